@@ -1,0 +1,156 @@
+/**
+ * Quantities and the units they are read and shown in.
+ *
+ * Inside the engine a length is millimetres, an angle radians, a rotation turns, a force newtons; each is a
+ * branded number, so a plain number or another brand is refused by the compiler. Every other unit lives at
+ * the edge as a `Measure`, an object that arithmetic does not accept: a thou can't be added to a millimetre
+ * unnoticed, it has to pass through `toBase`.
+ *
+ * Exact factors: 1 in = 25.4 mm (international inch, 1959; NIST SP 811, appendix B.8), 1 turn = 2π rad.
+ */
+import { bad, good, quoted, type Result } from './result.ts';
+
+declare const brand: unique symbol;
+export type Branded<U extends string> = number & { readonly [brand]: U };
+
+export type Millimetres = Branded<'mm'>;
+export type Radians = Branded<'rad'>;
+export type Turns = Branded<'turn'>;
+export type Newtons = Branded<'N'>;
+/** A pure number: a ratio, a share, a count of things. */
+export type Plain = Branded<'1'>;
+
+export const mm = (x: number): Millimetres => x as Millimetres;
+export const rad = (x: number): Radians => x as Radians;
+export const turns = (x: number): Turns => x as Turns;
+export const newtons = (x: number): Newtons => x as Newtons;
+export const plain = (x: number): Plain => x as Plain;
+
+/** The base units of the engine; every relation states its inputs and outputs in these. */
+export interface BaseUnits {
+  mm: Millimetres;
+  rad: Radians;
+  turn: Turns;
+  N: Newtons;
+  '1': Plain;
+}
+export type BaseUnit = keyof BaseUnits;
+
+interface UnitFact {
+  readonly base: BaseUnit;
+  /** How many base units one of this unit is. */
+  readonly factor: number;
+  /** Spellings a reader may type; the first is the one printed. */
+  readonly spellings: readonly string[];
+}
+
+const INCH = 25.4;
+
+export const UNITS = {
+  mm: { base: 'mm', factor: 1, spellings: ['mm', 'millimetre', 'millimetres', 'millimeter', 'millimeters'] },
+  µm: {
+    base: 'mm',
+    factor: 1e-3,
+    spellings: ['µm', 'μm', 'um', 'micron', 'microns', 'micrometre', 'micrometres', 'micrometer', 'micrometers'],
+  },
+  in: { base: 'mm', factor: INCH, spellings: ['in', 'inch', 'inches', '"', '″', '”'] },
+  thou: { base: 'mm', factor: INCH / 1e3, spellings: ['thou', 'mil', 'mils', 'thousandths'] },
+  tenths: { base: 'mm', factor: INCH / 1e4, spellings: ['tenths', 'tenth'] },
+  millionths: { base: 'mm', factor: INCH / 1e6, spellings: ['millionths', 'millionth', 'µin', 'uin'] },
+  '°': { base: 'rad', factor: Math.PI / 180, spellings: ['°', 'deg', 'degree', 'degrees'] },
+  rad: { base: 'rad', factor: 1, spellings: ['rad', 'radian', 'radians'] },
+  turns: { base: 'turn', factor: 1, spellings: ['turns', 'turn', 'rev', 'revs'] },
+  N: { base: 'N', factor: 1, spellings: ['N', 'newton', 'newtons'] },
+  '%': { base: '1', factor: 0.01, spellings: ['%', 'percent'] },
+  '1': { base: '1', factor: 1, spellings: [''] },
+} as const satisfies Record<string, UnitFact>;
+export type Unit = keyof typeof UNITS;
+
+/** A value with its unit, as it stands at the edge of the engine. */
+export interface Measure {
+  readonly amount: number;
+  readonly unit: Unit;
+}
+
+export const toBase = (m: Measure): number => m.amount * UNITS[m.unit].factor;
+export const fromBase = (value: number, unit: Unit): Measure => ({ amount: value / UNITS[unit].factor, unit });
+
+const spelt = new Map<string, Unit>();
+for (const [unit, fact] of Object.entries(UNITS) as [Unit, UnitFact][])
+  for (const s of fact.spellings) spelt.set(s.toLowerCase(), unit);
+
+export const unitNamed = (text: string): Unit | undefined => spelt.get(text.trim().toLowerCase());
+
+/** No field of this notebook needs a longer text; a longer one is a slip of the clipboard. */
+export const LONGEST_TEXT = 60;
+
+/**
+ * Reads a number as people write it: `1.5`, `1,5`, `.375`, `-2`, `−2`, `1/4`, `1 1/2`, `1-1/2`, `2e-3`.
+ * A comma is a decimal mark. Returns the number, or a sentence.
+ */
+export const readNumber = (text: string): Result<number> => {
+  if (!(text.length <= LONGEST_TEXT))
+    return bad(`Read ${quoted(text)}; a number is at most ${LONGEST_TEXT} characters: type it again, for example 1.5.`);
+  const t = text.trim().replace(/[−–]/g, '-').replace(',', '.');
+  const fraction = /^(?:(\d{1,4})(?:\s+|-))?(\d{1,5})\/(\d{1,5})$/.exec(t);
+  if (fraction) {
+    const [, whole = '0', top = '', bottom = ''] = fraction;
+    const value = Number(whole) + Number(top) / Number(bottom);
+    return Number.isFinite(value)
+      ? good(value)
+      : bad(`Read ${quoted(text)}, a fraction over nought: write one like 3/8.`);
+  }
+  if (!/^[+-]?(\d+\.?\d*|\.\d+)(e[+-]?\d+)?$/i.test(t))
+    return bad(
+      t === ''
+        ? 'Nothing was typed; a number is needed, for example 1.5.'
+        : `Read ${quoted(text)}, which is not a number: write one like 1.5, 1,5 or 3/8.`,
+    );
+  const value = Number(t);
+  return Number.isFinite(value)
+    ? good(value)
+    : bad(`Read ${quoted(text)}, which is too large a number to work with: type a smaller one.`);
+};
+
+/** A quantity as it was typed: its value in base units, the unit it was typed in, and how finely it was typed. */
+export interface Reading {
+  readonly value: number;
+  readonly unit: Unit;
+  /** Significant digits typed, for example 4 in `87.50`. */
+  readonly digits: number;
+  /** Half a unit of the last typed digit, in base units: how far another value may be off and still round to this. */
+  readonly half: number;
+}
+
+/** Reads a quantity such as `87.50 µm`, `3,44 thou` or `30°`; `fallback` is the unit where none is typed. */
+export const readQuantity = (text: string, base: BaseUnit, fallback: Unit): Result<Reading> => {
+  if (!(text.length <= LONGEST_TEXT))
+    return bad(
+      `Read ${quoted(text)}; a quantity is at most ${LONGEST_TEXT} characters: type it again, for example 1.5 mm.`,
+    );
+  const split = /^\s*([+\-−–]?[\d.,]+(?:e[+-]?\d+)?(?:(?:\s+|-)?\d*\/\d+)?|[+\-−–]?\d+\/\d+)\s*(.*)$/i.exec(text);
+  const number = split?.[1] ?? text;
+  const read = readNumber(number);
+  if (!read.ok) return read;
+  const typed = (split?.[2] ?? '').trim();
+  const unit = typed === '' ? fallback : unitNamed(typed);
+  const choices = (Object.keys(UNITS) as Unit[]).filter((u) => UNITS[u].base === base && u !== '1').join(', ');
+  if (unit === undefined) return bad(`Read ${quoted(typed)} as a unit, which is not one used here: use ${choices}.`);
+  if (UNITS[unit].base !== base) return bad(`Read ${quoted(text)}, in ${unit}; this takes ${choices}.`);
+  const { digits, step } = fineness(number);
+  const factor = UNITS[unit].factor;
+  return good({ value: read.value * factor, unit, digits, half: (step * factor) / 2 });
+};
+
+/** Significant digits and the step of the last digit of a typed decimal number. */
+const fineness = (number: string): { digits: number; step: number } => {
+  const [mantissa = '', exponent = '0'] = number
+    .trim()
+    .replace(/^[+\-−–]/, '')
+    .replace(',', '.')
+    .toLowerCase()
+    .split('e');
+  const decimals = mantissa.includes('.') ? mantissa.length - mantissa.indexOf('.') - 1 : 0;
+  const digits = mantissa.replace('.', '').replace(/^0+/, '').length;
+  return { digits: Math.max(1, digits), step: 10 ** (Number(exponent) - decimals) };
+};

@@ -1,0 +1,107 @@
+/**
+ * A relation: one piece of physics, written once and read by widgets, worked examples, exercises and tests.
+ *
+ * It names the symbols it takes and gives (words, units and bounds stand in the glossary, symbols.ts), the
+ * formula of each output in a plain algebraic spelling from which the typeset line is made and against which
+ * `compute` is tested at random admissible points, and its source. `of` checks the inputs and gives a
+ * result or a reason.
+ */
+import type { BaseUnits } from './quantity.ts';
+import { type Bad, bad, good, type Result } from './result.ts';
+import { SYMBOLS, type SymbolFact, type SymbolName, symbolFact } from './symbols.ts';
+
+type ValueOf<S extends SymbolName> = BaseUnits[(typeof SYMBOLS)[S]['unit']];
+export type Values<S extends SymbolName> = { readonly [K in S]: ValueOf<K> };
+
+interface Definition<I extends SymbolName, O extends SymbolName> {
+  /** As a chapter names it: lower case, words joined by hyphens. */
+  readonly name: string;
+  /** One sentence in plain words. */
+  readonly says: string;
+  readonly takes: readonly I[];
+  /** Each output with its formula over the inputs, or undefined where a table rules. */
+  readonly gives: { readonly [K in O]: string | undefined };
+  readonly source: string;
+  /** Why these inputs, each within its bounds, have no answer together; undefined where they have one. */
+  readonly refuses?: (inputs: Values<I>) => string | undefined;
+  readonly compute: (inputs: Values<I>) => Values<O>;
+}
+
+export interface Relation<I extends SymbolName = SymbolName, O extends SymbolName = SymbolName> {
+  readonly name: string;
+  readonly says: string;
+  readonly takes: readonly I[];
+  readonly gives: { readonly [K in O]: string | undefined };
+  readonly source: string;
+  readonly of: (inputs: Values<I>) => Result<Values<O>>;
+}
+
+/** A relation whose symbols are only known at run time, as chapters and the command line use it. */
+export interface AnyRelation {
+  readonly name: string;
+  readonly says: string;
+  readonly takes: readonly SymbolName[];
+  readonly gives: Readonly<Partial<Record<SymbolName, string | undefined>>>;
+  readonly source: string;
+  readonly of: (inputs: Readonly<Record<string, unknown>>) => Result<Readonly<Record<string, number>>>;
+}
+
+export const relation = <const I extends SymbolName, const O extends SymbolName>(
+  definition: Definition<I, O>,
+): Relation<I, O> => ({
+  name: definition.name,
+  says: definition.says,
+  takes: definition.takes,
+  gives: definition.gives,
+  source: definition.source,
+  of: (inputs) => {
+    for (const symbol of definition.takes) {
+      const refusal = outOfBounds(symbol, inputs[symbol]);
+      if (refusal) return refusal;
+    }
+    const refused = definition.refuses?.(inputs);
+    if (refused !== undefined) return bad(refused);
+    const outputs = definition.compute(inputs);
+    for (const [symbol, value] of Object.entries<number>(outputs))
+      if (!Number.isFinite(value))
+        return bad(
+          `${sentence(symbol as SymbolName)} comes out without bound for these values: bring them nearer to those of a real thread.`,
+        );
+    return good(outputs);
+  },
+});
+
+/** The reason why `value` can't stand for `symbol`, or undefined where it can. */
+export const outOfBounds = (symbol: SymbolName, value: unknown): Bad | undefined => {
+  const fact = symbolFact(symbol);
+  const name = sentence(symbol);
+  if (value === undefined) return bad(`${name} is missing: give a number ${allowed(fact)}.`, symbol);
+  if (!(typeof value === 'number' && Number.isFinite(value)))
+    return bad(
+      `${name}: read ${String(value).slice(0, 40)}, which is not a number; give one ${allowed(fact)}.`,
+      symbol,
+    );
+  if (fact.shown === 'sense' && !(value === 1 || value === -1))
+    return bad(`${name}: read ${value}; it is 1 for a right-hand thread and −1 for a left-hand one.`, symbol);
+  if (!(value >= fact.min && value <= fact.max))
+    return bad(`${name}: read ${inUnit(value, fact)}; give a value ${allowed(fact)}.`, symbol);
+  if (fact.whole && !Number.isInteger(value))
+    return bad(`${name}: read ${value}; only whole numbers count here, give one ${allowed(fact)}.`, symbol);
+  return undefined;
+};
+
+const sentence = (symbol: SymbolName): string => {
+  const { says } = SYMBOLS[symbol];
+  return says.charAt(0).toUpperCase() + says.slice(1);
+};
+
+const allowed = (fact: SymbolFact): string => `from ${inUnit(fact.min, fact)} to ${inUnit(fact.max, fact)}`;
+
+/** A bound in the unit a reader thinks in: angles in degrees, everything else as the engine holds it. */
+const inUnit = (value: number, fact: SymbolFact): string => {
+  const sign = value < 0 ? '−' : '';
+  const text = (x: number) => String(Number(Math.abs(x).toPrecision(6)));
+  if (fact.unit === 'rad') return `${sign}${text((value * 180) / Math.PI)}°`;
+  if (fact.unit === 'turn') return `${sign}${text(value)} turns`;
+  return `${sign}${text(value)}${fact.unit === '1' ? '' : ` ${fact.unit}`}`;
+};
