@@ -73,24 +73,14 @@ const noDifference = ({ Delta }: { readonly Delta: number }): string | undefined
     ? undefined
     : 'The two leads are equal, so the carried part stands still however far the middle is turned and there is nothing to divide by: choose threads whose leads differ.';
 
-export const gainA = relation({
-  name: 'gain-a',
-  says: 'Gain of thread A: how many times its lead is larger than the net lead.',
-  takes: ['L_A', 'Delta'],
-  gives: { G_A: 'L_A/abs(Delta)' },
+export const gain = relation({
+  name: 'gain',
+  says: 'Gain of a thread in a pair: how many times its lead is larger than the net lead.',
+  takes: ['L', 'Delta'],
+  gives: { G: 'L/abs(Delta)' },
   source: 'Ratio of component motion to net motion; a relative lead error of the thread is multiplied by it.',
   refuses: noDifference,
-  compute: ({ L_A, Delta }) => ({ G_A: plain(L_A / Math.abs(Delta)) }),
-});
-
-export const gainC = relation({
-  name: 'gain-c',
-  says: 'Gain of thread C: how many times its lead is larger than the net lead.',
-  takes: ['L_C', 'Delta'],
-  gives: { G_C: 'L_C/abs(Delta)' },
-  source: 'Ratio of component motion to net motion; a relative lead error of the thread is multiplied by it.',
-  refuses: noDifference,
-  compute: ({ L_C, Delta }) => ({ G_C: plain(L_C / Math.abs(Delta)) }),
+  compute: ({ L, Delta }) => ({ G: plain(L / Math.abs(Delta)) }),
 });
 
 /**

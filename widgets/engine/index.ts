@@ -1,8 +1,52 @@
 /** The engine's one public entry. Everything outside widgets/engine imports from here. */
 
-import { gainA, gainC, netLead, netMotion, relativeMotion, slippedLead, turnedMotion, windUp } from './differential.ts';
+import { abbeError, cosineErrorFace, cosineErrorPoint } from './calibration.ts';
+import { ballOnFlat, contactModulus, firstYield, veeForce, veeSink } from './contact.ts';
+import { gain, netLead, netMotion, relativeMotion, slippedLead, turnedMotion, windUp } from './differential.ts';
+import { logCreep, thermalGrowth, warming } from './drift.ts';
+import {
+  climbingTorque,
+  collarTorque,
+  coreShear,
+  efficiency,
+  frictionAngle,
+  frictionlessTorque,
+  handForce,
+  nutFactorTorque,
+  pairTorque,
+  stickSlip,
+  threadEfficiency,
+  yieldingTorque,
+} from './effort.ts';
+import {
+  diameterEquivalent,
+  leastRate,
+  netLeadError,
+  periodicSlope,
+  rssLeadError,
+  worstLeadError,
+} from './lead-error.ts';
+import { turnsFor } from './levelling.ts';
+import { lockSlop, lockSlopMotion, lockWindUp } from './lock.ts';
+import { ballLift, leverMotion, wedgeRise } from './other-ways.ts';
+import { planeHeight, planeTilt } from './plane.ts';
+import {
+  axialPlay,
+  axialPlayA,
+  axialPlayC,
+  pinTilt,
+  pitchClearance,
+  radialFloat,
+  stepsLost,
+  tilt,
+  tipFloat,
+  turnsLost,
+} from './play.ts';
+import { jointShare, retainedForce, separationLoad, springForce } from './preload.ts';
+import { ballInterference } from './pressed-ball.ts';
 import type { AnyRelation } from './relation.ts';
 import { divisionsFor, perAngle, perStep, stepsFor } from './resolution.ts';
+import { shankStiffness, twoInSeries } from './stiffness.ts';
 import {
   advance,
   lead,
@@ -15,16 +59,45 @@ import {
   threadHeight,
   turnsFromAngle,
 } from './thread.ts';
+import { diameterStepMean, isoDeviationG, isoNutPitchTolerance, isoPitchTolerance } from './tolerance-iso.ts';
+import { unifiedAllowanceRule, unifiedPitchToleranceRule } from './tolerance-unified.ts';
 import { stroke, threadEaten, turnsAvailable } from './travel.ts';
+import { bestWire, overWires, pitchDiameterOverWires, wireSlope } from './wires.ts';
 
+export * from './calibration.ts';
+export * from './contact.ts';
+export * from './designation.ts';
 export * from './differential.ts';
+export * from './drift.ts';
+export * from './effort.ts';
+export * from './elliptic.ts';
+export * from './kinematic-coupling.ts';
+export * from './lead-error.ts';
+export * from './levelling.ts';
+export * from './line-fit.ts';
+export * from './lock.ts';
+export * from './other-ways.ts';
+export * from './plane.ts';
+export * from './play.ts';
+export * from './play-batch.ts';
+export * from './preload.ts';
+export * from './pressed-ball.ts';
 export * from './quantity.ts';
+export * from './random.ts';
+export * from './readings-table.ts';
 export * from './relation.ts';
 export * from './resolution.ts';
 export * from './result.ts';
+export * from './series.ts';
+export * from './simulator.ts';
+export * from './stiffness.ts';
 export * from './symbols.ts';
 export * from './thread.ts';
+export * from './tolerance.ts';
+export * from './tolerance-iso.ts';
+export * from './tolerance-unified.ts';
 export * from './travel.ts';
+export * from './wires.ts';
 
 /** Every relation, in teaching order. Chapters name them by `name`; the command line lists them. */
 export const RELATIONS: readonly AnyRelation[] = [
@@ -44,8 +117,7 @@ export const RELATIONS: readonly AnyRelation[] = [
   netMotion,
   slippedLead,
   windUp,
-  gainA,
-  gainC,
+  gain,
   perStep,
   perAngle,
   divisionsFor,
@@ -53,6 +125,71 @@ export const RELATIONS: readonly AnyRelation[] = [
   turnsAvailable,
   stroke,
   threadEaten,
+  diameterStepMean,
+  isoPitchTolerance,
+  isoNutPitchTolerance,
+  isoDeviationG,
+  unifiedPitchToleranceRule,
+  unifiedAllowanceRule,
+  bestWire,
+  overWires,
+  pitchDiameterOverWires,
+  wireSlope,
+  planeHeight,
+  planeTilt,
+  turnsFor,
+  cosineErrorFace,
+  cosineErrorPoint,
+  abbeError,
+  springForce,
+  separationLoad,
+  jointShare,
+  retainedForce,
+  lockSlop,
+  lockSlopMotion,
+  lockWindUp,
+  frictionAngle,
+  climbingTorque,
+  yieldingTorque,
+  pairTorque,
+  frictionlessTorque,
+  efficiency,
+  threadEfficiency,
+  collarTorque,
+  handForce,
+  nutFactorTorque,
+  coreShear,
+  stickSlip,
+  contactModulus,
+  ballOnFlat,
+  firstYield,
+  veeForce,
+  veeSink,
+  ballInterference,
+  shankStiffness,
+  twoInSeries,
+  thermalGrowth,
+  warming,
+  logCreep,
+  wedgeRise,
+  leverMotion,
+  ballLift,
+  pitchClearance,
+  axialPlay,
+  axialPlayA,
+  axialPlayC,
+  radialFloat,
+  tilt,
+  pinTilt,
+  tipFloat,
+  turnsLost,
+  stepsLost,
+  netLeadError,
+  worstLeadError,
+  rssLeadError,
+  periodicSlope,
+  leastRate,
+  diameterEquivalent,
 ] as unknown as readonly AnyRelation[];
 
 export const relationNamed = (name: string): AnyRelation | undefined => RELATIONS.find((r) => r.name === name);

@@ -1,10 +1,10 @@
 /**
  * Quantities and the units they are read and shown in.
  *
- * Inside the engine a length is millimetres, an angle radians, a rotation turns, a force newtons; each is a
- * branded number, so a plain number or another brand is refused by the compiler. Every other unit lives at
- * the edge as a `Measure`, an object that arithmetic does not accept: a thou can't be added to a millimetre
- * unnoticed, it has to pass through `toBase`.
+ * Inside the engine a length is millimetres, an angle radians, a rotation turns, a force newtons, a torque newton
+ * millimetres, a stress megapascals, a duration hours; each is a branded number, so a plain number or another
+ * brand is refused by the compiler. Every other unit lives at the edge as a `Measure`, an object that arithmetic
+ * does not accept: a thou can't be added to a millimetre unnoticed, it has to pass through `toBase`.
  *
  * Exact factors: 1 in = 25.4 mm (international inch, 1959; NIST SP 811, appendix B.8), 1 turn = 2π rad.
  */
@@ -17,6 +17,13 @@ export type Millimetres = Branded<'mm'>;
 export type Radians = Branded<'rad'>;
 export type Turns = Branded<'turn'>;
 export type Newtons = Branded<'N'>;
+export type NewtonMillimetres = Branded<'N·mm'>;
+export type Megapascals = Branded<'MPa'>;
+export type NewtonsPerMillimetre = Branded<'N/mm'>;
+/** A difference of temperature, never a reading of a thermometer. */
+export type Kelvins = Branded<'K'>;
+export type PerKelvin = Branded<'1/K'>;
+export type Hours = Branded<'h'>;
 /** A pure number: a ratio, a share, a count of things. */
 export type Plain = Branded<'1'>;
 
@@ -24,6 +31,12 @@ export const mm = (x: number): Millimetres => x as Millimetres;
 export const rad = (x: number): Radians => x as Radians;
 export const turns = (x: number): Turns => x as Turns;
 export const newtons = (x: number): Newtons => x as Newtons;
+export const newtonMillimetres = (x: number): NewtonMillimetres => x as NewtonMillimetres;
+export const megapascals = (x: number): Megapascals => x as Megapascals;
+export const newtonsPerMillimetre = (x: number): NewtonsPerMillimetre => x as NewtonsPerMillimetre;
+export const kelvins = (x: number): Kelvins => x as Kelvins;
+export const perKelvin = (x: number): PerKelvin => x as PerKelvin;
+export const hours = (x: number): Hours => x as Hours;
 export const plain = (x: number): Plain => x as Plain;
 
 /** The base units of the engine; every relation states its inputs and outputs in these. */
@@ -32,6 +45,12 @@ export interface BaseUnits {
   rad: Radians;
   turn: Turns;
   N: Newtons;
+  N·mm: NewtonMillimetres;
+  MPa: Megapascals;
+  'N/mm': NewtonsPerMillimetre;
+  K: Kelvins;
+  '1/K': PerKelvin;
+  h: Hours;
   '1': Plain;
 }
 export type BaseUnit = keyof BaseUnits;
@@ -61,6 +80,19 @@ export const UNITS = {
   rad: { base: 'rad', factor: 1, spellings: ['rad', 'radian', 'radians'] },
   turns: { base: 'turn', factor: 1, spellings: ['turns', 'turn', 'rev', 'revs'] },
   N: { base: 'N', factor: 1, spellings: ['N', 'newton', 'newtons'] },
+  N·mm: { base: 'N·mm', factor: 1, spellings: ['N·mm', 'N mm', 'Nmm'] },
+  N·m: { base: 'N·mm', factor: 1e3, spellings: ['N·m', 'N m', 'Nm'] },
+  MPa: { base: 'MPa', factor: 1, spellings: ['MPa', 'N/mm²', 'N/mm2'] },
+  GPa: { base: 'MPa', factor: 1e3, spellings: ['GPa'] },
+  'N/mm': { base: 'N/mm', factor: 1, spellings: ['N/mm'] },
+  'N/µm': { base: 'N/mm', factor: 1e3, spellings: ['N/µm', 'N/μm', 'N/um'] },
+  K: { base: 'K', factor: 1, spellings: ['K', 'kelvin', 'kelvins'] },
+  '1/K': { base: '1/K', factor: 1, spellings: ['1/K', '/K'] },
+  'ppm/K': { base: '1/K', factor: 1e-6, spellings: ['ppm/K', '10⁻⁶/K', 'µm/m·K'] },
+  h: { base: 'h', factor: 1, spellings: ['h', 'hour', 'hours'] },
+  s: { base: 'h', factor: 1 / 3600, spellings: ['s', 'second', 'seconds'] },
+  min: { base: 'h', factor: 1 / 60, spellings: ['min', 'minute', 'minutes'] },
+  d: { base: 'h', factor: 24, spellings: ['d', 'day', 'days'] },
   '%': { base: '1', factor: 0.01, spellings: ['%', 'percent'] },
   '1': { base: '1', factor: 1, spellings: [''] },
 } as const satisfies Record<string, UnitFact>;

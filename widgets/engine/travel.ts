@@ -28,9 +28,9 @@ export const stroke = relation({
 
 export const threadEaten = relation({
   name: 'thread-eaten',
-  says: 'Length of thread A used up for a wanted motion of the carried part.',
-  takes: ['w', 'G_A'],
-  gives: { X_A: 'abs(w)*G_A' },
+  says: 'Length of a thread used up for a wanted motion of the carried part.',
+  takes: ['w', 'G'],
+  gives: { X: 'abs(w)*G' },
   source: 'Each unit of stroke uses the gain in thread.',
-  compute: ({ w, G_A }) => ({ X_A: mm(Math.abs(w) * G_A) }),
+  compute: ({ w, G }) => ({ X: mm(Math.abs(w) * G) }),
 });

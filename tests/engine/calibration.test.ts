@@ -1,0 +1,384 @@
+/**
+ * Calibration on synthetic rigs of known truth: lead, once-per-turn error, lost motion and noise are put in and have to
+ * come out again within their uncertainty. The relations of this area stand with all the others in relations.test.ts.
+ */
+import { describe, expect, it } from 'vitest';
+import {
+  abbeError,
+  type Calibration,
+  type CalibrationPlan,
+  calibrate,
+  calibrationTable,
+  correctionTable,
+  cosineErrorFace,
+  cosineErrorPoint,
+  type GaugeReading,
+  lineFit,
+  mm,
+  parseReadings,
+  rad,
+  toCsv,
+  turns,
+  unitQuestions,
+} from '../../widgets/engine/index.ts';
+import norris from '../reference/nist-norris.json' with { type: 'json' };
+import { reasonIn, valueIn } from '../support/results.ts';
+import { seeded } from '../support/seeded.ts';
+
+interface Rig {
+  readonly lead: number;
+  readonly amplitude?: number;
+  readonly crest?: number;
+  /** Lost motion: on the way down the reading is this much higher for a positive lead. */
+  readonly lost?: number;
+  readonly noise?: number;
+  readonly leadDown?: number;
+}
+
+/** Readings every sixth of a turn over `count` places, up and then down, `runs` times. */
+const readingsOf = (
+  rig: Rig,
+  count = 19,
+  runs = 1,
+  directions: readonly ('up' | 'down')[] = ['up', 'down'],
+  seed = 1,
+) => {
+  const { normal } = seeded(seed);
+  const rows: GaugeReading[] = [];
+  for (let run = 0; run < runs; run++)
+    for (const direction of directions)
+      for (let i = 0; i < count; i++) {
+        const n = (direction === 'up' ? i : count - 1 - i) / 6;
+        const lead = direction === 'down' ? (rig.leadDown ?? rig.lead) : rig.lead;
+        const wave = (rig.amplitude ?? 0) * Math.cos(2 * Math.PI * (n - (rig.crest ?? 0)));
+        const lag = direction === 'down' ? (rig.lost ?? 0) * Math.sign(rig.lead) : 0;
+        rows.push({
+          turns: turns(n),
+          reading: mm(0.4 + lead * n + wave + lag + (rig.noise ?? 0) * normal()),
+          direction,
+        });
+      }
+  return rows;
+};
+
+const PLAN: CalibrationPlan = { nominal: 0.0875, leadError: 0.025 };
+const foot = (rig: Partial<Rig> = {}, plan: Partial<CalibrationPlan> = {}): Calibration =>
+  valueIn(calibrate(readingsOf({ lead: 0.0875, ...rig }), { ...PLAN, ...plan }));
+
+describe('calibrate', () => {
+  it('gives back what was put in when there is no noise: lead, wave with its crest, lost motion', () => {
+    const found = foot({ lead: 0.088, amplitude: 0.003, crest: 0.3, lost: 0.012 });
+    expect(found.lead).toBeCloseTo(0.088, 12);
+    expect(found.scatter).toBeLessThan(1e-12);
+    if (!found.periodic.told || !found.hysteresis.told) throw new Error('not told');
+    expect(found.periodic.amplitude).toBeCloseTo(0.003, 12);
+    expect(found.periodic.crest).toBeCloseTo(0.3, 10);
+    expect(found.periodic.significant).toBe(true);
+    expect(found.hysteresis.gap).toBeCloseTo(0.012, 12);
+    expect(found.hysteresis.lostMotion).toBeCloseTo(0.012, 12);
+    expect(found.hysteresis.lostTurns).toBeCloseTo(0.012 / 0.088, 10);
+    expect(found.hysteresis.slopesAgree).toBe(true);
+  });
+
+  it('counts lost motion positive for a lagging part whichever way clockwise moves it', () => {
+    const down = valueIn(calibrate(readingsOf({ lead: -0.0875, lost: 0.012 }), { nominal: -0.0875, leadError: 0 }));
+    if (!down.hysteresis.told) throw new Error('not told');
+    expect(down.lead).toBeCloseTo(-0.0875, 12);
+    expect(down.hysteresis.gap).toBeCloseTo(-0.012, 12);
+    expect(down.hysteresis.lostMotion).toBeCloseTo(0.012, 12);
+    expect(down.hysteresis.lostTurns).toBeCloseTo(0.012 / 0.0875, 10);
+  });
+
+  it('finds no wave and no gap where none was put in', () => {
+    const found = foot();
+    if (!found.periodic.told || !found.hysteresis.told) throw new Error('not told');
+    expect(found.periodic.amplitude).toBeLessThan(1e-12);
+    expect(found.periodic.significant).toBe(false);
+    expect(Math.abs(found.hysteresis.gap)).toBeLessThan(1e-12);
+  });
+
+  it('is the plain straight line when nothing else can be told, on certified data: Norris one way', () => {
+    // Places as ppb are no turns; every second row is dropped of its fraction so that no phase is left.
+    const rows = norris.x.map(
+      (x, i): GaugeReading => ({
+        turns: turns(Math.round(x)),
+        reading: mm(norris.y[i] ?? 0),
+        direction: 'up',
+      }),
+    );
+    const found = valueIn(calibrate(rows, { nominal: 1, leadError: 0.01 }));
+    const line = valueIn(
+      lineFit(
+        rows.map((r) => r.turns),
+        rows.map((r) => r.reading),
+      ),
+    );
+    expect(found.periodic.told).toBe(false);
+    expect(found.lead).toBeCloseTo(line.slope, 12);
+    expect(found.leadError).toBeCloseTo(line.slopeError, 12);
+    expect(found.leadInterval.high).toBeCloseTo(found.lineInterval.high, 12);
+    expect(found.scatter).toBeCloseTo(line.scatter, 10);
+  });
+
+  it('takes the wave out of the slope: over a turn and a half the plain line is wrong, the model is not', () => {
+    const rows = readingsOf({ lead: 0.0875, amplitude: 0.01 }, 10, 1, ['up']);
+    const found = valueIn(calibrate(rows, PLAN));
+    expect(found.lead).toBeCloseTo(0.0875, 12);
+    expect(Math.abs(found.line.slope - 0.0875)).toBeGreaterThan(0.002);
+  });
+
+  it('shows a gap that changes along the way as two slopes that do not agree', () => {
+    const found = foot({ lead: 0.0875, leadDown: 0.0885, lost: 0.01, noise: 1e-4 });
+    if (!found.hysteresis.told) throw new Error('not told');
+    expect(found.hysteresis.slopesAgree).toBe(false);
+    expect(found.hysteresis.slopeDifference).toBeCloseTo(0.001, 4);
+    // In the middle, 1.5 turns: 10 µm + 1.5 · 1 µm.
+    expect(found.hysteresis.gapOwnSlopes).toBeCloseTo(0.0115, 3);
+    expect(found.hysteresis.up.slope).toBeCloseTo(0.0875, 3);
+    expect(found.hysteresis.down.slope).toBeCloseTo(0.0885, 3);
+  });
+
+  it('finds repeatability from places read again: 2 µm put in, five runs', () => {
+    const rows = readingsOf({ lead: 0.0875, amplitude: 0.005, lost: 0.02, noise: 0.002 }, 19, 5);
+    const { repeatability } = valueIn(calibrate(rows, PLAN));
+    if (!repeatability.told) throw new Error('not told');
+    // 19 places, 2 directions, 4 free each: 152; standard deviation of the answer 6 %.
+    expect(repeatability.freedom).toBe(152);
+    expect(Math.abs(repeatability.deviation / 0.002 - 1)).toBeLessThan(0.2);
+    expect(repeatability.widest).toBeGreaterThan(0.006);
+  });
+
+  it('gives repeatability by hand: 1, 3 and 2, 2, 5 at two places are √(8/3) and 3', () => {
+    const row = (n: number, z: number): GaugeReading => ({ turns: turns(n), reading: mm(z), direction: 'up' });
+    const { repeatability } = valueIn(
+      calibrate([row(0, 1), row(0, 3), row(1, 2), row(1, 2), row(1, 5)], { nominal: 1, leadError: 0 }),
+    );
+    expect(repeatability).toMatchObject({ told: true, freedom: 3, widest: 3 });
+    if (repeatability.told) expect(repeatability.deviation).toBeCloseTo(Math.sqrt(8 / 3), 12);
+  });
+
+  it('says in a sentence what can’t be told', () => {
+    const whole = [0, 1, 2, 3, 4].map(
+      (n): GaugeReading => ({
+        turns: turns(n),
+        reading: mm(0.0875 * n + 0.001 * (n % 2)),
+        direction: 'up',
+      }),
+    );
+    const found = valueIn(calibrate(whole, PLAN));
+    expect(found.periodic).toEqual({
+      told: false,
+      why: 'The part that comes once per turn can’t be told: the readings do not spread over the turn, or are too few; read at six places of a turn or more, over two turns.',
+    });
+    expect(found.hysteresis).toEqual({
+      told: false,
+      why: 'Hysteresis can’t be told: there are 5 readings on the way up and 0 on the way down; take three at least of each.',
+    });
+    expect(found.repeatability).toEqual({
+      told: false,
+      why: 'Repeatability can’t be told: no place was read twice from the same direction; run up and down again.',
+    });
+    // At half turns the sine is nought but for rounding: it must not be taken for a part that can be told.
+    const halves = whole.map((r) => ({ ...r, turns: turns(r.turns / 2) }));
+    expect(valueIn(calibrate(halves, PLAN)).periodic.told).toBe(false);
+  });
+
+  it('tells no wave from half a turn', () => {
+    const rows = Array.from(
+      { length: 20 },
+      (_, i): GaugeReading => ({
+        turns: turns(i / 40),
+        reading: mm((0.0875 * i) / 40),
+        direction: 'up',
+      }),
+    );
+    expect(valueIn(calibrate(rows, PLAN)).periodic.told).toBe(false);
+  });
+
+  it('makes a correction table: first row nought, each row the mean read less the nominal travel', () => {
+    const rows = readingsOf({ lead: 0.09, lost: 0.012 }, 7, 2);
+    const { corrections } = valueIn(calibrate(rows, PLAN));
+    expect(corrections).toHaveLength(14);
+    expect(corrections[0]).toMatchObject({ turns: 0, direction: 'up', readings: 2, correction: 0 });
+    expect(corrections[6]?.turns).toBe(1);
+    expect(corrections[6]?.nominal).toBeCloseTo(0.0875, 12);
+    expect(corrections[6]?.correction).toBeCloseTo(0.0025, 12);
+    expect(corrections[7]).toMatchObject({ turns: 0, direction: 'down' });
+    expect(corrections[7]?.correction).toBeCloseTo(0.012, 12);
+    for (const row of corrections) expect(row.nominal + row.correction).toBeCloseTo(row.measured, 14);
+  });
+
+  it('says whether lead and nominal agree within uncertainty and stated lead error', () => {
+    const good = foot({ lead: 0.0885, noise: 1e-4 });
+    expect(good.agrees).toBe(true);
+    expect(good.verdict).toMatch(
+      /^The measured net lead is 88\.\d+ µm a turn, (0\.9\d*|1|1\.0\d*) µm above the nominal 87\.5 µm: it agrees within 0\.0\d+ µm of uncertainty and 2\.18[78] µm of stated lead error\.$/,
+    );
+    const strict = foot({ lead: 0.0885, noise: 1e-4 }, { leadError: 0.001 });
+    expect(strict.agrees).toBe(false);
+    expect(strict.verdict).toMatch(/above the nominal 87\.5 µm: it does not agree within /);
+    expect(foot({ lead: 0.085, noise: 1e-4 }, { leadError: 0 }).verdict).toMatch(/ below the nominal /);
+    expect(good.allowed).toBeCloseTo(good.leadInterval.half + 0.025 * 0.0875, 14);
+    expect(good.difference).toBeCloseTo(good.lead - 0.0875, 14);
+  });
+
+  it('covers lead, gap and the absence of a wave as promised in 10 000 seeded rigs', () => {
+    const truth = { lead: 0.0881, lost: 0.015 };
+    const trials = 10_000;
+    let [lead, gap, wave] = [0, 0, 0];
+    const { normal } = seeded(7);
+    const still = readingsOf(truth, 13);
+    for (let i = 0; i < trials; i++) {
+      const rows = still.map((row) => ({ ...row, reading: mm(row.reading + 0.002 * normal()) }));
+      const found = valueIn(calibrate(rows, PLAN));
+      if (found.leadInterval.low <= truth.lead && truth.lead <= found.leadInterval.high) lead++;
+      if (!found.hysteresis.told || !found.periodic.told) throw new Error('not told');
+      const { low, high } = found.hysteresis.interval;
+      if (low <= truth.lost && truth.lost <= high) gap++;
+      if (!found.periodic.significant) wave++;
+    }
+    for (const count of [lead, gap, wave])
+      expect(Math.abs(count / trials - 0.95)).toBeLessThan(3.5 * Math.sqrt((0.95 * 0.05) / trials));
+  }, 60_000);
+
+  it('states an error of the amplitude that 2000 seeded rigs bear out', () => {
+    const { normal } = seeded(17);
+    const still = readingsOf({ lead: 0.0875, amplitude: 0.02, crest: 0.1 }, 13);
+    let [sum, squares, stated] = [0, 0, 0];
+    for (let i = 0; i < 2000; i++) {
+      const found = valueIn(
+        calibrate(
+          still.map((r) => ({ ...r, reading: mm(r.reading + 0.002 * normal()) })),
+          PLAN,
+        ),
+      );
+      if (!found.periodic.told) throw new Error('not told');
+      sum += found.periodic.amplitude;
+      squares += (found.periodic.amplitude - 0.02) ** 2;
+      stated += found.periodic.error;
+    }
+    expect(sum / 2000).toBeCloseTo(0.02, 4);
+    expect(Math.sqrt(squares / 2000) / (stated / 2000)).toBeCloseTo(1, 1);
+  }, 60_000);
+
+  it('asks about units instead of only disagreeing', () => {
+    expect(foot({ lead: 0.0875 }).questions).toEqual([]);
+    expect(foot({ lead: 87.4 }).questions).toEqual([
+      'The slope is 999 times the nominal lead, which is about a thousand: were readings in µm imported as mm?',
+    ]);
+    expect(foot({ lead: 0.0875 * 25.4 }).questions[0]).toMatch(/^The slope is 25\.4 times .* µm imported as thou/);
+  });
+
+  it('refuses two readings, constant readings, readings at one place, and numbers that are none', () => {
+    const rows = readingsOf({ lead: 0.0875 }, 5, 1, ['up']);
+    expect(reasonIn(calibrate(rows.slice(0, 2), PLAN))).toBe(
+      'Read 2 readings; a line takes two and its uncertainty one more: give at least three, better ten.',
+    );
+    expect(
+      reasonIn(
+        calibrate(
+          rows.map((r) => ({ ...r, reading: mm(1.1) })),
+          PLAN,
+        ),
+      ),
+    ).toMatch(/^All 5 readings are 1\.1, so nothing moved/);
+    expect(
+      reasonIn(
+        calibrate(
+          rows.map((r) => ({ ...r, turns: turns(1) })),
+          PLAN,
+        ),
+      ),
+    ).toBe('All 5 readings stand at 1; a slope needs readings at two places at least.');
+    expect(
+      reasonIn(
+        calibrate(
+          rows.map((r) => ({ ...r, reading: mm(Number.NaN) })),
+          PLAN,
+        ),
+      ),
+    ).toBe('Row 1 reads 0 turns and NaN mm; give two numbers within a million, and look at the units.');
+  });
+
+  it('refuses a nominal lead of nought, a negative lead error and a level that is none', () => {
+    const rows = readingsOf({ lead: 0.0875 });
+    expect(reasonIn(calibrate(rows, { nominal: 0, leadError: 0 }))).toBe(
+      'Read a nominal net lead of 0 mm a turn; give one other than nought and within 120 mm.',
+    );
+    expect(reasonIn(calibrate(rows, { nominal: 1, leadError: -0.1 }))).toBe(
+      'Read a lead error of -0.1 for the net lead; give a share from 0 to 100, such as 0.025 for 2.5 %.',
+    );
+    expect(reasonIn(calibrate(rows, { ...PLAN, level: 95 }))).toMatch(/^Read a level of 95; give a share/);
+  });
+
+  it('takes 100 000 rows in about a second', () => {
+    const rows = readingsOf({ lead: 0.0875, amplitude: 0.002, lost: 0.01, noise: 0.001 }, 1000, 50);
+    const start = performance.now();
+    const found = valueIn(calibrate(rows, PLAN));
+    expect(performance.now() - start).toBeLessThan(2000);
+    expect(found.lead).toBeCloseTo(0.0875, 6);
+  });
+
+  it('exports readings that come back the same, and the corrections', () => {
+    const found = foot({ amplitude: 0.003, lost: 0.01, noise: 1e-3 });
+    const { header, rows } = calibrationTable(found);
+    const table = valueIn(parseReadings(toCsv(header, rows)));
+    expect(table.notes).toEqual(['Left out: “fitted (µm)” and “residual (µm)”.']);
+    table.rows.forEach((row, i) => {
+      expect(row.turns).toBe(found.rows[i]?.turns);
+      expect(row.reading).toBeCloseTo(found.rows[i]?.reading ?? 0, 13);
+      expect(row.direction).toBe(found.rows[i]?.direction);
+    });
+    rows.forEach((row) => {
+      expect(Number(row[3]) + Number(row[4])).toBeCloseTo(Number(row[2]), 9);
+    });
+    const corrections = correctionTable(found);
+    expect(corrections.header).toHaveLength(6);
+    expect(corrections.rows[0]).toEqual([0, 'up', 1, 0, 0, 0]);
+  });
+});
+
+describe('unitQuestions', () => {
+  it.each([
+    [1000, 'µm imported as mm'],
+    [1 / 1000, 'mm imported as µm'],
+    [25.4, 'µm imported as thou'],
+    [1 / 25.4, 'thou imported as µm'],
+    [39.37, 'thou imported as mm'],
+    [0.0254, 'mm imported as thou'],
+    [6, 'whole turns imported as flats'],
+    [1 / 6, 'flats imported as whole turns'],
+  ])('asks at %f times the nominal lead whether it was %s', (factor, words) => {
+    for (const off of [0.96, 1, 1.04]) expect(unitQuestions(0.25 * factor * off, 0.25)[0]).toContain(words);
+    expect(unitQuestions(0.25 * factor * 1.07, 0.25)).toEqual([]);
+  });
+
+  it('asks about the sense when only the sign is wrong', () => {
+    expect(unitQuestions(-0.25, 0.25)).toEqual([
+      'The slope has the opposite sign to the nominal lead: were turns counted anticlockwise as positive, or does the indicator read downwards?',
+    ]);
+    expect(unitQuestions(-250, 0.25)).toHaveLength(2);
+  });
+
+  it('asks nothing about a lead that is merely off', () => {
+    for (const factor of [0.5, 0.9, 1, 1.1, 2, 3, 100]) expect(unitQuestions(0.25 * factor, 0.25)).toEqual([]);
+  });
+});
+
+describe('errors of the set-up', () => {
+  it('reads 1.5 % too much against a face and 1.5 % too little on a point at 10° (cos 10° = 0.98481)', () => {
+    const theta_i = rad((10 * Math.PI) / 180);
+    expect(valueIn(cosineErrorFace.of({ w: mm(1), theta_i })).e_c).toBeCloseTo(1 / 0.984807753 - 1, 8);
+    expect(valueIn(cosineErrorPoint.of({ w: mm(1), theta_i })).e_c).toBeCloseTo(0.984807753 - 1, 8);
+  });
+
+  it('keeps the digits of a small leaning: half the square of the angle', () => {
+    const theta_i = rad(1e-6);
+    expect(valueIn(cosineErrorFace.of({ w: mm(1), theta_i })).e_c / 5e-13).toBeCloseTo(1, 9);
+  });
+
+  it('reads 0.97 µm wrong 20 mm beside the axis for a tilt of 10″', () => {
+    const theta_c = rad((10 * Math.PI) / 648000);
+    expect(valueIn(abbeError.of({ a_o: mm(20), theta_c })).e_a * 1e3).toBeCloseTo(0.9696, 4);
+  });
+});

@@ -1,0 +1,89 @@
+/** The lock: slack and wind-up, against points on a circle and the wind-up relation of the pair. */
+import { describe, expect, it } from 'vitest';
+import {
+  lockError,
+  lockSlop,
+  lockSlopMotion,
+  lockWindUp,
+  mm,
+  newtonMillimetres,
+  plain,
+  rad,
+  windUp,
+} from '../../widgets/engine/index.ts';
+import { reasonIn, valueIn } from '../support/results.ts';
+
+describe('slack of a key', () => {
+  it('turns the carried part by arc over radius, within the error stated for a pin that moves through a chord', () => {
+    // g/r and how far short, from the header of lock.ts
+    const STATED = [
+      [0.05, 0.0002],
+      [0.1, 0.0005],
+      [0.2, 0.0018],
+      [0.5, 0.0107],
+    ] as const;
+    for (const [ratio, short] of STATED) {
+      const { psi } = valueIn(lockSlop.of({ g_k: mm(ratio * 5), r_k: mm(5) }));
+      const chord = 2 * Math.asin(ratio / 2);
+      expect(psi).toBeLessThan(chord);
+      expect(psi).toBeGreaterThan(chord * (1 - short));
+    }
+  });
+
+  it('moves the tip by the lead of thread C, as wind-up does', () => {
+    const { psi } = valueIn(lockSlop.of({ g_k: mm(0.05), r_k: mm(6) }));
+    const byWindUp = valueIn(windUp.of({ h_C: plain(1), L_C: mm(1.25), psi })).z_c;
+    expect(valueIn(lockSlopMotion.of({ L_C: mm(1.25), g_k: mm(0.05), r_k: mm(6) })).z_k).toBeCloseTo(byWindUp, 15);
+    // 1° on M8×1.25 is 3.5 µm.
+    expect((valueIn(windUp.of({ h_C: plain(1), L_C: mm(1.25), psi: rad(Math.PI / 180) })).z_c * 1e3).toFixed(1)).toBe(
+      '3.5',
+    );
+  });
+
+  it('refuses a gap above half the radius', () => {
+    expect(reasonIn(lockSlop.of({ g_k: mm(3), r_k: mm(5) }))).toBe(
+      'A gap of 3 mm at a radius of 5 mm holds nothing: keep the gap below half the radius.',
+    );
+  });
+});
+
+describe('lockError', () => {
+  const springy = {
+    L_C: 1.25,
+    h_C: 1,
+    Delta: -0.25,
+    clockwise: -160,
+    anticlockwise: 80,
+    kappa: 5000,
+    gap: 0.02,
+    radius: 8,
+  } as const;
+
+  it('adds the slack to the wind-up from one sense to the other', () => {
+    const error = valueIn(lockError(springy));
+    expect(error.swing).toBeCloseTo(240 / 5000 + 0.02 / 8, 12);
+    expect(error.shift).toBeCloseTo((1.25 / (2 * Math.PI)) * error.swing, 12);
+    expect(error.turns).toBeCloseTo(error.shift / 0.25, 12);
+    expect(error.clockwise).toBeCloseTo((-1.25 * 160) / 5000 / (2 * Math.PI), 12);
+    expect(error.anticlockwise).toBeCloseTo((1.25 * 80) / 5000 / (2 * Math.PI), 12);
+  });
+
+  it('changes sign with the hand of thread C', () => {
+    const left = valueIn(lockError({ ...springy, h_C: -1 }));
+    const right = valueIn(lockError(springy));
+    expect(left.clockwise).toBeCloseTo(-right.clockwise, 15);
+    expect(left.shift).toBeCloseTo(right.shift, 15);
+  });
+
+  it('leaves out the slack where the key is pressed to the same side both ways', () => {
+    expect(valueIn(lockError({ ...springy, clockwise: 40 })).swing).toBeCloseTo(40 / 5000, 12);
+  });
+
+  it('refuses a lock that winds up by more than half a turn, equal leads and a missing stiffness', () => {
+    expect(reasonIn(lockError({ ...springy, kappa: 10 }))).toContain('more than half a turn');
+    expect(reasonIn(lockError({ ...springy, Delta: 0 }))).toContain('leads are equal');
+    expect(reasonIn(lockError({ ...springy, kappa: 0 }))).toContain('Stiffness of the lock');
+    expect(reasonIn(lockError({ ...springy, anticlockwise: Number.NaN }))).toContain('not a number');
+    expect(valueIn(lockWindUp.of({ M_L: newtonMillimetres(-50), kappa: newtonMillimetres(1000) })).psi).toBe(-0.05);
+  });
+});

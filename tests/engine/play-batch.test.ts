@@ -1,0 +1,270 @@
+/** Batches of screws and nuts: moments against closed form, quantiles against their definition and published ones. */
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { mm } from '../../widgets/engine/index.ts';
+import {
+  type BatchLaw,
+  LARGEST_BATCH,
+  type PitchZones,
+  type PlayBatch,
+  type PlayBatchSettings,
+  playBatch,
+  playBatchRun,
+  quantiles,
+} from '../../widgets/engine/play-batch.ts';
+
+const zones = (d2min: number, d2max: number, D2min: number, D2max: number): PitchZones => ({
+  d2min: mm(d2min),
+  d2max: mm(d2max),
+  D2min: mm(D2min),
+  D2max: mm(D2max),
+});
+// Pitch-diameter limits of M10×1.5 6g/6H (mm) and 3/8-16 2A/2B (in), from memory of the published tables.
+const M10 = zones(8.862, 8.994, 9.026, 9.206);
+const UNC = zones(0.3287 * 25.4, 0.3331 * 25.4, 0.3344 * 25.4, 0.3401 * 25.4);
+const TAN30 = Math.tan(Math.PI / 6);
+
+const settings = (more: Partial<PlayBatchSettings> = {}): PlayBatchSettings => ({
+  threads: [M10, UNC],
+  count: 200_000,
+  seed: 11,
+  law: { kind: 'uniform' },
+  ...more,
+});
+const made = (more: Partial<PlayBatchSettings> = {}): PlayBatch => {
+  const batch = playBatch(settings(more));
+  if (!batch.ok) throw new Error(batch.reason);
+  return batch.value;
+};
+const figures = (batch: PlayBatch) => {
+  if (batch.drawn === undefined) throw new Error('nothing goes together');
+  return batch.drawn;
+};
+const said = (more: Partial<PlayBatchSettings>) => {
+  const batch = playBatch(settings(more));
+  return batch.ok ? 'accepted' : batch.reason;
+};
+
+/** Sum over the four zones, each taken by `f` of its width in mm of play. */
+const overZones = (threads: readonly PitchZones[], f: (width: number) => number) =>
+  threads.reduce((s, t) => s + f((t.d2max - t.d2min) * TAN30) + f((t.D2max - t.D2min) * TAN30), 0);
+const middleOf = (threads: readonly PitchZones[]) =>
+  threads.reduce((s, t) => s + ((t.D2min + t.D2max - t.d2min - t.d2max) / 2) * TAN30, 0);
+
+/** Variance of a standard normal law cut off at ±a: 1 − 2a φ(a)/(2Φ(a) − 1), with the integral by Simpson's rule. */
+const cutVariance = (a: number) => {
+  const steps = 400;
+  const density = (x: number) => Math.exp((-x * x) / 2) / Math.sqrt(2 * Math.PI);
+  let inside = 0;
+  for (let i = 0; i <= steps; i++) {
+    const weight = i === 0 || i === steps ? 1 : i % 2 ? 4 : 2;
+    inside += weight * density(-a + (2 * a * i) / steps);
+  }
+  inside *= (2 * a) / steps / 3;
+  return 1 - (2 * a * density(a)) / inside;
+};
+
+describe('playBatch, moments', () => {
+  // The variance of a uniform zone of width w is w²/12; of a normal one (w/6Cp)², cut off at ±3Cp σ less than that.
+  const LAWS: [string, BatchLaw, (w: number) => number][] = [
+    ['uniform', { kind: 'uniform' }, (w) => w ** 2 / 12],
+    ['normal, Cp 1', { kind: 'normal', Cp: 1, clipped: false }, (w) => (w / 6) ** 2],
+    ['normal, Cp 1.33', { kind: 'normal', Cp: 1.33, clipped: false }, (w) => (w / 6 / 1.33) ** 2],
+    ['normal, Cp 0.4, clipped', { kind: 'normal', Cp: 0.4, clipped: true }, (w) => (w / 2.4) ** 2 * cutVariance(1.2)],
+  ];
+  for (const [name, law, variance] of LAWS)
+    for (const threads of [[M10], [M10, UNC]])
+      it(`${name}, ${threads.length} thread(s): mean and variance are the closed form's within four standard errors`, () => {
+        const batch = made({ law, threads });
+        const drawn = figures(batch);
+        const expected = overZones(threads, variance);
+        expect(batch.together).toBe(200_000);
+        expect(Math.abs(drawn.mean - middleOf(threads))).toBeLessThan(4 * Math.sqrt(expected / batch.count));
+        // The kurtosis of a sum of these laws is at most 3, so the relative error of the variance is √(2/n) or less.
+        expect(Math.abs(drawn.sd ** 2 / expected - 1)).toBeLessThan(4 * Math.sqrt(2 / batch.count));
+      });
+
+  it('the difference of two uniform diameters with equal zones has the triangle’s 5 % and 95 % points', () => {
+    // Triangle of half-width w about the middle: P(below −w + x) = x²/2w², so x = w √0.1 at 5 %.
+    const w = 0.1;
+    const drawn = figures(made({ threads: [zones(8.8, 8.9, 9, 9.1)], count: 1_000_000 }));
+    const from = 0.1 * TAN30;
+    const x = w * Math.sqrt(0.1) * TAN30;
+    const [low, median, high] = drawn.quantiles.map((q) => q.play);
+    // Standard error of a quantile √(p(1 − p)/n)/density; the density there is x/w² and 1/w at the middle.
+    const error = (p: number, density: number) => 4 * (Math.sqrt((p * (1 - p)) / 1e6) / density);
+    expect(Math.abs((low ?? 0) - (from + x))).toBeLessThan(error(0.05, x / (w * TAN30) ** 2));
+    expect(Math.abs((median ?? 0) - (from + w * TAN30))).toBeLessThan(error(0.5, 1 / (w * TAN30)));
+    expect(Math.abs((high ?? 0) - (from + 2 * w * TAN30 - x))).toBeLessThan(error(0.05, x / (w * TAN30) ** 2));
+  });
+});
+
+describe('playBatch, limits', () => {
+  it('M10×1.5 with 3/8-16 may have 37.5 to 365.8 µm, and no uniform draw leaves that', () => {
+    const batch = made();
+    const drawn = figures(batch);
+    expect(Math.round(batch.limits.least * 1e4) / 10).toBe(37.5);
+    expect(Math.round(batch.limits.most * 1e4) / 10).toBe(365.8);
+    expect(drawn.least).toBeGreaterThanOrEqual(batch.limits.least);
+    expect(drawn.most).toBeLessThanOrEqual(batch.limits.most);
+  });
+
+  it('a clipped normal batch stays within the limits, an unclipped one of low capability does not', () => {
+    const inside = figures(made({ law: { kind: 'normal', Cp: 0.33, clipped: true } }));
+    const batch = made({ law: { kind: 'normal', Cp: 0.33, clipped: false } });
+    const outside = figures(batch);
+    expect(inside.most).toBeLessThanOrEqual(batch.limits.most);
+    expect(inside.least).toBeGreaterThanOrEqual(batch.limits.least);
+    expect(outside.most).toBeGreaterThan(batch.limits.most);
+    expect(outside.histogram.to).toBe(outside.most);
+  });
+
+  it('counts pairs with interference and leaves them out', () => {
+    // Equal zones of screw and nut: half of the pairs interfere, the rest have a triangle's half, mean w/3.
+    const w = 0.1;
+    const batch = made({ threads: [zones(9, 9 + w, 9, 9 + w)], count: 400_000 });
+    expect(batch.together + batch.interfering).toBe(batch.count);
+    expect(Math.abs(batch.interfering / batch.count - 0.5)).toBeLessThan(4 * Math.sqrt(0.25 / batch.count));
+    expect(batch.limits.least).toBe(0);
+    expect(Math.abs(figures(batch).mean - (w / 3) * TAN30)).toBeLessThan(1e-4);
+    expect(figures(batch).least).toBeGreaterThanOrEqual(0);
+  });
+
+  it('a pair with interference in one thread does not go together, however loose the other', () => {
+    const batch = made({ threads: [zones(9, 9, 9, 9.1), zones(9, 9.1, 9, 9.1)], count: 100_000 });
+    expect(Math.abs(batch.interfering / batch.count - 0.5)).toBeLessThan(0.01);
+  });
+
+  it('zones of no width give one value, all in one bar', () => {
+    const drawn = figures(made({ threads: [zones(9, 9, 9.1, 9.1)], count: 1000 }));
+    expect(drawn.least).toBe(drawn.most);
+    expect(drawn.least).toBeCloseTo(0.1 * TAN30, 8);
+    expect(drawn.sd).toBeLessThan(1e-8);
+    expect(drawn.quantiles.every((q) => q.play === drawn.least)).toBe(true);
+    expect(drawn.histogram.counts.reduce((a, b) => a + b)).toBe(1000);
+  });
+
+  it('says so when nothing went together', () => {
+    const batch = made({ threads: [zones(9, 9.1, 8.9, 9)], count: 3, law: { kind: 'normal', Cp: 10, clipped: true } });
+    expect(batch).toMatchObject({ together: 0, interfering: 3, drawn: undefined });
+  });
+});
+
+describe('playBatch, as a run', () => {
+  it('is the same batch whole or in steps, and tells the share done', () => {
+    const run = playBatchRun(settings());
+    if (!run.ok) throw new Error(run.reason);
+    const shares: number[] = [];
+    let step = run.value.next();
+    for (; !step.done; step = run.value.next()) shares.push(step.value);
+    expect(step.value).toEqual(made());
+    expect(shares).toEqual([65_536 / 200_000, 131_072 / 200_000, 196_608 / 200_000, 1]);
+  });
+
+  it('is the same for the same seed and another for another', () => {
+    expect(made()).toEqual(made());
+    expect(figures(made({ seed: 12 })).mean).not.toBe(figures(made()).mean);
+  });
+
+  it('has every assembly in its histogram and its quantiles in order', () => {
+    const drawn = figures(made({ shares: [0, 0.25, 0.5, 0.75, 1], bars: 17 }));
+    expect(drawn.histogram.counts.length).toBe(17);
+    expect(drawn.histogram.counts.reduce((a, b) => a + b)).toBe(200_000);
+    const plays = drawn.quantiles.map((q) => q.play);
+    expect(plays).toEqual(plays.toSorted((a, b) => a - b));
+    expect(plays[0]).toBe(drawn.least);
+    expect(plays[4]).toBe(drawn.most);
+    // As many in the lower half of the bars as their quantiles say, to one bar.
+    const { from, to, counts } = drawn.histogram;
+    const bar = Math.floor((((plays[2] ?? 0) - from) / (to - from)) * 17);
+    const below = counts.slice(0, bar).reduce((a, b) => a + b);
+    expect(below).toBeLessThan(100_000);
+    expect(below + (counts[bar] ?? 0)).toBeGreaterThan(100_000);
+  });
+});
+
+describe('playBatch refuses', () => {
+  it('a capability of nought, with the reason', () => {
+    expect(said({ law: { kind: 'normal', Cp: 0, clipped: false } })).toBe(
+      'Capability Cp: read 0; give a value from 0.1 to 10, because the spread is the zone divided by 6 Cp and a capability of nought is a spread without bound.',
+    );
+    for (const Cp of [-1, Number.NaN, Number.POSITIVE_INFINITY])
+      expect(said({ law: { kind: 'normal', Cp, clipped: true } })).toContain(`read ${Cp};`);
+  });
+
+  it('more assemblies than any figure needs, and none', () => {
+    for (const count of [0, -1, 1.5, LARGEST_BATCH + 1, Number.NaN])
+      expect(said({ count })).toBe(
+        `Number of assemblies: read ${count}; give a whole number from 1 to 10000000, more would change no figure that can be measured.`,
+      );
+  });
+
+  it('nuts that are all smaller than all screws, as interference', () => {
+    expect(said({ threads: [M10, zones(9.1, 9.2, 8.9, 9)] })).toBe(
+      'Thread 2 of the batch: every nut is smaller than every screw, which is interference throughout, so nothing goes together and there is no play; give an internal pitch diameter above 9.1 mm.',
+    );
+  });
+
+  it('limits the wrong way round, limits that are no size, and other than one or two threads', () => {
+    expect(said({ threads: [zones(9, 8.9, 9.1, 9.2)] })).toBe(
+      'Thread 1 of the batch: a lower limit of pitch diameter is above its upper limit; give the smaller value as the lower one.',
+    );
+    expect(said({ threads: [zones(8.8, 8.9, 9.2, 9.1)] })).toContain('above its upper limit');
+    expect(said({ threads: [zones(8.8, Number.NaN, 9.1, 9.2)] })).toBe(
+      'Thread 1 of the batch: read NaN as a limit of pitch diameter; give a value from 0.1 mm to 400 mm.',
+    );
+    expect(said({ threads: [] })).toBe('Read 0 threads; a batch is of one thread or of the two of a pair.');
+  });
+
+  it('shares, bars and seeds out of range', () => {
+    expect(said({ shares: [0.5, 1.5] })).toBe(
+      'Share of the batch: read 1.5; give a number from 0 to 1, for example 0.95.',
+    );
+    expect(said({ bars: 0 })).toBe('Bars of the histogram: read 0; give a whole number from 1 to 1000.');
+    expect(said({ seed: -1 })).toContain('Seed: read -1;');
+  });
+});
+
+describe('quantiles', () => {
+  it('of 1 … 10 are 1, 3.25, 5.5, 7.75 and 10', () => {
+    // Printed output of quantile(1:10) in R, R-help, 12 February 1998 (definition 7 is R's own).
+    const found = quantiles(Float64Array.from([7, 3, 10, 1, 5, 2, 9, 4, 8, 6]), [0, 0.25, 0.5, 0.75, 1]);
+    expect(found.map((q) => q.value)).toEqual([1, 3.25, 5.5, 7.75, 10]);
+  });
+
+  it('of 1 … 100 at 0.6 is 60.4', () => {
+    // Printed output of quantile(1:100, .6) in R, same message.
+    const values = Float64Array.from({ length: 100 }, (_, i) => ((i * 37) % 100) + 1);
+    expect(quantiles(values, [0.6])[0]?.value).toBeCloseTo(60.4, 12);
+  });
+
+  it('agree with sorting, for any values, shares in any order, ties and long lists', () => {
+    const check = (values: number[], shares: number[]) => {
+      const sorted = values.toSorted((a, b) => a - b);
+      const found = quantiles(Float64Array.from(values), shares);
+      expect(found.map((q) => q.share)).toEqual(shares);
+      for (const { share, value } of found) {
+        const h = (sorted.length - 1) * share;
+        const low = sorted[Math.floor(h)] ?? 0;
+        const high = sorted[Math.ceil(h)] ?? 0;
+        expect(value).toBeCloseTo(low + (h - Math.floor(h)) * (high - low), 9);
+      }
+    };
+    const shares = fc.array(fc.double({ min: 0, max: 1, noNaN: true }), { maxLength: 5 });
+    fc.assert(fc.property(fc.array(fc.integer({ min: -50, max: 50 }), { minLength: 1, maxLength: 60 }), shares, check));
+    // Long enough for the sampling step, in orders that a plain pivot dislikes.
+    const long = [
+      (i: number) => i,
+      (i: number) => -i,
+      (i: number) => i % 7,
+      (i: number) => Math.abs(i - 2500),
+      (i: number) => (i * 7919) % 5003,
+      () => 1,
+    ];
+    for (const f of long)
+      check(
+        Array.from({ length: 5000 }, (_, i) => f(i)),
+        [0.95, 0, 0.5, 0.05, 1, 0.5],
+      );
+  });
+});

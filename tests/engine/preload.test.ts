@@ -1,0 +1,349 @@
+/** Preload: forces on both threads against an independent stack of free bodies, verdicts and least preload by search. */
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import {
+  fitRetention,
+  hours,
+  jointShare,
+  leastPreload,
+  mm,
+  newtons,
+  newtonsPerMillimetre,
+  type Part,
+  type PreloadCase,
+  type PreloadSpring,
+  partMotion,
+  plain,
+  preloadVerdict,
+  relaxed,
+  retainedForce,
+  separationLoad,
+  springAt,
+  springForce,
+  threadForces,
+  timeToFall,
+} from '../../widgets/engine/index.ts';
+import { mechanicsRow } from '../support/mechanics.ts';
+import { reasonIn, valueIn } from '../support/results.ts';
+
+const spring = (lower: Part, upper: Part, kind: 'push' | 'pull', force = 20, rate = 2): PreloadSpring => ({
+  lower,
+  upper,
+  kind,
+  force,
+  rate,
+});
+/** The Foot, M10×1.5 with 3/8-16 UNC: 87.5 µm a turn. */
+const foot = (over: Partial<PreloadCase> = {}): PreloadCase => ({
+  h_A: 1,
+  L_A: 1.5,
+  h_C: 1,
+  L_C: 25.4 / 16,
+  springs: [],
+  weightTurned: 0.5,
+  weightCarried: 1,
+  attitude: 1,
+  load: { least: 0, most: 50 },
+  from: 0,
+  to: 5,
+  margin: 0,
+  ...over,
+});
+
+describe('ends of a spring', () => {
+  it('move with their parts: base not at all, turned part by its lead, carried part by the net lead', () => {
+    expect(partMotion('base', 3, foot())).toBe(0);
+    expect(partMotion('turned', 3, foot())).toBe(-4.5);
+    expect(partMotion('carried', 3, foot())).toBeCloseTo(0.2625, 12);
+  });
+
+  it('load a push spring as they near and a pull spring as they part', () => {
+    // Clockwise the turned part sinks 1.5 mm a turn towards the base, the carried part rises 0.0875 mm.
+    expect(springAt(spring('base', 'turned', 'push'), 1, foot())).toBeCloseTo(20 + 2 * 1.5, 12);
+    expect(springAt(spring('base', 'turned', 'pull'), 1, foot())).toBeCloseTo(20 - 2 * 1.5, 12);
+    expect(springAt(spring('base', 'carried', 'pull'), 1, foot())).toBeCloseTo(20 + 2 * 0.0875, 12);
+    expect(springAt(spring('turned', 'carried', 'pull'), 1, foot())).toBeCloseTo(20 + 2 * 1.5875, 12);
+    expect(springAt(spring('turned', 'carried', 'push'), 1, foot())).toBeCloseTo(20 - 2 * 1.5875, 12);
+  });
+
+  it('have no force once slack', () => {
+    expect(springAt(spring('base', 'turned', 'pull'), 7, foot())).toBe(0);
+    expect(reasonIn(springForce.of({ F_0: newtons(20), k_s: newtonsPerMillimetre(2), u_s: mm(-11) }))).toContain(
+      'slack after 10 mm',
+    );
+  });
+});
+
+describe('which thread a spring seats', () => {
+  // Where the spring is, and on which flanks it seats A and C: + lower, − upper, 0 not at all.
+  const PLACES = [
+    [spring('base', 'turned', 'pull'), 1, 0],
+    [spring('base', 'turned', 'push'), -1, 0],
+    [spring('base', 'carried', 'pull'), 1, 1],
+    [spring('base', 'carried', 'push'), -1, -1],
+    [spring('turned', 'carried', 'pull'), 0, 1],
+    [spring('turned', 'carried', 'push'), 0, -1],
+    [spring('carried', 'turned', 'push'), 0, 1],
+    [spring('carried', 'base', 'push'), 1, 1],
+  ] as const;
+
+  it.each(PLACES)('%o seats A %i and C %i', (s, A, C) => {
+    const weightless = foot({ springs: [s], weightTurned: 0, weightCarried: 0 });
+    const forces = threadForces(weightless, 0, 0);
+    expect(forces.A).toBeCloseTo(20 * A, 12);
+    expect(forces.C).toBeCloseTo(20 * C, 12);
+  });
+
+  it('balances every part: threads, springs, weights and load sum to nought', () => {
+    const parts = fc.constantFrom<Part>('base', 'turned', 'carried');
+    const springs = fc.array(
+      fc.record({
+        lower: parts,
+        upper: parts,
+        kind: fc.constantFrom<'push' | 'pull'>('push', 'pull'),
+        force: fc.double({ min: 0, max: 50, noNaN: true }),
+        rate: fc.double({ min: 0.01, max: 5, noNaN: true }),
+      }),
+      { maxLength: 3 },
+    );
+    fc.assert(
+      fc.property(
+        springs,
+        fc.double({ min: -3, max: 3, noNaN: true }),
+        fc.double({ min: -90, max: 90, noNaN: true }),
+        (list, n, W) => {
+          const given = foot({ springs: list.filter((s) => s.lower !== s.upper), attitude: -0.5 });
+          const { A, C } = threadForces(given, n, W);
+          // Cut below the carried part, then below the turned part: everything above must be held there.
+          const held = { carried: -W + 0.5 * 1, turned: 0.5 * 0.5 };
+          for (const s of given.springs) {
+            const F = springAt(s, n, given) * (s.kind === 'push' ? 1 : -1);
+            if (s.upper !== 'base') held[s.upper] += F;
+            if (s.lower !== 'base') held[s.lower] -= F;
+          }
+          expect(C + held.carried).toBeCloseTo(0, 9);
+          expect(A - C + held.turned).toBeCloseTo(0, 9);
+        },
+      ),
+    );
+  });
+});
+
+describe('preloadVerdict', () => {
+  it('leaves thread C to the load where the spring is between base and turned part', () => {
+    const verdict = valueIn(
+      preloadVerdict(foot({ springs: [spring('base', 'turned', 'push', 60, 2)], load: { least: -10, most: 20 } })),
+    );
+    expect(verdict.A.kind).toBe('seated');
+    expect(verdict.C.kind).toBe('lets go');
+    expect(verdict.C.says).toBe(
+      'Thread C lets go at 0 turns, the carried part at 0 mm, under a load of −1 N (pulling away from the base).',
+    );
+  });
+
+  it('is held by weight upright, by nothing on its side, on the other flanks upside down', () => {
+    const still = { load: { least: 0, most: 0 } };
+    expect(valueIn(preloadVerdict(foot(still))).A).toMatchObject({ kind: 'seated', flank: 'lower', least: 1.5 });
+    expect(valueIn(preloadVerdict(foot({ ...still, attitude: 0 }))).A.kind).toBe('lets go');
+    expect(valueIn(preloadVerdict(foot({ ...still, attitude: -1 }))).C).toMatchObject({ flank: 'upper', least: 1 });
+  });
+
+  it('finds the place along the stroke where a weakening spring lets a thread go', () => {
+    // Pull spring base to turned part: 20 N, losing 3 N a turn clockwise; load from −5 N, weights 1.5 N.
+    const given = foot({
+      springs: [spring('base', 'turned', 'pull')],
+      load: { least: -5, most: -5 },
+      to: 6,
+    });
+    const { A } = valueIn(preloadVerdict(given));
+    // 20 − 3n + 1.5 − 5 = 0 at n = 5.5
+    expect(A.kind).toBe('lets go');
+    if (A.kind !== 'lets go') return;
+    expect(A.n).toBeCloseTo(5.5, 12);
+    expect(A.load).toBe(-5);
+    expect(A.z_c).toBeCloseTo(5.5 * 0.0875, 12);
+    expect(threadForces(given, A.n, A.load).A).toBeCloseTo(0, 12);
+    expect(valueIn(preloadVerdict({ ...given, to: 5.4 })).A.kind).toBe('seated');
+  });
+
+  it('agrees with a fine sweep over stroke and load', () => {
+    const force = fc.double({ min: 0, max: 40, noNaN: true });
+    fc.assert(
+      fc.property(
+        force,
+        force,
+        fc.double({ min: -30, max: 30, noNaN: true }),
+        fc.double({ min: 0, max: 20, noNaN: true }),
+        fc.double({ min: -6, max: 6, noNaN: true }),
+        (f1, f2, least, width, to) => {
+          const given = foot({
+            springs: [spring('base', 'turned', 'pull', f1), spring('turned', 'carried', 'push', f2, 1)],
+            load: { least, most: least + width },
+            to,
+          });
+          const verdict = valueIn(preloadVerdict(given));
+          for (const thread of ['A', 'C'] as const) {
+            let low = Number.POSITIVE_INFINITY;
+            let high = Number.NEGATIVE_INFINITY;
+            for (let i = 0; i <= 100; i++)
+              for (const load of [least, least + width]) {
+                const F = threadForces(given, (to * i) / 100, load)[thread];
+                low = Math.min(low, F);
+                high = Math.max(high, F);
+              }
+            const v = verdict[thread];
+            if (v.kind === 'lets go') {
+              expect(Math.abs(threadForces(given, v.n, v.load)[thread])).toBeLessThan(1e-9);
+              expect(v.load).toBeGreaterThanOrEqual(least - 1e-12);
+              expect(v.load).toBeLessThanOrEqual(least + width + 1e-12);
+              // Nothing lets go earlier along the travel.
+              for (let i = 0; i < 40 && v.n !== 0; i++) {
+                const n = (v.n * i) / 40;
+                const bare = threadForces(given, n, 0)[thread];
+                expect(bare > -least - 1e-9 || bare < -(least + width) + 1e-9).toBe(true);
+              }
+            } else {
+              expect(low * high).toBeGreaterThan(0);
+              const seen = low > 0 ? { least: low, most: high } : { least: -high, most: -low };
+              expect(Math.abs(v.least - seen.least)).toBeLessThan(1);
+              expect(v.least).toBeLessThan(seen.least + 1e-9);
+              expect(v.most).toBeGreaterThan(seen.most - 1e-9);
+            }
+          }
+        },
+      ),
+    );
+  });
+
+  it('says when the margin is not met and where a spring goes slack', () => {
+    const verdict = valueIn(
+      preloadVerdict(foot({ load: { least: 0, most: 0 }, margin: 5, springs: [spring('base', 'turned', 'pull', 3)] })),
+    );
+    expect(verdict.C.kind).toBe('short of margin');
+    expect(verdict.C.says).toBe('Thread C stays on its lower flanks, but only 1 N is left where 5 N is asked.');
+    expect(verdict.springs[0]).toEqual({ least: 0, most: 3, slackFrom: 1 });
+  });
+
+  it('refuses a spring with both ends on one part, a load range the wrong way about and a bad attitude', () => {
+    expect(reasonIn(preloadVerdict(foot({ springs: [spring('turned', 'turned', 'push')] })))).toBe(
+      'Spring 1 has both ends on the turned part, so it presses nothing: name two different parts.',
+    );
+    expect(reasonIn(preloadVerdict(foot({ load: { least: 5, most: -5 } })))).toContain('give the least first');
+    expect(reasonIn(preloadVerdict(foot({ attitude: 2 })))).toContain('1 upright');
+    expect(reasonIn(preloadVerdict(foot({ springs: [spring('base', 'turned', 'push', -1)] })))).toContain('Spring 1:');
+    expect(reasonIn(preloadVerdict(foot({ weightCarried: Number.NaN })))).toContain('Weight of the carried part');
+    expect(reasonIn(preloadVerdict(foot({ from: Number.NaN })))).toContain('not a number');
+  });
+});
+
+describe('leastPreload', () => {
+  it.each([
+    spring('base', 'carried', 'pull'),
+    spring('base', 'carried', 'push'),
+    spring('turned', 'carried', 'push'),
+    spring('base', 'turned', 'pull'),
+  ])('is just enough for %o: a little less and a thread it reaches falls short', (s) => {
+    const given = foot({ springs: [s], load: { least: -12, most: 30 }, margin: 4, to: 4 });
+    const least = valueIn(leastPreload(given));
+    const at = (force: number) => valueIn(preloadVerdict({ ...given, springs: [{ ...s, force }] }));
+    const reached = (['A', 'C'] as const).filter((t) => !least.unreached.includes(t));
+    for (const thread of reached) expect(at(least.force + 1e-9)[thread].kind).toBe('seated');
+    expect(reached.some((thread) => at(least.force - 0.01)[thread].kind !== 'seated')).toBe(true);
+    expect(least.governs.thread).toBeDefined();
+  });
+
+  it('says that a spring between turned part and base seats one thread only', () => {
+    expect(valueIn(leastPreload(foot({ springs: [spring('base', 'turned', 'push')] }))).says).toBe(
+      'A push spring between the base and the turned part seats thread A only; thread C is left to the load and the weight.',
+    );
+    expect(reasonIn(leastPreload(foot()))).toContain('spring 1 of 0');
+  });
+
+  it('never asks for less than keeps the spring from going slack', () => {
+    const given = foot({ springs: [spring('base', 'turned', 'pull', 0, 2)], load: { least: 500, most: 500 } });
+    const least = valueIn(leastPreload(given));
+    expect(least.force).toBeCloseTo(2 * 1.5 * 5, 12);
+    expect(least.governs.thread).toBeUndefined();
+  });
+});
+
+describe('a preloaded joint', () => {
+  it('parts at the published separation load', () => {
+    const row = mechanicsRow('e1-joint-separation');
+    const { value, within } = row.value('separation_load');
+    const { F_sep } = valueIn(
+      separationLoad.of({
+        F_0: newtons(row.input('preload_N')),
+        k_b: newtonsPerMillimetre(row.input('kb_N_per_mm')),
+        k_m: newtonsPerMillimetre(row.input('km_N_per_mm')),
+      }),
+    );
+    expect(Math.abs(F_sep - value)).toBeLessThan(within);
+  });
+
+  it('shares a load a quarter to three quarters where the members are three times the bolt', () => {
+    const row = mechanicsRow('e3-joint-rule-C-quarter'); // derived row: a check of the form
+    const joint = {
+      F_0: newtons(row.input('preload_N')),
+      k_b: newtonsPerMillimetre(1e5),
+      k_m: newtonsPerMillimetre(3e5),
+    };
+    const { F_b, F_m } = valueIn(jointShare.of({ ...joint, F_x: newtons(row.input('external_N')) }));
+    expect(F_b).toBeCloseTo(row.value('bolt_force').value, 9);
+    expect(F_m).toBeCloseTo(row.value('clamp_force').value, 9);
+    expect((F_b - joint.F_0) / row.input('external_N')).toBeCloseTo(row.value('bolt_share').value, 12);
+    expect(valueIn(separationLoad.of(joint)).F_sep).toBeCloseTo(row.value('separation_load').value, 6);
+    expect(reasonIn(jointShare.of({ ...joint, F_x: newtons(6000) }))).toBe(
+      'The faces part at 5333 N, below the load of 6000 N: give more preload or less load.',
+    );
+  });
+
+  it('parts at the preload itself where the spring is soft', () => {
+    const { F_sep } = valueIn(
+      separationLoad.of({ F_0: newtons(20), k_b: newtonsPerMillimetre(1), k_m: newtonsPerMillimetre(1e6) }),
+    );
+    expect(F_sep).toBeCloseTo(20, 3);
+  });
+});
+
+describe('a relaxing spring', () => {
+  const law = { F_0: newtons(30), q_r: plain(0.1), t_0: hours(1) };
+
+  it('loses the same share in each tenfold time', () => {
+    const at = (t: number) => valueIn(retainedForce.of({ ...law, t: hours(t) })).F_t;
+    expect(at(0)).toBe(30);
+    expect(at(9)).toBeCloseTo(27, 12);
+    expect(at(99)).toBeCloseTo(24, 12);
+    expect(at(999)).toBeCloseTo(21, 12);
+    expect(reasonIn(retainedForce.of({ ...law, q_r: plain(0.9), t: hours(1e5) }))).toContain('nothing of the preload');
+  });
+
+  it('is fitted back from two of its own readings', () => {
+    const at = (t: number) => ({ t, F: valueIn(retainedForce.of({ ...law, t: hours(t) })).F_t });
+    const fit = valueIn(fitRetention(at(2), at(50), 1));
+    expect(fit.F_0).toBeCloseTo(30, 9);
+    expect(fit.q_r).toBeCloseTo(0.1, 12);
+    expect(fit.says).toBe(
+      'Fitted through two readings: 10 % lost per tenfold time. Past 500 h, ten times the last reading, it is a guess.',
+    );
+  });
+
+  it('tells when the force has fallen to what is needed, and that it lasts where it does', () => {
+    const falls = valueIn(timeToFall(law, 24));
+    expect(falls.kind).toBe('falls');
+    if (falls.kind === 'falls') expect(falls.t).toBeCloseTo(99, 6);
+    expect(valueIn(timeToFall(law, 5)).kind).toBe('lasts');
+    expect(valueIn(timeToFall({ ...law, q_r: 0 }, 29)).kind).toBe('lasts');
+    expect(reasonIn(timeToFall(law, 31))).toBe(
+      'A preload of 30 N is below the 31 N needed from the start: give a stronger spring.',
+    );
+  });
+
+  it('refuses readings out of order, a growing force and a law without its starting time', () => {
+    expect(reasonIn(fitRetention({ t: 5, F: 20 }, { t: 5, F: 19 }, 1))).toContain('not later than the first');
+    expect(reasonIn(fitRetention({ t: 5, F: 20 }, { t: 50, F: 21 }, 1))).toContain('a relaxing spring only loses');
+    expect(reasonIn(fitRetention({ t: 5, F: 20 }, { t: 50, F: 19 }, 0))).toContain('Starting time of the log law');
+    expect(reasonIn(fitRetention({ t: 5, F: 0 }, { t: 50, F: 0 }, 1))).toContain('nothing to relax');
+    expect(relaxed(spring('base', 'turned', 'push', 30, 2), 0.5)).toMatchObject({ force: 15, rate: 1 });
+  });
+});

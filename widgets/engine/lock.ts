@@ -1,0 +1,115 @@
+/**
+ * The lock against turning: what its slack and its give do to the tip.
+ *
+ * The carried part must not turn; a key with a gap g at the radius r lets it turn by ψ = g/r, a springy lock of
+ * stiffness κ by ψ = M/κ, where M is the torque that thread C hands over. Thread C turns ψ into motion of
+ * the tip, h_C L_C ψ/2π (see wind-up), with the full lead of C: it is not reduced by the difference. While
+ * the slack is taken up the carried part goes round with the turned part and moves by thread A alone.
+ * Source: geometry of a small rotation, Hooke's law in torsion; derived here.
+ * Sign: angles and torques on the carried part positive anticlockwise seen from above, motion positive up.
+ * Units: mm, N·mm, N·mm per radian, rad.
+ *
+ * How far ψ = g/r holds: a pin that bears at r moves through the chord 2r sin(ψ/2).
+ *   g/r        0.05     0.1      0.2     0.5
+ *   ψ short by 0.01 %   0.04 %   0.2 %   1.1 %
+ * Above one half it is no key gap but a missing key, and is refused.
+ */
+import { mm, newtonMillimetres, rad } from './quantity.ts';
+import { outOfBounds, relation } from './relation.ts';
+import { bad, good, type Result } from './result.ts';
+import { say } from './say.ts';
+
+const tooLoose = ({ g_k, r_k }: { readonly g_k: number; readonly r_k: number }): string | undefined =>
+  g_k <= r_k / 2
+    ? undefined
+    : `A gap of ${say(g_k)} mm at a radius of ${say(r_k)} mm holds nothing: keep the gap below half the radius.`;
+
+export const lockSlop = relation({
+  name: 'lock-slop',
+  says: 'Rotation that the gap of a key in its slot allows, from one side to the other.',
+  takes: ['g_k', 'r_k'],
+  gives: { psi: 'g_k/r_k' },
+  source: 'Arc over radius, small angle; 1.1 % short at a gap of half the radius.',
+  refuses: tooLoose,
+  compute: ({ g_k, r_k }) => ({ psi: rad(g_k / r_k) }),
+});
+
+export const lockSlopMotion = relation({
+  name: 'lock-slop-motion',
+  says: 'Motion of the tip that the gap of a key allows, from one side to the other.',
+  takes: ['L_C', 'g_k', 'r_k'],
+  gives: { z_k: 'L_C*g_k/(2*pi*r_k)' },
+  source: 'Lead of thread C times the share of a turn that the key leaves free.',
+  refuses: tooLoose,
+  compute: ({ L_C, g_k, r_k }) => ({ z_k: mm((L_C * g_k) / (2 * Math.PI * r_k)) }),
+});
+
+export const lockWindUp = relation({
+  name: 'lock-wind-up',
+  says: 'Wind-up of a springy lock under the torque that thread C hands to the carried part.',
+  takes: ['M_L', 'kappa'],
+  gives: { psi: 'M_L/kappa' },
+  source: 'Hooke’s law in torsion.',
+  refuses: ({ M_L, kappa }) =>
+    Math.abs(M_L) <= kappa * Math.PI
+      ? undefined
+      : 'The lock would wind up by more than half a turn, which is no lock: give a stiffer one or less torque.',
+  compute: ({ M_L, kappa }) => ({ psi: rad(M_L / kappa) }),
+});
+
+export interface LockCase {
+  /** Lead of thread C, mm, and its hand. */
+  readonly L_C: number;
+  readonly h_C: 1 | -1;
+  /** Net lead, mm a turn. */
+  readonly Delta: number;
+  /** Torque handed to the carried part turning clockwise and turning anticlockwise, positive anticlockwise, N·mm. */
+  readonly clockwise: number;
+  readonly anticlockwise: number;
+  /** N·mm per radian. */
+  readonly kappa: number;
+  /** Gap of the key and the radius at which it bears, mm. */
+  readonly gap: number;
+  readonly radius: number;
+}
+
+export interface LockError {
+  /** Tip off its place while turning clockwise, and anticlockwise, by wind-up alone, mm. */
+  readonly clockwise: number;
+  readonly anticlockwise: number;
+  /** Rotation of the carried part on reversal, slack and wind-up together, rad. */
+  readonly swing: number;
+  /** How far the tip is off by it, never negative, mm. */
+  readonly shift: number;
+  /** The same in turns of the hand, at the net lead. */
+  readonly turns: number;
+}
+
+/** What the lock costs on reversal: slack of the key plus wind-up from one sense of turning to the other. */
+export const lockError = (given: LockCase): Result<LockError> => {
+  const { L_C, h_C, Delta, clockwise, anticlockwise, kappa, gap, radius } = given;
+  const refusal =
+    outOfBounds('L_C', L_C) ?? outOfBounds('h_C', h_C) ?? outOfBounds('Delta', Delta) ?? outOfBounds('kappa', kappa);
+  if (refusal) return refusal;
+  const slack = lockSlop.of({ g_k: mm(gap), r_k: mm(radius) });
+  if (!slack.ok) return slack;
+  const windUp = (torque: number) => lockWindUp.of({ M_L: newtonMillimetres(torque), kappa: newtonMillimetres(kappa) });
+  const cw = windUp(clockwise);
+  if (!cw.ok) return cw;
+  const acw = windUp(anticlockwise);
+  if (!acw.ok) return acw;
+  if (!(Math.abs(Delta) > 0))
+    return bad('The two leads are equal, so no turning makes up for the lock: choose threads whose leads differ.');
+  const perRadian = (h_C * L_C) / (2 * Math.PI);
+  // A part pressed to one side of its slot both ways never crosses the slack.
+  const crosses = clockwise * anticlockwise < 0;
+  const swing = Math.abs(acw.value.psi - cw.value.psi) + (crosses ? slack.value.psi : 0);
+  const shift = Math.abs(perRadian) * swing;
+  return good({
+    clockwise: perRadian * cw.value.psi,
+    anticlockwise: perRadian * acw.value.psi,
+    swing,
+    shift,
+    turns: shift / Math.abs(Delta),
+  });
+};

@@ -1,0 +1,8 @@
+/** Widgets that every page's own script carries. */
+import { dividedTurn } from './divided-turn/divided-turn.ts';
+import { ramp } from './ramp/ramp.ts';
+import { section } from './section/section.ts';
+import type { Widget } from './shared/widget.ts';
+import { threadEatenFigure } from './thread-eaten/thread-eaten.ts';
+
+export const LIGHT: readonly Widget[] = [ramp, section, dividedTurn, threadEatenFigure];

@@ -1,0 +1,166 @@
+/**
+ * Position against turns: the two large motions that almost cancel, and the small one they leave, which needs a scale of
+ * its own. The curves are drawn once for a pair; turning only moves the marks.
+ */
+import * as Plot from '@observablehq/plot';
+import { bad, good, netLead, plain, type Result, type Thread } from '../engine/index.ts';
+import { plotDocument } from '../plots/document.ts';
+import { numeral, show, type UnitView } from '../shared/format.ts';
+import type { Numbers } from '../shared/numbers.ts';
+import { px } from '../shared/svg.ts';
+import type { Widget } from '../shared/widget.ts';
+
+const REACH = 4;
+const WIDTH = 400;
+const HEIGHT = 250;
+
+interface State {
+  readonly A: Thread;
+  readonly C: Thread;
+  readonly n: number;
+  readonly Delta: number;
+}
+
+const stateOf = (numbers: Numbers): Result<State> => {
+  const { A, C } = numbers.threads;
+  if (!A || !C) return bad('The plot needs a thread A and a thread C.');
+  const lead = netLead.of({ h_A: plain(A.h), L_A: A.L, h_C: plain(C.h), L_C: C.L });
+  return lead.ok ? good({ A, C, n: numbers.values.n ?? 0, Delta: lead.value.Delta }) : lead;
+};
+
+interface Curve {
+  readonly name: string;
+  readonly key: 'turned' | 'relative' | 'carried';
+  readonly slope: number;
+  readonly dash?: string;
+}
+
+const curves = (s: State): Curve[] => [
+  { name: 'carried on turned', key: 'relative', slope: s.C.h * s.C.L, dash: '2 4' },
+  { name: 'turned part', key: 'turned', slope: -s.A.h * s.A.L, dash: '8 4' },
+  { name: 'carried part', key: 'carried', slope: s.Delta },
+];
+
+/** The unit of an axis: the one in which its largest value reads best. */
+const axisUnit = (largest: number, view: UnitView): { unit: string; factor: number } => {
+  if (view === 'inch') return largest >= 2.54 ? { unit: 'in', factor: 1 / 25.4 } : { unit: 'thou', factor: 1 / 0.0254 };
+  return largest >= 1 ? { unit: 'mm', factor: 1 } : { unit: 'µm', factor: 1000 };
+};
+
+const axes = (s: State, view: UnitView) => {
+  const all = Math.max(...curves(s).map((c) => Math.abs(c.slope))) * REACH;
+  const net = Math.max(Math.abs(s.Delta) * REACH, 1e-6);
+  return { wide: { reach: all, ...axisUnit(all, view) }, near: { reach: net, ...axisUnit(net, view) } };
+};
+
+const MARGIN = { top: 26, right: 14, bottom: 38, left: 56 };
+const x = (n: number) => MARGIN.left + ((n + REACH) / (2 * REACH)) * (WIDTH - MARGIN.left - MARGIN.right);
+const y = (z: number, reach: number) =>
+  MARGIN.top + ((1 - z / reach / 1.08) / 2) * (HEIGHT - MARGIN.top - MARGIN.bottom);
+
+const plotOf = (
+  shown: readonly Curve[],
+  axis: { reach: number; unit: string; factor: number },
+  title: string,
+): string => {
+  const limit = axis.reach * axis.factor * 1.08;
+  const ends = [-REACH, REACH];
+  const figure = Plot.plot({
+    document: plotDocument(),
+    width: WIDTH,
+    height: HEIGHT,
+    marginTop: MARGIN.top,
+    marginRight: MARGIN.right,
+    marginBottom: MARGIN.bottom,
+    marginLeft: MARGIN.left,
+    className: 'chart',
+    ariaLabel: title,
+    x: { domain: ends, label: null, ticks: 9, tickSize: 4, tickFormat: (n: number) => numeral(n) },
+    y: { domain: [-limit, limit], label: null, ticks: 5, tickSize: 4, tickFormat: (v: number) => numeral(v) },
+    marks: [
+      Plot.gridY({ ticks: 5, className: 'grid' }),
+      Plot.ruleY([0], { className: 'zero' }),
+      ...shown.map((c) =>
+        Plot.line(
+          ends.map((n) => ({ n, z: n * c.slope * axis.factor })),
+          {
+            x: 'n',
+            y: 'z',
+            className: `curve ${c.key}`,
+            ...(c.dash ? { strokeDasharray: c.dash } : {}),
+            strokeWidth: 2.4,
+          },
+        ),
+      ),
+    ],
+  });
+  return figure.outerHTML;
+};
+
+const draw = (numbers: Numbers, view: UnitView): Result<string> => {
+  const state = stateOf(numbers);
+  if (!state.ok) return state;
+  const s = state.value;
+  const { wide, near } = axes(s, view);
+  const panel = (key: 'wide' | 'near', shown: readonly Curve[], axis: typeof wide, title: string) =>
+    `<div class="panel"><p class="panel-name">${title}, in ${axis.unit}</p><div class="plot-box">${plotOf(shown, axis, title)}` +
+    `<svg class="plot-marks" viewBox="0 0 ${WIDTH} ${HEIGHT}" aria-hidden="true"><path class="cursor-line" data-cursor="${key}" d="${cursorPath(s.n)}"/>${shown.map((c) => mark(key, c, s.n, axis.reach)).join('')}</svg></div>` +
+    `<p class="x-name">turns, clockwise</p></div>`;
+  const legend = curves(s)
+    .map(
+      (c) =>
+        `<li class="${c.key}"><svg viewBox="0 0 34 10" aria-hidden="true"><path class="curve ${c.key}" d="M1 5H33"${c.dash ? ` stroke-dasharray="${c.dash}"` : ''}/></svg>${c.name}</li>`,
+    )
+    .join('');
+  return good(
+    `<ul class="legend">${legend}</ul>${panel('wide', curves(s), wide, 'All three motions')}${panel('near', curves(s).slice(2), near, 'The carried part alone')}`,
+  );
+};
+
+const cursorPath = (n: number): string => `M${px(x(clamp(n)))} ${MARGIN.top}V${HEIGHT - MARGIN.bottom}`;
+const clamp = (n: number): number => Math.max(-REACH, Math.min(REACH, n));
+const mark = (panel: string, c: Curve, n: number, reach: number): string =>
+  `<circle class="mark ${c.key}" data-mark="${panel}-${c.key}" r="5" cx="${px(x(clamp(n)))}" cy="${px(y(clamp(n) * c.slope, reach))}"/>`;
+
+export const motionPlot: Widget = {
+  name: 'motion-plot',
+  title: 'Position against turns',
+  threads: ['A', 'C'],
+  quantities: ['n'],
+  choices: [],
+  draw,
+  says: (numbers, view) => {
+    const state = stateOf(numbers);
+    if (!state.ok) return state.reason;
+    const { A, C, n, Delta } = state.value;
+    const motion = (z: number) => `${z > 0 ? '+' : ''}${show(z, { shown: 'motion', digits: 4 }, view)}`;
+    return `Three straight lines through nought: over ${REACH} turns the turned part reaches ${motion(-A.h * A.L * REACH)}, the carried part on it ${motion(C.h * C.L * REACH)}, and the carried part itself only ${motion(Delta * REACH)}; at ${numeral(n)} turns it stands at ${motion(Delta * n)}.`;
+  },
+  table: (numbers, view) => {
+    const state = stateOf(numbers);
+    if (!state.ok) return { head: [], rows: [] };
+    const list = curves(state.value);
+    return {
+      head: ['turns, clockwise', ...list.map((c) => c.name)],
+      rows: Array.from({ length: 2 * REACH + 1 }, (_, i) => [
+        numeral(i - REACH),
+        ...list.map((c) => show((i - REACH) * c.slope, { shown: 'motion', digits: 4 }, view)),
+      ]),
+    };
+  },
+  outline: (numbers, view) => JSON.stringify([numbers.threads, view]),
+  update: (stage, numbers, view) => {
+    const state = stateOf(numbers);
+    if (!state.ok) return;
+    const s = state.value;
+    const both = axes(s, view);
+    for (const key of ['wide', 'near'] as const) {
+      stage.querySelector(`[data-cursor="${key}"]`)?.setAttribute('d', cursorPath(s.n));
+      for (const c of curves(s)) {
+        const dot = stage.querySelector(`[data-mark="${key}-${c.key}"]`);
+        dot?.setAttribute('cx', px(x(clamp(s.n))));
+        dot?.setAttribute('cy', px(y(clamp(s.n) * c.slope, both[key].reach)));
+      }
+    }
+  },
+};

@@ -1,0 +1,60 @@
+/**
+ * The reader's numbers in the address: `?foot.A=M8x1.25&foot.n=2&units=inch`. Only what differs from the chapter's
+ * own numbers is written. What is read is text for the fields and nothing more: names that the page does not
+ * have are left alone, and values go through the same readers as typing does.
+ */
+import { UNIT_VIEWS, type UnitView } from '../shared/format.ts';
+import { type Input, type Value, writeQuantity } from '../shared/numbers.ts';
+import type { Store } from './store.ts';
+
+const KEPT_VIEW = 'notebook-units';
+
+export const typedInAddress = (search: string): ((set: string, name: string) => string | undefined) => {
+  const parameters = new URLSearchParams(search);
+  return (set, name) => parameters.get(`${set}.${name}`) ?? undefined;
+};
+
+/** The unit view: the address first, then what the reader chose last, then metric. */
+export const firstView = (search: string): UnitView => {
+  const asked = new URLSearchParams(search).get('units') ?? remembered();
+  return UNIT_VIEWS.find((v) => v === asked) ?? 'metric';
+};
+
+const remembered = (): string | null => {
+  // Storage may be denied; the switch then lasts as long as the address.
+  try {
+    return localStorage.getItem(KEPT_VIEW);
+  } catch {
+    return null;
+  }
+};
+
+export const rememberView = (view: UnitView): void => {
+  try {
+    localStorage.setItem(KEPT_VIEW, view);
+  } catch {
+    // See remembered().
+  }
+};
+
+/** The search part for the present state; empty where nothing differs from the chapter's own numbers. */
+export const addressOf = (store: Store, search: string): string => {
+  const parameters = new URLSearchParams(search);
+  for (const [id, set] of store.sets)
+    for (const { name } of set.inputs) {
+      const field = store.field(id, name);
+      if (!field || store.pristine(id, name)) parameters.delete(`${id}.${name}`);
+      else parameters.set(`${id}.${name}`, field.reason === undefined ? written(field.input, field.value) : field.text);
+    }
+  if (store.view() === 'metric') parameters.delete('units');
+  else parameters.set('units', store.view());
+  return parameters.toString();
+};
+
+/** Always with metric units, whatever the reader sees, so that a link means the same to the next reader. */
+const written = (input: Input, value: Value): string =>
+  input.kind === 'quantity'
+    ? writeQuantity(input.name, value as number, 'metric')
+    : typeof value === 'object'
+      ? value.designation
+      : String(value);

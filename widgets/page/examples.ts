@@ -1,0 +1,60 @@
+/** Worked examples and living sentences: the same steps as the build ran, run again on the reader's numbers. */
+import { type SymbolName, symbolFact } from '../engine/index.ts';
+import { type Dress, dressOf, show, showInFormula, type UnitView } from '../shared/format.ts';
+import { runSteps, type Step } from '../shared/steps.ts';
+import { all, setText } from './dom.ts';
+import type { Store } from './store.ts';
+
+export const wakeExample = (place: HTMLElement, set: string, steps: readonly Step[], store: Store): void => {
+  const lines = all(place, '[data-step]');
+  const refresh = () => {
+    const outcomes = runSteps(steps, store.scope(set));
+    for (const [i, line] of lines.entries()) {
+      const step = steps[i];
+      const outcome = outcomes[i];
+      if (!step || !outcome) continue;
+      line.classList.toggle('refused', !outcome.ok);
+      const result = line.querySelector('[data-result]');
+      if (!result) continue;
+      if (!outcome.ok) {
+        setText(result, outcome.reason);
+        continue;
+      }
+      for (const slot of all(line, '[data-slot]')) {
+        const symbol = slot.dataset.slot as SymbolName;
+        setText(slot, showInFormula(outcome.inputs[symbol] ?? 0, dressOf(symbolFact(symbol)), store.view()));
+      }
+      setText(result, `= ${show(outcome.value, dressOf(symbolFact(step.as), step.digits), store.view())}`);
+    }
+  };
+  refresh();
+  store.onChange((sets, view) => {
+    if (view || sets.has(set)) refresh();
+  });
+};
+
+/** Quantities in sentences: all follow the unit switch, some follow the reader's numbers. */
+export const wakeQuantities = (
+  root: HTMLElement,
+  live: readonly { readonly set: string; readonly steps: readonly Step[] }[],
+  store: Store,
+): void => {
+  const places = all(root, '.q');
+  const refresh = (sets: ReadonlySet<string> | undefined, view: UnitView) => {
+    for (const place of places) {
+      const dress = {
+        shown: place.dataset.shown,
+        ...(place.dataset.digits ? { digits: Number(place.dataset.digits) } : {}),
+      } as Dress;
+      const following = place.dataset.now === undefined ? undefined : live[Number(place.dataset.now)];
+      if (following && (sets === undefined || sets.has(following.set))) {
+        const outcome = runSteps(following.steps, store.scope(following.set)).at(-1);
+        place.dataset.value = outcome?.ok ? String(outcome.value) : '';
+        if (outcome && !outcome.ok) setText(place, `(${outcome.reason})`);
+      }
+      if (place.dataset.value) setText(place, show(Number(place.dataset.value), dress, view));
+    }
+  };
+  refresh(undefined, store.view());
+  store.onChange((sets) => refresh(sets, store.view()));
+};

@@ -1,0 +1,179 @@
+/**
+ * The page's one state: the reader's numbers and the unit view. Everything on the page is drawn from here and
+ * nothing else holds a number. Changes are told once per frame.
+ */
+import { type SymbolName, symbolFact } from '../engine/index.ts';
+import type { UnitView } from '../shared/format.ts';
+import {
+  gather,
+  type Input,
+  type NumberSet,
+  type Numbers,
+  readInput,
+  scopeOf,
+  type Value,
+  writeQuantity,
+} from '../shared/numbers.ts';
+
+export interface Field {
+  readonly input: Input;
+  /** What stands in the field. */
+  readonly text: string;
+  /** The last good value. */
+  readonly value: Value;
+  /** Why the text is not in force, where it is not. */
+  readonly reason: string | undefined;
+}
+
+export interface Store {
+  readonly sets: ReadonlyMap<string, NumberSet>;
+  readonly field: (set: string, name: string) => Field | undefined;
+  readonly numbers: (set: string) => Numbers;
+  readonly scope: (set: string) => Record<string, number>;
+  readonly view: () => UnitView;
+  readonly setView: (view: UnitView) => void;
+  readonly type: (set: string, name: string, text: string) => void;
+  /** Sets a quantity, kept within its field's bounds. */
+  readonly put: (set: string, name: string, value: number) => void;
+  /** Writes the field's good value out in full where its text was good, as a field does when it is left. */
+  readonly tidy: (set: string, name: string) => void;
+  readonly reset: () => void;
+  /** Whether a field holds the chapter's own value. */
+  readonly pristine: (set: string, name: string) => boolean;
+  /** `sets` are those that changed; `view` tells whether the units did. */
+  readonly onChange: (listener: (sets: ReadonlySet<string>, view: boolean) => void) => void;
+}
+
+export const createStore = (
+  sets: readonly NumberSet[],
+  typed: (set: string, name: string) => string | undefined,
+  firstView: UnitView,
+): Store => {
+  const byId = new Map(sets.map((s) => [s.id, s]));
+  const fields = new Map<string, Field>();
+  const key = (set: string, name: string) => `${set}.${name}`;
+  const listeners: ((sets: ReadonlySet<string>, view: boolean) => void)[] = [];
+  const dirty = new Set<string>();
+  let view = firstView;
+  let viewDirty = false;
+  let asked = false;
+
+  const canonical = (input: Input, value: Value): string =>
+    input.kind === 'quantity'
+      ? writeQuantity(input.name, value as number, view)
+      : typeof value === 'object'
+        ? value.designation
+        : String(value);
+
+  const start = (set: NumberSet, input: Input): Field => {
+    const read = readInput(input, input.start, 'metric');
+    if (!read.ok) throw new Error(`${set.id}.${input.name}: ${read.reason}`);
+    return { input, text: canonical(input, read.value), value: read.value, reason: undefined };
+  };
+
+  const announce = () => {
+    if (asked) return;
+    asked = true;
+    requestAnimationFrame(() => {
+      asked = false;
+      const sets = new Set(dirty);
+      const viewChanged = viewDirty;
+      dirty.clear();
+      viewDirty = false;
+      for (const listener of listeners) listener(sets, viewChanged);
+    });
+  };
+
+  const write = (set: string, field: Field) => {
+    fields.set(key(set, field.input.name), field);
+    dirty.add(set);
+    announce();
+  };
+
+  const retype = (set: string, name: string, text: string, as: UnitView) => {
+    const field = fields.get(key(set, name));
+    if (!field) return;
+    const read = readInput(field.input, text, as);
+    const shown = text.slice(0, 60);
+    write(
+      set,
+      read.ok
+        ? { ...field, text: shown, value: read.value, reason: undefined }
+        : { ...field, text: shown, reason: read.reason },
+    );
+  };
+
+  const tidy = (set: string, name: string) => {
+    const field = fields.get(key(set, name));
+    if (field && field.reason === undefined) write(set, { ...field, text: canonical(field.input, field.value) });
+  };
+
+  for (const set of sets)
+    for (const input of set.inputs) {
+      fields.set(key(set.id, input.name), start(set, input));
+      const text = typed(set.id, input.name);
+      if (text !== undefined) {
+        retype(set.id, input.name, text, 'metric');
+        tidy(set.id, input.name);
+      }
+    }
+
+  return {
+    sets: byId,
+    field: (set, name) => fields.get(key(set, name)),
+    numbers: (id) => numbersOf(byId, fields, key, id),
+    scope: (id) => scopeOf(numbersOf(byId, fields, key, id)),
+    view: () => view,
+    setView: (next) => {
+      if (next === view) return;
+      view = next;
+      viewDirty = true;
+      for (const [id, set] of byId)
+        for (const input of set.inputs)
+          if (input.kind === 'quantity' && symbolFact(input.name).unit === 'mm') tidy(id, input.name);
+      announce();
+    },
+    type: (set, name, text) => retype(set, name, text, view),
+    put: (set, name, value) => {
+      const field = fields.get(key(set, name));
+      if (field?.input.kind !== 'quantity') return;
+      const { min, max } = field.input;
+      const kept = Math.min(max, Math.max(min, Number(value.toFixed(6))));
+      write(set, {
+        ...field,
+        value: kept,
+        text: writeQuantity(field.input.name as SymbolName, kept, view),
+        reason: undefined,
+      });
+    },
+    tidy,
+    reset: () => {
+      for (const [id, set] of byId) for (const input of set.inputs) write(id, start(set, input));
+    },
+    pristine: (id, name) => {
+      const set = byId.get(id);
+      const field = fields.get(key(id, name));
+      return (
+        !set ||
+        !field ||
+        (field.reason === undefined && JSON.stringify(field.value) === JSON.stringify(start(set, field.input).value))
+      );
+    },
+    onChange: (listener) => void listeners.push(listener),
+  };
+};
+
+const numbersOf = (
+  sets: ReadonlyMap<string, NumberSet>,
+  fields: ReadonlyMap<string, Field>,
+  key: (s: string, n: string) => string,
+  id: string,
+): Numbers => {
+  const set = sets.get(id) ?? { id, inputs: [] };
+  const values = new Map<string, Value>();
+  for (const input of set.inputs) {
+    const field = fields.get(key(id, input.name));
+    if (field) values.set(input.name, field.value);
+  }
+  return gather(set, values);
+};

@@ -1,0 +1,253 @@
+/**
+ * A chapter: Markdown in, a checked page body and the model for the browser out.
+ *
+ * Plain CommonMark with tables, plus: fenced blocks (blocks.ts), values in braces (inline.ts), algebra between
+ * dollar signs, and boxes opened by `::: goal`, `misconception`, `caution`, `summary`, `note`. Raw HTML is not taken.
+ */
+import createMarkdownIt, { type MarkdownIt, type StateInline, type Token } from 'markdown-it';
+import anchor from 'markdown-it-anchor';
+import container from 'markdown-it-container';
+import type { NumberSet } from '../shared/numbers.ts';
+import type { Step } from '../shared/steps.ts';
+import type { Widget } from '../shared/widget.ts';
+import { asSet, type Block, type Declared, isBlock, readBlock } from './blocks.ts';
+import { derivation } from './derivation.ts';
+import { typesetEquation } from './expression.ts';
+import { type LiveValue, renderInline } from './inline.ts';
+import { type Ledger, ledger, type Mistake } from './mistake.ts';
+import { renderExample, renderFigure, renderPrediction } from './render.ts';
+
+/** What the browser needs to wake a page; it stands in the page as data. */
+export interface PageModel {
+  readonly sets: readonly NumberSet[];
+  readonly examples: readonly { readonly id: string; readonly set: string; readonly steps: readonly Step[] }[];
+  readonly live: readonly LiveValue[];
+  readonly predictions: readonly {
+    readonly output: string;
+    readonly answer: number;
+    readonly digits: number;
+    readonly slips: readonly { value: number; says: string }[];
+  }[];
+}
+
+export interface Pressed {
+  readonly title: string;
+  /** The goal box as plain text, for contents and metadata. */
+  readonly goal: string;
+  readonly html: string;
+  readonly model: PageModel;
+  readonly anchors: readonly string[];
+  readonly links: readonly { readonly href: string; readonly line: number }[];
+  readonly mistakes: readonly Mistake[];
+}
+
+const BOXES: Record<string, string> = {
+  goal: 'What you will be able to do',
+  misconception: 'You may think',
+  caution: 'Caution',
+  summary: 'In short',
+  note: '',
+};
+
+/** A number followed by a length, angle or force unit, standing bare in prose. */
+const BARE_FIGURE =
+  /(?:\d[\d.,]*|\d+\/\d+)[ \u00a0]?(?:µm|μm|mm|thou\b|tenths?\b|millionths?\b|in\b|inch(?:es)?\b|°|%|N\b|N·m\b)/;
+
+/** One chapter at work. */
+interface Work {
+  readonly blocks: Map<Token, Block>;
+  readonly declared: Declared;
+  readonly live: LiveValue[];
+  readonly predictions: PageModel['predictions'][number][];
+  readonly book: Ledger;
+  /** Lines before the text being parsed, where it is the caption or question of a block. */
+  base: number;
+}
+
+export const pressChapter = (file: string, text: string, widgets: ReadonlyMap<string, Widget>): Pressed => {
+  const book = ledger(file);
+  const work: Work = {
+    blocks: new Map(),
+    declared: { sets: new Map(), examples: new Map() },
+    live: [],
+    predictions: [],
+    book,
+    base: 0,
+  };
+  const md = markdown(work);
+  const tokens = md.parse(text, {});
+  readBlocks(tokens, work, widgets);
+  checkProse(tokens, book);
+  const html = md.renderer.render(tokens, md.options, {});
+  const title = headingText(tokens, 'h1');
+  if (title === undefined) book.note(1, 'The chapter has no title; begin it with a line “# Title”.');
+  return {
+    title: title ?? file,
+    goal: boxText(tokens, 'goal'),
+    html,
+    model: {
+      sets: [...work.declared.sets.keys()].map((id) => asSet(id, work.declared)),
+      examples: [...work.declared.examples.values()].map(({ id, set, steps }) => ({ id, set, steps })),
+      live: work.live,
+      predictions: work.predictions,
+    },
+    anchors: tokens.filter((t) => t.type === 'heading_open').map((t) => String(t.attrGet('id'))),
+    links: linksIn(tokens),
+    mistakes: book.mistakes,
+  };
+};
+
+const markdown = (work: Work): MarkdownIt => {
+  const md = createMarkdownIt({ html: false, typographer: true, quotes: '“”‘’' });
+  md.use(anchor, { tabIndex: false });
+  for (const name of Object.keys(BOXES))
+    md.use(container, name, {
+      render: (tokens: Token[], i: number) => {
+        if (tokens[i]?.nesting !== 1) return '</aside>\n';
+        const heading = BOXES[name] ?? '';
+        return `<aside class="box ${name}">${heading === '' ? '' : `<p class="box-name">${heading}</p>`}\n`;
+      },
+    });
+  md.inline.ruler.before('escape', 'braces', delimited('{{', '}}', 'value'));
+  md.inline.ruler.before('escape', 'dollars', delimited('$', '$', 'algebra'));
+  // A value inside a paragraph knows how many line breaks stand before it; here it learns its line in the file.
+  md.core.ruler.after('inline', 'lines', (state) => {
+    for (const token of state.tokens)
+      for (const child of token.children ?? [])
+        if (child.type === 'value' || child.type === 'algebra')
+          child.meta = { line: lineOf(child) + (token.map?.[0] ?? 0) + 1 + work.base };
+  });
+  const code = md.renderer.rules.fence;
+  md.renderer.rules.fence = (tokens, i, options, env, self) => {
+    const token = tokens[i];
+    const block = token && work.blocks.get(token);
+    if (!block) return token && isBlock(token.info) ? '' : (code?.(tokens, i, options, env, self) ?? '');
+    const inline = (text: string) => {
+      work.base = token.map?.[0] ?? 0;
+      const html = md.renderInline(text);
+      work.base = 0;
+      return html;
+    };
+    return renderBlock(block, work, inline);
+  };
+  md.renderer.rules.value = (tokens, i) => {
+    const token = tokens[i];
+    return token ? renderInline(token.content, lineOf(token), work.declared, work.live, work.book) : '';
+  };
+  md.renderer.rules.algebra = (tokens, i) => {
+    const token = tokens[i];
+    const content = token?.content ?? '';
+    try {
+      return typesetEquation(content);
+    } catch (error) {
+      work.book.note(
+        token ? lineOf(token) : 1,
+        `“${content}” is not algebra that can be set: ${(error as Error).message}.`,
+      );
+      return '';
+    }
+  };
+  md.renderer.rules.link_open = (tokens, i, options, _env, self) => {
+    tokens[i]?.attrSet('href', pageHref(String(tokens[i]?.attrGet('href') ?? '')));
+    return self.renderToken(tokens, i, options);
+  };
+  md.renderer.rules.table_open = () =>
+    '<div class="table-scroll" tabindex="0" role="group" aria-label="Table"><table>\n';
+  md.renderer.rules.table_close = () => '</table></div>\n';
+  return md;
+};
+
+/** The line a value token carries: within its paragraph at first, in the file once the block is known. */
+const lineOf = (token: Token): number => Number((token.meta as { line?: number } | null)?.line ?? 0);
+
+/** An inline rule for text between two marks on one paragraph; what stands between is not Markdown. */
+const delimited =
+  (open: string, close: string, type: string) =>
+  (state: StateInline, silent: boolean): boolean => {
+    if (!state.src.startsWith(open, state.pos)) return false;
+    const end = state.src.indexOf(close, state.pos + open.length);
+    if (end < 0) return false;
+    if (!silent) {
+      const token = state.push(type, '', 0);
+      token.content = state.src.slice(state.pos + open.length, end);
+      token.meta = { line: state.src.slice(0, state.pos).split('\n').length - 1 };
+    }
+    state.pos = end + close.length;
+    return true;
+  };
+
+const renderBlock = (block: Block, work: Work, inline: (text: string) => string): string => {
+  switch (block.kind) {
+    case 'derivation':
+      return derivation(block.body, block.line, block.title, work.book);
+    case 'example':
+      return renderExample(block, work.declared);
+    case 'figure':
+      return renderFigure(block, work.declared, inline(block.caption));
+    case 'predict':
+      work.predictions.push({ output: block.output, answer: block.answer, digits: block.digits, slips: block.slips });
+      return renderPrediction(block, work.predictions.length - 1, inline(block.question), inline(block.reveal));
+  }
+};
+
+const readBlocks = (tokens: readonly Token[], work: Work, widgets: ReadonlyMap<string, Widget>): void => {
+  for (const token of tokens) {
+    if (token.type !== 'fence' || !isBlock(token.info)) continue;
+    const line = (token.map?.[0] ?? 0) + 2;
+    const block = readBlock(token.info, token.content, line, work.declared, widgets, work.book);
+    if (block) work.blocks.set(token, block);
+  }
+};
+
+/** Finds figures typed by hand: every quantity in prose comes from the engine or is marked as given. */
+const checkProse = (tokens: readonly Token[], book: Ledger): void => {
+  for (const token of tokens) {
+    let line = (token.map?.[0] ?? 0) + 1;
+    for (const child of token.children ?? []) {
+      if (child.type === 'softbreak' || child.type === 'hardbreak') line++;
+      const bare = child.type === 'text' ? BARE_FIGURE.exec(child.content) : null;
+      if (bare)
+        book.note(
+          line,
+          `“${bare[0]}” is typed by hand; write {{ ${bare[0]} }} for a given quantity, {{ example.symbol = value }} for a result, or {{! ${bare[0]} }} for a name.`,
+        );
+    }
+  }
+};
+
+const headingText = (tokens: readonly Token[], tag: string): string | undefined => {
+  const at = tokens.findIndex((t) => t.type === 'heading_open' && t.tag === tag);
+  return at < 0 ? undefined : tokens[at + 1]?.content;
+};
+
+/** The text of the first box of this name, marks removed. */
+const boxText = (tokens: readonly Token[], name: string): string => {
+  const from = tokens.findIndex((t) => t.type === `container_${name}_open`);
+  if (from < 0) return '';
+  const to = tokens.findIndex((t) => t.type === `container_${name}_close`);
+  return tokens
+    .slice(from, to)
+    .flatMap((t) => t.children ?? [])
+    .map((t) =>
+      t.type === 'softbreak'
+        ? ' '
+        : t.type === 'value'
+          ? t.content.replace(/^!?\s*(now\s+)?/, '').trim()
+          : t.type === 'text'
+            ? t.content
+            : '',
+    )
+    .join('')
+    .trim();
+};
+
+const linksIn = (tokens: readonly Token[]): { href: string; line: number }[] =>
+  tokens.flatMap((token) =>
+    (token.children ?? [])
+      .filter((t) => t.type === 'link_open')
+      .map((t) => ({ href: String(t.attrGet('href') ?? ''), line: (token.map?.[0] ?? 0) + 1 })),
+  );
+
+/** Chapters link to each other's Markdown files; pages to each other's HTML. */
+export const pageHref = (href: string): string =>
+  href.replace(/^(?:\.\/)?(?:\d+-)?([a-z0-9-]+)\.md(?=#|$)/, (_, slug: string) => `${slug}.html`);

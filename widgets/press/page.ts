@@ -1,0 +1,74 @@
+/** The page round a chapter: head, masthead, contents, neighbours, foot. Works from a folder, a sub-path or a file. */
+
+import type { Pressed } from './chapter.ts';
+import { escapeHtml, jsonForHtml } from './html.ts';
+
+export interface Place {
+  readonly slug: string;
+  readonly title: string;
+  readonly goal: string;
+  /** Chapter number, or undefined for the front page. */
+  readonly number: number | undefined;
+}
+
+export interface Assets {
+  /** Script and style addresses, relative to the page. */
+  readonly scripts: readonly string[];
+  readonly styles: readonly string[];
+  readonly icon: string;
+  /** A classic script runs from a file as well; the dev server serves modules. */
+  readonly module: boolean;
+}
+
+export const NOTEBOOK = 'Differential screws, worked';
+
+export const pageHtml = (pressed: Pressed, place: Place, all: readonly Place[], assets: Assets): string => {
+  const at = all.findIndex((p) => p.slug === place.slug);
+  const [before, after] = [all[at - 1], all[at + 1]];
+  const title = place.number === undefined ? NOTEBOOK : `${pressed.title} · ${NOTEBOOK}`;
+  const script = (src: string) =>
+    assets.module ? `<script type="module" src="${src}"></script>` : `<script defer src="${src}"></script>`;
+  return `<!doctype html>
+<html lang="en-GB" data-units="metric">
+<head>
+<meta charset="utf-8">
+<meta name="viewport" content="width=device-width, initial-scale=1">
+<title>${escapeHtml(title)}</title>
+<meta name="description" content="${escapeHtml(pressed.goal)}">
+<meta name="color-scheme" content="light dark">
+<link rel="icon" href="${assets.icon}">
+${assets.styles.map((href) => `<link rel="stylesheet" href="${href}">`).join('\n')}
+${assets.scripts.map(script).join('\n')}
+</head>
+<body class="${place.number === undefined ? 'front' : 'chapter'}">
+<a class="skip" href="#text">To the text</a>
+<header class="masthead"><a class="home" href="index.html">${NOTEBOOK}</a><div class="tools" data-tools></div></header>
+<nav class="chapters" aria-label="Chapters"><ol>${all
+    .filter((p) => p.number !== undefined)
+    .map(
+      (p) =>
+        `<li><a href="${p.slug}.html"${p.slug === place.slug ? ' aria-current="page"' : ''}>${escapeHtml(p.title)}</a></li>`,
+    )
+    .join('')}</ol></nav>
+<main id="text" tabindex="-1">
+<article>
+${place.number === undefined ? '' : `<p class="number">Chapter ${place.number}</p>`}
+${pressed.html}
+${place.number === undefined ? contents(all) : ''}
+</article>
+<nav class="neighbours" aria-label="Neighbouring chapters">${before ? `<a rel="prev" href="${before.slug}.html"><span>Back to</span> ${escapeHtml(before.title)}</a>` : '<span></span>'}${
+    after ? `<a rel="next" href="${after.slug}.html"><span>On to</span> ${escapeHtml(after.title)}</a>` : ''
+  }</nav>
+</main>
+<footer><p>Text and figures of the chapters: <a rel="license" href="https://creativecommons.org/licenses/by/4.0/">CC BY 4.0</a>. Code: MIT. Every result on this page is computed by the notebook’s engine and checked when it is built. A fine jack is not lifting gear; your shop’s rules, local codes and licensed practice come first.</p></footer>
+<script type="application/json" id="page-model">${jsonForHtml(pressed.model)}</script>
+</body>
+</html>
+`;
+};
+
+const contents = (all: readonly Place[]): string =>
+  `<ol class="contents">${all
+    .filter((p) => p.number !== undefined)
+    .map((p) => `<li><a href="${p.slug}.html">${escapeHtml(p.title)}</a><p>${escapeHtml(p.goal)}</p></li>`)
+    .join('')}</ol>`;

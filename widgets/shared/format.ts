@@ -1,0 +1,93 @@
+/**
+ * How numbers are written on a page: which unit, how many digits, which minus.
+ *
+ * The reader's unit view rules every length: `metric` (mm and µm), `inch` (inch, thou, tenths, millionths) or
+ * `both`. A length that is a size is written in mm or inch; a length that is a motion takes the unit an indicator
+ * would show. Digits are significant digits, so a number keeps its fineness when the unit changes.
+ */
+import { fromBase, type SymbolFact, type Unit } from '../engine/index.ts';
+
+export type UnitView = 'metric' | 'inch' | 'both';
+export const UNIT_VIEWS: readonly UnitView[] = ['metric', 'inch', 'both'];
+
+type Shown = NonNullable<SymbolFact['shown']> | 'plain' | 'turns' | 'force';
+
+/** How a value is to be written: its kind, and significant digits (trailing noughts kept only when stated). */
+export interface Dress {
+  readonly shown: Shown;
+  readonly digits?: number;
+}
+
+export const dressOf = (fact: SymbolFact, digits?: number): Dress => {
+  const shown: Shown = fact.shown ?? (fact.unit === 'turn' ? 'turns' : fact.unit === 'N' ? 'force' : 'plain');
+  return digits === undefined ? { shown } : { shown, digits };
+};
+
+const NBSP = '\u00a0';
+const PLAIN_DIGITS = 5;
+
+/** A number alone, with a true minus, never in exponent form. */
+export const numeral = (value: number, digits?: number): string => {
+  // Decimal halves such as 1.5875 sit a hair under in binary; the nudge lets them round up as on paper.
+  const size = Math.abs(value) * (1 + 1e-13);
+  if (!Number.isFinite(value)) return '?';
+  const wanted = digits ?? PLAIN_DIGITS;
+  let text: string;
+  if (size === 0) text = '0';
+  else {
+    const rounded = Number(size.toPrecision(wanted));
+    const decimals = Math.max(0, wanted - 1 - Math.floor(Math.log10(rounded)));
+    text = rounded.toFixed(Math.min(decimals, 12));
+    if (digits === undefined && text.includes('.')) text = text.replace(/0+$/, '').replace(/\.$/, '');
+  }
+  return value < 0 && Number(text) !== 0 ? `−${text}` : text;
+};
+
+const inUnit = (value: number, unit: Unit, digits?: number): string =>
+  `${numeral(fromBase(value, unit).amount, digits)}${unit === '°' ? '' : NBSP}${unit}`;
+
+const metricUnit = (value: number, shown: Shown): Unit =>
+  shown === 'size' || Math.abs(value) >= 0.99995 ? 'mm' : 'µm';
+
+const inchUnit = (value: number, shown: Shown): Unit => {
+  const inches = Math.abs(value) / 25.4;
+  if (shown === 'size' || inches >= 0.0999995) return 'in';
+  if (inches >= 0.000999995 || inches === 0) return 'thou';
+  return inches >= 0.0000999995 ? 'tenths' : 'millionths';
+};
+
+/** The value with its unit, as the reader has chosen to see lengths. */
+export const show = (value: number, dress: Dress, view: UnitView): string => {
+  const { shown, digits } = dress;
+  switch (shown) {
+    case 'size':
+    case 'motion': {
+      const metric = () => inUnit(value, metricUnit(value, shown), digits);
+      const inch = () => inUnit(value, inchUnit(value, shown), digits);
+      return view === 'metric' ? metric() : view === 'inch' ? inch() : `${metric()} (${inch()})`;
+    }
+    case 'degrees':
+      return inUnit(value, '°', digits);
+    case 'percent':
+      return inUnit(value, '%', digits);
+    case 'sense':
+      return value > 0 ? 'right' : 'left';
+    case 'turns': {
+      const n = numeral(value, digits);
+      return `${n}${NBSP}${n === '1' || n === '−1' ? 'turn' : 'turns'}`;
+    }
+    case 'force':
+      return inUnit(value, 'N', digits);
+    case 'plain':
+      return numeral(value, digits);
+  }
+};
+
+/** The value as it stands inside a formula: hands as ±1, turns without their word, negatives in brackets. */
+export const showInFormula = (value: number, dress: Dress, view: UnitView): string => {
+  if (dress.shown === 'sense') return value > 0 ? '(+1)' : '(−1)';
+  // Two units in brackets inside a formula can't be read; mm leads there.
+  const text =
+    dress.shown === 'turns' ? numeral(value, dress.digits) : show(value, dress, view === 'both' ? 'metric' : view);
+  return text.startsWith('−') ? `(${text})` : text;
+};

@@ -1,0 +1,126 @@
+/**
+ * Why fine means short: a wanted stroke as a bar, and under it, at the same scale, the length of each thread that the stroke
+ * uses up, against the length the reader has.
+ */
+import {
+  bad,
+  gain,
+  good,
+  mm,
+  netLead,
+  plain,
+  type Result,
+  stroke,
+  threadEaten,
+  turnsAvailable,
+} from '../engine/index.ts';
+import { numeral, show, type UnitView } from '../shared/format.ts';
+import type { Numbers } from '../shared/numbers.ts';
+import { px } from '../shared/svg.ts';
+import type { Widget } from '../shared/widget.ts';
+
+const WIDTH = 640;
+const LEFT = 20;
+const SPAN = 600;
+
+interface Bar {
+  readonly name: string;
+  readonly kind: 'turned' | 'carried';
+  readonly have: number;
+  readonly uses: number;
+  readonly symbol: string;
+}
+
+interface State {
+  readonly wanted: number;
+  readonly stroke: number;
+  readonly turns: number;
+  readonly gain: readonly [number, number];
+  readonly limiting: string;
+  readonly bars: readonly [Bar, Bar];
+}
+
+const stateOf = (numbers: Numbers): Result<State> => {
+  const { A, C } = numbers.threads;
+  if (!A || !C) return bad('This figure needs a thread A and a thread C.');
+  const { w = mm(0), X_A = mm(0), X_C = mm(0) } = numbers.values as { w?: number; X_A?: number; X_C?: number };
+  const lead = netLead.of({ h_A: plain(A.h), L_A: A.L, h_C: plain(C.h), L_C: C.L });
+  if (!lead.ok) return lead;
+  const { Delta } = lead.value;
+  const ga = gain.of({ L: A.L, Delta });
+  const gc = gain.of({ L: C.L, Delta });
+  if (!ga.ok) return ga;
+  if (!gc.ok) return gc;
+  const n = turnsAvailable.of({ X_A: mm(X_A), L_A: A.L, X_C: mm(X_C), L_C: C.L });
+  if (!n.ok) return n;
+  const S = stroke.of({ n_max: n.value.n_max, Delta });
+  const usesA = threadEaten.of({ w: mm(w), G: ga.value.G });
+  const usesC = threadEaten.of({ w: mm(w), G: gc.value.G });
+  if (!S.ok) return S;
+  if (!usesA.ok) return usesA;
+  if (!usesC.ok) return usesC;
+  return good({
+    wanted: Math.abs(w),
+    stroke: S.value.S,
+    turns: n.value.n_max,
+    gain: [ga.value.G, gc.value.G],
+    limiting: X_A / A.L <= X_C / C.L ? 'A' : 'C',
+    bars: [
+      { name: `thread A, ${A.designation}`, kind: 'turned', have: X_A, uses: usesA.value.X, symbol: 'X_A' },
+      { name: `thread C, ${C.designation}`, kind: 'carried', have: X_C, uses: usesC.value.X, symbol: 'X_C' },
+    ],
+  });
+};
+
+const draw = (numbers: Numbers, view: UnitView): Result<string> => {
+  const state = stateOf(numbers);
+  if (!state.ok) return state;
+  const s = state.value;
+  const longest = Math.max(s.wanted, ...s.bars.flatMap((b) => [b.have, b.uses]), 1e-6);
+  const x = (length: number) => LEFT + (SPAN * length) / longest;
+  const size = (v: number) => show(v, { shown: 'size', digits: 3 }, view);
+  const rows = s.bars
+    .map((b, i) => {
+      const y = 78 + i * 62;
+      const over = b.uses > b.have;
+      return (
+        `<g class="eaten ${b.kind}" data-sym="${b.symbol}"><text x="${LEFT}" y="${y - 8}">${b.name}: uses ${size(b.uses)} of ${size(b.have)}${over ? ', more than there is' : ''}</text>` +
+        `<rect class="have" x="${LEFT}" y="${y}" width="${px(x(b.have) - LEFT)}" height="22"/><rect class="uses${over ? ' over' : ''}" x="${LEFT}" y="${y + 5}" width="${px(Math.max(1.5, x(b.uses) - LEFT))}" height="12"/></g>`
+      );
+    })
+    .join('');
+  return good(
+    `<svg class="eaten-view" viewBox="0 0 ${WIDTH} 185" role="img" aria-label="Stroke wanted and thread used, to one scale">` +
+      `<g class="wanted" data-sym="w"><text x="${LEFT}" y="18">stroke wanted: ${show(s.wanted, { shown: 'motion', digits: 3 }, view)}</text><rect x="${LEFT}" y="26" width="${px(Math.max(1.5, x(s.wanted) - LEFT))}" height="14"/></g>${rows}</svg>`,
+  );
+};
+
+export const threadEatenFigure: Widget = {
+  name: 'thread-eaten',
+  title: 'Thread used up by a stroke',
+  threads: ['A', 'C'],
+  quantities: ['w', 'X_A', 'X_C'],
+  choices: [],
+  draw,
+  says: (numbers, view) => {
+    const state = stateOf(numbers);
+    if (!state.ok) return state.reason;
+    const s = state.value;
+    const enough = s.stroke >= s.wanted ? 'enough for the stroke wanted' : 'less than the stroke wanted';
+    return `Each unit of stroke eats ${numeral(s.gain[0], 3)} of thread A and ${numeral(s.gain[1], 3)} of thread C. Thread ${s.limiting} runs out first, after ${numeral(s.turns, 3)} turns and ${show(s.stroke, { shown: 'motion', digits: 3 }, view)} of stroke, ${enough}.`;
+  },
+  table: (numbers, view) => {
+    const state = stateOf(numbers);
+    if (!state.ok) return { head: [], rows: [] };
+    return {
+      head: ['thread', 'usable length', 'used by the stroke', 'gain'],
+      rows: state.value.bars.map((b, i) => [
+        b.name,
+        show(b.have, { shown: 'size', digits: 4 }, view),
+        show(b.uses, { shown: 'size', digits: 4 }, view),
+        numeral(state.value.gain[i] ?? 0, 4),
+      ]),
+    };
+  },
+  outline: (numbers, view) => JSON.stringify([numbers.threads, numbers.values, view]),
+};
