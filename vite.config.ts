@@ -4,7 +4,6 @@ import { WIDGETS } from './widgets/catalogue.ts';
 import { builtPlots, press } from './widgets/press/plugin.ts';
 
 const root = import.meta.dirname;
-const assets = resolve(root, 'dist/assets');
 
 /**
  * Two builds, both classic scripts so that pages also run from a file: the plots first (fetched when one comes into
@@ -17,7 +16,9 @@ export default defineConfig(({ mode, command }): UserConfig => {
     base: './',
     appType: 'mpa',
     publicDir: plots ? false : 'widgets/page/public',
-    define: { __PLOTS__: JSON.stringify(command === 'build' && !plots ? builtPlots(assets) : '') },
+    define: {
+      __PLOTS__: JSON.stringify(command === 'build' && !plots ? builtPlots(resolve(root, outDir(), 'assets')) : ''),
+    },
     plugins: plots ? [] : [press({ chapters: resolve(root, 'chapters'), widgets: WIDGETS })],
     build: {
       target: 'es2022',
@@ -41,3 +42,9 @@ export default defineConfig(({ mode, command }): UserConfig => {
     preview: { port: 5181 },
   };
 });
+
+/** The plots are looked for where this run writes. */
+const outDir = (): string => {
+  const at = process.argv.indexOf('--outDir');
+  return (at > 0 ? process.argv[at + 1] : undefined) ?? 'dist';
+};

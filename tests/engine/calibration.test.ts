@@ -67,12 +67,12 @@ const foot = (rig: Partial<Rig> = {}, plan: Partial<CalibrationPlan> = {}): Cali
 
 describe('calibrate', () => {
   it('gives back what was put in when there is no noise: lead, wave with its crest, lost motion', () => {
-    const found = foot({ lead: 0.088, amplitude: 0.003, crest: 0.3, lost: 0.012 });
+    const found = foot({ lead: 0.088, amplitude: 0.003, crest: 0.7, lost: 0.012 });
     expect(found.lead).toBeCloseTo(0.088, 12);
     expect(found.scatter).toBeLessThan(1e-12);
     if (!found.periodic.told || !found.hysteresis.told) throw new Error('not told');
     expect(found.periodic.amplitude).toBeCloseTo(0.003, 12);
-    expect(found.periodic.crest).toBeCloseTo(0.3, 10);
+    expect(found.periodic.crest).toBeCloseTo(0.7, 10);
     expect(found.periodic.significant).toBe(true);
     expect(found.hysteresis.gap).toBeCloseTo(0.012, 12);
     expect(found.hysteresis.lostMotion).toBeCloseTo(0.012, 12);
@@ -95,6 +95,38 @@ describe('calibrate', () => {
     expect(found.periodic.amplitude).toBeLessThan(1e-12);
     expect(found.periodic.significant).toBe(false);
     expect(Math.abs(found.hysteresis.gap)).toBeLessThan(1e-12);
+  });
+
+  it('makes no wave and no difference of slopes out of rounding', () => {
+    for (let i = 1; i <= 200; i++) {
+      const found = foot({ lead: 0.08 + i * 1e-4, lost: 0.001 * i });
+      if (!found.periodic.told || !found.hysteresis.told) throw new Error('not told');
+      expect(found.periodic.significant, `lead ${i}`).toBe(false);
+      expect(found.hysteresis.slopesAgree, `lead ${i}`).toBe(true);
+    }
+  });
+
+  it('tells the gap from few readings on one way among many on the other', () => {
+    const ups = readingsOf({ lead: 0.0875 }, 600, 1, ['up']);
+    const downs = readingsOf({ lead: 0.0875, lost: 0.01 }, 600, 1, ['down']).filter((_, i) => i % 200 === 0);
+    for (const rows of [
+      [...ups, ...downs],
+      [...ups, ...downs].map((r): GaugeReading => ({ ...r, direction: r.direction === 'up' ? 'down' : 'up' })),
+    ]) {
+      const { hysteresis } = valueIn(calibrate(rows, PLAN));
+      expect(hysteresis.told && Math.abs(hysteresis.gap)).toBeCloseTo(0.01, 12);
+    }
+  });
+
+  it('tells no gap where the two ways stand at different stretches', () => {
+    const ups = readingsOf({ lead: 0.0875 }, 7, 1, ['up']);
+    const downs = ups.map(
+      (r): GaugeReading => ({ turns: turns(r.turns + 9), reading: mm(r.reading + 0.8), direction: 'down' }),
+    );
+    expect(valueIn(calibrate([...ups, ...downs], PLAN)).hysteresis).toMatchObject({
+      told: false,
+      why: expect.stringContaining('stand at different places'),
+    });
   });
 
   it('is the plain straight line when nothing else can be told, on certified data: Norris one way', () => {
@@ -178,9 +210,39 @@ describe('calibrate', () => {
       told: false,
       why: 'Repeatability can’t be told: no place was read twice from the same direction; run up and down again.',
     });
+    const back = [2, 1].map((n): GaugeReading => ({ turns: turns(n), reading: mm(0.09 * n), direction: 'down' }));
+    expect(valueIn(calibrate([...whole, ...back], PLAN)).hysteresis).toMatchObject({
+      why: 'Hysteresis can’t be told: there are 5 readings on the way up and 2 on the way down; take three at least of each.',
+    });
+    const other = [...whole, ...back].map(
+      (r): GaugeReading => ({ ...r, direction: r.direction === 'up' ? 'down' : 'up' }),
+    );
+    expect(valueIn(calibrate(other, PLAN)).hysteresis).toMatchObject({
+      why: 'Hysteresis can’t be told: there are 2 readings on the way up and 5 on the way down; take three at least of each.',
+    });
+    // Half turns but for the rounding of a spreadsheet: the sine is not there, and rounding must not stand in for it.
+    const rounded = [0, 0.5, 1, 1.5 - 2e-16, 2, 2.5 + 5e-16, 3 - 4e-16, 3.5, 4, 4.5 + 9e-16].map((n, i) => ({
+      turns: turns(n),
+      reading: mm(0.0875 * n + 0.001 * (i % 3)),
+      direction: 'up' as const,
+    }));
+    expect(valueIn(calibrate(rounded, PLAN)).periodic.told).toBe(false);
     // At half turns the sine is nought but for rounding: it must not be taken for a part that can be told.
     const halves = whole.map((r) => ({ ...r, turns: turns(r.turns / 2) }));
     expect(valueIn(calibrate(halves, PLAN)).periodic.told).toBe(false);
+  });
+
+  it('tells no wave from four readings, which leave nothing over to judge by', () => {
+    const rows = [0, 1, 2, 4].map(
+      (i): GaugeReading => ({
+        turns: turns(i / 3),
+        reading: mm(0.03 * i + 0.001 * (i % 2)),
+        direction: 'up',
+      }),
+    );
+    const found = valueIn(calibrate(rows, PLAN));
+    expect(found.periodic.told).toBe(false);
+    expect(found.freedom).toBe(2);
   });
 
   it('tells no wave from half a turn', () => {
@@ -208,6 +270,13 @@ describe('calibrate', () => {
     for (const row of corrections) expect(row.nominal + row.correction).toBeCloseTo(row.measured, 14);
   });
 
+  it('counts corrections from the first place, wherever that is', () => {
+    const rows = readingsOf({ lead: 0.09 }, 7, 1, ['up']).map((r) => ({ ...r, turns: turns(r.turns + 4) }));
+    const { corrections } = valueIn(calibrate(rows, PLAN));
+    expect(corrections[6]?.nominal).toBeCloseTo(0.0875, 12);
+    expect(corrections[6]?.correction).toBeCloseTo(0.0025, 12);
+  });
+
   it('says whether lead and nominal agree within uncertainty and stated lead error', () => {
     const good = foot({ lead: 0.0885, noise: 1e-4 });
     expect(good.agrees).toBe(true);
@@ -225,7 +294,7 @@ describe('calibrate', () => {
   it('covers lead, gap and the absence of a wave as promised in 10 000 seeded rigs', () => {
     const truth = { lead: 0.0881, lost: 0.015 };
     const trials = 10_000;
-    let [lead, gap, wave] = [0, 0, 0];
+    let [lead, gap, wave, alike] = [0, 0, 0, 0];
     const { normal } = seeded(7);
     const still = readingsOf(truth, 13);
     for (let i = 0; i < trials; i++) {
@@ -236,9 +305,29 @@ describe('calibrate', () => {
       const { low, high } = found.hysteresis.interval;
       if (low <= truth.lost && truth.lost <= high) gap++;
       if (!found.periodic.significant) wave++;
+      if (found.hysteresis.slopesAgree) alike++;
     }
-    for (const count of [lead, gap, wave])
+    for (const count of [lead, gap, wave, alike])
       expect(Math.abs(count / trials - 0.95)).toBeLessThan(3.5 * Math.sqrt((0.95 * 0.05) / trials));
+  }, 60_000);
+
+  it('calls a wave of mere noise significant in 5 % of 5000 rigs read at uneven places', () => {
+    const { normal } = seeded(23);
+    const places = [0, 0.1, 0.2, 0.3, 0.45, 0.9, 1.05, 1.1, 1.2, 1.3, 2.15, 2.2];
+    let false_ = 0;
+    for (let i = 0; i < 5000; i++) {
+      const rows = places.map(
+        (n): GaugeReading => ({
+          turns: turns(n),
+          reading: mm(0.0875 * n + 0.002 * normal()),
+          direction: 'up',
+        }),
+      );
+      const { periodic } = valueIn(calibrate(rows, PLAN));
+      if (!periodic.told) throw new Error('not told');
+      if (periodic.significant) false_++;
+    }
+    expect(Math.abs(false_ / 5000 - 0.05)).toBeLessThan(3.5 * Math.sqrt((0.95 * 0.05) / 5000));
   }, 60_000);
 
   it('states an error of the amplitude that 2000 seeded rigs bear out', () => {

@@ -72,6 +72,28 @@ describe('ball on a flat', () => {
     expect(flat(0, 3, STEEL)).toEqual({ a_c: 0, delta: 0, p_0: 0, k_c: 0 });
   });
 
+  it('is refused from a contact half as wide as the ball', () => {
+    // a = R/2 at F = E*R²/6.
+    const at = (F: number) => ballOnFlat.of({ F: newtons(F), R: mm(2), E_s: megapascals(600) });
+    expect(at(399.9).ok).toBe(true);
+    expect(reasonIn(at(400.1))).toContain('1 mm wide on a ball of 2 mm radius');
+    const seat = (F: number) => seatContact({ kind: 'flat' }, { F, R: 2, E_s: 600, Y: 5000 });
+    expect(seat(399.9).ok).toBe(true);
+    expect(reasonIn(seat(400.1))).toContain('1 mm wide on a ball of 2 mm radius');
+    // Ring: b = r/2 where w = πE*r²/16R.
+    const ring = 2 * Math.SQRT1_2;
+    const edge = ((Math.PI * 600 * ring ** 2) / 32) * 2 * Math.PI * ring * Math.SQRT1_2;
+    const cone = (F: number) => seatContact({ kind: 'cone', halfAngle: 45 * DEGREE }, { F, R: 2, E_s: 600, Y: 5000 });
+    expect(cone(edge * 0.999).ok).toBe(true);
+    expect(reasonIn(cone(edge * 1.001))).toContain('as wide as the ball');
+    // Ellipse alone: the larger radius is the measure.
+    const ellipse = (F: number) => ellipticalContact(F, 1, 2, 600);
+    const [long, F] = [valueIn(ellipse(1)).a, 1];
+    const limit = F * (2 / long) ** 3;
+    expect(ellipse(limit * 0.999).ok).toBe(true);
+    expect(reasonIn(ellipse(limit * 1.001))).toContain('as large as the ball');
+  });
+
   it('refuses a contact as wide as the ball', () => {
     expect(reasonIn(ballOnFlat.of({ F: newtons(1e5), R: mm(1), E_s: megapascals(1000) }))).toContain(
       'far past what the theory of small contacts can say',

@@ -329,6 +329,17 @@ describe('a pair', () => {
     expect(upper.against.A.climbs).toBe(false); // held on its upper flanks, going up means yielding
   });
 
+  it('adds the collar of the turned part both ways, and hands none of it to the carried part', () => {
+    const A = metric(12, 1.5, 0.15);
+    const C = metric(8, 1.25, 0.15);
+    const with40 = valueIn(pairEffort({ A, C, load: 200, collar: 40 }));
+    const without = valueIn(stop(0.15));
+    expect(with40.against.torque - without.against.torque).toBeCloseTo(40, 9);
+    expect(with40.along.torque - without.along.torque).toBeCloseTo(40, 9);
+    expect(with40.against.handed).toBe(without.against.handed);
+    expect(reasonIn(pairEffort({ A, C, load: 200, collar: -1 }))).toContain('from 0 to 10000000 N·mm');
+  });
+
   it('lets the load run down where both leads are steep and friction is small', () => {
     const steep = (h: 1 | -1): EffortThread => ({ h, L: 10, d2: 10, mu: 0.05, beta: 0 });
     expect(valueIn(pairEffort({ A: steep(-1), C: steep(1), load: 100 })).selfLocking).toBe(false);
@@ -347,6 +358,13 @@ describe('a pair', () => {
     const jam: EffortThread = { h: 1, L: 60, d2: 6, mu: 1, beta: 0 };
     expect(reasonIn(pairEffort({ A: jam, C: metric(8, 1.25, 0.1), load: 50 }))).toContain('it jams');
     expect(reasonIn(plainEffort(jam, 50))).toContain('jams');
+    const steep = { F: newtons(10), d_2: mm(8), rho: rad(0.7) };
+    expect(reasonIn(climbingTorque.of({ ...steep, lambda: rad(0.9) }))).toContain('the thread jams');
+    expect(climbingTorque.of({ ...steep, lambda: rad(0.8) }).ok).toBe(true);
+    expect(yieldingTorque.of({ ...steep, lambda: rad(1.5) }).ok).toBe(true);
+    expect(reasonIn(yieldingTorque.of({ ...steep, rho: rad(0), lambda: rad(1.56) }))).toContain(
+      'almost along the axis',
+    );
     expect(reasonIn(plainEffort(metric(8, 1.25, 1.5), 50))).toContain('Coefficient of friction: read 1.5');
   });
 });

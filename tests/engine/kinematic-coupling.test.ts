@@ -188,6 +188,7 @@ describe('couplingForces', () => {
     for (const turn of [
       (b: BallInVee) => ({ ...b, direction: 0.3 }),
       (b: BallInVee) => ({ ...b, direction: b.direction + Math.PI / 2 }),
+      (b: BallInVee) => ({ ...b, direction: b.direction + Math.PI / 2 + 1e-8 }),
     ])
       expect(reasonIn(couplingForces(evenCoupling(40, 45 * deg).map(turn), weight))).toBe(
         'The part can still move a little with all six flanks touching, so the grooves do not hold it: let the grooves point towards a common middle, with the balls well apart.',

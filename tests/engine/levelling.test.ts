@@ -96,7 +96,8 @@ describe('levelPlate', () => {
   it('aims at a slope when one is wanted', () => {
     const wanted = { q: 1e-4, r: -2e-4 };
     const fine = feet(0.005556, 10_000);
-    const { residualTilt, after, moves } = valueIn(levelPlate(job({ wanted, feet: fine })));
+    const { tilt, residualTilt, after, moves } = valueIn(levelPlate(job({ wanted, feet: fine })));
+    expect(tilt.slope).toBeCloseTo(Math.hypot(1 / 300 + 1e-4, 1 / 2700 + 2e-4), 12);
     expect(after.q).toBeCloseTo(1e-4, 7);
     expect(after.r).toBeCloseTo(-2e-4, 7);
     expect(residualTilt.slope).toBeLessThan(1e-8);

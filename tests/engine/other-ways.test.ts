@@ -73,6 +73,9 @@ describe('a ball on three others', () => {
       'give at least 10 mm, where they touch',
     );
     expect(reasonIn(ballLift.of({ r_t: mm(5), R_t: mm(5), s_t: mm(17.4) }))).toContain('falls through');
+    // Just short of falling through, √3·10 = 17.32 mm, the height is as good as none: kept off by a thousandth.
+    expect(ballLift.of({ r_t: mm(5), R_t: mm(5), s_t: mm(17.31) }).ok).toBe(false);
+    expect(ballLift.of({ r_t: mm(5), R_t: mm(5), s_t: mm(17.29) }).ok).toBe(true);
   });
 });
 
@@ -129,6 +132,7 @@ describe('sameMotion', () => {
     expect(named(ways, 'wedge').length).toBeCloseTo(0.5 / slope + 10, 9);
     expect(named(ways, 'wedge').height).toBeCloseTo(0.5 + 10 * slope, 9);
     expect(named(ways, 'lever').length).toBeCloseTo(5 / slope, 9);
+    expect(named(ways, 'lever').height).toBeCloseTo(0.5 / slope + 8, 9);
     expect(named(ways, 'plain screw').height).toBeCloseTo(8.5, 12);
     expect(named(ways, 'differential screw').height).toBeCloseTo((0.5 / 0.0875) * 1.5875 + 16, 9);
     // The balls, by the ball lift itself: down by the stroke from where they touch.

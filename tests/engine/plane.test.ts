@@ -106,6 +106,24 @@ describe('planeThrough', () => {
     expect(bent(1).ok).toBe(true);
   });
 
+  it('judges a slanting near-line like an upright one, and knows how round a right triangle is', () => {
+    const slanted = (off: number) =>
+      planeThrough([
+        { x: 0, y: 0, z: 0 },
+        { x: 160, y: 120, z: 0.1 },
+        { x: 80 - 0.6 * off, y: 60 + 0.8 * off, z: 0.2 },
+      ]);
+    expect(slanted(0.1).ok).toBe(false);
+    expect(slanted(1).ok).toBe(true);
+    // Corners (0,0), (1,0), (0,1): scatter ((2, −1), (−1, 2))/3, eigenvalues 1 and 1/3.
+    const right = [
+      { x: 0, y: 0, z: 0 },
+      { x: 1, y: 0, z: 0 },
+      { x: 0, y: 1, z: 0 },
+    ];
+    expect(valueIn(planeThrough(right)).roundness).toBeCloseTo(Math.sqrt(1 / 3), 12);
+  });
+
   it('refuses three times the same place, and two of three alike', () => {
     const [a, b] = [
       { x: 1, y: 2, z: 3 },

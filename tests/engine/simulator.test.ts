@@ -290,6 +290,12 @@ describe('simulate, any pair under any forces', () => {
     slip: mm(x.stick / 2),
   });
 
+  type Numbers = [1 | -1, number, number];
+  const pair = (A: Numbers, C: Numbers, pushes: [number, number]) => {
+    const drags: [number, number] = [1, 1];
+    return { A, C, pushes, drags, wind: 0, slip: 0, stick: 0 };
+  };
+
   it('comes to the same place however finely the same turns are cut up', () => {
     fc.assert(
       fc.property(any, walk, (x, steps) => {
@@ -310,18 +316,11 @@ describe('simulate, any pair under any forces', () => {
         numRuns: 300,
         // Once lost a turn-round: the lift on the turned part is held by C's flank in the middle of a move.
         examples: [
-          [
-            {
-              A: [-1, 0.3, 0.002],
-              C: [1, 0.3, 0.067],
-              pushes: [2, 0],
-              drags: [1, 1],
-              wind: 0,
-              slip: 0,
-              stick: 0,
-            },
-            [-0.057, 0.114, 0],
-          ],
+          [pair([-1, 0.3, 0.002], [1, 0.3, 0.067], [2, 0]), [-0.057, 0.114, 0]],
+          // Each of these is wrong unless a move also stops at C's low flank, at its high one, at a second flank.
+          [{ ...pair([-1, 0.3, 0.001], [1, 0.3, 0.027], [2, 0]), slip: 0.3 }, [-0.027, 0.055, 0]],
+          [{ ...pair([1, 0.3, 0.001], [-1, 0.3, 0.007], [-2, 0]), wind: 0.05, slip: 0.3 }, [-0.013, 0.025]],
+          [pair([1, 0.3, 0.001], [1, 0.3, 0.001], [0, -1]), [0.005, -0.005, 0]],
         ],
       },
     );

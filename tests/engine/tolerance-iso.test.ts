@@ -173,7 +173,12 @@ describe('isoDeviation', () => {
     expect(deviation('H', 1.1)).toEqual({ µm: 0, basis: 'table' });
   });
 
-  it('stays within 2 µm of the formula for f, whose larger pitches stand from memory alone', () => {
+  it('gives f above 4 mm as remembered (from memory)', () => {
+    for (const [P, f] of Object.entries({ 4.5: 80, 5: 85, 5.5: 90, 6: 95, 8: 118 }))
+      expect(deviation('f', Number(P)), `f ${P}`).toEqual({ µm: -f, basis: 'table' });
+  });
+
+  it('stays within 2.5 µm of the formula for f, whose larger pitches stand from memory alone', () => {
     for (const P of tables.pitches.slice(3)) {
       const f = deviation('f', P);
       expect(Math.abs((typeof f === 'string' ? Number.NaN : f.µm) + 30 + 11 * P), `f ${P}`).toBeLessThanOrEqual(2.5);
@@ -207,6 +212,14 @@ describe('isoTolerance of what the tables do not hold', () => {
     expect(tolerance('D2', 6, 6, 0.5)).toEqual({ µm: 112, basis: 'formula' });
     expect(tolerance('d', 6, 6, 0.5)).toEqual({ µm: 106, basis: 'table' });
     expect(tolerance('d2', 4, 10, 1.12)).toEqual({ µm: 75, basis: 'formula' });
+    // 180 P^(2/3) − 3.15 P^(−1/2) at 0.217 is 58.24, just over halfway from 56 to 60; 433 P − 190 P^1.22 at 0.935 and 0.936 is 229.8
+    // and 230.02, on either side of halfway from 224 to 236; 230 P^0.7 at 1.08 and 1.083 is 242.7 and 243.2, of 243.
+    expect(tolerance('d', 6, 2, 0.217)).toEqual({ µm: 60, basis: 'formula' });
+    expect(tolerance('D1', 6, 10, 0.935)).toEqual({ µm: 224, basis: 'formula' });
+    expect(tolerance('D1', 6, 10, 0.936)).toEqual({ µm: 236, basis: 'formula' });
+    expect(tolerance('D1', 6, 10, 1.08)).toEqual({ µm: 236, basis: 'formula' });
+    expect(tolerance('D1', 6, 10, 1.083)).toEqual({ µm: 250, basis: 'formula' });
+    expect(tolerance('D1', 6, 100, 7)).toEqual({ µm: 900, basis: 'formula' });
     // 433 P − 190 P^1.22 at 0.9 is 222.6, 230 P^0.7 there 213.6.
     expect(tolerance('D1', 6, 10, 0.9)).toEqual({ µm: 224, basis: 'formula' });
   });

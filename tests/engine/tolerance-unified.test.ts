@@ -18,14 +18,13 @@ const EXTERNAL = ['1A', '2A', '3A'];
 /** Diameter in inches and threads per inch of a designation such as `2-1/2-4 UNC`, `#8-36 UNF` or `15/16-20 UNEF`. */
 const sizeOf = (designation: string) => {
   const [size = '', series = ''] = designation.split(' ');
-  const parts = size.split('-');
+  const parts = size.replace('#', '').split('-');
   const tpi = Number(parts.pop());
   const inches = parts.reduce((sum, part) => {
     const [top = '', bottom = '1'] = part.split('/');
     return sum + Number(top) / Number(bottom);
   }, 0);
-  // The number sizes of the reference, #1 and #3, are finer than any of its inch sizes.
-  return { D: tpi >= 48 ? 0.06 + 0.013 * inches : inches, tpi, series: seriesInName(series) };
+  return { D: size.startsWith('#') ? 0.06 + 0.013 * inches : inches, tpi, series: seriesInName(series) };
 };
 
 const limits = (size: Parameters<typeof unifiedLimits>[0], cls: string) => {
@@ -78,7 +77,7 @@ describe('unifiedLimits against published limits, to the last digit', () => {
       for (const [i, name] of ['minor_min', 'minor_max', 'pitch_min', 'pitch_max'].entries())
         expect(found[name], `${designation} ${cls} ${name}`).toBe(Math.round(1e4 * (values[i] ?? Number.NaN)));
     }
-    expect(published.internal).toHaveLength(21);
+    expect(published.internal).toHaveLength(28);
   });
 
   it('gives the recalled rows of 2A and 2B (from memory)', () => {
@@ -133,6 +132,20 @@ describe('doubtful published values', () => {
       const { found } = limits({ D: row.D, tpi: row.tpi, series: seriesInName(row.designation) }, cls);
       expect(found[name]).toBe(Math.round(1e4 * (doubt?.here ?? Number.NaN)));
     }
+  });
+
+  it('of a sheet of UNC 2B limits are three more, each against its own neighbours in the row', () => {
+    const HERE = [
+      ['#3-48 UNC', 885], // printed as its own least, 0.0855; another reproduction has 0.0885
+      ['1/2-13 UNC', 4170], // printed above its own largest, 0.4340
+      ['1-1/2-6 UNC', 14022], // printed 0.0158 over its least; 1-3/8-6 has 0.0104
+    ];
+    const found = (published.misprints as [string, string, string, number][]).map(([name, cls, limit, printed]) => {
+      const here = limits(sizeOf(name), cls).found[limit];
+      expect(here).not.toBe(Math.round(1e4 * printed));
+      return [name, here];
+    });
+    expect(found).toEqual(HERE);
   });
 
   it('8-32 3B, marked suspect: minor diameter 0.1300 to 0.1389 as recalled, from parts rounded before they are added', () => {
@@ -246,8 +259,10 @@ describe('refusals', () => {
     });
     expect(outsideUnified({ D: 6.1, tpi: 4, series: 'UN' }, '2A')).toMatch(/^Read a diameter of 6.1 in/);
     expect(outsideUnified({ D: 5, tpi: 3, series: 'UNS' }, '2A')).toBe(
-      'Read 3 threads per inch; ASME B1.1 gives tolerances from 4 threads per inch up: choose a finer thread, or one without a tolerance class.',
+      'Read 3 threads per inch; the rules of ASME B1.1 are used here from 4 to 200 threads per inch: choose a thread between those, or one without a tolerance class.',
     );
+    expect(outsideUnified({ D: 0.25, tpi: 201, series: 'UNS' }, '2B')).toMatch(/^Read 201 threads per inch/);
+    expect(outsideUnified({ D: 0.25, tpi: 200, series: 'UNS' }, '2B')).toBeUndefined();
     expect(outsideUnified({ D: Number.NaN, tpi: 20, series: 'UNC' }, '2A')).toMatch(/^Read a diameter of NaN/);
     expect(outsideUnified({ D: 1, tpi: Number.NaN, series: 'UNC' }, '2A')).toMatch(/^Read NaN threads/);
   });

@@ -212,14 +212,13 @@ describe('limitsOfSize of Unified threads', () => {
   });
 
   const threadOf = (designation: string): Thread => {
-    const parts = (designation.split(' ')[0] ?? '').split('-');
+    const parts = (designation.split(' ')[0] ?? '').replace('#', '').split('-');
     const tpi = Number(parts.pop());
     const D = parts.reduce((sum, part) => {
       const [top = '', bottom = '1'] = part.split('/');
       return sum + Number(top) / Number(bottom);
     }, 0);
-    // Number sizes of the reference begin 1- and 3-, and are finer than any inch size.
-    return unified(designation, tpi >= 48 ? 0.06 + 0.013 * D : D, tpi);
+    return unified(designation, designation.startsWith('#') ? 0.06 + 0.013 * D : D, tpi);
   };
 
   it('has the minor diameter of the screw at basic size less the allowance, and a deeper root', () => {
@@ -241,6 +240,13 @@ describe('limitsOfSize of Unified threads', () => {
       'The thread belongs to no standard series; its limits follow the standard as if it did.',
     ]);
     expect(odd.pitch).toEqual(screw(unified('0.3-40 UNS', 0.3, 40), '2A').pitch);
+  });
+
+  it('says where it goes beyond the tables', () => {
+    expect(screw(unified('1/4-100 UNS', 0.25, 100), '2A').notes).toEqual([
+      'The tables of ASME B1.1 end at 80 threads per inch; beyond, its formulas are carried on.',
+    ]);
+    expect(screw(unified('1/4-80 UNS', 0.25, 80), '2A').notes).toEqual([]);
   });
 
   it('reads a class in small letters', () => {
@@ -315,6 +321,17 @@ describe('limitsOfSize, classes', () => {
     expect(refusal({ ...metric(8, 1), d: mm(Number.NaN) }, '6g')).toMatch(/no core left/);
   });
 
+  it('wants a core, d > 17√3/24 P, and lets the least root vanish before it does', () => {
+    // 17√3/24 × 1.63 = 1.99980.
+    expect(screw(metric(2, 1.63), '6g').root).toEqual({ design: 0, least: 0 });
+    expect(refusal(metric(2, 1.631), '6g')).toMatch(/no core left/);
+  });
+
+  it('names the standard', () => {
+    expect([screw(metric(8, 1), '6g').standard, nut(metric(8, 1), '6H').standard]).toEqual(['ISO 965-1', 'ISO 965-1']);
+    expect(screw(unified('3/8-16 UNC', 0.375, 16), '2A').standard).toBe('ASME B1.1');
+  });
+
   it('gives ordered finite limits or a sentence for any thread and class', () => {
     const text = fc.oneof(
       fc.string({ maxLength: 8 }),
@@ -338,10 +355,11 @@ describe('limitsOfSize, classes', () => {
             expect(zone.min).toBeLessThan(zone.max);
             expect(zone.max - zone.min).toBeCloseTo(zone.tolerance, 9);
           }
-          if (l.side === 'external') expect(l.root.least).toBeLessThan(l.root.design);
+          if (l.side === 'external') expect(l.root.least).toBeLessThanOrEqual(l.root.design);
           expect(Number.isFinite(l.deviation)).toBe(true);
         },
       ),
+      { numRuns: 1000 },
     );
   });
 });
@@ -425,6 +443,9 @@ describe('clearanceOfPair', () => {
         '’',
         "'",
       ),
+    );
+    expect(pair(e, nut(unified('1/2-13 UNC', 0.5, 13), '2B'))).toMatch(
+      /1\.25 and 1\.9538 mm pitch, 1\.25 and 1\.9538 mm lead/,
     );
     expect(pair(e, nut({ ...metric(8, 1.25), N: 2, L: mm(2.5) }, '6H'))).toMatch(/differ in pitch or lead/);
     expect(pair(e, nut({ ...metric(8, 1.25), h: -1 }, '6H'))).toBe(

@@ -10,10 +10,10 @@ import { px } from '../shared/svg.ts';
 import type { Widget } from '../shared/widget.ts';
 
 const WIDTH = 640;
-const HEIGHT = 190;
-const LEFT = 40;
-const RIGHT = 600;
-const LINE = 92;
+const HEIGHT = 86;
+const LEFT = 14;
+const RIGHT = 626;
+const LINE = 54;
 
 interface State {
   readonly names: string;
@@ -87,16 +87,17 @@ const draw = (numbers: Numbers, view: UnitView): Result<string> => {
         ).join('')
       : '';
   const handWidth = Math.max(1.5, at(s, s.hand) - LEFT);
+  const step = STEP_NAMES[s.divider];
   return good(
     `<div class="divided-side">${knobSvg(s.n, s.divider, s.k, 'Head of the turned part, from above')}</div>` +
-      `<svg class="divided-view" viewBox="0 0 ${WIDTH} ${HEIGHT}" role="img" aria-label="The net lead of one turn laid out in ${s.k} steps">` +
-      `<text x="${LEFT}" y="22">one turn, ${numeral(s.k)} ${STEP_NAMES[s.divider]}s: ${motionText(Math.abs(s.Delta), view)}</text>` +
+      `<div class="divided-view"><p class="line">one turn, ${numeral(s.k)} ${step}s: <b>${motionText(Math.abs(s.Delta), view)}</b></p>` +
+      `<svg viewBox="0 0 ${WIDTH} ${HEIGHT}" role="img" aria-label="The net lead of one turn laid out in ${s.k} steps">` +
       `<path class="bar" data-sym="Delta" d="M${LEFT} ${LINE}H${RIGHT}"/>${steps}${labels}` +
-      `<path class="one" data-sym="s" d="M${LEFT} ${LINE + 9}H${px(at(s, s.step))}"/>` +
-      `<rect class="hand-band" data-sym="theta" x="${LEFT}" y="${LINE + 20}" width="${px(handWidth)}" height="12"/>` +
-      `<text x="${px(Math.min(LEFT + handWidth + 8, 330))}" y="${LINE + 31}">a hand that repeats to ${show(s.theta, { shown: 'degrees' }, view)}: ${motionText(s.hand, view)}</text>` +
-      `<path class="cursor" data-cursor d="${cursor(s)}"/>` +
-      `<text x="${LEFT}" y="${HEIGHT - 34}" data-sym="s">one ${STEP_NAMES[s.divider]}: ${motionText(s.step, view)}</text><text x="${LEFT}" y="${HEIGHT - 12}" data-here>${here(s, view)}</text></svg>`,
+      `<path class="one" data-sym="s" d="M${LEFT} ${LINE + 9}H${px(at(s, s.step))}"/><rect class="hand-band" data-sym="theta" x="${LEFT}" y="${LINE + 17}" width="${px(handWidth)}" height="12"/>` +
+      `<path class="cursor" data-cursor d="${cursor(s)}"/></svg>` +
+      `<ul class="keys"><li data-sym="s"><span class="key one-key"></span>one ${step}: <b>${motionText(s.step, view)}</b></li>` +
+      `<li data-sym="theta"><span class="key hand-key"></span>a hand that repeats to ${show(s.theta, { shown: 'degrees' }, view)}: <b>${motionText(s.hand, view)}</b></li>` +
+      `<li><span class="key cursor-key"></span><span data-here>${here(s, view)}</span></li></ul></div>`,
   );
 };
 

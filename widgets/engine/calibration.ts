@@ -298,22 +298,18 @@ const fitModel = (rows: readonly GaugeReading[]): Result<Model> => {
   const n = rows.map((row) => row.turns);
   const z = rows.map((row) => row.reading);
   const { low, high } = extent(n);
-  const middle = (low + high) / 2;
   const slopeUnit = (high - low) / 2;
-  const base = [n.map(() => 1), n.map((v) => (v - middle) / slopeUnit)];
-  // Centred on nought whatever the share of rows on the way down, so that the intercept stays in the middle.
-  const gapColumn = rows.map((row) => (row.direction === 'down' ? 0.5 : -0.5));
+  // Every column but the first is centred: only what two of them have in common then makes them hard to tell apart,
+  // not how many rows stand in each direction.
+  const base = [n.map(() => 1), centred(n.map((v) => v / slopeUnit))];
+  const gapColumn = centred(rows.map((row) => (row.direction === 'down' ? 1 : 0)));
   // Whole turns are dropped first: sin 2πn of a large n would lose its digits.
   const phase = n.map((v) => 2 * Math.PI * (v - Math.floor(v)));
-  const waves = [phase.map(Math.cos), phase.map(Math.sin)];
-  // At half turns the sine is rounding alone, and rounding stands square to everything.
+  const waves = [centred(phase.map(Math.cos)), centred(phase.map(Math.sin))];
+  // At whole or half turns sine or cosine is rounding alone, and rounding stands square to everything.
   const swings = waves.every((wave) => wave.reduce((sum, v) => sum + v * v, 0) > TELLS ** 2 * wave.length);
-  const zMiddle = z.reduce((sum, v) => sum + v, 0) / z.length;
   const attempt = (columns: readonly (readonly number[])[]) => {
-    const fit = leastSquares(
-      columns,
-      z.map((v) => v - zMiddle),
-    );
+    const fit = leastSquares(columns, z);
     return fit !== undefined && fit.freedom >= 1 && fit.independence > TELLS ? fit : undefined;
   };
   const [downs, ups] = [
@@ -342,6 +338,11 @@ const fitModel = (rows: readonly GaugeReading[]): Result<Model> => {
     whyNoWave,
     slopeUnit,
   });
+};
+
+const centred = (values: readonly number[]): readonly number[] => {
+  const mean = values.reduce((sum, v) => sum + v, 0) / values.length;
+  return values.map((v) => v - mean);
 };
 
 const extent = (values: readonly number[]): { low: number; high: number } => {

@@ -185,7 +185,7 @@ const readBareWhole = (n: number, pitch: string | undefined, named: UnifiedSerie
   const tpi = amountOf(pitch);
   const number = isNumberSize(n, tpi);
   const read = number ? numbered(n) : inInches(n);
-  const otherFits = n >= 1 && leavesCore(number ? n : numberSize(n), 1 / tpi);
+  const otherFits = leavesCore(number ? n : numberSize(n), 1 / tpi);
   if (unifiedSeries(read.D, tpi) || !otherFits) return good(read);
   const [this_, other] = number ? [`the number size #${n}`, `${n} in`] : [`${n} in`, `#${n}`];
   return good({ ...read, notes: [`“${n}” was read as ${this_}; for the other reading write ${other}-${pitch}.`] });

@@ -2,8 +2,8 @@
  * Reads a thread as people write it, and writes it back in one canonical way.
  *
  * Metric `M10×1.5`, `M16×Ph3P1.5` (several starts by lead and pitch, ISO 965-1); Unified `3/8-16 UNC`, `#10-32 UNF`
- * (ASME B1.1); anything else of the 60° form as `12 mm × 1.1 mm`. After that the starts of an inch or free thread
- * (`2-start`), the class (`-6g`, `-2A`) and ` LH`. Lengths in mm; hand +1 right, −1 left.
+ * (ASME B1.1); anything else of the 60° form as `12 mm × 1.1 mm`. After that the class (`-6g`, `-2A`), the starts of
+ * an inch or free thread (` 2-start`) and ` LH`. Lengths in mm; hand +1 right, −1 left.
  *
  * Steps: tidy the characters; take off class, starts and hand; try metric, then inch or free; check the limits. What
  * can't be read gives one sentence. The length is bounded before any pattern runs.

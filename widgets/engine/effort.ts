@@ -102,8 +102,7 @@ export const threadEfficiency = relation({
   says: 'Efficiency of one thread that climbs against its load.',
   takes: ['lambda', 'rho'],
   gives: { eta: 'tan(lambda)/tan(lambda + rho)' },
-  source:
-    'Housner & Hudson, problem 3 on the screw: at most one half for a thread that holds by itself.',
+  source: 'Housner & Hudson, problem 3 on the screw: at most one half for a thread that holds by itself.',
   refuses: ({ lambda, rho }) =>
     lambda > 0 && lambda + rho < JAMMED
       ? undefined

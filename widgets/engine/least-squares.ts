@@ -2,8 +2,8 @@
  * Linear least squares with few unknowns: y ≈ Σ b_j c_j, the sum of squared residuals being least.
  *
  * Source: Björck, Numerical Methods for Least Squares Problems (SIAM 1996), ch. 2 (from memory): QR by modified
- * Gram–Schmidt, each column orthogonalised twice (“twice is enough”, Kahan and Parlett). The normal equations are
- * not formed, so digits are lost with the condition of the columns and not with its square.
+ * Gram–Schmidt, y being treated as one more column. The normal equations are not formed, so digits are lost with the
+ * condition of the columns and not with its square.
  *
  *   C = Q R,  R b = Qᵀ y,  (Cᵀ C)⁻¹ = R⁻¹ R⁻ᵀ
  *
@@ -46,10 +46,7 @@ export const leastSquares = (
   for (const column of columns) {
     const before = length(column);
     const q = [...column];
-    const parts = [...takeOut(q, Q)];
-    takeOut(q, Q).forEach((more, i) => {
-      parts[i] = (parts[i] ?? 0) + more;
-    });
+    const parts = takeOut(q, Q);
     const left = length(q);
     const share = left / before;
     if (!(share > DEPENDENT)) return undefined;
@@ -58,11 +55,7 @@ export const leastSquares = (
     R.push([...parts, left]);
   }
   const residuals = [...y];
-  const right = [...takeOut(residuals, Q)];
-  takeOut(residuals, Q).forEach((more, i) => {
-    right[i] = (right[i] ?? 0) + more;
-  });
-  const coefficients = backSubstitute(R, right);
+  const coefficients = backSubstitute(R, takeOut(residuals, Q));
   // Row j of R⁻¹ over all right-hand sides e_k; (CᵀC)⁻¹_ij = Σ_k (R⁻¹)_ik (R⁻¹)_jk.
   const inverseR = columns.map((_, k) =>
     backSubstitute(

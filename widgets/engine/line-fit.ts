@@ -9,8 +9,8 @@
  * All the scatter is taken to be in y, independent from row to row and alike everywhere.
  *
  * Source: Draper & Smith, Applied Regression Analysis, ch. 1 (from memory). Checked against NIST StRD, Norris.
- * Sums: the mean in two passes, compensated (Neumaier), and slope and intercept refined once by their residuals,
- * since the sums of squares of raw readings would lose half of the digits where the readings sit far from nought.
+ * Sums: the mean in two passes, compensated (Neumaier), since the sums of squares of raw readings would
+ * lose half of the digits where the readings sit far from nought.
  * Units: x and y in any units; b is in y per x.
  *
  * Student’s t: the share within ±t for whole degrees of freedom ν is a finite series, Abramowitz & Stegun 26.7.3 and
@@ -72,14 +72,13 @@ export const lineFit = (xs: readonly number[], ys: readonly number[]): Result<Li
     return bad(
       `All ${n} readings are ${say(ys[0] ?? 0)}, so nothing moved or nothing was read: look whether the indicator touches and the lock holds.`,
     );
-  const along = (values: (i: number) => number) => compensated(n, (i) => (x.from[i] ?? 0) * values(i)) / Sxx;
-  const b = along((i) => y.from[i] ?? 0);
-  const e0 = (i: number) => (y.from[i] ?? 0) - b * (x.from[i] ?? 0);
-  const more = along(e0);
+  const along = (values: readonly number[]) => compensated(n, (i) => (x.from[i] ?? 0) * (values[i] ?? 0)) / Sxx;
+  const b = along(y.from);
+  // What rounding took from b: below its last digit, but not below that of the intercept.
+  const more = along(y.from.map((v, i) => v - b * (x.from[i] ?? 0)));
   const slope = b + more;
-  const e = (i: number) => e0(i) - more * (x.from[i] ?? 0);
-  const residuals = Array.from({ length: n }, (_, i) => e(i));
-  const sumOfSquares = compensated(n, (i) => e(i) ** 2);
+  const residuals = y.from.map((v, i) => v - slope * (x.from[i] ?? 0));
+  const sumOfSquares = compensated(n, (i) => (residuals[i] ?? 0) ** 2);
   // a = ȳ − b x̄ nearly cancels when the line passes close to the origin: the product is kept with its own rounding.
   const [product, rest] = exactProduct(b, x.mean);
   const intercept = y.mean - product + (y.rest - rest - b * x.rest - more * x.mean);
@@ -119,9 +118,9 @@ export const intervalAbout = (value: number, error: number, freedom: number, lev
 export const studentT = (level: number, freedom: number): Result<number> => {
   if (!(level > 0 && level < 1))
     return bad(`Read a level of ${level}; give a share between 0 and 1, for example 0.95.`);
-  if (!(Number.isInteger(freedom) && freedom >= 1 && freedom <= 1e7))
+  if (!(Number.isInteger(freedom) && freedom >= 1 && freedom <= 1e6))
     return bad(
-      `Read ${freedom} degrees of freedom; give a whole number from 1: there must be more readings than unknowns.`,
+      `Read ${freedom} degrees of freedom; give a whole number from 1 to a million: there must be more readings than unknowns.`,
     );
   let [low, high] = [0, Math.PI / 2];
   // Halving stops by itself when the two ends are neighbours.
@@ -143,8 +142,6 @@ const shareWithin = (theta: number, freedom: number): number => {
   for (let j = odd ? 1 : 0; j <= freedom - 2; j += 2) {
     series += term;
     term *= ((j + 1) / (j + 2)) * cos * cos;
-    // Every term is positive and smaller than the last: what follows is below the last digit.
-    if (term * freedom < series * 1e-18) break;
   }
   return odd ? (2 / Math.PI) * (theta + sin * series) : sin * series;
 };

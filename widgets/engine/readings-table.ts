@@ -188,14 +188,11 @@ interface Line {
 
 const linesOf = (text: string): readonly Line[] => {
   const found: Line[] = [];
-  // A byte order mark is what spreadsheets put first.
-  text
-    .replace(/^\uFEFF/, '')
-    .split(/\r\n|\n|\r/)
-    .forEach((line, i) => {
-      // Separators alone are the empty rows of a spreadsheet.
-      if (!/^[;,\s]*(?:#|$)/.test(line)) found.push({ line: i + 1, text: line });
-    });
+  // The byte order mark that spreadsheets put first counts as a blank and goes with the trimming.
+  text.split(/\r\n|\n|\r/).forEach((line, i) => {
+    // Separators alone are the empty rows of a spreadsheet.
+    if (!/^[;,\s]*(?:#|$)/.test(line)) found.push({ line: i + 1, text: line });
+  });
   return found;
 };
 

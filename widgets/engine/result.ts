@@ -28,6 +28,6 @@ export const bad = (reason: string, field?: string): Bad =>
 
 /** What was typed, shortened so that ten kilobytes of paste still make one readable sentence. */
 export const quoted = (text: string): string => {
-  const flat = text.replace(/\s+/g, ' ').trim();
-  return flat.length > 40 ? `“${flat.slice(0, 32)}…” (${text.length} characters)` : `“${flat}”`;
+  const flat = [...text.slice(0, 200).replace(/\s+/g, ' ').trim()];
+  return flat.length > 40 ? `“${flat.slice(0, 32).join('')}…” (${text.length} characters)` : `“${flat.join('')}”`;
 };

@@ -91,11 +91,11 @@ const HUNDREDS = [
   100, 106, 112, 118, 125, 132, 140, 150, 160, 170, 180, 190, 200, 212, 224, 236, 250, 265, 280, 300, 315, 335, 355,
   375, 400, 425, 450, 475, 500, 530, 560, 600, 630, 670, 710, 750, 800, 850, 900, 950,
 ];
-/** R40 of ISO 3 in whole µm as these tables use it, 20 to 1900. Below 100 the numbers are rounded ones: 24 for 23.6, 38 for 37.5. */
+/** R40 of ISO 3 in whole µm as these tables use it, 24 to 1600. Below 100 the numbers are rounded ones: 24 for 23.6, 38 for 37.5. */
 const R40: readonly number[] = [
-  ...[20, 21, 22, 24, 25, 26, 28, 30, 32, 34, 36, 38, 40, 42, 45, 48, 50, 53, 56, 60, 63, 67, 71, 75, 80, 85, 90, 95],
+  ...[24, 25, 26, 28, 30, 32, 34, 36, 38, 40, 42, 45, 48, 50, 53, 56, 60, 63, 67, 71, 75, 80, 85, 90, 95],
   ...HUNDREDS,
-  ...HUNDREDS.slice(0, 24).map((x) => 10 * x),
+  ...HUNDREDS.slice(0, 9).map((x) => 10 * x),
 ];
 
 /** The nearest R40 number, ties up. */

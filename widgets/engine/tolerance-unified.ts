@@ -64,7 +64,7 @@ const CARRIED: readonly {
 ];
 
 /** Inches to whole tenths, halves up; the small lift keeps a half from falling for a remainder of binary arithmetic. */
-const tenths = (inches: number, to = 1): number => Math.floor((inches * 1e4) / to + 0.5 + 1e-7) * to;
+const tenths = (inches: number): number => Math.floor(inches * 1e4 + 0.5 + 1e-7);
 
 const carried = ({ D, tpi, series }: InchThread) =>
   CARRIED.find((c) => c.D === tenths(D) && Math.abs(c.tpi - tpi) < 1e-9 && c.series === series);
@@ -86,14 +86,18 @@ export const seriesInName = (designation: string): UnifiedSeriesName | undefined
 
 export const isUnifiedClass = (cls: string): cls is UnifiedClass => CLASSES.includes(cls);
 
+/** The tables end at 80; beyond 200 a nut's minor tolerance would vanish in its own rounding to 0.001 in. */
+const FINEST = 200;
+export const FINEST_TABULATED = 80;
+
 /** Why ASME B1.1 has no such class for this thread, or undefined where it has. */
 export const outsideUnified = ({ D, tpi, series }: InchThread, cls: UnifiedClass): string | undefined => {
   const shown = (x: number) => String(Number(x.toPrecision(5)));
   if (!(D >= 0.06 - 1e-9 && D <= 6 + 1e-9))
     return `Read a diameter of ${shown(D)} in; ASME B1.1 gives tolerances from #0 (0.06 in) to 6 in: choose a diameter between those, or a thread without a tolerance class.`;
-  if (!(tpi >= 4 - 1e-9))
-    return `Read ${shown(tpi)} threads per inch; ASME B1.1 gives tolerances from 4 threads per inch up: choose a finer thread, or one without a tolerance class.`;
-  if (!(cls.startsWith('1') === false || ((series === 'UNC' || series === 'UNF') && D >= 0.25 - 1e-9)))
+  if (!(tpi >= 4 - 1e-9 && tpi <= FINEST + 1e-9))
+    return `Read ${shown(tpi)} threads per inch; the rules of ASME B1.1 are used here from 4 to ${FINEST} threads per inch: choose a thread between those, or one without a tolerance class.`;
+  if (cls.startsWith('1') && !((series === 'UNC' || series === 'UNF') && D >= 0.25 - 1e-9))
     return `Read class ${cls}, which exists only for UNC and UNF threads of 1/4 in and larger: take ${cls.endsWith('A') ? '2A or 3A' : '2B or 3B'} here.`;
   return undefined;
 };

@@ -21,7 +21,13 @@ import {
   readIsoClass,
   type Sourced,
 } from './tolerance-iso.ts';
-import { isUnifiedClass, seriesInName, type UnifiedClass, unifiedLimits } from './tolerance-unified.ts';
+import {
+  FINEST_TABULATED,
+  isUnifiedClass,
+  seriesInName,
+  type UnifiedClass,
+  unifiedLimits,
+} from './tolerance-unified.ts';
 
 /** A diameter with both limits. `basis` is 'table' where the published table gave it, 'formula' where formula and rounding did. */
 export interface Zone {
@@ -48,8 +54,9 @@ export interface ExternalLimits extends Common {
   /** Only the upper limit is set: above it the root would foul the nut. */
   readonly minor: { readonly max: Millimetres; readonly basis: Basis };
   /**
-   * The rounded root, for walls and strength, not a limit of the class. `design`: the root as drawn with the largest screw (ISO 68-1, H/6
-   * radius; UNR maximum). `least`: how deep the shallowest radius that is allowed may reach with the smallest screw.
+   * The rounded root, for walls and strength; not a limit of the class. Nought where a coarse thread leaves nothing.
+   * `design`: as drawn, with the largest screw (ISO 68-1 with radius H/6; UNR maximum).
+   * `least`: how deep it may reach with the smallest screw and the least root allowed.
    */
   readonly root: { readonly design: Millimetres; readonly least: Millimetres };
 }
@@ -146,8 +153,8 @@ const ofIso = (thread: Thread, cls: IsoClass): Result<Limits> => {
           minor: { max: µm(basic.d1 + es.µm), basis: es.basis },
           // ISO 68-1 design root with radius H/6; least: root radius 0.125 P, Machinery's Handbook, 27th ed., p. 1794 (d2 min − 0.616025 P).
           root: {
-            design: µm(whole(d - ((17 * ROOT3) / 24) * P) + es.µm),
-            least: µm(whole(pitch.min - 0.616025 * P)),
+            design: µm(Math.max(0, whole(d - ((17 * ROOT3) / 24) * P) + es.µm)),
+            least: µm(Math.max(0, whole(pitch.min - 0.616025 * P))),
           },
         }
       : {
@@ -184,6 +191,9 @@ const ofUnified = (thread: Thread, cls: UnifiedClass): Result<Limits> => {
       ...(series === undefined
         ? ['No Unified series is named, so the length of engagement is taken as nine pitches, as for special threads.']
         : []),
+      ...(tpi > FINEST_TABULATED
+        ? ['The tables of ASME B1.1 end at 80 threads per inch; beyond, its formulas are carried on.']
+        : []),
       ...(thread.kind === 'free' ? [FREE] : []),
       ...(thread.N > 1 ? [MULTI_START] : []),
     ],
@@ -197,8 +207,8 @@ const ofUnified = (thread: Thread, cls: UnifiedClass): Result<Limits> => {
           minor: { max: inches(basic(D - 1.08253175 / tpi) - allowance.tenths), basis: allowance.basis },
           // UNR maximum: major max − 11/8 H, as tabulated; least: d2 min − 0.649519 P, a flat of P/8 at the root.
           root: {
-            design: inches(basic(crest.max / 1e4 - 1.19078493 / tpi)),
-            least: inches(basic(pitch.min / 1e4 - 0.64951905 / tpi)),
+            design: inches(Math.max(0, basic(crest.max / 1e4 - 1.19078493 / tpi))),
+            least: inches(Math.max(0, basic(pitch.min / 1e4 - 0.64951905 / tpi))),
           },
         }
       : { ...common, side: 'internal', minor: zone(crest), major: { min: inches(basic(D)), basis: 'formula' } },

@@ -9,7 +9,7 @@
  * it out, so that d2 is read too large by c:
  *   λ        1°       2°       3°       4°       6°       10°
  *   c/w      0.0002   0.0009   0.0021   0.0037   0.0083   0.0233
- * 1.7 µm on M8×1.25 (3.17°, w 0.72 mm), 5 µm on a three-start one. A wire must stand proud of the crest, w > 7√3/24 P = 0.505 P, and touch the
+ * 1.7 µm on M8×1.25 (3.17°, w 0.72 mm), 6.6 µm on a two-start one. A wire must stand proud of the crest, w > 7√3/24 P = 0.505 P, and touch the
  * straight flank below it, w < 7√3/12 P = 1.010 P, on a crest flat of P/8. Measuring force and the flattening of the wires are left out.
  */
 import { mm } from './quantity.ts';

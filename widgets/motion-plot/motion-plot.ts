@@ -134,7 +134,7 @@ export const motionPlot: Widget = {
     if (!state.ok) return state.reason;
     const { A, C, n, Delta } = state.value;
     const motion = (z: number) => `${z > 0 ? '+' : ''}${show(z, { shown: 'motion', digits: 4 }, view)}`;
-    return `Three straight lines through nought: over ${REACH} turns the turned part reaches ${motion(-A.h * A.L * REACH)}, the carried part on it ${motion(C.h * C.L * REACH)}, and the carried part itself only ${motion(Delta * REACH)}; at ${numeral(n)} turns it stands at ${motion(Delta * n)}.`;
+    return `Three straight lines through nought: over ${REACH} turns the turned part reaches ${motion(-A.h * A.L * REACH)}, the carried part on it ${motion(C.h * C.L * REACH)}, and the carried part itself only ${motion(Delta * REACH)}; at ${show(n, { shown: 'turns' }, view)} it stands at ${motion(Delta * n)}.`;
   },
   table: (numbers, view) => {
     const state = stateOf(numbers);

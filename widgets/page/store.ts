@@ -52,6 +52,7 @@ export const createStore = (
   const byId = new Map(sets.map((s) => [s.id, s]));
   const fields = new Map<string, Field>();
   const key = (set: string, name: string) => `${set}.${name}`;
+  const starts = new Map<string, Field>();
   const listeners: ((sets: ReadonlySet<string>, view: boolean) => void)[] = [];
   const dirty = new Set<string>();
   let view = firstView;
@@ -110,7 +111,9 @@ export const createStore = (
 
   for (const set of sets)
     for (const input of set.inputs) {
-      fields.set(key(set.id, input.name), start(set, input));
+      const first = start(set, input);
+      starts.set(key(set.id, input.name), first);
+      fields.set(key(set.id, input.name), first);
       const text = typed(set.id, input.name);
       if (text !== undefined) {
         retype(set.id, input.name, text, 'metric');
@@ -151,17 +154,18 @@ export const createStore = (
       for (const [id, set] of byId) for (const input of set.inputs) write(id, start(set, input));
     },
     pristine: (id, name) => {
-      const set = byId.get(id);
-      const field = fields.get(key(id, name));
-      return (
-        !set ||
-        !field ||
-        (field.reason === undefined && JSON.stringify(field.value) === JSON.stringify(start(set, field.input).value))
-      );
+      const [field, first] = [fields.get(key(id, name)), starts.get(key(id, name))];
+      return !field || !first || (field.reason === undefined && same(field.value, first.value));
     },
     onChange: (listener) => void listeners.push(listener),
   };
 };
+
+const same = (a: Value, b: Value): boolean =>
+  a === b ||
+  (typeof a === 'object' &&
+    typeof b === 'object' &&
+    JSON.stringify({ ...a, notes: [] }) === JSON.stringify({ ...b, notes: [] }));
 
 const numbersOf = (
   sets: ReadonlyMap<string, NumberSet>,

@@ -21,6 +21,8 @@ export interface Example {
   readonly set: string;
   readonly title: string;
   readonly steps: readonly Step[];
+  /** The line of each step in the chapter. */
+  readonly lines: readonly number[];
 }
 
 export interface Figure {
@@ -35,10 +37,16 @@ export interface Slip {
   readonly says: string;
 }
 
+/** Inline Markdown inside a block, and the line on which it begins. */
+export interface Passage {
+  readonly text: string;
+  readonly line: number;
+}
+
 export interface Prediction {
   readonly kind: 'predict';
-  readonly question: string;
-  readonly reveal: string;
+  readonly question: Passage;
+  readonly reveal: Passage;
   readonly output: SymbolName;
   readonly answer: number;
   readonly digits: number;
@@ -89,7 +97,14 @@ export const readBlock = (
     const { steps } = readLines(body, line, set, declared, book);
     checkSteps(steps, startScope(set, declared), book);
     if (steps.length === 0) book.note(opening, `The example “${id}” has no steps.`);
-    const block: Example = { kind: 'example', id, set, title, steps: steps.map((s) => s.step) };
+    const block: Example = {
+      kind: 'example',
+      id,
+      set,
+      title,
+      steps: steps.map((s) => s.step),
+      lines: steps.map((s) => s.line),
+    };
     declared.examples.set(id, block);
     return block;
   }
@@ -238,8 +253,8 @@ const readPrediction = (
   book: Ledger,
 ): Prediction | undefined => {
   const set = setFor(shared ? id : undefined, id, firstLine - 1, declared, book);
-  const question: string[] = [];
-  const reveal: string[] = [];
+  const question: Passage[] = [];
+  const reveal: Passage[] = [];
   const calls: { text: string; line: number }[] = [];
   const slips: { text: string; line: number }[] = [];
   const numbers: string[] = [];
@@ -247,11 +262,11 @@ const readPrediction = (
     const text = raw.trim();
     const line = firstLine + i;
     numbers.push('');
-    if (text.startsWith('> ')) reveal.push(text.slice(2));
+    if (text.startsWith('> ')) reveal.push({ text: text.slice(2), line });
     else if (text.startsWith('slip ')) slips.push({ text: text.slice(5), line });
     else if (/^[a-z][a-z-]*\s*(\(|->|=)/.test(text) && isStepLine(text)) calls.push({ text, line });
     else if (/^(thread\b.*=|[A-Za-z_0-9]+\s*=)/.test(text)) numbers[i] = text;
-    else if (text !== '') question.push(text);
+    else if (text !== '') question.push({ text, line });
   }
   readLines(numbers.join('\n'), firstLine, set, declared, book);
   const steps: PlacedStep[] = [];
@@ -280,8 +295,8 @@ const readPrediction = (
   }
   return {
     kind: 'predict',
-    question: question.join(' '),
-    reveal: reveal.join(' '),
+    question: joined(question, firstLine),
+    reveal: joined(reveal, firstLine),
     output: last.step.as,
     answer: answer.value,
     digits: last.step.digits,
@@ -292,6 +307,11 @@ const readPrediction = (
     }),
   };
 };
+
+const joined = (lines: readonly Passage[], line: number): Passage => ({
+  text: lines.map((l) => l.text).join('\n'),
+  line: lines[0]?.line ?? line,
+});
 
 const readSlip = (text: string, scope: Record<string, number>, answer: number): Result<Slip> => {
   const { body, comment } = splitComment(text);

@@ -12,8 +12,11 @@ export interface Book {
   readonly mistakes: readonly Mistake[];
 }
 
+/** Chapters as last pressed, by file, so that a saved chapter is the only one pressed again. */
+export type PressCache = Map<string, { readonly text: string; readonly page: Pressed }>;
+
 /** Presses `index.md` and every `NN-name.md` of a folder, in order of their numbers. */
-export const readBook = (folder: string, widgets: ReadonlyMap<string, Widget>): Book => {
+export const readBook = (folder: string, widgets: ReadonlyMap<string, Widget>, cache: PressCache = new Map()): Book => {
   const files = readdirSync(folder)
     .filter((f) => f === 'index.md' || /^\d+-[a-z0-9-]+\.md$/.test(f))
     .sort((a, b) => Number(b === 'index.md') - Number(a === 'index.md') || a.localeCompare(b, 'en', { numeric: true }));
@@ -22,7 +25,10 @@ export const readBook = (folder: string, widgets: ReadonlyMap<string, Widget>): 
   const mistakes: Mistake[] = [];
   for (const file of files) {
     const slug = pageHref(file).replace(/\.html$/, '');
-    const page = pressChapter(`chapters/${file}`, readFileSync(join(folder, file), 'utf8'), widgets);
+    const text = readFileSync(join(folder, file), 'utf8');
+    const known = cache.get(file);
+    const page = known?.text === text ? known.page : pressChapter(`chapters/${file}`, text, widgets);
+    cache.set(file, { text, page });
     pressed.set(slug, page);
     mistakes.push(...page.mistakes);
     places.push({

@@ -15,7 +15,7 @@ import { derivation } from './derivation.ts';
 import { typesetEquation } from './expression.ts';
 import { type LiveValue, renderInline } from './inline.ts';
 import { type Ledger, ledger, type Mistake } from './mistake.ts';
-import { renderExample, renderFigure, renderPrediction } from './render.ts';
+import { type Inline, renderExample, renderFigure, renderPrediction } from './render.ts';
 
 /** What the browser needs to wake a page; it stands in the page as data. */
 export interface PageModel {
@@ -77,6 +77,7 @@ export const pressChapter = (file: string, text: string, widgets: ReadonlyMap<st
   const md = markdown(work);
   const tokens = md.parse(text, {});
   readBlocks(tokens, work, widgets);
+  checkClosed(tokens, text.split('\n'), book);
   checkProse(tokens, book);
   const html = md.renderer.render(tokens, md.options, {});
   const title = headingText(tokens, 'h1');
@@ -112,23 +113,30 @@ const markdown = (work: Work): MarkdownIt => {
   md.inline.ruler.before('escape', 'dollars', delimited('$', '$', 'algebra'));
   // A value inside a paragraph knows how many line breaks stand before it; here it learns its line in the file.
   md.core.ruler.after('inline', 'lines', (state) => {
-    for (const token of state.tokens)
+    let row = 0;
+    for (const token of state.tokens) {
+      // A cell of a table does not know its line; its row does.
+      if (token.map) row = token.map[0];
+      else if (token.type === 'inline') token.map = [row, row + 1];
       for (const child of token.children ?? [])
         if (child.type === 'value' || child.type === 'algebra')
           child.meta = { line: lineOf(child) + (token.map?.[0] ?? 0) + 1 + work.base };
+    }
   });
   const code = md.renderer.rules.fence;
   md.renderer.rules.fence = (tokens, i, options, env, self) => {
     const token = tokens[i];
     const block = token && work.blocks.get(token);
     if (!block) return token && isBlock(token.info) ? '' : (code?.(tokens, i, options, env, self) ?? '');
-    const inline = (text: string) => {
-      work.base = token.map?.[0] ?? 0;
-      const html = md.renderInline(text);
+    const inline = (text: string, line: number) => {
+      work.base = line - 1;
+      const tokens = md.parseInline(text, {});
+      checkProse(tokens, work.book, work.base);
+      const html = md.renderer.render(tokens, md.options, {});
       work.base = 0;
       return html;
     };
-    return renderBlock(block, work, inline);
+    return renderBlock(block, work, (token.map?.[0] ?? 0) + 1, inline);
   };
   md.renderer.rules.value = (tokens, i) => {
     const token = tokens[i];
@@ -176,17 +184,22 @@ const delimited =
     return true;
   };
 
-const renderBlock = (block: Block, work: Work, inline: (text: string) => string): string => {
+const renderBlock = (block: Block, work: Work, opening: number, inline: Inline): string => {
   switch (block.kind) {
     case 'derivation':
-      return derivation(block.body, block.line, block.title, work.book);
+      return derivation(block.body, block.line, block.title, work.book, inline);
     case 'example':
-      return renderExample(block, work.declared);
+      return renderExample(block, work.declared, inline);
     case 'figure':
-      return renderFigure(block, work.declared, inline(block.caption));
+      return renderFigure(block, work.declared, inline(block.caption, opening));
     case 'predict':
       work.predictions.push({ output: block.output, answer: block.answer, digits: block.digits, slips: block.slips });
-      return renderPrediction(block, work.predictions.length - 1, inline(block.question), inline(block.reveal));
+      return renderPrediction(
+        block,
+        work.predictions.length - 1,
+        inline(block.question.text, block.question.line),
+        inline(block.reveal.text, block.reveal.line),
+      );
   }
 };
 
@@ -199,20 +212,48 @@ const readBlocks = (tokens: readonly Token[], work: Work, widgets: ReadonlyMap<s
   }
 };
 
-/** Finds figures typed by hand: every quantity in prose comes from the engine or is marked as given. */
-const checkProse = (tokens: readonly Token[], book: Ledger): void => {
+/** A block or box that is never closed swallows the rest of the chapter, so it is said where it opens. */
+const checkClosed = (tokens: readonly Token[], lines: readonly string[], book: Ledger): void => {
   for (const token of tokens) {
-    let line = (token.map?.[0] ?? 0) + 1;
-    for (const child of token.children ?? []) {
-      if (child.type === 'softbreak' || child.type === 'hardbreak') line++;
-      const bare = child.type === 'text' ? BARE_FIGURE.exec(child.content) : null;
+    const [from, to] = token.map ?? [0, 0];
+    const closed = (line: number, mark: string): boolean => (lines[line] ?? '').replace(/[>\s]/g, '').startsWith(mark);
+    if (token.type === 'fence' && !(to - 1 > from && closed(to - 1, token.markup)))
+      book.note(from + 1, `This block is never closed; end it with a line ${token.markup}.`);
+    if (/^container_.*_open$/.test(token.type) && !closed(to, ':::'))
+      book.note(from + 1, 'This box is never closed; end it with a line :::.');
+  }
+};
+
+/** Finds figures typed by hand, and marks that were meant for the press and would be printed as they stand. */
+const checkProse = (tokens: readonly Token[], book: Ledger, base = 0): void => {
+  for (const token of tokens)
+    for (const { child, line } of placed(token)) {
+      const note = (says: string) => book.note(line + base, says);
+      if (child.type === 'image')
+        note(
+          'Pictures from files are not taken; a figure is drawn by a widget: write a block “figure WIDGET SET: caption”.',
+        );
+      if (child.type !== 'text') continue;
+      const bare = BARE_FIGURE.exec(child.content);
       if (bare)
-        book.note(
-          line,
+        note(
           `“${bare[0]}” is typed by hand; write {{ ${bare[0]} }} for a given quantity, {{ example.symbol = value }} for a result, or {{! ${bare[0]} }} for a name.`,
         );
+      const loose = /\{\{|\}\}/.exec(child.content);
+      if (loose) note(`“${loose[0]}” has no partner in this paragraph; a value stands between {{ and }}.`);
+      const box = /^:::+\s*(\S*)/.exec(child.content);
+      if (box)
+        note(`“::: ${box[1]}” opens no box; the boxes are ${Object.keys(BOXES).join(', ')}, and each closes with :::.`);
     }
-  }
+};
+
+/** The pieces of a paragraph with the line each stands on. */
+const placed = (token: Token): { child: Token; line: number }[] => {
+  let line = (token.map?.[0] ?? 0) + 1;
+  return (token.children ?? []).map((child) => {
+    if (child.type === 'softbreak' || child.type === 'hardbreak') line++;
+    return { child, line };
+  });
 };
 
 const headingText = (tokens: readonly Token[], tag: string): string | undefined => {
@@ -243,9 +284,9 @@ const boxText = (tokens: readonly Token[], name: string): string => {
 
 const linksIn = (tokens: readonly Token[]): { href: string; line: number }[] =>
   tokens.flatMap((token) =>
-    (token.children ?? [])
-      .filter((t) => t.type === 'link_open')
-      .map((t) => ({ href: String(t.attrGet('href') ?? ''), line: (token.map?.[0] ?? 0) + 1 })),
+    placed(token)
+      .filter(({ child }) => child.type === 'link_open')
+      .map(({ child, line }) => ({ href: String(child.attrGet('href') ?? ''), line })),
   );
 
 /** Chapters link to each other's Markdown files; pages to each other's HTML. */

@@ -9,7 +9,7 @@
  * brackets is held against the engine. Both sides of every equality are evaluated with units at many points of the
  * glossary's box, so a wrong sign or a length added to a number is a mistake with its line.
  */
-import { evaluate, type MathNode } from 'mathjs';
+import type { EvalFunction, MathNode } from 'mathjs';
 import { isSymbol, relationNamed, type SymbolName, symbolFact } from '../engine/index.ts';
 import { namesIn, parseExpression, splitEquals, toTex, typeset } from './expression.ts';
 import { splitComment } from './grammar.ts';
@@ -21,6 +21,8 @@ interface Line {
   readonly line: number;
   readonly given: boolean;
   readonly sides: readonly MathNode[];
+  /** The sides, ready to be evaluated at many points. */
+  readonly code: readonly EvalFunction[];
   readonly why: string;
   readonly cites: string | undefined;
 }
@@ -28,10 +30,16 @@ interface Line {
 const POINTS = 200;
 
 /** Reads, checks and typesets the body of a derivation block whose first line stands at `firstLine`. */
-export const derivation = (body: string, firstLine: number, title: string, book: Ledger): string => {
+export const derivation = (
+  body: string,
+  firstLine: number,
+  title: string,
+  book: Ledger,
+  inline: (text: string, line: number) => string,
+): string => {
   const lines = body.split('\n').flatMap((text, i) => readLine(text, firstLine + i, book) ?? []);
   check(lines, firstLine, book);
-  return `<section class="derivation"><h3>${escapeHtml(title || 'Derivation')}</h3><ol>${lines.map(render).join('')}</ol></section>`;
+  return `<section class="derivation"><h3>${escapeHtml(title || 'Derivation')}</h3><ol>${lines.map((l) => render(l, inline)).join('')}</ol></section>`;
 };
 
 const readLine = (text: string, line: number, book: Ledger): Line[] | undefined => {
@@ -60,7 +68,16 @@ const readLine = (text: string, line: number, book: Ledger): Line[] | undefined 
       return undefined;
     }
   if (comment === '') book.note(line, `This line does not say why; add “# reason” at its end.`);
-  return [{ line, given, sides, why: comment.replace(/\s*\[[a-z0-9-]+\]\s*$/, ''), cites: cited?.[1] }];
+  return [
+    {
+      line,
+      given,
+      sides,
+      code: sides.map((side) => side.compile()),
+      why: comment.replace(/\s*\[[a-z0-9-]+\]\s*$/, ''),
+      cites: cited?.[1],
+    },
+  ];
 };
 
 const check = (lines: readonly Line[], firstLine: number, book: Ledger): void => {
@@ -102,8 +119,8 @@ const lineFault = (line: Line, lines: readonly Line[], defined: ReadonlySet<stri
     const values = pointAt(free as SymbolName[], i);
     const scope = withUnits(values);
     try {
-      for (const { sides } of earlier) scope[String(sides[0])] = evaluate(String(sides[1]), scope) as Quantity;
-      const found = line.sides.slice(line.given ? 1 : 0).map((side) => evaluate(String(side), scope) as Quantity);
+      for (const { sides, code } of earlier) scope[String(sides[0])] = code[1]?.evaluate(scope) as Quantity;
+      const found = line.code.slice(line.given ? 1 : 0).map((side) => side.evaluate(scope) as Quantity);
       const reference = found[0] as Quantity;
       for (const [j, other] of found.slice(1).entries())
         if (!agree(reference, other))
@@ -146,11 +163,11 @@ const point = (values: Record<string, number>): string =>
     .map(([k, v]) => `${k} = ${Number(v.toPrecision(4))}`)
     .join(', ');
 
-const render = ({ sides, why, given, cites }: Line): string => {
+const render = ({ sides, why, given, cites, line }: Line, inline: (text: string, line: number) => string): string => {
   const [left, ...rest] = sides.map((s) => toTex(s));
   return (
     `<li${given ? ' class="given"' : ''}><span class="left">${typeset(left ?? '')}</span>` +
     `<span class="right">${rest.map((r) => typeset(`{}=${r}`)).join('')}</span>` +
-    `<span class="why">${escapeHtml(why)}${cites ? ` <span class="cites">(${escapeHtml(cites.replace(/-/g, ' '))})</span>` : ''}</span></li>`
+    `<span class="why">${inline(why, line)}${cites ? ` <span class="cites">(${escapeHtml(cites.replace(/-/g, ' '))})</span>` : ''}</span></li>`
   );
 };

@@ -122,13 +122,17 @@ export const typeset = (tex: string, fill: (slot: string) => string = () => ''):
     .replace(/§([A-Za-z0-9-]+)§/g, (_, mark: string) => slot('span', mark));
 };
 
-/** Typesets what an author writes between dollar signs: an expression, or equals between expressions. */
-export const typesetEquation = (text: string): string =>
-  typeset(
-    splitEquals(text)
-      .map((side) => toTex(parseExpression(side)))
-      .join('='),
-  );
+/**
+ * Typesets what an author writes between dollar signs: an expression, or equals between expressions. Throws with the
+ * reason where it can't.
+ */
+export const typesetEquation = (text: string): string => {
+  const sides = splitEquals(text).map(parseExpression);
+  const unknown = sides.flatMap(namesIn).find((name) => !isSymbol(name));
+  if (unknown !== undefined)
+    throw new Error(`“${unknown}” is not a symbol of the engine’s glossary (widgets/engine/symbols.ts)`);
+  return typeset(sides.map((side) => toTex(side)).join('='));
+};
 
 /** The sides of `a = b = c`. */
 export const splitEquals = (text: string): string[] => text.split('=').map((side) => side.trim());

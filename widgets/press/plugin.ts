@@ -7,7 +7,7 @@ import { existsSync, readdirSync } from 'node:fs';
 import { resolve } from 'node:path';
 import type { Plugin } from 'vite';
 import type { Widget } from '../shared/widget.ts';
-import { type Book, bookPage, readBook } from './book.ts';
+import { type Book, bookPage, type PressCache, readBook } from './book.ts';
 import { escapeHtml } from './html.ts';
 import { mistakeText } from './mistake.ts';
 
@@ -18,64 +18,68 @@ export interface PressOptions {
 
 export const ICON = 'notebook.svg';
 
-export const press = ({ chapters, widgets }: PressOptions): Plugin => ({
-  name: 'press',
-  configureServer(server) {
-    server.watcher.add(chapters);
-    server.watcher.on('all', (_event, path) => {
-      if (path.startsWith(chapters)) server.ws.send({ type: 'full-reload' });
-    });
-    server.middlewares.use(async (request, response, next) => {
-      const path = new URL(request.url ?? '/', 'http://local').pathname;
-      const slug = path === '/' ? 'index' : /^\/([a-z0-9-]+)\.html$/.exec(path)?.[1];
-      if (slug === undefined) return next();
-      const book = readBook(chapters, widgets);
-      if (book.mistakes.length > 0) server.config.logger.warn(`\n${book.mistakes.map(mistakeText).join('\n')}`);
-      const page = bookPage(book, slug, {
-        scripts: ['/widgets/page/main.ts'],
-        styles: ['/widgets/page/styles/notebook.css'],
-        icon: `/${ICON}`,
-        module: true,
+export const press = ({ chapters, widgets }: PressOptions): Plugin => {
+  const cache: PressCache = new Map();
+  const read = () => readBook(chapters, widgets, cache);
+  return {
+    name: 'press',
+    configureServer(server) {
+      server.watcher.add(chapters);
+      server.watcher.on('all', (_event, path) => {
+        if (path.startsWith(chapters)) server.ws.send({ type: 'full-reload' });
       });
-      if (page === undefined) return next();
-      response.setHeader('content-type', 'text/html; charset=utf-8');
-      response.end(await server.transformIndexHtml(request.url ?? '/', withMistakes(page, book)));
-    });
-  },
-  buildStart() {
-    if (this.environment.mode !== 'build') return;
-    const { mistakes } = readBook(chapters, widgets);
-    if (mistakes.length > 0)
-      this.error(
-        `The chapters have ${mistakes.length} ${mistakes.length === 1 ? 'mistake' : 'mistakes'}:\n${mistakes.map(mistakeText).join('\n')}`,
-      );
-    for (const file of readdirSync(chapters)) this.addWatchFile(resolve(chapters, file));
-  },
-  // KaTeX names each font three times; every browser in use takes the first.
-  transform: {
-    order: 'pre',
-    filter: { id: /katex[^/]*\.css$/ },
-    handler: (code) => code.replace(/,\s*url\([^)]*\)\s*format\(["'](?:woff|truetype)["']\)/g, ''),
-  },
-  generateBundle: {
-    // After the style sheet has its name.
-    order: 'post',
-    handler(_options, bundle) {
-      const names = Object.keys(bundle);
-      const ending = (end: string) => names.filter((n) => n.endsWith(end));
-      const book = readBook(chapters, widgets);
-      for (const { slug } of book.places) {
-        const source = bookPage(book, slug, {
-          scripts: ending('.js'),
-          styles: ending('.css'),
-          icon: ICON,
-          module: false,
+      server.middlewares.use(async (request, response, next) => {
+        const path = new URL(request.url ?? '/', 'http://local').pathname;
+        const slug = path === '/' ? 'index' : /^\/([a-z0-9-]+)\.html$/.exec(path)?.[1];
+        if (slug === undefined) return next();
+        const book = read();
+        if (book.mistakes.length > 0) server.config.logger.warn(`\n${book.mistakes.map(mistakeText).join('\n')}`);
+        const page = bookPage(book, slug, {
+          scripts: ['/widgets/page/main.ts'],
+          styles: ['/widgets/page/styles/notebook.css'],
+          icon: `/${ICON}`,
+          module: true,
         });
-        if (source !== undefined) this.emitFile({ type: 'asset', fileName: `${slug}.html`, source });
-      }
+        if (page === undefined) return next();
+        response.setHeader('content-type', 'text/html; charset=utf-8');
+        response.end(await server.transformIndexHtml(request.url ?? '/', withMistakes(page, book)));
+      });
     },
-  },
-});
+    buildStart() {
+      if (this.environment.mode !== 'build') return;
+      const { mistakes } = read();
+      if (mistakes.length > 0)
+        this.error(
+          `The chapters have ${mistakes.length} ${mistakes.length === 1 ? 'mistake' : 'mistakes'}:\n${mistakes.map(mistakeText).join('\n')}`,
+        );
+      for (const file of readdirSync(chapters)) this.addWatchFile(resolve(chapters, file));
+    },
+    // KaTeX names each font three times; every browser in use takes the first.
+    transform: {
+      order: 'pre',
+      filter: { id: /katex[^/]*\.css$/ },
+      handler: (code) => code.replace(/,\s*url\([^)]*\)\s*format\(["'](?:woff|truetype)["']\)/g, ''),
+    },
+    generateBundle: {
+      // After the style sheet has its name.
+      order: 'post',
+      handler(_options, bundle) {
+        const names = Object.keys(bundle);
+        const ending = (end: string) => names.filter((n) => n.endsWith(end));
+        const book = read();
+        for (const { slug } of book.places) {
+          const source = bookPage(book, slug, {
+            scripts: ending('.js'),
+            styles: ending('.css'),
+            icon: ICON,
+            module: false,
+          });
+          if (source !== undefined) this.emitFile({ type: 'asset', fileName: `${slug}.html`, source });
+        }
+      },
+    },
+  };
+};
 
 /** In the dev server an author sees every mistake on top of the page, with file and line. */
 const withMistakes = (page: string, { mistakes }: Book): string =>

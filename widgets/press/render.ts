@@ -18,11 +18,16 @@ import {
 import { parseExpression, slotTex, symbolTex, toTex, typeset } from './expression.ts';
 import { escapeHtml } from './html.ts';
 
-export const renderExample = (example: Example, declared: Declared): string => {
+/** Sets inline Markdown that begins on this line of the chapter. */
+export type Inline = (text: string, line: number) => string;
+
+export const renderExample = (example: Example, declared: Declared, inline: Inline): string => {
   const outcomes = runSteps(example.steps, startScope(example.set, declared));
   const used = usedBy(example.steps);
   const inputs = asSet(example.set, declared).inputs.filter((i) => i.kind !== 'choice' && used(i.name));
-  const steps = example.steps.map((step, i) => renderStep(step, i, outcomes[i])).join('');
+  const steps = example.steps
+    .map((step, i) => renderStep(step, i, outcomes[i], (why) => inline(why, example.lines[i] ?? 1)))
+    .join('');
   return (
     `<section class="example" id="example-${example.id}" data-example="${example.id}" aria-labelledby="example-${example.id}-name">` +
     `<h3 id="example-${example.id}-name"><span class="tag">Worked example</span> ${escapeHtml(example.title)}</h3>` +
@@ -59,7 +64,12 @@ const renderInputs = (set: string, inputs: readonly Input[]): string => {
   return `<div class="inputs" data-inputs="${set}" data-names="${inputs.map((i) => i.name).join(' ')}"><dl>${rows.join('')}</dl></div>`;
 };
 
-const renderStep = (step: Step, index: number, outcome: StepOutcome | undefined): string => {
+const renderStep = (
+  step: Step,
+  index: number,
+  outcome: StepOutcome | undefined,
+  inline: (why: string) => string,
+): string => {
   const relation = relationNamed(step.relation);
   if (!relation || !outcome) return '';
   const expression = relation.gives[step.output];
@@ -80,7 +90,7 @@ const renderStep = (step: Step, index: number, outcome: StepOutcome | undefined)
     ? `<span class="equals">=</span> <span class="value">${show(outcome.value, dress, 'metric')}</span>`
     : escapeHtml(outcome.reason);
   return (
-    `<li data-step="${index}"><p class="why">${escapeHtml(step.why ?? relation.says)}</p>${algebra}` +
+    `<li data-step="${index}"><p class="why">${step.why === undefined ? escapeHtml(relation.says) : inline(step.why)}</p>${algebra}` +
     `<div class="result" data-sym="${step.as}" data-result>${result}</div></li>`
   );
 };

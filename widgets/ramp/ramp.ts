@@ -64,14 +64,14 @@ interface Frame {
 /** Cylinder left, ramp right, one scale for both. */
 const frameOf = (s: State): Frame => {
   const length = Math.max(2.2 * s.thread.L, 1.1 * s.thread.d);
-  const scale = Math.min((WIDTH - 180) / (s.thread.d + s.round), (HEIGHT - 60) / length);
+  const scale = Math.min((WIDTH - 210) / (s.thread.d + s.round), (HEIGHT - 60) / length);
   const used = (s.thread.d + s.round) * scale;
-  const left = (WIDTH - 170 - used) / 2 + 10;
+  const left = (WIDTH - 210 - used) / 2 + 10;
   return {
     scale,
     axis: left + (s.thread.d / 2) * scale,
     floor: HEIGHT - 34,
-    foot: left + s.thread.d * scale + (s.thread.h === 1 ? 40 : 130),
+    foot: left + s.thread.d * scale + (s.thread.h === 1 ? 40 : 160),
     length,
   };
 };
@@ -115,10 +115,11 @@ const draw = (numbers: Numbers, view: UnitView): Result<string> => {
     return `<path class="ramp-line other" d="M${px(toe)} ${px(f.floor - dz)}L${px(heel)} ${px(peak - dz)}"/>`;
   }).join('');
   const size = (value: number) => show(value, { shown: 'size', digits: 4 }, view);
+  const top = f.floor - f.length * f.scale - 14;
   return good(
-    `<svg class="ramp-view" viewBox="0 0 ${WIDTH} ${HEIGHT}" role="img" aria-label="Thread ${s.thread.designation} and its helix unrolled to a ramp, to one scale">` +
+    `<svg class="ramp-view" viewBox="0 ${px(top)} ${WIDTH} ${px(HEIGHT - top)}" role="img" aria-label="Thread ${s.thread.designation} and its helix unrolled to a ramp, to one scale">` +
       `<path class="part turned solid" d="${polyline(right)}${polyline([...left].reverse()).replace('M', 'L')}Z"/><path class="crests" d="${crests}"/>` +
-      `<path class="axis" d="M${px(f.axis)} 4V${HEIGHT - 4}"/>` +
+      `<path class="axis" d="M${px(f.axis)} ${px(top + 2)}V${HEIGHT - 4}"/>` +
       `${starts}<path class="ramp-fill" d="M${px(toe)} ${px(f.floor)}L${px(heel)} ${px(f.floor)}L${px(heel)} ${px(peak)}Z"/>` +
       `<path class="ramp-line" d="M${px(toe)} ${px(f.floor)}L${px(heel)} ${px(peak)}"/>` +
       `<g class="dimension" data-sym="C_2"><path d="M${px(f.foot)} ${f.floor + 10}H${px(f.foot + s.round * f.scale)}M${px(f.foot)} ${f.floor + 5}v10M${px(f.foot + s.round * f.scale)} ${f.floor + 5}v10"/><text x="${px(f.foot + (s.round * f.scale) / 2)}" y="${f.floor + 26}" text-anchor="middle">once round: ${size(s.round)}</text></g>` +
@@ -138,7 +139,11 @@ const leadMark = (heel: number, f: Frame, s: State, text: string): string => {
   const right = s.thread.h === 1;
   const x = heel + (right ? 12 : -12);
   const peak = f.floor - s.thread.L * f.scale;
-  return `<path d="M${px(x)} ${f.floor}V${px(peak)}M${px(x - 5)} ${f.floor}h10M${px(x - 5)} ${px(peak)}h10"/><text x="${px(x + (right ? 8 : -8))}" y="${px((f.floor + peak) / 2 + 5)}" text-anchor="${right ? 'start' : 'end'}">lead ${text}</text>`;
+  // Both unit systems at once take two lines.
+  const lines = `lead ${text}`.split(' (').map((t, i) => (i === 0 ? t : `(${t}`));
+  const at = px(x + (right ? 8 : -8));
+  const spans = lines.map((t, i) => `<tspan x="${at}" dy="${i === 0 ? 0 : '1.2em'}">${t}</tspan>`).join('');
+  return `<path d="M${px(x)} ${f.floor}V${px(peak)}M${px(x - 5)} ${f.floor}h10M${px(x - 5)} ${px(peak)}h10"/><text y="${px((f.floor + peak) / 2 + 5 - (lines.length - 1) * 9)}" text-anchor="${right ? 'start' : 'end'}">${spans}</text>`;
 };
 
 const joinPath = (w: ReturnType<typeof walk>): string => `M${px(w.cylinder[0])} ${px(w.cylinder[1])}H${px(w.ramp[0])}`;

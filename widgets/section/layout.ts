@@ -76,7 +76,7 @@ export const layOut = (arrangement: Arrangement, A: Thread, C: Thread): Result<L
       ...common,
       turned: { a: { z0: -nutA - reachA, z1: head.z0 }, c: nut, head, headHalf: 1.15 * D },
       carried: { c: { z0: nut.z0 - reachC, z1: spindleTop }, top: spindleTop + 0.35 * C.d, halfWidth: C.d / 2 },
-      bottom: -nutA - 2 * reachA - 1.1 * D,
+      bottom: -nutA - 2 * reachA - 1.1 * D - 2 * netReach(A, C),
       top: spindleTop + 0.6 * D + netReach(A, C),
     });
   }
@@ -96,7 +96,8 @@ export const layOut = (arrangement: Arrangement, A: Thread, C: Thread): Result<L
   });
 };
 
-const netReach = (A: Thread, C: Thread): number => DRAWN_TURNS * Math.abs(C.h * C.L - A.h * A.L);
+/** How far the carried part goes each way over the drawn turns. */
+export const netReach = (A: Thread, C: Thread): number => DRAWN_TURNS * Math.abs(C.h * C.L - A.h * A.L);
 
 const nestingReason = (A: Thread, C: Thread, wall: number): string => {
   const least = C.d + A.d - diameters(A).d3;

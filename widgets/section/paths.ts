@@ -6,7 +6,7 @@
 import { diameters, type Thread } from '../engine/index.ts';
 import { type Point, polygon, polyline } from '../shared/svg.ts';
 import { crestLines, opposite, threadEdge } from '../shared/thread-outline.ts';
-import { type Layout, type Pose, rectangle, type Stretch, shift } from './layout.ts';
+import { type Layout, netReach, type Pose, rectangle, type Stretch, shift } from './layout.ts';
 
 export interface Paths {
   readonly base: string;
@@ -62,7 +62,9 @@ export const pathsOf = (layout: Layout, pose: Pose, frame: Frame, n: number, loc
   if (layout.arrangement === 'nested') {
     const clear = C.d / 2 + 0.06 * C.d;
     const tongue = 0.55 * diameters(C).d1 * 0.5;
-    const bridge = layout.bottom + 0.05 * A.d;
+    // The tongue stays in its slot over the whole drawn travel.
+    const reach = netReach(A, C);
+    const bridge = layout.bottom + 2 * reach + 0.3 * A.d;
     const thick = 0.45 * A.d;
     const sleeve = (side: 1 | -1) => [
       ...edge(A, crestA, a, side),
@@ -73,7 +75,7 @@ export const pathsOf = (layout: Layout, pose: Pose, frame: Frame, n: number, loc
       [side * clear, a.z0] as const,
     ];
     const columns = [1, -1].flatMap((s) => [
-      rectangle(s * base.halfWidth, s * (base.halfWidth - 0.25 * A.d), bridge, base.stretch.z0),
+      rectangle(s * base.halfWidth, s * (base.halfWidth - 0.25 * A.d), bridge + thick, base.stretch.z0),
     ]);
     const slot = locked ? tongue : tongue * 2.2;
     const bridges = [1, -1].map((s) => rectangle(s * slot, s * base.halfWidth, bridge, bridge + thick));
@@ -84,7 +86,7 @@ export const pathsOf = (layout: Layout, pose: Pose, frame: Frame, n: number, loc
       carried:
         shape([...screw(C, crestC, nut)]) +
         shape(
-          rectangle(-tongue, tongue, bridge - 0.4 * A.d + Math.min(0, pose.carried), nut.z0),
+          rectangle(-tongue, tongue, bridge - reach - 0.15 * A.d + pose.carried, nut.z0),
           tip(diameters(C).d1 / 2, nut.z1, carriedTop),
         ),
       carriedLines: lines(...crestLines(C, crestC, nut.z0, nut.z1)),

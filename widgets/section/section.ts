@@ -23,9 +23,9 @@ import type { Widget } from '../shared/widget.ts';
 import { type Arrangement, DRAWN_TURNS, type Layout, layOut } from './layout.ts';
 import { type Frame, pathsOf } from './paths.ts';
 
-const WIDTH = 380;
+const WIDTH = 440;
 const HEIGHT = 470;
-const PICTURE = 250;
+const AXIS = 125;
 const FLATS = 6;
 
 interface State {
@@ -67,10 +67,10 @@ const stateOf = (numbers: Numbers): Result<State> => {
 };
 
 const frameOf = (layout: Layout): Frame => {
-  const scale = Math.min((HEIGHT - 24) / (layout.top - layout.bottom), (PICTURE - 10) / (layout.right - layout.left));
+  const scale = Math.min((HEIGHT - 24) / (layout.top - layout.bottom), (2 * AXIS - 10) / (layout.right - layout.left));
   return {
     scale,
-    x: PICTURE / 2,
+    x: AXIS,
     y: 12 + layout.top * scale + (HEIGHT - 24 - (layout.top - layout.bottom) * scale) / 2,
   };
 };
@@ -102,7 +102,7 @@ const draw = (numbers: Numbers, view: UnitView): Result<string> => {
       `${s.arrangement === 'nested' ? turnedPart(p.turned, p.turnedLines, true) : ''}` +
       `<path class="part carried${s.arrangement === 'nested' ? ' solid' : ''}" data-path="carried" d="${p.carried}"${s.arrangement === 'nested' ? '' : ' fill="url(#section-carried)"'}/><path class="crests" data-path="carriedLines" d="${p.carriedLines}"/>` +
       `${s.arrangement === 'nested' ? '' : turnedPart(p.turned, p.turnedLines, false)}` +
-      `<path class="axis" d="M${PICTURE / 2} 4V${HEIGHT - 4}"/>${tracks(s, frame)}</svg></div>` +
+      `<path class="axis" d="M${AXIS} 4V${HEIGHT - 4}"/>${names(s, layout.value, frame)}${tracks(s, frame)}</svg></div>` +
       `<div class="section-side">${knobSvg(s.n, 'hexagon', FLATS, 'Turned part, from above')}${dialSvg(s.carried, scale, 'Dial on the carried part')}` +
       `<dl class="readout">${readout(s, view)
         .map(([key, name, value]) => `<div class="${key}"><dt>${name}</dt><dd data-read="${key}">${value}</dd></div>`)
@@ -113,11 +113,36 @@ const draw = (numbers: Numbers, view: UnitView): Result<string> => {
 const turnedPart = (shape: string, lines: string, cut: boolean): string =>
   `<path class="part turned${cut ? '' : ' solid'}" data-sym="n" data-path="turned" d="${shape}"${cut ? ' fill="url(#section-turned)"' : ''}/><path class="crests" data-path="turnedLines" d="${lines}"/>`;
 
+/** Where the name of each part stands: right of it, at its own height. */
+const namesAt = (
+  s: State,
+  layout: Layout,
+  frame: Frame,
+): Record<'base' | 'turned' | 'carried', readonly [number, number]> => {
+  const y = (z: number) => frame.y - z * frame.scale + 4;
+  const x = (half: number) => frame.x + half * frame.scale + 9;
+  const { base, turned, carried } = layout;
+  const top = s.arrangement === 'nested' ? carried.top - 0.15 * s.C.d : (carried.c.z0 + carried.c.z1) / 2;
+  return {
+    base: [x(base.halfWidth), y((base.stretch.z0 + base.stretch.z1) / 2)],
+    turned: [x(turned.headHalf), y((turned.head.z0 + turned.head.z1) / 2 + s.turned)],
+    carried: [x(carried.halfWidth), y(top + s.carried)],
+  };
+};
+
+const names = (s: State, layout: Layout, frame: Frame): string =>
+  Object.entries(namesAt(s, layout, frame))
+    .map(
+      ([key, [x, y]]) =>
+        `<text class="part-name ${key}" data-name="${key}" x="${px(x)}" y="${px(y)}">${key === 'base' ? 'base' : `${key} part`}</text>`,
+    )
+    .join('');
+
 /** Three tracks beside the section at its own scale: where the turned part has gone, how far C has screwed off, what is left. */
 const TRACKS = [
-  ['turned', 'turned part', 'z_t', 282],
-  ['relative', 'carried on turned', 'z_r', 318],
-  ['carried', 'carried part', 'z_c', 354],
+  ['turned', 'turned part', 'z_t', 342],
+  ['relative', 'carried on turned', 'z_r', 378],
+  ['carried', 'carried part', 'z_c', 414],
 ] as const;
 
 const tracks = (s: State, frame: Frame): string => {
@@ -215,6 +240,8 @@ export const section: Widget = {
       stage.querySelector(`[data-path="${name}"]`)?.setAttribute('d', d);
     for (const [key, , , x] of TRACKS)
       stage.querySelector(`[data-track="${key}"]`)?.setAttribute('d', arrow(x, HEIGHT / 2, s[key] * frame.scale));
+    for (const [key, [, y]] of Object.entries(namesAt(s, layout.value, frame)))
+      stage.querySelector(`[data-name="${key}"]`)?.setAttribute('y', px(y));
     updateKnob(stage, s.n);
     updateDial(stage, s.carried, dialScale(s.perTurn, view));
     for (const [key, , value] of readout(s, view)) {

@@ -44,4 +44,4 @@ export const updateDial = (stage: HTMLElement, motion: number, scale: DialScale)
 
 /** What the dial shows, in divisions, for the sentence beside it. */
 export const dialReading = (motion: number, scale: DialScale): string =>
-  `${numeral(Math.round((motion / scale.division) * 10) / 10)} divisions of ${scale.face}`;
+  `${numeral(motion / scale.division, 3)} divisions of ${scale.face}`;

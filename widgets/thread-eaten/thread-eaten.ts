@@ -20,8 +20,7 @@ import { px } from '../shared/svg.ts';
 import type { Widget } from '../shared/widget.ts';
 
 const WIDTH = 640;
-const LEFT = 20;
-const SPAN = 600;
+const SPAN = 638;
 
 interface Bar {
   readonly name: string;
@@ -77,21 +76,22 @@ const draw = (numbers: Numbers, view: UnitView): Result<string> => {
   if (!state.ok) return state;
   const s = state.value;
   const longest = Math.max(s.wanted, ...s.bars.flatMap((b) => [b.have, b.uses]), 1e-6);
-  const x = (length: number) => LEFT + (SPAN * length) / longest;
+  const x = (length: number) => (SPAN * length) / longest;
   const size = (v: number) => show(v, { shown: 'size', digits: 3 }, view);
-  const rows = s.bars
-    .map((b, i) => {
-      const y = 78 + i * 62;
-      const over = b.uses > b.have;
-      return (
-        `<g class="eaten ${b.kind}" data-sym="${b.symbol}"><text x="${LEFT}" y="${y - 8}">${b.name}: uses ${size(b.uses)} of ${size(b.have)}${over ? ', more than there is' : ''}</text>` +
-        `<rect class="have" x="${LEFT}" y="${y}" width="${px(x(b.have) - LEFT)}" height="22"/><rect class="uses${over ? ' over' : ''}" x="${LEFT}" y="${y + 5}" width="${px(Math.max(1.5, x(b.uses) - LEFT))}" height="12"/></g>`
-      );
-    })
-    .join('');
+  const bar = (kind: string, symbol: string, text: string, uses: number, have: number | undefined): string =>
+    `<p class="line" data-sym="${symbol}">${text}</p><svg class="eaten ${kind}" viewBox="0 0 ${WIDTH} 24" preserveAspectRatio="none" aria-hidden="true">` +
+    `${have === undefined ? '' : `<rect class="have" x="1" y="1" width="${px(x(have))}" height="22"/>`}<rect class="uses${have !== undefined && uses > have ? ' over' : ''}" x="1" y="6" width="${px(Math.max(1.5, x(uses)))}" height="12"/></svg>`;
+  const rows = s.bars.map((b) =>
+    bar(
+      b.kind,
+      b.symbol,
+      `${b.name}: uses <b>${size(b.uses)}</b> of ${size(b.have)}${b.uses > b.have ? ', more than there is' : ''}`,
+      b.uses,
+      b.have,
+    ),
+  );
   return good(
-    `<svg class="eaten-view" viewBox="0 0 ${WIDTH} 185" role="img" aria-label="Stroke wanted and thread used, to one scale">` +
-      `<g class="wanted" data-sym="w"><text x="${LEFT}" y="18">stroke wanted: ${show(s.wanted, { shown: 'motion', digits: 3 }, view)}</text><rect x="${LEFT}" y="26" width="${px(Math.max(1.5, x(s.wanted) - LEFT))}" height="14"/></g>${rows}</svg>`,
+    `<div class="eaten-view" role="img" aria-label="Stroke wanted and thread used, to one scale">${bar('wanted', 'w', `stroke wanted: <b>${show(s.wanted, { shown: 'motion', digits: 3 }, view)}</b>`, s.wanted, undefined)}${rows.join('')}</div>`,
   );
 };
 
