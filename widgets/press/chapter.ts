@@ -43,7 +43,7 @@ export interface Pressed {
 
 const BOXES: Record<string, string> = {
   goal: 'What you will be able to do',
-  misconception: 'You may think',
+  misconception: 'A likely mistake',
   caution: 'Caution',
   summary: 'In short',
   note: '',
@@ -79,6 +79,8 @@ export const pressChapter = (file: string, text: string, widgets: ReadonlyMap<st
   readBlocks(tokens, work, widgets);
   checkClosed(tokens, text.split('\n'), book);
   checkProse(tokens, book);
+  // Before they are turned into links between pages, so that a mistake quotes what the author wrote.
+  const links = linksIn(tokens);
   const html = md.renderer.render(tokens, md.options, {});
   const title = headingText(tokens, 'h1');
   if (title === undefined) book.note(1, 'The chapter has no title; begin it with a line “# Title”.');
@@ -93,7 +95,7 @@ export const pressChapter = (file: string, text: string, widgets: ReadonlyMap<st
       predictions: work.predictions,
     },
     anchors: tokens.filter((t) => t.type === 'heading_open').map((t) => String(t.attrGet('id'))),
-    links: linksIn(tokens),
+    links,
     mistakes: book.mistakes,
   };
 };

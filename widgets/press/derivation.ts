@@ -55,6 +55,12 @@ const readLine = (text: string, line: number, book: Ledger): Line[] | undefined 
       book.note(line, `“${side}” is not algebra that can be read: ${(error as Error).message}.`);
       return undefined;
     }
+  try {
+    for (const side of sides) toTex(side);
+  } catch (error) {
+    book.note(line, `${(error as Error).message}.`);
+    return undefined;
+  }
   if (sides.length < 2) {
     book.note(
       line,
@@ -139,13 +145,19 @@ const lineFault = (line: Line, lines: readonly Line[], defined: ReadonlySet<stri
       }
       tried++;
     } catch (error) {
-      return `This line can’t be evaluated: ${(error as Error).message}.`;
+      return cannotBeEvaluated((error as Error).message);
     }
   }
   return tried >= POINTS / 10
     ? undefined
     : 'Hardly any admissible point has a value here, so the line could not be checked.';
 };
+
+/** The expression library speaks of types and functions; an author of units. */
+const cannotBeEvaluated = (message: string): string =>
+  /Units do not match|argument in function (?:add|subtract)/.test(message)
+    ? 'This line adds or takes away things of different kinds, such as a length and a pure number; give both the same unit.'
+    : `This line can’t be evaluated: ${message.replace(/\.$/, '')}.`;
 
 const hasUnit = (value: Quantity, symbol: SymbolName): boolean => {
   const want = withUnits({ [symbol]: 1 })[symbol] as Quantity;

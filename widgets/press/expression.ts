@@ -43,6 +43,14 @@ interface Tex {
   readonly rank: number;
 }
 
+/** A number; a power of ten is a product, so it may need brackets. */
+const constant = (value: number): Tex => {
+  const [digits = '', exponent] = String(value).split('e');
+  return exponent === undefined
+    ? { tex: digits, rank: 5 }
+    : { tex: `${digits}\\times 10^{${Number(exponent)}}`, rank: 2 };
+};
+
 /** TeX of an expression; `leaf` sets each name, `times` stands between factors. */
 export const toTex = (node: MathNode, leaf: (name: string) => string = symbolTex, times = '\\,'): string => {
   const write = (raw: MathNode): Tex => {
@@ -60,7 +68,9 @@ export const toTex = (node: MathNode, leaf: (name: string) => string = symbolTex
       case 'ParenthesisNode':
         return write(n.content);
       case 'ConstantNode':
-        return { tex: String(n.value), rank: 5 };
+        // A string would be set as raw TeX.
+        if (typeof n.value === 'number') return constant(n.value);
+        break;
       case 'SymbolNode':
         return { tex: CONSTANT_TEX[n.name] ?? leaf(n.name), rank: 5 };
       case 'FunctionNode':
