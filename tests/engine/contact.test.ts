@@ -337,6 +337,7 @@ describe('seats', () => {
     // Vertical part of the line load round the ring is the load; the half-ellipse of pressure carries the line load.
     expect(cone.across * 2 * Math.PI * 3 * Math.cos(half) * Math.sin(half)).toBeCloseTo(50, 9);
     expect((Math.PI / 2) * cone.p0 * cone.halfWidth).toBeCloseTo(cone.across, 9);
+    expect(2 * cone.halfLength).toBeCloseTo(2 * Math.PI * 3 * Math.cos(half), 12);
     expect(cone.estimate).toBe(true);
   });
 
@@ -376,6 +377,9 @@ describe('seats', () => {
     expect(reasonIn(seatContact({ kind: 'rollers', radius: 2, spacing: 11 }, { ...steel, F }))).toBe(
       'The ball falls through between rollers 11 mm apart: keep them below 10 mm.',
     );
+    // The last degree before falling through is refused too: 10 mm times cos 1° is 9.9985 mm.
+    expect(seatContact({ kind: 'rollers', radius: 2, spacing: 9.999 }, { ...steel, F }).ok).toBe(false);
+    expect(seatContact({ kind: 'rollers', radius: 2, spacing: 9.998 }, { ...steel, F: 0.01 }).ok).toBe(true);
     expect(reasonIn(seatContact({ kind: 'flat' }, { ...steel, F: -1 }))).toContain('Load along the axis');
     expect(reasonIn(seatContact({ kind: 'vee', halfAngle: 88.9 * DEGREE }, { ...steel, F: 2000 }))).toContain(
       'run into one',

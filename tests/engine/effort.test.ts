@@ -358,6 +358,7 @@ describe('a pair', () => {
     const jam: EffortThread = { h: 1, L: 60, d2: 6, mu: 1, beta: 0 };
     expect(reasonIn(pairEffort({ A: jam, C: metric(8, 1.25, 0.1), load: 50 }))).toContain('it jams');
     expect(reasonIn(plainEffort(jam, 50))).toContain('jams');
+    expect(threadEfficiency.of({ lambda: rad(0.9), rho: rad(0.7) }).ok).toBe(false);
     const steep = { F: newtons(10), d_2: mm(8), rho: rad(0.7) };
     expect(reasonIn(climbingTorque.of({ ...steep, lambda: rad(0.9) }))).toContain('the thread jams');
     expect(climbingTorque.of({ ...steep, lambda: rad(0.8) }).ok).toBe(true);

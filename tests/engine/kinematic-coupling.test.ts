@@ -149,6 +149,15 @@ describe('couplingForces', () => {
     );
   });
 
+  it('takes a side force of nought beside the weight, as a slider at rest gives it', () => {
+    const weight: Load = { force: [0, 0, -50], at: [3, 2, 10] };
+    const alone = valueIn(couplingForces(evenCoupling(40, 45 * deg), [weight]));
+    expect(couplingForces(evenCoupling(40, 45 * deg), [weight, { force: [0, 0, 0], at: [0, 0, 9] }])).toEqual({
+      ok: true,
+      value: alone,
+    });
+  });
+
   it('does not care where the origin lies, and forces grow with the load', () => {
     const load: Load = { force: [2, 1, -70], at: [5, -4, 12] };
     const move = ([x, y, z]: Vector): Vector => [x + 500, y - 300, z + 80];
@@ -202,11 +211,12 @@ describe('couplingForces', () => {
     expect(reasonIn(couplingForces(even.slice(0, 2), weight))).toBe(
       'Read 2 balls; this coupling has exactly three, each in its vee: give three.',
     );
-    expect(reasonIn(couplingForces(even, []))).toBe(
-      'No load was given; give at least the weight of the part and where it acts.',
-    );
-    expect(reasonIn(couplingForces(even, [{ force: [0, 0, 0], at: [0, 0, 0] }]))).toMatch(
-      /not all of the force nought/,
+    for (const none of [[], [{ force: [0, 0, 0], at: [0, 0, 0] }] satisfies Load[]])
+      expect(reasonIn(couplingForces(even, none))).toBe(
+        'No load was given; give at least the weight of the part and where it acts.',
+      );
+    expect(reasonIn(couplingForces(even, [...weight, { force: [Number.NaN, 0, 0], at: [0, 0, 1] }]))).toBe(
+      'Read a load of (NaN, 0, 0) N at (0, 0, 1) mm; give numbers within 1e7.',
     );
     expect(couplingForces(even, [{ force: [0, 0, Number.NaN], at: [0, 0, 0] }]).ok).toBe(false);
     expect(reasonIn(couplingForces(evenCoupling(40, 45), weight))).toBe(

@@ -81,6 +81,8 @@ describe('lockError', () => {
 
   it('refuses a lock that winds up by more than half a turn, equal leads and a missing stiffness', () => {
     expect(reasonIn(lockError({ ...springy, kappa: 10 }))).toContain('more than half a turn');
+    expect(lockWindUp.of({ M_L: newtonMillimetres(-3.1), kappa: newtonMillimetres(1) }).ok).toBe(true);
+    expect(lockWindUp.of({ M_L: newtonMillimetres(-3.2), kappa: newtonMillimetres(1) }).ok).toBe(false);
     expect(reasonIn(lockError({ ...springy, Delta: 0 }))).toContain('leads are equal');
     expect(reasonIn(lockError({ ...springy, kappa: 0 }))).toContain('Stiffness of the lock');
     expect(reasonIn(lockError({ ...springy, anticlockwise: Number.NaN }))).toContain('not a number');

@@ -141,6 +141,8 @@ describe('sameMotion', () => {
     const { h_t, m_t } = valueIn(ballLift.of({ r_t: mm(5), R_t: mm(5), s_t: mm(spread * Math.sqrt(3)) }));
     expect(valueIn(ballLift.of({ r_t: mm(5), R_t: mm(5), s_t: mm(10) })).h_t - h_t).toBeCloseTo(0.5, 9);
     expect(balls.perTurn).toBeCloseTo(0.5 * m_t, 9);
+    expect(balls.height).toBeCloseTo(10 * Math.sqrt(2 / 3) + 10, 9);
+    expect(balls.says).toContain('move from 0.707 to');
   });
 
   it('says that a price is missing and never takes it as nought', () => {

@@ -237,6 +237,17 @@ describe('preloadVerdict', () => {
     expect(slack(-2, 0.5)).toEqual({ least: 1.5, most: 9 });
   });
 
+  it('finds the place between the turns at which one spring and then another goes slack, either way round', () => {
+    // Slack at 1 and at 2 turns: 15 − 9n, then 12 − 6n, less the 4 N pull: lets go at 4/3 turns.
+    const springs = [spring('base', 'turned', 'pull', 12, 4), spring('base', 'turned', 'pull', 3, 2)];
+    const pulled = foot({ springs, weightTurned: 0, weightCarried: 0, load: { least: -4, most: -4 } });
+    const forth = valueIn(preloadVerdict({ ...pulled, from: 0, to: 5 })).A;
+    expect(forth.kind === 'lets go' && forth.n).toBeCloseTo(4 / 3, 12);
+    // Coming back from five turns both are slack and the load holds the upper flanks until there.
+    const back = valueIn(preloadVerdict({ ...pulled, from: 5, to: 0 })).A;
+    expect(back.kind === 'lets go' && back.n).toBeCloseTo(4 / 3, 12);
+  });
+
   it('tells by the force at the end of its life whether a relaxing spring still does', () => {
     const s = spring('base', 'carried', 'pull', 30, 0.5);
     const given = foot({ springs: [s], load: { least: -20, most: 0 }, attitude: 0, margin: 2 });
@@ -346,6 +357,9 @@ describe('a relaxing spring', () => {
     expect(at(99)).toBeCloseTo(24, 12);
     expect(at(999)).toBeCloseTo(21, 12);
     expect(reasonIn(retainedForce.of({ ...law, q_r: plain(0.9), t: hours(1e5) }))).toContain('nothing of the preload');
+    // Half lost per tenfold time: nothing is left after 99 h counted from one hour, a good part counted from ten.
+    expect(retainedForce.of({ ...law, q_r: plain(0.5), t: hours(101) }).ok).toBe(false);
+    expect(retainedForce.of({ ...law, q_r: plain(0.5), t: hours(101), t_0: hours(10) }).ok).toBe(true);
   });
 
   it('is fitted back from two of its own readings', () => {

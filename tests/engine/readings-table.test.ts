@@ -73,6 +73,7 @@ describe('parseReadings', () => {
     ['turns;reading [tenths]', '1;34.448818897638'],
     ['turns;reading/in', '1;0.0034448818897638'],
     ['revs;z (micron)', '1;87.5'],
+    ['turns;reading (")', '1;0.0034448818897638'],
     ['flats;Indicator (µm)', '6;87.5'],
     ['position (flats);dial reading (um)', '6;87.5'],
     ['angle (°);gauge (μm)', '360;87.5'],

@@ -10,5 +10,3 @@ export const reasonIn = (result: Result<unknown>): string => {
   if (result.ok) throw new Error('accepted what should be refused');
   return result.reason;
 };
-
-export { reasonIn as reasonOf, valueIn as valueOf };

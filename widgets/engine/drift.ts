@@ -52,7 +52,7 @@ export const readTime = (text: string): Result<Hours> => {
 };
 
 /** Where a value comes from: read in a named source, in tables of no name, or recalled. */
-export type Standing = 'source' | 'general tables' | 'from memory';
+export type ThermalStanding = 'source' | 'general tables' | 'from memory';
 
 export interface ThermalMaterial {
   readonly name: string;
@@ -60,7 +60,7 @@ export interface ThermalMaterial {
   readonly alpha: number;
   /** Values others give, 1/K. */
   readonly range: readonly [least: number, most: number];
-  readonly standing: Standing;
+  readonly standing: ThermalStanding;
   readonly source: string;
   /** True where it creeps at room temperature in the load path. */
   readonly creeps: boolean;

@@ -2,8 +2,17 @@
 
 import { abbeError, cosineErrorFace, cosineErrorPoint } from './calibration.ts';
 import { ballOnFlat, contactModulus, firstYield, veeForce, veeSink } from './contact.ts';
+import { coreLoad } from './core-load.ts';
 import { gain, netLead, netMotion, relativeMotion, slippedLead, turnedMotion, windUp } from './differential.ts';
 import { logCreep, thermalGrowth, warming } from './drift.ts';
+import {
+  backwardRun,
+  jointAmplitude,
+  jointSlope,
+  localRate,
+  mostPeriodic,
+  periodicError,
+} from './drunken-thread.ts';
 import {
   climbingTorque,
   collarTorque,
@@ -18,16 +27,20 @@ import {
   threadEfficiency,
   yieldingTorque,
 } from './effort.ts';
+import { engagementLeft, midMark, usableThread } from './engagement.ts';
 import {
   diameterEquivalent,
   leastRate,
   netLeadError,
   periodicSlope,
+  positionError,
   rssLeadError,
+  trueNetLead,
   worstLeadError,
 } from './lead-error.ts';
 import { turnsFor } from './levelling.ts';
 import { lockSlop, lockSlopMotion, lockWindUp } from './lock.ts';
+import { largestNutRoot, leastRoot, nestedWall, printedLines, thinSide } from './nesting.ts';
 import { ballLift, leverMotion, wedgeRise } from './other-ways.ts';
 import { planeHeight, planeTilt } from './plane.ts';
 import {
@@ -45,8 +58,10 @@ import {
 import { jointShare, retainedForce, separationLoad, springForce } from './preload.ts';
 import { ballInterference } from './pressed-ball.ts';
 import type { AnyRelation } from './relation.ts';
-import { divisionsFor, perAngle, perStep, stepsFor } from './resolution.ts';
+import { divisionsFor, perAngle, perStep, stepsFor, wantedNetLead } from './resolution.ts';
+import { roundingError } from './rounding.ts';
 import { shankStiffness, twoInSeries } from './stiffness.ts';
+import { shareOfThread, tapDrill } from './tap-drill.ts';
 import {
   advance,
   lead,
@@ -66,17 +81,27 @@ import { bestWire, overWires, pitchDiameterOverWires, wireSlope } from './wires.
 
 export * from './calibration.ts';
 export * from './contact.ts';
+export * from './core-load.ts';
+export * from './designated-limits.ts';
 export * from './designation.ts';
 export * from './differential.ts';
 export * from './drift.ts';
+export * from './drunken-thread.ts';
 export * from './effort.ts';
 export * from './elliptic.ts';
+export * from './engagement.ts';
+export * from './fraction.ts';
 export * from './kinematic-coupling.ts';
 export * from './lead-error.ts';
 export * from './levelling.ts';
 export * from './line-fit.ts';
 export * from './lock.ts';
+export * from './nesting.ts';
 export * from './other-ways.ts';
+export * from './pair-catalogue.ts';
+export * from './pair-row.ts';
+export * from './pair-search.ts';
+export * from './pair-verdict.ts';
 export * from './plane.ts';
 export * from './play.ts';
 export * from './play-batch.ts';
@@ -88,11 +113,14 @@ export * from './readings-table.ts';
 export * from './relation.ts';
 export * from './resolution.ts';
 export * from './result.ts';
+export * from './rounding.ts';
 export * from './series.ts';
 export * from './simulator.ts';
 export * from './stiffness.ts';
 export * from './symbols.ts';
+export * from './tap-drill.ts';
 export * from './thread.ts';
+export * from './thread-list.ts';
 export * from './tolerance.ts';
 export * from './tolerance-iso.ts';
 export * from './tolerance-unified.ts';
@@ -125,6 +153,19 @@ export const RELATIONS: readonly AnyRelation[] = [
   turnsAvailable,
   stroke,
   threadEaten,
+  wantedNetLead,
+  roundingError,
+  coreLoad,
+  nestedWall,
+  leastRoot,
+  largestNutRoot,
+  thinSide,
+  printedLines,
+  usableThread,
+  engagementLeft,
+  midMark,
+  tapDrill,
+  shareOfThread,
   diameterStepMean,
   isoPitchTolerance,
   isoNutPitchTolerance,
@@ -185,10 +226,18 @@ export const RELATIONS: readonly AnyRelation[] = [
   turnsLost,
   stepsLost,
   netLeadError,
+  trueNetLead,
+  positionError,
   worstLeadError,
   rssLeadError,
+  periodicError,
+  localRate,
   periodicSlope,
   leastRate,
+  jointAmplitude,
+  jointSlope,
+  mostPeriodic,
+  backwardRun,
   diameterEquivalent,
 ] as unknown as readonly AnyRelation[];
 

@@ -52,12 +52,11 @@ const LOOSE = 1e-6;
 export const couplingForces = (balls: readonly BallInVee[], loads: readonly Load[]): Result<readonly Contact[]> => {
   const contacts = contactsOf(balls);
   if (!contacts.ok) return contacts;
-  if (!(loads.length >= 1)) return bad('No load was given; give at least the weight of the part and where it acts.');
   for (const { force, at } of loads)
-    if (!([...force, ...at].every((v) => Math.abs(v) <= 1e7) && force.some((v) => v !== 0)))
-      return bad(
-        `Read a load of (${force.join(', ')}) N at (${at.join(', ')}) mm; give numbers within 1e7, not all of the force nought.`,
-      );
+    if (![...force, ...at].every((v) => Math.abs(v) <= 1e7))
+      return bad(`Read a load of (${force.join(', ')}) N at (${at.join(', ')}) mm; give numbers within 1e7.`);
+  if (!loads.some(({ force }) => force.some((v) => v !== 0)))
+    return bad('No load was given; give at least the weight of the part and where it acts.');
   const [x0, y0, z0] = [0, 1, 2].map((axis) => balls.reduce((s, ball) => s + (ball.centre[axis] ?? 0), 0) / 3);
   const origin: Vector = [x0 ?? 0, y0 ?? 0, z0 ?? 0];
   // Moments about the middle of the balls over their mean distance: all six equations then weigh alike.

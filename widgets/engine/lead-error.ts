@@ -33,6 +33,24 @@ export const netLeadError = relation({
   }),
 });
 
+export const trueNetLead = relation({
+  name: 'true-net-lead',
+  says: 'True net lead: what a turn really moves when the net lead is off by this share.',
+  takes: ['Delta', 'eps'],
+  gives: { Delta_e: 'Delta*(1 + eps)' },
+  source: 'Definition of a relative error.',
+  compute: ({ Delta, eps }) => ({ Delta_e: mm(Delta * (1 + eps)) }),
+});
+
+export const positionError = relation({
+  name: 'position-error',
+  says: 'How far off the carried part is after a nominal motion when the net lead is off by this share.',
+  takes: ['z_c', 'eps'],
+  gives: { e_z: 'z_c*eps' },
+  source: 'A constant relative error of the lead grows in proportion to the motion.',
+  compute: ({ z_c, eps }) => ({ e_z: mm(z_c * eps) }),
+});
+
 export const worstLeadError = relation({
   name: 'worst-lead-error',
   says: 'Largest relative error of the net lead when each thread may be off by this much either way.',

@@ -1,65 +1,105 @@
 /**
- * Nesting: the turned part is a sleeve, thread A outside and thread C inside it, and what is left between them has to be a wall.
+ * The wall of a sleeve that carries one thread outside and another inside.
  *
- * Basic sizes: wall = (d3_A − d_C)/2, from the rounded root of A (d3 = d − 17√3/24 P, ISO 68-1 with root radius H/6) to the major diameter of C.
- * At the limits: the root of A as deep as its class and the least root allow (tolerance.ts), and the bore thread at the largest
- * pitch diameter of its class with its root cut to a flat of P/24, D2_max + 11√3/24 P (Unified practice, from memory: no class sets
- * a limit there, the tap does). Lengths mm; a negative wall means that the threads cut into each other.
+ * Sources. Basic sizes: ISO 68-1 / ISO 724, root of the outer thread d3 = d − 17√3/24 P, major diameter of the inner one D.
+ * Limits: ISO 965-1 and ASME B1.1 by way of tolerance.ts. With d3 the root of the outer thread and D that of the inner,
+ *   wall = (d3 − D)/2, its thin side less by the offset e of the two axes.
+ * No class limits either root on the side that thins the wall, so what stands here is what a sound tool cuts:
+ *   outer root, least   the `least` root of tolerance.ts: smallest screw with the smallest root radius of the standard
+ *   inner root, most    D2 max + 11/12 H, the reference limit of ASME B1.1 and B1.13M (from memory): the flat of P/8 worn to P/24
+ * Lengths mm; a negative wall means that the threads cut through each other.
  */
-import { type Millimetres, megapascals, mm, newtons, plain } from './quantity.ts';
+import { type Millimetres, mm, plain } from './quantity.ts';
 import { relation } from './relation.ts';
+import { bad, good, type Result } from './result.ts';
 import { diameters, type Thread } from './thread.ts';
-import { limitsOfSize, usualClasses } from './tolerance.ts';
+import type { ExternalLimits, InternalLimits } from './tolerance.ts';
 
 const ROOT3 = Math.sqrt(3);
 
 export const nestedWall = relation({
   name: 'nested-wall',
-  says: 'Wall of the sleeve between its two threads, at basic sizes; below nought the threads cut into each other.',
-  takes: ['d_A', 'P_A', 'd_C'],
-  gives: { t_n: '(d_A - 17*sqrt(3)/24*P_A - d_C)/2' },
-  source: 'Geometry on the ISO 68-1 design profile: half of core of thread A less major diameter of thread C.',
-  refuses: ({ d_A, P_A }) =>
-    d_A - ((17 * ROOT3) / 24) * P_A > 0
+  says: 'Wall between the thread outside a sleeve and the thread inside it, root to root.',
+  takes: ['d_3A', 'd_C'],
+  gives: { t_w: '(d_3A - d_C)/2' },
+  source: 'Geometry: half the difference of two diameters; roots from ISO 68-1.',
+  compute: ({ d_3A, d_C }) => ({ t_w: mm((d_3A - d_C) / 2) }),
+});
+
+export const leastRoot = relation({
+  name: 'least-root',
+  says: 'Least root of a metric screw: how deep the groove may go when its root radius is the smallest allowed.',
+  takes: ['d_2', 'P'],
+  gives: { d_3: 'd_2 - (sqrt(3)/2 - 1/4)*P' },
+  source: 'Root radius 0.125 P: Machinery’s Handbook, 27th ed., p. 1794, minor diameter d2 min − 0.616025 P.',
+  refuses: ({ d_2, P }) =>
+    d_2 > (ROOT3 / 2 - 1 / 4) * P
       ? undefined
-      : `A pitch of ${Number(P_A.toPrecision(4))} mm leaves no core in a diameter of ${Number(d_A.toPrecision(4))} mm: take a finer pitch for thread A.`,
-  compute: ({ d_A, P_A, d_C }) => ({ t_n: mm((d_A - ((17 * ROOT3) / 24) * P_A - d_C) / 2) }),
+      : `A pitch of ${Number(P.toPrecision(4))} mm leaves nothing under a pitch diameter of ${Number(d_2.toPrecision(4))} mm: take a finer pitch.`,
+  compute: ({ d_2, P }) => ({ d_3: mm(d_2 - (ROOT3 / 2 - 1 / 4) * P) }),
 });
 
-export const coreLoad = relation({
-  name: 'core-load',
-  says: 'Load that the core of a thread carries at a stated stress; a sleeve has a bore through it.',
-  takes: ['sigma_a', 'd_3', 'd_o'],
-  gives: { F_a: 'sigma_a*pi/4*(d_3^2 - d_o^2)' },
-  source: 'Stress is force over area; the core is the least section (no bending, no stress raised at the root).',
-  refuses: ({ d_3, d_o }) =>
-    d_o < d_3
-      ? undefined
-      : `A bore of ${Number(d_o.toPrecision(4))} mm leaves nothing of a core of ${Number(d_3.toPrecision(4))} mm: take a smaller bore.`,
-  compute: ({ sigma_a, d_3, d_o }) => ({
-    F_a: newtons(megapascals(sigma_a) * (Math.PI / 4) * (d_3 ** 2 - d_o ** 2)),
-  }),
+export const largestNutRoot = relation({
+  name: 'largest-nut-root',
+  says: 'Largest root of a nut thread to reckon with: no class limits it, a sound tap stays within this.',
+  takes: ['D_2', 'P'],
+  gives: { D_r: 'D_2 + 11*sqrt(3)/24*P' },
+  source: 'ASME B1.1 and B1.13M, reference limit D2 max + 0.793857 P (from memory); ISO 965-1 sets none.',
+  compute: ({ D_2, P }) => ({ D_r: mm(D_2 + ((11 * ROOT3) / 24) * P) }),
 });
 
-export const wantedNetLead = relation({
-  name: 'wanted-net-lead',
-  says: 'Motion per turn to look for, from the motion wanted per step and the steps in a turn.',
-  takes: ['s_w', 'k'],
-  gives: { Delta_w: 's_w*k' },
-  source: 'Definition: k equal steps make a turn.',
-  compute: ({ s_w, k }) => ({ Delta_w: mm(s_w * plain(k)) }),
+export const thinSide = relation({
+  name: 'thin-side',
+  says: 'Wall on its thin side, where the axes of the two threads do not coincide.',
+  takes: ['t_w', 'e_o'],
+  gives: { t_s: 't_w - e_o' },
+  source: 'Geometry: two circles with their centres apart; what one side loses the other gains.',
+  compute: ({ t_w, e_o }) => ({ t_s: mm(t_w - e_o) }),
 });
 
-/** The deepest that the root of this thread may reach as a screw, by its class or by the everyday one; basic where no class exists. */
-export const leastRoot = (thread: Thread, cls = usualClasses(thread, 'external')[0]): Millimetres => {
-  const limits = cls === undefined ? undefined : limitsOfSize(thread, cls);
-  return limits?.ok && limits.value.side === 'external' ? limits.value.root.least : diameters(thread).d3;
+export const printedLines = relation({
+  name: 'printed-lines',
+  says: 'How many printed lines fit side by side in a wall.',
+  takes: ['t_s', 'w_l'],
+  gives: { m_l: 't_s/w_l' },
+  source: 'Definition: wall over the width of one line.',
+  compute: ({ t_s, w_l }) => ({ m_l: plain(t_s / w_l) }),
+});
+
+export interface NestedWall {
+  /** From basic sizes. */
+  readonly nominal: Millimetres;
+  /** Thinnest and thickest that parts within their limits can have, axes coinciding; `least` may be negative. */
+  readonly least: Millimetres;
+  readonly most: Millimetres;
+  /** The diameters behind them: root of the outer thread, root of the inner one. */
+  readonly outer: { readonly nominal: Millimetres; readonly least: Millimetres; readonly most: Millimetres };
+  readonly inner: { readonly nominal: Millimetres; readonly least: Millimetres; readonly most: Millimetres };
+}
+
+/** The wall of a sleeve, or a reason where even the basic sizes leave none. */
+export const wallOfSleeve = (outside: ExternalLimits, inside: InternalLimits): Result<NestedWall> => {
+  const [A, C] = [outside.thread, inside.thread];
+  const refusal = nestingRefusal(A, C);
+  if (refusal !== undefined) return bad(refusal);
+  const outer = { nominal: diameters(A).d3, least: outside.root.least, most: outside.root.design };
+  const largest = largestNutRoot.of({ D_2: inside.pitch.max, P: C.P });
+  if (!largest.ok) return largest;
+  const inner = { nominal: C.d, least: inside.major.min, most: largest.value.D_r };
+  const wall = (d3: Millimetres, D: Millimetres) => mm(Number(((d3 - D) / 2).toFixed(9)));
+  return good({
+    nominal: wall(outer.nominal, inner.nominal),
+    least: wall(outer.least, inner.most),
+    most: wall(outer.most, inner.least),
+    outer,
+    inner,
+  });
 };
 
-/** The widest that this thread may be cut into a bore, by its class or by the everyday one; basic where no class exists. */
-export const widestBore = (thread: Thread, cls = usualClasses(thread, 'internal')[0]): Millimetres => {
-  const limits = cls === undefined ? undefined : limitsOfSize(thread, cls);
-  return limits?.ok && limits.value.side === 'internal'
-    ? mm(Math.max(thread.d, limits.value.pitch.max + ((11 * ROOT3) / 24) * thread.P))
-    : thread.d;
+/** Why thread C does not go inside a sleeve with thread A, or undefined where basic sizes leave a wall. */
+export const nestingRefusal = (A: Thread, C: Thread): string | undefined => {
+  const wall = (diameters(A).d3 - C.d) / 2;
+  if (wall > 0) return undefined;
+  const least = Math.ceil(10 * (C.d + A.d - diameters(A).d3)) / 10;
+  return `${C.designation} does not go inside ${A.designation}: the wall between the threads would be ${wall < 0 ? '−' : ''}${Math.abs(wall).toFixed(2)} mm; nested, thread A needs to be larger than ${least.toFixed(1)} mm at this pitch, or choose in line.`;
 };

@@ -23,6 +23,15 @@ export const perAngle = relation({
   compute: ({ Delta, theta }) => ({ s: mm((Math.abs(Delta) * theta) / (2 * Math.PI)) }),
 });
 
+export const wantedNetLead = relation({
+  name: 'wanted-net-lead',
+  says: 'Motion per turn to look for, from the motion wanted per step and the steps in a turn.',
+  takes: ['s_w', 'k'],
+  gives: { Delta_w: 's_w*k' },
+  source: 'Definition: k equal steps make a turn.',
+  compute: ({ s_w, k }) => ({ Delta_w: mm(s_w * k) }),
+});
+
 export const divisionsFor = relation({
   name: 'divisions-for',
   says: 'Divisions a knob needs so that one division is a wanted motion.',
