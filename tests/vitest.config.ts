@@ -14,6 +14,7 @@ export default defineConfig({
           name: 'press',
           include: ['tests/press/**/*.test.ts', 'tests/widgets/**/*.test.ts'],
           testTimeout: 30_000,
+          hookTimeout: 120_000,
         },
       },
       {

@@ -161,6 +161,18 @@ describe('playBatch, as a run', () => {
     expect(shares).toEqual([65_536 / 200_000, 131_072 / 200_000, 196_608 / 200_000, 1]);
   });
 
+  it('pauses while a large batch is counted too, so that no step grows with the batch', () => {
+    const pauses = (count: number) => {
+      const run = playBatchRun(settings({ count }));
+      if (!run.ok) throw new Error(run.reason);
+      return [...run.value].filter((share) => share === 1).length;
+    };
+    // The histogram alone pauses every 262 144 values, the quantiles besides.
+    expect(pauses(200_000)).toBe(1);
+    expect(pauses(1_000_000)).toBeGreaterThanOrEqual(4);
+    expect(pauses(3_000_000)).toBeGreaterThanOrEqual(12);
+  });
+
   it('is the same for the same seed and another for another', () => {
     expect(made()).toEqual(made());
     expect(figures(made({ seed: 12 })).mean).not.toBe(figures(made()).mean);

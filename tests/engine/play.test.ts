@@ -1,14 +1,17 @@
 /** Play of one thread and of two, by moving drawn profiles until they touch and against published limits of size. */
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { mm, plain, rad, turns } from '../../widgets/engine/index.ts';
+import { mm, newtons, plain, rad, turns } from '../../widgets/engine/index.ts';
 import {
   axialPlay,
   axialPlayA,
   axialPlayC,
+  flankPushes,
+  offCentrePlay,
   pinTilt,
   pitchClearance,
   radialFloat,
+  smallAngle,
   stepsLost,
   tilt,
   tipFloat,
@@ -239,4 +242,53 @@ describe('turns-lost and steps-lost', () => {
       reason: 'The two leads are equal, so no number of turns takes up the play: choose threads whose leads differ.',
     });
   });
+});
+
+describe('off-centre-play', () => {
+  it('is what a drawn profile keeps when it is pushed towards one side', () => {
+    // The near side decides: there the screw stands e further out. The far side has more room, and is drawn besides.
+    for (const [P, c, e] of [
+      [1.5, 0.032, 0.004],
+      [1.5, 0.344, 0.1],
+      [0.7, 0.1, 0.05],
+    ] as const) {
+      const nut = profile(P, 4 + c / 2);
+      const sides = [profile(P, 4 + e), profile(P, 4 - e)];
+      const free = (shift: number) =>
+        sides.every(
+          (screw) =>
+            screw.every(([z, r]) => radiusAt(nut, z + shift, P) >= r - 1e-12) &&
+            nut.every(([z, r]) => radiusAt(screw, z - shift, P) <= r + 1e-12),
+        );
+      const travel = bisect(free, P / 4) + bisect((s) => free(-s), P / 4);
+      expect(travel, `P ${P}, c ${c}, e ${e}`).toBeCloseTo(value(offCentrePlay.of({ c: mm(c), e_s: mm(e) })).j, 9);
+    }
+  });
+
+  it('is the whole play in the middle and none at half the clearance, and no further', () => {
+    expect(value(offCentrePlay.of({ c: mm(0.1), e_s: mm(0) })).j).toBe(play(0.1));
+    expect(value(offCentrePlay.of({ c: mm(0.1), e_s: mm(0.05) })).j).toBe(0);
+    expect(offCentrePlay.of({ c: mm(0.1), e_s: mm(0.06) })).toEqual({
+      ok: false,
+      reason:
+        'The screw stands 0.06 mm off the middle, more than its flanks allow: with this clearance they touch at 0.05 mm; give that or less.',
+    });
+  });
+});
+
+describe('small-angle', () => {
+  it('is τ²/3 for small tilts: 0.0102 % at 1°, 0.255 % at 5°', () => {
+    const at = (degrees: number) => value(smallAngle.of({ tau: rad((degrees * Math.PI) / 180) })).eps_t;
+    // tan 1° = 0.01745506, tan 5° = 0.08748866 (any table of tangents), over π/180 and π/36.
+    expect(Math.abs(at(1) - (0.01745506 / (Math.PI / 180) - 1))).toBeLessThan(5e-9 / 0.0174);
+    expect(Math.abs(at(5) - (0.08748866 / (Math.PI / 36) - 1))).toBeLessThan(5e-9 / 0.087);
+    // The series takes over without a step.
+    expect(at(0.0572957) / at(0.0572959)).toBeCloseTo(1, 4);
+    expect(smallAngle.of({ tau: rad(0) }).ok).toBe(false);
+  });
+});
+
+describe('flank-pushes', () => {
+  it('hands the push on the carried part through C to A, where that on the turned part joins it', () =>
+    expect(value(flankPushes.of({ Q_t: newtons(-5), Q_c: newtons(8) }))).toEqual({ Q_A: 3, Q_C: 8 }));
 });

@@ -14,8 +14,12 @@ declare module 'vitest' {
 
 export default async (project: TestProject) => {
   const configFile = `${import.meta.dirname}/../../vite.config.ts`;
+  // A test runner says NODE_ENV is “test”, in which Vite would build the dev server's page, with the plots inside it.
+  const { NODE_ENV } = process.env;
+  process.env.NODE_ENV = 'production';
   await build({ configFile, mode: 'plots', logLevel: 'error' });
   await build({ configFile, logLevel: 'error' });
+  process.env.NODE_ENV = NODE_ENV;
   const server = await preview({ configFile, logLevel: 'error', preview: { port: 0 } });
   const { port } = server.httpServer.address() as AddressInfo;
   project.provide('site', `http://localhost:${port}/`);

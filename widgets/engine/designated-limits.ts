@@ -1,17 +1,15 @@
 /**
  * Limits of size from a designation alone: the class written in it, or the everyday class where none is.
  *
- * A designation may carry a class for the screw (`M10×1.5-6g`), for the nut (`M10×1.5-6H`), or for both (`M10×1.5-6H/6g`). Which
- * everyday class is taken stands in `usualClasses` of tolerance.ts: 6g and 6H, 2A and 2B. Lengths mm.
+ * A designation may carry a class for the screw (`M10×1.5-6g`), for the nut (`M10×1.5-6H`), or for both (`M10×1.5-6H/6g`, ISO 965-1,
+ * designation of a fit). Where the side asked for has none, the everyday class is taken: 6g and 6H, 2A and 2B, first of `usualClasses` in
+ * tolerance.ts. Lengths mm.
  */
-import { bad, good, type Result } from './result.ts';
+import { good, type Result } from './result.ts';
 import type { Thread } from './thread.ts';
-import { type ExternalLimits, type InternalLimits, limitsOfSize, usualClasses } from './tolerance.ts';
+import { type ExternalLimits, type InternalLimits, type Limits, limitsOfSize, usualClasses } from './tolerance.ts';
 import { readIsoClass } from './tolerance-iso.ts';
 import { isUnifiedClass } from './tolerance-unified.ts';
-
-type Side = 'external' | 'internal';
-const WORD = { external: 'screw', internal: 'nut' } as const;
 
 export interface Designated<L> {
   readonly limits: L;
@@ -19,45 +17,30 @@ export interface Designated<L> {
   readonly stated: boolean;
 }
 
-/** Limits of the screw of this designation. `strict` refuses a designation that carries a class of the nut only. */
-export const screwLimits = (thread: Thread, strict = false): Result<Designated<ExternalLimits>> => {
-  const read = designated(thread, 'external', strict);
-  if (!read.ok) return read;
-  const { limits, stated } = read.value;
-  return limits.side === 'external' ? good({ limits, stated }) : wrongSide(thread, 'external');
-};
+/** Limits of the screw of this designation. */
+export const screwLimits = (thread: Thread): Result<Designated<ExternalLimits>> => onSide(thread, 'external');
 
-/** Limits of the nut of this designation. `strict` refuses a designation that carries a class of the screw only. */
-export const nutLimits = (thread: Thread, strict = false): Result<Designated<InternalLimits>> => {
-  const read = designated(thread, 'internal', strict);
-  if (!read.ok) return read;
-  const { limits, stated } = read.value;
-  return limits.side === 'internal' ? good({ limits, stated }) : wrongSide(thread, 'internal');
-};
+/** Limits of the nut of this designation. */
+export const nutLimits = (thread: Thread): Result<Designated<InternalLimits>> => onSide(thread, 'internal');
 
-const designated = (thread: Thread, side: Side, strict: boolean) => {
-  const written = thread.toleranceClass?.split('/') ?? [];
-  const own = written.find((cls) => sideOf(cls) === side);
-  if (own === undefined && written.length > 0 && strict) return wrongSide(thread, side);
-  const cls = own ?? usualClasses(thread, side)[0] ?? EVERYDAY[side][thread.kind === 'unified' ? 1 : 0];
+const onSide = <S extends Limits['side']>(
+  thread: Thread,
+  side: S,
+): Result<Designated<Extract<Limits, { side: S }>>> => {
+  const written = thread.toleranceClass?.split('/').find((cls) => sideOf(cls) === side);
+  const cls = written ?? usualClasses(thread, side)[0] ?? EVERYDAY[side][thread.kind === 'unified' ? 1 : 0];
   const limits = limitsOfSize(thread, cls);
-  return limits.ok ? good({ limits: limits.value, stated: own !== undefined }) : limits;
+  if (!limits.ok) return limits;
+  // A class of this side was asked for, so these are limits of this side.
+  return good({ limits: limits.value as Extract<Limits, { side: S }>, stated: written !== undefined });
 };
 
 /** Tried where no class exists for the thread, so that the reader gets the standard's own reason. */
 const EVERYDAY = { external: ['6g', '2A'], internal: ['6H', '2B'] } as const;
 
-const sideOf = (cls: string): Side | undefined => {
+const sideOf = (cls: string): Limits['side'] | undefined => {
   const unified = cls.toUpperCase();
   if (isUnifiedClass(unified)) return unified.endsWith('A') ? 'external' : 'internal';
   const read = readIsoClass(cls);
   return read.ok ? read.value.side : undefined;
-};
-
-const wrongSide = (thread: Thread, side: Side) => {
-  const [own, other] = side === 'external' ? (['screw', 'nut'] as const) : (['nut', 'screw'] as const);
-  const examples = EVERYDAY[side].join(' or ');
-  return bad(
-    `${thread.designation} carries a class of the ${other}, and this is the ${own}: a ${WORD[side]} takes one like ${examples}; write that, or leave the class out.`,
-  );
 };

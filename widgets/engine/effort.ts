@@ -152,7 +152,7 @@ export const stickSlip = relation({
   name: 'stick-slip',
   says: 'Stick and slip: the largest jump when a springy hand and key let go of a thread that sticks.',
   takes: ['M_s', 'M_k', 'kappa_d', 'Delta'],
-  gives: { theta_j: '2*(M_s - M_k)/kappa_d', s_j: '2*(M_s - M_k)/kappa_d*abs(Delta)/(360*deg)' },
+  gives: { theta_j: '2*(M_s - M_k)/kappa_d', s_j: '2*(M_s - M_k)/kappa_d*(abs(Delta)/(360*deg))' },
   source:
     'A slider drawn by a spring, no damping: it runs on until the spring is as far below the running force as it was above; derived here, an upper bound.',
   refuses: ({ M_s, M_k, kappa_d }) => {
@@ -293,12 +293,21 @@ export const pairEffort = (given: EffortCase): Result<PairEffort> => {
   });
 };
 
+export interface PlainEffort {
+  /** Torque that moves the load against itself, and with itself, collar included, N·mm. */
+  readonly against: number;
+  readonly along: number;
+  /** Under the tip or collar, N·mm. */
+  readonly rubbing: number;
+  /** The thread alone, both ways. */
+  readonly up: ThreadEffort;
+  readonly down: ThreadEffort;
+  readonly efficiency: number;
+  readonly selfLocking: boolean;
+}
+
 /** A plain screw for comparison: one thread, its turned part pressing on the load; torques N·mm. */
-export const plainEffort = (
-  thread: EffortThread,
-  load: number,
-  collar = 0,
-): Result<{ against: number; along: number; efficiency: number; selfLocking: boolean }> => {
+export const plainEffort = (thread: EffortThread, load: number, collar = 0): Result<PlainEffort> => {
   const refusal =
     outOfBounds('mu', thread.mu) ??
     outOfBounds('L', thread.L) ??
@@ -314,9 +323,19 @@ export const plainEffort = (
         ? 'Lead angle and friction angle together reach a right angle, so the thread jams: take a finer lead or less friction.'
         : 'Load along the axis: read 0 N, and with no load there is no effort: give one such as 50 N.',
     );
-  const against = ((load * thread.d2) / 2) * Math.tan(rho + lambda) + collar;
-  const along = ((load * thread.d2) / 2) * Math.tan(rho - lambda) + collar;
-  return good({ against, along, efficiency: (load * thread.L) / (2 * Math.PI * against), selfLocking: along > 0 });
+  const up = threadEffort(thread, load, 1);
+  const down = threadEffort(thread, load, -1);
+  const against = up.torque + collar;
+  const along = down.torque + collar;
+  return good({
+    against,
+    along,
+    rubbing: collar,
+    up,
+    down,
+    efficiency: (load * thread.L) / (2 * Math.PI * against),
+    selfLocking: along > 0,
+  });
 };
 
 const angles = ({ mu, L, d2, beta = Math.PI / 6 }: EffortThread) => ({

@@ -199,13 +199,17 @@ export interface PairStanding {
   readonly motion: Millimetres;
 }
 
+/** A field keeps a millionth of a turn; nearer than this to a stop is at it. */
+const AT_STOP = 1e-5;
+
 export const standAt = (A: Joint, C: Joint, travel: Travel, wanted: number): PairStanding => {
   const { clockwise, anticlockwise } = travel;
   const n = Math.min(clockwise.n, Math.max(anticlockwise.n, wanted));
   const out = { A: outAt(A, travel.A, n), C: outAt(C, travel.C, n) };
   return {
     n,
-    stopped: wanted > clockwise.n ? clockwise : wanted < anticlockwise.n ? anticlockwise : undefined,
+    stopped:
+      wanted > clockwise.n + AT_STOP ? clockwise : wanted < anticlockwise.n - AT_STOP ? anticlockwise : undefined,
     engaged: { A: engagedAt(A, travel.A, n), C: engagedAt(C, travel.C, n) },
     out,
     left: { clockwise: clockwise.n - n, anticlockwise: n - anticlockwise.n },

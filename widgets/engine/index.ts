@@ -5,14 +5,7 @@ import { ballOnFlat, contactModulus, firstYield, veeForce, veeSink } from './con
 import { coreLoad } from './core-load.ts';
 import { gain, netLead, netMotion, relativeMotion, slippedLead, turnedMotion, windUp } from './differential.ts';
 import { logCreep, thermalGrowth, warming } from './drift.ts';
-import {
-  backwardRun,
-  jointAmplitude,
-  jointSlope,
-  localRate,
-  mostPeriodic,
-  periodicError,
-} from './drunken-thread.ts';
+import { backwardRun, jointAmplitude, jointSlope, localRate, mostPeriodic, periodicError } from './drunken-thread.ts';
 import {
   climbingTorque,
   collarTorque,
@@ -28,6 +21,7 @@ import {
   yieldingTorque,
 } from './effort.ts';
 import { engagementLeft, midMark, usableThread } from './engagement.ts';
+import { forceChain, guideFriction, preloadForLife, preloadNeeded } from './force-chain.ts';
 import {
   diameterEquivalent,
   leastRate,
@@ -38,18 +32,21 @@ import {
   trueNetLead,
   worstLeadError,
 } from './lead-error.ts';
-import { turnsFor } from './levelling.ts';
-import { lockSlop, lockSlopMotion, lockWindUp } from './lock.ts';
+import { footCorrection, oneFootLift, turnsFor, weightOnFeet } from './levelling.ts';
+import { lockSlop, lockSlopMotion, lockStiffness, lockWindUp } from './lock.ts';
 import { largestNutRoot, leastRoot, nestedWall, printedLines, thinSide } from './nesting.ts';
 import { ballLift, leverMotion, wedgeRise } from './other-ways.ts';
-import { planeHeight, planeTilt } from './plane.ts';
+import { planeHeight, planeRises, planeTilt } from './plane.ts';
 import {
   axialPlay,
   axialPlayA,
   axialPlayC,
+  flankPushes,
+  offCentrePlay,
   pinTilt,
   pitchClearance,
   radialFloat,
+  smallAngle,
   stepsLost,
   tilt,
   tipFloat,
@@ -60,6 +57,7 @@ import { ballInterference } from './pressed-ball.ts';
 import type { AnyRelation } from './relation.ts';
 import { divisionsFor, perAngle, perStep, stepsFor, wantedNetLead } from './resolution.ts';
 import { roundingError } from './rounding.ts';
+import { effort, loadForTorque, loweringTorque, raisingTorque, slopeMetA, slopeMetC } from './slope-met.ts';
 import { shankStiffness, twoInSeries } from './stiffness.ts';
 import { shareOfThread, tapDrill } from './tap-drill.ts';
 import {
@@ -90,10 +88,14 @@ export * from './drunken-thread.ts';
 export * from './effort.ts';
 export * from './elliptic.ts';
 export * from './engagement.ts';
+export * from './even-friction.ts';
+export * from './fit.ts';
+export * from './force-chain.ts';
 export * from './fraction.ts';
 export * from './kinematic-coupling.ts';
 export * from './lead-error.ts';
 export * from './levelling.ts';
+export * from './levelling-table.ts';
 export * from './line-fit.ts';
 export * from './lock.ts';
 export * from './nesting.ts';
@@ -102,6 +104,7 @@ export * from './pair-catalogue.ts';
 export * from './pair-row.ts';
 export * from './pair-search.ts';
 export * from './pair-verdict.ts';
+export * from './parts-list.ts';
 export * from './plane.ts';
 export * from './play.ts';
 export * from './play-batch.ts';
@@ -116,6 +119,7 @@ export * from './result.ts';
 export * from './rounding.ts';
 export * from './series.ts';
 export * from './simulator.ts';
+export * from './slope-met.ts';
 export * from './stiffness.ts';
 export * from './symbols.ts';
 export * from './tap-drill.ts';
@@ -177,8 +181,12 @@ export const RELATIONS: readonly AnyRelation[] = [
   pitchDiameterOverWires,
   wireSlope,
   planeHeight,
+  planeRises,
   planeTilt,
+  footCorrection,
   turnsFor,
+  oneFootLift,
+  weightOnFeet,
   cosineErrorFace,
   cosineErrorPoint,
   abbeError,
@@ -186,13 +194,24 @@ export const RELATIONS: readonly AnyRelation[] = [
   separationLoad,
   jointShare,
   retainedForce,
+  forceChain,
+  guideFriction,
+  preloadNeeded,
+  preloadForLife,
   lockSlop,
   lockSlopMotion,
+  lockStiffness,
   lockWindUp,
   frictionAngle,
   climbingTorque,
   yieldingTorque,
+  slopeMetA,
+  slopeMetC,
+  raisingTorque,
+  loweringTorque,
   pairTorque,
+  effort,
+  loadForTorque,
   frictionlessTorque,
   efficiency,
   threadEfficiency,
@@ -219,10 +238,13 @@ export const RELATIONS: readonly AnyRelation[] = [
   axialPlay,
   axialPlayA,
   axialPlayC,
+  offCentrePlay,
   radialFloat,
   tilt,
   pinTilt,
+  smallAngle,
   tipFloat,
+  flankPushes,
   turnsLost,
   stepsLost,
   netLeadError,

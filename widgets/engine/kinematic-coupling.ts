@@ -45,11 +45,18 @@ export interface Contact {
   readonly force: Newtons;
 }
 
+/** Why grooves that leave the part loose have no forces. */
+export const LOOSE_COUPLING =
+  'The part can still move a little with all six flanks touching, so the grooves do not hold it: let the grooves point towards a common middle, with the balls well apart.';
+
 /** The least share of a constraint that must be its own: below it the coupling is loose in some motion. */
 const LOOSE = 1e-6;
 
-/** The six contact forces; refuses a coupling that is loose in some motion, and loads under which a flank opens. */
-export const couplingForces = (balls: readonly BallInVee[], loads: readonly Load[]): Result<readonly Contact[]> => {
+/**
+ * The six contact forces that balance the loads, also where one of them would have to pull (negative): then that flank
+ * opens, and the forces are those the coupling would need and does not have. Refuses a coupling that is loose in some motion.
+ */
+export const contactForces = (balls: readonly BallInVee[], loads: readonly Load[]): Result<readonly Contact[]> => {
   const contacts = contactsOf(balls);
   if (!contacts.ok) return contacts;
   for (const { force, at } of loads)
@@ -71,18 +78,30 @@ export const couplingForces = (balls: readonly BallInVee[], loads: readonly Load
     contacts.value.map(({ normal, centre }) => wrench(normal, centre)),
     right,
   );
-  if (!(solved !== undefined && solved.independence > LOOSE))
-    return bad(
-      'The part can still move a little with all six flanks touching, so the grooves do not hold it: let the grooves point towards a common middle, with the balls well apart.',
-    );
-  const found = contacts.value.map(({ ball, flank, normal }, i) => ({
-    ball,
-    flank,
-    normal,
-    force: newtons(solved.coefficients[i] ?? 0),
-  }));
+  if (!(solved !== undefined && solved.independence > LOOSE)) return bad(LOOSE_COUPLING);
+  return good(
+    contacts.value.map(({ ball, flank, normal }, i) => ({
+      ball,
+      flank,
+      normal,
+      force: newtons(solved.coefficients[i] ?? 0),
+    })),
+  );
+};
+
+/** Whether each flank is pressed. Rounding leaves some 1e-16 of the largest force where the truth is nought. */
+export const openFlanks = (contacts: readonly Contact[]): readonly Contact[] => {
+  const largest = Math.max(...contacts.map((c) => Math.abs(c.force)));
+  return contacts.filter((c) => !(c.force > 1e-9 * largest));
+};
+
+/** The six contact forces; refuses a coupling that is loose in some motion, and loads under which a flank opens. */
+export const couplingForces = (balls: readonly BallInVee[], loads: readonly Load[]): Result<readonly Contact[]> => {
+  const forces = contactForces(balls, loads);
+  if (!forces.ok) return forces;
+  const found = forces.value;
   const largest = Math.max(...found.map((c) => Math.abs(c.force)));
-  const open = found.filter((c) => !(c.force > 1e-9 * largest));
+  const open = openFlanks(found);
   if (open.length > 0)
     return bad(
       `Under this load ${listed(open.map((c) => `the ${c.flank} flank at ball ${c.ball} (${say(Math.abs(c.force) > 1e-9 * largest ? c.force : 0)} N)`))} would open, since a flank pushes and can’t pull: bring the load nearer to the middle, add weight, or turn the side force away.`,
@@ -122,6 +141,34 @@ export const evenCoupling = (radius: number, halfAngle: number, names = ['A', 'B
     const direction = (2 * Math.PI * i) / 3;
     return { name, centre: [radius * Math.cos(direction), radius * Math.sin(direction), 0], direction, halfAngle };
   });
+
+/** Grooves in plan: each along the bisector of its corner, so that they meet inside; all along x; or each across its bisector. */
+export const AIMS = ['to the middle', 'all one way', 'round the middle'] as const;
+export type Aim = (typeof AIMS)[number];
+
+/**
+ * Three balls at these places, at height nought, with the grooves aimed. The bisectors of the corners meet in the
+ * middle of the circle that touches all three sides. Two balls in one place have no bisector; `contactForces` refuses them.
+ */
+export const couplingAt = (
+  places: readonly { readonly name: string; readonly x: number; readonly y: number }[],
+  halfAngle: number,
+  aim: Aim,
+): readonly BallInVee[] => {
+  // Each corner weighs as much as the side opposite to it is long.
+  const sides = places.map((_, i) => {
+    const [a, b] = places.filter((_, j) => j !== i);
+    return a && b ? Math.hypot(a.x - b.x, a.y - b.y) : 0;
+  });
+  const round = sides.reduce((sum, side) => sum + side, 0);
+  const middle = (axis: 'x' | 'y') => places.reduce((sum, place, i) => sum + place[axis] * (sides[i] ?? 0), 0) / round;
+  const [x, y] = [middle('x'), middle('y')];
+  return places.map((place) => {
+    const bisector = Math.atan2(place.y - y, place.x - x);
+    const direction = aim === 'all one way' ? 0 : aim === 'to the middle' ? bisector : bisector + Math.PI / 2;
+    return { name: place.name, centre: [place.x, place.y, 0], direction, halfAngle };
+  });
+};
 
 const minus = (a: Vector, b: Vector): Vector => [a[0] - b[0], a[1] - b[1], a[2] - b[2]];
 const cross = (a: Vector, b: Vector): Vector => [

@@ -19,6 +19,7 @@
  */
 import {
   heightAt,
+  inLine,
   type Place,
   type Plane,
   type PlaneFit,
@@ -26,6 +27,7 @@ import {
   planeThrough,
   type Tilt,
   tiltOf,
+  twiceArea,
 } from './plane.ts';
 import { type Millimetres, mm, type Newtons, newtons, plain, type Turns, turns } from './quantity.ts';
 import { relation } from './relation.ts';
@@ -43,6 +45,51 @@ export const turnsFor = relation({
       ? undefined
       : 'The net lead is nought, so no number of turns moves the carried part: choose threads whose leads differ.',
   compute: ({ w, Delta }) => ({ n: turns(w / Delta) }),
+});
+
+export const footCorrection = relation({
+  name: 'foot-correction',
+  says: 'How far the part must move at a foot to be level, when another foot stays.',
+  takes: ['q_x', 'x_d', 'x_s', 'r_y', 'y_d', 'y_s'],
+  gives: { w: 'q_x*(x_d - x_s) + r_y*(y_d - y_s)' },
+  source: 'Analytic geometry: height of the plane at the foot that stays, less its height at this foot.',
+  compute: ({ q_x, x_d, x_s, r_y, y_d, y_s }) => ({ w: mm(q_x * (x_d - x_s) + r_y * (y_d - y_s)) }),
+});
+
+export const oneFootLift = relation({
+  name: 'one-foot-lift',
+  says: 'How far a place of the part moves when the first foot moves and the two others stay.',
+  takes: ['w', 'x_1', 'y_1', 'x_2', 'y_2', 'x_3', 'y_3', 'x_s', 'y_s'],
+  gives: {
+    z: 'w*((x_2 - x_s)*(y_3 - y_s) - (x_3 - x_s)*(y_2 - y_s))/((x_2 - x_1)*(y_3 - y_1) - (x_3 - x_1)*(y_2 - y_1))',
+  },
+  source:
+    'Analytic geometry: the part turns about the line through the two other feet (barycentric weight of the place).',
+  refuses: (places) => inLine(places),
+  compute: ({ w, x_s, y_s, ...feet }) => ({
+    z: mm((w * twiceArea({ ...feet, x_1: x_s, y_1: y_s })) / twiceArea(feet)),
+  }),
+});
+
+export const weightOnFeet = relation({
+  name: 'weight-on-feet',
+  says: 'How a weight shares itself among three feet; a foot with less than nought would lift.',
+  takes: ['W', 'x_g', 'y_g', 'x_1', 'y_1', 'x_2', 'y_2', 'x_3', 'y_3'],
+  gives: {
+    F_1: 'W*((x_2 - x_g)*(y_3 - y_g) - (x_3 - x_g)*(y_2 - y_g))/((x_2 - x_1)*(y_3 - y_1) - (x_3 - x_1)*(y_2 - y_1))',
+    F_2: 'W*((x_3 - x_g)*(y_1 - y_g) - (x_1 - x_g)*(y_3 - y_g))/((x_2 - x_1)*(y_3 - y_1) - (x_3 - x_1)*(y_2 - y_1))',
+    F_3: 'W*((x_1 - x_g)*(y_2 - y_g) - (x_2 - x_g)*(y_1 - y_g))/((x_2 - x_1)*(y_3 - y_1) - (x_3 - x_1)*(y_2 - y_1))',
+  },
+  source: 'Statics: upright forces and the moments about two axes in balance on three supports.',
+  refuses: (places) => inLine(places),
+  compute: ({ W, x_g, y_g, ...feet }) => {
+    const whole = twiceArea(feet);
+    return {
+      F_1: newtons((W * twiceArea({ ...feet, x_1: x_g, y_1: y_g })) / whole),
+      F_2: newtons((W * twiceArea({ ...feet, x_2: x_g, y_2: y_g })) / whole),
+      F_3: newtons((W * twiceArea({ ...feet, x_3: x_g, y_3: y_g })) / whole),
+    };
+  },
 });
 
 /** A foot: where it stands, its net lead (mm per turn, signed) and the steps counted in one of its turns. */
@@ -190,6 +237,27 @@ export const nextRound = (
     return { name: foot.name, expected: mm(expected), found: mm(found), extra: mm(found - expected) };
   });
   return good({ levelling: now.value, checks });
+};
+
+/**
+ * What the indicator reads when these steps have been turned, clockwise positive, in the order of the feet. The net lead
+ * of each foot is the true one here, so that feet which do not quite move as designated can be tried.
+ */
+export const readingsAfter = (
+  feet: readonly Foot[],
+  steps: readonly number[],
+  readings: readonly Point[],
+): Result<readonly Point[]> => {
+  if (!(steps.length === feet.length && steps.every((m) => Math.abs(m) <= 1e6)))
+    return bad(
+      `Read steps ${steps.join(', ')} for ${feet.length} feet; give one number of steps for each foot, 0 where it was left alone.`,
+    );
+  const moved = feetPlane(
+    feet,
+    feet.map((foot, i) => ((steps[i] ?? 0) * foot.Delta) / foot.k),
+  );
+  if (!moved.ok) return moved;
+  return good(readings.map((point) => ({ ...point, z: point.z + heightAt(moved.value, point) })));
 };
 
 export interface FootLoad {

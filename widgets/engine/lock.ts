@@ -44,6 +44,15 @@ export const lockSlopMotion = relation({
   compute: ({ L_C, g_k, r_k }) => ({ z_k: mm((L_C * g_k) / (2 * Math.PI * r_k)) }),
 });
 
+export const lockStiffness = relation({
+  name: 'lock-stiffness',
+  says: 'Stiffness of the lock against turning, from how stiff it is sideways where it bears.',
+  takes: ['k_g', 'r_k'],
+  gives: { kappa: 'k_g*r_k^2' },
+  source: 'Force k x at the radius r, x = r times the angle, torque r times the force.',
+  compute: ({ k_g, r_k }) => ({ kappa: newtonMillimetres(k_g * r_k ** 2) }),
+});
+
 export const lockWindUp = relation({
   name: 'lock-wind-up',
   says: 'Wind-up of a springy lock under the torque that thread C hands to the carried part.',

@@ -262,7 +262,8 @@ const refuse = (w: Wish): string | undefined => {
     ['stroke', w.leastStroke, 'mm'],
     ['load', w.load, 'N'],
   ] as const)
-    if (!(value >= 0 && Number.isFinite(value))) return `Read ${say(value)} ${unit} as the ${what}; give nought or more.`;
+    if (!(value >= 0 && Number.isFinite(value)))
+      return `Read ${say(value)} ${unit} as the ${what}; give nought or more.`;
   if (!(w.usable > 0 && w.usable <= 1000))
     return `Read ${say(w.usable)} diameters of usable thread; give more than nought, for example 1.`;
   return w.stress > 0 && Number.isFinite(w.stress)

@@ -23,17 +23,16 @@ export const ORDINARY_LEAD_ERROR = 0.001;
 const CARE = 25;
 const DELICATE = 100;
 
-export const judge = (
-  pair: Omit<PairRow, 'verdict'>,
-  [first, second]: readonly [Candidate, Candidate],
-): Verdict => {
+export const judge = (pair: Omit<PairRow, 'verdict'>, [first, second]: readonly [Candidate, Candidate]): Verdict => {
   const remarks: string[] = [];
   let grade = pair.gain <= CARE ? 0 : pair.gain <= DELICATE ? 1 : 2;
   const lower = (to: number) => {
     grade = Math.max(grade, to);
   };
   if (pair.gain > CARE)
-    remarks.push(`0.1 % of lead error in one thread is ${say(100 * ORDINARY_LEAD_ERROR * pair.gain, 2)} % of the motion`);
+    remarks.push(
+      `0.1 % of lead error in one thread is ${say(100 * ORDINARY_LEAD_ERROR * pair.gain, 2)} % of the motion`,
+    );
   if (pair.arrangement === 'nested' && pair.wall !== undefined && !(pair.wall.limit >= pair.A.P)) {
     remarks.push('thin wall, less than a pitch');
     lower(1);

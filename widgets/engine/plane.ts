@@ -81,6 +81,52 @@ export const planeTilt = relation({
   },
 });
 
+export const planeRises = relation({
+  name: 'plane-rises',
+  says: 'The two rises of the plane through three heights.',
+  takes: ['x_1', 'y_1', 'z_1', 'x_2', 'y_2', 'z_2', 'x_3', 'y_3', 'z_3'],
+  gives: {
+    q_x: '((z_2 - z_1)*(y_3 - y_1) - (z_3 - z_1)*(y_2 - y_1))/((x_2 - x_1)*(y_3 - y_1) - (x_3 - x_1)*(y_2 - y_1))',
+    r_y: '((x_2 - x_1)*(z_3 - z_1) - (x_3 - x_1)*(z_2 - z_1))/((x_2 - x_1)*(y_3 - y_1) - (x_3 - x_1)*(y_2 - y_1))',
+  },
+  source: 'Analytic geometry: two equations for the two rises, from the differences of three heights.',
+  refuses: (places) => inLine(places),
+  compute: ({ x_1, y_1, z_1, x_2, y_2, z_2, x_3, y_3, z_3 }) => {
+    const twice = twiceArea({ x_1, y_1, x_2, y_2, x_3, y_3 });
+    return {
+      q_x: plain(((z_2 - z_1) * (y_3 - y_1) - (z_3 - z_1) * (y_2 - y_1)) / twice),
+      r_y: plain(((x_2 - x_1) * (z_3 - z_1) - (x_3 - x_1) * (z_2 - z_1)) / twice),
+    };
+  },
+});
+
+/** Three places as relations name them, mm. */
+export interface Triangle {
+  readonly x_1: number;
+  readonly y_1: number;
+  readonly x_2: number;
+  readonly y_2: number;
+  readonly x_3: number;
+  readonly y_3: number;
+}
+
+/** Twice the area of the triangle, positive where its corners go round anticlockwise. */
+export const twiceArea = ({ x_1, y_1, x_2, y_2, x_3, y_3 }: Triangle): number =>
+  (x_2 - x_1) * (y_3 - y_1) - (x_3 - x_1) * (y_2 - y_1);
+
+/** Why three places span no triangle to work with; undefined where they do. Its width is held to LEAST_ROUNDNESS of its length. */
+export const inLine = (t: Triangle): string | undefined => {
+  const longest = Math.max(
+    Math.hypot(t.x_2 - t.x_1, t.y_2 - t.y_1),
+    Math.hypot(t.x_3 - t.x_2, t.y_3 - t.y_2),
+    Math.hypot(t.x_1 - t.x_3, t.y_1 - t.y_3),
+  );
+  if (!(longest >= 1)) return 'The three places are less than 1 mm apart: set them as far apart as the part allows.';
+  return Math.abs(twiceArea(t)) >= LEAST_ROUNDNESS * longest ** 2
+    ? undefined
+    : 'The three places stand in a line, or so nearly that the tilt across it can’t be told: move one well off the line.';
+};
+
 /**
  * Places whose short spread is below a thousandth of the long one stand in a line for all practical purposes: an
  * error of a micrometre in a reading would become a millimetre as far off the line as the line is long.

@@ -76,9 +76,14 @@ const TAN30 = 1 / Math.sqrt(3);
 const BLOCK = 2048;
 const BLOCKS_A_STEP = 32;
 
+/** Values looked at, or changed about, in one step of the counting. */
+const COUNTED_A_STEP = 2 ** 18;
+const SWAPPED_A_STEP = 2 ** 16;
+
 /**
- * The batch as a run of steps: each `next()` draws 65 536 assemblies and yields the share done, from 0 to 1; the
- * last returns the batch. The result does not depend on how the run is driven.
+ * The batch as a run of steps of a few milliseconds: each `next()` draws 65 536 assemblies and yields the share done, from
+ * 0 to 1. While a large batch is then counted it yields 1 now and again; the last step returns the batch. The result does
+ * not depend on how the run is driven.
  */
 export const playBatchRun = (settings: PlayBatchSettings): Result<Generator<number, PlayBatch, void>> => {
   const state = randomState(settings.seed);
@@ -176,7 +181,12 @@ function* run(settings: PlayBatchSettings, state: RandomState): Generator<number
   const from = Math.min(least, lowest);
   const to = Math.max(most, highest);
   // Counted before the selection shuffles the values: it is quicker, and no different.
-  const counts = histogram(values, from, to, settings.bars ?? 60);
+  const counts = new Uint32Array(settings.bars ?? 60);
+  for (let start = 0; start < together; start += COUNTED_A_STEP) {
+    if (start > 0) yield 1;
+    countInto(counts, values.subarray(start, start + COUNTED_A_STEP), from, to);
+  }
+  const found = yield* quantileSteps(values, settings.shares ?? [0.05, 0.5, 0.95]);
   return {
     ...totals,
     drawn: {
@@ -184,7 +194,7 @@ function* run(settings: PlayBatchSettings, state: RandomState): Generator<number
       most: mm(highest),
       mean: mm(middle + mean),
       sd: mm(Math.sqrt(Math.max(0, squares / together - mean * mean))),
-      quantiles: quantiles(values, settings.shares ?? [0.05, 0.5, 0.95]).map(({ share, value }) => ({
+      quantiles: found.map(({ share, value }) => ({
         share,
         play: mm(value),
       })),
@@ -193,15 +203,14 @@ function* run(settings: PlayBatchSettings, state: RandomState): Generator<number
   };
 }
 
-/** How many values fall in each of `bars` equal bars from `from` to `to`; the upper edge belongs to the last bar. */
-const histogram = (values: Float32Array, from: number, to: number, bars: number): Uint32Array => {
-  const counts = new Uint32Array(bars);
+/** Adds how many values fall in each of the equal bars from `from` to `to`; the upper edge belongs to the last bar. */
+const countInto = (counts: Uint32Array, values: Float32Array, from: number, to: number): void => {
+  const bars = counts.length;
   const perUnit = to > from ? bars / (to - from) : 0;
   for (let i = 0; i < values.length; i++) {
     const bar = Math.min(bars - 1, Math.max(0, Math.floor(((values[i] ?? 0) - from) * perUnit)));
     counts[bar] = (counts[bar] ?? 0) + 1;
   }
-  return counts;
 };
 
 /**
@@ -212,6 +221,18 @@ export const quantiles = (
   values: Float32Array | Float64Array,
   shares: readonly number[],
 ): { readonly share: number; readonly value: number }[] => {
+  const steps = quantileSteps(values, shares);
+  for (;;) {
+    const step = steps.next();
+    if (step.done) return step.value;
+  }
+};
+
+/** The same with a pause now and again, at which it yields 1. */
+function* quantileSteps(
+  values: Float32Array | Float64Array,
+  shares: readonly number[],
+): Generator<number, { readonly share: number; readonly value: number }[], void> {
   if (values.length === 0) throw new RangeError('quantiles: no values');
   const found = new Map<number, number>();
   let left = 0;
@@ -219,31 +240,40 @@ export const quantiles = (
     if (!(share >= 0 && share <= 1)) throw new RangeError(`quantiles: share ${share} is not from 0 to 1`);
     const h = (values.length - 1) * share;
     const k = Math.floor(h);
-    select(values, k, left, values.length - 1);
+    yield* select(values, k, left, values.length - 1);
     // Everything from k on is now at least the k-th value, so the next quantile is sought only there.
     left = k;
     const low = values[k] ?? 0;
     const part = h - k;
-    found.set(share, part === 0 ? low : low + part * (leastFrom(values, k + 1) - low));
+    found.set(share, part === 0 ? low : low + part * ((yield* leastFrom(values, k + 1)) - low));
   }
   return shares.map((share) => ({ share, value: found.get(share) ?? 0 }));
-};
+}
 
-const leastFrom = (values: Float32Array | Float64Array, start: number): number => {
+function* leastFrom(values: Float32Array | Float64Array, start: number): Generator<number, number, void> {
   let least = Number.POSITIVE_INFINITY;
-  for (let i = start; i < values.length; i++) {
-    const v = values[i] ?? 0;
-    if (v < least) least = v;
+  for (let from = start; from < values.length; from += COUNTED_A_STEP) {
+    if (from > start) yield 1;
+    const to = Math.min(values.length, from + COUNTED_A_STEP);
+    for (let i = from; i < to; i++) {
+      const v = values[i] ?? 0;
+      if (v < least) least = v;
+    }
   }
   return least;
-};
+}
 
 /**
  * Reorders values[left … right] so that place k holds the value it would hold if sorted, smaller or equal ones before
  * it, larger or equal ones after. C. A. R. Hoare, Algorithm 65: Find (CACM 4, 1961), with the pivot of R. Floyd and
  * R. Rivest, Algorithm 489: Select (CACM 18, 1975): chosen from a small sample, so that one or two passes do.
  */
-const select = (values: Float32Array | Float64Array, k: number, left: number, right: number): void => {
+function* select(
+  values: Float32Array | Float64Array,
+  k: number,
+  left: number,
+  right: number,
+): Generator<number, void, void> {
   let lo = left;
   let hi = right;
   while (hi > lo) {
@@ -253,7 +283,7 @@ const select = (values: Float32Array | Float64Array, k: number, left: number, ri
       const z = Math.log(n);
       const s = 0.5 * Math.exp((2 * z) / 3);
       const sd = 0.5 * Math.sqrt((z * s * (n - s)) / n) * Math.sign(i - n / 2);
-      select(
+      yield* select(
         values,
         k,
         Math.max(lo, Math.floor(k - (i * s) / n + sd)),
@@ -263,7 +293,8 @@ const select = (values: Float32Array | Float64Array, k: number, left: number, ri
     const pivot = values[k] ?? 0;
     let i = lo;
     let j = hi;
-    while (i <= j) {
+    for (let swapped = 1; i <= j; swapped++) {
+      if (swapped % SWAPPED_A_STEP === 0) yield 1;
       while ((values[i] ?? 0) < pivot) i++;
       while ((values[j] ?? 0) > pivot) j--;
       if (i <= j) {
@@ -275,4 +306,4 @@ const select = (values: Float32Array | Float64Array, k: number, left: number, ri
     if (j < k) lo = i;
     if (i > k) hi = j;
   }
-};
+}

@@ -12,13 +12,16 @@
  * of the flank touches when (moved out)·tan 30° + (moved along) = (c/2)·tan 30°. The plain-pin bound leaves the
  * second term out: for an engagement of one diameter it is 2.7 times too large. Good to about a pitch in ℓ.
  * All of this is for a screw that carries no axial load; a loaded one sits on one flank, which centres it.
+ * Pushed sideways by e off the middle the nearer flanks stand off by c/2 − e only, so less axial play is left,
+ *   j_e = (c − 2e)·tan 30°, down to nothing where the flanks touch at e = c/2.
+ * Angles are taken as small; tan τ exceeds τ by tan τ/τ − 1 (0.01 % at 1°).
  *
  * Two threads in series, net lead Δ: on reversal the turned part has to cross both plays before the carried
  * part moves, n_j = (j_A + j_C)/|Δ|. This is for a carried part held by its own friction, the turned part freer
  * than that; simulator.ts shows the other cases. Play does not shrink with Δ.
  * Lengths mm, angles rad, rotation in turns. Geometry of ISO 68-1 flanks, worked here; no other source.
  */
-import { mm, plain, rad, turns } from './quantity.ts';
+import { mm, newtons, plain, rad, turns } from './quantity.ts';
 import { relation } from './relation.ts';
 
 const TAN30 = 1 / Math.sqrt(3);
@@ -69,6 +72,20 @@ export const axialPlayC = relation({
   compute: ({ c_C }) => ({ j_C: mm(c_C * TAN30) }),
 });
 
+export const offCentrePlay = relation({
+  name: 'off-centre-play',
+  says: 'Axial play left to a screw that is held off the middle of its nut.',
+  takes: ['c', 'e_s'],
+  gives: { j: '(c - 2*e_s)*tan(30*deg)' },
+  source: 'Geometry of ISO 68-1 flanks: the nearer side decides; worked in play.ts, a tilted-profile test beside it.',
+  refuses: ({ c, e_s }) =>
+    interference(c) ??
+    (2 * e_s <= c
+      ? undefined
+      : `The screw stands ${Number(e_s.toPrecision(4))} mm off the middle, more than its flanks allow: with this clearance they touch at ${Number((c / 2).toPrecision(4))} mm; give that or less.`),
+  compute: ({ c, e_s }) => ({ j: mm(Math.max(0, c - 2 * e_s) * TAN30) }),
+});
+
 export const radialFloat = relation({
   name: 'radial-float',
   says: 'Radial float of an unloaded screw in its nut, side to side.',
@@ -100,6 +117,18 @@ export const pinTilt = relation({
   compute: ({ c, l_e }) => ({ tau: rad(c / l_e) }),
 });
 
+export const smallAngle = relation({
+  name: 'small-angle',
+  says: 'How much a small-angle formula leaves out: by how much the tangent exceeds the angle.',
+  takes: ['tau'],
+  gives: { eps_t: 'tan(tau)/tau - 1' },
+  source: 'Trigonometry: tan τ/τ − 1 = τ²/3 + 2τ⁴/15 + …',
+  refuses: ({ tau }) =>
+    tau > 0 ? undefined : 'A tilt of nought has no small-angle error to speak of: give an angle above 0°.',
+  // The series where the difference would lose its digits.
+  compute: ({ tau }) => ({ eps_t: plain(tau < 1e-3 ? tau ** 2 / 3 + (2 * tau ** 4) / 15 : Math.tan(tau) / tau - 1) }),
+});
+
 export const tipFloat = relation({
   name: 'tip-float',
   says: 'Tip float: sideways motion of the tip to either side as the screw tilts in its nut.',
@@ -107,6 +136,15 @@ export const tipFloat = relation({
   gives: { y_t: 'tau*y' },
   source: 'Small angle: lever of the height above the middle of the engagement.',
   compute: ({ tau, y }) => ({ y_t: mm(tau * y) }),
+});
+
+export const flankPushes = relation({
+  name: 'flank-pushes',
+  says: 'Push across the flanks of each thread: C hands on what acts on the carried part, A what acts on both.',
+  takes: ['Q_t', 'Q_c'],
+  gives: { Q_A: 'Q_t + Q_c', Q_C: 'Q_c' },
+  source: 'Statics: the axial forces on the parts above a thread add up at that thread (up is plus).',
+  compute: ({ Q_t, Q_c }) => ({ Q_A: newtons(Q_t + Q_c), Q_C: newtons(Q_c) }),
 });
 
 export const turnsLost = relation({

@@ -95,7 +95,8 @@ const sentence = (symbol: SymbolName): string => {
   return says.charAt(0).toUpperCase() + says.slice(1);
 };
 
-const allowed = (fact: SymbolFact): string => `from ${inUnit(fact.min, fact)} to ${inUnit(fact.max, fact)}`;
+const allowed = (fact: SymbolFact): string =>
+  `from ${inUnit(fact.min, fact)} to ${inUnit(fact.max, fact)}${fact.because === undefined ? '' : `, because ${fact.because}`}`;
 
 /** A bound in the unit a reader thinks in: angles in degrees, everything else as the engine holds it. */
 const inUnit = (value: number, fact: SymbolFact): string => {

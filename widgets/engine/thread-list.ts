@@ -15,8 +15,8 @@ const MOST_THREADS = 60;
 
 export interface ThreadList {
   readonly threads: readonly Thread[];
-  /** One sentence for each piece that is no thread. */
-  readonly wrong: readonly string[];
+  /** The pieces that are no thread, each with the sentence that says why. */
+  readonly wrong: readonly { readonly typed: string; readonly reason: string }[];
 }
 
 /** The threads in a text; an empty text is an empty list. Refused as a whole only where it is too long or holds no thread at all. */
@@ -26,19 +26,22 @@ export const readThreadList = (text: string): Result<ThreadList> => {
       `Read ${quoted(text)}; a list is at most ${LONGEST_LIST} characters: name the threads you would use for this job.`,
     );
   const threads: Thread[] = [];
-  const wrong: string[] = [];
+  const wrong: { typed: string; reason: string }[] = [];
   for (const piece of text.split(/[;\n]|,(?!\d)|,(?=\d+-)/)) {
     if (piece.trim() === '') continue;
     const whole = readThread(piece);
-    const parts = whole.ok || !piece.includes(',') ? [whole] : piece.split(',').map(readThread);
-    for (const part of parts)
-      if (part.ok) threads.push(part.value);
-      else wrong.push(part.reason);
+    for (const typed of whole.ok ? [piece] : piece.split(',')) {
+      const read = readThread(typed);
+      if (read.ok) threads.push(read.value);
+      else wrong.push({ typed: typed.trim(), reason: read.reason });
+    }
   }
   if (threads.length > MOST_THREADS)
     return bad(`Read ${threads.length} threads; a list holds at most ${MOST_THREADS}: leave some out.`);
   if (threads.length === 0 && wrong.length > 0)
-    return bad(`${wrong[0]}${wrong.length > 1 ? ` None of the other ${wrong.length - 1} is a thread either.` : ''}`);
+    return bad(
+      `${wrong[0]?.reason}${wrong.length > 1 ? ` None of the other ${wrong.length - 1} is a thread either.` : ''}`,
+    );
   return good({ threads, wrong });
 };
 
@@ -57,7 +60,8 @@ const ALSO: Readonly<Record<string, readonly SeriesName[]>> = {
 
 /** Names of series, in any order, parted by commas: `coarse, UNF`; also metric, inch, all and none. */
 export const readSeriesList = (text: string): Result<readonly SeriesName[]> => {
-  if (!(text.length <= LONGEST_LIST)) return bad(`Read ${quoted(text)}; name series, for example ${SERIES_NAMES[0]}, UNF.`);
+  if (!(text.length <= LONGEST_LIST))
+    return bad(`Read ${quoted(text)}; name series, for example ${SERIES_NAMES[0]}, UNF.`);
   const found = new Set<SeriesName>();
   const pieces = text
     .split(/[,;\n]/)

@@ -14,6 +14,10 @@ export const typedInAddress = (search: string): ((set: string, name: string) => 
   return (set, name) => parameters.get(`${set}.${name}`) ?? undefined;
 };
 
+/** Whether an address carries numbers of a set, as one that somebody shared does. */
+export const hasNumbers = (search: string): boolean =>
+  [...new URLSearchParams(search).keys()].some((key) => key.includes('.'));
+
 /** The unit view: the address first, then what the reader chose last, then metric. */
 export const firstView = (search: string): UnitView => {
   const asked = new URLSearchParams(search).get('units') ?? remembered();

@@ -55,6 +55,11 @@ export const wakeFigure = (
     numbers: () => store.numbers(set),
     view: store.view,
     set: (name, value) => store.put(set, name, value),
+    type: (name, text) => store.type(set, name, text),
+    redraw: () => {
+      outline = undefined;
+      refresh();
+    },
   });
 
   // Out of view nothing is drawn; the figure catches up when it comes back.

@@ -2,6 +2,7 @@
 import { symbolFact } from '../engine/index.ts';
 import { CHOICES } from '../shared/choices.ts';
 import type { Input } from '../shared/numbers.ts';
+import { TEXTS, type TextName } from '../shared/texts.ts';
 import { all, make, setText } from './dom.ts';
 import type { Store } from './store.ts';
 
@@ -32,9 +33,10 @@ interface Row {
 
 const typedRow = (set: string, input: Exclude<Input, { kind: 'choice' }>, store: Store): Row => {
   const id = `field-${++serial}`;
-  const field = make('input', {
+  const list = input.kind === 'text' ? rowsOf(input.name) : undefined;
+  const field: HTMLInputElement | HTMLTextAreaElement = make(list === undefined ? 'input' : 'textarea', {
     id,
-    type: 'text',
+    ...(list === undefined ? { type: 'text' } : { rows: String(list) }),
     autocomplete: 'off',
     spellcheck: 'false',
     autocapitalize: 'off',
@@ -49,7 +51,7 @@ const typedRow = (set: string, input: Exclude<Input, { kind: 'choice' }>, store:
     const button = (sign: 1 | -1, face: string, says: string) => {
       const b = make('button', { type: 'button', class: 'step', 'aria-label': `${input.label}: ${says}` }, face);
       b.addEventListener('click', () =>
-        store.put(set, input.name, (store.numbers(set).values[input.name] ?? 0) + sign * step()),
+        store.put(set, input.name, stepped(store.numbers(set).values[input.name] ?? 0, step(), sign)),
       );
       return b;
     };
@@ -58,12 +60,14 @@ const typedRow = (set: string, input: Exclude<Input, { kind: 'choice' }>, store:
   }
   field.addEventListener('input', () => store.type(set, input.name, field.value));
   field.addEventListener('blur', () => store.tidy(set, input.name));
-  field.addEventListener('keydown', (event) => {
-    if (event.key === 'Enter') store.tidy(set, input.name);
+  const keyed: HTMLElement = field;
+  keyed.addEventListener('keydown', (event) => {
+    if (event.key === 'Enter' && list === undefined) store.tidy(set, input.name);
     if (input.kind !== 'quantity' || (event.key !== 'ArrowUp' && event.key !== 'ArrowDown')) return;
     event.preventDefault();
     const step = stepOf(set, input.name, store)();
-    store.put(set, input.name, (store.numbers(set).values[input.name] ?? 0) + (event.key === 'ArrowUp' ? step : -step));
+    const now = store.numbers(set).values[input.name] ?? 0;
+    store.put(set, input.name, stepped(now, step, event.key === 'ArrowUp' ? 1 : -1));
   });
   const element = make(
     'div',
@@ -80,7 +84,9 @@ const typedRow = (set: string, input: Exclude<Input, { kind: 'choice' }>, store:
     field.setAttribute('aria-invalid', String(now.reason !== undefined));
     element.classList.toggle('wrong', now.reason !== undefined);
     const kept = typeof now.value === 'object' ? now.value.designation : '';
-    const notes = typeof now.value === 'object' ? now.value.notes.join(' ') : '';
+    const left = input.kind === 'text' && now.reason === undefined ? TEXTS[input.name].note(now.text) : '';
+    const notes = typeof now.value === 'object' ? now.value.notes.join(' ') : left;
+    element.classList.toggle('partly', left !== '');
     setText(
       note,
       now.reason === undefined
@@ -91,15 +97,44 @@ const typedRow = (set: string, input: Exclude<Input, { kind: 'choice' }>, store:
   return { element, refresh };
 };
 
+/** One step on. A value that is a whole number of steps but for rounding counts as one: six flats make a turn. */
+const stepped = (value: number, step: number, sign: 1 | -1): number => {
+  const whole = Math.round(value / step);
+  return Math.abs(value / step - whole) < 1e-4 ? (whole + sign) * step : value + sign * step;
+};
+
+/** Rows of a field that takes a list with one entry a row. */
+const rowsOf = (name: TextName): number | undefined => {
+  const fact = TEXTS[name];
+  return 'rows' in fact ? fact.rows : undefined;
+};
+
 /** What one press of a button or arrow changes: a flat for turns, a round amount for the rest. */
 const stepOf = (set: string, name: string, store: Store) => (): number => {
   const fact = symbolFact(name as Parameters<typeof symbolFact>[0]);
+  if (fact.says.startsWith('phase')) return 0.05;
   if (fact.unit === 'turn') return 1 / (store.numbers(set).values.k ?? 6);
-  if (fact.shown === 'degrees') return (Math.PI / 180) * (fact.says.includes('wind-up') ? 1 : 15);
+  const field = store.field(set, name)?.input;
+  const range = field?.kind === 'quantity' ? field.max - field.min : fact.max - fact.min;
+  if (fact.shown === 'degrees' && fact.says.includes('wind-up')) return Math.PI / 180;
+  // A field of half a radian or so is for how finely a hand sets, a wide one for turning.
+  if (fact.shown === 'degrees') return (Math.PI / 180) * (range < 0.6 ? 0.5 : 15);
   if (fact.whole) return 1;
-  if (fact.unit === 'mm')
-    return fact.shown === 'motion' ? (store.view() === 'inch' ? 0.00254 : 0.01) : store.view() === 'inch' ? 1.5875 : 1;
-  return (fact.max - fact.min) / 20;
+  if (name === 's_w') return roundStep(store.numbers(set).values.s_w ?? 0.001);
+  // Fields that span no more than this are for errors, not for motions.
+  if (fact.shown === 'percent' && range <= 0.1) return 1e-4;
+  if (fact.shown === 'motion' && range <= 0.1) return store.view() === 'inch' ? 0.000254 : 0.0001;
+  // Clearances and pitch diameters are sizes too, but nobody steps them by a millimetre.
+  const fine = /clearance|pitch diameter/.test(fact.says);
+  if (fact.unit === 'mm' && fact.shown !== 'motion' && range > 2 && !fine) return store.view() === 'inch' ? 1.5875 : 1;
+  if (fact.unit === 'mm') return store.view() === 'inch' ? 0.00254 : 0.01;
+  return Number((range / 20).toPrecision(1));
+};
+
+/** About a tenth of a motion that may be a micrometre as well as a millimetre. */
+const roundStep = (value: number): number => {
+  const digit = 10 ** Math.floor(Math.log10(Math.abs(value) * (1 + 1e-9)));
+  return Math.abs(value) / digit < 2 ? digit / 10 : digit / 2;
 };
 
 const choiceRow = (set: string, input: Extract<Input, { kind: 'choice' }>, store: Store): Row => {

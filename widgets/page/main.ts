@@ -3,13 +3,16 @@ import 'katex/dist/katex.css';
 import './styles/notebook.css';
 import { LIGHT } from '../light.ts';
 import type { PageModel } from '../press/chapter.ts';
-import { addressOf, firstView, rememberView, typedInAddress } from './address.ts';
+import { addressOf, firstView, hasNumbers, rememberView, typedInAddress } from './address.ts';
+import { applyDesign, wakeDesigns } from './designs.ts';
 import { all, make } from './dom.ts';
 import { wakeExample, wakeQuantities } from './examples.ts';
 import { wakeFigure, wakePointing } from './figures.ts';
 import { wakeInputs } from './inputs.ts';
 import { loadPlots } from './load-plots.ts';
 import { wakePrediction } from './predictions.ts';
+import { wakeScrollers } from './scrollers.ts';
+import { designInUse } from './shelf.ts';
 import { createStore } from './store.ts';
 import { wakeTools } from './tools.ts';
 
@@ -17,7 +20,11 @@ const wake = () => {
   const data = document.getElementById('page-model')?.textContent;
   if (!data) return;
   const model = JSON.parse(data) as PageModel;
-  const store = createStore(model.sets, typedInAddress(location.search), firstView(location.search));
+  const typed = typedInAddress(location.search);
+  const store = createStore(model.sets, typed, firstView(location.search));
+  const mine = designInUse();
+  // A link's own numbers stand over those of the design in use.
+  if (mine && !hasNumbers(location.search)) applyDesign(store, mine);
   const root = document.body;
 
   const voice = make('p', { class: 'voice', 'aria-live': 'polite' });
@@ -26,7 +33,10 @@ const wake = () => {
     voice.textContent = text;
   };
 
-  for (const place of all(root, '[data-tools]')) wakeTools(place, store);
+  for (const place of all(root, '[data-tools]')) {
+    wakeTools(place, store);
+    wakeDesigns(place, store);
+  }
   for (const place of all(root, '[data-inputs]')) wakeInputs(place, store);
   for (const example of model.examples)
     for (const place of all(root, `[data-example="${example.id}"]`))
@@ -38,6 +48,7 @@ const wake = () => {
   }
   wakeQuantities(root, model.live, store);
   wakePointing(root);
+  wakeScrollers(root);
   for (const figure of all(root, '[data-figure]')) {
     const light = LIGHT.find((w) => w.name === figure.dataset.figure);
     if (light) wakeFigure(figure, light, store, announce);

@@ -2,8 +2,8 @@
  * Predict first: the reader commits to a number before the answer shows. Both stay drawn on one scale, and a known slip
  * is named. The answer can always be opened without predicting.
  */
-import { readQuantity, type SymbolName, symbolFact } from '../engine/index.ts';
-import { dressOf, show } from '../shared/format.ts';
+import { outOfBounds, quoted, readQuantity, type SymbolName, symbolFact } from '../engine/index.ts';
+import { dressOf, numeral, show } from '../shared/format.ts';
 import { fieldUnit } from '../shared/numbers.ts';
 import { make, setText } from './dom.ts';
 import type { Store } from './store.ts';
@@ -54,7 +54,8 @@ export const wakePrediction = (place: HTMLElement, model: PredictionModel, store
       (s) => Math.abs(made ?? Number.NaN) > 0 && Math.abs(Math.abs(made ?? 0) / Math.abs(s.value) - 1) < NEAR,
     );
     const ratio = made / model.answer;
-    if (Math.abs(ratio - 1) < NEAR) setText(verdict, `Yes: ${answer}.`);
+    if (model.answer === 0) setText(verdict, made === 0 ? `Yes: ${answer}.` : `You said ${yours}; it is ${answer}.`);
+    else if (Math.abs(ratio - 1) < NEAR) setText(verdict, `Yes: ${answer}.`);
     else if (Math.abs(ratio + 1) < NEAR)
       setText(verdict, `Right amount, other way: you said ${yours}, it is ${answer}.`);
     else if (slip) setText(verdict, `You said ${yours}; it is ${answer}. ${slip.says}`);
@@ -63,19 +64,26 @@ export const wakePrediction = (place: HTMLElement, model: PredictionModel, store
       const times = Math.abs(ratio) > 1 ? Math.abs(ratio) : 1 / Math.abs(ratio);
       setText(
         verdict,
-        `You said ${yours}; it is ${answer}, ${times < 1.5 ? 'not far off' : `${Number(times.toPrecision(2))} times ${Math.abs(ratio) > 1 ? 'less' : 'more'}`}.`,
+        `You said ${yours}; it is ${answer}, ${times < 1.5 ? 'not far off' : `${numeral(Number(times.toPrecision(2)))} times ${Math.abs(ratio) > 1 ? 'less' : 'more'}`}.`,
       );
     }
-    scale.hidden = false;
+    scale.hidden = model.answer === 0;
+    if (scale.hidden) return;
     scale.innerHTML = scaleSvg(made, model.answer, yours, answer);
   };
 
   form.addEventListener('submit', (event) => {
     event.preventDefault();
     const read = readQuantity(field.value, fact.unit, unit());
-    field.setAttribute('aria-invalid', String(!read.ok));
-    if (!read.ok) {
-      setText(verdict, read.reason);
+    const beyond = read.ok && outOfBounds(symbol, read.value.value)?.field !== undefined && !fact.whole;
+    field.setAttribute('aria-invalid', String(!read.ok || beyond));
+    if (!read.ok || beyond) {
+      setText(
+        verdict,
+        read.ok
+          ? `Read ${quoted(field.value)}, which is beyond any ${fact.says} here: type a smaller one.`
+          : read.reason,
+      );
       return;
     }
     made = read.value.value;

@@ -2,9 +2,10 @@
  * The page's one state: the reader's numbers and the unit view. Everything on the page is drawn from here and
  * nothing else holds a number. Changes are told once per frame.
  */
-import { type SymbolName, symbolFact } from '../engine/index.ts';
+import { type SymbolName, symbolFact, UNITS } from '../engine/index.ts';
 import type { UnitView } from '../shared/format.ts';
 import {
+  fieldUnit,
   gather,
   type Input,
   type NumberSet,
@@ -14,6 +15,7 @@ import {
   type Value,
   writeQuantity,
 } from '../shared/numbers.ts';
+import { LONGEST_FIELD } from '../shared/texts.ts';
 
 export interface Field {
   readonly input: Input;
@@ -33,6 +35,8 @@ export interface Store {
   readonly view: () => UnitView;
   readonly setView: (view: UnitView) => void;
   readonly type: (set: string, name: string, text: string) => void;
+  /** Puts in a text written with metric units, as an address or a design holds it. */
+  readonly load: (set: string, name: string, text: string) => void;
   /** Sets a quantity, kept within its field's bounds. */
   readonly put: (set: string, name: string, value: number) => void;
   /** Writes the field's good value out in full where its text was good, as a field does when it is left. */
@@ -95,7 +99,7 @@ export const createStore = (
     const field = fields.get(key(set, name));
     if (!field) return;
     const read = readInput(field.input, text, as);
-    const shown = text.slice(0, 60);
+    const shown = text.slice(0, field.input.kind === 'text' ? LONGEST_FIELD : 60);
     write(
       set,
       read.ok
@@ -137,11 +141,17 @@ export const createStore = (
       announce();
     },
     type: (set, name, text) => retype(set, name, text, view),
+    load: (set, name, text) => {
+      retype(set, name, text, 'metric');
+      tidy(set, name);
+    },
     put: (set, name, value) => {
       const field = fields.get(key(set, name));
       if (field?.input.kind !== 'quantity') return;
       const { min, max } = field.input;
-      const kept = Math.min(max, Math.max(min, Number(value.toFixed(6))));
+      // A grid in the field's own unit, so that a drag leaves 120° in it and not 120.0000095°.
+      const { factor } = UNITS[fieldUnit(field.input.name, 'metric')];
+      const kept = Math.min(max, Math.max(min, Number((value / factor).toFixed(6)) * factor));
       write(set, {
         ...field,
         value: kept,

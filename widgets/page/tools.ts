@@ -1,6 +1,7 @@
 /** The masthead's tools: the one unit switch, and the way back to the chapter's own numbers. */
 import { UNIT_VIEWS, type UnitView } from '../shared/format.ts';
 import { make } from './dom.ts';
+import { useDesign } from './shelf.ts';
 import type { Store } from './store.ts';
 
 const FACES: Record<UnitView, string> = { metric: 'mm, µm', inch: 'inch, thou', both: 'both' };
@@ -15,7 +16,10 @@ export const wakeTools = (place: HTMLElement, store: Store): void => {
     return radio;
   });
   const reset = make('button', { type: 'button', class: 'plain' }, 'Chapter’s own numbers');
-  reset.addEventListener('click', store.reset);
+  reset.addEventListener('click', () => {
+    useDesign('');
+    store.reset();
+  });
   place.append(group, reset);
   const refresh = () => {
     for (const radio of radios) radio.checked = radio.value === store.view();

@@ -125,6 +125,7 @@ export const readBlock = (
       ...widget.threads.map((t) => (t === 'thread' ? 'thread' : `thread ${t}`)),
       ...widget.quantities,
       ...widget.choices,
+      ...(widget.texts ?? []),
     ].filter((n) => !have.has(n.replace(/^thread /, '')));
     if (missing.length > 0) {
       book.note(

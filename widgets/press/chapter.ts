@@ -116,7 +116,10 @@ const markdown = (work: Work): MarkdownIt => {
   // A value inside a paragraph knows how many line breaks stand before it; here it learns its line in the file.
   md.core.ruler.after('inline', 'lines', (state) => {
     let row = 0;
-    for (const token of state.tokens) {
+    for (const [i, token] of state.tokens.entries()) {
+      // The empty corner of a table heads nothing.
+      const [inside, close] = [state.tokens[i + 1], state.tokens[i + 2]];
+      if (token.type === 'th_open' && inside?.content === '' && close) token.tag = close.tag = 'td';
       // A cell of a table does not know its line; its row does.
       if (token.map) row = token.map[0];
       else if (token.type === 'inline') token.map = [row, row + 1];

@@ -15,7 +15,7 @@ import { namesIn, parseExpression, splitEquals, toTex, typeset } from './express
 import { splitComment } from './grammar.ts';
 import { escapeHtml } from './html.ts';
 import type { Ledger } from './mistake.ts';
-import { agree, pointAt, type Quantity, withUnits } from './points.ts';
+import { agree, inBase, pointAt, type Quantity, withUnits } from './points.ts';
 
 interface Line {
   readonly line: number;
@@ -164,8 +164,7 @@ const hasUnit = (value: Quantity, symbol: SymbolName): boolean => {
   return typeof value === 'number' ? typeof want === 'number' : typeof want !== 'number' && value.equalBase(want);
 };
 
-const toNumber = (value: Quantity, symbol: SymbolName): number =>
-  typeof value === 'number' ? value : value.toNumber(symbolFact(symbol).unit);
+const toNumber = (value: Quantity, symbol: SymbolName): number => Number(inBase(value, symbolFact(symbol).unit));
 
 const show = (value: Quantity): string =>
   typeof value === 'number' ? String(Number(value.toPrecision(6))) : value.format({ precision: 6 });

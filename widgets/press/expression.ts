@@ -86,12 +86,20 @@ export const toTex = (node: MathNode, leaf: (name: string) => string = symbolTex
     const w = write(node);
     return w.rank >= rank ? w.tex : `\\left(${w.tex}\\right)`;
   };
+  /** What stands right of an operator takes brackets also where it begins with a minus. */
+  const right = (node: MathNode, rank: number): string => {
+    const tex = atLeast(node, rank);
+    return tex.startsWith('-') ? `\\left(${tex}\\right)` : tex;
+  };
+  /** A number with its unit, filled into a slot, is a thing of two parts and takes brackets under a power. */
+  const base = (node: MathNode): string =>
+    leaf === slotTex && node.type === 'SymbolNode' ? `\\left(${write(node).tex}\\right)` : atLeast(node, 5);
   const binary = (op: string, a: MathNode, b: MathNode): Tex => {
-    if (op === '+') return { tex: `${atLeast(a, 1)}+${atLeast(b, 1)}`, rank: 1 };
-    if (op === '-') return { tex: `${atLeast(a, 1)}-${atLeast(b, 2)}`, rank: 1 };
-    if (op === '*') return { tex: atLeast(a, 2) + between(a, b) + atLeast(b, 3), rank: 2 };
-    if (op === '/') return { tex: `\\frac{${write(a).tex}}{${write(b).tex}}`, rank: 5 };
-    if (op === '^') return { tex: `${atLeast(a, 5)}^{${write(b).tex}}`, rank: 4 };
+    if (op === '+') return { tex: `${atLeast(a, 1)}+${right(b, 1)}`, rank: 1 };
+    if (op === '-') return { tex: `${atLeast(a, 1)}-${right(b, 2)}`, rank: 1 };
+    if (op === '*') return { tex: atLeast(a, 2) + between(a, b) + right(b, 3), rank: 2 };
+    if (op === '/') return { tex: `\\frac{${write(a).tex}}{${write(b).tex}}`, rank: 4 };
+    if (op === '^') return { tex: `${base(a)}^{${write(b).tex}}`, rank: 4 };
     throw new Error(`“${op}” can’t be typeset here`);
   };
   const between = (a: MathNode, b: MathNode): string => {

@@ -1,9 +1,10 @@
 /**
- * The lines an author writes inside a fenced block. Four kinds:
+ * The lines an author writes inside a fenced block. Five kinds:
  *
  *   thread A = M10x1.5                         # label          a number of the reader's: a thread
  *   n = 1 from -6 to 6                         # label          … a quantity of the glossary, with bounds if narrower
  *   arrangement = in line                      # label          … a choice
+ *   taps = M10, 3/8-16 UNC                     # label          … a list, typed as text
  *   per-step(k = 6, Delta) -> s = 14.58 µm     # why            a step: a relation, its bindings, the name it is kept
  *                                                               under, the value the author expects
  *
@@ -25,6 +26,7 @@ import {
 import { CHOICES, isChoice } from '../shared/choices.ts';
 import { fieldUnit, type Input } from '../shared/numbers.ts';
 import type { Step } from '../shared/steps.ts';
+import { isText, TEXTS, type TextName } from '../shared/texts.ts';
 
 /** Cuts off `# …` at the end of a line; a # that belongs to a number size (`#10-32`) is left. */
 export const splitComment = (line: string): { body: string; comment: string | undefined } => {
@@ -50,6 +52,15 @@ export const readInputLine = (line: string): Result<Input> => {
     const name = thread[1] ?? 'thread';
     return good({ kind: 'thread', name, label: comment ?? threadLabel(name), start });
   }
+  const list = /^([a-z]+)\s*=\s*(.*)$/.exec(body);
+  if (list && isText(list[1] ?? '')) {
+    const name = list[1] as TextName;
+    const start = list[2] ?? '';
+    const read = TEXTS[name].read(start);
+    if (!read.ok) return read;
+    const note = TEXTS[name].note(start);
+    return note === '' ? good({ kind: 'text', name, label: comment ?? TEXTS[name].says, start }) : bad(note);
+  }
   const pair = /^([A-Za-z_][A-Za-z0-9_]*)\s*=\s*(.+?)(?:\s+from\s+(.+?)\s+to\s+(.+))?$/.exec(body);
   if (!pair) return bad(`“${body}” is neither a number (name = value) nor a step (relation = expected value).`);
   const [, name = '', start = '', from, to] = pair;
@@ -61,7 +72,7 @@ export const readInputLine = (line: string): Result<Input> => {
   }
   if (!isSymbol(name))
     return bad(
-      `“${name}” is not a symbol of the engine’s glossary (widgets/engine/symbols.ts), a choice or a thread; check its spelling.`,
+      `“${name}” is not a symbol of the engine’s glossary (widgets/engine/symbols.ts), a choice, a list or a thread; check its spelling.`,
     );
   const fact = symbolFact(name);
   const unit = fieldUnit(name, 'metric');

@@ -8,7 +8,7 @@
  *   {{ now foot.Delta = 87.50 µm }}                the same, following the reader's numbers
  */
 import { readQuantity, type SymbolName, symbolFact, UNITS, unitNamed } from '../engine/index.ts';
-import { type Dress, dressOf, show } from '../shared/format.ts';
+import { type Dress, dressOf, show, shownIn } from '../shared/format.ts';
 import { runSteps, type Step } from '../shared/steps.ts';
 import { type Declared, expectationFault, startScope } from './blocks.ts';
 import { readCall, readStepLine } from './grammar.ts';
@@ -98,20 +98,7 @@ const given = (text: string, line: number, book: Ledger): string => {
   }
   const base = UNITS[read.value.unit].base;
   const small = read.value.unit !== 'mm' && read.value.unit !== 'in';
-  const shown: Dress['shown'] =
-    base === 'mm'
-      ? small
-        ? 'motion'
-        : 'size'
-      : base === 'rad'
-        ? 'degrees'
-        : base === 'turn'
-          ? 'turns'
-          : read.value.unit === '%'
-            ? 'percent'
-            : base === 'N'
-              ? 'force'
-              : 'plain';
+  const shown: Dress['shown'] = base === 'mm' && small ? 'motion' : read.value.unit === '%' ? 'percent' : shownIn(base);
   return quantity(read.value.value, { shown, digits: read.value.digits }, undefined, undefined);
 };
 

@@ -24,6 +24,7 @@ export const NOTEBOOK = 'Differential screws, worked';
 
 export const pageHtml = (pressed: Pressed, place: Place, all: readonly Place[], assets: Assets): string => {
   const at = all.findIndex((p) => p.slug === place.slug);
+  const chapters = all.filter((p) => p.number !== undefined);
   const [before, after] = [all[at - 1], all[at + 1]];
   const title = place.number === undefined ? NOTEBOOK : `${pressed.title} · ${NOTEBOOK}`;
   const script = (src: string) =>
@@ -43,13 +44,12 @@ ${assets.scripts.map(script).join('\n')}
 <body class="${place.number === undefined ? 'front' : 'chapter'}">
 <a class="skip" href="#text">To the text</a>
 <header class="masthead"><a class="home" href="index.html">${NOTEBOOK}</a><div class="tools" data-tools></div></header>
-<nav class="chapters" aria-label="Chapters"><ol>${all
-    .filter((p) => p.number !== undefined)
+<nav class="chapters" aria-label="Chapters"><details><summary>${place.number === undefined ? 'All chapters' : `Chapter ${place.number} of ${chapters.length}: ${escapeHtml(place.title)}`}</summary><ol>${chapters
     .map(
       (p) =>
         `<li><a href="${p.slug}.html"${p.slug === place.slug ? ' aria-current="page"' : ''}>${escapeHtml(p.title)}</a></li>`,
     )
-    .join('')}</ol></nav>
+    .join('')}</ol></details></nav>
 <main id="text" tabindex="-1">
 <article>
 ${place.number === undefined ? '' : `<p class="number">Chapter ${place.number}</p>`}

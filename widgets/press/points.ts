@@ -3,18 +3,25 @@
  * fixed sequence, not random draws, so that a chapter that passes today passes tomorrow.
  */
 import { type Unit, unit } from 'mathjs';
-import { type SymbolName, symbolFact } from '../engine/index.ts';
+import { type BaseUnit, type SymbolName, symbolFact } from '../engine/index.ts';
 
 export type Quantity = number | Unit;
 
-/** The i-th admissible point: each symbol walks its range by the golden ratio from a start of its own. */
+/**
+ * The i-th admissible point: each symbol walks its range by the square root of a prime of its own (Richtmyer’s sequence).
+ * Walks that were multiples of one another would only ever meet points with a pattern, such as three places in a line.
+ */
 export const pointAt = (symbols: readonly SymbolName[], i: number): Record<string, number> =>
   Object.fromEntries(
-    symbols.map((symbol, k) => [
-      symbol,
-      valueAt(symbol, (0.137 + 0.7548776662 * (i + 1) * (1 + 0.3247179572 * k)) % 1),
-    ]),
+    symbols.map((symbol, k) => [symbol, valueAt(symbol, (0.137 + (i + 1) * Math.sqrt(primeAt(k))) % 1)]),
   );
+
+/** The primes in order, found as they are asked for; a formula has a few dozen symbols at most. */
+const primeAt = (k: number): number => {
+  const found: number[] = [];
+  for (let n = 2; found.length <= k; n++) if (found.every((p) => n % p > 0)) found.push(n);
+  return found[k] ?? 2;
+};
 
 /** Ranges as wide as 0.3 to 400 are walked by ratio, so that small threads are met as often as large ones. */
 const valueAt = (symbol: SymbolName, share: number): number => {
@@ -24,14 +31,35 @@ const valueAt = (symbol: SymbolName, share: number): number => {
   return whole ? Math.round(value) : value;
 };
 
-/** Lengths and forces carry their unit; angles, turns and ratios are pure numbers. */
+/** How the expression library spells a base unit; angles, turns and ratios are pure numbers there. */
+const SPELT: Record<BaseUnit, string | undefined> = {
+  mm: 'mm',
+  rad: undefined,
+  turn: undefined,
+  N: 'N',
+  N·mm: 'N mm',
+  MPa: 'MPa',
+  'N/mm': 'N/mm',
+  K: 'K',
+  '1/K': 'K^-1',
+  h: 'h',
+  '1': undefined,
+};
+
+/** Lengths, forces and the rest carry their unit; angles, turns and ratios are pure numbers. */
 export const withUnits = (values: Readonly<Record<string, number>>): Record<string, Quantity> => {
   const scope: Record<string, Quantity> = { deg: Math.PI / 180, mm: unit(1, 'mm') };
   for (const [name, value] of Object.entries(values)) {
-    const base = symbolFact(name as SymbolName).unit;
-    scope[name] = base === '1' || base === 'rad' || base === 'turn' ? value : unit(value, base);
+    const spelling = SPELT[symbolFact(name as SymbolName).unit];
+    scope[name] = spelling === undefined ? value : unit(value, spelling);
   }
   return scope;
+};
+
+/** What an evaluated formula is in a base unit; one of another dimension throws, or is no number. */
+export const inBase = (evaluated: Quantity, base: BaseUnit): unknown => {
+  const spelling = SPELT[base];
+  return spelling === undefined ? evaluated : typeof evaluated === 'number' ? undefined : evaluated.toNumber(spelling);
 };
 
 /** Whether two values have the same dimension and agree but for rounding. */

@@ -45,7 +45,7 @@ const usedBy = (steps: readonly Step[]) => {
     }
   return (input: string): boolean =>
     names.has(input) ||
-    [...names].some((n) => (input === 'thread' ? /^(P|N|L|h|d|tpi)$/.test(n) : n.endsWith(`_${input}`)));
+    [...names].some((n) => (input === 'thread' ? /^(P|N|L|h|d|tpi|[dD]_2m(in|ax))$/.test(n) : n.endsWith(`_${input}`)));
 };
 
 /** The numbers of a block as a list of givens; the browser puts fields in its place. */
@@ -97,7 +97,7 @@ const renderStep = (
 
 export const renderFigure = (figure: Figure, declared: Declared, caption: string): string => {
   const { widget, set } = figure;
-  const takes = [...widget.threads, ...widget.quantities, ...widget.choices];
+  const takes = [...widget.threads, ...widget.quantities, ...widget.choices, ...(widget.texts ?? [])];
   const inputs = asSet(set, declared).inputs.filter((i) => takes.includes(i.name));
   const numbers = numbersAtStart(set, declared);
   return (
@@ -110,7 +110,7 @@ export const renderPrediction = (prediction: Prediction, index: number, question
   const dress = dressOf(symbolFact(prediction.output), prediction.digits);
   const answer = `<span class="q" data-value="${prediction.answer}" data-shown="${dress.shown}" data-digits="${dress.digits ?? ''}">${show(prediction.answer, dress, 'metric')}</span>`;
   return (
-    `<section class="predict" data-predict="${index}" aria-label="Prediction"><p class="box-name">Predict first</p><p class="question">${question}</p>` +
+    `<section class="predict" data-predict="${index}" aria-label="Prediction ${index + 1}"><p class="box-name">Predict first</p><p class="question">${question}</p>` +
     `<div class="attempt"></div><details class="reveal"><summary>Show the answer</summary><p>${answer}. ${reveal}</p></details></section>`
   );
 };

@@ -2,7 +2,35 @@
 export const CHOICES = {
   arrangement: { says: 'arrangement', options: ['in line', 'nested', 'one spindle, two nuts'] },
   lock: { says: 'lock of the carried part', options: ['holds', 'gives'] },
+  assembly: {
+    says: 'put together with',
+    options: ['both at mid-range', 'both screwed home', 'A at mid-range, C home'],
+  },
   divider: { says: 'divided by', options: ['hexagon', 'square', 'twelve points', 'knob'] },
+  hands: { says: 'hands', options: ['same hand', 'opposite hands', 'either'] },
+  fitted: { says: 'arranged', options: ['either way', 'in line', 'nested'] },
+  drawer: { says: 'threads from', options: ['anywhere', 'at least one you own', 'both you own'] },
+  against: { says: 'map against', options: ['gain', 'stroke', 'size', 'the two leads'] },
+  order: { says: 'list first', options: ['nearest motion', 'smallest gain', 'smallest size', 'longest stroke'] },
+  pieces: { says: 'pieces', options: ['tightest', 'middling', 'loosest', 'as measured'] },
+  law: { says: 'pieces are spread', options: ['uniform', 'normal', 'normal, gauged'] },
+  errors: { says: 'lead errors of the two threads', options: ['independent', 'the same error'] },
+  rubs: { says: 'rubbing besides the threads', options: ['nothing', 'the tip', 'a collar'] },
+  kept: { says: 'what stays', options: ['foot A', 'foot B', 'foot C', 'mean height'] },
+  grooves: { says: 'grooves', options: ['to the middle', 'all one way', 'round the middle'] },
+  spring: {
+    says: 'spring between',
+    options: ['base and carried', 'base and turned', 'turned and carried', 'no parts'],
+  },
+  action: { says: 'the spring', options: ['pulls', 'pushes'] },
+  attitude: { says: 'it stands', options: ['upright', 'on its side', 'upside down'] },
+  retention: { says: 'loss of force', options: ['stated', 'fitted to two readings'] },
+  rests: { says: 'the ball rests', options: ['on a flat', 'in a vee', 'on two rollers', 'in a cone'] },
+  seat: {
+    says: 'the tip, a hardened ball, stands on',
+    options: ['hardened ball steel', 'mild steel', 'aluminium 6061-T6', 'aluminium 1100-O, soft', 'brass, half hard'],
+  },
+  path: { says: 'parts in the path are', options: ['steel', 'aluminium', 'brass', 'granite', 'printed PLA'] },
 } as const;
 
 export type ChoiceName = keyof typeof CHOICES;

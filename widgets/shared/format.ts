@@ -5,12 +5,31 @@
  * `both`. A length that is a size is written in mm or inch; a length that is a motion takes the unit an indicator
  * would show. Digits are significant digits, so a number keeps its fineness when the unit changes.
  */
-import { fromBase, type SymbolFact, type Unit } from '../engine/index.ts';
+import { type BaseUnit, fromBase, type SymbolFact, type Unit } from '../engine/index.ts';
 
 export type UnitView = 'metric' | 'inch' | 'both';
 export const UNIT_VIEWS: readonly UnitView[] = ['metric', 'inch', 'both'];
 
-type Shown = NonNullable<SymbolFact['shown']> | 'plain' | 'turns' | 'force';
+/** Units that are written as the engine holds them. */
+type Named = Exclude<BaseUnit, 'mm' | 'rad' | 'turn' | 'N' | '1'>;
+type Shown = NonNullable<SymbolFact['shown']> | 'plain' | 'turns' | 'force' | Named;
+
+const SHOWN: Readonly<Record<BaseUnit, Shown>> = {
+  mm: 'size',
+  rad: 'degrees',
+  turn: 'turns',
+  N: 'force',
+  N·mm: 'N·mm',
+  MPa: 'MPa',
+  'N/mm': 'N/mm',
+  K: 'K',
+  '1/K': '1/K',
+  h: 'h',
+  '1': 'plain',
+};
+
+/** How a value in this base unit is written where the glossary says no more. */
+export const shownIn = (unit: BaseUnit): Shown => SHOWN[unit];
 
 /** How a value is to be written: its kind, and significant digits (trailing noughts kept only when stated). */
 export interface Dress {
@@ -19,7 +38,7 @@ export interface Dress {
 }
 
 export const dressOf = (fact: SymbolFact, digits?: number): Dress => {
-  const shown: Shown = fact.shown ?? (fact.unit === 'turn' ? 'turns' : fact.unit === 'N' ? 'force' : 'plain');
+  const shown = fact.shown ?? shownIn(fact.unit);
   return digits === undefined ? { shown } : { shown, digits };
 };
 
@@ -37,7 +56,10 @@ export const numeral = (value: number, digits?: number): string => {
   else {
     const rounded = Number(size.toPrecision(wanted));
     const decimals = Math.max(0, wanted - 1 - Math.floor(Math.log10(rounded)));
-    text = rounded.toFixed(Math.min(decimals, 12));
+    // toFixed turns to exponents at 1e21; whole numbers of that size are written out.
+    text = rounded < 1e21 ? rounded.toFixed(Math.min(decimals, 12)) : BigInt(rounded).toString();
+    // Smaller than anything an axis or a gauge can show.
+    if (Number(text) === 0) text = '0';
     if (digits === undefined && text.includes('.')) text = text.replace(/0+$/, '').replace(/\.$/, '');
   }
   return value < 0 && Number(text) !== 0 ? `−${text}` : text;
@@ -54,6 +76,13 @@ const inchUnit = (value: number, shown: Shown): Unit => {
   if (shown === 'size' || inches >= 0.0999995) return 'in';
   if (inches >= 0.000999995 || inches === 0) return 'thou';
   return inches >= 0.0000999995 ? 'tenths' : 'millionths';
+};
+
+/** Hours say little of half a minute or of a year. */
+export const timeUnit = (value: number): Unit => {
+  const size = Math.abs(value);
+  if (size >= 72) return 'd';
+  return size >= 1 || size === 0 ? 'h' : size >= 1 / 60 ? 'min' : 's';
 };
 
 /** The value with its unit, as the reader has chosen to see lengths. */
@@ -78,8 +107,12 @@ export const show = (value: number, dress: Dress, view: UnitView): string => {
     }
     case 'force':
       return inUnit(value, 'N', digits);
+    case 'h':
+      return inUnit(value, timeUnit(value), digits);
     case 'plain':
       return numeral(value, digits);
+    default:
+      return inUnit(value, shown, digits);
   }
 };
 

@@ -1,11 +1,12 @@
 /**
  * The reader's numbers: a set of named inputs that figures, worked examples and sentences share.
  *
- * An input is a thread (typed as a designation), a quantity (a symbol of the engine's glossary) or a choice.
+ * An input is a thread (typed as a designation), a quantity (a symbol of the engine's glossary), a choice or a list typed as text.
  * Its text is what the reader typed; reading it gives a value or the sentence that says why not.
  */
 import {
   bad,
+  fitOfThread,
   good,
   isSymbol,
   outOfBounds,
@@ -13,6 +14,7 @@ import {
   type Result,
   readQuantity,
   readThread,
+  readTime,
   type SymbolName,
   symbolFact,
   type Thread,
@@ -20,7 +22,8 @@ import {
   type Unit,
 } from '../engine/index.ts';
 import { CHOICES, type ChoiceName } from './choices.ts';
-import { dressOf, show, type UnitView } from './format.ts';
+import { dressOf, show, timeUnit, type UnitView } from './format.ts';
+import { TEXTS, type TextName } from './texts.ts';
 
 export type Input =
   | { readonly kind: 'thread'; readonly name: string; readonly label: string; readonly start: string }
@@ -33,7 +36,8 @@ export type Input =
       readonly min: number;
       readonly max: number;
     }
-  | { readonly kind: 'choice'; readonly name: ChoiceName; readonly label: string; readonly start: string };
+  | { readonly kind: 'choice'; readonly name: ChoiceName; readonly label: string; readonly start: string }
+  | { readonly kind: 'text'; readonly name: TextName; readonly label: string; readonly start: string };
 
 export interface NumberSet {
   readonly id: string;
@@ -48,6 +52,7 @@ export interface Numbers {
   readonly threads: Readonly<Record<string, Thread>>;
   readonly values: Readonly<Partial<Record<SymbolName, number>>>;
   readonly choices: Readonly<Partial<Record<ChoiceName, string>>>;
+  readonly texts?: Readonly<Partial<Record<TextName, string>>>;
 }
 
 /** The unit a bare number is taken in, which is also the one the field shows. */
@@ -59,12 +64,13 @@ export const fieldUnit = (name: SymbolName, view: UnitView): Unit => {
     if (view === 'inch') return fact.shown === 'motion' ? 'thou' : 'in';
     return fact.shown === 'motion' ? 'µm' : 'mm';
   }
-  return fact.unit === 'turn' ? 'turns' : fact.unit === 'N' ? 'N' : '1';
+  return fact.unit === 'turn' ? 'turns' : fact.unit;
 };
 
 /** Reads one input as typed. A quantity outside the field's bounds is refused with the bounds in words. */
 export const readInput = (input: Input, text: string, view: UnitView): Result<Value> => {
   if (input.kind === 'thread') return readThread(text);
+  if (input.kind === 'text') return TEXTS[input.name].read(text);
   if (input.kind === 'choice') {
     const { says, options } = CHOICES[input.name];
     return (options as readonly string[]).includes(text)
@@ -72,6 +78,9 @@ export const readInput = (input: Input, text: string, view: UnitView): Result<Va
       : bad(`Read ${quoted(text)} as the ${says}; choose ${options.join(', ')}.`);
   }
   const fact = symbolFact(input.name);
+  // 24 h and 24 min differ by what a law of time is about, so a duration has no unit to fall back on.
+  const timed = fact.unit === 'h' ? readTime(text) : undefined;
+  if (timed && !timed.ok) return timed;
   const read = readQuantity(text, fact.unit, fieldUnit(input.name, view));
   if (!read.ok) return read;
   const refusal = outOfBounds(input.name, read.value.value);
@@ -86,9 +95,16 @@ export const readInput = (input: Input, text: string, view: UnitView): Result<Va
   return good(value);
 };
 
+/** Days, minutes or seconds where they make a round number, hours otherwise. */
+const roundTimeUnit = (value: number): Unit => {
+  const unit = timeUnit(value);
+  const amount = value / UNITS[unit].factor;
+  return Math.abs(amount - Number(amount.toPrecision(4))) <= 1e-9 * Math.abs(amount) ? unit : 'h';
+};
+
 /** A quantity written so that it reads back as itself, with its unit. */
 export const writeQuantity = (name: SymbolName, value: number, view: UnitView): string => {
-  const unit = fieldUnit(name, view);
+  const unit = symbolFact(name).unit === 'h' ? roundTimeUnit(value) : fieldUnit(name, view);
   const amount = Number((value / UNITS[unit].factor).toPrecision(9));
   const number = String(amount).replace('-', '−');
   return unit === '1' || unit === 'turns' ? number : unit === '°' ? `${number}°` : `${number} ${unit}`;
@@ -99,19 +115,22 @@ export const gather = (set: NumberSet, values: ReadonlyMap<string, Value>): Numb
   const threads: Record<string, Thread> = {};
   const quantities: Partial<Record<SymbolName, number>> = {};
   const choices: Partial<Record<ChoiceName, string>> = {};
+  const texts: Partial<Record<TextName, string>> = {};
   for (const input of set.inputs) {
     const value = values.get(input.name);
     if (value === undefined) continue;
     if (input.kind === 'thread') threads[input.name] = value as Thread;
     else if (input.kind === 'quantity') quantities[input.name] = value as number;
+    else if (input.kind === 'text') texts[input.name] = value as string;
     else choices[input.name] = value as string;
   }
-  return { threads, values: quantities, choices };
+  return { threads, values: quantities, choices, texts };
 };
 
 /**
  * Every number that steps may name: the quantities, and of each thread what the glossary has a symbol for: a thread
- * called A gives P_A, N_A, L_A, h_A …, the one called thread gives P, N, L, h, d, tpi.
+ * called A gives P_A, N_A, L_A, h_A …, the one called thread gives P, N, L, h, d, tpi. The limits of its pitch diameters by
+ * its class, or by the everyday one where none is written, are d_2min_A, d_2max_A, D_2min_A and D_2max_A.
  */
 export const scopeOf = (numbers: Numbers): Record<string, number> => {
   const scope: Record<string, number> = { ...numbers.values };
@@ -120,6 +139,26 @@ export const scopeOf = (numbers: Numbers): Record<string, number> => {
     const { d, P, N, L, h, tpi } = thread;
     for (const [symbol, value] of Object.entries({ d, P, N, L, h, tpi }))
       if (value !== undefined && isSymbol(symbol + suffix)) scope[symbol + suffix] = value;
+    for (const [symbol, value] of pitchLimits(thread)) if (isSymbol(symbol + suffix)) scope[symbol + suffix] = value;
   }
   return scope;
+};
+
+/** Worked out once a thread, since every sentence and example asks for its scope on every frame of a drag. */
+const limitsKnown = new WeakMap<Thread, readonly (readonly [string, number])[]>();
+const pitchLimits = (thread: Thread): readonly (readonly [string, number])[] => {
+  let limits = limitsKnown.get(thread);
+  if (limits === undefined) {
+    const fit = fitOfThread(thread);
+    limits = fit.ok
+      ? [
+          ['d_2min', fit.value.screw.pitch.min],
+          ['d_2max', fit.value.screw.pitch.max],
+          ['D_2min', fit.value.nut.pitch.min],
+          ['D_2max', fit.value.nut.pitch.max],
+        ]
+      : [];
+    limitsKnown.set(thread, limits);
+  }
+  return limits;
 };

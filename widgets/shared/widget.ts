@@ -7,6 +7,7 @@ import type { Result } from '../engine/index.ts';
 import type { ChoiceName } from './choices.ts';
 import type { UnitView } from './format.ts';
 import type { Numbers } from './numbers.ts';
+import type { TextName } from './texts.ts';
 
 export interface Widget {
   /** As a chapter names it. */
@@ -16,6 +17,8 @@ export interface Widget {
   readonly threads: readonly string[];
   readonly quantities: readonly string[];
   readonly choices: readonly ChoiceName[];
+  /** Lists typed as text. */
+  readonly texts?: readonly TextName[];
   /** The still picture as HTML/SVG text, or the sentence that says why these numbers can't be drawn. */
   readonly draw: (numbers: Numbers, view: UnitView) => Result<string>;
   /** One sentence: shape, extremes, the present point. */
@@ -41,4 +44,8 @@ export interface Bench {
   readonly view: () => UnitView;
   /** Sets a quantity of the reader's numbers, clamped to its field's bounds; the page redraws on the next frame. */
   readonly set: (name: string, value: number) => void;
+  /** Types a text into a list of the reader's numbers, as if by hand. */
+  readonly type: (name: string, text: string) => void;
+  /** Draws again though no number changed, because the widget has found something out meanwhile. */
+  readonly redraw: () => void;
 }

@@ -1,0 +1,137 @@
+/** The chapter on effort in a browser: friction typed, dragged and turned by keys; nought allowed and above one refused; figures without script. */
+import { describe, expect, it } from 'vitest';
+import {
+  beside,
+  fieldIn,
+  figure,
+  NARROW,
+  sentence,
+  sentenceWith,
+  settled,
+  shown,
+  type,
+  units,
+  useBrowser,
+  words,
+  written,
+} from '../support/page.ts';
+
+const PAGE = 'effort-and-feel.html';
+const { visit } = useBrowser();
+
+describe('friction', () => {
+  it('is typed: nought shows the limit, above one is refused with the last good value kept, and the page recovers', async () => {
+    const { page } = await visit(PAGE);
+    const place = await shown(figure(page, 'torque-bars'));
+    const mu = fieldIn(place, /^Coefficient of friction/);
+    await sentenceWith(place, 'takes 324.4 N·mm');
+    await type(mu, '0');
+    await sentenceWith(place, 'takes 7.958 N·mm');
+    expect(await place.locator('.piece.a-rub, .piece.c-rub').count()).toBe(1 + 1);
+    await type(mu, '1.2');
+    expect(await beside(mu)).toContain('Coefficient of friction: read 1.2; give a value from 0 to 1.');
+    expect(await sentence(place)).toContain('7.958 N·mm');
+    await type(mu, '0,3');
+    expect(await beside(mu)).toBe('');
+    await sentenceWith(place, 'takes 641.5 N·mm');
+    expect((await written(page)).search).toContain('0.3');
+  });
+
+  it('is set on the curve by keys and by pointer, and the bars above follow', async () => {
+    const { page } = await visit(PAGE);
+    const place = await shown(figure(page, 'friction-curve'));
+    await sentenceWith(place, 'at 0.15');
+    const handle = place.getByRole('slider');
+    await handle.focus();
+    await page.keyboard.press('ArrowRight');
+    await sentenceWith(place, 'at 0.16');
+    expect(await handle.getAttribute('aria-valuenow')).toBe('0.16');
+    expect(await handle.getAttribute('aria-valuetext')).toMatch(/^0\.16, raising takes/);
+    await page.keyboard.press('Home');
+    await sentenceWith(place, 'at 0, the pair takes 7.958');
+    await page.keyboard.press('Shift+ArrowUp');
+    await sentenceWith(place, 'at 0.1');
+    const box = await place.locator('[data-plane]').boundingBox();
+    if (!box) throw new Error('no plane');
+    await page.mouse.move(box.x + box.width * 0.3, box.y + box.height * 0.5);
+    await page.mouse.down();
+    await page.mouse.move(box.x + box.width * 2, box.y + box.height * 0.5, { steps: 4 });
+    await page.mouse.up();
+    await sentenceWith(place, 'at 0.4');
+    await page.keyboard.press('PageUp');
+    await sentenceWith(place, 'at 0.5');
+    expect(await handle.evaluate((e) => e === document.activeElement)).toBe(true);
+    const bars = await shown(figure(page, 'torque-bars'));
+    await sentenceWith(bars, 'with friction 0.5');
+  });
+});
+
+describe('the hand', () => {
+  it('feels less at a longer key and jumps less with a stiffer one', async () => {
+    const { page } = await visit(PAGE);
+    const place = await shown(figure(page, 'hand-force'));
+    await sentenceWith(place, 'raising takes 16.22 N');
+    await type(fieldIn(place, /^Radius at which/), '100');
+    await sentenceWith(place, 'raising takes 3.244 N');
+    await type(fieldIn(place, /^Twisting stiffness/), '50 N·m');
+    await sentenceWith(place, 'so the hand decides: 1.04 µm');
+    await type(fieldIn(place, /^Friction that holds/), '0.1');
+    expect(await words(place.locator('[data-refusal]'))).toBe(
+      'Friction that holds is 0.1, below the 0.15 of sliding, and then nothing sticks: give at least 0.15. The picture keeps the last numbers that can be drawn.',
+    );
+    await units(page, 'inch');
+    await type(fieldIn(place, /^Friction that holds/), '0.2');
+    expect(await words(place.locator('.hand-bars'))).toMatch(/thou|tenths|millionths/);
+    expect(await words(place.locator('.hand-bars'))).not.toMatch(/µm/);
+  });
+
+  it('steps its own angle by half a degree', async () => {
+    const { page } = await visit(PAGE);
+    const place = await shown(figure(page, 'hand-force'));
+    const theta = fieldIn(place, /^Angle a hand/);
+    await theta.focus();
+    await page.keyboard.press('ArrowUp');
+    await settled(page);
+    expect(await theta.inputValue()).toBe('2°');
+  });
+});
+
+describe('the page', () => {
+  it('follows the reader’s pair in its summary', async () => {
+    const { page } = await visit(PAGE);
+    const place = await shown(figure(page, 'torque-bars'));
+    await type(fieldIn(place, /^Load/), '100 N');
+    expect(await words(page.locator('.box.summary'))).toContain('162.2 N·mm raising, 154.0 N·mm lowering');
+  });
+
+  it('takes a prediction and names the belief that finer turns lighter', async () => {
+    const { page } = await visit(PAGE);
+    const predict = page.locator('[data-predict]').first();
+    await predict.locator('input').fill('33.2');
+    await predict.getByRole('button').click();
+    await settled(page);
+    expect(await words(predict.locator('.verdict'))).toContain('a fifth of the plain screw’s torque');
+  });
+
+  it('reads without script: pictures, sentences and tables of all three figures', async () => {
+    const { page } = await visit(PAGE, { javaScriptEnabled: false });
+    for (const [name, part] of [
+      ['torque-bars', '324.4 N·mm'],
+      ['friction-curve', 'below friction 0.025'],
+      ['hand-force', '16.22 N'],
+    ] as const) {
+      const place = figure(page, name);
+      expect(await sentence(place)).toContain(part);
+      expect(await place.locator('[data-stage] svg').count()).toBeGreaterThan(0);
+      expect(await place.locator('[data-table] tbody tr').count()).toBeGreaterThan(1);
+    }
+  });
+
+  it('does not scroll sideways on a narrow screen', async () => {
+    const { page } = await visit(PAGE, { viewport: NARROW });
+    for (const name of ['torque-bars', 'friction-curve', 'hand-force']) await shown(figure(page, name));
+    expect(await page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth)).toBe(
+      0,
+    );
+  });
+});

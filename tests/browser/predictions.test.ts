@@ -1,0 +1,110 @@
+/** Predict first: the answer is judged by its idea, a known slip is named, and the way round is always open. */
+import type { Locator } from 'playwright-core';
+import { describe, expect, it } from 'vitest';
+import { settled, shown, units, useBrowser, words } from '../support/page.ts';
+
+const { visit } = useBrowser();
+
+const open = async (name: string) => {
+  const { page } = await visit(name);
+  const place = await shown(page.locator('.predict').first());
+  return { page, place };
+};
+const predict = async (place: Locator, text: string): Promise<string> => {
+  await place.locator('input').fill(text);
+  await place.getByRole('button', { name: /prediction/ }).click();
+  await settled(place.page());
+  return words(place.locator('.verdict'));
+};
+
+describe('a prediction', () => {
+  it('hides the answer until one is made, or until it is asked for', async () => {
+    const { place } = await open('two-screws.html');
+    expect(await place.locator('details').getAttribute('open')).toBeNull();
+    expect(await place.locator('.reveal p').isVisible()).toBe(false);
+    await place.locator('summary').click();
+    expect(await place.locator('.reveal p').isVisible()).toBe(true);
+    expect(await words(place.locator('.verdict'))).toBe('');
+  });
+
+  it('is judged right, near, the other way, or by the slip that leads to it', async () => {
+    const { page, place } = await open('two-screws.html');
+    for (const [text, verdict] of [
+      ['87.5 µm', /^Yes: 87\.50 µm\.$/],
+      ['87.5', /^Yes: 87\.50 µm\.$/],
+      ['0.0875 mm', /^Yes: 87\.50 µm\.$/],
+      ['88', /^Yes: 87\.50 µm\.$/],
+      ['-87.5', /^Right amount, other way: you said −87\.5 µm, it is 87\.50 µm\.$/],
+      ['3.0875 mm', /You added the leads\. They would add/],
+      ['1.5 mm', /That is thread A alone/],
+      ['-1.5 mm', /That is thread A alone/],
+      ['90.0', /rounded the inch pitch|not far off/],
+      ['0', /^You said it does not move; it moves 87\.50 µm\.$/],
+      ['100', /^You said 100 µm; it is 87\.50 µm, not far off\.$/],
+      ['1 µm', /it is 87\.50 µm, 8[78] times more\.$/],
+      ['20 mm', /it is 87\.50 µm, 230 times less\.$/],
+    ] as const) {
+      expect(await predict(place, text), text).toMatch(verdict);
+      expect(await place.locator('input').getAttribute('aria-invalid')).toBe('false');
+      expect(await place.locator('details').getAttribute('open')).not.toBeNull();
+      const scale = await words(place.locator('.scale'));
+      expect(scale).toContain('you: ');
+      expect(scale).toContain('engine: 87.50 µm');
+      expect(await place.locator('.scale').innerHTML()).not.toMatch(/NaN|Infinity/);
+    }
+    expect(await page.locator('.predict .verdict').first().getAttribute('role')).toBe('status');
+  });
+
+  it('that can’t be read gives a sentence and shows nothing', async () => {
+    const { place } = await open('two-screws.html');
+    for (const [text, verdict] of [
+      ['', /^Nothing was typed/],
+      ['a hair', /^Read “a hair”, which is not a number/],
+      ['87 N', /in N; this takes mm/],
+      ['NaN', /not a number/],
+      ['1e300', /beyond any net lead.*type a smaller one/],
+      ['<img src=x onerror=alert(1)>', /not a number/],
+      ['8'.repeat(10_240), /\(10240 characters\)/],
+    ] as const) {
+      expect(await predict(place, text), text.slice(0, 20)).toMatch(verdict);
+      expect(await place.locator('input').getAttribute('aria-invalid')).toBe('true');
+      expect(await place.locator('details').getAttribute('open')).toBeNull();
+      expect(await place.locator('.scale').isVisible()).toBe(false);
+    }
+  });
+
+  it('keeps the chapter’s own numbers whatever the reader changes, and follows the unit switch', async () => {
+    const { page } = await visit('two-screws.html?foot.A=M8x1.25');
+    const place = await shown(page.locator('.predict').first());
+    expect(await predict(place, '87.5')).toBe('Yes: 87.50 µm.');
+    await units(page, 'inch');
+    expect(await words(place.locator('.verdict'))).toBe('Yes: 3.445 thou.');
+    expect(await words(place.locator('label'))).toContain('thou');
+    expect(await predict(place, '3.445')).toBe('Yes: 3.445 thou.');
+  });
+
+  it('of 30° of a 1/4-28 names the slip for threads per inch taken the wrong way up', async () => {
+    const { place } = await open('one-screw.html');
+    expect(await predict(place, '-75.6')).toMatch(/^Yes/);
+    expect(await predict(place, '75.6')).toMatch(/^Right amount, other way/);
+    expect(await predict(place, '0.907 mm')).toMatch(/That is a whole turn/);
+    expect(await predict(place, '91.9 µm')).toMatch(/25\.4 the wrong way up/);
+  });
+
+  it('every known slip of every prediction is named when it is made', async () => {
+    let named = 0;
+    for (const name of ['one-screw.html', 'two-screws.html', 'per-flat.html']) {
+      const { page } = await visit(name);
+      const model = JSON.parse((await page.locator('#page-model').textContent()) ?? '{}') as {
+        predictions: { answer: number; output: string; slips: { value: number; says: string }[] }[];
+      };
+      for (const [i, { slips }] of model.predictions.entries())
+        for (const { value, says } of slips) {
+          const place = page.locator('.predict').nth(i);
+          expect(await predict(place, `${value} mm`), `${name}: ${says}`).toContain(says);
+          named++;
+        }
+    }
+    expect(named).toBeGreaterThanOrEqual(9);
+  });
+});

@@ -1,0 +1,188 @@
+/** The pages as a book: without script, on paper, from a folder, under any path. */
+import { createReadStream, existsSync } from 'node:fs';
+import { createServer, type Server } from 'node:http';
+import type { AddressInfo } from 'node:net';
+import { extname, join, normalize } from 'node:path';
+import { afterAll, beforeAll, describe, expect, inject, it } from 'vitest';
+import {
+  asFiles,
+  fieldIn,
+  figure,
+  pageNames,
+  sentence,
+  sentenceWith,
+  shown,
+  type,
+  useBrowser,
+  words,
+  written,
+} from '../support/page.ts';
+
+const { visit } = useBrowser();
+
+describe('without script', () => {
+  it('every page has its text, its numbers and a still picture in every figure', async () => {
+    for (const name of pageNames()) {
+      const { page, asked } = await visit(name, { javaScriptEnabled: false });
+      expect(await page.locator('h1').count(), name).toBe(1);
+      for (const stage of await page.locator('figure.live [data-stage]').all()) {
+        await stage.scrollIntoViewIfNeeded();
+        const tallest = await stage
+          .locator('svg')
+          .evaluateAll((all) => Math.max(...all.map((svg) => Math.min(svg.clientWidth, svg.clientHeight))));
+        expect(tallest, name).toBeGreaterThan(15);
+        const figure = stage.locator('xpath=ancestor::figure');
+        expect(await sentence(figure)).toMatch(/\d.*\.$/s);
+        // The numbers it was drawn from, as a list of givens.
+        expect(await figure.locator('.inputs dt').count()).toBe(await figure.locator('.inputs dd').count());
+        expect(await figure.locator('.inputs dd').count()).toBeGreaterThan(0);
+      }
+      for (const result of await page.locator('[data-result]').allTextContents())
+        expect(result, name).toMatch(/^=\s+.*[\d]/);
+      expect(
+        await page.locator('.q').evaluateAll((all) => all.filter((q) => !/\d/.test(q.textContent ?? '')).length),
+      ).toBe(0);
+      // Nothing stands there that only script could work.
+      expect(await page.locator('main button, main input, main select').count()).toBe(0);
+      expect(asked.filter((url) => /plots/.test(url))).toEqual([]);
+    }
+  });
+
+  it('the answer of a prediction and the table of a figure can still be opened', async () => {
+    const { page } = await visit('two-screws.html', { javaScriptEnabled: false });
+    await page.locator('.predict summary').first().click();
+    expect(await words(page.locator('.predict .reveal p').first())).toMatch(/^87\.50 µm\./);
+    await page.locator('[data-figure=section] summary').click();
+    await page.locator('[data-figure=section] td', { hasText: '+87.50 µm' }).first().waitFor();
+  });
+
+  it('the pages print, each chapter on several sheets', async () => {
+    for (const name of pageNames().slice(0, 3)) {
+      const { page } = await visit(name, { javaScriptEnabled: false });
+      const pdf = (await page.pdf({ format: 'A4' })).toString('latin1');
+      const sheets = Number(
+        /\/Type\s*\/Pages[^>]*?\/Count (\d+)/.exec(pdf)?.[1] ?? pdf.match(/\/Type\s*\/Page\b(?!s)/g)?.length,
+      );
+      expect(sheets, name).toBeGreaterThanOrEqual(name === 'index.html' ? 1 : 3);
+      expect(sheets, name).toBeLessThan(40);
+    }
+  });
+});
+
+describe('on paper, with script', () => {
+  it('opens every answer and every table before it prints', async () => {
+    const { page } = await visit('two-screws.html');
+    expect(await page.locator('details:not([open])').count()).toBeGreaterThan(1);
+    await page.pdf({ format: 'Letter' });
+    expect(await page.locator('details:not([open])').count()).toBe(0);
+  });
+});
+
+describe('opened as files', () => {
+  it('every page wakes, every figure comes alive and the plots are fetched, with no fault on the console', async () => {
+    for (const name of pageNames()) {
+      const { page } = await visit(name, { from: asFiles(), fresh: true });
+      for (const place of await page.locator('figure.live').all()) await shown(place);
+      if ((await page.locator('[data-figure=motion-plot]').count()) > 0)
+        await page.waitForFunction(() => 'notebookPlots' in window, undefined, { timeout: 5000 });
+      expect(await page.locator('.units input').count()).toBe(3);
+    }
+  });
+
+  it('what the reader types works, stays in the address and is there again after a reload', async () => {
+    const { page } = await visit('two-screws.html', { from: asFiles() });
+    const section = await shown(figure(page, 'section'));
+    await type(fieldIn(section, /thread A/i), 'M8x1.25');
+    await type(fieldIn(section, /thread C/i), '5/16-18');
+    expect(await sentence(section)).toContain('161.1 µm up per turn');
+    const url = await written(page);
+    expect(url.searchParams.get('foot.A')).toBe('M8×1.25');
+    await page.reload();
+    expect(await fieldIn(section, /thread A/i).inputValue()).toBe('M8×1.25');
+    expect(await sentence(await shown(section))).toContain('161.1 µm up per turn');
+  });
+
+  it('a plot from a file follows the numbers', async () => {
+    const { page } = await visit('two-screws.html?foot.A=M8x1.25&foot.C=5/16-18', { from: asFiles() });
+    const plot = await shown(figure(page, 'motion-plot'));
+    await sentenceWith(plot, 'at 1 turn it stands at +161.1 µm');
+  });
+});
+
+const TYPES: Record<string, string> = {
+  '.html': 'text/html; charset=utf-8',
+  '.js': 'text/javascript',
+  '.css': 'text/css',
+  '.svg': 'image/svg+xml',
+  '.woff2': 'font/woff2',
+};
+
+describe('under a sub-path of a plain web server', () => {
+  let server: Server;
+  let from = '';
+  beforeAll(async () => {
+    const under = '/some/sub/path/';
+    server = createServer((request, response) => {
+      const path = decodeURIComponent(new URL(request.url ?? '/', 'http://x').pathname);
+      const file = join(inject('folder'), normalize(path.slice(under.length) || 'index.html'));
+      if (!path.startsWith(under) || !existsSync(file)) {
+        response.writeHead(404).end();
+        return;
+      }
+      response.setHeader('content-type', TYPES[extname(file)] ?? 'application/octet-stream');
+      createReadStream(file).pipe(response);
+    });
+    await new Promise<void>((done) => server.listen(0, '127.0.0.1', done));
+    from = `http://127.0.0.1:${(server.address() as AddressInfo).port}${under}`;
+  });
+  afterAll(() => {
+    server.closeAllConnections();
+    server.close();
+  });
+
+  it('every page wakes, with its fonts, plots and neighbours, and asks for nothing elsewhere', async () => {
+    const { page, asked } = await visit('', { from, fresh: true });
+    for (const name of pageNames()) {
+      await page.goto(from + name);
+      await page.waitForSelector('html[data-awake]');
+      for (const place of await page.locator('figure.live').all()) await shown(place);
+    }
+    expect(asked.some((url) => /plots-.*\.js$/.test(url))).toBe(true);
+    expect(asked.some((url) => /\.woff2$/.test(url))).toBe(true);
+    expect(asked.length).toBeGreaterThan(8);
+  });
+
+  it('leads from page to page by its own links', async () => {
+    const { page } = await visit('index.html', { from });
+    await page.locator('.contents a').first().click();
+    await page.waitForSelector('html[data-awake]');
+    await page.locator('a[rel=next]').click();
+    await page.waitForURL(/two-screws/);
+    await page.locator('.home').click();
+    await page.waitForURL(/index\.html$/);
+  });
+});
+
+describe('the script of the plots', () => {
+  it('is fetched only when a plot comes near the window', async () => {
+    const { page, asked } = await visit('two-screws.html', { fresh: true });
+    await page.waitForTimeout(300);
+    expect(asked.filter((url) => /plots-/.test(url))).toEqual([]);
+    await shown(figure(page, 'motion-plot'));
+    await page.waitForFunction(() => 'notebookPlots' in window);
+    expect(asked.filter((url) => /plots-/.test(url)).length).toBe(1);
+  });
+
+  it('leaves the printed picture where it can’t be fetched', async () => {
+    const opened = await visit('index.html', { fresh: true });
+    const { page } = opened;
+    await page.route(/plots-/, (route) => route.abort());
+    await page.goto(`${inject('site')}two-screws.html`);
+    const plot = await shown(figure(page, 'motion-plot'));
+    await page.waitForTimeout(200);
+    expect(await plot.locator('svg').count()).toBeGreaterThan(2);
+    expect(await sentence(plot)).toContain('+350.0 µm');
+    // These faults were asked for.
+    opened.faults.splice(0);
+  });
+});

@@ -1,0 +1,273 @@
+/**
+ * Three feet under a plate, as a reader works it: by keys alone and by pointer, with what is typed wrong answered in one
+ * sentence, and the numbers carried by the address.
+ */
+import type { Locator, Page } from 'playwright-core';
+import { describe, expect, it } from 'vitest';
+import {
+  beside,
+  figure,
+  NARROW,
+  sentence,
+  settled,
+  shown,
+  type,
+  units,
+  useBrowser,
+  words,
+  written,
+} from '../support/page.ts';
+
+const { visit } = useBrowser();
+
+/** The figure, in view and alive: its script comes when it is seen. */
+const plate = async (page: Page, widget = 'levelling-plate'): Promise<Locator> => {
+  const place = await shown(figure(page, widget));
+  await place.locator('textarea').first().waitFor();
+  if (widget === 'levelling-plate') await place.locator('[data-act][aria-disabled]').first().waitFor();
+  else await page.waitForTimeout(400);
+  return place;
+};
+const list = (place: Locator, name: 'feet' | 'readings' | 'rounds'): Locator =>
+  place.locator(`.field[data-sym=${name}] textarea`);
+const quantity = (place: Locator, name: string): Locator => place.locator(`.field[data-sym=${name}] input`);
+const turns = async (place: Locator): Promise<string[]> =>
+  (await place.locator('.turn-table td.turn').allTextContents()).map((text) => text.trim());
+const tilts = async (place: Locator): Promise<number[]> =>
+  (await place.locator('.rounds-table tbody td:nth-child(2)').allTextContents()).map((text) => Number.parseFloat(text));
+const handle = (place: Locator, key: string): Locator => place.locator(`[data-handle="${key}"]`);
+const middleOf = async (place: Locator): Promise<{ x: number; y: number }> => {
+  const box = await place.locator('[data-mark]').boundingBox();
+  if (!box) throw new Error('no box');
+  return { x: box.x + box.width / 2, y: box.y + box.height / 2 };
+};
+
+describe('a plate levelled by keys alone', () => {
+  it('types new readings, turns what is asked, comes level in two rounds, and goes back', async () => {
+    const { page } = await visit('three-feet.html');
+    const place = await plate(page);
+    expect(await turns(place)).toEqual(['leave it', '8 flats clockwise', '4 flats anticlockwise']);
+
+    await list(place, 'readings').focus();
+    await page.keyboard.press('Control+A');
+    await page.keyboard.type('40, 20: 0\n200, 20: -240 µm\n40, 160: 0.21 mm');
+    await settled(page);
+    // −1.5 µm a mm over 240 mm is 360 µm: 24.7 flats; C lacks 360/2 − 270 = −90 µm: 6.2 flats.
+    expect(await turns(place)).toEqual(['leave it', '25 flats clockwise', '6 flats anticlockwise']);
+
+    await place.locator('[data-act=turn]').focus();
+    await page.keyboard.press('Enter');
+    await settled(page);
+    // These feet move a tenth less: 24.69 − 25 × 0.9 is 2.2 flats, −6.17 + 6 × 0.9 is −0.8 of one.
+    expect(await turns(place)).toEqual(['leave it', '2 flats clockwise', '1 flat anticlockwise']);
+    await page.keyboard.press('Enter');
+    await settled(page);
+    expect(await turns(place)).toEqual(['leave it', 'leave it', 'leave it']);
+    const [first = 0, second = 0, third = 0] = await tilts(place);
+    expect(second).toBeLessThan(0.15 * first);
+    expect(third).toBeLessThan(0.5 * second);
+    expect(await place.locator('[data-act=turn]').getAttribute('aria-disabled')).toBe('true');
+    expect(await page.evaluate(() => document.activeElement?.getAttribute('data-act'))).toBe('turn');
+    expect((await list(place, 'rounds').inputValue()).split('\n')).toHaveLength(2);
+
+    await page.keyboard.press('Tab');
+    await page.keyboard.press('Enter');
+    await settled(page);
+    expect(await tilts(place)).toHaveLength(2);
+  });
+
+  it('moves feet, readings and weight by arrow keys: a millimetre, with Shift ten, and the fields follow', async () => {
+    const { page } = await visit('three-feet.html');
+    const place = await plate(page);
+    await handle(place, 'foot-B').focus();
+    await page.keyboard.press('ArrowRight');
+    await page.keyboard.press('Shift+ArrowUp');
+    await settled(page);
+    expect(await list(place, 'feet').inputValue()).toBe('A: 0, 0\nB: 241, 10\nC: 120, 180');
+    expect(await handle(place, 'foot-B').getAttribute('aria-valuetext')).toBe('x 241\u00a0mm, y 10\u00a0mm');
+    await handle(place, 'reading-3').focus();
+    await page.keyboard.press('ArrowLeft');
+    await page.keyboard.press('ArrowDown');
+    await settled(page);
+    expect(await list(place, 'readings').inputValue()).toBe(
+      '40, 20: 0 µm\n200, 20: −84 µm\n200, 160: 14 µm\n39, 159: 94 µm',
+    );
+    await handle(place, 'weight').focus();
+    for (let i = 0; i < 12; i++) await page.keyboard.press('Shift+ArrowLeft');
+    await settled(page);
+    expect(await quantity(place, 'x_g').inputValue()).toBe('10 mm');
+    expect(await sentence(place)).toMatch(
+      /foot B would lift, since −\d.* N would be needed there: move the weight inside/,
+    );
+    expect(await words(place.locator('.lifts'))).toMatch(/^With the weight at/);
+  });
+
+  it('turns a real next round as it is typed, and tells each foot what it did', async () => {
+    const { page } = await visit('three-feet.html');
+    const place = await plate(page);
+    await type(list(place, 'rounds'), '0; -2; 3; 5');
+    expect(await tilts(place)).toHaveLength(2);
+    expect(await sentence(place)).toMatch(
+      /^Round 2: .* Moved less asked, since the round before: A 0 µm|^Round 2: .*Moved less asked/,
+    );
+    await type(list(place, 'rounds'), '');
+    expect(await tilts(place)).toHaveLength(1);
+  });
+});
+
+describe('a plate levelled by pointer', () => {
+  it('drags a foot to where the pointer leaves it, and the numbers follow', async () => {
+    const { page } = await visit('three-feet.html');
+    const place = await plate(page);
+    const a = await middleOf(handle(place, 'foot-A'));
+    const b = await middleOf(handle(place, 'foot-B'));
+    const perMm = (b.x - a.x) / 240;
+    await page.mouse.move(b.x, b.y);
+    await page.mouse.down();
+    await page.mouse.move(b.x - 20 * perMm, b.y - 11 * perMm, { steps: 4 });
+    await page.mouse.move(b.x - 40 * perMm, b.y - 22 * perMm, { steps: 4 });
+    await page.mouse.up();
+    await settled(page);
+    const [, row = ''] = (await list(place, 'feet').inputValue()).split('\n');
+    const [, x, y] = /^B: (\d+), (\d+)$/.exec(row) ?? [];
+    expect(Math.abs(Number(x) - 200)).toBeLessThanOrEqual(1);
+    expect(Math.abs(Number(y) - 22)).toBeLessThanOrEqual(1);
+    expect(await page.evaluate(() => document.activeElement?.getAttribute('data-handle'))).toBe('foot-B');
+  });
+
+  it('drags a mark with a finger and does not scroll the page under it', async () => {
+    const { page } = await visit('three-feet.html', { viewport: NARROW, hasTouch: true, isMobile: true });
+    const place = await plate(page);
+    const a = await middleOf(handle(place, 'foot-A'));
+    const b = await middleOf(handle(place, 'foot-B'));
+    const perMm = (b.x - a.x) / 240;
+    const { x, y } = await middleOf(handle(place, 'foot-C'));
+    const top = await page.evaluate(() => scrollY);
+    const finger = await page.context().newCDPSession(page);
+    const touch = (type: 'touchStart' | 'touchMove' | 'touchEnd', points: { x: number; y: number }[]) =>
+      finger.send('Input.dispatchTouchEvent', { type, touchPoints: points });
+    await touch('touchStart', [{ x, y }]);
+    for (let i = 1; i <= 8; i++) {
+      await touch('touchMove', [{ x: x + 2.5 * i * perMm, y: y + 5 * i * perMm }]);
+      await settled(page);
+    }
+    await touch('touchEnd', []);
+    await settled(page);
+    const [, , row = ''] = (await list(place, 'feet').inputValue()).split('\n');
+    const [, cx, cy] = /^C: (\d+), (\d+)$/.exec(row) ?? [];
+    expect(Math.abs(Number(cx) - 140)).toBeLessThanOrEqual(2);
+    expect(Math.abs(Number(cy) - 140)).toBeLessThanOrEqual(2);
+    expect(await page.evaluate(() => scrollY)).toBe(top);
+  });
+
+  it('works with a finger on a phone: buttons and marks are at least 24 px, nothing runs over the edge', async () => {
+    const { page } = await visit('three-feet.html', { viewport: NARROW, hasTouch: true });
+    const place = await plate(page);
+    await place.locator('[data-act=turn]').tap();
+    await settled(page);
+    expect(await tilts(place)).toHaveLength(2);
+    for (const target of await place.locator('.reach, [data-act]').all()) {
+      const box = await target.boundingBox();
+      expect(Math.min(box?.width ?? 0, box?.height ?? 0)).toBeGreaterThanOrEqual(24);
+    }
+    expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(NARROW.width);
+  });
+});
+
+describe('the address', () => {
+  it('carries feet, readings and rounds, and a visitor sees the same', async () => {
+    const first = await visit('three-feet.html');
+    const place = await plate(first.page);
+    await type(list(place, 'feet'), 'A: 0, 0; B: 10 in, 0; C: 5 in, 7 in');
+    await place.locator('[data-act=turn]').click();
+    const address = await written(first.page);
+    const second = await visit(`three-feet.html${address.search}`);
+    const again = await plate(second.page);
+    expect(await list(again, 'feet').inputValue()).toBe('A: 0, 0\nB: 10 in, 0\nC: 5 in, 7 in');
+    expect(await list(again, 'rounds').inputValue()).toBe(await list(place, 'rounds').inputValue());
+    expect(await sentence(again)).toBe(await sentence(place));
+  });
+
+  it('follows the units of the page', async () => {
+    const { page } = await visit('three-feet.html');
+    const place = await plate(page);
+    await units(page, 'inch');
+    expect(await words(place.locator('.turn-table'))).toMatch(/\+4\.84 thou/);
+    expect(await turns(place)).toEqual(['leave it', '8 flats clockwise', '4 flats anticlockwise']);
+  });
+});
+
+describe('bad input', () => {
+  const cases: readonly (readonly ['feet' | 'readings' | 'rounds', string, RegExp])[] = [
+    [
+      'feet',
+      '0, 0; 240, 0; 480, 0',
+      /^The 3 feet stand in a line, or so nearly .*: move one well off the line\. The last good value stays/,
+    ],
+    ['feet', '0, 0; 240, 0', /^Read 2 feet; a plate is levelled on exactly three: give three rows, like A: 0, 0\./],
+    ['feet', 'A: 0, 0; A: 240, 0; C: 120, 180', /^Two feet are called A; call them A, B and C\./],
+    ['feet', 'A: 0, 0; B: 240; C: 120, 180', /^Row 2 of the feet reads “B: 240”; give x and y, like A: 0, 0\./],
+    [
+      'readings',
+      '40, 20: 0; 200, 20: -84',
+      /^Read 2 readings; a plane needs three that are not in a line: add 1 more\./,
+    ],
+    ['readings', '0, 0: 1; 50, 50: 2; 100, 100: 3; 150, 150: 9', /^The 4 readings stand in a line/],
+    ['readings', '40, 20: 0; 200, 20: soft; 40, 160: 1', /^Row 2 of the readings: Read “soft”, which is not a number/],
+    [
+      'readings',
+      '40, 20; 200, 20: 1; 40, 160: 1',
+      /^Row 1 of the readings reads “40, 20”; give x, y and the reading, like 40, 20: −3 µm\./,
+    ],
+    ['rounds', '1; 2; x; 4', /^Round 2: Read “x”, which is not a number/],
+  ];
+  for (const [name, text, reason] of cases)
+    it(`answers ${name} “${text}” beside the field and keeps the last good picture`, async () => {
+      const { page } = await visit('three-feet.html');
+      const place = await plate(page);
+      const before = await turns(place);
+      await type(list(place, name), text);
+      expect(await beside(list(place, name))).toMatch(reason);
+      expect(await turns(place)).toEqual(before);
+      expect(await list(place, name).getAttribute('aria-invalid')).toBe('true');
+    });
+
+  it('says in the figure when a round has too few readings, and when the readings were typed in another unit', async () => {
+    const { page } = await visit('three-feet.html');
+    const place = await plate(page);
+    await type(list(place, 'rounds'), '1; 2; 3');
+    expect(await words(place.locator('[data-refusal]'))).toMatch(
+      /^Round 2 has 3 readings for 4 places; give one for each place, in the same order, or take that row away\. The picture keeps/,
+    );
+    await type(list(place, 'rounds'), '');
+    expect(await words(place.locator('[data-refusal]'))).toBe('');
+    await type(list(place, 'readings'), '40, 20: 0 mm; 200, 20: -84 mm; 40, 160: 3 mm');
+    expect(await words(place.locator('[data-refusal]'))).toMatch(
+      /^The readings say that the part leans by .* another unit/,
+    );
+  });
+});
+
+describe('three balls in three vees', () => {
+  it('presses all six flanks, opens one under a large side force, and says when the grooves leave the part loose', async () => {
+    const { page } = await visit('three-feet.html');
+    const place = await plate(page, 'vee-coupling');
+    expect(await sentence(place)).toMatch(/^All six flanks push, so the part is held/);
+    await type(quantity(place, 'F_l'), '60 N');
+    expect(await sentence(place)).toMatch(/would have to pull .* N: it opens.*A flank can’t pull/);
+    expect(await place.locator('.vee-bars .open').count()).toBeGreaterThan(0);
+    await type(quantity(place, 'F_l'), '0 N');
+    expect(await sentence(place)).toMatch(/^All six flanks push/);
+    await place.getByLabel('all one way').check();
+    await settled(page);
+    expect(await sentence(place)).toMatch(/^The part can still move a little/);
+    expect(await place.locator('.vees .push').count()).toBe(0);
+  });
+
+  it('shares its feet and weight with the plate', async () => {
+    const { page } = await visit('three-feet.html');
+    const place = await plate(page, 'vee-coupling');
+    await type(list(place, 'feet'), 'A: 0, 0; B: 200, 0; C: 100, 200');
+    expect(await list(figure(page, 'levelling-plate'), 'feet').inputValue()).toMatch(/B: 200, 0/);
+  });
+});

@@ -1,0 +1,174 @@
+/**
+ * Pages of the built notebook in one Chromium a test file. Whatever a page does wrong while it is open is gathered (errors
+ * on the console, uncaught errors, dialogs, requests that leave the site) and fails the test that opened it.
+ */
+import { readdirSync } from 'node:fs';
+import { pathToFileURL } from 'node:url';
+import { type Browser, type BrowserContextOptions, chromium, type Locator, type Page } from 'playwright-core';
+import { afterAll, afterEach, beforeAll, expect, inject } from 'vitest';
+import { LAUNCH } from '../setup/chromium.mjs';
+
+export interface Visit {
+  readonly page: Page;
+  /** Faults so far. */
+  readonly faults: string[];
+  /** Addresses asked for, in order. */
+  readonly asked: string[];
+  /** The site’s address. */
+  readonly from: string;
+}
+
+export interface Way extends BrowserContextOptions {
+  /** Where the pages are; the served notebook unless told. Ends in a slash. */
+  readonly from?: string;
+  /** A page of its own: for tests that change how it looks or loads, or count what it asks for. */
+  readonly fresh?: boolean;
+}
+
+export const WIDE = { width: 1280, height: 900 };
+export const NARROW = { width: 360, height: 740 };
+
+/** The folder of the notebook as an address. */
+export const asFiles = (): string => pathToFileURL(inject('folder')).href.replace(/\/?$/, '/');
+
+/** Every page of the built notebook: `index.html` first, then the chapters. */
+export const pageNames = (): string[] =>
+  readdirSync(inject('folder'))
+    .filter((name) => name.endsWith('.html'))
+    .sort((a, b) => Number(b === 'index.html') - Number(a === 'index.html'));
+
+interface Kept {
+  readonly page: Page;
+  readonly way: string;
+  readonly fresh: boolean;
+  /** The visit the page now serves; its faults are written here. */
+  visit: Visit | undefined;
+}
+
+/**
+ * One browser for the tests of a file. `visit` opens a page that is awake. Pages are kept from test to test, emptied of
+ * what they stored, since opening one costs more than a test; a `fresh` one is neither taken from there nor kept.
+ */
+export const useBrowser = (): { visit: (address: string, way?: Way) => Promise<Visit> } => {
+  let browser: Browser | undefined;
+  let kept: Kept[] = [];
+  beforeAll(async () => {
+    browser = await chromium.launch(LAUNCH);
+  });
+  afterAll(() => browser?.close());
+  afterEach(async () => {
+    const used = kept.filter((k) => k.visit);
+    const faults = used.flatMap((k) => k.visit?.faults ?? []);
+    for (const k of used) {
+      if (k.fresh) await k.page.close();
+      else {
+        await k.page.evaluate(() => localStorage.clear());
+        await k.page.goto('about:blank');
+      }
+      k.visit = undefined;
+    }
+    kept = kept.filter((k) => !k.fresh);
+    expect(
+      faults.map((f) => f.slice(0, 300)),
+      'faults of the pages that were open',
+    ).toEqual([]);
+  });
+
+  const open = async (way: string, fresh: boolean, options: BrowserContextOptions): Promise<Kept> => {
+    if (!browser) throw new Error('no browser');
+    const context = await browser.newContext({ viewport: WIDE, reducedMotion: 'reduce', ...options });
+    const page = await context.newPage();
+    const one: Kept = { page, way, fresh, visit: undefined };
+    const fault = (text: string) => one.visit?.faults.push(text);
+    page.on('console', (message) => {
+      if (message.type() === 'error' || message.type() === 'warning') fault(`console: ${message.text()}`);
+    });
+    page.on('pageerror', (error) => fault(`uncaught: ${error.message}`));
+    page.on('dialog', (dialog) => {
+      fault(`dialog: ${dialog.message()}`);
+      void dialog.dismiss();
+    });
+    page.on('response', (response) => {
+      if (response.status() >= 400) fault(`${response.status()}: ${response.url()}`);
+    });
+    page.on('request', (request) => {
+      const url = request.url();
+      one.visit?.asked.push(url);
+      if (!url.startsWith(one.visit?.from ?? '') && !/^(?:data|blob|about):/.test(url)) fault(`left the site: ${url}`);
+    });
+    kept.push(one);
+    return one;
+  };
+
+  return {
+    visit: async (address, { from = inject('site'), fresh = false, ...options } = {}) => {
+      const way = JSON.stringify(options);
+      const free = fresh ? undefined : kept.find((k) => !k.visit && k.way === way);
+      const one = free ?? (await open(way, fresh, options));
+      one.visit = { page: one.page, faults: [], asked: [], from };
+      await one.page.goto(from + address);
+      if (options.javaScriptEnabled !== false) await awake(one.page);
+      return one.visit;
+    },
+  };
+};
+
+export const awake = async (page: Page): Promise<void> => {
+  await page.waitForSelector('html[data-awake]');
+  await settled(page);
+};
+
+/** After the next two frames, when the page has drawn what it was told. */
+export const settled = (page: Page): Promise<void> =>
+  page.evaluate(() => new Promise<void>((done) => requestAnimationFrame(() => requestAnimationFrame(() => done()))));
+
+/** After the address has followed. */
+export const written = async (page: Page): Promise<URL> => {
+  await page.waitForTimeout(330);
+  return new URL(page.url());
+};
+
+/** The n-th figure of a widget on the page. */
+export const figure = (page: Page, widget: string, index = 0): Locator =>
+  page.locator(`figure[data-figure="${widget}"]`).nth(index);
+
+/** Brings a figure into view, where it is drawn, and waits for it. */
+export const shown = async (place: Locator): Promise<Locator> => {
+  await place.scrollIntoViewIfNeeded();
+  await settled(place.page());
+  return place;
+};
+
+export const fieldIn = (place: Locator, label: string | RegExp): Locator =>
+  place.getByLabel(label).and(place.locator('input[type=text], textarea'));
+
+/** Types a text into a field as a reader does: all of it replaced, without leaving the field. */
+export const type = async (field: Locator, text: string): Promise<void> => {
+  await field.fill(text);
+  await settled(field.page());
+};
+
+/** Text with plain spaces. */
+export const words = async (place: Locator): Promise<string> =>
+  ((await place.textContent()) ?? '').replace(/\u00a0/g, ' ').trim();
+
+/** The sentence under a figure. */
+export const sentence = (place: Locator): Promise<string> => words(place.locator('[data-says]'));
+
+/** Waits until the sentence under a figure says this, as when its script has still to come. */
+export const sentenceWith = async (place: Locator, part: string): Promise<string> => {
+  for (let i = 0; i < 100 && !(await sentence(place)).includes(part); i++) await place.page().waitForTimeout(50);
+  const text = await sentence(place);
+  expect(text).toContain(part);
+  return text;
+};
+
+/** What stands beside a field: a note, or the reason why the text is not in force. */
+export const beside = (field: Locator): Promise<string> =>
+  words(field.locator('xpath=ancestor::*[contains(@class, "field")][last()]').locator('.field-note'));
+
+/** Chooses the units of the page. */
+export const units = async (page: Page, view: 'metric' | 'inch' | 'both'): Promise<void> => {
+  await page.locator(`.units input[value=${view}]`).check();
+  await settled(page);
+};

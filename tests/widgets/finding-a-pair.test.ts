@@ -1,0 +1,128 @@
+/** The map of pairs and the cost of rounding, drawn without a browser. */
+import { parseHTML } from 'linkedom';
+import { describe, expect, it } from 'vitest';
+import { mm, readThread } from '../../widgets/engine/index.ts';
+import { pairMap } from '../../widgets/pair-map/pair-map.ts';
+import { roundingCost } from '../../widgets/rounding-cost/rounding-cost.ts';
+import type { Numbers } from '../../widgets/shared/numbers.ts';
+import { reasonIn, valueIn } from '../support/results.ts';
+
+const thread = (text: string) => valueIn(readThread(text));
+const asked = (
+  values: Numbers['values'] = {},
+  choices: Numbers['choices'] = {},
+  texts: NonNullable<Numbers['texts']> = {},
+): Numbers => ({
+  threads: {},
+  values: { s_w: mm(0.001), k: 6, q_w: 0.15, ...values },
+  choices: { drawer: 'both you own', hands: 'same hand', ...choices },
+  texts: { taps: 'M4x0.7, 8-36 UNF, M10, 3/8-16', ...texts },
+});
+const page = (html: string) => parseHTML(`<!doctype html><body>${html}</body>`).document;
+
+describe('pair-map', () => {
+  it('links each row to the figures of the second chapter with its threads and arrangement', () => {
+    const [link] = page(valueIn(pairMap.draw(asked(), 'metric'))).querySelectorAll('.pair-list a');
+    const url = new URL(link?.getAttribute('href') ?? '', 'http://local/');
+    expect(url.pathname).toBe('/two-screws.html');
+    expect(Object.fromEntries(url.searchParams)).toEqual({
+      'foot.A': 'M4×0.7',
+      'foot.C': '#8-36 UNF',
+      'foot.arrangement': 'in line',
+    });
+    expect(valueIn(readThread(url.searchParams.get('foot.C') ?? '')).P).toBeCloseTo(25.4 / 36, 12);
+    const inch = valueIn(
+      pairMap.draw(asked({ s_w: mm(0.25), k: 1 }, { fitted: 'nested', drawer: 'anywhere' }), 'inch'),
+    );
+    expect(inch).toContain('foot.arrangement=nested&#38;units=inch');
+  });
+
+  it('says the same in sentence, list and table', () => {
+    expect(pairMap.says(asked(), 'metric').replace(/\u00a0/g, ' ')).toBe(
+      '1 of 20 342 pairs pass within 15 % of 6.000 µm a turn; first in the list is M4×0.7 with #8-36 UNF, 5.556 µm a turn (−7.4 %), gain 127, delicate.',
+    );
+    const { head, rows } = pairMap.table(asked(), 'metric');
+    const row = Object.fromEntries(head.map((h, i) => [h, rows[0]?.[i]]));
+    expect(row).toMatchObject({
+      'net lead': '5.556\u00a0µm',
+      'exactly, mm': '1/180',
+      'per step': '0.9259\u00a0µm',
+      'pitches rounded to 0.001 mm first': '6.000\u00a0µm',
+      'error of that': '+8.0 %',
+    });
+  });
+
+  it('says which demand leaves nothing, and shows what comes nearest', () => {
+    const empty = asked({ s_w: mm(0.0002) }, { drawer: 'at least one you own' });
+    expect(pairMap.says(empty, 'metric')).toMatch(
+      /^No pair passes\. What excludes the most is the motion wanted: 20 342 of 20 342 pairs\. The nearest pair outside it is M4×0\.7 with #8-36 UNF: 5\.556\u00a0µm a turn/,
+    );
+    expect(pairMap.says(asked({ s_w: mm(0.0005) }), 'metric')).toContain(
+      'What excludes the most is what you own: 20 336',
+    );
+    expect(page(valueIn(pairMap.draw(empty, 'metric'))).querySelectorAll('.pair-list tbody tr')).toHaveLength(1);
+  });
+
+  it('draws whatever the reader may ask, with no number that is none', () => {
+    for (const s_w of [1e-5, 0.001, 0.3, 20])
+      for (const against of ['gain', 'stroke', 'size', 'the two leads'])
+        for (const view of ['metric', 'inch', 'both'] as const) {
+          const numbers = asked(
+            { s_w: mm(s_w), q_w: 1 },
+            { against, drawer: 'anywhere', hands: 'either' },
+            { taps: '400 mm x 20 mm' },
+          );
+          const drawn = valueIn(pairMap.draw(numbers, view));
+          expect(drawn, `${s_w} ${against} ${view}`).not.toMatch(/NaN|Infinity|undefined/);
+        }
+  });
+
+  it('refuses bounds that exclude each other', () => {
+    expect(reasonIn(pairMap.draw(asked({ d_least: mm(10), d_most: mm(5) }), 'metric'))).toContain('exchange the two');
+  });
+
+  it('escapes what the reader typed', () => {
+    const hostile = asked({}, {}, { taps: '"><img src=x onerror=alert(1)>, M4' });
+    expect(valueIn(pairMap.draw(hostile, 'metric'))).not.toContain('<img');
+  });
+});
+
+describe('rounding-cost', () => {
+  const numbers = (A: string, C: string): Numbers => ({
+    threads: { A: thread(A), C: thread(C) },
+    values: {},
+    choices: {},
+  });
+
+  it('shows the leads over one denominator, and the error by decimals', () => {
+    const drawn = page(valueIn(roundingCost.draw(numbers('M4x0.7', '8-36 UNF'), 'metric')));
+    expect(drawn.querySelector('.in-fractions')?.textContent).toBe('Exactly: 127/180 − 126/180 = 1/180 mm');
+    expect([...drawn.querySelectorAll('.cost-end')].map((e) => e.textContent)).toEqual([
+      'stands still',
+      '+80 %',
+      '+8.0 %',
+      '+0.80 %',
+      '+0.080 %',
+      '5.556\u00a0µm',
+    ]);
+    expect(roundingCost.table(numbers('M10x1.5', '3/8-16'), 'metric').rows.map((r) => r[3])).toEqual([
+      '+14 %',
+      '+2.9 %',
+      '+0.57 %',
+      'nothing lost',
+      'nothing lost',
+      'none',
+    ]);
+  });
+
+  it('writes unlike hands as a sum', () => {
+    const drawn = valueIn(roundingCost.draw(numbers('M10x1.5 LH', '3/8-16'), 'metric'));
+    expect(drawn).toContain('127/80 + 120/80 = 3 7/80 mm');
+  });
+
+  it('refuses equal leads', () => {
+    expect(reasonIn(roundingCost.draw(numbers('M10x1.5', 'M12x1.5'), 'metric'))).toContain(
+      'same lead to the last digit',
+    );
+  });
+});

@@ -1,0 +1,89 @@
+/** What the figure shows, from the reader's numbers: both joints, the travel between the stops, the wall of a sleeve. */
+import {
+  type Assembled,
+  bad,
+  type ExternalLimits,
+  good,
+  type InternalLimits,
+  type Joint,
+  jointOf,
+  midMark,
+  mm,
+  type NestedWall,
+  nestingRefusal,
+  nutLimits,
+  type PairStanding,
+  type Result,
+  screwLimits,
+  standAt,
+  type Travel,
+  travelOfPair,
+  wallOfSleeve,
+} from '../engine/index.ts';
+import type { Arrangement } from '../section/layout.ts';
+import type { Numbers } from '../shared/numbers.ts';
+
+export interface Wall extends NestedWall {
+  readonly outside: ExternalLimits;
+  readonly inside: InternalLimits;
+}
+
+export interface State {
+  readonly arrangement: Arrangement;
+  readonly A: Joint;
+  readonly C: Joint;
+  readonly travel: Travel;
+  readonly standing: PairStanding;
+  /** Turns to back each thread out from home to the mark. */
+  readonly mark: { readonly A: number; readonly C: number };
+  /** Of a nested pair: the wall by limits, or why only its nominal size is known. */
+  readonly wall: Wall | { readonly nominalOnly: string } | undefined;
+}
+
+const ASSEMBLY: Readonly<Record<string, readonly [Assembled, Assembled]>> = {
+  'both at mid-range': ['middle', 'middle'],
+  'both screwed home': ['home', 'home'],
+  'A at mid-range, C home': ['middle', 'home'],
+};
+
+export const stateOf = (numbers: Numbers): Result<State> => {
+  const { A: threadA, C: threadC } = numbers.threads;
+  if (!threadA || !threadC) return bad('The figure needs a thread A and a thread C.');
+  const { n = 0, l_A = 0, b_A = 0, l_C = 0, b_C = 0, q_e = 1 } = numbers.values;
+  const arrangement = (numbers.choices.arrangement ?? 'in line') as Arrangement;
+  const [atA, atC] = ASSEMBLY[numbers.choices.assembly ?? ''] ?? ['middle', 'middle'];
+  if (arrangement === 'nested') {
+    const refusal = nestingRefusal(threadA, threadC);
+    if (refusal !== undefined) return bad(refusal);
+  }
+  const A = jointOf(threadA, mm(l_A), mm(b_A), q_e, atA, 'A');
+  if (!A.ok) return A;
+  const C = jointOf(threadC, mm(l_C), mm(b_C), q_e, atC, 'C');
+  if (!C.ok) return C;
+  const travel = travelOfPair(A.value, C.value, arrangement === 'one spindle, two nuts' ? -1 : 1);
+  if (!travel.ok) return travel;
+  const markA = midMark.of({ X: travel.value.A.usable, L: threadA.L });
+  const markC = midMark.of({ X: travel.value.C.usable, L: threadC.L });
+  if (!markA.ok) return markA;
+  if (!markC.ok) return markC;
+  return good({
+    arrangement,
+    A: A.value,
+    C: C.value,
+    travel: travel.value,
+    standing: standAt(A.value, C.value, travel.value, n),
+    mark: { A: markA.value.n_b, C: markC.value.n_b },
+    wall: arrangement === 'nested' ? wallOf(A.value, C.value) : undefined,
+  });
+};
+
+const wallOf = (A: Joint, C: Joint): State['wall'] => {
+  const outside = screwLimits(A.thread);
+  if (!outside.ok) return { nominalOnly: outside.reason };
+  const inside = nutLimits(C.thread);
+  if (!inside.ok) return { nominalOnly: inside.reason };
+  const wall = wallOfSleeve(outside.value.limits, inside.value.limits);
+  return wall.ok
+    ? { ...wall.value, outside: outside.value.limits, inside: inside.value.limits }
+    : { nominalOnly: wall.reason };
+};

@@ -1,0 +1,135 @@
+/** From the reader's numbers to every round of levelling: readings, what to turn, what the turning should leave. */
+import {
+  bad,
+  type Foot,
+  type FootCheck,
+  type FootLoad,
+  footLoads,
+  good,
+  type Kept,
+  type Levelling,
+  type LevellingJob,
+  levelPlate,
+  netLead,
+  nextRound,
+  type Place,
+  type Point,
+  plain,
+  type Result,
+  rad,
+  readFeet,
+  readingsAfter,
+  readReadings,
+  readRounds,
+  trueNetLead,
+} from '../engine/index.ts';
+import type { Numbers } from '../shared/numbers.ts';
+
+export interface Round {
+  readonly readings: readonly Point[];
+  readonly levelling: Levelling;
+  /** What each foot did since the round before; none for the first. */
+  readonly checks: readonly FootCheck[];
+}
+
+export interface PlateState {
+  readonly feet: readonly Foot[];
+  readonly kept: Kept;
+  readonly Delta: number;
+  /** Steps in a turn. */
+  readonly k: number;
+  readonly rounds: readonly Round[];
+  readonly first: Round;
+  /** The last round: what is drawn. */
+  readonly now: Round;
+  readonly weight: number;
+  readonly centre: Place;
+  readonly loads: Result<readonly FootLoad[]>;
+}
+
+/** Rounds that the field of rounds holds, and the first. */
+export const MOST_ROUNDS = 9;
+
+const keptOf = (choice: string | undefined): Kept =>
+  choice === 'mean height' ? { kind: 'mean' } : { kind: 'foot', name: (choice ?? 'foot A').replace('foot ', '') };
+
+export const plateOf = (numbers: Numbers): Result<PlateState> => {
+  const { A, C } = numbers.threads;
+  if (!A || !C) return bad('The plate needs the threads A and C of its feet.');
+  const { texts, values } = numbers;
+  const lead = netLead.of({ h_A: plain(A.h), L_A: A.L, h_C: plain(C.h), L_C: C.L });
+  if (!lead.ok) return lead;
+  const places = readFeet(texts?.feet ?? '');
+  if (!places.ok) return places;
+  const readings = readReadings(texts?.readings ?? '');
+  if (!readings.ok) return readings;
+  const later = readRounds(texts?.rounds ?? '');
+  if (!later.ok) return later;
+  const { Delta } = lead.value;
+  const k = values.k ?? 6;
+  const feet = places.value.map((place): Foot => ({ ...place, Delta, k }));
+  const job: LevellingJob = { feet, readings: readings.value, keep: keptOf(numbers.choices.kept) };
+  const levelling = levelPlate(job);
+  if (!levelling.ok) return levelling;
+  const first: Round = { readings: readings.value, levelling: levelling.value, checks: [] };
+  const rounds = [first];
+  let now = first;
+  for (const [i, heights] of later.value.entries()) {
+    if (!(heights.length === readings.value.length))
+      return bad(
+        `Round ${i + 2} has ${heights.length} ${heights.length === 1 ? 'reading' : 'readings'} for ${readings.value.length} places; give one for each place, in the same order, or take that row away.`,
+      );
+    const read = readings.value.map((point, j) => ({ ...point, z: heights[j] ?? 0 }));
+    const next = nextRound({ ...job, readings: now.readings }, wholeSteps(now), read);
+    if (!next.ok) return next;
+    now = { readings: read, ...next.value };
+    rounds.push(now);
+  }
+  const weight = values.W ?? 0;
+  const centre = { x: values.x_g ?? 0, y: values.y_g ?? 0 };
+  return good({
+    feet,
+    kept: job.keep,
+    Delta,
+    k,
+    rounds,
+    first,
+    now,
+    weight,
+    centre,
+    loads: footLoads(feet, weight, centre),
+  });
+};
+
+const wholeSteps = (round: Round): readonly number[] => round.levelling.moves.map((move) => move.wholeSteps);
+
+/**
+ * Whether more turning gains nothing: no foot is asked for a step, or only for the one step back that undoes its last. A
+ * foot whose step is a little larger than designated would otherwise go to and fro for ever.
+ */
+export const endOf = (s: PlateState): 'level' | 'to and fro' | undefined => {
+  const asked = wholeSteps(s.now);
+  if (asked.every((m) => m === 0)) return 'level';
+  const before = s.rounds.at(-2);
+  const last = before === undefined ? [] : wholeSteps(before);
+  return asked.every((m, i) => m === 0 || (Math.abs(m) === 1 && last[i] === -m)) ? 'to and fro' : undefined;
+};
+
+/** Readings once the feet have been turned as the last round says, if they move more than designated by the share eps. */
+export const turned = (s: PlateState, eps: number): Result<readonly Point[]> => {
+  const real = trueNetLead.of({ Delta: s.Delta, eps: plain(eps) } as Parameters<typeof trueNetLead.of>[0]);
+  if (!real.ok) return real;
+  return readingsAfter(
+    s.feet.map((foot) => ({ ...foot, Delta: real.value.Delta_e })),
+    wholeSteps(s.now),
+    s.now.readings,
+  );
+};
+
+/** The eighth of the plan towards which the plate rises, as seen on it: y is up the page. */
+export const towards = (uphill: number): string => {
+  const eighth = Math.round(uphill / rad(Math.PI / 4));
+  return (
+    ['right', 'top right', 'top', 'top left', 'left', 'bottom left', 'bottom', 'bottom right'][(eighth + 8) % 8] ?? ''
+  );
+};

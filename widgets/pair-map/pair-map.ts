@@ -1,0 +1,220 @@
+/**
+ * Finding a pair: the map of all pairs, and under it the list of those that pass, each with a maker's judgement and a link that opens it in the
+ * figures of the second chapter.
+ */
+import { fractionText, good, type PairRow, type Result } from '../engine/index.ts';
+import { numeral, show, type UnitView } from '../shared/format.ts';
+import type { Numbers } from '../shared/numbers.ts';
+import { escapeText, px } from '../shared/svg.ts';
+import type { Bench, Widget } from '../shared/widget.ts';
+import { type Asked, ask, FILTER_WORDS } from './ask.ts';
+import {
+  AGAINST,
+  type Against,
+  type Frame,
+  ground,
+  HEIGHT,
+  hitDots,
+  motionAt,
+  placeOf,
+  scaffold,
+  WIDTH,
+  wishMark,
+} from './map.ts';
+
+const LISTED = 12;
+const TABLED = 200;
+
+const againstOf = (numbers: Numbers): Against => AGAINST.find((a) => a === numbers.choices.against) ?? 'gain';
+
+const motion = (z: number, view: UnitView): string => show(z, { shown: 'motion', digits: 4 }, view);
+const size = (x: number, view: UnitView): string => show(x, { shown: 'size', digits: 3 }, view);
+const percent = (share: number): string => `${share > 0 ? '+' : ''}${numeral(100 * share, 2)} %`;
+const off = (share: number): string => (Math.abs(share) < 5e-5 ? 'on the mark' : percent(share));
+const named = (p: PairRow): string => `${p.A.designation} with ${p.C.designation}`;
+
+const openIn = (p: PairRow, view: UnitView): string => {
+  const query = new URLSearchParams({
+    'foot.A': p.A.designation,
+    'foot.C': p.C.designation,
+    'foot.arrangement': p.arrangement,
+    ...(view === 'metric' ? {} : { units: view }),
+  });
+  return `two-screws.html?${query}#see-it-move`;
+};
+
+const wallText = (p: PairRow, least: number, view: UnitView): string => {
+  if (p.wall === undefined || !(p.wall.limit > 0)) return 'does not nest';
+  return `${size(p.wall.limit, view)}${p.wall.limit < least ? ', too thin' : ''}`;
+};
+
+const place = (p: PairRow, frame: Frame): readonly [number, number] =>
+  placeOf(frame, {
+    motion: Math.abs(p.Delta),
+    gain: p.gain,
+    stroke: p.stroke,
+    size: p.size,
+    shorter: Math.min(p.A.L, p.C.L),
+    longer: Math.max(p.A.L, p.C.L),
+  });
+
+const listRow = (p: PairRow, rank: number, frame: Frame, least: number, view: UnitView): string => {
+  const [x, y] = place(p, frame);
+  const cells: readonly string[] = [
+    motion(Math.abs(p.Delta), view),
+    `${fractionText(p.net).replace('−', '')} mm`,
+    off(p.off),
+    numeral(p.gain, 3),
+    motion(p.stroke, view),
+    wallText(p, least, view),
+  ];
+  return (
+    `<tr data-row="${rank}" data-at="${px(x)} ${px(y)}"><th scope="row"><a data-key="pair-${rank}" href="${escapeText(openIn(p, view))}" title="Open in the figures">${escapeText(p.A.designation)} <span class="with">with</span> ${escapeText(p.C.designation)}</a></th>` +
+    `${cells.map((c) => `<td>${escapeText(c)}</td>`).join('')}<td class="verdict-cell"><strong>${p.verdict.grade}</strong>${p.verdict.remarks.length > 0 ? `: ${escapeText(p.verdict.remarks.join('; '))}` : ''}</td></tr>`
+  );
+};
+
+const HEAD = ['pair, A with C', 'a turn', 'exactly', 'off the wish', 'gain', 'stroke', 'wall if nested', 'judgement'];
+
+const list = (rows: readonly PairRow[], frame: Frame, least: number, view: UnitView, caption: string): string =>
+  `<div class="table-scroll pair-list" tabindex="0" role="group" aria-label="${escapeText(caption)}"><table><caption>${escapeText(caption)}</caption><thead><tr>${HEAD.map((h) => `<th scope="col">${h}</th>`).join('')}</tr></thead><tbody>${rows.map((p, i) => listRow(p, i, frame, least, view)).join('')}</tbody></table></div>`;
+
+const grouped = (n: number): string => String(n).replace(/\B(?=(\d{3})+$)/g, ' ');
+
+/** Why there is nothing, and what comes nearest. */
+const nothingText = (asked: Asked, view: UnitView): string => {
+  if (asked.answer.kind !== 'nothing') return '';
+  const { most, excluded, pairs, nearest, also } = asked.answer;
+  const near =
+    nearest === undefined
+      ? ''
+      : ` The nearest pair outside it is ${named(nearest)}: ${motion(Math.abs(nearest.Delta), view)} a turn, stroke ${motion(nearest.stroke, view)}, gain ${numeral(nearest.gain, 3)}${also.length > 0 ? `; it also fails ${also.map((f) => FILTER_WORDS[f]).join(' and ')}` : ''}.`;
+  return `No pair passes. What excludes the most is ${FILTER_WORDS[most]}: ${grouped(excluded[most])} of ${grouped(pairs)} pairs.${near}`;
+};
+
+const draw = (numbers: Numbers, view: UnitView): Result<string> => {
+  const read = ask(numbers, LISTED);
+  if (!read.ok) return read;
+  const asked = read.value;
+  const against = againstOf(numbers);
+  const { frame, svg } = ground(asked, against);
+  const { answer } = asked;
+  const rows = answer.kind === 'found' ? answer.rows : answer.nearest ? [answer.nearest] : [];
+  const first = rows[0];
+  const [x, y] = first ? place(first, frame) : [0, 0];
+  const ring = first ? `<circle class="ring" data-ring r="9" cx="${px(x)}" cy="${px(y)}"/>` : '';
+  const caption =
+    answer.kind === 'found'
+      ? `${grouped(answer.hits.length)} of ${grouped(answer.pairs)} pairs pass${answer.hits.length > rows.length ? `; the first ${rows.length}` : ''}`
+      : 'No pair passes. The nearest one outside';
+  return good(
+    `<div class="map-box" tabindex="0" role="group" aria-label="Map of every pair"><svg class="map" viewBox="0 0 ${WIDTH} ${HEIGHT}" role="img" aria-label="Map of every pair of threads: ${against === 'the two leads' ? 'shorter lead against longer lead' : `${against} against motion per turn`}, with lines of equal motion">` +
+      `${scaffold(frame, view)}${svg}${wishMark(asked, frame, view)}${hitDots(asked, frame)}${ring}</svg></div>` +
+      `<ul class="legend map-key"><li><svg viewBox="0 0 34 10" aria-hidden="true"><path class="grain g0" d="M6 5h0"/><path class="grain g1" d="M15 5h0"/><path class="grain g2" d="M26 5h0"/></svg>one to many pairs</li><li><svg viewBox="0 0 14 10" aria-hidden="true"><path class="hit" d="M7 5h0"/></svg>passes</li><li><svg viewBox="0 0 20 20" aria-hidden="true"><circle class="ring" cx="10" cy="10" r="8"/></svg>first in the list, or the row you point at</li></ul>` +
+      `${list(rows, frame, asked.wish.leastWall, view, caption)}`,
+  );
+};
+
+const says = (numbers: Numbers, view: UnitView): string => {
+  const read = ask(numbers, 1);
+  if (!read.ok) return read.reason;
+  const { answer, wish } = read.value;
+  if (answer.kind === 'nothing') return nothingText(read.value, view);
+  const [best] = answer.rows;
+  if (best === undefined) return '';
+  return `${grouped(answer.hits.length)} of ${grouped(answer.pairs)} pairs pass within ${numeral(100 * wish.band)} % of ${motion(wish.motion, view)} a turn; first in the list is ${named(best)}, ${motion(Math.abs(best.Delta), view)} a turn (${off(best.off)}), gain ${numeral(best.gain, 3)}, ${best.verdict.grade}.`;
+};
+
+export const pairMap: Widget = {
+  name: 'pair-map',
+  title: 'Map of all pairs',
+  threads: [],
+  quantities: ['s_w', 'k', 'q_w', 't_l', 'd_least', 'd_most', 'q_X', 'S_w', 'F', 'sigma_a'],
+  choices: ['hands', 'fitted', 'drawer', 'against', 'order'],
+  texts: ['taps', 'series'],
+  draw,
+  says,
+  table: (numbers, view) => {
+    const read = ask(numbers, TABLED);
+    if (!read.ok) return { head: [], rows: [] };
+    const { answer, k } = read.value;
+    const rows = answer.kind === 'found' ? answer.rows : answer.nearest ? [answer.nearest] : [];
+    return {
+      head: [
+        'thread A',
+        'thread C',
+        'shown',
+        'net lead',
+        'exactly, mm',
+        ...(k === 1 ? [] : ['per step']),
+        'off the wish',
+        'gain',
+        'stroke',
+        'larger diameter',
+        'wall, basic',
+        'wall, at the limits',
+        'core carries',
+        'pitches rounded to 0.001 mm first',
+        'error of that',
+        'judgement',
+      ],
+      rows: rows.map((p) => [
+        p.A.designation,
+        p.C.designation,
+        p.arrangement,
+        motion(p.Delta, view),
+        fractionText(p.net),
+        ...(k === 1 ? [] : [motion(Math.abs(p.Delta) / k, view)]),
+        off(p.off),
+        numeral(p.gain, 4),
+        motion(p.stroke, view),
+        size(p.size, view),
+        p.wall === undefined ? '' : size(p.wall.basic, view),
+        p.wall === undefined ? '' : size(p.wall.limit, view),
+        show(p.carries, { shown: 'force', digits: 3 }, view),
+        motion(p.roundedFirst.Delta, view),
+        percent(p.roundedFirst.error ?? 0),
+        `${p.verdict.grade}${p.verdict.remarks.length > 0 ? `: ${p.verdict.remarks.join('; ')}` : ''}`,
+      ]),
+    };
+  },
+  outline: (numbers, view) => JSON.stringify([numbers, view]),
+  wake: (stage: HTMLElement, bench: Bench) => {
+    const point = (row: Element | null | undefined) => {
+      const [x, y] = row?.getAttribute('data-at')?.split(' ') ?? [];
+      if (x === undefined || y === undefined) return;
+      const ring = stage.querySelector('[data-ring]');
+      ring?.setAttribute('cx', x);
+      ring?.setAttribute('cy', y);
+    };
+    const rowAt = (event: Event) => (event.target instanceof Element ? event.target.closest('[data-row]') : null);
+    stage.addEventListener('pointerover', (event) => point(rowAt(event)));
+    stage.addEventListener('focusin', (event) => point(rowAt(event)));
+
+    let dragged = false;
+    const follow = (event: PointerEvent) => {
+      const svg = stage.querySelector('.map');
+      const read = ask(bench.numbers(), 1);
+      if (!svg || !read.ok) return;
+      const box = svg.getBoundingClientRect();
+      const { frame } = ground(read.value, againstOf(bench.numbers()));
+      const at = motionAt(frame, ((event.clientX - box.left) / box.width) * WIDTH);
+      // Three digits: what a finger can point at.
+      bench.set('s_w', Number((at / read.value.k).toPrecision(3)));
+    };
+    stage.addEventListener('pointerdown', (event) => {
+      if (event.button !== 0 || !(event.target instanceof Element && event.target.closest('[data-wish]'))) return;
+      event.preventDefault();
+      stage.setPointerCapture(event.pointerId);
+      dragged = true;
+    });
+    stage.addEventListener('pointermove', (event) => {
+      if (dragged) follow(event);
+    });
+    const drop = () => {
+      dragged = false;
+    };
+    stage.addEventListener('pointerup', drop);
+    stage.addEventListener('pointercancel', drop);
+  },
+};

@@ -1,0 +1,103 @@
+/**
+ * Runs a batch without holding the page: in a worker where the page is served, in slices of a few milliseconds on the
+ * page where workers are blocked (a page opened as a file). Both drive the same steps of the engine, so a seed gives the
+ * same batch either way. The worker runs the very script that holds the plots: it is fetched already, and one file the
+ * less to keep beside the pages.
+ */
+import { type PlayBatch, type PlayBatchSettings, playBatchRun } from '../engine/index.ts';
+
+export interface BatchWatch {
+  /** Share done, 0 to 1. */
+  readonly progress: (share: number) => void;
+  readonly done: (batch: PlayBatch, where: Where) => void;
+  readonly refused: (reason: string) => void;
+}
+export type Where = 'worker' | 'page';
+
+type Told = { readonly share: number } | { readonly batch: PlayBatch } | { readonly reason: string };
+
+/** How long a slice may last, and how often progress is told, in ms. */
+const SLICE = 8;
+const TELL_EVERY = 60;
+
+/** The script that serves as the worker; none where the page is not served over http. */
+let script: string | undefined;
+export const lendWorkerScript = (address: string): void => {
+  script = /^https?:/.test(address) ? address : undefined;
+};
+
+/** Starts a batch; the function returned stops it. */
+export const startBatch = (settings: PlayBatchSettings, watch: BatchWatch): (() => void) => {
+  const worker = script === undefined ? undefined : openWorker(script);
+  if (!worker) return onPage(settings, watch);
+  let stop = () => worker.terminate();
+  worker.onmessage = ({ data }: MessageEvent<Told>) => {
+    if ('share' in data) return watch.progress(data.share);
+    worker.terminate();
+    if ('batch' in data) watch.done(data.batch, 'worker');
+    else watch.refused(data.reason);
+  };
+  // A worker that does not come up leaves the work to the page.
+  worker.onerror = () => {
+    worker.terminate();
+    stop = onPage(settings, watch);
+  };
+  worker.postMessage(settings);
+  return () => stop();
+};
+
+const openWorker = (address: string): Worker | undefined => {
+  try {
+    return new Worker(address, { type: 'module' });
+  } catch {
+    return undefined;
+  }
+};
+
+const onPage = (settings: PlayBatchSettings, watch: BatchWatch): (() => void) => {
+  const started = playBatchRun(settings);
+  if (!started.ok) {
+    watch.refused(started.reason);
+    return () => {};
+  }
+  const run = started.value;
+  let stopped = false;
+  const slice = () => {
+    if (stopped) return;
+    const end = performance.now() + SLICE;
+    let step = run.next();
+    while (!step.done && performance.now() < end) step = run.next();
+    if (step.done) watch.done(step.value, 'page');
+    else {
+      watch.progress(step.value);
+      setTimeout(slice, 0);
+    }
+  };
+  setTimeout(slice, 0);
+  return () => {
+    stopped = true;
+  };
+};
+
+/** The other side, inside the worker: settings come in, shares and at last the batch go out. */
+export const serveBatches = (): void => {
+  const port = globalThis as unknown as {
+    onmessage: (event: MessageEvent<PlayBatchSettings>) => void;
+    postMessage: (told: Told) => void;
+  };
+  port.onmessage = ({ data }) => {
+    const started = playBatchRun(data);
+    if (!started.ok) return port.postMessage({ reason: started.reason });
+    let told = performance.now();
+    for (;;) {
+      const step = started.value.next();
+      if (step.done) return port.postMessage({ batch: step.value });
+      if (performance.now() - told < TELL_EVERY) continue;
+      told = performance.now();
+      port.postMessage({ share: step.value });
+    }
+  };
+};
+
+/** Whether this script runs inside a worker. */
+export const insideWorker = (): boolean => typeof window === 'undefined' && 'importScripts' in globalThis;

@@ -1,0 +1,81 @@
+/**
+ * The frame of a plot against turns: axes and grid drawn once by Plot, and the same scales as functions, so that
+ * what moves on a drag lies in a drawing of its own on top and only has its attributes set.
+ */
+import * as Plot from '@observablehq/plot';
+import { UNITS, type Unit } from '../engine/index.ts';
+import { numeral, type UnitView } from '../shared/format.ts';
+import { escapeText, px } from '../shared/svg.ts';
+import { plotDocument } from './document.ts';
+
+export interface Frame {
+  /** Turns at the left and right edge. */
+  readonly x: readonly [number, number];
+  /** Bottom and top, mm. */
+  readonly y: readonly [number, number];
+  /** The unit its y axis is written in. */
+  readonly unit: Unit;
+}
+
+export const WIDTH = 400;
+export const HEIGHT = 250;
+export const MARGIN = { top: 26, right: 14, bottom: 30, left: 60 };
+
+export const xAt = ({ x: [left, right] }: Frame, n: number): number =>
+  MARGIN.left + ((n - left) / (right - left)) * (WIDTH - MARGIN.left - MARGIN.right);
+
+export const yAt = ({ y: [bottom, top] }: Frame, z: number): number =>
+  HEIGHT - MARGIN.bottom - ((z - bottom) / (top - bottom)) * (HEIGHT - MARGIN.top - MARGIN.bottom);
+
+/** The unit in which values as large as this read best. */
+export const axisUnit = (largest: number, view: UnitView): Unit => {
+  if (view !== 'inch') return largest >= 1 ? 'mm' : 'µm';
+  return largest >= 2.54 ? 'in' : largest >= 0.0254 ? 'thou' : largest >= 0.00254 ? 'tenths' : 'millionths';
+};
+
+const ROUND = [1, 1.5, 2, 3, 5, 7.5, 10];
+
+/** The next round amount of this unit that is no smaller, in mm; a scale keeps still while values stay below it. */
+export const roundUp = (value: number, unit: Unit): number => {
+  const amount = value / UNITS[unit].factor;
+  if (!(amount > 0)) return UNITS[unit].factor;
+  const decade = 10 ** Math.floor(Math.log10(amount));
+  const share = amount / decade;
+  return (ROUND.find((r) => r >= share * (1 - 1e-9)) ?? 10) * decade * UNITS[unit].factor;
+};
+
+/** Axes, grid and, where it is in sight, the line of nought. */
+export const frameSvg = (frame: Frame, title: string, ticks: number): string => {
+  const factor = 1 / UNITS[frame.unit].factor;
+  const [bottom, top] = [frame.y[0] * factor, frame.y[1] * factor];
+  return Plot.plot({
+    document: plotDocument(),
+    width: WIDTH,
+    height: HEIGHT,
+    marginTop: MARGIN.top,
+    marginRight: MARGIN.right,
+    marginBottom: MARGIN.bottom,
+    marginLeft: MARGIN.left,
+    className: 'chart',
+    ariaLabel: title,
+    x: { domain: [...frame.x], label: null, ticks, tickSize: 4, tickFormat: (n: number) => numeral(n) },
+    y: { domain: [bottom, top], label: null, ticks: 5, tickSize: 4, tickFormat: (v: number) => numeral(v) },
+    marks: [
+      Plot.gridY({ ticks: 5, className: 'grid' }),
+      ...(bottom <= 0 && top >= 0 ? [Plot.ruleY([0], { className: 'zero' })] : []),
+    ],
+  }).outerHTML;
+};
+
+/** A frame with its name, its unit and what lies on top of it. */
+export const panelHtml = (frame: Frame, title: string, ticks: number, marks: string): string =>
+  `<div class="panel"><p class="panel-name">${escapeText(title)}, in ${frame.unit}</p><div class="plot-box">${frameSvg(frame, title, ticks)}` +
+  `<svg class="plot-marks" viewBox="0 0 ${WIDTH} ${HEIGHT}" aria-hidden="true">${marks}</svg></div><p class="x-name">turns, clockwise</p></div>`;
+
+/** The line that stands at the present turns. */
+export const cursorPath = (frame: Frame, n: number): string =>
+  `M${px(xAt(frame, Math.max(frame.x[0], Math.min(frame.x[1], n))))} ${MARGIN.top}V${HEIGHT - MARGIN.bottom}`;
+
+/** A key of the legend: a stroke as it is drawn, and its words. */
+export const legendItem = (className: string, dash: string | undefined, words: string): string =>
+  `<li><svg viewBox="0 0 34 10" aria-hidden="true"><path class="curve ${className}" d="M1 5H33"${dash === undefined ? '' : ` stroke-dasharray="${dash}"`}/></svg>${escapeText(words)}</li>`;

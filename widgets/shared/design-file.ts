@@ -1,0 +1,126 @@
+/**
+ * The reader's designs as a file, and what of such a file is taken.
+ *
+ *   { "format": "differential-screw-designs", "version": 1,
+ *     "designs": [ { "name": "Foot", "numbers": { "A": "M10×1.5", "C": "3/8-16 UNC", "arrangement": "in line", "X_A": "10 mm" } } ] }
+ *
+ * A number is kept as text with its unit, under the name it has in the chapters: a thread's letter, a symbol of the
+ * glossary, a choice or a list. It goes through the same readers as typing does, so a file can hold nothing that a
+ * field would refuse. Unknown names are left out and counted; a file of another kind or of a newer version is refused.
+ */
+import {
+  bad,
+  good,
+  isSymbol,
+  outOfBounds,
+  quoted,
+  type Result,
+  readQuantity,
+  readThread,
+  symbolFact,
+} from '../engine/index.ts';
+import { CHOICES, isChoice } from './choices.ts';
+import { fieldUnit } from './numbers.ts';
+import { isText, TEXTS } from './texts.ts';
+
+export const DESIGN_FORMAT = 'differential-screw-designs';
+export const DESIGN_VERSION = 1;
+export const MOST_DESIGNS = 200;
+export const LONGEST_NAME = 60;
+/** No list a field takes is longer; a larger file is not one of designs. */
+const LONGEST_FILE = 2_000_000;
+
+export interface Design {
+  readonly name: string;
+  /** Texts by name, each good for the field of that name. */
+  readonly numbers: Readonly<Record<string, string>>;
+}
+
+export interface ReadDesigns {
+  readonly designs: readonly Design[];
+  /** What was left out, in sentences. */
+  readonly notes: readonly string[];
+}
+
+export const writeDesigns = (designs: readonly Design[]): string =>
+  `${JSON.stringify({ format: DESIGN_FORMAT, version: DESIGN_VERSION, designs }, null, 2)}\n`;
+
+export const readDesigns = (text: string): Result<ReadDesigns> => {
+  if (!(text.length <= LONGEST_FILE))
+    return bad(
+      `The file has ${text.length} characters; a file of designs has at most ${LONGEST_FILE}. Choose the file that was exported here.`,
+    );
+  let file: unknown;
+  try {
+    file = JSON.parse(text);
+  } catch {
+    return bad(
+      `Read ${quoted(text)}, which is not JSON or is cut off; choose a file that was exported here and is whole.`,
+    );
+  }
+  if (!isRecord(file) || file.format !== DESIGN_FORMAT)
+    return bad(
+      `This is JSON of another kind; a file of designs says "format": "${DESIGN_FORMAT}". Choose one that was exported here.`,
+    );
+  if (!(typeof file.version === 'number' && file.version >= 1 && file.version <= DESIGN_VERSION))
+    return bad(
+      `The file says version ${String(file.version).slice(0, 20)}; this notebook reads versions up to ${DESIGN_VERSION}. Open it in the newer notebook and export it from there, or update this one.`,
+    );
+  if (!Array.isArray(file.designs)) return bad('The file holds no list of designs; choose one that was exported here.');
+  if (!(file.designs.length <= MOST_DESIGNS))
+    return bad(`The file holds ${file.designs.length} designs; at most ${MOST_DESIGNS} are kept. Take some out.`);
+  const designs: Design[] = [];
+  const notes: string[] = [];
+  for (const [i, entry] of file.designs.entries()) {
+    const read = readDesign(entry, i + 1);
+    if (!read.ok) {
+      notes.push(read.reason);
+      continue;
+    }
+    designs.push(read.value.design);
+    if (read.value.left.length > 0)
+      notes.push(
+        `Of “${read.value.design.name}” ${read.value.left.length === 1 ? 'one number was' : `${read.value.left.length} numbers were`} left out: ${read.value.left.join(' ')}`,
+      );
+  }
+  return good({ designs, notes });
+};
+
+const readDesign = (entry: unknown, place: number): Result<{ design: Design; left: string[] }> => {
+  if (!isRecord(entry) || !isRecord(entry.numbers)) return bad(`Design ${place} was left out: it has no numbers.`);
+  const name = nameOf(entry.name);
+  if (name === '') return bad(`Design ${place} was left out: it has no name.`);
+  const numbers: Record<string, string> = {};
+  const left: string[] = [];
+  for (const [key, value] of Object.entries(entry.numbers)) {
+    const fault =
+      typeof value === 'string' ? numberFault(key, value) : `${key}: a number is kept as text with its unit.`;
+    if (fault === undefined) numbers[key] = String(value);
+    else left.push(fault);
+  }
+  return good({ design: { name, numbers }, left });
+};
+
+/** A name as it is kept: one line, not too long; markup in it stays text. */
+export const nameOf = (value: unknown): string =>
+  typeof value === 'string' ? [...value.replace(/\s+/g, ' ').trim()].slice(0, LONGEST_NAME).join('') : '';
+
+/** Why a text can't stand under this name, or undefined where it can. */
+const numberFault = (key: string, text: string): string | undefined => {
+  const reasonOf = (read: Result<unknown>): string | undefined => (read.ok ? undefined : `${key}: ${read.reason}`);
+  if (THREADS.includes(key)) return reasonOf(readThread(text));
+  if (isChoice(key))
+    return (CHOICES[key].options as readonly string[]).includes(text)
+      ? undefined
+      : `${key}: ${quoted(text)} is not one of ${CHOICES[key].options.join(', ')}.`;
+  if (isText(key)) return reasonOf(TEXTS[key].read(text));
+  if (!isSymbol(key)) return `${quoted(key)} is not a number of this notebook.`;
+  const read = readQuantity(text, symbolFact(key).unit, fieldUnit(key, 'metric'));
+  return read.ok ? outOfBounds(key, read.value.value)?.reason : `${key}: ${read.reason}`;
+};
+
+/** What threads are called in the chapters. */
+const THREADS: readonly string[] = ['A', 'C', 'thread'];
+
+const isRecord = (value: unknown): value is Record<string, unknown> =>
+  typeof value === 'object' && value !== null && !Array.isArray(value);

@@ -1,0 +1,81 @@
+/**
+ * Play of the two threads of a pair as the figures of this notebook share it: from the classes, at one end of the zones, in
+ * their middle or at the other end, or from clearances as measured.
+ */
+import {
+  axialPlayA,
+  axialPlayC,
+  bad,
+  clearanceOfPieces,
+  fitOfThread,
+  good,
+  type Millimetres,
+  mm,
+  netLead,
+  type Pieces,
+  plain,
+  type Result,
+  type Thread,
+  turnsLost,
+} from '../engine/index.ts';
+import type { Numbers } from './numbers.ts';
+
+export interface ThreadPlay {
+  readonly thread: Thread;
+  /** Diametral clearance at the flanks. */
+  readonly c: Millimetres;
+  /** Axial play, flank to flank. */
+  readonly j: Millimetres;
+  /** Where the clearance comes from, in words. */
+  readonly from: string;
+}
+
+export interface PairPlay {
+  readonly A: ThreadPlay;
+  readonly C: ThreadPlay;
+  readonly Delta: Millimetres;
+  /** Turns lost on reversal without preload. */
+  readonly lost: number;
+}
+
+export const pairPlay = (numbers: Numbers): Result<PairPlay> => {
+  const { A, C } = numbers.threads;
+  if (!A || !C) return bad('This figure needs a thread A and a thread C.');
+  const cA = clearance(A, numbers, 'c_mA');
+  if (!cA.ok) return cA;
+  const cC = clearance(C, numbers, 'c_mC');
+  if (!cC.ok) return cC;
+  const jA = axialPlayA.of({ c_A: cA.value.c });
+  if (!jA.ok) return jA;
+  const jC = axialPlayC.of({ c_C: cC.value.c });
+  if (!jC.ok) return jC;
+  const lead = netLead.of({ h_A: plain(A.h), L_A: A.L, h_C: plain(C.h), L_C: C.L });
+  if (!lead.ok) return lead;
+  const { Delta } = lead.value;
+  const lost = turnsLost.of({ ...jA.value, ...jC.value, Delta });
+  if (!lost.ok) return lost;
+  return good({
+    A: { thread: A, ...cA.value, j: jA.value.j_A },
+    C: { thread: C, ...cC.value, j: jC.value.j_C },
+    Delta,
+    lost: lost.value.n_j,
+  });
+};
+
+const clearance = (
+  thread: Thread,
+  numbers: Numbers,
+  measured: 'c_mA' | 'c_mC',
+): Result<{ c: Millimetres; from: string }> => {
+  const pieces = numbers.choices.pieces ?? 'tightest';
+  if (pieces === 'as measured') {
+    const c = numbers.values[measured];
+    return c === undefined
+      ? bad('No measured clearance is given: choose pieces from the classes.')
+      : good({ c: mm(c), from: 'as measured' });
+  }
+  const fit = fitOfThread(thread);
+  return fit.ok
+    ? good({ c: clearanceOfPieces(fit.value, pieces as Pieces), from: `${fit.value.classes}, ${pieces} pieces` })
+    : fit;
+};
