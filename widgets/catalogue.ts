@@ -1,10 +1,12 @@
 /** Every widget by name, for the press. */
 import { parseHTML } from 'linkedom';
+import { LATE } from './late.ts';
 import { LIGHT } from './light.ts';
 import { lendDocument } from './plots/document.ts';
-import { PLOTTED } from './plots/main.ts';
 import type { Widget } from './shared/widget.ts';
 
 lendDocument(parseHTML('<!doctype html><html><body></body></html>').document);
 
-export const WIDGETS: ReadonlyMap<string, Widget> = new Map([...LIGHT, ...PLOTTED].map((w) => [w.name, w]));
+export const WIDGETS: ReadonlyMap<string, Widget> = new Map([...LIGHT, ...LATE].map((w) => [w.name, w]));
+
+export { LATE };

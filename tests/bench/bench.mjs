@@ -7,19 +7,20 @@ import { tmpdir } from 'node:os';
 import { join, resolve } from 'node:path';
 import { brotliCompressSync, gzipSync } from 'node:zlib';
 import { chromium } from 'playwright-core';
-import { build, preview, runnerImport } from 'vite';
+import { preview, runnerImport } from 'vite';
+import { buildNotebook } from '../../widgets/press/build.mjs';
 import { LAUNCH } from '../setup/chromium.mjs';
 
 const root = resolve(import.meta.dirname, '../..');
 const median = (xs) => [...xs].sort((a, b) => a - b)[Math.floor(xs.length / 2)] ?? Number.NaN;
-const quantile = (xs, q) => [...xs].sort((a, b) => a - b)[Math.min(xs.length - 1, Math.floor(xs.length * q))] ?? Number.NaN;
+const quantile = (xs, q) =>
+  [...xs].sort((a, b) => a - b)[Math.min(xs.length - 1, Math.floor(xs.length * q))] ?? Number.NaN;
 const line = (name, value) => console.log(`${name.padEnd(62)} ${value}`);
 const head = (text) => console.log(`\n${text}`);
 
 const configFile = join(root, 'vite.config.ts');
 const started = performance.now();
-await build({ configFile, mode: 'plots', logLevel: 'error' });
-await build({ configFile, logLevel: 'error' });
+const scripts = await buildNotebook(undefined, 'error');
 head('Build');
 line('whole build, both scripts and all pages', `${((performance.now() - started) / 1000).toFixed(2)} s`);
 await chapterTimes();
@@ -30,12 +31,27 @@ const weigh = (path) => {
   const bytes = readFileSync(path);
   return [gzipSync(bytes).length / 1000, brotliCompressSync(bytes).length / 1000];
 };
-for (const [name, end] of [['script of every page', /^notebook-.*\.js$/], ['plots, fetched when one comes into view', /^plots-.*\.js$/], ['style sheet', /\.css$/]]) {
+for (const [name, end] of [
+  ['script of every page', /^notebook-.*\.js$/],
+  ['plot library, before the first plot', /^plot-library-.*\.js$/],
+  ['style sheet', /\.css$/],
+]) {
   const file = assets.find((f) => end.test(f));
-  if (file) line(name, weigh(join(root, 'dist/assets', file)).map((k) => k.toFixed(1)).join(' / '));
+  if (file)
+    line(
+      name,
+      weigh(join(root, 'dist/assets', file))
+        .map((k) => k.toFixed(1))
+        .join(' / '),
+    );
 }
 for (const page of readdirSync(join(root, 'dist')).filter((f) => f.endsWith('.html')))
-  line(page, weigh(join(root, 'dist', page)).map((k) => k.toFixed(1)).join(' / '));
+  line(
+    page,
+    weigh(join(root, 'dist', page))
+      .map((k) => k.toFixed(1))
+      .join(' / '),
+  );
 
 await frames();
 for (const file of readdirSync(import.meta.dirname).filter((f) => f.endsWith('.mjs') && f !== 'bench.mjs')) {
@@ -55,7 +71,8 @@ async function chapterTimes() {
   const press = (copies) => {
     const from = performance.now();
     for (let i = 0; i < copies; i++)
-      for (const [file, text] of texts) writeFileSync(join(folder, `${i}-${file}.html`), pressChapter(file, text, WIDGETS).html);
+      for (const [file, text] of texts)
+        writeFileSync(join(folder, `${i}-${file}.html`), pressChapter(file, text, WIDGETS).html);
     return (performance.now() - from) / copies / texts.length;
   };
   press(1);
@@ -74,7 +91,11 @@ async function frames() {
   const site = `http://localhost:${server.httpServer.address().port}/`;
   const browser = await chromium.launch(LAUNCH);
   for (const slow of [1, 4])
-    for (const [page, figure] of [['one-screw', 'ramp'], ['two-screws', 'section'], ['per-flat', 'divided-turn']]) {
+    for (const [page, figure] of [
+      ['one-screw', 'ramp'],
+      ['two-screws', 'section'],
+      ['per-flat', 'divided-turn'],
+    ]) {
       const tab = await browser.newPage({ viewport: { width: 390, height: 844 } });
       await tab.goto(`${site}${page}.html`);
       const client = await tab.context().newCDPSession(tab);
@@ -84,7 +105,10 @@ async function frames() {
       await tab.waitForTimeout(400);
       const times = await tab.evaluate(timeKeys, `figure.${figure} [data-knob]`);
       const drag = await tab.evaluate(timeDrag, `figure.${figure} [data-knob]`);
-      line(`${figure}, ${slow === 1 ? 'as is' : 'slowed 4×'}`, `${median(times).toFixed(1)} / ${quantile(times, 0.95).toFixed(1)}   drag: ${drag.toFixed(0)} frames/s`);
+      line(
+        `${figure}, ${slow === 1 ? 'as is' : 'slowed 4×'}`,
+        `${median(times).toFixed(1)} / ${quantile(times, 0.95).toFixed(1)}   drag: ${drag.toFixed(0)} frames/s`,
+      );
       await tab.close();
     }
   await browser.close();
@@ -98,12 +122,16 @@ async function timeKeys(selector) {
   for (let i = 0; i < 40; i++) {
     await new Promise((done) => setTimeout(done, 30));
     const from = performance.now();
-    knob.dispatchEvent(new KeyboardEvent('keydown', { key: i % 8 < 4 ? 'ArrowUp' : 'ArrowDown', bubbles: true, cancelable: true }));
-    await new Promise((done) => requestAnimationFrame(() => {
-      const channel = new MessageChannel();
-      channel.port1.onmessage = done;
-      channel.port2.postMessage(0);
-    }));
+    knob.dispatchEvent(
+      new KeyboardEvent('keydown', { key: i % 8 < 4 ? 'ArrowUp' : 'ArrowDown', bubbles: true, cancelable: true }),
+    );
+    await new Promise((done) =>
+      requestAnimationFrame(() => {
+        const channel = new MessageChannel();
+        channel.port1.onmessage = done;
+        channel.port2.postMessage(0);
+      }),
+    );
     times.push(performance.now() - from);
   }
   return times;
@@ -113,7 +141,14 @@ async function timeKeys(selector) {
 async function timeDrag(selector) {
   const knob = document.querySelector(selector);
   const box = knob.getBoundingClientRect();
-  const at = (a) => ({ clientX: box.x + box.width / 2 + 60 * Math.sin(a), clientY: box.y + box.height / 2 - 60 * Math.cos(a), pointerId: 1, bubbles: true, cancelable: true, button: 0 });
+  const at = (a) => ({
+    clientX: box.x + box.width / 2 + 60 * Math.sin(a),
+    clientY: box.y + box.height / 2 - 60 * Math.cos(a),
+    pointerId: 1,
+    bubbles: true,
+    cancelable: true,
+    button: 0,
+  });
   const stage = knob.closest('[data-stage]');
   stage.setPointerCapture = () => {};
   knob.dispatchEvent(new PointerEvent('pointerdown', at(0)));

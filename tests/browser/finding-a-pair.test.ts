@@ -1,5 +1,6 @@
 /** The chapter on finding a pair in a browser: the list answers the reader’s wish and drawer, rows open in the figures, empty answers say why. */
 import { describe, expect, it } from 'vitest';
+import type { Widget } from '../../widgets/shared/widget.ts';
 import {
   beside,
   fieldIn,
@@ -21,8 +22,6 @@ const { visit } = useBrowser();
 const opened = async (way?: Parameters<typeof visit>[1], search = '') => {
   const { page } = await visit(PAGE + search, way);
   const place = await shown(figure(page, 'pair-map'));
-  // The script with the plots is fetched now; the list is the same before and after, so wait for what only it brings.
-  await page.waitForFunction(() => 'notebookPlots' in window);
   await settled(page);
   return { page, place };
 };
@@ -161,7 +160,9 @@ describe('the map', () => {
   it('answers a change within a frame', async () => {
     const { page } = await opened();
     const times = await page.evaluate(() => {
-      const widget = window.notebookPlots?.find((w) => w.name === 'pair-map');
+      const widget = Object.values(window.notebookFigures?.['pair-map'] ?? {}).find(
+        (w) => (w as Widget).name === 'pair-map',
+      ) as Widget | undefined;
       if (!widget) throw new Error('no map');
       const numbers = (s_w: number) =>
         ({
@@ -185,7 +186,6 @@ describe('what rounding costs', () => {
   it('follows the threads, and says so where nothing is left to round', async () => {
     const { page } = await visit(PAGE);
     const place = await shown(figure(page, 'rounding-cost'));
-    await page.waitForFunction(() => 'notebookPlots' in window);
     expect(await words(place.locator('.in-fractions'))).toBe('Exactly: 127/180 − 126/180 = 1/180 mm');
     expect(await sentence(place)).toContain('6.000 µm (+8.0 %)');
     await type(fieldIn(place, /^Thread A/), 'M10x1.5');

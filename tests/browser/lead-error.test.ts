@@ -22,8 +22,6 @@ const PAGE = 'lead-error.html';
 const open = async (widget: string, address = PAGE, way = {}) => {
   const { page } = await visit(address, way);
   const place = await shown(figure(page, widget));
-  // The plots come in a script of their own; the figure is awake when its fields are and its sliders answer.
-  await page.waitForFunction(() => window.notebookPlots !== undefined);
   await settled(page);
   return { page, place };
 };

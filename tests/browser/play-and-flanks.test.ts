@@ -25,7 +25,6 @@ const open = async (widget: string, address = PAGE, way = {}): Promise<{ page: P
   const { page } = await visit(address, way);
   const place = await shown(figure(page, widget));
   if (widget !== 'flanks-under-load') {
-    await page.waitForFunction(() => window.notebookPlots !== undefined);
     await shown(place);
   }
   return { page, place };

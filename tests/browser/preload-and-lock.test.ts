@@ -135,6 +135,7 @@ describe('lock', () => {
     await type(fieldIn(place, /Thread C/), '8-36 UNF');
     expect(await sentenceWith(place, '3.88 flats')).toContain('µm');
     await units(page, 'inch');
+    await shown(place);
     expect(await sentenceWith(place, 'tenths')).not.toContain('µm');
   });
 });

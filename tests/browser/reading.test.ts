@@ -3,6 +3,7 @@ import { createReadStream, existsSync } from 'node:fs';
 import { createServer, type Server } from 'node:http';
 import type { AddressInfo } from 'node:net';
 import { extname, join, normalize } from 'node:path';
+import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, inject, it } from 'vitest';
 import {
   asFiles,
@@ -19,6 +20,12 @@ import {
 } from '../support/page.ts';
 
 const { visit } = useBrowser();
+
+/** Waits until the script of a figure has run. */
+const fetched = (page: Page, name: string) =>
+  page.waitForFunction((n) => n in ((window as { notebookFigures?: object }).notebookFigures ?? {}), name, {
+    timeout: 5000,
+  });
 
 describe('without script', () => {
   it('every page has its text, its numbers and a still picture in every figure', async () => {
@@ -43,8 +50,9 @@ describe('without script', () => {
         await page.locator('.q').evaluateAll((all) => all.filter((q) => !/\d/.test(q.textContent ?? '')).length),
       ).toBe(0);
       // Nothing stands there that only script could work.
-      expect(await page.locator('main button, main input, main select').count()).toBe(0);
-      expect(asked.filter((url) => /plots/.test(url))).toEqual([]);
+      const idle = page.locator('main button, main input, main select').locator('visible=true');
+      expect(await idle.evaluateAll((all) => all.map((e) => e.outerHTML.slice(0, 100))), name).toEqual([]);
+      expect(asked.filter((url) => /plot-library|motion-plot/.test(url))).toEqual([]);
     }
   });
 
@@ -83,8 +91,6 @@ describe('opened as files', () => {
     for (const name of pageNames()) {
       const { page } = await visit(name, { from: asFiles(), fresh: true });
       for (const place of await page.locator('figure.live').all()) await shown(place);
-      if ((await page.locator('[data-figure=motion-plot]').count()) > 0)
-        await page.waitForFunction(() => 'notebookPlots' in window, undefined, { timeout: 5000 });
       expect(await page.locator('.units input').count()).toBe(3);
     }
   });
@@ -147,7 +153,7 @@ describe('under a sub-path of a plain web server', () => {
       await page.waitForSelector('html[data-awake]');
       for (const place of await page.locator('figure.live').all()) await shown(place);
     }
-    expect(asked.some((url) => /plots-.*\.js$/.test(url))).toBe(true);
+    expect(asked.some((url) => /plot-library-.*\.js$/.test(url))).toBe(true);
     expect(asked.some((url) => /\.woff2$/.test(url))).toBe(true);
     expect(asked.length).toBeGreaterThan(8);
   });
@@ -163,22 +169,22 @@ describe('under a sub-path of a plain web server', () => {
   });
 });
 
-describe('the script of the plots', () => {
-  it('is fetched only when a plot comes near the window', async () => {
+describe('the scripts of the plots', () => {
+  it('are fetched only when a plot comes near the window, the library once', async () => {
     const { page, asked } = await visit('two-screws.html', { fresh: true });
     await page.waitForTimeout(300);
-    expect(asked.filter((url) => /plots-/.test(url))).toEqual([]);
+    expect(asked.filter((url) => /plot-library|motion-plot/.test(url))).toEqual([]);
     await shown(figure(page, 'motion-plot'));
-    await page.waitForFunction(() => 'notebookPlots' in window);
-    expect(asked.filter((url) => /plots-/.test(url)).length).toBe(1);
+    expect(asked.filter((url) => /plot-library/.test(url)).length).toBe(1);
+    expect(asked.filter((url) => /motion-plot/.test(url)).length).toBe(1);
   });
 
   it('leaves the printed picture where it can’t be fetched', async () => {
     const opened = await visit('index.html', { fresh: true });
     const { page } = opened;
-    await page.route(/plots-/, (route) => route.abort());
+    await page.route(/motion-plot-/, (route) => route.abort());
     await page.goto(`${inject('site')}two-screws.html`);
-    const plot = await shown(figure(page, 'motion-plot'));
+    const plot = await shown(figure(page, 'motion-plot'), false);
     await page.waitForTimeout(200);
     expect(await plot.locator('svg').count()).toBeGreaterThan(2);
     expect(await sentence(plot)).toContain('+350.0 µm');

@@ -142,7 +142,8 @@ describe('a plate levelled by pointer', () => {
     const b = await middleOf(handle(place, 'foot-B'));
     const perMm = (b.x - a.x) / 240;
     const { x, y } = await middleOf(handle(place, 'foot-C'));
-    const top = await page.evaluate(() => scrollY);
+    const topOf = async () => (await place.locator('.plate-plan').boundingBox())?.y ?? Number.NaN;
+    const top = await topOf();
     const finger = await page.context().newCDPSession(page);
     const touch = (type: 'touchStart' | 'touchMove' | 'touchEnd', points: { x: number; y: number }[]) =>
       finger.send('Input.dispatchTouchEvent', { type, touchPoints: points });
@@ -157,7 +158,8 @@ describe('a plate levelled by pointer', () => {
     const [, cx, cy] = /^C: (\d+), (\d+)$/.exec(row) ?? [];
     expect(Math.abs(Number(cx) - 140)).toBeLessThanOrEqual(2);
     expect(Math.abs(Number(cy) - 140)).toBeLessThanOrEqual(2);
-    expect(await page.evaluate(() => scrollY)).toBe(top);
+    // The page may shift by a line of text that wraps elsewhere, and the browser makes up for it; the plan stays in its place.
+    expect(Math.abs((await topOf()) - top)).toBeLessThanOrEqual(6);
   });
 
   it('works with a finger on a phone: buttons and marks are at least 24 px, nothing runs over the edge', async () => {

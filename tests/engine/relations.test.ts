@@ -33,7 +33,7 @@ describe('every relation', () => {
               const { unit } = symbolFact(symbol as SymbolName);
               const value = inBase(evaluated, unit);
               if (typeof value !== 'number') throw new Error(`${symbol} = ${formula} is no ${unit}`);
-              const scale = Math.max(1e-6, Math.abs(value), ...Object.values(inputs).map((x) => Math.abs(x) * 1e-3));
+              const scale = Math.max(1e-5, Math.abs(value), ...Object.values(inputs).map((x) => Math.abs(x) * 1e-3));
               expect(
                 Math.abs((result.value[symbol] ?? Number.NaN) - value),
                 `${symbol} at ${JSON.stringify(inputs)}`,

@@ -1,7 +1,8 @@
 /** Builds the notebook once for all browser tests and serves it on a free local port. */
 import type { AddressInfo } from 'node:net';
-import { build, preview } from 'vite';
+import { preview } from 'vite';
 import type { TestProject } from 'vitest/node';
+import { buildNotebook } from '../../widgets/press/build.mjs';
 
 declare module 'vitest' {
   export interface ProvidedContext {
@@ -14,12 +15,7 @@ declare module 'vitest' {
 
 export default async (project: TestProject) => {
   const configFile = `${import.meta.dirname}/../../vite.config.ts`;
-  // A test runner says NODE_ENV is “test”, in which Vite would build the dev server's page, with the plots inside it.
-  const { NODE_ENV } = process.env;
-  process.env.NODE_ENV = 'production';
-  await build({ configFile, mode: 'plots', logLevel: 'error' });
-  await build({ configFile, logLevel: 'error' });
-  process.env.NODE_ENV = NODE_ENV;
+  await buildNotebook(undefined, 'error');
   const server = await preview({ configFile, logLevel: 'error', preview: { port: 0 } });
   const { port } = server.httpServer.address() as AddressInfo;
   project.provide('site', `http://localhost:${port}/`);

@@ -132,9 +132,12 @@ export const written = async (page: Page): Promise<URL> => {
 export const figure = (page: Page, widget: string, index = 0): Locator =>
   page.locator(`figure[data-figure="${widget}"]`).nth(index);
 
-/** Brings a figure into view, where it is drawn, and waits for it. */
-export const shown = async (place: Locator): Promise<Locator> => {
+/** Brings a figure into view, where it is drawn, and waits until it is alive, its script having come; or, not `alive`, only till it is drawn. */
+export const shown = async (place: Locator, alive = true): Promise<Locator> => {
   await place.scrollIntoViewIfNeeded();
+  const scripted = (await place.page().locator('html[data-awake]').count()) > 0;
+  if (alive && scripted && (await place.getAttribute('data-figure')) !== null)
+    await place.and(place.page().locator('[data-awake]')).waitFor({ timeout: 15_000 });
   await settled(place.page());
   return place;
 };

@@ -352,5 +352,11 @@ describe('vee-coupling', () => {
     const document = picture(valueIn(veeCoupling.draw(vees(), 'metric')));
     const name = [...document.querySelectorAll('.push-name')].find((e) => e.textContent === 'C1');
     expect(Number(name?.getAttribute('x'))).toBeGreaterThan(20);
+    // Before the turn of its groove the right is below the middle line: y down the page.
+    const [, , , , left, right] = [...document.querySelectorAll('.vees .push')].map((e) =>
+      Number(/^M0 (-?[\d.]+)/.exec(e.getAttribute('d') ?? '')?.[1]),
+    );
+    expect(left).toBeGreaterThan(20);
+    expect(right).toBeLessThan(-20);
   });
 });

@@ -3,7 +3,7 @@
  * screen shows is what the printer prints.
  */
 import { good, type Result, readPartsList } from '../engine/index.ts';
-import type { Arrangement } from '../section/layout.ts';
+import type { Arrangement } from '../shared/assembly-layout.ts';
 import { numeral, show, type UnitView } from '../shared/format.ts';
 import type { Numbers } from '../shared/numbers.ts';
 import { escapeText } from '../shared/svg.ts';

@@ -1,7 +1,7 @@
 /** The drawing on the sheet: the assembly in the middle of its travel, cut, with the dimensions a maker asks for first. */
 import { diameters, good, type Result, type Thread } from '../engine/index.ts';
-import { type Arrangement, layOut } from '../section/layout.ts';
-import { pathsOf } from '../section/paths.ts';
+import { type Arrangement, layOut } from '../shared/assembly-layout.ts';
+import { pathsOf } from '../shared/assembly-paths.ts';
 import { show, type UnitView } from '../shared/format.ts';
 import { escapeText, hatchings, px } from '../shared/svg.ts';
 

@@ -20,11 +20,15 @@
  */
 import { leastSquares } from './least-squares.ts';
 import { type Interval, intervalAbout, type LineFit, lineFit, slopeInterval, studentT } from './line-fit.ts';
-import { type Millimetres, mm, type Turns, turns } from './quantity.ts';
-import type { Direction, ReadingRow } from './readings-table.ts';
+import { type Millimetres, mm, type Turns, turns, UNITS, type Unit } from './quantity.ts';
+import type { Direction, PositionUnit, ReadingRow } from './readings-table.ts';
 import { relation } from './relation.ts';
 import { bad, good, type Result } from './result.ts';
 import { say } from './say.ts';
+
+const MEAN_TURNS = '(n_1 + n_2 + n_3)/3';
+/** Places closer than this to each other, in turns, are one: no hand sets them apart, and a slope between them is noise. */
+const apart = (n: number, m: number): boolean => Math.abs(n - m) >= 1e-6;
 
 export const cosineErrorFace = relation({
   name: 'cosine-error-face',
@@ -53,6 +57,47 @@ export const abbeError = relation({
   gives: { e_a: 'a_o*tan(theta_c)' },
   source: 'Geometry; Abbe’s principle: the scale belongs in line with the length measured (1890, from memory).',
   compute: ({ a_o, theta_c }) => ({ e_a: mm(a_o * Math.tan(theta_c)) }),
+});
+
+export const twoReadingLead = relation({
+  name: 'two-reading-lead',
+  says: 'Net lead from two readings: what the indicator went, over the turns between them.',
+  takes: ['n_1', 'z_1', 'n_2', 'z_2'],
+  gives: { Delta_m: '(z_2 - z_1)/(n_2 - n_1)' },
+  source: 'Definition of the lead: motion over turns; the line through two points.',
+  refuses: ({ n_1, n_2 }) =>
+    apart(n_1, n_2) ? undefined : 'Both readings stand at the same turns; a lead needs two places, so read a turn further.',
+  compute: ({ n_1, z_1, n_2, z_2 }) => ({ Delta_m: mm((z_2 - z_1) / (n_2 - n_1)) }),
+});
+
+export const twoReadingDoubt = relation({
+  name: 'two-reading-doubt',
+  says: 'How far a lead from two readings may be off, where each reading may be off by so much: both the bad way.',
+  takes: ['e_g', 'n_1', 'n_2'],
+  gives: { U_2: '2*e_g/abs(n_2 - n_1)' },
+  source: 'The line through two points, one moved up and the other down; worst case.',
+  refuses: ({ n_1, n_2 }) =>
+    apart(n_1, n_2) ? undefined : 'Both readings stand at the same turns; a lead needs two places, so read a turn further.',
+  compute: ({ e_g, n_1, n_2 }) => ({ U_2: mm((2 * e_g) / Math.abs(n_2 - n_1)) }),
+});
+
+export const threeReadingLead = relation({
+  name: 'three-reading-lead',
+  says: 'Net lead by the straight line that passes closest to three readings, in the sense of least squares.',
+  takes: ['n_1', 'z_1', 'n_2', 'z_2', 'n_3', 'z_3'],
+  gives: {
+    Delta_m: `((n_1 - ${MEAN_TURNS})*z_1 + (n_2 - ${MEAN_TURNS})*z_2 + (n_3 - ${MEAN_TURNS})*z_3)/((n_1 - ${MEAN_TURNS})^2 + (n_2 - ${MEAN_TURNS})^2 + (n_3 - ${MEAN_TURNS})^2)`,
+  },
+  source: 'Draper & Smith, Applied Regression Analysis, ch. 1: b = Sxy/Sxx (from memory), here for three rows.',
+  refuses: ({ n_1, n_2, n_3 }) =>
+    apart(n_1, n_2) || apart(n_1, n_3) || apart(n_2, n_3)
+      ? undefined
+      : 'All three readings stand at the same turns; a slope needs two places at least, so read a turn further.',
+  compute: ({ n_1, z_1, n_2, z_2, n_3, z_3 }) => {
+    const middle = (n_1 + n_2 + n_3) / 3;
+    const [x, y, w] = [n_1 - middle, n_2 - middle, n_3 - middle];
+    return { Delta_m: mm((x * z_1 + y * z_2 + w * z_3) / (x * x + y * y + w * w)) };
+  },
 });
 
 /** One reading of the indicator: where the screw stood, what was read (mm), and how it was approached. */
@@ -159,7 +204,6 @@ export const calibrate = (rows: readonly GaugeReading[], plan: CalibrationPlan):
     return bad(
       `Read a lead error of ${plan.leadError} for the net lead; give a share from 0 to 100, such as 0.025 for 2.5 %.`,
     );
-  const tolerance = plan.leadError * Math.abs(nominal);
   for (const [i, row] of rows.entries())
     if (!(Math.abs(row.turns) <= 1e6 && Math.abs(row.reading) <= 1e6))
       return bad(
@@ -186,9 +230,8 @@ export const calibrate = (rows: readonly GaugeReading[], plan: CalibrationPlan):
     gapAt === undefined
       ? { told: false, why: whyNoGap }
       : hysteresisOf(rows, fit.coefficients[gapAt] ?? 0, errorOf(gapAt), b, fit.freedom, level);
-  const difference = b - nominal;
-  const allowed = leadInterval.value.half + tolerance;
-  const agrees = Math.abs(difference) <= allowed;
+  const agreement = leadAgreement({ lead: mm(b), leadInterval: leadInterval.value }, plan);
+  const { difference, allowed, agrees } = agreement;
   return good({
     rows,
     line: line.value,
@@ -207,13 +250,120 @@ export const calibrate = (rows: readonly GaugeReading[], plan: CalibrationPlan):
     hysteresis,
     repeatability: repeatabilityOf(rows),
     corrections: correctionsOf(rows, nominal),
-    difference: mm(difference),
-    allowed: mm(allowed),
+    difference,
+    allowed,
     agrees,
-    verdict: verdictOf({ b, nominal, difference, half: leadInterval.value.half, tolerance, agrees }),
+    verdict: verdictOf({ b, nominal, difference, half: leadInterval.value.half, tolerance: agreement.tolerance, agrees }),
     questions: unitQuestions(b, nominal),
   });
 };
+
+/** Whether a measured lead agrees with the nominal one, and the sentence that says so. */
+export interface LeadAgreement {
+  readonly difference: Millimetres;
+  /** t s_b + ε |Δ|. */
+  readonly allowed: Millimetres;
+  /** ε |Δ|. */
+  readonly tolerance: Millimetres;
+  readonly agrees: boolean;
+}
+
+/** Agreement by itself, so that a change of the stated lead errors need not fit a hundred thousand readings again. */
+export const leadAgreement = (
+  { lead, leadInterval }: Pick<Calibration, 'lead' | 'leadInterval'>,
+  { nominal, leadError }: Pick<CalibrationPlan, 'nominal' | 'leadError'>,
+): LeadAgreement => {
+  const tolerance = leadError * Math.abs(nominal);
+  const difference = lead - nominal;
+  const allowed = leadInterval.half + tolerance;
+  return {
+    difference: mm(difference),
+    allowed: mm(allowed),
+    tolerance: mm(tolerance),
+    agrees: Math.abs(difference) <= allowed,
+  };
+};
+
+/**
+ * The fitted model between the readings, as a function of the turns for one direction: line, gap and once-per-turn
+ * part. Undefined where nothing was read from that direction.
+ */
+export const fittedCurve = (c: Calibration, direction: Direction): ((n: number) => number) | undefined => {
+  const at = c.rows.findIndex((row) => row.direction === direction);
+  const row = c.rows[at];
+  const { periodic, lead } = c;
+  if (row === undefined) return undefined;
+  const wave = (n: number) =>
+    periodic.told ? periodic.amplitude * Math.cos(2 * Math.PI * (n - Math.floor(n) - periodic.crest)) : 0;
+  const level = (c.fitted[at] ?? 0) - lead * row.turns - wave(row.turns);
+  return (n) => level + lead * n + wave(n);
+};
+
+export interface Corrected {
+  /** Travel by the nominal lead from the first row of the table. */
+  readonly nominal: Millimetres;
+  /** Correction there: to be added. */
+  readonly correction: Millimetres;
+  /** True travel. */
+  readonly travel: Millimetres;
+}
+
+/** The correction between two rows of the table, taken straight from one to the next; no further than it was read. */
+export const correctionAt = (
+  corrections: readonly CorrectionRow[],
+  n: number,
+  direction: Direction = 'up',
+): Result<Corrected> => {
+  const rows = corrections.filter((row) => row.direction === direction);
+  const [first, last] = [rows[0], rows.at(-1)];
+  if (first === undefined || last === undefined)
+    return bad(`No reading was taken on the way ${direction}, so there is no correction for it; run that way too.`);
+  if (!(n >= first.turns && n <= last.turns))
+    return bad(
+      `${say(n)} turns lie outside the readings, which go from ${say(first.turns)} to ${say(last.turns)}; nothing is known there, so stay within them or read further.`,
+    );
+  let [low, high] = [0, rows.length - 1];
+  while (high - low > 1) {
+    const middle = (low + high) >> 1;
+    if ((rows[middle]?.turns ?? 0) <= n) low = middle;
+    else high = middle;
+  }
+  const [a, b] = [rows[low] ?? first, rows[high] ?? last];
+  const span = b.turns - a.turns;
+  const share = span > 0 ? (n - a.turns) / span : 0;
+  const between = (from: number, to: number) => from + share * (to - from);
+  const nominal = between(a.nominal, b.nominal);
+  const correction = between(a.correction, b.correction);
+  return good({ nominal: mm(nominal), correction: mm(correction), travel: mm(nominal + correction) });
+};
+
+/** Units that would bring the slope to the nominal lead, other than those the readings were read in. */
+export interface UnitRemedy {
+  readonly readingUnit: Unit;
+  readonly positionUnit: PositionUnit;
+}
+
+/** What the readings may have been, where the slope looks like a wrong unit; none where it does not. */
+export const unitRemedies = (
+  lead: number,
+  nominal: number,
+  read: UnitRemedy,
+  stepsPerTurn: number,
+): readonly UnitRemedy[] => {
+  if (unitQuestions(Math.abs(lead), Math.abs(nominal)).length === 0) return [];
+  const fits = (factor: number) => Math.abs(Math.abs((lead / nominal) * factor) - 1) <= 0.05;
+  const asReadings = READ_UNITS.filter(
+    (unit) => unit !== read.readingUnit && fits(UNITS[unit].factor / UNITS[read.readingUnit].factor),
+  ).map((readingUnit) => ({ ...read, readingUnit }));
+  const asPositions = POSITION_UNITS.filter(
+    (unit) => unit !== read.positionUnit && fits(perTurn(unit, stepsPerTurn) / perTurn(read.positionUnit, stepsPerTurn)),
+  ).map((positionUnit) => ({ ...read, positionUnit }));
+  return [...asReadings, ...asPositions];
+};
+
+const READ_UNITS: readonly Unit[] = ['µm', 'mm', 'thou', 'in'];
+const POSITION_UNITS: readonly PositionUnit[] = ['turns', 'steps', '°'];
+const perTurn = (unit: PositionUnit, steps: number): number => (unit === 'turns' ? 1 : unit === 'steps' ? steps : 360);
 
 /**
  * Questions when the slope found is the nominal one times a factor that a wrong unit or count would give (within a

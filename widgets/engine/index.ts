@@ -1,6 +1,13 @@
 /** The engine's one public entry. Everything outside widgets/engine imports from here. */
 
-import { abbeError, cosineErrorFace, cosineErrorPoint } from './calibration.ts';
+import {
+  abbeError,
+  cosineErrorFace,
+  cosineErrorPoint,
+  threeReadingLead,
+  twoReadingDoubt,
+  twoReadingLead,
+} from './calibration.ts';
 import { ballOnFlat, contactModulus, firstYield, veeForce, veeSink } from './contact.ts';
 import { coreLoad } from './core-load.ts';
 import { gain, netLead, netMotion, relativeMotion, slippedLead, turnedMotion, windUp } from './differential.ts';
@@ -58,6 +65,7 @@ import type { AnyRelation } from './relation.ts';
 import { divisionsFor, perAngle, perStep, stepsFor, wantedNetLead } from './resolution.ts';
 import { roundingError } from './rounding.ts';
 import { effort, loadForTorque, loweringTorque, raisingTorque, slopeMetA, slopeMetC } from './slope-met.ts';
+import { leadForAngle, longArmFor, stepDown, wedgeFor } from './step-down.ts';
 import { shankStiffness, twoInSeries } from './stiffness.ts';
 import { shareOfThread, tapDrill } from './tap-drill.ts';
 import {
@@ -75,6 +83,7 @@ import {
 import { diameterStepMean, isoDeviationG, isoNutPitchTolerance, isoPitchTolerance } from './tolerance-iso.ts';
 import { unifiedAllowanceRule, unifiedPitchToleranceRule } from './tolerance-unified.ts';
 import { stroke, threadEaten, turnsAvailable } from './travel.ts';
+import { ballPush, feltAtTip, leverBending, leverPush, pushBetweenBalls, wedgePush } from './ways-under-load.ts';
 import { bestWire, overWires, pitchDiameterOverWires, wireSlope } from './wires.ts';
 
 export * from './calibration.ts';
@@ -108,6 +117,7 @@ export * from './parts-list.ts';
 export * from './plane.ts';
 export * from './play.ts';
 export * from './play-batch.ts';
+export * from './practice-rig.ts';
 export * from './preload.ts';
 export * from './pressed-ball.ts';
 export * from './quantity.ts';
@@ -120,6 +130,7 @@ export * from './rounding.ts';
 export * from './series.ts';
 export * from './simulator.ts';
 export * from './slope-met.ts';
+export * from './step-down.ts';
 export * from './stiffness.ts';
 export * from './symbols.ts';
 export * from './tap-drill.ts';
@@ -129,6 +140,8 @@ export * from './tolerance.ts';
 export * from './tolerance-iso.ts';
 export * from './tolerance-unified.ts';
 export * from './travel.ts';
+export * from './way-prices.ts';
+export * from './ways-under-load.ts';
 export * from './wires.ts';
 
 /** Every relation, in teaching order. Chapters name them by `name`; the command line lists them. */
@@ -187,6 +200,9 @@ export const RELATIONS: readonly AnyRelation[] = [
   turnsFor,
   oneFootLift,
   weightOnFeet,
+  twoReadingLead,
+  twoReadingDoubt,
+  threeReadingLead,
   cosineErrorFace,
   cosineErrorPoint,
   abbeError,
@@ -234,6 +250,16 @@ export const RELATIONS: readonly AnyRelation[] = [
   wedgeRise,
   leverMotion,
   ballLift,
+  leadForAngle,
+  stepDown,
+  wedgeFor,
+  longArmFor,
+  wedgePush,
+  leverPush,
+  ballPush,
+  pushBetweenBalls,
+  feltAtTip,
+  leverBending,
   pitchClearance,
   axialPlay,
   axialPlayA,

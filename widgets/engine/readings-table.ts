@@ -181,6 +181,23 @@ export const toCsv = (
   return [header, ...rows].map((row) => `${row.map(cell).join(separator)}\r\n`).join('');
 };
 
+/**
+ * Readings written so that parseReadings takes them back, one a line: `turns; reading (µm); direction`. Numbers go out
+ * in the units named, with the digits they have.
+ */
+export const writeReadingsTable = (
+  rows: readonly Pick<ReadingRow, 'turns' | 'reading' | 'direction'>[],
+  { readingUnit = 'µm', positionUnit = 'turns', stepsPerTurn = 6 }: ReadingsOptions = {},
+): string => {
+  const perTurn = positionUnit === 'turns' ? 1 : positionUnit === 'steps' ? stepsPerTurn : 360;
+  const { factor } = UNITS[readingUnit];
+  const number = (x: number) => String(Number(x.toPrecision(12)));
+  return [
+    `${positionUnit === '°' ? 'degrees' : positionUnit}; reading (${readingUnit}); direction`,
+    ...rows.map((row) => `${number(row.turns * perTurn)}; ${number(row.reading / factor)}; ${row.direction}`),
+  ].join('\n');
+};
+
 interface Line {
   readonly line: number;
   readonly text: string;

@@ -46,6 +46,7 @@ export interface AnyRelation {
   readonly of: (inputs: Readonly<Record<string, unknown>>) => Result<Readonly<Record<string, number>>>;
 }
 
+/*#__NO_SIDE_EFFECTS__*/
 export const relation = <const I extends SymbolName, const O extends SymbolName>(
   definition: Definition<I, O>,
 ): Relation<I, O> => ({

@@ -6,7 +6,7 @@
  * the shoulder above the hexagon; nested, the head of the spindle on the sleeve; one spindle, the carried nut under the hexagon.
  */
 import { diameters, outAt, type Thread } from '../engine/index.ts';
-import { rectangle, type Stretch } from '../section/layout.ts';
+import { rectangle, type Stretch } from '../shared/assembly-layout.ts';
 import { type Point, polygon } from '../shared/svg.ts';
 import { opposite, threadEdge } from '../shared/thread-outline.ts';
 import type { State } from './state.ts';

@@ -20,7 +20,7 @@ import {
   travelOfPair,
   wallOfSleeve,
 } from '../engine/index.ts';
-import type { Arrangement } from '../section/layout.ts';
+import type { Arrangement } from '../shared/assembly-layout.ts';
 import type { Numbers } from '../shared/numbers.ts';
 
 export interface Wall extends NestedWall {

@@ -16,10 +16,10 @@ import {
   type ThreadName,
   type ThreadVerdict,
   threadForces,
-  withGuide,
 } from '../engine/index.ts';
 import { numeral, show, type UnitView } from '../shared/format.ts';
 import type { Numbers } from '../shared/numbers.ts';
+import { type Attitude, preloadOf } from '../shared/preload-of.ts';
 import { evenly } from '../shared/ticks.ts';
 
 export interface State {
@@ -32,80 +32,28 @@ export interface State {
   readonly spring: PreloadSpring | undefined;
   readonly verdict: PreloadVerdict;
   readonly least: LeastPreload | undefined;
-  readonly attitude: 'upright' | 'on its side' | 'upside down';
+  readonly attitude: Attitude;
   /** The place looked at, within the stroke. */
   readonly n: number;
 }
 
-const ENDS: Readonly<Record<string, readonly [lower: Part, upper: Part]>> = {
-  'base and carried': ['base', 'carried'],
-  'base and turned': ['base', 'turned'],
-  'turned and carried': ['turned', 'carried'],
-};
-const ATTITUDES = { upright: 1, 'on its side': 0, 'upside down': -1 } as const;
-
 export const stateOf = (numbers: Numbers): Result<State> => {
   const { A, C } = numbers.threads;
   if (!A || !C) return bad('This figure needs a thread A and a thread C.');
-  const { choices } = numbers;
-  const {
-    F_0 = 0,
-    k_s = 1,
-    W_c = 0,
-    W_t = 0,
-    F_lo = 0,
-    F_hi = 0,
-    Q_s = 0,
-    mu_g = 0,
-    F_g = 0,
-    n_2 = 0,
-    n = 0,
-  } = numbers.values;
-  const attitude = (Object.keys(ATTITUDES) as State['attitude'][]).find((a) => a === choices.attitude) ?? 'upright';
-  const ends = ENDS[choices.spring ?? 'base and carried'];
-  const spring: PreloadSpring | undefined = ends && {
-    lower: ends[0],
-    upper: ends[1],
-    kind: choices.action === 'pushes' ? 'push' : 'pull',
-    force: F_0,
-    rate: k_s,
-  };
-  if (!(F_lo <= F_hi))
-    return bad(
-      `The least load, ${newtons(F_lo)}, is above the most, ${newtons(F_hi)}: give the smaller first, and a pull away from the base with a minus.`,
-    );
-  const guided = withGuide(
-    {
-      h_A: A.h,
-      L_A: A.L,
-      h_C: C.h,
-      L_C: C.L,
-      springs: spring ? [spring] : [],
-      weightTurned: W_t,
-      weightCarried: W_c,
-      attitude: ATTITUDES[attitude],
-      load: { least: F_lo, most: F_hi },
-      from: 0,
-      to: n_2,
-      margin: F_g,
-    },
-    { side: Q_s, mu: mu_g },
-  );
-  if (!guided.ok) return guided;
-  const { given, friction } = guided.value;
+  const { n_2 = 0, n = 0 } = numbers.values;
+  const preload = preloadOf(numbers, n_2);
+  if (!preload.ok) return preload;
+  const { given, spring } = preload.value;
   const verdict = preloadVerdict(given);
   if (!verdict.ok) return verdict;
   const least = spring ? leastPreload(given) : undefined;
   if (least && !least.ok) return least;
   return good({
+    ...preload.value,
     A,
     C,
-    given,
-    friction,
-    spring,
     verdict: verdict.value,
     least: least?.value,
-    attitude,
     n: Math.max(Math.min(0, n_2), Math.min(Math.max(0, n_2), n)),
   });
 };

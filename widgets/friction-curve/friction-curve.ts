@@ -5,7 +5,7 @@
  */
 import * as Plot from '@observablehq/plot';
 import { evenFriction, good, type Result } from '../engine/index.ts';
-import { plotDocument } from '../plots/document.ts';
+import { plotDocument, plotMarkup } from '../plots/document.ts';
 import { numeral, show, type UnitView } from '../shared/format.ts';
 import type { Numbers } from '../shared/numbers.ts';
 import { px } from '../shared/svg.ts';
@@ -85,36 +85,38 @@ const y = (p: Picture, torque: number): number =>
   HEIGHT - MARGIN.bottom - ((torque - p.low) / (p.high - p.low)) * (HEIGHT - MARGIN.top - MARGIN.bottom);
 
 const plotOf = (p: Picture, title: string): string =>
-  Plot.plot({
-    document: plotDocument(),
-    width: WIDTH,
-    height: HEIGHT,
-    marginTop: MARGIN.top,
-    marginRight: MARGIN.right,
-    marginBottom: MARGIN.bottom,
-    marginLeft: MARGIN.left,
-    className: 'chart',
-    ariaLabel: title,
-    x: { domain: [0, p.most], label: null, ticks: 5, tickSize: 4, tickFormat: (v: number) => numeral(v) },
-    y: { domain: [p.low, p.high], label: null, ticks: 5, tickSize: 4, tickFormat: (v: number) => numeral(v) },
-    marks: [
-      Plot.gridY({ ticks: 5, className: 'grid' }),
-      Plot.ruleY([0], { className: 'zero', ariaHidden: 'true' }),
-      ...p.curves.map((c) =>
-        Plot.line(
-          p.points.map((point) => ({ mu: point.mu, torque: c.of(point.state) })),
-          {
-            x: 'mu',
-            y: 'torque',
-            className: `curve ${c.key}`,
-            ariaHidden: 'true',
-            ...(c.dash ? { strokeDasharray: c.dash } : {}),
-            strokeWidth: 2.4,
-          },
+  plotMarkup(
+    Plot.plot({
+      document: plotDocument(),
+      width: WIDTH,
+      height: HEIGHT,
+      marginTop: MARGIN.top,
+      marginRight: MARGIN.right,
+      marginBottom: MARGIN.bottom,
+      marginLeft: MARGIN.left,
+      className: 'chart',
+      ariaLabel: title,
+      x: { domain: [0, p.most], label: null, ticks: 5, tickSize: 4, tickFormat: (v: number) => numeral(v) },
+      y: { domain: [p.low, p.high], label: null, ticks: 5, tickSize: 4, tickFormat: (v: number) => numeral(v) },
+      marks: [
+        Plot.gridY({ ticks: 5, className: 'grid' }),
+        Plot.ruleY([0], { className: 'zero', ariaHidden: 'true' }),
+        ...p.curves.map((c) =>
+          Plot.line(
+            p.points.map((point) => ({ mu: point.mu, torque: c.of(point.state) })),
+            {
+              x: 'mu',
+              y: 'torque',
+              className: `curve ${c.key}`,
+              ariaHidden: 'true',
+              ...(c.dash ? { strokeDasharray: c.dash } : {}),
+              strokeWidth: 2.4,
+            },
+          ),
         ),
-      ),
-    ],
-  }).outerHTML;
+      ],
+    }),
+  );
 
 const TITLE = 'Torque against friction';
 

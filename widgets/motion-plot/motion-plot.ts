@@ -4,7 +4,7 @@
  */
 import * as Plot from '@observablehq/plot';
 import { bad, good, netLead, plain, type Result, type Thread } from '../engine/index.ts';
-import { plotDocument } from '../plots/document.ts';
+import { plotDocument, plotMarkup } from '../plots/document.ts';
 import { numeral, show, type UnitView } from '../shared/format.ts';
 import type { Numbers } from '../shared/numbers.ts';
 import { px } from '../shared/svg.ts';
@@ -94,7 +94,7 @@ const plotOf = (
       ),
     ],
   });
-  return figure.outerHTML;
+  return plotMarkup(figure);
 };
 
 const draw = (numbers: Numbers, view: UnitView): Result<string> => {

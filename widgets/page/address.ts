@@ -5,6 +5,7 @@
  */
 import { UNIT_VIEWS, type UnitView } from '../shared/format.ts';
 import { type Input, type Value, writeQuantity } from '../shared/numbers.ts';
+import { isCarried } from '../shared/texts.ts';
 import type { Store } from './store.ts';
 
 const KEPT_VIEW = 'notebook-units';
@@ -47,8 +48,15 @@ export const addressOf = (store: Store, search: string): string => {
   for (const [id, set] of store.sets)
     for (const { name } of set.inputs) {
       const field = store.field(id, name);
-      if (!field || store.pristine(id, name)) parameters.delete(`${id}.${name}`);
-      else parameters.set(`${id}.${name}`, field.reason === undefined ? written(field.input, field.value) : field.text);
+      const text =
+        field === undefined || store.pristine(id, name)
+          ? undefined
+          : field.reason === undefined
+            ? written(field.input, field.value)
+            : field.text;
+      // A list too long for a link is left out of it; its field says so.
+      if (text === undefined || !isCarried(text)) parameters.delete(`${id}.${name}`);
+      else parameters.set(`${id}.${name}`, text);
     }
   if (store.view() === 'metric') parameters.delete('units');
   else parameters.set('units', store.view());

@@ -1,6 +1,7 @@
 /** The reader's designs in the masthead: use one on this page and the next, keep this page's numbers, take them along as a file. */
 import { type Design, nameOf, readDesigns, writeDesigns } from '../shared/design-file.ts';
 import { readInput, writeQuantity } from '../shared/numbers.ts';
+import { isCarried } from '../shared/texts.ts';
 import { make, setText } from './dom.ts';
 import { designInUse, designs, keepDesign, onOtherTab, removeDesign, useDesign } from './shelf.ts';
 import type { Store } from './store.ts';
@@ -22,6 +23,8 @@ const numbersOf = (store: Store, id: string): Record<string, string> => {
     const field = store.field(id, input.name);
     if (!field || field.reason !== undefined) continue;
     const { value } = field;
+    // Thousands of readings would fill the shelf; they are a measurement and no part of a design.
+    if (typeof value === 'string' && !isCarried(value)) continue;
     numbers[input.name] =
       input.kind === 'quantity'
         ? writeQuantity(input.name, value as number, 'metric')

@@ -1,5 +1,5 @@
 /** Wakes a figure: its picture, sentence and table follow the reader's numbers while it is in view. */
-import { tableCsv, tableHtml } from '../shared/figure-parts.ts';
+import { drawFigure, tableCsv, tableHtml } from '../shared/figure-parts.ts';
 import type { Widget } from '../shared/widget.ts';
 import { all, make, setText } from './dom.ts';
 import type { Store } from './store.ts';
@@ -23,7 +23,7 @@ export const wakeFigure = (
     const numbers = store.numbers(set);
     const next = widget.outline(numbers, store.view());
     if (next !== outline) {
-      const drawn = widget.draw(numbers, store.view());
+      const drawn = drawFigure(widget, numbers, store.view());
       setText(refusal, drawn.ok ? '' : `${drawn.reason} The picture keeps the last numbers that can be drawn.`);
       figure.classList.toggle('stale', !drawn.ok);
       outline = drawn.ok ? next : undefined;
@@ -40,7 +40,11 @@ export const wakeFigure = (
   const words = () => {
     if (figure.classList.contains('stale')) return;
     setText(says, widget.says(store.numbers(set), store.view()));
-    if (table && details?.open) table.innerHTML = tableHtml(widget.table(store.numbers(set), store.view()));
+    if (details?.open) fillTable();
+  };
+  const fillTable = () => {
+    if (table && !figure.classList.contains('stale'))
+      table.innerHTML = tableHtml(widget.table(store.numbers(set), store.view()));
   };
 
   const markWrong = () => {
@@ -61,6 +65,8 @@ export const wakeFigure = (
       refresh();
     },
   });
+
+  figure.dataset.awake = 'true';
 
   // Out of view nothing is drawn; the figure catches up when it comes back.
   let seen = true;
@@ -87,6 +93,11 @@ export const wakeFigure = (
   });
 
   details?.addEventListener('toggle', words);
+  // Paper has no folds, and shows what is out of view too.
+  window.addEventListener('beforeprint', () => {
+    if (behind) refresh();
+    fillTable();
+  });
   if (details && table) {
     const save = make('button', { type: 'button', class: 'plain' }, 'Save as CSV');
     save.addEventListener('click', () => {

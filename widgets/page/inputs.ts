@@ -2,7 +2,7 @@
 import { symbolFact } from '../engine/index.ts';
 import { CHOICES } from '../shared/choices.ts';
 import type { Input } from '../shared/numbers.ts';
-import { TEXTS, type TextName } from '../shared/texts.ts';
+import { longestOf, TEXTS, type TextName } from '../shared/texts.ts';
 import { all, make, setText } from './dom.ts';
 import type { Store } from './store.ts';
 
@@ -41,7 +41,7 @@ const typedRow = (set: string, input: Exclude<Input, { kind: 'choice' }>, store:
     spellcheck: 'false',
     autocapitalize: 'off',
     'aria-describedby': `${id}-note`,
-    maxlength: '20000',
+    maxlength: String(MOST_SHOWN),
   });
   if (input.kind === 'quantity') field.inputMode = 'text';
   const note = make('p', { id: `${id}-note`, class: 'field-note', role: 'status' });
@@ -58,7 +58,12 @@ const typedRow = (set: string, input: Exclude<Input, { kind: 'choice' }>, store:
     box.prepend(button(-1, '−', 'one step less'));
     box.append(button(1, '+', 'one step more'));
   }
-  field.addEventListener('input', () => store.type(set, input.name, field.value));
+  const long =
+    input.kind === 'text' && longestOf(input.name) > MOST_SHOWN ? longText(field, set, input.name, store) : undefined;
+  if (long) box.append(long.empty);
+  field.addEventListener('input', () => {
+    if (!field.readOnly) store.type(set, input.name, field.value);
+  });
   field.addEventListener('blur', () => store.tidy(set, input.name));
   const keyed: HTMLElement = field;
   keyed.addEventListener('keydown', (event) => {
@@ -79,8 +84,9 @@ const typedRow = (set: string, input: Exclude<Input, { kind: 'choice' }>, store:
   const refresh = () => {
     const now = store.field(set, input.name);
     if (!now) return;
-    if (field.value !== now.text && !(document.activeElement === field && now.reason !== undefined))
-      field.value = now.text;
+    const part = long?.partOf(now.text) ?? now.text;
+    if (field.value !== part && (field.readOnly || !(document.activeElement === field && now.reason !== undefined)))
+      field.value = part;
     field.setAttribute('aria-invalid', String(now.reason !== undefined));
     element.classList.toggle('wrong', now.reason !== undefined);
     const kept = typeof now.value === 'object' ? now.value.designation : '';
@@ -95,6 +101,50 @@ const typedRow = (set: string, input: Exclude<Input, { kind: 'choice' }>, store:
     );
   };
   return { element, refresh };
+};
+
+/** Characters a field holds; a longer text is shown by its first lines and can't be edited here. */
+const MOST_SHOWN = 20_000;
+const LINES_SHOWN = 8;
+
+/**
+ * A field whose text may be far longer than a field can hold without freezing: what is pasted goes past the field, which
+ * then shows how it begins and is locked until it is emptied.
+ */
+const longText = (field: HTMLInputElement | HTMLTextAreaElement, set: string, name: TextName, store: Store) => {
+  const empty = make('button', { type: 'button', class: 'plain' }, 'Empty the field');
+  empty.hidden = true;
+  empty.addEventListener('click', () => {
+    field.readOnly = false;
+    field.value = '';
+    store.type(set, name, '');
+    field.focus();
+  });
+  const paste = (event: Event) => {
+    const text = event instanceof ClipboardEvent ? (event.clipboardData?.getData('text/plain') ?? '') : '';
+    if (text.length <= MOST_SHOWN) return;
+    event.preventDefault();
+    store.type(set, name, text);
+  };
+  field.addEventListener('paste', paste);
+  let known: { readonly text: string; readonly part: string } | undefined;
+  return {
+    empty,
+    partOf: (text: string): string => {
+      const locked = text.length > MOST_SHOWN;
+      field.readOnly = locked;
+      empty.hidden = !locked;
+      if (!locked) return text;
+      if (known?.text !== text) {
+        const lines = text
+          .slice(0, MOST_SHOWN)
+          .split('\n', LINES_SHOWN)
+          .map((line) => line.slice(0, 200));
+        known = { text, part: `${lines.join('\n')}\n… and so on, ${text.length} characters in all` };
+      }
+      return known.part;
+    },
+  };
 };
 
 /** One step on. A value that is a whole number of steps but for rounding counts as one: six flats make a turn. */

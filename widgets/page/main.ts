@@ -9,7 +9,7 @@ import { all, make } from './dom.ts';
 import { wakeExample, wakeQuantities } from './examples.ts';
 import { wakeFigure, wakePointing } from './figures.ts';
 import { wakeInputs } from './inputs.ts';
-import { loadPlots } from './load-plots.ts';
+import { loadFigure } from './load-figures.ts';
 import { wakePrediction } from './predictions.ts';
 import { wakeScrollers } from './scrollers.ts';
 import { designInUse } from './shelf.ts';
@@ -54,7 +54,7 @@ const wake = () => {
     if (light) wakeFigure(figure, light, store, announce);
     else
       whenSeen(figure, async () => {
-        const widget = (await loadPlots()).find((w) => w.name === figure.dataset.figure);
+        const widget = await loadFigure(figure.dataset.figure ?? '');
         if (widget) wakeFigure(figure, widget, store, announce);
       });
   }

@@ -15,7 +15,7 @@ import {
   type Value,
   writeQuantity,
 } from '../shared/numbers.ts';
-import { LONGEST_FIELD } from '../shared/texts.ts';
+import { longestOf } from '../shared/texts.ts';
 
 export interface Field {
   readonly input: Input;
@@ -99,7 +99,7 @@ export const createStore = (
     const field = fields.get(key(set, name));
     if (!field) return;
     const read = readInput(field.input, text, as);
-    const shown = text.slice(0, field.input.kind === 'text' ? LONGEST_FIELD : 60);
+    const shown = text.slice(0, field.input.kind === 'text' ? longestOf(field.input.name) : 60);
     write(
       set,
       read.ok

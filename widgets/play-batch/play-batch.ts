@@ -20,10 +20,11 @@ import {
   playBatchRun,
   type Result,
   stepsLost,
+  type Thread,
   type ThreadFit,
   turnsLost,
 } from '../engine/index.ts';
-import { plotDocument } from '../plots/document.ts';
+import { plotDocument, plotMarkup } from '../plots/document.ts';
 import { numeral, show, type UnitView } from '../shared/format.ts';
 import type { Numbers } from '../shared/numbers.ts';
 import type { Widget } from '../shared/widget.ts';
@@ -70,7 +71,9 @@ export const askedBy = (numbers: Numbers): Result<Asked> => {
   // The run is only made ready here, so that its refusal is known before anything is drawn.
   const ready = playBatchRun(settings);
   if (!ready.ok) return ready;
-  const classes = `${A.designation} as ${fitA.value.classes}, ${C.designation} as ${fitC.value.classes}`;
+  const named = (thread: Thread, { classes, assumed }: ThreadFit) =>
+    assumed ? `${thread.designation} as ${classes}` : thread.designation;
+  const classes = `${named(A, fitA.value)} with ${named(C, fitC.value)}`;
   return good({ settings, Delta, k, classes });
 };
 
@@ -222,7 +225,7 @@ const picture = (s: State, view: UnitView): string => {
       }),
     ],
   });
-  return figure.outerHTML;
+  return plotMarkup(figure);
 };
 
 const rowsOf = (s: State, view: UnitView): string[][] => {
@@ -379,3 +382,5 @@ export const playBatchFigure: Widget = {
     } else showControls(stage, run ? (stage.querySelector('progress')?.value ?? 0) : undefined);
   },
 };
+
+export { lendWorkerScript } from './run-batch.ts';

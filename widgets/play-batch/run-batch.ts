@@ -1,8 +1,7 @@
 /**
  * Runs a batch without holding the page: in a worker where the page is served, in slices of a few milliseconds on the
  * page where workers are blocked (a page opened as a file). Both drive the same steps of the engine, so a seed gives the
- * same batch either way. The worker runs the very script that holds the plots: it is fetched already, and one file the
- * less to keep beside the pages.
+ * same batch either way. The worker's script is worker.ts beside this file.
  */
 import { type PlayBatch, type PlayBatchSettings, playBatchRun } from '../engine/index.ts';
 
@@ -20,7 +19,7 @@ type Told = { readonly share: number } | { readonly batch: PlayBatch } | { reado
 const SLICE = 8;
 const TELL_EVERY = 60;
 
-/** The script that serves as the worker; none where the page is not served over http. */
+/** The address of the worker's script; none where the page is not served over http. */
 let script: string | undefined;
 export const lendWorkerScript = (address: string): void => {
   script = /^https?:/.test(address) ? address : undefined;
@@ -98,6 +97,3 @@ export const serveBatches = (): void => {
     }
   };
 };
-
-/** Whether this script runs inside a worker. */
-export const insideWorker = (): boolean => typeof window === 'undefined' && 'importScripts' in globalThis;

@@ -10,3 +10,9 @@ export const plotDocument = (): Document => {
   if (!found) throw new Error('A plot was drawn outside a browser before a document was lent to it.');
   return found;
 };
+
+/** A plot as text. Plot names each group of its marks, where no role allows a name; the figure's own title says it better. */
+export const plotMarkup = (plot: Element): string =>
+  plot.outerHTML.replace(/<g\b[^>]*>/g, (tag) =>
+    tag.includes(' role=') ? tag : tag.replace(/ aria-label="[^"]*"/, ''),
+  );

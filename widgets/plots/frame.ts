@@ -6,7 +6,7 @@ import * as Plot from '@observablehq/plot';
 import { UNITS, type Unit } from '../engine/index.ts';
 import { numeral, type UnitView } from '../shared/format.ts';
 import { escapeText, px } from '../shared/svg.ts';
-import { plotDocument } from './document.ts';
+import { plotDocument, plotMarkup } from './document.ts';
 
 export interface Frame {
   /** Turns at the left and right edge. */
@@ -48,23 +48,25 @@ export const roundUp = (value: number, unit: Unit): number => {
 export const frameSvg = (frame: Frame, title: string, ticks: number): string => {
   const factor = 1 / UNITS[frame.unit].factor;
   const [bottom, top] = [frame.y[0] * factor, frame.y[1] * factor];
-  return Plot.plot({
-    document: plotDocument(),
-    width: WIDTH,
-    height: HEIGHT,
-    marginTop: MARGIN.top,
-    marginRight: MARGIN.right,
-    marginBottom: MARGIN.bottom,
-    marginLeft: MARGIN.left,
-    className: 'chart',
-    ariaLabel: title,
-    x: { domain: [...frame.x], label: null, ticks, tickSize: 4, tickFormat: (n: number) => numeral(n) },
-    y: { domain: [bottom, top], label: null, ticks: 5, tickSize: 4, tickFormat: (v: number) => numeral(v) },
-    marks: [
-      Plot.gridY({ ticks: 5, className: 'grid' }),
-      ...(bottom <= 0 && top >= 0 ? [Plot.ruleY([0], { className: 'zero' })] : []),
-    ],
-  }).outerHTML;
+  return plotMarkup(
+    Plot.plot({
+      document: plotDocument(),
+      width: WIDTH,
+      height: HEIGHT,
+      marginTop: MARGIN.top,
+      marginRight: MARGIN.right,
+      marginBottom: MARGIN.bottom,
+      marginLeft: MARGIN.left,
+      className: 'chart',
+      ariaLabel: title,
+      x: { domain: [...frame.x], label: null, ticks, tickSize: 4, tickFormat: (n: number) => numeral(n) },
+      y: { domain: [bottom, top], label: null, ticks: 5, tickSize: 4, tickFormat: (v: number) => numeral(v) },
+      marks: [
+        Plot.gridY({ ticks: 5, className: 'grid' }),
+        ...(bottom <= 0 && top >= 0 ? [Plot.ruleY([0], { className: 'zero' })] : []),
+      ],
+    }),
+  );
 };
 
 /** A frame with its name, its unit and what lies on top of it. */

@@ -5,7 +5,7 @@
  * on every page, as a script of its own that is fetched when its figure comes near, then the pages and the script they
  * all share, which knows the names of the others.
  */
-import { existsSync, rmSync } from 'node:fs';
+import { existsSync, readdirSync, readFileSync, rmSync } from 'node:fs';
 import { resolve } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import { build, runnerImport } from 'vite';
@@ -51,6 +51,17 @@ const script = async (name, source, outDir, external = []) => {
   return { file: chunk.fileName, plot: chunk.imports.includes(PLOT) };
 };
 
+/** What the widgets use of the plot library, so that the rest of it need not be sent. */
+const plotNames = () => {
+  const files = readdirSync(resolve(root, 'widgets'), { recursive: true }).filter((file) => file.endsWith('.ts'));
+  const sources = files
+    .map((file) => readFileSync(resolve(root, 'widgets', file), 'utf8'))
+    .filter((source) => source.includes(PLOT));
+  return [
+    ...new Set(sources.flatMap((source) => [...source.matchAll(/\bPlot\.([a-z]\w*)\(/g)].map((match) => match[1]))),
+  ].sort();
+};
+
 /** Builds everything into `outDir` and gives the scripts by widget. */
 export const buildNotebook = async (outDir = resolve(root, 'dist'), logLevel = 'warn') => {
   // A test runner says NODE_ENV is “test”, in which Vite would build the dev server's page.
@@ -61,7 +72,12 @@ export const buildNotebook = async (outDir = resolve(root, 'dist'), logLevel = '
     configFile: false,
     logLevel: 'error',
   });
-  const library = await script('plot-library', `import * as Plot from '${PLOT}'; globalThis.Plot = Plot;`, outDir);
+  const used = plotNames().join(', ');
+  const library = await script(
+    'plot-library',
+    `import { ${used} } from '${PLOT}'; globalThis.Plot = { ${used} };`,
+    outDir,
+  );
   const figures = {};
   for (const { name } of module.LATE) {
     const source = `import * as figure from './${name}/${name}.ts'; (globalThis.notebookFigures ??= {})['${name}'] = figure;`;

@@ -3,7 +3,7 @@
  * reloads it; in a build every page is written beside one classic script and one style sheet, with relative
  * addresses only, so that the folder works on a server, under a sub-path or from a stick.
  */
-import { existsSync, readdirSync } from 'node:fs';
+import { readdirSync } from 'node:fs';
 import { resolve } from 'node:path';
 import type { Plugin } from 'vite';
 import type { Widget } from '../shared/widget.ts';
@@ -89,10 +89,3 @@ const withMistakes = (page: string, { mistakes }: Book): string =>
         '<article>',
         `<section class="mistakes" role="alert"><h2>${mistakes.length} to mend in the chapters</h2><ul>${mistakes.map((m) => `<li><code>${escapeHtml(`${m.file}:${m.line}`)}</code> ${escapeHtml(m.says)}</li>`).join('')}</ul></section><article>`,
       );
-
-/** The script that holds the plots, built before the pages; empty in the dev server. */
-export const builtPlots = (folder: string): string => {
-  if (!existsSync(folder)) return '';
-  const name = readdirSync(folder).find((f) => /^plots-.*\.js$/.test(f));
-  return name === undefined ? '' : `assets/${name}`;
-};

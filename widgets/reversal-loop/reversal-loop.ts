@@ -5,7 +5,7 @@
  */
 import * as Plot from '@observablehq/plot';
 import { bad, good, plain, type Result, stepsLost, turns } from '../engine/index.ts';
-import { plotDocument } from '../plots/document.ts';
+import { plotDocument, plotMarkup } from '../plots/document.ts';
 import { numeral, show, type UnitView } from '../shared/format.ts';
 import { knobSvg, updateKnob, wakeKnob } from '../shared/knob.ts';
 import type { Numbers } from '../shared/numbers.ts';
@@ -92,26 +92,28 @@ const line = (trace: Trace, s: State, a: Axis): string =>
   polyline(trace.n.map((n, i): Point => [x(n, s.out), y(trace.reading[i] ?? 0, a)]));
 
 const axes = (s: State, a: Axis): string =>
-  Plot.plot({
-    document: plotDocument(),
-    width: WIDTH,
-    height: HEIGHT,
-    marginTop: MARGIN.top,
-    marginRight: MARGIN.right,
-    marginBottom: MARGIN.bottom,
-    marginLeft: MARGIN.left,
-    className: 'chart',
-    ariaLabel: 'Reading against turns',
-    x: { domain: [0, s.out], label: null, ticks: 8, tickSize: 4, tickFormat: (n: number) => numeral(n) },
-    y: {
-      domain: [a.low * a.factor, a.high * a.factor],
-      label: null,
-      ticks: 6,
-      tickSize: 4,
-      tickFormat: (v: number) => numeral(v),
-    },
-    marks: [Plot.gridY({ ticks: 6, className: 'grid' }), Plot.ruleY([0], { className: 'zero' })],
-  }).outerHTML;
+  plotMarkup(
+    Plot.plot({
+      document: plotDocument(),
+      width: WIDTH,
+      height: HEIGHT,
+      marginTop: MARGIN.top,
+      marginRight: MARGIN.right,
+      marginBottom: MARGIN.bottom,
+      marginLeft: MARGIN.left,
+      className: 'chart',
+      ariaLabel: 'Reading against turns',
+      x: { domain: [0, s.out], label: null, ticks: 8, tickSize: 4, tickFormat: (n: number) => numeral(n) },
+      y: {
+        domain: [a.low * a.factor, a.high * a.factor],
+        label: null,
+        ticks: 6,
+        tickSize: 4,
+        tickFormat: (v: number) => numeral(v),
+      },
+      marks: [Plot.gridY({ ticks: 6, className: 'grid' }), Plot.ruleY([0], { className: 'zero' })],
+    }),
+  );
 
 /** The turns lost as a measure line from the reversal, as far as the paper goes. */
 const lostMark = (s: State, a: Axis): string => {

@@ -14,14 +14,14 @@ import {
   turnedMotion,
   turns,
 } from '../engine/index.ts';
+import { type Arrangement, DRAWN_TURNS, type Layout, layOut } from '../shared/assembly-layout.ts';
+import { type Frame, pathsOf } from '../shared/assembly-paths.ts';
 import { dialReading, dialScale, dialSvg, updateDial } from '../shared/dial.ts';
 import { numeral, show, type UnitView } from '../shared/format.ts';
 import { knobSvg, updateKnob, wakeKnob } from '../shared/knob.ts';
 import type { Numbers } from '../shared/numbers.ts';
 import { hatchings, px } from '../shared/svg.ts';
 import type { Widget } from '../shared/widget.ts';
-import { type Arrangement, DRAWN_TURNS, type Layout, layOut } from './layout.ts';
-import { type Frame, pathsOf } from './paths.ts';
 
 const WIDTH = 440;
 const HEIGHT = 470;

@@ -31,6 +31,7 @@ export const CHOICES = {
     options: ['hardened ball steel', 'mild steel', 'aluminium 6061-T6', 'aluminium 1100-O, soft', 'brass, half hard'],
   },
   path: { says: 'parts in the path are', options: ['steel', 'aluminium', 'brass', 'granite', 'printed PLA'] },
+  allowance: { says: 'stated lead errors add up', options: ['at worst', 'root-sum-square'] },
 } as const;
 
 export type ChoiceName = keyof typeof CHOICES;

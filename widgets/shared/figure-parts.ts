@@ -2,12 +2,28 @@
  * The parts every figure has besides its picture: the sentence that says what the picture shows and the table of
  * its numbers. Built the same way into the printed page and into the living one.
  */
+import { good, type Result } from '../engine/index.ts';
 import type { UnitView } from './format.ts';
 import type { Numbers } from './numbers.ts';
 import type { Table, Widget } from './widget.ts';
 
-export const figureParts = (widget: Widget, numbers: Numbers, view: UnitView): string => {
+/**
+ * The picture as text. The plot library names each group of its marks, where no role allows a name; the figure's own title
+ * and sentence say it better.
+ */
+export const drawFigure = (widget: Widget, numbers: Numbers, view: UnitView): Result<string> => {
   const drawn = widget.draw(numbers, view);
+  return drawn.ok
+    ? good(
+        drawn.value.replace(/<g\b[^>]*>/g, (tag) =>
+          tag.includes(' role=') ? tag : tag.replace(/ aria-label="[^"]*"/, ''),
+        ),
+      )
+    : drawn;
+};
+
+export const figureParts = (widget: Widget, numbers: Numbers, view: UnitView): string => {
+  const drawn = drawFigure(widget, numbers, view);
   return (
     `<div class="stage" data-stage>${drawn.ok ? drawn.value : ''}</div>` +
     `<p class="refusal" data-refusal role="status">${drawn.ok ? '' : text(drawn.reason)}</p>` +

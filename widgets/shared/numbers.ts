@@ -106,7 +106,7 @@ const roundTimeUnit = (value: number): Unit => {
 export const writeQuantity = (name: SymbolName, value: number, view: UnitView): string => {
   const unit = symbolFact(name).unit === 'h' ? roundTimeUnit(value) : fieldUnit(name, view);
   const amount = Number((value / UNITS[unit].factor).toPrecision(9));
-  const number = String(amount).replace('-', '−');
+  const number = String(amount).replace(/^-/, '−');
   return unit === '1' || unit === 'turns' ? number : unit === '°' ? `${number}°` : `${number} ${unit}`;
 };
 

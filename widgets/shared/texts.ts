@@ -6,7 +6,10 @@ import {
   bad,
   good,
   LONGEST_LIST,
+  MOST_CHARACTERS,
+  parseReadings,
   quoted,
+  type ReadingsTable,
   type Result,
   readFeet,
   readPartsList,
@@ -14,6 +17,8 @@ import {
   readRounds,
   readSeriesList,
   readThreadList,
+  readWayPrices,
+  WAY_NAMES,
 } from '../engine/index.ts';
 
 interface TextFact {
@@ -23,6 +28,8 @@ interface TextFact {
   readonly note: (text: string) => string;
   /** Rows the field shows, where the list has one entry a row; one line where left out. */
   readonly rows?: number;
+  /** The longest text kept, where it is more than of other lists: such a text is shown only in part. */
+  readonly longest?: number;
 }
 
 const tidied = (text: string): string => text.replace(/\s+/g, ' ').trim();
@@ -34,6 +41,58 @@ const rowByRow = (text: string, between: RegExp): string =>
     .map(tidied)
     .filter((row) => row !== '')
     .join('\n');
+
+/** Rows one a line; on one line, as a chapter has them, they are parted by bars. */
+const linesOf = (text: string): string =>
+  text.includes('\n')
+    ? text
+    : text
+        .split('|')
+        .map((row) => row.trim())
+        .join('\n');
+
+/** The last table read: the field, its note and the figures ask for the same one after another. */
+let lastRuns: { readonly text: string; readonly table: Result<ReadingsTable> } | undefined;
+
+/** Readings of a run up and down, positions in turns unless the header says flats of a hexagon or degrees. */
+export const readRuns = (text: string, stepsPerTurn = 6): Result<ReadingsTable> => {
+  // Another count of steps only matters to a table that is counted in them.
+  if (stepsPerTurn !== 6) return parseReadings(text, { stepsPerTurn });
+  if (lastRuns?.text !== text) lastRuns = { text, table: parseReadings(text) };
+  return lastRuns.table;
+};
+
+const LONGEST_NOTE = 300;
+
+const readNote = (text: string): Result<string> =>
+  text.length <= LONGEST_NOTE
+    ? good(tidied(text))
+    : bad(`Read ${text.length} characters; ${LONGEST_NOTE} are the most that fit the sheet: say it shorter.`);
+
+/** A day of the calendar, or none yet. */
+const readDate = (text: string): Result<string> => {
+  const typed = tidied(text);
+  if (typed === '') return good('');
+  const [, year, month, day] = /^(\d{4})-(\d{1,2})-(\d{1,2})$/.exec(typed) ?? [];
+  const [y, m, d] = [Number(year), Number(month), Number(day)];
+  const leap = (y % 4 === 0 && y % 100 !== 0) || y % 400 === 0;
+  const days = [31, leap ? 29 : 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31][m - 1] ?? 0;
+  return y >= 1900 && d >= 1 && d <= days
+    ? good(`${year}-${String(m).padStart(2, '0')}-${String(d).padStart(2, '0')}`)
+    : bad(`Read ${quoted(typed)}, which is no day; give year, month and day, like 2026-03-31.`);
+};
+
+/** °C or °F; a bare number is °C. */
+const readTemperature = (text: string): Result<string> => {
+  const typed = tidied(text);
+  if (typed === '') return good('');
+  const [, number = '', unit] = /^([+−-]?\d+(?:[.,]\d+)?) ?(?:°? ?([CF]))?$/i.exec(typed) ?? [];
+  const value = Number(number.replace('−', '-').replace(',', '.'));
+  const [low, high] = unit?.toUpperCase() === 'F' ? [0, 140] : [-20, 60];
+  return number !== '' && value >= low && value <= high
+    ? good(`${number.replace(',', '.').replace('-', '−')} °${unit?.toUpperCase() ?? 'C'}`)
+    : bad(`Read ${quoted(typed)}; give the temperature of the part from −20 °C to 60 °C, like 20.5 °C or 69 °F.`);
+};
 
 export const TEXTS = {
   taps: {
@@ -85,6 +144,38 @@ export const TEXTS = {
     note: () => '',
     rows: 3,
   },
+  runs: {
+    says: 'readings: turns, indicator, up or down',
+    read: (text) => {
+      const rows = linesOf(text);
+      const table = readRuns(rows);
+      return table.ok ? good(rows) : table;
+    },
+    note: (text) => {
+      const table = readRuns(linesOf(text));
+      return table.ok
+        ? [
+            ...table.value.notes,
+            ...(isCarried(text) ? [] : ['Too long for the address: a link does not carry it.']),
+          ].join(' ')
+        : '';
+    },
+    rows: 10,
+    longest: MOST_CHARACTERS,
+  },
+  dated: {
+    says: 'date, like 2026-03-31',
+    read: readDate,
+    note: () => '',
+  },
+  warmth: {
+    says: 'temperature of part and stand, like 20.5 °C',
+    read: readTemperature,
+    note: () => '',
+  },
+  piece: { says: 'piece, with its mark', read: readNote, note: () => '' },
+  gauge: { says: 'indicator, with its mark and its own certificate', read: readNote, note: () => '', rows: 2 },
+  method: { says: 'method', read: readNote, note: () => '', rows: 3 },
   parts: {
     says: 'parts, each with count × price',
     read: (text) => {
@@ -97,10 +188,31 @@ export const TEXTS = {
     },
     rows: 4,
   },
+  prices: {
+    says: 'your prices: way: count × price',
+    read: (text) => {
+      const list = readWayPrices(text);
+      return list.ok ? good(rowByRow(text, /[;\n]/)) : list;
+    },
+    note: (text) => {
+      const list = readWayPrices(text);
+      return list.ok && list.value.unknown.length > 0
+        ? `Left out: ${list.value.unknown.map(quoted).join(', ')}; the ways are called ${WAY_NAMES.join(', ')}.`
+        : '';
+    },
+    rows: 5,
+  },
 } as const satisfies Record<string, TextFact>;
 
 export type TextName = keyof typeof TEXTS;
 export const isText = (name: string): name is TextName => Object.hasOwn(TEXTS, name);
 
-/** The longest text a field keeps. */
-export const LONGEST_FIELD = LONGEST_LIST;
+/** The longest text a field of this kind keeps. */
+export const longestOf = (name: TextName): number => {
+  const fact: TextFact = TEXTS[name];
+  return fact.longest ?? LONGEST_LIST;
+};
+
+/** The longest text that an address or a kept design carries: browsers and servers cut off longer ones. */
+export const MOST_CARRIED = 2400;
+export const isCarried = (text: string): boolean => text.length <= MOST_CARRIED;

@@ -4,9 +4,9 @@
  * of the carried part.
  */
 import { diameters, type Thread } from '../engine/index.ts';
-import { type Point, polygon, polyline } from '../shared/svg.ts';
-import { crestLines, opposite, threadEdge } from '../shared/thread-outline.ts';
-import { type Layout, netReach, type Pose, rectangle, type Stretch, shift } from './layout.ts';
+import { type Layout, netReach, type Pose, rectangle, type Stretch, shift } from './assembly-layout.ts';
+import { type Point, polygon, polyline } from './svg.ts';
+import { crestLines, opposite, threadEdge } from './thread-outline.ts';
 
 export interface Paths {
   readonly base: string;

@@ -6,7 +6,7 @@
  * adds the motion.
  */
 import { bad, diameters, good, type Result, type Thread } from '../engine/index.ts';
-import type { Point } from '../shared/svg.ts';
+import type { Point } from './svg.ts';
 
 /** Turns each way for which the drawing leaves room. */
 export const DRAWN_TURNS = 4;

@@ -1,0 +1,213 @@
+/**
+ * The five ways under a load: torque held against the work it does, stiffness against free bodies and a beam integrated
+ * by hand, and the reader’s prices.
+ */
+import { describe, expect, it } from 'vitest';
+import {
+  ballLift,
+  ballPush,
+  feltAtTip,
+  type LoadCase,
+  leadForAngle,
+  leverBending,
+  leverPush,
+  longArmFor,
+  megapascals,
+  mm,
+  newtons,
+  newtonsPerMillimetre,
+  plain,
+  pushBetweenBalls,
+  rad,
+  readWayPrices,
+  sameMotion,
+  stepDown,
+  type WayName,
+  waysUnderLoad,
+  wedgeFor,
+  wedgePush,
+} from '../../widgets/engine/index.ts';
+import { reasonIn, valueIn } from '../support/results.ts';
+
+const screw = (d: number, P: number) => ({
+  h: 1 as const,
+  L: P,
+  d2: d - 0.6495190528 * P,
+  d3: d - 1.2268693219 * P,
+});
+
+const SHOP = {
+  finestLead: 0.254,
+  driveLead: 1,
+  engagement: 8,
+  pair: { A: 1.5, C: 1.5875 },
+  shortArm: 5,
+  seat: 8,
+  ball: 5,
+};
+const WANTED = { resolution: 0.0004, stroke: 0.5, height: 40, hand: (1.5 * Math.PI) / 180 };
+const CASE: LoadCase = {
+  load: 50,
+  mu: 0.15,
+  plain: screw(6.35, 0.254),
+  drive: screw(6, 1),
+  A: screw(10, 1.5),
+  C: screw(9.525, 1.5875),
+  bar: 8,
+  shortArm: 5,
+  ball: 5,
+  E: 210000,
+  nu: 0.3,
+};
+
+const ways = () => valueIn(sameMotion(WANTED, SHOP));
+const under = (given: Partial<LoadCase> = {}) => valueIn(waysUnderLoad(ways(), { ...CASE, ...given }));
+const named = (name: WayName, given: Partial<LoadCase> = {}) => {
+  const found = under(given).find((w) => w.name === name);
+  if (!found) throw new Error(name);
+  return found;
+};
+
+describe('what turns each way', () => {
+  it('is F times the motion a turn over 2π where nothing rubs, however the motion is made', () => {
+    for (const [i, way] of ways().entries())
+      expect(valueIn(under({ mu: 0 })[i]?.torque ?? { ok: false, reason: '' }), way.name).toBeCloseTo(
+        (50 * way.perTurn) / (2 * Math.PI),
+        9,
+      );
+  });
+
+  it('has a wedge push found from two free bodies: follower on the slope, wedge on the base', () => {
+    for (const [slope, mu] of [
+      [0.096, 0.15],
+      [0.5, 0.05],
+      [1, 0.3],
+      [0.2, 0],
+    ] as const) {
+      // Unit vectors of the slope; N across it, µN along it down the slope on the follower, which rises.
+      const c = 1 / Math.hypot(1, slope);
+      const s = slope * c;
+      const N = 50 / (c - mu * s);
+      const onWedge = N * s + mu * N * c;
+      const base = N * c - mu * N * s;
+      expect(base).toBeCloseTo(50, 9);
+      expect(
+        valueIn(wedgePush.of({ F: newtons(50), phi_w: rad(Math.atan(slope)), mu: plain(mu) })).F_d,
+        `${slope} ${mu}`,
+      ).toBeCloseTo(onWedge + mu * base, 9);
+    }
+    expect(reasonIn(wedgePush.of({ F: newtons(50), phi_w: rad(Math.PI / 4), mu: plain(1) }))).toContain(
+      'the wedge jams',
+    );
+  });
+
+  it('is lightest for the lever and heaviest for the pair in the case of the chapter', () => {
+    const torques = under().map((w) => valueIn(w.torque));
+    // Worked by hand: M6×1, d2 5.3505, λ 3.405°, ρ 9.826° gives 0.6290 N·mm a newton of push.
+    expect(torques[2]).toBeCloseTo(4.8 * 0.629, 2);
+    expect(torques[4]).toBeGreaterThan(torques[0] ?? Number.NaN);
+    expect(Math.min(...torques)).toBe(torques[2]);
+    expect(Math.max(...torques)).toBe(torques[4]);
+  });
+
+  it('pushes balls and levers by moments and by equal work', () => {
+    expect(valueIn(leverPush.of({ F: newtons(50), b_l: mm(5), a_l: mm(50) })).F_d).toBeCloseTo(5, 12);
+    expect(valueIn(ballPush.of({ F: newtons(50), m_t: plain(0.7) })).F_d).toBeCloseTo(35, 12);
+    const { h_t, m_t } = valueIn(ballLift.of({ r_t: mm(5), R_t: mm(5), s_t: mm(11) }));
+    const { F_n } = valueIn(pushBetweenBalls.of({ F: newtons(60), r_t: mm(5), R_t: mm(5), h_t }));
+    // Upright parts of three pushes carry the load; lying parts, once round, are what the spread must hold.
+    expect(3 * F_n * (h_t / 10)).toBeCloseTo(60, 9);
+    expect(3 * F_n * (11 / Math.sqrt(3) / 10)).toBeCloseTo(60 * m_t, 9);
+  });
+});
+
+describe('what gives', () => {
+  it('bends a lever as a beam integrated in small pieces does', () => {
+    const [E, t, b, a, F] = [210000, 8, 5, 52, 100];
+    const I = t ** 4 / 12;
+    // Moment along a bar held at both ends with F at b; the give at b by the work of its bending, ∫M²/(2EI) = ½Fδ.
+    let work = 0;
+    const n = 20000;
+    for (let i = 0; i < n; i++) {
+      const x = ((i + 0.5) * a) / n;
+      const M = x < b ? ((F * (a - b)) / a) * x : ((F * b) / a) * (a - x);
+      work += ((M * M) / (2 * E * I)) * (a / n);
+    }
+    const { k_v } = valueIn(leverBending.of({ E_l: megapascals(E), t_b: mm(t), b_l: mm(b), a_l: mm(a) }));
+    expect(k_v / (F ** 2 / (2 * work))).toBeCloseTo(1, 6);
+    expect(reasonIn(leverBending.of({ E_l: megapascals(E), t_b: mm(t), b_l: mm(5), a_l: mm(5) }))).toContain(
+      'short arm below the long one',
+    );
+  });
+
+  it('is felt through a step-down by its square', () => {
+    const tip = 0.1 * ((0.1 * 50) / 2000);
+    expect(valueIn(feltAtTip.of({ k_1: newtonsPerMillimetre(2000), m_r: plain(0.1) })).k_t).toBeCloseTo(50 / tip, 6);
+  });
+
+  it('names the softest part: contacts of balls and pivot, shanks of screws', () => {
+    const softest = under().map((w) => valueIn(w.chain).softest);
+    expect(softest).toEqual([
+      'its shank',
+      'the wedge, squeezed',
+      'its pivot',
+      'where the balls touch each other',
+      'the shank of thread C',
+    ]);
+    const stiff = under().map((w) => valueIn(w.chain).stiffness);
+    // Shank of the plain screw by hand: 210000 × π/4 × 6.0384² / 8.5.
+    expect((stiff[0] ?? 0) / 707500).toBeCloseTo(1, 3);
+    expect((stiff[4] ?? 0) / (stiff[0] ?? 1)).toBeLessThan(1);
+    for (const way of under()) expect(valueIn(way.give) * valueIn(way.chain).stiffness).toBeCloseTo(50, 9);
+  });
+
+  it('gets stiffer with load only where balls touch', () => {
+    const at = (name: WayName, load: number) => valueIn(named(name, { load }).chain).stiffness;
+    for (const name of ['plain screw', 'wedge', 'differential screw'] as const)
+      expect(at(name, 400)).toBeCloseTo(at(name, 50), 6);
+    // Hertz alone goes as the cube root, 8 times the load, twice the stiffness; the drive screw, hardly stepped down, stays.
+    const grown = at('squeezed balls', 400) / at('squeezed balls', 50);
+    expect(grown).toBeGreaterThan(1.8);
+    expect(grown).toBeLessThan(2);
+    expect(at('lever', 400)).toBeGreaterThan(at('lever', 50));
+  });
+});
+
+describe('waysUnderLoad', () => {
+  it('refuses no load, and lets four ways stand where one has no answer', () => {
+    expect(reasonIn(waysUnderLoad(ways(), { ...CASE, load: 0 }))).toContain('no effort to compare');
+    const steep = valueIn(sameMotion({ ...WANTED, resolution: 0.01 }, SHOP));
+    const loaded = valueIn(waysUnderLoad(steep, { ...CASE, mu: 1 }));
+    expect(loaded.filter((w) => w.torque.ok).map((w) => w.name)).not.toContain('wedge');
+    expect(loaded.filter((w) => w.torque.ok).length).toBeGreaterThanOrEqual(3);
+  });
+});
+
+describe('from the motion wanted to wedge and lever', () => {
+  it('goes by proportion: 0.4 µm for 1.5° is 96 µm a turn, 1 in 10.4 of an M6×1', () => {
+    const { Delta_w } = valueIn(leadForAngle.of({ s_w: mm(0.0004), theta: rad((1.5 * Math.PI) / 180) }));
+    expect(Delta_w).toBeCloseTo(0.096, 12);
+    const { m_r } = valueIn(stepDown.of({ Delta_w, L: mm(1) }));
+    expect(Math.tan(valueIn(wedgeFor.of({ m_r })).phi_w)).toBeCloseTo(0.096, 12);
+    expect(valueIn(longArmFor.of({ b_l: mm(5), m_r })).a_l).toBeCloseTo(52.083, 3);
+    expect(reasonIn(leadForAngle.of({ s_w: mm(0.0004), theta: rad(0) }))).toContain('above 0°');
+  });
+});
+
+describe('readWayPrices', () => {
+  it('adds rows of one way, and keeps what has no price apart from what costs nothing', () => {
+    const read = valueIn(readWayPrices('Plain screw: 1 × 46; wedge: 2 × 9; wedge: 3; lever: 0\nsqueezed balls'));
+    expect(read.prices).toEqual({ 'plain screw': 46, wedge: 21, lever: 0 });
+    expect(read.missing).toEqual(['squeezed balls', 'differential screw']);
+    expect(read.unknown).toEqual([]);
+  });
+
+  it('takes half a price as none, names what it doesn’t know, and refuses what is no price', () => {
+    const read = valueIn(readWayPrices('wedge: 2 × 9; wedge; gear: 1 × 5'));
+    expect(read.missing).toContain('wedge');
+    expect(read.unknown).toEqual(['gear']);
+    expect(valueIn(readWayPrices('')).missing.length).toBe(5);
+    expect(reasonIn(readWayPrices('wedge: -3'))).toContain('wedge: read a price of');
+    expect(reasonIn(readWayPrices('wedge: cheap'))).toContain('wedge:');
+  });
+});

@@ -1,0 +1,96 @@
+/**
+ * Papers: which exercises a class gets, and each student's numbers. The class code chooses the exercises, the same for
+ * all; class code, student, item and bank version choose the numbers.
+ */
+import { bad, good, quoted, type Result } from '../engine/index.ts';
+import type { Bank, BankChapter } from './bank.ts';
+import { drawItem } from './draw.ts';
+import type { Exercise, Item } from './exercise.ts';
+import { readClassCode } from './roster.ts';
+import { pick, stateOf } from './seed.ts';
+
+/** How many exercises of a chapter. */
+export type Counts = ReadonlyMap<string, number>;
+
+export const MOST_OF_A_CHAPTER = 10;
+
+export interface PaperLine {
+  /** Identifies the item within the bank: `foot-turn` or, when it is asked a second time, `foot-turn#2`. */
+  readonly key: string;
+  readonly item: Item;
+}
+
+interface Place {
+  readonly exercise: Exercise;
+  readonly key: string;
+}
+
+/** The exercises of a paper in order. Asked for more than a chapter has, they come round again with other numbers. */
+export const choose = (bank: Bank, counts: Counts, classCode: string): Place[] =>
+  bank.chapters.flatMap((chapter) => chosen(chapter, counts.get(chapter.slug) ?? 0, classCode, bank.version));
+
+const chosen = ({ slug, exercises }: BankChapter, count: number, classCode: string, version: string): Place[] => {
+  const order = [...exercises];
+  const state = stateOf(['order', classCode, slug, version]);
+  for (let i = order.length - 1; i > 0; i--) {
+    const j = pick(state, i + 1);
+    const [a, b] = [order[i], order[j]];
+    if (a && b) [order[i], order[j]] = [b, a];
+  }
+  return Array.from({ length: count }, (_, i) => i).flatMap((i) => {
+    const exercise = order[i % order.length];
+    const round = Math.floor(i / order.length) + 1;
+    return exercise ? [{ exercise, key: round === 1 ? exercise.id : `${exercise.id}#${round}` }] : [];
+  });
+};
+
+export const setPaper = (places: readonly Place[], classCode: string, student: string, version: string): PaperLine[] => {
+  const used = new Map<string, Set<string>>();
+  return places.map(({ exercise, key }) => {
+    const taken = used.get(exercise.id) ?? new Set<string>();
+    const item = drawItem(exercise, ['paper', classCode, student, key, version], taken);
+    used.set(exercise.id, taken.add(item.picks.join(',')));
+    return { key, item };
+  });
+};
+
+/** Fixed instances for a question bank: so many of every exercise of these chapters. */
+export const setBank = (bank: Bank, counts: Counts, classCode: string): PaperLine[] =>
+  setPaper(choose(bank, counts, classCode), classCode, 'question bank', bank.version);
+
+/** What a link to the papers holds: everything but the roster. */
+export interface PaperOrder {
+  readonly classCode: string;
+  readonly counts: Counts;
+}
+
+export const paperLink = ({ classCode, counts }: PaperOrder, version: string): string => {
+  const parameters = new URLSearchParams({
+    class: classCode,
+    ask: [...counts].flatMap(([slug, n]) => (n > 0 ? [`${slug}:${n}`] : [])).join(','),
+    bank: version,
+  });
+  return `?${parameters}`;
+};
+
+/** Reads a link; undefined where the address asks for no papers. */
+export const readPaperLink = (search: string, bank: Bank): Result<PaperOrder> | undefined => {
+  const parameters = new URLSearchParams(search);
+  const [version, ask] = [parameters.get('bank'), parameters.get('ask')];
+  if (version === null && ask === null) return undefined;
+  if (version !== bank.version)
+    return bad(
+      `This link asks for the question bank ${quoted(version ?? '')}; this notebook holds ${bank.version}. Its papers would have other numbers: open the link with the notebook it was made with, or set new papers here.`,
+    );
+  const counts = new Map<string, number>();
+  for (const part of (ask ?? '').slice(0, 2000).split(',').filter((p) => p !== '')) {
+    const [, slug = '', count = ''] = /^([a-z0-9-]+):(\d{1,4})$/.exec(part) ?? [];
+    if (!bank.chapters.some((c) => c.slug === slug))
+      return bad(`This link asks for exercises of ${quoted(slug || part)}, which is no chapter with exercises: choose the chapters below.`);
+    if (!(Number(count) <= MOST_OF_A_CHAPTER))
+      return bad(`This link asks for ${count} exercises of one chapter; at most ${MOST_OF_A_CHAPTER} are set: choose below.`);
+    counts.set(slug, Number(count));
+  }
+  const classCode = readClassCode(parameters.get('class') ?? '');
+  return classCode.ok ? good({ classCode: classCode.value, counts }) : classCode;
+};

@@ -1,0 +1,70 @@
+/**
+ * The algebra of a slip, `= L_C + L_A`: numbers, names, + − * / ^, brackets, round(x, decimals), sqrt, abs, sin, cos, tan, atan and
+ * pi. Values are in the engine's base units. A slip is a wrong way of working, so it has no relation of its own.
+ */
+import { bad, good, type Result } from '../engine/index.ts';
+
+const FUNCTIONS: Readonly<Record<string, (x: number, y: number) => number>> = {
+  round: (x, decimals) => Math.round(x * 10 ** decimals * (1 + 1e-13)) / 10 ** decimals,
+  sqrt: Math.sqrt,
+  abs: Math.abs,
+  sin: Math.sin,
+  cos: Math.cos,
+  tan: Math.tan,
+  atan: Math.atan,
+};
+
+export const evaluateSlip = (formula: string, scope: Readonly<Record<string, number>>): Result<number> => {
+  const tokens = formula.match(/\d+\.?\d*(?:e[+-]?\d+)?|[A-Za-z_]\w*|[-+*/^(),]|\S/g) ?? [];
+  let at = 0;
+  let fault = '';
+  const wrong = (says: string): number => {
+    fault ||= says;
+    return Number.NaN;
+  };
+  const take = (token: string): boolean => {
+    if (tokens[at] !== token) return false;
+    at++;
+    return true;
+  };
+  const sum = (): number => {
+    let value = product();
+    while (tokens[at] === '+' || tokens[at] === '-') value = take('+') ? value + product() : (at++, value - product());
+    return value;
+  };
+  const product = (): number => {
+    let value = sign();
+    while (tokens[at] === '*' || tokens[at] === '/') value = take('*') ? value * sign() : (at++, value / sign());
+    return value;
+  };
+  const sign = (): number => (take('-') ? -sign() : power());
+  const power = (): number => {
+    const base = atom();
+    return take('^') ? base ** sign() : base;
+  };
+  const atom = (): number => {
+    const token = tokens[at++];
+    if (token === undefined) return wrong(`“${formula}” breaks off; something is missing at its end.`);
+    if (token === '(') {
+      const value = sum();
+      return take(')') ? value : wrong(`“${formula}” has a bracket that is never closed.`);
+    }
+    if (/^\d/.test(token)) return Number(token);
+    if (token === 'pi') return Math.PI;
+    const call = Object.hasOwn(FUNCTIONS, token) && tokens[at] === '(' ? FUNCTIONS[token] : undefined;
+    if (call) {
+      at++;
+      const first = sum();
+      const second = take(',') ? sum() : 0;
+      return take(')') ? call(first, second) : wrong(`“${formula}” has a bracket that is never closed.`);
+    }
+    return (
+      (Object.hasOwn(scope, token) ? scope[token] : undefined) ??
+      wrong(`“${token}” is neither a number of this exercise nor a result of its steps.`)
+    );
+  };
+  const value = sum();
+  if (fault !== '') return bad(fault);
+  if (at < tokens.length) return bad(`“${formula}” can’t be read from “${tokens[at]}” on.`);
+  return Number.isFinite(value) ? good(value) : bad(`“${formula}” has no value with these numbers.`);
+};

@@ -1,0 +1,118 @@
+/**
+ * The calibration that the reader's readings and numbers make, worked out once and shared by every drawing of a figure.
+ *
+ * A long table is not worked while a drawing waits for it: the figure says that it is at work, and draws again when it is
+ * done. The stated lead errors are looked at afterwards, so that changing them costs nothing however long the table is.
+ */
+import {
+  bad,
+  type Calibration,
+  calibrate,
+  good,
+  type LeadAgreement,
+  leadAgreement,
+  netLead,
+  plain,
+  type ReadingsTable,
+  type Result,
+  rssLeadError,
+  worstLeadError,
+} from '../engine/index.ts';
+import type { Numbers } from './numbers.ts';
+import { readRuns } from './texts.ts';
+
+export interface Calibrated {
+  readonly calibration: Calibration;
+  readonly agreement: LeadAgreement;
+  readonly table: ReadingsTable;
+  readonly nominal: number;
+  /** Relative error of the net lead that the stated lead errors allow. */
+  readonly leadError: number;
+  readonly stepsPerTurn: number;
+  /** Number of the work done, to tell one result from another without looking at a hundred thousand rows. */
+  readonly serial: number;
+}
+
+export type Found =
+  | { readonly at: 'work'; readonly characters: number; readonly serial: number }
+  | { readonly at: 'end'; readonly result: Result<Calibrated> };
+
+/** Tables longer than this, in characters, are worked after the page has drawn. */
+const LONG = 60_000;
+
+interface Work {
+  readonly text: string;
+  readonly nominal: number;
+  readonly stepsPerTurn: number;
+  readonly serial: number;
+  result: Result<{ readonly calibration: Calibration; readonly table: ReadingsTable }> | undefined;
+}
+
+let last: Work | undefined;
+let serial = 0;
+const waiting = new Set<() => void>();
+
+/** Tells a figure when long work is done. */
+export const whenCalibrated = (redraw: () => void): void => void waiting.add(redraw);
+
+export const calibrationOf = (numbers: Numbers): Found => {
+  const { A, C } = numbers.threads;
+  const end = (result: Result<Calibrated>): Found => ({ at: 'end', result });
+  if (!A || !C) return end(bad('The calibration needs the threads A and C of the piece.'));
+  const leads = { h_A: plain(A.h), L_A: A.L, h_C: plain(C.h), L_C: C.L };
+  const lead = netLead.of(leads);
+  if (!lead.ok) return end(lead);
+  const { Delta } = lead.value;
+  if (Delta === 0)
+    return end(
+      bad('These two threads have one and the same lead, so a turn moves nothing; take two whose leads differ.'),
+    );
+  const errors = {
+    ...leads,
+    eps_A: plain(numbers.values.eps_A ?? 0),
+    eps_C: plain(numbers.values.eps_C ?? 0),
+    Delta,
+  };
+  const rss = numbers.choices.allowance === 'root-sum-square';
+  const share = rss ? rssLeadError.of(errors) : worstLeadError.of(errors);
+  if (!share.ok) return end(share);
+  const leadError = 'eps_r' in share.value ? share.value.eps_r : share.value.eps_w;
+  const work = workOn(numbers.texts?.runs ?? '', Delta, numbers.values.k ?? 6);
+  if (work.result === undefined) return { at: 'work', characters: work.text.length, serial: work.serial };
+  if (!work.result.ok) return end(work.result);
+  const { calibration, table } = work.result.value;
+  const plan = { nominal: Delta, leadError };
+  return end(
+    good({
+      calibration,
+      agreement: leadAgreement(calibration, plan),
+      table,
+      nominal: Delta,
+      leadError,
+      stepsPerTurn: work.stepsPerTurn,
+      serial: work.serial,
+    }),
+  );
+};
+
+const workOn = (text: string, nominal: number, stepsPerTurn: number): Work => {
+  if (last?.text === text && last.nominal === nominal && last.stepsPerTurn === stepsPerTurn) return last;
+  const work: Work = { text, nominal, stepsPerTurn, serial: ++serial, result: undefined };
+  last = work;
+  if (text.length <= LONG || typeof window === 'undefined') work.result = workedOut(work);
+  else
+    setTimeout(() => {
+      // Another table may have come meanwhile.
+      if (last !== work) return;
+      work.result = workedOut(work);
+      for (const redraw of waiting) redraw();
+    }, 30);
+  return work;
+};
+
+const workedOut = ({ text, nominal, stepsPerTurn }: Work): Exclude<Work['result'], undefined> => {
+  const table = readRuns(text, stepsPerTurn);
+  if (!table.ok) return table;
+  const calibration = calibrate(table.value.rows, { nominal, leadError: 0 });
+  return calibration.ok ? good({ calibration: calibration.value, table: table.value }) : calibration;
+};
