@@ -76,11 +76,19 @@ export const useBrowser = (): { visit: (address: string, way?: Way) => Promise<V
 
   const open = async (way: string, fresh: boolean, options: BrowserContextOptions): Promise<Kept> => {
     if (!browser) throw new Error('no browser');
-    const context = await browser.newContext({ viewport: WIDE, reducedMotion: 'reduce', ...options });
+    const context = await browser.newContext({
+      viewport: WIDE,
+      reducedMotion: 'reduce',
+      // What a page asks for is counted and stopped here, which a worker would hide.
+      serviceWorkers: 'block',
+      ...options,
+    });
     const page = await context.newPage();
     const one: Kept = { page, way, fresh, visit: undefined };
     const fault = (text: string) => one.visit?.faults.push(text);
     page.on('console', (message) => {
+      // Said by the test's own browser, which is told to block it.
+      if (message.text().startsWith('Service Worker registration blocked by')) return;
       if (message.type() === 'error' || message.type() === 'warning') fault(`console: ${message.text()}`);
     });
     page.on('pageerror', (error) => fault(`uncaught: ${error.message}`));

@@ -29,6 +29,14 @@ const run = (file: string): Promise<boolean> => {
   if (known) return known;
   const running = new Promise<boolean>((resolve) => {
     const script = document.createElement('script');
+    // A page that carries everything in one file has the text of its scripts with it.
+    const carried = document.querySelector(`script[type="text/plain"][data-file="${file}"]`);
+    if (carried) {
+      script.textContent = carried.textContent;
+      document.head.append(script);
+      resolve(true);
+      return;
+    }
     script.src = file;
     script.onload = () => resolve(true);
     script.onerror = () => resolve(false);
@@ -38,8 +46,12 @@ const run = (file: string): Promise<boolean> => {
   return running;
 };
 
+/** What a late script exports; undefined where it can't be had. */
+export const loadModule = (name: string): Promise<FigureModule | undefined> =>
+  import.meta.env.DEV ? fromServer(name) : fromScript(name);
+
 export const loadFigure = async (name: string): Promise<Widget | undefined> => {
-  const module = import.meta.env.DEV ? await fromServer(name) : await fromScript(name);
+  const module = await loadModule(name);
   return module && Object.values(module).find((value): value is Widget => isWidget(value) && value.name === name);
 };
 

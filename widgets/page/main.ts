@@ -2,15 +2,18 @@
 import 'katex/dist/katex.css';
 import './styles/notebook.css';
 import { LIGHT } from '../light.ts';
+import type { wakePapers as WakePapersHere } from '../papers/papers.ts';
 import type { PageModel } from '../press/chapter.ts';
 import { addressOf, firstView, hasNumbers, rememberView, typedInAddress } from './address.ts';
 import { applyDesign, wakeDesigns } from './designs.ts';
 import { all, make } from './dom.ts';
 import { wakeExample, wakeQuantities } from './examples.ts';
+import { wakeExercises, wakeReview } from './exercises.ts';
 import { wakeFigure, wakePointing } from './figures.ts';
 import { wakeInputs } from './inputs.ts';
-import { loadFigure } from './load-figures.ts';
+import { loadFigure, loadModule } from './load-figures.ts';
 import { wakePrediction } from './predictions.ts';
+import { wakeProjector } from './projector.ts';
 import { wakeScrollers } from './scrollers.ts';
 import { designInUse } from './shelf.ts';
 import { createStore } from './store.ts';
@@ -46,9 +49,20 @@ const wake = () => {
     const prediction = model.predictions[index];
     if (prediction) wakePrediction(place, prediction, store, index);
   }
+  wakeExercises(root, model.exercises, store);
+  const { bank } = model;
+  if (bank) {
+    for (const place of all(root, '[data-review]')) wakeReview(place, bank, store);
+    for (const place of all(root, '[data-papers]'))
+      void loadModule('papers').then((part) => {
+        const wakePapers = part?.wakePapers as typeof WakePapersHere | undefined;
+        wakePapers?.(place, bank);
+      });
+  }
   wakeQuantities(root, model.live, store);
   wakePointing(root);
   wakeScrollers(root);
+  wakeProjector(root);
   for (const figure of all(root, '[data-figure]')) {
     const light = LIGHT.find((w) => w.name === figure.dataset.figure);
     if (light) wakeFigure(figure, light, store, announce);
@@ -89,3 +103,12 @@ const whenSeen = (element: Element, run: () => void) => {
 };
 
 wake();
+
+// Read once, read anywhere: only where the notebook is hosted, and only a convenience.
+if (
+  !import.meta.env.DEV &&
+  /^https?:$/.test(location.protocol) &&
+  'serviceWorker' in navigator &&
+  !document.getElementById('notebook-pages')
+)
+  navigator.serviceWorker.register('offline.js').catch(() => {});

@@ -9,6 +9,8 @@ import { existsSync, readdirSync, readFileSync, rmSync } from 'node:fs';
 import { resolve } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import { build, runnerImport } from 'vite';
+import { writeOffline } from './offline.mjs';
+import { writeOneFile } from './one-file.mjs';
 
 const root = resolve(import.meta.dirname, '../..');
 const PLOT = '@observablehq/plot';
@@ -79,7 +81,7 @@ export const buildNotebook = async (outDir = resolve(root, 'dist'), logLevel = '
     outDir,
   );
   const figures = {};
-  for (const { name } of module.LATE) {
+  for (const { name } of [...module.LATE, ...module.PARTS]) {
     const source = `import * as figure from './${name}/${name}.ts'; (globalThis.notebookFigures ??= {})['${name}'] = figure;`;
     const built = await script(name, source, outDir, [PLOT]);
     const worker = existsSync(resolve(root, `widgets/${name}/worker.ts`))
@@ -94,6 +96,8 @@ export const buildNotebook = async (outDir = resolve(root, 'dist'), logLevel = '
     define: { __FIGURES__: JSON.stringify({ library: library.file, figures }) },
   });
   process.env.NODE_ENV = NODE_ENV;
+  writeOneFile(outDir);
+  writeOffline(outDir);
   return { library: library.file, figures };
 };
 

@@ -40,6 +40,7 @@ export const pageHtml = (pressed: Pressed, place: Place, all: readonly Place[], 
 <link rel="icon" href="${assets.icon}">
 ${assets.styles.map((href) => `<link rel="stylesheet" href="${href}">`).join('\n')}
 ${assets.scripts.map(script).join('\n')}
+<script type="application/ld+json">${jsonForHtml(learningResource(pressed, place))}</script>
 </head>
 <body class="${place.number === undefined ? 'front' : 'chapter'}">
 <a class="skip" href="#text">To the text</a>
@@ -66,6 +67,20 @@ ${place.number === undefined ? contents(all) : ''}
 </html>
 `;
 };
+
+/** What the page is, in the terms of schema.org, for catalogues of teaching material. */
+const learningResource = (pressed: Pressed, place: Place) => ({
+  '@context': 'https://schema.org',
+  '@type': 'LearningResource',
+  name: place.number === undefined ? NOTEBOOK : pressed.title,
+  ...(place.number === undefined ? {} : { position: place.number, isPartOf: { '@type': 'Course', name: NOTEBOOK } }),
+  teaches: pressed.goal,
+  inLanguage: 'en-GB',
+  learningResourceType: ['worked example', 'interactive figure', 'exercise'],
+  educationalLevel: 'vocational training',
+  isAccessibleForFree: true,
+  license: 'https://creativecommons.org/licenses/by/4.0/',
+});
 
 const contents = (all: readonly Place[]): string =>
   `<ol class="contents">${all

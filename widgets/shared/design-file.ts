@@ -8,20 +8,10 @@
  * glossary, a choice or a list. It goes through the same readers as typing does, so a file can hold nothing that a
  * field would refuse. Unknown names are left out and counted; a file of another kind or of a newer version is refused.
  */
-import {
-  bad,
-  good,
-  isSymbol,
-  outOfBounds,
-  quoted,
-  type Result,
-  readQuantity,
-  readThread,
-  symbolFact,
-} from '../engine/index.ts';
-import { CHOICES, isChoice } from './choices.ts';
-import { fieldUnit } from './numbers.ts';
-import { isText, TEXTS } from './texts.ts';
+import { bad, good, isSymbol, quoted, type Result, symbolFact } from '../engine/index.ts';
+import { isChoice } from './choices.ts';
+import { type Input, readInput } from './numbers.ts';
+import { isText } from './texts.ts';
 
 export const DESIGN_FORMAT = 'differential-screw-designs';
 export const DESIGN_VERSION = 1;
@@ -105,18 +95,21 @@ const readDesign = (entry: unknown, place: number): Result<{ design: Design; lef
 export const nameOf = (value: unknown): string =>
   typeof value === 'string' ? [...value.replace(/\s+/g, ' ').trim()].slice(0, LONGEST_NAME).join('') : '';
 
-/** Why a text can't stand under this name, or undefined where it can. */
+/** Why a text can't stand under this name, or undefined where it can: what a field of that name would say. */
 const numberFault = (key: string, text: string): string | undefined => {
-  const reasonOf = (read: Result<unknown>): string | undefined => (read.ok ? undefined : `${key}: ${read.reason}`);
-  if (THREADS.includes(key)) return reasonOf(readThread(text));
-  if (isChoice(key))
-    return (CHOICES[key].options as readonly string[]).includes(text)
-      ? undefined
-      : `${key}: ${quoted(text)} is not one of ${CHOICES[key].options.join(', ')}.`;
-  if (isText(key)) return reasonOf(TEXTS[key].read(text));
-  if (!isSymbol(key)) return `${quoted(key)} is not a number of this notebook.`;
-  const read = readQuantity(text, symbolFact(key).unit, fieldUnit(key, 'metric'));
-  return read.ok ? outOfBounds(key, read.value.value)?.reason : `${key}: ${read.reason}`;
+  const input = inputNamed(key);
+  if (!input) return `${quoted(key)} is not a number of this notebook.`;
+  const read = readInput(input, text, 'metric');
+  return read.ok ? undefined : `${key}: ${read.reason}`;
+};
+
+const inputNamed = (key: string): Input | undefined => {
+  if (THREADS.includes(key)) return { kind: 'thread', name: key, label: key, start: '' };
+  if (isChoice(key)) return { kind: 'choice', name: key, label: key, start: '' };
+  if (isText(key)) return { kind: 'text', name: key, label: key, start: '' };
+  if (!isSymbol(key)) return undefined;
+  const { says, min, max } = symbolFact(key);
+  return { kind: 'quantity', name: key, label: says, start: '', min, max };
 };
 
 /** What threads are called in the chapters. */

@@ -1,0 +1,166 @@
+/** The reader’s own designs in a browser: kept, used from chapter to chapter, taken along as a file, and not lost. */
+
+import type { Page } from 'playwright-core';
+import { describe, expect, it } from 'vitest';
+import { fieldIn, figure, NARROW, sentence, settled, shown, type, useBrowser, words } from '../support/page.ts';
+
+const { visit } = useBrowser();
+
+const openPanel = async (page: Page) => {
+  const panel = page.locator('.designs');
+  if ((await panel.getAttribute('open')) === null) await panel.locator('summary').click();
+  return panel;
+};
+const status = (page: Page) => words(page.locator('.designs [role=status]'));
+const keep = async (page: Page, name: string, from: string) => {
+  const panel = await openPanel(page);
+  await panel.getByLabel(/under the name/).fill(name);
+  await panel.getByLabel(/taken from/).selectOption(from);
+  await panel.getByRole('button', { name: 'Keep' }).click();
+};
+const offer = async (page: Page, name: string, text: string) => {
+  const panel = await openPanel(page);
+  await panel
+    .locator('input[type=file]')
+    .setInputFiles({ name, mimeType: 'application/json', buffer: Buffer.from(text) });
+  await page.waitForFunction(() => (document.querySelector('.designs [role=status]')?.textContent ?? '') !== '');
+};
+
+describe('a design', () => {
+  it('kept in one chapter is shown in the figures of the next, survives a reload, and the chapter’s own numbers come back', async () => {
+    const { page } = await visit('two-screws.html', { fresh: true });
+    const section = await shown(figure(page, 'section'));
+    await type(fieldIn(section, /thread A/i), 'M12x1.5');
+    await type(fieldIn(section, /thread C/i), 'M8');
+    await keep(page, 'Rear stop', 'foot');
+    expect(await status(page)).toBe('“Rear stop” is kept in this browser.');
+    await page.goto(page.url().replace(/two-screws.*/, 'per-flat.html'));
+    const divided = await shown(figure(page, 'divided-turn'));
+    expect(await sentence(divided)).toContain('M12×1.5 with M8×1.25: 250.0 µm a turn');
+    await page.reload();
+    expect(await sentence(await shown(figure(page, 'divided-turn')))).toContain('250.0 µm a turn');
+    expect(await words(page.locator('.designs summary'))).toBe('My design: Rear stop');
+    await page.getByRole('button', { name: 'Chapter’s own numbers' }).click();
+    await settled(page);
+    expect(await sentence(divided)).toContain('M10×1.5 with 3/8-16 UNC: 87.50 µm a turn');
+    await page.waitForTimeout(400);
+    expect(new URL(page.url()).search).toBe('');
+  });
+
+  it('stands back where a link carries numbers of its own', async () => {
+    const { page } = await visit('two-screws.html', { fresh: true });
+    await keep(page, 'Foot', 'failed-lock');
+    await page.goto(page.url().replace(/two-screws.*/, 'per-flat.html?foot.A=M8x1.25&foot.C=5/16-18'));
+    expect(await sentence(await shown(figure(page, 'divided-turn')))).toContain('161.1 µm a turn');
+  });
+
+  it('grows from chapter to chapter under one name', async () => {
+    const { page } = await visit('two-screws.html', { fresh: true });
+    await keep(page, 'Foot', 'foot');
+    await page.goto(page.url().replace(/two-screws.*/, 'per-flat.html'));
+    await keep(page, 'Foot', 'reach');
+    const kept = JSON.parse((await page.evaluate(() => localStorage.getItem('notebook-designs'))) ?? '');
+    expect(kept.designs.length).toBe(1);
+    expect(Object.keys(kept.designs[0].numbers)).toEqual(expect.arrayContaining(['A', 'C', 'arrangement', 'X_A', 'w']));
+  });
+
+  it('goes to a file and comes back from it elsewhere, name and all', async () => {
+    const there = await visit('two-screws.html', { fresh: true });
+    await keep(there.page, 'Foot <b>left</b>', 'foot');
+    const [download] = await Promise.all([
+      there.page.waitForEvent('download'),
+      there.page.getByRole('button', { name: 'Save all to a file' }).click(),
+    ]);
+    const { readFileSync } = await import('node:fs');
+    const text = readFileSync(await download.path(), 'utf8');
+    expect(JSON.parse(text)).toMatchObject({ format: 'differential-screw-designs', version: 1 });
+    const here = await visit('per-flat.html', { fresh: true });
+    await offer(here.page, 'designs.json', text);
+    expect(await status(here.page)).toBe('1 design was read.');
+    expect(await words(here.page.locator('.design-list li span'))).toBe('Foot <b>left</b>');
+    expect(await here.page.locator('.design-list b').count()).toBe(0);
+  });
+
+  it('of a bad file is refused in one sentence, and what was kept stays', async () => {
+    const { page } = await visit('two-screws.html', { fresh: true });
+    await keep(page, 'Foot', 'foot');
+    await offer(page, 'half.json', '{"format": "differential-screw-designs", "vers');
+    await page.waitForFunction(() =>
+      /not JSON/.test(document.querySelector('.designs [role=status]')?.textContent ?? ''),
+    );
+    expect(await page.locator('.design-list li').count()).toBe(1);
+  });
+
+  it('that storage will not keep lasts for the page and says so', async () => {
+    const { page } = await visit('two-screws.html', { fresh: true });
+    await page.evaluate(() => {
+      Storage.prototype.setItem = () => {
+        throw new DOMException('full', 'QuotaExceededError');
+      };
+    });
+    await keep(page, 'Foot', 'foot');
+    expect(await status(page)).toContain('would not keep the designs');
+    expect(await words(page.locator('.design-list li span'))).toBe('Foot');
+  });
+
+  it('kept in one tab shows in the other, and neither undoes the other’s', async () => {
+    const { page } = await visit('two-screws.html', { fresh: true });
+    const other = await page.context().newPage();
+    await other.goto(page.url());
+    await other.waitForSelector('html[data-awake]');
+    await keep(page, 'One', 'foot');
+    await keep(other, 'Two', 'foot');
+    await page.waitForFunction(() => document.querySelectorAll('.design-list li').length === 2);
+    expect((await page.locator('.design-list li span').allTextContents()).sort()).toEqual(['One', 'Two']);
+    await other.close();
+  });
+
+  it('without a name is asked for one; a half-written shelf does no harm', async () => {
+    const { page } = await visit('two-screws.html', { fresh: true });
+    await page.evaluate(() => localStorage.setItem('notebook-designs', '{"format":"differential-screw-des'));
+    await page.reload();
+    await keep(page, '   ', 'foot');
+    expect(await status(page)).toContain('The name is empty');
+    await keep(page, 'Foot', 'foot');
+    expect(await status(page)).toBe('“Foot” is kept in this browser.');
+  });
+});
+
+describe('the design sheet', () => {
+  it('follows its fields, names the check that fails, and keeps the last good sheet where a field is wrong', async () => {
+    const { page } = await visit('design-sheet.html');
+    const sheet = await shown(figure(page, 'design-sheet'));
+    expect(await words(sheet.locator('.sheet-verdict'))).toBe('All 7 checks passed.');
+    await type(fieldIn(sheet, /motion wanted per step/i), '10 um');
+    expect(await words(sheet.locator('.sheet-verdict'))).toBe('1 of 7 checks failed.');
+    expect(await words(sheet.locator('.checks .failed'))).toContain(
+      'One flat moves 14.58 µm; 10.00 µm or less was wanted.',
+    );
+    await type(fieldIn(sheet, /^Thread C/), 'M10x-1');
+    expect(await words(sheet.locator('.sheet-title'))).toContain('3/8-16 UNC');
+    await type(fieldIn(sheet, /^Thread C/), 'M8x1.5');
+    expect(await words(sheet.locator('[data-refusal]'))).toContain('two leads are equal');
+  });
+
+  it('prints on a page of its own, A4 and Letter, without its fields', async () => {
+    const { page } = await visit('design-sheet.html', { fresh: true });
+    await shown(figure(page, 'design-sheet'));
+    await page.emulateMedia({ media: 'print' });
+    expect(await figure(page, 'design-sheet').locator('.inputs').isVisible()).toBe(false);
+    // A4 less its margins is 178 mm by 261 mm; Letter 184 by 243.
+    for (const [width, height] of [
+      [178, 261],
+      [184, 243],
+    ] as const) {
+      await page.setViewportSize({ width: Math.round((width * 96) / 25.4), height: 900 });
+      const box = await page.locator('.sheet').first().boundingBox();
+      expect(box?.height).toBeLessThan((height * 96) / 25.4);
+    }
+  });
+
+  it('fits a phone without scrolling sideways', async () => {
+    const { page } = await visit('design-sheet.html', { viewport: NARROW });
+    await shown(figure(page, 'design-sheet'));
+    expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(NARROW.width);
+  });
+});

@@ -1,0 +1,101 @@
+/**
+ * Showing one thing to a room: a figure or a worked example over the whole window in large type, its numbers still alive.
+ * Arrow or page keys go to the next and the one before; results of an example stay hidden until asked for, step by
+ * step; Escape closes. Keys that a field or a knob has use for stay theirs.
+ */
+import { all, make, setText } from './dom.ts';
+
+export const wakeProjector = (root: HTMLElement): void => {
+  const shown = all(root, 'article > figure.live, article > .example');
+  let at = -1;
+  let back: HTMLElement | undefined;
+  const name = make('span', { class: 'projector-place' });
+  const button = (face: string, says: string, act: () => void) => {
+    const b = make('button', { type: 'button', 'aria-label': says }, face);
+    b.addEventListener('click', act);
+    return b;
+  };
+  const step = button('Next step', 'Show the next step', () => tell());
+  const bar = make(
+    'div',
+    { class: 'projector-bar', role: 'toolbar', 'aria-label': 'Projector view' },
+    button('←', 'The one before', () => go(at - 1)),
+    name,
+    button('→', 'The next one', () => go(at + 1)),
+    step,
+    button('Close', 'Close the projector view', () => close()),
+  );
+  bar.hidden = true;
+  root.append(bar);
+
+  const untold = (): HTMLElement[] => {
+    const element = shown[at];
+    return element ? all(element, '.steps > li:not(.told)') : [];
+  };
+  const tell = () => {
+    untold()[0]?.classList.add('told');
+    step.hidden = untold().length === 0;
+  };
+
+  const go = (next: number) => {
+    const element = shown[next];
+    if (!element) return;
+    leave();
+    at = next;
+    element.classList.add('projected');
+    for (const li of all(element, '.steps > li')) li.classList.remove('told');
+    for (const other of root.children)
+      if (other !== bar && !other.contains(element)) other.toggleAttribute('inert', true);
+    for (const other of element.parentElement?.children ?? [])
+      if (other !== element) other.toggleAttribute('inert', true);
+    document.documentElement.classList.add('projecting');
+    bar.hidden = false;
+    step.hidden = untold().length === 0;
+    setText(name, `${next + 1} of ${shown.length}`);
+    element.scrollTop = 0;
+    if (!bar.contains(document.activeElement)) bar.querySelector<HTMLElement>('[aria-label="The next one"]')?.focus();
+  };
+
+  const leave = () => {
+    for (const element of all(root, '.projected')) element.classList.remove('projected');
+    for (const element of all(root, '[inert]')) element.removeAttribute('inert');
+  };
+
+  const close = () => {
+    if (at < 0) return;
+    leave();
+    const last = shown[at];
+    at = -1;
+    bar.hidden = true;
+    document.documentElement.classList.remove('projecting');
+    last?.scrollIntoView({ block: 'start' });
+    (back ?? last)?.focus();
+  };
+
+  for (const [index, element] of shown.entries()) {
+    const open = make('button', { type: 'button', class: 'plain project' }, 'Show large');
+    open.addEventListener('click', () => {
+      back = open;
+      go(index);
+    });
+    element.append(open);
+  }
+
+  document.addEventListener('keydown', (event) => {
+    if (at < 0 || event.ctrlKey || event.altKey || event.metaKey) return;
+    if (event.key === 'Escape') return close();
+    const busy =
+      event.target instanceof Element && event.target.closest('input, textarea, select, [role=slider], details');
+    if (busy) return;
+    const way =
+      event.key === 'ArrowRight' || event.key === 'PageDown'
+        ? 1
+        : event.key === 'ArrowLeft' || event.key === 'PageUp'
+          ? -1
+          : 0;
+    if (event.key === 'ArrowDown') tell();
+    else if (way !== 0) go(at + way);
+    else return;
+    event.preventDefault();
+  });
+};

@@ -1,0 +1,84 @@
+/**
+ * The whole notebook in one HTML file that opens by double click, with no network and nothing beside it: every page as data,
+ * every script, style and font inside. A page is chosen by `?page=name`; its numbers stand in the address as they
+ * do elsewhere.
+ */
+import { readdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { join } from 'node:path';
+
+export const ONE_FILE = 'notebook-one-file.html';
+
+const between = (html, open, close) => html.slice(html.indexOf(open) + open.length, html.lastIndexOf(close));
+/** Script text that no tag can end, and data that no tag can open in. */
+const inScript = (text) => text.replace(/<\/(script)/gi, '<\\/$1').replace(/<!--/g, '<\\!--');
+const asData = (value) => JSON.stringify(value).replace(/</g, '\\u003c');
+
+/** Runs in the file before anything else: puts the chosen page in place and keeps links inside the file. */
+const router = () => {
+  const pages = JSON.parse(document.getElementById('notebook-pages').textContent);
+  const asked = new URLSearchParams(location.search).get('page') ?? 'index';
+  const page = pages[asked] ?? pages.index;
+  document.querySelector('title').innerHTML = page.title;
+  document.body.className = page.className;
+  document.body.innerHTML = page.body;
+  document.addEventListener('click', (event) => {
+    const link = event.target instanceof Element ? event.target.closest('a[href]') : null;
+    const inside = /^([a-z0-9-]+)\.html(?:\?([^#]*))?(#.*)?$/.exec(link?.getAttribute('href') ?? '');
+    if (!inside || event.ctrlKey || event.metaKey || event.shiftKey) return;
+    event.preventDefault();
+    location.href = `${location.pathname}?page=${inside[1]}${inside[2] ? `&${inside[2]}` : ''}${inside[3] ?? ''}`;
+  });
+};
+
+export const writeOneFile = (folder) => {
+  const names = readdirSync(folder).filter((name) => name.endsWith('.html') && name !== ONE_FILE);
+  const assets = readdirSync(join(folder, 'assets'));
+  const read = (name) => readFileSync(join(folder, 'assets', name), 'utf8');
+  const pages = Object.fromEntries(
+    names.map((name) => {
+      const html = readFileSync(join(folder, name), 'utf8');
+      return [
+        name.replace(/\.html$/, ''),
+        {
+          title: /<title>([^<]*)<\/title>/.exec(html)?.[1] ?? '',
+          className: /<body class="([^"]*)"/.exec(html)?.[1] ?? '',
+          body: between(html, '>', '</body>').replace(/^[\s\S]*?<body[^>]*>/, ''),
+        },
+      ];
+    }),
+  );
+  const style = assets
+    .filter((name) => name.endsWith('.css'))
+    .map(read)
+    .join('\n')
+    .replace(
+      /url\(["']?\.?\/?([^)"']+\.woff2)["']?\)/g,
+      (_, font) =>
+        `url(data:font/woff2;base64,${readFileSync(join(folder, 'assets', font.replace(/^.*\//, ''))).toString('base64')})`,
+    );
+  const notebook = assets.find((name) => /^notebook-.*\.js$/.test(name));
+  const late = assets.filter((name) => name.endsWith('.js') && name !== notebook && !name.includes('-worker-'));
+  const icon = readFileSync(join(folder, 'notebook.svg')).toString('base64');
+  writeFileSync(
+    join(folder, ONE_FILE),
+    `<!doctype html>
+<html lang="en-GB" data-units="metric">
+<head>
+<meta charset="utf-8">
+<meta name="viewport" content="width=device-width, initial-scale=1">
+<title>${pages.index.title}</title>
+<meta name="color-scheme" content="light dark">
+<link rel="icon" href="data:image/svg+xml;base64,${icon}">
+<style>${style}</style>
+<script type="application/json" id="notebook-pages">${asData(pages)}</script>
+${late.map((name) => `<script type="text/plain" data-file="assets/${name}">${inScript(read(name))}</script>`).join('\n')}
+</head>
+<body>
+<noscript><p>This single file needs script to choose a page. The folder of pages reads without.</p></noscript>
+<script>(${router.toString()})();</script>
+<script>${inScript(read(notebook))}</script>
+</body>
+</html>
+`,
+  );
+};
