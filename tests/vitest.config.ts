@@ -12,7 +12,7 @@ export default defineConfig({
         root,
         test: {
           name: 'press',
-          include: ['tests/press/**/*.test.ts', 'tests/widgets/**/*.test.ts'],
+          include: ['tests/press/**/*.test.ts', 'tests/widgets/**/*.test.ts', 'tests/class/**/*.test.ts'],
           testTimeout: 30_000,
           hookTimeout: 120_000,
         },

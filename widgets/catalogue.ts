@@ -1,6 +1,6 @@
 /** Every widget by name, for the press. */
 import { parseHTML } from 'linkedom';
-import { LATE } from './late.ts';
+import { LATE, PARTS } from './late.ts';
 import { LIGHT } from './light.ts';
 import { lendDocument } from './plots/document.ts';
 import type { Widget } from './shared/widget.ts';
@@ -9,4 +9,4 @@ lendDocument(parseHTML('<!doctype html><html><body></body></html>').document);
 
 export const WIDGETS: ReadonlyMap<string, Widget> = new Map([...LIGHT, ...LATE].map((w) => [w.name, w]));
 
-export { LATE };
+export { LATE, PARTS };

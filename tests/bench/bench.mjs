@@ -20,7 +20,7 @@ const head = (text) => console.log(`\n${text}`);
 
 const configFile = join(root, 'vite.config.ts');
 const started = performance.now();
-const scripts = await buildNotebook(undefined, 'error');
+await buildNotebook(undefined, 'error');
 head('Build');
 line('whole build, both scripts and all pages', `${((performance.now() - started) / 1000).toFixed(2)} s`);
 await chapterTimes();

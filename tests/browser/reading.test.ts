@@ -3,7 +3,6 @@ import { createReadStream, existsSync } from 'node:fs';
 import { createServer, type Server } from 'node:http';
 import type { AddressInfo } from 'node:net';
 import { extname, join, normalize } from 'node:path';
-import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, inject, it } from 'vitest';
 import {
   asFiles,
@@ -20,12 +19,6 @@ import {
 } from '../support/page.ts';
 
 const { visit } = useBrowser();
-
-/** Waits until the script of a figure has run. */
-const fetched = (page: Page, name: string) =>
-  page.waitForFunction((n) => n in ((window as { notebookFigures?: object }).notebookFigures ?? {}), name, {
-    timeout: 5000,
-  });
 
 describe('without script', () => {
   it('every page has its text, its numbers and a still picture in every figure', async () => {
@@ -65,7 +58,7 @@ describe('without script', () => {
   });
 
   it('the pages print, each chapter on several sheets', async () => {
-    for (const name of pageNames().slice(0, 3)) {
+    for (const name of ['index.html', 'one-screw.html', 'two-screws.html']) {
       const { page } = await visit(name, { javaScriptEnabled: false });
       const pdf = (await page.pdf({ format: 'A4' })).toString('latin1');
       const sheets = Number(

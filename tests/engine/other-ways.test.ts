@@ -131,6 +131,9 @@ describe('sameMotion', () => {
     const slope = 0.09 / 0.5;
     expect(named(ways, 'wedge').length).toBeCloseTo(0.5 / slope + 10, 9);
     expect(named(ways, 'wedge').height).toBeCloseTo(0.5 + 10 * slope, 9);
+    // Pushed by a screw of 6 mm it is no lower than that.
+    expect(named(sameMotion(wanted, { ...shop, driveDiameter: 6 }), 'wedge').height).toBe(6);
+    expect(named(sameMotion(wanted, { ...shop, driveDiameter: 1 }), 'wedge').height).toBeCloseTo(0.5 + 10 * slope, 9);
     expect(named(ways, 'lever').length).toBeCloseTo(5 / slope, 9);
     expect(named(ways, 'lever').height).toBeCloseTo(0.5 / slope + 8, 9);
     expect(named(ways, 'plain screw').height).toBeCloseTo(8.5, 12);

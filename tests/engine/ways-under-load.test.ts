@@ -157,8 +157,31 @@ describe('what gives', () => {
     const stiff = under().map((w) => valueIn(w.chain).stiffness);
     // Shank of the plain screw by hand: 210000 × π/4 × 6.0384² / 8.5.
     expect((stiff[0] ?? 0) / 707500).toBeCloseTo(1, 3);
-    expect((stiff[4] ?? 0) / (stiff[0] ?? 1)).toBeLessThan(1);
+    // The pair by hand: half of 25.0714 mm on each core, 8.1597 mm and 7.5773 mm, 876.0 and 755.4 N/µm.
+    expect((stiff[4] ?? 0) / 405600).toBeCloseTo(1, 3);
     for (const way of under()) expect(valueIn(way.give) * valueIn(way.chain).stiffness).toBeCloseTo(50, 9);
+  });
+
+  it('lets balls and pivot give as their approach says, one newton more at a time', () => {
+    const E = 210000 / (2 * (1 - 0.3 ** 2));
+    const approach = (N: number, R: number) => Math.cbrt((9 * N * N) / (16 * R * E * E));
+    const part = (name: WayName, which: number): number => {
+      const { stiffness, shares } = valueIn(named(name).chain);
+      return stiffness / (shares[which]?.share ?? Number.NaN);
+    };
+    const dF = 1e-3;
+    // The top ball comes down by the approach over the cosine; each of three carries F/(3 cos).
+    const R = 5;
+    const h = 2 * R * Math.sqrt(2 / 3) - 0.5;
+    const cosine = h / (2 * R);
+    const sink = (F: number) => approach(F / (3 * cosine), R / 2) / cosine;
+    expect(part('squeezed balls', 0) / (dF / (sink(50 + dF / 2) - sink(50 - dF / 2)))).toBeCloseTo(1, 5);
+    const stand = (F: number) => approach(F / 3, R);
+    expect(part('squeezed balls', 1) / (dF / (stand(50 + dF / 2) - stand(50 - dF / 2)))).toBeCloseTo(1, 5);
+    // The pivot carries what the screw does not, and the tip sees the same share of its give.
+    const share = 1 - 0.096;
+    const tip = (F: number) => share * approach(share * F, R);
+    expect(part('lever', 0) / (dF / (tip(50 + dF / 2) - tip(50 - dF / 2)))).toBeCloseTo(1, 5);
   });
 
   it('gets stiffer with load only where balls touch', () => {

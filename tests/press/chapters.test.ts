@@ -42,30 +42,35 @@ describe('the chapters', () => {
 
   for (const { file, text } of CHAPTERS)
     describe(file, () => {
-      it('has goal, prediction, derivation, figure, two worked examples, misconception and summary, each named as such', () => {
-        const document = page(pressedAs(file));
-        const named = (selector: string): string[] =>
-          [...document.querySelectorAll(selector)].map((e) => e.textContent?.trim() ?? '');
-        expect(named('.box.goal > .box-name')).toEqual(['What you will be able to do']);
-        expect(named('.predict > .box-name')).toContain('Predict first');
-        expect(named('.predict > .question').every((q) => q.length > 20)).toBe(true);
-        expect(named('.derivation > h3').length).toBeGreaterThanOrEqual(1);
-        expect(named('figure.live figcaption').every((c) => c.length > 20)).toBe(true);
-        expect(named('figure.live').length).toBeGreaterThanOrEqual(1);
-        expect(named('.example > h3').length).toBeGreaterThanOrEqual(2);
-        expect(named('.example > h3').every((h) => h.startsWith('Worked example '))).toBe(true);
-        expect(named('.box.misconception > .box-name')).toContain('A likely mistake');
-        expect(named('.box.summary > .box-name')).toEqual(['In short']);
-      });
+      // The page of class material teaches nothing of its own.
+      const lesson = it.runIf(!/^```papers$/m.test(text));
+      lesson(
+        'has goal, prediction, derivation, figure, two worked examples, misconception and summary, each named as such',
+        () => {
+          const document = page(pressedAs(file));
+          const named = (selector: string): string[] =>
+            [...document.querySelectorAll(selector)].map((e) => e.textContent?.trim() ?? '');
+          expect(named('.box.goal > .box-name')).toEqual(['What you will be able to do']);
+          expect(named('.predict > .box-name')).toContain('Predict first');
+          expect(named('.predict > .question').every((q) => q.length > 20)).toBe(true);
+          expect(named('.derivation > h3').length).toBeGreaterThanOrEqual(1);
+          expect(named('figure.live figcaption').every((c) => c.length > 20)).toBe(true);
+          expect(named('figure.live').length).toBeGreaterThanOrEqual(1);
+          expect(named('.example > h3').length).toBeGreaterThanOrEqual(2);
+          expect(named('.example > h3').every((h) => h.startsWith('Worked example '))).toBe(true);
+          expect(named('.box.misconception > .box-name')).toContain('A likely mistake');
+          expect(named('.box.summary > .box-name')).toEqual(['In short']);
+        },
+      );
 
-      it('breaks its misconception in three moves: you may think, the numbers say, because', () => {
+      lesson('breaks its misconception in three moves: you may think, the numbers say, because', () => {
         const box = page(pressedAs(file)).querySelector('.box.misconception')?.textContent ?? '';
         const at = ['A likely mistake', 'The numbers say', 'Because'].map((words) => box.indexOf(words));
         expect(at).toEqual([...at].sort((a, b) => a - b));
         expect(at).not.toContain(-1);
       });
 
-      it('asks for the prediction before the first figure shows the answer', () => {
+      lesson('asks for the prediction before the first figure shows the answer', () => {
         const kinds = [...page(pressedAs(file)).querySelectorAll('.predict, figure.live')].map((e) => e.tagName);
         expect(kinds[0]).toBe('SECTION');
       });
@@ -107,7 +112,7 @@ describe('the chapters', () => {
           expect(document.getElementById(e.getAttribute('aria-labelledby') ?? '')).not.toBeNull();
       });
 
-      it('has every digit of its worked examples from the engine', () => {
+      lesson('has every digit of its worked examples from the engine', () => {
         // Read again here, line by line, so that a press that stopped checking would be found out.
         const sets = new Map<string, Input[]>();
         let checked = 0;

@@ -390,7 +390,11 @@ describe('markup that could run', () => {
     const place = { slug: 'test', title: pressed.title, goal: pressed.goal, number: 1 };
     const html = pageHtml(pressed, place, [place], { scripts: [], styles: [], icon: 'i.svg', module: false });
     const { document } = parseHTML(html);
-    expect([...document.querySelectorAll('script')].map((s) => s.id)).toEqual(['page-model']);
+    // Two pieces of data and no script: what the page is, and its model.
+    expect([...document.querySelectorAll('script')].map((s) => s.type)).toEqual([
+      'application/ld+json',
+      'application/json',
+    ]);
     expect(JSON.parse(document.getElementById('page-model')?.textContent ?? '')).toEqual(pressed.model);
     expect(document.querySelectorAll('img').length).toBe(0);
   });

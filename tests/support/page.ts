@@ -31,10 +31,10 @@ export const NARROW = { width: 360, height: 740 };
 /** The folder of the notebook as an address. */
 export const asFiles = (): string => pathToFileURL(inject('folder')).href.replace(/\/?$/, '/');
 
-/** Every page of the built notebook: `index.html` first, then the chapters. */
+/** Every page of the built notebook: `index.html` first, then the chapters; the one-file edition holds them again. */
 export const pageNames = (): string[] =>
   readdirSync(inject('folder'))
-    .filter((name) => name.endsWith('.html'))
+    .filter((name) => name.endsWith('.html') && !name.includes('one-file'))
     .sort((a, b) => Number(b === 'index.html') - Number(a === 'index.html'));
 
 interface Kept {

@@ -29,7 +29,8 @@ const widget = (name: string): Widget => {
   return found;
 };
 
-const HOLE = /NaN|Infinity|undefined|null|\[object|\?|\d[eE][+-]\d/;
+// numeral() writes what is no number as a question mark by itself; one after a word ends a question.
+const HOLE = /NaN|Infinity|undefined|null|\[object|(?<!\p{L})\?|\d[eE][+-]\d/u;
 
 const Delta = ({ threads: { A, C } }: Numbers): number => {
   if (!A || !C) throw new Error('no pair');

@@ -2,7 +2,7 @@
 import { bad, good, type Result, type Seat, type SeatContact, seatContact } from '../engine/index.ts';
 import { numeral, show, type UnitView } from '../shared/format.ts';
 import type { Numbers } from '../shared/numbers.ts';
-import { escapeText, polygon, type Point, px } from '../shared/svg.ts';
+import { escapeText, type Point, polygon, px } from '../shared/svg.ts';
 import { type Tip, tipOf } from '../shared/tip.ts';
 import type { Widget } from '../shared/widget.ts';
 
@@ -41,7 +41,9 @@ const stateOf = (numbers: Numbers): Result<State> => {
   if (!tip.ok) return tip;
   const seat = seatNamed(numbers);
   const contact = seatContact(seat, { F, R, E_s: tip.value.E_s, Y: tip.value.Y });
-  return contact.ok ? good({ F, R, rests: numbers.choices.rests ?? 'on a flat', seat, tip: tip.value, contact: contact.value }) : contact;
+  return contact.ok
+    ? good({ F, R, rests: numbers.choices.rests ?? 'on a flat', seat, tip: tip.value, contact: contact.value })
+    : contact;
 };
 
 /** Directions from the centre of the ball to its contacts, as angles from straight down. */
@@ -63,7 +65,12 @@ const seatShape = (s: State): string => {
   const [x, y] = CENTRE;
   const floor = HEIGHT - 12;
   if (s.seat.kind === 'flat')
-    return `<path class="part base" fill="url(#seat-base)" d="${polygon([[24, y + BALL], [WIDTH - 24, y + BALL], [WIDTH - 24, floor], [24, floor]])}"/>`;
+    return `<path class="part base" fill="url(#seat-base)" d="${polygon([
+      [24, y + BALL],
+      [WIDTH - 24, y + BALL],
+      [WIDTH - 24, floor],
+      [24, floor],
+    ])}"/>`;
   if (s.seat.kind === 'rollers') {
     const k = BALL / s.R;
     const r = s.seat.radius * k;
@@ -79,7 +86,16 @@ const seatShape = (s: State): string => {
   const rim = apex - reach / Math.tan(half);
   const bottom = Math.min(apex, floor - 8);
   const wide = (apex - bottom) * Math.tan(half);
-  return `<path class="part base" fill="url(#seat-base)" d="${polygon([[x - reach, rim], [x - wide, bottom], [x + wide, bottom], [x + reach, rim], [x + reach + 14, rim], [x + reach + 14, floor], [x - reach - 14, floor], [x - reach - 14, rim]])}"/>`;
+  return `<path class="part base" fill="url(#seat-base)" d="${polygon([
+    [x - reach, rim],
+    [x - wide, bottom],
+    [x + wide, bottom],
+    [x + reach, rim],
+    [x + reach + 14, rim],
+    [x + reach + 14, floor],
+    [x - reach - 14, floor],
+    [x - reach - 14, rim],
+  ])}"/>`;
 };
 
 const size = (v: number, view: UnitView) => show(v, { shown: 'motion', digits: 4 }, view);
@@ -90,7 +106,9 @@ const rows = (s: State, view: UnitView): [string, string][] => {
   const elastic = c.state === 'elastic';
   const only = (text: string) => (elastic ? text : 'not elastic');
   return [
-    c.places === 0 ? ['force on the ring', `${numeral(c.across, 3)} N/mm`] : [c.places === 1 ? 'force on the contact' : 'force on each contact', force(c.across)],
+    c.places === 0
+      ? ['force on the ring', `${numeral(c.across, 3)} N/mm`]
+      : [c.places === 1 ? 'force on the contact' : 'force on each contact', force(c.across)],
     [c.places === 0 ? 'half width of the ring' : 'half width of the patch', only(size(c.halfWidth, view))],
     ['peak pressure', only(`${numeral(c.p0, 3)} MPa`)],
     [c.estimate ? 'sinks by, an estimate' : 'sinks by', only(size(c.sink, view))],
@@ -142,7 +160,12 @@ export const ballAndSeat: Widget = {
       if (!at.ok) return [rests, at.reason, '', ''];
       const { contact } = at.value;
       const elastic = contact.state === 'elastic';
-      return [rests, elastic ? size(contact.sink, view) : 'dented', elastic ? `${numeral(contact.p0, 3)} MPa` : 'not elastic', force(contact.yieldLoad)];
+      return [
+        rests,
+        elastic ? size(contact.sink, view) : 'dented',
+        elastic ? `${numeral(contact.p0, 3)} MPa` : 'not elastic',
+        force(contact.yieldLoad),
+      ];
     });
     return { head: ['the ball rests', 'sinks by', 'peak pressure', 'first dent at'], rows: all };
   },

@@ -16,7 +16,7 @@ import {
   writeReadingsTable,
 } from '../engine/index.ts';
 import { type Calibrated, calibrationOf, whenCalibrated } from '../shared/calibration-of.ts';
-import { findingsOf, motionText, signedMotion, verdictText } from '../shared/calibration-words.ts';
+import { correctionText, counted, findingsOf, leadText, motionText, verdictText } from '../shared/calibration-words.ts';
 import { dialReading, dialScale, dialSvg, updateDial } from '../shared/dial.ts';
 import { numeral, type UnitView } from '../shared/format.ts';
 import type { Numbers } from '../shared/numbers.ts';
@@ -42,7 +42,7 @@ const draw = (numbers: Numbers, view: UnitView): Result<string> => {
   const found = calibrationOf(numbers);
   if (found.at === 'work')
     return good(
-      `${fileHtml()}<p class="line cal-working" role="status"><svg class="cal-clock" viewBox="0 0 20 20" aria-hidden="true"><circle cx="10" cy="10" r="8"/><path d="M10 5V10H14"/></svg> Working through ${numeral(found.characters, 3)} characters of readings …</p>`,
+      `${fileHtml()}<p class="line cal-working" role="status"><svg class="cal-clock" viewBox="0 0 20 20" aria-hidden="true"><circle cx="10" cy="10" r="8"/><path d="M10 5V10H14"/></svg> Working through ${counted(found.characters)} characters of readings …</p>`,
     );
   if (!found.result.ok) return found.result;
   const c = found.result.value;
@@ -52,7 +52,7 @@ const draw = (numbers: Numbers, view: UnitView): Result<string> => {
   return good(
     `${fileHtml()}${legend()}<div class="cal-plots">${plotsHtml(cloud)}</div>` +
       (cloud.drawn < all
-        ? `<p class="line cal-thinned">${numeral(cloud.drawn)} of ${numeral(all, 9)} readings are drawn, the extremes of each stretch; all are in the fit.</p>`
+        ? `<p class="line cal-thinned">${counted(cloud.drawn)} of ${counted(all)} readings are drawn, the extremes of each stretch; all are in the fit.</p>`
         : '') +
       `<div class="cal-words"><p class="cal-verdict ${c.agreement.agrees ? 'agrees' : 'differs'}"><b>${c.agreement.agrees ? 'Agrees' : 'Does not agree'}.</b> ${escapeText(verdictText(c, view))}</p>${askHtml(c)}` +
       `<ul>${findingsOf(c, view)
@@ -93,7 +93,8 @@ const turnsAt = (c: Calibrated, numbers: Numbers): number => {
   return Math.max(min, Math.min(max, numbers.values.n ?? min));
 };
 
-const correctedHere = (c: Calibrated, numbers: Numbers) => correctionAt(c.calibration.corrections, turnsAt(c, numbers));
+const correctedHere = (c: Calibrated, numbers: Numbers) =>
+  correctionAt(c.calibration.corrections, numbers.values.n ?? 0);
 
 const travelOf = (c: Calibrated, numbers: Numbers): number => {
   const here = correctedHere(c, numbers);
@@ -106,7 +107,7 @@ const readout = (c: Calibrated, numbers: Numbers, view: UnitView): [string, stri
   const { nominal, correction, travel } = here.value;
   return [
     ['nominal', 'travel by the nominal lead', motionText(nominal, view)],
-    ['correction', 'correction', signedMotion(correction, view)],
+    ['correction', 'correction', correctionText(correction, view)],
     ['travel', 'true travel, on the dial', motionText(travel, view)],
   ];
 };
@@ -115,24 +116,29 @@ const dialHtml = (c: Calibrated, numbers: Numbers, view: UnitView): string => {
   const n = turnsAt(c, numbers);
   const scale = dialScale(c.nominal, view);
   return (
-    `${dialSvg(travelOf(c, numbers), scale, 'Dial: true travel at these turns')}<div>${sliderHtml(sliderOf(c), n, numeral(n, 4))}` +
-    `<dl class="readout">${readout(c, numbers, view)
-      .map(([key, name, value]) => `<div class="${key}"><dt>${name}</dt><dd data-read="${key}">${escapeText(value)}</dd></div>`)
-      .join('')}</dl></div>`
+    `${dialSvg(travelOf(c, numbers), scale, 'Dial: true travel at these turns')}<div>${sliderHtml(sliderOf(c), n, numeral(n))}` +
+    `<dl class="readout" data-readout>${readoutHtml(c, numbers, view)}</dl></div>`
   );
 };
 
+const readoutHtml = (c: Calibrated, numbers: Numbers, view: UnitView): string =>
+  readout(c, numbers, view)
+    .map(
+      ([key, name, value]) =>
+        `<div class="${key}"><dt>${name}</dt><dd data-read="${key}">${escapeText(value)}</dd></div>`,
+    )
+    .join('');
+
 const says = (numbers: Numbers, view: UnitView): string => {
   const found = calibrationOf(numbers);
-  if (found.at === 'work') return `Working through ${numeral(found.characters, 3)} characters of readings.`;
+  if (found.at === 'work') return `Working through ${counted(found.characters)} characters of readings.`;
   if (!found.result.ok) return found.result.reason;
   const c = found.result.value;
-  const n = turnsAt(c, numbers);
   const here = correctedHere(c, numbers);
   const dial = here.ok
-    ? ` At ${numeral(n, 4)} turns the correction is ${signedMotion(here.value.correction, view)}; the dial stands at ${dialReading(here.value.travel, dialScale(c.nominal, view))}.`
-    : '';
-  return `${numeral(c.calibration.rows.length, 9)} readings. ${verdictText(c, view)}${dial}`;
+    ? ` At ${numeral(numbers.values.n ?? 0)} turns the correction is ${correctionText(here.value.correction, view)}; the dial stands at ${dialReading(here.value.travel, dialScale(c.nominal, view))}.`
+    : ` ${here.reason}`;
+  return `${counted(c.calibration.rows.length)} readings give a net lead of ${leadText(c, view)}, which ${c.agreement.agrees ? 'agrees' : 'does not agree'} with the nominal ${motionText(c.nominal, view)}.${dial}`;
 };
 
 const tableOf = (numbers: Numbers, view: UnitView): Table => {
@@ -145,15 +151,15 @@ const tableOf = (numbers: Numbers, view: UnitView): Table => {
     head: ['turns', 'direction', 'readings', 'nominal travel', 'measured travel', 'correction'],
     rows: [
       ...shown.map((row) => [
-        numeral(row.turns, 6),
+        numeral(row.turns),
         row.direction,
-        numeral(row.readings),
+        counted(row.readings),
         motionText(row.nominal, view),
         motionText(row.measured, view),
-        signedMotion(row.correction, view),
+        correctionText(row.correction, view),
       ]),
       ...(left > 0
-        ? [[`and ${numeral(left, 9)} more places, which “Save the correction table” holds`, '', '', '', '', '']]
+        ? [[`and ${counted(left)} more places, which “Save the correction table” holds`, '', '', '', '', '']]
         : []),
     ],
   };
@@ -177,11 +183,10 @@ const update = (stage: HTMLElement, numbers: Numbers, view: UnitView): void => {
   if (!c) return;
   const n = turnsAt(c, numbers);
   updateDial(stage, travelOf(c, numbers), dialScale(c.nominal, view));
-  updateSlider(stage, sliderOf(c), n, numeral(n, 4));
-  for (const [key, , value] of readout(c, numbers, view)) {
-    const place = stage.querySelector(`[data-read="${key}"]`);
-    if (place && place.textContent !== value) place.textContent = value;
-  }
+  updateSlider(stage, sliderOf(c), n, numeral(n));
+  const place = stage.querySelector('[data-readout]');
+  const html = readoutHtml(c, numbers, view);
+  if (place && place.innerHTML !== html) place.innerHTML = html;
 };
 
 const CSV = 'text/csv;charset=utf-8';

@@ -52,11 +52,13 @@ const roomy = ([low, high]: [number, number], least: number): [number, number] =
   return [low - room, high + room];
 };
 
-/** A triangle that points the way the screw was turned: up filled, down open. */
-const marker = (direction: Direction, [x, y]: Point): string =>
+/** A triangle that points the way the screw was turned, up filled and down open; small where there are many. */
+const marker = (direction: Direction, [x, y]: Point, size: number): string =>
   direction === 'up'
-    ? `M${px(x)} ${px(y - 4)}l4 7h-8Z`
-    : `M${px(x)} ${px(y + 4)}l4 -7h-8Z`;
+    ? `M${px(x)} ${px(y - size)}l${size} ${1.75 * size}h${-2 * size}Z`
+    : `M${px(x)} ${px(y + size)}l${size} ${-1.75 * size}h${-2 * size}Z`;
+/** Half the width of a mark, in px of the drawing. */
+export const markSize = (readings: number): number => (readings > 2 * COLUMNS ? 2 : 4);
 
 export const cloudOf = (c: Calibration, view: UnitView): Cloud => {
   const { rows, line } = c;
@@ -64,7 +66,11 @@ export const cloudOf = (c: Calibration, view: UnitView): Cloud => {
   const off = rows.map((r) => r.reading - line.intercept - line.slope * r.turns);
   const z = roomy(extent(rows.map((r) => r.reading)), 1e-6);
   const e = roomy(extent([0, ...extent(off)]), 1e-5);
-  const frame = (y: [number, number]): Frame => ({ x, y, unit: axisUnit(Math.max(Math.abs(y[0]), Math.abs(y[1])), view) });
+  const frame = (y: [number, number]): Frame => ({
+    x,
+    y,
+    unit: axisUnit(Math.max(Math.abs(y[0]), Math.abs(y[1])), view),
+  });
   const frames = { readings: frame(z), residuals: frame(e) };
   let drawn = 0;
   const points = (values: readonly number[], f: Frame): string =>
@@ -74,7 +80,7 @@ export const cloudOf = (c: Calibration, view: UnitView): Cloud => {
         if (row.direction === direction) all.push([xAt(f, row.turns), yAt(f, values[i] ?? 0)]);
       const kept = thinned(all, xAt(f, x[0]), xAt(f, x[1]), COLUMNS);
       drawn += kept.length;
-      return `<path class="reading ${direction}" d="${kept.map((p) => marker(direction, p)).join('')}"/>`;
+      return `<path class="reading ${direction}" d="${kept.map((p) => marker(direction, p, markSize(rows.length))).join('')}"/>`;
     }).join('');
   const [left, right] = extent(rows.map((r) => r.turns));
   const curve = (of: (n: number) => number, f: Frame): string =>
@@ -91,10 +97,9 @@ export const cloudOf = (c: Calibration, view: UnitView): Cloud => {
       : `<path class="curve model ${direction}" d="${curve((n) => at(n) - line.intercept - line.slope * n, frames.residuals)}"/>`;
   }).join('');
   const readings = rows.map((r) => r.reading);
-  const straight = [left, right].map((n): Point => [
-    xAt(frames.readings, n),
-    yAt(frames.readings, line.intercept + line.slope * n),
-  ]);
+  const straight = [left, right].map(
+    (n): Point => [xAt(frames.readings, n), yAt(frames.readings, line.intercept + line.slope * n)],
+  );
   const first = points(readings, frames.readings);
   const drawnOnce = drawn;
   return {

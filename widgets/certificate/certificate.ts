@@ -5,7 +5,16 @@
 import { correctionAt, good, type Result } from '../engine/index.ts';
 import { axisUnit, type Frame, panelHtml, xAt, yAt } from '../plots/frame.ts';
 import { type Calibrated, calibrationOf, whenCalibrated } from '../shared/calibration-of.ts';
-import { allowanceText, findingsOf, leadText, motionText, signedMotion, verdictText } from '../shared/calibration-words.ts';
+import {
+  allowanceText,
+  correctionText,
+  counted,
+  findingsOf,
+  leadText,
+  motionText,
+  signedMotion,
+  verdictText,
+} from '../shared/calibration-words.ts';
 import { numeral, type UnitView } from '../shared/format.ts';
 import type { Numbers } from '../shared/numbers.ts';
 import { escapeText, type Point, polyline } from '../shared/svg.ts';
@@ -35,7 +44,7 @@ const givens = (c: Calibrated, numbers: Numbers, view: UnitView): [string, strin
     ['temperature', stated(texts?.warmth)],
     ['indicator', stated(texts?.gauge)],
     ['method', stated(texts?.method)],
-    ['readings', `${numeral(rows.length, 9)}, from ${numeral(low, 5)} to ${numeral(high, 5)} turns`],
+    ['readings', `${counted(rows.length)}, from ${numeral(low)} to ${numeral(high)} turns`],
     ['nominal net lead', `${motionText(c.nominal, view)} a turn`],
     [
       'stated lead errors',
@@ -51,7 +60,8 @@ interface Place {
 }
 
 /** The way up where it was read, else the way down. */
-const directionOf = (c: Calibrated) => (c.calibration.corrections.some((row) => row.direction === 'up') ? 'up' : 'down');
+const directionOf = (c: Calibrated) =>
+  c.calibration.corrections.some((row) => row.direction === 'up') ? 'up' : 'down';
 
 const placesOf = (c: Calibrated, count: number): readonly Place[] => {
   const direction = directionOf(c);
@@ -107,9 +117,9 @@ const draw = (numbers: Numbers, view: UnitView): Result<string> => {
   const cells = (of: (p: Place) => string) => places.map((p) => `<td>${of(p)}</td>`).join('');
   return good(
     `<div class="sheet certificate-page"><header><p class="sheet-title">Calibration of a differential screw</p><p class="sheet-verdict">${c.agreement.agrees ? 'Agrees with its nominal lead' : 'Does not agree with its nominal lead'}</p></header>` +
-      `<div class="certificate-columns"><section><h4>Measured</h4>${list(givens(c, numbers, view), true)}</section>` +
-      `<section><h4>Found</h4>${list(results(c, view), false)}<p>${escapeText(verdictText(c, view))}</p></section></div>` +
-      `<section><h4>Correction, to be added to the nominal travel</h4><div class="table-scroll" tabindex="0" role="group" aria-label="Corrections"><table><tbody><tr><th scope="row">turns</th>${cells((p) => numeral(p.n, 4))}</tr><tr><th scope="row">correction</th>${cells((p) => signedMotion(p.correction, view))}</tr></tbody></table></div><div class="certificate-curve">${curveHtml(c, view)}</div></section>` +
+      `<div class="certificate-columns"><section><h3>Measured</h3>${list(givens(c, numbers, view), true)}</section>` +
+      `<section><h3>Found</h3>${list(results(c, view), false)}<p>${escapeText(verdictText(c, view))}</p></section></div>` +
+      `<section><h3>Correction, to be added to the nominal travel</h3><div class="table-scroll" tabindex="0" role="group" aria-label="Corrections"><table><tbody><tr><th scope="row">turns</th>${cells((p) => numeral(p.n))}</tr><tr><th scope="row">correction</th>${cells((p) => correctionText(p.correction, view))}</tr></tbody></table></div><div class="certificate-curve">${curveHtml(c, view)}</div></section>` +
       '<section class="sheet-notes"><p>Uncertainty is that of the fit, 95 % by Student’s t, from the scatter of these readings alone; the indicator’s own error, the set-up’s cosine and Abbe errors and the temperature come on top. Holds for this piece, over these turns, as it was on that day.</p></section>' +
       '<p class="signed"><span>measured by</span><span>checked by</span></p></div>',
   );
@@ -120,7 +130,8 @@ const ready = (numbers: Numbers): Calibrated | undefined => {
   return found.at === 'end' && found.result.ok ? found.result.value : undefined;
 };
 
-const plainly = (html: string): string => html.replace(/<[^>]*>/g, '').replace(/&#(\d+);/g, (_, code) => String.fromCharCode(Number(code)));
+const plainly = (html: string): string =>
+  html.replace(/<[^>]*>/g, '').replace(/&#(\d+);/g, (_, code) => String.fromCharCode(Number(code)));
 
 export const certificateFigure: Widget = {
   name: 'certificate',
@@ -153,7 +164,7 @@ export const certificateFigure: Widget = {
       rows: [
         ...givens(c, numbers, view).map(([name, value]) => [name, plainly(value)]),
         ...results(c, view).map(([name, value]) => [name, value]),
-        ...placesOf(c, PLACES).map((p) => [`correction at ${numeral(p.n, 4)} turns`, signedMotion(p.correction, view)]),
+        ...placesOf(c, PLACES).map((p) => [`correction at ${numeral(p.n)} turns`, correctionText(p.correction, view)]),
       ],
     };
   },

@@ -19,8 +19,11 @@ export interface Bank {
 /** Raise it when the way an item is drawn or its interval is made is changed. */
 const DRAWING = 1;
 
+/** What an author wrote, without what the glossary adds to it: its labels and bounds change no number. */
+const written = ({ pools, ...rest }: Exercise) => ({ ...rest, pools: pools.map((p) => [p.input.name, p.options]) });
+
 export const makeBank = (chapters: readonly BankChapter[]): Bank => {
   const full = chapters.filter((c) => c.exercises.length > 0);
-  const holds = JSON.stringify(full.map(({ slug, exercises }) => [slug, exercises]));
+  const holds = JSON.stringify(full.map(({ slug, exercises }) => [slug, exercises.map(written)]));
   return { version: `${DRAWING}-${fnv1a64(holds).toString(16).padStart(16, '0').slice(0, 10)}`, chapters: full };
 };

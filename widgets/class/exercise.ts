@@ -39,6 +39,8 @@ export interface KnownSlip {
   /** In the unit asked. */
   readonly amount: number;
   readonly says: string;
+  /** Which of the exercise’s slips it is; undefined for one that fits any answer. */
+  readonly rule?: number;
 }
 
 export interface Item {
@@ -124,12 +126,13 @@ const makeItem = (exercise: Exercise, picks: readonly number[]): Result<Item> =>
   const accepted = acceptedInterval(amount, digits);
   found.answer = last.value;
   const slips: KnownSlip[] = [];
-  for (const { way, says } of exercise.slips) {
+  for (const [rule, { way, says }] of exercise.slips.entries()) {
     const value = slipValue(way, found);
     if (!value.ok) continue;
     const wrong = value.value / factor;
-    if (tooNear(wrong, accepted, digits)) return bad(`the slip “${says}” gives the right answer, so it can’t be told from it.`);
-    slips.push({ amount: wrong, says: filled(says, texts) });
+    if (tooNear(wrong, accepted, digits))
+      return bad(`the slip “${says}” gives the right answer, so it can’t be told from it.`);
+    slips.push({ amount: wrong, says: filled(says, texts), rule });
   }
   for (const { factor: times, says } of UNITS[unit].base === 'mm' ? ANY_LENGTH : ANY_PLAIN)
     slips.push({ amount: amount * times, says });
@@ -177,7 +180,7 @@ export const picksAt = (exercise: Exercise, index: number): number[] => {
     .reverse();
 };
 
-const unitAfter = (unit: Unit): string => (unit === '1' ? '' : unit === '°' || unit === '%' ? unit : `\u00a0${unit}`);
+const unitAfter = (unit: Unit): string => (unit === '1' ? '' : unit === '°' ? unit : `\u00a0${unit}`);
 
 /** The unit in words for the question; a plain number has none. */
 export const askedUnit = (item: Item): string => (item.exercise.unit === '1' ? '' : item.exercise.unit);

@@ -1,5 +1,5 @@
 /** Papers and keys as HTML for print: black on white, a page for each student, no size of paper taken for granted. */
-import { escapeHtml } from '../shared/escape.ts';
+import { escapeText as escapeHtml } from '../shared/svg.ts';
 import { acceptedText, answerText, askedUnit, askText } from './exercise.ts';
 import type { PaperLine } from './paper.ts';
 import { stepLines } from './steps-text.ts';
@@ -21,11 +21,13 @@ export const studentSheet = (lines: readonly PaperLine[], student: string, headi
     .join('')}</ol>${foot(heading, student)}</section>`;
 
 export const keySheet = (lines: readonly PaperLine[], student: string, heading: Heading): string =>
-  `<section class="paper key"><h2>Key: ${escapeHtml(student)}</h2><ol>${lines
+  `<section class="paper worked-key"><h2>Key: ${escapeHtml(student)}</h2><ol>${lines
     .map(
       ({ item }) =>
         `<li><p>${escapeHtml(item.question)}</p><ul>${stepLines(item)
           .map((line) => `<li>${escapeHtml(line)}</li>`)
-          .join('')}</ul><p class="answer"><strong>${escapeHtml(answerText(item))}</strong>, accepted ${escapeHtml(acceptedText(item))}</p></li>`,
+          .join(
+            '',
+          )}</ul><p class="answer"><strong>${escapeHtml(answerText(item))}</strong>, accepted ${escapeHtml(acceptedText(item))}</p></li>`,
     )
     .join('')}</ol>${foot(heading, student)}</section>`;

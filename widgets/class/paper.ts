@@ -44,7 +44,12 @@ const chosen = ({ slug, exercises }: BankChapter, count: number, classCode: stri
   });
 };
 
-export const setPaper = (places: readonly Place[], classCode: string, student: string, version: string): PaperLine[] => {
+export const setPaper = (
+  places: readonly Place[],
+  classCode: string,
+  student: string,
+  version: string,
+): PaperLine[] => {
   const used = new Map<string, Set<string>>();
   return places.map(({ exercise, key }) => {
     const taken = used.get(exercise.id) ?? new Set<string>();
@@ -64,14 +69,14 @@ export interface PaperOrder {
   readonly counts: Counts;
 }
 
-export const paperLink = ({ classCode, counts }: PaperOrder, version: string): string => {
-  const parameters = new URLSearchParams({
-    class: classCode,
-    ask: [...counts].flatMap(([slug, n]) => (n > 0 ? [`${slug}:${n}`] : [])).join(','),
-    bank: version,
-  });
-  return `?${parameters}`;
-};
+export const paperParameters = (
+  { classCode, counts }: PaperOrder,
+  version: string,
+): Readonly<Record<string, string>> => ({
+  class: classCode,
+  ask: [...counts].flatMap(([slug, n]) => (n > 0 ? [`${slug}:${n}`] : [])).join(','),
+  bank: version,
+});
 
 /** Reads a link; undefined where the address asks for no papers. */
 export const readPaperLink = (search: string, bank: Bank): Result<PaperOrder> | undefined => {
@@ -83,12 +88,19 @@ export const readPaperLink = (search: string, bank: Bank): Result<PaperOrder> | 
       `This link asks for the question bank ${quoted(version ?? '')}; this notebook holds ${bank.version}. Its papers would have other numbers: open the link with the notebook it was made with, or set new papers here.`,
     );
   const counts = new Map<string, number>();
-  for (const part of (ask ?? '').slice(0, 2000).split(',').filter((p) => p !== '')) {
+  for (const part of (ask ?? '')
+    .slice(0, 2000)
+    .split(',')
+    .filter((p) => p !== '')) {
     const [, slug = '', count = ''] = /^([a-z0-9-]+):(\d{1,4})$/.exec(part) ?? [];
     if (!bank.chapters.some((c) => c.slug === slug))
-      return bad(`This link asks for exercises of ${quoted(slug || part)}, which is no chapter with exercises: choose the chapters below.`);
+      return bad(
+        `This link asks for exercises of ${quoted(slug || part)}, which is no chapter with exercises: choose the chapters below.`,
+      );
     if (!(Number(count) <= MOST_OF_A_CHAPTER))
-      return bad(`This link asks for ${count} exercises of one chapter; at most ${MOST_OF_A_CHAPTER} are set: choose below.`);
+      return bad(
+        `This link asks for ${count} exercises of one chapter; at most ${MOST_OF_A_CHAPTER} are set: choose below.`,
+      );
     counts.set(slug, Number(count));
   }
   const classCode = readClassCode(parameters.get('class') ?? '');

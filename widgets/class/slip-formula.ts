@@ -29,13 +29,17 @@ export const evaluateSlip = (formula: string, scope: Readonly<Record<string, num
   };
   const sum = (): number => {
     let value = product();
-    while (tokens[at] === '+' || tokens[at] === '-') value = take('+') ? value + product() : (at++, value - product());
-    return value;
+    for (;;)
+      if (take('+')) value += product();
+      else if (take('-')) value -= product();
+      else return value;
   };
   const product = (): number => {
     let value = sign();
-    while (tokens[at] === '*' || tokens[at] === '/') value = take('*') ? value * sign() : (at++, value / sign());
-    return value;
+    for (;;)
+      if (take('*')) value *= sign();
+      else if (take('/')) value /= sign();
+      else return value;
   };
   const sign = (): number => (take('-') ? -sign() : power());
   const power = (): number => {

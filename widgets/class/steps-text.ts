@@ -28,7 +28,10 @@ const stepLine = (step: Step, outcome: StepOutcome | undefined): string => {
   const write = (fill: (symbol: string) => string) =>
     formula
       .replace(/[A-Za-z_]\w*/g, (word) => (relation.takes.includes(word as SymbolName) ? fill(word) : word))
-      .replace(/360\*deg/g, '360°')
+      .replace(/(\d)\*deg\b/g, '$1°')
+      .replace(/(\d)\*mm\b/g, '$1\u00a0mm')
+      .replace(/^-|(?<=\()-/g, '−')
+      .replace(/\bpi\b/g, 'π')
       .replace(/\*/g, ' × ')
       .replace(/ - /g, ' − ');
   return `${why} ${plainName(step.as)} = ${write(named)} = ${write(number)} = ${result}`;

@@ -31,16 +31,16 @@ const draw = (numbers: Numbers, view: UnitView): Result<string> => {
     .filter((g) => g.lines.length > 0)
     .map(
       (g) =>
-        `<section><h4>${g.title}</h4><dl>${g.lines.map((l) => `<div><dt>${escapeText(l.name)}</dt><dd>${escapeText(lineText(l, view))}</dd></div>`).join('')}</dl></section>`,
+        `<section><h3>${g.title}</h3><dl>${g.lines.map((l) => `<div><dt>${escapeText(l.name)}</dt><dd>${escapeText(lineText(l, view))}</dd></div>`).join('')}</dl></section>`,
     )
     .join('');
   return good(
     `<div class="sheet"><header><p class="sheet-title">${escapeText(s.A.designation)} with ${escapeText(s.C.designation)}, ${arrangementOf(numbers)}</p>` +
       `<p class="sheet-verdict">${failed === 0 ? `All ${s.checks.length} checks passed.` : `${failed} of ${s.checks.length} checks failed.`}</p></header>` +
       `<div class="sheet-top"><div>${picture.ok ? picture.value : `<p class="refusal">${escapeText(picture.reason)}</p>`}</div><div class="sheet-groups">${groups}</div></div>` +
-      `<div class="sheet-low"><section><h4>Error budget</h4>${budgetTable(s, view)}</section>` +
-      `<section><h4>Checks</h4><ul class="checks">${s.checks.map((c) => `<li class="${c.passed ? 'passed' : 'failed'}"><b>${c.passed ? 'passed' : 'failed'}</b> ${escapeText(c.says(view))}</li>`).join('')}</ul></section>` +
-      `${partsTable(numbers)}<section class="sheet-notes"><h4>Cautions and assumptions</h4><p>Not lifting gear: block heavy work, keep hands and body out from under it, stay within the load stated by whoever supplied the hardware. Eye protection with springs and pressed balls. The shop’s rules, local codes and licensed practice come first.</p><ul>${s.assumptions.map((a) => `<li>${escapeText(a)}</li>`).join('')}</ul></section></div></div>`,
+      `<div class="sheet-low"><section><h3>Error budget</h3>${budgetTable(s, view)}</section>` +
+      `<section><h3>Checks</h3><ul class="checks">${s.checks.map((c) => `<li class="${c.passed ? 'passed' : 'failed'}"><b>${c.passed ? 'passed' : 'failed'}</b> ${escapeText(c.says(view))}</li>`).join('')}</ul></section>` +
+      `${partsTable(numbers)}<section class="sheet-notes"><h3>Cautions and assumptions</h3><p>Not lifting gear: block heavy work, keep hands and body out from under it, stay within the load stated by whoever supplied the hardware. Eye protection with springs and pressed balls. The shop’s rules, local codes and licensed practice come first.</p><ul>${s.assumptions.map((a) => `<li>${escapeText(a)}</li>`).join('')}</ul></section></div></div>`,
   );
 };
 
@@ -66,7 +66,7 @@ const partsTable = (numbers: Numbers): string => {
         `<tr><td>${escapeText(p.name)}</td><td>${p.count}</td><td>${p.price === undefined ? 'no price' : money(p.price)}</td></tr>`,
     )
     .join('');
-  return `<section><h4>Parts</h4><div class="table-scroll" tabindex="0" role="group" aria-label="Parts"><table><thead><tr><th scope="col">part</th><th scope="col">count</th><th scope="col">price of one</th></tr></thead><tbody>${rows}<tr><th scope="row">together</th><td></td><td>${money(list.value.total)}</td></tr></tbody></table></div></section>`;
+  return `<section><h3>Parts</h3><div class="table-scroll" tabindex="0" role="group" aria-label="Parts"><table><thead><tr><th scope="col">part</th><th scope="col">count</th><th scope="col">price of one</th></tr></thead><tbody>${rows}<tr><th scope="row">together</th><td></td><td>${money(list.value.total)}</td></tr></tbody></table></div></section>`;
 };
 
 export const designSheet: Widget = {

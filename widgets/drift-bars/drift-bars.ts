@@ -46,10 +46,22 @@ interface State {
 const stateOf = (numbers: Numbers): Result<State> => {
   const { A, C } = numbers.threads;
   if (!A || !C) return bad('The chart needs a thread A and a thread C, to say what a step is.');
-  const { F = 0, R = 3, l = 40, d_3 = 8, Delta_T = 0, Delta_Tw = 0, t = 0, tau_w = 1, c_d = 0, t_0 = 1 } = numbers.values;
+  const {
+    F = 0,
+    R = 3,
+    l = 40,
+    d_3 = 8,
+    Delta_T = 0,
+    Delta_Tw = 0,
+    t = 0,
+    tau_w = 1,
+    c_d = 0,
+    t_0 = 1,
+  } = numbers.values;
   const net = netLead.of({ h_A: plain(A.h), L_A: A.L, h_C: plain(C.h), L_C: C.L });
   if (!net.ok) return net;
-  if (net.value.Delta === 0) return bad('The two leads are equal, so a step is nothing to measure by: choose threads whose leads differ.');
+  if (net.value.Delta === 0)
+    return bad('The two leads are equal, so a step is nothing to measure by: choose threads whose leads differ.');
   const divider = numbers.choices.divider ?? 'hexagon';
   const step = perStep.of({ Delta: net.value.Delta, k: plain(stepsOf(divider, numbers.values.k ?? 50)) });
   const tip = tipOf(numbers);
@@ -62,7 +74,9 @@ const stateOf = (numbers: Numbers): Result<State> => {
   const shank = shankStiffness.of({ E_l: megapascals(steel), d_3: mm(d_3), l: mm(l) });
   const room = thermalGrowth.of({ alpha_T: perKelvin(path.alpha), l: mm(l), Delta_T: kelvins(Delta_T) });
   const hand = warming.of({ Delta_Tw: kelvins(Delta_Tw), t: hours(t), tau_w: hours(tau_w) });
-  const held = hand.ok ? thermalGrowth.of({ alpha_T: perKelvin(path.alpha), l: mm(l), Delta_T: hand.value.Delta_T }) : hand;
+  const held = hand.ok
+    ? thermalGrowth.of({ alpha_T: perKelvin(path.alpha), l: mm(l), Delta_T: hand.value.Delta_T })
+    : hand;
   const creep = logCreep.of({ c_d: mm(c_d), t: hours(t), t_0: hours(t_0) });
   if (!sink.ok) return sink;
   if (!shank.ok) return shank;
@@ -96,7 +110,15 @@ const draw = (numbers: Numbers, view: UnitView): Result<string> => {
   return good(
     `<div class="drift-view" role="img" aria-label="What moves though nobody turns, beside one step of the pair">` +
       `${bar('one', `one ${s.stepName} of ${escapeText(s.pair)}: <b>${motion(s.step, view)}</b>`, s.step)}` +
-      s.bars.map((b) => bar('moves', `${escapeText(b.name)}: <b>${motion(b.size, view)}</b>, ${numeral(b.size / s.step, 2)} ${s.stepName}s`, b.size)).join('') +
+      s.bars
+        .map((b) =>
+          bar(
+            'moves',
+            `${escapeText(b.name)}: <b>${motion(b.size, view)}</b>, ${numeral(b.size / s.step, 2)} ${s.stepName}s`,
+            b.size,
+          ),
+        )
+        .join('') +
       `</div>`,
   );
 };
@@ -119,7 +141,10 @@ export const driftBars: Widget = {
     const state = stateOf(numbers);
     if (!state.ok) return { head: [], rows: [] };
     const s = state.value;
-    return { head: ['what moves', 'motion', `${s.stepName}s`], rows: s.bars.map((b) => [b.name, motion(b.size, view), numeral(b.size / s.step, 3)]) };
+    return {
+      head: ['what moves', 'motion', `${s.stepName}s`],
+      rows: s.bars.map((b) => [b.name, motion(b.size, view), numeral(b.size / s.step, 3)]),
+    };
   },
   outline: (numbers, view) => JSON.stringify([numbers, view]),
 };

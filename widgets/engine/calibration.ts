@@ -66,7 +66,9 @@ export const twoReadingLead = relation({
   gives: { Delta_m: '(z_2 - z_1)/(n_2 - n_1)' },
   source: 'Definition of the lead: motion over turns; the line through two points.',
   refuses: ({ n_1, n_2 }) =>
-    apart(n_1, n_2) ? undefined : 'Both readings stand at the same turns; a lead needs two places, so read a turn further.',
+    apart(n_1, n_2)
+      ? undefined
+      : 'Both readings stand at the same turns; a lead needs two places, so read a turn further.',
   compute: ({ n_1, z_1, n_2, z_2 }) => ({ Delta_m: mm((z_2 - z_1) / (n_2 - n_1)) }),
 });
 
@@ -77,7 +79,9 @@ export const twoReadingDoubt = relation({
   gives: { U_2: '2*e_g/abs(n_2 - n_1)' },
   source: 'The line through two points, one moved up and the other down; worst case.',
   refuses: ({ n_1, n_2 }) =>
-    apart(n_1, n_2) ? undefined : 'Both readings stand at the same turns; a lead needs two places, so read a turn further.',
+    apart(n_1, n_2)
+      ? undefined
+      : 'Both readings stand at the same turns; a lead needs two places, so read a turn further.',
   compute: ({ e_g, n_1, n_2 }) => ({ U_2: mm((2 * e_g) / Math.abs(n_2 - n_1)) }),
 });
 
@@ -230,6 +234,7 @@ export const calibrate = (rows: readonly GaugeReading[], plan: CalibrationPlan):
     gapAt === undefined
       ? { told: false, why: whyNoGap }
       : hysteresisOf(rows, fit.coefficients[gapAt] ?? 0, errorOf(gapAt), b, fit.freedom, level);
+  const places = groups(rows);
   const agreement = leadAgreement({ lead: mm(b), leadInterval: leadInterval.value }, plan);
   const { difference, allowed, agrees } = agreement;
   return good({
@@ -248,12 +253,19 @@ export const calibrate = (rows: readonly GaugeReading[], plan: CalibrationPlan):
         ? { told: false, why: whyNoWave }
         : waveOf(fit.coefficients, fit.inverse, waveAt, scatter, fit.freedom, level, spanOf(z)),
     hysteresis,
-    repeatability: repeatabilityOf(rows),
-    corrections: correctionsOf(rows, nominal),
+    repeatability: repeatabilityOf(places),
+    corrections: correctionsOf(places, nominal),
     difference,
     allowed,
     agrees,
-    verdict: verdictOf({ b, nominal, difference, half: leadInterval.value.half, tolerance: agreement.tolerance, agrees }),
+    verdict: verdictOf({
+      b,
+      nominal,
+      difference,
+      half: leadInterval.value.half,
+      tolerance: agreement.tolerance,
+      agrees,
+    }),
     questions: unitQuestions(b, nominal),
   });
 };
@@ -356,7 +368,8 @@ export const unitRemedies = (
     (unit) => unit !== read.readingUnit && fits(UNITS[unit].factor / UNITS[read.readingUnit].factor),
   ).map((readingUnit) => ({ ...read, readingUnit }));
   const asPositions = POSITION_UNITS.filter(
-    (unit) => unit !== read.positionUnit && fits(perTurn(unit, stepsPerTurn) / perTurn(read.positionUnit, stepsPerTurn)),
+    (unit) =>
+      unit !== read.positionUnit && fits(perTurn(unit, stepsPerTurn) / perTurn(read.positionUnit, stepsPerTurn)),
   ).map((positionUnit) => ({ ...read, positionUnit }));
   return [...asReadings, ...asPositions];
 };
@@ -467,14 +480,17 @@ const fitModel = (rows: readonly GaugeReading[]): Result<Model> => {
     rows.filter((r) => r.direction === 'up').length,
   ];
   const enough = downs >= 3 && ups >= 3;
-  const withGap = enough ? attempt([...base, gapColumn]) : undefined;
+  // A model that tells everything tells the gap as well, for each column is judged by those before it: most tables need
+  // this one fit only.
+  const whole = enough && swings ? attempt([...base, gapColumn, ...waves]) : undefined;
+  const withGap = whole ?? (enough ? attempt([...base, gapColumn]) : undefined);
   const whyNoGap = enough
     ? 'Hysteresis can’t be told: the readings of the two directions stand at different places, so a gap can’t be told from the slope; read both over the same stretch.'
     : `Hysteresis can’t be told: there are ${ups} readings on the way up and ${downs} on the way down; take three at least of each.`;
   const whyNoWave =
     'The part that comes once per turn can’t be told: the readings do not spread over the turn, or are too few; read at six places of a turn or more, over two turns.';
   const trunk = withGap === undefined ? base : [...base, gapColumn];
-  const withWave = swings ? attempt([...trunk, ...waves]) : undefined;
+  const withWave = whole ?? (swings && withGap === undefined ? attempt([...trunk, ...waves]) : undefined);
   const fit = withWave ?? withGap ?? attempt(base);
   if (fit === undefined)
     return bad(
@@ -583,9 +599,10 @@ const hysteresisOf = (
 
 /** Readings at one place from one direction; places within a millionth of a turn are one. */
 const groups = (rows: readonly GaugeReading[]): readonly (readonly GaugeReading[])[] => {
-  const found = new Map<string, GaugeReading[]>();
+  const found = new Map<number, GaugeReading[]>();
   for (const row of rows) {
-    const key = `${Math.round(row.turns * 1e6)} ${row.direction}`;
+    // Even for up, odd for down.
+    const key = 2 * Math.round(row.turns * 1e6) + (row.direction === 'down' ? 1 : 0);
     const group = found.get(key);
     if (group === undefined) found.set(key, [row]);
     else group.push(row);
@@ -596,9 +613,10 @@ const groups = (rows: readonly GaugeReading[]): readonly (readonly GaugeReading[
 const meanReading = (group: readonly GaugeReading[]): number =>
   group.reduce((sum, row) => sum + row.reading, 0) / group.length;
 
-const repeatabilityOf = (rows: readonly GaugeReading[]): Told<Repeatability> => {
+const repeatabilityOf = (places: readonly (readonly GaugeReading[])[]): Told<Repeatability> => {
   let [squares, freedom, widest] = [0, 0, 0];
-  for (const group of groups(rows)) {
+  for (const group of places) {
+    if (group.length < 2) continue;
     const mean = meanReading(group);
     for (const row of group) squares += (row.reading - mean) ** 2;
     freedom += group.length - 1;
@@ -612,11 +630,21 @@ const repeatabilityOf = (rows: readonly GaugeReading[]): Told<Repeatability> => 
       };
 };
 
-const correctionsOf = (rows: readonly GaugeReading[], nominal: number): readonly CorrectionRow[] => {
+const correctionsOf = (places: readonly (readonly GaugeReading[])[], nominal: number): readonly CorrectionRow[] => {
   const order = (direction: Direction) => (direction === 'up' ? 0 : 1);
-  const table = groups(rows)
-    .flatMap((group) => group.slice(0, 1).map((row) => ({ ...row, reading: meanReading(group), count: group.length })))
-    .sort((a, b) => order(a.direction) - order(b.direction) || a.turns - b.turns);
+  // Plain loops: a logger’s table has a hundred thousand places.
+  const table: (GaugeReading & { readonly count: number })[] = [];
+  for (const group of places) {
+    const [row] = group;
+    if (row !== undefined)
+      table.push({
+        turns: row.turns,
+        direction: row.direction,
+        reading: mm(meanReading(group)),
+        count: group.length,
+      });
+  }
+  table.sort((a, b) => order(a.direction) - order(b.direction) || a.turns - b.turns);
   const [first] = table;
   if (first === undefined) return [];
   return table.map((row) => {

@@ -86,6 +86,8 @@ export interface Workshop {
   readonly shortArm: number;
   readonly seat: number;
   readonly ball: number;
+  /** Major diameter of the drive screw, mm: a wedge that it pushes is no lower. Nothing is added where it is left out. */
+  readonly driveDiameter?: number;
   /** Price of each way, in one currency; a way without one is compared without. */
   readonly prices?: Partial<Record<WayName, number>>;
 }
@@ -112,19 +114,20 @@ export interface Way {
 /** The five ways side by side for one wanted motion. A missing price is said, never taken as nought. */
 export const sameMotion = (wanted: WantedMotion, shop: Workshop): Result<readonly Way[]> => {
   for (const [name, value, most] of [
-    ['Resolution', wanted.resolution, 1],
-    ['Stroke', wanted.stroke, 500],
+    ['Resolution', wanted.resolution, 20],
+    ['Stroke', wanted.stroke, 1e4],
     ['Height', wanted.height, 1e4],
-    ['Short arm', shop.shortArm, 1e3],
+    ['Short arm', shop.shortArm, 1e4],
     ['Seat of the wedge', shop.seat, 1e3],
     ['Engagement', shop.engagement, 500],
     ['Radius of the balls', shop.ball, 500],
   ] as const)
     if (!(value > 0 && value <= most))
       return bad(`${name}: read ${value} mm; give a value above 0 mm and up to ${most} mm.`);
-  if (!(wanted.hand > 0 && wanted.hand <= Math.PI))
+  // A tired hand is the reader’s business; only an angle that divides by nothing, or is none, is refused.
+  if (!(wanted.hand > 0 && wanted.hand <= 4e3))
     return bad(
-      `Finest angle of the hand: read ${say((wanted.hand * 180) / Math.PI)}°; give one above 0° and up to 180°.`,
+      `Finest angle of the hand: read ${say((wanted.hand * 180) / Math.PI)}°; give one above 0°, such as 1.5°.`,
     );
   const refusal =
     outOfBounds('L', shop.finestLead) ??
@@ -190,7 +193,7 @@ export const sameMotion = (wanted: WantedMotion, shop: Workshop): Result<readonl
       'wedge',
       shop.driveLead * slope,
       S,
-      S + shop.seat * slope,
+      Math.max(S + shop.seat * slope, shop.driveDiameter ?? 0),
       S / slope + shop.seat,
       `A slope of 1 in ${say(1 / slope, 3)}, driven by the ${say(shop.driveLead, 3)} mm screw.`,
     ),

@@ -14,7 +14,7 @@ import type { GaugeReading } from './calibration.ts';
 import { type Millimetres, mm, type Turns, turns } from './quantity.ts';
 import type { Direction } from './readings-table.ts';
 import { bad, good, type Result } from './result.ts';
-import { type Move, simulate, type SimulatorSettings } from './simulator.ts';
+import { type Move, type SimulatorSettings, simulate } from './simulator.ts';
 
 export interface PracticeRun {
   /** Turns read over, from nought. */

@@ -2,7 +2,10 @@
 
 /** Four significant digits unless told, for example −0.0833. */
 export const say = (x: number, digits = 4): string => {
-  const text = String(Number(Math.abs(x).toPrecision(digits)));
+  const short = Number(Math.abs(x).toPrecision(digits));
+  // Nobody reads exponents: a number below all that matters is said to be under it, a vast one is written out.
+  const text =
+    short !== 0 && short < 1e-6 ? 'under 0.000001' : short >= 1e21 ? 'more than any real one' : String(short);
   return x < 0 && text !== '0' ? `−${text}` : text;
 };
 

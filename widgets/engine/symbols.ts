@@ -390,8 +390,14 @@ export const SYMBOLS = {
   U_2: { ...motion('how far a lead from two readings may be off, a turn', 'U_2', 1e9), min: 0 },
   s_g: { ...motion('scatter of one reading, standard deviation', 's_{\\mathrm{g}}', 1), min: 0 },
   u_g: { ...motion('lag of the carried part in its guide', 'u_{\\mathrm{g}}', 1), min: 0 },
-  eps_gA: { ...ratio('true lead error of thread A of the rig', '\\varepsilon_{\\mathrm{g}A}', -0.05, 0.05), shown: 'percent' },
-  eps_gC: { ...ratio('true lead error of thread C of the rig', '\\varepsilon_{\\mathrm{g}C}', -0.05, 0.05), shown: 'percent' },
+  eps_gA: {
+    ...ratio('true lead error of thread A of the rig', '\\varepsilon_{\\mathrm{g}A}', -0.05, 0.05),
+    shown: 'percent',
+  },
+  eps_gC: {
+    ...ratio('true lead error of thread C of the rig', '\\varepsilon_{\\mathrm{g}C}', -0.05, 0.05),
+    shown: 'percent',
+  },
   N_r: { ...ratio('runs up and down', 'N_{\\mathrm{r}}', 1, 50), whole: true },
   theta_i: angle('angle between the gauge and the motion', '\\theta_{\\mathrm{i}}', -75, 75),
   theta_c: angle('change of tilt over the motion', '\\theta_{\\mathrm{c}}', -30, 30),

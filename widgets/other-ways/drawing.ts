@@ -1,44 +1,76 @@
 /**
- * Each way from the side at mid-stroke, all five to one scale, millimetres up from the base. Hatched is fixed, tinted what
- * the hand turns, outlined in the other colour what moves the tip; a thread is the pair of thin lines at its root.
+ * Each way from the side at mid-stroke, all five to one scale on one base. Hatched is fixed, tinted and full outlined what
+ * the hand turns or drives, dashed what moves the tip; a thread is shown by the thin lines of its root.
  */
 import { diameters, type Thread } from '../engine/index.ts';
-import { type Point, polygon, px } from '../shared/svg.ts';
+import { type Point, polygon, polyline, px } from '../shared/svg.ts';
 import type { WaysState, WholeWay } from './state.ts';
 
-/** Picture size in its own units. */
-export const WIDTH = 240;
-export const HEIGHT = 200;
-const LEFT = 10;
-const FLOOR = HEIGHT - 22;
-/** Beyond this the picture is cut off, and says so. */
-const WIDEST = 80;
-const HIGHEST = 60;
+/** All five together are as wide as this, in units of the picture. */
+const TOGETHER = 680;
+/** Millimetres beside each way. */
+const AIR = 4;
+const BELOW = 16;
 
 export interface Frame {
   /** Units of the picture per millimetre. */
   readonly scale: number;
-  readonly x: (mm: number) => number;
-  readonly y: (mm: number) => number;
+  /** Millimetres that each picture is wide and all are high. */
+  readonly widths: readonly number[];
+  readonly high: number;
 }
 
-export const frameOf = ({ ways, wanted }: WaysState): Frame => {
-  const wide = Math.min(WIDEST, Math.max(20, ...ways.map((w) => w.length + 14)));
-  const high = Math.min(HIGHEST, Math.max(12, wanted.height, ...ways.map((w) => w.height + 4)));
-  const scale = Math.min((WIDTH - 2 * LEFT) / wide, (FLOOR - 8) / high);
-  return { scale, x: (mm) => LEFT + mm * scale, y: (mm) => FLOOR - mm * scale };
+/** What a way takes across, drive screw and base with it, mm. */
+const across = (way: WholeWay, { threads: { B, D, A, C } }: WaysState): number => {
+  switch (way.name) {
+    case 'plain screw':
+      return B.d + 2 * WALL;
+    case 'wedge':
+      return way.length + 2 * D.d;
+    case 'lever':
+      return PIVOT + way.length + D.d / 2 + WALL;
+    case 'squeezed balls':
+      return way.length;
+    case 'differential screw':
+      return Math.max(A.d, C.d) + 2 * WALL;
+  }
+};
+
+const WALL = 4;
+const PIVOT = 5;
+/** Room for the mark of the tip, mm. */
+const MARK = 6;
+
+const topOf = (way: WholeWay, { shop }: WaysState): number =>
+  way.name === 'wedge' ? way.height + shop.seat / 2 : way.height;
+
+export const frameOf = (s: WaysState): Frame => {
+  const tallest = Math.max(...s.ways.map((way) => topOf(way, s))) + MARK;
+  // One that runs out of all proportion is cut off rather than shrink the rest; the roof is shown where it is near.
+  const roof = s.wanted.height + 2;
+  const high = Math.min(Math.max(60, roof), roof <= 2 * tallest ? Math.max(tallest, roof) : tallest);
+  const widths = s.ways.map((way) => Math.min(across(way, s), Math.max(70, 1.2 * high)) + 2 * AIR);
+  return { scale: TOGETHER / widths.reduce((a, b) => a + b, 0), widths, high };
 };
 
 /** True where the way is larger than the picture. */
-export const cutOff = (way: WholeWay, { scale }: Frame): boolean =>
-  way.length * scale > WIDTH - LEFT || way.height * scale > FLOOR;
+export const cutOff = (way: WholeWay, s: WaysState, { widths, high }: Frame): boolean =>
+  across(way, s) > (widths[s.ways.indexOf(way)] ?? 0) || topOf(way, s) > high;
+
+/** Draws in millimetres, x from the left of the way and z up from the base. */
+interface Pen {
+  readonly at: (x: number, z: number) => Point;
+  readonly scale: number;
+}
 
 type Role = 'base' | 'turned' | 'carried';
 
-const shape = (role: Role, points: readonly Point[], { x, y }: Frame): string =>
-  `<path class="part ${role}"${role === 'base' ? ' fill="url(#other-ways-base)"' : ''} d="${polygon(points.map(([a, b]) => [x(a), y(b)]))}"/>`;
+const filled = (role: Role): string => (role === 'base' ? ' fill="url(#other-ways-base)"' : '');
 
-const box = (role: Role, left: number, right: number, bottom: number, top: number, f: Frame): string =>
+const shape = (role: Role, points: readonly Point[], pen: Pen): string =>
+  `<path class="part ${role}"${filled(role)} d="${polygon(points.map(([x, z]) => pen.at(x, z)))}"/>`;
+
+const box = (role: Role, left: number, right: number, bottom: number, top: number, pen: Pen): string =>
   shape(
     role,
     [
@@ -47,169 +79,133 @@ const box = (role: Role, left: number, right: number, bottom: number, top: numbe
       [right, top],
       [left, top],
     ],
-    f,
+    pen,
   );
 
-const line = (points: readonly Point[], { x, y }: Frame, name: string): string =>
-  `<path class="${name}" d="${points.map(([a, b], i) => `${i === 0 ? 'M' : 'L'}${px(x(a))} ${px(y(b))}`).join('')}"/>`;
+const rootLine = (from: Point, to: Point, pen: Pen): string =>
+  `<path class="root" d="${polyline([pen.at(...from), pen.at(...to)])}"/>`;
 
 /** A screw upright about x, its thread shown by the lines of its root. */
-const upright = (role: Role, thread: Thread, x: number, bottom: number, top: number, f: Frame): string => {
-  const root = diameters(thread).d3 / 2;
-  return (
-    box(role, x - thread.d / 2, x + thread.d / 2, bottom, top, f) +
-    [-root, root]
-      .map((r) =>
-        line(
-          [
-            [x + r, bottom],
-            [x + r, top],
-          ],
-          f,
-          `root ${role}`,
-        ),
-      )
-      .join('')
-  );
-};
+const upright = (thread: Thread, x: number, bottom: number, top: number, pen: Pen): string =>
+  box('turned', x - thread.d / 2, x + thread.d / 2, bottom, top, pen) +
+  [-1, 1]
+    .map((side) => x + (side * diameters(thread).d3) / 2)
+    .map((root) => rootLine([root, bottom], [root, top], pen))
+    .join('');
 
-const lying = (thread: Thread, left: number, right: number, z: number, f: Frame): string => {
-  const root = diameters(thread).d3 / 2;
-  return (
-    box('turned', left, right, z - thread.d / 2, z + thread.d / 2, f) +
-    [-root, root]
-      .map((r) =>
-        line(
-          [
-            [left, z + r],
-            [right, z + r],
-          ],
-          f,
-          'root turned',
-        ),
-      )
-      .join('')
-  );
-};
+const lying = (thread: Thread, left: number, right: number, z: number, pen: Pen): string =>
+  box('turned', left, right, z - thread.d / 2, z + thread.d / 2, pen) +
+  [-1, 1]
+    .map((side) => z + (side * diameters(thread).d3) / 2)
+    .map((root) => rootLine([left, root], [right, root], pen))
+    .join('');
 
-const round = (role: Role, cx: number, cz: number, r: number, { x, y, scale }: Frame): string =>
-  `<circle class="part ${role}"${role === 'base' ? ' fill="url(#other-ways-base)"' : ''} cx="${px(x(cx))}" cy="${px(y(cz))}" r="${px(r * scale)}"/>`;
+const ball = (role: Role, x: number, z: number, r: number, pen: Pen): string => {
+  const [cx, cy] = pen.at(x, z);
+  return `<circle class="part ${role}"${filled(role)} cx="${px(cx)}" cy="${px(cy)}" r="${px(r * pen.scale)}"/>`;
+};
 
 /** The place whose motion is wanted. */
-const tip = (cx: number, cz: number, { x, y }: Frame): string =>
-  `<path class="tip" d="M${px(x(cx))} ${px(y(cz))}m-6 -9l6 -8l6 8z"/>`;
+const tip = (x: number, z: number, pen: Pen): string => {
+  const [cx, cy] = pen.at(x, z);
+  return `<path class="tip" d="M${px(cx)} ${px(cy - 3)}m-5 0l5 -10l5 10z"/>`;
+};
 
-const DRAWN: Readonly<Record<WholeWay['name'], (way: WholeWay, s: WaysState, f: Frame) => string>> = {
-  'plain screw': (way, { shop, threads: { B } }, f) => {
-    const x = B.d / 2 + 5;
+const DRAWN: Readonly<Record<WholeWay['name'], (way: WholeWay, s: WaysState, pen: Pen) => string>> = {
+  'plain screw': (way, { shop, threads: { B } }, pen) => {
+    const x = B.d / 2 + WALL;
     const up = way.stroke / 2;
     return (
-      box('base', 0, 2 * x, 0, shop.engagement, f) +
-      upright('turned', B, x, up, shop.engagement + up, f) +
-      tip(x, shop.engagement + up, f)
+      box('base', 0, 2 * x, 0, shop.engagement, pen) +
+      upright(B, x, up, shop.engagement + up, pen) +
+      tip(x, shop.engagement + up, pen)
     );
   },
-  wedge: (way, { shop, threads: { D } }, f) => {
-    const rise = (at: number) => (way.height * at) / way.length;
-    const mid = (way.length - shop.seat) / 2;
-    const thick = Math.max(3, shop.seat / 2);
-    const top = rise(mid + shop.seat) + thick;
+  wedge: (way, { shop, threads: { D } }, pen) => {
+    const rise = (way.stroke / (way.length - shop.seat)) * way.length;
+    const at = (x: number) => way.height - rise + (rise * x) / way.length;
+    const left = (way.length - shop.seat) / 2;
+    const right = left + shop.seat;
+    const top = at(right) + shop.seat / 2;
+    const slope: Point[] = [
+      [0, 0],
+      [way.length, 0],
+      [way.length, way.height],
+      [0, at(0)],
+    ];
+    const rider: Point[] = [
+      [left, at(left)],
+      [right, at(right)],
+      [right, top],
+      [left, top],
+    ];
     return (
-      lying(D, way.length, way.length + 12, Math.max(D.d / 2, way.height / 2), f) +
-      shape(
-        'turned',
-        [
-          [0, 0],
-          [way.length, 0],
-          [way.length, way.height],
-        ],
-        f,
-      ) +
-      shape(
-        'carried',
-        [
-          [mid, rise(mid)],
-          [mid + shop.seat, rise(mid + shop.seat)],
-          [mid + shop.seat, top],
-          [mid, top],
-        ],
-        f,
-      ) +
-      tip(mid + shop.seat / 2, top, f)
+      lying(D, way.length, way.length + 2 * D.d, way.height / 2, pen) +
+      shape('turned', slope, pen) +
+      shape('carried', rider, pen) +
+      tip((left + right) / 2, top, pen)
     );
   },
-  lever: (way, { shop, threads: { D } }, f) => {
-    const travel = way.height - shop.engagement;
+  lever: (way, { shop, threads: { D } }, pen) => {
     // The screw goes through the end of the bar and stands on the base.
-    const under = travel / 2;
-    const r = Math.max(1, Math.min(2, shop.engagement / 4));
+    const under = (way.height - shop.engagement) / 2;
+    const end = PIVOT + way.length;
     return (
-      upright('turned', D, way.length + 4, 0, way.height, f) +
-      box('carried', 0, way.length + 4 + D.d / 2 + 2, under, under + shop.engagement, f) +
-      line(
-        [
-          [way.length + 4, 0],
-          [way.length + 4, way.height],
-        ],
-        f,
-        'axis',
-      ) +
       shape(
         'base',
         [
-          [1, 0],
-          [7, 0],
-          [4 + r, under],
-          [4 - r, under],
+          [PIVOT - 3, 0],
+          [PIVOT + 3, 0],
+          [PIVOT, under],
         ],
-        f,
+        pen,
       ) +
-      round('base', 4, under, r, f) +
-      tip(4 + shop.shortArm, under + shop.engagement, f)
+      box('carried', 0, end + D.d / 2 + WALL, under, under + shop.engagement, pen) +
+      upright(D, end, 0, way.height, pen) +
+      tip(PIVOT + shop.shortArm, under + shop.engagement, pen)
     );
   },
-  'squeezed balls': (way, { shop: { ball: R } }, f) => {
+  'squeezed balls': (way, { shop: { ball: R } }, pen) => {
+    // Half of the stroke down from where they touch: the spread follows from the lines of centres, 2R long.
+    const centre = way.height - R - way.stroke / 2;
     const x = way.length / 2;
-    const spread = x - R;
-    // Seen from the side with one ball in front of the plane of the other two: their places in this view.
-    const places = [90, 210, 330].map((deg) => spread * Math.cos((deg * Math.PI) / 180));
-    const centre = R + Math.sqrt(Math.max(0, 4 * R * R - spread * spread));
+    const spread = Math.sqrt(Math.max(0, 4 * R * R - (centre - R) ** 2));
     return (
-      places.map((p) => round('turned', x + p, R, R, f)).join('') +
-      round('carried', x, centre, R, f) +
-      tip(x, centre + R, f)
+      [90, 210, 330]
+        .map((deg) => x + spread * Math.cos((deg * Math.PI) / 180))
+        .map((place) => ball('turned', place, R, R, pen))
+        .join('') +
+      ball('carried', x, centre, R, pen) +
+      tip(x, centre + R, pen)
     );
   },
-  'differential screw': (way, { threads: { A, C } }, f) => {
+  'differential screw': (way, { threads: { A, C } }, pen) => {
     const widest = Math.max(A.d, C.d);
-    const x = widest / 2 + 5;
+    const x = widest / 2 + WALL;
     const half = way.height / 2;
-    const nut = Math.min(half, half / 2 + 1);
+    const nut = (2 * half) / 3;
+    const foot = nut / 3;
     return (
-      box('base', 0, 2 * x, 0, nut, f) +
-      upright('turned', A, x, nut / 3, half, f) +
-      upright('turned', C, x, half, way.height - nut / 3, f) +
-      [-1, 1]
-        .map((side) => {
-          const inner = x + (side * C.d) / 2;
-          const outer = x + side * (widest / 2 + 4);
-          return box('carried', Math.min(inner, outer), Math.max(inner, outer), way.height - nut, way.height, f);
-        })
-        .join('') +
-      box('carried', x - C.d / 2, x + C.d / 2, way.height - nut / 3, way.height, f) +
-      tip(x, way.height, f)
+      box('base', 0, 2 * x, 0, nut, pen) +
+      box('carried', 0, 2 * x, way.height - nut, way.height, pen) +
+      upright(A, x, foot, half, pen) +
+      upright(C, x, half, way.height - foot, pen) +
+      tip(x, way.height, pen)
     );
   },
 };
 
-export const drawingOf = (way: WholeWay, s: WaysState, f: Frame): string => {
-  const roof = f.y(s.wanted.height);
-  const bar = 10 * f.scale;
+/** One picture; its share of the width of all five stands in its style, so that all keep one scale however they wrap. */
+export const drawingOf = (way: WholeWay, s: WaysState, { scale, widths, high }: Frame): string => {
+  const wide = widths[s.ways.indexOf(way)] ?? 1;
+  const floor = (high + 1) * scale;
+  const [width, height] = [wide * scale, floor + BELOW];
+  const pen: Pen = { at: (x, z) => [(AIR + x) * scale, floor - z * scale], scale };
+  const roof =
+    s.wanted.height <= high ? `<path class="roof" d="M0 ${px(floor - s.wanted.height * scale)}H${px(width)}"/>` : '';
   return (
-    `<svg class="way" viewBox="0 0 ${WIDTH} ${HEIGHT}" role="img" aria-label="${way.name}, from the side, to scale">` +
-    `<path class="ground" d="M0 ${FLOOR}H${WIDTH}"/>` +
-    (roof > 0 ? `<path class="roof" d="M0 ${px(roof)}H${WIDTH}"/>` : '') +
-    `${DRAWN[way.name](way, s, f)}` +
-    `<path class="measure" d="M${LEFT} ${HEIGHT - 12}v8M${LEFT} ${HEIGHT - 8}h${px(bar)}M${px(LEFT + bar)} ${HEIGHT - 12}v8"/></svg>`
+    `<svg class="way" viewBox="0 0 ${px(width)} ${px(height)}" role="img" aria-label="${way.name}, from the side, to scale">` +
+    `<path class="ground" d="M0 ${px(floor)}H${px(width)}"/>${roof}${DRAWN[way.name](way, s, pen)}` +
+    `<path class="measure" d="M${px(AIR * scale)} ${px(floor + 5)}v8m0 -4h${px(10 * scale)}m0 -4v8"/></svg>`
   );
 };

@@ -5,16 +5,17 @@
 import { good, type Result } from '../engine/index.ts';
 import { numeral, show, type UnitView } from '../shared/format.ts';
 import type { Numbers } from '../shared/numbers.ts';
-import { escapeText } from '../shared/svg.ts';
+import { escapeText, px } from '../shared/svg.ts';
 import type { Widget } from '../shared/widget.ts';
-import { cutOff, drawingOf, frameOf } from './drawing.ts';
+import { cutOff, drawingOf, type Frame, frameOf } from './drawing.ts';
 import { type WaysState, type WholeWay, waysState } from './state.ts';
 
 const motion = (v: number, view: UnitView) => show(v, { shown: 'motion', digits: 3 }, view);
 const size = (v: number, view: UnitView) => show(v, { shown: 'size', digits: 3 }, view);
 const torque = (v: number, view: UnitView) => show(v, { shown: 'N·mm', digits: 3 }, view);
 
-const priceText = ({ price }: WholeWay): string => (price === undefined ? 'no price given' : numeral(price));
+const priceText = ({ price }: WholeWay): string =>
+  price === undefined ? 'no price given' : Number.isInteger(price) ? numeral(price) : price.toFixed(2);
 
 const torqueText = (way: WholeWay, view: UnitView): string =>
   way.torque.ok ? torque(way.torque.value, view) : 'can’t be turned';
@@ -23,15 +24,18 @@ const torqueText = (way: WholeWay, view: UnitView): string =>
 const stiffnessText = (way: WholeWay): string =>
   way.chain.ok ? `${numeral(way.chain.value.stiffness / 1000, 3)}\u00a0N/µm` : 'no figure';
 
-const giveText = (way: WholeWay, view: UnitView): string => (way.give.ok ? motion(way.give.value, view) : 'no figure');
+const giveText = (way: WholeWay, view: UnitView): string =>
+  way.give.ok && way.chain.ok ? `${motion(way.give.value, view)}, chiefly ${way.chain.value.softest}` : 'no figure';
 
 /** What it fails of the wanted motion, in the reader’s units; empty where it does all. */
 const failings = (way: WholeWay, { wanted }: WaysState, view: UnitView): string[] => {
   const slack = 1 + 1e-9;
   return [
-    ...(way.resolution > wanted.resolution * slack ? [`too coarse: ${motion(wanted.resolution, view)} wanted`] : []),
-    ...(way.stroke * slack < wanted.stroke ? [`too short: ${motion(wanted.stroke, view)} wanted`] : []),
-    ...(way.height > wanted.height * slack ? [`too high: ${size(wanted.height, view)} free`] : []),
+    ...(way.resolution > wanted.resolution * slack
+      ? [`too coarse: ${motion(wanted.resolution, view)} was wanted`]
+      : []),
+    ...(way.stroke * slack < wanted.stroke ? [`too short: ${motion(wanted.stroke, view)} was wanted`] : []),
+    ...(way.height > wanted.height * slack ? [`too high: ${size(wanted.height, view)} is free`] : []),
     ...(way.torque.ok ? [] : [way.torque.reason]),
     ...(way.chain.ok ? [] : [way.chain.reason]),
   ];
@@ -44,7 +48,7 @@ const made = (way: WholeWay, { shop, threads: { B, D, A, C } }: WaysState, view:
     case 'plain screw':
       return way.perTurn > B.L * (1 + 1e-9)
         ? `a lead of ${size(way.perTurn, view)}, coarser than ${B.designation}`
-        : `${B.designation}, the finest there is`;
+        : `${B.designation}, the finest to be had`;
     case 'wedge':
       return `1 in ${steps}, pushed by ${D.designation}`;
     case 'lever':
@@ -66,12 +70,14 @@ const facts = (way: WholeWay, view: UnitView): [name: string, value: string][] =
   ['price', priceText(way)],
 ];
 
+const stood = (way: WholeWay, s: WaysState, frame: Frame): string =>
+  `<div class="stood" style="--w: ${px(frame.widths[s.ways.indexOf(way)] ?? 1)}">${drawingOf(way, s, frame)}` +
+  `<p class="line">${way.name}${cutOff(way, s, frame) ? ' <span class="cut-off">(larger than the picture: cut off)</span>' : ''}</p></div>`;
+
 const card = (way: WholeWay, s: WaysState, view: UnitView): string => {
-  const frame = frameOf(s);
   const fails = failings(way, s, view);
   return (
-    `<section class="way-card" data-way="${way.name}"><p class="way-name">${way.name}</p>${drawingOf(way, s, frame)}` +
-    (cutOff(way, frame) ? '<p class="cut-off">Larger than the picture: cut off.</p>' : '') +
+    `<section class="way-card" data-way="${way.name}"><p class="way-name">${way.name}</p>` +
     `<p class="made">${escapeText(made(way, s, view))}</p>` +
     `<dl class="readout">${facts(way, view)
       .map(([name, value]) => `<div><dt>${name}</dt><dd>${escapeText(value)}</dd></div>`)
@@ -90,11 +96,17 @@ const draw = (numbers: Numbers, view: UnitView): Result<string> => {
   const state = waysState(numbers);
   if (!state.ok) return state;
   const s = state.value;
+  const frame = frameOf(s);
+  const together = frame.widths.reduce((a, b) => a + b, 0);
+  const row = Math.max(...frame.widths, together / 2);
+  const roof = `height allowed: ${size(s.wanted.height, view)}${s.wanted.height > frame.high ? ', above the picture' : ''}`;
   return good(
     `<svg class="hatches" width="0" height="0" aria-hidden="true"><defs><pattern id="other-ways-base" width="7" height="7" patternUnits="userSpaceOnUse" patternTransform="rotate(45)"><path class="hatch" d="M0 0V7"/></pattern></defs></svg>` +
       `<ul class="legend">${key('turned', 'turned or driven')}${key('carried', 'moves the tip')}${key('base', 'fixed (hatched)')}` +
       `<li><svg class="swatch" viewBox="0 0 26 14" aria-hidden="true"><path class="tip" d="M7 12l6 -9l6 9z"/></svg>tip</li>` +
-      `<li><svg class="swatch" viewBox="0 0 26 14" aria-hidden="true"><path class="roof" d="M0 7H26"/></svg>height allowed</li><li>measure: ${size(10, view)}</li></ul>` +
+      `<li><svg class="swatch" viewBox="0 0 26 14" aria-hidden="true"><path class="roof" d="M0 7H26"/></svg>${roof}</li>` +
+      `<li><svg class="swatch" viewBox="0 0 26 14" aria-hidden="true"><path class="measure" d="M3 3v8m0 -4h20m0 -4v8"/></svg>${size(10, view)}</li></ul>` +
+      `<div class="line-up" style="--all: ${px(together)}; --row: ${px(row)}">${s.ways.map((way) => stood(way, s, frame)).join('')}</div>` +
       `<div class="five-ways">${s.ways.map((way) => card(way, s, view)).join('')}</div>`,
   );
 };
@@ -117,7 +129,7 @@ const says = (numbers: Numbers, view: UnitView): string => {
   if (!state.ok) return state.reason;
   const s = state.value;
   const able = s.ways.filter((way) => failings(way, s, view).length === 0);
-  const asked = `${motion(s.wanted.resolution, view)} for ${show(s.wanted.hand, { shown: 'degrees', digits: 3 }, view)} of the hand and ${motion(s.wanted.stroke, view)} of stroke within ${size(s.wanted.height, view)} of height`;
+  const asked = `${show(s.wanted.resolution, { shown: 'motion' }, view)} for ${show(s.wanted.hand, { shown: 'degrees' }, view)} of the hand and ${show(s.wanted.stroke, { shown: 'motion' }, view)} of stroke within ${show(s.wanted.height, { shown: 'size' }, view)} of height`;
   const unpriced = s.ways.filter((way) => way.price === undefined).map((way) => way.name);
   const missing =
     unpriced.length === 0
@@ -157,14 +169,12 @@ export const otherWays: Widget = {
     return {
       head: [
         'way',
-        'made by',
         'a turn',
         'for the hand’s angle',
         'stroke',
         'effort',
         'stiffness, at most',
         'gives under the load',
-        'softest part',
         'height',
         'length across',
         'price',
@@ -172,14 +182,12 @@ export const otherWays: Widget = {
       ],
       rows: s.ways.map((way) => [
         way.name,
-        made(way, s, view),
         motion(way.perTurn, view),
         motion(way.resolution, view),
         motion(way.stroke, view),
         torqueText(way, view),
         stiffnessText(way),
         giveText(way, view),
-        way.chain.ok ? way.chain.value.softest : '',
         size(way.height, view),
         way.length > 0 ? size(way.length, view) : 'its own width',
         priceText(way),

@@ -42,13 +42,20 @@ export const waysState = (numbers: Numbers): Result<WaysState> => {
       'The two threads of the pair are of unlike hands, so their leads add and the motion is coarse: give both the same hand.',
     );
   const v = numbers.values;
-  const wanted = { resolution: v.s_w ?? 0, stroke: v.S ?? 0, height: v.H_w ?? 0, hand: v.theta ?? 0 };
+  // A stroke down is as long as one up, and an angle back as fine as one forward.
+  const wanted = {
+    resolution: v.s_w ?? 0,
+    stroke: Math.abs(v.S ?? 0),
+    height: v.H_w ?? 0,
+    hand: Math.abs(v.theta ?? 0),
+  };
   const list = readWayPrices(numbers.texts?.prices ?? '');
   if (!list.ok) return list;
   const bar = v.t_b ?? 0;
   const shop: Workshop = {
     finestLead: B.L,
     driveLead: D.L,
+    driveDiameter: D.d,
     engagement: bar,
     pair: { A: A.L, C: C.L },
     shortArm: v.b_l ?? 0,

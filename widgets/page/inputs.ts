@@ -41,7 +41,6 @@ const typedRow = (set: string, input: Exclude<Input, { kind: 'choice' }>, store:
     spellcheck: 'false',
     autocapitalize: 'off',
     'aria-describedby': `${id}-note`,
-    maxlength: String(MOST_SHOWN),
   });
   if (input.kind === 'quantity') field.inputMode = 'text';
   const note = make('p', { id: `${id}-note`, class: 'field-note', role: 'status' });
@@ -61,6 +60,7 @@ const typedRow = (set: string, input: Exclude<Input, { kind: 'choice' }>, store:
   const long =
     input.kind === 'text' && longestOf(input.name) > MOST_SHOWN ? longText(field, set, input.name, store) : undefined;
   if (long) box.append(long.empty);
+  else field.maxLength = MOST_SHOWN;
   field.addEventListener('input', () => {
     if (!field.readOnly) store.type(set, input.name, field.value);
   });
@@ -122,7 +122,8 @@ const longText = (field: HTMLInputElement | HTMLTextAreaElement, set: string, na
   });
   const paste = (event: Event) => {
     const text = event instanceof ClipboardEvent ? (event.clipboardData?.getData('text/plain') ?? '') : '';
-    if (text.length <= MOST_SHOWN) return;
+    // A locked field takes a paste as a whole new list.
+    if (text.length <= MOST_SHOWN && !(field.readOnly && text !== '')) return;
     event.preventDefault();
     store.type(set, name, text);
   };

@@ -18,7 +18,7 @@ import {
   writeReadingsTable,
 } from '../engine/index.ts';
 import { axisUnit, type Frame, panelHtml, xAt, yAt } from '../plots/frame.ts';
-import { motionText, signedMotion } from '../shared/calibration-words.ts';
+import { counted, motionText, signedMotion } from '../shared/calibration-words.ts';
 import { numeral, show, type UnitView } from '../shared/format.ts';
 import type { Numbers } from '../shared/numbers.ts';
 import { type Point, polyline, px } from '../shared/svg.ts';
@@ -119,11 +119,11 @@ const draw = (numbers: Numbers, view: UnitView): Result<string> => {
       const points = readings
         .slice(run * perRun, (run + 1) * perRun)
         .flatMap((row, i): Point[] =>
-          row.direction === direction
-            ? [[xAt(frame, row.turns), yAt(frame, off[run * perRun + i] ?? 0)]]
-            : [],
+          row.direction === direction ? [[xAt(frame, row.turns), yAt(frame, off[run * perRun + i] ?? 0)]] : [],
         );
-      const marks = points.map(([x, y]) => (direction === 'up' ? `M${px(x)} ${px(y - 4)}l4 7h-8Z` : `M${px(x)} ${px(y + 4)}l4 -7h-8Z`));
+      const marks = points.map(([x, y]) =>
+        direction === 'up' ? `M${px(x)} ${px(y - 4)}l4 7h-8Z` : `M${px(x)} ${px(y + 4)}l4 -7h-8Z`,
+      );
       paths.push(
         `<path class="curve rig ${direction}" d="${polyline(points)}"/><path class="reading ${direction}" d="${marks.join('')}"/>`,
       );
@@ -133,7 +133,7 @@ const draw = (numbers: Numbers, view: UnitView): Result<string> => {
   return good(
     `<ul class="legend">${item('<path class="curve rig up" d="M1 6H33"/><path class="reading up" d="M17 2l4 7h-8Z"/>', 'turning up')}${item('<path class="curve rig down" d="M1 6H33"/><path class="reading down" d="M17 10l4 -7h-8Z"/>', 'turning down')}</ul>` +
       `<div class="rig-plot">${panelHtml(frame, 'Indicator less the nominal travel', 6, paths.join(''))}</div>` +
-      `<div class="rig-side"><dl class="readout"><div><dt>readings</dt><dd>${numeral(readings.length)}</dd></div><div><dt>nominal net lead</dt><dd>${motionText(nominal, view)}</dd></div>` +
+      `<div class="rig-side"><dl class="readout"><div><dt>readings</dt><dd>${counted(readings.length)}</dd></div><div><dt>nominal net lead</dt><dd>${motionText(nominal, view)}</dd></div>` +
       `<div><dt>true net lead of this rig</dt><dd>${motionText(rig.value.truth, view)}</dd></div><div><dt>flanks</dt><dd>${rig.value.seated ? 'seated: play does not show' : 'loose: play shows'}</dd></div></dl>` +
       `<p class="acts"><button type="button" data-act="take" data-key="act-take">Take these readings over</button><button type="button" class="plain" data-act="again" data-key="act-again">Read again with the next seed</button></p><p class="line" role="status" data-taken></p></div>`,
   );
@@ -144,7 +144,7 @@ const says = (numbers: Numbers, view: UnitView): string => {
   if (!rig.ok) return rig.reason;
   const { readings, nominal } = rig.value;
   const off = readings.map((row) => row.reading - nominal * row.turns);
-  return `${numeral(readings.length)} readings with seed ${numeral(numbers.values.n_s ?? 1, 9)}: beside the nominal travel the indicator goes from ${signedMotion(Math.min(...off), view)} to ${signedMotion(Math.max(...off), view)}, and this rig’s true net lead is ${motionText(rig.value.truth, view)} a turn.`;
+  return `${counted(readings.length)} readings with seed ${counted(numbers.values.n_s ?? 1)}: beside the nominal travel the indicator goes from ${signedMotion(Math.min(...off), view)} to ${signedMotion(Math.max(...off), view)}, and this rig’s true net lead is ${motionText(rig.value.truth, view)} a turn.`;
 };
 
 const tableOf = (numbers: Numbers, view: UnitView): Table => {
@@ -153,7 +153,7 @@ const tableOf = (numbers: Numbers, view: UnitView): Table => {
   const reading = (z: number) => show(z, { shown: 'motion' }, view);
   return {
     head: ['turns', 'direction', 'indicator'],
-    rows: rig.value.readings.map((row) => [numeral(row.turns, 5), row.direction, reading(row.reading)]),
+    rows: rig.value.readings.map((row) => [numeral(row.turns), row.direction, reading(row.reading)]),
   };
 };
 

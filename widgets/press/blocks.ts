@@ -5,6 +5,8 @@
  *   figure WIDGET SET | figure WIDGET with SET: caption
  *   predict [with SET]                a question, the steps of its answer, and `slip` lines: calls that give known wrong answers
  *   derivation: title                 see derivation.ts
+ *   exercise ID: title                see exercise-block.ts
+ *   papers, review                    where papers are set, and where exercises of the whole book are mixed
  */
 import type { Reading, Result, SymbolName } from '../engine/index.ts';
 import { relationNamed, symbolFact } from '../engine/index.ts';
@@ -12,6 +14,7 @@ import { dressOf, show } from '../shared/format.ts';
 import { gather, type Input, type NumberSet, readInput, scopeOf, type Value } from '../shared/numbers.ts';
 import { runSteps, type Step } from '../shared/steps.ts';
 import type { Widget } from '../shared/widget.ts';
+import { type ExerciseBlock, readExercise } from './exercise-block.ts';
 import { type ExpectedStep, isStepLine, readCall, readInputLine, readStepLine, splitComment } from './grammar.ts';
 import type { Ledger } from './mistake.ts';
 
@@ -60,7 +63,11 @@ export interface Derivation {
   readonly line: number;
 }
 
-export type Block = Example | Figure | Prediction | Derivation;
+export interface Papers {
+  readonly kind: 'papers' | 'review';
+}
+
+export type Block = Example | Figure | Prediction | Derivation | ExerciseBlock | Papers;
 
 /** What the blocks of one chapter have declared so far. */
 export interface Declared {
@@ -71,7 +78,8 @@ export interface Declared {
 const NAME = '[a-z][a-z0-9-]*';
 
 /** Whether a fence with this info string is a block of ours. */
-export const isBlock = (info: string): boolean => /^(example|figure|predict|derivation)\b/.test(info.trim());
+export const isBlock = (info: string): boolean =>
+  /^(example|figure|predict|derivation|exercise|papers|review)\b/.test(info.trim());
 
 /** Reads one block; `line` is the line of its first body line. Undefined where it can't stand at all. */
 export const readBlock = (
@@ -142,9 +150,13 @@ export const readBlock = (
   const predict = new RegExp(`^predict (?:with )?(${NAME})$`).exec(words);
   if (predict) return readPrediction(predict[1] ?? '', /\bwith\b/.test(words), body, line, declared, book);
 
+  const exercise = new RegExp(`^exercise (${NAME})$`).exec(words);
+  if (exercise) return readExercise(exercise[1] ?? '', title, body, line, book);
+  if (words === 'papers' || words === 'review') return { kind: words };
+
   book.note(
     opening,
-    `“${head.trim()}” can’t be read; write “example NAME: title”, “figure WIDGET with SET: caption”, “predict with SET” or “derivation: title”.`,
+    `“${head.trim()}” can’t be read; write “example NAME: title”, “figure WIDGET with SET: caption”, “predict with SET”, “derivation: title”, “exercise NAME: title”, “papers” or “review”.`,
   );
   return undefined;
 };

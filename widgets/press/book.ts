@@ -1,6 +1,7 @@
 /** The whole book: every chapter file pressed, cross-checked for links, and set into pages. */
 import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
+import { type Bank, makeBank } from '../class/bank.ts';
 import type { Widget } from '../shared/widget.ts';
 import { type Pressed, pageHref, pressChapter } from './chapter.ts';
 import type { Mistake } from './mistake.ts';
@@ -10,6 +11,8 @@ export interface Book {
   readonly places: readonly Place[];
   readonly pressed: ReadonlyMap<string, Pressed>;
   readonly mistakes: readonly Mistake[];
+  /** Every exercise of every chapter. */
+  readonly bank: Bank;
 }
 
 /** Chapters as last pressed, by file, so that a saved chapter is the only one pressed again. */
@@ -39,7 +42,30 @@ export const readBook = (folder: string, widgets: ReadonlyMap<string, Widget>, c
     });
   }
   for (const [i, place] of places.entries()) mistakes.push(...brokenLinks(`chapters/${files[i]}`, place.slug, pressed));
-  return { places, pressed, mistakes };
+  mistakes.push(...sameNames(places, files, pressed));
+  const bank = makeBank(
+    places.map(({ slug, title }) => ({ slug, title, exercises: pressed.get(slug)?.model.exercises ?? [] })),
+  );
+  return { places, pressed, mistakes, bank };
+};
+
+/** An exercise is known by its name throughout the book, in papers and in a reader’s progress. */
+const sameNames = (
+  places: readonly Place[],
+  files: readonly string[],
+  pressed: ReadonlyMap<string, Pressed>,
+): Mistake[] => {
+  const first = new Map<string, string>();
+  return places.flatMap(({ slug }, i) =>
+    (pressed.get(slug)?.model.exercises ?? []).flatMap(({ id }) => {
+      const file = `chapters/${files[i]}`;
+      const known = first.get(id);
+      first.set(id, known ?? file);
+      return known === undefined
+        ? []
+        : [{ file, line: 1, says: `An exercise of ${known} is called “${id}” as well; give this one another name.` }];
+    }),
+  );
 };
 
 const brokenLinks = (file: string, slug: string, pressed: ReadonlyMap<string, Pressed>): Mistake[] => {
@@ -71,5 +97,7 @@ const brokenLinks = (file: string, slug: string, pressed: ReadonlyMap<string, Pr
 export const bookPage = (book: Book, slug: string, assets: Assets): string | undefined => {
   const page = book.pressed.get(slug);
   const place = book.places.find((p) => p.slug === slug);
-  return page && place ? pageHtml(page, place, book.places, assets) : undefined;
+  if (!page || !place) return undefined;
+  const full = page.needsBank ? { ...page, model: { ...page.model, bank: book.bank } } : page;
+  return pageHtml(full, place, book.places, assets);
 };

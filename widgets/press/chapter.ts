@@ -7,6 +7,8 @@
 import createMarkdownIt, { type MarkdownIt, type StateInline, type Token } from 'markdown-it';
 import anchor from 'markdown-it-anchor';
 import container from 'markdown-it-container';
+import type { Bank } from '../class/bank.ts';
+import type { Exercise } from '../class/exercise.ts';
 import type { NumberSet } from '../shared/numbers.ts';
 import type { Step } from '../shared/steps.ts';
 import type { Widget } from '../shared/widget.ts';
@@ -16,6 +18,7 @@ import { typesetEquation } from './expression.ts';
 import { type LiveValue, renderInline } from './inline.ts';
 import { type Ledger, ledger, type Mistake } from './mistake.ts';
 import { type Inline, renderExample, renderFigure, renderPrediction } from './render.ts';
+import { PAPERS_PLACE, REVIEW_PLACE, renderExercise } from './render-exercise.ts';
 
 /** What the browser needs to wake a page; it stands in the page as data. */
 export interface PageModel {
@@ -28,6 +31,9 @@ export interface PageModel {
     readonly digits: number;
     readonly slips: readonly { value: number; says: string }[];
   }[];
+  readonly exercises: readonly Exercise[];
+  /** Every exercise of the book, on the page where papers are set. */
+  readonly bank?: Bank;
 }
 
 export interface Pressed {
@@ -39,6 +45,8 @@ export interface Pressed {
   readonly anchors: readonly string[];
   readonly links: readonly { readonly href: string; readonly line: number }[];
   readonly mistakes: readonly Mistake[];
+  /** Whether the page sets papers or mixes exercises of the whole book. */
+  readonly needsBank: boolean;
 }
 
 const BOXES: Record<string, string> = {
@@ -93,10 +101,12 @@ export const pressChapter = (file: string, text: string, widgets: ReadonlyMap<st
       examples: [...work.declared.examples.values()].map(({ id, set, steps }) => ({ id, set, steps })),
       live: work.live,
       predictions: work.predictions,
+      exercises: [...work.blocks.values()].flatMap((b) => (b.kind === 'exercise' ? [b.exercise] : [])),
     },
     anchors: tokens.filter((t) => t.type === 'heading_open').map((t) => String(t.attrGet('id'))),
     links,
     mistakes: book.mistakes,
+    needsBank: [...work.blocks.values()].some((b) => b.kind === 'papers' || b.kind === 'review'),
   };
 };
 
@@ -197,6 +207,12 @@ const renderBlock = (block: Block, work: Work, opening: number, inline: Inline):
       return renderExample(block, work.declared, inline);
     case 'figure':
       return renderFigure(block, work.declared, inline(block.caption, opening));
+    case 'exercise':
+      return renderExercise(block, inline);
+    case 'papers':
+      return PAPERS_PLACE;
+    case 'review':
+      return REVIEW_PLACE;
     case 'predict':
       work.predictions.push({ output: block.output, answer: block.answer, digits: block.digits, slips: block.slips });
       return renderPrediction(

@@ -64,7 +64,7 @@ const renderInputs = (set: string, inputs: readonly Input[]): string => {
   return `<div class="inputs" data-inputs="${set}" data-names="${inputs.map((i) => i.name).join(' ')}"><dl>${rows.join('')}</dl></div>`;
 };
 
-const renderStep = (
+export const renderStep = (
   step: Step,
   index: number,
   outcome: StepOutcome | undefined,

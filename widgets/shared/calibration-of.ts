@@ -48,12 +48,28 @@ interface Work {
   result: Result<{ readonly calibration: Calibration; readonly table: ReadingsTable }> | undefined;
 }
 
-let last: Work | undefined;
-let serial = 0;
-const waiting = new Set<() => void>();
+/** What the figures of a page share; each comes as a script of its own, and the work is to be done once for all of them. */
+interface Shelf {
+  last: Work | undefined;
+  serial: number;
+  readonly waiting: Set<() => void>;
+}
+
+declare global {
+  interface Window {
+    notebookCalibration?: Shelf;
+  }
+}
+
+const shelfOf = (): Shelf => {
+  if (typeof window === 'undefined') return ownShelf;
+  window.notebookCalibration ??= ownShelf;
+  return window.notebookCalibration;
+};
+const ownShelf: Shelf = { last: undefined, serial: 0, waiting: new Set() };
 
 /** Tells a figure when long work is done. */
-export const whenCalibrated = (redraw: () => void): void => void waiting.add(redraw);
+export const whenCalibrated = (redraw: () => void): void => void shelfOf().waiting.add(redraw);
 
 export const calibrationOf = (numbers: Numbers): Found => {
   const { A, C } = numbers.threads;
@@ -96,22 +112,32 @@ export const calibrationOf = (numbers: Numbers): Found => {
 };
 
 const workOn = (text: string, nominal: number, stepsPerTurn: number): Work => {
+  const shelf = shelfOf();
+  const { last } = shelf;
   if (last?.text === text && last.nominal === nominal && last.stepsPerTurn === stepsPerTurn) return last;
-  const work: Work = { text, nominal, stepsPerTurn, serial: ++serial, result: undefined };
-  last = work;
-  if (text.length <= LONG || typeof window === 'undefined') work.result = workedOut(work);
-  else
-    setTimeout(() => {
-      // Another table may have come meanwhile.
-      if (last !== work) return;
-      work.result = workedOut(work);
-      for (const redraw of waiting) redraw();
-    }, 30);
+  shelf.serial++;
+  const work: Work = { text, nominal, stepsPerTurn, serial: shelf.serial, result: undefined };
+  shelf.last = work;
+  if (text.length <= LONG || typeof window === 'undefined') {
+    work.result = fitted(work, readRuns(text, stepsPerTurn));
+    return work;
+  }
+  // In pieces, so that the page draws and listens between them; another table may come meanwhile.
+  const later = (run: () => void) => setTimeout(() => shelf.last === work && run(), PAUSE);
+  later(() => {
+    const table = readRuns(text, stepsPerTurn);
+    later(() => {
+      work.result = fitted(work, table);
+      for (const redraw of shelf.waiting) later(redraw);
+    });
+  });
   return work;
 };
 
-const workedOut = ({ text, nominal, stepsPerTurn }: Work): Exclude<Work['result'], undefined> => {
-  const table = readRuns(text, stepsPerTurn);
+/** Long enough for a frame to be drawn, ms. */
+const PAUSE = 30;
+
+const fitted = ({ nominal }: Work, table: Result<ReadingsTable>): Exclude<Work['result'], undefined> => {
   if (!table.ok) return table;
   const calibration = calibrate(table.value.rows, { nominal, leadError: 0 });
   return calibration.ok ? good({ calibration: calibration.value, table: table.value }) : calibration;

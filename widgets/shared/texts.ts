@@ -55,7 +55,8 @@ const linesOf = (text: string): string =>
 let lastRuns: { readonly text: string; readonly table: Result<ReadingsTable> } | undefined;
 
 /** Readings of a run up and down, positions in turns unless the header says flats of a hexagon or degrees. */
-export const readRuns = (text: string, stepsPerTurn = 6): Result<ReadingsTable> => {
+export const readRuns = (typed: string, stepsPerTurn = 6): Result<ReadingsTable> => {
+  const text = linesOf(typed);
   // Another count of steps only matters to a table that is counted in them.
   if (stepsPerTurn !== 6) return parseReadings(text, { stepsPerTurn });
   if (lastRuns?.text !== text) lastRuns = { text, table: parseReadings(text) };
@@ -147,12 +148,11 @@ export const TEXTS = {
   runs: {
     says: 'readings: turns, indicator, up or down',
     read: (text) => {
-      const rows = linesOf(text);
-      const table = readRuns(rows);
-      return table.ok ? good(rows) : table;
+      const table = readRuns(text);
+      return table.ok ? good(linesOf(text)) : table;
     },
     note: (text) => {
-      const table = readRuns(linesOf(text));
+      const table = readRuns(text);
       return table.ok
         ? [
             ...table.value.notes,

@@ -189,7 +189,7 @@ export const veeCoupling: Widget = {
     if (!state.ok) return { head: [], rows: [] };
     const size = (v: number) => show(v, { shown: 'size' }, view);
     return {
-      head: ['flank', 'ball at', 'groove, from x', 'pushes, seen along the groove outward', 'force', ''],
+      head: ['flank', 'ball at', 'groove, from x', 'pushes, seen along the groove outward', 'force', 'standing'],
       rows: state.value.places.flatMap((place, i) =>
         (['left', 'right'] as const).map((side, j) => {
           const flank = state.value.flanks.find((f) => f.ball === place.name && f.flank === side);

@@ -1,0 +1,249 @@
+/**
+ * Calibration as a reader works it: typed, pasted and opened readings, the practice rig handed over, a wrong unit asked about,
+ * a hundred thousand rows, and the sheet that is printed.
+ */
+import type { Locator, Page } from 'playwright-core';
+import { describe, expect, it } from 'vitest';
+import {
+  beside,
+  figure,
+  NARROW,
+  sentence,
+  sentenceWith,
+  settled,
+  shown,
+  type,
+  units,
+  useBrowser,
+  words,
+  written,
+} from '../support/page.ts';
+
+const { visit } = useBrowser();
+
+/** The figure, in view and alive: its script comes when it is seen. */
+const alive = async (page: Page, widget: 'calibration' | 'practice-rig' | 'certificate'): Promise<Locator> => {
+  const place = await shown(figure(page, widget));
+  await place.locator('.field:visible').first().waitFor();
+  if (widget === 'calibration') await place.locator('[data-slider]').waitFor();
+  await page.waitForTimeout(300);
+  return place;
+};
+const runs = (place: Locator): Locator => place.locator('.field[data-sym=runs] textarea');
+const quantity = (place: Locator, name: string): Locator => place.locator(`.field[data-sym=${name}] input`);
+const verdict = (place: Locator): Promise<string> => words(place.locator('.cal-verdict'));
+const refusal = (place: Locator): Promise<string> => words(place.locator('[data-refusal]'));
+const leadIn = (text: string): number => Number(/net lead (?:is|of) ([\d.]+) µm ±/.exec(text)?.[1]);
+
+/** A logger's file: 100 000 rows up and down over 16 turns, 88.6 µm a turn, 2 µm of gap. */
+const logged = (): string => {
+  const rows = ['turns;reading (µm);direction'];
+  for (let i = 0; i < 100_000; i++) {
+    const up = i < 50_000;
+    const n = ((up ? i : 100_000 - i) * 16) / 50_000;
+    const z = n * 88.6 + Math.sin(2 * Math.PI * n) + (up ? 0 : 2) + ((i * 7919) % 13) / 13;
+    rows.push(`${n.toFixed(5)};${z.toFixed(3)};${up ? 'up' : 'down'}`);
+  }
+  return rows.join('\n');
+};
+
+describe('readings typed and opened', () => {
+  it('fits what is typed, with decimal commas, tabs and degrees, at every change', async () => {
+    const { page } = await visit('calibrate.html');
+    const place = await alive(page, 'calibration');
+    expect(await verdict(place)).toMatch(/^Agrees\. The measured net lead is 88\.716 µm ± 0\.089 µm a turn/);
+    await type(runs(place), 'degrees\treading (mm)\n0\t0\n180\t0,0442\n360\t0,0884\n540\t0,1329\n720\t0,1771');
+    expect(leadIn(await verdict(place))).toBeCloseTo(88.6, 0);
+    expect(await place.locator('.cal-words .untold').count()).toBe(3);
+    await type(quantity(place, 'eps_A'), '0');
+    await type(quantity(place, 'eps_C'), '0');
+    expect(await verdict(place)).toMatch(/^Does not agree\./);
+    expect(await sentence(place)).toMatch(/^5 readings give a net lead of .* which does not agree with the nominal/);
+  });
+
+  it('opens a file, and the same file again after it was mended', async () => {
+    const { page } = await visit('calibrate.html');
+    const place = await alive(page, 'calibration');
+    const open = (text: string | Buffer, name = 'foot.csv') =>
+      place.locator('[data-file]').setInputFiles({ name, mimeType: 'text/csv', buffer: Buffer.from(text) });
+    await open('turns;reading (µm)\n0;0\n1;soft\n2;177\n3;266');
+    await page.waitForTimeout(200);
+    expect(await beside(runs(place))).toMatch(/^Line 3: the reading “soft” is not a number; mend or remove it/);
+    await open('turns;reading (µm)\n0;0\n1;88\n2;177\n3;266');
+    await sentenceWith(place, '4 readings give');
+    // Saved by an old spreadsheet: µ is a single byte there.
+    await open(Buffer.from('turns;reading (µm)\n0;0\n1;88\n2;177\n3;266\n4;354', 'latin1'));
+    await sentenceWith(place, '5 readings give');
+    await open(Buffer.from([0x50, 0x4b, 3, 4, 0, 0, 0]), 'foot.xlsx');
+    await page.waitForTimeout(200);
+    expect(await beside(runs(place))).toMatch(/^This looks like a spreadsheet or another packed file, not a table/);
+    expect(await sentence(place)).toMatch(/^5 readings give/);
+  });
+
+  const refused: readonly (readonly [string, RegExp])[] = [
+    ['0 0\n1 88', /^Read 2 readings; a line takes two and its uncertainty one more: give at least three/],
+    ['0 5\n1 5\n2 5\n3 5', /^All 4 readings are 0\.005, so nothing moved or nothing was read/],
+  ];
+  for (const [text, reason] of refused)
+    it(`says of ${JSON.stringify(text)} what is wrong and keeps the last picture`, async () => {
+      const { page } = await visit('calibrate.html');
+      const place = await alive(page, 'calibration');
+      await type(runs(place), text);
+      expect(await refusal(place)).toMatch(reason);
+      expect(await place.locator('.plot-marks .reading').count()).toBe(4);
+    });
+
+  it('answers mixed decimal marks beside the field', async () => {
+    const { page } = await visit('calibrate.html');
+    const place = await alive(page, 'calibration');
+    await type(runs(place), '0; 0\n1; 88,1\n2; 177.2');
+    expect(await beside(runs(place))).toMatch(
+      /^Line 2 has a decimal comma .* and line 3 a decimal point .* use one mark/,
+    );
+    expect(await verdict(place)).toMatch(/88\.716 µm/);
+  });
+
+  it('asks about a slope that a wrong unit would give, and takes the answer', async () => {
+    const { page } = await visit('calibrate.html');
+    const place = await alive(page, 'calibration');
+    await type(runs(place), 'turns; reading (µm)\n0; 0\n1; 3.49\n2; 6.97\n3; 10.47');
+    expect(await words(place.locator('.cal-ask p').first())).toMatch(/1\/25\.4: were readings in thou imported as µm/);
+    await place.getByRole('button', { name: 'Yes: readings were in thou' }).click();
+    await settled(page);
+    expect(await place.locator('.cal-ask').count()).toBe(0);
+    expect((await runs(place).inputValue()).split('\n').slice(0, 3)).toEqual([
+      'turns; reading (thou); direction',
+      '0; 0; up',
+      '1; 3.49; up',
+    ]);
+    expect(leadIn(await verdict(place))).toBeCloseTo(88.6, 0);
+  });
+});
+
+describe('a hundred thousand rows', () => {
+  it('are read from a paste and from a file without holding the page, and stay out of the address', async () => {
+    const { page } = await visit('calibrate.html');
+    const place = await alive(page, 'calibration');
+    const before = Date.now();
+    await runs(place).evaluate((field, text) => {
+      const data = new DataTransfer();
+      data.setData('text/plain', text);
+      field.dispatchEvent(new ClipboardEvent('paste', { clipboardData: data, cancelable: true, bubbles: true }));
+    }, logged());
+    await sentenceWith(place, '100000 readings give');
+    expect(Date.now() - before).toBeLessThan(20_000);
+    expect(await verdict(place)).toMatch(/^Agrees\. The measured net lead is 88\.60\d+ µm/);
+    expect(await words(place.locator('.cal-thinned'))).toMatch(/^\d+ of 100000 readings are drawn/);
+    // The field shows the beginning, is locked, and says that a link does not carry the rest.
+    expect((await runs(place).inputValue()).length).toBeLessThan(2000);
+    expect(await runs(place).getAttribute('readonly')).not.toBeNull();
+    expect(await beside(runs(place))).toMatch(/a link does not carry it/);
+    expect((await written(page)).search).not.toContain('runs');
+
+    // Changing another number asks for no new fit.
+    const changed = Date.now();
+    await type(quantity(place, 'eps_A'), '0.2 %');
+    await sentenceWith(place, '100000 readings give');
+    await type(quantity(place, 'n'), '3');
+    expect(await words(place.locator('[data-read=nominal]'))).toBe('262.5 µm');
+    expect(Date.now() - changed).toBeLessThan(3000);
+
+    await place.getByRole('button', { name: 'Empty the field' }).click();
+    await settled(page);
+    expect(await runs(place).inputValue()).toBe('');
+    expect(await beside(runs(place))).toMatch(/^Nothing was pasted/);
+    await type(runs(place), '0 0\n1 88\n2 177');
+    expect(await sentence(place)).toMatch(/^3 readings give/);
+
+    await place
+      .locator('[data-file]')
+      .setInputFiles({ name: 'log.csv', mimeType: 'text/csv', buffer: Buffer.from(logged()) });
+    await sentenceWith(place, '100000 readings give');
+  });
+});
+
+describe('the practice rig', () => {
+  it('hands its readings to the calibration, which finds the lead the rig was given', async () => {
+    const { page } = await visit('calibrate.html');
+    const rig = await alive(page, 'practice-rig');
+    await type(quantity(rig, 'eps_gC'), '-0.1 %');
+    // 1.5875 × 0.999 − 1.5 × 0.9996 = 86.51 µm.
+    expect(await sentence(rig)).toMatch(/this rig’s true net lead is 86\.51 µm a turn\.$/);
+    await rig.locator('[data-act=take]').focus();
+    await page.keyboard.press('Enter');
+    await settled(page);
+    expect(await words(rig.locator('[data-taken]'))).toMatch(/^Taken over: 76 readings/);
+    const place = await alive(page, 'calibration');
+    expect(await runs(place).inputValue()).toMatch(/^turns; reading \(µm\); direction\n0; /);
+    expect(Math.abs(leadIn(await verdict(place)) - 86.51)).toBeLessThan(0.3);
+    // The address carries them, since they are few.
+    expect((await written(page)).searchParams.get('shop.runs')).toMatch(/^turns; reading/);
+  });
+
+  it('shows the play of both threads when the weight comes off', async () => {
+    const { page } = await visit('calibrate.html');
+    const rig = await alive(page, 'practice-rig');
+    expect(await words(rig.locator('.readout'))).toContain('seated: play does not show');
+    await type(quantity(rig, 'Q_c'), '0 N');
+    expect(await words(rig.locator('.readout'))).toContain('loose: play shows');
+    await rig.locator('[data-act=take]').click();
+    const place = await alive(page, 'calibration');
+    // 40 µm each, and twice the lag of 0.8 µm.
+    expect(await words(place.locator('.cal-words li').first())).toMatch(
+      /^Between up and down stands a gap of 8[12]\.\d µm/,
+    );
+  });
+});
+
+describe('the dial', () => {
+  it('is set by slider keys and by the field, and follows the units', async () => {
+    const { page } = await visit('calibrate.html');
+    const place = await alive(page, 'calibration');
+    await place.locator('[data-slider=n]').focus();
+    await page.keyboard.press('End');
+    await settled(page);
+    expect(await quantity(place, 'n').inputValue()).toBe('2');
+    expect(await words(place.locator('[data-read=travel]'))).toBe('177.5 µm');
+    await units(page, 'inch');
+    expect(await words(place.locator('[data-read=travel]'))).toBe('6.988 thou');
+    expect(await verdict(place)).not.toContain('µm');
+  });
+});
+
+describe('the certificate', () => {
+  it('takes date and temperature from the reader, refuses what is none, and prints on one page', async () => {
+    const { page } = await visit('calibrate.html', { fresh: true });
+    const sheet = await alive(page, 'certificate');
+    const field = (name: string): Locator => sheet.locator(`.field[data-sym=${name}] :is(input, textarea)`);
+    expect(await sentence(sheet)).toMatch(/Not stated yet: date, temperature\.$/);
+    await type(field('dated'), '31.3.2026');
+    expect(await beside(field('dated'))).toMatch(/^Read “31\.3\.2026”, which is no day; give year, month and day/);
+    await type(field('dated'), '2026-03-31');
+    await type(field('warmth'), '20,5');
+    expect(await sentence(sheet)).toMatch(/Everything asked for is stated\.$/);
+    expect(await words(sheet.locator('.certificate-page'))).toContain('20.5 °C');
+
+    // A4 less its margins, 178 mm by 261 mm.
+    await page.setViewportSize({ width: 673, height: 986 });
+    await page.emulateMedia({ media: 'print' });
+    await settled(page);
+    const box = await sheet.boundingBox();
+    expect(box?.height ?? 9999).toBeLessThanOrEqual(986);
+    expect(await sheet.locator('.inputs').first().isVisible()).toBe(false);
+    await page.emulateMedia({ media: 'screen' });
+  });
+});
+
+describe('on a phone', () => {
+  it('nothing runs over the edge and what is pressed is at least 24 px', async () => {
+    const { page } = await visit('calibrate.html', { viewport: NARROW, hasTouch: true });
+    for (const widget of ['calibration', 'practice-rig', 'certificate'] as const) {
+      const place = await alive(page, widget);
+      for (const target of await place.locator('button:visible, input[type=file]').all()) {
+        const box = await target.boundingBox();
+        expect(Math.min(box?.width ?? 0, box?.height ?? 0)).toBeGreaterThanOrEqual(24);
+      }
+    }
+    expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(NARROW.width);
+  });
+});

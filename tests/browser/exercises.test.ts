@@ -1,0 +1,305 @@
+/** Exercises on the page, papers from a roster, and the files of the question bank. */
+import { readFileSync } from 'node:fs';
+import { unzipSync } from 'fflate';
+import type { Locator, Page } from 'playwright-core';
+import { describe, expect, it } from 'vitest';
+import { answerText, type Item, itemAt } from '../../widgets/class/exercise.ts';
+import { BANK, EXERCISES } from '../support/bank.ts';
+import { asFiles, settled, useBrowser, words } from '../support/page.ts';
+import { valueIn } from '../support/results.ts';
+
+const { visit } = useBrowser();
+
+const exercise = (page: Page, id: string): Locator => page.locator(`[data-exercise="${id}"]`);
+/** The item that stands on the page now. */
+const itemOn = async (place: Locator, id: string): Promise<Item> => {
+  const one = EXERCISES.find((e) => e.id === id);
+  if (!one) throw new Error(id);
+  return valueIn(itemAt(one, ((await place.getAttribute('data-picks')) ?? '').split(',').map(Number)));
+};
+const plain = (text: string): string => text.replace(/\u00a0/g, ' ');
+const answer = async (place: Locator, text: string): Promise<string> => {
+  await place.locator('input[type=text]').fill(text);
+  await place.getByRole('button', { name: 'Check' }).click();
+  await settled(place.page());
+  return words(place.locator('.verdict'));
+};
+const isOpen = async (place: Locator): Promise<boolean> => (await place.getAttribute('open')) !== null;
+
+describe('an exercise', () => {
+  it('reads without script: a question, and hint and worked answer to be opened', async () => {
+    const { page } = await visit('two-screws.html', { javaScriptEnabled: false });
+    const place = exercise(page, 'pair-turned');
+    const item = await itemOn(place, 'pair-turned');
+    expect(await words(place.locator('.question'))).toContain(plain(item.question));
+    expect(await place.locator('.answer').isVisible()).toBe(false);
+    await place.locator('.worked summary').click();
+    expect(await words(place.locator('.answer'))).toContain(`Answer: ${plain(answerText(item))}; accepted from`);
+    expect(await place.locator('.steps > li').count()).toBe(4);
+  });
+
+  it('takes the answer in any unit of length, with a point or a comma', async () => {
+    const { page } = await visit('two-screws.html');
+    const place = exercise(page, 'pair-turned');
+    const { amount } = await itemOn(place, 'pair-turned');
+    const sign = amount < 0 ? '-' : '';
+    const size = Math.abs(amount);
+    for (const text of [
+      `${sign}${size.toPrecision(4)} um`,
+      `${sign}${size.toPrecision(4)}`,
+      `${sign}${(size / 25.4).toPrecision(4).replace('.', ',')} thou`,
+      `${sign}${(size / 2.54).toPrecision(5)} tenths`,
+      `${sign}${(size / 1000).toPrecision(4)} mm`,
+    ])
+      expect(await answer(place, text), text).toMatch(/^Right: /);
+    expect(await place.locator('.verdict').getAttribute('role')).toBe('status');
+  });
+
+  it('names the slip, then opens the hint, then the worked steps', async () => {
+    const { page } = await visit('two-screws.html');
+    const place = exercise(page, 'pair-turned');
+    const item = await itemOn(place, 'pair-turned');
+    const [hint, worked] = [place.locator('.hint'), place.locator('.worked')];
+    const added = item.slips.find((s) => s.says.startsWith('You added'));
+    expect(await answer(place, `${added?.amount} µm`)).toMatch(/^Not yet\. You added the leads/);
+    expect([await isOpen(hint), await isOpen(worked)]).toEqual([false, false]);
+    expect(await answer(place, `${item.amount * 25.4}`)).toMatch(/25\.4 times too much/);
+    expect([await isOpen(hint), await isOpen(worked)]).toEqual([true, false]);
+    expect(await answer(place, `${item.amount * 1.07}`)).toMatch(/not far off/);
+    expect([await isOpen(hint), await isOpen(worked)]).toEqual([true, true]);
+    expect(await words(place.locator('.answer'))).toContain(plain(answerText(item)));
+  });
+
+  it('that can’t be read is refused with a sentence and counts for nothing', async () => {
+    const { page } = await visit('two-screws.html');
+    const place = exercise(page, 'pair-turned');
+    for (const [text, says] of [
+      ['', /^Nothing was typed/],
+      ['1e999', /too large a number/],
+      ['87 N', /in N; this takes mm/],
+      ['<img src=x onerror=alert(1)>', /not a number/],
+      ['8'.repeat(10_240), /10240 characters/],
+    ] as const) {
+      expect(await answer(place, text), text.slice(0, 10)).toMatch(says);
+      expect(await place.locator('input').getAttribute('aria-invalid')).toBe('true');
+    }
+    expect(await words(page.locator('.progress'))).toMatch(/^0 of 3 solved/);
+    expect(await isOpen(place.locator('.hint'))).toBe(false);
+  });
+
+  it('gives new numbers, with steps and answer that belong to them', async () => {
+    const { page } = await visit('two-screws.html');
+    const place = exercise(page, 'pair-turned');
+    let before = await place.getAttribute('data-picks');
+    for (let i = 0; i < 8; i++) {
+      await place.getByRole('button', { name: 'New numbers' }).click();
+      const item = await itemOn(place, 'pair-turned');
+      expect(item.picks.join(',')).not.toBe(before);
+      before = item.picks.join(',');
+      expect(await words(place.locator('.question'))).toContain(plain(item.question));
+      const last = await place.locator('.steps > li:last-child [data-result]').textContent();
+      const shown = Number(
+        (last ?? '')
+          .replace(/[=\s]/g, '')
+          .replace('−', '-')
+          .replace(/[^\d.-].*$/, ''),
+      );
+      const scale = /mm/.test(last ?? '') ? 1000 : 1;
+      expect(Math.abs((shown * scale) / item.amount - 1), last ?? '').toBeLessThan(1e-3);
+    }
+    expect(await place.locator('input').evaluate((e) => e === document.activeElement)).toBe(true);
+  });
+
+  it('fades: once solved, the last step is left to the reader, then two', async () => {
+    const { page } = await visit('two-screws.html');
+    const place = exercise(page, 'pair-turned');
+    for (const left of [0, 1, 2, 2]) {
+      expect(await place.locator('.steps > li.left-out').count()).toBe(left);
+      const { amount } = await itemOn(place, 'pair-turned');
+      expect(await answer(place, String(amount))).toMatch(/^Right/);
+      await place.getByRole('button', { name: 'New numbers' }).click();
+    }
+    await place.locator('.worked summary').click();
+    expect(await place.locator('.answer').isVisible()).toBe(false);
+    await place.getByRole('button', { name: 'Show the rest' }).click();
+    expect(await place.locator('.steps > li.left-out').count()).toBe(0);
+    expect(await place.locator('.answer').isVisible()).toBe(true);
+  });
+
+  it('keeps progress in the browser, exports it and erases it when asked twice', async () => {
+    const { page } = await visit('two-screws.html');
+    const place = exercise(page, 'lock-gives');
+    const { amount } = await itemOn(place, 'lock-gives');
+    await answer(place, String(amount * 3));
+    await answer(place, String(amount));
+    const line = page.locator('.progress');
+    expect(await words(line)).toMatch(/^1 of 3 solved at least once/);
+    const [download] = await Promise.all([
+      page.waitForEvent('download'),
+      line.getByRole('button', { name: 'Export' }).click(),
+    ]);
+    expect(JSON.parse(readFileSync(await download.path(), 'utf8'))).toEqual({
+      exercises: { 'lock-gives': { tried: 2, right: 1 } },
+    });
+    await line.getByRole('button', { name: 'Erase' }).click();
+    expect(await words(line)).toContain('1 of 3');
+    await line.getByRole('button', { name: 'Erase all of it?' }).click();
+    expect(await words(line)).toContain('0 of 3');
+    expect(await page.evaluate(() => localStorage.getItem('notebook-progress'))).toBeNull();
+  });
+
+  it('lives with a progress that is not one', async () => {
+    const { page } = await visit('two-screws.html');
+    for (const bad of ['{', '[1,2]', '7', '{"pair-turned":{"tried":-1,"right":"x"},"__proto__":{"right":9}}']) {
+      await page.evaluate((text) => localStorage.setItem('notebook-progress', text), bad);
+      const place = exercise(page, 'pair-turned');
+      expect(await answer(place, '1')).not.toBe('');
+      expect(await words(page.locator('.progress'))).toMatch(/^0 of 3/);
+    }
+  });
+});
+
+describe('the page of class material', () => {
+  const form = (page: Page) => page.locator('.papers form');
+  const status = (page: Page) => words(page.locator('.papers > .verdict'));
+  const set = async (page: Page, roster: string): Promise<string> => {
+    // As a paste puts it there: typing thousands of lines one by one takes Chromium minutes.
+    await page.getByLabel(/^Roster/).evaluate((field: HTMLTextAreaElement, text) => {
+      field.value = text;
+    }, roster);
+    await form(page).getByRole('button', { name: 'Set the papers' }).click();
+    await settled(page);
+    return status(page);
+  };
+  const open = async (search = '', way = {}) => {
+    const { page } = await visit(`class-material.html${search}`, way);
+    await page.waitForSelector('.papers form');
+    return page;
+  };
+
+  it('shows the bank version that follows from the chapters', async () => {
+    const page = await open();
+    expect(await words(page.locator('.papers-bank'))).toBe(`Question bank ${BANK.version}.`);
+  });
+
+  it('sets a paper for each of the roster, and prints a page for each and nothing else, on A4 and Letter', async () => {
+    const page = await open(`?class=7B&ask=one-screw:1,two-screws:1,lead-error:1&bank=${BANK.version}`, {
+      fresh: true,
+    });
+    expect(await set(page, 'Ada\nBob\nBob\n<b>Eve</b>')).toMatch(
+      /^4 papers are set, 3 exercises each\..*One name stands in the roster more than once/,
+    );
+    expect(await page.locator('.papers-print[data-kind=sheets] .paper').count()).toBe(4);
+    expect(await page.locator('.papers-print b').count()).toBe(0);
+    await page.evaluate(() => {
+      window.print = () => {};
+    });
+    const sizes: Record<string, string> = {};
+    for (const size of ['A4', 'Letter']) {
+      await page.getByLabel(size, { exact: true }).check();
+      await page.getByRole('button', { name: 'Print the sheets' }).click();
+      const pdf = (await page.pdf({ preferCSSPageSize: true })).toString('latin1');
+      const pages = pdf.match(/\/Type\s*\/Page\b(?!s)/g)?.length ?? 0;
+      expect(pages).toBe(4);
+      sizes[size] = /\/MediaBox\s*\[([^\]]*)\]/.exec(pdf)?.[1]?.trim() ?? '';
+    }
+    expect(sizes.A4).toMatch(/^0 0 59[456]\S* 84[123]/);
+    expect(sizes.Letter).toMatch(/^0 0 612 792/);
+    // Printing took the mark away again.
+    expect(await page.locator('body').getAttribute('data-print')).toBeNull();
+    await page.getByRole('button', { name: 'Print the sheets' }).click();
+    await page.emulateMedia({ media: 'print' });
+    expect(await page.locator('main').isVisible()).toBe(false);
+    expect(await page.locator('.papers-print[data-kind=key]').isVisible()).toBe(false);
+    expect(await page.locator('.papers-print[data-kind=sheets]').isVisible()).toBe(true);
+  });
+
+  it('says what is wrong with a roster, a code or a count, and marks the field', async () => {
+    const page = await open();
+    expect(await set(page, '')).toMatch(/^The roster is empty/);
+    expect(await page.getByLabel(/^Roster/).getAttribute('aria-invalid')).toBe('true');
+    expect(await set(page, Array.from({ length: 5000 }, (_, i) => `s${i}`).join('\n'))).toMatch(
+      /^The roster has 5000 names/,
+    );
+    await page.getByLabel('Class code').fill(' ');
+    expect(await set(page, 'Ada')).toMatch(/^The class code is empty/);
+    await page.getByLabel('Class code').fill('7B');
+    for (const count of ['11', '-1', '1.5', 'many', '1e999']) {
+      await page.getByLabel('One screw').fill(count);
+      expect(await set(page, 'Ada'), count).toMatch(/^One screw: read .*from 0 to 10/);
+    }
+    for (const { title } of BANK.chapters) await page.getByLabel(title, { exact: true }).fill('0');
+    expect(await set(page, 'Ada')).toMatch(/^No exercise is asked for/);
+    await page.getByLabel('One screw').fill('2');
+    expect(await set(page, 'Ada')).toMatch(/^One paper is set, 2 exercises each/);
+    expect(await page.locator('.papers [aria-invalid=true]').count()).toBe(0);
+  });
+
+  it('gives a link that sets the same again, without the roster, and refuses one to another bank', async () => {
+    const page = await open();
+    await page.getByLabel('Class code').fill('7B & co');
+    await page.getByLabel('One screw').fill('3');
+    await set(page, 'Ada\nBob');
+    const first = await page.locator('.papers-print[data-kind=key]').innerHTML();
+    const href = (await page.getByRole('link', { name: /Link to this set/ }).getAttribute('href')) ?? '';
+    expect(href).not.toMatch(/Ada|Bob/);
+    const again = await open(new URL(href).search);
+    expect(await again.getByLabel('Class code').inputValue()).toBe('7B & co');
+    expect(await status(again)).toMatch(/link’s set is filled in/);
+    await set(again, 'Ada\nBob');
+    expect(await again.locator('.papers-print[data-kind=key]').innerHTML()).toBe(first);
+    const other = await open('?class=7B&ask=one-screw:3&bank=1-feedbeef00');
+    expect(await status(other)).toMatch(/^This link asks for the question bank “1-feedbeef00”; this notebook holds/);
+  });
+
+  it('sets 200 papers in under 3 s and keeps nothing of the roster', async () => {
+    const page = await open();
+    const from = Date.now();
+    expect(await set(page, Array.from({ length: 200 }, (_, i) => `Student ${i}`).join('\n'))).toMatch(
+      /^200 papers are set/,
+    );
+    const took = Date.now() - from;
+    console.log(`200 papers on the page: ${took} ms`);
+    expect(took).toBeLessThan(3000);
+    expect(await page.evaluate(() => JSON.stringify({ ...localStorage }) + location.href)).not.toContain('Student');
+  });
+
+  it('hands out the question bank as two packages and a table, from a file as well', async () => {
+    const page = await open('', { from: asFiles(), fresh: true });
+    for (const [name, file] of [
+      ['Question bank as QTI 2.1', 'question-bank-qti-2.1.zip'],
+      ['as QTI 3.0', 'question-bank-qti-3.0.zip'],
+    ] as const) {
+      const [download] = await Promise.all([
+        page.waitForEvent('download'),
+        page.getByRole('button', { name, exact: true }).click(),
+      ]);
+      expect(download.suggestedFilename()).toBe(file);
+      const files = Object.keys(unzipSync(new Uint8Array(readFileSync(await download.path()))));
+      expect(files[0]).toBe('imsmanifest.xml');
+      expect(files.length).toBe(12);
+    }
+    const [table] = await Promise.all([
+      page.waitForEvent('download'),
+      page.getByRole('button', { name: 'as CSV' }).click(),
+    ]);
+    expect(readFileSync(await table.path(), 'utf8').split('\r\n').length).toBe(13);
+  });
+
+  it('mixes exercises of all chapters, never two of one chapter running', async () => {
+    const page = await open();
+    const place = page.locator('[data-review]');
+    const from = () => words(place.locator('[data-from]'));
+    const seen = [await from()];
+    for (let i = 0; i < 12; i++) {
+      await place.getByRole('button', { name: 'Another exercise' }).click();
+      const now = await from();
+      expect(now).not.toBe(seen.at(-1));
+      seen.push(now);
+    }
+    expect(new Set(seen).size).toBeGreaterThan(3);
+    expect(await answer(place, 'x')).toMatch(/not a number/);
+    await place.locator('.worked summary').click();
+    expect(await words(place.locator('.steps'))).toMatch(/ = .*\d/);
+  });
+});
