@@ -40,7 +40,8 @@ describe('judge(87.5 µm, …)', () => {
     ['0.0875', 'slip', /thousandth of it/],
     ['0', 'wrong', /not nought/],
     ['500', 'wrong', /too large/],
-    ['2', 'wrong', /too small/],
+    ['2', 'wrong', /too small\.$/],
+    ['-2', 'wrong', /too small an amount, and the other way/],
     ['', 'unread', /^Nothing was typed/],
     ['   ', 'unread', /^Nothing was typed/],
     ['1e999', 'unread', /too large a number/],
@@ -123,6 +124,12 @@ describe('a slip’s formula', () => {
 
 describe('an exercise block', () => {
   it('that is sound has no mistake', () => expect(mistakesOf(PAIR)).toEqual([]));
+  it('with a slip just outside the interval that rounds into it is refused', () => {
+    const slip = (times: number) =>
+      mistakesOf(PAIR.replace('3 digits', '2 digits').replace('(L_C + L_A)*n', `answer*${times}`)).join();
+    expect(slip(1.011)).toContain('so it can’t be told from it');
+    expect(slip(1.2)).toBe('');
+  });
   for (const [what, from, to, says] of [
     ['a step with an expected value', 'net-lead #', 'net-lead = 87.5 µm #', '6: “= 87.5 µm” is too much'],
     ['an unknown unit', 'in µm,', 'in cubits,', '8: “answer in cubits, 3 digits” can’t be read'],

@@ -28,7 +28,7 @@ export const judge = (item: Item, text: string): Verdict => {
     kind: 'wrong',
     says: near
       ? `Not yet, though not far off: a little too ${large ? 'large' : 'small'}. Was something rounded on the way?`
-      : `Not yet: too ${large ? 'large' : 'small'}.`,
+      : `Not yet: too ${large ? 'large' : 'small'}${amount * item.amount < 0 ? ' an amount, and the other way' : ''}.`,
   };
 
   function nearest(x: number, { slips }: Item): string | undefined {

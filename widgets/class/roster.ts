@@ -14,7 +14,7 @@ export const LONGEST_CODE = 40;
 /** Spaces evened out, accents in one spelling, characters that can't be seen taken out: what looks the same is the same. */
 const tidy = (text: string): string =>
   text
-    .normalize('NFD')
+    .normalize('NFC')
     .replace(/[\p{Cc}\p{Cf}]/gu, ' ')
     .replace(/\s+/g, ' ')
     .trim();

@@ -28,6 +28,8 @@ interface Line {
 }
 
 const POINTS = 200;
+/** A line with more characters of algebra than this takes the whole width, its reason below. */
+const LONG = 90;
 
 /** Reads, checks and typesets the body of a derivation block whose first line stands at `firstLine`. */
 export const derivation = (
@@ -176,8 +178,9 @@ const point = (values: Record<string, number>): string =>
 
 const render = ({ sides, why, given, cites, line }: Line, inline: (text: string, line: number) => string): string => {
   const [left, ...rest] = sides.map((s) => toTex(s));
+  const marks = [...(given ? ['given'] : []), ...(sides.join('').length > LONG ? ['long'] : [])];
   return (
-    `<li${given ? ' class="given"' : ''}><span class="left">${typeset(left ?? '')}</span>` +
+    `<li${marks.length > 0 ? ` class="${marks.join(' ')}"` : ''}><span class="left">${typeset(left ?? '')}</span>` +
     `<span class="right">${rest.map((r) => typeset(`{}=${r}`)).join('')}</span>` +
     `<span class="why">${inline(why, line)}${cites ? ` <span class="cites">(${escapeHtml(cites.replace(/-/g, ' '))})</span>` : ''}</span></li>`
   );
