@@ -1,5 +1,5 @@
 /** Wakes a figure: its picture, sentence and table follow the reader's numbers while it is in view. */
-import { drawFigure, tableCsv, tableHtml } from '../shared/figure-parts.ts';
+import { tableCsv, tableHtml } from '../shared/figure-parts.ts';
 import type { Widget } from '../shared/widget.ts';
 import { all, make, setText } from './dom.ts';
 import type { Store } from './store.ts';
@@ -23,7 +23,7 @@ export const wakeFigure = (
     const numbers = store.numbers(set);
     const next = widget.outline(numbers, store.view());
     if (next !== outline) {
-      const drawn = drawFigure(widget, numbers, store.view());
+      const drawn = widget.draw(numbers, store.view());
       setText(refusal, drawn.ok ? '' : `${drawn.reason} The picture keeps the last numbers that can be drawn.`);
       figure.classList.toggle('stale', !drawn.ok);
       outline = drawn.ok ? next : undefined;

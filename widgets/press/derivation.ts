@@ -11,9 +11,9 @@
  */
 import type { EvalFunction, MathNode } from 'mathjs';
 import { isSymbol, relationNamed, type SymbolName, symbolFact } from '../engine/index.ts';
+import { escapeText } from '../shared/svg.ts';
 import { namesIn, parseExpression, splitEquals, toTex, typeset } from './expression.ts';
 import { splitComment } from './grammar.ts';
-import { escapeHtml } from './html.ts';
 import type { Ledger } from './mistake.ts';
 import { agree, inBase, pointAt, type Quantity, withUnits } from './points.ts';
 
@@ -41,7 +41,7 @@ export const derivation = (
 ): string => {
   const lines = body.split('\n').flatMap((text, i) => readLine(text, firstLine + i, book) ?? []);
   check(lines, firstLine, book);
-  return `<section class="derivation"><h3>${escapeHtml(title || 'Derivation')}</h3><ol>${lines.map((l) => render(l, inline)).join('')}</ol></section>`;
+  return `<section class="derivation"><h3>${escapeText(title || 'Derivation')}</h3><ol>${lines.map((l) => render(l, inline)).join('')}</ol></section>`;
 };
 
 const readLine = (text: string, line: number, book: Ledger): Line[] | undefined => {
@@ -182,6 +182,6 @@ const render = ({ sides, why, given, cites, line }: Line, inline: (text: string,
   return (
     `<li${marks.length > 0 ? ` class="${marks.join(' ')}"` : ''}><span class="left">${typeset(left ?? '')}</span>` +
     `<span class="right">${rest.map((r) => typeset(`{}=${r}`)).join('')}</span>` +
-    `<span class="why">${inline(why, line)}${cites ? ` <span class="cites">(${escapeHtml(cites.replace(/-/g, ' '))})</span>` : ''}</span></li>`
+    `<span class="why">${inline(why, line)}${cites ? ` <span class="cites">(${escapeText(cites.replace(/-/g, ' '))})</span>` : ''}</span></li>`
   );
 };

@@ -10,9 +10,9 @@
 import { readQuantity, type SymbolName, symbolFact, UNITS, unitNamed } from '../engine/index.ts';
 import { type Dress, dressOf, show, shownIn } from '../shared/format.ts';
 import { runSteps, type Step } from '../shared/steps.ts';
+import { escapeText } from '../shared/svg.ts';
 import { type Declared, expectationFault, startScope } from './blocks.ts';
 import { readCall, readStepLine } from './grammar.ts';
-import { escapeHtml } from './html.ts';
 import type { Ledger } from './mistake.ts';
 
 /** A sentence's value that follows the reader's numbers. */
@@ -29,20 +29,20 @@ export const renderInline = (
   live: LiveValue[],
   book: Ledger,
 ): string => {
-  if (content.startsWith('!')) return escapeHtml(content.slice(1).trim());
+  if (content.startsWith('!')) return escapeText(content.slice(1).trim());
   const text = content.trim();
   if (!/=/.test(text)) return given(text, line, book);
   const now = /^now\s+/.test(text);
   const source = locate(text.replace(/^now\s+/, ''), declared);
   if (typeof source === 'string') {
     book.note(line, source);
-    return escapeHtml(text);
+    return escapeText(text);
   }
   const { set, steps, last } = source;
   const outcome = runSteps(steps, startScope(set, declared)).at(-1);
   if (!outcome?.ok) {
     book.note(line, `“${text}” has no result: ${outcome?.reason ?? 'no steps.'}`);
-    return escapeHtml(text);
+    return escapeText(text);
   }
   const fault = expectationFault(last, outcome.value);
   if (fault !== undefined) book.note(line, fault);
@@ -94,7 +94,7 @@ const given = (text: string, line: number, book: Ledger): string => {
       line,
       `“${text}” is not a quantity; write for example {{ 2.5 µm }}, or {{! ${text} }} to print it as it stands.`,
     );
-    return escapeHtml(text);
+    return escapeText(text);
   }
   const base = UNITS[read.value.unit].base;
   const small = read.value.unit !== 'mm' && read.value.unit !== 'in';

@@ -1,7 +1,8 @@
 /** The page round a chapter: head, masthead, contents, neighbours, foot. Works from a folder, a sub-path or a file. */
 
+import { escapeText } from '../shared/svg.ts';
 import type { Pressed } from './chapter.ts';
-import { escapeHtml, jsonForHtml } from './html.ts';
+import { jsonForHtml } from './html.ts';
 
 export interface Place {
   readonly slug: string;
@@ -34,8 +35,8 @@ export const pageHtml = (pressed: Pressed, place: Place, all: readonly Place[], 
 <head>
 <meta charset="utf-8">
 <meta name="viewport" content="width=device-width, initial-scale=1">
-<title>${escapeHtml(title)}</title>
-<meta name="description" content="${escapeHtml(pressed.goal)}">
+<title>${escapeText(title)}</title>
+<meta name="description" content="${escapeText(pressed.goal)}">
 <meta name="color-scheme" content="light dark">
 <link rel="icon" href="${assets.icon}">
 ${assets.styles.map((href) => `<link rel="stylesheet" href="${href}">`).join('\n')}
@@ -45,10 +46,10 @@ ${assets.scripts.map(script).join('\n')}
 <body class="${place.number === undefined ? 'front' : 'chapter'}">
 <a class="skip" href="#text">To the text</a>
 <header class="masthead"><a class="home" href="index.html">${NOTEBOOK}</a><div class="tools" data-tools></div></header>
-<nav class="chapters" aria-label="Chapters"><details><summary>${place.number === undefined ? 'All chapters' : `Chapter ${place.number} of ${chapters.length}: ${escapeHtml(place.title)}`}</summary><ol>${chapters
+<nav class="chapters" aria-label="Chapters"><details><summary>${place.number === undefined ? 'All chapters' : `Chapter ${place.number} of ${chapters.length}: ${escapeText(place.title)}`}</summary><ol>${chapters
     .map(
       (p) =>
-        `<li><a href="${p.slug}.html"${p.slug === place.slug ? ' aria-current="page"' : ''}>${escapeHtml(p.title)}</a></li>`,
+        `<li><a href="${p.slug}.html"${p.slug === place.slug ? ' aria-current="page"' : ''}>${escapeText(p.title)}</a></li>`,
     )
     .join('')}</ol></details></nav>
 <main id="text" tabindex="-1">
@@ -57,8 +58,8 @@ ${place.number === undefined ? '' : `<p class="number">Chapter ${place.number}</
 ${pressed.html}
 ${place.number === undefined ? contents(all) : ''}
 </article>
-<nav class="neighbours" aria-label="Neighbouring chapters">${before ? `<a rel="prev" href="${before.slug}.html"><span>Back to</span> ${escapeHtml(before.title)}</a>` : '<span></span>'}${
-    after ? `<a rel="next" href="${after.slug}.html"><span>On to</span> ${escapeHtml(after.title)}</a>` : ''
+<nav class="neighbours" aria-label="Neighbouring chapters">${before ? `<a rel="prev" href="${before.slug}.html"><span>Back to</span> ${escapeText(before.title)}</a>` : '<span></span>'}${
+    after ? `<a rel="next" href="${after.slug}.html"><span>On to</span> ${escapeText(after.title)}</a>` : ''
   }</nav>
 </main>
 <footer><p>Text and figures of the chapters: <a rel="license" href="https://creativecommons.org/licenses/by/4.0/">CC BY 4.0</a>. Code: MIT. Every result on this page is computed by the notebook’s engine and checked when it is built. A fine jack is not lifting gear; your shop’s rules, local codes and licensed practice come first.</p></footer>
@@ -85,5 +86,5 @@ const learningResource = (pressed: Pressed, place: Place) => ({
 const contents = (all: readonly Place[]): string =>
   `<ol class="contents">${all
     .filter((p) => p.number !== undefined)
-    .map((p) => `<li><a href="${p.slug}.html">${escapeHtml(p.title)}</a><p>${escapeHtml(p.goal)}</p></li>`)
+    .map((p) => `<li><a href="${p.slug}.html">${escapeText(p.title)}</a><p>${escapeText(p.goal)}</p></li>`)
     .join('')}</ol>`;

@@ -6,9 +6,9 @@
 import { readdirSync } from 'node:fs';
 import { resolve } from 'node:path';
 import type { Plugin } from 'vite';
+import { escapeText } from '../shared/svg.ts';
 import type { Widget } from '../shared/widget.ts';
 import { type Book, bookPage, type PressCache, readBook } from './book.ts';
-import { escapeHtml } from './html.ts';
 import { mistakeText } from './mistake.ts';
 
 export interface PressOptions {
@@ -87,5 +87,5 @@ const withMistakes = (page: string, { mistakes }: Book): string =>
     ? page
     : page.replace(
         '<article>',
-        `<section class="mistakes" role="alert"><h2>${mistakes.length} to mend in the chapters</h2><ul>${mistakes.map((m) => `<li><code>${escapeHtml(`${m.file}:${m.line}`)}</code> ${escapeHtml(m.says)}</li>`).join('')}</ul></section><article>`,
+        `<section class="mistakes" role="alert"><h2>${mistakes.length} to mend in the chapters</h2><ul>${mistakes.map((m) => `<li><code>${escapeText(`${m.file}:${m.line}`)}</code> ${escapeText(m.says)}</li>`).join('')}</ul></section><article>`,
       );

@@ -1,8 +1,8 @@
 /** An exercise as it prints without script: one fixed item, its hint and its worked answer to be opened. */
 import { drawItem } from '../class/draw.ts';
 import { acceptedText, answerText, askText } from '../class/exercise.ts';
+import { escapeText } from '../shared/svg.ts';
 import type { ExerciseBlock } from './exercise-block.ts';
-import { escapeHtml } from './html.ts';
 import { type Inline, renderStep } from './render.ts';
 
 export const renderExercise = ({ exercise, lines }: ExerciseBlock, inline: Inline): string => {
@@ -13,10 +13,10 @@ export const renderExercise = ({ exercise, lines }: ExerciseBlock, inline: Inlin
     .join('');
   return (
     `<section class="exercise" data-exercise="${id}" data-picks="${item.picks.join(',')}" aria-labelledby="exercise-${id}-name">` +
-    `<h3 id="exercise-${id}-name"><span class="tag">Exercise</span> ${escapeHtml(title)}</h3>` +
-    `<p class="question"><span data-question>${escapeHtml(item.question)}</span> <span class="ask">${escapeHtml(askText(item))}</span></p><div class="attempt"></div>` +
-    `<details class="hint"><summary>Hint</summary><p data-hint>${escapeHtml(item.hint)}</p></details>` +
-    `<details class="worked"><summary>Worked answer</summary><ol class="steps">${worked}</ol><p class="answer">Answer: <strong data-answer>${escapeHtml(answerText(item))}</strong>; accepted from <span data-accepted>${escapeHtml(acceptedText(item))}</span>.</p></details></section>`
+    `<h3 id="exercise-${id}-name"><span class="tag">Exercise</span> ${escapeText(title)}</h3>` +
+    `<p class="question"><span data-question>${escapeText(item.question)}</span> <span class="ask">${escapeText(askText(item))}</span></p><div class="attempt"></div>` +
+    `<details class="hint"><summary>Hint</summary><p data-hint>${escapeText(item.hint)}</p></details>` +
+    `<details class="worked"><summary>Worked answer</summary><ol class="steps">${worked}</ol><p class="answer">Answer: <strong data-answer>${escapeText(answerText(item))}</strong>; accepted from <span data-accepted>${escapeText(acceptedText(item))}</span>.</p></details></section>`
   );
 };
 

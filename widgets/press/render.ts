@@ -5,6 +5,7 @@ import { figureParts } from '../shared/figure-parts.ts';
 import { dressOf, show, showInFormula } from '../shared/format.ts';
 import type { Input } from '../shared/numbers.ts';
 import { runSteps, type Step, type StepOutcome } from '../shared/steps.ts';
+import { escapeText } from '../shared/svg.ts';
 import {
   asSet,
   type Declared,
@@ -16,7 +17,6 @@ import {
   startValues,
 } from './blocks.ts';
 import { parseExpression, slotTex, symbolTex, toTex, typeset } from './expression.ts';
-import { escapeHtml } from './html.ts';
 
 /** Sets inline Markdown that begins on this line of the chapter. */
 export type Inline = (text: string, line: number) => string;
@@ -30,7 +30,7 @@ export const renderExample = (example: Example, declared: Declared, inline: Inli
     .join('');
   return (
     `<section class="example" id="example-${example.id}" data-example="${example.id}" aria-labelledby="example-${example.id}-name">` +
-    `<h3 id="example-${example.id}-name"><span class="tag">Worked example</span> ${escapeHtml(example.title)}</h3>` +
+    `<h3 id="example-${example.id}-name"><span class="tag">Worked example</span> ${escapeText(example.title)}</h3>` +
     `${renderInputs(example.set, inputs)}<ol class="steps">${steps}</ol></section>`
   );
 };
@@ -59,7 +59,7 @@ const renderInputs = (set: string, inputs: readonly Input[]): string => {
         : typeof value === 'number'
           ? show(value, dressOf(symbolFact(input.name as SymbolName)), 'metric')
           : String(value ?? '');
-    return `<div><dt>${escapeHtml(input.kind === 'choice' ? CHOICES[input.name].says : input.label)}</dt><dd>${escapeHtml(text)}</dd></div>`;
+    return `<div><dt>${escapeText(input.kind === 'choice' ? CHOICES[input.name].says : input.label)}</dt><dd>${escapeText(text)}</dd></div>`;
   });
   return `<div class="inputs" data-inputs="${set}" data-names="${inputs.map((i) => i.name).join(' ')}"><dl>${rows.join('')}</dl></div>`;
 };
@@ -88,9 +88,9 @@ export const renderStep = (
         `<div class="in-numbers">${typeset(`{}=${toTex(parseExpression(expression), slotTex, '\\times ')}`, fill)}</div>`;
   const result = outcome.ok
     ? `<span class="equals">=</span> <span class="value">${show(outcome.value, dress, 'metric')}</span>`
-    : escapeHtml(outcome.reason);
+    : escapeText(outcome.reason);
   return (
-    `<li data-step="${index}"><p class="why">${step.why === undefined ? escapeHtml(relation.says) : inline(step.why)}</p>${algebra}` +
+    `<li data-step="${index}"><p class="why">${step.why === undefined ? escapeText(relation.says) : inline(step.why)}</p>${algebra}` +
     `<div class="result" data-sym="${step.as}" data-result>${result}</div></li>`
   );
 };
