@@ -1,7 +1,10 @@
 import { resolve } from 'node:path';
 import { defineConfig } from 'vitest/config';
+import { ENGINES, leftOut, missing } from './setup/engines.mjs';
 
 const root = resolve(import.meta.dirname, '..');
+const here = ENGINES.filter((engine) => missing(engine).length === 0);
+for (const engine of ENGINES) if (!here.includes(engine)) console.warn(leftOut(engine));
 
 export default defineConfig({
   root,
@@ -17,17 +20,18 @@ export default defineConfig({
           hookTimeout: 120_000,
         },
       },
-      {
+      ...here.map(({ engine, project }) => ({
         root,
         test: {
-          name: 'browser',
+          name: project,
           include: ['tests/browser/**/*.test.ts'],
           globalSetup: 'tests/setup/site.ts',
+          provide: { engine },
           testTimeout: 60_000,
           hookTimeout: 120_000,
           fileParallelism: false,
         },
-      },
+      })),
     ],
   },
 });

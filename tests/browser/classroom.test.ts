@@ -4,6 +4,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import { afterAll, describe, expect, inject, it } from 'vitest';
+import { needs } from '../support/engines.ts';
 import { figure, sentence, settled, shown, useBrowser, words } from '../support/page.ts';
 
 const { visit } = useBrowser();
@@ -80,7 +81,8 @@ describe('the notebook in one file', () => {
 });
 
 describe('the hosted notebook', () => {
-  it('is read without a network after one visit, chapters not yet opened too', async () => {
+  it('is read without a network after one visit, chapters not yet opened too', async (context) => {
+    needs(context, 'offline');
     const { page, faults } = await visit('index.html', { fresh: true, serviceWorkers: 'allow' });
     await page.evaluate(() => navigator.serviceWorker.ready.then(() => undefined));
     await page.waitForFunction(() => navigator.serviceWorker.controller !== null);

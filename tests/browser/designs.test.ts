@@ -2,7 +2,19 @@
 
 import type { Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
-import { fieldIn, figure, NARROW, sentence, settled, shown, type, useBrowser, words } from '../support/page.ts';
+import { needs } from '../support/engines.ts';
+import {
+  fieldIn,
+  figure,
+  NARROW,
+  saved,
+  sentence,
+  sentenceWith,
+  shown,
+  type,
+  useBrowser,
+  words,
+} from '../support/page.ts';
 
 const { visit } = useBrowser();
 
@@ -41,10 +53,9 @@ describe('a design', () => {
     expect(await sentence(await shown(figure(page, 'divided-turn')))).toContain('250.0 µm a turn');
     expect(await words(page.locator('.designs summary'))).toBe('My design: Rear stop');
     await page.getByRole('button', { name: 'Chapter’s own numbers' }).click();
-    await settled(page);
-    expect(await sentence(divided)).toContain('M10×1.5 with 3/8-16 UNC: 87.50 µm a turn');
+    await sentenceWith(await shown(divided), 'M10×1.5 with 3/8-16 UNC: 87.50 µm a turn');
     await page.waitForTimeout(400);
-    expect(new URL(page.url()).search).toBe('');
+    expect(await page.evaluate(() => location.search)).toBe('');
   });
 
   it('stands back where a link carries numbers of its own', async () => {
@@ -67,12 +78,8 @@ describe('a design', () => {
   it('goes to a file and comes back from it elsewhere, name and all', async () => {
     const there = await visit('two-screws.html', { fresh: true });
     await keep(there.page, 'Foot <b>left</b>', 'foot');
-    const [download] = await Promise.all([
-      there.page.waitForEvent('download'),
-      there.page.getByRole('button', { name: 'Save all to a file' }).click(),
-    ]);
-    const { readFileSync } = await import('node:fs');
-    const text = readFileSync(await download.path(), 'utf8');
+    const button = there.page.getByRole('button', { name: 'Save all to a file' });
+    const text = (await saved(there.page, () => button.click())).bytes.toString('utf8');
     expect(JSON.parse(text)).toMatchObject({ format: 'differential-screw-designs', version: 1 });
     const here = await visit('per-flat.html', { fresh: true });
     await offer(here.page, 'designs.json', text);
@@ -142,7 +149,8 @@ describe('the design sheet', () => {
     expect(await words(sheet.locator('[data-refusal]'))).toContain('two leads are equal');
   });
 
-  it('prints on a page of its own, A4 and Letter, without its fields', async () => {
+  it('prints on a page of its own, A4 and Letter, without its fields', async (context) => {
+    needs(context, 'paper');
     const { page } = await visit('design-sheet.html', { fresh: true });
     await shown(figure(page, 'design-sheet'));
     await page.emulateMedia({ media: 'print' });

@@ -12,6 +12,7 @@ import {
   type,
   units,
   useBrowser,
+  WIDE,
   words,
   written,
 } from '../support/page.ts';
@@ -55,7 +56,7 @@ describe('friction', () => {
     if (!box) throw new Error('no plane');
     await page.mouse.move(box.x + box.width * 0.3, box.y + box.height * 0.5);
     await page.mouse.down();
-    await page.mouse.move(box.x + box.width * 2, box.y + box.height * 0.5, { steps: 4 });
+    await page.mouse.move(Math.min(box.x + box.width * 2, WIDE.width - 2), box.y + box.height * 0.5, { steps: 4 });
     await page.mouse.up();
     await sentenceWith(place, 'at 0.4');
     await page.keyboard.press('PageUp');

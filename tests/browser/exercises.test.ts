@@ -1,11 +1,11 @@
 /** Exercises on the page, papers from a roster, and the files of the question bank. */
-import { readFileSync } from 'node:fs';
 import { unzipSync } from 'fflate';
 import type { Locator, Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
 import { answerText, type Item, itemAt } from '../../widgets/class/exercise.ts';
 import { BANK, EXERCISES } from '../support/bank.ts';
-import { asFiles, settled, useBrowser, words } from '../support/page.ts';
+import { needs } from '../support/engines.ts';
+import { asFiles, saved, settled, useBrowser, words } from '../support/page.ts';
 import { valueIn } from '../support/results.ts';
 
 const { visit } = useBrowser();
@@ -134,11 +134,8 @@ describe('an exercise', () => {
     await answer(place, String(amount));
     const line = page.locator('.progress');
     expect(await words(line)).toMatch(/^1 of 3 solved at least once/);
-    const [download] = await Promise.all([
-      page.waitForEvent('download'),
-      line.getByRole('button', { name: 'Export' }).click(),
-    ]);
-    expect(JSON.parse(readFileSync(await download.path(), 'utf8'))).toEqual({
+    const file = await saved(page, () => line.getByRole('button', { name: 'Export' }).click());
+    expect(JSON.parse(file.bytes.toString('utf8'))).toEqual({
       exercises: { 'lock-gives': { tried: 2, right: 1 } },
     });
     await line.getByRole('button', { name: 'Erase' }).click();
@@ -182,7 +179,8 @@ describe('the page of class material', () => {
     expect(await words(page.locator('.papers-bank'))).toBe(`Question bank ${BANK.version}.`);
   });
 
-  it('sets a paper for each of the roster, and prints a page for each and nothing else, on A4 and Letter', async () => {
+  it('sets a paper for each of the roster, and prints a page for each and nothing else, on A4 and Letter', async (context) => {
+    needs(context, 'paper');
     const page = await open(`?class=7B&ask=one-screw:1,two-screws:1,lead-error:1&bank=${BANK.version}`, {
       fresh: true,
     });
@@ -270,20 +268,14 @@ describe('the page of class material', () => {
       ['Question bank as QTI 2.1', 'question-bank-qti-2.1.zip'],
       ['as QTI 3.0', 'question-bank-qti-3.0.zip'],
     ] as const) {
-      const [download] = await Promise.all([
-        page.waitForEvent('download'),
-        page.getByRole('button', { name, exact: true }).click(),
-      ]);
-      expect(download.suggestedFilename()).toBe(file);
-      const files = Object.keys(unzipSync(new Uint8Array(readFileSync(await download.path()))));
+      const download = await saved(page, () => page.getByRole('button', { name, exact: true }).click());
+      expect(download.name).toBe(file);
+      const files = Object.keys(unzipSync(new Uint8Array(download.bytes)));
       expect(files[0]).toBe('imsmanifest.xml');
       expect(files.length).toBe(BANK.chapters.length + 1);
     }
-    const [table] = await Promise.all([
-      page.waitForEvent('download'),
-      page.getByRole('button', { name: 'as CSV' }).click(),
-    ]);
-    expect(readFileSync(await table.path(), 'utf8').split('\r\n').length).toBe(BANK.chapters.length + 2);
+    const table = await saved(page, () => page.getByRole('button', { name: 'as CSV' }).click());
+    expect(table.bytes.toString('utf8').split('\r\n').length).toBe(BANK.chapters.length + 2);
   });
 
   it('mixes exercises of all chapters, never two of one chapter running', async () => {

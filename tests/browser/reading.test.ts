@@ -4,6 +4,7 @@ import { createServer, type Server } from 'node:http';
 import type { AddressInfo } from 'node:net';
 import { extname, join, normalize } from 'node:path';
 import { afterAll, beforeAll, describe, expect, inject, it } from 'vitest';
+import { needs } from '../support/engines.ts';
 import {
   asFiles,
   fieldIn,
@@ -57,7 +58,8 @@ describe('without script', () => {
     await page.locator('[data-figure=section] td', { hasText: '+87.50 µm' }).first().waitFor();
   });
 
-  it('the pages print, each chapter on several sheets', async () => {
+  it('the pages print, each chapter on several sheets', async (context) => {
+    needs(context, 'paper');
     for (const name of ['index.html', 'one-screw.html', 'two-screws.html']) {
       const { page } = await visit(name, { javaScriptEnabled: false });
       const pdf = (await page.pdf({ format: 'A4' })).toString('latin1');
@@ -71,7 +73,8 @@ describe('without script', () => {
 });
 
 describe('on paper, with script', () => {
-  it('opens every answer and every table before it prints', async () => {
+  it('opens every answer and every table before it prints', async (context) => {
+    needs(context, 'paper');
     const { page } = await visit('two-screws.html');
     expect(await page.locator('details:not([open])').count()).toBeGreaterThan(1);
     await page.pdf({ format: 'Letter' });
@@ -139,7 +142,8 @@ describe('under a sub-path of a plain web server', () => {
     server.close();
   });
 
-  it('every page wakes, with its fonts, plots and neighbours, and asks for nothing elsewhere', async () => {
+  it('every page wakes, with its fonts, plots and neighbours, and asks for nothing elsewhere', async (context) => {
+    needs(context, 'requests');
     const { page, asked } = await visit('', { from, fresh: true });
     for (const name of pageNames()) {
       await page.goto(from + name);
@@ -163,7 +167,8 @@ describe('under a sub-path of a plain web server', () => {
 });
 
 describe('the scripts of the plots', () => {
-  it('are fetched only when a plot comes near the window, the library once', async () => {
+  it('are fetched only when a plot comes near the window, the library once', async (context) => {
+    needs(context, 'requests');
     const { page, asked } = await visit('two-screws.html', { fresh: true });
     await page.waitForTimeout(300);
     expect(asked.filter((url) => /plot-library|motion-plot/.test(url))).toEqual([]);
@@ -172,7 +177,8 @@ describe('the scripts of the plots', () => {
     expect(asked.filter((url) => /motion-plot/.test(url)).length).toBe(1);
   });
 
-  it('leaves the printed picture where it can’t be fetched', async () => {
+  it('leaves the printed picture where it can’t be fetched', async (context) => {
+    needs(context, 'requests');
     const opened = await visit('index.html', { fresh: true });
     const { page } = opened;
     await page.route(/motion-plot-/, (route) => route.abort());

@@ -4,6 +4,7 @@
  */
 import type { Locator, Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
+import { needs } from '../support/engines.ts';
 import {
   beside,
   figure,
@@ -119,6 +120,7 @@ describe('a plate levelled by pointer', () => {
   it('drags a foot to where the pointer leaves it, and the numbers follow', async () => {
     const { page } = await visit('three-feet.html');
     const place = await plate(page);
+    await place.locator('.plate-plan').scrollIntoViewIfNeeded();
     const a = await middleOf(handle(place, 'foot-A'));
     const b = await middleOf(handle(place, 'foot-B'));
     const perMm = (b.x - a.x) / 240;
@@ -135,7 +137,8 @@ describe('a plate levelled by pointer', () => {
     expect(await page.evaluate(() => document.activeElement?.getAttribute('data-handle'))).toBe('foot-B');
   });
 
-  it('drags a mark with a finger and does not scroll the page under it', async () => {
+  it('drags a mark with a finger and does not scroll the page under it', async (context) => {
+    needs(context, 'protocol');
     const { page } = await visit('three-feet.html', { viewport: NARROW, hasTouch: true, isMobile: true });
     const place = await plate(page);
     const a = await middleOf(handle(place, 'foot-A'));

@@ -1,6 +1,7 @@
 /** The unit switch, the numbers in the address, and addresses that mean harm. */
 import type { Page } from 'playwright-core';
 import { describe, expect, inject, it } from 'vitest';
+import { needs } from '../support/engines.ts';
 import {
   awake,
   beside,
@@ -53,8 +54,8 @@ describe('the unit switch', () => {
         expect(text.replace(/\u00a0/g, ' '), name).toMatch(/\d (?:mm|µm) \(.*\d (?:in|thou|tenths|millionths)\)$/);
       await units(page, 'metric');
       for (const place of await page.locator('figure.live').all()) await shown(place);
-      await page.waitForTimeout(50);
-      expect(await lengths()).toEqual(metric);
+      // A figure that was out of view catches up once the browser has told it that it is seen.
+      await expect.poll(lengths).toEqual(metric);
     }
   });
 
@@ -95,7 +96,8 @@ describe('the unit switch', () => {
     expect(await page.locator('.units input:checked').inputValue()).toBe('metric');
   });
 
-  it('works where storage is denied', async () => {
+  it('works where storage is denied', async (context) => {
+    needs(context, 'first word');
     const opened = await visit('index.html', { fresh: true });
     await opened.page.addInitScript(() => {
       Object.defineProperty(window, 'localStorage', {

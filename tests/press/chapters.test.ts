@@ -75,6 +75,13 @@ describe('the chapters', () => {
         expect(kinds[0]).toBe('SECTION');
       });
 
+      it('gives every mark of MathML as many parts as the standard asks, which browsers report otherwise', () => {
+        const parts = { msub: 2, msup: 2, mfrac: 2, mover: 2, munder: 2, mroot: 2, msubsup: 3, munderover: 3 };
+        const document = page(pressedAs(file));
+        for (const [tag, count] of Object.entries(parts))
+          for (const mark of document.querySelectorAll(tag)) expect(mark.children.length, mark.outerHTML).toBe(count);
+      });
+
       it('gives every prediction at least one named slip', () => {
         for (const p of book.pressed.get(pressedAs(file))?.model.predictions ?? [])
           expect(p.slips.length).toBeGreaterThanOrEqual(1);

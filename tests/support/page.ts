@@ -2,11 +2,15 @@
  * Pages of the built notebook in one Chromium a test file. Whatever a page does wrong while it is open is gathered (errors
  * on the console, uncaught errors, dialogs, requests that leave the site) and fails the test that opened it.
  */
-import { readdirSync } from 'node:fs';
+import { readdirSync, readFileSync } from 'node:fs';
 import { pathToFileURL } from 'node:url';
-import { type Browser, type BrowserContextOptions, chromium, type Locator, type Page } from 'playwright-core';
+import { type Browser, type BrowserContextOptions, chromium, firefox, type Locator, type Page } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, expect, inject } from 'vitest';
 import { LAUNCH } from '../setup/chromium.mjs';
+import { LAUNCH_FIREFOX } from '../setup/firefox.mjs';
+import { engine } from './engines.ts';
+import { withoutScript } from './served.ts';
+import { heardBy, launchWebkit, type WebkitBrowser } from './webkit/browser.ts';
 
 export interface Visit {
   readonly page: Page;
@@ -50,14 +54,16 @@ interface Kept {
  * what they stored, since opening one costs more than a test; a `fresh` one is neither taken from there nor kept.
  */
 export const useBrowser = (): { visit: (address: string, way?: Way) => Promise<Visit> } => {
-  let browser: Browser | undefined;
+  let browser: Browser | WebkitBrowser | undefined;
   let kept: Kept[] = [];
   beforeAll(async () => {
-    browser = await chromium.launch(LAUNCH);
+    if (engine() === 'webkit') browser = await launchWebkit();
+    else browser = await (engine() === 'firefox' ? firefox.launch(LAUNCH_FIREFOX) : chromium.launch(LAUNCH));
   });
   afterAll(() => browser?.close());
   afterEach(async () => {
     const used = kept.filter((k) => k.visit);
+    if (engine() === 'webkit') for (const { page, visit } of used) visit?.faults.push(...(await heardBy(page)));
     const faults = used.flatMap((k) => k.visit?.faults ?? []);
     for (const k of used) {
       if (k.fresh) await k.page.close();
@@ -76,6 +82,16 @@ export const useBrowser = (): { visit: (address: string, way?: Way) => Promise<V
 
   const open = async (way: string, fresh: boolean, options: BrowserContextOptions): Promise<Kept> => {
     if (!browser) throw new Error('no browser');
+    if ('open' in browser) {
+      const one: Kept = {
+        page: await browser.open({ viewport: WIDE, ...options }),
+        way,
+        fresh,
+        visit: undefined,
+      };
+      kept.push(one);
+      return one;
+    }
     const context = await browser.newContext({
       viewport: WIDE,
       reducedMotion: 'reduce',
@@ -83,6 +99,12 @@ export const useBrowser = (): { visit: (address: string, way?: Way) => Promise<V
       serviceWorkers: 'block',
       ...options,
     });
+    // Not every engine says on its console what the page’s policy stopped.
+    await context.addInitScript(() =>
+      document.addEventListener('securitypolicyviolation', ({ effectiveDirective, blockedURI }) =>
+        console.error(`policy: ${effectiveDirective} ${blockedURI}`),
+      ),
+    );
     const page = await context.newPage();
     const one: Kept = { page, way, fresh, visit: undefined };
     const fault = (text: string) => one.visit?.faults.push(text);
@@ -114,7 +136,8 @@ export const useBrowser = (): { visit: (address: string, way?: Way) => Promise<V
       const free = fresh ? undefined : kept.find((k) => !k.visit && k.way === way);
       const one = free ?? (await open(way, fresh, options));
       one.visit = { page: one.page, faults: [], asked: [], from };
-      await one.page.goto(from + address);
+      const still = options.javaScriptEnabled === false && engine() !== 'chromium';
+      await one.page.goto(still ? withoutScript(from + address, inject('site')) : from + address);
       if (options.javaScriptEnabled !== false) await awake(one.page);
       return one.visit;
     },
@@ -126,14 +149,17 @@ export const awake = async (page: Page): Promise<void> => {
   await settled(page);
 };
 
-/** After the next two frames, when the page has drawn what it was told. */
+/** After the next two frames, when the page has drawn what it was told, and its words have followed. */
 export const settled = (page: Page): Promise<void> =>
-  page.evaluate(() => new Promise<void>((done) => requestAnimationFrame(() => requestAnimationFrame(() => done()))));
+  page.evaluate(
+    () =>
+      new Promise<void>((done) => requestAnimationFrame(() => requestAnimationFrame(() => setTimeout(() => done())))),
+  );
 
 /** After the address has followed. */
 export const written = async (page: Page): Promise<URL> => {
   await page.waitForTimeout(330);
-  return new URL(page.url());
+  return new URL(await page.evaluate(() => location.href));
 };
 
 /** The n-th figure of a widget on the page. */
@@ -178,8 +204,39 @@ export const sentenceWith = async (place: Locator, part: string): Promise<string
 export const beside = (field: Locator): Promise<string> =>
   words(field.locator('xpath=ancestor::*[contains(@class, "field")][last()]').locator('.field-note'));
 
-/** Chooses the units of the page. */
+/** Chooses the units of the page, at its head, and comes back to where the reader was. */
 export const units = async (page: Page, view: 'metric' | 'inch' | 'both'): Promise<void> => {
+  const from = await page.evaluate(() => scrollY);
   await page.locator(`.units input[value=${view}]`).check();
+  await page.evaluate((y) => scrollTo(0, y), from);
   await settled(page);
+};
+
+/** What a click hands the reader as a file. Where the driver tells of no downloads, it is taken as the page offers it. */
+export const saved = async (page: Page, act: () => Promise<void>): Promise<{ name: string; bytes: Buffer }> => {
+  if (engine() === 'chromium') {
+    const [download] = await Promise.all([page.waitForEvent('download'), act()]);
+    return { name: download.suggestedFilename(), bytes: readFileSync(await download.path()) };
+  }
+  await page.evaluate(() => {
+    const blobs = new Map<string, Blob>();
+    const made = URL.createObjectURL.bind(URL);
+    URL.createObjectURL = (blob: Blob) => {
+      const address = made(blob);
+      blobs.set(address, blob);
+      return address;
+    };
+    HTMLAnchorElement.prototype.click = function (this: HTMLAnchorElement) {
+      Object.assign(window, { offered: { name: this.download, blob: blobs.get(this.href) } });
+    };
+  });
+  await act();
+  await page.waitForFunction(() => 'offered' in window);
+  const { name, base64 } = await page.evaluate(async () => {
+    const { offered } = window as unknown as { offered: { name: string; blob: Blob } };
+    Reflect.deleteProperty(window, 'offered');
+    const bytes = new Uint8Array(await offered.blob.arrayBuffer());
+    return { name: offered.name, base64: btoa(Array.from(bytes, (b) => String.fromCharCode(b)).join('')) };
+  });
+  return { name, bytes: Buffer.from(base64, 'base64') };
 };
