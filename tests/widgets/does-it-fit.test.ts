@@ -145,13 +145,6 @@ describe('fit-section', () => {
     expect(fit.draw(foot({}, {}, { A: 'M12x1.75', C: 'M10x1.5' }), 'metric').ok).toBe(true);
     expect(reasonIn(fit.draw(foot({ b_C: 6 }), 'metric'))).toContain('its nut is 6 mm long');
   });
-
-  it('gives two figures on a page different ids, so that one out of view does not take the other’s hatching', () => {
-    const ids = (numbers: Numbers) =>
-      [...valueIn(fit.draw(numbers, 'metric')).matchAll(/ id="([^"]+)"/g)].map((m) => m[1]);
-    expect(ids(stop()).some((id) => ids(foot()).includes(id))).toBe(false);
-    expect(ids(stop())).toEqual(ids(stop({ n: 2 })));
-  });
 });
 
 describe('thread-limits', () => {

@@ -218,9 +218,9 @@ const words = (s: State): { x: number; text: string }[] => {
   });
 };
 
-const CURVES: readonly { key: string; className: string; dash?: string }[] = [
-  { key: 'slow', className: 'rate-zone slow' },
-  { key: 'back', className: 'rate-zone back' },
+const CURVES: readonly { key: string; className: string; dash?: string; fill?: string }[] = [
+  { key: 'slow', className: 'rate-zone slow', fill: 'url(#drunken-slow)' },
+  { key: 'back', className: 'rate-zone back', fill: 'url(#drunken-back)' },
   { key: 'nominal', className: 'curve base', dash: DASH },
   { key: 'real', className: 'curve carried' },
   { key: 'cursor', className: 'cursor-line' },
@@ -233,8 +233,8 @@ const HATCHES =
 const marks = (panel: 'place' | 'rate', s: State, both: Frames, d: Record<string, string>): string => {
   const [x, y] = dots(s, both)[panel] ?? [0, 0];
   const paths = CURVES.map(
-    ({ key, className, dash }) =>
-      `<path class="${className}" data-shape="${panel}-${key}" d="${d[`${panel}-${key}`] ?? ''}"${dash === undefined ? '' : ` stroke-dasharray="${dash}"`}/>`,
+    ({ key, className, dash, fill }) =>
+      `<path class="${className}" data-shape="${panel}-${key}" d="${d[`${panel}-${key}`] ?? ''}"${dash === undefined ? '' : ` stroke-dasharray="${dash}"`}${fill === undefined ? '' : ` fill="${fill}"`}/>`,
   ).join('');
   const named = words(s)
     .map(
@@ -289,7 +289,7 @@ const draw = (numbers: Numbers, view: UnitView): Result<string> => {
   const both = frames(samples, view);
   const d = shapes(s, both, samples);
   const key = (kind: string, words: string): string =>
-    `<li><svg viewBox="0 0 34 14" aria-hidden="true"><rect class="rate-zone ${kind}" x="1" y="1" width="32" height="12"/></svg>${words}</li>`;
+    `<li><svg viewBox="0 0 34 14" aria-hidden="true"><rect class="rate-zone ${kind}" fill="url(#drunken-${kind})" x="1" y="1" width="32" height="12"/></svg>${words}</li>`;
   return good(
     `<div class="sliders">${slidersOf(s)
       .map((x) => sliderHtml(x, sliderValue(s, x.name), sliderText(s, x.name, view)))

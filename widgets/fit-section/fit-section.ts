@@ -44,13 +44,12 @@ const draw = (numbers: Numbers, view: UnitView): Result<string> => {
     return bad('These lengths can’t be drawn to one scale: bring them nearer to each other.');
   const p = shapesOf(s, frame, COLUMNS);
   const nested = s.arrangement === 'nested';
-  const ids = idsOf(s);
   const part = (key: 'base' | 'turned' | 'carried', cut: boolean) =>
-    `<path class="part ${key}${cut ? '' : ' solid'}" data-shape="${key}" d="${p[key]}"${cut ? ` fill="url(#${ids}-${key})"` : ''}/>`;
+    `<path class="part ${key}${cut ? '' : ' solid'}" data-shape="${key}" d="${p[key]}"${cut ? ` fill="url(#fit-${key})"` : ''}/>`;
   const bar = (key: 'A' | 'C') =>
     `<g class="bar-${key}" data-sym="l_${key}"><path class="nut" data-shape="nut${key}" d="${p[`nut${key}`]}"/><path class="engaged" data-shape="bar${key}" d="${p[`bar${key}`]}"/><text x="${COLUMNS[key]}" y="30" text-anchor="middle">${key}</text></g>`;
   return good(
-    `<div class="fit-view"><svg viewBox="0 0 ${WIDTH} ${HEIGHT}" role="img" aria-label="Section to scale, ${s.arrangement}: ${s.A.thread.designation} in the base, ${s.C.thread.designation} to the carried part">${hatchings(ids)}` +
+    `<div class="fit-view"><svg viewBox="0 0 ${WIDTH} ${HEIGHT}" role="img" aria-label="Section to scale, ${s.arrangement}: ${s.A.thread.designation} in the base, ${s.C.thread.designation} to the carried part">${hatchings('fit')}` +
       `${part('base', true)}${nested ? part('turned', true) : ''}${part('carried', !nested)}${nested ? '' : part('turned', false)}` +
       `<path class="axis" d="M${AXIS} 4V${HEIGHT - 4}"/><g data-names>${names(s, frame)}</g>` +
       `<text class="figure-note" x="${COLUMNS.A + 20}" y="14" text-anchor="middle">engaged</text>${bar('A')}${bar('C')}</svg></div>` +
@@ -62,19 +61,9 @@ const draw = (numbers: Numbers, view: UnitView): Result<string> => {
   );
 };
 
-/**
- * Patterns are found by id, and a browser leaves out those of a figure that is out of view, so two of these figures on a page need
- * different ids; what they show tells them apart.
- */
-const idsOf = (s: State): string => {
-  let hash = 0;
-  for (const c of JSON.stringify([s.arrangement, s.A, s.C])) hash = (31 * hash + c.charCodeAt(0)) % 1e9;
-  return `fit-${hash}`;
-};
-
 const lens = (s: State, view: UnitView): string =>
   hasLimits(s.wall)
-    ? `<div class="fit-lens">${wallLens(idsOf(s), s, s.wall, { nominal: wallSize(s.wall.nominal, short(view)), least: wallSize(s.wall.least, short(view)) })}<p class="lens-words">Wall: solid, from basic sizes; dashed, thinnest within limits.</p></div>`
+    ? `<div class="fit-lens">${wallLens(s, s.wall, { nominal: wallSize(s.wall.nominal, short(view)), least: wallSize(s.wall.least, short(view)) })}<p class="lens-words">Wall: solid, from basic sizes; dashed, thinnest within limits.</p></div>`
     : '';
 
 /** Two units do not fit inside a drawing. */

@@ -19,7 +19,6 @@ const basic = (s: State): { outer: Profile; inner: Profile } => {
 };
 
 export const wallLens = (
-  ids: string,
   s: State,
   wall: Wall,
   labels: { readonly nominal: string; readonly least: string },
@@ -38,8 +37,8 @@ export const wallLens = (
     `<g class="wall-${key}"><path class="edges" d="M${px(x(from))} ${y - 16}V${y + 20}M${px(x(to))} ${y - 16}V${y + 20}"/><path class="span" d="${arrow(x(from), x(to), y)}"/><text x="${px((x(from) + x(to)) / 2)}" y="${y - 6}" text-anchor="middle">${text}</text></g>`;
   return (
     `<svg class="wall-lens" viewBox="0 0 ${SIDE} ${SIDE}" role="img" aria-label="Wall of the sleeve, magnified: thread A at the right, thread C at the left">` +
-    `<defs><clipPath id="${ids}-lens"><circle cx="${SIDE / 2}" cy="${SIDE / 2}" r="${R}"/></clipPath></defs><g clip-path="url(#${ids}-lens)">` +
-    `<path class="part turned" d="${sleeve}" fill="url(#${ids}-turned)"/>` +
+    `<defs><clipPath id="fit-lens"><circle cx="${SIDE / 2}" cy="${SIDE / 2}" r="${R}"/></clipPath></defs><g clip-path="url(#fit-lens)">` +
+    `<path class="part turned" d="${sleeve}" fill="url(#fit-turned)"/>` +
     `${dimension('nominal', 74, inner.major, outer.minor, labels.nominal)}${dimension('least', 134, wall.inner.most, wall.outer.least, labels.least)}</g>` +
     `<circle class="lens-rim" cx="${SIDE / 2}" cy="${SIDE / 2}" r="${R}"/></svg>`
   );

@@ -54,6 +54,7 @@ const draw = (numbers: Numbers, view: UnitView): Result<string> => {
     )
       .map((handle) => handleSvg(frame, handle, view))
       .join('')}</svg>` +
+      `<p class="line picked" data-part="picked" role="status"></p>` +
       `<ul class="keys"><li><svg viewBox="0 0 30 12" aria-hidden="true"><path class="level" d="M1 6H29"/></svg>equally high; dashed: below nought; <span data-part="step">${stepText(s, frame, view)}</span></li>` +
       `<li><svg viewBox="0 0 30 12" aria-hidden="true"><path class="rise" d="M1 6H20M18 1L28 6L18 11Z"/></svg>the way it rises</li></ul></div>` +
       `<div class="plan-side"><div data-part="now">${nowHtml(s, view)}</div>` +
@@ -172,6 +173,9 @@ const table = (numbers: Numbers, view: UnitView): Table => {
   };
 };
 
+/** The mark that was tapped and waits to be told where to go: what dragging does, for who cannot drag. */
+const picked = new WeakMap<Element, string>();
+
 /** Frames held still while a point is dragged: a drawing that grew under the pointer would run away with it. */
 const held = new WeakMap<Element, Frame>();
 
@@ -193,9 +197,15 @@ const update = (stage: HTMLElement, numbers: Numbers, view: UnitView): void => {
     g.setAttribute('aria-valuenow', px(handle.place.x));
     g.setAttribute('aria-valuetext', placeText(handle.place, view));
     g.setAttribute('aria-label', handle.says);
+    g.classList.toggle('is-picked', handle.key === picked.get(stage));
     fill(`[data-handle="${handle.key}"] [data-mark]`, handle.mark);
     fill(`[data-handle="${handle.key}"] [data-under]`, escapeText(handle.label));
   }
+  const waiting = handlesOf(s, view).find((handle) => handle.key === picked.get(stage));
+  fill(
+    '[data-part="picked"]',
+    waiting ? `${escapeText(waiting.says)}: tap where it is to go, or tap it again to leave it.` : '',
+  );
   fill('[data-part="step"]', stepText(s, frame, view));
   fill('[data-part="now"]', nowHtml(s, view));
   fill('[data-part="rounds"]', roundsHtml(s, view));
@@ -234,6 +244,9 @@ const move = (bench: Bench, key: string, to: (from: Place) => Place): void => {
 /** Within what a plan can be, and free of the dust of binary fractions. */
 const tidy = (v: number): number => Number(Math.max(-1e4, Math.min(1e4, v)).toFixed(3));
 
+/** Pixels a pointer may stray while it taps. */
+const STILL = 4;
+
 const ARROWS: Readonly<Record<string, readonly [number, number]>> = {
   ArrowLeft: [-1, 0],
   ArrowRight: [1, 0],
@@ -246,8 +259,15 @@ const wake = (stage: HTMLElement, bench: Bench): void => {
     (event.target instanceof Element ? event.target.closest('[data-handle]') : null)?.getAttribute('data-handle') ??
     undefined;
 
-  let dragged: { readonly key: string; readonly dx: number; readonly dy: number } | undefined;
-  const pointed = (event: PointerEvent, frame: Frame): Place | undefined => {
+  let dragged:
+    | { readonly key: string; readonly dx: number; readonly dy: number; readonly from: MouseEvent; moved: boolean }
+    | undefined;
+  const within = (v: number, low: number, high: number) => Math.round(Math.max(low, Math.min(high, v)));
+  const inside = ({ x, y }: Place, { left, right, bottom, top }: Frame): Place => ({
+    x: within(x, left, right),
+    y: within(y, bottom, top),
+  });
+  const pointed = (event: MouseEvent, frame: Frame): Place | undefined => {
     const box = stage.querySelector('.plate-plan')?.getBoundingClientRect();
     if (!box || box.width === 0) return undefined;
     const zoom = WIDTH / box.width;
@@ -263,7 +283,7 @@ const wake = (stage: HTMLElement, bench: Bench): void => {
     const handle = handlesOf(state.value, bench.view()).find((h) => h.key === key);
     if (!at || !handle) return;
     held.set(stage, frame);
-    dragged = { key, dx: handle.place.x - at.x, dy: handle.place.y - at.y };
+    dragged = { key, dx: handle.place.x - at.x, dy: handle.place.y - at.y, from: event, moved: false };
     stage.querySelector<SVGElement>(`[data-handle="${key}"]`)?.focus({ preventScroll: true });
     stage.setPointerCapture(event.pointerId);
   });
@@ -279,15 +299,16 @@ const wake = (stage: HTMLElement, bench: Bench): void => {
     const frame = held.get(stage);
     const at = frame && dragged ? pointed(event, frame) : undefined;
     if (!frame || !dragged || !at) return;
-    const { key, dx, dy } = dragged;
-    const within = (v: number, low: number, high: number) => Math.round(Math.max(low, Math.min(high, v)));
-    move(bench, key, () => ({
-      x: within(at.x + dx, frame.left, frame.right),
-      y: within(at.y + dy, frame.bottom, frame.top),
-    }));
+    const { key, dx, dy, from } = dragged;
+    // A finger that taps is not quite still.
+    dragged.moved ||= Math.hypot(event.clientX - from.clientX, event.clientY - from.clientY) > STILL;
+    if (dragged.moved) move(bench, key, () => inside({ x: at.x + dx, y: at.y + dy }, frame));
   });
-  const drop = () => {
+  const drop = (event: Event) => {
     if (dragged === undefined) return;
+    const again = picked.get(stage) === dragged.key;
+    if (event.type === 'pointerup' && !dragged.moved && !again) picked.set(stage, dragged.key);
+    else picked.delete(stage);
     dragged = undefined;
     held.delete(stage);
     bench.redraw();
@@ -297,11 +318,25 @@ const wake = (stage: HTMLElement, bench: Bench): void => {
 
   stage.addEventListener('keydown', (event) => {
     const key = handleAt(event);
+    if (event.key === 'Escape' && picked.delete(stage)) bench.redraw();
     const step = ARROWS[event.key];
     if (key === undefined || step === undefined || event.ctrlKey || event.altKey || event.metaKey) return;
     event.preventDefault();
     const size = event.shiftKey ? 10 : 1;
     move(bench, key, ({ x, y }) => ({ x: x + size * step[0], y: y + size * step[1] }));
+  });
+
+  stage.addEventListener('click', (event) => {
+    const key = picked.get(stage);
+    const state = plateOf(bench.numbers());
+    if (key === undefined || !state.ok || handleAt(event) !== undefined) return;
+    if (!(event.target instanceof Element && event.target.closest('.plate-plan'))) return;
+    const frame = frameOf(state.value);
+    const at = pointed(event, frame);
+    if (!at) return;
+    picked.delete(stage);
+    move(bench, key, () => inside(at, frame));
+    bench.redraw();
   });
 
   stage.addEventListener('click', (event) => {

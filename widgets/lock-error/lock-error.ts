@@ -155,7 +155,7 @@ const draw = (numbers: Numbers, view: UnitView): Result<string> => {
       bar('slack', 0, s.slack, slackWords) +
       bar('wind', s.slack, s.wind, `wind-up of the lock: <b>${both(s, s.wind, view)}</b>`) +
       bar('all', 0, total, `lost on reversal: <b>${both(s, total, view)}</b>`) +
-      `<svg class="lock-ruler" viewBox="0 0 ${WIDTH} 32" role="img" aria-label="Ruler in flats of the head"><path class="tick" d="M${LEFT} 2H${RIGHT}"/>${ruler}</svg>` +
+      `<svg class="lock-ruler" viewBox="0 0 ${WIDTH} 36" role="img" aria-label="Ruler in flats of the head"><path class="tick" d="M${LEFT} 2H${RIGHT}"/>${ruler}</svg>` +
       `<p class="x-name">flats of the head, ${motion(s.perFlat, view)} each</p></div>`,
   );
 };

@@ -1,8 +1,11 @@
 /** Fields for the reader's numbers, in place of the list of givens that the printed page has. */
 import { symbolFact } from '../engine/index.ts';
 import { CHOICES } from '../shared/choices.ts';
+import { stepsOf } from '../shared/knob.ts';
+import { nextStep } from '../shared/next-step.ts';
 import type { Input } from '../shared/numbers.ts';
 import { longestOf, TEXTS, type TextName } from '../shared/texts.ts';
+import { neighbourOf } from '../shared/thread-step.ts';
 import { all, make, setText } from './dom.ts';
 import type { Store } from './store.ts';
 
@@ -45,17 +48,19 @@ const typedRow = (set: string, input: Exclude<Input, { kind: 'choice' }>, store:
   if (input.kind === 'quantity') field.inputMode = 'text';
   const note = make('p', { id: `${id}-note`, class: 'field-note', role: 'status' });
   const box = make('span', { class: 'field-box' }, field);
-  if (input.kind === 'quantity') {
-    const step = stepOf(set, input.name, store);
+  const go = stepBy(set, input, store);
+  if (go) {
     const button = (sign: 1 | -1, face: string, says: string) => {
       const b = make('button', { type: 'button', class: 'step', 'aria-label': `${input.label}: ${says}` }, face);
-      b.addEventListener('click', () =>
-        store.put(set, input.name, stepped(store.numbers(set).values[input.name] ?? 0, step(), sign)),
-      );
+      b.addEventListener('click', () => go(sign));
       return b;
     };
-    box.prepend(button(-1, '−', 'one step less'));
-    box.append(button(1, '+', 'one step more'));
+    const words =
+      input.kind === 'thread'
+        ? (['next smaller standard thread', 'next larger standard thread'] as const)
+        : (['one step less', 'one step more'] as const);
+    box.prepend(button(-1, '−', words[0]));
+    box.append(button(1, '+', words[1]));
   }
   const long =
     input.kind === 'text' && longestOf(input.name) > MOST_SHOWN ? longText(field, set, input.name, store) : undefined;
@@ -68,11 +73,9 @@ const typedRow = (set: string, input: Exclude<Input, { kind: 'choice' }>, store:
   const keyed: HTMLElement = field;
   keyed.addEventListener('keydown', (event) => {
     if (event.key === 'Enter' && list === undefined) store.tidy(set, input.name);
-    if (input.kind !== 'quantity' || (event.key !== 'ArrowUp' && event.key !== 'ArrowDown')) return;
+    if (!go || (event.key !== 'ArrowUp' && event.key !== 'ArrowDown')) return;
     event.preventDefault();
-    const step = stepOf(set, input.name, store)();
-    const now = store.numbers(set).values[input.name] ?? 0;
-    store.put(set, input.name, stepped(now, step, event.key === 'ArrowUp' ? 1 : -1));
+    go(event.key === 'ArrowUp' ? 1 : -1);
   });
   const element = make(
     'div',
@@ -148,10 +151,17 @@ const longText = (field: HTMLInputElement | HTMLTextAreaElement, set: string, na
   };
 };
 
-/** One step on. A value that is a whole number of steps but for rounding counts as one: six flats make a turn. */
-const stepped = (value: number, step: number, sign: 1 | -1): number => {
-  const whole = Math.round(value / step);
-  return Math.abs(value / step - whole) < 1e-4 ? (whole + sign) * step : value + sign * step;
+/** One step of a field, up or down, as its buttons and arrow keys take it; undefined where there are no steps. */
+const stepBy = (set: string, input: Exclude<Input, { kind: 'choice' }>, store: Store) => {
+  if (input.kind === 'text') return undefined;
+  if (input.kind === 'thread')
+    return (sign: 1 | -1): void => {
+      const thread = store.numbers(set).threads[input.name];
+      if (thread) store.type(set, input.name, neighbourOf(thread, sign).designation);
+    };
+  const step = stepOf(set, input.name, store);
+  return (sign: 1 | -1): void =>
+    store.put(set, input.name, nextStep(store.numbers(set).values[input.name] ?? 0, step(), sign));
 };
 
 /** Rows of a field that takes a list with one entry a row. */
@@ -164,7 +174,11 @@ const rowsOf = (name: TextName): number | undefined => {
 const stepOf = (set: string, name: string, store: Store) => (): number => {
   const fact = symbolFact(name as Parameters<typeof symbolFact>[0]);
   if (fact.says.startsWith('phase')) return 0.05;
-  if (fact.unit === 'turn') return 1 / (store.numbers(set).values.k ?? 6);
+  if (fact.unit === 'turn') {
+    const { values, choices } = store.numbers(set);
+    const { k = 6 } = values;
+    return 1 / (choices.divider === undefined ? k : stepsOf(choices.divider, k));
+  }
   const field = store.field(set, name)?.input;
   const range = field?.kind === 'quantity' ? field.max - field.min : fact.max - fact.min;
   if (fact.shown === 'degrees' && fact.says.includes('wind-up')) return Math.PI / 180;

@@ -18,7 +18,7 @@ export const wakeProjector = (root: HTMLElement): void => {
   const step = button('Next step', 'Show the next step', () => tell());
   const bar = make(
     'div',
-    { class: 'projector-bar', role: 'toolbar', 'aria-label': 'Projector view' },
+    { class: 'projector-bar', role: 'region', 'aria-label': 'Projector view' },
     button('←', 'The one before', () => go(at - 1)),
     name,
     button('→', 'The next one', () => go(at + 1)),

@@ -175,7 +175,7 @@ const picture = (s: State, view: UnitView): string => {
     ariaLabel: 'How the play of the assemblies is spread',
     x: { domain: [low * factor, high * factor], label: null },
     y: {
-      domain: [0, tallest * 1.24],
+      domain: [0, tallest * 1.3],
       label: null,
       ticks: 4,
       tickSize: 4,
@@ -183,8 +183,8 @@ const picture = (s: State, view: UnitView): string => {
     },
     marks: [
       Plot.gridY({ ticks: 4, className: 'grid' }),
-      Plot.rectY([{ x1: q5, x2: q95, y: tallest * 1.24 }], { x1: 'x1', x2: 'x2', y: 'y', className: 'spread' }),
-      Plot.rectY(bars, { x1: 'x1', x2: 'x2', y: 'y', className: 'bars', inset: 0.5 }),
+      Plot.rectY([{ x1: q5, x2: q95, y: tallest * 1.3 }], { x1: 'x1', x2: 'x2', y: 'y', className: 'spread' }),
+      Plot.rectY(bars, { x1: 'x1', x2: 'x2', y: 'y', className: 'bars', insetLeft: 0.5, insetRight: 0.5 }),
       Plot.axisX({ ticks: 7, tickSize: 4, label: null, tickFormat: (v: number) => numeral(v) }),
       Plot.axisX(turnsAt, {
         anchor: 'top',
@@ -218,7 +218,7 @@ const picture = (s: State, view: UnitView): string => {
         x: 'x',
         text: 'text',
         frameAnchor: 'top',
-        dy: 21,
+        dy: 28,
         dx: 5,
         textAnchor: 'start',
         className: 'edge-name',

@@ -2,6 +2,8 @@
  * The turned part seen from above, and how it is turned: dragged round, by wheel over it, by arrow keys (one step; with
  * Shift one turn) and Home. Clockwise is positive. A slider to assistive technology.
  */
+import { nextStep } from './next-step.ts';
+import { notchCounter } from './notches.ts';
 import { px } from './svg.ts';
 
 export type Divider = 'hexagon' | 'square' | 'twelve points' | 'knob';
@@ -110,12 +112,14 @@ export const wakeKnob = (
   stage.addEventListener('pointerup', drop);
   stage.addEventListener('pointercancel', drop);
 
+  const notches = notchCounter();
   stage.addEventListener(
     'wheel',
     (event) => {
       if (!knobAt(event) || event.ctrlKey) return;
       event.preventDefault();
-      options.write(nextStep(options.read(), options.steps(), event.deltaY < 0 ? 1 : -1));
+      const notch = notches(event);
+      if (notch !== 0) options.write(nextStep(options.read(), 1 / options.steps(), notch));
     },
     { passive: false },
   );
@@ -129,19 +133,11 @@ export const wakeKnob = (
           ? -1
           : 0;
     if (sign !== 0)
-      options.write(event.shiftKey ? options.read() + sign : nextStep(options.read(), options.steps(), sign));
+      options.write(event.shiftKey ? options.read() + sign : nextStep(options.read(), 1 / options.steps(), sign));
     else if (event.key === 'PageUp' || event.key === 'PageDown')
       options.write(options.read() + (event.key === 'PageUp' ? 1 : -1));
     else if (event.key === 'Home') options.write(0);
     else return;
     event.preventDefault();
   });
-};
-
-/** The next whole step in a direction: from between two marks to the nearer mark that way. */
-const nextStep = (n: number, steps: number, sign: 1 | -1): number => {
-  const at = n * steps;
-  const whole = Math.round(at);
-  const from = Math.abs(at - whole) < 1e-3 ? whole : sign > 0 ? Math.floor(at) : Math.ceil(at);
-  return (from + sign) / steps;
 };

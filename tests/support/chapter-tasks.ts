@@ -1,0 +1,527 @@
+/**
+ * What the text round each figure asks its reader to do, and what must be read then: a row a widget. The engine says what is
+ * right; the hands are told by labels only, so that the same task is done by keys alone and by single taps alone.
+ */
+import {
+  axialPlayA,
+  axialPlayC,
+  type BatchLaw,
+  calibrate,
+  clearanceOfPieces,
+  contactForces,
+  correctionAt,
+  couplingAt,
+  fitOfThread,
+  levelPlate,
+  mm,
+  nextRound,
+  type PitchZones,
+  parseReadings,
+  plain,
+  playBatch,
+  readFeet,
+  readingsAfter,
+  readReadings,
+  readRounds,
+  readThread,
+  relationNamed,
+  type Thread,
+  writeRounds,
+} from '../../widgets/engine/index.ts';
+import { neighbourOf } from '../../widgets/shared/thread-step.ts';
+import { CHAPTERS } from './chapters.ts';
+import { valueIn } from './results.ts';
+
+/** How a reader works a figure. Names are those that assistive technology is given. */
+export interface Hands {
+  /** Steps of a field up (+) or down (−). */
+  readonly step: (label: string, by: number) => Promise<void>;
+  readonly choose: (option: string) => Promise<void>;
+  readonly press: (button: string) => Promise<void>;
+}
+
+export interface Task {
+  readonly widget: string;
+  readonly page: string;
+  /** The figure in which its numbers are set, where it leaves them to another one. */
+  readonly fieldsOf?: string;
+  /** Which of several figures of the widget on the page; the first unless told. */
+  readonly index?: number;
+  readonly asks: string;
+  readonly work: (hands: Hands) => Promise<void>;
+  /** What the sentence says then; each group is a number of `is`, to half a unit of the last digit shown. */
+  readonly says: RegExp;
+  readonly is: () => readonly number[];
+  /** What can be dragged in the picture, by name, with the field that sets the same. */
+  readonly drags?: Readonly<Record<string, string>>;
+}
+
+const A = 'Thread A, base to turned part';
+const C = 'Thread C, turned part to carried part';
+const TURNS = 'Turns, clockwise seen from above';
+
+const thread = (text: string): Thread => valueIn(readThread(text));
+
+/** A relation of the engine, worked. */
+const out = (name: string, inputs: Record<string, number>): Record<string, number> => {
+  const relation = relationNamed(name);
+  if (!relation) throw new Error(`no relation ${name}`);
+  return valueIn(relation.of(inputs));
+};
+const one = (name: string, inputs: Record<string, number>): number => {
+  const [value] = Object.values(out(name, inputs));
+  if (value === undefined) throw new Error(`${name} gives nothing`);
+  return value;
+};
+const micrometres = (length: number): number => length * 1000;
+
+const pair = (a: string, c: string) => ({ a: thread(a), c: thread(c) });
+const FOOT = pair('M10x1.5', '3/8-16 UNC');
+const STOP = pair('M12x1.5', 'M8x1.25');
+const FINE = pair('M4x0.7', '8-36 UNF');
+const leads = ({ a, c }: typeof FOOT) => ({ h_A: a.h, L_A: a.L, h_C: c.h, L_C: c.L });
+const net = (of: typeof FOOT): number => one('net-lead', leads(of));
+
+/** The steps by which a thread field comes from one standard thread to another. */
+const away = (from: string, to: string): number => {
+  const goal = thread(to);
+  let at = thread(from);
+  const sign = goal.d > at.d || (goal.d === at.d && goal.P > at.P) ? 1 : -1;
+  let steps = 0;
+  for (; at.designation !== goal.designation; steps++) {
+    const next = neighbourOf(at, sign);
+    if (next === at) throw new Error(`${to} is not met from ${from}`);
+    at = next;
+  }
+  return sign * steps;
+};
+
+/** A text that a chapter gives to a list of a figure. */
+const given = (chapter: string, name: string): string => {
+  const found = CHAPTERS.find((c) => c.file.includes(chapter))?.text.match(
+    new RegExp(`^${name} = (.*?)(?: # .*)?$`, 'm'),
+  );
+  return found?.[1] ?? '';
+};
+
+/** Torque at the head of a pair that raises a load. */
+const effort = (of: typeof FOOT, F: number, mu: number): number => {
+  const slope = (t: Thread, name: 'a' | 'c') => {
+    const d_2 = one('pitch-diameter', { d: t.d, P: t.P });
+    return {
+      d_2,
+      slope: one(`slope-met-${name}`, { ...leads(of), Delta: net(of), [`d_2${name.toUpperCase()}`]: d_2 }),
+    };
+  };
+  const [a, c] = [slope(of.a, 'a'), slope(of.c, 'c')];
+  const rho = one('friction-angle', { mu, beta_f: Math.PI / 6 });
+  return one('effort', { F, d_2A: a.d_2, d_2C: c.d_2, zeta_A: a.slope, zeta_C: c.slope, rho });
+};
+
+const zones = (t: Thread): PitchZones => {
+  const { screw, nut } = valueIn(fitOfThread(t));
+  return { d2min: screw.pitch.min, d2max: screw.pitch.max, D2min: nut.pitch.min, D2max: nut.pitch.max };
+};
+const CLASSED = pair('M10x1.5-6H/6g', '3/8-16 UNC-2B/2A');
+const middlingPlay = (t: Thread, name: 'A' | 'C'): number => {
+  const c = clearanceOfPieces(valueIn(fitOfThread(t)), 'middling');
+  return name === 'A' ? valueIn(axialPlayA.of({ c_A: c })).j_A : valueIn(axialPlayC.of({ c_C: c })).j_C;
+};
+
+/** What is left of a thread to use up where half a diameter is to stay engaged. */
+const usable = (l_s: number, d: number): number => one('usable-thread', { l_s, d, q_e: 0.5 });
+
+const plate = () => {
+  const feet = valueIn(readFeet(given('12-', 'feet')));
+  return { feet, readings: valueIn(readReadings(given('12-', 'readings'))) };
+};
+
+export const TASKS: readonly Task[] = [
+  {
+    widget: 'ramp',
+    page: 'one-screw.html',
+    asks: 'turn the knob to a quarter of a turn',
+    work: (hands) => hands.step('Angle turned', 4),
+    says: /turned 90° clockwise the screw moves down ([\d.]+) µm/,
+    is: () => [-micrometres(one('advance', { h: 1, L: thread('1/4-28').L, n: 0.25 }))],
+    drags: { 'Screw head, from above': 'Angle turned' },
+  },
+  {
+    widget: 'section',
+    page: 'two-screws.html',
+    asks: 'turn the hexagon by a whole turn more, flat by flat',
+    work: (hands) => hands.step(TURNS, 6),
+    says: /turned part goes down ([\d.]+) mm, the carried part goes up ([\d.]+) µm/,
+    is: () => [2 * FOOT.a.L, micrometres(one('net-motion', { Delta: net(FOOT), n: 2 }))],
+    drags: { 'Turned part, from above': TURNS },
+  },
+  {
+    widget: 'motion-plot',
+    page: 'two-screws.html',
+    asks: 'put a finer thread A in and see the small motion grow',
+    work: (hands) => hands.step(A, away('M10x1.5', 'M10x1.25')),
+    says: /turned part reaches −([\d.]+) mm, the carried part on it \+([\d.]+) mm, and the carried part itself only \+([\d.]+) mm/,
+    is: () => [4 * 1.25, 4 * FOOT.c.L, 4 * net(pair('M10x1.25', '3/8-16'))],
+  },
+  {
+    widget: 'divided-turn',
+    page: 'per-flat.html',
+    asks: 'take a twelve-point wrench and turn by one point',
+    work: async (hands) => {
+      await hands.choose('twelve points');
+      await hands.step(TURNS, 1);
+    },
+    says: /one point of 12 is ([\d.]+) µm; here turned 7 points: \+([\d.]+) µm/,
+    is: () => [micrometres(one('per-step', { Delta: net(FOOT), k: 12 })), micrometres((7 / 12) * net(FOOT))],
+    drags: { 'Head of the turned part, from above': TURNS },
+  },
+  {
+    widget: 'thread-eaten',
+    page: 'per-flat.html',
+    asks: 'give thread C more length, until thread A runs out first',
+    work: (hands) => hands.step('Length of thread C that may be used up', 2),
+    says: /Thread A runs out first, after ([\d.]+) turns/,
+    is: () => [one('turns-available', { X_A: 10, L_A: FOOT.a.L, X_C: 12, L_C: FOOT.c.L })],
+  },
+  {
+    widget: 'rounding-cost',
+    page: 'finding-a-pair.html',
+    asks: 'try the Foot',
+    work: async (hands) => {
+      await hands.step(A, away('M4x0.7', 'M10x1.5'));
+      await hands.step(C, away('8-36 UNF', '3/8-16 UNC'));
+    },
+    says: /exact net lead is ([\d.]+) µm; leads rounded to a thousandth of a millimetre give ([\d.]+) µm/,
+    is: () => [micrometres(net(FOOT)), micrometres(1.588 - 1.5)],
+  },
+  {
+    widget: 'pair-map',
+    page: 'finding-a-pair.html',
+    asks: 'set “threads from” to anywhere, and five pairs more appear',
+    work: (hands) => hands.choose('anywhere'),
+    says: /^(\d+) of .* pairs pass .* is #6-32 UNC with M5×0.8, ([\d.]+) µm a turn/,
+    is: () => [3 + 5, Math.abs(micrometres(net(pair('6-32', 'M5x0.8'))))],
+  },
+  {
+    widget: 'lead-error',
+    page: 'lead-error.html',
+    asks: 'choose “the same error” and slide it: the line hardly moves',
+    work: async (hands) => {
+      await hands.choose('the same error');
+      await hands.step('Lead error of thread A', 20);
+    },
+    says: /both threads ([\d.]+) % long, by the same share: a turn moves ([\d.]+) µm/,
+    is: () => [0.1, micrometres(one('true-net-lead', { Delta: net(FOOT), eps: 0.001 }))],
+    drags: {
+      'Lead error of thread A': 'Lead error of thread A',
+      'Lead error of thread C': 'Lead error of thread C',
+      Turns: TURNS,
+    },
+  },
+  {
+    widget: 'drunken-thread',
+    page: 'lead-error.html',
+    asks: 'slide a phase by a quarter of a turn',
+    work: (hands) => hands.step('Phase of thread C', 5),
+    says: /at their phases together ([\d.]+) µm/,
+    is: () => [
+      micrometres(one('joint-amplitude', { a_A: 0.0005, a_C: 0.0005, phi_A: 0, phi_C: 0.25, h_A: 1, h_C: 1 })),
+    ],
+    drags: {
+      'Amplitude of thread A': 'Amplitude of thread A',
+      'Amplitude of thread C': 'Amplitude of thread C',
+      'Phase of thread C': 'Phase of thread C',
+      Turns: TURNS,
+    },
+  },
+  {
+    widget: 'torque-bars',
+    page: 'effort-and-feel.html',
+    asks: 'set the friction to nought',
+    work: (hands) => hands.step('Coefficient of friction, both threads', -3),
+    says: /with friction 0 takes ([\d.]+) N·mm/,
+    is: () => [Math.abs(one('frictionless-torque', { F: 200, Delta: net(STOP) }))],
+  },
+  {
+    widget: 'friction-curve',
+    page: 'effort-and-feel.html',
+    asks: 'move the mark to a smaller friction',
+    work: (hands) => hands.step('Coefficient of friction, both threads', -2),
+    says: /Here, at 0.05, the pair takes ([\d.]+) N·mm/,
+    is: () => [effort(STOP, 200, 0.05)],
+    drags: { 'Coefficient of friction': 'Coefficient of friction, both threads' },
+  },
+  {
+    widget: 'hand-force',
+    page: 'effort-and-feel.html',
+    asks: 'make the key stiffer, until the hand decides',
+    work: (hands) => hands.step('Twisting stiffness of hand and key, per radian', 1),
+    says: /The jump of ([\d.]+) µm is the smaller, so the hand decides: ([\d.]+) µm/,
+    is: () => {
+      const theta = one('stick-slip', {
+        M_s: effort(STOP, 200, 0.2),
+        M_k: effort(STOP, 200, 0.15),
+        kappa_d: 10_000,
+        Delta: net(STOP),
+      });
+      const perAngle = (angle: number) => micrometres(one('per-angle', { Delta: net(STOP), theta: angle }));
+      return [perAngle(theta), perAngle((1.5 * Math.PI) / 180)];
+    },
+  },
+  {
+    widget: 'flanks-under-load',
+    page: 'play-and-flanks.html',
+    asks: 'take the push up past nought: thread C lets go, thread A has not stirred',
+    work: (hands) => hands.step('Push on the carried part, up is plus', 5),
+    says: /With (\d+) N on the carried part thread C is pressed up and thread A, with −(\d+) N across it, is pressed down; the carried part stands ([\d.]+) µm below/,
+    is: () => [2, 3, micrometres((middlingPlay(CLASSED.a, 'A') - middlingPlay(CLASSED.c, 'C')) / 2)],
+    drags: { 'Push on the carried part, up is plus': 'Push on the carried part, up is plus' },
+  },
+  {
+    widget: 'reversal-loop',
+    page: 'play-and-flanks.html',
+    asks: 'set the push to less than the friction and turn out: the loop opens again',
+    work: async (hands) => {
+      await hands.step('Push on the carried part, up is plus', 4);
+      await hands.press('Turn out');
+    },
+    says: /follows after ([\d.]+) turns .* With (\d+) N on it the load does not overcome the friction/,
+    is: () => [
+      one('turns-lost', {
+        j_A: middlingPlay(CLASSED.a, 'A'),
+        j_C: middlingPlay(CLASSED.c, 'C'),
+        Delta: net(CLASSED),
+      }),
+      0,
+    ],
+    drags: { 'Turned part, from above': 'Turns, clockwise' },
+  },
+  {
+    widget: 'play-batch',
+    page: 'play-and-flanks.html',
+    asks: 'draw the batch with pieces spread evenly',
+    work: async (hands) => {
+      await hands.choose('uniform');
+      await hands.press('Draw 1');
+    },
+    says: /1 000 000 assemblies drawn.*less play than ([\d.]+) µm/,
+    is: () => {
+      const law: BatchLaw = { kind: 'uniform' };
+      const threads = [zones(CLASSED.a), zones(CLASSED.c)];
+      const { drawn } = valueIn(playBatch({ threads, count: 1e6, seed: 2026, law, shares: [0.5] }));
+      return [micrometres(drawn?.quantiles[0]?.play ?? Number.NaN)];
+    },
+  },
+  {
+    widget: 'force-chain',
+    page: 'preload-and-lock.html',
+    asks: 'move the spring to base and carried part, and read the two verdicts',
+    work: (hands) => hands.choose('base and carried'),
+    says: /Thread A stays on its lower flanks .*? with ([\d.]+) N or more. Thread C stays on its lower flanks .*? with ([\d.]+) N/,
+    is: () => {
+      const { F_A = 0, F_C = 0 } = out('force-chain', { F_o: -20, W_c: 8, W_t: 0.6, f_c: -30, f_t: 0 });
+      const rub = one('guide-friction', { mu_g: 0.2, Q_s: 10 });
+      return [F_A - rub, F_C - rub];
+    },
+    drags: { 'place in the stroke': 'Place in the stroke' },
+  },
+  {
+    widget: 'spring-days',
+    page: 'preload-and-lock.html',
+    asks: 'play with the share lost per tenfold time',
+    work: (hands) => hands.step('Share lost per tenfold time (stated)', 1),
+    says: /After 1000 d, ([\d.]+) N is left/,
+    is: () => [one('retained-force', { F_0: 30, q_r: 0.08, t: 24_000, t_0: 1 })],
+  },
+  {
+    widget: 'lock-error',
+    page: 'preload-and-lock.html',
+    asks: 'change the pair to the Fine foot and see what the same lock does there',
+    work: async (hands) => {
+      await hands.step(A, away('M12x1.5', 'M4x0.7'));
+      await hands.step(C, away('M8x1.25', '8-36 UNF'));
+    },
+    says: /the key lets through ([\d.]+) µm, .* flats of ([\d.]+) µm/,
+    is: () => [
+      micrometres(one('lock-slop-motion', { L_C: FINE.c.L, g_k: 0.05, r_k: 8 })),
+      micrometres(one('per-step', { Delta: net(FINE), k: 6 })),
+    ],
+  },
+  {
+    widget: 'levelling-plate',
+    page: 'three-feet.html',
+    asks: 'press “Turn them”, with feet that move as designated',
+    work: async (hands) => {
+      await hands.step('Feet move more (+) or less (−) than designated by', 2);
+      await hands.press('Turn them');
+    },
+    says: /^Round (\d): the plate leans ([\d.]+) µm\/m/,
+    is: () => {
+      const { feet, readings } = plate();
+      const Delta = mm(net(FOOT));
+      const job = {
+        feet: feet.map((f) => ({ ...f, Delta, k: 6 })),
+        readings,
+        keep: { kind: 'foot', name: 'A' } as const,
+      };
+      const turned = valueIn(levelPlate(job)).moves.map((move) => move.wholeSteps);
+      // The indicator is read to a tenth of a micrometre.
+      const after = valueIn(readingsAfter(job.feet, turned, readings)).map((point) => point.z);
+      const [read = []] = valueIn(readRounds(writeRounds([after])));
+      const next = nextRound(
+        job,
+        turned,
+        readings.map((point, i) => ({ ...point, z: read[i] ?? mm(0) })),
+      );
+      return [2, valueIn(next).levelling.tilt.micrometresPerMetre];
+    },
+  },
+  {
+    widget: 'vee-coupling',
+    page: 'three-feet.html',
+    asks: 'raise the side force until a flank opens',
+    work: (hands) => hands.step('Side force', 1),
+    says: /^A1 would have to pull ([\d.]+) N: it opens/,
+    is: () => {
+      const balls = couplingAt(plate().feet, Math.PI / 4, 'to the middle');
+      const turn = Math.PI / 6;
+      const found = valueIn(
+        contactForces(balls, [
+          { force: [0, 0, -60], at: [130, 70, 0] },
+          { force: [300 * Math.cos(turn), 300 * Math.sin(turn), 0], at: [130, 70, 20] },
+        ]),
+      );
+      return [-(found[0]?.force ?? 0)];
+    },
+  },
+  {
+    widget: 'lead-error',
+    page: 'lead-error.html',
+    asks: 'slide one error alone: it is magnified by the gain',
+    work: (hands) => hands.step('Lead error of thread A', 10),
+    says: /a turn moves ([\d.]+) µm/,
+    is: () => {
+      const eps = one('net-lead-error', { ...leads(FOOT), eps_A: 0, eps_C: 0.001, Delta: net(FOOT) });
+      return [micrometres(one('true-net-lead', { Delta: net(FOOT), eps }))];
+    },
+  },
+  {
+    widget: 'thread-limits',
+    page: 'does-it-fit.html',
+    asks: 'read the limits of another thread from the tables',
+    work: (hands) => hands.step('Thread and fit: class of the nut, class of the screw', 1),
+    says: /pitch diameter of the screw ([\d.]+) mm to ([\d.]+) mm, of the nut ([\d.]+) mm to ([\d.]+) mm/,
+    is: () => {
+      const { d2min, d2max, D2min, D2max } = zones(neighbourOf(thread('M10x1.5-6H/6g'), 1));
+      return [d2min, d2max, D2min, D2max];
+    },
+  },
+  {
+    widget: 'fit-section',
+    page: 'does-it-fit.html',
+    index: 1,
+    asks: 'switch to “both screwed home”: it can’t turn at all',
+    work: (hands) => hands.choose('both screwed home'),
+    says: /it can’t turn at all: .* give ([\d.]+) turns and ([\d.]+) µm of stroke/,
+    is: () => {
+      const n = one('turns-available', { X_A: 20 - FOOT.a.d, L_A: FOOT.a.L, X_C: 20 - FOOT.c.d, L_C: FOOT.c.L });
+      return [n, micrometres(one('stroke', { Delta: net(FOOT), n_max: n }))];
+    },
+    drags: { 'Turned part, from above': TURNS },
+  },
+  {
+    widget: 'fit-section',
+    page: 'does-it-fit.html',
+    asks: 'ask for less engagement, and read the longer travel',
+    work: (hands) => hands.step('Engagement kept, in diameters', -5),
+    says: /: ([\d.]+) turns and .* of stroke, set by thread A/,
+    is: () => [one('turns-available', { X_A: usable(20, 12), L_A: STOP.a.L, X_C: usable(24, 8), L_C: STOP.c.L })],
+    drags: { 'Turned part, from above': TURNS },
+  },
+  {
+    widget: 'ball-and-seat',
+    page: 'contact-heat-creep.html',
+    asks: 'try a larger ball: it sinks in less',
+    work: (hands) => hands.step('Radius of the ball', 1),
+    says: /sinks by ([\d.]+) µm/,
+    is: () => [micrometres(sunk(50, 4))],
+  },
+  {
+    widget: 'drift-bars',
+    page: 'contact-heat-creep.html',
+    asks: 'change the pair: the bars stay, only the step they are measured by changes',
+    work: (hands) => hands.step(C, 1),
+    says: /^Beside one flat of ([\d.]+) µm, the largest is this: the tip sinks in, ([\d.]+) µm, which is ([\d.]+) flats/,
+    is: () => {
+      const flat = Math.abs(one('per-step', { Delta: net({ a: FINE.a, c: neighbourOf(FINE.c, 1) }), k: 6 }));
+      return [micrometres(flat), micrometres(sunk(20, 3)), sunk(20, 3) / flat];
+    },
+  },
+  {
+    widget: 'other-ways',
+    page: 'other-ways.html',
+    asks: 'set the friction to nought: the efforts fall into the order of the motions',
+    work: (hands) => hands.step('Friction of threads and wedge', -3),
+    says: /lightest to turn is the differential screw with ([\d.]+) N·mm/,
+    is: () => [one('frictionless-torque', { F: 50, Delta: net(FOOT) })],
+  },
+  {
+    widget: 'practice-rig',
+    page: 'calibrate.html',
+    asks: 'give the rig a thread without error, and read again with the next seed',
+    work: async (hands) => {
+      await hands.step('Its true lead error, thread A', 4);
+      await hands.press('Read again with the next seed');
+    },
+    says: /with seed (\d+): .* true net lead is ([\d.]+) µm/,
+    is: () => {
+      const eps = one('net-lead-error', { ...leads(FOOT), eps_A: 0, eps_C: 0.0005, Delta: net(FOOT) });
+      return [2, micrometres(one('true-net-lead', { Delta: net(FOOT), eps }))];
+    },
+  },
+  {
+    widget: 'calibration',
+    page: 'calibrate.html',
+    asks: 'set the dial at the next flat and read the correction',
+    work: (hands) => hands.step('Turns at which the dial stands', 1),
+    says: /net lead of ([\d.]+) µm .* At ([\d.]+) turns the correction is −([\d.]+) µm/,
+    is: () => {
+      const table = valueIn(parseReadings(given('13-', 'runs').replaceAll(' | ', '\n'), { stepsPerTurn: 6 }));
+      const found = valueIn(calibrate(table.rows, { nominal: mm(net(FOOT)), leadError: plain(0) }));
+      return [
+        micrometres(found.lead),
+        5 / 6,
+        -micrometres(valueIn(correctionAt(found.corrections, 5 / 6, 'up')).correction),
+      ];
+    },
+    drags: { 'turns, on the way up': 'Turns at which the dial stands' },
+  },
+  {
+    widget: 'certificate',
+    page: 'calibrate.html',
+    fieldsOf: 'calibration',
+    asks: 'allow the stated lead errors by root-sum-square',
+    work: (hands) => hands.choose('root-sum-square'),
+    says: /uncertainty and ([\d.]+) µm of stated lead error/,
+    is: () => [
+      micrometres(net(FOOT) * one('rss-lead-error', { ...leads(FOOT), eps_A: 0.001, eps_C: 0.001, Delta: net(FOOT) })),
+    ],
+  },
+  {
+    widget: 'design-sheet',
+    page: 'design-sheet.html',
+    asks: 'divide the head as a knob, and ask for more stroke than the threads have',
+    work: async (hands) => {
+      await hands.choose('knob');
+      await hands.step('Stroke wanted', 30);
+    },
+    says: /: ([\d.]+) µm a turn, ([\d.]+) µm a division. 1 of \d checks failed; .* a stroke of [\d.]+ µm; ([\d.]+) µm was wanted/,
+    is: () => [micrometres(net(FOOT)), micrometres(one('per-step', { Delta: net(FOOT), k: 50 })), 600],
+  },
+];
+
+/** How far a hardened ball sinks into hardened steel, as chapter and seat have them: E 210 000 MPa, ν 0.3 on both sides. */
+const sunk = (F: number, R: number): number => {
+  const E_s = one('contact-modulus', { E_1: 210_000, nu_1: 0.3, E_2: 210_000, nu_2: 0.3 });
+  return out('ball-on-flat', { F, R, E_s }).delta ?? Number.NaN;
+};

@@ -1,0 +1,167 @@
+/** What is wrong with how a page looks and is built, found in the page itself: each check gives lines that name the place. */
+import type { Page } from 'playwright-core';
+
+/** How many pixels the page is too wide, and what sticks out. */
+export const tooWide = (page: Page): Promise<string> =>
+  page.evaluate(() => {
+    const over = document.documentElement.scrollWidth - innerWidth;
+    if (over <= 0) return '';
+    const out = [...document.querySelectorAll('body *')].filter(
+      (e) =>
+        e.getBoundingClientRect().right > innerWidth + 1 && !e.closest('.table-scroll, .katex, .voice, .skip, svg'),
+    );
+    return `${over} px: ${out
+      .slice(0, 4)
+      .map((e) => `${e.tagName} ${e.className}`)
+      .join('; ')}`;
+  });
+
+export const tooSmall = (page: Page): Promise<string[]> =>
+  page.evaluate(() =>
+    [
+      ...document.querySelectorAll(
+        'button, select, label:has(input[type=radio]), label:has(input[type=checkbox]), input[type=text], [role=slider], summary, .contents a, .neighbours a',
+      ),
+    ]
+      .filter((e) => e.checkVisibility())
+      .map((e) => ({ e, box: e.getBoundingClientRect() }))
+      .filter(({ box }) => box.width < 24 || box.height < 24)
+      .map(
+        ({ e, box }) =>
+          `${e.tagName} ${e.textContent?.slice(0, 20)} ${box.width.toFixed(1)} × ${box.height.toFixed(1)}`,
+      ),
+  );
+
+/** Controls and pictures without a name, ids that stand twice, and what Tab reaches though it is hidden. */
+export const illBuilt = (page: Page): Promise<string[]> =>
+  page.evaluate(() => {
+    const all = (selector: string) => [...document.querySelectorAll<HTMLElement>(selector)];
+    const brief = (e: Element) => e.outerHTML.slice(0, 90);
+    const ids = all('[id]').map((e) => e.id);
+    return [
+      ...(all('input, select, textarea') as HTMLInputElement[])
+        .filter((e) => !(e.labels?.[0]?.textContent?.trim() || e.getAttribute('aria-label')))
+        .map((e) => `no name: ${brief(e)}`),
+      ...all('[role=img], [role=slider], [role=group], figure')
+        .filter((e) => !e.getAttribute('aria-label') && !e.getAttribute('aria-labelledby'))
+        .map((e) => `no name: ${brief(e)}`),
+      ...[...new Set(ids.filter((id, i) => ids.indexOf(id) !== i))].map((id) => `id twice: ${id}`),
+      ...all('a[href], button, input, select, textarea, summary, [tabindex="0"]')
+        .filter((e) => e.closest('[aria-hidden=true], [role=presentation]'))
+        .map((e) => `hidden, yet a stop of Tab: ${brief(e)}`),
+      ...all('.katex')
+        .filter((e) => !e.querySelector('.katex-mathml math')?.textContent?.trim())
+        .map((e) => `algebra that can’t be read: ${brief(e)}`),
+      ...all('.katex-html:not([aria-hidden=true])').map((e) => `algebra read twice: ${brief(e)}`),
+      ...all('[aria-live]:not([aria-live=polite]), [role=alert]').map((e) => `breaks in: ${brief(e)}`),
+    ];
+  });
+
+/**
+ * Text that is cut off: in a box that hides what does not fit, in a field, or at the edge of a drawing; and letters or controls
+ * that lie on each other.
+ */
+export const cutOff = (page: Page): Promise<string[]> =>
+  page.evaluate(() => {
+    const seen = (e: Element) => e.checkVisibility() && e.getBoundingClientRect().width > 1;
+    const words = (e: Element) =>
+      `${e.closest('figure, section, nav, header')?.className ?? ''}: ${e.textContent?.trim().slice(0, 40)}`;
+    const found: string[] = [];
+    for (const e of document.querySelectorAll<HTMLElement>('body *')) {
+      if (e instanceof SVGElement || e.closest('.voice, .katex-mathml, svg') || !seen(e)) continue;
+      if (e.matches('input[type=text]') && e.scrollWidth > e.clientWidth + 2)
+        found.push(`field too narrow, ${words(e)} ${(e as HTMLInputElement).value.slice(0, 60)}`);
+      const { overflowX, overflowY } = getComputedStyle(e);
+      const hides = (o: string) => o === 'hidden' || o === 'clip';
+      // The struts of algebra stand out of its box; its letters do not.
+      if (e.matches('input') || e.querySelector('.katex') || e.closest('.katex')) continue;
+      if (hides(overflowX) && e.scrollWidth > e.clientWidth + 2) found.push(`cut off, ${words(e)}`);
+      if (hides(overflowY) && e.scrollHeight > e.clientHeight + 4) found.push(`cut off below, ${words(e)}`);
+    }
+    for (const svg of document.querySelectorAll('main svg')) {
+      if (svg.parentElement?.closest('svg') || !seen(svg)) continue;
+      const edge = svg.getBoundingClientRect();
+      const texts = [...svg.querySelectorAll('text')]
+        .filter((t) => t.textContent?.trim() && seen(t))
+        .map((t) => ({ t, box: t.getBoundingClientRect() }));
+      for (const { t, box } of texts)
+        if (
+          box.left < edge.left - 2 ||
+          box.right > edge.right + 2 ||
+          box.top < edge.top - 3 ||
+          box.bottom > edge.bottom + 3
+        )
+          found.push(`out of the drawing, ${words(t)}`);
+      for (const [i, a] of texts.entries())
+        for (const b of texts.slice(i + 1)) {
+          const wide = Math.min(a.box.right, b.box.right) - Math.max(a.box.left, b.box.left);
+          // The box of a line of letters is taller than its letters.
+          const high = Math.min(a.box.bottom, b.box.bottom) - Math.max(a.box.top, b.box.top);
+          if (wide > 2 && high > 0.45 * Math.min(a.box.height, b.box.height))
+            found.push(`letters on letters, ${words(a.t)} / ${b.t.textContent}`);
+        }
+    }
+    const controls = [
+      ...document.querySelectorAll('main button, main input, main textarea, main summary, main fieldset label'),
+    ]
+      .filter((e) => seen(e) && !e.closest('svg'))
+      .map((e) => ({ e, box: e.getBoundingClientRect() }));
+    for (const [i, a] of controls.entries())
+      for (const b of controls.slice(i + 1, i + 12)) {
+        if (a.e.contains(b.e) || b.e.contains(a.e)) continue;
+        const wide = Math.min(a.box.right, b.box.right) - Math.max(a.box.left, b.box.left);
+        const high = Math.min(a.box.bottom, b.box.bottom) - Math.max(a.box.top, b.box.top);
+        if (wide > 2 && high > 2) found.push(`control on control, ${words(a.e)} / ${words(b.e)}`);
+      }
+    return [...new Set(found)];
+  });
+
+/** Prose whose lines hold more characters than an eye follows back: its width over that of its mean letter. */
+export const longLines = (page: Page, most: number): Promise<string[]> =>
+  page.evaluate((limit) => {
+    const found: string[] = [];
+    for (const e of document.querySelectorAll<HTMLElement>('p, li, figcaption, dd')) {
+      if (!e.checkVisibility() || e.querySelector('.katex, svg, ol, ul, p, table, input, button') || e.closest('svg'))
+        continue;
+      const range = document.createRange();
+      const texts = document.createTreeWalker(e, NodeFilter.SHOW_TEXT);
+      let [letters, long] = [0, 0];
+      const lines = new Set<number>();
+      while (texts.nextNode()) {
+        range.selectNodeContents(texts.currentNode);
+        letters += texts.currentNode.textContent?.length ?? 0;
+        for (const box of range.getClientRects()) {
+          long += box.width;
+          lines.add(Math.round(box.bottom / 8));
+        }
+      }
+      const perLine = (e.clientWidth * letters) / long;
+      if (lines.size >= 2 && perLine > limit)
+        found.push(
+          `${Math.round(perLine)} a line, ${e.tagName} ${e.className} in ${e.parentElement?.className}: ${e.textContent?.trim().slice(0, 40)}`,
+        );
+    }
+    return found;
+  }, most);
+
+/** Parts of each figure from top to bottom as they are read, and fields row by row. */
+export const outOfOrder = (page: Page): Promise<string[]> =>
+  page.evaluate(() => {
+    const found: string[] = [];
+    for (const figure of document.querySelectorAll('figure.live')) {
+      const parts = [...figure.children].filter((e) => e.checkVisibility() && e.getBoundingClientRect().height > 1);
+      const fields = [...figure.querySelectorAll(':scope > .inputs > *')].filter((e) => e.checkVisibility());
+      for (const list of [parts, fields])
+        for (const [i, e] of list.entries()) {
+          const [now, before] = [e.getBoundingClientRect(), list[i - 1]?.getBoundingClientRect()];
+          if (!before) continue;
+          const below = now.top >= before.bottom - 2;
+          const beside = now.left >= before.right - 2 && now.bottom > before.top;
+          if (!below && !beside)
+            found.push(
+              `${figure.getAttribute('aria-label')}: ${e.textContent?.slice(0, 40)} stands before what is read before it`,
+            );
+        }
+    }
+    return found;
+  });
