@@ -191,6 +191,11 @@ describe('the question bank as CSV', () => {
       for (const { amount } of item.slips) expect(inside(amount)).toBe(false);
     }
   });
+  it('shows what begins like a formula as text', () => {
+    const [line] = LINES;
+    if (!line) throw new Error('no line');
+    expect(bankCsv([{ ...line, key: '=cmd()' }])).toContain(`\r\n"'=cmd()",`);
+  });
   it('begins no cell of words with what a spreadsheet takes for a formula', () => {
     for (const row of rows) for (const at of [0, 1, 2, 8, 9]) expect(row[at]).not.toMatch(/^[=+@\t-]/);
   });

@@ -4,8 +4,12 @@
  * Sizes expected here are worked by hand: 1 in = 25.4 mm, number sizes 0.060 + 0.013 n in, pitch 25.4/tpi mm.
  */
 import fc from 'fast-check';
-import { describe, expect, it } from 'vitest';
+import { describe, expect, it, vi } from 'vitest';
 import { diameters, METRIC_SERIES, readThread, type Thread, UNIFIED_SERIES } from '../../widgets/engine/index.ts';
+import { MANY, readOrSaid } from '../support/any-text.ts';
+
+// A hundred thousand cases take seconds, and many where the processor is shared.
+vi.setConfig({ testTimeout: 120_000 });
 
 const read = (typed: string): Thread => {
   const result = readThread(typed);
@@ -419,11 +423,13 @@ describe('the canonical form', () => {
         const result = readThread(`${a}${b}${c}`);
         if (!result.ok) return;
         good++;
-        expect(same(read(result.value.designation)), `${a}${b}${c}`).toEqual(same(result.value));
+        const again = read(result.value.designation);
+        if (JSON.stringify(same(again)) !== JSON.stringify(same(result.value)))
+          throw new Error(`${a}${b}${c} comes back as ${again.designation}`);
       }),
-      { numRuns: 5000 },
+      { numRuns: 50_000, seed: 8 },
     );
-    expect(good).toBeGreaterThan(500);
+    expect(good).toBeGreaterThan(5000);
   });
 });
 
@@ -431,19 +437,18 @@ describe('any text', () => {
   const answered = (text: string) => {
     const result = readThread(text);
     if (!result.ok) {
-      expect(result.reason, JSON.stringify(text)).toMatch(/^[A-Z].{20,}\.$/s);
-      expect(result.reason.length).toBeLessThan(320);
+      readOrSaid(result, text);
       return;
     }
     const { d, P, L, N, h } = result.value;
-    for (const x of [d, P, L]) expect(Number.isFinite(x) && x > 0, JSON.stringify(text)).toBe(true);
-    expect(Number.isInteger(N) && N >= 1 && N <= 12 && (h === 1 || h === -1)).toBe(true);
-    expect(diameters(result.value).d3, JSON.stringify(text)).toBeGreaterThan(0);
+    const lengths = [d, P, L, diameters(result.value).d3].every((x) => Number.isFinite(x) && x > 0);
+    if (!(lengths && Number.isInteger(N) && N >= 1 && N <= 12 && (h === 1 || h === -1)))
+      throw new Error(`${JSON.stringify(text)} gives ${JSON.stringify(result.value)}`);
   };
 
   it('gets a thread or a sentence: arbitrary Unicode', () => {
-    fc.assert(fc.property(fc.string({ unit: 'binary', maxLength: 200 }), answered), { numRuns: 2000 });
-    fc.assert(fc.property(fc.string({ unit: 'grapheme', maxLength: 80 }), answered), { numRuns: 1000 });
+    fc.assert(fc.property(fc.string({ unit: 'binary', maxLength: 70 }), answered), { numRuns: 5000, seed: 8 });
+    fc.assert(fc.property(fc.string({ unit: 'grapheme', maxLength: 70 }), answered), { numRuns: 2000, seed: 8 });
   });
 
   it('gets a thread or a sentence: the characters of designations in any order', () => {
@@ -459,7 +464,7 @@ describe('any text', () => {
         fc.array(letters, { maxLength: 24 }).map((parts) => parts.join('')),
         answered,
       ),
-      { numRuns: 5000 },
+      { numRuns: 20_000, seed: 8 },
     );
   });
 
@@ -473,7 +478,7 @@ describe('any text', () => {
       fc.property(good, fc.nat(40), fc.nat(3), spoil, (text, at, gone, put) =>
         answered(text.slice(0, at) + put + text.slice(at + gone)),
       ),
-      { numRuns: 5000 },
+      MANY,
     );
   });
 

@@ -48,6 +48,14 @@ describe('the table of materials', () => {
   });
 });
 
+describe('the first moments', () => {
+  it('of warming and creep go in proportion to the time, to the last digits', () => {
+    const t = hours(1e-6);
+    expect(valueIn(warming.of({ Delta_Tw: kelvins(1), t, tau_w: hours(1e5) })).Delta_T / 1e-11).toBeCloseTo(1, 10);
+    expect((valueIn(logCreep.of({ c_d: mm(1), t, t_0: hours(1e5) })).z_d * Math.LN10) / 1e-11).toBeCloseTo(1, 10);
+  });
+});
+
 describe('growth', () => {
   it('of a 40 mm steel jack is 0.46 µm a kelvin, half a flat of the Fine foot', () => {
     const { alpha } = valueIn(thermalMaterial('steel'));

@@ -171,6 +171,18 @@ describe('backward-run and slowStretches', () => {
     expect(z_b * 1000).toBeCloseTo(0.0747, 4);
   });
 
+  it('just past standing still is as small as its series says, and never below nought', () => {
+    for (const past of [1e-14, 1e-12, 1e-9, 1e-6, 1e-4]) {
+      const Delta = mm(0.5);
+      const v_p = mm(Delta * (1 + past));
+      const half = Math.sqrt(2 * (v_p / Delta - 1));
+      const { z_b, q_b } = valueIn(backwardRun.of({ Delta, v_p }));
+      expect(z_b / ((Delta * half ** 3) / (3 * Math.PI)), `past by ${past}`).toBeCloseTo(1, 3);
+      expect(q_b / (half / Math.PI), `past by ${past}`).toBeCloseTo(1, 3);
+    }
+    expect(valueIn(backwardRun.of({ Delta: mm(0), v_p: mm(1e-200) })).q_b).toBe(0.5);
+  });
+
   it('refuse a pair without net lead, turns the wrong way round, and a backward run without any periodic error', () => {
     const p = { Delta: mm(0), a_A: mm(0.001), phi_A: turns(0), a_C: mm(0), phi_C: turns(0) };
     expect(reasonIn(slowStretches(p, 0, 1))).toBe(

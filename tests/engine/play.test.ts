@@ -18,6 +18,7 @@ import {
   turnsLost,
 } from '../../widgets/engine/play.ts';
 import limits from '../reference/thread-limits.json' with { type: 'json' };
+import { reasonIn } from '../support/results.ts';
 
 const value = <T>(result: { ok: true; value: T } | { ok: false; reason: string }): T => {
   if (!result.ok) throw new Error(result.reason);
@@ -113,6 +114,15 @@ describe('interference', () => {
       expect(result.ok).toBe(false);
       if (!result.ok) expect(result.reason).toBe(`${who} ${said}`);
     }
+  });
+});
+
+describe('tilt and pin-tilt', () => {
+  it('is no small angle where much clearance meets little thread, and is refused there', () => {
+    const [c, l_e] = [mm(1), mm(1)];
+    expect(reasonIn(pinTilt.of({ c, l_e }))).toContain('come out as 57.3°, which is no small angle');
+    expect(reasonIn(tilt.of({ c, l_e, d: mm(0.5) }))).toContain('come out as 30.7°');
+    expect(tilt.of({ c, l_e, d: mm(1) }).ok).toBe(true);
   });
 });
 

@@ -76,6 +76,7 @@ describe('hole for a share', () => {
   it('refuses a hole of no size, and a drill as large as the thread', () => {
     expect(reasonIn(tapDrill.of({ d: mm(1), q_t: plain(1), P: mm(1) }))).toContain('a hole of no size');
     expect(reasonIn(shareOfThread.of({ d: mm(10), d_t: mm(10), P: mm(1) }))).toContain('nothing to tap');
+    expect(reasonIn(shareOfThread.of({ d: mm(10), d_t: mm(8), P: mm(1) }))).toContain('below the root of any thread');
   });
 });
 

@@ -230,7 +230,7 @@ describe('readWayPrices', () => {
     expect(read.missing).toContain('wedge');
     expect(read.unknown).toEqual(['gear']);
     expect(valueIn(readWayPrices('')).missing.length).toBe(5);
-    expect(reasonIn(readWayPrices('wedge: -3'))).toContain('wedge: read a price of');
-    expect(reasonIn(readWayPrices('wedge: cheap'))).toContain('wedge:');
+    expect(reasonIn(readWayPrices('wedge: -3'))).toContain('“wedge”: read a price of');
+    expect(reasonIn(readWayPrices('wedge: cheap'))).toContain('“wedge”:');
   });
 });

@@ -69,6 +69,7 @@ describe('writeDesigns and readDesigns', () => {
     ['a bare list', '[]', 'JSON of another kind'],
     ['a newer version', file([], 2), 'reads versions up to 1'],
     ['a version that is none', file([], 'one'), 'The file says version one'],
+    ['no version', `{"format":"${DESIGN_FORMAT}","designs":[]}`, 'The file says no version; this notebook reads'],
     ['no list', file({}), 'holds no list'],
     ['too many', file(Array.from({ length: MOST_DESIGNS + 1 }, () => FOOT)), `at most ${MOST_DESIGNS}`],
     ['a huge file', 'x'.repeat(2_000_001), 'has at most 2000000'],

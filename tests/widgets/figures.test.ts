@@ -477,5 +477,6 @@ describe('tableHtml and tableCsv', () => {
     expect(tableHtml(table)).not.toContain('<b>');
     expect(picture(tableHtml(table)).querySelector('td')?.textContent).toBe('<b>"x"</b>');
     expect(tableCsv(table)).toBe('"a,b",c\r\n"<b>""x""</b>","line\nbreak"\r\n');
+    expect(tableCsv({ head: ['part'], rows: [['=cmd()'], ['−5 µm']] })).toBe("part\r\n'=cmd()\r\n−5 µm\r\n");
   });
 });

@@ -197,7 +197,7 @@ describe('other-ways', () => {
     );
     expect(TEXTS.prices.note(PRICES)).toBe('');
     const input = { kind: 'text', name: 'prices', label: 'prices', start: '' } as const;
-    expect(reasonIn(readInput(input, 'wedge: cheap', 'metric'))).toContain('wedge: ');
+    expect(reasonIn(readInput(input, 'wedge: cheap', 'metric'))).toContain('“wedge”: ');
     expect(valueIn(readInput(input, ' wedge:  1 × 4 ;lever: 2', 'metric'))).toBe('wedge: 1 × 4\nlever: 2');
   });
 

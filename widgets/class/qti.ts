@@ -4,6 +4,7 @@
  * carry one file an item and imsmanifest.xml. In `equal` the correct value stands first: the tolerances are about the first.
  * Fixed instances only: no templates, whose support differs from system to system. No schema has been run over these files.
  */
+import { notFormula } from '../engine/index.ts';
 import { escapeText as escapeXml } from '../shared/svg.ts';
 import { askedUnit, askText } from './exercise.ts';
 import type { PaperLine } from './paper.ts';
@@ -125,7 +126,7 @@ export const qtiFiles = (
 /** Columns: item, title, question, unit, answer, lowest and highest accepted, significant digits, hint, steps. */
 export const bankCsv = (lines: readonly PaperLine[]): string => {
   // Every cell in quotes: a question may hold commas, an inch mark or a line break.
-  const row = (cells: readonly string[]) => cells.map((c) => `"${c.replace(/"/g, '""')}"`).join(',');
+  const row = (cells: readonly string[]) => cells.map((c) => `"${notFormula(c).replace(/"/g, '""')}"`).join(',');
   return `${[
     row([
       'item',

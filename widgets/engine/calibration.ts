@@ -18,6 +18,7 @@
  * Taken for granted: scatter independent from reading to reading. Drift with the warmth of a hand is not, and makes
  * the interval too narrow: read up and down alternately.
  */
+import { finished, type InSteps } from './in-steps.ts';
 import { leastSquares } from './least-squares.ts';
 import { type Interval, intervalAbout, type LineFit, lineFit, slopeInterval, studentT } from './line-fit.ts';
 import { type Millimetres, mm, type Turns, turns, UNITS, type Unit } from './quantity.ts';
@@ -200,7 +201,11 @@ export interface Calibration {
 }
 
 /** Everything the readings tell about the net lead; refuses too few, too odd, or constant readings. */
-export const calibrate = (rows: readonly GaugeReading[], plan: CalibrationPlan): Result<Calibration> => {
+export const calibrate = (rows: readonly GaugeReading[], plan: CalibrationPlan): Result<Calibration> =>
+  finished(calibrateRun(rows, plan));
+
+/** The same in steps, each once through the readings or a few times. */
+export function* calibrateRun(rows: readonly GaugeReading[], plan: CalibrationPlan): InSteps<Result<Calibration>> {
   const { nominal, level = 0.95 } = plan;
   if (!(Math.abs(nominal) > 0 && Math.abs(nominal) <= 120))
     return bad(`Read a nominal net lead of ${nominal} mm a turn; give one other than nought and within 120 mm.`);
@@ -215,12 +220,15 @@ export const calibrate = (rows: readonly GaugeReading[], plan: CalibrationPlan):
       );
   const n = rows.map((row) => row.turns);
   const z = rows.map((row) => row.reading);
+  yield;
   const line = lineFit(n, z);
   if (!line.ok) return line;
   const lineInterval = slopeInterval(line.value, level);
   if (!lineInterval.ok) return lineInterval;
 
-  const model = fitModel(rows);
+  yield;
+  const model = yield* fitModel(rows);
+  yield;
   if (!model.ok) return model;
   const { fit, gapAt, waveAt, whyNoGap, whyNoWave, slopeUnit } = model.value;
   const scatter = Math.sqrt(fit.sumOfSquares / fit.freedom);
@@ -234,7 +242,13 @@ export const calibrate = (rows: readonly GaugeReading[], plan: CalibrationPlan):
     gapAt === undefined
       ? { told: false, why: whyNoGap }
       : hysteresisOf(rows, fit.coefficients[gapAt] ?? 0, errorOf(gapAt), b, fit.freedom, level);
+  yield;
   const places = groups(rows);
+  yield;
+  const repeatability = repeatabilityOf(places);
+  yield;
+  const corrections = correctionsOf(places, nominal);
+  yield;
   const agreement = leadAgreement({ lead: mm(b), leadInterval: leadInterval.value }, plan);
   const { difference, allowed, agrees } = agreement;
   return good({
@@ -253,8 +267,8 @@ export const calibrate = (rows: readonly GaugeReading[], plan: CalibrationPlan):
         ? { told: false, why: whyNoWave }
         : waveOf(fit.coefficients, fit.inverse, waveAt, scatter, fit.freedom, level, spanOf(z)),
     hysteresis,
-    repeatability: repeatabilityOf(places),
-    corrections: correctionsOf(places, nominal),
+    repeatability,
+    corrections,
     difference,
     allowed,
     agrees,
@@ -268,7 +282,7 @@ export const calibrate = (rows: readonly GaugeReading[], plan: CalibrationPlan):
     }),
     questions: unitQuestions(b, nominal),
   });
-};
+}
 
 /** Whether a measured lead agrees with the nominal one, and the sentence that says so. */
 export interface LeadAgreement {
@@ -320,13 +334,23 @@ export interface Corrected {
   readonly travel: Millimetres;
 }
 
+const parted = new WeakMap<readonly CorrectionRow[], Record<Direction, readonly CorrectionRow[]>>();
+
+/** The rows of one direction, picked out once for a table: a drag asks at every frame, of a hundred thousand rows. */
+export const correctionsIn = (table: readonly CorrectionRow[], direction: Direction): readonly CorrectionRow[] => {
+  const own = (way: Direction) => table.filter((row) => row.direction === way);
+  const both = parted.get(table) ?? { up: own('up'), down: own('down') };
+  parted.set(table, both);
+  return both[direction];
+};
+
 /** The correction between two rows of the table, taken straight from one to the next; no further than it was read. */
 export const correctionAt = (
   corrections: readonly CorrectionRow[],
   n: number,
   direction: Direction = 'up',
 ): Result<Corrected> => {
-  const rows = corrections.filter((row) => row.direction === direction);
+  const rows = correctionsIn(corrections, direction);
   const [first, last] = [rows[0], rows.at(-1)];
   if (first === undefined || last === undefined)
     return bad(`No reading was taken on the way ${direction}, so there is no correction for it; run that way too.`);
@@ -457,7 +481,7 @@ interface Model {
 }
 
 /** The model with as many parts as can be told: both, else without the wave, else without the gap. */
-const fitModel = (rows: readonly GaugeReading[]): Result<Model> => {
+function* fitModel(rows: readonly GaugeReading[]): InSteps<Result<Model>> {
   const n = rows.map((row) => row.turns);
   const z = rows.map((row) => row.reading);
   const { low, high } = extent(n);
@@ -465,9 +489,11 @@ const fitModel = (rows: readonly GaugeReading[]): Result<Model> => {
   // Every column but the first is centred: only what two of them have in common then makes them hard to tell apart,
   // not how many rows stand in each direction.
   const base = [n.map(() => 1), centred(n.map((v) => v / slopeUnit))];
+  yield;
   const gapColumn = centred(rows.map((row) => (row.direction === 'down' ? 1 : 0)));
   // Whole turns are dropped first: sin 2πn of a large n would lose its digits.
   const phase = n.map((v) => 2 * Math.PI * (v - Math.floor(v)));
+  yield;
   const waves = [centred(phase.map(Math.cos)), centred(phase.map(Math.sin))];
   // At whole or half turns sine or cosine is rounding alone, and rounding stands square to everything.
   const swings = waves.every((wave) => wave.reduce((sum, v) => sum + v * v, 0) > TELLS ** 2 * wave.length);
@@ -475,6 +501,7 @@ const fitModel = (rows: readonly GaugeReading[]): Result<Model> => {
     const fit = leastSquares(columns, z);
     return fit !== undefined && fit.freedom >= 1 && fit.independence > TELLS ? fit : undefined;
   };
+  yield;
   const [downs, ups] = [
     rows.filter((r) => r.direction === 'down').length,
     rows.filter((r) => r.direction === 'up').length,
@@ -504,7 +531,7 @@ const fitModel = (rows: readonly GaugeReading[]): Result<Model> => {
     whyNoWave,
     slopeUnit,
   });
-};
+}
 
 const centred = (values: readonly number[]): readonly number[] => {
   const mean = values.reduce((sum, v) => sum + v, 0) / values.length;

@@ -26,7 +26,8 @@ export const warming = relation({
   takes: ['Delta_Tw', 't', 'tau_w'],
   gives: { Delta_T: 'Delta_Tw*(1 - exp(-t/tau_w))' },
   source: 'Newton’s law of cooling, one body and one resistance; 63 % of the way after one warming time.',
-  compute: ({ Delta_Tw, t, tau_w }) => ({ Delta_T: kelvins(Delta_Tw * (1 - Math.exp(-t / tau_w))) }),
+  // 1 − exp loses its digits in the first moments.
+  compute: ({ Delta_Tw, t, tau_w }) => ({ Delta_T: kelvins(-Delta_Tw * Math.expm1(-t / tau_w)) }),
 });
 
 export const logCreep = relation({
@@ -35,7 +36,8 @@ export const logCreep = relation({
   takes: ['c_d', 't', 't_0'],
   gives: { z_d: 'c_d*log(1 + t/t_0)/log(10)' },
   source: 'Logarithmic creep, the usual law well below softening; the creep per tenfold time is the reader’s own.',
-  compute: ({ c_d, t, t_0 }) => ({ z_d: mm((c_d * Math.log(1 + t / t_0)) / Math.log(10)) }),
+  // 1 + t/t0 loses its digits long before the starting time.
+  compute: ({ c_d, t, t_0 }) => ({ z_d: mm((c_d * Math.log1p(t / t_0)) / Math.log(10)) }),
 });
 
 /** Reads a duration; a log law without its time unit is refused, for 24 h and 24 min differ by what the law is about. */

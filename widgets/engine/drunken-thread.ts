@@ -87,14 +87,16 @@ export const backwardRun = relation({
       ? undefined
       : 'Without a periodic error nothing runs back: give at least one thread an amplitude of more than nought.',
   compute: ({ Delta, v_p }) => {
-    const size = Math.abs(Delta);
-    const half = Math.acos(Math.min(1, size / v_p));
-    return {
-      z_b: mm((Math.sqrt(v_p ** 2 - Math.min(size, v_p) ** 2) - size * half) / Math.PI),
-      q_b: plain(half / Math.PI),
-    };
+    const size = Math.min(Math.abs(Delta), v_p);
+    // By the tangent, since a cosine near 1 knows little of its angle.
+    const half = Math.atan2(Math.sqrt(v_p - size) * Math.sqrt(v_p + size), size);
+    return { z_b: mm((v_p * sineLessCosine(half)) / Math.PI), q_b: plain(half / Math.PI) };
   },
 });
+
+/** sin x − x cos x for x ≥ 0: the series where the difference would lose its digits and come out below nought. */
+const sineLessCosine = (x: number): number =>
+  x < 0.05 ? x ** 3 / 3 - x ** 5 / 30 + x ** 7 / 840 : Math.sin(x) - x * Math.cos(x);
 
 /** A pair with its periodic errors, as seen along the turns. */
 export interface DrunkenPair {

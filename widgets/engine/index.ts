@@ -101,6 +101,7 @@ export * from './even-friction.ts';
 export * from './fit.ts';
 export * from './force-chain.ts';
 export * from './fraction.ts';
+export * from './in-steps.ts';
 export * from './kinematic-coupling.ts';
 export * from './lead-error.ts';
 export * from './levelling.ts';

@@ -108,7 +108,8 @@ export const writeReadings = (points: readonly Point[]): string =>
 export const writeRounds = (rounds: readonly (readonly number[])[]): string =>
   rounds.map((heights) => heights.map((z) => amount(Math.round(z * 1e4) / 10)).join('; ')).join('\n');
 
-const amount = (x: number): string => say(x, 9);
+/** To a millionth, below which nothing is read: a word for “hardly anything” would not read back. */
+const amount = (x: number): string => say(Math.abs(x) < 1e-6 ? 0 : x, 9);
 
 const rowsOf = (text: string, between: RegExp): Result<readonly string[]> =>
   text.length <= LONGEST_LIST

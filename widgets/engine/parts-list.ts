@@ -20,8 +20,11 @@ export interface PartsList {
 }
 
 export const MOST_PARTS = 40;
+export const LONGEST_PARTS = 2000;
 
 export const readPartsList = (text: string): Result<PartsList> => {
+  if (!(text.length <= LONGEST_PARTS))
+    return bad(`Read ${quoted(text)}; ${LONGEST_PARTS} characters are the most here: leave some parts out.`);
   const rows = text
     .split(/[;\n]/)
     .map((row) => row.replace(/\s+/g, ' ').trim())
@@ -49,11 +52,11 @@ const readPart = (row: string): Result<PartLine> => {
   const [first = '', second] = cost.split(/\s*[×x*]\s*/i, 2);
   const count = second === undefined ? good(1) : readNumber(first);
   const price = readNumber(second ?? first);
-  if (!count.ok) return bad(`${name}: ${count.reason}`);
-  if (!price.ok) return bad(`${name}: ${price.reason}`);
+  if (!count.ok) return bad(`${quoted(name)}: ${count.reason}`);
+  if (!price.ok) return bad(`${quoted(name)}: ${price.reason}`);
   if (!(Number.isInteger(count.value) && count.value >= 1 && count.value <= 1000))
-    return bad(`${name}: read ${quoted(first)} as the count; a whole number from 1 to 1000 stands before ×.`);
+    return bad(`${quoted(name)}: read ${quoted(first)} as the count; a whole number from 1 to 1000 stands before ×.`);
   return price.value >= 0 && price.value <= 1e6
     ? good({ name, count: count.value, price: price.value })
-    : bad(`${name}: read a price of ${quoted(second ?? first)}; it is from 0 to 1 000 000.`);
+    : bad(`${quoted(name)}: read a price of ${quoted(second ?? first)}; it is from 0 to 1 000 000.`);
 };

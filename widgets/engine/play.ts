@@ -23,6 +23,7 @@
  */
 import { mm, newtons, plain, rad, turns } from './quantity.ts';
 import { relation } from './relation.ts';
+import { symbolFact } from './symbols.ts';
 
 const TAN30 = 1 / Math.sqrt(3);
 
@@ -96,6 +97,12 @@ export const radialFloat = relation({
   compute: ({ c }) => ({ r_f: mm(c) }),
 });
 
+/** Why a tilt as large as this is none, or undefined where the small-angle formulas hold. */
+const tooSteep = (tau: number): string | undefined =>
+  tau <= symbolFact('tau').max
+    ? undefined
+    : `With so much clearance over so short an engagement the angle would come out as ${Number(((tau * 180) / Math.PI).toPrecision(3))}°, which is no small angle and no fit: give less clearance or a longer engagement.`;
+
 export const tilt = relation({
   name: 'tilt',
   says: 'Tilt of an unloaded screw in its nut, to either side of square, until its flanks touch.',
@@ -103,7 +110,7 @@ export const tilt = relation({
   gives: { tau: 'c/(l_e + sqrt(3)*d)' },
   source:
     'Geometry of a rigid tilt against 60° flanks, worked in play.ts; the tests tilt a sampled thread until it touches.',
-  refuses: ({ c }) => interference(c),
+  refuses: ({ c, l_e, d }) => interference(c) ?? tooSteep(c / (l_e + Math.sqrt(3) * d)),
   compute: ({ c, l_e, d }) => ({ tau: rad(c / (l_e + Math.sqrt(3) * d)) }),
 });
 
@@ -113,7 +120,7 @@ export const pinTilt = relation({
   takes: ['c', 'l_e'],
   gives: { tau: 'c/l_e' },
   source: 'Geometry of a pin in a hole, small angle: opposite walls touched at the two ends.',
-  refuses: ({ c }) => interference(c),
+  refuses: ({ c, l_e }) => interference(c) ?? tooSteep(c / l_e),
   compute: ({ c, l_e }) => ({ tau: rad(c / l_e) }),
 });
 

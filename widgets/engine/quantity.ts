@@ -171,7 +171,11 @@ export const readQuantity = (text: string, base: BaseUnit, fallback: Unit): Resu
   if (UNITS[unit].base !== base) return bad(`Read ${quoted(text)}, in ${unit}; this takes ${choices}.`);
   const { digits, step } = fineness(number);
   const factor = UNITS[unit].factor;
-  return good({ value: read.value * factor, unit, digits, half: (step * factor) / 2 });
+  const [value, half] = [read.value * factor, (step * factor) / 2];
+  // A number that was still one may be none in the base unit, and a nought with a vast exponent has no last digit.
+  return Number.isFinite(value) && Number.isFinite(half)
+    ? good({ value, unit, digits, half })
+    : bad(`Read ${quoted(text)}, which is too large to work with: type a smaller number.`);
 };
 
 /** Significant digits and the step of the last digit of a typed decimal number. */

@@ -11,6 +11,7 @@
  * break in it stands in quotes, and quotes inside are doubled.
  * Out: turns (clockwise positive), readings in mm, direction of approach.
  */
+import { finished, type InSteps } from './in-steps.ts';
 import { type Millimetres, mm, type Turns, turns, UNITS, type Unit, unitNamed } from './quantity.ts';
 import { bad, good, quoted, type Result } from './result.ts';
 import { listed } from './say.ts';
@@ -54,13 +55,22 @@ export const MOST_CHARACTERS = 20_000_000;
 export const MOST_ROWS = 250_000;
 
 /** Reads the table; refuses files of another kind, mixed marks, and any line that is no reading, by its number. */
-export const parseReadings = (text: string, options: ReadingsOptions = {}): Result<ReadingsTable> => {
+export const parseReadings = (text: string, options: ReadingsOptions = {}): Result<ReadingsTable> =>
+  finished(parseReadingsRun(text, options));
+
+/** Rows read in one step. */
+const ROWS_A_STEP = 5000;
+
+/** The same in steps of a few milliseconds. */
+export function* parseReadingsRun(text: string, options: ReadingsOptions = {}): InSteps<Result<ReadingsTable>> {
   const steps = options.stepsPerTurn ?? 6;
   if (!(Number.isInteger(steps) && steps >= 1 && steps <= 10_000))
     return bad(`Read ${steps} steps in a turn; give a whole number from 1 to 10 000, such as 6.`);
   const other = anotherKind(text);
   if (other !== undefined) return bad(other);
+  yield;
   const lines = linesOf(text);
+  yield;
   const [first] = lines;
   if (first === undefined)
     return bad('Nothing was pasted; give two columns, turns and readings, with a line for each reading.');
@@ -85,7 +95,8 @@ export const parseReadings = (text: string, options: ReadingsOptions = {}): Resu
   let pointLine: { line: number; cell: string } | undefined;
   let commaLine: { line: number; cell: string } | undefined;
   const odd: { line: number; says: string }[] = [];
-  for (const { text: lineText, line } of named ? lines.slice(1) : lines) {
+  for (const [i, { text: lineText, line }] of (named ? lines.slice(1) : lines).entries()) {
+    if (i % ROWS_A_STEP === ROWS_A_STEP - 1) yield;
     const cells = split(lineText);
     if (cells === undefined) return bad(unclosed({ line, text: lineText }));
     if (cells.length !== width && !onlyTrailing(cells, width)) {
@@ -132,6 +143,7 @@ export const parseReadings = (text: string, options: ReadingsOptions = {}): Resu
   if (worst !== undefined)
     return bad(`Line ${worst.line}: ${worst.says}${alike(odd)}; mend or remove it and paste again.`);
   if (positions.length === 0) return bad('There is a header and no reading under it; paste the readings with it.');
+  yield;
   const senses = direction === undefined ? directionsFromOrder(positions) : directions;
   return good({
     rows: positions.map((at, i) => ({
@@ -147,7 +159,7 @@ export const parseReadings = (text: string, options: ReadingsOptions = {}): Resu
     directionFrom: direction === undefined ? 'order' : 'column',
     notes: columns.value.notes,
   });
-};
+}
 
 /** Directions from the order of the readings, for a list without a column of them: risen is up, fallen is down. */
 export const directionsFromOrder = (positions: readonly number[]): readonly Direction[] => {
@@ -167,7 +179,16 @@ export interface CsvStyle {
   readonly decimalMark?: '.' | ',';
 }
 
-/** A table as RFC 4180 text. A number without value is an empty cell. */
+/**
+ * Text for a cell that a spreadsheet shows and does not work out: what begins like a formula gets an apostrophe in front. A number
+ * with its sign, and a unit after it, is none.
+ */
+export const notFormula = (text: string): string =>
+  /^[\s\0]*[=+\-@]/.test(text) && !/^[+-]\d+(?:[.,]\d+)?(?:e[+-]?\d+)?(?:[ \u00a0]?(?:%|°|[\p{L}·/]+))?$/iu.test(text)
+    ? `'${text}`
+    : text;
+
+/** A table as RFC 4180 text. A number without value is an empty cell; no cell of words is a formula. */
 export const toCsv = (
   header: readonly string[],
   rows: readonly (readonly (string | number)[])[],
@@ -175,7 +196,11 @@ export const toCsv = (
 ): string => {
   const cell = (value: string | number): string => {
     const text =
-      typeof value === 'string' ? value : Number.isFinite(value) ? String(value).replace('.', decimalMark) : '';
+      typeof value === 'string'
+        ? notFormula(value)
+        : Number.isFinite(value)
+          ? String(value).replace('.', decimalMark)
+          : '';
     return text.includes(separator) || /["\r\n]/.test(text) ? `"${text.replaceAll('"', '""')}"` : text;
   };
   return [header, ...rows].map((row) => `${row.map(cell).join(separator)}\r\n`).join('');

@@ -9,6 +9,7 @@
  */
 import { type Millimetres, mm, plain } from './quantity.ts';
 import { relation } from './relation.ts';
+import { symbolFact } from './symbols.ts';
 
 const FULL = (3 * Math.sqrt(3)) / 4;
 
@@ -31,10 +32,15 @@ export const shareOfThread = relation({
   takes: ['d', 'd_t', 'P'],
   gives: { q_t: '(d - d_t)/(3*sqrt(3)/4*P)' },
   source: 'The shop formula turned round; see tap-drill.',
-  refuses: ({ d, d_t }) =>
-    d_t < d
+  refuses: ({ d, d_t, P }) => {
+    const hole = `A hole of ${Number(d_t.toPrecision(4))} mm`;
+    if (!(d_t < d))
+      return `${hole} is no smaller than the thread of ${Number(d.toPrecision(4))} mm, so there is nothing to tap: take a smaller drill.`;
+    // At 4/3 of full thread the ridges would be sharp; no tap goes there.
+    return d - d_t <= symbolFact('q_t').max * FULL * P
       ? undefined
-      : `A hole of ${Number(d_t.toPrecision(4))} mm is no smaller than the thread of ${Number(d.toPrecision(4))} mm, so there is nothing to tap: take a smaller drill.`,
+      : `${hole} is too small for a thread of ${Number(d.toPrecision(4))} mm with a pitch of ${Number(P.toPrecision(4))} mm: the tap would cut below the root of any thread, so take a larger drill.`;
+  },
   compute: ({ d, d_t, P }) => ({ q_t: plain((d - d_t) / (FULL * P)) }),
 });
 

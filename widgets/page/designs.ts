@@ -1,9 +1,10 @@
 /** The reader's designs in the masthead: use one on this page and the next, keep this page's numbers, take them along as a file. */
+import { quoted } from '../engine/index.ts';
 import { type Design, nameOf, readDesigns, writeDesigns } from '../shared/design-file.ts';
 import { readInput, writeQuantity } from '../shared/numbers.ts';
 import { isCarried } from '../shared/texts.ts';
 import { make, setText } from './dom.ts';
-import { designInUse, designs, keepDesign, onOtherTab, removeDesign, useDesign } from './shelf.ts';
+import { designInUse, designs, keepDesign, onShelfChange, readShelf, removeDesign, useDesign } from './shelf.ts';
 import type { Store } from './store.ts';
 
 /** Puts a design's numbers into every field of the page that has their name and takes their value. */
@@ -104,7 +105,8 @@ export const wakeDesigns = (place: HTMLElement, store: Store): void => {
       });
       return make('li', {}, make('span', {}, design.name), use, remove);
     });
-    list.replaceChildren(...(rows.length > 0 ? rows : [make('li', {}, 'None kept yet.')]));
+    const shelf = readShelf();
+    list.replaceChildren(...(rows.length > 0 ? rows : [make('li', {}, shelf.ok ? 'None kept yet.' : shelf.reason)]));
     save.disabled = rows.length === 0;
   };
 
@@ -134,8 +136,11 @@ export const wakeDesigns = (place: HTMLElement, store: Store): void => {
   file.addEventListener('change', async () => {
     const chosen = file.files?.[0];
     if (!chosen) return;
-    const read = readDesigns(await chosen.text());
+    // A file may be gone, or no longer ours to read, by the time it is opened.
+    const text = await chosen.text().catch(() => undefined);
     file.value = '';
+    if (text === undefined) return say(`${quoted(chosen.name)} could not be read; choose it again.`);
+    const read = readDesigns(text);
     if (!read.ok) return say(read.reason);
     const faults = read.value.designs.map(keepDesign).flatMap((done) => (done.ok ? [] : [done.reason]));
     refresh();
@@ -149,6 +154,6 @@ export const wakeDesigns = (place: HTMLElement, store: Store): void => {
     );
   });
 
-  onOtherTab(refresh);
+  onShelfChange(refresh);
   refresh();
 };

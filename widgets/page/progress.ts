@@ -11,21 +11,23 @@ export type Progress = Readonly<Record<string, Tally>>;
 const KEY = 'notebook-progress';
 const NOTHING: Tally = { tried: 0, right: 0 };
 
-let held: Progress = {};
+/** What storage would not take. */
+let held: Progress | undefined;
 
 const isCount = (x: unknown): x is number => Number.isSafeInteger(x) && (x as number) >= 0;
 
 /** What is stored, each entry that makes sense; another page, or another hand, may have written there. */
 export const progress = (): Progress => {
+  if (held) return held;
   try {
     const stored: unknown = JSON.parse(localStorage.getItem(KEY) ?? 'null');
-    if (typeof stored !== 'object' || stored === null) return held;
+    if (typeof stored !== 'object' || stored === null) return {};
     const sound: Record<string, Tally> = {};
     for (const [id, tally] of Object.entries(stored as Record<string, Partial<Tally> | null>))
       if (isCount(tally?.tried) && isCount(tally.right)) sound[id] = { tried: tally.tried, right: tally.right };
     return sound;
   } catch {
-    return held;
+    return {};
   }
 };
 
@@ -36,20 +38,22 @@ export const tallyOf = (id: string): Tally => {
 
 export const recordTry = (id: string, right: boolean): void => {
   const { tried, right: good } = tallyOf(id);
-  held = { ...progress(), [id]: { tried: tried + 1, right: good + Number(right) } };
+  const now = { ...progress(), [id]: { tried: tried + 1, right: good + Number(right) } };
   try {
-    localStorage.setItem(KEY, JSON.stringify(held));
+    localStorage.setItem(KEY, JSON.stringify(now));
+    held = undefined;
   } catch {
     // It is held in this page, and the line under the exercises can still export it.
+    held = now;
   }
 };
 
 export const eraseProgress = (): void => {
-  held = {};
   try {
     localStorage.removeItem(KEY);
+    held = undefined;
   } catch {
-    // Nothing was kept there then.
+    held = {};
   }
 };
 
@@ -58,5 +62,5 @@ export const progressText = (): string => `${JSON.stringify({ exercises: progres
 export const progressSays = (ids: readonly string[]): string => {
   const all = progress();
   const done = ids.filter((id) => Object.hasOwn(all, id) && (all[id]?.right ?? 0) > 0).length;
-  return `${done} of ${ids.length} solved at least once. This is kept in your browser only.`;
+  return `${done} of ${ids.length} solved at least once. ${held ? 'This browser would not keep it, so it lasts until the page is closed: save it to a file.' : 'This is kept in your browser only.'}`;
 };

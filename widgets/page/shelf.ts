@@ -9,28 +9,40 @@ import { type Design, MOST_DESIGNS, readDesigns, writeDesigns } from '../shared/
 const KEY = 'notebook-designs';
 const IN_USE = 'notebook-design-in-use';
 
-/** What this page knows where storage gives nothing. */
-let held: readonly Design[] = [];
-let heldInUse = '';
+/** What this page knows that storage does not: all of it where there is none, the last change where it would not be taken. */
+let held: readonly Design[] | undefined;
+let heldInUse: string | undefined;
 
-export const designs = (): readonly Design[] => {
+/** The designs, or why what is stored can't be read. */
+export const readShelf = (): Result<readonly Design[]> => {
+  if (held) return good(held);
   let text: string | null = null;
   try {
     text = localStorage.getItem(KEY);
   } catch {
-    return held;
+    // Storage is denied, and nothing has been kept yet.
   }
-  if (text === null) return held;
+  if (text === null) return good([]);
   const read = readDesigns(text);
   // A half-written entry is not thrown away: it stays in storage until something good is kept over it.
-  return read.ok ? read.value.designs : held;
+  return read.ok
+    ? good(read.value.designs)
+    : bad(
+        'What this browser kept of your designs can’t be read any more; open a file of them if you have one, since keeping a design writes over it.',
+      );
+};
+
+export const designs = (): readonly Design[] => {
+  const shelf = readShelf();
+  return shelf.ok ? shelf.value : [];
 };
 
 const write = (list: readonly Design[]): Result<readonly Design[]> => {
-  held = list;
   try {
     localStorage.setItem(KEY, writeDesigns(list));
+    held = undefined;
   } catch {
+    held = list;
     return bad(
       'This browser would not keep the designs (its storage is full or switched off). They last until the page is closed: export them to a file.',
     );
@@ -54,24 +66,29 @@ export const removeDesign = (name: string): Result<readonly Design[]> =>
 export const designInUse = (): Design | undefined => {
   let name = heldInUse;
   try {
-    name = localStorage.getItem(IN_USE) ?? '';
+    name ??= localStorage.getItem(IN_USE) ?? '';
   } catch {
-    // The choice then lasts as long as the page.
+    // Storage is denied, and nothing has been chosen yet.
   }
   return designs().find((d) => d.name === name);
 };
 
 export const useDesign = (name: string): void => {
-  heldInUse = name;
   try {
     localStorage.setItem(IN_USE, name);
+    heldInUse = undefined;
   } catch {
-    // See designInUse().
+    // The choice then lasts as long as the page.
+    heldInUse = name;
   }
+  for (const listener of listeners) listener();
 };
 
-/** Tells when another tab has changed the shelf. */
-export const onOtherTab = (listener: () => void): void => {
+const listeners: (() => void)[] = [];
+
+/** Tells when another design is in use, or another tab has changed the shelf. */
+export const onShelfChange = (listener: () => void): void => {
+  listeners.push(listener);
   window.addEventListener('storage', (event) => {
     if (event.key === KEY || event.key === IN_USE || event.key === null) listener();
   });

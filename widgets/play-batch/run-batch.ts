@@ -18,6 +18,8 @@ type Told = { readonly share: number } | { readonly batch: PlayBatch } | { reado
 /** How long a slice may last, and how often progress is told, in ms. */
 const SLICE = 8;
 const TELL_EVERY = 60;
+/** A worker silent for so long, ms, is given up: many times what a slow machine takes between two shares. */
+const SILENCE = 5000;
 
 /** The address of the worker's script; none where the page is not served over http. */
 let script: string | undefined;
@@ -29,18 +31,32 @@ export const lendWorkerScript = (address: string): void => {
 export const startBatch = (settings: PlayBatchSettings, watch: BatchWatch): (() => void) => {
   const worker = script === undefined ? undefined : openWorker(script);
   if (!worker) return onPage(settings, watch);
-  let stop = () => worker.terminate();
-  worker.onmessage = ({ data }: MessageEvent<Told>) => {
-    if ('share' in data) return watch.progress(data.share);
+  let patience = 0;
+  const leave = () => {
+    window.clearTimeout(patience);
     worker.terminate();
+  };
+  let stop = leave;
+  // A worker that does not come up, or falls silent since the browser has ended it, leaves the work to the page.
+  const takeOver = () => {
+    leave();
+    stop = onPage(settings, watch);
+  };
+  const wait = () => {
+    window.clearTimeout(patience);
+    patience = window.setTimeout(takeOver, SILENCE);
+  };
+  worker.onmessage = ({ data }: MessageEvent<Told>) => {
+    if ('share' in data) {
+      wait();
+      return watch.progress(data.share);
+    }
+    leave();
     if ('batch' in data) watch.done(data.batch, 'worker');
     else watch.refused(data.reason);
   };
-  // A worker that does not come up leaves the work to the page.
-  worker.onerror = () => {
-    worker.terminate();
-    stop = onPage(settings, watch);
-  };
+  worker.onerror = takeOver;
+  wait();
   worker.postMessage(settings);
   return () => stop();
 };

@@ -54,7 +54,7 @@ export const readDesigns = (text: string): Result<ReadDesigns> => {
     );
   if (!(typeof file.version === 'number' && file.version >= 1 && file.version <= DESIGN_VERSION))
     return bad(
-      `The file says version ${String(file.version).slice(0, 20)}; this notebook reads versions up to ${DESIGN_VERSION}. Open it in the newer notebook and export it from there, or update this one.`,
+      `The file says ${Number.isFinite(file.version) || typeof file.version === 'string' ? `version ${String(file.version).slice(0, 20)}` : 'no version'}; this notebook reads versions up to ${DESIGN_VERSION}. Open it in the newer notebook and export it from there, or update this one.`,
     );
   if (!Array.isArray(file.designs)) return bad('The file holds no list of designs; choose one that was exported here.');
   if (!(file.designs.length <= MOST_DESIGNS))

@@ -1,0 +1,45 @@
+/** Long work done in steps: the same result as at once, and steps enough for a page to breathe between them. */
+import { describe, expect, it } from 'vitest';
+import { calibrate, calibrateRun, type InSteps, parseReadings, parseReadingsRun } from '../../widgets/engine/index.ts';
+
+const ROWS = 30_000;
+const logged = Array.from({ length: ROWS }, (_, i) => {
+  const n = ((i < ROWS / 2 ? i : ROWS - i) * 16) / (ROWS / 2);
+  return `${n.toFixed(5)}; ${(88.6 * n + Math.sin(i)).toFixed(2)}; ${i < ROWS / 2 ? 'up' : 'down'}`;
+});
+const text = ['turns; reading (µm); direction', ...logged].join('\n');
+
+/** The result, and how many steps it took. */
+const driven = <T>(run: InSteps<T>): { result: T; steps: number } => {
+  for (let steps = 1; ; steps++) {
+    const step = run.next();
+    if (step.done) return { result: step.value, steps };
+  }
+};
+
+describe('a long table of readings', () => {
+  it('is read in a step for every few thousand rows, to the same rows as at once', () => {
+    const { result, steps } = driven(parseReadingsRun(text));
+    expect(steps).toBeGreaterThan(ROWS / 5000);
+    expect(result).toEqual(parseReadings(text));
+  });
+
+  it('is refused in steps with the sentence it gets at once', () => {
+    const spoilt = `${text}\n17; many; up`;
+    const { result } = driven(parseReadingsRun(spoilt));
+    expect(result).toEqual({
+      ok: false,
+      reason: `Line ${ROWS + 2}: the reading “many” is not a number; mend or remove it and paste again.`,
+    });
+    expect(parseReadings(spoilt)).toEqual(result);
+  });
+
+  it('is calibrated in several steps to the same result as at once', () => {
+    const table = parseReadings(text);
+    if (!table.ok) throw new Error(table.reason);
+    const plan = { nominal: 0.0875, leadError: 0.02 };
+    const { result, steps } = driven(calibrateRun(table.value.rows, plan));
+    expect(steps).toBeGreaterThan(6);
+    expect(result).toEqual(calibrate(table.value.rows, plan));
+  });
+});

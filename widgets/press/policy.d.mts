@@ -1,0 +1,2 @@
+export const PAGE_POLICY: string;
+export function oneFilePolicy(scripts: readonly string[], styles: readonly string[]): string;
