@@ -1,7 +1,9 @@
 import { resolve } from 'node:path';
 import { defineConfig, type UserConfig } from 'vite';
 import { WIDGETS } from './widgets/catalogue.ts';
+import { RELATIONS } from './widgets/engine/index.ts';
 import { press } from './widgets/press/plugin.ts';
+import { withoutWords } from './widgets/press/slim.mjs';
 
 const root = import.meta.dirname;
 
@@ -12,7 +14,7 @@ export default defineConfig(
     base: './',
     appType: 'mpa',
     publicDir: 'widgets/page/public',
-    plugins: [press({ chapters: resolve(root, 'chapters'), widgets: WIDGETS })],
+    plugins: [press({ chapters: resolve(root, 'chapters'), widgets: WIDGETS }), withoutWords(RELATIONS.length)],
     build: {
       target: 'es2022',
       cssCodeSplit: false,

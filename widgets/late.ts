@@ -1,11 +1,12 @@
 /**
- * Widgets whose scripts are fetched when their figure comes near the window, each a script of its own. A widget stands in
+ * The widgets. Their scripts are fetched when their figure comes near the window, each a script of its own. A widget stands in
  * `widgets/<name>/<name>.ts`; one that works in the background has its worker beside it, `worker.ts`.
  */
 import { ballAndSeat } from './ball-and-seat/ball-and-seat.ts';
 import { calibrationFigure } from './calibration/calibration.ts';
 import { certificateFigure } from './certificate/certificate.ts';
 import { designSheet } from './design-sheet/design-sheet.ts';
+import { dividedTurn } from './divided-turn/divided-turn.ts';
 import { driftBars } from './drift-bars/drift-bars.ts';
 import { drunkenThread } from './drunken-thread/drunken-thread.ts';
 import { fitSection } from './fit-section/fit-section.ts';
@@ -21,15 +22,22 @@ import { otherWays } from './other-ways/other-ways.ts';
 import { pairMap } from './pair-map/pair-map.ts';
 import { playBatchFigure } from './play-batch/play-batch.ts';
 import { practiceRig } from './practice-rig/practice-rig.ts';
+import { ramp } from './ramp/ramp.ts';
 import { reversalLoop } from './reversal-loop/reversal-loop.ts';
 import { roundingCost } from './rounding-cost/rounding-cost.ts';
+import { section } from './section/section.ts';
 import type { Widget } from './shared/widget.ts';
 import { springDays } from './spring-days/spring-days.ts';
+import { threadEatenFigure } from './thread-eaten/thread-eaten.ts';
 import { threadLimits } from './thread-limits/thread-limits.ts';
 import { torqueBars } from './torque-bars/torque-bars.ts';
 import { veeCoupling } from './vee-coupling/vee-coupling.ts';
 
 export const LATE: readonly Widget[] = [
+  ramp,
+  section,
+  dividedTurn,
+  threadEatenFigure,
   motionPlot,
   pairMap,
   roundingCost,

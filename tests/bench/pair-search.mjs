@@ -18,6 +18,8 @@ const RUNS = 25;
 /** The slow search takes one first thread in this many. */
 const EVERY = 16;
 
+export const title = 'Search for a pair';
+
 export const bench = async (line) => {
   const { module: engine } = await runnerImport(`${import.meta.dirname}/../../widgets/engine/index.ts`, {
     configFile: false,

@@ -47,6 +47,8 @@ for law in ['uniform', 'normal']:
 print(json.dumps(out))
 `;
 
+export const title = 'A batch of assemblies';
+
 export async function bench(line) {
   const root = resolve(import.meta.dirname, '../..');
   const { playBatch, playBatchRun } = (

@@ -5,6 +5,7 @@
 import {
   calibrationTable,
   correctionAt,
+  correctionsIn,
   correctionTable,
   good,
   type PositionUnit,
@@ -82,7 +83,7 @@ const askHtml = (c: Calibrated): string => {
 };
 
 const sliderOf = (c: Calibrated): Slider => {
-  const up = c.calibration.corrections.filter((row) => row.direction === 'up');
+  const up = correctionsIn(c.calibration.corrections, 'up');
   const rows = up.length > 0 ? up : c.calibration.corrections;
   const [min, max] = [rows[0]?.turns ?? 0, rows.at(-1)?.turns ?? 1];
   return { name: 'n', label: 'turns, on the way up', min, max, step: 1 / 24 };

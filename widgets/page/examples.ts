@@ -28,7 +28,7 @@ export const wakeExample = (place: HTMLElement, set: string, steps: readonly Ste
     }
   };
   refresh();
-  store.onChange((sets, view) => {
+  store.onDrawn((sets, view) => {
     if (view || sets.has(set)) refresh();
   });
 };
@@ -56,5 +56,5 @@ export const wakeQuantities = (
     }
   };
   refresh(undefined, store.view());
-  store.onChange((sets) => refresh(sets, store.view()));
+  store.onDrawn((sets) => refresh(sets, store.view()));
 };

@@ -8,7 +8,7 @@ import { drawItem } from '../class/draw.ts';
 import { acceptedText, answerText, askText, type Exercise, type Item, itemAt } from '../class/exercise.ts';
 import { judge } from '../class/judge.ts';
 import { bankOrder } from '../class/review.ts';
-import { stepLines } from '../class/steps-text.ts';
+import type { stepLines } from '../class/steps-text.ts';
 import { type SymbolName, symbolFact } from '../engine/index.ts';
 import { dressOf, show, showInFormula } from '../shared/format.ts';
 import { saveText } from '../shared/save.ts';
@@ -26,7 +26,19 @@ interface Practice {
   readonly put: (item: Item) => void;
 }
 
-const practise = (place: HTMLElement, first: Item, store: Store, after: () => void, next?: () => void): Practice => {
+/** An exercise that is followed by others has no steps set into the page; these are written line by line. */
+interface Following {
+  readonly next: () => void;
+  readonly stepLines: typeof stepLines;
+}
+
+const practise = (
+  place: HTMLElement,
+  first: Item,
+  store: Store,
+  after: () => void,
+  following?: Following,
+): Practice => {
   let item = first;
   let wrong = 0;
   const id = `answer-${place.dataset.exercise ?? 'review'}`;
@@ -44,7 +56,7 @@ const practise = (place: HTMLElement, first: Item, store: Store, after: () => vo
   });
   const label = make('label', { for: id });
   const verdict = make('p', { id: `${id}-verdict`, class: 'verdict', role: 'status' });
-  const again = make('button', { type: 'button', class: 'plain' }, next ? 'Another exercise' : 'New numbers');
+  const again = make('button', { type: 'button', class: 'plain' }, following ? 'Another exercise' : 'New numbers');
   const form = make(
     'form',
     { novalidate: '' },
@@ -73,7 +85,8 @@ const practise = (place: HTMLElement, first: Item, store: Store, after: () => vo
     setText(label, `Your answer${exercise.unit === '1' ? '' : ` (a bare number counts as ${exercise.unit})`}`);
     const lines = all(place, '[data-step]');
     if (lines.length > 0) writeSteps(lines, item, store);
-    else place.querySelector('.steps')?.replaceChildren(...stepLines(item).map((line) => make('li', {}, line)));
+    else if (following)
+      place.querySelector('.steps')?.replaceChildren(...following.stepLines(item).map((line) => make('li', {}, line)));
     fade(Math.min(MOST_FADED, tallyOf(exercise.id).right, exercise.steps.length));
   };
   const put = (other: Item) => {
@@ -104,7 +117,7 @@ const practise = (place: HTMLElement, first: Item, store: Store, after: () => vo
     }
   });
   again.addEventListener('click', () => {
-    if (next) next();
+    if (following) following.next();
     else put(drawItem(item.exercise, anySeed(), new Set([item.picks.join(',')])));
     field.focus();
   });
@@ -177,7 +190,7 @@ const progressLine = (ids: readonly string[]): { place: HTMLElement; refresh: ()
 };
 
 /** Exercises of all chapters in turn: those solved least come first, no chapter twice running. */
-export const wakeReview = (place: HTMLElement, bank: Bank, store: Store): void => {
+export const wakeReview = (place: HTMLElement, bank: Bank, store: Store, lines: typeof stepLines): void => {
   const exercises = bank.chapters.flatMap((c) => c.exercises);
   if (exercises.length === 0) return;
   let chapter = '';
@@ -189,6 +202,9 @@ export const wakeReview = (place: HTMLElement, bank: Bank, store: Store): void =
   };
   const line = progressLine(exercises.map((e) => e.id));
   place.hidden = false;
-  const practice: Practice = practise(place, following(), store, line.refresh, () => practice.put(following()));
+  const practice: Practice = practise(place, following(), store, line.refresh, {
+    next: () => practice.put(following()),
+    stepLines: lines,
+  });
   place.after(line.place);
 };

@@ -1,5 +1,5 @@
 /** Wakes a figure: its picture, sentence and table follow the reader's numbers while it is in view. */
-import { tableCsv, tableHtml } from '../shared/figure-parts.ts';
+import { pictureOf, tableCsv, tableHtml } from '../shared/figure-parts.ts';
 import type { Widget } from '../shared/widget.ts';
 import { all, make, setText } from './dom.ts';
 import type { Store } from './store.ts';
@@ -23,7 +23,7 @@ export const wakeFigure = (
     const numbers = store.numbers(set);
     const next = widget.outline(numbers, store.view());
     if (next !== outline) {
-      const drawn = widget.draw(numbers, store.view());
+      const drawn = pictureOf(widget, numbers, store.view(), set);
       setText(refusal, drawn.ok ? '' : `${drawn.reason} The picture keeps the last numbers that can be drawn.`);
       figure.classList.toggle('stale', !drawn.ok);
       outline = drawn.ok ? next : undefined;
@@ -76,20 +76,29 @@ export const wakeFigure = (
     if (seen && behind) refresh();
   }).observe(figure);
   let settle = 0;
-  const refresh = () => {
-    behind = false;
-    paint();
+  const follow = () => {
     words();
-    markWrong();
     window.clearTimeout(settle);
     settle = window.setTimeout(() => {
       if (figure.contains(document.activeElement)) announce(says?.textContent ?? '');
     }, 700);
   };
+  const refresh = () => {
+    behind = false;
+    paint();
+    markWrong();
+    follow();
+  };
+  const concerns = (sets: ReadonlySet<string>, view: boolean) => view || sets.has(set);
   store.onChange((sets, view) => {
-    if (!view && !sets.has(set)) return;
-    if (seen) refresh();
-    else behind = true;
+    if (!concerns(sets, view)) return;
+    behind = !seen;
+    if (!seen) return;
+    paint();
+    markWrong();
+  });
+  store.onDrawn((sets, view) => {
+    if (concerns(sets, view) && !behind) follow();
   });
 
   details?.addEventListener('toggle', words);

@@ -39,7 +39,12 @@ const run = (file: string): Promise<boolean> => {
     }
     script.src = file;
     script.onload = () => resolve(true);
-    script.onerror = () => resolve(false);
+    script.onerror = () => {
+      // The next figure that needs it asks again.
+      fetched.delete(file);
+      script.remove();
+      resolve(false);
+    };
     document.head.append(script);
   });
   fetched.set(file, running);

@@ -1,12 +1,11 @@
 /** Wakes a page: reads its model and its address, then hands every marked place to the part that knows it. */
 import 'katex/dist/katex.css';
 import './styles/notebook.css';
-import { LIGHT } from '../light.ts';
-import type { wakePapers as WakePapersHere } from '../papers/papers.ts';
+import type * as Papers from '../papers/papers.ts';
 import type { PageModel } from '../press/chapter.ts';
 import { addressOf, firstView, hasNumbers, rememberView, typedInAddress } from './address.ts';
 import { applyDesign, wakeDesigns } from './designs.ts';
-import { all, make } from './dom.ts';
+import { all, make, setText } from './dom.ts';
 import { wakeExample, wakeQuantities } from './examples.ts';
 import { wakeExercises, wakeReview } from './exercises.ts';
 import { wakeFigure, wakePointing } from './figures.ts';
@@ -18,6 +17,9 @@ import { wakeScrollers } from './scrollers.ts';
 import { designInUse } from './shelf.ts';
 import { createStore } from './store.ts';
 import { wakeTools } from './tools.ts';
+
+const NO_SCRIPT =
+  'The script of this figure did not come, so its picture keeps the chapter’s own numbers: reload the page to have it follow yours.';
 
 const wake = () => {
   const data = document.getElementById('page-model')?.textContent;
@@ -51,27 +53,25 @@ const wake = () => {
   }
   wakeExercises(root, model.exercises, store);
   const { bank } = model;
-  if (bank) {
-    for (const place of all(root, '[data-review]')) wakeReview(place, bank, store);
-    for (const place of all(root, '[data-papers]'))
-      void loadModule('papers').then((part) => {
-        const wakePapers = part?.wakePapers as typeof WakePapersHere | undefined;
-        wakePapers?.(place, bank);
-      });
-  }
+  if (bank)
+    // Worked steps of items from other chapters are written by the same script as the papers.
+    void loadModule('papers').then((part) => {
+      if (!part) return;
+      const { wakePapers, stepLines } = part as typeof Papers;
+      for (const place of all(root, '[data-review]')) wakeReview(place, bank, store, stepLines);
+      for (const place of all(root, '[data-papers]')) wakePapers(place, bank);
+    });
   wakeQuantities(root, model.live, store);
   wakePointing(root);
-  wakeScrollers(root);
+  wakeScrollers(root, store);
   wakeProjector(root);
-  for (const figure of all(root, '[data-figure]')) {
-    const light = LIGHT.find((w) => w.name === figure.dataset.figure);
-    if (light) wakeFigure(figure, light, store, announce);
-    else
-      whenSeen(figure, async () => {
-        const widget = await loadFigure(figure.dataset.figure ?? '');
-        if (widget) wakeFigure(figure, widget, store, announce);
-      });
-  }
+  for (const figure of all(root, '[data-figure]'))
+    whenSeen(figure, async () => {
+      const widget = await loadFigure(figure.dataset.figure ?? '');
+      if (widget) return wakeFigure(figure, widget, store, announce);
+      figure.classList.add('stale');
+      setText(figure.querySelector('[data-refusal]'), NO_SCRIPT);
+    });
 
   let pending = 0;
   store.onChange((_sets, view) => {
@@ -103,6 +103,14 @@ const whenSeen = (element: Element, run: () => void) => {
 };
 
 wake();
+
+// In the dev server a saved chapter takes the place of the page that is open, whose script need not load again.
+import.meta.hot?.on('notebook:saved', async () => {
+  const page = new DOMParser().parseFromString(await (await fetch(location.href)).text(), 'text/html');
+  document.title = page.title;
+  document.body.replaceWith(page.body);
+  wake();
+});
 
 // Read once, read anywhere: only where the notebook is hosted, and only a convenience.
 if (

@@ -2,8 +2,9 @@
  * The page's one state: the reader's numbers and the unit view. Everything on the page is drawn from here and
  * nothing else holds a number. Changes are told once per frame.
  */
-import { type SymbolName, symbolFact, UNITS } from '../engine/index.ts';
+import { LONGEST_TEXT, type SymbolName, symbolFact, UNITS } from '../engine/index.ts';
 import type { UnitView } from '../shared/format.ts';
+import { inSlices } from '../shared/in-slices.ts';
 import {
   fieldUnit,
   gather,
@@ -15,7 +16,7 @@ import {
   type Value,
   writeQuantity,
 } from '../shared/numbers.ts';
-import { longestOf } from '../shared/texts.ts';
+import { aheadOf, longestOf, MOST_CARRIED } from '../shared/texts.ts';
 
 export interface Field {
   readonly input: Input;
@@ -45,8 +46,12 @@ export interface Store {
   /** Whether a field holds the chapter's own value. */
   readonly pristine: (set: string, name: string) => boolean;
   /** `sets` are those that changed; `view` tells whether the units did. */
-  readonly onChange: (listener: (sets: ReadonlySet<string>, view: boolean) => void) => void;
+  readonly onChange: (listener: Listener) => void;
+  /** Told of the same once the frame with the change has been drawn: for words and numbers that may follow the picture. */
+  readonly onDrawn: (listener: Listener) => void;
 }
+
+type Listener = (sets: ReadonlySet<string>, view: boolean) => void;
 
 export const createStore = (
   sets: readonly NumberSet[],
@@ -57,11 +62,14 @@ export const createStore = (
   const fields = new Map<string, Field>();
   const key = (set: string, name: string) => `${set}.${name}`;
   const starts = new Map<string, Field>();
-  const listeners: ((sets: ReadonlySet<string>, view: boolean) => void)[] = [];
+  const listeners: Listener[] = [];
+  const followers: Listener[] = [];
   const dirty = new Set<string>();
   let view = firstView;
   let viewDirty = false;
   let asked = false;
+  /** A long text is taken once it has been read; what is typed meanwhile takes its place. */
+  let stopReading = (): void => {};
 
   const canonical = (input: Input, value: Value): string =>
     input.kind === 'quantity'
@@ -86,6 +94,10 @@ export const createStore = (
       dirty.clear();
       viewDirty = false;
       for (const listener of listeners) listener(sets, viewChanged);
+      // A timer comes after the frame that is being made.
+      window.setTimeout(() => {
+        for (const follower of followers) follower(sets, viewChanged);
+      });
     });
   };
 
@@ -99,7 +111,7 @@ export const createStore = (
     const field = fields.get(key(set, name));
     if (!field) return;
     const read = readInput(field.input, text, as);
-    const shown = text.slice(0, field.input.kind === 'text' ? longestOf(field.input.name) : 60);
+    const shown = text.slice(0, mostKept(field.input));
     write(
       set,
       read.ok
@@ -140,7 +152,13 @@ export const createStore = (
           if (input.kind === 'quantity' && symbolFact(input.name).unit === 'mm') tidy(id, input.name);
       announce();
     },
-    type: (set, name, text) => retype(set, name, text, view),
+    type: (set, name, text) => {
+      stopReading();
+      const input = fields.get(key(set, name))?.input;
+      const ahead = input?.kind === 'text' ? aheadOf(input.name, text) : undefined;
+      if (ahead) stopReading = inSlices(ahead, () => retype(set, name, text, view));
+      else retype(set, name, text, view);
+    },
     load: (set, name, text) => {
       retype(set, name, text, 'metric');
       tidy(set, name);
@@ -168,8 +186,13 @@ export const createStore = (
       return !field || !first || (field.reason === undefined && same(field.value, first.value));
     },
     onChange: (listener) => void listeners.push(listener),
+    onDrawn: (listener) => void followers.push(listener),
   };
 };
+
+/** Longer than any text the field takes: what is left of a cut text is refused again when a reload or a link brings it back. */
+const mostKept = (input: Input): number =>
+  Math.max(MOST_CARRIED, (input.kind === 'text' ? longestOf(input.name) : LONGEST_TEXT) + 1);
 
 const same = (a: Value, b: Value): boolean =>
   a === b ||

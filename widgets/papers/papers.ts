@@ -21,6 +21,9 @@ import { bad, good, quoted, type Result } from '../engine/index.ts';
 import { make, setText } from '../page/dom.ts';
 import { saveFile } from '../shared/save.ts';
 
+/** For the mixed review, which stands on the same page. */
+export { stepLines } from '../class/steps-text.ts';
+
 const SIZES = ['as the printer has it', 'A4', 'Letter'] as const;
 
 export const wakePapers = (place: HTMLElement, bank: Bank): void => {
@@ -51,9 +54,7 @@ export const wakePapers = (place: HTMLElement, bank: Bank): void => {
   const keys = make('div', { class: 'papers-print', 'data-kind': 'key' });
   const printing = make('div', { class: 'papers-buttons', hidden: '' });
   const link = make('a', { href: '#' }, 'Link to this set, without the roster');
-  const pageSize = make('style');
   document.body.append(sheets, keys);
-  document.head.append(pageSize);
 
   const button = (text: string, act: () => void) => {
     const b = make('button', { type: 'button' }, text);
@@ -78,7 +79,9 @@ export const wakePapers = (place: HTMLElement, bank: Bank): void => {
       value: size,
       ...(i === 0 ? { checked: '' } : {}),
     });
-    radio.addEventListener('change', () => setText(pageSize, i === 0 ? '' : `@page { size: ${size} }`));
+    radio.addEventListener('change', () => {
+      document.body.dataset.paper = size;
+    });
     sizes.append(make('label', {}, radio, size));
   }
 

@@ -11,8 +11,11 @@ export const plotDocument = (): Document => {
   return found;
 };
 
-/** A plot as text. Plot names each group of its marks, where no role allows a name; the figure's own title says it better. */
+/**
+ * A plot as text. Plot names each group of its marks, where no role allows a name; the figure's own title says it better. The
+ * style sheet it puts into each plot stands in the page's own, since the page lets no other count.
+ */
 export const plotMarkup = (plot: Element): string =>
-  plot.outerHTML.replace(/<g\b[^>]*>/g, (tag) =>
-    tag.includes(' role=') ? tag : tag.replace(/ aria-label="[^"]*"/, ''),
-  );
+  plot.outerHTML
+    .replace(/<style>[^<]*<\/style>/, '')
+    .replace(/<g\b[^>]*>/g, (tag) => (tag.includes(' role=') ? tag : tag.replace(/ aria-label="[^"]*"/, '')));

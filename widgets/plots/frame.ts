@@ -44,8 +44,20 @@ export const roundUp = (value: number, unit: Unit): number => {
   return (ROUND.find((r) => r >= share * (1 - 1e-9)) ?? 10) * decade * UNITS[unit].factor;
 };
 
+/** Frames drawn lately: a key or a drag mostly moves what lies on top and leaves the frame as it was. */
+const known = new Map<string, string>();
+const MOST_KNOWN = 30;
+
 /** Axes, grid and, where it is in sight, the line of nought. */
 export const frameSvg = (frame: Frame, title: string, ticks: number): string => {
+  const key = JSON.stringify([frame, title, ticks]);
+  const svg = known.get(key) ?? drawnFrame(frame, title, ticks);
+  if (known.size >= MOST_KNOWN) known.clear();
+  known.set(key, svg);
+  return svg;
+};
+
+const drawnFrame = (frame: Frame, title: string, ticks: number): string => {
   const factor = 1 / UNITS[frame.unit].factor;
   const [bottom, top] = [frame.y[0] * factor, frame.y[1] * factor];
   return plotMarkup(

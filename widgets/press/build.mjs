@@ -11,12 +11,17 @@ import { pathToFileURL } from 'node:url';
 import { build, runnerImport } from 'vite';
 import { writeOffline } from './offline.mjs';
 import { writeOneFile } from './one-file.mjs';
+import { withoutPackages, withoutWords } from './slim.mjs';
 
 const root = resolve(import.meta.dirname, '../..');
 const PLOT = '@observablehq/plot';
+/** Maps and colour schemes, which the notebook's plots have none of: a fifth of the library. It sets up one map as it loads. */
+const NOT_PLOTTED = { 'd3-geo': ['geoTransform'], 'd3-scale-chromatic': [] };
+/** The papers print worked steps, and so need the words of the relations. */
+const WITH_WORDS = ['papers'];
 
 /** One script from source text, its relative imports seen from widgets/. Gives its file name and what it leaves to others. */
-const script = async (name, source, outDir, external = []) => {
+const script = async (name, source, outDir, external = [], plugins = []) => {
   const entry = resolve(root, `widgets/${name}.entry.js`);
   const result = await build({
     root,
@@ -31,6 +36,7 @@ const script = async (name, source, outDir, external = []) => {
         resolveId: (id) => (id === entry ? entry : undefined),
         load: (id) => (id === entry ? source : undefined),
       },
+      ...plugins,
     ],
     build: {
       target: 'es2022',
@@ -79,13 +85,16 @@ export const buildNotebook = async (outDir = resolve(root, 'dist'), logLevel = '
     'plot-library',
     `import { ${used} } from '${PLOT}'; globalThis.Plot = { ${used} };`,
     outDir,
+    [],
+    [withoutPackages(NOT_PLOTTED)],
   );
   const figures = {};
   for (const { name } of [...module.LATE, ...module.PARTS]) {
     const source = `import * as figure from './${name}/${name}.ts'; (globalThis.notebookFigures ??= {})['${name}'] = figure;`;
-    const built = await script(name, source, outDir, [PLOT]);
+    const slim = WITH_WORDS.includes(name) ? [] : [withoutWords()];
+    const built = await script(name, source, outDir, [PLOT], slim);
     const worker = existsSync(resolve(root, `widgets/${name}/worker.ts`))
-      ? (await script(`${name}-worker`, `import './${name}/worker.ts';`, outDir)).file
+      ? (await script(`${name}-worker`, `import './${name}/worker.ts';`, outDir, [], slim)).file
       : undefined;
     figures[name] = { ...built, ...(worker && { worker }) };
   }

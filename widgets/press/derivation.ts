@@ -10,7 +10,7 @@
  * glossary's box, so a wrong sign or a length added to a number is a mistake with its line.
  */
 import type { EvalFunction, MathNode } from 'mathjs';
-import { isSymbol, relationNamed, type SymbolName, symbolFact } from '../engine/index.ts';
+import { type AnyRelation, isSymbol, relationNamed, type SymbolName, symbolFact } from '../engine/index.ts';
 import { escapeText } from '../shared/svg.ts';
 import { namesIn, parseExpression, splitEquals, toTex, typeset } from './expression.ts';
 import { splitComment } from './grammar.ts';
@@ -118,6 +118,17 @@ const lineFault = (line: Line, lines: readonly Line[], defined: ReadonlySet<stri
   if (relation && !Object.hasOwn(relation.gives, symbol))
     return `${line.cites} does not give ${symbol}, so it can’t be cited on this line.`;
   const earlier = lines.slice(0, lines.indexOf(line)).filter((l) => l.given);
+  const said = JSON.stringify([[...earlier, line].map((l) => l.sides.map(String)), line.given, line.cites]);
+  if (!faults.has(said)) faults.set(said, faultAtPoints(line, earlier, relation));
+  return faults.get(said);
+};
+
+/** What was found of a line under the lines before it: all but one line of a saved chapter are as they were. */
+const faults = new Map<string, string | undefined>();
+
+/** Both sides of a line, and the engine where it cites a relation, at many points. */
+const faultAtPoints = (line: Line, earlier: readonly Line[], relation: AnyRelation | undefined): string | undefined => {
+  const symbol = String(line.sides[0]);
   const names = [...new Set([...earlier, line].flatMap((l) => l.sides).flatMap(namesIn)), ...(relation?.takes ?? [])];
   const free = [...new Set(names)].filter(
     (n) => isSymbol(n) && !earlier.some((l) => String(l.sides[0]) === n) && !(line.given && n === symbol),

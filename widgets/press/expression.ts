@@ -122,20 +122,31 @@ export const toTex = (node: MathNode, leaf: (name: string) => string = symbolTex
 /** A place in a formula where a number stands that the reader may change. TeX text takes no underscore, so a dash stands in. */
 export const slotTex = (name: string): string => `\\text{§${name.replace(/_/g, '-')}§}`;
 
+/** What has been typeset before: a chapter is pressed again at each save, with nearly all its algebra as it was. */
+const known = new Map<string, string>();
+
+const typesetBare = (tex: string): string => {
+  const html =
+    known.get(tex) ??
+    katex
+      .renderToString(`\\displaystyle ${tex}`, {
+        output: 'htmlAndMathml',
+        trust: true,
+        strict: false,
+        throwOnError: true,
+      })
+      .replace(/<annotation.*?<\/annotation>/s, '');
+  known.set(tex, html);
+  return html;
+};
+
 /** Typesets TeX as MathML beside its picture; `fill` gives the text of each slot. */
 export const typeset = (tex: string, fill: (slot: string) => string = () => ''): string => {
   const slot = (tag: string, mark: string): string => {
     const name = mark.replace(/-/g, '_');
     return `<${tag} data-slot="${name}">${fill(name)}</${tag}>`;
   };
-  return katex
-    .renderToString(`\\displaystyle ${tex}`, {
-      output: 'htmlAndMathml',
-      trust: true,
-      strict: false,
-      throwOnError: true,
-    })
-    .replace(/<annotation.*?<\/annotation>/s, '')
+  return typesetBare(tex)
     .replace(/<mtext>§([A-Za-z0-9-]+)§<\/mtext>/g, (_, mark: string) => slot('mtext', mark))
     .replace(/§([A-Za-z0-9-]+)§/g, (_, mark: string) => slot('span', mark));
 };

@@ -5,6 +5,7 @@
  */
 import { readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
+import { oneFilePolicy } from './policy.mjs';
 
 export const ONE_FILE = 'notebook-one-file.html';
 
@@ -58,6 +59,8 @@ export const writeOneFile = (folder) => {
     );
   const notebook = assets.find((name) => /^notebook-.*\.js$/.test(name));
   const late = assets.filter((name) => name.endsWith('.js') && name !== notebook && !name.includes('-worker-'));
+  const routing = `(${router.toString()})();`;
+  const scripts = [notebook, ...late].map((name) => ({ name, text: inScript(read(name)) }));
   const icon = readFileSync(join(folder, 'notebook.svg')).toString('base64');
   writeFileSync(
     join(folder, ONE_FILE),
@@ -65,18 +68,22 @@ export const writeOneFile = (folder) => {
 <html lang="en-GB" data-units="metric">
 <head>
 <meta charset="utf-8">
+${oneFilePolicy([routing, ...scripts.map(({ text }) => text)], [style])}
 <meta name="viewport" content="width=device-width, initial-scale=1">
 <title>${pages.index.title}</title>
 <meta name="color-scheme" content="light dark">
 <link rel="icon" href="data:image/svg+xml;base64,${icon}">
 <style>${style}</style>
 <script type="application/json" id="notebook-pages">${asData(pages)}</script>
-${late.map((name) => `<script type="text/plain" data-file="assets/${name}">${inScript(read(name))}</script>`).join('\n')}
+${scripts
+  .slice(1)
+  .map(({ name, text }) => `<script type="text/plain" data-file="assets/${name}">${text}</script>`)
+  .join('\n')}
 </head>
 <body>
 <noscript><p>This single file needs script to choose a page. The folder of pages reads without.</p></noscript>
-<script>(${router.toString()})();</script>
-<script>${inScript(read(notebook))}</script>
+<script>${routing}</script>
+<script>${scripts[0].text}</script>
 </body>
 </html>
 `,

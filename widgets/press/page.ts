@@ -3,6 +3,7 @@
 import { escapeText } from '../shared/svg.ts';
 import type { Pressed } from './chapter.ts';
 import { jsonForHtml } from './html.ts';
+import { PAGE_POLICY } from './policy.mjs';
 
 export interface Place {
   readonly slug: string;
@@ -17,7 +18,7 @@ export interface Assets {
   readonly scripts: readonly string[];
   readonly styles: readonly string[];
   readonly icon: string;
-  /** A classic script runs from a file as well; the dev server serves modules. */
+  /** A classic script runs from a file as well; the dev server serves modules, and adds scripts of its own that the policy would stop. */
   readonly module: boolean;
 }
 
@@ -33,7 +34,7 @@ export const pageHtml = (pressed: Pressed, place: Place, all: readonly Place[], 
   return `<!doctype html>
 <html lang="en-GB" data-units="metric">
 <head>
-<meta charset="utf-8">
+<meta charset="utf-8">${assets.module ? '' : `\n${PAGE_POLICY}`}
 <meta name="viewport" content="width=device-width, initial-scale=1">
 <title>${escapeText(title)}</title>
 <meta name="description" content="${escapeText(pressed.goal)}">

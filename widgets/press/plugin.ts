@@ -1,6 +1,6 @@
 /**
- * The press as a Vite plugin. In the dev server each page is pressed when it is asked for and a saved chapter
- * reloads it; in a build every page is written beside one classic script and one style sheet, with relative
+ * The press as a Vite plugin. In the dev server each page is pressed when it is asked for, and asks again
+ * when a chapter is saved; in a build every page is written beside one classic script and one style sheet, with relative
  * addresses only, so that the folder works on a server, under a sub-path or from a stick.
  */
 import { readdirSync } from 'node:fs';
@@ -18,6 +18,9 @@ export interface PressOptions {
 
 export const ICON = 'notebook.svg';
 
+/** Tells open pages of the dev server that a chapter was saved; the page knows it by the same name. */
+const CHAPTER_SAVED = 'notebook:saved';
+
 export const press = ({ chapters, widgets }: PressOptions): Plugin => {
   const cache: PressCache = new Map();
   const read = () => readBook(chapters, widgets, cache);
@@ -26,23 +29,24 @@ export const press = ({ chapters, widgets }: PressOptions): Plugin => {
     configureServer(server) {
       server.watcher.add(chapters);
       server.watcher.on('all', (_event, path) => {
-        if (path.startsWith(chapters)) server.ws.send({ type: 'full-reload' });
+        if (path.startsWith(chapters)) server.ws.send(CHAPTER_SAVED);
       });
-      server.middlewares.use(async (request, response, next) => {
+      server.middlewares.use((request, response, next) => {
         const path = new URL(request.url ?? '/', 'http://local').pathname;
         const slug = path === '/' ? 'index' : /^\/([a-z0-9-]+)\.html$/.exec(path)?.[1];
         if (slug === undefined) return next();
         const book = read();
         if (book.mistakes.length > 0) server.config.logger.warn(`\n${book.mistakes.map(mistakeText).join('\n')}`);
         const page = bookPage(book, slug, {
-          scripts: ['/widgets/page/main.ts'],
+          // The server’s own client is named here: having it put in would read the whole page for the sake of one line.
+          scripts: ['/@vite/client', '/widgets/page/main.ts'],
           styles: ['/widgets/page/styles/notebook.css'],
           icon: `/${ICON}`,
           module: true,
         });
         if (page === undefined) return next();
         response.setHeader('content-type', 'text/html; charset=utf-8');
-        response.end(await server.transformIndexHtml(request.url ?? '/', withMistakes(page, book)));
+        response.end(withMistakes(page, book));
       });
     },
     buildStart() {
@@ -54,11 +58,14 @@ export const press = ({ chapters, widgets }: PressOptions): Plugin => {
         );
       for (const file of readdirSync(chapters)) this.addWatchFile(resolve(chapters, file));
     },
-    // KaTeX names each font three times; every browser in use takes the first.
+    // KaTeX names each font three times; every browser in use takes the first. Algebra is read before its fonts have come.
     transform: {
       order: 'pre',
       filter: { id: /katex[^/]*\.css$/ },
-      handler: (code) => code.replace(/,\s*url\([^)]*\)\s*format\(["'](?:woff|truetype)["']\)/g, ''),
+      handler: (code) =>
+        code
+          .replace(/,\s*url\([^)]*\)\s*format\(["'](?:woff|truetype)["']\)/g, '')
+          .replace(/font-display:\s*block/g, 'font-display: swap'),
     },
     generateBundle: {
       // After the style sheet has its name.

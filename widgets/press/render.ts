@@ -101,8 +101,8 @@ export const renderFigure = (figure: Figure, declared: Declared, caption: string
   const inputs = asSet(set, declared).inputs.filter((i) => takes.includes(i.name));
   const numbers = numbersAtStart(set, declared);
   return (
-    `<figure class="live ${widget.name}" data-figure="${widget.name}" data-set="${set}">${renderInputs(set, inputs)}` +
-    `${figureParts(widget, numbers, 'metric')}<figcaption>${caption}</figcaption></figure>`
+    `<figure class="live ${widget.name}" data-figure="${widget.name}" data-set="${set}" aria-label="${escapeText(widget.title)}">${renderInputs(set, inputs)}` +
+    `${figureParts(widget, numbers, 'metric', set)}<figcaption>${caption}</figcaption></figure>`
   );
 };
 

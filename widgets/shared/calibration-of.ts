@@ -7,8 +7,10 @@
 import {
   bad,
   type Calibration,
-  calibrate,
+  calibrateRun,
+  finished,
   good,
+  type InSteps,
   type LeadAgreement,
   leadAgreement,
   netLead,
@@ -18,8 +20,9 @@ import {
   rssLeadError,
   worstLeadError,
 } from '../engine/index.ts';
+import { inSlices } from './in-slices.ts';
 import type { Numbers } from './numbers.ts';
-import { readRuns } from './texts.ts';
+import { LONG_TEXT, readRunsInSteps } from './texts.ts';
 
 export interface Calibrated {
   readonly calibration: Calibration;
@@ -36,9 +39,6 @@ export interface Calibrated {
 export type Found =
   | { readonly at: 'work'; readonly characters: number; readonly serial: number }
   | { readonly at: 'end'; readonly result: Result<Calibrated> };
-
-/** Tables longer than this, in characters, are worked after the page has drawn. */
-const LONG = 60_000;
 
 interface Work {
   readonly text: string;
@@ -118,27 +118,25 @@ const workOn = (text: string, nominal: number, stepsPerTurn: number): Work => {
   shelf.serial++;
   const work: Work = { text, nominal, stepsPerTurn, serial: shelf.serial, result: undefined };
   shelf.last = work;
-  if (text.length <= LONG || typeof window === 'undefined') {
-    work.result = fitted(work, readRuns(text, stepsPerTurn));
+  const run = fitted(work);
+  if (text.length <= LONG_TEXT || typeof window === 'undefined') {
+    work.result = finished(run);
     return work;
   }
-  // In pieces, so that the page draws and listens between them; another table may come meanwhile.
-  const later = (run: () => void) => setTimeout(() => shelf.last === work && run(), PAUSE);
-  later(() => {
-    const table = readRuns(text, stepsPerTurn);
-    later(() => {
-      work.result = fitted(work, table);
-      for (const redraw of shelf.waiting) later(redraw);
-    });
+  // Another table may come meanwhile.
+  stopLast();
+  stopLast = inSlices(run, (result) => {
+    work.result = result;
+    if (shelf.last === work) for (const redraw of shelf.waiting) setTimeout(redraw);
   });
   return work;
 };
 
-/** Long enough for a frame to be drawn, ms. */
-const PAUSE = 30;
+let stopLast = (): void => {};
 
-const fitted = ({ nominal }: Work, table: Result<ReadingsTable>): Exclude<Work['result'], undefined> => {
+function* fitted({ text, nominal, stepsPerTurn }: Work): InSteps<Exclude<Work['result'], undefined>> {
+  const table = yield* readRunsInSteps(text, stepsPerTurn);
   if (!table.ok) return table;
-  const calibration = calibrate(table.value.rows, { nominal, leadError: 0 });
+  const calibration = yield* calibrateRun(table.value.rows, { nominal, leadError: 0 });
   return calibration.ok ? good({ calibration: calibration.value, table: table.value }) : calibration;
-};
+}

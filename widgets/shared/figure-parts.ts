@@ -2,13 +2,23 @@
  * The parts every figure has besides its picture: the sentence that says what the picture shows and the table of
  * its numbers. Built the same way into the printed page and into the living one.
  */
+import { good, type Result, toCsv } from '../engine/index.ts';
 import type { UnitView } from './format.ts';
 import type { Numbers } from './numbers.ts';
 import { escapeText } from './svg.ts';
 import type { Table, Widget } from './widget.ts';
 
-export const figureParts = (widget: Widget, numbers: Numbers, view: UnitView): string => {
+/**
+ * The picture of a figure on a page. Hatchings and clips are found by id over the whole page, and a browser leaves out those of
+ * a figure that is out of view, so each id carries the name of the figure's own set of numbers in front.
+ */
+export const pictureOf = (widget: Widget, numbers: Numbers, view: UnitView, set: string): Result<string> => {
   const drawn = widget.draw(numbers, view);
+  return drawn.ok ? good(drawn.value.replace(/( id="|url\(#)/g, `$1${set}-`)) : drawn;
+};
+
+export const figureParts = (widget: Widget, numbers: Numbers, view: UnitView, set: string): string => {
+  const drawn = pictureOf(widget, numbers, view, set);
   return (
     `<div class="stage" data-stage>${drawn.ok ? drawn.value : ''}</div>` +
     `<p class="refusal" data-refusal role="status">${drawn.ok ? '' : escapeText(drawn.reason)}</p>` +
@@ -22,7 +32,4 @@ export const tableHtml = (table: Table): string =>
   `<tbody>${table.rows.map((r) => `<tr>${r.map((c) => `<td>${escapeText(c)}</td>`).join('')}</tr>`).join('')}</tbody></table></div>`;
 
 /** Comma-separated values by RFC 4180. */
-export const tableCsv = (table: Table): string =>
-  `${[table.head, ...table.rows]
-    .map((row) => row.map((cell) => (/[",\r\n]/.test(cell) ? `"${cell.replace(/"/g, '""')}"` : cell)).join(','))
-    .join('\r\n')}\r\n`;
+export const tableCsv = (table: Table): string => toCsv(table.head, table.rows);

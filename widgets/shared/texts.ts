@@ -4,10 +4,14 @@
  */
 import {
   bad,
+  finished,
   good,
+  type InSteps,
   LONGEST_LIST,
+  LONGEST_PARTS,
+  LONGEST_TEXT,
   MOST_CHARACTERS,
-  parseReadings,
+  parseReadingsRun,
   quoted,
   type ReadingsTable,
   type Result,
@@ -26,21 +30,27 @@ interface TextFact {
   readonly read: (text: string) => Result<string>;
   /** What the reader ought to know about an accepted text; empty where there is nothing. */
   readonly note: (text: string) => string;
+  /** Reads a long text ahead in steps, after which `read` answers at once. */
+  readonly ahead?: (text: string) => InSteps<unknown>;
   /** Rows the field shows, where the list has one entry a row; one line where left out. */
   readonly rows?: number;
-  /** The longest text kept, where it is more than of other lists: such a text is shown only in part. */
+  /** The longest text that the reader takes, where it is more than of other lists. */
   readonly longest?: number;
 }
 
 const tidied = (text: string): string => text.replace(/\s+/g, ' ').trim();
 
 /** One entry a row, however it was typed. */
-const rowByRow = (text: string, between: RegExp): string =>
+const rowByRow = (text: string, between: RegExp): string => rowsOf(text, between).join('\n');
+
+/** A list on one line; rows typed one below the other stay apart. */
+const onOneLine = (text: string): string => rowsOf(text, /\n/).join('; ');
+
+const rowsOf = (text: string, between: RegExp): readonly string[] =>
   text
     .split(between)
     .map(tidied)
-    .filter((row) => row !== '')
-    .join('\n');
+    .filter((row) => row !== '');
 
 /** Rows one a line; on one line, as a chapter has them, they are parted by bars. */
 const linesOf = (text: string): string =>
@@ -51,17 +61,32 @@ const linesOf = (text: string): string =>
         .map((row) => row.trim())
         .join('\n');
 
-/** The last table read: the field, its note and the figures ask for the same one after another. */
-let lastRuns: { readonly text: string; readonly table: Result<ReadingsTable> } | undefined;
+/**
+ * The last table read: the field, its note and the figures, each a script of its own, ask for the same one after another.
+ */
+interface LastRuns {
+  readonly text: string;
+  readonly table: Result<ReadingsTable>;
+}
+declare global {
+  var notebookRuns: LastRuns | undefined;
+}
 
 /** Readings of a run up and down, positions in turns unless the header says flats of a hexagon or degrees. */
-export const readRuns = (typed: string, stepsPerTurn = 6): Result<ReadingsTable> => {
+export const readRuns = (typed: string, stepsPerTurn?: number): Result<ReadingsTable> =>
+  finished(readRunsInSteps(typed, stepsPerTurn));
+
+export function* readRunsInSteps(typed: string, stepsPerTurn = 6): InSteps<Result<ReadingsTable>> {
   const text = linesOf(typed);
   // Another count of steps only matters to a table that is counted in them.
-  if (stepsPerTurn !== 6) return parseReadings(text, { stepsPerTurn });
-  if (lastRuns?.text !== text) lastRuns = { text, table: parseReadings(text) };
-  return lastRuns.table;
-};
+  if (stepsPerTurn !== 6) return yield* parseReadingsRun(text, { stepsPerTurn });
+  if (globalThis.notebookRuns?.text !== text) {
+    const table = yield* parseReadingsRun(text);
+    globalThis.notebookRuns = { text, table };
+    return table;
+  }
+  return globalThis.notebookRuns.table;
+}
 
 const LONGEST_NOTE = 300;
 
@@ -70,9 +95,12 @@ const readNote = (text: string): Result<string> =>
     ? good(tidied(text))
     : bad(`Read ${text.length} characters; ${LONGEST_NOTE} are the most that fit the sheet: say it shorter.`);
 
+/** What was typed for a day or a temperature; a longer text is none, whatever stands in it. */
+const oneLine = (text: string): string => (text.length <= LONGEST_TEXT ? tidied(text) : text);
+
 /** A day of the calendar, or none yet. */
 const readDate = (text: string): Result<string> => {
-  const typed = tidied(text);
+  const typed = oneLine(text);
   if (typed === '') return good('');
   const [, year, month, day] = /^(\d{4})-(\d{1,2})-(\d{1,2})$/.exec(typed) ?? [];
   const [y, m, d] = [Number(year), Number(month), Number(day)];
@@ -85,7 +113,7 @@ const readDate = (text: string): Result<string> => {
 
 /** °C or °F; a bare number is °C. */
 const readTemperature = (text: string): Result<string> => {
-  const typed = tidied(text);
+  const typed = oneLine(text);
   if (typed === '') return good('');
   const [, number = '', unit] = /^([+−-]?\d+(?:[.,]\d+)?) ?(?:°? ?([CF]))?$/i.exec(typed) ?? [];
   const value = Number(number.replace('−', '-').replace(',', '.'));
@@ -100,7 +128,7 @@ export const TEXTS = {
     says: 'taps and dies you own',
     read: (text) => {
       const list = readThreadList(text);
-      return list.ok ? good(tidied(text)) : list;
+      return list.ok ? good(onOneLine(text)) : list;
     },
     note: (text) => {
       const list = readThreadList(text);
@@ -114,7 +142,7 @@ export const TEXTS = {
     says: 'series you would buy from',
     read: (text) => {
       const list = readSeriesList(text);
-      return list.ok ? good(tidied(text)) : bad(list.reason);
+      return list.ok ? good(onOneLine(text)) : bad(list.reason);
     },
     note: () => '',
   },
@@ -160,6 +188,7 @@ export const TEXTS = {
           ].join(' ')
         : '';
     },
+    ahead: readRunsInSteps,
     rows: 10,
     longest: MOST_CHARACTERS,
   },
@@ -184,9 +213,12 @@ export const TEXTS = {
     },
     note: (text) => {
       const list = readPartsList(text);
-      return list.ok && list.value.unpriced.length > 0 ? `Without a price: ${list.value.unpriced.join(', ')}.` : '';
+      return list.ok && list.value.unpriced.length > 0
+        ? `Without a price: ${list.value.unpriced.map(quoted).join(', ')}.`
+        : '';
     },
     rows: 4,
+    longest: LONGEST_PARTS,
   },
   prices: {
     says: 'your prices: way: count × price',
@@ -201,13 +233,23 @@ export const TEXTS = {
         : '';
     },
     rows: 5,
+    longest: LONGEST_PARTS,
   },
 } as const satisfies Record<string, TextFact>;
 
 export type TextName = keyof typeof TEXTS;
 export const isText = (name: string): name is TextName => Object.hasOwn(TEXTS, name);
 
-/** The longest text a field of this kind keeps. */
+/** A text longer than this, in characters, is read in slices: a shorter one takes no longer than a slice. */
+export const LONG_TEXT = 60_000;
+
+/** The reading ahead that a long text needs, or undefined where it can be read at once. */
+export const aheadOf = (name: TextName, text: string): InSteps<unknown> | undefined => {
+  const fact: TextFact = TEXTS[name];
+  return text.length > LONG_TEXT ? fact.ahead?.(text) : undefined;
+};
+
+/** The longest text the reader of this list takes. */
 export const longestOf = (name: TextName): number => {
   const fact: TextFact = TEXTS[name];
   return fact.longest ?? LONGEST_LIST;

@@ -117,11 +117,7 @@ export class WebkitPage {
     await this.#ask('POST', '/back', {});
   }
   evaluate<A, R>(run: string | ((given: A) => R | Promise<R>), given?: A): Promise<R> {
-    return this.inPage(
-      [],
-      typeof run === 'string' ? `return eval(given)` : `return (${run})(given)`,
-      typeof run === 'string' ? run : given,
-    ) as Promise<R>;
+    return this.inPage([], typeof run === 'string' ? run : `return (${run})(given)`, given) as Promise<R>;
   }
   async waitForTimeout(ms: number): Promise<void> {
     await pause(ms);
@@ -158,10 +154,12 @@ export class WebkitPage {
     return this.evaluate(() => document.title);
   }
   async addStyleTag({ content }: { content: string }): Promise<void> {
-    await this.evaluate(
-      (css) => document.head.append(Object.assign(document.createElement('style'), { textContent: css })),
-      content,
-    );
+    // Adopted, not added, since the page's policy takes no style from elsewhere.
+    await this.evaluate((css) => {
+      const sheet = new CSSStyleSheet();
+      sheet.replaceSync(css);
+      document.adoptedStyleSheets = [...document.adoptedStyleSheets, sheet];
+    }, content);
   }
   /** Sets the size of the page; the window is larger by its own bars. */
   async setViewportSize(size: { width: number; height: number }): Promise<void> {

@@ -1,0 +1,62 @@
+/**
+ * The first paint on a slow line (150 ms there and back, 1.6 Mbit/s): what was asked for before it, and the same with the style
+ * sheet inside the page, which saves asking for it and sends it again with every page.
+ */
+import { readdirSync, readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { chromium } from 'playwright-core';
+import { LAUNCH } from '../setup/chromium.mjs';
+import { median, notebook, serve } from './support.mjs';
+
+export const title =
+  'First paint on a slow line, ms (median of 5), and what had come before it; aim: page and style sheet';
+
+const PAGES = ['index.html', 'one-screw.html', 'effort-and-feel.html'];
+const LINE = { offline: false, latency: 150, downloadThroughput: 200_000, uploadThroughput: 94_000 };
+const ROUNDS = 5;
+
+export const bench = async (line) => {
+  const folder = await notebook();
+  const style = readdirSync(join(folder, 'assets')).find((name) => name.endsWith('.css'));
+  const css = readFileSync(join(folder, 'assets', style), 'utf8').replace(/url\((?!data:)\.?\/?/g, 'url(assets/');
+  const inlined = (html) =>
+    html
+      .replace(/<meta http-equiv="Content-Security-Policy"[^>]*>/, '')
+      .replace(/<link rel="stylesheet"[^>]*>/, () => `<style>${css}</style>`);
+  for (const [words, mend] of [
+    ['as built', undefined],
+    ['style sheet inside', inlined],
+  ]) {
+    const { site, close } = await serve(folder, mend);
+    const browser = await chromium.launch(LAUNCH);
+    for (const page of PAGES) {
+      const visits = [];
+      for (let i = 0; i < ROUNDS; i++) visits.push(await visit(browser, site + page));
+      const paints = visits.map(({ paint }) => paint);
+      const before = [...new Set(visits.flatMap(({ ended }) => ended))].sort();
+      line(`${page}, ${words}`, `${median(paints).toFixed(0)}   ${before.join(', ')}`);
+    }
+    await browser.close();
+    close();
+  }
+};
+
+const visit = async (browser, address) => {
+  const context = await browser.newContext({ viewport: { width: 390, height: 844 }, serviceWorkers: 'block' });
+  const page = await context.newPage();
+  const client = await context.newCDPSession(page);
+  await client.send('Network.enable');
+  await client.send('Network.emulateNetworkConditions', LINE);
+  await page.goto(address);
+  await page.waitForFunction(() => performance.getEntriesByName('first-contentful-paint').length > 0);
+  const seen = await page.evaluate(() => {
+    const [{ startTime: paint }] = performance.getEntriesByName('first-contentful-paint');
+    const kind = (address) => /\.(\w+)$/.exec(new URL(address).pathname)?.[1] ?? 'page';
+    const ended = performance
+      .getEntriesByType('resource')
+      .flatMap((r) => (r.responseEnd <= paint ? [kind(r.name)] : []));
+    return { paint, ended: ['html', ...ended] };
+  });
+  await context.close();
+  return seen;
+};
