@@ -27,8 +27,8 @@ describe('a list as the reader types it', () => {
   const input = valueIn(readInputLine('taps = M4x0.7'));
   it('is kept as typed but for spaces, and reaches the widgets by name', () => {
     const value = valueIn(readInput(input, '  M8 ,  M9,\nfoo ', 'metric'));
-    expect(value).toBe('M8 , M9, foo');
-    expect(gather({ id: 'x', inputs: [input] }, new Map([['taps', value]])).texts).toEqual({ taps: 'M8 , M9, foo' });
+    expect(value).toBe('M8 , M9; foo');
+    expect(gather({ id: 'x', inputs: [input] }, new Map([['taps', value]])).texts).toEqual({ taps: 'M8 , M9; foo' });
   });
 
   it('notes what is left out, names each, and says why of the first', () => {

@@ -44,7 +44,11 @@ const tidied = (text: string): string => text.replace(/\s+/g, ' ').trim();
 const rowByRow = (text: string, between: RegExp): string => rowsOf(text, between).join('\n');
 
 /** A list on one line; rows typed one below the other stay apart. */
-const onOneLine = (text: string): string => rowsOf(text, /\n/).join('; ');
+const onOneLine = (text: string): string =>
+  rowsOf(text, /\n/)
+    .map((row) => row.replace(/[ ,;]+$/, ''))
+    .filter((row) => row !== '')
+    .join('; ');
 
 const rowsOf = (text: string, between: RegExp): readonly string[] =>
   text
