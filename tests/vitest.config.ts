@@ -6,11 +6,22 @@ const root = resolve(import.meta.dirname, '..');
 const here = ENGINES.filter((engine) => missing(engine).length === 0);
 for (const engine of ENGINES) if (!here.includes(engine)) console.warn(leftOut(engine));
 
+/**
+ * Asked of Chromium alone unless ENGINES=all: what looks at every page in every state takes minutes in each engine, and the
+ * whole is to stay under ten.
+ */
+const LONG = ['access', 'by-keyboard', 'by-taps', 'faults', 'policy', 'reading'].map(
+  (name) => `tests/browser/${name}.test.ts`,
+);
+
+/** Two files at a time, which is what the smallest machine has cores for. */
+const SHARED = { maxWorkers: 2 };
+
 export default defineConfig({
   root,
   test: {
     projects: [
-      { root, test: { name: 'engine', include: ['tests/engine/**/*.test.ts'], testTimeout: 30_000 } },
+      { root, test: { name: 'engine', include: ['tests/engine/**/*.test.ts'], testTimeout: 30_000, ...SHARED } },
       {
         root,
         test: {
@@ -18,6 +29,7 @@ export default defineConfig({
           include: ['tests/press/**/*.test.ts', 'tests/widgets/**/*.test.ts', 'tests/class/**/*.test.ts'],
           testTimeout: 30_000,
           hookTimeout: 120_000,
+          ...SHARED,
         },
       },
       ...here.map(({ engine, project }) => ({
@@ -25,11 +37,14 @@ export default defineConfig({
         test: {
           name: project,
           include: ['tests/browser/**/*.test.ts'],
+          exclude: engine === 'chromium' || process.env.ENGINES === 'all' ? [] : LONG,
+          // A shared machine may hold a browser up for seconds; a fault of the page is there the second time too.
+          retry: 1,
+          ...SHARED,
           globalSetup: 'tests/setup/site.ts',
           provide: { engine },
           testTimeout: 60_000,
           hookTimeout: 120_000,
-          fileParallelism: false,
         },
       })),
     ],

@@ -88,7 +88,8 @@ const LONGEST_LINE = 82;
 
 describe('every page', () => {
   for (const name of pageNames())
-    it(`${name} is readable and workable as it opens, opened out, gone wrong and mended, light and dark, from a phone to a wall`, async () => {
+    it(`${name} is readable and workable as it opens, opened out, gone wrong and mended, light and dark, from a phone to a wall`, async (context) => {
+      needs(context, 'sizes');
       const { page } = await visit(name, { colorScheme: 'light', fresh: true });
       // Colours and roles are the page's own in every engine; one is enough to ask.
       const asked = engine() === 'chromium' || engine() === undefined;

@@ -165,7 +165,8 @@ describe('a plate levelled by pointer', () => {
     expect(Math.abs((await topOf()) - top)).toBeLessThanOrEqual(6);
   });
 
-  it('works with a finger on a phone: buttons and marks are at least 24 px, nothing runs over the edge', async () => {
+  it('works with a finger on a phone: buttons and marks are at least 24 px, nothing runs over the edge', async (context) => {
+    needs(context, 'touch');
     const { page } = await visit('three-feet.html', { viewport: NARROW, hasTouch: true });
     const place = await plate(page);
     await place.locator('[data-act=turn]').tap();

@@ -75,17 +75,17 @@ describe('ball on a flat', () => {
   it('is refused from a contact half as wide as the ball', () => {
     // a = R/2 at F = E*R²/6.
     const at = (F: number) => ballOnFlat.of({ F: newtons(F), R: mm(2), E_s: megapascals(600) });
-    expect(at(399.9).ok).toBe(true);
-    expect(reasonIn(at(400.1))).toContain('1 mm wide on a ball of 2 mm radius');
+    expect(at(400).ok).toBe(true);
+    expect(reasonIn(at(400.1))).toContain('2 mm across on a ball of 2 mm radius');
     const seat = (F: number) => seatContact({ kind: 'flat' }, { F, R: 2, E_s: 600, Y: 5000 });
     expect(seat(399.9).ok).toBe(true);
-    expect(reasonIn(seat(400.1))).toContain('1 mm wide on a ball of 2 mm radius');
+    expect(reasonIn(seat(400.1))).toContain('2 mm across on a ball of 2 mm radius');
     // Ring: b = r/2 where w = πE*r²/16R.
     const ring = 2 * Math.SQRT1_2;
     const edge = ((Math.PI * 600 * ring ** 2) / 32) * 2 * Math.PI * ring * Math.SQRT1_2;
     const cone = (F: number) => seatContact({ kind: 'cone', halfAngle: 45 * DEGREE }, { F, R: 2, E_s: 600, Y: 5000 });
     expect(cone(edge * 0.999).ok).toBe(true);
-    expect(reasonIn(cone(edge * 1.001))).toContain('as wide as the ball');
+    expect(reasonIn(cone(edge * 1.001))).toContain('as broad as its own radius');
     // Ellipse alone: the larger radius is the measure.
     const ellipse = (F: number) => ellipticalContact(F, 1, 2, 600);
     const [long, F] = [valueIn(ellipse(1)).a, 1];
@@ -95,8 +95,9 @@ describe('ball on a flat', () => {
   });
 
   it('refuses a contact as wide as the ball', () => {
+    // a³ = 3FR/4E* = 75 mm³.
     expect(reasonIn(ballOnFlat.of({ F: newtons(1e5), R: mm(1), E_s: megapascals(1000) }))).toContain(
-      'far past what the theory of small contacts can say',
+      'would be 8.434 mm across on a ball of 1 mm radius, far past what the theory of small contacts can say',
     );
   });
 });
@@ -260,8 +261,20 @@ describe('elliptical contact', () => {
   });
 
   it('refuses a groove tighter than the ball and radii too far apart', () => {
-    expect(reasonIn(ellipticalContact(50, -2, 3, STEEL))).toContain('a groove must be wider than the ball');
+    for (const [Rx, Ry] of [
+      [-2, 3],
+      [3, -2],
+      [0, 3],
+      [3, 0],
+      [1e6 + 1, 1e6],
+      [1e6, 1e6 + 1],
+    ] as const)
+      expect(reasonIn(ellipticalContact(50, Rx, Ry, STEEL)), `${Rx} ${Ry}`).toContain(
+        `read ${Rx} mm and ${Ry} mm; give both above 0 and up to 1000000 mm: a groove must be wider than the ball`,
+      );
     expect(reasonIn(ellipticalContact(50, 1e-3, 1e5, STEEL))).toContain('a line and no ellipse');
+    expect(ellipticalContact(1e-3, 1, 1e6, STEEL).ok).toBe(true);
+    expect(ellipticalContact(50, 1e6, 1e6, STEEL).ok).toBe(true);
     expect(reasonIn(ellipticalContact(Number.NaN, 2, 3, STEEL))).toContain('not a number');
   });
 });
@@ -302,7 +315,8 @@ describe('seats', () => {
     expect(at(50).stiffness / slope).toBeCloseTo(1, 6);
     const { yieldLoad } = at(50);
     expect(at(yieldLoad).p0 / (1.6 * 2000)).toBeCloseTo(1, 9);
-    expect(at(yieldLoad * 0.999).state).toBe('elastic');
+    expect(at(yieldLoad).state).toBe('elastic');
+    expect(at(50).estimate).toBe(seat.kind === 'cone');
     expect(at(yieldLoad * 1.001).state).toBe('past first yield');
     expect(at(yieldLoad * 1.001).says).toContain('the elastic result no longer holds');
     expect(at(0)).toMatchObject({ p0: 0, sink: 0, stiffness: 0, state: 'elastic' });
@@ -361,6 +375,46 @@ describe('seats', () => {
     }
     const approach = (cone.across / (Math.PI * STEEL)) * sum;
     expect((cone.sink * Math.sin(half)) / approach).toBeCloseTo(1, 2);
+  });
+
+  it('refuses each number out of bounds by its name', () => {
+    const given: Parameters<typeof seatContact>[1] = { ...steel, F: 50 };
+    const rollers = { kind: 'rollers', radius: 2, spacing: 5 } as const;
+    const cases: readonly (readonly [Seat, typeof given, string])[] = [
+      [{ kind: 'flat' }, { ...given, F: 2e5 }, 'F'],
+      [{ kind: 'flat' }, { ...given, R: 0 }, 'R'],
+      [{ kind: 'flat' }, { ...given, E_s: 0 }, 'E_s'],
+      [{ kind: 'flat' }, { ...given, Y: 0 }, 'Y'],
+      [{ ...rollers, radius: 0 }, given, 'R_c'],
+      [{ ...rollers, spacing: 2000 }, given, 'e_r'],
+    ];
+    for (const [seat, numbers, field] of cases)
+      expect(seatContact(seat, numbers), field).toMatchObject({ ok: false, field });
+  });
+
+  it('takes the last of what it allows: 1° and 89°, rollers that touch, 100 kN across one contact', () => {
+    for (const kind of ['vee', 'cone'] as const)
+      for (const degrees of [1, 89])
+        expect(seatContact({ kind, halfAngle: degrees * DEGREE }, { ...steel, F: 1e-6 }).ok, `${kind} ${degrees}`).toBe(
+          true,
+        );
+    expect(seatContact({ kind: 'rollers', radius: 2, spacing: 4 }, { ...steel, F: 50 }).ok).toBe(true);
+    expect(reasonIn(seatContact({ kind: 'rollers', radius: 2, spacing: 3.9 }, { ...steel, F: 50 }))).toBe(
+      'Rollers of 2 mm radius can’t lie 3.9 mm apart, they would run into each other: give at least 4 mm.',
+    );
+    const large = { R: 500, E_s: STEEL, Y: 2000, F: 1e5 };
+    expect(valueIn(seatContact({ kind: 'flat' }, large)).sink).toBeCloseTo(flat(1e5, 500, STEEL).delta, 12);
+    // 100 kN over twice the sine of 20° is 146.19 kN.
+    expect(reasonIn(seatContact({ kind: 'vee', halfAngle: 20 * DEGREE }, large))).toContain(
+      'turns 100000 N into 146200 N at each contact',
+    );
+  });
+
+  it('tells the first yield of a ball so small and soft that a newton would flatten it', () => {
+    // R²π³(1.6 Y)³/6E*², 0.05 mm on E* = 0.5 MPa with Y = 0.1 MPa.
+    const { yieldLoad, state } = valueIn(seatContact({ kind: 'flat' }, { F: 1e-6, R: 0.05, E_s: 0.5, Y: 0.1 }));
+    expect(yieldLoad).toBeCloseTo((0.05 ** 2 * Math.PI ** 3 * 0.16 ** 3) / (6 * 0.25), 12);
+    expect(state).toBe('elastic');
   });
 
   it('refuses a vee closed to nothing or opened flat, a cone opened flat, and rollers that drop the ball', () => {

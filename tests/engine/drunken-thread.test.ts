@@ -192,6 +192,20 @@ describe('backward-run and slowStretches', () => {
       'Read turns from 1 to 0 and a share of 0; give the smaller number of turns first and a share from 0 to below 1.',
     );
     expect(reasonIn(slowStretches({ ...p, Delta: mm(0.1) }, 0, Number.NaN))).toContain('which is not a number');
+    for (const share of [1, -0.01, Number.NaN])
+      expect(reasonIn(slowStretches({ ...p, Delta: mm(0.1) }, 0, 1, share)), `${share}`).toContain('from 0 to below 1');
+    for (const [wrong, from, to, field] of [
+      [{ Delta: mm(121) }, 0, 1, 'Delta'],
+      [{ Delta: mm(1) }, -601, 1, 'n'],
+      [{ Delta: mm(1) }, 0, 601, 'n'],
+      [{ Delta: mm(1), a_C: mm(0.6) }, 0, 1, 'a_C'],
+    ] as const)
+      expect(slowStretches({ ...p, ...wrong }, from, to)).toMatchObject({ ok: false, field });
+    expect(valueIn(slowStretches({ ...p, Delta: mm(0.001) }, 1, 1))).toEqual([]);
+    // A rate that only touches nought, at one point of each turn, runs back nowhere: 2π · 1/2π mm of slope against 1 mm.
+    const touching = { ...p, Delta: mm(1), a_A: mm(1 / (2 * Math.PI)) };
+    expect(valueIn(slowStretches(touching, 0, 3))).toEqual([]);
+    expect(valueIn(slowStretches(touching, 0, 3, 1e-9))).toHaveLength(3);
     expect(reasonIn(backwardRun.of({ Delta: mm(0.1), v_p: mm(0) }))).toBe(
       'Without a periodic error nothing runs back: give at least one thread an amplitude of more than nought.',
     );

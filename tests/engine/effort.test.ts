@@ -359,6 +359,7 @@ describe('a pair', () => {
     expect(reasonIn(pairEffort({ A: jam, C: metric(8, 1.25, 0.1), load: 50 }))).toContain('it jams');
     expect(reasonIn(plainEffort(jam, 50))).toContain('jams');
     expect(threadEfficiency.of({ lambda: rad(0.9), rho: rad(0.7) }).ok).toBe(false);
+    expect(reasonIn(threadEfficiency.of({ lambda: rad(0), rho: rad(0.1) }))).toContain('a lead angle above nought');
     const steep = { F: newtons(10), d_2: mm(8), rho: rad(0.7) };
     expect(reasonIn(climbingTorque.of({ ...steep, lambda: rad(0.9) }))).toContain('the thread jams');
     expect(climbingTorque.of({ ...steep, lambda: rad(0.8) }).ok).toBe(true);
@@ -367,6 +368,69 @@ describe('a pair', () => {
       'almost along the axis',
     );
     expect(reasonIn(plainEffort(metric(8, 1.25, 1.5), 50))).toContain('Coefficient of friction: read 1.5');
+  });
+});
+
+describe('bounds of a pair and of a plain screw', () => {
+  const A = metric(12, 1.5, 0.15);
+  const C = metric(8, 1.25, 0.15);
+
+  it('names the thread and the number that is out of bounds', () => {
+    const WRONG = [
+      [{ mu: 1.01 }, 'mu', 'Coefficient of friction'],
+      [{ L: 61 }, 'L', 'Lead'],
+      [{ d2: 0 }, 'd_2', 'Pitch diameter'],
+      [{ h: 0 as 1 }, 'h', 'Hand'],
+      [{ beta: 61 * DEGREE }, 'beta_f', 'Half angle of the flanks'],
+    ] as const;
+    for (const [wrong, field, says] of WRONG) {
+      for (const [name, pair] of [
+        ['A', { A: { ...A, ...wrong }, C }],
+        ['C', { A, C: { ...C, ...wrong } }],
+      ] as const) {
+        const refused = pairEffort({ ...pair, load: 200 });
+        expect(refused).toMatchObject({ ok: false, field });
+        expect(reasonIn(refused)).toContain(`Thread ${name}: ${says}`);
+      }
+      // A plain screw raises the same whichever way it is wound.
+      if (field !== 'h') expect(plainEffort({ ...A, ...wrong }, 200)).toMatchObject({ ok: false, field });
+    }
+  });
+
+  it('takes loads and collars up to their bounds, and refuses those past them', () => {
+    for (const force of [1e5, -1e5]) {
+      expect(pairEffort({ A, C, load: force }).ok, `${force}`).toBe(true);
+      const past = pairEffort({ A, C, load: force * 1.01 });
+      expect(past).toMatchObject({ ok: false, field: 'F' });
+      expect(reasonIn(past)).toContain('from −100000 N to 100000 N');
+      for (const onThread of [
+        { A: force * 1.01, C: 200 },
+        { A: 200, C: force * 1.01 },
+      ])
+        expect(pairEffort({ A, C, load: 200, onThread })).toMatchObject({ ok: false, field: 'F' });
+    }
+    expect(pairEffort({ A, C, load: 200, collar: 1e7 }).ok).toBe(true);
+    expect(pairEffort({ A, C, load: 200, collar: 1.01e7 })).toMatchObject({ ok: false, field: 'M_b' });
+    expect(plainEffort(A, 1e5, 1e7).ok).toBe(true);
+    expect(plainEffort(A, 1.01e5)).toMatchObject({ ok: false, field: 'F' });
+    expect(plainEffort(A, 200, 1.01e7)).toMatchObject({ ok: false, field: 'M_b' });
+    expect(reasonIn(plainEffort(A, 0))).toContain('with no load there is no effort');
+  });
+
+  it('counts the tip’s friction in the torque both ways and in the efficiency', () => {
+    const bare = valueIn(plainEffort(A, 200));
+    const rubbing = valueIn(plainEffort(A, 200, 40));
+    expect(rubbing.rubbing).toBe(40);
+    expect(rubbing.against - bare.against).toBeCloseTo(40, 9);
+    expect(rubbing.along - bare.along).toBeCloseTo(40, 9);
+    expect(rubbing.efficiency * rubbing.against).toBeCloseTo(bare.efficiency * bare.against, 9);
+  });
+
+  it('refuses springs so strong that they move the part against its load by themselves', () => {
+    const steep = (h: 1 | -1): EffortThread => ({ h, L: 10, d2: 10, mu: 0.05, beta: 0 });
+    // Both threads pulled upwards with 500 N while the load presses down with 10 N: going up is going with the springs.
+    const driven = pairEffort({ A: steep(-1), C: steep(1), load: 10, onThread: { A: -500, C: -500 } });
+    expect(reasonIn(driven)).toContain('The springs drive the part against its load by themselves');
   });
 });
 
@@ -407,11 +471,29 @@ describe('what the hand feels', () => {
     ).toContain('nothing sticks');
   });
 
+  it('does not jump where starting takes no more than turning, and jumps a million radians at the most', () => {
+    const jump = (M_s: number, M_k: number) =>
+      stickSlip.of({
+        M_s: newtonMillimetres(M_s),
+        M_k: newtonMillimetres(M_k),
+        kappa_d: newtonMillimetres(2),
+        Delta: mm(0.25),
+      });
+    expect(valueIn(jump(20, 20))).toEqual({ theta_j: 0, s_j: 0 });
+    expect(valueIn(jump(1e6, 0)).theta_j).toBe(1e6);
+    expect(valueIn(jump(1.5e6, 0.6e6)).theta_j).toBe(0.9e6);
+    expect(reasonIn(jump(1.001e6, 0))).toContain('thousands of turns');
+  });
+
   it('states no efficiency for a torque below the frictionless one', () => {
     const free = (200 * 0.25) / (2 * Math.PI);
     const of = (M: number) => efficiency.of({ F: newtons(200), Delta: mm(-0.25), M: newtonMillimetres(M) });
     expect(valueIn(of(free * 4)).eta).toBeCloseTo(0.25, 12);
     expect(valueIn(of(free)).eta).toBe(1);
+    for (const M of [0, -20]) expect(reasonIn(of(M)), `${M}`).toContain('no efficiency to state');
+    expect(reasonIn(efficiency.of({ F: newtons(0), Delta: mm(-0.25), M: newtonMillimetres(0) }))).toContain(
+      'no efficiency to state',
+    );
     expect(reasonIn(of(free / 2))).toBe(
       'A torque of 3.979 N·mm is not above the frictionless 7.958 N·mm, so there is no efficiency to state: use the torque that moves the load against itself.',
     );

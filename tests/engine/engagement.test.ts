@@ -79,6 +79,29 @@ describe('the Foot: threads 20 mm long, one diameter kept', () => {
     expect(end.left.clockwise).toBe(0);
     expect(end.motion).toBeCloseTo(travel.stroke / 2, 12);
   });
+
+  it('stands at either stop when asked past it, and counts the turns left from where it stands', () => {
+    const [A, C] = foot('middle');
+    const travel = valueIn(travelOfPair(A, C, 1));
+    const half = 10.475 / 1.5875 / 2;
+    const home = standAt(A, C, travel, -99);
+    expect(home).toMatchObject({ n: -half, stopped: travel.anticlockwise });
+    expect(home.left.anticlockwise).toBe(0);
+    expect(home.left.clockwise).toBeCloseTo(2 * half, 12);
+    expect(home.motion).toBeCloseTo(-0.0875 * half, 12);
+    // Screwed home, C is engaged over its whole 20 mm, and A, which went the other way, over 15 mm less 1.5 mm a turn.
+    expect(home.engaged.C).toBeCloseTo(20, 12);
+    expect(home.engaged.A).toBeCloseTo(15 - 1.5 * half, 12);
+    const turned = standAt(A, C, travel, 2);
+    expect(turned.left.clockwise).toBeCloseTo(half - 2, 12);
+    expect(turned.left.anticlockwise).toBeCloseTo(half + 2, 12);
+    expect(turned.out.A).toBeCloseTo(5 - 3, 12);
+    expect(turned.out.C).toBeCloseTo(10.475 / 2 + 2 * 1.5875, 12);
+    // A field keeps a millionth of a turn: asked for the stop as it is printed, no stop is met.
+    for (const n of [half + 1e-6, -half - 1e-6]) expect(standAt(A, C, travel, n).stopped).toBeUndefined();
+    expect(standAt(A, C, travel, half + 1e-4).stopped).toBe(travel.clockwise);
+    expect(standAt(A, C, travel, -half - 1e-4).stopped).toBe(travel.anticlockwise);
+  });
 });
 
 describe('hands and arrangements', () => {
@@ -152,6 +175,7 @@ describe('a nut shorter than its screw', () => {
     expect(travel.A.usable).toBe(22);
     expect(travel.turns).toBeCloseTo(22 / 1.25, 12);
     expect(travel.best.limiting).toBe('A');
+    expect(travel.best.stroke).toBeCloseTo((22 / 1.25) * 0.25, 12);
   });
 });
 
@@ -179,6 +203,29 @@ describe('what can’t be built is refused', () => {
   it('lengths that are no lengths', () => {
     expect(reasonIn(jointOf(M10, mm(Number.NaN), mm(12), 1, 'middle', 'A'))).toContain('longer than nothing');
     expect(reasonIn(jointOf(M10, mm(20), mm(12), Number.NaN, 'middle', 'A'))).toContain('keep');
+    for (const [screw, nut] of [
+      [0, 12],
+      [20, 0],
+      [-20, 12],
+      [20, -12],
+      [1 / 0, 12],
+      [20, 1 / 0],
+    ] as const)
+      expect(reasonIn(jointOf(M10, mm(screw), mm(nut), 0, 'middle', 'A')), `${screw} ${nut}`).toBe(
+        'Thread A needs a screw and a nut longer than nothing: give both lengths.',
+      );
+    expect(reasonIn(jointOf(M10, mm(20), mm(12), -0.1, 'middle', 'A'))).toContain('is to keep −1 mm engaged');
+  });
+  it('but not a nut that is engaged to its last thread, nor one of which nothing need be kept', () => {
+    expect(valueIn(jointOf(M10, mm(20), mm(10), 1, 'middle', 'A'))).toMatchObject({ kept: 10, out: 5 });
+    expect(valueIn(jointOf(M10, mm(20), mm(10), 0, 'middle', 'A'))).toMatchObject({ kept: 0, out: 10 });
+  });
+  it('in thread C as in thread A', () => {
+    const [A, C] = foot('middle');
+    expect(reasonIn(travelOfPair(A, { ...C, nut: mm(0) }, 1))).toContain('Thread C needs a screw and a nut');
+    expect(reasonIn(travelOfPair({ ...A, nut: mm(0) }, C, 1))).toContain('Thread A needs a screw and a nut');
+    expect(reasonIn(travelOfPair(A, { ...C, out: mm(-0.1) }, 1))).toContain('Thread C is put together −0.1 mm out');
+    expect(valueIn(travelOfPair({ ...A, out: mm(10) }, C, 1)).A).toMatchObject({ usable: 10, to: 10 / 1.5 });
   });
   it('an assembly outside the thread', () => {
     const A = { ...foot('middle')[0], out: mm(11) };

@@ -4,8 +4,18 @@
  */
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { mm, netLead, netMotion, perStep, plain, readThread, slippedLead, turns } from '../../widgets/engine/index.ts';
-import { valueIn } from '../support/results.ts';
+import {
+  gain,
+  mm,
+  netLead,
+  netMotion,
+  perStep,
+  plain,
+  readThread,
+  slippedLead,
+  turns,
+} from '../../widgets/engine/index.ts';
+import { reasonIn, valueIn } from '../support/results.ts';
 
 const INCH = 25.4;
 
@@ -49,6 +59,17 @@ describe('net lead of pairs that others have worked', () => {
 
   it('25.4/20 and 1.27 are one lead: 1/2-20 with 12 mm × 1.27 mm does not move at all', () => {
     expect(pair('1/2-20', '12 mm x 1.27 mm')).toBe(0);
+  });
+
+  it('three starts of 16 to the inch and a lead of 3/16 in are one lead, whatever a computer makes of 3 × 25.4/16', () => {
+    const [starts, lead] = [mm(3 * (25.4 / 16)), mm(4.7625)];
+    expect(starts).not.toBe(lead);
+    expect(valueIn(netLead.of({ h_A: plain(1), L_A: starts, h_C: plain(1), L_C: lead })).Delta).toBe(0);
+  });
+
+  it('equal leads have no gain, and the reason given is that the carried part stands still', () => {
+    expect(valueIn(gain.of({ L: mm(1.5), Delta: mm(-0.0125) })).G).toBeCloseTo(120, 9);
+    expect(reasonIn(gain.of({ L: mm(1.5), Delta: mm(0) }))).toContain('the carried part stands still');
   });
 });
 

@@ -99,6 +99,7 @@ describe('guide', () => {
       'Coefficient of friction in the guide: read 1.5; give a value from 0 to 1.',
     );
     expect(reasonIn(withGuide(FOOT, { side: -1, mu: 0.2 }))).toContain('Side load on the guide: read −1 N');
+    expect(valueIn(withGuide(FOOT, { side: 0, mu: 1 })).friction).toBe(0);
   });
 });
 
@@ -153,6 +154,10 @@ describe('preload-needed and preload-for-life', () => {
     expect(refused(-3, 0, 0.1)).toBe(
       'Weight and load seat the threads by themselves here (−3 N wanted of a spring), so no spring is needed.',
     );
+    expect(refused(0, 0, 0.1)).toContain('no spring is needed');
+    // Three newtons are just what 1.5 mm of stretch gives: the spring may start without any.
+    const bare = { F_p: newtons(3), k_s: newtonsPerMillimetre(2), q_r: plain(0), t: hours(99), t_0: hours(1) };
+    expect(valueIn(preloadForLife.of({ ...bare, u_s: mm(1.5) })).F_0).toBe(0);
     expect(refused(3, 0, 0.5)).toContain('nothing of the preload would be left');
     expect(refused(3, 5, 0)).toContain('take a softer one');
   });

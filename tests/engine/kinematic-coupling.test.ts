@@ -219,6 +219,27 @@ describe('couplingForces', () => {
       'Read a load of (NaN, 0, 0) N at (0, 0, 1) mm; give numbers within 1e7.',
     );
     expect(couplingForces(even, [{ force: [0, 0, Number.NaN], at: [0, 0, 0] }]).ok).toBe(false);
+    for (const degrees of [5, 85]) expect(couplingForces(evenCoupling(40, degrees * deg), weight).ok).toBe(true);
+    for (const degrees of [4.9, 85.1])
+      expect(reasonIn(couplingForces(evenCoupling(40, degrees * deg), weight))).toContain(`half-angle of ${degrees}°`);
+    const moved = (change: Partial<BallInVee>) =>
+      couplingForces([...even.slice(0, 2), { ...even[2], ...change } as BallInVee], weight);
+    for (const change of [
+      { centre: [1.01e5, 0, 0] },
+      { centre: [0, 0, -1.01e5] },
+      { direction: 101 },
+      { direction: -101 },
+    ] as const)
+      expect(reasonIn(moved(change))).toContain('Ball C stands at');
+    // A whole number of turns on, the groove lies as before.
+    expect(valueIn(moved({ direction: (even[2]?.direction ?? 0) + 20 * Math.PI }))[5]?.force).toBeCloseTo(
+      30 / (6 * Math.SQRT1_2),
+      6,
+    );
+    expect(couplingForces(even, [{ force: [0, 0, -1e7], at: [0, 0, 1e7] }]).ok).toBe(true);
+    expect(reasonIn(couplingForces(even, [{ force: [0, 0, -1e7], at: [0, 0, 1.01e7] }]))).toContain(
+      'numbers within 1e7',
+    );
     expect(reasonIn(couplingForces(evenCoupling(40, 45), weight))).toBe(
       'The vee at ball A has a half-angle of 2578°; give one from 5° to 85°, such as 45°.',
     );

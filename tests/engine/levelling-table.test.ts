@@ -128,6 +128,20 @@ describe('readReadings', () => {
       expect(reasonIn(readReadings(text))).toBe(reason);
     });
 
+  it('takes the last of what it allows: twenty readings, ten metres, six hundred characters', () => {
+    const twenty = Array.from({ length: 20 }, (_, i) => `${i}, ${i * i}: 0`).join(';');
+    expect(valueIn(readReadings(twenty))).toHaveLength(20);
+    expect(valueIn(readReadings('-10000, 0: 0; 10000, 0: -10000 mm; 0, 10000: 10000 mm'))[1]).toEqual({
+      x: 1e4,
+      y: 0,
+      z: -1e4,
+    });
+    expect(reasonIn(readReadings('-10000.1, 0: 0; 9, 0: 0; 0, 9: 0'))).toContain('a length from −10 m to 10 m');
+    const padded = '0, 0: 0; 9, 0: 0; 0, 9: 0';
+    expect(readReadings(padded.padEnd(600)).ok).toBe(true);
+    expect(reasonIn(readReadings(padded.padEnd(601)))).toContain('600 characters are the most');
+  });
+
   it('gives one sentence for ten thousand characters of anything', () => {
     for (const text of ['banana '.repeat(1500), '1, 2: 3; '.repeat(1200)])
       expect(reasonIn(readReadings(text))).toMatch(
@@ -148,6 +162,8 @@ describe('readRounds', () => {
       'Round 3: Read “two”, which is not a number: write one like 1.5, 1,5 or 3/8.',
     );
     expect(reasonIn(readRounds('1;; 3'))).toBe('Round 2: Nothing was typed; a number is needed, for example 1.5.');
+    expect(valueIn(readRounds(Array(8).fill('1; 2; 3').join('|')))).toHaveLength(8);
+    expect(reasonIn(readRounds('1; 2; 3'.padEnd(601)))).toContain('600 characters are the most');
     expect(reasonIn(readRounds(Array(9).fill('1; 2; 3').join('|')))).toBe(
       'Read 9 rounds; 8 are kept here: put the last readings first and begin again.',
     );

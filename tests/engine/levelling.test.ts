@@ -6,6 +6,7 @@ import {
   heightAt,
   type LevellingJob,
   levelPlate,
+  mm,
   nextRound,
   type Place,
   type Point,
@@ -166,6 +167,9 @@ describe('levelPlate', () => {
     expect(reasonIn(levelPlate(job({ feet: feet().map((f) => ({ ...f, name: 'A' })) })))).toBe(
       'Two feet are called alike (A, A and A); give each a name of its own.',
     );
+    expect(
+      reasonIn(levelPlate(job({ feet: feet().map((f) => ({ ...f, name: f.name === 'B' ? 'A' : f.name })) }))),
+    ).toBe('Two feet are called alike (A, A and C); give each a name of its own.');
   });
 
   it('refuses a net lead of nought, half steps, and a foot that is not there', () => {
@@ -179,6 +183,21 @@ describe('levelPlate', () => {
     expect(levelPlate(job({ feet: feet(Number.NaN) })).ok).toBe(false);
     expect(reasonIn(levelPlate(job({ keep: { kind: 'foot', name: 'Z' } })))).toBe(
       'There is no foot called Z to keep; choose one of A, B and C, or keep the mean.',
+    );
+  });
+
+  it('takes the last of what it allows: 120 mm a turn, 10000 steps, a slope of 100 mm per metre', () => {
+    for (const Delta of [120, -120, 1e-6]) expect(levelPlate(job({ feet: feet(Delta) })).ok, `${Delta}`).toBe(true);
+    for (const Delta of [120.001, -120.001])
+      expect(reasonIn(levelPlate(job({ feet: feet(Delta) })))).toContain(`a net lead of ${Delta} mm a turn`);
+    for (const k of [1, 10_000]) expect(levelPlate(job({ feet: feet(0.45, k) })).ok, `${k}`).toBe(true);
+    expect(reasonIn(levelPlate(job({ feet: feet(0.45, 10_001) })))).toContain('from 1 to 10000');
+    const leaning = READINGS.map((p) => ({ ...p, z: 0.06 * p.x + 0.08 * p.y }));
+    expect(valueIn(levelPlate(job({ readings: leaning, wanted: { q: 0.06, r: 0.08 } }))).tilt.slope).toBeCloseTo(0, 12);
+    expect(reasonIn(levelPlate(job({ readings: leaning, wanted: { q: 0.061, r: 0.08 } })))).toContain('slopes wanted');
+    expect(levelPlate(job({ readings: leaning.map((p) => ({ ...p, z: 0.999 * p.z })) })).ok).toBe(true);
+    expect(reasonIn(levelPlate(job({ readings: leaning.map((p) => ({ ...p, z: 1.001 * p.z })) })))).toContain(
+      'leans by 100 mm per metre',
     );
   });
 
@@ -223,7 +242,15 @@ describe('nextRound', () => {
     }
   });
 
+  it('refuses what either round refuses', () => {
+    expect(reasonIn(nextRound(job({ keep: { kind: 'foot', name: 'Z' } }), [0, 0, 0], READINGS))).toContain('called Z');
+    expect(reasonIn(nextRound(job(), [0, 0, 0], READINGS.slice(1)))).toContain('Read 2 readings');
+    expect(reasonIn(nextRound(job({ readings: READINGS.slice(1) }), [0, 0, 0], READINGS))).toContain('Read 2 readings');
+  });
+
   it('refuses steps that do not match the feet', () => {
+    expect(nextRound(job(), [1e6, -1e6, 0], READINGS).ok).toBe(true);
+    expect(reasonIn(nextRound(job(), [0, -1_000_001, 0], READINGS))).toContain('Read steps 0, -1000001, 0');
     expect(reasonIn(nextRound(job(), [1, 2], READINGS))).toBe(
       'Read steps 1, 2 for 3 feet; give one number of steps for each foot, 0 where it was left alone.',
     );
@@ -279,11 +306,24 @@ describe('footLoads', () => {
         { x: 1, y: 1 },
       ).ok,
     ).toBe(false);
-    expect(footLoads(feet(), 5, { x: Number.NaN, y: 1 }).ok).toBe(false);
+    expect(valueIn(footLoads(feet(), 1e7, { x: 60, y: 30 }))[2]?.load).toBeCloseTo(1e7 / 3, 3);
+    expect(reasonIn(footLoads(feet(), 1.01e7, { x: 60, y: 30 }))).toContain('up to 1e7 N');
+    for (const centre of [
+      { x: Number.NaN, y: 1 },
+      { x: 1.01e5, y: 1 },
+      { x: 1, y: -1.01e5 },
+    ])
+      expect(reasonIn(footLoads(feet(), 5, centre))).toBe(
+        `Read a centre of gravity at (${centre.x}, ${centre.y}); give two numbers of millimetres within 1e5.`,
+      );
   });
 });
 
 describe('turnsFor', () => {
+  it('has no answer for equal leads', () => {
+    expect(reasonIn(turnsFor.of({ w: mm(0.4), Delta: mm(0) }))).toContain('no number of turns moves the carried part');
+  });
+
   it('is signed with the motion and with the net lead', () => {
     const n = (w: number, Delta: number) => valueIn(turnsFor.of({ w, Delta } as Parameters<typeof turnsFor.of>[0])).n;
     expect([n(0.4, 0.45), n(-0.4, 0.45), n(0.4, -0.45)].map((v) => v * 9)).toEqual([

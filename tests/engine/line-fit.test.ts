@@ -86,6 +86,22 @@ describe('lineFit', () => {
     );
   });
 
+  it('takes three, and says one reading in the singular', () => {
+    // 0, 1, 3 at 0, 1, 2: slope 3/2, residuals 1/6, −1/3, 1/6, so Σe² = 1/6 with one degree of freedom.
+    const found = valueIn(lineFit([0, 1, 2], [0, 1, 3]));
+    expect(found).toMatchObject({
+      rows: 3,
+      freedom: 1,
+      slope: expect.closeTo(1.5, 12),
+      intercept: expect.closeTo(-1 / 6, 12),
+    });
+    expect(found.sumOfSquares).toBeCloseTo(1 / 6, 12);
+    expect(found.slopeError).toBeCloseTo(Math.sqrt(1 / 6 / 2), 12);
+    expect(found.interceptError).toBeCloseTo(Math.sqrt((1 / 6) * (1 / 3 + 1 / 2)), 12);
+    expect(found.rSquared).toBeCloseTo(1 - 1 / 6 / (14 / 3), 12);
+    expect(reasonIn(lineFit([0], [0]))).toContain('Read 1 reading; a line takes two');
+  });
+
   it('refuses readings all at one place', () => {
     expect(reasonIn(lineFit([2, 2, 2], [0, 1, 2]))).toBe(
       'All 3 readings stand at 2; a slope needs readings at two places at least.',
@@ -110,6 +126,8 @@ describe('lineFit', () => {
     );
     for (const wrong of [Number.NaN, Number.POSITIVE_INFINITY, 1e200])
       expect(reasonIn(lineFit([0, 1, wrong], [0, 1, 2]))).toBe(`Row 3 reads ${wrong} and 2; give two numbers.`);
+    expect(reasonIn(lineFit([0, 1, 2], [0, -1e200, 2]))).toBe('Row 2 reads 1 and -1e+200; give two numbers.');
+    expect(lineFit([-1e100, 0, 1e100], [1e100, 0, -2e99]).ok).toBe(true);
   });
 
   it('takes 100 000 rows in well under a second', () => {

@@ -42,8 +42,10 @@ describe('slack of a key', () => {
 
   it('refuses a gap above half the radius', () => {
     expect(reasonIn(lockSlop.of({ g_k: mm(3), r_k: mm(5) }))).toBe(
-      'A gap of 3 mm at a radius of 5 mm holds nothing: keep the gap below half the radius.',
+      'A gap of 3 mm at a radius of 5 mm holds nothing: keep it to half the radius at the most.',
     );
+    expect(lockSlop.of({ g_k: mm(2.5), r_k: mm(5) }).ok).toBe(true);
+    expect(reasonIn(lockSlopMotion.of({ L_C: mm(1.25), g_k: mm(3), r_k: mm(5) }))).toContain('holds nothing');
   });
 });
 
@@ -73,6 +75,29 @@ describe('lockError', () => {
     const right = valueIn(lockError(springy));
     expect(left.clockwise).toBeCloseTo(-right.clockwise, 15);
     expect(left.shift).toBeCloseTo(right.shift, 15);
+  });
+
+  it('swings by its gap alone where it is all but rigid', () => {
+    const rigid = valueIn(lockError({ ...springy, kappa: 1e9 }));
+    expect(rigid.swing).toBeCloseTo(0.02 / 8, 6);
+    // 0.0025 rad on M8×1.25 is half a micrometre, and 0.7° of the hand at 0.25 mm a turn.
+    expect(rigid.shift * 1e3).toBeCloseTo(0.497, 3);
+    expect(rigid.turns * 360).toBeCloseTo(0.716, 2);
+  });
+
+  it('refuses each number out of bounds by its name', () => {
+    for (const [wrong, field] of [
+      [{ L_C: 0 }, 'L_C'],
+      [{ h_C: 0 as 1 }, 'h_C'],
+      [{ Delta: 121 }, 'Delta'],
+      [{ kappa: 0 }, 'kappa'],
+      [{ gap: -0.01 }, 'g_k'],
+      [{ radius: 0 }, 'r_k'],
+      [{ clockwise: Number.NaN }, 'M_L'],
+      [{ anticlockwise: 1.01e7 }, 'M_L'],
+    ] as const)
+      expect(lockError({ ...springy, ...wrong }), field).toMatchObject({ ok: false, field });
+    expect(reasonIn(lockError({ ...springy, clockwise: -16000 }))).toContain('more than half a turn');
   });
 
   it('leaves out the slack where the key is pressed to the same side both ways', () => {

@@ -135,6 +135,9 @@ describe('sameMotion', () => {
     expect(named(sameMotion(wanted, { ...shop, driveDiameter: 6 }), 'wedge').height).toBe(6);
     expect(named(sameMotion(wanted, { ...shop, driveDiameter: 1 }), 'wedge').height).toBeCloseTo(0.5 + 10 * slope, 9);
     expect(named(ways, 'lever').length).toBeCloseTo(5 / slope, 9);
+    expect(named(ways, 'wedge').says).toContain('A slope of 1 in 5.56,');
+    expect(named(ways, 'lever').says).toContain('Arms 1 to 5.56;');
+    expect(named(ways, 'differential screw').says).toContain('Net lead 87.5 µm; 5.71 turns take 9.07 mm of thread.');
     expect(named(ways, 'lever').height).toBeCloseTo(0.5 / slope + 8, 9);
     expect(named(ways, 'plain screw').height).toBeCloseTo(8.5, 12);
     expect(named(ways, 'differential screw').height).toBeCloseTo((0.5 / 0.0875) * 1.5875 + 16, 9);
@@ -166,6 +169,59 @@ describe('sameMotion', () => {
     expect(named(sameMotion({ ...wanted, stroke: 20 }, shop), 'squeezed balls').falls[1]).toBe(
       'reaches 5.66 mm of the 20 mm stroke',
     );
+  });
+
+  it('draws no wedge steeper than 45° nor a lever longer on the short side, where no reduction is asked', () => {
+    // 0.5 µm asked of a drive whose lead is 0.05 mm: 90 µm a turn is more than it gives.
+    const ways = sameMotion(wanted, { ...shop, driveLead: 0.05 });
+    expect(named(ways, 'wedge')).toMatchObject({ perTurn: 0.05, length: 10.5, height: 10.5, falls: [] });
+    expect(named(ways, 'lever')).toMatchObject({ perTurn: 0.05, length: 5, height: 8.5, falls: [] });
+    expect(named(ways, 'wedge').says).toContain('A slope of 1 in 1, driven by the 0.05 mm screw.');
+  });
+
+  it('does not find fault with what just does: the height free and the resolution asked', () => {
+    expect(named(sameMotion({ ...wanted, height: 8.5 }, shop), 'plain screw').falls).toHaveLength(1);
+    expect(named(sameMotion({ ...wanted, height: 8.49 }, shop), 'plain screw').falls[1]).toBe(
+      'takes 8.5 mm of height where 8.49 mm is free',
+    );
+    // 0.25 mm a turn, the finest tap there is, is 1.389 µm for 2°.
+    const just = sameMotion({ ...wanted, resolution: 0.25 / 180 }, shop);
+    expect(named(just, 'plain screw')).toMatchObject({ falls: [], perTurn: expect.closeTo(0.25, 12) });
+    expect(named(just, 'plain screw').says).toBe('A lead of 0.25 mm; 0.25 mm was asked.');
+  });
+
+  it('names what is out of bounds, and takes the bounds', () => {
+    const WANTS = { resolution: [20, 'Resolution'], stroke: [1e4, 'Stroke'], height: [1e4, 'Height'] } as const;
+    for (const [field, [most, says]] of Object.entries(WANTS)) {
+      for (const value of [0, -1, most * 1.01, Number.NaN])
+        expect(reasonIn(sameMotion({ ...wanted, [field]: value }, shop))).toBe(
+          `${says}: read ${value} mm; give a value above 0 mm and up to ${most} mm.`,
+        );
+      expect(sameMotion({ ...wanted, [field]: most }, shop).ok, field).toBe(true);
+    }
+    const SHOP = {
+      shortArm: [1e4, 'Short arm'],
+      seat: [1e3, 'Seat of the wedge'],
+      engagement: [500, 'Engagement'],
+      ball: [500, 'Radius of the balls'],
+    } as const;
+    for (const [field, [most, says]] of Object.entries(SHOP)) {
+      for (const value of [0, most * 1.01])
+        expect(reasonIn(sameMotion(wanted, { ...shop, [field]: value }))).toContain(`${says}: read ${value} mm`);
+      expect(sameMotion(wanted, { ...shop, [field]: most }).ok, field).toBe(true);
+    }
+    for (const [wrong, field] of [
+      [{ finestLead: 0 }, 'L'],
+      [{ driveLead: 61 }, 'L'],
+      [{ pair: { A: 0, C: 1 } }, 'L_A'],
+      [{ pair: { A: 1, C: 61 } }, 'L_C'],
+    ] as const)
+      expect(sameMotion(wanted, { ...shop, ...wrong }), field).toMatchObject({ ok: false, field });
+    expect(reasonIn(sameMotion({ ...wanted, hand: -0.1 }, shop))).toContain('read −5.73°');
+    for (const hand of [0, -0.1, 4001]) expect(sameMotion({ ...wanted, hand }, shop).ok, `${hand}`).toBe(false);
+    for (const wedge of [0, 1e9]) expect(sameMotion(wanted, { ...shop, prices: { wedge } }).ok, `${wedge}`).toBe(true);
+    for (const wedge of [1.01e9, Number.NaN])
+      expect(reasonIn(sameMotion(wanted, { ...shop, prices: { wedge } }))).toContain('Price of the wedge');
   });
 
   it('refuses a pair without a difference and nonsense wants', () => {

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { heightAt, type Point, planeThrough, tiltOf } from '../../widgets/engine/index.ts';
+import { heightAt, inLine, type Point, planeThrough, tiltOf, twiceArea } from '../../widgets/engine/index.ts';
 import { reasonIn, valueIn } from '../support/results.ts';
 import { seeded } from '../support/seeded.ts';
 
@@ -87,6 +87,21 @@ describe('planeThrough', () => {
     expect(Math.sqrt(squares / 20_000) / plane.magnification(far)).toBeCloseTo(1, 1);
   });
 
+  it('magnifies readings anywhere by the root of the squares of their barycentric weights', () => {
+    const plane = valueIn(planeThrough(RATIONAL));
+    for (const [x, y] of [
+      [300, -50],
+      [-40, 10],
+      [60, 200],
+    ] as const) {
+      const weights = [0, 1, 2].map((i) => {
+        const [a, b, c] = RATIONAL.map((point, k) => ({ ...point, z: k === i ? 1 : 0 })) as [Point, Point, Point];
+        return barycentric([a, b, c], x, y);
+      });
+      expect(plane.magnification({ x, y })).toBeCloseTo(Math.hypot(...weights), 10);
+    }
+  });
+
   it('refuses points in a line with a sentence', () => {
     const line = [0, 1, 2, 3].map((t) => ({ x: 10 + 30 * t, y: 5 + 20 * t, z: t / 100 }));
     for (const points of [line.slice(0, 3), line])
@@ -137,11 +152,68 @@ describe('planeThrough', () => {
     expect(reasonIn(planeThrough(RATIONAL.slice(0, 2), 'readings'))).toBe(
       'Read 2 readings; a plane needs three that are not in a line: add 1 more.',
     );
+    expect(reasonIn(planeThrough(RATIONAL.slice(0, 1), 'readings'))).toBe(
+      'Read 1 reading; a plane needs three that are not in a line: add 2 more.',
+    );
     expect(reasonIn(planeThrough([]))).toBe('Read 0 points; a plane needs three that are not in a line: add 3 more.');
     for (const wrong of [Number.NaN, Number.POSITIVE_INFINITY, 1e6])
       expect(reasonIn(planeThrough([...RATIONAL.slice(0, 2), { x: 1, y: wrong, z: 0 }]))).toBe(
         `Number 3 of the points has y ${wrong}; give a number of millimetres from −100000 to 100000.`,
       );
+    const [a, b] = RATIONAL as [Point, Point];
+    expect(reasonIn(planeThrough([a, b, { x: -100001, y: 50, z: 0 }]))).toContain('has x -100001');
+    expect(reasonIn(planeThrough([a, b, { x: 1, y: 50, z: 100001 }]))).toContain('has height 100001');
+    const farthest = [
+      { x: -1e5, y: 1e5, z: 1e5 },
+      { x: 1e5, y: -1e5, z: -1e5 },
+      { x: 1e5, y: 1e5, z: 0 },
+    ];
+    expect(planeThrough(farthest).ok).toBe(true);
+  });
+});
+
+describe('a triangle of places', () => {
+  const CORNERS = [
+    [0, 0],
+    [120, 0],
+    [40, 90],
+  ] as const;
+  const triangle = (corners: readonly (readonly [number, number])[]) => {
+    const [[x_1 = 0, y_1 = 0] = [], [x_2 = 0, y_2 = 0] = [], [x_3 = 0, y_3 = 0] = []] = corners;
+    return { x_1, y_1, x_2, y_2, x_3, y_3 };
+  };
+  /** The same corners begun at each, so that each side is in turn the first. */
+  const begun = (corners: readonly (readonly [number, number])[]) =>
+    [0, 1, 2].map((k) => triangle([...corners.slice(k), ...corners.slice(0, k)]));
+
+  it('has twice its area with the sign of its sense, wherever it begins', () => {
+    for (const t of begun(CORNERS)) expect(twiceArea(t)).toBe(120 * 90);
+    for (const t of begun(CORNERS.toReversed())) expect(twiceArea(t)).toBe(-120 * 90);
+    for (const t of begun(CORNERS.map(([x, y]) => [x - 70, y + 30]))) expect(twiceArea(t)).toBe(120 * 90);
+  });
+
+  it('is none below a millimetre, nor below a thousandth of its length in width', () => {
+    const flat = (long: number, wide: number) =>
+      begun([
+        [5, 7],
+        [5 + long, 7],
+        [5 + long / 2, 7 + wide],
+      ]).map(inLine);
+    expect(flat(1, 0.5)).toEqual([undefined, undefined, undefined]);
+    for (const reason of flat(0.99, 0.5)) expect(reason).toContain('less than 1 mm apart');
+    expect(flat(1000, 1)).toEqual([undefined, undefined, undefined]);
+    for (const wide of [0.99, -0.99, 0])
+      for (const reason of flat(1000, wide)) expect(reason, `${wide}`).toContain('stand in a line');
+    expect(inLine(triangle(CORNERS.toReversed()))).toBeUndefined();
+    expect(
+      inLine(
+        triangle([
+          [0, 0],
+          [Number.NaN, 0],
+          [0, 1],
+        ]),
+      ),
+    ).toBeDefined();
   });
 });
 

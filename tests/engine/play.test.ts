@@ -123,6 +123,8 @@ describe('tilt and pin-tilt', () => {
     expect(reasonIn(pinTilt.of({ c, l_e }))).toContain('come out as 57.3°, which is no small angle');
     expect(reasonIn(tilt.of({ c, l_e, d: mm(0.5) }))).toContain('come out as 30.7°');
     expect(tilt.of({ c, l_e, d: mm(1) }).ok).toBe(true);
+    // Half a radian is the most: a clearance of 1 mm over 2 mm.
+    expect(value(pinTilt.of({ c, l_e: mm(2) })).tau).toBe(0.5);
   });
 });
 
@@ -294,7 +296,13 @@ describe('small-angle', () => {
     expect(Math.abs(at(5) - (0.08748866 / (Math.PI / 36) - 1))).toBeLessThan(5e-9 / 0.087);
     // The series takes over without a step.
     expect(at(0.0572957) / at(0.0572959)).toBeCloseTo(1, 4);
-    expect(smallAngle.of({ tau: rad(0) }).ok).toBe(false);
+    // tan 28° = 0.53170943, far past where two terms of the series would do.
+    expect(Math.abs(at(28) - (0.53170943 / ((28 * Math.PI) / 180) - 1))).toBeLessThan(1e-8 / 0.4887);
+    // At 0.9 mrad τ²/3 is 2.7e-7 and 2τ⁴/15 adds 8.748e-14; at a microradian nothing but τ²/3 is left.
+    const small = (tau: number) => value(smallAngle.of({ tau: rad(tau) })).eps_t;
+    expect(small(9e-4) / 2.7000008748e-7).toBeCloseTo(1, 10);
+    expect(small(1e-6) / (1e-12 / 3)).toBeCloseTo(1, 10);
+    expect(reasonIn(smallAngle.of({ tau: rad(0) }))).toContain('give an angle above 0°');
   });
 });
 

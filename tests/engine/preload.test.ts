@@ -71,6 +71,7 @@ describe('ends of a spring', () => {
     expect(reasonIn(springForce.of({ F_0: newtons(20), k_s: newtonsPerMillimetre(2), u_s: mm(-11) }))).toContain(
       'slack after 10 mm',
     );
+    expect(valueIn(springForce.of({ F_0: newtons(20), k_s: newtonsPerMillimetre(2), u_s: mm(-10) })).F_s).toBe(0);
   });
 });
 
@@ -265,6 +266,56 @@ describe('preloadVerdict', () => {
     expect(verdict.springs[0]).toEqual({ least: 0, most: 3, slackFrom: 1 });
   });
 
+  it('takes a flank pressed by the margin for seated, and one pressed by nothing for let go', () => {
+    const still = { load: { least: 0, most: 0 } };
+    expect(valueIn(preloadVerdict(foot({ ...still, margin: 1 }))).C.kind).toBe('seated');
+    expect(valueIn(preloadVerdict(foot({ ...still, margin: 1.001 }))).C.kind).toBe('short of margin');
+    // One newton of weight and one newton of pull leave nought, on the lower flanks and, upside down, on the upper.
+    expect(valueIn(preloadVerdict(foot({ load: { least: -1, most: 0 } }))).C).toMatchObject({
+      kind: 'lets go',
+      n: 0,
+      load: -1,
+    });
+    const hung = valueIn(preloadVerdict(foot({ attitude: -1, load: { least: 0, most: 1 } }))).C;
+    expect(hung).toMatchObject({ kind: 'lets go', n: 0, load: 1 });
+    expect(hung.says).toBe('Thread C lets go at 0 turns, the carried part at 0 mm, under a load of 1 N.');
+    expect(valueIn(preloadVerdict(foot({ attitude: -1, load: { least: 0, most: 0.999 } }))).C.kind).toBe('seated');
+  });
+
+  it('refuses each number out of bounds by its name, and takes the bounds', () => {
+    for (const [wrong, field] of [
+      [{ h_A: 0 as 1 }, 'h_A'],
+      [{ L_A: 0 }, 'L_A'],
+      [{ h_C: 0 as 1 }, 'h_C'],
+      [{ L_C: 61 }, 'L_C'],
+      [{ from: -601 }, 'n'],
+      [{ to: 601 }, 'n'],
+      [{ margin: -1 }, 'F'],
+      [{ springs: [spring('base', 'turned', 'push', -1)] }, 'F_0'],
+      [{ springs: [spring('base', 'turned', 'push', 1, 0)] }, 'k_s'],
+    ] as const) {
+      expect(preloadVerdict(foot(wrong)), field).toMatchObject({ ok: false, field });
+      expect(leastPreload({ ...foot({ springs: [spring('base', 'turned', 'push')] }), ...wrong }).ok, field).toBe(
+        false,
+      );
+    }
+    for (const [wrong, says] of [
+      [{ weightTurned: -1 }, 'Weight of the turned part: read -1'],
+      [{ weightTurned: 1.01e5 }, 'Weight of the turned part'],
+      [{ weightCarried: -1 }, 'Weight of the carried part'],
+      [{ weightCarried: 1.01e5 }, 'Weight of the carried part'],
+      [{ attitude: 1.01 }, 'upright'],
+      [{ attitude: -1.01 }, 'upright'],
+      [{ load: { least: -1.01e5, most: 0 } }, 'Outside load'],
+      [{ load: { least: 0, most: 1.01e5 } }, 'Outside load'],
+    ] as const)
+      expect(reasonIn(preloadVerdict(foot(wrong)))).toContain(says);
+    expect(
+      preloadVerdict(foot({ weightTurned: 1e5, weightCarried: 0, attitude: -1, load: { least: -1e5, most: 1e5 } })).ok,
+    ).toBe(true);
+    expect(preloadVerdict(foot({ weightTurned: 0, weightCarried: 1e5, load: { least: 20, most: 20 } })).ok).toBe(true);
+  });
+
   it('refuses a spring with both ends on one part, a load range the wrong way about and a bad attitude', () => {
     expect(reasonIn(preloadVerdict(foot({ springs: [spring('turned', 'turned', 'push')] })))).toBe(
       'Spring 1 has both ends on the turned part, so it presses nothing: name two different parts.',
@@ -293,6 +344,45 @@ describe('leastPreload', () => {
     expect(least.governs.thread).toBeDefined();
   });
 
+  it('is worked by hand where nothing turns: the load, the margin and the other spring', () => {
+    const loaded = (springs: readonly PreloadSpring[], which: number) =>
+      valueIn(
+        leastPreload(
+          foot({ springs, weightTurned: 0, weightCarried: 0, load: { least: -12, most: 30 }, margin: 4, to: 0 }),
+          which,
+        ),
+      );
+    const carried = spring('base', 'carried', 'pull');
+    // 12 N pull off the base and 4 N are to be left; a spring that lifts thread A by 5 N asks for as much more.
+    expect(loaded([carried], 0)).toMatchObject({ force: 16, governs: { thread: 'A', n: 0, load: -12 }, unreached: [] });
+    expect(loaded([spring('base', 'turned', 'pull', 5), carried], 1)).toMatchObject({
+      force: 16,
+      governs: { thread: 'C', n: 0, load: -12 },
+    });
+    expect(loaded([spring('base', 'turned', 'push', 5), carried], 1)).toMatchObject({
+      force: 21,
+      governs: { thread: 'A', n: 0, load: -12 },
+    });
+    // Pushed off the base, the upper flanks carry: 30 N of load and 4 N.
+    const pushed = loaded([spring('base', 'carried', 'push')], 0);
+    expect(pushed).toMatchObject({ force: 34, governs: { n: 0, load: 30 } });
+    expect(pushed.says).toBe(
+      'A push spring between the base and the carried part reaches both threads; 34 N at the start keeps 4 N on each.',
+    );
+    // 20 N on both threads already leaves 8 N.
+    expect(loaded([spring('base', 'turned', 'pull', 5), carried], 0)).toMatchObject({
+      force: 0,
+      governs: { thread: undefined },
+      unreached: ['C'],
+    });
+    const between = loaded([spring('turned', 'carried', 'pull')], 0);
+    expect(between).toMatchObject({ force: 16, unreached: ['A'] });
+    expect(between.says).toBe(
+      'A pull spring between the turned part and the carried part seats thread C only; thread A is left to the load and the weight.',
+    );
+    expect(reasonIn(leastPreload(foot({ springs: [carried] }), 1))).toContain('Read spring 2 of 1');
+  });
+
   it('says that a spring between turned part and base seats one thread only', () => {
     expect(valueIn(leastPreload(foot({ springs: [spring('base', 'turned', 'push')] }))).says).toBe(
       'A push spring between the base and the turned part seats thread A only; thread C is left to the load and the weight.',
@@ -304,7 +394,8 @@ describe('leastPreload', () => {
     const given = foot({ springs: [spring('base', 'turned', 'pull', 0, 2)], load: { least: 500, most: 500 } });
     const least = valueIn(leastPreload(given));
     expect(least.force).toBeCloseTo(2 * 1.5 * 5, 12);
-    expect(least.governs.thread).toBeUndefined();
+    // Slack comes last of all at the end of the travel, five turns clockwise.
+    expect(least.governs).toEqual({ thread: undefined, n: 5, load: 500 });
   });
 });
 
@@ -334,6 +425,9 @@ describe('a preloaded joint', () => {
     expect(F_m).toBeCloseTo(row.value('clamp_force').value, 9);
     expect((F_b - joint.F_0) / row.input('external_N')).toBeCloseTo(row.value('bolt_share').value, 12);
     expect(valueIn(separationLoad.of(joint)).F_sep).toBeCloseTo(row.value('separation_load').value, 6);
+    // Twice the preload on equal stiffnesses is where the faces just part.
+    const even = { F_0: newtons(1000), k_b: newtonsPerMillimetre(1e5), k_m: newtonsPerMillimetre(1e5) };
+    expect(valueIn(jointShare.of({ ...even, F_x: newtons(2000) }))).toEqual({ F_b: 2000, F_m: 0 });
     expect(reasonIn(jointShare.of({ ...joint, F_x: newtons(6000) }))).toBe(
       'The faces part at 5333 N, below the load of 6000 N: give more preload or less load.',
     );
@@ -359,6 +453,7 @@ describe('a relaxing spring', () => {
     expect(reasonIn(retainedForce.of({ ...law, q_r: plain(0.9), t: hours(1e5) }))).toContain('nothing of the preload');
     // Half lost per tenfold time: nothing is left after 99 h counted from one hour, a good part counted from ten.
     expect(retainedForce.of({ ...law, q_r: plain(0.5), t: hours(101) }).ok).toBe(false);
+    expect(valueIn(retainedForce.of({ ...law, q_r: plain(0.5), t: hours(99) })).F_t).toBe(0);
     expect(retainedForce.of({ ...law, q_r: plain(0.5), t: hours(101), t_0: hours(10) }).ok).toBe(true);
   });
 
@@ -381,6 +476,14 @@ describe('a relaxing spring', () => {
     expect(valueIn(timeToFall({ ...law, t_0: 1 }, 30 * (1 - 0.5942))).kind).toBe('falls');
     expect(valueIn(timeToFall({ ...law, t_0: 1 }, 30 * (1 - 0.5943))).kind).toBe('lasts');
     expect(valueIn(timeToFall({ ...law, q_r: 0 }, 29)).kind).toBe('lasts');
+    expect(valueIn(timeToFall(law, 30))).toEqual({ kind: 'falls', t: 0 });
+    for (const [wrong, needed, field] of [
+      [{ F_0: -1 }, 0, 'F_0'],
+      [{ q_r: 1.1 }, 24, 'q_r'],
+      [{ t_0: 0 }, 24, 't_0'],
+      [{}, -1, 'F_t'],
+    ] as const)
+      expect(timeToFall({ ...law, ...wrong }, needed), field).toMatchObject({ ok: false, field });
     expect(reasonIn(timeToFall(law, 31))).toBe(
       'A preload of 30 N is below the 31 N needed from the start: give a stronger spring.',
     );
@@ -391,6 +494,15 @@ describe('a relaxing spring', () => {
     expect(reasonIn(fitRetention({ t: 5, F: 20 }, { t: 50, F: 21 }, 1))).toContain('a relaxing spring only loses');
     expect(reasonIn(fitRetention({ t: 5, F: 20 }, { t: 50, F: 19 }, 0))).toContain('Starting time of the log law');
     expect(reasonIn(fitRetention({ t: 5, F: 0 }, { t: 50, F: 0 }, 1))).toContain('nothing to relax');
+    expect(valueIn(fitRetention({ t: 5, F: 20 }, { t: 50, F: 20 }, 1))).toMatchObject({ F_0: 20, q_r: 0 });
+    for (const [first, second, t_0, field] of [
+      [{ t: -1, F: 20 }, { t: 50, F: 19 }, 1, 't'],
+      [{ t: 5, F: 20 }, { t: 1e7, F: 19 }, 1, 't'],
+      [{ t: 5, F: 20 }, { t: 50, F: 19 }, 0, 't_0'],
+      [{ t: 5, F: 1e6 }, { t: 50, F: 19 }, 1, 'F_t'],
+      [{ t: 5, F: 20 }, { t: 50, F: -1 }, 1, 'F_t'],
+    ] as const)
+      expect(fitRetention(first, second, t_0), field).toMatchObject({ ok: false, field });
     expect(relaxed(spring('base', 'turned', 'push', 30, 2), 0.5)).toMatchObject({ force: 15, rate: 1 });
   });
 });

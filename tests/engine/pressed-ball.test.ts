@@ -41,5 +41,17 @@ describe('pressedBall', () => {
       'Width across flats: read from 6.2 mm to 6.1 mm; give the least first.',
     );
     expect(reasonIn(pressedBall(0, socket(6)))).toContain('Diameter of the ball');
+    for (const limits of [
+      { least: 0, most: 6.14 },
+      { least: 6.02, most: 101 },
+    ])
+      expect(pressedBall(6.35, limits)).toMatchObject({ ok: false, field: 's_f' });
+  });
+
+  it('calls a ball as large as the socket loose, and one as large as the widest socket doubtful', () => {
+    expect(valueIn(pressedBall(6, { least: 6, most: 6 })).kind).toBe('loose');
+    const doubtful = valueIn(pressedBall(6.5, { least: 6.25, most: 6.5 }));
+    expect(doubtful).toMatchObject({ kind: 'may be loose', least: 0, most: 0.25, dent: 0.125 });
+    expect(valueIn(pressedBall(5.9, socket(6)))).toMatchObject({ kind: 'loose', dent: 0, rim: 0 });
   });
 });

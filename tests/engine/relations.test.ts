@@ -6,7 +6,15 @@
 import fc from 'fast-check';
 import { evaluate } from 'mathjs';
 import { describe, expect, it } from 'vitest';
-import { type AnyRelation, outOfBounds, RELATIONS, type SymbolName, symbolFact } from '../../widgets/engine/index.ts';
+import {
+  type AnyRelation,
+  gain,
+  mm,
+  outOfBounds,
+  RELATIONS,
+  type SymbolName,
+  symbolFact,
+} from '../../widgets/engine/index.ts';
 import { inBase, pointAt, withUnits } from '../../widgets/press/points.ts';
 import { admissible, anywhere, corners } from '../support/points.ts';
 import { reasonIn } from '../support/results.ts';
@@ -31,6 +39,46 @@ const answered = (r: AnyRelation, inputs: Readonly<Record<string, unknown>>): vo
     if (symbolFact(name as SymbolName).min >= 0 && !(value >= 0) && !SIGNED.has(r.name)) throw new Error(at());
   }
 };
+
+describe('why a number can’t stand for a symbol', () => {
+  const REASONS = [
+    ['k', 6.5, 'Steps in a turn: read 6.5; only whole numbers count here, give one from 1 to 10000.'],
+    ['k', 0, 'Steps in a turn: read 0; give a value from 1 to 10000.'],
+    ['h', 0, 'Hand: read 0; it is 1 for a right-hand thread and −1 for a left-hand one.'],
+    ['h', '1', 'Hand: read 1, which is not a number; give one from −1 to 1.'],
+    ['n', -601, 'Turns, clockwise seen from above: read −601 turns; give a value from −600 turns to 600 turns.'],
+    ['phi_w', (61 * Math.PI) / 180, 'Angle of the wedge: read 61°; give a value from 0° to 60°.'],
+    [
+      'Delta',
+      -120.5,
+      'Net lead, the motion of the carried part per turn: read −120.5 mm; give a value from −120 mm to 120 mm.',
+    ],
+    ['P', undefined, 'Pitch is missing: give a number from 0.05 mm to 26 mm.'],
+    [
+      'n_a',
+      2e7,
+      'Assemblies to draw: read 20000000; give a value from 1 to 10000000, because more would change no figure that can be measured.',
+    ],
+  ] as const;
+  for (const [symbol, value, reason] of REASONS)
+    it(`${symbol} = ${value}`, () => expect(outOfBounds(symbol, value)).toEqual({ ok: false, reason, field: symbol }));
+
+  it('whole numbers and both hands stand', () => {
+    for (const [symbol, value] of [
+      ['k', 1],
+      ['k', 10000],
+      ['h', 1],
+      ['h', -1],
+    ] as const)
+      expect(outOfBounds(symbol, value)).toBeUndefined();
+  });
+
+  it('an answer past all numbers is refused by its name', () => {
+    expect(reasonIn(gain.of({ L: mm(1.5), Delta: mm(5e-324) }))).toBe(
+      'Gain of a thread in a pair comes out without bound for these values: bring them nearer to those of a real thread.',
+    );
+  });
+});
 
 describe('every relation', () => {
   it('has a name of its own, a sentence and a source', () => {
@@ -64,6 +112,11 @@ describe('every relation', () => {
           }),
           { seed: 8 },
         );
+      });
+
+      it('has an answer somewhere in its box', () => {
+        const points = Array.from({ length: 200 }, (_, i) => pointAt(r.takes, i));
+        expect(points.some((point) => r.of(point).ok)).toBe(true);
       });
 
       it('gives a finite result or a reason all over its box: corners, bounds, noughts of either sign, near nought', () => {

@@ -123,6 +123,7 @@ describe('the torque from slopes', () => {
     const { F_w } = valueIn(loadForTorque.of({ F: newtons(200), M, M_h }));
     expect(valueIn(effort.of({ F: newtons(F_w), ...given })).M).toBeCloseTo(2000, 9);
     expect(reasonIn(loadForTorque.of({ F: newtons(200), M, M_h: newtonMillimetres(-1) }))).toContain('below nought');
+    expect(valueIn(loadForTorque.of({ F: newtons(200), M, M_h: newtonMillimetres(0) })).F_w).toBe(0);
     expect(reasonIn(loadForTorque.of({ F: newtons(200), M: newtonMillimetres(0), M_h }))).toContain(
       'says nothing of others',
     );
@@ -137,6 +138,15 @@ describe('the torque from slopes', () => {
         effort.of({ F: newtons(1), d_2A: mm(8), zeta_A: rad(0.8), d_2C: mm(8), zeta_C: rad(0.1), rho: rad(0.8) }),
       ),
     ).toContain('the thread jams');
+    // Either thread of a pair, and one that runs down so steeply that it stands along the axis.
+    const pair = { F: newtons(1), d_2A: mm(8), d_2C: mm(8), zeta_A: rad(0.1), zeta_C: rad(0.1) };
+    expect(effort.of({ ...pair, rho: rad(0.8) }).ok).toBe(true);
+    expect(reasonIn(effort.of({ ...pair, rho: rad(0.8), zeta_C: rad(0.8) }))).toContain('the thread jams');
+    expect(reasonIn(effort.of({ ...pair, rho: rad(0), zeta_A: rad(-1.56) }))).toContain('the thread jams');
+    expect(reasonIn(raisingTorque.of({ ...given, rho: rad(0), zeta: rad(-1.56) }))).toContain('the thread jams');
+    expect(reasonIn(loweringTorque.of({ ...given, rho: rad(0), zeta: rad(1.56) }))).toContain('the thread jams');
+    expect(raisingTorque.of({ ...given, zeta: rad(-1.5) }).ok).toBe(true);
+    expect(loweringTorque.of({ ...given, zeta: rad(1.5) }).ok).toBe(true);
   });
 });
 
@@ -161,6 +171,31 @@ describe('the friction at which pair and plain screw cost the same', () => {
   it('does not exist where unlike hands make the pair heavier from the start', () => {
     const C = metric(8, 1.25, 0);
     expect(valueIn(evenFriction(metric(12, 1.5, 0, -1), C, C))).toEqual({ mu: undefined, lighterWithout: false });
+  });
+
+  it('is found where the pair starts heavier, against a plain screw so thick that its friction weighs more', () => {
+    // By the formulas of effort.ts at µ = 0: F·2/2π for the pair, F·1/2π for the plain screw.
+    const [A, C] = [metric(6, 1, 0, -1), metric(6, 1, 0)];
+    const plainScrew = metric(100, 1, 0);
+    const { mu, lighterWithout } = valueIn(evenFriction(A, C, plainScrew));
+    expect(lighterWithout).toBe(false);
+    if (mu === undefined) throw new Error('no crossing');
+    const torques = (at: number) =>
+      valueIn(pairEffort({ A: { ...A, mu: at }, C: { ...C, mu: at }, load: 1 })).against.torque -
+      valueIn(plainEffort({ ...plainScrew, mu: at }, 1)).against;
+    expect(Math.abs(torques(mu))).toBeLessThan(1e-9);
+    expect(torques(mu / 2)).toBeGreaterThan(0);
+  });
+
+  it('is looked for below the friction at which a steep thread jams', () => {
+    // Leads of 30 and 29 mm on a pitch diameter of 6 mm climb at 58° and 57°: they jam from a friction angle of 31°.
+    const steep = (L: number): EffortThread => ({ h: 1, L, d2: 6, mu: 0 });
+    const plainScrew = metric(8, 1.25, 0);
+    expect(pairEffort({ A: { ...steep(30), mu: 1 }, C: { ...steep(29), mu: 1 }, load: 1 }).ok).toBe(false);
+    const { mu, lighterWithout } = valueIn(evenFriction(steep(30), steep(29), plainScrew));
+    expect(lighterWithout).toBe(true);
+    expect(mu).toBeGreaterThan(0);
+    expect(mu).toBeLessThan(0.1);
   });
 
   it('refuses equal leads', () => {

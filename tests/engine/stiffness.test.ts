@@ -30,6 +30,14 @@ describe('stiffness', () => {
     expect(100 / chain.stiffness).toBeCloseTo(give, 12);
     expect(chain.stiffness).toBeLessThan(22900);
     expect(chain.softest).toBe('ball on seat');
+    expect(valueIn(seriesStiffness(PARTS.toReversed())).softest).toBe('ball on seat');
+    // Of two parts alike the one named first is named.
+    const alike = [100, 100].map((stiffness, i) => ({ name: `part ${i + 1}`, stiffness }));
+    expect(valueIn(seriesStiffness(alike))).toMatchObject({
+      stiffness: 50,
+      softest: 'part 1',
+      shares: [{ share: 0.5 }, {}],
+    });
     expect(chain.shares.reduce((sum, s) => sum + s.share, 0)).toBeCloseTo(1, 12);
     const two = (a: number, b: number) =>
       valueIn(twoInSeries.of({ k_1: newtonsPerMillimetre(a), k_2: newtonsPerMillimetre(b) })).k_12;
@@ -39,8 +47,12 @@ describe('stiffness', () => {
   it('is refused for an empty chain and for a part without stiffness', () => {
     expect(reasonIn(seriesStiffness([]))).toContain('No part was named');
     expect(reasonIn(seriesStiffness([{ name: 'base', stiffness: 0 }]))).toBe(
-      'Stiffness of base: read 0; give a value above 0 N/mm.',
+      'Stiffness of base: read 0; give a value above 0 and up to 1000000000000 N/mm.',
     );
     expect(reasonIn(seriesStiffness([{ name: 'base', stiffness: Number.NaN }]))).toContain('base');
+    expect(reasonIn(seriesStiffness([...PARTS, { name: 'plate', stiffness: 1.01e12 }]))).toContain(
+      'Stiffness of plate',
+    );
+    expect(valueIn(seriesStiffness([{ name: 'plate', stiffness: 1e12 }])).softest).toBe('plate');
   });
 });

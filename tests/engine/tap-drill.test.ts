@@ -74,7 +74,9 @@ describe('hole for a share', () => {
     }
   });
   it('refuses a hole of no size, and a drill as large as the thread', () => {
-    expect(reasonIn(tapDrill.of({ d: mm(1), q_t: plain(1), P: mm(1) }))).toContain('a hole of no size');
+    expect(reasonIn(tapDrill.of({ d: mm(1.9), q_t: plain(0.8), P: mm(2) }))).toContain(
+      'A thread of 80 % at a pitch of 2 mm would need a hole of no size in 1.9 mm',
+    );
     expect(reasonIn(shareOfThread.of({ d: mm(10), d_t: mm(10), P: mm(1) }))).toContain('nothing to tap');
     expect(reasonIn(shareOfThread.of({ d: mm(10), d_t: mm(8), P: mm(1) }))).toContain('below the root of any thread');
   });
@@ -87,9 +89,37 @@ describe('nearestDrills', () => {
     expect(nearestDrills(mm(0.3125 * 25.4)).inch?.name).toBe('5/16 in');
     expect(nearestDrills(mm(0.257 * 25.4)).inch?.name).toBe('letter F');
     expect(nearestDrills(mm(2.55)).metric?.name).toBe('2.55 mm');
+    // First and last of each kind, in thousandths of an inch.
+    for (const [thousandths, name] of [
+      [228, '#1'],
+      [40, '#60'],
+      [234, 'letter A'],
+      [413, 'letter Z'],
+      [15.625, '1/64 in'],
+      [500, '1/2 in'],
+      [1000, '1 in'],
+    ] as const) {
+      const drill = nearestDrills(mm((thousandths * 25.4) / 1000)).inch;
+      expect(drill).toEqual({ name, size: expect.closeTo((thousandths * 25.4) / 1000, 9) });
+    }
+  });
+  it('goes by halves of a tenth up to 3 mm and by tenths beyond', () => {
+    for (const [hole, name] of [
+      [2.96, '2.95 mm'],
+      [2.98, '3 mm'],
+      [3, '3 mm'],
+      [3.04, '3 mm'],
+      [3.06, '3.1 mm'],
+      [12.34, '12.3 mm'],
+    ] as const)
+      expect(nearestDrills(mm(hole)).metric?.name, `${hole}`).toBe(name);
   });
   it('is silent where no drill is within two per cent', () => {
     expect(nearestDrills(mm(0.21))).toEqual({});
+    expect(nearestDrills(mm(0.02))).toEqual({});
+    // Nothing lies between 1/32 in and #60, which is 1.016 mm.
+    expect(nearestDrills(mm(1.0)).inch?.name).toBe('#60');
+    expect(nearestDrills(mm(0.99)).inch).toBeUndefined();
     expect(nearestDrills(mm(60)).inch).toBeUndefined();
   });
 });

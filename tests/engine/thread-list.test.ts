@@ -40,6 +40,9 @@ describe('readThreadList', () => {
     expect(reasonIn(readThreadList('M4,'.repeat(61)))).toBe(
       'Read 61 threads; a list holds at most 60: leave some out.',
     );
+    expect(names('M4,'.repeat(60))).toHaveLength(60);
+    expect(names('M4'.padEnd(LONGEST_LIST, ', '))).toEqual(['M4×0.7']);
+    expect(reasonIn(readThreadList('M9'))).not.toContain('None of the other');
   });
 });
 
@@ -59,5 +62,16 @@ describe('readSeriesList', () => {
     expect(reasonIn(readSeriesList('constructor'))).toContain('“constructor”');
     expect(reasonIn(readSeriesList('  '))).toContain('Nothing was typed');
     expect(reasonIn(readSeriesList('x'.repeat(1000)))).toContain('(1000 characters)');
+    expect(reasonIn(readSeriesList('all'.padEnd(LONGEST_LIST + 1)))).toContain('name series');
+    expect(valueIn(readSeriesList('all'.padEnd(LONGEST_LIST)))).toHaveLength(5);
+    // A metric series has a word before it, an inch one has not.
+    expect(reasonIn(readSeriesList('iso UNF'))).toContain('“iso UNF”');
+    expect(valueIn(readSeriesList('metric coarse, iso 261; Unified'))).toEqual([
+      'coarse',
+      'fine',
+      'UNC',
+      'UNF',
+      'UNEF',
+    ]);
   });
 });

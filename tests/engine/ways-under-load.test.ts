@@ -77,6 +77,16 @@ describe('what turns each way', () => {
       );
   });
 
+  it('is that with any drive screw, also one of M5×0.8', () => {
+    const fine = valueIn(sameMotion(WANTED, { ...SHOP, driveLead: 0.8 }));
+    const loaded = valueIn(waysUnderLoad(fine, { ...CASE, mu: 0, drive: screw(5, 0.8) }));
+    for (const [i, way] of fine.entries())
+      expect(valueIn(loaded[i]?.torque ?? { ok: false, reason: '' }), way.name).toBeCloseTo(
+        (50 * way.perTurn) / (2 * Math.PI),
+        9,
+      );
+  });
+
   it('has a wedge push found from two free bodies: follower on the slope, wedge on the base', () => {
     for (const [slope, mu] of [
       [0.096, 0.15],
@@ -159,6 +169,9 @@ describe('what gives', () => {
     expect((stiff[0] ?? 0) / 707500).toBeCloseTo(1, 3);
     // The pair by hand: half of 25.0714 mm on each core, 8.1597 mm and 7.5773 mm, 876.0 and 755.4 N/µm.
     expect((stiff[4] ?? 0) / 405600).toBeCloseTo(1, 3);
+    // The wedge squeezed, 8 mm square and 0.5 + 8 × 0.096 mm high: 210000 × 64/1.268.
+    const wedge = valueIn(named('wedge').chain);
+    expect(wedge.stiffness / (wedge.shares[0]?.share ?? Number.NaN) / 10599369).toBeCloseTo(1, 6);
     for (const way of under()) expect(valueIn(way.give) * valueIn(way.chain).stiffness).toBeCloseTo(50, 9);
   });
 
@@ -199,10 +212,41 @@ describe('what gives', () => {
 describe('waysUnderLoad', () => {
   it('refuses no load, and lets four ways stand where one has no answer', () => {
     expect(reasonIn(waysUnderLoad(ways(), { ...CASE, load: 0 }))).toContain('no effort to compare');
+    for (const [wrong, field] of [
+      [{ load: 1.01e5 }, 'F'],
+      [{ mu: 1.01 }, 'mu'],
+      [{ bar: 0 }, 't_b'],
+      [{ shortArm: 0 }, 'b_l'],
+      [{ ball: 0 }, 'R'],
+      [{ E: 0 }, 'E_l'],
+      [{ nu: 0.51 }, 'nu_1'],
+    ] as const)
+      expect(waysUnderLoad(ways(), { ...CASE, ...wrong }), field).toMatchObject({ ok: false, field });
     const steep = valueIn(sameMotion({ ...WANTED, resolution: 0.01 }, SHOP));
     const loaded = valueIn(waysUnderLoad(steep, { ...CASE, mu: 1 }));
     expect(loaded.filter((w) => w.torque.ok).map((w) => w.name)).not.toContain('wedge');
     expect(loaded.filter((w) => w.torque.ok).length).toBeGreaterThanOrEqual(3);
+  });
+});
+
+describe('a lever with equal arms', () => {
+  it('is its drive screw alone: nothing bends and nothing rests on the pivot', () => {
+    // 10 µm for 1.5° is 2.4 mm a turn, more than the drive screw’s 1 mm.
+    const coarse = valueIn(sameMotion({ ...WANTED, resolution: 0.01 }, SHOP));
+    const lever = valueIn(waysUnderLoad(coarse, CASE)).find((w) => w.name === 'lever');
+    const chain = valueIn(lever?.chain ?? { ok: false, reason: 'no lever' });
+    expect(chain.shares).toEqual([{ name: 'the drive screw', share: 1 }]);
+    // Its height is 0.5 + 8 mm on a core of 6 − 1.22687 mm.
+    expect(chain.stiffness / ((210000 * Math.PI * 4.7731306781 ** 2) / 4 / 8.5)).toBeCloseTo(1, 9);
+    expect(valueIn(lever?.push ?? { ok: false, reason: 'no lever' })).toBeCloseTo(50, 12);
+  });
+});
+
+describe('push between balls', () => {
+  it('is a third of the load each where the ball stands on top, and has no answer below or above', () => {
+    const at = (h_t: number) => pushBetweenBalls.of({ F: newtons(60), r_t: mm(5), R_t: mm(5), h_t: mm(h_t) });
+    expect(valueIn(at(10)).F_n).toBeCloseTo(20, 12);
+    for (const h of [0, 1e-6, 10.001]) expect(reasonIn(at(h)), `${h}`).toContain('stands above the others');
   });
 });
 

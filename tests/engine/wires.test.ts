@@ -159,6 +159,7 @@ describe('wire-slope, what the slope of the wires adds', () => {
   });
 
   it('refuses lead angles over 10°', () => {
+    expect(wireSlope.of({ w_w: mm(1), lambda: rad(Math.PI / 18) }).ok).toBe(true);
     const result = wireSlope.of({ w_w: mm(1), lambda: rad(0.2) });
     expect(result.ok || result.reason).toBe(
       'Read a lead angle of 11.46°; the one-term correction is good up to 10°: measure so steep a thread with balls or by projection.',

@@ -31,7 +31,7 @@ const testsOf = (file) => {
   const exported = [...source.matchAll(/^export (?:const|function\*?|class) (\w+)/gm)].map(([, name]) => name);
   const spoken = new RegExp(`\\b(?:${exported.join('|')})\\b`, 'g');
   const weight = (test) => {
-    if (test === file.replace('.ts', '.test.ts')) return Number.POSITIVE_INFINITY;
+    if (`${file.replace('.ts', '')}-`.startsWith(test.replace('.test.ts', '-'))) return Number.POSITIVE_INFINITY;
     if (BUSY.test(test)) return 0;
     if (test === 'relations.test.ts' && source.includes('relation({')) return Number.MAX_VALUE;
     return readFileSync(join(tests, test), 'utf8').match(spoken)?.length ?? 0;

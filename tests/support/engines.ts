@@ -10,13 +10,14 @@ declare module 'vitest' {
 }
 
 /** What some tests need beside turning pages, typing, pointing and looking. */
-export type Skill = 'paper' | 'touch' | 'colours' | 'offline' | 'requests' | 'first word' | 'protocol';
+export type Skill = 'paper' | 'touch' | 'sizes' | 'colours' | 'offline' | 'requests' | 'first word' | 'protocol';
 
 const NOT_IN_STANDARD = 'the standard protocol that drives it has no command for that';
 
 const LACKS: Record<Skill, { readonly says: string; readonly engines: Partial<Record<Engine, string>> }> = {
   paper: { says: 'printing', engines: { firefox: NOT_IN_STANDARD, webkit: NOT_IN_STANDARD } },
-  touch: { says: 'a finger', engines: { firefox: NOT_IN_STANDARD, webkit: NOT_IN_STANDARD } },
+  touch: { says: 'a finger', engines: { firefox: NOT_IN_STANDARD } },
+  sizes: { says: 'windows larger than a screen', engines: { webkit: 'its window can’t be' } },
   colours: { says: 'colours that the reader prefers', engines: { firefox: NOT_IN_STANDARD, webkit: NOT_IN_STANDARD } },
   offline: { says: 'a network cut off', engines: { webkit: NOT_IN_STANDARD } },
   requests: { says: 'what a page asks of the network', engines: { webkit: NOT_IN_STANDARD } },

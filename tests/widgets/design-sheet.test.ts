@@ -2,7 +2,7 @@
 import { describe, expect, it } from 'vitest';
 import { designSheet } from '../../widgets/design-sheet/design-sheet.ts';
 import { workSheet } from '../../widgets/design-sheet/work.ts';
-import { readPartsList, readThread } from '../../widgets/engine/index.ts';
+import { readThread } from '../../widgets/engine/index.ts';
 import type { Numbers } from '../../widgets/shared/numbers.ts';
 import { reasonIn, valueIn } from '../support/results.ts';
 
@@ -126,28 +126,5 @@ describe('each check fails on the design that deserves it', () => {
   it('refuses equal leads in words, and draws no sheet', () => {
     expect(reasonIn(workSheet(foot({ C: 'M8x1.5' })))).toContain('two leads are equal');
     expect(designSheet.draw(foot({ C: 'M8x1.5' }), 'metric').ok).toBe(false);
-  });
-});
-
-describe('readPartsList', () => {
-  it('adds up counts times prices, decimal commas too, and names what has no price', () => {
-    expect(valueIn(readPartsList('stud: 2 × 1,20; ball: 0.35\nguide post'))).toEqual({
-      parts: [
-        { name: 'stud', count: 2, price: 1.2 },
-        { name: 'ball', count: 1, price: 0.35 },
-        { name: 'guide post', count: 1, price: undefined },
-      ],
-      total: 2.75,
-      unpriced: ['guide post'],
-    });
-  });
-  it.each([
-    ['stud: two × 1', 'is not a number'],
-    ['stud: 1.5 × 1', 'whole number from 1 to 1000'],
-    ['stud: 1 × -4', 'from 0 to 1 000 000'],
-    [`${'x'.repeat(80)}: 1`, 'at most 60 characters'],
-    ['a;'.repeat(50), 'at most 40'],
-  ])('refuses %s', (text, says) => {
-    expect(reasonIn(readPartsList(text))).toContain(says);
   });
 });

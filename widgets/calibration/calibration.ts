@@ -21,7 +21,7 @@ import { correctionText, counted, findingsOf, leadText, motionText, verdictText 
 import { dialReading, dialScale, dialSvg, updateDial } from '../shared/dial.ts';
 import { numeral, type UnitView } from '../shared/format.ts';
 import type { Numbers } from '../shared/numbers.ts';
-import { saveText } from '../shared/save.ts';
+import { saveFile } from '../shared/save.ts';
 import { type Slider, sliderHtml, updateSlider, wakeSliders } from '../shared/slider.ts';
 import { escapeText } from '../shared/svg.ts';
 import type { Bench, Table, Widget } from '../shared/widget.ts';
@@ -197,10 +197,10 @@ const act = (button: HTMLElement, bench: Bench): void => {
   if (!c) return;
   if (button.dataset.act === 'corrections') {
     const { header, rows } = correctionTable(c.calibration);
-    saveText(toCsv(header, rows), 'correction-table.csv', CSV);
+    saveFile(toCsv(header, rows), 'correction-table.csv', CSV);
   } else if (button.dataset.act === 'residuals') {
     const { header, rows } = calibrationTable(c.calibration);
-    saveText(toCsv(header, rows), 'readings-with-residuals.csv', CSV);
+    saveFile(toCsv(header, rows), 'readings-with-residuals.csv', CSV);
   } else {
     // The numbers as they were typed, under the other unit.
     const { table, stepsPerTurn } = c;

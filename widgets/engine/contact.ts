@@ -25,6 +25,8 @@ import { say } from './say.ts';
 /** Peak pressure over yield strength at first yield. */
 export const YIELD_FACTOR = 1.6;
 
+const DEGREE = Math.PI / 180;
+
 export const contactModulus = relation({
   name: 'contact-modulus',
   says: 'Contact modulus of two materials pressed together.',
@@ -45,11 +47,13 @@ const tooWide = ({
   readonly R: number;
   readonly E_s: number;
 }): string | undefined => {
-  const a = Math.cbrt((3 * F * R) / (4 * E_s));
-  return a <= R / 2
-    ? undefined
-    : `The contact would be ${say(a)} mm wide on a ball of ${say(R)} mm radius, far past what the theory of small contacts can say: take less load or a larger ball.`;
+  return patchTooWide(Math.cbrt((3 * F * R) / (4 * E_s)), R);
 };
+
+const patchTooWide = (a: number, R: number): string | undefined =>
+  a <= R / 2
+    ? undefined
+    : `The contact would be ${say(2 * a)} mm across on a ball of ${say(R)} mm radius, far past what the theory of small contacts can say: take less load or a larger ball.`;
 
 export const ballOnFlat = relation({
   name: 'ball-on-flat',
@@ -84,9 +88,9 @@ export const firstYield = relation({
 });
 
 const noVee = ({ beta_v }: { readonly beta_v: number }): string | undefined => {
-  if (!(beta_v >= Math.PI / 180))
+  if (!(beta_v >= DEGREE))
     return 'A vee closed to nothing lets no ball in: give a half angle from 1° to 89°, 45° for a right-angled vee.';
-  return beta_v <= (89 * Math.PI) / 180
+  return beta_v <= 89 * DEGREE
     ? undefined
     : 'A vee opened to 180° is a flat, with one contact and not two: use the ball on a flat.';
 };
@@ -130,34 +134,40 @@ export const ellipticalContact = (F: number, Rx: number, Ry: number, E_s: number
   if (refusal) return refusal;
   if (!(Rx > 0 && Ry > 0 && Rx <= 1e6 && Ry <= 1e6))
     return bad(
-      `Relative radii: read ${Rx} mm and ${Ry} mm; give both above 0 mm: a groove must be wider than the ball.`,
+      `Relative radii: read ${Rx} mm and ${Ry} mm; give both above 0 and up to 1000000 mm: a groove must be wider than the ball.`,
     );
-  const A = 1 / (2 * Math.max(Rx, Ry));
-  const B = 1 / (2 * Math.min(Rx, Ry));
-  if (!(B / A <= 1e6))
+  if (!(Math.max(Rx, Ry) / Math.min(Rx, Ry) <= 1e6))
     return bad(
       'One radius is over a million times the other, which is a line and no ellipse: use the contact of a ring or a roller.',
     );
+  const patch = hertz(F, Rx, Ry, E_s);
+  return patch.a <= Math.max(Rx, Ry)
+    ? good(patch)
+    : bad(
+        'The contact would be as large as the ball, far past what the theory of small contacts can say: take less load.',
+      );
+};
+
+/** The equations alone, for whatever load. */
+const hertz = (F: number, Rx: number, Ry: number, E_s: number): Ellipse => {
+  if (F === 0) return { a: 0, b: 0, approach: 0, p0: 0, stiffness: 0 };
+  const A = 1 / (2 * Math.max(Rx, Ry));
+  const B = 1 / (2 * Math.min(Rx, Ry));
   const axes = axisRatio(B / A);
   const { K, E } = completeElliptic(1 / axes ** 2);
   const b = Math.cbrt((3 * F * E) / (2 * Math.PI * axes * E_s * (A + B)));
   const a = axes * b;
-  if (!(a <= Math.max(Rx, Ry)))
-    return bad(
-      'The contact would be as large as the ball, far past what the theory of small contacts can say: take less load.',
-    );
-  if (F === 0) return good({ a: 0, b: 0, approach: 0, p0: 0, stiffness: 0 });
   const p0 = (3 * F) / (2 * Math.PI * a * b);
   const approach = (p0 * b * K) / E_s;
   // Approach goes with F^(2/3), so dF/dδ = 3F/2δ.
-  return good({ a, b, approach, p0, stiffness: (1.5 * F) / approach });
+  return { a, b, approach, p0, stiffness: (1.5 * F) / approach };
 };
 
-/** a/b from B/A, by halving: B/A grows with a/b, and a/b lies between 1 and B/A. */
+/** a/b from B/A, by halving: B/A grows with a/b, and a/b lies between 1 and B/A. Sixty halvings leave no bit to find. */
 const axisRatio = (ratio: number): number => {
   let low = 0;
   let high = Math.log(ratio);
-  for (let i = 0; i < 200 && high - low > 1e-16; i++) {
+  for (let i = 0; i < 60; i++) {
     const middle = (low + high) / 2;
     const axes = Math.exp(middle);
     const { D, B } = completeElliptic(1 / axes ** 2);
@@ -222,7 +232,7 @@ export const seatContact = (
           `Rollers of ${say(seat.radius)} mm radius can’t lie ${say(seat.spacing)} mm apart, they would run into each other: give at least ${say(2 * seat.radius)} mm.`,
         );
       const sine = seat.spacing / (2 * (R + seat.radius));
-      if (!(sine <= Math.cos(Math.PI / 180)))
+      if (!(sine <= Math.cos(DEGREE)))
         return bad(
           `The ball falls through between rollers ${say(seat.spacing)} mm apart: keep them below ${say(2 * (R + seat.radius))} mm.`,
         );
@@ -252,23 +262,17 @@ interface PointSeat {
 
 const pointSeat = ({ F, R, E_s, Y, places, slope, Rx }: PointSeat): Result<SeatContact> => {
   const across = F / (places * Math.sin(slope));
-  const patch = ellipticalContact(Math.min(across, 1e5), Rx, R, E_s);
-  if (!patch.ok) return patch;
   if (!(across <= 1e5))
     return bad(
       `The wedge turns ${say(F)} N into ${say(across)} N at each contact, past 100000 N: take less load or a wider vee.`,
     );
-  const { a, b, approach, p0, stiffness } = patch.value;
-  if (!(a <= R / 2))
-    return bad(
-      `The contact would be ${say(a)} mm wide on a ball of ${say(R)} mm radius, far past what the theory of small contacts can say: take less load or a larger ball.`,
-    );
+  const { a, b, approach, p0, stiffness } = hertz(across, Rx, R, E_s);
+  const wide = patchTooWide(a, R);
+  if (wide !== undefined) return bad(wide);
   if (places === 2 && !(a < R * Math.cos(slope)))
     return bad('The two contacts run into one, so they can’t be taken one by one: take less load or a narrower seat.');
-  const unit = ellipticalContact(1, Rx, R, E_s);
-  if (!unit.ok) return unit;
-  // Peak pressure goes with the cube root of the force.
-  const yieldLoad = places * Math.sin(slope) * ((YIELD_FACTOR * Y) / unit.value.p0) ** 3;
+  // Peak pressure goes with the cube root of the force, so that of one newton tells it, however small the ball.
+  const yieldLoad = places * Math.sin(slope) * ((YIELD_FACTOR * Y) / hertz(1, Rx, R, E_s).p0) ** 3;
   return good({
     places,
     across,
@@ -293,8 +297,7 @@ const coneContact = (
   halfAngle: number,
   { F, R, E_s, Y }: { readonly F: number; readonly R: number; readonly E_s: number; readonly Y: number },
 ): Result<SeatContact> => {
-  const degree = Math.PI / 180;
-  if (!(halfAngle >= degree && halfAngle <= 89 * degree))
+  if (!(halfAngle >= DEGREE && halfAngle <= 89 * DEGREE))
     return bad(
       'A cone needs a half angle from 1° to 89° between its side and its axis: give one such as 45°; one of 90° is a flat.',
     );
@@ -303,7 +306,7 @@ const coneContact = (
   const b = Math.sqrt((4 * w * R) / (Math.PI * E_s));
   if (!(b <= ring / 2))
     return bad(
-      'The ring of contact would be as wide as the ball, past what the theory of small contacts can say: take less load.',
+      'The ring of contact would be as broad as its own radius, past what the theory of small contacts can say: take less load.',
     );
   const yieldLine = (Math.PI * R * (YIELD_FACTOR * Y) ** 2) / E_s;
   const yieldLoad = yieldLine * 2 * Math.PI * ring * Math.sin(halfAngle);

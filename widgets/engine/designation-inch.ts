@@ -127,7 +127,9 @@ const readUnified = (t: Typed, typed: string): Result<Basic> => {
       `Read ${typed}, which is not in ${named}: ${size ? offer(size) : `${label} is not one of its sizes, so leave ${named} out and write the threads per inch`}.`,
     );
   if (tpi === undefined)
-    return bad(`Read ${typed}, a size without threads per inch: write them too, like ${example(t, label, size)}.`);
+    return bad(
+      `Read ${typed}, a size without threads per inch: write them too, like ${example(t, sized.value, size)}.`,
+    );
   const member = unifiedSeries(D, tpi);
   const series = member ?? (D <= LAST_UNIFIED_SIZE ? 'UNS' : named);
   const name = `${unmistakable(D, label, tpi)}-${tpi}${series === undefined ? '' : ` ${series}`}`;
@@ -217,7 +219,6 @@ const inInches = (D: number): Inches => {
 
 /** The label, with its unit where without one it would be read back as a number size or as millimetres. */
 const unmistakable = (D: number, label: string, tpi: number): string => {
-  if (label.startsWith('#')) return label;
   const mistakable = /^\d+$/.test(label) && isNumberSize(D, tpi);
   return mistakable || D > (label.includes('/') ? MOST_BARE_INCHES : LAST_UNIFIED_SIZE) ? `${label} in` : label;
 };
@@ -227,8 +228,9 @@ const offers = (size: UnifiedSize): string =>
 
 const offer = (size: UnifiedSize): string => `${size.label} has ${offers(size)} threads per inch, write one of these`;
 
-const example = (t: Typed, label: string, size: UnifiedSize | undefined): string => {
-  const inch = `${label}-${Object.values(size?.tpi ?? {})[0] ?? 20}`;
+const example = (t: Typed, { D, label }: Inches, size: UnifiedSize | undefined): string => {
+  const tpi = Object.values(size?.tpi ?? {})[0] ?? 20;
+  const inch = `${unmistakable(D, label, tpi)}-${tpi}`;
   const n = mm(Number(t.size));
   return t.numbered || t.unit !== undefined || coarsePitch(n) === undefined
     ? inch

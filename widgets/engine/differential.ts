@@ -89,5 +89,5 @@ export const gain = relation({
  */
 const exactDifference = (a: number, b: number): number => {
   const difference = a - b;
-  return Math.abs(difference) < 8 * Number.EPSILON * Math.max(Math.abs(a), Math.abs(b)) ? 0 : difference;
+  return Math.abs(difference) < 8 * Number.EPSILON * Math.abs(a) ? 0 : difference;
 };

@@ -42,9 +42,10 @@ export const logCreep = relation({
 
 /** Reads a duration; a log law without its time unit is refused, for 24 h and 24 min differ by what the law is about. */
 export const readTime = (text: string): Result<Hours> => {
-  if (/^\s*[+\-−–]?[\d.,]+(e[+-]?\d+)?(\s*[\d./-]+)?\s*$/i.test(text))
+  // What reads well with a unit put after it had none.
+  if (readQuantity(`${text} h`, 'h', 'h').ok)
     return bad(
-      `Read ${quoted(text)} without a unit of time, and the law needs one: write ${quoted(`${text.trim()} h`)}, min, s or d.`,
+      `Read ${quoted(text)} without a unit of time, and the law needs one: write ${quoted(`${text} h`)}, min, s or d.`,
       't',
     );
   const read = readQuantity(text, 'h', 'h');

@@ -22,7 +22,7 @@ import { say } from './say.ts';
 const tooLoose = ({ g_k, r_k }: { readonly g_k: number; readonly r_k: number }): string | undefined =>
   g_k <= r_k / 2
     ? undefined
-    : `A gap of ${say(g_k)} mm at a radius of ${say(r_k)} mm holds nothing: keep the gap below half the radius.`;
+    : `A gap of ${say(g_k)} mm at a radius of ${say(r_k)} mm holds nothing: keep it to half the radius at the most.`;
 
 export const lockSlop = relation({
   name: 'lock-slop',

@@ -69,7 +69,7 @@ export const retainedForce = relation({
     q_r * Math.log10(1 + t / t_0) <= 1
       ? undefined
       : 'By this law nothing of the preload would be left: ask for a shorter time or give a smaller share lost.',
-  compute: ({ F_0, q_r, t, t_0 }) => ({ F_t: newtons(F_0 * (1 - (q_r * Math.log(1 + t / t_0)) / Math.log(10))) }),
+  compute: ({ F_0, q_r, t, t_0 }) => ({ F_t: newtons(F_0 * (1 - q_r * Math.log10(1 + t / t_0))) }),
 });
 
 export type Part = 'base' | 'turned' | 'carried';

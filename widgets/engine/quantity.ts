@@ -70,7 +70,7 @@ export const UNITS = {
   µm: {
     base: 'mm',
     factor: 1e-3,
-    spellings: ['µm', 'μm', 'um', 'micron', 'microns', 'micrometre', 'micrometres', 'micrometer', 'micrometers'],
+    spellings: ['µm', 'um', 'micron', 'microns', 'micrometre', 'micrometres', 'micrometer', 'micrometers'],
   },
   in: { base: 'mm', factor: INCH, spellings: ['in', 'inch', 'inches', '"', '″', '”'] },
   thou: { base: 'mm', factor: INCH / 1e3, spellings: ['thou', 'mil', 'mils', 'thousandths'] },
@@ -85,7 +85,7 @@ export const UNITS = {
   MPa: { base: 'MPa', factor: 1, spellings: ['MPa', 'N/mm²', 'N/mm2'] },
   GPa: { base: 'MPa', factor: 1e3, spellings: ['GPa'] },
   'N/mm': { base: 'N/mm', factor: 1, spellings: ['N/mm'] },
-  'N/µm': { base: 'N/mm', factor: 1e3, spellings: ['N/µm', 'N/μm', 'N/um'] },
+  'N/µm': { base: 'N/mm', factor: 1e3, spellings: ['N/µm', 'N/um'] },
   K: { base: 'K', factor: 1, spellings: ['K', 'kelvin', 'kelvins'] },
   '1/K': { base: '1/K', factor: 1, spellings: ['1/K', '/K'] },
   'ppm/K': { base: '1/K', factor: 1e-6, spellings: ['ppm/K', '10⁻⁶/K', 'µm/m·K'] },
@@ -107,27 +107,30 @@ export interface Measure {
 export const toBase = (m: Measure): number => m.amount * UNITS[m.unit].factor;
 export const fromBase = (value: number, unit: Unit): Measure => ({ amount: value / UNITS[unit].factor, unit });
 
+/** One spelling for capitals and for the Greek letter mu, which some keyboards type for the micro sign. */
+const folded = (text: string): string => text.toLowerCase().replace('μ', 'µ');
+
 const spelt = new Map<string, Unit>();
 for (const [unit, fact] of Object.entries(UNITS) as [Unit, UnitFact][])
-  for (const s of fact.spellings) spelt.set(s.toLowerCase(), unit);
+  for (const s of fact.spellings) spelt.set(folded(s), unit);
 
-export const unitNamed = (text: string): Unit | undefined => spelt.get(text.trim().toLowerCase());
+export const unitNamed = (text: string): Unit | undefined => spelt.get(folded(text.trim()));
 
 /** No field of this notebook needs a longer text; a longer one is a slip of the clipboard. */
 export const LONGEST_TEXT = 60;
 
 /**
- * Reads a number as people write it: `1.5`, `1,5`, `.375`, `-2`, `−2`, `1/4`, `1 1/2`, `1-1/2`, `2e-3`.
+ * Reads a number as people write it: `1.5`, `1,5`, `.375`, `-2`, `−2`, `1/4`, `1 1/2`, `1-1/2`, `-1/2`, `2e-3`.
  * A comma is a decimal mark. Returns the number, or a sentence.
  */
 export const readNumber = (text: string): Result<number> => {
   if (!(text.length <= LONGEST_TEXT))
     return bad(`Read ${quoted(text)}; a number is at most ${LONGEST_TEXT} characters: type it again, for example 1.5.`);
   const t = text.trim().replace(/[−–]/g, '-').replace(',', '.');
-  const fraction = /^(?:(\d{1,4})(?:\s+|-))?(\d{1,5})\/(\d{1,5})$/.exec(t);
+  const fraction = /^([+-]?)(?:(\d{1,4})(?:\s+|-))?(\d{1,5})\/(\d{1,5})$/.exec(t);
   if (fraction) {
-    const [, whole = '0', top = '', bottom = ''] = fraction;
-    const value = Number(whole) + Number(top) / Number(bottom);
+    const [, sign = '', whole = '0', top = '', bottom = ''] = fraction;
+    const value = (sign === '-' ? -1 : 1) * (Number(whole) + Number(top) / Number(bottom));
     return Number.isFinite(value)
       ? good(value)
       : bad(`Read ${quoted(text)}, a fraction over nought: write one like 3/8.`);
@@ -160,16 +163,16 @@ export const readQuantity = (text: string, base: BaseUnit, fallback: Unit): Resu
     return bad(
       `Read ${quoted(text)}; a quantity is at most ${LONGEST_TEXT} characters: type it again, for example 1.5 mm.`,
     );
-  const split = /^\s*([+\-−–]?[\d.,]+(?:e[+-]?\d+)?(?:(?:\s+|-)?\d*\/\d+)?|[+\-−–]?\d+\/\d+)\s*(.*)$/i.exec(text);
+  const split = /^\s*([+\-−–]?[\d.,]+(?:e[+-]?\d+)?(?:(?:\s+|-)?\d*\/\d+)?)\s*(.*)$/i.exec(text);
   const number = split?.[1] ?? text;
   const read = readNumber(number);
   if (!read.ok) return read;
-  const typed = (split?.[2] ?? '').trim();
+  const typed = split?.[2] ?? '';
   const unit = typed === '' ? fallback : unitNamed(typed);
   const choices = (Object.keys(UNITS) as Unit[]).filter((u) => UNITS[u].base === base && u !== '1').join(', ');
   if (unit === undefined) return bad(`Read ${quoted(typed)} as a unit, which is not one used here: use ${choices}.`);
   if (UNITS[unit].base !== base) return bad(`Read ${quoted(text)}, in ${unit}; this takes ${choices}.`);
-  const { digits, step } = fineness(number);
+  const { digits, step } = fineness(number.includes('/') ? decimals(read.value) : number);
   const factor = UNITS[unit].factor;
   const [value, half] = [read.value * factor, (step * factor) / 2];
   // A number that was still one may be none in the base unit, and a nought with a vast exponent has no last digit.
@@ -178,10 +181,15 @@ export const readQuantity = (text: string, base: BaseUnit, fallback: Unit): Resu
     : bad(`Read ${quoted(text)}, which is too large to work with: type a smaller number.`);
 };
 
+/** A fraction is exact: it stands as typed to four digits, or to six where four do not hold it. */
+const decimals = (fraction: number): string =>
+  Number(fraction.toPrecision(4)) === Number(fraction.toPrecision(6))
+    ? fraction.toPrecision(4)
+    : fraction.toPrecision(6);
+
 /** Significant digits and the step of the last digit of a typed decimal number. */
 const fineness = (number: string): { digits: number; step: number } => {
   const [mantissa = '', exponent = '0'] = number
-    .trim()
     .replace(/^[+\-−–]/, '')
     .replace(',', '.')
     .toLowerCase()

@@ -50,6 +50,8 @@ export const stepsFor = relation({
   gives: { m: 'w/s' },
   source: 'Definition: motion wanted over motion per step.',
   refuses: ({ s }) =>
-    s > 0 ? undefined : 'A step that moves nothing can’t be counted: choose threads whose leads differ.',
+    s > 0
+      ? undefined
+      : 'The motion per step must be more than nought: give it without a sign, for threads whose leads differ.',
   compute: ({ w, s }) => ({ m: plain(w / s) }),
 });

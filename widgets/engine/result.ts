@@ -29,5 +29,7 @@ export const bad = (reason: string, field?: string): Bad =>
 /** What was typed, shortened so that ten kilobytes of paste still make one readable sentence. */
 export const quoted = (text: string): string => {
   const flat = [...text.slice(0, 200).replace(/\s+/g, ' ').trim()];
-  return flat.length > 40 ? `“${flat.slice(0, 32).join('')}…” (${text.length} characters)` : `“${flat.join('')}”`;
+  return flat.length > 40 || text.length > 200
+    ? `“${flat.slice(0, 32).join('')}…” (${text.length} characters)`
+    : `“${flat.join('')}”`;
 };

@@ -48,7 +48,9 @@ export const seriesStiffness = (parts: readonly StiffPart[]): Result<Chain> => {
     return bad('No part was named: give at least one with its stiffness, for example shank 50000 N/mm.');
   for (const part of parts)
     if (!(part.stiffness > 0 && part.stiffness <= 1e12))
-      return bad(`Stiffness of ${part.name}: read ${part.stiffness}; give a value above 0 N/mm.`);
+      return bad(
+        `Stiffness of ${part.name}: read ${part.stiffness}; give a value above 0 and up to 1000000000000 N/mm.`,
+      );
   const give = parts.reduce((sum, part) => sum + 1 / part.stiffness, 0);
   const shares = parts.map((part) => ({ name: part.name, share: 1 / part.stiffness / give }));
   const softest = shares.reduce((a, b) => (b.share > a.share ? b : a));

@@ -2,6 +2,7 @@
 import { quoted } from '../engine/index.ts';
 import { type Design, nameOf, readDesigns, writeDesigns } from '../shared/design-file.ts';
 import { readInput, writeQuantity } from '../shared/numbers.ts';
+import { saveFile } from '../shared/save.ts';
 import { isCarried } from '../shared/texts.ts';
 import { make, setText } from './dom.ts';
 import { designInUse, designs, keepDesign, onShelfChange, readShelf, removeDesign, useDesign } from './shelf.ts';
@@ -124,14 +125,7 @@ export const wakeDesigns = (place: HTMLElement, store: Store): void => {
     say(done.ok ? `“${called}” is kept in this browser.` : done.reason);
   });
 
-  save.addEventListener('click', () => {
-    const link = make('a', {
-      href: URL.createObjectURL(new Blob([writeDesigns(designs())], { type: 'application/json' })),
-      download: 'designs.json',
-    });
-    link.click();
-    URL.revokeObjectURL(link.href);
-  });
+  save.addEventListener('click', () => saveFile(writeDesigns(designs()), 'designs.json', 'application/json'));
 
   file.addEventListener('change', async () => {
     const chosen = file.files?.[0];

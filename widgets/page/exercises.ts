@@ -11,7 +11,7 @@ import { bankOrder } from '../class/review.ts';
 import type { stepLines } from '../class/steps-text.ts';
 import { type SymbolName, symbolFact } from '../engine/index.ts';
 import { dressOf, show, showInFormula } from '../shared/format.ts';
-import { saveText } from '../shared/save.ts';
+import { saveFile } from '../shared/save.ts';
 import { all, make, setText } from './dom.ts';
 import { eraseProgress, progress, progressSays, progressText, recordTry, tallyOf } from './progress.ts';
 
@@ -172,7 +172,7 @@ const progressLine = (ids: readonly string[]): { place: HTMLElement; refresh: ()
     setText(erase, 'Erase progress');
     erase.hidden = save.hidden = Object.keys(progress()).length === 0;
   };
-  save.addEventListener('click', () => saveText(progressText(), 'notebook-progress.json', 'application/json'));
+  save.addEventListener('click', () => saveFile(progressText(), 'notebook-progress.json', 'application/json'));
   erase.addEventListener('click', () => {
     if (erase.textContent === 'Erase progress') {
       setText(erase, 'Erase all of it?');

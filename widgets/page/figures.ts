@@ -1,5 +1,6 @@
 /** Wakes a figure: its picture, sentence and table follow the reader's numbers while it is in view. */
 import { pictureOf, tableCsv, tableHtml } from '../shared/figure-parts.ts';
+import { saveFile } from '../shared/save.ts';
 import type { Widget } from '../shared/widget.ts';
 import { all, make, setText } from './dom.ts';
 import type { Store } from './store.ts';
@@ -68,7 +69,8 @@ export const wakeFigure = (
 
   figure.dataset.awake = 'true';
 
-  // Out of view nothing is drawn; the figure catches up when it comes back.
+  // Out of view nothing is drawn while numbers change; the figure catches up when it comes back, or when they rest, for
+  // those who search the page or have it read to them.
   let seen = true;
   let behind = false;
   new IntersectionObserver(([entry]) => {
@@ -98,7 +100,12 @@ export const wakeFigure = (
     markWrong();
   });
   store.onDrawn((sets, view) => {
-    if (concerns(sets, view) && !behind) follow();
+    if (!concerns(sets, view)) return;
+    if (!behind) follow();
+    else {
+      window.clearTimeout(settle);
+      settle = window.setTimeout(refresh, 700);
+    }
   });
 
   details?.addEventListener('toggle', words);
@@ -111,12 +118,7 @@ export const wakeFigure = (
     const save = make('button', { type: 'button', class: 'plain' }, 'Save as CSV');
     save.addEventListener('click', () => {
       const csv = tableCsv(widget.table(store.numbers(set), store.view()));
-      const link = make('a', {
-        href: URL.createObjectURL(new Blob([csv], { type: 'text/csv' })),
-        download: `${widget.name}.csv`,
-      });
-      link.click();
-      URL.revokeObjectURL(link.href);
+      saveFile(csv, `${widget.name}.csv`, 'text/csv');
     });
     table.after(save);
   }

@@ -6,5 +6,3 @@ export const saveFile = (content: string | Uint8Array<ArrayBuffer>, name: string
   link.click();
   URL.revokeObjectURL(link.href);
 };
-
-export const saveText = (text: string, name: string, type: string): void => saveFile(text, name, type);

@@ -32,8 +32,13 @@ const script = (body: string): string => `
   const [steps, given] = arguments;
   const find = ${find};
   const answer = arguments[arguments.length - 1];
+  // An element is the driver’s to hand over; of anything else, what can be said as data.
+  const data = (value) => {
+    if (value instanceof Element) return value;
+    try { return JSON.parse(JSON.stringify(value) ?? 'null'); } catch { return null; }
+  };
   (async () => { const found = find(steps); ${body} })().then(
-    (value) => answer({ value: value === undefined ? null : value }),
+    (value) => answer({ value: data(value) }),
     (error) => answer({ error: String(error && error.message || error) }));
 `;
 
@@ -50,6 +55,7 @@ export class WebkitPage {
   readonly #windows: Windows;
   #pointer = { x: 0, y: 0 };
   #url = '';
+  #size: { width: number; height: number } | null = null;
 
   constructor(driver: Driver, at: { handle: string }, handle: string, windows: Windows) {
     this.#driver = driver;
@@ -161,20 +167,29 @@ export class WebkitPage {
       document.adoptedStyleSheets = [...document.adoptedStyleSheets, sheet];
     }, content);
   }
+  /** The standard has no command for what a reader prefers: the page stays as it is, light and on a screen. */
+  async emulateMedia(): Promise<void> {}
+  viewportSize(): { width: number; height: number } | null {
+    return this.#size;
+  }
   /** Sets the size of the page; the window is larger by its own bars. */
   async setViewportSize(size: { width: number; height: number }): Promise<void> {
-    for (let tries = 0; tries < 3; tries++) {
-      const rect = (await this.#ask('GET', '/window/rect')) as { width: number; height: number };
+    this.#size = size;
+    for (let tries = 0; tries < 40; tries++) {
       const [width, height] = await this.evaluate(() => [innerWidth, innerHeight] as const);
       if (width === size.width && height === size.height) return;
-      await this.#ask('POST', '/window/rect', {
-        width: size.width + rect.width - width,
-        height: size.height + rect.height - height,
-      });
-      await pause(50);
+      if (tries % 10 === 0) {
+        const rect = (await this.#ask('GET', '/window/rect')) as { width: number; height: number };
+        await this.#ask('POST', '/window/rect', {
+          width: size.width + Math.max(0, rect.width - width),
+          height: size.height + Math.max(0, rect.height - height),
+        });
+      }
+      await pause(25);
     }
-    const now = await this.evaluate(() => [innerWidth, innerHeight]);
-    if (now[0] !== size.width) throw new Error(`WebKit’s window takes ${now[0]} px, not ${size.width}`);
+    const [width] = await this.evaluate(() => [innerWidth]);
+    // A screen is only so tall.
+    if (width !== size.width) throw new Error(`WebKit’s window takes ${width} px, not ${size.width}`);
   }
   async sendKeys(element: unknown, text: string): Promise<void> {
     const id = Object.values(element as Record<string, string>)[0];

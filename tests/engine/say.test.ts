@@ -1,0 +1,41 @@
+/** How numbers, names and pasted text stand in the engine's sentences. */
+import { describe, expect, it } from 'vitest';
+import { quoted } from '../../widgets/engine/index.ts';
+import { listed, say } from '../../widgets/engine/say.ts';
+
+describe('say', () => {
+  for (const [x, digits, text] of [
+    [-0.083333, undefined, '−0.08333'],
+    [87.5, undefined, '87.5'],
+    [12345.6, undefined, '12350'],
+    [12345.6, 2, '12000'],
+    [0, undefined, '0'],
+    [-0, undefined, '0'],
+    [1e-6, undefined, '0.000001'],
+    [9.994e-7, 3, 'under 0.000001'],
+    [-5e-324, undefined, '−under 0.000001'],
+    [1e20, undefined, '100000000000000000000'],
+    [1e21, undefined, 'more than any real one'],
+  ] as const)
+    it(`writes ${x} to ${digits ?? 4} digits as ${text}`, () => expect(say(x, digits)).toBe(text));
+});
+
+describe('listed', () => {
+  it('joins names with commas and a last “and”', () => {
+    expect([[], ['A'], ['A', 'B'], ['A', 'B', 'C']].map(listed)).toEqual(['', 'A', 'A and B', 'A, B and C']);
+  });
+});
+
+describe('quoted', () => {
+  it('keeps up to forty characters, and says of more how many there were', () => {
+    const forty = 'x'.repeat(40);
+    expect(quoted(forty)).toBe(`“${forty}”`);
+    expect(quoted(`${forty}x`)).toBe(`“${'x'.repeat(32)}…” (41 characters)`);
+    expect(quoted('🔩'.repeat(40))).toBe(`“${'🔩'.repeat(40)}”`);
+    expect(quoted(' a\n\t b  ')).toBe('“a b”');
+  });
+
+  it('shows that there is more where a long blank hides it', () => {
+    expect(quoted(`1.5${' '.repeat(300)}mm`)).toBe('“1.5…” (305 characters)');
+  });
+});
