@@ -16,12 +16,16 @@ const LONG = ['access', 'by-keyboard', 'by-taps', 'faults', 'policy', 'reading']
 
 /** Two files at a time, which is what the smallest machine has cores for. */
 const SHARED = { maxWorkers: 2 };
+const DRAWN = { setupFiles: 'tests/setup/seed.ts' };
 
 export default defineConfig({
   root,
   test: {
     projects: [
-      { root, test: { name: 'engine', include: ['tests/engine/**/*.test.ts'], testTimeout: 30_000, ...SHARED } },
+      {
+        root,
+        test: { name: 'engine', include: ['tests/engine/**/*.test.ts'], testTimeout: 30_000, ...DRAWN, ...SHARED },
+      },
       {
         root,
         test: {
@@ -29,6 +33,7 @@ export default defineConfig({
           include: ['tests/press/**/*.test.ts', 'tests/widgets/**/*.test.ts', 'tests/class/**/*.test.ts'],
           testTimeout: 30_000,
           hookTimeout: 120_000,
+          ...DRAWN,
           ...SHARED,
         },
       },

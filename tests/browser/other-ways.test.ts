@@ -34,7 +34,7 @@ describe('the five ways', () => {
     expect(await words(place.locator('[data-way="lever"]'))).toContain('no price given');
     expect(await words(place.locator('[data-way="lever"]'))).toContain('3.02 N·mm');
     await type(prices, 'wedge: dear');
-    expect(await beside(prices)).toContain('wedge: ');
+    expect(await beside(prices)).toContain('“wedge”: ');
     expect(await sentence(place)).toContain('the wedge at 3.');
     await type(prices, 'gear: 5');
     expect(await beside(prices)).toContain('Left out: “gear”');

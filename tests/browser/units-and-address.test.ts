@@ -8,6 +8,7 @@ import {
   fieldIn,
   figure,
   sentence,
+  sentenceWith,
   settled,
   shown,
   type,
@@ -188,8 +189,8 @@ describe('a hostile address', () => {
     const reset = page.getByRole('button', { name: /own numbers/ });
     if (await reset.isVisible()) await reset.click();
     await settled(page);
-    await type(fieldIn(section, /thread A/i), 'M12x1.5');
-    expect(await sentence(section)).toContain('87.50 µm up per turn');
+    await type(fieldIn(await shown(section), /thread A/i), 'M12x1.5');
+    await sentenceWith(section, '87.50 µm up per turn');
     expect(await words(page.locator('body'))).not.toMatch(/NaN|Infinity|undefined|\[object/);
   };
   const ATTACKS: readonly (readonly [string, string])[] = [

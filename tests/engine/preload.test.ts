@@ -201,6 +201,8 @@ describe('preloadVerdict', () => {
             const low = Math.min(...bare) + least;
             const high = Math.max(...bare) + least + width;
             const v = verdict[thread];
+            // A flank pressed by no more than the rounding of the sweep may be called either.
+            if (Math.min(Math.abs(low), Math.abs(high)) < 1e-9) continue;
             if (v.kind === 'lets go') {
               expect(Math.abs(threadForces(given, v.n, v.load)[thread])).toBeLessThan(1e-9);
               expect(v.load).toBeGreaterThanOrEqual(least - 1e-9);

@@ -189,8 +189,10 @@ export class WebkitLocator {
     await this.#page.touchscreen.tap(x, y);
   }
   async check(): Promise<void> {
-    if (!(await this.isChecked())) await this.click();
-    if (!(await this.isChecked())) throw new Error(`a click did not check ${JSON.stringify(this.steps)}`);
+    if (await this.isChecked()) return;
+    await this.click();
+    const complaint = () => `a click did not check ${JSON.stringify(this.steps)}`;
+    await this.#page.until(() => this.isChecked(), Boolean, complaint, 2000);
   }
   async uncheck(): Promise<void> {
     if (await this.isChecked()) await this.click();

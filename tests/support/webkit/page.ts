@@ -54,6 +54,7 @@ export class WebkitPage {
   readonly #at: { handle: string };
   readonly #windows: Windows;
   #pointer = { x: 0, y: 0 };
+  #rolled = { x: 0, y: 0 };
   #url = '';
   #size: { width: number; height: number } | null = null;
 
@@ -252,10 +253,21 @@ export class WebkitPage {
     },
     wheel: async (deltaX: number, deltaY: number): Promise<void> => {
       const { x, y } = this.#pointer;
+      // WebKitGTK takes what it is told for a place, and rolls the wheel by how far that is from the last.
+      this.#rolled = { x: this.#rolled.x + deltaX, y: this.#rolled.y + deltaY };
       await this.#act({
         type: 'wheel',
         id: 'wheel',
-        actions: [{ type: 'scroll', x: Math.round(x), y: Math.round(y), deltaX, deltaY, duration: 0 }],
+        actions: [
+          {
+            type: 'scroll',
+            x: Math.round(x),
+            y: Math.round(y),
+            deltaX: this.#rolled.x,
+            deltaY: this.#rolled.y,
+            duration: 0,
+          },
+        ],
       });
       // WebKit hands it to the page with a later frame, and two of one frame as one.
       await pause(80);
