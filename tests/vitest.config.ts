@@ -7,12 +7,21 @@ const here = ENGINES.filter((engine) => missing(engine).length === 0);
 for (const engine of ENGINES) if (!here.includes(engine)) console.warn(leftOut(engine));
 
 /**
- * Asked of Chromium alone unless ENGINES=all: what looks at every page in every state takes minutes in each engine, and the
- * whole is to stay under ten.
+ * Asked of Firefox and WebKit at every run: pointer, wheel and keys, typing, storage and files, addresses, workers, pages
+ * without a network. The other files rest on these, and are asked of Chromium alone unless ENGINES=all, since the whole is to
+ * stay under ten minutes on two cores.
  */
-const LONG = ['access', 'by-keyboard', 'by-taps', 'faults', 'policy', 'reading'].map(
-  (name) => `tests/browser/${name}.test.ts`,
-);
+const EVERYWHERE = [
+  'calibrate',
+  'classroom',
+  'designs',
+  'exercises',
+  'play-and-flanks',
+  'three-feet',
+  'turning',
+  'typing',
+  'units-and-address',
+];
 
 /** Two files at a time, which is what the smallest machine has cores for. */
 const SHARED = { maxWorkers: 2 };
@@ -41,8 +50,10 @@ export default defineConfig({
         root,
         test: {
           name: project,
-          include: ['tests/browser/**/*.test.ts'],
-          exclude: engine === 'chromium' || process.env.ENGINES === 'all' ? [] : LONG,
+          include:
+            engine === 'chromium' || process.env.ENGINES === 'all'
+              ? ['tests/browser/**/*.test.ts']
+              : EVERYWHERE.map((file) => `tests/browser/${file}.test.ts`),
           // A shared machine may hold a browser up for seconds; a fault of the page is there the second time too.
           retry: 1,
           ...SHARED,
