@@ -162,13 +162,16 @@ export class WebkitLocator {
     const at = await this.#page.until(
       async () => {
         await this.scrollIntoViewIfNeeded();
-        return this.evaluate((e) => {
+        return this.evaluate(async (e) => {
+          const before = e.getBoundingClientRect();
+          await new Promise((done) => requestAnimationFrame(() => requestAnimationFrame(done)));
           const box = e.getBoundingClientRect();
+          const still = box.x === before.x && box.y === before.y;
           const [x, y] = [box.x + box.width / 2, box.y + box.height / 2];
           const top = document.elementFromPoint(x, y);
           const own = (e as HTMLInputElement).labels?.[0];
           const hit = top !== null && (e.contains(top) || top.contains(e) || own?.contains(top) === true);
-          return { x, y, ready: hit && !e.matches(':disabled'), over: top?.outerHTML.slice(0, 80) };
+          return { x, y, ready: still && hit && !e.matches(':disabled'), over: top?.outerHTML.slice(0, 80) };
         });
       },
       ({ ready }) => ready,
