@@ -11,17 +11,7 @@ for (const engine of ENGINES) if (!here.includes(engine)) console.warn(leftOut(e
  * without a network. The other files rest on these, and are asked of Chromium alone unless ENGINES=all, since the whole is to
  * stay under ten minutes on two cores.
  */
-const EVERYWHERE = [
-  'calibrate',
-  'classroom',
-  'designs',
-  'exercises',
-  'play-and-flanks',
-  'three-feet',
-  'turning',
-  'typing',
-  'units-and-address',
-];
+const EVERYWHERE = ['calibrate', 'classroom', 'designs', 'play-and-flanks', 'turning', 'typing', 'units-and-address'];
 
 /** Two files at a time, which is what the smallest machine has cores for. */
 const SHARED = { maxWorkers: 2 };
