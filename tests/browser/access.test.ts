@@ -92,7 +92,7 @@ describe('every page', () => {
       needs(context, 'sizes');
       const { page } = await visit(name, { colorScheme: 'light', fresh: true });
       // Colours and roles are the page's own in every engine; one is enough to ask.
-      const asked = engine() === 'chromium' || engine() === undefined;
+      const asked = engine() === 'chromium';
       const none = async (what: string, found: Promise<string[] | string>) =>
         expect.soft([await found].flat(), what).toEqual([]);
       const fits = async (what: string, found: Promise<string>) => expect.soft(await found, what).toBe('');

@@ -114,12 +114,6 @@ export class WebkitLocator {
   isChecked(): Promise<boolean> {
     return this.evaluate((e) => (e as HTMLInputElement).checked);
   }
-  isDisabled(): Promise<boolean> {
-    return this.evaluate((e) => e.matches(':disabled'));
-  }
-  isEnabled(): Promise<boolean> {
-    return this.evaluate((e) => !e.matches(':disabled'));
-  }
   isVisible(): Promise<boolean> {
     return this.#page.inPage([...this.steps, { by: 'visible' }], 'return found.length > 0', null) as Promise<boolean>;
   }
@@ -196,9 +190,6 @@ export class WebkitLocator {
     await this.click();
     const complaint = () => `a click did not check ${JSON.stringify(this.steps)}`;
     await this.#page.until(() => this.isChecked(), Boolean, complaint, 2000);
-  }
-  async uncheck(): Promise<void> {
-    if (await this.isChecked()) await this.click();
   }
   /** Focus first, as playwright does it, for an element that takes it. */
   async focus(): Promise<void> {

@@ -120,9 +120,6 @@ export class WebkitPage {
   async reload(): Promise<void> {
     await this.#ask('POST', '/refresh', {});
   }
-  async goBack(): Promise<void> {
-    await this.#ask('POST', '/back', {});
-  }
   evaluate<A, R>(run: string | ((given: A) => R | Promise<R>), given?: A): Promise<R> {
     return this.inPage([], typeof run === 'string' ? run : `return (${run})(given)`, given) as Promise<R>;
   }
@@ -159,14 +156,6 @@ export class WebkitPage {
   }
   title(): Promise<string> {
     return this.evaluate(() => document.title);
-  }
-  async addStyleTag({ content }: { content: string }): Promise<void> {
-    // Adopted, not added, since the page's policy takes no style from elsewhere.
-    await this.evaluate((css) => {
-      const sheet = new CSSStyleSheet();
-      sheet.replaceSync(css);
-      document.adoptedStyleSheets = [...document.adoptedStyleSheets, sheet];
-    }, content);
   }
   /** The standard has no command for what a reader prefers: the page stays as it is, light and on a screen. */
   async emulateMedia(): Promise<void> {}
