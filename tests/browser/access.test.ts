@@ -9,7 +9,7 @@ import type { Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
 import { engine, needs } from '../support/engines.ts';
 import { cutOff, illBuilt, longLines, outOfOrder, tooSmall, tooWide } from '../support/looks.ts';
-import { fieldIn, NARROW, pageNames, settled, shown, type, useBrowser, WIDE } from '../support/page.ts';
+import { fieldIn, NARROW, pageNames, readThrough, settled, shown, type, useBrowser, WIDE } from '../support/page.ts';
 import { misread } from '../support/reading-order.ts';
 
 const { visit } = useBrowser();
@@ -41,26 +41,6 @@ const violations = async (page: Page, { rules, within }: Look = {}): Promise<str
     },
     [TAGS, rules, within, ALIKE] as const,
   );
-};
-
-/** Draws every figure, as a reader who has scrolled through, a few at a time: a window that holds all is painted in seconds. */
-const readThrough = async (page: Page): Promise<void> => {
-  const size = page.viewportSize() ?? WIDE;
-  await page.setViewportSize({ width: size.width, height: 6000 });
-  const further = () =>
-    page.evaluate(() => {
-      const before = scrollY;
-      scrollBy(0, innerHeight);
-      return scrollY > before;
-    });
-  do await settled(page);
-  while (await further());
-  await page.waitForFunction(() =>
-    [...document.querySelectorAll<HTMLElement>('figure.live')].every((figure) => figure.dataset.awake),
-  );
-  await page.evaluate(() => scrollTo(0, 0));
-  await page.setViewportSize(size);
-  await settled(page);
 };
 
 /** Rules over those of the page, in a way that its policy lets through. */

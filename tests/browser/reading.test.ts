@@ -10,6 +10,7 @@ import {
   fieldIn,
   figure,
   pageNames,
+  readThrough,
   sentence,
   sentenceWith,
   shown,
@@ -26,17 +27,25 @@ describe('without script', () => {
     for (const name of pageNames()) {
       const { page, asked } = await visit(name, { javaScriptEnabled: false });
       expect(await page.locator('h1').count(), name).toBe(1);
-      for (const stage of await page.locator('figure.live [data-stage]').all()) {
-        await stage.scrollIntoViewIfNeeded();
-        const tallest = await stage
-          .locator('svg')
-          .evaluateAll((all) => Math.max(...all.map((svg) => Math.min(svg.clientWidth, svg.clientHeight))));
-        expect(tallest, name).toBeGreaterThan(15);
-        const figure = stage.locator('xpath=ancestor::figure');
-        expect(await sentence(figure)).toMatch(/\d.*\.$/s);
-        // The numbers it was drawn from, as a list of givens.
-        expect(await figure.locator('.inputs dt').count()).toBe(await figure.locator('.inputs dd').count());
-        expect(await figure.locator('.inputs dd').count()).toBeGreaterThan(0);
+      const figures = await page.locator('figure.live').evaluateAll((all) =>
+        all.map((figure) => {
+          const sides = [...figure.querySelectorAll('[data-stage] svg')].map((svg) =>
+            Math.min(svg.clientWidth, svg.clientHeight),
+          );
+          return {
+            tallest: Math.max(...sides),
+            says: figure.querySelector('[data-says]')?.textContent ?? '',
+            // The numbers it was drawn from, as a list of givens.
+            names: figure.querySelectorAll('.inputs dt').length,
+            givens: figure.querySelectorAll('.inputs dd').length,
+          };
+        }),
+      );
+      for (const { tallest, says, names, givens } of figures) {
+        expect.soft(tallest, `${name}: ${says}`).toBeGreaterThan(15);
+        expect.soft(says, name).toMatch(/\d.*\.\s*$/s);
+        expect.soft(givens, `${name}: ${says}`).toBeGreaterThan(0);
+        expect.soft(givens, `${name}: ${says}`).toBe(names);
       }
       for (const result of await page.locator('[data-result]').allTextContents())
         expect(result, name).toMatch(/^=\s+.*[\d]/);
@@ -86,7 +95,7 @@ describe('opened as files', () => {
   it('every page wakes, every figure comes alive and the plots are fetched, with no fault on the console', async () => {
     for (const name of pageNames()) {
       const { page } = await visit(name, { from: asFiles(), fresh: true });
-      for (const place of await page.locator('figure.live').all()) await shown(place);
+      await readThrough(page);
       expect(await page.locator('.units input').count()).toBe(3);
     }
   });
@@ -148,7 +157,7 @@ describe('under a sub-path of a plain web server', () => {
     for (const name of pageNames()) {
       await page.goto(from + name);
       await page.waitForSelector('html[data-awake]');
-      for (const place of await page.locator('figure.live').all()) await shown(place);
+      await readThrough(page);
     }
     expect(asked.some((url) => /plot-library-.*\.js$/.test(url))).toBe(true);
     expect(asked.some((url) => /\.woff2$/.test(url))).toBe(true);

@@ -3,41 +3,45 @@ import type { Locator } from 'playwright-core';
 import type { Hands } from './chapter-tasks.ts';
 import { settled } from './page.ts';
 
-/** What has the focus, as assistive technology would call it. */
-const focused = (
-  place: Locator,
-): Promise<{ inside: boolean; role: string; name: string; options: string[]; value: string }> =>
-  place.evaluate((figure) => {
-    const e = document.activeElement as
-      | (HTMLElement & { labels?: NodeListOf<HTMLLabelElement>; value?: string })
-      | null;
-    const inside = e !== null && e !== figure && figure.contains(e);
-    const radios = e?.matches('input[type=radio]') ? e.closest('fieldset')?.querySelectorAll('input') : undefined;
-    return {
-      inside,
-      role: e?.getAttribute('role') ?? '',
-      name: (e?.getAttribute('aria-label') ?? e?.labels?.[0]?.textContent ?? e?.textContent ?? '').trim(),
-      options: [...(radios ?? [])].map((radio) => radio.value),
-      value: e?.value ?? '',
-    };
-  });
+/** A stop of Tab in a figure, as assistive technology would call it. */
+interface Stop {
+  readonly role: string;
+  readonly name: string;
+  readonly options: readonly string[];
+  readonly value: string;
+}
 
-/** Tab from the head of the figure until something there is what is looked for. */
-export const tabTo = async (
-  place: Locator,
-  found: (at: Awaited<ReturnType<typeof focused>>) => boolean,
-  what: string,
-): Promise<void> => {
-  const { keyboard } = place.page();
-  await place.evaluate((figure: HTMLElement) => {
-    figure.tabIndex = -1;
-    figure.focus({ preventScroll: true });
-  });
-  for (let i = 0; i < 250; i++) {
-    await keyboard.press('Tab');
-    const at = await focused(place);
-    if (!at.inside) break;
-    if (found(at)) return;
+/** The stops of a figure in their order, and which of them has the focus; `from`, if told, is given it first, or else the figure. */
+const stopsOf = (place: Locator, from?: number): Promise<{ stops: Stop[]; at: number }> =>
+  place.evaluate((figure: HTMLElement, start) => {
+    type Control = HTMLElement & { labels?: NodeListOf<HTMLLabelElement>; value?: string };
+    const all = [
+      ...figure.querySelectorAll<Control>('a[href], button, input, textarea, summary, [tabindex="0"]'),
+    ].filter((e) => e.checkVisibility() && !e.matches(':disabled, [type=radio]:not(:checked)'));
+    if (start !== undefined) {
+      figure.tabIndex = -1;
+      (all[start] ?? figure).focus({ preventScroll: true });
+    }
+    const stops = all.map((e) => {
+      const radios = e.matches('input[type=radio]') ? e.closest('fieldset')?.querySelectorAll('input') : undefined;
+      return {
+        role: e.getAttribute('role') ?? '',
+        name: (e.getAttribute('aria-label') ?? e.labels?.[0]?.textContent ?? e.textContent ?? '').trim(),
+        options: [...(radios ?? [])].map((radio) => radio.value),
+        value: e.value ?? '',
+      };
+    });
+    return { stops, at: all.indexOf(document.activeElement as Control) };
+  }, from);
+
+/** Tab to what is looked for, from a few stops before it or from the head of the figure; whole pages are tabbed through where access is asked. */
+export const tabTo = async (place: Locator, found: (at: Stop) => boolean, what: string): Promise<void> => {
+  const wanted = (await stopsOf(place)).stops.findIndex(found);
+  if (wanted >= 0) await stopsOf(place, wanted - 3);
+  // A box that scrolls is a stop in some browsers.
+  for (let i = 0; i < 6 && wanted >= 0; i++) {
+    await place.page().keyboard.press('Tab');
+    if ((await stopsOf(place)).at === wanted) return;
   }
   throw new Error(`Tab comes to no ${what}`);
 };
@@ -54,7 +58,11 @@ export const keys = (place: Locator): Hands => {
     },
     choose: async (option) => {
       await tabTo(place, ({ options }) => options.includes(option), `choice of “${option}”`);
-      for (let i = 0; i < 12 && (await focused(place)).value !== option; i++) await keyboard.press('ArrowDown');
+      const chosen = async () => {
+        const { stops, at } = await stopsOf(place);
+        return stops[at]?.value;
+      };
+      for (let i = 0; i < 12 && (await chosen()) !== option; i++) await keyboard.press('ArrowDown');
       await settled(place.page());
     },
     press: async (button) => {

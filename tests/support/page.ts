@@ -176,6 +176,26 @@ export const shown = async (place: Locator, alive = true): Promise<Locator> => {
   return place;
 };
 
+/** Draws every figure, as a reader who has scrolled through, a few at a time: a window that holds all is painted in seconds. */
+export const readThrough = async (page: Page): Promise<void> => {
+  const size = page.viewportSize() ?? WIDE;
+  await page.setViewportSize({ width: size.width, height: 6000 });
+  const further = () =>
+    page.evaluate(() => {
+      const before = scrollY;
+      scrollBy(0, innerHeight);
+      return scrollY > before;
+    });
+  do await settled(page);
+  while (await further());
+  await page.waitForFunction(() =>
+    [...document.querySelectorAll<HTMLElement>('figure.live')].every((figure) => figure.dataset.awake),
+  );
+  await page.evaluate(() => scrollTo(0, 0));
+  await page.setViewportSize(size);
+  await settled(page);
+};
+
 export const fieldIn = (place: Locator, label: string | RegExp): Locator =>
   place.getByLabel(label).and(place.locator('input[type=text], textarea'));
 

@@ -71,7 +71,7 @@ export const chartSvg = (s: State, thread: ThreadName, axes: Axes): string => {
     `<path class="least" data-least="${thread}" d="${polyline(low)}"/><path class="most" data-most="${thread}" d="${polyline(high)}"/>` +
     `${inView ? `<path class="margin-line" d="M${LEFT} ${px(y(marginAt))}H${RIGHT}"/>` : ''}` +
     `<path class="nought" data-nought="${thread}" d="M${LEFT} ${px(y(0))}H${RIGHT}"/>` +
-    `<text class="side" x="${RIGHT - 4}" y="${TOP + 10}" text-anchor="end">lower flanks</text><text class="side" x="${RIGHT - 4}" y="${FLOOR - 5}" text-anchor="end">upper flanks</text>` +
+    `<text class="side" x="${RIGHT - 4}" y="${TOP + 14}" text-anchor="end">lower flanks</text><text class="side" x="${RIGHT - 4}" y="${FLOOR - 5}" text-anchor="end">upper flanks</text>` +
     `${cross}<path class="cursor-line" data-cursor d="${cursorPath(axes, s.n)}"/></svg>`
   );
 };

@@ -145,7 +145,7 @@ const draw = (numbers: Numbers, view: UnitView): Result<string> => {
       `<div class="panel"><p class="panel-name">Torque, in N·mm</p><div class="plot-box">${plotOf(p, TITLE)}` +
       `<svg class="plot-marks friction-marks" role="group" aria-label="Friction, set by its mark" viewBox="0 0 ${WIDTH} ${HEIGHT}" data-plane>${limits}${even}` +
       `<path class="cursor-line" data-cursor d="${cursorPath(p)}"/>${p.curves.map((c) => `<circle class="mark ${c.key}" data-mark="${c.key}" r="5" cx="${px(x(p, p.state.mu))}" cy="${px(y(p, c.of(p.state)))}"/>`).join('')}` +
-      `<g class="handle" data-handle data-key="mu" role="slider" tabindex="0" aria-label="Coefficient of friction" aria-valuemin="0" aria-valuemax="1" aria-valuenow="${px(p.state.mu)}" aria-valuetext="${handleText(p.state, view)}" transform="translate(${px(x(p, p.state.mu))} ${HEIGHT - MARGIN.bottom})"><rect class="target" x="-24" y="-20" width="48" height="48"/><path class="grip" d="M0 -10l9 10v10h-18v-10z"/></g></svg></div>` +
+      `<g class="handle" data-handle data-key="mu" role="slider" tabindex="0" aria-label="Coefficient of friction" aria-valuemin="0" aria-valuemax="1" aria-valuenow="${px(p.state.mu)}" aria-valuetext="${handleText(p.state, view)}" transform="translate(${px(x(p, p.state.mu))} ${HEIGHT - MARGIN.bottom})"><rect class="target" x="-28" y="-24" width="56" height="56"/><path class="grip" d="M0 -10l9 10v10h-18v-10z"/></g></svg></div>` +
       `<p class="x-name">coefficient of friction, the same in both threads</p></div>`,
   );
 };

@@ -133,7 +133,7 @@ export const handleSvg = (f: Frame, handle: Handle, view: UnitView): string => {
   const [x, y] = pixelOf(f, handle.place);
   return (
     `<g class="handle at-${handle.kind}" role="slider" tabindex="0" aria-roledescription="movable point" data-handle="${handle.key}" data-key="${handle.key}" aria-label="${escapeText(handle.says)}" aria-valuemin="-10000" aria-valuemax="10000" aria-valuenow="${px(handle.place.x)}" aria-valuetext="${escapeText(placeText(handle.place, view))}" transform="translate(${px(x)} ${px(y)})">` +
-    `<circle class="reach" r="27"/><g data-mark>${handle.mark}</g><text class="under" data-under y="${handle.kind === 'foot' ? 34 : 24}" text-anchor="middle">${escapeText(handle.label)}</text></g>`
+    `<circle class="reach" r="30"/><g data-mark>${handle.mark}</g><text class="under" data-under y="${handle.kind === 'foot' ? 34 : 24}" text-anchor="middle">${escapeText(handle.label)}</text></g>`
   );
 };
 
