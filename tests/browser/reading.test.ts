@@ -7,6 +7,7 @@ import { afterAll, beforeAll, describe, expect, inject, it } from 'vitest';
 import { needs } from '../support/engines.ts';
 import {
   asFiles,
+  awake,
   fieldIn,
   figure,
   pageNames,
@@ -19,13 +20,15 @@ import {
   words,
   written,
 } from '../support/page.ts';
+import { print } from '../support/paper.ts';
 
 const { visit } = useBrowser();
 
 describe('without script', () => {
   it('every page has its text, its numbers and a still picture in every figure', async () => {
+    const { page, asked, turnTo } = await visit('index.html', { javaScriptEnabled: false });
     for (const name of pageNames()) {
-      const { page, asked } = await visit(name, { javaScriptEnabled: false });
+      await turnTo(name);
       expect(await page.locator('h1').count(), name).toBe(1);
       const figures = await page.locator('figure.live').evaluateAll((all) =>
         all.map((figure) => {
@@ -69,12 +72,10 @@ describe('without script', () => {
 
   it('the pages print, each chapter on several sheets', async (context) => {
     needs(context, 'paper');
+    const { page, turnTo } = await visit('index.html', { javaScriptEnabled: false });
     for (const name of ['index.html', 'one-screw.html', 'two-screws.html']) {
-      const { page } = await visit(name, { javaScriptEnabled: false });
-      const pdf = (await page.pdf({ format: 'A4' })).toString('latin1');
-      const sheets = Number(
-        /\/Type\s*\/Pages[^>]*?\/Count (\d+)/.exec(pdf)?.[1] ?? pdf.match(/\/Type\s*\/Page\b(?!s)/g)?.length,
-      );
+      await turnTo(name);
+      const sheets = (await print(page)).length;
       expect(sheets, name).toBeGreaterThanOrEqual(name === 'index.html' ? 1 : 3);
       expect(sheets, name).toBeLessThan(40);
     }
@@ -86,15 +87,16 @@ describe('on paper, with script', () => {
     needs(context, 'paper');
     const { page } = await visit('two-screws.html');
     expect(await page.locator('details:not([open])').count()).toBeGreaterThan(1);
-    await page.pdf({ format: 'Letter' });
+    await print(page, 'Letter');
     expect(await page.locator('details:not([open])').count()).toBe(0);
   });
 });
 
 describe('opened as files', () => {
   it('every page wakes, every figure comes alive and the plots are fetched, with no fault on the console', async () => {
+    const { page, turnTo } = await visit('index.html', { from: asFiles() });
     for (const name of pageNames()) {
-      const { page } = await visit(name, { from: asFiles(), fresh: true });
+      await turnTo(name);
       await readThrough(page);
       expect(await page.locator('.units input').count()).toBe(3);
     }
@@ -153,10 +155,9 @@ describe('under a sub-path of a plain web server', () => {
 
   it('every page wakes, with its fonts, plots and neighbours, and asks for nothing elsewhere', async (context) => {
     needs(context, 'requests');
-    const { page, asked } = await visit('', { from, fresh: true });
+    const { page, asked, turnTo } = await visit('', { from, fresh: true });
     for (const name of pageNames()) {
-      await page.goto(from + name);
-      await page.waitForSelector('html[data-awake]');
+      await turnTo(name);
       await readThrough(page);
     }
     expect(asked.some((url) => /plot-library-.*\.js$/.test(url))).toBe(true);
@@ -172,6 +173,33 @@ describe('under a sub-path of a plain web server', () => {
     await page.waitForURL(/two-screws/);
     await page.locator('.home').click();
     await page.waitForURL(/index\.html$/);
+  });
+});
+
+describe('a page', () => {
+  it('is dressed by what it brings with it, before anything else has come', async (context) => {
+    needs(context, 'requests');
+    const opened = await visit('index.html', { fresh: true });
+    const { page } = opened;
+    const looks = () =>
+      page.evaluate(() =>
+        ['body', '.masthead', 'h1', '[data-figure=section] svg'].map((place) => {
+          const { color, backgroundColor, fontFamily, display, maxWidth } = getComputedStyle(
+            document.querySelector(place) ?? document.documentElement,
+          );
+          return [place, color, backgroundColor, fontFamily, display, maxWidth];
+        }),
+      );
+    await page.route(/\/assets\//, (route) => route.abort());
+    await page.goto(`${inject('site')}two-screws.html`);
+    const bare = await looks();
+    await page.unroute(/\/assets\//);
+    await page.goto(`${inject('site')}two-screws.html`);
+    await awake(page);
+    expect(bare).toEqual(await looks());
+    expect(bare[0]?.[3]).toContain('Palatino');
+    // These faults were asked for.
+    opened.faults.splice(0);
   });
 });
 

@@ -96,7 +96,7 @@ const harmIn = (html: string, scripts: number): string[] => {
   return found;
 };
 
-const ASSETS = { scripts: ['assets/a.js'], styles: ['assets/a.css'], icon: 'i.svg', module: false };
+const ASSETS = { scripts: ['assets/a.js'], style: { address: 'assets/a.css' }, icon: 'i.svg', module: false };
 
 const page = (text: string): string => {
   const pressed = pressChapter('chapters/99-x.md', text, WIDGETS);

@@ -1,4 +1,4 @@
 import type { LaunchOptions } from 'playwright-core';
 
 export declare const FIREFOX: string;
-export declare const LAUNCH_FIREFOX: LaunchOptions;
+export declare const firefoxFor: (likes: { readonly dark: boolean; readonly forced: boolean }) => LaunchOptions;

@@ -10,15 +10,26 @@ declare module 'vitest' {
 }
 
 /** What some tests need beside turning pages, typing, pointing and looking. */
-export type Skill = 'paper' | 'touch' | 'sizes' | 'colours' | 'offline' | 'requests' | 'first word' | 'protocol';
+export type Skill =
+  | 'paper'
+  | 'as printed'
+  | 'forced colours'
+  | 'touch'
+  | 'offline'
+  | 'requests'
+  | 'first word'
+  | 'protocol';
 
 const NOT_IN_STANDARD = 'the standard protocol that drives it has no command for that';
 
 const LACKS: Record<Skill, { readonly says: string; readonly engines: Partial<Record<Engine, string>> }> = {
-  paper: { says: 'printing', engines: { firefox: NOT_IN_STANDARD, webkit: NOT_IN_STANDARD } },
+  paper: { says: 'printing', engines: { webkit: 'its driver has no command for that' } },
+  'as printed': {
+    says: 'the styles of paper on the screen',
+    engines: { firefox: NOT_IN_STANDARD, webkit: NOT_IN_STANDARD },
+  },
+  'forced colours': { says: 'forced colours', engines: { webkit: 'it has none' } },
   touch: { says: 'a finger', engines: { firefox: NOT_IN_STANDARD } },
-  sizes: { says: 'windows larger than a screen', engines: { webkit: 'its window can’t be' } },
-  colours: { says: 'colours that the reader prefers', engines: { firefox: NOT_IN_STANDARD, webkit: NOT_IN_STANDARD } },
   offline: { says: 'a network cut off', engines: { webkit: NOT_IN_STANDARD } },
   requests: { says: 'what a page asks of the network', engines: { webkit: NOT_IN_STANDARD } },
   'first word': { says: 'a script before the page’s own', engines: { webkit: NOT_IN_STANDARD } },

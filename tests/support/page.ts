@@ -1,5 +1,5 @@
 /**
- * Pages of the built notebook in one Chromium a test file. Whatever a page does wrong while it is open is gathered (errors
+ * Pages of the built notebook in one browser a test file. Whatever a page does wrong while it is open is gathered (errors
  * on the console, uncaught errors, dialogs, requests that leave the site) and fails the test that opened it.
  */
 import { readdirSync, readFileSync } from 'node:fs';
@@ -7,7 +7,7 @@ import { pathToFileURL } from 'node:url';
 import { type Browser, type BrowserContextOptions, chromium, firefox, type Locator, type Page } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, expect, inject } from 'vitest';
 import { LAUNCH } from '../setup/chromium.mjs';
-import { LAUNCH_FIREFOX } from '../setup/firefox.mjs';
+import { firefoxFor } from '../setup/firefox.mjs';
 import { engine } from './engines.ts';
 import { withoutScript } from './served.ts';
 import { heardBy, launchWebkit, type WebkitBrowser } from './webkit/browser.ts';
@@ -20,6 +20,8 @@ export interface Visit {
   readonly asked: string[];
   /** The site’s address. */
   readonly from: string;
+  /** Opens another page of the site in the same place, awake unless it has no script. */
+  readonly turnTo: (address: string) => Promise<void>;
 }
 
 export interface Way extends BrowserContextOptions {
@@ -54,13 +56,26 @@ interface Kept {
  * what they stored, since opening one costs more than a test; a `fresh` one is neither taken from there nor kept.
  */
 export const useBrowser = (): { visit: (address: string, way?: Way) => Promise<Visit> } => {
-  let browser: Browser | WebkitBrowser | undefined;
+  const browsers = new Map<string, Browser | WebkitBrowser>();
   let kept: Kept[] = [];
+  /** The browser for a reader who prefers this; where the driver can't tell a page, a browser is started so. */
+  const browserFor = async ({ colorScheme, forcedColors }: BrowserContextOptions) => {
+    const likes = { dark: colorScheme === 'dark', forced: forcedColors === 'active' };
+    const key = engine() === 'chromium' ? '' : JSON.stringify(likes);
+    const open = browsers.get(key);
+    if (open) return open;
+    const started = await (engine() === 'webkit'
+      ? launchWebkit(likes)
+      : engine() === 'firefox'
+        ? firefox.launch(firefoxFor(likes))
+        : chromium.launch(LAUNCH));
+    browsers.set(key, started);
+    return started;
+  };
   beforeAll(async () => {
-    if (engine() === 'webkit') browser = await launchWebkit();
-    else browser = await (engine() === 'firefox' ? firefox.launch(LAUNCH_FIREFOX) : chromium.launch(LAUNCH));
+    await browserFor({});
   });
-  afterAll(() => browser?.close());
+  afterAll(() => Promise.all([...browsers.values()].map((browser) => browser.close())));
   afterEach(async () => {
     const used = kept.filter((k) => k.visit);
     if (engine() === 'webkit') for (const { page, visit } of used) visit?.faults.push(...(await heardBy(page)));
@@ -81,7 +96,7 @@ export const useBrowser = (): { visit: (address: string, way?: Way) => Promise<V
   });
 
   const open = async (way: string, fresh: boolean, options: BrowserContextOptions): Promise<Kept> => {
-    if (!browser) throw new Error('no browser');
+    const browser = await browserFor(options);
     if ('open' in browser) {
       const one: Kept = {
         page: await browser.open({ viewport: WIDE, ...options }),
@@ -135,10 +150,13 @@ export const useBrowser = (): { visit: (address: string, way?: Way) => Promise<V
       const way = JSON.stringify(options);
       const free = fresh ? undefined : kept.find((k) => !k.visit && k.way === way);
       const one = free ?? (await open(way, fresh, options));
-      one.visit = { page: one.page, faults: [], asked: [], from };
-      const still = options.javaScriptEnabled === false && engine() !== 'chromium';
-      await one.page.goto(still ? withoutScript(from + address, inject('site')) : from + address);
-      if (options.javaScriptEnabled !== false) await awake(one.page);
+      const still = options.javaScriptEnabled === false;
+      const turnTo = async (to: string) => {
+        await one.page.goto(still && engine() !== 'chromium' ? withoutScript(from + to, inject('site')) : from + to);
+        if (!still) await awake(one.page);
+      };
+      one.visit = { page: one.page, faults: [], asked: [], from, turnTo };
+      await turnTo(address);
       return one.visit;
     },
   };

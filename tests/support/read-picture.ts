@@ -40,7 +40,7 @@ const scaleOf = (ticks: readonly { place: number; value: number }[], what: strin
 };
 
 /** The scales of a chart of the plot library; x bare, y in the unit its panel names. */
-export const chartScales = (chart: Element, unit: string): { x: Scale; y: Scale } => {
+const chartScales = (chart: Element, unit: string): { x: Scale; y: Scale } => {
   const ticks = (axis: 'x' | 'y') =>
     [...chart.querySelectorAll('text')]
       .filter((t) => (t.getAttribute('y') === '0.32em') === (axis === 'y') && numeric(t.textContent ?? ''))

@@ -4,8 +4,9 @@
  * have are left alone, and values go through the same readers as typing does.
  */
 import { UNIT_VIEWS, type UnitView } from '../shared/format.ts';
-import { type Input, type Value, writeQuantity } from '../shared/numbers.ts';
+import { writeValue } from '../shared/numbers.ts';
 import { isCarried } from '../shared/texts.ts';
+import { keepText, keptText } from './kept-text.ts';
 import type { Store } from './store.ts';
 
 const KEPT_VIEW = 'notebook-units';
@@ -21,26 +22,12 @@ export const hasNumbers = (search: string): boolean =>
 
 /** The unit view: the address first, then what the reader chose last, then metric. */
 export const firstView = (search: string): UnitView => {
-  const asked = new URLSearchParams(search).get('units') ?? remembered();
+  const asked = new URLSearchParams(search).get('units') ?? keptText(KEPT_VIEW);
   return UNIT_VIEWS.find((v) => v === asked) ?? 'metric';
 };
 
-const remembered = (): string | null => {
-  // Storage may be denied; the switch then lasts as long as the address.
-  try {
-    return localStorage.getItem(KEPT_VIEW);
-  } catch {
-    return null;
-  }
-};
-
-export const rememberView = (view: UnitView): void => {
-  try {
-    localStorage.setItem(KEPT_VIEW, view);
-  } catch {
-    // See remembered().
-  }
-};
+/** Storage may be denied; the switch then lasts as long as the address. */
+export const rememberView = (view: UnitView): void => keepText(KEPT_VIEW, view);
 
 /** The search part for the present state; empty where nothing differs from the chapter's own numbers. */
 export const addressOf = (store: Store, search: string): string => {
@@ -52,7 +39,8 @@ export const addressOf = (store: Store, search: string): string => {
         field === undefined || store.pristine(id, name)
           ? undefined
           : field.reason === undefined
-            ? written(field.input, field.value)
+            ? // Always with metric units, whatever the reader sees, so that a link means the same to the next reader.
+              writeValue(field.input, field.value, 'metric')
             : field.text;
       // A list too long for a link is left out of it; its field says so.
       if (text === undefined || !isCarried(text)) parameters.delete(`${id}.${name}`);
@@ -62,11 +50,3 @@ export const addressOf = (store: Store, search: string): string => {
   else parameters.set('units', store.view());
   return parameters.toString();
 };
-
-/** Always with metric units, whatever the reader sees, so that a link means the same to the next reader. */
-const written = (input: Input, value: Value): string =>
-  input.kind === 'quantity'
-    ? writeQuantity(input.name, value as number, 'metric')
-    : typeof value === 'object'
-      ? value.designation
-      : String(value);

@@ -1,7 +1,7 @@
 /** The reader's designs in the masthead: use one on this page and the next, keep this page's numbers, take them along as a file. */
 import { quoted } from '../engine/index.ts';
 import { type Design, nameOf, readDesigns, writeDesigns } from '../shared/design-file.ts';
-import { readInput, writeQuantity } from '../shared/numbers.ts';
+import { readInput, writeValue } from '../shared/numbers.ts';
 import { saveFile } from '../shared/save.ts';
 import { isCarried } from '../shared/texts.ts';
 import { make, setText } from './dom.ts';
@@ -27,17 +27,12 @@ const numbersOf = (store: Store, id: string): Record<string, string> => {
     const { value } = field;
     // Thousands of readings would fill the shelf; they are a measurement and no part of a design.
     if (typeof value === 'string' && !isCarried(value)) continue;
-    numbers[input.name] =
-      input.kind === 'quantity'
-        ? writeQuantity(input.name, value as number, 'metric')
-        : typeof value === 'object'
-          ? value.designation
-          : String(value);
+    numbers[input.name] = writeValue(input, value, 'metric');
   }
   return numbers;
 };
 
-export const wakeDesigns = (place: HTMLElement, store: Store): void => {
+export const wakeDesigns = (place: HTMLElement, store: Store, until: AbortSignal): void => {
   if (store.sets.size === 0) return;
   const status = make('p', { class: 'field-note', role: 'status' });
   const list = make('ul', { class: 'design-list' });
@@ -148,6 +143,6 @@ export const wakeDesigns = (place: HTMLElement, store: Store): void => {
     );
   });
 
-  onShelfChange(refresh);
+  onShelfChange(refresh, until);
   refresh();
 };

@@ -1,32 +1,13 @@
 /** Worked examples and living sentences: the same steps as the build ran, run again on the reader's numbers. */
-import { type SymbolName, symbolFact } from '../engine/index.ts';
-import { type Dress, dressOf, show, showInFormula, type UnitView } from '../shared/format.ts';
+import { type Dress, show, type UnitView } from '../shared/format.ts';
 import { runSteps, type Step } from '../shared/steps.ts';
 import { all, setText } from './dom.ts';
+import { writeSteps } from './step-line.ts';
 import type { Store } from './store.ts';
 
 export const wakeExample = (place: HTMLElement, set: string, steps: readonly Step[], store: Store): void => {
   const lines = all(place, '[data-step]');
-  const refresh = () => {
-    const outcomes = runSteps(steps, store.scope(set));
-    for (const [i, line] of lines.entries()) {
-      const step = steps[i];
-      const outcome = outcomes[i];
-      if (!step || !outcome) continue;
-      line.classList.toggle('refused', !outcome.ok);
-      const result = line.querySelector('[data-result]');
-      if (!result) continue;
-      if (!outcome.ok) {
-        setText(result, outcome.reason);
-        continue;
-      }
-      for (const slot of all(line, '[data-slot]')) {
-        const symbol = slot.dataset.slot as SymbolName;
-        setText(slot, showInFormula(outcome.inputs[symbol] ?? 0, dressOf(symbolFact(symbol)), store.view()));
-      }
-      setText(result, `= ${show(outcome.value, dressOf(symbolFact(step.as), step.digits), store.view())}`);
-    }
-  };
+  const refresh = () => writeSteps(lines, steps, runSteps(steps, store.scope(set)), store.view());
   refresh();
   store.onDrawn((sets, view) => {
     if (view || sets.has(set)) refresh();

@@ -2,19 +2,16 @@
  * Exercises: new numbers as often as wanted, an answer typed with its unit, the slip it looks like, then the hint, then
  * the worked steps. Worked steps fade: whole at first, their end left out for a reader who has solved it before.
  */
-
 import type { Bank } from '../class/bank.ts';
 import { drawItem } from '../class/draw.ts';
 import { acceptedText, answerText, askText, type Exercise, type Item, itemAt } from '../class/exercise.ts';
 import { judge } from '../class/judge.ts';
 import { bankOrder } from '../class/review.ts';
 import type { stepLines } from '../class/steps-text.ts';
-import { type SymbolName, symbolFact } from '../engine/index.ts';
-import { dressOf, show, showInFormula } from '../shared/format.ts';
 import { saveFile } from '../shared/save.ts';
 import { all, make, setText } from './dom.ts';
 import { eraseProgress, progress, progressSays, progressText, recordTry, tallyOf } from './progress.ts';
-
+import { writeSteps } from './step-line.ts';
 import type { Store } from './store.ts';
 
 const MOST_FADED = 2;
@@ -84,7 +81,7 @@ const practise = (
     setText(part('accepted'), acceptedText(item));
     setText(label, `Your answer${exercise.unit === '1' ? '' : ` (a bare number counts as ${exercise.unit})`}`);
     const lines = all(place, '[data-step]');
-    if (lines.length > 0) writeSteps(lines, item, store);
+    if (lines.length > 0) writeSteps(lines, exercise.steps, item.outcomes, store.view());
     else if (following)
       place.querySelector('.steps')?.replaceChildren(...following.stepLines(item).map((line) => make('li', {}, line)));
     fade(Math.min(MOST_FADED, tallyOf(exercise.id).right, exercise.steps.length));
@@ -127,26 +124,10 @@ const practise = (
     worked?.querySelector('summary')?.focus();
   });
   store.onChange((_sets, view) => {
-    if (view) writeSteps(all(place, '[data-step]'), item, store);
+    if (view) writeSteps(all(place, '[data-step]'), item.exercise.steps, item.outcomes, store.view());
   });
   write();
   return { put };
-};
-
-/** The steps are typeset already; only their numbers change. */
-const writeSteps = (lines: readonly HTMLElement[], item: Item, store: Store): void => {
-  for (const [i, line] of lines.entries()) {
-    const [step, outcome] = [item.exercise.steps[i], item.outcomes[i]];
-    if (!step || !outcome?.ok) continue;
-    for (const slot of all(line, '[data-slot]')) {
-      const symbol = slot.dataset.slot as SymbolName;
-      setText(slot, showInFormula(outcome.inputs[symbol] ?? 0, dressOf(symbolFact(symbol)), store.view()));
-    }
-    setText(
-      line.querySelector('[data-result]'),
-      `= ${show(outcome.value, dressOf(symbolFact(step.as), step.digits), store.view())}`,
-    );
-  }
 };
 
 export const wakeExercises = (root: HTMLElement, exercises: readonly Exercise[], store: Store): void => {

@@ -10,6 +10,7 @@ export const wakeFigure = (
   widget: Widget,
   store: Store,
   announce: (text: string) => void,
+  until: AbortSignal,
 ): void => {
   const set = figure.dataset.set ?? '';
   const stage = figure.querySelector<HTMLElement>('[data-stage]');
@@ -110,10 +111,11 @@ export const wakeFigure = (
 
   details?.addEventListener('toggle', words);
   // Paper has no folds, and shows what is out of view too.
-  window.addEventListener('beforeprint', () => {
+  const unfold = () => {
     if (behind) refresh();
     fillTable();
-  });
+  };
+  window.addEventListener('beforeprint', unfold, { signal: until });
   if (details && table) {
     const save = make('button', { type: 'button', class: 'plain' }, 'Save as CSV');
     save.addEventListener('click', () => {

@@ -21,7 +21,8 @@ import { wakeTools } from './tools.ts';
 const NO_SCRIPT =
   'The script of this figure did not come, so its picture keeps the chapter’s own numbers: reload the page to have it follow yours.';
 
-const wake = () => {
+/** Wakes the page for as long as it stands: what it hears beyond its own body it hears until then. */
+const wake = (until: AbortSignal) => {
   const data = document.getElementById('page-model')?.textContent;
   if (!data) return;
   const model = JSON.parse(data) as PageModel;
@@ -40,7 +41,7 @@ const wake = () => {
 
   for (const place of all(root, '[data-tools]')) {
     wakeTools(place, store);
-    wakeDesigns(place, store);
+    wakeDesigns(place, store, until);
   }
   for (const place of all(root, '[data-inputs]')) wakeInputs(place, store);
   for (const example of model.examples)
@@ -59,16 +60,16 @@ const wake = () => {
       if (!part) return;
       const { wakePapers, stepLines } = part as typeof Papers;
       for (const place of all(root, '[data-review]')) wakeReview(place, bank, store, stepLines);
-      for (const place of all(root, '[data-papers]')) wakePapers(place, bank);
+      for (const place of all(root, '[data-papers]')) wakePapers(place, bank, until);
     });
   wakeQuantities(root, model.live, store);
   wakePointing(root);
   wakeScrollers(root, store);
-  wakeProjector(root);
+  wakeProjector(root, until);
   for (const figure of all(root, '[data-figure]'))
     whenSeen(figure, async () => {
       const widget = await loadFigure(figure.dataset.figure ?? '');
-      if (widget) return wakeFigure(figure, widget, store, announce);
+      if (widget) return wakeFigure(figure, widget, store, announce, until);
       figure.classList.add('stale');
       setText(figure.querySelector('[data-refusal]'), NO_SCRIPT);
     });
@@ -83,9 +84,12 @@ const wake = () => {
     }, 250);
   });
 
-  window.addEventListener('beforeprint', () => {
+  until.addEventListener('abort', () => window.clearTimeout(pending));
+
+  const unfold = () => {
     for (const details of document.querySelectorAll('details')) details.open = true;
-  });
+  };
+  window.addEventListener('beforeprint', unfold, { signal: until });
   document.documentElement.dataset.awake = 'true';
 };
 
@@ -102,14 +106,17 @@ const whenSeen = (element: Element, run: () => void) => {
   watch.observe(element);
 };
 
-wake();
+let stands = new AbortController();
+wake(stands.signal);
 
 // In the dev server a saved chapter takes the place of the page that is open, whose script need not load again.
 import.meta.hot?.on('notebook:saved', async () => {
   const page = new DOMParser().parseFromString(await (await fetch(location.href)).text(), 'text/html');
+  stands.abort();
+  stands = new AbortController();
   document.title = page.title;
   document.body.replaceWith(page.body);
-  wake();
+  wake(stands.signal);
 });
 
 // Read once, read anywhere: only where the notebook is hosted, and only a convenience.

@@ -3,22 +3,21 @@
  * is named. The answer can always be opened without predicting.
  */
 import { outOfBounds, quoted, readQuantity, type SymbolName, symbolFact } from '../engine/index.ts';
+import type { PageModel } from '../press/chapter.ts';
 import { dressOf, numeral, show } from '../shared/format.ts';
 import { fieldUnit } from '../shared/numbers.ts';
 import { make, setText } from './dom.ts';
 import type { Store } from './store.ts';
 
-export interface PredictionModel {
-  readonly output: string;
-  readonly answer: number;
-  readonly digits: number;
-  readonly slips: readonly { readonly value: number; readonly says: string }[];
-}
-
 /** Within this share of the answer a prediction counts as right: the point is the idea, not the last digit. */
 const NEAR = 0.02;
 
-export const wakePrediction = (place: HTMLElement, model: PredictionModel, store: Store, index: number): void => {
+export const wakePrediction = (
+  place: HTMLElement,
+  model: PageModel['predictions'][number],
+  store: Store,
+  index: number,
+): void => {
   const attempt = place.querySelector('.attempt');
   const reveal = place.querySelector('details');
   if (!attempt || !reveal) return;

@@ -2,6 +2,8 @@
  * What the reader has tried and got right, by exercise: kept in this browser and nowhere else, exportable, erasable. Where
  * storage is denied it lasts as long as the page.
  */
+import { keepText, keptText, onlyHeld } from './kept-text.ts';
+
 export interface Tally {
   readonly tried: number;
   readonly right: number;
@@ -11,16 +13,12 @@ export type Progress = Readonly<Record<string, Tally>>;
 const KEY = 'notebook-progress';
 const NOTHING: Tally = { tried: 0, right: 0 };
 
-/** What storage would not take. */
-let held: Progress | undefined;
-
 const isCount = (x: unknown): x is number => Number.isSafeInteger(x) && (x as number) >= 0;
 
 /** What is stored, each entry that makes sense; another page, or another hand, may have written there. */
 export const progress = (): Progress => {
-  if (held) return held;
   try {
-    const stored: unknown = JSON.parse(localStorage.getItem(KEY) ?? 'null');
+    const stored: unknown = JSON.parse(keptText(KEY));
     if (typeof stored !== 'object' || stored === null) return {};
     const sound: Record<string, Tally> = {};
     for (const [id, tally] of Object.entries(stored as Record<string, Partial<Tally> | null>))
@@ -38,29 +36,15 @@ export const tallyOf = (id: string): Tally => {
 
 export const recordTry = (id: string, right: boolean): void => {
   const { tried, right: good } = tallyOf(id);
-  const now = { ...progress(), [id]: { tried: tried + 1, right: good + Number(right) } };
-  try {
-    localStorage.setItem(KEY, JSON.stringify(now));
-    held = undefined;
-  } catch {
-    // It is held in this page, and the line under the exercises can still export it.
-    held = now;
-  }
+  keepText(KEY, JSON.stringify({ ...progress(), [id]: { tried: tried + 1, right: good + Number(right) } }));
 };
 
-export const eraseProgress = (): void => {
-  try {
-    localStorage.removeItem(KEY);
-    held = undefined;
-  } catch {
-    held = {};
-  }
-};
+export const eraseProgress = (): void => keepText(KEY, '');
 
 export const progressText = (): string => `${JSON.stringify({ exercises: progress() }, null, 2)}\n`;
 
 export const progressSays = (ids: readonly string[]): string => {
   const all = progress();
   const done = ids.filter((id) => Object.hasOwn(all, id) && (all[id]?.right ?? 0) > 0).length;
-  return `${done} of ${ids.length} solved at least once. ${held ? 'This browser would not keep it, so it lasts until the page is closed: save it to a file.' : 'This is kept in your browser only.'}`;
+  return `${done} of ${ids.length} solved at least once. ${onlyHeld(KEY) ? 'This browser would not keep it, so it lasts until the page is closed: save it to a file.' : 'This is kept in your browser only.'}`;
 };

@@ -5,7 +5,7 @@
  */
 import { all, make, setText } from './dom.ts';
 
-export const wakeProjector = (root: HTMLElement): void => {
+export const wakeProjector = (root: HTMLElement, until: AbortSignal): void => {
   const shown = all(root, 'article > figure.live, article > .example');
   let at = -1;
   let back: HTMLElement | undefined;
@@ -81,7 +81,7 @@ export const wakeProjector = (root: HTMLElement): void => {
     element.append(open);
   }
 
-  document.addEventListener('keydown', (event) => {
+  const press = (event: KeyboardEvent) => {
     if (at < 0 || event.ctrlKey || event.altKey || event.metaKey) return;
     if (event.key === 'Escape') return close();
     const busy =
@@ -97,5 +97,7 @@ export const wakeProjector = (root: HTMLElement): void => {
     else if (way !== 0) go(at + way);
     else return;
     event.preventDefault();
-  });
+  };
+  document.addEventListener('keydown', press, { signal: until });
+  until.addEventListener('abort', close);
 };

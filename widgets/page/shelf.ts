@@ -5,24 +5,15 @@
  */
 import { bad, good, type Result } from '../engine/index.ts';
 import { type Design, MOST_DESIGNS, readDesigns, writeDesigns } from '../shared/design-file.ts';
+import { keepText, keptText, onlyHeld } from './kept-text.ts';
 
 const KEY = 'notebook-designs';
 const IN_USE = 'notebook-design-in-use';
 
-/** What this page knows that storage does not: all of it where there is none, the last change where it would not be taken. */
-let held: readonly Design[] | undefined;
-let heldInUse: string | undefined;
-
 /** The designs, or why what is stored can't be read. */
 export const readShelf = (): Result<readonly Design[]> => {
-  if (held) return good(held);
-  let text: string | null = null;
-  try {
-    text = localStorage.getItem(KEY);
-  } catch {
-    // Storage is denied, and nothing has been kept yet.
-  }
-  if (text === null) return good([]);
+  const text = keptText(KEY);
+  if (text === '') return good([]);
   const read = readDesigns(text);
   // A half-written entry is not thrown away: it stays in storage until something good is kept over it.
   return read.ok
@@ -38,16 +29,12 @@ export const designs = (): readonly Design[] => {
 };
 
 const write = (list: readonly Design[]): Result<readonly Design[]> => {
-  try {
-    localStorage.setItem(KEY, writeDesigns(list));
-    held = undefined;
-  } catch {
-    held = list;
-    return bad(
-      'This browser would not keep the designs (its storage is full or switched off). They last until the page is closed: export them to a file.',
-    );
-  }
-  return good(list);
+  keepText(KEY, writeDesigns(list));
+  return onlyHeld(KEY)
+    ? bad(
+        'This browser would not keep the designs (its storage is full or switched off). They last until the page is closed: export them to a file.',
+      )
+    : good(list);
 };
 
 /** Keeps numbers under a name. Numbers a design has already and that are not given stay: it grows from chapter to chapter. */
@@ -64,32 +51,23 @@ export const removeDesign = (name: string): Result<readonly Design[]> =>
   write(designs().filter((d) => d.name !== name));
 
 export const designInUse = (): Design | undefined => {
-  let name = heldInUse;
-  try {
-    name ??= localStorage.getItem(IN_USE) ?? '';
-  } catch {
-    // Storage is denied, and nothing has been chosen yet.
-  }
+  const name = keptText(IN_USE);
   return designs().find((d) => d.name === name);
 };
 
 export const useDesign = (name: string): void => {
-  try {
-    localStorage.setItem(IN_USE, name);
-    heldInUse = undefined;
-  } catch {
-    // The choice then lasts as long as the page.
-    heldInUse = name;
-  }
+  keepText(IN_USE, name);
   for (const listener of listeners) listener();
 };
 
-const listeners: (() => void)[] = [];
+const listeners = new Set<() => void>();
 
 /** Tells when another design is in use, or another tab has changed the shelf. */
-export const onShelfChange = (listener: () => void): void => {
-  listeners.push(listener);
-  window.addEventListener('storage', (event) => {
-    if (event.key === KEY || event.key === IN_USE || event.key === null) listener();
-  });
+export const onShelfChange = (listener: () => void, until: AbortSignal): void => {
+  const stored = ({ key }: StorageEvent) => {
+    if (key === KEY || key === IN_USE || key === null) listener();
+  };
+  listeners.add(listener);
+  window.addEventListener('storage', stored, { signal: until });
+  until.addEventListener('abort', () => listeners.delete(listener));
 };

@@ -15,6 +15,7 @@ import {
   scopeOf,
   type Value,
   writeQuantity,
+  writeValue,
 } from '../shared/numbers.ts';
 import { aheadOf, longestOf, MOST_CARRIED } from '../shared/texts.ts';
 
@@ -68,20 +69,17 @@ export const createStore = (
   let view = firstView;
   let viewDirty = false;
   let asked = false;
-  /** A long text is taken once it has been read; what is typed meanwhile takes its place. */
-  let stopReading = (): void => {};
-
-  const canonical = (input: Input, value: Value): string =>
-    input.kind === 'quantity'
-      ? writeQuantity(input.name, value as number, view)
-      : typeof value === 'object'
-        ? value.designation
-        : String(value);
+  /** A long text is taken once it has been read; what its field is given meanwhile takes its place. */
+  const readings = new Map<string, () => void>();
+  const stopReading = (set: string, name: string) => {
+    readings.get(key(set, name))?.();
+    readings.delete(key(set, name));
+  };
 
   const start = (set: NumberSet, input: Input): Field => {
     const read = readInput(input, input.start, 'metric');
     if (!read.ok) throw new Error(`${set.id}.${input.name}: ${read.reason}`);
-    return { input, text: canonical(input, read.value), value: read.value, reason: undefined };
+    return { input, text: writeValue(input, read.value, view), value: read.value, reason: undefined };
   };
 
   const announce = () => {
@@ -122,7 +120,7 @@ export const createStore = (
 
   const tidy = (set: string, name: string) => {
     const field = fields.get(key(set, name));
-    if (field && field.reason === undefined) write(set, { ...field, text: canonical(field.input, field.value) });
+    if (field && field.reason === undefined) write(set, { ...field, text: writeValue(field.input, field.value, view) });
   };
 
   for (const set of sets)
@@ -153,13 +151,18 @@ export const createStore = (
       announce();
     },
     type: (set, name, text) => {
-      stopReading();
+      stopReading(set, name);
       const input = fields.get(key(set, name))?.input;
       const ahead = input?.kind === 'text' ? aheadOf(input.name, text) : undefined;
-      if (ahead) stopReading = inSlices(ahead, () => retype(set, name, text, view));
+      if (ahead)
+        readings.set(
+          key(set, name),
+          inSlices(ahead, () => retype(set, name, text, view)),
+        );
       else retype(set, name, text, view);
     },
     load: (set, name, text) => {
+      stopReading(set, name);
       retype(set, name, text, 'metric');
       tidy(set, name);
     },
@@ -179,7 +182,11 @@ export const createStore = (
     },
     tidy,
     reset: () => {
-      for (const [id, set] of byId) for (const input of set.inputs) write(id, start(set, input));
+      for (const [id, set] of byId)
+        for (const input of set.inputs) {
+          stopReading(id, input.name);
+          write(id, start(set, input));
+        }
     },
     pristine: (id, name) => {
       const [field, first] = [fields.get(key(id, name)), starts.get(key(id, name))];

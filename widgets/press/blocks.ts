@@ -102,7 +102,7 @@ export const readBlock = (
     if (declared.examples.has(id))
       book.note(opening, `There are two examples called “${id}”; give this one another name.`);
     if (title === '') book.note(opening, `The example “${id}” has no title; write “example ${id}: title”.`);
-    const { steps } = readLines(body, line, set, declared, book);
+    const steps = readLines(body, line, set, declared, book);
     checkSteps(steps, startScope(set, declared), book);
     if (steps.length === 0) book.note(opening, `The example “${id}” has no steps.`);
     const block: Example = {
@@ -126,7 +126,7 @@ export const readBlock = (
       return undefined;
     }
     const set = setFor(shared ? id : undefined, id, opening, declared, book);
-    const { steps } = readLines(body, line, set, declared, book);
+    const steps = readLines(body, line, set, declared, book);
     if (steps[0]) book.note(steps[0].line, 'A figure takes numbers, not steps.');
     const have = new Set(declared.sets.get(set)?.map((i) => i.name));
     const missing = [
@@ -181,14 +181,8 @@ interface PlacedStep extends ExpectedStep {
   readonly line: number;
 }
 
-/** Reads number and step lines; numbers join the set, other lines go to `others`. */
-const readLines = (
-  body: string,
-  firstLine: number,
-  set: string,
-  declared: Declared,
-  book: Ledger,
-): { steps: PlacedStep[] } => {
+/** Reads number and step lines; numbers join the set. */
+const readLines = (body: string, firstLine: number, set: string, declared: Declared, book: Ledger): PlacedStep[] => {
   const steps: PlacedStep[] = [];
   const inputs = declared.sets.get(set) ?? [];
   for (const [i, text] of body.split('\n').entries()) {
@@ -206,7 +200,7 @@ const readLines = (
       else inputs.push(input.value);
     }
   }
-  return { steps };
+  return steps;
 };
 
 export const startValues = (inputs: readonly Input[]): Map<string, Value> => {

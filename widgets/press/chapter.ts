@@ -12,7 +12,7 @@ import type { Exercise } from '../class/exercise.ts';
 import type { NumberSet } from '../shared/numbers.ts';
 import type { Step } from '../shared/steps.ts';
 import type { Widget } from '../shared/widget.ts';
-import { asSet, type Block, type Declared, isBlock, readBlock } from './blocks.ts';
+import { asSet, type Block, type Declared, isBlock, readBlock, type Slip } from './blocks.ts';
 import { derivation } from './derivation.ts';
 import { typesetEquation } from './expression.ts';
 import { type LiveValue, renderInline } from './inline.ts';
@@ -29,7 +29,7 @@ export interface PageModel {
     readonly output: string;
     readonly answer: number;
     readonly digits: number;
-    readonly slips: readonly { value: number; says: string }[];
+    readonly slips: readonly Slip[];
   }[];
   readonly exercises: readonly Exercise[];
   /** Every exercise of the book, on the page where papers are set. */

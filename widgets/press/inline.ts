@@ -19,7 +19,6 @@ import type { Ledger } from './mistake.ts';
 export interface LiveValue {
   readonly set: string;
   readonly steps: readonly Step[];
-  readonly digits: number;
 }
 
 export const renderInline = (
@@ -47,7 +46,7 @@ export const renderInline = (
   const fault = expectationFault(last, outcome.value);
   if (fault !== undefined) book.note(line, fault);
   const dress = dressOf(symbolFact(last.step.as), last.expected.digits);
-  if (now) live.push({ set, steps, digits: last.expected.digits });
+  if (now) live.push({ set, steps });
   return quantity(outcome.value, dress, last.step.as, now ? live.length - 1 : undefined);
 };
 

@@ -7,7 +7,7 @@ import { readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { ONE_FILE } from './one-file.mjs';
 
-export const OFFLINE = 'offline.js';
+const OFFLINE = 'offline.js';
 
 /** Runs in the browser as the service worker. */
 const serve = (version, files) => {

@@ -48,15 +48,12 @@ export const writeOneFile = (folder) => {
       ];
     }),
   );
-  const style = assets
-    .filter((name) => name.endsWith('.css'))
-    .map(read)
-    .join('\n')
-    .replace(
-      /url\(["']?\.?\/?([^)"']+\.woff2)["']?\)/g,
-      (_, font) =>
-        `url(data:font/woff2;base64,${readFileSync(join(folder, 'assets', font.replace(/^.*\//, ''))).toString('base64')})`,
-    );
+  // The styles are those of any page, with the fonts in them.
+  const [, styles = ''] = /<style>([\s\S]*?)<\/style>/.exec(readFileSync(join(folder, 'index.html'), 'utf8')) ?? [];
+  const style = styles.replace(
+    /url\(([^)]+\.woff2)\)/g,
+    (_, font) => `url(data:font/woff2;base64,${readFileSync(join(folder, font)).toString('base64')})`,
+  );
   const notebook = assets.find((name) => /^notebook-.*\.js$/.test(name));
   const late = assets.filter((name) => name.endsWith('.js') && name !== notebook && !name.includes('-worker-'));
   const routing = `(${router.toString()})();`;

@@ -3,7 +3,7 @@
 import { escapeText } from '../shared/svg.ts';
 import type { Pressed } from './chapter.ts';
 import { jsonForHtml } from './html.ts';
-import { PAGE_POLICY } from './policy.mjs';
+import { pagePolicy } from './policy.mjs';
 
 export interface Place {
   readonly slug: string;
@@ -14,33 +14,35 @@ export interface Place {
 }
 
 export interface Assets {
-  /** Script and style addresses, relative to the page. */
+  /** Script addresses, relative to the page. */
   readonly scripts: readonly string[];
-  readonly styles: readonly string[];
+  /** The address of the style sheet, or its text: a page that holds it is painted after one answer of a server. */
+  readonly style: { readonly address: string } | { readonly text: string };
   readonly icon: string;
   /** A classic script runs from a file as well; the dev server serves modules, and adds scripts of its own that the policy would stop. */
   readonly module: boolean;
 }
 
-export const NOTEBOOK = 'Differential screws, worked';
+const NOTEBOOK = 'Differential screws, worked';
 
 export const pageHtml = (pressed: Pressed, place: Place, all: readonly Place[], assets: Assets): string => {
   const at = all.findIndex((p) => p.slug === place.slug);
   const chapters = all.filter((p) => p.number !== undefined);
   const [before, after] = [all[at - 1], all[at + 1]];
   const title = place.number === undefined ? NOTEBOOK : `${pressed.title} · ${NOTEBOOK}`;
+  const { style } = assets;
   const script = (src: string) =>
     assets.module ? `<script type="module" src="${src}"></script>` : `<script defer src="${src}"></script>`;
   return `<!doctype html>
 <html lang="en-GB" data-units="metric">
 <head>
-<meta charset="utf-8">${assets.module ? '' : `\n${PAGE_POLICY}`}
+<meta charset="utf-8">${assets.module ? '' : `\n${pagePolicy('text' in style ? [style.text] : [])}`}
 <meta name="viewport" content="width=device-width, initial-scale=1">
 <title>${escapeText(title)}</title>
 <meta name="description" content="${escapeText(pressed.goal)}">
 <meta name="color-scheme" content="light dark">
 <link rel="icon" href="${assets.icon}">
-${assets.styles.map((href) => `<link rel="stylesheet" href="${href}">`).join('\n')}
+${'text' in style ? `<style>${style.text}</style>` : `<link rel="stylesheet" href="${style.address}">`}
 ${assets.scripts.map(script).join('\n')}
 <script type="application/ld+json">${jsonForHtml(learningResource(pressed, place))}</script>
 </head>

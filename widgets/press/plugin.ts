@@ -1,6 +1,6 @@
 /**
  * The press as a Vite plugin. In the dev server each page is pressed when it is asked for, and asks again
- * when a chapter is saved; in a build every page is written beside one classic script and one style sheet, with relative
+ * when a chapter is saved; in a build every page is written with its styles in it, beside one classic script, with relative
  * addresses only, so that the folder works on a server, under a sub-path or from a stick.
  */
 import { readdirSync } from 'node:fs';
@@ -16,7 +16,7 @@ export interface PressOptions {
   readonly widgets: ReadonlyMap<string, Widget>;
 }
 
-export const ICON = 'notebook.svg';
+const ICON = 'notebook.svg';
 
 /** Tells open pages of the dev server that a chapter was saved; the page knows it by the same name. */
 const CHAPTER_SAVED = 'notebook:saved';
@@ -40,7 +40,7 @@ export const press = ({ chapters, widgets }: PressOptions): Plugin => {
         const page = bookPage(book, slug, {
           // The server’s own client is named here: having it put in would read the whole page for the sake of one line.
           scripts: ['/@vite/client', '/widgets/page/main.ts'],
-          styles: ['/widgets/page/styles/notebook.css'],
+          style: { address: '/widgets/page/styles/notebook.css' },
           icon: `/${ICON}`,
           module: true,
         });
@@ -68,16 +68,24 @@ export const press = ({ chapters, widgets }: PressOptions): Plugin => {
           .replace(/font-display:\s*block/g, 'font-display: swap'),
     },
     generateBundle: {
-      // After the style sheet has its name.
+      // After scripts and fonts have their names.
       order: 'post',
       handler(_options, bundle) {
-        const names = Object.keys(bundle);
-        const ending = (end: string) => names.filter((n) => n.endsWith(end));
+        const scripts = Object.keys(bundle).filter((name) => name.endsWith('.js'));
+        const text = Object.values(bundle)
+          .flatMap((file) => (file.type === 'asset' && file.fileName.endsWith('.css') ? [file] : []))
+          .map((file) => {
+            delete bundle[file.fileName];
+            return String(file.source);
+          })
+          .join('')
+          .replace(/url\((?!data:|#)(?:\.\/)?/g, 'url(assets/')
+          .trim();
         const book = read();
         for (const { slug } of book.places) {
           const source = bookPage(book, slug, {
-            scripts: ending('.js'),
-            styles: ending('.css'),
+            scripts,
+            style: { text },
             icon: ICON,
             module: false,
           });

@@ -1,2 +1,2 @@
-export const PAGE_POLICY: string;
+export function pagePolicy(styles: readonly string[]): string;
 export function oneFilePolicy(scripts: readonly string[], styles: readonly string[]): string;

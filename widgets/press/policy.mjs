@@ -17,17 +17,21 @@ const policy = (rules) =>
     .map(([name, sources]) => `${name} ${sources}`)
     .join('; ')}">`;
 
-/** For a page beside its files. Browsers before 2022 do not know the two kinds of `style-src-…` and fall back on the first. */
-export const PAGE_POLICY = policy({
-  'script-src': "'self'",
-  'worker-src': "'self'",
-  'style-src': "'self' 'unsafe-inline'",
-  'style-src-elem': "'self'",
-  'font-src': "'self'",
-  'img-src': "'self'",
-});
-
 const hashOf = (text) => `'sha256-${createHash('sha256').update(text).digest('base64')}'`;
+
+/**
+ * For a page beside its files, with the styles of these very texts in it. Browsers before 2022 do not know the two kinds of
+ * `style-src-…` and fall back on the first.
+ */
+export const pagePolicy = (styles) =>
+  policy({
+    'script-src': "'self'",
+    'worker-src': "'self'",
+    'style-src': "'self' 'unsafe-inline'",
+    'style-src-elem': ["'self'", ...styles.map(hashOf)].join(' '),
+    'font-src': "'self'",
+    'img-src': "'self'",
+  });
 
 /** For the page that holds all within itself: the scripts and styles with these very texts. */
 export const oneFilePolicy = (scripts, styles) =>

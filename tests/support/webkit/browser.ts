@@ -8,8 +8,8 @@ export interface WebkitBrowser {
   readonly close: () => Promise<void>;
 }
 
-export const launchWebkit = async (): Promise<WebkitBrowser> => {
-  const driver = await startWebkit();
+export const launchWebkit = async (likes: { dark: boolean }): Promise<WebkitBrowser> => {
+  const driver = await startWebkit(likes);
   const at = { handle: '' };
   // The last window closed would end the session, so none is.
   const free = [(await driver.ask('GET', '/window')) as string];

@@ -28,9 +28,9 @@ const freePort = (): Promise<number> =>
 
 const pause = (ms: number): Promise<void> => new Promise((done) => setTimeout(done, ms));
 
-export const startWebkit = async (): Promise<Driver> => {
+export const startWebkit = async ({ dark }: { dark: boolean }): Promise<Driver> => {
   const folder = mkdtempSync(join(tmpdir(), 'webkit-'));
-  // The desktop's settings, from which WebKit takes what the reader prefers: no motion, a light page.
+  // The desktop's settings, from which WebKit takes what the reader prefers: no motion.
   mkdirSync(join(folder, 'gtk-3.0'));
   writeFileSync(join(folder, 'gtk-3.0/settings.ini'), '[Settings]\ngtk-enable-animations=0\n');
   // The bar of buttons over the page would keep its window wider than a phone.
@@ -76,7 +76,9 @@ export const startWebkit = async (): Promise<Driver> => {
     }
   const session = (await send('POST', '/session', {
     capabilities: {
-      alwaysMatch: { 'webkitgtk:browserOptions': { binary: MINI_BROWSER, args: ['--automation'] } },
+      alwaysMatch: {
+        'webkitgtk:browserOptions': { binary: MINI_BROWSER, args: ['--automation', ...(dark ? ['--dark-mode'] : [])] },
+      },
     },
   })) as { sessionId: string };
   const at = `/session/${session.sessionId}`;

@@ -1,0 +1,30 @@
+/**
+ * Texts that this browser keeps, each under a key, for every page and every tab. What its storage would not take, since it is
+ * full or denied, is held in this page and stands over what is stored, until storage takes the next.
+ */
+const held = new Map<string, string>();
+
+/** The text under a key; empty where there is none. */
+export const keptText = (key: string): string => {
+  const text = held.get(key);
+  if (text !== undefined) return text;
+  try {
+    return localStorage.getItem(key) ?? '';
+  } catch {
+    return '';
+  }
+};
+
+/** Whether a text lasts only until the page is closed. */
+export const onlyHeld = (key: string): boolean => held.has(key);
+
+/** Keeps a text in the place of what is there, an empty one by taking that away. */
+export const keepText = (key: string, text: string): void => {
+  try {
+    if (text === '') localStorage.removeItem(key);
+    else localStorage.setItem(key, text);
+    held.delete(key);
+  } catch {
+    held.set(key, text);
+  }
+};
