@@ -154,7 +154,7 @@ const ofFiles = () => visit(`${asFiles().slice('file:///'.length)}index.html`, {
 
 /** The browser’s own word for a file that is not there; anything else stays a fault. */
 const forgiveMissing = (faults: string[]) => {
-  const other = faults.filter((f) => !/ERR_FILE_NOT_FOUND|download(?:able)? font|Loading failed/.test(f));
+  const other = faults.filter((f) => !/ERR_FILE_NOT_FOUND|download(?:able)? (?:font|failed)|Loading failed/.test(f));
   faults.splice(0, faults.length, ...other);
 };
 
@@ -195,6 +195,7 @@ describe('files that are missing', () => {
     await awake(page);
     await type(await threadA(page), 'M12x1.75');
     expect(await sentence(figure(page, 'section'))).toContain('162.5 µm');
+    await page.evaluate(() => document.fonts.ready);
     const [wide, window] = await page.evaluate(() => [document.documentElement.scrollWidth, innerWidth]);
     expect(wide).toBeLessThanOrEqual(window ?? 0);
     forgiveMissing(faults);

@@ -18,7 +18,7 @@ const stopsOf = (place: Locator, from?: number): Promise<{ stops: Stop[]; at: nu
     const all = [
       ...figure.querySelectorAll<Control>('a[href], button, input, textarea, summary, [tabindex="0"]'),
     ].filter((e) => e.checkVisibility() && !e.matches(':disabled, [type=radio]:not(:checked)'));
-    if (start !== undefined) {
+    if (start !== null) {
       figure.tabIndex = -1;
       (all[start] ?? figure).focus({ preventScroll: true });
     }
@@ -32,7 +32,7 @@ const stopsOf = (place: Locator, from?: number): Promise<{ stops: Stop[]; at: nu
       };
     });
     return { stops, at: all.indexOf(document.activeElement as Control) };
-  }, from);
+  }, from ?? null);
 
 /** Tab to what is looked for, from a few stops before it or from the head of the figure; whole pages are tabbed through where access is asked. */
 export const tabTo = async (place: Locator, found: (at: Stop) => boolean, what: string): Promise<void> => {
@@ -58,12 +58,15 @@ export const keys = (place: Locator): Hands => {
     },
     choose: async (option) => {
       await tabTo(place, ({ options }) => options.includes(option), `choice of “${option}”`);
-      const chosen = async () => {
+      // Not every browser goes round from the last to the first.
+      for (let i = 0; i < 12; i++) {
         const { stops, at } = await stopsOf(place);
-        return stops[at]?.value;
-      };
-      for (let i = 0; i < 12 && (await chosen()) !== option; i++) await keyboard.press('ArrowDown');
-      await settled(place.page());
+        const { options = [], value = '' } = stops[at] ?? {};
+        const further = options.indexOf(option) - options.indexOf(value);
+        if (further === 0) break;
+        await keyboard.press(further > 0 ? 'ArrowDown' : 'ArrowUp');
+        await settled(place.page());
+      }
     },
     press: async (button) => {
       await tabTo(place, ({ name }) => name.startsWith(button), `button “${button}”`);
