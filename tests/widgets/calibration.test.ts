@@ -1,14 +1,13 @@
 /** Calibration, practice rig and certificate: what is drawn, said and tabled is what the engine says. */
 import { describe, expect, it } from 'vitest';
 import { calibrationFigure } from '../../widgets/calibration/calibration.ts';
-import { COLUMNS, cloudOf, thinned } from '../../widgets/calibration/plots.ts';
+import { COLUMNS, cloudOf, extremes } from '../../widgets/calibration/plots.ts';
 import { certificateFigure } from '../../widgets/certificate/certificate.ts';
 import { type Calibration, calibrate, parseReadings } from '../../widgets/engine/index.ts';
 import { xAt, yAt } from '../../widgets/plots/frame.ts';
 import { practiceRig } from '../../widgets/practice-rig/practice-rig.ts';
 import { digitsFor } from '../../widgets/shared/calibration-words.ts';
 import type { Numbers } from '../../widgets/shared/numbers.ts';
-import type { Point } from '../../widgets/shared/svg.ts';
 import { isCarried, longestOf, TEXTS } from '../../widgets/shared/texts.ts';
 import { blocksOf, CHAPTERS } from '../support/chapters.ts';
 import { numbersOf, picture, pointsOf, textOf } from '../support/figures.ts';
@@ -165,12 +164,16 @@ describe('calibration', () => {
   });
 
   it('draws few points of many readings, the extremes of each stretch among them', () => {
-    const points = Array.from({ length: 10_000 }, (_, i): Point => [i / 100, Math.sin(i) + (i === 4321 ? 50 : 0)]);
-    const kept = thinned(points, 0, 100, COLUMNS);
+    const turns = Array.from({ length: 10_000 }, (_, i) => i / 100);
+    const read = turns.map((_, i) => Math.sin(i) + (i === 4321 ? 50 : 0) - (i === 9000 ? 50 : 0));
+    const kept = extremes(turns, read, [0, 100], COLUMNS);
+    expect(kept.length).toBeGreaterThan(COLUMNS);
     expect(kept.length).toBeLessThanOrEqual(2 * COLUMNS);
-    expect(kept).toContainEqual(points[4321]);
-    expect(kept.map(([x]) => x)).toEqual(kept.map(([x]) => x).toSorted((a, b) => a - b));
-    expect(thinned(points.slice(0, 50), 0, 100, COLUMNS)).toEqual(points.slice(0, 50));
+    expect(kept).toContain(4321);
+    expect(kept).toContain(9000);
+    expect(kept).toEqual(kept.toSorted((a, b) => a - b));
+    const few = turns.slice(0, 50);
+    expect(extremes(few, read, [0, 100], COLUMNS)).toEqual([...few.keys()]);
     const text = [
       'turns; reading (µm)',
       ...Array.from({ length: 20_000 }, (_, i) => `${i / 1000}; ${(i * 0.0887 + Math.sin(i)).toFixed(3)}`),

@@ -7,28 +7,53 @@ import { type Calibration, type Direction, fittedCurve } from '../engine/index.t
 import { axisUnit, type Frame, panelHtml, xAt, yAt } from '../plots/frame.ts';
 import type { UnitView } from '../shared/format.ts';
 import { type Point, polyline, px } from '../shared/svg.ts';
+import { extent } from '../shared/ticks.ts';
 
 const DIRECTIONS: readonly Direction[] = ['up', 'down'];
 /** Columns in which points are told apart. */
 export const COLUMNS = 160;
 const CURVE_POINTS = 240;
 
-/** Of the points in each of `columns` columns the lowest and the highest, in the order they came. */
-export const thinned = (points: readonly Point[], low: number, high: number, columns: number): readonly Point[] => {
-  if (points.length <= 2 * columns) return points;
-  const least: (number | undefined)[] = [];
-  const most: (number | undefined)[] = [];
-  const at = (i: number): Point => points[i] ?? [0, 0];
-  for (const [i, [x, y]] of points.entries()) {
-    const column = Math.min(columns - 1, Math.max(0, Math.floor(((x - low) / (high - low)) * columns)));
-    const [a, b] = [least[column], most[column]];
-    if (a === undefined || y < at(a)[1]) least[column] = i;
-    if (b === undefined || y > at(b)[1]) most[column] = i;
+/** Of the points in each of `columns` columns the lowest and the highest, by their places in the list, in the order they came. */
+export const extremes = (
+  xs: readonly number[],
+  ys: readonly number[],
+  [low, high]: readonly [number, number],
+  columns: number,
+): readonly number[] => {
+  if (xs.length <= 2 * columns) return [...xs.keys()];
+  const least: number[] = new Array(columns).fill(-1);
+  const most: number[] = new Array(columns).fill(-1);
+  const y = (i: number): number => ys[i] ?? Number.NaN;
+  for (let i = 0; i < xs.length; i++) {
+    const across = (((xs[i] ?? low) - low) / (high - low)) * columns;
+    const column = Math.min(columns - 1, Math.max(0, Math.floor(across)));
+    if (!(y(i) >= y(least[column] ?? -1))) least[column] = i;
+    if (!(y(i) <= y(most[column] ?? -1))) most[column] = i;
   }
-  return [...new Set([...least, ...most])]
-    .filter((i): i is number => i !== undefined)
-    .sort((a, b) => a - b)
-    .map(at);
+  return [...new Set([...least, ...most])].filter((i) => i >= 0).sort((i, j) => i - j);
+};
+
+/** The readings from one direction, each a list of its own: there may be a hundred thousand, which are drawn in one go. */
+interface Column {
+  readonly turns: number[];
+  readonly reading: number[];
+  /** Off the straight line. */
+  readonly off: number[];
+}
+
+const byDirection = ({ rows, line }: Calibration): Record<Direction, Column> => {
+  const found: Record<Direction, Column> = {
+    up: { turns: [], reading: [], off: [] },
+    down: { turns: [], reading: [], off: [] },
+  };
+  for (const { turns, reading, direction } of rows) {
+    const column = found[direction];
+    column.turns.push(turns);
+    column.reading.push(reading);
+    column.off.push(reading - line.intercept - line.slope * turns);
+  }
+  return found;
 };
 
 export interface Cloud {
@@ -37,15 +62,6 @@ export interface Cloud {
   /** Points drawn, of how many. */
   readonly drawn: number;
 }
-
-const extent = (values: Iterable<number>): [number, number] => {
-  let [low, high] = [Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY];
-  for (const v of values) {
-    if (v < low) low = v;
-    if (v > high) high = v;
-  }
-  return [low, high];
-};
 
 const roomy = ([low, high]: [number, number], least: number): [number, number] => {
   const room = Math.max(0.07 * (high - low), least);
@@ -58,14 +74,19 @@ const marker = (direction: Direction, [x, y]: Point, size: number): string =>
     ? `M${px(x)} ${px(y - size)}l${size} ${1.75 * size}h${-2 * size}Z`
     : `M${px(x)} ${px(y + size)}l${size} ${-1.75 * size}h${-2 * size}Z`;
 /** Half the width of a mark, in px of the drawing. */
-export const markSize = (readings: number): number => (readings > 2 * COLUMNS ? 2 : 4);
+const markSize = (readings: number): number => (readings > 2 * COLUMNS ? 2 : 4);
 
 export const cloudOf = (c: Calibration, view: UnitView): Cloud => {
   const { rows, line } = c;
-  const x = roomy(extent(rows.map((r) => r.turns)), 1e-6);
-  const off = rows.map((r) => r.reading - line.intercept - line.slope * r.turns);
-  const z = roomy(extent(rows.map((r) => r.reading)), 1e-6);
-  const e = roomy(extent([0, ...extent(off)]), 1e-5);
+  const columns = byDirection(c);
+  const of = (kind: keyof Column): [number, number] =>
+    extent(
+      DIRECTIONS.map((direction) => columns[direction][kind]).flatMap((all) => (all.length > 0 ? extent(all) : [])),
+    );
+  const span = of('turns');
+  const x = roomy(span, 1e-6);
+  const z = roomy(of('reading'), 1e-6);
+  const e = roomy(extent([0, ...of('off')]), 1e-5);
   const frame = (y: [number, number]): Frame => ({
     x,
     y,
@@ -73,21 +94,22 @@ export const cloudOf = (c: Calibration, view: UnitView): Cloud => {
   });
   const frames = { readings: frame(z), residuals: frame(e) };
   let drawn = 0;
-  const points = (values: readonly number[], f: Frame): string =>
+  const points = (kind: 'reading' | 'off', f: Frame): string =>
     DIRECTIONS.map((direction) => {
-      const all: Point[] = [];
-      for (const [i, row] of rows.entries())
-        if (row.direction === direction) all.push([xAt(f, row.turns), yAt(f, values[i] ?? 0)]);
-      const kept = thinned(all, xAt(f, x[0]), xAt(f, x[1]), COLUMNS);
+      const { turns, [kind]: values } = columns[direction];
+      const kept = extremes(turns, values, x, COLUMNS);
       drawn += kept.length;
-      return `<path class="reading ${direction}" d="${kept.map((p) => marker(direction, p, markSize(rows.length))).join('')}"/>`;
+      const marks = kept.map((i) =>
+        marker(direction, [xAt(f, turns[i] ?? 0), yAt(f, values[i] ?? 0)], markSize(rows.length)),
+      );
+      return `<path class="reading ${direction}" d="${marks.join('')}"/>`;
     }).join('');
-  const [left, right] = extent(rows.map((r) => r.turns));
-  const curve = (of: (n: number) => number, f: Frame): string =>
+  const [left, right] = span;
+  const curve = (at: (n: number) => number, f: Frame): string =>
     polyline(
       Array.from({ length: CURVE_POINTS + 1 }, (_, i): Point => {
         const n = left + ((right - left) * i) / CURVE_POINTS;
-        return [xAt(f, n), yAt(f, Math.max(f.y[0], Math.min(f.y[1], of(n))))];
+        return [xAt(f, n), yAt(f, Math.max(f.y[0], Math.min(f.y[1], at(n))))];
       }),
     );
   const models = DIRECTIONS.map((direction) => {
@@ -96,17 +118,16 @@ export const cloudOf = (c: Calibration, view: UnitView): Cloud => {
       ? ''
       : `<path class="curve model ${direction}" d="${curve((n) => at(n) - line.intercept - line.slope * n, frames.residuals)}"/>`;
   }).join('');
-  const readings = rows.map((r) => r.reading);
   const straight = [left, right].map(
     (n): Point => [xAt(frames.readings, n), yAt(frames.readings, line.intercept + line.slope * n)],
   );
-  const first = points(readings, frames.readings);
+  const first = points('reading', frames.readings);
   const drawnOnce = drawn;
   return {
     frames,
     marks: {
       readings: `<path class="curve fit" d="${polyline(straight)}"/>${first}`,
-      residuals: `${models}${points(off, frames.residuals)}`,
+      residuals: `${models}${points('off', frames.residuals)}`,
     },
     drawn: drawnOnce,
   };

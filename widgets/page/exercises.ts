@@ -9,6 +9,7 @@ import { judge } from '../class/judge.ts';
 import { bankOrder } from '../class/review.ts';
 import type { stepLines } from '../class/steps-text.ts';
 import { saveFile } from '../shared/save.ts';
+import { answerForm } from './answer-form.ts';
 import { all, make, setText } from './dom.ts';
 import { eraseProgress, progress, progressSays, progressText, recordTry, tallyOf } from './progress.ts';
 import { writeSteps } from './step-line.ts';
@@ -38,28 +39,13 @@ const practise = (
 ): Practice => {
   let item = first;
   let wrong = 0;
-  const id = `answer-${place.dataset.exercise ?? 'review'}`;
   const part = (name: string) => place.querySelector(`[data-${name}]`);
   const [hint, worked] = [
     place.querySelector<HTMLDetailsElement>('.hint'),
     place.querySelector<HTMLDetailsElement>('.worked'),
   ];
-  const field = make('input', {
-    id,
-    type: 'text',
-    autocomplete: 'off',
-    'aria-describedby': `${id}-verdict`,
-    maxlength: '20000',
-  });
-  const label = make('label', { for: id });
-  const verdict = make('p', { id: `${id}-verdict`, class: 'verdict', role: 'status' });
+  const { field, label, verdict, form } = answerForm(`answer-${place.dataset.exercise ?? 'review'}`, 'Check');
   const again = make('button', { type: 'button', class: 'plain' }, following ? 'Another exercise' : 'New numbers');
-  const form = make(
-    'form',
-    { novalidate: '' },
-    label,
-    make('span', { class: 'field-box' }, field, make('button', { type: 'submit' }, 'Check')),
-  );
   const whole = make('button', { type: 'button', class: 'plain', hidden: '' }, 'Show the rest');
   worked?.append(whole);
   place.querySelector('.attempt')?.append(form, verdict, again);

@@ -6,6 +6,7 @@ import { outOfBounds, quoted, readQuantity, type SymbolName, symbolFact } from '
 import type { PageModel } from '../press/chapter.ts';
 import { dressOf, numeral, show } from '../shared/format.ts';
 import { fieldUnit } from '../shared/numbers.ts';
+import { answerForm } from './answer-form.ts';
 import { make, setText } from './dom.ts';
 import type { Store } from './store.ts';
 
@@ -23,19 +24,8 @@ export const wakePrediction = (
   if (!attempt || !reveal) return;
   const symbol = model.output as SymbolName;
   const fact = symbolFact(symbol);
-  const id = `prediction-${index}`;
-  const field = make('input', {
-    id,
-    type: 'text',
-    autocomplete: 'off',
-    'aria-describedby': `${id}-verdict`,
-    maxlength: '20000',
-  });
-  const label = make('label', { for: id });
-  const button = make('button', { type: 'submit' }, 'Set my prediction');
-  const verdict = make('p', { id: `${id}-verdict`, class: 'verdict', role: 'status' });
+  const { field, label, verdict, form } = answerForm(`prediction-${index}`, 'Set my prediction');
   const scale = make('div', { class: 'scale', hidden: '' });
-  const form = make('form', { novalidate: '' }, label, make('span', { class: 'field-box' }, field, button));
   attempt.append(form, verdict, scale);
 
   const unit = () => fieldUnit(symbol, store.view());
