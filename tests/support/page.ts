@@ -8,6 +8,7 @@ import { type Browser, type BrowserContextOptions, chromium, firefox, type Locat
 import { afterAll, afterEach, beforeAll, expect, inject } from 'vitest';
 import { LAUNCH } from '../setup/chromium.mjs';
 import { firefoxFor } from '../setup/firefox.mjs';
+import { acknowledgeAtOnce } from './at-once.ts';
 import { engine } from './engines.ts';
 import { withoutScript } from './served.ts';
 import { heardBy, launchWebkit, type WebkitBrowser } from './webkit/browser.ts';
@@ -73,6 +74,7 @@ export const useBrowser = (): { visit: (address: string, way?: Way) => Promise<V
     return started;
   };
   beforeAll(async () => {
+    if (engine() === 'firefox') acknowledgeAtOnce();
     await browserFor({});
   });
   afterAll(() => Promise.all([...browsers.values()].map((browser) => browser.close())));

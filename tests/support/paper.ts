@@ -28,7 +28,9 @@ const sheetsOf = (pdf: Buffer): Sheet[] => {
     const start = index + length;
     return unpacked(pdf.subarray(start, text.indexOf('endstream', start)));
   });
-  const boxes = [text, ...packed].join('\n').matchAll(/\/Type\s*\/Page\b(?!s)[^[]*?\/MediaBox\s*\[([^\]]*)\]/g);
+  const boxes = [text, ...packed]
+    .join('\n')
+    .matchAll(/\/Type\s*\/Page\b(?:(?!\/Type\s*\/Page)[\s\S])*?\/MediaBox\s*\[([^\]]*)\]/g);
   return [...boxes].map(([, box = '']) => {
     const [left = 0, bottom = 0, right = 0, top = 0] = box.trim().split(/\s+/).map(Number);
     return { width: right - left, height: top - bottom };
