@@ -201,5 +201,5 @@ it('reads without script: map, list and judgements are on the page', async () =>
   const place = figure(page, 'pair-map');
   expect(await place.locator('.grain').count()).toBeGreaterThan(2);
   expect(await rows(place)).toHaveLength(3);
-  expect(await sentence(place)).toContain('3 of 20 342 pairs pass');
+  expect(await sentence(place)).toContain('3 of 20\u202f342 pairs pass');
 });

@@ -19,7 +19,18 @@ describe('fitOfThread', () => {
     expect(fitOf('M10x1.5')).toMatchObject({ classes: '6H/6g', assumed: true });
     expect(fitOf('8-36 UNF')).toMatchObject({ classes: '2B/2A', assumed: true });
     expect(fitOf('3/8-16-3A')).toMatchObject({ classes: '2B/3A', assumed: true });
-    expect(fitOf('M1x0.25')).toMatchObject({ classes: '5H/6h', assumed: true });
+  });
+
+  it('takes another for a side whose everyday class is blank for so small or so fine a thread', () => {
+    for (const [text, classes] of [
+      ['M1.6', '6H/6g'],
+      ['M2x0.25', '5H/6g'],
+      ['M1.6x0.2', '4H/6g'],
+      ['M1.4x0.3', '5H/6h'],
+      ['M1x0.25', '5H/6h'],
+      ['M1x0.2', '4H/6h'],
+    ] as const)
+      expect(fitOf(text), text).toMatchObject({ classes, assumed: true });
   });
 
   it('gives the limits of the published tables, as limitsOfSize does', () => {

@@ -31,6 +31,8 @@ const answered = (r: AnyRelation, inputs: Readonly<Record<string, unknown>>): vo
   const at = () => `${r.name} at ${JSON.stringify(inputs)}: ${JSON.stringify(result)}`;
   if (!result.ok) {
     if (!/^[A-Z].{20,}\.$/s.test(result.reason) || result.reason.length > 400) throw new Error(at());
+    // A number below nought has a true minus.
+    if (/[\s(]-\d/.test(result.reason)) throw new Error(at());
     return;
   }
   for (const name of Object.keys(r.gives)) {

@@ -1,7 +1,7 @@
 /** How numbers, names and pasted text stand in the engine's sentences. */
 import { describe, expect, it } from 'vitest';
 import { quoted } from '../../widgets/engine/index.ts';
-import { listed, say } from '../../widgets/engine/say.ts';
+import { asRead, listed, say } from '../../widgets/engine/say.ts';
 
 describe('say', () => {
   for (const [x, digits, text] of [
@@ -18,6 +18,25 @@ describe('say', () => {
     [1e21, undefined, 'more than any real one'],
   ] as const)
     it(`writes ${x} to ${digits ?? 4} digits as ${text}`, () => expect(say(x, digits)).toBe(text));
+});
+
+describe('asRead', () => {
+  it('keeps every digit of a number and gives it a true minus', () => {
+    expect([-120.0000001, -0, 1e-7, -1e200, Number.NaN, -1 / 0].map(asRead)).toEqual([
+      '−120.0000001',
+      '0',
+      '1e−7',
+      '−1e+200',
+      'NaN',
+      '−Infinity',
+    ]);
+  });
+
+  it('leaves what is no number as it is, forty characters of it', () => {
+    expect(asRead('3-4')).toBe('3-4');
+    expect(asRead('x'.repeat(50))).toBe('x'.repeat(40));
+    expect(asRead(undefined)).toBe('undefined');
+  });
 });
 
 describe('listed', () => {

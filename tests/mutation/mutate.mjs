@@ -79,6 +79,8 @@ for (const file of files) {
   tally.killed += killed;
   tally.survived += left.length;
   console.log(`${file}: ${killed} of ${killed + left.length} killed (${include.length} test files)`);
+  for (const { location, mutatorName, replacement } of left)
+    console.log(`  line ${location.start.line}, ${mutatorName}: ${replacement}`);
 }
 const all = tally.killed + tally.survived;
 console.log(

@@ -34,8 +34,11 @@ const shop = (
 });
 const engine = (runs = SHOP): Calibration =>
   valueIn(calibrate(valueIn(parseReadings(runs)).rows, { nominal: 0.0875, leadError: 0.00353 }));
-const drawn = (numbers: Numbers, view: 'metric' | 'inch' = 'metric'): Document =>
-  picture(valueIn(calibrationFigure.draw(numbers, view)));
+const drawn = (numbers: Numbers, view: 'metric' | 'inch' = 'metric'): Document => {
+  const html = valueIn(calibrationFigure.draw(numbers, view));
+  expect(html).not.toMatch(/NaN|Infinity|undefined/);
+  return picture(html);
+};
 const verdict = (document: Document): string => textOf(document, '.cal-verdict');
 
 describe('calibration', () => {

@@ -1,10 +1,19 @@
 /** The map of pairs and the cost of rounding, drawn without a browser. */
 import { parseHTML } from 'linkedom';
 import { describe, expect, it } from 'vitest';
-import { mm, readThread } from '../../widgets/engine/index.ts';
+import {
+  judge,
+  METRIC_SERIES,
+  mm,
+  type PairRow,
+  readThread,
+  type Thread,
+  UNIFIED_SERIES,
+} from '../../widgets/engine/index.ts';
 import { pairMap } from '../../widgets/pair-map/pair-map.ts';
 import { roundingCost } from '../../widgets/rounding-cost/rounding-cost.ts';
 import type { Numbers } from '../../widgets/shared/numbers.ts';
+import { CHAPTERS } from '../support/chapters.ts';
 import { reasonIn, valueIn } from '../support/results.ts';
 
 const thread = (text: string) => valueIn(readThread(text));
@@ -19,6 +28,24 @@ const asked = (
   texts: { taps: 'M4x0.7, 8-36 UNF, M10, 3/8-16', ...texts },
 });
 const page = (html: string) => parseHTML(`<!doctype html><body>${html}</body>`).document;
+
+describe('the chapter', () => {
+  it('tells in its own words the number of threads and the gains at which the judgement changes', () => {
+    const text = CHAPTERS.find(({ file }) => file.endsWith('04-finding-a-pair.md'))?.text ?? '';
+    expect(/The standards hold (\d+) threads/.exec(text)?.[1]).toBe(`${METRIC_SERIES.length + UNIFIED_SERIES.length}`);
+    const [, sound, care] =
+      /\*sound\* to a gain of (\d+), \*with care\* to (\d+), \*delicate\* beyond/.exec(text) ?? [];
+    const plain = { A: thread('M10'), C: thread('3/8-16'), arrangement: 'in line', wall: undefined, toBuy: [] };
+    const own = (t: Thread) => ({ thread: t, series: 'own', owned: { right: true, left: true } }) as const;
+    const grade = (gain: number) => judge({ ...plain, gain } as unknown as PairRow, [own(plain.A), own(plain.C)]).grade;
+    expect([Number(sound), Number(sound) + 0.1, Number(care), Number(care) + 0.1].map(grade)).toEqual([
+      'sound',
+      'with care',
+      'with care',
+      'delicate',
+    ]);
+  });
+});
 
 describe('pair-map', () => {
   it('links each row to the figures of the second chapter with its threads and arrangement', () => {
@@ -39,7 +66,7 @@ describe('pair-map', () => {
 
   it('says the same in sentence, list and table', () => {
     expect(pairMap.says(asked(), 'metric').replace(/\u00a0/g, ' ')).toBe(
-      '1 of 20 342 pairs pass within 15 % of 6.000 µm a turn; first in the list is M4×0.7 with #8-36 UNF, 5.556 µm a turn (−7.4 %), gain 127, delicate.',
+      '1 of 20\u202f342 pairs pass within 15 % of 6.000 µm a turn; first in the list is M4×0.7 with #8-36 UNF, 5.556 µm a turn (−7.4 %), gain 127, delicate.',
     );
     const { head, rows } = pairMap.table(asked(), 'metric');
     const row = Object.fromEntries(head.map((h, i) => [h, rows[0]?.[i]]));
@@ -55,10 +82,10 @@ describe('pair-map', () => {
   it('says which demand leaves nothing, and shows what comes nearest', () => {
     const empty = asked({ s_w: mm(0.0002) }, { drawer: 'at least one you own' });
     expect(pairMap.says(empty, 'metric')).toMatch(
-      /^No pair passes\. What excludes the most is the motion wanted: 20 342 of 20 342 pairs\. The nearest pair outside it is M4×0\.7 with #8-36 UNF: 5\.556\u00a0µm a turn/,
+      /^No pair passes\. What excludes the most is the motion wanted: 20\u202f342 of 20\u202f342 pairs\. The nearest pair outside it is M4×0\.7 with #8-36 UNF: 5\.556\u00a0µm a turn/,
     );
     expect(pairMap.says(asked({ s_w: mm(0.0005) }), 'metric')).toContain(
-      'What excludes the most is what you own: 20 336',
+      'What excludes the most is what you own: 20\u202f336',
     );
     expect(page(valueIn(pairMap.draw(empty, 'metric'))).querySelectorAll('.pair-list tbody tr')).toHaveLength(1);
   });

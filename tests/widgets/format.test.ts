@@ -2,7 +2,16 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { symbolFact } from '../../widgets/engine/index.ts';
-import { type Dress, dressOf, numeral, show, showInFormula, UNIT_VIEWS } from '../../widgets/shared/format.ts';
+import {
+  type Dress,
+  dressOf,
+  grouped,
+  numeral,
+  show,
+  showInFormula,
+  UNIT_VIEWS,
+  withSign,
+} from '../../widgets/shared/format.ts';
 
 /** The space before a unit does not break; plain here for reading. */
 const plainly = (text: string): string => text.replace(/\u00a0/g, ' ');
@@ -145,6 +154,30 @@ describe('show', () => {
         },
       ),
     );
+  });
+});
+
+describe('withSign', () => {
+  it('puts a plus before what is above nought and leaves nought, however it came about, without a sign', () => {
+    const signed = (z: number) => plainly(withSign(show(z, { shown: 'motion', digits: 3 }, 'both')));
+    expect([0.0875, -0.0875, 0, 1e-18].map(signed)).toEqual([
+      '+87.5 µm (3.44 thou)',
+      '−87.5 µm (−3.44 thou)',
+      '0 µm (0 thou)',
+      '0 µm (0 millionths)',
+    ]);
+  });
+});
+
+describe('grouped', () => {
+  it('sets whole numbers in threes that no line break parts', () => {
+    expect([0, 999, 1000, 20342, 1e7].map(grouped)).toEqual([
+      '0',
+      '999',
+      '1\u202f000',
+      '20\u202f342',
+      '10\u202f000\u202f000',
+    ]);
   });
 });
 

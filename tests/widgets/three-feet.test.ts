@@ -10,9 +10,10 @@ import {
   readReadings,
 } from '../../widgets/engine/index.ts';
 import { levellingPlate } from '../../widgets/levelling-plate/levelling-plate.ts';
-import { frameOf, niceStep, pixelOf, placeAt, turnText } from '../../widgets/levelling-plate/plan.ts';
+import { frameOf, pixelOf, placeAt, turnText } from '../../widgets/levelling-plate/plan.ts';
 import { endOf, plateOf, towards, turned } from '../../widgets/levelling-plate/rounds.ts';
 import type { Numbers } from '../../widgets/shared/numbers.ts';
+import { roundStep } from '../../widgets/shared/ticks.ts';
 import { veeCoupling } from '../../widgets/vee-coupling/vee-coupling.ts';
 import { attribute, numbersOf, picture, pointsOf, textOf } from '../support/figures.ts';
 import { reasonIn, valueIn } from '../support/results.ts';
@@ -265,16 +266,16 @@ describe('levelling-plate', () => {
   });
 });
 
-describe('niceStep', () => {
+describe('roundStep', () => {
   it('is the least of 1, 2, 5 times a power of ten that is no smaller', () => {
     fc.assert(
       fc.property(fc.double({ min: 1e-6, max: 1e6, noNaN: true }), (wanted) => {
-        const step = niceStep(wanted);
+        const step = roundStep(wanted);
         expect(step).toBeGreaterThanOrEqual(wanted * (1 - 1e-8));
         expect(step).toBeLessThanOrEqual(wanted * 2.5 * (1 + 1e-8));
       }),
     );
-    expect([3, 20, 0.6, 49].map(niceStep)).toEqual([5, 20, 1, 50]);
+    expect([3, 20, 0.6, 49].map(roundStep)).toEqual([5, 20, 1, 50]);
   });
 });
 

@@ -2,6 +2,7 @@
 import { bad, good, type Result, type Seat, type SeatContact, seatContact } from '../engine/index.ts';
 import { numeral, show, type UnitView } from '../shared/format.ts';
 import type { Numbers } from '../shared/numbers.ts';
+import { type FixedFigure, readoutHtml } from '../shared/readout.ts';
 import { escapeText, type Point, polygon, px } from '../shared/svg.ts';
 import { type Tip, tipOf } from '../shared/tip.ts';
 import type { Widget } from '../shared/widget.ts';
@@ -101,7 +102,7 @@ const seatShape = (s: State): string => {
 const size = (v: number, view: UnitView) => show(v, { shown: 'motion', digits: 4 }, view);
 const force = (v: number) => show(v, { shown: 'force', digits: 3 }, 'metric');
 
-const rows = (s: State, view: UnitView): [string, string][] => {
+const rows = (s: State, view: UnitView): FixedFigure[] => {
   const c = s.contact;
   const elastic = c.state === 'elastic';
   const only = (text: string) => (elastic ? text : 'not elastic');
@@ -132,9 +133,7 @@ const draw = (numbers: Numbers, view: UnitView): Result<string> => {
   return good(
     `<svg class="seat-view" viewBox="0 0 ${WIDTH} ${HEIGHT}" role="img" aria-label="A ball resting ${s.rests}, with the forces at its contacts"><defs><pattern id="seat-base" width="7" height="7" patternUnits="userSpaceOnUse" patternTransform="rotate(45)"><path class="hatch" d="M0 0V7"/></pattern></defs>` +
       `${seatShape(s)}<circle class="part carried solid" cx="${x}" cy="${y}" r="${BALL}"/><path class="seat-load" d="M${x} 8V${y - BALL - 10}M${x - 6} ${y - BALL - 12}h12l-6 11z"/><text x="${x + 12}" y="24">${force(s.F)}</text>${dots}</svg>` +
-      `<div class="seat-side"><dl class="readout">${rows(s, view)
-        .map(([name, value]) => `<div><dt>${name}</dt><dd>${escapeText(value)}</dd></div>`)
-        .join('')}</dl><p class="line">${escapeText(s.contact.says)}</p></div>`,
+      `<div class="seat-side">${readoutHtml(rows(s, view))}<p class="line">${escapeText(s.contact.says)}</p></div>`,
   );
 };
 

@@ -16,11 +16,13 @@ import {
   unitRemedies,
   writeReadingsTable,
 } from '../engine/index.ts';
-import { type Calibrated, calibrationOf, whenCalibrated } from '../shared/calibration-of.ts';
+import { legendKey } from '../plots/frame.ts';
+import { type Calibrated, calibrated, calibrationOf, whenCalibrated } from '../shared/calibration-of.ts';
 import { correctionText, counted, findingsOf, leadText, motionText, verdictText } from '../shared/calibration-words.ts';
 import { dialReading, dialScale, dialSvg, updateDial } from '../shared/dial.ts';
 import { numeral, type UnitView } from '../shared/format.ts';
 import type { Numbers } from '../shared/numbers.ts';
+import { type LiveFigure, readoutHtml } from '../shared/readout.ts';
 import { saveFile } from '../shared/save.ts';
 import { type Slider, sliderHtml, updateSlider, wakeSliders } from '../shared/slider.ts';
 import { escapeText } from '../shared/svg.ts';
@@ -31,8 +33,7 @@ import { readTextFile } from './read-file.ts';
 const MOST_TABLE_ROWS = 400;
 
 const legend = (): string => {
-  const item = (body: string, words: string) =>
-    `<li><svg viewBox="0 0 34 12" aria-hidden="true">${body}</svg>${words}</li>`;
+  const item = (sample: string, words: string) => legendKey(sample, words, 12);
   return `<ul class="legend">${item('<path class="reading up" d="M17 2l4 7h-8Z"/>', 'read on the way up')}${item('<path class="reading down" d="M17 10l4 -7h-8Z"/>', 'read on the way down')}${item('<path class="curve fit" d="M1 6H33"/>', 'straight line through all')}${item('<path class="curve model up" d="M1 6H33"/>', 'fitted with gap and once-per-turn part, up')}${item('<path class="curve model down" d="M1 6H33"/>', 'the same, down')}</ul>`;
 };
 
@@ -102,7 +103,7 @@ const travelOf = (c: Calibrated, numbers: Numbers): number => {
   return here.ok ? here.value.travel : 0;
 };
 
-const readout = (c: Calibrated, numbers: Numbers, view: UnitView): [string, string, string][] => {
+const readout = (c: Calibrated, numbers: Numbers, view: UnitView): LiveFigure[] => {
   const here = correctedHere(c, numbers);
   if (!here.ok) return [['refused', 'no correction', here.reason]];
   const { nominal, correction, travel } = here.value;
@@ -118,17 +119,9 @@ const dialHtml = (c: Calibrated, numbers: Numbers, view: UnitView): string => {
   const scale = dialScale(c.nominal, view);
   return (
     `${dialSvg(travelOf(c, numbers), scale, 'Dial: true travel at these turns')}<div>${sliderHtml(sliderOf(c), n, numeral(n))}` +
-    `<dl class="readout" data-readout>${readoutHtml(c, numbers, view)}</dl></div>`
+    `${readoutHtml(readout(c, numbers, view))}</div>`
   );
 };
-
-const readoutHtml = (c: Calibrated, numbers: Numbers, view: UnitView): string =>
-  readout(c, numbers, view)
-    .map(
-      ([key, name, value]) =>
-        `<div class="${key}"><dt>${name}</dt><dd data-read="${key}">${escapeText(value)}</dd></div>`,
-    )
-    .join('');
 
 const says = (numbers: Numbers, view: UnitView): string => {
   const found = calibrationOf(numbers);
@@ -166,11 +159,6 @@ const tableOf = (numbers: Numbers, view: UnitView): Table => {
   };
 };
 
-const ready = (numbers: Numbers): Calibrated | undefined => {
-  const found = calibrationOf(numbers);
-  return found.at === 'end' && found.result.ok ? found.result.value : undefined;
-};
-
 const outlineOf = (numbers: Numbers, view: UnitView): string => {
   const found = calibrationOf(numbers);
   if (found.at === 'work') return `work ${found.serial}`;
@@ -180,20 +168,21 @@ const outlineOf = (numbers: Numbers, view: UnitView): string => {
 };
 
 const update = (stage: HTMLElement, numbers: Numbers, view: UnitView): void => {
-  const c = ready(numbers);
+  const c = calibrated(numbers);
   if (!c) return;
   const n = turnsAt(c, numbers);
   updateDial(stage, travelOf(c, numbers), dialScale(c.nominal, view));
   updateSlider(stage, sliderOf(c), n, numeral(n));
-  const place = stage.querySelector('[data-readout]');
-  const html = readoutHtml(c, numbers, view);
-  if (place && place.innerHTML !== html) place.innerHTML = html;
+  // Whole, since a refusal has fewer lines.
+  const place = stage.querySelector('.readout');
+  const html = readoutHtml(readout(c, numbers, view));
+  if (place && place.outerHTML !== html) place.outerHTML = html;
 };
 
 const CSV = 'text/csv;charset=utf-8';
 
 const act = (button: HTMLElement, bench: Bench): void => {
-  const c = ready(bench.numbers());
+  const c = calibrated(bench.numbers());
   if (!c) return;
   if (button.dataset.act === 'corrections') {
     const { header, rows } = correctionTable(c.calibration);
@@ -215,10 +204,10 @@ const act = (button: HTMLElement, bench: Bench): void => {
 };
 
 const wake = (stage: HTMLElement, bench: Bench): void => {
-  whenCalibrated(bench.redraw);
+  whenCalibrated(stage, bench.redraw);
   wakeSliders(stage, {
     sliders: () => {
-      const c = ready(bench.numbers());
+      const c = calibrated(bench.numbers());
       return c ? [sliderOf(c)] : [];
     },
     read: () => bench.numbers().values.n ?? 0,

@@ -4,7 +4,7 @@
  */
 import { correctionAt, good, type Result } from '../engine/index.ts';
 import { axisUnit, type Frame, panelHtml, xAt, yAt } from '../plots/frame.ts';
-import { type Calibrated, calibrationOf, whenCalibrated } from '../shared/calibration-of.ts';
+import { type Calibrated, calibrated, calibrationOf, whenCalibrated } from '../shared/calibration-of.ts';
 import {
   allowanceText,
   correctionText,
@@ -18,7 +18,7 @@ import {
 import { numeral, type UnitView } from '../shared/format.ts';
 import type { Numbers } from '../shared/numbers.ts';
 import { escapeText, type Point, polyline } from '../shared/svg.ts';
-import { evenly } from '../shared/ticks.ts';
+import { evenly, extent } from '../shared/ticks.ts';
 import type { Table, Widget } from '../shared/widget.ts';
 
 /** Places of the short correction table: as many as fit the page. */
@@ -31,12 +31,7 @@ const stated = (text: string | undefined): string =>
 const givens = (c: Calibrated, numbers: Numbers, view: UnitView): [string, string][] => {
   const { threads, texts, choices } = numbers;
   const { rows } = c.calibration;
-  const turnsRead = rows.map((row) => row.turns);
-  let [low, high] = [Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY];
-  for (const n of turnsRead) {
-    low = Math.min(low, n);
-    high = Math.max(high, n);
-  }
+  const [low, high] = extent(rows.map((row) => row.turns));
   return [
     ['piece', stated(texts?.piece)],
     ['threads', `${escapeText(threads.A?.designation ?? '')} with ${escapeText(threads.C?.designation ?? '')}`],
@@ -125,11 +120,6 @@ const draw = (numbers: Numbers, view: UnitView): Result<string> => {
   );
 };
 
-const ready = (numbers: Numbers): Calibrated | undefined => {
-  const found = calibrationOf(numbers);
-  return found.at === 'end' && found.result.ok ? found.result.value : undefined;
-};
-
 const plainly = (html: string): string =>
   html.replace(/<[^>]*>/g, '').replace(/&#(\d+);/g, (_, code) => String.fromCharCode(Number(code)));
 
@@ -157,7 +147,7 @@ export const certificateFigure: Widget = {
     return `${verdictText(found.result.value, view)} ${missing.length === 0 ? 'Everything asked for is stated.' : `Not stated yet: ${missing.join(', ')}.`}`;
   },
   table: (numbers, view): Table => {
-    const c = ready(numbers);
+    const c = calibrated(numbers);
     if (!c) return { head: ['line'], rows: [['none yet']] };
     return {
       head: ['line', 'value'],
@@ -176,5 +166,5 @@ export const certificateFigure: Widget = {
     const { serial, agreement } = found.result.value;
     return JSON.stringify([serial, agreement, view, piece, dated, warmth, gauge, method, numbers.choices.allowance]);
   },
-  wake: (_stage, bench) => whenCalibrated(bench.redraw),
+  wake: (stage, bench) => whenCalibrated(stage, bench.redraw),
 };

@@ -148,7 +148,7 @@ const makeItem = (exercise: Exercise, picks: readonly number[]): Result<Item> =>
   });
 };
 
-export const slipValue = (way: SlipRule['way'], found: Readonly<Record<string, number>>): Result<number> => {
+const slipValue = (way: SlipRule['way'], found: Readonly<Record<string, number>>): Result<number> => {
   if (typeof way === 'string') return evaluateSlip(way, found);
   const outcome = runSteps(way, found).at(-1);
   if (!outcome) return bad('it has no steps.');

@@ -7,9 +7,9 @@ export interface Roster {
   readonly notes: readonly string[];
 }
 
-export const MOST_STUDENTS = 1000;
+const MOST_STUDENTS = 1000;
 export const LONGEST_NAME = 80;
-export const LONGEST_CODE = 40;
+const LONGEST_CODE = 40;
 
 /** Spaces evened out, accents in one spelling, characters that can't be seen taken out: what looks the same is the same. */
 const tidy = (text: string): string =>

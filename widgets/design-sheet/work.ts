@@ -7,8 +7,6 @@ import {
   axialPlayC,
   bad,
   ballOnFlat,
-  CONTACT_MATERIALS,
-  contactModulus,
   diameters,
   firstYield,
   fitOfThread,
@@ -20,7 +18,6 @@ import {
   lockWindUp,
   megapascals,
   mm,
-  netLead,
   newtonMillimetres,
   newtons,
   type PairEffort,
@@ -36,9 +33,9 @@ import {
   rad,
   rssLeadError,
   stroke,
-  THERMAL_MATERIALS,
   type Thread,
   thermalGrowth,
+  thermalMaterial,
   threadForces,
   turnsAvailable,
   turnsLost,
@@ -47,9 +44,11 @@ import {
   worstLeadError,
 } from '../engine/index.ts';
 import { type Dress, numeral, show, type UnitView } from '../shared/format.ts';
-import { stepsOf } from '../shared/knob.ts';
+import { stepName as stepNameOf, stepsOf } from '../shared/knob.ts';
 import type { Numbers } from '../shared/numbers.ts';
+import { pairOf } from '../shared/pair-of.ts';
 import { preloadOf } from '../shared/preload-of.ts';
+import { tipOf } from '../shared/tip.ts';
 
 /** What the sheet says of one thing: a value and how it is dressed, words, or why there is no value. */
 export interface Line {
@@ -91,24 +90,15 @@ const range = (name: string, from: number, to: number, dress: Dress): Line => ({
   to: { amount: to, dress },
 });
 const words = (name: string, text: string): Line => ({ name, words: text });
-const STEP_NAMES: Readonly<Record<string, string>> = {
-  hexagon: 'flat',
-  square: 'flat',
-  'twelve points': 'point',
-  knob: 'division',
-};
 
 export const workSheet = (numbers: Numbers): Result<Sheet> => {
-  const { A, C } = numbers.threads;
-  if (!A || !C) return bad('A design needs a thread A and a thread C.');
+  const pair = pairOf(numbers);
+  if (!pair.ok) return pair;
+  const { A, C, Delta } = pair.value;
   const v = numbers.values;
   const divider = numbers.choices.divider ?? 'hexagon';
   const k = stepsOf(divider, v.k ?? 50);
-  const stepName = STEP_NAMES[divider] ?? 'step';
-  const leads = { h_A: plain(A.h), L_A: A.L, h_C: plain(C.h), L_C: C.L };
-  const net = netLead.of(leads);
-  if (!net.ok) return net;
-  const { Delta } = net.value;
+  const stepName = stepNameOf(divider);
   if (Delta === 0)
     return bad(
       'The two leads are equal, so this design does not move what it carries: choose threads whose leads differ.',
@@ -379,19 +369,12 @@ const errorTerms = (
 const contactLines = (numbers: Numbers, check: Note): Line[] => {
   const { R, F_hi = 0, W_c = 0 } = numbers.values;
   if (R === undefined) return [];
-  const ball = CONTACT_MATERIALS[0];
-  const seat = CONTACT_MATERIALS.find((m) => m.name === numbers.choices.seat) ?? ball;
-  if (!ball || !seat) return [];
-  const E = contactModulus.of({
-    E_1: megapascals(ball.E),
-    nu_1: plain(ball.nu),
-    E_2: megapascals(seat.E),
-    nu_2: plain(seat.nu),
-  });
-  if (!E.ok) return [words('contact at the tip', E.reason)];
+  const tip = tipOf(numbers);
+  if (!tip.ok) return [words('contact at the tip', tip.reason)];
+  const { seat, E_s, Y } = tip.value;
   const F = newtons(Math.max(0, F_hi + W_c));
-  const hertz = ballOnFlat.of({ F, R: mm(R), E_s: E.value.E_s });
-  const soft = firstYield.of({ R: mm(R), Y: megapascals(Math.min(ball.Y, seat.Y)), E_s: E.value.E_s });
+  const hertz = ballOnFlat.of({ F, R: mm(R), E_s: megapascals(E_s) });
+  const soft = firstYield.of({ R: mm(R), Y: megapascals(Y), E_s: megapascals(E_s) });
   if (!hertz.ok) return [words('contact at the tip', hertz.reason)];
   if (!soft.ok) return [words('contact at the tip', soft.reason)];
   const force = (x: number) => show(x, { shown: 'force', digits: 3 }, 'metric');
@@ -412,9 +395,9 @@ const contactLines = (numbers: Numbers, check: Note): Line[] => {
 
 const heatLines = (numbers: Numbers, s: number, stepName: string): { lines: Line[]; terms: Term[] } => {
   const { l, Delta_T } = numbers.values;
-  const material = THERMAL_MATERIALS.find((m) => m.name === (numbers.choices.path ?? 'steel'));
-  if (l === undefined || Delta_T === undefined || !material) return { lines: [], terms: [] };
-  const growth = thermalGrowth.of({ alpha_T: perKelvin(material.alpha), l: mm(l), Delta_T: kelvins(Delta_T) });
+  const material = thermalMaterial(numbers.choices.path ?? 'steel');
+  if (l === undefined || Delta_T === undefined || !material.ok) return { lines: [], terms: [] };
+  const growth = thermalGrowth.of({ alpha_T: perKelvin(material.value.alpha), l: mm(l), Delta_T: kelvins(Delta_T) });
   if (!growth.ok) return { lines: [words('growth by warmth', growth.reason)], terms: [] };
   const size = Math.abs(growth.value.Delta_l);
   return {

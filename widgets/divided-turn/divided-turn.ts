@@ -2,10 +2,11 @@
  * One turn divided: the head from above with its flats, points or divisions, and the net lead laid out as that many steps
  * on a scale of µm and thou, with the smallest motion a hand can set again marked beside it.
  */
-import { bad, good, netLead, netMotion, perAngle, perStep, plain, type Result, rad, turns } from '../engine/index.ts';
-import { numeral, show, type UnitView } from '../shared/format.ts';
-import { type Divider, knobSvg, stepsOf, updateKnob, wakeKnob } from '../shared/knob.ts';
+import { bad, good, netMotion, perAngle, perStep, plain, type Result, rad, turns } from '../engine/index.ts';
+import { numeral, show, type UnitView, withSign } from '../shared/format.ts';
+import { type Divider, knobSvg, stepName, stepsOf, updateKnob, wakeKnob } from '../shared/knob.ts';
 import type { Numbers } from '../shared/numbers.ts';
+import { pairOf } from '../shared/pair-of.ts';
 import { px } from '../shared/svg.ts';
 import type { Widget } from '../shared/widget.ts';
 
@@ -28,15 +29,13 @@ interface State {
 }
 
 const stateOf = (numbers: Numbers): Result<State> => {
-  const { A, C } = numbers.threads;
-  if (!A || !C) return bad('The divided turn needs a thread A and a thread C.');
+  const pair = pairOf(numbers);
+  if (!pair.ok) return pair;
+  const { A, C, Delta } = pair.value;
   const divider = (numbers.choices.divider ?? 'hexagon') as Divider;
   const k = stepsOf(divider, numbers.values.k ?? 50);
   const n = numbers.values.n ?? 0;
   const theta = numbers.values.theta ?? rad(0);
-  const lead = netLead.of({ h_A: plain(A.h), L_A: A.L, h_C: plain(C.h), L_C: C.L });
-  if (!lead.ok) return lead;
-  const { Delta } = lead.value;
   if (Delta === 0)
     return bad(
       'The two leads are equal: a turn moves the carried part by nothing, and nothing can’t be divided. Choose threads whose leads differ.',
@@ -60,13 +59,6 @@ const stateOf = (numbers: Numbers): Result<State> => {
   });
 };
 
-const STEP_NAMES: Record<Divider, string> = {
-  hexagon: 'flat',
-  square: 'flat',
-  'twelve points': 'point',
-  knob: 'division',
-};
-
 const at = (s: State, motion: number): number => LEFT + ((RIGHT - LEFT) * motion) / Math.abs(s.Delta);
 
 const draw = (numbers: Numbers, view: UnitView): Result<string> => {
@@ -87,7 +79,7 @@ const draw = (numbers: Numbers, view: UnitView): Result<string> => {
         ).join('')
       : '';
   const handWidth = Math.max(1.5, at(s, s.hand) - LEFT);
-  const step = STEP_NAMES[s.divider];
+  const step = stepName(s.divider);
   return good(
     `<div class="divided-side">${knobSvg(s.n, s.divider, s.k, 'Head of the turned part, from above')}</div>` +
       `<div class="divided-view"><p class="line">one turn, ${numeral(s.k)} ${step}s: <b>${motionText(Math.abs(s.Delta), view)}</b></p>` +
@@ -111,7 +103,7 @@ const cursor = (s: State): string => {
 
 const here = (s: State, view: UnitView): string => {
   const steps = s.n * s.k;
-  return `turned ${numeral(steps, undefined)} ${STEP_NAMES[s.divider]}${Math.abs(steps) === 1 ? '' : 's'}: ${s.motion > 0 ? '+' : ''}${motionText(s.motion, view)}`;
+  return `turned ${numeral(steps)} ${stepName(s.divider)}${Math.abs(steps) === 1 ? '' : 's'}: ${withSign(motionText(s.motion, view))}`;
 };
 
 export const dividedTurn: Widget = {
@@ -125,7 +117,7 @@ export const dividedTurn: Widget = {
     const state = stateOf(numbers);
     if (!state.ok) return state.reason;
     const s = state.value;
-    const step = STEP_NAMES[s.divider];
+    const step = stepName(s.divider);
     const ratio = s.hand / s.step;
     const hand =
       ratio <= 0

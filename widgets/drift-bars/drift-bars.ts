@@ -12,20 +12,20 @@ import {
   logCreep,
   megapascals,
   mm,
-  netLead,
   newtons,
   perKelvin,
   perStep,
   plain,
   type Result,
   shankStiffness,
-  THERMAL_MATERIALS,
   thermalGrowth,
+  thermalMaterial,
   warming,
 } from '../engine/index.ts';
 import { numeral, show, type UnitView } from '../shared/format.ts';
-import { stepsOf } from '../shared/knob.ts';
+import { stepName, stepsOf } from '../shared/knob.ts';
 import type { Numbers } from '../shared/numbers.ts';
+import { pairOf } from '../shared/pair-of.ts';
 import { escapeText, px } from '../shared/svg.ts';
 import { tipOf } from '../shared/tip.ts';
 import type { Widget } from '../shared/widget.ts';
@@ -44,8 +44,9 @@ interface State {
 }
 
 const stateOf = (numbers: Numbers): Result<State> => {
-  const { A, C } = numbers.threads;
-  if (!A || !C) return bad('The chart needs a thread A and a thread C, to say what a step is.');
+  const pair = pairOf(numbers);
+  if (!pair.ok) return pair;
+  const { A, C, Delta } = pair.value;
   const {
     F = 0,
     R = 3,
@@ -58,24 +59,22 @@ const stateOf = (numbers: Numbers): Result<State> => {
     c_d = 0,
     t_0 = 1,
   } = numbers.values;
-  const net = netLead.of({ h_A: plain(A.h), L_A: A.L, h_C: plain(C.h), L_C: C.L });
-  if (!net.ok) return net;
-  if (net.value.Delta === 0)
+  if (Delta === 0)
     return bad('The two leads are equal, so a step is nothing to measure by: choose threads whose leads differ.');
   const divider = numbers.choices.divider ?? 'hexagon';
-  const step = perStep.of({ Delta: net.value.Delta, k: plain(stepsOf(divider, numbers.values.k ?? 50)) });
+  const step = perStep.of({ Delta, k: plain(stepsOf(divider, numbers.values.k ?? 50)) });
   const tip = tipOf(numbers);
-  const path = THERMAL_MATERIALS.find((m) => m.name === (numbers.choices.path ?? 'steel'));
+  const path = thermalMaterial(numbers.choices.path ?? 'steel');
   if (!step.ok) return step;
   if (!tip.ok) return tip;
-  if (!path) return bad('There is no such material in the table of expansion.');
+  if (!path.ok) return path;
   const sink = ballOnFlat.of({ F: newtons(F), R: mm(R), E_s: megapascals(tip.value.E_s) });
   const steel = CONTACT_MATERIALS[0]?.E ?? 210e3;
   const shank = shankStiffness.of({ E_l: megapascals(steel), d_3: mm(d_3), l: mm(l) });
-  const room = thermalGrowth.of({ alpha_T: perKelvin(path.alpha), l: mm(l), Delta_T: kelvins(Delta_T) });
+  const room = thermalGrowth.of({ alpha_T: perKelvin(path.value.alpha), l: mm(l), Delta_T: kelvins(Delta_T) });
   const hand = warming.of({ Delta_Tw: kelvins(Delta_Tw), t: hours(t), tau_w: hours(tau_w) });
   const held = hand.ok
-    ? thermalGrowth.of({ alpha_T: perKelvin(path.alpha), l: mm(l), Delta_T: hand.value.Delta_T })
+    ? thermalGrowth.of({ alpha_T: perKelvin(path.value.alpha), l: mm(l), Delta_T: hand.value.Delta_T })
     : hand;
   const creep = logCreep.of({ c_d: mm(c_d), t: hours(t), t_0: hours(t_0) });
   if (!sink.ok) return sink;
@@ -86,12 +85,12 @@ const stateOf = (numbers: Numbers): Result<State> => {
   return good({
     pair: `${A.designation} with ${C.designation}`,
     step: step.value.s,
-    stepName: divider === 'knob' ? 'division' : divider === 'twelve points' ? 'point' : 'flat',
+    stepName: stepName(divider),
     bars: [
       { name: 'the tip sinks in', size: sink.value.delta },
       { name: 'a steel shank shortens', size: F / shank.value.k_l },
-      { name: `the room changes, ${path.name}`, size: Math.abs(room.value.Delta_l) },
-      { name: `a warm hand, ${path.name}`, size: Math.abs(held.value.Delta_l) },
+      { name: `the room changes, ${path.value.name}`, size: Math.abs(room.value.Delta_l) },
+      { name: `a warm hand, ${path.value.name}`, size: Math.abs(held.value.Delta_l) },
       { name: 'a printed part creeps', size: Math.abs(creep.value.z_d) },
     ],
   });

@@ -5,7 +5,6 @@
  */
 import {
   backwardRun,
-  bad,
   type DrunkenPair,
   good,
   jointAmplitude,
@@ -15,10 +14,8 @@ import {
   mm,
   mostPeriodic,
   NEARLY_STANDS,
-  netLead,
   netMotion,
   periodicError,
-  plain,
   type Result,
   type Stretch,
   slowStretches,
@@ -31,6 +28,7 @@ import {
   type Frame,
   HEIGHT,
   legendItem,
+  legendKey,
   MARGIN,
   panelHtml,
   roundUp,
@@ -40,6 +38,8 @@ import {
 } from '../plots/frame.ts';
 import { numeral, show, type UnitView } from '../shared/format.ts';
 import type { Numbers } from '../shared/numbers.ts';
+import { pairOf } from '../shared/pair-of.ts';
+import { type LiveFigure, readoutHtml, updateReadout } from '../shared/readout.ts';
 import { type Slider, sliderHtml, updateSlider, wakeSliders } from '../shared/slider.ts';
 import { type Point, polyline, px } from '../shared/svg.ts';
 import type { Widget } from '../shared/widget.ts';
@@ -70,12 +70,10 @@ interface State {
 }
 
 const stateOf = (numbers: Numbers): Result<State> => {
-  const { A, C } = numbers.threads;
-  if (!A || !C) return bad('This figure needs a thread A and a thread C.');
-  const lead = netLead.of({ h_A: plain(A.h), L_A: A.L, h_C: plain(C.h), L_C: C.L });
-  if (!lead.ok) return lead;
+  const threads = pairOf(numbers);
+  if (!threads.ok) return threads;
+  const { A, C, Delta } = threads.value;
   const { a_A = 0, a_C = 0, phi_A = 0, phi_C = 0, n = 0 } = numbers.values;
-  const { Delta } = lead.value;
   const pair = { Delta, a_A: mm(a_A), a_C: mm(a_C), phi_A: turns(phi_A), phi_C: turns(phi_C) };
   const back = slowStretches(pair, 0, REACH);
   const slow = slowStretches(pair, 0, REACH, NEARLY_STANDS);
@@ -273,7 +271,7 @@ const does = (s: State, rate: number): string => {
   return along < 0 ? 'runs back' : along < NEARLY_STANDS * Math.abs(s.pair.Delta) ? 'nearly stands' : 'moves on';
 };
 
-const readout = (s: State, view: UnitView): [string, string, string][] => [
+const readout = (s: State, view: UnitView): LiveFigure[] => [
   ['nominal', 'net lead', motion(s.pair.Delta, view)],
   ['slope', 'steepest slope of the periodic error, a turn', motion(s.slope, view)],
   ['slowest', 'slowest motion per turn, along the net motion', motion(s.slowest, view)],
@@ -289,7 +287,11 @@ const draw = (numbers: Numbers, view: UnitView): Result<string> => {
   const both = frames(samples, view);
   const d = shapes(s, both, samples);
   const key = (kind: string, words: string): string =>
-    `<li><svg viewBox="0 0 34 14" aria-hidden="true"><rect class="rate-zone ${kind}" fill="url(#drunken-${kind})" x="1" y="1" width="32" height="12"/></svg>${words}</li>`;
+    legendKey(
+      `<rect class="rate-zone ${kind}" fill="url(#drunken-${kind})" x="1" y="1" width="32" height="12"/>`,
+      words,
+      14,
+    );
   return good(
     `<div class="sliders">${slidersOf(s)
       .map((x) => sliderHtml(x, sliderValue(s, x.name), sliderText(s, x.name, view)))
@@ -297,9 +299,7 @@ const draw = (numbers: Numbers, view: UnitView): Result<string> => {
       `<ul class="legend">${legendItem('carried', undefined, 'carried part')}${legendItem('base', DASH, 'without periodic error')}${key('back', 'runs back; stands still at both edges')}${key('slow', `nearly stands, below ${show(NEARLY_STANDS, { shown: 'percent' }, 'metric')} of the net lead`)}</ul>` +
       panelHtml(both.place, 'Position', 5, marks('place', s, both, d)) +
       panelHtml(both.rate, 'Motion per turn, at each point', 5, marks('rate', s, both, d)) +
-      `<dl class="readout">${readout(s, view)
-        .map(([k, t, v]) => `<div class="${k}"><dt>${t}</dt><dd data-read="${k}">${v}</dd></div>`)
-        .join('')}</dl>`,
+      `${readoutHtml(readout(s, view))}`,
   );
 };
 
@@ -381,9 +381,6 @@ export const drunkenThread: Widget = {
         if (place && place.textContent !== w.text) place.textContent = w.text;
       }
     for (const x of slidersOf(s)) updateSlider(stage, x, sliderValue(s, x.name), sliderText(s, x.name, view));
-    for (const [key, , value] of readout(s, view)) {
-      const place = stage.querySelector(`[data-read="${key}"]`);
-      if (place && place.textContent !== value) place.textContent = value;
-    }
+    updateReadout(stage, readout(s, view));
   },
 };

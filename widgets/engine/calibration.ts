@@ -25,11 +25,16 @@ import { type Millimetres, mm, type Turns, turns, UNITS, type Unit } from './qua
 import type { Direction, PositionUnit, ReadingRow } from './readings-table.ts';
 import { relation } from './relation.ts';
 import { bad, good, type Result } from './result.ts';
-import { say } from './say.ts';
+import { asRead, say } from './say.ts';
 
 const MEAN_TURNS = '(n_1 + n_2 + n_3)/3';
 /** Places closer than this to each other, in turns, are one: no hand sets them apart, and a slope between them is noise. */
 const apart = (n: number, m: number): boolean => Math.abs(n - m) >= 1e-6;
+
+const onePlace = ({ n_1, n_2 }: { readonly n_1: number; readonly n_2: number }): string | undefined =>
+  apart(n_1, n_2)
+    ? undefined
+    : 'Both readings stand at the same turns; a lead needs two places, so read a turn further.';
 
 export const cosineErrorFace = relation({
   name: 'cosine-error-face',
@@ -66,10 +71,7 @@ export const twoReadingLead = relation({
   takes: ['n_1', 'z_1', 'n_2', 'z_2'],
   gives: { Delta_m: '(z_2 - z_1)/(n_2 - n_1)' },
   source: 'Definition of the lead: motion over turns; the line through two points.',
-  refuses: ({ n_1, n_2 }) =>
-    apart(n_1, n_2)
-      ? undefined
-      : 'Both readings stand at the same turns; a lead needs two places, so read a turn further.',
+  refuses: onePlace,
   compute: ({ n_1, z_1, n_2, z_2 }) => ({ Delta_m: mm((z_2 - z_1) / (n_2 - n_1)) }),
 });
 
@@ -79,10 +81,7 @@ export const twoReadingDoubt = relation({
   takes: ['e_g', 'n_1', 'n_2'],
   gives: { U_2: '2*e_g/abs(n_2 - n_1)' },
   source: 'The line through two points, one moved up and the other down; worst case.',
-  refuses: ({ n_1, n_2 }) =>
-    apart(n_1, n_2)
-      ? undefined
-      : 'Both readings stand at the same turns; a lead needs two places, so read a turn further.',
+  refuses: onePlace,
   compute: ({ e_g, n_1, n_2 }) => ({ U_2: mm((2 * e_g) / Math.abs(n_2 - n_1)) }),
 });
 
@@ -208,15 +207,17 @@ export const calibrate = (rows: readonly GaugeReading[], plan: CalibrationPlan):
 export function* calibrateRun(rows: readonly GaugeReading[], plan: CalibrationPlan): InSteps<Result<Calibration>> {
   const { nominal, level = 0.95 } = plan;
   if (!(Math.abs(nominal) > 0 && Math.abs(nominal) <= 120))
-    return bad(`Read a nominal net lead of ${nominal} mm a turn; give one other than nought and within 120 mm.`);
+    return bad(
+      `Read a nominal net lead of ${asRead(nominal)} mm a turn; give one other than nought and within 120 mm.`,
+    );
   if (!(plan.leadError >= 0 && plan.leadError <= 100))
     return bad(
-      `Read a lead error of ${plan.leadError} for the net lead; give a share from 0 to 100, such as 0.025 for 2.5 %.`,
+      `Read a lead error of ${asRead(plan.leadError)} for the net lead; give a share from 0 to 100, such as 0.025 for 2.5 %.`,
     );
   for (const [i, row] of rows.entries())
     if (!(Math.abs(row.turns) <= 1e6 && Math.abs(row.reading) <= 1e6))
       return bad(
-        `Row ${i + 1} reads ${row.turns} turns and ${row.reading} mm; give two numbers within a million, and look at the units.`,
+        `Row ${i + 1} reads ${asRead(row.turns)} turns and ${asRead(row.reading)} mm; give two numbers within a million, and look at the units.`,
       );
   const n = rows.map((row) => row.turns);
   const z = rows.map((row) => row.reading);
@@ -388,12 +389,12 @@ export const unitRemedies = (
 ): readonly UnitRemedy[] => {
   if (unitQuestions(Math.abs(lead), Math.abs(nominal)).length === 0) return [];
   const fits = (factor: number) => Math.abs(Math.abs((lead / nominal) * factor) - 1) <= 0.05;
-  const asReadings = READ_UNITS.filter(
-    (unit) => unit !== read.readingUnit && fits(UNITS[unit].factor / UNITS[read.readingUnit].factor),
-  ).map((readingUnit) => ({ ...read, readingUnit }));
-  const asPositions = POSITION_UNITS.filter(
-    (unit) =>
-      unit !== read.positionUnit && fits(perTurn(unit, stepsPerTurn) / perTurn(read.positionUnit, stepsPerTurn)),
+  // The unit it was read in never fits: with that the slope is far off.
+  const asReadings = READ_UNITS.filter((unit) => fits(UNITS[unit].factor / UNITS[read.readingUnit].factor)).map(
+    (readingUnit) => ({ ...read, readingUnit }),
+  );
+  const asPositions = POSITION_UNITS.filter((unit) =>
+    fits(perTurn(unit, stepsPerTurn) / perTurn(read.positionUnit, stepsPerTurn)),
   ).map((positionUnit) => ({ ...read, positionUnit }));
   return [...asReadings, ...asPositions];
 };

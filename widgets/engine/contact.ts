@@ -20,7 +20,7 @@ import { completeElliptic } from './elliptic.ts';
 import { megapascals, mm, newtons, newtonsPerMillimetre } from './quantity.ts';
 import { outOfBounds, relation } from './relation.ts';
 import { bad, good, type Result } from './result.ts';
-import { say } from './say.ts';
+import { asRead, say } from './say.ts';
 
 /** Peak pressure over yield strength at first yield. */
 export const YIELD_FACTOR = 1.6;
@@ -134,7 +134,7 @@ export const ellipticalContact = (F: number, Rx: number, Ry: number, E_s: number
   if (refusal) return refusal;
   if (!(Rx > 0 && Ry > 0 && Rx <= 1e6 && Ry <= 1e6))
     return bad(
-      `Relative radii: read ${Rx} mm and ${Ry} mm; give both above 0 and up to 1000000 mm: a groove must be wider than the ball.`,
+      `Relative radii: read ${asRead(Rx)} mm and ${asRead(Ry)} mm; give both above 0 and up to 1000000 mm: a groove must be wider than the ball.`,
     );
   if (!(Math.max(Rx, Ry) / Math.min(Rx, Ry) <= 1e6))
     return bad(

@@ -4,6 +4,7 @@
  */
 import { newtons } from './quantity.ts';
 import { relation } from './relation.ts';
+import { say } from './say.ts';
 
 export const coreLoad = relation({
   name: 'core-load',
@@ -12,8 +13,6 @@ export const coreLoad = relation({
   gives: { F_a: 'sigma_a*pi/4*(d_3^2 - d_o^2)' },
   source: 'Stress is force over area, on the least section of an external thread (ISO 68-1 design profile).',
   refuses: ({ d_3, d_o }) =>
-    d_o < d_3
-      ? undefined
-      : `A bore of ${Number(d_o.toPrecision(4))} mm leaves nothing of a core of ${Number(d_3.toPrecision(4))} mm: take a smaller bore.`,
+    d_o < d_3 ? undefined : `A bore of ${say(d_o)} mm leaves nothing of a core of ${say(d_3)} mm: take a smaller bore.`,
   compute: ({ sigma_a, d_3, d_o }) => ({ F_a: newtons(sigma_a * (Math.PI / 4) * (d_3 ** 2 - d_o ** 2)) }),
 });

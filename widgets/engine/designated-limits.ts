@@ -2,12 +2,11 @@
  * Limits of size from a designation alone: the class written in it, or the everyday class where none is.
  *
  * A designation may carry a class for the screw (`M10×1.5-6g`), for the nut (`M10×1.5-6H`), or for both (`M10×1.5-6H/6g`, ISO 965-1,
- * designation of a fit). Where the side asked for has none, the everyday class is taken: 6g and 6H, 2A and 2B, first of `usualClasses` in
- * tolerance.ts. Lengths mm.
+ * designation of a fit). Where the side asked for has none, the everyday class is taken: 6g and 6H, 2A and 2B. Lengths mm.
  */
 import { good, type Result } from './result.ts';
 import type { Thread } from './thread.ts';
-import { type ExternalLimits, type InternalLimits, type Limits, limitsOfSize, usualClasses } from './tolerance.ts';
+import { type ExternalLimits, type InternalLimits, type Limits, limitsOfSize } from './tolerance.ts';
 import { readIsoClass } from './tolerance-iso.ts';
 import { isUnifiedClass } from './tolerance-unified.ts';
 
@@ -28,15 +27,24 @@ const onSide = <S extends Limits['side']>(
   side: S,
 ): Result<Designated<Extract<Limits, { side: S }>>> => {
   const written = thread.toleranceClass?.split('/').find((cls) => sideOf(cls) === side);
-  const cls = written ?? usualClasses(thread, side)[0] ?? EVERYDAY[side][thread.kind === 'unified' ? 1 : 0];
-  const limits = limitsOfSize(thread, cls);
+  const [usual, ...finer] = written === undefined ? everyday(thread, side) : ([written] as const);
+  const first = limitsOfSize(thread, usual);
+  const limits = first.ok ? first : (finer.map((cls) => limitsOfSize(thread, cls)).find(({ ok }) => ok) ?? first);
   if (!limits.ok) return limits;
   // A class of this side was asked for, so these are limits of this side.
   return good({ limits: limits.value as Extract<Limits, { side: S }>, stated: written !== undefined });
 };
 
-/** Tried where no class exists for the thread, so that the reader gets the standard's own reason. */
-const EVERYDAY = { external: ['6g', '2A'], internal: ['6H', '2B'] } as const;
+/**
+ * The everyday class, and those to take where the standard leaves its place blank for so fine a pitch. ISO 965-1 recommends 6h and 5H
+ * up to M1.4, where 6g would leave too little and grade 6 of a nut is mostly blank (from memory).
+ */
+const everyday = (thread: Thread, side: Limits['side']): readonly [string, ...string[]] => {
+  const screw = side === 'external';
+  if (thread.kind === 'unified') return screw ? ['2A'] : ['2B'];
+  if (thread.d <= 1.4) return screw ? ['6h'] : ['5H', '4H'];
+  return screw ? ['6g'] : ['6H', '5H', '4H'];
+};
 
 const sideOf = (cls: string): Limits['side'] | undefined => {
   const unified = cls.toUpperCase();

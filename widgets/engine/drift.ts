@@ -6,10 +6,10 @@
  * Neither is reduced by the difference of the leads: the length in the path counts, not the net lead.
  * Sources beside the table. Sign: growth and warming positive. Units: mm, K, 1/K, hours.
  */
+import { tenfoldTimes } from './log-law.ts';
 import { type Hours, hours, kelvins, mm, readQuantity } from './quantity.ts';
 import { outOfBounds, relation } from './relation.ts';
 import { bad, good, quoted, type Result } from './result.ts';
-import { say } from './say.ts';
 
 export const thermalGrowth = relation({
   name: 'thermal-growth',
@@ -36,8 +36,7 @@ export const logCreep = relation({
   takes: ['c_d', 't', 't_0'],
   gives: { z_d: 'c_d*log(1 + t/t_0)/log(10)' },
   source: 'Logarithmic creep, the usual law well below softening; the creep per tenfold time is the reader’s own.',
-  // 1 + t/t0 loses its digits long before the starting time.
-  compute: ({ c_d, t, t_0 }) => ({ z_d: mm((c_d * Math.log1p(t / t_0)) / Math.log(10)) }),
+  compute: ({ c_d, t, t_0 }) => ({ z_d: mm(c_d * tenfoldTimes(t, t_0)) }),
 });
 
 /** Reads a duration; a log law without its time unit is refused, for 24 h and 24 min differ by what the law is about. */
@@ -107,35 +106,3 @@ export const thermalMaterial = (name: string): Result<ThermalMaterial> => {
     ? good(found)
     : bad(`Read ${quoted(name)}, which is not in the table: use ${THERMAL_MATERIALS.map((m) => m.name).join(', ')}.`);
 };
-
-export interface PathPart {
-  readonly name: string;
-  /** Length in the path, mm; negative where growing lowers the tip, as a post that holds the gauge does. */
-  readonly length: number;
-  /** 1/K. */
-  readonly alpha: number;
-  /** Warming of this part, K. */
-  readonly warming: number;
-}
-
-/** Growth of a whole path, mm: what an indicator would show, part by part and together. */
-export const pathGrowth = (
-  parts: readonly PathPart[],
-): Result<{ total: number; parts: readonly { name: string; growth: number }[] }> => {
-  const grown: { name: string; growth: number }[] = [];
-  for (const part of parts) {
-    const refusal =
-      outOfBounds('alpha_T', part.alpha) ??
-      outOfBounds('Delta_T', part.warming) ??
-      outOfBounds('l', Math.abs(part.length));
-    if (refusal) return bad(`${part.name}: ${refusal.reason}`, refusal.field);
-    grown.push({ name: part.name, growth: part.alpha * part.length * part.warming });
-  }
-  return good({ total: grown.reduce((sum, part) => sum + part.growth, 0), parts: grown });
-};
-
-/** Growth told in flats of a pair, for the sentence under the figure. */
-export const inFlats = (growth: number, perFlat: number): Result<{ flats: number; says: string }> =>
-  perFlat > 0
-    ? good({ flats: growth / perFlat, says: `${say(growth * 1e3, 3)} µm, or ${say(growth / perFlat, 2)} flats.` })
-    : bad('A step that moves nothing can’t be counted: choose threads whose leads differ.');

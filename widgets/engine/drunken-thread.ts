@@ -16,6 +16,7 @@
 import { type Millimetres, mm, plain, type Turns, turns } from './quantity.ts';
 import { outOfBounds, relation } from './relation.ts';
 import { bad, good, type Result } from './result.ts';
+import { asRead } from './say.ts';
 
 const TWO_PI = 2 * Math.PI;
 
@@ -132,7 +133,7 @@ export const slowStretches = (pair: DrunkenPair, from: number, to: number, share
     return bad('The two leads are equal, so there is no motion to be slower than: choose threads whose leads differ.');
   if (!(from <= to && share >= 0 && share < 1))
     return bad(
-      `Read turns from ${from} to ${to} and a share of ${share}; give the smaller number of turns first and a share from 0 to below 1.`,
+      `Read turns from ${asRead(from)} to ${asRead(to)} and a share of ${asRead(share)}; give the smaller number of turns first and a share from 0 to below 1.`,
     );
   const joint = jointAmplitude.of({ a_A, a_C, phi_A, phi_C });
   if (!joint.ok) return joint;

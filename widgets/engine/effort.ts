@@ -23,12 +23,13 @@
 import { megapascals, mm, newtonMillimetres, newtons, plain, rad } from './quantity.ts';
 import { outOfBounds, relation } from './relation.ts';
 import { bad, good, type Result } from './result.ts';
-import { say } from './say.ts';
+import { asRead, say } from './say.ts';
 
 /** Beyond this slope a tangent stands for a wedge that has jammed, not for a screw. */
-const JAMMED = (89 * Math.PI) / 180;
+export const JAMMED = (89 * Math.PI) / 180;
 
-const SCREW_FORMULA = 'Khurmi & Gupta, A Textbook of Machine Design, ch. 17: block on an incline round a cylinder.';
+export const SCREW_FORMULA =
+  'Khurmi & Gupta, A Textbook of Machine Design, ch. 17: block on an incline round a cylinder.';
 
 export const frictionAngle = relation({
   name: 'friction-angle',
@@ -256,14 +257,14 @@ export const pairEffort = (given: EffortCase): Result<PairEffort> => {
   const { A, C, load, onThread = { A: load, C: load }, collar = 0 } = given;
   for (const force of [load, onThread.A, onThread.C])
     if (!(Math.abs(force) <= 1e5))
-      return bad(`Load along the axis: read ${force}; give a value from −100000 N to 100000 N.`, 'F');
+      return bad(`Load along the axis: read ${asRead(force)}; give a value from −100000 N to 100000 N.`, 'F');
   if (!(Math.abs(load) > 0))
     return bad(
       'Load along the axis: read 0 N, and with no load there is no effort to share out: give one such as 50 N.',
       'F',
     );
   if (!(collar >= 0 && collar <= 1e7))
-    return bad(`Torque under the collar or tip: read ${collar}; give a value from 0 to 10000000 N·mm.`, 'M_b');
+    return bad(`Torque under the collar or tip: read ${asRead(collar)}; give a value from 0 to 10000000 N·mm.`, 'M_b');
   const Delta = C.h * C.L - A.h * A.L;
   if (!(Math.abs(Delta) > 1e-9))
     return bad(

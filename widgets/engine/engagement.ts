@@ -94,7 +94,7 @@ export interface Travel {
 }
 
 /** Length of a thread that may be used up, or the reason why there is none. `name` as the reader knows it. */
-export const usableOf = (joint: Omit<Joint, 'out'>, name: string): Result<Millimetres> => {
+const usableOf = (joint: Omit<Joint, 'out'>, name: string): Result<Millimetres> => {
   const { screw, nut, kept } = joint;
   if (!(Number.isFinite(screw) && Number.isFinite(nut) && screw > 0 && nut > 0))
     return bad(`Thread ${name} needs a screw and a nut longer than nothing: give both lengths.`);

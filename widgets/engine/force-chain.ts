@@ -12,6 +12,7 @@
  * Source: statics of the two moving parts, Coulomb friction, the log law of preload.ts; derived here. Units: N, mm, N/mm, h.
  */
 
+import { tenfoldTimes } from './log-law.ts';
 import type { PreloadCase } from './preload.ts';
 import { newtons } from './quantity.ts';
 import { outOfBounds, relation } from './relation.ts';
@@ -68,7 +69,7 @@ export const preloadForLife = relation({
   compute: ({ F_p, k_s, u_s, q_r, t, t_0 }) => ({ F_0: newtons(F_p / share(q_r, t, t_0) - k_s * u_s) }),
 });
 
-const share = (q_r: number, t: number, t_0: number): number => 1 - (q_r * Math.log(1 + t / t_0)) / Math.log(10);
+const share = (q_r: number, t: number, t_0: number): number => 1 - q_r * tenfoldTimes(t, t_0);
 
 /**
  * A case with the friction of its guide: the range of the load is widened by µ times everything that presses sideways,

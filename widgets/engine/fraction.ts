@@ -72,7 +72,7 @@ export const fractionText = ({ top, bottom }: Fraction): string => {
 };
 
 /** A lead kept to so many decimals of a millimetre, half away from nought, as one writes it down. */
-export const roundedLead = (lead: Fraction, decimals: number): Fraction => {
+const roundedLead = (lead: Fraction, decimals: number): Fraction => {
   const scale = 10n ** BigInt(decimals);
   const size = lead.top < 0n ? -lead.top : lead.top;
   const whole = (2n * size * scale + lead.bottom) / (2n * lead.bottom);

@@ -4,8 +4,8 @@
  */
 export type InSteps<T> = Generator<void, T, void>;
 
-/** Drives the work to its end without a pause. */
-export const finished = <T>(run: InSteps<T>): T => {
+/** Drives the work to its end without a pause, whatever it gives on the way. */
+export const finished = <T>(run: Generator<unknown, T, void>): T => {
   for (;;) {
     const step = run.next();
     if (step.done) return step.value;

@@ -128,6 +128,7 @@ export * from './relation.ts';
 export * from './resolution.ts';
 export * from './result.ts';
 export * from './rounding.ts';
+export { listed } from './say.ts';
 export * from './series.ts';
 export * from './simulator.ts';
 export * from './slope-met.ts';

@@ -17,7 +17,7 @@
 import { leastSquares } from './least-squares.ts';
 import { type Newtons, newtons } from './quantity.ts';
 import { bad, good, type Result } from './result.ts';
-import { listed, say } from './say.ts';
+import { asRead, say } from './say.ts';
 
 export type Vector = readonly [number, number, number];
 
@@ -61,7 +61,9 @@ export const contactForces = (balls: readonly BallInVee[], loads: readonly Load[
   if (!contacts.ok) return contacts;
   for (const { force, at } of loads)
     if (![...force, ...at].every((v) => Math.abs(v) <= 1e7))
-      return bad(`Read a load of (${force.join(', ')}) N at (${at.join(', ')}) mm; give numbers within 1e7.`);
+      return bad(
+        `Read a load of (${force.map(asRead).join(', ')}) N at (${at.map(asRead).join(', ')}) mm; give numbers within 10000000.`,
+      );
   if (!loads.some(({ force }) => force.some((v) => v !== 0)))
     return bad('No load was given; give at least the weight of the part and where it acts.');
   const [x0, y0, z0] = [0, 1, 2].map((axis) => balls.reduce((s, ball) => s + (ball.centre[axis] ?? 0), 0) / 3);
@@ -89,24 +91,10 @@ export const contactForces = (balls: readonly BallInVee[], loads: readonly Load[
   );
 };
 
-/** Whether each flank is pressed. Rounding leaves some 1e-16 of the largest force where the truth is nought. */
+/** The flanks that are not pressed. Rounding leaves some 1e-16 of the largest force where the truth is nought. */
 export const openFlanks = (contacts: readonly Contact[]): readonly Contact[] => {
   const largest = Math.max(...contacts.map((c) => Math.abs(c.force)));
   return contacts.filter((c) => !(c.force > 1e-9 * largest));
-};
-
-/** The six contact forces; refuses a coupling that is loose in some motion, and loads under which a flank opens. */
-export const couplingForces = (balls: readonly BallInVee[], loads: readonly Load[]): Result<readonly Contact[]> => {
-  const forces = contactForces(balls, loads);
-  if (!forces.ok) return forces;
-  const found = forces.value;
-  const largest = Math.max(...found.map((c) => Math.abs(c.force)));
-  const open = openFlanks(found);
-  if (open.length > 0)
-    return bad(
-      `Under this load ${listed(open.map((c) => `the ${c.flank} flank at ball ${c.ball} (${say(Math.abs(c.force) > 1e-9 * largest ? c.force : 0)} N)`))} would open, since a flank pushes and can’t pull: bring the load nearer to the middle, add weight, or turn the side force away.`,
-    );
-  return good(found);
 };
 
 const contactsOf = (
@@ -117,7 +105,7 @@ const contactsOf = (
   for (const { name, centre, direction, halfAngle } of balls) {
     if (!(centre.every((v) => Math.abs(v) <= 1e5) && Math.abs(direction) <= 100))
       return bad(
-        `Ball ${name} stands at (${centre.join(', ')}) mm with its groove along ${direction} rad; give numbers of millimetres within 1e5 and an angle within a few turns.`,
+        `Ball ${name} stands at (${centre.map(asRead).join(', ')}) mm with its groove along ${asRead(direction)} rad; give numbers of millimetres within 100000 and an angle within a few turns.`,
       );
     if (!(halfAngle >= Math.PI / 36 && halfAngle <= (17 * Math.PI) / 36))
       return bad(
@@ -135,16 +123,8 @@ const contactsOf = (
   );
 };
 
-/** Three balls evenly on a circle about the origin at height nought, grooves towards the middle: the usual coupling. */
-export const evenCoupling = (radius: number, halfAngle: number, names = ['A', 'B', 'C']): readonly BallInVee[] =>
-  names.slice(0, 3).map((name, i) => {
-    const direction = (2 * Math.PI * i) / 3;
-    return { name, centre: [radius * Math.cos(direction), radius * Math.sin(direction), 0], direction, halfAngle };
-  });
-
 /** Grooves in plan: each along the bisector of its corner, so that they meet inside; all along x; or each across its bisector. */
-export const AIMS = ['to the middle', 'all one way', 'round the middle'] as const;
-export type Aim = (typeof AIMS)[number];
+export type Aim = 'to the middle' | 'all one way' | 'round the middle';
 
 /**
  * Three balls at these places, at height nought, with the grooves aimed. The bisectors of the corners meet in the

@@ -16,7 +16,8 @@
 import { mm, plain } from './quantity.ts';
 import { relation } from './relation.ts';
 
-const noNetLead = ({ Delta }: { readonly Delta: number }): string | undefined =>
+/** Why there is no relative error, or undefined where there is one. */
+export const noNetLead = ({ Delta }: { readonly Delta: number }): string | undefined =>
   Math.abs(Delta) > 0
     ? undefined
     : 'The two leads are equal, so there is no net lead for an error to be a share of: choose threads whose leads differ.';

@@ -20,7 +20,7 @@ export interface NamedPlace extends Place {
   readonly name: string;
 }
 
-export const FOOT_NAMES = ['A', 'B', 'C'] as const;
+const FOOT_NAMES = ['A', 'B', 'C'] as const;
 const MOST_READINGS = 20;
 const MOST_ROUNDS = 8;
 
@@ -76,7 +76,6 @@ export const readReadings = (text: string): Result<readonly Point[]> => {
 
 /** Later rounds, heights in mm; none where nothing is typed. */
 export const readRounds = (text: string): Result<readonly (readonly number[])[]> => {
-  if (text.trim() === '') return good([]);
   const rows = rowsOf(text, /[|\n]/);
   if (!rows.ok) return rows;
   if (!(rows.value.length <= MOST_ROUNDS))
@@ -85,7 +84,7 @@ export const readRounds = (text: string): Result<readonly (readonly number[])[]>
     );
   const rounds: number[][] = [];
   for (const [i, row] of rows.value.entries()) {
-    const cells = row.split(row.includes(';') ? ';' : /,\s+|\t|\s+(?=[+\-−–]?[\d.])/).map((cell) => cell.trim());
+    const cells = row.split(row.includes(';') ? ';' : /,\s+|\t|\s+(?=[+\-−–]?[\d.])/);
     const heights: number[] = [];
     for (const cell of cells.filter((text, j) => text !== '' || j < cells.length - 1)) {
       const height = lengthIn(cell, 'µm');
@@ -134,10 +133,9 @@ const lengthIn = (text: string, fallback: Unit): Result<number> => {
 const placeIn = (
   text: string,
 ): { readonly ok: true; readonly value: Place } | { readonly ok: false; readonly reason: string | undefined } => {
-  const parts = columnsIn(text.replace(/^\((.*)\)$/, '$1'), 2);
-  if (parts === undefined) return { ok: false, reason: undefined };
-  const [x, y] = parts.map((part) => lengthIn(part, 'mm'));
-  if (!(x && y)) return { ok: false, reason: undefined };
+  const [left, right] = columnsIn(text.replace(/^\((.*)\)$/, '$1'), 2) ?? [];
+  if (left === undefined || right === undefined) return { ok: false, reason: undefined };
+  const [x, y] = [lengthIn(left, 'mm'), lengthIn(right, 'mm')];
   if (!x.ok) return { ok: false, reason: lower(x.reason) };
   if (!y.ok) return { ok: false, reason: lower(y.reason) };
   return { ok: true, value: { x: x.value, y: y.value } };

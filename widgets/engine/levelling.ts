@@ -31,8 +31,8 @@ import {
 } from './plane.ts';
 import { type Millimetres, mm, type Newtons, newtons, plain, type Turns, turns } from './quantity.ts';
 import { relation } from './relation.ts';
-import { bad, good, type Result } from './result.ts';
-import { listed, say } from './say.ts';
+import { type Bad, bad, good, type Result } from './result.ts';
+import { asRead, listed, say } from './say.ts';
 
 export const turnsFor = relation({
   name: 'turns-for',
@@ -156,11 +156,11 @@ export const levelPlate = (job: LevellingJob): Result<Levelling> => {
   for (const foot of feet) {
     if (!(Math.abs(foot.Delta) > 0 && Math.abs(foot.Delta) <= 120))
       return bad(
-        `Foot ${foot.name} has a net lead of ${foot.Delta} mm a turn; it must differ from nought and be within 120 mm: choose threads whose leads differ.`,
+        `Foot ${foot.name} has a net lead of ${asRead(foot.Delta)} mm a turn; it must differ from nought and be within 120 mm: choose threads whose leads differ.`,
       );
     if (!(Number.isInteger(foot.k) && foot.k >= 1 && foot.k <= MOST_STEPS))
       return bad(
-        `Foot ${foot.name} has ${foot.k} steps in a turn; give a whole number from 1 to ${MOST_STEPS}, such as 6 for the flats of a hexagon.`,
+        `Foot ${foot.name} has ${asRead(foot.k)} steps in a turn; give a whole number from 1 to ${MOST_STEPS}, such as 6 for the flats of a hexagon.`,
       );
   }
   const kept = keep.kind === 'foot' ? feet.find((foot) => foot.name === keep.name) : undefined;
@@ -174,7 +174,7 @@ export const levelPlate = (job: LevellingJob): Result<Levelling> => {
   const { q: wantedQ, r: wantedR } = job.wanted ?? { q: 0, r: 0 };
   if (!(Math.hypot(wantedQ, wantedR) <= STEEPEST))
     return bad(
-      `The slopes wanted are ${wantedQ} along x and ${wantedR} along y; together they may be ${STEEPEST} at most, which is 100 mm per metre.`,
+      `The slopes wanted are ${asRead(wantedQ)} along x and ${asRead(wantedR)} along y; together they may be ${STEEPEST} at most, which is 100 mm per metre.`,
     );
   const tilt = tiltOf({ q: plain(plane.q - wantedQ), r: plain(plane.r - wantedR) });
   if (!(tilt.slope <= STEEPEST))
@@ -223,10 +223,8 @@ export const nextRound = (
   turned: readonly number[],
   readings: readonly Point[],
 ): Result<{ readonly levelling: Levelling; readonly checks: readonly FootCheck[] }> => {
-  if (!(turned.length === job.feet.length && turned.every((steps) => Math.abs(steps) <= 1e6)))
-    return bad(
-      `Read steps ${turned.join(', ')} for ${job.feet.length} feet; give one number of steps for each foot, 0 where it was left alone.`,
-    );
+  const refusal = oddSteps(job.feet, turned);
+  if (refusal) return refusal;
   const before = levelPlate(job);
   if (!before.ok) return before;
   const now = levelPlate({ ...job, readings });
@@ -248,10 +246,8 @@ export const readingsAfter = (
   steps: readonly number[],
   readings: readonly Point[],
 ): Result<readonly Point[]> => {
-  if (!(steps.length === feet.length && steps.every((m) => Math.abs(m) <= 1e6)))
-    return bad(
-      `Read steps ${steps.join(', ')} for ${feet.length} feet; give one number of steps for each foot, 0 where it was left alone.`,
-    );
+  const refusal = oddSteps(feet, steps);
+  if (refusal) return refusal;
   const moved = feetPlane(
     feet,
     feet.map((foot, i) => ((steps[i] ?? 0) * foot.Delta) / foot.k),
@@ -259,6 +255,13 @@ export const readingsAfter = (
   if (!moved.ok) return moved;
   return good(readings.map((point) => ({ ...point, z: point.z + heightAt(moved.value, point) })));
 };
+
+const oddSteps = (feet: readonly Foot[], steps: readonly number[]): Bad | undefined =>
+  steps.length === feet.length && steps.every((m) => Math.abs(m) <= 1e6)
+    ? undefined
+    : bad(
+        `Read steps ${steps.map(asRead).join(', ')} for ${feet.length} feet; give one number of steps for each foot, 0 where it was left alone.`,
+      );
 
 export interface FootLoad {
   readonly name: string;
@@ -274,9 +277,11 @@ export const footLoads = (
   const triangle = feetPlane(feet, [0, 0, 0]);
   if (!triangle.ok) return triangle;
   if (!(weight > 0 && weight <= 1e7))
-    return bad(`Read a weight of ${weight} N; give one above nought and up to 1e7 N.`);
+    return bad(`Read a weight of ${asRead(weight)} N; give one above nought and up to 10000000 N.`);
   if (!(Math.abs(centre.x) <= 1e5 && Math.abs(centre.y) <= 1e5))
-    return bad(`Read a centre of gravity at (${centre.x}, ${centre.y}); give two numbers of millimetres within 1e5.`);
+    return bad(
+      `Read a centre of gravity at (${asRead(centre.x)}, ${asRead(centre.y)}); give two numbers of millimetres within 100000.`,
+    );
   const loads: FootLoad[] = [];
   for (const [i, foot] of feet.entries()) {
     // The barycentric weight of foot i is the plane that is 1 at that foot and 0 at the two others.

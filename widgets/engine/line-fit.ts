@@ -17,7 +17,7 @@
  * 26.7.4 with θ = atan(t/√ν); its inverse by bisection on θ, so no table and no approximation stands behind it.
  */
 import { bad, good, type Result } from './result.ts';
-import { say } from './say.ts';
+import { asRead, say } from './say.ts';
 
 export interface LineFit {
   readonly rows: number;
@@ -61,7 +61,7 @@ export const lineFit = (xs: readonly number[], ys: readonly number[]): Result<Li
     );
   for (let i = 0; i < n; i++)
     if (!(Math.abs(xs[i] ?? Number.NaN) <= LARGEST && Math.abs(ys[i] ?? Number.NaN) <= LARGEST))
-      return bad(`Row ${i + 1} reads ${xs[i]} and ${ys[i]}; give two numbers.`);
+      return bad(`Row ${i + 1} reads ${asRead(xs[i])} and ${asRead(ys[i])}; give two numbers.`);
   const x = centred(xs);
   const y = centred(ys);
   const Sxx = compensated(n, (i) => (x.from[i] ?? 0) ** 2);
@@ -117,10 +117,10 @@ export const intervalAbout = (value: number, error: number, freedom: number, lev
  */
 export const studentT = (level: number, freedom: number): Result<number> => {
   if (!(level > 0 && level < 1))
-    return bad(`Read a level of ${level}; give a share between 0 and 1, for example 0.95.`);
+    return bad(`Read a level of ${asRead(level)}; give a share between 0 and 1, for example 0.95.`);
   if (!(Number.isInteger(freedom) && freedom >= 1 && freedom <= 1e6))
     return bad(
-      `Read ${freedom} degrees of freedom; give a whole number from 1 to a million: there must be more readings than unknowns.`,
+      `Read ${asRead(freedom)} degrees of freedom; give a whole number from 1 to a million: there must be more readings than unknowns.`,
     );
   let [low, high] = [0, Math.PI / 2];
   // Halving stops by itself when the two ends are neighbours.

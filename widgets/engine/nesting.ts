@@ -12,6 +12,7 @@
 import { type Millimetres, mm, plain } from './quantity.ts';
 import { relation } from './relation.ts';
 import { bad, good, type Result } from './result.ts';
+import { say } from './say.ts';
 import { diameters, type Thread } from './thread.ts';
 import type { ExternalLimits, InternalLimits } from './tolerance.ts';
 
@@ -35,7 +36,7 @@ export const leastRoot = relation({
   refuses: ({ d_2, P }) =>
     d_2 > (ROOT3 / 2 - 1 / 4) * P
       ? undefined
-      : `A pitch of ${Number(P.toPrecision(4))} mm leaves nothing under a pitch diameter of ${Number(d_2.toPrecision(4))} mm: take a finer pitch.`,
+      : `A pitch of ${say(P)} mm leaves nothing under a pitch diameter of ${say(d_2)} mm: take a finer pitch.`,
   compute: ({ d_2, P }) => ({ d_3: mm(d_2 - (ROOT3 / 2 - 1 / 4) * P) }),
 });
 

@@ -17,7 +17,7 @@
 import { mm, plain } from './quantity.ts';
 import { outOfBounds, relation } from './relation.ts';
 import { bad, good, type Result } from './result.ts';
-import { say } from './say.ts';
+import { asRead, say } from './say.ts';
 
 export const wedgeRise = relation({
   name: 'wedge-rise',
@@ -123,7 +123,7 @@ export const sameMotion = (wanted: WantedMotion, shop: Workshop): Result<readonl
     ['Radius of the balls', shop.ball, 500],
   ] as const)
     if (!(value > 0 && value <= most))
-      return bad(`${name}: read ${value} mm; give a value above 0 mm and up to ${most} mm.`);
+      return bad(`${name}: read ${asRead(value)} mm; give a value above 0 mm and up to ${most} mm.`);
   // A tired hand is the reader’s business; only an angle that divides by nothing, or is none, is refused.
   if (!(wanted.hand > 0 && wanted.hand <= 4e3))
     return bad(
@@ -137,7 +137,7 @@ export const sameMotion = (wanted: WantedMotion, shop: Workshop): Result<readonl
   if (refusal) return refusal;
   for (const [name, price] of Object.entries(shop.prices ?? {}))
     if (!(typeof price === 'number' && price >= 0 && price <= 1e9))
-      return bad(`Price of the ${name}: read ${price}; give a number from 0, or leave it out.`);
+      return bad(`Price of the ${name}: read ${asRead(price)}; give a number from 0, or leave it out.`);
   const turn = wanted.hand / (2 * Math.PI);
   /** The lead that the wanted resolution asks for. */
   const lead = wanted.resolution / turn;

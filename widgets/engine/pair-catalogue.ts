@@ -6,12 +6,12 @@
  * past what a double counts exactly, leads are plain mm instead and a remainder of rounding counts as nought.
  * Threads stand in order of rising lead, then diameter. Lengths mm.
  */
+import { nutLimits, screwLimits } from './designated-limits.ts';
 import { leadFraction, leastCommonMultiple } from './fraction.ts';
 import { largestNutRoot } from './nesting.ts';
 import { METRIC_SERIES, type SeriesThread, UNIFIED_SERIES } from './series.ts';
 import { diameters, type Thread } from './thread.ts';
 import { SERIES_NAMES, type SeriesName } from './thread-list.ts';
-import { type Limits, limitsOfSize } from './tolerance.ts';
 
 export interface Candidate {
   /** The size, right-hand, with its class where the reader wrote one. */
@@ -125,30 +125,29 @@ const sizeColumns = (
 
 /** How deep the root of this thread may reach as a screw; basic size where no class exists for it. */
 const leastRootOf = (thread: Thread): number => {
-  const limits = limitsIn(thread, 'external');
-  return limits?.side === 'external' ? limits.root.least : diameters(thread).d3;
+  const screw = screwLimits(thread);
+  return screw.ok ? screw.value.limits.root.least : diameters(thread).d3;
 };
 
 /** How wide this thread may be cut into a bore; basic size where no class exists for it. See nesting.ts. */
 const widestBoreOf = (thread: Thread): number => {
-  const limits = limitsIn(thread, 'internal');
-  const root = limits === undefined ? undefined : largestNutRoot.of({ D_2: limits.pitch.max, P: thread.P });
-  return root?.ok ? Math.max(thread.d, root.value.D_r) : thread.d;
+  const nut = nutLimits(thread);
+  const root = nut.ok ? largestNutRoot.of({ D_2: nut.value.limits.pitch.max, P: thread.P }) : nut;
+  return root.ok ? Math.max(thread.d, root.value.D_r) : thread.d;
 };
 
-/** Everyday classes, a finer one where the everyday one does not exist. */
-const EVERYDAY = {
-  metric: { external: ['6g', '6h'], internal: ['6H', '5H', '4H'] },
-  unified: { external: ['2A'], internal: ['2B'] },
-  free: { external: ['6g', '2A'], internal: ['6H', '2B'] },
-} as const;
+/** Wall of the sleeve at the limits of size, the larger thread outside; minus infinity where neither is larger. */
+export const wallOf = (c: Catalogue, i: number, j: number): number => {
+  const [di, dj] = [c.d[i] ?? 0, c.d[j] ?? 0];
+  if (di === dj) return Number.NEGATIVE_INFINITY;
+  const [outer, inner] = di > dj ? [i, j] : [j, i];
+  return ((c.root[outer] ?? 0) - (c.bore[inner] ?? 0)) / 2;
+};
 
-/** Limits by the class the reader wrote, where it is one of a screw or of a nut as asked (`6H/6g` names both); else by an everyday one. */
-const limitsIn = (thread: Thread, side: 'external' | 'internal'): Limits | undefined => {
-  const written = thread.toleranceClass?.split('/') ?? [];
-  for (const cls of [...written, ...EVERYDAY[thread.kind][side]]) {
-    const limits = limitsOfSize(thread, cls);
-    if (limits.ok && limits.value.side === side) return limits.value;
-  }
-  return undefined;
+/** Square of the core that decides what the pair carries: in line the smaller one; a sleeve has lost its bore. */
+export const weakerSquared = (c: Catalogue, nested: boolean, i: number, j: number): number => {
+  const [a, b] = [c.core[i] ?? 0, c.core[j] ?? 0];
+  if (!nested) return Math.min(a, b) ** 2;
+  const [outer, inner, core] = (c.d[i] ?? 0) > (c.d[j] ?? 0) ? [a, j, b] : [b, i, a];
+  return Math.min(core ** 2, outer ** 2 - (c.bore[inner] ?? 0) ** 2);
 };

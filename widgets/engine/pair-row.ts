@@ -5,14 +5,14 @@
  * For unlike hands the left-hand thread is A; hands that the reader owns come first. Lengths mm, forces N.
  */
 import { type Fraction, netLeadFraction, numberOf, type RoundedFirst, roundedFirst } from './fraction.ts';
-import { type Candidate, type Catalogue, inHand } from './pair-catalogue.ts';
+import { type Candidate, type Catalogue, inHand, wallOf, weakerSquared } from './pair-catalogue.ts';
 import type { Wish } from './pair-search.ts';
 import { judge, type Verdict } from './pair-verdict.ts';
 import { type Millimetres, mm, type Newtons, newtons } from './quantity.ts';
-import type { Thread } from './thread.ts';
+import { diameters, type Thread } from './thread.ts';
 
 /** Decimals of a millimetre to which a drawing usually keeps a pitch. */
-export const DRAWING_DECIMALS = 3;
+const DRAWING_DECIMALS = 3;
 
 export interface PairRow {
   readonly A: Thread;
@@ -51,18 +51,11 @@ export const pairOf = (c: Catalogue, w: Wish, code: number): PairRow => {
   const [A, C] = [inHand(first.thread, hA), inHand(second.thread, hC)];
   const net = netLeadFraction(A, C);
   const Delta = numberOf(net);
-  const [outer, inner] = short.thread.d > long.thread.d ? [i, j] : [j, i];
-  const at = (column: Float64Array, k: number) => column[k] ?? 0;
+  const [outer, inner] = short.thread.d > long.thread.d ? [short, long] : [long, short];
   const wall =
     short.thread.d === long.thread.d
       ? undefined
-      : {
-          basic: mm((at(c.core, outer) - at(c.d, inner)) / 2),
-          limit: mm((at(c.root, outer) - at(c.bore, inner)) / 2),
-        };
-  const weaker = nested
-    ? Math.min(at(c.core, inner) ** 2, at(c.core, outer) ** 2 - at(c.bore, inner) ** 2)
-    : Math.min(at(c.core, i), at(c.core, j)) ** 2;
+      : { basic: mm((diameters(outer.thread).d3 - inner.thread.d) / 2), limit: mm(wallOf(c, i, j)) };
   const facts = {
     A,
     C,
@@ -74,7 +67,7 @@ export const pairOf = (c: Catalogue, w: Wish, code: number): PairRow => {
     stroke: mm(Math.abs(Delta) * w.usable * Math.min(A.d / A.L, C.d / C.L)),
     size: mm(Math.max(A.d, C.d)),
     wall,
-    carries: newtons(w.stress * (Math.PI / 4) * Math.max(0, weaker)),
+    carries: newtons(w.stress * (Math.PI / 4) * Math.max(0, weakerSquared(c, nested, i, j))),
     toBuy: [...(has(first, hA) ? [] : [A]), ...(has(second, hC) ? [] : [C])],
     roundedFirst: roundedFirst(A, C, DRAWING_DECIMALS),
   };

@@ -9,7 +9,7 @@
  *   load    σ π/4 times the smaller core, a sleeve less its bore
  * Lengths mm, forces N, stress MPa. A pair is told by a code, (i n + j)·2 + (0 like hands, 1 unlike), i ≤ j < n places in the catalogue.
  */
-import type { Catalogue } from './pair-catalogue.ts';
+import { type Catalogue, wallOf, weakerSquared } from './pair-catalogue.ts';
 import { type PairRow, pairOf } from './pair-row.ts';
 import type { Megapascals, Millimetres, Newtons } from './quantity.ts';
 import { bad, good, type Result } from './result.ts';
@@ -40,9 +40,8 @@ export interface Wish {
   readonly stress: Megapascals;
 }
 
-export const ORDERS = ['nearest', 'gain', 'size', 'stroke'] as const;
 /** Nearest motion first, smallest gain first, smallest size first, longest stroke first. */
-export type Order = (typeof ORDERS)[number];
+export type Order = 'nearest' | 'gain' | 'size' | 'stroke';
 
 export const FILTERS = ['motion', 'hand', 'wall', 'size', 'series', 'owned', 'stroke', 'load'] as const;
 export type Filter = (typeof FILTERS)[number];
@@ -164,7 +163,7 @@ export const searchPairs = (
 };
 
 /** Net lead of a pair times the denominator; i ≤ j, so that the lead of j is the longer. */
-export const netOf = (c: Catalogue, i: number, j: number, hand: number): number => {
+const netOf = (c: Catalogue, i: number, j: number, hand: number): number => {
   const [a, b] = [c.leads[i] ?? 0, c.leads[j] ?? 0];
   if (hand === 1) return a + b;
   const net = b - a;
@@ -183,29 +182,13 @@ const isOwned = (c: Catalogue, asked: 0 | 1 | 2, i: number, j: number, hand: num
 const reaches = (t: Terms, i: number, j: number, net: number, denominator: number): boolean =>
   t.stroke === 0 || (net / denominator) * Math.min(t.turns[i] ?? 0, t.turns[j] ?? 0) >= t.stroke * (1 - EDGE);
 
-/** Wall of the sleeve at the limits, the larger thread outside; minus infinity where neither is larger. */
-const wallOf = (c: Catalogue, i: number, j: number): number => {
-  const [di, dj] = [c.d[i] ?? 0, c.d[j] ?? 0];
-  if (di === dj) return Number.NEGATIVE_INFINITY;
-  const [outer, inner] = di > dj ? [i, j] : [j, i];
-  return ((c.root[outer] ?? 0) - (c.bore[inner] ?? 0)) / 2;
-};
-
 const nests = (c: Catalogue, least: number, i: number, j: number): boolean => {
   const wall = wallOf(c, i, j);
   return wall > 0 && wall >= least;
 };
 
-/** In line the smaller core decides; a sleeve has lost its bore. */
 const carries = (c: Catalogue, t: Terms, i: number, j: number): boolean =>
   t.coreSquared === 0 || weakerSquared(c, t.nestedOnly, i, j) >= t.coreSquared;
-
-const weakerSquared = (c: Catalogue, nested: boolean, i: number, j: number): number => {
-  const [a, b] = [c.core[i] ?? 0, c.core[j] ?? 0];
-  if (!nested) return Math.min(a, b) ** 2;
-  const [outer, inner, core] = (c.d[i] ?? 0) > (c.d[j] ?? 0) ? [a, j, b] : [b, i, a];
-  return Math.min(core ** 2, outer ** 2 - (c.bore[inner] ?? 0) ** 2);
-};
 
 /** All pairs but those of equal leads in like hands, which stand still. */
 const movingPairs = (c: Catalogue): number => {

@@ -8,8 +8,9 @@
 import type { Candidate } from './pair-catalogue.ts';
 import type { PairRow } from './pair-row.ts';
 import { listed, say } from './say.ts';
+import { diameters } from './thread.ts';
 
-export const GRADES = ['sound', 'with care', 'delicate'] as const;
+const GRADES = ['sound', 'with care', 'delicate'] as const;
 export type Grade = (typeof GRADES)[number];
 
 export interface Verdict {
@@ -19,7 +20,7 @@ export interface Verdict {
 }
 
 /** Relative lead error of ordinary good work. */
-export const ORDINARY_LEAD_ERROR = 0.001;
+const ORDINARY_LEAD_ERROR = 0.001;
 const CARE = 25;
 const DELICATE = 100;
 
@@ -37,7 +38,7 @@ export const judge = (pair: Omit<PairRow, 'verdict'>, [first, second]: readonly 
     remarks.push('thin wall, less than a pitch');
     lower(1);
   }
-  const [a, b] = [first.thread.d - 1.227 * first.thread.P, second.thread.d - 1.227 * second.thread.P];
+  const [a, b] = [diameters(first.thread).d3, diameters(second.thread).d3];
   if (pair.arrangement === 'in line' && Math.min(a, b) < Math.max(a, b) / 2) {
     remarks.push('one core is much the weaker');
     lower(1);

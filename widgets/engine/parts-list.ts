@@ -19,7 +19,7 @@ export interface PartsList {
   readonly unpriced: readonly string[];
 }
 
-export const MOST_PARTS = 40;
+const MOST_PARTS = 40;
 export const LONGEST_PARTS = 2000;
 
 export const readPartsList = (text: string): Result<PartsList> => {

@@ -15,7 +15,7 @@ import { leastSquares } from './least-squares.ts';
 import { type Millimetres, mm, type Plain, plain, type Radians, rad } from './quantity.ts';
 import { relation } from './relation.ts';
 import { bad, good, type Result } from './result.ts';
-import { say } from './say.ts';
+import { asRead, say } from './say.ts';
 
 /** A place in plan, mm. */
 export interface Place {
@@ -131,7 +131,7 @@ export const inLine = (t: Triangle): string | undefined => {
  * Places whose short spread is below a thousandth of the long one stand in a line for all practical purposes: an
  * error of a micrometre in a reading would become a millimetre as far off the line as the line is long.
  */
-export const LEAST_ROUNDNESS = 1e-3;
+const LEAST_ROUNDNESS = 1e-3;
 
 /** Greatest coordinate or height taken, mm: a hundred metres, beyond any plate. */
 const FARTHEST = 1e5;
@@ -150,7 +150,7 @@ export const planeThrough = (points: readonly Point[], what = 'points'): Result<
     ] as const)
       if (!(Math.abs(value) <= FARTHEST))
         return bad(
-          `Number ${i + 1} of the ${what} has ${axis} ${value}; give a number of millimetres from −${FARTHEST} to ${FARTHEST}.`,
+          `Number ${i + 1} of the ${what} has ${axis} ${asRead(value)}; give a number of millimetres from −${FARTHEST} to ${FARTHEST}.`,
         );
   const n = points.length;
   const mean = (of: (point: Point) => number) => {

@@ -12,9 +12,11 @@
  * of R. Hyndman, Y. Fan, The American Statistician 50 (1996); found by selection, not by sorting.
  * Lengths mm. Values are kept in single precision: 0.02 nm on a play of 0.3 mm.
  */
+import { finished } from './in-steps.ts';
 import { type Millimetres, mm } from './quantity.ts';
 import { fillNormal, fillUniform, type RandomState, randomState } from './random.ts';
 import { bad, good, type Result } from './result.ts';
+import { asRead } from './say.ts';
 
 /** Limits of pitch diameter of one thread: external d2, internal D2. */
 export interface PitchZones {
@@ -95,29 +97,26 @@ export const playBatchRun = (settings: PlayBatchSettings): Result<Generator<numb
 /** The whole batch at one go. */
 export const playBatch = (settings: PlayBatchSettings): Result<PlayBatch> => {
   const started = playBatchRun(settings);
-  if (!started.ok) return started;
-  for (;;) {
-    const step = started.value.next();
-    if (step.done) return good(step.value);
-  }
+  return started.ok ? good(finished(started.value)) : started;
 };
 
 const refusal = ({ threads, count, law, shares, bars }: PlayBatchSettings): string | undefined => {
   if (!(threads.length === 1 || threads.length === 2))
     return `Read ${threads.length} threads; a batch is of one thread or of the two of a pair.`;
   if (!(Number.isInteger(count) && count >= 1 && count <= LARGEST_BATCH))
-    return `Number of assemblies: read ${count}; give a whole number from 1 to ${LARGEST_BATCH}, more would change no figure that can be measured.`;
+    return `Number of assemblies: read ${asRead(count)}; give a whole number from 1 to ${LARGEST_BATCH}, more would change no figure that can be measured.`;
   if (law.kind === 'normal' && !(law.Cp >= 0.1 && law.Cp <= 10))
-    return `Capability Cp: read ${law.Cp}; give a value from 0.1 to 10, because the spread is the zone divided by 6 Cp and a capability of nought is a spread without bound.`;
+    return `Capability Cp: read ${asRead(law.Cp)}; give a value from 0.1 to 10, because the spread is the zone divided by 6 Cp and a capability of nought is a spread without bound.`;
   if (!(bars === undefined || (Number.isInteger(bars) && bars >= 1 && bars <= 1000)))
-    return `Bars of the histogram: read ${bars}; give a whole number from 1 to 1000.`;
+    return `Bars of the histogram: read ${asRead(bars)}; give a whole number from 1 to 1000.`;
   for (const p of shares ?? [])
-    if (!(p >= 0 && p <= 1)) return `Share of the batch: read ${p}; give a number from 0 to 1, for example 0.95.`;
+    if (!(p >= 0 && p <= 1))
+      return `Share of the batch: read ${asRead(p)}; give a number from 0 to 1, for example 0.95.`;
   for (const [i, zones] of threads.entries()) {
     const thread = `Thread ${i + 1} of the batch`;
     for (const value of [zones.d2min, zones.d2max, zones.D2min, zones.D2max])
       if (!(value >= 0.1 && value <= 400))
-        return `${thread}: read ${value} as a limit of pitch diameter; give a value from 0.1 mm to 400 mm.`;
+        return `${thread}: read ${asRead(value)} as a limit of pitch diameter; give a value from 0.1 mm to 400 mm.`;
     if (!(zones.d2min <= zones.d2max && zones.D2min <= zones.D2max))
       return `${thread}: a lower limit of pitch diameter is above its upper limit; give the smaller value as the lower one.`;
     if (!(zones.D2max >= zones.d2min))
@@ -220,13 +219,7 @@ const countInto = (counts: Uint32Array, values: Float32Array, from: number, to: 
 export const quantiles = (
   values: Float32Array | Float64Array,
   shares: readonly number[],
-): { readonly share: number; readonly value: number }[] => {
-  const steps = quantileSteps(values, shares);
-  for (;;) {
-    const step = steps.next();
-    if (step.done) return step.value;
-  }
-};
+): { readonly share: number; readonly value: number }[] => finished(quantileSteps(values, shares));
 
 /** The same with a pause now and again, at which it yields 1. */
 function* quantileSteps(

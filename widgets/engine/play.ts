@@ -23,6 +23,7 @@
  */
 import { mm, newtons, plain, rad, turns } from './quantity.ts';
 import { relation } from './relation.ts';
+import { say } from './say.ts';
 import { symbolFact } from './symbols.ts';
 
 const TAN30 = 1 / Math.sqrt(3);
@@ -31,7 +32,7 @@ const TAN30 = 1 / Math.sqrt(3);
 export const interference = (c: number, where = 'The thread'): string | undefined =>
   c >= 0
     ? undefined
-    : `${where} has a clearance of −${Number((-c).toPrecision(4))} mm, which is interference: the screw is larger than the nut and does not go in, so there is no play; give a clearance of 0 mm or more.`;
+    : `${where} has a clearance of ${say(c)} mm, which is interference: the screw is larger than the nut and does not go in, so there is no play; give a clearance of 0 mm or more.`;
 
 export const pitchClearance = relation({
   name: 'pitch-clearance',
@@ -83,7 +84,7 @@ export const offCentrePlay = relation({
     interference(c) ??
     (2 * e_s <= c
       ? undefined
-      : `The screw stands ${Number(e_s.toPrecision(4))} mm off the middle, more than its flanks allow: with this clearance they touch at ${Number((c / 2).toPrecision(4))} mm; give that or less.`),
+      : `The screw stands ${say(e_s)} mm off the middle, more than its flanks allow: with this clearance they touch at ${say(c / 2)} mm; give that or less.`),
   compute: ({ c, e_s }) => ({ j: mm(Math.max(0, c - 2 * e_s) * TAN30) }),
 });
 
@@ -101,7 +102,7 @@ export const radialFloat = relation({
 const tooSteep = (tau: number): string | undefined =>
   tau <= symbolFact('tau').max
     ? undefined
-    : `With so much clearance over so short an engagement the angle would come out as ${Number(((tau * 180) / Math.PI).toPrecision(3))}°, which is no small angle and no fit: give less clearance or a longer engagement.`;
+    : `With so much clearance over so short an engagement the angle would come out as ${say((tau * 180) / Math.PI, 3)}°, which is no small angle and no fit: give less clearance or a longer engagement.`;
 
 export const tilt = relation({
   name: 'tilt',

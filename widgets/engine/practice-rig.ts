@@ -14,6 +14,7 @@ import type { GaugeReading } from './calibration.ts';
 import { type Millimetres, mm, type Turns, turns } from './quantity.ts';
 import type { Direction } from './readings-table.ts';
 import { bad, good, type Result } from './result.ts';
+import { asRead } from './say.ts';
 import { type Move, type SimulatorSettings, simulate } from './simulator.ts';
 
 export interface PracticeRun {
@@ -27,7 +28,7 @@ export interface PracticeRun {
 }
 
 /** More would be no practice; a real logger’s file is opened instead. */
-export const MOST_PRACTICE = 2000;
+const MOST_PRACTICE = 2000;
 
 /** Turns by which each end is overrun beyond the motion lost there. */
 const BEYOND = 0.25;
@@ -40,9 +41,10 @@ export const practiceReadings = (
   const count = 2 * (steps + 1) * runs;
   if (!(steps >= 2 && runs >= 1 && count <= MOST_PRACTICE))
     return bad(
-      `Read ${out} turns with ${stepsPerTurn} readings to a turn and ${runs} runs; give at least two steps in all, and no more than ${MOST_PRACTICE} readings.`,
+      `Read ${asRead(out)} turns with ${asRead(stepsPerTurn)} readings to a turn and ${asRead(runs)} runs; give at least two steps in all, and no more than ${MOST_PRACTICE} readings.`,
     );
-  if (!(division > 0)) return bad(`Read a division of ${division} mm; give one above nought, such as 0.0001 mm.`);
+  if (!(division > 0))
+    return bad(`Read a division of ${asRead(division)} mm; give one above nought, such as 0.0001 mm.`);
   const lead = Math.abs(rig.C.h * rig.C.L - rig.A.h * rig.A.L);
   const lost = lead > 0 ? (rig.A.play + rig.C.play + 2 * (rig.stick ?? 0)) / lead : 0;
   const over = BEYOND + lost;

@@ -15,10 +15,11 @@
  * relaxes; the share q lost per tenfold time is stated by the reader or fitted from two readings. No
  * published share for printed springs was found that may be printed here.
  */
+import { tenfoldTimes } from './log-law.ts';
 import { type Newtons, newtons } from './quantity.ts';
 import { outOfBounds, relation } from './relation.ts';
 import { bad, good, type Result } from './result.ts';
-import { say } from './say.ts';
+import { asRead, say } from './say.ts';
 
 export const springForce = relation({
   name: 'spring-force',
@@ -66,10 +67,10 @@ export const retainedForce = relation({
   source:
     'Logarithmic relaxation, the usual law for plastics well below softening; the share lost per tenfold time is the reader’s own.',
   refuses: ({ q_r, t, t_0 }) =>
-    q_r * Math.log10(1 + t / t_0) <= 1
+    q_r * tenfoldTimes(t, t_0) <= 1
       ? undefined
       : 'By this law nothing of the preload would be left: ask for a shorter time or give a smaller share lost.',
-  compute: ({ F_0, q_r, t, t_0 }) => ({ F_t: newtons(F_0 * (1 - q_r * Math.log10(1 + t / t_0))) }),
+  compute: ({ F_0, q_r, t, t_0 }) => ({ F_t: newtons(F_0 * (1 - q_r * tenfoldTimes(t, t_0))) }),
 });
 
 export type Part = 'base' | 'turned' | 'carried';
@@ -133,12 +134,12 @@ export interface PreloadVerdict {
 }
 
 /** Axial motion of a part after n turns, mm, positive up. */
-export const partMotion = (part: Part, n: number, pair: Pick<PreloadCase, 'h_A' | 'L_A' | 'h_C' | 'L_C'>): number =>
-  part === 'base'
-    ? 0
-    : part === 'turned'
-      ? -pair.h_A * pair.L_A * n + 0
-      : (pair.h_C * pair.L_C - pair.h_A * pair.L_A) * n;
+export const partMotion = (part: Part, n: number, pair: Pick<PreloadCase, 'h_A' | 'L_A' | 'h_C' | 'L_C'>): number => {
+  const sunk = pair.h_A * pair.L_A;
+  const perTurn = part === 'base' ? 0 : part === 'turned' ? -sunk : pair.h_C * pair.L_C - sunk;
+  // A part that has not moved is at 0, never at −0.
+  return perTurn * n + 0;
+};
 
 /** Force of a spring after n turns, N; a slack spring has none. */
 export const springAt = (
@@ -195,7 +196,7 @@ export const leastPreload = (given: PreloadCase, which = 0): Result<LeastPreload
   const others: PreloadCase = { ...given, springs: given.springs.filter((_, i) => i !== which) };
   const reach = {
     C: -upOn('carried', spring),
-    A: -upOn('carried', spring) - upOn('turned', spring) + 0,
+    A: -upOn('carried', spring) - upOn('turned', spring),
   };
   // The spring is also kept from going slack anywhere, hence the floor of nought.
   let force = 0;
@@ -248,14 +249,22 @@ export const fitRetention = (
     return bad(
       `The force grew from ${say(first.F)} N to ${say(second.F)} N, and a relaxing spring only loses: check which reading came first.`,
     );
-  const decades = (t: number) => Math.log10(1 + t / t_0);
-  const slope = (first.F - second.F) / (decades(second.t) - decades(first.t));
-  const F_0 = first.F + slope * decades(first.t);
+  const gone = tenfoldTimes(first.t, t_0);
+  const slope = (first.F - second.F) / (tenfoldTimes(second.t, t_0) - gone);
+  const F_0 = first.F + slope * gone;
   if (!(F_0 > 0)) return bad('Both readings are 0 N, so there is nothing to relax: give readings of a loaded spring.');
+  const q_r = slope / F_0;
+  // Long before the starting time the law is a straight line in time, and no tenfold time lies between the readings to tell the share
+  // from. An earlier starting time always ends at 100 % or less: q = 1 / (F1/(F1 − F2) (D2 − D1) + D1), and D1 grows without bound.
+  if (!(q_r <= 1))
+    return bad(
+      `Through these readings the law would lose ${say(100 * q_r, 3)} % per tenfold time, and there is only 100 % to lose: its starting time of ${say(t_0)} h is too late for readings at ${say(first.t)} h and ${say(second.t)} h, so give an earlier one, or check the readings.`,
+      't_0',
+    );
   return good({
     F_0: newtons(F_0),
-    q_r: slope / F_0,
-    says: `Fitted through two readings: ${say((100 * slope) / F_0, 3)} % lost per tenfold time. Past ${say(second.t * 10)} h, ten times the last reading, it is a guess.`,
+    q_r,
+    says: `Fitted through two readings: ${say(100 * q_r, 3)} % lost per tenfold time. Past ${say(second.t * 10)} h, ten times the last reading, it is a guess.`,
   });
 };
 
@@ -359,19 +368,14 @@ const firstLetGo = (
   least: number,
   most: number,
 ): { n: number; load: number } => {
-  for (let i = 0; i < turns.length; i++) {
-    const n = turns[i] ?? 0;
-    const force = bare[i] ?? 0;
-    if (i > 0) {
-      const n0 = turns[i - 1] ?? 0;
-      const force0 = bare[i - 1] ?? 0;
-      const edge = force0 > -least ? -least : -most;
-      if ((force - edge) * (force0 - edge) < 0)
-        return { n: n0 + ((n - n0) * (edge - force0)) / (force - force0), load: -edge + 0 };
-    }
-    if (force >= -most && force <= -least) return { n, load: -force + 0 };
-  }
-  return { n: turns[0] ?? 0, load: least };
+  const at = (i: number) => ({ n: turns[i] ?? 0, force: bare[i] ?? 0 });
+  const start = at(0);
+  if (start.force >= -most && start.force <= -least) return { n: start.n, load: -start.force + 0 };
+  // The band is entered by the edge on the side where the travel starts.
+  const load = start.force > -least ? least : most;
+  const i = bare.findIndex((force) => (force + load) * (start.force + load) <= 0);
+  const [before, after] = [at(i - 1), at(i)];
+  return { n: before.n - ((after.n - before.n) * (before.force + load)) / (after.force - before.force), load };
 };
 
 const checked = (given: PreloadCase) => {
@@ -388,15 +392,15 @@ const checked = (given: PreloadCase) => {
     ['Weight of the turned part', given.weightTurned],
     ['Weight of the carried part', given.weightCarried],
   ] as const)
-    if (!(value >= 0 && value <= 1e5)) return bad(`${name}: read ${value}; give a value from 0 N to 100000 N.`);
+    if (!(value >= 0 && value <= 1e5)) return bad(`${name}: read ${asRead(value)}; give a value from 0 N to 100000 N.`);
   if (!(given.attitude >= -1 && given.attitude <= 1))
     return bad(
-      `Share of the weight along the axis: read ${given.attitude}; it is 1 upright, 0 on its side, −1 upside down.`,
+      `Share of the weight along the axis: read ${asRead(given.attitude)}; it is 1 upright, 0 on its side, −1 upside down.`,
     );
   const { least, most } = given.load;
   if (!(least >= -1e5 && most <= 1e5 && least <= most))
     return bad(
-      `Outside load: read from ${least} to ${most}; give the least first, both from −100000 N to 100000 N, positive towards the base.`,
+      `Outside load: read from ${asRead(least)} to ${asRead(most)}; give the least first, both from −100000 N to 100000 N, positive towards the base.`,
     );
   for (const [i, spring] of given.springs.entries()) {
     if (spring.lower === spring.upper)

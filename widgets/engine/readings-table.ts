@@ -14,7 +14,7 @@
 import { finished, type InSteps } from './in-steps.ts';
 import { type Millimetres, mm, type Turns, turns, UNITS, type Unit, unitNamed } from './quantity.ts';
 import { bad, good, quoted, type Result } from './result.ts';
-import { listed } from './say.ts';
+import { asRead, listed } from './say.ts';
 
 /** How a place was approached: with the turns rising or falling. */
 export type Direction = 'up' | 'down';
@@ -65,7 +65,7 @@ const ROWS_A_STEP = 5000;
 export function* parseReadingsRun(text: string, options: ReadingsOptions = {}): InSteps<Result<ReadingsTable>> {
   const steps = options.stepsPerTurn ?? 6;
   if (!(Number.isInteger(steps) && steps >= 1 && steps <= 10_000))
-    return bad(`Read ${steps} steps in a turn; give a whole number from 1 to 10 000, such as 6.`);
+    return bad(`Read ${asRead(steps)} steps in a turn; give a whole number from 1 to 10 000, such as 6.`);
   const other = anotherKind(text);
   if (other !== undefined) return bad(other);
   yield;

@@ -8,6 +8,7 @@
  */
 import type { BaseUnits } from './quantity.ts';
 import { type Bad, bad, good, type Result } from './result.ts';
+import { asRead } from './say.ts';
 import { SYMBOLS, type SymbolFact, type SymbolName, symbolFact } from './symbols.ts';
 
 type ValueOf<S extends SymbolName> = BaseUnits[(typeof SYMBOLS)[S]['unit']];
@@ -78,16 +79,13 @@ export const outOfBounds = (symbol: SymbolName, value: unknown): Bad | undefined
   const name = sentence(symbol);
   if (value === undefined) return bad(`${name} is missing: give a number ${allowed(fact)}.`, symbol);
   if (!(typeof value === 'number' && Number.isFinite(value)))
-    return bad(
-      `${name}: read ${String(value).slice(0, 40)}, which is not a number; give one ${allowed(fact)}.`,
-      symbol,
-    );
+    return bad(`${name}: read ${asRead(value)}, which is not a number; give one ${allowed(fact)}.`, symbol);
   if (fact.shown === 'sense' && !(value === 1 || value === -1))
-    return bad(`${name}: read ${value}; it is 1 for a right-hand thread and −1 for a left-hand one.`, symbol);
+    return bad(`${name}: read ${asRead(value)}; it is 1 for a right-hand thread and −1 for a left-hand one.`, symbol);
   if (!(value >= fact.min && value <= fact.max))
     return bad(`${name}: read ${inUnit(value, fact)}; give a value ${allowed(fact)}.`, symbol);
   if (fact.whole && !Number.isInteger(value))
-    return bad(`${name}: read ${value}; only whole numbers count here, give one ${allowed(fact)}.`, symbol);
+    return bad(`${name}: read ${asRead(value)}; only whole numbers count here, give one ${allowed(fact)}.`, symbol);
   return undefined;
 };
 
@@ -101,9 +99,8 @@ const allowed = (fact: SymbolFact): string =>
 
 /** A bound in the unit a reader thinks in: angles in degrees, everything else as the engine holds it. */
 const inUnit = (value: number, fact: SymbolFact): string => {
-  const sign = value < 0 ? '−' : '';
-  const text = (x: number) => String(Number(Math.abs(x).toPrecision(6)));
-  if (fact.unit === 'rad') return `${sign}${text((value * 180) / Math.PI)}°`;
-  if (fact.unit === 'turn') return `${sign}${text(value)} turns`;
-  return `${sign}${text(value)}${fact.unit === '1' ? '' : ` ${fact.unit}`}`;
+  const text = (x: number) => asRead(Number(x.toPrecision(6)));
+  if (fact.unit === 'rad') return `${text((value * 180) / Math.PI)}°`;
+  if (fact.unit === 'turn') return `${text(value)} turns`;
+  return `${text(value)}${fact.unit === '1' ? '' : ` ${fact.unit}`}`;
 };

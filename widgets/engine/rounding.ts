@@ -2,6 +2,7 @@
  * Rounding a lead before the difference is taken. The error made on one lead stays whole in the net lead, so relative to it it is
  * multiplied by the gain: with Δ_r from the rounded leads, ε = (Δ_r − Δ)/Δ. Lengths mm, ε a plain number, positive where Δ_r is too large.
  */
+import { noNetLead } from './lead-error.ts';
 import { plain } from './quantity.ts';
 import { relation } from './relation.ts';
 
@@ -11,9 +12,6 @@ export const roundingError = relation({
   takes: ['Delta_r', 'Delta'],
   gives: { eps: '(Delta_r - Delta)/Delta' },
   source: 'Definition of a relative error.',
-  refuses: ({ Delta }) =>
-    Math.abs(Delta) > 0
-      ? undefined
-      : 'The two leads are equal, so there is no net lead for an error to be a share of: choose threads whose leads differ.',
+  refuses: noNetLead,
   compute: ({ Delta_r, Delta }) => ({ eps: plain((Delta_r - Delta) / Delta) }),
 });

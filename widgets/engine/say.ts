@@ -9,6 +9,12 @@ export const say = (x: number, digits = 4): string => {
   return x < 0 && text !== '0' ? `−${text}` : text;
 };
 
+/** A value just as it was read, for the sentence that refuses it: rounded it could look like one that is allowed. */
+export const asRead = (x: unknown): string => {
+  const text = String(x).slice(0, 40);
+  return typeof x === 'number' ? text.replaceAll('-', '−') : text;
+};
+
 /** Several names in one sentence: A, B and C. */
 export const listed = (names: readonly string[]): string =>
   names.length < 2 ? (names[0] ?? '') : `${names.slice(0, -1).join(', ')} and ${names.at(-1)}`;

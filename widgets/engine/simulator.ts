@@ -46,6 +46,7 @@
 import type { Millimetres, Newtons, Plain, Radians, Turns } from './quantity.ts';
 import { fillNormal, randomState } from './random.ts';
 import { bad, good, type Result } from './result.ts';
+import { asRead } from './say.ts';
 
 /** One thread as the simulator sees it. Play of each comes from axial-play. */
 export interface SimulatedThread {
@@ -257,18 +258,6 @@ export const simulate = (settings: SimulatorSettings, moves: readonly Move[]): R
   return good({ n, turned, carried, reading, flankA, flankC });
 };
 
-/** Push on each thread from the pushes on the parts: C carries what acts on the carried part, A carries both. */
-export const threadPushes = ({ turned, carried }: PartForces): { A: Newtons; C: Newtons } => ({
-  A: (turned + carried) as Newtons,
-  C: carried,
-});
-
-/** The other way: pushes on the parts that put these on the threads. */
-export const partPushes = ({ A, C }: { readonly A: Newtons; readonly C: Newtons }): PartForces => ({
-  turned: (A - C) as Newtons,
-  carried: C,
-});
-
 /** `count` equal moves that make up `turns`. */
 export const equalTurns = (turns: Turns, count: number): Move[] =>
   Array.from({ length: count }, () => ({ kind: 'turn', turns: (turns / count) as Turns }));
@@ -382,9 +371,9 @@ const refusedSettings = (s: SimulatorSettings): string | undefined => {
     ['C', s.C],
   ] as const) {
     if (!(t.h === 1 || t.h === -1))
-      return `Hand of thread ${name}: read ${t.h}; it is 1 for a right-hand thread and −1 for a left-hand one.`;
+      return `Hand of thread ${name}: read ${asRead(t.h)}; it is 1 for a right-hand thread and −1 for a left-hand one.`;
     if (t.play < 0)
-      return `Axial play of thread ${name}: read ${t.play} mm; a negative play is interference, which does not turn at all: give 0 mm or more.`;
+      return `Axial play of thread ${name}: read ${asRead(t.play)} mm; a negative play is interference, which does not turn at all: give 0 mm or more.`;
     checks.push(
       [`Lead of thread ${name}`, t.L, 0.05, 60, ' mm'],
       [`Axial play of thread ${name}`, t.play, 0, 3, ' mm'],
@@ -406,14 +395,12 @@ const refusedSettings = (s: SimulatorSettings): string | undefined => {
   );
   for (const [name, value, min, max, unit] of checks)
     if (!(value >= min && value <= max))
-      return `${name}: read ${value}; give a value from ${signed(min)} to ${signed(max)}${unit}.`;
+      return `${name}: read ${asRead(value)}; give a value from ${asRead(min)} to ${asRead(max)}${unit}.`;
   return undefined;
 };
 
 const MOST_PUSH = 1e5;
 const MOST_TURNS = 600;
-
-const signed = (x: number): string => (x < 0 ? `−${-x}` : `${x}`);
 
 const refusedMoves = (settings: SimulatorSettings, moves: readonly Move[]): string | undefined => {
   if (!(moves.length <= MOST_MOVES))
@@ -422,12 +409,12 @@ const refusedMoves = (settings: SimulatorSettings, moves: readonly Move[]): stri
   for (const [i, move] of moves.entries()) {
     if (move.kind === 'turn') {
       if (!(Math.abs(move.turns) <= MOST_TURNS))
-        return `Move ${i + 1}: read ${move.turns} turns; a move turns by a number from −${MOST_TURNS} to ${MOST_TURNS}.`;
+        return `Move ${i + 1}: read ${asRead(move.turns)} turns; a move turns by a number from −${MOST_TURNS} to ${MOST_TURNS}.`;
       travelled += Math.abs(move.turns);
     } else
       for (const push of [move.turned, move.carried])
         if (!(push === undefined || Math.abs(push) <= MOST_PUSH))
-          return `Move ${i + 1}: read a push of ${push} N; a push is a number from −${MOST_PUSH} to ${MOST_PUSH} N.`;
+          return `Move ${i + 1}: read a push of ${asRead(push)} N; a push is a number from −${MOST_PUSH} to ${MOST_PUSH} N.`;
   }
   if (isWavy(settings) && !(travelled * PIECES + moves.length <= MOST_PIECES))
     return `Read moves of ${Math.round(travelled)} turns in all; with a periodic error at most ${Math.floor((MOST_PIECES - moves.length) / PIECES)} are run, because each turn is worked in ${PIECES} pieces: take fewer turns.`;

@@ -12,13 +12,10 @@
  * Sign convention: z up, clockwise seen from above plus, h = +1 right hand; the load presses the carried part
  * towards the base. A torque is positive in the sense of turning. Units: N, mm, N·mm, rad.
  */
+import { JAMMED, SCREW_FORMULA } from './effort.ts';
 import { newtonMillimetres, newtons, rad } from './quantity.ts';
 import { relation } from './relation.ts';
 
-/** As in effort.ts: beyond this slope a tangent stands for a wedge that has jammed. */
-const JAMMED = (89 * Math.PI) / 180;
-
-const SCREW_FORMULA = 'Khurmi & Gupta, A Textbook of Machine Design, ch. 17: block on an incline round a cylinder.';
 const SLOPE_SOURCE =
   'Kinematics of the pair: a thread goes uphill where its own motion lifts what stands on it (ISO 5408 for hand and lead angle).';
 const EQUAL_LEADS =

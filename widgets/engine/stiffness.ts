@@ -8,6 +8,7 @@
 import { newtonsPerMillimetre } from './quantity.ts';
 import { relation } from './relation.ts';
 import { bad, good, type Result } from './result.ts';
+import { asRead } from './say.ts';
 
 export const shankStiffness = relation({
   name: 'shank-stiffness',
@@ -49,7 +50,7 @@ export const seriesStiffness = (parts: readonly StiffPart[]): Result<Chain> => {
   for (const part of parts)
     if (!(part.stiffness > 0 && part.stiffness <= 1e12))
       return bad(
-        `Stiffness of ${part.name}: read ${part.stiffness}; give a value above 0 and up to 1000000000000 N/mm.`,
+        `Stiffness of ${part.name}: read ${asRead(part.stiffness)}; give a value above 0 and up to 1000000000000 N/mm.`,
       );
   const give = parts.reduce((sum, part) => sum + 1 / part.stiffness, 0);
   const shares = parts.map((part) => ({ name: part.name, share: 1 / part.stiffness / give }));

@@ -9,6 +9,7 @@
  */
 import { type Millimetres, mm, plain } from './quantity.ts';
 import { relation } from './relation.ts';
+import { say } from './say.ts';
 import { symbolFact } from './symbols.ts';
 
 const FULL = (3 * Math.sqrt(3)) / 4;
@@ -22,7 +23,7 @@ export const tapDrill = relation({
   refuses: ({ d, q_t, P }) =>
     d > q_t * FULL * P
       ? undefined
-      : `A thread of ${Number((100 * q_t).toPrecision(4))} % at a pitch of ${Number(P.toPrecision(4))} mm would need a hole of no size in ${Number(d.toPrecision(4))} mm: take less thread, or a finer pitch.`,
+      : `A thread of ${say(100 * q_t)} % at a pitch of ${say(P)} mm would need a hole of no size in ${say(d)} mm: take less thread, or a finer pitch.`,
   compute: ({ d, q_t, P }) => ({ d_t: mm(d - q_t * FULL * P) }),
 });
 
@@ -33,13 +34,13 @@ export const shareOfThread = relation({
   gives: { q_t: '(d - d_t)/(3*sqrt(3)/4*P)' },
   source: 'The shop formula turned round; see tap-drill.',
   refuses: ({ d, d_t, P }) => {
-    const hole = `A hole of ${Number(d_t.toPrecision(4))} mm`;
+    const hole = `A hole of ${say(d_t)} mm`;
     if (!(d_t < d))
-      return `${hole} is no smaller than the thread of ${Number(d.toPrecision(4))} mm, so there is nothing to tap: take a smaller drill.`;
+      return `${hole} is no smaller than the thread of ${say(d)} mm, so there is nothing to tap: take a smaller drill.`;
     // At 4/3 of full thread the ridges would be sharp; no tap goes there.
     return d - d_t <= symbolFact('q_t').max * FULL * P
       ? undefined
-      : `${hole} is too small for a thread of ${Number(d.toPrecision(4))} mm with a pitch of ${Number(P.toPrecision(4))} mm: the tap would cut below the root of any thread, so take a larger drill.`;
+      : `${hole} is too small for a thread of ${say(d)} mm with a pitch of ${say(P)} mm: the tap would cut below the root of any thread, so take a larger drill.`;
   },
   compute: ({ d, d_t, P }) => ({ q_t: plain((d - d_t) / (FULL * P)) }),
 });

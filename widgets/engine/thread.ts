@@ -8,6 +8,7 @@
  */
 import { type Millimetres, mm, plain, rad, turns } from './quantity.ts';
 import { relation } from './relation.ts';
+import { say } from './say.ts';
 
 /** A thread as designated: basic sizes only, no tolerances. */
 export interface Thread {
@@ -87,7 +88,7 @@ export const pitchDiameter = relation({
   gives: { d_2: 'd - 3*sqrt(3)/8*P' },
   source: 'ISO 724 (d2 = d − 0.6495 P) and ASME B1.1, basic sizes.',
   refuses: ({ d, P }) => tooCoarse(d, P),
-  compute: ({ d, P }) => ({ d_2: mm(d - ((3 * ROOT3) / 8) * P) }),
+  compute: ({ d, P }) => ({ d_2: diameters({ d, P }).d2 }),
 });
 
 export const minorDiameter = relation({
@@ -97,7 +98,7 @@ export const minorDiameter = relation({
   gives: { d_1: 'd - 5*sqrt(3)/8*P' },
   source: 'ISO 724 (D1 = d − 1.0825 P) and ASME B1.1, basic sizes.',
   refuses: ({ d, P }) => tooCoarse(d, P),
-  compute: ({ d, P }) => ({ d_1: mm(d - ((5 * ROOT3) / 8) * P) }),
+  compute: ({ d, P }) => ({ d_1: diameters({ d, P }).d1 }),
 });
 
 export const rootDiameter = relation({
@@ -107,7 +108,7 @@ export const rootDiameter = relation({
   gives: { d_3: 'd - 17*sqrt(3)/24*P' },
   source: 'ISO 68-1 design profile, root radius H/6 (d3 = d − 1.2269 P).',
   refuses: ({ d, P }) => tooCoarse(d, P),
-  compute: ({ d, P }) => ({ d_3: mm(d - ((17 * ROOT3) / 24) * P) }),
+  compute: ({ d, P }) => ({ d_3: diameters({ d, P }).d3 }),
 });
 
 export const onceRound = relation({
@@ -129,12 +130,10 @@ export const leadAngle = relation({
 });
 
 /** Depth at which a rounded-root thread would meet the axis: such a pitch can't be cut on the diameter. */
-const tooCoarse = (d: number, P: number): string | undefined => {
-  const core = d - ((17 * ROOT3) / 24) * P;
-  return core > 0
+const tooCoarse = (d: Millimetres, P: Millimetres): string | undefined =>
+  diameters({ d, P }).d3 > 0
     ? undefined
-    : `A pitch of ${Number(P.toPrecision(4))} mm is too coarse for a diameter of ${Number(d.toPrecision(4))} mm, it leaves no core: take a pitch below ${Number(((24 * d) / (17 * ROOT3)).toPrecision(3))} mm.`;
-};
+    : `A pitch of ${say(P)} mm is too coarse for a diameter of ${say(d)} mm, it leaves no core: take a pitch below ${say((24 * d) / (17 * ROOT3), 3)} mm.`;
 
 /** The basic diameters of a thread, for drawing and for walls; the thread must have passed the reader of designations. */
 export const diameters = (

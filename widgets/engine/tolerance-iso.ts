@@ -19,6 +19,7 @@
 import { type Millimetres, mm } from './quantity.ts';
 import { relation } from './relation.ts';
 import { bad, good, quoted, type Result } from './result.ts';
+import { say } from './say.ts';
 
 /** Whether a value stands in the published table or comes from the standard's formula and rounding. */
 export type Basis = 'table' | 'formula';
@@ -33,7 +34,7 @@ export type IsoPosition = 'e' | 'f' | 'g' | 'h' | 'G' | 'H';
 export type IsoDiameter = 'd' | 'd2' | 'D1' | 'D2';
 
 /** Ends of the diameter steps of ISO 965-1, mm: each is over the lower end, up to and including the upper. */
-export const ISO_DIAMETER_STEPS = [0.99, 1.4, 2.8, 5.6, 11.2, 22.4, 45, 90, 180, 355] as const;
+const DIAMETER_STEPS = [0.99, 1.4, 2.8, 5.6, 11.2, 22.4, 45, 90, 180, 355] as const;
 
 const PITCHES = [
   0.2, 0.25, 0.3, 0.35, 0.4, 0.45, 0.5, 0.6, 0.7, 0.75, 0.8, 1, 1.25, 1.5, 1.75, 2, 2.5, 3, 3.5, 4, 4.5, 5, 5.5, 6, 8,
@@ -105,28 +106,20 @@ const preferred = (x: number): number =>
 const stepped = (from: number, steps: number): number => R40[R40.indexOf(from) + steps] ?? Number.NaN;
 
 const same = (a: number, b: number): boolean => Math.abs(a - b) < 1e-9;
-const shown = (x: number): string => String(Number(x.toPrecision(6)));
 
 const T_d2 = (P: number, dMean: number): number => 90 * P ** 0.4 * dMean ** 0.1;
 const T_d = (P: number): number => 180 * P ** (2 / 3) - 3.15 / Math.sqrt(P);
 const T_D1 = (P: number): number => (P < 1 ? 433 * P - 190 * P ** 1.22 : 230 * P ** 0.7);
 
-/** The step a diameter falls in, as its two ends in mm; undefined outside 0.99 to 355 mm. */
-export const isoDiameterStep = (d: number): readonly [number, number] | undefined => {
-  const i = stepIndex(d);
-  const [low, high] = [ISO_DIAMETER_STEPS[i], ISO_DIAMETER_STEPS[i + 1]];
-  return low === undefined || high === undefined ? undefined : [low, high];
-};
-
-const stepIndex = (d: number): number =>
-  d > ISO_DIAMETER_STEPS[0] ? ISO_DIAMETER_STEPS.findIndex((end) => d <= end) - 1 : -1;
+/** The step a diameter falls in: over its lower end, up to and including its upper; below nought outside all. */
+const stepIndex = (d: number): number => DIAMETER_STEPS.findIndex((end) => d <= end) - 1;
 
 /** Why ISO 965-1 says nothing of this thread, or undefined where it does. */
 export const outsideIso = (d: number, P: number): string | undefined => {
   if (!(stepIndex(d) >= 0))
-    return `Read a diameter of ${shown(d)} mm; ISO 965-1 gives tolerances over 0.99 mm and up to 355 mm: choose a diameter between those, or a thread without a tolerance class.`;
+    return `Read a diameter of ${say(d, 6)} mm; ISO 965-1 gives tolerances over 0.99 mm and up to 355 mm: choose a diameter between those, or a thread without a tolerance class.`;
   if (!(P >= 0.2 && P <= 8))
-    return `Read a pitch of ${shown(P)} mm; ISO 965-1 gives tolerances for pitches from 0.2 mm to 8 mm: choose a pitch between those, or a thread without a tolerance class.`;
+    return `Read a pitch of ${say(P, 6)} mm; ISO 965-1 gives tolerances for pitches from 0.2 mm to 8 mm: choose a pitch between those, or a thread without a tolerance class.`;
   return undefined;
 };
 
@@ -142,10 +135,9 @@ export const isoDeviation = (position: IsoPosition, P: number): Result<Sourced> 
   const finest = PITCHES[PITCHES.length - row.length] ?? 0.2;
   if (!(P >= finest))
     return bad(
-      `Read position ${position} for a pitch of ${shown(P)} mm; ISO 965-1 gives it from ${finest} mm up: take position g or h for so fine a thread.`,
+      `Read position ${position} for a pitch of ${say(P, 6)} mm; ISO 965-1 gives it from ${finest} mm up: take position g or h for so fine a thread.`,
     );
-  const i = PITCHES.findIndex((p) => same(p, P));
-  const tabulated = i < 0 ? undefined : row[i - PITCHES.length + row.length];
+  const tabulated = row[PITCHES.findIndex((p) => same(p, P)) - PITCHES.length + row.length];
   return good(
     tabulated === undefined
       ? { µm: sign * Math.round(CONSTANT[letter] + 11 * P), basis: 'formula' }
@@ -167,7 +159,7 @@ export const isoTolerance = (of: IsoDiameter, grade: number, d: number, P: numbe
   const blank = of === 'D2' && grade === 8 && inStep === 5 && same(P, 1);
   if (!(P >= finest - 1e-9) || blank)
     return bad(
-      `Read grade ${grade} for ${NAMES[of]} at a pitch of ${shown(P)} mm; ISO 965-1 leaves that place blank${blank ? ' over 22.4 and up to 45 mm' : `, the grade begins at a pitch of ${finest} mm`}: choose a finer grade.`,
+      `Read grade ${grade} for ${NAMES[of]} at a pitch of ${say(P, 6)} mm; ISO 965-1 leaves that place blank${blank ? ' over 22.4 and up to 45 mm' : `, the grade begins at a pitch of ${finest} mm`}: choose a finer grade.`,
     );
   const six = of === 'd' || of === 'D1' ? crestSix(of, P) : pitchSix(inStep, P);
   // Table 4 prints 1180 at P 8, one step above what the rule of four steps to a grade gives.
@@ -186,7 +178,7 @@ const pitchSix = (step: number, P: number): Sourced => {
   const row: readonly number[] = PITCH_DIAMETER[step] ?? [];
   const tabulated = row.find((_, i) => i % 2 === 1 && same(row[i - 1] ?? 0, P));
   if (tabulated !== undefined) return { µm: tabulated, basis: 'table' };
-  const mean = Math.sqrt((ISO_DIAMETER_STEPS[step] ?? 1) * (ISO_DIAMETER_STEPS[step + 1] ?? 1));
+  const mean = Math.sqrt((DIAMETER_STEPS[step] ?? 1) * (DIAMETER_STEPS[step + 1] ?? 1));
   return { µm: preferred(T_d2(P, mean)), basis: 'formula' };
 };
 
@@ -225,7 +217,7 @@ export const diameterStepMean = relation({
   refuses: ({ d_lo, d_hi }) =>
     d_lo < d_hi
       ? undefined
-      : `A step from ${shown(d_lo)} mm to ${shown(d_hi)} mm does not rise: give the lower end first.`,
+      : `A step from ${say(d_lo, 6)} mm to ${say(d_hi, 6)} mm does not rise: give the lower end first.`,
   compute: ({ d_lo, d_hi }) => ({ d_s: mm(Math.sqrt(d_lo * d_hi)) }),
 });
 

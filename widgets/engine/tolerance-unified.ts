@@ -19,6 +19,7 @@
 import { mm } from './quantity.ts';
 import { relation } from './relation.ts';
 import { bad, good, type Result } from './result.ts';
+import { say } from './say.ts';
 import type { Basis } from './tolerance-iso.ts';
 
 export type UnifiedClass = '1A' | '2A' | '3A' | '1B' | '2B' | '3B';
@@ -92,17 +93,16 @@ export const FINEST_TABULATED = 80;
 
 /** Why ASME B1.1 has no such class for this thread, or undefined where it has. */
 export const outsideUnified = ({ D, tpi, series }: InchThread, cls: UnifiedClass): string | undefined => {
-  const shown = (x: number) => String(Number(x.toPrecision(5)));
   if (!(D >= 0.06 - 1e-9 && D <= 6 + 1e-9))
-    return `Read a diameter of ${shown(D)} in; ASME B1.1 gives tolerances from #0 (0.06 in) to 6 in: choose a diameter between those, or a thread without a tolerance class.`;
+    return `Read a diameter of ${say(D, 5)} in; ASME B1.1 gives tolerances from #0 (0.06 in) to 6 in: choose a diameter between those, or a thread without a tolerance class.`;
   if (!(tpi >= 4 - 1e-9 && tpi <= FINEST + 1e-9))
-    return `Read ${shown(tpi)} threads per inch; the rules of ASME B1.1 are used here from 4 to ${FINEST} threads per inch: choose a thread between those, or one without a tolerance class.`;
+    return `Read ${say(tpi, 5)} threads per inch; the rules of ASME B1.1 are used here from 4 to ${FINEST} threads per inch: choose a thread between those, or one without a tolerance class.`;
   if (cls.startsWith('1') && !((series === 'UNC' || series === 'UNF') && D >= 0.25 - 1e-9))
     return `Read class ${cls}, which exists only for UNC and UNF threads of 1/4 in and larger: take ${cls.endsWith('A') ? '2A or 3A' : '2B or 3B'} here.`;
   return undefined;
 };
 
-export const unifiedAllowance = (size: InchThread, cls: UnifiedClass): Tenths => {
+const unifiedAllowance = (size: InchThread, cls: UnifiedClass): Tenths => {
   if (!(cls === '1A' || cls === '2A')) return { tenths: 0, basis: 'formula' };
   const { D, tpi } = size;
   const table = carried(size)?.allowance;
@@ -112,7 +112,7 @@ export const unifiedAllowance = (size: InchThread, cls: UnifiedClass): Tenths =>
 };
 
 /** Tolerance on the pitch diameter, screw or nut. */
-export const unifiedPitchTolerance = (size: InchThread, cls: UnifiedClass): Tenths => {
+const unifiedPitchTolerance = (size: InchThread, cls: UnifiedClass): Tenths => {
   const table = carried(size)?.pitch?.[cls];
   return table === undefined
     ? { tenths: tenths(FACTOR[cls] * T_2A(size.D, unifiedEngagement(size), 1 / size.tpi)), basis: 'formula' }
@@ -120,7 +120,7 @@ export const unifiedPitchTolerance = (size: InchThread, cls: UnifiedClass): Tent
 };
 
 /** Tolerance on the crest: major diameter of a screw, minor diameter of a nut. */
-export const unifiedCrestTolerance = ({ D, tpi }: InchThread, cls: UnifiedClass): Tenths => {
+const unifiedCrestTolerance = ({ D, tpi }: InchThread, cls: UnifiedClass): Tenths => {
   const P = 1 / tpi;
   if (cls.endsWith('A')) return { tenths: tenths((cls === '1A' ? 0.09 : 0.06) * P ** (2 / 3)), basis: 'formula' };
   const full = 0.05 * P ** (2 / 3) + (0.03 * P) / D - 0.002;

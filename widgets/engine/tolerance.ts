@@ -11,7 +11,7 @@
 import { type Millimetres, mm } from './quantity.ts';
 import { bad, good, quoted, type Result } from './result.ts';
 import { unifiedSeries } from './series.ts';
-import type { Thread } from './thread.ts';
+import { diameters, type Thread } from './thread.ts';
 import {
   type Basis,
   type IsoClass,
@@ -70,7 +70,6 @@ export interface InternalLimits extends Common {
 
 export type Limits = ExternalLimits | InternalLimits;
 
-const ROOT3 = Math.sqrt(3);
 const FREE = 'The thread belongs to no standard series; its limits follow the standard as if it did.';
 const MULTI_START =
   'The standard tables are written for single-start threads; for several starts makers often allow more on the pitch diameter (common practice, no source).';
@@ -80,8 +79,7 @@ const MULTI_START =
  * Gives a reason for a class that does not exist there.
  */
 export const limitsOfSize = (thread: Thread, cls: string): Result<Limits> => {
-  const { d, P } = thread;
-  if (!(Number.isFinite(d) && Number.isFinite(P) && P > 0 && d > ((17 * ROOT3) / 24) * P))
+  if (!(diameters(thread).d3 > 0))
     return bad(
       `${thread.designation} has no core left at its pitch, so it has no limits of size: choose a finer pitch.`,
     );
@@ -115,7 +113,8 @@ const ofIso = (thread: Thread, cls: IsoClass): Result<Limits> => {
   if (!crestTolerance.ok) return crestTolerance;
 
   const whole = (x: number) => Math.round(1000 * x);
-  const basic = { d: whole(d), d2: whole(d - ((3 * ROOT3) / 8) * P), d1: whole(d - ((5 * ROOT3) / 8) * P) };
+  const { d1, d2, d3 } = diameters(thread);
+  const basic = { d: whole(d), d2: whole(d2), d1: whole(d1) };
   const es = pitchDeviation.value;
   const µm = (x: number) => mm(x / 1000);
   const zone = (size: number, deviation: Sourced, tolerance: Sourced): Zone => {
@@ -153,7 +152,7 @@ const ofIso = (thread: Thread, cls: IsoClass): Result<Limits> => {
           minor: { max: µm(basic.d1 + es.µm), basis: es.basis },
           // ISO 68-1 design root with radius H/6; least: root radius 0.125 P, Machinery's Handbook, 27th ed., p. 1794 (d2 min − 0.616025 P).
           root: {
-            design: µm(Math.max(0, whole(d - ((17 * ROOT3) / 24) * P) + es.µm)),
+            design: µm(Math.max(0, whole(d3) + es.µm)),
             least: µm(Math.max(0, whole(pitch.min - 0.616025 * P))),
           },
         }
@@ -215,17 +214,6 @@ const ofUnified = (thread: Thread, cls: UnifiedClass): Result<Limits> => {
   );
 };
 
-/** Classes offered for a thread, everyday one first; a class that does not exist for it is left out. */
-export const usualClasses = (thread: Thread, side: 'external' | 'internal'): readonly string[] => {
-  const metric =
-    side === 'external' ? ['6g', '6h', '5g6g', '4h', '6f', '6e', '8g'] : ['6H', '5H', '4H', '6G', '7H', '8H'];
-  // ISO 965-1 recommends 6h and 5H up to M1.4, where 6g would leave too little and grade 6 of a nut is mostly blank (from memory).
-  const small = side === 'external' ? ['6h', '6g', '4h'] : ['5H', '4H', '6H'];
-  const unified = side === 'external' ? ['2A', '3A', '1A'] : ['2B', '3B', '1B'];
-  const offered = thread.kind === 'unified' ? unified : thread.d <= 1.4 ? small : metric;
-  return offered.filter((cls) => limitsOfSize(thread, cls).ok);
-};
-
 /** What is left between a screw and a nut. Diametral, mm; negative is interference. */
 export interface PairClearance {
   /** D2 − d2: least with the largest screw in the smallest nut. */
@@ -246,11 +234,11 @@ export const clearanceOfPair = (external: ExternalLimits, internal: InternalLimi
   const mm4 = (x: number) => Number(x.toFixed(4));
   if (!(Math.abs(screw.P - nut.P) < 1e-6 && Math.abs(screw.L - nut.L) < 1e-6))
     return bad(
-      `${screw.designation} and ${nut.designation} differ in pitch or lead (${mm4(screw.P)} and ${mm4(nut.P)} mm pitch, ${mm4(screw.L)} and ${mm4(nut.L)} mm lead), so one can't be screwed into the other: choose a nut of the screw's own pitch and lead.`,
+      `${screw.designation} and ${nut.designation} differ in pitch or lead (${mm4(screw.P)} and ${mm4(nut.P)} mm pitch, ${mm4(screw.L)} and ${mm4(nut.L)} mm lead), so one can’t be screwed into the other: choose a nut of the screw’s own pitch and lead.`,
     );
   if (screw.h !== nut.h)
     return bad(
-      `${screw.designation} and ${nut.designation} are of opposite hands, so one can't be screwed into the other: choose a nut of the screw's own hand.`,
+      `${screw.designation} and ${nut.designation} are of opposite hands, so one can’t be screwed into the other: choose a nut of the screw’s own hand.`,
     );
   const minus = (a: number, b: number) => mm(Number((a - b).toFixed(9)));
   const pitch = {

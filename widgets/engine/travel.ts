@@ -3,7 +3,7 @@
  *
  * Per turn the turned part uses L_A of thread A and L_C of thread C, whatever the hands; X is the length of
  * thread that may be used up before engagement falls below the least the maker accepts (common practice, no
- * source: about one diameter for steel in steel under load, half of it for a light adjuster).
+ * source: about one diameter for steel in steel under load, half of it for a light adjuster). Lengths mm, n in turns.
  */
 import { mm, turns } from './quantity.ts';
 import { relation } from './relation.ts';

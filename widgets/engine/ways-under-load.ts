@@ -16,14 +16,12 @@
  * So the stiffness is the most that can be had, a comparison and no promise. Units: mm, N, N·mm, N/mm, MPa, rad.
  */
 import { ballOnFlat, contactModulus } from './contact.ts';
-import { type EffortThread, pairEffort, plainEffort } from './effort.ts';
+import { type EffortThread, JAMMED, pairEffort, plainEffort } from './effort.ts';
 import { ballLift, type Way, type WayName } from './other-ways.ts';
 import { megapascals, mm, newtons, newtonsPerMillimetre, plain, rad } from './quantity.ts';
 import { outOfBounds, relation } from './relation.ts';
 import { bad, good, type Result } from './result.ts';
 import { type Chain, type StiffPart, seriesStiffness, shankStiffness } from './stiffness.ts';
-
-const STEEP = (89 * Math.PI) / 180;
 
 export const wedgePush = relation({
   name: 'wedge-push',
@@ -32,7 +30,7 @@ export const wedgePush = relation({
   gives: { F_d: 'F*(tan(phi_w + atan(mu)) + mu)' },
   source: 'Block on an incline, Khurmi & Gupta, A Textbook of Machine Design, ch. 17; friction of the base added.',
   refuses: ({ phi_w, mu }) =>
-    phi_w + Math.atan(mu) < STEEP
+    phi_w + Math.atan(mu) < JAMMED
       ? undefined
       : 'Slope and friction angle together reach a right angle, so the wedge jams and no push drives it: take a flatter slope or less friction.',
   compute: ({ F, phi_w, mu }) => ({ F_d: newtons(F * (Math.tan(phi_w + Math.atan(mu)) + mu)) }),

@@ -14,6 +14,7 @@
  */
 import { mm } from './quantity.ts';
 import { relation } from './relation.ts';
+import { say } from './say.ts';
 
 const ALPHA = Math.PI / 6;
 const COT = 1 / Math.tan(ALPHA);
@@ -25,8 +26,7 @@ const overPitch = (w: number, P: number): number => w * (1 + 1 / Math.sin(ALPHA)
 const misfit = ({ w_w, P }: { readonly w_w: number; readonly P: number }): string | undefined => {
   const [low, high] = [((7 * ROOT3) / 24) * P, ((7 * ROOT3) / 12) * P];
   if (w_w > low && w_w < high) return undefined;
-  const shown = (x: number) => Number(x.toPrecision(4));
-  return `A wire of ${shown(w_w)} mm ${w_w > low ? 'rides on the crests' : 'sinks below the crests'} of a thread of ${shown(P)} mm pitch: take one between ${shown(low)} and ${shown(high)} mm, best ${shown(P / (2 * Math.cos(ALPHA)))} mm.`;
+  return `A wire of ${say(w_w)} mm ${w_w > low ? 'rides on the crests' : 'sinks below the crests'} of a thread of ${say(P)} mm pitch: take one between ${say(low)} and ${say(high)} mm, best ${say(P / (2 * Math.cos(ALPHA)))} mm.`;
 };
 
 export const bestWire = relation({
@@ -58,7 +58,7 @@ export const pitchDiameterOverWires = relation({
     misfit(inputs) ??
     (inputs.M_w > overPitch(inputs.w_w, inputs.P)
       ? undefined
-      : `A measurement of ${Number(inputs.M_w.toPrecision(5))} mm is less than the wires alone take up: measure again over all three wires.`),
+      : `A measurement of ${say(inputs.M_w, 5)} mm is less than the wires alone take up: measure again over all three wires.`),
   compute: ({ M_w, P, w_w }) => ({ d_2: mm(M_w - overPitch(w_w, P)) }),
 });
 
@@ -72,6 +72,6 @@ export const wireSlope = relation({
   refuses: ({ lambda }) =>
     lambda <= Math.PI / 18
       ? undefined
-      : `Read a lead angle of ${Number(((lambda * 180) / Math.PI).toPrecision(4))}°; the one-term correction is good up to 10°: measure so steep a thread with balls or by projection.`,
+      : `Read a lead angle of ${say((lambda * 180) / Math.PI)}°; the one-term correction is good up to 10°: measure so steep a thread with balls or by projection.`,
   compute: ({ w_w, lambda }) => ({ c_w: mm((w_w / 2) * Math.tan(lambda) ** 2 * Math.cos(ALPHA) * COT) }),
 });

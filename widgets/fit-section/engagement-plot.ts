@@ -4,6 +4,7 @@
  */
 import { engagedAt, type Joint, type Run, type Stop } from '../engine/index.ts';
 import { type Point, polyline, px } from '../shared/svg.ts';
+import { roundTicks } from '../shared/ticks.ts';
 import type { State } from './state.ts';
 
 const WIDTH = 440;
@@ -49,8 +50,7 @@ export interface PlotWords {
   readonly count: (n: number) => string;
 }
 
-export const stopName = (stop: Stop): string =>
-  stop.end === 'home' ? `${stop.thread} home` : `${stop.thread} at its least`;
+const stopName = (stop: Stop): string => (stop.end === 'home' ? `${stop.thread} home` : `${stop.thread} at its least`);
 
 export const engagementPlot = (s: State, words: PlotWords): string => {
   const scales = scalesOf(s);
@@ -68,7 +68,7 @@ export const engagementPlot = (s: State, words: PlotWords): string => {
   };
   const stop = (at: Stop, row: number, anchor: 'start' | 'end') =>
     `<path class="stop" d="M${px(x(at.n))} ${TOP - 4}V${FLOOR}"/><text class="stop-name" x="${px(clampText(x(at.n)))}" y="${row}" text-anchor="${anchor}">${stopName(at)}, ${words.count(at.n)}</text>`;
-  const ends = niceTicks(scales.low, scales.high);
+  const ends = roundTicks(scales.low, scales.high, 5);
   return (
     `<svg class="engagement" viewBox="0 0 ${WIDTH} ${HEIGHT}" role="img" aria-label="Engagement left on thread A and thread C against turns, with both end stops">` +
     `<rect class="free" x="${px(x(anticlockwise.n))}" y="${TOP}" width="${px(Math.max(1, x(clockwise.n) - x(anticlockwise.n)))}" height="${FLOOR - TOP}"/>` +
@@ -109,14 +109,4 @@ const cursor = (s: State, { x, y }: Scales): string => {
 export const updatePlot = (stage: HTMLElement, s: State): void => {
   const place = stage.querySelector('[data-cursor]');
   if (place) place.innerHTML = cursor(s, scalesOf(s));
-};
-
-/** A handful of round numbers from low to high. */
-const niceTicks = (low: number, high: number): number[] => {
-  const rough = Math.max(high - low, 1e-9) / 5;
-  const power = 10 ** Math.floor(Math.log10(rough));
-  const step = [1, 2, 5, 10].map((m) => m * power).find((candidate) => candidate >= rough) ?? 10 * power;
-  const first = Math.ceil(low / step - 1e-9);
-  const last = Math.floor(high / step + 1e-9);
-  return Array.from({ length: Math.max(0, last - first + 1) }, (_, i) => Number(((first + i) * step).toPrecision(12)));
 };

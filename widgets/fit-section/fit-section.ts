@@ -3,9 +3,10 @@
  * between the stops, and for a sleeve the wall between its threads, nominal and at the limits of size.
  */
 import { bad, good, type Result, type Stop } from '../engine/index.ts';
-import { numeral, show, type UnitView } from '../shared/format.ts';
+import { numeral, show, type UnitView, withSign } from '../shared/format.ts';
 import { knobSvg, updateKnob, wakeKnob } from '../shared/knob.ts';
 import type { Numbers } from '../shared/numbers.ts';
+import { type LiveFigure, readoutHtml, updateReadout } from '../shared/readout.ts';
 import { hatchings, px } from '../shared/svg.ts';
 import type { Widget } from '../shared/widget.ts';
 import { engagementPlot, updatePlot } from './engagement-plot.ts';
@@ -28,7 +29,7 @@ const frameOf = (s: State): Frame => {
 
 const size = (length: number, view: UnitView, digits = 3) => show(length, { shown: 'size', digits }, view);
 const motion = (length: number, view: UnitView, digits = 3) => show(length, { shown: 'motion', digits }, view);
-const signed = (z: number, view: UnitView): string => `${z > 0 ? '+' : ''}${motion(z, view, 4)}`;
+const signed = (z: number, view: UnitView): string => withSign(motion(z, view, 4));
 /** Walls are compared with each other, so they keep hundredths of a millimetre. */
 const wallSize = (t: number, view: UnitView) =>
   show(t, { shown: 'size', digits: Math.max(1, Math.floor(Math.log10(Math.abs(t) || 1)) + 3) }, view);
@@ -55,9 +56,7 @@ const draw = (numbers: Numbers, view: UnitView): Result<string> => {
       `<text class="figure-note" x="${COLUMNS.A + 20}" y="14" text-anchor="middle">engaged</text>${bar('A')}${bar('C')}</svg></div>` +
       `<div class="fit-side">${engagementPlot(s, { size: (l) => show(Number(l.toPrecision(3)), { shown: 'size' }, short(view)), count: (n) => numeral(Number(n.toFixed(2))) })}` +
       `<div class="fit-row">${knobSvg(s.standing.n, 'hexagon', FLATS, 'Turned part, from above')}${lens(s, view)}</div></div>` +
-      `<dl class="readout">${readout(s, view)
-        .map(([key, name, value]) => `<div class="${key}"><dt>${name}</dt><dd data-read="${key}">${value}</dd></div>`)
-        .join('')}</dl>`,
+      `${readoutHtml(readout(s, view))}`,
   );
 };
 
@@ -77,7 +76,7 @@ const names = (s: State, frame: Frame): string =>
     )
     .join('');
 
-const readout = (s: State, view: UnitView): [string, string, string][] => {
+const readout = (s: State, view: UnitView): LiveFigure[] => {
   const { engaged, left, motion: z } = s.standing;
   const diameters = (length: number, d: number) => `${size(length, view)}, ${numeral(length / d, 2)} d`;
   return [
@@ -103,7 +102,7 @@ const says = (numbers: Numbers, view: UnitView): string => {
   const stopped =
     standing.stopped === undefined
       ? ''
-      : `It will not go to ${numeral(numbers.values.n ?? 0, undefined)} turns: ${why(standing.stopped)}. `;
+      : `It will not go to ${numeral(numbers.values.n ?? 0)} turns: ${why(standing.stopped)}. `;
   const all = `${turnsText(best.turns)} and ${motion(best.stroke, view)} of stroke, set by thread ${best.limiting}`;
   const range =
     travel.turns < 1e-9
@@ -192,9 +191,6 @@ export const fitSection: Widget = {
     if (labels) labels.innerHTML = names(s, frame);
     updatePlot(stage, s);
     updateKnob(stage, s.standing.n);
-    for (const [key, , value] of readout(s, view)) {
-      const spot = stage.querySelector(`[data-read="${key}"]`);
-      if (spot && spot.textContent !== value) spot.textContent = value;
-    }
+    updateReadout(stage, readout(s, view));
   },
 };

@@ -7,6 +7,7 @@
  */
 import { diameters, outAt, type Thread } from '../engine/index.ts';
 import { rectangle, type Stretch } from '../shared/assembly-layout.ts';
+import { roundedEnd } from '../shared/assembly-paths.ts';
 import { type Point, polygon } from '../shared/svg.ts';
 import { opposite, threadEdge } from '../shared/thread-outline.ts';
 import type { State } from './state.ts';
@@ -161,7 +162,7 @@ export const shapesOf = (s: State, frame: Frame, columns: Columns): Shapes => {
       carried: shape(
         screw(C.thread, crestC, p.screwC),
         rectangle(-knob, knob, p.screwC.z1, top),
-        tip(0.5 * knob, top, top + 0.2 * D),
+        roundedEnd(0.5 * knob, top, top + 0.2 * D),
       ),
     };
   }
@@ -196,7 +197,7 @@ export const shapesOf = (s: State, frame: Frame, columns: Columns): Shapes => {
   return {
     ...common,
     turned: shape(screw(A.thread, 0, p.screwA), head, screw(C.thread, crestC, p.screwC)),
-    carried: shape(cap(1), cap(-1), tip(0.3 * C.thread.d, top, top + 0.25 * D)),
+    carried: shape(cap(1), cap(-1), roundedEnd(0.3 * C.thread.d, top, top + 0.25 * D)),
   };
 };
 
@@ -233,10 +234,3 @@ const edgeOf = (
     : threadEdge(thread, side === 1 ? crest : opposite(thread, crest), z.z0, z.z1).map(
         ([x, h]) => [side * x, h] as const,
       );
-
-/** A rounded end of half width r from z0 to z1. */
-const tip = (r: number, z0: number, z1: number): (readonly [number, number])[] =>
-  Array.from({ length: 13 }, (_, i) => {
-    const t = (Math.PI * i) / 12;
-    return [r * Math.cos(t), z0 + (z1 - z0) * Math.sin(t)] as const;
-  });

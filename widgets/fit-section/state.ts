@@ -22,6 +22,7 @@ import {
 } from '../engine/index.ts';
 import type { Arrangement } from '../shared/assembly-layout.ts';
 import type { Numbers } from '../shared/numbers.ts';
+import { bothThreads } from '../shared/pair-of.ts';
 
 export interface Wall extends NestedWall {
   readonly outside: ExternalLimits;
@@ -47,8 +48,9 @@ const ASSEMBLY: Readonly<Record<string, readonly [Assembled, Assembled]>> = {
 };
 
 export const stateOf = (numbers: Numbers): Result<State> => {
-  const { A: threadA, C: threadC } = numbers.threads;
-  if (!threadA || !threadC) return bad('The figure needs a thread A and a thread C.');
+  const both = bothThreads(numbers);
+  if (!both.ok) return both;
+  const { A: threadA, C: threadC } = both.value;
   const { n = 0, l_A = 0, b_A = 0, l_C = 0, b_C = 0, q_e = 1 } = numbers.values;
   const arrangement = (numbers.choices.arrangement ?? 'in line') as Arrangement;
   const [atA, atC] = ASSEMBLY[numbers.choices.assembly ?? ''] ?? ['middle', 'middle'];

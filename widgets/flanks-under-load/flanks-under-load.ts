@@ -4,9 +4,10 @@
  * with the lower of its two parts.
  */
 import { mm, type Result, radialFloat } from '../engine/index.ts';
-import { numeral, show, type UnitView } from '../shared/format.ts';
+import { numeral, show, type UnitView, withSign } from '../shared/format.ts';
 import type { Numbers } from '../shared/numbers.ts';
 import { type PairPlay, pairPlay, type ThreadPlay } from '../shared/pair-play.ts';
+import { type LiveFigure, readoutHtml, updateReadout } from '../shared/readout.ts';
 import { hatchings, type Point, polygon, polyline, px } from '../shared/svg.ts';
 import { threadEdge } from '../shared/thread-outline.ts';
 import type { Widget } from '../shared/widget.ts';
@@ -250,8 +251,8 @@ const force = (Q: number): string => show(Number(Q.toFixed(2)), { shown: 'force'
 const pushText = (s: State): string =>
   `${force(s.Q_c)}, thread A ${seat(s.stand.flankA)}, thread C ${seat(s.stand.flankC)}`;
 
-const readout = (s: State, view: UnitView): [string, string, string][] => {
-  const motion = (z: number) => `${z > 0 ? '+' : ''}${show(z, { shown: 'motion', digits: 4 }, view)}`;
+const readout = (s: State, view: UnitView): LiveFigure[] => {
+  const motion = (z: number) => withSign(show(z, { shown: 'motion', digits: 4 }, view));
   const line = (name: Name): string =>
     `${force(name === 'A' ? s.stand.pushA : s.stand.pushC)}, ${seat(flankOf(s, name))}`;
   return [
@@ -276,11 +277,7 @@ export const flanksUnderLoad: Widget = {
       ok: true,
       value:
         `<div class="flank-panels">${panel(s, 'C', frame, view)}${panel(s, 'A', frame, view)}</div>` +
-        `<div class="flank-side">${track(s)}<dl class="readout">${readout(s, view)
-          .map(([key, name, value]) => `<div class="${key}"><dt>${name}</dt><dd data-read="${key}">${value}</dd></div>`)
-          .join(
-            '',
-          )}<div><dt>lenses magnify the sections</dt><dd>${numeral(Number((frame.lens / frame.scale).toPrecision(6)))} times</dd></div></dl></div>`,
+        `<div class="flank-side">${track(s)}${readoutHtml([...readout(s, view), ['lenses magnify the sections', `${numeral(Number((frame.lens / frame.scale).toPrecision(6)))} times`]])}</div>`,
     };
   },
   says: (numbers, view) => {
@@ -406,6 +403,6 @@ export const flanksUnderLoad: Widget = {
     const slider = stage.querySelector('[data-push]');
     slider?.setAttribute('aria-valuenow', px(s.Q_c));
     slider?.setAttribute('aria-valuetext', pushText(s));
-    for (const [key, , value] of readout(s, view)) text(`[data-read="${key}"]`, value);
+    updateReadout(stage, readout(s, view));
   },
 };

@@ -61,13 +61,11 @@ export const chartSvg = (s: State, thread: ThreadName, axes: Axes): string => {
     )
     .join('');
   const cross =
-    v.kind === 'lets go'
-      ? `<path class="let-go" data-lets-go="${thread}" d="M${px(x(v.n) - 6)} ${px(y(0) - 6)}l12 12m0 -12l-12 12"/>`
-      : '';
+    v.kind === 'lets go' ? `<path class="let-go" d="M${px(x(v.n) - 6)} ${px(y(0) - 6)}l12 12m0 -12l-12 12"/>` : '';
   const key = thread === 'A' ? 'turned' : 'carried';
   return (
     `<svg class="chain-chart ${key}" viewBox="0 0 ${WIDTH} ${HEIGHT}" role="img" aria-label="Force across thread ${thread} in newtons against turns">` +
-    `${grid}${foot}<path class="band" data-band="${thread}" d="${polygon([...low, ...[...high].reverse()])}"/>` +
+    `${grid}${foot}<path class="band" d="${polygon([...low, ...[...high].reverse()])}"/>` +
     `<path class="least" data-least="${thread}" d="${polyline(low)}"/><path class="most" data-most="${thread}" d="${polyline(high)}"/>` +
     `${inView ? `<path class="margin-line" d="M${LEFT} ${px(y(marginAt))}H${RIGHT}"/>` : ''}` +
     `<path class="nought" data-nought="${thread}" d="M${LEFT} ${px(y(0))}H${RIGHT}"/>` +

@@ -1,6 +1,5 @@
 /** The force chain as the figure needs it: the case the engine judges, its verdict, and the forces at one place. */
 import {
-  bad,
   good,
   type LeastPreload,
   leastPreload,
@@ -17,8 +16,9 @@ import {
   type ThreadVerdict,
   threadForces,
 } from '../engine/index.ts';
-import { numeral, show, type UnitView } from '../shared/format.ts';
+import { numeral, show, type UnitView, withSign } from '../shared/format.ts';
 import type { Numbers } from '../shared/numbers.ts';
+import { bothThreads } from '../shared/pair-of.ts';
 import { type Attitude, preloadOf } from '../shared/preload-of.ts';
 import { evenly } from '../shared/ticks.ts';
 
@@ -38,8 +38,9 @@ export interface State {
 }
 
 export const stateOf = (numbers: Numbers): Result<State> => {
-  const { A, C } = numbers.threads;
-  if (!A || !C) return bad('This figure needs a thread A and a thread C.');
+  const both = bothThreads(numbers);
+  if (!both.ok) return both;
+  const { A, C } = both.value;
   const { n_2 = 0, n = 0 } = numbers.values;
   const preload = preloadOf(numbers, n_2);
   if (!preload.ok) return preload;
@@ -80,16 +81,16 @@ export const places = (s: State, count: number): readonly number[] => {
 };
 
 /** How far the two ends of the spring part over the stroke, mm. */
-export const endsPart = (s: State): number =>
+const endsPart = (s: State): number =>
   s.spring ? partMotion(s.spring.upper, s.given.to, s.given) - partMotion(s.spring.lower, s.given.to, s.given) : 0;
 
 export const springForceAt = (s: State, n: number): number => (s.spring ? springAt(s.spring, n, s.given) : 0);
 
 export const newtons = (x: number): string => show(x, { shown: 'force', digits: 3 }, 'metric');
-export const signedNewtons = (x: number): string => `${x > 0 ? '+' : ''}${newtons(x)}`;
+export const signedNewtons = (x: number): string => withSign(newtons(x));
 export const turnsText = (n: number): string => show(Number(n.toPrecision(3)), { shown: 'turns' }, 'metric');
 export const motionText = (z: number, view: UnitView): string =>
-  `${z > 0 ? '+' : ''}${show(z, { shown: 'motion', digits: 3 }, view)}`;
+  withSign(show(z, { shown: 'motion', digits: 3 }, view));
 
 export const MARKS: Readonly<Record<ThreadVerdict['kind'], string>> = {
   seated: '✓',

@@ -5,12 +5,13 @@
  */
 import * as Plot from '@observablehq/plot';
 import { evenFriction, good, type Result } from '../engine/index.ts';
-import { plotDocument, plotMarkup } from '../plots/document.ts';
+import { chartSvg, numberAxis } from '../plots/chart.ts';
+import { legendItem, legendKey } from '../plots/frame.ts';
+import { type EffortState, effortState, effortThread, torqueText } from '../shared/effort-of.ts';
 import { numeral, show, type UnitView } from '../shared/format.ts';
 import type { Numbers } from '../shared/numbers.ts';
 import { px } from '../shared/svg.ts';
 import type { Widget } from '../shared/widget.ts';
-import { type EffortState, effortState, effortThread, torqueText } from '../torque-bars/state.ts';
 
 const WIDTH = 560;
 const HEIGHT = 320;
@@ -85,38 +86,27 @@ const y = (p: Picture, torque: number): number =>
   HEIGHT - MARGIN.bottom - ((torque - p.low) / (p.high - p.low)) * (HEIGHT - MARGIN.top - MARGIN.bottom);
 
 const plotOf = (p: Picture, title: string): string =>
-  plotMarkup(
-    Plot.plot({
-      document: plotDocument(),
-      width: WIDTH,
-      height: HEIGHT,
-      marginTop: MARGIN.top,
-      marginRight: MARGIN.right,
-      marginBottom: MARGIN.bottom,
-      marginLeft: MARGIN.left,
-      className: 'chart',
-      ariaLabel: title,
-      x: { domain: [0, p.most], label: null, ticks: 5, tickSize: 4, tickFormat: (v: number) => numeral(v) },
-      y: { domain: [p.low, p.high], label: null, ticks: 5, tickSize: 4, tickFormat: (v: number) => numeral(v) },
-      marks: [
-        Plot.gridY({ ticks: 5, className: 'grid' }),
-        Plot.ruleY([0], { className: 'zero', ariaHidden: 'true' }),
-        ...p.curves.map((c) =>
-          Plot.line(
-            p.points.map((point) => ({ mu: point.mu, torque: c.of(point.state) })),
-            {
-              x: 'mu',
-              y: 'torque',
-              className: `curve ${c.key}`,
-              ariaHidden: 'true',
-              ...(c.dash ? { strokeDasharray: c.dash } : {}),
-              strokeWidth: 2.4,
-            },
-          ),
+  chartSvg({ width: WIDTH, height: HEIGHT, margin: MARGIN }, title, {
+    x: numberAxis(0, p.most, 5),
+    y: numberAxis(p.low, p.high, 5),
+    marks: [
+      Plot.gridY({ ticks: 5, className: 'grid' }),
+      Plot.ruleY([0], { className: 'zero', ariaHidden: 'true' }),
+      ...p.curves.map((c) =>
+        Plot.line(
+          p.points.map((point) => ({ mu: point.mu, torque: c.of(point.state) })),
+          {
+            x: 'mu',
+            y: 'torque',
+            className: `curve ${c.key}`,
+            ariaHidden: 'true',
+            ...(c.dash ? { strokeDasharray: c.dash } : {}),
+            strokeWidth: 2.4,
+          },
         ),
-      ],
-    }),
-  );
+      ),
+    ],
+  });
 
 const TITLE = 'Torque against friction';
 
@@ -124,12 +114,7 @@ const draw = (numbers: Numbers, view: UnitView): Result<string> => {
   const picture = pictureOf(numbers);
   if (!picture.ok) return picture;
   const p = picture.value;
-  const legend = p.curves
-    .map(
-      (c) =>
-        `<li><svg viewBox="0 0 34 10" aria-hidden="true"><path class="curve ${c.key}" d="M1 5H33"${c.dash ? ` stroke-dasharray="${c.dash}"` : ''}/></svg>${c.name}</li>`,
-    )
-    .join('');
+  const legend = p.curves.map((c) => legendItem(c.key, c.dash, c.name)).join('');
   const free = p.points[0]?.state;
   const limits = free
     ? `<circle class="limit raise" cx="${px(x(p, 0))}" cy="${px(y(p, free.pair.against.torque))}" r="5"/><circle class="limit plain" cx="${px(x(p, 0))}" cy="${px(y(p, free.plain.against))}" r="5"/>`
@@ -140,8 +125,8 @@ const draw = (numbers: Numbers, view: UnitView): Result<string> => {
       ? ''
       : `<circle class="even" cx="${px(x(p, p.even))}" cy="${px(y(p, evenAt))}" r="7"/>`;
   return good(
-    `<ul class="legend">${legend}<li><svg viewBox="0 0 34 14" aria-hidden="true"><circle class="limit raise" cx="17" cy="7" r="5"/></svg>no friction: ${free ? torqueText(free.pair.against.torque, view) : ''}, alone ${free ? torqueText(free.plain.against, view) : ''}</li>` +
-      `${even === '' ? '' : `<li><svg viewBox="0 0 34 16" aria-hidden="true"><circle class="even" cx="17" cy="8" r="6"/></svg>the same torque at friction ${numeral(p.even ?? 0, 2)}</li>`}</ul>` +
+    `<ul class="legend">${legend}${legendKey('<circle class="limit raise" cx="17" cy="7" r="5"/>', `no friction: ${free ? torqueText(free.pair.against.torque, view) : ''}, alone ${free ? torqueText(free.plain.against, view) : ''}`, 14)}` +
+      `${even === '' ? '' : legendKey('<circle class="even" cx="17" cy="8" r="6"/>', `the same torque at friction ${numeral(p.even ?? 0, 2)}`, 16)}</ul>` +
       `<div class="panel"><p class="panel-name">Torque, in N·mm</p><div class="plot-box">${plotOf(p, TITLE)}` +
       `<svg class="plot-marks friction-marks" role="group" aria-label="Friction, set by its mark" viewBox="0 0 ${WIDTH} ${HEIGHT}" data-plane>${limits}${even}` +
       `<path class="cursor-line" data-cursor d="${cursorPath(p)}"/>${p.curves.map((c) => `<circle class="mark ${c.key}" data-mark="${c.key}" r="5" cx="${px(x(p, p.state.mu))}" cy="${px(y(p, c.of(p.state)))}"/>`).join('')}` +

@@ -18,12 +18,12 @@ import {
   stickSlip,
   type TurningEffort,
 } from '../engine/index.ts';
+import { type EffortState, effortState, forceText, senseText, torqueText } from '../shared/effort-of.ts';
 import { numeral, show, type UnitView } from '../shared/format.ts';
-import { type Divider, stepsOf } from '../shared/knob.ts';
+import { type Divider, stepName, stepsOf } from '../shared/knob.ts';
 import type { Numbers } from '../shared/numbers.ts';
 import { px } from '../shared/svg.ts';
 import type { Widget } from '../shared/widget.ts';
-import { type EffortState, effortState, forceText, senseText, torqueText } from '../torque-bars/state.ts';
 
 const SPAN = 96;
 /** Corner of a hexagon over major diameter, as of a usual nut (M12: 18 mm across flats). */
@@ -53,13 +53,6 @@ interface State {
   readonly raise: Way;
   readonly lower: Way;
 }
-
-const STEP_NAMES: Record<Divider, string> = {
-  hexagon: 'flat',
-  square: 'flat',
-  'twelve points': 'point',
-  knob: 'division',
-};
 
 const wayOf = (
   moving: TurningEffort,
@@ -162,7 +155,7 @@ const bars = (s: State, view: UnitView): string => {
   const longest = Math.max(s.flat, s.hand, s.raise.jump, 1e-9);
   const bar = (kind: string, symbol: string, text: string, length: number): string =>
     `<p class="line" data-sym="${symbol}">${text}</p><svg class="eaten ${kind}" viewBox="0 0 640 16" preserveAspectRatio="none" aria-hidden="true"><rect class="uses" x="1" y="2" width="${px(Math.max(1.5, (BAR * length) / longest))}" height="12"/></svg>`;
-  const step = STEP_NAMES[s.divider];
+  const step = stepName(s.divider);
   return (
     `<div class="hand-bars">${bar('wanted', 's', `one ${step}: <b>${motion(s.flat, view)}</b>`, s.flat)}` +
     `${bar('carried', 'theta', `a hand that repeats to ${degrees(s.theta, view)}: <b>${motion(s.hand, view)}</b>, ${numeral(s.handFlats, 2)} of a ${step}`, s.hand)}` +

@@ -4,11 +4,9 @@
  * of this size can lead when nothing is known of their signs.
  */
 import {
-  bad,
   gain,
   good,
   mm,
-  netLead,
   netLeadError,
   netMotion,
   plain,
@@ -21,8 +19,10 @@ import {
   worstLeadError,
 } from '../engine/index.ts';
 import { axisUnit, cursorPath, type Frame, legendItem, panelHtml, roundUp, xAt, yAt } from '../plots/frame.ts';
-import { numeral, show, type UnitView } from '../shared/format.ts';
+import { numeral, show, type UnitView, withSign } from '../shared/format.ts';
 import type { Numbers } from '../shared/numbers.ts';
+import { pairOf } from '../shared/pair-of.ts';
+import { type LiveFigure, readoutHtml, updateReadout } from '../shared/readout.ts';
 import { type Slider, sliderHtml, updateSlider, wakeSliders } from '../shared/slider.ts';
 import { polygon, polyline, px } from '../shared/svg.ts';
 import type { Bench, Widget } from '../shared/widget.ts';
@@ -57,15 +57,13 @@ interface State {
 const isLinked = (numbers: Numbers): boolean => numbers.choices.errors === 'the same error';
 
 const stateOf = (numbers: Numbers): Result<State> => {
-  const { A, C } = numbers.threads;
-  if (!A || !C) return bad('This figure needs a thread A and a thread C.');
+  const threads = pairOf(numbers);
+  if (!threads.ok) return threads;
+  const { A, C, leads, Delta } = threads.value;
   const linked = isLinked(numbers);
   const eps_A = plain(numbers.values.eps_A ?? 0);
   const eps_C = linked ? eps_A : plain(numbers.values.eps_C ?? 0);
-  const lead = netLead.of({ h_A: plain(A.h), L_A: A.L, h_C: plain(C.h), L_C: C.L });
-  if (!lead.ok) return lead;
-  const pair = { h_A: plain(A.h), L_A: A.L, eps_A, h_C: plain(C.h), L_C: C.L, eps_C, Delta: lead.value.Delta };
-  const { Delta } = pair;
+  const pair = { ...leads, eps_A, eps_C, Delta };
   const eps = netLeadError.of(pair);
   const worst = worstLeadError.of(pair);
   const rss = rssLeadError.of(pair);
@@ -176,15 +174,14 @@ const marks = (panel: 'off' | 'rate', s: State, view: UnitView): string => {
   return `${CURVES.map((c) => path(c.key, c.className, c.dash)).join('')}${path('cursor', 'cursor-line')}<circle class="mark carried" data-dot="${panel}" r="5" cx="${px(x)}" cy="${px(y)}"/>`;
 };
 
-const percent = (x: number, digits = 3): string =>
-  `${x > 0 ? '+' : ''}${show(x, { shown: 'percent', digits }, 'metric')}`;
+const percent = (x: number, digits = 3): string => withSign(show(x, { shown: 'percent', digits }, 'metric'));
 const eitherWay = (x: number): string => `±${show(x, { shown: 'percent', digits: 3 }, 'metric')}`;
 /** An error as it was typed, without noughts at its end. */
-const given = (x: number): string => `${x > 0 ? '+' : ''}${show(x, { shown: 'percent' }, 'metric')}`;
+const given = (x: number): string => withSign(show(x, { shown: 'percent' }, 'metric'));
 const motion = (z: number, view: UnitView, digits = 4): string => show(z, { shown: 'motion', digits }, view);
-const signed = (z: number, view: UnitView): string => `${z > 0 ? '+' : ''}${motion(z, view, 3)}`;
+const signed = (z: number, view: UnitView): string => withSign(motion(z, view, 3));
 
-const readout = (s: State, view: UnitView): [string, string, string][] => [
+const readout = (s: State, view: UnitView): LiveFigure[] => [
   ['nominal', 'nominal net lead', motion(s.Delta, view)],
   ['real', 'true net lead', motion(s.real, view)],
   ['eps', 'error of the net lead', percent(s.eps)],
@@ -208,9 +205,7 @@ const draw = (numbers: Numbers, view: UnitView): Result<string> => {
       `<ul class="legend">${legendItem('carried', undefined, 'this pair')}${legendItem('base', DASH.nominal, 'nominal')}${legendItem('worst', DASH.worst, `worst case${were}`)}${legendItem('rss', DASH.rss, `root-sum-square${were}`)}</ul>` +
       panelHtml(off, 'How far off the carried part is', 9, marks('off', s, view)) +
       panelHtml(rate, 'Motion of a turn', 9, marks('rate', s, view)) +
-      `<dl class="readout">${readout(s, view)
-        .map(([k, t, v]) => `<div class="${k}"><dt>${t}</dt><dd data-read="${k}">${v}</dd></div>`)
-        .join('')}</dl>`,
+      `${readoutHtml(readout(s, view))}`,
   );
 };
 
@@ -317,9 +312,6 @@ export const leadErrorFigure: Widget = {
       dot?.setAttribute('cy', px(y));
     }
     for (const x of SLIDERS) updateSlider(stage, x, sliderValue(s, x.name), sliderText(s, x.name, view));
-    for (const [key, , value] of readout(s, view)) {
-      const place = stage.querySelector(`[data-read="${key}"]`);
-      if (place && place.textContent !== value) place.textContent = value;
-    }
+    updateReadout(stage, readout(s, view));
   },
 };

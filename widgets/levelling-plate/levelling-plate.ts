@@ -12,7 +12,7 @@ import {
   writeReadings,
   writeRounds,
 } from '../engine/index.ts';
-import { numeral, show, type UnitView } from '../shared/format.ts';
+import { numeral, show, type UnitView, withSign } from '../shared/format.ts';
 import type { Numbers } from '../shared/numbers.ts';
 import { escapeText, px } from '../shared/svg.ts';
 import type { Bench, Table, Widget } from '../shared/widget.ts';
@@ -32,14 +32,12 @@ import {
 } from './plan.ts';
 import { endOf, MOST_ROUNDS, type PlateState, plateOf, type Round, towards, turned } from './rounds.ts';
 
-const motion = (z: number, view: UnitView): string =>
-  `${z > 0 ? '+' : ''}${show(z, { shown: 'motion', digits: 3 }, view)}`;
+const motion = (z: number, view: UnitView): string => withSign(show(z, { shown: 'motion', digits: 3 }, view));
 /** A micrometre per metre is a millionth of an inch per inch: the same number either way. */
 const tiltText = ({ micrometresPerMetre, arcSeconds }: Tilt, view: UnitView): string =>
   `${numeral(micrometresPerMetre, 3)}\u00a0${view === 'inch' ? 'µin/in' : 'µm/m'} (${numeral(arcSeconds, 3)}″)`;
 /** Plus is clockwise, as everywhere. */
-const counted = (count: number): string =>
-  Math.abs(count) < 5e-4 ? '0' : `${count > 0 ? '+' : ''}${numeral(count, 3)}`;
+const counted = (count: number): string => (Math.abs(count) < 5e-4 ? '0' : withSign(numeral(count, 3)));
 const newtons = (load: number): string => show(load, { shown: 'force', digits: 3 }, 'metric');
 
 const draw = (numbers: Numbers, view: UnitView): Result<string> => {
@@ -108,7 +106,7 @@ const share = (levelling: Levelling, first: Round): number => {
   return before > 0 ? Math.min(1, levelling.tilt.slope / before) : 0;
 };
 
-const signed = (steps: number): string => `${steps > 0 ? '+' : ''}${numeral(steps)}`;
+const signed = (steps: number): string => withSign(numeral(steps));
 
 const says = (numbers: Numbers, view: UnitView): string => {
   const state = plateOf(numbers);

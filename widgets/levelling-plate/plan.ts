@@ -5,6 +5,7 @@
 import { heightAt, type Place, type Plane } from '../engine/index.ts';
 import { numeral, show, type UnitView } from '../shared/format.ts';
 import { escapeText, type Point as Pixel, polygon, px } from '../shared/svg.ts';
+import { roundStep } from '../shared/ticks.ts';
 import type { PlateState } from './rounds.ts';
 
 export const WIDTH = 640;
@@ -26,7 +27,7 @@ export const frameOf = (s: PlateState): Frame => {
   const ys = places.map((p) => p.y);
   const size = Math.max(Math.max(...xs) - Math.min(...xs), Math.max(...ys) - Math.min(...ys), 1);
   // Rounded outward, so that a point that is moved a little does not stir the whole drawing.
-  const step = niceStep(size / 20);
+  const step = roundStep(size / 20);
   const out = (v: number) => Math.ceil((v + 0.5 * step) / step) * step;
   const [left, right, bottom, top] = [
     -out(-Math.min(...xs)),
@@ -41,12 +42,6 @@ export const frameOf = (s: PlateState): Frame => {
     top,
     scale: Math.min((WIDTH - 2 * MARGIN) / (right - left), (HEIGHT - 2 * MARGIN) / (top - bottom)),
   };
-};
-
-/** 1, 2 or 5 times a power of ten, no smaller than wanted. */
-export const niceStep = (wanted: number): number => {
-  const power = 10 ** Math.floor(Math.log10(wanted));
-  return ([1, 2, 5].find((m) => m * power >= wanted * (1 - 1e-9)) ?? 10) * power;
 };
 
 export const pixelOf = (f: Frame, { x, y }: Place): Pixel => [
@@ -109,7 +104,7 @@ export const handlesOf = (s: PlateState, view: UnitView): readonly Handle[] => [
   }),
 ];
 
-export const stepWord = (k: number, count: number): string =>
+const stepWord = (k: number, count: number): string =>
   `${k === 4 || k === 6 ? 'flat' : k === 12 ? 'point' : 'division'}${Math.abs(count) === 1 ? '' : 's'}`;
 
 /** Whole steps with their sense, as one would call it across the bench. */
@@ -144,15 +139,9 @@ export const placeText = ({ x, y }: Place, view: UnitView): string => {
 
 /** Everything behind the handles. */
 export const groundSvg = (s: PlateState, f: Frame, view: UnitView): string => {
-  const corners = [
-    { x: f.left, y: f.bottom },
-    { x: f.right, y: f.bottom },
-    { x: f.right, y: f.top },
-    { x: f.left, y: f.top },
-  ];
   const at = (place: Place) => pixelOf(f, place);
   return (
-    `<path class="plate" d="${polygon(corners.map(at))}"/>${levelLines(s, f, view)}` +
+    `<path class="plate" d="${polygon(cornersOf(f).map(at))}"/>${levelLines(s, f, view)}` +
     `<path class="triangle" d="${polygon(s.feet.map(at))}"/>${arrow(s, f)}${scaleBar(f, view)}`
   );
 };
@@ -197,7 +186,7 @@ export const lineStep = (s: PlateState, f: Frame, view: UnitView): number => {
   const heights = cornersOf(f).map((place) => heightAt(s.first.levelling.plane, place));
   const range = Math.max(...heights) - Math.min(...heights);
   const unit = view === 'inch' ? 2.54e-3 : 1e-3;
-  return niceStep(Math.max(range / 9 / unit, 0.1)) * unit;
+  return roundStep(Math.max(range / 9 / unit, 0.1)) * unit;
 };
 
 /** Where a line of equal height meets the edge of the plate. */
@@ -228,7 +217,7 @@ const arrow = (s: PlateState, f: Frame): string => {
 
 const scaleBar = (f: Frame, view: UnitView): string => {
   const unit = view === 'inch' ? 25.4 : 1;
-  const length = niceStep((f.right - f.left) / 8 / unit) * unit;
+  const length = roundStep((f.right - f.left) / 8 / unit) * unit;
   const [x, y] = [16, HEIGHT - 10];
   return `<path class="bar" d="M${x} ${y - 5}v5h${px(length * f.scale)}v-5"/><text class="bar-name" x="${x + 4}" y="${y - 6}">${show(length, { shown: 'size' }, view === 'inch' ? 'inch' : 'metric')}</text>`;
 };

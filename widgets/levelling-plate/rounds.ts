@@ -10,7 +10,6 @@ import {
   type Levelling,
   type LevellingJob,
   levelPlate,
-  netLead,
   nextRound,
   type Place,
   type Point,
@@ -24,6 +23,7 @@ import {
   trueNetLead,
 } from '../engine/index.ts';
 import type { Numbers } from '../shared/numbers.ts';
+import { pairOf } from '../shared/pair-of.ts';
 
 export interface Round {
   readonly readings: readonly Point[];
@@ -54,18 +54,16 @@ const keptOf = (choice: string | undefined): Kept =>
   choice === 'mean height' ? { kind: 'mean' } : { kind: 'foot', name: (choice ?? 'foot A').replace('foot ', '') };
 
 export const plateOf = (numbers: Numbers): Result<PlateState> => {
-  const { A, C } = numbers.threads;
-  if (!A || !C) return bad('The plate needs the threads A and C of its feet.');
+  const pair = pairOf(numbers);
+  if (!pair.ok) return pair;
+  const { Delta } = pair.value;
   const { texts, values } = numbers;
-  const lead = netLead.of({ h_A: plain(A.h), L_A: A.L, h_C: plain(C.h), L_C: C.L });
-  if (!lead.ok) return lead;
   const places = readFeet(texts?.feet ?? '');
   if (!places.ok) return places;
   const readings = readReadings(texts?.readings ?? '');
   if (!readings.ok) return readings;
   const later = readRounds(texts?.rounds ?? '');
   if (!later.ok) return later;
-  const { Delta } = lead.value;
   const k = values.k ?? 6;
   const feet = places.value.map((place): Foot => ({ ...place, Delta, k }));
   const job: LevellingJob = { feet, readings: readings.value, keep: keptOf(numbers.choices.kept) };

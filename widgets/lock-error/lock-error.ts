@@ -3,7 +3,6 @@
  * the head. Thread C hands the carried part its whole torque, and the tip moves by the whole lead of thread C.
  */
 import {
-  bad,
   diameters,
   good,
   type LockError,
@@ -11,7 +10,6 @@ import {
   lockSlop,
   lockSlopMotion,
   mm,
-  netLead,
   pairEffort,
   perStep,
   plain,
@@ -20,6 +18,7 @@ import {
 } from '../engine/index.ts';
 import { numeral, show, type UnitView } from '../shared/format.ts';
 import type { Numbers } from '../shared/numbers.ts';
+import { pairOf } from '../shared/pair-of.ts';
 import { px } from '../shared/svg.ts';
 import { roundTicks } from '../shared/ticks.ts';
 import type { Widget } from '../shared/widget.ts';
@@ -47,8 +46,9 @@ interface State {
 }
 
 const stateOf = (numbers: Numbers): Result<State> => {
-  const { A, C } = numbers.threads;
-  if (!A || !C) return bad('This figure needs a thread A and a thread C.');
+  const pair = pairOf(numbers);
+  if (!pair.ok) return pair;
+  const { A, C, Delta } = pair.value;
   const { F = 0, mu = 0, g_k = 0, r_k = 1, kappa = 1 } = numbers.values;
   const effort = pairEffort({
     A: { h: A.h, L: A.L, d2: diameters(A).d2, mu },
@@ -58,9 +58,6 @@ const stateOf = (numbers: Numbers): Result<State> => {
   if (!effort.ok) return effort;
   const { against, along } = effort.value;
   const [cw, acw] = against.sense === 1 ? [against, along] : [along, against];
-  const lead = netLead.of({ h_A: plain(A.h), L_A: A.L, h_C: plain(C.h), L_C: C.L });
-  if (!lead.ok) return lead;
-  const { Delta } = lead.value;
   const step = perStep.of({ Delta, k: plain(FLATS) });
   if (!step.ok) return step;
   const given = { L_C: C.L, h_C: C.h, Delta, clockwise: cw.handed, anticlockwise: acw.handed, kappa, radius: r_k };

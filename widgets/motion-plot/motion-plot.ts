@@ -3,10 +3,12 @@
  * its own. The curves are drawn once for a pair; turning only moves the marks.
  */
 import * as Plot from '@observablehq/plot';
-import { bad, good, netLead, plain, type Result, type Thread } from '../engine/index.ts';
-import { plotDocument, plotMarkup } from '../plots/document.ts';
-import { numeral, show, type UnitView } from '../shared/format.ts';
+import { good, type Result, type Thread, UNITS, type Unit } from '../engine/index.ts';
+import { chartSvg, numberAxis } from '../plots/chart.ts';
+import { axisUnit, legendItem } from '../plots/frame.ts';
+import { numeral, show, type UnitView, withSign } from '../shared/format.ts';
 import type { Numbers } from '../shared/numbers.ts';
+import { pairOf } from '../shared/pair-of.ts';
 import { px } from '../shared/svg.ts';
 import type { Widget } from '../shared/widget.ts';
 
@@ -22,10 +24,8 @@ interface State {
 }
 
 const stateOf = (numbers: Numbers): Result<State> => {
-  const { A, C } = numbers.threads;
-  if (!A || !C) return bad('The plot needs a thread A and a thread C.');
-  const lead = netLead.of({ h_A: plain(A.h), L_A: A.L, h_C: plain(C.h), L_C: C.L });
-  return lead.ok ? good({ A, C, n: numbers.values.n ?? 0, Delta: lead.value.Delta }) : lead;
+  const pair = pairOf(numbers);
+  return pair.ok ? good({ ...pair.value, n: numbers.values.n ?? 0 }) : pair;
 };
 
 interface Curve {
@@ -41,16 +41,10 @@ const curves = (s: State): Curve[] => [
   { name: 'carried part', key: 'carried', slope: s.Delta },
 ];
 
-/** The unit of an axis: the one in which its largest value reads best. */
-const axisUnit = (largest: number, view: UnitView): { unit: string; factor: number } => {
-  if (view === 'inch') return largest >= 2.54 ? { unit: 'in', factor: 1 / 25.4 } : { unit: 'thou', factor: 1 / 0.0254 };
-  return largest >= 1 ? { unit: 'mm', factor: 1 } : { unit: 'µm', factor: 1000 };
-};
-
 const axes = (s: State, view: UnitView) => {
   const all = Math.max(...curves(s).map((c) => Math.abs(c.slope))) * REACH;
   const net = Math.max(Math.abs(s.Delta) * REACH, 1e-6);
-  return { wide: { reach: all, ...axisUnit(all, view) }, near: { reach: net, ...axisUnit(net, view) } };
+  return { wide: { reach: all, unit: axisUnit(all, view) }, near: { reach: net, unit: axisUnit(net, view) } };
 };
 
 const MARGIN = { top: 26, right: 14, bottom: 38, left: 56 };
@@ -58,31 +52,19 @@ const x = (n: number) => MARGIN.left + ((n + REACH) / (2 * REACH)) * (WIDTH - MA
 const y = (z: number, reach: number) =>
   MARGIN.top + ((1 - z / reach / 1.08) / 2) * (HEIGHT - MARGIN.top - MARGIN.bottom);
 
-const plotOf = (
-  shown: readonly Curve[],
-  axis: { reach: number; unit: string; factor: number },
-  title: string,
-): string => {
-  const limit = axis.reach * axis.factor * 1.08;
+const plotOf = (shown: readonly Curve[], { reach, unit }: { reach: number; unit: Unit }, title: string): string => {
+  const factor = 1 / UNITS[unit].factor;
+  const limit = reach * factor * 1.08;
   const ends = [-REACH, REACH];
-  const figure = Plot.plot({
-    document: plotDocument(),
-    width: WIDTH,
-    height: HEIGHT,
-    marginTop: MARGIN.top,
-    marginRight: MARGIN.right,
-    marginBottom: MARGIN.bottom,
-    marginLeft: MARGIN.left,
-    className: 'chart',
-    ariaLabel: title,
-    x: { domain: ends, label: null, ticks: 9, tickSize: 4, tickFormat: (n: number) => numeral(n) },
-    y: { domain: [-limit, limit], label: null, ticks: 5, tickSize: 4, tickFormat: (v: number) => numeral(v) },
+  return chartSvg({ width: WIDTH, height: HEIGHT, margin: MARGIN }, title, {
+    x: numberAxis(-REACH, REACH, 9),
+    y: numberAxis(-limit, limit, 5),
     marks: [
       Plot.gridY({ ticks: 5, className: 'grid' }),
       Plot.ruleY([0], { className: 'zero' }),
       ...shown.map((c) =>
         Plot.line(
-          ends.map((n) => ({ n, z: n * c.slope * axis.factor })),
+          ends.map((n) => ({ n, z: n * c.slope * factor })),
           {
             x: 'n',
             y: 'z',
@@ -94,7 +76,6 @@ const plotOf = (
       ),
     ],
   });
-  return plotMarkup(figure);
 };
 
 const draw = (numbers: Numbers, view: UnitView): Result<string> => {
@@ -107,10 +88,7 @@ const draw = (numbers: Numbers, view: UnitView): Result<string> => {
     `<svg class="plot-marks" viewBox="0 0 ${WIDTH} ${HEIGHT}" aria-hidden="true"><path class="cursor-line" data-cursor="${key}" d="${cursorPath(s.n)}"/>${shown.map((c) => mark(key, c, s.n, axis.reach)).join('')}</svg></div>` +
     `<p class="x-name">turns, clockwise</p></div>`;
   const legend = curves(s)
-    .map(
-      (c) =>
-        `<li class="${c.key}"><svg viewBox="0 0 34 10" aria-hidden="true"><path class="curve ${c.key}" d="M1 5H33"${c.dash ? ` stroke-dasharray="${c.dash}"` : ''}/></svg>${c.name}</li>`,
-    )
+    .map((c) => legendItem(c.key, c.dash, c.name))
     .join('');
   return good(
     `<ul class="legend">${legend}</ul>${panel('wide', curves(s), wide, 'All three motions')}${panel('near', curves(s).slice(2), near, 'The carried part alone')}`,
@@ -133,7 +111,7 @@ export const motionPlot: Widget = {
     const state = stateOf(numbers);
     if (!state.ok) return state.reason;
     const { A, C, n, Delta } = state.value;
-    const motion = (z: number) => `${z > 0 ? '+' : ''}${show(z, { shown: 'motion', digits: 4 }, view)}`;
+    const motion = (z: number) => withSign(show(z, { shown: 'motion', digits: 4 }, view));
     return `Three straight lines through nought: over ${REACH} turns the turned part reaches ${motion(-A.h * A.L * REACH)}, the carried part on it ${motion(C.h * C.L * REACH)}, and the carried part itself only ${motion(Delta * REACH)}; at ${show(n, { shown: 'turns' }, view)} it stands at ${motion(Delta * n)}.`;
   },
   table: (numbers, view) => {

@@ -2,9 +2,10 @@
  * Five ways to one wanted motion within one height, drawn side by side to one scale, each with what it moves for the finest
  * angle of the hand, how far it goes, what turns it, what gives, the room it takes and the reader’s own price.
  */
-import { good, type Result } from '../engine/index.ts';
+import { good, listed, type Result } from '../engine/index.ts';
 import { numeral, show, type UnitView } from '../shared/format.ts';
 import type { Numbers } from '../shared/numbers.ts';
+import { type FixedFigure, readoutHtml } from '../shared/readout.ts';
 import { escapeText, px } from '../shared/svg.ts';
 import type { Widget } from '../shared/widget.ts';
 import { cutOff, drawingOf, type Frame, frameOf } from './drawing.ts';
@@ -60,7 +61,7 @@ const made = (way: WholeWay, { shop, threads: { B, D, A, C } }: WaysState, view:
   }
 };
 
-const facts = (way: WholeWay, view: UnitView): [name: string, value: string][] => [
+const facts = (way: WholeWay, view: UnitView): FixedFigure[] => [
   ['for the hand’s angle', motion(way.resolution, view)],
   ['stroke', motion(way.stroke, view)],
   ['effort', torqueText(way, view)],
@@ -79,9 +80,7 @@ const card = (way: WholeWay, s: WaysState, view: UnitView): string => {
   return (
     `<section class="way-card" data-way="${way.name}"><p class="way-name">${way.name}</p>` +
     `<p class="made">${escapeText(made(way, s, view))}</p>` +
-    `<dl class="readout">${facts(way, view)
-      .map(([name, value]) => `<div><dt>${name}</dt><dd>${escapeText(value)}</dd></div>`)
-      .join('')}</dl>` +
+    readoutHtml(facts(way, view)) +
     (fails.length === 0
       ? '<p class="does">✓ does all that is wanted</p>'
       : fails.map((f) => `<p class="fails">✗ ${escapeText(f)}</p>`).join('')) +
@@ -110,9 +109,6 @@ const draw = (numbers: Numbers, view: UnitView): Result<string> => {
       `<div class="five-ways">${s.ways.map((way) => card(way, s, view)).join('')}</div>`,
   );
 };
-
-const listed = (names: readonly string[]): string =>
-  names.length < 2 ? names.join('') : `${names.slice(0, -1).join(', ')} and ${names.at(-1)}`;
 
 const least = (ways: readonly WholeWay[], of: (way: WholeWay) => number | undefined): WholeWay | undefined =>
   ways.reduce<WholeWay | undefined>((best, way) => {

@@ -9,7 +9,7 @@ import type { Asked } from './ask.ts';
 
 export const WIDTH = 700;
 export const HEIGHT = 400;
-export const BOX = { left: 62, right: 16, top: 30, bottom: 46 };
+const BOX = { left: 62, right: 16, top: 30, bottom: 46 };
 const ACROSS = WIDTH - BOX.left - BOX.right;
 const UP = HEIGHT - BOX.top - BOX.bottom;
 const GRAIN = 5;
@@ -157,13 +157,13 @@ const lengthTicks = (axis: Axis, view: UnitView): number[] => {
 /** Axis names stay short: thou, or inches from a tenth of an inch, where the unit view is inch. */
 const motionLabel = (value: number, view: UnitView): string => {
   if (view !== 'inch') return show(value, { shown: 'motion' }, 'metric');
-  return value < 2.54 * 0.999 ? `${numeral(value / 0.0254, undefined)} thou` : `${numeral(value / 25.4, undefined)} in`;
+  return value < 2.54 * 0.999 ? `${numeral(value / 0.0254)} thou` : `${numeral(value / 25.4)} in`;
 };
 const isDecade = (value: number, view: UnitView): boolean => {
   const power = Math.log10(view === 'inch' ? value / 25.4 : value);
   return Math.abs(power - Math.round(power)) < 1e-6;
 };
-const sizeLabel = (value: number, view: UnitView): string => numeral(view === 'inch' ? value / 25.4 : value, undefined);
+const sizeLabel = (value: number, view: UnitView): string => numeral(view === 'inch' ? value / 25.4 : value);
 
 /** Axes, names and lines of equal motion. */
 export const scaffold = (f: Frame, view: UnitView): string => {

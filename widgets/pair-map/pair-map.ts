@@ -3,7 +3,7 @@
  * figures of the second chapter.
  */
 import { fractionText, good, type PairRow, type Result } from '../engine/index.ts';
-import { numeral, show, type UnitView } from '../shared/format.ts';
+import { grouped, numeral, show, type UnitView, withSign } from '../shared/format.ts';
 import type { Numbers } from '../shared/numbers.ts';
 import { escapeText, px } from '../shared/svg.ts';
 import type { Bench, Widget } from '../shared/widget.ts';
@@ -29,7 +29,7 @@ const againstOf = (numbers: Numbers): Against => AGAINST.find((a) => a === numbe
 
 const motion = (z: number, view: UnitView): string => show(z, { shown: 'motion', digits: 4 }, view);
 const size = (x: number, view: UnitView): string => show(x, { shown: 'size', digits: 3 }, view);
-const percent = (share: number): string => `${share > 0 ? '+' : ''}${numeral(100 * share, 2)} %`;
+const percent = (share: number): string => `${withSign(numeral(100 * share, 2))} %`;
 const off = (share: number): string => (Math.abs(share) < 5e-5 ? 'on the mark' : percent(share));
 const named = (p: PairRow): string => `${p.A.designation} with ${p.C.designation}`;
 
@@ -78,8 +78,6 @@ const HEAD = ['pair, A with C', 'a turn', 'exactly', 'off the wish', 'gain', 'st
 
 const list = (rows: readonly PairRow[], frame: Frame, least: number, view: UnitView, caption: string): string =>
   `<div class="table-scroll pair-list" tabindex="0" role="group" aria-label="${escapeText(caption)}"><table><caption>${escapeText(caption)}</caption><thead><tr>${HEAD.map((h) => `<th scope="col">${h}</th>`).join('')}</tr></thead><tbody>${rows.map((p, i) => listRow(p, i, frame, least, view)).join('')}</tbody></table></div>`;
-
-const grouped = (n: number): string => String(n).replace(/\B(?=(\d{3})+$)/g, ' ');
 
 /** Why there is nothing, and what comes nearest. */
 const nothingText = (asked: Asked, view: UnitView): string => {

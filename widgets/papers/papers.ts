@@ -26,7 +26,7 @@ export { stepLines } from '../class/steps-text.ts';
 
 const SIZES = ['as the printer has it', 'A4', 'Letter'] as const;
 
-export const wakePapers = (place: HTMLElement, bank: Bank): void => {
+export const wakePapers = (place: HTMLElement, bank: Bank, until: AbortSignal): void => {
   place.querySelector('[data-without-script]')?.remove();
   const count = (slug: string, title: string) => {
     const field = make('input', {
@@ -65,7 +65,8 @@ export const wakePapers = (place: HTMLElement, bank: Bank): void => {
     document.body.dataset.print = kind;
     window.print();
   };
-  window.addEventListener('afterprint', () => delete document.body.dataset.print);
+  const printed = () => delete document.body.dataset.print;
+  window.addEventListener('afterprint', printed, { signal: until });
   printing.append(
     button('Print the sheets', () => print('sheets')),
     button('Print the key', () => print('key')),

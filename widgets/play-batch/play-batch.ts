@@ -10,7 +10,6 @@ import {
   good,
   type Millimetres,
   mm,
-  netLead,
   type PitchZones,
   type PlayBatch,
   type PlayBatchSettings,
@@ -23,10 +22,14 @@ import {
   type Thread,
   type ThreadFit,
   turnsLost,
+  UNITS,
 } from '../engine/index.ts';
-import { plotDocument, plotMarkup } from '../plots/document.ts';
-import { numeral, show, type UnitView } from '../shared/format.ts';
+import { chartSvg, numberAxis } from '../plots/chart.ts';
+import { axisUnit } from '../plots/frame.ts';
+import { grouped, numeral, show, type UnitView } from '../shared/format.ts';
 import type { Numbers } from '../shared/numbers.ts';
+import { pairOf } from '../shared/pair-of.ts';
+import { roundTicks } from '../shared/ticks.ts';
 import type { Widget } from '../shared/widget.ts';
 import { startBatch } from './run-batch.ts';
 
@@ -49,15 +52,13 @@ const zonesOf = ({ screw, nut }: ThreadFit): PitchZones => ({
 
 /** What the reader's numbers ask for, or why it can't be done. */
 export const askedBy = (numbers: Numbers): Result<Asked> => {
-  const { A, C } = numbers.threads;
-  if (!A || !C) return bad('A batch needs a thread A and a thread C.');
+  const pair = pairOf(numbers);
+  if (!pair.ok) return pair;
+  const { A, C, Delta } = pair.value;
   const fitA = fitOfThread(A);
   if (!fitA.ok) return fitA;
   const fitC = fitOfThread(C);
   if (!fitC.ok) return fitC;
-  const lead = netLead.of({ h_A: plain(A.h), L_A: A.L, h_C: plain(C.h), L_C: C.L });
-  if (!lead.ok) return lead;
-  const { Delta } = lead.value;
   if (Delta === 0)
     return bad('The two leads are equal, so no number of turns takes up the play: choose threads whose leads differ.');
   const { n_a = SAMPLE, n_s = 1, C_p = 1, k = 6 } = numbers.values;
@@ -114,8 +115,6 @@ const stateOf = (numbers: Numbers): Result<State> => {
     : bad('Nothing drawn goes together: every screw met a nut smaller than itself. Choose classes with more room.');
 };
 
-const count = (n: number): string => String(n).replace(/\B(?=(\d{3})+$)/g, '\u202f');
-
 /** Play as turns and steps lost; two threads' play summed goes in as one. */
 const inTurns = (play: number, { Delta, k }: Asked): { turns: number; steps: number } => {
   const lost = turnsLost.of({ j_A: mm(play), j_C: mm(0), Delta });
@@ -133,23 +132,9 @@ const WIDTH = 640;
 const HEIGHT = 300;
 const MARGIN = { top: 44, right: 16, bottom: 36, left: 62 };
 
-const axisUnit = (largest: number, view: UnitView): { unit: string; factor: number } =>
-  view === 'inch'
-    ? { unit: 'thou', factor: 1 / 0.0254 }
-    : { unit: largest >= 1 ? 'mm' : 'µm', factor: largest >= 1 ? 1 : 1000 };
-
-/** Round values of `per`, about six, from low to high. */
-const roundTicks = (low: number, high: number): number[] => {
-  const rough = (high - low) / 6;
-  const ten = 10 ** Math.floor(Math.log10(rough));
-  const step = ([1, 2, 5, 10].find((m) => m * ten >= rough) ?? 10) * ten;
-  const first = Math.ceil(low / step - 1e-9);
-  return Array.from({ length: Math.max(0, Math.floor(high / step + 1e-9) - first + 1) }, (_, i) => (first + i) * step);
-};
-
 const picture = (s: State, view: UnitView): string => {
   const { from, to, counts } = s.drawn.histogram;
-  const { factor } = axisUnit(to, view);
+  const factor = 1 / UNITS[axisUnit(to, view)].factor;
   // Zones of no width still need some paper.
   const [low, high] = to > from ? [from, to] : [from * 0.99, to * 1.01 + 1e-6];
   const share = (c: number) => (100 * c) / s.batch.together;
@@ -161,26 +146,11 @@ const picture = (s: State, view: UnitView): string => {
     y: share(c),
   }));
   const perTurn = Math.abs(s.asked.Delta) * factor;
-  const turnsAt = roundTicks((low * factor) / perTurn, (high * factor) / perTurn).map((t) => t * perTurn);
+  const turnsAt = roundTicks((low * factor) / perTurn, (high * factor) / perTurn, 6).map((t) => t * perTurn);
   const [q5, q50, q95] = [0.05, 0.5, 0.95].map((p) => quantile(s.drawn, p) * factor) as [number, number, number];
-  const figure = Plot.plot({
-    document: plotDocument(),
-    width: WIDTH,
-    height: HEIGHT,
-    marginTop: MARGIN.top,
-    marginRight: MARGIN.right,
-    marginBottom: MARGIN.bottom,
-    marginLeft: MARGIN.left,
-    className: 'chart',
-    ariaLabel: 'How the play of the assemblies is spread',
+  return chartSvg({ width: WIDTH, height: HEIGHT, margin: MARGIN }, 'How the play of the assemblies is spread', {
     x: { domain: [low * factor, high * factor], label: null },
-    y: {
-      domain: [0, tallest * 1.3],
-      label: null,
-      ticks: 4,
-      tickSize: 4,
-      tickFormat: (v: number) => `${numeral(v)} %`,
-    },
+    y: { ...numberAxis(0, tallest * 1.3, 4), tickFormat: (v: number) => `${numeral(v)} %` },
     marks: [
       Plot.gridY({ ticks: 4, className: 'grid' }),
       Plot.rectY([{ x1: q5, x2: q95, y: tallest * 1.3 }], { x1: 'x1', x2: 'x2', y: 'y', className: 'spread' }),
@@ -225,7 +195,6 @@ const picture = (s: State, view: UnitView): string => {
       }),
     ],
   });
-  return plotMarkup(figure);
 };
 
 const rowsOf = (s: State, view: UnitView): string[][] => {
@@ -252,8 +221,8 @@ const resultTable = (s: State, view: UnitView): string =>
 
 const drawnWords = (s: State): string =>
   s.batch.count === s.asked.settings.count
-    ? `${count(s.batch.count)} assemblies drawn`
-    : `A first sample of ${count(s.batch.count)}; the batch of ${count(s.asked.settings.count)} has not been drawn yet`;
+    ? `${grouped(s.batch.count)} assemblies drawn`
+    : `A first sample of ${grouped(s.batch.count)}; the batch of ${grouped(s.asked.settings.count)} has not been drawn yet`;
 
 const runs = new WeakMap<HTMLElement, { readonly key: string; readonly stop: () => void }>();
 
@@ -288,11 +257,11 @@ export const playBatchFigure: Widget = {
     const state = stateOf(numbers);
     if (!state.ok) return state;
     const s = state.value;
-    const { unit } = axisUnit(s.drawn.histogram.to, view);
+    const unit = axisUnit(s.drawn.histogram.to, view);
     return good(
       `<p class="panel-name" data-batch="drawn">${drawnWords(s)}. Above, the play in turns; below, in ${unit}; bars, share of the assemblies</p>` +
         `<div class="plot-box">${picture(s, view)}</div>` +
-        `<div class="batch-controls" data-batch="controls" hidden><button type="button" data-batch="start" data-key="start">Draw ${count(s.asked.settings.count)}</button><button type="button" data-batch="stop" data-key="stop" hidden>Stop</button><progress data-batch="progress" max="1" value="0" aria-label="Assemblies drawn" hidden></progress><p data-batch="told" role="status"></p></div>` +
+        `<div class="batch-controls" data-batch="controls" hidden><button type="button" data-batch="start" data-key="start">Draw ${grouped(s.asked.settings.count)}</button><button type="button" data-batch="stop" data-key="stop" hidden>Stop</button><progress data-batch="progress" max="1" value="0" aria-label="Assemblies drawn" hidden></progress><p data-batch="told" role="status"></p></div>` +
         resultTable(s, view),
     );
   },
@@ -304,7 +273,7 @@ export const playBatchFigure: Widget = {
     const [low, middle, high] = [0.05, 0.5, 0.95].map((p) => quantile(s.drawn, p)) as [number, number, number];
     const turned = (z: number) => numeral(inTurns(z, s.asked).turns, 3);
     const left = s.batch.interfering;
-    const apart = left === 0 ? '' : ` ${count(left)} of them do not go together, for interference, and are left out.`;
+    const apart = left === 0 ? '' : ` ${grouped(left)} of them do not go together, for interference, and are left out.`;
     return `${s.asked.classes}. ${drawnWords(s)}: half of the assemblies have less play than ${motion(middle)}, which is ${turned(middle)} turns, and nine in ten lie between ${motion(low)} and ${motion(high)}, ${turned(low)} to ${turned(high)} turns.${apart}`;
   },
   table: (numbers, view) => {

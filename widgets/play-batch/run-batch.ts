@@ -4,6 +4,7 @@
  * same batch either way. The worker's script is worker.ts beside this file.
  */
 import { type PlayBatch, type PlayBatchSettings, playBatchRun } from '../engine/index.ts';
+import { inSlices } from '../shared/in-slices.ts';
 
 export interface BatchWatch {
   /** Share done, 0 to 1. */
@@ -15,8 +16,7 @@ export type Where = 'worker' | 'page';
 
 type Told = { readonly share: number } | { readonly batch: PlayBatch } | { readonly reason: string };
 
-/** How long a slice may last, and how often progress is told, in ms. */
-const SLICE = 8;
+/** How often a worker tells its progress, ms. */
 const TELL_EVERY = 60;
 /** A worker silent for so long, ms, is given up: many times what a slow machine takes between two shares. */
 const SILENCE = 5000;
@@ -75,23 +75,7 @@ const onPage = (settings: PlayBatchSettings, watch: BatchWatch): (() => void) =>
     watch.refused(started.reason);
     return () => {};
   }
-  const run = started.value;
-  let stopped = false;
-  const slice = () => {
-    if (stopped) return;
-    const end = performance.now() + SLICE;
-    let step = run.next();
-    while (!step.done && performance.now() < end) step = run.next();
-    if (step.done) watch.done(step.value, 'page');
-    else {
-      watch.progress(step.value);
-      setTimeout(slice, 0);
-    }
-  };
-  setTimeout(slice, 0);
-  return () => {
-    stopped = true;
-  };
+  return inSlices(started.value, (batch) => watch.done(batch, 'page'), watch.progress);
 };
 
 /** The other side, inside the worker: settings come in, shares and at last the batch go out. */

@@ -10,12 +10,3 @@ export const plotDocument = (): Document => {
   if (!found) throw new Error('A plot was drawn outside a browser before a document was lent to it.');
   return found;
 };
-
-/**
- * A plot as text. Plot names each group of its marks, where no role allows a name; the figure's own title says it better. The
- * style sheet it puts into each plot stands in the page's own, since the page lets no other count.
- */
-export const plotMarkup = (plot: Element): string =>
-  plot.outerHTML
-    .replace(/<style>[^<]*<\/style>/, '')
-    .replace(/<g\b[^>]*>/g, (tag) => (tag.includes(' role=') ? tag : tag.replace(/ aria-label="[^"]*"/, '')));

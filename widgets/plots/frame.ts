@@ -4,9 +4,9 @@
  */
 import * as Plot from '@observablehq/plot';
 import { UNITS, type Unit } from '../engine/index.ts';
-import { numeral, type UnitView } from '../shared/format.ts';
+import type { UnitView } from '../shared/format.ts';
 import { escapeText, px } from '../shared/svg.ts';
-import { plotDocument, plotMarkup } from './document.ts';
+import { chartSvg, numberAxis } from './chart.ts';
 
 export interface Frame {
   /** Turns at the left and right edge. */
@@ -49,7 +49,7 @@ const known = new Map<string, string>();
 const MOST_KNOWN = 30;
 
 /** Axes, grid and, where it is in sight, the line of nought. */
-export const frameSvg = (frame: Frame, title: string, ticks: number): string => {
+const frameSvg = (frame: Frame, title: string, ticks: number): string => {
   const key = JSON.stringify([frame, title, ticks]);
   const svg = known.get(key) ?? drawnFrame(frame, title, ticks);
   if (known.size >= MOST_KNOWN) known.clear();
@@ -60,25 +60,14 @@ export const frameSvg = (frame: Frame, title: string, ticks: number): string => 
 const drawnFrame = (frame: Frame, title: string, ticks: number): string => {
   const factor = 1 / UNITS[frame.unit].factor;
   const [bottom, top] = [frame.y[0] * factor, frame.y[1] * factor];
-  return plotMarkup(
-    Plot.plot({
-      document: plotDocument(),
-      width: WIDTH,
-      height: HEIGHT,
-      marginTop: MARGIN.top,
-      marginRight: MARGIN.right,
-      marginBottom: MARGIN.bottom,
-      marginLeft: MARGIN.left,
-      className: 'chart',
-      ariaLabel: title,
-      x: { domain: [...frame.x], label: null, ticks, tickSize: 4, tickFormat: (n: number) => numeral(n) },
-      y: { domain: [bottom, top], label: null, ticks: 5, tickSize: 4, tickFormat: (v: number) => numeral(v) },
-      marks: [
-        Plot.gridY({ ticks: 5, className: 'grid' }),
-        ...(bottom <= 0 && top >= 0 ? [Plot.ruleY([0], { className: 'zero' })] : []),
-      ],
-    }),
-  );
+  return chartSvg({ width: WIDTH, height: HEIGHT, margin: MARGIN }, title, {
+    x: numberAxis(...frame.x, ticks),
+    y: numberAxis(bottom, top, 5),
+    marks: [
+      Plot.gridY({ ticks: 5, className: 'grid' }),
+      ...(bottom <= 0 && top >= 0 ? [Plot.ruleY([0], { className: 'zero' })] : []),
+    ],
+  });
 };
 
 /** A frame with its name, its unit and what lies on top of it. */
@@ -90,6 +79,13 @@ export const panelHtml = (frame: Frame, title: string, ticks: number, marks: str
 export const cursorPath = (frame: Frame, n: number): string =>
   `M${px(xAt(frame, Math.max(frame.x[0], Math.min(frame.x[1], n))))} ${MARGIN.top}V${HEIGHT - MARGIN.bottom}`;
 
-/** A key of the legend: a stroke as it is drawn, and its words. */
+/** A key of the legend: a sample as it is drawn, and its words. */
+export const legendKey = (sample: string, words: string, height = 10): string =>
+  `<li><svg viewBox="0 0 34 ${height}" aria-hidden="true">${sample}</svg>${escapeText(words)}</li>`;
+
+/** The key of a curve. */
 export const legendItem = (className: string, dash: string | undefined, words: string): string =>
-  `<li><svg viewBox="0 0 34 10" aria-hidden="true"><path class="curve ${className}" d="M1 5H33"${dash === undefined ? '' : ` stroke-dasharray="${dash}"`}/></svg>${escapeText(words)}</li>`;
+  legendKey(
+    `<path class="curve ${className}" d="M1 5H33"${dash === undefined ? '' : ` stroke-dasharray="${dash}"`}/>`,
+    words,
+  );

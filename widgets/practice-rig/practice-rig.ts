@@ -3,11 +3,9 @@
  * reads is the engine’s simulator, the same for the same seed; a button hands the readings to the calibration.
  */
 import {
-  bad,
   type GaugeReading,
   good,
   mm,
-  netLead,
   netLeadError,
   newtons,
   plain,
@@ -17,10 +15,12 @@ import {
   turns,
   writeReadingsTable,
 } from '../engine/index.ts';
-import { axisUnit, type Frame, panelHtml, xAt, yAt } from '../plots/frame.ts';
+import { axisUnit, type Frame, legendKey, panelHtml, xAt, yAt } from '../plots/frame.ts';
 import { counted, motionText, signedMotion } from '../shared/calibration-words.ts';
 import { numeral, show, type UnitView } from '../shared/format.ts';
 import type { Numbers } from '../shared/numbers.ts';
+import { pairOf } from '../shared/pair-of.ts';
+import { readoutHtml } from '../shared/readout.ts';
 import { type Point, polyline, px } from '../shared/svg.ts';
 import type { Table, Widget } from '../shared/widget.ts';
 
@@ -65,14 +65,13 @@ const rigOf = (numbers: Numbers): Result<Rig> => {
 const keyOf = ({ threads: { A, C }, values }: Numbers): string =>
   JSON.stringify([A?.designation, C?.designation, ...QUANTITIES.map((name) => values[name])]);
 
-const workedOut = ({ threads: { A, C }, values }: Numbers): Result<Rig> => {
-  if (!A || !C) return bad('The rig needs the threads A and C of the piece.');
-  const leads = { h_A: plain(A.h), L_A: A.L, h_C: plain(C.h), L_C: C.L };
-  const lead = netLead.of(leads);
-  if (!lead.ok) return lead;
+const workedOut = (numbers: Numbers): Result<Rig> => {
+  const pair = pairOf(numbers);
+  if (!pair.ok) return pair;
+  const { A, C, leads, Delta } = pair.value;
+  const { values } = numbers;
   const { eps_gA = 0, eps_gC = 0, a_A = 0, a_C = 0, phi_A = 0, phi_C = 0, j_A = 0, j_C = 0 } = values;
   const { Q_c = 0, Q_f = 0, u_g = 0, s_g = 0, n_s = 1, n_o = 2, N_r = 1, k = 6 } = values;
-  const { Delta } = lead.value;
   const error = netLeadError.of({ ...leads, eps_A: plain(eps_gA), eps_C: plain(eps_gC), Delta });
   if (!error.ok) return error;
   const truth = trueNetLead.of({ Delta, eps: error.value.eps });
@@ -128,13 +127,16 @@ const draw = (numbers: Numbers, view: UnitView): Result<string> => {
         `<path class="curve rig ${direction}" d="${polyline(points)}"/><path class="reading ${direction}" d="${marks.join('')}"/>`,
       );
     }
-  const item = (body: string, words: string) =>
-    `<li><svg viewBox="0 0 34 12" aria-hidden="true">${body}</svg>${words}</li>`;
+  const item = (sample: string, words: string) => legendKey(sample, words, 12);
   return good(
     `<ul class="legend">${item('<path class="curve rig up" d="M1 6H33"/><path class="reading up" d="M17 2l4 7h-8Z"/>', 'turning up')}${item('<path class="curve rig down" d="M1 6H33"/><path class="reading down" d="M17 10l4 -7h-8Z"/>', 'turning down')}</ul>` +
       `<div class="rig-plot">${panelHtml(frame, 'Indicator less the nominal travel', 6, paths.join(''))}</div>` +
-      `<div class="rig-side"><dl class="readout"><div><dt>readings</dt><dd>${counted(readings.length)}</dd></div><div><dt>nominal net lead</dt><dd>${motionText(nominal, view)}</dd></div>` +
-      `<div><dt>true net lead of this rig</dt><dd>${motionText(rig.value.truth, view)}</dd></div><div><dt>flanks</dt><dd>${rig.value.seated ? 'seated: play does not show' : 'loose: play shows'}</dd></div></dl>` +
+      `<div class="rig-side">${readoutHtml([
+        ['readings', counted(readings.length)],
+        ['nominal net lead', motionText(nominal, view)],
+        ['true net lead of this rig', motionText(rig.value.truth, view)],
+        ['flanks', rig.value.seated ? 'seated: play does not show' : 'loose: play shows'],
+      ])}` +
       `<p class="acts"><button type="button" data-act="take" data-key="act-take">Take these readings over</button><button type="button" class="plain" data-act="again" data-key="act-again">Read again with the next seed</button></p><p class="line" role="status" data-taken></p></div>`,
   );
 };

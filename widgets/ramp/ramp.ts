@@ -16,9 +16,10 @@ import {
   turns,
   turnsFromAngle,
 } from '../engine/index.ts';
-import { numeral, show, type UnitView } from '../shared/format.ts';
+import { numeral, show, type UnitView, withSign } from '../shared/format.ts';
 import { knobSvg, updateKnob, wakeKnob } from '../shared/knob.ts';
 import type { Numbers } from '../shared/numbers.ts';
+import { type LiveFigure, readoutHtml, updateReadout } from '../shared/readout.ts';
 import { type Point, polyline, px } from '../shared/svg.ts';
 import { crestLines, opposite, threadEdge } from '../shared/thread-outline.ts';
 import type { Widget } from '../shared/widget.ts';
@@ -126,12 +127,7 @@ const draw = (numbers: Numbers, view: UnitView): Result<string> => {
       `<g class="dimension" data-sym="L">${leadMark(heel, f, s, size(s.thread.L))}</g>` +
       `<text data-sym="lambda" x="${px((toe + heel) / 2)}" y="${px(Math.min(peak, f.floor - 14) - 12 - (s.thread.N - 1) * s.thread.P * f.scale)}" text-anchor="middle">lead angle ${numeral((s.lambda * 180) / Math.PI, 3)}°</text>` +
       `<path class="join" data-join d="${joinPath(w)}"/><circle class="walker" data-walk="cylinder" r="6" cx="${px(w.cylinder[0])}" cy="${px(w.cylinder[1])}"/><circle class="walker" data-walk="ramp" r="6" cx="${px(w.ramp[0])}" cy="${px(w.ramp[1])}"/></svg>` +
-      `<div class="ramp-side">${knobSvg(s.n, 'knob', STEPS, 'Screw head, from above')}<dl class="readout">${readout(
-        s,
-        view,
-      )
-        .map(([k, t, v]) => `<div class="${k}"><dt>${t}</dt><dd data-read="${k}">${v}</dd></div>`)
-        .join('')}</dl></div>`,
+      `<div class="ramp-side">${knobSvg(s.n, 'knob', STEPS, 'Screw head, from above')}${readoutHtml(readout(s, view))}</div>`,
   );
 };
 
@@ -148,10 +144,10 @@ const leadMark = (heel: number, f: Frame, s: State, text: string): string => {
 
 const joinPath = (w: ReturnType<typeof walk>): string => `M${px(w.cylinder[0])} ${px(w.cylinder[1])}H${px(w.ramp[0])}`;
 
-const readout = (s: State, view: UnitView): [string, string, string][] => [
+const readout = (s: State, view: UnitView): LiveFigure[] => [
   ['angle', 'angle, clockwise', show(s.theta, { shown: 'degrees' }, view)],
-  ['turned', 'turns', numeral(s.n, undefined)],
-  ['carried', 'motion of the screw', `${s.z > 0 ? '+' : ''}${show(s.z, { shown: 'motion', digits: 4 }, view)}`],
+  ['turned', 'turns', numeral(s.n)],
+  ['carried', 'motion of the screw', withSign(show(s.z, { shown: 'motion', digits: 4 }, view))],
 ];
 
 export const ramp: Widget = {
@@ -180,7 +176,7 @@ export const ramp: Widget = {
     const rows = [1, 5, 15, 30, 60, 90, 180, 360].map((degrees) => {
       const at = stateOf({ ...numbers, values: { ...numbers.values, theta: (degrees * Math.PI) / 180 } });
       return at.ok
-        ? [`${degrees}°`, numeral(at.value.n, undefined), show(at.value.z, { shown: 'motion', digits: 4 }, view)]
+        ? [`${degrees}°`, numeral(at.value.n), show(at.value.z, { shown: 'motion', digits: 4 }, view)]
         : [`${degrees}°`, '', at.reason];
     });
     return { head: ['angle, clockwise', 'turns', 'motion of the screw'], rows };
@@ -205,9 +201,6 @@ export const ramp: Widget = {
     }
     stage.querySelector('[data-join]')?.setAttribute('d', joinPath(w));
     updateKnob(stage, s.n);
-    for (const [key, , value] of readout(s, view)) {
-      const place = stage.querySelector(`[data-read="${key}"]`);
-      if (place && place.textContent !== value) place.textContent = value;
-    }
+    updateReadout(stage, readout(s, view));
   },
 };

@@ -4,12 +4,14 @@
  * drawn over them as it is done.
  */
 import * as Plot from '@observablehq/plot';
-import { bad, good, plain, type Result, stepsLost, turns } from '../engine/index.ts';
-import { plotDocument, plotMarkup } from '../plots/document.ts';
-import { numeral, show, type UnitView } from '../shared/format.ts';
+import { bad, good, plain, type Result, stepsLost, turns, UNITS } from '../engine/index.ts';
+import { chartSvg, numberAxis } from '../plots/chart.ts';
+import { axisUnit, legendItem, legendKey } from '../plots/frame.ts';
+import { numeral, show, type UnitView, withSign } from '../shared/format.ts';
 import { knobSvg, updateKnob, wakeKnob } from '../shared/knob.ts';
 import type { Numbers } from '../shared/numbers.ts';
 import { type PairPlay, pairPlay } from '../shared/pair-play.ts';
+import { type LiveFigure, readoutHtml, updateReadout } from '../shared/readout.ts';
 import { type Point, polyline, px } from '../shared/svg.ts';
 import type { Widget } from '../shared/widget.ts';
 import { joined, type Trace, traceThrough } from './runs.ts';
@@ -71,16 +73,8 @@ const axisOf = (s: State, view: UnitView) => {
   const all = CASES.flatMap((c) => s.loops[c].reading);
   const [low, high] = [Math.min(0, ...all), Math.max(0, ...all)];
   const room = Math.max((high - low) * 0.06, 1e-6);
-  const largest = Math.max(high, -low);
-  const { unit, factor } =
-    view === 'inch'
-      ? largest >= 2.54
-        ? { unit: 'in', factor: 1 / 25.4 }
-        : { unit: 'thou', factor: 1 / 0.0254 }
-      : largest >= 1
-        ? { unit: 'mm', factor: 1 }
-        : { unit: 'µm', factor: 1000 };
-  return { low: low - room, high: high + room, unit, factor };
+  const unit = axisUnit(Math.max(high, -low), view);
+  return { low: low - room, high: high + room, unit, factor: 1 / UNITS[unit].factor };
 };
 type Axis = ReturnType<typeof axisOf>;
 
@@ -92,28 +86,11 @@ const line = (trace: Trace, s: State, a: Axis): string =>
   polyline(trace.n.map((n, i): Point => [x(n, s.out), y(trace.reading[i] ?? 0, a)]));
 
 const axes = (s: State, a: Axis): string =>
-  plotMarkup(
-    Plot.plot({
-      document: plotDocument(),
-      width: WIDTH,
-      height: HEIGHT,
-      marginTop: MARGIN.top,
-      marginRight: MARGIN.right,
-      marginBottom: MARGIN.bottom,
-      marginLeft: MARGIN.left,
-      className: 'chart',
-      ariaLabel: 'Reading against turns',
-      x: { domain: [0, s.out], label: null, ticks: 8, tickSize: 4, tickFormat: (n: number) => numeral(n) },
-      y: {
-        domain: [a.low * a.factor, a.high * a.factor],
-        label: null,
-        ticks: 6,
-        tickSize: 4,
-        tickFormat: (v: number) => numeral(v),
-      },
-      marks: [Plot.gridY({ ticks: 6, className: 'grid' }), Plot.ruleY([0], { className: 'zero' })],
-    }),
-  );
+  chartSvg({ width: WIDTH, height: HEIGHT, margin: MARGIN }, 'Reading against turns', {
+    x: numberAxis(0, s.out, 8),
+    y: numberAxis(a.low * a.factor, a.high * a.factor, 6),
+    marks: [Plot.gridY({ ticks: 6, className: 'grid' }), Plot.ruleY([0], { className: 'zero' })],
+  });
 
 /** The turns lost as a measure line from the reversal, as far as the paper goes. */
 const lostMark = (s: State, a: Axis): string => {
@@ -129,9 +106,9 @@ const trails = new WeakMap<HTMLElement, { key: string; stations: readonly number
 
 const flankWords = (flank: number): string => (flank < 0 ? 'down' : flank > 0 ? 'up' : 'between');
 
-const readout = (s: State, at: Readonly<Record<Case, Trace>>, view: UnitView): [string, string, string][] => {
-  const motion = (z: number) => `${z > 0 ? '+' : ''}${show(z, { shown: 'motion', digits: 4 }, view)}`;
-  const rows = CASES.flatMap((c): [string, string, string][] => [
+const readout = (s: State, at: Readonly<Record<Case, Trace>>, view: UnitView): LiveFigure[] => {
+  const motion = (z: number) => withSign(show(z, { shown: 'motion', digits: 4 }, view));
+  const rows = CASES.flatMap((c): LiveFigure[] => [
     [`${c}-reading`, `reading, ${CASE_NAMES[c]}`, motion(at[c].reading.at(-1) ?? 0)],
     [`${c}-flanks`, 'its flanks pressed', `A ${flankWords(at[c].flankA)}, C ${flankWords(at[c].flankC)}`],
   ]);
@@ -159,9 +136,7 @@ const keyOf = (numbers: Numbers): string => {
 };
 
 const legend = (): string =>
-  `<ul class="legend"><li><svg viewBox="0 0 34 10" aria-hidden="true"><path class="curve loose" d="M1 5H33"/></svg>friction alone</li>` +
-  `<li><svg viewBox="0 0 34 10" aria-hidden="true"><path class="curve loaded" d="M1 5H33"/></svg>with the load</li>` +
-  `<li><svg viewBox="0 0 34 10" aria-hidden="true"><path class="trail" d="M1 5H33"/></svg>your turning</li></ul>`;
+  `<ul class="legend">${legendItem('loose', undefined, CASE_NAMES.loose)}${legendItem('loaded', undefined, CASE_NAMES.loaded)}${legendKey('<path class="trail" d="M1 5H33"/>', 'your turning')}</ul>`;
 
 export const reversalLoop: Widget = {
   name: 'reversal-loop',
@@ -184,11 +159,7 @@ export const reversalLoop: Widget = {
         `<circle class="mark loose" data-dot="loose" r="5" cx="${px(x(0, s.out))}" cy="${px(y(0, a))}"/><rect class="mark loaded" data-dot="loaded" width="9" height="9" x="${px(x(0, s.out) - 4.5)}" y="${px(y(0, a) - 4.5)}"/></svg></div>` +
         `<p class="x-name">turns, clockwise</p></div>` +
         `<div class="loop-side">${knobSvg(s.n, 'hexagon', FLATS, 'Turned part, from above')}<p class="turners"><button type="button" data-go="back" data-key="back">Turn back</button><button type="button" data-go="out" data-key="out">Turn out</button><button type="button" class="plain" data-go="clear" data-key="clear">Clear your turning</button></p>` +
-        `<dl class="readout">${readout(s, now, view)
-          .map(([key, name, value]) => `<div class="${key}"><dt>${name}</dt><dd data-read="${key}">${value}</dd></div>`)
-          .join(
-            '',
-          )}<div><dt>lost on reversal</dt><dd>${numeral(s.play.lost, 3)} turns</dd></div><div><dt>the same in flats</dt><dd>${numeral(flatsLost(s), 3)}</dd></div></dl></div>`,
+        `${readoutHtml([...readout(s, now, view), ['lost on reversal', `${numeral(s.play.lost, 3)} turns`], ['the same in flats', numeral(flatsLost(s), 3)]])}</div>`,
     );
   },
   says: (numbers, view) => {
@@ -303,9 +274,6 @@ export const reversalLoop: Widget = {
     updateKnob(stage, s.n);
     const { loose, loaded } = now;
     if (!loose || !loaded) return;
-    for (const [name, , value] of readout(s, { loose, loaded }, view)) {
-      const place = stage.querySelector(`[data-read="${name}"]`);
-      if (place && place.textContent !== value) place.textContent = value;
-    }
+    updateReadout(stage, readout(s, { loose, loaded }, view));
   },
 };

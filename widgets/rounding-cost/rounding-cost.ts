@@ -1,5 +1,6 @@
 /**
- * The cost of rounding first: both leads kept to one, two, three … decimals of a millimetre before they are subtracted, beside the exact difference.
+ * The cost of rounding first: both leads kept to one, two, three … decimals of a millimetre before they are subtracted,
+ * beside the exact difference.
  */
 import {
   bad,
@@ -14,8 +15,9 @@ import {
   roundedFirst,
   type Thread,
 } from '../engine/index.ts';
-import { numeral, show, type UnitView } from '../shared/format.ts';
+import { numeral, show, type UnitView, withSign } from '../shared/format.ts';
 import type { Numbers } from '../shared/numbers.ts';
+import { bothThreads } from '../shared/pair-of.ts';
 import { escapeText, px } from '../shared/svg.ts';
 import type { Widget } from '../shared/widget.ts';
 
@@ -36,8 +38,9 @@ interface State {
 }
 
 const stateOf = (numbers: Numbers): Result<State> => {
-  const { A, C } = numbers.threads;
-  if (!A || !C) return bad('This figure needs a thread A and a thread C.');
+  const both = bothThreads(numbers);
+  if (!both.ok) return both;
+  const { A, C } = both.value;
   const net = netLeadFraction(A, C);
   if (net.top === 0n)
     return bad(
@@ -61,7 +64,7 @@ const errorText = (row: RoundedFirst): string => {
   const error = row.error ?? 0;
   if (error === 0) return 'nothing lost';
   if (row.Delta === 0) return 'stands still';
-  return `${error > 0 ? '+' : ''}${numeral(100 * error, 2)} %`;
+  return `${withSign(numeral(100 * error, 2))} %`;
 };
 const leads = (row: RoundedFirst, s: State): string =>
   `${s.C.h < 0 ? '−' : ''}${row.L_C.toFixed(row.decimals)} ${s.A.h > 0 ? '−' : '+'} ${row.L_A.toFixed(row.decimals)} mm`;

@@ -5,7 +5,6 @@
 import {
   bad,
   good,
-  netLead,
   plain,
   type Result,
   relativeMotion,
@@ -17,9 +16,11 @@ import {
 import { type Arrangement, DRAWN_TURNS, type Layout, layOut } from '../shared/assembly-layout.ts';
 import { type Frame, pathsOf } from '../shared/assembly-paths.ts';
 import { dialReading, dialScale, dialSvg, updateDial } from '../shared/dial.ts';
-import { numeral, show, type UnitView } from '../shared/format.ts';
+import { numeral, show, type UnitView, withSign } from '../shared/format.ts';
 import { knobSvg, updateKnob, wakeKnob } from '../shared/knob.ts';
 import type { Numbers } from '../shared/numbers.ts';
+import { pairOf } from '../shared/pair-of.ts';
+import { type LiveFigure, readoutHtml, updateReadout } from '../shared/readout.ts';
 import { hatchings, px } from '../shared/svg.ts';
 import type { Widget } from '../shared/widget.ts';
 
@@ -41,14 +42,14 @@ interface State {
 }
 
 const stateOf = (numbers: Numbers): Result<State> => {
-  const { A, C } = numbers.threads;
-  if (!A || !C) return bad('The section needs a thread A and a thread C.');
+  const pair = pairOf(numbers);
+  if (!pair.ok) return pair;
+  const { A, C, leads, Delta } = pair.value;
   const n = numbers.values.n ?? 0;
   const locked = (numbers.choices.lock ?? 'holds') === 'holds';
-  const leads = { h_A: plain(A.h), L_A: A.L, h_C: plain(C.h), L_C: C.L };
   const t = turnedMotion.of({ ...leads, n: turns(n) });
   const r = relativeMotion.of({ ...leads, n: turns(locked ? n : 0) });
-  const d = locked ? netLead.of(leads) : slippedLead.of({ ...leads, f: plain(1) });
+  const d = locked ? good({ Delta }) : slippedLead.of({ ...leads, f: plain(1) });
   if (!t.ok) return t;
   if (!r.ok) return r;
   if (!d.ok) return d;
@@ -104,9 +105,7 @@ const draw = (numbers: Numbers, view: UnitView): Result<string> => {
       `${s.arrangement === 'nested' ? '' : turnedPart(p.turned, p.turnedLines, false)}` +
       `<path class="axis" d="M${AXIS} 4V${HEIGHT - 4}"/>${names(s, layout.value, frame)}${tracks(s, frame)}</svg></div>` +
       `<div class="section-side">${knobSvg(s.n, 'hexagon', FLATS, 'Turned part, from above')}${dialSvg(s.carried, scale, 'Dial on the carried part')}` +
-      `<dl class="readout">${readout(s, view)
-        .map(([key, name, value]) => `<div class="${key}"><dt>${name}</dt><dd data-read="${key}">${value}</dd></div>`)
-        .join('')}</dl></div>`,
+      `${readoutHtml(readout(s, view))}</div>`,
   );
 };
 
@@ -163,7 +162,7 @@ const arrow = (x: number, y: number, up: number): string => {
   return `M${x} ${y}V${px(y - kept + head)}M${x - 5} ${px(y - kept + head)}h10L${x} ${px(y - kept)}Z`;
 };
 
-const readout = (s: State, view: UnitView): [string, string, string][] => {
+const readout = (s: State, view: UnitView): LiveFigure[] => {
   const motion = (z: number) => signed(z, view);
   return [
     ['base', 'base', 'held'],
@@ -174,10 +173,7 @@ const readout = (s: State, view: UnitView): [string, string, string][] => {
   ];
 };
 
-const signed = (z: number, view: UnitView): string => {
-  const text = show(z, { shown: 'motion', digits: 4 }, view);
-  return z > 0 ? `+${text}` : text;
-};
+const signed = (z: number, view: UnitView): string => withSign(show(z, { shown: 'motion', digits: 4 }, view));
 
 const says = (numbers: Numbers, view: UnitView): string => {
   const state = stateOf(numbers);
@@ -189,7 +185,7 @@ const says = (numbers: Numbers, view: UnitView): string => {
   const turned =
     s.n === 0
       ? 'Not turned yet'
-      : `${numeral(Math.abs(s.n), undefined)} ${Math.abs(s.n) === 1 ? 'turn' : 'turns'} ${s.n > 0 ? 'clockwise' : 'anticlockwise'}`;
+      : `${numeral(Math.abs(s.n))} ${Math.abs(s.n) === 1 ? 'turn' : 'turns'} ${s.n > 0 ? 'clockwise' : 'anticlockwise'}`;
   const per =
     s.perTurn === 0
       ? 'the leads are equal, so it never will move'
@@ -244,9 +240,6 @@ export const section: Widget = {
       stage.querySelector(`[data-name="${key}"]`)?.setAttribute('y', px(y));
     updateKnob(stage, s.n);
     updateDial(stage, s.carried, dialScale(s.perTurn, view));
-    for (const [key, , value] of readout(s, view)) {
-      const place = stage.querySelector(`[data-read="${key}"]`);
-      if (place && place.textContent !== value) place.textContent = value;
-    }
+    updateReadout(stage, readout(s, view));
   },
 };

@@ -5,7 +5,7 @@
  * engaged lengths of 1.2 diameters and room for the drawn turns. A layout is made once for a pair; a pose of it
  * adds the motion.
  */
-import { bad, diameters, good, type Result, type Thread } from '../engine/index.ts';
+import { bad, good, nestingRefusal, type Result, type Thread } from '../engine/index.ts';
 import type { Point } from './svg.ts';
 
 /** Turns each way for which the drawing leaves room. */
@@ -38,8 +38,8 @@ export interface Layout {
 
 export const layOut = (arrangement: Arrangement, A: Thread, C: Thread): Result<Layout> => {
   if (arrangement === 'nested') {
-    const wall = (diameters(A).d3 - C.d) / 2;
-    if (!(wall > 0)) return bad(nestingReason(A, C, wall));
+    const refusal = nestingRefusal(A, C);
+    if (refusal !== undefined) return bad(refusal);
   }
   const D = Math.max(A.d, C.d);
   const reachA = DRAWN_TURNS * A.L;
@@ -98,11 +98,6 @@ export const layOut = (arrangement: Arrangement, A: Thread, C: Thread): Result<L
 
 /** How far the carried part goes each way over the drawn turns. */
 export const netReach = (A: Thread, C: Thread): number => DRAWN_TURNS * Math.abs(C.h * C.L - A.h * A.L);
-
-const nestingReason = (A: Thread, C: Thread, wall: number): string => {
-  const least = C.d + A.d - diameters(A).d3;
-  return `${C.designation} does not go inside ${A.designation}: the wall between the threads would be ${wall < 0 ? '−' : ''}${Math.abs(wall).toFixed(2)} mm; nested, thread A needs to be larger than ${least.toFixed(1)} mm at this pitch, or choose in line.`;
-};
 
 /** Motions that pose a layout, mm and turns. */
 export interface Pose {

@@ -87,7 +87,7 @@ export const pathsOf = (layout: Layout, pose: Pose, frame: Frame, n: number, loc
         shape([...screw(C, crestC, nut)]) +
         shape(
           rectangle(-tongue, tongue, bridge - reach - 0.15 * A.d + pose.carried, nut.z0),
-          tip(diameters(C).d1 / 2, nut.z1, carriedTop),
+          roundedEnd(diameters(C).d1 / 2, nut.z1, carriedTop),
         ),
       carriedLines: lines(...crestLines(C, crestC, nut.z0, nut.z1)),
       guide: '',
@@ -131,7 +131,7 @@ export const pathsOf = (layout: Layout, pose: Pose, frame: Frame, n: number, loc
       screw(C, crestC, c),
     ),
     turnedLines: lines(...crestLines(A, crestA, a.z0, a.z1), ...crestLines(C, crestC, c.z0, c.z1), ...headLines),
-    carried: shape(...cap) + (inLine ? shape(tip(0.3 * C.d, carriedTop, carriedTop + 0.3 * C.d)) : ''),
+    carried: shape(...cap) + (inLine ? shape(roundedEnd(0.3 * C.d, carriedTop, carriedTop + 0.3 * C.d)) : ''),
     carriedLines: '',
     guide: locked ? shape(rectangle(guide.x - guide.half, guide.x + guide.half, 0, layout.top)) : '',
   };
@@ -141,7 +141,7 @@ const edge = (thread: Thread, crest: number, s: Stretch, side: 1 | -1): (readonl
   threadEdge(thread, side === 1 ? crest : opposite(thread, crest), s.z0, s.z1).map(([x, z]) => [side * x, z] as const);
 
 /** A rounded end of half width r from z0 to z1. */
-const tip = (r: number, z0: number, z1: number): (readonly [number, number])[] =>
+export const roundedEnd = (r: number, z0: number, z1: number): (readonly [number, number])[] =>
   Array.from({ length: 13 }, (_, i) => {
     const t = (Math.PI * i) / 12;
     return [r * Math.cos(t), z0 + (z1 - z0) * Math.sin(t)] as const;

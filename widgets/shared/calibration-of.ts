@@ -13,7 +13,6 @@ import {
   type InSteps,
   type LeadAgreement,
   leadAgreement,
-  netLead,
   plain,
   type ReadingsTable,
   type Result,
@@ -22,6 +21,7 @@ import {
 } from '../engine/index.ts';
 import { inSlices } from './in-slices.ts';
 import type { Numbers } from './numbers.ts';
+import { pairOf } from './pair-of.ts';
 import { LONG_TEXT, readRunsInSteps } from './texts.ts';
 
 export interface Calibrated {
@@ -51,8 +51,11 @@ interface Work {
 /** What the figures of a page share; each comes as a script of its own, and the work is to be done once for all of them. */
 interface Shelf {
   last: Work | undefined;
+  /** Ends the work on the table that stood before. */
+  stop: () => void;
   serial: number;
-  readonly waiting: Set<() => void>;
+  /** What draws a figure again, by its stage. */
+  readonly waiting: Map<HTMLElement, () => void>;
 }
 
 declare global {
@@ -66,19 +69,17 @@ const shelfOf = (): Shelf => {
   window.notebookCalibration ??= ownShelf;
   return window.notebookCalibration;
 };
-const ownShelf: Shelf = { last: undefined, serial: 0, waiting: new Set() };
+const ownShelf: Shelf = { last: undefined, stop: () => {}, serial: 0, waiting: new Map() };
 
-/** Tells a figure when long work is done. */
-export const whenCalibrated = (redraw: () => void): void => void shelfOf().waiting.add(redraw);
+/** Tells a figure when long work is done, for as long as its stage is on the page. */
+export const whenCalibrated = (stage: HTMLElement, redraw: () => void): void =>
+  void shelfOf().waiting.set(stage, redraw);
 
 export const calibrationOf = (numbers: Numbers): Found => {
-  const { A, C } = numbers.threads;
   const end = (result: Result<Calibrated>): Found => ({ at: 'end', result });
-  if (!A || !C) return end(bad('The calibration needs the threads A and C of the piece.'));
-  const leads = { h_A: plain(A.h), L_A: A.L, h_C: plain(C.h), L_C: C.L };
-  const lead = netLead.of(leads);
-  if (!lead.ok) return end(lead);
-  const { Delta } = lead.value;
+  const pair = pairOf(numbers);
+  if (!pair.ok) return end(pair);
+  const { leads, Delta } = pair.value;
   if (Delta === 0)
     return end(
       bad('These two threads have one and the same lead, so a turn moves nothing; take two whose leads differ.'),
@@ -111,6 +112,12 @@ export const calibrationOf = (numbers: Numbers): Found => {
   );
 };
 
+/** The same, once it is worked out and stands. */
+export const calibrated = (numbers: Numbers): Calibrated | undefined => {
+  const found = calibrationOf(numbers);
+  return found.at === 'end' && found.result.ok ? found.result.value : undefined;
+};
+
 const workOn = (text: string, nominal: number, stepsPerTurn: number): Work => {
   const shelf = shelfOf();
   const { last } = shelf;
@@ -118,21 +125,20 @@ const workOn = (text: string, nominal: number, stepsPerTurn: number): Work => {
   shelf.serial++;
   const work: Work = { text, nominal, stepsPerTurn, serial: shelf.serial, result: undefined };
   shelf.last = work;
+  shelf.stop();
   const run = fitted(work);
   if (text.length <= LONG_TEXT || typeof window === 'undefined') {
     work.result = finished(run);
     return work;
   }
-  // Another table may come meanwhile.
-  stopLast();
-  stopLast = inSlices(run, (result) => {
+  shelf.stop = inSlices(run, (result) => {
     work.result = result;
-    if (shelf.last === work) for (const redraw of shelf.waiting) setTimeout(redraw);
+    for (const [stage, redraw] of shelf.waiting)
+      if (stage.isConnected) setTimeout(redraw);
+      else shelf.waiting.delete(stage);
   });
   return work;
 };
-
-let stopLast = (): void => {};
 
 function* fitted({ text, nominal, stepsPerTurn }: Work): InSteps<Exclude<Work['result'], undefined>> {
   const table = yield* readRunsInSteps(text, stepsPerTurn);

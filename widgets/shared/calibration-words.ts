@@ -1,16 +1,15 @@
 /** What a calibration found, each finding in one sentence, as the figure and the certificate say it. */
 
 import type { Calibrated } from './calibration-of.ts';
-import { numeral, show, type UnitView } from './format.ts';
+import { numeral, show, type UnitView, withSign } from './format.ts';
 
 export const motionText = (z: number, view: UnitView, digits = 4): string => show(z, { shown: 'motion', digits }, view);
-export const signedMotion = (z: number, view: UnitView, digits = 3): string =>
-  `${z > 0 ? '+' : ''}${motionText(z, view, digits)}`;
+export const signedMotion = (z: number, view: UnitView, digits = 3): string => withSign(motionText(z, view, digits));
 /** A correction, to a hundredth of a micrometre: no indicator here shows more. */
 export const correctionText = (z: number, view: UnitView): string => {
   // Halves away from nought on both sides, as on paper.
   const rounded = (Math.sign(z) * Math.round(Math.abs(z) * 1e5 * (1 + 1e-12))) / 1e5;
-  return `${rounded > 0 ? '+' : ''}${show(rounded, { shown: 'motion' }, view)}`;
+  return withSign(show(rounded, { shown: 'motion' }, view));
 };
 export const counted = (n: number): string => String(Math.round(n));
 const percent = (share: number): string => show(share, { shown: 'percent', digits: 3 }, 'metric');

@@ -10,6 +10,7 @@
  */
 import { bad, good, isSymbol, quoted, type Result, symbolFact } from '../engine/index.ts';
 import { isChoice } from './choices.ts';
+import { numeral } from './format.ts';
 import { type Input, readInput } from './numbers.ts';
 import { isText } from './texts.ts';
 
@@ -54,7 +55,7 @@ export const readDesigns = (text: string): Result<ReadDesigns> => {
     );
   if (!(typeof file.version === 'number' && file.version >= 1 && file.version <= DESIGN_VERSION))
     return bad(
-      `The file says ${Number.isFinite(file.version) || typeof file.version === 'string' ? `version ${String(file.version).slice(0, 20)}` : 'no version'}; this notebook reads versions up to ${DESIGN_VERSION}. Open it in the newer notebook and export it from there, or update this one.`,
+      `The file says ${Number.isFinite(file.version) || typeof file.version === 'string' ? `version ${(typeof file.version === 'number' ? numeral(file.version) : String(file.version)).slice(0, 20)}` : 'no version'}; this notebook reads versions up to ${DESIGN_VERSION}. Open it in the newer notebook and export it from there, or update this one.`,
     );
   if (!Array.isArray(file.designs)) return bad('The file holds no list of designs; choose one that was exported here.');
   if (!(file.designs.length <= MOST_DESIGNS))

@@ -65,6 +65,9 @@ export const numeral = (value: number, digits?: number): string => {
   return value < 0 && Number(text) !== 0 ? `−${text}` : text;
 };
 
+/** A whole number in groups of three digits. */
+export const grouped = (count: number): string => String(count).replace(/\B(?=(\d{3})+$)/g, '\u202f');
+
 const inUnit = (value: number, unit: Unit, digits?: number): string =>
   `${numeral(fromBase(value, unit).amount, digits)}${unit === '°' ? '' : NBSP}${unit}`;
 
@@ -115,6 +118,9 @@ export const show = (value: number, dress: Dress, view: UnitView): string => {
       return inUnit(value, shown, digits);
   }
 };
+
+/** The same text with its sign even where it is positive; nought has none. */
+export const withSign = (text: string): string => (text.startsWith('−') || !/[1-9]/.test(text) ? text : `+${text}`);
 
 /** The value as it stands inside a formula: hands as ±1, turns without their word, negatives in brackets. */
 export const showInFormula = (value: number, dress: Dress, view: UnitView): string => {

@@ -11,6 +11,10 @@ export type Divider = 'hexagon' | 'square' | 'twelve points' | 'knob';
 export const stepsOf = (divider: string, k: number): number =>
   divider === 'hexagon' ? 6 : divider === 'square' ? 4 : divider === 'twelve points' ? 12 : k;
 
+/** What one step is called across the bench. */
+export const stepName = (divider: string): string =>
+  divider === 'knob' ? 'division' : divider === 'twelve points' ? 'point' : 'flat';
+
 const R = 62;
 
 /** The knob at n turns; `steps` marks stand round it. */
@@ -69,7 +73,7 @@ export const updateKnob = (stage: HTMLElement, n: number): void => {
   knob?.setAttribute('aria-valuetext', knobText(n));
 };
 
-/** Lets the reader turn `name` (in turns, or in radians through `perTurn`) by the knob on this stage. */
+/** Lets the reader turn what is read and written, in turns, by the knob on this stage. */
 export const wakeKnob = (
   stage: HTMLElement,
   options: { read: () => number; write: (n: number) => void; steps: () => number },

@@ -110,6 +110,14 @@ export const writeQuantity = (name: SymbolName, value: number, view: UnitView): 
   return unit === '1' || unit === 'turns' ? number : unit === '°' ? `${number}°` : `${number} ${unit}`;
 };
 
+/** Any value written so that its input reads it back as itself. */
+export const writeValue = (input: Input, value: Value, view: UnitView): string =>
+  input.kind === 'quantity'
+    ? writeQuantity(input.name, value as number, view)
+    : typeof value === 'object'
+      ? value.designation
+      : String(value);
+
 /** Sorts good values by kind for the widgets. */
 export const gather = (set: NumberSet, values: ReadonlyMap<string, Value>): Numbers => {
   const threads: Record<string, Thread> = {};

@@ -11,14 +11,13 @@ import {
   good,
   type Millimetres,
   mm,
-  netLead,
   type Pieces,
-  plain,
   type Result,
   type Thread,
   turnsLost,
 } from '../engine/index.ts';
 import type { Numbers } from './numbers.ts';
+import { pairOf } from './pair-of.ts';
 
 export interface ThreadPlay {
   readonly thread: Thread;
@@ -39,8 +38,9 @@ export interface PairPlay {
 }
 
 export const pairPlay = (numbers: Numbers): Result<PairPlay> => {
-  const { A, C } = numbers.threads;
-  if (!A || !C) return bad('This figure needs a thread A and a thread C.');
+  const pair = pairOf(numbers);
+  if (!pair.ok) return pair;
+  const { A, C, Delta } = pair.value;
   const cA = clearance(A, numbers, 'c_mA');
   if (!cA.ok) return cA;
   const cC = clearance(C, numbers, 'c_mC');
@@ -49,9 +49,6 @@ export const pairPlay = (numbers: Numbers): Result<PairPlay> => {
   if (!jA.ok) return jA;
   const jC = axialPlayC.of({ c_C: cC.value.c });
   if (!jC.ok) return jC;
-  const lead = netLead.of({ h_A: plain(A.h), L_A: A.L, h_C: plain(C.h), L_C: C.L });
-  if (!lead.ok) return lead;
-  const { Delta } = lead.value;
   const lost = turnsLost.of({ ...jA.value, ...jC.value, Delta });
   if (!lost.ok) return lost;
   return good({

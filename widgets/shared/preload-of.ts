@@ -2,6 +2,7 @@
 import { bad, good, type Part, type PreloadCase, type PreloadSpring, type Result, withGuide } from '../engine/index.ts';
 import { show } from './format.ts';
 import type { Numbers } from './numbers.ts';
+import { bothThreads } from './pair-of.ts';
 
 export type Attitude = 'upright' | 'on its side' | 'upside down';
 
@@ -23,8 +24,9 @@ export interface PreloadOf {
 
 /** `to` is the turns over which the adjuster is used, from nought. */
 export const preloadOf = (numbers: Numbers, to: number): Result<PreloadOf> => {
-  const { A, C } = numbers.threads;
-  if (!A || !C) return bad('This figure needs a thread A and a thread C.');
+  const both = bothThreads(numbers);
+  if (!both.ok) return both;
+  const { A, C } = both.value;
   const { choices } = numbers;
   const { F_0 = 0, k_s = 1, W_c = 0, W_t = 0, F_lo = 0, F_hi = 0, Q_s = 0, mu_g = 0, F_g = 0 } = numbers.values;
   const attitude = (Object.keys(ATTITUDES) as Attitude[]).find((a) => a === choices.attitude) ?? 'upright';

@@ -77,8 +77,7 @@ declare global {
 }
 
 /** Readings of a run up and down, positions in turns unless the header says flats of a hexagon or degrees. */
-export const readRuns = (typed: string, stepsPerTurn?: number): Result<ReadingsTable> =>
-  finished(readRunsInSteps(typed, stepsPerTurn));
+const readRuns = (typed: string): Result<ReadingsTable> => finished(readRunsInSteps(typed));
 
 export function* readRunsInSteps(typed: string, stepsPerTurn = 6): InSteps<Result<ReadingsTable>> {
   const text = linesOf(typed);

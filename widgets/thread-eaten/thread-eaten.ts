@@ -2,20 +2,10 @@
  * Why fine means short: a wanted stroke as a bar, and under it, at the same scale, the length of each thread that the stroke
  * uses up, against the length the reader has.
  */
-import {
-  bad,
-  gain,
-  good,
-  mm,
-  netLead,
-  plain,
-  type Result,
-  stroke,
-  threadEaten,
-  turnsAvailable,
-} from '../engine/index.ts';
+import { gain, good, mm, type Result, stroke, threadEaten, turnsAvailable } from '../engine/index.ts';
 import { numeral, show, type UnitView } from '../shared/format.ts';
 import type { Numbers } from '../shared/numbers.ts';
+import { pairOf } from '../shared/pair-of.ts';
 import { px } from '../shared/svg.ts';
 import type { Widget } from '../shared/widget.ts';
 
@@ -40,12 +30,10 @@ interface State {
 }
 
 const stateOf = (numbers: Numbers): Result<State> => {
-  const { A, C } = numbers.threads;
-  if (!A || !C) return bad('This figure needs a thread A and a thread C.');
-  const { w = mm(0), X_A = mm(0), X_C = mm(0) } = numbers.values as { w?: number; X_A?: number; X_C?: number };
-  const lead = netLead.of({ h_A: plain(A.h), L_A: A.L, h_C: plain(C.h), L_C: C.L });
-  if (!lead.ok) return lead;
-  const { Delta } = lead.value;
+  const pair = pairOf(numbers);
+  if (!pair.ok) return pair;
+  const { A, C, Delta } = pair.value;
+  const { w = 0, X_A = 0, X_C = 0 } = numbers.values;
   const ga = gain.of({ L: A.L, Delta });
   const gc = gain.of({ L: C.L, Delta });
   if (!ga.ok) return ga;

@@ -1,8 +1,7 @@
 /**
- * Two profiles at their limits, to scale: screw below, nut above, one ridge and one groove, both centred so that the gap is alike
- * on either flank; under it a lens on one
- * flank at the pitch line, where the four flanks cross at the four limits of pitch diameter. Metal that is always there is pale, metal
- * that depends on the piece is a strong band.
+ * Two profiles at their limits, to scale: screw below, nut above, one ridge and one groove, both centred so that the gap is
+ * alike on either flank; under it a lens on one flank at the pitch line, where the four flanks cross at the four limits of
+ * pitch diameter. Metal that is always there is pale, metal that depends on the piece is a strong band.
  */
 import { largestNutRoot } from '../engine/index.ts';
 import { type Profile, profileEdge } from '../shared/limit-profile.ts';

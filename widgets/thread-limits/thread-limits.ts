@@ -5,6 +5,7 @@
 import { good, type Result } from '../engine/index.ts';
 import { numeral, type UnitView } from '../shared/format.ts';
 import type { Numbers } from '../shared/numbers.ts';
+import { type FixedFigure, readoutHtml } from '../shared/readout.ts';
 import { escapeText } from '../shared/svg.ts';
 import type { Widget } from '../shared/widget.ts';
 import { picture } from './picture.ts';
@@ -30,15 +31,13 @@ const draw = (numbers: Numbers, view: UnitView): Result<string> => {
   const notes = s.notes.map((n) => `<li>${escapeText(n)}</li>`).join('');
   return good(
     `<div class="limits-pictures">${whole}<div>${lens}<p class="lens-words">One flank at the pitch line, ${magnified} times larger again; distances here are on the radius.</p></div></div>` +
-      `<dl class="readout">${readout(s, view)
-        .map(([name, value]) => `<div><dt>${name}</dt><dd>${value}</dd></div>`)
-        .join('')}</dl>` +
+      readoutHtml(readout(s, view)) +
       `<div class="table-scroll" tabindex="0" role="group" aria-label="Limits of size"><table class="limits-table"><thead><tr>${HEAD.map((h) => `<th scope="col">${h}</th>`).join('')}</tr></thead><tbody>${rows}</tbody></table></div>` +
       (notes === '' ? '' : `<ul class="limits-notes">${notes}</ul>`),
   );
 };
 
-const readout = (s: State, view: UnitView): [string, string][] => {
+const readout = (s: State, view: UnitView): FixedFigure[] => {
   const { pitch, major, minor, overlap } = s.clearance;
   return [
     ['clearance at the pitch diameter, least', gap(pitch.least, view)],

@@ -4,11 +4,11 @@
  * the lower one, and the upright mark is what the hand feels.
  */
 import { good, type Result, type ThreadEffort } from '../engine/index.ts';
+import { type EffortState, effortState, senseText, torqueText } from '../shared/effort-of.ts';
 import { numeral, show, type UnitView } from '../shared/format.ts';
 import type { Numbers } from '../shared/numbers.ts';
 import { px } from '../shared/svg.ts';
 import type { Widget } from '../shared/widget.ts';
-import { type EffortState, effortState, senseText, torqueText } from './state.ts';
 
 const WIDTH = 640;
 const HEIGHT = 42;

@@ -1,6 +1,5 @@
 /** What the figures of effort share: the reader's pair and load as the engine takes them, and a plain screw beside. */
 import {
-  bad,
   collarTorque,
   diameters,
   type EffortThread,
@@ -15,8 +14,9 @@ import {
   type Result,
   type Thread,
 } from '../engine/index.ts';
-import { show, type UnitView } from '../shared/format.ts';
-import type { Numbers } from '../shared/numbers.ts';
+import { show, type UnitView } from './format.ts';
+import type { Numbers } from './numbers.ts';
+import { bothThreads } from './pair-of.ts';
 
 /** What the torque of a thread depends on; flanks of 60° threads. */
 export const effortThread = (thread: Thread, mu: number): EffortThread => ({
@@ -38,8 +38,9 @@ export interface EffortState {
 
 /** `mu` stands in for the reader's friction where a curve needs another. */
 export const effortState = (numbers: Numbers, mu = numbers.values.mu ?? 0): Result<EffortState> => {
-  const { A, C } = numbers.threads;
-  if (!A || !C) return bad('This figure needs a thread A and a thread C.');
+  const both = bothThreads(numbers);
+  if (!both.ok) return both;
+  const { A, C } = both.value;
   const load = numbers.values.F ?? 0;
   const rubs = numbers.choices.rubs ?? 'nothing';
   const rubbing = collarTorque.of({ mu_b: plain(mu), F: newtons(load), d_b: mm(numbers.values.d_b ?? 0) });

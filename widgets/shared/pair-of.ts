@@ -1,0 +1,30 @@
+/** The two threads of a pair, as number sets name them, with their leads as relations take them and the net lead. */
+import { bad, good, type Millimetres, netLead, type Plain, plain, type Result, type Thread } from '../engine/index.ts';
+import type { Numbers } from './numbers.ts';
+
+export interface BothThreads {
+  readonly A: Thread;
+  readonly C: Thread;
+}
+
+export interface Pair extends BothThreads {
+  readonly leads: {
+    readonly h_A: Plain;
+    readonly L_A: Millimetres;
+    readonly h_C: Plain;
+    readonly L_C: Millimetres;
+  };
+  readonly Delta: Millimetres;
+}
+
+export const bothThreads = ({ threads: { A, C } }: Numbers): Result<BothThreads> =>
+  A && C ? good({ A, C }) : bad('This figure needs a thread A and a thread C.');
+
+export const pairOf = (numbers: Numbers): Result<Pair> => {
+  const both = bothThreads(numbers);
+  if (!both.ok) return both;
+  const { A, C } = both.value;
+  const leads = { h_A: plain(A.h), L_A: A.L, h_C: plain(C.h), L_C: C.L };
+  const net = netLead.of(leads);
+  return net.ok ? good({ A, C, leads, Delta: net.value.Delta }) : net;
+};
