@@ -17,8 +17,11 @@ import {
   mm,
   parseReadings,
   rad,
+  threeReadingLead,
   toCsv,
   turns,
+  twoReadingDoubt,
+  twoReadingLead,
   unitQuestions,
 } from '../../widgets/engine/index.ts';
 import norris from '../reference/nist-norris.json' with { type: 'json' };
@@ -59,6 +62,20 @@ const readingsOf = (
         });
       }
   return rows;
+};
+
+/** Gauss and Jordan, without a thought for rounding. */
+const inverted = (matrix: readonly (readonly number[])[]): readonly (readonly number[])[] => {
+  const rows = matrix.map((row, i) => [...row, ...matrix.map((_, j) => (i === j ? 1 : 0))]);
+  rows.forEach((pivot, k) => {
+    const by = pivot[k] ?? 1;
+    for (const [j, v] of pivot.entries()) pivot[j] = v / by;
+    for (const row of rows) {
+      const much = row[k] ?? 0;
+      if (row !== pivot) for (const [j, v] of pivot.entries()) row[j] = (row[j] ?? 0) - much * v;
+    }
+  });
+  return rows.map((row) => row.slice(matrix.length));
 };
 
 const PLAN: CalibrationPlan = { nominal: 0.0875, leadError: 0.025 };
@@ -103,6 +120,9 @@ describe('calibrate', () => {
       if (!found.periodic.told || !found.hysteresis.told) throw new Error('not told');
       expect(found.periodic.significant, `lead ${i}`).toBe(false);
       expect(found.hysteresis.slopesAgree, `lead ${i}`).toBe(true);
+      const long = foot({ lead: 1e4 * (1 + i / 7), lost: i });
+      if (!long.periodic.told || !long.hysteresis.told) throw new Error('not told');
+      expect([long.periodic.significant, long.hysteresis.slopesAgree], `long ${i}`).toEqual([false, true]);
     }
   });
 
@@ -187,6 +207,8 @@ describe('calibrate', () => {
     );
     expect(repeatability).toMatchObject({ told: true, freedom: 3, widest: 3 });
     if (repeatability.told) expect(repeatability.deviation).toBeCloseTo(Math.sqrt(8 / 3), 12);
+    const once = valueIn(calibrate([row(0, 1), row(0, 3), row(1, 2), row(2, 3)], { nominal: 1, leadError: 0 }));
+    expect(once.repeatability).toEqual({ told: true, deviation: Math.SQRT2, widest: 2, freedom: 1 });
   });
 
   it('says in a sentence what can’t be told', () => {
@@ -330,6 +352,139 @@ describe('calibrate', () => {
     expect(Math.abs(false_ / 5000 - 0.05)).toBeLessThan(3.5 * Math.sqrt((0.95 * 0.05) / 5000));
   }, 60_000);
 
+  it('judges a wave at uneven places as the normal equations and the F table do', () => {
+    const places = [0, 0.1, 0.2, 0.3, 0.45, 0.9, 1.05, 1.1, 1.2, 1.3, 2.15, 2.2];
+    const noise = [3, -1, 4, -1, -5, 9, -2, 6, -5, 3, -5, -8].map((v) => v * 5e-4);
+    const columns = [
+      (_: number) => 1,
+      (n: number) => n,
+      ...[Math.cos, Math.sin].map((f) => (n: number) => f(2 * Math.PI * n)),
+    ];
+    const inverse = inverted(columns.map((f) => columns.map((g) => places.reduce((sum, n) => sum + f(n) * g(n), 0))));
+    const seen = new Set<boolean>();
+    for (let k = 0; k < 360; k++) {
+      const z = places.map(
+        (n, i) => 0.0875 * n + 4e-4 * (k / 12) * Math.cos(2 * Math.PI * (n - k / 12)) + (noise[i] ?? 0),
+      );
+      const against = columns.map((f) => places.reduce((sum, n, i) => sum + f(n) * (z[i] ?? 0), 0));
+      const found = inverse.map((row) => row.reduce((sum, v, j) => sum + v * (against[j] ?? 0), 0));
+      const left = places.map((n, i) => (z[i] ?? 0) - columns.reduce((sum, f, j) => sum + (found[j] ?? 0) * f(n), 0));
+      const variance = left.reduce((sum, e) => sum + e * e, 0) / 8;
+      const [, , c = 0, s = 0] = found;
+      const [[cc = 0, cs = 0] = [], [, ss = 0] = []] = inverse.slice(2).map((row) => row.slice(2));
+      const { periodic } = valueIn(
+        calibrate(
+          places.map((n, i) => ({ turns: turns(n), reading: mm(z[i] ?? 0), direction: 'up' as const })),
+          PLAN,
+        ),
+      );
+      if (!periodic.told) throw new Error('not told');
+      expect(periodic.amplitude).toBeCloseTo(Math.hypot(c, s), 12);
+      expect(periodic.amplitude * Math.cos(2 * Math.PI * periodic.crest)).toBeCloseTo(c, 12);
+      expect(periodic.amplitude * Math.sin(2 * Math.PI * periodic.crest)).toBeCloseTo(s, 12);
+      expect(periodic.crest).toBeGreaterThanOrEqual(0);
+      expect(periodic.crest).toBeLessThan(1);
+      // The error of √(c² + s²) along its own slope, (c, s)/√(c² + s²).
+      expect(periodic.error).toBeCloseTo(
+        Math.sqrt((variance * (c * c * cc + 2 * c * s * cs + s * s * ss)) / (c * c + s * s)),
+        12,
+      );
+      const [[a = 0, b = 0] = [], [, d = 0] = []] = inverted([
+        [cc, cs],
+        [cs, ss],
+      ]);
+      // F(2, 8) at 95 %: 4.459, half a unit of the last digit either way (from memory of the tables).
+      const F = (c * c * a + 2 * c * s * b + s * s * d) / 2 / variance;
+      if (Math.abs(F - 4.459) > 5e-4) expect(periodic.significant, `F = ${F}`).toBe(F > 4.459);
+      seen.add(periodic.significant);
+    }
+    expect(seen.size).toBe(2);
+  });
+
+  it('tells two slopes apart as Student’s t of their difference does, each way with its own stretch', () => {
+    const [up, down] = [
+      [0, 0.5, 1, 1.5, 2, 2.5, 3],
+      [1, 1.25, 1.5, 2],
+    ];
+    const noise = [2, -1, -3, 1, 2, 3, -2].map((v) => v * 1e-3);
+    const seen = new Set<boolean>();
+    for (let k = -6; k <= 6; k++) {
+      const [ups, downs] = [
+        up.map((n, i) => [n, 0.0875 * n + (noise[i] ?? 0)] as const),
+        down.map((n, i) => [n, 0.01 + (0.0875 + 0.003 * k) * n - (noise[i] ?? 0)] as const),
+      ];
+      const line = (rows: readonly (readonly [number, number])[]) => {
+        const [x, y] = [0, 1].map((j) => rows.reduce((sum, row) => sum + (row[j] ?? 0), 0) / rows.length) as [
+          number,
+          number,
+        ];
+        const Sxx = rows.reduce((sum, [n]) => sum + (n - x) ** 2, 0);
+        const slope = rows.reduce((sum, [n, z]) => sum + (n - x) * (z - y), 0) / Sxx;
+        return { slope, Sxx, rest: rows.reduce((sum, [n, z]) => sum + (z - y - slope * (n - x)) ** 2, 0) };
+      };
+      const [a, b] = [line(ups), line(downs)];
+      const error = Math.sqrt(((a.rest + b.rest) / 7) * (1 / a.Sxx + 1 / b.Sxx));
+      const readings = [...ups.map((r) => [...r, 'up'] as const), ...downs.map((r) => [...r, 'down'] as const)];
+      const { hysteresis } = valueIn(
+        calibrate(
+          readings.map(([n, z, direction]) => ({ turns: turns(n), reading: mm(z), direction })),
+          PLAN,
+        ),
+      );
+      if (!hysteresis.told) throw new Error('not told');
+      expect(hysteresis.slopeDifference).toBeCloseTo(b.slope - a.slope, 12);
+      // t at 95 % with 7 + 4 − 4 degrees of freedom: 2.365.
+      const agree = Math.abs(b.slope - a.slope) <= 2.365 * error;
+      expect(hysteresis.slopesAgree, `${k}`).toBe(agree);
+      seen.add(agree);
+    }
+    expect(seen.size).toBe(2);
+  });
+
+  it('says lost motion in turns as nought where the carried part has no lead at all', () => {
+    const rows = (['up', 'down'] as const).flatMap((direction) =>
+      [1, 2, 1].map((z, i) => ({ turns: turns(i - 1), reading: mm(direction === 'up' ? z : z + 1), direction })),
+    );
+    const found = valueIn(calibrate(rows, PLAN));
+    expect(found.lead).toBe(0);
+    expect(found.hysteresis).toMatchObject({ told: true, lostMotion: 0, lostTurns: 0 });
+  });
+
+  it('tells no hysteresis where one way was read at one place only, and says which', () => {
+    const over = readingsOf({ lead: 0.0875, noise: 1e-3 }, 19, 1, ['up']);
+    const there = [0.4, 0.401, 0.4].map(
+      (z): GaugeReading => ({ turns: turns(1.5), reading: mm(z), direction: 'down' }),
+    );
+    for (const [way, rows] of [
+      ['down', [...over, ...there]],
+      ['up', [...over, ...there].map((r): GaugeReading => ({ ...r, direction: r.direction === 'up' ? 'down' : 'up' }))],
+    ] as const)
+      expect(valueIn(calibrate(rows, PLAN)).hysteresis).toMatchObject({
+        told: false,
+        why: expect.stringContaining(`can’t be told on the way ${way}. All 3 readings stand at 1.5`),
+      });
+  });
+
+  it('tells gap and wave each by itself where the readings allow only one of them', () => {
+    const parts = (rows: readonly GaugeReading[]) => {
+      const { hysteresis, periodic } = valueIn(calibrate(rows, PLAN));
+      return [hysteresis.told, periodic.told];
+    };
+    const sixths = readingsOf({ lead: 0.0875, lost: 0.01, noise: 1e-3 });
+    expect(parts(sixths)).toEqual([true, true]);
+    expect(parts(sixths.slice(0, 21))).toEqual([false, true]);
+    expect(valueIn(calibrate(sixths.slice(0, 21), PLAN)).hysteresis).toMatchObject({
+      why: expect.stringContaining('19 readings on the way up and 2 on the way down'),
+    });
+    const halves = sixths.filter((r) => Number.isInteger(2 * r.turns));
+    expect(parts(halves)).toEqual([true, false]);
+    // A fiftieth of a turn either side of every half: the sine is there, and far too small to be told.
+    expect(parts(halves.map((r, i) => ({ ...r, turns: turns(r.turns + (i % 4 < 2 ? 0.02 : -0.02)) })))).toEqual([
+      true,
+      false,
+    ]);
+  });
+
   it('states an error of the amplitude that 2000 seeded rigs bear out', () => {
     const { normal } = seeded(17);
     const still = readingsOf({ lead: 0.0875, amplitude: 0.02, crest: 0.1 }, 13);
@@ -395,9 +550,60 @@ describe('calibrate', () => {
       'Read a nominal net lead of 0 mm a turn; give one other than nought and within 120 mm.',
     );
     expect(reasonIn(calibrate(rows, { nominal: 1, leadError: -0.1 }))).toBe(
-      'Read a lead error of -0.1 for the net lead; give a share from 0 to 100, such as 0.025 for 2.5 %.',
+      'Read a lead error of −0.1 for the net lead; give a share from 0 to 100, such as 0.025 for 2.5 %.',
     );
     expect(reasonIn(calibrate(rows, { ...PLAN, level: 95 }))).toMatch(/^Read a level of 95; give a share/);
+    for (const nominal of [120, -120]) {
+      expect(calibrate(rows, { nominal, leadError: 100 }).ok, `${nominal}`).toBe(true);
+      expect(reasonIn(calibrate(rows, { nominal: 1.01 * nominal, leadError: 0 }))).toContain('within 120 mm');
+    }
+    expect(reasonIn(calibrate(rows, { nominal: 1, leadError: 100.1 }))).toContain('a share from 0 to 100');
+    const far = (n: number, z: number) =>
+      calibrate([...rows, { turns: turns(n), reading: mm(z), direction: 'up' }], { nominal: 1, leadError: 0 });
+    for (const [n, z] of [
+      [1e6, 1e6],
+      [-1e6, -1e6],
+    ] as const) {
+      expect(far(n, z).ok, `${n}`).toBe(true);
+      expect(reasonIn(far(1.01 * n, z))).toContain('within a million');
+      expect(reasonIn(far(n, 1.01 * z))).toContain('within a million');
+    }
+  });
+
+  it('takes three readings, which leave one over to judge by, and no wave', () => {
+    // 0, 1, 3 at 0, 1/3, 2/3 of a turn: slope 9/2 a turn, Σe² = 1/6.
+    const rows = [0, 1, 3].map((z, i): GaugeReading => ({ turns: turns(i / 3), reading: mm(z), direction: 'up' }));
+    const found = valueIn(calibrate(rows, { nominal: 4.5, leadError: 0 }));
+    expect(found).toMatchObject({ freedom: 1, lead: expect.closeTo(4.5, 12), periodic: { told: false } });
+    expect(found.scatter).toBeCloseTo(Math.sqrt(1 / 6), 12);
+    expect(found.leadError).toBeCloseTo(3 * Math.sqrt(1 / 12), 12);
+  });
+
+  it('finds the same wherever turns are counted from, half a million turns off too', () => {
+    // Eighths of a turn, so that every place is exact.
+    const rows = (['up', 'down'] as const).flatMap((direction) =>
+      Array.from({ length: 25 }, (_, i): GaugeReading => {
+        const n = i / 8;
+        const wave = 0.004 * Math.cos(2 * Math.PI * (n - 0.3)) + 0.0005 * ((i * 7) % 5);
+        return { turns: turns(n), reading: mm(0.0875 * n + wave + (direction === 'down' ? 0.01 : 0)), direction };
+      }),
+    );
+    const here = valueIn(calibrate(rows, PLAN));
+    if (!here.periodic.told || !here.hysteresis.told) throw new Error('not told');
+    for (const from of [-1.5, 2 ** 19, -(2 ** 19) - 1.5]) {
+      const there = valueIn(
+        calibrate(
+          rows.map((r) => ({ ...r, turns: turns(r.turns + from) })),
+          PLAN,
+        ),
+      );
+      if (!there.periodic.told || !there.hysteresis.told) throw new Error('not told');
+      expect(there.lead).toBeCloseTo(here.lead, 12);
+      expect(there.leadError).toBeCloseTo(here.leadError, 12);
+      expect(there.hysteresis.gap).toBeCloseTo(here.hysteresis.gap, 12);
+      expect(there.periodic.amplitude).toBeCloseTo(here.periodic.amplitude, 12);
+      expect(there.periodic.crest).toBeCloseTo((here.periodic.crest + 1 + (from % 1)) % 1, 10);
+    }
   });
 
   it('takes 100 000 rows in about a second', () => {
@@ -451,6 +657,26 @@ describe('unitQuestions', () => {
 
   it('asks nothing about a lead that is merely off', () => {
     for (const factor of [0.5, 0.9, 1, 1.1, 2, 3, 100]) expect(unitQuestions(0.25 * factor, 0.25)).toEqual([]);
+    for (const factor of [-0.5, -0.9, -1.1, -2, -100]) expect(unitQuestions(0.25 * factor, 0.25)).toEqual([]);
+  });
+});
+
+describe('a lead from two or three readings', () => {
+  const at = (n_1: number, n_2: number, n_3: number) =>
+    threeReadingLead.of({ n_1: turns(n_1), z_1: mm(3), n_2: turns(n_2), z_2: mm(2), n_3: turns(n_3), z_3: mm(7) });
+
+  it('is motion over turns, in doubt by both readings: 175 µm from turn 1 to turn 3, each read to 1 µm', () => {
+    const places = { n_1: turns(1), n_2: turns(3) };
+    expect(valueIn(twoReadingLead.of({ ...places, z_1: mm(0.5), z_2: mm(0.675) })).Delta_m).toBeCloseTo(0.0875, 12);
+    expect(valueIn(twoReadingDoubt.of({ ...places, e_g: mm(0.001) })).U_2).toBeCloseTo(0.001, 12);
+  });
+
+  it('takes any two of three places alike, and refuses all alike', () => {
+    // The two at one place count with their mean: (7 − 2.5)/1, (2 − 5)/1, (4.5 − 3)/1.
+    expect(valueIn(at(1, 1, 2)).Delta_m).toBeCloseTo(4.5, 12);
+    expect(valueIn(at(1, 2, 1)).Delta_m).toBeCloseTo(-3, 12);
+    expect(valueIn(at(1, 2, 2)).Delta_m).toBeCloseTo(1.5, 12);
+    expect(reasonIn(at(7, 7, 7))).toContain('All three readings stand at the same turns');
   });
 });
 

@@ -18,6 +18,7 @@ import {
   veeSink,
   YIELD_FACTOR,
 } from '../../widgets/engine/index.ts';
+import { asRead } from '../../widgets/engine/say.ts';
 import { mechanicsRow } from '../support/mechanics.ts';
 import { reasonIn, valueIn } from '../support/results.ts';
 
@@ -270,7 +271,7 @@ describe('elliptical contact', () => {
       [1e6, 1e6 + 1],
     ] as const)
       expect(reasonIn(ellipticalContact(50, Rx, Ry, STEEL)), `${Rx} ${Ry}`).toContain(
-        `read ${Rx} mm and ${Ry} mm; give both above 0 and up to 1000000 mm: a groove must be wider than the ball`,
+        `read ${asRead(Rx)} mm and ${asRead(Ry)} mm; give both above 0 and up to 1000000 mm: a groove must be wider than the ball`,
       );
     expect(reasonIn(ellipticalContact(50, 1e-3, 1e5, STEEL))).toContain('a line and no ellipse');
     expect(ellipticalContact(1e-3, 1, 1e6, STEEL).ok).toBe(true);

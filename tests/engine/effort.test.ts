@@ -327,6 +327,18 @@ describe('a pair', () => {
     expect(loaded.efficiency).toBeLessThan(plainly.efficiency);
     const upper = valueIn(pairEffort({ A, C, load: 200, onThread: { A: -50, C: 200 } }));
     expect(upper.against.A.climbs).toBe(false); // held on its upper flanks, going up means yielding
+    // A thread that the springs relieve of all force costs nothing, and thread C hands on nothing.
+    for (const free of ['A', 'C'] as const) {
+      const { against, along } = valueIn(pairEffort({ A, C, load: 200, onThread: { A: 200, C: 200, [free]: 0 } }));
+      for (const way of [against, along])
+        expect(way[free]).toEqual({
+          climbs: false,
+          torque: expect.closeTo(0, 12),
+          lead: expect.closeTo(0, 12),
+          friction: 0,
+        });
+      if (free === 'C') expect([against.handed, along.handed]).toEqual([0, 0]);
+    }
   });
 
   it('adds the collar of the turned part both ways, and hands none of it to the carried part', () => {
@@ -431,6 +443,8 @@ describe('bounds of a pair and of a plain screw', () => {
     // Both threads pulled upwards with 500 N while the load presses down with 10 N: going up is going with the springs.
     const driven = pairEffort({ A: steep(-1), C: steep(1), load: 10, onThread: { A: -500, C: -500 } });
     expect(reasonIn(driven)).toContain('The springs drive the part against its load by themselves');
+    // Nor is there an efficiency where they take the whole load off the threads.
+    expect(reasonIn(pairEffort({ A, C, load: 10, onThread: { A: 0, C: 0 } }))).toContain('The springs drive the part');
   });
 });
 

@@ -158,6 +158,9 @@ describe('preload-needed and preload-for-life', () => {
     // Three newtons are just what 1.5 mm of stretch gives: the spring may start without any.
     const bare = { F_p: newtons(3), k_s: newtonsPerMillimetre(2), q_r: plain(0), t: hours(99), t_0: hours(1) };
     expect(valueIn(preloadForLife.of({ ...bare, u_s: mm(1.5) })).F_0).toBe(0);
+    // Half is left after 99 h: ten newtons then take twenty, of which 7.5 mm of stretch gives fifteen.
+    const half = { ...bare, F_p: newtons(10), q_r: plain(0.25), u_s: mm(7.5) };
+    expect(valueIn(preloadForLife.of(half)).F_0).toBeCloseTo(5, 9);
     expect(refused(3, 0, 0.5)).toContain('nothing of the preload would be left');
     expect(refused(3, 5, 0)).toContain('take a softer one');
   });

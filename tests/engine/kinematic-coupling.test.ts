@@ -3,11 +3,12 @@ import { describe, expect, it } from 'vitest';
 import {
   type BallInVee,
   type Contact,
-  couplingForces,
-  evenCoupling,
+  contactForces,
   type Load,
+  openFlanks,
   type Vector,
 } from '../../widgets/engine/index.ts';
+import { evenCoupling } from '../support/even-coupling.ts';
 import { reasonIn, valueIn } from '../support/results.ts';
 
 const deg = Math.PI / 180;
@@ -74,16 +75,16 @@ const byVirtualWork = (balls: readonly BallInVee[], loads: readonly Load[]): num
   });
 };
 
-describe('couplingForces', () => {
+describe('contactForces', () => {
   it('gives W/(6 sin α) at every flank for a weight in the middle: 11.785 N for 50 N in vees of 90°', () => {
-    const contacts = valueIn(couplingForces(evenCoupling(40, 45 * deg), [{ force: [0, 0, -50], at: [0, 0, 25] }]));
+    const contacts = valueIn(contactForces(evenCoupling(40, 45 * deg), [{ force: [0, 0, -50], at: [0, 0, 25] }]));
     expect(contacts).toHaveLength(6);
     for (const { force } of contacts) expect(force).toBeCloseTo(50 / (6 * Math.sin(Math.PI / 4)), 10);
     for (const { force } of contacts) expect(force.toFixed(3)).toBe('11.785');
   });
 
   it('presses harder in a narrow vee: W/3 over 2 sin 30° is W/3', () => {
-    const contacts = valueIn(couplingForces(evenCoupling(40, 30 * deg), [{ force: [0, 0, -30], at: [0, 0, 0] }]));
+    const contacts = valueIn(contactForces(evenCoupling(40, 30 * deg), [{ force: [0, 0, -30], at: [0, 0, 0] }]));
     for (const { force } of contacts) expect(force).toBeCloseTo(10, 10);
   });
 
@@ -94,7 +95,7 @@ describe('couplingForces', () => {
       fc.property(fc.tuple(small, small, small, small, small), angle, ([fx, fy, ax, ay, az], degrees) => {
         const load: Load = { force: [fx, fy, -80], at: [ax, ay, az] };
         const expected = closedForm(60, degrees * deg, load);
-        const result = couplingForces(evenCoupling(60, degrees * deg), [load]);
+        const result = contactForces(evenCoupling(60, degrees * deg), [load]);
         expect(result.ok).toBe(expected.every((N) => N > 0));
         if (!result.ok) return;
         result.value.forEach(({ force }, i) => {
@@ -107,7 +108,7 @@ describe('couplingForces', () => {
   it('names left the flank that takes a push to the right of the groove', () => {
     // Groove of A along +x; a force along −y presses the ball against the flank whose push points to +y, the left one.
     const contacts = valueIn(
-      couplingForces(evenCoupling(40, 45 * deg), [
+      contactForces(evenCoupling(40, 45 * deg), [
         { force: [0, 0, -90], at: [0, 0, 0] },
         { force: [0, -6, 0], at: [0, 0, 0] },
       ]),
@@ -138,12 +139,11 @@ describe('couplingForces', () => {
           { force: [at(0) / 20, at(1) / 20, 0], at: [0, 0, 10] },
         ];
         const expected = byVirtualWork(balls, loads);
-        const result = couplingForces(balls, loads);
-        expect(result.ok).toBe(expected.every((N) => N > 0));
-        if (result.ok)
-          result.value.forEach(({ force }, i) => {
-            expect(force).toBeCloseTo(expected[i] ?? 0, 8);
-          });
+        const found = valueIn(contactForces(balls, loads));
+        found.forEach(({ force }, i) => {
+          expect(force).toBeCloseTo(expected[i] ?? 0, 8);
+        });
+        expect(openFlanks(found).length === 0).toBe(expected.every((N) => N > 0));
       }),
       { numRuns: 60 },
     );
@@ -151,8 +151,8 @@ describe('couplingForces', () => {
 
   it('takes a side force of nought beside the weight, as a slider at rest gives it', () => {
     const weight: Load = { force: [0, 0, -50], at: [3, 2, 10] };
-    const alone = valueIn(couplingForces(evenCoupling(40, 45 * deg), [weight]));
-    expect(couplingForces(evenCoupling(40, 45 * deg), [weight, { force: [0, 0, 0], at: [0, 0, 9] }])).toEqual({
+    const alone = valueIn(contactForces(evenCoupling(40, 45 * deg), [weight]));
+    expect(contactForces(evenCoupling(40, 45 * deg), [weight, { force: [0, 0, 0], at: [0, 0, 9] }])).toEqual({
       ok: true,
       value: alone,
     });
@@ -161,35 +161,51 @@ describe('couplingForces', () => {
   it('does not care where the origin lies, and forces grow with the load', () => {
     const load: Load = { force: [2, 1, -70], at: [5, -4, 12] };
     const move = ([x, y, z]: Vector): Vector => [x + 500, y - 300, z + 80];
-    const here = valueIn(couplingForces(evenCoupling(50, 40 * deg), [load]));
+    const here = valueIn(contactForces(evenCoupling(50, 40 * deg), [load]));
     const there = valueIn(
-      couplingForces(
+      contactForces(
         evenCoupling(50, 40 * deg).map((b) => ({ ...b, centre: move(b.centre) })),
         [{ force: load.force, at: move(load.at) }],
       ),
     );
-    const twice = valueIn(couplingForces(evenCoupling(50, 40 * deg), [load, load]));
+    const twice = valueIn(contactForces(evenCoupling(50, 40 * deg), [load, load]));
+    // A small one at the far end of a large machine is held as well, and so is one of any size.
+    const far = ([x, y, z]: Vector): Vector => [x + 9e4, y - 9e4, z + 9e4];
+    const small = evenCoupling(5, 40 * deg).map((b) => ({ ...b, centre: far(b.centre) }));
+    for (const balls of [small, evenCoupling(0.05, 40 * deg), evenCoupling(9e4, 40 * deg)]) {
+      const at: Vector = balls === small ? far([0, 0, 0]) : [0, 0, 0];
+      for (const { force } of valueIn(contactForces(balls, [{ force: [0, 0, -70], at }])))
+        expect(force).toBeCloseTo(70 / (6 * Math.sin(40 * deg)), 6);
+    }
     here.forEach(({ force }, i) => {
       expect(there[i]?.force).toBeCloseTo(force, 9);
       expect(twice[i]?.force).toBeCloseTo(2 * force, 9);
     });
   });
 
-  it('names the flank that would open', () => {
-    expect(
-      reasonIn(
-        couplingForces(evenCoupling(40, 45 * deg), [
-          { force: [0, 0, -30], at: [0, 0, 0] },
-          { force: [0, 24, 0], at: [0, 0, 0] },
-        ]),
-      ),
-    ).toMatch(
-      /^Under this load the left flank at ball A \(−4\.243 N\) would open, since a flank pushes and can’t pull: bring the load nearer/,
+  it('tells which flanks would open, and by how much they would have to pull', () => {
+    const pulled = (loads: readonly Load[]) =>
+      openFlanks(valueIn(contactForces(evenCoupling(40, 45 * deg), loads))).map((c) => `${c.flank} ${c.ball}`);
+    const weight: Load = { force: [0, 0, -30], at: [0, 0, 0] };
+    const aside: Load = { force: [0, 24, 0], at: [0, 0, 0] };
+    expect(pulled([weight])).toEqual([]);
+    expect(pulled([weight, aside])).toEqual(['left A']);
+    // Closed form: 10/(2 sin 45°) − (2/3)·24/(2 cos 45°).
+    expect(valueIn(contactForces(evenCoupling(40, 45 * deg), [weight, aside]))[0]?.force).toBeCloseTo(
+      -6 / Math.SQRT2,
+      9,
     );
     // The weight outside the triangle of the balls.
-    expect(reasonIn(couplingForces(evenCoupling(40, 45 * deg), [{ force: [0, 0, -30], at: [-60, 0, 0] }]))).toMatch(
-      /the left flank at ball A .* and the right flank at ball A/,
-    );
+    expect(pulled([{ ...weight, at: [-60, 0, 0] }])).toEqual(['left A', 'right A']);
+    // A flank that only touches is not pressed, though rounding leaves it a trace of force: 15 N aside under 30 N at 45°.
+    for (const scale of [1e-4, 0.1, 1, 7, 1000, 3e5])
+      expect(
+        pulled([
+          { ...weight, force: [0, 0, -30 * scale] },
+          { ...aside, force: [0, 15 * scale, 0] },
+        ]),
+        `${scale}`,
+      ).toEqual(['left A']);
   });
 
   it('refuses grooves that leave the part loose: all parallel, or along a circle', () => {
@@ -199,7 +215,7 @@ describe('couplingForces', () => {
       (b: BallInVee) => ({ ...b, direction: b.direction + Math.PI / 2 }),
       (b: BallInVee) => ({ ...b, direction: b.direction + Math.PI / 2 + 1e-8 }),
     ])
-      expect(reasonIn(couplingForces(evenCoupling(40, 45 * deg).map(turn), weight))).toBe(
+      expect(reasonIn(contactForces(evenCoupling(40, 45 * deg).map(turn), weight))).toBe(
         'The part can still move a little with all six flanks touching, so the grooves do not hold it: let the grooves point towards a common middle, with the balls well apart.',
       );
   });
@@ -207,23 +223,23 @@ describe('couplingForces', () => {
   it('refuses balls in one place, two balls, no load, and odd angles', () => {
     const weight: Load[] = [{ force: [0, 0, -30], at: [0, 0, 0] }];
     const even = evenCoupling(40, 45 * deg);
-    expect(couplingForces(evenCoupling(0, 45 * deg), weight).ok).toBe(false);
-    expect(reasonIn(couplingForces(even.slice(0, 2), weight))).toBe(
+    expect(contactForces(evenCoupling(0, 45 * deg), weight).ok).toBe(false);
+    expect(reasonIn(contactForces(even.slice(0, 2), weight))).toBe(
       'Read 2 balls; this coupling has exactly three, each in its vee: give three.',
     );
     for (const none of [[], [{ force: [0, 0, 0], at: [0, 0, 0] }] satisfies Load[]])
-      expect(reasonIn(couplingForces(even, none))).toBe(
+      expect(reasonIn(contactForces(even, none))).toBe(
         'No load was given; give at least the weight of the part and where it acts.',
       );
-    expect(reasonIn(couplingForces(even, [...weight, { force: [Number.NaN, 0, 0], at: [0, 0, 1] }]))).toBe(
-      'Read a load of (NaN, 0, 0) N at (0, 0, 1) mm; give numbers within 1e7.',
+    expect(reasonIn(contactForces(even, [...weight, { force: [Number.NaN, 0, 0], at: [0, 0, 1] }]))).toBe(
+      'Read a load of (NaN, 0, 0) N at (0, 0, 1) mm; give numbers within 10000000.',
     );
-    expect(couplingForces(even, [{ force: [0, 0, Number.NaN], at: [0, 0, 0] }]).ok).toBe(false);
-    for (const degrees of [5, 85]) expect(couplingForces(evenCoupling(40, degrees * deg), weight).ok).toBe(true);
+    expect(contactForces(even, [{ force: [0, 0, Number.NaN], at: [0, 0, 0] }]).ok).toBe(false);
+    for (const degrees of [5, 85]) expect(contactForces(evenCoupling(40, degrees * deg), weight).ok).toBe(true);
     for (const degrees of [4.9, 85.1])
-      expect(reasonIn(couplingForces(evenCoupling(40, degrees * deg), weight))).toContain(`half-angle of ${degrees}°`);
+      expect(reasonIn(contactForces(evenCoupling(40, degrees * deg), weight))).toContain(`half-angle of ${degrees}°`);
     const moved = (change: Partial<BallInVee>) =>
-      couplingForces([...even.slice(0, 2), { ...even[2], ...change } as BallInVee], weight);
+      contactForces([...even.slice(0, 2), { ...even[2], ...change } as BallInVee], weight);
     for (const change of [
       { centre: [1.01e5, 0, 0] },
       { centre: [0, 0, -1.01e5] },
@@ -231,16 +247,23 @@ describe('couplingForces', () => {
       { direction: -101 },
     ] as const)
       expect(reasonIn(moved(change))).toContain('Ball C stands at');
+    for (const change of [
+      { centre: [1e5, 0, 0] },
+      { centre: [0, 0, -1e5] },
+      { direction: 100 },
+      { direction: -100 },
+    ] as const)
+      expect(moved(change), JSON.stringify(change)).not.toMatchObject({ reason: expect.stringContaining('stands at') });
     // A whole number of turns on, the groove lies as before.
     expect(valueIn(moved({ direction: (even[2]?.direction ?? 0) + 20 * Math.PI }))[5]?.force).toBeCloseTo(
       30 / (6 * Math.SQRT1_2),
       6,
     );
-    expect(couplingForces(even, [{ force: [0, 0, -1e7], at: [0, 0, 1e7] }]).ok).toBe(true);
-    expect(reasonIn(couplingForces(even, [{ force: [0, 0, -1e7], at: [0, 0, 1.01e7] }]))).toContain(
-      'numbers within 1e7',
+    expect(contactForces(even, [{ force: [0, 0, -1e7], at: [0, 0, 1e7] }]).ok).toBe(true);
+    expect(reasonIn(contactForces(even, [{ force: [0, 0, -1e7], at: [0, 0, 1.01e7] }]))).toContain(
+      'numbers within 10000000',
     );
-    expect(reasonIn(couplingForces(evenCoupling(40, 45), weight))).toBe(
+    expect(reasonIn(contactForces(evenCoupling(40, 45), weight))).toBe(
       'The vee at ball A has a half-angle of 2578°; give one from 5° to 85°, such as 45°.',
     );
   });

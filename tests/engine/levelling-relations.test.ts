@@ -2,22 +2,21 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import {
+  type Aim,
   contactForces,
   couplingAt,
-  couplingForces,
-  evenCoupling,
   type Foot,
   footCorrection,
   footLoads,
   heightAt,
   levelPlate,
   oneFootLift,
-  openFlanks,
   planeRises,
   planeThrough,
   readingsAfter,
   weightOnFeet,
 } from '../../widgets/engine/index.ts';
+import { evenCoupling } from '../support/even-coupling.ts';
 import { reasonIn, valueIn } from '../support/results.ts';
 
 const deg = Math.PI / 180;
@@ -181,28 +180,10 @@ describe('readingsAfter', () => {
     expect(reasonIn(readingsAfter(feet(), [1], readings))).toBe(
       'Read steps 1 for 3 feet; give one number of steps for each foot, 0 where it was left alone.',
     );
-    expect(readingsAfter(feet(), [1, Number.NaN, 0], readings).ok).toBe(false);
-  });
-});
-
-describe('contactForces and openFlanks', () => {
-  it('tells the force of a flank that would have to pull, which couplingForces refuses', () => {
-    const balls = evenCoupling(40, 45 * deg);
-    const loads = [
-      { force: [0, 0, -30], at: [0, 0, 0] },
-      { force: [0, 24, 0], at: [0, 0, 0] },
-    ] as const;
-    const forces = valueIn(contactForces(balls, loads));
-    // Closed form (kinematic-coupling.test.ts): 10/(2 sin 45°) − (2/3)·24/(2 cos 45°).
-    expect(forces[0]?.force).toBeCloseTo((10 - 16) / Math.SQRT2, 9);
-    expect(openFlanks(forces).map((c) => `${c.ball} ${c.flank}`)).toContain('A left');
-    expect(couplingForces(balls, loads).ok).toBe(false);
-  });
-  it('agrees with couplingForces where all push', () => {
-    const loads = [{ force: [1, 2, -60], at: [3, -4, 5] }] as const;
-    const forces = valueIn(contactForces(evenCoupling(50, 40 * deg), loads));
-    expect(openFlanks(forces)).toEqual([]);
-    expect(valueIn(couplingForces(evenCoupling(50, 40 * deg), loads))).toEqual(forces);
+    for (const wrong of [Number.NaN, 1_000_001, -1_000_001])
+      expect(reasonIn(readingsAfter(feet(), [1, wrong, 0], readings))).toContain('Read steps 1, ');
+    expect(readingsAfter(feet(), [1e6, -1e6, 0], readings).ok).toBe(true);
+    expect(reasonIn(readingsAfter(feet().slice(1), [1, 0], readings))).toContain('Read 2 feet');
   });
 });
 
@@ -214,7 +195,16 @@ describe('couplingAt', () => {
     balls.forEach((ball, i) => {
       const turn = (ball.direction - (even[i]?.direction ?? 0)) / (2 * Math.PI);
       expect(turn).toBeCloseTo(Math.round(turn), 10);
+      expect(ball.centre).toEqual(even[i]?.centre);
     });
+  });
+  it('lets all grooves lie along x where they go one way, and square to those to the middle where they go round it', () => {
+    const directions = (aim: Aim) => couplingAt(places, 45 * deg, aim).map((b) => b.direction);
+    expect(directions('all one way')).toEqual([0, 0, 0]);
+    const inward = directions('to the middle');
+    expect(directions('round the middle').map((d, i) => Math.cos(d - (inward[i] ?? 0)))).toEqual(
+      places.map(() => expect.closeTo(0, 12)),
+    );
   });
   it('halves every corner of an uneven triangle', () => {
     const uneven = [

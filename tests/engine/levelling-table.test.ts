@@ -27,6 +27,8 @@ describe('readFeet', () => {
     'c = 120, 180.5; b = 240, 0; a = 0, 0',
     'A: 0 mm, 0 mm; B: 24 cm, 0'.replace('24 cm', '240 mm').concat('; C: 120\t180.5;\n'),
     '0,0; 240,0; 120,180.5',
+    'foot  A:0, 0; foot  B(240, 0); foot  C=120, 180.5',
+    '0 mm\t0 mm; 240 mm\t0 mm; 120 mm\t180.5 mm',
   ];
   for (const text of ways)
     it(`reads “${text.replace(/\n/g, '⏎')}”`, () => {
@@ -55,6 +57,11 @@ describe('readFeet', () => {
       'A: 0, 0; B: 9 N, 0; C: 0, 9',
       'Row 2 of the feet reads “B: 9 N, 0”; read “9 N”, in N; this takes mm, µm, in, thou, tenths, millionths.',
     ],
+    [
+      'A: 0, 0; B: 9, nine; C: 0, 9',
+      'Row 2 of the feet reads “B: 9, nine”; read “nine”, which is not a number: write one like 1.5, 1,5 or 3/8.',
+    ],
+    ['A: 0, 0; B: 9,; C: 0, 9', 'Row 2 of the feet reads “B: 9,”; give x and y, like A: 0, 0.'],
     ['A: 0, 0; B: 1, 2, 3; C: 0, 9', 'Row 2 of the feet reads “B: 1, 2, 3”; give x and y, like A: 0, 0.'],
     ['A: 0, 0; B: 9; C: 0, 9', 'Row 2 of the feet reads “B: 9”; give x and y, like A: 0, 0.'],
     ['0, 0; 1e9, 0; 0, 9', 'Row 2 of the feet reads “1e9, 0”; read “1e9”; give a length from −10 m to 10 m.'],
@@ -86,6 +93,7 @@ describe('readReadings', () => {
     '40\t20\t12,5\n200\t20\t-84\n40\t160\t94',
     '40 20 12.5\n200 20 -84\n40 160 94',
     '40,20: 0.0125 mm; 200,20: -0.084 mm; 40,160 = 94um',
+    '(40, 20) : 12.5; (200, 20) : -84; (40, 160) : 94',
   ];
   for (const text of ways)
     it(`reads “${text.replace(/\n/g, '⏎').replace(/\t/g, '⇥')}”`, () => {
@@ -105,6 +113,11 @@ describe('readReadings', () => {
     [
       '0, 0: 1; 1, 1: 2; 2, 2: 3',
       'The 3 readings stand in a line, or so nearly that the tilt across it can’t be told: move one well off the line.',
+    ],
+    ['0, 0,; 1, 0: 2; 0, 1: 3', 'Row 1 of the readings reads “0, 0,”; give x, y and the reading, like 40, 20: −3 µm.'],
+    [
+      '0, 0, 7: 1; 1, 0: 2; 0, 1: 3',
+      'Row 1 of the readings reads “0, 0, 7: 1”; give x, y and the reading, like 40, 20: −3 µm.',
     ],
     ['0, 0; 1, 0: 2; 0, 1: 3', 'Row 1 of the readings reads “0, 0”; give x, y and the reading, like 40, 20: −3 µm.'],
     ['0, 0: 1; 1: 2; 0, 1: 3', 'Row 2 of the readings reads “1: 2”; give x, y and the reading, like 40, 20: −3 µm.'],
@@ -140,6 +153,7 @@ describe('readReadings', () => {
     const padded = '0, 0: 0; 9, 0: 0; 0, 9: 0';
     expect(readReadings(padded.padEnd(600)).ok).toBe(true);
     expect(reasonIn(readReadings(padded.padEnd(601)))).toContain('600 characters are the most');
+    expect(reasonIn(readFeet('0, 0; 9, 0; 0, 9'.padEnd(601)))).toContain('600 characters are the most');
   });
 
   it('gives one sentence for ten thousand characters of anything', () => {
@@ -155,12 +169,14 @@ describe('readRounds', () => {
     const um = (...heights: number[]) => heights.map((z) => expect.closeTo(z / 1000, 12));
     expect(valueIn(readRounds(' '))).toEqual([]);
     expect(valueIn(readRounds('3; −1; 0,5; 2\n1 0 0 -1'))).toEqual([um(3, -1, 0.5, 2), um(1, 0, 0, -1)]);
+    expect(valueIn(readRounds('3,  −1,  0,5,  2'))).toEqual([um(3, -1, 0.5, 2)]);
     expect(valueIn(readRounds('3, -1, 0.5, 2 | 0.001 mm; 0; 0; 1 µm;'))).toEqual([um(3, -1, 0.5, 2), um(1, 0, 0, 1)]);
   });
   it('names the round that can’t be read, counting the first readings as the first', () => {
     expect(reasonIn(readRounds('1; 2; 3\n1; two; 3'))).toBe(
       'Round 3: Read “two”, which is not a number: write one like 1.5, 1,5 or 3/8.',
     );
+    expect(reasonIn(readRounds('1; 1e12; 3'))).toBe('Round 2: Read “1e12”; give a length from −10 m to 10 m.');
     expect(reasonIn(readRounds('1;; 3'))).toBe('Round 2: Nothing was typed; a number is needed, for example 1.5.');
     expect(valueIn(readRounds(Array(8).fill('1; 2; 3').join('|')))).toHaveLength(8);
     expect(reasonIn(readRounds('1; 2; 3'.padEnd(601)))).toContain('600 characters are the most');
@@ -182,6 +198,8 @@ describe('what is written', () => {
       }),
     );
     expect(valueIn(readFeet(writeFeet(FEET)))).toEqual(FEET);
+    // What rounding leaves of a nought is written as nought; a nanometre is still written.
+    expect(writeReadings([{ x: 1e-9, y: 1e-6, z: -1e-12 }])).toBe('0, 0.000001: 0 µm');
     expect(
       writeRounds([
         [0.0012345, -0.05],

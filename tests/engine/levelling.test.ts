@@ -14,6 +14,7 @@ import {
   tiltOf,
   turnsFor,
 } from '../../widgets/engine/index.ts';
+import { asRead } from '../../widgets/engine/say.ts';
 import { reasonIn, valueIn } from '../support/results.ts';
 import { seeded } from '../support/seeded.ts';
 
@@ -135,7 +136,11 @@ describe('levelPlate', () => {
         again.forEach((p, i) => {
           expect(found.expected[i]?.z).toBeCloseTo(p.z, 10);
         });
-        expect(tiltOf(valueIn(planeThrough(again))).slope).toBeCloseTo(found.residualTilt.slope, 10);
+        const read = valueIn(planeThrough(again));
+        expect(tiltOf(read).slope).toBeCloseTo(found.residualTilt.slope, 10);
+        expect([found.after.p, found.after.q, found.after.r]).toEqual(
+          [read.p, read.q, read.r].map((v) => expect.closeTo(v, 10)),
+        );
         // Without rounding the part would be level: the exact corrections leave no slope.
         const exact = valueIn(
           planeThrough(feet().map((f, i) => ({ x: f.x, y: f.y, z: found.moves[i]?.correction ?? 0 }))),
@@ -178,7 +183,7 @@ describe('levelPlate', () => {
     );
     for (const k of [0, 6.5, -6, Number.NaN])
       expect(reasonIn(levelPlate(job({ feet: feet(0.45, k) })))).toBe(
-        `Foot A has ${k} steps in a turn; give a whole number from 1 to 10000, such as 6 for the flats of a hexagon.`,
+        `Foot A has ${asRead(k)} steps in a turn; give a whole number from 1 to 10000, such as 6 for the flats of a hexagon.`,
       );
     expect(levelPlate(job({ feet: feet(Number.NaN) })).ok).toBe(false);
     expect(reasonIn(levelPlate(job({ keep: { kind: 'foot', name: 'Z' } })))).toBe(
@@ -189,7 +194,7 @@ describe('levelPlate', () => {
   it('takes the last of what it allows: 120 mm a turn, 10000 steps, a slope of 100 mm per metre', () => {
     for (const Delta of [120, -120, 1e-6]) expect(levelPlate(job({ feet: feet(Delta) })).ok, `${Delta}`).toBe(true);
     for (const Delta of [120.001, -120.001])
-      expect(reasonIn(levelPlate(job({ feet: feet(Delta) })))).toContain(`a net lead of ${Delta} mm a turn`);
+      expect(reasonIn(levelPlate(job({ feet: feet(Delta) })))).toContain(`a net lead of ${asRead(Delta)} mm a turn`);
     for (const k of [1, 10_000]) expect(levelPlate(job({ feet: feet(0.45, k) })).ok, `${k}`).toBe(true);
     expect(reasonIn(levelPlate(job({ feet: feet(0.45, 10_001) })))).toContain('from 1 to 10000');
     const leaning = READINGS.map((p) => ({ ...p, z: 0.06 * p.x + 0.08 * p.y }));
@@ -250,7 +255,7 @@ describe('nextRound', () => {
 
   it('refuses steps that do not match the feet', () => {
     expect(nextRound(job(), [1e6, -1e6, 0], READINGS).ok).toBe(true);
-    expect(reasonIn(nextRound(job(), [0, -1_000_001, 0], READINGS))).toContain('Read steps 0, -1000001, 0');
+    expect(reasonIn(nextRound(job(), [0, -1_000_001, 0], READINGS))).toContain('Read steps 0, −1000001, 0');
     expect(reasonIn(nextRound(job(), [1, 2], READINGS))).toBe(
       'Read steps 1, 2 for 3 feet; give one number of steps for each foot, 0 where it was left alone.',
     );
@@ -290,14 +295,15 @@ describe('footLoads', () => {
     expect(reasonIn(footLoads(feet(), 100, { x: 60, y: -9 }))).toBe(
       'With the weight at (60, −9) mm foot C would lift, since −10 N would be needed there: move the weight inside the triangle of the feet, or the feet outward.',
     );
-    expect(reasonIn(footLoads(feet(), 100, { x: 60, y: 0 }))).toMatch(/foot C would lift, since 0 N/);
+    for (const weight of [1, 100, 1e7])
+      expect(reasonIn(footLoads(feet(), weight, { x: 60, y: 0 }))).toMatch(/foot C would lift, since 0 N/);
     expect(reasonIn(footLoads(feet(), 100, { x: -60, y: -90 }))).toMatch(/feet B and C would lift, since −/);
   });
 
   it('refuses no weight and feet in a line', () => {
     for (const weight of [0, -5, Number.NaN])
       expect(reasonIn(footLoads(feet(), weight, { x: 60, y: 30 }))).toBe(
-        `Read a weight of ${weight} N; give one above nought and up to 1e7 N.`,
+        `Read a weight of ${asRead(weight)} N; give one above nought and up to 10000000 N.`,
       );
     expect(
       footLoads(
@@ -307,14 +313,21 @@ describe('footLoads', () => {
       ).ok,
     ).toBe(false);
     expect(valueIn(footLoads(feet(), 1e7, { x: 60, y: 30 }))[2]?.load).toBeCloseTo(1e7 / 3, 3);
-    expect(reasonIn(footLoads(feet(), 1.01e7, { x: 60, y: 30 }))).toContain('up to 1e7 N');
+    expect(reasonIn(footLoads(feet(), 1.01e7, { x: 60, y: 30 }))).toContain('up to 10000000 N');
+    expect(reasonIn(footLoads([], 5, { x: 60, y: 30 }))).toContain('Read 0 feet');
+    for (const far of [1e5, -1e5])
+      for (const centre of [
+        { x: far, y: 30 },
+        { x: 60, y: far },
+      ])
+        expect(reasonIn(footLoads(feet(), 5, centre))).toContain('would lift');
     for (const centre of [
       { x: Number.NaN, y: 1 },
       { x: 1.01e5, y: 1 },
       { x: 1, y: -1.01e5 },
     ])
       expect(reasonIn(footLoads(feet(), 5, centre))).toBe(
-        `Read a centre of gravity at (${centre.x}, ${centre.y}); give two numbers of millimetres within 1e5.`,
+        `Read a centre of gravity at (${asRead(centre.x)}, ${asRead(centre.y)}); give two numbers of millimetres within 100000.`,
       );
   });
 });

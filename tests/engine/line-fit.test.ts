@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { lineFit, slopeInterval, studentT } from '../../widgets/engine/index.ts';
+import { asRead } from '../../widgets/engine/say.ts';
 import norris from '../reference/nist-norris.json' with { type: 'json' };
 import { EIGHT_DIGITS, EIGHT_DIGITS_TAIL, ONE_TAIL, SCIPY, THREE_DECIMALS } from '../reference/student-t.ts';
 import { reasonIn, valueIn } from '../support/results.ts';
@@ -56,6 +57,26 @@ describe('lineFit', () => {
     );
     expect(digits(farther.slope, near.slope)).toBeGreaterThan(12);
     expect(digits(farther.slopeError, near.slopeError)).toBeGreaterThan(12);
+  });
+
+  it('agrees with exact fractions to the last place, in the intercept to a sixth of the last place of the readings', () => {
+    const { uniform } = seeded(17);
+    const ROWS = 400;
+    for (let trial = 0; trial < 20; trial++) {
+      // Whole numbers from ten to twenty million on a line that passes close to the origin, so that ȳ − b x̄ nearly cancels.
+      const x = Array.from({ length: ROWS }, () => Math.round(1e7 * (1 + uniform())));
+      const y = x.map((v) => Math.round(0.7 * v));
+      const sum = (term: (x: bigint, y: bigint) => bigint) =>
+        x.reduce((total, v, i) => total + term(BigInt(v), BigInt(y[i] ?? 0)), 0n);
+      const [n, Sx, Sy] = [BigInt(ROWS), sum((v) => v), sum((_, w) => w)];
+      const [Sxx, Sxy] = [sum((v) => v * v), sum((v, w) => v * w)];
+      const below = n * Sxx - Sx * Sx;
+      const exact = (above: bigint) => Number((above * 10n ** 30n) / below) / 1e30;
+      const found = valueIn(lineFit(x, y));
+      expect(Math.abs(found.slope / exact(n * Sxy - Sx * Sy) - 1)).toBeLessThan(3e-16);
+      expect(Math.abs(found.intercept - exact(Sy * Sxx - Sx * Sxy))).toBeLessThan(2 ** -29 / 6);
+      expect(Math.abs((found.spread * ROWS) / Number(below) - 1)).toBeLessThan(5e-16);
+    }
   });
 
   it('finds a line that was put in exactly, with no scatter', () => {
@@ -118,6 +139,8 @@ describe('lineFit', () => {
   it('takes readings that differ by rounding alone for constant ones', () => {
     expect(reasonIn(lineFit([0, 1, 2, 3], [0.3, 0.1 + 0.2, 0.3, 0.3]))).toMatch(/^All 4 readings are 0\.3, so/);
     expect(reasonIn(lineFit([0.3, 0.1 + 0.2, 0.3, 0.3], [0, 1, 2, 3]))).toMatch(/^All 4 readings stand at 0\.3;/);
+    const last = 1e6 * (1 + Number.EPSILON);
+    expect(reasonIn(lineFit([0, 1, 2, 3], [1e6, last, 1e6, 1e6]))).toMatch(/^All 4 readings are 1000000, so/);
   });
 
   it('refuses unlike lengths and numbers that are none', () => {
@@ -126,7 +149,7 @@ describe('lineFit', () => {
     );
     for (const wrong of [Number.NaN, Number.POSITIVE_INFINITY, 1e200])
       expect(reasonIn(lineFit([0, 1, wrong], [0, 1, 2]))).toBe(`Row 3 reads ${wrong} and 2; give two numbers.`);
-    expect(reasonIn(lineFit([0, 1, 2], [0, -1e200, 2]))).toBe('Row 2 reads 1 and -1e+200; give two numbers.');
+    expect(reasonIn(lineFit([0, 1, 2], [0, -1e200, 2]))).toBe('Row 2 reads 1 and −1e+200; give two numbers.');
     expect(lineFit([-1e100, 0, 1e100], [1e100, 0, -2e99]).ok).toBe(true);
   });
 
@@ -190,11 +213,11 @@ describe('studentT', () => {
   it('refuses levels and degrees of freedom that mean nothing', () => {
     for (const level of [0, 1, -0.5, 95, Number.NaN])
       expect(reasonIn(studentT(level, 5))).toBe(
-        `Read a level of ${level}; give a share between 0 and 1, for example 0.95.`,
+        `Read a level of ${asRead(level)}; give a share between 0 and 1, for example 0.95.`,
       );
     for (const freedom of [0, -1, 2.5, 1e7, Number.NaN])
       expect(reasonIn(studentT(0.95, freedom))).toBe(
-        `Read ${freedom} degrees of freedom; give a whole number from 1 to a million: there must be more readings than unknowns.`,
+        `Read ${asRead(freedom)} degrees of freedom; give a whole number from 1 to a million: there must be more readings than unknowns.`,
       );
   });
 });
@@ -206,6 +229,10 @@ describe('slopeInterval', () => {
     // t(0.975, 34) = 2.0322 from memory.
     expect(half / norris.certified.slopeError).toBeCloseTo(2.0322, 4);
     expect((low + high) / 2).toBeCloseTo(norris.certified.slope, 12);
+  });
+
+  it('has no interval for a share that is none', () => {
+    expect(reasonIn(slopeInterval(valueIn(lineFit(norris.x, norris.y)), 95))).toContain('Read a level of 95');
   });
 
   it('covers the true slope in 95 % of 10 000 seeded rigs, and in 80 % when asked', () => {

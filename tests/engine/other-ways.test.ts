@@ -10,6 +10,7 @@ import {
   type Workshop,
   wedgeRise,
 } from '../../widgets/engine/index.ts';
+import { asRead } from '../../widgets/engine/say.ts';
 import { reasonIn, valueIn } from '../support/results.ts';
 
 type Point = readonly [number, number, number];
@@ -159,7 +160,7 @@ describe('sameMotion', () => {
     expect(named(ways, 'plain screw').says).not.toContain('Price');
     const { prices: _, ...unpriced } = shop;
     for (const way of valueIn(sameMotion(wanted, unpriced))) expect(way.price).toBeUndefined();
-    expect(reasonIn(sameMotion(wanted, { ...shop, prices: { wedge: -1 } }))).toContain('Price of the wedge: read -1');
+    expect(reasonIn(sameMotion(wanted, { ...shop, prices: { wedge: -1 } }))).toContain('Price of the wedge: read −1');
   });
 
   it('says what falls short of the stroke and of the height', () => {
@@ -195,7 +196,7 @@ describe('sameMotion', () => {
     for (const [field, [most, says]] of Object.entries(WANTS)) {
       for (const value of [0, -1, most * 1.01, Number.NaN])
         expect(reasonIn(sameMotion({ ...wanted, [field]: value }, shop))).toBe(
-          `${says}: read ${value} mm; give a value above 0 mm and up to ${most} mm.`,
+          `${says}: read ${asRead(value)} mm; give a value above 0 mm and up to ${most} mm.`,
         );
       expect(sameMotion({ ...wanted, [field]: most }, shop).ok, field).toBe(true);
     }
@@ -207,7 +208,9 @@ describe('sameMotion', () => {
     } as const;
     for (const [field, [most, says]] of Object.entries(SHOP)) {
       for (const value of [0, most * 1.01])
-        expect(reasonIn(sameMotion(wanted, { ...shop, [field]: value }))).toContain(`${says}: read ${value} mm`);
+        expect(reasonIn(sameMotion(wanted, { ...shop, [field]: value }))).toContain(
+          `${says}: read ${asRead(value)} mm`,
+        );
       expect(sameMotion(wanted, { ...shop, [field]: most }).ok, field).toBe(true);
     }
     for (const [wrong, field] of [

@@ -45,19 +45,21 @@ describe('planeThrough', () => {
 
   it('gives the least-squares plane of a square with one high corner (worked by hand)', () => {
     // Corners ±1, heights 0 0 0 4: mean 1, slopes Σxz/Σx² = 4/4 = 1; residuals ±1, so the scatter is √(4/1) = 2.
-    const plane = valueIn(
-      planeThrough([
-        { x: -1, y: -1, z: 0 },
-        { x: 1, y: -1, z: 0 },
-        { x: -1, y: 1, z: 0 },
-        { x: 1, y: 1, z: 4 },
-      ]),
-    );
+    const SQUARE = [
+      { x: -1, y: -1, z: 0 },
+      { x: 1, y: -1, z: 0 },
+      { x: -1, y: 1, z: 0 },
+      { x: 1, y: 1, z: 4 },
+    ];
+    const plane = valueIn(planeThrough(SQUARE));
     expect([plane.p, plane.q, plane.r].map((v) => Number(v.toFixed(12)))).toEqual([1, 1, 1]);
     expect(plane.residuals.map((v) => Number(v.toFixed(12)))).toEqual([1, -1, -1, 1]);
     expect(plane.scatter).toBeCloseTo(2, 12);
     expect(plane.freedom).toBe(1);
     expect(plane.roundness).toBeCloseTo(1, 12);
+    // A fifth reading on the plane in the middle leaves the same residuals among two degrees of freedom: √(4/2).
+    const five = valueIn(planeThrough([...SQUARE, { x: 0, y: 0, z: 1 }]));
+    expect([five.scatter, five.freedom]).toEqual([expect.closeTo(Math.SQRT2, 12), 2]);
   });
 
   it('keeps the slope when the places lie far from the origin or along one axis', () => {
@@ -161,7 +163,7 @@ describe('planeThrough', () => {
         `Number 3 of the points has y ${wrong}; give a number of millimetres from −100000 to 100000.`,
       );
     const [a, b] = RATIONAL as [Point, Point];
-    expect(reasonIn(planeThrough([a, b, { x: -100001, y: 50, z: 0 }]))).toContain('has x -100001');
+    expect(reasonIn(planeThrough([a, b, { x: -100001, y: 50, z: 0 }]))).toContain('has x −100001');
     expect(reasonIn(planeThrough([a, b, { x: 1, y: 50, z: 100001 }]))).toContain('has height 100001');
     const farthest = [
       { x: -1e5, y: 1e5, z: 1e5 },

@@ -12,6 +12,8 @@ import {
   playBatchRun,
   quantiles,
 } from '../../widgets/engine/play-batch.ts';
+import { fillUniform, randomState } from '../../widgets/engine/random.ts';
+import { asRead } from '../../widgets/engine/say.ts';
 
 const zones = (d2min: number, d2max: number, D2min: number, D2max: number): PitchZones => ({
   d2min: mm(d2min),
@@ -150,6 +152,41 @@ describe('playBatch, limits', () => {
   });
 });
 
+describe('playBatch, draw by draw', () => {
+  it.each([
+    ['one thread', [M10]],
+    ['a pair', [M10, UNC]],
+  ] as const)(
+    'gives each assembly of %s its own draws in turn, nut and screw, over more than one block',
+    (_, threads) => {
+      const state = randomState(5);
+      if (!state.ok) throw new Error(state.reason);
+      const count = 3000;
+      const draws = new Float64Array(2 * threads.length * count);
+      fillUniform(state.value, draws);
+      const within = (min: number, max: number, k: number) => min + (max - min) * (draws[k] ?? Number.NaN);
+      const plays = Array.from({ length: count }, (_, i) =>
+        threads.reduce((sum, t, j) => {
+          const k = 2 * (threads.length * i + j);
+          return sum + (within(t.D2min, t.D2max, k) - within(t.d2min, t.d2max, k + 1)) * TAN30;
+        }, 0),
+      ).sort((a, b) => a - b);
+      const batch = made({ threads, count, seed: 5, shares: [0, 1 / 2999, 0.5, 1] });
+      const found = figures(batch);
+      expect([batch.together, found.histogram.counts.length]).toEqual([count, 60]);
+      expect(found.quantiles.map((q) => q.play)).toEqual(
+        [plays[0], plays[1], ((plays[1499] ?? 0) + (plays[1500] ?? 0)) / 2, plays.at(-1)].map((v) =>
+          expect.closeTo(v ?? Number.NaN, 7),
+        ),
+      );
+      expect([found.least, found.most]).toEqual([found.quantiles[0]?.play, found.quantiles[3]?.play]);
+      const mean = plays.reduce((sum, v) => sum + v, 0) / count;
+      expect(found.mean).toBeCloseTo(mean, 8);
+      expect(found.sd).toBeCloseTo(Math.sqrt(plays.reduce((sum, v) => sum + (v - mean) ** 2, 0) / count), 8);
+    },
+  );
+});
+
 describe('playBatch, as a run', () => {
   it('is the same batch whole or in steps, and tells the share done', () => {
     const run = playBatchRun(settings());
@@ -201,13 +238,13 @@ describe('playBatch refuses', () => {
       'Capability Cp: read 0; give a value from 0.1 to 10, because the spread is the zone divided by 6 Cp and a capability of nought is a spread without bound.',
     );
     for (const Cp of [-1, Number.NaN, Number.POSITIVE_INFINITY])
-      expect(said({ law: { kind: 'normal', Cp, clipped: true } })).toContain(`read ${Cp};`);
+      expect(said({ law: { kind: 'normal', Cp, clipped: true } })).toContain(`read ${asRead(Cp)};`);
   });
 
   it('more assemblies than any figure needs, and none', () => {
     for (const count of [0, -1, 1.5, LARGEST_BATCH + 1, Number.NaN])
       expect(said({ count })).toBe(
-        `Number of assemblies: read ${count}; give a whole number from 1 to 10000000, more would change no figure that can be measured.`,
+        `Number of assemblies: read ${asRead(count)}; give a whole number from 1 to 10000000, more would change no figure that can be measured.`,
       );
   });
 
@@ -233,7 +270,25 @@ describe('playBatch refuses', () => {
       'Share of the batch: read 1.5; give a number from 0 to 1, for example 0.95.',
     );
     expect(said({ bars: 0 })).toBe('Bars of the histogram: read 0; give a whole number from 1 to 1000.');
-    expect(said({ seed: -1 })).toContain('Seed: read -1;');
+    expect(said({ bars: 1001 })).toContain('Bars of the histogram: read 1001;');
+    expect(said({ shares: [-0.1] })).toContain('Share of the batch: read −0.1;');
+    expect(said({ seed: -1 })).toContain('Seed: read −1;');
+  });
+
+  it('nothing at the bounds themselves', () => {
+    for (const more of [
+      { count: 1 },
+      { count: LARGEST_BATCH },
+      { law: { kind: 'normal', Cp: 0.1, clipped: true } },
+      { law: { kind: 'normal', Cp: 10, clipped: true } },
+      { bars: 1 },
+      { bars: 1000 },
+      { shares: [0, 1] },
+      { threads: [zones(0.1, 0.1, 400, 400)] },
+    ] as const)
+      expect(playBatchRun(settings(more)).ok, JSON.stringify(more)).toBe(true);
+    for (const wrong of [zones(0.099, 1, 2, 3), zones(1, 2, 3, 401)])
+      expect(said({ threads: [wrong] })).toContain('as a limit of pitch diameter');
   });
 });
 

@@ -183,6 +183,30 @@ describe('correctionAt', () => {
     expect(valueIn(correctionAt(corrections, 2)).travel).toBeCloseTo(0.177, 10);
   });
 
+  it('finds its two rows in a long table, begun anywhere, and holds at its first and last place', () => {
+    // The correction at turn n is n² µm.
+    const long = Array.from({ length: 11 }, (_, i) => ({
+      turns: turns(i - 4),
+      reading: mm(0.0875 * i + 1e-3 * (i - 4) ** 2),
+      direction: 'up' as const,
+    }));
+    const table = valueIn(calibrate(long, { nominal: 0.0875, leadError: 0 })).corrections;
+    for (let n = -4; n <= 6; n++) expect(valueIn(correctionAt(table, n)).correction * 1e3).toBeCloseTo(n * n - 16, 9);
+    // Straight between n and n + 1, a quarter of the way: n² + (2n + 1)/4.
+    for (let n = -4; n < 6; n++) {
+      const { correction, nominal } = valueIn(correctionAt(table, n + 0.25));
+      expect(correction * 1e3).toBeCloseTo(n * n + (2 * n + 1) / 4 - 16, 9);
+      expect(nominal).toBeCloseTo(0.0875 * (n + 4.25), 12);
+    }
+    expect(reasonIn(correctionAt(table, -4.1))).toContain('outside the readings, which go from −4 to 6');
+  });
+
+  it('has one place where one was read', () => {
+    const once = { turns: turns(1), reading: mm(0.095), direction: 'down' as const };
+    const table = valueIn(calibrate([...rows, once], { nominal: 0.0875, leadError: 0 })).corrections;
+    expect(valueIn(correctionAt(table, 1, 'down')).correction).toBeCloseTo(0.0075, 12);
+  });
+
   it('refuses a place beyond the readings and a direction that was not read', () => {
     expect(reasonIn(correctionAt(corrections, 2.1))).toMatch(
       /^2\.1 turns lie outside the readings, which go from 0 to 2;/,
@@ -204,5 +228,7 @@ describe('unitRemedies', () => {
   it('names none where the slope is what it should be, or far from any slip', () => {
     expect(unitRemedies(0.0887, 0.0875, read, 6)).toEqual([]);
     expect(unitRemedies(0.2, 0.0875, read, 6)).toEqual([]);
+    // A head of 360 steps: steps and degrees are one.
+    expect(unitRemedies(0.0875, 0.0875, { ...read, positionUnit: 'steps' }, 360)).toEqual([]);
   });
 });

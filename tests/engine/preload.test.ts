@@ -55,6 +55,8 @@ describe('ends of a spring', () => {
     expect(partMotion('base', 3, foot())).toBe(0);
     expect(partMotion('turned', 3, foot())).toBe(-4.5);
     expect(partMotion('carried', 3, foot())).toBeCloseTo(0.2625, 12);
+    for (const part of ['base', 'turned', 'carried'] as const)
+      for (const h of [1, -1] as const) expect(partMotion(part, 0, foot({ h_A: h, h_C: h }))).toBe(0);
   });
 
   it('load a push spring as they near and a pull spring as they part', () => {
@@ -145,7 +147,9 @@ describe('preloadVerdict', () => {
   it('is held by weight upright, by nothing on its side, on the other flanks upside down', () => {
     const still = { load: { least: 0, most: 0 } };
     expect(valueIn(preloadVerdict(foot(still))).A).toMatchObject({ kind: 'seated', flank: 'lower', least: 1.5 });
-    expect(valueIn(preloadVerdict(foot({ ...still, attitude: 0 }))).A.kind).toBe('lets go');
+    const lying = valueIn(preloadVerdict(foot({ ...still, attitude: 0 }))).A;
+    expect(lying.says).toBe('Thread A lets go at 0 turns, the carried part at 0 mm, under a load of 0 N.');
+    expect(lying.kind === 'lets go' && lying.load).toBe(0);
     expect(valueIn(preloadVerdict(foot({ ...still, attitude: -1 }))).C).toMatchObject({ flank: 'upper', least: 1 });
   });
 
@@ -165,6 +169,7 @@ describe('preloadVerdict', () => {
     expect(A.z_c).toBeCloseTo(5.5 * 0.0875, 12);
     expect(threadForces(given, A.n, A.load).A).toBeCloseTo(0, 12);
     expect(valueIn(preloadVerdict({ ...given, to: 5.4 })).A.kind).toBe('seated');
+    expect(valueIn(preloadVerdict({ ...given, to: 5.5 })).A).toMatchObject({ kind: 'lets go', n: 5.5, load: -5 });
   });
 
   it('agrees with a fine sweep over stroke and load, springs anywhere and slack in part', () => {
@@ -238,17 +243,22 @@ describe('preloadVerdict', () => {
     expect(slack(-2, 3)).toEqual({ least: 0, most: 9, slackFrom: 1 });
     expect(slack(3, -2)).toEqual({ least: 0, most: 9, slackFrom: 3 });
     expect(slack(-2, 0.5)).toEqual({ least: 1.5, most: 9 });
+    // With no force left at the very end, or none yet at the start, it is slack there.
+    expect(slack(-2, 1)).toEqual({ least: 0, most: 9, slackFrom: 1 });
+    expect(slack(1, -2)).toEqual({ least: 0, most: 9, slackFrom: 1 });
   });
 
   it('finds the place between the turns at which one spring and then another goes slack, either way round', () => {
     // Slack at 1 and at 2 turns: 15 − 9n, then 12 − 6n, less the 4 N pull: lets go at 4/3 turns.
-    const springs = [spring('base', 'turned', 'pull', 12, 4), spring('base', 'turned', 'pull', 3, 2)];
-    const pulled = foot({ springs, weightTurned: 0, weightCarried: 0, load: { least: -4, most: -4 } });
-    const forth = valueIn(preloadVerdict({ ...pulled, from: 0, to: 5 })).A;
-    expect(forth.kind === 'lets go' && forth.n).toBeCloseTo(4 / 3, 12);
-    // Coming back from five turns both are slack and the load holds the upper flanks until there.
-    const back = valueIn(preloadVerdict({ ...pulled, from: 5, to: 0 })).A;
-    expect(back.kind === 'lets go' && back.n).toBeCloseTo(4 / 3, 12);
+    const two = [spring('base', 'turned', 'pull', 12, 4), spring('base', 'turned', 'pull', 3, 2)];
+    for (const springs of [two, two.toReversed()]) {
+      const pulled = foot({ springs, weightTurned: 0, weightCarried: 0, load: { least: -4, most: -4 } });
+      const forth = valueIn(preloadVerdict({ ...pulled, from: 0, to: 5 })).A;
+      expect(forth.kind === 'lets go' && forth.n).toBeCloseTo(4 / 3, 12);
+      // Coming back from five turns both are slack and the load holds the upper flanks until there.
+      const back = valueIn(preloadVerdict({ ...pulled, from: 5, to: 0 })).A;
+      expect(back.kind === 'lets go' && back.n).toBeCloseTo(4 / 3, 12);
+    }
   });
 
   it('tells by the force at the end of its life whether a relaxing spring still does', () => {
@@ -302,7 +312,7 @@ describe('preloadVerdict', () => {
       );
     }
     for (const [wrong, says] of [
-      [{ weightTurned: -1 }, 'Weight of the turned part: read -1'],
+      [{ weightTurned: -1 }, 'Weight of the turned part: read −1'],
       [{ weightTurned: 1.01e5 }, 'Weight of the turned part'],
       [{ weightCarried: -1 }, 'Weight of the carried part'],
       [{ weightCarried: 1.01e5 }, 'Weight of the carried part'],
@@ -467,6 +477,27 @@ describe('a relaxing spring', () => {
     expect(fit.says).toBe(
       'Fitted through two readings: 10 % lost per tenfold time. Past 500 h, ten times the last reading, it is a guess.',
     );
+  });
+
+  it('is refused where readings long before the starting time would have it lose more than it has', () => {
+    expect(fitRetention({ t: 1, F: 20 }, { t: 10, F: 19 }, 1e4)).toEqual({
+      ok: false,
+      reason:
+        'Through these readings the law would lose 12700 % per tenfold time, and there is only 100 % to lose: its starting time of 10000 h is too late for readings at 1 h and 10 h, so give an earlier one, or check the readings.',
+      field: 't_0',
+    });
+    // All of it lost in the first tenfold time, 9 h after the start: neither less nor more.
+    expect(valueIn(fitRetention({ t: 0, F: 20 }, { t: 9, F: 0 }, 1)).q_r).toBeCloseTo(1, 12);
+    expect(fitRetention({ t: 0, F: 20 }, { t: 8.99, F: 0 }, 1)).toMatchObject({ ok: false, field: 't_0' });
+    // The earlier starting time that is asked for always helps, even where the second reading is nought.
+    for (const F of [19, 10, 0]) {
+      const { q_r } = valueIn(fitRetention({ t: 1, F: 20 }, { t: 10, F }, 1));
+      expect(q_r).toBeLessThanOrEqual(1);
+    }
+    // Moments after a start as late as the field takes it, the digits of the forces still tell one loss from another.
+    const early = { t: 1e-9, F: 20 };
+    expect(reasonIn(fitRetention(early, { t: 2e-9, F: 19 }, 1e6))).toContain('is too late');
+    expect(valueIn(fitRetention(early, { t: 2e-9, F: 20 }, 1e6))).toMatchObject({ F_0: 20, q_r: 0 });
   });
 
   it('tells when the force has fallen to what is needed, and that it lasts where it does', () => {

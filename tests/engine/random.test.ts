@@ -2,6 +2,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { fillNormal, fillUniform, nextWord, randomState, splitmix64, uniform } from '../../widgets/engine/random.ts';
+import { asRead } from '../../widgets/engine/say.ts';
 
 // Output of the authors' xoshiro128starstar.c (version 1.1) from state {1, 2, 3, 4}, as published in the tests of
 // rand_xoshiro (rust-random/rngs, rand_xoshiro/src/xoshiro128starstar.rs).
@@ -69,7 +70,7 @@ describe('randomState', () => {
     for (const seed of [-1, 0.5, Number.NaN, Number.POSITIVE_INFINITY, 2 ** 53])
       expect(randomState(seed)).toEqual({
         ok: false,
-        reason: `Seed: read ${seed}; give a whole number from 0 to 9007199254740991.`,
+        reason: `Seed: read ${asRead(seed)}; give a whole number from 0 to 9007199254740991.`,
       });
   });
 });

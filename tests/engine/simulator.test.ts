@@ -10,12 +10,10 @@ import {
   MOST_MOVES,
   type Motion,
   type Move,
-  partPushes,
   type SimulatedThread,
   type SimulatorSettings,
   settleFlanks,
   simulate,
-  threadPushes,
 } from '../../widgets/engine/simulator.ts';
 
 const thread = (h: 1 | -1, L: number, play: number, more: Partial<SimulatedThread> = {}): SimulatedThread => ({
@@ -205,7 +203,7 @@ describe('simulate, under a load that never changes sign', () => {
   });
 
   it('a spring between turned and carried part seats thread C only: reversal loses j_A/|Δ|', () => {
-    const spring = foot({ pushes: partPushes({ A: newtons(0), C: newtons(20) }) });
+    const spring = foot({ pushes: forces(-20, 20) });
     const { carried, flankC } = ran(spring, [turn(5), turn(-JA / DELTA), turn(-1)]);
     expect(place(carried, 2)).toBeCloseTo(place(carried, 1), 9);
     expect(place(carried, 3) - place(carried, 2)).toBeCloseTo(-DELTA, 9);
@@ -223,13 +221,6 @@ describe('simulate, under a load that never changes sign', () => {
   it('a turned part heavier than its lift stays low in A while the carried part is lifted high in C', () => {
     const { flankA, flankC } = ran(foot({ pushes: forces(-10, 5) }), [turn(1), turn(-1)]);
     expect([last(flankA), last(flankC)]).toEqual([-1, 1]);
-  });
-});
-
-describe('threadPushes and partPushes', () => {
-  it('undo each other', () => {
-    expect(threadPushes(forces(-3, -20))).toEqual({ A: -23, C: -20 });
-    expect(partPushes(threadPushes(forces(-3, -20)) as never)).toEqual(forces(-3, -20));
   });
 });
 
@@ -549,7 +540,7 @@ describe('simulate refuses', () => {
 
   it('a negative play as interference', () => {
     expect(said(foot({ A: thread(1, 1.5, -0.01) }))).toBe(
-      'Axial play of thread A: read -0.01 mm; a negative play is interference, which does not turn at all: give 0 mm or more.',
+      'Axial play of thread A: read −0.01 mm; a negative play is interference, which does not turn at all: give 0 mm or more.',
     );
   });
 
@@ -567,7 +558,7 @@ describe('simulate refuses', () => {
       ],
       [
         { A: thread(1, 1, 0, { periodic: mm(-1) }) },
-        'Periodic error of thread A: read -1; give a value from 0 to 0.5 mm.',
+        'Periodic error of thread A: read −1; give a value from 0 to 0.5 mm.',
       ],
       [
         { A: thread(1, 1, 0, { phase: turns(Number.NaN) }) },
@@ -575,14 +566,14 @@ describe('simulate refuses', () => {
       ],
       [{ pushes: forces(Number.NaN, 0) }, 'Push on the turned part: read NaN; give a value from −100000 to 100000 N.'],
       [{ pushes: forces(0, 2e5) }, 'Push on the carried part: read 200000; give a value from −100000 to 100000 N.'],
-      [{ drags: forces(-1, 0) }, 'Drag on the turned part: read -1; give a value from 0 to 100000 N.'],
-      [{ drags: forces(0, -1) }, 'Drag on the carried part: read -1; give a value from 0 to 100000 N.'],
+      [{ drags: forces(-1, 0) }, 'Drag on the turned part: read −1; give a value from 0 to 100000 N.'],
+      [{ drags: forces(0, -1) }, 'Drag on the carried part: read −1; give a value from 0 to 100000 N.'],
       [
         { lockSlip: plain(1.1) },
         'Lock slip, the share of the rotation that the carried part takes: read 1.1; give a value from 0 to 1.',
       ],
-      [{ windUp: rad(-0.1) }, 'Wind-up of the lock: read -0.1; give a value from 0 to 3.141592653589793 rad.'],
-      [{ stick: mm(-1) }, 'Lag before slipping: read -1; give a value from 0 to 1 mm.'],
+      [{ windUp: rad(-0.1) }, 'Wind-up of the lock: read −0.1; give a value from 0 to 3.141592653589793 rad.'],
+      [{ stick: mm(-1) }, 'Lag before slipping: read −1; give a value from 0 to 1 mm.'],
       [
         { stick: mm(0.01), slip: mm(0.02) },
         'Lag after slipping, which can’t be more than before it: read 0.02; give a value from 0 to 0.01 mm.',

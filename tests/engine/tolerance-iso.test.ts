@@ -5,12 +5,10 @@
 import { describe, expect, it } from 'vitest';
 import {
   diameterStepMean,
-  ISO_DIAMETER_STEPS,
   type IsoDiameter,
   type IsoPosition,
   isoDeviation,
   isoDeviationG,
-  isoDiameterStep,
   isoNutPitchTolerance,
   isoPitchTolerance,
   isoTolerance,
@@ -313,13 +311,14 @@ describe('isoTolerance refusals', () => {
   });
 });
 
-describe('isoDiameterStep', () => {
+describe('a step of diameters', () => {
   it('is over its lower end and up to and including its upper', () => {
-    expect(isoDiameterStep(5.6)).toEqual([2.8, 5.6]);
-    expect(isoDiameterStep(5.601)).toEqual([5.6, 11.2]);
-    expect(isoDiameterStep(0.99)).toBeUndefined();
-    expect(isoDiameterStep(356)).toBeUndefined();
-    expect(ISO_DIAMETER_STEPS).toHaveLength(10);
+    const µm = (d: number) => {
+      const found = isoTolerance('d2', 6, d, 0.75);
+      return found.ok ? found.value.µm : found.reason;
+    };
+    expect([2.801, 5.6, 5.601, 11.2].map(µm)).toEqual([90, 90, 100, 100]);
+    for (const outside of [0.99, 356]) expect(µm(outside)).toContain('over 0.99 mm and up to 355 mm');
   });
 });
 
@@ -364,5 +363,6 @@ describe('the formulas as relations', () => {
   it('refuse a step that does not rise', () => {
     const step = diameterStepMean.of({ d_lo: mm(11.2), d_hi: mm(5.6) });
     expect(step.ok || step.reason).toBe('A step from 11.2 mm to 5.6 mm does not rise: give the lower end first.');
+    expect(diameterStepMean.of({ d_lo: mm(5.6), d_hi: mm(5.6) }).ok).toBe(false);
   });
 });

@@ -105,6 +105,23 @@ describe('unifiedLimits against published limits, to the last digit', () => {
   });
 });
 
+describe('minor tolerance of a nut outside the common sizes', () => {
+  // ASME B1.1, rules of the minor diameter (from memory), by hand; the limits to 0.001 in, of 3B the upper one to 0.0001 in.
+  const ROWS = [
+    // Under 1/4 in: 0.05 P^(2/3) + 0.03 P/D − 0.002 = 0.00226, not less than 0.25 P − 0.4 P² = 0.00306; d1 0.2265.
+    [{ D: 0.24, tpi: 80, series: 'UNS' }, '2B', 2270, 2300],
+    // From 1/4 in: 0.25 P − 0.4 P² = 0.0276 alone, though the other is 0.0288; d1 0.0954.
+    [{ D: 0.25, tpi: 7, series: 'UNS' }, '2B', 950, 1230],
+    // 3B, 12 to the inch and coarser: not less than 0.12 P = 0.0100; the tables print 3.910 and 3.9198.
+    [{ D: 4, tpi: 12, series: 'UN' }, '3B', 39100, 39198],
+    // 3B, 13 to the inch and finer: not less than 0.23 P − 1.5 P² = 0.0088; d1 3.9167.
+    [{ D: 4, tpi: 13, series: 'UNS' }, '3B', 39170, 39255],
+  ] as const;
+  it.each(ROWS)('%o %s: %i to %i tenths', (size, cls, least, most) => {
+    expect(limits(size, cls).found).toMatchObject({ minor_min: least, minor_max: most });
+  });
+});
+
 describe('doubtful published values', () => {
   /** Every cell of the reference with a note, and the rows the gatherer marked as suspect: what was printed and what is true here. */
   const DOUBTFUL = [
@@ -257,6 +274,7 @@ describe('refusals', () => {
       reason:
         'Read a diameter of 0.05 in; ASME B1.1 gives tolerances from #0 (0.06 in) to 6 in: choose a diameter between those, or a thread without a tolerance class.',
     });
+    expect(outsideUnified({ D: 6, tpi: 4, series: 'UN' }, '2A')).toBeUndefined();
     expect(outsideUnified({ D: 6.1, tpi: 4, series: 'UN' }, '2A')).toMatch(/^Read a diameter of 6.1 in/);
     expect(outsideUnified({ D: 5, tpi: 3, series: 'UNS' }, '2A')).toBe(
       'Read 3 threads per inch; the rules of ASME B1.1 are used here from 4 to 200 threads per inch: choose a thread between those, or one without a tolerance class.',

@@ -9,7 +9,6 @@ import {
   limitsOfSize,
   mm,
   type Thread,
-  usualClasses,
 } from '../../widgets/engine/index.ts';
 import published from '../reference/asme-b1.1.json' with { type: 'json' };
 import iso from '../reference/iso-965.json' with { type: 'json' };
@@ -240,6 +239,8 @@ describe('limitsOfSize of Unified threads', () => {
       'The thread belongs to no standard series; its limits follow the standard as if it did.',
     ]);
     expect(odd.pitch).toEqual(screw(unified('0.3-40 UNS', 0.3, 40), '2A').pitch);
+    // A thread typed in millimetres is of no series, even where it has the size and pitch of one.
+    expect(screw(free(9.525, 25.4 / 16), '2A').pitch).toEqual(screw(unified('3/8-16 UNS', 0.375, 16), '2A').pitch);
   });
 
   it('says where it goes beyond the tables', () => {
@@ -288,6 +289,8 @@ describe('limitsOfSize, classes', () => {
     expect(screw(metric(8, 1.25), '6f').notes).toEqual([
       'The deviation of position f stands from memory; compare it with the standard before work depends on it.',
     ]);
+    for (const cls of ['6f6g', '6g6f']) expect(screw(metric(8, 1.25), cls).notes, cls).toHaveLength(1);
+    expect(screw(metric(3, 0.5), '6f').notes).toHaveLength(1);
     expect(screw(metric(2, 0.4), '6f').notes).toEqual([]);
     expect(screw({ ...metric(8, 1.25), N: 2, L: mm(2.5) }, '6g').notes).toEqual([
       expect.stringMatching(/^The standard tables are written for single-start/),
@@ -313,12 +316,18 @@ describe('limitsOfSize, classes', () => {
     expect(refusal(metric(8, 1.25), '4H9H')).toMatch(/^Read grade 9 for the minor diameter of a nut/);
     expect(refusal(metric(1.4, 0.3), '6e')).toMatch(/^Read position e/);
     expect(refusal(metric(1.4, 0.3), '6g6f')).toMatch(/^Read position f/);
+    expect(refusal(metric(1.4, 0.3), '6f6g')).toMatch(/^Read position f/);
+    expect(refusal(metric(1.4, 0.15), '6g')).toMatch(/^Read a pitch of 0.15 mm/);
+    for (const cls of ['10g', '10g6g', '6g10g']) expect(refusal(metric(8, 1.25), cls)).toMatch(/^Read grade 10 for/);
     expect(refusal(metric(400, 6), '6g')).toMatch(/^Read a diameter of 400 mm/);
     expect(refusal(unified('10-32 UNF', 0.19, 32), '1A')).toMatch(/^Read class 1A, which exists only/);
     expect(refusal(metric(2, 1.7), '6g')).toBe(
       'M2×1.7 has no core left at its pitch, so it has no limits of size: choose a finer pitch.',
     );
     expect(refusal({ ...metric(8, 1), d: mm(Number.NaN) }, '6g')).toMatch(/no core left/);
+    for (const cls of ['6g', '2A'])
+      for (const wrong of [{ d: mm(Number.POSITIVE_INFINITY) }, { P: mm(0) }, { P: mm(-1) }, { P: mm(Number.NaN) }])
+        expect(refusal({ ...free(8, 1), ...wrong }, cls), JSON.stringify(wrong)).toMatch(/^(?:Read|.* no core left)/);
   });
 
   it('wants a core, d > 17√3/24 P, and lets the least root vanish before it does', () => {
@@ -361,19 +370,6 @@ describe('limitsOfSize, classes', () => {
       ),
       { numRuns: 1000 },
     );
-  });
-});
-
-describe('usualClasses', () => {
-  it('offers what exists, the everyday class first', () => {
-    expect(usualClasses(metric(8, 1.25), 'external')).toEqual(['6g', '6h', '5g6g', '4h', '6f', '6e', '8g']);
-    expect(usualClasses(metric(8, 1.25), 'internal')).toEqual(['6H', '5H', '4H', '6G', '7H', '8H']);
-    expect(usualClasses(metric(2, 0.25), 'external')).toEqual(['6g', '6h', '5g6g', '4h']);
-    expect(usualClasses(metric(1.4, 0.3), 'internal')).toEqual(['5H', '4H', '6H']);
-    expect(usualClasses(metric(1.4, 0.3), 'external')[0]).toBe('6h');
-    expect(usualClasses(unified('10-32 UNF', 0.19, 32), 'external')).toEqual(['2A', '3A']);
-    expect(usualClasses(unified('3/8-16 UNC', 0.375, 16), 'internal')).toEqual(['2B', '3B', '1B']);
-    expect(usualClasses(metric(400, 6), 'internal')).toEqual([]);
   });
 });
 
@@ -426,6 +422,10 @@ describe('clearanceOfPair', () => {
       ...n,
       pitch: { ...n.pitch, min: mm(n.pitch.min - 0.1), max: mm(n.pitch.max - 0.1) },
     };
+    // The largest nut as wide as the smallest screw: one pair of pieces goes.
+    const e = screw(metric(8, 1.25), '6g');
+    const just = { ...n, pitch: { ...n.pitch, min: mm(e.pitch.min - 0.1), max: e.pitch.min } };
+    expect(pair(e, just)).toMatchObject({ pitch: { most: 0 }, fit: 'may bind' });
     expect(pair(screw(metric(8, 1.25), '6g'), small)).toMatchObject({
       pitch: { least: -0.072, most: 0.206 },
       fit: 'may bind',
@@ -439,17 +439,17 @@ describe('clearanceOfPair', () => {
   it('refuses other pitches, leads and hands', () => {
     const e = screw(metric(8, 1.25), '6g');
     expect(pair(e, nut(metric(8, 1), '6H'))).toBe(
-      'M8×1.25 and M8×1 differ in pitch or lead (1.25 and 1 mm pitch, 1.25 and 1 mm lead), so one can’t be screwed into the other: choose a nut of the screw’s own pitch and lead.'.replaceAll(
-        '’',
-        "'",
-      ),
+      'M8×1.25 and M8×1 differ in pitch or lead (1.25 and 1 mm pitch, 1.25 and 1 mm lead), so one can’t be screwed into the other: choose a nut of the screw’s own pitch and lead.',
     );
     expect(pair(e, nut(unified('1/2-13 UNC', 0.5, 13), '2B'))).toMatch(
       /1\.25 and 1\.9538 mm pitch, 1\.25 and 1\.9538 mm lead/,
     );
     expect(pair(e, nut({ ...metric(8, 1.25), N: 2, L: mm(2.5) }, '6H'))).toMatch(/differ in pitch or lead/);
+    // One start of 2.5 mm moves as far a turn as two of 1.25 mm.
+    const coarse = nut(metric(20, 2.5), '6H');
+    expect(pair(screw({ ...metric(20, 1.25), N: 2, L: mm(2.5) }, '6g'), coarse)).toMatch(/differ in pitch or lead/);
     expect(pair(e, nut({ ...metric(8, 1.25), h: -1 }, '6H'))).toBe(
-      "M8×1.25 and M8×1.25 are of opposite hands, so one can't be screwed into the other: choose a nut of the screw's own hand.",
+      'M8×1.25 and M8×1.25 are of opposite hands, so one can’t be screwed into the other: choose a nut of the screw’s own hand.',
     );
   });
 });
