@@ -47,18 +47,18 @@ it('puts a saved chapter in the place of the page, with the reader’s numbers, 
   await written(page);
   // What pages listen to beyond their own body from here on.
   await page.evaluate(() => {
-    const heard: (AbortSignal | undefined)[] = [];
-    Object.assign(window, { heard });
+    const asked: (AbortSignal | undefined)[] = [];
+    Object.assign(window, { asked });
     const add = EventTarget.prototype.addEventListener;
     EventTarget.prototype.addEventListener = function (...given: Parameters<typeof add>) {
       const [, , options] = given;
-      if (this === window || this === document) heard.push(typeof options === 'object' ? options.signal : undefined);
+      if (this === window || this === document) asked.push(typeof options === 'object' ? options.signal : undefined);
       add.apply(this, given);
     };
   });
   const listening = () =>
     page.evaluate(() =>
-      (window as unknown as { heard: (AbortSignal | undefined)[] }).heard.map((signal) => signal?.aborted),
+      (window as unknown as { asked: (AbortSignal | undefined)[] }).asked.map((signal) => signal?.aborted),
     );
   await save('Saved once.');
   const section = await shown(figure(page, 'section'));

@@ -163,6 +163,14 @@ describe('backward-run and slowStretches', () => {
     );
   });
 
+  it('there is none in no turning at all, in the middle of a backward run too', () => {
+    const p = { Delta: mm(0.05), a_A: mm(0.02), phi_A: turns(0), a_C: mm(0), phi_C: turns(0) };
+    const [run] = valueIn(slowStretches(p, 0, 1));
+    const middle = ((run?.from ?? Number.NaN) + (run?.to ?? Number.NaN)) / 2;
+    expect(rateAt(p, middle)).toBeLessThan(0);
+    expect(valueIn(slowStretches(p, middle, middle))).toEqual([]);
+  });
+
   it('the Fine foot with half a micrometre on each thread runs back 75 nm over 15.5 % of every turn', () => {
     // M4×0.7 with 8-36: Δ = 25.4/36 − 0.7 = 1/180 mm. By hand: 2π = 6.2832 µm against 5.5556, arccos(0.88419) = 0.4860;
     // 0.4860/π = 15.5 %; (√(6.2832² − 5.5556²) − 5.5556 × 0.4860)/π = (2.9350 − 2.7002)/π = 0.0747 µm.
@@ -181,6 +189,12 @@ describe('backward-run and slowStretches', () => {
       expect(q_b / (half / Math.PI), `past by ${past}`).toBeCloseTo(1, 3);
     }
     expect(valueIn(backwardRun.of({ Delta: mm(0), v_p: mm(1e-200) })).q_b).toBe(0.5);
+    // Half the backward stretch as an angle, where the difference still has all its digits but four or five.
+    for (const half of [0.03, 0.049, 0.051]) {
+      const v_p = mm(0.5 / Math.cos(half));
+      const { z_b } = valueIn(backwardRun.of({ Delta: mm(0.5), v_p }));
+      expect(z_b / ((v_p * (Math.sin(half) - half * Math.cos(half))) / Math.PI), `${half}`).toBeCloseTo(1, 9);
+    }
   });
 
   it('refuse a pair without net lead, turns the wrong way round, and a backward run without any periodic error', () => {

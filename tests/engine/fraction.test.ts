@@ -10,6 +10,7 @@ import {
   fraction,
   fractionText,
   leadFraction,
+  leastCommonMultiple,
   netLead,
   netLeadFraction,
   numberOf,
@@ -98,6 +99,21 @@ describe('fraction', () => {
   it('gives the nearest binary number, for small fractions and for huge ones', () => {
     expect(numberOf(fraction(1n, 180n))).toBe(1 / 180);
     expect(numberOf(fraction(-(10n ** 40n), 3n * 10n ** 40n))).toBeCloseTo(-1 / 3, 15);
+    // In lowest terms and past what a double holds: a third and five, but for what lies below its digits.
+    for (const power of [20n, 400n]) {
+      expect(numberOf(fraction(10n ** power + 1n, 3n * 10n ** power))).toBe(1 / 3);
+      expect(numberOf(fraction(-(5n * 10n ** power) - 1n, 10n ** power))).toBe(-5);
+      expect(numberOf(fraction(1n, 10n ** power))).toBeCloseTo(0, 15);
+    }
+    expect(numberOf(fraction(10n ** 20n + 1n, 7n))).toBe(1e20 / 7);
+  });
+
+  it('has a least common multiple of denominators', () => {
+    expect([leastCommonMultiple(180n, 80n), leastCommonMultiple(5n, 7n), leastCommonMultiple(6n, 3n)]).toEqual([
+      720n,
+      35n,
+      6n,
+    ]);
   });
 });
 

@@ -34,6 +34,30 @@ describe('leastSquares', () => {
     expect(at(30)).toBeCloseTo(0.5, 12);
   });
 
+  it('is the mean for one column of ones', () => {
+    expect(leastSquares([[1, 1, 1, 1]], [1, 2, 4, 9])).toMatchObject({
+      coefficients: [4],
+      sumOfSquares: 38,
+      freedom: 3,
+    });
+  });
+
+  it('does not care for the size of the columns', () => {
+    for (const size of [1e-9, 1, 1e9]) {
+      const of = (...columns: number[][]) =>
+        leastSquares(
+          columns.map((c) => c.map((v) => v * size)),
+          [1, 2, 4],
+        );
+      expect(
+        of([1, 1, 1], [0, 1, 2])?.coefficients.map((v) => v * size),
+        `${size}`,
+      ).toEqual([expect.closeTo(5 / 6, 12), expect.closeTo(1.5, 12)]);
+      expect(of([1, 1, 1], [0.1, 0.1, 0.1]), `${size}`).toBeUndefined();
+      expect(of([0.1, 0.7, 0.3], [0.3, 2.1, 0.9]), `${size}`).toBeUndefined();
+    }
+  });
+
   it('keeps nine digits where the columns stand a ten-millionth apart', () => {
     const d = 2 ** -23;
     const fit = leastSquares(

@@ -77,6 +77,12 @@ describe('roots that no class limits', () => {
     expect(valueIn(leastRoot.of({ d_2: mm(10), P: mm(1) })).d_3).toBeCloseTo(10 - 0.616025, 6);
     expect(valueIn(largestNutRoot.of({ D_2: mm(10), P: mm(1) })).D_r).toBeCloseTo(10 + 0.793857, 6);
   });
+  it('leave a core where the pitch diameter is more than 0.616025 P', () => {
+    expect(leastRoot.of({ d_2: mm(1.233), P: mm(2) }).ok).toBe(true);
+    expect(reasonIn(leastRoot.of({ d_2: mm(1.232), P: mm(2) }))).toBe(
+      'A pitch of 2 mm leaves nothing under a pitch diameter of 1.232 mm: take a finer pitch.',
+    );
+  });
   it('agree with the least root of the limits', () => {
     const { limits } = valueIn(screwLimits(valueIn(readThread('M12x1.5-6g'))));
     expect(valueIn(leastRoot.of({ d_2: limits.pitch.min, P: mm(1.5) })).d_3).toBeCloseTo(limits.root.least, 3);

@@ -146,6 +146,21 @@ describe('playBatch, limits', () => {
     expect(drawn.histogram.counts.reduce((a, b) => a + b)).toBe(1000);
   });
 
+  it('lets a nut of just the size of its screw go together, with no play, all in one bar', () => {
+    const batch = made({ threads: [zones(9, 9, 9, 9)], count: 10, bars: 3 });
+    expect(batch).toMatchObject({ together: 10, drawn: { least: 0, most: 0, mean: 0, sd: 0 } });
+    expect([...figures(batch).histogram.counts]).toEqual([10, 0, 0]);
+  });
+
+  it('counts the loosest assembly in the last bar, beyond the limits too', () => {
+    const law: BatchLaw = { kind: 'normal', Cp: 0.3, clipped: false };
+    const batch = made({ count: 1000, law, bars: 7 });
+    const { most, histogram } = figures(batch);
+    expect(histogram.to).toBe(most);
+    expect(most).toBeGreaterThan(batch.limits.most);
+    expect(histogram.counts.reduce((sum, n) => sum + n, 0)).toBe(batch.together);
+  });
+
   it('says so when nothing went together', () => {
     const batch = made({ threads: [zones(9, 9.1, 8.9, 9)], count: 3, law: { kind: 'normal', Cp: 10, clipped: true } });
     expect(batch).toMatchObject({ together: 0, interfering: 3, drawn: undefined });
@@ -180,6 +195,7 @@ describe('playBatch, draw by draw', () => {
         ),
       );
       expect([found.least, found.most]).toEqual([found.quantiles[0]?.play, found.quantiles[3]?.play]);
+      expect(found.histogram).toMatchObject({ from: batch.limits.least, to: batch.limits.most });
       const mean = plays.reduce((sum, v) => sum + v, 0) / count;
       expect(found.mean).toBeCloseTo(mean, 8);
       expect(found.sd).toBeCloseTo(Math.sqrt(plays.reduce((sum, v) => sum + (v - mean) ** 2, 0) / count), 8);
@@ -293,6 +309,12 @@ describe('playBatch refuses', () => {
 });
 
 describe('quantiles', () => {
+  it('are none of no values, nor for a share that is none', () => {
+    expect(() => quantiles(new Float64Array(0), [0.5])).toThrow('no values');
+    for (const share of [-0.1, 1.1, Number.NaN])
+      expect(() => quantiles(Float64Array.of(1, 2), [share])).toThrow(`share ${share} is not from 0 to 1`);
+  });
+
   it('of 1 … 10 are 1, 3.25, 5.5, 7.75 and 10', () => {
     // Printed output of quantile(1:10) in R, R-help, 12 February 1998 (definition 7 is R's own).
     const found = quantiles(Float64Array.from([7, 3, 10, 1, 5, 2, 9, 4, 8, 6]), [0, 0.25, 0.5, 0.75, 1]);

@@ -47,6 +47,11 @@ describe('parseReadings', () => {
     ['a comma and a blank', 'turns, reading (µm)\n0, 0.5\n0.5, 44.25\n1, 88', 'comma', 'point'],
     ['quoted cells with decimal commas', '"turns","reading (µm)"\n"0","0,5"\n"0,5","44,25"\n1,88', 'comma', 'comma'],
     ['a byte order mark and old line ends', '\uFEFFturns;reading (µm)\r0;0.5\r0.5;44.25\r1;88\r', 'semicolon', 'point'],
+    ['blanks under a header, with decimal commas', 'turns reading (µm)\n0 0,5\n0,5 44,25\n1 88', 'blank', 'comma'],
+    ['a tab at the end of lines', 'turns;reading (µm)\t\n0;0.5\t\n0.5;44.25\t\n1;88\t', 'semicolon', 'point'],
+    ['blanks round quotes', ' "turns" ; "reading (µm)" \n "0" ; "0.5" \n"0.5" ;"44.25"\n1; "88"', 'semicolon', 'point'],
+    ['an empty column between', 'turns;;reading (µm)\n0;;0.5\n0.5;;44.25\n1;;88', 'semicolon', 'point'],
+    ['empty cells after two columns without names', '0;0.5;\n0.5;44.25;;\n1;88;', 'semicolon', 'point'],
     ['no header', '0;0.5\n0.5;44.25\n1;88', 'semicolon', 'point'],
     [
       'blank lines, remarks and empty spreadsheet rows',
@@ -61,6 +66,58 @@ describe('parseReadings', () => {
     expect(table.decimalMark).toBe(decimalMark);
     expect(table.positionUnit).toBe('turns');
     expect(table.readingUnit).toBe('µm');
+  });
+
+  it('reads signed numbers parted by blanks, their commas being decimal marks', () => {
+    expect(pairs('  -1  -0,5\n  −0,5  −44,25\n  +1  +88,5')).toEqual([
+      [-1, -0.5],
+      [-0.5, -44.25],
+      [1, 88.5],
+    ]);
+  });
+
+  it('finds the separator by the first twenty lines, whatever remarks hold further down', () => {
+    const lines = Array.from({ length: 30 }, (_, i) => `${i},${2 * i},${i > 22 ? 'a; b\tc' : ''}`);
+    expect(valueIn(parseReadings(['turns,reading (µm),remark', ...lines].join('\n')))).toMatchObject({
+      separator: 'comma',
+    });
+  });
+
+  it('takes marks of other kinds of file inside a table for what is written there', () => {
+    const text = ['PK', '%PDF', '{\\rtf', '<html>', '{}'].map((remark, i) => `${i};1;${remark}`).join('\n');
+    expect(pairs(`turns;reading (µm);remark\n${text}`)).toHaveLength(5);
+  });
+
+  it('passes over empty cells at the end of a header, whether the rows have them or not', () => {
+    expect(pairs('turns;µm;;\n0;1\n1;2;;;')).toEqual([
+      [0, 1],
+      [1, 2],
+    ]);
+  });
+
+  it('reads quotes doubled inside quotes', () => {
+    const table = valueIn(parseReadings('turns;reading (µm);"say ""so"""\n0;1;"a ""b""; c"'));
+    expect(table.notes).toEqual(['Left out: “say "so"”.']);
+    expect(table.rows).toHaveLength(1);
+  });
+
+  it.each([
+    ['turn', 1],
+    ['rev', 1],
+    ['revolutions', 1],
+    ['x', 1],
+    ['flat', 6],
+    ['step', 6],
+    ['divisions', 6],
+    ['degree', 360],
+    ['°', 360],
+    ['screw  position ( flats )', 6],
+    ['angle of knob (deg)', 360],
+  ])('knows positions headed %s, %i to the turn', (head, perTurn) => {
+    expect(pairs(`${head};my reading ( µm );up/down\n${perTurn};1;up`)).toEqual([[1, 1]]);
+    const table = valueIn(parseReadings(`${head};µm;up/down\n${perTurn};1;down`));
+    expect([table.directionFrom, table.rows[0]?.direction]).toEqual(['column', 'down']);
+    expect(pairs(`my height;${head};side of approach\n1;${2 * perTurn};up`)).toEqual([[2, 1]]);
   });
 
   it('says none where no number has a fraction', () => {
@@ -92,6 +149,9 @@ describe('parseReadings', () => {
       [0.25, 1],
       [1, 2],
     ]);
+    for (const stepsPerTurn of [1, 10_000]) expect(parseReadings('1;2', { stepsPerTurn }).ok).toBe(true);
+    for (const stepsPerTurn of [1.5, 10_001])
+      expect(reasonIn(parseReadings('1;2', { stepsPerTurn }))).toContain('from 1 to 10 000');
     expect(reasonIn(parseReadings('1;2', { stepsPerTurn: 0 }))).toBe(
       'Read 0 steps in a turn; give a whole number from 1 to 10 000, such as 6.',
     );
@@ -166,6 +226,19 @@ describe('parseReadings', () => {
     expect(reasonIn(parseReadings('turns;µm;direction\n0;1;up\n1;5;left'))).toMatch(
       /^Line 3: the direction “left” is neither up nor down;/,
     );
+    for (const mark of [';', '\t'])
+      expect(reasonIn(parseReadings(`0${mark}1\n5`))).toBe(
+        'Line 2: “5” has 1 column where there should be 2; mend or remove it and paste again.',
+      );
+    expect(reasonIn(parseReadings('0,1\n5'))).toContain('Line 2: “5” has 1 column where there should be 2; if commas');
+    expect(reasonIn(parseReadings('turns;µm\n0;1;;7'))).toContain('has 4 columns where there should be 2');
+    expect(reasonIn(parseReadings('turns;µm;direction\n0;1'))).toContain('has 2 columns where there should be 3');
+    expect(pairs('0;1e9\n1;8.75e1\n2;875E+02')).toEqual([
+      [0, 1e9],
+      [1, 87.5],
+      [2, 87500],
+    ]);
+    expect(reasonIn(parseReadings('0;1\n1;1000000001'))).toContain('“1000000001” is not a number');
     const many = `turns;µm\n0;1\n${'x;y\n'.repeat(9)}`;
     expect(reasonIn(parseReadings(many))).toBe(
       'Line 3: the position “x” is not a number (and likewise lines 4, 5, 6, 7, 8 and 3 more); mend or remove it and paste again.',
@@ -194,12 +267,22 @@ describe('parseReadings', () => {
     expect(reasonIn(parseReadings('turns;flats;reading (µm)\n0;0;1'))).toBe(
       'The header has two columns of one kind, “turns” and “flats”: keep one position column and remove or rename the other.',
     );
+    expect(reasonIn(parseReadings('turns;reading (N)\n0;1'))).toContain('gives “n” as the unit of the readings');
+    expect(reasonIn(parseReadings('wear (°);reading (µm)\n0;1'))).toContain('no column of positions');
+    expect(reasonIn(parseReadings('turns;wear (mm)\n0;1'))).toContain('no column of readings');
+    expect(reasonIn(parseReadings('turns|reading\n0|1'))).toContain('known here, and nothing parts its columns; name');
+    expect(reasonIn(parseReadings('weight;\n0;1'))).toContain('known here; name');
+    expect(reasonIn(parseReadings('time reading (µm)\n0 1'))).toContain('known here; name');
     // A word that every object has must not pass for a unit or a name.
     expect(parseReadings('constructor;reading (µm)\n0;1').ok).toBe(false);
     expect(parseReadings('turns;reading (toString)\n0;1').ok).toBe(false);
   });
 
   it('refuses one column, a header alone, and nothing', () => {
+    for (const text of ['0;1;5', '0;1;up;7', '5,'])
+      expect(reasonIn(parseReadings(text))).toMatch(
+        /^The first line has \d columns? and no names; two are needed, turns and readings, or/,
+      );
     expect(reasonIn(parseReadings('1\n2\n3'))).toMatch(/^The first line has 1 column and no names; two are needed/);
     expect(reasonIn(parseReadings('turns;reading (µm)\n'))).toBe(
       'There is a header and no reading under it; paste the readings with it.',
@@ -228,6 +311,10 @@ describe('parseReadings', () => {
       expect(reasonIn(parseReadings(text))).toMatch(
         /^This holds characters that no text has, so it is some other file/,
       );
+    for (const code of [8, 14, 31])
+      expect(parseReadings(`0;1\n1;2${String.fromCharCode(code)}`).ok, `${code}`).toBe(false);
+    for (const code of [9, 11, 12])
+      expect(parseReadings(`0;1\n1;2${String.fromCharCode(code)}`).ok, `${code}`).toBe(true);
     expect(reasonIn(parseReadings('0;1\n'.repeat(MOST_ROWS + 1)))).toMatch(/^Read 250001 lines; at most 250000/);
   });
 
@@ -266,6 +353,7 @@ describe('toCsv', () => {
   it('writes what begins like a formula as text, and signed numbers as they are', () => {
     const cells = ['=1+1', '+cmd()', '-2+3', '@sum', ' =1', '\t=1', "'a", '-0.5', '+12 µm', '-3e-4 N·mm', '−5', '-5°'];
     expect(cells.map(notFormula)).toEqual(cells.map((cell, i) => (i < 6 ? `'${cell}` : cell)));
+    for (const plain of ['-0.55', '-3e4', '+2.5e+10 %', '-1e-12', 'x=1+1']) expect(notFormula(plain)).toBe(plain);
     expect(toCsv(['@head'], [['=HYPERLINK("x","y")']])).toBe(`'@head\r\n"'=HYPERLINK(""x"",""y"")"\r\n`);
   });
 
@@ -305,6 +393,7 @@ describe('toCsv', () => {
 describe('directionsFromOrder', () => {
   it('calls the first by the first change, and a stand still by what was before', () => {
     expect(directionsFromOrder([3, 3, 2, 2, 5])).toEqual(['down', 'down', 'down', 'down', 'up']);
+    expect(directionsFromOrder([1, 1, 2, 1])).toEqual(['up', 'up', 'up', 'down']);
     expect(directionsFromOrder([1, 1])).toEqual(['up', 'up']);
     expect(directionsFromOrder([])).toEqual([]);
   });

@@ -15,6 +15,7 @@ describe('readThreadList', () => {
   it('knows a decimal comma from a comma between threads', () => {
     expect(names('M10x1,5, M4x0,7')).toEqual(['M10×1.5', 'M4×0.7']);
     expect(names('M4x0.7,8-36 UNF')).toEqual(['M4×0.7', '#8-36 UNF']);
+    expect(names('M4x0,7,10-32 UNF')).toEqual(['M4×0.7', '#10-32 UNF']);
     expect(names('M8,3/8-16,M6')).toEqual(['M8×1.25', '3/8-16 UNC', 'M6×1']);
   });
 
@@ -53,6 +54,8 @@ describe('readSeriesList', () => {
     expect(valueIn(readSeriesList('metric; UNEF'))).toEqual(['coarse', 'fine', 'UNEF']);
     expect(valueIn(readSeriesList('all'))).toHaveLength(5);
     expect(valueIn(readSeriesList('none'))).toEqual([]);
+    expect(valueIn(readSeriesList('ISO'))).toEqual(['coarse', 'fine']);
+    expect(valueIn(readSeriesList('inch'))).toEqual(['UNC', 'UNF', 'UNEF']);
   });
 
   it('names an unknown series and lists those that are here', () => {

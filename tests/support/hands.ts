@@ -87,14 +87,16 @@ export const taps = (place: Locator): Hands => ({
     if (at < 0) throw new Error(`no buttons beside “${label}”`);
     const { mouse } = place.page();
     await all.nth(at).scrollIntoViewIfNeeded();
+    await settled(place.page());
     const box = await all.nth(at).boundingBox();
     if (!box) throw new Error(`the buttons beside “${label}” are not to be seen`);
     await mouse.move(box.x + box.width / 2, box.y + box.height / 2);
     for (let i = 0; i < Math.abs(by); i++) {
       await mouse.down();
       await mouse.up();
+      // Taps that come faster than the page draws may be counted as one.
+      await settled(place.page());
     }
-    await settled(place.page());
   },
   choose: async (option) => {
     await place
