@@ -242,6 +242,7 @@ describe('searchPairs', () => {
       expect((1000 * row.Delta).toPrecision(digits(micrometres))).toBe(micrometres);
       expect((row.Delta / 0.0254).toPrecision(digits(thou))).toBe(thou);
       expect(row.gain).toBeCloseTo(gain, 2);
+      expect(row.off).toBeCloseTo(Number(micrometres) / 1e3 / motion - 1, 2);
       expect(row.toBuy).toEqual([]);
     });
 

@@ -198,6 +198,10 @@ describe('correctionAt', () => {
       expect(correction * 1e3).toBeCloseTo(n * n + (2 * n + 1) / 4 - 16, 9);
       expect(nominal).toBeCloseTo(0.0875 * (n + 4.25), 12);
     }
+    // And with every other row left out, a quarter of two turns on: n² + (4n + 4)/4.
+    const sparse = table.filter(({ turns }) => turns % 2 === 0);
+    for (let n = -4; n < 6; n += 2)
+      expect(valueIn(correctionAt(sparse, n + 0.5)).correction * 1e3).toBeCloseTo(n * n + n + 1 - 16, 9);
     expect(reasonIn(correctionAt(table, -4.1))).toContain('outside the readings, which go from −4 to 6');
   });
 

@@ -80,12 +80,10 @@ const outsideLimits = (d: Millimetres, P: Millimetres, tpi: number | undefined, 
   if (!within(d, 'd')) return `, a diameter of ${say(d)} mm; one here is ${range('d')} mm: write one in that range`;
   if (tpi !== undefined && !within(tpi, 'tpi'))
     return `, with ${say(tpi)} threads per inch; a thread here has ${range('tpi')}: write one like 3/8-16`;
-  const wrongPitch = `, a pitch of ${say(P)} mm; one here is ${range('P')} mm: write one in that range`;
-  if (!(P >= symbolFact('P').min)) return wrongPitch;
   const { d2, d3 } = diameters({ d, P });
   if (!(d3 > 0))
     return `, a pitch of ${say(P)} mm, which leaves no core in a diameter of ${say(d)} mm: take a pitch of at most ${roundedDown((d * P) / (d - d3))} mm`;
-  if (!within(P, 'P')) return wrongPitch;
+  if (!within(P, 'P')) return `, a pitch of ${say(P)} mm; one here is ${range('P')} mm: write one in that range`;
   if (!within(N, 'N')) return `, which makes ${say(N)} starts; a thread here has ${range('N')}: take a shorter lead`;
   const longest = symbolFact('L').max;
   const most = Math.min(Math.PI * d2, longest);

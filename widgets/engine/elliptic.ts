@@ -23,7 +23,7 @@ export const completeElliptic = (m1: number): Elliptic => {
   let sum = 0.5 + m / (4 * (1 + g) ** 2);
   [a, g] = [(a + g) / 2, Math.sqrt(a * g)];
   for (let weight = 2; weight < 2 ** 40 && Math.abs(a - g) > 1e-17 * a; weight *= 2) {
-    if (m > 0) sum += (weight * (a - g) ** 2) / (4 * m);
+    sum += (weight * (a - g) ** 2) / (4 * m);
     [a, g] = [(a + g) / 2, Math.sqrt(a * g)];
   }
   const K = Math.PI / (2 * a);

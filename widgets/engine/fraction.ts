@@ -32,12 +32,12 @@ export const minus = (a: Fraction, b: Fraction): Fraction =>
 export const times = (a: Fraction, whole: number): Fraction => fraction(a.top * BigInt(whole), a.bottom);
 export const leastCommonMultiple = (a: bigint, b: bigint): bigint => (a / divisor(a, b)) * b;
 
-/** Nearest binary number. The division is done in whole numbers until what is left fits a double exactly. */
+/** Nearest binary number. Where top or bottom is more than a double holds, 60 decimals are worked out and read as one number. */
 export const numberOf = ({ top, bottom }: Fraction): number => {
   const size = top < 0n ? -top : top;
   if (size <= BigInt(Number.MAX_SAFE_INTEGER) && bottom <= BigInt(Number.MAX_SAFE_INTEGER))
     return Number(top) / Number(bottom);
-  return Number(((top < 0n ? -1n : 1n) * ((size * 10n ** 24n) / bottom)).toString()) / 1e24;
+  return Number(`${(top * 10n ** 60n) / bottom}e-60`);
 };
 
 /**
@@ -71,12 +71,10 @@ export const fractionText = ({ top, bottom }: Fraction): string => {
   return `${top < 0n ? '−' : ''}${parts.join(' ')}`;
 };
 
-/** A lead kept to so many decimals of a millimetre, half away from nought, as one writes it down. */
+/** A lead kept to so many decimals of a millimetre, halves up, as one writes it down; leads are positive. */
 const roundedLead = (lead: Fraction, decimals: number): Fraction => {
   const scale = 10n ** BigInt(decimals);
-  const size = lead.top < 0n ? -lead.top : lead.top;
-  const whole = (2n * size * scale + lead.bottom) / (2n * lead.bottom);
-  return fraction(lead.top < 0n ? -whole : whole, scale);
+  return fraction((2n * lead.top * scale + lead.bottom) / (2n * lead.bottom), scale);
 };
 
 export interface RoundedFirst {

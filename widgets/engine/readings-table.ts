@@ -164,7 +164,7 @@ export function* parseReadingsRun(text: string, options: ReadingsOptions = {}): 
 /** Directions from the order of the readings, for a list without a column of them: risen is up, fallen is down. */
 export const directionsFromOrder = (positions: readonly number[]): readonly Direction[] => {
   const first = positions.findIndex((v, i) => i > 0 && v !== positions[i - 1]);
-  let direction: Direction = first > 0 && (positions[first] ?? 0) < (positions[first - 1] ?? 0) ? 'down' : 'up';
+  let direction: Direction = (positions[first] ?? 0) < (positions[first - 1] ?? 0) ? 'down' : 'up';
   return positions.map((v, i) => {
     const before = positions[i - 1];
     // The same place again, or the first: as the one before, for nothing says otherwise.

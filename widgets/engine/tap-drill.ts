@@ -72,7 +72,7 @@ const inchDrills = (): readonly Drill[] => [
 
 const fraction = (sixtyFourths: number): string => {
   let [top, bottom] = [sixtyFourths, 64];
-  while (top % 2 === 0 && bottom > 1) [top, bottom] = [top / 2, bottom / 2];
+  while (top % 2 === 0) [top, bottom] = [top / 2, bottom / 2];
   return bottom === 1 ? `${top} in` : `${top}/${bottom} in`;
 };
 
