@@ -433,7 +433,7 @@ describe('calibrate', () => {
       );
       if (!hysteresis.told) throw new Error('not told');
       expect(hysteresis.slopeDifference).toBeCloseTo(b.slope - a.slope, 12);
-      // t at 95 % with 7 + 4 − 4 degrees of freedom: 2.365.
+      // t at 95 % with 7 + 4 − 4 degrees of freedom: 2.365, as in reference/student-t.ts.
       const agree = Math.abs(b.slope - a.slope) <= 2.365 * error;
       expect(hysteresis.slopesAgree, `${k}`).toBe(agree);
       seen.add(agree);

@@ -22,8 +22,9 @@ const files = readdirSync(engine)
 /** Test files a file is judged by, at the most; more cost minutes a fault and seldom find another. */
 const JUDGES = 5;
 /** Tests that work a great deal, and judge only the file they are named for. */
-const BUSY =
-  /^(?:any-text|calibration|designation|pair-search|play-batch|practice-rig|random|readings-table|simulator)\./;
+const BUSY = /^(?:any-text|calibration|designation|pair-search|play-batch|random|readings-table|simulator)\./;
+/** Files whose work is only seen in that of another. */
+const SEEN_IN = { 'pair-row.ts': 'pair-search.test.ts', 'pair-catalogue.ts': 'pair-search.test.ts' };
 
 /** The tests of a file: of its relations if it has any, those named for it, and those that speak most of what it exports. */
 const testsOf = (file) => {
@@ -32,6 +33,7 @@ const testsOf = (file) => {
   const spoken = new RegExp(`\\b(?:${exported.join('|')})\\b`, 'g');
   const weight = (test) => {
     if (`${file.replace('.ts', '')}-`.startsWith(test.replace('.test.ts', '-'))) return Number.POSITIVE_INFINITY;
+    if (SEEN_IN[file] === test) return Number.POSITIVE_INFINITY;
     if (BUSY.test(test)) return 0;
     if (test === 'relations.test.ts' && source.includes('relation({')) return Number.MAX_VALUE;
     return readFileSync(join(tests, test), 'utf8').match(spoken)?.length ?? 0;
