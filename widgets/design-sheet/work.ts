@@ -258,11 +258,7 @@ const seatOf = (numbers: Numbers, used: number, check: Note): Seated => {
   }
   const { A, C } = verdict.value;
   const seated = A.kind === 'seated' && C.kind === 'seated';
-  for (const [name, thread] of [
-    ['A', A],
-    ['C', C],
-  ] as const)
-    check(thread.kind === 'seated', () => `Thread ${name}: ${thread.says}`);
+  for (const thread of [A, C]) check(thread.kind === 'seated', () => thread.says);
   const most = preload.value.given.load.most;
   const spring = verdict.value.springs[0];
   return {
