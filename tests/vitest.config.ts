@@ -8,8 +8,8 @@ for (const engine of ENGINES) if (!here.includes(engine)) console.warn(leftOut(e
 
 /**
  * Asked of Firefox and WebKit at every run: pointer, wheel and keys, typing, storage and files, addresses, workers, paper, pages
- * without script or network, and the policy. The other files rest on these, and are asked of Chromium alone unless ENGINES=all, since the whole is to
- * stay under ten minutes on two cores.
+ * without script or network, and the policy. The other files rest on these, and are asked of Chromium alone unless ENGINES=all,
+ * since the whole is to stay under ten minutes on two cores.
  */
 const EVERYWHERE = [
   'calibrate',
@@ -22,6 +22,12 @@ const EVERYWHERE = [
   'typing',
   'units-and-address',
 ];
+
+const all = process.env.ENGINES === 'all';
+if (!all && here.length > 1)
+  console.info(
+    `Chromium is asked all browser tests, Firefox and WebKit ${EVERYWHERE.length} files of them; ENGINES=all npm test asks every engine all.`,
+  );
 
 /** Two files at a time, which is what the smallest machine has cores for. */
 const SHARED = { maxWorkers: 2 };
@@ -51,7 +57,7 @@ export default defineConfig({
         test: {
           name: project,
           include:
-            engine === 'chromium' || process.env.ENGINES === 'all'
+            engine === 'chromium' || all
               ? ['tests/browser/**/*.test.ts']
               : EVERYWHERE.map((file) => `tests/browser/${file}.test.ts`),
           // A shared machine may hold a browser up for seconds; a fault of the page is there the second time too.
