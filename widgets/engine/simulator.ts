@@ -308,25 +308,24 @@ export const settleFlanks = (parts: Placing, flanks: FlankWindow, forces: Mutabl
     if (up || down || z >= lifts) slopeUp += (z >= pastRest ? dragCarried : -dragCarried) - pushCarried;
     else if (z < lowers) slopeUp += -dragCarried - pushCarried;
     if (slopeUp < 0 && z < highA) {
-      z = nextKink(z, highA, before, lifts, lowers, 1);
+      z = nextKink(z, highA, lifts, lowers, 1);
       continue;
     }
     let slopeDown = (z > before ? dragTurned : -dragTurned) - pushTurned;
     if (up || down || z > lifts) slopeDown += (z > pastRest ? dragCarried : -dragCarried) - pushCarried;
     else if (z <= lowers) slopeDown += -dragCarried - pushCarried;
     if (!(slopeDown > 0 && z > lowA)) break;
-    z = nextKink(z, lowA, before, lifts, lowers, -1);
+    z = nextKink(z, lowA, lifts, lowers, -1);
   }
   parts.turned = z;
   parts.carried = up ? z + highC : down ? z + lowC : Math.max(z + lowC, Math.min(z + highC, rest));
 };
 
-/** The nearest of the kinks beyond z in this sense, or the end. */
-const nextKink = (z: number, end: number, k1: number, k2: number, k3: number, sense: 1 | -1): number => {
+/** The nearest of the kinks of thread C beyond z in this sense, or the end. That where thread A rested is behind from the start. */
+const nextKink = (z: number, end: number, k1: number, k2: number, sense: 1 | -1): number => {
   let next = end;
   if ((k1 - z) * sense > 0 && (next - k1) * sense > 0) next = k1;
   if ((k2 - z) * sense > 0 && (next - k2) * sense > 0) next = k2;
-  if ((k3 - z) * sense > 0 && (next - k3) * sense > 0) next = k3;
   return next;
 };
 
