@@ -224,6 +224,26 @@ describe('the designs of the notebook', () => {
     });
 });
 
+describe('words round a size', () => {
+  it.each([
+    ['8 mm x 20 thread per inch', '8 mm × 20 tpi'],
+    ['8 mm x 20 threads per in', '8 mm × 20 tpi'],
+    ['1/4-20 t.p.i', '1/4-20 UNC'],
+    ['6 millimetre x 1', '6 mm × 1 mm'],
+    ['#   10-32', '#10-32 UNF'],
+    ['1/4-20 left-handed', '1/4-20 UNC LH'],
+    ['1/4-20 lefthand', '1/4-20 UNC LH'],
+    ['1/4-20 right', '1/4-20 UNC'],
+    ['1/4-20 righthand', '1/4-20 UNC'],
+    ['1/4-20  -  LH', '1/4-20 UNC LH'],
+    ['M10x1.5 cl 6g', 'M10×1.5-6g'],
+    ['M10x1.5 cl.6g', 'M10×1.5-6g'],
+    ['M10  -  6g', 'M10×1.5-6g'],
+  ])('are read however they are spelt: %s', (typed, written) => {
+    expect(read(typed).designation).toBe(written);
+  });
+});
+
 describe('notes', () => {
   const NOTED: readonly (readonly [typed: string, ...pieces: string[]])[] = [
     ['M10', 'the coarse pitch of M10 was taken, 1.5 mm'],
@@ -335,6 +355,13 @@ describe('readThread refuses', () => {
     ['1/2-10 ACME', 'trapezoidal thread'],
     ['2BA', 'British Association'],
     ['0 BA', 'British Association'],
+    ['BA 4', 'British Association'],
+    ['W1/2', 'Whitworth thread'],
+    ['W 1/2-12', 'Whitworth thread'],
+    ['Rd40', 'round or buttress thread'],
+    ['Rd 40x4', 'round or buttress thread'],
+    ['S20x2', 'round or buttress thread'],
+    ['S 20', 'round or buttress thread'],
     ['1/4 BSW', 'Whitworth thread', '55°'],
     ['1/4-26 BSF', 'Whitworth thread'],
     ['MJ10x1.5', 'controlled root radius'],
