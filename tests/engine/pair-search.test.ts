@@ -386,6 +386,36 @@ describe('an empty answer', () => {
     expect(walls).toBeCloseTo(Math.max(...WITH_SHOP.root) - Math.min(...WITH_SHOP.bore), 9);
   });
 
+  it.each([
+    ['the finest', 0.001, Math.min],
+    ['the coarsest', 50, Math.max],
+  ])('measures nearness by the motion: where all are off to one side, %s', (_, motion, end) => {
+    // Leads of unlike hands add, so the two ends are twice the least and the largest lead.
+    const answer = nothing(STANDARD, { motion: mm(motion), hands: 'opposite' });
+    expect(answer.most).toBe('motion');
+    expect(answer.nearest?.Delta).toBeCloseTo(2 * end(...STANDARD.candidates.map(({ thread }) => thread.L)), 9);
+  });
+
+  it.each([
+    ['above all there are', 100, 200],
+    ['below all there are', 0.1, 0.5],
+    ['between two sizes', 5.85, 5.9],
+  ])('measures nearness by the diameters, for bounds %s', (_, smallest, largest) => {
+    const outside = (a: number, b: number) =>
+      Math.max(0, smallest - Math.min(a, b)) + Math.max(0, Math.max(a, b) - largest);
+    const sizes = STANDARD.candidates.map(({ thread }) => thread.d);
+    const least = Math.min(...sizes.flatMap((a) => sizes.map((b) => outside(a, b))));
+    const answer = nothing(STANDARD, {
+      smallest: mm(smallest),
+      largest: mm(largest),
+      motion: mm(0.25),
+      band: 1000 / 11,
+    });
+    expect(answer.most).toBe('size');
+    expect(answer.also).toEqual([]);
+    expect(outside(answer.nearest?.A.d ?? 0, answer.nearest?.C.d ?? 0)).toBeCloseTo(least, 9);
+  });
+
   it('names what else the nearest pair fails', () => {
     const answer = nothing(STANDARD, { motion: mm(0.001), band: 0.01, owned: 'both', hands: 'same' });
     expect([answer.most, ...answer.also].sort()).toEqual(['motion', 'owned']);
