@@ -416,6 +416,15 @@ describe('an empty answer', () => {
     expect(outside(answer.nearest?.A.d ?? 0, answer.nearest?.C.d ?? 0)).toBeCloseTo(least, 9);
   });
 
+  it('measures nearness by the stroke: where none is long enough, the longest', () => {
+    const all = STANDARD.candidates.map(({ thread: { d, L } }) => ({ L, turns: d / L }));
+    // Unlike hands: the leads add, for as many turns as the shorter of the two threads, one diameter long, has.
+    const longest = Math.max(...all.flatMap((a) => all.map((c) => (a.L + c.L) * Math.min(a.turns, c.turns))));
+    const answer = nothing(STANDARD, { leastStroke: mm(150), hands: 'opposite', motion: mm(1), band: 1000 / 11 });
+    expect(answer.most).toBe('stroke');
+    expect(answer.nearest?.stroke).toBeCloseTo(longest, 6);
+  });
+
   it('names what else the nearest pair fails', () => {
     const answer = nothing(STANDARD, { motion: mm(0.001), band: 0.01, owned: 'both', hands: 'same' });
     expect([answer.most, ...answer.also].sort()).toEqual(['motion', 'owned']);
