@@ -6,6 +6,7 @@ import { cpSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:f
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { chromium } from 'playwright-core';
+import { stylesOf } from '../../widgets/press/one-file.mjs';
 import { LAUNCH } from '../setup/chromium.mjs';
 import { median, notebook, serve } from './support.mjs';
 
@@ -14,15 +15,14 @@ export const title = 'First paint on a slow line, ms (median of 5), and what had
 const PAGES = ['index.html', 'one-screw.html', 'effort-and-feel.html'];
 const LINE = { offline: false, latency: 150, downloadThroughput: 200_000, uploadThroughput: 94_000 };
 const ROUNDS = 5;
-const STYLE = /<style>([\s\S]*?)<\/style>/;
 
 export const bench = async (line) => {
   const folder = await notebook();
   const apart = mkdtempSync(join(tmpdir(), 'notebook-apart-'));
   cpSync(folder, apart, { recursive: true });
-  const [, css] = STYLE.exec(readFileSync(join(folder, 'index.html'), 'utf8'));
+  const css = stylesOf(readFileSync(join(folder, 'index.html'), 'utf8'));
   writeFileSync(join(apart, 'style.css'), css);
-  const linked = (html) => html.replace(STYLE, '<link rel="stylesheet" href="style.css">');
+  const linked = (html) => html.replace(`<style>${css}</style>`, '<link rel="stylesheet" href="style.css">');
   for (const [words, place, mend] of [
     ['as built', folder, undefined],
     ['styles beside it', apart, linked],

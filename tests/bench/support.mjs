@@ -14,7 +14,8 @@ export const quantile = (xs, q) =>
   [...xs].sort((a, b) => a - b)[Math.min(xs.length - 1, Math.floor(xs.length * q))] ?? Number.NaN;
 export const median = (xs) => quantile(xs, 0.5);
 export const kB = (bytes) => (bytes / 1000).toFixed(1);
-export const gzipped = (path) => gzipSync(readFileSync(path), { level: 9 });
+export const packed = (content) => gzipSync(content, { level: 9 });
+export const gzipped = (path) => packed(readFileSync(path));
 export const wait = (ms) => new Promise((done) => setTimeout(done, ms));
 
 let built;

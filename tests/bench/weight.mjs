@@ -1,8 +1,8 @@
 /** What is sent, by file, packed as hosts pack it. */
 import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { gzipSync } from 'node:zlib';
-import { gzipped, kB, notebook } from './support.mjs';
+import { stylesOf } from '../../widgets/press/one-file.mjs';
+import { gzipped, kB, notebook, packed } from './support.mjs';
 
 export const title = 'Weight, kB packed with gzip; aim: script of every page ≤ 60, a page with a plot ≤ 150';
 
@@ -16,8 +16,7 @@ export const bench = async (line) => {
   line('script of every page', kB(page));
   line('plot library, before the first plot', kB(library));
   line('both, and the figure motion-plot', kB(page + library + sizeOf('motion-plot-')));
-  const [styles] = /<style>[\s\S]*?<\/style>/.exec(readFileSync(join(folder, 'index.html'), 'utf8')) ?? [''];
-  line('styles, in every page', kB(gzipSync(styles, { level: 9 }).length));
+  line('styles, in every page', kB(packed(stylesOf(readFileSync(join(folder, 'index.html'), 'utf8'))).length));
   for (const name of readdirSync(folder).filter((file) => file.endsWith('.html')))
     line(name, kB(gzipped(join(folder, name)).length));
 };

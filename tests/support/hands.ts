@@ -37,11 +37,13 @@ const stopsOf = (place: Locator, from?: number): Promise<{ stops: Stop[]; at: nu
 /** Tab to what is looked for, from a few stops before it or from the head of the figure; whole pages are tabbed through where access is asked. */
 export const tabTo = async (place: Locator, found: (at: Stop) => boolean, what: string): Promise<void> => {
   const wanted = (await stopsOf(place)).stops.findIndex(found);
-  if (wanted >= 0) await stopsOf(place, wanted - 3);
-  // A box that scrolls is a stop in some browsers.
-  for (let i = 0; i < 6 && wanted >= 0; i++) {
-    await place.page().keyboard.press('Tab');
-    if ((await stopsOf(place)).at === wanted) return;
+  if (wanted >= 0) {
+    await stopsOf(place, wanted - 3);
+    // A box that scrolls is a stop in some browsers.
+    for (let i = 0; i < 6; i++) {
+      await place.page().keyboard.press('Tab');
+      if ((await stopsOf(place)).at === wanted) return;
+    }
   }
   throw new Error(`Tab comes to no ${what}`);
 };

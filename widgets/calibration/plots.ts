@@ -93,17 +93,16 @@ export const cloudOf = (c: Calibration, view: UnitView): Cloud => {
     unit: axisUnit(Math.max(Math.abs(y[0]), Math.abs(y[1])), view),
   });
   const frames = { readings: frame(z), residuals: frame(e) };
-  let drawn = 0;
-  const points = (kind: 'reading' | 'off', f: Frame): string =>
-    DIRECTIONS.map((direction) => {
+  const points = (kind: 'reading' | 'off', f: Frame): { svg: string; count: number } => {
+    const drawn = DIRECTIONS.map((direction) => {
       const { turns, [kind]: values } = columns[direction];
-      const kept = extremes(turns, values, x, COLUMNS);
-      drawn += kept.length;
-      const marks = kept.map((i) =>
+      const marks = extremes(turns, values, x, COLUMNS).map((i) =>
         marker(direction, [xAt(f, turns[i] ?? 0), yAt(f, values[i] ?? 0)], markSize(rows.length)),
       );
-      return `<path class="reading ${direction}" d="${marks.join('')}"/>`;
-    }).join('');
+      return { svg: `<path class="reading ${direction}" d="${marks.join('')}"/>`, count: marks.length };
+    });
+    return { svg: drawn.map((d) => d.svg).join(''), count: drawn.reduce((sum, d) => sum + d.count, 0) };
+  };
   const [left, right] = span;
   const curve = (at: (n: number) => number, f: Frame): string =>
     polyline(
@@ -121,15 +120,14 @@ export const cloudOf = (c: Calibration, view: UnitView): Cloud => {
   const straight = [left, right].map(
     (n): Point => [xAt(frames.readings, n), yAt(frames.readings, line.intercept + line.slope * n)],
   );
-  const first = points('reading', frames.readings);
-  const drawnOnce = drawn;
+  const readings = points('reading', frames.readings);
   return {
     frames,
     marks: {
-      readings: `<path class="curve fit" d="${polyline(straight)}"/>${first}`,
-      residuals: `${models}${points('off', frames.residuals)}`,
+      readings: `<path class="curve fit" d="${polyline(straight)}"/>${readings.svg}`,
+      residuals: `${models}${points('off', frames.residuals).svg}`,
     },
-    drawn: drawnOnce,
+    drawn: readings.count,
   };
 };
 

@@ -299,7 +299,7 @@ const draw = (numbers: Numbers, view: UnitView): Result<string> => {
       `<ul class="legend">${legendItem('carried', undefined, 'carried part')}${legendItem('base', DASH, 'without periodic error')}${key('back', 'runs back; stands still at both edges')}${key('slow', `nearly stands, below ${show(NEARLY_STANDS, { shown: 'percent' }, 'metric')} of the net lead`)}</ul>` +
       panelHtml(both.place, 'Position', 5, marks('place', s, both, d)) +
       panelHtml(both.rate, 'Motion per turn, at each point', 5, marks('rate', s, both, d)) +
-      `${readoutHtml(readout(s, view))}`,
+      readoutHtml(readout(s, view)),
   );
 };
 

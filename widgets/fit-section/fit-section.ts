@@ -56,7 +56,7 @@ const draw = (numbers: Numbers, view: UnitView): Result<string> => {
       `<text class="figure-note" x="${COLUMNS.A + 20}" y="14" text-anchor="middle">engaged</text>${bar('A')}${bar('C')}</svg></div>` +
       `<div class="fit-side">${engagementPlot(s, { size: (l) => show(Number(l.toPrecision(3)), { shown: 'size' }, short(view)), count: (n) => numeral(Number(n.toFixed(2))) })}` +
       `<div class="fit-row">${knobSvg(s.standing.n, 'hexagon', FLATS, 'Turned part, from above')}${lens(s, view)}</div></div>` +
-      `${readoutHtml(readout(s, view))}`,
+      readoutHtml(readout(s, view)),
   );
 };
 

@@ -205,7 +205,7 @@ const draw = (numbers: Numbers, view: UnitView): Result<string> => {
       `<ul class="legend">${legendItem('carried', undefined, 'this pair')}${legendItem('base', DASH.nominal, 'nominal')}${legendItem('worst', DASH.worst, `worst case${were}`)}${legendItem('rss', DASH.rss, `root-sum-square${were}`)}</ul>` +
       panelHtml(off, 'How far off the carried part is', 9, marks('off', s, view)) +
       panelHtml(rate, 'Motion of a turn', 9, marks('rate', s, view)) +
-      `${readoutHtml(readout(s, view))}`,
+      readoutHtml(readout(s, view)),
   );
 };
 

@@ -3,9 +3,9 @@
  * its own. The curves are drawn once for a pair; turning only moves the marks.
  */
 import * as Plot from '@observablehq/plot';
-import { good, type Result, type Thread, UNITS, type Unit } from '../engine/index.ts';
+import { good, type Result, type Thread, type Unit } from '../engine/index.ts';
 import { chartSvg, numberAxis } from '../plots/chart.ts';
-import { axisUnit, legendItem } from '../plots/frame.ts';
+import { axisUnit, legendItem, perMillimetre } from '../plots/frame.ts';
 import { numeral, show, type UnitView, withSign } from '../shared/format.ts';
 import type { Numbers } from '../shared/numbers.ts';
 import { pairOf } from '../shared/pair-of.ts';
@@ -53,7 +53,7 @@ const y = (z: number, reach: number) =>
   MARGIN.top + ((1 - z / reach / 1.08) / 2) * (HEIGHT - MARGIN.top - MARGIN.bottom);
 
 const plotOf = (shown: readonly Curve[], { reach, unit }: { reach: number; unit: Unit }, title: string): string => {
-  const factor = 1 / UNITS[unit].factor;
+  const factor = perMillimetre(unit);
   const limit = reach * factor * 1.08;
   const ends = [-REACH, REACH];
   return chartSvg({ width: WIDTH, height: HEIGHT, margin: MARGIN }, title, {

@@ -29,7 +29,10 @@ export const firstView = (search: string): UnitView => {
 /** Storage may be denied; the switch then lasts as long as the address. */
 export const rememberView = (view: UnitView): void => keepText(KEPT_VIEW, view);
 
-/** The search part for the present state; empty where nothing differs from the chapter's own numbers. */
+/**
+ * The search part for the present state; empty where nothing differs from the chapter's own numbers. Always with metric units,
+ * whatever the reader sees, so that a link means the same to the next reader.
+ */
 export const addressOf = (store: Store, search: string): string => {
   const parameters = new URLSearchParams(search);
   for (const [id, set] of store.sets)
@@ -39,8 +42,7 @@ export const addressOf = (store: Store, search: string): string => {
         field === undefined || store.pristine(id, name)
           ? undefined
           : field.reason === undefined
-            ? // Always with metric units, whatever the reader sees, so that a link means the same to the next reader.
-              writeValue(field.input, field.value, 'metric')
+            ? writeValue(field.input, field.value, 'metric')
             : field.text;
       // A list too long for a link is left out of it; its field says so.
       if (text === undefined || !isCarried(text)) parameters.delete(`${id}.${name}`);

@@ -22,10 +22,9 @@ import {
   type Thread,
   type ThreadFit,
   turnsLost,
-  UNITS,
 } from '../engine/index.ts';
 import { chartSvg, numberAxis } from '../plots/chart.ts';
-import { axisUnit } from '../plots/frame.ts';
+import { axisUnit, perMillimetre } from '../plots/frame.ts';
 import { grouped, numeral, show, type UnitView } from '../shared/format.ts';
 import type { Numbers } from '../shared/numbers.ts';
 import { pairOf } from '../shared/pair-of.ts';
@@ -134,7 +133,7 @@ const MARGIN = { top: 44, right: 16, bottom: 36, left: 62 };
 
 const picture = (s: State, view: UnitView): string => {
   const { from, to, counts } = s.drawn.histogram;
-  const factor = 1 / UNITS[axisUnit(to, view)].factor;
+  const factor = perMillimetre(axisUnit(to, view));
   // Zones of no width still need some paper.
   const [low, high] = to > from ? [from, to] : [from * 0.99, to * 1.01 + 1e-6];
   const share = (c: number) => (100 * c) / s.batch.together;

@@ -33,6 +33,9 @@ export const axisUnit = (largest: number, view: UnitView): Unit => {
   return largest >= 2.54 ? 'in' : largest >= 0.0254 ? 'thou' : largest >= 0.00254 ? 'tenths' : 'millionths';
 };
 
+/** How many of this unit a millimetre is. */
+export const perMillimetre = (unit: Unit): number => 1 / UNITS[unit].factor;
+
 const ROUND = [1, 1.5, 2, 3, 5, 7.5, 10];
 
 /** The next round amount of this unit that is no smaller, in mm; a scale keeps still while values stay below it. */
@@ -58,7 +61,7 @@ const frameSvg = (frame: Frame, title: string, ticks: number): string => {
 };
 
 const drawnFrame = (frame: Frame, title: string, ticks: number): string => {
-  const factor = 1 / UNITS[frame.unit].factor;
+  const factor = perMillimetre(frame.unit);
   const [bottom, top] = [frame.y[0] * factor, frame.y[1] * factor];
   return chartSvg({ width: WIDTH, height: HEIGHT, margin: MARGIN }, title, {
     x: numberAxis(...frame.x, ticks),

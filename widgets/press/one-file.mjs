@@ -31,6 +31,9 @@ const router = () => {
   });
 };
 
+/** The text of the styles that stand in a built page. */
+export const stylesOf = (html) => /<style>([\s\S]*?)<\/style>/.exec(html)?.[1] ?? '';
+
 export const writeOneFile = (folder) => {
   const names = readdirSync(folder).filter((name) => name.endsWith('.html') && name !== ONE_FILE);
   const assets = readdirSync(join(folder, 'assets'));
@@ -49,8 +52,7 @@ export const writeOneFile = (folder) => {
     }),
   );
   // The styles are those of any page, with the fonts in them.
-  const [, styles = ''] = /<style>([\s\S]*?)<\/style>/.exec(readFileSync(join(folder, 'index.html'), 'utf8')) ?? [];
-  const style = styles.replace(
+  const style = stylesOf(readFileSync(join(folder, 'index.html'), 'utf8')).replace(
     /url\(([^)]+\.woff2)\)/g,
     (_, font) => `url(data:font/woff2;base64,${readFileSync(join(folder, font)).toString('base64')})`,
   );

@@ -4,9 +4,9 @@
  * drawn over them as it is done.
  */
 import * as Plot from '@observablehq/plot';
-import { bad, good, plain, type Result, stepsLost, turns, UNITS } from '../engine/index.ts';
+import { bad, good, plain, type Result, stepsLost, turns } from '../engine/index.ts';
 import { chartSvg, numberAxis } from '../plots/chart.ts';
-import { axisUnit, legendItem, legendKey } from '../plots/frame.ts';
+import { axisUnit, legendItem, legendKey, perMillimetre } from '../plots/frame.ts';
 import { numeral, show, type UnitView, withSign } from '../shared/format.ts';
 import { knobSvg, updateKnob, wakeKnob } from '../shared/knob.ts';
 import type { Numbers } from '../shared/numbers.ts';
@@ -74,7 +74,7 @@ const axisOf = (s: State, view: UnitView) => {
   const [low, high] = [Math.min(0, ...all), Math.max(0, ...all)];
   const room = Math.max((high - low) * 0.06, 1e-6);
   const unit = axisUnit(Math.max(high, -low), view);
-  return { low: low - room, high: high + room, unit, factor: 1 / UNITS[unit].factor };
+  return { low: low - room, high: high + room, unit, factor: perMillimetre(unit) };
 };
 type Axis = ReturnType<typeof axisOf>;
 

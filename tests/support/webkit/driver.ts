@@ -17,6 +17,9 @@ export interface Driver {
   readonly close: () => Promise<void>;
 }
 
+/** Of the screen that nobody sees; a window can be no larger. */
+export const SCREEN = { width: 2700, height: 1700 };
+
 const freePort = (): Promise<number> =>
   new Promise((done) => {
     const server = createServer();
@@ -39,7 +42,7 @@ export const startWebkit = async ({ dark }: { dark: boolean }): Promise<Driver> 
     '* { min-width: 0; min-height: 0; padding: 0; margin: 0; border-width: 0; font-size: 1px; -gtk-icon-source: none }\n',
   );
   const port = await freePort();
-  const screen = ['-a', '-s', '-screen 0 2700x1700x24'];
+  const screen = ['-a', '-s', `-screen 0 ${SCREEN.width}x${SCREEN.height}x24`];
   const process_: ChildProcess = spawn('xvfb-run', [...screen, WEBKIT_DRIVER, '-p', String(port)], {
     stdio: 'ignore',
     detached: true,

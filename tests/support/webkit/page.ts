@@ -1,9 +1,11 @@
 /** A page in WebKit: the part of playwright’s page that the tests use, over the WebDriver standard. */
-import type { Driver } from './driver.ts';
+import { type Driver, SCREEN } from './driver.ts';
 import { find, type Step } from './find.ts';
 import { roleStep, stepOf, WebkitLocator, wanted } from './locator.ts';
 
 const PATIENCE = 15_000;
+/** More than the bars of a window take. */
+const BARS = 100;
 const pause = (ms: number): Promise<void> => new Promise((done) => setTimeout(done, ms));
 
 /** Keys by the code points the standard gives them (WebDriver, section “Keyboard actions”). */
@@ -157,13 +159,14 @@ export class WebkitPage {
   title(): Promise<string> {
     return this.evaluate(() => document.title);
   }
-  /** The standard has no command for what a reader prefers: the page stays as it is, light and on a screen. */
+  /** The standard has no command for what a reader prefers: the page stays as the browser was started, and on a screen. */
   async emulateMedia(): Promise<void> {}
   viewportSize(): { width: number; height: number } | null {
     return this.#size;
   }
-  /** Sets the size of the page; the window is larger by its own bars. */
-  async setViewportSize(size: { width: number; height: number }): Promise<void> {
+  /** Sets the size of the page; the window is larger by its own bars, and the screen only so tall. */
+  async setViewportSize(asked: { width: number; height: number }): Promise<void> {
+    const size = { width: asked.width, height: Math.min(asked.height, SCREEN.height - BARS) };
     this.#size = size;
     for (let tries = 0; tries < 40; tries++) {
       const [width, height] = await this.evaluate(() => [innerWidth, innerHeight] as const);
@@ -178,7 +181,6 @@ export class WebkitPage {
       await pause(25);
     }
     const [width] = await this.evaluate(() => [innerWidth]);
-    // A screen is only so tall.
     if (width !== size.width) throw new Error(`WebKit’s window takes ${width} px, not ${size.width}`);
   }
   async sendKeys(element: unknown, text: string): Promise<void> {
