@@ -328,10 +328,10 @@ const coneContact = (
 
 const verdict = (F: number, yieldLoad: number): Pick<SeatContact, 'state' | 'says'> =>
   F <= yieldLoad
-    ? { state: 'elastic', says: `Elastic: first yield would come at ${say(yieldLoad, 2)} N.` }
+    ? { state: 'elastic', says: `Elastic: first yield would come at ${say(yieldLoad, 3)} N.` }
     : {
         state: 'past first yield',
-        says: `Past first yield, which came at ${say(yieldLoad, 2)} N: the elastic result no longer holds, the seat is dented for good and the true sink is larger.`,
+        says: `Past first yield, which came at ${say(yieldLoad, 3)} N: the elastic result no longer holds, the seat is dented for good and the true sink is larger.`,
       };
 
 export interface ContactMaterial {
