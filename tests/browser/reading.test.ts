@@ -5,6 +5,7 @@ import type { AddressInfo } from 'node:net';
 import { extname, join, normalize } from 'node:path';
 import { afterAll, beforeAll, describe, expect, inject, it } from 'vitest';
 import { engine, needs } from '../support/engines.ts';
+import { unpainted } from '../support/looks.ts';
 import {
   asFiles,
   awake,
@@ -98,12 +99,13 @@ describe('on paper, with script', () => {
 });
 
 describe('opened as files', () => {
-  it('every page wakes, every figure comes alive and the plots are fetched, with no fault on the console', async () => {
+  it('every page wakes, every figure comes alive with all its hatchings and the plots are fetched, with no fault on the console', async () => {
     const { page, turnTo } = await visit('index.html', { from: asFiles() });
     for (const name of read()) {
       await turnTo(name);
       await readThrough(page);
       expect(await page.locator('.units input').count()).toBe(3);
+      expect(await unpainted(page), name).toEqual([]);
     }
   });
 

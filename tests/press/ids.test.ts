@@ -1,9 +1,11 @@
 /** Hatchings, clips and headings are found by id over the whole page: each stands once, and each that is asked for is there. */
+import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { CHAPTERS, press } from '../support/chapters.ts';
 
 const idsIn = (html: string): string[] => [...html.matchAll(/ id="([^"]+)"/g)].map((m) => m[1] ?? '');
 const askedIn = (html: string): string[] => [...html.matchAll(/url\(#([^)]+)\)/g)].map((m) => m[1] ?? '');
+const STYLES = new URL('../../widgets/page/styles/', import.meta.url);
 const twice = (ids: readonly string[]): string[] => [...new Set(ids.filter((id, i) => ids.indexOf(id) !== i))];
 
 describe('the ids of a page', () => {
@@ -24,6 +26,20 @@ describe('the ids of a page', () => {
     expect(idsIn(html).filter((id) => id.endsWith('section-base'))).toEqual(['one-section-base', 'two-section-base']);
     expect(askedIn(html)).toContain('two-section-base');
     expect(twice(idsIn(html))).toEqual([]);
+  });
+
+  it('are asked for by no style sheet, which can’t know the numbers whose name an id carries', () => {
+    const sheets = readdirSync(STYLES).map((name) => ({ name, text: readFileSync(new URL(name, STYLES), 'utf8') }));
+    expect(sheets.length).toBeGreaterThan(10);
+    expect(sheets.filter(({ text }) => /url\(\s*["']?#/.test(text)).map(({ name }) => name)).toEqual([]);
+  });
+
+  it('leave no friction unhatched in the bars of a torque, nor in their key', () => {
+    const { html } = press(CHAPTERS.find((c) => c.file.includes('09-'))?.text ?? '');
+    const rubbing = html.match(/<rect class="piece [ac]-rub"[^>]*>/g) ?? [];
+    // Two in the key, and one a thread in each of the four bars: two pairs of threads and two threads alone.
+    expect(rubbing).toHaveLength(2 + 6);
+    for (const piece of rubbing) expect(piece).toMatch(/ fill="url\(#stop-torque-hatch-[ac]\)"/);
   });
 
   it('leave no shape without the hatching by which it is told apart from another', () => {

@@ -32,6 +32,31 @@ export const tooSmall = (page: Page): Promise<string[]> =>
       ),
   );
 
+/** What is to be painted, cut out or marked with something of the page that is not there: the browser then leaves it blank. */
+export const unpainted = (page: Page): Promise<string[]> =>
+  page.evaluate(() => {
+    const asked = [
+      'fill',
+      'stroke',
+      'clipPath',
+      'maskImage',
+      'filter',
+      'markerStart',
+      'markerMid',
+      'markerEnd',
+    ] as const;
+    const missing = [...document.querySelectorAll('svg, svg *')].flatMap((e) => {
+      const style = getComputedStyle(e);
+      return asked.flatMap((property) =>
+        [...style[property].matchAll(/url\(["']?#([^"')]+)["']?\)/g)]
+          .map(([, id = '']) => id)
+          .filter((id) => !document.getElementById(id))
+          .map((id) => `${property} of ${e.tagName}.${e.getAttribute('class')}: #${id}`),
+      );
+    });
+    return [...new Set(missing)];
+  });
+
 /** Controls and pictures without a name, ids that stand twice, and what Tab reaches though it is hidden. */
 export const illBuilt = (page: Page): Promise<string[]> =>
   page.evaluate(() => {

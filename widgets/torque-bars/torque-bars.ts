@@ -36,6 +36,16 @@ const KINDS: Readonly<Record<Kind, string>> = {
   collar: 'collar or tip',
 };
 
+/**
+ * Friction is hatched, each thread its own way. It is asked for here and not in a style sheet: on a page the ids of a figure carry
+ * the name of its set of numbers, which no style sheet knows.
+ */
+const HATCHED: Readonly<Partial<Record<Kind, string>>> = { 'a-rub': 'torque-hatch-a', 'c-rub': 'torque-hatch-c' };
+
+/** A piece of a bar or of the key; `place` is its rectangle. */
+const pieceHtml = (kind: Kind, place: string): string =>
+  `<rect class="piece ${kind}"${HATCHED[kind] === undefined ? '' : ` fill="url(#${HATCHED[kind]})"`} ${place}/>`;
+
 const piecesOf = (a: ThreadEffort | undefined, c: ThreadEffort, collar: number): Piece[] =>
   [
     ...(a
@@ -95,7 +105,10 @@ const bar = (c: Case, x: (torque: number) => number, free: number | undefined): 
   const rect = (kind: Kind, from: number, to: number, lane: 'up' | 'back'): string => {
     const [a, b] = [x(from), x(to)];
     const left = Math.min(a, b);
-    return `<rect class="piece ${kind}" x="${px(left)}" y="${lane === 'up' ? 4 : 25}" width="${px(Math.max(0.8, Math.abs(b - a)))}" height="${lane === 'up' ? 18 : 12}"/>`;
+    return pieceHtml(
+      kind,
+      `x="${px(left)}" y="${lane === 'up' ? 4 : 25}" width="${px(Math.max(0.8, Math.abs(b - a)))}" height="${lane === 'up' ? 18 : 12}"`,
+    );
   };
   const laid = (pieces: readonly Piece[], from: number, lane: 'up' | 'back'): string =>
     pieces
@@ -122,7 +135,7 @@ const split = (c: Case, view: UnitView): string =>
     .join(' ');
 
 const swatch = (kind: Kind): string =>
-  `<li><svg class="swatch" viewBox="0 0 26 14" aria-hidden="true"><rect class="piece ${kind}" x="1" y="1" width="24" height="12"/></svg>${KINDS[kind]}</li>`;
+  `<li><svg class="swatch" viewBox="0 0 26 14" aria-hidden="true">${pieceHtml(kind, 'x="1" y="1" width="24" height="12"')}</svg>${KINDS[kind]}</li>`;
 
 const HATCH = ['a', 'c']
   .map(
