@@ -120,6 +120,37 @@ describe('a designation', () => {
   });
 });
 
+describe('what a step says of the chapter’s own numbers', () => {
+  it('leaves with them and comes back with them; what holds for any numbers stays', async () => {
+    const { page } = await visit('per-flat.html');
+    const lines = page.locator('#example-travel .why');
+    const said = async () => words(lines.filter({ hasText: 'Until the first of the two threads' }));
+    expect(await said()).toContain('That is thread C.');
+    const first = lines.first();
+    const A = fieldIn(page.locator('#example-travel'), /thread A/i);
+    // The longer lead is now in the base, so thread A runs out first.
+    await type(A, 'M12x1.75');
+    await page.waitForFunction(() => document.querySelector('#example-travel [data-own]')?.checkVisibility() === false);
+    expect(await lines.locator('[data-own]:visible').count()).toBe(0);
+    expect(await lines.filter({ hasText: 'Until the first of the two threads' }).isVisible()).toBe(true);
+    expect(await first.isVisible()).toBe(true);
+    await type(A, 'M10x1.5');
+    await page.waitForFunction(() => document.querySelector('#example-travel [data-own]')?.checkVisibility() === true);
+    expect(await lines.locator('[data-instead]:visible').count()).toBe(0);
+  });
+
+  it('has the relation’s own sentence in its place where it was all that was said', async () => {
+    const { page } = await visit('one-screw.html');
+    const line = page.locator('#example-two-start .why').first();
+    const own = line.locator('[data-own]');
+    const instead = line.locator('[data-instead]');
+    expect([await own.isVisible(), await instead.isVisible()]).toEqual([true, false]);
+    await type(fieldIn(page.locator('#example-two-start'), /thread/i), 'M16x2');
+    await instead.waitFor();
+    expect(await own.isVisible()).toBe(false);
+  });
+});
+
 describe('equal leads', () => {
   it('are said in words everywhere, and nothing is divided by nought', async () => {
     const { page } = await visit('two-screws.html?foot.C=M10x1.5');

@@ -109,6 +109,16 @@ describe('readStepLine', () => {
       text: '17.14',
     });
   });
+  it('tells a reason, true of any numbers, from a remark on those of the chapter', () => {
+    for (const [end, why, remark] of [
+      [' # The price.', 'The price.', undefined],
+      [' #! Too dear.', undefined, 'Too dear.'],
+      [' # The price. #! Too dear, {{! 1 mm }}.', 'The price.', 'Too dear, {{! 1 mm }}.'],
+    ] as const) {
+      const { step } = valueIn(readStepLine(`net-lead = 87.50 µm${end}`));
+      expect([step.why, step.remark], end).toEqual([why, remark]);
+    }
+  });
   it('counts a trailing nought as a digit and half a unit of the last as allowed', () => {
     const { step, expected } = valueIn(readStepLine('net-lead = 87.50 µm'));
     expect(step.digits).toBe(4);

@@ -88,6 +88,19 @@ const CASES: readonly (readonly [string, string, string, RegExp, number?])[] = [
   ],
   ['a step that expects nothing', 'net-motion = 87.50 µm', 'net-motion', /does not say what you expect/],
   [
+    'a number in the reason of a step, which the reader may change',
+    '# The difference.\nnet-motion',
+    '# Less than {{! 0.1 mm }}.\nnet-motion',
+    /The reason of this step states “0\.1”.*after #! in place of #/,
+  ],
+  [
+    'a thread in the reason of a step',
+    '# The difference.\nnet-motion',
+    '# The difference. M10 goes down.\nnet-motion',
+    /The reason of this step states “M10”/,
+  ],
+  ['a remark on a number, which is no step', 'n = 1 from -4 to 4', 'n = 1 from -4 to 4 #! turns', /Read “#! turns” as a unit/],
+  [
     'a wrong number in a sentence',
     '{{ turned.Delta = 87.50 µm }}',
     '{{ turned.Delta = 87.4 µm }}',
@@ -468,4 +481,30 @@ describe('the real chapters, spoilt', () => {
     }
     expect(moved).toBeGreaterThanOrEqual(30);
   }, 120_000);
+});
+
+describe('the reason of a step', () => {
+  const lineOf = (reason: string): string => {
+    const { html, mistakes } = press(
+      GOOD.replace('net-lead = 87.50 µm # The difference.\n', `net-lead = 87.50 µm${reason}\n`),
+    );
+    expect(mistakes).toEqual([]);
+    const why = parseHTML(`<body>${html}</body>`).document.querySelector('#example-turned .why');
+    return [...(why?.childNodes ?? [])]
+      .map((n) => `${n.nodeType === 3 ? '' : (n as Element).hasAttribute('data-own') ? '!' : '?'}${n.textContent}`)
+      .join('|');
+  };
+
+  it('stands for any numbers; a remark on the chapter’s own is marked, and has the relation’s sentence behind it', () => {
+    expect(lineOf(' # The difference.')).toBe('The difference.');
+    expect(lineOf('')).toMatch(/^Net lead/);
+    expect(lineOf(' # The difference. #! Up, by {{! 0.1 mm }} at most.')).toBe(
+      'The difference. |!Up, by 0.1 mm at most.',
+    );
+    expect(lineOf(' #! Thread C is the coarser.')).toMatch(/^!Thread C is the coarser\.\|\?Net lead/);
+  });
+
+  it('may state a number that follows the reader’s, or stands in algebra', () => {
+    expect(lineOf(' # It is {{ now foot: net-lead = 87.50 µm }}, from $2*pi$.')).toContain('87.50');
+  });
 });

@@ -7,7 +7,15 @@ import type { Store } from './store.ts';
 
 export const wakeExample = (place: HTMLElement, set: string, steps: readonly Step[], store: Store): void => {
   const lines = all(place, '[data-step]');
-  const refresh = () => writeSteps(lines, steps, runSteps(steps, store.scope(set)), store.view());
+  const remarks = all(place, '[data-own]');
+  const instead = all(place, '[data-instead]');
+  const refresh = () => {
+    writeSteps(lines, steps, runSteps(steps, store.scope(set)), store.view());
+    // Any number of the set may be one that a remark compares with, also where the line itself does not take it.
+    const own = store.sets.get(set)?.inputs.every(({ name }) => store.pristine(set, name)) ?? true;
+    for (const remark of remarks) remark.hidden = !own;
+    for (const reason of instead) reason.hidden = own;
+  };
   refresh();
   store.onDrawn((sets, view) => {
     if (view || sets.has(set)) refresh();

@@ -104,6 +104,7 @@ export const readBlock = (
     if (title === '') book.note(opening, `The example “${id}” has no title; write “example ${id}: title”.`);
     const steps = readLines(body, line, set, declared, book);
     checkSteps(steps, startScope(set, declared), book);
+    checkReasons(steps, book);
     if (steps.length === 0) book.note(opening, `The example “${id}” has no steps.`);
     const block: Example = {
       kind: 'example',
@@ -237,6 +238,19 @@ const checkSteps = (steps: readonly PlacedStep[], scope: Record<string, number>,
       const fault = expectationFault(placed, outcome.value);
       if (fault !== undefined) book.note(placed.line, fault);
     }
+  }
+};
+
+/** The reader may change any number of an example, so a reason that states one would become false. */
+const checkReasons = (steps: readonly PlacedStep[], book: Ledger): void => {
+  for (const { step, line } of steps) {
+    const held = step.why?.replace(/\{\{\s*now\b.*?\}\}|\$.*?\$|\]\(.*?\)/g, '') ?? '';
+    const [stated] = /\S*\d\S*/.exec(held) ?? [];
+    if (stated !== undefined)
+      book.note(
+        line,
+        `The reason of this step states “${stated}”, which is false once the reader changes a number; write it as a remark on the chapter’s own numbers, after #! in place of #.`,
+      );
   }
 };
 

@@ -105,7 +105,9 @@ export interface ExpectedStep {
 }
 
 export const readStepLine = (line: string): Result<ExpectedStep> => {
-  const { body, comment } = splitComment(line);
+  // A remark comes last, after the reason if there is one.
+  const at = /\s#!\s+(.*)$/.exec(line);
+  const { body, comment } = splitComment(at ? line.slice(0, at.index) : line);
   const call = readCall(body);
   if (!call.ok) return call;
   const { step, rest } = call.value;
@@ -118,7 +120,12 @@ export const readStepLine = (line: string): Result<ExpectedStep> => {
   const reading = readQuantity(expected[1], fact.unit, fieldUnit(step.output, 'metric'));
   if (!reading.ok) return reading;
   return good({
-    step: { ...step, digits: reading.value.digits, ...(comment === undefined ? {} : { why: comment }) },
+    step: {
+      ...step,
+      digits: reading.value.digits,
+      ...(comment === undefined ? {} : { why: comment }),
+      ...(at?.[1] === undefined ? {} : { remark: at[1].trim() }),
+    },
     expected: reading.value,
     text: expected[1].trim(),
   });

@@ -26,7 +26,7 @@ export const renderExample = (example: Example, declared: Declared, inline: Inli
   const used = usedBy(example.steps);
   const inputs = asSet(example.set, declared).inputs.filter((i) => i.kind !== 'choice' && used(i.name));
   const steps = example.steps
-    .map((step, i) => renderStep(step, i, outcomes[i], (why) => inline(why, example.lines[i] ?? 1)))
+    .map((step, i) => renderStep(step, i, outcomes[i], (text) => inline(text, example.lines[i] ?? 1)))
     .join('');
   return (
     `<section class="example" id="example-${example.id}" data-example="${example.id}" aria-labelledby="example-${example.id}-name">` +
@@ -68,7 +68,7 @@ export const renderStep = (
   step: Step,
   index: number,
   outcome: StepOutcome | undefined,
-  inline: (why: string) => string,
+  inline: (text: string) => string,
 ): string => {
   const relation = relationNamed(step.relation);
   if (!relation || !outcome) return '';
@@ -90,9 +90,16 @@ export const renderStep = (
     ? `<span class="equals">=</span> <span class="value">${show(outcome.value, dress, 'metric')}</span>`
     : escapeText(outcome.reason);
   return (
-    `<li data-step="${index}"><p class="why">${step.why === undefined ? escapeText(relation.says) : inline(step.why)}</p>${algebra}` +
+    `<li data-step="${index}"><p class="why">${reasonHtml(step, relation.says, inline)}</p>${algebra}` +
     `<div class="result" data-sym="${step.as}" data-result>${result}</div></li>`
   );
+};
+
+/** Why a step is taken. A remark without a reason has the relation's own sentence ready to take its place. */
+const reasonHtml = ({ why, remark }: Step, says: string, inline: (text: string) => string): string => {
+  if (remark === undefined) return why === undefined ? escapeText(says) : inline(why);
+  const own = `<span data-own>${inline(remark)}</span>`;
+  return why === undefined ? `${own}<span data-instead hidden>${escapeText(says)}</span>` : `${inline(why)} ${own}`;
 };
 
 export const renderFigure = (figure: Figure, declared: Declared, caption: string): string => {

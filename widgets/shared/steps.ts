@@ -15,7 +15,10 @@ export interface Step {
   readonly as: SymbolName;
   /** Significant digits to print. */
   readonly digits: number;
+  /** Why this step, true for any numbers. */
   readonly why?: string;
+  /** What is to be seen in the chapter's own numbers: it leaves the page while the reader's stand in their place. */
+  readonly remark?: string;
 }
 
 export type StepOutcome =
