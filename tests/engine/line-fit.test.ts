@@ -148,8 +148,10 @@ describe('lineFit', () => {
       'Read 3 places and 2 readings; each place needs one reading: give as many of both.',
     );
     for (const wrong of [Number.NaN, Number.POSITIVE_INFINITY, 1e200])
-      expect(reasonIn(lineFit([0, 1, wrong], [0, 1, 2]))).toBe(`Row 3 reads ${wrong} and 2; give two numbers.`);
-    expect(reasonIn(lineFit([0, 1, 2], [0, -1e200, 2]))).toBe('Row 2 reads 1 and −1e+200; give two numbers.');
+      expect(reasonIn(lineFit([0, 1, wrong], [0, 1, 2]))).toBe(`Row 3 reads ${asRead(wrong)} and 2; give two numbers.`);
+    expect(reasonIn(lineFit([0, 1, 2], [0, -1e200, 2]))).toBe(
+      'Row 2 reads 1 and less than −1000000000000; give two numbers.',
+    );
     expect(lineFit([-1e100, 0, 1e100], [1e100, 0, -2e99]).ok).toBe(true);
   });
 

@@ -50,6 +50,8 @@ describe('why a number can’t stand for a symbol', () => {
     ['h', '1', 'Hand: read 1, which is not a number; give one from −1 to 1.'],
     ['n', -601, 'Turns, clockwise seen from above: read −601 turns; give a value from −600 turns to 600 turns.'],
     ['phi_w', (61 * Math.PI) / 180, 'Angle of the wedge: read 61°; give a value from 0° to 60°.'],
+    ['phi_w', Number.MAX_VALUE, 'Angle of the wedge: read more than 1000000000000°; give a value from 0° to 60°.'],
+    ['P', 2.54e303, 'Pitch: read more than 1000000000000 mm; give a value from 0.05 mm to 26 mm.'],
     [
       'Delta',
       -120.5,

@@ -22,13 +22,26 @@ describe('say', () => {
 
 describe('asRead', () => {
   it('keeps every digit of a number and gives it a true minus', () => {
-    expect([-120.0000001, -0, 1e-7, -1e200, Number.NaN, -1 / 0].map(asRead)).toEqual([
+    expect([-120.0000001, -0, 5e-7, Number.NaN, -1 / 0].map(asRead)).toEqual([
       '−120.0000001',
       '0',
-      '1e−7',
-      '−1e+200',
+      '0.0000005',
       'NaN',
       '−Infinity',
+    ]);
+  });
+
+  it('has no exponent, however large or small the number', () => {
+    expect([1e21, -1e200, 1e20].map(asRead)).toEqual([
+      'more than 1000000000000',
+      'less than −1000000000000',
+      '100000000000000000000',
+    ]);
+    expect([-2.5e-8, 1e-12, 9e-13, -5e-324].map(asRead)).toEqual([
+      '−0.000000025',
+      '0.000000000001',
+      'just above 0',
+      'just below 0',
     ]);
   });
 

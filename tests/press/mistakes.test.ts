@@ -99,7 +99,12 @@ const CASES: readonly (readonly [string, string, string, RegExp, number?])[] = [
     '# The difference. M10 goes down.\nnet-motion',
     /The reason of this step states “M10”/,
   ],
-  ['a remark on a number, which is no step', 'n = 1 from -4 to 4', 'n = 1 from -4 to 4 #! turns', /Read “#! turns” as a unit/],
+  [
+    'a remark on a number, which is no step',
+    'n = 1 from -4 to 4',
+    'n = 1 from -4 to 4 #! turns',
+    /Read “#! turns” as a unit/,
+  ],
   [
     'a wrong number in a sentence',
     '{{ turned.Delta = 87.50 µm }}',

@@ -100,7 +100,9 @@ const allowed = (fact: SymbolFact): string =>
 /** A bound in the unit a reader thinks in: angles in degrees, everything else as the engine holds it. */
 const inUnit = (value: number, fact: SymbolFact): string => {
   const text = (x: number) => asRead(Number(x.toPrecision(6)));
-  if (fact.unit === 'rad') return `${text((value * 180) / Math.PI)}°`;
+  // The largest numbers would grow past all numbers on the way to degrees.
+  const degrees = Math.min(Number.MAX_VALUE, Math.max(-Number.MAX_VALUE, value * (180 / Math.PI)));
+  if (fact.unit === 'rad') return `${text(degrees)}°`;
   if (fact.unit === 'turn') return `${text(value)} turns`;
   return `${text(value)}${fact.unit === '1' ? '' : ` ${fact.unit}`}`;
 };

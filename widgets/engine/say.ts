@@ -9,11 +9,23 @@ export const say = (x: number, digits = 4): string => {
   return x < 0 && text !== '0' ? `−${text}` : text;
 };
 
-/** A value just as it was read, for the sentence that refuses it: rounded it could look like one that is allowed. */
+/**
+ * A value just as it was read, for the sentence that refuses it: rounded it could look like one that is allowed. A number that would
+ * take an exponent is said to be beyond one that is read at a glance, and is that far from all that is allowed anywhere.
+ */
 export const asRead = (x: unknown): string => {
   const text = String(x).slice(0, 40);
-  return typeof x === 'number' ? text.replaceAll('-', '−') : text;
+  if (typeof x !== 'number') return text;
+  if (!text.includes('e')) return text.replaceAll('-', '−');
+  const size = Math.abs(x);
+  if (size > 1) return x > 0 ? `more than ${VAST}` : `less than −${VAST}`;
+  if (size < LEAST) return x > 0 ? 'just above 0' : 'just below 0';
+  return x.toFixed(12).replace(/0+$/, '').replace('-', '−');
 };
+
+/** JavaScript writes exponents from 1e21 and below 1e-6; a sentence holds twelve digits on either side of the point. */
+const VAST = '1000000000000';
+const LEAST = 1e-12;
 
 /** Several names in one sentence: A, B and C. */
 export const listed = (names: readonly string[]): string =>
