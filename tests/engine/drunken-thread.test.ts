@@ -20,6 +20,9 @@ import {
   slowStretches,
   trueNetLead,
   turns,
+  waveAllRound,
+  waveLean,
+  waveThrough,
 } from '../../widgets/engine/index.ts';
 import { reasonIn, valueIn } from '../support/results.ts';
 
@@ -237,5 +240,54 @@ describe('true-net-lead and position-error', () => {
         expect(valueIn(positionError.of({ z_c, eps })).e_z).toBeCloseTo(real - z_c, 9);
       }),
     );
+  });
+});
+
+describe('a wave of the helix', () => {
+  /** Pressed together, the gap is closed where it is least: the screw stands at the highest point of nut less screw. */
+  const stands = (a_s: number, a_n: number, n: number): number => {
+    let most = Number.NEGATIVE_INFINITY;
+    for (let i = 0; i < 3600; i++) {
+      const at = (2 * Math.PI * i) / 3600;
+      most = Math.max(most, a_n * Math.cos(at) - a_s * Math.cos(at - 2 * Math.PI * n));
+    }
+    return most;
+  };
+
+  it('lifts a screw engaged all round to where a search round the thread puts it', () => {
+    fc.assert(
+      fc.property(micrometres(150), micrometres(150), anyTurns, (a_s, a_n, n) => {
+        const { z_w } = valueIn(waveAllRound.of({ n, a_s, a_n }));
+        expect(Math.abs(z_w - stands(a_s, a_n, n))).toBeLessThan(1e-6 * (a_s + a_n) + 1e-15);
+      }),
+      { numRuns: 30 },
+    );
+  });
+
+  it('comes through by half of the way from the highest to the lowest place: nothing in a true nut, all of it in its like', () => {
+    for (const [a_s, a_n, through] of [
+      [0.5, 0, 0],
+      [0.5, 0.1, 0.1],
+      [0.1, 0.5, 0.1],
+      [0.5, 0.5, 0.5],
+    ] as const) {
+      const places = Array.from({ length: 101 }, (_, i) => stands(a_s / 1e3, a_n / 1e3, i / 100));
+      const half = (Math.max(...places) - Math.min(...places)) / 2;
+      const { a_w } = valueIn(waveThrough.of({ a_s: mm(a_s / 1e3), a_n: mm(a_n / 1e3) }));
+      expect(a_w * 1e3).toBeCloseTo(through, 12);
+      expect(a_w).toBeCloseTo(half, 9);
+    }
+  });
+
+  it('is a lean where the screw may tilt: no gap is left anywhere round a true nut, and nothing rises', () => {
+    const [a_s, d_2] = [mm(0.0005), mm(3.545)];
+    const { tau } = valueIn(waveLean.of({ a_s, d_2 }));
+    for (let i = 0; i < 12; i++) {
+      const at = (2 * Math.PI * i) / 12;
+      // Height of the leaning pitch circle less the wave of the helix on it.
+      expect(Math.tan(tau) * (d_2 / 2) * Math.cos(at) - a_s * Math.cos(at)).toBeCloseTo(0, 15);
+    }
+    // 20 mm up the tip goes round at 5.6 µm, eleven times the wave.
+    expect(tau * 20e3).toBeCloseTo(5.64, 2);
   });
 });

@@ -3,6 +3,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import {
   climbingTorque,
+  collarMeanDiameter,
   collarTorque,
   coreShear,
   diameters,
@@ -511,5 +512,44 @@ describe('what the hand feels', () => {
     expect(reasonIn(of(free / 2))).toBe(
       'A torque of 3.979 N·mm is not above the frictionless 7.958 N·mm, so there is no efficiency to state: use the torque that moves the load against itself.',
     );
+  });
+});
+
+describe('collar-mean-diameter', () => {
+  const mean = (outer: number, inner: number) =>
+    valueIn(collarMeanDiameter.of({ d_bo: mm(outer), d_bi: mm(inner) })).d_b;
+
+  it('is the diameter at which the whole load rubs as much as an even pressure summed ring by ring', () => {
+    fc.assert(
+      fc.property(fc.integer({ min: 1, max: 500 }), fc.integer({ min: 0, max: 99 }), (outer, share) => {
+        const inner = (outer * share) / 100;
+        const rings = 2000;
+        let [area, moment] = [0, 0];
+        for (let i = 0; i < rings; i++) {
+          const r = (inner + ((outer - inner) * (i + 0.5)) / rings) / 2;
+          area += r;
+          moment += r * r;
+        }
+        expect(mean(outer, inner) / ((2 * moment) / area)).toBeCloseTo(1, 6);
+      }),
+      { numRuns: 30 },
+    );
+  });
+
+  it('is 2/3 (R³ − r³)/(R² − r²) doubled, two thirds of a flat tip, and that of a thin ring itself', () => {
+    // The formula as handbooks on collar friction and disc clutches print it, from memory.
+    const printed = (R: number, r: number) => ((2 / 3) * (R ** 3 - r ** 3)) / (R ** 2 - r ** 2);
+    for (const [R, r] of [
+      [25, 10],
+      [30, 21],
+    ] as const)
+      expect(mean(2 * R, 2 * r)).toBeCloseTo(2 * printed(R, r), 10);
+    expect(mean(9, 0)).toBeCloseTo(6, 12);
+    expect(mean(40, 40)).toBeCloseTo(40, 12);
+  });
+
+  it('refuses a ring turned inside out', () => {
+    expect(reasonIn(collarMeanDiameter.of({ d_bo: mm(5), d_bi: mm(6) }))).toMatch(/outer diameter above nought/);
+    expect(reasonIn(collarMeanDiameter.of({ d_bo: mm(0), d_bi: mm(0) }))).toMatch(/outer diameter above nought/);
   });
 });

@@ -1,8 +1,8 @@
 /**
- * The drunken thread turned: where it is, how fast it moves, where it stands still and runs backwards.
+ * A pair with periodic errors turned: where it is, how fast it moves, where it stands still and runs backwards.
  *
- * Each thread adds a·sin 2π(n + φ) to its motion, a the amplitude and φ the phase in turns, so with flanks seated
- * and the lock holding the carried part is at
+ * Each thread adds a·sin 2π(n + φ) to the motion: a is the amplitude as measured on the motion of the part, φ the phase in
+ * turns. So with flanks seated and the lock holding the carried part is at
  *   z(n) = nΔ + a_A S_A(n) + a_C S_C(n),   S(n) = sin 2π(n + φ) − sin 2πφ   (nought at nought; as in simulator.ts)
  * and moves per turn, the derivative,
  *   v(n) = Δ + 2π a_A cos 2π(n + φ_A) + 2π a_C cos 2π(n + φ_C).
@@ -10,10 +10,18 @@
  *   a = √(a_A² + a_C² + 2 a_A a_C cos 2π(φ_C − φ_A)),
  * whose steepest slope 2πa lies between 2π|a_A − a_C| and 2π(a_A + a_C). Where 2πa > |Δ| the part runs backwards once in
  * every turn, for the share arccos(|Δ|/2πa)/π of it; the ends of that stretch are where it stands still.
+ *
+ * The wave of a helix is not that amplitude. Let the helix of a screw wave by a_s to either side once a turn and that of its
+ * nut by a_n, both engaged all round, pressed along the axis and kept square. Turned by n from crest on crest, the gap between
+ * them waves round the thread by |a_s − a_n e^{i2πn}|, and the screw rests where it is least, so it stands higher by
+ *   z_w(n) = √(a_s² + a_n² − 2 a_s a_n cos 2πn),
+ * which goes from |a_s − a_n| to a_s + a_n: of the waves the smaller comes through, and in a true nut none. Where a nut touches
+ * in one place of the turn only, the whole wave does. Free to tilt, a waving screw leans instead: a cos θ at the pitch radius
+ * is a plane leaning by a_s/(d_2/2), and the tip goes round once a turn.
  * Source: sum of two sines of one period (phasors); derivatives; derived here, and checked against the simulator.
  * Lengths mm, motion per turn mm, phases and rotation turns. z positive up, n positive clockwise seen from above.
  */
-import { type Millimetres, mm, plain, type Turns, turns } from './quantity.ts';
+import { type Millimetres, mm, plain, rad, type Turns, turns } from './quantity.ts';
 import { outOfBounds, relation } from './relation.ts';
 import { bad, good, type Result } from './result.ts';
 import { asRead } from './say.ts';
@@ -27,7 +35,8 @@ export const periodicError = relation({
   gives: {
     e_p: 'a_A*(sin(2*pi*(n + phi_A)) - sin(2*pi*phi_A)) + a_C*(sin(2*pi*(n + phi_C)) - sin(2*pi*phi_C))',
   },
-  source: 'One sine a turn of each thread, set to nought at the start; the two add in series.',
+  source:
+    'One sine a turn of each thread, as measured on the motion, set to nought at the start; the two add in series.',
   compute: ({ n, a_A, phi_A, a_C, phi_C }) => ({ e_p: mm(wave(n, a_A, phi_A) + wave(n, a_C, phi_C)) }),
 });
 
@@ -98,6 +107,35 @@ export const backwardRun = relation({
 /** sin x − x cos x for x ≥ 0: the series where the difference would lose its digits and come out below nought. */
 const sineLessCosine = (x: number): number =>
   x < 0.05 ? x ** 3 / 3 - x ** 5 / 30 + x ** 7 / 840 : Math.sin(x) - x * Math.cos(x);
+
+export const waveAllRound = relation({
+  name: 'wave-all-round',
+  says: 'Rise of a screw on the high spots, where its helix and that of its nut wave once a turn and touch all round.',
+  takes: ['n', 'a_s', 'a_n'],
+  gives: { z_w: 'sqrt((a_s - a_n*cos(2*pi*n))^2 + (a_n*sin(2*pi*n))^2)' },
+  source: 'Highest point of the difference of two waves of one period, turned against each other; kept from tilting.',
+  compute: ({ n, a_s, a_n }) => ({
+    z_w: mm(Math.hypot(a_s - a_n * Math.cos(TWO_PI * n), a_n * Math.sin(TWO_PI * n))),
+  }),
+});
+
+export const waveThrough = relation({
+  name: 'wave-through',
+  says: 'What comes through of the waves of both helices, engaged all round and kept from tilting: the smaller of the two.',
+  takes: ['a_s', 'a_n'],
+  gives: { a_w: 'min(a_s, a_n)' },
+  source: 'Half of the way from the highest to the lowest rise of wave-all-round.',
+  compute: ({ a_s, a_n }) => ({ a_w: mm(Math.min(a_s, a_n)) }),
+});
+
+export const waveLean = relation({
+  name: 'wave-lean',
+  says: 'Lean of a screw whose helix waves once a turn, in a true nut in which it is free to tilt.',
+  takes: ['a_s', 'd_2'],
+  gives: { tau: 'atan(2*a_s/d_2)' },
+  source: 'A wave of one period round the pitch circle is a plane that leans.',
+  compute: ({ a_s, d_2 }) => ({ tau: rad(Math.atan((2 * a_s) / d_2)) }),
+});
 
 /** A pair with its periodic errors, as seen along the turns. */
 export interface DrunkenPair {

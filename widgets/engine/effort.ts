@@ -120,6 +120,21 @@ export const collarTorque = relation({
   compute: ({ mu_b, F, d_b }) => ({ M_b: newtonMillimetres((mu_b * F * d_b) / 2) }),
 });
 
+export const collarMeanDiameter = relation({
+  name: 'collar-mean-diameter',
+  says: 'Mean diameter of a flat collar or tip that is pressed evenly all over: further out than halfway between its edges.',
+  takes: ['d_bo', 'd_bi'],
+  // Divided out, so that a ring of no width has an answer too.
+  gives: { d_b: '2*(d_bo^2 + d_bo*d_bi + d_bi^2)/(3*(d_bo + d_bi))' },
+  source:
+    'Friction of an even pressure, summed over the ring: 2/3 (R³ − r³)/(R² − r²) is the mean radius (handbooks on collar friction and disc clutches, from memory).',
+  refuses: ({ d_bo, d_bi }) =>
+    d_bo > 0 && d_bi <= d_bo
+      ? undefined
+      : 'A ring needs an outer diameter above nought and an inner one no larger: give, for example, 9 mm and 0 mm for a flat tip.',
+  compute: ({ d_bo, d_bi }) => ({ d_b: mm((2 * (d_bo * d_bo + d_bo * d_bi + d_bi * d_bi)) / (3 * (d_bo + d_bi))) }),
+});
+
 export const handForce = relation({
   name: 'hand-force',
   says: 'Force of the hand at the rim of the knob or the end of the key.',

@@ -12,9 +12,20 @@ import { ballOnFlat, contactModulus, firstYield, veeForce, veeSink } from './con
 import { coreLoad } from './core-load.ts';
 import { gain, netLead, netMotion, relativeMotion, slippedLead, turnedMotion, windUp } from './differential.ts';
 import { logCreep, thermalGrowth, warming } from './drift.ts';
-import { backwardRun, jointAmplitude, jointSlope, localRate, mostPeriodic, periodicError } from './drunken-thread.ts';
+import {
+  backwardRun,
+  jointAmplitude,
+  jointSlope,
+  localRate,
+  mostPeriodic,
+  periodicError,
+  waveAllRound,
+  waveLean,
+  waveThrough,
+} from './drunken-thread.ts';
 import {
   climbingTorque,
+  collarMeanDiameter,
   collarTorque,
   coreShear,
   efficiency,
@@ -233,6 +244,7 @@ export const RELATIONS: readonly AnyRelation[] = [
   frictionlessTorque,
   efficiency,
   threadEfficiency,
+  collarMeanDiameter,
   collarTorque,
   handForce,
   nutFactorTorque,
@@ -285,6 +297,9 @@ export const RELATIONS: readonly AnyRelation[] = [
   periodicSlope,
   leastRate,
   jointAmplitude,
+  waveAllRound,
+  waveThrough,
+  waveLean,
   jointSlope,
   mostPeriodic,
   backwardRun,

@@ -1,5 +1,5 @@
 /**
- * Lead error and the drunken thread: what an imperfect pair makes of its net lead.
+ * Lead error and periodic error: what an imperfect pair makes of its net lead.
  *
  * Relative lead error ε of a thread: its true lead is L(1 + ε). In series the errors carry the same signs as the
  * leads, so with Δ = h_C L_C − h_A L_A
@@ -7,7 +7,7 @@
  * Equal errors on both threads give that same error of Δ and nothing more; opposite ones are multiplied by the
  * gains. Where only bounds are known: worst case (L_A|ε_A| + L_C|ε_C|)/|Δ|, root-sum-square for errors that
  * have nothing to do with each other (ε small; Δ itself is exact in ε, so these hold without expansion).
- * Periodic (“drunken”) error a·sin(2πn) of each thread adds to the motion undiminished; its steepest slope is
+ * Periodic error a·sin(2πn) of each thread, as measured on the motion, adds to it undiminished; its steepest slope is
  * 2πa per turn, so the motion never stalls at any phase while 2π(a_A + a_C) < |Δ|.
  * Pitch-diameter equivalent of a lead deviation δ over the engagement, flank angle β: δ·cot β (1.732 δ at 30°,
  * 1.921 δ at 27.5°): so much pitch-diameter clearance it uses up.

@@ -56,7 +56,7 @@ export interface SimulatedThread {
   readonly play: Millimetres;
   /** Relative lead error ε, positive where the lead is long; left out: 0. */
   readonly leadError?: Plain;
-  /** Amplitude a of the periodic error, and its phase; left out: 0. */
+  /** Amplitude a of the periodic error, as measured on the motion, and its phase; left out: 0. */
   readonly periodic?: Millimetres;
   readonly phase?: Turns;
 }
