@@ -210,6 +210,17 @@ describe('other-ways', () => {
     expect(textOf(drawing(asked({ S: mm(20) })), '[data-way="squeezed balls"]')).toContain('✗ too short');
   });
 
+  it('takes a step that is over the wish by less than a hand is known, and says so; stroke and height have no such band', () => {
+    // 1/4-100 moves 0.254 mm · 1.5/360 = 1.058 µm for the angle of the hand.
+    const verdict = (values: object) => row(asked({ S: mm(0.5), ...values }), 'plain screw').verdict;
+    expect(verdict({ s_w: mm(0.0011) })).toBe('does all that is wanted');
+    expect(verdict({ s_w: mm(0.00105) })).toBe('does all that is wanted, its step to within 5 %');
+    expect(verdict({ s_w: mm(0.001) })).toBe('too coarse: 1.00 µm was wanted');
+    expect(says(asked({ s_w: mm(0.00105) }))).toContain('plain screw');
+    const low = row(asked({ s_w: mm(0.0011), H_w: mm(8) }), 'plain screw');
+    expect(low.verdict).toMatch(/^too high/);
+  });
+
   it('cuts off a lever out of all proportion and says so, rather than shrink the rest', () => {
     const document = drawing(asked({ s_w: mm(0.00002) }));
     expect(textOf(document, '.line-up')).toContain('lever (larger than the picture: cut off)');
