@@ -127,7 +127,7 @@ describe('what a step says of the chapter’s own numbers', () => {
     const said = async () => words(lines.filter({ hasText: 'Until the first of the two threads' }));
     expect(await said()).toContain('That is thread C.');
     const first = lines.first();
-    const A = fieldIn(page.locator('#example-travel'), /thread A/i);
+    const A = fieldIn(page.locator('#example-travel'), /^Thread A/i);
     // The longer lead is now in the base, so thread A runs out first.
     await type(A, 'M12x1.75');
     await page.waitForFunction(() => document.querySelector('#example-travel [data-own]')?.checkVisibility() === false);

@@ -41,7 +41,7 @@ describe('ball-and-seat', () => {
 
   it('gives no elastic figure past first yield, and says that it does not hold', () => {
     const soft = tip('on a flat', {}, 'aluminium 6061-T6');
-    expect(plainSpaces(ballAndSeat.says(soft, 'metric'))).toContain('the first dent came at 1.19 N');
+    expect(plainSpaces(ballAndSeat.says(soft, 'metric'))).toContain('past first yield, which came at 1.19 N');
     expect(valueIn(ballAndSeat.draw(soft, 'metric'))).toContain('not elastic');
   });
 

@@ -1,4 +1,4 @@
-/** A ball in its seat: where it touches, how hard, how far it sinks, and whether it dents. Drawn to one scale. */
+/** A ball in its seat: where it touches, how hard, how far it sinks, and whether anything yields. Drawn to one scale. */
 import { bad, good, type Result, type Seat, type SeatContact, seatContact } from '../engine/index.ts';
 import { numeral, show, type UnitView } from '../shared/format.ts';
 import type { Numbers } from '../shared/numbers.ts';
@@ -114,7 +114,7 @@ const rows = (s: State, view: UnitView): FixedFigure[] => {
     ['peak pressure', only(`${numeral(c.p0, 3)} MPa`)],
     [c.estimate ? 'sinks by, an estimate' : 'sinks by', only(size(c.sink, view))],
     ['stiffness along the load', only(`${numeral(c.stiffness / 1000, 3)} N/µm`)],
-    ['first dent at', force(c.yieldLoad)],
+    ['begins to yield at', force(c.yieldLoad)],
   ];
 };
 
@@ -150,8 +150,8 @@ export const ballAndSeat: Widget = {
     const s = state.value;
     const where = `A hardened ball of ${show(s.R, { shown: 'size' }, view)} radius under ${force(s.F)}, ${s.rests} of ${s.tip.seat.name}`;
     return s.contact.state === 'elastic'
-      ? `${where}, sinks by ${size(s.contact.sink, view)}${s.contact.estimate ? ' (an estimate)' : ''} at a peak pressure of ${numeral(s.contact.p0, 3)} MPa; it would dent at ${force(s.contact.yieldLoad)}.`
-      : `${where}, dents its seat: the first dent came at ${force(s.contact.yieldLoad)}, so elastic figures no longer hold.`;
+      ? `${where}, sinks by ${size(s.contact.sink, view)}${s.contact.estimate ? ' (an estimate)' : ''} at a peak pressure of ${numeral(s.contact.p0, 3)} MPa; it would begin to yield at ${force(s.contact.yieldLoad)}.`
+      : `${where}, is past first yield, which came at ${force(s.contact.yieldLoad)}, so elastic figures no longer hold.`;
   },
   table: (numbers, view) => {
     const all = (['on a flat', 'in a vee', 'on two rollers', 'in a cone'] as const).map((rests) => {
@@ -161,12 +161,12 @@ export const ballAndSeat: Widget = {
       const elastic = contact.state === 'elastic';
       return [
         rests,
-        elastic ? size(contact.sink, view) : 'dented',
+        elastic ? size(contact.sink, view) : 'not elastic',
         elastic ? `${numeral(contact.p0, 3)} MPa` : 'not elastic',
         force(contact.yieldLoad),
       ];
     });
-    return { head: ['the ball rests', 'sinks by', 'peak pressure', 'first dent at'], rows: all };
+    return { head: ['the ball rests', 'sinks by', 'peak pressure', 'begins to yield at'], rows: all };
   },
   outline: (numbers, view) => JSON.stringify([numbers.values, numbers.choices, view]),
 };

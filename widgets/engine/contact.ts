@@ -80,7 +80,7 @@ export const ballOnFlat = relation({
 
 export const firstYield = relation({
   name: 'first-yield',
-  says: 'Load at which a ball begins to dent a flat for good, beneath the surface.',
+  says: 'Load at which a flat begins to yield under a ball, beneath its surface; a dent that lasts comes later and grows slowly.',
   takes: ['R', 'Y', 'E_s'],
   gives: { F_y: 'pi^3*R^2*(1.6*Y)^3/(6*E_s^2)' },
   source: 'Johnson, Contact Mechanics, §6.1: first yield at a peak pressure of 1.60 Y for ν = 0.3 (from memory).',
@@ -331,7 +331,7 @@ const verdict = (F: number, yieldLoad: number): Pick<SeatContact, 'state' | 'say
     ? { state: 'elastic', says: `Elastic: first yield would come at ${say(yieldLoad, 3)} N.` }
     : {
         state: 'past first yield',
-        says: `Past first yield, which came at ${say(yieldLoad, 3)} N: the elastic result no longer holds, the seat is dented for good and the true sink is larger.`,
+        says: `Past first yield, which came at ${say(yieldLoad, 3)} N: the elastic result no longer holds and the true sink is larger. A dent that lasts is tiny at first; far past this load it is plain.`,
       };
 
 export interface ContactMaterial {
