@@ -112,10 +112,11 @@ export const waveAllRound = relation({
   name: 'wave-all-round',
   says: 'Rise of a screw on the high spots, where its helix and that of its nut wave once a turn and touch all round.',
   takes: ['n', 'a_s', 'a_n'],
-  gives: { z_w: 'sqrt((a_s - a_n*cos(2*pi*n))^2 + (a_n*sin(2*pi*n))^2)' },
+  // The rule of cosines without its difference, which would fall below nought by rounding where both waves are alike.
+  gives: { z_w: 'sqrt((a_s - a_n)^2 + 4*a_s*a_n*sin(pi*n)^2)' },
   source: 'Highest point of the difference of two waves of one period, turned against each other; kept from tilting.',
   compute: ({ n, a_s, a_n }) => ({
-    z_w: mm(Math.hypot(a_s - a_n * Math.cos(TWO_PI * n), a_n * Math.sin(TWO_PI * n))),
+    z_w: mm(Math.hypot(a_s - a_n, 2 * Math.sqrt(a_s * a_n) * Math.sin(Math.PI * n))),
   }),
 });
 
