@@ -11,6 +11,7 @@ const PARTS = [
   'frames',
   'minute',
   'paste',
+  'papers',
   'refresh',
   'press',
   'pair-search',

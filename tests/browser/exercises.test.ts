@@ -166,6 +166,7 @@ describe('the page of class material', () => {
       field.value = text;
     }, roster);
     await form(page).getByRole('button', { name: 'Set the papers' }).click();
+    await page.waitForSelector('.papers-preview:not([aria-busy=true])', { state: 'attached' });
     await settled(page);
     return status(page);
   };
@@ -270,6 +271,49 @@ describe('the page of class material', () => {
     console.log(`200 papers on the page: ${took} ms`);
     expect(took).toBeLessThan(3000);
     expect(await page.evaluate(() => JSON.stringify({ ...localStorage }) + location.href)).not.toContain('Student');
+  });
+
+  it('sets a thousand papers while the page goes on, says how far it is, and lets none be printed before all are set', async () => {
+    const page = await open(`?class=7B&ask=${BANK.chapters.map((c) => `${c.slug}:2`).join(',')}&bank=${BANK.version}`);
+    const seen = await page.evaluate(async () => {
+      const place = document.querySelector('.papers') as HTMLElement;
+      const sheets = document.querySelector('.papers-print[data-kind=sheets]') as HTMLElement;
+      const print = [...place.querySelectorAll('button')].find((b) => b.textContent === 'Print the sheets');
+      (place.querySelector('textarea') as HTMLTextAreaElement).value = Array.from(
+        { length: 1000 },
+        (_, i) => `Student ${i}`,
+      ).join('\n');
+      place.querySelector('form')?.requestSubmit();
+      const between: { count: number; status: string; printable: boolean }[] = [];
+      while (sheets.childElementCount < 1000) {
+        await new Promise(requestAnimationFrame);
+        const status = place.querySelector('.verdict')?.textContent ?? '';
+        between.push({ count: sheets.childElementCount, status, printable: print?.checkVisibility() !== false });
+      }
+      return between.slice(0, -1);
+    });
+    expect(seen.length).toBeGreaterThan(5);
+    expect(new Set(seen.map(({ count }) => count)).size).toBeGreaterThan(5);
+    expect(seen.filter(({ printable }) => printable)).toEqual([]);
+    const told = seen.map(({ status: text }) => /^(\d+) of 1000 papers so far/.exec(text)?.[1]).filter((n) => n);
+    expect(told.length).toBeGreaterThan(0);
+    expect(new Set(told).size, 'told now and then, not at every slice').toBeLessThan(seen.length / 2);
+    expect(await set(page, 'Ada')).toMatch(/^One paper is set/);
+    expect(await page.locator('.papers-print[data-kind=key] .paper').count()).toBe(1);
+  });
+
+  it('gives up the papers it is setting when others are asked for', async () => {
+    const page = await open();
+    await page.evaluate(() => {
+      const [field, form] = [document.querySelector('.papers textarea'), document.querySelector('.papers form')];
+      if (!(field instanceof HTMLTextAreaElement && form instanceof HTMLFormElement)) throw new Error('no form');
+      field.value = Array.from({ length: 500 }, (_, i) => `Student ${i}`).join('\n');
+      form.requestSubmit();
+    });
+    expect(await set(page, 'Ada\nBob')).toMatch(/^2 papers are set/);
+    await page.waitForTimeout(300);
+    expect(await page.locator('.papers-print[data-kind=sheets] .paper').count()).toBe(2);
+    expect(await status(page)).toMatch(/^2 papers are set/);
   });
 
   it('hands out the question bank as two packages and a table, from a file as well', async () => {

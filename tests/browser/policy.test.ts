@@ -165,6 +165,7 @@ describe('what means harm', () => {
     await page.locator('#papers-class').fill('<b onclick=ran=1>7</b>');
     await page.locator('#papers-roster').fill(`${HARM.slice(0, 60)}\n=cmd()\n</section><script>window.ran=1</script>`);
     await page.getByRole('button', { name: 'Set the papers' }).click();
+    await page.getByRole('button', { name: 'Print the sheets' }).waitFor();
     await untouched(page);
     expect(await words(page.locator('.papers-preview'))).toContain('<img src=x onerror=');
     expect(await page.locator('.paper').count()).toBeGreaterThan(5);

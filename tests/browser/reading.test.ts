@@ -3,6 +3,7 @@ import { createReadStream, existsSync } from 'node:fs';
 import { createServer, type Server } from 'node:http';
 import type { AddressInfo } from 'node:net';
 import { extname, join, normalize } from 'node:path';
+import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, inject, it } from 'vitest';
 import { engine, needs } from '../support/engines.ts';
 import { unpainted } from '../support/looks.ts';
@@ -88,13 +89,84 @@ describe('without script', () => {
   });
 });
 
-describe('on paper, with script', () => {
-  it('opens every answer and every table before it prints', async (context) => {
+describe('on paper', () => {
+  const ANSWERS = '.reveal > p, .hint > p, .worked .steps > li, .worked .answer';
+  const FOLDED = '.numbers-behind table';
+  /** How many of these are to be seen. */
+  const standing = (page: Page, what: string) =>
+    page.locator(what).evaluateAll((all) => all.filter((e) => e.checkVisibility()).length);
+  /** The page as it prints when a button of that name is pressed: how much of each stands then, and whether the last steps are whole. */
+  const printed = async (page: Page, name: string) => {
+    await page.emulateMedia({ media: 'print' });
+    const seen = await page.evaluate(
+      ({ name, selectors }) => {
+        let seen: number[] = [];
+        // What a browser does about printing, with a look at the page between.
+        window.print = () => {
+          window.dispatchEvent(new Event('beforeprint'));
+          seen = selectors.map(
+            (selector) => [...document.querySelectorAll(selector)].filter((e) => e.checkVisibility()).length,
+          );
+          window.dispatchEvent(new Event('afterprint'));
+        };
+        [...document.querySelectorAll('button')].find((b) => b.textContent === name)?.click();
+        return seen;
+      },
+      { name, selectors: [ANSWERS, FOLDED, '.worked .steps .result'] },
+    );
+    await page.emulateMedia({ media: 'screen' });
+    const [answers, folded, results] = seen;
+    return { answers, folded, results };
+  };
+
+  it('keeps the answers back without script, and opens what is folded besides', async (context) => {
+    needs(context, 'as printed');
+    const { page } = await visit('two-screws.html', { javaScriptEnabled: false, fresh: true });
+    await page.locator('.predict summary').first().click();
+    await page.emulateMedia({ media: 'print' });
+    expect(await page.locator('.reveal > p').first().isVisible(), 'opened by the reader').toBe(true);
+    expect(await page.locator('.reveal > p').nth(1).isVisible()).toBe(false);
+    for (const what of ['.hint > p', '.worked .answer', '.hint summary', '.worked summary'])
+      expect(await page.locator(what).first().isVisible(), what).toBe(false);
+    expect(await page.locator(FOLDED).first().isVisible()).toBe(true);
+    expect(await page.locator('.exercise .question').first().isVisible()).toBe(true);
+  });
+
+  it('shows the answers that the reader has opened, or all of them when asked', async (context) => {
+    needs(context, 'as printed');
+    const { page } = await visit('two-screws.html', { fresh: true });
+    const all = await page.locator(ANSWERS).count();
+    const tables = await page.locator(FOLDED).count();
+    const steps = await page.locator('.worked .steps .result').count();
+    expect(await printed(page, 'Print this chapter')).toEqual({ answers: 0, folded: tables, results: 0 });
+    await page.locator('.predict summary').first().click();
+    expect(await printed(page, 'Print this chapter')).toEqual({ answers: 1, folded: tables, results: 0 });
+    // An exercise that was solved leaves its last step to the reader, but not where all answers are asked for.
+    await page.evaluate(() =>
+      localStorage.setItem('notebook-progress', JSON.stringify({ 'pair-turned': { tried: 1, right: 1 } })),
+    );
+    await page.reload();
+    await page.waitForSelector('html[data-awake]');
+    expect(await page.locator('.steps > li.left-out').count()).toBe(1);
+    expect(await printed(page, 'Print it with all answers')).toEqual({ answers: all, folded: tables, results: steps });
+    expect(await standing(page, ANSWERS), 'closed again after it').toBe(0);
+    expect(await printed(page, 'Print this chapter')).toEqual({ answers: 0, folded: tables, results: 0 });
+  });
+
+  it('has by the browser’s own command no answer either, and leaves the page as it was', async (context) => {
     needs(context, 'paper');
     const { page } = await visit('two-screws.html');
-    expect(await page.locator('details:not([open])').count()).toBeGreaterThan(1);
+    const shut = await page.locator('details:not([open])').count();
+    expect(shut).toBeGreaterThan(1);
+    await page.evaluate((answers) => {
+      window.addEventListener('beforeprint', () => {
+        const open = (selector: string) => document.querySelectorAll(`${selector}[open]`).length;
+        document.body.dataset.met = `${open(answers)} of ${open('details')}`;
+      });
+    }, ':is(.reveal, .hint, .worked)');
     await print(page, 'Letter');
-    expect(await page.locator('details:not([open])').count()).toBe(0);
+    expect(await page.locator('body').getAttribute('data-met')).toMatch(/^0 of [1-9]/);
+    expect(await page.locator('details:not([open])').count()).toBe(shut);
   });
 });
 

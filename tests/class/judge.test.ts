@@ -5,7 +5,7 @@ import { acceptedInterval, within } from '../../widgets/class/interval.ts';
 import { judge } from '../../widgets/class/judge.ts';
 import { fnv1a64 } from '../../widgets/class/seed.ts';
 import { evaluateSlip } from '../../widgets/class/slip-formula.ts';
-import { mistakesOf, PAIR, SMALL } from '../support/bank.ts';
+import { exerciseFrom, mistakesOf, PAIR, SMALL } from '../support/bank.ts';
 import { valueIn } from '../support/results.ts';
 
 const pair = SMALL.chapters[0]?.exercises[0];
@@ -32,8 +32,8 @@ describe('judge(87.5 µm, …)', () => {
     ['1.5875 mm', 'slip', /One pitch only/],
     ['1.59 mm', 'slip', /One pitch only/],
     ['-1.59 mm', 'slip', /One pitch only/],
-    ['34.4 thou', 'slip', /ten times too much: a tenth is a tenth of a thou/],
-    ['3.44 tenths', 'slip', /a tenth of it: a thou is ten tenths/],
+    ['34.4 thou', 'slip', /ten times too much: a decimal point/],
+    ['3.44 tenths', 'slip', /a tenth of it: a decimal point/],
     ['2222.5', 'slip', /25\.4 times too much/],
     ['3.445', 'slip', /25\.4 times too little/],
     ['87.5 mm', 'slip', /thousand times too much/],
@@ -60,6 +60,31 @@ describe('judge(87.5 µm, …)', () => {
       expect(verdict.kind).toBe(kind);
       if (['slip', 'wrong', 'other way'].includes(kind))
         expect(verdict.says, 'does not give the answer away').not.toMatch(/87\.5\D*µm/);
+    });
+});
+
+describe('a slip by ten or a thousand', () => {
+  const asked = (unit: string) => {
+    const exercise = exerciseFrom('exercise tried: Tried', PAIR.replace('in µm', `in ${unit}`));
+    const { slips, amount } = valueIn(itemAt(exercise, [1, 1, 1]));
+    const says = (factor: number) => slips.find((s) => Math.abs(s.amount / amount / factor - 1) < 1e-9)?.says ?? '';
+    return [10, 0.1, 1000, 1e-3].map(says);
+  };
+  const INCH = /thou|tenths|\binch/;
+  for (const unit of ['µm', 'mm'])
+    it(`asked in ${unit} speaks of the point and the prefix, not of an inch and its parts`, () => {
+      const [more, less, thousand, thousandth] = asked(unit);
+      for (const says of [more, less]) expect(says).toMatch(/decimal point/);
+      for (const says of [thousand, thousandth]) expect(says).toMatch(/prefix/);
+      // “A thousand times” and “a tenth of it” are the factors themselves.
+      for (const says of [more, less, thousand, thousandth]) expect(says?.replace(/^[^:]*:/, '')).not.toMatch(INCH);
+    });
+  for (const unit of ['thou', 'tenths'])
+    it(`asked in ${unit} speaks of thou and tenths, and of no prefix, which they have not`, () => {
+      const [more, less, thousand, thousandth] = asked(unit);
+      for (const says of [more, less]) expect(says).toMatch(/: .*thou.*tenths/);
+      for (const says of [thousand, thousandth]) expect(says).toMatch(/: .*inch/);
+      for (const says of [more, less, thousand, thousandth]) expect(says).not.toMatch(/prefix/);
     });
 });
 

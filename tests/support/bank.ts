@@ -6,7 +6,7 @@ import { ledger } from '../../widgets/press/mistake.ts';
 import { blocksOf, CHAPTERS } from './chapters.ts';
 
 /** Reads a block as the press does; its mistakes are thrown, since these tests are about sound ones. */
-const exerciseFrom = (info: string, body: string): Exercise => {
+export const exerciseFrom = (info: string, body: string): Exercise => {
   const [, id = '', title = ''] = /^exercise ([a-z0-9-]+): (.*)$/.exec(info) ?? [];
   const book = ledger('test');
   const block = readExercise(id, title, body, 2, book);

@@ -60,19 +60,35 @@ export interface Item {
 const LEAST = 0.01;
 const MOST = 1e6;
 
-/** Slips that fit any answer; the factor is of the wrong value to the right one. */
-const ANY_LENGTH: readonly { readonly factor: number; readonly says: string }[] = [
-  { factor: 10, says: 'That is ten times too much: a tenth is a tenth of a thou, and a decimal point moves easily.' },
-  { factor: 0.1, says: 'That is a tenth of it: a thou is ten tenths, and a decimal point moves easily.' },
+interface AnySlip {
+  /** Of the wrong value to the right one. */
+  readonly factor: number;
+  readonly says: string;
+}
+
+const tenfold = (why: string): readonly AnySlip[] => [
+  { factor: 10, says: `That is ten times too much: ${why}.` },
+  { factor: 0.1, says: `That is a tenth of it: ${why}.` },
+];
+const anyLength = (ten: string, thousand: string): readonly AnySlip[] => [
+  ...tenfold(ten),
   { factor: 25.4, says: 'That is 25.4 times too much: millimetres and inches were taken for one another.' },
   { factor: 1 / 25.4, says: 'That is 25.4 times too little: millimetres and inches were taken for one another.' },
-  { factor: 1000, says: 'That is a thousand times too much: look at the prefix of the unit.' },
-  { factor: 1e-3, says: 'That is a thousandth of it: look at the prefix of the unit.' },
+  { factor: 1000, says: `That is a thousand times too much: ${thousand}.` },
+  { factor: 1e-3, says: `That is a thousandth of it: ${thousand}.` },
 ];
-const ANY_PLAIN: typeof ANY_LENGTH = [
-  { factor: 10, says: 'That is ten times too much: a decimal point has moved.' },
-  { factor: 0.1, says: 'That is a tenth of it: a decimal point has moved.' },
-];
+
+/** Slips that fit any answer, in the words of the unit asked: millimetres know no tenths of a thou, and inches no prefix. */
+const anySlips = (unit: Unit): readonly AnySlip[] => {
+  const point = 'a decimal point has moved';
+  if (UNITS[unit].base !== 'mm') return tenfold(point);
+  if (unit === 'mm' || unit === 'µm') return anyLength(point, 'look at the prefix of the unit');
+  const tenths = unit === 'thou' || unit === 'tenths';
+  return anyLength(
+    tenths ? 'a thou is ten tenths, and a decimal point moves easily' : point,
+    'look at the unit, since a thou is a thousandth of an inch',
+  );
+};
 
 const read = new WeakMap<Exercise, Map<string, Result<Value>>>();
 const made = new WeakMap<Exercise, Map<string, Result<Item>>>();
@@ -134,8 +150,7 @@ const makeItem = (exercise: Exercise, picks: readonly number[]): Result<Item> =>
       return bad(`the slip “${says}” gives the right answer, so it can’t be told from it.`);
     slips.push({ amount: wrong, says: filled(says, texts), rule });
   }
-  for (const { factor: times, says } of UNITS[unit].base === 'mm' ? ANY_LENGTH : ANY_PLAIN)
-    slips.push({ amount: amount * times, says });
+  for (const { factor: times, says } of anySlips(unit)) slips.push({ amount: amount * times, says });
   return good({
     exercise,
     picks,

@@ -12,6 +12,7 @@ import { wakeFigure, wakePointing } from './figures.ts';
 import { wakeInputs } from './inputs.ts';
 import { loadFigure, loadModule } from './load-figures.ts';
 import { wakePrediction } from './predictions.ts';
+import { wakePrinting } from './printing.ts';
 import { wakeProjector } from './projector.ts';
 import { wakeScrollers } from './scrollers.ts';
 import { designInUse } from './shelf.ts';
@@ -86,10 +87,7 @@ const wake = (until: AbortSignal) => {
 
   until.addEventListener('abort', () => window.clearTimeout(pending));
 
-  const unfold = () => {
-    for (const details of document.querySelectorAll('details')) details.open = true;
-  };
-  window.addEventListener('beforeprint', unfold, { signal: until });
+  wakePrinting(root, until);
   document.documentElement.dataset.awake = 'true';
 };
 

@@ -19,10 +19,14 @@ import { bankCsv, type QtiVersion, qtiFiles } from '../class/qti.ts';
 import { readClassCode, readRoster } from '../class/roster.ts';
 import { bad, good, quoted, type Result } from '../engine/index.ts';
 import { make, setText } from '../page/dom.ts';
+import { inSlices } from '../shared/in-slices.ts';
 import { saveFile } from '../shared/save.ts';
 
 /** For the mixed review, which stands on the same page. */
 export { stepLines } from '../class/steps-text.ts';
+
+/** How often papers that take long tell how many are set, ms: a reader who listens hears each of these. */
+const TELL_EVERY = 500;
 
 const SIZES = ['as the printer has it', 'A4', 'Letter'] as const;
 
@@ -121,7 +125,11 @@ export const wakePapers = (place: HTMLElement, bank: Bank, until: AbortSignal): 
     link.href = address.href;
   };
 
+  /** Stops the setting that is under way, if one is. */
+  let stop = () => {};
+  until.addEventListener('abort', () => stop());
   const set = () => {
+    stop();
     const made = order();
     if (!made.ok) return;
     const class_ = readRoster(roster.value);
@@ -133,23 +141,38 @@ export const wakePapers = (place: HTMLElement, bank: Bank, until: AbortSignal): 
     const { students, notes } = class_.value;
     const heading: Heading = { classCode, version: bank.version };
     const places = choose(bank, asked, classCode);
-    const papers = students.map((student) => ({ student, lines: setPaper(places, classCode, student, bank.version) }));
-    const html = (draw: typeof studentSheet) =>
-      papers.map(({ student, lines }) => draw(lines, student, heading)).join('');
-    sheets.innerHTML = html(studentSheet);
-    keys.innerHTML = html(keySheet);
-    const first = papers[0];
-    preview.innerHTML = first
-      ? studentSheet(first.lines, first.student, heading) + keySheet(first.lines, first.student, heading)
-      : '';
-    printing.hidden = false;
+    say('');
     showLink(made.value);
-    say(
-      [
-        `${students.length === 1 ? 'One paper is' : `${students.length} papers are`} set, ${places.length} ${places.length === 1 ? 'exercise' : 'exercises'} each. The first stands below with its key; print for the rest.`,
-        ...notes,
-      ].join(' '),
-    );
+    // Not to be printed before the last one is there.
+    printing.hidden = true;
+    preview.setAttribute('aria-busy', 'true');
+    for (const part of [sheets, keys, preview]) part.replaceChildren();
+    function* oneByOne(): Generator<number, void, void> {
+      for (const [i, student] of students.entries()) {
+        const lines = setPaper(places, classCode, student, bank.version);
+        const [sheet, key] = [studentSheet(lines, student, heading), keySheet(lines, student, heading)];
+        sheets.insertAdjacentHTML('beforeend', sheet);
+        keys.insertAdjacentHTML('beforeend', key);
+        if (i === 0) preview.innerHTML = sheet + key;
+        yield i + 1;
+      }
+    }
+    const done = () => {
+      preview.setAttribute('aria-busy', 'false');
+      printing.hidden = false;
+      say(
+        [
+          `${students.length === 1 ? 'One paper is' : `${students.length} papers are`} set, ${places.length} ${places.length === 1 ? 'exercise' : 'exercises'} each. The first stands below with its key; print for the rest.`,
+          ...notes,
+        ].join(' '),
+      );
+    };
+    let told = performance.now();
+    stop = inSlices(oneByOne(), done, (count) => {
+      if (performance.now() - told < TELL_EVERY) return;
+      told = performance.now();
+      say(`${count} of ${students.length} papers so far; they can be printed when all are set.`);
+    });
   };
 
   const bankOf = (save: (lines: ReturnType<typeof setBank>, asked: Counts) => void) => () => {
