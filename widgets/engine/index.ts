@@ -40,7 +40,7 @@ import {
   worstLeadError,
 } from './lead-error.ts';
 import { footCorrection, oneFootLift, turnsFor, weightOnFeet } from './levelling.ts';
-import { lockSlop, lockSlopMotion, lockStiffness, lockWindUp } from './lock.ts';
+import { lockSlop, lockSlopMotion, lockStiffness, lockWindUp, stringStiffness, stringTorque } from './lock.ts';
 import { largestNutRoot, leastRoot, nestedWall, printedLines, thinSide } from './nesting.ts';
 import { ballLift, leverMotion, wedgeRise } from './other-ways.ts';
 import { planeHeight, planeRises, planeTilt } from './plane.ts';
@@ -52,6 +52,7 @@ import {
   offCentrePlay,
   pinTilt,
   pitchClearance,
+  playAfterCoat,
   radialFloat,
   smallAngle,
   stepsLost,
@@ -64,6 +65,7 @@ import { ballInterference } from './pressed-ball.ts';
 import type { AnyRelation } from './relation.ts';
 import { divisionsFor, perAngle, perStep, stepsFor, wantedNetLead } from './resolution.ts';
 import { roundingError } from './rounding.ts';
+import { liftFree, liftHeld } from './side-push.ts';
 import { effort, loadForTorque, loweringTorque, raisingTorque, slopeMetA, slopeMetC } from './slope-met.ts';
 import { leadForAngle, longArmFor, stepDown, wedgeFor } from './step-down.ts';
 import { shankStiffness, twoInSeries } from './stiffness.ts';
@@ -99,6 +101,7 @@ export * from './elliptic.ts';
 export * from './engagement.ts';
 export * from './even-friction.ts';
 export * from './fit.ts';
+export * from './flanks.ts';
 export * from './force-chain.ts';
 export * from './fraction.ts';
 export * from './in-steps.ts';
@@ -130,6 +133,7 @@ export * from './result.ts';
 export * from './rounding.ts';
 export { listed } from './say.ts';
 export * from './series.ts';
+export * from './side-push.ts';
 export * from './simulator.ts';
 export * from './slope-met.ts';
 export * from './step-down.ts';
@@ -219,6 +223,8 @@ export const RELATIONS: readonly AnyRelation[] = [
   lockSlop,
   lockSlopMotion,
   lockStiffness,
+  stringStiffness,
+  stringTorque,
   lockWindUp,
   frictionAngle,
   climbingTorque,
@@ -266,12 +272,15 @@ export const RELATIONS: readonly AnyRelation[] = [
   axialPlay,
   axialPlayA,
   axialPlayC,
+  playAfterCoat,
   offCentrePlay,
   radialFloat,
   tilt,
   pinTilt,
   smallAngle,
   tipFloat,
+  liftHeld,
+  liftFree,
   flankPushes,
   turnsLost,
   stepsLost,
