@@ -6,7 +6,7 @@ import {
   axialPlay,
   axialPlayA,
   axialPlayC,
-  flankPushes,
+  flankForces,
   offCentrePlay,
   pinTilt,
   pitchClearance,
@@ -307,9 +307,9 @@ describe('small-angle', () => {
   });
 });
 
-describe('flank-pushes', () => {
+describe('flank-forces', () => {
   it('hands the force on the carried part through C to A, where that on the turned part joins it', () =>
-    expect(value(flankPushes.of({ Q_pt: newtons(5), Q_pc: newtons(-8) }))).toEqual({ F_A: -3, F_C: -8 }));
+    expect(value(flankForces.of({ Q_pt: newtons(5), Q_pc: newtons(-8) }))).toEqual({ F_A: -3, F_C: -8 }));
 });
 
 describe('play-after-coat', () => {

@@ -160,8 +160,8 @@ export const tipFloat = relation({
   compute: ({ tau, y }) => ({ y_t: mm(tau * y) }),
 });
 
-export const flankPushes = relation({
-  name: 'flank-pushes',
+export const flankForces = relation({
+  name: 'flank-forces',
   says: 'Force across each thread: C hands on what acts on the carried part, A what acts on both; towards the base is plus.',
   takes: ['Q_pt', 'Q_pc'],
   gives: { F_A: 'Q_pt + Q_pc', F_C: 'Q_pc' },

@@ -182,7 +182,7 @@ const panel = (s: State, name: Name, frame: Frame, view: UnitView): string => {
       `<path class="leader" d="M${px(fx + 7)} ${px(fy)}L${LENS.x} ${y + LENS.height / 2}"/><circle class="spot" cx="${px(fx)}" cy="${px(fy)}" r="7"/>` +
       `<svg aria-hidden="true" x="${LENS.x}" y="${y}" width="${LENS.width}" height="${LENS.height}" viewBox="${LENS.x} ${y} ${LENS.width} ${LENS.height}" overflow="hidden"><rect class="ground" x="${LENS.x}" y="${y}" width="${LENS.width}" height="${LENS.height}"/>${part(`${name}-${side}-nut`, kinds[1])}${part(`${name}-${side}-screw`, kinds[0])}<path class="contact" data-path="${name}-${side}-contact" d="${p[`${name}-${side}-contact`] ?? ''}"/></svg>` +
       `<rect class="lens" x="${LENS.x}" y="${y}" width="${LENS.width}" height="${LENS.height}"/>` +
-      [`${nameOf(name, side)} flank,`, moving]
+      [`${nameOf(name, side)} flank`, moving]
         .map(
           (line, i) =>
             `<text data-flank="${name}-${side}" x="${LENS.x + LENS.width + 8}" y="${y + 28 + 19 * i}">${line}</text>`,

@@ -1,5 +1,5 @@
 /** Where the flanks of both threads stand under the forces on the parts, settled by the notebook's one simulator of motion. */
-import { type Flank, flankPushes, newtons, type Result, simulate } from '../engine/index.ts';
+import { type Flank, flankForces, newtons, type Result, simulate } from '../engine/index.ts';
 import type { PairPlay } from '../shared/pair-play.ts';
 
 export interface Stand {
@@ -17,7 +17,7 @@ export interface Stand {
 }
 
 export const standAt = (play: PairPlay, Q_pt: number, Q_pc: number): Result<Stand> => {
-  const forces = flankPushes.of({ Q_pt: newtons(Q_pt), Q_pc: newtons(Q_pc) });
+  const forces = flankForces.of({ Q_pt: newtons(Q_pt), Q_pc: newtons(Q_pc) });
   if (!forces.ok) return forces;
   const { A, C } = play;
   const run = simulate(
