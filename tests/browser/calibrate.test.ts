@@ -186,7 +186,7 @@ describe('the practice rig', () => {
     const { page } = await visit('calibrate.html');
     const rig = await alive(page, 'practice-rig');
     expect(await words(rig.locator('.readout'))).toContain('seated: play does not show');
-    await type(quantity(rig, 'Q_c'), '0 N');
+    await type(quantity(rig, 'Q_pc'), '0 N');
     expect(await words(rig.locator('.readout'))).toContain('loose: play shows');
     await rig.locator('[data-act=take]').click();
     const place = await alive(page, 'calibration');

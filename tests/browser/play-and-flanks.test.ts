@@ -20,6 +20,7 @@ import {
 
 const { visit } = useBrowser();
 const PAGE = 'play-and-flanks.html';
+const FORCE = 'Force on the carried part, towards the base is plus';
 
 const open = async (widget: string, address = PAGE, way = {}): Promise<{ page: Page; place: Locator }> => {
   const { page } = await visit(address, way);
@@ -41,27 +42,30 @@ describe('flanks-under-load', () => {
     // The track runs from −20 N at 20 to 20 N at 380 of 400.
     const at = (Q: number) => box.x + (box.width * (20 + ((Q + 20) / 40) * 360)) / 400;
     const y = box.y + box.height * 0.77;
-    await page.mouse.move(at(-8), y);
+    await page.mouse.move(at(8), y);
     await page.mouse.down();
     const seats: string[] = [];
-    for (const Q of [-4, 2.5, 9]) {
+    for (const Q of [4, -2.5, -9]) {
       await page.mouse.move(at(Q), y, { steps: 4 });
       await settled(page);
       seats.push(`${await read(place, 'turned')} / ${await read(place, 'relative')}`);
     }
     await page.mouse.up();
-    expect(seats.map((s) => s.replace(/[−\d.]+ N, /g, ''))).toEqual([
-      'pressed down / pressed down',
-      'pressed down / pressed up',
-      'pressed up / pressed up',
+    expect(seats.map((s) => [...s.matchAll(/(pressed|pulled) flank of the (\w+)/g)].map((m) => m[0]))).toEqual([
+      ['pressed flank of the turned', 'pressed flank of the carried'],
+      ['pressed flank of the turned', 'pulled flank of the carried'],
+      ['pulled flank of the turned', 'pulled flank of the carried'],
     ]);
-    expect(Number.parseFloat(await fieldIn(place, 'Push on the carried part, up is plus').inputValue())).toBeCloseTo(
-      9,
-      0,
-    );
+    expect(
+      Number.parseFloat(
+        await fieldIn(place, FORCE)
+          .inputValue()
+          .then((text) => text.replace('−', '-')),
+      ),
+    ).toBeCloseTo(-9, 0);
     expect(await place.locator('[data-path="A-upper-contact"]').getAttribute('d')).not.toBe('');
     expect(await place.locator('[data-path="A-lower-contact"]').getAttribute('d')).toBe('');
-    expect((await written(page)).searchParams.get('foot.Q_c')).toMatch(/^(8\.9|9|9\.1) N$/);
+    expect((await written(page)).searchParams.get('foot.Q_pc')).toMatch(/^[-−](8\.9|9|9\.1) N$/);
   });
 
   it('answers keys, field and buttons alike', async () => {
@@ -71,15 +75,15 @@ describe('flanks-under-load', () => {
     for (const key of ['Home', 'ArrowRight', 'PageUp', 'Shift+ArrowUp']) await page.keyboard.press(key);
     await settled(page);
     expect(await track.getAttribute('aria-valuenow')).toBe('-9');
-    expect(await track.getAttribute('aria-valuetext')).toContain('thread A pressed down, thread C pressed down');
-    await type(fieldIn(place, 'Push on the carried part, up is plus'), '3 N');
+    expect(await track.getAttribute('aria-valuetext')).toContain('thread C: the pulled flank');
+    await type(fieldIn(place, FORCE), '-5 N');
     expect(await sentence(place)).toContain(
-      'thread C is pressed up and thread A, with −2 N across it, is pressed down',
+      'across thread C the pulled flank of the carried part touches; with 0 N across thread A neither flank has to touch',
     );
-    await place.getByRole('button', { name: 'Push on the carried part, up is plus: one step more' }).click();
+    await place.getByRole('button', { name: `${FORCE}: one step more` }).click();
     await settled(page);
     // A step goes to the next round number, so that nought is always on the way.
-    expect(await track.getAttribute('aria-valuenow')).toBe('4');
+    expect(await track.getAttribute('aria-valuenow')).toBe('-4');
   });
 
   it('calls a measured clearance below nought interference and keeps the picture', async () => {

@@ -51,8 +51,8 @@ describe('force chain', () => {
     const place = await chain();
     expect(await verdict(place, 'C')).toContain('✕ Thread C lets go at 0 turns');
     await choose(place, 'base and carried');
-    expect(await verdict(place, 'C')).toContain('✓ Thread C stays on its lower flanks');
-    expect(await verdict(place, 'A')).toContain('✓ Thread A stays on its lower flanks');
+    expect(await verdict(place, 'C')).toContain('✓ Thread C: the pressed flank of the carried part touches');
+    expect(await verdict(place, 'A')).toContain('✓ Thread A: the pressed flank of the turned part touches');
     await choose(place, 'turned and carried');
     expect(await verdict(place, 'A')).toContain('✕ Thread A lets go');
     expect(await sentence(place)).toContain('its ends part by 9.53 mm');

@@ -54,7 +54,7 @@ describe('periodic-error and local-rate', () => {
           {
             A: { h: 1, L: mm(1), play: none, periodic: p.a_A, phase: p.phi_A },
             C: { h: 1, L: mm(1 + p.Delta), play: none, periodic: p.a_C, phase: p.phi_C },
-            pushes: { turned: newtons(0), carried: newtons(-20) },
+            loads: { turned: newtons(0), carried: newtons(20) },
             drags: { turned: newtons(0), carried: newtons(0) },
           },
           [{ kind: 'turn', turns: n }],

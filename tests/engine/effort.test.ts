@@ -327,7 +327,7 @@ describe('a pair', () => {
     expect(loaded.against.C.torque / plainly.against.C.torque).toBeCloseTo(1.25, 12);
     expect(loaded.efficiency).toBeLessThan(plainly.efficiency);
     const upper = valueIn(pairEffort({ A, C, load: 200, onThread: { A: -50, C: 200 } }));
-    expect(upper.against.A.climbs).toBe(false); // held on its upper flanks, going up means yielding
+    expect(upper.against.A.climbs).toBe(false); // held on its pulled flanks, going up means yielding
     // A thread that the springs relieve of all force costs nothing, and thread C hands on nothing.
     for (const free of ['A', 'C'] as const) {
       const { against, along } = valueIn(pairEffort({ A, C, load: 200, onThread: { A: 200, C: 200, [free]: 0 } }));

@@ -53,14 +53,14 @@ const chain = (F_o: number, f_c: number, f_t: number) =>
   );
 
 describe('force-chain', () => {
-  // A pull spring draws its lower end up and its upper end down; a push spring the other way.
+  // A pull spring draws its upper end towards the base and its lower end away from it; a push spring the other way.
   it.each([
-    ['base', 'carried', 'pull', -30, 0],
-    ['base', 'carried', 'push', 30, 0],
-    ['base', 'turned', 'pull', 0, -30],
-    ['base', 'turned', 'push', 0, 30],
-    ['turned', 'carried', 'pull', -30, 30],
-    ['turned', 'carried', 'push', 30, -30],
+    ['base', 'carried', 'pull', 30, 0],
+    ['base', 'carried', 'push', -30, 0],
+    ['base', 'turned', 'pull', 0, 30],
+    ['base', 'turned', 'push', 0, -30],
+    ['turned', 'carried', 'pull', 30, -30],
+    ['turned', 'carried', 'push', -30, 30],
   ] as const)(
     'agrees with the whole case for a spring between %s and %s that would %s',
     (lower, upper, kind, f_c, f_t) => {
@@ -72,9 +72,9 @@ describe('force-chain', () => {
   );
 
   it('leaves thread C alone where the spring joins base and turned part, and thread A where it joins the other two', () => {
-    expect(chain(-20, 0, -30).F_C).toBe(chain(-20, 0, 0).F_C);
-    expect(chain(-20, -30, 30).F_A).toBeCloseTo(chain(-20, 0, 0).F_A, 12);
-    expect(chain(-20, 0, -30).F_C).toBe(-12);
+    expect(chain(-20, 0, 30).F_C).toBe(chain(-20, 0, 0).F_C);
+    expect(chain(-20, 30, -30).F_A).toBeCloseTo(chain(-20, 0, 0).F_A, 12);
+    expect(chain(-20, 0, 30).F_C).toBe(-12);
   });
 });
 

@@ -4,11 +4,15 @@ import {
   lockError,
   lockSlop,
   lockSlopMotion,
+  lockStiffness,
   lockWindUp,
   mm,
   newtonMillimetres,
+  newtons,
   plain,
   rad,
+  stringStiffness,
+  stringTorque,
   windUp,
 } from '../../widgets/engine/index.ts';
 import { reasonIn, valueIn } from '../support/results.ts';
@@ -112,5 +116,53 @@ describe('lockError', () => {
     expect(reasonIn(lockError({ ...springy, kappa: 0 }))).toContain('Stiffness of the lock');
     expect(reasonIn(lockError({ ...springy, anticlockwise: Number.NaN }))).toContain('not a number');
     expect(valueIn(lockWindUp.of({ M_L: newtonMillimetres(-50), kappa: newtonMillimetres(1000) })).psi).toBe(-0.05);
+  });
+});
+
+describe('stretched springs as the lock', () => {
+  const F = 30;
+  const r = 15;
+  const l = 30;
+  /** The work that a steady pull F does as its two ends, at the same radius, part by a turn: F times the change of length, in points of space. */
+  const work = (psi: number) => {
+    const [low, high] = [
+      [r, 0, 0],
+      [r * Math.cos(psi), r * Math.sin(psi), l],
+    ] as const;
+    return F * Math.hypot(high[0] - low[0], high[1] - low[1], high[2] - low[2]);
+  };
+  const torque = (psi_f: number) =>
+    valueIn(stringTorque.of({ F_s: newtons(F), r_k: mm(r), l_f: mm(l), psi_f: rad(psi_f) })).M_L;
+  const small = () => {
+    const { k_g } = valueIn(stringStiffness.of({ F_s: newtons(F), l_f: mm(l) }));
+    return valueIn(lockStiffness.of({ k_g, r_k: mm(r) })).kappa;
+  };
+
+  it('resist by the slope of that work, at any angle up to half a turn', () => {
+    const e = 1e-5;
+    for (const psi of [-3, -0.5, 0.01, 0.37, 1, 2, 3.1])
+      expect(torque(psi)).toBeCloseTo((work(psi + e) - work(psi - e)) / (2 * e), 4);
+    expect(torque(0)).toBe(0);
+  });
+
+  it('are F r²/l a radian for a small turn, and short of it by the shares stated in lock.ts', () => {
+    expect(small()).toBe(225);
+    expect(torque(1e-4) / 1e-4).toBeCloseTo(225, 4);
+    const deg = Math.PI / 180;
+    // r/l = 0.5; the header of lock.ts states these.
+    for (const [degrees, short] of [
+      [5, 0.002],
+      [10, 0.009],
+      [20, 0.035],
+      [40, 0.13],
+    ] as const)
+      expect(Math.abs(1 - torque(degrees * deg) / (small() * degrees * deg) - short)).toBeLessThan(0.0012);
+  });
+
+  it('hold nothing without a pull', () => {
+    expect(reasonIn(stringStiffness.of({ F_s: newtons(0), l_f: mm(l) }))).toContain('above 0 N');
+    expect(reasonIn(stringTorque.of({ F_s: newtons(-1), r_k: mm(r), l_f: mm(l), psi_f: rad(0.1) }))).toContain(
+      'above 0 N',
+    );
   });
 });

@@ -6,10 +6,11 @@ import {
   axialPlay,
   axialPlayA,
   axialPlayC,
-  flankPushes,
+  flankForces,
   offCentrePlay,
   pinTilt,
   pitchClearance,
+  playAfterCoat,
   radialFloat,
   smallAngle,
   stepsLost,
@@ -306,7 +307,26 @@ describe('small-angle', () => {
   });
 });
 
-describe('flank-pushes', () => {
-  it('hands the push on the carried part through C to A, where that on the turned part joins it', () =>
-    expect(value(flankPushes.of({ Q_t: newtons(-5), Q_c: newtons(8) }))).toEqual({ Q_A: 3, Q_C: 8 }));
+describe('flank-forces', () => {
+  it('hands the force on the carried part through C to A, where that on the turned part joins it', () =>
+    expect(value(flankForces.of({ Q_pt: newtons(5), Q_pc: newtons(-8) }))).toEqual({ F_A: -3, F_C: -8 }));
+});
+
+describe('play-after-coat', () => {
+  it('is the play of the coated diameters: a coat along the normal of a flank moves a drawn profile out by 2t', () => {
+    // A line that leans by 30° from square to the axis, offset by t along its normal, crosses the pitch line t/sin 30° further out.
+    for (const t of [0, 0.003, 0.008]) {
+      const lean = Math.PI / 6;
+      const out = t * Math.sin(lean) + (t * Math.cos(lean)) / Math.tan(lean);
+      const { c } = value(pitchClearance.of({ D_2: mm(9.058), d_2: mm(9.026 + 2 * out) }));
+      expect(value(playAfterCoat.of({ c: mm(0.032), t_z: mm(t) })).j).toBeCloseTo(value(axialPlay.of({ c })).j, 12);
+    }
+  });
+
+  it('has used up an allowance of 32 µm at 8 µm, and refuses more as parts that do not go together', () => {
+    expect(value(playAfterCoat.of({ c: mm(0.032), t_z: mm(0.008) })).j).toBe(0);
+    expect(reasonIn(playAfterCoat.of({ c: mm(0.032), t_z: mm(0.01) }))).toBe(
+      'A coat of 10 µm takes 40 µm of pitch diameter, more than the clearance of 32 µm, so the parts do not go together: give a thinner coat or more clearance.',
+    );
+  });
 });

@@ -24,7 +24,7 @@ import { reasonIn, valueIn } from '../support/results.ts';
 const FOOT: SimulatorSettings = {
   A: { h: 1, L: mm(1.5), play: mm(0.04), leadError: plain(-0.0003) },
   C: { h: 1, L: mm(1.5875), play: mm(0.04), leadError: plain(0.0005) },
-  pushes: { turned: newtons(0), carried: newtons(-20) },
+  loads: { turned: newtons(0), carried: newtons(20) },
   drags: { turned: newtons(0), carried: newtons(2) },
   seed: 13,
 };
@@ -56,7 +56,7 @@ describe('practiceReadings', () => {
     // Seated flanks: only the lag to either side. Loose ones: the play of both threads.
     const lagging = fitted({ ...FOOT, stick: mm(0.001), slip: mm(0.001) });
     expect(lagging.hysteresis.told && Math.abs(lagging.hysteresis.gap - 0.002)).toBeLessThan(5e-5);
-    const loose = fitted({ ...FOOT, pushes: { turned: newtons(0), carried: newtons(0) } });
+    const loose = fitted({ ...FOOT, loads: { turned: newtons(0), carried: newtons(0) } });
     expect(loose.hysteresis.told && Math.abs(loose.hysteresis.gap - 0.08)).toBeLessThan(5e-5);
   });
 

@@ -78,7 +78,7 @@ describe('ends of a spring', () => {
 });
 
 describe('which thread a spring seats', () => {
-  // Where the spring is, and on which flanks it seats A and C: + lower, − upper, 0 not at all.
+  // Where the spring is, and on which flanks it seats A and C: + pressed, − pulled, 0 not at all.
   const PLACES = [
     [spring('base', 'turned', 'pull'), 1, 0],
     [spring('base', 'turned', 'push'), -1, 0],
@@ -144,13 +144,13 @@ describe('preloadVerdict', () => {
     );
   });
 
-  it('is held by weight upright, by nothing on its side, on the other flanks upside down', () => {
+  it('is held by weight upright, by nothing on its side, on the pulled flanks upside down', () => {
     const still = { load: { least: 0, most: 0 } };
-    expect(valueIn(preloadVerdict(foot(still))).A).toMatchObject({ kind: 'seated', flank: 'lower', least: 1.5 });
+    expect(valueIn(preloadVerdict(foot(still))).A).toMatchObject({ kind: 'seated', flank: 'pressed', least: 1.5 });
     const lying = valueIn(preloadVerdict(foot({ ...still, attitude: 0 }))).A;
     expect(lying.says).toBe('Thread A lets go at 0 turns, the carried part at 0 mm, under a load of 0 N.');
     expect(lying.kind === 'lets go' && lying.load).toBe(0);
-    expect(valueIn(preloadVerdict(foot({ ...still, attitude: -1 }))).C).toMatchObject({ flank: 'upper', least: 1 });
+    expect(valueIn(preloadVerdict(foot({ ...still, attitude: -1 }))).C).toMatchObject({ flank: 'pulled', least: 1 });
   });
 
   it('finds the place along the stroke where a weakening spring lets a thread go', () => {
@@ -222,7 +222,7 @@ describe('preloadVerdict', () => {
             } else {
               expect(low * high).toBeGreaterThan(0);
               const seen = low > 0 ? { least: low, most: high } : { least: -high, most: -low };
-              expect(v.flank).toBe(low > 0 ? 'lower' : 'upper');
+              expect(v.flank).toBe(low > 0 ? 'pressed' : 'pulled');
               // The sweep misses a kink by half a step at most, 3 springs of 2 N/mm moved by 1.6 mm a turn.
               expect(Math.abs(v.least - seen.least)).toBeLessThan(0.25);
               expect(Math.abs(v.most - seen.most)).toBeLessThan(0.25);
@@ -255,7 +255,7 @@ describe('preloadVerdict', () => {
       const pulled = foot({ springs, weightTurned: 0, weightCarried: 0, load: { least: -4, most: -4 } });
       const forth = valueIn(preloadVerdict({ ...pulled, from: 0, to: 5 })).A;
       expect(forth.kind === 'lets go' && forth.n).toBeCloseTo(4 / 3, 12);
-      // Coming back from five turns both are slack and the load holds the upper flanks until there.
+      // Coming back from five turns both are slack and the load holds the pulled flanks until there.
       const back = valueIn(preloadVerdict({ ...pulled, from: 5, to: 0 })).A;
       expect(back.kind === 'lets go' && back.n).toBeCloseTo(4 / 3, 12);
     }
@@ -274,7 +274,9 @@ describe('preloadVerdict', () => {
       preloadVerdict(foot({ load: { least: 0, most: 0 }, margin: 5, springs: [spring('base', 'turned', 'pull', 3)] })),
     );
     expect(verdict.C.kind).toBe('short of margin');
-    expect(verdict.C.says).toBe('Thread C stays on its lower flanks, but only 1 N is left where 5 N is asked.');
+    expect(verdict.C.says).toBe(
+      'Thread C: the pressed flank of the carried part touches over the whole stroke, but only 1 N is left where 5 N is asked.',
+    );
     expect(verdict.springs[0]).toEqual({ least: 0, most: 3, slackFrom: 1 });
   });
 
@@ -282,7 +284,7 @@ describe('preloadVerdict', () => {
     const still = { load: { least: 0, most: 0 } };
     expect(valueIn(preloadVerdict(foot({ ...still, margin: 1 }))).C.kind).toBe('seated');
     expect(valueIn(preloadVerdict(foot({ ...still, margin: 1.001 }))).C.kind).toBe('short of margin');
-    // One newton of weight and one newton of pull leave nought, on the lower flanks and, upside down, on the upper.
+    // One newton of weight and one newton of pull leave nought, on the pressed flanks and, upside down, on the pulled.
     expect(valueIn(preloadVerdict(foot({ load: { least: -1, most: 0 } }))).C).toMatchObject({
       kind: 'lets go',
       n: 0,
@@ -375,7 +377,7 @@ describe('leastPreload', () => {
       force: 21,
       governs: { thread: 'A', n: 0, load: -12 },
     });
-    // Pushed off the base, the upper flanks carry: 30 N of load and 4 N.
+    // Pushed off the base, the pulled flanks carry: 30 N of load and 4 N.
     const pushed = loaded([spring('base', 'carried', 'push')], 0);
     expect(pushed).toMatchObject({ force: 34, governs: { n: 0, load: 30 } });
     expect(pushed.says).toBe(

@@ -33,11 +33,11 @@ const DELTA = L_C - L_A;
 const foot = (more: Partial<SimulatorSettings> = {}): SimulatorSettings => ({
   A: thread(1, L_A, JA),
   C: thread(1, L_C, JC),
-  pushes: forces(0, 0),
+  loads: forces(0, 0),
   drags: forces(0, 0.5),
   ...more,
 });
-const DOWN = forces(0, -20);
+const DOWN = forces(0, 20);
 
 const ran = (settings: SimulatorSettings, moves: readonly Move[]): Motion => {
   const motion = simulate(settings, moves);
@@ -105,14 +105,14 @@ describe('simulate, unloaded with drag on the carried part', () => {
     expect(Math.abs(area)).toBeCloseTo(width * (swing * DELTA - width), 6);
   });
 
-  it('seats both threads low going up and high going down', () => {
+  it('touches on both pressed flanks going up and on both pulled ones going down', () => {
     const { flankA, flankC } = ran(foot(), [turn(5), turn(-5)]);
     expect([place(flankA, 0), place(flankC, 0)]).toEqual([0, 0]);
-    expect([place(flankA, 1), place(flankC, 1)]).toEqual([-1, -1]);
-    expect([place(flankA, 2), place(flankC, 2)]).toEqual([1, 1]);
+    expect([place(flankA, 1), place(flankC, 1)]).toEqual([1, 1]);
+    expect([place(flankA, 2), place(flankC, 2)]).toEqual([-1, -1]);
   });
 
-  it('without any push or drag at all the carried part is the one that stays', () => {
+  it('without any load or drag at all the carried part is the one that stays', () => {
     const free = ran(foot({ drags: forces(0, 0) }), [turn(5), turn(-2), turn(3)]);
     expect(free).toEqual(ran(foot(), [turn(5), turn(-2), turn(3)]));
   });
@@ -170,57 +170,57 @@ describe('simulate, under a load that never changes sign', () => {
   it('loses no motion, whatever the play and the turns', () => {
     fc.assert(
       fc.property(hand, hand, lead, lead, slack, slack, walk, (hA, hC, LA, LC, jA, jC, steps) => {
-        const settings = foot({ A: thread(hA, LA, jA), C: thread(hC, LC, jC), pushes: DOWN });
+        const settings = foot({ A: thread(hA, LA, jA), C: thread(hC, LC, jC), loads: DOWN });
         const { n, carried, flankA, flankC, turned } = ran(settings, steps.map(turn));
         for (const [i, x] of [...n].entries()) {
           expect(place(carried, i)).toBeCloseTo(x * (hC * LC - hA * LA) - (jA + jC) / 2, 9);
           expect(place(turned, i)).toBeCloseTo(-hA * LA * x - jA / 2, 9);
-          expect([place(flankA, i), place(flankC, i)]).toEqual([-1, -1]);
+          expect([place(flankA, i), place(flankC, i)]).toEqual([1, 1]);
         }
       }),
     );
   });
 
-  it('a lift instead of a weight seats both on the high flanks', () => {
-    const { carried, flankA, flankC } = ran(foot({ pushes: forces(0, 20) }), [turn(1), turn(-3)]);
+  it('a lift instead of a weight holds both on their pulled flanks', () => {
+    const { carried, flankA, flankC } = ran(foot({ loads: forces(0, -20) }), [turn(1), turn(-3)]);
     expect(last(carried)).toBeCloseTo(-2 * DELTA + (JA + JC) / 2, 9);
-    expect([last(flankA), last(flankC)]).toEqual([1, 1]);
+    expect([last(flankA), last(flankC)]).toEqual([-1, -1]);
   });
 
-  it('a push no greater than the drag does not seat: the loop is as wide as without it', () => {
+  it('a load no greater than the drag does not seat: the loop is as wide as without it', () => {
     const moves = [turn(5), turn(-3)];
-    expect(ran(foot({ pushes: forces(0, -0.4) }), moves).carried).toEqual(ran(foot(), moves).carried);
-    const seated = ran(foot({ pushes: forces(0, -0.6) }), moves).carried;
+    expect(ran(foot({ loads: forces(0, 0.4) }), moves).carried).toEqual(ran(foot(), moves).carried);
+    const seated = ran(foot({ loads: forces(0, 0.6) }), moves).carried;
     expect(place(seated, 1) - place(seated, 2)).toBeCloseTo(3 * DELTA, 9);
   });
 
   it('a spring between turned part and base seats thread A only: reversal loses j_C/|Δ|', () => {
-    const spring = foot({ pushes: forces(-20, 0) });
+    const spring = foot({ loads: forces(20, 0) });
     const { carried, flankA } = ran(spring, [turn(5), turn(-JC / DELTA), turn(-1)]);
     expect(place(carried, 2)).toBeCloseTo(place(carried, 1), 9);
     expect(place(carried, 3) - place(carried, 2)).toBeCloseTo(-DELTA, 9);
-    expect([...flankA]).toEqual([-1, -1, -1, -1]);
+    expect([...flankA]).toEqual([1, 1, 1, 1]);
   });
 
   it('a spring between turned and carried part seats thread C only: reversal loses j_A/|Δ|', () => {
-    const spring = foot({ pushes: forces(-20, 20) });
+    const spring = foot({ loads: forces(20, -20) });
     const { carried, flankC } = ran(spring, [turn(5), turn(-JA / DELTA), turn(-1)]);
     expect(place(carried, 2)).toBeCloseTo(place(carried, 1), 9);
     expect(place(carried, 3) - place(carried, 2)).toBeCloseTo(-DELTA, 9);
-    expect([...flankC]).toEqual([1, 1, 1, 1]);
+    expect([...flankC]).toEqual([-1, -1, -1, -1]);
   });
 
   it('a load dragged through zero drops the carried part across both plays, each way once past the drag', () => {
-    const push = (carried: number): Move => ({ kind: 'push', carried: newtons(carried) });
-    const { carried, turned } = ran(foot({ pushes: DOWN }), [-5, 0, 0.4, 0.6, 20, -0.4, -0.6].map(push));
+    const load = (carried: number): Move => ({ kind: 'load', carried: newtons(carried) });
+    const { carried, turned } = ran(foot({ loads: DOWN }), [5, 0, -0.4, -0.6, -20, 0.4, 0.6].map(load));
     const low = -(JA + JC) / 2;
     expect([...carried].map((z) => Math.round(z * 1e9) / 1e9)).toEqual([low, low, low, low, -low, -low, -low, low]);
     expect(last(turned)).toBeCloseTo(-JA / 2, 12);
   });
 
-  it('a turned part heavier than its lift stays low in A while the carried part is lifted high in C', () => {
-    const { flankA, flankC } = ran(foot({ pushes: forces(-10, 5) }), [turn(1), turn(-1)]);
-    expect([last(flankA), last(flankC)]).toEqual([-1, 1]);
+  it('a turned part heavier than its lift stays on its pressed flank while the carried part hangs on its pulled one', () => {
+    const { flankA, flankC } = ran(foot({ loads: forces(10, -5) }), [turn(1), turn(-1)]);
+    expect([last(flankA), last(flankC)]).toEqual([1, -1]);
   });
 });
 
@@ -234,13 +234,13 @@ describe('settleFlanks', () => {
         fc.tuple(grid, width, grid, width),
         fc.tuple(grid, grid),
         fc.tuple(grid, grid, drag, drag),
-        ([lowA, wA, lowC, wC], [t0, c0], [pushTurned, pushCarried, dragTurned, dragCarried]) => {
+        ([lowA, wA, lowC, wC], [t0, c0], [loadTurned, loadCarried, dragTurned, dragCarried]) => {
           const highA = lowA + wA;
           const highC = lowC + wC;
           const parts = { turned: t0, carried: c0 };
-          settleFlanks(parts, { lowA, highA, lowC, highC }, { pushTurned, pushCarried, dragTurned, dragCarried });
+          settleFlanks(parts, { lowA, highA, lowC, highC }, { loadTurned, loadCarried, dragTurned, dragCarried });
           const cost = (t: number, c: number) =>
-            -pushTurned * t - pushCarried * c + dragTurned * Math.abs(t - t0) + (dragCarried + 1e-9) * Math.abs(c - c0);
+            loadTurned * t + loadCarried * c + dragTurned * Math.abs(t - t0) + (dragCarried + 1e-9) * Math.abs(c - c0);
           expect(parts.turned).toBeGreaterThanOrEqual(lowA);
           expect(parts.turned).toBeLessThanOrEqual(highA);
           expect(parts.carried - parts.turned).toBeGreaterThanOrEqual(lowC);
@@ -261,7 +261,7 @@ describe('simulate, any pair under any forces', () => {
   const any = fc.record({
     A: fc.tuple(hand, lead, slack),
     C: fc.tuple(hand, lead, slack),
-    pushes: fc.tuple(fc.integer({ min: -4, max: 4 }), fc.integer({ min: -4, max: 4 })),
+    loads: fc.tuple(fc.integer({ min: -4, max: 4 }), fc.integer({ min: -4, max: 4 })),
     drags: fc.tuple(fc.integer({ min: 0, max: 3 }), fc.integer({ min: 0, max: 3 })),
     wind: fc.constantFrom(0, 0.05),
     slip: fc.constantFrom(0, 0.3),
@@ -273,7 +273,7 @@ describe('simulate, any pair under any forces', () => {
   ): SimulatorSettings => ({
     A: thread((mirror * x.A[0]) as 1 | -1, x.A[1], x.A[2], { leadError: plain(0.001) }),
     C: thread((mirror * x.C[0]) as 1 | -1, x.C[1], x.C[2], { leadError: plain(-0.002) }),
-    pushes: forces(mirror * x.pushes[0], mirror * x.pushes[1]),
+    loads: forces(mirror * x.loads[0], mirror * x.loads[1]),
     drags: forces(...x.drags),
     windUp: rad(x.wind),
     lockSlip: plain(x.slip),
@@ -282,9 +282,9 @@ describe('simulate, any pair under any forces', () => {
   });
 
   type Numbers = [1 | -1, number, number];
-  const pair = (A: Numbers, C: Numbers, pushes: [number, number]) => {
+  const pair = (A: Numbers, C: Numbers, loads: [number, number]) => {
     const drags: [number, number] = [1, 1];
-    return { A, C, pushes, drags, wind: 0, slip: 0, stick: 0 };
+    return { A, C, loads, drags, wind: 0, slip: 0, stick: 0 };
   };
 
   it('comes to the same place however finely the same turns are cut up', () => {
@@ -307,17 +307,17 @@ describe('simulate, any pair under any forces', () => {
         numRuns: 300,
         // Once lost a turn-round: the lift on the turned part is held by C's flank in the middle of a move.
         examples: [
-          [pair([-1, 0.3, 0.002], [1, 0.3, 0.067], [2, 0]), [-0.057, 0.114, 0]],
-          // Each of these is wrong unless a move also stops at C's low flank, at its high one, at a second flank.
-          [{ ...pair([-1, 0.3, 0.001], [1, 0.3, 0.027], [2, 0]), slip: 0.3 }, [-0.027, 0.055, 0]],
-          [{ ...pair([1, 0.3, 0.001], [-1, 0.3, 0.007], [-2, 0]), wind: 0.05, slip: 0.3 }, [-0.013, 0.025]],
-          [pair([1, 0.3, 0.001], [1, 0.3, 0.001], [0, -1]), [0.005, -0.005, 0]],
+          [pair([-1, 0.3, 0.002], [1, 0.3, 0.067], [-2, 0]), [-0.057, 0.114, 0]],
+          // Each of these is wrong unless a move also stops at C's pressed flank, at its pulled one, at a second flank.
+          [{ ...pair([-1, 0.3, 0.001], [1, 0.3, 0.027], [-2, 0]), slip: 0.3 }, [-0.027, 0.055, 0]],
+          [{ ...pair([1, 0.3, 0.001], [-1, 0.3, 0.007], [2, 0]), wind: 0.05, slip: 0.3 }, [-0.013, 0.025]],
+          [pair([1, 0.3, 0.001], [1, 0.3, 0.001], [0, 1]), [0.005, -0.005, 0]],
         ],
       },
     );
   });
 
-  it('mirrors: with all hands and pushes reversed everything goes down that went up', () => {
+  it('mirrors: with all hands and loads reversed everything goes down that went up', () => {
     fc.assert(
       fc.property(any, walk, (x, steps) => {
         const one = ran(settingsOf(x), steps.map(turn));
@@ -350,21 +350,21 @@ describe('simulate, any pair under any forces', () => {
 
 describe('simulate, lead and periodic error', () => {
   it('a lead error of one thread shifts the net lead by its own share of that lead', () => {
-    const settings = foot({ pushes: DOWN, C: thread(1, L_C, JC, { leadError: plain(0.001) }) });
+    const settings = foot({ loads: DOWN, C: thread(1, L_C, JC, { leadError: plain(0.001) }) });
     const { reading } = ran(settings, [turn(10)]);
     expect(last(reading)).toBeCloseTo(10 * (DELTA + 0.001 * L_C), 9);
   });
 
   it('the same relative error on both threads gives that error of the net lead, not magnified', () => {
     const same = { leadError: plain(0.001) };
-    const settings = foot({ pushes: DOWN, A: thread(1, L_A, JA, same), C: thread(1, L_C, JC, same) });
+    const settings = foot({ loads: DOWN, A: thread(1, L_A, JA, same), C: thread(1, L_C, JC, same) });
     expect(last(ran(settings, [turn(10)]).reading)).toBeCloseTo(10 * DELTA * 1.001, 9);
   });
 
   it('periodic errors add undiminished: the residual of a loaded pair is their sum, with their phases', () => {
     const A = thread(1, L_A, JA, { periodic: mm(0.004) });
     const C = thread(1, L_C, JC, { periodic: mm(0.003), phase: turns(0.25) });
-    const { n, reading } = ran(foot({ pushes: DOWN, A, C }), equalTurns(turns(3), 300));
+    const { n, reading } = ran(foot({ loads: DOWN, A, C }), equalTurns(turns(3), 300));
     for (const i of n.keys()) {
       const x = 2 * Math.PI * place(n, i);
       const expected = place(n, i) * DELTA + 0.004 * Math.sin(x) + 0.003 * (Math.cos(x) - 1);
@@ -375,7 +375,7 @@ describe('simulate, lead and periodic error', () => {
   it('the motion of a loaded pair never reverses while 2π(a_A + a_C) < |Δ|, and does beyond it', () => {
     const backwards = (a: number) => {
       const settings = foot({
-        pushes: DOWN,
+        loads: DOWN,
         A: thread(1, L_A, JA, { periodic: mm(a / 3) }),
         C: thread(1, L_C, JC, { periodic: mm((2 * a) / 3) }),
       });
@@ -416,7 +416,7 @@ describe('simulate, lock', () => {
 
   it('wind-up: on reversal the carried part goes round with the turned one and moves at the full lead of thread A', () => {
     const psi = Math.PI / 180;
-    const settings = foot({ pushes: DOWN, windUp: rad(psi) });
+    const settings = foot({ loads: DOWN, windUp: rad(psi) });
     const { carried } = ran(settings, [turn(2), turn((-2 * psi) / (2 * Math.PI)), turn(-1)]);
     expect(place(carried, 2) - place(carried, 1)).toBeCloseTo(((2 * psi) / (2 * Math.PI)) * L_A, 9);
     expect(place(carried, 3) - place(carried, 2)).toBeCloseTo(-DELTA, 9);
@@ -425,8 +425,8 @@ describe('simulate, lock', () => {
   it('wind-up by ψ puts the carried part off by h_C L_C ψ/2π, against the sense of turning', () => {
     const psi = rad(Math.PI / 180);
     const off = windUp.of({ h_C: plain(1), L_C: mm(L_C), psi });
-    const { carried } = ran(foot({ pushes: DOWN, windUp: psi }), [turn(2), turn(-3)]);
-    const straight = ran(foot({ pushes: DOWN }), [turn(2), turn(-3)]).carried;
+    const { carried } = ran(foot({ loads: DOWN, windUp: psi }), [turn(2), turn(-3)]);
+    const straight = ran(foot({ loads: DOWN }), [turn(2), turn(-3)]).carried;
     if (!off.ok) throw new Error(off.reason);
     // Clockwise turning winds the carried part clockwise, which is −ψ.
     expect(place(carried, 1) - place(straight, 1)).toBeCloseTo(-off.value.z_c, 9);
@@ -437,14 +437,14 @@ describe('simulate, lock', () => {
     const psi = Math.PI / 180;
     const f = 0.4;
     const wind = (2 * psi) / (2 * Math.PI) / (1 - f);
-    const settings = foot({ pushes: DOWN, windUp: rad(psi), lockSlip: plain(f) });
+    const settings = foot({ loads: DOWN, windUp: rad(psi), lockSlip: plain(f) });
     const { carried } = ran(settings, [turn(2), turn(-wind), turn(-1)]);
     expect(place(carried, 2) - place(carried, 1)).toBeCloseTo(wind * L_A, 9);
     expect(place(carried, 3) - place(carried, 2)).toBeCloseTo(L_A - (1 - f) * L_C, 9);
   });
 
   it('1° of wind-up on M8×1.25 is 3.5 µm', () => {
-    const M8 = foot({ pushes: DOWN, C: thread(1, 1.25, 0), windUp: rad(Math.PI / 180) });
+    const M8 = foot({ loads: DOWN, C: thread(1, 1.25, 0), windUp: rad(Math.PI / 180) });
     const { carried } = ran(M8, [turn(1)]);
     // 1.25/360 = 3.47 µm by hand.
     expect(Math.abs(-(1.25 - L_A) + place(carried, 1) - place(carried, 0) + 0.0035)).toBeLessThan(0.00005);
@@ -452,7 +452,7 @@ describe('simulate, lock', () => {
 });
 
 describe('simulate, stick-slip and gauge', () => {
-  const sticky = (stick: number, slip: number) => foot({ pushes: DOWN, stick: mm(stick), slip: mm(slip) });
+  const sticky = (stick: number, slip: number) => foot({ loads: DOWN, stick: mm(stick), slip: mm(slip) });
 
   it('the carried part stands until the lag is `stick`, jumps to a lag of `slip`, and again', () => {
     const { carried, n } = ran(sticky(0.02, 0.005), equalTurns(turns(2), 2000));
@@ -482,7 +482,7 @@ describe('simulate, stick-slip and gauge', () => {
   });
 
   it('the gauge is set to nought at the settled start and follows the carried part', () => {
-    const { reading, carried } = ran(foot({ pushes: DOWN }), [turn(3), turn(-1)]);
+    const { reading, carried } = ran(foot({ loads: DOWN }), [turn(3), turn(-1)]);
     for (const i of carried.keys()) expect(place(reading, i)).toBe(place(carried, i) - place(carried, 0));
     expect(place(reading, 0)).toBe(0);
     expect(place(carried, 0)).toBeCloseTo(-(JA + JC) / 2, 12);
@@ -490,24 +490,24 @@ describe('simulate, stick-slip and gauge', () => {
 
   it('its noise has the stated deviation, leaves the parts alone, and is the same for the same seed', () => {
     const moves = equalTurns(turns(10), 20_000);
-    const quiet = ran(foot({ pushes: DOWN }), moves);
-    const noisy = ran(foot({ pushes: DOWN, noise: mm(0.0008), seed: 5 }), moves);
+    const quiet = ran(foot({ loads: DOWN }), moves);
+    const noisy = ran(foot({ loads: DOWN, noise: mm(0.0008), seed: 5 }), moves);
     const errors = [...noisy.reading].map((r, i) => r - place(quiet.reading, i));
     const sd = Math.sqrt(errors.reduce((s, e) => s + e * e, 0) / errors.length);
     expect(Math.abs(sd / 0.0008 - 1)).toBeLessThan(4 / Math.sqrt(2 * errors.length));
     expect(noisy.carried).toEqual(quiet.carried);
-    expect(ran(foot({ pushes: DOWN, noise: mm(0.0008), seed: 5 }), moves)).toEqual(noisy);
-    expect(ran(foot({ pushes: DOWN, noise: mm(0.0008), seed: 6 }), moves).reading).not.toEqual(noisy.reading);
+    expect(ran(foot({ loads: DOWN, noise: mm(0.0008), seed: 5 }), moves)).toEqual(noisy);
+    expect(ran(foot({ loads: DOWN, noise: mm(0.0008), seed: 6 }), moves).reading).not.toEqual(noisy.reading);
   });
 
-  it('a thread without play has the sign of the push on it for its flank', () => {
+  it('a thread without play has the sign of the force across it for its flank', () => {
     const tight = { A: thread(1, L_A, 0), C: thread(1, L_C, 0) };
-    const flanks = (pushes: SimulatorSettings['pushes']) => {
-      const { flankA, flankC } = ran(foot({ ...tight, pushes }), []);
+    const flanks = (loads: SimulatorSettings['loads']) => {
+      const { flankA, flankC } = ran(foot({ ...tight, loads }), []);
       return [last(flankA), last(flankC)];
     };
-    expect(flanks(DOWN)).toEqual([-1, -1]);
-    expect(flanks(forces(-30, 20))).toEqual([-1, 1]);
+    expect(flanks(DOWN)).toEqual([1, 1]);
+    expect(flanks(forces(30, -20))).toEqual([1, -1]);
     expect(flanks(forces(0, 0))).toEqual([0, 0]);
   });
 });
@@ -517,8 +517,8 @@ describe('simulate refuses', () => {
     expect(said(foot(), [turn(1), turn(Number.NaN)])).toBe(
       'Move 2: read NaN turns; a move turns by a number from −600 to 600.',
     );
-    expect(said(foot(), [{ kind: 'push', carried: newtons(Number.NaN) }])).toBe(
-      'Move 1: read a push of NaN N; a push is a number from −100000 to 100000 N.',
+    expect(said(foot(), [{ kind: 'load', carried: newtons(Number.NaN) }])).toBe(
+      'Move 1: read a load of NaN N; a load is a number from −100000 to 100000 N.',
     );
     expect(said(foot(), [turn(601)])).toContain('Move 1: read 601 turns;');
   });
@@ -564,8 +564,8 @@ describe('simulate refuses', () => {
         { A: thread(1, 1, 0, { phase: turns(Number.NaN) }) },
         'Phase of the periodic error of thread A: read NaN; give a value from −600 to 600 turns.',
       ],
-      [{ pushes: forces(Number.NaN, 0) }, 'Push on the turned part: read NaN; give a value from −100000 to 100000 N.'],
-      [{ pushes: forces(0, 2e5) }, 'Push on the carried part: read 200000; give a value from −100000 to 100000 N.'],
+      [{ loads: forces(Number.NaN, 0) }, 'Load on the turned part: read NaN; give a value from −100000 to 100000 N.'],
+      [{ loads: forces(0, 2e5) }, 'Load on the carried part: read 200000; give a value from −100000 to 100000 N.'],
       [{ drags: forces(-1, 0) }, 'Drag on the turned part: read −1; give a value from 0 to 100000 N.'],
       [{ drags: forces(0, -1) }, 'Drag on the carried part: read −1; give a value from 0 to 100000 N.'],
       [

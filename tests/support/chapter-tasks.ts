@@ -271,18 +271,20 @@ export const TASKS: readonly Task[] = [
   {
     widget: 'flanks-under-load',
     page: 'play-and-flanks.html',
-    asks: 'take the push up past nought: thread C lets go, thread A has not stirred',
-    work: (hands) => hands.step('Push on the carried part, up is plus', 5),
-    says: /With (\d+) N on the carried part thread C is pressed up and thread A, with −(\d+) N across it, is pressed down; the carried part stands ([\d.]+) µm below/,
+    asks: 'take the force down past nought: thread C lets go, thread A has not stirred',
+    work: (hands) => hands.step('Force on the carried part, towards the base is plus', -5),
+    says: /With −(\d+) N across thread C the pulled flank of the carried part touches; with \+(\d+) N across thread A the pressed flank of the turned part touches\. The carried part stands ([\d.]+) µm below/,
     is: () => [2, 3, micrometres((middlingPlay(CLASSED.a, 'A') - middlingPlay(CLASSED.c, 'C')) / 2)],
-    drags: { 'Push on the carried part, up is plus': 'Push on the carried part, up is plus' },
+    drags: {
+      'Force on the carried part, towards the base is plus': 'Force on the carried part, towards the base is plus',
+    },
   },
   {
     widget: 'reversal-loop',
     page: 'play-and-flanks.html',
-    asks: 'set the push to less than the friction and turn out: the loop opens again',
+    asks: 'set the force to less than the friction and turn out: the loop opens again',
     work: async (hands) => {
-      await hands.step('Push on the carried part, up is plus', 4);
+      await hands.step('Force on the carried part, towards the base is plus', -4);
       await hands.press('Turn out');
     },
     says: /follows after ([\d.]+) turns .* With (\d+) N on it the load does not overcome the friction/,
@@ -317,9 +319,9 @@ export const TASKS: readonly Task[] = [
     page: 'preload-and-lock.html',
     asks: 'move the spring to base and carried part, and read the two verdicts',
     work: (hands) => hands.choose('base and carried'),
-    says: /Thread A stays on its lower flanks .*? with ([\d.]+) N or more. Thread C stays on its lower flanks .*? with ([\d.]+) N/,
+    says: /Thread A: the pressed flank of the turned part touches .*? with ([\d.]+) N or more. Thread C: the pressed flank of the carried part touches .*? with ([\d.]+) N/,
     is: () => {
-      const { F_A = 0, F_C = 0 } = out('force-chain', { F_o: -20, W_c: 8, W_t: 0.6, f_c: -30, f_t: 0 });
+      const { F_A = 0, F_C = 0 } = out('force-chain', { F_o: -20, W_c: 8, W_t: 0.6, f_c: 30, f_t: 0 });
       const rub = one('guide-friction', { mu_g: 0.2, Q_s: 10 });
       return [F_A - rub, F_C - rub];
     },

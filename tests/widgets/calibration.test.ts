@@ -249,7 +249,7 @@ describe('practice-rig', () => {
         eps_gC: 0.0005,
         j_A: 0.04,
         j_C: 0.04,
-        Q_c: -20,
+        Q_pc: 20,
         Q_f: 2,
         ...values,
       },
@@ -264,7 +264,7 @@ describe('practice-rig', () => {
       'up',
       '177.8 µm',
     ]);
-    expect(textOf(picture(valueIn(practiceRig.draw(rig({ Q_c: 0 }), 'metric'))), '.readout')).toMatch(
+    expect(textOf(picture(valueIn(practiceRig.draw(rig({ Q_pc: 0 }), 'metric'))), '.readout')).toMatch(
       /loose: play shows/,
     );
   });

@@ -191,7 +191,7 @@ describe('drunken-thread', () => {
             {
               A: { h: A.h, L: A.L, play: mm(0), periodic: mm(a_A), phase: turns(phi_A) },
               C: { h: C.h, L: C.L, play: mm(0), periodic: mm(a_C), phase: turns(phi_C) },
-              pushes: { ...none, carried: newtons(-10) },
+              loads: { ...none, carried: newtons(10) },
               drags: none,
             },
             moves.map((n, i) => ({ kind: 'turn', turns: turns(n - (moves[i - 1] ?? 0)) })),

@@ -265,8 +265,8 @@ const READ: Readonly<Record<string, (shown: Shown) => Twice[]>> = {
     const svg = s.document.querySelector('[data-push]');
     if (!svg) return [];
     const d = path(svg, '.stairs');
-    const steps = s.table.rows.filter((r) => r[0]?.startsWith('push'));
-    const [all] = told(s.says, /the push moves it (\S+ [^\s,]+)/);
+    const steps = s.table.rows.filter((r) => r[0]?.startsWith('force'));
+    const [all] = told(s.says, /the force moves it (\S+ [^\s,]+)/);
     const range = pointsOf(d).map((p) => p[1]);
     const ends = Math.max(...range) - Math.min(...range);
     const middle = (Math.max(...range) + Math.min(...range)) / 2;

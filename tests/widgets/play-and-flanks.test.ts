@@ -32,7 +32,7 @@ const FOOT = { A: 'M10x1.5-6H/6g', C: '3/8-16 UNC-2B/2A' };
 const foot = (values: Numbers['values'] = {}, choices: Numbers['choices'] = {}): Numbers =>
   numbersOf(
     FOOT,
-    { Q_t: -5, Q_c: -8, Q_f: 1, n_o: 4, n: 0, c_mA: 0.1, c_mC: 0.1, ...values },
+    { Q_pt: 5, Q_pc: 8, Q_f: 1, n_o: 4, n: 0, c_mA: 0.1, c_mC: 0.1, ...values },
     { pieces: 'tightest', ...choices },
   );
 const footPlay = (choices: Numbers['choices'] = {}) => valueIn(pairPlay(foot({}, choices)));
@@ -64,50 +64,50 @@ describe('pairPlay', () => {
 });
 
 describe('flanks-under-load', () => {
-  const seatsAt = (Q_c: number, Q_t = -5) => {
-    const stand = valueIn(standAt(footPlay(), Q_t, Q_c));
+  const seatsAt = (Q_pc: number, Q_pt = 5) => {
+    const stand = valueIn(standAt(footPlay(), Q_pt, Q_pc));
     return [stand.flankA, stand.flankC];
   };
 
-  it('changes sides thread by thread as the push goes through nought: C first, A when the spring is undone', () => {
-    expect([-8, -1, 1, 4, 6, 12].map((Q) => seatsAt(Q))).toEqual([
-      [-1, -1],
-      [-1, -1],
-      [-1, 1],
-      [-1, 1],
+  it('changes sides thread by thread as the force goes through nought: C first, A when the spring is undone', () => {
+    expect([8, 1, -1, -4, -6, -12].map((Q) => seatsAt(Q))).toEqual([
       [1, 1],
       [1, 1],
+      [1, -1],
+      [1, -1],
+      [-1, -1],
+      [-1, -1],
     ]);
-    expect(changes(-5)).toEqual([
+    expect(changes(5)).toEqual([
+      { thread: 'A', at: -5 },
       { thread: 'C', at: 0 },
-      { thread: 'A', at: 5 },
     ]);
   });
 
   it('changes A before C under a spring that lifts, and both together without one', () => {
-    expect([-12, -4, 3].map((Q) => seatsAt(Q, 8))).toEqual([
-      [-1, -1],
-      [1, -1],
+    expect([12, 4, -3].map((Q) => seatsAt(Q, -8))).toEqual([
       [1, 1],
+      [-1, 1],
+      [-1, -1],
     ]);
-    expect([-1, 1].map((Q) => seatsAt(Q, 0))).toEqual([
-      [-1, -1],
+    expect([1, -1].map((Q) => seatsAt(Q, 0))).toEqual([
       [1, 1],
+      [-1, -1],
     ]);
   });
 
-  it('leaves a thread free that nothing presses', () => expect(seatsAt(0)).toEqual([-1, 0]));
+  it('leaves a thread free that nothing presses', () => expect(seatsAt(0)).toEqual([1, 0]));
 
   it('moves the carried part by both plays from end to end, one play at a time', () => {
     const play = footPlay();
-    const at = (Q_c: number) => valueIn(standAt(play, -5, Q_c)).carried;
-    expect(at(3) - at(-3)).toBeCloseTo(play.C.j, 12);
-    expect(at(8) - at(3)).toBeCloseTo(play.A.j, 12);
+    const at = (Q_pc: number) => valueIn(standAt(play, 5, Q_pc)).carried;
+    expect(at(-3) - at(3)).toBeCloseTo(play.C.j, 12);
+    expect(at(-8) - at(-3)).toBeCloseTo(play.A.j, 12);
   });
 
   it('draws contact as a mark on one flank of each thread, and the gap beside the other', () => {
-    const read = (Q_c: number) => {
-      const document = drawn(flanks, foot({ Q_c }));
+    const read = (Q_pc: number) => {
+      const document = drawn(flanks, foot({ Q_pc }));
       return Object.fromEntries(
         (['A', 'C'] as const).map((name) => [
           name,
@@ -118,12 +118,12 @@ describe('flanks-under-load', () => {
         ]),
       );
     };
-    // Pressed down the turned part rests on its lower flanks in the base, and the carried part on its upper ones.
+    // Pressed towards the base, the ridge of the turned part touches the base below it and the carried part above it.
     const open = (amount: string) => [false, `open by ${amount}`];
     const closed = [true, 'touches'];
-    expect(read(-8)).toEqual({ A: [open('18.5 µm'), closed], C: [closed, open('19.1 µm')] });
-    expect(read(3)).toEqual({ A: [open('18.5 µm'), closed], C: [open('19.1 µm'), closed] });
-    expect(read(9)).toEqual({ A: [closed, open('18.5 µm')], C: [open('19.1 µm'), closed] });
+    expect(read(8)).toEqual({ A: [open('18.5 µm'), closed], C: [closed, open('19.1 µm')] });
+    expect(read(-3)).toEqual({ A: [open('18.5 µm'), closed], C: [open('19.1 µm'), closed] });
+    expect(read(-9)).toEqual({ A: [closed, open('18.5 µm')], C: [open('19.1 µm'), closed] });
   });
 
   it('draws the gap in the lens as large as the magnification it states', () => {
@@ -142,11 +142,15 @@ describe('flanks-under-load', () => {
   });
 
   it('says the same in sentence and table, and refuses interference', () => {
-    const says = plainly(flanks.says(foot({ Q_c: 3 }), 'metric'));
-    expect(says).toContain('thread C is pressed up and thread A, with −2 N across it, is pressed down');
-    expect(says).toContain('C changes sides at 0 N and A at 5 N');
+    const says = plainly(flanks.says(foot({ Q_pc: -3 }), 'metric'));
+    expect(says).toContain(
+      'With −3 N across thread C the pulled flank of the carried part touches; with +2 N across thread A the pressed flank of the turned part touches.',
+    );
+    expect(says).toContain('C changes sides at 0 N and A at −5 N');
     const rows = flanks.table(foot(), 'metric').rows.map((r) => plainly(r.join(' | ')));
-    expect(rows).toContain('push 0 N to 5 N | A pressed down | C pressed up | carried part at 0.2944 µm');
+    expect(rows).toContain(
+      'force −5 N to 0 N | A: the pressed flank of the turned part touches | C: the pulled flank of the carried part touches | carried part at 0.2944 µm',
+    );
     expect(reasonIn(flanks.draw(foot({ c_mC: -0.01 }, { pieces: 'as measured' }), 'metric'))).toContain('interference');
   });
 });
@@ -169,7 +173,7 @@ describe('reversal-loop', () => {
     expect(trace.reading[2 * size]).toBeCloseTo(4 * 0.0875 - (4 - play.lost) * 0.0875, 9);
   });
 
-  it('is one line under a load that keeps its sign and beats the friction, up or down, whatever the play', () => {
+  it('is one line under a load that keeps its sign and beats the friction, pressing or pulling, whatever the play', () => {
     for (const load of [-8, 8])
       for (const pieces of ['tightest', 'loosest']) {
         const { trace } = across(load, 1, pieces);
@@ -181,7 +185,7 @@ describe('reversal-loop', () => {
 
   it('opens again, all the way, when the load is a little less than the friction', () => {
     const { trace: loose } = across(0, 1);
-    const { trace: weak } = across(-0.9, 1);
+    const { trace: weak } = across(0.9, 1);
     expect(weak.reading).toEqual(loose.reading);
   });
 
@@ -214,7 +218,7 @@ describe('reversal-loop', () => {
     expect(plainly(document.body.textContent ?? '')).toContain('lost on reversal2.30 turns');
     const says = plainly(loop.says(foot({}, { pieces: 'middling' }), 'metric'));
     expect(says).toContain('follows after 2.30 turns (13.8 flats)');
-    expect(says).toContain('nothing is lost');
+    expect(says).toContain('nothing is lost to play');
     expect(plainly(loop.says(foot({}, { pieces: 'loosest' }), 'metric'))).toContain('not at all within these 4 turns');
   });
 

@@ -64,9 +64,11 @@ describe('force-chain', () => {
     expect([v.A.kind, v.C.kind]).toEqual(['seated', 'seated']);
     const document = drawn(chain());
     expect(textOf(document, '[data-verdict="C"]')).toBe(
-      '✓ Thread C stays on its lower flanks over the whole stroke, with 16.0 N or more.',
+      '✓ Thread C: the pressed flank of the carried part touches over the whole stroke, with 16.0 N or more.',
     );
-    expect(textOf(document, '[data-verdict="A"]')).toContain('✓ Thread A stays on its lower flanks');
+    expect(textOf(document, '[data-verdict="A"]')).toContain(
+      '✓ Thread A: the pressed flank of the turned part touches',
+    );
     const least = valueIn(leastPreload(CASE));
     expect(least.force).toBe(19);
     expect(textOf(document, '.chain-notes')).toContain(
@@ -89,14 +91,14 @@ describe('force-chain', () => {
     );
   });
 
-  it('seats upright by weight alone, not on its side and on the other flanks upside down', () => {
+  it('seats upright by weight alone, not on its side and on the pulled flanks upside down', () => {
     const none = { spring: 'no parts' } as const;
     const idle = { F_lo: 0, F_hi: 0, Q_s: 0 };
     const mark = (attitude: string, values = idle) =>
       textOf(drawn(chain({ ...none, attitude }, values)), '[data-verdict="C"]');
-    expect(mark('upright')).toContain('✓ Thread C stays on its lower flanks');
+    expect(mark('upright')).toContain('✓ Thread C: the pressed flank of the carried part touches');
     expect(mark('on its side')).toContain('✕ Thread C lets go at 0 turns');
-    expect(mark('upside down')).toContain('✓ Thread C stays on its upper flanks');
+    expect(mark('upside down')).toContain('✓ Thread C: the pulled flank of the carried part touches');
     expect(mark('upright', { ...idle, F_lo: -10 })).toContain('✕ Thread C lets go');
     expect(plainly(forceChainFigure.says(chain(none, idle), 'metric'))).toContain('No spring: the threads are left');
   });
@@ -108,7 +110,7 @@ describe('force-chain', () => {
     expect(textOf(document, '.chain-notes')).toContain('10.0 N is below that: more preload.');
     // Enough to hold, not enough for the margin.
     expect(textOf(drawn(chain({}, { F_0: 16 })), '[data-verdict="C"]')).toBe(
-      '! Thread C stays on its lower flanks, but only 2.00 N is left where 5.00 N is asked.',
+      '! Thread C: the pressed flank of the carried part touches over the whole stroke, but only 2.00 N is left where 5.00 N is asked.',
     );
   });
 

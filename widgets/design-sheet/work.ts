@@ -10,6 +10,7 @@ import {
   diameters,
   firstYield,
   fitOfThread,
+  flankText,
   gain,
   good,
   handForce,
@@ -277,7 +278,12 @@ const seatOf = (numbers: Numbers, used: number, check: Note): Seated => {
           ['C', C],
         ] as const
       ).map(([name, thread]) =>
-        words(`thread ${name}`, thread.kind === 'seated' ? `seated on its ${thread.flank} flanks` : thread.kind),
+        words(
+          `thread ${name}`,
+          thread.kind === 'lets go'
+            ? thread.kind
+            : `the ${flankText(name, thread.flank)} touches${thread.kind === 'seated' ? '' : `, ${thread.kind}`}`,
+        ),
       ),
     ],
   };

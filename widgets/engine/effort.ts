@@ -360,7 +360,7 @@ const angles = ({ mu, L, d2, beta = Math.PI / 6 }: EffortThread) => ({
 });
 
 /**
- * @param force axial force, positive where the upper part is pressed down on the lower
+ * @param force axial force, positive towards the base
  * @param lift sense in which the turning moves the upper part, +1 up
  */
 const threadEffort = (thread: EffortThread, force: number, lift: number): ThreadEffort => {

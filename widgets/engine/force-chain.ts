@@ -1,9 +1,8 @@
 /**
  * The force chain for a page: the two free bodies as relations, the friction of the guide, and the spring that is needed.
  *
- * Equations, signs as in preload.ts (force across a thread positive where it presses the upper part down on the lower;
- * force of springs on a part positive up; loads and weights positive towards the base):
- *   F_C = F_o + W_c − f_c        F_A = F_C + W_t − f_t
+ * Equations; every force, across a thread or on a part, is positive towards the base (flanks.ts):
+ *   F_C = F_o + W_c + f_c        F_A = F_C + W_t + f_t
  * A side load Q_s on the carried part is taken by its guide, which may rub either way: the load along the axis is then only
  * known to ± µ_g Q_s, so both ends of its range move out by that. Lying on its side the weight is a side load too.
  * A spring that is to leave F_p at the worst place and at the end of its life needs
@@ -21,13 +20,13 @@ import { say } from './say.ts';
 
 export const forceChain = relation({
   name: 'force-chain',
-  says: 'Forces across the two threads: load and weight press the parts together, springs that push up take from it.',
+  says: 'Forces across the two threads: load, weight and springs on the parts above it add up; towards the base is plus.',
   takes: ['F_o', 'W_c', 'W_t', 'f_c', 'f_t'],
-  gives: { F_C: 'F_o + W_c - f_c', F_A: 'F_o + W_c - f_c + W_t - f_t' },
+  gives: { F_C: 'F_o + W_c + f_c', F_A: 'F_o + W_c + f_c + W_t + f_t' },
   source: 'Free bodies of the carried part and of the turned part; derived here.',
   compute: ({ F_o, W_c, W_t, f_c, f_t }) => {
-    const F_C = F_o + W_c - f_c;
-    return { F_C: newtons(F_C), F_A: newtons(F_C + W_t - f_t) };
+    const F_C = F_o + W_c + f_c;
+    return { F_C: newtons(F_C), F_A: newtons(F_C + W_t + f_t) };
   },
 });
 

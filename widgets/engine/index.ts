@@ -51,7 +51,7 @@ import {
   worstLeadError,
 } from './lead-error.ts';
 import { footCorrection, oneFootLift, turnsFor, weightOnFeet } from './levelling.ts';
-import { lockSlop, lockSlopMotion, lockStiffness, lockWindUp } from './lock.ts';
+import { lockSlop, lockSlopMotion, lockStiffness, lockWindUp, stringStiffness, stringTorque } from './lock.ts';
 import { largestNutRoot, leastRoot, nestedWall, printedLines, thinSide } from './nesting.ts';
 import { ballLift, leverMotion, wedgeRise } from './other-ways.ts';
 import { planeHeight, planeRises, planeTilt } from './plane.ts';
@@ -59,10 +59,11 @@ import {
   axialPlay,
   axialPlayA,
   axialPlayC,
-  flankPushes,
+  flankForces,
   offCentrePlay,
   pinTilt,
   pitchClearance,
+  playAfterCoat,
   radialFloat,
   smallAngle,
   stepsLost,
@@ -75,6 +76,7 @@ import { ballInterference } from './pressed-ball.ts';
 import type { AnyRelation } from './relation.ts';
 import { divisionsFor, perAngle, perStep, stepsFor, wantedNetLead } from './resolution.ts';
 import { roundingError } from './rounding.ts';
+import { liftFree, liftHeld } from './side-push.ts';
 import { effort, loadForTorque, loweringTorque, raisingTorque, slopeMetA, slopeMetC } from './slope-met.ts';
 import { leadForAngle, longArmFor, stepDown, wedgeFor } from './step-down.ts';
 import { shankStiffness, twoInSeries } from './stiffness.ts';
@@ -110,6 +112,7 @@ export * from './elliptic.ts';
 export * from './engagement.ts';
 export * from './even-friction.ts';
 export * from './fit.ts';
+export * from './flanks.ts';
 export * from './force-chain.ts';
 export * from './fraction.ts';
 export * from './in-steps.ts';
@@ -141,6 +144,7 @@ export * from './result.ts';
 export * from './rounding.ts';
 export { listed } from './say.ts';
 export * from './series.ts';
+export * from './side-push.ts';
 export * from './simulator.ts';
 export * from './slope-met.ts';
 export * from './step-down.ts';
@@ -230,6 +234,8 @@ export const RELATIONS: readonly AnyRelation[] = [
   lockSlop,
   lockSlopMotion,
   lockStiffness,
+  stringStiffness,
+  stringTorque,
   lockWindUp,
   frictionAngle,
   climbingTorque,
@@ -278,13 +284,16 @@ export const RELATIONS: readonly AnyRelation[] = [
   axialPlay,
   axialPlayA,
   axialPlayC,
+  playAfterCoat,
   offCentrePlay,
   radialFloat,
   tilt,
   pinTilt,
   smallAngle,
   tipFloat,
-  flankPushes,
+  liftHeld,
+  liftFree,
+  flankForces,
   turnsLost,
   stepsLost,
   netLeadError,

@@ -13,8 +13,17 @@
  *   g/r        0.05     0.1      0.2     0.5
  *   ψ short by 0.01 %   0.04 %   0.2 %   1.1 %
  * Above one half it is no key gap but a missing key, and is refused.
+ *
+ * Springs as the lock, by their pull alone. A pull spring of force F and length l, along the axis at the radius r, leans as the part
+ * turns by ψ: its end goes round by the chord 2r sin(ψ/2), its length becomes √(l² + 4r² sin²(ψ/2)), and by the work it does its
+ * torque is F dl/dψ = F r² sin ψ/√(l² + 4r² sin²(ψ/2)). For small ψ that is F r²/l a radian: stiffness F/l sideways at r.
+ * How far F r²/l holds, at a steady force: the torque falls short of it by about ψ²(1/6 + r²/2l²).
+ *   ψ          5°       10°      20°      40°
+ *   r/l = 0.5  0.2 %    0.9 %    3.5 %    13 %
+ *   r/l = 1    0.5 %    2.0 %    7.4 %    24 %
+ * The spring also stretches, which stiffens it by its rate; what it resists by bending and twist is not counted.
  */
-import { mm, newtonMillimetres, rad } from './quantity.ts';
+import { mm, newtonMillimetres, newtonsPerMillimetre, rad } from './quantity.ts';
 import { outOfBounds, relation } from './relation.ts';
 import { bad, good, type Result } from './result.ts';
 import { say } from './say.ts';
@@ -51,6 +60,33 @@ export const lockStiffness = relation({
   gives: { kappa: 'k_g*r_k^2' },
   source: 'Force k x at the radius r, x = r times the angle, torque r times the force.',
   compute: ({ k_g, r_k }) => ({ kappa: newtonMillimetres(k_g * r_k ** 2) }),
+});
+
+const pulls = (F_s: number): string | undefined =>
+  F_s > 0
+    ? undefined
+    : 'A spring without pull holds nothing by its pull: give the force with which it is stretched, above 0 N.';
+
+export const stringStiffness = relation({
+  name: 'string-stiffness',
+  says: 'Stiffness sideways of a stretched spring by its pull alone, as of a string: it leans, and part of its force acts across.',
+  takes: ['F_s', 'l_f'],
+  gives: { k_g: 'F_s/l_f' },
+  source: 'Force times the small angle x/l by which a sideways motion x makes it lean; derived here.',
+  refuses: ({ F_s }) => pulls(F_s),
+  compute: ({ F_s, l_f }) => ({ k_g: newtonsPerMillimetre(F_s / l_f) }),
+});
+
+export const stringTorque = relation({
+  name: 'string-torque',
+  says: 'Torque by which stretched springs along the axis resist a turn of any size up to half round, their force held steady.',
+  takes: ['F_s', 'r_k', 'l_f', 'psi_f'],
+  gives: { M_L: 'F_s*r_k^2*sin(psi_f)/sqrt(l_f^2 + 2*r_k^2*(1 - cos(psi_f)))' },
+  source: 'Virtual work: force times the change of its length with the angle; derived here.',
+  refuses: ({ F_s }) => pulls(F_s),
+  compute: ({ F_s, r_k, l_f, psi_f }) => ({
+    M_L: newtonMillimetres((F_s * r_k ** 2 * Math.sin(psi_f)) / Math.hypot(l_f, 2 * r_k * Math.sin(psi_f / 2))),
+  }),
 });
 
 export const lockWindUp = relation({

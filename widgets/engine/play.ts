@@ -54,6 +54,20 @@ export const axialPlay = relation({
   compute: ({ c }) => ({ j: mm(c * TAN30) }),
 });
 
+export const playAfterCoat = relation({
+  name: 'play-after-coat',
+  says: 'Axial play of a 60° thread whose screw was coated after its clearance was found: a coat adds four times its thickness to the pitch diameter.',
+  takes: ['c', 't_z'],
+  gives: { j: '(c - 4*t_z)/sqrt(3)' },
+  source:
+    'Geometry of flanks that lean by 30°: a coat of thickness t moves each flank out by t/sin 30° = 2t; worked here. That ISO 965-1 states its limits for the screw before coating is from memory.',
+  refuses: ({ c, t_z }) =>
+    c - 4 * t_z >= 0
+      ? undefined
+      : `A coat of ${say(1000 * t_z)} µm takes ${say(4000 * t_z)} µm of pitch diameter, more than the clearance of ${say(1000 * c)} µm, so the parts do not go together: give a thinner coat or more clearance.`,
+  compute: ({ c, t_z }) => ({ j: mm((c - 4 * t_z) / Math.sqrt(3)) }),
+});
+
 export const axialPlayA = relation({
   name: 'axial-play-a',
   says: 'Axial play of thread A, between base and turned part.',
@@ -146,13 +160,13 @@ export const tipFloat = relation({
   compute: ({ tau, y }) => ({ y_t: mm(tau * y) }),
 });
 
-export const flankPushes = relation({
-  name: 'flank-pushes',
-  says: 'Push across the flanks of each thread: C hands on what acts on the carried part, A what acts on both.',
-  takes: ['Q_t', 'Q_c'],
-  gives: { Q_A: 'Q_t + Q_c', Q_C: 'Q_c' },
-  source: 'Statics: the axial forces on the parts above a thread add up at that thread (up is plus).',
-  compute: ({ Q_t, Q_c }) => ({ Q_A: newtons(Q_t + Q_c), Q_C: newtons(Q_c) }),
+export const flankForces = relation({
+  name: 'flank-forces',
+  says: 'Force across each thread: C hands on what acts on the carried part, A what acts on both; towards the base is plus.',
+  takes: ['Q_pt', 'Q_pc'],
+  gives: { F_A: 'Q_pt + Q_pc', F_C: 'Q_pc' },
+  source: 'Statics: the axial forces on the parts above a thread add up at that thread.',
+  compute: ({ Q_pt, Q_pc }) => ({ F_A: newtons(Q_pt + Q_pc), F_C: newtons(Q_pc) }),
 });
 
 export const turnsLost = relation({

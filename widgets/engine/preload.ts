@@ -3,18 +3,19 @@
  *
  * Model: three parts on one axis, base, turned and carried. Thread A carries the force N_A between base and
  * turned part, thread C the force N_C between turned and carried part. With f the force of the springs on a
- * part (positive up), w its weight along the axis and W the outside load (positive towards the base):
- *   N_C = W + w_C − f_C        N_A = N_C + w_T − f_T
+ * part, w its weight along the axis and W the outside load:
+ *   N_C = W + w_C + f_C        N_A = N_C + w_T + f_T
  * Source: free bodies of the two moving parts; derived here. A spring's force follows the motion of its own two
  * ends: the base stands still, the turned part moves −h_A L_A n, the carried part Δ n.
- * Sign: z up; N positive where the upper part is pressed down on the lower, which seats its lower flanks;
- * negative where it is pulled up, which seats its upper flanks. N = 0 counts as let go.
+ * Sign: every force, N, f, w and W, is positive towards the base; motions are positive away from it. N > 0 presses the upper
+ * part of the thread on its pressed flank, N < 0 on its pulled one (flanks.ts). N = 0 counts as let go.
  * Units: N, mm, turns, N/mm, hours. Friction in the guide is not in the model: add it to the range of the load.
  *
  * Relaxation: at constant stretch F(t) = F0 (1 − q log10(1 + t/t0)), the usual log law of a material that
  * relaxes; the share q lost per tenfold time is stated by the reader or fitted from two readings. No
  * published share for printed springs was found that may be printed here.
  */
+import { type FlankName, flankText } from './flanks.ts';
 import { tenfoldTimes } from './log-law.ts';
 import { type Newtons, newtons } from './quantity.ts';
 import { outOfBounds, relation } from './relation.ts';
@@ -115,8 +116,8 @@ export interface ForceRange {
 }
 
 export type ThreadVerdict =
-  | ({ readonly kind: 'seated'; readonly flank: 'lower' | 'upper'; readonly says: string } & ForceRange)
-  | ({ readonly kind: 'short of margin'; readonly flank: 'lower' | 'upper'; readonly says: string } & ForceRange)
+  | ({ readonly kind: 'seated'; readonly flank: FlankName; readonly says: string } & ForceRange)
+  | ({ readonly kind: 'short of margin'; readonly flank: FlankName; readonly says: string } & ForceRange)
   | {
       readonly kind: 'lets go';
       /** Turns, carried part's place in mm, and load in N at which the flank lets go. */
@@ -148,17 +149,17 @@ export const springAt = (
   pair: Pick<PreloadCase, 'h_A' | 'L_A' | 'h_C' | 'L_C'>,
 ): number => Math.max(0, spring.force + spring.rate * stretch(spring, n, pair));
 
-/** Axial forces on the two threads after n turns under an outside load, N; positive seats the lower flanks. */
+/** Axial forces on the two threads after n turns under an outside load, N; plus presses the upper part towards the base. */
 export const threadForces = (given: PreloadCase, n: number, load: number): { A: number; C: number } => {
   let onTurned = 0;
   let onCarried = 0;
   for (const spring of given.springs) {
     const F = springAt(spring, n, given);
-    onTurned += F * upOn('turned', spring);
-    onCarried += F * upOn('carried', spring);
+    onTurned += F * towardsBaseOn('turned', spring);
+    onCarried += F * towardsBaseOn('carried', spring);
   }
-  const C = load + given.weightCarried * given.attitude - onCarried;
-  return { C, A: C + given.weightTurned * given.attitude - onTurned };
+  const C = load + given.weightCarried * given.attitude + onCarried;
+  return { C, A: C + given.weightTurned * given.attitude + onTurned };
 };
 
 /** Whether each thread stays seated with the margin, over the whole travel and the whole range of load. */
@@ -195,8 +196,8 @@ export const leastPreload = (given: PreloadCase, which = 0): Result<LeastPreload
   if (!spring) return bad(`Read spring ${which + 1} of ${given.springs.length}: name one that is there.`);
   const others: PreloadCase = { ...given, springs: given.springs.filter((_, i) => i !== which) };
   const reach = {
-    C: -upOn('carried', spring),
-    A: -upOn('carried', spring) - upOn('turned', spring),
+    C: towardsBaseOn('carried', spring),
+    A: towardsBaseOn('carried', spring) + towardsBaseOn('turned', spring),
   };
   // The spring is also kept from going slack anywhere, hence the floor of nought.
   let force = 0;
@@ -304,9 +305,9 @@ const stretch = (spring: PreloadSpring, n: number, pair: Pick<PreloadCase, 'h_A'
   return spring.kind === 'pull' ? parted : -parted;
 };
 
-/** +1 where the spring drives this part up, −1 where down, 0 where it does not touch it. */
-const upOn = (part: Part, spring: PreloadSpring): number => {
-  const way = spring.kind === 'push' ? 1 : -1;
+/** +1 where the spring drives this part towards the base, −1 where away from it, 0 where it does not touch it. */
+const towardsBaseOn = (part: Part, spring: PreloadSpring): number => {
+  const way = spring.kind === 'pull' ? 1 : -1;
   return part === spring.upper ? way : part === spring.lower ? -way : 0;
 };
 
@@ -335,7 +336,7 @@ const threadVerdict = (thread: ThreadName, given: PreloadCase): ThreadVerdict =>
   const low = Math.min(...bare) + least;
   const high = Math.max(...bare) + most;
   if (low > 0 || high < 0) {
-    const flank = low > 0 ? 'lower' : 'upper';
+    const flank: FlankName = low > 0 ? 'pressed' : 'pulled';
     const range = low > 0 ? { least: low, most: high } : { least: -high, most: -low };
     const kept = range.least >= given.margin;
     return {
@@ -343,8 +344,8 @@ const threadVerdict = (thread: ThreadName, given: PreloadCase): ThreadVerdict =>
       flank,
       ...range,
       says: kept
-        ? `Thread ${thread} stays on its ${flank} flanks over the whole stroke, with ${say(range.least)} N or more.`
-        : `Thread ${thread} stays on its ${flank} flanks, but only ${say(range.least)} N is left where ${say(given.margin)} N is asked.`,
+        ? `Thread ${thread}: the ${flankText(thread, flank)} touches over the whole stroke, with ${say(range.least)} N or more.`
+        : `Thread ${thread}: the ${flankText(thread, flank)} touches over the whole stroke, but only ${say(range.least)} N is left where ${say(given.margin)} N is asked.`,
     };
   }
   const { n, load } = firstLetGo(turns, bare, least, most);

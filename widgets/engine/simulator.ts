@@ -1,8 +1,8 @@
 /**
  * The motion of a differential screw that is not perfect: play, flanks, friction, lead error, lock and gauge.
  *
- * Parts in series: base — thread A — turned part — thread C — carried part. z and every push are positive up, away
- * from the base; n is turns of the turned part, clockwise seen from above; h is +1 for a right-hand thread.
+ * Parts in series: base — thread A — turned part — thread C — carried part. z is positive up, away from the base, every
+ * load towards it; n is turns of the turned part, clockwise seen from above; h is +1 for a right-hand thread.
  *
  * Where the threads would put the parts with play halved (ε relative lead error, a periodic amplitude, φ its phase
  * in turns, S(x) = sin 2π(x + φ) − sin 2πφ, so that all starts at nought):
@@ -15,23 +15,23 @@
  * Flanks. The parts stand where the flanks allow, j being the axial play of a thread (play.ts):
  *   z_t = g_A + q_A,         −j_A/2 ≤ q_A ≤ +j_A/2
  *   z_c = z_t + g_C + q_C,   −j_C/2 ≤ q_C ≤ +j_C/2
- * −j/2 is the low flank, where a downward push seats the part; +j/2 the high one.
- * On the turned part act a steady push F_t and a drag D_t, on the carried part F_c and D_c. A push is weight, spring
- * or work; a drag is dry friction against the base (slide of the lock, plunger of an indicator; grease for the turned
+ * At −j/2 the upper part’s pressed flank touches, at +j/2 its pulled one (flanks.ts).
+ * On the turned part act a steady load F_t and a drag D_t, on the carried part F_c and D_c. A load is weight, spring
+ * or work, positive towards the base; a drag is dry friction against the base (slide of the lock, plunger of an indicator; grease for the turned
  * part) that holds the part where it is until more than D acts on it. At each step the parts go where
- *   −F_t z_t − F_c z_c + D_t |z_t − z_t,before| + D_c |z_c − z_c,before|   is least within the flanks,
+ *   F_t z_t + F_c z_c + D_t |z_t − z_t,before| + D_c |z_c − z_c,before|   is least within the flanks,
  * the step of a rate-independent system (J. J. Moreau's sweeping process; A. Mielke, T. Roubíček, Rate-Independent
  * Systems, 2015; both cited from memory). A move stops at every flank it meets, so a long move gives what many short
  * ones give, to a nanometre. What follows from it, each checked in the tests:
- *   - F_c beyond D_c seats thread C, F_t + F_c beyond D_t + D_c seats thread A; a seated thread loses no motion. Weight
+ *   - F_c beyond D_c seats thread C, F_t + F_c beyond D_t + D_c seats thread A; a seated thread loses no motion to play. Weight
  *     on the carried part seats both threads the same way; a spring between turned part and base seats A only.
- *   - no push, D_c ≥ D_t: the turned part is shoved across both plays before the carried part moves, so
+ *   - no load, D_c ≥ D_t: the turned part is shoved across both plays before the carried part moves, so
  *     z_c is one play operator of half-width r = (j_A + j_C)/2 on u = g_A + g_C,
  *       z_c ← max(u − r, min(u + r, z_c)),    and reversal loses (j_A + j_C)/|Δ| turns.
- *   - no push, D_t > D_c (stiff grease in A, nothing on the tip): two operators one after the other. With like hands
+ *   - no load, D_t > D_c (stiff grease in A, nothing on the tip): two operators one after the other. With like hands
  *     the reversed loop is |j_A − j_C| wide and the carried part first runs at the full lead of thread C; with
  *     unlike hands it is j_A + j_C again.
- * Without any push or drag nothing says where the parts are; a trace of drag on the carried part is then assumed.
+ * Without any load or drag nothing says where the parts are; a trace of drag on the carried part is then assumed.
  *
  * Stick-slip. Guide friction and the spring of the parts let the carried part lag behind z_c: it sticks until the lag
  * reaches `stick` (static friction over stiffness), then jumps until it is `slip` (kinetic over stiffness). Equal
@@ -61,7 +61,7 @@ export interface SimulatedThread {
   readonly phase?: Turns;
 }
 
-/** Axial forces on the two moving parts: pushes positive up, drags without sign. */
+/** Axial forces on the two moving parts: loads positive towards the base, drags without sign. */
 export interface PartForces {
   readonly turned: Newtons;
   readonly carried: Newtons;
@@ -70,8 +70,8 @@ export interface PartForces {
 export interface SimulatorSettings {
   readonly A: SimulatedThread;
   readonly C: SimulatedThread;
-  /** Steady pushes at the start; a move may change them. */
-  readonly pushes: PartForces;
+  /** Steady loads at the start; a move may change them. */
+  readonly loads: PartForces;
   readonly drags: PartForces;
   /** Share f of the rotation that the carried part takes, 0 … 1; left out: 0. */
   readonly lockSlip?: Plain;
@@ -85,12 +85,12 @@ export interface SimulatorSettings {
   readonly seed?: number;
 }
 
-/** One thing done: the turned part is turned, or the pushes are changed (a part left out keeps its push). */
+/** One thing done: the turned part is turned, or the loads are changed (a part left out keeps its load). */
 export type Move =
   | { readonly kind: 'turn'; readonly turns: Turns }
-  | { readonly kind: 'push'; readonly turned?: Newtons; readonly carried?: Newtons };
+  | { readonly kind: 'load'; readonly turned?: Newtons; readonly carried?: Newtons };
 
-/** −1 on the low flank, +1 on the high one, 0 between; a thread without play has its sign from the push on it. */
+/** +1 where the pressed flank touches, −1 where the pulled one, 0 between; a thread without play has its sign from the force across it. */
 export type Flank = -1 | 0 | 1;
 
 /** State at the start (place 0) and after each move; all columns are one longer than the list of moves. */
@@ -120,7 +120,7 @@ const TRIAL = 1e-6;
 const MOST_MEETINGS = 16;
 const TWO_PI = 2 * Math.PI;
 
-/** Runs the moves from n = 0 with every play halved, settled under the pushes. */
+/** Runs the moves from n = 0 with every play halved, settled under the loads. */
 export const simulate = (settings: SimulatorSettings, moves: readonly Move[]): Result<Motion> => {
   const refused = refusedSettings(settings) ?? refusedMoves(settings, moves);
   if (refused !== undefined) return bad(refused);
@@ -146,8 +146,8 @@ export const simulate = (settings: SimulatorSettings, moves: readonly Move[]): R
   const parts: Placing = { turned: 0, carried: 0 };
   const trial: Placing = { turned: 0, carried: 0 };
   const forces: MutableForces = {
-    pushTurned: settings.pushes.turned,
-    pushCarried: settings.pushes.carried,
+    loadTurned: settings.loads.turned,
+    loadCarried: settings.loads.carried,
     dragTurned: settings.drags.turned,
     dragCarried: settings.drags.carried,
   };
@@ -231,8 +231,8 @@ export const simulate = (settings: SimulatorSettings, moves: readonly Move[]): R
     turned[i] = parts.turned;
     carried[i] = shown;
     reading[i] = shown - zero + noise * (reading[i] ?? 0);
-    flankA[i] = flankOf(parts.turned - gA, rA, forces.pushTurned + forces.pushCarried);
-    flankC[i] = flankOf(parts.carried - parts.turned - gC, rC, forces.pushCarried);
+    flankA[i] = flankOf(parts.turned - gA, rA, forces.loadTurned + forces.loadCarried);
+    flankC[i] = flankOf(parts.carried - parts.turned - gC, rC, forces.loadCarried);
   };
 
   place(0, 0);
@@ -240,9 +240,9 @@ export const simulate = (settings: SimulatorSettings, moves: readonly Move[]): R
   zero = shown;
   record(0);
   for (const [i, move] of moves.entries()) {
-    if (move.kind === 'push') {
-      forces.pushTurned = move.turned ?? forces.pushTurned;
-      forces.pushCarried = move.carried ?? forces.pushCarried;
+    if (move.kind === 'load') {
+      forces.loadTurned = move.turned ?? forces.loadTurned;
+      forces.loadCarried = move.carried ?? forces.loadCarried;
       place(gA, gC);
     } else {
       const target = at + move.turns;
@@ -277,26 +277,26 @@ interface FlankWindow {
 }
 
 interface MutableForces {
-  pushTurned: number;
-  pushCarried: number;
+  loadTurned: number;
+  loadCarried: number;
   dragTurned: number;
   dragCarried: number;
 }
 
 /**
- * Moves the parts within the flanks to where pushes and drags leave them: the least of
- * −F_t z_t − F_c z_c + D_t |z_t − before| + D_c |z_c − before|. For each z_t the best z_c is known, and what
+ * Moves the parts within the flanks to where loads and drags leave them: the least of
+ * F_t z_t + F_c z_c + D_t |z_t − before| + D_c |z_c − before|. For each z_t the best z_c is known, and what
  * is left is convex in z_t with straight pieces, so it is walked downhill from kink to kink. The choice is made on
  * slopes, which are plain sums of the forces, and on which side of a kink z_t lies; rounding decides nothing.
  */
 export const settleFlanks = (parts: Placing, flanks: FlankWindow, forces: MutableForces): void => {
   const { lowA, highA, lowC, highC } = flanks;
-  const { pushTurned, pushCarried, dragTurned } = forces;
+  const { loadTurned, loadCarried, dragTurned } = forces;
   const dragCarried = forces.dragCarried + TRACE_OF_DRAG;
   const before = parts.turned;
   const rest = parts.carried;
-  const up = pushCarried > dragCarried;
-  const down = pushCarried < -dragCarried;
+  const up = loadCarried < -dragCarried;
+  const down = loadCarried > dragCarried;
   // Above `lifts` thread C lifts the carried part off its place, below `lowers` it draws it down.
   const lifts = rest - lowC;
   const lowers = rest - highC;
@@ -304,16 +304,16 @@ export const settleFlanks = (parts: Placing, flanks: FlankWindow, forces: Mutabl
   let z = Math.max(lowA, Math.min(highA, before));
 
   for (let kinks = 0; kinks < 4; kinks++) {
-    let slopeUp = (z >= before ? dragTurned : -dragTurned) - pushTurned;
-    if (up || down || z >= lifts) slopeUp += (z >= pastRest ? dragCarried : -dragCarried) - pushCarried;
-    else if (z < lowers) slopeUp += -dragCarried - pushCarried;
+    let slopeUp = (z >= before ? dragTurned : -dragTurned) + loadTurned;
+    if (up || down || z >= lifts) slopeUp += (z >= pastRest ? dragCarried : -dragCarried) + loadCarried;
+    else if (z < lowers) slopeUp += -dragCarried + loadCarried;
     if (slopeUp < 0 && z < highA) {
       z = nextKink(z, highA, lifts, lowers, 1);
       continue;
     }
-    let slopeDown = (z > before ? dragTurned : -dragTurned) - pushTurned;
-    if (up || down || z > lifts) slopeDown += (z > pastRest ? dragCarried : -dragCarried) - pushCarried;
-    else if (z <= lowers) slopeDown += -dragCarried - pushCarried;
+    let slopeDown = (z > before ? dragTurned : -dragTurned) + loadTurned;
+    if (up || down || z > lifts) slopeDown += (z > pastRest ? dragCarried : -dragCarried) + loadCarried;
+    else if (z <= lowers) slopeDown += -dragCarried + loadCarried;
     if (!(slopeDown > 0 && z > lowA)) break;
     z = nextKink(z, lowA, lifts, lowers, -1);
   }
@@ -343,10 +343,10 @@ const lagAfter = (lag: number, stick: number, slip: number): number => {
   return Math.sign(lag) * left;
 };
 
-const flankOf = (q: number, r: number, push: number): number => {
-  if (r <= TOUCHING) return Math.sign(push);
-  if (q <= TOUCHING - r) return -1;
-  return q >= r - TOUCHING ? 1 : 0;
+const flankOf = (q: number, r: number, force: number): number => {
+  if (r <= TOUCHING) return Math.sign(force);
+  if (q <= TOUCHING - r) return 1;
+  return q >= r - TOUCHING ? -1 : 0;
 };
 
 /** Height against turns of one thread with its errors, nought at nought. */
@@ -382,10 +382,10 @@ const refusedSettings = (s: SimulatorSettings): string | undefined => {
     );
   }
   checks.push(
-    ['Push on the turned part', s.pushes.turned, -MOST_PUSH, MOST_PUSH, ' N'],
-    ['Push on the carried part', s.pushes.carried, -MOST_PUSH, MOST_PUSH, ' N'],
-    ['Drag on the turned part', s.drags.turned, 0, MOST_PUSH, ' N'],
-    ['Drag on the carried part', s.drags.carried, 0, MOST_PUSH, ' N'],
+    ['Load on the turned part', s.loads.turned, -MOST_LOAD, MOST_LOAD, ' N'],
+    ['Load on the carried part', s.loads.carried, -MOST_LOAD, MOST_LOAD, ' N'],
+    ['Drag on the turned part', s.drags.turned, 0, MOST_LOAD, ' N'],
+    ['Drag on the carried part', s.drags.carried, 0, MOST_LOAD, ' N'],
     ['Lock slip, the share of the rotation that the carried part takes', s.lockSlip ?? 0, 0, 1, ''],
     ['Wind-up of the lock', s.windUp ?? 0, 0, Math.PI, ' rad'],
     ['Lag before slipping', s.stick ?? 0, 0, 1, ' mm'],
@@ -398,7 +398,7 @@ const refusedSettings = (s: SimulatorSettings): string | undefined => {
   return undefined;
 };
 
-const MOST_PUSH = 1e5;
+const MOST_LOAD = 1e5;
 const MOST_TURNS = 600;
 
 const refusedMoves = (settings: SimulatorSettings, moves: readonly Move[]): string | undefined => {
@@ -411,9 +411,9 @@ const refusedMoves = (settings: SimulatorSettings, moves: readonly Move[]): stri
         return `Move ${i + 1}: read ${asRead(move.turns)} turns; a move turns by a number from −${MOST_TURNS} to ${MOST_TURNS}.`;
       travelled += Math.abs(move.turns);
     } else
-      for (const push of [move.turned, move.carried])
-        if (!(push === undefined || Math.abs(push) <= MOST_PUSH))
-          return `Move ${i + 1}: read a push of ${asRead(push)} N; a push is a number from −${MOST_PUSH} to ${MOST_PUSH} N.`;
+      for (const load of [move.turned, move.carried])
+        if (!(load === undefined || Math.abs(load) <= MOST_LOAD))
+          return `Move ${i + 1}: read a load of ${asRead(load)} N; a load is a number from −${MOST_LOAD} to ${MOST_LOAD} N.`;
   }
   if (isWavy(settings) && !(travelled * PIECES + moves.length <= MOST_PIECES))
     return `Read moves of ${Math.round(travelled)} turns in all; with a periodic error at most ${Math.floor((MOST_PIECES - moves.length) / PIECES)} are run, because each turn is worked in ${PIECES} pieces: take fewer turns.`;

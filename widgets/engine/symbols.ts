@@ -5,7 +5,8 @@
  * Bounds are the box in which the relations are tested: wide enough for anything made with taps and dies,
  * narrow enough that a slip of the keyboard (a tpi of 1e9) is caught. `shown` says how a length reads best:
  * `size` for things measured with a caliper (mm or inch), `motion` for things read on an indicator (µm, thou,
- * tenths). Signs: z and every motion is positive up, away from the base; h is +1 for a right-hand thread and
+ * tenths). Signs: z and every motion is positive up, away from the base; every axial force is positive towards the base, where it
+ * presses the parts together, on a part and across a thread alike (flanks.ts); h is +1 for a right-hand thread and
  * −1 for a left-hand one; n is positive clockwise seen from above.
  */
 import type { BaseUnit } from './quantity.ts';
@@ -298,10 +299,16 @@ export const SYMBOLS = {
   c_mC: size('measured clearance of thread C', 'c_{\\mathrm{m}C}', -2, 5),
   e_s: { ...motion('how far the screw stands off the middle of its nut', 'e', 5), min: 0 },
   eps_t: { ...ratio('what the small angle leaves out', '\\varepsilon_{\\tau}', 0, 1), shown: 'percent' },
-  Q_t: force('push on the turned part, up is plus', 'Q_{\\mathrm{t}}', -1e5),
-  Q_c: force('push on the carried part, up is plus', 'Q_{\\mathrm{c}}', -1e5),
-  Q_A: force('push across thread A', 'Q_A', -2e5, 2e5),
-  Q_C: force('push across thread C', 'Q_C', -1e5),
+  Q_pt: force('force on the turned part, towards the base is plus', 'Q_{\\mathrm{pt}}', -1e5),
+  Q_pc: force('force on the carried part, towards the base is plus', 'Q_{\\mathrm{pc}}', -1e5),
+  Q_lh: force(
+    'side push that lifts a pressed flank, the side force held at the thread',
+    'Q_{\\ell\\mathrm{h}}',
+    0,
+    1e12,
+  ),
+  Q_lf: force('side push that lifts a pressed flank, the flanks alone holding', 'Q_{\\ell\\mathrm{f}}', 0, 1e9),
+  t_z: { ...motion('thickness of the coat on the flanks of the screw', 't_{\\mathrm{z}}', 0.5), min: 0 },
   n_o: { says: 'turns out before turning back', unit: 'turn', min: 0.01, max: 600, tex: 'n_{\\mathrm{o}}' },
   Q_f: force('friction that holds the carried part', 'Q_{\\mathrm{f}}'),
   n_a: {
@@ -363,16 +370,18 @@ export const SYMBOLS = {
   F_hi: force('most load on the carried part, towards the base is plus', 'F_{\\mathrm{max}}', -1e5),
   W_c: force('weight of the carried part and what stands on it', 'W_{\\mathrm{c}}'),
   W_t: force('weight of the turned part', 'W_{\\mathrm{t}}'),
-  f_c: force('force of the springs on the carried part, up is plus', 'f_{\\mathrm{c}}', -1e5),
-  f_t: force('force of the springs on the turned part, up is plus', 'f_{\\mathrm{t}}', -1e5),
-  F_C: force('force across thread C, pressing together is plus', 'F_C', -4e5, 4e5),
-  F_A: force('force across thread A, pressing together is plus', 'F_A', -6e5, 6e5),
+  f_c: force('force of the springs on the carried part, towards the base is plus', 'f_{\\mathrm{c}}', -1e5),
+  f_t: force('force of the springs on the turned part, towards the base is plus', 'f_{\\mathrm{t}}', -1e5),
+  F_C: force('force across thread C, towards the base is plus', 'F_C', -4e5, 4e5),
+  F_A: force('force across thread A, towards the base is plus', 'F_A', -6e5, 6e5),
   F_g: force('force to be left on every flank', 'F_{\\mathrm{g}}'),
   F_p: force('force the spring must still have at the worst place', 'F_{\\mathrm{p}}', -4e5, 4e5),
   F_gf: force('friction of the guide along the axis', 'F_{\\mathrm{gf}}'),
   Q_s: force('side load on the guide', 'Q_{\\mathrm{s}}'),
   mu_g: ratio('coefficient of friction in the guide', '\\mu_{\\mathrm{g}}', 0, 1),
   n_2: { says: 'turns at the end of the stroke', unit: 'turn', min: -600, max: 600, tex: 'n_2' },
+  l_f: size('length of the stretched spring', '\\ell_{\\mathrm{f}}', 0.1, 1e3),
+  psi_f: angle('turn of the carried part against its springs', '\\psi_{\\mathrm{f}}', -180, 180),
   k_g: rate('stiffness of the lock sideways, at its radius', 'k_{\\mathrm{g}}'),
   t_r1: duration('time of the first reading', 't_1', 0),
   t_r2: duration('time of the second reading', 't_2', 0),

@@ -1,9 +1,9 @@
 /**
- * Flanks under a load: both threads in axial section to scale, a lens on each flank of one ridge, and the push on the carried
+ * Flanks under a load: both threads in axial section to scale, a lens on each flank of one ridge, and the force on the carried
  * part, dragged through nought. Drawn in line, so that the turned part is the screw of both threads. Each view stands still
  * with the lower of its two parts.
  */
-import { mm, type Result, radialFloat } from '../engine/index.ts';
+import { type Flank, type FlankName, flankText, mm, type Result, radialFloat } from '../engine/index.ts';
 import { numeral, show, type UnitView, withSign } from '../shared/format.ts';
 import type { Numbers } from '../shared/numbers.ts';
 import { type PairPlay, pairPlay, type ThreadPlay } from '../shared/pair-play.ts';
@@ -18,16 +18,16 @@ type Name = 'A' | 'C';
 interface State {
   readonly play: PairPlay;
   readonly stand: Stand;
-  readonly Q_t: number;
-  readonly Q_c: number;
+  readonly Q_pt: number;
+  readonly Q_pc: number;
 }
 
 const stateOf = (numbers: Numbers): Result<State> => {
   const play = pairPlay(numbers);
   if (!play.ok) return play;
-  const { Q_t = 0, Q_c = 0 } = numbers.values;
-  const stand = standAt(play.value, Q_t, Q_c);
-  return stand.ok ? { ok: true, value: { play: play.value, stand: stand.value, Q_t, Q_c } } : stand;
+  const { Q_pt = 0, Q_pc = 0 } = numbers.values;
+  const stand = standAt(play.value, Q_pt, Q_pc);
+  return stand.ok ? { ok: true, value: { play: play.value, stand: stand.value, Q_pt, Q_pc } } : stand;
 };
 
 /** How the two parts of a thread are called, lower one first. */
@@ -35,14 +35,16 @@ const PARTS: Record<Name, readonly [still: string, moving: string]> = {
   A: ['base', 'turned part'],
   C: ['turned part', 'carried part'],
 };
-const flankOf = (s: State, name: Name): number => (name === 'A' ? s.stand.flankA : s.stand.flankC);
+const flankOf = (s: State, name: Name): Flank => (name === 'A' ? s.stand.flankA : s.stand.flankC);
 const offOf = (s: State, name: Name): number => (name === 'A' ? s.stand.offA : s.stand.offC);
-const SEATS = new Map([
-  [-1, 'pressed down'],
-  [0, 'free'],
-  [1, 'pressed up'],
-]);
-const seat = (flank: number): string => SEATS.get(flank) ?? 'free';
+/** Which flank of a thread touches, in words. */
+const touching = (name: Name, flank: Flank): string =>
+  flank === 0 ? 'neither flank has to touch' : `the ${flankText(name, flank > 0 ? 'pressed' : 'pulled')} touches`;
+const seat = (s: State, name: Name): string => touching(name, flankOf(s, name));
+
+/** The flank of the upper part that a lens shows: over the ridge of the turned part it is of the part in which that ridge is the screw. */
+type Side = 'upper' | 'lower';
+const nameOf = (name: Name, side: Side): FlankName => ((name === 'C') === (side === 'upper') ? 'pressed' : 'pulled');
 
 // One thread: section at the left, lenses at the right.
 const WIDTH = 400;
@@ -98,7 +100,7 @@ const sectionPaths = (name: Name, { thread, c }: ThreadPlay, off: number, frame:
 };
 
 /** One lens: the screw’s flank and the nut’s, which lean by 30°, and the gap between them along the axis. */
-const lensPaths = (name: Name, side: 'upper' | 'lower', j: number, off: number, frame: Frame) => {
+const lensPaths = (name: Name, side: Side, j: number, off: number, frame: Frame) => {
   const { x, width, height } = LENS;
   const top = LENS[side];
   const way = side === 'upper' ? -1 : 1;
@@ -154,9 +156,9 @@ const allPaths = (s: State): Record<string, string> => {
 };
 
 /** What each lens says: the gap along the axis, or that the flanks touch. */
-const gaps = (s: State, name: Name, view: UnitView): Record<'upper' | 'lower', readonly [string, string]> => {
+const gaps = (s: State, name: Name, view: UnitView): Record<Side, readonly [string, string]> => {
   const { j } = s.play[name];
-  // Gap over the screw’s upper flank: closed when the screw stands high in its nut.
+  // Gap over the ridge of the turned part: closed when the screw stands high in its nut.
   const screwHigh = name === 'A' ? offOf(s, name) : -offOf(s, name);
   const say = (gap: number): readonly [string, string] =>
     gap > 1e-9 ? ['open by', show(gap, { shown: 'motion', digits: 3 }, view)] : ['touches', ''];
@@ -172,7 +174,7 @@ const panel = (s: State, name: Name, frame: Frame, view: UnitView): string => {
   const id = `flanks-${name}`;
   const part = (key: string, kind: string) =>
     `<path class="part ${kind}${kind === 'turned' ? ' solid' : ''}" data-path="${key}" d="${p[key] ?? ''}"${kind === 'turned' ? '' : ` fill="url(#${id}-${kind})"`}/>`;
-  const lens = (side: 'upper' | 'lower') => {
+  const lens = (side: Side) => {
     const [words, amount] = gaps(s, name, view)[side];
     const y = LENS[side];
     const [fx, fy] = flanks[side];
@@ -180,7 +182,13 @@ const panel = (s: State, name: Name, frame: Frame, view: UnitView): string => {
       `<path class="leader" d="M${px(fx + 7)} ${px(fy)}L${LENS.x} ${y + LENS.height / 2}"/><circle class="spot" cx="${px(fx)}" cy="${px(fy)}" r="7"/>` +
       `<svg aria-hidden="true" x="${LENS.x}" y="${y}" width="${LENS.width}" height="${LENS.height}" viewBox="${LENS.x} ${y} ${LENS.width} ${LENS.height}" overflow="hidden"><rect class="ground" x="${LENS.x}" y="${y}" width="${LENS.width}" height="${LENS.height}"/>${part(`${name}-${side}-nut`, kinds[1])}${part(`${name}-${side}-screw`, kinds[0])}<path class="contact" data-path="${name}-${side}-contact" d="${p[`${name}-${side}-contact`] ?? ''}"/></svg>` +
       `<rect class="lens" x="${LENS.x}" y="${y}" width="${LENS.width}" height="${LENS.height}"/>` +
-      `<text x="${LENS.x + LENS.width + 8}" y="${y + 36}">${side} flank</text><text class="gap" data-gap="${name}-${side}" x="${LENS.x + LENS.width + 8}" y="${y + 56}">${words}</text><text class="gap" data-amount="${name}-${side}" x="${LENS.x + LENS.width + 8}" y="${y + 76}">${split(amount)}</text>`
+      [`${nameOf(name, side)} flank`, moving]
+        .map(
+          (line, i) =>
+            `<text data-flank="${name}-${side}" x="${LENS.x + LENS.width + 8}" y="${y + 28 + 19 * i}">${line}</text>`,
+        )
+        .join('') +
+      `<text class="gap" data-gap="${name}-${side}" x="${LENS.x + LENS.width + 8}" y="${y + 68}">${words}</text><text class="gap" data-amount="${name}-${side}" x="${LENS.x + LENS.width + 8}" y="${y + 87}">${split(amount)}</text>`
     );
   };
   return (
@@ -194,7 +202,7 @@ const panel = (s: State, name: Name, frame: Frame, view: UnitView): string => {
 /** Two units at once stand under each other. */
 const split = (amount: string): string => amount.replace(/ \(.*\)$/, '');
 
-// The push, and the height of the carried part against it.
+// The force, and the height of the carried part against it.
 const REACH = 20;
 const TRACK = { width: 400, height: 162, left: 20, right: 380, line: 124, top: 32, bottom: 104 } as const;
 const clampQ = (Q: number): number => Math.max(-REACH, Math.min(REACH, Q));
@@ -204,11 +212,11 @@ const trackY = (z: number, all: number): number =>
 
 /** Heights of the carried part between one change and the next, from the simulator. */
 const stairs = (s: State): { from: number; to: number; z: number }[] => {
-  const edges = [-REACH, ...changes(s.Q_t).map((c) => clampQ(c.at)), REACH];
+  const edges = [-REACH, ...changes(s.Q_pt).map((c) => clampQ(c.at)), REACH];
   return edges.slice(1).flatMap((to, i) => {
     const from = edges[i] ?? -REACH;
     if (!(to > from)) return [];
-    const stand = standAt(s.play, s.Q_t, (from + to) / 2);
+    const stand = standAt(s.play, s.Q_pt, (from + to) / 2);
     return stand.ok ? [{ from, to, z: stand.value.carried }] : [];
   });
 };
@@ -228,7 +236,7 @@ const track = (s: State): string => {
         `<path class="tick" d="M${px(trackX(Q))} ${TRACK.line - 4}v8"/><text x="${px(trackX(Q))}" y="${TRACK.line + 30}" text-anchor="middle">${numeral(Q)}</text>`,
     )
     .join('');
-  const marks = changes(s.Q_t)
+  const marks = changes(s.Q_pt)
     .filter(({ at }) => Math.abs(at) < REACH)
     .map(
       ({ thread, at }, i, list) =>
@@ -236,25 +244,24 @@ const track = (s: State): string => {
     )
     .join('');
   return (
-    `<div class="push-track"><p class="panel-name">Height of the carried part against the push on it, in N, up is plus</p>` +
-    `<svg viewBox="0 0 ${TRACK.width} ${TRACK.height}" data-push data-key="push" role="slider" tabindex="0" aria-label="Push on the carried part, up is plus" aria-orientation="horizontal" aria-valuemin="${-REACH}" aria-valuemax="${REACH}" aria-valuenow="${px(s.Q_c)}" aria-valuetext="${pushText(s)}">` +
+    `<div class="push-track"><p class="panel-name">Height of the carried part against the force on it, in N, towards the base is plus</p>` +
+    `<svg viewBox="0 0 ${TRACK.width} ${TRACK.height}" data-push data-key="push" role="slider" tabindex="0" aria-label="Force on the carried part, towards the base is plus" aria-orientation="horizontal" aria-valuemin="${-REACH}" aria-valuemax="${REACH}" aria-valuenow="${px(s.Q_pc)}" aria-valuetext="${pushText(s)}">` +
     `<path class="rail" d="M${TRACK.left} ${TRACK.line}H${TRACK.right}"/>${ticks}${marks}<path class="stairs" d="${path}"/>` +
-    `<path class="cursor-line" data-push-line d="${cursor(s)}"/><circle class="mark carried" data-push-dot r="5" cx="${px(trackX(s.Q_c))}" cy="${px(trackY(s.stand.carried, all))}"/>` +
-    `<path class="thumb" data-push-thumb d="M0 -11l9 9v13h-18v-13z" transform="translate(${px(trackX(s.Q_c))} ${TRACK.line})"/></svg></div>`
+    `<path class="cursor-line" data-push-line d="${cursor(s)}"/><circle class="mark carried" data-push-dot r="5" cx="${px(trackX(s.Q_pc))}" cy="${px(trackY(s.stand.carried, all))}"/>` +
+    `<path class="thumb" data-push-thumb d="M0 -11l9 9v13h-18v-13z" transform="translate(${px(trackX(s.Q_pc))} ${TRACK.line})"/></svg></div>`
   );
 };
 
 const cursor = (s: State): string =>
-  `M${px(trackX(s.Q_c))} ${px(trackY(s.stand.carried, s.play.A.j + s.play.C.j))}V${TRACK.line - 11}`;
+  `M${px(trackX(s.Q_pc))} ${px(trackY(s.stand.carried, s.play.A.j + s.play.C.j))}V${TRACK.line - 11}`;
 
 const force = (Q: number): string => show(Number(Q.toFixed(2)), { shown: 'force' }, 'metric');
-const pushText = (s: State): string =>
-  `${force(s.Q_c)}, thread A ${seat(s.stand.flankA)}, thread C ${seat(s.stand.flankC)}`;
+const pushText = (s: State): string => `${force(s.Q_pc)}; thread A: ${seat(s, 'A')}; thread C: ${seat(s, 'C')}`;
 
 const readout = (s: State, view: UnitView): LiveFigure[] => {
   const motion = (z: number) => withSign(show(z, { shown: 'motion', digits: 4 }, view));
   const line = (name: Name): string =>
-    `${force(name === 'A' ? s.stand.pushA : s.stand.pushC)}, ${seat(flankOf(s, name))}`;
+    `${withSign(force(name === 'A' ? s.stand.forceA : s.stand.forceC))}, ${seat(s, name)}`;
   return [
     ['turned', 'across thread A', line('A')],
     ['relative', 'across thread C', line('C')],
@@ -266,7 +273,7 @@ export const flanksUnderLoad: Widget = {
   name: 'flanks-under-load',
   title: 'Flanks of two threads under a load',
   threads: ['A', 'C'],
-  quantities: ['Q_t', 'Q_c', 'c_mA', 'c_mC'],
+  quantities: ['Q_pt', 'Q_pc', 'c_mA', 'c_mC'],
   choices: ['pieces'],
   draw: (numbers, view) => {
     const state = stateOf(numbers);
@@ -289,11 +296,11 @@ export const flanksUnderLoad: Widget = {
       s.stand.carried === 0
         ? 'in the middle of its play'
         : `${motion(Math.abs(s.stand.carried))} ${s.stand.carried > 0 ? 'above' : 'below'} the middle of its play`;
-    const same = changes(s.Q_t).every((c) => c.at === 0);
+    const same = changes(s.Q_pt).every((c) => c.at === 0);
     const order = same
-      ? 'both threads change sides together as the push goes through nought'
-      : `C changes sides at ${force(0)} and A at ${force(-s.Q_t)}`;
-    return `With ${force(s.Q_c)} on the carried part thread C is ${seat(s.stand.flankC)} and thread A, with ${force(s.stand.pushA)} across it, is ${seat(s.stand.flankA)}; the carried part stands ${where}. Dragged from end to end the push moves it ${motion(s.play.A.j + s.play.C.j)}, and ${order}.`;
+      ? 'both threads change sides together as the force goes through nought'
+      : `C changes sides at ${force(0)} and A at ${force(-s.Q_pt)}`;
+    return `With ${withSign(force(s.stand.forceC))} across thread C ${seat(s, 'C')}; with ${withSign(force(s.stand.forceA))} across thread A ${seat(s, 'A')}. The carried part stands ${where}. Dragged from end to end the force moves it ${motion(s.play.A.j + s.play.C.j)}, and ${order}.`;
   },
   table: (numbers, view) => {
     const state = stateOf(numbers);
@@ -311,13 +318,13 @@ export const flanksUnderLoad: Widget = {
       ];
     };
     const rows = stairs(s).flatMap(({ from, to }) => {
-      const at = standAt(s.play, s.Q_t, (from + to) / 2);
+      const at = standAt(s.play, s.Q_pt, (from + to) / 2);
       return at.ok
         ? [
             [
-              `push ${force(from)} to ${force(to)}`,
-              `A ${seat(at.value.flankA)}`,
-              `C ${seat(at.value.flankC)}`,
+              `force ${force(from)} to ${force(to)}`,
+              `A: ${touching('A', at.value.flankA)}`,
+              `C: ${touching('C', at.value.flankC)}`,
               `carried part at ${motion(at.value.carried)}`,
             ],
           ]
@@ -326,7 +333,7 @@ export const flanksUnderLoad: Widget = {
     return { head: ['what', 'first', 'second', 'third'], rows: [side('A'), side('C'), ...rows] };
   },
   outline: (numbers, view) => {
-    const { Q_c: _, ...rest } = numbers.values;
+    const { Q_pc: _, ...rest } = numbers.values;
     return JSON.stringify([numbers.threads, rest, numbers.choices, view]);
   },
   wake: (stage, bench) => {
@@ -337,7 +344,7 @@ export const flanksUnderLoad: Widget = {
       const x = ((event.clientX - box.left) / box.width) * TRACK.width;
       const Q = ((x - TRACK.left) / (TRACK.right - TRACK.left)) * 2 * REACH - REACH;
       // Tenths of a newton: as fine as a finger on the track.
-      bench.set('Q_c', Math.round(clampQ(Q) * 10) / 10);
+      bench.set('Q_pc', Math.round(clampQ(Q) * 10) / 10);
     };
     stage.addEventListener('pointerdown', (event) => {
       const slider = event.target instanceof Element ? event.target.closest<SVGElement>('[data-push]') : null;
@@ -359,7 +366,7 @@ export const flanksUnderLoad: Widget = {
     stage.addEventListener('keydown', (event) => {
       if (!(event.target instanceof Element && event.target.closest('[data-push]'))) return;
       if (event.ctrlKey || event.altKey || event.metaKey) return;
-      const now = bench.numbers().values.Q_c ?? 0;
+      const now = bench.numbers().values.Q_pc ?? 0;
       const step = event.shiftKey ? 5 : 1;
       const moves: Record<string, number> = {
         ArrowUp: now + step,
@@ -374,7 +381,7 @@ export const flanksUnderLoad: Widget = {
       const next = moves[event.key];
       if (next === undefined) return;
       event.preventDefault();
-      bench.set('Q_c', clampQ(next));
+      bench.set('Q_pc', clampQ(next));
     });
   },
   update: (stage, numbers, view) => {
@@ -395,13 +402,13 @@ export const flanksUnderLoad: Widget = {
     const all = s.play.A.j + s.play.C.j;
     stage.querySelector('[data-push-line]')?.setAttribute('d', cursor(s));
     const dot = stage.querySelector('[data-push-dot]');
-    dot?.setAttribute('cx', px(trackX(s.Q_c)));
+    dot?.setAttribute('cx', px(trackX(s.Q_pc)));
     dot?.setAttribute('cy', px(trackY(s.stand.carried, all)));
     stage
       .querySelector('[data-push-thumb]')
-      ?.setAttribute('transform', `translate(${px(trackX(s.Q_c))} ${TRACK.line})`);
+      ?.setAttribute('transform', `translate(${px(trackX(s.Q_pc))} ${TRACK.line})`);
     const slider = stage.querySelector('[data-push]');
-    slider?.setAttribute('aria-valuenow', px(s.Q_c));
+    slider?.setAttribute('aria-valuenow', px(s.Q_pc));
     slider?.setAttribute('aria-valuetext', pushText(s));
     updateReadout(stage, readout(s, view));
   },

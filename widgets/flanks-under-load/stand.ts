@@ -1,14 +1,14 @@
-/** Where the flanks of both threads stand under the pushes, settled by the notebook's one simulator of motion. */
-import { flankPushes, newtons, type Result, simulate } from '../engine/index.ts';
+/** Where the flanks of both threads stand under the forces on the parts, settled by the notebook's one simulator of motion. */
+import { type Flank, flankForces, newtons, type Result, simulate } from '../engine/index.ts';
 import type { PairPlay } from '../shared/pair-play.ts';
 
 export interface Stand {
-  /** Push across each thread. */
-  readonly pushA: number;
-  readonly pushC: number;
-  /** −1 pressed down, +1 pressed up, 0 free. */
-  readonly flankA: number;
-  readonly flankC: number;
+  /** Force across each thread, N, towards the base plus. */
+  readonly forceA: number;
+  readonly forceC: number;
+  /** The flank that touches. */
+  readonly flankA: Flank;
+  readonly flankC: Flank;
   /** Turned part over the base, carried part over the turned part, from the middle of their plays. */
   readonly offA: number;
   readonly offC: number;
@@ -16,15 +16,15 @@ export interface Stand {
   readonly carried: number;
 }
 
-export const standAt = (play: PairPlay, Q_t: number, Q_c: number): Result<Stand> => {
-  const pushes = flankPushes.of({ Q_t: newtons(Q_t), Q_c: newtons(Q_c) });
-  if (!pushes.ok) return pushes;
+export const standAt = (play: PairPlay, Q_pt: number, Q_pc: number): Result<Stand> => {
+  const forces = flankForces.of({ Q_pt: newtons(Q_pt), Q_pc: newtons(Q_pc) });
+  if (!forces.ok) return forces;
   const { A, C } = play;
   const run = simulate(
     {
       A: { h: A.thread.h, L: A.thread.L, play: A.j },
       C: { h: C.thread.h, L: C.thread.L, play: C.j },
-      pushes: { turned: newtons(Q_t), carried: newtons(Q_c) },
+      loads: { turned: newtons(Q_pt), carried: newtons(Q_pc) },
       drags: { turned: newtons(0), carried: newtons(0) },
     },
     [],
@@ -35,10 +35,10 @@ export const standAt = (play: PairPlay, Q_t: number, Q_c: number): Result<Stand>
   return {
     ok: true,
     value: {
-      pushA: pushes.value.Q_A,
-      pushC: pushes.value.Q_C,
-      flankA: flankA[0] ?? 0,
-      flankC: flankC[0] ?? 0,
+      forceA: forces.value.F_A,
+      forceC: forces.value.F_C,
+      flankA: (flankA[0] ?? 0) as Flank,
+      flankC: (flankC[0] ?? 0) as Flank,
       offA: t,
       offC: c - t,
       carried: c,
@@ -46,9 +46,9 @@ export const standAt = (play: PairPlay, Q_t: number, Q_c: number): Result<Stand>
   };
 };
 
-/** Pushes on the carried part at which a thread changes sides, in rising order: C where it is nought, A where the sum is. */
-export const changes = (Q_t: number): readonly { readonly thread: 'A' | 'C'; readonly at: number }[] =>
+/** Forces on the carried part at which a thread changes sides, in rising order: C where it is nought, A where the sum is. */
+export const changes = (Q_pt: number): readonly { readonly thread: 'A' | 'C'; readonly at: number }[] =>
   [
-    { thread: 'A' as const, at: Q_t === 0 ? 0 : -Q_t },
+    { thread: 'A' as const, at: Q_pt === 0 ? 0 : -Q_pt },
     { thread: 'C' as const, at: 0 },
   ].sort((a, b) => a.at - b.at);

@@ -46,7 +46,7 @@ export const chartSvg = (s: State, thread: ThreadName, axes: Axes): string => {
   const high = at.map((n) => [x(n), y(forcesAt(s, thread, n)[1])] as const);
   const { margin } = s.given;
   const v = s.verdict[thread];
-  const marginAt = v.kind === 'lets go' ? margin : v.flank === 'lower' ? margin : -margin;
+  const marginAt = v.kind === 'lets go' ? margin : v.flank === 'pressed' ? margin : -margin;
   const inView = margin > 0 && marginAt > axes.least && marginAt < axes.most;
   const grid = roundTicks(axes.least, axes.most, 4)
     .map(
@@ -69,7 +69,7 @@ export const chartSvg = (s: State, thread: ThreadName, axes: Axes): string => {
     `<path class="least" data-least="${thread}" d="${polyline(low)}"/><path class="most" data-most="${thread}" d="${polyline(high)}"/>` +
     `${inView ? `<path class="margin-line" d="M${LEFT} ${px(y(marginAt))}H${RIGHT}"/>` : ''}` +
     `<path class="nought" data-nought="${thread}" d="M${LEFT} ${px(y(0))}H${RIGHT}"/>` +
-    `<text class="side" x="${RIGHT - 4}" y="${TOP + 14}" text-anchor="end">lower flanks</text><text class="side" x="${RIGHT - 4}" y="${FLOOR - 5}" text-anchor="end">upper flanks</text>` +
+    `<text class="side" x="${RIGHT - 4}" y="${TOP + 14}" text-anchor="end">pressed flank</text><text class="side" x="${RIGHT - 4}" y="${FLOOR - 5}" text-anchor="end">pulled flank</text>` +
     `${cross}<path class="cursor-line" data-cursor d="${cursorPath(axes, s.n)}"/></svg>`
   );
 };

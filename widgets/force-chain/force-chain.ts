@@ -2,7 +2,7 @@
  * The force chain: a spring between any two of the three parts, and what it does to each thread over the stroke. The
  * picture stays with the assembly: laid on its side, only the arrow of the weight turns.
  */
-import { good, partMotion, type Result, type ThreadName } from '../engine/index.ts';
+import { flankText, good, partMotion, type Result, type ThreadName } from '../engine/index.ts';
 import { numeral, type UnitView } from '../shared/format.ts';
 import type { Numbers } from '../shared/numbers.ts';
 import { type Slider, sliderHtml, updateSlider, wakeSliders } from '../shared/slider.ts';
@@ -53,11 +53,9 @@ const range = ([least, most]: readonly [number, number]): string =>
 const hereText = (s: State, thread: ThreadName): string => {
   const seat = seatAt(s, thread, s.n);
   const words =
-    seat === 'lower'
-      ? 'pressed together, ▼ lower flanks touch'
-      : seat === 'upper'
-        ? 'pulled apart, ▲ upper flanks touch'
-        : '✕ changes flank with the load';
+    seat === 'neither for sure'
+      ? '✕ changes flank with the load'
+      : `${seat === 'pressed' ? '▼' : '▲'} the ${flankText(thread, seat)} touches`;
   return `here ${range(forcesAt(s, thread, s.n))}: ${words}`;
 };
 

@@ -241,7 +241,7 @@ const nutOutline = (off: number): Point[] => {
 
 /** The nut of thread A is the base, below; that of thread C is the carried part, above: pressed together it goes down. */
 const offOf = (thread: 'A' | 'C', seat: Seat): number =>
-  seat === 'neither for sure' ? 0 : (seat === 'lower' ? 1 : -1) * (thread === 'C' ? GAP : -GAP);
+  seat === 'neither for sure' ? 0 : (seat === 'pressed' ? 1 : -1) * (thread === 'C' ? GAP : -GAP);
 
 export const lensPaths = (thread: 'A' | 'C', seat: Seat): { nut: string; touch: string } => {
   const off = offOf(thread, seat);

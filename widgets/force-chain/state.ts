@@ -1,5 +1,8 @@
 /** The force chain as the figure needs it: the case the engine judges, its verdict, and the forces at one place. */
 import {
+  type FlankName,
+  flankText,
+  flankUnder,
   good,
   type LeastPreload,
   leastPreload,
@@ -66,10 +69,11 @@ export const forcesAt = (s: State, thread: ThreadName, n: number): readonly [lea
 ];
 
 /** Which flanks carry at a place, whatever the load within its range. */
-export type Seat = 'lower' | 'upper' | 'neither for sure';
+export type Seat = FlankName | 'neither for sure';
 export const seatAt = (s: State, thread: ThreadName, n: number): Seat => {
   const [least, most] = forcesAt(s, thread, n);
-  return least > 0 ? 'lower' : most < 0 ? 'upper' : 'neither for sure';
+  const [one, other] = [flankUnder(least), flankUnder(most)];
+  return one !== undefined && one === other ? one : 'neither for sure';
 };
 
 /** Turns at which the forces are worth working out: evenly over the stroke, and where the spring goes slack. */
@@ -103,9 +107,9 @@ export const verdictText = (s: State, thread: ThreadName, view: UnitView): strin
   const v = s.verdict[thread];
   switch (v.kind) {
     case 'seated':
-      return `Thread ${thread} stays on its ${v.flank} flanks over the whole stroke, with ${newtons(v.least)} or more.`;
+      return `Thread ${thread}: the ${flankText(thread, v.flank)} touches over the whole stroke, with ${newtons(v.least)} or more.`;
     case 'short of margin':
-      return `Thread ${thread} stays on its ${v.flank} flanks, but only ${newtons(v.least)} is left where ${newtons(s.given.margin)} is asked.`;
+      return `Thread ${thread}: the ${flankText(thread, v.flank)} touches over the whole stroke, but only ${newtons(v.least)} is left where ${newtons(s.given.margin)} is asked.`;
     case 'lets go':
       return `Thread ${thread} lets go at ${turnsText(v.n)}, the carried part at ${motionText(v.z_c, view)}, under ${signedNewtons(v.load)}.`;
   }

@@ -4,6 +4,7 @@
  * have are left alone, and values go through the same readers as typing does.
  */
 import { UNIT_VIEWS, type UnitView } from '../shared/format.ts';
+import { formerNames, inPresentSign } from '../shared/former-names.ts';
 import { writeValue } from '../shared/numbers.ts';
 import { isCarried } from '../shared/texts.ts';
 import { keepText, keptText } from './kept-text.ts';
@@ -13,7 +14,15 @@ const KEPT_VIEW = 'notebook-units';
 
 export const typedInAddress = (search: string): ((set: string, name: string) => string | undefined) => {
   const parameters = new URLSearchParams(search);
-  return (set, name) => parameters.get(`${set}.${name}`) ?? undefined;
+  return (set, name) => {
+    const text = parameters.get(`${set}.${name}`);
+    if (text !== null) return text;
+    for (const former of formerNames(name)) {
+      const old = parameters.get(`${set}.${former}`);
+      if (old !== null) return inPresentSign(old);
+    }
+    return undefined;
+  };
 };
 
 /** Whether an address carries numbers of a set, as one that somebody shared does. */
@@ -37,6 +46,7 @@ export const addressOf = (store: Store, search: string): string => {
   const parameters = new URLSearchParams(search);
   for (const [id, set] of store.sets)
     for (const { name } of set.inputs) {
+      for (const former of formerNames(name)) parameters.delete(`${id}.${former}`);
       const field = store.field(id, name);
       const text =
         field === undefined || store.pristine(id, name)

@@ -3,6 +3,9 @@
  * reads is the engine’s simulator, the same for the same seed; a button hands the readings to the calibration.
  */
 import {
+  type FlankName,
+  flankText,
+  flankUnder,
   type GaugeReading,
   good,
   mm,
@@ -37,7 +40,7 @@ const QUANTITIES = [
   'phi_C',
   'j_A',
   'j_C',
-  'Q_c',
+  'Q_pc',
   'Q_f',
   'u_g',
   's_g',
@@ -51,7 +54,8 @@ interface Rig {
   readonly nominal: number;
   /** Net lead with the rig’s own lead errors. */
   readonly truth: number;
-  readonly seated: boolean;
+  /** The flank on which the force on the carried part holds both threads, where it beats the friction. */
+  readonly flank: FlankName | undefined;
 }
 
 let last: { readonly key: string; readonly rig: Result<Rig> } | undefined;
@@ -71,7 +75,7 @@ const workedOut = (numbers: Numbers): Result<Rig> => {
   const { A, C, leads, Delta } = pair.value;
   const { values } = numbers;
   const { eps_gA = 0, eps_gC = 0, a_A = 0, a_C = 0, phi_A = 0, phi_C = 0, j_A = 0, j_C = 0 } = values;
-  const { Q_c = 0, Q_f = 0, u_g = 0, s_g = 0, n_s = 1, n_o = 2, N_r = 1, k = 6 } = values;
+  const { Q_pc = 0, Q_f = 0, u_g = 0, s_g = 0, n_s = 1, n_o = 2, N_r = 1, k = 6 } = values;
   const error = netLeadError.of({ ...leads, eps_A: plain(eps_gA), eps_C: plain(eps_gC), Delta });
   if (!error.ok) return error;
   const truth = trueNetLead.of({ Delta, eps: error.value.eps });
@@ -80,7 +84,7 @@ const workedOut = (numbers: Numbers): Result<Rig> => {
     {
       A: { h: A.h, L: A.L, play: mm(j_A), leadError: plain(eps_gA), periodic: mm(a_A), phase: turns(phi_A) },
       C: { h: C.h, L: C.L, play: mm(j_C), leadError: plain(eps_gC), periodic: mm(a_C), phase: turns(phi_C) },
-      pushes: { turned: newtons(0), carried: newtons(Q_c) },
+      loads: { turned: newtons(0), carried: newtons(Q_pc) },
       drags: { turned: newtons(0), carried: newtons(Q_f) },
       stick: mm(u_g),
       slip: mm(u_g),
@@ -94,9 +98,15 @@ const workedOut = (numbers: Numbers): Result<Rig> => {
     readings: readings.value,
     nominal: Delta,
     truth: truth.value.Delta_e,
-    seated: Math.abs(Q_c) > Q_f,
+    flank: Math.abs(Q_pc) > Q_f ? flankUnder(Q_pc) : undefined,
   });
 };
+
+/** Nothing acts on the turned part, so both threads have the same force across them. */
+const flanksText = ({ flank }: Rig): string =>
+  flank === undefined
+    ? 'loose: play shows'
+    : `${(['A', 'C'] as const).map((thread) => `thread ${thread}: the ${flankText(thread, flank)} touches`).join('; ')}; play does not show`;
 
 const draw = (numbers: Numbers, view: UnitView): Result<string> => {
   const rig = rigOf(numbers);
@@ -135,7 +145,7 @@ const draw = (numbers: Numbers, view: UnitView): Result<string> => {
         ['readings', counted(readings.length)],
         ['nominal net lead', motionText(nominal, view)],
         ['true net lead of this rig', motionText(rig.value.truth, view)],
-        ['flanks', rig.value.seated ? 'seated: play does not show' : 'loose: play shows'],
+        ['flanks', flanksText(rig.value)],
       ])}` +
       `<p class="acts"><button type="button" data-act="take" data-key="act-take">Take these readings over</button><button type="button" class="plain" data-act="again" data-key="act-again">Read again with the next seed</button></p><p class="line" role="status" data-taken></p></div>`,
   );

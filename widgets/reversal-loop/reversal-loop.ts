@@ -4,7 +4,7 @@
  * drawn over them as it is done.
  */
 import * as Plot from '@observablehq/plot';
-import { bad, good, plain, type Result, stepsLost, turns } from '../engine/index.ts';
+import { bad, type Flank, good, plain, type Result, stepsLost, turns } from '../engine/index.ts';
 import { chartSvg, numberAxis } from '../plots/chart.ts';
 import { axisUnit, legendItem, legendKey, perMillimetre } from '../plots/frame.ts';
 import { numeral, show, type UnitView, withSign } from '../shared/format.ts';
@@ -47,7 +47,7 @@ const forcesOf = (s: { load: number; friction: number }, which: Case) => ({
 const stateOf = (numbers: Numbers): Result<State> => {
   const play = pairPlay(numbers);
   if (!play.ok) return play;
-  const { n_o: out = 1, n = 0, Q_c: load = 0, Q_f: friction = 0 } = numbers.values;
+  const { n_o: out = 1, n = 0, Q_pc: load = 0, Q_f: friction = 0 } = numbers.values;
   if (!(play.value.lost <= MOST_LOST))
     return bad(
       `This pair would lose ${numeral(play.value.lost, 3)} turns on reversal, more than the figure can follow; take threads whose leads differ by more.`,
@@ -104,13 +104,13 @@ const lostMark = (s: State, a: Axis): string => {
 /** Turns done on a stage so far, by the stage; it goes with the page. */
 const trails = new WeakMap<HTMLElement, { key: string; stations: readonly number[] }>();
 
-const flankWords = (flank: number): string => (flank < 0 ? 'down' : flank > 0 ? 'up' : 'between');
+const flankWords = (flank: Flank): string => (flank === 0 ? 'between' : flank > 0 ? 'pressed' : 'pulled');
 
 const readout = (s: State, at: Readonly<Record<Case, Trace>>, view: UnitView): LiveFigure[] => {
   const motion = (z: number) => withSign(show(z, { shown: 'motion', digits: 4 }, view));
   const rows = CASES.flatMap((c): LiveFigure[] => [
     [`${c}-reading`, `reading, ${CASE_NAMES[c]}`, motion(at[c].reading.at(-1) ?? 0)],
-    [`${c}-flanks`, 'its flanks pressed', `A ${flankWords(at[c].flankA)}, C ${flankWords(at[c].flankC)}`],
+    [`${c}-flanks`, 'flank that touches', `A ${flankWords(at[c].flankA)}, C ${flankWords(at[c].flankC)}`],
   ]);
   return [['turns', 'turns', numeral(s.n, 4)], ...rows];
 };
@@ -142,7 +142,7 @@ export const reversalLoop: Widget = {
   name: 'reversal-loop',
   title: 'Reading against turns, out and back',
   threads: ['A', 'C'],
-  quantities: ['n_o', 'n', 'Q_c', 'Q_f'],
+  quantities: ['n_o', 'n', 'Q_pc', 'Q_f'],
   choices: ['pieces'],
   draw: (numbers, view) => {
     const state = stateOf(numbers);
@@ -179,9 +179,9 @@ export const reversalLoop: Widget = {
         : `not at all within these ${numeral(s.out)} turns, since it would take ${numeral(s.play.lost, 3)}`;
     const loaded =
       width('loaded') < 1e-9
-        ? 'out and back lie on one line and nothing is lost'
+        ? 'out and back lie on one line and nothing is lost to play'
         : `the load does not overcome the friction, and the loop is ${motion(width('loaded'))} wide`;
-    return `With friction alone the loop is up to ${motion(s.play.A.j + s.play.C.j)} wide, and on reversal the carried part follows ${follows}. With ${show(s.load, { shown: 'force' }, view)} on it ${loaded}.`;
+    return `With friction alone the loop is up to ${motion(s.play.A.j + s.play.C.j)} wide, and on reversal the carried part follows ${follows}. With ${withSign(show(s.load, { shown: 'force' }, view))} on it ${loaded}.`;
   },
   table: (numbers, view) => {
     const state = stateOf(numbers);

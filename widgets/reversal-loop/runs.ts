@@ -35,7 +35,7 @@ export const traceThrough = (
     {
       A: { h: A.thread.h, L: A.thread.L, play: A.j },
       C: { h: C.thread.h, L: C.thread.L, play: C.j },
-      pushes: { turned: newtons(0), carried: newtons(forces.load) },
+      loads: { turned: newtons(0), carried: newtons(forces.load) },
       drags: { turned: newtons(0), carried: newtons(forces.friction) },
     },
     moves,

@@ -11,6 +11,7 @@
 import { bad, good, isSymbol, quoted, type Result, symbolFact } from '../engine/index.ts';
 import { isChoice } from './choices.ts';
 import { numeral } from './format.ts';
+import { presentNumber } from './former-names.ts';
 import { type Input, readInput } from './numbers.ts';
 import { isText } from './texts.ts';
 
@@ -83,7 +84,8 @@ const readDesign = (entry: unknown, place: number): Result<{ design: Design; lef
   if (name === '') return bad(`Design ${place} was left out: it has no name.`);
   const numbers: Record<string, string> = {};
   const left: string[] = [];
-  for (const [key, value] of Object.entries(entry.numbers)) {
+  for (const [written, kept] of Object.entries(entry.numbers)) {
+    const [key, value] = typeof kept === 'string' ? presentNumber(written, kept) : [written, kept];
     const fault =
       typeof value === 'string' ? numberFault(key, value) : `${key}: a number is kept as text with its unit.`;
     if (fault === undefined) numbers[key] = String(value);
