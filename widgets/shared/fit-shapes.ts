@@ -6,11 +6,11 @@
  * the shoulder above the hexagon; nested, the head of the spindle on the sleeve; one spindle, the carried nut under the hexagon.
  */
 import { diameters, outAt, type Thread } from '../engine/index.ts';
-import { rectangle, type Stretch } from '../shared/assembly-layout.ts';
-import { roundedEnd } from '../shared/assembly-paths.ts';
-import { type Point, polygon } from '../shared/svg.ts';
-import { opposite, threadEdge } from '../shared/thread-outline.ts';
-import type { State } from './state.ts';
+import { rectangle, type Stretch } from './assembly-layout.ts';
+import { roundedEnd } from './assembly-paths.ts';
+import type { FitState } from './fit-state.ts';
+import { type Point, polygon } from './svg.ts';
+import { opposite, threadEdge } from './thread-outline.ts';
 
 export interface Frame {
   readonly scale: number;
@@ -27,13 +27,13 @@ interface Sizes {
   readonly collar: number;
 }
 
-const sizesOf = (s: State): Sizes => {
+const sizesOf = (s: FitState): Sizes => {
   const D = Math.max(s.A.thread.d, s.C.thread.d);
   return { D, head: 0.6 * D, headHalf: 0.95 * D, baseHalf: 1.35 * D, collar: 0.25 * D };
 };
 
 /** Where shoulders and mouths stand when the threads are out by these lengths. */
-const place = (s: State, out: { readonly A: number; readonly C: number }) => {
+const place = (s: FitState, out: { readonly A: number; readonly C: number }) => {
   const { head, collar, D } = sizesOf(s);
   const { A, C } = s;
   const screwA: Stretch = { z0: out.A - A.screw, z1: out.A };
@@ -72,7 +72,7 @@ const overlap = (screw: Stretch, nut: Stretch): Stretch => ({
 });
 
 /** Room for every position between the stops. */
-export const extents = (s: State): { readonly top: number; readonly bottom: number; readonly half: number } => {
+export const extents = (s: FitState): { readonly top: number; readonly bottom: number; readonly half: number } => {
   const { D, baseHalf } = sizesOf(s);
   // Everything moves in proportion to the turns, so the ends of the travel are the ends of the picture.
   const ends = [s.travel.anticlockwise.n, s.travel.clockwise.n].map((n) =>
@@ -103,7 +103,7 @@ export interface Columns {
   readonly width: number;
 }
 
-export const shapesOf = (s: State, frame: Frame, columns: Columns): Shapes => {
+export const shapesOf = (s: FitState, frame: Frame, columns: Columns): Shapes => {
   const at = ([x, z]: readonly [number, number]): Point => [frame.x + x * frame.scale, frame.y - z * frame.scale];
   const shape = (...polygons: (readonly (readonly [number, number])[])[]) =>
     polygons.map((p) => polygon(p.map(at))).join('');
@@ -202,7 +202,7 @@ export const shapesOf = (s: State, frame: Frame, columns: Columns): Shapes => {
 };
 
 /** Where the names of the parts stand, z in mm. */
-export const namesAt = (s: State): Record<'base' | 'turned' | 'carried', readonly [x: number, z: number]> => {
+export const namesAt = (s: FitState): Record<'base' | 'turned' | 'carried', readonly [x: number, z: number]> => {
   const { D, headHalf, baseHalf } = sizesOf(s);
   const p = place(s, s.standing.out);
   const middle = (z: Stretch) => (z.z0 + z.z1) / 2;
