@@ -2,9 +2,10 @@
  * Does it fit, how far does it go: the pair in section with the reader's own lengths, the engagement left on each thread over the turns
  * between the stops, and for a sleeve the wall between its threads, nominal and at the limits of size.
  */
-import { bad, good, type Result, type Stop } from '../engine/index.ts';
-import { type Columns, extents, type Frame, namesAt, type Shapes, shapesOf } from '../shared/fit-shapes.ts';
-import { type FitState, fitStateOf, type Wall } from '../shared/fit-state.ts';
+import { bad, good, type Result } from '../engine/index.ts';
+import type { Frame } from '../shared/assembly-paths.ts';
+import { type Columns, extents, namesAt, type Shapes, shapesOf } from '../shared/fit-shapes.ts';
+import { type FitState, fitStateOf, type Wall, whyStopped } from '../shared/fit-state.ts';
 import { numeral, show, type UnitView, withSign } from '../shared/format.ts';
 import { knobSvg, updateKnob, wakeKnob } from '../shared/knob.ts';
 import type { Numbers } from '../shared/numbers.ts';
@@ -90,9 +91,6 @@ const readout = (s: FitState, view: UnitView): LiveFigure[] => {
   ];
 };
 
-const why = (stop: Stop): string =>
-  stop.end === 'home' ? `thread ${stop.thread} is home` : `thread ${stop.thread} has only its least engagement left`;
-
 const says = (numbers: Numbers, view: UnitView): string => {
   const state = fitStateOf(numbers);
   if (!state.ok) return state.reason;
@@ -102,12 +100,12 @@ const says = (numbers: Numbers, view: UnitView): string => {
   const stopped =
     standing.stopped === undefined
       ? ''
-      : `It will not go to ${numeral(numbers.values.n ?? 0)} turns: ${why(standing.stopped)}. `;
+      : `It will not go to ${numeral(numbers.values.n ?? 0)} turns: ${whyStopped(standing.stopped)}. `;
   const all = `${turnsText(best.turns)} and ${motion(best.stroke, view)} of stroke, set by thread ${best.limiting}`;
   const range =
     travel.turns < 1e-9
-      ? `Put together so, it can’t turn at all: clockwise ${why(clockwise)}, anticlockwise ${why(anticlockwise)}; at mid-range the same threads give ${all}.`
-      : `Clockwise ${turnsText(clockwise.n)}, until ${why(clockwise)}; anticlockwise ${turnsText(-anticlockwise.n)}, until ${why(anticlockwise)}: ${
+      ? `Put together so, it can’t turn at all: clockwise ${whyStopped(clockwise)}, anticlockwise ${whyStopped(anticlockwise)}; at mid-range the same threads give ${all}.`
+      : `Clockwise ${turnsText(clockwise.n)}, until ${whyStopped(clockwise)}; anticlockwise ${turnsText(-anticlockwise.n)}, until ${whyStopped(anticlockwise)}: ${
           travel.turns > best.turns - 1e-9
             ? all
             : `${turnsText(travel.turns)} and ${motion(travel.stroke, view)} of stroke, where put together at mid-range it would be ${all}`

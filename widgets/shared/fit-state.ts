@@ -14,6 +14,7 @@ import {
   nutLimits,
   type PairStanding,
   type Result,
+  type Stop,
   screwLimits,
   standAt,
   type Travel,
@@ -89,3 +90,6 @@ const wallOf = (A: Joint, C: Joint): FitState['wall'] => {
     ? { ...wall.value, outside: outside.value.limits, inside: inside.value.limits }
     : { nominalOnly: wall.reason };
 };
+
+export const whyStopped = (stop: Stop): string =>
+  stop.end === 'home' ? `thread ${stop.thread} is home` : `thread ${stop.thread} has only its least engagement left`;
