@@ -20,7 +20,7 @@ export const isTerm = (entry: Entry): entry is Term => 'size' in entry;
 const isMissing = (entry: Entry): entry is Missing => !isTerm(entry);
 
 /** What the terms of the budget come to, all at once and all one way, at the far end of the stroke. */
-export const TOGETHER = 'together at the far end, if all add up';
+const TOGETHER = 'together at the far end, if all add up';
 
 export interface Budget {
   /** The same all over the stroke. */
@@ -35,6 +35,12 @@ export interface Budget {
   readonly whole: boolean;
   readonly seated: boolean;
 }
+
+/** The sum as a line of the sheet, named for what it leaves out. */
+export const sumOf = ({ total, whole }: Pick<Budget, 'total' | 'whole'>): Term => ({
+  name: whole ? TOGETHER : `${TOGETHER}, of those that have a number`,
+  size: total,
+});
 
 /** Every term against the accuracy wanted, and all of them together where all have a number. */
 export const judgeBudget = (
@@ -61,7 +67,8 @@ export const judgeBudget = (
     );
   for (const t of known) against(t.name, t.size);
   // A part of the sum can fail; only the whole of it can pass.
-  if (result.whole || total > wanted) against(TOGETHER, total);
+  const sum = sumOf(result);
+  if (result.whole || total > wanted) against(sum.name, sum.size);
   else
     leave(
       TOGETHER,

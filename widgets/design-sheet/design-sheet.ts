@@ -8,7 +8,7 @@ import { numeral, show, type UnitView } from '../shared/format.ts';
 import type { Numbers } from '../shared/numbers.ts';
 import { escapeText } from '../shared/svg.ts';
 import type { Widget } from '../shared/widget.ts';
-import { type Budget, type Term, TOGETHER } from './budget.ts';
+import { sumOf, type Term } from './budget.ts';
 import { drawing } from './drawing.ts';
 import { verdictOf } from './judge.ts';
 import type { Line } from './lines.ts';
@@ -63,15 +63,10 @@ const budgetTable = ({ budget, perStep, stepName, Delta }: Sheet, view: UnitView
 
 /** A sum that leaves parts out says so where it stands, since nothing else of the field is printed. */
 const together = ({ parts, unpriced }: PartsList): string => {
-  if (unpriced.length === 0) return 'together';
   const priced = parts.length - unpriced.length;
+  if (unpriced.length === 0 || priced === 0) return 'together';
   return `together, ${priced} of ${parts.length} lines; ${unpriced.length} ${unpriced.length === 1 ? 'has' : 'have'} no price`;
 };
-
-const sumOf = ({ total, whole }: Budget): Term => ({
-  name: whole ? TOGETHER : `${TOGETHER}, of those that have a number`,
-  size: total,
-});
 
 const termsOf = ({ budget }: Sheet): readonly Term[] => [
   ...budget.fixed,
@@ -90,7 +85,7 @@ const partsTable = (numbers: Numbers): string => {
         `<tr><td>${escapeText(p.name)}</td><td>${p.count}</td><td>${p.price === undefined ? 'no price' : money(p.price)}</td></tr>`,
     )
     .join('');
-  return `<section><h3>Parts</h3><div class="table-scroll" tabindex="0" role="group" aria-label="Parts"><table><thead><tr><th scope="col">part</th><th scope="col">count</th><th scope="col">price of one</th></tr></thead><tbody>${rows}<tr><th scope="row">${together(list.value)}</th><td></td><td>${money(list.value.total)}</td></tr></tbody></table></div></section>`;
+  return `<section><h3>Parts</h3><div class="table-scroll" tabindex="0" role="group" aria-label="Parts"><table><thead><tr><th scope="col">part</th><th scope="col">count</th><th scope="col">price of one</th></tr></thead><tbody>${rows}<tr><th scope="row">${together(list.value)}</th><td></td><td>${list.value.unpriced.length < list.value.parts.length ? money(list.value.total) : 'no price'}</td></tr></tbody></table></div></section>`;
 };
 
 export const designSheet: Widget = {
