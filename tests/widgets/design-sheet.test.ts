@@ -247,12 +247,7 @@ describe('the verdict', () => {
       const file = readdirSync(FOLDER).find((name) => name.endsWith(`-${page}.md`)) ?? '';
       const headings = readFileSync(join(FOLDER, file), 'utf8').matchAll(/^## (.*)$/gm);
       expect(
-        [...headings].map(([, text = '']) =>
-          text
-            .toLowerCase()
-            .replace(/[^a-z0-9 ]/g, '')
-            .replaceAll(' ', '-'),
-        ),
+        [...headings].map(([, text = '']) => encodeURIComponent(text.toLowerCase().replaceAll(' ', '-'))),
       ).toContain(anchor);
     }
   });
