@@ -15,6 +15,7 @@ import {
   useBrowser,
   words,
 } from '../support/page.ts';
+import { print } from '../support/paper.ts';
 
 const { visit } = useBrowser();
 
@@ -137,9 +138,9 @@ describe('the design sheet', () => {
   it('follows its fields, names the check that fails, and keeps the last good sheet where a field is wrong', async () => {
     const { page } = await visit('design-sheet.html');
     const sheet = await shown(figure(page, 'design-sheet'));
-    expect(await words(sheet.locator('.sheet-verdict'))).toBe('All 7 checks passed.');
+    expect(await words(sheet.locator('.sheet-verdict'))).toBe('12 of 12 judged passed; 16 not judged.');
     await type(fieldIn(sheet, /motion wanted per step/i), '10 um');
-    expect(await words(sheet.locator('.sheet-verdict'))).toBe('1 of 7 checks failed.');
+    expect(await words(sheet.locator('.sheet-verdict'))).toBe('11 of 12 judged passed; 16 not judged.');
     expect(await words(sheet.locator('.checks .failed'))).toContain(
       'One flat moves 14.58 µm; 10.00 µm or less was wanted.',
     );
@@ -164,6 +165,35 @@ describe('the design sheet', () => {
       const box = await page.locator('.sheet').first().boundingBox();
       expect(box?.height).toBeLessThan((height * 96) / 25.4);
     }
+  });
+
+  it('leaves what follows it to the next sheet of paper', async (context) => {
+    needs(context, 'as printed');
+    const { page } = await visit('design-sheet.html', { fresh: true });
+    await shown(figure(page, 'design-sheet'));
+    // The sheet and one short heading.
+    await page.evaluate(() => {
+      const own = document.querySelector('figure.design-sheet');
+      const next = own?.nextElementSibling;
+      for (const other of document.body.querySelectorAll('*'))
+        if (other !== own && other !== next && !other.contains(own) && !own?.contains(other) && !next?.contains(other))
+          other.remove();
+    });
+    expect(await words(page.locator('figure.design-sheet + h2'))).not.toBe('');
+    for (const size of ['A4', 'Letter'] as const) expect(await print(page, size)).toHaveLength(2);
+    // The heading alone would find room under it.
+    await page.evaluate(() =>
+      document.querySelector<HTMLElement>('figure.design-sheet')?.style.setProperty('break-after', 'auto'),
+    );
+    expect(await print(page)).toHaveLength(1);
+  });
+
+  it('says which number of an older link has no field here', async () => {
+    const { page } = await visit('design-sheet.html?mine.X_A=8+mm', { fresh: true });
+    await shown(figure(page, 'design-sheet'));
+    expect(await words(page.locator('[data-tools] [role=status]').filter({ hasText: 'The link' }))).toContain(
+      '“mine.X_A”',
+    );
   });
 
   it('fits a phone without scrolling sideways', async () => {

@@ -517,7 +517,7 @@ export const TASKS: readonly Task[] = [
       await hands.choose('knob');
       await hands.step('Stroke wanted', 30);
     },
-    says: /: ([\d.]+) µm a turn, ([\d.]+) µm a division. 1 of \d checks failed; .* a stroke of [\d.]+ µm; ([\d.]+) µm was wanted/,
+    says: /: ([\d.]+) µm a turn, ([\d.]+) µm a division. 10 of 13 judged passed; .* a stroke of [\d.]+ µm; ([\d.]+) µm was wanted/,
     is: () => [micrometres(net(FOOT)), micrometres(one('per-step', { Delta: net(FOOT), k: 50 })), 600],
   },
 ];

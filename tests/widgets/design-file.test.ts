@@ -7,6 +7,7 @@ import {
   type Design,
   MOST_DESIGNS,
   nameOf,
+  outOfUse,
   readDesigns,
   writeDesigns,
 } from '../../widgets/shared/design-file.ts';
@@ -35,8 +36,18 @@ describe('writeDesigns and readDesigns', () => {
 
   it('read a file of the documented form', () => {
     const text = `{ "format": "differential-screw-designs", "version": 1,
-      "designs": [ { "name": "Foot", "numbers": { "A": "M10×1.5", "C": "3/8-16 UNC", "arrangement": "in line", "X_A": "10 mm" } } ] }`;
-    expect(valueIn(readDesigns(text)).designs[0]?.numbers.X_A).toBe('10 mm');
+      "designs": [ { "name": "Foot", "numbers": { "A": "M10×1.5", "C": "3/8-16 UNC", "arrangement": "in line", "l_A": "20 mm" } } ] }`;
+    expect(valueIn(readDesigns(text)).designs[0]?.numbers.l_A).toBe('20 mm');
+  });
+
+  it('still read usable lengths, and say that the sheet works them out where the lengths of the threads are missing', () => {
+    const old = { name: 'Old', numbers: { A: 'M8', X_A: '10 mm', X_C: '12 mm' } };
+    expect(valueIn(readDesigns(writeDesigns([old])))).toEqual({ designs: [old], notes: [] });
+    expect(outOfUse(old)).toMatch(/^It states X_A and X_C, .* type the lengths of both screws and nuts there/);
+    expect(outOfUse({ ...old, numbers: { ...old.numbers, l_A: '20 mm' } })).toMatch(
+      /^It states X_C, .* nut of thread C/,
+    );
+    expect(outOfUse({ name: 'New', numbers: { A: 'M8', l_A: '20 mm', l_C: '20 mm' } })).toBe('');
   });
 
   it('keep markup in a name as text, on one line, cut at sixty characters', () => {

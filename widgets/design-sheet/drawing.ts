@@ -1,44 +1,78 @@
-/** The drawing on the sheet: the assembly in the middle of its travel, cut, with the dimensions a maker asks for first. */
-import { diameters, good, type Result, type Thread } from '../engine/index.ts';
-import { type Arrangement, layOut } from '../shared/assembly-layout.ts';
-import { pathsOf } from '../shared/assembly-paths.ts';
+/**
+ * The drawing on the sheet: the assembly in the middle of its travel, cut, with the lengths that the design states and no
+ * others. Height in all is not among them, since head, cap and lock have no stated size.
+ */
+import { bad, good, type Result, standAt, type Thread } from '../engine/index.ts';
+import type { Stretch } from '../shared/assembly-layout.ts';
+import { partsOf, pathOf, stretchesOf } from '../shared/fit-shapes.ts';
+import type { FitState } from '../shared/fit-state.ts';
 import { show, type UnitView } from '../shared/format.ts';
 import { escapeText, hatchings, px } from '../shared/svg.ts';
 
 const WIDTH = 360;
 const HEIGHT = 406;
+const MARGIN = 12;
+/** Columns of the dimension lines, left of the parts. */
+const COLUMNS = { b_A: 78, l_A: 58, b_C: 38, l_C: 18 } as const;
+const LEFT = 88;
+const RIGHT = 240;
+/** Half the length of a name along its line, so that it stays in the picture where the line is short. */
+const HALF_NAME = 48;
 
-export const drawing = (A: Thread, C: Thread, arrangement: Arrangement, view: UnitView): Result<string> => {
-  const layout = layOut(arrangement, A, C);
-  if (!layout.ok) return layout;
-  const l = layout.value;
-  const lowest = Math.min(
-    l.turned.a.z0,
-    l.base.stretch.z0,
-    arrangement === 'nested' ? l.bottom : Number.POSITIVE_INFINITY,
-  );
-  const highest = Math.max(l.carried.top, l.turned.head.z1) + 0.4 * C.d;
-  const scale = Math.min((HEIGHT - 36) / (highest - lowest), 190 / (l.right - l.left));
-  const frame = { scale, x: 110, y: 15 + highest * scale };
-  const p = pathsOf(l, { turned: 0, carried: 0, ridgeC: 0 }, frame, 0, true);
+/** In the middle between its stops, whatever it was put together as. */
+const inTheMiddle = (fit: FitState): FitState => {
+  const { clockwise, anticlockwise } = fit.travel;
+  return { ...fit, standing: standAt(fit.A, fit.C, fit.travel, (clockwise.n + anticlockwise.n) / 2) };
+};
+
+/** `ball` is the radius of the ball at the tip, mm. */
+export const drawing = (fit: FitState, ball: number | undefined, view: UnitView): Result<string> => {
+  const s = inTheMiddle(fit);
+  // Every outline has the same ends at every scale.
+  const points = Object.values(partsOf(s, 1, ball)).flatMap((outlines) => outlines.flat());
+  const [top, bottom] = [Math.max(...points.map(([, z]) => z)), Math.min(...points.map(([, z]) => z))];
+  const half = Math.max(...points.map(([x]) => Math.abs(x)));
+  const scale = Math.min((HEIGHT - 2 * MARGIN) / (top - bottom), (RIGHT - LEFT) / (2 * half));
+  if (!(scale > 0 && Number.isFinite(scale)))
+    return bad('These lengths can’t be drawn to one scale: bring them nearer to each other.');
+  const frame = { scale, x: (LEFT + RIGHT) / 2, y: (HEIGHT + (top + bottom) * scale) / 2 };
+  const parts = partsOf(s, scale, ball);
+  const at = stretchesOf(s);
   const y = (z: number) => frame.y - z * scale;
-  const size = (value: number) => show(value, { shown: 'size', digits: 3 }, view === 'both' ? 'metric' : view);
-  const right = frame.x + l.right * scale + 8;
-  const height = (z0: number, z1: number, x: number, name: string) =>
-    `<g class="dimension"><path d="M${px(x)} ${px(y(z0))}V${px(y(z1))}M${px(x - 4)} ${px(y(z0))}h8M${px(x - 4)} ${px(y(z1))}h8"/><text x="${px(x + 4)}" y="${px(y(z0) + 14)}" text-anchor="end">${escapeText(name)} ${size(z1 - z0)}</text></g>`;
-  const leader = (z: number, half: number, text: string) =>
-    `<g class="dimension"><path d="M${px(frame.x + half * scale)} ${px(y(z))}H${px(right + 4)}"/><text x="${px(right + 8)}" y="${px(y(z) + 4)}">${escapeText(text)}</text></g>`;
-  const midC = (l.turned.c.z0 + l.turned.c.z1) / 2;
+  const part = (key: keyof typeof parts, cut: boolean) =>
+    `<path class="part ${key}${cut ? '' : ' solid'}" d="${pathOf(parts[key], frame)}"${cut ? ` fill="url(#sheet-${key})"` : ''}/>`;
+  const dimension = (key: keyof typeof COLUMNS, name: string, length: number, { z0, z1 }: Stretch, edge: number) => {
+    const x = COLUMNS[key];
+    const middle = Math.min(HEIGHT - HALF_NAME, Math.max(HALF_NAME, y((z0 + z1) / 2)));
+    const from = px(frame.x - edge * scale - 3);
+    const text = `${name} ${show(length, { shown: 'size', digits: 3 }, view === 'both' ? 'metric' : view)}`;
+    return (
+      `<g class="dimension" data-sym="${key}"><path class="extension" d="M${from} ${px(y(z0))}H${x - 4}M${from} ${px(y(z1))}H${x - 4}"/>` +
+      `<path class="between" d="M${x} ${px(y(z0))}V${px(y(z1))}"/><path d="${tick(x, y(z0))}${tick(x, y(z1))}"/>` +
+      `<text x="${x - 4}" y="${px(middle)}" text-anchor="middle" transform="rotate(-90 ${x - 4} ${px(middle)})">${escapeText(text)}</text></g>`
+    );
+  };
+  const leader = ({ z0, z1 }: Stretch, thread: Thread) =>
+    `<g class="dimension"><path d="M${px(frame.x + (thread.d / 2) * scale)} ${px(y((z0 + z1) / 2))}H${RIGHT + 6}"/><text x="${RIGHT + 9}" y="${px(y((z0 + z1) / 2) + 4)}">${escapeText(thread.designation)}</text></g>`;
+  const nested = s.arrangement === 'nested';
+  const [dA, dC] = [s.A.thread.d / 2, s.C.thread.d / 2];
   return good(
-    `<svg class="sheet-drawing" viewBox="0 0 ${WIDTH} ${HEIGHT}" role="img" aria-label="Section of the assembly, ${arrangement}, to scale, in the middle of its travel">${hatchings('sheet')}` +
-      `<path class="part guide" d="${p.guide}"/><path class="part base" d="${p.base}" fill="url(#sheet-base)"/>` +
-      (arrangement === 'nested'
-        ? `<path class="part turned" d="${p.turned}" fill="url(#sheet-turned)"/><path class="part carried solid" d="${p.carried}"/>`
-        : `<path class="part carried" d="${p.carried}" fill="url(#sheet-carried)"/><path class="part turned solid" d="${p.turned}"/>`) +
-      `<path class="crests" d="${p.turnedLines}${p.carriedLines}"/>` +
-      leader((l.base.stretch.z0 + l.base.stretch.z1) / 2, diameters(A).d / 2, A.designation) +
-      leader(midC, diameters(C).d / 2, C.designation) +
-      height(lowest, Math.max(l.carried.top, l.turned.head.z1), WIDTH - 8, 'in all') +
-      `</svg>`,
+    `<svg class="sheet-drawing" viewBox="0 0 ${WIDTH} ${HEIGHT}" role="img" aria-label="Section of the assembly, ${s.arrangement}, to scale, in the middle of its travel, with the lengths of its threads">${hatchings('sheet')}` +
+      `${part('base', true)}${nested ? part('turned', true) : ''}${part('carried', !nested)}${nested ? '' : part('turned', false)}` +
+      dimension('b_A', 'nut A', s.A.nut, at.nutA, dA) +
+      dimension('l_A', 'screw A', s.A.screw, at.screwA, dA) +
+      dimension('b_C', 'nut C', s.C.nut, at.nutC, dC) +
+      dimension('l_C', 'screw C', s.C.screw, at.screwC, dC) +
+      `${leader(at.nutA, s.A.thread)}${leader(at.nutC, s.C.thread)}</svg>` +
+      `<p class="sheet-plain">${plainParts(s, ball !== undefined)}</p>`,
   );
+};
+
+/** The slanting stroke at the end of a dimension line. */
+const tick = (x: number, y: number): string => `M${x - 3} ${px(y + 3)}l6 -6`;
+
+const plainParts = (s: FitState, stated: boolean): string => {
+  const tip = s.arrangement !== 'one spindle, two nuts';
+  const ball = stated && tip;
+  return `To scale: threads and their lengths${ball ? ', ball' : ''}. Plain: head, ${tip ? 'cap and base' : 'nut and base'}${ball ? ', and how deep the ball is let in' : ''}; their sizes are not stated, so no height in all is given. Left out: ${tip ? '' : 'ball and '}lock.`;
 };

@@ -6,91 +6,52 @@ import {
   axialPlayA,
   axialPlayC,
   bad,
-  ballOnFlat,
   diameters,
-  firstYield,
   fitOfThread,
   flankText,
   gain,
   good,
   handForce,
-  kelvins,
-  leastRate,
   lockWindUp,
-  megapascals,
   mm,
   newtonMillimetres,
-  newtons,
   type PairEffort,
   type PreloadVerdict,
   pairEffort,
   perAngle,
-  periodicSlope,
-  perKelvin,
   perStep,
   plain,
   preloadVerdict,
   type Result,
   rad,
-  rssLeadError,
-  stroke,
   type Thread,
-  thermalGrowth,
-  thermalMaterial,
   threadForces,
-  turnsAvailable,
   turnsLost,
-  wallOfSleeve,
   windUp,
-  worstLeadError,
 } from '../engine/index.ts';
-import { type Dress, numeral, show, type UnitView } from '../shared/format.ts';
+import { type FitState, fitStateOf, whyStopped } from '../shared/fit-state.ts';
+import { numeral, show } from '../shared/format.ts';
 import { stepName as stepNameOf, stepsOf } from '../shared/knob.ts';
 import type { Numbers } from '../shared/numbers.ts';
 import { pairOf } from '../shared/pair-of.ts';
 import { preloadOf } from '../shared/preload-of.ts';
-import { tipOf } from '../shared/tip.ts';
+import { type Budget, type Entry, judgeBudget } from './budget.ts';
+import { errorTerms } from './error-terms.ts';
+import { AT, type Judge, type Judged, NOT_LOOKED_AT, newJudge } from './judge.ts';
+import { type Line, line, MOTION, range, SIZE, TURNS, words } from './lines.ts';
+import { contactOf, heatOf } from './tip-and-heat.ts';
 
-/** What the sheet says of one thing: a value and how it is dressed, words, or why there is no value. */
-export interface Line {
-  readonly name: string;
-  readonly value?: { readonly amount: number; readonly dress: Dress };
-  readonly to?: { readonly amount: number; readonly dress: Dress };
-  readonly words?: string;
-}
-
-export interface Term {
-  readonly name: string;
-  /** mm, never negative. */
-  readonly size: number;
-}
-
-export interface Check {
-  readonly passed: boolean;
-  readonly says: (view: UnitView) => string;
-}
-
-export interface Sheet {
+export interface Sheet extends Judged {
   readonly A: Thread;
   readonly C: Thread;
   readonly Delta: number;
   readonly perStep: number;
   readonly stepName: string;
   readonly groups: readonly { readonly title: string; readonly lines: readonly Line[] }[];
-  readonly budget: { readonly fixed: readonly Term[]; readonly growing: readonly Term[]; readonly seated: boolean };
-  readonly checks: readonly Check[];
+  readonly fit: Result<FitState>;
+  readonly budget: Budget;
   readonly assumptions: readonly string[];
 }
-
-const MOTION: Dress = { shown: 'motion', digits: 4 };
-const SIZE: Dress = { shown: 'size', digits: 4 };
-const line = (name: string, amount: number, dress: Dress): Line => ({ name, value: { amount, dress } });
-const range = (name: string, from: number, to: number, dress: Dress): Line => ({
-  name,
-  value: { amount: from, dress },
-  to: { amount: to, dress },
-});
-const words = (name: string, text: string): Line => ({ name, words: text });
 
 export const workSheet = (numbers: Numbers): Result<Sheet> => {
   const pair = pairOf(numbers);
@@ -106,8 +67,8 @@ export const workSheet = (numbers: Numbers): Result<Sheet> => {
     );
   const step = perStep.of({ Delta, k: plain(k) });
   if (!step.ok) return step;
-  const checks: Check[] = [];
-  const check = (passed: boolean, says: Check['says']) => void checks.push({ passed, says });
+  const judge = newJudge();
+  const { check } = judge;
   const wantedStroke = Math.abs(v.w ?? 0);
   const used = wantedStroke / Math.abs(Delta);
 
@@ -119,21 +80,25 @@ export const workSheet = (numbers: Numbers): Result<Sheet> => {
         `One ${stepName} moves ${show(step.value.s, MOTION, view)}; ${show(v.s_w ?? 0, MOTION, view)} or less was wanted.`,
     );
 
-  const travel = travelLines(numbers, Delta, check, wantedStroke);
-  const fit = fitLines(numbers, check);
+  const state = fitStateOf(numbers);
+  const travel = travelLines(state, A, C, Delta, check, wantedStroke);
+  const fit = fitLines(numbers, state, judge);
   const seat = seatOf(numbers, used, check);
   const play = playOf(A, C, Delta, stepName, k);
-  const effort = effortOf(numbers, seat.forces, check);
-  const contact = contactLines(numbers, check);
-  const heat = heatLines(numbers, step.value.s, stepName);
+  const effort = effortOf(numbers, seat.forces, judge);
+  const contact = contactOf(numbers, check);
+  const heat = heatOf(numbers, step.value.s, stepName, check);
 
-  const error = errorTerms(numbers, Delta, wantedStroke, check);
-  const fixed: Term[] = [
-    ...(seat.seated ? [] : [{ name: 'play, on reversal', size: play.most }]),
+  const error = errorTerms(numbers, Delta, wantedStroke, judge);
+  const fixed: readonly Entry[] = [
+    ...(seat.seated ? [] : [play.term]),
     ...error.fixed,
     ...effort.windUp,
+    ...contact.terms,
     ...heat.terms,
   ];
+  const budget = { ...judgeBudget(fixed, error.growing, v.e_w, judge), independent: error.independent };
+  for (const [name, why, at] of NOT_LOOKED_AT) judge.leave(name, why, at);
   return good({
     A,
     C,
@@ -146,10 +111,11 @@ export const workSheet = (numbers: Numbers): Result<Sheet> => {
       { title: 'Fit and play', lines: [...fit, ...play.lines] },
       { title: 'Preload', lines: seat.lines },
       { title: 'Effort and lock', lines: effort.lines },
-      { title: 'Tip and heat', lines: [...contact, ...heat.lines] },
+      { title: 'Tip and heat', lines: [...contact.lines, ...heat.lines] },
     ],
-    budget: { fixed, growing: error.growing, seated: seat.seated },
-    checks,
+    fit: state,
+    budget: { ...budget, seated: seat.seated },
+    ...judge.found,
     assumptions: [
       'Net lead, travel, play and effort: the relations of the chapters, with their sources there.',
       'Limits of size: ISO 965-1 and ASME B1.1 by the classes written, or the everyday ones.',
@@ -171,63 +137,77 @@ const motionLines = (numbers: Numbers, Delta: number, s: number, k: number, step
   ];
 };
 
-type Note = (passed: boolean, says: Check['says']) => void;
+type Note = Judge['check'];
 
-const travelLines = (numbers: Numbers, Delta: number, check: Note, wanted: number): Line[] => {
-  const { A, C } = numbers.threads as { A: Thread; C: Thread };
-  const { X_A = 0, X_C = 0 } = numbers.values;
-  const n = turnsAvailable.of({ X_A: mm(X_A), L_A: A.L, X_C: mm(X_C), L_C: C.L });
-  if (!n.ok) return [words('turns available', n.reason)];
-  const S = stroke.of({ n_max: n.value.n_max, Delta: mm(Delta) });
+const travelLines = (
+  state: Result<FitState>,
+  A: Thread,
+  C: Thread,
+  Delta: number,
+  check: Note,
+  wanted: number,
+): Line[] => {
+  if (!state.ok) {
+    check(false, () => state.reason);
+    return [words('stroke', state.reason)];
+  }
+  const { travel, mark } = state.value;
   const G = gain.of({ L: mm(Math.max(A.L, C.L)), Delta: mm(Delta) });
-  if (!S.ok) return [words('stroke', S.reason)];
   check(
-    S.value.S >= wanted,
+    travel.stroke >= wanted,
     (view) =>
-      `The threads give a stroke of ${show(S.value.S, MOTION, view)}; ${show(wanted, MOTION, view)} was wanted.`,
+      `The threads give a stroke of ${show(travel.stroke, MOTION, view)}; ${show(wanted, MOTION, view)} was wanted.`,
   );
   return [
-    line('turns available', n.value.n_max, { shown: 'turns', digits: 3 }),
-    line('stroke', S.value.S, MOTION),
-    words('runs out first', X_A / A.L <= X_C / C.L ? 'thread A' : 'thread C'),
+    line('usable length of thread A', travel.A.usable, SIZE),
+    line('usable length of thread C', travel.C.usable, SIZE),
+    line('turns between the stops', travel.turns, TURNS),
+    line('stroke', travel.stroke, MOTION),
+    words('stops it clockwise', whyStopped(travel.clockwise)),
+    words('stops it anticlockwise', whyStopped(travel.anticlockwise)),
+    line('mark: back A out from home', mark.A, TURNS),
+    line('mark: back C out from home', mark.C, TURNS),
     ...(G.ok ? [line('thread eaten per unit of stroke', G.value.G, { shown: 'plain', digits: 3 })] : []),
   ];
 };
 
-const fitLines = (numbers: Numbers, check: Note): Line[] => {
+const fitLines = (numbers: Numbers, state: Result<FitState>, { check, leave }: Judge): Line[] => {
   if (numbers.choices.arrangement !== 'nested') return [];
-  const { A, C } = numbers.threads as { A: Thread; C: Thread };
-  const [outside, inside] = [fitOfThread(A), fitOfThread(C)];
-  if (!outside.ok) return [words('wall of the sleeve', outside.reason)];
-  if (!inside.ok) return [words('wall of the sleeve', inside.reason)];
-  const wall = wallOfSleeve(outside.value.screw, inside.value.nut);
-  if (!wall.ok) {
-    check(false, () => wall.reason);
-    return [words('wall of the sleeve', wall.reason)];
+  if (!state.ok) {
+    leave('wall of the sleeve', 'the pair is refused before', AT.wall);
+    return [];
+  }
+  const { wall } = state.value;
+  if (wall === undefined || !('least' in wall)) {
+    const why = wall?.nominalOnly ?? 'limits are not known';
+    leave('wall of the sleeve', why, AT.wall);
+    return [words('wall of the sleeve', why)];
   }
   const least = numbers.values.t_l ?? 0;
   check(
-    wall.value.least >= least,
+    wall.least >= least,
     (view) =>
-      `The wall of the sleeve is ${show(wall.value.least, SIZE, view)} at its thinnest; at least ${show(least, SIZE, view)} was asked for.`,
+      `The wall of the sleeve is ${show(wall.least, SIZE, view)} at its thinnest; at least ${show(least, SIZE, view)} was asked for.`,
   );
-  return [range('wall of the sleeve, least to most', wall.value.least, wall.value.most, SIZE)];
+  return [range('wall of the sleeve, least to most', wall.least, wall.most, SIZE)];
 };
 
-const playOf = (A: Thread, C: Thread, Delta: number, stepName: string, k: number): { lines: Line[]; most: number } => {
+const playOf = (A: Thread, C: Thread, Delta: number, stepName: string, k: number): { lines: Line[]; term: Entry } => {
   const [a, c] = [fitOfThread(A), fitOfThread(C)];
-  if (!a.ok) return { lines: [words('play', a.reason)], most: 0 };
-  if (!c.ok) return { lines: [words('play', c.reason)], most: 0 };
+  const name = 'play, on reversal';
+  const unknown = (why: string) => ({ lines: [words('play', why)], term: { name, why, at: AT.play } });
+  if (!a.ok) return unknown(a.reason);
+  if (!c.ok) return unknown(c.reason);
   const at = (end: 'least' | 'most') => {
     const jA = axialPlayA.of({ c_A: a.value.clearance.pitch[end] });
     const jC = axialPlayC.of({ c_C: c.value.clearance.pitch[end] });
     return jA.ok && jC.ok ? { j_A: jA.value.j_A, j_C: jC.value.j_C } : undefined;
   };
   const [least, most] = [at('least'), at('most')];
-  if (!least || !most) return { lines: [words('play', 'At the tight end of the limits the threads bind.')], most: 0 };
+  if (!least || !most) return unknown('At the tight end of the limits the threads bind.');
   const lost = turnsLost.of({ ...most, Delta: mm(Delta) });
   return {
-    most: most.j_A + most.j_C,
+    term: { name, size: most.j_A + most.j_C },
     lines: [
       range(`play of thread A, ${a.value.classes}`, least.j_A, most.j_A, MOTION),
       range(`play of thread C, ${c.value.classes}`, least.j_C, most.j_C, MOTION),
@@ -289,14 +269,21 @@ const seatOf = (numbers: Numbers, used: number, check: Note): Seated => {
   };
 };
 
-const effortOf = (numbers: Numbers, forces: Seated['forces'], check: Note): { lines: Line[]; windUp: Term[] } => {
+/** Worked out at the start of the stroke, where the chapter on effort has it. */
+const WIND_UP = 'wind-up of the lock, on reversal under most load';
+
+const effortOf = (numbers: Numbers, forces: Seated['forces'], judge: Judge): { lines: Line[]; windUp: Entry[] } => {
   const { A, C } = numbers.threads as { A: Thread; C: Thread };
   const { mu = 0.15, r_h, kappa } = numbers.values;
-  if (!forces)
-    return { lines: [words('effort', 'not worked out, since the forces on the threads are not known')], windUp: [] };
+  const { check, leave } = judge;
+  const unknown = (why: string) => {
+    leave('whether the load turns the part by itself', why, AT.effort);
+    return { lines: [words('effort', why)], windUp: [{ name: WIND_UP, why, at: AT.windUp }] };
+  };
+  if (!forces) return unknown('not worked out, since the forces on the threads are not known');
   const thread = (t: Thread) => ({ h: t.h, L: t.L, d2: diameters(t).d2, mu });
   const effort = pairEffort({ A: thread(A), C: thread(C), load: forces.load, onThread: { A: forces.A, C: forces.C } });
-  if (!effort.ok) return { lines: [words('effort', effort.reason)], windUp: [] };
+  if (!effort.ok) return unknown(effort.reason);
   const e = effort.value;
   const rim = r_h === undefined ? undefined : handForce.of({ M: newtonMillimetres(e.against.torque), r_h: mm(r_h) });
   check(e.selfLocking, () =>
@@ -304,7 +291,13 @@ const effortOf = (numbers: Numbers, forces: Seated['forces'], check: Note): { li
       ? 'The load can’t turn the part by itself.'
       : 'The load turns the part by itself: it needs a brake or more friction.',
   );
-  const wound = kappa === undefined ? undefined : windUpOf(e, kappa, C);
+  if (rim?.ok)
+    leave(
+      'force of the hand at the rim',
+      `${show(rim.value.F_h, { shown: 'force', digits: 3 }, 'metric')}, and no limit to it is asked for`,
+      AT.hand,
+    );
+  const wound = kappa === undefined ? 'no stiffness of the lock is stated' : windUpOf(e, kappa, C);
   return {
     lines: [
       line('torque against the load', e.against.torque, { shown: 'N·mm', digits: 3 }),
@@ -316,11 +309,9 @@ const effortOf = (numbers: Numbers, forces: Seated['forces'], check: Note): { li
       }),
       ...(typeof wound === 'number'
         ? [line('wind-up of the lock, turning round', wound, MOTION)]
-        : wound
-          ? [words('wind-up of the lock', wound)]
-          : []),
+        : [words('wind-up of the lock', wound)]),
     ],
-    windUp: typeof wound === 'number' ? [{ name: 'wind-up of the lock, on reversal', size: wound }] : [],
+    windUp: [typeof wound === 'number' ? { name: WIND_UP, size: wound } : { name: WIND_UP, why: wound, at: AT.windUp }],
   };
 };
 
@@ -334,76 +325,4 @@ const windUpOf = (e: PairEffort, kappa: number, C: Thread): number | string => {
   };
   const [one, other] = [at(e.against.handed), at(e.along.handed)];
   return !one.ok ? one.reason : !other.ok ? other.reason : Math.abs(one.value - other.value);
-};
-
-const errorTerms = (
-  numbers: Numbers,
-  Delta: number,
-  wanted: number,
-  check: Note,
-): { fixed: Term[]; growing: Term[] } => {
-  const { A, C } = numbers.threads as { A: Thread; C: Thread };
-  const { eps_A = 0, eps_C = 0, a_A = 0, a_C = 0, theta } = numbers.values;
-  const lead = { L_C: C.L, eps_C: plain(eps_C), L_A: A.L, eps_A: plain(eps_A), Delta: mm(Delta) };
-  const worst = worstLeadError.of(lead);
-  const rss = rssLeadError.of(lead);
-  const slope = periodicSlope.of({ a_A: mm(a_A), a_C: mm(a_C) });
-  const rate = slope.ok ? leastRate.of({ Delta: mm(Delta), v_p: slope.value.v_p }) : slope;
-  if (rate.ok)
-    check(rate.value.v_min > 0, (view) =>
-      rate.value.v_min > 0
-        ? `The motion never stalls: at its slowest it still makes ${show(rate.value.v_min, MOTION, view)} a turn.`
-        : 'The periodic errors are steeper than the net lead: in part of every turn the motion stalls or runs back.',
-    );
-  const hand = theta === undefined ? undefined : perAngle.of({ Delta: mm(Delta), theta: rad(theta) });
-  return {
-    fixed: [
-      ...(a_A + a_C > 0 ? [{ name: 'periodic error, both threads', size: a_A + a_C }] : []),
-      ...(hand?.ok ? [{ name: 'what a hand can set', size: hand.value.s }] : []),
-    ],
-    growing: [
-      ...(rss.ok ? [{ name: 'lead error over the stroke, root sum square', size: rss.value.eps_r * wanted }] : []),
-      ...(worst.ok ? [{ name: 'lead error over the stroke, worst case', size: worst.value.eps_w * wanted }] : []),
-    ],
-  };
-};
-
-const contactLines = (numbers: Numbers, check: Note): Line[] => {
-  const { R, F_hi = 0, W_c = 0 } = numbers.values;
-  if (R === undefined) return [];
-  const tip = tipOf(numbers);
-  if (!tip.ok) return [words('contact at the tip', tip.reason)];
-  const { seat, E_s, Y } = tip.value;
-  const F = newtons(Math.max(0, F_hi + W_c));
-  const hertz = ballOnFlat.of({ F, R: mm(R), E_s: megapascals(E_s) });
-  const soft = firstYield.of({ R: mm(R), Y: megapascals(Y), E_s: megapascals(E_s) });
-  if (!hertz.ok) return [words('contact at the tip', hertz.reason)];
-  if (!soft.ok) return [words('contact at the tip', soft.reason)];
-  const force = (x: number) => show(x, { shown: 'force', digits: 3 }, 'metric');
-  check(
-    F <= soft.value.F_y,
-    () => `A ball of this size on ${seat.name} begins to dent at ${force(soft.value.F_y)}; it carries ${force(F)}.`,
-  );
-  return [
-    ...(F <= soft.value.F_y
-      ? [
-          line('the tip sinks in by', hertz.value.delta, MOTION),
-          line('peak pressure', hertz.value.p_0, { shown: 'MPa', digits: 3 }),
-        ]
-      : [words('the tip', 'dents its seat, so the elastic figures do not hold')]),
-    line('first dent at', soft.value.F_y, { shown: 'force', digits: 3 }),
-  ];
-};
-
-const heatLines = (numbers: Numbers, s: number, stepName: string): { lines: Line[]; terms: Term[] } => {
-  const { l, Delta_T } = numbers.values;
-  const material = thermalMaterial(numbers.choices.path ?? 'steel');
-  if (l === undefined || Delta_T === undefined || !material.ok) return { lines: [], terms: [] };
-  const growth = thermalGrowth.of({ alpha_T: perKelvin(material.value.alpha), l: mm(l), Delta_T: kelvins(Delta_T) });
-  if (!growth.ok) return { lines: [words('growth by warmth', growth.reason)], terms: [] };
-  const size = Math.abs(growth.value.Delta_l);
-  return {
-    lines: [line('grows with that warmth', size, MOTION), words('that is', `${numeral(size / s, 3)} ${stepName}s`)],
-    terms: [{ name: 'warmth', size }],
-  };
 };

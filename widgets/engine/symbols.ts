@@ -271,6 +271,12 @@ export const SYMBOLS = {
   // Finding a pair
   t_l: size('least wall of a sleeve', 't_{\\mathrm{l}}', 0, 50),
   s_w: { ...motion('motion wanted per step', 's_{\\mathrm{w}}', 20), min: 1e-5 },
+  e_w: {
+    ...motion('accuracy wanted: how far off the carried part may be', 'e_{\\mathrm{w}}', 20),
+    min: 1e-5,
+    because:
+      'nothing is made without error, and a hundredth of a micrometre is less than an indicator on a bench reads',
+  },
   Delta_w: { ...motion('motion wanted per turn', '\\Delta_{\\mathrm{w}}', 2e5), min: 0 },
   q_w: { ...ratio('band either side of the motion wanted', 'q_{\\mathrm{w}}', 0, 10), shown: 'percent' },
   d_least: size('smallest diameter', 'd_{\\mathrm{min}}', 0.3, 400),

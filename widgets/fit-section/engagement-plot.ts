@@ -3,9 +3,9 @@
  * and between the stops the turns that the pair has. Sideways turns clockwise, upwards engaged length.
  */
 import { engagedAt, type Joint, type Run, type Stop } from '../engine/index.ts';
+import type { FitState } from '../shared/fit-state.ts';
 import { type Point, polyline, px } from '../shared/svg.ts';
 import { roundTicks } from '../shared/ticks.ts';
-import type { State } from './state.ts';
 
 const WIDTH = 440;
 const HEIGHT = 286;
@@ -22,7 +22,7 @@ interface Scales {
   readonly tallest: number;
 }
 
-const scalesOf = (s: State): Scales => {
+const scalesOf = (s: FitState): Scales => {
   const { A, C } = s.travel;
   const low = Math.min(A.from, C.from);
   const high = Math.max(A.to, C.to);
@@ -52,7 +52,7 @@ export interface PlotWords {
 
 const stopName = (stop: Stop): string => (stop.end === 'home' ? `${stop.thread} home` : `${stop.thread} at its least`);
 
-export const engagementPlot = (s: State, words: PlotWords): string => {
+export const engagementPlot = (s: FitState, words: PlotWords): string => {
   const scales = scalesOf(s);
   const { x, y, tallest } = scales;
   const { anticlockwise, clockwise } = s.travel;
@@ -97,7 +97,7 @@ export const engagementPlot = (s: State, words: PlotWords): string => {
 
 const clampText = (x: number): number => Math.min(WIDTH - RIGHT, Math.max(LEFT, x));
 
-const cursor = (s: State, { x, y }: Scales): string => {
+const cursor = (s: FitState, { x, y }: Scales): string => {
   const { n, engaged } = s.standing;
   const at = px(x(n));
   return (
@@ -106,7 +106,7 @@ const cursor = (s: State, { x, y }: Scales): string => {
   );
 };
 
-export const updatePlot = (stage: HTMLElement, s: State): void => {
+export const updatePlot = (stage: HTMLElement, s: FitState): void => {
   const place = stage.querySelector('[data-cursor]');
   if (place) place.innerHTML = cursor(s, scalesOf(s));
 };

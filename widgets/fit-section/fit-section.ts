@@ -2,7 +2,10 @@
  * Does it fit, how far does it go: the pair in section with the reader's own lengths, the engagement left on each thread over the turns
  * between the stops, and for a sleeve the wall between its threads, nominal and at the limits of size.
  */
-import { bad, good, type Result, type Stop } from '../engine/index.ts';
+import { bad, good, type Result } from '../engine/index.ts';
+import type { Frame } from '../shared/assembly-paths.ts';
+import { type Columns, extents, namesAt, type Shapes, shapesOf } from '../shared/fit-shapes.ts';
+import { type FitState, fitStateOf, type Wall, whyStopped } from '../shared/fit-state.ts';
 import { numeral, show, type UnitView, withSign } from '../shared/format.ts';
 import { knobSvg, updateKnob, wakeKnob } from '../shared/knob.ts';
 import type { Numbers } from '../shared/numbers.ts';
@@ -10,8 +13,6 @@ import { type LiveFigure, readoutHtml, updateReadout } from '../shared/readout.t
 import { hatchings, px } from '../shared/svg.ts';
 import type { Widget } from '../shared/widget.ts';
 import { engagementPlot, updatePlot } from './engagement-plot.ts';
-import { type Columns, extents, type Frame, namesAt, type Shapes, shapesOf } from './shapes.ts';
-import { type State, stateOf, type Wall } from './state.ts';
 import { wallLens } from './wall-lens.ts';
 
 const WIDTH = 400;
@@ -21,7 +22,7 @@ const COLUMNS: Columns = { A: 334, C: 374, width: 18 };
 const FLATS = 6;
 const MARGIN = 22;
 
-const frameOf = (s: State): Frame => {
+const frameOf = (s: FitState): Frame => {
   const { top, bottom, half } = extents(s);
   const scale = Math.min((HEIGHT - 2 * MARGIN) / (top - bottom), (AXIS - 6) / half);
   return { scale, x: AXIS, y: MARGIN + top * scale + (HEIGHT - 2 * MARGIN - (top - bottom) * scale) / 2 };
@@ -34,10 +35,10 @@ const signed = (z: number, view: UnitView): string => withSign(motion(z, view, 4
 const wallSize = (t: number, view: UnitView) =>
   show(t, { shown: 'size', digits: Math.max(1, Math.floor(Math.log10(Math.abs(t) || 1)) + 3) }, view);
 const turnsText = (n: number) => `${numeral(n, 3)} ${numeral(n, 3) === '1.00' ? 'turn' : 'turns'}`;
-const hasLimits = (wall: State['wall']): wall is Wall => wall !== undefined && 'least' in wall;
+const hasLimits = (wall: FitState['wall']): wall is Wall => wall !== undefined && 'least' in wall;
 
 const draw = (numbers: Numbers, view: UnitView): Result<string> => {
-  const state = stateOf(numbers);
+  const state = fitStateOf(numbers);
   if (!state.ok) return state;
   const s = state.value;
   const frame = frameOf(s);
@@ -60,7 +61,7 @@ const draw = (numbers: Numbers, view: UnitView): Result<string> => {
   );
 };
 
-const lens = (s: State, view: UnitView): string =>
+const lens = (s: FitState, view: UnitView): string =>
   hasLimits(s.wall)
     ? `<div class="fit-lens">${wallLens(s, s.wall, { nominal: wallSize(s.wall.nominal, short(view)), least: wallSize(s.wall.least, short(view)) })}<p class="lens-words">Wall: solid, from basic sizes; dashed, thinnest within limits.</p></div>`
     : '';
@@ -68,7 +69,7 @@ const lens = (s: State, view: UnitView): string =>
 /** Two units do not fit inside a drawing. */
 const short = (view: UnitView): UnitView => (view === 'both' ? 'metric' : view);
 
-const names = (s: State, frame: Frame): string =>
+const names = (s: FitState, frame: Frame): string =>
   Object.entries(namesAt(s))
     .map(
       ([key, [x, z]]) =>
@@ -76,7 +77,7 @@ const names = (s: State, frame: Frame): string =>
     )
     .join('');
 
-const readout = (s: State, view: UnitView): LiveFigure[] => {
+const readout = (s: FitState, view: UnitView): LiveFigure[] => {
   const { engaged, left, motion: z } = s.standing;
   const diameters = (length: number, d: number) => `${size(length, view)}, ${numeral(length / d, 2)} d`;
   return [
@@ -90,11 +91,8 @@ const readout = (s: State, view: UnitView): LiveFigure[] => {
   ];
 };
 
-const why = (stop: Stop): string =>
-  stop.end === 'home' ? `thread ${stop.thread} is home` : `thread ${stop.thread} has only its least engagement left`;
-
 const says = (numbers: Numbers, view: UnitView): string => {
-  const state = stateOf(numbers);
+  const state = fitStateOf(numbers);
   if (!state.ok) return state.reason;
   const s = state.value;
   const { travel, standing } = s;
@@ -102,12 +100,12 @@ const says = (numbers: Numbers, view: UnitView): string => {
   const stopped =
     standing.stopped === undefined
       ? ''
-      : `It will not go to ${numeral(numbers.values.n ?? 0)} turns: ${why(standing.stopped)}. `;
+      : `It will not go to ${numeral(numbers.values.n ?? 0)} turns: ${whyStopped(standing.stopped)}. `;
   const all = `${turnsText(best.turns)} and ${motion(best.stroke, view)} of stroke, set by thread ${best.limiting}`;
   const range =
     travel.turns < 1e-9
-      ? `Put together so, it can’t turn at all: clockwise ${why(clockwise)}, anticlockwise ${why(anticlockwise)}; at mid-range the same threads give ${all}.`
-      : `Clockwise ${turnsText(clockwise.n)}, until ${why(clockwise)}; anticlockwise ${turnsText(-anticlockwise.n)}, until ${why(anticlockwise)}: ${
+      ? `Put together so, it can’t turn at all: clockwise ${whyStopped(clockwise)}, anticlockwise ${whyStopped(anticlockwise)}; at mid-range the same threads give ${all}.`
+      : `Clockwise ${turnsText(clockwise.n)}, until ${whyStopped(clockwise)}; anticlockwise ${turnsText(-anticlockwise.n)}, until ${whyStopped(anticlockwise)}: ${
           travel.turns > best.turns - 1e-9
             ? all
             : `${turnsText(travel.turns)} and ${motion(travel.stroke, view)} of stroke, where put together at mid-range it would be ${all}`
@@ -116,7 +114,7 @@ const says = (numbers: Numbers, view: UnitView): string => {
   return `${stopped}${range}${idle}${wallWords(s, view)}`;
 };
 
-const wallWords = (s: State, view: UnitView): string => {
+const wallWords = (s: FitState, view: UnitView): string => {
   if (s.wall === undefined) return '';
   if (!hasLimits(s.wall)) return ` The wall at the limits is not known: ${s.wall.nominalOnly}`;
   const { nominal, least, most, outside, inside } = s.wall;
@@ -127,7 +125,7 @@ const wallWords = (s: State, view: UnitView): string => {
 };
 
 /** Places of the table: every eighth of the travel, and where it was put together. */
-const places = (s: State): readonly number[] => {
+const places = (s: FitState): readonly number[] => {
   const { anticlockwise, turns } = s.travel;
   const eighths = Array.from({ length: 9 }, (_, i) => anticlockwise.n + (turns * i) / 8);
   return turns < 1e-9 ? [0] : eighths;
@@ -142,10 +140,10 @@ export const fitSection: Widget = {
   draw,
   says,
   table: (numbers, view) => {
-    const state = stateOf(numbers);
+    const state = fitStateOf(numbers);
     if (!state.ok) return { head: [], rows: [] };
     const rows = places(state.value).flatMap((n) => {
-      const at = stateOf({ ...numbers, values: { ...numbers.values, n } });
+      const at = fitStateOf({ ...numbers, values: { ...numbers.values, n } });
       if (!at.ok) return [];
       const { engaged, motion: z } = at.value.standing;
       return [[numeral(n, 3), size(engaged.A, view, 4), size(engaged.C, view, 4), signed(z, view)]];
@@ -169,19 +167,19 @@ export const fitSection: Widget = {
   wake: (stage, bench) =>
     wakeKnob(stage, {
       read: () => {
-        const state = stateOf(bench.numbers());
+        const state = fitStateOf(bench.numbers());
         return state.ok ? state.value.standing.n : 0;
       },
       // The hand feels the stop: nothing is written beyond it.
       write: (n) => {
         const numbers = bench.numbers();
-        const state = stateOf({ ...numbers, values: { ...numbers.values, n } });
+        const state = fitStateOf({ ...numbers, values: { ...numbers.values, n } });
         if (state.ok) bench.set('n', state.value.standing.n);
       },
       steps: () => FLATS,
     }),
   update: (stage, numbers, view) => {
-    const state = stateOf(numbers);
+    const state = fitStateOf(numbers);
     if (!state.ok) return;
     const s = state.value;
     const frame = frameOf(s);

@@ -3,14 +3,14 @@
  * at its thinnest. x from the axis, z along it; one scale both ways.
  */
 import { diameters } from '../engine/index.ts';
+import type { FitState, Wall } from '../shared/fit-state.ts';
 import { type Profile, profileEdge } from '../shared/limit-profile.ts';
 import { type Point, polygon, px } from '../shared/svg.ts';
-import type { State, Wall } from './state.ts';
 
 const SIDE = 190;
 const R = 88;
 
-const basic = (s: State): { outer: Profile; inner: Profile } => {
+const basic = (s: FitState): { outer: Profile; inner: Profile } => {
   const [a, c] = [diameters(s.A.thread), diameters(s.C.thread)];
   return {
     outer: { P: s.A.thread.P, major: a.d, pitch: a.d2, minor: a.d3, root: 'round' },
@@ -19,7 +19,7 @@ const basic = (s: State): { outer: Profile; inner: Profile } => {
 };
 
 export const wallLens = (
-  s: State,
+  s: FitState,
   wall: Wall,
   labels: { readonly nominal: string; readonly least: string },
 ): string => {

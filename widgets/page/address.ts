@@ -3,9 +3,10 @@
  * own numbers is written. What is read is text for the fields and nothing more: names that the page does not
  * have are left alone, and values go through the same readers as typing does.
  */
+import { quoted } from '../engine/index.ts';
 import { UNIT_VIEWS, type UnitView } from '../shared/format.ts';
 import { formerNames, inPresentSign } from '../shared/former-names.ts';
-import { writeValue } from '../shared/numbers.ts';
+import { type NumberSet, writeValue } from '../shared/numbers.ts';
 import { isCarried } from '../shared/texts.ts';
 import { keepText, keptText } from './kept-text.ts';
 import type { Store } from './store.ts';
@@ -28,6 +29,24 @@ export const typedInAddress = (search: string): ((set: string, name: string) => 
 /** Whether an address carries numbers of a set, as one that somebody shared does. */
 export const hasNumbers = (search: string): boolean =>
   [...new URLSearchParams(search).keys()].some((key) => key.includes('.'));
+
+/** Most names that one sentence lists. */
+const MOST_NAMED = 3;
+
+/**
+ * What an address has for a set of this page under a name that the set does not have, in one sentence; empty where there is nothing.
+ * An older link may state what is worked out today, and its reader should know that it is not in force.
+ */
+export const withoutField = (search: string, sets: ReadonlyMap<string, NumberSet>): string => {
+  const gone = [...new URLSearchParams(search).keys()].filter((key) => {
+    const [id = '', name] = key.split('.', 2);
+    return name !== undefined && sets.get(id)?.inputs.every((input) => input.name !== name);
+  });
+  const more = gone.length - MOST_NAMED;
+  return gone.length === 0
+    ? ''
+    : `The link states ${gone.slice(0, MOST_NAMED).map(quoted).join(', ')}${more > 0 ? ` and ${more} more` : ''}, for which this page has no field: look through the numbers below and type what is missing.`;
+};
 
 /** The unit view: the address first, then what the reader chose last, then metric. */
 export const firstView = (search: string): UnitView => {

@@ -1,6 +1,6 @@
 /** The reader's designs in the masthead: use one on this page and the next, keep this page's numbers, take them along as a file. */
 import { quoted } from '../engine/index.ts';
-import { type Design, nameOf, readDesigns, writeDesigns } from '../shared/design-file.ts';
+import { type Design, nameOf, outOfUse, readDesigns, writeDesigns } from '../shared/design-file.ts';
 import { readInput, writeValue } from '../shared/numbers.ts';
 import { saveFile } from '../shared/save.ts';
 import { isCarried } from '../shared/texts.ts';
@@ -86,7 +86,7 @@ export const wakeDesigns = (place: HTMLElement, store: Store, until: AbortSignal
         applyDesign(store, design);
         refresh();
         say(
-          `The figures and examples that take its numbers now show “${design.name}”, here and in the other chapters.`,
+          `The figures and examples that take its numbers now show “${design.name}”, here and in the other chapters. ${outOfUse(design)}`.trim(),
         );
       });
       const remove = make(

@@ -3,7 +3,7 @@ import 'katex/dist/katex.css';
 import './styles/notebook.css';
 import type * as Papers from '../papers/papers.ts';
 import type { PageModel } from '../press/chapter.ts';
-import { addressOf, firstView, hasNumbers, rememberView, typedInAddress } from './address.ts';
+import { addressOf, firstView, hasNumbers, rememberView, typedInAddress, withoutField } from './address.ts';
 import { applyDesign, wakeDesigns } from './designs.ts';
 import { all, make, setText } from './dom.ts';
 import { wakeExample, wakeQuantities } from './examples.ts';
@@ -43,6 +43,8 @@ const wake = (until: AbortSignal) => {
   for (const place of all(root, '[data-tools]')) {
     wakeTools(place, store);
     wakeDesigns(place, store, until);
+    const gone = withoutField(location.search, store.sets);
+    if (gone !== '') place.append(make('p', { class: 'field-note', role: 'status' }, gone));
   }
   for (const place of all(root, '[data-inputs]')) wakeInputs(place, store);
   for (const example of model.examples)

@@ -15,6 +15,7 @@ export const CHOICES = {
   pieces: { says: 'pieces', options: ['tightest', 'middling', 'loosest', 'as measured'] },
   law: { says: 'pieces are spread', options: ['uniform', 'normal', 'normal, gauged'] },
   errors: { says: 'lead errors of the two threads', options: ['independent', 'the same error'] },
+  periodic: { says: 'periodic errors of the two threads', options: ['not measured', 'measured'] },
   rubs: { says: 'rubbing besides the threads', options: ['nothing', 'the tip', 'a collar'] },
   kept: { says: 'what stays', options: ['foot A', 'foot B', 'foot C', 'mean height'] },
   grooves: { says: 'grooves', options: ['to the middle', 'all one way', 'round the middle'] },

@@ -2,7 +2,7 @@
  * The reader's designs as a file, and what of such a file is taken.
  *
  *   { "format": "differential-screw-designs", "version": 1,
- *     "designs": [ { "name": "Foot", "numbers": { "A": "M10×1.5", "C": "3/8-16 UNC", "arrangement": "in line", "X_A": "10 mm" } } ] }
+ *     "designs": [ { "name": "Foot", "numbers": { "A": "M10×1.5", "C": "3/8-16 UNC", "arrangement": "in line", "l_A": "20 mm" } } ] }
  *
  * A number is kept as text with its unit, under the name it has in the chapters: a thread's letter, a symbol of the
  * glossary, a choice or a list. It goes through the same readers as typing does, so a file can hold nothing that a
@@ -92,6 +92,17 @@ const readDesign = (entry: unknown, place: number): Result<{ design: Design; lef
     else left.push(fault);
   }
   return good({ design: { name, numbers }, left });
+};
+
+/**
+ * What a design states that its sheet no longer asks for, in one sentence; empty where there is nothing. Usable lengths were typed once;
+ * now they follow from the lengths of screws and nuts.
+ */
+export const outOfUse = ({ numbers }: Design): string => {
+  const named = (['A', 'C'] as const).filter((t) => `X_${t}` in numbers && !(`l_${t}` in numbers));
+  return named.length === 0
+    ? ''
+    : `It states ${named.map((t) => `X_${t}`).join(' and ')}, usable length of thread, which the design sheet works out and does not take: type the lengths of ${named.length === 1 ? `screw and nut of thread ${named[0]}` : 'both screws and nuts'} there and keep the design again.`;
 };
 
 /** A name as it is kept: one line, not too long; markup in it stays text. */

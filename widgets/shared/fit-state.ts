@@ -14,22 +14,23 @@ import {
   nutLimits,
   type PairStanding,
   type Result,
+  type Stop,
   screwLimits,
   standAt,
   type Travel,
   travelOfPair,
   wallOfSleeve,
 } from '../engine/index.ts';
-import type { Arrangement } from '../shared/assembly-layout.ts';
-import type { Numbers } from '../shared/numbers.ts';
-import { bothThreads } from '../shared/pair-of.ts';
+import type { Arrangement } from './assembly-layout.ts';
+import type { Numbers } from './numbers.ts';
+import { bothThreads } from './pair-of.ts';
 
 export interface Wall extends NestedWall {
   readonly outside: ExternalLimits;
   readonly inside: InternalLimits;
 }
 
-export interface State {
+export interface FitState {
   readonly arrangement: Arrangement;
   readonly A: Joint;
   readonly C: Joint;
@@ -47,7 +48,7 @@ const ASSEMBLY: Readonly<Record<string, readonly [Assembled, Assembled]>> = {
   'A at mid-range, C home': ['middle', 'home'],
 };
 
-export const stateOf = (numbers: Numbers): Result<State> => {
+export const fitStateOf = (numbers: Numbers): Result<FitState> => {
   const both = bothThreads(numbers);
   if (!both.ok) return both;
   const { A: threadA, C: threadC } = both.value;
@@ -79,7 +80,7 @@ export const stateOf = (numbers: Numbers): Result<State> => {
   });
 };
 
-const wallOf = (A: Joint, C: Joint): State['wall'] => {
+const wallOf = (A: Joint, C: Joint): FitState['wall'] => {
   const outside = screwLimits(A.thread);
   if (!outside.ok) return { nominalOnly: outside.reason };
   const inside = nutLimits(C.thread);
@@ -89,3 +90,6 @@ const wallOf = (A: Joint, C: Joint): State['wall'] => {
     ? { ...wall.value, outside: outside.value.limits, inside: inside.value.limits }
     : { nominalOnly: wall.reason };
 };
+
+export const whyStopped = (stop: Stop): string =>
+  stop.end === 'home' ? `thread ${stop.thread} is home` : `thread ${stop.thread} has only its least engagement left`;

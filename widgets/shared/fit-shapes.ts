@@ -6,17 +6,11 @@
  * the shoulder above the hexagon; nested, the head of the spindle on the sleeve; one spindle, the carried nut under the hexagon.
  */
 import { diameters, outAt, type Thread } from '../engine/index.ts';
-import { rectangle, type Stretch } from '../shared/assembly-layout.ts';
-import { roundedEnd } from '../shared/assembly-paths.ts';
-import { type Point, polygon } from '../shared/svg.ts';
-import { opposite, threadEdge } from '../shared/thread-outline.ts';
-import type { State } from './state.ts';
-
-export interface Frame {
-  readonly scale: number;
-  readonly x: number;
-  readonly y: number;
-}
+import { rectangle, type Stretch } from './assembly-layout.ts';
+import { type Frame, roundedEnd } from './assembly-paths.ts';
+import type { FitState } from './fit-state.ts';
+import { type Point, polygon } from './svg.ts';
+import { opposite, threadEdge } from './thread-outline.ts';
 
 /** Sizes that do not move. */
 interface Sizes {
@@ -27,13 +21,13 @@ interface Sizes {
   readonly collar: number;
 }
 
-const sizesOf = (s: State): Sizes => {
+const sizesOf = (s: FitState): Sizes => {
   const D = Math.max(s.A.thread.d, s.C.thread.d);
   return { D, head: 0.6 * D, headHalf: 0.95 * D, baseHalf: 1.35 * D, collar: 0.25 * D };
 };
 
 /** Where shoulders and mouths stand when the threads are out by these lengths. */
-const place = (s: State, out: { readonly A: number; readonly C: number }) => {
+const place = (s: FitState, out: { readonly A: number; readonly C: number }) => {
   const { head, collar, D } = sizesOf(s);
   const { A, C } = s;
   const screwA: Stretch = { z0: out.A - A.screw, z1: out.A };
@@ -72,7 +66,7 @@ const overlap = (screw: Stretch, nut: Stretch): Stretch => ({
 });
 
 /** Room for every position between the stops. */
-export const extents = (s: State): { readonly top: number; readonly bottom: number; readonly half: number } => {
+export const extents = (s: FitState): { readonly top: number; readonly bottom: number; readonly half: number } => {
   const { D, baseHalf } = sizesOf(s);
   // Everything moves in proportion to the turns, so the ends of the travel are the ends of the picture.
   const ends = [s.travel.anticlockwise.n, s.travel.clockwise.n].map((n) =>
@@ -86,10 +80,17 @@ export const extents = (s: State): { readonly top: number; readonly bottom: numb
   };
 };
 
-export interface Shapes {
-  readonly base: string;
-  readonly turned: string;
-  readonly carried: string;
+type Outline = readonly (readonly [x: number, z: number])[];
+
+/** The three parts as closed outlines, in mm. */
+export interface Parts {
+  readonly base: readonly Outline[];
+  readonly turned: readonly Outline[];
+  readonly carried: readonly Outline[];
+}
+
+/** The same and the bars of engagement as path data. */
+export interface Shapes extends Record<keyof Parts, string> {
   readonly barA: string;
   readonly barC: string;
   readonly nutA: string;
@@ -103,16 +104,49 @@ export interface Columns {
   readonly width: number;
 }
 
-export const shapesOf = (s: State, frame: Frame, columns: Columns): Shapes => {
-  const at = ([x, z]: readonly [number, number]): Point => [frame.x + x * frame.scale, frame.y - z * frame.scale];
-  const shape = (...polygons: (readonly (readonly [number, number])[])[]) =>
-    polygons.map((p) => polygon(p.map(at))).join('');
+export const shapesOf = (s: FitState, frame: Frame, columns: Columns): Shapes => {
+  const parts = partsOf(s, frame.scale);
+  const p = stretchesOf(s);
+  const bar = (x: number, z: Stretch) =>
+    polygon(
+      [
+        [x - columns.width / 2, z.z0],
+        [x + columns.width / 2, z.z0],
+        [x + columns.width / 2, z.z1],
+        [x - columns.width / 2, z.z1],
+      ].map(([px = 0, z = 0]): Point => [px, frame.y - z * frame.scale]),
+    );
+  return {
+    base: pathOf(parts.base, frame),
+    turned: pathOf(parts.turned, frame),
+    carried: pathOf(parts.carried, frame),
+    barA: bar(columns.A, overlap(p.screwA, p.nutA)),
+    barC: bar(columns.C, overlap(p.screwC, p.nutC)),
+    nutA: bar(columns.A, p.nutA),
+    nutC: bar(columns.C, p.nutC),
+  };
+};
+
+/** Outlines in mm as path data in a picture. */
+export const pathOf = (outlines: readonly Outline[], frame: Frame): string =>
+  outlines
+    .map((o) => polygon(o.map(([x, z]): Point => [frame.x + x * frame.scale, frame.y - z * frame.scale])))
+    .join('');
+
+/** Where the threads of screws and nuts, and the head, stand. */
+export const stretchesOf = (s: FitState) => place(s, s.standing.out);
+
+/**
+ * At a scale, since ridges too fine to see are left out. `ball` is the radius of the ball at the tip, which sits in the carried
+ * part to half; without it the tip is plain.
+ */
+export const partsOf = (s: FitState, scale: number, ball?: number): Parts => {
   const { D, headHalf, baseHalf, collar } = sizesOf(s);
   const { A, C, standing } = s;
-  const p = place(s, standing.out);
+  const p = stretchesOf(s);
   // Thread A is shared with the base, which stands; thread C with the carried part, which moves.
   const crestC = standing.motion;
-  const edge = (thread: Thread, crest: number, z: Stretch, side: 1 | -1) => edgeOf(thread, crest, z, side, frame.scale);
+  const edge = (thread: Thread, crest: number, z: Stretch, side: 1 | -1) => edgeOf(thread, crest, z, side, scale);
   const screw = (thread: Thread, crest: number, z: Stretch) => [
     ...edge(thread, crest, z, 1),
     ...[...edge(thread, crest, z, -1)].reverse(),
@@ -123,22 +157,7 @@ export const shapesOf = (s: State, frame: Frame, columns: Columns): Shapes => {
       ...edge(thread, crest, z, side),
       [side * half, z.z1] as const,
     ]);
-  const bar = (x: number, z: Stretch) =>
-    polygon(
-      [
-        [x - columns.width / 2, z.z0],
-        [x + columns.width / 2, z.z0],
-        [x + columns.width / 2, z.z1],
-        [x - columns.width / 2, z.z1],
-      ].map(([px = 0, z = 0]): Point => [px, frame.y - z * frame.scale]),
-    );
-  const common = {
-    base: shape(...bore(baseHalf, A.thread, 0, p.nutA)),
-    barA: bar(columns.A, overlap(p.screwA, p.nutA)),
-    barC: bar(columns.C, overlap(p.screwC, p.nutC)),
-    nutA: bar(columns.A, p.nutA),
-    nutC: bar(columns.C, p.nutC),
-  };
+  const base = bore(baseHalf, A.thread, 0, p.nutA);
   const head = rectangle(-headHalf, headHalf, p.head.z0, p.head.z1);
 
   if (s.arrangement === 'nested') {
@@ -157,28 +176,28 @@ export const shapesOf = (s: State, frame: Frame, columns: Columns): Shapes => {
     const knob = 0.72 * C.thread.d;
     const top = p.screwC.z1 + 0.4 * C.thread.d;
     return {
-      ...common,
-      turned: shape(sleeve(1), sleeve(-1)),
-      carried: shape(
+      base,
+      turned: [sleeve(1), sleeve(-1)],
+      carried: [
         screw(C.thread, crestC, p.screwC),
         rectangle(-knob, knob, p.screwC.z1, top),
-        roundedEnd(0.5 * knob, top, top + 0.2 * D),
-      ),
+        roundedEnd(ball ?? 0.5 * knob, top, top + (ball ?? 0.2 * D)),
+      ],
     };
   }
   if (s.arrangement === 'one spindle, two nuts') {
     const neck = Math.min(diameters(A.thread).d1, diameters(C.thread).d1) / 2;
     const flange = rectangle(-0.75 * D, 0.75 * D, p.screwA.z1, p.screwA.z1 + collar);
     return {
-      ...common,
-      turned: shape(
+      base,
+      turned: [
         screw(A.thread, 0, p.screwA),
         flange,
         rectangle(-neck, neck, p.screwA.z1 + collar, p.screwC.z0),
         screw(C.thread, crestC, p.screwC),
         head,
-      ),
-      carried: shape(...bore(0.95 * D, C.thread, crestC, p.nutC)),
+      ],
+      carried: bore(0.95 * D, C.thread, crestC, p.nutC),
     };
   }
   const clear = 0.53 * C.thread.d;
@@ -195,16 +214,16 @@ export const shapesOf = (s: State, frame: Frame, columns: Columns): Shapes => {
     [side * half, top] as const,
   ];
   return {
-    ...common,
-    turned: shape(screw(A.thread, 0, p.screwA), head, screw(C.thread, crestC, p.screwC)),
-    carried: shape(cap(1), cap(-1), roundedEnd(0.3 * C.thread.d, top, top + 0.25 * D)),
+    base,
+    turned: [screw(A.thread, 0, p.screwA), head, screw(C.thread, crestC, p.screwC)],
+    carried: [cap(1), cap(-1), roundedEnd(ball ?? 0.3 * C.thread.d, top, top + (ball ?? 0.25 * D))],
   };
 };
 
 /** Where the names of the parts stand, z in mm. */
-export const namesAt = (s: State): Record<'base' | 'turned' | 'carried', readonly [x: number, z: number]> => {
+export const namesAt = (s: FitState): Record<'base' | 'turned' | 'carried', readonly [x: number, z: number]> => {
   const { D, headHalf, baseHalf } = sizesOf(s);
-  const p = place(s, s.standing.out);
+  const p = stretchesOf(s);
   const middle = (z: Stretch) => (z.z0 + z.z1) / 2;
   return {
     base: [baseHalf, middle(p.nutA)],
