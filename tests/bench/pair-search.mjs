@@ -29,6 +29,7 @@ export const bench = async (line) => {
   const wish = {
     motion: 0.25,
     band: 0.1,
+    dividers: [1],
     hands: 'either',
     arrangement: 'nested',
     leastWall: 0.5,
@@ -59,6 +60,7 @@ export const bench = async (line) => {
     'whole search, either arrangement, everything passes, ms',
     whole({ arrangement: 'either', band: 100, leastStroke: 0, load: 0 }).toFixed(2),
   );
+  line('whole search with four dividers, ms', whole({ motion: 0.02, dividers: [4, 6, 12, 50] }).toFixed(2));
   line('an empty answer, with counts and nearest pair, ms', whole({ motion: 1e-4 }).toFixed(2));
   line('pairs per second', perSecond(pairs, ours));
 

@@ -110,7 +110,35 @@ describe('an empty answer', () => {
     const says = await sentence(place);
     expect(says).toContain('No pair passes. What excludes the most is the motion wanted');
     expect(says).toContain('M4×0.7 with #8-36 UNF: 5.556 µm a turn');
-    expect(await rows(place)).toEqual(['M4×0.7 with #8-36 UNF']);
+    // The nearest of the drawer, and the one pair of that step, which has to be bought.
+    expect(await rows(place)).toEqual(['M4×0.7 with #8-36 UNF', '#1-64 UNC with M2×0.4']);
+    expect(await words(place.locator('.verdict-cell').first())).toMatch(/^nearest: \+85 % off the motion wanted/);
+  });
+
+  it('becomes three pairs where a finer divider is at hand', async () => {
+    const { page, place } = await opened();
+    await type(fieldIn(place, /^Motion wanted per step/), '0.5');
+    await type(fieldIn(place, /^Other dividers at hand/), 'twelve points');
+    await settled(page);
+    expect(await rows(place)).toHaveLength(3);
+    expect(await words(place.locator('.pair-list tbody tr').last())).toContain('0.4630 µm at 12');
+    expect((await written(page)).searchParams.get('search.dividers')).toBe('twelve points');
+    await type(fieldIn(place, /^Other dividers at hand/), 'octagon');
+    expect(await beside(fieldIn(place, /^Other dividers at hand/))).toContain('Read “octagon” as a divider of a turn');
+  });
+
+  it('says that a step and a stroke exclude each other, on a narrow page too', async () => {
+    for (const viewport of [undefined, NARROW]) {
+      const { page, place } = await opened(
+        viewport ? { viewport } : {},
+        '?search.s_w=2+µm&search.S_w=2+mm&search.drawer=anywhere&search.against=stroke',
+      );
+      expect(await sentence(place)).toContain('1000 steps, 167 turns at 6 steps in a turn, whichever the pair');
+      expect(await words(place.locator('.map'))).toContain('least stroke: 2 mm');
+      expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(
+        viewport?.width ?? 1280,
+      );
+    }
   });
 
   it('refuses bounds that exclude each other in one sentence, and recovers', async () => {
@@ -194,6 +222,19 @@ describe('what rounding costs', () => {
     await type(fieldIn(place, /^Thread C/), 'M12x1.5');
     expect(await words(place.locator('[data-refusal]'))).toContain('have the same lead to the last digit');
   });
+});
+
+it('does not scroll sideways while a sentence has no number to say', async () => {
+  const { page } = await visit(PAGE);
+  const place = await shown(figure(page, 'rounding-cost'));
+  const field = fieldIn(place, /^Thread C/);
+  await place.getByRole('button', { name: /thread C: next smaller standard thread$/i }).click();
+  await settled(page);
+  expect(await words(place.locator('[data-refusal]'))).toContain('have the same lead to the last digit');
+  expect(await words(page.locator('.q.refused').first())).toContain('M4×0.7');
+  expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(1280);
+  await type(field, '8-36 UNF');
+  expect(await page.locator('.q.refused').count()).toBe(0);
 });
 
 it('reads without script: map, list and judgements are on the page', async () => {

@@ -85,7 +85,7 @@ describe('any text typed as a list', () => {
   it('of threads or of series gets those that are read and a sentence for each that is not', () => {
     const typed = anyText(
       ['M10, 3/8-16 UNC', 'M4x0.7; 8-36 UNF; M6', 'M8x1.25\nM12x1,5 LH', 'coarse, UNF', 'metric; UNEF', 'all', 'none'],
-      ['M10', 'M4x0,7', '3/8-16', '#8-36', 'UNC', 'fine', ', ', '; ', ' LH', '-6g'],
+      ['M10', 'M4x0,7', 'MF8', '3/8-16', '#8-36', 'UNC ', 'UNR', ' fine', ' thread', ', ', '; ', ' LH', '-6g'],
     );
     fc.assert(
       fc.property(typed, (text) => {

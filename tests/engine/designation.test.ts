@@ -239,6 +239,41 @@ describe('words round a size', () => {
     ['M10x1.5 cl 6g', 'M10×1.5-6g'],
     ['M10x1.5 cl.6g', 'M10×1.5-6g'],
     ['M10  -  6g', 'M10×1.5-6g'],
+    ['M4 thread', 'M4×0.7'],
+    ['thread M4', 'M4×0.7'],
+    ['M8x1.25-6g thread', 'M8×1.25-6g'],
+    ['1/4-20 thread', '1/4-20 UNC'],
+    ['3/8-24 UNF thread LH', '3/8-24 UNF LH'],
+    ['12 mm x 1.1 mm thread', '12 mm × 1.1 mm'],
+    ['M6 coarse', 'M6×1'],
+    ['M6x1 coarse', 'M6×1'],
+    ['M10 coarse pitch LH', 'M10×1.5 LH'],
+    ['M6 fine', 'M6×0.75'],
+    ['MF6', 'M6×0.75'],
+    ['MF8x1', 'M8×1'],
+    ['MF 8 x 1', 'M8×1'],
+    ['mf10x1,25-6g', 'M10×1.25-6g'],
+    ['M8x1 fine', 'M8×1'],
+    ['M10x0.5 fine', 'M10×0.5'],
+    ['UNC 1/4-20', '1/4-20 UNC'],
+    ['UNF 10-32', '#10-32 UNF'],
+    ['UNF No. 10-32', '#10-32 UNF'],
+    ['UNF#10-32', '#10-32 UNF'],
+    ['UNC-1/4-20', '1/4-20 UNC'],
+    ['UNC1/4-20', '1/4-20 UNC'],
+    ['UNF 1/4', '1/4-28 UNF'],
+    ['UNEF .375-32 LH', '3/8-32 UNEF LH'],
+    ['UN 1-1/2-8', '1-1/2-8 UN'],
+    ['NF 10-32', '#10-32 UNF'],
+    ['UNF 3/8-24-2A', '3/8-24 UNF-2A'],
+    ['1/2-13 UNRC', '1/2-13 UNC'],
+    ['1/2-13UNRC-2A', '1/2-13 UNC-2A'],
+    ['1/4-28 UNRF', '1/4-28 UNF'],
+    ['1/2-28 UNREF', '1/2-28 UNEF'],
+    ['1/4-40 UNRS', '1/4-40 UNS'],
+    ['1/4-20 UNR', '1/4-20 UNC'],
+    ['UNRC 1/2-13', '1/2-13 UNC'],
+    ['1/2 UNRC2A', '1/2-13 UNC-2A'],
   ])('are read however they are spelt: %s', (typed, written) => {
     expect(read(typed).designation).toBe(written);
   });
@@ -267,6 +302,12 @@ describe('notes', () => {
     ['5-16', '“5” was read as 5 in', 'write #5-16'],
     ['10 x 1.5', 'read as 10 mm × 1.5 mm', 'written M10×1.5'],
     ['M16x1.5 2 start', '1.5 mm was read as the pitch', 'the lead is 3 mm'],
+    ['M6 coarse', 'the coarse pitch of M6 was taken, 1 mm'],
+    ['M6 fine', 'the one fine pitch of M6 was taken, 0.75 mm'],
+    ['MF3', 'the one fine pitch of M3 was taken, 0.35 mm'],
+    ['M10x0.5 fine', 'M10×0.5 is not in the series of ISO 261'],
+    ['1/2-13 UNRC', 'UNRC was read as UNC', 'rounded root'],
+    ['1/2 UNRC', 'UNRC was read as UNC', 'those of UNC were taken, 13'],
   ];
   for (const [typed, ...pieces] of NOTED)
     it(`says of “${typed}”: ${pieces[0]}`, () => {
@@ -320,6 +361,25 @@ describe('readThread refuses', () => {
     ['M0.5', 'no coarse pitch', 'M0.5×0.1'],
     ['M11 UNC', 'a metric diameter with an inch series', 'write M11 with a pitch'],
     ['M10 x 24 tpi', 'a metric diameter with an inch series'],
+    ['M10 fine', 'M10 has 3 fine pitches in ISO 261, 1.25, 1 and 0.75 mm', 'like M10×1.25'],
+    ['MF10', '3 fine pitches in ISO 261, 1.25, 1 and 0.75 mm'],
+    ['M8 fine pitch', 'M8 has 2 fine pitches in ISO 261, 1 and 0.75 mm'],
+    ['MF10x1.5', 'the coarse pitch of M10 is 1.5 mm, so 1.5 mm is not fine', 'M10×1.25'],
+    ['M10x2 fine', '2 mm is not fine'],
+    ['M10x1 coarse', 'the coarse pitch of M10 is 1.5 mm, so 1 mm is not coarse', 'write M10×1 or M10×1.5'],
+    ['MF8x1 coarse', 'MF begins a fine thread'],
+    ['M9 fine', 'no coarse pitch in the series of ISO 261', 'M8 and M10'],
+    ['M10 extra fine', 'one pitch in millimetres'],
+    ['thread', 'not a thread designation'],
+    ['fine', 'not a thread designation'],
+    ['UNC', 'not a thread designation'],
+    ['UNC thread', 'not a thread designation'],
+    ['12 mm x 8 thread', 'whether a pitch or threads per inch are meant'],
+    ['UNC M10', 'a metric diameter with an inch series'],
+    ['UNC 3/8-24', 'not in UNC', '16 (UNC), 24 (UNF) and 32 (UNEF)'],
+    ['UNC 1/4-20 UNF', 'only series, class, starts or hand'],
+    ['1/2-12 UNRC', 'not in UNC'],
+    ['3/8-16 UNRX', 'only series, class, starts or hand'],
     ['M16xPh3', 'Ph is the lead', 'M16×Ph3P1.5'],
     ['m16ph12.5', 'Ph is the lead', 'M16×Ph3P1.5'],
     ['M16x1.5Ph3', 'one pitch in millimetres'],
@@ -506,6 +566,11 @@ describe('any text', () => {
       ' start',
       ' mm',
       ' in',
+      ' fine',
+      ' coarse',
+      ' thread',
+      'UNR',
+      'UNC ',
     );
     fc.assert(
       fc.property(
@@ -532,7 +597,7 @@ describe('any text', () => {
 
   it('is answered quickly at the worst length', () => {
     const before = process.cpuUsage().user;
-    for (const c of ['-', ' ', '1', '1-', 'M1', '1/', 'l', ' l', '- ', 'ﷺ', '½', '1 1/', 'M1 '])
+    for (const c of ['-', ' ', '1', '1-', 'M1', '1/', 'l', ' l', '- ', 'ﷺ', '½', '1 1/', 'M1 ', ' thread', 'UNC '])
       for (let i = 0; i < 20; i++) answered(c.repeat(60).slice(0, 60 - i));
     expect((process.cpuUsage().user - before) / 1e3).toBeLessThan(1000);
   });

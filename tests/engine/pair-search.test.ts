@@ -10,6 +10,7 @@ import {
   FILTERS,
   type Filter,
   fractionText,
+  gain,
   largestNutRoot,
   limitsOfSize,
   measurePairs,
@@ -17,13 +18,20 @@ import {
   mm,
   newtons,
   type PairRow,
+  plain,
   readThread,
   readThreadList,
   SERIES_NAMES,
   type SeriesName,
   searchPairs,
+  shortOfThread,
+  stroke,
   type Thread,
+  threadEaten,
+  turns,
+  turnsFor,
   type Wish,
+  wantedNetLead,
 } from '../../widgets/engine/index.ts';
 import reference from '../reference/series.json';
 import { reasonIn, valueIn } from '../support/results.ts';
@@ -38,6 +46,7 @@ const WITH_SHOP = catalogueOf(SHOP);
 const ANY: Wish = {
   motion: mm(0.1),
   band: 0.1,
+  dividers: [1],
   hands: 'either',
   arrangement: 'either',
   leastWall: mm(0),
@@ -119,7 +128,8 @@ const slowCatalogue = (owned: readonly Thread[]): Plain[] => [
 const fails = (a: Plain, b: Plain, unlike: boolean, w: Wish): Set<Filter> => {
   const set = new Set<Filter>();
   const net = unlike ? a.P + b.P : Math.abs(a.P - b.P);
-  if (!(net >= w.motion * (1 - w.band) * (1 - 1e-10) && net <= w.motion * (1 + w.band) * (1 + 1e-10)))
+  const steps = w.dividers.map((k) => net / k);
+  if (!steps.some((s) => s >= w.motion * (1 - w.band) * (1 - 1e-10) && s <= w.motion * (1 + w.band) * (1 + 1e-10)))
     set.add('motion');
   if ((unlike && w.hands === 'same') || (!unlike && w.hands === 'opposite')) set.add('hand');
   const [big, small] = a.d > b.d ? [a, b] : [b, a];
@@ -158,6 +168,7 @@ const SLOW = slowPairs(slowCatalogue(SHOP));
 const aWish: fc.Arbitrary<Wish> = fc.record({
   motion: fc.constantFrom(0.00556, 0.02, 0.0875, 0.1, 0.16, 0.25, 0.3, 0.5, 1, 2.5, 5).map(mm),
   band: fc.constantFrom(0, 0.01, 0.1, 0.37, 1),
+  dividers: fc.constantFrom([1], [1], [6], [4, 12], [6, 12, 50]),
   hands: fc.constantFrom('same', 'opposite', 'either'),
   arrangement: fc.constantFrom('in line', 'nested', 'either'),
   leastWall: fc.constantFrom(0, 0.33, 1.01).map(mm),
@@ -189,9 +200,13 @@ describe('searchPairs', () => {
         const passing = judged.filter((p) => p.fails.size === 0);
         if (answer.kind === 'found') {
           expect(answer.hits.length, JSON.stringify(wish)).toBe(passing.length);
-          const distances = passing.map((p) => Math.abs(Math.log(p.net / wish.motion))).sort((x, y) => x - y);
-          for (const [k, row] of answer.rows.entries())
-            expect(Math.abs(Math.log(Math.abs(row.Delta) / wish.motion))).toBeCloseTo(distances[k] ?? Number.NaN, 9);
+          const offs = (net: number) => wish.dividers.map((k) => Math.abs(Math.log(net / k / wish.motion)));
+          const distances = passing.map((p) => Math.min(...offs(p.net))).sort((x, y) => x - y);
+          for (const [at, row] of answer.rows.entries()) {
+            expect(Math.abs(Math.log1p(row.off))).toBeCloseTo(distances[at] ?? Number.NaN, 9);
+            expect(Math.abs(row.Delta) / row.k).toBeCloseTo(row.step, 12);
+            expect(wish.dividers).toContain(row.k);
+          }
         } else {
           expect(passing.length, JSON.stringify(wish)).toBe(0);
           const counts = FILTERS.map((f) => judged.filter((p) => p.fails.has(f)).length);
@@ -199,6 +214,8 @@ describe('searchPairs', () => {
           expect(answer.excluded[answer.most]).toBe(Math.max(...counts));
           const fewest = Math.min(...judged.filter((p) => p.fails.has(answer.most)).map((p) => p.fails.size));
           expect(answer.also).toHaveLength(fewest - 1);
+          const alone = FILTERS.filter((f) => judged.some((p) => p.fails.size === 1 && p.fails.has(f)));
+          expect(answer.ways.map((way) => way.filter)).toEqual(alone);
         }
       }),
       { numRuns: 40 },
@@ -432,6 +449,99 @@ describe('an empty answer', () => {
   });
 });
 
+describe('several dividers at hand', () => {
+  it('make one step out of different net leads, each row with the divider that comes nearest', () => {
+    // Fine foot, 1/180 mm: 0.926 µm a flat, 0.463 µm a point of twelve. M8×1.25 and 1/4-20, 1/50 mm: 1.667 µm a point.
+    const step = (motion: number, dividers: readonly number[]) =>
+      found(WITH_SHOP, { motion: mm(motion), band: 0.15, dividers, owned: 'both', hands: 'same' }).rows.map((row) => [
+        named(row),
+        row.k,
+        (1000 * row.step).toFixed(3),
+        row.verdict.grade,
+      ]);
+    expect(step(0.0005, [6, 12])).toEqual([
+      ['#8-32 UNC with M5×0.8', 12, '0.521', 'delicate'],
+      ['#10-32 UNF with M5×0.8', 12, '0.521', 'delicate'],
+      ['#8-36 UNF with M4×0.7', 12, '0.463', 'delicate'],
+    ]);
+    expect(step(0.0017, [4, 12])).toContainEqual(['1/4-20 UNC with M8×1.25', 12, '1.667', 'with care']);
+    expect(nothing(WITH_SHOP, { motion: mm(0.0005), band: 0.15, dividers: [6], owned: 'both' }).kind).toBe('nothing');
+  });
+});
+
+describe('a step and a stroke that no pair has together', () => {
+  // 2 µm a flat and 2 mm of stroke, M4 to M16, 100 N: 1000 flats, 166.7 turns.
+  const WISH = {
+    motion: mm(0.002),
+    band: 0.15,
+    dividers: [6],
+    hands: 'same',
+    smallest: mm(4),
+    largest: mm(16),
+    leastStroke: mm(2),
+    load: newtons(100),
+  } as const;
+
+  it('is told by the turns: the stroke over the net lead, against the thread with the most of them', () => {
+    const short = shortOfThread(STANDARD, { ...ANY, ...WISH });
+    // Of all threads from 4 to 16 mm, M16×1 has the most turns to a diameter: 16.
+    expect(short?.thread.designation).toBe('M16×1');
+    expect([short?.there, short?.turnsThere, short?.k]).toEqual([16, 16, 6]);
+    const Delta = valueIn(wantedNetLead.of({ s_w: mm(0.002), k: plain(6) })).Delta_w;
+    expect(short?.turns).toBeCloseTo(valueIn(turnsFor.of({ w: mm(2), Delta })).n, 9);
+    expect(short?.steps).toBeCloseTo(1000, 9);
+    const { G } = valueIn(gain.of({ L: mm(1), Delta }));
+    expect(short?.needed).toBeCloseTo(valueIn(threadEaten.of({ w: mm(2), G })).X, 9);
+    expect(short?.reach).toBeCloseTo(valueIn(stroke.of({ n_max: turns(16), Delta })).S, 9);
+    // By hand: a lead of 0.8 mm would use up 2/0.012 × 0.8 = 133 mm, M16×1 167 mm.
+    expect(short?.needed).toBeCloseTo(166.667, 3);
+  });
+
+  it('is no matter of the pair: even if every net lead there is were allowed, none makes the stroke at that step', () => {
+    const { stroke: strokes, motion } = measurePairs(STANDARD, everyPair(STANDARD), 1);
+    const most = Math.max(...strokes.map((S, at) => S / (motion[at] ?? 1)));
+    for (const [stroke, largest] of [
+      [0.2, 16],
+      [0.23, 400],
+      [0.41, 400],
+      [0.43, 400],
+    ] as const) {
+      const short = shortOfThread(STANDARD, { ...ANY, ...WISH, largest: mm(largest), leastStroke: mm(stroke) });
+      const turnsThere = largest === 16 ? 16 : most;
+      expect(short !== undefined, `${stroke} ${largest}`).toBe(stroke / (0.012 * 1.15) > turnsThere);
+    }
+  });
+
+  it('is not said where the divider, the threads or the stroke allow it', () => {
+    const short = (wish: Partial<Wish>) => shortOfThread(STANDARD, { ...ANY, ...WISH, ...wish });
+    expect(short({ dividers: [6, 100] })).toBeUndefined();
+    expect(short({ leastStroke: mm(0) })).toBeUndefined();
+    expect(short({ leastStroke: mm(0.1) })).toBeUndefined();
+    expect(short({ usable: 15 })).toBeUndefined();
+    expect(short({ dividers: [4, 12] })?.k).toBe(12);
+    expect(shortOfThread(WITH_SHOP, { ...ANY, ...WISH, owned: 'both' })?.thread.designation).toBe('3/8-24 UNF');
+    expect(short({ series: ['coarse'] })?.thread.designation).toBe('M16×2');
+  });
+
+  it('names what can give way alone, and the nearest step without the stroke; none of them is called sound', () => {
+    const answer = nothing(STANDARD, WISH);
+    const [way] = answer.ways;
+    expect(answer.ways.map((w) => w.filter)).toEqual(['motion']);
+    expect(way && named(way.row)).toBe('1/2-28 UNEF with 9/16-24 UNEF');
+    expect(way?.row.stroke).toBeGreaterThan(2);
+    expect(way?.row.verdict).toMatchObject({ grade: 'nearest' });
+    expect(way?.row.verdict.remarks[0]).toBe('+1200 % off the motion wanted');
+    expect(answer.anyStroke && named(answer.anyStroke)).toBe('1/4-20 UNC with M8×1.25');
+    expect(answer.anyStroke?.verdict.remarks.slice(0, 2)).toEqual([
+      '+67 % off the motion wanted',
+      'misses the least stroke',
+    ]);
+    // With a knob of 76 divisions the same pair is within the band, and only then judged.
+    const [row] = found(STANDARD, { ...WISH, dividers: [76] }).rows;
+    expect(row?.verdict.grade).not.toBe('nearest');
+  });
+});
+
 describe('a wish that contradicts itself', () => {
   const refusal = (wish: Partial<Wish>) => reasonIn(searchPairs(STANDARD, { ...ANY, ...wish }));
   it('is refused in one sentence', () => {
@@ -439,6 +549,8 @@ describe('a wish that contradicts itself', () => {
       'Read 0 mm as the motion wanted per turn; give more than nought and at most 200 mm.',
     );
     expect(refusal({ motion: mm(Number.NaN) })).toContain('motion wanted per turn');
+    expect(refusal({ motion: mm(1), dividers: [6, 250] })).toContain('Read 250 mm as the motion wanted per turn');
+    expect(refusal({ dividers: [] })).toContain('Read no divider');
     expect(refusal({ smallest: mm(10), largest: mm(8) })).toBe(
       'Read a smallest diameter of 10 mm and a largest of 8 mm, between which there is nothing: exchange the two.',
     );

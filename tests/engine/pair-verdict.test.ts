@@ -1,6 +1,14 @@
 /** The judgement of a pair at its lines: gain, wall, cores, and what has to be bought. */
 import { describe, expect, it } from 'vitest';
-import { type Candidate, judge, mm, type PairRow, readThread, type Thread } from '../../widgets/engine/index.ts';
+import {
+  type Candidate,
+  type Filter,
+  judge,
+  mm,
+  type PairRow,
+  readThread,
+  type Thread,
+} from '../../widgets/engine/index.ts';
 import { valueIn } from '../support/results.ts';
 
 const thread = (text: string): Thread => valueIn(readThread(text));
@@ -11,13 +19,14 @@ const candidate = (text: string): Candidate => ({
 });
 
 /** What the judgement looks at; the rest of a row does not matter to it. */
-const verdict = (a: string, c: string, facts: Partial<PairRow> = {}) =>
+const verdict = (a: string, c: string, facts: Partial<PairRow> = {}, fails: readonly Filter[] = []) =>
   judge(
     { A: thread(a), C: thread(c), arrangement: 'in line', gain: 10, wall: undefined, toBuy: [], ...facts } as Omit<
       PairRow,
       'verdict'
     >,
     [candidate(a), candidate(c)],
+    fails,
   );
 const [A, C] = ['M10x1.5', '3/8-16 UNC'] as const;
 
@@ -65,6 +74,16 @@ describe('judge', () => {
       grade: 'with care',
       remarks: ['left-hand tools to order: M10×1.5 LH', 'to buy: 3/8-16 UNC'],
     });
+  });
+
+  it('calls no pair sound that misses what was asked: it is the nearest, and the miss stands first', () => {
+    expect(verdict(A, C, { off: 12.003 }, ['motion', 'owned'])).toEqual({
+      grade: 'nearest',
+      remarks: ['+1200 % off the motion wanted', 'misses what you own', 'both in your drawer'],
+    });
+    expect(verdict(A, C, { off: -0.4, gain: 200 }, ['motion'])).toMatchObject({ grade: 'nearest' });
+    expect(verdict(A, C, { off: -0.4 }, ['motion']).remarks[0]).toBe('−40 % off the motion wanted');
+    expect(verdict(A, C, { off: 0.01 }, ['load'])).toMatchObject({ grade: 'nearest' });
   });
 
   it('lets no lesser remark better a delicate pair', () => {

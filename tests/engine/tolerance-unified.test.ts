@@ -174,8 +174,24 @@ describe('doubtful published values', () => {
   });
 });
 
+describe('tolerances on an edge, whose terms are rounded to 0.000001 in before they are added', () => {
+  it('1/4-20 UNC-2B: 0.0049 in, as the tables print it', () => {
+    // 0.000945 + 0.000750 + 0.002036 = 0.003731, times 1.3 is 0.0048503; the terms carried whole give 0.0048493.
+    const quarter = { D: 0.25, tpi: 20, series: 'UNC' } as const;
+    expect(limits(quarter, '2B').pitch).toMatchObject({ tolerance: 49, basis: 'formula' });
+    expect(limits(quarter, '3B').pitch).toMatchObject({ tolerance: 36, basis: 'formula' });
+    expect(limits(quarter, '2B').crest).toMatchObject({ basis: 'formula' });
+  });
+
+  it('6-32 UNC-3B: largest pitch diameter 0.1204 in (ASME B1.1, from memory)', () => {
+    // 0.000775 + 0.000557 + 0.001488 = 0.002820, times 0.975 is 0.0027495; the terms carried whole give 0.00275005.
+    const six = { D: 0.138, tpi: 32, series: 'UNC' } as const;
+    expect(limits(six, '3B').pitch).toMatchObject({ min: 1177, max: 1204, tolerance: 27, basis: 'formula' });
+  });
+});
+
 describe('what is carried as a table', () => {
-  it('is the allowance of 5/8-11 UNC and eight pitch tolerances, and is said to be', () => {
+  it('is the allowance of 5/8-11 UNC and seven pitch tolerances, and is said to be', () => {
     const coarse = { D: 0.625, tpi: 11, series: 'UNC' } as const;
     // The formula gives 0.3 × 0.0055011 = 0.00165, rounded up 0.0017; the tables print 0.0016.
     expect(limits(coarse, '2A')).toMatchObject({
@@ -185,11 +201,6 @@ describe('what is carried as a table', () => {
     });
     expect(limits(coarse, '1A').allowance).toEqual({ tenths: 16, basis: 'table' });
     expect(limits(coarse, '3A').allowance).toEqual({ tenths: 0, basis: 'formula' });
-    const quarter = { D: 0.25, tpi: 20, series: 'UNC' } as const;
-    // 1.3 × 0.0037300 = 0.004849, rounded 0.0048; the tables print 0.0049.
-    expect(limits(quarter, '2B').pitch).toMatchObject({ tolerance: 49, basis: 'table' });
-    expect(limits(quarter, '3B').pitch).toMatchObject({ tolerance: 36, basis: 'formula' });
-    expect(limits(quarter, '2B').crest).toMatchObject({ basis: 'formula' });
     // T 0.0050433; the tables print 0.0051 for 2A and 0.0050 for 3B where the formula gives 0.0050 and 0.0049.
     const large = { D: 2.375, tpi: 20, series: 'UN' } as const;
     expect(limits(large, '2A').pitch).toMatchObject({ tolerance: 51, basis: 'table' });
@@ -211,8 +222,8 @@ describe('what is carried as a table', () => {
   });
 
   it('is nothing of the same size in another series', () => {
-    expect(limits({ D: 0.25, tpi: 20, series: 'UNS' }, '2B').pitch.basis).toBe('formula');
-    expect(limits({ D: 0.25, tpi: 28, series: 'UNF' }, '2B').pitch.basis).toBe('formula');
+    expect(limits({ D: 0.9375, tpi: 16, series: 'UNS' }, '2B').pitch.basis).toBe('formula');
+    expect(limits({ D: 0.9375, tpi: 20, series: 'UNEF' }, '2B').pitch.basis).toBe('formula');
   });
 });
 

@@ -28,6 +28,7 @@ const NAMES = Object.keys(TEXTS) as TextName[];
 const LISTS = [
   'M10, 3/8-16 UNC',
   'coarse, UNF',
+  'hexagon, knob 50, 12 points',
   'A: 0, 0; B: 240, 0; C: 120, 180',
   '40, 20: 0; 200, 20: -84 µm; 200, 160: 14',
   '1; 2; 3\n0; 0; 0',

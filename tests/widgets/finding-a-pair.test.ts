@@ -4,7 +4,9 @@ import { describe, expect, it } from 'vitest';
 import {
   judge,
   METRIC_SERIES,
+  megapascals,
   mm,
+  newtons,
   type PairRow,
   readThread,
   type Thread,
@@ -37,7 +39,8 @@ describe('the chapter', () => {
       /\*sound\* to a gain of (\d+), \*with care\* to (\d+), \*delicate\* beyond/.exec(text) ?? [];
     const plain = { A: thread('M10'), C: thread('3/8-16'), arrangement: 'in line', wall: undefined, toBuy: [] };
     const own = (t: Thread) => ({ thread: t, series: 'own', owned: { right: true, left: true } }) as const;
-    const grade = (gain: number) => judge({ ...plain, gain } as unknown as PairRow, [own(plain.A), own(plain.C)]).grade;
+    const grade = (gain: number) =>
+      judge({ ...plain, gain } as unknown as PairRow, [own(plain.A), own(plain.C)], []).grade;
     expect([Number(sound), Number(sound) + 0.1, Number(care), Number(care) + 0.1].map(grade)).toEqual([
       'sound',
       'with care',
@@ -88,6 +91,68 @@ describe('pair-map', () => {
       'What excludes the most is what you own: 20\u202f336',
     );
     expect(page(valueIn(pairMap.draw(empty, 'metric'))).querySelectorAll('.pair-list tbody tr')).toHaveLength(1);
+  });
+
+  /** Two micrometres a flat and two millimetres of stroke, which no pair has together. */
+  const CONTRADICTORY = asked(
+    { s_w: mm(0.002), S_w: mm(2), d_least: mm(4), d_most: mm(16), F: newtons(100), sigma_a: megapascals(100) },
+    { drawer: 'anywhere' },
+    { series: 'all' },
+  );
+
+  it('says why a step and a stroke cannot be had together, and what gives way', () => {
+    const says = pairMap.says(CONTRADICTORY, 'metric').replace(/\u00a0/g, ' ');
+    expect(says).toContain('1000 steps, 167 turns at 6 steps in a turn, whichever the pair');
+    expect(says).toContain('166.7 mm of M16×1');
+    expect(says).toContain('of which 16.00 mm may be used up, 16.0 turns');
+    expect(says).toContain('no pair has more stroke than 192.0 µm');
+    expect(says).toContain('the motion wanted, to 25.20 µm a step (1/2-28 UNEF with 9/16-24 UNEF, stroke 2.041 mm)');
+    expect(says).toContain('the divider, to 76 steps in a turn (1/2-28 UNEF with 9/16-24 UNEF)');
+    expect(says).toContain('M8×1.25 with 1/4-20 UNC: 20.00 µm a turn, 3.333 µm a step (+67 %)');
+    expect(says).toContain('let the carried part turn with the middle');
+    expect(says).not.toContain('excludes the most');
+  });
+
+  it('calls no pair of an empty answer sound: it is the nearest, so many per cent off', () => {
+    const rows = [...page(valueIn(pairMap.draw(CONTRADICTORY, 'metric'))).querySelectorAll('.pair-list tbody tr')];
+    expect(rows.map((row) => row.querySelector('th')?.textContent)).toEqual([
+      '1/2-28 UNEF with 9/16-24 UNEF',
+      'M8×1.25 with 1/4-20 UNC',
+    ]);
+    expect(rows[0]?.querySelector('.verdict-cell')?.textContent).toMatch(/^nearest: \+1200 % off the motion wanted/);
+    for (const row of pairMap.table(CONTRADICTORY, 'metric').rows) expect(row.at(-1)).toMatch(/^nearest: /);
+  });
+
+  it('searches with every divider at hand, and tells with which a row makes its step', () => {
+    const numbers = {
+      ...CONTRADICTORY,
+      texts: { ...CONTRADICTORY.texts, dividers: 'square, twelve points, knob 100' },
+    };
+    expect(pairMap.says(numbers, 'metric').replace(/\u00a0/g, ' ')).toMatch(
+      /pairs pass within 15 % of 2\.000 µm a step with 6, 4, 12 and 100 steps in a turn; first in the list is .* a step at 100 in a turn/,
+    );
+    const { head, rows } = pairMap.table(numbers, 'metric');
+    const at = (name: string) => Number.parseFloat(rows[0]?.[head.indexOf(name)] ?? '');
+    expect(at('net lead') / at('steps in a turn')).toBeCloseTo(at('per step'), 2);
+    const drawn = page(valueIn(pairMap.draw(numbers, 'metric')));
+    expect(drawn.querySelectorAll('.map .band')).toHaveLength(4);
+    expect(drawn.querySelector('.pair-list td:nth-child(4)')?.textContent).toMatch(/at 100$/);
+  });
+
+  it('tells the usual divider that would do, where the reader has not named it', () => {
+    expect(pairMap.says(asked({ s_w: mm(0.0005) }, { drawer: 'both you own' }), 'metric')).toContain(
+      'the divider, to 12 steps in a turn (M4×0.7 with #8-36 UNF)',
+    );
+  });
+
+  it('draws the least stroke as a line on the map against stroke', () => {
+    const line = (S_w: number) =>
+      page(
+        valueIn(pairMap.draw(asked({ S_w: mm(S_w) }, { against: 'stroke', drawer: 'anywhere' }), 'metric')),
+      ).querySelector('[data-stroke]');
+    const height = (S_w: number) => Number(/M\d+ ([\d.]+)/.exec(line(S_w)?.getAttribute('d') ?? '')?.[1]);
+    expect(line(0)).toBeNull();
+    expect(height(0.1)).toBeLessThan(height(0.01));
   });
 
   it('draws whatever the reader may ask, with no number that is none', () => {

@@ -23,7 +23,7 @@ import {
 const AMOUNT = `(?:\\d{1,3}[ -]\\d{1,4}/\\d{1,4}|\\d{1,4}/\\d{1,4}|${NUMBER})`;
 const SIZE = `(?:[dø⌀][ =:]*)?(#)?(${AMOUNT}) ?(mm|in)?`;
 const PITCH = `([ x-] ?p?|p)[ =:]*(-?${AMOUNT}) ?(mm|in|tpi)?`;
-const WHOLE = new RegExp(`^${SIZE}(?:${PITCH})?[ -]?(unc|unf|unef|uns|un|nc|nf|nef)?$`, 'i');
+const WHOLE = new RegExp(`^${SIZE}(?:${PITCH})?[ -]?(unr?(?:c|f|ef|s)?|n(?:c|f|ef))?$`, 'i');
 const BEGINS_WITH_SIZE = new RegExp(`^${SIZE}(?![a-z])`, 'i');
 
 /** The parts of a designation as they were typed. */
@@ -115,7 +115,9 @@ const isSeries = (word: string | undefined): word is UnifiedSeries =>
   word === 'UNC' || word === 'UNF' || word === 'UNEF';
 
 const readUnified = (t: Typed, typed: string): Result<Basic> => {
-  const named = OLD_NAMES[t.series ?? ''] ?? t.series;
+  // ASME B1.1: UNR threads are screws with a rounded root; diameters and pitches are those of UN.
+  const rounded = t.series?.startsWith('UNR') === true;
+  const named = rounded ? t.series?.replace('UNR', 'UN') : (OLD_NAMES[t.series ?? ''] ?? t.series);
   const sized = readSize(t, isSeries(named) ? named : undefined);
   if (!sized.ok) return bad(`Read ${typed}; ${sized.reason}.`);
   const { D, label, notes } = sized.value;
@@ -141,6 +143,9 @@ const readUnified = (t: Typed, typed: string): Result<Basic> => {
     spell: spelt(name),
     notes: [
       ...notes,
+      ...(rounded
+        ? [`${t.series} was read as ${named}: the sizes are the same, and only the rounded root of the screw is added.`]
+        : []),
       ...(t.pitch === undefined ? [`No threads per inch were written, so those of ${named} were taken, ${tpi}.`] : []),
       ...(isSeries(member) ? [] : [outsideSeries(D, `${label}-${tpi}`, member)]),
     ],

@@ -1,5 +1,6 @@
 /**
- * Size and pitch of a metric designation: `M10`, `M10x1.5`, `M16xPh3P1.5` (lead and pitch, ISO 965-1). Lengths in mm.
+ * Size and pitch of a metric designation: `M10`, `M10x1.5`, `M16xPh3P1.5` (lead and pitch, ISO 965-1); `M6 coarse`, `M8x1 fine` and
+ * `MF8x1` (spellings of the trade). Lengths in mm.
  */
 import { type Basic, NUMBER, within } from './designation-limits.ts';
 import { type Millimetres, mm } from './quantity.ts';
@@ -7,7 +8,8 @@ import { bad, good, type Result } from './result.ts';
 import { listed } from './say.ts';
 import { coarsePitch, METRIC_SIZES, standardPitches } from './series.ts';
 
-const METRIC = new RegExp(`^m ?(${NUMBER})(.*)$`, 'i');
+const METRIC = new RegExp(`^m(f?) ?(${NUMBER})(.*)$`, 'i');
+const FINENESS = /[ -](coarse|fine)(?:[ -]pitch)?$/i;
 const PITCH = new RegExp(`^(?:[ x-] ?p?|p) ?(-?${NUMBER})(?: ?mm)?$`, 'i');
 const LEAD_AND_PITCH = new RegExp(`^[ x-]?ph ?(${NUMBER})[ x-]?p ?(${NUMBER})(?: ?mm)?$`, 'i');
 const INCH_WORD = /(?:^|[^a-z])(?:un[a-z]*|nc|nf|tpi)/i;
@@ -16,9 +18,20 @@ export const isMetric = (core: string): boolean => METRIC.test(core);
 
 /** Reads what is left when class, starts and hand are off; `typed` is the quotation a refusal begins with. */
 export const readMetric = (core: string, typed: string): Result<Basic> => {
-  const [, size = '', rest = ''] = METRIC.exec(core) ?? [];
+  const [, f = '', size = '', tail = ''] = METRIC.exec(core) ?? [];
   const d = mm(Number(size));
-  if (rest === '') return readCoarse(d, typed);
+  const word = FINENESS.exec(tail)?.[1]?.toLowerCase();
+  if (word === 'coarse' && f !== '')
+    return bad(`Read ${typed}; MF begins a fine thread, yet “coarse” is written: write one of the two.`);
+  const rest = tail.replace(FINENESS, '');
+  const fine = f !== '' || word === 'fine';
+  if (rest === '') return fine ? readFine(d, typed) : readCoarse(d, typed);
+  const read = readWithPitch(d, rest, typed);
+  const refusal = read.ok ? otherFineness(d, read.value.P, fine ? 'fine' : word) : undefined;
+  return refusal === undefined ? read : bad(`Read ${typed}; ${refusal}.`);
+};
+
+const readWithPitch = (d: Millimetres, rest: string, typed: string): Result<Basic> => {
   const both = LEAD_AND_PITCH.exec(rest);
   const pitch = both?.[2] ?? PITCH.exec(rest)?.[1];
   if (pitch === undefined) return bad(`Read ${typed}${restRefusal(d, rest)}.`);
@@ -48,6 +61,25 @@ const readCoarse = (d: Millimetres, typed: string): Result<Basic> => {
   return bad(
     `Read ${typed}; a diameter of ${d} mm has no coarse pitch in the series of ISO 261, ${near(d)}: write the pitch too, like M${d}×${example}.`,
   );
+};
+
+/** The one fine pitch of a diameter; where there are several, none is taken for the reader. */
+const readFine = (d: Millimetres, typed: string): Result<Basic> => {
+  const [coarse, ...fine] = standardPitches(d);
+  const [only, ...more] = fine;
+  if (coarse === undefined || only === undefined) return readCoarse(d, typed);
+  return more.length === 0
+    ? good(metric(d, only, [`No pitch was written, so the one fine pitch of M${d} was taken, ${only} mm.`]))
+    : bad(
+        `Read ${typed}; M${d} has ${fine.length} fine pitches in ISO 261, ${listed(fine.map(String))} mm: write the one you mean, like M${d}×${only}.`,
+      );
+};
+
+/** Why a pitch that is written is not what the word beside it says, or undefined; fine is finer than coarse, in the series or not. */
+const otherFineness = (d: Millimetres, P: Millimetres, word: string | undefined): string | undefined => {
+  const coarse = coarsePitch(d);
+  if (word === undefined || coarse === undefined || (word === 'coarse' ? P === coarse : P < coarse)) return undefined;
+  return `the coarse pitch of M${d} is ${coarse} mm, so ${P} mm is not ${word}: write M${d}×${P} or M${d}×${word === 'coarse' ? coarse : standardPitches(d)[1]}`;
 };
 
 const restRefusal = (d: Millimetres, rest: string): string => {

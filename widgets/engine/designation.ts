@@ -48,7 +48,7 @@ const tidy = (text: string): string =>
     .replace(/millimet(?:re|er)s?/gi, 'mm')
     .replace(/\b(?:number|no|nr)\.? ?(?=\d)|# +/gi, '#')
     .replace(/(\d)([lr]h)\b/gi, '$1 $2')
-    .replace(/(un(?:c|f|ef|s)?|n(?:c|f|ef))(?=\d)/gi, '$1 ')
+    .replace(/(unr?(?:c|f|ef|s)?|n(?:c|f|ef))(?=\d)/gi, '$1 ')
     .replace(/\s+/g, ' ')
     .replace(/ ?([-/x]) ?(?=[\d.#mp-])/gi, '$1')
     .trim();
@@ -61,15 +61,22 @@ const readOne = (tidied: string, typed: string): Result<Thread> => {
     );
   const extras = takeExtras(tidied, typed);
   if (!extras.ok) return extras;
-  const { core } = extras.value;
+  const { core, called } = extras.value;
   const basic = isMetric(core) ? readMetric(core, typed) : readInchOrFree(core, typed);
-  return basic.ok ? finish(basic.value, extras.value, typed) : basic;
+  if (!basic.ok) return basic;
+  // “x 8 thread” behind millimetres may be 8 to the inch: not to be guessed.
+  return called && basic.value.kind === 'free' && !/(?:mm|in|tpi)$/i.test(core)
+    ? bad(`Read ${typed}, which leaves open whether a pitch or threads per inch are meant: write mm or tpi behind it.`)
+    : finish(basic.value, extras.value, typed);
 };
 
 const holdsTwo = (tidied: string): boolean => {
-  for (const { index, 0: mark } of tidied.matchAll(/ and | with |[ &+/]/gi))
-    if (readOne(tidied.slice(0, index).trim(), '').ok && readOne(tidied.slice(index + mark.length).trim(), '').ok)
-      return true;
+  for (const { index, 0: mark } of tidied.matchAll(/ and | with |[ &+/]/gi)) {
+    const first = tidied.slice(0, index).trim();
+    // A series and half a fraction, “UNC 3” of “UNC 3/8”, is no thread.
+    if (mark === '/' && /^[a-z]+[ -]\d+$/i.test(first)) continue;
+    if (readOne(first, '').ok && readOne(tidied.slice(index + mark.length).trim(), '').ok) return true;
+  }
   return false;
 };
 
@@ -80,7 +87,7 @@ const OTHER_STANDARDS: readonly (readonly [RegExp, string])[] = [
   [/^w ?\d|bs[wf]|whitworth/i, 'a Whitworth thread, whose flanks stand at 55°'],
   [/(?:^|[^a-z])ba(?:$|[^a-z])/i, 'a British Association (BA) thread, whose flanks stand at 47½°'],
   [/^rd ?\d|^s ?\d|buttress|knuckle/i, 'a round or buttress thread'],
-  [/^mj|un[jr]/i, 'a thread with a controlled root radius'],
+  [/^mj|unj/i, 'a thread with a controlled root radius'],
 ];
 
 // What may stand round a size: class, starts, hand.
@@ -95,7 +102,17 @@ const HAND =
   /(?:^|[ -]+)(l\.?h|left(?:[ -]?hand(?:ed)?)?|r\.?h|right(?:[ -]?hand(?:ed)?)?)(?![a-z])\.?(?: threads?)?/gi;
 const CLASS = /[ -]+(?:class |cl\.? ?)?((?:\d[a-z]){1,2}(?:\/(?:\d[a-z]){1,2})?)$/i;
 
-const takeExtras = (tidied: string, typed: string): Result<Extras & { readonly core: string }> => {
+const SERIES_FIRST = /^(unr?(?:c|f|ef|s)?|n(?:c|f|ef))[ :-]*(?=[#\d.m])(.*)$/i;
+const CALLED_THREAD = /^thread[ :]+| thread$/i;
+
+interface Taken extends Extras {
+  /** Size and pitch, the series behind them. */
+  readonly core: string;
+  /** Whether the word “thread” stood beside them. */
+  readonly called: boolean;
+}
+
+const takeExtras = (tidied: string, typed: string): Result<Taken> => {
   const hands = new Set([...tidied.matchAll(HAND)].map(([, hand = '']) => hand.charAt(0).toLowerCase()));
   if (hands.size > 1)
     return bad(`Read ${typed}, both left and right hand; a thread has one: write LH or leave it out.`);
@@ -106,9 +123,14 @@ const takeExtras = (tidied: string, typed: string): Result<Extras & { readonly c
   const N = count === undefined ? undefined : countOf(count);
   if (/start/i.test(startless) || !(N === undefined || (N >= 1 && N <= most)))
     return bad(`Read ${typed}; a thread has 1 to ${most} starts, a whole number: write, for example, “2 starts”.`);
-  const toleranceClass = CLASS.exec(startless)?.[1];
-  const core = startless.replace(CLASS, '').replace(/^[ -]+|[ -]+$/g, '');
-  return good({ core, h: hands.has('l') ? -1 : 1, N, toleranceClass });
+  const called = CALLED_THREAD.test(startless);
+  const uncalled = startless.replace(CALLED_THREAD, '');
+  const toleranceClass = CLASS.exec(uncalled)?.[1];
+  const core = uncalled
+    .replace(CLASS, '')
+    .replace(/^[ -]+|[ -]+$/g, '')
+    .replace(SERIES_FIRST, '$2 $1');
+  return good({ core, called, h: hands.has('l') ? -1 : 1, N, toleranceClass });
 };
 
 const countOf = (word: string): number =>

@@ -6,6 +6,7 @@
  */
 import { type Fraction, netLeadFraction, numberOf, type RoundedFirst, roundedFirst } from './fraction.ts';
 import { type Candidate, type Catalogue, inHand, wallOf, weakerSquared } from './pair-catalogue.ts';
+import type { Filter } from './pair-filters.ts';
 import type { Wish } from './pair-search.ts';
 import { judge, type Verdict } from './pair-verdict.ts';
 import { type Millimetres, mm, type Newtons, newtons } from './quantity.ts';
@@ -22,7 +23,10 @@ export interface PairRow {
   /** Net lead, exactly; positive where clockwise lifts. */
   readonly net: Fraction;
   readonly Delta: Millimetres;
-  /** Relative to the motion wanted: 0.04 is 4 % more. */
+  /** Steps in a turn with which it comes nearest to the motion wanted, and the motion of one. */
+  readonly k: number;
+  readonly step: Millimetres;
+  /** That motion relative to the one wanted: 0.04 is 4 % more. */
   readonly off: number;
   /** Of the longer lead. */
   readonly gain: number;
@@ -39,8 +43,8 @@ export interface PairRow {
   readonly verdict: Verdict;
 }
 
-/** Writes out the pair with this code (see pair-search.ts). */
-export const pairOf = (c: Catalogue, w: Wish, code: number): PairRow => {
+/** Writes out the pair with this code (see pair-search.ts), which fails these filters. */
+export const pairOf = (c: Catalogue, w: Wish, code: number, fails: readonly Filter[]): PairRow => {
   const n = c.candidates.length;
   const [i, j] = [Math.floor(code / 2 / n), (code >> 1) % n];
   const [short, long] = [c.candidates[i], c.candidates[j]];
@@ -51,6 +55,7 @@ export const pairOf = (c: Catalogue, w: Wish, code: number): PairRow => {
   const [A, C] = [inHand(first.thread, hA), inHand(second.thread, hC)];
   const net = netLeadFraction(A, C);
   const Delta = numberOf(net);
+  const { k, step, off } = nearestStep(mm(Delta), w);
   const [outer, inner] = short.thread.d > long.thread.d ? [short, long] : [long, short];
   const wall =
     short.thread.d === long.thread.d
@@ -62,7 +67,9 @@ export const pairOf = (c: Catalogue, w: Wish, code: number): PairRow => {
     arrangement: nested ? ('nested' as const) : ('in line' as const),
     net,
     Delta: mm(Delta),
-    off: Math.abs(Delta) / w.motion - 1,
+    k,
+    step,
+    off,
     gain: long.thread.L / Math.abs(Delta),
     stroke: mm(Math.abs(Delta) * w.usable * Math.min(A.d / A.L, C.d / C.L)),
     size: mm(Math.max(A.d, C.d)),
@@ -71,8 +78,17 @@ export const pairOf = (c: Catalogue, w: Wish, code: number): PairRow => {
     toBuy: [...(has(first, hA) ? [] : [A]), ...(has(second, hC) ? [] : [C])],
     roundedFirst: roundedFirst(A, C, DRAWING_DECIMALS),
   };
-  return { ...facts, verdict: judge(facts, [first, second]) };
+  return { ...facts, verdict: judge(facts, [first, second], fails) };
 };
+
+/** The divider that brings a step nearest to the motion wanted, by ratio; the first where two come equally near. */
+const nearestStep = (Delta: Millimetres, w: Wish): Pick<PairRow, 'k' | 'step' | 'off'> =>
+  w.dividers
+    .map((k) => {
+      const step = mm(Math.abs(Delta) / k);
+      return { k, step, off: step / w.motion - 1 };
+    })
+    .reduce((best, next) => (Math.abs(Math.log1p(next.off)) < Math.abs(Math.log1p(best.off)) ? next : best));
 
 const has = (candidate: Candidate, h: 1 | -1): boolean => (h === 1 ? candidate.owned.right : candidate.owned.left);
 

@@ -7,9 +7,11 @@
  *   stroke  S = |Δ| min(q d_1/L_1, q d_2/L_2)           q diameters of each thread may be used up (travel.ts)
  *   wall    at the limits of size, larger outside       (nesting.ts)
  *   load    σ π/4 times the smaller core, a sleeve less its bore
+ *   step    |Δ|/k with the divider, of those at hand, that comes nearest to the motion wanted (resolution.ts)
  * Lengths mm, forces N, stress MPa. A pair is told by a code, (i n + j)·2 + (0 like hands, 1 unlike), i ≤ j < n places in the catalogue.
  */
 import { type Catalogue, wallOf, weakerSquared } from './pair-catalogue.ts';
+import { FILTERS, type Filter } from './pair-filters.ts';
 import { type PairRow, pairOf } from './pair-row.ts';
 import type { Megapascals, Millimetres, Newtons } from './quantity.ts';
 import { bad, good, type Result } from './result.ts';
@@ -18,9 +20,11 @@ import { SERIES_NAMES, type SeriesName } from './thread-list.ts';
 
 /** What the maker asks. Nought asks nothing of wall, stroke and load. */
 export interface Wish {
-  /** Motion per turn looked for, and the share of it that a pair may be off either way. */
+  /** Motion per step looked for, and the share of it that a pair may be off either way. */
   readonly motion: Millimetres;
   readonly band: number;
+  /** Steps in a turn of each divider at hand; one at least. */
+  readonly dividers: readonly number[];
   readonly hands: 'same' | 'opposite' | 'either';
   readonly arrangement: 'in line' | 'nested' | 'either';
   /** Least wall of a sleeve, at the limits of size; there has to be some in any case. */
@@ -43,9 +47,6 @@ export interface Wish {
 /** Nearest motion first, smallest gain first, smallest size first, longest stroke first. */
 export type Order = 'nearest' | 'gain' | 'size' | 'stroke';
 
-export const FILTERS = ['motion', 'hand', 'wall', 'size', 'series', 'owned', 'stroke', 'load'] as const;
-export type Filter = (typeof FILTERS)[number];
-
 export interface Found {
   readonly kind: 'found';
   /** Pairs looked at: all that move at all. */
@@ -67,14 +68,28 @@ export interface Nothing {
   readonly nearest: PairRow | undefined;
   /** The other filters that this pair fails as well. */
   readonly also: readonly Filter[];
+  /** For each filter that need only give way alone: the pair that fails nothing else and lies nearest to it. */
+  readonly ways: readonly { readonly filter: Filter; readonly row: PairRow }[];
+  /** The pair of the nearest motion that passes all but motion and stroke; undefined where every pair fails something else. */
+  readonly anyStroke: PairRow | undefined;
 }
 
 /** A remainder of binary rounding in `motion × band` must not shut out a pair on the very edge. */
 const EDGE = 1e-12;
 
+/** Net leads that a divider makes into the motion wanted, times the denominator. */
+interface Window {
+  readonly k: number;
+  readonly wanted: number;
+  readonly low: number;
+  readonly high: number;
+}
+
 /** Everything the loops need, as plain numbers. */
 interface Terms {
   readonly n: number;
+  /** One window a divider. */
+  readonly windows: readonly Window[];
   readonly low: number;
   readonly high: number;
   readonly same: boolean;
@@ -95,10 +110,15 @@ const termsOf = (c: Catalogue, w: Wish): Terms => {
   const n = c.candidates.length;
   const bought = SERIES_NAMES.map((name) => w.series.includes(name));
   const edge = 1 + EDGE;
+  const windows = w.dividers.map((k) => {
+    const wanted = w.motion * k * c.denominator;
+    return { k, wanted, low: (wanted * (1 - w.band)) / edge, high: wanted * (1 + w.band) * edge };
+  });
   return {
     n,
-    low: (w.motion * (1 - w.band) * c.denominator) / edge,
-    high: w.motion * (1 + w.band) * c.denominator * edge,
+    windows,
+    low: Math.min(...windows.map((window) => window.low)),
+    high: Math.max(...windows.map((window) => window.high)),
     same: w.hands !== 'opposite',
     opposite: w.hands !== 'same',
     nestedOnly: w.arrangement === 'nested',
@@ -133,13 +153,13 @@ export const searchPairs = (
       if (!(terms.inSize[j] && terms.inSeries[j])) continue;
       for (let hand = terms.same ? 0 : 1; hand < (terms.opposite ? 2 : 1); hand++) {
         const net = netOf(catalogue, i, j, hand);
-        if (!(net > 0 && net >= terms.low && net <= terms.high)) continue;
+        if (!(net > 0 && isWanted(terms, net))) continue;
         if (!(isOwned(catalogue, terms.owned, i, j, hand) && reaches(terms, i, j, net, denominator))) continue;
         if (terms.nestedOnly && !nests(catalogue, terms.least, i, j)) continue;
         if (!carries(catalogue, terms, i, j)) continue;
         const code = (i * n + j) * 2 + hand;
         hits[count++] = code;
-        const off = Math.abs(Math.log(net / (wish.motion * denominator)));
+        const off = offBy(terms, net);
         const gain = (leads[j] ?? 0) / net;
         const size = Math.max(catalogue.d[i] ?? 0, catalogue.d[j] ?? 0);
         if (order === 'nearest') shortlist.offer(code, off, size);
@@ -157,9 +177,19 @@ export const searchPairs = (
           kind: 'found',
           pairs,
           hits: hits.slice(0, count),
-          rows: shortlist.codes.map((code) => pairOf(catalogue, wish, code)),
+          rows: shortlist.codes.map((code) => pairOf(catalogue, wish, code, [])),
         },
   );
+};
+
+const isWanted = (t: Terms, net: number): boolean =>
+  net >= t.low && net <= t.high && t.windows.some(({ low, high }) => net >= low && net <= high);
+
+/** How far a net lead is from the motion wanted, as a ratio, with the divider that comes nearest. */
+const offBy = (t: Terms, net: number): number => {
+  let least = Number.POSITIVE_INFINITY;
+  for (const { wanted } of t.windows) least = Math.min(least, Math.abs(Math.log(net / wanted)));
+  return least;
 };
 
 /** Net lead of a pair times the denominator; i ≤ j, so that the lead of j is the longer. */
@@ -234,8 +264,10 @@ export const measurePairs = (c: Catalogue, codes: Int32Array, usable: number) =>
 };
 
 const refuse = (w: Wish): string | undefined => {
-  if (!(w.motion > 0 && w.motion <= 200))
-    return `Read ${say(w.motion)} mm as the motion wanted per turn; give more than nought and at most 200 mm.`;
+  if (w.dividers.length === 0) return 'Read no divider; give the steps in a turn of one at least, for example 6.';
+  for (const k of w.dividers)
+    if (!(w.motion * k > 0 && w.motion * k <= 200))
+      return `Read ${say(w.motion * k)} mm as the motion wanted per turn; give more than nought and at most 200 mm.`;
   if (!(w.band >= 0 && w.band <= 100))
     return `Read ${say(w.band)} as the share a pair may be off; give 0 to 100, for example 0.1 for a tenth either way.`;
   if (!(w.smallest <= w.largest))
@@ -291,12 +323,17 @@ const whyNothing = (c: Catalogue, w: Wish, t: Terms, pairs: number): Nothing => 
   const fewest = new Int32Array(filters).fill(filters + 1);
   const offs = new Float64Array(filters).fill(Number.POSITIVE_INFINITY);
   const also = new Int32Array(filters);
+  let [anyStroke, leastOff] = [-1, Number.POSITIVE_INFINITY];
   for (let i = 0; i < t.n; i++)
     for (let j = i; j < t.n; j++)
       for (let hand = 0; hand < 2; hand++) {
         const net = netOf(c, i, j, hand);
         if (!(net > 0)) continue;
         const fails = failures(c, t, i, j, hand, net);
+        if ((fails & ~MOTION_AND_STROKE) === 0) {
+          const off = offBy(t, net);
+          if (off < leastOff) [anyStroke, leastOff] = [(i * t.n + j) * 2 + hand, off];
+        }
         let failed = 0;
         for (let f = 0; f < filters; f++) failed += (fails >> f) & 1;
         for (let f = 0; f < filters; f++) {
@@ -312,20 +349,37 @@ const whyNothing = (c: Catalogue, w: Wish, t: Terms, pairs: number): Nothing => 
         }
       }
   const most = counts.indexOf(Math.max(...counts));
-  const code = codes[most] ?? -1;
+  const failedBy = (bits: number) => FILTERS.filter((_, f) => ((bits >> f) & 1) === 1);
+  const row = (f: number): PairRow | undefined => {
+    const code = codes[f] ?? -1;
+    return code >= 0 ? pairOf(c, w, code, failedBy(also[f] ?? 0)) : undefined;
+  };
   return {
     kind: 'nothing',
     pairs,
     excluded: Object.fromEntries(FILTERS.map((filter, f) => [filter, counts[f] ?? 0])) as Record<Filter, number>,
     most: FILTERS[most] ?? 'motion',
-    nearest: code >= 0 ? pairOf(c, w, code) : undefined,
-    also: FILTERS.filter((_, f) => f !== most && (((also[most] ?? 0) >> f) & 1) === 1),
+    nearest: row(most),
+    also: failedBy(also[most] ?? 0).filter((filter) => filter !== FILTERS[most]),
+    ways: FILTERS.flatMap((filter, f) => {
+      const alone = fewest[f] === 1 ? row(f) : undefined;
+      return alone ? [{ filter, row: alone }] : [];
+    }),
+    anyStroke: anyStroke >= 0 ? pairOf(c, w, anyStroke, failedBy(failuresOf(c, t, anyStroke))) : undefined,
   };
+};
+
+/** The bits of motion and stroke in `failures`. */
+const MOTION_AND_STROKE = 1 | 64;
+
+const failuresOf = (c: Catalogue, t: Terms, code: number): number => {
+  const [i, j, hand] = [Math.floor(code / 2 / t.n), (code >> 1) % t.n, code % 2];
+  return failures(c, t, i, j, hand, netOf(c, i, j, hand));
 };
 
 /** One bit for each filter, in the order of FILTERS, set where the pair fails it. */
 const failures = (c: Catalogue, t: Terms, i: number, j: number, hand: number, net: number): number =>
-  (net >= t.low && net <= t.high ? 0 : 1) |
+  (isWanted(t, net) ? 0 : 1) |
   ((hand === 0 ? t.same : t.opposite) ? 0 : 2) |
   (!t.nestedOnly || nests(c, t.least, i, j) ? 0 : 4) |
   (t.inSize[i] && t.inSize[j] ? 0 : 8) |
@@ -336,7 +390,7 @@ const failures = (c: Catalogue, t: Terms, i: number, j: number, hand: number, ne
 
 /** How far outside a filter a pair lies: by its own measure, and by the motion where the filter is a plain yes or no. */
 const distance = (filter: number, c: Catalogue, w: Wish, t: Terms, i: number, j: number, net: number): number => {
-  const motion = Math.abs(Math.log(net / (w.motion * c.denominator)));
+  const motion = offBy(t, net);
   const [di, dj] = [c.d[i] ?? 0, c.d[j] ?? 0];
   switch (FILTERS[filter]) {
     case 'wall': {

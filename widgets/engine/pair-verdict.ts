@@ -4,13 +4,15 @@
  * How touchy it is goes by the gain: a lead error of 0.1 % in one thread, good ordinary work, shifts the motion per turn by 0.1 % times the gain.
  * The lines are drawn where that is 2.5 % and 10 %. A sleeve is called thin where its wall at the limits is less than the pitch of its outer
  * thread, and two cores unequal where one has less than a quarter of the other's area. Common practice, no source: they sort, they forbid nothing.
+ * A pair that fails what was asked is none of these: it is the nearest, and by how much it misses stands first.
  */
 import type { Candidate } from './pair-catalogue.ts';
+import { FILTER_WORDS, type Filter } from './pair-filters.ts';
 import type { PairRow } from './pair-row.ts';
 import { listed, say } from './say.ts';
 import { diameters } from './thread.ts';
 
-const GRADES = ['sound', 'with care', 'delicate'] as const;
+const GRADES = ['sound', 'with care', 'delicate', 'nearest'] as const;
 export type Grade = (typeof GRADES)[number];
 
 export interface Verdict {
@@ -24,9 +26,23 @@ const ORDINARY_LEAD_ERROR = 0.001;
 const CARE = 25;
 const DELICATE = 100;
 
-export const judge = (pair: Omit<PairRow, 'verdict'>, [first, second]: readonly [Candidate, Candidate]): Verdict => {
+export const judge = (
+  pair: Omit<PairRow, 'verdict'>,
+  [first, second]: readonly [Candidate, Candidate],
+  fails: readonly Filter[],
+): Verdict => {
   const remarks: string[] = [];
   let grade = pair.gain <= CARE ? 0 : pair.gain <= DELICATE ? 1 : 2;
+  if (fails.length > 0) {
+    grade = GRADES.indexOf('nearest');
+    remarks.push(
+      ...fails.map((f) =>
+        f === 'motion'
+          ? `${pair.off > 0 ? '+' : ''}${say(100 * pair.off, 2)} % off the motion wanted`
+          : `misses ${FILTER_WORDS[f]}`,
+      ),
+    );
+  }
   const lower = (to: number) => {
     grade = Math.max(grade, to);
   };

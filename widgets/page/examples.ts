@@ -39,6 +39,7 @@ export const wakeQuantities = (
       if (following && (sets === undefined || sets.has(following.set))) {
         const outcome = runSteps(following.steps, store.scope(following.set)).at(-1);
         place.dataset.value = outcome?.ok ? String(outcome.value) : '';
+        place.classList.toggle('refused', outcome?.ok === false);
         if (outcome && !outcome.ok) setText(place, `(${outcome.reason})`);
       }
       if (place.dataset.value) setText(place, show(Number(place.dataset.value), dress, view));

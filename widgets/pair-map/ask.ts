@@ -2,9 +2,9 @@
 import {
   type Catalogue,
   catalogueOf,
-  type Filter,
   type Found,
   good,
+  type Millimetres,
   megapascals,
   mm,
   type Nothing,
@@ -19,13 +19,15 @@ import {
   type Wish,
   wantedNetLead,
 } from '../engine/index.ts';
+import { readDividers } from '../shared/dividers.ts';
 import type { Numbers } from '../shared/numbers.ts';
 
 export interface Asked {
   readonly catalogue: Catalogue;
   readonly wish: Wish;
-  /** Steps in a turn. */
+  /** Steps in a turn of the divider in use, the first of those at hand; and the motion a turn that is wanted with it. */
   readonly k: number;
+  readonly aTurn: Millimetres;
   readonly answer: Found | Nothing;
 }
 
@@ -52,27 +54,18 @@ const ORDER = {
 const chosen = <T>(options: Readonly<Record<string, T>>, picked: string | undefined, first: T): T =>
   picked !== undefined && Object.hasOwn(options, picked) ? (options[picked] ?? first) : first;
 
-/** How a filter is called on the page. */
-export const FILTER_WORDS: Readonly<Record<Filter, string>> = {
-  motion: 'the motion wanted',
-  hand: 'the hands',
-  wall: 'the wall of the sleeve',
-  size: 'the range of diameters',
-  series: 'the series you would buy from',
-  owned: 'what you own',
-  stroke: 'the least stroke',
-  load: 'the load',
-};
-
 export const ask = (numbers: Numbers, rows: number): Result<Asked> => {
   const { values, choices, texts = {} } = numbers;
   const k = values.k ?? 1;
-  const motion = wantedNetLead.of({ s_w: mm(values.s_w ?? 0.001), k: plain(k) });
-  if (!motion.ok) return motion;
+  const motion = mm(values.s_w ?? 0.001);
+  const aTurn = wantedNetLead.of({ s_w: motion, k: plain(k) });
+  if (!aTurn.ok) return aTurn;
+  const others = readDividers(texts.dividers ?? '');
   const series = readSeriesList(texts.series ?? 'all');
   const wish: Wish = {
-    motion: motion.value.Delta_w,
+    motion,
     band: values.q_w ?? 0.1,
+    dividers: [...new Set([k, ...(others.ok ? others.value : [])])],
     hands: chosen(HANDS, choices.hands, 'same'),
     arrangement: chosen(FITTED, choices.fitted, 'either'),
     leastWall: mm(values.t_l ?? 0),
@@ -87,5 +80,5 @@ export const ask = (numbers: Numbers, rows: number): Result<Asked> => {
   };
   const catalogue = catalogueFor(texts.taps ?? '');
   const answer = searchPairs(catalogue, wish, chosen<Order>(ORDER, choices.order, 'nearest'), rows);
-  return answer.ok ? good({ catalogue, wish, k, answer: answer.value }) : answer;
+  return answer.ok ? good({ catalogue, wish, k, aTurn: aTurn.value.Delta_w, answer: answer.value }) : answer;
 };

@@ -216,25 +216,41 @@ export const scaffold = (f: Frame, view: UnitView): string => {
   return parts.join('');
 };
 
-/** The wanted motion and its band, with the handle that moves it. */
+/** The wanted motion and its band for every divider at hand, with the handle that moves it on the one in use. */
 export const wishMark = (asked: Asked, f: Frame, view: UnitView): string => {
-  const { motion, band, hands } = asked.wish;
+  const { motion, band, hands, dividers, leastStroke } = asked.wish;
   const [top, bottom] = [BOX.top, HEIGHT - BOX.bottom];
+  // The one in use comes last, so that it lies on top.
+  const wanted = dividers.map((k) => motion * k).reverse();
   if (f.against === 'the two leads') {
     const to = (lead: number) => BOX.left + ACROSS * share(lead, f.x);
     const up = (lead: number) => bottom - UP * share(lead, f.y);
-    const like = `M${px(to(motion))} ${px(up(0))}L${px(to(f.x.high))} ${px(up(f.x.high - motion))}`;
-    const unlike = `M${px(to(motion))} ${px(up(0))}L${px(to(motion / 2))} ${px(up(motion / 2))}`;
-    const inside = motion < f.x.high;
-    return inside
-      ? `<path class="wish" d="${hands === 'opposite' ? '' : like}${hands === 'same' ? '' : unlike}"/>`
-      : '';
+    const like = (m: number) => `M${px(to(m))} ${px(up(0))}L${px(to(f.x.high))} ${px(up(f.x.high - m))}`;
+    const unlike = (m: number) => `M${px(to(m))} ${px(up(0))}L${px(to(m / 2))} ${px(up(m / 2))}`;
+    return wanted
+      .filter((m) => m < f.x.high)
+      .map((m) => `<path class="wish" d="${hands === 'opposite' ? '' : like(m)}${hands === 'same' ? '' : unlike(m)}"/>`)
+      .join('');
   }
   const x = (m: number) => BOX.left + ACROSS * Math.min(1, Math.max(0, share(m, f.x)));
-  const [low, mid, high] = [x(Math.max(f.x.low, motion * (1 - band))), x(motion), x(motion * (1 + band))];
+  const bands = wanted.map((m) => {
+    const [low, high] = [x(Math.max(f.x.low, m * (1 - band))), x(m * (1 + band))];
+    return `<rect class="band" x="${px(low)}" y="${top}" width="${px(Math.max(1, high - low))}" height="${bottom - top}"/><path class="wish" d="M${px(x(m))} ${top}V${bottom}"/>`;
+  });
+  const mid = x(asked.aTurn);
   return (
-    `<rect class="band" x="${px(low)}" y="${top}" width="${px(Math.max(1, high - low))}" height="${bottom - top}"/>` +
-    `<g class="wish-handle" data-wish><rect class="grip" x="${px(mid - 14)}" y="${top - 6}" width="28" height="${bottom - top + 6}"/><path class="wish" d="M${px(mid)} ${top}V${bottom}"/><path class="wish-head" d="M${px(mid)} ${top + 3}l-9 -13h18z"/></g>` +
-    `<text class="wish-name" x="${px(mid > WIDTH / 2 ? mid - 14 : mid + 14)}" y="${top - 4}" text-anchor="${mid > WIDTH / 2 ? 'end' : 'start'}">wanted: ${show(motion, { shown: 'motion' }, view === 'both' ? 'metric' : view)}</text>`
+    `${bands.join('')}${f.against === 'stroke' ? strokeMark(leastStroke, f, view) : ''}` +
+    `<g class="wish-handle" data-wish><rect class="grip" x="${px(mid - 14)}" y="${top - 6}" width="28" height="${bottom - top + 6}"/><path class="wish-head" d="M${px(mid)} ${top + 3}l-9 -13h18z"/></g>` +
+    `<text class="wish-name" x="${px(mid > WIDTH / 2 ? mid - 14 : mid + 14)}" y="${top - 4}" text-anchor="${mid > WIDTH / 2 ? 'end' : 'start'}">wanted: ${show(asked.aTurn, { shown: 'motion' }, view === 'both' ? 'metric' : view)}</text>`
+  );
+};
+
+/** The least stroke wanted: pairs below this line have less. */
+const strokeMark = (least: number, f: Frame, view: UnitView): string => {
+  if (!(least > 0)) return '';
+  const y = BOX.top + UP * (1 - Math.min(1, Math.max(0, share(least, f.y))));
+  return (
+    `<path class="wish" data-stroke d="M${BOX.left} ${px(y)}H${WIDTH - BOX.right}"/>` +
+    `<text class="wish-name" x="${WIDTH - BOX.right - 4}" y="${px(y < BOX.top + 20 ? y + 16 : y - 5)}" text-anchor="end">least stroke: ${show(least, { shown: 'motion' }, view === 'both' ? 'metric' : view)}</text>`
   );
 };

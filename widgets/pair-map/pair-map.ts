@@ -2,12 +2,13 @@
  * Finding a pair: the map of all pairs, and under it the list of those that pass, each with a maker's judgement and a link that opens it in the
  * figures of the second chapter.
  */
-import { fractionText, good, type PairRow, type Result } from '../engine/index.ts';
-import { grouped, numeral, show, type UnitView, withSign } from '../shared/format.ts';
+import { fractionText, good, listed, type PairRow, type Result } from '../engine/index.ts';
+import { grouped, numeral, show, type UnitView } from '../shared/format.ts';
 import type { Numbers } from '../shared/numbers.ts';
 import { escapeText, px } from '../shared/svg.ts';
 import type { Bench, Widget } from '../shared/widget.ts';
-import { type Asked, ask, FILTER_WORDS } from './ask.ts';
+import { type Asked, ask } from './ask.ts';
+import { nothingText } from './gives-way.ts';
 import {
   AGAINST,
   type Against,
@@ -21,17 +22,14 @@ import {
   WIDTH,
   wishMark,
 } from './map.ts';
+import { motion, named, off, percent } from './words.ts';
 
 const LISTED = 12;
 const TABLED = 200;
 
 const againstOf = (numbers: Numbers): Against => AGAINST.find((a) => a === numbers.choices.against) ?? 'gain';
 
-const motion = (z: number, view: UnitView): string => show(z, { shown: 'motion', digits: 4 }, view);
 const size = (x: number, view: UnitView): string => show(x, { shown: 'size', digits: 3 }, view);
-const percent = (share: number): string => `${withSign(numeral(100 * share, 2))} %`;
-const off = (share: number): string => (Math.abs(share) < 5e-5 ? 'on the mark' : percent(share));
-const named = (p: PairRow): string => `${p.A.designation} with ${p.C.designation}`;
 
 const openIn = (p: PairRow, view: UnitView): string => {
   const query = new URLSearchParams({
@@ -58,15 +56,16 @@ const place = (p: PairRow, frame: Frame): readonly [number, number] =>
     longer: Math.max(p.A.L, p.C.L),
   });
 
-const listRow = (p: PairRow, rank: number, frame: Frame, least: number, view: UnitView): string => {
+const listRow = (p: PairRow, rank: number, frame: Frame, { wish }: Asked, view: UnitView): string => {
   const [x, y] = place(p, frame);
   const cells: readonly string[] = [
     motion(Math.abs(p.Delta), view),
     `${fractionText(p.net).replace('−', '')} mm`,
+    ...(wish.dividers.length > 1 ? [`${motion(p.step, view)} at ${p.k}`] : []),
     off(p.off),
     numeral(p.gain, 3),
     motion(p.stroke, view),
-    wallText(p, least, view),
+    wallText(p, wish.leastWall, view),
   ];
   return (
     `<tr data-row="${rank}" data-at="${px(x)} ${px(y)}"><th scope="row"><a data-key="pair-${rank}" href="${escapeText(openIn(p, view))}" title="Open in the figures">${escapeText(p.A.designation)} <span class="with">with</span> ${escapeText(p.C.designation)}</a></th>` +
@@ -74,20 +73,37 @@ const listRow = (p: PairRow, rank: number, frame: Frame, least: number, view: Un
   );
 };
 
-const HEAD = ['pair, A with C', 'a turn', 'exactly', 'off the wish', 'gain', 'stroke', 'wall if nested', 'judgement'];
+const headOf = ({ wish }: Asked): readonly string[] => [
+  'pair, A with C',
+  'a turn',
+  'exactly',
+  ...(wish.dividers.length > 1 ? ['a step, at steps in a turn'] : []),
+  'off the wish',
+  'gain',
+  'stroke',
+  'wall if nested',
+  'judgement',
+];
 
-const list = (rows: readonly PairRow[], frame: Frame, least: number, view: UnitView, caption: string): string =>
-  `<div class="table-scroll pair-list" tabindex="0" role="group" aria-label="${escapeText(caption)}"><table><caption>${escapeText(caption)}</caption><thead><tr>${HEAD.map((h) => `<th scope="col">${h}</th>`).join('')}</tr></thead><tbody>${rows.map((p, i) => listRow(p, i, frame, least, view)).join('')}</tbody></table></div>`;
+const list = (rows: readonly PairRow[], frame: Frame, asked: Asked, view: UnitView, caption: string): string =>
+  `<div class="table-scroll pair-list" tabindex="0" role="group" aria-label="${escapeText(caption)}"><table><caption>${escapeText(caption)}</caption><thead><tr>${headOf(
+    asked,
+  )
+    .map((h) => `<th scope="col">${h}</th>`)
+    .join(
+      '',
+    )}</tr></thead><tbody>${rows.map((p, i) => listRow(p, i, frame, asked, view)).join('')}</tbody></table></div>`;
 
-/** Why there is nothing, and what comes nearest. */
-const nothingText = (asked: Asked, view: UnitView): string => {
-  if (asked.answer.kind !== 'nothing') return '';
-  const { most, excluded, pairs, nearest, also } = asked.answer;
-  const near =
-    nearest === undefined
-      ? ''
-      : ` The nearest pair outside it is ${named(nearest)}: ${motion(Math.abs(nearest.Delta), view)} a turn, stroke ${motion(nearest.stroke, view)}, gain ${numeral(nearest.gain, 3)}${also.length > 0 ? `; it also fails ${also.map((f) => FILTER_WORDS[f]).join(' and ')}` : ''}.`;
-  return `No pair passes. What excludes the most is ${FILTER_WORDS[most]}: ${grouped(excluded[most])} of ${grouped(pairs)} pairs.${near}`;
+/** The pairs to list: those that pass, or the nearest of each kind. */
+const rowsOf = ({ answer }: Asked): readonly PairRow[] => {
+  if (answer.kind === 'found') return answer.rows;
+  const nearest = [answer.nearest, ...answer.ways.map((way) => way.row), answer.anyStroke];
+  const seen = new Set<string>();
+  return nearest.flatMap((p) => {
+    if (p === undefined || seen.has(named(p))) return [];
+    seen.add(named(p));
+    return [p];
+  });
 };
 
 const draw = (numbers: Numbers, view: UnitView): Result<string> => {
@@ -97,30 +113,35 @@ const draw = (numbers: Numbers, view: UnitView): Result<string> => {
   const against = againstOf(numbers);
   const { frame, svg } = ground(asked, against);
   const { answer } = asked;
-  const rows = answer.kind === 'found' ? answer.rows : answer.nearest ? [answer.nearest] : [];
+  const rows = rowsOf(asked);
   const first = rows[0];
   const [x, y] = first ? place(first, frame) : [0, 0];
   const ring = first ? `<circle class="ring" data-ring r="9" cx="${px(x)}" cy="${px(y)}"/>` : '';
   const caption =
     answer.kind === 'found'
       ? `${grouped(answer.hits.length)} of ${grouped(answer.pairs)} pairs pass${answer.hits.length > rows.length ? `; the first ${rows.length}` : ''}`
-      : 'No pair passes. The nearest one outside';
+      : `No pair passes. The nearest${rows.length > 1 ? ', and what each misses' : ' one outside'}`;
   return good(
     `<div class="map-box" tabindex="0" role="group" aria-label="Map of every pair"><svg class="map" viewBox="0 0 ${WIDTH} ${HEIGHT}" role="img" aria-label="Map of every pair of threads: ${against === 'the two leads' ? 'shorter lead against longer lead' : `${against} against motion per turn`}, with lines of equal motion">` +
       `${scaffold(frame, view)}${svg}${wishMark(asked, frame, view)}${hitDots(asked, frame)}${ring}</svg></div>` +
       `<ul class="legend map-key"><li><svg viewBox="0 0 34 10" aria-hidden="true"><path class="grain g0" d="M6 5h0"/><path class="grain g1" d="M15 5h0"/><path class="grain g2" d="M26 5h0"/></svg>one to many pairs</li><li><svg viewBox="0 0 14 10" aria-hidden="true"><path class="hit" d="M7 5h0"/></svg>passes</li><li><svg viewBox="0 0 20 20" aria-hidden="true"><circle class="ring" cx="10" cy="10" r="8"/></svg>first in the list, or the row you point at</li></ul>` +
-      `${list(rows, frame, asked.wish.leastWall, view, caption)}`,
+      `${list(rows, frame, asked, view, caption)}`,
   );
 };
 
 const says = (numbers: Numbers, view: UnitView): string => {
   const read = ask(numbers, 1);
   if (!read.ok) return read.reason;
-  const { answer, wish } = read.value;
+  const { answer, wish, aTurn } = read.value;
   if (answer.kind === 'nothing') return nothingText(read.value, view);
   const [best] = answer.rows;
   if (best === undefined) return '';
-  return `${grouped(answer.hits.length)} of ${grouped(answer.pairs)} pairs pass within ${numeral(100 * wish.band)} % of ${motion(wish.motion, view)} a turn; first in the list is ${named(best)}, ${motion(Math.abs(best.Delta), view)} a turn (${off(best.off)}), gain ${numeral(best.gain, 3)}, ${best.verdict.grade}.`;
+  const several = wish.dividers.length > 1;
+  const wanted = several
+    ? `${motion(wish.motion, view)} a step with ${listed(wish.dividers.map((k) => `${k}`))} steps in a turn`
+    : `${motion(aTurn, view)} a turn`;
+  const step = several ? `, ${motion(best.step, view)} a step at ${best.k} in a turn` : '';
+  return `${grouped(answer.hits.length)} of ${grouped(answer.pairs)} pairs pass within ${numeral(100 * wish.band)} % of ${wanted}; first in the list is ${named(best)}, ${motion(Math.abs(best.Delta), view)} a turn${step} (${off(best.off)}), gain ${numeral(best.gain, 3)}, ${best.verdict.grade}.`;
 };
 
 export const pairMap: Widget = {
@@ -129,14 +150,15 @@ export const pairMap: Widget = {
   threads: [],
   quantities: ['s_w', 'k', 'q_w', 't_l', 'd_least', 'd_most', 'q_X', 'S_w', 'F', 'sigma_a'],
   choices: ['hands', 'fitted', 'drawer', 'against', 'order'],
-  texts: ['taps', 'series'],
+  texts: ['dividers', 'taps', 'series'],
   draw,
   says,
   table: (numbers, view) => {
     const read = ask(numbers, TABLED);
     if (!read.ok) return { head: [], rows: [] };
-    const { answer, k } = read.value;
-    const rows = answer.kind === 'found' ? answer.rows : answer.nearest ? [answer.nearest] : [];
+    const { dividers } = read.value.wish;
+    const whole = dividers.every((k) => k === 1);
+    const several = dividers.length > 1;
     return {
       head: [
         'thread A',
@@ -144,7 +166,8 @@ export const pairMap: Widget = {
         'shown',
         'net lead',
         'exactly, mm',
-        ...(k === 1 ? [] : ['per step']),
+        ...(whole ? [] : ['per step']),
+        ...(several ? ['steps in a turn'] : []),
         'off the wish',
         'gain',
         'stroke',
@@ -156,13 +179,14 @@ export const pairMap: Widget = {
         'error of that',
         'judgement',
       ],
-      rows: rows.map((p) => [
+      rows: rowsOf(read.value).map((p) => [
         p.A.designation,
         p.C.designation,
         p.arrangement,
         motion(p.Delta, view),
         fractionText(p.net),
-        ...(k === 1 ? [] : [motion(Math.abs(p.Delta) / k, view)]),
+        ...(whole ? [] : [motion(p.step, view)]),
+        ...(several ? [`${p.k}`] : []),
         off(p.off),
         numeral(p.gain, 4),
         motion(p.stroke, view),

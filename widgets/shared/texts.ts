@@ -24,6 +24,7 @@ import {
   readWayPrices,
   WAY_NAMES,
 } from '../engine/index.ts';
+import { readDividers } from './dividers.ts';
 
 interface TextFact {
   readonly says: string;
@@ -146,6 +147,14 @@ export const TEXTS = {
     read: (text) => {
       const list = readSeriesList(text);
       return list.ok ? good(onOneLine(text)) : bad(list.reason);
+    },
+    note: () => '',
+  },
+  dividers: {
+    says: 'other dividers at hand',
+    read: (text) => {
+      const list = readDividers(text);
+      return list.ok ? good(onOneLine(text)) : list;
     },
     note: () => '',
   },
