@@ -97,7 +97,7 @@ export const workSheet = (numbers: Numbers): Result<Sheet> => {
   const { A, C, Delta } = pair.value;
   const v = numbers.values;
   const divider = numbers.choices.divider ?? 'hexagon';
-  const k = stepsOf(divider, v.k ?? 50);
+  const k = stepsOf(divider, v.k_d ?? 50);
   const stepName = stepNameOf(divider);
   if (Delta === 0)
     return bad(
@@ -107,7 +107,7 @@ export const workSheet = (numbers: Numbers): Result<Sheet> => {
   if (!step.ok) return step;
   const checks: Check[] = [];
   const check = (passed: boolean, says: Check['says']) => void checks.push({ passed, says });
-  const wantedStroke = Math.abs(v.w ?? 0);
+  const wantedStroke = Math.abs(v.S_w ?? 0);
   const used = wantedStroke / Math.abs(Delta);
 
   const motion = motionLines(numbers, Delta, step.value.s, k, stepName);
@@ -160,9 +160,9 @@ export const workSheet = (numbers: Numbers): Result<Sheet> => {
 
 const motionLines = (numbers: Numbers, Delta: number, s: number, k: number, stepName: string): Line[] => {
   const hand =
-    numbers.values.theta === undefined
+    numbers.values.theta_h === undefined
       ? undefined
-      : perAngle.of({ Delta: mm(Delta), theta: rad(numbers.values.theta) });
+      : perAngle.of({ Delta: mm(Delta), theta: rad(numbers.values.theta_h) });
   return [
     line('per turn, clockwise', Delta, MOTION),
     line(`per ${stepName} (${numeral(k)} a turn)`, s, MOTION),
@@ -337,7 +337,7 @@ const errorTerms = (
   check: Note,
 ): { fixed: Term[]; growing: Term[] } => {
   const { A, C } = numbers.threads as { A: Thread; C: Thread };
-  const { eps_A = 0, eps_C = 0, a_A = 0, a_C = 0, theta } = numbers.values;
+  const { eps_A = 0, eps_C = 0, a_A = 0, a_C = 0, theta_h: theta } = numbers.values;
   const lead = { L_C: C.L, eps_C: plain(eps_C), L_A: A.L, eps_A: plain(eps_A), Delta: mm(Delta) };
   const worst = worstLeadError.of(lead);
   const rss = rssLeadError.of(lead);
