@@ -73,7 +73,9 @@ describe('a design', () => {
     await keep(page, 'Foot', 'reach');
     const kept = JSON.parse((await page.evaluate(() => localStorage.getItem('notebook-designs'))) ?? '');
     expect(kept.designs.length).toBe(1);
-    expect(Object.keys(kept.designs[0].numbers)).toEqual(expect.arrayContaining(['A', 'C', 'arrangement', 'X_A', 'w']));
+    expect(Object.keys(kept.designs[0].numbers)).toEqual(
+      expect.arrayContaining(['A', 'C', 'arrangement', 'X_A', 'S_w']),
+    );
   });
 
   it('goes to a file and comes back from it elsewhere, name and all', async () => {

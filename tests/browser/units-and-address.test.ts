@@ -141,7 +141,7 @@ describe('the address', () => {
     const wanted = fieldIn(await shown(figure(page, 'thread-eaten')), /stroke wanted/i);
     await type(wanted, '10');
     const url = await written(page);
-    expect(url.searchParams.get('reach.w')).toBe('254 µm');
+    expect(url.searchParams.get('reach.S_w')).toBe('254 µm');
     expect(url.searchParams.get('units')).toBe('inch');
     url.searchParams.delete('units');
     const { page: next } = await visit(`per-flat.html${url.search}`);

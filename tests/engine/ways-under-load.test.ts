@@ -252,12 +252,12 @@ describe('push between balls', () => {
 
 describe('from the motion wanted to wedge and lever', () => {
   it('goes by proportion: 0.4 µm for 1.5° is 96 µm a turn, 1 in 10.4 of an M6×1', () => {
-    const { Delta_w } = valueIn(leadForAngle.of({ s_w: mm(0.0004), theta: rad((1.5 * Math.PI) / 180) }));
+    const { Delta_w } = valueIn(leadForAngle.of({ s_h: mm(0.0004), theta_h: rad((1.5 * Math.PI) / 180) }));
     expect(Delta_w).toBeCloseTo(0.096, 12);
     const { m_r } = valueIn(stepDown.of({ Delta_w, L: mm(1) }));
     expect(Math.tan(valueIn(wedgeFor.of({ m_r })).phi_w)).toBeCloseTo(0.096, 12);
     expect(valueIn(longArmFor.of({ b_l: mm(5), m_r })).a_l).toBeCloseTo(52.083, 3);
-    expect(reasonIn(leadForAngle.of({ s_w: mm(0.0004), theta: rad(0) }))).toContain('above 0°');
+    expect(reasonIn(leadForAngle.of({ s_h: mm(0.0004), theta_h: rad(0) }))).toContain('above 0°');
   });
 });
 

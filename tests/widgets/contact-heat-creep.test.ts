@@ -57,7 +57,7 @@ describe('drift-bars', () => {
   const drift = (A: string, C: string, values: Numbers['values'] = {}): Numbers => ({
     threads: { A: valueIn(readThread(A)), C: valueIn(readThread(C)) },
     values: {
-      k: 50,
+      k_d: 50,
       F: 20,
       R: 3,
       l: 40,

@@ -18,8 +18,8 @@ const foot = (
 ): Numbers => ({
   threads: { A: thread(change.A ?? 'M10x1.5-6H/6g'), C: thread(change.C ?? '3/8-16 UNC-2B/2A') },
   values: {
-    k: 50,
-    w: 0.3,
+    k_d: 50,
+    S_w: 0.3,
     s_w: 0.015,
     e_w: 0.02,
     l_A: 20,
@@ -28,7 +28,7 @@ const foot = (
     b_C: 20,
     q_e: 1,
     t_l: 0.8,
-    theta: Math.PI / 120,
+    theta_h: Math.PI / 120,
     eps_A: 0.001,
     eps_C: 0.001,
     a_A: 0.001,
@@ -97,7 +97,7 @@ describe('the sheet of the Foot', () => {
     expect(budget.seated).toBe(true);
     expect(budget.fixed.map((t) => t.name)).not.toContain('play, on reversal');
     expect(budget.growing.every((t) => t.name.startsWith('lead error'))).toBe(true);
-    const twice = sheetOf(foot({ values: { w: 0.5 } })).budget;
+    const twice = sheetOf(foot({ values: { S_w: 0.5 } })).budget;
     expect((twice.growing[0]?.size ?? 0) / (budget.growing[0]?.size ?? 1)).toBeCloseTo(5 / 3, 9);
     expect(twice.fixed).toEqual(budget.fixed);
   });
@@ -114,7 +114,7 @@ describe('the sheet of the Foot', () => {
 describe('each check fails on the design that deserves it', () => {
   const CASES: [name: string, numbers: Numbers, says: RegExp][] = [
     ['a step too coarse', foot({ values: { s_w: 0.01 } }), /One flat moves 14\.58 µm; 10\.00 µm or less was wanted/],
-    ['a stroke too long', foot({ values: { w: 2 } }), /stroke of 577\.4 µm; 2\.000 mm was wanted/],
+    ['a stroke too long', foot({ values: { S_w: 2 } }), /stroke of 577\.4 µm; 2\.000 mm was wanted/],
     ['a thread that lets go', foot({ values: { F_lo: -500 } }), /^Thread A lets go/],
     [
       'a wall too thin',

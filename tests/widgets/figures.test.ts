@@ -345,7 +345,7 @@ describe('ramp', () => {
 describe('divided-turn', () => {
   const divided = widget('divided-turn');
   const numbers = (a: string, c: string, divider: string, k = 50, n = 0.5) =>
-    numbersOf({ A: a, C: c }, { n, k, theta: 0.026 }, { divider } as never);
+    numbersOf({ A: a, C: c }, { n, k_d: k, theta_h: 0.026 }, { divider } as never);
 
   it('lays the net lead out in as many equal steps as the divider has', () => {
     for (const [divider, steps] of [
@@ -391,7 +391,7 @@ describe('thread-eaten', () => {
         const w = tenths / 10;
         const numbers: Numbers = {
           threads: { A, C },
-          values: { w: mm(w), X_A: mm(10), X_C: mm(12) },
+          values: { S_w: mm(w), X_A: mm(10), X_C: mm(12) },
           choices: {},
           texts: {},
         };
@@ -428,7 +428,7 @@ describe('thread-eaten', () => {
   });
 
   it('says which thread runs out first and after how many turns', () => {
-    const numbers = numbersOf({ A: 'M10x1.5', C: '3/8-16' }, { w: 0.4, X_A: 10, X_C: 10.475 });
+    const numbers = numbersOf({ A: 'M10x1.5', C: '3/8-16' }, { S_w: 0.4, X_A: 10, X_C: 10.475 });
     const { n_max } = valueIn(turnsAvailable.of({ X_A: mm(10), L_A: mm(1.5), X_C: mm(10.475), L_C: mm(1.5875) }));
     expect(n_max).toBeCloseTo(6.598, 3);
     expect(eaten.says(numbers, 'metric')).toContain('Thread C runs out first, after 6.60 turns');

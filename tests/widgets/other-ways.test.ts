@@ -36,9 +36,9 @@ const asked = (values = {}, prices = PRICES, threads = {}): Numbers => ({
   ...numbersOf(
     { B: '1/4-100', thread: 'M6x1', A: 'M10x1.5', C: '3/8-16 UNC', ...threads },
     {
-      s_w: mm(0.0004),
-      theta: rad((1.5 * Math.PI) / 180),
-      S: mm(0.5),
+      s_h: mm(0.0004),
+      theta_h: rad((1.5 * Math.PI) / 180),
+      S_w: mm(0.5),
       H_w: mm(40),
       F: newtons(50),
       mu: plain(0.15),
@@ -170,7 +170,7 @@ describe('other-ways', () => {
     );
     expect(says(asked({ H_w: mm(5) }))).toContain('None of the five gives 0.4 µm');
     expect(says(asked({ H_w: mm(10) }))).toContain('Of the five, only the wedge gives 0.4 µm');
-    expect(says(asked({ s_w: mm(0.002) }))).toContain('the plain screw, wedge, lever and differential screw do it');
+    expect(says(asked({ s_h: mm(0.002) }))).toContain('the plain screw, wedge, lever and differential screw do it');
   });
 
   it('says that a price is missing, leaves the rest standing, and never takes it as nought', () => {
@@ -207,7 +207,7 @@ describe('other-ways', () => {
     expect(text('plain screw')).toContain('✗ too coarse: 0.400 µm was wanted');
     expect(text('differential screw')).toContain('✗ too high: 20.0 mm is free');
     expect(text('lever')).toContain('✓ does all that is wanted');
-    expect(textOf(drawing(asked({ S: mm(20) })), '[data-way="squeezed balls"]')).toContain('✗ too short');
+    expect(textOf(drawing(asked({ S_w: mm(20) })), '[data-way="squeezed balls"]')).toContain('✗ too short');
   });
 
   it('takes a step that is over the wish by less than a hand is known, and says so; stroke and height have no such band', () => {
@@ -222,14 +222,14 @@ describe('other-ways', () => {
   });
 
   it('cuts off a lever out of all proportion and says so, rather than shrink the rest', () => {
-    const document = drawing(asked({ s_w: mm(0.00002) }));
+    const document = drawing(asked({ s_h: mm(0.00002) }));
     expect(textOf(document, '.line-up')).toContain('lever (larger than the picture: cut off)');
     expect(scaleOf(svg(document, 'plain screw'))).toBeGreaterThan(1);
-    expect(row(asked({ s_w: mm(0.00002) }), 'lever')['length across']).toBe('1040 mm');
+    expect(row(asked({ s_h: mm(0.00002) }), 'lever')['length across']).toBe('1040 mm');
   });
 
   it('lets the others stand where the wedge jams', () => {
-    const jammed = asked({ mu: plain(1), s_w: mm(0.01) });
+    const jammed = asked({ mu: plain(1), s_h: mm(0.01) });
     expect(row(jammed, 'wedge').effort).toBe('can’t be turned');
     expect(row(jammed, 'wedge').verdict).toContain('the wedge jams');
     expect(row(jammed, 'lever').effort).toMatch(/N·mm$/);
@@ -241,7 +241,7 @@ describe('other-ways', () => {
     );
     expect(reasonIn(ways.draw(asked({}, PRICES, { A: 'M10x1.5 LH' }), 'metric'))).toContain('give both the same hand');
     expect(reasonIn(ways.draw(asked({ F: newtons(0) }), 'metric'))).toContain('no effort to compare');
-    expect(reasonIn(ways.draw(asked({ S: mm(0) }), 'metric'))).toContain('Stroke: read 0 mm');
+    expect(reasonIn(ways.draw(asked({ S_w: mm(0) }), 'metric'))).toContain('Stroke: read 0 mm');
   });
 
   it('has whole pictures for any wish within the fields of the chapter', () => {
@@ -253,9 +253,9 @@ describe('other-ways', () => {
         fc.double({ min: 0.5, max: 50, noNaN: true }),
         (s_w, degrees, S, R) => {
           const numbers = asked({
-            s_w: mm(10 ** s_w),
-            theta: rad((degrees * Math.PI) / 180),
-            S: mm(10 ** S),
+            s_h: mm(10 ** s_w),
+            theta_h: rad((degrees * Math.PI) / 180),
+            S_w: mm(10 ** S),
             R_t: mm(R),
           });
           const drawn = ways.draw(numbers, 'both');

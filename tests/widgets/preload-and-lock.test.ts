@@ -29,7 +29,7 @@ const VALUES = {
   Q_s: 10,
   mu_g: 0.2,
   F_g: 5,
-  n_2: 6,
+  n_w: 6,
   n: 0,
 };
 const chain = (choices: Numbers['choices'] = {}, values: Numbers['values'] = {}): Numbers =>
@@ -178,7 +178,7 @@ describe('force-chain', () => {
   });
 
   it('draws a long stroke smaller rather than off the paper', () => {
-    const document = drawn(chain({}, { n_2: 600, n: 600, F_0: 1000 }));
+    const document = drawn(chain({}, { n_w: 600, n: 600, F_0: 1000 }));
     for (const name of ['base', 'turned', 'carried', 'coils'])
       for (const [, y] of pointsOf(attribute(document, `[data-path="${name}"]`, 'd'))) {
         expect(y).toBeGreaterThan(-1);

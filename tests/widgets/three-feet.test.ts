@@ -10,8 +10,9 @@ import {
   readReadings,
 } from '../../widgets/engine/index.ts';
 import { levellingPlate } from '../../widgets/levelling-plate/levelling-plate.ts';
-import { frameOf, pixelOf, placeAt, turnText } from '../../widgets/levelling-plate/plan.ts';
+import { frameOf, pixelOf, placeAt } from '../../widgets/levelling-plate/plan.ts';
 import { endOf, plateOf, towards, turned } from '../../widgets/levelling-plate/rounds.ts';
+import { turnText } from '../../widgets/levelling-plate/step-words.ts';
 import type { Numbers } from '../../widgets/shared/numbers.ts';
 import { roundStep } from '../../widgets/shared/ticks.ts';
 import { veeCoupling } from '../../widgets/vee-coupling/vee-coupling.ts';
@@ -21,13 +22,17 @@ import { reasonIn, valueIn } from '../support/results.ts';
 const FEET = 'A: 0, 0\nB: 240, 0\nC: 120, 180';
 const READINGS = '40, 20: 0\n200, 20: -84\n200, 160: 14\n40, 160: 94';
 const plate = (
-  texts: Partial<Record<'feet' | 'readings' | 'rounds', string>> = {},
+  texts: Partial<Record<'feet' | 'readings' | 'rounds' | 'stands', string>> = {},
   values: Numbers['values'] = {},
   kept = 'foot A',
 ): Numbers => ({
-  ...numbersOf({ A: 'M10x1.5', C: '3/8-16 UNC' }, { k: 6, eps: 0, W: 60, x_g: 130, y_g: 70, ...values }, {
-    kept,
-  } as never),
+  ...numbersOf(
+    { A: 'M10x1.5', C: '3/8-16 UNC' },
+    { k: 6, X_A: 10, X_C: 10.475, eps: 0, W: 60, x_g: 130, y_g: 70, ...values },
+    {
+      kept,
+    } as never,
+  ),
   texts: { feet: FEET, readings: READINGS, rounds: '', ...texts },
 });
 const plainly = (text: string): string => text.replace(/\u00a0/g, ' ');
@@ -43,11 +48,11 @@ const rowsOf = (document: Document, table: string): string[][] =>
 describe('levelling-plate', () => {
   it('asks of each foot what levelPlate works out, in turns, in flats and in whole flats with their sense', () => {
     const document = picture(valueIn(levellingPlate.draw(plate(), 'metric')));
-    // −0.5125 µm/mm along x, 0.6857 along y: B lacks 123 µm = 8.434 flats, C 61.5 − 123.43 = −61.93 µm = −4.247.
+    // Thread C gives 10.475/1.5875 = 6.60 turns, 3.30 either way. −0.5125 µm/mm along x, 0.6857 along y: B lacks 123 µm = 8.434 flats, C 61.5 − 123.43 = −61.93 µm = −4.247.
     expect(rowsOf(document, '.turn-table')).toEqual([
-      ['A', '0 µm', '0', '0', 'leave it'],
-      ['B', '+123 µm', '+1.41', '+8.43', '8 flats clockwise'],
-      ['C', '−61.9 µm', '−0.708', '−4.25', '4 flats anticlockwise'],
+      ['A', '0 µm', '0', '−3.30 to +3.30', '0', 'leave it'],
+      ['B', '+123 µm', '+1.41', '−3.30 to +3.30', '+8.43', '8 flats clockwise'],
+      ['C', '−61.9 µm', '−0.708', '−3.30 to +3.30', '−4.25', '4 flats anticlockwise'],
     ]);
     // √(0.5125² + 0.6857²) = 0.8561 µm/mm; 1 µm/m = 0.20626″.
     expect(rowsOf(document, '.rounds-table')).toEqual([['1', '856 µm/m (177″)', '0, +8, −4']]);
@@ -81,13 +86,13 @@ describe('levelling-plate', () => {
   it('turns the other way with the threads changed over, and counts a knob in divisions', () => {
     const other = { ...plate(), threads: numbersOf({ A: '3/8-16 UNC', C: 'M10x1.5' }).threads };
     const document = picture(valueIn(levellingPlate.draw(other, 'metric')));
-    expect(rowsOf(document, '.turn-table').map((row) => row[4])).toEqual([
+    expect(rowsOf(document, '.turn-table').map((row) => row[5])).toEqual([
       'leave it',
       '8 flats anticlockwise',
       '4 flats clockwise',
     ]);
     const knob = picture(valueIn(levellingPlate.draw(plate({}, { k: 35 }), 'metric')));
-    expect(rowsOf(knob, '.turn-table')[1]?.[4]).toBe('49 divisions clockwise');
+    expect(rowsOf(knob, '.turn-table')[1]?.[5]).toBe('49 divisions clockwise');
     expect([turnText(1, 6), turnText(-1, 12), turnText(0, 6)]).toEqual([
       '1 flat clockwise',
       '1 point anticlockwise',
@@ -263,6 +268,96 @@ describe('levelling-plate', () => {
         expect(drawn).not.toMatch(/NaN|Infinity|undefined/);
         expect(levellingPlate.says(plate({ readings }), view)).not.toMatch(/NaN|Infinity|undefined|\?/);
       }
+  });
+});
+
+describe('levelling-plate within the turns that its feet have', () => {
+  /** Leads of 1.25 mm and 1.27 mm: 20 µm a turn. Screws of 20 mm keep a diameter: 12 mm and 13.65 mm to use, 12/1.25 = 9.6 turns. */
+  const fine = (texts: Parameters<typeof plate>[0], kept = 'foot A'): Numbers => ({
+    ...plate({ feet: 'A: 0, 0\nB: 160, 0\nC: 80, 140', ...texts }, { X_A: 12, X_C: 13.65, x_g: 80, y_g: 50 }, kept),
+    threads: numbersOf({ A: 'M8x1.25', C: '1/4-20 UNC' }).threads,
+  });
+  const STEEP = '20, 20: 0; 140, 20: -620; 80, 120: 410';
+  const turnsOf = (numbers: Numbers) =>
+    rowsOf(picture(valueIn(levellingPlate.draw(numbers, 'metric'))), '.turn-table').map((row) => row[5]);
+
+  it('orders no foot 41 turns that has 9.6: it says how many are missing and what to do, wherever it speaks', () => {
+    const numbers = fine({ readings: STEEP });
+    // −620/120 µm a mm along x: B lacks 826.7 µm = 41.33 turns = 248 flats, C −594.7 µm = −29.73 turns; 71.07 against one another.
+    const document = picture(valueIn(levellingPlate.draw(numbers, 'metric')));
+    expect(rowsOf(document, '.turn-table')).toEqual([
+      ['A', '0 µm', '0', '−4.80 to +4.80', '0', 'wait'],
+      ['B', '+827 µm', '+41.3', '−4.80 to +4.80', '+248', 'too far'],
+      ['C', '−595 µm', '−29.7', '−4.80 to +4.80', '−178', 'too far'],
+    ]);
+    const said = plainly(levellingPlate.says(numbers, 'metric'));
+    expect(said).toMatch(/foot B has to rise 1\.42 mm against foot C, which is 71\.1 turns; .* 9\.[36]\d turns\./);
+    expect(said).toMatch(/Turn no foot yet\. Bring the plate roughly level first/);
+    expect(said).not.toMatch(/clockwise;|should be left/);
+    expect(textOf(document, '[data-part=room]')).toContain('Turn no foot yet');
+    expect(['A', 'B', 'C'].map((foot) => textOf(document, `[data-handle=foot-${foot}] [data-under]`))).toEqual([
+      'wait',
+      'too far',
+      'too far',
+    ]);
+    expect(attribute(document, '[data-handle=foot-B] .sense', 'd')).toBe('');
+    expect(rowsOf(document, '.rounds-table')[0]?.[2]).toBe('not within the threads');
+    const feet = levellingPlate.table(numbers, 'metric').rows.filter((row) => row[1]?.startsWith('foot'));
+    expect(feet.map((row) => row[8])).toEqual(['wait', 'too far', 'too far']);
+    expect(endOf(valueIn(plateOf(numbers)))).toBeUndefined();
+    expect(valueIn(turned(valueIn(plateOf(numbers)), 0)).map((p) => Math.round(p.z * 1e6))).toEqual([
+      0, -620_000, 410_000,
+    ]);
+  });
+
+  it('shares the turning by the height of the plate where one foot alone would run out', () => {
+    // Along the front edge 1 µm a mm down to the right: B lacks 160 µm = 8 turns with 4.8 there; C half as much.
+    const numbers = fine({ readings: '0, 0: 0; 160, 0: -160; 80, 140: -80' });
+    expect(turnsOf(numbers)).toEqual(['24 flats anticlockwise', '24 flats clockwise', 'leave it']);
+    const said = plainly(levellingPlate.says(numbers, 'metric'));
+    expect(said).toContain('With foot A left as it is, foot B would run out of thread.');
+    expect(said).toContain('the whole plate is lowered by 80.0 µm besides');
+    const s = valueIn(plateOf(numbers));
+    expect(s.now.levelling.residualTilt.micrometresPerMetre).toBeCloseTo(0, 6);
+  });
+
+  it('counts where each foot stands, and what the rounds before have turned', () => {
+    const readings = '0, 0: 0; 160, 0: -80; 80, 140: 0';
+    expect(turnsOf(fine({ readings }))).toEqual(['leave it', '24 flats clockwise', 'leave it']);
+    // B stands 4 turns up of 4.8: it has 4 flats left clockwise, so the others come down.
+    const high = fine({ readings, stands: 'B: 4' });
+    expect(turnsOf(high)[1]).not.toMatch(/^2[0-9] flats clockwise/);
+    for (const [i, move] of valueIn(plateOf(high)).now.levelling.moves.entries()) {
+      const room = valueIn(plateOf(high)).now.rooms[i];
+      expect(move.wholeSteps / 6).toBeLessThanOrEqual(room?.clockwise ?? 0);
+      expect(-move.wholeSteps / 6).toBeLessThanOrEqual(room?.anticlockwise ?? 0);
+    }
+    const second = valueIn(plateOf(fine({ readings, rounds: '0; -2; 0' })));
+    expect(second.rounds[1]?.rooms[1]).toEqual({
+      clockwise: expect.closeTo(0.8, 9),
+      anticlockwise: expect.closeTo(8.8, 9),
+    });
+  });
+
+  it('refuses a foot said to stand outside its own travel', () => {
+    expect(plainly(reasonIn(levellingPlate.draw(fine({ readings: STEEP, stands: 'A: 0; B: 6' }), 'metric')))).toBe(
+      'Foot B stands 6 turns from the middle of its travel, and its threads give 4.8 turns either way: put it back within them, or give it longer threads.',
+    );
+  });
+
+  it('leaves nothing where nothing is left, not a micrometre of twelve noughts', () => {
+    // 826.67 µm is 248 flats of 20/6 µm each, so with longer threads whole flats do it.
+    const long = fine({ readings: '0, 0: 0; 120, 0: -620; 0, 100: 0' });
+    const rows = levellingPlate.table({ ...long, values: { ...long.values, X_A: 200, X_C: 200 } }, 'metric').rows;
+    const b = rows.find((row) => row[1] === 'foot B');
+    expect(b?.slice(3, 9).map((text) => plainly(text))).toEqual([
+      '+827 µm',
+      '0 µm',
+      '+41.3',
+      '−78.7 to +78.7',
+      '+248',
+      '248 flats clockwise',
+    ]);
   });
 });
 

@@ -59,7 +59,7 @@ export const workSheet = (numbers: Numbers): Result<Sheet> => {
   const { A, C, Delta } = pair.value;
   const v = numbers.values;
   const divider = numbers.choices.divider ?? 'hexagon';
-  const k = stepsOf(divider, v.k ?? 50);
+  const k = stepsOf(divider, v.k_d ?? 50);
   const stepName = stepNameOf(divider);
   if (Delta === 0)
     return bad(
@@ -69,7 +69,7 @@ export const workSheet = (numbers: Numbers): Result<Sheet> => {
   if (!step.ok) return step;
   const judge = newJudge();
   const { check } = judge;
-  const wantedStroke = Math.abs(v.w ?? 0);
+  const wantedStroke = Math.abs(v.S_w ?? 0);
   const used = wantedStroke / Math.abs(Delta);
 
   const motion = motionLines(numbers, Delta, step.value.s, k, stepName);
@@ -127,9 +127,9 @@ export const workSheet = (numbers: Numbers): Result<Sheet> => {
 
 const motionLines = (numbers: Numbers, Delta: number, s: number, k: number, stepName: string): Line[] => {
   const hand =
-    numbers.values.theta === undefined
+    numbers.values.theta_h === undefined
       ? undefined
-      : perAngle.of({ Delta: mm(Delta), theta: rad(numbers.values.theta) });
+      : perAngle.of({ Delta: mm(Delta), theta: rad(numbers.values.theta_h) });
   return [
     line('per turn, clockwise', Delta, MOTION),
     line(`per ${stepName} (${numeral(k)} a turn)`, s, MOTION),

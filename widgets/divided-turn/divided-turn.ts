@@ -33,9 +33,9 @@ const stateOf = (numbers: Numbers): Result<State> => {
   if (!pair.ok) return pair;
   const { A, C, Delta } = pair.value;
   const divider = (numbers.choices.divider ?? 'hexagon') as Divider;
-  const k = stepsOf(divider, numbers.values.k ?? 50);
+  const k = stepsOf(divider, numbers.values.k_d ?? 50);
   const n = numbers.values.n ?? 0;
-  const theta = numbers.values.theta ?? rad(0);
+  const theta = numbers.values.theta_h ?? rad(0);
   if (Delta === 0)
     return bad(
       'The two leads are equal: a turn moves the carried part by nothing, and nothing can’t be divided. Choose threads whose leads differ.',
@@ -85,10 +85,10 @@ const draw = (numbers: Numbers, view: UnitView): Result<string> => {
       `<div class="divided-view"><p class="line">one turn, ${numeral(s.k)} ${step}s: <b>${motionText(Math.abs(s.Delta), view)}</b></p>` +
       `<svg viewBox="0 0 ${WIDTH} ${HEIGHT}" role="img" aria-label="The net lead of one turn laid out in ${s.k} steps">` +
       `<path class="bar" data-sym="Delta" d="M${LEFT} ${LINE}H${RIGHT}"/>${steps}${labels}` +
-      `<path class="one" data-sym="s" d="M${LEFT} ${LINE + 9}H${px(at(s, s.step))}"/><rect class="hand-band" data-sym="theta" x="${LEFT}" y="${LINE + 17}" width="${px(handWidth)}" height="12"/>` +
+      `<path class="one" data-sym="s" d="M${LEFT} ${LINE + 9}H${px(at(s, s.step))}"/><rect class="hand-band" data-sym="theta_h" x="${LEFT}" y="${LINE + 17}" width="${px(handWidth)}" height="12"/>` +
       `<path class="cursor" data-cursor d="${cursor(s)}"/></svg>` +
       `<ul class="keys"><li data-sym="s"><span class="key one-key"></span>one ${step}: <b>${motionText(s.step, view)}</b></li>` +
-      `<li data-sym="theta"><span class="key hand-key"></span>a hand that repeats to ${show(s.theta, { shown: 'degrees' }, view)}: <b>${motionText(s.hand, view)}</b></li>` +
+      `<li data-sym="theta_h"><span class="key hand-key"></span>a hand that repeats to ${show(s.theta, { shown: 'degrees' }, view)}: <b>${motionText(s.hand, view)}</b></li>` +
       `<li><span class="key cursor-key"></span><span data-here>${here(s, view)}</span></li></ul></div>`,
   );
 };
@@ -110,7 +110,7 @@ export const dividedTurn: Widget = {
   name: 'divided-turn',
   title: 'One turn divided into steps',
   threads: ['A', 'C'],
-  quantities: ['n', 'k', 'theta'],
+  quantities: ['n', 'k_d', 'theta_h'],
   choices: ['divider'],
   draw,
   says: (numbers, view) => {
@@ -140,7 +140,7 @@ export const dividedTurn: Widget = {
     ).map(([name, k]) => {
       const state = stateOf({
         ...numbers,
-        values: { ...numbers.values, k },
+        values: { ...numbers.values, k_d: k },
         choices: { ...numbers.choices, divider: 'knob' },
       });
       if (!state.ok) return [name, numeral(k), ''];
@@ -153,7 +153,7 @@ export const dividedTurn: Widget = {
     return { head: ['divided by', 'steps a turn', 'motion per step'], rows };
   },
   outline: (numbers, view) =>
-    JSON.stringify([numbers.threads, numbers.choices, numbers.values.k, numbers.values.theta, view]),
+    JSON.stringify([numbers.threads, numbers.choices, numbers.values.k_d, numbers.values.theta_h, view]),
   wake: (stage, bench) =>
     wakeKnob(stage, {
       read: () => bench.numbers().values.n ?? 0,

@@ -62,7 +62,7 @@ const stateOf = (numbers: Numbers): Result<State> => {
   if (Delta === 0)
     return bad('The two leads are equal, so a step is nothing to measure by: choose threads whose leads differ.');
   const divider = numbers.choices.divider ?? 'hexagon';
-  const step = perStep.of({ Delta, k: plain(stepsOf(divider, numbers.values.k ?? 50)) });
+  const step = perStep.of({ Delta, k: plain(stepsOf(divider, numbers.values.k_d ?? 50)) });
   const tip = tipOf(numbers);
   const path = thermalMaterial(numbers.choices.path ?? 'steel');
   if (!step.ok) return step;
@@ -126,7 +126,7 @@ export const driftBars: Widget = {
   name: 'drift-bars',
   title: 'What moves though nobody turns',
   threads: ['A', 'C'],
-  quantities: ['k', 'F', 'R', 'l', 'd_3', 'Delta_T', 'Delta_Tw', 't', 'tau_w', 'c_d', 't_0'],
+  quantities: ['k_d', 'F', 'R', 'l', 'd_3', 'Delta_T', 'Delta_Tw', 't', 'tau_w', 'c_d', 't_0'],
   choices: ['divider', 'seat', 'path'],
   draw,
   says: (numbers, view) => {

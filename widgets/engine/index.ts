@@ -119,6 +119,7 @@ export * from './in-steps.ts';
 export * from './kinematic-coupling.ts';
 export * from './lead-error.ts';
 export * from './levelling.ts';
+export * from './levelling-room.ts';
 export * from './levelling-table.ts';
 export * from './line-fit.ts';
 export * from './lock.ts';

@@ -4,6 +4,7 @@
  *   feet        A: 0, 0                three rows; the letter may be left out, then the rows are A, B, C in order
  *   readings    40, 20: −3 µm          x, y and what the indicator shows there; three rows or more
  *   rounds      2; −1; 0.5             one row for each later round: readings at the same places in the same order
+ *   stands      A: 1.5                 turns of a foot from the middle of its travel, clockwise plus; a foot left out is at 0
  *
  * Rows are parted by a line break or a semicolon; rounds by a line break or a bar, since semicolons part the readings in
  * them. x and y are parted by a comma and a blank, by blanks or a tab, so that a comma inside a number is a decimal mark;
@@ -12,7 +13,7 @@
  */
 import { type Place, type Point, planeThrough } from './plane.ts';
 import { readQuantity, type Unit } from './quantity.ts';
-import { bad, good, quoted, type Result } from './result.ts';
+import { type Bad, bad, good, quoted, type Result } from './result.ts';
 import { say } from './say.ts';
 import { LONGEST_LIST } from './thread-list.ts';
 
@@ -21,6 +22,7 @@ export interface NamedPlace extends Place {
 }
 
 const FOOT_NAMES = ['A', 'B', 'C'] as const;
+export type FootName = (typeof FOOT_NAMES)[number];
 const MOST_READINGS = 20;
 const MOST_ROUNDS = 8;
 
@@ -30,8 +32,7 @@ export const readFeet = (text: string): Result<readonly NamedPlace[]> => {
   if (!rows.ok) return rows;
   const feet: NamedPlace[] = [];
   for (const [i, row] of rows.value.entries()) {
-    const [, letter, rest = row] = /^(?:foot\s+)?([a-z])(?=[\s:=(])\s*[:=]?\s*(.*)$/i.exec(row) ?? [];
-    const name = letter === undefined ? (FOOT_NAMES[i] ?? 'another') : letter.toUpperCase();
+    const { name, rest } = footOfRow(row, i);
     const place = placeIn(rest);
     if (!place.ok)
       return bad(`Row ${i + 1} of the feet reads ${quoted(row)}; ${place.reason ?? 'give x and y, like A: 0, 0.'}`);
@@ -39,16 +40,51 @@ export const readFeet = (text: string): Result<readonly NamedPlace[]> => {
   }
   if (!(feet.length === 3))
     return bad(`Read ${feet.length} feet; a plate is levelled on exactly three: give three rows, like A: 0, 0.`);
-  const twice = feet.find((foot, i) => feet.findIndex((f) => f.name === foot.name) < i);
-  if (twice !== undefined) return bad(`Two feet are called ${twice.name}; call them A, B and C.`);
-  const other = feet.find((foot) => !(FOOT_NAMES as readonly string[]).includes(foot.name));
-  if (other !== undefined) return bad(`One foot is called ${other.name}; call them A, B and C.`);
+  const odd = oddNames(feet.map((foot) => foot.name));
+  if (odd) return odd;
   const plane = planeThrough(
     feet.map((foot) => ({ ...foot, z: 0 })),
     'feet',
   );
   return plane.ok ? good([...feet].sort((a, b) => a.name.localeCompare(b.name))) : plane;
 };
+
+/** The foot a row is about, by its letter or else by its order, and what stands behind. */
+const footOfRow = (row: string, i: number): { readonly name: string; readonly rest: string } => {
+  const [, letter, rest = row] = /^(?:foot\s+)?([a-z])(?=[\s:=(])\s*[:=]?\s*(.*)$/i.exec(row) ?? [];
+  return { name: letter === undefined ? (FOOT_NAMES[i] ?? 'another') : letter.toUpperCase(), rest };
+};
+
+const oddNames = (names: readonly string[]): Bad | undefined => {
+  const twice = names.find((name, i) => names.indexOf(name) < i);
+  if (twice !== undefined) return bad(`Two feet are called ${twice}; call them A, B and C.`);
+  const other = names.find((name) => !(FOOT_NAMES as readonly string[]).includes(name));
+  return other === undefined ? undefined : bad(`One foot is called ${other}; call them A, B and C.`);
+};
+
+/** Turns of each foot from the middle of its travel, clockwise plus; a foot that is not named stands in the middle. */
+export const readStands = (text: string): Result<Readonly<Record<FootName, number>>> => {
+  const rows = rowsOf(text, /[;\n]/);
+  if (!rows.ok) return rows;
+  const stands = new Map<string, number>();
+  const named = rows.value.map(footOfRow);
+  const odd = oddNames(named.map((row) => row.name));
+  if (odd) return odd;
+  for (const { name, rest } of named) {
+    const read = readQuantity(rest, 'turn', 'turns');
+    if (!read.ok) return bad(`Foot ${name}: ${read.reason}`);
+    if (!(Math.abs(read.value.value) <= MOST_TURNS))
+      return bad(
+        `Foot ${name}: Read ${quoted(rest)}; give its turns from the middle of the travel, at most ${MOST_TURNS}.`,
+      );
+    stands.set(name, read.value.value);
+  }
+  const of = (name: FootName) => stands.get(name) ?? 0;
+  return good({ A: of('A'), B: of('B'), C: of('C') });
+};
+
+/** More than any foot has thread for. */
+const MOST_TURNS = 1000;
 
 /** Readings with their places, refused where there are fewer than three or they stand in a line. */
 export const readReadings = (text: string): Result<readonly Point[]> => {

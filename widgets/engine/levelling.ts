@@ -99,8 +99,8 @@ export interface Foot extends Place {
   readonly k: number;
 }
 
-/** What stays: one foot, by its name, or the mean height over the three feet. */
-export type Kept = { readonly kind: 'foot'; readonly name: string } | { readonly kind: 'mean' };
+/** What stays: one foot, by its name, or the mean height over the three feet, lifted by `lift` mm where that is given. */
+export type Kept = { readonly kind: 'foot'; readonly name: string } | { readonly kind: 'mean'; readonly lift?: number };
 
 export interface LevellingJob {
   readonly feet: readonly Foot[];
@@ -184,14 +184,22 @@ export const levelPlate = (job: LevellingJob): Result<Levelling> => {
   // Lack against a wanted plane of height nought at the origin; only its differences count until the height is settled.
   const lacks = feet.map((foot) => wantedQ * foot.x + wantedR * foot.y - heightAt(plane, foot));
   const height =
-    kept === undefined ? lacks.reduce((sum, c) => sum + c, 0) / lacks.length : (lacks[feet.indexOf(kept)] ?? 0);
+    kept === undefined
+      ? lacks.reduce((sum, c) => sum + c, 0) / lacks.length - (keep.kind === 'mean' ? (keep.lift ?? 0) : 0)
+      : (lacks[feet.indexOf(kept)] ?? 0);
   const moves = feet.map((foot, i) => moveOf(foot, (lacks[i] ?? 0) - height));
   const moved = feetPlane(
     feet,
     moves.map((move) => move.moved),
   );
   if (!moved.ok) return moved;
-  const after = sum(plane, moved.value);
+  // From what is left over, and not as the plane read and the plane moved, whose sum is dust where nothing is left.
+  const left = feetPlane(
+    feet,
+    moves.map((move) => -move.left),
+  );
+  if (!left.ok) return left;
+  const after = sum({ p: mm(-height), q: plain(wantedQ), r: plain(wantedR) }, left.value);
   return good({
     plane,
     tilt,
@@ -315,8 +323,14 @@ const moveOf = (foot: Foot, correction: number): FootMove => {
     wholeSteps,
     sense: wholeSteps > 0 ? 'clockwise' : wholeSteps < 0 ? 'anticlockwise' : 'none',
     moved: mm(moved + 0),
-    left: mm(correction - moved),
+    left: mm(leftOf(correction, moved, foot)),
   };
+};
+
+/** What rounding leaves; the rest of a subtraction of binary fractions is nothing, and would be shown as a micrometre of many noughts. */
+const leftOf = (correction: number, moved: number, { Delta, k }: Foot): number => {
+  const left = correction - moved;
+  return Math.abs(left) < (1e-9 * Math.abs(Delta)) / k ? 0 : left;
 };
 
 /** The plane that has these heights at the three feet. */

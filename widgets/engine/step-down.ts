@@ -1,7 +1,7 @@
 /**
  * From the motion wanted to a wedge or a lever: how far a screw has to be stepped down, and what does it.
  *
- * Equations: motion a turn for a motion s_w at the hand's angle θ, Δ_w = s_w 360°/θ; step-down m = Δ_w/L of the drive
+ * Equations: motion a turn for a motion s_h at the hand's angle θ, Δ_w = s_h 360°/θ; step-down m = Δ_w/L of the drive
  * screw; wedge φ = atan m; lever a = b/m. Source: geometry. Units: mm, rad; all positive.
  */
 import { mm, plain, rad } from './quantity.ts';
@@ -10,12 +10,12 @@ import { relation } from './relation.ts';
 export const leadForAngle = relation({
   name: 'lead-for-angle',
   says: 'Motion per turn to look for, from the motion wanted for one angle of the hand.',
-  takes: ['s_w', 'theta'],
-  gives: { Delta_w: 's_w*(360*deg)/theta' },
+  takes: ['s_h', 'theta_h'],
+  gives: { Delta_w: 's_h*(360*deg)/theta_h' },
   source: 'Proportion: the angle is to a turn as the motion wanted is to the motion per turn.',
-  refuses: ({ theta }) =>
-    theta >= 1e-6 ? undefined : 'The angle of the hand is above 0°: give the finest it can set again, such as 1.5°.',
-  compute: ({ s_w, theta }) => ({ Delta_w: mm((s_w * 2 * Math.PI) / theta) }),
+  refuses: ({ theta_h }) =>
+    theta_h >= 1e-6 ? undefined : 'The angle of the hand is above 0°: give the finest it can set again, such as 1.5°.',
+  compute: ({ s_h, theta_h }) => ({ Delta_w: mm((s_h * 2 * Math.PI) / theta_h) }),
 });
 
 export const stepDown = relation({

@@ -62,6 +62,7 @@ export const SYMBOLS = {
   lambda: { says: 'lead angle', unit: 'rad', min: 0, max: Math.PI / 2, tex: '\\lambda', shown: 'degrees' },
   C_2: size('length once round at the pitch diameter', 'C_2', 0.1, 1300),
   theta: { says: 'angle turned', unit: 'rad', min: -4e3, max: 4e3, tex: '\\theta', shown: 'degrees' },
+  theta_h: angle('angle a hand can set again', '\\theta_{\\mathrm{h}}', 0, 360),
   n: { says: 'turns, clockwise seen from above', unit: 'turn', min: -600, max: 600, tex: 'n' },
   z: motion('motion along the axis', 'z', 4e4),
   // Two threads in series: A joins base and turned part, C joins turned part and carried part
@@ -84,6 +85,7 @@ export const SYMBOLS = {
   G_C: ratio('gain of thread C', 'G_C', 0, 1e9),
   // Resolution
   k: { ...ratio('steps in a turn', 'k', 1, 10000), whole: true },
+  k_d: { ...ratio('divisions of a knob', 'k_{\\mathrm{d}}', 1, 10000), whole: true },
   s: motion('motion per step', 's', 120),
   m: ratio('steps to turn', 'm', -1e9, 1e9),
   w: motion('motion wanted', 'w', 1e3),
@@ -180,6 +182,7 @@ export const SYMBOLS = {
   s_f: size('width across the flats of the socket', 's_{\\mathrm{f}}', 0.3, 100),
   I_b: motion('interference on the diameter', 'I', 1e3),
   l: size('length in the path', 'l', 0.01, 1e4),
+  l_d: size('length of the drive screw under load', 'l_{\\mathrm{d}}', 0.01, 1e4),
   alpha_T: { says: 'coefficient of thermal expansion', unit: '1/K', min: -1e-4, max: 1e-3, tex: '\\alpha' },
   Delta_T: { says: 'change of temperature', unit: 'K', min: -300, max: 300, tex: '\\Delta T' },
   Delta_Tw: {
@@ -277,12 +280,13 @@ export const SYMBOLS = {
     because:
       'nothing is made without error, and a hundredth of a micrometre is less than an indicator on a bench reads',
   },
+  s_h: { ...motion('motion wanted for the angle of the hand', 's_{\\mathrm{h}}', 20), min: 1e-5 },
   Delta_w: { ...motion('motion wanted per turn', '\\Delta_{\\mathrm{w}}', 2e5), min: 0 },
   q_w: { ...ratio('band either side of the motion wanted', 'q_{\\mathrm{w}}', 0, 10), shown: 'percent' },
   d_least: size('smallest diameter', 'd_{\\mathrm{min}}', 0.3, 400),
   d_most: size('largest diameter', 'd_{\\mathrm{max}}', 0.3, 400),
   q_X: ratio('usable length of each thread, in diameters', 'q', 0.05, 50),
-  S_w: { ...motion('least stroke', 'S_{\\mathrm{w}}', 1e3), min: 0 },
+  S_w: { ...motion('stroke wanted', 'S_{\\mathrm{w}}', 1e3), min: 0 },
   sigma_a: stress('tensile stress allowed in the core', '\\sigma', 0.1, 5000),
   d_o: size('bore through the core', 'd_{\\mathrm{o}}', 0, 400),
   F_a: force('load that the core carries', 'F_{\\mathrm{a}}', 0, 1e9),
@@ -385,7 +389,7 @@ export const SYMBOLS = {
   F_gf: force('friction of the guide along the axis', 'F_{\\mathrm{gf}}'),
   Q_s: force('side load on the guide', 'Q_{\\mathrm{s}}'),
   mu_g: ratio('coefficient of friction in the guide', '\\mu_{\\mathrm{g}}', 0, 1),
-  n_2: { says: 'turns at the end of the stroke', unit: 'turn', min: -600, max: 600, tex: 'n_2' },
+  n_w: { says: 'turns for the stroke wanted', unit: 'turn', min: -600, max: 600, tex: 'n_{\\mathrm{w}}' },
   l_f: size('length of the stretched spring', '\\ell_{\\mathrm{f}}', 0.1, 1e3),
   psi_f: angle('turn of the carried part against its springs', '\\psi_{\\mathrm{f}}', -180, 180),
   k_g: rate('stiffness of the lock sideways, at its radius', 'k_{\\mathrm{g}}'),
@@ -403,6 +407,7 @@ export const SYMBOLS = {
   k_v: rate('stiffness of the lever against bending', 'k_{\\mathrm{v}}'),
   // Calibration
   n_1: { says: 'turns at the first reading', unit: 'turn', min: -600, max: 600, tex: 'n_1' },
+  n_2: { says: 'turns at the second reading', unit: 'turn', min: -600, max: 600, tex: 'n_2' },
   n_3: { says: 'turns at the third reading', unit: 'turn', min: -600, max: 600, tex: 'n_3' },
   n_m: { says: 'mean of the turns', unit: 'turn', min: -600, max: 600, tex: '\\bar n' },
   z_m: motion('mean of the readings', '\\bar z', 4e4),

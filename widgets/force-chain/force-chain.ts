@@ -36,7 +36,7 @@ const JOINS: Readonly<Record<ThreadName, string>> = {
 };
 
 const slider = (numbers: Numbers): Slider => {
-  const end = numbers.values.n_2 ?? 0;
+  const end = numbers.values.n_w ?? 0;
   return {
     name: 'n',
     label: 'place in the stroke',
@@ -88,7 +88,7 @@ export const forceChainFigure: Widget = {
   name: 'force-chain',
   title: 'Force chain through the two threads',
   threads: ['A', 'C'],
-  quantities: ['F_0', 'k_s', 'W_c', 'W_t', 'F_lo', 'F_hi', 'Q_s', 'mu_g', 'F_g', 'n_2', 'n'],
+  quantities: ['F_0', 'k_s', 'W_c', 'W_t', 'F_lo', 'F_hi', 'Q_s', 'mu_g', 'F_g', 'n_w', 'n'],
   choices: ['spring', 'action', 'attitude'],
   draw,
   says: (numbers, view) => {

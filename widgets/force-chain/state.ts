@@ -44,8 +44,8 @@ export const stateOf = (numbers: Numbers): Result<State> => {
   const both = bothThreads(numbers);
   if (!both.ok) return both;
   const { A, C } = both.value;
-  const { n_2 = 0, n = 0 } = numbers.values;
-  const preload = preloadOf(numbers, n_2);
+  const { n_w = 0, n = 0 } = numbers.values;
+  const preload = preloadOf(numbers, n_w);
   if (!preload.ok) return preload;
   const { given, spring } = preload.value;
   const verdict = preloadVerdict(given);
@@ -58,7 +58,7 @@ export const stateOf = (numbers: Numbers): Result<State> => {
     C,
     verdict: verdict.value,
     least: least?.value,
-    n: Math.max(Math.min(0, n_2), Math.min(Math.max(0, n_2), n)),
+    n: Math.max(Math.min(0, n_w), Math.min(Math.max(0, n_w), n)),
   });
 };
 

@@ -87,7 +87,7 @@ const wayOf = (
 const stateOf = (numbers: Numbers): Result<State> => {
   const effort = effortState(numbers);
   if (!effort.ok) return effort;
-  const { mu = 0, mu_s = 0, r_h = 0, theta = 0, kappa_d = 0, k = 50 } = numbers.values;
+  const { mu = 0, mu_s = 0, r_h = 0, theta_h: theta = 0, kappa_d = 0, k_d = 50 } = numbers.values;
   if (!(mu_s >= mu))
     return bad(
       `Friction that holds is ${numeral(mu_s)}, below the ${numeral(mu)} of sliding, and then nothing sticks: give at least ${numeral(mu)}.`,
@@ -98,7 +98,7 @@ const stateOf = (numbers: Numbers): Result<State> => {
   const { pair } = effort.value;
   const divider = (numbers.choices.divider ?? 'hexagon') as Divider;
   const Delta = mm(pair.Delta);
-  const flat = perStep.of({ Delta, k: plain(stepsOf(divider, k)) });
+  const flat = perStep.of({ Delta, k: plain(stepsOf(divider, k_d)) });
   if (!flat.ok) return flat;
   const hand = perAngle.of({ Delta, theta: rad(theta) });
   if (!hand.ok) return hand;
@@ -158,7 +158,7 @@ const bars = (s: State, view: UnitView): string => {
   const step = stepName(s.divider);
   return (
     `<div class="hand-bars">${bar('wanted', 's', `one ${step}: <b>${motion(s.flat, view)}</b>`, s.flat)}` +
-    `${bar('carried', 'theta', `a hand that repeats to ${degrees(s.theta, view)}: <b>${motion(s.hand, view)}</b>, ${numeral(s.handFlats, 2)} of a ${step}`, s.hand)}` +
+    `${bar('carried', 'theta_h', `a hand that repeats to ${degrees(s.theta, view)}: <b>${motion(s.hand, view)}</b>, ${numeral(s.handFlats, 2)} of a ${step}`, s.hand)}` +
     `${bar('turned', 's_j', `one jump, ${degrees(s.raise.jumpAngle, view)} at most: <b>${motion(s.raise.jump, view)}</b>, ${numeral(s.jumpFlats, 2)} of a ${step}`, s.raise.jump)}</div>`
   );
 };
@@ -176,7 +176,7 @@ export const handForceFigure: Widget = {
   name: 'hand-force',
   title: 'Force of the hand and the smallest step it makes',
   threads: ['A', 'C'],
-  quantities: ['F', 'mu', 'mu_s', 'r_h', 'theta', 'kappa_d', 'k'],
+  quantities: ['F', 'mu', 'mu_s', 'r_h', 'theta_h', 'kappa_d', 'k_d'],
   choices: ['divider'],
   draw,
   says: (numbers, view) => {

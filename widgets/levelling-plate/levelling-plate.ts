@@ -16,6 +16,7 @@ import { numeral, show, type UnitView, withSign } from '../shared/format.ts';
 import type { Numbers } from '../shared/numbers.ts';
 import { escapeText, px } from '../shared/svg.ts';
 import type { Bench, Table, Widget } from '../shared/widget.ts';
+import { orderText, roomSentence, roomText } from './order.ts';
 import {
   type Frame,
   frameOf,
@@ -27,10 +28,10 @@ import {
   pixelOf,
   placeAt,
   placeText,
-  turnText,
   WIDTH,
 } from './plan.ts';
 import { endOf, MOST_ROUNDS, type PlateState, plateOf, type Round, towards, turned } from './rounds.ts';
+import { turnText } from './step-words.ts';
 
 const motion = (z: number, view: UnitView): string => withSign(show(z, { shown: 'motion', digits: 3 }, view));
 /** A micrometre per metre is a millionth of an inch per inch: the same number either way. */
@@ -73,16 +74,34 @@ const stepText = (s: PlateState, frame: Frame, view: UnitView): string =>
 const nowHtml = (s: PlateState, view: UnitView): string => {
   const { moves, residualTilt, tilt } = s.now.levelling;
   const rows = moves.map(
-    (move) =>
-      `<tr><th scope="row">${move.name}</th><td>${motion(move.correction, view)}</td><td>${counted(move.turns)}</td><td>${counted(move.steps)}</td><td class="turn">${turnText(move.wholeSteps, s.k)}</td></tr>`,
+    (move, i) =>
+      `<tr><th scope="row">${move.name}</th><td>${motion(move.correction, view)}</td><td>${counted(move.turns)}</td><td>${roomText(s.now, i)}</td><td>${counted(move.steps)}</td><td class="turn">${orderText(s.now, i, s.k)}</td></tr>`,
   );
   const word = stepsWord(s);
+  const end = endOf(s);
   return (
     `<p class="line">Round ${s.rounds.length}: leans <b>${tiltText(tilt, view)}</b></p>` +
-    `<div class="table-scroll" tabindex="0" role="group" aria-label="What to turn"><table class="turn-table"><thead><tr><th scope="col">foot</th><th scope="col">must move</th><th scope="col">turns</th><th scope="col">${word}</th><th scope="col">turn</th></tr></thead><tbody>${rows.join('')}</tbody></table></div>` +
-    `<p class="line">${endOf(s) ? DONE[endOf(s) ?? 'level'] : `Then <b>${tiltText(residualTilt, view)}</b> should be left, from rounding to whole ${word}.`} Plus is clockwise, seen from above.</p>` +
+    `<div class="table-scroll" tabindex="0" role="group" aria-label="What to turn"><table class="turn-table"><thead><tr><th scope="col">foot</th><th scope="col">must move</th><th scope="col">turns</th><th scope="col">has turns</th><th scope="col">${word}</th><th scope="col">turn</th></tr></thead><tbody>${rows.join('')}</tbody></table></div>` +
+    roomHtml(s, view) +
+    `<p class="line">${end !== undefined ? DONE[end] : s.now.order.kind === 'too far' ? '' : `Then <b>${tiltText(residualTilt, view)}</b> should be left, from rounding to whole ${word}.`} Plus is clockwise, seen from above.</p>` +
     `<p class="line${s.loads.ok ? '' : ' lifts'}">${weightText(s)}</p>`
   );
+};
+
+const roomHtml = (s: PlateState, view: UnitView): string => {
+  const sentence = roomSentence(s, view);
+  return sentence === ''
+    ? ''
+    : `<p class="line${s.now.order.kind === 'too far' ? ' lifts' : ''}" data-part="room">${escapeText(sentence)}</p>`;
+};
+
+/** What to turn and what should be left then, in one sentence; empty where the threads do not reach. */
+const ordersText = (s: PlateState, residual: string): string => {
+  const end = endOf(s);
+  if (end !== undefined) return DONE[end];
+  if (s.now.order.kind === 'too far') return '';
+  const orders = s.now.levelling.moves.map(({ name }, i) => `${name}: ${orderText(s.now, i, s.k)}`);
+  return `${orders.join('; ')}; then ${residual} should be left.`;
 };
 
 const stepsWord = (s: PlateState): string => turnText(2, s.k).split(' ')[1] ?? 'steps';
@@ -96,8 +115,8 @@ const weightText = (s: PlateState): string =>
 const roundsHtml = (s: PlateState, view: UnitView): string =>
   `<div class="table-scroll" tabindex="0" role="group" aria-label="Round by round"><table class="rounds-table"><thead><tr><th scope="col">round</th><th scope="col">tilt read</th><th scope="col">turn A, B, C</th></tr></thead><tbody>${s.rounds
     .map(
-      ({ levelling }, i) =>
-        `<tr><th scope="row">${i + 1}</th><td>${tiltText(levelling.tilt, view)}<svg class="tilt-bar" viewBox="0 0 100 6" preserveAspectRatio="none" aria-hidden="true"><path d="M0 3H${px(100 * share(levelling, s.first))}"/></svg></td><td>${levelling.moves.map((move) => signed(move.wholeSteps)).join(', ')}</td></tr>`,
+      ({ levelling, order }, i) =>
+        `<tr><th scope="row">${i + 1}</th><td>${tiltText(levelling.tilt, view)}<svg class="tilt-bar" viewBox="0 0 100 6" preserveAspectRatio="none" aria-hidden="true"><path d="M0 3H${px(100 * share(levelling, s.first))}"/></svg></td><td>${order.kind === 'too far' ? 'not within the threads' : levelling.moves.map((move) => signed(move.wholeSteps)).join(', ')}</td></tr>`,
     )
     .join('')}</tbody></table></div>`;
 
@@ -112,19 +131,22 @@ const says = (numbers: Numbers, view: UnitView): string => {
   const state = plateOf(numbers);
   if (!state.ok) return state.reason;
   const s = state.value;
-  const { plane, tilt, moves, residualTilt } = s.now.levelling;
+  const { plane, tilt, residualTilt } = s.now.levelling;
   const worst = Math.max(...plane.residuals.map(Math.abs));
   const flat =
     plane.freedom > 0
       ? `, with the ${s.now.readings.length} readings within ${show(worst, { shown: 'motion', digits: 2 }, view)} of one plane`
       : '';
-  const turns = moves.map((move) => `${move.name}: ${turnText(move.wholeSteps, s.k)}`).join('; ');
   const short = s.now.checks.map(({ name, extra }) => `${name} ${motion(extra, view)}`).join(', ');
-  return (
-    `Round ${s.rounds.length}: the plate leans ${tiltText(tilt, view)}, rising to the ${towards(tilt.uphill)}${flat}. ` +
-    `${endOf(s) ? DONE[endOf(s) ?? 'level'] : `${turns}; then ${tiltText(residualTilt, view)} should be left.`} ` +
-    `${short === '' ? '' : `Moved less asked, since the round before: ${short}. `}${s.loads.ok ? 'No foot lifts.' : s.loads.reason}`
-  ).trim();
+  return [
+    `Round ${s.rounds.length}: the plate leans ${tiltText(tilt, view)}, rising to the ${towards(tilt.uphill)}${flat}.`,
+    roomSentence(s, view),
+    ordersText(s, tiltText(residualTilt, view)),
+    short === '' ? '' : `Moved less asked, since the round before: ${short}.`,
+    s.loads.ok ? 'No foot lifts.' : s.loads.reason,
+  ]
+    .filter((sentence) => sentence !== '')
+    .join(' ');
 };
 
 const table = (numbers: Numbers, view: UnitView): Table => {
@@ -140,31 +162,34 @@ const table = (numbers: Numbers, view: UnitView): Table => {
       'reads, or must move',
       'reading less plane, or left by rounding',
       'turns',
+      'turns it has',
       stepsWord(s),
       'turn',
       'carries',
     ],
-    rows: s.rounds.flatMap(({ readings, levelling }, i) => [
-      ...readings.map((point, j) => [
+    rows: s.rounds.flatMap((round, i) => [
+      ...round.readings.map((point, j) => [
         String(i + 1),
         `reading ${j + 1}`,
         placeText(point, view),
         motion(point.z, view),
-        motion(levelling.plane.residuals[j] ?? 0, view),
+        motion(round.levelling.plane.residuals[j] ?? 0, view),
+        '',
         '',
         '',
         '',
         '',
       ]),
-      ...levelling.moves.map((move, j) => [
+      ...round.levelling.moves.map((move, j) => [
         String(i + 1),
         `foot ${move.name}`,
         placeText(s.feet[j] ?? { x: 0, y: 0 }, view),
         motion(move.correction, view),
-        motion(move.left, view),
+        round.order.kind === 'too far' ? '' : motion(move.left, view),
         counted(move.turns),
+        roomText(round, j),
         counted(move.steps),
-        turnText(move.wholeSteps, s.k),
+        orderText(round, j, s.k),
         loads[j] === undefined ? '' : newtons(loads[j].load),
       ]),
     ]),
@@ -209,7 +234,7 @@ const update = (stage: HTMLElement, numbers: Numbers, view: UnitView): void => {
   fill('[data-part="rounds"]', roundsHtml(s, view));
   const able = (act: string, yes: boolean) =>
     stage.querySelector(`[data-act="${act}"]`)?.setAttribute('aria-disabled', String(!yes));
-  able('turn', endOf(s) === undefined && s.rounds.length < MOST_ROUNDS);
+  able('turn', endOf(s) === undefined && s.now.order.kind !== 'too far' && s.rounds.length < MOST_ROUNDS);
   able('back', s.rounds.length > 1);
 };
 
@@ -358,9 +383,9 @@ export const levellingPlate: Widget = {
   name: 'levelling-plate',
   title: 'Plan of a plate on three feet',
   threads: ['A', 'C'],
-  quantities: ['k', 'eps', 'W', 'x_g', 'y_g'],
+  quantities: ['k', 'X_A', 'X_C', 'eps', 'W', 'x_g', 'y_g'],
   choices: ['kept'],
-  texts: ['feet', 'readings', 'rounds'],
+  texts: ['feet', 'readings', 'rounds', 'stands'],
   draw,
   says,
   table,

@@ -3,9 +3,10 @@
  * step between the lines is set by the first round, so that a plate that comes level loses its lines.
  */
 import { heightAt, type Place, type Plane } from '../engine/index.ts';
-import { numeral, show, type UnitView } from '../shared/format.ts';
+import { show, type UnitView } from '../shared/format.ts';
 import { escapeText, type Point as Pixel, polygon, px } from '../shared/svg.ts';
 import { roundStep } from '../shared/ticks.ts';
+import { orderedSteps, orderLabel, orderText } from './order.ts';
 import type { PlateState } from './rounds.ts';
 
 export const WIDTH = 640;
@@ -90,28 +91,17 @@ export const handlesOf = (s: PlateState, view: UnitView): readonly Handle[] => [
   },
   ...s.now.levelling.moves.map((move, index): Handle => {
     const place = s.feet[index] ?? { x: 0, y: 0 };
-    const turn = turnText(move.wholeSteps, s.k);
     return {
       key: `foot-${move.name}`,
       kind: 'foot',
       index,
       place,
-      says: `Foot ${move.name}, ${turn}`,
-      label:
-        move.wholeSteps === 0 ? 'stays' : `${numeral(Math.abs(move.wholeSteps))} ${stepWord(s.k, move.wholeSteps)}`,
-      mark: `<circle class="mark" r="14"/><text class="number" y="5" text-anchor="middle">${move.name}</text><path class="sense" d="${senseArrow(move.wholeSteps)}"/>`,
+      says: `Foot ${move.name}, ${orderText(s.now, index, s.k)}`,
+      label: orderLabel(s.now, index, s.k),
+      mark: `<circle class="mark" r="14"/><text class="number" y="5" text-anchor="middle">${move.name}</text><path class="sense" d="${senseArrow(orderedSteps(s.now, index))}"/>`,
     };
   }),
 ];
-
-const stepWord = (k: number, count: number): string =>
-  `${k === 4 || k === 6 ? 'flat' : k === 12 ? 'point' : 'division'}${Math.abs(count) === 1 ? '' : 's'}`;
-
-/** Whole steps with their sense, as one would call it across the bench. */
-export const turnText = (steps: number, k: number): string =>
-  steps === 0
-    ? 'leave it'
-    : `${numeral(Math.abs(steps))} ${stepWord(k, steps)} ${steps > 0 ? 'clockwise' : 'anticlockwise'}`;
 
 /** An arrow round the foot, the way it is turned. */
 const senseArrow = (steps: number): string => {

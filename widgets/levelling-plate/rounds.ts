@@ -1,26 +1,33 @@
-/** From the reader's numbers to every round of levelling: readings, what to turn, what the turning should leave. */
+/** From the reader's numbers to every round of levelling: readings, what to turn within the threads, what the turning should leave. */
 import {
   bad,
   type Foot,
   type FootCheck,
   type FootLoad,
+  type FootName,
   footLoads,
   good,
   type Kept,
+  type LevelledWithin,
   type Levelling,
   type LevellingJob,
-  levelPlate,
+  levelWithin,
+  mm,
   nextRound,
   type Place,
   type Point,
   plain,
   type Result,
+  type Room,
   rad,
   readFeet,
   readingsAfter,
   readReadings,
   readRounds,
+  readStands,
+  roomOfFeet,
   trueNetLead,
+  turnsAvailable,
 } from '../engine/index.ts';
 import type { Numbers } from '../shared/numbers.ts';
 import { pairOf } from '../shared/pair-of.ts';
@@ -28,6 +35,10 @@ import { pairOf } from '../shared/pair-of.ts';
 export interface Round {
   readonly readings: readonly Point[];
   readonly levelling: Levelling;
+  /** Whether the feet have the turns for it. Where they have not, none is turned. */
+  readonly order: LevelledWithin;
+  /** Turns that each foot still has, before this round is turned. */
+  readonly rooms: readonly Room[];
   /** What each foot did since the round before; none for the first. */
   readonly checks: readonly FootCheck[];
 }
@@ -38,6 +49,8 @@ export interface PlateState {
   readonly Delta: number;
   /** Steps in a turn. */
   readonly k: number;
+  /** Turns that the threads of a foot give in all. */
+  readonly most: number;
   readonly rounds: readonly Round[];
   readonly first: Round;
   /** The last round: what is drawn. */
@@ -64,12 +77,26 @@ export const plateOf = (numbers: Numbers): Result<PlateState> => {
   if (!readings.ok) return readings;
   const later = readRounds(texts?.rounds ?? '');
   if (!later.ok) return later;
-  const k = values.k ?? 6;
+  const { k = 6, X_A = 0, X_C = 0 } = values;
+  const most = turnsAvailable.of({ X_A: mm(X_A), L_A: pair.value.A.L, X_C: mm(X_C), L_C: pair.value.C.L });
+  if (!most.ok) return most;
+  const stood = readStands(texts?.stands ?? '');
+  if (!stood.ok) return stood;
   const feet = places.value.map((place): Foot => ({ ...place, Delta, k }));
   const job: LevellingJob = { feet, readings: readings.value, keep: keptOf(numbers.choices.kept) };
-  const levelling = levelPlate(job);
-  if (!levelling.ok) return levelling;
-  const first: Round = { readings: readings.value, levelling: levelling.value, checks: [] };
+  const stands = feet.map((foot) => stood.value[foot.name as FootName]);
+  /** A round on these readings, of feet that stand where the rounds before have put them. */
+  const roundOn = (points: readonly Point[], checks: readonly FootCheck[]): Result<Round> => {
+    const rooms = roomOfFeet(feet, most.value.n_max, stands);
+    if (!rooms.ok) return rooms;
+    const order = levelWithin({ ...job, readings: points }, rooms.value);
+    return order.ok
+      ? good({ readings: points, levelling: order.value.levelling, order: order.value, rooms: rooms.value, checks })
+      : order;
+  };
+  const opening = roundOn(readings.value, []);
+  if (!opening.ok) return opening;
+  const first = opening.value;
   const rounds = [first];
   let now = first;
   for (const [i, heights] of later.value.entries()) {
@@ -78,9 +105,16 @@ export const plateOf = (numbers: Numbers): Result<PlateState> => {
         `Round ${i + 2} has ${heights.length} ${heights.length === 1 ? 'reading' : 'readings'} for ${readings.value.length} places; give one for each place, in the same order, or take that row away.`,
       );
     const read = readings.value.map((point, j) => ({ ...point, z: heights[j] ?? 0 }));
-    const next = nextRound({ ...job, readings: now.readings }, wholeSteps(now), read);
+    const turned = stepsTurned(now);
+    turned.forEach((steps, j) => {
+      stands[j] = (stands[j] ?? 0) + steps / k;
+    });
+    const next = nextRound({ ...job, readings: now.readings }, turned, read);
     if (!next.ok) return next;
-    now = { readings: read, ...next.value };
+    // Where the order could not be turned, whatever was done instead is no check of the feet.
+    const then = roundOn(read, now.order.kind === 'too far' ? [] : next.value.checks);
+    if (!then.ok) return then;
+    now = then.value;
     rounds.push(now);
   }
   const weight = values.W ?? 0;
@@ -90,6 +124,7 @@ export const plateOf = (numbers: Numbers): Result<PlateState> => {
     kept: job.keep,
     Delta,
     k,
+    most: most.value.n_max,
     rounds,
     first,
     now,
@@ -99,17 +134,20 @@ export const plateOf = (numbers: Numbers): Result<PlateState> => {
   });
 };
 
-const wholeSteps = (round: Round): readonly number[] => round.levelling.moves.map((move) => move.wholeSteps);
+/** What is turned in a round: its order, or nothing where the threads do not reach. */
+const stepsTurned = ({ order, levelling }: Round): readonly number[] =>
+  levelling.moves.map((move) => (order.kind === 'too far' ? 0 : move.wholeSteps));
 
 /**
  * Whether more turning gains nothing: no foot is asked for a step, or only for the one step back that undoes its last. A
  * foot whose step is a little larger than designated would otherwise go to and fro for ever.
  */
 export const endOf = (s: PlateState): 'level' | 'to and fro' | undefined => {
-  const asked = wholeSteps(s.now);
+  if (s.now.order.kind === 'too far') return undefined;
+  const asked = stepsTurned(s.now);
   if (asked.every((m) => m === 0)) return 'level';
   const before = s.rounds.at(-2);
-  const last = before === undefined ? [] : wholeSteps(before);
+  const last = before === undefined ? [] : stepsTurned(before);
   return asked.every((m, i) => m === 0 || (Math.abs(m) === 1 && last[i] === -m)) ? 'to and fro' : undefined;
 };
 
@@ -119,7 +157,7 @@ export const turned = (s: PlateState, eps: number): Result<readonly Point[]> => 
   if (!real.ok) return real;
   return readingsAfter(
     s.feet.map((foot) => ({ ...foot, Delta: real.value.Delta_e })),
-    wholeSteps(s.now),
+    stepsTurned(s.now),
     s.now.readings,
   );
 };

@@ -164,7 +164,7 @@ export const otherWays: Widget = {
   name: 'other-ways',
   title: 'Five ways to the same motion, to one scale',
   threads: ['thread', 'B', 'A', 'C'],
-  quantities: ['s_w', 'theta', 'S', 'H_w', 'F', 'mu', 't_b', 'b_l', 'R_t'],
+  quantities: ['s_h', 'theta_h', 'S_w', 'H_w', 'F', 'mu', 't_b', 'b_l', 'R_t'],
   choices: [],
   texts: ['prices'],
   draw,

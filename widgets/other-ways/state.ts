@@ -44,10 +44,10 @@ export const waysState = (numbers: Numbers): Result<WaysState> => {
   const v = numbers.values;
   // A stroke down is as long as one up, and an angle back as fine as one forward.
   const wanted = {
-    resolution: v.s_w ?? 0,
-    stroke: Math.abs(v.S ?? 0),
+    resolution: v.s_h ?? 0,
+    stroke: Math.abs(v.S_w ?? 0),
     height: v.H_w ?? 0,
-    hand: Math.abs(v.theta ?? 0),
+    hand: Math.abs(v.theta_h ?? 0),
   };
   const list = readWayPrices(numbers.texts?.prices ?? '');
   if (!list.ok) return list;

@@ -1,25 +1,22 @@
 /** The reader's designs in the masthead: use one on this page and the next, keep this page's numbers, take them along as a file. */
 import { quoted } from '../engine/index.ts';
 import { type Design, nameOf, outOfUse, readDesigns, writeDesigns } from '../shared/design-file.ts';
-import { readInput, writeValue } from '../shared/numbers.ts';
+import { asDesign, fillsOf } from '../shared/design-use.ts';
+import { writeValue } from '../shared/numbers.ts';
 import { saveFile } from '../shared/save.ts';
 import { isCarried } from '../shared/texts.ts';
 import { make, setText } from './dom.ts';
 import { designInUse, designs, keepDesign, onShelfChange, readShelf, removeDesign, useDesign } from './shelf.ts';
 import type { Store } from './store.ts';
 
-/** Puts a design's numbers into every field of the page that has their name and takes their value. */
+/** Puts a design's numbers into every field of the page that takes them. */
 export const applyDesign = (store: Store, design: Design): void => {
   for (const [id, set] of store.sets)
-    for (const input of set.inputs) {
-      const text = design.numbers[input.name];
-      if (text === undefined || !readInput(input, text, 'metric').ok) continue;
-      store.load(id, input.name, text);
-    }
+    for (const [name, { text }] of fillsOf(design.numbers, set)) store.load(id, name, text);
 };
 
 /** The good numbers of a set as a design keeps them: texts with metric units. */
-const numbersOf = (store: Store, id: string): Record<string, string> => {
+export const numbersOf = (store: Store, id: string): Readonly<Record<string, string>> => {
   const numbers: Record<string, string> = {};
   for (const input of store.sets.get(id)?.inputs ?? []) {
     const field = store.field(id, input.name);
@@ -29,7 +26,7 @@ const numbersOf = (store: Store, id: string): Record<string, string> => {
     if (typeof value === 'string' && !isCarried(value)) continue;
     numbers[input.name] = writeValue(input, value, 'metric');
   }
-  return numbers;
+  return asDesign(numbers);
 };
 
 export const wakeDesigns = (place: HTMLElement, store: Store, until: AbortSignal): void => {

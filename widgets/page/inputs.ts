@@ -176,8 +176,8 @@ const stepOf = (set: string, name: string, store: Store) => (): number => {
   if (fact.says.startsWith('phase')) return 0.05;
   if (fact.unit === 'turn') {
     const { values, choices } = store.numbers(set);
-    const { k = 6 } = values;
-    return 1 / (choices.divider === undefined ? k : stepsOf(choices.divider, k));
+    const { k = 6, k_d = 50 } = values;
+    return 1 / (choices.divider === undefined ? k : stepsOf(choices.divider, k_d));
   }
   const field = store.field(set, name)?.input;
   const range = field?.kind === 'quantity' ? field.max - field.min : fact.max - fact.min;
@@ -185,7 +185,7 @@ const stepOf = (set: string, name: string, store: Store) => (): number => {
   // A field of half a radian or so is for how finely a hand sets, a wide one for turning.
   if (fact.shown === 'degrees') return (Math.PI / 180) * (range < 0.6 ? 0.5 : 15);
   if (fact.whole) return 1;
-  if (name === 's_w') return roundStep(store.numbers(set).values.s_w ?? 0.001);
+  if (name === 's_w' || name === 's_h') return roundStep(store.numbers(set).values[name] ?? 0.001);
   // Fields that span no more than this are for errors, not for motions.
   if (fact.shown === 'percent' && range <= 0.1) return 1e-4;
   if (fact.shown === 'motion' && range <= 0.1) return store.view() === 'inch' ? 0.000254 : 0.0001;

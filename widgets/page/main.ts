@@ -3,7 +3,9 @@ import 'katex/dist/katex.css';
 import './styles/notebook.css';
 import type * as Papers from '../papers/papers.ts';
 import type { PageModel } from '../press/chapter.ts';
+import { inTodaysNames } from '../shared/design-use.ts';
 import { addressOf, firstView, hasNumbers, rememberView, typedInAddress, withoutField } from './address.ts';
+import { wakeDesignNote } from './design-note.ts';
 import { applyDesign, wakeDesigns } from './designs.ts';
 import { all, make, setText } from './dom.ts';
 import { wakeExample, wakeQuantities } from './examples.ts';
@@ -27,6 +29,9 @@ const wake = (until: AbortSignal) => {
   const data = document.getElementById('page-model')?.textContent;
   if (!data) return;
   const model = JSON.parse(data) as PageModel;
+  const search = inTodaysNames(location.search, model.sets);
+  if (search !== location.search)
+    history.replaceState(history.state, '', `${location.pathname}${search}${location.hash}`);
   const typed = typedInAddress(location.search);
   const store = createStore(model.sets, typed, firstView(location.search));
   const mine = designInUse();
@@ -43,10 +48,13 @@ const wake = (until: AbortSignal) => {
   for (const place of all(root, '[data-tools]')) {
     wakeTools(place, store);
     wakeDesigns(place, store, until);
-    const gone = withoutField(location.search, store.sets);
+    const gone = withoutField(search, store.sets);
     if (gone !== '') place.append(make('p', { class: 'field-note', role: 'status' }, gone));
   }
-  for (const place of all(root, '[data-inputs]')) wakeInputs(place, store);
+  for (const place of all(root, '[data-inputs]')) {
+    wakeInputs(place, store);
+    wakeDesignNote(place, store, until);
+  }
   for (const example of model.examples)
     for (const place of all(root, `[data-example="${example.id}"]`))
       wakeExample(place, example.set, example.steps, store);

@@ -8,8 +8,13 @@ import { px } from './svg.ts';
 
 export type Divider = 'hexagon' | 'square' | 'twelve points' | 'knob';
 
-export const stepsOf = (divider: string, k: number): number =>
-  divider === 'hexagon' ? 6 : divider === 'square' ? 4 : divider === 'twelve points' ? 12 : k;
+/** Steps in a turn of a head; only a knob has divisions of its own. */
+export const stepsOf = (divider: string, divisions: number): number =>
+  divider === 'hexagon' ? 6 : divider === 'square' ? 4 : divider === 'twelve points' ? 12 : divisions;
+
+/** The head that has so many steps in a turn. */
+export const dividerOf = (steps: number): Divider =>
+  steps === 6 ? 'hexagon' : steps === 4 ? 'square' : steps === 12 ? 'twelve points' : 'knob';
 
 /** What one step is called across the bench. */
 export const stepName = (divider: string): string =>

@@ -20,6 +20,7 @@ import {
   readReadings,
   readRounds,
   readSeriesList,
+  readStands,
   readThreadList,
   readWayPrices,
   WAY_NAMES,
@@ -181,6 +182,15 @@ export const TEXTS = {
     read: (text) => {
       const rounds = readRounds(text);
       return rounds.ok ? good(rowByRow(text, /[|\n]/)) : rounds;
+    },
+    note: () => '',
+    rows: 3,
+  },
+  stands: {
+    says: 'where each foot stands: turns from the middle of its travel, clockwise plus',
+    read: (text) => {
+      const stands = readStands(text);
+      return stands.ok ? good(rowByRow(text, /[;\n]/)) : stands;
     },
     note: () => '',
     rows: 3,

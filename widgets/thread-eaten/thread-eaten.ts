@@ -33,7 +33,7 @@ const stateOf = (numbers: Numbers): Result<State> => {
   const pair = pairOf(numbers);
   if (!pair.ok) return pair;
   const { A, C, Delta } = pair.value;
-  const { w = 0, X_A = 0, X_C = 0 } = numbers.values;
+  const { S_w = 0, X_A = 0, X_C = 0 } = numbers.values;
   const ga = gain.of({ L: A.L, Delta });
   const gc = gain.of({ L: C.L, Delta });
   if (!ga.ok) return ga;
@@ -41,13 +41,13 @@ const stateOf = (numbers: Numbers): Result<State> => {
   const n = turnsAvailable.of({ X_A: mm(X_A), L_A: A.L, X_C: mm(X_C), L_C: C.L });
   if (!n.ok) return n;
   const S = stroke.of({ n_max: n.value.n_max, Delta });
-  const usesA = threadEaten.of({ w: mm(w), G: ga.value.G });
-  const usesC = threadEaten.of({ w: mm(w), G: gc.value.G });
+  const usesA = threadEaten.of({ w: mm(S_w), G: ga.value.G });
+  const usesC = threadEaten.of({ w: mm(S_w), G: gc.value.G });
   if (!S.ok) return S;
   if (!usesA.ok) return usesA;
   if (!usesC.ok) return usesC;
   return good({
-    wanted: Math.abs(w),
+    wanted: S_w,
     stroke: S.value.S,
     turns: n.value.n_max,
     gain: [ga.value.G, gc.value.G],
@@ -79,7 +79,7 @@ const draw = (numbers: Numbers, view: UnitView): Result<string> => {
     ),
   );
   return good(
-    `<div class="eaten-view" role="img" aria-label="Stroke wanted and thread used, to one scale">${bar('wanted', 'w', `stroke wanted: <b>${show(s.wanted, { shown: 'motion', digits: 3 }, view)}</b>`, s.wanted, undefined)}${rows.join('')}</div>`,
+    `<div class="eaten-view" role="img" aria-label="Stroke wanted and thread used, to one scale">${bar('wanted', 'S_w', `stroke wanted: <b>${show(s.wanted, { shown: 'motion', digits: 3 }, view)}</b>`, s.wanted, undefined)}${rows.join('')}</div>`,
   );
 };
 
@@ -87,7 +87,7 @@ export const threadEatenFigure: Widget = {
   name: 'thread-eaten',
   title: 'Thread used up by a stroke',
   threads: ['A', 'C'],
-  quantities: ['w', 'X_A', 'X_C'],
+  quantities: ['S_w', 'X_A', 'X_C'],
   choices: [],
   draw,
   says: (numbers, view) => {
