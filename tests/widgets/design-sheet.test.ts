@@ -135,10 +135,10 @@ describe('each check fails on the design that deserves it', () => {
     ['a tip that sinks', foot({ values: { e_w: 0.001 } }), /Sink of the tip, .*: 1\.470 µm; 1\.000 µm or less/],
     [
       'a coarse hand',
-      foot({ values: { theta: 0.5, e_w: 0.005 } }),
+      foot({ values: { theta_h: 0.5, e_w: 0.005 } }),
       /What a hand can set: 6\.963 µm; 5\.000 µm or less/,
     ],
-    ['lead errors', foot({ values: { w: 0.57 } }), /Lead error over the stroke, .*: 20\.1\d µm; 20\.00 µm or less/],
+    ['lead errors', foot({ values: { S_w: 0.57 } }), /Lead error over the stroke, .*: 20\.1\d µm; 20\.00 µm or less/],
     [
       'play',
       foot({ values: { W_c: 0, F_lo: -10 }, choices: { spring: 'no parts' } }),
@@ -167,7 +167,7 @@ const soft = (change: Parameters<typeof foot>[0] = {}): Numbers =>
     A: 'M8x1.25',
     C: '1/4-20',
     ...change,
-    values: { w: 0.06, s_w: 0.002, W_c: 50, F_hi: 10, k_s: 15, r_h: 8, kappa: 50, ...change.values },
+    values: { S_w: 0.06, s_w: 0.002, W_c: 50, F_hi: 10, k_s: 15, r_h: 8, kappa: 50, ...change.values },
     choices: { divider: 'twelve points', path: 'printed PLA', periodic: 'not measured', ...change.choices },
   });
 
@@ -210,7 +210,7 @@ describe('the verdict', () => {
 
   it('leaves stalling and the sum open until the periodic errors are measured', () => {
     // Two threads of 1 µm each make any pair under 4π µm a turn stall, measured or not.
-    const fine = (periodic: string) => foot({ A: 'M4x0.7', C: '8-36 UNF', values: { w: 0.01 }, choices: { periodic } });
+    const fine = (periodic: string) => foot({ A: 'M4x0.7', C: '8-36 UNF', values: { S_w: 0.01 }, choices: { periodic } });
     const open = sheetOf(fine('not measured'));
     expect(open.checks.map((c) => c.says('metric')).join(' ')).not.toMatch(/stall/);
     expect(open.unjudged.map((u) => u.name)).toEqual(

@@ -212,12 +212,12 @@ describe('other-ways', () => {
 
   it('takes a step that is over the wish by less than a hand is known, and says so; stroke and height have no such band', () => {
     // 1/4-100 moves 0.254 mm · 1.5/360 = 1.058 µm for the angle of the hand.
-    const verdict = (values: object) => row(asked({ S: mm(0.5), ...values }), 'plain screw').verdict;
-    expect(verdict({ s_w: mm(0.0011) })).toBe('does all that is wanted');
-    expect(verdict({ s_w: mm(0.00105) })).toBe('does all that is wanted, its step to within 5 %');
-    expect(verdict({ s_w: mm(0.001) })).toBe('too coarse: 1.00 µm was wanted');
-    expect(says(asked({ s_w: mm(0.00105) }))).toContain('plain screw');
-    const low = row(asked({ s_w: mm(0.0011), H_w: mm(8) }), 'plain screw');
+    const verdict = (values: object) => row(asked({ S_w: mm(0.5), ...values }), 'plain screw').verdict;
+    expect(verdict({ s_h: mm(0.0011) })).toBe('does all that is wanted');
+    expect(verdict({ s_h: mm(0.00105) })).toBe('does all that is wanted, its step to within 5 %');
+    expect(verdict({ s_h: mm(0.001) })).toBe('too coarse: 1.00 µm was wanted');
+    expect(says(asked({ s_h: mm(0.00105) }))).toContain('plain screw');
+    const low = row(asked({ s_h: mm(0.0011), H_w: mm(8) }), 'plain screw');
     expect(low.verdict).toMatch(/^too high/);
   });
 

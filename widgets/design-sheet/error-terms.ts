@@ -29,7 +29,7 @@ interface ErrorTerms {
 
 export const errorTerms = (numbers: Numbers, Delta: number, wanted: number, judge: Judge): ErrorTerms => {
   const { A, C } = numbers.threads as { A: Thread; C: Thread };
-  const { eps_A = 0, eps_C = 0, theta } = numbers.values;
+  const { eps_A = 0, eps_C = 0, theta_h: theta } = numbers.values;
   const leads = { L_C: C.L, eps_C: plain(eps_C), L_A: A.L, eps_A: plain(eps_A), Delta: mm(Delta) };
   const worst = worstLeadError.of(leads);
   const rss = rssLeadError.of(leads);
