@@ -210,7 +210,8 @@ describe('the verdict', () => {
 
   it('leaves stalling and the sum open until the periodic errors are measured', () => {
     // Two threads of 1 µm each make any pair under 4π µm a turn stall, measured or not.
-    const fine = (periodic: string) => foot({ A: 'M4x0.7', C: '8-36 UNF', values: { S_w: 0.01 }, choices: { periodic } });
+    const fine = (periodic: string) =>
+      foot({ A: 'M4x0.7', C: '8-36 UNF', values: { S_w: 0.01 }, choices: { periodic } });
     const open = sheetOf(fine('not measured'));
     expect(open.checks.map((c) => c.says('metric')).join(' ')).not.toMatch(/stall/);
     expect(open.unjudged.map((u) => u.name)).toEqual(
