@@ -1,13 +1,13 @@
 import { resolve } from 'node:path';
 import { defineConfig, type UserConfig } from 'vite';
-import { WIDGETS } from './widgets/catalogue.ts';
 import { RELATIONS } from './widgets/engine/index.ts';
-import { press } from './widgets/press/plugin.ts';
-import { withoutWords } from './widgets/press/slim.mjs';
+import { WIDGETS } from './widgets/site/catalogue.ts';
+import { press } from './widgets/site/plugin.ts';
+import { withoutWords } from './widgets/site/slim.mjs';
 
 const root = import.meta.dirname;
 
-/** The dev server, and the pages with the script they share; widgets/press/build.mjs builds the rest and then this. */
+/** The dev server, and the pages with the script they share; widgets/site/build.mjs builds the rest and then this. */
 export default defineConfig(
   (): UserConfig => ({
     root,
@@ -21,7 +21,7 @@ export default defineConfig(
       modulePreload: false,
       assetsInlineLimit: 0,
       rolldownOptions: {
-        input: { notebook: resolve(root, 'widgets/page/main.ts') },
+        input: { notebook: resolve(root, 'widgets/client/main.ts') },
         output: {
           format: 'iife',
           codeSplitting: false,

@@ -6,7 +6,7 @@ import { cpSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:f
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { chromium } from 'playwright-core';
-import { stylesOf } from '../../widgets/press/one-file.mjs';
+import { stylesOf } from '../../widgets/site/one-file.mjs';
 import { LAUNCH } from '../setup/chromium.mjs';
 import { median, notebook, serve } from './support.mjs';
 

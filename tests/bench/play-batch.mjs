@@ -52,7 +52,7 @@ export const title = 'A batch of assemblies';
 export async function bench(line) {
   const root = resolve(import.meta.dirname, '../..');
   const { playBatch, playBatchRun } = (
-    await runnerImport(resolve(root, 'widgets/engine/play-batch.ts'), { configFile: false, logLevel: 'error' })
+    await runnerImport(resolve(root, 'widgets/engine/play/play-batch.ts'), { configFile: false, logLevel: 'error' })
   ).module;
   const ours = {};
   for (const law of [{ kind: 'uniform' }, { kind: 'normal', Cp: 1.33, clipped: false }]) {

@@ -15,8 +15,8 @@ const COUNTS = (process.env.BENCH_CHAPTERS ?? '10,100,300').split(',').map(Numbe
 
 export const bench = async (line) => {
   const load = async (file) => (await runnerImport(join(root, file), { configFile: false, logLevel: 'error' })).module;
-  const { press } = await load('widgets/press/plugin.ts');
-  const { WIDGETS } = await load('widgets/catalogue.ts');
+  const { press } = await load('widgets/site/plugin.ts');
+  const { WIDGETS } = await load('widgets/site/catalogue.ts');
   const pages = async (count) => {
     const chapters = copies(count);
     const out = mkdtempSync(join(tmpdir(), 'pages-'));
@@ -34,7 +34,7 @@ export const bench = async (line) => {
         emptyOutDir: false,
         modulePreload: false,
         rolldownOptions: {
-          input: join(root, 'widgets/page/main.ts'),
+          input: join(root, 'widgets/client/main.ts'),
           output: { format: 'iife', codeSplitting: false },
         },
       },
@@ -44,7 +44,7 @@ export const bench = async (line) => {
     return took;
   };
   const files = readdirSync(join(root, 'chapters')).filter((name) => /^\d+-/.test(name));
-  const { pressChapter } = await load('widgets/press/chapter.ts');
+  const { pressChapter } = await load('widgets/site/chapter.ts');
   const from = performance.now();
   for (const name of files) pressChapter(name, readFileSync(join(root, 'chapters', name), 'utf8'), WIDGETS);
   line(

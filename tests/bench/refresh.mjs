@@ -14,8 +14,8 @@ const EDITS = 7;
 
 export const bench = async (line) => {
   const load = async (file) => (await runnerImport(join(root, file), { configFile: false, logLevel: 'error' })).module;
-  const { press } = await load('widgets/press/plugin.ts');
-  const { WIDGETS } = await load('widgets/catalogue.ts');
+  const { press } = await load('widgets/site/plugin.ts');
+  const { WIDGETS } = await load('widgets/site/catalogue.ts');
   const chapters = mkdtempSync(join(tmpdir(), 'chapters-'));
   cpSync(join(root, 'chapters'), chapters, { recursive: true });
   const server = await createServer({

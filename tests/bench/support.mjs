@@ -5,7 +5,7 @@ import { tmpdir } from 'node:os';
 import { extname, join, resolve } from 'node:path';
 import { gzipSync } from 'node:zlib';
 import { chromium } from 'playwright-core';
-import { buildNotebook } from '../../widgets/press/build.mjs';
+import { buildNotebook } from '../../widgets/site/build.mjs';
 import { LAUNCH } from '../setup/chromium.mjs';
 
 export const root = resolve(import.meta.dirname, '../..');

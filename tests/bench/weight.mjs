@@ -1,7 +1,7 @@
 /** What is sent, by file, packed as hosts pack it. */
 import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { stylesOf } from '../../widgets/press/one-file.mjs';
+import { stylesOf } from '../../widgets/site/one-file.mjs';
 import { gzipped, kB, notebook, packed } from './support.mjs';
 
 export const title = 'Weight, kB packed with gzip; aim: script of every page ≤ 60, a page with a plot ≤ 150';

@@ -4,8 +4,8 @@ import { tmpdir } from 'node:os';
 import { join, resolve } from 'node:path';
 import { createServer, type ViteDevServer } from 'vite';
 import { afterAll, beforeAll, expect, it } from 'vitest';
-import { WIDGETS } from '../../widgets/catalogue.ts';
-import { press } from '../../widgets/press/plugin.ts';
+import { WIDGETS } from '../../widgets/site/catalogue.ts';
+import { press } from '../../widgets/site/plugin.ts';
 import { fieldIn, figure, sentence, shown, type, useBrowser, words, written } from '../support/page.ts';
 
 const { visit } = useBrowser();

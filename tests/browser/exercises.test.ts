@@ -2,7 +2,7 @@
 import { unzipSync } from 'fflate';
 import type { Locator, Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
-import { answerText, type Item, itemAt } from '../../widgets/class/exercise.ts';
+import { answerText, type Item, itemAt } from '../../widgets/exercises/exercise.ts';
 import { BANK, EXERCISES } from '../support/bank.ts';
 import { needs } from '../support/engines.ts';
 import { asFiles, saved, settled, useBrowser, words } from '../support/page.ts';

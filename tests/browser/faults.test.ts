@@ -8,7 +8,7 @@ import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import type { Page } from 'playwright-core';
 import { afterAll, describe, expect, inject, it } from 'vitest';
-import { writeDesigns } from '../../widgets/shared/design-file.ts';
+import { writeDesigns } from '../../widgets/assembly/design-file.ts';
 import { needs } from '../support/engines.ts';
 import {
   asFiles,

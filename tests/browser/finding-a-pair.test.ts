@@ -1,6 +1,6 @@
 /** The chapter on finding a pair in a browser: the list answers the reader’s wish and drawer, rows open in the figures, empty answers say why. */
 import { describe, expect, it } from 'vitest';
-import type { Widget } from '../../widgets/shared/widget.ts';
+import type { Widget } from '../../widgets/figures/kit/widget.ts';
 import {
   beside,
   fieldIn,

@@ -4,7 +4,7 @@ import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import type { Page } from 'playwright-core';
 import { describe, expect, inject, it } from 'vitest';
-import { DESIGN_FORMAT } from '../../widgets/shared/design-file.ts';
+import { DESIGN_FORMAT } from '../../widgets/assembly/design-file.ts';
 import { needs } from '../support/engines.ts';
 import { asFiles, awake, fieldIn, figure, settled, shown, type, useBrowser, words } from '../support/page.ts';
 

@@ -18,7 +18,7 @@ import {
   veeSink,
   YIELD_FACTOR,
 } from '../../widgets/engine/index.ts';
-import { asRead } from '../../widgets/engine/say.ts';
+import { asRead } from '../../widgets/engine/kernel/say.ts';
 import { mechanicsRow } from '../support/mechanics.ts';
 import { reasonIn, valueIn } from '../support/results.ts';
 

@@ -9,7 +9,7 @@ import {
   periodicSlope,
   rssLeadError,
   worstLeadError,
-} from '../../widgets/engine/lead-error.ts';
+} from '../../widgets/engine/pair/lead-error.ts';
 
 const value = <T>(result: { ok: true; value: T } | { ok: false; reason: string }): T => {
   if (!result.ok) throw new Error(result.reason);

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { leastSquares } from '../../widgets/engine/least-squares.ts';
+import { leastSquares } from '../../widgets/engine/numerics/least-squares.ts';
 
 describe('leastSquares', () => {
   it('gives the textbook quadratic through five points (normal equations by hand)', () => {

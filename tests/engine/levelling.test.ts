@@ -14,7 +14,7 @@ import {
   tiltOf,
   turnsFor,
 } from '../../widgets/engine/index.ts';
-import { asRead } from '../../widgets/engine/say.ts';
+import { asRead } from '../../widgets/engine/kernel/say.ts';
 import { reasonIn, valueIn } from '../support/results.ts';
 import { seeded } from '../support/seeded.ts';
 

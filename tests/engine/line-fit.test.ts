@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { lineFit, slopeInterval, studentT } from '../../widgets/engine/index.ts';
-import { asRead } from '../../widgets/engine/say.ts';
+import { asRead } from '../../widgets/engine/kernel/say.ts';
 import norris from '../reference/nist-norris.json' with { type: 'json' };
 import { EIGHT_DIGITS, EIGHT_DIGITS_TAIL, ONE_TAIL, SCIPY, THREE_DECIMALS } from '../reference/student-t.ts';
 import { reasonIn, valueIn } from '../support/results.ts';

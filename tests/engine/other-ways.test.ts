@@ -10,7 +10,7 @@ import {
   type Workshop,
   wedgeRise,
 } from '../../widgets/engine/index.ts';
-import { asRead } from '../../widgets/engine/say.ts';
+import { asRead } from '../../widgets/engine/kernel/say.ts';
 import { reasonIn, valueIn } from '../support/results.ts';
 
 type Point = readonly [number, number, number];

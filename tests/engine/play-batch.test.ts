@@ -2,6 +2,8 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { mm } from '../../widgets/engine/index.ts';
+import { asRead } from '../../widgets/engine/kernel/say.ts';
+import { fillUniform, randomState } from '../../widgets/engine/numerics/random.ts';
 import {
   type BatchLaw,
   LARGEST_BATCH,
@@ -11,9 +13,7 @@ import {
   playBatch,
   playBatchRun,
   quantiles,
-} from '../../widgets/engine/play-batch.ts';
-import { fillUniform, randomState } from '../../widgets/engine/random.ts';
-import { asRead } from '../../widgets/engine/say.ts';
+} from '../../widgets/engine/play/play-batch.ts';
 
 const zones = (d2min: number, d2max: number, D2min: number, D2max: number): PitchZones => ({
   d2min: mm(d2min),

@@ -17,7 +17,7 @@ import {
   tilt,
   tipFloat,
   turnsLost,
-} from '../../widgets/engine/play.ts';
+} from '../../widgets/engine/play/play.ts';
 import limits from '../reference/thread-limits.json' with { type: 'json' };
 import { reasonIn } from '../support/results.ts';
 

@@ -1,8 +1,15 @@
 /** The seeded generator against published output of its authors' programs, and its two laws against their moments. */
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { fillNormal, fillUniform, nextWord, randomState, splitmix64, uniform } from '../../widgets/engine/random.ts';
-import { asRead } from '../../widgets/engine/say.ts';
+import { asRead } from '../../widgets/engine/kernel/say.ts';
+import {
+  fillNormal,
+  fillUniform,
+  nextWord,
+  randomState,
+  splitmix64,
+  uniform,
+} from '../../widgets/engine/numerics/random.ts';
 
 // Output of the authors' xoshiro128starstar.c (version 1.1) from state {1, 2, 3, 4}, as published in the tests of
 // rand_xoshiro (rust-random/rngs, rand_xoshiro/src/xoshiro128starstar.rs).

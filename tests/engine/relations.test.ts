@@ -15,7 +15,7 @@ import {
   type SymbolName,
   symbolFact,
 } from '../../widgets/engine/index.ts';
-import { inBase, pointAt, withUnits } from '../../widgets/press/points.ts';
+import { inBase, pointAt, withUnits } from '../../widgets/site/points.ts';
 import { admissible, anywhere, corners } from '../support/points.ts';
 import { reasonIn } from '../support/results.ts';
 

@@ -1,7 +1,7 @@
 /** How numbers, names and pasted text stand in the engine's sentences. */
 import { describe, expect, it } from 'vitest';
 import { quoted } from '../../widgets/engine/index.ts';
-import { asRead, listed, say } from '../../widgets/engine/say.ts';
+import { asRead, listed, say } from '../../widgets/engine/kernel/say.ts';
 
 describe('say', () => {
   for (const [x, digits, text] of [

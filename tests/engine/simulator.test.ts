@@ -14,7 +14,7 @@ import {
   type SimulatorSettings,
   settleFlanks,
   simulate,
-} from '../../widgets/engine/simulator.ts';
+} from '../../widgets/engine/play/simulator.ts';
 
 const thread = (h: 1 | -1, L: number, play: number, more: Partial<SimulatedThread> = {}): SimulatedThread => ({
   h,

@@ -5,7 +5,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { preview } from 'vite';
 import type { TestProject } from 'vitest/node';
-import { buildNotebook } from '../../widgets/press/build.mjs';
+import { buildNotebook } from '../../widgets/site/build.mjs';
 import { servedTo } from '../support/served.ts';
 
 declare module 'vitest' {

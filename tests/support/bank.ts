@@ -1,8 +1,8 @@
 /** The bank of the chapters as they stand, and one small bank that never changes. */
-import { type Bank, makeBank } from '../../widgets/class/bank.ts';
-import type { Exercise } from '../../widgets/class/exercise.ts';
-import { readExercise } from '../../widgets/press/exercise-block.ts';
-import { ledger } from '../../widgets/press/mistake.ts';
+import { type Bank, makeBank } from '../../widgets/exercises/bank.ts';
+import type { Exercise } from '../../widgets/exercises/exercise.ts';
+import { readExercise } from '../../widgets/site/exercise-block.ts';
+import { ledger } from '../../widgets/site/mistake.ts';
 import { blocksOf, CHAPTERS } from './chapters.ts';
 
 /** Reads a block as the press does; its mistakes are thrown, since these tests are about sound ones. */

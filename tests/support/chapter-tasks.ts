@@ -28,7 +28,7 @@ import {
   type Thread,
   writeRounds,
 } from '../../widgets/engine/index.ts';
-import { neighbourOf } from '../../widgets/shared/thread-step.ts';
+import { neighbourOf } from '../../widgets/input/thread-step.ts';
 import { CHAPTERS } from './chapters.ts';
 import { valueIn } from './results.ts';
 

@@ -1,9 +1,9 @@
 /** The chapters as they stand, and chapters made up for a test, pressed with every widget. */
 import { readdirSync, readFileSync } from 'node:fs';
 import { resolve } from 'node:path';
-import { WIDGETS } from '../../widgets/catalogue.ts';
-import { type Pressed, pressChapter } from '../../widgets/press/chapter.ts';
-import type { Mistake } from '../../widgets/press/mistake.ts';
+import { WIDGETS } from '../../widgets/site/catalogue.ts';
+import { type Pressed, pressChapter } from '../../widgets/site/chapter.ts';
+import type { Mistake } from '../../widgets/site/mistake.ts';
 
 export const FOLDER = resolve(import.meta.dirname, '../../chapters');
 

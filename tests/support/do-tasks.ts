@@ -1,7 +1,7 @@
 /** Goes through the tasks of the chapters with one way of working, and reads what comes of them. */
 import type { Locator, Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
-import { WIDGETS } from '../../widgets/catalogue.ts';
+import { WIDGETS } from '../../widgets/site/catalogue.ts';
 import { type Hands, TASKS, type Task } from './chapter-tasks.ts';
 import { figure, sentence, settled, shown, type Visit } from './page.ts';
 

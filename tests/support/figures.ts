@@ -1,6 +1,7 @@
 /** Numbers for widgets as a reader could have typed them, and small readers of the pictures that come out. */
 import fc from 'fast-check';
 import { parseHTML } from 'linkedom';
+import type { Numbers } from '../../widgets/assembly/numbers.ts';
 import {
   METRIC_SERIES,
   readThread,
@@ -9,11 +10,10 @@ import {
   type Thread,
   UNIFIED_SERIES,
 } from '../../widgets/engine/index.ts';
-import { CHOICES, type ChoiceName } from '../../widgets/shared/choices.ts';
-import { UNIT_VIEWS } from '../../widgets/shared/format.ts';
-import type { Numbers } from '../../widgets/shared/numbers.ts';
-import { TEXTS, type TextName } from '../../widgets/shared/texts.ts';
-import type { Widget } from '../../widgets/shared/widget.ts';
+import type { Widget } from '../../widgets/figures/kit/widget.ts';
+import { CHOICES, type ChoiceName } from '../../widgets/input/choices.ts';
+import { UNIT_VIEWS } from '../../widgets/input/format.ts';
+import { TEXTS, type TextName } from '../../widgets/input/texts.ts';
 import { CHAPTERS } from './chapters.ts';
 import { valueIn } from './results.ts';
 

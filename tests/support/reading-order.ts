@@ -1,6 +1,6 @@
 /** A page as a screen reader goes through it, from the tree of the browser (Chromium’s developer protocol). */
 import type { Page } from 'playwright-core';
-import { WIDGETS } from '../../widgets/catalogue.ts';
+import { WIDGETS } from '../../widgets/site/catalogue.ts';
 
 interface Node {
   readonly nodeId: string;

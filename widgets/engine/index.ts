@@ -7,22 +7,11 @@ import {
   threeReadingLead,
   twoReadingDoubt,
   twoReadingLead,
-} from './calibration.ts';
-import { ballOnFlat, contactModulus, firstYield, veeForce, veeSink } from './contact.ts';
-import { coreLoad } from './core-load.ts';
-import { gain, netLead, netMotion, relativeMotion, slippedLead, turnedMotion, windUp } from './differential.ts';
-import { logCreep, thermalGrowth, warming } from './drift.ts';
-import {
-  backwardRun,
-  jointAmplitude,
-  jointSlope,
-  localRate,
-  mostPeriodic,
-  periodicError,
-  waveAllRound,
-  waveLean,
-  waveThrough,
-} from './drunken-thread.ts';
+} from './calibration/calibration.ts';
+import { ballOnFlat, contactModulus, firstYield, veeForce, veeSink } from './contact/contact.ts';
+import { logCreep, thermalGrowth, warming } from './contact/drift.ts';
+import { ballInterference } from './contact/pressed-ball.ts';
+import { shankStiffness, twoInSeries } from './contact/stiffness.ts';
 import {
   climbingTorque,
   collarMeanDiameter,
@@ -37,9 +26,27 @@ import {
   stickSlip,
   threadEfficiency,
   yieldingTorque,
-} from './effort.ts';
-import { engagementLeft, midMark, usableThread } from './engagement.ts';
-import { forceChain, guideFriction, preloadForLife, preloadNeeded } from './force-chain.ts';
+} from './force/effort.ts';
+import { forceChain, guideFriction, preloadForLife, preloadNeeded } from './force/force-chain.ts';
+import { lockSlop, lockSlopMotion, lockStiffness, lockWindUp, stringStiffness, stringTorque } from './force/lock.ts';
+import { jointShare, retainedForce, separationLoad, springForce } from './force/preload.ts';
+import { effort, loadForTorque, loweringTorque, raisingTorque, slopeMetA, slopeMetC } from './force/slope-met.ts';
+import type { AnyRelation } from './kernel/relation.ts';
+import { footCorrection, oneFootLift, turnsFor, weightOnFeet } from './levelling/levelling.ts';
+import { planeHeight, planeRises, planeTilt } from './levelling/plane.ts';
+import { gain, netLead, netMotion, relativeMotion, slippedLead, turnedMotion, windUp } from './pair/differential.ts';
+import {
+  backwardRun,
+  jointAmplitude,
+  jointSlope,
+  localRate,
+  mostPeriodic,
+  periodicError,
+  waveAllRound,
+  waveLean,
+  waveThrough,
+} from './pair/drunken-thread.ts';
+import { engagementLeft, midMark, usableThread } from './pair/engagement.ts';
 import {
   diameterEquivalent,
   leastRate,
@@ -49,12 +56,11 @@ import {
   rssLeadError,
   trueNetLead,
   worstLeadError,
-} from './lead-error.ts';
-import { footCorrection, oneFootLift, turnsFor, weightOnFeet } from './levelling.ts';
-import { lockSlop, lockSlopMotion, lockStiffness, lockWindUp, stringStiffness, stringTorque } from './lock.ts';
-import { largestNutRoot, leastRoot, nestedWall, printedLines, thinSide } from './nesting.ts';
-import { ballLift, leverMotion, wedgeRise } from './other-ways.ts';
-import { planeHeight, planeRises, planeTilt } from './plane.ts';
+} from './pair/lead-error.ts';
+import { largestNutRoot, leastRoot, nestedWall, printedLines, thinSide } from './pair/nesting.ts';
+import { divisionsFor, perAngle, perStep, stepsFor, wantedNetLead } from './pair/resolution.ts';
+import { roundingError } from './pair/rounding.ts';
+import { stroke, threadEaten, turnsAvailable } from './pair/travel.ts';
 import {
   axialPlay,
   axialPlayA,
@@ -70,17 +76,10 @@ import {
   tilt,
   tipFloat,
   turnsLost,
-} from './play.ts';
-import { jointShare, retainedForce, separationLoad, springForce } from './preload.ts';
-import { ballInterference } from './pressed-ball.ts';
-import type { AnyRelation } from './relation.ts';
-import { divisionsFor, perAngle, perStep, stepsFor, wantedNetLead } from './resolution.ts';
-import { roundingError } from './rounding.ts';
-import { liftFree, liftHeld } from './side-push.ts';
-import { effort, loadForTorque, loweringTorque, raisingTorque, slopeMetA, slopeMetC } from './slope-met.ts';
-import { leadForAngle, longArmFor, stepDown, wedgeFor } from './step-down.ts';
-import { shankStiffness, twoInSeries } from './stiffness.ts';
-import { shareOfThread, tapDrill } from './tap-drill.ts';
+} from './play/play.ts';
+import { liftFree, liftHeld } from './play/side-push.ts';
+import { coreLoad } from './thread/core-load.ts';
+import { shareOfThread, tapDrill } from './thread/tap-drill.ts';
 import {
   advance,
   lead,
@@ -92,77 +91,78 @@ import {
   rootDiameter,
   threadHeight,
   turnsFromAngle,
-} from './thread.ts';
-import { diameterStepMean, isoDeviationG, isoNutPitchTolerance, isoPitchTolerance } from './tolerance-iso.ts';
-import { unifiedAllowanceRule, unifiedPitchToleranceRule } from './tolerance-unified.ts';
-import { stroke, threadEaten, turnsAvailable } from './travel.ts';
-import { ballPush, feltAtTip, leverBending, leverPush, pushBetweenBalls, wedgePush } from './ways-under-load.ts';
-import { bestWire, overWires, pitchDiameterOverWires, wireSlope } from './wires.ts';
+} from './thread/thread.ts';
+import { diameterStepMean, isoDeviationG, isoNutPitchTolerance, isoPitchTolerance } from './thread/tolerance-iso.ts';
+import { unifiedAllowanceRule, unifiedPitchToleranceRule } from './thread/tolerance-unified.ts';
+import { bestWire, overWires, pitchDiameterOverWires, wireSlope } from './thread/wires.ts';
+import { ballLift, leverMotion, wedgeRise } from './ways/other-ways.ts';
+import { leadForAngle, longArmFor, stepDown, wedgeFor } from './ways/step-down.ts';
+import { ballPush, feltAtTip, leverBending, leverPush, pushBetweenBalls, wedgePush } from './ways/ways-under-load.ts';
 
-export * from './calibration.ts';
-export * from './contact.ts';
-export * from './core-load.ts';
-export * from './designated-limits.ts';
-export * from './designation.ts';
-export * from './differential.ts';
-export * from './drift.ts';
-export * from './drunken-thread.ts';
-export * from './effort.ts';
-export * from './elliptic.ts';
-export * from './engagement.ts';
-export * from './even-friction.ts';
-export * from './fit.ts';
-export * from './flanks.ts';
-export * from './force-chain.ts';
-export * from './fraction.ts';
-export * from './in-steps.ts';
-export * from './kinematic-coupling.ts';
-export * from './lead-error.ts';
-export * from './levelling.ts';
-export * from './levelling-room.ts';
-export * from './levelling-table.ts';
-export * from './line-fit.ts';
-export * from './lock.ts';
-export * from './nesting.ts';
-export * from './other-ways.ts';
-export * from './pair-catalogue.ts';
-export * from './pair-filters.ts';
-export * from './pair-row.ts';
-export * from './pair-search.ts';
-export * from './pair-short.ts';
-export * from './pair-verdict.ts';
-export * from './parts-list.ts';
-export * from './plane.ts';
-export * from './play.ts';
-export * from './play-batch.ts';
-export * from './practice-rig.ts';
-export * from './preload.ts';
-export * from './pressed-ball.ts';
-export * from './quantity.ts';
-export * from './random.ts';
-export * from './readings-table.ts';
-export * from './relation.ts';
-export * from './resolution.ts';
-export * from './result.ts';
-export * from './rounding.ts';
-export { listed } from './say.ts';
-export * from './series.ts';
-export * from './side-push.ts';
-export * from './simulator.ts';
-export * from './slope-met.ts';
-export * from './step-down.ts';
-export * from './stiffness.ts';
-export * from './symbols.ts';
-export * from './tap-drill.ts';
-export * from './thread.ts';
-export * from './thread-list.ts';
-export * from './tolerance.ts';
-export * from './tolerance-iso.ts';
-export * from './tolerance-unified.ts';
-export * from './travel.ts';
-export * from './way-prices.ts';
-export * from './ways-under-load.ts';
-export * from './wires.ts';
+export * from '../input/designation.ts';
+export * from '../input/levelling-table.ts';
+export * from '../input/parts-list.ts';
+export * from '../input/readings-table.ts';
+export * from '../input/thread-list.ts';
+export * from '../input/way-prices.ts';
+export * from './calibration/calibration.ts';
+export * from './calibration/practice-rig.ts';
+export * from './contact/contact.ts';
+export * from './contact/drift.ts';
+export * from './contact/pressed-ball.ts';
+export * from './contact/stiffness.ts';
+export * from './force/effort.ts';
+export * from './force/even-friction.ts';
+export * from './force/flanks.ts';
+export * from './force/force-chain.ts';
+export * from './force/lock.ts';
+export * from './force/preload.ts';
+export * from './force/slope-met.ts';
+export * from './kernel/in-steps.ts';
+export * from './kernel/quantity.ts';
+export * from './kernel/relation.ts';
+export * from './kernel/result.ts';
+export { listed } from './kernel/say.ts';
+export * from './kernel/symbols.ts';
+export * from './levelling/kinematic-coupling.ts';
+export * from './levelling/levelling.ts';
+export * from './levelling/levelling-room.ts';
+export * from './levelling/plane.ts';
+export * from './numerics/elliptic.ts';
+export * from './numerics/line-fit.ts';
+export * from './numerics/random.ts';
+export * from './pair/differential.ts';
+export * from './pair/drunken-thread.ts';
+export * from './pair/engagement.ts';
+export * from './pair/fraction.ts';
+export * from './pair/lead-error.ts';
+export * from './pair/nesting.ts';
+export * from './pair/pair-catalogue.ts';
+export * from './pair/pair-filters.ts';
+export * from './pair/pair-row.ts';
+export * from './pair/pair-search.ts';
+export * from './pair/pair-short.ts';
+export * from './pair/pair-verdict.ts';
+export * from './pair/resolution.ts';
+export * from './pair/rounding.ts';
+export * from './pair/travel.ts';
+export * from './play/play.ts';
+export * from './play/play-batch.ts';
+export * from './play/side-push.ts';
+export * from './play/simulator.ts';
+export * from './thread/core-load.ts';
+export * from './thread/designated-limits.ts';
+export * from './thread/fit.ts';
+export * from './thread/series.ts';
+export * from './thread/tap-drill.ts';
+export * from './thread/thread.ts';
+export * from './thread/tolerance.ts';
+export * from './thread/tolerance-iso.ts';
+export * from './thread/tolerance-unified.ts';
+export * from './thread/wires.ts';
+export * from './ways/other-ways.ts';
+export * from './ways/step-down.ts';
+export * from './ways/ways-under-load.ts';
 
 /** Every relation, in teaching order. Chapters name them by `name`; the command line lists them. */
 export const RELATIONS: readonly AnyRelation[] = [

@@ -1,0 +1,56 @@
+/** What is said of a prediction, and where it stands beside the answer, for anything that a field lets through. */
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { judgePrediction } from '../../widgets/client/prediction-words.ts';
+import { type SymbolName, symbolFact } from '../../widgets/engine/index.ts';
+import { UNIT_VIEWS, type UnitView } from '../../widgets/input/format.ts';
+import { picture } from '../support/figures.ts';
+
+/** The prediction of the net lead of the Foot. */
+const FOOT = { answer: 0.0875, digits: 4, slips: [{ value: 3.0875, says: 'You added the leads.' }] };
+const judge = (typed: number, model = FOOT, name: SymbolName = 'Delta', view: UnitView = 'metric') =>
+  judgePrediction(typed, model, symbolFact(name), view);
+const plain = (text: string) => text.replace(/\u00a0/g, ' ');
+
+describe('a prediction', () => {
+  for (const [typed, verdict] of [
+    [0.0875, 'Yes: 87.50 µm.'],
+    [-0.0875, 'Right amount, other way: you said −87.5 µm, it is 87.50 µm.'],
+    [0.1, 'You said 100 µm; it is 87.50 µm, not far off.'],
+    [0.002, 'You said 2 µm; it is 87.50 µm, 44 times more.'],
+    [3.0875, 'You said 3.0875 mm; it is 87.50 µm. You added the leads.'],
+    [-120, 'You said −120 mm; it is 87.50 µm, 1400 times less.'],
+    [0, 'You said it does not move; it moves 87.50 µm.'],
+    // Written as nought, so judged as nought.
+    [1e-320, 'You said it does not move; it moves 87.50 µm.'],
+    [-1e-30, 'You said it does not move; it moves 87.50 µm.'],
+    [1e-9, 'You said 0.000001 µm; it is 87.50 µm, more than a million times more.'],
+  ] as const)
+    it(`of ${typed} mm is told: ${verdict}`, () => expect(plain(judge(typed).verdict)).toBe(verdict));
+
+  it('of nothing where nothing moves is not said to be of a motion', () => {
+    const turnsLost = { answer: 0.429, digits: 3, slips: [] };
+    expect(plain(judge(0, turnsLost, 'n_j').verdict)).toBe('You said 0 turns; it is 0.429 turns.');
+  });
+
+  it('of any size is told in words without an exponent, and stands on a scale of a few ticks', () => {
+    const size = fc
+      .integer({ min: -323, max: 2 })
+      .chain((e) => fc.integer({ min: -9, max: 9 }).map((m) => m * 10 ** e));
+    fc.assert(
+      fc.property(size, fc.constantFrom(...UNIT_VIEWS), (typed, view) => {
+        const { verdict, scale = '' } = judge(typed, FOOT, 'Delta', view);
+        expect(verdict).not.toMatch(/\de[+−-]?\d|\?|NaN|Infinity/);
+        expect(verdict.length).toBeLessThan(160);
+        expect(scale).not.toMatch(/NaN|Infinity|undefined/);
+        const svg = picture(scale);
+        expect(svg.querySelectorAll('.tick').length).toBeLessThanOrEqual(9);
+        for (const mark of [...(scale.match(/d="M([\d.]+) 38l|cx="([\d.]+)"/g) ?? [])]) {
+          const at = Number(/[\d.]+/.exec(mark)?.[0]);
+          expect(at).toBeGreaterThanOrEqual(20);
+          expect(at).toBeLessThanOrEqual(380);
+        }
+      }),
+    );
+  });
+});

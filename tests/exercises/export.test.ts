@@ -1,0 +1,303 @@
+/**
+ * Exports, read back and scored by a small player of QTI written from the standard: the right value, both edges, just outside and
+ * each known slip of every item. The structure is checked here against what the standard asks of an item and a package; no
+ * schema is run.
+ */
+import { strFromU8, unzipSync } from 'fflate';
+import { parseHTML } from 'linkedom';
+import { describe, expect, it } from 'vitest';
+import { judge } from '../../widgets/exercises/judge.ts';
+import { zipped } from '../../widgets/exercises/package.ts';
+import { type PaperLine, setBank } from '../../widgets/exercises/paper.ts';
+import { bankCsv, type QtiVersion, qtiFiles } from '../../widgets/exercises/qti.ts';
+import { BANK } from '../support/bank.ts';
+
+const LINES = setBank(BANK, new Map(BANK.chapters.map((c) => [c.slug, 10])), 'export');
+
+type Xml = ReturnType<typeof parseXml>;
+const parseXml = (text: string) => {
+  expect(text.startsWith('<?xml version="1.0" encoding="UTF-8"?>\n')).toBe(true);
+  wellFormed(text);
+  const { document } = parseHTML('<html></html>');
+  const parser = new (document.defaultView as unknown as { DOMParser: typeof DOMParser }).DOMParser();
+  return parser.parseFromString(text, 'text/xml').documentElement as Element;
+};
+
+/** Every tag that opens closes in its order; no bare & or <. */
+const wellFormed = (text: string): void => {
+  const open: string[] = [];
+  for (const [, close = '', name = '', rest = ''] of text
+    .replace(/<\?.*?\?>/, '')
+    .matchAll(/<(\/?)([\w-]+)([^<>]*)>/g)) {
+    if (close) expect(open.pop()).toBe(name);
+    else if (!rest.endsWith('/')) open.push(name);
+    if (!close)
+      expect(
+        rest
+          .replace(/\s+[\w:-]+="[^"<&]*(?:&#?\w+;[^"<&]*)*"/g, '')
+          .replace('/', '')
+          .trim(),
+      ).toBe('');
+  }
+  expect(open).toEqual([]);
+  expect(text.replace(/&#?\w+;/g, '')).not.toContain('&');
+};
+
+/** In 3.0 every name has the prefix qti- and hyphens for capitals. */
+const namesOf = (version: QtiVersion) => (name: string) =>
+  version === '2.1' ? name : `qti-${name.replace(/[A-Z]/g, (c) => `-${c.toLowerCase()}`)}`;
+const attributesOf = (version: QtiVersion) => (name: string) =>
+  version === '2.1' ? name : name.replace(/[A-Z]/g, (c) => `-${c.toLowerCase()}`);
+
+const kids = (e: Xml): Xml[] => [...e.children];
+
+/** Checks the structure of an item and gives what it does with a response: its score. */
+const readItem = (text: string, version: QtiVersion) => {
+  const [tag, attribute] = [namesOf(version), attributesOf(version)];
+  const root = parseXml(text);
+  expect(root.tagName).toBe(tag('assessmentItem'));
+  expect(root.getAttribute('xmlns')).toBe(
+    version === '2.1' ? 'http://www.imsglobal.org/xsd/imsqti_v2p1' : 'http://www.imsglobal.org/xsd/imsqtiasi_v3p0',
+  );
+  expect(root.getAttribute('identifier')).toMatch(/^[A-Za-z_][\w.-]*$/);
+  for (const name of ['title', 'adaptive', 'timeDependent']) expect(root.getAttribute(attribute(name))).toBeTruthy();
+  // In this order, as the content model of an item has it.
+  expect(kids(root).map((k) => k.tagName)).toEqual(
+    ['responseDeclaration', 'outcomeDeclaration', 'outcomeDeclaration', 'itemBody', 'responseProcessing'].map(tag),
+  );
+  const [response, score, most, body, processing] = kids(root);
+  if (!response || !score || !most || !body || !processing) throw new Error('parts');
+  for (const [declaration, id] of [
+    [response, 'RESPONSE'],
+    [score, 'SCORE'],
+    [most, 'MAXSCORE'],
+  ] as const) {
+    expect(declaration.getAttribute('identifier')).toBe(id);
+    expect(declaration.getAttribute('cardinality')).toBe('single');
+    expect(declaration.getAttribute(attribute('baseType'))).toBe('float');
+  }
+  const values = (of: Xml, part: string) =>
+    [...of.querySelectorAll(`${tag(part)} > ${tag('value')}`)].map((v) => v.textContent ?? '');
+  const [correct = '', ...others] = values(response, 'correctResponse');
+  expect(others).toEqual([]);
+  const entries = [...body.querySelectorAll(tag('textEntryInteraction'))];
+  expect(entries.length).toBe(1);
+  expect(entries[0]?.getAttribute(attribute('responseIdentifier'))).toBe('RESPONSE');
+  expect(entries[0]?.parentElement?.tagName.toLowerCase()).toBe('p');
+  return {
+    id: root.getAttribute('identifier') ?? '',
+    stem: body.textContent?.replace(/\s+/g, ' ').trim() ?? '',
+    correct,
+    highest: [score.getAttribute(attribute('normalMaximum')), ...values(most, 'defaultValue')].map(Number),
+    score: (typed: string, round?: (x: number) => number): number =>
+      played(processing, typed, Number(values(score, 'defaultValue')[0]), version, round),
+  };
+};
+
+/** A float as the standard has it in a response: digits with a point, nothing beside them. */
+const FLOAT = /^[+-]?(?:\d+\.?\d*|\.\d+)(?:[eE][+-]?\d+)?$/;
+
+/**
+ * What response processing leaves in SCORE, by the standard’s own rules: an operator of NULL is NULL, `and` is false where
+ * anything is false, and the first branch that is true is taken. What the rules here do not know is an error, not a guess.
+ */
+const played = (
+  processing: Xml,
+  typed: string,
+  start: number,
+  version: QtiVersion,
+  round: (x: number) => number = (x) => x,
+): number => {
+  const tag = namesOf(version);
+  const float = (text: string) => (FLOAT.test(text) ? round(Number(text)) : null);
+  const held = new Map<string, number | null>([
+    ['RESPONSE', float(typed)],
+    ['SCORE', start],
+  ]);
+  const both = (e: Xml, rule: (a: number, b: number) => boolean): boolean | null => {
+    expect(e.children.length).toBe(2);
+    const [a, b] = kids(e).map(worth);
+    return typeof a === 'number' && typeof b === 'number' ? rule(a, b) : null;
+  };
+  const worth = (e: Xml): number | boolean | null => {
+    const id = e.getAttribute('identifier') ?? '';
+    switch (e.tagName) {
+      case tag('variable'):
+        if (!held.has(id)) throw new Error(`no variable ${id}`);
+        return held.get(id) ?? null;
+      case tag('baseValue'):
+        expect(e.getAttribute(attributesOf(version)('baseType'))).toBe('float');
+        expect(e.textContent).toMatch(FLOAT);
+        return float(e.textContent ?? '');
+      case tag('gte'):
+        return both(e, (a, b) => a >= b);
+      case tag('lte'):
+        return both(e, (a, b) => a <= b);
+      case tag('and'): {
+        const all = kids(e).map(worth);
+        return all.includes(false) ? false : all.includes(null) ? null : true;
+      }
+      default:
+        throw new Error(`this player has no rule for ${e.tagName}`);
+    }
+  };
+  for (const condition of kids(processing)) {
+    expect(condition.tagName).toBe(tag('responseCondition'));
+    expect(kids(condition).map((k) => k.tagName)).toEqual([tag('responseIf')]);
+    const [test, ...rules] = kids(kids(condition)[0] as Xml);
+    if (!test || worth(test) !== true) continue;
+    for (const rule of rules) {
+      expect(rule.tagName).toBe(tag('setOutcomeValue'));
+      held.set(rule.getAttribute('identifier') ?? '', worth(kids(rule)[0] as Xml) as number | null);
+    }
+  }
+  return held.get('SCORE') ?? Number.NaN;
+};
+
+const edges = ({ item: { accepted } }: PaperLine) => {
+  const text = (x: number) => x.toFixed(accepted.decimals);
+  const step = 10 ** -accepted.decimals;
+  return {
+    inside: [text(accepted.low), text(accepted.high)],
+    outside: [text(accepted.low - step), text(accepted.high + step)],
+  };
+};
+
+for (const version of ['2.1', '3.0'] as const)
+  describe(`the question bank as QTI ${version}`, () => {
+    const files = qtiFiles(LINES, version, BANK.version);
+    const back = unzipSync(zipped(files));
+    const paths = Object.keys(files).filter((f) => f !== 'imsmanifest.xml');
+    /** Files stand in the order of the lines; that each belongs to its line is seen from the question in it. */
+    const itemOf = (line: PaperLine) =>
+      readItem(strFromU8(back[paths[LINES.indexOf(line)] ?? ''] ?? new Uint8Array()), version);
+
+    it('comes back from its zip as it went in, with its manifest at the root', () => {
+      expect(Object.keys(back).sort()).toEqual(Object.keys(files).sort());
+      for (const [path, text] of Object.entries(files)) expect(strFromU8(back[path] ?? new Uint8Array())).toBe(text);
+      expect(zipped(files)).toEqual(zipped(files));
+    });
+
+    it('has a manifest that lists each file once, by the type of its version', () => {
+      const manifest = parseXml(files['imsmanifest.xml'] ?? '');
+      expect(kids(manifest).map((k) => k.tagName)).toEqual(['metadata', 'organizations', 'resources']);
+      const resources = [...manifest.querySelectorAll('resource')];
+      expect(resources.map((r) => r.getAttribute('href')).sort()).toEqual([...paths].sort());
+      const type = version === '2.1' ? 'imsqti_item_xmlv2p1' : 'imsqti_item_xmlv3p0';
+      for (const r of resources) {
+        expect(r.getAttribute('type')).toBe(type);
+        expect(r.querySelector('file')?.getAttribute('href')).toBe(r.getAttribute('href'));
+        expect(r.getAttribute('identifier')).toMatch(/^[A-Za-z_][\w.-]*$/);
+      }
+      expect(new Set(resources.map((r) => r.getAttribute('identifier'))).size).toBe(resources.length);
+    });
+
+    it('scores 1 for the right value and both edges, 0 just outside, the other way and for each known slip', () => {
+      let slips = 0;
+      for (const line of LINES) {
+        const read = itemOf(line);
+        const { item } = line;
+        const { inside, outside } = edges(line);
+        // A player may keep its floats in 64 bits or in 32.
+        for (const round of [(x: number) => x, Math.fround]) {
+          for (const typed of [
+            read.correct,
+            String(item.amount),
+            item.amount.toPrecision(item.exercise.digits),
+            item.amount.toPrecision(item.exercise.digits + 2),
+            item.amount.toExponential(item.exercise.digits),
+            ...inside,
+          ])
+            expect(read.score(typed, round), `${line.key} ${typed}`).toBe(1);
+          for (const typed of [...outside, String(-item.amount), '0', ''])
+            expect(read.score(typed, round), `${line.key} ${typed}`).toBe(0);
+        }
+        for (const { amount, says } of item.slips) {
+          expect(read.score(String(amount)), `${line.key} ${says}`).toBe(0);
+          expect(read.score(amount.toPrecision(item.exercise.digits)), `${line.key} ${says}`).toBe(0);
+          slips++;
+        }
+        expect(read.stem).toContain(item.question.replace(/\s+/g, ' '));
+        if (item.exercise.unit !== '1') expect(read.stem.endsWith(` ${item.exercise.unit}`)).toBe(true);
+      }
+      expect(LINES.length).toBeGreaterThanOrEqual(100);
+      expect(slips).toBeGreaterThan(500);
+    });
+
+    it('takes a negative answer, such as −416.67, rounded to a whole number or written to four decimals, and gives 0 for a unit, a comma or a long minus', () => {
+      const line = LINES.find(({ item }) => Math.abs(item.amount) > 100 && item.amount < 0 && item.amount % 1 !== 0);
+      if (!line) throw new Error('no negative answer');
+      const read = itemOf(line);
+      const { amount, exercise } = line.item;
+      for (const typed of [amount.toFixed(0), amount.toFixed(2), amount.toFixed(4)])
+        expect(read.score(typed), typed).toBe(1);
+      const text = amount.toFixed(2);
+      for (const typed of [`${text} ${exercise.unit}`, text.replace('.', ','), text.replace('-', '−')]) {
+        expect(read.score(typed), typed).toBe(0);
+        // The notebook’s own fields take all three, so the question must say what it takes here.
+        expect(judge(line.item, typed).kind, typed).toBe('right');
+      }
+      for (const said of [/unit/, /point/, /hyphen/]) expect(read.stem).toMatch(said);
+    });
+
+    it('states the highest score of each item, and reaches it', () => {
+      for (const line of LINES) {
+        const read = itemOf(line);
+        expect(read.highest).toEqual([1, 1]);
+        expect(read.score(read.correct)).toBe(1);
+      }
+    });
+
+    it('keeps an exercise asked a second time apart from one whose name ends alike', () => {
+      const [line] = LINES;
+      if (!line) throw new Error('no line');
+      const keys = ['foot-turn', 'foot-turn#2', 'foot-turn-2', 'foot-turn#12', 'foot-turn#1', 'foot-turn-12'];
+      const packed = qtiFiles(
+        keys.map((key) => ({ ...line, key })),
+        version,
+        BANK.version,
+      );
+      expect(Object.keys(packed).length).toBe(keys.length + 1);
+      const ids = Object.entries(packed).flatMap(([path, text]) =>
+        path === 'imsmanifest.xml'
+          ? [...parseXml(text).querySelectorAll('resource')].map((r) => r.getAttribute('identifier'))
+          : [readItem(text, version).id],
+      );
+      expect(new Set(ids).size).toBe(2 * keys.length);
+    });
+  });
+
+describe('the question bank as CSV', () => {
+  const rows = bankCsv(LINES)
+    .trimEnd()
+    .split('\r\n')
+    .map((row) => [...row.matchAll(/"((?:[^"]|"")*)"(?:,|$)/g)].map((m) => (m[1] ?? '').replace(/""/g, '"')));
+
+  it('has a row an item under its heads, ten cells each', () => {
+    expect(rows.length).toBe(LINES.length + 1);
+    for (const row of rows) expect(row.length).toBe(10);
+  });
+  it('states answer and interval, between which lie no slips', () => {
+    for (const [i, line] of LINES.entries()) {
+      const [key, , question = '', unit, answer, low, high] = rows[i + 1] ?? [];
+      const { item } = line;
+      expect(key).toBe(line.key);
+      expect(question).toContain(item.question);
+      expect(unit).toBe(item.exercise.unit === '1' ? '' : item.exercise.unit);
+      expect(Math.abs(Number(answer) / item.amount - 1)).toBeLessThan(0.005);
+      expect([low, high]).toEqual(edges(line).inside);
+      const inside = (x: number) => x >= Number(low) && x <= Number(high);
+      expect(inside(Number(answer)) && inside(item.amount)).toBe(true);
+      for (const typed of edges(line).outside) expect(inside(Number(typed))).toBe(false);
+      for (const { amount } of item.slips) expect(inside(amount)).toBe(false);
+    }
+  });
+  it('shows what begins like a formula as text', () => {
+    const [line] = LINES;
+    if (!line) throw new Error('no line');
+    expect(bankCsv([{ ...line, key: '=cmd()' }])).toContain(`\r\n"'=cmd()",`);
+  });
+  it('begins no cell of words with what a spreadsheet takes for a formula', () => {
+    for (const row of rows) for (const at of [0, 1, 2, 8, 9]) expect(row[at]).not.toMatch(/^[=+@\t-]/);
+  });
+});

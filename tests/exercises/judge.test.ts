@@ -1,0 +1,191 @@
+/** A typed answer: its unit, its slip, and what can’t be read. */
+import { describe, expect, it } from 'vitest';
+import { itemAt } from '../../widgets/exercises/exercise.ts';
+import { acceptedInterval, within } from '../../widgets/exercises/interval.ts';
+import { judge } from '../../widgets/exercises/judge.ts';
+import { fnv1a64 } from '../../widgets/exercises/seed.ts';
+import { evaluateSlip } from '../../widgets/exercises/slip-formula.ts';
+import { exerciseFrom, mistakesOf, PAIR, SMALL } from '../support/bank.ts';
+import { valueIn } from '../support/results.ts';
+
+const pair = SMALL.chapters[0]?.exercises[0];
+if (!pair) throw new Error('no exercise');
+// M10×1.5 with 3/8-16, one turn: 87.5 µm.
+const item = valueIn(itemAt(pair, [1, 1, 1]));
+
+describe('judge(87.5 µm, …)', () => {
+  for (const [text, kind, says] of [
+    ['87.5 um', 'right', /^Right: 87\.5 µm\. Accepted: 86\.62 to 88\.38 µm\.$/],
+    ['87,5 µm', 'right', /Right/],
+    ['87.5', 'right', /Right/],
+    ['0.0875 mm', 'right', /Right/],
+    ['3.44 thou', 'right', /Right/],
+    ['34.4 tenths', 'right', /Right/],
+    ['3,44 thou', 'right', /Right/],
+    ['86.62', 'right', /Right/],
+    ['88.38', 'right', /Right/],
+    ['86.61', 'wrong', /not far off: a little too small/],
+    ['88.39', 'wrong', /not far off: a little too large/],
+    ['-87.5', 'other way', /the other way/],
+    ['−87,5 µm', 'other way', /the other way/],
+    ['3.0875 mm', 'slip', /You added the leads/],
+    ['1.5875 mm', 'slip', /One pitch only/],
+    ['1.59 mm', 'slip', /One pitch only/],
+    ['-1.59 mm', 'slip', /One pitch only/],
+    ['34.4 thou', 'slip', /ten times too much: a decimal point/],
+    ['3.44 tenths', 'slip', /a tenth of it: a decimal point/],
+    ['2222.5', 'slip', /25\.4 times too much/],
+    ['3.445', 'slip', /25\.4 times too little/],
+    ['87.5 mm', 'slip', /thousand times too much/],
+    ['0.0875', 'slip', /thousandth of it/],
+    ['0', 'wrong', /not nought/],
+    ['500', 'wrong', /too large/],
+    ['2', 'wrong', /too small\.$/],
+    ['-2', 'wrong', /too small an amount, and the other way/],
+    ['', 'unread', /^Nothing was typed/],
+    ['   ', 'unread', /^Nothing was typed/],
+    ['1e999', 'unread', /too large a number/],
+    ['1e300', 'wrong', /too large/],
+    ['NaN', 'unread', /not a number/],
+    ['Infinity', 'unread', /not a number/],
+    ['87.5 N', 'unread', /in N; this takes mm, µm, in, thou, tenths/],
+    ['87.5°', 'unread', /in °; this takes/],
+    ['87.5 parsec', 'unread', /not one used here/],
+    ['<b>87.5</b>', 'unread', /not a number/],
+    ['9'.repeat(5000), 'unread', /5000 characters/],
+  ] as const)
+    it(`${text.slice(0, 20)} is ${kind}`, () => {
+      const verdict = judge(item, text);
+      expect(verdict.says.replace(/\u00a0/g, ' ')).toMatch(says);
+      expect(verdict.kind).toBe(kind);
+      if (['slip', 'wrong', 'other way'].includes(kind))
+        expect(verdict.says, 'does not give the answer away').not.toMatch(/87\.5\D*µm/);
+    });
+});
+
+describe('a slip by ten or a thousand', () => {
+  const asked = (unit: string) => {
+    const exercise = exerciseFrom('exercise tried: Tried', PAIR.replace('in µm', `in ${unit}`));
+    const { slips, amount } = valueIn(itemAt(exercise, [1, 1, 1]));
+    const says = (factor: number) => slips.find((s) => Math.abs(s.amount / amount / factor - 1) < 1e-9)?.says ?? '';
+    return [10, 0.1, 1000, 1e-3].map(says);
+  };
+  const INCH = /thou|tenths|\binch/;
+  for (const unit of ['µm', 'mm'])
+    it(`asked in ${unit} speaks of the point and the prefix, not of an inch and its parts`, () => {
+      const [more, less, thousand, thousandth] = asked(unit);
+      for (const says of [more, less]) expect(says).toMatch(/decimal point/);
+      for (const says of [thousand, thousandth]) expect(says).toMatch(/prefix/);
+      // “A thousand times” and “a tenth of it” are the factors themselves.
+      for (const says of [more, less, thousand, thousandth]) expect(says?.replace(/^[^:]*:/, '')).not.toMatch(INCH);
+    });
+  for (const unit of ['thou', 'tenths'])
+    it(`asked in ${unit} speaks of thou and tenths, and of no prefix, which they have not`, () => {
+      const [more, less, thousand, thousandth] = asked(unit);
+      for (const says of [more, less]) expect(says).toMatch(/: .*thou.*tenths/);
+      for (const says of [thousand, thousandth]) expect(says).toMatch(/: .*inch/);
+      for (const says of [more, less, thousand, thousandth]) expect(says).not.toMatch(/prefix/);
+    });
+});
+
+describe('acceptedInterval', () => {
+  // Worked by hand from the rule: max(1 %, half a unit of the last digit), edges out to one digit more.
+  const cases = [
+    { amount: 87.5, digits: 3, low: 86.62, high: 88.38 },
+    { amount: 87.5, digits: 2, low: 86.6, high: 88.4 },
+    { amount: -87.5, digits: 3, low: -88.38, high: -86.62 },
+    { amount: 1.04, digits: 2, low: 0.99, high: 1.09 },
+    { amount: 1000, digits: 3, low: 990, high: 1010 },
+    { amount: 0.05, digits: 2, low: 0.0495, high: 0.0505 },
+  ];
+  for (const { amount, digits, low, high } of cases)
+    it(`of ${amount} to ${digits} digits is ${low} to ${high}`, () => {
+      const interval = acceptedInterval(amount, digits);
+      expect(interval.low).toBeCloseTo(low, 9);
+      expect(interval.high).toBeCloseTo(high, 9);
+      expect(within(low, interval) && within(high, interval)).toBe(true);
+    });
+});
+
+it('fnv1a64 gives the published values', () => {
+  // Landon Curt Noll's test vectors of FNV-1a, 64 bits (from memory).
+  expect(fnv1a64('').toString(16)).toBe('cbf29ce484222325');
+  expect(fnv1a64('a').toString(16)).toBe('af63dc4c8601ec8c');
+  expect(fnv1a64('foobar').toString(16)).toBe('85944171f73967e8');
+});
+
+describe('a slip’s formula', () => {
+  for (const [formula, value] of [
+    ['1 + 2*3', 7],
+    ['-(1 + 2)*3', -9],
+    ['2^3^0 - 1', 1],
+    ['-2^2', -4],
+    ['8/4/2', 1],
+    ['10 - 4 - 3', 3],
+    ['round(1.5875, 2)', 1.59],
+    ['round(1.5875, 1)', 1.6],
+    ['sqrt(9) + abs(-1)', 4],
+    ['x*pi/x - pi', 0],
+    ['tan(atan(0.5))', 0.5],
+    ['1.5e-3*2', 0.003],
+  ] as const)
+    it(`${formula} is ${value}`, () => expect(valueIn(evaluateSlip(formula, { x: 2 }))).toBeCloseTo(value, 12));
+  for (const [formula, says] of [
+    ['', 'breaks off'],
+    ['1 +', 'breaks off'],
+    ['(1 + 2', 'never closed'],
+    ['1 2', 'can’t be read from “2” on'],
+    ['y + 1', '“y” is neither'],
+    ['constructor', 'is neither'],
+    ['1/0', 'no value'],
+    ['sqrt(0 - 1)', 'no value'],
+    ['1 ; 2', 'can’t be read from “;” on'],
+  ] as const)
+    it(`“${formula}” is refused`, () => {
+      const read = evaluateSlip(formula, {});
+      expect(read.ok ? '' : read.reason).toContain(says);
+    });
+});
+
+describe('an exercise block', () => {
+  it('that is sound has no mistake', () => expect(mistakesOf(PAIR)).toEqual([]));
+  it('with a slip just outside the interval that rounds into it is refused', () => {
+    const slip = (times: number) =>
+      mistakesOf(PAIR.replace('3 digits', '2 digits').replace('(L_C + L_A)*n', `answer*${times}`)).join();
+    expect(slip(1.011)).toContain('so it can’t be told from it');
+    expect(slip(1.2)).toBe('');
+  });
+  for (const [what, from, to, says] of [
+    ['a step with an expected value', 'net-lead #', 'net-lead = 87.5 µm #', '6: “= 87.5 µm” is too much'],
+    ['an unknown unit', 'in µm,', 'in cubits,', '8: “answer in cubits, 3 digits” can’t be read'],
+    [
+      'a unit of another kind',
+      'in µm,',
+      'in N,',
+      '7: The last step gives motion of the carried part, which is not asked in N',
+    ],
+    ['one digit', '3 digits', '1 digits', 'with 2 to 6 digits'],
+    ['no hint', 'hint Subtract {A} from {C}.', '', 'needs a question'],
+    ['no slip', /slip .*\n/g, '', 'needs a question'],
+    ['a slip without words', ' # You added the leads.', '', '9: A slip says what went wrong'],
+    ['a slip that is right', '(L_C + L_A)*n', '(L_C - L_A)*n', 'gives the right answer, so it can’t be told from it'],
+    ['two slips that are one', '(L_C + L_A)*n', 'L_C*n', 'always gives what the slip'],
+    ['a slip of an unknown name', '(L_C + L_A)*n', 'L_B*n', 'has no value in any item'],
+    ['a slip of an unknown relation', 'net-motion(Delta', 'no-such(Delta', '“no-such” is not a relation'],
+    ['a place without a pool', 'by {n}', 'by {m}', '“{m}” in the exercise “tried” has no pool'],
+    ['a pool that is not told', 'by {n}', 'on', 'does not tell n'],
+    ['an option that can’t be read', 'M12x1.75', 'M12x', '2: thread A: Read “M12x'],
+    ['an option twice', 'M12x1.75', 'M10x1.5', '2: The pool of thread A holds an option twice'],
+    ['a pool twice', 'thread C', 'thread A', '3: “A” has a pool already'],
+    ['an option out of bounds', '2 turns', '9999 turns', '4: n: '],
+    ['too few items', /one of (M8|5|1).*/g, '$1', ''],
+    ['an answer of nought', /thread C = .*/, 'thread C = M10x1.5', ''],
+  ] as const)
+    it(`with ${what} is refused with a sentence`, () => {
+      const body = PAIR.replace(from, to);
+      expect(body).not.toBe(PAIR);
+      const mistakes = mistakesOf(body).join('\n');
+      expect(mistakes).not.toBe('');
+      expect(mistakes).toContain(says);
+    });
+});

@@ -1,0 +1,327 @@
+/** The design sheet against the engine, question by question, and its checks in both outcomes. */
+import { readdirSync, readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { describe, expect, it } from 'vitest';
+import type { Numbers } from '../../widgets/assembly/numbers.ts';
+import { readThread } from '../../widgets/engine/index.ts';
+import { designSheet } from '../../widgets/figures/design-sheet/design-sheet.ts';
+import { AT, verdictOf } from '../../widgets/figures/design-sheet/judge.ts';
+import { workSheet } from '../../widgets/figures/design-sheet/work.ts';
+import { fitSection } from '../../widgets/figures/fit-section/fit-section.ts';
+import { FOLDER } from '../support/chapters.ts';
+import { attribute, picture, pointsOf, textOf } from '../support/figures.ts';
+import { reasonIn, valueIn } from '../support/results.ts';
+
+const thread = (text: string) => valueIn(readThread(text));
+const foot = (
+  change: Partial<{ values: Numbers['values']; choices: Numbers['choices']; A: string; C: string }> = {},
+): Numbers => ({
+  threads: { A: thread(change.A ?? 'M10x1.5-6H/6g'), C: thread(change.C ?? '3/8-16 UNC-2B/2A') },
+  values: {
+    k_d: 50,
+    S_w: 0.3,
+    s_w: 0.015,
+    e_w: 0.02,
+    l_A: 20,
+    b_A: 20,
+    l_C: 20,
+    b_C: 20,
+    q_e: 1,
+    t_l: 0.8,
+    theta_h: Math.PI / 120,
+    eps_A: 0.001,
+    eps_C: 0.001,
+    a_A: 0.001,
+    a_C: 0.001,
+    W_c: 20,
+    F_lo: 0,
+    F_hi: 30,
+    F_0: 20,
+    k_s: 1,
+    F_g: 5,
+    mu: 0.15,
+    r_h: 12,
+    kappa: 50000,
+    R: 3.175,
+    l: 40,
+    Delta_T: 2,
+    ...change.values,
+  },
+  choices: {
+    arrangement: 'in line',
+    assembly: 'both at mid-range',
+    periodic: 'measured',
+    divider: 'hexagon',
+    spring: 'base and carried',
+    action: 'pulls',
+    attitude: 'upright',
+    seat: 'hardened ball steel',
+    path: 'steel',
+    ...change.choices,
+  },
+  texts: { parts: 'stud: 2 × 1,20; ball: 0.35; guide post' },
+});
+const sheetOf = (numbers: Numbers) => valueIn(workSheet(numbers));
+const failed = (numbers: Numbers) =>
+  sheetOf(numbers)
+    .checks.filter((c) => !c.passed)
+    .map((c) => c.says('metric'));
+
+describe('the sheet of the Foot', () => {
+  it('says what the chapters say of it', () => {
+    const rows = new Map(
+      designSheet
+        .table(foot(), 'metric')
+        .rows.map(([, name = '', value = '']) => [name, value.replace(/\u00a0/g, ' ')]),
+    );
+    expect(rows.get('per turn, clockwise')).toBe('87.50 µm');
+    expect(rows.get('per flat (6 a turn)')).toBe('14.58 µm');
+    // Thread C keeps 9.525 of 20 mm: 10.475/1.5875 turns of 87.5 µm.
+    expect(rows.get('turns between the stops')).toBe('6.60 turns');
+    expect(rows.get('stroke')).toBe('577.4 µm');
+    // Half of 10 mm and of 10.475 mm, over the leads.
+    expect(rows.get('mark: back A out from home')).toBe('3.33 turns');
+    expect(rows.get('mark: back C out from home')).toBe('3.30 turns');
+    // Play from published limits (from memory), chapter 6: 37.5 to 365.8 µm for both threads, 4.18 turns.
+    expect(rows.get('lost on reversal without preload, at most')).toBe('4.18 turns, 25.1 flats');
+    // ±0.1 % independent on the Foot: 2.5 % root sum square, 3.53 % worst, of 300 µm.
+    expect(rows.get('the same, root sum square')).toBe('7.49 µm');
+    expect(rows.get('lead error over the stroke, worst case')).toBe('10.6 µm');
+    // 40 mm of steel, 11.5e-6 per kelvin, 2 K.
+    expect(rows.get('grows with that warmth')).toBe('0.9200 µm');
+    expect(failed(foot())).toEqual([]);
+  });
+
+  it('keeps what grows with travel apart, and leaves play out where the threads are seated', () => {
+    const { budget } = sheetOf(foot());
+    expect(budget.seated).toBe(true);
+    expect(budget.fixed.map((t) => t.name)).not.toContain('play, on reversal');
+    expect(budget.growing.every((t) => t.name.startsWith('lead error'))).toBe(true);
+    const twice = sheetOf(foot({ values: { S_w: 0.5 } })).budget;
+    expect((twice.growing[0]?.size ?? 0) / (budget.growing[0]?.size ?? 1)).toBeCloseTo(5 / 3, 9);
+    expect(twice.fixed).toEqual(budget.fixed);
+  });
+
+  it('counts play where nothing holds the threads to one flank', () => {
+    const loose = foot({ values: { W_c: 0, F_lo: -10 }, choices: { spring: 'no parts' } });
+    const { budget } = sheetOf(loose);
+    expect(budget.seated).toBe(false);
+    expect(budget.fixed[0]?.name).toBe('play, on reversal');
+    expect(budget.fixed[0]?.size).toBeCloseTo(0.3658, 4);
+  });
+});
+
+describe('each check fails on the design that deserves it', () => {
+  const CASES: [name: string, numbers: Numbers, says: RegExp][] = [
+    ['a step too coarse', foot({ values: { s_w: 0.01 } }), /One flat moves 14\.58 µm; 10\.00 µm or less was wanted/],
+    ['a stroke too long', foot({ values: { S_w: 2 } }), /stroke of 577\.4 µm; 2\.000 mm was wanted/],
+    ['a thread that lets go', foot({ values: { F_lo: -500 } }), /^Thread A lets go/],
+    [
+      'a wall too thin',
+      foot({ A: 'M12x1.5', C: 'M8x1.25', choices: { arrangement: 'nested' }, values: { t_l: 1 } }),
+      /wall of the sleeve is 0\.79\d* mm/,
+    ],
+    [
+      'a sleeve that can’t be',
+      foot({ A: 'M12x1.75', C: 'M10x1.5', choices: { arrangement: 'nested' } }),
+      /does not go inside/,
+    ],
+    ['a motion that stalls', foot({ values: { a_A: 0.01, a_C: 0.01 } }), /stalls or runs back/],
+    ['a seat that dents', foot({ choices: { seat: 'aluminium 6061-T6' } }), /begins to yield/],
+    ['printed plastic under load', foot({ choices: { path: 'printed PLA' } }), /path of the load are printed PLA/],
+    ['lengths that leave no travel', foot({ values: { l_A: 9 } }), /leaves nothing to travel: lengthen the screw/],
+    ['a soft lock', foot({ values: { kappa: 500 } }), /Wind-up of the lock, .*: 52\.\d* µm; 20\.00 µm or less/],
+    ['much warmth', foot({ values: { Delta_T: 50 } }), /Warmth: 23\.00 µm; 20\.00 µm or less was wanted/],
+    ['a tip that sinks', foot({ values: { e_w: 0.001 } }), /Sink of the tip, .*: 1\.470 µm; 1\.000 µm or less/],
+    [
+      'a coarse hand',
+      foot({ values: { theta_h: 0.5, e_w: 0.005 } }),
+      /What a hand can set: 6\.963 µm; 5\.000 µm or less/,
+    ],
+    ['lead errors', foot({ values: { S_w: 0.57 } }), /Lead error over the stroke, .*: 20\.1\d µm; 20\.00 µm or less/],
+    [
+      'play',
+      foot({ values: { W_c: 0, F_lo: -10 }, choices: { spring: 'no parts' } }),
+      /Play, on reversal: 365\.8 µm; 20/,
+    ],
+    ['a sum', foot({ values: { e_w: 0.015 } }), /Together at the far end, .*: 17\.\d\d µm; 15\.00 µm or less/],
+    ['a load that turns it', foot({ C: '3/8-16 UNC LH', values: { mu: 0 } }), /turns the part by itself/],
+  ];
+  it.each(CASES)('%s', (_name, numbers, says) => {
+    expect(
+      failed(numbers)
+        .join('\n')
+        .replace(/\u00a0/g, ' '),
+    ).toMatch(says);
+  });
+
+  it('refuses equal leads in words, and draws no sheet', () => {
+    expect(reasonIn(workSheet(foot({ C: 'M8x1.5' })))).toContain('two leads are equal');
+    expect(designSheet.draw(foot({ C: 'M8x1.5' }), 'metric').ok).toBe(false);
+  });
+});
+
+/** A lock as soft as a printed tongue on a fine pair, and printed parts that carry. */
+const soft = (change: Parameters<typeof foot>[0] = {}): Numbers =>
+  foot({
+    A: 'M8x1.25',
+    C: '1/4-20',
+    ...change,
+    values: { S_w: 0.06, s_w: 0.002, W_c: 50, F_hi: 10, k_s: 15, r_h: 8, kappa: 50, ...change.values },
+    choices: { divider: 'twelve points', path: 'printed PLA', periodic: 'not measured', ...change.choices },
+  });
+
+describe('the verdict', () => {
+  it('fails a fine pair whose lock winds up by more than its stroke, and printed plastic that carries', () => {
+    const sheet = sheetOf(soft());
+    const windUp = sheet.budget.fixed.find((t) => t.name.startsWith('wind-up'));
+    expect((windUp?.size ?? 0) * 1000).toBeCloseTo(311.2, 1);
+    expect((windUp?.size ?? 0) / sheet.perStep).toBeCloseTo(186.7, 0);
+    expect(windUp?.size).toBeGreaterThan(sheet.fit.ok ? sheet.fit.value.travel.stroke : Number.POSITIVE_INFINITY);
+    const said = failed(soft()).join(' ');
+    expect(said).toMatch(/Wind-up of the lock/);
+    expect(said).toMatch(/printed PLA/);
+    expect(said).toMatch(/Together at the far end/);
+  });
+
+  it('counts what passed among what was judged, and what was not judged, and never says all', () => {
+    for (const numbers of [foot(), soft()]) {
+      const sheet = sheetOf(numbers);
+      expect(verdictOf(sheet)).toBe(
+        `${sheet.checks.filter((c) => c.passed).length} of ${sheet.checks.length} judged passed; ${sheet.unjudged.length} not judged.`,
+      );
+      expect(sheet.unjudged.length).toBeGreaterThan(10);
+      expect(valueIn(designSheet.draw(numbers, 'metric'))).not.toMatch(/\ball\b[^<]*passed/i);
+      expect(designSheet.says(numbers, 'metric')).toContain(verdictOf(sheet));
+    }
+  });
+
+  it('holds every term of the budget against the accuracy wanted, or says why not', () => {
+    for (const numbers of [foot(), soft(), foot({ values: { F_lo: -10, W_c: 0 }, choices: { spring: 'no parts' } })]) {
+      const { budget, checks, unjudged } = sheetOf(numbers);
+      const judged = checks.map((c) => c.says('metric').toLowerCase());
+      for (const { name } of [...budget.fixed, ...budget.growing])
+        expect(judged.filter((said) => said.startsWith(`${name}:`))).toHaveLength(1);
+      expect(
+        judged.some((said) => said.startsWith('together')) || unjudged.some((u) => u.name.startsWith('together')),
+      ).toBe(true);
+    }
+  });
+
+  it('leaves stalling and the sum open until the periodic errors are measured', () => {
+    // Two threads of 1 µm each make any pair under 4π µm a turn stall, measured or not.
+    const fine = (periodic: string) =>
+      foot({ A: 'M4x0.7', C: '8-36 UNF', values: { S_w: 0.01 }, choices: { periodic } });
+    const open = sheetOf(fine('not measured'));
+    expect(open.checks.map((c) => c.says('metric')).join(' ')).not.toMatch(/stall/);
+    expect(open.unjudged.map((u) => u.name)).toEqual(
+      expect.arrayContaining(['whether the motion stalls', 'together at the far end, if all add up']),
+    );
+    expect(failed(fine('measured')).join(' ')).toMatch(/stalls or runs back/);
+    // From crest to trough of both waves: 2·(1 + 1) µm.
+    const swing = sheetOf(fine('measured')).budget.fixed.find((t) => t.name.startsWith('periodic'));
+    expect(swing?.size).toBeCloseTo(0.004, 9);
+  });
+
+  it('does not pass a sum with a term missing, and fails it where the rest is too much already', () => {
+    const sum = (numbers: Numbers) => sheetOf(numbers).checks.filter((c) => c.says('metric').startsWith('Together'));
+    expect(sum(foot()).map((c) => c.passed)).toEqual([true]);
+    expect(sum(foot({ choices: { periodic: 'not measured' } }))).toEqual([]);
+    expect(sum(foot({ choices: { periodic: 'not measured' }, values: { e_w: 0.012 } })).map((c) => c.passed)).toEqual([
+      false,
+    ]);
+  });
+
+  it('counts weight at the tip only as far as the adjuster stands on it', () => {
+    const most = (attitude: string) =>
+      sheetOf(foot({ choices: { attitude }, values: { F_lo: 10, W_c: 20 } }))
+        .checks.find((c) => /begins to yield/.test(c.says('metric')))
+        ?.says('metric')
+        .replace(/\u00a0/g, ' ');
+    expect(most('upright')).toMatch(/carries 50\.0 N/);
+    expect(most('on its side')).toMatch(/carries 30\.0 N/);
+  });
+
+  it('leads from every point left open to a heading that is there', () => {
+    for (const at of Object.values(AT)) {
+      const [page = '', anchor] = at.split('.html#');
+      const file = readdirSync(FOLDER).find((name) => name.endsWith(`-${page}.md`)) ?? '';
+      const headings = readFileSync(join(FOLDER, file), 'utf8').matchAll(/^## (.*)$/gm);
+      expect(
+        [...headings].map(([, text = '']) => encodeURIComponent(text.toLowerCase().replaceAll(' ', '-'))),
+      ).toContain(anchor);
+    }
+  });
+});
+
+describe('one design', () => {
+  it('has the stroke, turns and marks of the chapter on fit', () => {
+    for (const numbers of [
+      foot(),
+      soft(),
+      soft({ values: { l_A: 30, b_C: 12 } }),
+      foot({ choices: { assembly: 'A at mid-range, C home' } }),
+      foot({ A: 'M12x1.5', C: 'M8x1.25', values: { l_C: 24, b_C: 12 }, choices: { arrangement: 'nested' } }),
+      foot({ choices: { arrangement: 'one spindle, two nuts' } }),
+    ]) {
+      const rows = new Map(designSheet.table(numbers, 'metric').rows.map(([, name = '', value = '']) => [name, value]));
+      const [, turns, size, unit] =
+        /(\S+)\sturns? and (\S+)\s(µm|mm) of stroke/.exec(
+          fitSection.says({ ...numbers, values: { ...numbers.values, n: 0 } }, 'metric'),
+        ) ?? [];
+      const [stroke = '', in_ = ''] = (rows.get('stroke') ?? '').split(/\s/);
+      expect(Number(Number(stroke).toPrecision(3))).toBe(Number(size));
+      expect(in_).toBe(unit);
+      expect(rows.get('turns between the stops')?.split(/\s/)[0]).toBe(turns);
+    }
+  });
+
+  const drawn = (numbers: Numbers) => picture(valueIn(designSheet.draw(numbers, 'metric')));
+  const ends = (document: Document, symbol: string) =>
+    pointsOf(attribute(document, `[data-sym="${symbol}"] .between`, 'd').replace(/V(\S+)/, 'L0 $1')).map(([, y]) => y);
+  const length = (document: Document, symbol: string) =>
+    Math.abs((ends(document, symbol)[1] ?? 0) - (ends(document, symbol)[0] ?? 0));
+
+  it('is drawn with its own lengths, each dimensioned as stated and no other', () => {
+    for (const arrangement of ['in line', 'nested', 'one spindle, two nuts']) {
+      const lengths = { l_A: 40, b_A: 16, l_C: 26, b_C: 14 };
+      const document = drawn(foot({ A: 'M12x1.5', C: 'M8x1.25', values: lengths, choices: { arrangement } }));
+      const scale = length(document, 'l_A') / 40;
+      for (const [symbol, mm] of Object.entries(lengths)) {
+        expect(length(document, symbol) / scale).toBeCloseTo(mm, 1);
+        expect(textOf(document, `[data-sym="${symbol}"] text`)).toContain(`${mm}.0`);
+      }
+      expect(document.querySelectorAll('.sheet-drawing [data-sym]')).toHaveLength(4);
+      expect(document.querySelector('.sheet-drawing')?.textContent).not.toMatch(/in all/);
+    }
+  });
+
+  it('stands in the middle of its travel, however it was put together', () => {
+    // Screw and nut of thread A are equally long: the end of the screw is as far above the bottom of its nut as it is out from home.
+    const document = drawn(foot({ choices: { assembly: 'A at mid-range, C home' } }));
+    const scale = length(document, 'l_A') / 20;
+    const { clockwise, anticlockwise } = valueIn(
+      sheetOf(foot({ choices: { assembly: 'A at mid-range, C home' } })).fit,
+    ).travel;
+    const out = 5 - 1.5 * ((clockwise.n + anticlockwise.n) / 2);
+    expect((Math.max(...ends(document, 'b_A')) - Math.max(...ends(document, 'l_A'))) / scale).toBeCloseTo(out, 1);
+  });
+
+  it('with other lengths, or another ball, is another drawing', () => {
+    const svg = (values: Numbers['values']) => drawn(soft({ values })).querySelector('.sheet-drawing')?.outerHTML;
+    const kinds = [{}, { l_A: 30 }, { b_A: 30 }, { l_C: 90 }, { b_C: 90 }, { R: 5 }];
+    expect(new Set(kinds.map(svg)).size).toBe(kinds.length);
+  });
+});
+
+describe('the parts on the sheet', () => {
+  const sum = (parts: string) =>
+    picture(valueIn(designSheet.draw({ ...foot(), texts: { parts } }, 'metric'))).querySelector(
+      '[aria-label=Parts] tbody tr:last-child',
+    )?.textContent;
+  it('are summed with a word on those without a price', () => {
+    expect(sum('stud: 2 × 1.20; ball: 0.35')).toBe('together2.75');
+    expect(sum('stud: 2 × 1.20; ball: 0.35; guide post')).toBe('together, 2 of 3 lines; 1 has no price2.75');
+    expect(sum('stud; ball')).toBe('togetherno price');
+  });
+});

@@ -1,0 +1,138 @@
+/**
+ * One sign and one name for a flank in every figure: the same threads under the same forces are laid side by side in the chapter on
+ * play, in the force chain, on the practice rig and on the design sheet.
+ */
+import { describe, expect, it } from 'vitest';
+import type { Numbers } from '../../widgets/assembly/numbers.ts';
+import type { Widget } from '../../widgets/figures/kit/widget.ts';
+import { WIDGETS } from '../../widgets/site/catalogue.ts';
+import { attribute, numbersOf, picture, pointsOf, textOf } from '../support/figures.ts';
+import { valueIn } from '../support/results.ts';
+
+const THREADS = { A: 'M10x1.5-6H/6g', C: '3/8-16 UNC-2B/2A' };
+const figureOf = (name: string): Widget => {
+  const found = WIDGETS.get(name);
+  if (!found) throw new Error(`no widget ${name}`);
+  return found;
+};
+const drawn = (name: string, numbers: Numbers): Document => picture(valueIn(figureOf(name).draw(numbers, 'metric')));
+const plainly = (text: string): string => text.replace(/\u00a0/g, ' ');
+
+/** Thread, force across it in N, and the flank that touches, named with its part. */
+interface Seen {
+  readonly force: number;
+  readonly flank: string;
+}
+const seenIn = (text: string): Seen => ({
+  force: Number(/([+−]?[\d.]+) N/.exec(plainly(text))?.[1]?.replace('−', '-').replace('+', '')),
+  flank: /(?:pressed|pulled) flank of the \w+ part(?= touches)/.exec(text)?.[0] ?? 'none',
+});
+/** Which way the line of contact falls across the picture: the ridge is that of the turned part in both. */
+const slopeOf = (d: string): number => {
+  const [[, y0] = [0, 0], [, y1] = [0, 0]] = pointsOf(d);
+  return Math.sign(y1 - y0);
+};
+
+const LOADS = [
+  // Upright, 8 N of weight above, 0.6 N of turned part and a spring that draws that to the base with 4.4 N.
+  {
+    load: 0,
+    A: { force: 13, flank: 'pressed flank of the turned part' },
+    C: { force: 8, flank: 'pressed flank of the carried part' },
+  },
+  {
+    load: -11,
+    A: { force: 2, flank: 'pressed flank of the turned part' },
+    C: { force: -3, flank: 'pulled flank of the carried part' },
+  },
+  {
+    load: -18,
+    A: { force: -5, flank: 'pulled flank of the turned part' },
+    C: { force: -10, flank: 'pulled flank of the carried part' },
+  },
+] as const;
+
+describe('the same state in two chapters', () => {
+  it.each(LOADS)('under a load of $load N has the same force, flank and contact on each thread', ({ load, A, C }) => {
+    const play = drawn(
+      'flanks-under-load',
+      numbersOf(THREADS, { Q_pc: load + 8, Q_pt: 0.6 + 4.4, c_mA: 0.1, c_mC: 0.1 }, { pieces: 'middling' }),
+    );
+    const chain = drawn(
+      'force-chain',
+      numbersOf(
+        THREADS,
+        { F_0: 4.4, k_s: 1, W_c: 8, W_t: 0.6, F_lo: load, F_hi: load, Q_s: 0, mu_g: 0, F_g: 0, n_2: 0, n: 0 },
+        { spring: 'base and turned', action: 'pulls', attitude: 'upright' },
+      ),
+    );
+    for (const [name, expected, key] of [
+      ['A', A, 'turned'],
+      ['C', C, 'relative'],
+    ] as const) {
+      expect(seenIn(textOf(play, `[data-read="${key}"]`)), `play, thread ${name}`).toEqual(expected);
+      expect(seenIn(textOf(chain, `[data-here="${name}"]`)), `chain, thread ${name}`).toEqual(expected);
+      expect(textOf(chain, `[data-verdict="${name}"]`)).toContain(`the ${expected.flank} touches`);
+      // In the lenses the mark of contact stands where that name stands, and on the same side of the ridge in both chapters.
+      const closed = (['upper', 'lower'] as const).filter(
+        (side) => attribute(play, `[data-path="${name}-${side}-contact"]`, 'd') !== '',
+      );
+      expect(closed).toHaveLength(1);
+      const label = [...play.querySelectorAll(`[data-flank="${name}-${closed[0]}"]`)]
+        .map((t) => t.textContent)
+        .join(' ');
+      expect(label.replace('flank', 'flank of the')).toBe(expected.flank);
+      expect(textOf(play, `[data-gap="${name}-${closed[0]}"]`)).toBe('touches');
+      expect(slopeOf(attribute(play, `[data-path="${name}-${closed[0]}-contact"]`, 'd'))).toBe(
+        slopeOf(attribute(chain, `[data-touch="${name}"]`, 'd')),
+      );
+    }
+  });
+});
+
+describe('a load on the carried part alone', () => {
+  it.each([
+    [20, 'pressed'],
+    [-20, 'pulled'],
+  ] as const)('of %s N is on the %s flanks in play, on the rig, in the loop and on the sheet', (load, flank) => {
+    const names = [`${flank} flank of the turned part`, `${flank} flank of the carried part`];
+    const play = drawn('flanks-under-load', numbersOf(THREADS, { Q_pc: load, Q_pt: 0 }, { pieces: 'middling' }));
+    expect(['turned', 'relative'].map((key) => seenIn(textOf(play, `[data-read="${key}"]`)))).toEqual(
+      names.map((name) => ({ force: load, flank: name })),
+    );
+
+    const rig = drawn(
+      'practice-rig',
+      numbersOf(THREADS, { k: 6, n_o: 2, N_r: 1, n_s: 1, j_A: 0.04, j_C: 0.04, Q_pc: load, Q_f: 2 }),
+    );
+    for (const name of names) expect(textOf(rig, '.readout')).toContain(`the ${name} touches`);
+
+    const loop = drawn(
+      'reversal-loop',
+      numbersOf(THREADS, { n_o: 4, n: 0, Q_pc: load, Q_f: 1 }, { pieces: 'middling' }),
+    );
+    expect(textOf(loop, '[data-read="loaded-flanks"]')).toBe(`A ${flank}, C ${flank}`);
+
+    const sheet = new Map(
+      figureOf('design-sheet')
+        .table(
+          numbersOf(
+            THREADS,
+            { w: 0.1, F_lo: load, F_hi: load, W_c: 0, F_g: 5, F_0: 0, k_s: 1, X_A: 10, X_C: 10 },
+            { spring: 'no parts', attitude: 'upright', arrangement: 'in line' },
+          ),
+          'metric',
+        )
+        .rows.map(([, name = '', value = '']) => [name, value]),
+    );
+    expect([sheet.get('thread A'), sheet.get('thread C')]).toEqual(names.map((name) => `the ${name} touches`));
+  });
+
+  it('smaller than the friction that holds the part is on no flank for sure on the rig', () => {
+    const rig = drawn(
+      'practice-rig',
+      numbersOf(THREADS, { k: 6, n_o: 2, N_r: 1, n_s: 1, j_A: 0.04, j_C: 0.04, Q_pc: 1, Q_f: 2 }),
+    );
+    expect(textOf(rig, '.readout')).toContain('loose: play shows');
+  });
+});

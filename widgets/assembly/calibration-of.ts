@@ -1,0 +1,148 @@
+/**
+ * The calibration that the reader's readings and numbers make, worked out once and shared by every drawing of a figure.
+ *
+ * A long table is not worked while a drawing waits for it: the figure says that it is at work, and draws again when it is
+ * done. The stated lead errors are looked at afterwards, so that changing them costs nothing however long the table is.
+ */
+import {
+  bad,
+  type Calibration,
+  calibrateRun,
+  finished,
+  good,
+  type InSteps,
+  type LeadAgreement,
+  leadAgreement,
+  plain,
+  type ReadingsTable,
+  type Result,
+  rssLeadError,
+  worstLeadError,
+} from '../engine/index.ts';
+import { LONG_TEXT, readRunsInSteps } from '../input/texts.ts';
+import { inSlices } from './in-slices.ts';
+import type { Numbers } from './numbers.ts';
+import { pairOf } from './pair-of.ts';
+
+export interface Calibrated {
+  readonly calibration: Calibration;
+  readonly agreement: LeadAgreement;
+  readonly table: ReadingsTable;
+  readonly nominal: number;
+  /** Relative error of the net lead that the stated lead errors allow. */
+  readonly leadError: number;
+  readonly stepsPerTurn: number;
+  /** Number of the work done, to tell one result from another without looking at a hundred thousand rows. */
+  readonly serial: number;
+}
+
+export type Found =
+  | { readonly at: 'work'; readonly characters: number; readonly serial: number }
+  | { readonly at: 'end'; readonly result: Result<Calibrated> };
+
+interface Work {
+  readonly text: string;
+  readonly nominal: number;
+  readonly stepsPerTurn: number;
+  readonly serial: number;
+  result: Result<{ readonly calibration: Calibration; readonly table: ReadingsTable }> | undefined;
+}
+
+/** What the figures of a page share; each comes as a script of its own, and the work is to be done once for all of them. */
+interface Shelf {
+  last: Work | undefined;
+  /** Ends the work on the table that stood before. */
+  stop: () => void;
+  serial: number;
+  /** What draws a figure again, by its stage. */
+  readonly waiting: Map<HTMLElement, () => void>;
+}
+
+declare global {
+  interface Window {
+    notebookCalibration?: Shelf;
+  }
+}
+
+const shelfOf = (): Shelf => {
+  if (typeof window === 'undefined') return ownShelf;
+  window.notebookCalibration ??= ownShelf;
+  return window.notebookCalibration;
+};
+const ownShelf: Shelf = { last: undefined, stop: () => {}, serial: 0, waiting: new Map() };
+
+/** Tells a figure when long work is done, for as long as its stage is on the page. */
+export const whenCalibrated = (stage: HTMLElement, redraw: () => void): void =>
+  void shelfOf().waiting.set(stage, redraw);
+
+export const calibrationOf = (numbers: Numbers): Found => {
+  const end = (result: Result<Calibrated>): Found => ({ at: 'end', result });
+  const pair = pairOf(numbers);
+  if (!pair.ok) return end(pair);
+  const { leads, Delta } = pair.value;
+  if (Delta === 0)
+    return end(
+      bad('These two threads have one and the same lead, so a turn moves nothing; take two whose leads differ.'),
+    );
+  const errors = {
+    ...leads,
+    eps_A: plain(numbers.values.eps_A ?? 0),
+    eps_C: plain(numbers.values.eps_C ?? 0),
+    Delta,
+  };
+  const rss = numbers.choices.allowance === 'root-sum-square';
+  const share = rss ? rssLeadError.of(errors) : worstLeadError.of(errors);
+  if (!share.ok) return end(share);
+  const leadError = 'eps_r' in share.value ? share.value.eps_r : share.value.eps_w;
+  const work = workOn(numbers.texts?.runs ?? '', Delta, numbers.values.k ?? 6);
+  if (work.result === undefined) return { at: 'work', characters: work.text.length, serial: work.serial };
+  if (!work.result.ok) return end(work.result);
+  const { calibration, table } = work.result.value;
+  const plan = { nominal: Delta, leadError };
+  return end(
+    good({
+      calibration,
+      agreement: leadAgreement(calibration, plan),
+      table,
+      nominal: Delta,
+      leadError,
+      stepsPerTurn: work.stepsPerTurn,
+      serial: work.serial,
+    }),
+  );
+};
+
+/** The same, once it is worked out and stands. */
+export const calibrated = (numbers: Numbers): Calibrated | undefined => {
+  const found = calibrationOf(numbers);
+  return found.at === 'end' && found.result.ok ? found.result.value : undefined;
+};
+
+const workOn = (text: string, nominal: number, stepsPerTurn: number): Work => {
+  const shelf = shelfOf();
+  const { last } = shelf;
+  if (last?.text === text && last.nominal === nominal && last.stepsPerTurn === stepsPerTurn) return last;
+  shelf.serial++;
+  const work: Work = { text, nominal, stepsPerTurn, serial: shelf.serial, result: undefined };
+  shelf.last = work;
+  shelf.stop();
+  const run = fitted(work);
+  if (text.length <= LONG_TEXT || typeof window === 'undefined') {
+    work.result = finished(run);
+    return work;
+  }
+  shelf.stop = inSlices(run, (result) => {
+    work.result = result;
+    for (const [stage, redraw] of shelf.waiting)
+      if (stage.isConnected) setTimeout(redraw);
+      else shelf.waiting.delete(stage);
+  });
+  return work;
+};
+
+function* fitted({ text, nominal, stepsPerTurn }: Work): InSteps<Exclude<Work['result'], undefined>> {
+  const table = yield* readRunsInSteps(text, stepsPerTurn);
+  if (!table.ok) return table;
+  const calibration = yield* calibrateRun(table.value.rows, { nominal, leadError: 0 });
+  return calibration.ok ? good({ calibration: calibration.value, table: table.value }) : calibration;
+}

@@ -1,0 +1,188 @@
+/**
+ * What a kept design says to the fields of a page, and what of a page's fields a design keeps.
+ *
+ * A design's numbers stand under the names they have in the chapters, so a field takes the number of its own name. Three things
+ * are worked out on the way:
+ *
+ *   k        steps in a turn, from what the turn is divided by: 6, 4, 12, or the divisions of the knob. A design keeps what it is
+ *            divided by and never the count, since two such numbers could say two things
+ *   n_w      turns for the stroke wanted, S_w/|Delta|
+ *   X_A, X_C usable lengths, from lengths of screw and nut and the engagement kept
+ *
+ * Readings, places, counts of turns and times belong to the example they were taken for: the first reading of one
+ * chapter is nothing to the first reading of the next. They are neither kept nor filled in.
+ */
+import { jointOf, mm, readThread, type SymbolName, symbolFact, type Thread, turnsFor } from '../engine/index.ts';
+import { dividerOf, stepsOf } from '../figures/kit/knob.ts';
+import { type Input, type NumberSet, readInput, writeQuantity } from './numbers.ts';
+import { pairOf } from './pair-of.ts';
+
+type Texts = Readonly<Record<string, string>>;
+
+/** What one field is given. */
+export interface Fill {
+  readonly text: string;
+  /** Whether the design holds it under another name or names, from which it was worked out. */
+  readonly worked: boolean;
+}
+
+const OF_ONE_EXAMPLE: ReadonlySet<string> = new Set<SymbolName>([
+  // Readings and where they were taken.
+  ...(['z_1', 'z_2', 'z_3', 'n_1', 'n_2', 'n_3', 'd_2', 'D_2'] as const),
+  ...(['x_1', 'y_1', 'x_2', 'y_2', 'x_3', 'y_3', 'x_s', 'y_s', 'x_d', 'y_d'] as const),
+  // Where the reader has turned to, how far a run goes, which run.
+  ...(['n', 'theta', 'n_o', 'w', 'n_s'] as const),
+  // End of a spring's life in one chapter and a minute in the hand in another; the load on a thread, a ball, a vee.
+  ...(['t', 't_0', 'F'] as const),
+]);
+
+/** A thread called just that stands beside a pair for another part, such as the screw that drives a wedge. */
+const ofAnotherPart = (name: string, names: (name: string) => boolean): boolean => name === 'thread' && names('A');
+
+/**
+ * Names that notebooks used before each meaning had one of its own: [was, is, how a design of that time shows that it was meant].
+ * The count of steps was such a name: k stood for the divisions of a knob where a divider stood beside it, and for the
+ * steps of a turn where none did.
+ */
+const RENAMED: readonly (readonly [was: SymbolName, is: SymbolName, meant: (old: Texts) => boolean])[] = [
+  ['k', 'k_d', (old) => old.divider !== undefined],
+  ['theta', 'theta_h', (old) => old.A !== undefined],
+  ['w', 'S_w', (old) => old.X_A !== undefined],
+  ['S', 'S_w', () => true],
+  ['n_2', 'n_w', (old) => old.F_g !== undefined],
+  ['s_w', 's_h', (old) => old.H_w !== undefined && old.divider === undefined],
+  ['l', 'l_d', (old) => old.m_r !== undefined],
+];
+
+/** A design of any age under the names of today. */
+const todays = (old: Texts): Texts => {
+  const numbers: Record<string, string> = { ...old };
+  for (const [was, is, meant] of RENAMED) {
+    const text = old[was];
+    if (text === undefined || !meant(old)) continue;
+    // What stands under the name of today was kept later.
+    numbers[is] ??= text;
+    delete numbers[was];
+  }
+  return { ...numbers, ...dividerFor(numbers) };
+};
+
+/** What a turn is divided by, where only its steps are told. */
+const dividerFor = (numbers: Texts): Texts => {
+  const k = numbers.divider === undefined ? amount(numbers, 'k') : undefined;
+  if (k === undefined) return {};
+  const divider = dividerOf(k);
+  return divider === 'knob' ? { divider, k_d: writeQuantity('k_d', k, 'metric') } : { divider };
+};
+
+/** The numbers of a page as a design keeps them. */
+export const asDesign = (kept: Texts): Texts => {
+  const numbers: Record<string, string> = { ...kept, ...dividerFor(kept) };
+  delete numbers.k;
+  // The stroke is one number of the design, whether it was given as motion or in turns; these only tell its sense beside it.
+  const net = netLeadIn(numbers);
+  const n_w = amount(numbers, 'n_w');
+  if (net !== undefined && n_w !== undefined) numbers.S_w ??= writeQuantity('S_w', Math.abs(n_w * net), 'metric');
+  return Object.fromEntries(
+    Object.entries(numbers).filter(
+      ([name]) => !OF_ONE_EXAMPLE.has(name) && !ofAnotherPart(name, (n) => numbers[n] !== undefined),
+    ),
+  );
+};
+
+/** What a design puts into the fields of a set: only texts that the field takes. */
+export const fillsOf = (design: Texts, set: NumberSet): ReadonlyMap<string, Fill> =>
+  new Map([...offersOf(design, set)].filter(([, offer]) => offer.taken));
+
+/** What a design has for the fields of a set, also what a field does not take because it is outside its bounds. */
+export const offersOf = (design: Texts, set: NumberSet): ReadonlyMap<string, Fill & { readonly taken: boolean }> => {
+  const numbers = todays(design);
+  const has = (name: string) => set.inputs.some((input) => input.name === name);
+  const offers = new Map<string, Fill & { readonly taken: boolean }>();
+  for (const input of set.inputs) {
+    const { name } = input;
+    if (OF_ONE_EXAMPLE.has(name) || ofAnotherPart(name, (n) => has(n) || numbers[n] !== undefined)) continue;
+    // Readings that are counted in steps were counted by the steps of their own head.
+    if (name === 'k' && has('runs') && numbers.runs === undefined) continue;
+    const worked = workedOut(numbers, name);
+    const text = worked ?? numbers[name];
+    if (text === undefined) continue;
+    offers.set(name, {
+      text,
+      worked: worked !== undefined && worked !== numbers[name],
+      taken: readInput(input, text, 'metric').ok,
+    });
+  }
+  // A knob with other divisions than its own would be another knob.
+  const divider = offers.get('divider');
+  if (divider && numbers.divider === 'knob' && has('k_d') && offers.get('k_d')?.taken !== true)
+    offers.set('divider', { ...divider, taken: false });
+  return offers;
+};
+
+const workedOut = (numbers: Texts, name: string): string | undefined => {
+  if (name === 'k') {
+    const { divider } = numbers;
+    const k = divider === undefined ? undefined : stepsOf(divider, amount(numbers, 'k_d') ?? Number.NaN);
+    return k === undefined || Number.isNaN(k) ? undefined : writeQuantity('k', k, 'metric');
+  }
+  if (name === 'n_w') {
+    const [net, S_w] = [netLeadIn(numbers), amount(numbers, 'S_w')];
+    const n =
+      net === undefined || S_w === undefined ? undefined : turnsFor.of({ w: mm(S_w), Delta: mm(Math.abs(net)) });
+    return n?.ok
+      ? writeQuantity('n_w', (amount(numbers, 'n_w') ?? 1) < 0 ? -n.value.n : n.value.n, 'metric')
+      : undefined;
+  }
+  if (name === 'X_A') return usable(numbers, 'A', 'l_A', 'b_A');
+  if (name === 'X_C') return usable(numbers, 'C', 'l_C', 'b_C');
+  return undefined;
+};
+
+const usable = (numbers: Texts, thread: 'A' | 'C', screw: SymbolName, nut: SymbolName): string | undefined => {
+  const [t, l, b, q] = [
+    threadIn(numbers, thread),
+    amount(numbers, screw),
+    amount(numbers, nut),
+    amount(numbers, 'q_e'),
+  ];
+  if (t === undefined || l === undefined || b === undefined || q === undefined) return undefined;
+  const joint = jointOf(t, mm(l), mm(b), q, 'middle', thread);
+  return joint.ok ? writeQuantity(`X_${thread}`, joint.value.screw - joint.value.kept, 'metric') : undefined;
+};
+
+const threadIn = (numbers: Texts, name: string): Thread | undefined => {
+  const read = readThread(numbers[name] ?? '');
+  return read.ok ? read.value : undefined;
+};
+
+const netLeadIn = (numbers: Texts): number | undefined => {
+  const [A, C] = [threadIn(numbers, 'A'), threadIn(numbers, 'C')];
+  const pair = A && C ? pairOf({ threads: { A, C }, values: {}, choices: {} }) : undefined;
+  return pair?.ok && pair.value.Delta !== 0 ? pair.value.Delta : undefined;
+};
+
+/** A quantity of a design, if it holds a good one. */
+const amount = (numbers: Texts, name: SymbolName): number | undefined => {
+  const { says, min, max } = symbolFact(name);
+  const input: Input = { kind: 'quantity', name, label: says, start: '', min, max };
+  const read = readInput(input, numbers[name] ?? '', 'metric');
+  return read.ok && typeof read.value === 'number' ? read.value : undefined;
+};
+
+/** The search part of an address with the names of today: links made before a name was changed go on meaning what they meant. */
+export const inTodaysNames = (search: string, sets: readonly NumberSet[]): string => {
+  const parameters = new URLSearchParams(search);
+  let changed = false;
+  for (const { id, inputs } of sets) {
+    const has = (name: string) => inputs.some((input) => input.name === name);
+    for (const [was, is] of RENAMED) {
+      const text = has(is) && !has(was) ? parameters.get(`${id}.${was}`) : null;
+      if (text === null) continue;
+      parameters.delete(`${id}.${was}`);
+      if (!parameters.has(`${id}.${is}`)) parameters.set(`${id}.${is}`, text);
+      changed = true;
+    }
+  }
+  return changed ? `?${parameters}` : search;
+};

@@ -1,0 +1,172 @@
+/**
+ * The reader's numbers: a set of named inputs that figures, worked examples and sentences share.
+ *
+ * An input is a thread (typed as a designation), a quantity (a symbol of the engine's glossary), a choice or a list typed as text.
+ * Its text is what the reader typed; reading it gives a value or the sentence that says why not.
+ */
+import {
+  bad,
+  fitOfThread,
+  good,
+  isSymbol,
+  outOfBounds,
+  quoted,
+  type Result,
+  readQuantity,
+  readThread,
+  readTime,
+  type SymbolName,
+  symbolFact,
+  type Thread,
+  UNITS,
+  type Unit,
+} from '../engine/index.ts';
+import { CHOICES, type ChoiceName } from '../input/choices.ts';
+import { dressOf, show, timeUnit, type UnitView } from '../input/format.ts';
+import { TEXTS, type TextName } from '../input/texts.ts';
+
+export type Input =
+  | { readonly kind: 'thread'; readonly name: string; readonly label: string; readonly start: string }
+  | {
+      readonly kind: 'quantity';
+      readonly name: SymbolName;
+      readonly label: string;
+      readonly start: string;
+      /** Bounds of this field in base units, no wider than those of the glossary. */
+      readonly min: number;
+      readonly max: number;
+    }
+  | { readonly kind: 'choice'; readonly name: ChoiceName; readonly label: string; readonly start: string }
+  | { readonly kind: 'text'; readonly name: TextName; readonly label: string; readonly start: string };
+
+export interface NumberSet {
+  readonly id: string;
+  readonly inputs: readonly Input[];
+}
+
+/** A value as read from its text. */
+export type Value = Thread | number | string;
+
+/** The good values of a set by kind and name; what a widget draws from. */
+export interface Numbers {
+  readonly threads: Readonly<Record<string, Thread>>;
+  readonly values: Readonly<Partial<Record<SymbolName, number>>>;
+  readonly choices: Readonly<Partial<Record<ChoiceName, string>>>;
+  readonly texts?: Readonly<Partial<Record<TextName, string>>>;
+}
+
+/** The unit a bare number is taken in, which is also the one the field shows. */
+export const fieldUnit = (name: SymbolName, view: UnitView): Unit => {
+  const fact = symbolFact(name);
+  if (fact.shown === 'degrees') return '°';
+  if (fact.shown === 'percent') return '%';
+  if (fact.unit === 'mm') {
+    if (view === 'inch') return fact.shown === 'motion' ? 'thou' : 'in';
+    return fact.shown === 'motion' ? 'µm' : 'mm';
+  }
+  return fact.unit === 'turn' ? 'turns' : fact.unit;
+};
+
+/** Reads one input as typed. A quantity outside the field's bounds is refused with the bounds in words. */
+export const readInput = (input: Input, text: string, view: UnitView): Result<Value> => {
+  if (input.kind === 'thread') return readThread(text);
+  if (input.kind === 'text') return TEXTS[input.name].read(text);
+  if (input.kind === 'choice') {
+    const { says, options } = CHOICES[input.name];
+    return (options as readonly string[]).includes(text)
+      ? good(text)
+      : bad(`Read ${quoted(text)} as the ${says}; choose ${options.join(', ')}.`);
+  }
+  const fact = symbolFact(input.name);
+  // 24 h and 24 min differ by what a law of time is about, so a duration has no unit to fall back on.
+  const timed = fact.unit === 'h' ? readTime(text) : undefined;
+  if (timed && !timed.ok) return timed;
+  const read = readQuantity(text, fact.unit, fieldUnit(input.name, view));
+  if (!read.ok) return read;
+  const refusal = outOfBounds(input.name, read.value.value);
+  if (refusal) return refusal;
+  const { value } = read.value;
+  if (!(value >= input.min && value <= input.max)) {
+    const dress = dressOf(fact);
+    return bad(
+      `Read ${quoted(text)}; ${input.label} goes from ${show(input.min, dress, view)} to ${show(input.max, dress, view)} here.`,
+    );
+  }
+  return good(value);
+};
+
+/** Days, minutes or seconds where they make a round number, hours otherwise. */
+const roundTimeUnit = (value: number): Unit => {
+  const unit = timeUnit(value);
+  const amount = value / UNITS[unit].factor;
+  return Math.abs(amount - Number(amount.toPrecision(4))) <= 1e-9 * Math.abs(amount) ? unit : 'h';
+};
+
+/** A quantity written so that it reads back as itself, with its unit. */
+export const writeQuantity = (name: SymbolName, value: number, view: UnitView): string => {
+  const unit = symbolFact(name).unit === 'h' ? roundTimeUnit(value) : fieldUnit(name, view);
+  const amount = Number((value / UNITS[unit].factor).toPrecision(9));
+  const number = String(amount).replace(/^-/, '−');
+  return unit === '1' || unit === 'turns' ? number : unit === '°' ? `${number}°` : `${number} ${unit}`;
+};
+
+/** Any value written so that its input reads it back as itself. */
+export const writeValue = (input: Input, value: Value, view: UnitView): string =>
+  input.kind === 'quantity'
+    ? writeQuantity(input.name, value as number, view)
+    : typeof value === 'object'
+      ? value.designation
+      : String(value);
+
+/** Sorts good values by kind for the widgets. */
+export const gather = (set: NumberSet, values: ReadonlyMap<string, Value>): Numbers => {
+  const threads: Record<string, Thread> = {};
+  const quantities: Partial<Record<SymbolName, number>> = {};
+  const choices: Partial<Record<ChoiceName, string>> = {};
+  const texts: Partial<Record<TextName, string>> = {};
+  for (const input of set.inputs) {
+    const value = values.get(input.name);
+    if (value === undefined) continue;
+    if (input.kind === 'thread') threads[input.name] = value as Thread;
+    else if (input.kind === 'quantity') quantities[input.name] = value as number;
+    else if (input.kind === 'text') texts[input.name] = value as string;
+    else choices[input.name] = value as string;
+  }
+  return { threads, values: quantities, choices, texts };
+};
+
+/**
+ * Every number that steps may name: the quantities, and of each thread what the glossary has a symbol for: a thread
+ * called A gives P_A, N_A, L_A, h_A …, the one called thread gives P, N, L, h, d, tpi. The limits of its pitch diameters by
+ * its class, or by the everyday one where none is written, are d_2min_A, d_2max_A, D_2min_A and D_2max_A.
+ */
+export const scopeOf = (numbers: Numbers): Record<string, number> => {
+  const scope: Record<string, number> = { ...numbers.values };
+  for (const [name, thread] of Object.entries(numbers.threads)) {
+    const suffix = name === 'thread' ? '' : `_${name}`;
+    const { d, P, N, L, h, tpi } = thread;
+    for (const [symbol, value] of Object.entries({ d, P, N, L, h, tpi }))
+      if (value !== undefined && isSymbol(symbol + suffix)) scope[symbol + suffix] = value;
+    for (const [symbol, value] of pitchLimits(thread)) if (isSymbol(symbol + suffix)) scope[symbol + suffix] = value;
+  }
+  return scope;
+};
+
+/** Worked out once a thread, since every sentence and example asks for its scope on every frame of a drag. */
+const limitsKnown = new WeakMap<Thread, readonly (readonly [string, number])[]>();
+const pitchLimits = (thread: Thread): readonly (readonly [string, number])[] => {
+  let limits = limitsKnown.get(thread);
+  if (limits === undefined) {
+    const fit = fitOfThread(thread);
+    limits = fit.ok
+      ? [
+          ['d_2min', fit.value.screw.pitch.min],
+          ['d_2max', fit.value.screw.pitch.max],
+          ['D_2min', fit.value.nut.pitch.min],
+          ['D_2max', fit.value.nut.pitch.max],
+        ]
+      : [];
+    limitsKnown.set(thread, limits);
+  }
+  return limits;
+};

@@ -1,0 +1,102 @@
+/** Under the fields of a figure or an example, while a design is in use: which of them it has filled, and which it has not. */
+import { offersOf } from '../assembly/design-use.ts';
+import { type Input, type NumberSet, readInput, writeValue } from '../assembly/numbers.ts';
+import { make, setText } from './dom.ts';
+import { designInUse, onShelfChange } from './shelf.ts';
+import type { Store } from './store.ts';
+
+export interface FieldsFrom {
+  readonly design: readonly string[];
+  /** Filled, but worked out from other numbers of the design. */
+  readonly worked: readonly string[];
+  /** The design has it, and the field does not take it. */
+  readonly refused: readonly string[];
+  readonly chapter: readonly string[];
+  /** Neither: typed or turned since. */
+  readonly reader: readonly string[];
+}
+
+/** Where the number in each of these fields comes from, told by what stands in it now. */
+export const fieldsFrom = (
+  numbers: Readonly<Record<string, string>>,
+  set: NumberSet,
+  inputs: readonly Input[],
+  store: Store,
+): FieldsFrom => {
+  const offers = offersOf(numbers, set);
+  const from: Record<keyof FieldsFrom, string[]> = { design: [], worked: [], refused: [], chapter: [], reader: [] };
+  for (const input of inputs) {
+    const field = store.field(set.id, input.name);
+    if (!field) continue;
+    const offer = offers.get(input.name);
+    const given = offer ? readInput(input, offer.text, 'metric') : undefined;
+    const written = writeValue(input, field.value, 'metric');
+    const filled =
+      field.reason === undefined && given?.ok === true && written === writeValue(input, given.value, 'metric');
+    const own = store.pristine(set.id, input.name);
+    const kind =
+      offer && filled
+        ? offer.worked
+          ? 'worked'
+          : 'design'
+        : offer?.taken || !own
+          ? 'reader'
+          : offer
+            ? 'refused'
+            : 'chapter';
+    from[kind].push(input.label);
+  }
+  return from;
+};
+
+/** The same in sentences: a short one, and the lists behind it. */
+export const noteOf = (
+  name: string,
+  from: FieldsFrom,
+): { readonly summary: string; readonly lists: readonly string[] } => {
+  const filled = from.design.length + from.worked.length;
+  const own = from.chapter.length + from.refused.length;
+  const all = filled + own + from.reader.length;
+  const list = (head: string, names: readonly string[]) =>
+    names.length === 0 ? [] : [`${head}: ${names.join('; ')}.`];
+  return {
+    summary: `From your design “${name}”: ${filled === 0 ? 'none' : filled} of these ${all} numbers.${own === 0 ? '' : ` The chapter’s own: ${own}.`}`,
+    lists: [
+      ...list('From your design', from.design),
+      ...list('Worked out from your design', from.worked),
+      ...list('Not from it, so the chapter’s own', from.chapter),
+      ...list('In it, but outside what the field takes here, so the chapter’s own', from.refused),
+      ...list('Changed here', from.reader),
+    ],
+  };
+};
+
+export const wakeDesignNote = (place: HTMLElement, store: Store, until: AbortSignal): void => {
+  const set = store.sets.get(place.dataset.inputs ?? '');
+  const names = (place.dataset.names ?? '').split(' ');
+  const inputs = set?.inputs.filter((input) => names.includes(input.name)) ?? [];
+  if (!set || inputs.length === 0) return;
+  const summary = make('summary', {});
+  const lists = make('div', {});
+  const note = make('details', { class: 'design-note' }, summary, lists);
+  note.hidden = true;
+  place.append(note);
+  // Read once for each change of the shelf, not on every frame of a drag.
+  let mine = designInUse();
+  const refresh = () => {
+    note.hidden = mine === undefined;
+    if (!mine) return;
+    const said = noteOf(mine.name, fieldsFrom(mine.numbers, set, inputs, store));
+    setText(summary, said.summary);
+    if (lists.textContent !== said.lists.join(''))
+      lists.replaceChildren(...said.lists.map((text) => make('p', {}, text)));
+  };
+  onShelfChange(() => {
+    mine = designInUse();
+    refresh();
+  }, until);
+  store.onDrawn((sets) => {
+    if (sets.has(set.id)) refresh();
+  });
+  refresh();
+};

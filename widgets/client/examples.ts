@@ -1,0 +1,51 @@
+/** Worked examples and living sentences: the same steps as the build ran, run again on the reader's numbers. */
+
+import { runSteps, type Step } from '../assembly/steps.ts';
+import { type Dress, show, type UnitView } from '../input/format.ts';
+import { all, setText } from './dom.ts';
+import { writeSteps } from './step-line.ts';
+import type { Store } from './store.ts';
+
+export const wakeExample = (place: HTMLElement, set: string, steps: readonly Step[], store: Store): void => {
+  const lines = all(place, '[data-step]');
+  const remarks = all(place, '[data-own]');
+  const instead = all(place, '[data-instead]');
+  const refresh = () => {
+    writeSteps(lines, steps, runSteps(steps, store.scope(set)), store.view());
+    // Any number of the set may be one that a remark compares with, also where the line itself does not take it.
+    const own = store.sets.get(set)?.inputs.every(({ name }) => store.pristine(set, name)) ?? true;
+    for (const remark of remarks) remark.hidden = !own;
+    for (const reason of instead) reason.hidden = own;
+  };
+  refresh();
+  store.onDrawn((sets, view) => {
+    if (view || sets.has(set)) refresh();
+  });
+};
+
+/** Quantities in sentences: all follow the unit switch, some follow the reader's numbers. */
+export const wakeQuantities = (
+  root: HTMLElement,
+  live: readonly { readonly set: string; readonly steps: readonly Step[] }[],
+  store: Store,
+): void => {
+  const places = all(root, '.q');
+  const refresh = (sets: ReadonlySet<string> | undefined, view: UnitView) => {
+    for (const place of places) {
+      const dress = {
+        shown: place.dataset.shown,
+        ...(place.dataset.digits ? { digits: Number(place.dataset.digits) } : {}),
+      } as Dress;
+      const following = place.dataset.now === undefined ? undefined : live[Number(place.dataset.now)];
+      if (following && (sets === undefined || sets.has(following.set))) {
+        const outcome = runSteps(following.steps, store.scope(following.set)).at(-1);
+        place.dataset.value = outcome?.ok ? String(outcome.value) : '';
+        place.classList.toggle('refused', outcome?.ok === false);
+        if (outcome && !outcome.ok) setText(place, `(${outcome.reason})`);
+      }
+      if (place.dataset.value) setText(place, show(Number(place.dataset.value), dress, view));
+    }
+  };
+  refresh(undefined, store.view());
+  store.onDrawn((sets) => refresh(sets, store.view()));
+};

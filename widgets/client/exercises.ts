@@ -1,0 +1,177 @@
+/**
+ * Exercises: new numbers as often as wanted, an answer typed with its unit, the slip it looks like, then the hint, then
+ * the worked steps. Worked steps fade: whole at first, their end left out for a reader who has solved it before.
+ */
+import type { Bank } from '../exercises/bank.ts';
+import { drawItem } from '../exercises/draw.ts';
+import { acceptedText, answerText, askText, type Exercise, type Item, itemAt } from '../exercises/exercise.ts';
+import { judge } from '../exercises/judge.ts';
+import { bankOrder } from '../exercises/review.ts';
+import type { stepLines } from '../exercises/steps-text.ts';
+import { saveFile } from '../figures/kit/save.ts';
+import { answerForm } from './answer-form.ts';
+import { all, make, setText } from './dom.ts';
+import { eraseProgress, progress, progressSays, progressText, recordTry, tallyOf } from './progress.ts';
+import { writeSteps } from './step-line.ts';
+import type { Store } from './store.ts';
+
+const MOST_FADED = 2;
+
+/** Any text will do as a seed here: practice need not come again. */
+const anySeed = (): readonly string[] => ['practice', String(Math.random()), String(Math.random())];
+
+interface Practice {
+  readonly put: (item: Item) => void;
+}
+
+/** An exercise that is followed by others has no steps set into the page; these are written line by line. */
+interface Following {
+  readonly next: () => void;
+  readonly stepLines: typeof stepLines;
+}
+
+const practise = (
+  place: HTMLElement,
+  first: Item,
+  store: Store,
+  after: () => void,
+  following?: Following,
+): Practice => {
+  let item = first;
+  let wrong = 0;
+  const part = (name: string) => place.querySelector(`[data-${name}]`);
+  const [hint, worked] = [
+    place.querySelector<HTMLDetailsElement>('.hint'),
+    place.querySelector<HTMLDetailsElement>('.worked'),
+  ];
+  const { field, label, verdict, form } = answerForm(`answer-${place.dataset.exercise ?? 'review'}`, 'Check');
+  const again = make('button', { type: 'button', class: 'plain' }, following ? 'Another exercise' : 'New numbers');
+  const whole = make('button', { type: 'button', class: 'plain', hidden: '' }, 'Show the rest');
+  worked?.append(whole);
+  place.querySelector('.attempt')?.append(form, verdict, again);
+
+  const fade = (count: number) => {
+    const lines = all(place, '.steps > li');
+    for (const [i, line] of lines.entries()) line.classList.toggle('left-out', i >= lines.length - count);
+    place.querySelector('.answer')?.classList.toggle('left-out', count > 0);
+    whole.hidden = count === 0;
+  };
+
+  const write = () => {
+    const { exercise } = item;
+    place.dataset.picks = item.picks.join(',');
+    setText(part('question'), item.question);
+    setText(place.querySelector('.ask'), askText(item));
+    setText(part('hint'), item.hint);
+    setText(part('answer'), answerText(item));
+    setText(part('accepted'), acceptedText(item));
+    setText(label, `Your answer${exercise.unit === '1' ? '' : ` (a bare number counts as ${exercise.unit})`}`);
+    const lines = all(place, '[data-step]');
+    if (lines.length > 0) writeSteps(lines, exercise.steps, item.outcomes, store.view());
+    else if (following)
+      place.querySelector('.steps')?.replaceChildren(...following.stepLines(item).map((line) => make('li', {}, line)));
+    fade(Math.min(MOST_FADED, tallyOf(exercise.id).right, exercise.steps.length));
+  };
+  const put = (other: Item) => {
+    item = other;
+    wrong = 0;
+    field.value = '';
+    field.removeAttribute('aria-invalid');
+    setText(verdict, '');
+    for (const details of [hint, worked]) if (details) details.open = false;
+    write();
+  };
+
+  form.addEventListener('submit', (event) => {
+    event.preventDefault();
+    const { kind, says } = judge(item, field.value);
+    field.setAttribute('aria-invalid', String(kind === 'unread'));
+    setText(verdict, says);
+    verdict.dataset.kind = kind;
+    if (kind === 'unread') return;
+    recordTry(item.exercise.id, kind === 'right');
+    after();
+    if (kind === 'right') return;
+    wrong++;
+    if (wrong >= 2 && hint) hint.open = true;
+    if (wrong >= 3 && worked) {
+      fade(0);
+      worked.open = true;
+    }
+  });
+  again.addEventListener('click', () => {
+    if (following) following.next();
+    else put(drawItem(item.exercise, anySeed(), new Set([item.picks.join(',')])));
+    field.focus();
+  });
+  whole.addEventListener('click', () => {
+    fade(0);
+    // The button goes away; the reader stays where it was.
+    worked?.querySelector('summary')?.focus();
+  });
+  store.onChange((_sets, view) => {
+    if (view) writeSteps(all(place, '[data-step]'), item.exercise.steps, item.outcomes, store.view());
+  });
+  write();
+  return { put };
+};
+
+export const wakeExercises = (root: HTMLElement, exercises: readonly Exercise[], store: Store): void => {
+  const places = all(root, '[data-exercise]');
+  const last = places.at(-1);
+  if (!last) return;
+  const line = progressLine(exercises.map((e) => e.id));
+  last.after(line.place);
+  for (const place of places) {
+    const exercise = exercises.find((e) => e.id === place.dataset.exercise);
+    const item = exercise && itemAt(exercise, (place.dataset.picks ?? '').split(',').map(Number));
+    if (item?.ok) practise(place, item.value, store, line.refresh);
+  }
+};
+
+/** What was solved so far, with a way to take it along and a way to be rid of it. */
+const progressLine = (ids: readonly string[]): { place: HTMLElement; refresh: () => void } => {
+  const says = make('span');
+  const save = make('button', { type: 'button', class: 'plain' }, 'Export progress');
+  const erase = make('button', { type: 'button', class: 'plain' }, 'Erase progress');
+  const refresh = () => {
+    setText(says, progressSays(ids));
+    setText(erase, 'Erase progress');
+    erase.hidden = save.hidden = Object.keys(progress()).length === 0;
+  };
+  save.addEventListener('click', () => saveFile(progressText(), 'notebook-progress.json', 'application/json'));
+  erase.addEventListener('click', () => {
+    if (erase.textContent === 'Erase progress') {
+      setText(erase, 'Erase all of it?');
+      return;
+    }
+    eraseProgress();
+    refresh();
+  });
+  erase.addEventListener('blur', () => setText(erase, 'Erase progress'));
+  refresh();
+  return {
+    place: make('p', { class: 'progress', role: 'group', 'aria-label': 'Progress' }, says, ' ', save, ' ', erase),
+    refresh,
+  };
+};
+
+/** Exercises of all chapters in turn: those solved least come first, no chapter twice running. */
+export const wakeReview = (place: HTMLElement, bank: Bank, store: Store, lines: typeof stepLines): void => {
+  const exercises = bank.chapters.flatMap((c) => c.exercises);
+  if (exercises.length === 0) return;
+  let chapter = '';
+  const following = (): Item => {
+    const chosen = bankOrder(bank, (id) => tallyOf(id).right, chapter, Math.random());
+    chapter = chosen.slug;
+    setText(place.querySelector('[data-from]'), `From the chapter “${chosen.title}”.`);
+    return drawItem(chosen.exercise, anySeed());
+  };
+  const line = progressLine(exercises.map((e) => e.id));
+  place.hidden = false;
+  const practice: Practice = practise(place, following(), store, line.refresh, {
+    next: () => practice.put(following()),
+    stepLines: lines,
+  });
+  place.after(line.place);
+};

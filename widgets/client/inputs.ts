@@ -1,0 +1,227 @@
+/** Fields for the reader's numbers, in place of the list of givens that the printed page has. */
+
+import type { Input } from '../assembly/numbers.ts';
+import { symbolFact } from '../engine/index.ts';
+import { stepsOf } from '../figures/kit/knob.ts';
+import { CHOICES } from '../input/choices.ts';
+import { nextStep } from '../input/next-step.ts';
+import { longestOf, TEXTS, type TextName } from '../input/texts.ts';
+import { neighbourOf } from '../input/thread-step.ts';
+import { all, make, setText } from './dom.ts';
+import type { Store } from './store.ts';
+
+let serial = 0;
+
+export const wakeInputs = (place: HTMLElement, store: Store): void => {
+  const set = place.dataset.inputs ?? '';
+  const names = (place.dataset.names ?? '').split(' ');
+  const inputs = store.sets.get(set)?.inputs.filter((i) => names.includes(i.name)) ?? [];
+  if (inputs.length === 0) return;
+  const rows = inputs.map((input) =>
+    input.kind === 'choice' ? choiceRow(set, input, store) : typedRow(set, input, store),
+  );
+  place.replaceChildren(...rows.map((r) => r.element));
+  const refresh = () => {
+    for (const row of rows) row.refresh();
+  };
+  refresh();
+  store.onChange((sets) => {
+    if (sets.has(set)) refresh();
+  });
+};
+
+interface Row {
+  readonly element: HTMLElement;
+  readonly refresh: () => void;
+}
+
+const typedRow = (set: string, input: Exclude<Input, { kind: 'choice' }>, store: Store): Row => {
+  const id = `field-${++serial}`;
+  const list = input.kind === 'text' ? rowsOf(input.name) : undefined;
+  const field: HTMLInputElement | HTMLTextAreaElement = make(list === undefined ? 'input' : 'textarea', {
+    id,
+    ...(list === undefined ? { type: 'text' } : { rows: String(list) }),
+    autocomplete: 'off',
+    spellcheck: 'false',
+    autocapitalize: 'off',
+    'aria-describedby': `${id}-note`,
+  });
+  if (input.kind === 'quantity') field.inputMode = 'text';
+  const note = make('p', { id: `${id}-note`, class: 'field-note', role: 'status' });
+  const box = make('span', { class: 'field-box' }, field);
+  const go = stepBy(set, input, store);
+  if (go) {
+    const button = (sign: 1 | -1, face: string, says: string) => {
+      const b = make('button', { type: 'button', class: 'step', 'aria-label': `${input.label}: ${says}` }, face);
+      b.addEventListener('click', () => go(sign));
+      return b;
+    };
+    const words =
+      input.kind === 'thread'
+        ? (['next smaller standard thread', 'next larger standard thread'] as const)
+        : (['one step less', 'one step more'] as const);
+    box.prepend(button(-1, '−', words[0]));
+    box.append(button(1, '+', words[1]));
+  }
+  const long =
+    input.kind === 'text' && longestOf(input.name) > MOST_SHOWN ? longText(field, set, input.name, store) : undefined;
+  if (long) box.append(long.empty);
+  else field.maxLength = MOST_SHOWN;
+  field.addEventListener('input', () => {
+    if (!field.readOnly) store.type(set, input.name, field.value);
+  });
+  field.addEventListener('blur', () => store.tidy(set, input.name));
+  const keyed: HTMLElement = field;
+  keyed.addEventListener('keydown', (event) => {
+    if (event.key === 'Enter' && list === undefined) store.tidy(set, input.name);
+    if (!go || (event.key !== 'ArrowUp' && event.key !== 'ArrowDown')) return;
+    event.preventDefault();
+    go(event.key === 'ArrowUp' ? 1 : -1);
+  });
+  const element = make(
+    'div',
+    { class: `field ${input.kind}`, 'data-sym': input.kind === 'thread' ? '' : input.name },
+    make('label', { for: id }, capital(input.label)),
+    box,
+    note,
+  );
+  const refresh = () => {
+    const now = store.field(set, input.name);
+    if (!now) return;
+    const part = long?.partOf(now.text) ?? now.text;
+    if (field.value !== part && (field.readOnly || !(document.activeElement === field && now.reason !== undefined)))
+      field.value = part;
+    field.setAttribute('aria-invalid', String(now.reason !== undefined));
+    element.classList.toggle('wrong', now.reason !== undefined);
+    const kept = typeof now.value === 'object' ? now.value.designation : '';
+    const left = input.kind === 'text' && now.reason === undefined ? TEXTS[input.name].note(now.text) : '';
+    const notes = typeof now.value === 'object' ? now.value.notes.join(' ') : left;
+    element.classList.toggle('partly', left !== '');
+    setText(
+      note,
+      now.reason === undefined
+        ? notes
+        : `${now.reason}${kept === '' ? ' The last good value stays in force.' : ` The figures keep ${kept}.`}`,
+    );
+  };
+  return { element, refresh };
+};
+
+/** Characters a field holds; a longer text is shown by its first lines and can't be edited here. */
+const MOST_SHOWN = 20_000;
+const LINES_SHOWN = 8;
+
+/**
+ * A field whose text may be far longer than a field can hold without freezing: what is pasted goes past the field, which
+ * then shows how it begins and is locked until it is emptied.
+ */
+const longText = (field: HTMLInputElement | HTMLTextAreaElement, set: string, name: TextName, store: Store) => {
+  const empty = make('button', { type: 'button', class: 'plain' }, 'Empty the field');
+  empty.hidden = true;
+  empty.addEventListener('click', () => {
+    field.readOnly = false;
+    field.value = '';
+    store.type(set, name, '');
+    field.focus();
+  });
+  const paste = (event: Event) => {
+    const text = event instanceof ClipboardEvent ? (event.clipboardData?.getData('text/plain') ?? '') : '';
+    // A locked field takes a paste as a whole new list.
+    if (text.length <= MOST_SHOWN && !(field.readOnly && text !== '')) return;
+    event.preventDefault();
+    store.type(set, name, text);
+  };
+  field.addEventListener('paste', paste);
+  let known: { readonly text: string; readonly part: string } | undefined;
+  return {
+    empty,
+    partOf: (text: string): string => {
+      const locked = text.length > MOST_SHOWN;
+      field.readOnly = locked;
+      empty.hidden = !locked;
+      if (!locked) return text;
+      if (known?.text !== text) {
+        const lines = text
+          .slice(0, MOST_SHOWN)
+          .split('\n', LINES_SHOWN)
+          .map((line) => line.slice(0, 200));
+        known = { text, part: `${lines.join('\n')}\n… and so on, ${text.length} characters in all` };
+      }
+      return known.part;
+    },
+  };
+};
+
+/** One step of a field, up or down, as its buttons and arrow keys take it; undefined where there are no steps. */
+const stepBy = (set: string, input: Exclude<Input, { kind: 'choice' }>, store: Store) => {
+  if (input.kind === 'text') return undefined;
+  if (input.kind === 'thread')
+    return (sign: 1 | -1): void => {
+      const thread = store.numbers(set).threads[input.name];
+      if (thread) store.type(set, input.name, neighbourOf(thread, sign).designation);
+    };
+  const step = stepOf(set, input.name, store);
+  return (sign: 1 | -1): void =>
+    store.put(set, input.name, nextStep(store.numbers(set).values[input.name] ?? 0, step(), sign));
+};
+
+/** Rows of a field that takes a list with one entry a row. */
+const rowsOf = (name: TextName): number | undefined => {
+  const fact = TEXTS[name];
+  return 'rows' in fact ? fact.rows : undefined;
+};
+
+/** What one press of a button or arrow changes: a flat for turns, a round amount for the rest. */
+const stepOf = (set: string, name: string, store: Store) => (): number => {
+  const fact = symbolFact(name as Parameters<typeof symbolFact>[0]);
+  if (fact.says.startsWith('phase')) return 0.05;
+  if (fact.unit === 'turn') {
+    const { values, choices } = store.numbers(set);
+    const { k = 6, k_d = 50 } = values;
+    return 1 / (choices.divider === undefined ? k : stepsOf(choices.divider, k_d));
+  }
+  const field = store.field(set, name)?.input;
+  const range = field?.kind === 'quantity' ? field.max - field.min : fact.max - fact.min;
+  if (fact.shown === 'degrees' && fact.says.includes('wind-up')) return Math.PI / 180;
+  // A field of half a radian or so is for how finely a hand sets, a wide one for turning.
+  if (fact.shown === 'degrees') return (Math.PI / 180) * (range < 0.6 ? 0.5 : 15);
+  if (fact.whole) return 1;
+  if (name === 's_w' || name === 's_h') return roundStep(store.numbers(set).values[name] ?? 0.001);
+  // Fields that span no more than this are for errors, not for motions.
+  if (fact.shown === 'percent' && range <= 0.1) return 1e-4;
+  if (fact.shown === 'motion' && range <= 0.1) return store.view() === 'inch' ? 0.000254 : 0.0001;
+  // Clearances and pitch diameters are sizes too, but nobody steps them by a millimetre.
+  const fine = /clearance|pitch diameter/.test(fact.says);
+  if (fact.unit === 'mm' && fact.shown !== 'motion' && range > 2 && !fine) return store.view() === 'inch' ? 1.5875 : 1;
+  if (fact.unit === 'mm') return store.view() === 'inch' ? 0.00254 : 0.01;
+  return Number((range / 20).toPrecision(1));
+};
+
+/** About a tenth of a motion that may be a micrometre as well as a millimetre. */
+const roundStep = (value: number): number => {
+  const digit = 10 ** Math.floor(Math.log10(Math.abs(value) * (1 + 1e-9)));
+  return Math.abs(value) / digit < 2 ? digit / 10 : digit / 2;
+};
+
+const choiceRow = (set: string, input: Extract<Input, { kind: 'choice' }>, store: Store): Row => {
+  const { says, options } = CHOICES[input.name];
+  const group = `choice-${++serial}`;
+  const element = make('fieldset', { class: 'field choice' }, make('legend', {}, capital(says)));
+  for (const option of options) {
+    const radio = make('input', { type: 'radio', name: group, value: option });
+    radio.addEventListener('change', () => store.type(set, input.name, option));
+    element.append(make('label', {}, radio, make('span', {}, option)));
+  }
+  const note = make('p', { class: 'field-note', role: 'status' });
+  element.append(note);
+  return {
+    element,
+    refresh: () => {
+      const now = store.field(set, input.name);
+      for (const radio of all(element, 'input') as HTMLInputElement[]) radio.checked = radio.value === now?.value;
+      setText(note, now?.reason ?? '');
+    },
+  };
+};
+
+const capital = (s: string): string => s.charAt(0).toUpperCase() + s.slice(1);

@@ -1,0 +1,78 @@
+/**
+ * Fetches the script of a figure when it comes near the window, and before it the plot library where the figure draws with
+ * it. Classic scripts, since a page may run from a file; the dev server imports the modules themselves.
+ */
+import type { Widget } from '../figures/kit/widget.ts';
+
+interface Scripts {
+  readonly library: string;
+  readonly figures: Readonly<
+    Record<string, { readonly file: string; readonly plot: boolean; readonly worker?: string }>
+  >;
+}
+declare const __FIGURES__: Scripts;
+
+/** What a widget's module exports: the widget, and for one that works in the background a way to be told its worker's address. */
+type FigureModule = Readonly<Record<string, unknown>> & { readonly lendWorkerScript?: (address: string) => void };
+
+declare global {
+  interface Window {
+    notebookFigures?: Readonly<Record<string, FigureModule>>;
+  }
+}
+
+const fetched = new Map<string, Promise<boolean>>();
+
+/** Runs a script once; false where it can't be had, and the printed picture stays. */
+const run = (file: string): Promise<boolean> => {
+  const known = fetched.get(file);
+  if (known) return known;
+  const running = new Promise<boolean>((resolve) => {
+    const script = document.createElement('script');
+    // A page that carries everything in one file has the text of its scripts with it.
+    const carried = document.querySelector(`script[type="text/plain"][data-file="${file}"]`);
+    if (carried) {
+      script.textContent = carried.textContent;
+      document.head.append(script);
+      resolve(true);
+      return;
+    }
+    script.src = file;
+    script.onload = () => resolve(true);
+    script.onerror = () => {
+      // The next figure that needs it asks again.
+      fetched.delete(file);
+      script.remove();
+      resolve(false);
+    };
+    document.head.append(script);
+  });
+  fetched.set(file, running);
+  return running;
+};
+
+/** What a late script exports; undefined where it can't be had. */
+export const loadModule = (name: string): Promise<FigureModule | undefined> =>
+  import.meta.env.DEV ? fromServer(name) : fromScript(name);
+
+export const loadFigure = async (name: string): Promise<Widget | undefined> => {
+  const module = await loadModule(name);
+  return module && Object.values(module).find((value): value is Widget => isWidget(value) && value.name === name);
+};
+
+const fromScript = async (name: string): Promise<FigureModule | undefined> => {
+  const script = __FIGURES__.figures[name];
+  if (!script || (script.plot && !(await run(__FIGURES__.library))) || !(await run(script.file))) return undefined;
+  const module = window.notebookFigures?.[name];
+  if (script.worker !== undefined) module?.lendWorkerScript?.(new URL(script.worker, document.baseURI).href);
+  return module;
+};
+
+const fromServer = async (name: string): Promise<FigureModule> => {
+  const module: FigureModule = await import(/* @vite-ignore */ `/widgets/${name}/${name}.ts`);
+  module.lendWorkerScript?.(new URL(`/widgets/${name}/worker.ts`, location.href).href);
+  return module;
+};
+
+const isWidget = (value: unknown): value is Widget =>
+  typeof value === 'object' && value !== null && 'name' in value && 'draw' in value;

@@ -1,0 +1,137 @@
+/** Wakes a page: reads its model and its address, then hands every marked place to the part that knows it. */
+import 'katex/dist/katex.css';
+import './styles/notebook.css';
+import { inTodaysNames } from '../assembly/design-use.ts';
+import type { PageModel } from '../site/chapter.ts';
+import { addressOf, firstView, hasNumbers, rememberView, typedInAddress, withoutField } from './address.ts';
+import { wakeDesignNote } from './design-note.ts';
+import { applyDesign, wakeDesigns } from './designs.ts';
+import { all, make, setText } from './dom.ts';
+import { wakeExample, wakeQuantities } from './examples.ts';
+import { wakeExercises, wakeReview } from './exercises.ts';
+import { wakeFigure, wakePointing } from './figures.ts';
+import { wakeInputs } from './inputs.ts';
+import { loadFigure, loadModule } from './load-figures.ts';
+import type * as Papers from './papers/papers.ts';
+import { wakePrediction } from './predictions.ts';
+import { wakePrinting } from './printing.ts';
+import { wakeProjector } from './projector.ts';
+import { wakeScrollers } from './scrollers.ts';
+import { designInUse } from './shelf.ts';
+import { createStore } from './store.ts';
+import { wakeTools } from './tools.ts';
+
+const NO_SCRIPT =
+  'The script of this figure did not come, so its picture keeps the chapter’s own numbers: reload the page to have it follow yours.';
+
+/** Wakes the page for as long as it stands: what it hears beyond its own body it hears until then. */
+const wake = (until: AbortSignal) => {
+  const data = document.getElementById('page-model')?.textContent;
+  if (!data) return;
+  const model = JSON.parse(data) as PageModel;
+  const search = inTodaysNames(location.search, model.sets);
+  if (search !== location.search)
+    history.replaceState(history.state, '', `${location.pathname}${search}${location.hash}`);
+  const typed = typedInAddress(location.search);
+  const store = createStore(model.sets, typed, firstView(location.search));
+  const mine = designInUse();
+  // A link's own numbers stand over those of the design in use.
+  if (mine && !hasNumbers(location.search)) applyDesign(store, mine);
+  const root = document.body;
+
+  const voice = make('p', { class: 'voice', 'aria-live': 'polite' });
+  root.append(voice);
+  const announce = (text: string) => {
+    voice.textContent = text;
+  };
+
+  for (const place of all(root, '[data-tools]')) {
+    wakeTools(place, store);
+    wakeDesigns(place, store, until);
+    const gone = withoutField(search, store.sets);
+    if (gone !== '') place.append(make('p', { class: 'field-note', role: 'status' }, gone));
+  }
+  for (const place of all(root, '[data-inputs]')) {
+    wakeInputs(place, store);
+    wakeDesignNote(place, store, until);
+  }
+  for (const example of model.examples)
+    for (const place of all(root, `[data-example="${example.id}"]`))
+      wakeExample(place, example.set, example.steps, store);
+  for (const place of all(root, '[data-predict]')) {
+    const index = Number(place.dataset.predict);
+    const prediction = model.predictions[index];
+    if (prediction) wakePrediction(place, prediction, store, index);
+  }
+  wakeExercises(root, model.exercises, store);
+  const { bank } = model;
+  if (bank)
+    // Worked steps of items from other chapters are written by the same script as the papers.
+    void loadModule('papers').then((part) => {
+      if (!part) return;
+      const { wakePapers, stepLines } = part as typeof Papers;
+      for (const place of all(root, '[data-review]')) wakeReview(place, bank, store, stepLines);
+      for (const place of all(root, '[data-papers]')) wakePapers(place, bank, until);
+    });
+  wakeQuantities(root, model.live, store);
+  wakePointing(root);
+  wakeScrollers(root, store);
+  wakeProjector(root, until);
+  for (const figure of all(root, '[data-figure]'))
+    whenSeen(figure, async () => {
+      const widget = await loadFigure(figure.dataset.figure ?? '');
+      if (widget) return wakeFigure(figure, widget, store, announce, until);
+      figure.classList.add('stale');
+      setText(figure.querySelector('[data-refusal]'), NO_SCRIPT);
+    });
+
+  let pending = 0;
+  store.onChange((_sets, view) => {
+    if (view) rememberView(store.view());
+    window.clearTimeout(pending);
+    pending = window.setTimeout(() => {
+      const search = addressOf(store, location.search);
+      history.replaceState(history.state, '', `${search === '' ? location.pathname : `?${search}`}${location.hash}`);
+    }, 250);
+  });
+
+  until.addEventListener('abort', () => window.clearTimeout(pending));
+
+  wakePrinting(root, until);
+  document.documentElement.dataset.awake = 'true';
+};
+
+/** Runs once, when the element first comes near the window. */
+const whenSeen = (element: Element, run: () => void) => {
+  const watch = new IntersectionObserver(
+    ([entry]) => {
+      if (!entry?.isIntersecting) return;
+      watch.disconnect();
+      run();
+    },
+    { rootMargin: '300px' },
+  );
+  watch.observe(element);
+};
+
+let stands = new AbortController();
+wake(stands.signal);
+
+// In the dev server a saved chapter takes the place of the page that is open, whose script need not load again.
+import.meta.hot?.on('notebook:saved', async () => {
+  const page = new DOMParser().parseFromString(await (await fetch(location.href)).text(), 'text/html');
+  stands.abort();
+  stands = new AbortController();
+  document.title = page.title;
+  document.body.replaceWith(page.body);
+  wake(stands.signal);
+});
+
+// Read once, read anywhere: only where the notebook is hosted, and only a convenience.
+if (
+  !import.meta.env.DEV &&
+  /^https?:$/.test(location.protocol) &&
+  'serviceWorker' in navigator &&
+  !document.getElementById('notebook-pages')
+)
+  navigator.serviceWorker.register('offline.js').catch(() => {});

@@ -1,0 +1,248 @@
+/**
+ * Where a teacher sets papers: chapters and counts, class code, roster; then sheets and key for print, and the question bank as
+ * files. All of it is worked out in the browser. The roster is neither stored nor put into the link.
+ */
+
+import { inSlices } from '../../assembly/in-slices.ts';
+import { bad, good, quoted, type Result } from '../../engine/index.ts';
+import type { Bank } from '../../exercises/bank.ts';
+import { zipped } from '../../exercises/package.ts';
+import {
+  type Counts,
+  choose,
+  MOST_OF_A_CHAPTER,
+  type PaperOrder,
+  paperParameters,
+  readPaperLink,
+  setBank,
+  setPaper,
+} from '../../exercises/paper.ts';
+import { type Heading, keySheet, studentSheet } from '../../exercises/paper-html.ts';
+import { bankCsv, type QtiVersion, qtiFiles } from '../../exercises/qti.ts';
+import { readClassCode, readRoster } from '../../exercises/roster.ts';
+import { saveFile } from '../../figures/kit/save.ts';
+import { make, setText } from '../dom.ts';
+
+/** For the mixed review, which stands on the same page. */
+export { stepLines } from '../../exercises/steps-text.ts';
+
+/** How often papers that take long tell how many are set, ms: a reader who listens hears each of these. */
+const TELL_EVERY = 500;
+
+const SIZES = ['as the printer has it', 'A4', 'Letter'] as const;
+
+export const wakePapers = (place: HTMLElement, bank: Bank, until: AbortSignal): void => {
+  place.querySelector('[data-without-script]')?.remove();
+  const count = (slug: string, title: string) => {
+    const field = make('input', {
+      id: `papers-${slug}`,
+      type: 'text',
+      inputmode: 'numeric',
+      autocomplete: 'off',
+      maxlength: '20000',
+      value: '1',
+    });
+    return { slug, title, field };
+  };
+  const counts = bank.chapters.map(({ slug, title }) => count(slug, title));
+  const code = make('input', {
+    id: 'papers-class',
+    type: 'text',
+    autocomplete: 'off',
+    maxlength: '20000',
+    value: 'demo',
+  });
+  const roster = make('textarea', { id: 'papers-roster', rows: '5', autocomplete: 'off', spellcheck: 'false' });
+  const status = make('p', { class: 'verdict', role: 'status' });
+  const preview = make('div', { class: 'papers-preview', role: 'region', 'aria-label': 'First sheet and its key' });
+  const sheets = make('div', { class: 'papers-print', 'data-kind': 'sheets' });
+  const keys = make('div', { class: 'papers-print', 'data-kind': 'key' });
+  const printing = make('div', { class: 'papers-buttons', hidden: '' });
+  const link = make('a', { href: '#' }, 'Link to this set, without the roster');
+  document.body.append(sheets, keys);
+
+  const button = (text: string, act: () => void) => {
+    const b = make('button', { type: 'button' }, text);
+    b.addEventListener('click', act);
+    return b;
+  };
+  const print = (kind: string) => {
+    document.body.dataset.print = kind;
+    window.print();
+  };
+  const printed = () => delete document.body.dataset.print;
+  window.addEventListener('afterprint', printed, { signal: until });
+  printing.append(
+    button('Print the sheets', () => print('sheets')),
+    button('Print the key', () => print('key')),
+  );
+
+  const sizes = make('fieldset', { class: 'field choice' }, make('legend', {}, 'Paper'));
+  for (const [i, size] of SIZES.entries()) {
+    const radio = make('input', {
+      type: 'radio',
+      name: 'papers-size',
+      value: size,
+      ...(i === 0 ? { checked: '' } : {}),
+    });
+    radio.addEventListener('change', () => {
+      document.body.dataset.paper = size;
+    });
+    sizes.append(make('label', {}, radio, size));
+  }
+
+  const say = (text: string, field?: HTMLElement) => {
+    setText(status, text);
+    for (const f of [...counts.map((c) => c.field), code, roster]) f.setAttribute('aria-invalid', String(f === field));
+  };
+
+  /** What the form asks for, or says in the status what is wrong with it. */
+  const order = (): Result<PaperOrder> => {
+    const asked = new Map<string, number>();
+    const refuse = (reason: string, field: HTMLElement): Result<PaperOrder> => {
+      say(reason, field);
+      return bad(reason);
+    };
+    for (const { slug, title, field } of counts) {
+      const n = field.value.trim() === '' ? 0 : Number(/^\s*\d{1,6}\s*$/.test(field.value) ? field.value : Number.NaN);
+      if (!(n <= MOST_OF_A_CHAPTER))
+        return refuse(
+          `${title}: read ${quoted(field.value)}; give a whole number from 0 to ${MOST_OF_A_CHAPTER}.`,
+          field,
+        );
+      asked.set(slug, n);
+    }
+    const first = counts[0];
+    if (first && [...asked.values()].every((n) => n === 0))
+      return refuse('No exercise is asked for; put a number beside at least one chapter.', first.field);
+    const classCode = readClassCode(code.value);
+    return classCode.ok ? good({ classCode: classCode.value, counts: asked }) : refuse(classCode.reason, code);
+  };
+
+  const showLink = (made: PaperOrder) => {
+    const address = new URL(location.href);
+    for (const [name, value] of Object.entries(paperParameters(made, bank.version)))
+      address.searchParams.set(name, value);
+    link.href = address.href;
+  };
+
+  /** Stops the setting that is under way, if one is. */
+  let stop = () => {};
+  until.addEventListener('abort', () => stop());
+  const set = () => {
+    stop();
+    const made = order();
+    if (!made.ok) return;
+    const class_ = readRoster(roster.value);
+    if (!class_.ok) {
+      say(class_.reason, roster);
+      return;
+    }
+    const { classCode, counts: asked } = made.value;
+    const { students, notes } = class_.value;
+    const heading: Heading = { classCode, version: bank.version };
+    const places = choose(bank, asked, classCode);
+    say('');
+    showLink(made.value);
+    // Not to be printed before the last one is there.
+    printing.hidden = true;
+    preview.setAttribute('aria-busy', 'true');
+    for (const part of [sheets, keys, preview]) part.replaceChildren();
+    function* oneByOne(): Generator<number, void, void> {
+      for (const [i, student] of students.entries()) {
+        const lines = setPaper(places, classCode, student, bank.version);
+        const [sheet, key] = [studentSheet(lines, student, heading), keySheet(lines, student, heading)];
+        sheets.insertAdjacentHTML('beforeend', sheet);
+        keys.insertAdjacentHTML('beforeend', key);
+        if (i === 0) preview.innerHTML = sheet + key;
+        yield i + 1;
+      }
+    }
+    const done = () => {
+      preview.setAttribute('aria-busy', 'false');
+      printing.hidden = false;
+      say(
+        [
+          `${students.length === 1 ? 'One paper is' : `${students.length} papers are`} set, ${places.length} ${places.length === 1 ? 'exercise' : 'exercises'} each. The first stands below with its key; print for the rest.`,
+          ...notes,
+        ].join(' '),
+      );
+    };
+    let told = performance.now();
+    stop = inSlices(oneByOne(), done, (count) => {
+      if (performance.now() - told < TELL_EVERY) return;
+      told = performance.now();
+      say(`${count} of ${students.length} papers so far; they can be printed when all are set.`);
+    });
+  };
+
+  const bankOf = (save: (lines: ReturnType<typeof setBank>, asked: Counts) => void) => () => {
+    const made = order();
+    if (!made.ok) return;
+    const lines = setBank(bank, made.value.counts, made.value.classCode);
+    save(lines, made.value.counts);
+    say(`The file holds ${lines.length} ${lines.length === 1 ? 'item' : 'items'}.`);
+  };
+  const qti = (version: QtiVersion) =>
+    bankOf((lines) =>
+      saveFile(zipped(qtiFiles(lines, version, bank.version)), `question-bank-qti-${version}.zip`, 'application/zip'),
+    );
+
+  const field = (label: string, input: HTMLElement) =>
+    make(
+      'div',
+      { class: 'field' },
+      make('label', { for: input.id }, label),
+      make('span', { class: 'field-box' }, input),
+    );
+  const form = make(
+    'form',
+    { novalidate: '' },
+    make(
+      'fieldset',
+      { class: 'papers-counts' },
+      make('legend', {}, `How many exercises of each chapter (0 to ${MOST_OF_A_CHAPTER})`),
+      ...counts.map(({ title, field: input }) => field(title, input)),
+    ),
+    field('Class code', code),
+    make(
+      'div',
+      { class: 'field text' },
+      make('label', { for: roster.id }, 'Roster: a name or code a line. It stays in this page.'),
+      roster,
+    ),
+    sizes,
+    make('div', { class: 'papers-buttons' }, make('button', { type: 'submit' }, 'Set the papers')),
+  );
+  form.addEventListener('submit', (event) => {
+    event.preventDefault();
+    set();
+  });
+  place.append(
+    make('p', { class: 'papers-bank' }, `Question bank ${bank.version}.`),
+    form,
+    status,
+    printing,
+    preview,
+    make(
+      'div',
+      { class: 'papers-buttons' },
+      button('Question bank as QTI 2.1', qti('2.1')),
+      button('as QTI 3.0', qti('3.0')),
+      button(
+        'as CSV',
+        bankOf((lines) => saveFile(bankCsv(lines), 'question-bank.csv', 'text/csv')),
+      ),
+    ),
+    make('p', {}, link),
+  );
+
+  const asked = readPaperLink(location.search, bank);
+  if (asked?.ok) {
+    code.value = asked.value.classCode;
+    for (const { slug, field: input } of counts) input.value = String(asked.value.counts.get(slug) ?? 0);
+    say('The link’s set is filled in; paste the roster it was set for.');
+  } else if (asked) say(asked.reason);
+  const now = order();
+  if (now.ok) showLink(now.value);
+};

@@ -1,0 +1,82 @@
+/** What is said of a prediction, and the scale on which it stands beside the answer. */
+import type { SymbolFact } from '../engine/index.ts';
+import { dressOf, numeral, show, type UnitView } from '../input/format.ts';
+import type { Slip } from '../site/blocks.ts';
+
+/** Within this share of the answer a prediction counts as right: the point is the idea, not the last digit. */
+const NEAR = 0.02;
+
+/** Beyond this ratio nobody learns from a number, and a scale would be all ticks. */
+const MOST = 1e6;
+
+export interface Judged {
+  readonly verdict: string;
+  /** The scale as SVG; none where the answer is nought, which has no place on it. */
+  readonly scale: string | undefined;
+}
+
+export const judgePrediction = (
+  typed: number,
+  model: { readonly answer: number; readonly digits: number; readonly slips: readonly Slip[] },
+  fact: SymbolFact,
+  view: UnitView,
+): Judged => {
+  const { answer } = model;
+  const right = show(answer, dressOf(fact, model.digits), view);
+  const yours = show(typed, dressOf(fact), view);
+  // What is written as nought is judged as nought, in whatever unit.
+  const made = /[1-9]/.test(yours.split('\u00a0')[0] ?? '') ? typed : 0;
+  return {
+    verdict: verdictOf(made, answer, { yours, right }, model.slips, fact),
+    scale: answer === 0 ? undefined : scaleSvg(made, answer, yours, right),
+  };
+};
+
+const verdictOf = (
+  made: number,
+  answer: number,
+  { yours, right }: { readonly yours: string; readonly right: string },
+  slips: readonly Slip[],
+  fact: SymbolFact,
+): string => {
+  if (answer === 0) return made === 0 ? `Yes: ${right}.` : `You said ${yours}; it is ${right}.`;
+  if (made === 0)
+    return fact.shown === 'motion'
+      ? `You said it does not move; it moves ${right}.`
+      : `You said ${yours}; it is ${right}.`;
+  const ratio = made / answer;
+  if (Math.abs(ratio - 1) < NEAR) return `Yes: ${right}.`;
+  if (Math.abs(ratio + 1) < NEAR) return `Right amount, other way: you said ${yours}, it is ${right}.`;
+  const slip = slips.find((s) => Math.abs(Math.abs(made) / Math.abs(s.value) - 1) < NEAR);
+  if (slip) return `You said ${yours}; it is ${right}. ${slip.says}`;
+  const size = Math.abs(ratio);
+  return `You said ${yours}; it is ${right}, ${timesText(Math.max(size, 1 / size), size > 1 ? 'less' : 'more')}.`;
+};
+
+const timesText = (times: number, which: 'less' | 'more'): string => {
+  if (times < 1.5) return 'not far off';
+  if (times > MOST) return `more than a million times ${which}`;
+  return `${numeral(Number(times.toPrecision(2)))} times ${which}`;
+};
+
+/** Prediction and answer on one scale by ratio, so that a slip of a thousand still fits the paper. */
+const scaleSvg = (made: number, answer: number, yours: string, right: string): string => {
+  const there = Math.log10(Math.abs(answer));
+  const reach = Math.log10(MOST);
+  const typed = made === 0 ? there - 3 : Math.log10(Math.abs(made));
+  const here = Math.min(there + reach, Math.max(there - reach, typed));
+  const [low, high] = [Math.floor(Math.min(here, there) - 0.15), Math.ceil(Math.max(here, there) + 0.15)];
+  const x = (log: number) => 20 + (360 * (log - low)) / (high - low);
+  const anchor = (at: number) => (at < 90 ? 'start' : at > 310 ? 'end' : 'middle');
+  const [a, b] = [x(made === 0 ? low : here), x(there)];
+  const said = here === typed ? `you: ${yours}` : `you: ${yours}, off this scale`;
+  const ticks = Array.from(
+    { length: high - low + 1 },
+    (_, i) => `<path class="tick" d="M${20 + (360 * i) / (high - low)} 34v8"/>`,
+  ).join('');
+  return (
+    `<svg viewBox="0 0 400 78" role="img" aria-label="Your prediction ${yours} and the answer ${right} on a scale of ratios"><path class="axis" d="M20 38H380"/>${ticks}` +
+    `<g class="yours"><path d="M${a} 38l-6 -10h12z"/><text x="${a}" y="18" text-anchor="${anchor(a)}">${said}</text></g>` +
+    `<g class="answer"><circle cx="${b}" cy="38" r="5"/><text x="${b}" y="66" text-anchor="${anchor(b)}">engine: ${right}</text></g></svg>`
+  );
+};

@@ -1,0 +1,66 @@
+/**
+ * Predict first: the reader commits to a number before the answer shows. Both stay drawn on one scale, and a known slip
+ * is named. The answer can always be opened without predicting.
+ */
+
+import { fieldUnit } from '../assembly/numbers.ts';
+import { quoted, readQuantity, type SymbolName, symbolFact } from '../engine/index.ts';
+import type { PageModel } from '../site/chapter.ts';
+import { answerForm } from './answer-form.ts';
+import { make, setText } from './dom.ts';
+import { judgePrediction } from './prediction-words.ts';
+import type { Store } from './store.ts';
+
+export const wakePrediction = (
+  place: HTMLElement,
+  model: PageModel['predictions'][number],
+  store: Store,
+  index: number,
+): void => {
+  const attempt = place.querySelector('.attempt');
+  const reveal = place.querySelector('details');
+  if (!attempt || !reveal) return;
+  const symbol = model.output as SymbolName;
+  const fact = symbolFact(symbol);
+  const { field, label, verdict, form } = answerForm(`prediction-${index}`, 'Set my prediction');
+  const scale = make('div', { class: 'scale', hidden: '' });
+  attempt.append(form, verdict, scale);
+
+  const unit = () => fieldUnit(symbol, store.view());
+  const caption = () =>
+    setText(label, `Your prediction${unit() === '1' ? '' : ` (a bare number counts as ${unit()})`}`);
+  caption();
+
+  let made: number | undefined;
+  const judge = () => {
+    if (made === undefined) return;
+    const judged = judgePrediction(made, model, fact, store.view());
+    setText(verdict, judged.verdict);
+    scale.hidden = judged.scale === undefined;
+    if (judged.scale !== undefined) scale.innerHTML = judged.scale;
+  };
+
+  form.addEventListener('submit', (event) => {
+    event.preventDefault();
+    const read = readQuantity(field.value, fact.unit, unit());
+    const beyond = read.ok && !(read.value.value >= fact.min && read.value.value <= fact.max);
+    field.setAttribute('aria-invalid', String(!read.ok || beyond));
+    if (!read.ok || beyond) {
+      setText(
+        verdict,
+        read.ok
+          ? `Read ${quoted(field.value)}, which is beyond any ${fact.says} here: type a ${read.value.value > fact.max ? 'smaller' : 'larger'} one.`
+          : read.reason,
+      );
+      return;
+    }
+    made = read.value.value;
+    judge();
+    reveal.open = true;
+  });
+  store.onChange((_sets, view) => {
+    if (!view) return;
+    caption();
+    judge();
+  });
+};

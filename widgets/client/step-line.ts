@@ -1,0 +1,33 @@
+/** Worked steps that the press has typeset: only the numbers in them change. */
+
+import type { Step, StepOutcome } from '../assembly/steps.ts';
+import { type SymbolName, symbolFact } from '../engine/index.ts';
+import { dressOf, show, showInFormula, type UnitView } from '../input/format.ts';
+import { all, setText } from './dom.ts';
+
+/** Writes what came out into each line of an example or of a worked answer, or why nothing did. */
+export const writeSteps = (
+  lines: readonly HTMLElement[],
+  steps: readonly Step[],
+  outcomes: readonly StepOutcome[],
+  view: UnitView,
+): void => {
+  for (const [i, line] of lines.entries()) {
+    const [step, outcome] = [steps[i], outcomes[i]];
+    if (step && outcome) writeStep(line, step, outcome, view);
+  }
+};
+
+const writeStep = (line: HTMLElement, step: Step, outcome: StepOutcome, view: UnitView): void => {
+  line.classList.toggle('refused', !outcome.ok);
+  const result = line.querySelector('[data-result]');
+  if (!outcome.ok) {
+    setText(result, outcome.reason);
+    return;
+  }
+  for (const slot of all(line, '[data-slot]')) {
+    const symbol = slot.dataset.slot as SymbolName;
+    setText(slot, showInFormula(outcome.inputs[symbol] ?? 0, dressOf(symbolFact(symbol)), view));
+  }
+  setText(result, `= ${show(outcome.value, dressOf(symbolFact(step.as), step.digits), view)}`);
+};

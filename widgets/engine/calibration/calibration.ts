@@ -1,0 +1,706 @@
+/**
+ * Calibration against an indicator: from readings to a measured net lead and what goes with it.
+ *
+ * The model, fitted by least squares (least-squares.ts) with as many of its parts as the readings can tell:
+ *   z = a + b n [+ g on the way down] [+ c cos 2πn + s sin 2πn]
+ *   b   measured net lead, mm per turn, with its standard error and t-interval
+ *   g   gap between the two directions at a common slope; lost motion = g sign b, positive where the part lags
+ *   √(c² + s²)   amplitude of the part that comes once per turn
+ * Beside it stand a straight line through everything (line-fit.ts), each direction’s own line, and the repeatability:
+ *   s_r² = Σ (z − mean of its place and direction)²/Σ (readings there − 1)
+ * The measured lead agrees with the nominal one where |b − Δ| ≤ t s_b + ε |Δ|, ε the relative
+ * error of the net lead that the stated lead errors of the two threads allow (lead-error.ts, worst case or RSS).
+ *
+ * Source: Draper & Smith, Applied Regression Analysis, ch. 1, 2 and 14 (dummy variable; from memory); comparison within
+ * the sum of uncertainty and limit of error is common practice, no source. Checked on synthetic rigs of known truth.
+ * Signs: n clockwise from above positive, z up positive; `up` = approached with n rising, `down` = with n falling.
+ * Units: n in turns, z in mm.
+ * Taken for granted: scatter independent from reading to reading. Drift with the warmth of a hand is not, and makes
+ * the interval too narrow: read up and down alternately.
+ */
+
+import type { Direction, PositionUnit, ReadingRow } from '../../input/readings-table.ts';
+import { finished, type InSteps } from '../kernel/in-steps.ts';
+import { type Millimetres, mm, type Turns, turns, UNITS, type Unit } from '../kernel/quantity.ts';
+import { relation } from '../kernel/relation.ts';
+import { bad, good, type Result } from '../kernel/result.ts';
+import { asRead, say } from '../kernel/say.ts';
+import { leastSquares } from '../numerics/least-squares.ts';
+import { type Interval, intervalAbout, type LineFit, lineFit, slopeInterval, studentT } from '../numerics/line-fit.ts';
+
+const MEAN_TURNS = '(n_1 + n_2 + n_3)/3';
+/** Places closer than this to each other, in turns, are one: no hand sets them apart, and a slope between them is noise. */
+const apart = (n: number, m: number): boolean => Math.abs(n - m) >= 1e-6;
+
+const onePlace = ({ n_1, n_2 }: { readonly n_1: number; readonly n_2: number }): string | undefined =>
+  apart(n_1, n_2)
+    ? undefined
+    : 'Both readings stand at the same turns; a lead needs two places, so read a turn further.';
+
+export const cosineErrorFace = relation({
+  name: 'cosine-error-face',
+  says: 'Cosine error of a plunger leaning against a flat face that moves square to itself: it reads too much.',
+  takes: ['w', 'theta_i'],
+  gives: { e_c: 'w*(1/cos(theta_i) - 1)' },
+  source:
+    'Geometry: the plunger slides along the leaning axis until it meets the moved face, w/cos θ; the same rule as for lever indicators.',
+  // 1/cos θ − 1 = 2 sin²(θ/2)/cos θ, which keeps its digits at small angles.
+  compute: ({ w, theta_i }) => ({ e_c: mm((w * 2 * Math.sin(theta_i / 2) ** 2) / Math.cos(theta_i)) }),
+});
+
+export const cosineErrorPoint = relation({
+  name: 'cosine-error-point',
+  says: 'Cosine error of a leaning gauge that follows one point of the part, such as a ball under a flat anvil: it reads too little.',
+  takes: ['w', 'theta_i'],
+  gives: { e_c: 'w*(cos(theta_i) - 1)' },
+  source: 'Geometry: the motion projected on the gauge axis, w cos θ.',
+  compute: ({ w, theta_i }) => ({ e_c: mm(-w * 2 * Math.sin(theta_i / 2) ** 2) }),
+});
+
+export const abbeError = relation({
+  name: 'abbe-error',
+  says: 'Abbe error: what a gauge beside the axis reads too much when the part tilts while it moves.',
+  takes: ['a_o', 'theta_c'],
+  gives: { e_a: 'a_o*tan(theta_c)' },
+  source: 'Geometry; Abbe’s principle: the scale belongs in line with the length measured (1890, from memory).',
+  compute: ({ a_o, theta_c }) => ({ e_a: mm(a_o * Math.tan(theta_c)) }),
+});
+
+export const twoReadingLead = relation({
+  name: 'two-reading-lead',
+  says: 'Net lead from two readings: what the indicator went, over the turns between them.',
+  takes: ['n_1', 'z_1', 'n_2', 'z_2'],
+  gives: { Delta_m: '(z_2 - z_1)/(n_2 - n_1)' },
+  source: 'Definition of the lead: motion over turns; the line through two points.',
+  refuses: onePlace,
+  compute: ({ n_1, z_1, n_2, z_2 }) => ({ Delta_m: mm((z_2 - z_1) / (n_2 - n_1)) }),
+});
+
+export const twoReadingDoubt = relation({
+  name: 'two-reading-doubt',
+  says: 'How far a lead from two readings may be off, where each reading may be off by so much: both the bad way.',
+  takes: ['e_g', 'n_1', 'n_2'],
+  gives: { U_2: '2*e_g/abs(n_2 - n_1)' },
+  source: 'The line through two points, one moved up and the other down; worst case.',
+  refuses: onePlace,
+  compute: ({ e_g, n_1, n_2 }) => ({ U_2: mm((2 * e_g) / Math.abs(n_2 - n_1)) }),
+});
+
+export const threeReadingLead = relation({
+  name: 'three-reading-lead',
+  says: 'Net lead by the straight line that passes closest to three readings, in the sense of least squares.',
+  takes: ['n_1', 'z_1', 'n_2', 'z_2', 'n_3', 'z_3'],
+  gives: {
+    Delta_m: `((n_1 - ${MEAN_TURNS})*z_1 + (n_2 - ${MEAN_TURNS})*z_2 + (n_3 - ${MEAN_TURNS})*z_3)/((n_1 - ${MEAN_TURNS})^2 + (n_2 - ${MEAN_TURNS})^2 + (n_3 - ${MEAN_TURNS})^2)`,
+  },
+  source: 'Draper & Smith, Applied Regression Analysis, ch. 1: b = Sxy/Sxx (from memory), here for three rows.',
+  refuses: ({ n_1, n_2, n_3 }) =>
+    apart(n_1, n_2) || apart(n_1, n_3) || apart(n_2, n_3)
+      ? undefined
+      : 'All three readings stand at the same turns; a slope needs two places at least, so read a turn further.',
+  compute: ({ n_1, z_1, n_2, z_2, n_3, z_3 }) => {
+    const middle = (n_1 + n_2 + n_3) / 3;
+    const [x, y, w] = [n_1 - middle, n_2 - middle, n_3 - middle];
+    return { Delta_m: mm((x * z_1 + y * z_2 + w * z_3) / (x * x + y * y + w * w)) };
+  },
+});
+
+/** One reading of the indicator: where the screw stood, what was read (mm), and how it was approached. */
+export type GaugeReading = Pick<ReadingRow, 'turns' | 'reading' | 'direction'>;
+
+export interface CalibrationPlan {
+  /** Net lead by design, mm per turn, signed. */
+  readonly nominal: number;
+  /** Share by which the net lead may be off for the stated lead errors: eps_w or eps_r of lead-error.ts. */
+  readonly leadError: number;
+  /** Share of all such trials in which the interval is to cover the truth; 0.95 where left out. */
+  readonly level?: number;
+}
+
+/** A part of the answer that the readings could tell, or the sentence why not. */
+export type Told<T> = ({ readonly told: true } & T) | { readonly told: false; readonly why: string };
+
+export interface OncePerTurn {
+  /** Greatest departure from the line, mm. */
+  readonly amplitude: Millimetres;
+  /** Turn, from 0 to 1, at which it is greatest. */
+  readonly crest: Turns;
+  /** Standard error of the amplitude, for an amplitude well above it. */
+  readonly error: Millimetres;
+  /** Whether an amplitude this large is more than scatter would give at the level asked (F-test, 2 and ν). */
+  readonly significant: boolean;
+}
+
+export interface Hysteresis {
+  /** Down less up at a common slope, mm. */
+  readonly gap: Millimetres;
+  readonly interval: Interval;
+  /** The gap with the sense of the motion: positive where the part lags behind the screw. */
+  readonly lostMotion: Millimetres;
+  /** The same in turns of the screw. */
+  readonly lostTurns: Turns;
+  readonly up: LineFit;
+  readonly down: LineFit;
+  /** Down less up by each direction’s own line, in the middle of the readings, mm. */
+  readonly gapOwnSlopes: Millimetres;
+  /** Slope down less slope up, mm per turn. */
+  readonly slopeDifference: Millimetres;
+  /** Whether the two slopes agree within their uncertainty: if not, the common slope describes neither. */
+  readonly slopesAgree: boolean;
+}
+
+export interface Repeatability {
+  /** Pooled standard deviation of readings at one place from one direction. */
+  readonly deviation: Millimetres;
+  /** Largest difference between such readings. */
+  readonly widest: Millimetres;
+  readonly freedom: number;
+}
+
+export interface CorrectionRow {
+  readonly turns: Turns;
+  readonly direction: Direction;
+  /** How many readings stand behind it. */
+  readonly readings: number;
+  /** Travel by the nominal lead from the first row. */
+  readonly nominal: Millimetres;
+  /** Travel read, the mean at this place. */
+  readonly measured: Millimetres;
+  /** To be added to the nominal travel to have the true one. */
+  readonly correction: Millimetres;
+}
+
+export interface Calibration {
+  readonly rows: readonly GaugeReading[];
+  /** One straight line through everything. */
+  readonly line: LineFit;
+  readonly lineInterval: Interval;
+  /** Measured net lead by the model with all parts that could be told. */
+  readonly lead: Millimetres;
+  readonly leadError: Millimetres;
+  readonly leadInterval: Interval;
+  /** Scatter about the model, and readings less unknowns. */
+  readonly scatter: Millimetres;
+  readonly freedom: number;
+  /** Reading by the model, and reading less it, row by row. */
+  readonly fitted: readonly Millimetres[];
+  readonly residuals: readonly Millimetres[];
+  readonly periodic: Told<OncePerTurn>;
+  readonly hysteresis: Told<Hysteresis>;
+  readonly repeatability: Told<Repeatability>;
+  readonly corrections: readonly CorrectionRow[];
+  /** Lead found less nominal, mm per turn. */
+  readonly difference: Millimetres;
+  /** t s_b + ε |Δ|, mm per turn. */
+  readonly allowed: Millimetres;
+  readonly agrees: boolean;
+  /** The finding in one sentence. */
+  readonly verdict: string;
+  /** Questions to put to the reader when the slope looks like a wrong unit; empty when it does not. */
+  readonly questions: readonly string[];
+}
+
+/** Everything the readings tell about the net lead; refuses too few, too odd, or constant readings. */
+export const calibrate = (rows: readonly GaugeReading[], plan: CalibrationPlan): Result<Calibration> =>
+  finished(calibrateRun(rows, plan));
+
+/** The same in steps, each once through the readings or a few times. */
+export function* calibrateRun(rows: readonly GaugeReading[], plan: CalibrationPlan): InSteps<Result<Calibration>> {
+  const { nominal, level = 0.95 } = plan;
+  if (!(Math.abs(nominal) > 0 && Math.abs(nominal) <= 120))
+    return bad(
+      `Read a nominal net lead of ${asRead(nominal)} mm a turn; give one other than nought and within 120 mm.`,
+    );
+  if (!(plan.leadError >= 0 && plan.leadError <= 100))
+    return bad(
+      `Read a lead error of ${asRead(plan.leadError)} for the net lead; give a share from 0 to 100, such as 0.025 for 2.5 %.`,
+    );
+  for (const [i, row] of rows.entries())
+    if (!(Math.abs(row.turns) <= 1e6 && Math.abs(row.reading) <= 1e6))
+      return bad(
+        `Row ${i + 1} reads ${asRead(row.turns)} turns and ${asRead(row.reading)} mm; give two numbers within a million, and look at the units.`,
+      );
+  const n = rows.map((row) => row.turns);
+  const z = rows.map((row) => row.reading);
+  yield;
+  const line = lineFit(n, z);
+  if (!line.ok) return line;
+  const lineInterval = slopeInterval(line.value, level);
+  if (!lineInterval.ok) return lineInterval;
+
+  yield;
+  const model = yield* fitModel(rows);
+  yield;
+  if (!model.ok) return model;
+  const { fit, gapAt, waveAt, whyNoGap, whyNoWave, slopeUnit } = model.value;
+  const scatter = Math.sqrt(fit.sumOfSquares / fit.freedom);
+  const errorOf = (i: number) => scatter * Math.sqrt(fit.inverse[i]?.[i] ?? 0);
+  const b = (fit.coefficients[1] ?? 0) / slopeUnit;
+  const leadError = errorOf(1) / slopeUnit;
+  const leadInterval = intervalAbout(b, leadError, fit.freedom, level);
+  if (!leadInterval.ok) return leadInterval;
+
+  const hysteresis: Told<Hysteresis> =
+    gapAt === undefined
+      ? { told: false, why: whyNoGap }
+      : hysteresisOf(rows, fit.coefficients[gapAt] ?? 0, errorOf(gapAt), b, fit.freedom, level);
+  yield;
+  const places = groups(rows);
+  yield;
+  const repeatability = repeatabilityOf(places);
+  yield;
+  const corrections = correctionsOf(places, nominal);
+  yield;
+  const agreement = leadAgreement({ lead: mm(b), leadInterval: leadInterval.value }, plan);
+  const { difference, allowed, agrees } = agreement;
+  return good({
+    rows,
+    line: line.value,
+    lineInterval: lineInterval.value,
+    lead: mm(b),
+    leadError: mm(leadError),
+    leadInterval: leadInterval.value,
+    scatter: mm(scatter),
+    freedom: fit.freedom,
+    fitted: z.map((v, i) => mm(v - (fit.residuals[i] ?? 0))),
+    residuals: fit.residuals.map(mm),
+    periodic:
+      waveAt === undefined
+        ? { told: false, why: whyNoWave }
+        : waveOf(fit.coefficients, fit.inverse, waveAt, scatter, fit.freedom, level, spanOf(z)),
+    hysteresis,
+    repeatability,
+    corrections,
+    difference,
+    allowed,
+    agrees,
+    verdict: verdictOf({
+      b,
+      nominal,
+      difference,
+      half: leadInterval.value.half,
+      tolerance: agreement.tolerance,
+      agrees,
+    }),
+    questions: unitQuestions(b, nominal),
+  });
+}
+
+/** Whether a measured lead agrees with the nominal one, and the sentence that says so. */
+export interface LeadAgreement {
+  readonly difference: Millimetres;
+  /** t s_b + ε |Δ|. */
+  readonly allowed: Millimetres;
+  /** ε |Δ|. */
+  readonly tolerance: Millimetres;
+  readonly agrees: boolean;
+}
+
+/** Agreement by itself, so that a change of the stated lead errors need not fit a hundred thousand readings again. */
+export const leadAgreement = (
+  { lead, leadInterval }: Pick<Calibration, 'lead' | 'leadInterval'>,
+  { nominal, leadError }: Pick<CalibrationPlan, 'nominal' | 'leadError'>,
+): LeadAgreement => {
+  const tolerance = leadError * Math.abs(nominal);
+  const difference = lead - nominal;
+  const allowed = leadInterval.half + tolerance;
+  return {
+    difference: mm(difference),
+    allowed: mm(allowed),
+    tolerance: mm(tolerance),
+    agrees: Math.abs(difference) <= allowed,
+  };
+};
+
+/**
+ * The fitted model between the readings, as a function of the turns for one direction: line, gap and once-per-turn
+ * part. Undefined where nothing was read from that direction.
+ */
+export const fittedCurve = (c: Calibration, direction: Direction): ((n: number) => number) | undefined => {
+  const at = c.rows.findIndex((row) => row.direction === direction);
+  const row = c.rows[at];
+  const { periodic, lead } = c;
+  if (row === undefined) return undefined;
+  const wave = (n: number) =>
+    periodic.told ? periodic.amplitude * Math.cos(2 * Math.PI * (n - Math.floor(n) - periodic.crest)) : 0;
+  const level = (c.fitted[at] ?? 0) - lead * row.turns - wave(row.turns);
+  return (n) => level + lead * n + wave(n);
+};
+
+export interface Corrected {
+  /** Travel by the nominal lead from the first row of the table. */
+  readonly nominal: Millimetres;
+  /** Correction there: to be added. */
+  readonly correction: Millimetres;
+  /** True travel. */
+  readonly travel: Millimetres;
+}
+
+const parted = new WeakMap<readonly CorrectionRow[], Record<Direction, readonly CorrectionRow[]>>();
+
+/** The rows of one direction, picked out once for a table: a drag asks at every frame, of a hundred thousand rows. */
+export const correctionsIn = (table: readonly CorrectionRow[], direction: Direction): readonly CorrectionRow[] => {
+  const own = (way: Direction) => table.filter((row) => row.direction === way);
+  const both = parted.get(table) ?? { up: own('up'), down: own('down') };
+  parted.set(table, both);
+  return both[direction];
+};
+
+/** The correction between two rows of the table, taken straight from one to the next; no further than it was read. */
+export const correctionAt = (
+  corrections: readonly CorrectionRow[],
+  n: number,
+  direction: Direction = 'up',
+): Result<Corrected> => {
+  const rows = correctionsIn(corrections, direction);
+  const [first, last] = [rows[0], rows.at(-1)];
+  if (first === undefined || last === undefined)
+    return bad(`No reading was taken on the way ${direction}, so there is no correction for it; run that way too.`);
+  if (!(n >= first.turns && n <= last.turns))
+    return bad(
+      `${say(n)} turns lie outside the readings, which go from ${say(first.turns)} to ${say(last.turns)}; nothing is known there, so stay within them or read further.`,
+    );
+  let [low, high] = [0, rows.length - 1];
+  while (high - low > 1) {
+    const middle = (low + high) >> 1;
+    if ((rows[middle]?.turns ?? 0) <= n) low = middle;
+    else high = middle;
+  }
+  const [a, b] = [rows[low] ?? first, rows[high] ?? last];
+  const span = b.turns - a.turns;
+  const share = span > 0 ? (n - a.turns) / span : 0;
+  const between = (from: number, to: number) => from + share * (to - from);
+  const nominal = between(a.nominal, b.nominal);
+  const correction = between(a.correction, b.correction);
+  return good({ nominal: mm(nominal), correction: mm(correction), travel: mm(nominal + correction) });
+};
+
+/** Units that would bring the slope to the nominal lead, other than those the readings were read in. */
+export interface UnitRemedy {
+  readonly readingUnit: Unit;
+  readonly positionUnit: PositionUnit;
+}
+
+/** What the readings may have been, where the slope looks like a wrong unit; none where it does not. */
+export const unitRemedies = (
+  lead: number,
+  nominal: number,
+  read: UnitRemedy,
+  stepsPerTurn: number,
+): readonly UnitRemedy[] => {
+  if (unitQuestions(Math.abs(lead), Math.abs(nominal)).length === 0) return [];
+  const fits = (factor: number) => Math.abs(Math.abs((lead / nominal) * factor) - 1) <= 0.05;
+  // The unit it was read in never fits: with that the slope is far off.
+  const asReadings = READ_UNITS.filter((unit) => fits(UNITS[unit].factor / UNITS[read.readingUnit].factor)).map(
+    (readingUnit) => ({ ...read, readingUnit }),
+  );
+  const asPositions = POSITION_UNITS.filter((unit) =>
+    fits(perTurn(unit, stepsPerTurn) / perTurn(read.positionUnit, stepsPerTurn)),
+  ).map((positionUnit) => ({ ...read, positionUnit }));
+  return [...asReadings, ...asPositions];
+};
+
+const READ_UNITS: readonly Unit[] = ['µm', 'mm', 'thou', 'in'];
+const POSITION_UNITS: readonly PositionUnit[] = ['turns', 'steps', '°'];
+const perTurn = (unit: PositionUnit, steps: number): number => (unit === 'turns' ? 1 : unit === 'steps' ? steps : 360);
+
+/**
+ * Questions when the slope found is the nominal one times a factor that a wrong unit or count would give (within a
+ * twentieth); none when it is not. Factors near one can’t be wrong units and are never questioned.
+ */
+export const unitQuestions = (lead: number, nominal: number): readonly string[] => {
+  const ratio = lead / nominal;
+  const slip = SLIPS.find(({ factor }) => Math.abs(Math.abs(ratio) / factor - 1) <= 0.05);
+  const questions =
+    slip === undefined
+      ? []
+      : [`The slope is ${say(Math.abs(ratio), 3)} times the nominal lead, which is about ${slip.text}: ${slip.ask}`];
+  return ratio < 0 && (slip !== undefined || Math.abs(Math.abs(ratio) - 1) <= 0.05)
+    ? [
+        ...questions,
+        'The slope has the opposite sign to the nominal lead: were turns counted anticlockwise as positive, or does the indicator read downwards?',
+      ]
+    : questions;
+};
+
+const SLIPS = [
+  { factor: 1000, text: 'a thousand', ask: 'were readings in µm imported as mm?' },
+  { factor: 1 / 1000, text: 'a thousandth', ask: 'were readings in mm imported as µm?' },
+  { factor: 25.4, text: '25.4', ask: 'were readings in µm imported as thou, or in mm as inches?' },
+  { factor: 1 / 25.4, text: '1/25.4', ask: 'were readings in thou imported as µm, or in inches as mm?' },
+  { factor: 1000 / 25.4, text: '1000/25.4', ask: 'were readings in thou imported as mm?' },
+  { factor: 25.4 / 1000, text: '25.4/1000', ask: 'were readings in mm imported as thou?' },
+  { factor: 6, text: 'six', ask: 'were whole turns imported as flats?' },
+  { factor: 1 / 6, text: 'a sixth', ask: 'were flats imported as whole turns?' },
+] as const;
+
+/** The calibration as a table of text and numbers, µm, ready for toCsv; parseReadings reads it back. */
+export const calibrationTable = (
+  calibration: Calibration,
+): { readonly header: readonly string[]; readonly rows: readonly (readonly (string | number)[])[] } => ({
+  header: ['turns', 'direction', 'reading (µm)', 'fitted (µm)', 'residual (µm)'],
+  rows: calibration.rows.map((row, i) => [
+    row.turns,
+    row.direction,
+    micrometres(row.reading),
+    micrometres(calibration.fitted[i] ?? 0),
+    micrometres(calibration.residuals[i] ?? 0),
+  ]),
+});
+
+/** The correction table likewise. */
+export const correctionTable = (
+  calibration: Calibration,
+): { readonly header: readonly string[]; readonly rows: readonly (readonly (string | number)[])[] } => ({
+  header: ['turns', 'direction', 'readings', 'nominal (µm)', 'measured (µm)', 'correction (µm)'],
+  rows: calibration.corrections.map((row) => [
+    row.turns,
+    row.direction,
+    row.readings,
+    micrometres(row.nominal),
+    micrometres(row.measured),
+    micrometres(row.correction),
+  ]),
+});
+
+/** mm as µm, without the last two digits of rounding (87.50000000000001). */
+const micrometres = (length: number): number => Number((length * 1e3).toPrecision(13));
+
+/**
+ * Share of a column that must be its own for a part of the model to be told: at three tenths the intervals are three
+ * times as wide as they need be. Half a turn of a wave, say, is so like a slope that it would take the slope with it.
+ */
+const TELLS = 0.3;
+
+interface Model {
+  readonly fit: NonNullable<ReturnType<typeof leastSquares>>;
+  readonly gapAt: number | undefined;
+  readonly waveAt: number | undefined;
+  readonly whyNoGap: string;
+  readonly whyNoWave: string;
+  /** Half the span of the turns: the slope column is scaled by it so that all columns are of one size. */
+  readonly slopeUnit: number;
+}
+
+/** The model with as many parts as can be told: both, else without the wave, else without the gap. */
+function* fitModel(rows: readonly GaugeReading[]): InSteps<Result<Model>> {
+  const n = rows.map((row) => row.turns);
+  const z = rows.map((row) => row.reading);
+  const { low, high } = extent(n);
+  const slopeUnit = (high - low) / 2;
+  // Every column but the first is centred: only what two of them have in common then makes them hard to tell apart,
+  // not how many rows stand in each direction.
+  const base = [n.map(() => 1), centred(n.map((v) => v / slopeUnit))];
+  yield;
+  const gapColumn = centred(rows.map((row) => (row.direction === 'down' ? 1 : 0)));
+  // Whole turns are dropped first: sin 2πn of a large n would lose its digits.
+  const phase = n.map((v) => 2 * Math.PI * (v - Math.floor(v)));
+  yield;
+  const waves = [centred(phase.map(Math.cos)), centred(phase.map(Math.sin))];
+  // At whole or half turns sine or cosine is rounding alone, and rounding stands square to everything.
+  const swings = waves.every((wave) => wave.reduce((sum, v) => sum + v * v, 0) > TELLS ** 2 * wave.length);
+  const attempt = (columns: readonly (readonly number[])[]) => {
+    const fit = leastSquares(columns, z);
+    return fit !== undefined && fit.freedom >= 1 && fit.independence > TELLS ? fit : undefined;
+  };
+  yield;
+  const [downs, ups] = [
+    rows.filter((r) => r.direction === 'down').length,
+    rows.filter((r) => r.direction === 'up').length,
+  ];
+  const enough = downs >= 3 && ups >= 3;
+  // A model that tells everything tells the gap as well, for each column is judged by those before it: most tables need
+  // this one fit only.
+  const whole = enough && swings ? attempt([...base, gapColumn, ...waves]) : undefined;
+  const withGap = whole ?? (enough ? attempt([...base, gapColumn]) : undefined);
+  const whyNoGap = enough
+    ? 'Hysteresis can’t be told: the readings of the two directions stand at different places, so a gap can’t be told from the slope; read both over the same stretch.'
+    : `Hysteresis can’t be told: there are ${ups} readings on the way up and ${downs} on the way down; take three at least of each.`;
+  const whyNoWave =
+    'The part that comes once per turn can’t be told: the readings do not spread over the turn, or are too few; read at six places of a turn or more, over two turns.';
+  const trunk = withGap === undefined ? base : [...base, gapColumn];
+  const withWave = whole ?? (swings && withGap === undefined ? attempt([...trunk, ...waves]) : undefined);
+  const fit = withWave ?? withGap ?? attempt(base);
+  if (fit === undefined)
+    return bad(
+      'The readings are too few or too bunched for a slope with its uncertainty: spread them over the travel, three at least.',
+    );
+  return good({
+    fit,
+    gapAt: withGap === undefined ? undefined : 2,
+    waveAt: withWave === undefined ? undefined : trunk.length,
+    whyNoGap,
+    whyNoWave,
+    slopeUnit,
+  });
+}
+
+const centred = (values: readonly number[]): readonly number[] => {
+  const mean = values.reduce((sum, v) => sum + v, 0) / values.length;
+  return values.map((v) => v - mean);
+};
+
+const extent = (values: readonly number[]): { low: number; high: number } => {
+  let [low, high] = [Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY];
+  for (const v of values) {
+    low = Math.min(low, v);
+    high = Math.max(high, v);
+  }
+  return { low, high };
+};
+
+const spanOf = (values: readonly number[]): number => {
+  const { low, high } = extent(values);
+  return high - low;
+};
+
+const waveOf = (
+  coefficients: readonly number[],
+  inverse: readonly (readonly number[])[],
+  at: number,
+  scatter: number,
+  freedom: number,
+  level: number,
+  span: number,
+): Told<OncePerTurn> => {
+  const [c, s] = [coefficients[at] ?? 0, coefficients[at + 1] ?? 0];
+  const [cc, cs, ss] = [inverse[at]?.[at] ?? 0, inverse[at]?.[at + 1] ?? 0, inverse[at + 1]?.[at + 1] ?? 0];
+  const amplitude = Math.hypot(c, s);
+  const [u, v] = amplitude > 0 ? [c / amplitude, s / amplitude] : [1, 0];
+  const angle = Math.atan2(s, c) / (2 * Math.PI);
+  // F of both coefficients together; with 2 and ν degrees of freedom its quantile is closed: ν/2 ((1 − level)^(−2/ν) − 1).
+  const explained = (c * c * ss - 2 * c * s * cs + s * s * cc) / (cc * ss - cs * cs) / 2;
+  const limit = (freedom / 2) * ((1 - level) ** (-2 / freedom) - 1);
+  return {
+    told: true,
+    amplitude: mm(amplitude),
+    crest: turns(angle < 0 ? angle + 1 : angle),
+    error: mm(scatter * Math.sqrt(u * u * cc + 2 * u * v * cs + v * v * ss)),
+    // Readings without scatter leave a wave of rounding, which is none.
+    significant: explained > limit * scatter * scatter && amplitude > 1e-9 * span,
+  };
+};
+
+const hysteresisOf = (
+  rows: readonly GaugeReading[],
+  gap: number,
+  error: number,
+  lead: number,
+  freedom: number,
+  level: number,
+): Told<Hysteresis> => {
+  const of = (direction: Direction) => {
+    const own = rows.filter((row) => row.direction === direction);
+    return lineFit(
+      own.map((row) => row.turns),
+      own.map((row) => row.reading),
+    );
+  };
+  const [up, down] = [of('up'), of('down')];
+  if (!up.ok) return { told: false, why: `Hysteresis can’t be told on the way up. ${up.reason}` };
+  if (!down.ok) return { told: false, why: `Hysteresis can’t be told on the way down. ${down.reason}` };
+  const interval = intervalAbout(gap, error, freedom, level);
+  const both = up.value.freedom + down.value.freedom;
+  const t = studentT(level, both);
+  if (!interval.ok) return { told: false, why: interval.reason };
+  if (!t.ok) return { told: false, why: t.reason };
+  const { low, high } = extent(rows.map((row) => row.turns));
+  const middle = (low + high) / 2;
+  const at = (fit: LineFit) => fit.intercept + fit.slope * middle;
+  const slopeDifference = down.value.slope - up.value.slope;
+  // One scatter for both directions: the pooled residual variance, as the common-slope model has it.
+  const pooled = (up.value.sumOfSquares + down.value.sumOfSquares) / both;
+  const spread = Math.sqrt(pooled / up.value.spread + pooled / down.value.spread);
+  const lostMotion = gap * Math.sign(lead);
+  return {
+    told: true,
+    gap: mm(gap),
+    interval: interval.value,
+    lostMotion: mm(lostMotion),
+    lostTurns: turns(lead === 0 ? 0 : lostMotion / Math.abs(lead)),
+    up: up.value,
+    down: down.value,
+    gapOwnSlopes: mm(at(down.value) - at(up.value)),
+    slopeDifference: mm(slopeDifference),
+    slopesAgree: Math.abs(slopeDifference) <= t.value * spread + 1e-12 * Math.abs(lead),
+  };
+};
+
+/** Readings at one place from one direction; places within a millionth of a turn are one. */
+const groups = (rows: readonly GaugeReading[]): readonly (readonly GaugeReading[])[] => {
+  const found = new Map<number, GaugeReading[]>();
+  for (const row of rows) {
+    // Even for up, odd for down.
+    const key = 2 * Math.round(row.turns * 1e6) + (row.direction === 'down' ? 1 : 0);
+    const group = found.get(key);
+    if (group === undefined) found.set(key, [row]);
+    else group.push(row);
+  }
+  return [...found.values()];
+};
+
+const meanReading = (group: readonly GaugeReading[]): number =>
+  group.reduce((sum, row) => sum + row.reading, 0) / group.length;
+
+const repeatabilityOf = (places: readonly (readonly GaugeReading[])[]): Told<Repeatability> => {
+  let [squares, freedom, widest] = [0, 0, 0];
+  for (const group of places) {
+    if (group.length < 2) continue;
+    const mean = meanReading(group);
+    for (const row of group) squares += (row.reading - mean) ** 2;
+    freedom += group.length - 1;
+    widest = Math.max(widest, spanOf(group.map((row) => row.reading)));
+  }
+  return freedom >= 1
+    ? { told: true, deviation: mm(Math.sqrt(squares / freedom)), widest: mm(widest), freedom }
+    : {
+        told: false,
+        why: 'Repeatability can’t be told: no place was read twice from the same direction; run up and down again.',
+      };
+};
+
+const correctionsOf = (places: readonly (readonly GaugeReading[])[], nominal: number): readonly CorrectionRow[] => {
+  const order = (direction: Direction) => (direction === 'up' ? 0 : 1);
+  // Plain loops: a logger’s table has a hundred thousand places.
+  const table: (GaugeReading & { readonly count: number })[] = [];
+  for (const group of places) {
+    const [row] = group;
+    if (row !== undefined)
+      table.push({
+        turns: row.turns,
+        direction: row.direction,
+        reading: mm(meanReading(group)),
+        count: group.length,
+      });
+  }
+  table.sort((a, b) => order(a.direction) - order(b.direction) || a.turns - b.turns);
+  const [first] = table;
+  if (first === undefined) return [];
+  return table.map((row) => {
+    const travel = (row.turns - first.turns) * nominal;
+    const measured = row.reading - first.reading;
+    return {
+      turns: turns(row.turns),
+      direction: row.direction,
+      readings: row.count,
+      nominal: mm(travel),
+      measured: mm(measured),
+      correction: mm(measured - travel),
+    };
+  });
+};
+
+const verdictOf = (found: {
+  readonly b: number;
+  readonly nominal: number;
+  readonly difference: number;
+  readonly half: number;
+  readonly tolerance: number;
+  readonly agrees: boolean;
+}): string => {
+  const um = (x: number) => `${say(x * 1e3)} µm`;
+  const sides = `${um(found.half)} of uncertainty and ${um(found.tolerance)} of stated lead error`;
+  return `The measured net lead is ${um(found.b)} a turn, ${um(Math.abs(found.difference))} ${found.difference < 0 ? 'below' : 'above'} the nominal ${um(found.nominal)}: ${
+    found.agrees ? 'it agrees within' : 'it does not agree within'
+  } ${sides}.`;
+};

@@ -1,0 +1,108 @@
+/**
+ * Drift: what moves though nobody turns, heat and creep.
+ *
+ * Equations: Δl = α l ΔT (linear expansion); ΔT(t) = ΔT∞ (1 − e^(−t/τ)) for a part that warms through one
+ * resistance (Newton's law of cooling); creep z(t) = c log10(1 + t/t0), c per tenfold time (logarithmic creep).
+ * Neither is reduced by the difference of the leads: the length in the path counts, not the net lead.
+ * Sources beside the table. Sign: growth and warming positive. Units: mm, K, 1/K, hours.
+ */
+import { tenfoldTimes } from '../force/log-law.ts';
+import { type Hours, hours, kelvins, mm, readQuantity } from '../kernel/quantity.ts';
+import { outOfBounds, relation } from '../kernel/relation.ts';
+import { bad, good, quoted, type Result } from '../kernel/result.ts';
+
+export const thermalGrowth = relation({
+  name: 'thermal-growth',
+  says: 'Growth of a length when it warms.',
+  takes: ['alpha_T', 'l', 'Delta_T'],
+  gives: { Delta_l: 'alpha_T*l*Delta_T' },
+  source: 'Definition of the coefficient of linear expansion.',
+  compute: ({ alpha_T, l, Delta_T }) => ({ Delta_l: mm(alpha_T * l * Delta_T) }),
+});
+
+export const warming = relation({
+  name: 'warming',
+  says: 'Change of temperature of a part that a warm hand or a new room brings to its end value.',
+  takes: ['Delta_Tw', 't', 'tau_w'],
+  gives: { Delta_T: 'Delta_Tw*(1 - exp(-t/tau_w))' },
+  source: 'Newton’s law of cooling, one body and one resistance; 63 % of the way after one warming time.',
+  // 1 − exp loses its digits in the first moments.
+  compute: ({ Delta_Tw, t, tau_w }) => ({ Delta_T: kelvins(-Delta_Tw * Math.expm1(-t / tau_w)) }),
+});
+
+export const logCreep = relation({
+  name: 'log-creep',
+  says: 'Creep of a loaded part by the log law: as much in each tenfold time as in the one before.',
+  takes: ['c_d', 't', 't_0'],
+  gives: { z_d: 'c_d*log(1 + t/t_0)/log(10)' },
+  source: 'Logarithmic creep, the usual law well below softening; the creep per tenfold time is the reader’s own.',
+  compute: ({ c_d, t, t_0 }) => ({ z_d: mm(c_d * tenfoldTimes(t, t_0)) }),
+});
+
+/** Reads a duration; a log law without its time unit is refused, for 24 h and 24 min differ by what the law is about. */
+export const readTime = (text: string): Result<Hours> => {
+  // What reads well with a unit put after it had none.
+  if (readQuantity(`${text} h`, 'h', 'h').ok)
+    return bad(
+      `Read ${quoted(text)} without a unit of time, and the law needs one: write ${quoted(`${text} h`)}, min, s or d.`,
+      't',
+    );
+  const read = readQuantity(text, 'h', 'h');
+  if (!read.ok) return read;
+  const refusal = outOfBounds('t', read.value.value);
+  return refusal ?? good(hours(read.value.value));
+};
+
+/** Where a value comes from: read in a named source, in tables of no name, or recalled. */
+export type ThermalStanding = 'source' | 'general tables' | 'from memory';
+
+export interface ThermalMaterial {
+  readonly name: string;
+  /** Coefficient of linear expansion, 1/K. */
+  readonly alpha: number;
+  /** Values others give, 1/K. */
+  readonly range: readonly [least: number, most: number];
+  readonly standing: ThermalStanding;
+  readonly source: string;
+  /** True where it creeps at room temperature in the load path. */
+  readonly creeps: boolean;
+}
+
+const SWYT = 'Swyt, J. Res. NIST 99 (1994) 31';
+
+export const THERMAL_MATERIALS: readonly ThermalMaterial[] = [
+  { name: 'steel', alpha: 11.5e-6, range: [11.5e-6, 12e-6], standing: 'source', source: SWYT, creeps: false },
+  { name: 'aluminium', alpha: 23.1e-6, range: [23.1e-6, 24e-6], standing: 'source', source: SWYT, creeps: false },
+  { name: 'silicon', alpha: 2.6e-6, range: [2.6e-6, 2.6e-6], standing: 'source', source: SWYT, creeps: false },
+  {
+    name: 'brass',
+    alpha: 19e-6,
+    range: [19e-6, 19e-6],
+    standing: 'general tables',
+    source: 'General tables',
+    creeps: false,
+  },
+  {
+    name: 'granite',
+    alpha: 7.9e-6,
+    range: [4e-6, 8.3e-6],
+    standing: 'general tables',
+    source: 'General tables; suppliers quote from 4 to 8.3',
+    creeps: false,
+  },
+  {
+    name: 'printed PLA',
+    alpha: 68e-6,
+    range: [60e-6, 90e-6],
+    standing: 'from memory',
+    source: 'No measured value was read; measure your own',
+    creeps: true,
+  },
+];
+
+export const thermalMaterial = (name: string): Result<ThermalMaterial> => {
+  const found = THERMAL_MATERIALS.find((m) => m.name === name);
+  return found
+    ? good(found)
+    : bad(`Read ${quoted(name)}, which is not in the table: use ${THERMAL_MATERIALS.map((m) => m.name).join(', ')}.`);
+};

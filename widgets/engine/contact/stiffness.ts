@@ -1,0 +1,59 @@
+/**
+ * Stiffness of a chain of parts: what the tip gives under load.
+ *
+ * Equation: parts in series share one force and add their give, 1/k = Σ 1/kᵢ; a shank gives F l/(E A), taken on
+ * its core, A = π d3²/4. A contact is stiffer the harder it is pressed: take its stiffness at the working load
+ * (contact.ts). Source: Hooke’s law; elementary strength of materials. Units: N/mm, MPa, mm, N.
+ */
+import { newtonsPerMillimetre } from '../kernel/quantity.ts';
+import { relation } from '../kernel/relation.ts';
+import { bad, good, type Result } from '../kernel/result.ts';
+import { asRead } from '../kernel/say.ts';
+
+export const shankStiffness = relation({
+  name: 'shank-stiffness',
+  says: 'Stiffness of a threaded shank along its axis, taken on its core.',
+  takes: ['E_l', 'd_3', 'l'],
+  gives: { k_l: 'E_l*pi*d_3^2/(4*l)' },
+  source: 'Hooke’s law for a bar, k = E A/l.',
+  compute: ({ E_l, d_3, l }) => ({ k_l: newtonsPerMillimetre((E_l * Math.PI * d_3 ** 2) / (4 * l)) }),
+});
+
+export const twoInSeries = relation({
+  name: 'two-in-series',
+  says: 'Stiffness of two parts one upon the other, always below the softer of the two.',
+  takes: ['k_1', 'k_2'],
+  gives: { k_12: '1/(1/k_1 + 1/k_2)' },
+  source: 'One force, added give: 1/k = 1/k1 + 1/k2.',
+  compute: ({ k_1, k_2 }) => ({ k_12: newtonsPerMillimetre(1 / (1 / k_1 + 1 / k_2)) }),
+});
+
+export interface StiffPart {
+  readonly name: string;
+  /** N/mm. */
+  readonly stiffness: number;
+}
+
+export interface Chain {
+  /** N/mm. */
+  readonly stiffness: number;
+  /** Give of each part as a share of the whole, in the order given. */
+  readonly shares: readonly { readonly name: string; readonly share: number }[];
+  /** The part that gives most. */
+  readonly softest: string;
+}
+
+/** Stiffness of any number of parts in series and who gives how much. */
+export const seriesStiffness = (parts: readonly StiffPart[]): Result<Chain> => {
+  if (parts.length === 0)
+    return bad('No part was named: give at least one with its stiffness, for example shank 50000 N/mm.');
+  for (const part of parts)
+    if (!(part.stiffness > 0 && part.stiffness <= 1e12))
+      return bad(
+        `Stiffness of ${part.name}: read ${asRead(part.stiffness)}; give a value above 0 and up to 1000000000000 N/mm.`,
+      );
+  const give = parts.reduce((sum, part) => sum + 1 / part.stiffness, 0);
+  const shares = parts.map((part) => ({ name: part.name, share: 1 / part.stiffness / give }));
+  const softest = shares.reduce((a, b) => (b.share > a.share ? b : a));
+  return good({ stiffness: 1 / give, shares, softest: softest.name });
+};

@@ -1,0 +1,45 @@
+/**
+ * A push from the side against a thread that an axial force presses on one flank: when the flank first lifts somewhere.
+ *
+ * Model: a rigid screw in a rigid nut whose touching flanks give a little, alike all round and all along the engaged length l. With
+ * r = d_2/2, t = tan 30°, φ round the axis and z along it from the middle of the engagement, a shift across and a lean
+ * close the flank by amounts in proportion to sin φ and to z·sin φ, so its axial load per area is
+ *   w = 1 + sin φ·(b + a z)          (mean F; across it each flank also pushes t·w towards the axis)
+ * Side force and moment about the middle of the engagement:
+ *   F t b/2            and            F (r b/2 + t a l²/24)
+ * The push Q acts at the height y. Two cases bound what a thread does:
+ *   held: friction of the flanks, or a guide at their height, takes Q itself, and the screw leans only: b = r α, a = t α,
+ *     α F (r² + t² l²/12)/2 = Q y, lifts where α (r + t l/2) = 1;
+ *   free: the flanks alone take it: b = 2Q/(F t), a = 24 (Q y − r Q/t)/(F t l²), lifts where |b| + |a| l/2 = 1.
+ * Past that the lean grows by degrees until the screw tips over. Friction in the moment, the give of the parts and play in
+ * the guide are left out. Source: derived here; the tests spread the load over points of a ring and solve for its balance.
+ * Units: N, mm.
+ */
+import { newtons } from '../kernel/quantity.ts';
+import { relation } from '../kernel/relation.ts';
+
+export const liftHeld = relation({
+  name: 'lift-held',
+  says: 'Side push at which a pressed flank first lifts, where friction or a guide at the thread takes the side force itself.',
+  takes: ['F', 'd_2', 'l_e', 'y'],
+  gives: { Q_lh: 'F*(d_2^2/4 + l_e^2/36)/(2*y*(d_2/2 + l_e/(2*sqrt(3))))' },
+  source: 'Balance of moments on flanks that give alike all round; derived in side-push.ts.',
+  refuses: ({ y }) =>
+    y > 0
+      ? undefined
+      : 'A push at the middle of the engagement has no lever to tip the screw by: give a height above 0 mm.',
+  compute: ({ F, d_2, l_e, y }) => ({
+    Q_lh: newtons((F * (d_2 ** 2 / 4 + l_e ** 2 / 36)) / (2 * y * (d_2 / 2 + l_e / (2 * Math.sqrt(3))))),
+  }),
+});
+
+export const liftFree = relation({
+  name: 'lift-free',
+  says: 'Side push at which a pressed flank first lifts, where the lean of the flanks alone takes the side force.',
+  takes: ['F', 'd_2', 'l_e', 'y'],
+  gives: { Q_lf: 'F*l_e/(sqrt(3)*(2*l_e + 12*abs(y - sqrt(3)*d_2/2)))' },
+  source: 'Balance of forces and moments on flanks that give alike all round, no friction; derived in side-push.ts.',
+  compute: ({ F, d_2, l_e, y }) => ({
+    Q_lf: newtons((F * l_e) / (Math.sqrt(3) * (2 * l_e + 12 * Math.abs(y - (Math.sqrt(3) * d_2) / 2)))),
+  }),
+});

@@ -1,0 +1,215 @@
+/**
+ * An exercise: pools of stock sizes, a question with places for them, the steps of the answer and the slips that are
+ * known. `itemAt` makes one item of it; the press, the page, the papers and the tests all get their items here.
+ */
+
+import { gather, type Input, readInput, scopeOf, type Value } from '../assembly/numbers.ts';
+import { runSteps, type Step, type StepOutcome } from '../assembly/steps.ts';
+import { bad, good, type Result, toBase, UNITS, type Unit } from '../engine/index.ts';
+import { numeral } from '../input/format.ts';
+import { acceptedInterval, halfDigit, type Interval, within } from './interval.ts';
+import { evaluateSlip } from './slip-formula.ts';
+
+/** One number of the question and the texts it may be drawn from. */
+export interface Pool {
+  readonly input: Input;
+  readonly options: readonly string[];
+}
+
+export interface SlipRule {
+  /** Steps in the wrong way, or a formula. */
+  readonly way: readonly Step[] | string;
+  readonly says: string;
+}
+
+export interface Exercise {
+  readonly id: string;
+  readonly title: string;
+  readonly pools: readonly Pool[];
+  /** Plain text with places such as {A}. */
+  readonly question: string;
+  readonly steps: readonly Step[];
+  readonly unit: Unit;
+  /** Significant digits asked. */
+  readonly digits: number;
+  readonly slips: readonly SlipRule[];
+  readonly hint: string;
+}
+
+export interface KnownSlip {
+  /** In the unit asked. */
+  readonly amount: number;
+  readonly says: string;
+  /** Which of the exercise’s slips it is; undefined for one that fits any answer. */
+  readonly rule?: number;
+}
+
+export interface Item {
+  readonly exercise: Exercise;
+  /** Which option of each pool. */
+  readonly picks: readonly number[];
+  readonly question: string;
+  readonly hint: string;
+  readonly outcomes: readonly StepOutcome[];
+  /** The answer in the unit asked, not rounded. */
+  readonly amount: number;
+  readonly accepted: Interval;
+  readonly slips: readonly KnownSlip[];
+}
+
+/** Answers smaller or larger than this, in the unit asked, are badly asked: nobody types 0.00004. */
+const LEAST = 0.01;
+const MOST = 1e6;
+
+interface AnySlip {
+  /** Of the wrong value to the right one. */
+  readonly factor: number;
+  readonly says: string;
+}
+
+const tenfold = (why: string): readonly AnySlip[] => [
+  { factor: 10, says: `That is ten times too much: ${why}.` },
+  { factor: 0.1, says: `That is a tenth of it: ${why}.` },
+];
+const anyLength = (ten: string, thousand: string): readonly AnySlip[] => [
+  ...tenfold(ten),
+  { factor: 25.4, says: 'That is 25.4 times too much: millimetres and inches were taken for one another.' },
+  { factor: 1 / 25.4, says: 'That is 25.4 times too little: millimetres and inches were taken for one another.' },
+  { factor: 1000, says: `That is a thousand times too much: ${thousand}.` },
+  { factor: 1e-3, says: `That is a thousandth of it: ${thousand}.` },
+];
+
+/** Slips that fit any answer, in the words of the unit asked: millimetres know no tenths of a thou, and inches no prefix. */
+const anySlips = (unit: Unit): readonly AnySlip[] => {
+  const point = 'a decimal point has moved';
+  if (UNITS[unit].base !== 'mm') return tenfold(point);
+  if (unit === 'mm' || unit === 'µm') return anyLength(point, 'look at the prefix of the unit');
+  const tenths = unit === 'thou' || unit === 'tenths';
+  return anyLength(
+    tenths ? 'a thou is ten tenths, and a decimal point moves easily' : point,
+    'look at the unit, since a thou is a thousandth of an inch',
+  );
+};
+
+const read = new WeakMap<Exercise, Map<string, Result<Value>>>();
+const made = new WeakMap<Exercise, Map<string, Result<Item>>>();
+const keptIn = <V>(store: WeakMap<Exercise, Map<string, V>>, exercise: Exercise): Map<string, V> => {
+  const known = store.get(exercise) ?? new Map<string, V>();
+  store.set(exercise, known);
+  return known;
+};
+
+/** The item with these options, or the sentence that says why they make none. The same options always make the same item. */
+export const itemAt = (exercise: Exercise, picks: readonly number[]): Result<Item> => {
+  const known = keptIn(made, exercise);
+  const key = picks.join(',');
+  const item = known.get(key) ?? makeItem(exercise, picks);
+  known.set(key, item);
+  return item;
+};
+
+const makeItem = (exercise: Exercise, picks: readonly number[]): Result<Item> => {
+  const { pools, steps, unit, digits } = exercise;
+  const values = new Map<string, Value>();
+  const texts: Record<string, string> = {};
+  const readings = keptIn(read, exercise);
+  for (const [i, { input, options }] of pools.entries()) {
+    const option = options[picks[i] ?? 0] ?? '';
+    const key = `${i} ${option}`;
+    const value = readings.get(key) ?? readInput(input, option, 'metric');
+    readings.set(key, value);
+    if (!value.ok) return value;
+    values.set(input.name, value.value);
+    texts[input.name] = typeof value.value === 'object' ? value.value.designation : option.replace(/^-/, '−');
+  }
+  const scope = scopeOf(gather({ id: exercise.id, inputs: pools.map((p) => p.input) }, values));
+  const outcomes = runSteps(steps, scope);
+  const found: Record<string, number> = { ...scope };
+  for (const [i, outcome] of outcomes.entries()) {
+    if (!outcome.ok) return bad(`step ${i + 1} has no result: ${outcome.reason}`);
+    const name = steps[i]?.as;
+    if (name !== undefined) found[name] = outcome.value;
+  }
+  const last = outcomes.at(-1);
+  if (!last?.ok) return bad('there is no step that answers it.');
+  const factor = toBase({ amount: 1, unit });
+  const amount = last.value / factor;
+  if (!(Math.abs(amount) >= LEAST && Math.abs(amount) <= MOST))
+    return bad(
+      Math.abs(last.value) < 1e-12
+        ? 'the answer is nought.'
+        : `the answer is ${numeral(amount, digits)} ${unit}; ask for it in a unit in which it is from ${LEAST} to ${MOST}.`,
+    );
+  const accepted = acceptedInterval(amount, digits);
+  found.answer = last.value;
+  const slips: KnownSlip[] = [];
+  for (const [rule, { way, says }] of exercise.slips.entries()) {
+    const value = slipValue(way, found);
+    if (!value.ok) continue;
+    const wrong = value.value / factor;
+    if (tooNear(wrong, accepted, digits))
+      return bad(`the slip “${says}” gives the right answer, so it can’t be told from it.`);
+    slips.push({ amount: wrong, says: filled(says, texts), rule });
+  }
+  for (const { factor: times, says } of anySlips(unit)) slips.push({ amount: amount * times, says });
+  return good({
+    exercise,
+    picks,
+    question: filled(exercise.question, texts),
+    hint: filled(exercise.hint, texts),
+    outcomes,
+    amount,
+    accepted,
+    slips,
+  });
+};
+
+const slipValue = (way: SlipRule['way'], found: Readonly<Record<string, number>>): Result<number> => {
+  if (typeof way === 'string') return evaluateSlip(way, found);
+  const outcome = runSteps(way, found).at(-1);
+  if (!outcome) return bad('it has no steps.');
+  return outcome.ok ? good(outcome.value) : bad(outcome.reason);
+};
+
+/** Whether a slip, or what it rounds to when written with the digits asked, is accepted. */
+const tooNear = (wrong: number, accepted: Interval, digits: number): boolean => {
+  const half = halfDigit(wrong, digits);
+  return within(wrong, { ...accepted, low: accepted.low - half, high: accepted.high + half });
+};
+
+const filled = (text: string, texts: Readonly<Record<string, string>>): string =>
+  text.replace(/\{(\w+)\}/g, (place, name: string) => texts[name] ?? place);
+
+/** How many items there are at most: the product of the pools. */
+export const draws = (exercise: Exercise): number => exercise.pools.reduce((n, p) => n * p.options.length, 1);
+
+/** The options of the i-th item, the last pool running fastest. */
+export const picksAt = (exercise: Exercise, index: number): number[] => {
+  let rest = index;
+  return exercise.pools
+    .toReversed()
+    .map(({ options }) => {
+      const at = rest % options.length;
+      rest = Math.floor(rest / options.length);
+      return at;
+    })
+    .reverse();
+};
+
+const unitAfter = (unit: Unit): string => (unit === '1' ? '' : unit === '°' ? unit : `\u00a0${unit}`);
+
+/** The unit in words for the question; a plain number has none. */
+export const askedUnit = (item: Item): string => (item.exercise.unit === '1' ? '' : item.exercise.unit);
+
+/** The answer as a key prints it: rounded to the digits asked, with its unit. */
+export const answerText = (item: Item): string =>
+  `${numeral(item.amount, item.exercise.digits)}${unitAfter(item.exercise.unit)}`;
+
+/** What a paper asks for after the question. */
+export const askText = ({ exercise }: Item): string =>
+  `Answer ${exercise.unit === '1' ? 'as a plain number' : `in ${exercise.unit === '°' ? 'degrees' : exercise.unit === '%' ? 'per cent' : exercise.unit}`}, to ${exercise.digits} significant digits.`;
+
+export const acceptedText = ({ accepted, exercise }: Item): string => {
+  const edge = (x: number) => x.toFixed(accepted.decimals).replace('-', '−');
+  return `${edge(accepted.low)} to ${edge(accepted.high)}${unitAfter(exercise.unit)}`;
+};

@@ -1,0 +1,173 @@
+/** A ball in its seat: where it touches, how hard, how far it sinks, and whether anything yields. Drawn to one scale. */
+
+import type { Numbers } from '../../assembly/numbers.ts';
+import { type Tip, tipOf } from '../../assembly/tip.ts';
+import { bad, good, type Result, type Seat, type SeatContact, seatContact } from '../../engine/index.ts';
+import { numeral, show, type UnitView } from '../../input/format.ts';
+import { type FixedFigure, readoutHtml } from '../kit/readout.ts';
+import { escapeText, type Point, polygon, px } from '../kit/svg.ts';
+import type { Widget } from '../kit/widget.ts';
+
+const WIDTH = 320;
+const HEIGHT = 300;
+const BALL = 78;
+const CENTRE: Point = [WIDTH / 2, 128];
+
+interface State {
+  readonly F: number;
+  readonly R: number;
+  readonly rests: string;
+  readonly seat: Seat;
+  readonly tip: Tip;
+  readonly contact: SeatContact;
+}
+
+const seatNamed = (numbers: Numbers): Seat => {
+  const { beta_v = Math.PI / 4, R_c = 3, e_r = 7 } = numbers.values;
+  switch (numbers.choices.rests) {
+    case 'in a vee':
+      return { kind: 'vee', halfAngle: beta_v };
+    case 'on two rollers':
+      return { kind: 'rollers', radius: R_c, spacing: e_r };
+    case 'in a cone':
+      return { kind: 'cone', halfAngle: beta_v };
+    default:
+      return { kind: 'flat' };
+  }
+};
+
+const stateOf = (numbers: Numbers): Result<State> => {
+  const { F, R } = numbers.values;
+  if (F === undefined || R === undefined) return bad('The figure needs a load and a ball.');
+  const tip = tipOf(numbers);
+  if (!tip.ok) return tip;
+  const seat = seatNamed(numbers);
+  const contact = seatContact(seat, { F, R, E_s: tip.value.E_s, Y: tip.value.Y });
+  return contact.ok
+    ? good({ F, R, rests: numbers.choices.rests ?? 'on a flat', seat, tip: tip.value, contact: contact.value })
+    : contact;
+};
+
+/** Directions from the centre of the ball to its contacts, as angles from straight down. */
+const contactAngles = (s: State): number[] => {
+  switch (s.seat.kind) {
+    case 'flat':
+      return [0];
+    case 'vee':
+    case 'cone':
+      return [Math.PI / 2 - s.seat.halfAngle, -(Math.PI / 2 - s.seat.halfAngle)];
+    case 'rollers': {
+      const a = Math.asin(Math.min(1, s.seat.spacing / (2 * (s.R + s.seat.radius))));
+      return [a, -a];
+    }
+  }
+};
+
+const seatShape = (s: State): string => {
+  const [x, y] = CENTRE;
+  const floor = HEIGHT - 12;
+  if (s.seat.kind === 'flat')
+    return `<path class="part base" fill="url(#seat-base)" d="${polygon([
+      [24, y + BALL],
+      [WIDTH - 24, y + BALL],
+      [WIDTH - 24, floor],
+      [24, floor],
+    ])}"/>`;
+  if (s.seat.kind === 'rollers') {
+    const k = BALL / s.R;
+    const r = s.seat.radius * k;
+    const [a = 0] = contactAngles(s);
+    const dx = (BALL + r) * Math.sin(a);
+    const dy = (BALL + r) * Math.cos(a);
+    return `<clipPath id="seat-clip"><rect width="${WIDTH}" height="${HEIGHT}"/></clipPath><g clip-path="url(#seat-clip)">${[-1, 1].map((side) => `<circle class="part base" fill="url(#seat-base)" cx="${px(x + side * dx)}" cy="${px(y + dy)}" r="${px(r)}"/>`).join('')}</g>`;
+  }
+  // Walls through the contacts, square to the line from the centre.
+  const half = s.seat.halfAngle;
+  const apex = y + BALL / Math.sin(half);
+  const reach = Math.min((apex - (y - 20)) * Math.tan(half), WIDTH / 2 - 16);
+  const rim = apex - reach / Math.tan(half);
+  const bottom = Math.min(apex, floor - 8);
+  const wide = (apex - bottom) * Math.tan(half);
+  return `<path class="part base" fill="url(#seat-base)" d="${polygon([
+    [x - reach, rim],
+    [x - wide, bottom],
+    [x + wide, bottom],
+    [x + reach, rim],
+    [x + reach + 14, rim],
+    [x + reach + 14, floor],
+    [x - reach - 14, floor],
+    [x - reach - 14, rim],
+  ])}"/>`;
+};
+
+const size = (v: number, view: UnitView) => show(v, { shown: 'motion', digits: 4 }, view);
+const force = (v: number) => show(v, { shown: 'force', digits: 3 }, 'metric');
+
+const rows = (s: State, view: UnitView): FixedFigure[] => {
+  const c = s.contact;
+  const elastic = c.state === 'elastic';
+  const only = (text: string) => (elastic ? text : 'not elastic');
+  return [
+    c.places === 0
+      ? ['force on the ring', `${numeral(c.across, 3)} N/mm`]
+      : [c.places === 1 ? 'force on the contact' : 'force on each contact', force(c.across)],
+    [c.places === 0 ? 'half width of the ring' : 'half width of the patch', only(size(c.halfWidth, view))],
+    ['peak pressure', only(`${numeral(c.p0, 3)} MPa`)],
+    [c.estimate ? 'sinks by, an estimate' : 'sinks by', only(size(c.sink, view))],
+    ['stiffness along the load', only(`${numeral(c.stiffness / 1000, 3)} N/µm`)],
+    ['begins to yield at', force(c.yieldLoad)],
+  ];
+};
+
+const draw = (numbers: Numbers, view: UnitView): Result<string> => {
+  const state = stateOf(numbers);
+  if (!state.ok) return state;
+  const s = state.value;
+  const [x, y] = CENTRE;
+  const dots = contactAngles(s)
+    .map((a) => {
+      const [cx, cy] = [x + BALL * Math.sin(a), y + BALL * Math.cos(a)];
+      const [ex, ey] = [x + (BALL - 34) * Math.sin(a), y + (BALL - 34) * Math.cos(a)];
+      return `<path class="seat-force" d="M${px(cx)} ${px(cy)}L${px(ex)} ${px(ey)}"/><circle class="seat-dot" cx="${px(cx)}" cy="${px(cy)}" r="5"/>`;
+    })
+    .join('');
+  return good(
+    `<svg class="seat-view" viewBox="0 0 ${WIDTH} ${HEIGHT}" role="img" aria-label="A ball resting ${s.rests}, with the forces at its contacts"><defs><pattern id="seat-base" width="7" height="7" patternUnits="userSpaceOnUse" patternTransform="rotate(45)"><path class="hatch" d="M0 0V7"/></pattern></defs>` +
+      `${seatShape(s)}<circle class="part carried solid" cx="${x}" cy="${y}" r="${BALL}"/><path class="seat-load" d="M${x} 8V${y - BALL - 10}M${x - 6} ${y - BALL - 12}h12l-6 11z"/><text x="${x + 12}" y="24">${force(s.F)}</text>${dots}</svg>` +
+      `<div class="seat-side">${readoutHtml(rows(s, view))}<p class="line">${escapeText(s.contact.says)}</p></div>`,
+  );
+};
+
+export const ballAndSeat: Widget = {
+  name: 'ball-and-seat',
+  title: 'A ball in its seat',
+  threads: [],
+  quantities: ['F', 'R', 'beta_v', 'R_c', 'e_r'],
+  choices: ['rests', 'seat'],
+  draw,
+  says: (numbers, view) => {
+    const state = stateOf(numbers);
+    if (!state.ok) return state.reason;
+    const s = state.value;
+    const where = `A hardened ball of ${show(s.R, { shown: 'size' }, view)} radius under ${force(s.F)}, ${s.rests} of ${s.tip.seat.name}`;
+    return s.contact.state === 'elastic'
+      ? `${where}, sinks by ${size(s.contact.sink, view)}${s.contact.estimate ? ' (an estimate)' : ''} at a peak pressure of ${numeral(s.contact.p0, 3)} MPa; it would begin to yield at ${force(s.contact.yieldLoad)}.`
+      : `${where}, is past first yield, which came at ${force(s.contact.yieldLoad)}, so elastic figures no longer hold.`;
+  },
+  table: (numbers, view) => {
+    const all = (['on a flat', 'in a vee', 'on two rollers', 'in a cone'] as const).map((rests) => {
+      const at = stateOf({ ...numbers, choices: { ...numbers.choices, rests } });
+      if (!at.ok) return [rests, at.reason, '', ''];
+      const { contact } = at.value;
+      const elastic = contact.state === 'elastic';
+      return [
+        rests,
+        elastic ? size(contact.sink, view) : 'not elastic',
+        elastic ? `${numeral(contact.p0, 3)} MPa` : 'not elastic',
+        force(contact.yieldLoad),
+      ];
+    });
+    return { head: ['the ball rests', 'sinks by', 'peak pressure', 'begins to yield at'], rows: all };
+  },
+  outline: (numbers, view) => JSON.stringify([numbers.values, numbers.choices, view]),
+};

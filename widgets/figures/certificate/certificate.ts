@@ -1,0 +1,171 @@
+/**
+ * The certificate: one page that says what was measured, with what, when, how warm, and what came out. It reports the
+ * calibration’s own results and has no numbers of its own.
+ */
+
+import { type Calibrated, calibrated, calibrationOf, whenCalibrated } from '../../assembly/calibration-of.ts';
+import type { Numbers } from '../../assembly/numbers.ts';
+import { correctionAt, good, type Result } from '../../engine/index.ts';
+import { numeral, type UnitView } from '../../input/format.ts';
+import {
+  allowanceText,
+  correctionText,
+  counted,
+  findingsOf,
+  leadText,
+  motionText,
+  signedMotion,
+  verdictText,
+} from '../kit/calibration-words.ts';
+import { axisUnit, type Frame, panelHtml, xAt, yAt } from '../kit/plots/frame.ts';
+import { escapeText, type Point, polyline } from '../kit/svg.ts';
+import { evenly, extent } from '../kit/ticks.ts';
+import type { Table, Widget } from '../kit/widget.ts';
+
+/** Places of the short correction table: as many as fit the page. */
+const PLACES = 9;
+const CURVE = 120;
+
+const stated = (text: string | undefined): string =>
+  text === undefined || text === '' ? '<i>not stated</i>' : escapeText(text);
+
+const givens = (c: Calibrated, numbers: Numbers, view: UnitView): [string, string][] => {
+  const { threads, texts, choices } = numbers;
+  const { rows } = c.calibration;
+  const [low, high] = extent(rows.map((row) => row.turns));
+  return [
+    ['piece', stated(texts?.piece)],
+    ['threads', `${escapeText(threads.A?.designation ?? '')} with ${escapeText(threads.C?.designation ?? '')}`],
+    ['date', stated(texts?.dated)],
+    ['temperature', stated(texts?.warmth)],
+    ['indicator', stated(texts?.gauge)],
+    ['method', stated(texts?.method)],
+    ['readings', `${counted(rows.length)}, from ${numeral(low)} to ${numeral(high)} turns`],
+    ['nominal net lead', `${motionText(c.nominal, view)} a turn`],
+    [
+      'stated lead errors',
+      `${allowanceText(c)} of the net lead${choices.allowance === 'root-sum-square' ? ', root-sum-square' : ', at worst'}`,
+    ],
+  ];
+};
+
+interface Place {
+  readonly n: number;
+  readonly nominal: number;
+  readonly correction: number;
+}
+
+/** The way up where it was read, else the way down. */
+const directionOf = (c: Calibrated) =>
+  c.calibration.corrections.some((row) => row.direction === 'up') ? 'up' : 'down';
+
+const placesOf = (c: Calibrated, count: number): readonly Place[] => {
+  const direction = directionOf(c);
+  const rows = c.calibration.corrections.filter((row) => row.direction === direction);
+  const chosen =
+    rows.length <= count
+      ? rows.map((row) => row.turns as number)
+      : evenly(rows[0]?.turns ?? 0, rows.at(-1)?.turns ?? 0, count);
+  return chosen.flatMap((n) => {
+    const here = correctionAt(c.calibration.corrections, n, direction);
+    return here.ok ? [{ n, nominal: here.value.nominal, correction: here.value.correction }] : [];
+  });
+};
+
+const curveHtml = (c: Calibrated, view: UnitView): string => {
+  const places = placesOf(c, CURVE);
+  const values = places.map((p) => p.correction);
+  const [low, high] = [Math.min(0, ...values), Math.max(0, ...values)];
+  const room = Math.max(0.08 * (high - low), 1e-5);
+  const ends = [places[0]?.n ?? 0, places.at(-1)?.n ?? 1] as const;
+  const frame: Frame = {
+    x: ends[1] > ends[0] ? ends : [ends[0] - 1, ends[0] + 1],
+    y: [low - room, high + room],
+    unit: axisUnit(Math.max(high, -low), view),
+  };
+  const points = places.map((p): Point => [xAt(frame, p.n), yAt(frame, p.correction)]);
+  return panelHtml(
+    frame,
+    `Correction, on the way ${directionOf(c)}`,
+    6,
+    `<path class="curve carried" d="${polyline(points)}"/>`,
+  );
+};
+
+const results = (c: Calibrated, view: UnitView): [string, string][] => [
+  ['measured net lead', leadText(c, view)],
+  ['less the nominal', signedMotion(c.agreement.difference, view)],
+  ...findingsOf(c, view).map((f): [string, string] => [f.name, f.value]),
+];
+
+const list = (rows: readonly (readonly [string, string])[], safe: boolean): string =>
+  `<dl>${rows.map(([name, value]) => `<div><dt>${name}</dt><dd>${safe ? value : escapeText(value)}</dd></div>`).join('')}</dl>`;
+
+const draw = (numbers: Numbers, view: UnitView): Result<string> => {
+  const found = calibrationOf(numbers);
+  if (found.at === 'work')
+    return good(
+      `<p class="line" role="status"><svg class="cal-clock" viewBox="0 0 20 20" aria-hidden="true"><circle cx="10" cy="10" r="8"/><path d="M10 5V10H14"/></svg> Working through the readings …</p>`,
+    );
+  if (!found.result.ok) return found.result;
+  const c = found.result.value;
+  const places = placesOf(c, PLACES);
+  const cells = (of: (p: Place) => string) => places.map((p) => `<td>${of(p)}</td>`).join('');
+  return good(
+    `<div class="sheet certificate-page"><header><p class="sheet-title">Calibration of a differential screw</p><p class="sheet-verdict">${c.agreement.agrees ? 'Agrees with its nominal lead' : 'Does not agree with its nominal lead'}</p></header>` +
+      `<div class="certificate-columns"><section><h3>Measured</h3>${list(givens(c, numbers, view), true)}</section>` +
+      `<section><h3>Found</h3>${list(results(c, view), false)}<p>${escapeText(verdictText(c, view))}</p></section></div>` +
+      `<section><h3>Correction, to be added to the nominal travel</h3><div class="table-scroll" tabindex="0" role="group" aria-label="Corrections"><table><tbody><tr><th scope="row">turns</th>${cells((p) => numeral(p.n))}</tr><tr><th scope="row">correction</th>${cells((p) => correctionText(p.correction, view))}</tr></tbody></table></div><div class="certificate-curve">${curveHtml(c, view)}</div></section>` +
+      '<section class="sheet-notes"><p>Uncertainty is that of the fit, 95 % by Student’s t, from the scatter of these readings alone; the indicator’s own error, the set-up’s cosine and Abbe errors and the temperature come on top. Holds for this piece, over these turns, as it was on that day.</p></section>' +
+      '<p class="signed"><span>measured by</span><span>checked by</span></p></div>',
+  );
+};
+
+const plainly = (html: string): string =>
+  html.replace(/<[^>]*>/g, '').replace(/&#(\d+);/g, (_, code) => String.fromCharCode(Number(code)));
+
+export const certificateFigure: Widget = {
+  name: 'certificate',
+  title: 'Certificate of the calibration',
+  threads: ['A', 'C'],
+  quantities: ['k', 'eps_A', 'eps_C'],
+  choices: ['allowance'],
+  texts: ['runs', 'piece', 'dated', 'warmth', 'gauge', 'method'],
+  draw,
+  says: (numbers, view) => {
+    const found = calibrationOf(numbers);
+    if (found.at === 'work') return 'Working through the readings; the certificate follows.';
+    if (!found.result.ok) return found.result.reason;
+    const missing = (
+      [
+        ['piece', 'piece'],
+        ['dated', 'date'],
+        ['warmth', 'temperature'],
+        ['gauge', 'indicator'],
+        ['method', 'method'],
+      ] as const
+    ).flatMap(([name, says]) => ((numbers.texts?.[name] ?? '') === '' ? [says] : []));
+    return `${verdictText(found.result.value, view)} ${missing.length === 0 ? 'Everything asked for is stated.' : `Not stated yet: ${missing.join(', ')}.`}`;
+  },
+  table: (numbers, view): Table => {
+    const c = calibrated(numbers);
+    if (!c) return { head: ['line'], rows: [['none yet']] };
+    return {
+      head: ['line', 'value'],
+      rows: [
+        ...givens(c, numbers, view).map(([name, value]) => [name, plainly(value)]),
+        ...results(c, view).map(([name, value]) => [name, value]),
+        ...placesOf(c, PLACES).map((p) => [`correction at ${numeral(p.n)} turns`, correctionText(p.correction, view)]),
+      ],
+    };
+  },
+  outline: (numbers, view) => {
+    const found = calibrationOf(numbers);
+    if (found.at === 'work') return `work ${found.serial}`;
+    if (!found.result.ok) return found.result.reason;
+    const { piece, dated, warmth, gauge, method } = numbers.texts ?? {};
+    const { serial, agreement } = found.result.value;
+    return JSON.stringify([serial, agreement, view, piece, dated, warmth, gauge, method, numbers.choices.allowance]);
+  },
+  wake: (stage, bench) => whenCalibrated(stage, bench.redraw),
+};

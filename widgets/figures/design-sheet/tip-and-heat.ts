@@ -1,0 +1,103 @@
+/** The ball on its seat, warmth, and what the path of the load is made of. */
+
+import type { Numbers } from '../../assembly/numbers.ts';
+import { preloadOf } from '../../assembly/preload-of.ts';
+import { tipOf } from '../../assembly/tip.ts';
+import {
+  ballOnFlat,
+  firstYield,
+  good,
+  kelvins,
+  megapascals,
+  mm,
+  newtons,
+  perKelvin,
+  type Result,
+  thermalGrowth,
+  thermalMaterial,
+} from '../../engine/index.ts';
+import { numeral, show } from '../../input/format.ts';
+import type { Entry } from './budget.ts';
+import { AT, type Judge } from './judge.ts';
+import { type Line, line, MOTION, words } from './lines.ts';
+
+/** Loads at the tip, towards the base: weight counts as the adjuster stands, and a tip that is lifted off carries nothing. */
+const tipLoads = (numbers: Numbers): Result<{ readonly least: number; readonly most: number }> => {
+  const preload = preloadOf(numbers, 0);
+  if (!preload.ok) return preload;
+  const { F_lo = 0, F_hi = 0, W_c = 0 } = numbers.values;
+  const weight = W_c * preload.value.given.attitude;
+  return good({ least: Math.max(0, F_lo + weight), most: Math.max(0, F_hi + weight) });
+};
+
+const SINK = 'sink of the tip, from least to most load';
+
+export const contactOf = (numbers: Numbers, check: Judge['check']): { lines: Line[]; terms: Entry[] } => {
+  const { R } = numbers.values;
+  const unknown = (why: string) => ({
+    lines: [words('contact at the tip', why)],
+    terms: [{ name: SINK, why, at: AT.tip }],
+  });
+  if (R === undefined) return unknown('no radius of the ball is stated');
+  const tip = tipOf(numbers);
+  if (!tip.ok) return unknown(tip.reason);
+  const { seat, E_s, Y } = tip.value;
+  const loads = tipLoads(numbers);
+  if (!loads.ok) return unknown(loads.reason);
+  const { least, most } = loads.value;
+  const soft = firstYield.of({ R: mm(R), Y: megapascals(Y), E_s: megapascals(E_s) });
+  if (!soft.ok) return unknown(soft.reason);
+  const { F_y } = soft.value;
+  const force = (x: number) => show(x, { shown: 'force', digits: 3 }, 'metric');
+  check(
+    most <= F_y,
+    () => `A ball of this size on ${seat.name} begins to yield at ${force(F_y)}; it carries ${force(most)}.`,
+  );
+  const yields = line('begins to yield at', F_y, { shown: 'force', digits: 3 });
+  if (most > F_y) {
+    const why = 'past first yield the elastic figures do not hold';
+    return { lines: [words('the tip', why), yields], terms: [{ name: SINK, why, at: AT.tip }] };
+  }
+  const at = (F: number) => ballOnFlat.of({ F: newtons(F), R: mm(R), E_s: megapascals(E_s) });
+  const [low, high] = [at(least), at(most)];
+  if (!low.ok) return unknown(low.reason);
+  if (!high.ok) return unknown(high.reason);
+  return {
+    lines: [
+      line('the tip sinks in by', high.value.delta, MOTION),
+      line('peak pressure', high.value.p_0, { shown: 'MPa', digits: 3 }),
+      yields,
+    ],
+    terms: [{ name: SINK, size: high.value.delta - low.value.delta }],
+  };
+};
+
+export const heatOf = (
+  numbers: Numbers,
+  s: number,
+  stepName: string,
+  check: Judge['check'],
+): { lines: Line[]; terms: Entry[] } => {
+  const { l, Delta_T } = numbers.values;
+  const name = 'warmth';
+  const unknown = (why: string) => ({
+    lines: [words('growth by warmth', why)],
+    terms: [{ name, why, at: AT.warmth }],
+  });
+  const material = thermalMaterial(numbers.choices.path ?? 'steel');
+  if (!material.ok) return unknown(material.reason);
+  const { creeps, alpha, name: made } = material.value;
+  check(!creeps, () =>
+    creeps
+      ? `Parts in the path of the load are ${made}, which goes on giving way under load: let metal carry, and printed parts only guide and lock.`
+      : `No printed plastic is in the path of the load: it is stated as ${made}.`,
+  );
+  if (l === undefined || Delta_T === undefined) return unknown('length or warming is not stated');
+  const growth = thermalGrowth.of({ alpha_T: perKelvin(alpha), l: mm(l), Delta_T: kelvins(Delta_T) });
+  if (!growth.ok) return unknown(growth.reason);
+  const size = Math.abs(growth.value.Delta_l);
+  return {
+    lines: [line('grows with that warmth', size, MOTION), words('that is', `${numeral(size / s, 3)} ${stepName}s`)],
+    terms: [{ name, size }],
+  };
+};

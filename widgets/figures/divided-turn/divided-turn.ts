@@ -1,0 +1,172 @@
+/**
+ * One turn divided: the head from above with its flats, points or divisions, and the net lead laid out as that many steps
+ * on a scale of µm and thou, with the smallest motion a hand can set again marked beside it.
+ */
+
+import type { Numbers } from '../../assembly/numbers.ts';
+import { pairOf } from '../../assembly/pair-of.ts';
+import { bad, good, netMotion, perAngle, perStep, plain, type Result, rad, turns } from '../../engine/index.ts';
+import { numeral, show, type UnitView, withSign } from '../../input/format.ts';
+import { type Divider, knobSvg, stepName, stepsOf, updateKnob, wakeKnob } from '../kit/knob.ts';
+import { px } from '../kit/svg.ts';
+import type { Widget } from '../kit/widget.ts';
+
+const WIDTH = 640;
+const HEIGHT = 86;
+const LEFT = 14;
+const RIGHT = 626;
+const LINE = 54;
+
+interface State {
+  readonly names: string;
+  readonly n: number;
+  readonly k: number;
+  readonly divider: Divider;
+  readonly theta: number;
+  readonly Delta: number;
+  readonly step: number;
+  readonly hand: number;
+  readonly motion: number;
+}
+
+const stateOf = (numbers: Numbers): Result<State> => {
+  const pair = pairOf(numbers);
+  if (!pair.ok) return pair;
+  const { A, C, Delta } = pair.value;
+  const divider = (numbers.choices.divider ?? 'hexagon') as Divider;
+  const k = stepsOf(divider, numbers.values.k_d ?? 50);
+  const n = numbers.values.n ?? 0;
+  const theta = numbers.values.theta_h ?? rad(0);
+  if (Delta === 0)
+    return bad(
+      'The two leads are equal: a turn moves the carried part by nothing, and nothing can’t be divided. Choose threads whose leads differ.',
+    );
+  const step = perStep.of({ Delta, k: plain(k) });
+  const hand = perAngle.of({ Delta, theta: rad(theta) });
+  const motion = netMotion.of({ Delta, n: turns(n) });
+  if (!step.ok) return step;
+  if (!hand.ok) return hand;
+  if (!motion.ok) return motion;
+  return good({
+    names: `${A.designation} with ${C.designation}`,
+    n,
+    k,
+    divider,
+    theta,
+    Delta,
+    step: step.value.s,
+    hand: hand.value.s,
+    motion: motion.value.z_c,
+  });
+};
+
+const at = (s: State, motion: number): number => LEFT + ((RIGHT - LEFT) * motion) / Math.abs(s.Delta);
+
+const draw = (numbers: Numbers, view: UnitView): Result<string> => {
+  const state = stateOf(numbers);
+  if (!state.ok) return state;
+  const s = state.value;
+  const shown = s.k <= 120 ? s.k : 0;
+  const steps = Array.from({ length: shown + 1 }, (_, i) => {
+    const long = s.k <= 12 || i % 5 === 0;
+    return `<path class="rung${long ? ' long' : ''}" d="M${px(at(s, i * s.step))} ${LINE - (long ? 22 : 14)}V${LINE}"/>`;
+  }).join('');
+  const labels =
+    s.k <= 12
+      ? Array.from(
+          { length: s.k + 1 },
+          (_, i) =>
+            `<text class="count" x="${px(at(s, i * s.step))}" y="${LINE - 28}" text-anchor="middle">${i}</text>`,
+        ).join('')
+      : '';
+  const handWidth = Math.max(1.5, at(s, s.hand) - LEFT);
+  const step = stepName(s.divider);
+  return good(
+    `<div class="divided-side">${knobSvg(s.n, s.divider, s.k, 'Head of the turned part, from above')}</div>` +
+      `<div class="divided-view"><p class="line">one turn, ${numeral(s.k)} ${step}s: <b>${motionText(Math.abs(s.Delta), view)}</b></p>` +
+      `<svg viewBox="0 0 ${WIDTH} ${HEIGHT}" role="img" aria-label="The net lead of one turn laid out in ${s.k} steps">` +
+      `<path class="bar" data-sym="Delta" d="M${LEFT} ${LINE}H${RIGHT}"/>${steps}${labels}` +
+      `<path class="one" data-sym="s" d="M${LEFT} ${LINE + 9}H${px(at(s, s.step))}"/><rect class="hand-band" data-sym="theta_h" x="${LEFT}" y="${LINE + 17}" width="${px(handWidth)}" height="12"/>` +
+      `<path class="cursor" data-cursor d="${cursor(s)}"/></svg>` +
+      `<ul class="keys"><li data-sym="s"><span class="key one-key"></span>one ${step}: <b>${motionText(s.step, view)}</b></li>` +
+      `<li data-sym="theta_h"><span class="key hand-key"></span>a hand that repeats to ${show(s.theta, { shown: 'degrees' }, view)}: <b>${motionText(s.hand, view)}</b></li>` +
+      `<li><span class="key cursor-key"></span><span data-here>${here(s, view)}</span></li></ul></div>`,
+  );
+};
+
+const motionText = (z: number, view: UnitView): string => show(z, { shown: 'motion', digits: 4 }, view);
+
+const cursor = (s: State): string => {
+  const share = s.n - Math.floor(s.n);
+  const x = at(s, share * Math.abs(s.Delta));
+  return `M${px(x)} ${LINE}l-7 13h14z`;
+};
+
+const here = (s: State, view: UnitView): string => {
+  const steps = s.n * s.k;
+  return `turned ${numeral(steps)} ${stepName(s.divider)}${Math.abs(steps) === 1 ? '' : 's'}: ${withSign(motionText(s.motion, view))}`;
+};
+
+export const dividedTurn: Widget = {
+  name: 'divided-turn',
+  title: 'One turn divided into steps',
+  threads: ['A', 'C'],
+  quantities: ['n', 'k_d', 'theta_h'],
+  choices: ['divider'],
+  draw,
+  says: (numbers, view) => {
+    const state = stateOf(numbers);
+    if (!state.ok) return state.reason;
+    const s = state.value;
+    const step = stepName(s.divider);
+    const ratio = s.hand / s.step;
+    const hand =
+      ratio <= 0
+        ? ''
+        : ratio < 0.5
+          ? ` A hand that repeats to ${show(s.theta, { shown: 'degrees' }, view)} sets it within ${motionText(s.hand, view)}, well inside one ${step}.`
+          : ` A hand that repeats to ${show(s.theta, { shown: 'degrees' }, view)} is good for ${motionText(s.hand, view)}, so finer divisions than this are not turned, only looked at.`;
+    return `${s.names}: ${motionText(Math.abs(s.Delta), view)} a turn, one ${step} of ${s.k} is ${motionText(s.step, view)}; here ${here(s, view)}.${hand}`;
+  },
+  table: (numbers, view) => {
+    const rows = (
+      [
+        ['square', 4],
+        ['hexagon', 6],
+        ['twelve points', 12],
+        ['knob, 25 divisions', 25],
+        ['knob, 50 divisions', 50],
+        ['knob, 100 divisions', 100],
+      ] as const
+    ).map(([name, k]) => {
+      const state = stateOf({
+        ...numbers,
+        values: { ...numbers.values, k_d: k },
+        choices: { ...numbers.choices, divider: 'knob' },
+      });
+      if (!state.ok) return [name, numeral(k), ''];
+      return [
+        name,
+        numeral(k),
+        show(state.value.step, { shown: 'motion', digits: 4 }, view === 'inch' ? 'inch' : 'both'),
+      ];
+    });
+    return { head: ['divided by', 'steps a turn', 'motion per step'], rows };
+  },
+  outline: (numbers, view) =>
+    JSON.stringify([numbers.threads, numbers.choices, numbers.values.k_d, numbers.values.theta_h, view]),
+  wake: (stage, bench) =>
+    wakeKnob(stage, {
+      read: () => bench.numbers().values.n ?? 0,
+      write: (n) => bench.set('n', n),
+      steps: () => stepsOf(bench.numbers().choices.divider ?? 'hexagon', bench.numbers().values.k ?? 50),
+    }),
+  update: (stage, numbers, view) => {
+    const state = stateOf(numbers);
+    if (!state.ok) return;
+    updateKnob(stage, state.value.n);
+    stage.querySelector('[data-cursor]')?.setAttribute('d', cursor(state.value));
+    const place = stage.querySelector('[data-here]');
+    if (place) place.textContent = here(state.value, view);
+  },
+};

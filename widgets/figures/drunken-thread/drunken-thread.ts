@@ -1,0 +1,387 @@
+/**
+ * The drunken thread: position against turns and, beside it, motion per turn at each point of the turn, for periodic
+ * errors of both threads at phases of the reader's. Where the rate falls below nought the carried part runs back; where
+ * it is below a tenth of the net lead it nearly stands. Both stretches are hatched, each its own way, and named.
+ */
+
+import type { Numbers } from '../../assembly/numbers.ts';
+import { pairOf } from '../../assembly/pair-of.ts';
+import {
+  backwardRun,
+  type DrunkenPair,
+  good,
+  jointAmplitude,
+  jointSlope,
+  leastRate,
+  localRate,
+  mm,
+  mostPeriodic,
+  NEARLY_STANDS,
+  netMotion,
+  periodicError,
+  type Result,
+  type Stretch,
+  slowStretches,
+  type Thread,
+  turns,
+} from '../../engine/index.ts';
+import { numeral, show, type UnitView } from '../../input/format.ts';
+import {
+  axisUnit,
+  cursorPath,
+  type Frame,
+  HEIGHT,
+  legendItem,
+  legendKey,
+  MARGIN,
+  panelHtml,
+  roundUp,
+  WIDTH,
+  xAt,
+  yAt,
+} from '../kit/plots/frame.ts';
+import { type LiveFigure, readoutHtml, updateReadout } from '../kit/readout.ts';
+import { type Slider, sliderHtml, updateSlider, wakeSliders } from '../kit/slider.ts';
+import { type Point, polyline, px } from '../kit/svg.ts';
+import type { Widget } from '../kit/widget.ts';
+
+/** Turns shown; a whole turn says everything, two show that it comes again. */
+const REACH = 2;
+const SAMPLES = 160;
+const DASH = '14 3 3 3';
+/** No slider goes further, mm: the field does, where it is let. */
+const LARGEST = 0.05;
+
+interface State {
+  readonly A: Thread;
+  readonly C: Thread;
+  readonly pair: DrunkenPair;
+  readonly n: number;
+  /** Both periodic errors together at their phases: amplitude and steepest slope. */
+  readonly joint: number;
+  readonly slope: number;
+  readonly slowest: number;
+  /** Amplitude at which the motion first stands still. */
+  readonly most: number;
+  readonly back: readonly Stretch[];
+  readonly slow: readonly Stretch[];
+  /** Run back in every turn, and for what share of it; nought where it never runs back. */
+  readonly runBack: number;
+  readonly share: number;
+}
+
+const stateOf = (numbers: Numbers): Result<State> => {
+  const threads = pairOf(numbers);
+  if (!threads.ok) return threads;
+  const { A, C, Delta } = threads.value;
+  const { a_A = 0, a_C = 0, phi_A = 0, phi_C = 0, n = 0 } = numbers.values;
+  const pair = { Delta, a_A: mm(a_A), a_C: mm(a_C), phi_A: turns(phi_A), phi_C: turns(phi_C) };
+  const back = slowStretches(pair, 0, REACH);
+  const slow = slowStretches(pair, 0, REACH, NEARLY_STANDS);
+  const joint = jointAmplitude.of(pair);
+  if (!back.ok) return back;
+  if (!slow.ok) return slow;
+  if (!joint.ok) return joint;
+  const slope = jointSlope.of(joint.value);
+  const most = mostPeriodic.of({ Delta });
+  if (!slope.ok) return slope;
+  if (!most.ok) return most;
+  const slowest = leastRate.of({ Delta, v_p: slope.value.v_p });
+  if (!slowest.ok) return slowest;
+  // Without any periodic error the relation has nothing to say, and nothing runs back.
+  const run = backwardRun.of({ Delta, v_p: slope.value.v_p });
+  return good({
+    A,
+    C,
+    pair,
+    n,
+    joint: joint.value.a_p,
+    slope: slope.value.v_p,
+    slowest: slowest.value.v_min,
+    most: most.value.a_m,
+    back: back.value,
+    slow: slow.value,
+    runBack: run.ok ? run.value.z_b : 0,
+    share: run.ok ? run.value.q_b : 0,
+  });
+};
+
+const errorAt = (s: State, n: number): number => {
+  const error = periodicError.of({ n: turns(n), ...s.pair });
+  return error.ok ? error.value.e_p : 0;
+};
+const nominalAt = (s: State, n: number): number => {
+  const motion = netMotion.of({ n: turns(n), Delta: s.pair.Delta });
+  return motion.ok ? motion.value.z_c : 0;
+};
+const placeAt = (s: State, n: number): number => nominalAt(s, n) + errorAt(s, n);
+const rateAt = (s: State, n: number): number => {
+  const rate = localRate.of({ n: turns(n), ...s.pair });
+  return rate.ok ? rate.value.v_n : 0;
+};
+
+const GRID = Array.from({ length: SAMPLES + 1 }, (_, i) => (REACH * i) / SAMPLES);
+
+/** A scale that holds these values and nought, in round amounts, so that it keeps still while they change a little. */
+const scaleFor = (values: readonly number[], unit: Frame['unit']): readonly [number, number] => {
+  const [low, high] = [Math.min(0, ...values), Math.max(0, ...values)];
+  const R = roundUp(Math.max(-low, high), unit);
+  const shallow = 0.3 * R;
+  return [low < -shallow ? -R : low < 0 || high < shallow ? -shallow : 0, high > shallow ? R : high > 0 ? shallow : 0];
+};
+
+interface Samples {
+  readonly places: readonly number[];
+  readonly rates: readonly number[];
+}
+
+let last: { readonly pair: string; readonly samples: Samples } | undefined;
+
+/** Position and rate along the turns shown. The last ones are kept: scale and curves ask for the same in one frame. */
+const samplesOf = (s: State): Samples => {
+  const pair = JSON.stringify(s.pair);
+  if (last?.pair !== pair)
+    last = {
+      pair,
+      samples: { places: GRID.map((n) => placeAt(s, n)), rates: GRID.map((n) => rateAt(s, n)) },
+    };
+  return last.samples;
+};
+
+interface Frames {
+  readonly place: Frame;
+  readonly rate: Frame;
+}
+
+const frames = ({ places, rates }: Samples, view: UnitView): Frames => {
+  const placeUnit = axisUnit(Math.max(...places.map(Math.abs)), view);
+  const rateUnit = axisUnit(Math.max(...rates.map(Math.abs)), view);
+  return {
+    place: { x: [0, REACH], y: scaleFor(places, placeUnit), unit: placeUnit },
+    rate: { x: [0, REACH], y: scaleFor(rates, rateUnit), unit: rateUnit },
+  };
+};
+
+const within = (n: number): number => Math.max(0, Math.min(REACH, n));
+
+const zone = (frame: Frame, stretches: readonly Stretch[]): string =>
+  stretches
+    .map(
+      ({ from, to }) =>
+        `M${px(xAt(frame, from))} ${MARGIN.top}H${px(xAt(frame, to))}V${HEIGHT - MARGIN.bottom}H${px(xAt(frame, from))}Z`,
+    )
+    .join('');
+
+/** Every path of the drawing that the reader's numbers move, by the name it has there. */
+const shapes = (s: State, both: Frames, { places, rates }: Samples): Record<string, string> => {
+  const curve = (frame: Frame, values: readonly number[]): string =>
+    polyline(GRID.map((n, i): Point => [xAt(frame, n), yAt(frame, values[i] ?? 0)]));
+  const ends = (frame: Frame, at: (n: number) => number): string =>
+    polyline([0, REACH].map((n): Point => [xAt(frame, n), yAt(frame, at(n))]));
+  return {
+    'place-slow': zone(both.place, s.slow),
+    'place-back': zone(both.place, s.back),
+    'place-nominal': ends(both.place, (n) => nominalAt(s, n)),
+    'place-real': curve(both.place, places),
+    'place-cursor': cursorPath(both.place, s.n),
+    'rate-slow': zone(both.rate, s.slow),
+    'rate-back': zone(both.rate, s.back),
+    'rate-nominal': ends(both.rate, () => s.pair.Delta),
+    'rate-real': curve(both.rate, rates),
+    'rate-cursor': cursorPath(both.rate, s.n),
+  };
+};
+
+const dots = (s: State, { place, rate }: Frames): Record<string, Point> => {
+  const n = within(s.n);
+  return {
+    place: [xAt(place, n), yAt(place, placeAt(s, n))],
+    rate: [xAt(rate, n), yAt(rate, rateAt(s, n))],
+  };
+};
+
+/** As many stretches as can lie in the turns shown, cut ones at both ends included. */
+const MOST_WORDS = REACH + 1;
+const HALF_WORD = 40;
+
+/** The word over each stretch: where, and what. Empty places stand ready for stretches to come. */
+const words = (s: State): { x: number; text: string }[] => {
+  const named = s.back.length > 0 ? s.back : s.slow;
+  const text = s.back.length > 0 ? 'runs back' : 'nearly stands';
+  const frame: Frame = { x: [0, REACH], y: [0, 1], unit: 'mm' };
+  return Array.from({ length: MOST_WORDS }, (_, i) => {
+    const stretch = named[i];
+    if (!stretch) return { x: MARGIN.left, text: '' };
+    const middle = xAt(frame, (stretch.from + stretch.to) / 2);
+    return { x: Math.max(MARGIN.left + HALF_WORD, Math.min(WIDTH - MARGIN.right - HALF_WORD, middle)), text };
+  });
+};
+
+const CURVES: readonly { key: string; className: string; dash?: string; fill?: string }[] = [
+  { key: 'slow', className: 'rate-zone slow', fill: 'url(#drunken-slow)' },
+  { key: 'back', className: 'rate-zone back', fill: 'url(#drunken-back)' },
+  { key: 'nominal', className: 'curve base', dash: DASH },
+  { key: 'real', className: 'curve carried' },
+  { key: 'cursor', className: 'cursor-line' },
+];
+
+const HATCHES =
+  '<defs><pattern id="drunken-slow" width="8" height="8" patternUnits="userSpaceOnUse" patternTransform="rotate(-45)"><path class="hatch slow" d="M0 0V8"/></pattern>' +
+  '<pattern id="drunken-back" width="4" height="4" patternUnits="userSpaceOnUse" patternTransform="rotate(45)"><path class="hatch back" d="M0 0V4"/></pattern></defs>';
+
+const marks = (panel: 'place' | 'rate', s: State, both: Frames, d: Record<string, string>): string => {
+  const [x, y] = dots(s, both)[panel] ?? [0, 0];
+  const paths = CURVES.map(
+    ({ key, className, dash, fill }) =>
+      `<path class="${className}" data-shape="${panel}-${key}" d="${d[`${panel}-${key}`] ?? ''}"${dash === undefined ? '' : ` stroke-dasharray="${dash}"`}${fill === undefined ? '' : ` fill="${fill}"`}/>`,
+  ).join('');
+  const named = words(s)
+    .map(
+      (w, i) =>
+        `<text class="zone-word" data-word="${panel}-${i}" x="${px(w.x)}" y="${MARGIN.top - 8}" text-anchor="middle">${w.text}</text>`,
+    )
+    .join('');
+  return `${panel === 'place' ? HATCHES : ''}${paths}${named}<circle class="mark carried" data-dot="${panel}" r="5" cx="${px(x)}" cy="${px(y)}"/>`;
+};
+
+const motion = (z: number, view: UnitView): string => show(z, { shown: 'motion', digits: 4 }, view);
+/** An amplitude as it was typed, without noughts at its end. */
+const given = (z: number, view: UnitView): string => show(z, { shown: 'motion' }, view);
+const percent = (x: number): string => show(x, { shown: 'percent', digits: 3 }, 'metric');
+const turnsText = (n: number): string => show(n, { shown: 'turns', digits: 3 }, 'metric');
+
+const slidersOf = (s: State): readonly Slider[] => {
+  const max = Math.min(LARGEST, roundUp(2 * s.most, 'µm'));
+  const amplitude = (name: string, label: string): Slider => ({ name, label, min: 0, max, step: max / 100 });
+  return [
+    amplitude('a_A', 'Amplitude of thread A'),
+    amplitude('a_C', 'Amplitude of thread C'),
+    // How the waves lie to each other is what counts; the other phase has its field.
+    { name: 'phi_C', label: 'Phase of thread C', min: -0.5, max: 0.5, step: 0.05 },
+    { name: 'n', label: 'Turns', min: 0, max: REACH, step: 0.02 },
+  ];
+};
+const sliderValue = (s: State, name: string): number =>
+  name === 'n' ? s.n : s.pair[name as 'a_A' | 'phi_A' | 'a_C' | 'phi_C'];
+const sliderText = (s: State, name: string, view: UnitView): string =>
+  name.startsWith('a_') ? given(sliderValue(s, name), view) : show(sliderValue(s, name), { shown: 'turns' }, view);
+
+/** What the carried part does at this rate, seen along the net motion. */
+const does = (s: State, rate: number): string => {
+  const along = rate * Math.sign(s.pair.Delta);
+  return along < 0 ? 'runs back' : along < NEARLY_STANDS * Math.abs(s.pair.Delta) ? 'nearly stands' : 'moves on';
+};
+
+const readout = (s: State, view: UnitView): LiveFigure[] => [
+  ['nominal', 'net lead', motion(s.pair.Delta, view)],
+  ['slope', 'steepest slope of the periodic error, a turn', motion(s.slope, view)],
+  ['slowest', 'slowest motion per turn, along the net motion', motion(s.slowest, view)],
+  ['here', 'here, motion per turn', `${motion(rateAt(s, s.n), view)}: ${does(s, rateAt(s, s.n))}`],
+  ['run', 'run back in every turn', motion(s.runBack, view)],
+];
+
+const draw = (numbers: Numbers, view: UnitView): Result<string> => {
+  const state = stateOf(numbers);
+  if (!state.ok) return state;
+  const s = state.value;
+  const samples = samplesOf(s);
+  const both = frames(samples, view);
+  const d = shapes(s, both, samples);
+  const key = (kind: string, words: string): string =>
+    legendKey(
+      `<rect class="rate-zone ${kind}" fill="url(#drunken-${kind})" x="1" y="1" width="32" height="12"/>`,
+      words,
+      14,
+    );
+  return good(
+    `<div class="sliders">${slidersOf(s)
+      .map((x) => sliderHtml(x, sliderValue(s, x.name), sliderText(s, x.name, view)))
+      .join('')}</div>` +
+      `<ul class="legend">${legendItem('carried', undefined, 'carried part')}${legendItem('base', DASH, 'without periodic error')}${key('back', 'runs back; stands still at both edges')}${key('slow', `nearly stands, below ${show(NEARLY_STANDS, { shown: 'percent' }, 'metric')} of the net lead`)}</ul>` +
+      panelHtml(both.place, 'Position', 5, marks('place', s, both, d)) +
+      panelHtml(both.rate, 'Motion per turn, at each point', 5, marks('rate', s, both, d)) +
+      readoutHtml(readout(s, view)),
+  );
+};
+
+const stretchWords = ({ from, to }: Stretch): string => `from ${numeral(from, 3)} to ${turnsText(to)}`;
+
+const verdict = (s: State, view: UnitView): string => {
+  const [back] = s.back;
+  const [slow] = s.slow;
+  if (back)
+    return `more than the net lead, so in every turn the carried part runs back ${motion(s.runBack, view)} over ${percent(s.share)} of it, first ${stretchWords(back)}, and stands still at both ends of that stretch`;
+  if (slow)
+    return `just short of the net lead, so it nearly stands, first ${stretchWords(slow)}, down to ${motion(s.slowest, view)} a turn`;
+  return `so it never stands still: the slowest is ${motion(s.slowest, view)} a turn`;
+};
+
+export const drunkenThread: Widget = {
+  name: 'drunken-thread',
+  title: 'Periodic errors: position and motion per turn',
+  threads: ['A', 'C'],
+  quantities: ['a_A', 'phi_A', 'a_C', 'phi_C', 'n'],
+  choices: [],
+  draw,
+  says: (numbers, view) => {
+    const state = stateOf(numbers);
+    if (!state.ok) return state.reason;
+    const s = state.value;
+    return `${s.A.designation} with ${s.C.designation}, ${motion(s.pair.Delta, view)} a turn, with periodic errors of ${given(s.pair.a_A, view)} and ${given(s.pair.a_C, view)}: at their phases together ${motion(s.joint, view)}, which changes the motion by up to ${motion(s.slope, view)} a turn, ${verdict(s, view)}. At ${show(s.n, { shown: 'turns' }, view)} it is at ${motion(placeAt(s, s.n), view)} and moves ${motion(rateAt(s, s.n), view)} a turn: it ${does(s, rateAt(s, s.n))}.`;
+  },
+  table: (numbers, view) => {
+    const state = stateOf(numbers);
+    if (!state.ok) return { head: [], rows: [] };
+    const s = state.value;
+    return {
+      head: ['turns, clockwise', 'without error', 'periodic error', 'position', 'motion per turn here', 'it'],
+      rows: Array.from({ length: 10 * REACH + 1 }, (_, i) => {
+        const n = i / 10;
+        const rate = rateAt(s, n);
+        return [
+          numeral(n),
+          motion(nominalAt(s, n), view),
+          motion(errorAt(s, n), view),
+          motion(placeAt(s, n), view),
+          motion(rate, view),
+          does(s, rate),
+        ];
+      }),
+    };
+  },
+  outline: (numbers, view) => {
+    const state = stateOf(numbers);
+    return JSON.stringify([numbers.threads, view, state.ok ? frames(samplesOf(state.value), view) : state.reason]);
+  },
+  wake: (stage, bench) =>
+    wakeSliders(stage, {
+      sliders: () => {
+        const state = stateOf(bench.numbers());
+        return state.ok ? slidersOf(state.value) : [];
+      },
+      read: (name) => bench.numbers().values[name as 'n'] ?? 0,
+      write: bench.set,
+    }),
+  update: (stage, numbers, view) => {
+    const state = stateOf(numbers);
+    if (!state.ok) return;
+    const s = state.value;
+    const samples = samplesOf(s);
+    const both = frames(samples, view);
+    for (const [key, d] of Object.entries(shapes(s, both, samples)))
+      stage.querySelector(`[data-shape="${key}"]`)?.setAttribute('d', d);
+    for (const [key, [x, y]] of Object.entries(dots(s, both))) {
+      const dot = stage.querySelector(`[data-dot="${key}"]`);
+      dot?.setAttribute('cx', px(x));
+      dot?.setAttribute('cy', px(y));
+    }
+    for (const [i, w] of words(s).entries())
+      for (const panel of ['place', 'rate']) {
+        const place = stage.querySelector(`[data-word="${panel}-${i}"]`);
+        place?.setAttribute('x', px(w.x));
+        if (place && place.textContent !== w.text) place.textContent = w.text;
+      }
+    for (const x of slidersOf(s)) updateSlider(stage, x, sliderValue(s, x.name), sliderText(s, x.name, view));
+    updateReadout(stage, readout(s, view));
+  },
+};

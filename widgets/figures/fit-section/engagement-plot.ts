@@ -1,0 +1,113 @@
+/**
+ * Engagement left on each thread against turns: two lines, each over the turns its own thread allows, what must be kept of each,
+ * and between the stops the turns that the pair has. Sideways turns clockwise, upwards engaged length.
+ */
+
+import type { FitState } from '../../assembly/fit-state.ts';
+import { engagedAt, type Joint, type Run, type Stop } from '../../engine/index.ts';
+import { type Point, polyline, px } from '../kit/svg.ts';
+import { roundTicks } from '../kit/ticks.ts';
+
+const WIDTH = 440;
+const HEIGHT = 286;
+const LEFT = 48;
+const RIGHT = 22;
+const TOP = 68;
+const FLOOR = 224;
+
+interface Scales {
+  readonly x: (n: number) => number;
+  readonly y: (length: number) => number;
+  readonly low: number;
+  readonly high: number;
+  readonly tallest: number;
+}
+
+const scalesOf = (s: FitState): Scales => {
+  const { A, C } = s.travel;
+  const low = Math.min(A.from, C.from);
+  const high = Math.max(A.to, C.to);
+  const margin = 0.06 * Math.max(high - low, 1e-6);
+  const tallest = Math.max(Math.min(s.A.nut, s.A.screw), Math.min(s.C.nut, s.C.screw));
+  const span = high - low + 2 * margin;
+  return {
+    low,
+    high,
+    tallest,
+    x: (n) => LEFT + ((WIDTH - LEFT - RIGHT) * (n - low + margin)) / span,
+    y: (length) => FLOOR - ((FLOOR - TOP - 8) * length) / tallest,
+  };
+};
+
+/** Ends of the run and the bend where the end of the screw enters a shorter nut. */
+const lineOf = (joint: Joint, run: Run): readonly (readonly [n: number, engaged: number])[] => {
+  const bend = (joint.screw - joint.nut - joint.out) / run.rate;
+  const places = [run.from, ...(bend > run.from && bend < run.to ? [bend] : []), run.to];
+  return places.map((n) => [n, engagedAt(joint, run, n)] as const);
+};
+
+export interface PlotWords {
+  readonly size: (length: number) => string;
+  readonly count: (n: number) => string;
+}
+
+const stopName = (stop: Stop): string => (stop.end === 'home' ? `${stop.thread} home` : `${stop.thread} at its least`);
+
+export const engagementPlot = (s: FitState, words: PlotWords): string => {
+  const scales = scalesOf(s);
+  const { x, y, tallest } = scales;
+  const { anticlockwise, clockwise } = s.travel;
+  const line = (key: 'A' | 'C') => {
+    const points = lineOf(s[key], s.travel[key]);
+    const drawn = points.map(([n, e]): Point => [x(n), y(e)]);
+    const [end] = key === 'A' ? drawn.slice(-1) : drawn;
+    return `<g class="run ${key}"><path class="kept" d="M${px(x(s.travel[key].from))} ${px(y(s[key].kept))}H${px(x(s.travel[key].to))}"/><path class="engaged" d="${polyline(drawn)}"/>${
+      end
+        ? `<text x="${px(end[0] + (key === 'A' ? 4 : -4))}" y="${px(end[1] - 6)}" text-anchor="${key === 'A' ? 'start' : 'end'}">${key}</text>`
+        : ''
+    }</g>`;
+  };
+  const stop = (at: Stop, row: number, anchor: 'start' | 'end') =>
+    `<path class="stop" d="M${px(x(at.n))} ${TOP - 4}V${FLOOR}"/><text class="stop-name" x="${px(clampText(x(at.n)))}" y="${row}" text-anchor="${anchor}">${stopName(at)}, ${words.count(at.n)}</text>`;
+  const ends = roundTicks(scales.low, scales.high, 5);
+  return (
+    `<svg class="engagement" viewBox="0 0 ${WIDTH} ${HEIGHT}" role="img" aria-label="Engagement left on thread A and thread C against turns, with both end stops">` +
+    `<rect class="free" x="${px(x(anticlockwise.n))}" y="${TOP}" width="${px(Math.max(1, x(clockwise.n) - x(anticlockwise.n)))}" height="${FLOOR - TOP}"/>` +
+    `<path class="frame" d="M${LEFT} ${TOP}V${FLOOR}H${WIDTH - RIGHT}"/>` +
+    `<text class="figure-note" x="${LEFT}" y="14">engaged length, ${words.size(tallest)} at most</text>` +
+    ends
+      .map(
+        (n) =>
+          `<path class="tick" d="M${px(x(n))} ${FLOOR}v5"/><text class="tick-name" x="${px(x(n))}" y="${FLOOR + 18}" text-anchor="middle">${words.count(n)}</text>`,
+      )
+      .join('') +
+    [tallest, tallest / 2]
+      .map(
+        (length) =>
+          `<path class="tick" d="M${LEFT - 5} ${px(y(length))}h5"/><text class="tick-name" x="${LEFT - 8}" y="${px(y(length) + 4)}" text-anchor="end">${words.size(length).replace(/\s.*$/, '')}</text>`,
+      )
+      .join('') +
+    `${line('A')}${line('C')}` +
+    `${stop(anticlockwise, 34, x(anticlockwise.n) > WIDTH / 2 ? 'end' : 'start')}${stop(clockwise, 50, x(clockwise.n) < WIDTH / 2 ? 'start' : 'end')}` +
+    `<path class="assembled" d="M${px(x(0))} ${FLOOR - 1}l-6 -9h12z"/>` +
+    `<g data-cursor>${cursor(s, scales)}</g>` +
+    `<text class="figure-note" x="${(LEFT + WIDTH - RIGHT) / 2}" y="${FLOOR + 36}" text-anchor="middle">turns clockwise from where it was put together (▲)</text>` +
+    `<text class="figure-note" x="${(LEFT + WIDTH - RIGHT) / 2}" y="${FLOOR + 52}" text-anchor="middle">dotted: engagement to be kept; shaded: turns the pair has</text></svg>`
+  );
+};
+
+const clampText = (x: number): number => Math.min(WIDTH - RIGHT, Math.max(LEFT, x));
+
+const cursor = (s: FitState, { x, y }: Scales): string => {
+  const { n, engaged } = s.standing;
+  const at = px(x(n));
+  return (
+    `<path class="cursor-line" d="M${at} ${TOP}V${FLOOR}"/>` +
+    `<circle class="dot A" cx="${at}" cy="${px(y(engaged.A))}" r="5"/><rect class="dot C" x="${px(x(n) - 4.5)}" y="${px(y(engaged.C) - 4.5)}" width="9" height="9"/>`
+  );
+};
+
+export const updatePlot = (stage: HTMLElement, s: FitState): void => {
+  const place = stage.querySelector('[data-cursor]');
+  if (place) place.innerHTML = cursor(s, scalesOf(s));
+};

@@ -1,0 +1,54 @@
+/**
+ * A lens on the wall of a sleeve: thread A outside, thread C inside, as drawn in the books, and between them the wall nominal and
+ * at its thinnest. x from the axis, z along it; one scale both ways.
+ */
+
+import type { FitState, Wall } from '../../assembly/fit-state.ts';
+import { diameters } from '../../engine/index.ts';
+import { type Profile, profileEdge } from '../kit/limit-profile.ts';
+import { type Point, polygon, px } from '../kit/svg.ts';
+
+const SIDE = 190;
+const R = 88;
+
+const basic = (s: FitState): { outer: Profile; inner: Profile } => {
+  const [a, c] = [diameters(s.A.thread), diameters(s.C.thread)];
+  return {
+    outer: { P: s.A.thread.P, major: a.d, pitch: a.d2, minor: a.d3, root: 'round' },
+    inner: { P: s.C.thread.P, major: c.d, pitch: c.d2, minor: c.d1, root: 'flat' },
+  };
+};
+
+export const wallLens = (
+  s: FitState,
+  wall: Wall,
+  labels: { readonly nominal: string; readonly least: string },
+): string => {
+  const { outer, inner } = basic(s);
+  const middle = (outer.minor + inner.major) / 4;
+  const reach = 1.08 * Math.max(outer.major / 2 - middle, middle - inner.minor / 2);
+  const scale = R / reach;
+  const place = ([x, z]: readonly [number, number]): Point => [SIDE / 2 + (x - middle) * scale, SIDE / 2 - z * scale];
+  const high = 1.1 * reach;
+  const sleeve = polygon(
+    [...profileEdge(outer, -high, high), ...[...profileEdge(inner, -high, high)].reverse()].map(place),
+  );
+  const x = (diameter: number) => SIDE / 2 + (diameter / 2 - middle) * scale;
+  const dimension = (key: string, y: number, from: number, to: number, text: string) =>
+    `<g class="wall-${key}"><path class="edges" d="M${px(x(from))} ${y - 16}V${y + 20}M${px(x(to))} ${y - 16}V${y + 20}"/><path class="span" d="${arrow(x(from), x(to), y)}"/><text x="${px((x(from) + x(to)) / 2)}" y="${y - 6}" text-anchor="middle">${text}</text></g>`;
+  return (
+    `<svg class="wall-lens" viewBox="0 0 ${SIDE} ${SIDE}" role="img" aria-label="Wall of the sleeve, magnified: thread A at the right, thread C at the left">` +
+    `<defs><clipPath id="fit-lens"><circle cx="${SIDE / 2}" cy="${SIDE / 2}" r="${R}"/></clipPath></defs><g clip-path="url(#fit-lens)">` +
+    `<path class="part turned" d="${sleeve}" fill="url(#fit-turned)"/>` +
+    `${dimension('nominal', 74, inner.major, outer.minor, labels.nominal)}${dimension('least', 134, wall.inner.most, wall.outer.least, labels.least)}</g>` +
+    `<circle class="lens-rim" cx="${SIDE / 2}" cy="${SIDE / 2}" r="${R}"/></svg>`
+  );
+};
+
+/** A dimension line with arrow heads inside, or a plain line where there is no room. */
+const arrow = (from: number, to: number, y: number): string => {
+  const head = Math.min(6, Math.abs(to - from) / 3);
+  return to - from > 3
+    ? `M${px(from)} ${y}H${px(to)}M${px(from + head)} ${y - 4}L${px(from)} ${y}L${px(from + head)} ${y + 4}M${px(to - head)} ${y - 4}L${px(to)} ${y}L${px(to - head)} ${y + 4}`
+    : `M${px(from)} ${y}H${px(to)}`;
+};

@@ -1,0 +1,416 @@
+/**
+ * Flanks under a load: both threads in axial section to scale, a lens on each flank of one ridge, and the force on the carried
+ * part, dragged through nought. Drawn in line, so that the turned part is the screw of both threads. Each view stands still
+ * with the lower of its two parts.
+ */
+
+import type { Numbers } from '../../assembly/numbers.ts';
+import { type PairPlay, pairPlay, type ThreadPlay } from '../../assembly/pair-play.ts';
+import { type Flank, type FlankName, flankText, mm, type Result, radialFloat } from '../../engine/index.ts';
+import { numeral, show, type UnitView, withSign } from '../../input/format.ts';
+import { type LiveFigure, readoutHtml, updateReadout } from '../kit/readout.ts';
+import { hatchings, type Point, polygon, polyline, px } from '../kit/svg.ts';
+import { threadEdge } from '../kit/thread-outline.ts';
+import type { Widget } from '../kit/widget.ts';
+import { changes, type Stand, standAt } from './stand.ts';
+
+type Name = 'A' | 'C';
+
+interface State {
+  readonly play: PairPlay;
+  readonly stand: Stand;
+  readonly Q_pt: number;
+  readonly Q_pc: number;
+}
+
+const stateOf = (numbers: Numbers): Result<State> => {
+  const play = pairPlay(numbers);
+  if (!play.ok) return play;
+  const { Q_pt = 0, Q_pc = 0 } = numbers.values;
+  const stand = standAt(play.value, Q_pt, Q_pc);
+  return stand.ok ? { ok: true, value: { play: play.value, stand: stand.value, Q_pt, Q_pc } } : stand;
+};
+
+/** How the two parts of a thread are called, lower one first. */
+const PARTS: Record<Name, readonly [still: string, moving: string]> = {
+  A: ['base', 'turned part'],
+  C: ['turned part', 'carried part'],
+};
+const flankOf = (s: State, name: Name): Flank => (name === 'A' ? s.stand.flankA : s.stand.flankC);
+const offOf = (s: State, name: Name): number => (name === 'A' ? s.stand.offA : s.stand.offC);
+/** Which flank of a thread touches, in words. */
+const touching = (name: Name, flank: Flank): string =>
+  flank === 0 ? 'neither flank has to touch' : `the ${flankText(name, flank > 0 ? 'pressed' : 'pulled')} touches`;
+const seat = (s: State, name: Name): string => touching(name, flankOf(s, name));
+
+/** The flank of the upper part that a lens shows: over the ridge of the turned part it is of the part in which that ridge is the screw. */
+type Side = 'upper' | 'lower';
+const nameOf = (name: Name, side: Side): FlankName => ((name === 'C') === (side === 'upper') ? 'pressed' : 'pulled');
+
+// One thread: section at the left, lenses at the right.
+const WIDTH = 400;
+const HEIGHT = 244;
+const SECTION = 176;
+/** Pitches of the coarser thread that the section is high. */
+const PITCHES = 3;
+const LENS = { x: 196, width: 104, height: 104, upper: 14, lower: 128 } as const;
+/** Largest gap a lens has room for, in its own pixels. */
+const GAP = 44;
+
+interface Frame {
+  /** Pixels a millimetre, in the sections and in the lenses. */
+  readonly scale: number;
+  readonly lens: number;
+}
+
+const frameOf = ({ A, C }: PairPlay): Frame => {
+  const scale = (HEIGHT - 16) / (PITCHES * Math.max(A.thread.P, C.thread.P));
+  const widest = Math.max(A.j, C.j, 1e-4);
+  // A round magnification, the largest for which the wider play has room.
+  const room = GAP / widest / scale;
+  const ten = 10 ** Math.floor(Math.log10(room));
+  const times = ([5, 2, 1].find((k) => k * ten <= room) ?? 1) * ten;
+  return { scale, lens: scale * times };
+};
+
+const TAN30 = Math.tan(Math.PI / 6);
+
+/** Section paths of one thread: the screw left, the nut right, as their flanks stand. */
+const sectionPaths = (name: Name, { thread, c }: ThreadPlay, off: number, frame: Frame) => {
+  const { scale } = frame;
+  const pitchRadius = thread.d / 2 - (3 / 16) * Math.sqrt(3) * thread.P;
+  const place = ([x, z]: readonly [number, number]): Point => [
+    SECTION / 2 + (x - pitchRadius) * scale,
+    HEIGHT / 2 - z * scale,
+  ];
+  const reach = (HEIGHT / 2 - 4) / scale;
+  // The lower part stands still: base under A, turned part under C.
+  const screwAt = name === 'A' ? off : 0;
+  const nutAt = name === 'C' ? off : 0;
+  const edge = (shift: number, crest: number) =>
+    threadEdge({ d: mm(thread.d + shift), P: thread.P }, crest, -reach, reach);
+  const screw = edge(-c / 2, screwAt);
+  const nut = edge(c / 2, nutAt);
+  const left = pitchRadius - SECTION / scale;
+  const right = pitchRadius + SECTION / scale;
+  return {
+    screw: polygon([...screw.map(place), place([left, reach]), place([left, -reach])]),
+    nut: polygon([...nut.map(place), place([right, reach]), place([right, -reach])]),
+    flanks: { upper: place([pitchRadius, thread.P / 4]), lower: place([pitchRadius, -thread.P / 4]) },
+  };
+};
+
+/** One lens: the screw’s flank and the nut’s, which lean by 30°, and the gap between them along the axis. */
+const lensPaths = (name: Name, side: Side, j: number, off: number, frame: Frame) => {
+  const { x, width, height } = LENS;
+  const top = LENS[side];
+  const way = side === 'upper' ? -1 : 1;
+  // Seen by the nut the screw of A is moved by off; of C the nut is.
+  const screwAt = (name === 'A' ? off : 0) * frame.lens;
+  const nutAt = (name === 'C' ? off : 0) * frame.lens;
+  const middle = top + height / 2;
+  // A flank goes from the root at the left to the crest at the right, towards the middle of the ridge.
+  const lean = (width / 2) * TAN30;
+  const half = (j / 2) * frame.lens;
+  const line = (y: number): [Point, Point] => [
+    [x, y + way * lean],
+    [x + width, y - way * lean],
+  ];
+  const screwLine = line(middle - screwAt - (way * half) / 2);
+  const nutLine = line(middle - nutAt + (way * half) / 2);
+  const far = (y: number) => top + (y > 0 ? height + 120 : -120);
+  const fill = (l: [Point, Point], sense: number) => polygon([...l, [x + width, far(sense)], [x, far(sense)]]);
+  return {
+    screw: fill(screwLine, -way),
+    nut: fill(nutLine, way),
+    contact: contactMarks(screwLine, nutLine),
+  };
+};
+
+/** Where the flanks touch: the line itself and strokes across it, so that it does not rest on colour. */
+const contactMarks = (screw: [Point, Point], nut: [Point, Point]): string => {
+  if (Math.abs(screw[0][1] - nut[0][1]) > 0.01) return '';
+  const [[x0, y0], [x1, y1]] = screw;
+  const strokes = Array.from({ length: 5 }, (_, i): Point => {
+    const t = (i + 0.5) / 5;
+    return [x0 + (x1 - x0) * t, y0 + (y1 - y0) * t];
+  });
+  return polyline(screw) + strokes.map(([x, y]) => `M${px(x)} ${px(y - 7)}v14`).join('');
+};
+
+const panelPaths = (s: State, name: Name, frame: Frame): Record<string, string> => {
+  const thread = s.play[name];
+  const section = sectionPaths(name, thread, offOf(s, name), frame);
+  const paths: Record<string, string> = { [`${name}-screw`]: section.screw, [`${name}-nut`]: section.nut };
+  for (const side of ['upper', 'lower'] as const) {
+    const lens = lensPaths(name, side, thread.j, offOf(s, name), frame);
+    paths[`${name}-${side}-screw`] = lens.screw;
+    paths[`${name}-${side}-nut`] = lens.nut;
+    paths[`${name}-${side}-contact`] = lens.contact;
+  }
+  return paths;
+};
+
+const allPaths = (s: State): Record<string, string> => {
+  const frame = frameOf(s.play);
+  return { ...panelPaths(s, 'A', frame), ...panelPaths(s, 'C', frame) };
+};
+
+/** What each lens says: the gap along the axis, or that the flanks touch. */
+const gaps = (s: State, name: Name, view: UnitView): Record<Side, readonly [string, string]> => {
+  const { j } = s.play[name];
+  // Gap over the ridge of the turned part: closed when the screw stands high in its nut.
+  const screwHigh = name === 'A' ? offOf(s, name) : -offOf(s, name);
+  const say = (gap: number): readonly [string, string] =>
+    gap > 1e-9 ? ['open by', show(gap, { shown: 'motion', digits: 3 }, view)] : ['touches', ''];
+  return { upper: say(j / 2 - screwHigh), lower: say(j / 2 + screwHigh) };
+};
+
+const panel = (s: State, name: Name, frame: Frame, view: UnitView): string => {
+  const p = panelPaths(s, name, frame);
+  const thread = s.play[name];
+  const { flanks } = sectionPaths(name, thread, 0, frame);
+  const [still, moving] = PARTS[name];
+  const kinds = name === 'A' ? (['turned', 'base'] as const) : (['turned', 'carried'] as const);
+  const id = `flanks-${name}`;
+  const part = (key: string, kind: string) =>
+    `<path class="part ${kind}${kind === 'turned' ? ' solid' : ''}" data-path="${key}" d="${p[key] ?? ''}"${kind === 'turned' ? '' : ` fill="url(#${id}-${kind})"`}/>`;
+  const lens = (side: Side) => {
+    const [words, amount] = gaps(s, name, view)[side];
+    const y = LENS[side];
+    const [fx, fy] = flanks[side];
+    return (
+      `<path class="leader" d="M${px(fx + 7)} ${px(fy)}L${LENS.x} ${y + LENS.height / 2}"/><circle class="spot" cx="${px(fx)}" cy="${px(fy)}" r="7"/>` +
+      `<svg aria-hidden="true" x="${LENS.x}" y="${y}" width="${LENS.width}" height="${LENS.height}" viewBox="${LENS.x} ${y} ${LENS.width} ${LENS.height}" overflow="hidden"><rect class="ground" x="${LENS.x}" y="${y}" width="${LENS.width}" height="${LENS.height}"/>${part(`${name}-${side}-nut`, kinds[1])}${part(`${name}-${side}-screw`, kinds[0])}<path class="contact" data-path="${name}-${side}-contact" d="${p[`${name}-${side}-contact`] ?? ''}"/></svg>` +
+      `<rect class="lens" x="${LENS.x}" y="${y}" width="${LENS.width}" height="${LENS.height}"/>` +
+      [`${nameOf(name, side)} flank`, moving]
+        .map(
+          (line, i) =>
+            `<text data-flank="${name}-${side}" x="${LENS.x + LENS.width + 8}" y="${y + 28 + 19 * i}">${line}</text>`,
+        )
+        .join('') +
+      `<text class="gap" data-gap="${name}-${side}" x="${LENS.x + LENS.width + 8}" y="${y + 68}">${words}</text><text class="gap" data-amount="${name}-${side}" x="${LENS.x + LENS.width + 8}" y="${y + 87}">${split(amount)}</text>`
+    );
+  };
+  return (
+    `<div class="flank-panel"><p class="panel-name">Thread ${name}, ${thread.thread.designation}: ${moving} on ${still}</p>` +
+    `<svg viewBox="0 0 ${WIDTH} ${HEIGHT}" role="img" aria-label="Thread ${name}, section to scale and both flanks of one ridge magnified">${hatchings(id)}` +
+    `<clipPath id="${id}-clip"><rect x="1" y="6" width="${SECTION}" height="${HEIGHT - 12}"/></clipPath><g clip-path="url(#${id}-clip)">${part(`${name}-nut`, kinds[1])}${part(`${name}-screw`, kinds[0])}</g>` +
+    `${lens('upper')}${lens('lower')}</svg></div>`
+  );
+};
+
+/** Two units at once stand under each other. */
+const split = (amount: string): string => amount.replace(/ \(.*\)$/, '');
+
+// The force, and the height of the carried part against it.
+const REACH = 20;
+const TRACK = { width: 400, height: 162, left: 20, right: 380, line: 124, top: 32, bottom: 104 } as const;
+const clampQ = (Q: number): number => Math.max(-REACH, Math.min(REACH, Q));
+const trackX = (Q: number): number => TRACK.left + ((clampQ(Q) + REACH) / (2 * REACH)) * (TRACK.right - TRACK.left);
+const trackY = (z: number, all: number): number =>
+  (TRACK.top + TRACK.bottom) / 2 - (all > 0 ? z / all : 0) * (TRACK.bottom - TRACK.top);
+
+/** Heights of the carried part between one change and the next, from the simulator. */
+const stairs = (s: State): { from: number; to: number; z: number }[] => {
+  const edges = [-REACH, ...changes(s.Q_pt).map((c) => clampQ(c.at)), REACH];
+  return edges.slice(1).flatMap((to, i) => {
+    const from = edges[i] ?? -REACH;
+    if (!(to > from)) return [];
+    const stand = standAt(s.play, s.Q_pt, (from + to) / 2);
+    return stand.ok ? [{ from, to, z: stand.value.carried }] : [];
+  });
+};
+
+const track = (s: State): string => {
+  const all = s.play.A.j + s.play.C.j;
+  const steps = stairs(s);
+  const path = polyline(
+    steps.flatMap(({ from, to, z }): Point[] => [
+      [trackX(from), trackY(z, all)],
+      [trackX(to), trackY(z, all)],
+    ]),
+  );
+  const ticks = [-20, -10, 0, 10, 20]
+    .map(
+      (Q) =>
+        `<path class="tick" d="M${px(trackX(Q))} ${TRACK.line - 4}v8"/><text x="${px(trackX(Q))}" y="${TRACK.line + 30}" text-anchor="middle">${numeral(Q)}</text>`,
+    )
+    .join('');
+  const marks = changes(s.Q_pt)
+    .filter(({ at }) => Math.abs(at) < REACH)
+    .map(
+      ({ thread, at }, i, list) =>
+        `<path class="change" d="M${px(trackX(at))} 6V${TRACK.line}"/><text class="change-name" x="${px(trackX(at) + (list.length > 1 && i === 0 ? -5 : 5))}" y="15" text-anchor="${list.length > 1 && i === 0 ? 'end' : 'start'}">${thread} changes</text>`,
+    )
+    .join('');
+  return (
+    `<div class="push-track"><p class="panel-name">Height of the carried part against the force on it, in N, towards the base is plus</p>` +
+    `<svg viewBox="0 0 ${TRACK.width} ${TRACK.height}" data-push data-key="push" role="slider" tabindex="0" aria-label="Force on the carried part, towards the base is plus" aria-orientation="horizontal" aria-valuemin="${-REACH}" aria-valuemax="${REACH}" aria-valuenow="${px(s.Q_pc)}" aria-valuetext="${pushText(s)}">` +
+    `<path class="rail" d="M${TRACK.left} ${TRACK.line}H${TRACK.right}"/>${ticks}${marks}<path class="stairs" d="${path}"/>` +
+    `<path class="cursor-line" data-push-line d="${cursor(s)}"/><circle class="mark carried" data-push-dot r="5" cx="${px(trackX(s.Q_pc))}" cy="${px(trackY(s.stand.carried, all))}"/>` +
+    `<path class="thumb" data-push-thumb d="M0 -11l9 9v13h-18v-13z" transform="translate(${px(trackX(s.Q_pc))} ${TRACK.line})"/></svg></div>`
+  );
+};
+
+const cursor = (s: State): string =>
+  `M${px(trackX(s.Q_pc))} ${px(trackY(s.stand.carried, s.play.A.j + s.play.C.j))}V${TRACK.line - 11}`;
+
+const force = (Q: number): string => show(Number(Q.toFixed(2)), { shown: 'force' }, 'metric');
+const pushText = (s: State): string => `${force(s.Q_pc)}; thread A: ${seat(s, 'A')}; thread C: ${seat(s, 'C')}`;
+
+const readout = (s: State, view: UnitView): LiveFigure[] => {
+  const motion = (z: number) => withSign(show(z, { shown: 'motion', digits: 4 }, view));
+  const line = (name: Name): string =>
+    `${withSign(force(name === 'A' ? s.stand.forceA : s.stand.forceC))}, ${seat(s, name)}`;
+  return [
+    ['turned', 'across thread A', line('A')],
+    ['relative', 'across thread C', line('C')],
+    ['carried', 'carried part, from the middle', motion(s.stand.carried)],
+  ];
+};
+
+export const flanksUnderLoad: Widget = {
+  name: 'flanks-under-load',
+  title: 'Flanks of two threads under a load',
+  threads: ['A', 'C'],
+  quantities: ['Q_pt', 'Q_pc', 'c_mA', 'c_mC'],
+  choices: ['pieces'],
+  draw: (numbers, view) => {
+    const state = stateOf(numbers);
+    if (!state.ok) return state;
+    const s = state.value;
+    const frame = frameOf(s.play);
+    return {
+      ok: true,
+      value:
+        `<div class="flank-panels">${panel(s, 'C', frame, view)}${panel(s, 'A', frame, view)}</div>` +
+        `<div class="flank-side">${track(s)}${readoutHtml([...readout(s, view), ['lenses magnify the sections', `${numeral(Number((frame.lens / frame.scale).toPrecision(6)))} times`]])}</div>`,
+    };
+  },
+  says: (numbers, view) => {
+    const state = stateOf(numbers);
+    if (!state.ok) return state.reason;
+    const s = state.value;
+    const motion = (z: number) => show(z, { shown: 'motion', digits: 3 }, view);
+    const where =
+      s.stand.carried === 0
+        ? 'in the middle of its play'
+        : `${motion(Math.abs(s.stand.carried))} ${s.stand.carried > 0 ? 'above' : 'below'} the middle of its play`;
+    const same = changes(s.Q_pt).every((c) => c.at === 0);
+    const order = same
+      ? 'both threads change sides together as the force goes through nought'
+      : `C changes sides at ${force(0)} and A at ${force(-s.Q_pt)}`;
+    return `With ${withSign(force(s.stand.forceC))} across thread C ${seat(s, 'C')}; with ${withSign(force(s.stand.forceA))} across thread A ${seat(s, 'A')}. The carried part stands ${where}. Dragged from end to end the force moves it ${motion(s.play.A.j + s.play.C.j)}, and ${order}.`;
+  },
+  table: (numbers, view) => {
+    const state = stateOf(numbers);
+    if (!state.ok) return { head: [], rows: [] };
+    const s = state.value;
+    const motion = (z: number) => show(z, { shown: 'motion', digits: 4 }, view);
+    const side = (name: Name) => {
+      const { thread, c, j, from } = s.play[name];
+      const float = radialFloat.of({ c });
+      return [
+        `thread ${name}, ${thread.designation}, ${from}`,
+        `clearance ${show(c, { shown: 'size', digits: 4 }, view)}`,
+        `axial play ${motion(j)}`,
+        `radial float ${float.ok ? motion(float.value.r_f) : ''}`,
+      ];
+    };
+    const rows = stairs(s).flatMap(({ from, to }) => {
+      const at = standAt(s.play, s.Q_pt, (from + to) / 2);
+      return at.ok
+        ? [
+            [
+              `force ${force(from)} to ${force(to)}`,
+              `A: ${touching('A', at.value.flankA)}`,
+              `C: ${touching('C', at.value.flankC)}`,
+              `carried part at ${motion(at.value.carried)}`,
+            ],
+          ]
+        : [];
+    });
+    return { head: ['what', 'first', 'second', 'third'], rows: [side('A'), side('C'), ...rows] };
+  },
+  outline: (numbers, view) => {
+    const { Q_pc: _, ...rest } = numbers.values;
+    return JSON.stringify([numbers.threads, rest, numbers.choices, view]);
+  },
+  wake: (stage, bench) => {
+    let dragging = false;
+    const to = (event: PointerEvent) => {
+      const box = stage.querySelector('[data-push]')?.getBoundingClientRect();
+      if (!box) return;
+      const x = ((event.clientX - box.left) / box.width) * TRACK.width;
+      const Q = ((x - TRACK.left) / (TRACK.right - TRACK.left)) * 2 * REACH - REACH;
+      // Tenths of a newton: as fine as a finger on the track.
+      bench.set('Q_pc', Math.round(clampQ(Q) * 10) / 10);
+    };
+    stage.addEventListener('pointerdown', (event) => {
+      const slider = event.target instanceof Element ? event.target.closest<SVGElement>('[data-push]') : null;
+      if (!slider || event.button !== 0) return;
+      event.preventDefault();
+      slider.focus();
+      stage.setPointerCapture(event.pointerId);
+      dragging = true;
+      to(event);
+    });
+    stage.addEventListener('pointermove', (event) => {
+      if (dragging) to(event);
+    });
+    const drop = () => {
+      dragging = false;
+    };
+    stage.addEventListener('pointerup', drop);
+    stage.addEventListener('pointercancel', drop);
+    stage.addEventListener('keydown', (event) => {
+      if (!(event.target instanceof Element && event.target.closest('[data-push]'))) return;
+      if (event.ctrlKey || event.altKey || event.metaKey) return;
+      const now = bench.numbers().values.Q_pc ?? 0;
+      const step = event.shiftKey ? 5 : 1;
+      const moves: Record<string, number> = {
+        ArrowUp: now + step,
+        ArrowRight: now + step,
+        ArrowDown: now - step,
+        ArrowLeft: now - step,
+        PageUp: now + 5,
+        PageDown: now - 5,
+        Home: -REACH,
+        End: REACH,
+      };
+      const next = moves[event.key];
+      if (next === undefined) return;
+      event.preventDefault();
+      bench.set('Q_pc', clampQ(next));
+    });
+  },
+  update: (stage, numbers, view) => {
+    const state = stateOf(numbers);
+    if (!state.ok) return;
+    const s = state.value;
+    for (const [key, d] of Object.entries(allPaths(s)))
+      stage.querySelector(`[data-path="${key}"]`)?.setAttribute('d', d);
+    const text = (selector: string, words: string) => {
+      const place = stage.querySelector(selector);
+      if (place && place.textContent !== words) place.textContent = words;
+    };
+    for (const name of ['A', 'C'] as const)
+      for (const [side, [words, amount]] of Object.entries(gaps(s, name, view))) {
+        text(`[data-gap="${name}-${side}"]`, words);
+        text(`[data-amount="${name}-${side}"]`, split(amount));
+      }
+    const all = s.play.A.j + s.play.C.j;
+    stage.querySelector('[data-push-line]')?.setAttribute('d', cursor(s));
+    const dot = stage.querySelector('[data-push-dot]');
+    dot?.setAttribute('cx', px(trackX(s.Q_pc)));
+    dot?.setAttribute('cy', px(trackY(s.stand.carried, all)));
+    stage
+      .querySelector('[data-push-thumb]')
+      ?.setAttribute('transform', `translate(${px(trackX(s.Q_pc))} ${TRACK.line})`);
+    const slider = stage.querySelector('[data-push]');
+    slider?.setAttribute('aria-valuenow', px(s.Q_pc));
+    slider?.setAttribute('aria-valuetext', pushText(s));
+    updateReadout(stage, readout(s, view));
+  },
+};

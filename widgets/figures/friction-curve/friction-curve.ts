@@ -1,0 +1,259 @@
+/**
+ * Torque against friction, for the pair and for a plain screw of thread C. At no friction each is the work of the load and
+ * nothing else, so there the finer is the lighter; with the friction of real threads it is not. Friction is set by
+ * dragging the mark, or with the arrow keys on it.
+ */
+import * as Plot from '@observablehq/plot';
+import { type EffortState, effortState, effortThread, torqueText } from '../../assembly/effort-of.ts';
+import type { Numbers } from '../../assembly/numbers.ts';
+import { evenFriction, good, type Result } from '../../engine/index.ts';
+import { numeral, show, type UnitView } from '../../input/format.ts';
+import { chartSvg, numberAxis } from '../kit/plots/chart.ts';
+import { legendItem, legendKey } from '../kit/plots/frame.ts';
+import { px } from '../kit/svg.ts';
+import type { Widget } from '../kit/widget.ts';
+
+const WIDTH = 560;
+const HEIGHT = 320;
+const MARGIN = { top: 30, right: 16, bottom: 38, left: 62 };
+/** Friction shown: what threads have between grease and rust, and all of it where the reader goes beyond. */
+const NEAR = 0.4;
+const SAMPLES = 48;
+/** One press of an arrow, and of one with Shift. */
+const NUDGE = 0.01;
+const STRIDE = 0.1;
+
+interface Curve {
+  readonly key: 'raise' | 'lower' | 'plain';
+  readonly name: string;
+  readonly dash?: string;
+  readonly of: (s: EffortState) => number;
+}
+
+const curvesOf = ({ A, C }: EffortState): readonly Curve[] => [
+  { key: 'raise', name: `${A.designation} with ${C.designation}, raising`, of: (s) => s.pair.against.torque },
+  { key: 'lower', name: 'the same, lowering', dash: '8 4', of: (s) => s.pair.along.torque },
+  { key: 'plain', name: `${C.designation} alone, raising`, dash: '2 4', of: (s) => s.plain.against },
+];
+
+interface Picture {
+  readonly state: EffortState;
+  readonly curves: readonly Curve[];
+  /** Friction at the right edge, and torque at the lower and upper one. */
+  readonly most: number;
+  readonly low: number;
+  readonly high: number;
+  readonly points: readonly { readonly mu: number; readonly state: EffortState }[];
+  readonly even: number | undefined;
+  readonly lighterWithout: boolean;
+}
+
+const reach = (mu: number): number => (mu <= NEAR ? NEAR : 1);
+
+const pictureOf = (numbers: Numbers): Result<Picture> => {
+  const now = effortState(numbers);
+  if (!now.ok) return now;
+  const state = now.value;
+  const most = reach(state.mu);
+  const points: { mu: number; state: EffortState }[] = [];
+  for (let i = 0; i <= SAMPLES; i++) {
+    const mu = (most * i) / SAMPLES;
+    const there = effortState(numbers, mu);
+    // A steep thread jams before friction gets so far; the curve ends there.
+    if (!there.ok) break;
+    points.push({ mu, state: there.value });
+  }
+  const curves = curvesOf(state);
+  const torques = points.flatMap((p) => curves.map((c) => c.of(p.state)));
+  const even = evenFriction(effortThread(state.A, 0), effortThread(state.C, 0), effortThread(state.C, 0));
+  if (!even.ok) return even;
+  // Without a collar or tip only: those are no part of the comparison of threads.
+  const bare = (numbers.choices.rubs ?? 'nothing') === 'nothing';
+  return good({
+    state,
+    curves,
+    most,
+    low: Math.min(0, ...torques),
+    high: Math.max(...torques) * 1.04,
+    points,
+    even: bare && even.value.mu !== undefined && even.value.mu <= most ? even.value.mu : undefined,
+    lighterWithout: even.value.lighterWithout,
+  });
+};
+
+const x = (p: Picture, mu: number): number => MARGIN.left + (mu / p.most) * (WIDTH - MARGIN.left - MARGIN.right);
+const y = (p: Picture, torque: number): number =>
+  HEIGHT - MARGIN.bottom - ((torque - p.low) / (p.high - p.low)) * (HEIGHT - MARGIN.top - MARGIN.bottom);
+
+const plotOf = (p: Picture, title: string): string =>
+  chartSvg({ width: WIDTH, height: HEIGHT, margin: MARGIN }, title, {
+    x: numberAxis(0, p.most, 5),
+    y: numberAxis(p.low, p.high, 5),
+    marks: [
+      Plot.gridY({ ticks: 5, className: 'grid' }),
+      Plot.ruleY([0], { className: 'zero', ariaHidden: 'true' }),
+      ...p.curves.map((c) =>
+        Plot.line(
+          p.points.map((point) => ({ mu: point.mu, torque: c.of(point.state) })),
+          {
+            x: 'mu',
+            y: 'torque',
+            className: `curve ${c.key}`,
+            ariaHidden: 'true',
+            ...(c.dash ? { strokeDasharray: c.dash } : {}),
+            strokeWidth: 2.4,
+          },
+        ),
+      ),
+    ],
+  });
+
+const TITLE = 'Torque against friction';
+
+const draw = (numbers: Numbers, view: UnitView): Result<string> => {
+  const picture = pictureOf(numbers);
+  if (!picture.ok) return picture;
+  const p = picture.value;
+  const legend = p.curves.map((c) => legendItem(c.key, c.dash, c.name)).join('');
+  const free = p.points[0]?.state;
+  const limits = free
+    ? `<circle class="limit raise" cx="${px(x(p, 0))}" cy="${px(y(p, free.pair.against.torque))}" r="5"/><circle class="limit plain" cx="${px(x(p, 0))}" cy="${px(y(p, free.plain.against))}" r="5"/>`
+    : '';
+  const evenAt = p.even === undefined ? undefined : evenTorque(numbers, p.even);
+  const even =
+    p.even === undefined || evenAt === undefined
+      ? ''
+      : `<circle class="even" cx="${px(x(p, p.even))}" cy="${px(y(p, evenAt))}" r="7"/>`;
+  return good(
+    `<ul class="legend">${legend}${legendKey('<circle class="limit raise" cx="17" cy="7" r="5"/>', `no friction: ${free ? torqueText(free.pair.against.torque, view) : ''}, alone ${free ? torqueText(free.plain.against, view) : ''}`, 14)}` +
+      `${even === '' ? '' : legendKey('<circle class="even" cx="17" cy="8" r="6"/>', `the same torque at friction ${numeral(p.even ?? 0, 2)}`, 16)}</ul>` +
+      `<div class="panel"><p class="panel-name">Torque, in N·mm</p><div class="plot-box">${plotOf(p, TITLE)}` +
+      `<svg class="plot-marks friction-marks" role="group" aria-label="Friction, set by its mark" viewBox="0 0 ${WIDTH} ${HEIGHT}" data-plane>${limits}${even}` +
+      `<path class="cursor-line" data-cursor d="${cursorPath(p)}"/>${p.curves.map((c) => `<circle class="mark ${c.key}" data-mark="${c.key}" r="5" cx="${px(x(p, p.state.mu))}" cy="${px(y(p, c.of(p.state)))}"/>`).join('')}` +
+      `<g class="handle" data-handle data-key="mu" role="slider" tabindex="0" aria-label="Coefficient of friction" aria-valuemin="0" aria-valuemax="1" aria-valuenow="${px(p.state.mu)}" aria-valuetext="${handleText(p.state, view)}" transform="translate(${px(x(p, p.state.mu))} ${HEIGHT - MARGIN.bottom})"><rect class="target" x="-28" y="-24" width="56" height="56"/><path class="grip" d="M0 -10l9 10v10h-18v-10z"/></g></svg></div>` +
+      `<p class="x-name">coefficient of friction, the same in both threads</p></div>`,
+  );
+};
+
+const evenTorque = (numbers: Numbers, mu: number): number | undefined => {
+  const there = effortState(numbers, mu);
+  return there.ok ? there.value.plain.against : undefined;
+};
+
+const cursorPath = (p: Picture): string => `M${px(x(p, p.state.mu))} ${MARGIN.top - 8}V${HEIGHT - MARGIN.bottom}`;
+
+const handleText = (s: EffortState, view: UnitView): string =>
+  `${numeral(s.mu)}, raising takes ${torqueText(s.pair.against.torque, view)}`;
+
+const PLACES = [0, 0.05, 0.1, 0.15, 0.2, 0.3, 0.4, 0.6, 0.8];
+
+export const frictionCurve: Widget = {
+  name: 'friction-curve',
+  title: TITLE,
+  threads: ['A', 'C'],
+  quantities: ['F', 'mu'],
+  choices: [],
+  draw,
+  says: (numbers, view) => {
+    const picture = pictureOf(numbers);
+    if (!picture.ok) return picture.reason;
+    const { state: s, even, lighterWithout } = picture.value;
+    const crossing =
+      even === undefined
+        ? `the pair is the ${lighterWithout ? 'lighter' : 'heavier'} all the way`
+        : `the pair is lighter than ${s.C.designation} alone only ${lighterWithout ? 'below' : 'above'} friction ${numeral(even, 2)}`;
+    return `From ${torqueText(s.pair.frictionless, view)} without friction the torque of raising climbs almost straight with friction; ${crossing}. Here, at ${numeral(s.mu)}, the pair takes ${torqueText(s.pair.against.torque, view)} and ${s.C.designation} alone ${torqueText(s.plain.against, view)}.`;
+  },
+  table: (numbers, view) => ({
+    head: ['friction', 'pair, raising', 'pair, lowering', 'thread C alone, raising', 'efficiency of the pair'],
+    rows: PLACES.flatMap((mu) => {
+      const there = effortState(numbers, mu);
+      if (!there.ok) return [];
+      const { pair, plain } = there.value;
+      return [
+        [
+          numeral(mu),
+          torqueText(pair.against.torque, view),
+          torqueText(pair.along.torque, view),
+          torqueText(plain.against, view),
+          show(pair.efficiency, { shown: 'percent', digits: 3 }, view),
+        ],
+      ];
+    }),
+  }),
+  outline: (numbers, view) => {
+    const { mu = 0, ...others } = numbers.values;
+    // Friction moves the marks only, unless the picture has to reach farther or the engine refuses it.
+    const there = effortState(numbers);
+    return JSON.stringify([numbers.threads, others, numbers.choices.rubs, reach(mu), there.ok || there.reason, view]);
+  },
+  wake: (stage, bench) => {
+    const plane = () => stage.querySelector<SVGSVGElement>('[data-plane]');
+    const frictionAt = (event: PointerEvent): number | undefined => {
+      const box = plane()?.getBoundingClientRect();
+      if (!box || box.width === 0) return undefined;
+      const at = ((event.clientX - box.left) / box.width) * WIDTH;
+      const share = (at - MARGIN.left) / (WIDTH - MARGIN.left - MARGIN.right);
+      const most = reach(bench.numbers().values.mu ?? 0);
+      // To a hundredth of the picture, so that a dragged value can be read out.
+      return Math.min(most, Math.max(0, Math.round(share * most * 200) / 200));
+    };
+    let dragging = false;
+    const move = (event: PointerEvent) => {
+      const mu = frictionAt(event);
+      if (mu !== undefined) bench.set('mu', mu);
+    };
+    stage.addEventListener('pointerdown', (event) => {
+      if (event.button !== 0 || !(event.target instanceof Element) || !event.target.closest('[data-plane]')) return;
+      event.preventDefault();
+      stage.querySelector<SVGElement>('[data-handle]')?.focus();
+      dragging = true;
+      stage.setPointerCapture(event.pointerId);
+      move(event);
+    });
+    stage.addEventListener('pointermove', (event) => {
+      if (dragging) move(event);
+    });
+    for (const end of ['pointerup', 'pointercancel'] as const)
+      stage.addEventListener(end, () => {
+        dragging = false;
+      });
+    stage.addEventListener('keydown', (event) => {
+      if (!(event.target instanceof Element) || !event.target.closest('[data-handle]')) return;
+      const step = event.shiftKey ? STRIDE : NUDGE;
+      const mu = bench.numbers().values.mu ?? 0;
+      const next =
+        event.key === 'ArrowRight' || event.key === 'ArrowUp'
+          ? mu + step
+          : event.key === 'ArrowLeft' || event.key === 'ArrowDown'
+            ? mu - step
+            : event.key === 'PageUp'
+              ? mu + STRIDE
+              : event.key === 'PageDown'
+                ? mu - STRIDE
+                : event.key === 'Home'
+                  ? 0
+                  : event.key === 'End'
+                    ? 1
+                    : undefined;
+      if (next === undefined) return;
+      event.preventDefault();
+      bench.set('mu', Math.min(1, Math.max(0, next)));
+    });
+  },
+  update: (stage, numbers, view) => {
+    const picture = pictureOf(numbers);
+    if (!picture.ok) return;
+    const p = picture.value;
+    stage.querySelector('[data-cursor]')?.setAttribute('d', cursorPath(p));
+    for (const c of p.curves) {
+      const mark = stage.querySelector(`[data-mark="${c.key}"]`);
+      mark?.setAttribute('cx', px(x(p, p.state.mu)));
+      mark?.setAttribute('cy', px(y(p, c.of(p.state))));
+    }
+    const handle = stage.querySelector('[data-handle]');
+    handle?.setAttribute('transform', `translate(${px(x(p, p.state.mu))} ${HEIGHT - MARGIN.bottom})`);
+    handle?.setAttribute('aria-valuenow', px(p.state.mu));
+    handle?.setAttribute('aria-valuetext', handleText(p.state, view));
+  },
+};

@@ -1,0 +1,226 @@
+/**
+ * What the hand does: the force at the rim of the knob or the end of the key, from above and to scale, and the
+ * smallest motion it can make, which is the larger of what the hand can set again and of the jump when a thread that
+ * sticks lets go.
+ */
+
+import { type EffortState, effortState, forceText, senseText, torqueText } from '../../assembly/effort-of.ts';
+import type { Numbers } from '../../assembly/numbers.ts';
+import {
+  bad,
+  good,
+  handForce,
+  mm,
+  newtonMillimetres,
+  perAngle,
+  perStep,
+  plain,
+  type Result,
+  rad,
+  stepsFor,
+  stickSlip,
+  type TurningEffort,
+} from '../../engine/index.ts';
+import { numeral, show, type UnitView } from '../../input/format.ts';
+import { type Divider, stepName, stepsOf } from '../kit/knob.ts';
+import { px } from '../kit/svg.ts';
+import type { Widget } from '../kit/widget.ts';
+
+const SPAN = 96;
+/** Corner of a hexagon over major diameter, as of a usual nut (M12: 18 mm across flats). */
+const HEAD = 0.87;
+const BAR = 638;
+
+interface Way {
+  readonly turning: TurningEffort;
+  readonly starts: number;
+  readonly keeps: number;
+  readonly startForce: number;
+  readonly keepForce: number;
+  readonly jumpAngle: number;
+  readonly jump: number;
+}
+
+interface State {
+  readonly effort: EffortState;
+  readonly stuck: EffortState;
+  readonly divider: Divider;
+  readonly radius: number;
+  readonly theta: number;
+  readonly flat: number;
+  readonly hand: number;
+  readonly handFlats: number;
+  readonly jumpFlats: number;
+  readonly raise: Way;
+  readonly lower: Way;
+}
+
+const wayOf = (
+  moving: TurningEffort,
+  stuck: TurningEffort,
+  Delta: number,
+  radius: number,
+  kappa: number,
+): Result<Way> => {
+  const keep = handForce.of({ M: newtonMillimetres(moving.torque), r_h: mm(radius) });
+  if (!keep.ok) return keep;
+  const start = handForce.of({ M: newtonMillimetres(stuck.torque), r_h: mm(radius) });
+  if (!start.ok) return start;
+  // Where the load drives the part there is no torque of the hand to build up, and nothing sticks.
+  const jump = stickSlip.of({
+    M_s: newtonMillimetres(Math.max(0, stuck.torque)),
+    M_k: newtonMillimetres(Math.max(0, moving.torque)),
+    kappa_d: newtonMillimetres(kappa),
+    Delta: mm(Delta),
+  });
+  if (!jump.ok) return jump;
+  return good({
+    turning: moving,
+    starts: stuck.torque,
+    keeps: moving.torque,
+    startForce: start.value.F_h,
+    keepForce: keep.value.F_h,
+    jumpAngle: jump.value.theta_j,
+    jump: jump.value.s_j,
+  });
+};
+
+const stateOf = (numbers: Numbers): Result<State> => {
+  const effort = effortState(numbers);
+  if (!effort.ok) return effort;
+  const { mu = 0, mu_s = 0, r_h = 0, theta_h: theta = 0, kappa_d = 0, k_d = 50 } = numbers.values;
+  if (!(mu_s >= mu))
+    return bad(
+      `Friction that holds is ${numeral(mu_s)}, below the ${numeral(mu)} of sliding, and then nothing sticks: give at least ${numeral(mu)}.`,
+      'mu_s',
+    );
+  const stuck = effortState(numbers, mu_s);
+  if (!stuck.ok) return stuck;
+  const { pair } = effort.value;
+  const divider = (numbers.choices.divider ?? 'hexagon') as Divider;
+  const Delta = mm(pair.Delta);
+  const flat = perStep.of({ Delta, k: plain(stepsOf(divider, k_d)) });
+  if (!flat.ok) return flat;
+  const hand = perAngle.of({ Delta, theta: rad(theta) });
+  if (!hand.ok) return hand;
+  const raise = wayOf(pair.against, stuck.value.pair.against, pair.Delta, r_h, kappa_d);
+  if (!raise.ok) return raise;
+  const lower = wayOf(pair.along, stuck.value.pair.along, pair.Delta, r_h, kappa_d);
+  if (!lower.ok) return lower;
+  const { s } = flat.value;
+  const handFlats = stepsFor.of({ w: mm(hand.value.s), s });
+  if (!handFlats.ok) return handFlats;
+  const jumpFlats = stepsFor.of({ w: mm(raise.value.jump), s });
+  if (!jumpFlats.ok) return jumpFlats;
+  return good({
+    effort: effort.value,
+    stuck: stuck.value,
+    divider,
+    radius: r_h,
+    theta,
+    flat: s,
+    hand: hand.value.s,
+    handFlats: handFlats.value.m,
+    jumpFlats: jumpFlats.value.m,
+    raise: raise.value,
+    lower: lower.value,
+  });
+};
+
+const motion = (z: number, view: UnitView): string => show(z, { shown: 'motion', digits: 3 }, view);
+const degrees = (a: number, view: UnitView): string => show(a, { shown: 'degrees', digits: 3 }, view);
+
+/** The head, lever and forces from above, to scale of the radius. */
+const plan = (s: State, view: UnitView): string => {
+  const d = s.effort.A.d;
+  const scale = SPAN / Math.max(s.radius, d);
+  const R = s.radius * scale;
+  const corner = Math.min(HEAD * d * scale, SPAN);
+  const up = s.raise.turning.sense === -1;
+  const knob = s.divider === 'knob';
+  const sides = s.divider === 'square' ? 4 : s.divider === 'hexagon' ? 6 : 12;
+  const head = knob
+    ? `<circle class="head" r="${px(R)}"/><circle class="thread-circle" r="${px((d / 2) * scale)}"/>`
+    : `<path class="lever" d="M0 0H${px(R)}"/><path class="head" d="M${Array.from({ length: sides }, (_, i) => {
+        const a = (2 * Math.PI * i) / sides;
+        return `${px(corner * Math.cos(a))} ${px(corner * Math.sin(a))}`;
+      }).join('L')}Z"/><circle class="thread-circle" r="${px((d / 2) * scale)}"/>`;
+  const tip = up ? -64 : 64;
+  const arrow = `<path class="force" d="M${px(R)} 0V${tip}m-6 ${up ? 10 : -10}l6 ${up ? -10 : 10}l6 ${up ? 10 : -10}"/>`;
+  const radius = `<path class="dimension" d="M0 ${up ? 16 : -16}H${px(R)}M0 ${up ? 11 : -21}v10M${px(R)} ${up ? 11 : -21}v10"/>`;
+  const text = `<text x="${px(R + 4)}" y="${up ? -74 : 86}" text-anchor="end">${forceText(s.raise.keepForce, view)}</text><text x="${px(R)}" y="${up ? 37 : -27}" text-anchor="end">${show(s.radius, { shown: 'size', digits: 3 }, view === 'both' ? 'metric' : view)}</text>`;
+  return `<svg class="plan" viewBox="-112 -100 224 200" role="img" aria-label="From above: the hand pushes with ${forceText(s.raise.keepForce, view)} at a radius of ${show(s.radius, { shown: 'size', digits: 3 }, view)}, ${senseText(s.raise.turning.sense)}, to raise the load">${head}${radius}${arrow}<circle class="hub" r="3"/>${text}</svg>`;
+};
+
+const bars = (s: State, view: UnitView): string => {
+  const longest = Math.max(s.flat, s.hand, s.raise.jump, 1e-9);
+  const bar = (kind: string, symbol: string, text: string, length: number): string =>
+    `<p class="line" data-sym="${symbol}">${text}</p><svg class="eaten ${kind}" viewBox="0 0 640 16" preserveAspectRatio="none" aria-hidden="true"><rect class="uses" x="1" y="2" width="${px(Math.max(1.5, (BAR * length) / longest))}" height="12"/></svg>`;
+  const step = stepName(s.divider);
+  return (
+    `<div class="hand-bars">${bar('wanted', 's', `one ${step}: <b>${motion(s.flat, view)}</b>`, s.flat)}` +
+    `${bar('carried', 'theta_h', `a hand that repeats to ${degrees(s.theta, view)}: <b>${motion(s.hand, view)}</b>, ${numeral(s.handFlats, 2)} of a ${step}`, s.hand)}` +
+    `${bar('turned', 's_j', `one jump, ${degrees(s.raise.jumpAngle, view)} at most: <b>${motion(s.raise.jump, view)}</b>, ${numeral(s.jumpFlats, 2)} of a ${step}`, s.raise.jump)}</div>`
+  );
+};
+
+const draw = (numbers: Numbers, view: UnitView): Result<string> => {
+  const state = stateOf(numbers);
+  if (!state.ok) return state;
+  const s = state.value;
+  return good(
+    `<div class="hand-plan">${plan(s, view)}<p class="line">To start: <b>${forceText(s.raise.startForce, view)}</b>, to keep turning: <b data-sym="F_h">${forceText(s.raise.keepForce, view)}</b></p></div>${bars(s, view)}`,
+  );
+};
+
+export const handForceFigure: Widget = {
+  name: 'hand-force',
+  title: 'Force of the hand and the smallest step it makes',
+  threads: ['A', 'C'],
+  quantities: ['F', 'mu', 'mu_s', 'r_h', 'theta_h', 'kappa_d', 'k_d'],
+  choices: ['divider'],
+  draw,
+  says: (numbers, view) => {
+    const state = stateOf(numbers);
+    if (!state.ok) return state.reason;
+    const s = state.value;
+    const rules =
+      s.raise.jump > s.hand
+        ? `The jump is the larger, so a step is ${motion(s.raise.jump, view)} and not the ${motion(s.hand, view)} that the hand could set.`
+        : s.raise.jump > 0
+          ? `The jump of ${motion(s.raise.jump, view)} is the smaller, so the hand decides: ${motion(s.hand, view)}.`
+          : `Nothing sticks, so the hand alone decides: ${motion(s.hand, view)}.`;
+    const lowering =
+      s.lower.keeps > 0
+        ? `lowering takes ${forceText(s.lower.keepForce, view)}`
+        : `when let go, the load turns it back, and ${forceText(-s.lower.keepForce, view)} must hold it`;
+    return `At a radius of ${show(s.radius, { shown: 'size', digits: 3 }, view)} raising takes ${forceText(s.raise.keepForce, view)}, ${forceText(s.raise.startForce, view)} to start; ${lowering}. ${rules}`;
+  },
+  table: (numbers, view) => {
+    const state = stateOf(numbers);
+    if (!state.ok) return { head: [], rows: [] };
+    const s = state.value;
+    const row = (name: string, way: Way): string[] => [
+      `${name}, ${senseText(way.turning.sense)}`,
+      torqueText(way.starts, view),
+      torqueText(way.keeps, view),
+      forceText(way.startForce, view),
+      forceText(way.keepForce, view),
+      degrees(way.jumpAngle, view),
+      motion(way.jump, view),
+    ];
+    return {
+      head: [
+        'way',
+        'torque to start',
+        'torque to keep turning',
+        'force to start',
+        'force to keep turning',
+        'jump, angle',
+        'jump, motion',
+      ],
+      rows: [row('raising', s.raise), row('lowering', s.lower)],
+    };
+  },
+  outline: (numbers, view) => JSON.stringify([numbers.threads, numbers.values, numbers.choices, view]),
+};

@@ -1,0 +1,47 @@
+/**
+ * A dial of the notebook's own: a hundred divisions, one long hand, a small hand that counts rounds. It reads motion
+ * the way an indicator on the carried part would; up is clockwise.
+ */
+import { numeral, type UnitView } from '../../input/format.ts';
+import { escapeText, px } from './svg.ts';
+
+export interface DialScale {
+  /** One division in mm, and how it is written on the face. */
+  readonly division: number;
+  readonly face: string;
+}
+
+/** The division that lets `perTurn` mm show as some marks and not as many rounds. */
+export const dialScale = (perTurn: number, view: UnitView): DialScale => {
+  const coarse = Math.abs(perTurn) >= 0.04;
+  if (view === 'inch') return coarse ? { division: 0.0254, face: '1 thou' } : { division: 0.00254, face: '1 tenth' };
+  return coarse ? { division: 0.01, face: '10 µm' } : { division: 0.001, face: '1 µm' };
+};
+
+export const dialSvg = (motion: number, scale: DialScale, label: string): string => {
+  const ticks = Array.from({ length: 100 }, (_, i) => {
+    const long = i % 10 === 0;
+    return `<path class="${long ? 'tick long' : 'tick'}" d="M0 -${long ? 64 : i % 5 === 0 ? 68 : 71}V-76" transform="rotate(${px(i * 3.6)})"/>`;
+  }).join('');
+  const figures = Array.from({ length: 10 }, (_, i) => {
+    const a = (2 * Math.PI * i) / 10;
+    return `<text x="${px(54 * Math.sin(a))}" y="${px(-54 * Math.cos(a) + 4)}">${i * 10}</text>`;
+  }).join('');
+  return (
+    `<svg class="dial" viewBox="-90 -90 180 180" role="img" aria-label="${escapeText(label)}"><circle class="rim" r="84"/><circle class="paper" r="78"/>${ticks}${figures}` +
+    `<g class="rounds"><circle cy="26" r="13"/><path data-rounds d="M0 26V15" transform="rotate(${px(rounds(motion, scale))} 0 26)"/></g>` +
+    `<text class="division" y="-22">${scale.face}</text><path class="hand" data-hand d="M0 14V-70" transform="rotate(${px(hand(motion, scale))})"/><circle class="hub" r="5"/></svg>`
+  );
+};
+
+const hand = (motion: number, scale: DialScale): number => (motion / scale.division) * 3.6;
+const rounds = (motion: number, scale: DialScale): number => (motion / scale.division / 100) * 36;
+
+export const updateDial = (stage: HTMLElement, motion: number, scale: DialScale): void => {
+  stage.querySelector('[data-hand]')?.setAttribute('transform', `rotate(${px(hand(motion, scale))})`);
+  stage.querySelector('[data-rounds]')?.setAttribute('transform', `rotate(${px(rounds(motion, scale))} 0 26)`);
+};
+
+/** What the dial shows, in divisions, for the sentence beside it. */
+export const dialReading = (motion: number, scale: DialScale): string =>
+  `${numeral(motion / scale.division, 3)} divisions of ${scale.face}`;

@@ -1,0 +1,36 @@
+/**
+ * The parts every figure has besides its picture: the sentence that says what the picture shows and the table of
+ * its numbers. Built the same way into the printed page and into the living one.
+ */
+
+import type { Numbers } from '../../assembly/numbers.ts';
+import { good, type Result, toCsv } from '../../engine/index.ts';
+import type { UnitView } from '../../input/format.ts';
+import { escapeText } from './svg.ts';
+import type { Table, Widget } from './widget.ts';
+
+/**
+ * The picture of a figure on a page. Hatchings and clips are found by id over the whole page, and a browser leaves out those of
+ * a figure that is out of view, so each id carries the name of the figure's own set of numbers in front.
+ */
+export const pictureOf = (widget: Widget, numbers: Numbers, view: UnitView, set: string): Result<string> => {
+  const drawn = widget.draw(numbers, view);
+  return drawn.ok ? good(drawn.value.replace(/( id="|url\(#)/g, `$1${set}-`)) : drawn;
+};
+
+export const figureParts = (widget: Widget, numbers: Numbers, view: UnitView, set: string): string => {
+  const drawn = pictureOf(widget, numbers, view, set);
+  return (
+    `<div class="stage" data-stage>${drawn.ok ? drawn.value : ''}</div>` +
+    `<p class="refusal" data-refusal role="status">${drawn.ok ? '' : escapeText(drawn.reason)}</p>` +
+    `<p class="says" data-says>${drawn.ok ? escapeText(widget.says(numbers, view)) : ''}</p>` +
+    `<details class="numbers-behind"><summary>The numbers behind this figure</summary><div data-table>${drawn.ok ? tableHtml(widget.table(numbers, view)) : ''}</div></details>`
+  );
+};
+
+export const tableHtml = (table: Table): string =>
+  `<div class="table-scroll" tabindex="0" role="group" aria-label="Table"><table><thead><tr>${table.head.map((h) => `<th scope="col">${escapeText(h)}</th>`).join('')}</tr></thead>` +
+  `<tbody>${table.rows.map((r) => `<tr>${r.map((c) => `<td>${escapeText(c)}</td>`).join('')}</tr>`).join('')}</tbody></table></div>`;
+
+/** Comma-separated values by RFC 4180. */
+export const tableCsv = (table: Table): string => toCsv(table.head, table.rows);

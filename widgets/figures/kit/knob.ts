@@ -1,0 +1,152 @@
+/**
+ * The turned part seen from above, and how it is turned: dragged round, by wheel over it, by arrow keys (one step; with
+ * Shift one turn) and Home. Clockwise is positive. A slider to assistive technology.
+ */
+import { nextStep } from '../../input/next-step.ts';
+import { notchCounter } from './notches.ts';
+import { px } from './svg.ts';
+
+export type Divider = 'hexagon' | 'square' | 'twelve points' | 'knob';
+
+/** Steps in a turn of a head; only a knob has divisions of its own. */
+export const stepsOf = (divider: string, divisions: number): number =>
+  divider === 'hexagon' ? 6 : divider === 'square' ? 4 : divider === 'twelve points' ? 12 : divisions;
+
+/** The head that has so many steps in a turn. */
+export const dividerOf = (steps: number): Divider =>
+  steps === 6 ? 'hexagon' : steps === 4 ? 'square' : steps === 12 ? 'twelve points' : 'knob';
+
+/** What one step is called across the bench. */
+export const stepName = (divider: string): string =>
+  divider === 'knob' ? 'division' : divider === 'twelve points' ? 'point' : 'flat';
+
+const R = 62;
+
+/** The knob at n turns; `steps` marks stand round it. */
+export const knobSvg = (n: number, divider: Divider, steps: number, label: string): string =>
+  `<svg class="knob" viewBox="-90 -90 180 180" data-knob data-key="knob" role="slider" tabindex="0" aria-orientation="vertical" aria-label="${label}" aria-valuemin="-600" aria-valuemax="600" aria-valuenow="${px(n)}" aria-valuetext="${knobText(n)}">` +
+  `<circle class="dish" r="84"/>${marks(steps)}<path class="index" d="M0 -66l-6 -13h12z"/>` +
+  `<g data-turn transform="rotate(${px(n * 360)})"><path class="face" d="${facePath(divider)}"/><path class="pointer" d="M0 -8V-${R - 12}"/><circle class="hub" r="9"/></g>` +
+  `<path class="arc" data-arc d="${arcPath(n)}"/></svg>`;
+
+const marks = (steps: number): string => {
+  const shown = steps <= 72 ? steps : 0;
+  return Array.from({ length: shown }, (_, i) => {
+    const a = (2 * Math.PI * i) / shown;
+    const inner = i % (shown % 5 === 0 && shown > 12 ? 5 : 1) === 0 ? 74 : 78;
+    return `<path class="mark" d="M${px(inner * Math.sin(a))} ${px(-inner * Math.cos(a))}L${px(83 * Math.sin(a))} ${px(-83 * Math.cos(a))}"/>`;
+  }).join('');
+};
+
+const facePath = (divider: Divider): string => {
+  if (divider === 'knob') return `M0 -${R}A${R} ${R} 0 1 1 0 ${R}A${R} ${R} 0 1 1 0 -${R}Z`;
+  const corners = divider === 'square' ? 4 : divider === 'hexagon' ? 6 : 12;
+  // Twelve points are two hexagons: between its points the outline falls back to their crossing.
+  const points: string[] = [];
+  const turn = Math.PI / corners;
+  for (let i = 0; i < corners; i++) {
+    const a = (2 * Math.PI * i) / corners + (divider === 'twelve points' ? 0 : turn);
+    points.push(`${px(R * Math.sin(a))} ${px(-R * Math.cos(a))}`);
+    if (divider === 'twelve points') {
+      const inner = R * (Math.cos(Math.PI / 6) / Math.cos(Math.PI / 12));
+      points.push(`${px(inner * Math.sin(a + turn))} ${px(-inner * Math.cos(a + turn))}`);
+    }
+  }
+  return `M${points.join('L')}Z`;
+};
+
+/** The part of a turn gone through since the last whole turn, as an arc outside the face. */
+const arcPath = (n: number): string => {
+  const share = n - Math.trunc(n);
+  if (Math.abs(share) < 1e-6) return '';
+  const a = 2 * Math.PI * share;
+  return `M0 -70A70 70 0 ${Math.abs(share) > 0.5 ? 1 : 0} ${share > 0 ? 1 : 0} ${px(70 * Math.sin(a))} ${px(-70 * Math.cos(a))}`;
+};
+
+const knobText = (n: number): string => {
+  const size = Number(Math.abs(n).toFixed(3));
+  return size === 0
+    ? 'not turned'
+    : `${size} ${size === 1 ? 'turn' : 'turns'} ${n > 0 ? 'clockwise' : 'anticlockwise'}`;
+};
+
+export const updateKnob = (stage: HTMLElement, n: number): void => {
+  const knob = stage.querySelector('[data-knob]');
+  knob?.querySelector('[data-turn]')?.setAttribute('transform', `rotate(${px(n * 360)})`);
+  knob?.querySelector('[data-arc]')?.setAttribute('d', arcPath(n));
+  knob?.setAttribute('aria-valuenow', px(n));
+  knob?.setAttribute('aria-valuetext', knobText(n));
+};
+
+/** Lets the reader turn what is read and written, in turns, by the knob on this stage. */
+export const wakeKnob = (
+  stage: HTMLElement,
+  options: { read: () => number; write: (n: number) => void; steps: () => number },
+): void => {
+  let last: number | undefined;
+  const angle = (knob: Element, event: PointerEvent): number => {
+    const box = knob.getBoundingClientRect();
+    return (
+      Math.atan2(event.clientX - box.left - box.width / 2, -(event.clientY - box.top - box.height / 2)) / (2 * Math.PI)
+    );
+  };
+  const knobAt = (event: Event): Element | null =>
+    event.target instanceof Element ? event.target.closest('[data-knob]') : null;
+
+  // Turns are gathered here while dragging, so that a rounded field does not lose them.
+  let gathered = 0;
+  stage.addEventListener('pointerdown', (event) => {
+    const knob = knobAt(event);
+    if (!knob || event.button !== 0) return;
+    event.preventDefault();
+    (knob as SVGElement).focus();
+    stage.setPointerCapture(event.pointerId);
+    last = angle(knob, event);
+    gathered = options.read();
+  });
+  stage.addEventListener('pointermove', (event) => {
+    const knob = stage.querySelector('[data-knob]');
+    if (last === undefined || !knob) return;
+    const now = angle(knob, event);
+    let moved = now - last;
+    moved -= Math.round(moved);
+    last = now;
+    gathered += moved;
+    options.write(gathered);
+    gathered = Math.abs(options.read() - gathered) > 1e-3 ? options.read() : gathered;
+  });
+  const drop = () => {
+    last = undefined;
+  };
+  stage.addEventListener('pointerup', drop);
+  stage.addEventListener('pointercancel', drop);
+
+  const notches = notchCounter();
+  stage.addEventListener(
+    'wheel',
+    (event) => {
+      if (!knobAt(event) || event.ctrlKey) return;
+      event.preventDefault();
+      const notch = notches(event);
+      if (notch !== 0) options.write(nextStep(options.read(), 1 / options.steps(), notch));
+    },
+    { passive: false },
+  );
+
+  stage.addEventListener('keydown', (event) => {
+    if (!knobAt(event) || event.ctrlKey || event.altKey || event.metaKey) return;
+    const sign =
+      event.key === 'ArrowUp' || event.key === 'ArrowRight'
+        ? 1
+        : event.key === 'ArrowDown' || event.key === 'ArrowLeft'
+          ? -1
+          : 0;
+    if (sign !== 0)
+      options.write(event.shiftKey ? options.read() + sign : nextStep(options.read(), 1 / options.steps(), sign));
+    else if (event.key === 'PageUp' || event.key === 'PageDown')
+      options.write(options.read() + (event.key === 'PageUp' ? 1 : -1));
+    else if (event.key === 'Home') options.write(0);
+    else return;
+    event.preventDefault();
+  });
+};

@@ -1,0 +1,69 @@
+/**
+ * The widgets. Their scripts are fetched when their figure comes near the window, each a script of its own. A widget stands in
+ * `widgets/<name>/<name>.ts`; one that works in the background has its worker beside it, `worker.ts`.
+ */
+import { ballAndSeat } from './ball-and-seat/ball-and-seat.ts';
+import { calibrationFigure } from './calibration/calibration.ts';
+import { certificateFigure } from './certificate/certificate.ts';
+import { designSheet } from './design-sheet/design-sheet.ts';
+import { dividedTurn } from './divided-turn/divided-turn.ts';
+import { driftBars } from './drift-bars/drift-bars.ts';
+import { drunkenThread } from './drunken-thread/drunken-thread.ts';
+import { fitSection } from './fit-section/fit-section.ts';
+import { flanksUnderLoad } from './flanks-under-load/flanks-under-load.ts';
+import { forceChainFigure } from './force-chain/force-chain.ts';
+import { frictionCurve } from './friction-curve/friction-curve.ts';
+import { handForceFigure } from './hand-force/hand-force.ts';
+import type { Widget } from './kit/widget.ts';
+import { leadErrorFigure } from './lead-error/lead-error.ts';
+import { levellingPlate } from './levelling-plate/levelling-plate.ts';
+import { lockErrorFigure } from './lock-error/lock-error.ts';
+import { motionPlot } from './motion-plot/motion-plot.ts';
+import { otherWays } from './other-ways/other-ways.ts';
+import { pairMap } from './pair-map/pair-map.ts';
+import { playBatchFigure } from './play-batch/play-batch.ts';
+import { practiceRig } from './practice-rig/practice-rig.ts';
+import { ramp } from './ramp/ramp.ts';
+import { reversalLoop } from './reversal-loop/reversal-loop.ts';
+import { roundingCost } from './rounding-cost/rounding-cost.ts';
+import { section } from './section/section.ts';
+import { springDays } from './spring-days/spring-days.ts';
+import { threadEatenFigure } from './thread-eaten/thread-eaten.ts';
+import { threadLimits } from './thread-limits/thread-limits.ts';
+import { torqueBars } from './torque-bars/torque-bars.ts';
+import { veeCoupling } from './vee-coupling/vee-coupling.ts';
+
+export const LATE: readonly Widget[] = [
+  ramp,
+  section,
+  dividedTurn,
+  threadEatenFigure,
+  motionPlot,
+  pairMap,
+  roundingCost,
+  leadErrorFigure,
+  drunkenThread,
+  torqueBars,
+  frictionCurve,
+  handForceFigure,
+  reversalLoop,
+  playBatchFigure,
+  levellingPlate,
+  veeCoupling,
+  forceChainFigure,
+  springDays,
+  lockErrorFigure,
+  otherWays,
+  calibrationFigure,
+  practiceRig,
+  certificateFigure,
+  designSheet,
+  ballAndSeat,
+  driftBars,
+  threadLimits,
+  flanksUnderLoad,
+  fitSection,
+];
+
+/** Parts of a page that are no figures and have a late script too, woken by what it exports. */
+export const PARTS: readonly { readonly name: string }[] = [{ name: 'papers' }];

@@ -1,0 +1,318 @@
+/**
+ * What lead errors of both threads make of the net lead: how far off the carried part is against turns, and the motion of
+ * a turn. The two errors are set apart, or linked so that both threads have the same one. Bands show how far errors
+ * of this size can lead when nothing is known of their signs.
+ */
+
+import type { Numbers } from '../../assembly/numbers.ts';
+import { pairOf } from '../../assembly/pair-of.ts';
+import {
+  gain,
+  good,
+  mm,
+  netLeadError,
+  netMotion,
+  plain,
+  positionError,
+  type Result,
+  rssLeadError,
+  type Thread,
+  trueNetLead,
+  turns,
+  worstLeadError,
+} from '../../engine/index.ts';
+import { numeral, show, type UnitView, withSign } from '../../input/format.ts';
+import { axisUnit, cursorPath, type Frame, legendItem, panelHtml, roundUp, xAt, yAt } from '../kit/plots/frame.ts';
+import { type LiveFigure, readoutHtml, updateReadout } from '../kit/readout.ts';
+import { type Slider, sliderHtml, updateSlider, wakeSliders } from '../kit/slider.ts';
+import { polygon, polyline, px } from '../kit/svg.ts';
+import type { Bench, Widget } from '../kit/widget.ts';
+
+const REACH = 4;
+const DASH = { worst: '9 5', rss: '2 4', nominal: '14 3 3 3' };
+
+const SLIDERS: readonly Slider[] = [
+  { name: 'eps_A', label: 'Lead error of thread A', min: -0.005, max: 0.005, step: 0.0001 },
+  { name: 'eps_C', label: 'Lead error of thread C', min: -0.005, max: 0.005, step: 0.0001 },
+  { name: 'n', label: 'Turns', min: -REACH, max: REACH, step: 0.1 },
+];
+
+interface State {
+  readonly A: Thread;
+  readonly C: Thread;
+  readonly linked: boolean;
+  readonly epsA: number;
+  readonly epsC: number;
+  readonly n: number;
+  readonly Delta: number;
+  readonly gainA: number;
+  readonly gainC: number;
+  /** Relative error of the net lead: as it is, at worst, by root-sum-square. */
+  readonly eps: number;
+  readonly worst: number;
+  readonly rss: number;
+  /** True net lead. */
+  readonly real: number;
+}
+
+const isLinked = (numbers: Numbers): boolean => numbers.choices.errors === 'the same error';
+
+const stateOf = (numbers: Numbers): Result<State> => {
+  const threads = pairOf(numbers);
+  if (!threads.ok) return threads;
+  const { A, C, leads, Delta } = threads.value;
+  const linked = isLinked(numbers);
+  const eps_A = plain(numbers.values.eps_A ?? 0);
+  const eps_C = linked ? eps_A : plain(numbers.values.eps_C ?? 0);
+  const pair = { ...leads, eps_A, eps_C, Delta };
+  const eps = netLeadError.of(pair);
+  const worst = worstLeadError.of(pair);
+  const rss = rssLeadError.of(pair);
+  const gainA = gain.of({ L: A.L, Delta });
+  const gainC = gain.of({ L: C.L, Delta });
+  if (!eps.ok) return eps;
+  if (!worst.ok) return worst;
+  if (!rss.ok) return rss;
+  if (!gainA.ok) return gainA;
+  if (!gainC.ok) return gainC;
+  const real = trueNetLead.of({ Delta, eps: eps.value.eps });
+  if (!real.ok) return real;
+  return good({
+    A,
+    C,
+    linked,
+    epsA: eps_A,
+    epsC: eps_C,
+    n: numbers.values.n ?? 0,
+    Delta,
+    gainA: gainA.value.G,
+    gainC: gainC.value.G,
+    eps: eps.value.eps,
+    worst: worst.value.eps_w,
+    rss: rss.value.eps_r,
+    real: real.value.Delta_e,
+  });
+};
+
+const motionAt = (Delta: number, n: number): number => {
+  const motion = netMotion.of({ n: turns(n), Delta: mm(Delta) });
+  return motion.ok ? motion.value.z_c : 0;
+};
+
+/** How far off the carried part is after n turns with this error of the net lead. */
+const offAt = (s: State, n: number, eps: number): number => {
+  const off = positionError.of({ z_c: mm(motionAt(s.Delta, n)), eps: plain(eps) });
+  return off.ok ? off.value.e_z : 0;
+};
+
+/** Motion of a turn with this error of the net lead. */
+const leadAt = (s: State, eps: number): number => {
+  const real = trueNetLead.of({ Delta: mm(s.Delta), eps: plain(eps) });
+  return real.ok ? real.value.Delta_e : s.Delta;
+};
+
+/** Errors too small to see get no scale of their own. */
+const LEAST = 0.001;
+
+const frames = (s: State, view: UnitView): { off: Frame; rate: Frame } => {
+  const seen = Math.max(s.worst, LEAST);
+  const far = Math.abs(offAt(s, REACH, seen));
+  const farUnit = axisUnit(far, view);
+  const R = roundUp(far, farUnit);
+  const wide = Math.abs(s.Delta) * seen;
+  const rateUnit = axisUnit(Math.abs(s.Delta), view);
+  const W = roundUp(wide, rateUnit);
+  return {
+    off: { x: [-REACH, REACH], y: [-R, R], unit: farUnit },
+    rate: { x: [-REACH, REACH], y: [s.Delta - W, s.Delta + W], unit: rateUnit },
+  };
+};
+
+const within = (n: number): number => Math.max(-REACH, Math.min(REACH, n));
+
+/** Every path and mark that the errors move, by the name it has in the drawing. */
+const shapes = (s: State, view: UnitView): Record<string, string> => {
+  const { off, rate } = frames(s, view);
+  const at = (n: number, eps: number) => [xAt(off, n), yAt(off, offAt(s, n, eps))] as const;
+  const bow = (eps: number) => polygon([at(-REACH, -eps), at(REACH, -eps), at(REACH, eps), at(-REACH, eps)]);
+  const level = (v: number) => [[xAt(rate, -REACH), yAt(rate, v)] as const, [xAt(rate, REACH), yAt(rate, v)] as const];
+  const band = (eps: number) => polygon([...level(leadAt(s, eps)), ...level(leadAt(s, -eps)).reverse()]);
+  return {
+    'off-worst': bow(s.worst),
+    'off-rss': bow(s.rss),
+    'off-nominal': polyline([at(-REACH, 0), at(REACH, 0)]),
+    'off-real': polyline([at(-REACH, s.eps), at(REACH, s.eps)]),
+    'rate-worst': band(s.worst),
+    'rate-rss': band(s.rss),
+    'rate-nominal': polyline(level(s.Delta)),
+    'rate-real': polyline(level(s.real)),
+    'off-cursor': cursorPath(off, s.n),
+    'rate-cursor': cursorPath(rate, s.n),
+  };
+};
+
+const dots = (s: State, view: UnitView): Record<string, readonly [number, number]> => {
+  const { off, rate } = frames(s, view);
+  const n = within(s.n);
+  return {
+    off: [xAt(off, n), yAt(off, offAt(s, n, s.eps))],
+    rate: [xAt(rate, n), yAt(rate, s.real)],
+  };
+};
+
+const CURVES: readonly { key: string; className: string; dash?: string }[] = [
+  { key: 'worst', className: 'lead-band worst', dash: DASH.worst },
+  { key: 'rss', className: 'lead-band rss', dash: DASH.rss },
+  { key: 'nominal', className: 'curve base', dash: DASH.nominal },
+  { key: 'real', className: 'curve carried' },
+];
+
+const marks = (panel: 'off' | 'rate', s: State, view: UnitView): string => {
+  const d = shapes(s, view);
+  const [x, y] = dots(s, view)[panel] ?? [0, 0];
+  const path = (key: string, className: string, dash?: string) =>
+    `<path class="${className}" data-shape="${panel}-${key}" d="${d[`${panel}-${key}`] ?? ''}"${dash === undefined ? '' : ` stroke-dasharray="${dash}"`}/>`;
+  return `${CURVES.map((c) => path(c.key, c.className, c.dash)).join('')}${path('cursor', 'cursor-line')}<circle class="mark carried" data-dot="${panel}" r="5" cx="${px(x)}" cy="${px(y)}"/>`;
+};
+
+const percent = (x: number, digits = 3): string => withSign(show(x, { shown: 'percent', digits }, 'metric'));
+const eitherWay = (x: number): string => `±${show(x, { shown: 'percent', digits: 3 }, 'metric')}`;
+/** An error as it was typed, without noughts at its end. */
+const given = (x: number): string => withSign(show(x, { shown: 'percent' }, 'metric'));
+const motion = (z: number, view: UnitView, digits = 4): string => show(z, { shown: 'motion', digits }, view);
+const signed = (z: number, view: UnitView): string => withSign(motion(z, view, 3));
+
+const readout = (s: State, view: UnitView): LiveFigure[] => [
+  ['nominal', 'nominal net lead', motion(s.Delta, view)],
+  ['real', 'true net lead', motion(s.real, view)],
+  ['eps', 'error of the net lead', percent(s.eps)],
+  ['off', 'off after the turns', signed(offAt(s, s.n, s.eps), view)],
+  ['worst', s.linked ? 'worst case, were they independent' : 'worst case', eitherWay(s.worst)],
+  ['rss', s.linked ? 'root-sum-square, were they independent' : 'root-sum-square', eitherWay(s.rss)],
+];
+
+const sliderText = (s: State, name: string, view: UnitView): string =>
+  name === 'n' ? show(s.n, { shown: 'turns' }, view) : given(name === 'eps_A' ? s.epsA : s.epsC);
+const sliderValue = (s: State, name: string): number => (name === 'n' ? s.n : name === 'eps_A' ? s.epsA : s.epsC);
+
+const draw = (numbers: Numbers, view: UnitView): Result<string> => {
+  const state = stateOf(numbers);
+  if (!state.ok) return state;
+  const s = state.value;
+  const { off, rate } = frames(s, view);
+  const were = s.linked ? ', were they independent' : '';
+  return good(
+    `<div class="sliders">${SLIDERS.map((x) => sliderHtml(x, sliderValue(s, x.name), sliderText(s, x.name, view))).join('')}</div>` +
+      `<ul class="legend">${legendItem('carried', undefined, 'this pair')}${legendItem('base', DASH.nominal, 'nominal')}${legendItem('worst', DASH.worst, `worst case${were}`)}${legendItem('rss', DASH.rss, `root-sum-square${were}`)}</ul>` +
+      panelHtml(off, 'How far off the carried part is', 9, marks('off', s, view)) +
+      panelHtml(rate, 'Motion of a turn', 9, marks('rate', s, view)) +
+      readoutHtml(readout(s, view)),
+  );
+};
+
+const errorWords = (x: number): string =>
+  x === 0 ? 'true to its lead' : `${show(Math.abs(x), { shown: 'percent' }, 'metric')} ${x > 0 ? 'long' : 'short'}`;
+
+const says = (numbers: Numbers, view: UnitView): string => {
+  const state = stateOf(numbers);
+  if (!state.ok) return state.reason;
+  const s = state.value;
+  const errors = s.linked
+    ? `both threads ${errorWords(s.epsA)}, by the same share`
+    : `thread A ${errorWords(s.epsA)}, thread C ${errorWords(s.epsC)}`;
+  const bands = s.linked
+    ? `The same error of both is not magnified; were errors of that size independent, it could be ${eitherWay(s.worst)}`
+    : `Errors of that size either way come to ${eitherWay(s.worst)} at worst and ${eitherWay(s.rss)} by root-sum-square (gains ${numeral(s.gainA, 4)} and ${numeral(s.gainC, 4)})`;
+  return `${s.A.designation} with ${s.C.designation}, ${errors}: a turn moves ${motion(s.real, view)} where ${motion(s.Delta, view)} was meant, ${percent(s.eps)}; after ${show(s.n, { shown: 'turns' }, view)} the carried part is off by ${signed(offAt(s, s.n, s.eps), view)}. ${bands}.`;
+};
+
+/** What the waking figure keeps for each stage: where to write, and the errors it last saw or set. */
+interface Link {
+  readonly bench: Bench;
+  A: number;
+  C: number;
+}
+const links = new WeakMap<HTMLElement, Link>();
+
+/** While the errors are linked, the one that was changed takes the other with it. */
+const keepLinked = (stage: HTMLElement, numbers: Numbers): void => {
+  const link = links.get(stage);
+  if (!link) return;
+  const [A, C] = [numbers.values.eps_A ?? 0, numbers.values.eps_C ?? 0];
+  const leader = C !== link.C && A === link.A ? C : A;
+  if (isLinked(numbers) && A !== C) {
+    link.bench.set(leader === C ? 'eps_A' : 'eps_C', leader);
+    link.A = leader;
+    link.C = leader;
+  } else {
+    link.A = A;
+    link.C = C;
+  }
+};
+
+export const leadErrorFigure: Widget = {
+  name: 'lead-error',
+  title: 'Lead errors of both threads and the net lead',
+  threads: ['A', 'C'],
+  quantities: ['eps_A', 'eps_C', 'n'],
+  choices: ['errors'],
+  draw,
+  says,
+  table: (numbers, view) => {
+    const state = stateOf(numbers);
+    if (!state.ok) return { head: [], rows: [] };
+    const s = state.value;
+    return {
+      head: ['turns, clockwise', 'meant', 'true', 'off by', 'worst case ±', 'root-sum-square ±'],
+      rows: Array.from({ length: 2 * REACH + 1 }, (_, i) => {
+        const n = i - REACH;
+        const size = (eps: number) => motion(Math.abs(offAt(s, n, eps)), view, 3);
+        return [
+          numeral(n),
+          motion(motionAt(s.Delta, n), view),
+          motion(motionAt(s.real, n), view),
+          signed(offAt(s, n, s.eps), view),
+          size(s.worst),
+          size(s.rss),
+        ];
+      }),
+    };
+  },
+  outline: (numbers, view) => {
+    const state = stateOf(numbers);
+    return JSON.stringify([
+      numbers.threads,
+      numbers.choices.errors,
+      view,
+      state.ok ? frames(state.value, view) : state.reason,
+    ]);
+  },
+  wake: (stage, bench) => {
+    const { eps_A = 0, eps_C = 0 } = bench.numbers().values;
+    links.set(stage, { bench, A: eps_A, C: eps_C });
+    keepLinked(stage, bench.numbers());
+    wakeSliders(stage, {
+      sliders: () => SLIDERS,
+      read: (name) => bench.numbers().values[name as 'n'] ?? 0,
+      write: (name, value) => {
+        bench.set(name, value);
+        if (name !== 'n' && isLinked(bench.numbers())) bench.set(name === 'eps_A' ? 'eps_C' : 'eps_A', value);
+      },
+    });
+  },
+  update: (stage, numbers, view) => {
+    keepLinked(stage, numbers);
+    const state = stateOf(numbers);
+    if (!state.ok) return;
+    const s = state.value;
+    for (const [key, d] of Object.entries(shapes(s, view)))
+      stage.querySelector(`[data-shape="${key}"]`)?.setAttribute('d', d);
+    for (const [key, [x, y]] of Object.entries(dots(s, view))) {
+      const dot = stage.querySelector(`[data-dot="${key}"]`);
+      dot?.setAttribute('cx', px(x));
+      dot?.setAttribute('cy', px(y));
+    }
+    for (const x of SLIDERS) updateSlider(stage, x, sliderValue(s, x.name), sliderText(s, x.name, view));
+    updateReadout(stage, readout(s, view));
+  },
+};

@@ -1,0 +1,399 @@
+/**
+ * A plate on three feet, seen from above: where it was read and stands, which way it leans, and what to turn at each foot
+ * so that it comes level. “Turn them” goes through a round as feet would that do not quite move as designated.
+ */
+
+import type { Numbers } from '../../assembly/numbers.ts';
+import {
+  good,
+  type Levelling,
+  type Place,
+  type Result,
+  type Tilt,
+  writeFeet,
+  writeReadings,
+  writeRounds,
+} from '../../engine/index.ts';
+import { numeral, show, type UnitView, withSign } from '../../input/format.ts';
+import { escapeText, px } from '../kit/svg.ts';
+import type { Bench, Table, Widget } from '../kit/widget.ts';
+import { orderText, roomSentence, roomText } from './order.ts';
+import {
+  type Frame,
+  frameOf,
+  groundSvg,
+  HEIGHT,
+  handleSvg,
+  handlesOf,
+  lineStep,
+  pixelOf,
+  placeAt,
+  placeText,
+  WIDTH,
+} from './plan.ts';
+import { endOf, MOST_ROUNDS, type PlateState, plateOf, type Round, towards, turned } from './rounds.ts';
+import { turnText } from './step-words.ts';
+
+const motion = (z: number, view: UnitView): string => withSign(show(z, { shown: 'motion', digits: 3 }, view));
+/** A micrometre per metre is a millionth of an inch per inch: the same number either way. */
+const tiltText = ({ micrometresPerMetre, arcSeconds }: Tilt, view: UnitView): string =>
+  `${numeral(micrometresPerMetre, 3)}\u00a0${view === 'inch' ? 'µin/in' : 'µm/m'} (${numeral(arcSeconds, 3)}″)`;
+/** Plus is clockwise, as everywhere. */
+const counted = (count: number): string => (Math.abs(count) < 5e-4 ? '0' : withSign(numeral(count, 3)));
+const newtons = (load: number): string => show(load, { shown: 'force', digits: 3 }, 'metric');
+
+const draw = (numbers: Numbers, view: UnitView): Result<string> => {
+  const state = plateOf(numbers);
+  if (!state.ok) return state;
+  const s = state.value;
+  const frame = frameOf(s);
+  return good(
+    `<div class="plan-view"><svg class="plate-plan" viewBox="0 0 ${WIDTH} ${HEIGHT}" role="group" aria-label="Plan of the plate to scale, seen from above"><g data-ground>${groundSvg(s, frame, view)}</g>${handlesOf(
+      s,
+      view,
+    )
+      .map((handle) => handleSvg(frame, handle, view))
+      .join('')}</svg>` +
+      `<p class="line picked" data-part="picked" role="status"></p>` +
+      `<ul class="keys"><li><svg viewBox="0 0 30 12" aria-hidden="true"><path class="level" d="M1 6H29"/></svg>equally high; dashed: below nought; <span data-part="step">${stepText(s, frame, view)}</span></li>` +
+      `<li><svg viewBox="0 0 30 12" aria-hidden="true"><path class="rise" d="M1 6H20M18 1L28 6L18 11Z"/></svg>the way it rises</li></ul></div>` +
+      `<div class="plan-side"><div data-part="now">${nowHtml(s, view)}</div>` +
+      `<p class="acts"><button type="button" data-act="turn" data-key="act-turn">Turn them</button><button type="button" class="plain" data-act="back" data-key="act-back">One round back</button></p>` +
+      `<div data-part="rounds">${roundsHtml(s, view)}</div></div>`,
+  );
+};
+
+const DONE = {
+  level: 'Nothing left to turn: no foot is half a step off.',
+  'to and fro': 'Nothing left to gain: the step now asked for would only undo the last one.',
+} as const;
+
+const stepText = (s: PlateState, frame: Frame, view: UnitView): string =>
+  `a line every ${show(lineStep(s, frame, view), { shown: 'motion' }, view === 'both' ? 'metric' : view)}`;
+
+/** What to turn now. */
+const nowHtml = (s: PlateState, view: UnitView): string => {
+  const { moves, residualTilt, tilt } = s.now.levelling;
+  const rows = moves.map(
+    (move, i) =>
+      `<tr><th scope="row">${move.name}</th><td>${motion(move.correction, view)}</td><td>${counted(move.turns)}</td><td>${roomText(s.now, i)}</td><td>${counted(move.steps)}</td><td class="turn">${orderText(s.now, i, s.k)}</td></tr>`,
+  );
+  const word = stepsWord(s);
+  const end = endOf(s);
+  return (
+    `<p class="line">Round ${s.rounds.length}: leans <b>${tiltText(tilt, view)}</b></p>` +
+    `<div class="table-scroll" tabindex="0" role="group" aria-label="What to turn"><table class="turn-table"><thead><tr><th scope="col">foot</th><th scope="col">must move</th><th scope="col">turns</th><th scope="col">has turns</th><th scope="col">${word}</th><th scope="col">turn</th></tr></thead><tbody>${rows.join('')}</tbody></table></div>` +
+    roomHtml(s, view) +
+    `<p class="line">${end !== undefined ? DONE[end] : s.now.order.kind === 'too far' ? '' : `Then <b>${tiltText(residualTilt, view)}</b> should be left, from rounding to whole ${word}.`} Plus is clockwise, seen from above.</p>` +
+    `<p class="line${s.loads.ok ? '' : ' lifts'}">${weightText(s)}</p>`
+  );
+};
+
+const roomHtml = (s: PlateState, view: UnitView): string => {
+  const sentence = roomSentence(s, view);
+  return sentence === ''
+    ? ''
+    : `<p class="line${s.now.order.kind === 'too far' ? ' lifts' : ''}" data-part="room">${escapeText(sentence)}</p>`;
+};
+
+/** What to turn and what should be left then, in one sentence; empty where the threads do not reach. */
+const ordersText = (s: PlateState, residual: string): string => {
+  const end = endOf(s);
+  if (end !== undefined) return DONE[end];
+  if (s.now.order.kind === 'too far') return '';
+  const orders = s.now.levelling.moves.map(({ name }, i) => `${name}: ${orderText(s.now, i, s.k)}`);
+  return `${orders.join('; ')}; then ${residual} should be left.`;
+};
+
+const stepsWord = (s: PlateState): string => turnText(2, s.k).split(' ')[1] ?? 'steps';
+
+const weightText = (s: PlateState): string =>
+  s.loads.ok
+    ? `No foot lifts: ${s.loads.value.map(({ name, load }) => `${name} carries ${newtons(load)}`).join(', ')}.`
+    : escapeText(s.loads.reason);
+
+/** Round by round: how it comes level. */
+const roundsHtml = (s: PlateState, view: UnitView): string =>
+  `<div class="table-scroll" tabindex="0" role="group" aria-label="Round by round"><table class="rounds-table"><thead><tr><th scope="col">round</th><th scope="col">tilt read</th><th scope="col">turn A, B, C</th></tr></thead><tbody>${s.rounds
+    .map(
+      ({ levelling, order }, i) =>
+        `<tr><th scope="row">${i + 1}</th><td>${tiltText(levelling.tilt, view)}<svg class="tilt-bar" viewBox="0 0 100 6" preserveAspectRatio="none" aria-hidden="true"><path d="M0 3H${px(100 * share(levelling, s.first))}"/></svg></td><td>${order.kind === 'too far' ? 'not within the threads' : levelling.moves.map((move) => signed(move.wholeSteps)).join(', ')}</td></tr>`,
+    )
+    .join('')}</tbody></table></div>`;
+
+const share = (levelling: Levelling, first: Round): number => {
+  const before = first.levelling.tilt.slope;
+  return before > 0 ? Math.min(1, levelling.tilt.slope / before) : 0;
+};
+
+const signed = (steps: number): string => withSign(numeral(steps));
+
+const says = (numbers: Numbers, view: UnitView): string => {
+  const state = plateOf(numbers);
+  if (!state.ok) return state.reason;
+  const s = state.value;
+  const { plane, tilt, residualTilt } = s.now.levelling;
+  const worst = Math.max(...plane.residuals.map(Math.abs));
+  const flat =
+    plane.freedom > 0
+      ? `, with the ${s.now.readings.length} readings within ${show(worst, { shown: 'motion', digits: 2 }, view)} of one plane`
+      : '';
+  const short = s.now.checks.map(({ name, extra }) => `${name} ${motion(extra, view)}`).join(', ');
+  return [
+    `Round ${s.rounds.length}: the plate leans ${tiltText(tilt, view)}, rising to the ${towards(tilt.uphill)}${flat}.`,
+    roomSentence(s, view),
+    ordersText(s, tiltText(residualTilt, view)),
+    short === '' ? '' : `Moved less asked, since the round before: ${short}.`,
+    s.loads.ok ? 'No foot lifts.' : s.loads.reason,
+  ]
+    .filter((sentence) => sentence !== '')
+    .join(' ');
+};
+
+const table = (numbers: Numbers, view: UnitView): Table => {
+  const state = plateOf(numbers);
+  if (!state.ok) return { head: [], rows: [] };
+  const s = state.value;
+  const loads = s.loads.ok ? s.loads.value : [];
+  return {
+    head: [
+      'round',
+      'what',
+      'place',
+      'reads, or must move',
+      'reading less plane, or left by rounding',
+      'turns',
+      'turns it has',
+      stepsWord(s),
+      'turn',
+      'carries',
+    ],
+    rows: s.rounds.flatMap((round, i) => [
+      ...round.readings.map((point, j) => [
+        String(i + 1),
+        `reading ${j + 1}`,
+        placeText(point, view),
+        motion(point.z, view),
+        motion(round.levelling.plane.residuals[j] ?? 0, view),
+        '',
+        '',
+        '',
+        '',
+        '',
+      ]),
+      ...round.levelling.moves.map((move, j) => [
+        String(i + 1),
+        `foot ${move.name}`,
+        placeText(s.feet[j] ?? { x: 0, y: 0 }, view),
+        motion(move.correction, view),
+        round.order.kind === 'too far' ? '' : motion(move.left, view),
+        counted(move.turns),
+        roomText(round, j),
+        counted(move.steps),
+        orderText(round, j, s.k),
+        loads[j] === undefined ? '' : newtons(loads[j].load),
+      ]),
+    ]),
+  };
+};
+
+/** The mark that was tapped and waits to be told where to go: what dragging does, for who cannot drag. */
+const picked = new WeakMap<Element, string>();
+
+/** Frames held still while a point is dragged: a drawing that grew under the pointer would run away with it. */
+const held = new WeakMap<Element, Frame>();
+
+const update = (stage: HTMLElement, numbers: Numbers, view: UnitView): void => {
+  const state = plateOf(numbers);
+  if (!state.ok) return;
+  const s = state.value;
+  const frame = held.get(stage) ?? frameOf(s);
+  const fill = (part: string, html: string) => {
+    const place = stage.querySelector(part);
+    if (place && place.innerHTML !== html) place.innerHTML = html;
+  };
+  fill('[data-ground]', groundSvg(s, frame, view));
+  for (const handle of handlesOf(s, view)) {
+    const g = stage.querySelector(`[data-handle="${handle.key}"]`);
+    if (!g) continue;
+    const [x, y] = pixelOf(frame, handle.place);
+    g.setAttribute('transform', `translate(${px(x)} ${px(y)})`);
+    g.setAttribute('aria-valuenow', px(handle.place.x));
+    g.setAttribute('aria-valuetext', placeText(handle.place, view));
+    g.setAttribute('aria-label', handle.says);
+    g.classList.toggle('is-picked', handle.key === picked.get(stage));
+    fill(`[data-handle="${handle.key}"] [data-mark]`, handle.mark);
+    fill(`[data-handle="${handle.key}"] [data-under]`, escapeText(handle.label));
+  }
+  const waiting = handlesOf(s, view).find((handle) => handle.key === picked.get(stage));
+  fill(
+    '[data-part="picked"]',
+    waiting ? `${escapeText(waiting.says)}: tap where it is to go, or tap it again to leave it.` : '',
+  );
+  fill('[data-part="step"]', stepText(s, frame, view));
+  fill('[data-part="now"]', nowHtml(s, view));
+  fill('[data-part="rounds"]', roundsHtml(s, view));
+  const able = (act: string, yes: boolean) =>
+    stage.querySelector(`[data-act="${act}"]`)?.setAttribute('aria-disabled', String(!yes));
+  able('turn', endOf(s) === undefined && s.now.order.kind !== 'too far' && s.rounds.length < MOST_ROUNDS);
+  able('back', s.rounds.length > 1);
+};
+
+/** Puts one point of the plan at a place, to a whole millimetre where it was dragged. */
+const move = (bench: Bench, key: string, to: (from: Place) => Place): void => {
+  const numbers = bench.numbers();
+  const state = plateOf(numbers);
+  const handle = state.ok ? handlesOf(state.value, bench.view()).find((h) => h.key === key) : undefined;
+  if (!state.ok || !handle) return;
+  const place = to(handle.place);
+  const kept = { x: tidy(place.x), y: tidy(place.y) };
+  if (handle.kind === 'weight') {
+    bench.set('x_g', kept.x);
+    bench.set('y_g', kept.y);
+  } else if (handle.kind === 'foot')
+    bench.type(
+      'feet',
+      writeFeet(state.value.feet.map((foot, i) => (i === handle.index ? { ...foot, ...kept } : foot))),
+    );
+  else {
+    // The other rows stay as they were typed, in whatever unit.
+    const rows = (numbers.texts?.readings ?? '').split('\n');
+    const reading = state.value.first.readings[handle.index];
+    if (reading === undefined) return;
+    rows[handle.index] = writeReadings([{ ...reading, ...kept }]);
+    bench.type('readings', rows.join('\n'));
+  }
+};
+
+/** Within what a plan can be, and free of the dust of binary fractions. */
+const tidy = (v: number): number => Number(Math.max(-1e4, Math.min(1e4, v)).toFixed(3));
+
+/** Pixels a pointer may stray while it taps. */
+const STILL = 4;
+
+const ARROWS: Readonly<Record<string, readonly [number, number]>> = {
+  ArrowLeft: [-1, 0],
+  ArrowRight: [1, 0],
+  ArrowUp: [0, 1],
+  ArrowDown: [0, -1],
+};
+
+const wake = (stage: HTMLElement, bench: Bench): void => {
+  const handleAt = (event: Event): string | undefined =>
+    (event.target instanceof Element ? event.target.closest('[data-handle]') : null)?.getAttribute('data-handle') ??
+    undefined;
+
+  let dragged:
+    | { readonly key: string; readonly dx: number; readonly dy: number; readonly from: MouseEvent; moved: boolean }
+    | undefined;
+  const within = (v: number, low: number, high: number) => Math.round(Math.max(low, Math.min(high, v)));
+  const inside = ({ x, y }: Place, { left, right, bottom, top }: Frame): Place => ({
+    x: within(x, left, right),
+    y: within(y, bottom, top),
+  });
+  const pointed = (event: MouseEvent, frame: Frame): Place | undefined => {
+    const box = stage.querySelector('.plate-plan')?.getBoundingClientRect();
+    if (!box || box.width === 0) return undefined;
+    const zoom = WIDTH / box.width;
+    return placeAt(frame, [(event.clientX - box.left) * zoom, (event.clientY - box.top) * zoom]);
+  };
+  stage.addEventListener('pointerdown', (event) => {
+    const key = handleAt(event);
+    const state = plateOf(bench.numbers());
+    if (key === undefined || event.button !== 0 || !state.ok) return;
+    event.preventDefault();
+    const frame = frameOf(state.value);
+    const at = pointed(event, frame);
+    const handle = handlesOf(state.value, bench.view()).find((h) => h.key === key);
+    if (!at || !handle) return;
+    held.set(stage, frame);
+    dragged = { key, dx: handle.place.x - at.x, dy: handle.place.y - at.y, from: event, moved: false };
+    stage.querySelector<SVGElement>(`[data-handle="${key}"]`)?.focus({ preventScroll: true });
+    stage.setPointerCapture(event.pointerId);
+  });
+  // A finger on a mark moves the mark; anywhere else on the plan it scrolls the page. touch-action knows no parts of a drawing.
+  stage.addEventListener(
+    'touchstart',
+    (event) => {
+      if (handleAt(event) !== undefined) event.preventDefault();
+    },
+    { passive: false },
+  );
+  stage.addEventListener('pointermove', (event) => {
+    const frame = held.get(stage);
+    const at = frame && dragged ? pointed(event, frame) : undefined;
+    if (!frame || !dragged || !at) return;
+    const { key, dx, dy, from } = dragged;
+    // A finger that taps is not quite still.
+    dragged.moved ||= Math.hypot(event.clientX - from.clientX, event.clientY - from.clientY) > STILL;
+    if (dragged.moved) move(bench, key, () => inside({ x: at.x + dx, y: at.y + dy }, frame));
+  });
+  const drop = (event: Event) => {
+    if (dragged === undefined) return;
+    const again = picked.get(stage) === dragged.key;
+    if (event.type === 'pointerup' && !dragged.moved && !again) picked.set(stage, dragged.key);
+    else picked.delete(stage);
+    dragged = undefined;
+    held.delete(stage);
+    bench.redraw();
+  };
+  stage.addEventListener('pointerup', drop);
+  stage.addEventListener('pointercancel', drop);
+
+  stage.addEventListener('keydown', (event) => {
+    const key = handleAt(event);
+    if (event.key === 'Escape' && picked.delete(stage)) bench.redraw();
+    const step = ARROWS[event.key];
+    if (key === undefined || step === undefined || event.ctrlKey || event.altKey || event.metaKey) return;
+    event.preventDefault();
+    const size = event.shiftKey ? 10 : 1;
+    move(bench, key, ({ x, y }) => ({ x: x + size * step[0], y: y + size * step[1] }));
+  });
+
+  stage.addEventListener('click', (event) => {
+    const key = picked.get(stage);
+    const state = plateOf(bench.numbers());
+    if (key === undefined || !state.ok || handleAt(event) !== undefined) return;
+    if (!(event.target instanceof Element && event.target.closest('.plate-plan'))) return;
+    const frame = frameOf(state.value);
+    const at = pointed(event, frame);
+    if (!at) return;
+    picked.delete(stage);
+    move(bench, key, () => inside(at, frame));
+    bench.redraw();
+  });
+
+  stage.addEventListener('click', (event) => {
+    const button = event.target instanceof Element ? event.target.closest('[data-act]') : null;
+    if (!button || button.getAttribute('aria-disabled') === 'true') return;
+    const numbers = bench.numbers();
+    const state = plateOf(numbers);
+    if (!state.ok) return;
+    const rows = (numbers.texts?.rounds ?? '').split('\n').filter((row) => row !== '');
+    if (button.getAttribute('data-act') === 'back') {
+      bench.type('rounds', rows.slice(0, -1).join('\n'));
+      return;
+    }
+    const next = turned(state.value, numbers.values.eps ?? 0);
+    if (!next.ok) return;
+    bench.type('rounds', [...rows, writeRounds([next.value.map((point) => point.z)])].join('\n'));
+  });
+};
+
+export const levellingPlate: Widget = {
+  name: 'levelling-plate',
+  title: 'Plan of a plate on three feet',
+  threads: ['A', 'C'],
+  quantities: ['k', 'X_A', 'X_C', 'eps', 'W', 'x_g', 'y_g'],
+  choices: ['kept'],
+  texts: ['feet', 'readings', 'rounds', 'stands'],
+  draw,
+  says,
+  table,
+  outline: (numbers, view) => {
+    const state = plateOf(numbers);
+    return state.ok ? JSON.stringify([state.value.now.readings.length, view]) : state.reason;
+  },
+  wake,
+  update,
+};

@@ -1,0 +1,172 @@
+/** From the reader's numbers to every round of levelling: readings, what to turn within the threads, what the turning should leave. */
+
+import type { Numbers } from '../../assembly/numbers.ts';
+import { pairOf } from '../../assembly/pair-of.ts';
+import {
+  bad,
+  type Foot,
+  type FootCheck,
+  type FootLoad,
+  type FootName,
+  footLoads,
+  good,
+  type Kept,
+  type LevelledWithin,
+  type Levelling,
+  type LevellingJob,
+  levelWithin,
+  mm,
+  nextRound,
+  type Place,
+  type Point,
+  plain,
+  type Result,
+  type Room,
+  rad,
+  readFeet,
+  readingsAfter,
+  readReadings,
+  readRounds,
+  readStands,
+  roomOfFeet,
+  trueNetLead,
+  turnsAvailable,
+} from '../../engine/index.ts';
+
+export interface Round {
+  readonly readings: readonly Point[];
+  readonly levelling: Levelling;
+  /** Whether the feet have the turns for it. Where they have not, none is turned. */
+  readonly order: LevelledWithin;
+  /** Turns that each foot still has, before this round is turned. */
+  readonly rooms: readonly Room[];
+  /** What each foot did since the round before; none for the first. */
+  readonly checks: readonly FootCheck[];
+}
+
+export interface PlateState {
+  readonly feet: readonly Foot[];
+  readonly kept: Kept;
+  readonly Delta: number;
+  /** Steps in a turn. */
+  readonly k: number;
+  /** Turns that the threads of a foot give in all. */
+  readonly most: number;
+  readonly rounds: readonly Round[];
+  readonly first: Round;
+  /** The last round: what is drawn. */
+  readonly now: Round;
+  readonly weight: number;
+  readonly centre: Place;
+  readonly loads: Result<readonly FootLoad[]>;
+}
+
+/** Rounds that the field of rounds holds, and the first. */
+export const MOST_ROUNDS = 9;
+
+const keptOf = (choice: string | undefined): Kept =>
+  choice === 'mean height' ? { kind: 'mean' } : { kind: 'foot', name: (choice ?? 'foot A').replace('foot ', '') };
+
+export const plateOf = (numbers: Numbers): Result<PlateState> => {
+  const pair = pairOf(numbers);
+  if (!pair.ok) return pair;
+  const { Delta } = pair.value;
+  const { texts, values } = numbers;
+  const places = readFeet(texts?.feet ?? '');
+  if (!places.ok) return places;
+  const readings = readReadings(texts?.readings ?? '');
+  if (!readings.ok) return readings;
+  const later = readRounds(texts?.rounds ?? '');
+  if (!later.ok) return later;
+  const { k = 6, X_A = 0, X_C = 0 } = values;
+  const most = turnsAvailable.of({ X_A: mm(X_A), L_A: pair.value.A.L, X_C: mm(X_C), L_C: pair.value.C.L });
+  if (!most.ok) return most;
+  const stood = readStands(texts?.stands ?? '');
+  if (!stood.ok) return stood;
+  const feet = places.value.map((place): Foot => ({ ...place, Delta, k }));
+  const job: LevellingJob = { feet, readings: readings.value, keep: keptOf(numbers.choices.kept) };
+  const stands = feet.map((foot) => stood.value[foot.name as FootName]);
+  /** A round on these readings, of feet that stand where the rounds before have put them. */
+  const roundOn = (points: readonly Point[], checks: readonly FootCheck[]): Result<Round> => {
+    const rooms = roomOfFeet(feet, most.value.n_max, stands);
+    if (!rooms.ok) return rooms;
+    const order = levelWithin({ ...job, readings: points }, rooms.value);
+    return order.ok
+      ? good({ readings: points, levelling: order.value.levelling, order: order.value, rooms: rooms.value, checks })
+      : order;
+  };
+  const opening = roundOn(readings.value, []);
+  if (!opening.ok) return opening;
+  const first = opening.value;
+  const rounds = [first];
+  let now = first;
+  for (const [i, heights] of later.value.entries()) {
+    if (!(heights.length === readings.value.length))
+      return bad(
+        `Round ${i + 2} has ${heights.length} ${heights.length === 1 ? 'reading' : 'readings'} for ${readings.value.length} places; give one for each place, in the same order, or take that row away.`,
+      );
+    const read = readings.value.map((point, j) => ({ ...point, z: heights[j] ?? 0 }));
+    const turned = stepsTurned(now);
+    turned.forEach((steps, j) => {
+      stands[j] = (stands[j] ?? 0) + steps / k;
+    });
+    const next = nextRound({ ...job, readings: now.readings }, turned, read);
+    if (!next.ok) return next;
+    // Where the order could not be turned, whatever was done instead is no check of the feet.
+    const then = roundOn(read, now.order.kind === 'too far' ? [] : next.value.checks);
+    if (!then.ok) return then;
+    now = then.value;
+    rounds.push(now);
+  }
+  const weight = values.W ?? 0;
+  const centre = { x: values.x_g ?? 0, y: values.y_g ?? 0 };
+  return good({
+    feet,
+    kept: job.keep,
+    Delta,
+    k,
+    most: most.value.n_max,
+    rounds,
+    first,
+    now,
+    weight,
+    centre,
+    loads: footLoads(feet, weight, centre),
+  });
+};
+
+/** What is turned in a round: its order, or nothing where the threads do not reach. */
+const stepsTurned = ({ order, levelling }: Round): readonly number[] =>
+  levelling.moves.map((move) => (order.kind === 'too far' ? 0 : move.wholeSteps));
+
+/**
+ * Whether more turning gains nothing: no foot is asked for a step, or only for the one step back that undoes its last. A
+ * foot whose step is a little larger than designated would otherwise go to and fro for ever.
+ */
+export const endOf = (s: PlateState): 'level' | 'to and fro' | undefined => {
+  if (s.now.order.kind === 'too far') return undefined;
+  const asked = stepsTurned(s.now);
+  if (asked.every((m) => m === 0)) return 'level';
+  const before = s.rounds.at(-2);
+  const last = before === undefined ? [] : stepsTurned(before);
+  return asked.every((m, i) => m === 0 || (Math.abs(m) === 1 && last[i] === -m)) ? 'to and fro' : undefined;
+};
+
+/** Readings once the feet have been turned as the last round says, if they move more than designated by the share eps. */
+export const turned = (s: PlateState, eps: number): Result<readonly Point[]> => {
+  const real = trueNetLead.of({ Delta: s.Delta, eps: plain(eps) } as Parameters<typeof trueNetLead.of>[0]);
+  if (!real.ok) return real;
+  return readingsAfter(
+    s.feet.map((foot) => ({ ...foot, Delta: real.value.Delta_e })),
+    stepsTurned(s.now),
+    s.now.readings,
+  );
+};
+
+/** The eighth of the plan towards which the plate rises, as seen on it: y is up the page. */
+export const towards = (uphill: number): string => {
+  const eighth = Math.round(uphill / rad(Math.PI / 4));
+  return (
+    ['right', 'top right', 'top', 'top left', 'left', 'bottom left', 'bottom', 'bottom right'][(eighth + 8) % 8] ?? ''
+  );
+};

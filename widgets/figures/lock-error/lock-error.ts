@@ -1,0 +1,193 @@
+/**
+ * What the lock lets through: a plan of the key in its slot, and what its gap and its give move the tip by, measured in flats of
+ * the head. Thread C hands the carried part its whole torque, and the tip moves by the whole lead of thread C.
+ */
+
+import type { Numbers } from '../../assembly/numbers.ts';
+import { pairOf } from '../../assembly/pair-of.ts';
+import {
+  diameters,
+  good,
+  type LockError,
+  lockError,
+  lockSlop,
+  lockSlopMotion,
+  mm,
+  pairEffort,
+  perStep,
+  plain,
+  type Result,
+  type Thread,
+} from '../../engine/index.ts';
+import { numeral, show, type UnitView } from '../../input/format.ts';
+import { px } from '../kit/svg.ts';
+import { roundTicks } from '../kit/ticks.ts';
+import type { Widget } from '../kit/widget.ts';
+
+const FLATS = 6;
+
+interface State {
+  readonly A: Thread;
+  readonly C: Thread;
+  readonly F: number;
+  readonly kappa: number;
+  readonly gap: number;
+  readonly radius: number;
+  /** Torque handed to the carried part, turning clockwise and anticlockwise, positive anticlockwise, N·mm. */
+  readonly clockwise: number;
+  readonly anticlockwise: number;
+  readonly Delta: number;
+  readonly perFlat: number;
+  readonly error: LockError;
+  /** Motion of the tip by slack, by wind-up, and both as reversal shows them, mm. */
+  readonly slack: number;
+  readonly slackAngle: number;
+  readonly wind: number;
+  readonly crosses: boolean;
+}
+
+const stateOf = (numbers: Numbers): Result<State> => {
+  const pair = pairOf(numbers);
+  if (!pair.ok) return pair;
+  const { A, C, Delta } = pair.value;
+  const { F = 0, mu = 0, g_k = 0, r_k = 1, kappa = 1 } = numbers.values;
+  const effort = pairEffort({
+    A: { h: A.h, L: A.L, d2: diameters(A).d2, mu },
+    C: { h: C.h, L: C.L, d2: diameters(C).d2, mu },
+    load: F,
+  });
+  if (!effort.ok) return effort;
+  const { against, along } = effort.value;
+  const [cw, acw] = against.sense === 1 ? [against, along] : [along, against];
+  const step = perStep.of({ Delta, k: plain(FLATS) });
+  if (!step.ok) return step;
+  const given = { L_C: C.L, h_C: C.h, Delta, clockwise: cw.handed, anticlockwise: acw.handed, kappa, radius: r_k };
+  const error = lockError({ ...given, gap: g_k });
+  if (!error.ok) return error;
+  // The same lock without a gap is its give alone.
+  const stiff = lockError({ ...given, gap: 0 });
+  if (!stiff.ok) return stiff;
+  const motion = lockSlopMotion.of({ L_C: C.L, g_k: mm(g_k), r_k: mm(r_k) });
+  if (!motion.ok) return motion;
+  const angle = lockSlop.of({ g_k: mm(g_k), r_k: mm(r_k) });
+  if (!angle.ok) return angle;
+  const crosses = cw.handed * acw.handed < 0;
+  return good({
+    A,
+    C,
+    F,
+    kappa,
+    gap: g_k,
+    radius: r_k,
+    clockwise: cw.handed,
+    anticlockwise: acw.handed,
+    Delta,
+    perFlat: step.value.s,
+    error: error.value,
+    slack: crosses ? motion.value.z_k : 0,
+    slackAngle: angle.value.psi,
+    wind: stiff.value.shift,
+    crosses,
+  });
+};
+
+const motion = (z: number, view: UnitView): string => show(z, { shown: 'motion', digits: 3 }, view);
+const flats = (s: State, z: number): string => {
+  const count = z / s.perFlat;
+  const text = numeral(count, 3);
+  return `${text} ${text === '1.00' ? 'flat' : 'flats'}`;
+};
+const both = (s: State, z: number, view: UnitView): string => `${motion(z, view)}, ${flats(s, z)}`;
+const torque = (M: number): string => show(M, { shown: 'N·mm', digits: 3 }, 'metric');
+const angleText = (psi: number): string => show(psi, { shown: 'degrees', digits: 3 }, 'metric');
+
+// Plan, from above: the angle is drawn at most 16° either side, so that it can be seen.
+const R = 78;
+const SEEN = 16;
+const planSvg = (s: State): string => {
+  const slot = 0.34;
+  const swing = s.error.swing;
+  const share = swing > 0 ? (s.crosses ? s.slackAngle / swing : 0) : 0;
+  const key = 11;
+  const open = key + 16 * (s.crosses && share > 0 ? Math.max(0.25, share) : 0);
+  const ray = (degrees: number, r: number): string => {
+    const a = ((degrees - 90) * Math.PI) / 180;
+    return `${px(r * Math.cos(a))} ${px(r * Math.sin(a))}`;
+  };
+  return (
+    `<svg class="lock-plan" viewBox="-120 -136 240 236" role="img" aria-label="The carried part from above with its key in a slot of the base; the swing is drawn much too large">` +
+    `<path class="part base" d="M-60 -130H-${open}V-${R + 4}H-60ZM60 -130H${open}V-${R + 4}H60Z"/>` +
+    `<circle class="part carried solid" r="${R}"/><path class="part carried solid" d="M-${key} -${R - 3}V-122H${key}V-${R - 3}"/>` +
+    `<circle class="part turned solid" r="${R * slot}"/><path class="swing-line" d="M0 0L${ray(-SEEN, R - 8)}M0 0L${ray(SEEN, R - 8)}"/>` +
+    `<path class="swing-arc" d="M${ray(-SEEN, R - 22)}A${R - 22} ${R - 22} 0 0 1 ${ray(SEEN, R - 22)}"/>` +
+    `<text x="0" y="${R + 17}" text-anchor="middle">swings ${angleText(swing)}</text><text class="figure-note" x="66" y="-112">base</text></svg>`
+  );
+};
+
+const WIDTH = 640;
+const LEFT = 4;
+const RIGHT = 620;
+
+const draw = (numbers: Numbers, view: UnitView): Result<string> => {
+  const state = stateOf(numbers);
+  if (!state.ok) return state;
+  const s = state.value;
+  const total = s.error.shift;
+  // The ruler is a whole flat at least, so that a small error looks small.
+  const most = Math.max(1, total / s.perFlat);
+  const x = (z: number) => LEFT + ((RIGHT - LEFT) * z) / s.perFlat / most;
+  const bar = (kind: string, from: number, length: number, words: string) =>
+    `<p class="line">${words}</p><svg class="lock-bar ${kind}" viewBox="0 0 ${WIDTH} 20" preserveAspectRatio="none" aria-hidden="true"><rect data-bar="${kind}" x="${px(x(from))}" y="3" width="${px(Math.max(1.5, x(length) - LEFT))}" height="14"/></svg>`;
+  const ruler = roundTicks(0, most, 8)
+    .map(
+      (f) =>
+        `<path class="tick" d="M${px(x(f * s.perFlat))} 2v8"/><text x="${px(x(f * s.perFlat))}" y="26" text-anchor="${f === 0 ? 'start' : 'middle'}">${numeral(Number(f.toPrecision(6)))}</text>`,
+    )
+    .join('');
+  const slackWords = s.crosses
+    ? `gap of the key: <b>${both(s, s.slack, view)}</b>`
+    : 'gap of the key: <b>not crossed</b>, the torque presses the key to one side both ways';
+  return good(
+    `<div class="lock-side">${planSvg(s)}</div><div class="lock-view">` +
+      `<p class="line">torque on the lock: <b>${torque(Math.abs(s.clockwise))}</b> turning clockwise, <b>${torque(Math.abs(s.anticlockwise))}</b> turning anticlockwise</p>` +
+      bar('slack', 0, s.slack, slackWords) +
+      bar('wind', s.slack, s.wind, `wind-up of the lock: <b>${both(s, s.wind, view)}</b>`) +
+      bar('all', 0, total, `lost on reversal: <b>${both(s, total, view)}</b>`) +
+      `<svg class="lock-ruler" viewBox="0 0 ${WIDTH} 36" role="img" aria-label="Ruler in flats of the head"><path class="tick" d="M${LEFT} 2H${RIGHT}"/>${ruler}</svg>` +
+      `<p class="x-name">flats of the head, ${motion(s.perFlat, view)} each</p></div>`,
+  );
+};
+
+export const lockErrorFigure: Widget = {
+  name: 'lock-error',
+  title: 'What the lock lets through',
+  threads: ['A', 'C'],
+  quantities: ['F', 'mu', 'g_k', 'r_k', 'kappa'],
+  choices: [],
+  draw,
+  says: (numbers, view) => {
+    const state = stateOf(numbers);
+    if (!state.ok) return state.reason;
+    const s = state.value;
+    const slack = s.crosses
+      ? `the gap of the key lets through ${motion(s.slack, view)}`
+      : 'the gap of the key is never crossed';
+    return `${s.A.designation} with ${s.C.designation} under ${show(s.F, { shown: 'force', digits: 3 }, view)}: on reversal the carried part swings ${angleText(s.error.swing)}; ${slack}, its wind-up ${motion(s.wind, view)}, together ${both(s, s.error.shift, view)} of ${motion(s.perFlat, view)}.`;
+  },
+  table: (numbers, view) => {
+    const state = stateOf(numbers);
+    if (!state.ok) return { head: [], rows: [] };
+    const s = state.value;
+    const row = (name: string, M: string, z: number) => [name, M, motion(z, view), flats(s, z)];
+    return {
+      head: ['cause', 'torque, anticlockwise is plus', 'motion of the tip', 'in flats'],
+      rows: [
+        row('wind-up turning clockwise', torque(s.clockwise), s.error.clockwise),
+        row('wind-up turning anticlockwise', torque(s.anticlockwise), s.error.anticlockwise),
+        row('gap of the key, side to side', '–', s.slack),
+        row('lost on reversal', '–', s.error.shift),
+      ],
+    };
+  },
+  outline: (numbers, view) => JSON.stringify([numbers.threads, numbers.values, view]),
+};

@@ -1,0 +1,144 @@
+/**
+ * Position against turns: the two large motions that almost cancel, and the small one they leave, which needs a scale of
+ * its own. The curves are drawn once for a pair; turning only moves the marks.
+ */
+import * as Plot from '@observablehq/plot';
+import type { Numbers } from '../../assembly/numbers.ts';
+import { pairOf } from '../../assembly/pair-of.ts';
+import { good, type Result, type Thread, type Unit } from '../../engine/index.ts';
+import { numeral, show, type UnitView, withSign } from '../../input/format.ts';
+import { chartSvg, numberAxis } from '../kit/plots/chart.ts';
+import { axisUnit, legendItem, perMillimetre } from '../kit/plots/frame.ts';
+import { px } from '../kit/svg.ts';
+import type { Widget } from '../kit/widget.ts';
+
+const REACH = 4;
+const WIDTH = 400;
+const HEIGHT = 250;
+
+interface State {
+  readonly A: Thread;
+  readonly C: Thread;
+  readonly n: number;
+  readonly Delta: number;
+}
+
+const stateOf = (numbers: Numbers): Result<State> => {
+  const pair = pairOf(numbers);
+  return pair.ok ? good({ ...pair.value, n: numbers.values.n ?? 0 }) : pair;
+};
+
+interface Curve {
+  readonly name: string;
+  readonly key: 'turned' | 'relative' | 'carried';
+  readonly slope: number;
+  readonly dash?: string;
+}
+
+const curves = (s: State): Curve[] => [
+  { name: 'carried on turned', key: 'relative', slope: s.C.h * s.C.L, dash: '2 4' },
+  { name: 'turned part', key: 'turned', slope: -s.A.h * s.A.L, dash: '8 4' },
+  { name: 'carried part', key: 'carried', slope: s.Delta },
+];
+
+const axes = (s: State, view: UnitView) => {
+  const all = Math.max(...curves(s).map((c) => Math.abs(c.slope))) * REACH;
+  const net = Math.max(Math.abs(s.Delta) * REACH, 1e-6);
+  return { wide: { reach: all, unit: axisUnit(all, view) }, near: { reach: net, unit: axisUnit(net, view) } };
+};
+
+const MARGIN = { top: 26, right: 14, bottom: 38, left: 56 };
+const x = (n: number) => MARGIN.left + ((n + REACH) / (2 * REACH)) * (WIDTH - MARGIN.left - MARGIN.right);
+const y = (z: number, reach: number) =>
+  MARGIN.top + ((1 - z / reach / 1.08) / 2) * (HEIGHT - MARGIN.top - MARGIN.bottom);
+
+const plotOf = (shown: readonly Curve[], { reach, unit }: { reach: number; unit: Unit }, title: string): string => {
+  const factor = perMillimetre(unit);
+  const limit = reach * factor * 1.08;
+  const ends = [-REACH, REACH];
+  return chartSvg({ width: WIDTH, height: HEIGHT, margin: MARGIN }, title, {
+    x: numberAxis(-REACH, REACH, 9),
+    y: numberAxis(-limit, limit, 5),
+    marks: [
+      Plot.gridY({ ticks: 5, className: 'grid' }),
+      Plot.ruleY([0], { className: 'zero' }),
+      ...shown.map((c) =>
+        Plot.line(
+          ends.map((n) => ({ n, z: n * c.slope * factor })),
+          {
+            x: 'n',
+            y: 'z',
+            className: `curve ${c.key}`,
+            ...(c.dash ? { strokeDasharray: c.dash } : {}),
+            strokeWidth: 2.4,
+          },
+        ),
+      ),
+    ],
+  });
+};
+
+const draw = (numbers: Numbers, view: UnitView): Result<string> => {
+  const state = stateOf(numbers);
+  if (!state.ok) return state;
+  const s = state.value;
+  const { wide, near } = axes(s, view);
+  const panel = (key: 'wide' | 'near', shown: readonly Curve[], axis: typeof wide, title: string) =>
+    `<div class="panel"><p class="panel-name">${title}, in ${axis.unit}</p><div class="plot-box">${plotOf(shown, axis, title)}` +
+    `<svg class="plot-marks" viewBox="0 0 ${WIDTH} ${HEIGHT}" aria-hidden="true"><path class="cursor-line" data-cursor="${key}" d="${cursorPath(s.n)}"/>${shown.map((c) => mark(key, c, s.n, axis.reach)).join('')}</svg></div>` +
+    `<p class="x-name">turns, clockwise</p></div>`;
+  const legend = curves(s)
+    .map((c) => legendItem(c.key, c.dash, c.name))
+    .join('');
+  return good(
+    `<ul class="legend">${legend}</ul>${panel('wide', curves(s), wide, 'All three motions')}${panel('near', curves(s).slice(2), near, 'The carried part alone')}`,
+  );
+};
+
+const cursorPath = (n: number): string => `M${px(x(clamp(n)))} ${MARGIN.top}V${HEIGHT - MARGIN.bottom}`;
+const clamp = (n: number): number => Math.max(-REACH, Math.min(REACH, n));
+const mark = (panel: string, c: Curve, n: number, reach: number): string =>
+  `<circle class="mark ${c.key}" data-mark="${panel}-${c.key}" r="5" cx="${px(x(clamp(n)))}" cy="${px(y(clamp(n) * c.slope, reach))}"/>`;
+
+export const motionPlot: Widget = {
+  name: 'motion-plot',
+  title: 'Position against turns',
+  threads: ['A', 'C'],
+  quantities: ['n'],
+  choices: [],
+  draw,
+  says: (numbers, view) => {
+    const state = stateOf(numbers);
+    if (!state.ok) return state.reason;
+    const { A, C, n, Delta } = state.value;
+    const motion = (z: number) => withSign(show(z, { shown: 'motion', digits: 4 }, view));
+    return `Three straight lines through nought: over ${REACH} turns the turned part reaches ${motion(-A.h * A.L * REACH)}, the carried part on it ${motion(C.h * C.L * REACH)}, and the carried part itself only ${motion(Delta * REACH)}; at ${show(n, { shown: 'turns' }, view)} it stands at ${motion(Delta * n)}.`;
+  },
+  table: (numbers, view) => {
+    const state = stateOf(numbers);
+    if (!state.ok) return { head: [], rows: [] };
+    const list = curves(state.value);
+    return {
+      head: ['turns, clockwise', ...list.map((c) => c.name)],
+      rows: Array.from({ length: 2 * REACH + 1 }, (_, i) => [
+        numeral(i - REACH),
+        ...list.map((c) => show((i - REACH) * c.slope, { shown: 'motion', digits: 4 }, view)),
+      ]),
+    };
+  },
+  outline: (numbers, view) => JSON.stringify([numbers.threads, view]),
+  update: (stage, numbers, view) => {
+    const state = stateOf(numbers);
+    if (!state.ok) return;
+    const s = state.value;
+    const both = axes(s, view);
+    for (const key of ['wide', 'near'] as const) {
+      stage.querySelector(`[data-cursor="${key}"]`)?.setAttribute('d', cursorPath(s.n));
+      for (const c of curves(s)) {
+        const dot = stage.querySelector(`[data-mark="${key}-${c.key}"]`);
+        dot?.setAttribute('cx', px(x(clamp(s.n))));
+        dot?.setAttribute('cy', px(y(clamp(s.n) * c.slope, both[key].reach)));
+      }
+    }
+  },
+};

@@ -1,0 +1,207 @@
+/**
+ * Five ways to one wanted motion within one height, drawn side by side to one scale, each with what it moves for the finest
+ * angle of the hand, how far it goes, what turns it, what gives, the room it takes and the reader’s own price.
+ */
+
+import type { Numbers } from '../../assembly/numbers.ts';
+import { good, listed, type Result } from '../../engine/index.ts';
+import { numeral, show, type UnitView } from '../../input/format.ts';
+import { type FixedFigure, readoutHtml } from '../kit/readout.ts';
+import { escapeText, px } from '../kit/svg.ts';
+import type { Widget } from '../kit/widget.ts';
+import { cutOff, drawingOf, type Frame, frameOf } from './drawing.ts';
+import { type WaysState, type WholeWay, waysState } from './state.ts';
+
+const motion = (v: number, view: UnitView) => show(v, { shown: 'motion', digits: 3 }, view);
+const size = (v: number, view: UnitView) => show(v, { shown: 'size', digits: 3 }, view);
+const torque = (v: number, view: UnitView) => show(v, { shown: 'N·mm', digits: 3 }, view);
+
+/**
+ * So much over the wish still counts as a step that was wanted: the finest angle of a hand, from which it follows, is known no better. A
+ * convention of this notebook.
+ */
+const HAND_BAND = 0.05;
+
+const priceText = ({ price }: WholeWay): string =>
+  price === undefined ? 'no price given' : Number.isInteger(price) ? numeral(price) : price.toFixed(2);
+
+const torqueText = (way: WholeWay, view: UnitView): string =>
+  way.torque.ok ? torque(way.torque.value, view) : 'can’t be turned';
+
+/** N/mm up to a million; the softest part is what to mend first. */
+const stiffnessText = (way: WholeWay): string =>
+  way.chain.ok ? `${numeral(way.chain.value.stiffness / 1000, 3)}\u00a0N/µm` : 'no figure';
+
+const giveText = (way: WholeWay, view: UnitView): string =>
+  way.give.ok && way.chain.ok ? `${motion(way.give.value, view)}, chiefly ${way.chain.value.softest}` : 'no figure';
+
+/** What it fails of the wanted motion, in the reader’s units; empty where it does all. */
+const failings = (way: WholeWay, { wanted }: WaysState, view: UnitView): string[] => {
+  const slack = 1 + 1e-9;
+  return [
+    ...(way.resolution > wanted.resolution * (1 + HAND_BAND) * slack
+      ? [`too coarse: ${motion(wanted.resolution, view)} was wanted`]
+      : []),
+    ...(way.stroke * slack < wanted.stroke ? [`too short: ${motion(wanted.stroke, view)} was wanted`] : []),
+    ...(way.height > wanted.height * slack ? [`too high: ${size(wanted.height, view)} is free`] : []),
+    ...(way.torque.ok ? [] : [way.torque.reason]),
+    ...(way.chain.ok ? [] : [way.chain.reason]),
+  ];
+};
+
+const doesAll = (way: WholeWay, { wanted }: WaysState): string =>
+  way.resolution > wanted.resolution * (1 + 1e-9)
+    ? `does all that is wanted, its step to within ${show(HAND_BAND, { shown: 'percent' }, 'metric')}`
+    : 'does all that is wanted';
+
+/** How it comes by its motion. */
+const made = (way: WholeWay, { shop, threads: { B, D, A, C } }: WaysState, view: UnitView): string => {
+  const steps = numeral(shop.driveLead / way.perTurn, 3);
+  switch (way.name) {
+    case 'plain screw':
+      return way.perTurn > B.L * (1 + 1e-9)
+        ? `a lead of ${size(way.perTurn, view)}, coarser than ${B.designation}`
+        : `${B.designation}, the finest to be had`;
+    case 'wedge':
+      return `1 in ${steps}, pushed by ${D.designation}`;
+    case 'lever':
+      return `arms 1 to ${steps}, on ${D.designation}`;
+    case 'squeezed balls':
+      return `${numeral(way.perTurn / shop.driveLead, 3)} per unit of spread, on ${D.designation}`;
+    case 'differential screw':
+      return `${A.designation} with ${C.designation}`;
+  }
+};
+
+const facts = (way: WholeWay, view: UnitView): FixedFigure[] => [
+  ['for the hand’s angle', motion(way.resolution, view)],
+  ['stroke', motion(way.stroke, view)],
+  ['effort', torqueText(way, view)],
+  ['stiffness, at most', stiffnessText(way)],
+  ['height', size(way.height, view)],
+  ['length across', way.length > 0 ? size(way.length, view) : 'its own width'],
+  ['price', priceText(way)],
+];
+
+const stood = (way: WholeWay, s: WaysState, frame: Frame): string =>
+  `<div class="stood" style="--w: ${px(frame.widths[s.ways.indexOf(way)] ?? 1)}">${drawingOf(way, s, frame)}` +
+  `<p class="line">${way.name}${cutOff(way, s, frame) ? ' <span class="cut-off">(larger than the picture: cut off)</span>' : ''}</p></div>`;
+
+const card = (way: WholeWay, s: WaysState, view: UnitView): string => {
+  const fails = failings(way, s, view);
+  return (
+    `<section class="way-card" data-way="${way.name}"><p class="way-name">${way.name}</p>` +
+    `<p class="made">${escapeText(made(way, s, view))}</p>` +
+    readoutHtml(facts(way, view)) +
+    (fails.length === 0
+      ? `<p class="does">✓ ${doesAll(way, s)}</p>`
+      : fails.map((f) => `<p class="fails">✗ ${escapeText(f)}</p>`).join('')) +
+    `</section>`
+  );
+};
+
+const key = (role: string, words: string): string =>
+  `<li><svg class="swatch" viewBox="0 0 26 14" aria-hidden="true"><rect class="part ${role}"${role === 'base' ? ' fill="url(#other-ways-base)"' : ''} x="1" y="1" width="24" height="12"/></svg>${words}</li>`;
+
+const draw = (numbers: Numbers, view: UnitView): Result<string> => {
+  const state = waysState(numbers);
+  if (!state.ok) return state;
+  const s = state.value;
+  const frame = frameOf(s);
+  const together = frame.widths.reduce((a, b) => a + b, 0);
+  const row = Math.max(...frame.widths, together / 2);
+  const roof = `height allowed: ${size(s.wanted.height, view)}${s.wanted.height > frame.high ? ', above the picture' : ''}`;
+  return good(
+    `<svg class="hatches" width="0" height="0" aria-hidden="true"><defs><pattern id="other-ways-base" width="7" height="7" patternUnits="userSpaceOnUse" patternTransform="rotate(45)"><path class="hatch" d="M0 0V7"/></pattern></defs></svg>` +
+      `<ul class="legend">${key('turned', 'turned or driven')}${key('carried', 'moves the tip')}${key('base', 'fixed (hatched)')}` +
+      `<li><svg class="swatch" viewBox="0 0 26 14" aria-hidden="true"><path class="tip" d="M7 12l6 -9l6 9z"/></svg>tip</li>` +
+      `<li><svg class="swatch" viewBox="0 0 26 14" aria-hidden="true"><path class="roof" d="M0 7H26"/></svg>${roof}</li>` +
+      `<li><svg class="swatch" viewBox="0 0 26 14" aria-hidden="true"><path class="measure" d="M3 3v8m0 -4h20m0 -4v8"/></svg>${size(10, view)}</li></ul>` +
+      `<div class="line-up" style="--all: ${px(together)}; --row: ${px(row)}">${s.ways.map((way) => stood(way, s, frame)).join('')}</div>` +
+      `<div class="five-ways">${s.ways.map((way) => card(way, s, view)).join('')}</div>`,
+  );
+};
+
+const least = (ways: readonly WholeWay[], of: (way: WholeWay) => number | undefined): WholeWay | undefined =>
+  ways.reduce<WholeWay | undefined>((best, way) => {
+    const value = of(way);
+    const sofar = best === undefined ? undefined : of(best);
+    return value !== undefined && (sofar === undefined || value < sofar) ? way : best;
+  }, undefined);
+
+const turnedBy = (way: WholeWay) => (way.torque.ok ? way.torque.value : undefined);
+const givesBy = (way: WholeWay) => (way.give.ok ? way.give.value : undefined);
+
+const says = (numbers: Numbers, view: UnitView): string => {
+  const state = waysState(numbers);
+  if (!state.ok) return state.reason;
+  const s = state.value;
+  const able = s.ways.filter((way) => failings(way, s, view).length === 0);
+  const asked = `${show(s.wanted.resolution, { shown: 'motion' }, view)} for ${show(s.wanted.hand, { shown: 'degrees' }, view)} of the hand and ${show(s.wanted.stroke, { shown: 'motion' }, view)} of stroke within ${show(s.wanted.height, { shown: 'size' }, view)} of height`;
+  const unpriced = s.ways.filter((way) => way.price === undefined).map((way) => way.name);
+  const missing =
+    unpriced.length === 0
+      ? ''
+      : ` No price is given for ${unpriced.length === s.ways.length ? 'any of them' : listed(unpriced.map((n) => `the ${n}`))}; the rest stands.`;
+  if (able.length === 0) return `None of the five gives ${asked}.${missing}`;
+  const [light, stiff, low, cheap] = [
+    least(able, turnedBy),
+    least(able, givesBy),
+    least(able, (w) => w.height),
+    least(able, (w) => w.price),
+  ];
+  const best = [
+    light ? `lightest to turn is the ${light.name} with ${torqueText(light, view)}` : '',
+    stiff ? `stiffest the ${stiff.name}` : '',
+    low ? `lowest the ${low.name} with ${size(low.height, view)}` : '',
+    cheap ? `cheapest of those priced the ${cheap.name} at ${priceText(cheap)}` : '',
+  ].filter((part) => part !== '');
+  return able.length === 1
+    ? `Of the five, only the ${able[0]?.name} gives ${asked}.${missing}`
+    : `${asked[0]?.toUpperCase()}${asked.slice(1)}: the ${listed(able.map((w) => w.name))} do it; ${best.join(', ')}.${missing}`;
+};
+
+export const otherWays: Widget = {
+  name: 'other-ways',
+  title: 'Five ways to the same motion, to one scale',
+  threads: ['thread', 'B', 'A', 'C'],
+  quantities: ['s_h', 'theta_h', 'S_w', 'H_w', 'F', 'mu', 't_b', 'b_l', 'R_t'],
+  choices: [],
+  texts: ['prices'],
+  draw,
+  says,
+  table: (numbers, view) => {
+    const state = waysState(numbers);
+    if (!state.ok) return { head: [], rows: [] };
+    const s = state.value;
+    return {
+      head: [
+        'way',
+        'a turn',
+        'for the hand’s angle',
+        'stroke',
+        'effort',
+        'stiffness, at most',
+        'gives under the load',
+        'height',
+        'length across',
+        'price',
+        'verdict',
+      ],
+      rows: s.ways.map((way) => [
+        way.name,
+        motion(way.perTurn, view),
+        motion(way.resolution, view),
+        motion(way.stroke, view),
+        torqueText(way, view),
+        stiffnessText(way),
+        giveText(way, view),
+        size(way.height, view),
+        way.length > 0 ? size(way.length, view) : 'its own width',
+        priceText(way),
+        failings(way, s, view).join('; ') || doesAll(way, s),
+      ]),
+    };
+  },
+  outline: (numbers, view) => JSON.stringify([numbers.threads, numbers.values, numbers.texts?.prices, view]),
+};

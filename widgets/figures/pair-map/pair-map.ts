@@ -1,0 +1,243 @@
+/**
+ * Finding a pair: the map of all pairs, and under it the list of those that pass, each with a maker's judgement and a link that opens it in the
+ * figures of the second chapter.
+ */
+
+import type { Numbers } from '../../assembly/numbers.ts';
+import { fractionText, good, listed, type PairRow, type Result } from '../../engine/index.ts';
+import { grouped, numeral, show, type UnitView } from '../../input/format.ts';
+import { escapeText, px } from '../kit/svg.ts';
+import type { Bench, Widget } from '../kit/widget.ts';
+import { type Asked, ask } from './ask.ts';
+import { nothingText } from './gives-way.ts';
+import {
+  AGAINST,
+  type Against,
+  type Frame,
+  ground,
+  HEIGHT,
+  hitDots,
+  motionAt,
+  placeOf,
+  scaffold,
+  WIDTH,
+  wishMark,
+} from './map.ts';
+import { motion, named, off, percent } from './words.ts';
+
+const LISTED = 12;
+const TABLED = 200;
+
+const againstOf = (numbers: Numbers): Against => AGAINST.find((a) => a === numbers.choices.against) ?? 'gain';
+
+const size = (x: number, view: UnitView): string => show(x, { shown: 'size', digits: 3 }, view);
+
+const openIn = (p: PairRow, view: UnitView): string => {
+  const query = new URLSearchParams({
+    'foot.A': p.A.designation,
+    'foot.C': p.C.designation,
+    'foot.arrangement': p.arrangement,
+    ...(view === 'metric' ? {} : { units: view }),
+  });
+  return `two-screws.html?${query}#see-it-move`;
+};
+
+const wallText = (p: PairRow, least: number, view: UnitView): string => {
+  if (p.wall === undefined || !(p.wall.limit > 0)) return 'does not nest';
+  return `${size(p.wall.limit, view)}${p.wall.limit < least ? ', too thin' : ''}`;
+};
+
+const place = (p: PairRow, frame: Frame): readonly [number, number] =>
+  placeOf(frame, {
+    motion: Math.abs(p.Delta),
+    gain: p.gain,
+    stroke: p.stroke,
+    size: p.size,
+    shorter: Math.min(p.A.L, p.C.L),
+    longer: Math.max(p.A.L, p.C.L),
+  });
+
+const listRow = (p: PairRow, rank: number, frame: Frame, { wish }: Asked, view: UnitView): string => {
+  const [x, y] = place(p, frame);
+  const cells: readonly string[] = [
+    motion(Math.abs(p.Delta), view),
+    `${fractionText(p.net).replace('−', '')} mm`,
+    ...(wish.dividers.length > 1 ? [`${motion(p.step, view)} at ${p.k}`] : []),
+    off(p.off),
+    numeral(p.gain, 3),
+    motion(p.stroke, view),
+    wallText(p, wish.leastWall, view),
+  ];
+  return (
+    `<tr data-row="${rank}" data-at="${px(x)} ${px(y)}"><th scope="row"><a data-key="pair-${rank}" href="${escapeText(openIn(p, view))}" title="Open in the figures">${escapeText(p.A.designation)} <span class="with">with</span> ${escapeText(p.C.designation)}</a></th>` +
+    `${cells.map((c) => `<td>${escapeText(c)}</td>`).join('')}<td class="verdict-cell"><strong>${p.verdict.grade}</strong>${p.verdict.remarks.length > 0 ? `: ${escapeText(p.verdict.remarks.join('; '))}` : ''}</td></tr>`
+  );
+};
+
+const headOf = ({ wish }: Asked): readonly string[] => [
+  'pair, A with C',
+  'a turn',
+  'exactly',
+  ...(wish.dividers.length > 1 ? ['a step, at steps in a turn'] : []),
+  'off the wish',
+  'gain',
+  'stroke',
+  'wall if nested',
+  'judgement',
+];
+
+const list = (rows: readonly PairRow[], frame: Frame, asked: Asked, view: UnitView, caption: string): string =>
+  `<div class="table-scroll pair-list" tabindex="0" role="group" aria-label="${escapeText(caption)}"><table><caption>${escapeText(caption)}</caption><thead><tr>${headOf(
+    asked,
+  )
+    .map((h) => `<th scope="col">${h}</th>`)
+    .join(
+      '',
+    )}</tr></thead><tbody>${rows.map((p, i) => listRow(p, i, frame, asked, view)).join('')}</tbody></table></div>`;
+
+/** The pairs to list: those that pass, or the nearest of each kind. */
+const rowsOf = ({ answer }: Asked): readonly PairRow[] => {
+  if (answer.kind === 'found') return answer.rows;
+  const nearest = [answer.nearest, ...answer.ways.map((way) => way.row), answer.anyStroke];
+  const seen = new Set<string>();
+  return nearest.flatMap((p) => {
+    if (p === undefined || seen.has(named(p))) return [];
+    seen.add(named(p));
+    return [p];
+  });
+};
+
+const draw = (numbers: Numbers, view: UnitView): Result<string> => {
+  const read = ask(numbers, LISTED);
+  if (!read.ok) return read;
+  const asked = read.value;
+  const against = againstOf(numbers);
+  const { frame, svg } = ground(asked, against);
+  const { answer } = asked;
+  const rows = rowsOf(asked);
+  const first = rows[0];
+  const [x, y] = first ? place(first, frame) : [0, 0];
+  const ring = first ? `<circle class="ring" data-ring r="9" cx="${px(x)}" cy="${px(y)}"/>` : '';
+  const caption =
+    answer.kind === 'found'
+      ? `${grouped(answer.hits.length)} of ${grouped(answer.pairs)} pairs pass${answer.hits.length > rows.length ? `; the first ${rows.length}` : ''}`
+      : `No pair passes. The nearest${rows.length > 1 ? ', and what each misses' : ' one outside'}`;
+  return good(
+    `<div class="map-box" tabindex="0" role="group" aria-label="Map of every pair"><svg class="map" viewBox="0 0 ${WIDTH} ${HEIGHT}" role="img" aria-label="Map of every pair of threads: ${against === 'the two leads' ? 'shorter lead against longer lead' : `${against} against motion per turn`}, with lines of equal motion">` +
+      `${scaffold(frame, view)}${svg}${wishMark(asked, frame, view)}${hitDots(asked, frame)}${ring}</svg></div>` +
+      `<ul class="legend map-key"><li><svg viewBox="0 0 34 10" aria-hidden="true"><path class="grain g0" d="M6 5h0"/><path class="grain g1" d="M15 5h0"/><path class="grain g2" d="M26 5h0"/></svg>one to many pairs</li><li><svg viewBox="0 0 14 10" aria-hidden="true"><path class="hit" d="M7 5h0"/></svg>passes</li><li><svg viewBox="0 0 20 20" aria-hidden="true"><circle class="ring" cx="10" cy="10" r="8"/></svg>first in the list, or the row you point at</li></ul>` +
+      `${list(rows, frame, asked, view, caption)}`,
+  );
+};
+
+const says = (numbers: Numbers, view: UnitView): string => {
+  const read = ask(numbers, 1);
+  if (!read.ok) return read.reason;
+  const { answer, wish, aTurn } = read.value;
+  if (answer.kind === 'nothing') return nothingText(read.value, view);
+  const [best] = answer.rows;
+  if (best === undefined) return '';
+  const several = wish.dividers.length > 1;
+  const wanted = several
+    ? `${motion(wish.motion, view)} a step with ${listed(wish.dividers.map((k) => `${k}`))} steps in a turn`
+    : `${motion(aTurn, view)} a turn`;
+  const step = several ? `, ${motion(best.step, view)} a step at ${best.k} in a turn` : '';
+  return `${grouped(answer.hits.length)} of ${grouped(answer.pairs)} pairs pass within ${numeral(100 * wish.band)} % of ${wanted}; first in the list is ${named(best)}, ${motion(Math.abs(best.Delta), view)} a turn${step} (${off(best.off)}), gain ${numeral(best.gain, 3)}, ${best.verdict.grade}.`;
+};
+
+export const pairMap: Widget = {
+  name: 'pair-map',
+  title: 'Map of all pairs',
+  threads: [],
+  quantities: ['s_w', 'k', 'q_w', 't_l', 'd_least', 'd_most', 'q_X', 'S_w', 'F', 'sigma_a'],
+  choices: ['hands', 'fitted', 'drawer', 'against', 'order'],
+  texts: ['dividers', 'taps', 'series'],
+  draw,
+  says,
+  table: (numbers, view) => {
+    const read = ask(numbers, TABLED);
+    if (!read.ok) return { head: [], rows: [] };
+    const { dividers } = read.value.wish;
+    const whole = dividers.every((k) => k === 1);
+    const several = dividers.length > 1;
+    return {
+      head: [
+        'thread A',
+        'thread C',
+        'shown',
+        'net lead',
+        'exactly, mm',
+        ...(whole ? [] : ['per step']),
+        ...(several ? ['steps in a turn'] : []),
+        'off the wish',
+        'gain',
+        'stroke',
+        'larger diameter',
+        'wall, basic',
+        'wall, at the limits',
+        'core carries',
+        'pitches rounded to 0.001 mm first',
+        'error of that',
+        'judgement',
+      ],
+      rows: rowsOf(read.value).map((p) => [
+        p.A.designation,
+        p.C.designation,
+        p.arrangement,
+        motion(p.Delta, view),
+        fractionText(p.net),
+        ...(whole ? [] : [motion(p.step, view)]),
+        ...(several ? [`${p.k}`] : []),
+        off(p.off),
+        numeral(p.gain, 4),
+        motion(p.stroke, view),
+        size(p.size, view),
+        p.wall === undefined ? '' : size(p.wall.basic, view),
+        p.wall === undefined ? '' : size(p.wall.limit, view),
+        show(p.carries, { shown: 'force', digits: 3 }, view),
+        motion(p.roundedFirst.Delta, view),
+        percent(p.roundedFirst.error ?? 0),
+        `${p.verdict.grade}${p.verdict.remarks.length > 0 ? `: ${p.verdict.remarks.join('; ')}` : ''}`,
+      ]),
+    };
+  },
+  outline: (numbers, view) => JSON.stringify([numbers, view]),
+  wake: (stage: HTMLElement, bench: Bench) => {
+    const point = (row: Element | null | undefined) => {
+      const [x, y] = row?.getAttribute('data-at')?.split(' ') ?? [];
+      if (x === undefined || y === undefined) return;
+      const ring = stage.querySelector('[data-ring]');
+      ring?.setAttribute('cx', x);
+      ring?.setAttribute('cy', y);
+    };
+    const rowAt = (event: Event) => (event.target instanceof Element ? event.target.closest('[data-row]') : null);
+    stage.addEventListener('pointerover', (event) => point(rowAt(event)));
+    stage.addEventListener('focusin', (event) => point(rowAt(event)));
+
+    let dragged = false;
+    const follow = (event: PointerEvent) => {
+      const svg = stage.querySelector('.map');
+      const read = ask(bench.numbers(), 1);
+      if (!svg || !read.ok) return;
+      const box = svg.getBoundingClientRect();
+      const { frame } = ground(read.value, againstOf(bench.numbers()));
+      const at = motionAt(frame, ((event.clientX - box.left) / box.width) * WIDTH);
+      // Three digits: what a finger can point at.
+      bench.set('s_w', Number((at / read.value.k).toPrecision(3)));
+    };
+    stage.addEventListener('pointerdown', (event) => {
+      if (event.button !== 0 || !(event.target instanceof Element && event.target.closest('[data-wish]'))) return;
+      event.preventDefault();
+      stage.setPointerCapture(event.pointerId);
+      dragged = true;
+    });
+    stage.addEventListener('pointermove', (event) => {
+      if (dragged) follow(event);
+    });
+    const drop = () => {
+      dragged = false;
+    };
+    stage.addEventListener('pointerup', drop);
+    stage.addEventListener('pointercancel', drop);
+  },
+};

@@ -1,0 +1,354 @@
+/**
+ * A simulated build: screws and nuts drawn from their tolerance zones and put together at random, and what play the
+ * assemblies have. A small sample is drawn with the picture; the whole batch when the reader starts it.
+ */
+import * as Plot from '@observablehq/plot';
+import type { Numbers } from '../../assembly/numbers.ts';
+import { pairOf } from '../../assembly/pair-of.ts';
+import {
+  type BatchLaw,
+  bad,
+  fitOfThread,
+  good,
+  type Millimetres,
+  mm,
+  type PitchZones,
+  type PlayBatch,
+  type PlayBatchSettings,
+  type PlayFigures,
+  plain,
+  playBatch,
+  playBatchRun,
+  type Result,
+  stepsLost,
+  type Thread,
+  type ThreadFit,
+  turnsLost,
+} from '../../engine/index.ts';
+import { grouped, numeral, show, type UnitView } from '../../input/format.ts';
+import { chartSvg, numberAxis } from '../kit/plots/chart.ts';
+import { axisUnit, perMillimetre } from '../kit/plots/frame.ts';
+import { roundTicks } from '../kit/ticks.ts';
+import type { Widget } from '../kit/widget.ts';
+import { startBatch } from './run-batch.ts';
+
+/** Drawn with the picture, in a few milliseconds. */
+export const SAMPLE = 20_000;
+
+export interface Asked {
+  readonly settings: PlayBatchSettings;
+  readonly Delta: Millimetres;
+  readonly k: number;
+  readonly classes: string;
+}
+
+const zonesOf = ({ screw, nut }: ThreadFit): PitchZones => ({
+  d2min: screw.pitch.min,
+  d2max: screw.pitch.max,
+  D2min: nut.pitch.min,
+  D2max: nut.pitch.max,
+});
+
+/** What the reader's numbers ask for, or why it can't be done. */
+export const askedBy = (numbers: Numbers): Result<Asked> => {
+  const pair = pairOf(numbers);
+  if (!pair.ok) return pair;
+  const { A, C, Delta } = pair.value;
+  const fitA = fitOfThread(A);
+  if (!fitA.ok) return fitA;
+  const fitC = fitOfThread(C);
+  if (!fitC.ok) return fitC;
+  if (Delta === 0)
+    return bad('The two leads are equal, so no number of turns takes up the play: choose threads whose leads differ.');
+  const { n_a = SAMPLE, n_s = 1, C_p = 1, k = 6 } = numbers.values;
+  const settings = {
+    threads: [zonesOf(fitA.value), zonesOf(fitC.value)],
+    count: n_a,
+    seed: n_s,
+    law: lawOf(numbers.choices.law ?? 'uniform', C_p),
+    bars: 60,
+  };
+  // The run is only made ready here, so that its refusal is known before anything is drawn.
+  const ready = playBatchRun(settings);
+  if (!ready.ok) return ready;
+  const named = (thread: Thread, { classes, assumed }: ThreadFit) =>
+    assumed ? `${thread.designation} as ${classes}` : thread.designation;
+  const classes = `${named(A, fitA.value)} with ${named(C, fitC.value)}`;
+  return good({ settings, Delta, k, classes });
+};
+
+const lawOf = (law: string, Cp: number): BatchLaw =>
+  law === 'uniform' ? { kind: 'uniform' } : { kind: 'normal', Cp, clipped: law === 'normal, gauged' };
+
+/** Batches drawn whole on this page, by their settings; the last few. */
+const finished = new Map<string, PlayBatch>();
+const KEPT = 6;
+const keyOf = (settings: PlayBatchSettings): string => JSON.stringify(settings);
+
+let sampled: { key: string; batch: Result<PlayBatch> } | undefined;
+
+/** The whole batch where it has been drawn, else a sample of it. */
+const batchFor = ({ settings }: Asked): Result<PlayBatch> => {
+  const key = keyOf(settings);
+  const whole = finished.get(key);
+  if (whole) return good(whole);
+  if (sampled?.key !== key)
+    sampled = { key, batch: playBatch({ ...settings, count: Math.min(SAMPLE, settings.count) }) };
+  return sampled.batch;
+};
+
+interface State {
+  readonly asked: Asked;
+  readonly batch: PlayBatch;
+  readonly drawn: PlayFigures;
+}
+
+const stateOf = (numbers: Numbers): Result<State> => {
+  const asked = askedBy(numbers);
+  if (!asked.ok) return asked;
+  const batch = batchFor(asked.value);
+  if (!batch.ok) return batch;
+  const { drawn } = batch.value;
+  return drawn
+    ? good({ asked: asked.value, batch: batch.value, drawn })
+    : bad('Nothing drawn goes together: every screw met a nut smaller than itself. Choose classes with more room.');
+};
+
+/** Play as turns and steps lost; two threads' play summed goes in as one. */
+const inTurns = (play: number, { Delta, k }: Asked): { turns: number; steps: number } => {
+  const lost = turnsLost.of({ j_A: mm(play), j_C: mm(0), Delta });
+  const steps = lost.ok ? stepsLost.of({ n_j: lost.value.n_j, k: plain(k) }) : lost;
+  return {
+    turns: lost.ok ? lost.value.n_j : Number.NaN,
+    steps: steps.ok ? steps.value.m_j : Number.NaN,
+  };
+};
+
+const quantile = (drawn: PlayFigures, share: number): number =>
+  drawn.quantiles.find((q) => q.share === share)?.play ?? drawn.mean;
+
+const WIDTH = 640;
+const HEIGHT = 300;
+const MARGIN = { top: 44, right: 16, bottom: 36, left: 62 };
+
+const picture = (s: State, view: UnitView): string => {
+  const { from, to, counts } = s.drawn.histogram;
+  const factor = perMillimetre(axisUnit(to, view));
+  // Zones of no width still need some paper.
+  const [low, high] = to > from ? [from, to] : [from * 0.99, to * 1.01 + 1e-6];
+  const share = (c: number) => (100 * c) / s.batch.together;
+  const tallest = Math.max(...[...counts].map(share));
+  const bar = (high - low) / counts.length;
+  const bars = [...counts].map((c, i) => ({
+    x1: (low + i * bar) * factor,
+    x2: (low + (i + 1) * bar) * factor,
+    y: share(c),
+  }));
+  const perTurn = Math.abs(s.asked.Delta) * factor;
+  const turnsAt = roundTicks((low * factor) / perTurn, (high * factor) / perTurn, 6).map((t) => t * perTurn);
+  const [q5, q50, q95] = [0.05, 0.5, 0.95].map((p) => quantile(s.drawn, p) * factor) as [number, number, number];
+  return chartSvg({ width: WIDTH, height: HEIGHT, margin: MARGIN }, 'How the play of the assemblies is spread', {
+    x: { domain: [low * factor, high * factor], label: null },
+    y: { ...numberAxis(0, tallest * 1.3, 4), tickFormat: (v: number) => `${numeral(v)} %` },
+    marks: [
+      Plot.gridY({ ticks: 4, className: 'grid' }),
+      Plot.rectY([{ x1: q5, x2: q95, y: tallest * 1.3 }], { x1: 'x1', x2: 'x2', y: 'y', className: 'spread' }),
+      Plot.rectY(bars, { x1: 'x1', x2: 'x2', y: 'y', className: 'bars', insetLeft: 0.5, insetRight: 0.5 }),
+      Plot.axisX({ ticks: 7, tickSize: 4, label: null, tickFormat: (v: number) => numeral(v) }),
+      Plot.axisX(turnsAt, {
+        anchor: 'top',
+        tickSize: 4,
+        label: null,
+        tickFormat: (v: number) => numeral(v / perTurn, v === 0 ? undefined : 4).replace(/\.?0+$/, ''),
+      }),
+      Plot.ruleY([0], { className: 'zero' }),
+      Plot.ruleX([q5, q95], { className: 'edge', strokeDasharray: '5 4' }),
+      Plot.ruleX([q50], { className: 'median' }),
+      // Three rows' worth of words in two, so that a narrow spread does not set them on top of each other.
+      Plot.text([{ x: q5, text: '5 %' }], {
+        x: 'x',
+        text: 'text',
+        frameAnchor: 'top',
+        dy: 5,
+        dx: -5,
+        textAnchor: 'end',
+        className: 'edge-name',
+      }),
+      Plot.text([{ x: q95, text: '95 %' }], {
+        x: 'x',
+        text: 'text',
+        frameAnchor: 'top',
+        dy: 5,
+        dx: 5,
+        textAnchor: 'start',
+        className: 'edge-name',
+      }),
+      Plot.text([{ x: q50, text: 'median' }], {
+        x: 'x',
+        text: 'text',
+        frameAnchor: 'top',
+        dy: 28,
+        dx: 5,
+        textAnchor: 'start',
+        className: 'edge-name',
+      }),
+    ],
+  });
+};
+
+const rowsOf = (s: State, view: UnitView): string[][] => {
+  const row = (name: string, play: number): string[] => {
+    const { turns, steps } = inTurns(play, s.asked);
+    return [name, show(play, { shown: 'motion', digits: 4 }, view), numeral(steps, 3), numeral(turns, 3)];
+  };
+  return [
+    row('least that the limits allow', s.batch.limits.least),
+    row('5 %', quantile(s.drawn, 0.05)),
+    row('median', quantile(s.drawn, 0.5)),
+    row('95 %', quantile(s.drawn, 0.95)),
+    row('most that the limits allow', s.batch.limits.most),
+  ];
+};
+const headOf = (s: State): string[] => ['of the batch', 'play', s.asked.k === 6 ? 'flats' : 'steps', 'turns'];
+
+const resultTable = (s: State, view: UnitView): string =>
+  `<table class="batch-result"><thead><tr>${headOf(s)
+    .map((h) => `<th scope="col">${h}</th>`)
+    .join('')}</tr></thead><tbody>${rowsOf(s, view)
+    .map(([name, ...cells]) => `<tr><th scope="row">${name}</th>${cells.map((c) => `<td>${c}</td>`).join('')}</tr>`)
+    .join('')}</tbody></table>`;
+
+const drawnWords = (s: State): string =>
+  s.batch.count === s.asked.settings.count
+    ? `${grouped(s.batch.count)} assemblies drawn`
+    : `A first sample of ${grouped(s.batch.count)}; the batch of ${grouped(s.asked.settings.count)} has not been drawn yet`;
+
+const runs = new WeakMap<HTMLElement, { readonly key: string; readonly stop: () => void }>();
+
+/** Shows start or stop and progress, as the stage's run stands. */
+const showControls = (stage: HTMLElement, share: number | undefined, words?: string): void => {
+  const part = <E extends HTMLElement>(name: string) => stage.querySelector<E>(`[data-batch="${name}"]`);
+  const [controls, start, stop] = [part('controls'), part('start'), part('stop')];
+  const bar = part<HTMLProgressElement>('progress');
+  if (controls) controls.hidden = false;
+  const running = share !== undefined;
+  const held = document.activeElement === start || document.activeElement === stop;
+  if (start) start.hidden = running;
+  if (stop) stop.hidden = !running;
+  // Whoever pressed one button finds the other under the same finger.
+  if (held) (running ? stop : start)?.focus();
+  if (bar) {
+    bar.hidden = !running;
+    bar.value = share ?? 0;
+    bar.setAttribute('aria-valuetext', `${Math.round(100 * (share ?? 0))} %`);
+  }
+  const told = part('told');
+  if (told && words !== undefined && told.textContent !== words) told.textContent = words;
+};
+
+export const playBatchFigure: Widget = {
+  name: 'play-batch',
+  title: 'Play of a batch of assemblies',
+  threads: ['A', 'C'],
+  quantities: ['n_a', 'C_p', 'n_s', 'k'],
+  choices: ['law'],
+  draw: (numbers, view) => {
+    const state = stateOf(numbers);
+    if (!state.ok) return state;
+    const s = state.value;
+    const unit = axisUnit(s.drawn.histogram.to, view);
+    return good(
+      `<p class="panel-name" data-batch="drawn">${drawnWords(s)}. Above, the play in turns; below, in ${unit}; bars, share of the assemblies</p>` +
+        `<div class="plot-box">${picture(s, view)}</div>` +
+        `<div class="batch-controls" data-batch="controls" hidden><button type="button" data-batch="start" data-key="start">Draw ${grouped(s.asked.settings.count)}</button><button type="button" data-batch="stop" data-key="stop" hidden>Stop</button><progress data-batch="progress" max="1" value="0" aria-label="Assemblies drawn" hidden></progress><p data-batch="told" role="status"></p></div>` +
+        resultTable(s, view),
+    );
+  },
+  says: (numbers, view) => {
+    const state = stateOf(numbers);
+    if (!state.ok) return state.reason;
+    const s = state.value;
+    const motion = (z: number) => show(z, { shown: 'motion', digits: 3 }, view);
+    const [low, middle, high] = [0.05, 0.5, 0.95].map((p) => quantile(s.drawn, p)) as [number, number, number];
+    const turned = (z: number) => numeral(inTurns(z, s.asked).turns, 3);
+    const left = s.batch.interfering;
+    const apart = left === 0 ? '' : ` ${grouped(left)} of them do not go together, for interference, and are left out.`;
+    return `${s.asked.classes}. ${drawnWords(s)}: half of the assemblies have less play than ${motion(middle)}, which is ${turned(middle)} turns, and nine in ten lie between ${motion(low)} and ${motion(high)}, ${turned(low)} to ${turned(high)} turns.${apart}`;
+  },
+  table: (numbers, view) => {
+    const state = stateOf(numbers);
+    if (!state.ok) return { head: [], rows: [] };
+    const s = state.value;
+    const { from, to, counts } = s.drawn.histogram;
+    const bar = (to - from) / counts.length;
+    const motion = (z: number) => show(z, { shown: 'motion', digits: 4 }, view);
+    return {
+      head: ['play', 'up to, or in steps', 'assemblies, or turns'],
+      rows: [
+        ...rowsOf(s, view).map(([name, play, steps, turned]) => [
+          `${name}: ${play}`,
+          `${steps} steps`,
+          `${turned} turns`,
+        ]),
+        ...[...counts].map((c, i) => [motion(from + i * bar), motion(from + (i + 1) * bar), String(c)]),
+      ],
+    };
+  },
+  outline: (numbers, view) => {
+    const asked = askedBy(numbers);
+    return asked.ok
+      ? JSON.stringify([asked.value, finished.has(keyOf(asked.value.settings)), view])
+      : `${asked.reason}`;
+  },
+  wake: (stage, bench) => {
+    const stopRun = () => {
+      runs.get(stage)?.stop();
+      runs.delete(stage);
+    };
+    stage.addEventListener('click', (event) => {
+      const button = event.target instanceof Element ? event.target.closest<HTMLElement>('[data-batch]') : null;
+      if (button?.dataset.batch === 'stop') {
+        stopRun();
+        showControls(stage, undefined, 'Stopped; the sample stays.');
+      }
+      if (button?.dataset.batch !== 'start') return;
+      const asked = askedBy(bench.numbers());
+      if (!asked.ok) return;
+      stopRun();
+      const key = keyOf(asked.value.settings);
+      const begun = performance.now();
+      showControls(stage, 0, '');
+      const stop = startBatch(asked.value.settings, {
+        progress: (share) => showControls(stage, share),
+        refused: (reason) => {
+          runs.delete(stage);
+          showControls(stage, undefined, reason);
+        },
+        done: (batch, where) => {
+          runs.delete(stage);
+          finished.delete(key);
+          finished.set(key, batch);
+          for (const old of [...finished.keys()].slice(0, -KEPT)) finished.delete(old);
+          bench.redraw();
+          showControls(
+            stage,
+            undefined,
+            `Drawn in ${numeral((performance.now() - begun) / 1000, 2)} s, ${where === 'worker' ? 'beside the page' : 'in slices on the page'}.`,
+          );
+        },
+      });
+      runs.set(stage, { key, stop });
+    });
+  },
+  update: (stage, numbers) => {
+    const run = runs.get(stage);
+    const asked = askedBy(numbers);
+    if (run && (!asked.ok || keyOf(asked.value.settings) !== run.key)) {
+      run.stop();
+      runs.delete(stage);
+      showControls(stage, undefined, 'Stopped, since the numbers changed.');
+    } else showControls(stage, run ? (stage.querySelector('progress')?.value ?? 0) : undefined);
+  },
+};
+
+export { lendWorkerScript } from './run-batch.ts';

@@ -1,0 +1,207 @@
+/**
+ * One screw: the helix on its cylinder and, beside it at the same scale, the helix unrolled to a ramp. Base of the ramp is
+ * once round the pitch diameter, its height the lead. A point walks both as the screw is turned.
+ */
+
+import type { Numbers } from '../../assembly/numbers.ts';
+import {
+  advance,
+  bad,
+  diameters,
+  good,
+  leadAngle,
+  onceRound,
+  plain,
+  type Result,
+  rad,
+  type Thread,
+  turns,
+  turnsFromAngle,
+} from '../../engine/index.ts';
+import { numeral, show, type UnitView, withSign } from '../../input/format.ts';
+import { knobSvg, updateKnob, wakeKnob } from '../kit/knob.ts';
+import { type LiveFigure, readoutHtml, updateReadout } from '../kit/readout.ts';
+import { type Point, polyline, px } from '../kit/svg.ts';
+import { crestLines, opposite, threadEdge } from '../kit/thread-outline.ts';
+import type { Widget } from '../kit/widget.ts';
+
+const WIDTH = 640;
+const HEIGHT = 250;
+const STEPS = 12;
+
+interface State {
+  readonly thread: Thread;
+  readonly theta: number;
+  readonly n: number;
+  readonly z: number;
+  readonly d2: number;
+  readonly round: number;
+  readonly lambda: number;
+}
+
+const stateOf = (numbers: Numbers): Result<State> => {
+  const { thread } = numbers.threads;
+  if (!thread) return bad('The ramp needs a thread.');
+  const theta = numbers.values.theta ?? 0;
+  const n = turnsFromAngle.of({ theta: rad(theta) });
+  if (!n.ok) return n;
+  const z = advance.of({ h: plain(thread.h), L: thread.L, n: n.value.n });
+  const { d2 } = diameters(thread);
+  const round = onceRound.of({ d_2: d2 });
+  const slope = leadAngle.of({ L: thread.L, d_2: d2 });
+  if (!z.ok) return z;
+  if (!round.ok) return round;
+  if (!slope.ok) return slope;
+  return good({ thread, theta, n: n.value.n, z: z.value.z, d2, round: round.value.C_2, lambda: slope.value.lambda });
+};
+
+interface Frame {
+  readonly scale: number;
+  readonly axis: number;
+  readonly floor: number;
+  readonly foot: number;
+  readonly length: number;
+}
+
+/** Cylinder left, ramp right, one scale for both. */
+const frameOf = (s: State): Frame => {
+  const length = Math.max(2.2 * s.thread.L, 1.1 * s.thread.d);
+  const scale = Math.min((WIDTH - 210) / (s.thread.d + s.round), (HEIGHT - 60) / length);
+  const used = (s.thread.d + s.round) * scale;
+  const left = (WIDTH - 210 - used) / 2 + 10;
+  return {
+    scale,
+    axis: left + (s.thread.d / 2) * scale,
+    floor: HEIGHT - 34,
+    foot: left + s.thread.d * scale + (s.thread.h === 1 ? 40 : 160),
+    length,
+  };
+};
+
+/**
+ * Where a tooth of the nut stands on the screw, seen by the screw: turned clockwise, the screw sees the tooth walk round it
+ * anticlockwise from its left edge, along the front first, and on the unrolled ramp from left to right.
+ */
+const walk = (s: State, f: Frame) => {
+  const share = s.n - Math.floor(s.n);
+  const height = (s.thread.h === 1 ? share : 1 - share) * s.thread.L * f.scale;
+  const x = f.axis - (s.d2 / 2) * f.scale * Math.cos(2 * Math.PI * share);
+  return {
+    behind: share > 0.5,
+    cylinder: [x, f.floor - height] as Point,
+    ramp: [f.foot + share * s.round * f.scale, f.floor - height] as Point,
+  };
+};
+
+const draw = (numbers: Numbers, view: UnitView): Result<string> => {
+  const state = stateOf(numbers);
+  if (!state.ok) return state;
+  const s = state.value;
+  const f = frameOf(s);
+  const place = ([x, z]: readonly [number, number]): Point => [f.axis + x * f.scale, f.floor - z * f.scale];
+  // The crest starts at the left edge, where the tooth does.
+  const crest = (s.thread.h * s.thread.L) / 2;
+  const right = threadEdge(s.thread, crest, 0, f.length).map(place);
+  const left = threadEdge(s.thread, opposite(s.thread, crest), 0, f.length)
+    .map(([x, z]) => [-x, z] as const)
+    .map(place);
+  const crests = crestLines(s.thread, crest, 0, f.length)
+    .map((l) => polyline(l.map(place)))
+    .join('');
+  const toe = s.thread.h === 1 ? f.foot : f.foot + s.round * f.scale;
+  const heel = s.thread.h === 1 ? f.foot + s.round * f.scale : f.foot;
+  const peak = f.floor - s.thread.L * f.scale;
+  const w = walk(s, f);
+  const starts = Array.from({ length: s.thread.N - 1 }, (_, i) => {
+    const dz = (i + 1) * s.thread.P * f.scale;
+    return `<path class="ramp-line other" d="M${px(toe)} ${px(f.floor - dz)}L${px(heel)} ${px(peak - dz)}"/>`;
+  }).join('');
+  const size = (value: number) => show(value, { shown: 'size', digits: 4 }, view);
+  const top = f.floor - f.length * f.scale - 14;
+  return good(
+    `<svg class="ramp-view" viewBox="0 ${px(top)} ${WIDTH} ${px(HEIGHT - top)}" role="img" aria-label="Thread ${s.thread.designation} and its helix unrolled to a ramp, to one scale">` +
+      `<path class="part turned solid" d="${polyline(right)}${polyline([...left].reverse()).replace('M', 'L')}Z"/><path class="crests" d="${crests}"/>` +
+      `<path class="axis" d="M${px(f.axis)} ${px(top + 2)}V${HEIGHT - 4}"/>` +
+      `${starts}<path class="ramp-fill" d="M${px(toe)} ${px(f.floor)}L${px(heel)} ${px(f.floor)}L${px(heel)} ${px(peak)}Z"/>` +
+      `<path class="ramp-line" d="M${px(toe)} ${px(f.floor)}L${px(heel)} ${px(peak)}"/>` +
+      `<g class="dimension" data-sym="C_2"><path d="M${px(f.foot)} ${f.floor + 10}H${px(f.foot + s.round * f.scale)}M${px(f.foot)} ${f.floor + 5}v10M${px(f.foot + s.round * f.scale)} ${f.floor + 5}v10"/><text x="${px(f.foot + (s.round * f.scale) / 2)}" y="${f.floor + 26}" text-anchor="middle">once round: ${size(s.round)}</text></g>` +
+      `<g class="dimension" data-sym="L">${leadMark(heel, f, s, size(s.thread.L))}</g>` +
+      `<text data-sym="lambda" x="${px((toe + heel) / 2)}" y="${px(Math.min(peak, f.floor - 14) - 12 - (s.thread.N - 1) * s.thread.P * f.scale)}" text-anchor="middle">lead angle ${numeral((s.lambda * 180) / Math.PI, 3)}°</text>` +
+      `<path class="join" data-join d="${joinPath(w)}"/><circle class="walker" data-walk="cylinder" r="6" cx="${px(w.cylinder[0])}" cy="${px(w.cylinder[1])}"/><circle class="walker" data-walk="ramp" r="6" cx="${px(w.ramp[0])}" cy="${px(w.ramp[1])}"/></svg>` +
+      `<div class="ramp-side">${knobSvg(s.n, 'knob', STEPS, 'Screw head, from above')}${readoutHtml(readout(s, view))}</div>`,
+  );
+};
+
+const leadMark = (heel: number, f: Frame, s: State, text: string): string => {
+  const right = s.thread.h === 1;
+  const x = heel + (right ? 12 : -12);
+  const peak = f.floor - s.thread.L * f.scale;
+  // Both unit systems at once take two lines.
+  const lines = `lead ${text}`.split(' (').map((t, i) => (i === 0 ? t : `(${t}`));
+  const at = px(x + (right ? 8 : -8));
+  const spans = lines.map((t, i) => `<tspan x="${at}" dy="${i === 0 ? 0 : '1.2em'}">${t}</tspan>`).join('');
+  return `<path d="M${px(x)} ${f.floor}V${px(peak)}M${px(x - 5)} ${f.floor}h10M${px(x - 5)} ${px(peak)}h10"/><text y="${px((f.floor + peak) / 2 + 5 - (lines.length - 1) * 9)}" text-anchor="${right ? 'start' : 'end'}">${spans}</text>`;
+};
+
+const joinPath = (w: ReturnType<typeof walk>): string => `M${px(w.cylinder[0])} ${px(w.cylinder[1])}H${px(w.ramp[0])}`;
+
+const readout = (s: State, view: UnitView): LiveFigure[] => [
+  ['angle', 'angle, clockwise', show(s.theta, { shown: 'degrees' }, view)],
+  ['turned', 'turns', numeral(s.n)],
+  ['carried', 'motion of the screw', withSign(show(s.z, { shown: 'motion', digits: 4 }, view))],
+];
+
+export const ramp: Widget = {
+  name: 'ramp',
+  title: 'One screw and its ramp',
+  threads: ['thread'],
+  quantities: ['theta'],
+  choices: [],
+  draw,
+  says: (numbers, view) => {
+    const state = stateOf(numbers);
+    if (!state.ok) return state.reason;
+    const { thread, theta, z } = state.value;
+    const size = (v: number) => show(v, { shown: 'size' }, view);
+    const lead =
+      thread.N === 1
+        ? `pitch and lead ${size(thread.L)}`
+        : `${thread.N} starts of pitch ${size(thread.P)}, lead ${size(thread.L)}`;
+    const way =
+      z === 0
+        ? 'has not moved'
+        : `moves ${z < 0 ? 'down' : 'up'} ${show(Math.abs(z), { shown: 'motion', digits: 4 }, view)} through its nut`;
+    return `${thread.designation}, ${thread.h === 1 ? 'right' : 'left'} hand, ${lead}: turned ${show(theta, { shown: 'degrees' }, view)} clockwise the screw ${way}.`;
+  },
+  table: (numbers, view) => {
+    const rows = [1, 5, 15, 30, 60, 90, 180, 360].map((degrees) => {
+      const at = stateOf({ ...numbers, values: { ...numbers.values, theta: (degrees * Math.PI) / 180 } });
+      return at.ok
+        ? [`${degrees}°`, numeral(at.value.n), show(at.value.z, { shown: 'motion', digits: 4 }, view)]
+        : [`${degrees}°`, '', at.reason];
+    });
+    return { head: ['angle, clockwise', 'turns', 'motion of the screw'], rows };
+  },
+  outline: (numbers, view) => JSON.stringify([numbers.threads.thread, view]),
+  wake: (stage, bench) =>
+    wakeKnob(stage, {
+      read: () => (bench.numbers().values.theta ?? 0) / (2 * Math.PI),
+      write: (n) => bench.set('theta', turns(n) * 2 * Math.PI),
+      steps: () => STEPS,
+    }),
+  update: (stage, numbers, view) => {
+    const state = stateOf(numbers);
+    if (!state.ok) return;
+    const s = state.value;
+    const w = walk(s, frameOf(s));
+    for (const key of ['cylinder', 'ramp'] as const) {
+      const dot = stage.querySelector(`[data-walk="${key}"]`);
+      dot?.setAttribute('cx', px(w[key][0]));
+      dot?.setAttribute('cy', px(w[key][1]));
+      if (key === 'cylinder') dot?.classList.toggle('behind', w.behind);
+    }
+    stage.querySelector('[data-join]')?.setAttribute('d', joinPath(w));
+    updateKnob(stage, s.n);
+    updateReadout(stage, readout(s, view));
+  },
+};

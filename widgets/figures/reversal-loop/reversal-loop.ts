@@ -1,0 +1,279 @@
+/**
+ * The loop of reversal: what an indicator on the carried part reads against turns, out and back, once with nothing but friction
+ * on the carried part and once under a load that keeps its sign. Both loops stand there whole; the reader's own turning is
+ * drawn over them as it is done.
+ */
+import * as Plot from '@observablehq/plot';
+import type { Numbers } from '../../assembly/numbers.ts';
+import { type PairPlay, pairPlay } from '../../assembly/pair-play.ts';
+import { bad, type Flank, good, plain, type Result, stepsLost, turns } from '../../engine/index.ts';
+import { numeral, show, type UnitView, withSign } from '../../input/format.ts';
+import { knobSvg, updateKnob, wakeKnob } from '../kit/knob.ts';
+import { chartSvg, numberAxis } from '../kit/plots/chart.ts';
+import { axisUnit, legendItem, legendKey, perMillimetre } from '../kit/plots/frame.ts';
+import { type LiveFigure, readoutHtml, updateReadout } from '../kit/readout.ts';
+import { type Point, polyline, px } from '../kit/svg.ts';
+import type { Widget } from '../kit/widget.ts';
+import { joined, type Trace, traceThrough } from './runs.ts';
+
+const WIDTH = 430;
+const HEIGHT = 310;
+const MARGIN = { top: 18, right: 14, bottom: 36, left: 58 };
+const FLATS = 6;
+/** Reversals a trail may have before it starts afresh, so that a frame stays short. */
+const MOST_REVERSALS = 60;
+const TRAIL_PIECES = 64;
+/** Time a button takes from one end to the other, ms. */
+const ACROSS = 2000;
+
+type Case = 'loose' | 'loaded';
+const CASES: readonly Case[] = ['loose', 'loaded'];
+const CASE_NAMES: Record<Case, string> = { loose: 'friction alone', loaded: 'with the load' };
+
+interface State {
+  readonly play: PairPlay;
+  readonly out: number;
+  readonly n: number;
+  readonly load: number;
+  readonly friction: number;
+  readonly loops: Readonly<Record<Case, Trace>>;
+}
+
+const forcesOf = (s: { load: number; friction: number }, which: Case) => ({
+  load: which === 'loaded' ? s.load : 0,
+  friction: s.friction,
+});
+
+const stateOf = (numbers: Numbers): Result<State> => {
+  const play = pairPlay(numbers);
+  if (!play.ok) return play;
+  const { n_o: out = 1, n = 0, Q_pc: load = 0, Q_f: friction = 0 } = numbers.values;
+  if (!(play.value.lost <= MOST_LOST))
+    return bad(
+      `This pair would lose ${numeral(play.value.lost, 3)} turns on reversal, more than the figure can follow; take threads whose leads differ by more.`,
+    );
+  const around = [0, out, 0, out];
+  const loose = traceThrough(play.value, { load: 0, friction }, around);
+  const loaded = traceThrough(play.value, { load, friction }, around);
+  if (!loose.ok) return loose;
+  if (!loaded.ok) return loaded;
+  return good({
+    play: play.value,
+    out,
+    n: Math.max(0, Math.min(out, n)),
+    load,
+    friction,
+    loops: { loose: loose.value, loaded: loaded.value },
+  });
+};
+const MOST_LOST = 590;
+
+/** Axis over the readings of both loops, with a little room. */
+const axisOf = (s: State, view: UnitView) => {
+  const all = CASES.flatMap((c) => s.loops[c].reading);
+  const [low, high] = [Math.min(0, ...all), Math.max(0, ...all)];
+  const room = Math.max((high - low) * 0.06, 1e-6);
+  const unit = axisUnit(Math.max(high, -low), view);
+  return { low: low - room, high: high + room, unit, factor: perMillimetre(unit) };
+};
+type Axis = ReturnType<typeof axisOf>;
+
+const x = (n: number, out: number): number => MARGIN.left + (n / out) * (WIDTH - MARGIN.left - MARGIN.right);
+const y = (z: number, a: Axis): number =>
+  MARGIN.top + (1 - (z - a.low) / (a.high - a.low)) * (HEIGHT - MARGIN.top - MARGIN.bottom);
+
+const line = (trace: Trace, s: State, a: Axis): string =>
+  polyline(trace.n.map((n, i): Point => [x(n, s.out), y(trace.reading[i] ?? 0, a)]));
+
+const axes = (s: State, a: Axis): string =>
+  chartSvg({ width: WIDTH, height: HEIGHT, margin: MARGIN }, 'Reading against turns', {
+    x: numberAxis(0, s.out, 8),
+    y: numberAxis(a.low * a.factor, a.high * a.factor, 6),
+    marks: [Plot.gridY({ ticks: 6, className: 'grid' }), Plot.ruleY([0], { className: 'zero' })],
+  });
+
+/** The turns lost as a measure line from the reversal, as far as the paper goes. */
+const lostMark = (s: State, a: Axis): string => {
+  const from = x(s.out, s.out);
+  const to = x(Math.max(0, s.out - s.play.lost), s.out);
+  const at = y(Math.max(...s.loops.loose.reading.map((z) => z * Math.sign(s.play.Delta))) * Math.sign(s.play.Delta), a);
+  const off = s.play.Delta > 0 ? -7 : 7;
+  return `M${px(from)} ${px(at + off - 4)}v8M${px(from)} ${px(at + off)}H${px(to)}${s.play.lost <= s.out ? `M${px(to)} ${px(at + off - 4)}v8` : `m7 -4l-7 4l7 4`}`;
+};
+
+/** Turns done on a stage so far, by the stage; it goes with the page. */
+const trails = new WeakMap<HTMLElement, { key: string; stations: readonly number[] }>();
+
+const flankWords = (flank: Flank): string => (flank === 0 ? 'between' : flank > 0 ? 'pressed' : 'pulled');
+
+const readout = (s: State, at: Readonly<Record<Case, Trace>>, view: UnitView): LiveFigure[] => {
+  const motion = (z: number) => withSign(show(z, { shown: 'motion', digits: 4 }, view));
+  const rows = CASES.flatMap((c): LiveFigure[] => [
+    [`${c}-reading`, `reading, ${CASE_NAMES[c]}`, motion(at[c].reading.at(-1) ?? 0)],
+    [`${c}-flanks`, 'flank that touches', `A ${flankWords(at[c].flankA)}, C ${flankWords(at[c].flankC)}`],
+  ]);
+  return [['turns', 'turns', numeral(s.n, 4)], ...rows];
+};
+
+/** Steps lost, by the relation. */
+const flatsLost = (s: State): number => {
+  const lost = stepsLost.of({ n_j: turns(s.play.lost), k: plain(FLATS) });
+  return lost.ok ? lost.value.m_j : Number.NaN;
+};
+
+const startTraces = (s: State): Readonly<Record<Case, Trace>> => {
+  const first = (t: Trace): Trace => ({ ...t, n: t.n.slice(0, 1), reading: t.reading.slice(0, 1) });
+  const at = (which: Case): Trace => {
+    const trace = traceThrough(s.play, forcesOf(s, which), [0], 1);
+    return trace.ok ? trace.value : first(s.loops[which]);
+  };
+  return { loose: at('loose'), loaded: at('loaded') };
+};
+
+const keyOf = (numbers: Numbers): string => {
+  const { n: _, ...rest } = numbers.values;
+  return JSON.stringify([numbers.threads, rest, numbers.choices]);
+};
+
+const legend = (): string =>
+  `<ul class="legend">${legendItem('loose', undefined, CASE_NAMES.loose)}${legendItem('loaded', undefined, CASE_NAMES.loaded)}${legendKey('<path class="trail" d="M1 5H33"/>', 'your turning')}</ul>`;
+
+export const reversalLoop: Widget = {
+  name: 'reversal-loop',
+  title: 'Reading against turns, out and back',
+  threads: ['A', 'C'],
+  quantities: ['n_o', 'n', 'Q_pc', 'Q_f'],
+  choices: ['pieces'],
+  draw: (numbers, view) => {
+    const state = stateOf(numbers);
+    if (!state.ok) return state;
+    const s = state.value;
+    const a = axisOf(s, view);
+    const now = startTraces(s);
+    return good(
+      `${legend()}<div class="panel"><p class="panel-name">Reading on the carried part, in ${a.unit}</p><div class="plot-box">${axes(s, a)}` +
+        `<svg class="plot-marks" viewBox="0 0 ${WIDTH} ${HEIGHT}" role="img" aria-label="The two loops and your turning">` +
+        `<path class="trail" data-trail="loose"/><path class="trail" data-trail="loaded"/>` +
+        `<path class="curve loose" data-loop="loose" d="${line(s.loops.loose, s, a)}"/><path class="curve loaded" data-loop="loaded" d="${line(s.loops.loaded, s, a)}"/>` +
+        `<path class="lost" d="${lostMark(s, a)}"/>` +
+        `<circle class="mark loose" data-dot="loose" r="5" cx="${px(x(0, s.out))}" cy="${px(y(0, a))}"/><rect class="mark loaded" data-dot="loaded" width="9" height="9" x="${px(x(0, s.out) - 4.5)}" y="${px(y(0, a) - 4.5)}"/></svg></div>` +
+        `<p class="x-name">turns, clockwise</p></div>` +
+        `<div class="loop-side">${knobSvg(s.n, 'hexagon', FLATS, 'Turned part, from above')}<p class="turners"><button type="button" data-go="back" data-key="back">Turn back</button><button type="button" data-go="out" data-key="out">Turn out</button><button type="button" class="plain" data-go="clear" data-key="clear">Clear your turning</button></p>` +
+        `${readoutHtml([...readout(s, now, view), ['lost on reversal', `${numeral(s.play.lost, 3)} turns`], ['the same in flats', numeral(flatsLost(s), 3)]])}</div>`,
+    );
+  },
+  says: (numbers, view) => {
+    const state = stateOf(numbers);
+    if (!state.ok) return state.reason;
+    const s = state.value;
+    const width = (c: Case) => {
+      // Between the way out and the way back, half way along.
+      const { n, reading } = s.loops[c];
+      const half = Math.round((n.length - 1) / 6);
+      return Math.abs((reading[half] ?? 0) - (reading[(n.length - 1) / 1.5 - half] ?? 0));
+    };
+    const motion = (z: number) => show(z, { shown: 'motion', digits: 3 }, view);
+    const follows =
+      s.play.lost < s.out
+        ? `after ${numeral(s.play.lost, 3)} turns (${numeral(flatsLost(s), 3)} flats)`
+        : `not at all within these ${numeral(s.out)} turns, since it would take ${numeral(s.play.lost, 3)}`;
+    const loaded =
+      width('loaded') < 1e-9
+        ? 'out and back lie on one line and nothing is lost to play'
+        : `the load does not overcome the friction, and the loop is ${motion(width('loaded'))} wide`;
+    return `With friction alone the loop is up to ${motion(s.play.A.j + s.play.C.j)} wide, and on reversal the carried part follows ${follows}. With ${withSign(show(s.load, { shown: 'force' }, view))} on it ${loaded}.`;
+  },
+  table: (numbers, view) => {
+    const state = stateOf(numbers);
+    if (!state.ok) return { head: [], rows: [] };
+    const s = state.value;
+    const motion = (z: number) => show(z, { shown: 'motion', digits: 4 }, view);
+    const size = s.loops.loose.n.length;
+    const rows = Array.from({ length: 25 }, (_, i) => Math.round(((size - 1) * i) / 24));
+    return {
+      head: ['way', 'turns, clockwise', 'reading, friction alone', 'reading, with the load'],
+      rows: rows.map((i) => [
+        i * 3 < size ? 'out' : i * 3 <= 2 * size ? 'back' : 'out again',
+        numeral(s.loops.loose.n[i] ?? 0, 4),
+        motion(s.loops.loose.reading[i] ?? 0),
+        motion(s.loops.loaded.reading[i] ?? 0),
+      ]),
+    };
+  },
+  outline: (numbers, view) => JSON.stringify([keyOf(numbers), view]),
+  wake: (stage, bench) => {
+    const out = () => bench.numbers().values.n_o ?? 1;
+    const read = () => Math.max(0, Math.min(out(), bench.numbers().values.n ?? 0));
+    const write = (n: number) => bench.set('n', Math.round(Math.max(0, Math.min(out(), n)) * 1e4) / 1e4);
+    wakeKnob(stage, { read, write, steps: () => FLATS });
+    let running = 0;
+    /** Turns towards the end, a frame at a time; at once where motion is not wanted. */
+    const run = (target: number) => {
+      cancelAnimationFrame(running);
+      if (matchMedia('(prefers-reduced-motion: reduce)').matches) {
+        write(target);
+        return;
+      }
+      let last = performance.now();
+      const step = (time: number) => {
+        // A frame that came late may not jump far: the eye is to follow.
+        const reach = (out() * Math.min(50, Math.max(0, time - last))) / ACROSS;
+        last = time;
+        const left = target - read();
+        if (Math.abs(left) <= reach) {
+          write(target);
+          return;
+        }
+        write(read() + Math.sign(left) * reach);
+        running = requestAnimationFrame(step);
+      };
+      running = requestAnimationFrame(step);
+    };
+    stage.addEventListener('pointerdown', () => cancelAnimationFrame(running));
+    stage.addEventListener('keydown', () => cancelAnimationFrame(running));
+    stage.addEventListener('click', (event) => {
+      const button = event.target instanceof Element ? event.target.closest<HTMLElement>('[data-go]') : null;
+      if (button?.dataset.go === 'out') run(out());
+      if (button?.dataset.go === 'back') run(0);
+      if (button?.dataset.go === 'clear') {
+        trails.delete(stage);
+        cancelAnimationFrame(running);
+        write(0);
+        bench.redraw();
+      }
+    });
+  },
+  update: (stage, numbers, view) => {
+    const state = stateOf(numbers);
+    if (!state.ok) return;
+    const s = state.value;
+    const a = axisOf(s, view);
+    const key = keyOf(numbers);
+    let trail = trails.get(stage);
+    if (trail?.key !== key || trail.stations.length > MOST_REVERSALS) trail = { key, stations: [0] };
+    trail = { key, stations: joined(trail.stations, s.n) };
+    trails.set(stage, trail);
+    const now: Partial<Record<Case, Trace>> = {};
+    for (const c of CASES) {
+      const trace = traceThrough(s.play, forcesOf(s, c), trail.stations, TRAIL_PIECES);
+      if (!trace.ok) return;
+      now[c] = trace.value;
+      stage
+        .querySelector(`[data-trail="${c}"]`)
+        ?.setAttribute('d', trace.value.n.length > 1 ? line(trace.value, s, a) : '');
+      const [cx, cy] = [x(s.n, s.out), y(trace.value.reading.at(-1) ?? 0, a)];
+      const dot = stage.querySelector(`[data-dot="${c}"]`);
+      if (c === 'loose') {
+        dot?.setAttribute('cx', px(cx));
+        dot?.setAttribute('cy', px(cy));
+      } else {
+        dot?.setAttribute('x', px(cx - 4.5));
+        dot?.setAttribute('y', px(cy - 4.5));
+      }
+    }
+    updateKnob(stage, s.n);
+    const { loose, loaded } = now;
+    if (!loose || !loaded) return;
+    updateReadout(stage, readout(s, { loose, loaded }, view));
+  },
+};

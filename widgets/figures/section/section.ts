@@ -1,0 +1,246 @@
+/**
+ * Axial section of a differential screw, to scale: base and carried part cut, the turned part turned by the reader. Beside
+ * it the turned part from above, a dial on the carried part and the motion of every part.
+ */
+
+import { type Arrangement, DRAWN_TURNS, type Layout, layOut } from '../../assembly/assembly-layout.ts';
+import type { Numbers } from '../../assembly/numbers.ts';
+import { pairOf } from '../../assembly/pair-of.ts';
+import {
+  bad,
+  good,
+  plain,
+  type Result,
+  relativeMotion,
+  slippedLead,
+  type Thread,
+  turnedMotion,
+  turns,
+} from '../../engine/index.ts';
+import { numeral, show, type UnitView, withSign } from '../../input/format.ts';
+import { type Frame, pathsOf } from '../kit/assembly-paths.ts';
+import { dialReading, dialScale, dialSvg, updateDial } from '../kit/dial.ts';
+import { knobSvg, updateKnob, wakeKnob } from '../kit/knob.ts';
+import { type LiveFigure, readoutHtml, updateReadout } from '../kit/readout.ts';
+import { hatchings, px } from '../kit/svg.ts';
+import type { Widget } from '../kit/widget.ts';
+
+const WIDTH = 440;
+const HEIGHT = 470;
+const AXIS = 125;
+const FLATS = 6;
+
+interface State {
+  readonly A: Thread;
+  readonly C: Thread;
+  readonly n: number;
+  readonly arrangement: Arrangement;
+  readonly locked: boolean;
+  readonly turned: number;
+  readonly relative: number;
+  readonly carried: number;
+  readonly perTurn: number;
+}
+
+const stateOf = (numbers: Numbers): Result<State> => {
+  const pair = pairOf(numbers);
+  if (!pair.ok) return pair;
+  const { A, C, leads, Delta } = pair.value;
+  const n = numbers.values.n ?? 0;
+  const locked = (numbers.choices.lock ?? 'holds') === 'holds';
+  const t = turnedMotion.of({ ...leads, n: turns(n) });
+  const r = relativeMotion.of({ ...leads, n: turns(locked ? n : 0) });
+  const d = locked ? good({ Delta }) : slippedLead.of({ ...leads, f: plain(1) });
+  if (!t.ok) return t;
+  if (!r.ok) return r;
+  if (!d.ok) return d;
+  const arrangement = (numbers.choices.arrangement ?? 'in line') as Arrangement;
+  return good({
+    A,
+    C,
+    n,
+    arrangement,
+    locked,
+    turned: t.value.z_t,
+    relative: r.value.z_r,
+    carried: n * d.value.Delta,
+    perTurn: d.value.Delta,
+  });
+};
+
+const frameOf = (layout: Layout): Frame => {
+  const scale = Math.min((HEIGHT - 24) / (layout.top - layout.bottom), (2 * AXIS - 10) / (layout.right - layout.left));
+  return {
+    scale,
+    x: AXIS,
+    y: 12 + layout.top * scale + (HEIGHT - 24 - (layout.top - layout.bottom) * scale) / 2,
+  };
+};
+
+const paint = (s: State, layout: Layout, frame: Frame) =>
+  pathsOf(
+    layout,
+    { turned: s.turned, carried: s.carried, ridgeC: s.turned + s.C.h * s.C.L * s.n },
+    frame,
+    s.n,
+    s.locked,
+  );
+
+const draw = (numbers: Numbers, view: UnitView): Result<string> => {
+  const state = stateOf(numbers);
+  if (!state.ok) return state;
+  const s = state.value;
+  if (!(Math.abs(s.n) <= DRAWN_TURNS))
+    return bad(`Read ${numeral(s.n)} turns; the drawing has room for ${DRAWN_TURNS} each way.`);
+  const layout = layOut(s.arrangement, s.A, s.C);
+  if (!layout.ok) return layout;
+  const frame = frameOf(layout.value);
+  const p = paint(s, layout.value, frame);
+  const scale = dialScale(s.perTurn, view);
+  return good(
+    `<div class="section-view"><svg class="section" viewBox="0 0 ${WIDTH} ${HEIGHT}" role="img" aria-label="Axial section to scale, ${s.arrangement}: ${s.A.designation} in the base, ${s.C.designation} to the carried part">` +
+      `${hatchings('section')}` +
+      `<path class="part guide" data-path="guide" d="${p.guide}"/><path class="part base" data-sym="L_A" data-path="base" d="${p.base}" fill="url(#section-base)"/>` +
+      `${s.arrangement === 'nested' ? turnedPart(p.turned, p.turnedLines, true) : ''}` +
+      `<path class="part carried${s.arrangement === 'nested' ? ' solid' : ''}" data-path="carried" d="${p.carried}"${s.arrangement === 'nested' ? '' : ' fill="url(#section-carried)"'}/><path class="crests" data-path="carriedLines" d="${p.carriedLines}"/>` +
+      `${s.arrangement === 'nested' ? '' : turnedPart(p.turned, p.turnedLines, false)}` +
+      `<path class="axis" d="M${AXIS} 4V${HEIGHT - 4}"/>${names(s, layout.value, frame)}${tracks(s, frame)}</svg></div>` +
+      `<div class="section-side">${knobSvg(s.n, 'hexagon', FLATS, 'Turned part, from above')}${dialSvg(s.carried, scale, 'Dial on the carried part')}` +
+      `${readoutHtml(readout(s, view))}</div>`,
+  );
+};
+
+const turnedPart = (shape: string, lines: string, cut: boolean): string =>
+  `<path class="part turned${cut ? '' : ' solid'}" data-sym="n" data-path="turned" d="${shape}"${cut ? ' fill="url(#section-turned)"' : ''}/><path class="crests" data-path="turnedLines" d="${lines}"/>`;
+
+/** Where the name of each part stands: right of it, at its own height. */
+const namesAt = (
+  s: State,
+  layout: Layout,
+  frame: Frame,
+): Record<'base' | 'turned' | 'carried', readonly [number, number]> => {
+  const y = (z: number) => frame.y - z * frame.scale + 4;
+  const x = (half: number) => frame.x + half * frame.scale + 9;
+  const { base, turned, carried } = layout;
+  const top = s.arrangement === 'nested' ? carried.top - 0.15 * s.C.d : (carried.c.z0 + carried.c.z1) / 2;
+  return {
+    base: [x(base.halfWidth), y((base.stretch.z0 + base.stretch.z1) / 2)],
+    turned: [x(turned.headHalf), y((turned.head.z0 + turned.head.z1) / 2 + s.turned)],
+    carried: [x(carried.halfWidth), y(top + s.carried)],
+  };
+};
+
+const names = (s: State, layout: Layout, frame: Frame): string =>
+  Object.entries(namesAt(s, layout, frame))
+    .map(
+      ([key, [x, y]]) =>
+        `<text class="part-name ${key}" data-name="${key}" x="${px(x)}" y="${px(y)}">${key === 'base' ? 'base' : `${key} part`}</text>`,
+    )
+    .join('');
+
+/** Three tracks beside the section at its own scale: where the turned part has gone, how far C has screwed off, what is left. */
+const TRACKS = [
+  ['turned', 'turned part', 'z_t', 342],
+  ['relative', 'carried on turned', 'z_r', 378],
+  ['carried', 'carried part', 'z_c', 414],
+] as const;
+
+const tracks = (s: State, frame: Frame): string => {
+  const mid = HEIGHT / 2;
+  const columns = TRACKS.map(
+    ([key, name, symbol, x]) =>
+      `<g class="track ${key}" data-sym="${symbol}"><path class="rail" d="M${x} 40V${HEIGHT - 40}"/><path class="zero" d="M${x - 9} ${mid}h18"/>` +
+      `<path class="move" data-track="${key}" d="${arrow(x, mid, s[key] * frame.scale)}"/><text transform="translate(${x + 4} ${HEIGHT - 44}) rotate(-90)" class="track-name" dy="-8">${name}</text></g>`,
+  );
+  return columns.join('');
+};
+
+/** An arrow from the zero line to the motion; a bead where the motion is too small for an arrow. */
+const arrow = (x: number, y: number, up: number): string => {
+  const kept = Math.max(-190, Math.min(190, up));
+  if (Math.abs(kept) < 7) return `M${x} ${y}v${px(-kept)}M${x - 4} ${px(y - kept)}a4 4 0 1 0 8 0a4 4 0 1 0 -8 0`;
+  const head = kept > 0 ? 7 : -7;
+  return `M${x} ${y}V${px(y - kept + head)}M${x - 5} ${px(y - kept + head)}h10L${x} ${px(y - kept)}Z`;
+};
+
+const readout = (s: State, view: UnitView): LiveFigure[] => {
+  const motion = (z: number) => signed(z, view);
+  return [
+    ['base', 'base', 'held'],
+    ['turned', 'turned part', motion(s.turned)],
+    ['relative', 'carried on turned', motion(s.relative)],
+    ['carried', 'carried part', motion(s.carried)],
+    ['perTurn', 'net, per turn', motion(s.perTurn)],
+  ];
+};
+
+const signed = (z: number, view: UnitView): string => withSign(show(z, { shown: 'motion', digits: 4 }, view));
+
+const says = (numbers: Numbers, view: UnitView): string => {
+  const state = stateOf(numbers);
+  if (!state.ok) return state.reason;
+  const s = state.value;
+  const way = (z: number) => (z > 0 ? 'up' : 'down');
+  const amount = (z: number) =>
+    z === 0 ? 'stays' : `goes ${way(z)} ${show(Math.abs(z), { shown: 'motion', digits: 4 }, view)}`;
+  const turned =
+    s.n === 0
+      ? 'Not turned yet'
+      : `${numeral(Math.abs(s.n))} ${Math.abs(s.n) === 1 ? 'turn' : 'turns'} ${s.n > 0 ? 'clockwise' : 'anticlockwise'}`;
+  const per =
+    s.perTurn === 0
+      ? 'the leads are equal, so it never will move'
+      : `${show(Math.abs(s.perTurn), { shown: 'motion', digits: 4 }, view)} ${way(s.perTurn)} per turn clockwise`;
+  return `${turned}: the turned part ${amount(s.turned)}, the carried part ${amount(s.carried)} (${s.locked ? per : `its lock gives, so thread A alone moves it, ${per}`}). The dial stands at ${dialReading(s.carried, dialScale(s.perTurn, view))}.`;
+};
+
+export const section: Widget = {
+  name: 'section',
+  title: 'Axial section of two threads in series',
+  threads: ['A', 'C'],
+  quantities: ['n'],
+  choices: ['arrangement', 'lock'],
+  draw,
+  says,
+  table: (numbers, view) => {
+    const state = stateOf(numbers);
+    if (!state.ok) return { head: [], rows: [] };
+    const s = state.value;
+    const rows = Array.from({ length: 2 * DRAWN_TURNS + 1 }, (_, i) => i - DRAWN_TURNS);
+    return {
+      head: ['turns, clockwise', 'turned part', 'carried on turned', 'carried part'],
+      rows: rows.map((n) => {
+        const at = stateOf({ ...numbers, values: { ...numbers.values, n } });
+        const { turned, relative, carried } = at.ok ? at.value : s;
+        return [numeral(n), signed(turned, view), signed(relative, view), signed(carried, view)];
+      }),
+    };
+  },
+  outline: (numbers, view) => {
+    const { A, C } = numbers.threads;
+    const outside = Math.abs(numbers.values.n ?? 0) > DRAWN_TURNS;
+    return JSON.stringify([A, C, numbers.choices, view, outside]);
+  },
+  wake: (stage, bench) =>
+    wakeKnob(stage, {
+      read: () => bench.numbers().values.n ?? 0,
+      write: (n) => bench.set('n', n),
+      steps: () => FLATS,
+    }),
+  update: (stage, numbers, view) => {
+    const state = stateOf(numbers);
+    const layout = state.ok ? layOut(state.value.arrangement, state.value.A, state.value.C) : state;
+    if (!state.ok || !layout.ok) return;
+    const s = state.value;
+    const frame = frameOf(layout.value);
+    for (const [name, d] of Object.entries(paint(s, layout.value, frame)))
+      stage.querySelector(`[data-path="${name}"]`)?.setAttribute('d', d);
+    for (const [key, , , x] of TRACKS)
+      stage.querySelector(`[data-track="${key}"]`)?.setAttribute('d', arrow(x, HEIGHT / 2, s[key] * frame.scale));
+    for (const [key, [, y]] of Object.entries(namesAt(s, layout.value, frame)))
+      stage.querySelector(`[data-name="${key}"]`)?.setAttribute('y', px(y));
+    updateKnob(stage, s.n);
+    updateDial(stage, s.carried, dialScale(s.perTurn, view));
+    updateReadout(stage, readout(s, view));
+  },
+};

@@ -1,0 +1,232 @@
+/**
+ * A relaxing spring against the time it is to last: force on a scale of tenfold times, the force that must be left, and whether it
+ * is at the end of its life. The loss is stated by the reader or fitted to two readings; none is given here.
+ */
+
+import type { Numbers } from '../../assembly/numbers.ts';
+import {
+  bad,
+  fitRetention,
+  good,
+  hours,
+  newtons,
+  plain,
+  type Result,
+  retainedForce,
+  timeToFall,
+} from '../../engine/index.ts';
+import { numeral, show } from '../../input/format.ts';
+import { type Point, polyline, px } from '../kit/svg.ts';
+import { evenly, roundTicks } from '../kit/ticks.ts';
+import type { Widget } from '../kit/widget.ts';
+
+interface State {
+  readonly F_0: number;
+  readonly q_r: number;
+  readonly t_0: number;
+  /** Needed at the worst place, N. */
+  readonly needed: number;
+  /** End of life, h. */
+  readonly life: number;
+  /** Left at the end of life; nothing where the law has used the force up before. */
+  readonly left: number;
+  /** Hours until it has fallen to what is needed; undefined where it lasts. */
+  readonly falls: number | undefined;
+  readonly readings: readonly (readonly [t: number, F: number])[];
+  readonly fitted: boolean;
+}
+
+const stateOf = (numbers: Numbers): Result<State> => {
+  const { values } = numbers;
+  const { t_0 = 1, t: life = 1, F_p: needed = 0, t_r1 = 0, t_r2 = 0, F_r1 = 0, F_r2 = 0 } = values;
+  const fitted = numbers.choices.retention === 'fitted to two readings';
+  let { F_0 = 0, q_r = 0 } = values;
+  if (fitted) {
+    const fit = fitRetention({ t: t_r1, F: F_r1 }, { t: t_r2, F: F_r2 }, t_0);
+    if (!fit.ok) return fit;
+    ({ F_0, q_r } = fit.value);
+  }
+  if (!(needed >= 0))
+    return bad(
+      `Read ${force(needed)} as the force that must be left; give nought or more, weight and load do the rest.`,
+      'F_p',
+    );
+  if (!(needed <= F_0))
+    return bad(
+      `The spring starts with ${force(F_0)}, below the ${force(needed)} that must be left, so the flanks are not seated even when it is new: give a stronger spring.`,
+      'F_0',
+    );
+  const law = { F_0, q_r, t_0 };
+  const fall = timeToFall(law, needed);
+  if (!fall.ok) return fall;
+  return good({
+    ...law,
+    needed,
+    life,
+    left: forceAfter(law, life),
+    falls: fall.value.kind === 'falls' ? fall.value.t : undefined,
+    readings: fitted
+      ? [
+          [t_r1, F_r1],
+          [t_r2, F_r2],
+        ]
+      : [],
+    fitted,
+  });
+};
+
+/** The law, and nought where it has used the force up. */
+const forceAfter = ({ F_0, q_r, t_0 }: Pick<State, 'F_0' | 'q_r' | 't_0'>, t: number): number => {
+  const left = retainedForce.of({ F_0: newtons(F_0), q_r: plain(q_r), t: hours(t), t_0: hours(t_0) });
+  return left.ok ? left.value.F_t : 0;
+};
+
+const force = (F: number): string => show(F, { shown: 'force', digits: 3 }, 'metric');
+const time = (t: number): string => show(t, { shown: 'h', digits: 3 }, 'metric');
+const percent = (q: number): string => show(q, { shown: 'percent', digits: 3 }, 'metric');
+
+const WIDTH = 640;
+const HEIGHT = 280;
+const LEFT = 60;
+const RIGHT = WIDTH - 18;
+const TOP = 26;
+const FLOOR = HEIGHT - 40;
+
+const TIMES: readonly (readonly [hours: number, name: string])[] = [
+  [1 / 3600, '1\u00a0s'],
+  [1 / 60, '1\u00a0min'],
+  [1, '1\u00a0h'],
+  [24, '1\u00a0d'],
+  [240, '10\u00a0d'],
+  [2400, '100\u00a0d'],
+  [24e3, '1000\u00a0d'],
+  [24e4, '10\u202f000\u00a0d'],
+  [24e5, '100\u202f000\u00a0d'],
+];
+
+/** Ends of the axis of time: a decade before the law starts, a decade past the end of life and the last reading. */
+const spanOf = (s: State): readonly [number, number] => {
+  const late = Math.max(s.life, s.t_0, ...s.readings.map(([t]) => t));
+  const early = Math.min(s.t_0, ...s.readings.map(([t]) => t).filter((t) => t > 0), late);
+  return [Math.max(early / 10, 1e-7), late * 10];
+};
+
+const frameOf = (s: State) => {
+  const [t1, t2] = spanOf(s);
+  const top = Math.max(s.F_0, ...s.readings.map(([, F]) => F)) * 1.12 || 1;
+  const decades = Math.log10(t2 / t1);
+  const x = (t: number) => LEFT + ((RIGHT - LEFT) * Math.log10(Math.max(t, t1) / t1)) / decades;
+  const y = (F: number) => FLOOR - ((FLOOR - TOP) * F) / top;
+  const at = (share: number) => t1 * 10 ** (share * decades);
+  return { t1, t2, top, x, y, at };
+};
+
+/** Beyond ten times the last reading a fitted law is a guess; a stated one is as good as its statement. */
+const surelyTo = (s: State): number => {
+  const last = s.readings.at(-1)?.[0];
+  return last === undefined ? Number.POSITIVE_INFINITY : 10 * last;
+};
+
+const lasts = (s: State): boolean => s.left >= s.needed;
+
+const draw = (numbers: Numbers): Result<string> => {
+  const state = stateOf(numbers);
+  if (!state.ok) return state;
+  const s = state.value;
+  const f = frameOf(s);
+  const sure = surelyTo(s);
+  const points = evenly(0, 1, 121).map((share) => f.at(share));
+  const curve = (ts: readonly number[]) => polyline(ts.map((t): Point => [f.x(t), f.y(forceAfter(s, t))]));
+  const edge = Math.min(Math.max(sure, f.t1), f.t2);
+  const known = curve([...points.filter((t) => t < edge), edge]);
+  const guess = edge < f.t2 ? curve([edge, ...points.filter((t) => t > edge)]) : '';
+  const grid = roundTicks(0, f.top, 5)
+    .map(
+      (F) =>
+        `<path class="grid-line" d="M${LEFT} ${px(f.y(F))}H${RIGHT}"/><text x="${LEFT - 8}" y="${px(f.y(F) + 4)}" text-anchor="end">${numeral(Number(F.toPrecision(6)))}</text>`,
+    )
+    .join('');
+  // Names of times keep apart, in the letters of a narrow screen too: one that would touch the name before it is left out.
+  let taken = Number.NEGATIVE_INFINITY;
+  const foot = TIMES.filter(([t]) => t >= f.t1 && t <= f.t2)
+    .map(([t, name]) => {
+      const at = f.x(t);
+      const width = 12 * name.length;
+      const atEnd = at + width / 2 > WIDTH;
+      const left = atEnd ? at - width : at - width / 2;
+      const named = left > taken;
+      if (named) taken = left + width + 8;
+      return `<path class="tick" d="M${px(at)} ${FLOOR}v6"/>${named ? `<text x="${px(at)}" y="${FLOOR + 23}" text-anchor="${atEnd ? 'end' : 'middle'}">${name}</text>` : ''}`;
+    })
+    .join('');
+  const xEnd = f.x(s.life);
+  const endLeft = xEnd > (LEFT + RIGHT) / 2;
+  const needed = f.y(s.needed);
+  const crossing =
+    s.falls !== undefined && s.falls >= f.t1 && s.falls <= f.t2
+      ? `<path class="let-go" data-falls d="M${px(f.x(s.falls) - 6)} ${px(needed - 6)}l12 12m0 -12l-12 12"/>`
+      : '';
+  const readings = s.readings
+    .map(
+      ([t, F]) =>
+        `<rect class="reading" data-reading x="${px(f.x(t) - 4.5)}" y="${px(f.y(F) - 4.5)}" width="9" height="9"/>`,
+    )
+    .join('');
+  const verdict = lasts(s)
+    ? `✓ enough: ${force(s.left)} is left after ${time(s.life)}, where ${force(s.needed)} must be`
+    : `✕ not enough: ${force(s.left)} is left after ${time(s.life)}, where ${force(s.needed)} must be`;
+  return good(
+    `<p class="panel-name">Force of the spring, in newtons</p><svg class="days-chart" viewBox="0 0 ${WIDTH} ${HEIGHT}" role="img" aria-label="Force of the spring against time, each step of the scale ten times the one before">` +
+      `${grid}${foot}<path class="axis-line" d="M${LEFT} ${FLOOR}H${RIGHT}"/>` +
+      `<path class="needed" d="M${LEFT} ${px(needed)}H${RIGHT}"/><text class="needed-name" x="${LEFT + 6}" y="${px(needed + 16 > FLOOR - 4 ? needed - 6 : needed + 16)}">must be left</text>` +
+      `<path class="end-line" d="M${px(xEnd)} ${TOP - 6}V${FLOOR}"/><text class="end-name" x="${px(endLeft ? xEnd - 7 : xEnd + 7)}" y="${TOP + 5}" text-anchor="${endLeft ? 'end' : 'start'}">end of life</text>` +
+      `<path class="days-curve" d="${known}"/>${guess === '' ? '' : `<path class="days-curve guess" d="${guess}"/>`}${readings}${crossing}` +
+      `<circle class="end-mark" data-left cx="${px(xEnd)}" cy="${px(f.y(s.left))}" r="6"/></svg><p class="x-name">time under constant stretch</p>` +
+      `<p class="chain-verdict ${lasts(s) ? 'seated' : 'lets-go'}">${verdict}.</p>`,
+  );
+};
+
+const fallText = (s: State): string =>
+  s.falls === undefined
+    ? 'it does not fall to that within a hundred years'
+    : s.falls === 0
+      ? 'it has no more than that from the start'
+      : `it has fallen to that after ${time(s.falls)}`;
+
+export const springDays: Widget = {
+  name: 'spring-days',
+  title: 'Force of a relaxing spring against time',
+  threads: [],
+  quantities: ['F_0', 'q_r', 't_r1', 'F_r1', 't_r2', 'F_r2', 't_0', 't', 'F_p'],
+  choices: ['retention'],
+  draw,
+  says: (numbers) => {
+    const state = stateOf(numbers);
+    if (!state.ok) return state.reason;
+    const s = state.value;
+    const law = `${s.fitted ? 'Fitted to two readings' : 'As stated'}: ${force(s.F_0)} at the start, ${percent(s.q_r)} of it lost per tenfold time.`;
+    const far =
+      s.life > surelyTo(s) ? ' That is past ten times the last reading, so it is a guess: read again later.' : '';
+    return `${law} After ${time(s.life)}, ${force(s.left)} is left where ${force(s.needed)} must be; ${fallText(s)}.${far}`;
+  },
+  table: (numbers) => {
+    const state = stateOf(numbers);
+    if (!state.ok) return { head: [], rows: [] };
+    const s = state.value;
+    const times = [
+      ...TIMES.map(([t]) => t).filter((t) => t >= s.t_0 / 10 && t <= 10 * Math.max(s.life, s.t_0)),
+      s.life,
+      ...(s.falls === undefined ? [] : [s.falls]),
+    ];
+    return {
+      head: ['time', 'force left', 'over what must be left'],
+      rows: [...new Set(times)]
+        .sort((a, b) => a - b)
+        .map((t) => {
+          const F = forceAfter(s, t);
+          return [time(t), force(F), force(F - s.needed)];
+        }),
+    };
+  },
+  outline: (numbers) => JSON.stringify([numbers.values, numbers.choices]),
+};

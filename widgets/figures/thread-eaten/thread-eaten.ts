@@ -1,0 +1,115 @@
+/**
+ * Why fine means short: a wanted stroke as a bar, and under it, at the same scale, the length of each thread that the stroke
+ * uses up, against the length the reader has.
+ */
+
+import type { Numbers } from '../../assembly/numbers.ts';
+import { pairOf } from '../../assembly/pair-of.ts';
+import { gain, good, mm, type Result, stroke, threadEaten, turnsAvailable } from '../../engine/index.ts';
+import { numeral, show, type UnitView } from '../../input/format.ts';
+import { px } from '../kit/svg.ts';
+import type { Widget } from '../kit/widget.ts';
+
+const WIDTH = 640;
+const SPAN = 638;
+
+interface Bar {
+  readonly name: string;
+  readonly kind: 'turned' | 'carried';
+  readonly have: number;
+  readonly uses: number;
+  readonly symbol: string;
+}
+
+interface State {
+  readonly wanted: number;
+  readonly stroke: number;
+  readonly turns: number;
+  readonly gain: readonly [number, number];
+  readonly limiting: string;
+  readonly bars: readonly [Bar, Bar];
+}
+
+const stateOf = (numbers: Numbers): Result<State> => {
+  const pair = pairOf(numbers);
+  if (!pair.ok) return pair;
+  const { A, C, Delta } = pair.value;
+  const { S_w = 0, X_A = 0, X_C = 0 } = numbers.values;
+  const ga = gain.of({ L: A.L, Delta });
+  const gc = gain.of({ L: C.L, Delta });
+  if (!ga.ok) return ga;
+  if (!gc.ok) return gc;
+  const n = turnsAvailable.of({ X_A: mm(X_A), L_A: A.L, X_C: mm(X_C), L_C: C.L });
+  if (!n.ok) return n;
+  const S = stroke.of({ n_max: n.value.n_max, Delta });
+  const usesA = threadEaten.of({ w: mm(S_w), G: ga.value.G });
+  const usesC = threadEaten.of({ w: mm(S_w), G: gc.value.G });
+  if (!S.ok) return S;
+  if (!usesA.ok) return usesA;
+  if (!usesC.ok) return usesC;
+  return good({
+    wanted: S_w,
+    stroke: S.value.S,
+    turns: n.value.n_max,
+    gain: [ga.value.G, gc.value.G],
+    limiting: X_A / A.L <= X_C / C.L ? 'A' : 'C',
+    bars: [
+      { name: `thread A, ${A.designation}`, kind: 'turned', have: X_A, uses: usesA.value.X, symbol: 'X_A' },
+      { name: `thread C, ${C.designation}`, kind: 'carried', have: X_C, uses: usesC.value.X, symbol: 'X_C' },
+    ],
+  });
+};
+
+const draw = (numbers: Numbers, view: UnitView): Result<string> => {
+  const state = stateOf(numbers);
+  if (!state.ok) return state;
+  const s = state.value;
+  const longest = Math.max(s.wanted, ...s.bars.flatMap((b) => [b.have, b.uses]), 1e-6);
+  const x = (length: number) => (SPAN * length) / longest;
+  const size = (v: number) => show(v, { shown: 'size', digits: 3 }, view);
+  const bar = (kind: string, symbol: string, text: string, uses: number, have: number | undefined): string =>
+    `<p class="line" data-sym="${symbol}">${text}</p><svg class="eaten ${kind}" viewBox="0 0 ${WIDTH} 24" preserveAspectRatio="none" aria-hidden="true">` +
+    `${have === undefined ? '' : `<rect class="have" x="1" y="1" width="${px(x(have))}" height="22"/>`}<rect class="uses${have !== undefined && uses > have ? ' over' : ''}" x="1" y="6" width="${px(Math.max(1.5, x(uses)))}" height="12"/></svg>`;
+  const rows = s.bars.map((b) =>
+    bar(
+      b.kind,
+      b.symbol,
+      `${b.name}: uses <b>${size(b.uses)}</b> of ${size(b.have)}${b.uses > b.have ? ', more than there is' : ''}`,
+      b.uses,
+      b.have,
+    ),
+  );
+  return good(
+    `<div class="eaten-view" role="img" aria-label="Stroke wanted and thread used, to one scale">${bar('wanted', 'S_w', `stroke wanted: <b>${show(s.wanted, { shown: 'motion', digits: 3 }, view)}</b>`, s.wanted, undefined)}${rows.join('')}</div>`,
+  );
+};
+
+export const threadEatenFigure: Widget = {
+  name: 'thread-eaten',
+  title: 'Thread used up by a stroke',
+  threads: ['A', 'C'],
+  quantities: ['S_w', 'X_A', 'X_C'],
+  choices: [],
+  draw,
+  says: (numbers, view) => {
+    const state = stateOf(numbers);
+    if (!state.ok) return state.reason;
+    const s = state.value;
+    const enough = s.stroke >= s.wanted ? 'enough for the stroke wanted' : 'less than the stroke wanted';
+    return `Each unit of stroke eats ${numeral(s.gain[0], 3)} of thread A and ${numeral(s.gain[1], 3)} of thread C. Thread ${s.limiting} runs out first, after ${numeral(s.turns, 3)} turns and ${show(s.stroke, { shown: 'motion', digits: 3 }, view)} of stroke, ${enough}.`;
+  },
+  table: (numbers, view) => {
+    const state = stateOf(numbers);
+    if (!state.ok) return { head: [], rows: [] };
+    return {
+      head: ['thread', 'usable length', 'used by the stroke', 'gain'],
+      rows: state.value.bars.map((b, i) => [
+        b.name,
+        show(b.have, { shown: 'size', digits: 4 }, view),
+        show(b.uses, { shown: 'size', digits: 4 }, view),
+        numeral(state.value.gain[i] ?? 0, 4),
+      ]),
+    };
+  },
+  outline: (numbers, view) => JSON.stringify([numbers.threads, numbers.values, view]),
+};

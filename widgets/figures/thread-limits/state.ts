@@ -1,0 +1,133 @@
+/** What the figure shows, from the reader's designation: limits of screw and nut, what is left between, and the rows of the table. */
+
+import type { Numbers } from '../../assembly/numbers.ts';
+import {
+  type Basis,
+  bad,
+  clearanceOfPair,
+  type ExternalLimits,
+  good,
+  type InternalLimits,
+  mm,
+  nearestDrills,
+  nutLimits,
+  type PairClearance,
+  plain,
+  type Result,
+  screwLimits,
+  shareOfThread,
+  tapDrill,
+} from '../../engine/index.ts';
+import { show, type UnitView } from '../../input/format.ts';
+
+export interface State {
+  readonly screw: ExternalLimits;
+  readonly nut: InternalLimits;
+  readonly clearance: PairClearance;
+  readonly notes: readonly string[];
+  readonly hole: Hole;
+}
+
+/** The hole before tapping the nut, for the share of thread asked. */
+export interface Hole {
+  readonly share: number;
+  readonly size: number;
+  /** Drills near it, each with the share of thread it leaves. */
+  readonly drills: readonly { readonly name: string; readonly share: number }[];
+  /** Where the hole lies by the limits of the nut’s minor diameter. */
+  readonly lies: 'within' | 'below' | 'above';
+}
+
+export const stateOf = (numbers: Numbers): Result<State> => {
+  const { thread } = numbers.threads;
+  if (!thread) return bad('The figure needs a thread.');
+  const screw = screwLimits(thread);
+  if (!screw.ok) return screw;
+  const nut = nutLimits(thread);
+  if (!nut.ok) return nut;
+  const hole = holeFor(nut.value.limits, numbers.values.q_t ?? 0.75);
+  if (!hole.ok) return hole;
+  const clearance = clearanceOfPair(screw.value.limits, nut.value.limits);
+  if (!clearance.ok) return clearance;
+  const everyday = [
+    ...(screw.value.stated ? [] : [`class ${screw.value.limits.cls} for the screw`]),
+    ...(nut.value.stated ? [] : [`class ${nut.value.limits.cls} for the nut`]),
+  ];
+  const { limits: s } = screw.value;
+  const { limits: n } = nut.value;
+  return good({
+    screw: s,
+    nut: n,
+    clearance: clearance.value,
+    hole: hole.value,
+    notes: [
+      ...(everyday.length > 0
+        ? [`No class was written, so the everyday one was taken: ${everyday.join(' and ')}.`]
+        : []),
+      ...new Set([...s.notes, ...n.notes]),
+    ],
+  });
+};
+
+const holeFor = ({ thread, minor }: InternalLimits, share: number): Result<Hole> => {
+  const { d, P } = thread;
+  const hole = tapDrill.of({ d, P, q_t: plain(share) });
+  if (!hole.ok) return hole;
+  const size = hole.value.d_t;
+  const { metric, inch } = nearestDrills(size);
+  const drills = [metric, inch].flatMap((drill) => {
+    const left = drill && shareOfThread.of({ d, P, d_t: mm(drill.size) });
+    return drill && left?.ok ? [{ name: drill.name, share: left.value.q_t }] : [];
+  });
+  return good({ share, size, drills, lies: size < minor.min ? 'below' : size > minor.max ? 'above' : 'within' });
+};
+
+/** A limit to the micrometre, or to its like in inches. */
+export const limit = (mm: number, view: UnitView): string =>
+  show(mm, { shown: 'size', digits: Math.max(1, Math.floor(Math.log10(Math.abs(mm) || 1)) + 4) }, view);
+
+export const gap = (mm: number, view: UnitView): string => show(mm, { shown: 'motion' }, view);
+
+export interface Row {
+  readonly diameter: string;
+  readonly least: string;
+  readonly greatest: string;
+  readonly tolerance: string;
+  readonly basis: string;
+}
+
+const OPEN = 'no limit';
+
+export const rowsOf = ({ screw, nut }: State, view: UnitView): readonly Row[] => {
+  const by = (basis: Basis, standard: string) => (basis === 'table' ? `table, ${standard}` : `formula, ${standard}`);
+  const zone = (diameter: string, z: ExternalLimits['pitch'], standard: string): Row => ({
+    diameter,
+    least: limit(z.min, view),
+    greatest: limit(z.max, view),
+    tolerance: gap(z.tolerance, view),
+    basis: by(z.basis, standard),
+  });
+  return [
+    zone('screw, major', screw.major, screw.standard),
+    zone('screw, pitch', screw.pitch, screw.standard),
+    {
+      diameter: 'screw, minor',
+      least: OPEN,
+      greatest: limit(screw.minor.max, view),
+      tolerance: '',
+      basis: by(screw.minor.basis, screw.standard),
+    },
+    {
+      diameter: 'nut, major',
+      least: limit(nut.major.min, view),
+      greatest: OPEN,
+      tolerance: '',
+      basis: by(nut.major.basis, nut.standard),
+    },
+    zone('nut, pitch', nut.pitch, nut.standard),
+    zone('nut, minor', nut.minor, nut.standard),
+  ];
+};
+
+export const HEAD = ['diameter', 'least', 'greatest', 'tolerance', 'comes from'] as const;
+export const cells = (row: Row): readonly string[] => [row.diameter, row.least, row.greatest, row.tolerance, row.basis];

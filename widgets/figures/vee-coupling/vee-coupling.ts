@@ -1,0 +1,210 @@
+/**
+ * Three balls in three vees, seen from above: the six contacts, each with the force it needs. A flank can push and not
+ * pull, so a force below nought is a flank that opens; it is drawn to the other side of nought, hollow, and named.
+ */
+
+import type { Numbers } from '../../assembly/numbers.ts';
+import {
+  type Aim,
+  bad,
+  type Contact,
+  contactForces,
+  couplingAt,
+  good,
+  LOOSE_COUPLING,
+  type Load,
+  type NamedPlace,
+  openFlanks,
+  type Place,
+  type Result,
+  readFeet,
+} from '../../engine/index.ts';
+import { show, type UnitView } from '../../input/format.ts';
+import { px } from '../kit/svg.ts';
+import type { Widget } from '../kit/widget.ts';
+
+const SIZE = 320;
+const MARGIN = 62;
+
+interface Flank extends Contact {
+  /** As the plan and the bars call it: A1, A2, B1 … */
+  readonly name: string;
+  readonly open: boolean;
+}
+
+interface State {
+  readonly places: readonly NamedPlace[];
+  readonly directions: readonly number[];
+  readonly flanks: readonly Flank[];
+  readonly open: readonly Flank[];
+  /** Why there are no forces: the grooves leave the part loose. */
+  readonly loose: string | undefined;
+  readonly centre: Place;
+  readonly side: { readonly force: number; readonly direction: number };
+}
+
+const stateOf = (numbers: Numbers): Result<State> => {
+  const { values } = numbers;
+  const places = readFeet(numbers.texts?.feet ?? '');
+  if (!places.ok) return places;
+  const weight = values.W ?? 0;
+  const centre = { x: values.x_g ?? 0, y: values.y_g ?? 0 };
+  if (!(weight > 0))
+    return bad('The part has no weight here, so nothing presses the balls into their vees: give one above 0 N.');
+  const balls = couplingAt(
+    places.value,
+    values.beta_v ?? Math.PI / 4,
+    (numbers.choices.grooves ?? 'to the middle') as Aim,
+  );
+  const [force, direction] = [values.F_l ?? 0, values.theta_l ?? 0];
+  const loads: Load[] = [
+    { force: [0, 0, -weight], at: [centre.x, centre.y, 0] },
+    {
+      force: [force * Math.cos(direction), force * Math.sin(direction), 0],
+      at: [centre.x, centre.y, values.h_l ?? 0],
+    },
+  ];
+  const contacts = contactForces(balls, loads);
+  // Grooves that leave it loose are worth seeing; anything else that has no forces is not.
+  if (!contacts.ok && contacts.reason !== LOOSE_COUPLING) return contacts;
+  const found = contacts.ok ? contacts.value : [];
+  const opening = openFlanks(found);
+  const flanks = found.map((contact) => ({
+    ...contact,
+    name: `${contact.ball}${contact.flank === 'left' ? 1 : 2}`,
+    open: opening.includes(contact),
+  }));
+  return good({
+    places: places.value,
+    directions: balls.map((ball) => ball.direction),
+    flanks,
+    open: flanks.filter((flank) => flank.open),
+    loose: contacts.ok ? undefined : contacts.reason,
+    centre,
+    side: { force, direction },
+  });
+};
+
+const newtons = (force: number): string => show(force, { shown: 'force', digits: 3 }, 'metric');
+
+const verdict = ({ force, open }: Flank): string =>
+  open ? `would have to pull ${newtons(Math.abs(force))}: it opens` : `pushes ${newtons(force)}`;
+
+const draw = (numbers: Numbers): Result<string> => {
+  const state = stateOf(numbers);
+  if (!state.ok) return state;
+  const s = state.value;
+  return good(
+    `<svg class="vees" viewBox="0 0 ${SIZE} ${SIZE}" role="img" aria-label="Plan of three balls in their grooves, seen from above, with the push of each flank">${planSvg(s)}</svg>` +
+      (s.loose === undefined
+        ? `<ul class="vee-bars">${s.flanks.map((flank) => barHtml(flank, s)).join('')}</ul>`
+        : `<p class="lifts">Loose along its grooves: no six forces hold it.</p>`),
+  );
+};
+
+const planSvg = (s: State): string => {
+  const all = [...s.places, s.centre];
+  const [xs, ys] = [all.map((p) => p.x), all.map((p) => p.y)];
+  const [left, right, bottom, top] = [Math.min(...xs), Math.max(...xs), Math.min(...ys), Math.max(...ys)];
+  const scale = (SIZE - 2 * MARGIN) / Math.max(right - left, top - bottom, 1);
+  const at = ({ x, y }: Place) => ({
+    x: SIZE / 2 + (x - (left + right) / 2) * scale,
+    y: SIZE / 2 - (y - (bottom + top) / 2) * scale,
+  });
+  const most = Math.max(...s.flanks.map((flank) => Math.abs(flank.force)));
+  const balls = s.places.map((place, i) => {
+    const { x, y } = at(place);
+    const degrees = (-(s.directions[i] ?? 0) * 180) / Math.PI;
+    const pushes = s.flanks
+      .filter((flank) => flank.ball === place.name)
+      .map((flank) => pushSvg(flank, most))
+      .join('');
+    // The groove along x, then turned: its flanks are the two edges, the root its middle line.
+    return (
+      `<g transform="translate(${px(x)} ${px(y)})"><g transform="rotate(${px(degrees)})"><path class="groove" d="M-30 -11H30M-30 11H30"/><path class="root" d="M-30 0H30"/><circle class="ball" r="13"/>${pushes}</g>` +
+      `<text class="number" y="5" text-anchor="middle">${place.name}</text>${s.flanks
+        .filter((flank) => flank.ball === place.name)
+        .map((flank) => pushName(flank, degrees))
+        .join('')}</g>`
+    );
+  });
+  const g = at(s.centre);
+  const force =
+    s.side.force > 0
+      ? `<path class="side-force" transform="translate(${px(g.x)} ${px(g.y)}) rotate(${px((-s.side.direction * 180) / Math.PI)})" d="M0 0H30M27 -6L40 0L27 6Z"/>`
+      : '';
+  return `${balls.join('')}<g class="weight" transform="translate(${px(g.x)} ${px(g.y)})"><circle class="mark" r="8"/><path class="quarters" d="M0 0V-8A8 8 0 0 1 8 0ZM0 0V8A8 8 0 0 1 -8 0Z"/></g>${force}`;
+};
+
+/** The push of a flank on its ball, drawn from the side it comes from; the one that pushes left stands on the right. */
+const pushSvg = (flank: Flank, most: number): string => {
+  const side = flank.flank === 'left' ? 1 : -1;
+  const length = 8 + (22 * Math.abs(flank.force)) / most;
+  return flank.open
+    ? `<path class="push open" d="M0 ${side * 15}V${px(side * (15 + Math.max(16, length)))}"/>`
+    : `<path class="push" d="M0 ${px(side * (15 + length))}V${side * 22}M-5 ${side * 23}L0 ${side * 14}L5 ${side * 23}Z"/>`;
+};
+
+const pushName = (flank: Flank, degrees: number): string => {
+  const side = flank.flank === 'left' ? 1 : -1;
+  const a = (degrees * Math.PI) / 180;
+  // Beside the tail of its arrow, upright however the groove lies.
+  const [along, across] = [13, side * 34];
+  return `<text class="push-name" x="${px(along * Math.cos(a) - across * Math.sin(a))}" y="${px(along * Math.sin(a) + across * Math.cos(a) + 4)}" text-anchor="middle">${flank.name}</text>`;
+};
+
+const barHtml = (flank: Flank, s: State): string => {
+  const forces = s.flanks.map((f) => f.force);
+  const low = Math.min(0, ...forces);
+  const high = Math.max(0, ...forces);
+  const x = (force: number) => (300 * (force - low)) / (high - low || 1);
+  const [a, b] = [x(Math.min(0, flank.force)), x(Math.max(0, flank.force))];
+  return (
+    `<li class="${flank.open ? 'open' : 'pressed'}"><p class="line"><b>${flank.name}</b> ${verdict(flank)}</p><svg viewBox="0 0 302 14" preserveAspectRatio="none" aria-hidden="true">` +
+    `<rect class="force" x="${px(a + 1)}" y="2" width="${px(Math.max(1, b - a))}" height="10"/><path class="zero" d="M${px(x(0) + 1)} 0V14"/></svg></li>`
+  );
+};
+
+export const veeCoupling: Widget = {
+  name: 'vee-coupling',
+  title: 'Three balls in three vees',
+  threads: [],
+  quantities: ['W', 'x_g', 'y_g', 'beta_v', 'F_l', 'theta_l', 'h_l'],
+  choices: ['grooves'],
+  texts: ['feet'],
+  draw,
+  says: (numbers) => {
+    const state = stateOf(numbers);
+    if (!state.ok) return state.reason;
+    const { flanks, open, loose } = state.value;
+    if (loose !== undefined) return loose;
+    const sorted = [...flanks].sort((a, b) => a.force - b.force);
+    const [least, most] = [sorted[0], sorted.at(-1)];
+    if (!least || !most) return '';
+    return open.length === 0
+      ? `All six flanks push, so the part is held: the least is ${least.name} with ${newtons(least.force)}, the most ${most.name} with ${newtons(most.force)}.`
+      : `${open.map((flank) => `${flank.name} ${verdict(flank)}`).join('; ')}. A flank can’t pull, so the part leaves its vees: bring the load nearer to the middle, add weight, or take side force away.`;
+  },
+  table: (numbers, view: UnitView) => {
+    const state = stateOf(numbers);
+    if (!state.ok) return { head: [], rows: [] };
+    const size = (v: number) => show(v, { shown: 'size' }, view);
+    return {
+      head: ['flank', 'ball at', 'groove, from x', 'pushes, seen along the groove outward', 'force', 'standing'],
+      rows: state.value.places.flatMap((place, i) =>
+        (['left', 'right'] as const).map((side, j) => {
+          const flank = state.value.flanks.find((f) => f.ball === place.name && f.flank === side);
+          return [
+            `${place.name}${j + 1}`,
+            `x ${size(place.x)}, y ${size(place.y)}`,
+            show(state.value.directions[i] ?? 0, { shown: 'degrees', digits: 4 }, view),
+            `to the ${side}`,
+            flank ? newtons(flank.force) : '',
+            flank ? (flank.open ? 'opens' : 'pressed') : 'loose',
+          ];
+        }),
+      ),
+    };
+  },
+  outline: (numbers, view) => JSON.stringify([numbers.values, numbers.choices, numbers.texts?.feet, view]),
+};

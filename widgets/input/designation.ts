@@ -1,0 +1,138 @@
+/**
+ * Reads a thread as people write it, and writes it back in one canonical way.
+ *
+ * Metric `M10×1.5`, `M16×Ph3P1.5` (several starts by lead and pitch, ISO 965-1); Unified `3/8-16 UNC`, `#10-32 UNF`
+ * (ASME B1.1); anything else of the 60° form as `12 mm × 1.1 mm`. After that the class (`-6g`, `-2A`), the starts of
+ * an inch or free thread (` 2-start`) and ` LH`. Lengths in mm; hand +1 right, −1 left.
+ *
+ * Steps: tidy the characters; take off class, starts and hand; try metric, then inch or free; check the limits. What
+ * can't be read gives one sentence. The length is bounded before any pattern runs.
+ */
+
+import { LONGEST_TEXT } from '../engine/kernel/quantity.ts';
+import { bad, good, quoted, type Result } from '../engine/kernel/result.ts';
+import { symbolFact } from '../engine/kernel/symbols.ts';
+import type { Thread } from '../engine/thread/thread.ts';
+import { readInchOrFree } from './designation-inch.ts';
+import { EXAMPLES, type Extras, finish } from './designation-limits.ts';
+import { isMetric, readMetric } from './designation-metric.ts';
+
+/** A thread such as `M10x1.5`, `3/8-16 UNC-2A LH` or `12 x 1.1 mm, 2 start`, or one sentence that says how to mend it. */
+export const readThread = (text: string): Result<Thread> => {
+  if (!(text.length <= LONGEST_TEXT))
+    return bad(
+      `Read ${quoted(text)}; a designation is at most ${LONGEST_TEXT} characters: write one thread, like ${EXAMPLES}.`,
+    );
+  const tidied = tidy(text);
+  if (tidied === '') return bad(`Nothing was typed; a thread is needed, for example ${EXAMPLES}.`);
+  const thread = readOne(tidied, quoted(text));
+  if (!thread.ok && holdsTwo(tidied))
+    return bad(`Read ${quoted(text)}, which is two threads; this takes one: write the other in a field of its own.`);
+  return thread;
+};
+
+/** One spelling for each character and word: `M 10 х 1,5` becomes `M 10x1.5`, `1¼” – 7` becomes `1 1/4 in-7`. */
+const tidy = (text: string): string =>
+  text
+    .replace(/["“”″]|''/g, ' in ')
+    .replace(/[¼½¾⅐-⅞]/g, ' $&')
+    .normalize('NFKC')
+    .replace(/[\u200b-\u200f\u2060\ufeff]/g, '')
+    .replace(/⁄/g, '/')
+    .replace(/[×✕✖⨯*хХ]/g, 'x')
+    .replace(/М/g, 'M')
+    .replace(/[‐‑‒–—−]/g, '-')
+    .replace(/,(?=\d)/g, '.')
+    .replace(/[,;()[\]]/g, ' ')
+    .replace(/threads?(?: per |\/)in(?:ch)?|t\.p\.i\.?/gi, 'tpi')
+    .replace(/\b(?:inch(?:es)?|in\.)/gi, 'in')
+    .replace(/millimet(?:re|er)s?/gi, 'mm')
+    .replace(/\b(?:number|no|nr)\.? ?(?=\d)|# +/gi, '#')
+    .replace(/(\d)([lr]h)\b/gi, '$1 $2')
+    .replace(/(unr?(?:c|f|ef|s)?|n(?:c|f|ef))(?=\d)/gi, '$1 ')
+    .replace(/\s+/g, ' ')
+    .replace(/ ?([-/x]) ?(?=[\d.#mp-])/gi, '$1')
+    .trim();
+
+const readOne = (tidied: string, typed: string): Result<Thread> => {
+  const foreign = OTHER_STANDARDS.find(([pattern]) => pattern.test(tidied));
+  if (foreign)
+    return bad(
+      `Read ${typed}, ${foreign[1]}; this notebook draws parallel threads of the basic 60° form: write one like ${EXAMPLES}.`,
+    );
+  const extras = takeExtras(tidied, typed);
+  if (!extras.ok) return extras;
+  const { core, called } = extras.value;
+  const basic = isMetric(core) ? readMetric(core, typed) : readInchOrFree(core, typed);
+  if (!basic.ok) return basic;
+  // “x 8 thread” behind millimetres may be 8 to the inch: not to be guessed.
+  return called && basic.value.kind === 'free' && !/(?:mm|in|tpi)$/i.test(core)
+    ? bad(`Read ${typed}, which leaves open whether a pitch or threads per inch are meant: write mm or tpi behind it.`)
+    : finish(basic.value, extras.value, typed);
+};
+
+const holdsTwo = (tidied: string): boolean => {
+  for (const { index, 0: mark } of tidied.matchAll(/ and | with |[ &+/]/gi)) {
+    const first = tidied.slice(0, index).trim();
+    // A series and half a fraction, “UNC 3” of “UNC 3/8”, is no thread.
+    if (mark === '/' && /^[a-z]+[ -]\d+$/i.test(first)) continue;
+    if (readOne(first, '').ok && readOne(tidied.slice(index + mark.length).trim(), '').ok) return true;
+  }
+  return false;
+};
+
+/** Threads people type that have another form; the flank angles are from memory. */
+const OTHER_STANDARDS: readonly (readonly [RegExp, string])[] = [
+  [/^tr ?\d|trapez|acme/i, 'a trapezoidal thread'],
+  [/^(?:g|r|r[cps]) ?\d|bsp|np[ts]/i, 'a pipe thread, whose size is not its diameter and which may be tapered'],
+  [/^w ?\d|bs[wf]|whitworth/i, 'a Whitworth thread, whose flanks stand at 55°'],
+  [/(?:^|[^a-z])ba(?:$|[^a-z])/i, 'a British Association (BA) thread, whose flanks stand at 47½°'],
+  [/^rd ?\d|^s ?\d|buttress|knuckle/i, 'a round or buttress thread'],
+  [/^mj|unj/i, 'a thread with a controlled root radius'],
+];
+
+// What may stand round a size: class, starts, hand.
+
+const COUNTS = 'one two three four five six seven eight nine ten eleven twelve'.split(' ');
+const MULTIPLES = 'single double triple quadruple quintuple sextuple'.split(' ');
+const STARTS = new RegExp(
+  `(?:^|[ -]+)(\\d{1,4}|twin|${COUNTS.join('|')}|${MULTIPLES.join('|')})[ -]?starts?(?![a-z])`,
+  'i',
+);
+const HAND =
+  /(?:^|[ -]+)(l\.?h|left(?:[ -]?hand(?:ed)?)?|r\.?h|right(?:[ -]?hand(?:ed)?)?)(?![a-z])\.?(?: threads?)?/gi;
+const CLASS = /[ -]+(?:class |cl\.? ?)?((?:\d[a-z]){1,2}(?:\/(?:\d[a-z]){1,2})?)$/i;
+
+const SERIES_FIRST = /^(unr?(?:c|f|ef|s)?|n(?:c|f|ef))[ :-]*(?=[#\d.m])(.*)$/i;
+const CALLED_THREAD = /^thread[ :]+| thread$/i;
+
+interface Taken extends Extras {
+  /** Size and pitch, the series behind them. */
+  readonly core: string;
+  /** Whether the word “thread” stood beside them. */
+  readonly called: boolean;
+}
+
+const takeExtras = (tidied: string, typed: string): Result<Taken> => {
+  const hands = new Set([...tidied.matchAll(HAND)].map(([, hand = '']) => hand.charAt(0).toLowerCase()));
+  if (hands.size > 1)
+    return bad(`Read ${typed}, both left and right hand; a thread has one: write LH or leave it out.`);
+  const handless = tidied.replace(HAND, '');
+  const count = STARTS.exec(handless)?.[1]?.toLowerCase();
+  const startless = handless.replace(STARTS, '');
+  const most = symbolFact('N').max;
+  const N = count === undefined ? undefined : countOf(count);
+  if (/start/i.test(startless) || !(N === undefined || (N >= 1 && N <= most)))
+    return bad(`Read ${typed}; a thread has 1 to ${most} starts, a whole number: write, for example, “2 starts”.`);
+  const called = CALLED_THREAD.test(startless);
+  const uncalled = startless.replace(CALLED_THREAD, '');
+  const toleranceClass = CLASS.exec(uncalled)?.[1];
+  const core = uncalled
+    .replace(CLASS, '')
+    .replace(/^[ -]+|[ -]+$/g, '')
+    .replace(SERIES_FIRST, '$2 $1');
+  return good({ core, called, h: hands.has('l') ? -1 : 1, N, toleranceClass });
+};
+
+const countOf = (word: string): number =>
+  word === 'twin' ? 2 : Number(word) >= 0 ? Number(word) : 1 + Math.max(COUNTS.indexOf(word), MULTIPLES.indexOf(word));

@@ -1,0 +1,28 @@
+/** What divides a turn, as a maker lists it: `hexagon, twelve points, 50`. */
+import { bad, good, LONGEST_LIST, quoted, type Result, symbolFact } from '../engine/index.ts';
+import { stepsOf } from '../figures/kit/knob.ts';
+
+/** Each divider is one more search. */
+const MOST_DIVIDERS = 12;
+const NAMED = ['hexagon', 'square', 'twelve points'];
+
+/** Steps in a turn of each divider named, every count once; an empty text or “none” is an empty list. */
+export const readDividers = (text: string): Result<readonly number[]> => {
+  if (!(text.length <= LONGEST_LIST))
+    return bad(`Read ${quoted(text)}; name a few dividers, for example hexagon, twelve points, 50.`);
+  const found = new Set<number>();
+  for (const piece of text.split(/[,;\n]/).map((p) => p.trim().replace(/\s+/g, ' ').toLowerCase())) {
+    if (piece === '' || piece === 'none') continue;
+    const [, count] = /^(?:knob (?:of )?)?(\d{1,5})(?:[ -](?:flats?|points?|divisions?|steps?))?$/.exec(piece) ?? [];
+    const k = NAMED.includes(piece) ? stepsOf(piece, 1) : Number(count);
+    const { min, max } = symbolFact('k');
+    if (!(k >= min && k <= max))
+      return bad(
+        `Read ${quoted(piece)} as a divider of a turn; name hexagon, square, twelve points or the steps in a turn from ${min} to ${max}, like 50, or none.`,
+      );
+    found.add(k);
+  }
+  return found.size <= MOST_DIVIDERS
+    ? good([...found])
+    : bad(`Read ${found.size} dividers; a list holds at most ${MOST_DIVIDERS}: leave some out.`);
+};

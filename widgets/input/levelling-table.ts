@@ -1,0 +1,190 @@
+/**
+ * Feet and indicator readings as they are typed: one a row.
+ *
+ *   feet        A: 0, 0                three rows; the letter may be left out, then the rows are A, B, C in order
+ *   readings    40, 20: −3 µm          x, y and what the indicator shows there; three rows or more
+ *   rounds      2; −1; 0.5             one row for each later round: readings at the same places in the same order
+ *   stands      A: 1.5                 turns of a foot from the middle of its travel, clockwise plus; a foot left out is at 0
+ *
+ * Rows are parted by a line break or a semicolon; rounds by a line break or a bar, since semicolons part the readings in
+ * them. x and y are parted by a comma and a blank, by blanks or a tab, so that a comma inside a number is a decimal mark;
+ * a lone comma between two numbers parts them too. A bare place is mm, a bare reading µm; other lengths carry their unit.
+ * Units out: mm. Errors: one sentence for the first row that can’t be read, or for places that span no plane.
+ */
+
+import { readQuantity, type Unit } from '../engine/kernel/quantity.ts';
+import { type Bad, bad, good, quoted, type Result } from '../engine/kernel/result.ts';
+import { say } from '../engine/kernel/say.ts';
+import { type Place, type Point, planeThrough } from '../engine/levelling/plane.ts';
+import { LONGEST_LIST } from './thread-list.ts';
+
+export interface NamedPlace extends Place {
+  readonly name: string;
+}
+
+const FOOT_NAMES = ['A', 'B', 'C'] as const;
+export type FootName = (typeof FOOT_NAMES)[number];
+const MOST_READINGS = 20;
+const MOST_ROUNDS = 8;
+
+/** The three feet, refused where they are not three, share a letter or stand in a line. */
+export const readFeet = (text: string): Result<readonly NamedPlace[]> => {
+  const rows = rowsOf(text, /[;\n]/);
+  if (!rows.ok) return rows;
+  const feet: NamedPlace[] = [];
+  for (const [i, row] of rows.value.entries()) {
+    const { name, rest } = footOfRow(row, i);
+    const place = placeIn(rest);
+    if (!place.ok)
+      return bad(`Row ${i + 1} of the feet reads ${quoted(row)}; ${place.reason ?? 'give x and y, like A: 0, 0.'}`);
+    feet.push({ name, ...place.value });
+  }
+  if (!(feet.length === 3))
+    return bad(`Read ${feet.length} feet; a plate is levelled on exactly three: give three rows, like A: 0, 0.`);
+  const odd = oddNames(feet.map((foot) => foot.name));
+  if (odd) return odd;
+  const plane = planeThrough(
+    feet.map((foot) => ({ ...foot, z: 0 })),
+    'feet',
+  );
+  return plane.ok ? good([...feet].sort((a, b) => a.name.localeCompare(b.name))) : plane;
+};
+
+/** The foot a row is about, by its letter or else by its order, and what stands behind. */
+const footOfRow = (row: string, i: number): { readonly name: string; readonly rest: string } => {
+  const [, letter, rest = row] = /^(?:foot\s+)?([a-z])(?=[\s:=(])\s*[:=]?\s*(.*)$/i.exec(row) ?? [];
+  return { name: letter === undefined ? (FOOT_NAMES[i] ?? 'another') : letter.toUpperCase(), rest };
+};
+
+const oddNames = (names: readonly string[]): Bad | undefined => {
+  const twice = names.find((name, i) => names.indexOf(name) < i);
+  if (twice !== undefined) return bad(`Two feet are called ${twice}; call them A, B and C.`);
+  const other = names.find((name) => !(FOOT_NAMES as readonly string[]).includes(name));
+  return other === undefined ? undefined : bad(`One foot is called ${other}; call them A, B and C.`);
+};
+
+/** Turns of each foot from the middle of its travel, clockwise plus; a foot that is not named stands in the middle. */
+export const readStands = (text: string): Result<Readonly<Record<FootName, number>>> => {
+  const rows = rowsOf(text, /[;\n]/);
+  if (!rows.ok) return rows;
+  const stands = new Map<string, number>();
+  const named = rows.value.map(footOfRow);
+  const odd = oddNames(named.map((row) => row.name));
+  if (odd) return odd;
+  for (const { name, rest } of named) {
+    const read = readQuantity(rest, 'turn', 'turns');
+    if (!read.ok) return bad(`Foot ${name}: ${read.reason}`);
+    if (!(Math.abs(read.value.value) <= MOST_TURNS))
+      return bad(
+        `Foot ${name}: Read ${quoted(rest)}; give its turns from the middle of the travel, at most ${MOST_TURNS}.`,
+      );
+    stands.set(name, read.value.value);
+  }
+  const of = (name: FootName) => stands.get(name) ?? 0;
+  return good({ A: of('A'), B: of('B'), C: of('C') });
+};
+
+/** More than any foot has thread for. */
+const MOST_TURNS = 1000;
+
+/** Readings with their places, refused where there are fewer than three or they stand in a line. */
+export const readReadings = (text: string): Result<readonly Point[]> => {
+  const rows = rowsOf(text, /[;\n]/);
+  if (!rows.ok) return rows;
+  const points: Point[] = [];
+  for (const [i, row] of rows.value.entries()) {
+    const [left = '', right, ...more] = row.split(/[:=]/).map((part) => part.trim());
+    const columns = right === undefined ? columnsIn(left, 3) : undefined;
+    const [place, reading] = columns === undefined ? [left, right] : [`${columns[0]}, ${columns[1]}`, columns[2]];
+    const at = placeIn(place);
+    if (!at.ok || reading === undefined || more.length > 0)
+      return bad(
+        `Row ${i + 1} of the readings reads ${quoted(row)}; ${(!at.ok && at.reason) || 'give x, y and the reading, like 40, 20: −3 µm.'}`,
+      );
+    const height = lengthIn(reading, 'µm');
+    if (!height.ok) return bad(`Row ${i + 1} of the readings: ${height.reason}`);
+    points.push({ ...at.value, z: height.value });
+  }
+  if (!(points.length <= MOST_READINGS))
+    return bad(`Read ${points.length} readings; ${MOST_READINGS} are the most here: a few, well spread, say as much.`);
+  const plane = planeThrough(points, 'readings');
+  return plane.ok ? good(points) : plane;
+};
+
+/** Later rounds, heights in mm; none where nothing is typed. */
+export const readRounds = (text: string): Result<readonly (readonly number[])[]> => {
+  const rows = rowsOf(text, /[|\n]/);
+  if (!rows.ok) return rows;
+  if (!(rows.value.length <= MOST_ROUNDS))
+    return bad(
+      `Read ${rows.value.length} rounds; ${MOST_ROUNDS} are kept here: put the last readings first and begin again.`,
+    );
+  const rounds: number[][] = [];
+  for (const [i, row] of rows.value.entries()) {
+    const cells = row.split(row.includes(';') ? ';' : /,\s+|\t|\s+(?=[+\-−–]?[\d.])/);
+    const heights: number[] = [];
+    for (const cell of cells.filter((text, j) => text !== '' || j < cells.length - 1)) {
+      const height = lengthIn(cell, 'µm');
+      if (!height.ok) return bad(`Round ${i + 2}: ${height.reason}`);
+      heights.push(height.value);
+    }
+    rounds.push(heights);
+  }
+  return good(rounds);
+};
+
+/** The rows as a reader would type them, one a line; they read back as the same feet. */
+export const writeFeet = (feet: readonly NamedPlace[]): string =>
+  feet.map(({ name, x, y }) => `${name}: ${amount(x)}, ${amount(y)}`).join('\n');
+
+export const writeReadings = (points: readonly Point[]): string =>
+  points.map(({ x, y, z }) => `${amount(x)}, ${amount(y)}: ${amount(z * 1e3)} µm`).join('\n');
+
+/** Readings of rounds in µm, to a tenth, which is finer than any indicator is read. */
+export const writeRounds = (rounds: readonly (readonly number[])[]): string =>
+  rounds.map((heights) => heights.map((z) => amount(Math.round(z * 1e4) / 10)).join('; ')).join('\n');
+
+/** To a millionth, below which nothing is read: a word for “hardly anything” would not read back. */
+const amount = (x: number): string => say(Math.abs(x) < 1e-6 ? 0 : x, 9);
+
+const rowsOf = (text: string, between: RegExp): Result<readonly string[]> =>
+  text.length <= LONGEST_LIST
+    ? good(
+        text
+          .split(between)
+          .map((row) => row.trim())
+          .filter((row) => row !== ''),
+      )
+    : bad(`Read ${quoted(text)}; ${LONGEST_LIST} characters are the most here: leave some rows out.`);
+
+/** A length in mm within what planes are laid through. */
+const lengthIn = (text: string, fallback: Unit): Result<number> => {
+  const read = readQuantity(text, 'mm', fallback);
+  if (!read.ok) return read;
+  return Math.abs(read.value.value) <= 1e4
+    ? good(read.value.value)
+    : bad(`Read ${quoted(text)}; give a length from −10 m to 10 m.`);
+};
+
+/** A place, or the reason of its first odd number; no reason where there are not two numbers. */
+const placeIn = (
+  text: string,
+): { readonly ok: true; readonly value: Place } | { readonly ok: false; readonly reason: string | undefined } => {
+  const [left, right] = columnsIn(text.replace(/^\((.*)\)$/, '$1'), 2) ?? [];
+  if (left === undefined || right === undefined) return { ok: false, reason: undefined };
+  const [x, y] = [lengthIn(left, 'mm'), lengthIn(right, 'mm')];
+  if (!x.ok) return { ok: false, reason: lower(x.reason) };
+  if (!y.ok) return { ok: false, reason: lower(y.reason) };
+  return { ok: true, value: { x: x.value, y: y.value } };
+};
+
+const lower = (sentence: string): string => sentence.charAt(0).toLowerCase() + sentence.slice(1);
+
+/** So many numbers out of a row, or undefined. */
+const columnsIn = (text: string, count: number): readonly string[] | undefined => {
+  for (const between of [/,\s+|\t/, /\s+(?=[+\-−–]?[\d.])/, /,/]) {
+    const parts = text.split(between).map((part) => part.trim());
+    if (parts.length === count && parts.every((part) => part !== '')) return parts;
+  }
+  return undefined;
+};

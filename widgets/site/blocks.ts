@@ -1,0 +1,353 @@
+/**
+ * The fenced blocks of a chapter: what they declare, checked against the engine, and the model the browser gets.
+ *
+ *   example ID [with SET]: title      numbers and steps, each with the value the author expects
+ *   figure WIDGET SET | figure WIDGET with SET: caption
+ *   predict [with SET]                a question, the steps of its answer, and `slip` lines: calls that give known wrong answers
+ *   derivation: title                 see derivation.ts
+ *   exercise ID: title                see exercise-block.ts
+ *   papers, review                    where papers are set, and where exercises of the whole book are mixed
+ */
+
+import { gather, type Input, type NumberSet, readInput, scopeOf, type Value } from '../assembly/numbers.ts';
+import { runSteps, type Step } from '../assembly/steps.ts';
+import type { Reading, Result, SymbolName } from '../engine/index.ts';
+import { relationNamed, symbolFact } from '../engine/index.ts';
+import type { Widget } from '../figures/kit/widget.ts';
+import { dressOf, show } from '../input/format.ts';
+import { type ExerciseBlock, readExercise } from './exercise-block.ts';
+import { type ExpectedStep, isStepLine, readCall, readInputLine, readStepLine, splitComment } from './grammar.ts';
+import type { Ledger } from './mistake.ts';
+
+export interface Example {
+  readonly kind: 'example';
+  readonly id: string;
+  readonly set: string;
+  readonly title: string;
+  readonly steps: readonly Step[];
+  /** The line of each step in the chapter. */
+  readonly lines: readonly number[];
+}
+
+export interface Figure {
+  readonly kind: 'figure';
+  readonly widget: Widget;
+  readonly set: string;
+  readonly caption: string;
+}
+
+export interface Slip {
+  readonly value: number;
+  readonly says: string;
+}
+
+/** Inline Markdown inside a block, and the line on which it begins. */
+export interface Passage {
+  readonly text: string;
+  readonly line: number;
+}
+
+export interface Prediction {
+  readonly kind: 'predict';
+  readonly question: Passage;
+  readonly reveal: Passage;
+  readonly output: SymbolName;
+  readonly answer: number;
+  readonly digits: number;
+  readonly slips: readonly Slip[];
+}
+
+export interface Derivation {
+  readonly kind: 'derivation';
+  readonly title: string;
+  readonly body: string;
+  readonly line: number;
+}
+
+export interface Papers {
+  readonly kind: 'papers' | 'review';
+}
+
+export type Block = Example | Figure | Prediction | Derivation | ExerciseBlock | Papers;
+
+/** What the blocks of one chapter have declared so far. */
+export interface Declared {
+  readonly sets: Map<string, Input[]>;
+  readonly examples: Map<string, Example>;
+}
+
+const NAME = '[a-z][a-z0-9-]*';
+
+/** Whether a fence with this info string is a block of ours. */
+export const isBlock = (info: string): boolean =>
+  /^(example|figure|predict|derivation|exercise|papers|review)\b/.test(info.trim());
+
+/** Reads one block; `line` is the line of its first body line. Undefined where it can't stand at all. */
+export const readBlock = (
+  info: string,
+  body: string,
+  line: number,
+  declared: Declared,
+  widgets: ReadonlyMap<string, Widget>,
+  book: Ledger,
+): Block | undefined => {
+  const [, head = '', title = ''] = /^([^:]*)(?::\s*(.*))?$/.exec(info.trim()) ?? [];
+  const words = head.trim();
+  const opening = line - 1;
+  if (/^derivation$/.test(words)) return { kind: 'derivation', title, body, line };
+
+  const example = new RegExp(`^example (${NAME})(?: with (${NAME}))?$`).exec(words);
+  if (example) {
+    const id = example[1] ?? '';
+    const set = setFor(example[2], id, opening, declared, book);
+    if (declared.examples.has(id))
+      book.note(opening, `There are two examples called “${id}”; give this one another name.`);
+    if (title === '') book.note(opening, `The example “${id}” has no title; write “example ${id}: title”.`);
+    const steps = readLines(body, line, set, declared, book);
+    checkSteps(steps, startScope(set, declared), book);
+    checkReasons(steps, book);
+    if (steps.length === 0) book.note(opening, `The example “${id}” has no steps.`);
+    const block: Example = {
+      kind: 'example',
+      id,
+      set,
+      title,
+      steps: steps.map((s) => s.step),
+      lines: steps.map((s) => s.line),
+    };
+    declared.examples.set(id, block);
+    return block;
+  }
+
+  const figure = new RegExp(`^figure (${NAME}) (with )?(${NAME})$`).exec(words);
+  if (figure) {
+    const [, name = '', shared, id = ''] = figure;
+    const widget = widgets.get(name);
+    if (!widget) {
+      book.note(opening, `There is no widget called “${name}”; there are ${[...widgets.keys()].join(', ')}.`);
+      return undefined;
+    }
+    const set = setFor(shared ? id : undefined, id, opening, declared, book);
+    const steps = readLines(body, line, set, declared, book);
+    if (steps[0]) book.note(steps[0].line, 'A figure takes numbers, not steps.');
+    const have = new Set(declared.sets.get(set)?.map((i) => i.name));
+    const missing = [
+      ...widget.threads.map((t) => (t === 'thread' ? 'thread' : `thread ${t}`)),
+      ...widget.quantities,
+      ...widget.choices,
+      ...(widget.texts ?? []),
+    ].filter((n) => !have.has(n.replace(/^thread /, '')));
+    if (missing.length > 0) {
+      book.note(
+        opening,
+        `The widget “${name}” also needs: ${missing.join(', ')}; add a line “${missing[0]} = …” to the block.`,
+      );
+      return undefined;
+    }
+    const drawn = widget.draw(numbersAtStart(set, declared), 'metric');
+    if (!drawn.ok) book.note(opening, `The figure can’t be drawn from its starting numbers: ${drawn.reason}`);
+    return { kind: 'figure', widget, set, caption: title };
+  }
+
+  const predict = new RegExp(`^predict (?:with )?(${NAME})$`).exec(words);
+  if (predict) return readPrediction(predict[1] ?? '', /\bwith\b/.test(words), body, line, declared, book);
+
+  const exercise = new RegExp(`^exercise (${NAME})$`).exec(words);
+  if (exercise) return readExercise(exercise[1] ?? '', title, body, line, book);
+  if (words === 'papers' || words === 'review') return { kind: words };
+
+  book.note(
+    opening,
+    `“${head.trim()}” can’t be read; write “example NAME: title”, “figure WIDGET with SET: caption”, “predict with SET”, “derivation: title”, “exercise NAME: title”, “papers” or “review”.`,
+  );
+  return undefined;
+};
+
+const setFor = (shared: string | undefined, own: string, line: number, declared: Declared, book: Ledger): string => {
+  if (shared !== undefined && !declared.sets.has(shared))
+    book.note(
+      line,
+      `No block above declares the numbers “${shared}”; there are ${[...declared.sets.keys()].join(', ') || 'none yet'}.`,
+    );
+  if (shared === undefined && declared.sets.has(own))
+    book.note(
+      line,
+      `The numbers “${own}” are declared above; write “with ${own}” to share them, or choose another name.`,
+    );
+  const set = shared ?? own;
+  if (!declared.sets.has(set)) declared.sets.set(set, []);
+  return set;
+};
+
+interface PlacedStep extends ExpectedStep {
+  readonly line: number;
+}
+
+/** Reads number and step lines; numbers join the set. */
+const readLines = (body: string, firstLine: number, set: string, declared: Declared, book: Ledger): PlacedStep[] => {
+  const steps: PlacedStep[] = [];
+  const inputs = declared.sets.get(set) ?? [];
+  for (const [i, text] of body.split('\n').entries()) {
+    const line = firstLine + i;
+    if (text.trim() === '') continue;
+    if (isStepLine(text.trim())) {
+      const step = readStepLine(text.trim());
+      if (step.ok) steps.push({ ...step.value, line });
+      else book.note(line, step.reason);
+    } else {
+      const input = readInputLine(text.trim());
+      if (!input.ok) book.note(line, input.reason);
+      else if (inputs.some((x) => x.name === input.value.name))
+        book.note(line, `“${input.value.name}” is already one of the numbers of “${set}”.`);
+      else inputs.push(input.value);
+    }
+  }
+  return steps;
+};
+
+export const startValues = (inputs: readonly Input[]): Map<string, Value> => {
+  const values = new Map<string, Value>();
+  for (const input of inputs) {
+    const read = readInput(input, input.start, 'metric');
+    if (read.ok) values.set(input.name, read.value);
+  }
+  return values;
+};
+
+export const asSet = (id: string, declared: Declared): NumberSet => ({ id, inputs: declared.sets.get(id) ?? [] });
+
+export const numbersAtStart = (id: string, declared: Declared) => {
+  const set = asSet(id, declared);
+  return gather(set, startValues(set.inputs));
+};
+
+export const startScope = (id: string, declared: Declared): Record<string, number> =>
+  scopeOf(numbersAtStart(id, declared));
+
+const checkSteps = (steps: readonly PlacedStep[], scope: Record<string, number>, book: Ledger): void => {
+  const outcomes = runSteps(
+    steps.map((s) => s.step),
+    scope,
+  );
+  for (const [i, placed] of steps.entries()) {
+    const outcome = outcomes[i];
+    if (!outcome) continue;
+    if (!outcome.ok) {
+      const needs = relationNamed(placed.step.relation)?.takes.join(', ');
+      book.note(placed.line, `${placed.step.relation} has no result here: ${outcome.reason} It takes ${needs}.`);
+    } else {
+      const fault = expectationFault(placed, outcome.value);
+      if (fault !== undefined) book.note(placed.line, fault);
+    }
+  }
+};
+
+/** The reader may change any number of an example, so a reason that states one would become false. */
+const checkReasons = (steps: readonly PlacedStep[], book: Ledger): void => {
+  for (const { step, line } of steps) {
+    const held = step.why?.replace(/\{\{\s*now\b.*?\}\}|\$.*?\$|\]\(.*?\)/g, '') ?? '';
+    const [stated] = /\S*\d\S*/.exec(held) ?? [];
+    if (stated !== undefined)
+      book.note(
+        line,
+        `The reason of this step states “${stated}”, which is false once the reader changes a number; write it as a remark on the chapter’s own numbers, after #! in place of #.`,
+      );
+  }
+};
+
+/** What is wrong where the engine's value does not round to what the author expects; undefined where it does. */
+export const expectationFault = (
+  expected: { step: Step; expected: Reading; text: string },
+  value: number,
+): string | undefined => {
+  const { half, digits } = expected.expected;
+  if (Math.abs(value - expected.expected.value) <= half * (1 + 1e-6)) return undefined;
+  const dress = dressOf(symbolFact(expected.step.output), Math.max(digits, 4));
+  return `You expect ${expected.text}; the engine’s ${expected.step.relation} gives ${show(value, dress, 'both')}.`;
+};
+
+const readPrediction = (
+  id: string,
+  shared: boolean,
+  body: string,
+  firstLine: number,
+  declared: Declared,
+  book: Ledger,
+): Prediction | undefined => {
+  const set = setFor(shared ? id : undefined, id, firstLine - 1, declared, book);
+  const question: Passage[] = [];
+  const reveal: Passage[] = [];
+  const calls: { text: string; line: number }[] = [];
+  const slips: { text: string; line: number }[] = [];
+  const numbers: string[] = [];
+  for (const [i, raw] of body.split('\n').entries()) {
+    const text = raw.trim();
+    const line = firstLine + i;
+    numbers.push('');
+    if (text.startsWith('> ')) reveal.push({ text: text.slice(2), line });
+    else if (text.startsWith('slip ')) slips.push({ text: text.slice(5), line });
+    else if (/^[a-z][a-z-]*\s*(\(|->|=)/.test(text) && isStepLine(text)) calls.push({ text, line });
+    else if (/^(thread\b.*=|[A-Za-z_0-9]+\s*=)/.test(text)) numbers[i] = text;
+    else if (text !== '') question.push({ text, line });
+  }
+  readLines(numbers.join('\n'), firstLine, set, declared, book);
+  const steps: PlacedStep[] = [];
+  for (const { text, line } of calls) {
+    const read = readStepLine(text);
+    if (read.ok) steps.push({ ...read.value, line });
+    else book.note(line, read.reason);
+  }
+  const scope = startScope(set, declared);
+  checkSteps(steps, scope, book);
+  const last = steps.at(-1);
+  const outcomes = runSteps(
+    steps.map((s) => s.step),
+    scope,
+  );
+  const answer = outcomes.at(-1);
+  // A slip is made somewhere on the way, so it may use what the earlier steps found.
+  const found = { ...scope };
+  for (const [i, outcome] of outcomes.entries()) {
+    const name = steps[i]?.step.as;
+    if (outcome.ok && name !== undefined) found[name] = outcome.value;
+  }
+  if (!last || !answer?.ok || question.length === 0) {
+    book.note(firstLine - 1, 'A prediction needs a question, and under it the step that answers it.');
+    return undefined;
+  }
+  return {
+    kind: 'predict',
+    question: joined(question, firstLine),
+    reveal: joined(reveal, firstLine),
+    output: last.step.as,
+    answer: answer.value,
+    digits: last.step.digits,
+    slips: slips.flatMap(({ text, line }) => {
+      const slip = readSlip(text, found, answer.value);
+      if (!slip.ok) book.note(line, slip.reason);
+      return slip.ok ? [slip.value] : [];
+    }),
+  };
+};
+
+const joined = (lines: readonly Passage[], line: number): Passage => ({
+  text: lines.map((l) => l.text).join('\n'),
+  line: lines[0]?.line ?? line,
+});
+
+const readSlip = (text: string, scope: Record<string, number>, answer: number): Result<Slip> => {
+  const { body, comment } = splitComment(text);
+  if (comment === undefined)
+    return { ok: false, reason: 'A slip says what went wrong: add “# you added the leads …” at its end.' };
+  const steps: Step[] = [];
+  for (const part of body.split(';')) {
+    const call = readCall(part);
+    if (!call.ok) return call;
+    steps.push(call.value.step);
+  }
+  const outcome = runSteps(steps, scope).at(-1);
+  if (!outcome?.ok) return { ok: false, reason: `This slip has no value: ${outcome?.reason ?? ''}` };
+  if (Math.abs(Math.abs(outcome.value) - Math.abs(answer)) <= 0.02 * Math.abs(answer))
+    return { ok: false, reason: 'This slip gives the right answer within 2 %, so it can’t be told from it.' };
+  return { ok: true, value: { value: outcome.value, says: comment } };
+};

@@ -1,0 +1,315 @@
+/**
+ * A chapter: Markdown in, a checked page body and the model for the browser out.
+ *
+ * Plain CommonMark with tables, plus: fenced blocks (blocks.ts), values in braces (inline.ts), algebra between
+ * dollar signs, and boxes opened by `::: goal`, `misconception`, `caution`, `summary`, `note`. Raw HTML is not taken.
+ */
+import createMarkdownIt, { type MarkdownIt, type StateInline, type Token } from 'markdown-it';
+import anchor from 'markdown-it-anchor';
+import container from 'markdown-it-container';
+import type { NumberSet } from '../assembly/numbers.ts';
+import type { Step } from '../assembly/steps.ts';
+import type { Bank } from '../exercises/bank.ts';
+import type { Exercise } from '../exercises/exercise.ts';
+import type { Widget } from '../figures/kit/widget.ts';
+import { asSet, type Block, type Declared, isBlock, readBlock, type Slip } from './blocks.ts';
+import { derivation } from './derivation.ts';
+import { typesetEquation } from './expression.ts';
+import { type LiveValue, renderInline } from './inline.ts';
+import { type Ledger, ledger, type Mistake } from './mistake.ts';
+import { type Inline, renderExample, renderFigure, renderPrediction } from './render.ts';
+import { PAPERS_PLACE, REVIEW_PLACE, renderExercise } from './render-exercise.ts';
+
+/** What the browser needs to wake a page; it stands in the page as data. */
+export interface PageModel {
+  readonly sets: readonly NumberSet[];
+  readonly examples: readonly { readonly id: string; readonly set: string; readonly steps: readonly Step[] }[];
+  readonly live: readonly LiveValue[];
+  readonly predictions: readonly {
+    readonly output: string;
+    readonly answer: number;
+    readonly digits: number;
+    readonly slips: readonly Slip[];
+  }[];
+  readonly exercises: readonly Exercise[];
+  /** Every exercise of the book, on the page where papers are set. */
+  readonly bank?: Bank;
+}
+
+export interface Pressed {
+  readonly title: string;
+  /** The goal box as plain text, for contents and metadata. */
+  readonly goal: string;
+  readonly html: string;
+  readonly model: PageModel;
+  readonly anchors: readonly string[];
+  readonly links: readonly { readonly href: string; readonly line: number }[];
+  readonly mistakes: readonly Mistake[];
+  /** Whether the page sets papers or mixes exercises of the whole book. */
+  readonly needsBank: boolean;
+}
+
+const BOXES: Record<string, string> = {
+  goal: 'What you will be able to do',
+  misconception: 'A likely mistake',
+  caution: 'Caution',
+  summary: 'In short',
+  note: '',
+};
+
+/** A number followed by a length, angle or force unit, standing bare in prose. */
+const BARE_FIGURE =
+  /(?:\d[\d.,]*|\d+\/\d+)[ \u00a0]?(?:µm|μm|mm|thou\b|tenths?\b|millionths?\b|in\b|inch(?:es)?\b|°|%|N\b|N·m\b)/;
+
+/** One chapter at work. */
+interface Work {
+  readonly blocks: Map<Token, Block>;
+  readonly declared: Declared;
+  readonly live: LiveValue[];
+  readonly predictions: PageModel['predictions'][number][];
+  readonly book: Ledger;
+  /** Lines before the text being parsed, where it is the caption or question of a block. */
+  base: number;
+}
+
+export const pressChapter = (file: string, text: string, widgets: ReadonlyMap<string, Widget>): Pressed => {
+  const book = ledger(file);
+  const work: Work = {
+    blocks: new Map(),
+    declared: { sets: new Map(), examples: new Map() },
+    live: [],
+    predictions: [],
+    book,
+    base: 0,
+  };
+  const md = markdown(work);
+  const tokens = md.parse(text, {});
+  readBlocks(tokens, work, widgets);
+  checkClosed(tokens, text.split('\n'), book);
+  checkProse(tokens, book);
+  // Before they are turned into links between pages, so that a mistake quotes what the author wrote.
+  const links = linksIn(tokens);
+  const html = md.renderer.render(tokens, md.options, {});
+  const title = headingText(tokens, 'h1');
+  if (title === undefined) book.note(1, 'The chapter has no title; begin it with a line “# Title”.');
+  return {
+    title: title ?? file,
+    goal: boxText(tokens, 'goal'),
+    html,
+    model: {
+      sets: [...work.declared.sets.keys()].map((id) => asSet(id, work.declared)),
+      examples: [...work.declared.examples.values()].map(({ id, set, steps }) => ({ id, set, steps })),
+      live: work.live,
+      predictions: work.predictions,
+      exercises: [...work.blocks.values()].flatMap((b) => (b.kind === 'exercise' ? [b.exercise] : [])),
+    },
+    anchors: tokens.filter((t) => t.type === 'heading_open').map((t) => String(t.attrGet('id'))),
+    links,
+    mistakes: book.mistakes,
+    needsBank: [...work.blocks.values()].some((b) => b.kind === 'papers' || b.kind === 'review'),
+  };
+};
+
+const markdown = (work: Work): MarkdownIt => {
+  const md = createMarkdownIt({ html: false, typographer: true, quotes: '“”‘’' });
+  md.use(anchor, { tabIndex: false });
+  for (const name of Object.keys(BOXES))
+    md.use(container, name, {
+      render: (tokens: Token[], i: number) => {
+        if (tokens[i]?.nesting !== 1) return '</aside>\n';
+        const heading = BOXES[name] ?? '';
+        return `<aside class="box ${name}">${heading === '' ? '' : `<p class="box-name">${heading}</p>`}\n`;
+      },
+    });
+  md.inline.ruler.before('escape', 'braces', delimited('{{', '}}', 'value'));
+  md.inline.ruler.before('escape', 'dollars', delimited('$', '$', 'algebra'));
+  // A value inside a paragraph knows how many line breaks stand before it; here it learns its line in the file.
+  md.core.ruler.after('inline', 'lines', (state) => {
+    let row = 0;
+    for (const [i, token] of state.tokens.entries()) {
+      // The empty corner of a table heads nothing.
+      const [inside, close] = [state.tokens[i + 1], state.tokens[i + 2]];
+      if (token.type === 'th_open' && inside?.content === '' && close) token.tag = close.tag = 'td';
+      // A cell of a table does not know its line; its row does.
+      if (token.map) row = token.map[0];
+      else if (token.type === 'inline') token.map = [row, row + 1];
+      for (const child of token.children ?? [])
+        if (child.type === 'value' || child.type === 'algebra')
+          child.meta = { line: lineOf(child) + (token.map?.[0] ?? 0) + 1 + work.base };
+    }
+  });
+  const code = md.renderer.rules.fence;
+  md.renderer.rules.fence = (tokens, i, options, env, self) => {
+    const token = tokens[i];
+    const block = token && work.blocks.get(token);
+    if (!block) return token && isBlock(token.info) ? '' : (code?.(tokens, i, options, env, self) ?? '');
+    const inline = (text: string, line: number) => {
+      work.base = line - 1;
+      const tokens = md.parseInline(text, {});
+      checkProse(tokens, work.book, work.base);
+      const html = md.renderer.render(tokens, md.options, {});
+      work.base = 0;
+      return html;
+    };
+    return renderBlock(block, work, (token.map?.[0] ?? 0) + 1, inline);
+  };
+  md.renderer.rules.value = (tokens, i) => {
+    const token = tokens[i];
+    return token ? renderInline(token.content, lineOf(token), work.declared, work.live, work.book) : '';
+  };
+  md.renderer.rules.algebra = (tokens, i) => {
+    const token = tokens[i];
+    const content = token?.content ?? '';
+    try {
+      return typesetEquation(content);
+    } catch (error) {
+      work.book.note(
+        token ? lineOf(token) : 1,
+        `“${content}” is not algebra that can be set: ${(error as Error).message}.`,
+      );
+      return '';
+    }
+  };
+  md.renderer.rules.link_open = (tokens, i, options, _env, self) => {
+    tokens[i]?.attrSet('href', pageHref(String(tokens[i]?.attrGet('href') ?? '')));
+    return self.renderToken(tokens, i, options);
+  };
+  md.renderer.rules.table_open = () =>
+    '<div class="table-scroll" tabindex="0" role="group" aria-label="Table"><table>\n';
+  md.renderer.rules.table_close = () => '</table></div>\n';
+  return md;
+};
+
+/** The line a value token carries: within its paragraph at first, in the file once the block is known. */
+const lineOf = (token: Token): number => Number((token.meta as { line?: number } | null)?.line ?? 0);
+
+/** An inline rule for text between two marks on one paragraph; what stands between is not Markdown. */
+const delimited =
+  (open: string, close: string, type: string) =>
+  (state: StateInline, silent: boolean): boolean => {
+    if (!state.src.startsWith(open, state.pos)) return false;
+    const end = state.src.indexOf(close, state.pos + open.length);
+    if (end < 0) return false;
+    if (!silent) {
+      const token = state.push(type, '', 0);
+      token.content = state.src.slice(state.pos + open.length, end);
+      token.meta = { line: state.src.slice(0, state.pos).split('\n').length - 1 };
+    }
+    state.pos = end + close.length;
+    return true;
+  };
+
+const renderBlock = (block: Block, work: Work, opening: number, inline: Inline): string => {
+  switch (block.kind) {
+    case 'derivation':
+      return derivation(block.body, block.line, block.title, work.book, inline);
+    case 'example':
+      return renderExample(block, work.declared, inline);
+    case 'figure':
+      return renderFigure(block, work.declared, inline(block.caption, opening));
+    case 'exercise':
+      return renderExercise(block, inline);
+    case 'papers':
+      return PAPERS_PLACE;
+    case 'review':
+      return REVIEW_PLACE;
+    case 'predict':
+      work.predictions.push({ output: block.output, answer: block.answer, digits: block.digits, slips: block.slips });
+      return renderPrediction(
+        block,
+        work.predictions.length - 1,
+        inline(block.question.text, block.question.line),
+        inline(block.reveal.text, block.reveal.line),
+      );
+  }
+};
+
+const readBlocks = (tokens: readonly Token[], work: Work, widgets: ReadonlyMap<string, Widget>): void => {
+  for (const token of tokens) {
+    if (token.type !== 'fence' || !isBlock(token.info)) continue;
+    const line = (token.map?.[0] ?? 0) + 2;
+    const block = readBlock(token.info, token.content, line, work.declared, widgets, work.book);
+    if (block) work.blocks.set(token, block);
+  }
+};
+
+/** A block or box that is never closed swallows the rest of the chapter, so it is said where it opens. */
+const checkClosed = (tokens: readonly Token[], lines: readonly string[], book: Ledger): void => {
+  for (const token of tokens) {
+    const [from, to] = token.map ?? [0, 0];
+    const closed = (line: number, mark: string): boolean => (lines[line] ?? '').replace(/[>\s]/g, '').startsWith(mark);
+    if (token.type === 'fence' && !(to - 1 > from && closed(to - 1, token.markup)))
+      book.note(from + 1, `This block is never closed; end it with a line ${token.markup}.`);
+    if (/^container_.*_open$/.test(token.type) && !closed(to, ':::'))
+      book.note(from + 1, 'This box is never closed; end it with a line :::.');
+  }
+};
+
+/** Finds figures typed by hand, and marks that were meant for the press and would be printed as they stand. */
+const checkProse = (tokens: readonly Token[], book: Ledger, base = 0): void => {
+  for (const token of tokens)
+    for (const { child, line } of placed(token)) {
+      const note = (says: string) => book.note(line + base, says);
+      if (child.type === 'image')
+        note(
+          'Pictures from files are not taken; a figure is drawn by a widget: write a block “figure WIDGET SET: caption”.',
+        );
+      if (child.type !== 'text') continue;
+      const bare = BARE_FIGURE.exec(child.content);
+      if (bare)
+        note(
+          `“${bare[0]}” is typed by hand; write {{ ${bare[0]} }} for a given quantity, {{ example.symbol = value }} for a result, or {{! ${bare[0]} }} for a name.`,
+        );
+      const loose = /\{\{|\}\}/.exec(child.content);
+      if (loose) note(`“${loose[0]}” has no partner in this paragraph; a value stands between {{ and }}.`);
+      const box = /^:::+\s*(\S*)/.exec(child.content);
+      if (box)
+        note(`“::: ${box[1]}” opens no box; the boxes are ${Object.keys(BOXES).join(', ')}, and each closes with :::.`);
+    }
+};
+
+/** The pieces of a paragraph with the line each stands on. */
+const placed = (token: Token): { child: Token; line: number }[] => {
+  let line = (token.map?.[0] ?? 0) + 1;
+  return (token.children ?? []).map((child) => {
+    if (child.type === 'softbreak' || child.type === 'hardbreak') line++;
+    return { child, line };
+  });
+};
+
+const headingText = (tokens: readonly Token[], tag: string): string | undefined => {
+  const at = tokens.findIndex((t) => t.type === 'heading_open' && t.tag === tag);
+  return at < 0 ? undefined : tokens[at + 1]?.content;
+};
+
+/** The text of the first box of this name, marks removed. */
+const boxText = (tokens: readonly Token[], name: string): string => {
+  const from = tokens.findIndex((t) => t.type === `container_${name}_open`);
+  if (from < 0) return '';
+  const to = tokens.findIndex((t) => t.type === `container_${name}_close`);
+  return tokens
+    .slice(from, to)
+    .flatMap((t) => t.children ?? [])
+    .map((t) =>
+      t.type === 'softbreak'
+        ? ' '
+        : t.type === 'value'
+          ? t.content.replace(/^!?\s*(now\s+)?/, '').trim()
+          : t.type === 'text'
+            ? t.content
+            : '',
+    )
+    .join('')
+    .trim();
+};
+
+const linksIn = (tokens: readonly Token[]): { href: string; line: number }[] =>
+  tokens.flatMap((token) =>
+    placed(token)
+      .filter(({ child }) => child.type === 'link_open')
+      .map(({ child, line }) => ({ href: String(child.attrGet('href') ?? ''), line })),
+  );
+
+/** Chapters link to each other's Markdown files; pages to each other's HTML. */
+export const pageHref = (href: string): string =>
+  href.replace(/^(?:\.\/)?(?:\d+-)?([a-z0-9-]+)\.md(?=#|$)/, (_, slug: string) => `${slug}.html`);

@@ -1,0 +1,187 @@
+/**
+ * The block ` ```exercise ID: title `: pools of stock sizes, question, steps, what is asked, slips and hint.
+ *
+ *   thread A = one of M8x1.25, M10x1.5     a pool; `n = 1/4 turn` is one with a single option
+ *   Turned by {n}, how far does … move?    the question, plain text with places
+ *   net-lead # Why                         a step as in an example, but without an expected value
+ *   answer in µm, 3 digits                 unit and significant digits asked of the last step
+ *   slip net-lead(h_A = -1) # Words        a known wrong way: steps joined by `;`, or `= formula`
+ *   hint Words
+ *
+ * Every item the pools can make is tried, up to 500 of them spread evenly.
+ */
+
+import { readInput } from '../assembly/numbers.ts';
+import type { Step } from '../assembly/steps.ts';
+import { relationNamed, symbolFact, UNITS, type Unit, unitNamed } from '../engine/index.ts';
+import { draws, type Exercise, type Item, itemAt, type Pool, picksAt, type SlipRule } from '../exercises/exercise.ts';
+import { readCall, readInputLine, splitComment } from './grammar.ts';
+import type { Ledger } from './mistake.ts';
+
+export interface ExerciseBlock {
+  readonly kind: 'exercise';
+  readonly exercise: Exercise;
+  /** The line of each step in the chapter. */
+  readonly lines: readonly number[];
+}
+
+const MOST_TRIED = 500;
+/** Fewer different items than this and neighbours in a class share their numbers. */
+const FEWEST = 8;
+
+export const readExercise = (
+  id: string,
+  title: string,
+  body: string,
+  firstLine: number,
+  book: Ledger,
+): ExerciseBlock | undefined => {
+  const opening = firstLine - 1;
+  const before = book.mistakes.length;
+  const pools: Pool[] = [];
+  const steps: { step: Step; line: number }[] = [];
+  const slips: { rule: SlipRule; line: number }[] = [];
+  const question: string[] = [];
+  const hint: string[] = [];
+  let asked: { unit: Unit; digits: number } | undefined;
+  for (const [i, raw] of body.split('\n').entries()) {
+    const text = raw.trim();
+    const line = firstLine + i;
+    const word = /^[a-z][a-z0-9-]*/.exec(text)?.[0] ?? '';
+    if (text === '') continue;
+    else if (text.startsWith('slip ')) {
+      const rule = readSlipRule(text.slice(5));
+      if (typeof rule === 'string') book.note(line, rule);
+      else slips.push({ rule, line });
+    } else if (text.startsWith('hint ')) hint.push(text.slice(5));
+    else if (text.startsWith('answer ')) {
+      const read = /^answer in (.+), (\d) digits?$/.exec(text);
+      const unit = read ? (read[1] === 'plain number' ? '1' : unitNamed(read[1] ?? '')) : undefined;
+      const digits = Number(read?.[2]);
+      if (unit === undefined || !(digits >= 2 && digits <= 6))
+        book.note(
+          line,
+          `“${text}” can’t be read; write for example “answer in µm, 3 digits”, with 2 to 6 digits, or “answer in plain number, 3 digits”.`,
+        );
+      else asked = { unit, digits };
+    } else if (/^(thread(\s+[A-Za-z])?|[A-Za-z_]\w*)\s*=/.test(text)) {
+      const pool = readPool(text);
+      if (typeof pool === 'string') book.note(line, pool);
+      else if (pools.some((p) => p.input.name === pool.input.name))
+        book.note(line, `“${pool.input.name}” has a pool already.`);
+      else pools.push(pool);
+    } else if (relationNamed(word) && /^[a-z0-9-]+\s*(\(|->|#|=|$)/.test(text)) {
+      const { body: call, comment } = splitComment(text);
+      const read = readCall(call);
+      if (!read.ok) book.note(line, read.reason);
+      else if (read.value.rest !== '')
+        book.note(
+          line,
+          `“${read.value.rest}” is too much; a step of an exercise has no expected value, since its numbers are drawn.`,
+        );
+      else steps.push({ step: { ...read.value.step, ...(comment === undefined ? {} : { why: comment }) }, line });
+    } else question.push(text);
+  }
+  const last = steps.at(-1);
+  if (title === '') book.note(opening, `The exercise “${id}” has no title; write “exercise ${id}: title”.`);
+  if (question.length === 0 || !last || !asked || slips.length === 0 || hint.length === 0)
+    book.note(
+      opening,
+      `The exercise “${id}” needs a question, the steps of its answer, a line “answer in UNIT, N digits”, at least one slip and a hint.`,
+    );
+  if (!last || !asked || book.mistakes.length > before) return undefined;
+  const { unit, digits } = asked;
+  const fact = symbolFact(last.step.as);
+  if (UNITS[unit].base !== fact.unit) {
+    book.note(last.line, `The last step gives ${fact.says}, which is not asked in ${unit}.`);
+    return undefined;
+  }
+  const exercise: Exercise = {
+    id,
+    title,
+    pools,
+    question: question.join(' '),
+    steps: steps.map(({ step }) => ({ ...step, digits: Math.max(4, digits + 1) })),
+    unit,
+    digits,
+    slips: slips.map((s) => s.rule),
+    hint: hint.join(' '),
+  };
+  checkPlaces(exercise, opening, book);
+  checkItems(exercise, opening, book);
+  return book.mistakes.length > before ? undefined : { kind: 'exercise', exercise, lines: steps.map((s) => s.line) };
+};
+
+const readPool = (text: string): Pool | string => {
+  const [, name = '', one, list = ''] = /^([^=]+?)\s*=\s*(one of\s+)?(.*)$/.exec(splitComment(text).body) ?? [];
+  const options = one === undefined ? [list.trim()] : list.split(',').map((o) => o.trim());
+  const first = readInputLine(`${name} = ${options[0]}`);
+  if (!first.ok) return first.reason;
+  if (first.value.kind !== 'thread' && first.value.kind !== 'quantity')
+    return `“${name}” can’t be drawn; a pool holds threads or quantities.`;
+  for (const option of options) {
+    const read = readInput(first.value, option, 'metric');
+    if (!read.ok) return `${name}: ${read.reason}`;
+  }
+  if (new Set(options).size < options.length) return `The pool of ${name} holds an option twice.`;
+  return { input: first.value, options };
+};
+
+const readSlipRule = (text: string): SlipRule | string => {
+  const { body, comment } = splitComment(text);
+  if (comment === undefined) return 'A slip says what went wrong: add “# you added the leads …” at its end.';
+  if (body.startsWith('=')) return { way: body.slice(1).trim(), says: comment };
+  const way: Step[] = [];
+  for (const part of body.split(';')) {
+    const call = readCall(part);
+    if (!call.ok) return call.reason;
+    way.push(call.value.step);
+  }
+  return { way, says: comment };
+};
+
+/** Every place has its pool, and every pool of more than one option its place: a number the reader is not told can't be used. */
+const checkPlaces = ({ id, question, hint, slips, pools }: Exercise, line: number, book: Ledger): void => {
+  const names = pools.map((p) => p.input.name as string);
+  for (const text of [question, hint, ...slips.map((s) => s.says)])
+    for (const [place, name = ''] of text.matchAll(/\{(\w+)\}/g))
+      if (!names.includes(name))
+        book.note(line, `“${place}” in the exercise “${id}” has no pool; there are ${names.join(', ')}.`);
+  for (const { input, options } of pools)
+    if (options.length > 1 && !question.includes(`{${input.name}}`))
+      book.note(line, `The question of “${id}” does not tell ${input.name}; put {${input.name}} where it stands.`);
+};
+
+const checkItems = (exercise: Exercise, line: number, book: Ledger): void => {
+  const all = draws(exercise);
+  const tried = Math.min(all, MOST_TRIED);
+  const items: Item[] = [];
+  let fault = '';
+  for (let i = 0; i < tried; i++) {
+    const picks = picksAt(exercise, Math.floor((i * all) / tried));
+    const item = itemAt(exercise, picks);
+    if (item.ok) items.push(item.value);
+    else
+      fault ||= `With ${exercise.pools.map((p, k) => `${p.input.name} = ${p.options[picks[k] ?? 0]}`).join(', ')}: ${item.reason}`;
+  }
+  const good = items.length;
+  if (good * 4 < tried) book.note(line, `Only ${good} of ${tried} items of “${exercise.id}” are sound. ${fault}`);
+  else if (good < FEWEST)
+    book.note(
+      line,
+      `The exercise “${exercise.id}” has only ${good} different items; give its pools more options. ${fault}`.trim(),
+    );
+  for (const [rule, { says }] of exercise.slips.entries()) {
+    const own = (item: Item, k: number) => item.slips.find((s) => s.rule === k)?.amount;
+    if (good > 0 && items.every((item) => own(item, rule) === undefined))
+      book.note(line, `The slip “${says}” has no value in any item: see the names in it.`);
+    for (let k = 0; k < rule; k++) {
+      const alike = (item: Item): boolean => {
+        const [a, b] = [own(item, rule), own(item, k)];
+        return a !== undefined && b !== undefined && Math.abs(a - b) <= 0.01 * Math.abs(a);
+      };
+      if (good > 0 && items.every(alike))
+        book.note(line, `The slip “${says}” always gives what the slip “${exercise.slips[k]?.says}” gives: keep one.`);
+    }
+  }
+};

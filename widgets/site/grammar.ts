@@ -1,0 +1,166 @@
+/**
+ * The lines an author writes inside a fenced block. Five kinds:
+ *
+ *   thread A = M10x1.5                         # label          a number of the reader's: a thread
+ *   n = 1 from -6 to 6                         # label          … a quantity of the glossary, with bounds if narrower
+ *   arrangement = in line                      # label          … a choice
+ *   taps = M10, 3/8-16 UNC                     # label          … a list, typed as text
+ *   per-step(k = 6, Delta) -> s = 14.58 µm     # why            a step: a relation, its bindings, the name it is kept
+ *                                                               under, the value the author expects
+ *
+ * A reader of lines gives the parsed thing or the sentence for the ledger; it knows nothing of HTML.
+ */
+
+import { fieldUnit, type Input } from '../assembly/numbers.ts';
+import type { Step } from '../assembly/steps.ts';
+import {
+  bad,
+  good,
+  isSymbol,
+  outOfBounds,
+  type Reading,
+  type Result,
+  readQuantity,
+  readThread,
+  relationNamed,
+  type SymbolName,
+  symbolFact,
+} from '../engine/index.ts';
+import { CHOICES, isChoice } from '../input/choices.ts';
+import { isText, TEXTS, type TextName } from '../input/texts.ts';
+
+/** Cuts off `# …` at the end of a line; a # that belongs to a number size (`#10-32`) is left. */
+export const splitComment = (line: string): { body: string; comment: string | undefined } => {
+  const at = /(^|\s)#\s+(.*)$/.exec(line);
+  return at
+    ? { body: line.slice(0, at.index).trim(), comment: at[2]?.trim() }
+    : { body: line.trim(), comment: undefined };
+};
+
+/** A step line names a relation, alone or before `(`, `->` or `=`; everything else with `=` is a number. */
+export const isStepLine = (line: string): boolean => {
+  const name = /^([a-z][a-z0-9-]*)/.exec(line)?.[1] ?? '';
+  return name.includes('-') || relationNamed(name) !== undefined || /->/.test(line);
+};
+
+export const readInputLine = (line: string): Result<Input> => {
+  const { body, comment } = splitComment(line);
+  const thread = /^thread(?:\s+([A-Za-z]))?\s*=\s*(.+)$/.exec(body);
+  if (thread) {
+    const start = thread[2] ?? '';
+    const read = readThread(start);
+    if (!read.ok) return read;
+    const name = thread[1] ?? 'thread';
+    return good({ kind: 'thread', name, label: comment ?? threadLabel(name), start });
+  }
+  const list = /^([a-z]+)\s*=\s*(.*)$/.exec(body);
+  if (list && isText(list[1] ?? '')) {
+    const name = list[1] as TextName;
+    const start = list[2] ?? '';
+    const read = TEXTS[name].read(start);
+    if (!read.ok) return read;
+    const note = TEXTS[name].note(start);
+    return note === '' ? good({ kind: 'text', name, label: comment ?? TEXTS[name].says, start }) : bad(note);
+  }
+  const pair = /^([A-Za-z_][A-Za-z0-9_]*)\s*=\s*(.+?)(?:\s+from\s+(.+?)\s+to\s+(.+))?$/.exec(body);
+  if (!pair) return bad(`“${body}” is neither a number (name = value) nor a step (relation = expected value).`);
+  const [, name = '', start = '', from, to] = pair;
+  if (isChoice(name)) {
+    const options: readonly string[] = CHOICES[name].options;
+    return options.includes(start)
+      ? good({ kind: 'choice', name, label: comment ?? CHOICES[name].says, start })
+      : bad(`“${start}” is not an option of ${name}; it is one of: ${options.join(', ')}.`);
+  }
+  if (!isSymbol(name))
+    return bad(
+      `“${name}” is not a symbol of the engine’s glossary (widgets/engine/kernel/symbols.ts), a choice, a list or a thread; check its spelling.`,
+    );
+  const fact = symbolFact(name);
+  const unit = fieldUnit(name, 'metric');
+  const read = (text: string) => readQuantity(text, fact.unit, unit);
+  const value = read(start);
+  if (!value.ok) return value;
+  const low = from === undefined ? undefined : read(from);
+  const high = to === undefined ? undefined : read(to);
+  if (low && !low.ok) return low;
+  if (high && !high.ok) return high;
+  const min = low ? low.value.value : fact.min;
+  const max = high ? high.value.value : fact.max;
+  for (const bound of [min, max, value.value.value]) {
+    const refusal = outOfBounds(name, bound);
+    if (refusal) return refusal;
+  }
+  if (!(value.value.value >= min && value.value.value <= max))
+    return bad(`${name} starts at ${start}, outside its own bounds.`);
+  return good({ kind: 'quantity', name, label: comment ?? fact.says, start, min, max });
+};
+
+const threadLabel = (name: string): string =>
+  name === 'A' ? 'thread A, base to turned part' : name === 'C' ? 'thread C, turned part to carried part' : 'thread';
+
+/** A step together with what the author expects of it. */
+export interface ExpectedStep {
+  readonly step: Step;
+  readonly expected: Reading;
+  readonly text: string;
+}
+
+export const readStepLine = (line: string): Result<ExpectedStep> => {
+  // A remark comes last, after the reason if there is one.
+  const at = /\s#!\s+(.*)$/.exec(line);
+  const { body, comment } = splitComment(at ? line.slice(0, at.index) : line);
+  const call = readCall(body);
+  if (!call.ok) return call;
+  const { step, rest } = call.value;
+  const expected = /^=\s*(.+)$/.exec(rest);
+  if (!expected?.[1])
+    return bad(
+      `“${body}” does not say what you expect; write it at the end, for example “= 87.50 µm” (npm run ask prints it).`,
+    );
+  const fact = symbolFact(step.output);
+  const reading = readQuantity(expected[1], fact.unit, fieldUnit(step.output, 'metric'));
+  if (!reading.ok) return reading;
+  return good({
+    step: {
+      ...step,
+      digits: reading.value.digits,
+      ...(comment === undefined ? {} : { why: comment }),
+      ...(at?.[1] === undefined ? {} : { remark: at[1].trim() }),
+    },
+    expected: reading.value,
+    text: expected[1].trim(),
+  });
+};
+
+/** Reads `relation(binding, …) -> name`, and returns what stands after it. */
+export const readCall = (text: string): Result<{ step: Step; rest: string }> => {
+  const match = /^([a-z][a-z0-9-]*)\s*(?:\(([^)]*)\))?\s*(?:->\s*([A-Za-z_][A-Za-z0-9_]*))?\s*(.*)$/.exec(text.trim());
+  const [, name = '', bindings = '', as, rest = ''] = match ?? [];
+  const relation = relationNamed(name);
+  if (!match || !relation) return bad(`“${name || text}” is not a relation of the engine; npm run ask lists them.`);
+  const outputs = Object.keys(relation.gives) as SymbolName[];
+  const first = outputs[0];
+  if (first === undefined) return bad(`${name} gives nothing.`);
+  const output = as !== undefined && outputs.includes(as as SymbolName) ? (as as SymbolName) : first;
+  if (as !== undefined && !isSymbol(as))
+    return bad(`“${as}” is not a symbol of the engine’s glossary (widgets/engine/kernel/symbols.ts).`);
+  if (as !== undefined && symbolFact(as as SymbolName).unit !== symbolFact(output).unit)
+    return bad(
+      `${name} gives ${symbolFact(output).says}; it can’t be kept as ${as}, ${symbolFact(as as SymbolName).says}.`,
+    );
+  const bind: Partial<Record<SymbolName, number | string>> = {};
+  for (const binding of bindings.split(',').filter((b) => b.trim() !== '')) {
+    const [left = '', right] = binding.split('=').map((b) => b.trim());
+    if (!relation.takes.includes(left as SymbolName))
+      return bad(`${name} does not take “${left}”; it takes ${relation.takes.join(', ')}.`);
+    const symbol = left as SymbolName;
+    if (right === undefined) continue;
+    if (isSymbol(right)) bind[symbol] = right;
+    else {
+      const read = readQuantity(right, symbolFact(symbol).unit, fieldUnit(symbol, 'metric'));
+      if (!read.ok) return bad(`${name}, ${left}: ${read.reason}`);
+      bind[symbol] = read.value.value;
+    }
+  }
+  return good({ step: { relation: name, output, bind, as: (as as SymbolName) ?? output, digits: 4 }, rest });
+};

@@ -1,0 +1,124 @@
+/** Blocks as HTML that reads and prints without script; the browser finds its places by the data attributes. */
+
+import type { Input } from '../assembly/numbers.ts';
+import { runSteps, type Step, type StepOutcome } from '../assembly/steps.ts';
+import { relationNamed, type SymbolName, symbolFact } from '../engine/index.ts';
+import { figureParts } from '../figures/kit/figure-parts.ts';
+import { escapeText } from '../figures/kit/svg.ts';
+import { CHOICES } from '../input/choices.ts';
+import { dressOf, show, showInFormula } from '../input/format.ts';
+import {
+  asSet,
+  type Declared,
+  type Example,
+  type Figure,
+  numbersAtStart,
+  type Prediction,
+  startScope,
+  startValues,
+} from './blocks.ts';
+import { parseExpression, slotTex, symbolTex, toTex, typeset } from './expression.ts';
+
+/** Sets inline Markdown that begins on this line of the chapter. */
+export type Inline = (text: string, line: number) => string;
+
+export const renderExample = (example: Example, declared: Declared, inline: Inline): string => {
+  const outcomes = runSteps(example.steps, startScope(example.set, declared));
+  const used = usedBy(example.steps);
+  const inputs = asSet(example.set, declared).inputs.filter((i) => i.kind !== 'choice' && used(i.name));
+  const steps = example.steps
+    .map((step, i) => renderStep(step, i, outcomes[i], (text) => inline(text, example.lines[i] ?? 1)))
+    .join('');
+  return (
+    `<section class="example" id="example-${example.id}" data-example="${example.id}" aria-labelledby="example-${example.id}-name">` +
+    `<h3 id="example-${example.id}-name"><span class="tag">Worked example</span> ${escapeText(example.title)}</h3>` +
+    `${renderInputs(example.set, inputs)}<ol class="steps">${steps}</ol></section>`
+  );
+};
+
+/** Which of the reader's numbers the steps draw on: a quantity by its name, a thread by any of its symbols. */
+const usedBy = (steps: readonly Step[]) => {
+  const names = new Set<string>();
+  for (const step of steps)
+    for (const symbol of relationNamed(step.relation)?.takes ?? []) {
+      const bound = step.bind[symbol] ?? symbol;
+      if (typeof bound === 'string') names.add(bound);
+    }
+  return (input: string): boolean =>
+    names.has(input) ||
+    [...names].some((n) => (input === 'thread' ? /^(P|N|L|h|d|tpi|[dD]_2m(in|ax))$/.test(n) : n.endsWith(`_${input}`)));
+};
+
+/** The numbers of a block as a list of givens; the browser puts fields in its place. */
+const renderInputs = (set: string, inputs: readonly Input[]): string => {
+  const values = startValues(inputs);
+  const rows = inputs.map((input) => {
+    const value = values.get(input.name);
+    const text =
+      typeof value === 'object'
+        ? value.designation
+        : typeof value === 'number'
+          ? show(value, dressOf(symbolFact(input.name as SymbolName)), 'metric')
+          : String(value ?? '');
+    return `<div><dt>${escapeText(input.kind === 'choice' ? CHOICES[input.name].says : input.label)}</dt><dd>${escapeText(text)}</dd></div>`;
+  });
+  return `<div class="inputs" data-inputs="${set}" data-names="${inputs.map((i) => i.name).join(' ')}"><dl>${rows.join('')}</dl></div>`;
+};
+
+export const renderStep = (
+  step: Step,
+  index: number,
+  outcome: StepOutcome | undefined,
+  inline: (text: string) => string,
+): string => {
+  const relation = relationNamed(step.relation);
+  if (!relation || !outcome) return '';
+  const expression = relation.gives[step.output];
+  const name = (symbol: string): string => {
+    const bound = step.bind[symbol as SymbolName];
+    return typeof bound === 'string' ? bound : symbol;
+  };
+  const dress = dressOf(symbolFact(step.as), step.digits);
+  const inputs = outcome.ok ? outcome.inputs : {};
+  const fill = (symbol: string): string =>
+    showInFormula(inputs[symbol] ?? 0, dressOf(symbolFact(symbol as SymbolName)), 'metric');
+  const algebra =
+    expression === undefined
+      ? ''
+      : `<div class="formula">${typeset(`${symbolTex(step.as)}=${toTex(parseExpression(expression), (s) => symbolTex(name(s)))}`)}</div>` +
+        `<div class="in-numbers">${typeset(`{}=${toTex(parseExpression(expression), slotTex, '\\times ')}`, fill)}</div>`;
+  const result = outcome.ok
+    ? `<span class="equals">=</span> <span class="value">${show(outcome.value, dress, 'metric')}</span>`
+    : escapeText(outcome.reason);
+  return (
+    `<li data-step="${index}"><p class="why">${reasonHtml(step, relation.says, inline)}</p>${algebra}` +
+    `<div class="result" data-sym="${step.as}" data-result>${result}</div></li>`
+  );
+};
+
+/** Why a step is taken. A remark without a reason has the relation's own sentence ready to take its place. */
+const reasonHtml = ({ why, remark }: Step, says: string, inline: (text: string) => string): string => {
+  if (remark === undefined) return why === undefined ? escapeText(says) : inline(why);
+  const own = `<span data-own>${inline(remark)}</span>`;
+  return why === undefined ? `${own}<span data-instead hidden>${escapeText(says)}</span>` : `${inline(why)} ${own}`;
+};
+
+export const renderFigure = (figure: Figure, declared: Declared, caption: string): string => {
+  const { widget, set } = figure;
+  const takes = [...widget.threads, ...widget.quantities, ...widget.choices, ...(widget.texts ?? [])];
+  const inputs = asSet(set, declared).inputs.filter((i) => takes.includes(i.name));
+  const numbers = numbersAtStart(set, declared);
+  return (
+    `<figure class="live ${widget.name}" data-figure="${widget.name}" data-set="${set}" aria-label="${escapeText(widget.title)}">${renderInputs(set, inputs)}` +
+    `${figureParts(widget, numbers, 'metric', set)}<figcaption>${caption}</figcaption></figure>`
+  );
+};
+
+export const renderPrediction = (prediction: Prediction, index: number, question: string, reveal: string): string => {
+  const dress = dressOf(symbolFact(prediction.output), prediction.digits);
+  const answer = `<span class="q" data-value="${prediction.answer}" data-shown="${dress.shown}" data-digits="${dress.digits ?? ''}">${show(prediction.answer, dress, 'metric')}</span>`;
+  return (
+    `<section class="predict" data-predict="${index}" aria-label="Prediction ${index + 1}"><p class="box-name">Predict first</p><p class="question">${question}</p>` +
+    `<div class="attempt"></div><details class="reveal"><summary>Show the answer</summary><p>${answer}. ${reveal}</p></details></section>`
+  );
+};
