@@ -1,8 +1,10 @@
 /** The reader's numbers: what a field reads, what it refuses and in which words, what it writes back. */
+
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { fieldUnit, gather, type Input, readInput, scopeOf, writeQuantity } from '../../widgets/assembly/numbers.ts';
-import { isSymbol, readThread, SYMBOLS, type SymbolName, symbolFact } from '../../widgets/engine/index.ts';
+import { isSymbol, SYMBOLS, type SymbolName, symbolFact } from '../../widgets/engine/index.ts';
+import { readThread } from '../../widgets/input/designation.ts';
 import { UNIT_VIEWS } from '../../widgets/input/format.ts';
 import { reasonIn, valueIn } from '../support/results.ts';
 

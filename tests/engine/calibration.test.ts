@@ -2,6 +2,7 @@
  * Calibration on synthetic rigs of known truth: lead, once-per-turn error, lost motion and noise are put in and have to
  * come out again within their uncertainty. The relations of this area stand with all the others in relations.test.ts.
  */
+
 import { describe, expect, it } from 'vitest';
 import {
   abbeError,
@@ -15,15 +16,14 @@ import {
   type GaugeReading,
   lineFit,
   mm,
-  parseReadings,
   rad,
   threeReadingLead,
-  toCsv,
   turns,
   twoReadingDoubt,
   twoReadingLead,
   unitQuestions,
 } from '../../widgets/engine/index.ts';
+import { parseReadings, toCsv } from '../../widgets/input/readings-table.ts';
 import norris from '../reference/nist-norris.json' with { type: 'json' };
 import { reasonIn, valueIn } from '../support/results.ts';
 import { seeded } from '../support/seeded.ts';

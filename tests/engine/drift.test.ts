@@ -1,4 +1,5 @@
 /** Drift: the coefficients against their sources, growth, warming and creep, and times with their unit. */
+
 import { describe, expect, it } from 'vitest';
 import {
   hours,
@@ -6,12 +7,12 @@ import {
   logCreep,
   mm,
   perKelvin,
-  readTime,
   THERMAL_MATERIALS,
   thermalGrowth,
   thermalMaterial,
   warming,
 } from '../../widgets/engine/index.ts';
+import { readTime } from '../../widgets/input/quantity.ts';
 import { mechanicsRow } from '../support/mechanics.ts';
 import { reasonIn, valueIn } from '../support/results.ts';
 

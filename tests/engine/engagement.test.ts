@@ -1,4 +1,5 @@
 /** Engagement, end stops and the mid-range mark: against the Foot worked by hand, and against a walk along the thread. */
+
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import {
@@ -10,13 +11,13 @@ import {
   mm,
   outAt,
   plain,
-  readThread,
   standAt,
   stroke,
   travelOfPair,
   turnsAvailable,
   usableThread,
 } from '../../widgets/engine/index.ts';
+import { readThread } from '../../widgets/input/designation.ts';
 import { reasonIn, valueIn } from '../support/results.ts';
 
 const joint = (text: string, screw: number, nut: number, kept: number, at: 'home' | 'middle' = 'middle', name = 'A') =>

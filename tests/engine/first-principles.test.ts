@@ -2,19 +2,11 @@
  * The differential screw held against what stands outside the engine: published examples, pairs that everybody in the
  * trade can work by hand, and helices moved as rigid bodies without any formula of the engine.
  */
+
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import {
-  gain,
-  mm,
-  netLead,
-  netMotion,
-  perStep,
-  plain,
-  readThread,
-  slippedLead,
-  turns,
-} from '../../widgets/engine/index.ts';
+import { gain, mm, netLead, netMotion, perStep, plain, slippedLead, turns } from '../../widgets/engine/index.ts';
+import { readThread } from '../../widgets/input/designation.ts';
 import { reasonIn, valueIn } from '../support/results.ts';
 
 const INCH = 25.4;

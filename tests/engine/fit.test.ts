@@ -1,6 +1,8 @@
 /** The fit a designation stands for: classes written, half written and left out, and the clearance of its pieces. */
+
 import { describe, expect, it } from 'vitest';
-import { clearanceOfPieces, fitOfThread, limitsOfSize, readThread } from '../../widgets/engine/index.ts';
+import { clearanceOfPieces, fitOfThread, limitsOfSize } from '../../widgets/engine/index.ts';
+import { readThread } from '../../widgets/input/designation.ts';
 import limits from '../reference/thread-limits.json' with { type: 'json' };
 import { reasonIn, valueIn } from '../support/results.ts';
 

@@ -2,6 +2,7 @@
  * Exact net leads, against a general library's fractions (a path of its own: 25.4/tpi and the decimal as it is written), and against
  * differences worked by hand.
  */
+
 import fc from 'fast-check';
 import { type Fraction as Independent, fraction as independent, subtract } from 'mathjs';
 import { describe, expect, it } from 'vitest';
@@ -15,11 +16,11 @@ import {
   netLeadFraction,
   numberOf,
   plain,
-  readThread,
   roundedFirst,
   roundingError,
   UNIFIED_SERIES,
 } from '../../widgets/engine/index.ts';
+import { readThread } from '../../widgets/input/designation.ts';
 import { valueIn } from '../support/results.ts';
 
 const thread = (text: string) => valueIn(readThread(text));

@@ -1,6 +1,8 @@
 /** Long work done in steps: the same result as at once, and steps enough for a page to breathe between them. */
+
 import { describe, expect, it } from 'vitest';
-import { calibrate, calibrateRun, type InSteps, parseReadings, parseReadingsRun } from '../../widgets/engine/index.ts';
+import { calibrate, calibrateRun, type InSteps } from '../../widgets/engine/index.ts';
+import { parseReadings, parseReadingsRun } from '../../widgets/input/readings-table.ts';
 
 const ROWS = 30_000;
 const logged = Array.from({ length: ROWS }, (_, i) => {

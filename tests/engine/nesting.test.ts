@@ -1,4 +1,5 @@
 /** The wall of a sleeve: basic sizes by hand, limits by the published values, and the refusal. */
+
 import { describe, expect, it } from 'vitest';
 import {
   largestNutRoot,
@@ -8,12 +9,12 @@ import {
   nestingRefusal,
   nutLimits,
   printedLines,
-  readThread,
   rootDiameter,
   screwLimits,
   thinSide,
   wallOfSleeve,
 } from '../../widgets/engine/index.ts';
+import { readThread } from '../../widgets/input/designation.ts';
 import { reasonIn, valueIn } from '../support/results.ts';
 
 const wall = (A: string, C: string) =>

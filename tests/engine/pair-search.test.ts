@@ -2,6 +2,7 @@
  * The search against one written here the slow way, thread by thread from designations, with its own pitches, walls and cores; against
  * pairs that are common practice; and against what it says when nothing is left.
  */
+
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import {
@@ -19,8 +20,6 @@ import {
   newtons,
   type PairRow,
   plain,
-  readThread,
-  readThreadList,
   SERIES_NAMES,
   type SeriesName,
   searchPairs,
@@ -33,6 +32,8 @@ import {
   type Wish,
   wantedNetLead,
 } from '../../widgets/engine/index.ts';
+import { readThread } from '../../widgets/input/designation.ts';
+import { readThreadList } from '../../widgets/input/thread-list.ts';
 import reference from '../reference/series.json';
 import { reasonIn, valueIn } from '../support/results.ts';
 

@@ -1,14 +1,8 @@
 /** The judgement of a pair at its lines: gain, wall, cores, and what has to be bought. */
+
 import { describe, expect, it } from 'vitest';
-import {
-  type Candidate,
-  type Filter,
-  judge,
-  mm,
-  type PairRow,
-  readThread,
-  type Thread,
-} from '../../widgets/engine/index.ts';
+import { type Candidate, type Filter, judge, mm, type PairRow, type Thread } from '../../widgets/engine/index.ts';
+import { readThread } from '../../widgets/input/designation.ts';
 import { valueIn } from '../support/results.ts';
 
 const thread = (text: string): Thread => valueIn(readThread(text));

@@ -1,4 +1,5 @@
 /** The practice rig, and what calibration makes of readings besides the fit: agreement, correction, units. */
+
 import { describe, expect, it } from 'vitest';
 import {
   calibrate,
@@ -8,7 +9,6 @@ import {
   mm,
   newtons,
   type PracticeRun,
-  parseReadings,
   plain,
   practiceReadings,
   type SimulatorSettings,
@@ -17,8 +17,8 @@ import {
   twoReadingDoubt,
   twoReadingLead,
   unitRemedies,
-  writeReadingsTable,
 } from '../../widgets/engine/index.ts';
+import { parseReadings, writeReadingsTable } from '../../widgets/input/readings-table.ts';
 import { reasonIn, valueIn } from '../support/results.ts';
 
 const FOOT: SimulatorSettings = {

@@ -1,4 +1,5 @@
 /** The hole before tapping, against tap drill charts and the shop formula in its own units. */
+
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import {
@@ -7,10 +8,10 @@ import {
   nearestDrills,
   nutLimits,
   plain,
-  readThread,
   shareOfThread,
   tapDrill,
 } from '../../widgets/engine/index.ts';
+import { readThread } from '../../widgets/input/designation.ts';
 import { reasonIn, valueIn } from '../support/results.ts';
 
 /** Tap drills of the usual charts with their share of thread in per cent (from memory). */

@@ -1,6 +1,8 @@
 /** The basic diameters of 60° threads, as relations and as the drawings ask for them, against published tables. */
+
 import { describe, expect, it } from 'vitest';
-import { diameters, minorDiameter, mm, pitchDiameter, readThread, rootDiameter } from '../../widgets/engine/index.ts';
+import { diameters, minorDiameter, mm, pitchDiameter, rootDiameter } from '../../widgets/engine/index.ts';
+import { readThread } from '../../widgets/input/designation.ts';
 import { reasonIn, valueIn } from '../support/results.ts';
 
 describe('basic diameters', () => {

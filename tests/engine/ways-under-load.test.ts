@@ -2,6 +2,7 @@
  * The five ways under a load: torque held against the work it does, stiffness against free bodies and a beam integrated
  * by hand, and the reader’s prices.
  */
+
 import { describe, expect, it } from 'vitest';
 import {
   ballLift,
@@ -19,7 +20,6 @@ import {
   plain,
   pushBetweenBalls,
   rad,
-  readWayPrices,
   sameMotion,
   stepDown,
   type WayName,
@@ -27,6 +27,7 @@ import {
   wedgeFor,
   wedgePush,
 } from '../../widgets/engine/index.ts';
+import { readWayPrices } from '../../widgets/input/way-prices.ts';
 import { reasonIn, valueIn } from '../support/results.ts';
 
 const screw = (d: number, P: number) => ({

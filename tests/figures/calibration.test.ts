@@ -1,13 +1,15 @@
 /** Calibration, practice rig and certificate: what is drawn, said and tabled is what the engine says. */
+
 import { describe, expect, it } from 'vitest';
 import type { Numbers } from '../../widgets/assembly/numbers.ts';
-import { type Calibration, calibrate, parseReadings } from '../../widgets/engine/index.ts';
+import { type Calibration, calibrate } from '../../widgets/engine/index.ts';
 import { calibrationFigure } from '../../widgets/figures/calibration/calibration.ts';
 import { COLUMNS, cloudOf, extremes } from '../../widgets/figures/calibration/plots.ts';
 import { certificateFigure } from '../../widgets/figures/certificate/certificate.ts';
 import { digitsFor } from '../../widgets/figures/kit/calibration-words.ts';
 import { xAt, yAt } from '../../widgets/figures/kit/plots/frame.ts';
 import { practiceRig } from '../../widgets/figures/practice-rig/practice-rig.ts';
+import { parseReadings } from '../../widgets/input/readings-table.ts';
 import { isCarried, longestOf, TEXTS } from '../../widgets/input/texts.ts';
 import { blocksOf, CHAPTERS } from '../support/chapters.ts';
 import { numbersOf, picture, pointsOf, textOf } from '../support/figures.ts';

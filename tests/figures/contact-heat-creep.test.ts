@@ -1,9 +1,10 @@
 /** Ball and seat, and the chart of drift, against the engine and against figures worked elsewhere. */
+
 import { describe, expect, it } from 'vitest';
 import type { Numbers } from '../../widgets/assembly/numbers.ts';
-import { readThread } from '../../widgets/engine/index.ts';
 import { ballAndSeat } from '../../widgets/figures/ball-and-seat/ball-and-seat.ts';
 import { driftBars } from '../../widgets/figures/drift-bars/drift-bars.ts';
+import { readThread } from '../../widgets/input/designation.ts';
 import { reasonIn, valueIn } from '../support/results.ts';
 
 const plainSpaces = (text: string) => text.replace(/\u00a0/g, ' ');

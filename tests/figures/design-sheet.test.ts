@@ -1,13 +1,14 @@
 /** The design sheet against the engine, question by question, and its checks in both outcomes. */
+
 import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import type { Numbers } from '../../widgets/assembly/numbers.ts';
-import { readThread } from '../../widgets/engine/index.ts';
 import { designSheet } from '../../widgets/figures/design-sheet/design-sheet.ts';
 import { AT, verdictOf } from '../../widgets/figures/design-sheet/judge.ts';
 import { workSheet } from '../../widgets/figures/design-sheet/work.ts';
 import { fitSection } from '../../widgets/figures/fit-section/fit-section.ts';
+import { readThread } from '../../widgets/input/designation.ts';
 import { FOLDER } from '../support/chapters.ts';
 import { attribute, picture, pointsOf, textOf } from '../support/figures.ts';
 import { reasonIn, valueIn } from '../support/results.ts';

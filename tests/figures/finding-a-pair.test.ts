@@ -1,4 +1,5 @@
 /** The map of pairs and the cost of rounding, drawn without a browser. */
+
 import { parseHTML } from 'linkedom';
 import { describe, expect, it } from 'vitest';
 import type { Numbers } from '../../widgets/assembly/numbers.ts';
@@ -9,12 +10,12 @@ import {
   mm,
   newtons,
   type PairRow,
-  readThread,
   type Thread,
   UNIFIED_SERIES,
 } from '../../widgets/engine/index.ts';
 import { pairMap } from '../../widgets/figures/pair-map/pair-map.ts';
 import { roundingCost } from '../../widgets/figures/rounding-cost/rounding-cost.ts';
+import { readThread } from '../../widgets/input/designation.ts';
 import { CHAPTERS } from '../support/chapters.ts';
 import { reasonIn, valueIn } from '../support/results.ts';
 

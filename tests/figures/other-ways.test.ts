@@ -4,8 +4,7 @@
  */
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import type { Numbers } from '../../widgets/assembly/numbers.ts';
-import { readInput } from '../../widgets/assembly/numbers.ts';
+import { type Numbers, readInput } from '../../widgets/assembly/numbers.ts';
 import {
   ballLift,
   climbingTorque,

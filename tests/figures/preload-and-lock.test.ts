@@ -1,7 +1,6 @@
 /** The figures of preload and lock against the engine: what is drawn, said and listed is what it gives. */
 import { describe, expect, it } from 'vitest';
-import type { Numbers } from '../../widgets/assembly/numbers.ts';
-import { readInput, writeQuantity } from '../../widgets/assembly/numbers.ts';
+import { type Numbers, readInput, writeQuantity } from '../../widgets/assembly/numbers.ts';
 import {
   fitRetention,
   leastPreload,

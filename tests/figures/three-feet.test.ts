@@ -1,21 +1,16 @@
 /** The plate on three feet and the three vees: what is drawn, said and tabled is what the engine says. */
+
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { Numbers } from '../../widgets/assembly/numbers.ts';
-import {
-  contactForces,
-  couplingAt,
-  levelPlate,
-  type Point,
-  readFeet,
-  readReadings,
-} from '../../widgets/engine/index.ts';
+import { contactForces, couplingAt, levelPlate, type Point } from '../../widgets/engine/index.ts';
 import { roundStep } from '../../widgets/figures/kit/ticks.ts';
 import { levellingPlate } from '../../widgets/figures/levelling-plate/levelling-plate.ts';
 import { frameOf, pixelOf, placeAt } from '../../widgets/figures/levelling-plate/plan.ts';
 import { endOf, plateOf, towards, turned } from '../../widgets/figures/levelling-plate/rounds.ts';
 import { turnText } from '../../widgets/figures/levelling-plate/step-words.ts';
 import { veeCoupling } from '../../widgets/figures/vee-coupling/vee-coupling.ts';
+import { readFeet, readReadings } from '../../widgets/input/levelling-table.ts';
 import { attribute, numbersOf, picture, pointsOf, textOf } from '../support/figures.ts';
 import { reasonIn, valueIn } from '../support/results.ts';
 

@@ -2,31 +2,24 @@
  * A hundred thousand texts to each reader of the engine: it gives a value with every number finite or one clear sentence, and never
  * throws. What it gives is written out again where there is a writer, and reads back as the same.
  */
+
 import fc from 'fast-check';
 import { describe, expect, it, vi } from 'vitest';
+import { type Result, UNITS, type Unit } from '../../widgets/engine/index.ts';
+import { readThread } from '../../widgets/input/designation.ts';
 import {
-  LONGEST_LIST,
-  parseReadings,
-  type Result,
   readFeet,
-  readNumber,
-  readPartsList,
-  readQuantity,
   readReadings,
   readRounds,
-  readSeriesList,
-  readThread,
-  readThreadList,
-  readTime,
-  readWayPrices,
-  toCsv,
-  UNITS,
-  type Unit,
   writeFeet,
   writeReadings,
-  writeReadingsTable,
   writeRounds,
-} from '../../widgets/engine/index.ts';
+} from '../../widgets/input/levelling-table.ts';
+import { readPartsList } from '../../widgets/input/parts-list.ts';
+import { readNumber, readQuantity, readTime } from '../../widgets/input/quantity.ts';
+import { parseReadings, toCsv, writeReadingsTable } from '../../widgets/input/readings-table.ts';
+import { LONGEST_LIST, readSeriesList, readThreadList } from '../../widgets/input/thread-list.ts';
+import { readWayPrices } from '../../widgets/input/way-prices.ts';
 import { allFinite, anyText, isSentence, MANY, readOrSaid } from '../support/any-text.ts';
 
 // A hundred thousand cases take seconds, and many where the processor is shared.

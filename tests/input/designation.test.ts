@@ -3,9 +3,11 @@
  * canonical form reads back as the same thread, and no text at all makes the reader throw or answer with a NaN.
  * Sizes expected here are worked by hand: 1 in = 25.4 mm, number sizes 0.060 + 0.013 n in, pitch 25.4/tpi mm.
  */
+
 import fc from 'fast-check';
 import { describe, expect, it, vi } from 'vitest';
-import { diameters, METRIC_SERIES, readThread, type Thread, UNIFIED_SERIES } from '../../widgets/engine/index.ts';
+import { diameters, METRIC_SERIES, type Thread, UNIFIED_SERIES } from '../../widgets/engine/index.ts';
+import { readThread } from '../../widgets/input/designation.ts';
 import { MANY, readOrSaid } from '../support/any-text.ts';
 
 // A hundred thousand cases take seconds, and many where the processor is shared.

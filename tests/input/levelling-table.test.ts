@@ -1,4 +1,5 @@
 /** Feet, readings and rounds as typed: what is read, what is refused and in which words, what is written back. */
+
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import {
@@ -8,7 +9,7 @@ import {
   writeFeet,
   writeReadings,
   writeRounds,
-} from '../../widgets/engine/index.ts';
+} from '../../widgets/input/levelling-table.ts';
 import { reasonIn, valueIn } from '../support/results.ts';
 
 const FEET = [

@@ -1,6 +1,7 @@
 /** A list of parts with prices: counted, summed, and refused where a row says no price. */
+
 import { describe, expect, it } from 'vitest';
-import { readPartsList } from '../../widgets/engine/index.ts';
+import { readPartsList } from '../../widgets/input/parts-list.ts';
 import { reasonIn, valueIn } from '../support/results.ts';
 
 describe('readPartsList', () => {

@@ -1,15 +1,8 @@
 /** Numbers and quantities as people type them: every unit by its published factor, how finely it was typed, and what is refused. */
+
 import { describe, expect, it } from 'vitest';
-import {
-  type BaseUnit,
-  fromBase,
-  readNumber,
-  readQuantity,
-  toBase,
-  UNITS,
-  type Unit,
-  unitNamed,
-} from '../../widgets/engine/index.ts';
+import { type BaseUnit, fromBase, toBase, UNITS, type Unit } from '../../widgets/engine/index.ts';
+import { readNumber, readQuantity, unitNamed } from '../../widgets/input/quantity.ts';
 import { reasonIn, valueIn } from '../support/results.ts';
 
 describe('readNumber', () => {

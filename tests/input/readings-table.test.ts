@@ -1,6 +1,12 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { directionsFromOrder, MOST_ROWS, notFormula, parseReadings, toCsv } from '../../widgets/engine/index.ts';
+import {
+  directionsFromOrder,
+  MOST_ROWS,
+  notFormula,
+  parseReadings,
+  toCsv,
+} from '../../widgets/input/readings-table.ts';
 import { reasonIn, valueIn } from '../support/results.ts';
 
 const pairs = (text: string, options?: Parameters<typeof parseReadings>[1]) =>

@@ -1,6 +1,7 @@
 /** Lists of threads and of series as makers type them. */
+
 import { describe, expect, it } from 'vitest';
-import { LONGEST_LIST, readSeriesList, readThreadList } from '../../widgets/engine/index.ts';
+import { LONGEST_LIST, readSeriesList, readThreadList } from '../../widgets/input/thread-list.ts';
 import { reasonIn, valueIn } from '../support/results.ts';
 
 const names = (text: string) => valueIn(readThreadList(text)).threads.map((t) => t.designation);

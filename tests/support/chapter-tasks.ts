@@ -2,6 +2,7 @@
  * What the text round each figure asks its reader to do, and what must be read then: a row a widget. The engine says what is
  * right; the hands are told by labels only, so that the same task is done by keys alone and by single taps alone.
  */
+
 import {
   axialPlayA,
   axialPlayC,
@@ -16,18 +17,15 @@ import {
   mm,
   nextRound,
   type PitchZones,
-  parseReadings,
   plain,
   playBatch,
-  readFeet,
   readingsAfter,
-  readReadings,
-  readRounds,
-  readThread,
   relationNamed,
   type Thread,
-  writeRounds,
 } from '../../widgets/engine/index.ts';
+import { readThread } from '../../widgets/input/designation.ts';
+import { readFeet, readReadings, readRounds, writeRounds } from '../../widgets/input/levelling-table.ts';
+import { parseReadings } from '../../widgets/input/readings-table.ts';
 import { neighbourOf } from '../../widgets/input/thread-step.ts';
 import { CHAPTERS } from './chapters.ts';
 import { valueIn } from './results.ts';

@@ -1,17 +1,12 @@
 /** Numbers for widgets as a reader could have typed them, and small readers of the pictures that come out. */
+
 import fc from 'fast-check';
 import { parseHTML } from 'linkedom';
 import type { Numbers } from '../../widgets/assembly/numbers.ts';
-import {
-  METRIC_SERIES,
-  readThread,
-  type SymbolName,
-  symbolFact,
-  type Thread,
-  UNIFIED_SERIES,
-} from '../../widgets/engine/index.ts';
+import { METRIC_SERIES, type SymbolName, symbolFact, type Thread, UNIFIED_SERIES } from '../../widgets/engine/index.ts';
 import type { Widget } from '../../widgets/figures/kit/widget.ts';
 import { CHOICES, type ChoiceName } from '../../widgets/input/choices.ts';
+import { readThread } from '../../widgets/input/designation.ts';
 import { UNIT_VIEWS } from '../../widgets/input/format.ts';
 import { TEXTS, type TextName } from '../../widgets/input/texts.ts';
 import { CHAPTERS } from './chapters.ts';

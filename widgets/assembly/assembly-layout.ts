@@ -6,7 +6,6 @@
  * adds the motion.
  */
 import { bad, good, nestingRefusal, type Result, type Thread } from '../engine/index.ts';
-import type { Point } from '../figures/kit/svg.ts';
 
 /** Turns each way for which the drawing leaves room. */
 export const DRAWN_TURNS = 4;
@@ -114,3 +113,5 @@ export const rectangle = (x0: number, x1: number, z0: number, z1: number): Point
   [x1, z1],
   [x0, z1],
 ];
+
+export type Point = readonly [x: number, y: number];

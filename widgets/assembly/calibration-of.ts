@@ -4,6 +4,7 @@
  * A long table is not worked while a drawing waits for it: the figure says that it is at work, and draws again when it is
  * done. The stated lead errors are looked at afterwards, so that changing them costs nothing however long the table is.
  */
+
 import {
   bad,
   type Calibration,
@@ -14,11 +15,11 @@ import {
   type LeadAgreement,
   leadAgreement,
   plain,
-  type ReadingsTable,
   type Result,
   rssLeadError,
   worstLeadError,
 } from '../engine/index.ts';
+import type { ReadingsTable } from '../input/readings-table.ts';
 import { LONG_TEXT, readRunsInSteps } from '../input/texts.ts';
 import { inSlices } from './in-slices.ts';
 import type { Numbers } from './numbers.ts';

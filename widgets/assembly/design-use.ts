@@ -12,8 +12,10 @@
  * Readings, places, counts of turns and times belong to the example they were taken for: the first reading of one
  * chapter is nothing to the first reading of the next. They are neither kept nor filled in.
  */
-import { jointOf, mm, readThread, type SymbolName, symbolFact, type Thread, turnsFor } from '../engine/index.ts';
+
+import { jointOf, mm, type SymbolName, symbolFact, type Thread, turnsFor } from '../engine/index.ts';
 import { dividerOf, stepsOf } from '../figures/kit/knob.ts';
+import { readThread } from '../input/designation.ts';
 import { type Input, type NumberSet, readInput, writeQuantity } from './numbers.ts';
 import { pairOf } from './pair-of.ts';
 

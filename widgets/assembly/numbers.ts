@@ -4,6 +4,7 @@
  * An input is a thread (typed as a designation), a quantity (a symbol of the engine's glossary), a choice or a list typed as text.
  * Its text is what the reader typed; reading it gives a value or the sentence that says why not.
  */
+
 import {
   bad,
   fitOfThread,
@@ -12,9 +13,6 @@ import {
   outOfBounds,
   quoted,
   type Result,
-  readQuantity,
-  readThread,
-  readTime,
   type SymbolName,
   symbolFact,
   type Thread,
@@ -22,7 +20,9 @@ import {
   type Unit,
 } from '../engine/index.ts';
 import { CHOICES, type ChoiceName } from '../input/choices.ts';
+import { readThread } from '../input/designation.ts';
 import { dressOf, show, timeUnit, type UnitView } from '../input/format.ts';
+import { readQuantity, readTime } from '../input/quantity.ts';
 import { TEXTS, type TextName } from '../input/texts.ts';
 
 export type Input =

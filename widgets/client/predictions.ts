@@ -4,7 +4,8 @@
  */
 
 import { fieldUnit } from '../assembly/numbers.ts';
-import { quoted, readQuantity, type SymbolName, symbolFact } from '../engine/index.ts';
+import { quoted, type SymbolName, symbolFact } from '../engine/index.ts';
+import { readQuantity } from '../input/quantity.ts';
 import type { PageModel } from '../site/chapter.ts';
 import { answerForm } from './answer-form.ts';
 import { make, setText } from './dom.ts';

@@ -16,8 +16,9 @@ import {
   writeQuantity,
   writeValue,
 } from '../assembly/numbers.ts';
-import { LONGEST_TEXT, type SymbolName, symbolFact, UNITS } from '../engine/index.ts';
+import { type SymbolName, symbolFact, UNITS } from '../engine/index.ts';
 import type { UnitView } from '../input/format.ts';
+import { LONGEST_TEXT } from '../input/quantity.ts';
 import { aheadOf, longestOf, MOST_CARRIED } from '../input/texts.ts';
 
 export interface Field {

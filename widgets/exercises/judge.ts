@@ -1,5 +1,7 @@
 /** What a typed answer is worth: right, the other way, a known slip, wrong, or not to be read. It never says the answer. */
-import { readQuantity, UNITS } from '../engine/index.ts';
+
+import { UNITS } from '../engine/index.ts';
+import { readQuantity } from '../input/quantity.ts';
 import { acceptedText, answerText, type Item } from './exercise.ts';
 import { acceptedInterval, within } from './interval.ts';
 

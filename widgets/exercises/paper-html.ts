@@ -1,5 +1,5 @@
 /** Papers and keys as HTML for print: black on white, a page for each student, no size of paper taken for granted. */
-import { escapeText } from '../figures/kit/svg.ts';
+import { escapeText } from '../input/escape.ts';
 import { acceptedText, answerText, askedUnit, askText } from './exercise.ts';
 import type { PaperLine } from './paper.ts';
 import { stepLines } from './steps-text.ts';

@@ -5,8 +5,9 @@
  * reads QTI minds the tolerance of `equal`, and one that does not would take the one exact number alone.
  * Fixed instances only: no templates, whose support differs from system to system.
  */
-import { notFormula } from '../engine/index.ts';
-import { escapeText as escapeXml } from '../figures/kit/svg.ts';
+
+import { escapeText as escapeXml } from '../input/escape.ts';
+import { notFormula } from '../input/readings-table.ts';
 import { askedUnit, askText } from './exercise.ts';
 import type { PaperLine } from './paper.ts';
 import { statedAnswer } from './stated-answer.ts';

@@ -3,22 +3,24 @@
  * `6.35 mm x 40 tpi`). A length for a pitch, or millimetres for a diameter, makes it free. D in inches, d and P in mm.
  */
 
-import { mm } from '../engine/kernel/quantity.ts';
-import { bad, good, type Result } from '../engine/kernel/result.ts';
-import { listed } from '../engine/kernel/say.ts';
 import {
+  bad,
   coarsePitch,
+  good,
   inchesToMillimetres,
   LAST_NUMBER_SIZE,
   LAST_UNIFIED_SIZE,
+  listed,
+  mm,
   numberSize,
+  type Result,
   standardPitches,
   UNIFIED_SIZES,
   type UnifiedSeries,
   type UnifiedSize,
   unifiedSeries,
   unifiedSize,
-} from '../engine/thread/series.ts';
+} from '../engine/index.ts';
 import { type Basic, EXAMPLES, leavesCore, NUMBER } from './designation-limits.ts';
 
 const AMOUNT = `(?:\\d{1,3}[ -]\\d{1,4}/\\d{1,4}|\\d{1,4}/\\d{1,4}|${NUMBER})`;

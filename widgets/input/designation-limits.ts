@@ -5,13 +5,21 @@
  * limit chosen for this notebook, steeper helices are not cut with taps and dies. The other bounds are those of the
  * glossary. Lengths in mm.
  */
-import { type Millimetres, mm } from '../engine/kernel/quantity.ts';
-import { bad, good, quoted, type Result } from '../engine/kernel/result.ts';
-import { say } from '../engine/kernel/say.ts';
-import { type SymbolName, symbolFact } from '../engine/kernel/symbols.ts';
-import { diameters, type Thread } from '../engine/thread/thread.ts';
-import { readIsoClass } from '../engine/thread/tolerance-iso.ts';
-import { isUnifiedClass } from '../engine/thread/tolerance-unified.ts';
+import {
+  bad,
+  diameters,
+  good,
+  isUnifiedClass,
+  type Millimetres,
+  mm,
+  quoted,
+  type Result,
+  readIsoClass,
+  type SymbolName,
+  say,
+  symbolFact,
+  type Thread,
+} from '../engine/index.ts';
 
 /** What a reader who is lost is shown. */
 export const EXAMPLES = 'M10×1.5, 3/8-16 or 12 mm × 1.1 mm';

@@ -3,10 +3,17 @@
  * `MF8x1` (spellings of the trade). Lengths in mm.
  */
 
-import { type Millimetres, mm } from '../engine/kernel/quantity.ts';
-import { bad, good, type Result } from '../engine/kernel/result.ts';
-import { listed } from '../engine/kernel/say.ts';
-import { coarsePitch, METRIC_SIZES, standardPitches } from '../engine/thread/series.ts';
+import {
+  bad,
+  coarsePitch,
+  good,
+  listed,
+  METRIC_SIZES,
+  type Millimetres,
+  mm,
+  type Result,
+  standardPitches,
+} from '../engine/index.ts';
 import { type Basic, NUMBER, within } from './designation-limits.ts';
 
 const METRIC = new RegExp(`^m(f?) ?(${NUMBER})(.*)$`, 'i');

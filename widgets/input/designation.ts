@@ -9,13 +9,11 @@
  * can't be read gives one sentence. The length is bounded before any pattern runs.
  */
 
-import { LONGEST_TEXT } from '../engine/kernel/quantity.ts';
-import { bad, good, quoted, type Result } from '../engine/kernel/result.ts';
-import { symbolFact } from '../engine/kernel/symbols.ts';
-import type { Thread } from '../engine/thread/thread.ts';
+import { bad, good, quoted, type Result, symbolFact, type Thread } from '../engine/index.ts';
 import { readInchOrFree } from './designation-inch.ts';
 import { EXAMPLES, type Extras, finish } from './designation-limits.ts';
 import { isMetric, readMetric } from './designation-metric.ts';
+import { LONGEST_TEXT } from './quantity.ts';
 
 /** A thread such as `M10x1.5`, `3/8-16 UNC-2A LH` or `12 x 1.1 mm, 2 start`, or one sentence that says how to mend it. */
 export const readThread = (text: string): Result<Thread> => {

@@ -1,6 +1,8 @@
 /** What divides a turn, as a maker lists it: `hexagon, twelve points, 50`. */
-import { bad, good, LONGEST_LIST, quoted, type Result, symbolFact } from '../engine/index.ts';
+
+import { bad, good, quoted, type Result, symbolFact } from '../engine/index.ts';
 import { stepsOf } from '../figures/kit/knob.ts';
+import { LONGEST_LIST } from './thread-list.ts';
 
 /** Each divider is one more search. */
 const MOST_DIVIDERS = 12;

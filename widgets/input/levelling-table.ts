@@ -12,10 +12,19 @@
  * Units out: mm. Errors: one sentence for the first row that can’t be read, or for places that span no plane.
  */
 
-import { readQuantity, type Unit } from '../engine/kernel/quantity.ts';
-import { type Bad, bad, good, quoted, type Result } from '../engine/kernel/result.ts';
-import { say } from '../engine/kernel/say.ts';
-import { type Place, type Point, planeThrough } from '../engine/levelling/plane.ts';
+import {
+  type Bad,
+  bad,
+  good,
+  type Place,
+  type Point,
+  planeThrough,
+  quoted,
+  type Result,
+  say,
+  type Unit,
+} from '../engine/index.ts';
+import { readQuantity } from './quantity.ts';
 import { LONGEST_LIST } from './thread-list.ts';
 
 export interface NamedPlace extends Place {

@@ -2,8 +2,8 @@
  * A list of parts with the reader's own prices: `stud M10: 2 × 1.20; ball: 1 × 0.35; guide post`. A part without a
  * price is kept and said to be missing one; the sum is of those that have one. No currency: whatever the reader thinks in.
  */
-import { readNumber } from '../engine/kernel/quantity.ts';
-import { bad, good, quoted, type Result } from '../engine/kernel/result.ts';
+import { bad, good, quoted, type Result } from '../engine/index.ts';
+import { readNumber } from './quantity.ts';
 
 export interface PartLine {
   readonly name: string;

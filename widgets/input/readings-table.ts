@@ -11,23 +11,24 @@
  * break in it stands in quotes, and quotes inside are doubled.
  * Out: turns (clockwise positive), readings in mm, direction of approach.
  */
-import { finished, type InSteps } from '../engine/kernel/in-steps.ts';
-import { type Millimetres, mm, type Turns, turns, UNITS, type Unit, unitNamed } from '../engine/kernel/quantity.ts';
-import { bad, good, quoted, type Result } from '../engine/kernel/result.ts';
-import { asRead, listed } from '../engine/kernel/say.ts';
-
-/** How a place was approached: with the turns rising or falling. */
-export type Direction = 'up' | 'down';
-
-export interface ReadingRow {
-  /** Line of the text it came from, counted from 1. */
-  readonly line: number;
-  readonly turns: Turns;
-  readonly reading: Millimetres;
-  readonly direction: Direction;
-}
-
-export type PositionUnit = 'turns' | 'steps' | '°';
+import {
+  asRead,
+  bad,
+  type Direction,
+  finished,
+  good,
+  type InSteps,
+  listed,
+  mm,
+  type PositionUnit,
+  quoted,
+  type ReadingRow,
+  type Result,
+  turns,
+  UNITS,
+  type Unit,
+} from '../engine/index.ts';
+import { unitNamed } from './quantity.ts';
 
 export interface ReadingsTable {
   readonly rows: readonly ReadingRow[];

@@ -2,30 +2,15 @@
  * Inputs that are lists, typed as text: each with the reader that accepts or refuses it as a whole, and a note on what of an accepted text
  * is left out. What draws from such an input reads the text again with the engine’s own reader.
  */
-import {
-  bad,
-  finished,
-  good,
-  type InSteps,
-  LONGEST_LIST,
-  LONGEST_PARTS,
-  LONGEST_TEXT,
-  MOST_CHARACTERS,
-  parseReadingsRun,
-  quoted,
-  type ReadingsTable,
-  type Result,
-  readFeet,
-  readPartsList,
-  readReadings,
-  readRounds,
-  readSeriesList,
-  readStands,
-  readThreadList,
-  readWayPrices,
-  WAY_NAMES,
-} from '../engine/index.ts';
+
+import { bad, finished, good, type InSteps, quoted, type Result } from '../engine/index.ts';
 import { readDividers } from './dividers.ts';
+import { readFeet, readReadings, readRounds, readStands } from './levelling-table.ts';
+import { LONGEST_PARTS, readPartsList } from './parts-list.ts';
+import { LONGEST_TEXT } from './quantity.ts';
+import { MOST_CHARACTERS, parseReadingsRun, type ReadingsTable } from './readings-table.ts';
+import { LONGEST_LIST, readSeriesList, readThreadList } from './thread-list.ts';
+import { readWayPrices, WAY_NAMES } from './way-prices.ts';
 
 interface TextFact {
   readonly says: string;

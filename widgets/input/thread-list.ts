@@ -5,9 +5,7 @@
  * read as one thread. What can't be read is told, sentence by sentence, and the others are kept.
  */
 
-import { bad, good, quoted, type Result } from '../engine/kernel/result.ts';
-import { listed } from '../engine/kernel/say.ts';
-import type { Thread } from '../engine/thread/thread.ts';
+import { bad, good, listed, quoted, type Result, SERIES_NAMES, type SeriesName, type Thread } from '../engine/index.ts';
 import { readThread } from './designation.ts';
 
 /** Longest list, in characters and in threads: a drawer, not a catalogue. */
@@ -45,9 +43,6 @@ export const readThreadList = (text: string): Result<ThreadList> => {
     );
   return good({ threads, wrong });
 };
-
-export const SERIES_NAMES = ['coarse', 'fine', 'UNC', 'UNF', 'UNEF'] as const;
-export type SeriesName = (typeof SERIES_NAMES)[number];
 
 const ALSO: Readonly<Record<string, readonly SeriesName[]>> = {
   metric: ['coarse', 'fine'],

@@ -3,7 +3,9 @@
  * rising diameter, and within a diameter by rising pitch. Starts and hand stay as they are, and so does the class where it is
  * one of the new system too.
  */
-import { METRIC_SERIES, readThread, type SeriesThread, type Thread, UNIFIED_SERIES } from '../engine/index.ts';
+
+import { METRIC_SERIES, type SeriesThread, type Thread, UNIFIED_SERIES } from '../engine/index.ts';
+import { readThread } from './designation.ts';
 
 const RISING: readonly SeriesThread[] = [...METRIC_SERIES, ...UNIFIED_SERIES].sort((a, b) => a.d - b.d || a.P - b.P);
 

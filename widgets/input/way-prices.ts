@@ -3,8 +3,7 @@
  * way add up. A way without a row, or with one that has no price, has none: it is never taken as nought.
  */
 
-import { good, type Result } from '../engine/kernel/result.ts';
-import type { WayName } from '../engine/ways/other-ways.ts';
+import { good, type Result, type WayName } from '../engine/index.ts';
 import { readPartsList } from './parts-list.ts';
 
 export const WAY_NAMES: readonly WayName[] = ['plain screw', 'wedge', 'lever', 'squeezed balls', 'differential screw'];

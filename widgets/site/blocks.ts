@@ -11,10 +11,10 @@
 
 import { gather, type Input, type NumberSet, readInput, scopeOf, type Value } from '../assembly/numbers.ts';
 import { runSteps, type Step } from '../assembly/steps.ts';
-import type { Reading, Result, SymbolName } from '../engine/index.ts';
-import { relationNamed, symbolFact } from '../engine/index.ts';
+import { type Result, relationNamed, type SymbolName, symbolFact } from '../engine/index.ts';
 import type { Widget } from '../figures/kit/widget.ts';
 import { dressOf, show } from '../input/format.ts';
+import type { Reading } from '../input/quantity.ts';
 import { type ExerciseBlock, readExercise } from './exercise-block.ts';
 import { type ExpectedStep, isStepLine, readCall, readInputLine, readStepLine, splitComment } from './grammar.ts';
 import type { Ledger } from './mistake.ts';

@@ -9,9 +9,10 @@
  * brackets is held against the engine. Both sides of every equality are evaluated with units at many points of the
  * glossary's box, so a wrong sign or a length added to a number is a mistake with its line.
  */
+
 import type { EvalFunction, MathNode } from 'mathjs';
 import { type AnyRelation, isSymbol, relationNamed, type SymbolName, symbolFact } from '../engine/index.ts';
-import { escapeText } from '../figures/kit/svg.ts';
+import { escapeText } from '../input/escape.ts';
 import { namesIn, parseExpression, splitEquals, toTex, typeset } from './expression.ts';
 import { splitComment } from './grammar.ts';
 import type { Ledger } from './mistake.ts';

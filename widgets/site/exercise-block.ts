@@ -13,8 +13,9 @@
 
 import { readInput } from '../assembly/numbers.ts';
 import type { Step } from '../assembly/steps.ts';
-import { relationNamed, symbolFact, UNITS, type Unit, unitNamed } from '../engine/index.ts';
+import { relationNamed, symbolFact, UNITS, type Unit } from '../engine/index.ts';
 import { draws, type Exercise, type Item, itemAt, type Pool, picksAt, type SlipRule } from '../exercises/exercise.ts';
+import { unitNamed } from '../input/quantity.ts';
 import { readCall, readInputLine, splitComment } from './grammar.ts';
 import type { Ledger } from './mistake.ts';
 

@@ -18,15 +18,14 @@ import {
   good,
   isSymbol,
   outOfBounds,
-  type Reading,
   type Result,
-  readQuantity,
-  readThread,
   relationNamed,
   type SymbolName,
   symbolFact,
 } from '../engine/index.ts';
 import { CHOICES, isChoice } from '../input/choices.ts';
+import { readThread } from '../input/designation.ts';
+import { type Reading, readQuantity } from '../input/quantity.ts';
 import { isText, TEXTS, type TextName } from '../input/texts.ts';
 
 /** Cuts off `# …` at the end of a line; a # that belongs to a number size (`#10-32`) is left. */

@@ -9,9 +9,10 @@
  */
 
 import { runSteps, type Step } from '../assembly/steps.ts';
-import { readQuantity, type SymbolName, symbolFact, UNITS, unitNamed } from '../engine/index.ts';
-import { escapeText } from '../figures/kit/svg.ts';
+import { type SymbolName, symbolFact, UNITS } from '../engine/index.ts';
+import { escapeText } from '../input/escape.ts';
 import { type Dress, dressOf, show, shownIn } from '../input/format.ts';
+import { readQuantity, unitNamed } from '../input/quantity.ts';
 import { type Declared, expectationFault, startScope } from './blocks.ts';
 import { readCall, readStepLine } from './grammar.ts';
 import type { Ledger } from './mistake.ts';

@@ -1,6 +1,6 @@
 /** The page round a chapter: head, masthead, contents, neighbours, foot. Works from a folder, a sub-path or a file. */
 
-import { escapeText } from '../figures/kit/svg.ts';
+import { escapeText } from '../input/escape.ts';
 import type { Pressed } from './chapter.ts';
 import { jsonForHtml } from './html.ts';
 import { pagePolicy } from './policy.mjs';

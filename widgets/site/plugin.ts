@@ -3,11 +3,12 @@
  * when a chapter is saved; in a build every page is written with its styles in it, beside one classic script, with relative
  * addresses only, so that the folder works on a server, under a sub-path or from a stick.
  */
+
 import { readdirSync } from 'node:fs';
 import { resolve } from 'node:path';
 import type { Plugin } from 'vite';
-import { escapeText } from '../figures/kit/svg.ts';
 import type { Widget } from '../figures/kit/widget.ts';
+import { escapeText } from '../input/escape.ts';
 import { type Book, bookPage, type PressCache, readBook } from './book.ts';
 import { mistakeText } from './mistake.ts';
 

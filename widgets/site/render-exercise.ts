@@ -1,7 +1,8 @@
 /** An exercise as it prints without script: one fixed item, its hint and its worked answer to be opened. */
+
 import { drawItem } from '../exercises/draw.ts';
 import { acceptedText, answerText, askText } from '../exercises/exercise.ts';
-import { escapeText } from '../figures/kit/svg.ts';
+import { escapeText } from '../input/escape.ts';
 import type { ExerciseBlock } from './exercise-block.ts';
 import { type Inline, renderStep } from './render.ts';
 

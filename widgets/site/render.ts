@@ -4,8 +4,8 @@ import type { Input } from '../assembly/numbers.ts';
 import { runSteps, type Step, type StepOutcome } from '../assembly/steps.ts';
 import { relationNamed, type SymbolName, symbolFact } from '../engine/index.ts';
 import { figureParts } from '../figures/kit/figure-parts.ts';
-import { escapeText } from '../figures/kit/svg.ts';
 import { CHOICES } from '../input/choices.ts';
+import { escapeText } from '../input/escape.ts';
 import { dressOf, show, showInFormula } from '../input/format.ts';
 import {
   asSet,

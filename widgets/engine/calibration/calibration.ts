@@ -19,7 +19,6 @@
  * the interval too narrow: read up and down alternately.
  */
 
-import type { Direction, PositionUnit, ReadingRow } from '../../input/readings-table.ts';
 import { finished, type InSteps } from '../kernel/in-steps.ts';
 import { type Millimetres, mm, type Turns, turns, UNITS, type Unit } from '../kernel/quantity.ts';
 import { relation } from '../kernel/relation.ts';
@@ -27,6 +26,7 @@ import { bad, good, type Result } from '../kernel/result.ts';
 import { asRead, say } from '../kernel/say.ts';
 import { leastSquares } from '../numerics/least-squares.ts';
 import { type Interval, intervalAbout, type LineFit, lineFit, slopeInterval, studentT } from '../numerics/line-fit.ts';
+import type { Direction, PositionUnit, ReadingRow } from './readings.ts';
 
 const MEAN_TURNS = '(n_1 + n_2 + n_3)/3';
 /** Places closer than this to each other, in turns, are one: no hand sets them apart, and a slope between them is noise. */

@@ -11,12 +11,12 @@
  * Units: mm, turns, N. The same settings and seed give the same readings.
  */
 
-import type { Direction } from '../../input/readings-table.ts';
 import { type Millimetres, mm, type Turns, turns } from '../kernel/quantity.ts';
 import { bad, good, type Result } from '../kernel/result.ts';
 import { asRead } from '../kernel/say.ts';
 import { type Move, type SimulatorSettings, simulate } from '../play/simulator.ts';
 import type { GaugeReading } from './calibration.ts';
+import type { Direction } from './readings.ts';
 
 export interface PracticeRun {
   /** Turns read over, from nought. */

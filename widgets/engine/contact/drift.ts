@@ -1,14 +1,6 @@
-/**
- * Drift: what moves though nobody turns, heat and creep.
- *
- * Equations: Δl = α l ΔT (linear expansion); ΔT(t) = ΔT∞ (1 − e^(−t/τ)) for a part that warms through one
- * resistance (Newton's law of cooling); creep z(t) = c log10(1 + t/t0), c per tenfold time (logarithmic creep).
- * Neither is reduced by the difference of the leads: the length in the path counts, not the net lead.
- * Sources beside the table. Sign: growth and warming positive. Units: mm, K, 1/K, hours.
- */
 import { tenfoldTimes } from '../force/log-law.ts';
-import { type Hours, hours, kelvins, mm, readQuantity } from '../kernel/quantity.ts';
-import { outOfBounds, relation } from '../kernel/relation.ts';
+import { kelvins, mm } from '../kernel/quantity.ts';
+import { relation } from '../kernel/relation.ts';
 import { bad, good, quoted, type Result } from '../kernel/result.ts';
 
 export const thermalGrowth = relation({
@@ -38,20 +30,6 @@ export const logCreep = relation({
   source: 'Logarithmic creep, the usual law well below softening; the creep per tenfold time is the reader’s own.',
   compute: ({ c_d, t, t_0 }) => ({ z_d: mm(c_d * tenfoldTimes(t, t_0)) }),
 });
-
-/** Reads a duration; a log law without its time unit is refused, for 24 h and 24 min differ by what the law is about. */
-export const readTime = (text: string): Result<Hours> => {
-  // What reads well with a unit put after it had none.
-  if (readQuantity(`${text} h`, 'h', 'h').ok)
-    return bad(
-      `Read ${quoted(text)} without a unit of time, and the law needs one: write ${quoted(`${text} h`)}, min, s or d.`,
-      't',
-    );
-  const read = readQuantity(text, 'h', 'h');
-  if (!read.ok) return read;
-  const refusal = outOfBounds('t', read.value.value);
-  return refusal ?? good(hours(read.value.value));
-};
 
 /** Where a value comes from: read in a named source, in tables of no name, or recalled. */
 export type ThermalStanding = 'source' | 'general tables' | 'from memory';

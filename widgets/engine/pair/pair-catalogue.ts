@@ -7,9 +7,8 @@
  * Threads stand in order of rising lead, then diameter. Lengths mm.
  */
 
-import { SERIES_NAMES, type SeriesName } from '../../input/thread-list.ts';
 import { nutLimits, screwLimits } from '../thread/designated-limits.ts';
-import { METRIC_SERIES, type SeriesThread, UNIFIED_SERIES } from '../thread/series.ts';
+import { METRIC_SERIES, SERIES_NAMES, type SeriesName, type SeriesThread, UNIFIED_SERIES } from '../thread/series.ts';
 import { diameters, type Thread } from '../thread/thread.ts';
 import { leadFraction, leastCommonMultiple } from './fraction.ts';
 import { largestNutRoot } from './nesting.ts';

@@ -11,10 +11,10 @@
  * Lengths mm, forces N, stress MPa. A pair is told by a code, (i n + j)·2 + (0 like hands, 1 unlike), i ≤ j < n places in the catalogue.
  */
 
-import { SERIES_NAMES, type SeriesName } from '../../input/thread-list.ts';
 import type { Megapascals, Millimetres, Newtons } from '../kernel/quantity.ts';
 import { bad, good, type Result } from '../kernel/result.ts';
 import { say } from '../kernel/say.ts';
+import { SERIES_NAMES, type SeriesName } from '../thread/series.ts';
 import { type Catalogue, wallOf, weakerSquared } from './pair-catalogue.ts';
 import { FILTERS, type Filter } from './pair-filters.ts';
 import { type PairRow, pairOf } from './pair-row.ts';

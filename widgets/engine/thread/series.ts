@@ -187,3 +187,7 @@ export const unifiedSeries = (D: number, tpi: number): UnifiedSeries | 'UN' | un
   for (const [series, n] of Object.entries(size.tpi) as [UnifiedSeries, number][]) if (n === tpi) return series;
   return CONSTANT_PITCH.some(([n, least, most]) => n === tpi && D >= least && D <= most) ? 'UN' : undefined;
 };
+
+export const SERIES_NAMES = ['coarse', 'fine', 'UNC', 'UNF', 'UNEF'] as const;
+
+export type SeriesName = (typeof SERIES_NAMES)[number];

@@ -1,11 +1,13 @@
 /** A ball in its seat: where it touches, how hard, how far it sinks, and whether anything yields. Drawn to one scale. */
 
+import type { Point } from '../../assembly/assembly-layout.ts';
 import type { Numbers } from '../../assembly/numbers.ts';
 import { type Tip, tipOf } from '../../assembly/tip.ts';
 import { bad, good, type Result, type Seat, type SeatContact, seatContact } from '../../engine/index.ts';
+import { escapeText } from '../../input/escape.ts';
 import { numeral, show, type UnitView } from '../../input/format.ts';
 import { type FixedFigure, readoutHtml } from '../kit/readout.ts';
-import { escapeText, type Point, polygon, px } from '../kit/svg.ts';
+import { polygon, px } from '../kit/svg.ts';
 import type { Widget } from '../kit/widget.ts';
 
 const WIDTH = 320;

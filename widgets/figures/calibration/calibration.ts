@@ -13,20 +13,19 @@ import {
   good,
   type PositionUnit,
   type Result,
-  toCsv,
   type Unit,
   unitQuestions,
   unitRemedies,
-  writeReadingsTable,
 } from '../../engine/index.ts';
+import { escapeText } from '../../input/escape.ts';
 import { numeral, type UnitView } from '../../input/format.ts';
+import { toCsv, writeReadingsTable } from '../../input/readings-table.ts';
 import { correctionText, counted, findingsOf, leadText, motionText, verdictText } from '../kit/calibration-words.ts';
 import { dialReading, dialScale, dialSvg, updateDial } from '../kit/dial.ts';
 import { legendKey } from '../kit/plots/frame.ts';
 import { type LiveFigure, readoutHtml } from '../kit/readout.ts';
 import { saveFile } from '../kit/save.ts';
 import { type Slider, sliderHtml, updateSlider, wakeSliders } from '../kit/slider.ts';
-import { escapeText } from '../kit/svg.ts';
 import type { Bench, Table, Widget } from '../kit/widget.ts';
 import { cloudOf, plotsHtml } from './plots.ts';
 import { readTextFile } from './read-file.ts';

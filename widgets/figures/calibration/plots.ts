@@ -3,10 +3,11 @@
  * readings there are, no more points are drawn than can be told apart: of those that fall in one narrow column from one
  * direction, the lowest and the highest.
  */
+import type { Point } from '../../assembly/assembly-layout.ts';
 import { type Calibration, type Direction, fittedCurve } from '../../engine/index.ts';
 import type { UnitView } from '../../input/format.ts';
 import { axisUnit, type Frame, panelHtml, xAt, yAt } from '../kit/plots/frame.ts';
-import { type Point, polyline, px } from '../kit/svg.ts';
+import { polyline, px } from '../kit/svg.ts';
 import { extent } from '../kit/ticks.ts';
 
 const DIRECTIONS: readonly Direction[] = ['up', 'down'];

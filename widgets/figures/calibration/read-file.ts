@@ -1,5 +1,7 @@
 /** A file of readings as text, whatever of the usual encodings it was saved in. */
-import { bad, good, MOST_CHARACTERS, quoted, type Result } from '../../engine/index.ts';
+
+import { bad, good, quoted, type Result } from '../../engine/index.ts';
+import { MOST_CHARACTERS } from '../../input/readings-table.ts';
 
 export const readTextFile = async (file: File): Promise<Result<string>> => {
   if (!(file.size <= MOST_CHARACTERS))

@@ -3,9 +3,11 @@
  * calibration’s own results and has no numbers of its own.
  */
 
+import type { Point } from '../../assembly/assembly-layout.ts';
 import { type Calibrated, calibrated, calibrationOf, whenCalibrated } from '../../assembly/calibration-of.ts';
 import type { Numbers } from '../../assembly/numbers.ts';
 import { correctionAt, good, type Result } from '../../engine/index.ts';
+import { escapeText } from '../../input/escape.ts';
 import { numeral, type UnitView } from '../../input/format.ts';
 import {
   allowanceText,
@@ -18,7 +20,7 @@ import {
   verdictText,
 } from '../kit/calibration-words.ts';
 import { axisUnit, type Frame, panelHtml, xAt, yAt } from '../kit/plots/frame.ts';
-import { escapeText, type Point, polyline } from '../kit/svg.ts';
+import { polyline } from '../kit/svg.ts';
 import { evenly, extent } from '../kit/ticks.ts';
 import type { Table, Widget } from '../kit/widget.ts';
 

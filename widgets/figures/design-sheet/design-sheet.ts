@@ -5,9 +5,10 @@
 
 import type { Arrangement } from '../../assembly/assembly-layout.ts';
 import type { Numbers } from '../../assembly/numbers.ts';
-import { good, type PartsList, type Result, readPartsList } from '../../engine/index.ts';
+import { good, type Result } from '../../engine/index.ts';
+import { escapeText } from '../../input/escape.ts';
 import { numeral, show, type UnitView } from '../../input/format.ts';
-import { escapeText } from '../kit/svg.ts';
+import { type PartsList, readPartsList } from '../../input/parts-list.ts';
 import type { Widget } from '../kit/widget.ts';
 import { sumOf, type Term } from './budget.ts';
 import { drawing } from './drawing.ts';

@@ -6,9 +6,10 @@
 import type { Stretch } from '../../assembly/assembly-layout.ts';
 import type { FitState } from '../../assembly/fit-state.ts';
 import { bad, good, type Result, standAt, type Thread } from '../../engine/index.ts';
+import { escapeText } from '../../input/escape.ts';
 import { show, type UnitView } from '../../input/format.ts';
 import { partsOf, pathOf, stretchesOf } from '../kit/fit-shapes.ts';
-import { escapeText, hatchings, px } from '../kit/svg.ts';
+import { hatchings, px } from '../kit/svg.ts';
 
 const WIDTH = 360;
 const HEIGHT = 406;

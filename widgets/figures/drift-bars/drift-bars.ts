@@ -26,9 +26,10 @@ import {
   thermalMaterial,
   warming,
 } from '../../engine/index.ts';
+import { escapeText } from '../../input/escape.ts';
 import { numeral, show, type UnitView } from '../../input/format.ts';
 import { stepName, stepsOf } from '../kit/knob.ts';
-import { escapeText, px } from '../kit/svg.ts';
+import { px } from '../kit/svg.ts';
 import type { Widget } from '../kit/widget.ts';
 
 interface Bar {

@@ -4,6 +4,7 @@
  * it is below a tenth of the net lead it nearly stands. Both stretches are hatched, each its own way, and named.
  */
 
+import type { Point } from '../../assembly/assembly-layout.ts';
 import type { Numbers } from '../../assembly/numbers.ts';
 import { pairOf } from '../../assembly/pair-of.ts';
 import {
@@ -42,7 +43,7 @@ import {
 } from '../kit/plots/frame.ts';
 import { type LiveFigure, readoutHtml, updateReadout } from '../kit/readout.ts';
 import { type Slider, sliderHtml, updateSlider, wakeSliders } from '../kit/slider.ts';
-import { type Point, polyline, px } from '../kit/svg.ts';
+import { polyline, px } from '../kit/svg.ts';
 import type { Widget } from '../kit/widget.ts';
 
 /** Turns shown; a whole turn says everything, two show that it comes again. */

@@ -3,9 +3,10 @@
  * and between the stops the turns that the pair has. Sideways turns clockwise, upwards engaged length.
  */
 
+import type { Point } from '../../assembly/assembly-layout.ts';
 import type { FitState } from '../../assembly/fit-state.ts';
 import { engagedAt, type Joint, type Run, type Stop } from '../../engine/index.ts';
-import { type Point, polyline, px } from '../kit/svg.ts';
+import { polyline, px } from '../kit/svg.ts';
 import { roundTicks } from '../kit/ticks.ts';
 
 const WIDTH = 440;

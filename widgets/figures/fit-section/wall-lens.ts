@@ -3,10 +3,11 @@
  * at its thinnest. x from the axis, z along it; one scale both ways.
  */
 
+import type { Point } from '../../assembly/assembly-layout.ts';
 import type { FitState, Wall } from '../../assembly/fit-state.ts';
 import { diameters } from '../../engine/index.ts';
 import { type Profile, profileEdge } from '../kit/limit-profile.ts';
-import { type Point, polygon, px } from '../kit/svg.ts';
+import { polygon, px } from '../kit/svg.ts';
 
 const SIDE = 190;
 const R = 88;

@@ -4,12 +4,13 @@
  * with the lower of its two parts.
  */
 
+import type { Point } from '../../assembly/assembly-layout.ts';
 import type { Numbers } from '../../assembly/numbers.ts';
 import { type PairPlay, pairPlay, type ThreadPlay } from '../../assembly/pair-play.ts';
 import { type Flank, type FlankName, flankText, mm, type Result, radialFloat } from '../../engine/index.ts';
 import { numeral, show, type UnitView, withSign } from '../../input/format.ts';
 import { type LiveFigure, readoutHtml, updateReadout } from '../kit/readout.ts';
-import { hatchings, type Point, polygon, polyline, px } from '../kit/svg.ts';
+import { hatchings, polygon, polyline, px } from '../kit/svg.ts';
 import { threadEdge } from '../kit/thread-outline.ts';
 import type { Widget } from '../kit/widget.ts';
 import { changes, type Stand, standAt } from './stand.ts';

@@ -5,9 +5,9 @@
 
 import type { Numbers } from '../../assembly/numbers.ts';
 import { flankText, good, partMotion, type Result, type ThreadName } from '../../engine/index.ts';
+import { escapeText } from '../../input/escape.ts';
 import { numeral, type UnitView } from '../../input/format.ts';
 import { type Slider, sliderHtml, updateSlider, wakeSliders } from '../kit/slider.ts';
-import { escapeText } from '../kit/svg.ts';
 import type { Widget } from '../kit/widget.ts';
 import { axesOf, chartSvg, cursorPath } from './chart.ts';
 import { lensPaths, lensSvg, sectionPaths, sectionSvg } from './picture.ts';

@@ -2,8 +2,9 @@
  * The three parts in line, in axial section, to the scale of their diameters and pitches, with the spring between the two it
  * is hooked to; and for each thread a lens on one ridge, its play drawn much too large, that shows which flanks touch.
  */
+import type { Point } from '../../assembly/assembly-layout.ts';
 import { type PreloadCase, type PreloadSpring, partMotion, type Thread } from '../../engine/index.ts';
-import { hatchings, type Point, polygon, polyline, px } from '../kit/svg.ts';
+import { hatchings, polygon, polyline, px } from '../kit/svg.ts';
 import { opposite, threadEdge } from '../kit/thread-outline.ts';
 import type { Seat, State } from './state.ts';
 

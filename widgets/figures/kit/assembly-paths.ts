@@ -4,9 +4,17 @@
  * of the carried part.
  */
 
-import { type Layout, netReach, type Pose, rectangle, type Stretch, shift } from '../../assembly/assembly-layout.ts';
+import {
+  type Layout,
+  netReach,
+  type Point,
+  type Pose,
+  rectangle,
+  type Stretch,
+  shift,
+} from '../../assembly/assembly-layout.ts';
 import { diameters, type Thread } from '../../engine/index.ts';
-import { type Point, polygon, polyline } from './svg.ts';
+import { polygon, polyline } from './svg.ts';
 import { crestLines, opposite, threadEdge } from './thread-outline.ts';
 
 export interface Paths {

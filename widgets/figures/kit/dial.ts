@@ -2,8 +2,9 @@
  * A dial of the notebook's own: a hundred divisions, one long hand, a small hand that counts rounds. It reads motion
  * the way an indicator on the carried part would; up is clockwise.
  */
+import { escapeText } from '../../input/escape.ts';
 import { numeral, type UnitView } from '../../input/format.ts';
-import { escapeText, px } from './svg.ts';
+import { px } from './svg.ts';
 
 export interface DialScale {
   /** One division in mm, and how it is written on the face. */

@@ -4,9 +4,10 @@
  */
 
 import type { Numbers } from '../../assembly/numbers.ts';
-import { good, type Result, toCsv } from '../../engine/index.ts';
+import { good, type Result } from '../../engine/index.ts';
+import { escapeText } from '../../input/escape.ts';
 import type { UnitView } from '../../input/format.ts';
-import { escapeText } from './svg.ts';
+import { toCsv } from '../../input/readings-table.ts';
 import type { Table, Widget } from './widget.ts';
 
 /**

@@ -6,11 +6,11 @@
  * the shoulder above the hexagon; nested, the head of the spindle on the sleeve; one spindle, the carried nut under the hexagon.
  */
 
-import { rectangle, type Stretch } from '../../assembly/assembly-layout.ts';
+import { type Point, rectangle, type Stretch } from '../../assembly/assembly-layout.ts';
 import type { FitState } from '../../assembly/fit-state.ts';
 import { diameters, outAt, type Thread } from '../../engine/index.ts';
 import { type Frame, roundedEnd } from './assembly-paths.ts';
-import { type Point, polygon } from './svg.ts';
+import { polygon } from './svg.ts';
 import { opposite, threadEdge } from './thread-outline.ts';
 
 /** Sizes that do not move. */

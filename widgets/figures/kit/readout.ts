@@ -1,5 +1,5 @@
 /** The figures that stand beside a picture, each under its name; those with a key follow the reader’s hand. */
-import { escapeText } from './svg.ts';
+import { escapeText } from '../../input/escape.ts';
 
 export type LiveFigure = readonly [key: string, name: string, value: string];
 export type FixedFigure = readonly [name: string, value: string];

@@ -3,7 +3,8 @@
  * Down (ten) and Home and End. It stands beside the number field of the same quantity and never instead of it. The stage
  * listens, so a drag outlives a drawing that is made anew under it.
  */
-import { escapeText, px } from './svg.ts';
+import { escapeText } from '../../input/escape.ts';
+import { px } from './svg.ts';
 
 export interface Slider {
   /** The quantity it sets. */

@@ -1,16 +1,13 @@
 /** Small pieces of SVG text. Drawings are strings so that the build and the browser make the same picture. */
+import type { Point } from '../../assembly/assembly-layout.ts';
 
 /** A coordinate short enough for a path and fine enough for a screen. */
 export const px = (x: number): string => String(Math.round(x * 100) / 100);
-
-export type Point = readonly [x: number, y: number];
 
 export const polyline = (points: readonly Point[]): string =>
   points.map(([x, y], i) => `${i === 0 ? 'M' : 'L'}${px(x)} ${px(y)}`).join('');
 
 export const polygon = (points: readonly Point[]): string => (points.length === 0 ? '' : `${polyline(points)}Z`);
-
-export const escapeText = (text: string): string => text.replace(/[&<>"']/g, (c) => `&#${c.charCodeAt(0)};`);
 
 /** Hatching for cut parts, one direction and spacing a part, so that parts differ without colour. */
 export const hatchings = (prefix: string): string =>

@@ -4,18 +4,11 @@
  */
 
 import type { Numbers } from '../../assembly/numbers.ts';
-import {
-  good,
-  type Levelling,
-  type Place,
-  type Result,
-  type Tilt,
-  writeFeet,
-  writeReadings,
-  writeRounds,
-} from '../../engine/index.ts';
+import { good, type Levelling, type Place, type Result, type Tilt } from '../../engine/index.ts';
+import { escapeText } from '../../input/escape.ts';
 import { numeral, show, type UnitView, withSign } from '../../input/format.ts';
-import { escapeText, px } from '../kit/svg.ts';
+import { writeFeet, writeReadings, writeRounds } from '../../input/levelling-table.ts';
+import { px } from '../kit/svg.ts';
 import type { Bench, Table, Widget } from '../kit/widget.ts';
 import { orderText, roomSentence, roomText } from './order.ts';
 import {

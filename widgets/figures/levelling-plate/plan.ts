@@ -2,9 +2,12 @@
  * The plan of the plate, to scale: feet, readings, weight, and the plane as lines of equal height. y is up the page. The
  * step between the lines is set by the first round, so that a plate that comes level loses its lines.
  */
+
+import type { Point as Pixel } from '../../assembly/assembly-layout.ts';
 import { heightAt, type Place, type Plane } from '../../engine/index.ts';
+import { escapeText } from '../../input/escape.ts';
 import { show, type UnitView } from '../../input/format.ts';
-import { escapeText, type Point as Pixel, polygon, px } from '../kit/svg.ts';
+import { polygon, px } from '../kit/svg.ts';
 import { roundStep } from '../kit/ticks.ts';
 import { orderedSteps, orderLabel, orderText } from './order.ts';
 import type { PlateState } from './rounds.ts';

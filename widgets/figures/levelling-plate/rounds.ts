@@ -7,7 +7,6 @@ import {
   type Foot,
   type FootCheck,
   type FootLoad,
-  type FootName,
   footLoads,
   good,
   type Kept,
@@ -23,15 +22,12 @@ import {
   type Result,
   type Room,
   rad,
-  readFeet,
   readingsAfter,
-  readReadings,
-  readRounds,
-  readStands,
   roomOfFeet,
   trueNetLead,
   turnsAvailable,
 } from '../../engine/index.ts';
+import { type FootName, readFeet, readReadings, readRounds, readStands } from '../../input/levelling-table.ts';
 
 export interface Round {
   readonly readings: readonly Point[];

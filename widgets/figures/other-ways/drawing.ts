@@ -2,8 +2,9 @@
  * Each way from the side at mid-stroke, all five to one scale on one base. Hatched is fixed, tinted and full outlined what
  * the hand turns or drives, dashed what moves the tip; a thread is shown by the thin lines of its root.
  */
+import type { Point } from '../../assembly/assembly-layout.ts';
 import { diameters, type Thread } from '../../engine/index.ts';
-import { type Point, polygon, polyline, px } from '../kit/svg.ts';
+import { polygon, polyline, px } from '../kit/svg.ts';
 import type { WaysState, WholeWay } from './state.ts';
 
 /** All five together are as wide as this, in units of the picture. */

@@ -5,9 +5,10 @@
 
 import type { Numbers } from '../../assembly/numbers.ts';
 import { good, listed, type Result } from '../../engine/index.ts';
+import { escapeText } from '../../input/escape.ts';
 import { numeral, show, type UnitView } from '../../input/format.ts';
 import { type FixedFigure, readoutHtml } from '../kit/readout.ts';
-import { escapeText, px } from '../kit/svg.ts';
+import { px } from '../kit/svg.ts';
 import type { Widget } from '../kit/widget.ts';
 import { cutOff, drawingOf, type Frame, frameOf } from './drawing.ts';
 import { type WaysState, type WholeWay, waysState } from './state.ts';

@@ -9,7 +9,6 @@ import {
   type LoadedScrew,
   type LoadedWay,
   type Result,
-  readWayPrices,
   sameMotion,
   type Thread,
   type WantedMotion,
@@ -17,6 +16,7 @@ import {
   type Workshop,
   waysUnderLoad,
 } from '../../engine/index.ts';
+import { readWayPrices } from '../../input/way-prices.ts';
 
 export type WholeWay = Way & Omit<LoadedWay, 'name'>;
 

@@ -14,14 +14,13 @@ import {
   type Order,
   plain,
   type Result,
-  readSeriesList,
-  readThreadList,
   SERIES_NAMES,
   searchPairs,
   type Wish,
   wantedNetLead,
 } from '../../engine/index.ts';
 import { readDividers } from '../../input/dividers.ts';
+import { readSeriesList, readThreadList } from '../../input/thread-list.ts';
 
 export interface Asked {
   readonly catalogue: Catalogue;

@@ -2,9 +2,11 @@
  * The map: every pair as a grain of a halftone, those that pass as dots on it, lines of equal motion across. Motion per turn runs to the
  * right by ratio; or both leads are the axes, and lines of equal motion lie aslant.
  */
+
 import { type Catalogue, everyPair, measurePairs } from '../../engine/index.ts';
+import { escapeText } from '../../input/escape.ts';
 import { numeral, show, type UnitView } from '../../input/format.ts';
-import { escapeText, px } from '../kit/svg.ts';
+import { px } from '../kit/svg.ts';
 import type { Asked } from './ask.ts';
 
 export const WIDTH = 700;

@@ -5,8 +5,9 @@
 
 import type { Numbers } from '../../assembly/numbers.ts';
 import { fractionText, good, listed, type PairRow, type Result } from '../../engine/index.ts';
+import { escapeText } from '../../input/escape.ts';
 import { grouped, numeral, show, type UnitView } from '../../input/format.ts';
-import { escapeText, px } from '../kit/svg.ts';
+import { px } from '../kit/svg.ts';
 import type { Bench, Widget } from '../kit/widget.ts';
 import { type Asked, ask } from './ask.ts';
 import { nothingText } from './gives-way.ts';

@@ -3,6 +3,7 @@
  * reads is the engine’s simulator, the same for the same seed; a button hands the readings to the calibration.
  */
 
+import type { Point } from '../../assembly/assembly-layout.ts';
 import type { Numbers } from '../../assembly/numbers.ts';
 import { pairOf } from '../../assembly/pair-of.ts';
 import {
@@ -19,13 +20,13 @@ import {
   type Result,
   trueNetLead,
   turns,
-  writeReadingsTable,
 } from '../../engine/index.ts';
 import { numeral, show, type UnitView } from '../../input/format.ts';
+import { writeReadingsTable } from '../../input/readings-table.ts';
 import { counted, motionText, signedMotion } from '../kit/calibration-words.ts';
 import { axisUnit, type Frame, legendKey, panelHtml, xAt, yAt } from '../kit/plots/frame.ts';
 import { readoutHtml } from '../kit/readout.ts';
-import { type Point, polyline, px } from '../kit/svg.ts';
+import { polyline, px } from '../kit/svg.ts';
 import type { Table, Widget } from '../kit/widget.ts';
 
 const QUANTITIES = [

@@ -3,6 +3,7 @@
  * once round the pitch diameter, its height the lead. A point walks both as the screw is turned.
  */
 
+import type { Point } from '../../assembly/assembly-layout.ts';
 import type { Numbers } from '../../assembly/numbers.ts';
 import {
   advance,
@@ -21,7 +22,7 @@ import {
 import { numeral, show, type UnitView, withSign } from '../../input/format.ts';
 import { knobSvg, updateKnob, wakeKnob } from '../kit/knob.ts';
 import { type LiveFigure, readoutHtml, updateReadout } from '../kit/readout.ts';
-import { type Point, polyline, px } from '../kit/svg.ts';
+import { polyline, px } from '../kit/svg.ts';
 import { crestLines, opposite, threadEdge } from '../kit/thread-outline.ts';
 import type { Widget } from '../kit/widget.ts';
 

@@ -3,7 +3,9 @@
  * on the carried part and once under a load that keeps its sign. Both loops stand there whole; the reader's own turning is
  * drawn over them as it is done.
  */
+
 import * as Plot from '@observablehq/plot';
+import type { Point } from '../../assembly/assembly-layout.ts';
 import type { Numbers } from '../../assembly/numbers.ts';
 import { type PairPlay, pairPlay } from '../../assembly/pair-play.ts';
 import { bad, type Flank, good, plain, type Result, stepsLost, turns } from '../../engine/index.ts';
@@ -12,7 +14,7 @@ import { knobSvg, updateKnob, wakeKnob } from '../kit/knob.ts';
 import { chartSvg, numberAxis } from '../kit/plots/chart.ts';
 import { axisUnit, legendItem, legendKey, perMillimetre } from '../kit/plots/frame.ts';
 import { type LiveFigure, readoutHtml, updateReadout } from '../kit/readout.ts';
-import { type Point, polyline, px } from '../kit/svg.ts';
+import { polyline, px } from '../kit/svg.ts';
 import type { Widget } from '../kit/widget.ts';
 import { joined, type Trace, traceThrough } from './runs.ts';
 

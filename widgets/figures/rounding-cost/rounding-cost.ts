@@ -18,8 +18,9 @@ import {
   roundedFirst,
   type Thread,
 } from '../../engine/index.ts';
+import { escapeText } from '../../input/escape.ts';
 import { numeral, show, type UnitView, withSign } from '../../input/format.ts';
-import { escapeText, px } from '../kit/svg.ts';
+import { px } from '../kit/svg.ts';
 import type { Widget } from '../kit/widget.ts';
 
 const WIDTH = 640;

@@ -3,6 +3,7 @@
  * is at the end of its life. The loss is stated by the reader or fitted to two readings; none is given here.
  */
 
+import type { Point } from '../../assembly/assembly-layout.ts';
 import type { Numbers } from '../../assembly/numbers.ts';
 import {
   bad,
@@ -16,7 +17,7 @@ import {
   timeToFall,
 } from '../../engine/index.ts';
 import { numeral, show } from '../../input/format.ts';
-import { type Point, polyline, px } from '../kit/svg.ts';
+import { polyline, px } from '../kit/svg.ts';
 import { evenly, roundTicks } from '../kit/ticks.ts';
 import type { Widget } from '../kit/widget.ts';
 

@@ -3,9 +3,12 @@
  * alike on either flank; under it a lens on one flank at the pitch line, where the four flanks cross at the four limits of
  * pitch diameter. Metal that is always there is pale, metal that depends on the piece is a strong band.
  */
+
+import type { Point } from '../../assembly/assembly-layout.ts';
 import { largestNutRoot } from '../../engine/index.ts';
+import { escapeText } from '../../input/escape.ts';
 import { type Profile, profileEdge } from '../kit/limit-profile.ts';
-import { escapeText, type Point, polygon, polyline, px } from '../kit/svg.ts';
+import { polygon, polyline, px } from '../kit/svg.ts';
 import type { State } from './state.ts';
 
 const WIDTH = 440;

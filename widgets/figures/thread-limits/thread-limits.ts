@@ -5,9 +5,9 @@
 
 import type { Numbers } from '../../assembly/numbers.ts';
 import { good, type Result } from '../../engine/index.ts';
+import { escapeText } from '../../input/escape.ts';
 import { numeral, type UnitView } from '../../input/format.ts';
 import { type FixedFigure, readoutHtml } from '../kit/readout.ts';
-import { escapeText } from '../kit/svg.ts';
 import type { Widget } from '../kit/widget.ts';
 import { picture } from './picture.ts';
 import { cells, gap, HEAD, limit, rowsOf, type State, stateOf } from './state.ts';

@@ -13,13 +13,12 @@ import {
   good,
   LOOSE_COUPLING,
   type Load,
-  type NamedPlace,
   openFlanks,
   type Place,
   type Result,
-  readFeet,
 } from '../../engine/index.ts';
 import { show, type UnitView } from '../../input/format.ts';
+import { type NamedPlace, readFeet } from '../../input/levelling-table.ts';
 import { px } from '../kit/svg.ts';
 import type { Widget } from '../kit/widget.ts';
 

@@ -2,10 +2,12 @@
  * The frame of a plot against turns: axes and grid drawn once by Plot, and the same scales as functions, so that
  * what moves on a drag lies in a drawing of its own on top and only has its attributes set.
  */
+
 import * as Plot from '@observablehq/plot';
 import { UNITS, type Unit } from '../../../engine/index.ts';
+import { escapeText } from '../../../input/escape.ts';
 import type { UnitView } from '../../../input/format.ts';
-import { escapeText, px } from '../svg.ts';
+import { px } from '../svg.ts';
 import { chartSvg, numberAxis } from './chart.ts';
 
 export interface Frame {

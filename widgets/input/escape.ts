@@ -1,0 +1,3 @@
+/** Text as it stands in markup. */
+
+export const escapeText = (text: string): string => text.replace(/[&<>"']/g, (c) => `&#${c.charCodeAt(0)};`);
