@@ -3,7 +3,7 @@ import { defineConfig, type UserConfig } from 'vite';
 import { RELATIONS } from './widgets/engine/index.ts';
 import { WIDGETS } from './widgets/site/catalogue.ts';
 import { press } from './widgets/site/plugin.ts';
-import { withoutWords } from './widgets/site/slim.mjs';
+import { withoutWords } from './widgets/site/strip.mjs';
 
 const root = import.meta.dirname;
 

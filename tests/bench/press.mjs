@@ -44,9 +44,9 @@ export const bench = async (line) => {
     return took;
   };
   const files = readdirSync(join(root, 'chapters')).filter((name) => /^\d+-/.test(name));
-  const { pressChapter } = await load('widgets/site/chapter.ts');
+  const { renderChapter } = await load('widgets/site/chapter.ts');
   const from = performance.now();
-  for (const name of files) pressChapter(name, readFileSync(join(root, 'chapters', name), 'utf8'), WIDGETS);
+  for (const name of files) renderChapter(name, readFileSync(join(root, 'chapters', name), 'utf8'), WIDGETS);
   line(
     `the ${files.length} chapters of this book pressed for the first time, ms each`,
     ((performance.now() - from) / files.length).toFixed(0),

@@ -8,7 +8,7 @@ import type axe from 'axe-core';
 import type { Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
 import { engine, needs } from '../support/engines.ts';
-import { cutOff, illBuilt, longLines, outOfOrder, tooSmall, tooWide } from '../support/looks.ts';
+import { cutOff, illBuilt, longLines, outOfOrder, tooSmall, tooWide } from '../support/layout-checks.ts';
 import { fieldIn, NARROW, pageNames, readThrough, settled, shown, type, useBrowser, WIDE } from '../support/page.ts';
 import { misread } from '../support/reading-order.ts';
 

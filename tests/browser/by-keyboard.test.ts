@@ -1,7 +1,7 @@
 /** Every figure worked from the keyboard alone: the chapter's own task, and whatever can be dragged. */
 import { expect, it } from 'vitest';
 import { doTasks } from '../support/do-tasks.ts';
-import { keys, tabTo } from '../support/hands.ts';
+import { keys, tabTo } from '../support/input-modes.ts';
 import { figure, settled, shown, useBrowser } from '../support/page.ts';
 
 const { visit } = useBrowser();

@@ -4,7 +4,7 @@
  */
 import { expect, it } from 'vitest';
 import { doTasks } from '../support/do-tasks.ts';
-import { taps } from '../support/hands.ts';
+import { taps } from '../support/input-modes.ts';
 import { figure, NARROW, settled, shown, useBrowser, words } from '../support/page.ts';
 
 const { visit } = useBrowser();

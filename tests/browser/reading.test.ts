@@ -6,7 +6,7 @@ import { extname, join, normalize } from 'node:path';
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, inject, it } from 'vitest';
 import { engine, needs } from '../support/engines.ts';
-import { unpainted } from '../support/looks.ts';
+import { unpainted } from '../support/layout-checks.ts';
 import {
   asFiles,
   awake,

@@ -87,7 +87,7 @@ describe('calibrate', () => {
     const found = foot({ lead: 0.088, amplitude: 0.003, crest: 0.7, lost: 0.012 });
     expect(found.lead).toBeCloseTo(0.088, 12);
     expect(found.scatter).toBeLessThan(1e-12);
-    if (!found.periodic.told || !found.hysteresis.told) throw new Error('not told');
+    if (!found.periodic.determined || !found.hysteresis.determined) throw new Error('not told');
     expect(found.periodic.amplitude).toBeCloseTo(0.003, 12);
     expect(found.periodic.crest).toBeCloseTo(0.7, 10);
     expect(found.periodic.significant).toBe(true);
@@ -99,7 +99,7 @@ describe('calibrate', () => {
 
   it('counts lost motion positive for a lagging part whichever way clockwise moves it', () => {
     const down = valueIn(calibrate(readingsOf({ lead: -0.0875, lost: 0.012 }), { nominal: -0.0875, leadError: 0 }));
-    if (!down.hysteresis.told) throw new Error('not told');
+    if (!down.hysteresis.determined) throw new Error('not told');
     expect(down.lead).toBeCloseTo(-0.0875, 12);
     expect(down.hysteresis.gap).toBeCloseTo(-0.012, 12);
     expect(down.hysteresis.lostMotion).toBeCloseTo(0.012, 12);
@@ -108,7 +108,7 @@ describe('calibrate', () => {
 
   it('finds no wave and no gap where none was put in', () => {
     const found = foot();
-    if (!found.periodic.told || !found.hysteresis.told) throw new Error('not told');
+    if (!found.periodic.determined || !found.hysteresis.determined) throw new Error('not told');
     expect(found.periodic.amplitude).toBeLessThan(1e-12);
     expect(found.periodic.significant).toBe(false);
     expect(Math.abs(found.hysteresis.gap)).toBeLessThan(1e-12);
@@ -117,11 +117,11 @@ describe('calibrate', () => {
   it('makes no wave and no difference of slopes out of rounding', () => {
     for (let i = 1; i <= 200; i++) {
       const found = foot({ lead: 0.08 + i * 1e-4, lost: 0.001 * i });
-      if (!found.periodic.told || !found.hysteresis.told) throw new Error('not told');
+      if (!found.periodic.determined || !found.hysteresis.determined) throw new Error('not told');
       expect(found.periodic.significant, `lead ${i}`).toBe(false);
       expect(found.hysteresis.slopesAgree, `lead ${i}`).toBe(true);
       const long = foot({ lead: 1e4 * (1 + i / 7), lost: i });
-      if (!long.periodic.told || !long.hysteresis.told) throw new Error('not told');
+      if (!long.periodic.determined || !long.hysteresis.determined) throw new Error('not told');
       expect([long.periodic.significant, long.hysteresis.slopesAgree], `long ${i}`).toEqual([false, true]);
     }
   });
@@ -134,7 +134,7 @@ describe('calibrate', () => {
       [...ups, ...downs].map((r): GaugeReading => ({ ...r, direction: r.direction === 'up' ? 'down' : 'up' })),
     ]) {
       const { hysteresis } = valueIn(calibrate(rows, PLAN));
-      expect(hysteresis.told && Math.abs(hysteresis.gap)).toBeCloseTo(0.01, 12);
+      expect(hysteresis.determined && Math.abs(hysteresis.gap)).toBeCloseTo(0.01, 12);
     }
   });
 
@@ -144,7 +144,7 @@ describe('calibrate', () => {
       (r): GaugeReading => ({ turns: turns(r.turns + 9), reading: mm(r.reading + 0.8), direction: 'down' }),
     );
     expect(valueIn(calibrate([...ups, ...downs], PLAN)).hysteresis).toMatchObject({
-      told: false,
+      determined: false,
       why: expect.stringContaining('stand at different places'),
     });
   });
@@ -165,7 +165,7 @@ describe('calibrate', () => {
         rows.map((r) => r.reading),
       ),
     );
-    expect(found.periodic.told).toBe(false);
+    expect(found.periodic.determined).toBe(false);
     expect(found.lead).toBeCloseTo(line.slope, 12);
     expect(found.leadError).toBeCloseTo(line.slopeError, 12);
     expect(found.leadInterval.high).toBeCloseTo(found.lineInterval.high, 12);
@@ -181,7 +181,7 @@ describe('calibrate', () => {
 
   it('shows a gap that changes along the way as two slopes that do not agree', () => {
     const found = foot({ lead: 0.0875, leadDown: 0.0885, lost: 0.01, noise: 1e-4 });
-    if (!found.hysteresis.told) throw new Error('not told');
+    if (!found.hysteresis.determined) throw new Error('not told');
     expect(found.hysteresis.slopesAgree).toBe(false);
     expect(found.hysteresis.slopeDifference).toBeCloseTo(0.001, 4);
     // In the middle, 1.5 turns: 10 µm + 1.5 · 1 µm.
@@ -193,7 +193,7 @@ describe('calibrate', () => {
   it('finds repeatability from places read again: 2 µm put in, five runs', () => {
     const rows = readingsOf({ lead: 0.0875, amplitude: 0.005, lost: 0.02, noise: 0.002 }, 19, 5);
     const { repeatability } = valueIn(calibrate(rows, PLAN));
-    if (!repeatability.told) throw new Error('not told');
+    if (!repeatability.determined) throw new Error('not told');
     // 19 places, 2 directions, 4 free each: 152; standard deviation of the answer 6 %.
     expect(repeatability.freedom).toBe(152);
     expect(Math.abs(repeatability.deviation / 0.002 - 1)).toBeLessThan(0.2);
@@ -205,10 +205,10 @@ describe('calibrate', () => {
     const { repeatability } = valueIn(
       calibrate([row(0, 1), row(0, 3), row(1, 2), row(1, 2), row(1, 5)], { nominal: 1, leadError: 0 }),
     );
-    expect(repeatability).toMatchObject({ told: true, freedom: 3, widest: 3 });
-    if (repeatability.told) expect(repeatability.deviation).toBeCloseTo(Math.sqrt(8 / 3), 12);
+    expect(repeatability).toMatchObject({ determined: true, freedom: 3, widest: 3 });
+    if (repeatability.determined) expect(repeatability.deviation).toBeCloseTo(Math.sqrt(8 / 3), 12);
     const once = valueIn(calibrate([row(0, 1), row(0, 3), row(1, 2), row(2, 3)], { nominal: 1, leadError: 0 }));
-    expect(once.repeatability).toEqual({ told: true, deviation: Math.SQRT2, widest: 2, freedom: 1 });
+    expect(once.repeatability).toEqual({ determined: true, deviation: Math.SQRT2, widest: 2, freedom: 1 });
   });
 
   it('says in a sentence what can’t be told', () => {
@@ -221,15 +221,15 @@ describe('calibrate', () => {
     );
     const found = valueIn(calibrate(whole, PLAN));
     expect(found.periodic).toEqual({
-      told: false,
+      determined: false,
       why: 'The part that comes once per turn can’t be told: the readings do not spread over the turn, or are too few; read at six places of a turn or more, over two turns.',
     });
     expect(found.hysteresis).toEqual({
-      told: false,
+      determined: false,
       why: 'Hysteresis can’t be told: there are 5 readings on the way up and 0 on the way down; take three at least of each.',
     });
     expect(found.repeatability).toEqual({
-      told: false,
+      determined: false,
       why: 'Repeatability can’t be told: no place was read twice from the same direction; run up and down again.',
     });
     const back = [2, 1].map((n): GaugeReading => ({ turns: turns(n), reading: mm(0.09 * n), direction: 'down' }));
@@ -248,10 +248,10 @@ describe('calibrate', () => {
       reading: mm(0.0875 * n + 0.001 * (i % 3)),
       direction: 'up' as const,
     }));
-    expect(valueIn(calibrate(rounded, PLAN)).periodic.told).toBe(false);
+    expect(valueIn(calibrate(rounded, PLAN)).periodic.determined).toBe(false);
     // At half turns the sine is nought but for rounding: it must not be taken for a part that can be told.
     const halves = whole.map((r) => ({ ...r, turns: turns(r.turns / 2) }));
-    expect(valueIn(calibrate(halves, PLAN)).periodic.told).toBe(false);
+    expect(valueIn(calibrate(halves, PLAN)).periodic.determined).toBe(false);
   });
 
   it('tells no wave from four readings, which leave nothing over to judge by', () => {
@@ -263,7 +263,7 @@ describe('calibrate', () => {
       }),
     );
     const found = valueIn(calibrate(rows, PLAN));
-    expect(found.periodic.told).toBe(false);
+    expect(found.periodic.determined).toBe(false);
     expect(found.freedom).toBe(2);
   });
 
@@ -276,7 +276,7 @@ describe('calibrate', () => {
         direction: 'up',
       }),
     );
-    expect(valueIn(calibrate(rows, PLAN)).periodic.told).toBe(false);
+    expect(valueIn(calibrate(rows, PLAN)).periodic.determined).toBe(false);
   });
 
   it('makes a correction table: first row nought, each row the mean read less the nominal travel', () => {
@@ -323,7 +323,7 @@ describe('calibrate', () => {
       const rows = still.map((row) => ({ ...row, reading: mm(row.reading + 0.002 * normal()) }));
       const found = valueIn(calibrate(rows, PLAN));
       if (found.leadInterval.low <= truth.lead && truth.lead <= found.leadInterval.high) lead++;
-      if (!found.hysteresis.told || !found.periodic.told) throw new Error('not told');
+      if (!found.hysteresis.determined || !found.periodic.determined) throw new Error('not told');
       const { low, high } = found.hysteresis.interval;
       if (low <= truth.lost && truth.lost <= high) gap++;
       if (!found.periodic.significant) wave++;
@@ -346,7 +346,7 @@ describe('calibrate', () => {
         }),
       );
       const { periodic } = valueIn(calibrate(rows, PLAN));
-      if (!periodic.told) throw new Error('not told');
+      if (!periodic.determined) throw new Error('not told');
       if (periodic.significant) false_++;
     }
     expect(Math.abs(false_ / 5000 - 0.05)).toBeLessThan(3.5 * Math.sqrt((0.95 * 0.05) / 5000));
@@ -378,7 +378,7 @@ describe('calibrate', () => {
           PLAN,
         ),
       );
-      if (!periodic.told) throw new Error('not told');
+      if (!periodic.determined) throw new Error('not told');
       expect(periodic.amplitude).toBeCloseTo(Math.hypot(c, s), 12);
       expect(periodic.amplitude * Math.cos(2 * Math.PI * periodic.crest)).toBeCloseTo(c, 12);
       expect(periodic.amplitude * Math.sin(2 * Math.PI * periodic.crest)).toBeCloseTo(s, 12);
@@ -431,7 +431,7 @@ describe('calibrate', () => {
           PLAN,
         ),
       );
-      if (!hysteresis.told) throw new Error('not told');
+      if (!hysteresis.determined) throw new Error('not told');
       expect(hysteresis.slopeDifference).toBeCloseTo(b.slope - a.slope, 12);
       // t at 95 % with 7 + 4 − 4 degrees of freedom: 2.365, as in reference/student-t.ts.
       const agree = Math.abs(b.slope - a.slope) <= 2.365 * error;
@@ -447,7 +447,7 @@ describe('calibrate', () => {
     );
     const found = valueIn(calibrate(rows, PLAN));
     expect(found.lead).toBe(0);
-    expect(found.hysteresis).toMatchObject({ told: true, lostMotion: 0, lostTurns: 0 });
+    expect(found.hysteresis).toMatchObject({ determined: true, lostMotion: 0, lostTurns: 0 });
   });
 
   it('tells no hysteresis where one way was read at one place only, and says which', () => {
@@ -460,7 +460,7 @@ describe('calibrate', () => {
       ['up', [...over, ...there].map((r): GaugeReading => ({ ...r, direction: r.direction === 'up' ? 'down' : 'up' }))],
     ] as const)
       expect(valueIn(calibrate(rows, PLAN)).hysteresis).toMatchObject({
-        told: false,
+        determined: false,
         why: expect.stringContaining(`can’t be told on the way ${way}. All 3 readings stand at 1.5`),
       });
   });
@@ -468,7 +468,7 @@ describe('calibrate', () => {
   it('tells gap and wave each by itself where the readings allow only one of them', () => {
     const parts = (rows: readonly GaugeReading[]) => {
       const { hysteresis, periodic } = valueIn(calibrate(rows, PLAN));
-      return [hysteresis.told, periodic.told];
+      return [hysteresis.determined, periodic.determined];
     };
     const sixths = readingsOf({ lead: 0.0875, lost: 0.01, noise: 1e-3 });
     expect(parts(sixths)).toEqual([true, true]);
@@ -496,7 +496,7 @@ describe('calibrate', () => {
           PLAN,
         ),
       );
-      if (!found.periodic.told) throw new Error('not told');
+      if (!found.periodic.determined) throw new Error('not told');
       sum += found.periodic.amplitude;
       squares += (found.periodic.amplitude - 0.02) ** 2;
       stated += found.periodic.error;
@@ -574,7 +574,7 @@ describe('calibrate', () => {
     // 0, 1, 3 at 0, 1/3, 2/3 of a turn: slope 9/2 a turn, Σe² = 1/6.
     const rows = [0, 1, 3].map((z, i): GaugeReading => ({ turns: turns(i / 3), reading: mm(z), direction: 'up' }));
     const found = valueIn(calibrate(rows, { nominal: 4.5, leadError: 0 }));
-    expect(found).toMatchObject({ freedom: 1, lead: expect.closeTo(4.5, 12), periodic: { told: false } });
+    expect(found).toMatchObject({ freedom: 1, lead: expect.closeTo(4.5, 12), periodic: { determined: false } });
     expect(found.scatter).toBeCloseTo(Math.sqrt(1 / 6), 12);
     expect(found.leadError).toBeCloseTo(3 * Math.sqrt(1 / 12), 12);
   });
@@ -589,7 +589,7 @@ describe('calibrate', () => {
       }),
     );
     const here = valueIn(calibrate(rows, PLAN));
-    if (!here.periodic.told || !here.hysteresis.told) throw new Error('not told');
+    if (!here.periodic.determined || !here.hysteresis.determined) throw new Error('not told');
     for (const from of [-1.5, 2 ** 19, -(2 ** 19) - 1.5]) {
       const there = valueIn(
         calibrate(
@@ -597,7 +597,7 @@ describe('calibrate', () => {
           PLAN,
         ),
       );
-      if (!there.periodic.told || !there.hysteresis.told) throw new Error('not told');
+      if (!there.periodic.determined || !there.hysteresis.determined) throw new Error('not told');
       expect(there.lead).toBeCloseTo(here.lead, 12);
       expect(there.leadError).toBeCloseTo(here.leadError, 12);
       expect(there.hysteresis.gap).toBeCloseTo(here.hysteresis.gap, 12);

@@ -244,7 +244,7 @@ describe('true-net-lead and position-error', () => {
 });
 
 describe('a wave of the helix', () => {
-  /** Pressed together, the gap is closed where it is least: the screw stands at the highest point of nut less screw. */
+  /** RenderedChapter together, the gap is closed where it is least: the screw stands at the highest point of nut less screw. */
   const stands = (a_s: number, a_n: number, n: number): number => {
     let most = Number.NEGATIVE_INFINITY;
     for (let i = 0; i < 3600; i++) {

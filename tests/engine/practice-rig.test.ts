@@ -52,12 +52,12 @@ describe('practiceReadings', () => {
   it('gives the fit the rig’s true lead, wander, lag and play back', () => {
     expect(Math.abs(fitted(FOOT).lead - TRUE_LEAD)).toBeLessThan(5e-5);
     const wandering = fitted({ ...FOOT, A: { ...FOOT.A, periodic: mm(0.002), phase: turns(0.1) } });
-    expect(wandering.periodic.told && Math.abs(wandering.periodic.amplitude - 0.002)).toBeLessThan(5e-5);
+    expect(wandering.periodic.determined && Math.abs(wandering.periodic.amplitude - 0.002)).toBeLessThan(5e-5);
     // Seated flanks: only the lag to either side. Loose ones: the play of both threads.
     const lagging = fitted({ ...FOOT, stick: mm(0.001), slip: mm(0.001) });
-    expect(lagging.hysteresis.told && Math.abs(lagging.hysteresis.gap - 0.002)).toBeLessThan(5e-5);
+    expect(lagging.hysteresis.determined && Math.abs(lagging.hysteresis.gap - 0.002)).toBeLessThan(5e-5);
     const loose = fitted({ ...FOOT, loads: { turned: newtons(0), carried: newtons(0) } });
-    expect(loose.hysteresis.told && Math.abs(loose.hysteresis.gap - 0.08)).toBeLessThan(5e-5);
+    expect(loose.hysteresis.determined && Math.abs(loose.hysteresis.gap - 0.08)).toBeLessThan(5e-5);
   });
 
   it('reads to the division and no finer, the same for the same seed', () => {

@@ -90,11 +90,11 @@ describe('calibration', () => {
       (li.textContent ?? '').replace(/\u00a0/g, ' '),
     );
     const c = engine();
-    expect(c.hysteresis.told && (c.hysteresis.gap * 1e3).toFixed(2)).toBe('1.56');
+    expect(c.hysteresis.determined && (c.hysteresis.gap * 1e3).toFixed(2)).toBe('1.56');
     expect(list[0]).toBe(
       'Between up and down stands a gap of 1.56 µm ± 0.11 µm, which is 0.018 turns lost on reversal.',
     );
-    expect(c.periodic.told && (c.periodic.amplitude * 1e3).toFixed(2)).toBe('1.66');
+    expect(c.periodic.determined && (c.periodic.amplitude * 1e3).toFixed(2)).toBe('1.66');
     expect(list[1]).toBe('Once per turn it wanders by 1.66 µm to either side, furthest up at 0.071 of a turn.');
     expect(list[2]).toMatch(/standard deviation of 0\.190 µm; the two readings furthest apart differ by 0\.700 µm\.$/);
     expect(list[3]).toMatch(/scatters by 0\.189 µm, standard deviation, with 47 degrees of freedom\.$/);

@@ -118,7 +118,7 @@ describe('flanks-under-load', () => {
         ]),
       );
     };
-    // Pressed towards the base, the ridge of the turned part touches the base below it and the carried part above it.
+    // RenderedChapter towards the base, the ridge of the turned part touches the base below it and the carried part above it.
     const open = (amount: string) => [false, `open by ${amount}`];
     const closed = [true, 'touches'];
     expect(read(8)).toEqual({ A: [open('18.5 µm'), closed], C: [closed, open('19.1 µm')] });

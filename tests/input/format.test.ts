@@ -3,9 +3,9 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { symbolFact } from '../../widgets/engine/index.ts';
 import {
-  type Dress,
-  dressOf,
+  formatOf,
   grouped,
+  type NumberFormat,
   numeral,
   show,
   showInFormula,
@@ -79,41 +79,42 @@ describe('numeral', () => {
 });
 
 describe('show', () => {
-  const SIZE: Dress = { shown: 'size' };
-  const MOTION: Dress = { shown: 'motion' };
-  const motion = (digits: number): Dress => ({ shown: 'motion', digits });
-  const cases: readonly (readonly [value: number, dress: Dress, metric: string, inch: string, both: string])[] = [
-    [0, MOTION, '0 µm', '0 thou', '0 µm (0 thou)'],
-    [0, SIZE, '0 mm', '0 in', '0 mm (0 in)'],
-    [1.5875, SIZE, '1.5875 mm', '0.0625 in', '1.5875 mm (0.0625 in)'],
-    [1.5875, { shown: 'size', digits: 4 }, '1.588 mm', '0.06250 in', '1.588 mm (0.06250 in)'],
-    [0.01, SIZE, '0.01 mm', '0.0003937 in', '0.01 mm (0.0003937 in)'],
-    [0.0875, motion(4), '87.50 µm', '3.445 thou', '87.50 µm (3.445 thou)'],
-    [-0.0875, motion(4), '−87.50 µm', '−3.445 thou', '−87.50 µm (−3.445 thou)'],
-    // a millimetre and above is written in mm
-    [1, MOTION, '1 mm', '39.37 thou', '1 mm (39.37 thou)'],
-    [0.99996, motion(4), '1.000 mm', '39.37 thou', '1.000 mm (39.37 thou)'],
-    [0.9999, motion(4), '999.9 µm', '39.37 thou', '999.9 µm (39.37 thou)'],
-    [-1.5, motion(4), '−1.500 mm', '−59.06 thou', '−1.500 mm (−59.06 thou)'],
-    // a tenth of an inch and above in inches
-    [2.54, MOTION, '2.54 mm', '0.1 in', '2.54 mm (0.1 in)'],
-    [2.53, motion(4), '2.530 mm', '99.61 thou', '2.530 mm (99.61 thou)'],
-    // a thou and above in thou
-    [0.0254, MOTION, '25.4 µm', '1 thou', '25.4 µm (1 thou)'],
-    [0.0253, motion(3), '25.3 µm', '9.96 tenths', '25.3 µm (9.96 tenths)'],
-    // a tenth and above in tenths
-    [0.00254, MOTION, '2.54 µm', '1 tenths', '2.54 µm (1 tenths)'],
-    [0.00253, motion(3), '2.53 µm', '99.6 millionths', '2.53 µm (99.6 millionths)'],
-    [0.0000254, MOTION, '0.0254 µm', '1 millionths', '0.0254 µm (1 millionths)'],
-    [0.000926, motion(3), '0.926 µm', '36.5 millionths', '0.926 µm (36.5 millionths)'],
-    [25.4, SIZE, '25.4 mm', '1 in', '25.4 mm (1 in)'],
-  ];
-  for (const [value, dress, metric, inch, both] of cases)
-    it(`writes a ${dress.shown} of ${value} mm${dress.digits ? ` to ${dress.digits} digits` : ''} as ${metric}, ${inch}`, () => {
+  const SIZE: NumberFormat = { shown: 'size' };
+  const MOTION: NumberFormat = { shown: 'motion' };
+  const motion = (digits: number): NumberFormat => ({ shown: 'motion', digits });
+  const cases: readonly (readonly [value: number, format: NumberFormat, metric: string, inch: string, both: string])[] =
+    [
+      [0, MOTION, '0 µm', '0 thou', '0 µm (0 thou)'],
+      [0, SIZE, '0 mm', '0 in', '0 mm (0 in)'],
+      [1.5875, SIZE, '1.5875 mm', '0.0625 in', '1.5875 mm (0.0625 in)'],
+      [1.5875, { shown: 'size', digits: 4 }, '1.588 mm', '0.06250 in', '1.588 mm (0.06250 in)'],
+      [0.01, SIZE, '0.01 mm', '0.0003937 in', '0.01 mm (0.0003937 in)'],
+      [0.0875, motion(4), '87.50 µm', '3.445 thou', '87.50 µm (3.445 thou)'],
+      [-0.0875, motion(4), '−87.50 µm', '−3.445 thou', '−87.50 µm (−3.445 thou)'],
+      // a millimetre and above is written in mm
+      [1, MOTION, '1 mm', '39.37 thou', '1 mm (39.37 thou)'],
+      [0.99996, motion(4), '1.000 mm', '39.37 thou', '1.000 mm (39.37 thou)'],
+      [0.9999, motion(4), '999.9 µm', '39.37 thou', '999.9 µm (39.37 thou)'],
+      [-1.5, motion(4), '−1.500 mm', '−59.06 thou', '−1.500 mm (−59.06 thou)'],
+      // a tenth of an inch and above in inches
+      [2.54, MOTION, '2.54 mm', '0.1 in', '2.54 mm (0.1 in)'],
+      [2.53, motion(4), '2.530 mm', '99.61 thou', '2.530 mm (99.61 thou)'],
+      // a thou and above in thou
+      [0.0254, MOTION, '25.4 µm', '1 thou', '25.4 µm (1 thou)'],
+      [0.0253, motion(3), '25.3 µm', '9.96 tenths', '25.3 µm (9.96 tenths)'],
+      // a tenth and above in tenths
+      [0.00254, MOTION, '2.54 µm', '1 tenths', '2.54 µm (1 tenths)'],
+      [0.00253, motion(3), '2.53 µm', '99.6 millionths', '2.53 µm (99.6 millionths)'],
+      [0.0000254, MOTION, '0.0254 µm', '1 millionths', '0.0254 µm (1 millionths)'],
+      [0.000926, motion(3), '0.926 µm', '36.5 millionths', '0.926 µm (36.5 millionths)'],
+      [25.4, SIZE, '25.4 mm', '1 in', '25.4 mm (1 in)'],
+    ];
+  for (const [value, format, metric, inch, both] of cases)
+    it(`writes a ${format.shown} of ${value} mm${format.digits ? ` to ${format.digits} digits` : ''} as ${metric}, ${inch}`, () => {
       expect([
-        plainly(show(value, dress, 'metric')),
-        plainly(show(value, dress, 'inch')),
-        plainly(show(value, dress, 'both')),
+        plainly(show(value, format, 'metric')),
+        plainly(show(value, format, 'inch')),
+        plainly(show(value, format, 'both')),
       ]).toEqual([metric, inch, both]);
     });
 
@@ -126,11 +127,11 @@ describe('show', () => {
       expect(plainly(show(-1, { shown: 'turns' }, view))).toBe('−1 turn');
       expect(plainly(show(6.597, { shown: 'turns', digits: 3 }, view))).toBe('6.60 turns');
       expect(plainly(show(200, { shown: 'force' }, view))).toBe('200 N');
-      expect(plainly(show(320, dressOf(symbolFact('M')), view))).toBe('320 N·mm');
-      expect(plainly(show(355, dressOf(symbolFact('Y')), view))).toBe('355 MPa');
-      expect(plainly(show(2, dressOf(symbolFact('k_s')), view))).toBe('2 N/mm');
-      expect(plainly(show(-1.5, dressOf(symbolFact('Delta_T')), view))).toBe('−1.5 K');
-      expect(plainly(show(24, dressOf(symbolFact('t')), view))).toBe('24 h');
+      expect(plainly(show(320, formatOf(symbolFact('M')), view))).toBe('320 N·mm');
+      expect(plainly(show(355, formatOf(symbolFact('Y')), view))).toBe('355 MPa');
+      expect(plainly(show(2, formatOf(symbolFact('k_s')), view))).toBe('2 N/mm');
+      expect(plainly(show(-1.5, formatOf(symbolFact('Delta_T')), view))).toBe('−1.5 K');
+      expect(plainly(show(24, formatOf(symbolFact('t')), view))).toBe('24 h');
       expect(show(1, { shown: 'sense' }, view)).toBe('right');
       expect(show(-1, { shown: 'sense' }, view)).toBe('left');
       expect(show(17.142857, { shown: 'plain', digits: 4 }, view)).toBe('17.14');
@@ -148,7 +149,7 @@ describe('show', () => {
         fc.constantFrom('size', 'motion', 'degrees', 'percent', 'turns', 'force', 'plain', 'sense' as const),
         fc.constantFrom(...UNIT_VIEWS),
         (value, shown, view) => {
-          expect(show(value, { shown: shown as Dress['shown'] }, view)).not.toMatch(
+          expect(show(value, { shown: shown as NumberFormat['shown'] }, view)).not.toMatch(
             /\de[+-]?\d|NaN|Infinity|undefined|\?/,
           );
         },
@@ -194,18 +195,18 @@ describe('showInFormula', () => {
   });
 });
 
-describe('dressOf', () => {
+describe('formatOf', () => {
   it('takes the kind from the glossary', () => {
-    expect(dressOf(symbolFact('L_A'))).toEqual({ shown: 'size' });
-    expect(dressOf(symbolFact('Delta'), 4)).toEqual({ shown: 'motion', digits: 4 });
-    expect(dressOf(symbolFact('n'))).toEqual({ shown: 'turns' });
-    expect(dressOf(symbolFact('F'))).toEqual({ shown: 'force' });
-    expect(dressOf(symbolFact('G_A'))).toEqual({ shown: 'plain' });
-    expect(dressOf(symbolFact('h_A'))).toEqual({ shown: 'sense' });
+    expect(formatOf(symbolFact('L_A'))).toEqual({ shown: 'size' });
+    expect(formatOf(symbolFact('Delta'), 4)).toEqual({ shown: 'motion', digits: 4 });
+    expect(formatOf(symbolFact('n'))).toEqual({ shown: 'turns' });
+    expect(formatOf(symbolFact('F'))).toEqual({ shown: 'force' });
+    expect(formatOf(symbolFact('G_A'))).toEqual({ shown: 'plain' });
+    expect(formatOf(symbolFact('h_A'))).toEqual({ shown: 'sense' });
   });
   it('knows a unit for every quantity of the glossary that has one', async () => {
     const { SYMBOLS } = await import('../../widgets/engine/index.ts');
-    const bare = Object.entries(SYMBOLS).filter(([, fact]) => fact.unit !== '1' && dressOf(fact).shown === 'plain');
+    const bare = Object.entries(SYMBOLS).filter(([, fact]) => fact.unit !== '1' && formatOf(fact).shown === 'plain');
     expect(bare.map(([name, fact]) => `${name} in ${fact.unit}`)).toEqual([]);
   });
 });

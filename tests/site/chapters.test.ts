@@ -9,8 +9,8 @@ import { runSteps } from '../../widgets/assembly/steps.ts';
 import { expectationFault, startScope } from '../../widgets/site/blocks.ts';
 import { type Book, bookPage, readBook } from '../../widgets/site/book.ts';
 import { WIDGETS } from '../../widgets/site/catalogue.ts';
+import { diagnosticText } from '../../widgets/site/diagnostics.ts';
 import { isStepLine, readInputLine, readStepLine } from '../../widgets/site/grammar.ts';
-import { mistakeText } from '../../widgets/site/mistake.ts';
 import { blocksOf, CHAPTERS, FOLDER } from '../support/chapters.ts';
 
 let book: Book;
@@ -31,7 +31,7 @@ const pressedAs = (file: string): string => file.replace(/^chapters\/\d+-/, '').
 
 describe('the chapters', () => {
   it('press without a mistake', () => {
-    expect(book.mistakes.map(mistakeText)).toEqual([]);
+    expect(book.mistakes.map(diagnosticText)).toEqual([]);
   });
 
   it('are a front page and then the numbered ones, numbered from 1 without a gap', () => {

@@ -5,7 +5,7 @@ import { join, resolve } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { bookPage, readBook } from '../../widgets/site/book.ts';
 import { WIDGETS } from '../../widgets/site/catalogue.ts';
-import { mistakeText } from '../../widgets/site/mistake.ts';
+import { diagnosticText } from '../../widgets/site/diagnostics.ts';
 import { FOLDER, mistakesIn } from '../support/chapters.ts';
 
 const TEMPLATE = readFileSync(resolve(FOLDER, 'template.md'), 'utf8');
@@ -59,7 +59,7 @@ const build = (text: string) => {
   const book = readBook(folder, WIDGETS);
   rmSync(folder, { recursive: true });
   const page = bookPage(book, 'mine', { scripts: ['s.js'], style: { address: 's.css' }, icon: 'i.svg', module: false });
-  return { mistakes: book.mistakes.map(mistakeText), page };
+  return { mistakes: book.mistakes.map(diagnosticText), page };
 };
 
 describe('the template chapter', () => {

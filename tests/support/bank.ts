@@ -1,21 +1,21 @@
 /** The bank of the chapters as they stand, and one small bank that never changes. */
 import { type Bank, makeBank } from '../../widgets/exercises/bank.ts';
 import type { Exercise } from '../../widgets/exercises/exercise.ts';
+import { createDiagnostics } from '../../widgets/site/diagnostics.ts';
 import { readExercise } from '../../widgets/site/exercise-block.ts';
-import { ledger } from '../../widgets/site/mistake.ts';
 import { blocksOf, CHAPTERS } from './chapters.ts';
 
 /** Reads a block as the press does; its mistakes are thrown, since these tests are about sound ones. */
 export const exerciseFrom = (info: string, body: string): Exercise => {
   const [, id = '', title = ''] = /^exercise ([a-z0-9-]+): (.*)$/.exec(info) ?? [];
-  const book = ledger('test');
+  const book = createDiagnostics('test');
   const block = readExercise(id, title, body, 2, book);
   if (!block) throw new Error(book.mistakes.map((m) => m.says).join('\n'));
   return block.exercise;
 };
 
 export const mistakesOf = (body: string): string[] => {
-  const book = ledger('test');
+  const book = createDiagnostics('test');
   readExercise('tried', 'Tried', body, 2, book);
   return book.mistakes.map((m) => `${m.line}: ${m.says}`);
 };

@@ -2,8 +2,8 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { resolve } from 'node:path';
 import { WIDGETS } from '../../widgets/site/catalogue.ts';
-import { type Pressed, pressChapter } from '../../widgets/site/chapter.ts';
-import type { Mistake } from '../../widgets/site/mistake.ts';
+import { type RenderedChapter, renderChapter } from '../../widgets/site/chapter.ts';
+import type { Diagnostic } from '../../widgets/site/diagnostics.ts';
 
 export const FOLDER = resolve(import.meta.dirname, '../../chapters');
 
@@ -19,9 +19,10 @@ export const CHAPTERS: readonly ChapterText[] = readdirSync(FOLDER)
   .sort()
   .map((name) => ({ file: `chapters/${name}`, text: readFileSync(resolve(FOLDER, name), 'utf8') }));
 
-export const press = (text: string, file = 'chapters/99-test.md'): Pressed => pressChapter(file, text, WIDGETS);
+export const press = (text: string, file = 'chapters/99-test.md'): RenderedChapter =>
+  renderChapter(file, text, WIDGETS);
 
-export const mistakesIn = (text: string): readonly Mistake[] => press(text).mistakes;
+export const mistakesIn = (text: string): readonly Diagnostic[] => press(text).mistakes;
 
 /** Fenced blocks of a chapter by their first word: the info string, the body's lines and the line of the opening fence. */
 export const blocksOf = (text: string, kind: string): { info: string; lines: string[]; opening: number }[] => {

@@ -9,21 +9,21 @@ import {
   bad,
   type Calibration,
   calibrateRun,
-  finished,
   good,
-  type InSteps,
   type LeadAgreement,
   leadAgreement,
   plain,
   type Result,
   rssLeadError,
+  runToEnd,
+  type Task,
   worstLeadError,
 } from '../engine/index.ts';
 import type { ReadingsTable } from '../input/readings-table.ts';
 import { LONG_TEXT, readRunsInSteps } from '../input/texts.ts';
-import { inSlices } from './in-slices.ts';
 import type { Numbers } from './numbers.ts';
 import { pairOf } from './pair-of.ts';
+import { runInSlices } from './run-in-slices.ts';
 
 export interface Calibrated {
   readonly calibration: Calibration;
@@ -129,10 +129,10 @@ const workOn = (text: string, nominal: number, stepsPerTurn: number): Work => {
   shelf.stop();
   const run = fitted(work);
   if (text.length <= LONG_TEXT || typeof window === 'undefined') {
-    work.result = finished(run);
+    work.result = runToEnd(run);
     return work;
   }
-  shelf.stop = inSlices(run, (result) => {
+  shelf.stop = runInSlices(run, (result) => {
     work.result = result;
     for (const [stage, redraw] of shelf.waiting)
       if (stage.isConnected) setTimeout(redraw);
@@ -141,7 +141,7 @@ const workOn = (text: string, nominal: number, stepsPerTurn: number): Work => {
   return work;
 };
 
-function* fitted({ text, nominal, stepsPerTurn }: Work): InSteps<Exclude<Work['result'], undefined>> {
+function* fitted({ text, nominal, stepsPerTurn }: Work): Task<Exclude<Work['result'], undefined>> {
   const table = yield* readRunsInSteps(text, stepsPerTurn);
   if (!table.ok) return table;
   const calibration = yield* calibrateRun(table.value.rows, { nominal, leadError: 0 });

@@ -21,7 +21,7 @@ import {
 } from '../engine/index.ts';
 import { CHOICES, type ChoiceName } from '../input/choices.ts';
 import { readThread } from '../input/designation.ts';
-import { dressOf, show, timeUnit, type UnitView } from '../input/format.ts';
+import { formatOf, show, timeUnit, type UnitView } from '../input/format.ts';
 import { readQuantity, readTime } from '../input/quantity.ts';
 import { TEXTS, type TextName } from '../input/texts.ts';
 
@@ -87,9 +87,9 @@ export const readInput = (input: Input, text: string, view: UnitView): Result<Va
   if (refusal) return refusal;
   const { value } = read.value;
   if (!(value >= input.min && value <= input.max)) {
-    const dress = dressOf(fact);
+    const format = formatOf(fact);
     return bad(
-      `Read ${quoted(text)}; ${input.label} goes from ${show(input.min, dress, view)} to ${show(input.max, dress, view)} here.`,
+      `Read ${quoted(text)}; ${input.label} goes from ${show(input.min, format, view)} to ${show(input.max, format, view)} here.`,
     );
   }
   return good(value);

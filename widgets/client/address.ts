@@ -9,7 +9,7 @@ import { type NumberSet, writeValue } from '../assembly/numbers.ts';
 import { quoted } from '../engine/index.ts';
 import { UNIT_VIEWS, type UnitView } from '../input/format.ts';
 import { isCarried } from '../input/texts.ts';
-import { keepText, keptText } from './kept-text.ts';
+import { readStored, writeStored } from './storage.ts';
 import type { Store } from './store.ts';
 
 const KEPT_VIEW = 'notebook-units';
@@ -51,12 +51,12 @@ export const withoutField = (search: string, sets: ReadonlyMap<string, NumberSet
 
 /** The unit view: the address first, then what the reader chose last, then metric. */
 export const firstView = (search: string): UnitView => {
-  const asked = new URLSearchParams(search).get('units') ?? keptText(KEPT_VIEW);
+  const asked = new URLSearchParams(search).get('units') ?? readStored(KEPT_VIEW);
   return UNIT_VIEWS.find((v) => v === asked) ?? 'metric';
 };
 
 /** Storage may be denied; the switch then lasts as long as the address. */
-export const rememberView = (view: UnitView): void => keepText(KEPT_VIEW, view);
+export const rememberView = (view: UnitView): void => writeStored(KEPT_VIEW, view);
 
 /**
  * The search part for the present state; empty where nothing differs from the chapter's own numbers. Always with metric units,

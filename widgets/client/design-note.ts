@@ -1,8 +1,8 @@
 /** Under the fields of a figure or an example, while a design is in use: which of them it has filled, and which it has not. */
 import { offersOf } from '../assembly/design-use.ts';
 import { type Input, type NumberSet, readInput, writeValue } from '../assembly/numbers.ts';
+import { designInUse, onDesignsChange } from './design-store.ts';
 import { make, setText } from './dom.ts';
-import { designInUse, onShelfChange } from './shelf.ts';
 import type { Store } from './store.ts';
 
 export interface FieldsFrom {
@@ -71,7 +71,7 @@ export const noteOf = (
   };
 };
 
-export const wakeDesignNote = (place: HTMLElement, store: Store, until: AbortSignal): void => {
+export const mountDesignNote = (place: HTMLElement, store: Store, until: AbortSignal): void => {
   const set = store.sets.get(place.dataset.inputs ?? '');
   const names = (place.dataset.names ?? '').split(' ');
   const inputs = set?.inputs.filter((input) => names.includes(input.name)) ?? [];
@@ -91,7 +91,7 @@ export const wakeDesignNote = (place: HTMLElement, store: Store, until: AbortSig
     if (lists.textContent !== said.lists.join(''))
       lists.replaceChildren(...said.lists.map((text) => make('p', {}, text)));
   };
-  onShelfChange(() => {
+  onDesignsChange(() => {
     mine = designInUse();
     refresh();
   }, until);

@@ -6,8 +6,16 @@ import { writeValue } from '../assembly/numbers.ts';
 import { quoted } from '../engine/index.ts';
 import { saveFile } from '../figures/kit/save.ts';
 import { isCarried } from '../input/texts.ts';
+import {
+  designInUse,
+  designs,
+  keepDesign,
+  onDesignsChange,
+  readDesignStore,
+  removeDesign,
+  useDesign,
+} from './design-store.ts';
 import { make, setText } from './dom.ts';
-import { designInUse, designs, keepDesign, onShelfChange, readShelf, removeDesign, useDesign } from './shelf.ts';
 import type { Store } from './store.ts';
 
 /** Puts a design's numbers into every field of the page that takes them. */
@@ -30,7 +38,7 @@ export const numbersOf = (store: Store, id: string): Readonly<Record<string, str
   return asDesign(numbers);
 };
 
-export const wakeDesigns = (place: HTMLElement, store: Store, until: AbortSignal): void => {
+export const mountDesigns = (place: HTMLElement, store: Store, until: AbortSignal): void => {
   if (store.sets.size === 0) return;
   const status = make('p', { class: 'field-note', role: 'status' });
   const list = make('ul', { class: 'design-list' });
@@ -99,7 +107,7 @@ export const wakeDesigns = (place: HTMLElement, store: Store, until: AbortSignal
       });
       return make('li', {}, make('span', {}, design.name), use, remove);
     });
-    const shelf = readShelf();
+    const shelf = readDesignStore();
     list.replaceChildren(...(rows.length > 0 ? rows : [make('li', {}, shelf.ok ? 'None kept yet.' : shelf.reason)]));
     save.disabled = rows.length === 0;
   };
@@ -141,6 +149,6 @@ export const wakeDesigns = (place: HTMLElement, store: Store, until: AbortSignal
     );
   });
 
-  onShelfChange(refresh, until);
+  onDesignsChange(refresh, until);
   refresh();
 };

@@ -1,12 +1,12 @@
 /** Worked examples and living sentences: the same steps as the build ran, run again on the reader's numbers. */
 
 import { runSteps, type Step } from '../assembly/steps.ts';
-import { type Dress, show, type UnitView } from '../input/format.ts';
+import { type NumberFormat, show, type UnitView } from '../input/format.ts';
 import { all, setText } from './dom.ts';
 import { writeSteps } from './step-line.ts';
 import type { Store } from './store.ts';
 
-export const wakeExample = (place: HTMLElement, set: string, steps: readonly Step[], store: Store): void => {
+export const mountExample = (place: HTMLElement, set: string, steps: readonly Step[], store: Store): void => {
   const lines = all(place, '[data-step]');
   const remarks = all(place, '[data-own]');
   const instead = all(place, '[data-instead]');
@@ -24,7 +24,7 @@ export const wakeExample = (place: HTMLElement, set: string, steps: readonly Ste
 };
 
 /** Quantities in sentences: all follow the unit switch, some follow the reader's numbers. */
-export const wakeQuantities = (
+export const mountQuantities = (
   root: HTMLElement,
   live: readonly { readonly set: string; readonly steps: readonly Step[] }[],
   store: Store,
@@ -32,10 +32,10 @@ export const wakeQuantities = (
   const places = all(root, '.q');
   const refresh = (sets: ReadonlySet<string> | undefined, view: UnitView) => {
     for (const place of places) {
-      const dress = {
+      const format = {
         shown: place.dataset.shown,
         ...(place.dataset.digits ? { digits: Number(place.dataset.digits) } : {}),
-      } as Dress;
+      } as NumberFormat;
       const following = place.dataset.now === undefined ? undefined : live[Number(place.dataset.now)];
       if (following && (sets === undefined || sets.has(following.set))) {
         const outcome = runSteps(following.steps, store.scope(following.set)).at(-1);
@@ -43,7 +43,7 @@ export const wakeQuantities = (
         place.classList.toggle('refused', outcome?.ok === false);
         if (outcome && !outcome.ok) setText(place, `(${outcome.reason})`);
       }
-      if (place.dataset.value) setText(place, show(Number(place.dataset.value), dress, view));
+      if (place.dataset.value) setText(place, show(Number(place.dataset.value), format, view));
     }
   };
   refresh(undefined, store.view());

@@ -116,7 +116,7 @@ const practise = (
   return { put };
 };
 
-export const wakeExercises = (root: HTMLElement, exercises: readonly Exercise[], store: Store): void => {
+export const mountExercises = (root: HTMLElement, exercises: readonly Exercise[], store: Store): void => {
   const places = all(root, '[data-exercise]');
   const last = places.at(-1);
   if (!last) return;
@@ -157,7 +157,7 @@ const progressLine = (ids: readonly string[]): { place: HTMLElement; refresh: ()
 };
 
 /** Exercises of all chapters in turn: those solved least come first, no chapter twice running. */
-export const wakeReview = (place: HTMLElement, bank: Bank, store: Store, lines: typeof stepLines): void => {
+export const mountReview = (place: HTMLElement, bank: Bank, store: Store, lines: typeof stepLines): void => {
   const exercises = bank.chapters.flatMap((c) => c.exercises);
   if (exercises.length === 0) return;
   let chapter = '';

@@ -5,7 +5,7 @@ import type { Widget } from '../figures/kit/widget.ts';
 import { all, make, setText } from './dom.ts';
 import type { Store } from './store.ts';
 
-export const wakeFigure = (
+export const mountFigure = (
   figure: HTMLElement,
   widget: Widget,
   store: Store,
@@ -57,7 +57,7 @@ export const wakeFigure = (
   paint();
   words();
   markWrong();
-  widget.wake?.(stage, {
+  widget.mount?.(stage, {
     numbers: () => store.numbers(set),
     view: store.view,
     set: (name, value) => store.put(set, name, value),
@@ -127,7 +127,7 @@ export const wakeFigure = (
 };
 
 /** Pointing at a quantity lights it wherever it stands on the page. */
-export const wakePointing = (root: HTMLElement): void => {
+export const mountPointing = (root: HTMLElement): void => {
   let lit = '';
   const light = (symbol: string) => {
     if (symbol === lit) return;

@@ -12,7 +12,7 @@ import type { Store } from './store.ts';
 
 let serial = 0;
 
-export const wakeInputs = (place: HTMLElement, store: Store): void => {
+export const mountInputs = (place: HTMLElement, store: Store): void => {
   const set = place.dataset.inputs ?? '';
   const names = (place.dataset.names ?? '').split(' ');
   const inputs = store.sets.get(set)?.inputs.filter((i) => names.includes(i.name)) ?? [];

@@ -4,22 +4,22 @@ import './styles/notebook.css';
 import { inTodaysNames } from '../assembly/design-use.ts';
 import type { PageModel } from '../site/chapter.ts';
 import { addressOf, firstView, hasNumbers, rememberView, typedInAddress, withoutField } from './address.ts';
-import { wakeDesignNote } from './design-note.ts';
-import { applyDesign, wakeDesigns } from './designs.ts';
+import { mountDesignNote } from './design-note.ts';
+import { designInUse } from './design-store.ts';
+import { applyDesign, mountDesigns } from './designs.ts';
 import { all, make, setText } from './dom.ts';
-import { wakeExample, wakeQuantities } from './examples.ts';
-import { wakeExercises, wakeReview } from './exercises.ts';
-import { wakeFigure, wakePointing } from './figures.ts';
-import { wakeInputs } from './inputs.ts';
+import { mountExample, mountQuantities } from './examples.ts';
+import { mountExercises, mountReview } from './exercises.ts';
+import { mountFigure, mountPointing } from './figures.ts';
+import { mountInputs } from './inputs.ts';
 import { loadFigure, loadModule } from './load-figures.ts';
 import type * as Papers from './papers/papers.ts';
-import { wakePrediction } from './predictions.ts';
-import { wakePrinting } from './printing.ts';
-import { wakeProjector } from './projector.ts';
-import { wakeScrollers } from './scrollers.ts';
-import { designInUse } from './shelf.ts';
+import { mountPrediction } from './predictions.ts';
+import { mountPrinting } from './printing.ts';
+import { mountProjector } from './projector.ts';
+import { mountScrollers } from './scrollers.ts';
 import { createStore } from './store.ts';
-import { wakeTools } from './tools.ts';
+import { mountTools } from './tools.ts';
 
 const NO_SCRIPT =
   'The script of this figure did not come, so its picture keeps the chapter’s own numbers: reload the page to have it follow yours.';
@@ -46,41 +46,41 @@ const wake = (until: AbortSignal) => {
   };
 
   for (const place of all(root, '[data-tools]')) {
-    wakeTools(place, store);
-    wakeDesigns(place, store, until);
+    mountTools(place, store);
+    mountDesigns(place, store, until);
     const gone = withoutField(search, store.sets);
     if (gone !== '') place.append(make('p', { class: 'field-note', role: 'status' }, gone));
   }
   for (const place of all(root, '[data-inputs]')) {
-    wakeInputs(place, store);
-    wakeDesignNote(place, store, until);
+    mountInputs(place, store);
+    mountDesignNote(place, store, until);
   }
   for (const example of model.examples)
     for (const place of all(root, `[data-example="${example.id}"]`))
-      wakeExample(place, example.set, example.steps, store);
+      mountExample(place, example.set, example.steps, store);
   for (const place of all(root, '[data-predict]')) {
     const index = Number(place.dataset.predict);
     const prediction = model.predictions[index];
-    if (prediction) wakePrediction(place, prediction, store, index);
+    if (prediction) mountPrediction(place, prediction, store, index);
   }
-  wakeExercises(root, model.exercises, store);
+  mountExercises(root, model.exercises, store);
   const { bank } = model;
   if (bank)
     // Worked steps of items from other chapters are written by the same script as the papers.
     void loadModule('papers').then((part) => {
       if (!part) return;
-      const { wakePapers, stepLines } = part as typeof Papers;
-      for (const place of all(root, '[data-review]')) wakeReview(place, bank, store, stepLines);
-      for (const place of all(root, '[data-papers]')) wakePapers(place, bank, until);
+      const { mountPapers, stepLines } = part as typeof Papers;
+      for (const place of all(root, '[data-review]')) mountReview(place, bank, store, stepLines);
+      for (const place of all(root, '[data-papers]')) mountPapers(place, bank, until);
     });
-  wakeQuantities(root, model.live, store);
-  wakePointing(root);
-  wakeScrollers(root, store);
-  wakeProjector(root, until);
+  mountQuantities(root, model.live, store);
+  mountPointing(root);
+  mountScrollers(root, store);
+  mountProjector(root, until);
   for (const figure of all(root, '[data-figure]'))
     whenSeen(figure, async () => {
       const widget = await loadFigure(figure.dataset.figure ?? '');
-      if (widget) return wakeFigure(figure, widget, store, announce, until);
+      if (widget) return mountFigure(figure, widget, store, announce, until);
       figure.classList.add('stale');
       setText(figure.querySelector('[data-refusal]'), NO_SCRIPT);
     });
@@ -97,7 +97,7 @@ const wake = (until: AbortSignal) => {
 
   until.addEventListener('abort', () => window.clearTimeout(pending));
 
-  wakePrinting(root, until);
+  mountPrinting(root, until);
   document.documentElement.dataset.awake = 'true';
 };
 

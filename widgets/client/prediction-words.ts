@@ -1,6 +1,6 @@
 /** What is said of a prediction, and the scale on which it stands beside the answer. */
 import type { SymbolFact } from '../engine/index.ts';
-import { dressOf, numeral, show, type UnitView } from '../input/format.ts';
+import { formatOf, numeral, show, type UnitView } from '../input/format.ts';
 import type { Slip } from '../site/blocks.ts';
 
 /** Within this share of the answer a prediction counts as right: the point is the idea, not the last digit. */
@@ -22,8 +22,8 @@ export const judgePrediction = (
   view: UnitView,
 ): Judged => {
   const { answer } = model;
-  const right = show(answer, dressOf(fact, model.digits), view);
-  const yours = show(typed, dressOf(fact), view);
+  const right = show(answer, formatOf(fact, model.digits), view);
+  const yours = show(typed, formatOf(fact), view);
   // What is written as nought is judged as nought, in whatever unit.
   const made = /[1-9]/.test(yours.split('\u00a0')[0] ?? '') ? typed : 0;
   return {

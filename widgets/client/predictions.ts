@@ -12,7 +12,7 @@ import { make, setText } from './dom.ts';
 import { judgePrediction } from './prediction-words.ts';
 import type { Store } from './store.ts';
 
-export const wakePrediction = (
+export const mountPrediction = (
   place: HTMLElement,
   model: PageModel['predictions'][number],
   store: Store,

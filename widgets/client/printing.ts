@@ -7,7 +7,7 @@ import { make } from './dom.ts';
 /** What gives an answer away; print.css leaves the same ones closed where there is no script. */
 const ANSWERS = '.reveal, .hint, .worked';
 
-export const wakePrinting = (root: HTMLElement, until: AbortSignal): void => {
+export const mountPrinting = (root: HTMLElement, until: AbortSignal): void => {
   const folds = () => [...root.querySelectorAll('details')];
   let opened: HTMLDetailsElement[] = [];
   const unfold = () => {

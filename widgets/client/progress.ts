@@ -2,7 +2,7 @@
  * What the reader has tried and got right, by exercise: kept in this browser and nowhere else, exportable, erasable. Where
  * storage is denied it lasts as long as the page.
  */
-import { keepText, keptText, onlyHeld } from './kept-text.ts';
+import { onlyHeld, readStored, writeStored } from './storage.ts';
 
 export interface Tally {
   readonly tried: number;
@@ -18,7 +18,7 @@ const isCount = (x: unknown): x is number => Number.isSafeInteger(x) && (x as nu
 /** What is stored, each entry that makes sense; another page, or another hand, may have written there. */
 export const progress = (): Progress => {
   try {
-    const stored: unknown = JSON.parse(keptText(KEY));
+    const stored: unknown = JSON.parse(readStored(KEY));
     if (typeof stored !== 'object' || stored === null) return {};
     const sound: Record<string, Tally> = {};
     for (const [id, tally] of Object.entries(stored as Record<string, Partial<Tally> | null>))
@@ -36,10 +36,10 @@ export const tallyOf = (id: string): Tally => {
 
 export const recordTry = (id: string, right: boolean): void => {
   const { tried, right: good } = tallyOf(id);
-  keepText(KEY, JSON.stringify({ ...progress(), [id]: { tried: tried + 1, right: good + Number(right) } }));
+  writeStored(KEY, JSON.stringify({ ...progress(), [id]: { tried: tried + 1, right: good + Number(right) } }));
 };
 
-export const eraseProgress = (): void => keepText(KEY, '');
+export const eraseProgress = (): void => writeStored(KEY, '');
 
 export const progressText = (): string => `${JSON.stringify({ exercises: progress() }, null, 2)}\n`;
 

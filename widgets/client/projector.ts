@@ -5,7 +5,7 @@
  */
 import { all, make, setText } from './dom.ts';
 
-export const wakeProjector = (root: HTMLElement, until: AbortSignal): void => {
+export const mountProjector = (root: HTMLElement, until: AbortSignal): void => {
   const shown = all(root, 'article > figure.live, article > .example');
   let at = -1;
   let back: HTMLElement | undefined;

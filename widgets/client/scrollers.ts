@@ -7,7 +7,7 @@ const REST = 200;
 
 const STOP = { tabindex: '0', role: 'group', 'aria-label': 'Formula' };
 
-export const wakeScrollers = (root: HTMLElement, store: Store): void => {
+export const mountScrollers = (root: HTMLElement, store: Store): void => {
   const places = all(root, '.formula, .in-numbers, .derivation .right');
   let stops: ReadonlySet<HTMLElement> | undefined;
   const mark = () => {

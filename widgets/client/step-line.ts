@@ -2,7 +2,7 @@
 
 import type { Step, StepOutcome } from '../assembly/steps.ts';
 import { type SymbolName, symbolFact } from '../engine/index.ts';
-import { dressOf, show, showInFormula, type UnitView } from '../input/format.ts';
+import { formatOf, show, showInFormula, type UnitView } from '../input/format.ts';
 import { all, setText } from './dom.ts';
 
 /** Writes what came out into each line of an example or of a worked answer, or why nothing did. */
@@ -27,7 +27,7 @@ const writeStep = (line: HTMLElement, step: Step, outcome: StepOutcome, view: Un
   }
   for (const slot of all(line, '[data-slot]')) {
     const symbol = slot.dataset.slot as SymbolName;
-    setText(slot, showInFormula(outcome.inputs[symbol] ?? 0, dressOf(symbolFact(symbol)), view));
+    setText(slot, showInFormula(outcome.inputs[symbol] ?? 0, formatOf(symbolFact(symbol)), view));
   }
-  setText(result, `= ${show(outcome.value, dressOf(symbolFact(step.as), step.digits), view)}`);
+  setText(result, `= ${show(outcome.value, formatOf(symbolFact(step.as), step.digits), view)}`);
 };

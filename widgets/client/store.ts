@@ -3,7 +3,6 @@
  * nothing else holds a number. Changes are told once per frame.
  */
 
-import { inSlices } from '../assembly/in-slices.ts';
 import {
   fieldUnit,
   gather,
@@ -16,6 +15,7 @@ import {
   writeQuantity,
   writeValue,
 } from '../assembly/numbers.ts';
+import { runInSlices } from '../assembly/run-in-slices.ts';
 import { type SymbolName, symbolFact, UNITS } from '../engine/index.ts';
 import type { UnitView } from '../input/format.ts';
 import { LONGEST_TEXT } from '../input/quantity.ts';
@@ -159,7 +159,7 @@ export const createStore = (
       if (ahead)
         readings.set(
           key(set, name),
-          inSlices(ahead, () => retype(set, name, text, view)),
+          runInSlices(ahead, () => retype(set, name, text, view)),
         );
       else retype(set, name, text, view);
     },

@@ -1,12 +1,12 @@
 /** The masthead's tools: the one unit switch, and the way back to the chapter's own numbers. */
 import { UNIT_VIEWS, type UnitView } from '../input/format.ts';
+import { useDesign } from './design-store.ts';
 import { make } from './dom.ts';
-import { useDesign } from './shelf.ts';
 import type { Store } from './store.ts';
 
 const FACES: Record<UnitView, string> = { metric: 'mm, µm', inch: 'inch, thou', both: 'both' };
 
-export const wakeTools = (place: HTMLElement, store: Store): void => {
+export const mountTools = (place: HTMLElement, store: Store): void => {
   const group = make('fieldset', { class: 'units' }, make('legend', {}, 'Lengths in'));
   const radios = UNIT_VIEWS.map((view) => {
     const radio = make('input', { type: 'radio', name: 'units', value: view });

@@ -2,7 +2,7 @@
 
 import type { Step, StepOutcome } from '../assembly/steps.ts';
 import { relationNamed, type SymbolName, symbolFact } from '../engine/index.ts';
-import { dressOf, show, showInFormula } from '../input/format.ts';
+import { formatOf, show, showInFormula } from '../input/format.ts';
 import type { Item } from './exercise.ts';
 
 const linesOf = new WeakMap<Item, readonly string[]>();
@@ -18,14 +18,14 @@ const stepLine = (step: Step, outcome: StepOutcome | undefined): string => {
   if (!relation || !outcome?.ok) return '';
   const why = (step.why ?? relation.says).replace(/\{\{!?\s*(.*?)\s*\}\}/g, '$1').replace(/[*$`]/g, '');
   const formula = relation.gives[step.output];
-  const result = show(outcome.value, dressOf(symbolFact(step.as), step.digits), 'metric');
+  const result = show(outcome.value, formatOf(symbolFact(step.as), step.digits), 'metric');
   if (formula === undefined) return `${why} ${plainName(step.as)} = ${result}`;
   const named = (symbol: string) => {
     const bound = step.bind[symbol as SymbolName];
     return plainName(typeof bound === 'string' ? bound : symbol);
   };
   const number = (symbol: string) =>
-    showInFormula(outcome.inputs[symbol] ?? 0, dressOf(symbolFact(symbol as SymbolName)), 'metric');
+    showInFormula(outcome.inputs[symbol] ?? 0, formatOf(symbolFact(symbol as SymbolName)), 'metric');
   const write = (fill: (symbol: string) => string) =>
     formula
       .replace(/[A-Za-z_]\w*/g, (word) => (relation.takes.includes(word as SymbolName) ? fill(word) : word))

@@ -33,7 +33,7 @@ import { threadLimits } from './thread-limits/thread-limits.ts';
 import { torqueBars } from './torque-bars/torque-bars.ts';
 import { veeCoupling } from './vee-coupling/vee-coupling.ts';
 
-export const LATE: readonly Widget[] = [
+export const LAZY: readonly Widget[] = [
   ramp,
   section,
   dividedTurn,

@@ -32,12 +32,12 @@ const SHOWN: Readonly<Record<BaseUnit, Shown>> = {
 export const shownIn = (unit: BaseUnit): Shown => SHOWN[unit];
 
 /** How a value is to be written: its kind, and significant digits (trailing noughts kept only when stated). */
-export interface Dress {
+export interface NumberFormat {
   readonly shown: Shown;
   readonly digits?: number;
 }
 
-export const dressOf = (fact: SymbolFact, digits?: number): Dress => {
+export const formatOf = (fact: SymbolFact, digits?: number): NumberFormat => {
   const shown = fact.shown ?? shownIn(fact.unit);
   return digits === undefined ? { shown } : { shown, digits };
 };
@@ -89,8 +89,8 @@ export const timeUnit = (value: number): Unit => {
 };
 
 /** The value with its unit, as the reader has chosen to see lengths. */
-export const show = (value: number, dress: Dress, view: UnitView): string => {
-  const { shown, digits } = dress;
+export const show = (value: number, format: NumberFormat, view: UnitView): string => {
+  const { shown, digits } = format;
   switch (shown) {
     case 'size':
     case 'motion': {
@@ -123,10 +123,10 @@ export const show = (value: number, dress: Dress, view: UnitView): string => {
 export const withSign = (text: string): string => (text.startsWith('−') || !/[1-9]/.test(text) ? text : `+${text}`);
 
 /** The value as it stands inside a formula: hands as ±1, turns without their word, negatives in brackets. */
-export const showInFormula = (value: number, dress: Dress, view: UnitView): string => {
-  if (dress.shown === 'sense') return value > 0 ? '(+1)' : '(−1)';
+export const showInFormula = (value: number, format: NumberFormat, view: UnitView): string => {
+  if (format.shown === 'sense') return value > 0 ? '(+1)' : '(−1)';
   // Two units in brackets inside a formula can't be read; mm leads there.
   const text =
-    dress.shown === 'turns' ? numeral(value, dress.digits) : show(value, dress, view === 'both' ? 'metric' : view);
+    format.shown === 'turns' ? numeral(value, format.digits) : show(value, format, view === 'both' ? 'metric' : view);
   return text.startsWith('−') ? `(${text})` : text;
 };

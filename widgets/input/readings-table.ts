@@ -15,15 +15,15 @@ import {
   asRead,
   bad,
   type Direction,
-  finished,
   good,
-  type InSteps,
   listed,
   mm,
   type PositionUnit,
   quoted,
   type ReadingRow,
   type Result,
+  runToEnd,
+  type Task,
   turns,
   UNITS,
   type Unit,
@@ -57,13 +57,13 @@ export const MOST_ROWS = 250_000;
 
 /** Reads the table; refuses files of another kind, mixed marks, and any line that is no reading, by its number. */
 export const parseReadings = (text: string, options: ReadingsOptions = {}): Result<ReadingsTable> =>
-  finished(parseReadingsRun(text, options));
+  runToEnd(parseReadingsRun(text, options));
 
 /** Rows read in one step. */
 const ROWS_A_STEP = 5000;
 
 /** The same in steps of a few milliseconds. */
-export function* parseReadingsRun(text: string, options: ReadingsOptions = {}): InSteps<Result<ReadingsTable>> {
+export function* parseReadingsRun(text: string, options: ReadingsOptions = {}): Task<Result<ReadingsTable>> {
   const steps = options.stepsPerTurn ?? 6;
   if (!(Number.isInteger(steps) && steps >= 1 && steps <= 10_000))
     return bad(`Read ${asRead(steps)} steps in a turn; give a whole number from 1 to 10 000, such as 6.`);

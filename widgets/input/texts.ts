@@ -3,7 +3,7 @@
  * is left out. What draws from such an input reads the text again with the engine’s own reader.
  */
 
-import { bad, finished, good, type InSteps, quoted, type Result } from '../engine/index.ts';
+import { bad, good, quoted, type Result, runToEnd, type Task } from '../engine/index.ts';
 import { readDividers } from './dividers.ts';
 import { readFeet, readReadings, readRounds, readStands } from './levelling-table.ts';
 import { LONGEST_PARTS, readPartsList } from './parts-list.ts';
@@ -18,7 +18,7 @@ interface TextFact {
   /** What the reader ought to know about an accepted text; empty where there is nothing. */
   readonly note: (text: string) => string;
   /** Reads a long text ahead in steps, after which `read` answers at once. */
-  readonly ahead?: (text: string) => InSteps<unknown>;
+  readonly ahead?: (text: string) => Task<unknown>;
   /** Rows the field shows, where the list has one entry a row; one line where left out. */
   readonly rows?: number;
   /** The longest text that the reader takes, where it is more than of other lists. */
@@ -64,9 +64,9 @@ declare global {
 }
 
 /** Readings of a run up and down, positions in turns unless the header says flats of a hexagon or degrees. */
-const readRuns = (typed: string): Result<ReadingsTable> => finished(readRunsInSteps(typed));
+const readRuns = (typed: string): Result<ReadingsTable> => runToEnd(readRunsInSteps(typed));
 
-export function* readRunsInSteps(typed: string, stepsPerTurn = 6): InSteps<Result<ReadingsTable>> {
+export function* readRunsInSteps(typed: string, stepsPerTurn = 6): Task<Result<ReadingsTable>> {
   const text = linesOf(typed);
   // Another count of steps only matters to a table that is counted in them.
   if (stepsPerTurn !== 6) return yield* parseReadingsRun(text, { stepsPerTurn });
@@ -251,7 +251,7 @@ export const isText = (name: string): name is TextName => Object.hasOwn(TEXTS, n
 export const LONG_TEXT = 60_000;
 
 /** The reading ahead that a long text needs, or undefined where it can be read at once. */
-export const aheadOf = (name: TextName, text: string): InSteps<unknown> | undefined => {
+export const aheadOf = (name: TextName, text: string): Task<unknown> | undefined => {
   const fact: TextFact = TEXTS[name];
   return text.length > LONG_TEXT ? fact.ahead?.(text) : undefined;
 };

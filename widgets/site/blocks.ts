@@ -13,11 +13,11 @@ import { gather, type Input, type NumberSet, readInput, scopeOf, type Value } fr
 import { runSteps, type Step } from '../assembly/steps.ts';
 import { type Result, relationNamed, type SymbolName, symbolFact } from '../engine/index.ts';
 import type { Widget } from '../figures/kit/widget.ts';
-import { dressOf, show } from '../input/format.ts';
+import { formatOf, show } from '../input/format.ts';
 import type { Reading } from '../input/quantity.ts';
+import type { Diagnostics } from './diagnostics.ts';
 import { type ExerciseBlock, readExercise } from './exercise-block.ts';
 import { type ExpectedStep, isStepLine, readCall, readInputLine, readStepLine, splitComment } from './grammar.ts';
-import type { Ledger } from './mistake.ts';
 
 export interface Example {
   readonly kind: 'example';
@@ -89,7 +89,7 @@ export const readBlock = (
   line: number,
   declared: Declared,
   widgets: ReadonlyMap<string, Widget>,
-  book: Ledger,
+  book: Diagnostics,
 ): Block | undefined => {
   const [, head = '', title = ''] = /^([^:]*)(?::\s*(.*))?$/.exec(info.trim()) ?? [];
   const words = head.trim();
@@ -163,7 +163,13 @@ export const readBlock = (
   return undefined;
 };
 
-const setFor = (shared: string | undefined, own: string, line: number, declared: Declared, book: Ledger): string => {
+const setFor = (
+  shared: string | undefined,
+  own: string,
+  line: number,
+  declared: Declared,
+  book: Diagnostics,
+): string => {
   if (shared !== undefined && !declared.sets.has(shared))
     book.note(
       line,
@@ -184,7 +190,13 @@ interface PlacedStep extends ExpectedStep {
 }
 
 /** Reads number and step lines; numbers join the set. */
-const readLines = (body: string, firstLine: number, set: string, declared: Declared, book: Ledger): PlacedStep[] => {
+const readLines = (
+  body: string,
+  firstLine: number,
+  set: string,
+  declared: Declared,
+  book: Diagnostics,
+): PlacedStep[] => {
   const steps: PlacedStep[] = [];
   const inputs = declared.sets.get(set) ?? [];
   for (const [i, text] of body.split('\n').entries()) {
@@ -224,7 +236,7 @@ export const numbersAtStart = (id: string, declared: Declared) => {
 export const startScope = (id: string, declared: Declared): Record<string, number> =>
   scopeOf(numbersAtStart(id, declared));
 
-const checkSteps = (steps: readonly PlacedStep[], scope: Record<string, number>, book: Ledger): void => {
+const checkSteps = (steps: readonly PlacedStep[], scope: Record<string, number>, book: Diagnostics): void => {
   const outcomes = runSteps(
     steps.map((s) => s.step),
     scope,
@@ -243,7 +255,7 @@ const checkSteps = (steps: readonly PlacedStep[], scope: Record<string, number>,
 };
 
 /** The reader may change any number of an example, so a reason that states one would become false. */
-const checkReasons = (steps: readonly PlacedStep[], book: Ledger): void => {
+const checkReasons = (steps: readonly PlacedStep[], book: Diagnostics): void => {
   for (const { step, line } of steps) {
     const held = step.why?.replace(/\{\{\s*now\b.*?\}\}|\$.*?\$|\]\(.*?\)/g, '') ?? '';
     const [stated] = /\S*\d\S*/.exec(held) ?? [];
@@ -262,8 +274,8 @@ export const expectationFault = (
 ): string | undefined => {
   const { half, digits } = expected.expected;
   if (Math.abs(value - expected.expected.value) <= half * (1 + 1e-6)) return undefined;
-  const dress = dressOf(symbolFact(expected.step.output), Math.max(digits, 4));
-  return `You expect ${expected.text}; the engine’s ${expected.step.relation} gives ${show(value, dress, 'both')}.`;
+  const format = formatOf(symbolFact(expected.step.output), Math.max(digits, 4));
+  return `You expect ${expected.text}; the engine’s ${expected.step.relation} gives ${show(value, format, 'both')}.`;
 };
 
 const readPrediction = (
@@ -272,7 +284,7 @@ const readPrediction = (
   body: string,
   firstLine: number,
   declared: Declared,
-  book: Ledger,
+  book: Diagnostics,
 ): Prediction | undefined => {
   const set = setFor(shared ? id : undefined, id, firstLine - 1, declared, book);
   const question: Passage[] = [];

@@ -3,34 +3,38 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { type Bank, makeBank } from '../exercises/bank.ts';
 import type { Widget } from '../figures/kit/widget.ts';
-import { type Pressed, pageHref, pressChapter } from './chapter.ts';
-import type { Mistake } from './mistake.ts';
+import { pageHref, type RenderedChapter, renderChapter } from './chapter.ts';
+import type { Diagnostic } from './diagnostics.ts';
 import { type Assets, type Place, pageHtml } from './page.ts';
 
 export interface Book {
   readonly places: readonly Place[];
-  readonly pressed: ReadonlyMap<string, Pressed>;
-  readonly mistakes: readonly Mistake[];
+  readonly pressed: ReadonlyMap<string, RenderedChapter>;
+  readonly mistakes: readonly Diagnostic[];
   /** Every exercise of every chapter. */
   readonly bank: Bank;
 }
 
 /** Chapters as last pressed, by file, so that a saved chapter is the only one pressed again. */
-export type PressCache = Map<string, { readonly text: string; readonly page: Pressed }>;
+export type RenderCache = Map<string, { readonly text: string; readonly page: RenderedChapter }>;
 
 /** Presses `index.md` and every `NN-name.md` of a folder, in order of their numbers. */
-export const readBook = (folder: string, widgets: ReadonlyMap<string, Widget>, cache: PressCache = new Map()): Book => {
+export const readBook = (
+  folder: string,
+  widgets: ReadonlyMap<string, Widget>,
+  cache: RenderCache = new Map(),
+): Book => {
   const files = readdirSync(folder)
     .filter((f) => f === 'index.md' || /^\d+-[a-z0-9-]+\.md$/.test(f))
     .sort((a, b) => Number(b === 'index.md') - Number(a === 'index.md') || a.localeCompare(b, 'en', { numeric: true }));
-  const pressed = new Map<string, Pressed>();
+  const pressed = new Map<string, RenderedChapter>();
   const places: Place[] = [];
-  const mistakes: Mistake[] = [];
+  const mistakes: Diagnostic[] = [];
   for (const file of files) {
     const slug = pageHref(file).replace(/\.html$/, '');
     const text = readFileSync(join(folder, file), 'utf8');
     const known = cache.get(file);
-    const page = known?.text === text ? known.page : pressChapter(`chapters/${file}`, text, widgets);
+    const page = known?.text === text ? known.page : renderChapter(`chapters/${file}`, text, widgets);
     cache.set(file, { text, page });
     pressed.set(slug, page);
     mistakes.push(...page.mistakes);
@@ -53,8 +57,8 @@ export const readBook = (folder: string, widgets: ReadonlyMap<string, Widget>, c
 const sameNames = (
   places: readonly Place[],
   files: readonly string[],
-  pressed: ReadonlyMap<string, Pressed>,
-): Mistake[] => {
+  pressed: ReadonlyMap<string, RenderedChapter>,
+): Diagnostic[] => {
   const first = new Map<string, string>();
   return places.flatMap(({ slug }, i) =>
     (pressed.get(slug)?.model.exercises ?? []).flatMap(({ id }) => {
@@ -68,7 +72,7 @@ const sameNames = (
   );
 };
 
-const brokenLinks = (file: string, slug: string, pressed: ReadonlyMap<string, Pressed>): Mistake[] => {
+const brokenLinks = (file: string, slug: string, pressed: ReadonlyMap<string, RenderedChapter>): Diagnostic[] => {
   const page = pressed.get(slug);
   return (page?.links ?? []).flatMap(({ href, line }) => {
     if (/^https?:\/\//.test(href)) return [];

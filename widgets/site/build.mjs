@@ -11,7 +11,7 @@ import { pathToFileURL } from 'node:url';
 import { build, runnerImport } from 'vite';
 import { writeOffline } from './offline.mjs';
 import { writeOneFile } from './one-file.mjs';
-import { withoutPackages, withoutWords } from './slim.mjs';
+import { withoutPackages, withoutWords } from './strip.mjs';
 
 const root = resolve(import.meta.dirname, '../..');
 const PLOT = '@observablehq/plot';
@@ -89,7 +89,7 @@ export const buildNotebook = async (outDir = resolve(root, 'dist'), logLevel = '
     [withoutPackages(NOT_PLOTTED)],
   );
   const figures = {};
-  for (const { name } of [...module.LATE, ...module.PARTS]) {
+  for (const { name } of [...module.LAZY, ...module.PARTS]) {
     const source = `import * as figure from './${name}/${name}.ts'; (globalThis.notebookFigures ??= {})['${name}'] = figure;`;
     const slim = WITH_WORDS.includes(name) ? [] : [withoutWords()];
     const built = await script(name, source, outDir, [PLOT], slim);

@@ -2,10 +2,10 @@
 import { parseHTML } from 'linkedom';
 import { lendDocument } from '../figures/kit/plots/document.ts';
 import type { Widget } from '../figures/kit/widget.ts';
-import { LATE, PARTS } from '../figures/lazy.ts';
+import { LAZY, PARTS } from '../figures/lazy.ts';
 
 lendDocument(parseHTML('<!doctype html><html><body></body></html>').document);
 
-export const WIDGETS: ReadonlyMap<string, Widget> = new Map(LATE.map((w) => [w.name, w]));
+export const WIDGETS: ReadonlyMap<string, Widget> = new Map(LAZY.map((w) => [w.name, w]));
 
-export { LATE, PARTS };
+export { LAZY, PARTS };

@@ -14,9 +14,9 @@ import type { Exercise } from '../exercises/exercise.ts';
 import type { Widget } from '../figures/kit/widget.ts';
 import { asSet, type Block, type Declared, isBlock, readBlock, type Slip } from './blocks.ts';
 import { derivation } from './derivation.ts';
+import { createDiagnostics, type Diagnostic, type Diagnostics } from './diagnostics.ts';
 import { typesetEquation } from './expression.ts';
 import { type LiveValue, renderInline } from './inline.ts';
-import { type Ledger, ledger, type Mistake } from './mistake.ts';
 import { type Inline, renderExample, renderFigure, renderPrediction } from './render.ts';
 import { PAPERS_PLACE, REVIEW_PLACE, renderExercise } from './render-exercise.ts';
 
@@ -36,7 +36,7 @@ export interface PageModel {
   readonly bank?: Bank;
 }
 
-export interface Pressed {
+export interface RenderedChapter {
   readonly title: string;
   /** The goal box as plain text, for contents and metadata. */
   readonly goal: string;
@@ -44,7 +44,7 @@ export interface Pressed {
   readonly model: PageModel;
   readonly anchors: readonly string[];
   readonly links: readonly { readonly href: string; readonly line: number }[];
-  readonly mistakes: readonly Mistake[];
+  readonly mistakes: readonly Diagnostic[];
   /** Whether the page sets papers or mixes exercises of the whole book. */
   readonly needsBank: boolean;
 }
@@ -67,13 +67,13 @@ interface Work {
   readonly declared: Declared;
   readonly live: LiveValue[];
   readonly predictions: PageModel['predictions'][number][];
-  readonly book: Ledger;
+  readonly book: Diagnostics;
   /** Lines before the text being parsed, where it is the caption or question of a block. */
   base: number;
 }
 
-export const pressChapter = (file: string, text: string, widgets: ReadonlyMap<string, Widget>): Pressed => {
-  const book = ledger(file);
+export const renderChapter = (file: string, text: string, widgets: ReadonlyMap<string, Widget>): RenderedChapter => {
+  const book = createDiagnostics(file);
   const work: Work = {
     blocks: new Map(),
     declared: { sets: new Map(), examples: new Map() },
@@ -234,7 +234,7 @@ const readBlocks = (tokens: readonly Token[], work: Work, widgets: ReadonlyMap<s
 };
 
 /** A block or box that is never closed swallows the rest of the chapter, so it is said where it opens. */
-const checkClosed = (tokens: readonly Token[], lines: readonly string[], book: Ledger): void => {
+const checkClosed = (tokens: readonly Token[], lines: readonly string[], book: Diagnostics): void => {
   for (const token of tokens) {
     const [from, to] = token.map ?? [0, 0];
     const closed = (line: number, mark: string): boolean => (lines[line] ?? '').replace(/[>\s]/g, '').startsWith(mark);
@@ -246,7 +246,7 @@ const checkClosed = (tokens: readonly Token[], lines: readonly string[], book: L
 };
 
 /** Finds figures typed by hand, and marks that were meant for the press and would be printed as they stand. */
-const checkProse = (tokens: readonly Token[], book: Ledger, base = 0): void => {
+const checkProse = (tokens: readonly Token[], book: Diagnostics, base = 0): void => {
   for (const token of tokens)
     for (const { child, line } of placed(token)) {
       const note = (says: string) => book.note(line + base, says);

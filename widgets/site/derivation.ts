@@ -13,9 +13,9 @@
 import type { EvalFunction, MathNode } from 'mathjs';
 import { type AnyRelation, isSymbol, relationNamed, type SymbolName, symbolFact } from '../engine/index.ts';
 import { escapeText } from '../input/escape.ts';
+import type { Diagnostics } from './diagnostics.ts';
 import { namesIn, parseExpression, splitEquals, toTex, typeset } from './expression.ts';
 import { splitComment } from './grammar.ts';
-import type { Ledger } from './mistake.ts';
 import { agree, inBase, pointAt, type Quantity, withUnits } from './points.ts';
 
 interface Line {
@@ -37,7 +37,7 @@ export const derivation = (
   body: string,
   firstLine: number,
   title: string,
-  book: Ledger,
+  book: Diagnostics,
   inline: (text: string, line: number) => string,
 ): string => {
   const lines = body.split('\n').flatMap((text, i) => readLine(text, firstLine + i, book) ?? []);
@@ -45,7 +45,7 @@ export const derivation = (
   return `<section class="derivation"><h3>${escapeText(title || 'Derivation')}</h3><ol>${lines.map((l) => render(l, inline)).join('')}</ol></section>`;
 };
 
-const readLine = (text: string, line: number, book: Ledger): Line[] | undefined => {
+const readLine = (text: string, line: number, book: Diagnostics): Line[] | undefined => {
   if (text.trim() === '') return undefined;
   const { body, comment = '' } = splitComment(text);
   const given = /^let\s+/.test(body);
@@ -89,7 +89,7 @@ const readLine = (text: string, line: number, book: Ledger): Line[] | undefined 
   ];
 };
 
-const check = (lines: readonly Line[], firstLine: number, book: Ledger): void => {
+const check = (lines: readonly Line[], firstLine: number, book: Diagnostics): void => {
   const last = lines.at(-1);
   if (!last) {
     book.note(firstLine, 'This derivation has no lines.');

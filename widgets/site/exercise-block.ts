@@ -16,8 +16,8 @@ import type { Step } from '../assembly/steps.ts';
 import { relationNamed, symbolFact, UNITS, type Unit } from '../engine/index.ts';
 import { draws, type Exercise, type Item, itemAt, type Pool, picksAt, type SlipRule } from '../exercises/exercise.ts';
 import { unitNamed } from '../input/quantity.ts';
+import type { Diagnostics } from './diagnostics.ts';
 import { readCall, readInputLine, splitComment } from './grammar.ts';
-import type { Ledger } from './mistake.ts';
 
 export interface ExerciseBlock {
   readonly kind: 'exercise';
@@ -35,7 +35,7 @@ export const readExercise = (
   title: string,
   body: string,
   firstLine: number,
-  book: Ledger,
+  book: Diagnostics,
 ): ExerciseBlock | undefined => {
   const opening = firstLine - 1;
   const before = book.mistakes.length;
@@ -142,7 +142,7 @@ const readSlipRule = (text: string): SlipRule | string => {
 };
 
 /** Every place has its pool, and every pool of more than one option its place: a number the reader is not told can't be used. */
-const checkPlaces = ({ id, question, hint, slips, pools }: Exercise, line: number, book: Ledger): void => {
+const checkPlaces = ({ id, question, hint, slips, pools }: Exercise, line: number, book: Diagnostics): void => {
   const names = pools.map((p) => p.input.name as string);
   for (const text of [question, hint, ...slips.map((s) => s.says)])
     for (const [place, name = ''] of text.matchAll(/\{(\w+)\}/g))
@@ -153,7 +153,7 @@ const checkPlaces = ({ id, question, hint, slips, pools }: Exercise, line: numbe
       book.note(line, `The question of “${id}” does not tell ${input.name}; put {${input.name}} where it stands.`);
 };
 
-const checkItems = (exercise: Exercise, line: number, book: Ledger): void => {
+const checkItems = (exercise: Exercise, line: number, book: Diagnostics): void => {
   const all = draws(exercise);
   const tried = Math.min(all, MOST_TRIED);
   const items: Item[] = [];

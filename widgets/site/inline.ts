@@ -11,11 +11,11 @@
 import { runSteps, type Step } from '../assembly/steps.ts';
 import { type SymbolName, symbolFact, UNITS } from '../engine/index.ts';
 import { escapeText } from '../input/escape.ts';
-import { type Dress, dressOf, show, shownIn } from '../input/format.ts';
+import { formatOf, type NumberFormat, show, shownIn } from '../input/format.ts';
 import { readQuantity, unitNamed } from '../input/quantity.ts';
 import { type Declared, expectationFault, startScope } from './blocks.ts';
+import type { Diagnostics } from './diagnostics.ts';
 import { readCall, readStepLine } from './grammar.ts';
-import type { Ledger } from './mistake.ts';
 
 /** A sentence's value that follows the reader's numbers. */
 export interface LiveValue {
@@ -28,7 +28,7 @@ export const renderInline = (
   line: number,
   declared: Declared,
   live: LiveValue[],
-  book: Ledger,
+  book: Diagnostics,
 ): string => {
   if (content.startsWith('!')) return escapeText(content.slice(1).trim());
   const text = content.trim();
@@ -47,9 +47,9 @@ export const renderInline = (
   }
   const fault = expectationFault(last, outcome.value);
   if (fault !== undefined) book.note(line, fault);
-  const dress = dressOf(symbolFact(last.step.as), last.expected.digits);
+  const format = formatOf(symbolFact(last.step.as), last.expected.digits);
   if (now) live.push({ set, steps });
-  return quantity(outcome.value, dress, last.step.as, now ? live.length - 1 : undefined);
+  return quantity(outcome.value, format, last.step.as, now ? live.length - 1 : undefined);
 };
 
 type Source = { set: string; steps: Step[]; last: Extract<ReturnType<typeof readStepLine>, { ok: true }>['value'] };
@@ -87,7 +87,7 @@ const locate = (text: string, declared: Declared): Source | string => {
 };
 
 /** A given quantity: its unit says whether it is a size or a motion. */
-const given = (text: string, line: number, book: Ledger): string => {
+const given = (text: string, line: number, book: Diagnostics): string => {
   const unit = unitNamed(/[^\d.,/+\-−\s].*$/.exec(text)?.[0] ?? '');
   const read = unit === undefined ? undefined : readQuantity(text, UNITS[unit].base, unit);
   if (!read?.ok) {
@@ -99,10 +99,16 @@ const given = (text: string, line: number, book: Ledger): string => {
   }
   const base = UNITS[read.value.unit].base;
   const small = read.value.unit !== 'mm' && read.value.unit !== 'in';
-  const shown: Dress['shown'] = base === 'mm' && small ? 'motion' : read.value.unit === '%' ? 'percent' : shownIn(base);
+  const shown: NumberFormat['shown'] =
+    base === 'mm' && small ? 'motion' : read.value.unit === '%' ? 'percent' : shownIn(base);
   return quantity(read.value.value, { shown, digits: read.value.digits }, undefined, undefined);
 };
 
-const quantity = (value: number, dress: Dress, symbol: SymbolName | undefined, now: number | undefined): string =>
-  `<span class="q${now === undefined ? '' : ' now'}" data-value="${value}" data-shown="${dress.shown}" data-digits="${dress.digits ?? ''}"` +
-  `${symbol ? ` data-sym="${symbol}"` : ''}${now === undefined ? '' : ` data-now="${now}"`}>${show(value, dress, 'metric')}</span>`;
+const quantity = (
+  value: number,
+  format: NumberFormat,
+  symbol: SymbolName | undefined,
+  now: number | undefined,
+): string =>
+  `<span class="q${now === undefined ? '' : ' now'}" data-value="${value}" data-shown="${format.shown}" data-digits="${format.digits ?? ''}"` +
+  `${symbol ? ` data-sym="${symbol}"` : ''}${now === undefined ? '' : ` data-now="${now}"`}>${show(value, format, 'metric')}</span>`;

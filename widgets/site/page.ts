@@ -1,7 +1,7 @@
 /** The page round a chapter: head, masthead, contents, neighbours, foot. Works from a folder, a sub-path or a file. */
 
 import { escapeText } from '../input/escape.ts';
-import type { Pressed } from './chapter.ts';
+import type { RenderedChapter } from './chapter.ts';
 import { jsonForHtml } from './html.ts';
 import { pagePolicy } from './policy.mjs';
 
@@ -25,7 +25,7 @@ export interface Assets {
 
 const NOTEBOOK = 'Differential screws, worked';
 
-export const pageHtml = (pressed: Pressed, place: Place, all: readonly Place[], assets: Assets): string => {
+export const pageHtml = (pressed: RenderedChapter, place: Place, all: readonly Place[], assets: Assets): string => {
   const at = all.findIndex((p) => p.slug === place.slug);
   const chapters = all.filter((p) => p.number !== undefined);
   const [before, after] = [all[at - 1], all[at + 1]];
@@ -73,7 +73,7 @@ ${place.number === undefined ? contents(all) : ''}
 };
 
 /** What the page is, in the terms of schema.org, for catalogues of teaching material. */
-const learningResource = (pressed: Pressed, place: Place) => ({
+const learningResource = (pressed: RenderedChapter, place: Place) => ({
   '@context': 'https://schema.org',
   '@type': 'LearningResource',
   name: place.number === undefined ? NOTEBOOK : pressed.title,

@@ -9,10 +9,10 @@ import { resolve } from 'node:path';
 import type { Plugin } from 'vite';
 import type { Widget } from '../figures/kit/widget.ts';
 import { escapeText } from '../input/escape.ts';
-import { type Book, bookPage, type PressCache, readBook } from './book.ts';
-import { mistakeText } from './mistake.ts';
+import { type Book, bookPage, type RenderCache, readBook } from './book.ts';
+import { diagnosticText } from './diagnostics.ts';
 
-export interface PressOptions {
+export interface SiteOptions {
   readonly chapters: string;
   readonly widgets: ReadonlyMap<string, Widget>;
 }
@@ -22,8 +22,8 @@ const ICON = 'notebook.svg';
 /** Tells open pages of the dev server that a chapter was saved; the page knows it by the same name. */
 const CHAPTER_SAVED = 'notebook:saved';
 
-export const press = ({ chapters, widgets }: PressOptions): Plugin => {
-  const cache: PressCache = new Map();
+export const press = ({ chapters, widgets }: SiteOptions): Plugin => {
+  const cache: RenderCache = new Map();
   const read = () => readBook(chapters, widgets, cache);
   return {
     name: 'press',
@@ -37,7 +37,7 @@ export const press = ({ chapters, widgets }: PressOptions): Plugin => {
         const slug = path === '/' ? 'index' : /^\/([a-z0-9-]+)\.html$/.exec(path)?.[1];
         if (slug === undefined) return next();
         const book = read();
-        if (book.mistakes.length > 0) server.config.logger.warn(`\n${book.mistakes.map(mistakeText).join('\n')}`);
+        if (book.mistakes.length > 0) server.config.logger.warn(`\n${book.mistakes.map(diagnosticText).join('\n')}`);
         const page = bookPage(book, slug, {
           // The server’s own client is named here: having it put in would read the whole page for the sake of one line.
           scripts: ['/@vite/client', '/widgets/page/main.ts'],
@@ -55,7 +55,7 @@ export const press = ({ chapters, widgets }: PressOptions): Plugin => {
       const { mistakes } = read();
       if (mistakes.length > 0)
         this.error(
-          `The chapters have ${mistakes.length} ${mistakes.length === 1 ? 'mistake' : 'mistakes'}:\n${mistakes.map(mistakeText).join('\n')}`,
+          `The chapters have ${mistakes.length} ${mistakes.length === 1 ? 'mistake' : 'mistakes'}:\n${mistakes.map(diagnosticText).join('\n')}`,
         );
       for (const file of readdirSync(chapters)) this.addWatchFile(resolve(chapters, file));
     },

@@ -6,7 +6,7 @@ import { relationNamed, type SymbolName, symbolFact } from '../engine/index.ts';
 import { figureParts } from '../figures/kit/figure-parts.ts';
 import { CHOICES } from '../input/choices.ts';
 import { escapeText } from '../input/escape.ts';
-import { dressOf, show, showInFormula } from '../input/format.ts';
+import { formatOf, show, showInFormula } from '../input/format.ts';
 import {
   asSet,
   type Declared,
@@ -58,7 +58,7 @@ const renderInputs = (set: string, inputs: readonly Input[]): string => {
       typeof value === 'object'
         ? value.designation
         : typeof value === 'number'
-          ? show(value, dressOf(symbolFact(input.name as SymbolName)), 'metric')
+          ? show(value, formatOf(symbolFact(input.name as SymbolName)), 'metric')
           : String(value ?? '');
     return `<div><dt>${escapeText(input.kind === 'choice' ? CHOICES[input.name].says : input.label)}</dt><dd>${escapeText(text)}</dd></div>`;
   });
@@ -78,17 +78,17 @@ export const renderStep = (
     const bound = step.bind[symbol as SymbolName];
     return typeof bound === 'string' ? bound : symbol;
   };
-  const dress = dressOf(symbolFact(step.as), step.digits);
+  const format = formatOf(symbolFact(step.as), step.digits);
   const inputs = outcome.ok ? outcome.inputs : {};
   const fill = (symbol: string): string =>
-    showInFormula(inputs[symbol] ?? 0, dressOf(symbolFact(symbol as SymbolName)), 'metric');
+    showInFormula(inputs[symbol] ?? 0, formatOf(symbolFact(symbol as SymbolName)), 'metric');
   const algebra =
     expression === undefined
       ? ''
       : `<div class="formula">${typeset(`${symbolTex(step.as)}=${toTex(parseExpression(expression), (s) => symbolTex(name(s)))}`)}</div>` +
         `<div class="in-numbers">${typeset(`{}=${toTex(parseExpression(expression), slotTex, '\\times ')}`, fill)}</div>`;
   const result = outcome.ok
-    ? `<span class="equals">=</span> <span class="value">${show(outcome.value, dress, 'metric')}</span>`
+    ? `<span class="equals">=</span> <span class="value">${show(outcome.value, format, 'metric')}</span>`
     : escapeText(outcome.reason);
   return (
     `<li data-step="${index}"><p class="why">${reasonHtml(step, relation.says, inline)}</p>${algebra}` +
@@ -115,8 +115,8 @@ export const renderFigure = (figure: Figure, declared: Declared, caption: string
 };
 
 export const renderPrediction = (prediction: Prediction, index: number, question: string, reveal: string): string => {
-  const dress = dressOf(symbolFact(prediction.output), prediction.digits);
-  const answer = `<span class="q" data-value="${prediction.answer}" data-shown="${dress.shown}" data-digits="${dress.digits ?? ''}">${show(prediction.answer, dress, 'metric')}</span>`;
+  const format = formatOf(symbolFact(prediction.output), prediction.digits);
+  const answer = `<span class="q" data-value="${prediction.answer}" data-shown="${format.shown}" data-digits="${format.digits ?? ''}">${show(prediction.answer, format, 'metric')}</span>`;
   return (
     `<section class="predict" data-predict="${index}" aria-label="Prediction ${index + 1}"><p class="box-name">Predict first</p><p class="question">${question}</p>` +
     `<div class="attempt"></div><details class="reveal"><summary>Show the answer</summary><p>${answer}. ${reveal}</p></details></section>`

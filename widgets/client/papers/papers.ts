@@ -3,7 +3,7 @@
  * files. All of it is worked out in the browser. The roster is neither stored nor put into the link.
  */
 
-import { inSlices } from '../../assembly/in-slices.ts';
+import { runInSlices } from '../../assembly/run-in-slices.ts';
 import { bad, good, quoted, type Result } from '../../engine/index.ts';
 import type { Bank } from '../../exercises/bank.ts';
 import { zipped } from '../../exercises/package.ts';
@@ -31,7 +31,7 @@ const TELL_EVERY = 500;
 
 const SIZES = ['as the printer has it', 'A4', 'Letter'] as const;
 
-export const wakePapers = (place: HTMLElement, bank: Bank, until: AbortSignal): void => {
+export const mountPapers = (place: HTMLElement, bank: Bank, until: AbortSignal): void => {
   place.querySelector('[data-without-script]')?.remove();
   const count = (slug: string, title: string) => {
     const field = make('input', {
@@ -169,7 +169,7 @@ export const wakePapers = (place: HTMLElement, bank: Bank, until: AbortSignal): 
       );
     };
     let told = performance.now();
-    stop = inSlices(oneByOne(), done, (count) => {
+    stop = runInSlices(oneByOne(), done, (count) => {
       if (performance.now() - told < TELL_EVERY) return;
       told = performance.now();
       say(`${count} of ${students.length} papers so far; they can be printed when all are set.`);

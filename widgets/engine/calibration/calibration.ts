@@ -19,11 +19,11 @@
  * the interval too narrow: read up and down alternately.
  */
 
-import { finished, type InSteps } from '../kernel/in-steps.ts';
 import { type Millimetres, mm, type Turns, turns, UNITS, type Unit } from '../kernel/quantity.ts';
 import { relation } from '../kernel/relation.ts';
 import { bad, good, type Result } from '../kernel/result.ts';
 import { asRead, say } from '../kernel/say.ts';
+import { runToEnd, type Task } from '../kernel/task.ts';
 import { leastSquares } from '../numerics/least-squares.ts';
 import { type Interval, intervalAbout, type LineFit, lineFit, slopeInterval, studentT } from '../numerics/line-fit.ts';
 import type { Direction, PositionUnit, ReadingRow } from './readings.ts';
@@ -118,7 +118,7 @@ export interface CalibrationPlan {
 }
 
 /** A part of the answer that the readings could tell, or the sentence why not. */
-export type Told<T> = ({ readonly told: true } & T) | { readonly told: false; readonly why: string };
+export type Determined<T> = ({ readonly determined: true } & T) | { readonly determined: false; readonly why: string };
 
 export interface OncePerTurn {
   /** Greatest departure from the line, mm. */
@@ -185,9 +185,9 @@ export interface Calibration {
   /** Reading by the model, and reading less it, row by row. */
   readonly fitted: readonly Millimetres[];
   readonly residuals: readonly Millimetres[];
-  readonly periodic: Told<OncePerTurn>;
-  readonly hysteresis: Told<Hysteresis>;
-  readonly repeatability: Told<Repeatability>;
+  readonly periodic: Determined<OncePerTurn>;
+  readonly hysteresis: Determined<Hysteresis>;
+  readonly repeatability: Determined<Repeatability>;
   readonly corrections: readonly CorrectionRow[];
   /** Lead found less nominal, mm per turn. */
   readonly difference: Millimetres;
@@ -202,10 +202,10 @@ export interface Calibration {
 
 /** Everything the readings tell about the net lead; refuses too few, too odd, or constant readings. */
 export const calibrate = (rows: readonly GaugeReading[], plan: CalibrationPlan): Result<Calibration> =>
-  finished(calibrateRun(rows, plan));
+  runToEnd(calibrateRun(rows, plan));
 
 /** The same in steps, each once through the readings or a few times. */
-export function* calibrateRun(rows: readonly GaugeReading[], plan: CalibrationPlan): InSteps<Result<Calibration>> {
+export function* calibrateRun(rows: readonly GaugeReading[], plan: CalibrationPlan): Task<Result<Calibration>> {
   const { nominal, level = 0.95 } = plan;
   if (!(Math.abs(nominal) > 0 && Math.abs(nominal) <= 120))
     return bad(
@@ -240,9 +240,9 @@ export function* calibrateRun(rows: readonly GaugeReading[], plan: CalibrationPl
   const leadInterval = intervalAbout(b, leadError, fit.freedom, level);
   if (!leadInterval.ok) return leadInterval;
 
-  const hysteresis: Told<Hysteresis> =
+  const hysteresis: Determined<Hysteresis> =
     gapAt === undefined
-      ? { told: false, why: whyNoGap }
+      ? { determined: false, why: whyNoGap }
       : hysteresisOf(rows, fit.coefficients[gapAt] ?? 0, errorOf(gapAt), b, fit.freedom, level);
   yield;
   const places = groups(rows);
@@ -266,7 +266,7 @@ export function* calibrateRun(rows: readonly GaugeReading[], plan: CalibrationPl
     residuals: fit.residuals.map(mm),
     periodic:
       waveAt === undefined
-        ? { told: false, why: whyNoWave }
+        ? { determined: false, why: whyNoWave }
         : waveOf(fit.coefficients, fit.inverse, waveAt, scatter, fit.freedom, level, spanOf(z)),
     hysteresis,
     repeatability,
@@ -322,7 +322,7 @@ export const fittedCurve = (c: Calibration, direction: Direction): ((n: number) 
   const { periodic, lead } = c;
   if (row === undefined) return undefined;
   const wave = (n: number) =>
-    periodic.told ? periodic.amplitude * Math.cos(2 * Math.PI * (n - Math.floor(n) - periodic.crest)) : 0;
+    periodic.determined ? periodic.amplitude * Math.cos(2 * Math.PI * (n - Math.floor(n) - periodic.crest)) : 0;
   const level = (c.fitted[at] ?? 0) - lead * row.turns - wave(row.turns);
   return (n) => level + lead * n + wave(n);
 };
@@ -483,7 +483,7 @@ interface Model {
 }
 
 /** The model with as many parts as can be told: both, else without the wave, else without the gap. */
-function* fitModel(rows: readonly GaugeReading[]): InSteps<Result<Model>> {
+function* fitModel(rows: readonly GaugeReading[]): Task<Result<Model>> {
   const n = rows.map((row) => row.turns);
   const z = rows.map((row) => row.reading);
   const { low, high } = extent(n);
@@ -562,7 +562,7 @@ const waveOf = (
   freedom: number,
   level: number,
   span: number,
-): Told<OncePerTurn> => {
+): Determined<OncePerTurn> => {
   const [c, s] = [coefficients[at] ?? 0, coefficients[at + 1] ?? 0];
   const [cc, cs, ss] = [inverse[at]?.[at] ?? 0, inverse[at]?.[at + 1] ?? 0, inverse[at + 1]?.[at + 1] ?? 0];
   const amplitude = Math.hypot(c, s);
@@ -572,7 +572,7 @@ const waveOf = (
   const explained = (c * c * ss - 2 * c * s * cs + s * s * cc) / (cc * ss - cs * cs) / 2;
   const limit = (freedom / 2) * ((1 - level) ** (-2 / freedom) - 1);
   return {
-    told: true,
+    determined: true,
     amplitude: mm(amplitude),
     crest: turns(angle < 0 ? angle + 1 : angle),
     error: mm(scatter * Math.sqrt(u * u * cc + 2 * u * v * cs + v * v * ss)),
@@ -588,7 +588,7 @@ const hysteresisOf = (
   lead: number,
   freedom: number,
   level: number,
-): Told<Hysteresis> => {
+): Determined<Hysteresis> => {
   const of = (direction: Direction) => {
     const own = rows.filter((row) => row.direction === direction);
     return lineFit(
@@ -597,13 +597,13 @@ const hysteresisOf = (
     );
   };
   const [up, down] = [of('up'), of('down')];
-  if (!up.ok) return { told: false, why: `Hysteresis can’t be told on the way up. ${up.reason}` };
-  if (!down.ok) return { told: false, why: `Hysteresis can’t be told on the way down. ${down.reason}` };
+  if (!up.ok) return { determined: false, why: `Hysteresis can’t be told on the way up. ${up.reason}` };
+  if (!down.ok) return { determined: false, why: `Hysteresis can’t be told on the way down. ${down.reason}` };
   const interval = intervalAbout(gap, error, freedom, level);
   const both = up.value.freedom + down.value.freedom;
   const t = studentT(level, both);
-  if (!interval.ok) return { told: false, why: interval.reason };
-  if (!t.ok) return { told: false, why: t.reason };
+  if (!interval.ok) return { determined: false, why: interval.reason };
+  if (!t.ok) return { determined: false, why: t.reason };
   const { low, high } = extent(rows.map((row) => row.turns));
   const middle = (low + high) / 2;
   const at = (fit: LineFit) => fit.intercept + fit.slope * middle;
@@ -613,7 +613,7 @@ const hysteresisOf = (
   const spread = Math.sqrt(pooled / up.value.spread + pooled / down.value.spread);
   const lostMotion = gap * Math.sign(lead);
   return {
-    told: true,
+    determined: true,
     gap: mm(gap),
     interval: interval.value,
     lostMotion: mm(lostMotion),
@@ -642,7 +642,7 @@ const groups = (rows: readonly GaugeReading[]): readonly (readonly GaugeReading[
 const meanReading = (group: readonly GaugeReading[]): number =>
   group.reduce((sum, row) => sum + row.reading, 0) / group.length;
 
-const repeatabilityOf = (places: readonly (readonly GaugeReading[])[]): Told<Repeatability> => {
+const repeatabilityOf = (places: readonly (readonly GaugeReading[])[]): Determined<Repeatability> => {
   let [squares, freedom, widest] = [0, 0, 0];
   for (const group of places) {
     if (group.length < 2) continue;
@@ -652,9 +652,9 @@ const repeatabilityOf = (places: readonly (readonly GaugeReading[])[]): Told<Rep
     widest = Math.max(widest, spanOf(group.map((row) => row.reading)));
   }
   return freedom >= 1
-    ? { told: true, deviation: mm(Math.sqrt(squares / freedom)), widest: mm(widest), freedom }
+    ? { determined: true, deviation: mm(Math.sqrt(squares / freedom)), widest: mm(widest), freedom }
     : {
-        told: false,
+        determined: false,
         why: 'Repeatability can’t be told: no place was read twice from the same direction; run up and down again.',
       };
 };

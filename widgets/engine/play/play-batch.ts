@@ -12,10 +12,11 @@
  * of R. Hyndman, Y. Fan, The American Statistician 50 (1996); found by selection, not by sorting.
  * Lengths mm. Values are kept in single precision: 0.02 nm on a play of 0.3 mm.
  */
-import { finished } from '../kernel/in-steps.ts';
+
 import { type Millimetres, mm } from '../kernel/quantity.ts';
 import { bad, good, type Result } from '../kernel/result.ts';
 import { asRead } from '../kernel/say.ts';
+import { runToEnd } from '../kernel/task.ts';
 import { fillNormal, fillUniform, type RandomState, randomState } from '../numerics/random.ts';
 
 /** Limits of pitch diameter of one thread: external d2, internal D2. */
@@ -97,7 +98,7 @@ export const playBatchRun = (settings: PlayBatchSettings): Result<Generator<numb
 /** The whole batch at one go. */
 export const playBatch = (settings: PlayBatchSettings): Result<PlayBatch> => {
   const started = playBatchRun(settings);
-  return started.ok ? good(finished(started.value)) : started;
+  return started.ok ? good(runToEnd(started.value)) : started;
 };
 
 const refusal = ({ threads, count, law, shares, bars }: PlayBatchSettings): string | undefined => {
@@ -219,7 +220,7 @@ const countInto = (counts: Uint32Array, values: Float32Array, from: number, to: 
 export const quantiles = (
   values: Float32Array | Float64Array,
   shares: readonly number[],
-): { readonly share: number; readonly value: number }[] => finished(quantileSteps(values, shares));
+): { readonly share: number; readonly value: number }[] => runToEnd(quantileSteps(values, shares));
 
 /** The same with a pause now and again, at which it yields 1. */
 function* quantileSteps(

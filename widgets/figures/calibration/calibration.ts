@@ -25,8 +25,8 @@ import { dialReading, dialScale, dialSvg, updateDial } from '../kit/dial.ts';
 import { legendKey } from '../kit/plots/frame.ts';
 import { type LiveFigure, readoutHtml } from '../kit/readout.ts';
 import { saveFile } from '../kit/save.ts';
-import { type Slider, sliderHtml, updateSlider, wakeSliders } from '../kit/slider.ts';
-import type { Bench, Table, Widget } from '../kit/widget.ts';
+import { mountSliders, type Slider, sliderHtml, updateSlider } from '../kit/slider.ts';
+import type { FigureContext, Table, Widget } from '../kit/widget.ts';
 import { cloudOf, plotsHtml } from './plots.ts';
 import { readTextFile } from './read-file.ts';
 
@@ -58,7 +58,7 @@ const draw = (numbers: Numbers, view: UnitView): Result<string> => {
         : '') +
       `<div class="cal-words"><p class="cal-verdict ${c.agreement.agrees ? 'agrees' : 'differs'}"><b>${c.agreement.agrees ? 'Agrees' : 'Does not agree'}.</b> ${escapeText(verdictText(c, view))}</p>${askHtml(c)}` +
       `<ul>${findingsOf(c, view)
-        .map((f) => `<li class="${f.told ? 'told' : 'untold'}">${escapeText(f.says)}</li>`)
+        .map((f) => `<li class="${f.determined ? 'told' : 'untold'}">${escapeText(f.says)}</li>`)
         .join('')}</ul></div>` +
       `<div class="cal-dial"><div data-dial>${dialHtml(c, numbers, view)}</div>` +
       `<p class="acts"><button type="button" data-act="corrections" data-key="act-corrections">Save the correction table as CSV</button><button type="button" class="plain" data-act="residuals" data-key="act-residuals">Save readings with residuals</button></p></div>`,
@@ -181,8 +181,8 @@ const update = (stage: HTMLElement, numbers: Numbers, view: UnitView): void => {
 
 const CSV = 'text/csv;charset=utf-8';
 
-const act = (button: HTMLElement, bench: Bench): void => {
-  const c = calibrated(bench.numbers());
+const act = (button: HTMLElement, context: FigureContext): void => {
+  const c = calibrated(context.numbers());
   if (!c) return;
   if (button.dataset.act === 'corrections') {
     const { header, rows } = correctionTable(c.calibration);
@@ -199,23 +199,23 @@ const act = (button: HTMLElement, bench: Bench): void => {
       readingUnit: button.dataset.reading as Unit,
       positionUnit: button.dataset.position as PositionUnit,
     }).split('\n');
-    bench.type('runs', [header, ...lines].join('\n'));
+    context.type('runs', [header, ...lines].join('\n'));
   }
 };
 
-const wake = (stage: HTMLElement, bench: Bench): void => {
-  whenCalibrated(stage, bench.redraw);
-  wakeSliders(stage, {
+const mount = (stage: HTMLElement, context: FigureContext): void => {
+  whenCalibrated(stage, context.redraw);
+  mountSliders(stage, {
     sliders: () => {
-      const c = calibrated(bench.numbers());
+      const c = calibrated(context.numbers());
       return c ? [sliderOf(c)] : [];
     },
-    read: () => bench.numbers().values.n ?? 0,
-    write: (_name, value) => bench.set('n', value),
+    read: () => context.numbers().values.n ?? 0,
+    write: (_name, value) => context.set('n', value),
   });
   stage.addEventListener('click', (event) => {
     const button = event.target instanceof Element ? event.target.closest<HTMLElement>('[data-act]') : null;
-    if (button) act(button, bench);
+    if (button) act(button, context);
   });
   stage.addEventListener('change', async (event) => {
     const input = event.target instanceof HTMLInputElement && event.target.type === 'file' ? event.target : undefined;
@@ -226,7 +226,7 @@ const wake = (stage: HTMLElement, bench: Bench): void => {
     input.value = '';
     const note = stage.querySelector('[data-file-note]');
     if (note) note.textContent = text.ok ? '' : text.reason;
-    if (text.ok) bench.type('runs', text.value);
+    if (text.ok) context.type('runs', text.value);
   });
 };
 
@@ -241,6 +241,6 @@ export const calibrationFigure: Widget = {
   says,
   table: tableOf,
   outline: outlineOf,
-  wake,
+  mount,
   update,
 };

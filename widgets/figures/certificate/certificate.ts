@@ -169,5 +169,5 @@ export const certificateFigure: Widget = {
     const { serial, agreement } = found.result.value;
     return JSON.stringify([serial, agreement, view, piece, dated, warmth, gauge, method, numbers.choices.allowance]);
   },
-  wake: (stage, bench) => whenCalibrated(stage, bench.redraw),
+  mount: (stage, context) => whenCalibrated(stage, context.redraw),
 };

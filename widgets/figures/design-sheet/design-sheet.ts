@@ -20,8 +20,8 @@ const MOTION = { shown: 'motion', digits: 3 } as const;
 
 const lineText = (line: Line, view: UnitView): string => {
   if (line.value === undefined) return line.words ?? '';
-  const from = show(line.value.amount, line.value.dress, view);
-  return line.to === undefined ? from : `${from} to ${show(line.to.amount, line.to.dress, view)}`;
+  const from = show(line.value.amount, line.value.format, view);
+  return line.to === undefined ? from : `${from} to ${show(line.to.amount, line.to.format, view)}`;
 };
 
 const arrangementOf = (numbers: Numbers): Arrangement => (numbers.choices.arrangement ?? 'in line') as Arrangement;

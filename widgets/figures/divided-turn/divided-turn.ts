@@ -7,7 +7,7 @@ import type { Numbers } from '../../assembly/numbers.ts';
 import { pairOf } from '../../assembly/pair-of.ts';
 import { bad, good, netMotion, perAngle, perStep, plain, type Result, rad, turns } from '../../engine/index.ts';
 import { numeral, show, type UnitView, withSign } from '../../input/format.ts';
-import { type Divider, knobSvg, stepName, stepsOf, updateKnob, wakeKnob } from '../kit/knob.ts';
+import { type Divider, knobSvg, mountKnob, stepName, stepsOf, updateKnob } from '../kit/knob.ts';
 import { px } from '../kit/svg.ts';
 import type { Widget } from '../kit/widget.ts';
 
@@ -155,11 +155,11 @@ export const dividedTurn: Widget = {
   },
   outline: (numbers, view) =>
     JSON.stringify([numbers.threads, numbers.choices, numbers.values.k_d, numbers.values.theta_h, view]),
-  wake: (stage, bench) =>
-    wakeKnob(stage, {
-      read: () => bench.numbers().values.n ?? 0,
-      write: (n) => bench.set('n', n),
-      steps: () => stepsOf(bench.numbers().choices.divider ?? 'hexagon', bench.numbers().values.k ?? 50),
+  mount: (stage, context) =>
+    mountKnob(stage, {
+      read: () => context.numbers().values.n ?? 0,
+      write: (n) => context.set('n', n),
+      steps: () => stepsOf(context.numbers().choices.divider ?? 'hexagon', context.numbers().values.k ?? 50),
     }),
   update: (stage, numbers, view) => {
     const state = stateOf(numbers);

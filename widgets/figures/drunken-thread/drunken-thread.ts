@@ -42,7 +42,7 @@ import {
   yAt,
 } from '../kit/plots/frame.ts';
 import { type LiveFigure, readoutHtml, updateReadout } from '../kit/readout.ts';
-import { type Slider, sliderHtml, updateSlider, wakeSliders } from '../kit/slider.ts';
+import { mountSliders, type Slider, sliderHtml, updateSlider } from '../kit/slider.ts';
 import { polyline, px } from '../kit/svg.ts';
 import type { Widget } from '../kit/widget.ts';
 
@@ -354,14 +354,14 @@ export const drunkenThread: Widget = {
     const state = stateOf(numbers);
     return JSON.stringify([numbers.threads, view, state.ok ? frames(samplesOf(state.value), view) : state.reason]);
   },
-  wake: (stage, bench) =>
-    wakeSliders(stage, {
+  mount: (stage, context) =>
+    mountSliders(stage, {
       sliders: () => {
-        const state = stateOf(bench.numbers());
+        const state = stateOf(context.numbers());
         return state.ok ? slidersOf(state.value) : [];
       },
-      read: (name) => bench.numbers().values[name as 'n'] ?? 0,
-      write: bench.set,
+      read: (name) => context.numbers().values[name as 'n'] ?? 0,
+      write: context.set,
     }),
   update: (stage, numbers, view) => {
     const state = stateOf(numbers);

@@ -9,7 +9,7 @@ import { bad, good, type Result } from '../../engine/index.ts';
 import { numeral, show, type UnitView, withSign } from '../../input/format.ts';
 import type { Frame } from '../kit/assembly-paths.ts';
 import { type Columns, extents, namesAt, type Shapes, shapesOf } from '../kit/fit-shapes.ts';
-import { knobSvg, updateKnob, wakeKnob } from '../kit/knob.ts';
+import { knobSvg, mountKnob, updateKnob } from '../kit/knob.ts';
 import { type LiveFigure, readoutHtml, updateReadout } from '../kit/readout.ts';
 import { hatchings, px } from '../kit/svg.ts';
 import type { Widget } from '../kit/widget.ts';
@@ -165,17 +165,17 @@ export const fitSection: Widget = {
     const { n: _, ...rest } = numbers.values;
     return JSON.stringify([numbers.threads, numbers.choices, rest, view]);
   },
-  wake: (stage, bench) =>
-    wakeKnob(stage, {
+  mount: (stage, context) =>
+    mountKnob(stage, {
       read: () => {
-        const state = fitStateOf(bench.numbers());
+        const state = fitStateOf(context.numbers());
         return state.ok ? state.value.standing.n : 0;
       },
       // The hand feels the stop: nothing is written beyond it.
       write: (n) => {
-        const numbers = bench.numbers();
+        const numbers = context.numbers();
         const state = fitStateOf({ ...numbers, values: { ...numbers.values, n } });
-        if (state.ok) bench.set('n', state.value.standing.n);
+        if (state.ok) context.set('n', state.value.standing.n);
       },
       steps: () => FLATS,
     }),

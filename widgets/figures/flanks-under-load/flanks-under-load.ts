@@ -338,7 +338,7 @@ export const flanksUnderLoad: Widget = {
     const { Q_pc: _, ...rest } = numbers.values;
     return JSON.stringify([numbers.threads, rest, numbers.choices, view]);
   },
-  wake: (stage, bench) => {
+  mount: (stage, context) => {
     let dragging = false;
     const to = (event: PointerEvent) => {
       const box = stage.querySelector('[data-push]')?.getBoundingClientRect();
@@ -346,7 +346,7 @@ export const flanksUnderLoad: Widget = {
       const x = ((event.clientX - box.left) / box.width) * TRACK.width;
       const Q = ((x - TRACK.left) / (TRACK.right - TRACK.left)) * 2 * REACH - REACH;
       // Tenths of a newton: as fine as a finger on the track.
-      bench.set('Q_pc', Math.round(clampQ(Q) * 10) / 10);
+      context.set('Q_pc', Math.round(clampQ(Q) * 10) / 10);
     };
     stage.addEventListener('pointerdown', (event) => {
       const slider = event.target instanceof Element ? event.target.closest<SVGElement>('[data-push]') : null;
@@ -368,7 +368,7 @@ export const flanksUnderLoad: Widget = {
     stage.addEventListener('keydown', (event) => {
       if (!(event.target instanceof Element && event.target.closest('[data-push]'))) return;
       if (event.ctrlKey || event.altKey || event.metaKey) return;
-      const now = bench.numbers().values.Q_pc ?? 0;
+      const now = context.numbers().values.Q_pc ?? 0;
       const step = event.shiftKey ? 5 : 1;
       const moves: Record<string, number> = {
         ArrowUp: now + step,
@@ -383,7 +383,7 @@ export const flanksUnderLoad: Widget = {
       const next = moves[event.key];
       if (next === undefined) return;
       event.preventDefault();
-      bench.set('Q_pc', clampQ(next));
+      context.set('Q_pc', clampQ(next));
     });
   },
   update: (stage, numbers, view) => {

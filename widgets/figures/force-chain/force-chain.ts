@@ -7,7 +7,7 @@ import type { Numbers } from '../../assembly/numbers.ts';
 import { flankText, good, partMotion, type Result, type ThreadName } from '../../engine/index.ts';
 import { escapeText } from '../../input/escape.ts';
 import { numeral, type UnitView } from '../../input/format.ts';
-import { type Slider, sliderHtml, updateSlider, wakeSliders } from '../kit/slider.ts';
+import { mountSliders, type Slider, sliderHtml, updateSlider } from '../kit/slider.ts';
 import type { Widget } from '../kit/widget.ts';
 import { axesOf, chartSvg, cursorPath } from './chart.ts';
 import { lensPaths, lensSvg, sectionPaths, sectionSvg } from './picture.ts';
@@ -125,11 +125,11 @@ export const forceChainFigure: Widget = {
     const { n: _, ...rest } = numbers.values;
     return JSON.stringify([numbers.threads, rest, numbers.choices, view]);
   },
-  wake: (stage, bench) =>
-    wakeSliders(stage, {
-      sliders: () => [slider(bench.numbers())],
-      read: () => bench.numbers().values.n ?? 0,
-      write: (_, n) => bench.set('n', n),
+  mount: (stage, context) =>
+    mountSliders(stage, {
+      sliders: () => [slider(context.numbers())],
+      read: () => context.numbers().values.n ?? 0,
+      write: (_, n) => context.set('n', n),
     }),
   update: (stage, numbers, view) => {
     const state = stateOf(numbers);

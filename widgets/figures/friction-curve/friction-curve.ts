@@ -187,21 +187,21 @@ export const frictionCurve: Widget = {
     const there = effortState(numbers);
     return JSON.stringify([numbers.threads, others, numbers.choices.rubs, reach(mu), there.ok || there.reason, view]);
   },
-  wake: (stage, bench) => {
+  mount: (stage, context) => {
     const plane = () => stage.querySelector<SVGSVGElement>('[data-plane]');
     const frictionAt = (event: PointerEvent): number | undefined => {
       const box = plane()?.getBoundingClientRect();
       if (!box || box.width === 0) return undefined;
       const at = ((event.clientX - box.left) / box.width) * WIDTH;
       const share = (at - MARGIN.left) / (WIDTH - MARGIN.left - MARGIN.right);
-      const most = reach(bench.numbers().values.mu ?? 0);
+      const most = reach(context.numbers().values.mu ?? 0);
       // To a hundredth of the picture, so that a dragged value can be read out.
       return Math.min(most, Math.max(0, Math.round(share * most * 200) / 200));
     };
     let dragging = false;
     const move = (event: PointerEvent) => {
       const mu = frictionAt(event);
-      if (mu !== undefined) bench.set('mu', mu);
+      if (mu !== undefined) context.set('mu', mu);
     };
     stage.addEventListener('pointerdown', (event) => {
       if (event.button !== 0 || !(event.target instanceof Element) || !event.target.closest('[data-plane]')) return;
@@ -221,7 +221,7 @@ export const frictionCurve: Widget = {
     stage.addEventListener('keydown', (event) => {
       if (!(event.target instanceof Element) || !event.target.closest('[data-handle]')) return;
       const step = event.shiftKey ? STRIDE : NUDGE;
-      const mu = bench.numbers().values.mu ?? 0;
+      const mu = context.numbers().values.mu ?? 0;
       const next =
         event.key === 'ArrowRight' || event.key === 'ArrowUp'
           ? mu + step
@@ -238,7 +238,7 @@ export const frictionCurve: Widget = {
                     : undefined;
       if (next === undefined) return;
       event.preventDefault();
-      bench.set('mu', Math.min(1, Math.max(0, next)));
+      context.set('mu', Math.min(1, Math.max(0, next)));
     });
   },
   update: (stage, numbers, view) => {

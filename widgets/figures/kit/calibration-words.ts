@@ -34,7 +34,7 @@ export const verdictText = (c: Calibrated, view: UnitView): string => {
 
 export interface Finding {
   readonly name: string;
-  readonly told: boolean;
+  readonly determined: boolean;
   /** For a line of results. */
   readonly value: string;
   readonly says: string;
@@ -43,12 +43,17 @@ export interface Finding {
 export const findingsOf = ({ calibration: c }: Calibrated, view: UnitView): readonly Finding[] => {
   const m = (z: number, digits = 3) => motionText(z, view, digits);
   const { hysteresis, periodic, repeatability } = c;
-  const untold = (name: string, why: string): Finding => ({ name, told: false, value: 'can’t be told', says: why });
+  const untold = (name: string, why: string): Finding => ({
+    name,
+    determined: false,
+    value: 'can’t be told',
+    says: why,
+  });
   return [
-    hysteresis.told
+    hysteresis.determined
       ? {
           name: 'hysteresis',
-          told: true,
+          determined: true,
           value: `${m(hysteresis.gap)} ± ${m(hysteresis.interval.half, 2)}`,
           says: `Between up and down stands a gap of ${m(hysteresis.gap)} ± ${m(hysteresis.interval.half, 2)}, which is ${
             hysteresis.lostMotion >= 0
@@ -57,27 +62,27 @@ export const findingsOf = ({ calibration: c }: Calibrated, view: UnitView): read
           }.${hysteresis.slopesAgree ? '' : ' The two directions have different slopes, so one number does not describe the gap.'}`,
         }
       : untold('hysteresis', hysteresis.why),
-    periodic.told
+    periodic.determined
       ? {
           name: 'once per turn',
-          told: true,
+          determined: true,
           value: `±${m(periodic.amplitude)}${periodic.significant ? '' : ', no more than scatter'}`,
           says: `Once per turn it wanders by ${m(periodic.amplitude)} to either side, furthest up at ${numeral(periodic.crest, 2)} of a turn${
             periodic.significant ? '' : ', which is no more than scatter alone would give'
           }.`,
         }
       : untold('once per turn', periodic.why),
-    repeatability.told
+    repeatability.determined
       ? {
           name: 'repeatability',
-          told: true,
+          determined: true,
           value: `${m(repeatability.deviation)}, widest ${m(repeatability.widest)}`,
           says: `A place read again from the same side repeats with a standard deviation of ${m(repeatability.deviation)}; the two readings furthest apart differ by ${m(repeatability.widest)}.`,
         }
       : untold('repeatability', repeatability.why),
     {
       name: 'left over',
-      told: true,
+      determined: true,
       value: m(c.scatter),
       says: `What none of this explains scatters by ${m(c.scatter)}, standard deviation, with ${c.freedom} degrees of freedom.`,
     },

@@ -16,7 +16,7 @@ export const stepsOf = (divider: string, divisions: number): number =>
 export const dividerOf = (steps: number): Divider =>
   steps === 6 ? 'hexagon' : steps === 4 ? 'square' : steps === 12 ? 'twelve points' : 'knob';
 
-/** What one step is called across the bench. */
+/** What one step is called across the context. */
 export const stepName = (divider: string): string =>
   divider === 'knob' ? 'division' : divider === 'twelve points' ? 'point' : 'flat';
 
@@ -79,7 +79,7 @@ export const updateKnob = (stage: HTMLElement, n: number): void => {
 };
 
 /** Lets the reader turn what is read and written, in turns, by the knob on this stage. */
-export const wakeKnob = (
+export const mountKnob = (
   stage: HTMLElement,
   options: { read: () => number; write: (n: number) => void; steps: () => number },
 ): void => {

@@ -46,7 +46,7 @@ const KEYS: Readonly<Record<string, number>> = {
   PageDown: -10,
 };
 
-export const wakeSliders = (
+export const mountSliders = (
   stage: HTMLElement,
   options: {
     readonly sliders: () => readonly Slider[];

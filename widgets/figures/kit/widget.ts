@@ -29,7 +29,7 @@ export interface Widget {
   /** What the still drawing depends on; while it stays the same, `update` alone moves the picture. */
   readonly outline: (numbers: Numbers, view: UnitView) => string;
   /** Attaches what the reader can do to the stage, which outlives the drawings on it. */
-  readonly wake?: (stage: HTMLElement, bench: Bench) => void;
+  readonly mount?: (stage: HTMLElement, context: FigureContext) => void;
   /** Moves the drawing on the stage to the present numbers. */
   readonly update?: (stage: HTMLElement, numbers: Numbers, view: UnitView) => void;
 }
@@ -40,7 +40,7 @@ export interface Table {
 }
 
 /** What a waking widget may use of the page. */
-export interface Bench {
+export interface FigureContext {
   readonly numbers: () => Numbers;
   readonly view: () => UnitView;
   /** Sets a quantity of the reader's numbers, clamped to its field's bounds; the page redraws on the next frame. */

@@ -24,9 +24,9 @@ import {
 import { numeral, show, type UnitView, withSign } from '../../input/format.ts';
 import { axisUnit, cursorPath, type Frame, legendItem, panelHtml, roundUp, xAt, yAt } from '../kit/plots/frame.ts';
 import { type LiveFigure, readoutHtml, updateReadout } from '../kit/readout.ts';
-import { type Slider, sliderHtml, updateSlider, wakeSliders } from '../kit/slider.ts';
+import { mountSliders, type Slider, sliderHtml, updateSlider } from '../kit/slider.ts';
 import { polygon, polyline, px } from '../kit/svg.ts';
-import type { Bench, Widget } from '../kit/widget.ts';
+import type { FigureContext, Widget } from '../kit/widget.ts';
 
 const REACH = 4;
 const DASH = { worst: '9 5', rss: '2 4', nominal: '14 3 3 3' };
@@ -228,7 +228,7 @@ const says = (numbers: Numbers, view: UnitView): string => {
 
 /** What the waking figure keeps for each stage: where to write, and the errors it last saw or set. */
 interface Link {
-  readonly bench: Bench;
+  readonly context: FigureContext;
   A: number;
   C: number;
 }
@@ -241,7 +241,7 @@ const keepLinked = (stage: HTMLElement, numbers: Numbers): void => {
   const [A, C] = [numbers.values.eps_A ?? 0, numbers.values.eps_C ?? 0];
   const leader = C !== link.C && A === link.A ? C : A;
   if (isLinked(numbers) && A !== C) {
-    link.bench.set(leader === C ? 'eps_A' : 'eps_C', leader);
+    link.context.set(leader === C ? 'eps_A' : 'eps_C', leader);
     link.A = leader;
     link.C = leader;
   } else {
@@ -287,16 +287,16 @@ export const leadErrorFigure: Widget = {
       state.ok ? frames(state.value, view) : state.reason,
     ]);
   },
-  wake: (stage, bench) => {
-    const { eps_A = 0, eps_C = 0 } = bench.numbers().values;
-    links.set(stage, { bench, A: eps_A, C: eps_C });
-    keepLinked(stage, bench.numbers());
-    wakeSliders(stage, {
+  mount: (stage, context) => {
+    const { eps_A = 0, eps_C = 0 } = context.numbers().values;
+    links.set(stage, { context, A: eps_A, C: eps_C });
+    keepLinked(stage, context.numbers());
+    mountSliders(stage, {
       sliders: () => SLIDERS,
-      read: (name) => bench.numbers().values[name as 'n'] ?? 0,
+      read: (name) => context.numbers().values[name as 'n'] ?? 0,
       write: (name, value) => {
-        bench.set(name, value);
-        if (name !== 'n' && isLinked(bench.numbers())) bench.set(name === 'eps_A' ? 'eps_C' : 'eps_A', value);
+        context.set(name, value);
+        if (name !== 'n' && isLinked(context.numbers())) context.set(name === 'eps_A' ? 'eps_C' : 'eps_A', value);
       },
     });
   },

@@ -9,7 +9,7 @@ import { escapeText } from '../../input/escape.ts';
 import { numeral, show, type UnitView, withSign } from '../../input/format.ts';
 import { writeFeet, writeReadings, writeRounds } from '../../input/levelling-table.ts';
 import { px } from '../kit/svg.ts';
-import type { Bench, Table, Widget } from '../kit/widget.ts';
+import type { FigureContext, Table, Widget } from '../kit/widget.ts';
 import { orderText, roomSentence, roomText } from './order.ts';
 import {
   type Frame,
@@ -233,18 +233,18 @@ const update = (stage: HTMLElement, numbers: Numbers, view: UnitView): void => {
 };
 
 /** Puts one point of the plan at a place, to a whole millimetre where it was dragged. */
-const move = (bench: Bench, key: string, to: (from: Place) => Place): void => {
-  const numbers = bench.numbers();
+const move = (context: FigureContext, key: string, to: (from: Place) => Place): void => {
+  const numbers = context.numbers();
   const state = plateOf(numbers);
-  const handle = state.ok ? handlesOf(state.value, bench.view()).find((h) => h.key === key) : undefined;
+  const handle = state.ok ? handlesOf(state.value, context.view()).find((h) => h.key === key) : undefined;
   if (!state.ok || !handle) return;
   const place = to(handle.place);
   const kept = { x: tidy(place.x), y: tidy(place.y) };
   if (handle.kind === 'weight') {
-    bench.set('x_g', kept.x);
-    bench.set('y_g', kept.y);
+    context.set('x_g', kept.x);
+    context.set('y_g', kept.y);
   } else if (handle.kind === 'foot')
-    bench.type(
+    context.type(
       'feet',
       writeFeet(state.value.feet.map((foot, i) => (i === handle.index ? { ...foot, ...kept } : foot))),
     );
@@ -254,7 +254,7 @@ const move = (bench: Bench, key: string, to: (from: Place) => Place): void => {
     const reading = state.value.first.readings[handle.index];
     if (reading === undefined) return;
     rows[handle.index] = writeReadings([{ ...reading, ...kept }]);
-    bench.type('readings', rows.join('\n'));
+    context.type('readings', rows.join('\n'));
   }
 };
 
@@ -271,7 +271,7 @@ const ARROWS: Readonly<Record<string, readonly [number, number]>> = {
   ArrowDown: [0, -1],
 };
 
-const wake = (stage: HTMLElement, bench: Bench): void => {
+const mount = (stage: HTMLElement, context: FigureContext): void => {
   const handleAt = (event: Event): string | undefined =>
     (event.target instanceof Element ? event.target.closest('[data-handle]') : null)?.getAttribute('data-handle') ??
     undefined;
@@ -292,12 +292,12 @@ const wake = (stage: HTMLElement, bench: Bench): void => {
   };
   stage.addEventListener('pointerdown', (event) => {
     const key = handleAt(event);
-    const state = plateOf(bench.numbers());
+    const state = plateOf(context.numbers());
     if (key === undefined || event.button !== 0 || !state.ok) return;
     event.preventDefault();
     const frame = frameOf(state.value);
     const at = pointed(event, frame);
-    const handle = handlesOf(state.value, bench.view()).find((h) => h.key === key);
+    const handle = handlesOf(state.value, context.view()).find((h) => h.key === key);
     if (!at || !handle) return;
     held.set(stage, frame);
     dragged = { key, dx: handle.place.x - at.x, dy: handle.place.y - at.y, from: event, moved: false };
@@ -319,7 +319,7 @@ const wake = (stage: HTMLElement, bench: Bench): void => {
     const { key, dx, dy, from } = dragged;
     // A finger that taps is not quite still.
     dragged.moved ||= Math.hypot(event.clientX - from.clientX, event.clientY - from.clientY) > STILL;
-    if (dragged.moved) move(bench, key, () => inside({ x: at.x + dx, y: at.y + dy }, frame));
+    if (dragged.moved) move(context, key, () => inside({ x: at.x + dx, y: at.y + dy }, frame));
   });
   const drop = (event: Event) => {
     if (dragged === undefined) return;
@@ -328,48 +328,48 @@ const wake = (stage: HTMLElement, bench: Bench): void => {
     else picked.delete(stage);
     dragged = undefined;
     held.delete(stage);
-    bench.redraw();
+    context.redraw();
   };
   stage.addEventListener('pointerup', drop);
   stage.addEventListener('pointercancel', drop);
 
   stage.addEventListener('keydown', (event) => {
     const key = handleAt(event);
-    if (event.key === 'Escape' && picked.delete(stage)) bench.redraw();
+    if (event.key === 'Escape' && picked.delete(stage)) context.redraw();
     const step = ARROWS[event.key];
     if (key === undefined || step === undefined || event.ctrlKey || event.altKey || event.metaKey) return;
     event.preventDefault();
     const size = event.shiftKey ? 10 : 1;
-    move(bench, key, ({ x, y }) => ({ x: x + size * step[0], y: y + size * step[1] }));
+    move(context, key, ({ x, y }) => ({ x: x + size * step[0], y: y + size * step[1] }));
   });
 
   stage.addEventListener('click', (event) => {
     const key = picked.get(stage);
-    const state = plateOf(bench.numbers());
+    const state = plateOf(context.numbers());
     if (key === undefined || !state.ok || handleAt(event) !== undefined) return;
     if (!(event.target instanceof Element && event.target.closest('.plate-plan'))) return;
     const frame = frameOf(state.value);
     const at = pointed(event, frame);
     if (!at) return;
     picked.delete(stage);
-    move(bench, key, () => inside(at, frame));
-    bench.redraw();
+    move(context, key, () => inside(at, frame));
+    context.redraw();
   });
 
   stage.addEventListener('click', (event) => {
     const button = event.target instanceof Element ? event.target.closest('[data-act]') : null;
     if (!button || button.getAttribute('aria-disabled') === 'true') return;
-    const numbers = bench.numbers();
+    const numbers = context.numbers();
     const state = plateOf(numbers);
     if (!state.ok) return;
     const rows = (numbers.texts?.rounds ?? '').split('\n').filter((row) => row !== '');
     if (button.getAttribute('data-act') === 'back') {
-      bench.type('rounds', rows.slice(0, -1).join('\n'));
+      context.type('rounds', rows.slice(0, -1).join('\n'));
       return;
     }
     const next = turned(state.value, numbers.values.eps ?? 0);
     if (!next.ok) return;
-    bench.type('rounds', [...rows, writeRounds([next.value.map((point) => point.z)])].join('\n'));
+    context.type('rounds', [...rows, writeRounds([next.value.map((point) => point.z)])].join('\n'));
   });
 };
 
@@ -387,6 +387,6 @@ export const levellingPlate: Widget = {
     const state = plateOf(numbers);
     return state.ok ? JSON.stringify([state.value.now.readings.length, view]) : state.reason;
   },
-  wake,
+  mount,
   update,
 };

@@ -1,4 +1,4 @@
-/** Steps as one would call them across the bench. */
+/** Steps as one would call them across the context. */
 import { numeral } from '../../input/format.ts';
 
 export const stepWord = (k: number, count: number): string =>

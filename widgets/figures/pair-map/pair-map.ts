@@ -8,7 +8,7 @@ import { fractionText, good, listed, type PairRow, type Result } from '../../eng
 import { escapeText } from '../../input/escape.ts';
 import { grouped, numeral, show, type UnitView } from '../../input/format.ts';
 import { px } from '../kit/svg.ts';
-import type { Bench, Widget } from '../kit/widget.ts';
+import type { FigureContext, Widget } from '../kit/widget.ts';
 import { type Asked, ask } from './ask.ts';
 import { nothingText } from './gives-way.ts';
 import {
@@ -203,7 +203,7 @@ export const pairMap: Widget = {
     };
   },
   outline: (numbers, view) => JSON.stringify([numbers, view]),
-  wake: (stage: HTMLElement, bench: Bench) => {
+  mount: (stage: HTMLElement, context: FigureContext) => {
     const point = (row: Element | null | undefined) => {
       const [x, y] = row?.getAttribute('data-at')?.split(' ') ?? [];
       if (x === undefined || y === undefined) return;
@@ -218,13 +218,13 @@ export const pairMap: Widget = {
     let dragged = false;
     const follow = (event: PointerEvent) => {
       const svg = stage.querySelector('.map');
-      const read = ask(bench.numbers(), 1);
+      const read = ask(context.numbers(), 1);
       if (!svg || !read.ok) return;
       const box = svg.getBoundingClientRect();
-      const { frame } = ground(read.value, againstOf(bench.numbers()));
+      const { frame } = ground(read.value, againstOf(context.numbers()));
       const at = motionAt(frame, ((event.clientX - box.left) / box.width) * WIDTH);
       // Three digits: what a finger can point at.
-      bench.set('s_w', Number((at / read.value.k).toPrecision(3)));
+      context.set('s_w', Number((at / read.value.k).toPrecision(3)));
     };
     stage.addEventListener('pointerdown', (event) => {
       if (event.button !== 0 || !(event.target instanceof Element && event.target.closest('[data-wish]'))) return;

@@ -300,7 +300,7 @@ export const playBatchFigure: Widget = {
       ? JSON.stringify([asked.value, finished.has(keyOf(asked.value.settings)), view])
       : `${asked.reason}`;
   },
-  wake: (stage, bench) => {
+  mount: (stage, context) => {
     const stopRun = () => {
       runs.get(stage)?.stop();
       runs.delete(stage);
@@ -312,7 +312,7 @@ export const playBatchFigure: Widget = {
         showControls(stage, undefined, 'Stopped; the sample stays.');
       }
       if (button?.dataset.batch !== 'start') return;
-      const asked = askedBy(bench.numbers());
+      const asked = askedBy(context.numbers());
       if (!asked.ok) return;
       stopRun();
       const key = keyOf(asked.value.settings);
@@ -329,7 +329,7 @@ export const playBatchFigure: Widget = {
           finished.delete(key);
           finished.set(key, batch);
           for (const old of [...finished.keys()].slice(0, -KEPT)) finished.delete(old);
-          bench.redraw();
+          context.redraw();
           showControls(
             stage,
             undefined,

@@ -4,7 +4,7 @@
  * same batch either way. The worker's script is worker.ts beside this file.
  */
 
-import { inSlices } from '../../assembly/in-slices.ts';
+import { runInSlices } from '../../assembly/run-in-slices.ts';
 import { type PlayBatch, type PlayBatchSettings, playBatchRun } from '../../engine/index.ts';
 
 export interface BatchWatch {
@@ -76,7 +76,7 @@ const onPage = (settings: PlayBatchSettings, watch: BatchWatch): (() => void) =>
     watch.refused(started.reason);
     return () => {};
   }
-  return inSlices(started.value, (batch) => watch.done(batch, 'page'), watch.progress);
+  return runInSlices(started.value, (batch) => watch.done(batch, 'page'), watch.progress);
 };
 
 /** The other side, inside the worker: settings come in, shares and at last the batch go out. */

@@ -181,15 +181,15 @@ export const practiceRig: Widget = {
   says,
   table: tableOf,
   outline: (numbers, view) => JSON.stringify([keyOf(numbers), view]),
-  wake: (stage, bench) => {
+  mount: (stage, context) => {
     stage.addEventListener('click', (event) => {
       const button = event.target instanceof Element ? event.target.closest<HTMLElement>('[data-act]') : null;
       if (!button) return;
-      const rig = rigOf(bench.numbers());
-      if (button.dataset.act === 'again') bench.set('n_s', ((bench.numbers().values.n_s ?? 0) + 1) % 1e9);
+      const rig = rigOf(context.numbers());
+      if (button.dataset.act === 'again') context.set('n_s', ((context.numbers().values.n_s ?? 0) + 1) % 1e9);
       else if (rig.ok) {
         const rounded = rig.value.readings.map((row) => ({ ...row, turns: turns(Number(row.turns.toFixed(4))) }));
-        bench.type('runs', writeReadingsTable(rounded));
+        context.type('runs', writeReadingsTable(rounded));
         const taken = stage.querySelector('[data-taken]');
         if (taken)
           taken.textContent = `Taken over: ${rig.value.readings.length} readings stand in the calibration’s field.`;

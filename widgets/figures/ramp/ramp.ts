@@ -20,7 +20,7 @@ import {
   turnsFromAngle,
 } from '../../engine/index.ts';
 import { numeral, show, type UnitView, withSign } from '../../input/format.ts';
-import { knobSvg, updateKnob, wakeKnob } from '../kit/knob.ts';
+import { knobSvg, mountKnob, updateKnob } from '../kit/knob.ts';
 import { type LiveFigure, readoutHtml, updateReadout } from '../kit/readout.ts';
 import { polyline, px } from '../kit/svg.ts';
 import { crestLines, opposite, threadEdge } from '../kit/thread-outline.ts';
@@ -184,10 +184,10 @@ export const ramp: Widget = {
     return { head: ['angle, clockwise', 'turns', 'motion of the screw'], rows };
   },
   outline: (numbers, view) => JSON.stringify([numbers.threads.thread, view]),
-  wake: (stage, bench) =>
-    wakeKnob(stage, {
-      read: () => (bench.numbers().values.theta ?? 0) / (2 * Math.PI),
-      write: (n) => bench.set('theta', turns(n) * 2 * Math.PI),
+  mount: (stage, context) =>
+    mountKnob(stage, {
+      read: () => (context.numbers().values.theta ?? 0) / (2 * Math.PI),
+      write: (n) => context.set('theta', turns(n) * 2 * Math.PI),
       steps: () => STEPS,
     }),
   update: (stage, numbers, view) => {

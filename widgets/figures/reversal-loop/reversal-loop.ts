@@ -10,7 +10,7 @@ import type { Numbers } from '../../assembly/numbers.ts';
 import { type PairPlay, pairPlay } from '../../assembly/pair-play.ts';
 import { bad, type Flank, good, plain, type Result, stepsLost, turns } from '../../engine/index.ts';
 import { numeral, show, type UnitView, withSign } from '../../input/format.ts';
-import { knobSvg, updateKnob, wakeKnob } from '../kit/knob.ts';
+import { knobSvg, mountKnob, updateKnob } from '../kit/knob.ts';
 import { chartSvg, numberAxis } from '../kit/plots/chart.ts';
 import { axisUnit, legendItem, legendKey, perMillimetre } from '../kit/plots/frame.ts';
 import { type LiveFigure, readoutHtml, updateReadout } from '../kit/readout.ts';
@@ -203,11 +203,11 @@ export const reversalLoop: Widget = {
     };
   },
   outline: (numbers, view) => JSON.stringify([keyOf(numbers), view]),
-  wake: (stage, bench) => {
-    const out = () => bench.numbers().values.n_o ?? 1;
-    const read = () => Math.max(0, Math.min(out(), bench.numbers().values.n ?? 0));
-    const write = (n: number) => bench.set('n', Math.round(Math.max(0, Math.min(out(), n)) * 1e4) / 1e4);
-    wakeKnob(stage, { read, write, steps: () => FLATS });
+  mount: (stage, context) => {
+    const out = () => context.numbers().values.n_o ?? 1;
+    const read = () => Math.max(0, Math.min(out(), context.numbers().values.n ?? 0));
+    const write = (n: number) => context.set('n', Math.round(Math.max(0, Math.min(out(), n)) * 1e4) / 1e4);
+    mountKnob(stage, { read, write, steps: () => FLATS });
     let running = 0;
     /** Turns towards the end, a frame at a time; at once where motion is not wanted. */
     const run = (target: number) => {
@@ -241,7 +241,7 @@ export const reversalLoop: Widget = {
         trails.delete(stage);
         cancelAnimationFrame(running);
         write(0);
-        bench.redraw();
+        context.redraw();
       }
     });
   },

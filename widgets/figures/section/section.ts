@@ -20,7 +20,7 @@ import {
 import { numeral, show, type UnitView, withSign } from '../../input/format.ts';
 import { type Frame, pathsOf } from '../kit/assembly-paths.ts';
 import { dialReading, dialScale, dialSvg, updateDial } from '../kit/dial.ts';
-import { knobSvg, updateKnob, wakeKnob } from '../kit/knob.ts';
+import { knobSvg, mountKnob, updateKnob } from '../kit/knob.ts';
 import { type LiveFigure, readoutHtml, updateReadout } from '../kit/readout.ts';
 import { hatchings, px } from '../kit/svg.ts';
 import type { Widget } from '../kit/widget.ts';
@@ -221,10 +221,10 @@ export const section: Widget = {
     const outside = Math.abs(numbers.values.n ?? 0) > DRAWN_TURNS;
     return JSON.stringify([A, C, numbers.choices, view, outside]);
   },
-  wake: (stage, bench) =>
-    wakeKnob(stage, {
-      read: () => bench.numbers().values.n ?? 0,
-      write: (n) => bench.set('n', n),
+  mount: (stage, context) =>
+    mountKnob(stage, {
+      read: () => context.numbers().values.n ?? 0,
+      write: (n) => context.set('n', n),
       steps: () => FLATS,
     }),
   update: (stage, numbers, view) => {

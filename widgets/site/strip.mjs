@@ -25,7 +25,8 @@ export const withoutWords = (expected) => {
           met++;
           for (const word of WORDS) {
             const property = definition.properties.find((p) => p.key?.name === word);
-            if (!property) this.error(`A relation in ${id} has no “${word}” to leave out; mend widgets/site/slim.mjs.`);
+            if (!property)
+              this.error(`A relation in ${id} has no “${word}” to leave out; mend widgets/site/strip.mjs.`);
             cuts.push(property);
           }
         }
@@ -37,7 +38,7 @@ export const withoutWords = (expected) => {
     },
     buildEnd(error) {
       if (!error && expected !== undefined && met !== expected)
-        this.error(`Left out the words of ${met} relations, but there are ${expected}; mend widgets/site/slim.mjs.`);
+        this.error(`Left out the words of ${met} relations, but there are ${expected}; mend widgets/site/strip.mjs.`);
     },
   };
 };
@@ -68,7 +69,7 @@ export const withoutPackages = (packages) => {
         const kept = packages[name];
         const left = Object.keys(await import(name)).filter((exported) => !kept.includes(exported));
         return [
-          `const leftOut = () => { throw new Error('${name} is left out of this notebook; see widgets/site/slim.mjs.'); };`,
+          `const leftOut = () => { throw new Error('${name} is left out of this notebook; see widgets/site/strip.mjs.'); };`,
           `export { ${left.map((exported) => `leftOut as ${exported}`).join(', ')} };`,
           ...kept.map((exported) => `export { ${exported} } from '${name}';`),
         ].join('\n');

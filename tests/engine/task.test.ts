@@ -1,7 +1,7 @@
 /** Long work done in steps: the same result as at once, and steps enough for a page to breathe between them. */
 
 import { describe, expect, it } from 'vitest';
-import { calibrate, calibrateRun, type InSteps } from '../../widgets/engine/index.ts';
+import { calibrate, calibrateRun, type Task } from '../../widgets/engine/index.ts';
 import { parseReadings, parseReadingsRun } from '../../widgets/input/readings-table.ts';
 
 const ROWS = 30_000;
@@ -12,7 +12,7 @@ const logged = Array.from({ length: ROWS }, (_, i) => {
 const text = ['turns; reading (µm); direction', ...logged].join('\n');
 
 /** The result, and how many steps it took. */
-const driven = <T>(run: InSteps<T>): { result: T; steps: number } => {
+const driven = <T>(run: Task<T>): { result: T; steps: number } => {
   for (let steps = 1; ; steps++) {
     const step = run.next();
     if (step.done) return { result: step.value, steps };

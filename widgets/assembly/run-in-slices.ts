@@ -4,7 +4,7 @@
 const SLICE = 12;
 
 /** Drives the work and hands its result over, and after each slice what the last step gave; the function given back stops it. */
-export const inSlices = <Step, T>(
+export const runInSlices = <Step, T>(
   run: Generator<Step, T, void>,
   done: (result: T) => void,
   between: (step: Step) => void = () => {},

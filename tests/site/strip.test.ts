@@ -2,13 +2,13 @@
 import { build, type Plugin } from 'vite';
 import { describe, expect, it } from 'vitest';
 import { RELATIONS } from '../../widgets/engine/index.ts';
-import { withoutPackages, withoutWords } from '../../widgets/site/slim.mjs';
+import { withoutPackages, withoutWords } from '../../widgets/site/strip.mjs';
 
 const root = `${import.meta.dirname}/../..`;
 
 /** One script out of a source text, with what the plugin leaves out of it. */
 const scriptOf = async (source: string, plugin: Plugin): Promise<string> => {
-  const entry = `${root}/widgets/slim-test.entry.js`;
+  const entry = `${root}/widgets/strip-test.entry.js`;
   const built = await build({
     root,
     configFile: false,

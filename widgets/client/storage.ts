@@ -5,7 +5,7 @@
 const held = new Map<string, string>();
 
 /** The text under a key; empty where there is none. */
-export const keptText = (key: string): string => {
+export const readStored = (key: string): string => {
   const text = held.get(key);
   if (text !== undefined) return text;
   try {
@@ -19,7 +19,7 @@ export const keptText = (key: string): string => {
 export const onlyHeld = (key: string): boolean => held.has(key);
 
 /** Keeps a text in the place of what is there, an empty one by taking that away. */
-export const keepText = (key: string, text: string): void => {
+export const writeStored = (key: string, text: string): void => {
   try {
     if (text === '') localStorage.removeItem(key);
     else localStorage.setItem(key, text);

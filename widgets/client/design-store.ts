@@ -6,14 +6,14 @@
 
 import { type Design, MOST_DESIGNS, readDesigns, writeDesigns } from '../assembly/design-file.ts';
 import { bad, good, type Result } from '../engine/index.ts';
-import { keepText, keptText, onlyHeld } from './kept-text.ts';
+import { onlyHeld, readStored, writeStored } from './storage.ts';
 
 const KEY = 'notebook-designs';
 const IN_USE = 'notebook-design-in-use';
 
 /** The designs, or why what is stored can't be read. */
-export const readShelf = (): Result<readonly Design[]> => {
-  const text = keptText(KEY);
+export const readDesignStore = (): Result<readonly Design[]> => {
+  const text = readStored(KEY);
   if (text === '') return good([]);
   const read = readDesigns(text);
   // A half-written entry is not thrown away: it stays in storage until something good is kept over it.
@@ -25,12 +25,12 @@ export const readShelf = (): Result<readonly Design[]> => {
 };
 
 export const designs = (): readonly Design[] => {
-  const shelf = readShelf();
+  const shelf = readDesignStore();
   return shelf.ok ? shelf.value : [];
 };
 
 const write = (list: readonly Design[]): Result<readonly Design[]> => {
-  keepText(KEY, writeDesigns(list));
+  writeStored(KEY, writeDesigns(list));
   return onlyHeld(KEY)
     ? bad(
         'This browser would not keep the designs (its storage is full or switched off). They last until the page is closed: export them to a file.',
@@ -52,19 +52,19 @@ export const removeDesign = (name: string): Result<readonly Design[]> =>
   write(designs().filter((d) => d.name !== name));
 
 export const designInUse = (): Design | undefined => {
-  const name = keptText(IN_USE);
+  const name = readStored(IN_USE);
   return designs().find((d) => d.name === name);
 };
 
 export const useDesign = (name: string): void => {
-  keepText(IN_USE, name);
+  writeStored(IN_USE, name);
   for (const listener of listeners) listener();
 };
 
 const listeners = new Set<() => void>();
 
 /** Tells when another design is in use, or another tab has changed the shelf. */
-export const onShelfChange = (listener: () => void, until: AbortSignal): void => {
+export const onDesignsChange = (listener: () => void, until: AbortSignal): void => {
   const stored = ({ key }: StorageEvent) => {
     if (key === KEY || key === IN_USE || key === null) listener();
   };
