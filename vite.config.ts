@@ -1,9 +1,7 @@
 import { resolve } from 'node:path';
 import { defineConfig, type UserConfig } from 'vite';
-import { RELATIONS } from './widgets/engine/index.ts';
 import { WIDGETS } from './widgets/site/catalogue.ts';
 import { press } from './widgets/site/plugin.ts';
-import { withoutWords } from './widgets/site/strip.mjs';
 
 const root = import.meta.dirname;
 
@@ -13,8 +11,8 @@ export default defineConfig(
     root,
     base: './',
     appType: 'mpa',
-    publicDir: 'widgets/page/public',
-    plugins: [press({ chapters: resolve(root, 'chapters'), widgets: WIDGETS }), withoutWords(RELATIONS.length)],
+    publicDir: 'widgets/site/public',
+    plugins: [press({ chapters: resolve(root, 'chapters'), widgets: WIDGETS })],
     build: {
       target: 'es2022',
       cssCodeSplit: false,

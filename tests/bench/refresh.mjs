@@ -23,7 +23,7 @@ export const bench = async (line) => {
     configFile: false,
     appType: 'mpa',
     logLevel: 'error',
-    publicDir: 'widgets/page/public',
+    publicDir: 'widgets/site/public',
     plugins: [press({ chapters, widgets: WIDGETS })],
     cacheDir: join(chapters, 'cache'),
     server: { port: 0, host: 'localhost' },

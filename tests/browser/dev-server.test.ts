@@ -21,7 +21,7 @@ beforeAll(async () => {
     configFile: false,
     appType: 'mpa',
     logLevel: 'silent',
-    publicDir: 'widgets/page/public',
+    publicDir: 'widgets/site/public',
     plugins: [press({ chapters: folder, widgets: WIDGETS })],
     cacheDir: join(folder, 'cache'),
     server: { port: 0, host: 'localhost' },

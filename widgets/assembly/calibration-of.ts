@@ -49,32 +49,18 @@ interface Work {
   result: Result<{ readonly calibration: Calibration; readonly table: ReadingsTable }> | undefined;
 }
 
-/** What the figures of a page share; each comes as a script of its own, and the work is to be done once for all of them. */
-interface Shelf {
-  last: Work | undefined;
+/** What the figures of a page share: the work is done once for all of them. */
+const shared = {
+  last: undefined as Work | undefined,
   /** Ends the work on the table that stood before. */
-  stop: () => void;
-  serial: number;
+  stop: () => {},
+  serial: 0,
   /** What draws a figure again, by its stage. */
-  readonly waiting: Map<HTMLElement, () => void>;
-}
-
-declare global {
-  interface Window {
-    notebookCalibration?: Shelf;
-  }
-}
-
-const shelfOf = (): Shelf => {
-  if (typeof window === 'undefined') return ownShelf;
-  window.notebookCalibration ??= ownShelf;
-  return window.notebookCalibration;
+  waiting: new Map<HTMLElement, () => void>(),
 };
-const ownShelf: Shelf = { last: undefined, stop: () => {}, serial: 0, waiting: new Map() };
 
 /** Tells a figure when long work is done, for as long as its stage is on the page. */
-export const whenCalibrated = (stage: HTMLElement, redraw: () => void): void =>
-  void shelfOf().waiting.set(stage, redraw);
+export const whenCalibrated = (stage: HTMLElement, redraw: () => void): void => void shared.waiting.set(stage, redraw);
 
 export const calibrationOf = (numbers: Numbers): Found => {
   const end = (result: Result<Calibrated>): Found => ({ at: 'end', result });
@@ -120,23 +106,22 @@ export const calibrated = (numbers: Numbers): Calibrated | undefined => {
 };
 
 const workOn = (text: string, nominal: number, stepsPerTurn: number): Work => {
-  const shelf = shelfOf();
-  const { last } = shelf;
+  const { last } = shared;
   if (last?.text === text && last.nominal === nominal && last.stepsPerTurn === stepsPerTurn) return last;
-  shelf.serial++;
-  const work: Work = { text, nominal, stepsPerTurn, serial: shelf.serial, result: undefined };
-  shelf.last = work;
-  shelf.stop();
+  shared.serial++;
+  const work: Work = { text, nominal, stepsPerTurn, serial: shared.serial, result: undefined };
+  shared.last = work;
+  shared.stop();
   const run = fitted(work);
   if (text.length <= LONG_TEXT || typeof window === 'undefined') {
     work.result = runToEnd(run);
     return work;
   }
-  shelf.stop = runInSlices(run, (result) => {
+  shared.stop = runInSlices(run, (result) => {
     work.result = result;
-    for (const [stage, redraw] of shelf.waiting)
+    for (const [stage, redraw] of shared.waiting)
       if (stage.isConnected) setTimeout(redraw);
-      else shelf.waiting.delete(stage);
+      else shared.waiting.delete(stage);
   });
   return work;
 };

@@ -69,8 +69,10 @@ const fromScript = async (name: string): Promise<FigureModule | undefined> => {
 };
 
 const fromServer = async (name: string): Promise<FigureModule> => {
-  const module: FigureModule = await import(/* @vite-ignore */ `/widgets/${name}/${name}.ts`);
-  module.lendWorkerScript?.(new URL(`/widgets/${name}/worker.ts`, location.href).href);
+  const module: FigureModule = await import(
+    /* @vite-ignore */ name === 'papers' ? '/widgets/client/papers/papers.ts' : `/widgets/figures/${name}/${name}.ts`
+  );
+  module.lendWorkerScript?.(new URL(`/widgets/figures/${name}/worker.ts`, location.href).href);
   return module;
 };
 

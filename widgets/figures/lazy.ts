@@ -64,6 +64,3 @@ export const LAZY: readonly Widget[] = [
   flanksUnderLoad,
   fitSection,
 ];
-
-/** Parts of a page that are no figures and have a late script too, woken by what it exports. */
-export const PARTS: readonly { readonly name: string }[] = [{ name: 'papers' }];

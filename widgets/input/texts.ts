@@ -52,16 +52,12 @@ const linesOf = (text: string): string =>
         .map((row) => row.trim())
         .join('\n');
 
-/**
- * The last table read: the field, its note and the figures, each a script of its own, ask for the same one after another.
- */
+/** The last table read: the field, its note and the figures ask for the same one after another. */
 interface LastRuns {
   readonly text: string;
   readonly table: Result<ReadingsTable>;
 }
-declare global {
-  var notebookRuns: LastRuns | undefined;
-}
+let lastRuns: LastRuns | undefined;
 
 /** Readings of a run up and down, positions in turns unless the header says flats of a hexagon or degrees. */
 const readRuns = (typed: string): Result<ReadingsTable> => runToEnd(readRunsInSteps(typed));
@@ -70,12 +66,12 @@ export function* readRunsInSteps(typed: string, stepsPerTurn = 6): Task<Result<R
   const text = linesOf(typed);
   // Another count of steps only matters to a table that is counted in them.
   if (stepsPerTurn !== 6) return yield* parseReadingsRun(text, { stepsPerTurn });
-  if (globalThis.notebookRuns?.text !== text) {
+  if (lastRuns?.text !== text) {
     const table = yield* parseReadingsRun(text);
-    globalThis.notebookRuns = { text, table };
+    lastRuns = { text, table };
     return table;
   }
-  return globalThis.notebookRuns.table;
+  return lastRuns.table;
 }
 
 const LONGEST_NOTE = 300;

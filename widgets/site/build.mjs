@@ -17,12 +17,45 @@ const root = resolve(import.meta.dirname, '../..');
 const PLOT = '@observablehq/plot';
 /** Maps and colour schemes, which the notebook's plots have none of: a fifth of the library. It sets up one map as it loads. */
 const NOT_PLOTTED = { 'd3-geo': ['geoTransform'], 'd3-scale-chromatic': [] };
-/** The papers print worked steps, and so need the words of the relations. */
-const WITH_WORDS = ['papers'];
+/** Modules under widgets/ that scripts beside the page’s own share, by the global that holds them. */
+const CORE = 'notebookCore';
+const PLOTS = 'notebookPlots';
+const under = (folder) =>
+  readdirSync(resolve(root, 'widgets', folder), { recursive: true })
+    .map((file) => `${folder}/${file}`.replaceAll('\\', '/'))
+    .filter((file) => file.endsWith('.ts') && !file.endsWith('.d.ts'))
+    .sort();
+const PLOT_MODULES = under('figures/kit/plots').filter((file) => !file.endsWith('/document.ts'));
+/** The engine by its one entry, and what stands between it and the figures. */
+const CORE_MODULES = ['engine/index.ts', ...under('input'), ...under('assembly'), ...under('figures/kit')].filter(
+  (file) => !PLOT_MODULES.includes(file),
+);
+const SHARED = new Map([
+  ...CORE_MODULES.map((file) => [resolve(root, 'widgets', file), `${CORE}['${file}']`]),
+  ...PLOT_MODULES.map((file) => [resolve(root, 'widgets', file), `${PLOTS}['${file}']`]),
+]);
 
-/** One script from source text, its relative imports seen from widgets/. Gives its file name and what it leaves to others. */
-const script = async (name, source, outDir, external = [], plugins = []) => {
-  const entry = resolve(root, `widgets/${name}.entry.js`);
+/** Source text that puts modules under a global, each by its path. */
+const asGlobal = (name, files) =>
+  [
+    ...files.map((file, i) => `import * as shared${i} from './widgets/${file}';`),
+    `globalThis.${name} = { ${files.map((file, i) => `'${file}': shared${i}`).join(', ')} };`,
+  ].join('\n');
+
+/** Lets the script of the pages carry the core, whose modules the others find under a global. */
+const carriesCore = () => ({
+  name: 'carries-core',
+  resolveId: (id) => (id === 'virtual:core' ? resolve(root, 'core.entry.js') : undefined),
+  load: (id) => (id === resolve(root, 'core.entry.js') ? asGlobal(CORE, CORE_MODULES) : undefined),
+  transform: {
+    filter: { id: /\/widgets\/client\/main\.ts$/ },
+    handler: (code) => `import 'virtual:core';\n${code}`,
+  },
+});
+
+/** One script from source text, its relative imports seen from the root. Gives its file name and whether it needs the plots. */
+const script = async (name, source, outDir, { external = [], globals = {}, plugins = [] } = {}) => {
+  const entry = resolve(root, `${name}.entry.js`);
   const result = await build({
     root,
     configFile: false,
@@ -46,20 +79,23 @@ const script = async (name, source, outDir, external = [], plugins = []) => {
       rolldownOptions: {
         input: { [name]: entry },
         external,
-        output: {
-          format: 'iife',
-          codeSplitting: false,
-          globals: { [PLOT]: 'Plot' },
-          entryFileNames: 'assets/[name]-[hash].js',
-        },
+        output: { format: 'iife', codeSplitting: false, globals, entryFileNames: 'assets/[name]-[hash].js' },
       },
     },
   });
   const [chunk] = [result].flat().flatMap((r) => r.output);
-  return { file: chunk.fileName, plot: chunk.imports.includes(PLOT) };
+  const plots = new Set([PLOT, ...PLOT_MODULES.map((file) => resolve(root, 'widgets', file))]);
+  return { file: chunk.fileName, plot: chunk.imports.some((id) => plots.has(id)) };
 };
 
-/** What the widgets use of the plot library, so that the rest of it need not be sent. */
+/** A script that takes engine, input, assembly, kit and plots from those that are on the page. */
+const lazyScript = (name, source, outDir) =>
+  script(name, source, outDir, {
+    external: (id) => id === PLOT || SHARED.has(id),
+    globals: (id) => (id === PLOT ? 'Plot' : SHARED.get(id)),
+  });
+
+/** What the figures use of the plot library, so that the rest of it need not be sent. */
 const plotNames = () => {
   const files = readdirSync(resolve(root, 'widgets'), { recursive: true }).filter((file) => file.endsWith('.ts'));
   const sources = files
@@ -70,7 +106,11 @@ const plotNames = () => {
   ].sort();
 };
 
-/** Builds everything into `outDir` and gives the scripts by widget. */
+/** The words of every relation, which the script of the pages leaves out: the papers print worked steps and put them back. */
+const wordsOf = (relations) =>
+  JSON.stringify(Object.fromEntries(relations.map(({ name, says, gives, source }) => [name, { says, gives, source }])));
+
+/** Builds everything into `outDir` and gives the scripts by figure. */
 export const buildNotebook = async (outDir = resolve(root, 'dist'), logLevel = 'warn') => {
   // A test runner says NODE_ENV is “test”, in which Vite would build the dev server's page.
   const { NODE_ENV } = process.env;
@@ -83,24 +123,38 @@ export const buildNotebook = async (outDir = resolve(root, 'dist'), logLevel = '
   const used = plotNames().join(', ');
   const library = await script(
     'plot-library',
-    `import { ${used} } from '${PLOT}'; globalThis.Plot = { ${used} };`,
+    `import { ${used} } from '${PLOT}';\nglobalThis.Plot = { ${used} };\n${asGlobal(PLOTS, PLOT_MODULES)}`,
     outDir,
-    [],
-    [withoutPackages(NOT_PLOTTED)],
+    {
+      external: (id) => SHARED.get(id)?.startsWith(CORE) ?? false,
+      globals: (id) => SHARED.get(id),
+      plugins: [withoutPackages(NOT_PLOTTED)],
+    },
   );
   const figures = {};
-  for (const { name } of [...module.LAZY, ...module.PARTS]) {
-    const source = `import * as figure from './${name}/${name}.ts'; (globalThis.notebookFigures ??= {})['${name}'] = figure;`;
-    const slim = WITH_WORDS.includes(name) ? [] : [withoutWords()];
-    const built = await script(name, source, outDir, [PLOT], slim);
-    const worker = existsSync(resolve(root, `widgets/${name}/worker.ts`))
-      ? (await script(`${name}-worker`, `import './${name}/worker.ts';`, outDir, [], slim)).file
+  for (const { name } of module.LAZY) {
+    const source = `import * as figure from './widgets/figures/${name}/${name}.ts'; (globalThis.notebookFigures ??= {})['${name}'] = figure;`;
+    const worker = existsSync(resolve(root, `widgets/figures/${name}/worker.ts`))
+      ? (
+          await script(`${name}-worker`, `import './widgets/figures/${name}/worker.ts';`, outDir, {
+            plugins: [withoutWords()],
+          })
+        ).file
       : undefined;
-    figures[name] = { ...built, ...(worker && { worker }) };
+    figures[name] = { ...(await lazyScript(name, source, outDir)), ...(worker && { worker }) };
   }
+  const papers = [
+    `import { RELATIONS } from './widgets/engine/index.ts';`,
+    `import * as part from './widgets/client/papers/papers.ts';`,
+    `const words = ${wordsOf(module.RELATIONS)};`,
+    `for (const relation of RELATIONS) Object.assign(relation, words[relation.name]);`,
+    `(globalThis.notebookFigures ??= {}).papers = part;`,
+  ].join('\n');
+  figures.papers = await lazyScript('papers', papers, outDir);
   await build({
     configFile: resolve(root, 'vite.config.ts'),
     logLevel,
+    plugins: [carriesCore(), withoutWords(module.RELATIONS.length)],
     build: { outDir, emptyOutDir: false },
     define: { __FIGURES__: JSON.stringify({ library: library.file, figures }) },
   });

@@ -6,7 +6,7 @@
 
 /** The parts of a relation that only the press, the papers and the tests read. */
 const WORDS = ['says', 'gives', 'source'];
-const ENGINE = /\/widgets\/engine\/[\w-]+\.ts$/;
+const ENGINE = /\/widgets\/engine\/(?:[\w-]+\/)?[\w-]+\.ts$/;
 
 /** Relations without their words. With `expected`, the build must have met exactly so many. */
 export const withoutWords = (expected) => {
