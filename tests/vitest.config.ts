@@ -44,8 +44,10 @@ export default defineConfig({
       {
         root,
         test: {
-          name: 'press',
-          include: ['tests/press/**/*.test.ts', 'tests/widgets/**/*.test.ts', 'tests/class/**/*.test.ts'],
+          name: 'rooms',
+          include: ['input', 'assembly', 'figures', 'exercises', 'site', 'client'].map(
+            (room) => `tests/${room}/**/*.test.ts`,
+          ),
           testTimeout: 30_000,
           hookTimeout: 120_000,
           ...DRAWN,
