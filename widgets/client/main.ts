@@ -2,7 +2,7 @@
 import 'katex/dist/katex.css';
 import './styles/notebook.css';
 import { inTodaysNames } from '../assembly/design-use.ts';
-import type { PageModel } from '../site/chapter.ts';
+import type { PageModel } from '../page/model.ts';
 import { addressOf, firstView, hasNumbers, rememberView, typedInAddress, withoutField } from './address.ts';
 import { mountDesignNote } from './design-note.ts';
 import { designInUse } from './design-store.ts';

@@ -6,18 +6,13 @@
 import { fieldUnit } from '../assembly/numbers.ts';
 import { quoted, type SymbolName, symbolFact } from '../engine/index.ts';
 import { readQuantity } from '../input/quantity.ts';
-import type { PageModel } from '../site/chapter.ts';
+import type { Prediction } from '../page/model.ts';
 import { answerForm } from './answer-form.ts';
 import { make, setText } from './dom.ts';
 import { judgePrediction } from './prediction-words.ts';
 import type { Store } from './store.ts';
 
-export const mountPrediction = (
-  place: HTMLElement,
-  model: PageModel['predictions'][number],
-  store: Store,
-  index: number,
-): void => {
+export const mountPrediction = (place: HTMLElement, model: Prediction, store: Store, index: number): void => {
   const attempt = place.querySelector('.attempt');
   const reveal = place.querySelector('details');
   if (!attempt || !reveal) return;

@@ -15,6 +15,7 @@ import { type Result, relationNamed, type SymbolName, symbolFact } from '../engi
 import type { Widget } from '../figures/kit/widget.ts';
 import { formatOf, show } from '../input/format.ts';
 import type { Reading } from '../input/quantity.ts';
+import type { Slip } from '../page/model.ts';
 import type { Diagnostics } from './diagnostics.ts';
 import { type ExerciseBlock, readExercise } from './exercise-block.ts';
 import { type ExpectedStep, isStepLine, readCall, readInputLine, readStepLine, splitComment } from './grammar.ts';
@@ -34,11 +35,6 @@ export interface Figure {
   readonly widget: Widget;
   readonly set: string;
   readonly caption: string;
-}
-
-export interface Slip {
-  readonly value: number;
-  readonly says: string;
 }
 
 /** Inline Markdown inside a block, and the line on which it begins. */

@@ -7,34 +7,15 @@
 import createMarkdownIt, { type MarkdownIt, type StateInline, type Token } from 'markdown-it';
 import anchor from 'markdown-it-anchor';
 import container from 'markdown-it-container';
-import type { NumberSet } from '../assembly/numbers.ts';
-import type { Step } from '../assembly/steps.ts';
-import type { Bank } from '../exercises/bank.ts';
-import type { Exercise } from '../exercises/exercise.ts';
 import type { Widget } from '../figures/kit/widget.ts';
-import { asSet, type Block, type Declared, isBlock, readBlock, type Slip } from './blocks.ts';
+import type { LiveValue, PageModel, Prediction } from '../page/model.ts';
+import { asSet, type Block, type Declared, isBlock, readBlock } from './blocks.ts';
 import { derivation } from './derivation.ts';
 import { createDiagnostics, type Diagnostic, type Diagnostics } from './diagnostics.ts';
 import { typesetEquation } from './expression.ts';
-import { type LiveValue, renderInline } from './inline.ts';
+import { renderInline } from './inline.ts';
 import { type Inline, renderExample, renderFigure, renderPrediction } from './render.ts';
 import { PAPERS_PLACE, REVIEW_PLACE, renderExercise } from './render-exercise.ts';
-
-/** What the browser needs to wake a page; it stands in the page as data. */
-export interface PageModel {
-  readonly sets: readonly NumberSet[];
-  readonly examples: readonly { readonly id: string; readonly set: string; readonly steps: readonly Step[] }[];
-  readonly live: readonly LiveValue[];
-  readonly predictions: readonly {
-    readonly output: string;
-    readonly answer: number;
-    readonly digits: number;
-    readonly slips: readonly Slip[];
-  }[];
-  readonly exercises: readonly Exercise[];
-  /** Every exercise of the book, on the page where papers are set. */
-  readonly bank?: Bank;
-}
 
 export interface RenderedChapter {
   readonly title: string;
@@ -66,7 +47,7 @@ interface Work {
   readonly blocks: Map<Token, Block>;
   readonly declared: Declared;
   readonly live: LiveValue[];
-  readonly predictions: PageModel['predictions'][number][];
+  readonly predictions: Prediction[];
   readonly book: Diagnostics;
   /** Lines before the text being parsed, where it is the caption or question of a block. */
   base: number;

@@ -13,15 +13,10 @@ import { type SymbolName, symbolFact, UNITS } from '../engine/index.ts';
 import { escapeText } from '../input/escape.ts';
 import { formatOf, type NumberFormat, show, shownIn } from '../input/format.ts';
 import { readQuantity, unitNamed } from '../input/quantity.ts';
+import type { LiveValue } from '../page/model.ts';
 import { type Declared, expectationFault, startScope } from './blocks.ts';
 import type { Diagnostics } from './diagnostics.ts';
 import { readCall, readStepLine } from './grammar.ts';
-
-/** A sentence's value that follows the reader's numbers. */
-export interface LiveValue {
-  readonly set: string;
-  readonly steps: readonly Step[];
-}
 
 export const renderInline = (
   content: string,

@@ -1,0 +1,36 @@
+/** What the site writes into a page as data and the browser reads again: all that a page is beside its text. */
+import type { NumberSet } from '../assembly/numbers.ts';
+import type { Step } from '../assembly/steps.ts';
+import type { Bank } from '../exercises/bank.ts';
+import type { Exercise } from '../exercises/exercise.ts';
+
+export interface PageModel {
+  readonly sets: readonly NumberSet[];
+  readonly examples: readonly { readonly id: string; readonly set: string; readonly steps: readonly Step[] }[];
+  readonly live: readonly LiveValue[];
+  readonly predictions: readonly Prediction[];
+  readonly exercises: readonly Exercise[];
+  /** Every exercise of the book, on the page where papers are set. */
+  readonly bank?: Bank;
+}
+
+/** A sentence's value that follows the reader's numbers. */
+export interface LiveValue {
+  readonly set: string;
+  readonly steps: readonly Step[];
+}
+
+/** A question asked before the answer is shown. */
+export interface Prediction {
+  /** The symbol of the answer. */
+  readonly output: string;
+  readonly answer: number;
+  readonly digits: number;
+  readonly slips: readonly Slip[];
+}
+
+/** A known wrong way: what it gives, and what to say to it. */
+export interface Slip {
+  readonly value: number;
+  readonly says: string;
+}
