@@ -36,4 +36,6 @@ export const CHOICES = {
 } as const;
 
 export type ChoiceName = keyof typeof CHOICES;
+/** What a choice may be. */
+export type OptionOf<C extends ChoiceName> = (typeof CHOICES)[C]['options'][number];
 export const isChoice = (name: string): name is ChoiceName => Object.hasOwn(CHOICES, name);

@@ -1,0 +1,156 @@
+/**
+ * What every figure is: the numbers it reads, what follows from them, and a picture, a caption and a table that all say the
+ * same. The build and the browser call the same `draw`.
+ *
+ * A figure names the threads, symbols, choices and lists it reads; its state is worked from just these, once a frame, and is a
+ * refusal where they can’t be drawn. A name that is not in the glossary, or that is read without being named, does not compile.
+ */
+import type { Numbers } from '../../assembly/numbers.ts';
+import { good, type Result, type SymbolName, type Thread } from '../../engine/index.ts';
+import type { ChoiceName, OptionOf } from '../../input/choices.ts';
+import type { UnitView } from '../../input/format.ts';
+import type { TextName } from '../../input/texts.ts';
+
+/** What threads are called in chapters: the two of a pair, or the only one. */
+export type ThreadName = 'A' | 'C' | 'thread';
+
+/** Just the numbers that a figure names, all of them there. */
+export interface NumbersOf<T extends ThreadName, Q extends SymbolName, C extends ChoiceName, X extends TextName> {
+  readonly threads: { readonly [K in T]: Thread };
+  readonly values: { readonly [K in Q]: number };
+  readonly choices: { readonly [K in C]: OptionOf<K> };
+  readonly texts: { readonly [K in X]: string };
+}
+
+export interface Table {
+  readonly head: readonly string[];
+  readonly rows: readonly (readonly string[])[];
+}
+
+/** What a mounted figure may use of the page. */
+export interface FigureContext<
+  T extends ThreadName = ThreadName,
+  Q extends SymbolName = SymbolName,
+  C extends ChoiceName = ChoiceName,
+  X extends TextName = TextName,
+> {
+  readonly numbers: () => NumbersOf<T, Q, C, X>;
+  readonly view: () => UnitView;
+  /** Sets a quantity of the reader's numbers, kept within its field's bounds; the page draws again on the next frame. */
+  readonly set: (name: Q, value: number) => void;
+  /** Types a text into a list of the reader's numbers, as if by hand. */
+  readonly type: (name: X, text: string) => void;
+  /** Draws again though no number changed, because the figure has found something out meanwhile. */
+  readonly redraw: () => void;
+}
+
+interface Definition<
+  T extends ThreadName,
+  Q extends SymbolName,
+  C extends ChoiceName,
+  X extends TextName,
+  S,
+> {
+  /** As a chapter names it. */
+  readonly name: string;
+  /** The accessible name of the figure. */
+  readonly title: string;
+  readonly threads: readonly T[];
+  readonly quantities: readonly Q[];
+  readonly choices?: readonly C[];
+  /** Lists typed as text. */
+  readonly texts?: readonly X[];
+  /** All that picture, caption and table need, or the sentence that says why these numbers can't be drawn. */
+  readonly state: (numbers: NumbersOf<T, Q, C, X>, view: UnitView) => Result<S>;
+  /** The still picture as HTML or SVG text. */
+  readonly draw: (state: S, view: UnitView) => string;
+  /** One sentence: shape, extremes, the present point. */
+  readonly caption: (state: S, view: UnitView) => string;
+  /** The numbers behind the picture. */
+  readonly table: (state: S, view: UnitView) => Table;
+  /** What the still picture depends on; while it stays the same, `update` alone moves it. Every number, where left out. */
+  readonly renderKey?: (state: S, numbers: NumbersOf<T, Q, C, X>) => unknown;
+  /** Moves the picture on the stage to the present state; only sets attributes and texts. */
+  readonly update?: (stage: HTMLElement, state: S, view: UnitView) => void;
+  /** Listens on the stage, which outlives the pictures on it. */
+  readonly mount?: (stage: HTMLElement, context: FigureContext<T, Q, C, X>) => void;
+}
+
+/** A figure worked at some numbers. */
+export interface Drawn {
+  readonly renderKey: string;
+  readonly draw: () => string;
+  readonly caption: () => string;
+  readonly table: () => Table;
+  readonly update: (stage: HTMLElement) => void;
+}
+
+/** A figure as chapters, site and page have it, its symbols only known at run time. */
+export interface Figure {
+  readonly name: string;
+  readonly title: string;
+  readonly threads: readonly string[];
+  readonly quantities: readonly SymbolName[];
+  readonly choices: readonly ChoiceName[];
+  readonly texts: readonly TextName[];
+  /** Works the state at these numbers once; picture, caption and table are had from it when they are asked for. */
+  readonly at: (numbers: Numbers, view: UnitView) => Result<Drawn>;
+  readonly mount: ((stage: HTMLElement, context: FigureContext) => void) | undefined;
+}
+
+export const defineFigure = <
+  const T extends ThreadName,
+  const Q extends SymbolName,
+  S,
+  const C extends ChoiceName = never,
+  const X extends TextName = never,
+>(
+  definition: Definition<T, Q, C, X, S>,
+): Figure => {
+  const { name, title, threads, quantities, state, draw, caption, table, renderKey, update, mount } = definition;
+  const choices = definition.choices ?? [];
+  const texts = definition.texts ?? [];
+  /** A number that a figure reads is there, since a chapter that leaves it out does not build. */
+  const picked = <K extends string, V>(names: readonly K[], from: Readonly<Partial<Record<K, V>>> | undefined) =>
+    Object.fromEntries(
+      names.map((key) => {
+        const value = from?.[key];
+        if (value === undefined) throw new Error(`The figure ${name} is asked without its ${key}.`);
+        return [key, value];
+      }),
+    ) as { readonly [P in K]: V };
+  const numbersOf = (numbers: Numbers): NumbersOf<T, Q, C, X> => ({
+    threads: picked<T, Thread>(threads, numbers.threads as Partial<Record<T, Thread>>),
+    values: picked<Q, number>(quantities, numbers.values),
+    choices: picked<C, string>(choices, numbers.choices) as NumbersOf<T, Q, C, X>['choices'],
+    texts: picked<X, string>(texts, numbers.texts),
+  });
+  return {
+    name,
+    title,
+    threads,
+    quantities,
+    choices,
+    texts,
+    at: (all, view) => {
+      const numbers = numbersOf(all);
+      const worked = state(numbers, view);
+      if (!worked.ok) return worked;
+      const s = worked.value;
+      return good({
+        renderKey: JSON.stringify([renderKey ? renderKey(s, numbers) : numbers, view]),
+        draw: () => draw(s, view),
+        caption: () => caption(s, view),
+        table: () => table(s, view),
+        update: (stage) => update?.(stage, s, view),
+      });
+    },
+    mount:
+      mount &&
+      ((stage, context) =>
+        mount(stage, {
+          ...context,
+          numbers: () => numbersOf(context.numbers() as Numbers),
+        })),
+  };
+};
