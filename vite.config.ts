@@ -1,7 +1,6 @@
 import { resolve } from 'node:path';
 import { defineConfig, type UserConfig } from 'vite';
-import { WIDGETS } from './widgets/site/catalogue.ts';
-import { press } from './widgets/site/plugin.ts';
+import { site } from './widgets/site/plugin.ts';
 
 const root = import.meta.dirname;
 
@@ -12,7 +11,7 @@ export default defineConfig(
     base: './',
     appType: 'mpa',
     publicDir: 'widgets/site/public',
-    plugins: [press({ chapters: resolve(root, 'chapters'), widgets: WIDGETS })],
+    plugins: [site({ chapters: resolve(root, 'chapters') })],
     build: {
       target: 'es2022',
       cssCodeSplit: false,

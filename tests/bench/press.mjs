@@ -15,7 +15,7 @@ const COUNTS = (process.env.BENCH_CHAPTERS ?? '10,100,300').split(',').map(Numbe
 
 export const bench = async (line) => {
   const load = async (file) => (await runnerImport(join(root, file), { configFile: false, logLevel: 'error' })).module;
-  const { press } = await load('widgets/site/plugin.ts');
+  const { site } = await load('widgets/site/plugin.ts');
   const { WIDGETS } = await load('widgets/site/catalogue.ts');
   const pages = async (count) => {
     const chapters = copies(count);
@@ -27,7 +27,7 @@ export const bench = async (line) => {
       logLevel: 'error',
       base: './',
       publicDir: false,
-      plugins: [press({ chapters, widgets: WIDGETS })],
+      plugins: [site({ chapters })],
       define: { __FIGURES__: '{}' },
       build: {
         outDir: out,

@@ -14,8 +14,7 @@ const EDITS = 7;
 
 export const bench = async (line) => {
   const load = async (file) => (await runnerImport(join(root, file), { configFile: false, logLevel: 'error' })).module;
-  const { press } = await load('widgets/site/plugin.ts');
-  const { WIDGETS } = await load('widgets/site/catalogue.ts');
+  const { site } = await load('widgets/site/plugin.ts');
   const chapters = mkdtempSync(join(tmpdir(), 'chapters-'));
   cpSync(join(root, 'chapters'), chapters, { recursive: true });
   const server = await createServer({
@@ -24,7 +23,7 @@ export const bench = async (line) => {
     appType: 'mpa',
     logLevel: 'error',
     publicDir: 'widgets/site/public',
-    plugins: [press({ chapters, widgets: WIDGETS })],
+    plugins: [site({ chapters })],
     cacheDir: join(chapters, 'cache'),
     server: { port: 0, host: 'localhost' },
   });

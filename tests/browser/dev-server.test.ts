@@ -4,8 +4,7 @@ import { tmpdir } from 'node:os';
 import { join, resolve } from 'node:path';
 import { createServer, type ViteDevServer } from 'vite';
 import { afterAll, beforeAll, expect, it } from 'vitest';
-import { WIDGETS } from '../../widgets/site/catalogue.ts';
-import { press } from '../../widgets/site/plugin.ts';
+import { site } from '../../widgets/site/plugin.ts';
 import { fieldIn, figure, sentence, shown, type, useBrowser, words, written } from '../support/page.ts';
 
 const { visit } = useBrowser();
@@ -22,7 +21,7 @@ beforeAll(async () => {
     appType: 'mpa',
     logLevel: 'silent',
     publicDir: 'widgets/site/public',
-    plugins: [press({ chapters: folder, widgets: WIDGETS })],
+    plugins: [site({ chapters: folder })],
     cacheDir: join(folder, 'cache'),
     server: { port: 0, host: 'localhost' },
   });
@@ -76,6 +75,6 @@ it('puts a saved chapter in the place of the page, with the reader’s numbers, 
   writeFileSync(chapter, `${text}\nIt moves 3 mm.\n`);
   await page.waitForSelector('.mistakes');
   expect(await words(page.locator('.mistakes'))).toMatch(
-    /^1 to mend in the chapters.*02-two-screws\.md:\d+ “3 mm” is typed by hand/,
+    /^1 to mend in the chapter.*02-two-screws\.md:\d+ “3 mm” is typed by hand/,
   );
 });

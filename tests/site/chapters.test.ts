@@ -83,7 +83,7 @@ describe('the chapters', () => {
       });
 
       it('gives every prediction at least one named slip', () => {
-        for (const p of book.pressed.get(pressedAs(file))?.model.predictions ?? [])
+        for (const p of book.rendered.get(pressedAs(file))?.model.predictions ?? [])
           expect(p.slips.length).toBeGreaterThanOrEqual(1);
       });
 
@@ -106,7 +106,7 @@ describe('the chapters', () => {
       });
 
       it('says a slip in plain words, without marks that only prose understands', () => {
-        for (const p of book.pressed.get(pressedAs(file))?.model.predictions ?? [])
+        for (const p of book.rendered.get(pressedAs(file))?.model.predictions ?? [])
           for (const { says } of p.slips) expect(says).not.toMatch(/\{\{|\$|\*|`/);
       });
 

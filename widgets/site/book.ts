@@ -1,68 +1,111 @@
-/** The whole book: every chapter file pressed, cross-checked for links, and set into pages. */
+/** The book: its chapter files, rendered when they are asked for, cross-checked for links, and set into pages. */
 import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { type Bank, makeBank } from '../exercises/bank.ts';
 import type { Widget } from '../figures/kit/widget.ts';
-import { pageHref, type RenderedChapter, renderChapter } from './chapter.ts';
+import { outlineOf, pageHref, type RenderedChapter, renderChapter } from './chapter.ts';
 import type { Diagnostic } from './diagnostics.ts';
 import { type Assets, type Place, pageHtml } from './page.ts';
 
 export interface Book {
   readonly places: readonly Place[];
-  readonly pressed: ReadonlyMap<string, RenderedChapter>;
+  readonly rendered: ReadonlyMap<string, RenderedChapter>;
   readonly mistakes: readonly Diagnostic[];
   /** Every exercise of every chapter. */
   readonly bank: Bank;
 }
 
-/** Chapters as last pressed, by file, so that a saved chapter is the only one pressed again. */
+/** Chapters as last rendered, by file, so that a saved chapter is the only one rendered again. */
 export type RenderCache = Map<string, { readonly text: string; readonly page: RenderedChapter }>;
 
-/** Presses `index.md` and every `NN-name.md` of a folder, in order of their numbers. */
+interface Source {
+  /** As mistakes name it. */
+  readonly file: string;
+  readonly slug: string;
+  readonly text: string;
+  readonly number: number | undefined;
+}
+
+/** `index.md` and every `NN-name.md` of a folder, in order of their numbers. */
+const sourcesIn = (folder: string): readonly Source[] =>
+  readdirSync(folder)
+    .filter((f) => f === 'index.md' || /^\d+-[a-z0-9-]+\.md$/.test(f))
+    .sort((a, b) => Number(b === 'index.md') - Number(a === 'index.md') || a.localeCompare(b, 'en', { numeric: true }))
+    .map((name) => ({
+      file: `chapters/${name}`,
+      slug: pageHref(name).replace(/\.html$/, ''),
+      text: readFileSync(join(folder, name), 'utf8'),
+      number: name === 'index.md' ? undefined : Number.parseInt(name, 10),
+    }));
+
+const renderSource = (
+  { file, text }: Source,
+  widgets: ReadonlyMap<string, Widget>,
+  cache: RenderCache,
+): RenderedChapter => {
+  const known = cache.get(file);
+  const page = known?.text === text ? known.page : renderChapter(file, text, widgets);
+  cache.set(file, { text, page });
+  return page;
+};
+
+/** Renders the whole book. */
 export const readBook = (
   folder: string,
   widgets: ReadonlyMap<string, Widget>,
   cache: RenderCache = new Map(),
 ): Book => {
-  const files = readdirSync(folder)
-    .filter((f) => f === 'index.md' || /^\d+-[a-z0-9-]+\.md$/.test(f))
-    .sort((a, b) => Number(b === 'index.md') - Number(a === 'index.md') || a.localeCompare(b, 'en', { numeric: true }));
-  const pressed = new Map<string, RenderedChapter>();
-  const places: Place[] = [];
-  const mistakes: Diagnostic[] = [];
-  for (const file of files) {
-    const slug = pageHref(file).replace(/\.html$/, '');
-    const text = readFileSync(join(folder, file), 'utf8');
-    const known = cache.get(file);
-    const page = known?.text === text ? known.page : renderChapter(`chapters/${file}`, text, widgets);
-    cache.set(file, { text, page });
-    pressed.set(slug, page);
-    mistakes.push(...page.mistakes);
-    places.push({
-      slug,
-      title: page.title,
-      goal: page.goal,
-      number: slug === 'index' ? undefined : Number.parseInt(file, 10),
-    });
+  const sources = sourcesIn(folder);
+  const pages = sources.map((source) => ({ source, page: renderSource(source, widgets, cache) }));
+  const rendered = new Map(pages.map(({ source, page }) => [source.slug, page]));
+  return {
+    places: pages.map(({ source: { slug, number }, page: { title, goal } }) => ({ slug, title, goal, number })),
+    rendered,
+    mistakes: [
+      ...pages.flatMap(({ page }) => page.mistakes),
+      ...sources.flatMap(({ file, slug }) => brokenLinks(file, slug, rendered)),
+      ...sameNames(sources, rendered),
+    ],
+    bank: makeBank(
+      pages.map(({ source: { slug }, page: { title, model } }) => ({ slug, title, exercises: model.exercises })),
+    ),
+  };
+};
+
+/**
+ * One page, and no more of the book rendered than it takes: of the other chapters their titles and goals, unless the page
+ * holds the exercises of all. Undefined where the book has no such page. Only the page's own mistakes are known then.
+ */
+export const readPage = (
+  folder: string,
+  slug: string,
+  widgets: ReadonlyMap<string, Widget>,
+  cache: RenderCache,
+  assets: Assets,
+): { readonly html: string; readonly mistakes: readonly Diagnostic[] } | undefined => {
+  const sources = sourcesIn(folder);
+  const own = sources.find((source) => source.slug === slug);
+  if (!own) return undefined;
+  const page = renderSource(own, widgets, cache);
+  if (page.needsBank) {
+    const book = readBook(folder, widgets, cache);
+    const html = bookPage(book, slug, assets);
+    return html === undefined ? undefined : { html, mistakes: page.mistakes };
   }
-  for (const [i, place] of places.entries()) mistakes.push(...brokenLinks(`chapters/${files[i]}`, place.slug, pressed));
-  mistakes.push(...sameNames(places, files, pressed));
-  const bank = makeBank(
-    places.map(({ slug, title }) => ({ slug, title, exercises: pressed.get(slug)?.model.exercises ?? [] })),
-  );
-  return { places, pressed, mistakes, bank };
+  const places = sources.map((source) => ({
+    slug: source.slug,
+    number: source.number,
+    ...(source === own ? { title: page.title, goal: page.goal } : outlineOf(source.text)),
+  }));
+  const place = places.find((p) => p.slug === slug);
+  return place && { html: pageHtml(page, place, places, assets), mistakes: page.mistakes };
 };
 
 /** An exercise is known by its name throughout the book, in papers and in a reader’s progress. */
-const sameNames = (
-  places: readonly Place[],
-  files: readonly string[],
-  pressed: ReadonlyMap<string, RenderedChapter>,
-): Diagnostic[] => {
+const sameNames = (sources: readonly Source[], rendered: ReadonlyMap<string, RenderedChapter>): Diagnostic[] => {
   const first = new Map<string, string>();
-  return places.flatMap(({ slug }, i) =>
-    (pressed.get(slug)?.model.exercises ?? []).flatMap(({ id }) => {
-      const file = `chapters/${files[i]}`;
+  return sources.flatMap(({ slug, file }) =>
+    (rendered.get(slug)?.model.exercises ?? []).flatMap(({ id }) => {
       const known = first.get(id);
       first.set(id, known ?? file);
       return known === undefined
@@ -72,12 +115,12 @@ const sameNames = (
   );
 };
 
-const brokenLinks = (file: string, slug: string, pressed: ReadonlyMap<string, RenderedChapter>): Diagnostic[] => {
-  const page = pressed.get(slug);
+const brokenLinks = (file: string, slug: string, rendered: ReadonlyMap<string, RenderedChapter>): Diagnostic[] => {
+  const page = rendered.get(slug);
   return (page?.links ?? []).flatMap(({ href, line }) => {
     if (/^https?:\/\//.test(href)) return [];
     const [target = '', anchor] = pageHref(href).split('#');
-    const there = target === '' ? page : pressed.get(target.replace(/\.html$/, ''));
+    const there = target === '' ? page : rendered.get(target.replace(/\.html$/, ''));
     if (!there)
       return [
         {
@@ -99,7 +142,7 @@ const brokenLinks = (file: string, slug: string, pressed: ReadonlyMap<string, Re
 };
 
 export const bookPage = (book: Book, slug: string, assets: Assets): string | undefined => {
-  const page = book.pressed.get(slug);
+  const page = book.rendered.get(slug);
   const place = book.places.find((p) => p.slug === slug);
   if (!page || !place) return undefined;
   const full = page.needsBank ? { ...page, model: { ...page.model, bank: book.bank } } : page;

@@ -53,16 +53,15 @@ interface Work {
   base: number;
 }
 
+/** Title and goal alone, as other pages name a chapter, for a small share of what rendering it takes. */
+export const outlineOf = (text: string): Pick<RenderedChapter, 'title' | 'goal'> => {
+  const tokens = markdown(newWork('')).parse(text, {});
+  return { title: headingText(tokens, 'h1') ?? '', goal: boxText(tokens, 'goal') };
+};
+
 export const renderChapter = (file: string, text: string, widgets: ReadonlyMap<string, Widget>): RenderedChapter => {
-  const book = createDiagnostics(file);
-  const work: Work = {
-    blocks: new Map(),
-    declared: { sets: new Map(), examples: new Map() },
-    live: [],
-    predictions: [],
-    book,
-    base: 0,
-  };
+  const work = newWork(file);
+  const { book } = work;
   const md = markdown(work);
   const tokens = md.parse(text, {});
   readBlocks(tokens, work, widgets);
@@ -90,6 +89,15 @@ export const renderChapter = (file: string, text: string, widgets: ReadonlyMap<s
     needsBank: [...work.blocks.values()].some((b) => b.kind === 'papers' || b.kind === 'review'),
   };
 };
+
+const newWork = (file: string): Work => ({
+  blocks: new Map(),
+  declared: { sets: new Map(), examples: new Map() },
+  live: [],
+  predictions: [],
+  book: createDiagnostics(file),
+  base: 0,
+});
 
 const markdown = (work: Work): MarkdownIt => {
   const md = createMarkdownIt({ html: false, typographer: true, quotes: '“”‘’' });

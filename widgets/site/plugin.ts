@@ -1,61 +1,82 @@
 /**
- * The press as a Vite plugin. In the dev server each page is pressed when it is asked for, and asks again
- * when a chapter is saved; in a build every page is written with its styles in it, beside one classic script, with relative
- * addresses only, so that the folder works on a server, under a sub-path or from a stick.
+ * The site as a Vite plugin. In the dev server each page is rendered when it is asked for, and asks again when a chapter is
+ * saved; in a build every page is written with its styles in it, beside one classic script, with relative addresses only, so
+ * that the folder works on a server, under a sub-path or from a stick.
+ *
+ * It imports nothing of the rooms: Vite starts anew when what its configuration imports is saved. They come as one module,
+ * site.ts, which the dev server loads again by itself.
  */
-
 import { readdirSync } from 'node:fs';
 import { resolve } from 'node:path';
-import type { Plugin } from 'vite';
-import type { Widget } from '../figures/kit/widget.ts';
-import { escapeText } from '../input/escape.ts';
-import { type Book, bookPage, type RenderCache, readBook } from './book.ts';
-import { diagnosticText } from './diagnostics.ts';
+import { type Plugin, runnerImport, type ViteDevServer } from 'vite';
+import type { RenderCache } from './book.ts';
+import type * as Site from './site.ts';
 
-export interface SiteOptions {
-  readonly chapters: string;
-  readonly widgets: ReadonlyMap<string, Widget>;
-}
-
+const SITE = resolve(import.meta.dirname, 'site.ts');
 const ICON = 'notebook.svg';
 
 /** Tells open pages of the dev server that a chapter was saved; the page knows it by the same name. */
 const CHAPTER_SAVED = 'notebook:saved';
 
-export const press = ({ chapters, widgets }: SiteOptions): Plugin => {
-  const cache: RenderCache = new Map();
-  const read = () => readBook(chapters, widgets, cache);
+/** How long the server rests after a page before it reads the other chapters for their mistakes, ms. */
+const REST = 2000;
+
+export const site = ({ chapters }: { readonly chapters: string }): Plugin => {
+  /** A render of a chapter holds as long as the rooms it was made with. */
+  const caches = new WeakMap<typeof Site, RenderCache>();
+  const cacheOf = (rooms: typeof Site) => {
+    const cache: RenderCache = caches.get(rooms) ?? new Map();
+    caches.set(rooms, cache);
+    return cache;
+  };
+  const built = async () => (await runnerImport<typeof Site>(SITE, { configFile: false, logLevel: 'error' })).module;
+  let rooms: typeof Site | undefined;
+  const readWhole = async () => {
+    rooms ??= await built();
+    return { rooms, book: rooms.readBook(chapters, rooms.WIDGETS, cacheOf(rooms)) };
+  };
   return {
-    name: 'press',
+    name: 'site',
     configureServer(server) {
       server.watcher.add(chapters);
       server.watcher.on('all', (_event, path) => {
         if (path.startsWith(chapters)) server.ws.send(CHAPTER_SAVED);
       });
-      server.middlewares.use((request, response, next) => {
+      const load = () => server.ssrLoadModule(SITE) as Promise<typeof Site>;
+      const tellMistakes = teller(server, async () => {
+        const now = await load();
+        return now.readBook(chapters, now.WIDGETS, cacheOf(now)).mistakes.map(now.diagnosticText);
+      });
+      server.middlewares.use(async (request, response, next) => {
         const path = new URL(request.url ?? '/', 'http://local').pathname;
         const slug = path === '/' ? 'index' : /^\/([a-z0-9-]+)\.html$/.exec(path)?.[1];
         if (slug === undefined) return next();
-        const book = read();
-        if (book.mistakes.length > 0) server.config.logger.warn(`\n${book.mistakes.map(diagnosticText).join('\n')}`);
-        const page = bookPage(book, slug, {
-          // The server’s own client is named here: having it put in would read the whole page for the sake of one line.
-          scripts: ['/@vite/client', '/widgets/page/main.ts'],
-          style: { address: '/widgets/page/styles/notebook.css' },
-          icon: `/${ICON}`,
-          module: true,
-        });
-        if (page === undefined) return next();
-        response.setHeader('content-type', 'text/html; charset=utf-8');
-        response.end(withMistakes(page, book));
+        try {
+          const now = await load();
+          const page = now.readPage(chapters, slug, now.WIDGETS, cacheOf(now), {
+            // The server’s own client is named here: having it put in would read the whole page for the sake of one line.
+            scripts: ['/@vite/client', '/widgets/client/main.ts'],
+            style: { address: '/widgets/client/styles/notebook.css' },
+            icon: `/${ICON}`,
+            module: true,
+          });
+          if (page === undefined) return next();
+          response.setHeader('content-type', 'text/html; charset=utf-8');
+          response.end(withMistakes(page.html, page.mistakes));
+          tellMistakes();
+        } catch (error) {
+          server.ssrFixStacktrace(error as Error);
+          next(error);
+        }
       });
     },
-    buildStart() {
+    async buildStart() {
       if (this.environment.mode !== 'build') return;
-      const { mistakes } = read();
+      const { rooms, book } = await readWhole();
+      const { mistakes } = book;
       if (mistakes.length > 0)
         this.error(
-          `The chapters have ${mistakes.length} ${mistakes.length === 1 ? 'mistake' : 'mistakes'}:\n${mistakes.map(diagnosticText).join('\n')}`,
+          `The chapters have ${mistakes.length} ${mistakes.length === 1 ? 'mistake' : 'mistakes'}:\n${mistakes.map(rooms.diagnosticText).join('\n')}`,
         );
       for (const file of readdirSync(chapters)) this.addWatchFile(resolve(chapters, file));
     },
@@ -71,7 +92,7 @@ export const press = ({ chapters, widgets }: SiteOptions): Plugin => {
     generateBundle: {
       // After scripts and fonts have their names.
       order: 'post',
-      handler(_options, bundle) {
+      async handler(_options, bundle) {
         const scripts = Object.keys(bundle).filter((name) => name.endsWith('.js'));
         const text = Object.values(bundle)
           .flatMap((file) => (file.type === 'asset' && file.fileName.endsWith('.css') ? [file] : []))
@@ -82,14 +103,9 @@ export const press = ({ chapters, widgets }: SiteOptions): Plugin => {
           .join('')
           .replace(/url\((?!data:|#)(?:\.\/)?/g, 'url(assets/')
           .trim();
-        const book = read();
+        const { rooms, book } = await readWhole();
         for (const { slug } of book.places) {
-          const source = bookPage(book, slug, {
-            scripts,
-            style: { text },
-            icon: ICON,
-            module: false,
-          });
+          const source = rooms.bookPage(book, slug, { scripts, style: { text }, icon: ICON, module: false });
           if (source !== undefined) this.emitFile({ type: 'asset', fileName: `${slug}.html`, source });
         }
       },
@@ -97,11 +113,28 @@ export const press = ({ chapters, widgets }: SiteOptions): Plugin => {
   };
 };
 
-/** In the dev server an author sees every mistake on top of the page, with file and line. */
-const withMistakes = (page: string, { mistakes }: Book): string =>
+/** Reads the whole book once pages have rested, and says its mistakes where they are new. */
+const teller = (server: ViteDevServer, mistakes: () => Promise<readonly string[]>): (() => void) => {
+  let rest: ReturnType<typeof setTimeout> | undefined;
+  let said = '';
+  server.httpServer?.once('close', () => clearTimeout(rest));
+  return () => {
+    clearTimeout(rest);
+    rest = setTimeout(async () => {
+      const text = (await mistakes().catch(() => [])).join('\n');
+      if (text !== said && text !== '') server.config.logger.warn(`\n${text}`);
+      said = text;
+    }, REST);
+  };
+};
+
+const escaped = (text: string): string => text.replace(/[&<>]/g, (c) => `&#${c.charCodeAt(0)};`);
+
+/** In the dev server an author sees every mistake of a chapter on top of its page, with file and line. */
+const withMistakes = (page: string, mistakes: readonly { file: string; line: number; says: string }[]): string =>
   mistakes.length === 0
     ? page
     : page.replace(
         '<article>',
-        `<section class="mistakes" role="alert"><h2>${mistakes.length} to mend in the chapters</h2><ul>${mistakes.map((m) => `<li><code>${escapeText(`${m.file}:${m.line}`)}</code> ${escapeText(m.says)}</li>`).join('')}</ul></section><article>`,
+        `<section class="mistakes" role="alert"><h2>${mistakes.length} to mend in the chapter</h2><ul>${mistakes.map((m) => `<li><code>${escaped(`${m.file}:${m.line}`)}</code> ${escaped(m.says)}</li>`).join('')}</ul></section><article>`,
       );

@@ -44,13 +44,7 @@ export interface FigureContext<
   readonly redraw: () => void;
 }
 
-interface Definition<
-  T extends ThreadName,
-  Q extends SymbolName,
-  C extends ChoiceName,
-  X extends TextName,
-  S,
-> {
+interface Definition<T extends ThreadName, Q extends SymbolName, C extends ChoiceName, X extends TextName, S> {
   /** As a chapter names it. */
   readonly name: string;
   /** The accessible name of the figure. */
