@@ -14,7 +14,12 @@ import { SYMBOLS, type SymbolFact, type SymbolName, symbolFact } from './symbols
 type ValueOf<S extends SymbolName> = BaseUnits[(typeof SYMBOLS)[S]['unit']];
 export type Values<S extends SymbolName> = { readonly [K in S]: ValueOf<K> };
 
-interface Definition<I extends SymbolName, O extends SymbolName> {
+/** Nothing to say of names that the glossary has; of others, words that the compiler shows where they stand. */
+type Known<S extends string> = [Exclude<S, SymbolName>] extends [never]
+  ? unknown
+  : `No symbol “${Exclude<S, SymbolName>}”: add it to widgets/engine/kernel/symbols.ts`;
+
+interface Definition<I extends string, O extends string> {
   /** As a chapter names it: lower case, words joined by hyphens. */
   readonly name: string;
   /** One sentence in plain words. */
@@ -24,8 +29,8 @@ interface Definition<I extends SymbolName, O extends SymbolName> {
   readonly gives: { readonly [K in O]: string | undefined };
   readonly source: string;
   /** Why these inputs, each within its bounds, have no answer together; undefined where they have one. */
-  readonly refuses?: (inputs: Values<I>) => string | undefined;
-  readonly compute: (inputs: Values<I>) => Values<O>;
+  readonly refuses?: (inputs: Values<I & SymbolName>) => string | undefined;
+  readonly compute: (inputs: Values<I & SymbolName>) => Values<O & SymbolName>;
 }
 
 export interface Relation<I extends SymbolName = SymbolName, O extends SymbolName = SymbolName> {
@@ -48,16 +53,16 @@ export interface AnyRelation {
 }
 
 /*#__NO_SIDE_EFFECTS__*/
-export const relation = <const I extends SymbolName, const O extends SymbolName>(
-  definition: Definition<I, O>,
-): Relation<I, O> => ({
+export const relation = <const I extends string, const O extends string>(
+  definition: Definition<I, O> & { readonly takes: NoInfer<Known<I>>; readonly gives: NoInfer<Known<O>> },
+): Relation<I & SymbolName, O & SymbolName> => ({
   name: definition.name,
   says: definition.says,
-  takes: definition.takes,
-  gives: definition.gives,
+  takes: definition.takes as readonly (I & SymbolName)[],
+  gives: definition.gives as Relation<I & SymbolName, O & SymbolName>['gives'],
   source: definition.source,
   of: (inputs) => {
-    for (const symbol of definition.takes) {
+    for (const symbol of definition.takes as readonly (I & SymbolName)[]) {
       const refusal = outOfBounds(symbol, inputs[symbol]);
       if (refusal) return refusal;
     }

@@ -1,0 +1,23 @@
+/**
+ * Every relation of the engine, found where it is defined: a file of a room that exports one is enough. Chapters name them by
+ * `name`; the command line lists them, room by room.
+ */
+import type { AnyRelation } from './kernel/relation.ts';
+
+/** In the order in which the book meets them. */
+const ROOMS = ['thread', 'pair', 'play', 'force', 'contact', 'ways', 'levelling', 'calibration'];
+
+const isRelation = (value: unknown): value is AnyRelation =>
+  typeof value === 'object' && value !== null && 'takes' in value && 'gives' in value && 'of' in value;
+
+const collected = (): readonly AnyRelation[] => {
+  const files = import.meta.glob<Readonly<Record<string, unknown>>>('./*/*.ts', { eager: true });
+  const roomOf = (path: string) => ROOMS.indexOf(path.split('/')[1] ?? '');
+  return Object.keys(files)
+    .sort((a, b) => roomOf(a) - roomOf(b) || a.localeCompare(b, 'en'))
+    .flatMap((path) => Object.values(files[path] ?? {}).filter(isRelation));
+};
+
+export const RELATIONS: readonly AnyRelation[] = /*#__PURE__*/ collected();
+
+export const relationNamed = (name: string): AnyRelation | undefined => RELATIONS.find((r) => r.name === name);
