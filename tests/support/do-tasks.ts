@@ -6,7 +6,7 @@ import { type Hands, TASKS, type Task } from './chapter-tasks.ts';
 import { figure, sentence, settled, shown, type Visit } from './page.ts';
 
 /** What can be dragged in a figure, by name. */
-export const dragged = (place: Locator): Promise<string[]> =>
+const dragged = (place: Locator): Promise<string[]> =>
   place
     .locator('.stage [role=slider]:not(.plate-plan *)')
     .evaluateAll((all) => all.map((e) => e.getAttribute('aria-label') ?? ''));

@@ -8,8 +8,8 @@ import { hatchings, polygon, polyline, px } from '../kit/svg.ts';
 import { opposite, threadEdge } from '../kit/thread-outline.ts';
 import type { Seat, State } from './state.ts';
 
-export const WIDTH = 380;
-export const HEIGHT = 430;
+const WIDTH = 380;
+const HEIGHT = 430;
 const AXIS = 150;
 const ROOM = { top: 46, bottom: 8, half: 146 } as const;
 
@@ -205,7 +205,7 @@ const RUN = DEPTH * Math.tan(Math.PI / 6);
 const FLAT = (PITCH - 2 * RUN) / 4;
 const ROOT = 40;
 const GAP = 6;
-export const LENS = { width: 124, height: 116, middle: 58 } as const;
+const LENS = { width: 124, height: 116, middle: 58 } as const;
 
 /** One ridge between x = ROOT and the crest, from its middle: y offset at the root and at the crest. */
 const screwOutline = (): Point[] => {
