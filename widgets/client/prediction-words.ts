@@ -1,7 +1,7 @@
 /** What is said of a prediction, and the scale on which it stands beside the answer. */
 import type { SymbolFact } from '../engine/index.ts';
 import { formatOf, numeral, show, type UnitView } from '../input/format.ts';
-import type { Slip } from '../site/blocks.ts';
+import type { Slip } from '../page/model.ts';
 
 /** Within this share of the answer a prediction counts as right: the point is the idea, not the last digit. */
 const NEAR = 0.02;
