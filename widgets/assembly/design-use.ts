@@ -14,8 +14,8 @@
  */
 
 import { jointOf, mm, type SymbolName, symbolFact, type Thread, turnsFor } from '../engine/index.ts';
-import { dividerOf, stepsOf } from '../figures/kit/knob.ts';
 import { readThread } from '../input/designation.ts';
+import { dividerOf, stepsOf } from '../input/dividers.ts';
 import { type Input, type NumberSet, readInput, writeQuantity } from './numbers.ts';
 import { pairOf } from './pair-of.ts';
 

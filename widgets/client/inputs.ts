@@ -2,8 +2,8 @@
 
 import type { Input } from '../assembly/numbers.ts';
 import { symbolFact } from '../engine/index.ts';
-import { stepsOf } from '../figures/kit/knob.ts';
 import { CHOICES } from '../input/choices.ts';
+import { stepsOf } from '../input/dividers.ts';
 import { nextStep } from '../input/next-step.ts';
 import { longestOf, TEXTS, type TextName } from '../input/texts.ts';
 import { neighbourOf } from '../input/thread-step.ts';

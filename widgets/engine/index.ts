@@ -39,6 +39,7 @@ export * from './pair/pair-row.ts';
 export * from './pair/pair-search.ts';
 export * from './pair/pair-short.ts';
 export * from './pair/pair-verdict.ts';
+export * from './pair/pair-wish.ts';
 export * from './pair/resolution.ts';
 export * from './pair/rounding.ts';
 export * from './pair/travel.ts';

@@ -1,8 +1,21 @@
-/** What divides a turn, as a maker lists it: `hexagon, twelve points, 50`. */
+/** What a turn is divided by, and lists of it as a maker writes them: `hexagon, twelve points, 50`. */
 
 import { bad, good, quoted, type Result, symbolFact } from '../engine/index.ts';
-import { stepsOf } from '../figures/kit/knob.ts';
 import { LONGEST_LIST } from './thread-list.ts';
+
+export type Divider = 'hexagon' | 'square' | 'twelve points' | 'knob';
+
+/** Steps in a turn of a head; only a knob has divisions of its own. */
+export const stepsOf = (divider: string, divisions: number): number =>
+  divider === 'hexagon' ? 6 : divider === 'square' ? 4 : divider === 'twelve points' ? 12 : divisions;
+
+/** The head that has so many steps in a turn. */
+export const dividerOf = (steps: number): Divider =>
+  steps === 6 ? 'hexagon' : steps === 4 ? 'square' : steps === 12 ? 'twelve points' : 'knob';
+
+/** What one step is called across the context. */
+export const stepName = (divider: string): string =>
+  divider === 'knob' ? 'division' : divider === 'twelve points' ? 'point' : 'flat';
 
 /** Each divider is one more search. */
 const MOST_DIVIDERS = 12;

@@ -10,8 +10,8 @@ import { diameters, type Thread } from '../thread/thread.ts';
 import { type Fraction, netLeadFraction, numberOf, type RoundedFirst, roundedFirst } from './fraction.ts';
 import { type Candidate, type Catalogue, inHand, wallOf, weakerSquared } from './pair-catalogue.ts';
 import type { Filter } from './pair-filters.ts';
-import type { Wish } from './pair-search.ts';
 import { judge, type Verdict } from './pair-verdict.ts';
+import type { Wish } from './pair-wish.ts';
 
 /** Decimals of a millimetre to which a drawing usually keeps a pitch. */
 const DRAWING_DECIMALS = 3;

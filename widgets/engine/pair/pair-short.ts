@@ -7,7 +7,7 @@
 import { type Millimetres, mm, type Turns, turns } from '../kernel/quantity.ts';
 import type { Thread } from '../thread/thread.ts';
 import type { Catalogue } from './pair-catalogue.ts';
-import type { Wish } from './pair-search.ts';
+import type { Wish } from './pair-wish.ts';
 
 export interface ShortOfThread {
   /** Steps in a turn of the divider that asks the fewest turns. */

@@ -8,10 +8,9 @@
  */
 
 import { listed, say } from '../kernel/say.ts';
-import { diameters } from '../thread/thread.ts';
+import { diameters, type Thread } from '../thread/thread.ts';
 import type { Candidate } from './pair-catalogue.ts';
 import { FILTER_WORDS, type Filter } from './pair-filters.ts';
-import type { PairRow } from './pair-row.ts';
 
 const GRADES = ['sound', 'with care', 'delicate', 'nearest'] as const;
 export type Grade = (typeof GRADES)[number];
@@ -27,8 +26,18 @@ const ORDINARY_LEAD_ERROR = 0.001;
 const CARE = 25;
 const DELICATE = 100;
 
+/** What of a pair is judged; see the row of a pair for the words. */
+interface Judged {
+  readonly A: Thread;
+  readonly arrangement: 'in line' | 'nested';
+  readonly off: number;
+  readonly gain: number;
+  readonly wall: { readonly limit: number } | undefined;
+  readonly toBuy: readonly Thread[];
+}
+
 export const judge = (
-  pair: Omit<PairRow, 'verdict'>,
+  pair: Judged,
   [first, second]: readonly [Candidate, Candidate],
   fails: readonly Filter[],
 ): Verdict => {

@@ -34,8 +34,8 @@ import {
   turnsLost,
   windUp,
 } from '../../engine/index.ts';
+import { stepName as stepNameOf, stepsOf } from '../../input/dividers.ts';
 import { numeral, show } from '../../input/format.ts';
-import { stepName as stepNameOf, stepsOf } from '../kit/knob.ts';
 import { type Budget, type Entry, judgeBudget } from './budget.ts';
 import { errorTerms } from './error-terms.ts';
 import { AT, type Judge, type Judged, NOT_LOOKED_AT, newJudge } from './judge.ts';

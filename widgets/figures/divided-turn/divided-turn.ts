@@ -6,8 +6,9 @@
 import type { Numbers } from '../../assembly/numbers.ts';
 import { pairOf } from '../../assembly/pair-of.ts';
 import { bad, good, netMotion, perAngle, perStep, plain, type Result, rad, turns } from '../../engine/index.ts';
+import { type Divider, stepName, stepsOf } from '../../input/dividers.ts';
 import { numeral, show, type UnitView, withSign } from '../../input/format.ts';
-import { type Divider, knobSvg, mountKnob, stepName, stepsOf, updateKnob } from '../kit/knob.ts';
+import { knobSvg, mountKnob, updateKnob } from '../kit/knob.ts';
 import { px } from '../kit/svg.ts';
 import type { Widget } from '../kit/widget.ts';
 

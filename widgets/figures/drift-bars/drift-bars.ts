@@ -26,9 +26,9 @@ import {
   thermalMaterial,
   warming,
 } from '../../engine/index.ts';
+import { stepName, stepsOf } from '../../input/dividers.ts';
 import { escapeText } from '../../input/escape.ts';
 import { numeral, show, type UnitView } from '../../input/format.ts';
-import { stepName, stepsOf } from '../kit/knob.ts';
 import { px } from '../kit/svg.ts';
 import type { Widget } from '../kit/widget.ts';
 

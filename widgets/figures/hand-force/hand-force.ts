@@ -21,8 +21,8 @@ import {
   stickSlip,
   type TurningEffort,
 } from '../../engine/index.ts';
+import { type Divider, stepName, stepsOf } from '../../input/dividers.ts';
 import { numeral, show, type UnitView } from '../../input/format.ts';
-import { type Divider, stepName, stepsOf } from '../kit/knob.ts';
 import { px } from '../kit/svg.ts';
 import type { Widget } from '../kit/widget.ts';
 

@@ -2,23 +2,10 @@
  * The turned part seen from above, and how it is turned: dragged round, by wheel over it, by arrow keys (one step; with
  * Shift one turn) and Home. Clockwise is positive. A slider to assistive technology.
  */
+import type { Divider } from '../../input/dividers.ts';
 import { nextStep } from '../../input/next-step.ts';
 import { notchCounter } from './notches.ts';
 import { px } from './svg.ts';
-
-export type Divider = 'hexagon' | 'square' | 'twelve points' | 'knob';
-
-/** Steps in a turn of a head; only a knob has divisions of its own. */
-export const stepsOf = (divider: string, divisions: number): number =>
-  divider === 'hexagon' ? 6 : divider === 'square' ? 4 : divider === 'twelve points' ? 12 : divisions;
-
-/** The head that has so many steps in a turn. */
-export const dividerOf = (steps: number): Divider =>
-  steps === 6 ? 'hexagon' : steps === 4 ? 'square' : steps === 12 ? 'twelve points' : 'knob';
-
-/** What one step is called across the context. */
-export const stepName = (divider: string): string =>
-  divider === 'knob' ? 'division' : divider === 'twelve points' ? 'point' : 'flat';
 
 const R = 62;
 
