@@ -2,6 +2,7 @@
  * A kept design on the other pages: what each figure says of it is what the sheet says of it. Worked without a browser: the numbers
  * of each page are put into a store as the page does it, and its figures are asked.
  */
+
 import { beforeEach, describe, expect, it, vi } from 'vitest';
 import { asDesign, fillsOf, inTodaysNames } from '../../widgets/assembly/design-use.ts';
 import type { Input, NumberSet } from '../../widgets/assembly/numbers.ts';
@@ -11,6 +12,7 @@ import { createStore, type Store } from '../../widgets/client/store.ts';
 import { isSymbol, SYMBOLS, type SymbolName, symbolFact } from '../../widgets/engine/index.ts';
 import { WIDGETS } from '../../widgets/site/catalogue.ts';
 import { blocksOf, CHAPTERS, press } from '../support/chapters.ts';
+import { still } from '../support/figures.ts';
 
 beforeEach(() => {
   vi.stubGlobal('requestAnimationFrame', () => 0);
@@ -248,8 +250,8 @@ for (const { name, set, typed, net, steps } of STOCK)
         sheet.type(set, field, text);
         expect(sheet.field(set, field)?.reason).toBeUndefined();
       }
-      const widget = WIDGETS.get('design-sheet');
-      const rows = widget?.table(sheet.numbers(set), 'metric').rows ?? [];
+      const figure = WIDGETS.get('design-sheet');
+      const rows = figure ? still(figure).table(sheet.numbers(set), 'metric').rows : [];
       return { numbers: numbersOf(sheet, set), table: rows.map((row) => row.map(plainly)) };
     };
     const used = (numbers: Readonly<Record<string, string>>, start: string): Store => {
@@ -265,9 +267,9 @@ for (const { name, set, typed, net, steps } of STOCK)
       const found = WIDGETS.get(widget);
       if (!figure || !found) throw new Error(`no ${widget}`);
       const now = store.numbers(figure.set);
-      const { rows } = found.table(now, 'metric');
+      const { rows } = still(found).table(now, 'metric');
       return {
-        says: plainly(found.says(now, 'metric')),
+        says: plainly(still(found).caption(now, 'metric')),
         rows: rows.map((r) => r.map(plainly)),
         store,
         set: figure.set,
@@ -364,7 +366,8 @@ for (const { name, set, typed, net, steps } of STOCK)
       for (const { file, figures } of PAGES) {
         const store = used(numbers, file);
         for (const { widget, set: id } of figures) {
-          const drawn = WIDGETS.get(widget)?.draw(store.numbers(id), 'metric');
+          const figure = WIDGETS.get(widget);
+          const drawn = figure && still(figure).draw(store.numbers(id), 'metric');
           expect(drawn?.ok === true ? drawn.value : (drawn?.reason ?? ''), `${file}, ${widget}`).toMatch(/\S/);
           expect(drawn?.ok === true ? drawn.value : '').not.toMatch(/NaN|Infinity|undefined/);
         }

@@ -1,6 +1,6 @@
 /** The chapter on finding a pair in a browser: the list answers the reader’s wish and drawer, rows open in the figures, empty answers say why. */
 import { describe, expect, it } from 'vitest';
-import type { Widget } from '../../widgets/figures/kit/widget.ts';
+import type { Figure } from '../../widgets/figures/kit/figure.ts';
 import {
   beside,
   fieldIn,
@@ -189,8 +189,8 @@ describe('the map', () => {
     const { page } = await opened();
     const times = await page.evaluate(() => {
       const widget = Object.values(window.notebookFigures?.['pair-map'] ?? {}).find(
-        (w) => (w as Widget).name === 'pair-map',
-      ) as Widget | undefined;
+        (w) => (w as Figure).name === 'pair-map',
+      ) as Figure | undefined;
       if (!widget) throw new Error('no map');
       const numbers = (s_w: number) =>
         ({
@@ -198,10 +198,11 @@ describe('the map', () => {
           values: { s_w, k: 1, q_w: 0.15, q_X: 1 },
           choices: { hands: 'either', drawer: 'anywhere', fitted: 'nested' },
           texts: { taps: 'M4', series: 'all' },
-        }) as Parameters<typeof widget.draw>[0];
+        }) as Parameters<Figure['at']>[0];
       return Array.from({ length: 40 }, (_, i) => {
         const from = performance.now();
-        widget.draw(numbers(0.1 + i / 1000), 'metric');
+        const drawn = widget.at(numbers(0.1 + i / 1000), 'metric');
+        if (drawn.ok) drawn.value.draw();
         return performance.now() - from;
       });
     });

@@ -12,7 +12,7 @@ import { practiceRig } from '../../widgets/figures/practice-rig/practice-rig.ts'
 import { parseReadings } from '../../widgets/input/readings-table.ts';
 import { isCarried, longestOf, TEXTS } from '../../widgets/input/texts.ts';
 import { blocksOf, CHAPTERS } from '../support/chapters.ts';
-import { numbersOf, picture, pointsOf, textOf } from '../support/figures.ts';
+import { numbersOf, picture, pointsOf, still, textOf } from '../support/figures.ts';
 import { reasonIn, valueIn } from '../support/results.ts';
 
 /** The shop's readings as the chapter has them. */
@@ -37,7 +37,7 @@ const shop = (
 const engine = (runs = SHOP): Calibration =>
   valueIn(calibrate(valueIn(parseReadings(runs)).rows, { nominal: 0.0875, leadError: 0.00353 }));
 const drawn = (numbers: Numbers, view: 'metric' | 'inch' = 'metric'): Document => {
-  const html = valueIn(calibrationFigure.draw(numbers, view));
+  const html = valueIn(still(calibrationFigure).draw(numbers, view));
   expect(html).not.toMatch(/NaN|Infinity|undefined/);
   return picture(html);
 };
@@ -108,7 +108,7 @@ describe('calibration', () => {
 
   it('tables the corrections and sets the dial to the corrected travel', () => {
     const c = engine();
-    const { rows } = calibrationFigure.table(shop(SHOP), 'metric');
+    const { rows } = still(calibrationFigure).table(shop(SHOP), 'metric');
     expect(rows.length).toBe(c.corrections.length);
     expect(rows[6]?.map((cell) => cell.replace(/\u00a0/g, ' '))).toEqual([
       '1',
@@ -121,20 +121,24 @@ describe('calibration', () => {
     // Half way from flat 4 to 5: means 56.4 and 72.4 above the first, which is 64.4; nominal 65.625.
     expect(textOf(drawn(shop(SHOP)), '[data-read=travel]')).toBe('64.40 µm');
     expect(textOf(drawn(shop(SHOP)), '[data-read=correction]')).toBe('−1.23 µm');
-    expect(calibrationFigure.says(shop(SHOP), 'metric').replace(/\u00a0/g, ' ')).toMatch(
+    expect(
+      still(calibrationFigure)
+        .caption(shop(SHOP), 'metric')
+        .replace(/\u00a0/g, ' '),
+    ).toMatch(
       /^52 readings give a net lead of 88\.716 µm ± 0\.089 µm a turn, which agrees with the nominal 87\.50 µm\. At 0\.75 turns the correction is −1\.23 µm; the dial stands at 6\.44 divisions of 10 µm\.$/,
     );
   });
 
   it('has no correction beyond the readings, and says so', () => {
-    expect(calibrationFigure.says(shop(SHOP, { n: 5 }), 'metric')).toMatch(
+    expect(still(calibrationFigure).caption(shop(SHOP, { n: 5 }), 'metric')).toMatch(
       /5 turns lie outside the readings, which go from 0 to 2; nothing is known there/,
     );
     expect(textOf(drawn(shop(SHOP, { n: 5 })), '[data-read=refused]')).toMatch(/^5 turns lie outside the readings/);
   });
 
   it('refuses two readings, constant readings and a pair without net lead, in a sentence', () => {
-    const refusal = (numbers: Numbers) => reasonIn(calibrationFigure.draw(numbers, 'metric'));
+    const refusal = (numbers: Numbers) => reasonIn(still(calibrationFigure).draw(numbers, 'metric'));
     expect(refusal(shop('0 0\n1 88'))).toMatch(/^Read 2 readings; a line takes two and its uncertainty one more/);
     expect(refusal(shop('0 5\n1 5\n2 5\n3 5'))).toMatch(
       /^All 4 readings are 0\.005, so nothing moved or nothing was read/,
@@ -183,10 +187,10 @@ describe('calibration', () => {
       'turns; reading (µm)',
       ...Array.from({ length: 20_000 }, (_, i) => `${i / 1000}; ${(i * 0.0887 + Math.sin(i)).toFixed(3)}`),
     ].join('\n');
-    const html = valueIn(calibrationFigure.draw(shop(text), 'metric'));
+    const html = valueIn(still(calibrationFigure).draw(shop(text), 'metric'));
     expect(html.length).toBeLessThan(80_000);
     expect(html).toMatch(/\d+ of 20000 readings are drawn, the extremes of each stretch; all are in the fit\./);
-    const { rows } = calibrationFigure.table(shop(text), 'metric');
+    const { rows } = still(calibrationFigure).table(shop(text), 'metric');
     expect(rows.length).toBe(401);
     expect(rows.at(-1)?.[0]).toMatch(/^and 19600 more places/);
   });
@@ -258,20 +262,26 @@ describe('practice-rig', () => {
     );
   it('tells the true lead of the rig and draws what it reads beside the nominal travel', () => {
     // 1.5875 × 1.0005 − 1.5 × 0.9996 = 88.894 µm.
-    expect(practiceRig.says(rig(), 'metric').replace(/\u00a0/g, ' ')).toMatch(
+    expect(
+      still(practiceRig)
+        .caption(rig(), 'metric')
+        .replace(/\u00a0/g, ' '),
+    ).toMatch(
       /^26 readings with seed 3: beside the nominal travel the indicator goes from 0 µm to \+2\.80 µm, and this rig’s true net lead is 88\.89 µm a turn\.$/,
     );
-    expect(practiceRig.table(rig(), 'metric').rows[12]?.map((c) => c.replace(/\u00a0/g, ' '))).toEqual([
-      '2',
-      'up',
-      '177.8 µm',
-    ]);
-    expect(textOf(picture(valueIn(practiceRig.draw(rig({ Q_pc: 0 }), 'metric'))), '.readout')).toMatch(
+    expect(
+      still(practiceRig)
+        .table(rig(), 'metric')
+        .rows[12]?.map((c) => c.replace(/\u00a0/g, ' ')),
+    ).toEqual(['2', 'up', '177.8 µm']);
+    expect(textOf(picture(valueIn(still(practiceRig).draw(rig({ Q_pc: 0 }), 'metric'))), '.readout')).toMatch(
       /loose: play shows/,
     );
   });
   it('refuses a rig that can’t be run', () => {
-    expect(reasonIn(practiceRig.draw(rig({ N_r: 50, k: 100 }), 'metric'))).toMatch(/no more than 2000 readings\.$/);
+    expect(reasonIn(still(practiceRig).draw(rig({ N_r: 50, k: 100 }), 'metric'))).toMatch(
+      /no more than 2000 readings\.$/,
+    );
   });
 });
 
@@ -279,7 +289,9 @@ describe('certificate', () => {
   const said = (texts: Numbers['texts'] = {}) => shop(SHOP, {}, texts);
   it('carries what the reader stated and what the calibration found, and says what is missing', () => {
     const document = picture(
-      valueIn(certificateFigure.draw(said({ piece: 'Foot <7>', dated: '2026-03-31', warmth: '20.5 °C' }), 'metric')),
+      valueIn(
+        still(certificateFigure).draw(said({ piece: 'Foot <7>', dated: '2026-03-31', warmth: '20.5 °C' }), 'metric'),
+      ),
     );
     const text = textOf(document, '.certificate-page').replace(/\s+/g, ' ');
     expect(text).toContain('Foot <7>');
@@ -288,7 +300,7 @@ describe('certificate', () => {
     expect(text).toContain('88.716 µm ± 0.089 µm a turn');
     expect(text).toContain('Agrees with its nominal lead');
     expect(document.querySelectorAll('.certificate-page td').length).toBe(18);
-    expect(certificateFigure.says(said({ dated: '2026-03-31' }), 'metric')).toMatch(
+    expect(still(certificateFigure).caption(said({ dated: '2026-03-31' }), 'metric')).toMatch(
       /Not stated yet: piece, temperature, indicator, method\.$/,
     );
   });

@@ -5,6 +5,7 @@ import type { Numbers } from '../../widgets/assembly/numbers.ts';
 import { ballAndSeat } from '../../widgets/figures/ball-and-seat/ball-and-seat.ts';
 import { driftBars } from '../../widgets/figures/drift-bars/drift-bars.ts';
 import { readThread } from '../../widgets/input/designation.ts';
+import { still } from '../support/figures.ts';
 import { reasonIn, valueIn } from '../support/results.ts';
 
 const plainSpaces = (text: string) => text.replace(/\u00a0/g, ' ');
@@ -18,7 +19,7 @@ const centres = (svg: string) =>
 
 describe('ball-and-seat', () => {
   it('says the approach of a 3 mm ball on steel under 50 N, 3.28 µm by Hertz, and no dent below 114 N', () => {
-    expect(plainSpaces(ballAndSeat.says(tip('on a flat'), 'metric'))).toContain(
+    expect(plainSpaces(still(ballAndSeat).caption(tip('on a flat'), 'metric'))).toContain(
       'sinks by 3.278 µm at a peak pressure of 2430 MPa',
     );
   });
@@ -26,7 +27,7 @@ describe('ball-and-seat', () => {
   it('touches once on a flat, twice in vee, rollers and cone, mirrored and on the ball', () => {
     const count = { 'on a flat': 1, 'in a vee': 2, 'on two rollers': 2, 'in a cone': 2 };
     for (const [rests, n] of Object.entries(count)) {
-      const dots = centres(valueIn(ballAndSeat.draw(tip(rests), 'metric')));
+      const dots = centres(valueIn(still(ballAndSeat).draw(tip(rests), 'metric')));
       expect(dots.length, rests).toBe(n);
       for (const [x = 0, y = 0] of dots) expect(Math.hypot(x - 160, y - 128), rests).toBeCloseTo(78, 1);
       if (n === 2) expect((dots[0]?.[0] ?? 0) + (dots[1]?.[0] ?? 0)).toBeCloseTo(320, 1);
@@ -35,22 +36,22 @@ describe('ball-and-seat', () => {
 
   it('puts the contacts of a 60° vee 60° from straight down', () => {
     const [[x = 0, y = 0] = []] = centres(
-      valueIn(ballAndSeat.draw(tip('in a vee', { beta_v: Math.PI / 6 }), 'metric')),
+      valueIn(still(ballAndSeat).draw(tip('in a vee', { beta_v: Math.PI / 6 }), 'metric')),
     );
     expect(Math.atan2(x - 160, y - 128)).toBeCloseTo(Math.PI / 3, 3);
   });
 
   it('gives no elastic figure past first yield, and says that it does not hold', () => {
     const soft = tip('on a flat', {}, 'aluminium 6061-T6');
-    expect(plainSpaces(ballAndSeat.says(soft, 'metric'))).toContain('past first yield, which came at 1.19 N');
-    expect(valueIn(ballAndSeat.draw(soft, 'metric'))).toContain('not elastic');
+    expect(plainSpaces(still(ballAndSeat).caption(soft, 'metric'))).toContain('past first yield, which came at 1.19 N');
+    expect(valueIn(still(ballAndSeat).draw(soft, 'metric'))).toContain('not elastic');
   });
 
   it.each([
     ['rollers that run into each other', { e_r: 5 }, 'run into each other'],
     ['rollers too far apart', { e_r: 12.1 }, 'falls through'],
   ])('refuses %s', (_name, values, says) => {
-    expect(reasonIn(ballAndSeat.draw(tip('on two rollers', values), 'metric'))).toContain(says);
+    expect(reasonIn(still(ballAndSeat).draw(tip('on two rollers', values), 'metric'))).toContain(says);
   });
 });
 
@@ -73,7 +74,10 @@ describe('drift-bars', () => {
     },
     choices: { divider: 'hexagon', seat: 'hardened ball steel', path: 'steel' },
   });
-  const motions = (numbers: Numbers) => driftBars.table(numbers, 'metric').rows.map((r) => plainSpaces(r[1] ?? ''));
+  const motions = (numbers: Numbers) =>
+    still(driftBars)
+      .table(numbers, 'metric')
+      .rows.map((r) => plainSpaces(r[1] ?? ''));
 
   it('gives the figures of the chapter: tip, shank, room, hand', () => {
     // 20 N on a core of 3.1 mm, 40 mm long, E = 210 GPa: F l/(E A) = 0.505 µm.
@@ -82,8 +86,8 @@ describe('drift-bars', () => {
 
   it('does not change with the pair, only what it is measured by does', () => {
     expect(motions(drift('M10x1.5', '3/8-16'))).toEqual(motions(drift('M4x0.7', '8-36')));
-    expect(driftBars.table(drift('M10x1.5', '3/8-16'), 'metric').rows[2]?.[2]).toBe('0.0315');
-    expect(driftBars.table(drift('M4x0.7', '8-36'), 'metric').rows[2]?.[2]).toBe('0.497');
+    expect(still(driftBars).table(drift('M10x1.5', '3/8-16'), 'metric').rows[2]?.[2]).toBe('0.0315');
+    expect(still(driftBars).table(drift('M4x0.7', '8-36'), 'metric').rows[2]?.[2]).toBe('0.497');
   });
 
   it('adds creep with the logarithm of time', () => {

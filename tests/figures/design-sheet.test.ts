@@ -10,7 +10,7 @@ import { workSheet } from '../../widgets/figures/design-sheet/work.ts';
 import { fitSection } from '../../widgets/figures/fit-section/fit-section.ts';
 import { readThread } from '../../widgets/input/designation.ts';
 import { FOLDER } from '../support/chapters.ts';
-import { attribute, picture, pointsOf, textOf } from '../support/figures.ts';
+import { attribute, picture, pointsOf, still, textOf } from '../support/figures.ts';
 import { reasonIn, valueIn } from '../support/results.ts';
 
 const thread = (text: string) => valueIn(readThread(text));
@@ -158,7 +158,7 @@ describe('each check fails on the design that deserves it', () => {
 
   it('refuses equal leads in words, and draws no sheet', () => {
     expect(reasonIn(workSheet(foot({ C: 'M8x1.5' })))).toContain('two leads are equal');
-    expect(designSheet.draw(foot({ C: 'M8x1.5' }), 'metric').ok).toBe(false);
+    expect(still(designSheet).draw(foot({ C: 'M8x1.5' }), 'metric').ok).toBe(false);
   });
 });
 
@@ -192,8 +192,8 @@ describe('the verdict', () => {
         `${sheet.checks.filter((c) => c.passed).length} of ${sheet.checks.length} judged passed; ${sheet.unjudged.length} not judged.`,
       );
       expect(sheet.unjudged.length).toBeGreaterThan(10);
-      expect(valueIn(designSheet.draw(numbers, 'metric'))).not.toMatch(/\ball\b[^<]*passed/i);
-      expect(designSheet.says(numbers, 'metric')).toContain(verdictOf(sheet));
+      expect(valueIn(still(designSheet).draw(numbers, 'metric'))).not.toMatch(/\ball\b[^<]*passed/i);
+      expect(still(designSheet).caption(numbers, 'metric')).toContain(verdictOf(sheet));
     }
   });
 
@@ -265,10 +265,14 @@ describe('one design', () => {
       foot({ A: 'M12x1.5', C: 'M8x1.25', values: { l_C: 24, b_C: 12 }, choices: { arrangement: 'nested' } }),
       foot({ choices: { arrangement: 'one spindle, two nuts' } }),
     ]) {
-      const rows = new Map(designSheet.table(numbers, 'metric').rows.map(([, name = '', value = '']) => [name, value]));
+      const rows = new Map(
+        still(designSheet)
+          .table(numbers, 'metric')
+          .rows.map(([, name = '', value = '']) => [name, value]),
+      );
       const [, turns, size, unit] =
         /(\S+)\sturns? and (\S+)\s(µm|mm) of stroke/.exec(
-          fitSection.says({ ...numbers, values: { ...numbers.values, n: 0 } }, 'metric'),
+          still(fitSection).caption({ ...numbers, values: { ...numbers.values, n: 0 } }, 'metric'),
         ) ?? [];
       const [stroke = '', in_ = ''] = (rows.get('stroke') ?? '').split(/\s/);
       expect(Number(Number(stroke).toPrecision(3))).toBe(Number(size));
@@ -277,7 +281,7 @@ describe('one design', () => {
     }
   });
 
-  const drawn = (numbers: Numbers) => picture(valueIn(designSheet.draw(numbers, 'metric')));
+  const drawn = (numbers: Numbers) => picture(valueIn(still(designSheet).draw(numbers, 'metric')));
   const ends = (document: Document, symbol: string) =>
     pointsOf(attribute(document, `[data-sym="${symbol}"] .between`, 'd').replace(/V(\S+)/, 'L0 $1')).map(([, y]) => y);
   const length = (document: Document, symbol: string) =>
@@ -317,7 +321,7 @@ describe('one design', () => {
 
 describe('the parts on the sheet', () => {
   const sum = (parts: string) =>
-    picture(valueIn(designSheet.draw({ ...foot(), texts: { parts } }, 'metric'))).querySelector(
+    picture(valueIn(still(designSheet).draw({ ...foot(), texts: { parts } }, 'metric'))).querySelector(
       '[aria-label=Parts] tbody tr:last-child',
     )?.textContent;
   it('are summed with a word on those without a price', () => {

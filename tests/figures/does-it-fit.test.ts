@@ -14,13 +14,13 @@ import {
   travelOfPair,
   wallOfSleeve,
 } from '../../widgets/engine/index.ts';
+import type { Figure } from '../../widgets/figures/kit/figure.ts';
 import { profileEdge } from '../../widgets/figures/kit/limit-profile.ts';
-import type { Widget } from '../../widgets/figures/kit/widget.ts';
 import { WIDGETS } from '../../widgets/site/catalogue.ts';
-import { attribute, numbersOf, picture, pointsOf, textOf, thread } from '../support/figures.ts';
+import { attribute, numbersOf, picture, pointsOf, still, textOf, thread } from '../support/figures.ts';
 import { reasonIn, valueIn } from '../support/results.ts';
 
-const widget = (name: string): Widget => {
+const widget = (name: string): Figure => {
   const found = WIDGETS.get(name);
   if (!found) throw new Error(`no widget ${name}`);
   return found;
@@ -41,12 +41,12 @@ describe('fit-section', () => {
       { arrangement: 'nested', ...choices },
       { A: 'M12x1.5', C: 'M8x1.25', ...threads },
     );
-  const drawing = (numbers: Numbers) => picture(valueIn(fit.draw(numbers, 'metric')));
+  const drawing = (numbers: Numbers) => picture(valueIn(still(fit).draw(numbers, 'metric')));
   const height = (document: Document, shape: string) => {
     const y = pointsOf(attribute(document, `[data-shape="${shape}"]`, 'd')).map(([, y]) => y);
     return Math.max(...y) - Math.min(...y);
   };
-  const says = (numbers: Numbers) => plain(fit.says(numbers, 'metric'));
+  const says = (numbers: Numbers) => plain(still(fit).caption(numbers, 'metric'));
 
   it('draws the engaged lengths to the scale of the nuts they stand in', () => {
     for (const n of [-3, 0, 1.5, 3]) {
@@ -104,7 +104,7 @@ describe('fit-section', () => {
   });
 
   it('lists the engagement over the travel, from one stop to the other', () => {
-    const { rows } = fit.table(foot(), 'metric');
+    const { rows } = still(fit).table(foot(), 'metric');
     expect(rows).toHaveLength(9);
     expect(rows.at(0)?.map(plain)).toEqual(['−3.30', '10.05 mm', '20.00 mm', '−288.7 µm']);
     expect(rows.at(4)?.map(plain)).toEqual(['0', '15.00 mm', '14.76 mm', '0 µm']);
@@ -139,11 +139,11 @@ describe('fit-section', () => {
   });
 
   it('refuses a pair that does not nest, and lengths that keep nothing, in one sentence', () => {
-    expect(reasonIn(fit.draw(stop({}, {}, { A: 'M12x1.75', C: 'M10x1.5' }), 'metric'))).toContain(
+    expect(reasonIn(still(fit).draw(stop({}, {}, { A: 'M12x1.75', C: 'M10x1.5' }), 'metric'))).toContain(
       'the wall between the threads would be −0.07 mm',
     );
-    expect(fit.draw(foot({}, {}, { A: 'M12x1.75', C: 'M10x1.5' }), 'metric').ok).toBe(true);
-    expect(reasonIn(fit.draw(foot({ b_C: 6 }), 'metric'))).toContain('its nut is 6 mm long');
+    expect(still(fit).draw(foot({}, {}, { A: 'M12x1.75', C: 'M10x1.5' }), 'metric').ok).toBe(true);
+    expect(reasonIn(still(fit).draw(foot({ b_C: 6 }), 'metric'))).toContain('its nut is 6 mm long');
   });
 });
 
@@ -153,7 +153,7 @@ describe('thread-limits', () => {
 
   it('sets the four limits of pitch diameter in the lens at distances of their own proportion', () => {
     for (const text of ['M10x1.5-6H/6g', '3/8-16 UNC-2B/2A', 'M4x0.7-6H/6g', 'M64x6-6H/8g']) {
-      const document = picture(valueIn(limits.draw(of(text), 'metric')));
+      const document = picture(valueIn(still(limits).draw(of(text), 'metric')));
       const [screw, nut] = [valueIn(screwLimits(thread(text))).limits, valueIn(nutLimits(thread(text))).limits];
       const span = (key: string) => {
         const d = attribute(document, `.clear-${key} .span`, 'd');
@@ -188,7 +188,7 @@ describe('thread-limits', () => {
   });
 
   it('lists the limits of the engine with where each came from', () => {
-    const { rows } = limits.table(of('M10x1.5-6H/6g'), 'metric');
+    const { rows } = still(limits).table(of('M10x1.5-6H/6g'), 'metric');
     expect(rows.slice(0, 6).map((row) => row.map(plain))).toEqual([
       ['screw, major', '9.732 mm', '9.968 mm', '236 µm', 'table, ISO 965-1'],
       ['screw, pitch', '8.862 mm', '8.994 mm', '132 µm', 'table, ISO 965-1'],
@@ -197,7 +197,7 @@ describe('thread-limits', () => {
       ['nut, pitch', '9.026 mm', '9.206 mm', '180 µm', 'table, ISO 965-1'],
       ['nut, minor', '8.376 mm', '8.676 mm', '300 µm', 'table, ISO 965-1'],
     ]);
-    const inch = limits.table(of('3/8-16 UNC'), 'inch').rows;
+    const inch = still(limits).table(of('3/8-16 UNC'), 'inch').rows;
     // ASME B1.1, table of limits, 3/8-16 UNC-2A and 2B (from memory).
     expect(inch.slice(0, 2).map((row) => row.slice(1, 3).map(plain))).toEqual([
       ['0.3643 in', '0.3737 in'],
@@ -206,43 +206,51 @@ describe('thread-limits', () => {
   });
 
   it('says formula for a thread that no table holds, and table for one that it does', () => {
-    expect(limits.says(of('M10x1.5'), 'metric')).toMatch(/Every limit is the published one of ISO 965-1\.$/);
-    expect(limits.says(of('12 mm x 1.1 mm'), 'metric')).toMatch(
+    expect(still(limits).caption(of('M10x1.5'), 'metric')).toMatch(/Every limit is the published one of ISO 965-1\.$/);
+    expect(still(limits).caption(of('12 mm x 1.1 mm'), 'metric')).toMatch(
       /By formula and rounding: screw, major; screw, pitch; screw, minor; nut, pitch; nut, minor; the rest from the published tables\.$/,
     );
-    expect(limits.says(of('M8x0.8'), 'metric')).toContain('By formula and rounding: screw, pitch');
-    expect(valueIn(limits.draw(of('12 mm x 1.1 mm'), 'metric'))).toContain('belongs to no standard series');
+    expect(still(limits).caption(of('M8x0.8'), 'metric')).toContain('By formula and rounding: screw, pitch');
+    expect(valueIn(still(limits).draw(of('12 mm x 1.1 mm'), 'metric'))).toContain('belongs to no standard series');
   });
 
   it('takes the classes written, the everyday ones where none are, and says so', () => {
-    expect(limits.says(of('M10x1.5-4H/4h'), 'metric')).toMatch(/^Class 4h in class 4H/);
-    expect(valueIn(limits.draw(of('M10x1.5-7H'), 'metric'))).toContain('class 6g for the screw.');
-    expect(valueIn(limits.draw(of('M10x1.5-6H/6g'), 'metric'))).not.toContain('everyday');
-    expect(plain(limits.says(of('M10x1.5-6H/6h'), 'metric'))).toContain('so 0 µm to 312 µm');
+    expect(still(limits).caption(of('M10x1.5-4H/4h'), 'metric')).toMatch(/^Class 4h in class 4H/);
+    expect(valueIn(still(limits).draw(of('M10x1.5-7H'), 'metric'))).toContain('class 6g for the screw.');
+    expect(valueIn(still(limits).draw(of('M10x1.5-6H/6g'), 'metric'))).not.toContain('everyday');
+    expect(plain(still(limits).caption(of('M10x1.5-6H/6h'), 'metric'))).toContain('so 0 µm to 312 µm');
   });
 
   it('refuses a class that does not exist for the size, in one sentence', () => {
-    expect(reasonIn(limits.draw(of('M8x1.25-9H/6g'), 'metric'))).toBe(
+    expect(reasonIn(still(limits).draw(of('M8x1.25-9H/6g'), 'metric'))).toBe(
       'Read grade 9 for the pitch diameter of a nut; ISO 965-1 has grades 4, 5, 6, 7, 8 there: choose one of those.',
     );
-    expect(reasonIn(limits.draw(of('8-36 UNF-1A'), 'metric'))).toContain(
+    expect(reasonIn(still(limits).draw(of('8-36 UNF-1A'), 'metric'))).toContain(
       'exists only for UNC and UNF threads of 1/4 in',
     );
-    expect(reasonIn(limits.draw(of('M4x0.35-6H/6e'), 'metric'))).toContain('Read position e for a pitch of 0.35 mm');
+    expect(reasonIn(still(limits).draw(of('M4x0.35-6H/6e'), 'metric'))).toContain(
+      'Read position e for a pitch of 0.35 mm',
+    );
   });
 
   it('names the drills for the share of thread, and whether the hole is one for the class', () => {
-    const text = plain(valueIn(limits.draw(of('M10x1.5'), 'metric')).replace(/<[^>]+>/g, ' ')).replace(/ +/g, ' ');
+    const text = plain(valueIn(still(limits).draw(of('M10x1.5'), 'metric')).replace(/<[^>]+>/g, ' ')).replace(
+      / +/g,
+      ' ',
+    );
     expect(text).toContain('hole for 77.0 % of thread 8.500 mm, within the nut’s minor limits');
     expect(text).toContain('8.5 mm (77.0 %)');
-    const thin = plain(valueIn(limits.draw(of('M10x1.5', 0.5), 'metric')).replace(/<[^>]+>/g, ' ')).replace(/ +/g, ' ');
+    const thin = plain(valueIn(still(limits).draw(of('M10x1.5', 0.5), 'metric')).replace(/<[^>]+>/g, ' ')).replace(
+      / +/g,
+      ' ',
+    );
     expect(thin).toContain('above the nut’s minor limits');
   });
 
   it('shows the same limits as limitsOfSize for any class it is given', () => {
     for (const cls of ['4H', '5H', '6H', '7H', '6G', '8H']) {
       const nut = valueIn(limitsOfSize(thread('M10x1.5'), cls));
-      const row = limits
+      const row = still(limits)
         .table(of(`M10x1.5-${cls}`), 'metric')
         .rows.at(4)
         ?.map(plain);

@@ -8,13 +8,13 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { Numbers } from '../../widgets/assembly/numbers.ts';
 import { diameters, evenFriction, pairEffort, plainEffort } from '../../widgets/engine/index.ts';
-import type { Widget } from '../../widgets/figures/kit/widget.ts';
+import type { Figure } from '../../widgets/figures/kit/figure.ts';
 import { WIDGETS } from '../../widgets/site/catalogue.ts';
 import friction from '../reference/friction.json' with { type: 'json' };
-import { anyThread, attribute, numbersOf, picture, pointsOf, textOf } from '../support/figures.ts';
+import { anyThread, attribute, numbersOf, picture, pointsOf, still, textOf } from '../support/figures.ts';
 import { reasonIn, valueIn } from '../support/results.ts';
 
-const widget = (name: string): Widget => {
+const widget = (name: string): Figure => {
   const found = WIDGETS.get(name);
   if (!found) throw new Error(`no widget ${name}`);
   return found;
@@ -37,8 +37,8 @@ const engine = ({ threads: { A, C }, values: { F = 0, mu = 0 } }: Numbers, at = 
 
 describe('torque-bars', () => {
   const bars = widget('torque-bars');
-  const drawing = (numbers: Numbers) => picture(valueIn(bars.draw(numbers, 'metric')));
-  const says = (numbers: Numbers) => plain(bars.says(numbers, 'metric'));
+  const drawing = (numbers: Numbers) => picture(valueIn(still(bars).draw(numbers, 'metric')));
+  const says = (numbers: Numbers) => plain(still(bars).caption(numbers, 'metric'));
   const pieces = (svg: Element) =>
     [...svg.querySelectorAll('.piece')].map((e) => ({
       kind: e.getAttribute('class')?.replace('piece ', ''),
@@ -67,7 +67,7 @@ describe('torque-bars', () => {
     fc.assert(
       fc.property(anyThread, anyThread, fc.integer({ min: 0, max: 60 }), (A, C, hundredths) => {
         const numbers = { ...stop({ mu: hundredths / 100 }), threads: { A, C } };
-        const drawn = bars.draw(numbers, 'metric');
+        const drawn = still(bars).draw(numbers, 'metric');
         const { pair, plain: one } = engine(numbers);
         if (!drawn.ok || !pair.ok || !one.ok) return;
         const svgs = [...picture(drawn.value).querySelectorAll('.torque-bar')];
@@ -126,15 +126,15 @@ describe('torque-bars', () => {
   });
 
   it('refuses friction above one, no load and equal leads, each in its sentence', () => {
-    expect(reasonIn(bars.draw(stop({ mu: 1.2 }), 'metric'))).toContain('read 1.2; give a value from 0 to 1.');
-    expect(reasonIn(bars.draw(stop({ F: 0 }), 'metric'))).toContain('no effort to share out');
-    expect(reasonIn(bars.draw(stop({}, {}, { C: 'M10x1.5' }), 'metric'))).toContain('leads are equal');
+    expect(reasonIn(still(bars).draw(stop({ mu: 1.2 }), 'metric'))).toContain('read 1.2; give a value from 0 to 1.');
+    expect(reasonIn(still(bars).draw(stop({ F: 0 }), 'metric'))).toContain('no effort to share out');
+    expect(reasonIn(still(bars).draw(stop({}, {}, { C: 'M10x1.5' }), 'metric'))).toContain('leads are equal');
   });
 });
 
 describe('friction-curve', () => {
   const curve = widget('friction-curve');
-  const drawing = (numbers: Numbers) => picture(valueIn(curve.draw(numbers, 'metric')));
+  const drawing = (numbers: Numbers) => picture(valueIn(still(curve).draw(numbers, 'metric')));
   const place = (document: Document, selector: string): [number, number] => [
     Number(attribute(document, selector, 'cx')),
     Number(attribute(document, selector, 'cy')),
@@ -172,7 +172,9 @@ describe('friction-curve', () => {
     const [x] = place(document, '[data-mark=raise]');
     expect(place(document, '[data-plane] .even')[0]).toBeCloseTo(x0 + ((x - x0) * (mu ?? 0)) / 0.15, 1);
     expect(drawing(stop({}, {}, { A: 'M12x1.5 LH' })).querySelector('.even')).toBeNull();
-    expect(curve.says(stop({}, {}, { A: 'M12x1.5 LH' }), 'metric')).toContain('the pair is the heavier all the way');
+    expect(still(curve).caption(stop({}, {}, { A: 'M12x1.5 LH' }), 'metric')).toContain(
+      'the pair is the heavier all the way',
+    );
   });
 
   it('reaches to 0.4, and to one where the reader’s friction lies beyond', () => {
@@ -184,16 +186,20 @@ describe('friction-curve', () => {
   });
 
   it('keeps its outline while friction moves within the picture, so that only the marks move', () => {
-    expect(curve.outline(stop({ mu: 0.1 }), 'metric')).toBe(curve.outline(stop({ mu: 0.3 }), 'metric'));
-    expect(curve.outline(stop({ mu: 0.1 }), 'metric')).not.toBe(curve.outline(stop({ mu: 0.5 }), 'metric'));
-    expect(curve.outline(stop({ F: 100 }), 'metric')).not.toBe(curve.outline(stop(), 'metric'));
+    expect(still(curve).renderKey(stop({ mu: 0.1 }), 'metric')).toBe(
+      still(curve).renderKey(stop({ mu: 0.3 }), 'metric'),
+    );
+    expect(still(curve).renderKey(stop({ mu: 0.1 }), 'metric')).not.toBe(
+      still(curve).renderKey(stop({ mu: 0.5 }), 'metric'),
+    );
+    expect(still(curve).renderKey(stop({ F: 100 }), 'metric')).not.toBe(still(curve).renderKey(stop(), 'metric'));
   });
 });
 
 describe('hand-force', () => {
   const hand = widget('hand-force');
-  const says = (numbers: Numbers) => plain(hand.says(numbers, 'metric'));
-  const drawing = (numbers: Numbers) => picture(valueIn(hand.draw(numbers, 'metric')));
+  const says = (numbers: Numbers) => plain(still(hand).caption(numbers, 'metric'));
+  const drawing = (numbers: Numbers) => picture(valueIn(still(hand).draw(numbers, 'metric')));
 
   it('divides the torque by the radius', () => {
     // 324.43 N·mm over 20 mm, 430.05 N·mm to start, 308.04 N·mm down
@@ -228,10 +234,10 @@ describe('hand-force', () => {
   });
 
   it('refuses a friction of rest below that of sliding, with what would do', () => {
-    expect(reasonIn(hand.draw(stop({ mu_s: 0.1 }), 'metric'))).toBe(
+    expect(reasonIn(still(hand).draw(stop({ mu_s: 0.1 }), 'metric'))).toBe(
       'Friction that holds is 0.1, below the 0.15 of sliding, and then nothing sticks: give at least 0.15.',
     );
-    expect(reasonIn(hand.draw(stop({ mu: 1.5, mu_s: 1.6 }), 'metric'))).toContain('from 0 to 1.');
+    expect(reasonIn(still(hand).draw(stop({ mu: 1.5, mu_s: 1.6 }), 'metric'))).toContain('from 0 to 1.');
   });
 });
 

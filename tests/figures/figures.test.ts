@@ -6,8 +6,8 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { Numbers } from '../../widgets/assembly/numbers.ts';
 import { gain, mm, netLead, plain, type Result, threadEaten, turnsAvailable } from '../../widgets/engine/index.ts';
+import type { Figure } from '../../widgets/figures/kit/figure.ts';
 import { tableCsv, tableHtml } from '../../widgets/figures/kit/figure-parts.ts';
-import type { Widget } from '../../widgets/figures/kit/widget.ts';
 import { show, type UnitView } from '../../widgets/input/format.ts';
 import { WIDGETS } from '../../widgets/site/catalogue.ts';
 import {
@@ -18,12 +18,13 @@ import {
   numbersOf,
   picture,
   pointsOf,
+  still,
   textOf,
   turnOf,
 } from '../support/figures.ts';
 import { reasonIn, valueIn } from '../support/results.ts';
 
-const widget = (name: string): Widget => {
+const widget = (name: string): Figure => {
   const found = WIDGETS.get(name);
   if (!found) throw new Error(`no widget ${name}`);
   return found;
@@ -59,7 +60,7 @@ describe('every widget', () => {
         let drawn = 0;
         fc.assert(
           fc.property(anyNumbers(w), anyView, (numbers, view) => {
-            const result: Result<string> = w.draw(numbers, view);
+            const result: Result<string> = still(w).draw(numbers, view);
             if (!result.ok) {
               expect(result.reason).toMatch(/^[A-Z#\d].{15,}\.$/s);
               expect(result.reason).not.toMatch(HOLE);
@@ -71,17 +72,17 @@ describe('every widget', () => {
               for (const svg of result.value.match(/<svg[^>]*>/g) ?? [])
                 expect(svg).toMatch(/aria-label="[^"]+"|aria-hidden="true"|role="slider"/);
             }
-            const says = w.says(numbers, view);
+            const says = still(w).caption(numbers, view);
             expect(says).toMatch(/^[A-Z#\d(].{15,}\.$/s);
             expect(says).not.toMatch(HOLE);
-            const { head, rows } = w.table(numbers, view);
+            const { head, rows } = still(w).table(numbers, view);
             if (result.ok) expect(rows.length).toBeGreaterThanOrEqual(1);
             for (const row of rows) {
               expect(row.length).toBe(head.length);
               for (const cell of row) expect(cell).not.toMatch(HOLE);
             }
             // What is drawn follows from what the outline names and the numbers; the same numbers, the same picture.
-            expect(w.outline(numbers, view)).toBe(w.outline(structuredClone(numbers), view));
+            expect(still(w).renderKey(numbers, view)).toBe(still(w).renderKey(structuredClone(numbers), view));
           }),
           { numRuns: 80, interruptAfterTimeLimit: 8000 },
         );
@@ -95,8 +96,8 @@ describe('every widget', () => {
               ['metric', /\d\u00a0(?:in|thou|tenths|millionths)\b/],
               ['inch', /\d\u00a0(?:mm|µm)(?![\w·])/],
             ] as const) {
-              const drawn = w.draw(numbers, view);
-              const words = [w.says(numbers, view), drawn.ok ? drawn.value : ''].join(' ');
+              const drawn = still(w).draw(numbers, view);
+              const words = [still(w).caption(numbers, view), drawn.ok ? drawn.value : ''].join(' ');
               expect(words, view).not.toMatch(foreign);
             }
           }),
@@ -106,7 +107,9 @@ describe('every widget', () => {
 
       it('refuses threads it is not given with a sentence', () => {
         if (w.threads.length === 0) return;
-        expect(reasonIn(w.draw({ threads: {}, values: {}, choices: {}, texts: {} }, 'metric'))).toMatch(/^[A-Z].*\.$/);
+        expect(reasonIn(still(w).draw({ threads: {}, values: {}, choices: {}, texts: {} }, 'metric'))).toMatch(
+          /^[A-Z].*\.$/,
+        );
       });
     });
 });
@@ -115,7 +118,7 @@ describe('section', () => {
   const section = widget('section');
   const ARRANGEMENTS = ['in line', 'nested', 'one spindle, two nuts'] as const;
   const drawing = (numbers: Numbers, n: number, view: UnitView = 'metric'): Document =>
-    picture(valueIn(section.draw({ ...numbers, values: { n } }, view)));
+    picture(valueIn(still(section).draw({ ...numbers, values: { n } }, view)));
   const path = (document: Document, name: string) => pointsOf(attribute(document, `[data-path="${name}"]`, 'd'));
 
   /** Picture units per millimetre, from the crests of the turned part inside the base: its major diameter there is d_A. */
@@ -222,8 +225,15 @@ describe('section', () => {
             const read = textOf(drawing(numbers, n, view), '[data-read="carried"]');
             expect(read.replace('+', '')).toBe(motion(z, view));
             expect(read.startsWith('+')).toBe(z > 0);
-            if (z !== 0) expect(section.says(now, view).replace(/\u00a0/g, ' ')).toContain(motion(Math.abs(z), view));
-            const row = section.table(now, view).rows.find((r) => r[0] === String(n).replace('-', '−'));
+            if (z !== 0)
+              expect(
+                still(section)
+                  .caption(now, view)
+                  .replace(/\u00a0/g, ' '),
+              ).toContain(motion(Math.abs(z), view));
+            const row = still(section)
+              .table(now, view)
+              .rows.find((r) => r[0] === String(n).replace('-', '−'));
             expect(row?.[3]?.replace(/\u00a0/g, ' ')).toBe(read);
           }
       });
@@ -237,13 +247,13 @@ describe('section', () => {
             1,
           );
           expect(turnOf(attribute(now, '[data-turn]', 'transform'))).toBeCloseTo(n * 360, 1);
-          expect(section.says({ ...numbers, values: { n } }, 'metric')).toMatch(/divisions of \d+ µm/);
+          expect(still(section).caption({ ...numbers, values: { n } }, 'metric')).toMatch(/divisions of \d+ µm/);
         }
       });
     });
 
   it('says of equal leads that it never will move, without dividing', () => {
-    const says = section.says(
+    const says = still(section).caption(
       numbersOf({ A: 'M10', C: 'M10' }, { n: 2 }, { arrangement: 'in line', lock: 'holds' }),
       'metric',
     );
@@ -253,12 +263,14 @@ describe('section', () => {
 
   it('moves the carried part by thread A alone where the lock gives', () => {
     const numbers = numbersOf({ A: 'M10x1.5', C: '3/8-16' }, { n: 1 }, { arrangement: 'in line', lock: 'gives' });
-    expect(textOf(picture(valueIn(section.draw(numbers, 'metric'))), '[data-read="carried"]')).toBe('−1.500 mm');
+    expect(textOf(picture(valueIn(still(section).draw(numbers, 'metric'))), '[data-read="carried"]')).toBe('−1.500 mm');
   });
 
   it('refuses a spindle that does not go inside, naming both threads and the wall', () => {
     const numbers = numbersOf({ A: 'M12x1.75', C: 'M10x1.5' }, { n: 0 }, { arrangement: 'nested' });
-    expect(reasonIn(section.draw(numbers, 'metric'))).toMatch(/M10×1\.5 does not go inside M12×1\.75.*wall.*−0\.07/);
+    expect(reasonIn(still(section).draw(numbers, 'metric'))).toMatch(
+      /M10×1\.5 does not go inside M12×1\.75.*wall.*−0\.07/,
+    );
   });
 
   it('draws every arrangement or says why, for any pair and any turns it has room for', () => {
@@ -275,7 +287,7 @@ describe('section', () => {
             choices: { arrangement, lock: 'holds' },
             texts: {},
           };
-          const drawn = section.draw(numbers, 'metric');
+          const drawn = still(section).draw(numbers, 'metric');
           if (!drawn.ok) {
             expect(arrangement).toBe('nested');
             return;
@@ -300,7 +312,7 @@ describe('section', () => {
 describe('ramp', () => {
   const ramp = widget('ramp');
   const draw = (text: string, degrees: number) =>
-    picture(valueIn(ramp.draw(numbersOf({ thread: text }, { theta: (degrees * Math.PI) / 180 }), 'metric')));
+    picture(valueIn(still(ramp).draw(numbersOf({ thread: text }, { theta: (degrees * Math.PI) / 180 }), 'metric')));
 
   it('has a ramp as high as the lead on a foot as long as once round, both at one scale', () => {
     for (const text of ['1/4-28', 'M16xPh3P1.5', 'M10x1.5 LH', 'M64x6']) {
@@ -332,9 +344,13 @@ describe('ramp', () => {
   it('reads 75.60 µm down for 30° of 1/4-28 in picture, sentence and table alike', () => {
     expect(textOf(draw('1/4-28', 30), '[data-read="carried"]')).toBe('−75.60 µm');
     const numbers = numbersOf({ thread: '1/4-28' }, { theta: Math.PI / 6 });
-    expect(ramp.says(numbers, 'metric').replace(/\u00a0/g, ' ')).toContain('moves down 75.60 µm');
     expect(
-      ramp
+      still(ramp)
+        .caption(numbers, 'metric')
+        .replace(/\u00a0/g, ' '),
+    ).toContain('moves down 75.60 µm');
+    expect(
+      still(ramp)
         .table(numbers, 'metric')
         .rows.find(([a]) => a === '30°')?.[2]
         ?.replace(/\u00a0/g, ' '),
@@ -354,7 +370,7 @@ describe('divided-turn', () => {
       ['twelve points', 12],
       ['knob', 50],
     ] as const) {
-      const document = picture(valueIn(divided.draw(numbers('M10x1.5', '3/8-16', divider), 'metric')));
+      const document = picture(valueIn(still(divided).draw(numbers('M10x1.5', '3/8-16', divider), 'metric')));
       const xs = [...document.querySelectorAll('.rung')].map(
         (r) => pointsOf(r.getAttribute('d'))[0]?.[0] ?? Number.NaN,
       );
@@ -372,14 +388,24 @@ describe('divided-turn', () => {
   it('says one flat of the Foot is 14.58 µm, in picture, sentence and table', () => {
     const foot = numbers('M10x1.5', '3/8-16', 'hexagon');
     expect(
-      textOf(picture(valueIn(divided.draw(foot, 'metric'))), '.keys [data-sym="s"], text[data-sym="s"]'),
+      textOf(picture(valueIn(still(divided).draw(foot, 'metric'))), '.keys [data-sym="s"], text[data-sym="s"]'),
     ).toContain('one flat: 14.58 µm');
-    expect(divided.says(foot, 'metric').replace(/\u00a0/g, ' ')).toContain('one flat of 6 is 14.58 µm');
-    expect(divided.table(foot, 'metric').rows[1]?.[2]?.replace(/\u00a0/g, ' ')).toContain('14.58 µm');
+    expect(
+      still(divided)
+        .caption(foot, 'metric')
+        .replace(/\u00a0/g, ' '),
+    ).toContain('one flat of 6 is 14.58 µm');
+    expect(
+      still(divided)
+        .table(foot, 'metric')
+        .rows[1]?.[2]?.replace(/\u00a0/g, ' '),
+    ).toContain('14.58 µm');
   });
 
   it('refuses equal leads in words', () => {
-    expect(reasonIn(divided.draw(numbers('M10', 'M10', 'hexagon'), 'metric'))).toContain('The two leads are equal');
+    expect(reasonIn(still(divided).draw(numbers('M10', 'M10', 'hexagon'), 'metric'))).toContain(
+      'The two leads are equal',
+    );
   });
 });
 
@@ -395,7 +421,7 @@ describe('thread-eaten', () => {
           choices: {},
           texts: {},
         };
-        const drawn = eaten.draw(numbers, 'metric');
+        const drawn = still(eaten).draw(numbers, 'metric');
         const D = Delta(numbers);
         if (D === 0) {
           expect(reasonIn(drawn)).toContain('leads are equal');
@@ -431,7 +457,7 @@ describe('thread-eaten', () => {
     const numbers = numbersOf({ A: 'M10x1.5', C: '3/8-16' }, { S_w: 0.4, X_A: 10, X_C: 10.475 });
     const { n_max } = valueIn(turnsAvailable.of({ X_A: mm(10), L_A: mm(1.5), X_C: mm(10.475), L_C: mm(1.5875) }));
     expect(n_max).toBeCloseTo(6.598, 3);
-    expect(eaten.says(numbers, 'metric')).toContain('Thread C runs out first, after 6.60 turns');
+    expect(still(eaten).caption(numbers, 'metric')).toContain('Thread C runs out first, after 6.60 turns');
   });
 });
 
@@ -444,7 +470,7 @@ describe('motion-plot', () => {
       ['M10 LH', 'M10'],
     ] as const)
       for (const n of [-4, 0, 1.5, 4]) {
-        const document = picture(valueIn(plot.draw(numbersOf({ A: a, C: c }, { n }), 'metric')));
+        const document = picture(valueIn(still(plot).draw(numbersOf({ A: a, C: c }, { n }), 'metric')));
         for (const mark of document.querySelectorAll('[data-mark]')) {
           const [panel = '', key = ''] = mark.getAttribute('data-mark')?.split('-') ?? [];
           const box = [...document.querySelectorAll('.plot-box')][panel === 'wide' ? 0 : 1];
@@ -459,10 +485,12 @@ describe('motion-plot', () => {
 
   it('says where the carried part stands, as the table does', () => {
     const numbers = numbersOf({ A: 'M10x1.5', C: '3/8-16' }, { n: 3 });
-    const words = plot.says(numbers, 'metric').replace(/\u00a0/g, ' ');
+    const words = still(plot)
+      .caption(numbers, 'metric')
+      .replace(/\u00a0/g, ' ');
     expect(words).toContain('at 3 turns it stands at +262.5 µm');
     expect(
-      plot
+      still(plot)
         .table(numbers, 'metric')
         .rows.find(([n]) => n === '3')
         ?.at(-1)

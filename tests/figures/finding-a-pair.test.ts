@@ -17,6 +17,7 @@ import { pairMap } from '../../widgets/figures/pair-map/pair-map.ts';
 import { roundingCost } from '../../widgets/figures/rounding-cost/rounding-cost.ts';
 import { readThread } from '../../widgets/input/designation.ts';
 import { CHAPTERS } from '../support/chapters.ts';
+import { still } from '../support/figures.ts';
 import { reasonIn, valueIn } from '../support/results.ts';
 
 const thread = (text: string) => valueIn(readThread(text));
@@ -53,7 +54,7 @@ describe('the chapter', () => {
 
 describe('pair-map', () => {
   it('links each row to the figures of the second chapter with its threads and arrangement', () => {
-    const [link] = page(valueIn(pairMap.draw(asked(), 'metric'))).querySelectorAll('.pair-list a');
+    const [link] = page(valueIn(still(pairMap).draw(asked(), 'metric'))).querySelectorAll('.pair-list a');
     const url = new URL(link?.getAttribute('href') ?? '', 'http://local/');
     expect(url.pathname).toBe('/two-screws.html');
     expect(Object.fromEntries(url.searchParams)).toEqual({
@@ -63,16 +64,20 @@ describe('pair-map', () => {
     });
     expect(valueIn(readThread(url.searchParams.get('foot.C') ?? '')).P).toBeCloseTo(25.4 / 36, 12);
     const inch = valueIn(
-      pairMap.draw(asked({ s_w: mm(0.25), k: 1 }, { fitted: 'nested', drawer: 'anywhere' }), 'inch'),
+      still(pairMap).draw(asked({ s_w: mm(0.25), k: 1 }, { fitted: 'nested', drawer: 'anywhere' }), 'inch'),
     );
     expect(inch).toContain('foot.arrangement=nested&#38;units=inch');
   });
 
   it('says the same in sentence, list and table', () => {
-    expect(pairMap.says(asked(), 'metric').replace(/\u00a0/g, ' ')).toBe(
+    expect(
+      still(pairMap)
+        .caption(asked(), 'metric')
+        .replace(/\u00a0/g, ' '),
+    ).toBe(
       '1 of 20\u202f342 pairs pass within 15 % of 6.000 µm a turn; first in the list is M4×0.7 with #8-36 UNF, 5.556 µm a turn (−7.4 %), gain 127, delicate.',
     );
-    const { head, rows } = pairMap.table(asked(), 'metric');
+    const { head, rows } = still(pairMap).table(asked(), 'metric');
     const row = Object.fromEntries(head.map((h, i) => [h, rows[0]?.[i]]));
     expect(row).toMatchObject({
       'net lead': '5.556\u00a0µm',
@@ -85,13 +90,13 @@ describe('pair-map', () => {
 
   it('says which demand leaves nothing, and shows what comes nearest', () => {
     const empty = asked({ s_w: mm(0.0002) }, { drawer: 'at least one you own' });
-    expect(pairMap.says(empty, 'metric')).toMatch(
+    expect(still(pairMap).caption(empty, 'metric')).toMatch(
       /^No pair passes\. What excludes the most is the motion wanted: 20\u202f342 of 20\u202f342 pairs\. The nearest pair outside it is M4×0\.7 with #8-36 UNF: 5\.556\u00a0µm a turn/,
     );
-    expect(pairMap.says(asked({ s_w: mm(0.0005) }), 'metric')).toContain(
+    expect(still(pairMap).caption(asked({ s_w: mm(0.0005) }), 'metric')).toContain(
       'What excludes the most is what you own: 20\u202f336',
     );
-    expect(page(valueIn(pairMap.draw(empty, 'metric'))).querySelectorAll('.pair-list tbody tr')).toHaveLength(1);
+    expect(page(valueIn(still(pairMap).draw(empty, 'metric'))).querySelectorAll('.pair-list tbody tr')).toHaveLength(1);
   });
 
   /** Two micrometres a flat and two millimetres of stroke, which no pair has together. */
@@ -102,7 +107,9 @@ describe('pair-map', () => {
   );
 
   it('says why a step and a stroke cannot be had together, and what gives way', () => {
-    const says = pairMap.says(CONTRADICTORY, 'metric').replace(/\u00a0/g, ' ');
+    const says = still(pairMap)
+      .caption(CONTRADICTORY, 'metric')
+      .replace(/\u00a0/g, ' ');
     expect(says).toContain('1000 steps, 167 turns at 6 steps in a turn, whichever the pair');
     expect(says).toContain('166.7 mm of M16×1');
     expect(says).toContain('of which 16.00 mm may be used up, 16.0 turns');
@@ -115,13 +122,15 @@ describe('pair-map', () => {
   });
 
   it('calls no pair of an empty answer sound: it is the nearest, so many per cent off', () => {
-    const rows = [...page(valueIn(pairMap.draw(CONTRADICTORY, 'metric'))).querySelectorAll('.pair-list tbody tr')];
+    const rows = [
+      ...page(valueIn(still(pairMap).draw(CONTRADICTORY, 'metric'))).querySelectorAll('.pair-list tbody tr'),
+    ];
     expect(rows.map((row) => row.querySelector('th')?.textContent)).toEqual([
       '1/2-28 UNEF with 9/16-24 UNEF',
       'M8×1.25 with 1/4-20 UNC',
     ]);
     expect(rows[0]?.querySelector('.verdict-cell')?.textContent).toMatch(/^nearest: \+1200 % off the motion wanted/);
-    for (const row of pairMap.table(CONTRADICTORY, 'metric').rows) expect(row.at(-1)).toMatch(/^nearest: /);
+    for (const row of still(pairMap).table(CONTRADICTORY, 'metric').rows) expect(row.at(-1)).toMatch(/^nearest: /);
   });
 
   it('searches with every divider at hand, and tells with which a row makes its step', () => {
@@ -129,19 +138,23 @@ describe('pair-map', () => {
       ...CONTRADICTORY,
       texts: { ...CONTRADICTORY.texts, dividers: 'square, twelve points, knob 100' },
     };
-    expect(pairMap.says(numbers, 'metric').replace(/\u00a0/g, ' ')).toMatch(
+    expect(
+      still(pairMap)
+        .caption(numbers, 'metric')
+        .replace(/\u00a0/g, ' '),
+    ).toMatch(
       /pairs pass within 15 % of 2\.000 µm a step with 6, 4, 12 and 100 steps in a turn; first in the list is .* a step at 100 in a turn/,
     );
-    const { head, rows } = pairMap.table(numbers, 'metric');
+    const { head, rows } = still(pairMap).table(numbers, 'metric');
     const at = (name: string) => Number.parseFloat(rows[0]?.[head.indexOf(name)] ?? '');
     expect(at('net lead') / at('steps in a turn')).toBeCloseTo(at('per step'), 2);
-    const drawn = page(valueIn(pairMap.draw(numbers, 'metric')));
+    const drawn = page(valueIn(still(pairMap).draw(numbers, 'metric')));
     expect(drawn.querySelectorAll('.map .band')).toHaveLength(4);
     expect(drawn.querySelector('.pair-list td:nth-child(4)')?.textContent).toMatch(/at 100$/);
   });
 
   it('tells the usual divider that would do, where the reader has not named it', () => {
-    expect(pairMap.says(asked({ s_w: mm(0.0005) }, { drawer: 'both you own' }), 'metric')).toContain(
+    expect(still(pairMap).caption(asked({ s_w: mm(0.0005) }, { drawer: 'both you own' }), 'metric')).toContain(
       'the divider, to 12 steps in a turn (M4×0.7 with #8-36 UNF)',
     );
   });
@@ -149,7 +162,7 @@ describe('pair-map', () => {
   it('draws the least stroke as a line on the map against stroke', () => {
     const line = (S_w: number) =>
       page(
-        valueIn(pairMap.draw(asked({ S_w: mm(S_w) }, { against: 'stroke', drawer: 'anywhere' }), 'metric')),
+        valueIn(still(pairMap).draw(asked({ S_w: mm(S_w) }, { against: 'stroke', drawer: 'anywhere' }), 'metric')),
       ).querySelector('[data-stroke]');
     const height = (S_w: number) => Number(/M\d+ ([\d.]+)/.exec(line(S_w)?.getAttribute('d') ?? '')?.[1]);
     expect(line(0)).toBeNull();
@@ -165,18 +178,20 @@ describe('pair-map', () => {
             { against, drawer: 'anywhere', hands: 'either' },
             { taps: '400 mm x 20 mm' },
           );
-          const drawn = valueIn(pairMap.draw(numbers, view));
+          const drawn = valueIn(still(pairMap).draw(numbers, view));
           expect(drawn, `${s_w} ${against} ${view}`).not.toMatch(/NaN|Infinity|undefined/);
         }
   });
 
   it('refuses bounds that exclude each other', () => {
-    expect(reasonIn(pairMap.draw(asked({ d_least: mm(10), d_most: mm(5) }), 'metric'))).toContain('exchange the two');
+    expect(reasonIn(still(pairMap).draw(asked({ d_least: mm(10), d_most: mm(5) }), 'metric'))).toContain(
+      'exchange the two',
+    );
   });
 
   it('escapes what the reader typed', () => {
     const hostile = asked({}, {}, { taps: '"><img src=x onerror=alert(1)>, M4' });
-    expect(valueIn(pairMap.draw(hostile, 'metric'))).not.toContain('<img');
+    expect(valueIn(still(pairMap).draw(hostile, 'metric'))).not.toContain('<img');
   });
 });
 
@@ -188,7 +203,7 @@ describe('rounding-cost', () => {
   });
 
   it('shows the leads over one denominator, and the error by decimals', () => {
-    const drawn = page(valueIn(roundingCost.draw(numbers('M4x0.7', '8-36 UNF'), 'metric')));
+    const drawn = page(valueIn(still(roundingCost).draw(numbers('M4x0.7', '8-36 UNF'), 'metric')));
     expect(drawn.querySelector('.in-fractions')?.textContent).toBe('Exactly: 127/180 − 126/180 = 1/180 mm');
     expect([...drawn.querySelectorAll('.cost-end')].map((e) => e.textContent)).toEqual([
       'stands still',
@@ -198,23 +213,20 @@ describe('rounding-cost', () => {
       '+0.080 %',
       '5.556\u00a0µm',
     ]);
-    expect(roundingCost.table(numbers('M10x1.5', '3/8-16'), 'metric').rows.map((r) => r[3])).toEqual([
-      '+14 %',
-      '+2.9 %',
-      '+0.57 %',
-      'nothing lost',
-      'nothing lost',
-      'none',
-    ]);
+    expect(
+      still(roundingCost)
+        .table(numbers('M10x1.5', '3/8-16'), 'metric')
+        .rows.map((r) => r[3]),
+    ).toEqual(['+14 %', '+2.9 %', '+0.57 %', 'nothing lost', 'nothing lost', 'none']);
   });
 
   it('writes unlike hands as a sum', () => {
-    const drawn = valueIn(roundingCost.draw(numbers('M10x1.5 LH', '3/8-16'), 'metric'));
+    const drawn = valueIn(still(roundingCost).draw(numbers('M10x1.5 LH', '3/8-16'), 'metric'));
     expect(drawn).toContain('127/80 + 120/80 = 3 7/80 mm');
   });
 
   it('refuses equal leads', () => {
-    expect(reasonIn(roundingCost.draw(numbers('M10x1.5', 'M12x1.5'), 'metric'))).toContain(
+    expect(reasonIn(still(roundingCost).draw(numbers('M10x1.5', 'M12x1.5'), 'metric'))).toContain(
       'same lead to the last digit',
     );
   });

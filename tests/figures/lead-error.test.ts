@@ -16,13 +16,13 @@ import {
   turns,
   worstLeadError,
 } from '../../widgets/engine/index.ts';
+import type { Figure } from '../../widgets/figures/kit/figure.ts';
 import { roundUp } from '../../widgets/figures/kit/plots/frame.ts';
-import type { Widget } from '../../widgets/figures/kit/widget.ts';
 import { WIDGETS } from '../../widgets/site/catalogue.ts';
-import { attribute, numbersOf, picture, pointsOf, textOf } from '../support/figures.ts';
+import { attribute, numbersOf, picture, pointsOf, still, textOf } from '../support/figures.ts';
 import { reasonIn, valueIn } from '../support/results.ts';
 
-const named = (name: string): Widget => {
+const named = (name: string): Figure => {
   const found = WIDGETS.get(name);
   if (!found) throw new Error(`no widget ${name}`);
   return found;
@@ -31,7 +31,7 @@ const leadErrorFigure = named('lead-error');
 const drunkenThread = named('drunken-thread');
 
 const spaced = (text: string): string => text.replace(/\u00a0/g, ' ');
-const drawn = (widget: Widget, numbers: Numbers): Document => picture(valueIn(widget.draw(numbers, 'metric')));
+const drawn = (widget: Figure, numbers: Numbers): Document => picture(valueIn(still(widget).draw(numbers, 'metric')));
 
 /** From a place in the picture to turns and mm, by the labels of the axes of the n-th plot, which are in µm. */
 const rulers = (document: Document, plot: number) => {
@@ -130,10 +130,12 @@ describe('lead-error', () => {
     expect(textOf(document, '[data-read="worst"]')).toBe('±3.53 %');
     expect(textOf(document, '[data-read="rss"]')).toBe('±2.50 %');
     expect(textOf(document, '[data-read="off"]')).toBe('+12.4 µm');
-    expect(spaced(leadErrorFigure.says(numbers, 'metric'))).toBe(
+    expect(spaced(still(leadErrorFigure).caption(numbers, 'metric'))).toBe(
       'M10×1.5 with 3/8-16 UNC, thread A 0.1 % short, thread C 0.1 % long: a turn moves 90.59 µm where 87.50 µm was meant, +3.53 %; after 4 turns the carried part is off by +12.4 µm. Errors of that size either way come to ±3.53 % at worst and ±2.50 % by root-sum-square (gains 17.14 and 18.14).',
     );
-    const row = leadErrorFigure.table(numbers, 'metric').rows.find(([n]) => n === '4');
+    const row = still(leadErrorFigure)
+      .table(numbers, 'metric')
+      .rows.find(([n]) => n === '4');
     expect(row?.map(spaced)).toEqual(['4', '350.0 µm', '362.4 µm', '+12.4 µm', '12.4 µm', '8.74 µm']);
   });
 
@@ -142,14 +144,18 @@ describe('lead-error', () => {
     const document = drawn(leadErrorFigure, numbers);
     expect(textOf(document, '[data-read="eps"]')).toBe('+0.300 %');
     expect(textOf(document, '[data-slider-text="eps_C"]')).toBe('+0.3 %');
-    expect(spaced(leadErrorFigure.says(numbers, 'metric'))).toContain('both threads 0.3 % long, by the same share');
-    expect(spaced(leadErrorFigure.says(numbers, 'metric'))).toContain('The same error of both is not magnified');
+    expect(spaced(still(leadErrorFigure).caption(numbers, 'metric'))).toContain(
+      'both threads 0.3 % long, by the same share',
+    );
+    expect(spaced(still(leadErrorFigure).caption(numbers, 'metric'))).toContain(
+      'The same error of both is not magnified',
+    );
     expect(textOf(document, '.legend')).toContain('worst case, were they independent');
   });
 
   it('keeps its picture while the errors move within the scale, so that a drag only moves marks', () => {
     const at = (eps_A: number, n: number) =>
-      leadErrorFigure.outline(numbersOf(FOOT, { eps_A, eps_C: 0.001, n }, apart), 'metric');
+      still(leadErrorFigure).renderKey(numbersOf(FOOT, { eps_A, eps_C: 0.001, n }, apart), 'metric');
     expect(at(0.00105, 1)).toBe(at(0.00101, -3));
     expect(at(0.005, 1)).not.toBe(at(0.001, 1));
   });
@@ -158,11 +164,11 @@ describe('lead-error', () => {
     const numbers = numbersOf(FOOT, { eps_A: 0, eps_C: 0, n: 1 }, apart);
     const document = drawn(leadErrorFigure, numbers);
     expect(new Set(shape(document, 'off-real').map(([, y]) => y)).size).toBe(1);
-    expect(leadErrorFigure.says(numbers, 'metric')).toContain('thread A true to its lead');
+    expect(still(leadErrorFigure).caption(numbers, 'metric')).toContain('thread A true to its lead');
   });
 
   it('refuses equal leads with the engine’s sentence', () => {
-    expect(reasonIn(leadErrorFigure.draw(numbersOf({ A: 'M10', C: 'M10' }, {}, apart), 'metric'))).toBe(
+    expect(reasonIn(still(leadErrorFigure).draw(numbersOf({ A: 'M10', C: 'M10' }, {}, apart), 'metric'))).toBe(
       'The two leads are equal, so there is no net lead for an error to be a share of: choose threads whose leads differ.',
     );
   });
@@ -251,8 +257,12 @@ describe('drunken-thread', () => {
     const document = drawn(drunkenThread, numbers);
     expect(attribute(document, '[data-shape="rate-back"]', 'd')).toBe('');
     expect(textOf(document, '[data-word="rate-0"]')).toBe('nearly stands');
-    expect(spaced(drunkenThread.says(numbers, 'metric'))).toContain('just short of the net lead, so it nearly stands');
-    expect(spaced(drunkenThread.says(numbers, 'metric'))).toMatch(/moves 0\.0\d+ µm a turn: it nearly stands\.$/);
+    expect(spaced(still(drunkenThread).caption(numbers, 'metric'))).toContain(
+      'just short of the net lead, so it nearly stands',
+    );
+    expect(spaced(still(drunkenThread).caption(numbers, 'metric'))).toMatch(
+      /moves 0\.0\d+ µm a turn: it nearly stands\.$/,
+    );
   });
 
   it('half a micrometre on each thread of the Fine foot: picture, sentence and table say it runs back', () => {
@@ -261,10 +271,10 @@ describe('drunken-thread', () => {
     expect(textOf(document, '[data-read="slowest"]')).toBe('−0.7276 µm');
     expect(textOf(document, '[data-read="here"]')).toBe('−0.7276 µm: runs back');
     expect(textOf(document, '[data-read="run"]')).toBe('0.07475 µm');
-    expect(spaced(drunkenThread.says(numbers, 'metric'))).toBe(
+    expect(spaced(still(drunkenThread).caption(numbers, 'metric'))).toBe(
       'M4×0.7 with #8-36 UNF, 5.556 µm a turn, with periodic errors of 0.5 µm and 0.5 µm: at their phases together 1.000 µm, which changes the motion by up to 6.283 µm a turn, more than the net lead, so in every turn the carried part runs back 0.07475 µm over 15.5 % of it, first from 0.423 to 0.577 turns, and stands still at both ends of that stretch. At 0.5 turns it is at 2.778 µm and moves −0.7276 µm a turn: it runs back.',
     );
-    const { rows } = drunkenThread.table(numbers, 'metric');
+    const { rows } = still(drunkenThread).table(numbers, 'metric');
     expect(rows.find(([n]) => n === '0.5')?.map(spaced)).toEqual([
       '0.5',
       '2.778 µm',
@@ -301,7 +311,7 @@ describe('drunken-thread', () => {
   });
 
   it('refuses equal leads with the engine’s sentence', () => {
-    expect(reasonIn(drunkenThread.draw(numbersOf({ A: 'M10', C: 'M10' }, { a_A: 0.001 }), 'metric'))).toBe(
+    expect(reasonIn(still(drunkenThread).draw(numbersOf({ A: 'M10', C: 'M10' }, { a_A: 0.001 }), 'metric'))).toBe(
       'The two leads are equal, so there is no motion to be slower than: choose threads whose leads differ.',
     );
   });

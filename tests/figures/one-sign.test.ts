@@ -4,18 +4,19 @@
  */
 import { describe, expect, it } from 'vitest';
 import type { Numbers } from '../../widgets/assembly/numbers.ts';
-import type { Widget } from '../../widgets/figures/kit/widget.ts';
+import type { Figure } from '../../widgets/figures/kit/figure.ts';
 import { WIDGETS } from '../../widgets/site/catalogue.ts';
-import { attribute, numbersOf, picture, pointsOf, textOf } from '../support/figures.ts';
+import { attribute, numbersOf, picture, pointsOf, still, textOf } from '../support/figures.ts';
 import { valueIn } from '../support/results.ts';
 
 const THREADS = { A: 'M10x1.5-6H/6g', C: '3/8-16 UNC-2B/2A' };
-const figureOf = (name: string): Widget => {
+const figureOf = (name: string): Figure => {
   const found = WIDGETS.get(name);
   if (!found) throw new Error(`no widget ${name}`);
   return found;
 };
-const drawn = (name: string, numbers: Numbers): Document => picture(valueIn(figureOf(name).draw(numbers, 'metric')));
+const drawn = (name: string, numbers: Numbers): Document =>
+  picture(valueIn(still(figureOf(name)).draw(numbers, 'metric')));
 const plainly = (text: string): string => text.replace(/\u00a0/g, ' ');
 
 /** Thread, force across it in N, and the flank that touches, named with its part. */
@@ -114,7 +115,7 @@ describe('a load on the carried part alone', () => {
     expect(textOf(loop, '[data-read="loaded-flanks"]')).toBe(`A ${flank}, C ${flank}`);
 
     const sheet = new Map(
-      figureOf('design-sheet')
+      still(figureOf('design-sheet'))
         .table(
           numbersOf(
             THREADS,

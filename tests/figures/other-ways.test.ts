@@ -21,7 +21,7 @@ import {
 } from '../../widgets/engine/index.ts';
 import { TEXTS } from '../../widgets/input/texts.ts';
 import { WIDGETS } from '../../widgets/site/catalogue.ts';
-import { numbersOf, picture, pointsOf, textOf, thread } from '../support/figures.ts';
+import { numbersOf, picture, pointsOf, still, textOf, thread } from '../support/figures.ts';
 import { reasonIn, valueIn } from '../support/results.ts';
 
 const found = WIDGETS.get('other-ways');
@@ -50,10 +50,13 @@ const asked = (values = {}, prices = PRICES, threads = {}): Numbers => ({
   texts: { prices },
 });
 
-const drawing = (numbers: Numbers) => picture(valueIn(ways.draw(numbers, 'metric')));
-const says = (numbers: Numbers) => ways.says(numbers, 'metric').replace(/\u00a0/g, ' ');
+const drawing = (numbers: Numbers) => picture(valueIn(still(ways).draw(numbers, 'metric')));
+const says = (numbers: Numbers) =>
+  still(ways)
+    .caption(numbers, 'metric')
+    .replace(/\u00a0/g, ' ');
 const row = (numbers: Numbers, name: Name): Record<string, string> => {
-  const { head, rows } = ways.table(numbers, 'metric');
+  const { head, rows } = still(ways).table(numbers, 'metric');
   const cells = rows.find(([way]) => way === name) ?? [];
   return Object.fromEntries(head.map((h, i) => [h, (cells[i] ?? '').replace(/\u00a0/g, ' ')]));
 };
@@ -235,12 +238,14 @@ describe('other-ways', () => {
   });
 
   it('refuses pairs without a fine motion, no load and nonsense wishes', () => {
-    expect(reasonIn(ways.draw(asked({}, PRICES, { C: 'M8x1.5' }), 'metric'))).toContain(
+    expect(reasonIn(still(ways).draw(asked({}, PRICES, { C: 'M8x1.5' }), 'metric'))).toContain(
       'The two leads of the pair are equal',
     );
-    expect(reasonIn(ways.draw(asked({}, PRICES, { A: 'M10x1.5 LH' }), 'metric'))).toContain('give both the same hand');
-    expect(reasonIn(ways.draw(asked({ F: newtons(0) }), 'metric'))).toContain('no effort to compare');
-    expect(reasonIn(ways.draw(asked({ S_w: mm(0) }), 'metric'))).toContain('Stroke: read 0 mm');
+    expect(reasonIn(still(ways).draw(asked({}, PRICES, { A: 'M10x1.5 LH' }), 'metric'))).toContain(
+      'give both the same hand',
+    );
+    expect(reasonIn(still(ways).draw(asked({ F: newtons(0) }), 'metric'))).toContain('no effort to compare');
+    expect(reasonIn(still(ways).draw(asked({ S_w: mm(0) }), 'metric'))).toContain('Stroke: read 0 mm');
   });
 
   it('has whole pictures for any wish within the fields of the chapter', () => {
@@ -257,7 +262,7 @@ describe('other-ways', () => {
             S_w: mm(10 ** S),
             R_t: mm(R),
           });
-          const drawn = ways.draw(numbers, 'both');
+          const drawn = still(ways).draw(numbers, 'both');
           if (!drawn.ok) throw new Error(drawn.reason);
           expect(drawn.value).not.toMatch(/NaN|Infinity|undefined/);
           expect(picture(drawn.value).querySelectorAll('svg.way').length).toBe(5);

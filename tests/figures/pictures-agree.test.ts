@@ -6,12 +6,12 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { gather, type Input, type Numbers, readInput } from '../../widgets/assembly/numbers.ts';
 import type { SymbolName } from '../../widgets/engine/index.ts';
-import type { Table, Widget } from '../../widgets/figures/kit/widget.ts';
+import type { Figure, Table } from '../../widgets/figures/kit/figure.ts';
 import { CHOICES, type ChoiceName } from '../../widgets/input/choices.ts';
 import type { UnitView } from '../../widgets/input/format.ts';
 import { WIDGETS } from '../../widgets/site/catalogue.ts';
 import { blocksOf, CHAPTERS, press } from '../support/chapters.ts';
-import { attribute, picture, pointsOf, thread } from '../support/figures.ts';
+import { attribute, picture, pointsOf, still, thread } from '../support/figures.ts';
 import { drawnScales, heightOf, type Printed, panel, printed, type Scale } from '../support/read-picture.ts';
 import { valueIn } from '../support/results.ts';
 
@@ -469,7 +469,7 @@ const PAIRS = [
 ] as const;
 
 /** What a reader might make of them: other pairs, quantities up and down, any of the choices, inch or metric. */
-const varied = (widget: Widget): fc.Arbitrary<{ numbers: Numbers; view: UnitView }> => {
+const varied = (widget: Figure): fc.Arbitrary<{ numbers: Numbers; view: UnitView }> => {
   const { numbers, inputs } = startOf(widget.name);
   const bounded = (name: string, factor: number): number => {
     const input = inputs.find((i) => i.name === name);
@@ -515,13 +515,15 @@ describe('picture, sentence and table', () => {
     expect([...WIDGETS.keys()].filter((name) => !READ[name] && !NO_PLOT.includes(name))).toEqual([]);
     for (const name of NO_PLOT)
       expect(
-        picture(valueIn((WIDGETS.get(name) as Widget).draw(startOf(name).numbers, 'metric'))).querySelector('.chart'),
+        picture(valueIn(still(WIDGETS.get(name) as Figure).draw(startOf(name).numbers, 'metric'))).querySelector(
+          '.chart',
+        ),
       ).toBeNull();
   });
 
   for (const [name, read] of Object.entries(READ))
     it(`agree in ${name}`, () => {
-      const widget = WIDGETS.get(name) as Widget;
+      const widget = WIDGETS.get(name) as Figure;
       const { numbers } = startOf(name);
       const cases = [
         { numbers, view: 'metric' as UnitView },
@@ -530,12 +532,12 @@ describe('picture, sentence and table', () => {
       ];
       let looked = 0;
       for (const { numbers: given, view } of cases) {
-        const drawn = widget.draw(given, view);
+        const drawn = still(widget).draw(given, view);
         if (!drawn.ok) continue;
         const shown = {
           document: picture(drawn.value),
-          table: widget.table(given, view),
-          says: widget.says(given, view),
+          table: still(widget).table(given, view),
+          says: still(widget).caption(given, view),
         };
         const found = read(shown);
         looked += found.length > 0 ? 1 : 0;

@@ -8,15 +8,15 @@ import type { Numbers } from '../../widgets/assembly/numbers.ts';
 import { pairPlay } from '../../widgets/assembly/pair-play.ts';
 import { mm, type PlayBatch, playBatch, turnsLost } from '../../widgets/engine/index.ts';
 import { changes, standAt } from '../../widgets/figures/flanks-under-load/stand.ts';
-import type { Widget } from '../../widgets/figures/kit/widget.ts';
+import type { Figure } from '../../widgets/figures/kit/figure.ts';
 import { askedBy, SAMPLE } from '../../widgets/figures/play-batch/play-batch.ts';
 import { startBatch } from '../../widgets/figures/play-batch/run-batch.ts';
 import { joined, traceThrough } from '../../widgets/figures/reversal-loop/runs.ts';
 import { WIDGETS } from '../../widgets/site/catalogue.ts';
-import { attribute, numbersOf, picture, pointsOf, textOf } from '../support/figures.ts';
+import { attribute, numbersOf, picture, pointsOf, still, textOf } from '../support/figures.ts';
 import { reasonIn, valueIn } from '../support/results.ts';
 
-const named = (name: string): Widget => {
+const named = (name: string): Figure => {
   const found = WIDGETS.get(name);
   if (!found) throw new Error(`no widget ${name}`);
   return found;
@@ -26,7 +26,7 @@ const loop = named('reversal-loop');
 const batch = named('play-batch');
 
 const plainly = (text: string): string => text.replace(/[\u00a0\u202f]/g, ' ');
-const drawn = (widget: Widget, numbers: Numbers): Document => picture(valueIn(widget.draw(numbers, 'metric')));
+const drawn = (widget: Figure, numbers: Numbers): Document => picture(valueIn(still(widget).draw(numbers, 'metric')));
 
 const FOOT = { A: 'M10x1.5-6H/6g', C: '3/8-16 UNC-2B/2A' };
 const foot = (values: Numbers['values'] = {}, choices: Numbers['choices'] = {}): Numbers =>
@@ -142,16 +142,20 @@ describe('flanks-under-load', () => {
   });
 
   it('says the same in sentence and table, and refuses interference', () => {
-    const says = plainly(flanks.says(foot({ Q_pc: -3 }), 'metric'));
+    const says = plainly(still(flanks).caption(foot({ Q_pc: -3 }), 'metric'));
     expect(says).toContain(
       'With −3 N across thread C the pulled flank of the carried part touches; with +2 N across thread A the pressed flank of the turned part touches.',
     );
     expect(says).toContain('C changes sides at 0 N and A at −5 N');
-    const rows = flanks.table(foot(), 'metric').rows.map((r) => plainly(r.join(' | ')));
+    const rows = still(flanks)
+      .table(foot(), 'metric')
+      .rows.map((r) => plainly(r.join(' | ')));
     expect(rows).toContain(
       'force −5 N to 0 N | A: the pressed flank of the turned part touches | C: the pulled flank of the carried part touches | carried part at 0.2944 µm',
     );
-    expect(reasonIn(flanks.draw(foot({ c_mC: -0.01 }, { pieces: 'as measured' }), 'metric'))).toContain('interference');
+    expect(reasonIn(still(flanks).draw(foot({ c_mC: -0.01 }, { pieces: 'as measured' }), 'metric'))).toContain(
+      'interference',
+    );
   });
 });
 
@@ -216,19 +220,21 @@ describe('reversal-loop', () => {
     expect(loose?.length).toBe(289);
     expect(loose).not.toEqual(loaded);
     expect(plainly(document.body.textContent ?? '')).toContain('lost on reversal2.30 turns');
-    const says = plainly(loop.says(foot({}, { pieces: 'middling' }), 'metric'));
+    const says = plainly(still(loop).caption(foot({}, { pieces: 'middling' }), 'metric'));
     expect(says).toContain('follows after 2.30 turns (13.8 flats)');
     expect(says).toContain('nothing is lost to play');
-    expect(plainly(loop.says(foot({}, { pieces: 'loosest' }), 'metric'))).toContain('not at all within these 4 turns');
+    expect(plainly(still(loop).caption(foot({}, { pieces: 'loosest' }), 'metric'))).toContain(
+      'not at all within these 4 turns',
+    );
   });
 
   it('refuses leads so near that a reversal would be endless', () => {
-    expect(reasonIn(loop.draw(numbersOf({ A: 'M10', C: 'M12x1.5' }, { n_o: 4 }), 'metric'))).toContain(
+    expect(reasonIn(still(loop).draw(numbersOf({ A: 'M10', C: 'M12x1.5' }, { n_o: 4 }), 'metric'))).toContain(
       'The two leads are equal',
     );
     expect(
       reasonIn(
-        loop.draw(
+        still(loop).draw(
           numbersOf({ A: '12 mm x 1 mm', C: '12 mm x 1.0001 mm' }, { n_o: 4 }, { pieces: 'loosest' }),
           'metric',
         ),
@@ -255,15 +261,17 @@ describe('play-batch', () => {
       (turns * 6).toFixed(1),
       turns.toFixed(2),
     ]);
-    expect(plainly(batch.says(build(), 'metric'))).toContain(
+    expect(plainly(still(batch).caption(build(), 'metric'))).toContain(
       'A first sample of 20 000; the batch of 1 000 000 has not been drawn yet',
     );
-    expect(batch.table(build(), 'metric').rows.length).toBe(65);
+    expect(still(batch).table(build(), 'metric').rows.length).toBe(65);
   });
 
   it('has the limits of the tables whatever the law: 37.54 to 365.8 µm', () => {
     for (const law of ['uniform', 'normal', 'normal, gauged']) {
-      const rows = batch.table(build({}, law), 'metric').rows.map((r) => plainly(r[0] ?? ''));
+      const rows = still(batch)
+        .table(build({}, law), 'metric')
+        .rows.map((r) => plainly(r[0] ?? ''));
       expect(rows[0]).toBe('least that the limits allow: 37.54 µm');
       expect(rows[4]).toBe('most that the limits allow: 365.8 µm');
     }
@@ -304,10 +312,10 @@ describe('play-batch', () => {
   });
 
   it('refuses a milliard of assemblies and a capability of nought, each with its reason', () => {
-    expect(reasonIn(batch.draw(build({ n_a: 1e9 }), 'metric'))).toBe(
+    expect(reasonIn(still(batch).draw(build({ n_a: 1e9 }), 'metric'))).toBe(
       'Number of assemblies: read 1000000000; give a whole number from 1 to 10000000, more would change no figure that can be measured.',
     );
-    expect(reasonIn(batch.draw(build({ C_p: 0 }), 'metric'))).toContain(
+    expect(reasonIn(still(batch).draw(build({ C_p: 0 }), 'metric'))).toContain(
       'a capability of nought is a spread without bound',
     );
   });

@@ -14,7 +14,7 @@ import { forceChainFigure } from '../../widgets/figures/force-chain/force-chain.
 import { evenly, roundTicks } from '../../widgets/figures/kit/ticks.ts';
 import { lockErrorFigure } from '../../widgets/figures/lock-error/lock-error.ts';
 import { springDays } from '../../widgets/figures/spring-days/spring-days.ts';
-import { attribute, numbersOf, picture, pointsOf, textOf } from '../support/figures.ts';
+import { attribute, numbersOf, picture, pointsOf, still, textOf } from '../support/figures.ts';
 import { reasonIn, valueIn } from '../support/results.ts';
 
 const FOOT = { A: 'M10x1.5', C: '3/8-16 UNC' };
@@ -38,7 +38,7 @@ const chain = (choices: Numbers['choices'] = {}, values: Numbers['values'] = {})
     { spring: 'base and carried', action: 'pulls', attitude: 'upright', ...choices },
   );
 const drawn = (numbers: Numbers, view: 'metric' | 'inch' = 'metric') =>
-  picture(valueIn(forceChainFigure.draw(numbers, view)));
+  picture(valueIn(still(forceChainFigure).draw(numbers, view)));
 const plainly = (text: string): string => text.replace(/\u00a0/g, ' ');
 
 /** The case of these numbers, put together here by hand. */
@@ -85,7 +85,7 @@ describe('force-chain', () => {
       '✕ Thread A lets go at 5.53 turns, the carried part at +484 µm, under −22.0 N.',
     );
     expect(textOf(document, '.chain-notes')).toContain('this spring does nothing for thread C');
-    expect(plainly(forceChainFigure.says(chain({ spring: 'base and turned' }), 'metric'))).toContain(
+    expect(plainly(still(forceChainFigure).caption(chain({ spring: 'base and turned' }), 'metric'))).toContain(
       'its ends come nearer by 9.00 mm over the stroke, so its force goes from 30.0 N to 12.0 N.',
     );
   });
@@ -99,7 +99,9 @@ describe('force-chain', () => {
     expect(mark('on its side')).toContain('✕ Thread C lets go at 0 turns');
     expect(mark('upside down')).toContain('✓ Thread C: the pulled flank of the carried part touches');
     expect(mark('upright', { ...idle, F_lo: -10 })).toContain('✕ Thread C lets go');
-    expect(plainly(forceChainFigure.says(chain(none, idle), 'metric'))).toContain('No spring: the threads are left');
+    expect(plainly(still(forceChainFigure).caption(chain(none, idle), 'metric'))).toContain(
+      'No spring: the threads are left',
+    );
   });
 
   it('says that a preload below the least lets the flank go, and how much it needs', () => {
@@ -161,7 +163,7 @@ describe('force-chain', () => {
   });
 
   it('lists what the engine gives along the stroke', () => {
-    const { rows } = forceChainFigure.table(chain(), 'metric');
+    const { rows } = still(forceChainFigure).table(chain(), 'metric');
     expect(rows).toHaveLength(7);
     expect(rows[0]?.map(plainly)).toEqual(['0', '0 µm', '30.0 N', '+16.6 N', '+80.6 N', '+16.0 N', '+80.0 N']);
     const [spring] = CASE.springs;
@@ -171,7 +173,7 @@ describe('force-chain', () => {
   });
 
   it('refuses a least load above the most', () => {
-    expect(plainly(reasonIn(forceChainFigure.draw(chain({}, { F_lo: 50 }), 'metric')))).toBe(
+    expect(plainly(reasonIn(still(forceChainFigure).draw(chain({}, { F_lo: 50 }), 'metric')))).toBe(
       'The least load, 50.0 N, is above the most, 40.0 N: give the smaller first, and a pull away from the base with a minus.',
     );
   });
@@ -193,19 +195,21 @@ describe('spring-days', () => {
       { F_0: 30, q_r: 0.06, t_0: 1, t: 24000, F_p: 19, t_r1: 1, F_r1: 29.4, t_r2: 96, F_r2: 26.2, ...values },
       { retention },
     );
-  const html = (numbers: Numbers) => picture(valueIn(springDays.draw(numbers, 'metric')));
+  const html = (numbers: Numbers) => picture(valueIn(still(springDays).draw(numbers, 'metric')));
 
   it('tells whether enough is left at the end of life', () => {
     // 1 − 0.06·log10(24001) = 0.73719
     expect(textOf(html(days()), '.chain-verdict')).toBe('✓ enough: 22.1 N is left after 1000 d, where 19.0 N must be.');
     expect(textOf(html(days({ F_p: 23 })), '.chain-verdict')).toContain('✕ not enough: 22.1 N is left');
     // 23/30 is fallen to after 10^(7/30/0.06) − 1 hours.
-    expect(plainly(springDays.says(days({ F_p: 23 }), 'metric'))).toContain('it has fallen to that after 323 d.');
+    expect(plainly(still(springDays).caption(days({ F_p: 23 }), 'metric'))).toContain(
+      'it has fallen to that after 323 d.',
+    );
     expect(html(days({ F_p: 23 })).querySelector('[data-falls]')).not.toBeNull();
   });
 
   it('draws equal falls in equal steps of tenfold time', () => {
-    const { rows } = springDays.table(days(), 'metric');
+    const { rows } = still(springDays).table(days(), 'metric');
     const left = new Map(rows.map(([t = '', F = '']) => [plainly(t), Number(plainly(F).split(' ')[0])]));
     expect((left.get('10.0 d') ?? 0) - (left.get('100 d') ?? 0)).toBeCloseTo(1.8, 1);
     expect((left.get('100 d') ?? 0) - (left.get('1000 d') ?? 0)).toBeCloseTo(1.8, 1);
@@ -214,7 +218,7 @@ describe('spring-days', () => {
   it('fits two readings as the engine does, marks them, and calls what is far beyond them a guess', () => {
     const numbers = days({}, 'fitted to two readings');
     const fit = valueIn(fitRetention({ t: 1, F: 29.4 }, { t: 96, F: 26.2 }, 1));
-    const says = plainly(springDays.says(numbers, 'metric'));
+    const says = plainly(still(springDays).caption(numbers, 'metric'));
     expect(says).toContain(
       `Fitted to two readings: ${fit.F_0.toFixed(1)} N at the start, ${(100 * fit.q_r).toFixed(2)} % of it`,
     );
@@ -225,10 +229,10 @@ describe('spring-days', () => {
   });
 
   it('refuses a preload below what must be left, and readings that grow', () => {
-    expect(plainly(reasonIn(springDays.draw(days({ F_0: 12 }), 'metric')))).toBe(
+    expect(plainly(reasonIn(still(springDays).draw(days({ F_0: 12 }), 'metric')))).toBe(
       'The spring starts with 12.0 N, below the 19.0 N that must be left, so the flanks are not seated even when it is new: give a stronger spring.',
     );
-    expect(reasonIn(springDays.draw(days({ F_r2: 30 }, 'fitted to two readings'), 'metric'))).toContain(
+    expect(reasonIn(still(springDays).draw(days({ F_r2: 30 }, 'fitted to two readings'), 'metric'))).toContain(
       'a relaxing spring only loses',
     );
   });
@@ -263,7 +267,7 @@ describe('a time', () => {
 describe('lock-error', () => {
   const lock = (values: Numbers['values'] = {}, threads = { A: 'M12x1.5', C: 'M8x1.25' }): Numbers =>
     numbersOf(threads, { F: 200, mu: 0.15, g_k: 0.05, r_k: 8, kappa: 5000, ...values });
-  const html = (numbers: Numbers) => picture(valueIn(lockErrorFigure.draw(numbers, 'metric')));
+  const html = (numbers: Numbers) => picture(valueIn(still(lockErrorFigure).draw(numbers, 'metric')));
 
   it('hands the lock what thread C needs: 83.9 N·mm for the Stop raising 200 N, turned anticlockwise', () => {
     expect(textOf(html(lock()), '.lock-view .line')).toBe(
@@ -288,7 +292,9 @@ describe('lock-error', () => {
         radius: 8,
       }),
     );
-    const rows = lockErrorFigure.table(lock(), 'metric').rows.map((r) => r.map(plainly));
+    const rows = still(lockErrorFigure)
+      .table(lock(), 'metric')
+      .rows.map((r) => r.map(plainly));
     expect(rows[3]).toEqual([
       'lost on reversal',
       '–',
@@ -303,18 +309,18 @@ describe('lock-error', () => {
   it('finds nearly four flats on the Fine foot where the Stop loses a quarter of one', () => {
     const fine = lock({}, { A: 'M4x0.7', C: '8-36 UNF' });
     expect(
-      Number(/together [\d.]+ µm, ([\d.]+) flats/.exec(plainly(lockErrorFigure.says(lock(), 'metric')))?.[1]),
+      Number(/together [\d.]+ µm, ([\d.]+) flats/.exec(plainly(still(lockErrorFigure).caption(lock(), 'metric')))?.[1]),
     ).toBeCloseTo(0.268, 3);
     expect(
-      Number(/together [\d.]+ µm, ([\d.]+) flats/.exec(plainly(lockErrorFigure.says(fine, 'metric')))?.[1]),
+      Number(/together [\d.]+ µm, ([\d.]+) flats/.exec(plainly(still(lockErrorFigure).caption(fine, 'metric')))?.[1]),
     ).toBeCloseTo(3.88, 2);
   });
 
   it('refuses equal leads and a gap that holds nothing', () => {
-    expect(reasonIn(lockErrorFigure.draw(lock({}, { A: 'M12x1.25', C: 'M8x1.25' }), 'metric'))).toContain(
+    expect(reasonIn(still(lockErrorFigure).draw(lock({}, { A: 'M12x1.25', C: 'M8x1.25' }), 'metric'))).toContain(
       'leads are equal',
     );
-    expect(reasonIn(lockErrorFigure.draw(lock({ g_k: 5 }), 'metric'))).toContain('holds nothing');
+    expect(reasonIn(still(lockErrorFigure).draw(lock({ g_k: 5 }), 'metric'))).toContain('holds nothing');
   });
 });
 

@@ -11,7 +11,7 @@ import { endOf, plateOf, towards, turned } from '../../widgets/figures/levelling
 import { turnText } from '../../widgets/figures/levelling-plate/step-words.ts';
 import { veeCoupling } from '../../widgets/figures/vee-coupling/vee-coupling.ts';
 import { readFeet, readReadings } from '../../widgets/input/levelling-table.ts';
-import { attribute, numbersOf, picture, pointsOf, textOf } from '../support/figures.ts';
+import { attribute, numbersOf, picture, pointsOf, still, textOf } from '../support/figures.ts';
 import { reasonIn, valueIn } from '../support/results.ts';
 
 const FEET = 'A: 0, 0\nB: 240, 0\nC: 120, 180';
@@ -42,7 +42,7 @@ const rowsOf = (document: Document, table: string): string[][] =>
 
 describe('levelling-plate', () => {
   it('asks of each foot what levelPlate works out, in turns, in flats and in whole flats with their sense', () => {
-    const document = picture(valueIn(levellingPlate.draw(plate(), 'metric')));
+    const document = picture(valueIn(still(levellingPlate).draw(plate(), 'metric')));
     // Thread C gives 10.475/1.5875 = 6.60 turns, 3.30 either way. −0.5125 µm/mm along x, 0.6857 along y: B lacks 123 µm = 8.434 flats, C 61.5 − 123.43 = −61.93 µm = −4.247.
     expect(rowsOf(document, '.turn-table')).toEqual([
       ['A', '0 µm', '0', '−3.30 to +3.30', '0', 'leave it'],
@@ -62,7 +62,7 @@ describe('levelling-plate', () => {
     const r = (-3.5952 - q * 120) / 180;
     expect(micrometresPerMetre).toBeCloseTo(1000 * Math.hypot(q, r), 1);
     expect(arcSeconds).toBeCloseTo(micrometresPerMetre * 0.206265, 3);
-    expect(plainly(levellingPlate.says(plate(), 'metric'))).toBe(
+    expect(plainly(still(levellingPlate).caption(plate(), 'metric'))).toBe(
       'Round 1: the plate leans 856 µm/m (177″), rising to the top left, with the 4 readings within 1.0 µm of one plane. ' +
         'A: leave it; B: 8 flats clockwise; C: 4 flats anticlockwise; then 45.9 µm/m (9.47″) should be left. No foot lifts.',
     );
@@ -80,13 +80,13 @@ describe('levelling-plate', () => {
 
   it('turns the other way with the threads changed over, and counts a knob in divisions', () => {
     const other = { ...plate(), threads: numbersOf({ A: '3/8-16 UNC', C: 'M10x1.5' }).threads };
-    const document = picture(valueIn(levellingPlate.draw(other, 'metric')));
+    const document = picture(valueIn(still(levellingPlate).draw(other, 'metric')));
     expect(rowsOf(document, '.turn-table').map((row) => row[5])).toEqual([
       'leave it',
       '8 flats anticlockwise',
       '4 flats clockwise',
     ]);
-    const knob = picture(valueIn(levellingPlate.draw(plate({}, { k: 35 }), 'metric')));
+    const knob = picture(valueIn(still(levellingPlate).draw(plate({}, { k: 35 }), 'metric')));
     expect(rowsOf(knob, '.turn-table')[1]?.[5]).toBe('49 divisions clockwise');
     expect([turnText(1, 6), turnText(-1, 12), turnText(0, 6)]).toEqual([
       '1 flat clockwise',
@@ -139,13 +139,15 @@ describe('levelling-plate', () => {
   it('tells what each foot did since the round before', () => {
     const first = valueIn(plateOf(plate()));
     const after = valueIn(turned(first, 0.08));
-    const said = plainly(levellingPlate.says(plate({ rounds: after.map((p) => p.z * 1000).join('; ') }), 'metric'));
+    const said = plainly(
+      still(levellingPlate).caption(plate({ rounds: after.map((p) => p.z * 1000).join('; ') }), 'metric'),
+    );
     // 8 % of 116.67 µm up at B and of 58.33 µm down at C.
     expect(said).toMatch(/Moved less asked, since the round before: A .*, B \+9\.33 µm, C −4\.67 µm\./);
   });
 
   it('draws the plan to scale, y up the page, with every mark where its point is', () => {
-    const document = picture(valueIn(levellingPlate.draw(plate(), 'metric')));
+    const document = picture(valueIn(still(levellingPlate).draw(plate(), 'metric')));
     const [ax, ay] = shift(attribute(document, '[data-handle=foot-A]', 'transform'));
     const [bx, by] = shift(attribute(document, '[data-handle=foot-B]', 'transform'));
     const [cx, cy] = shift(attribute(document, '[data-handle=foot-C]', 'transform'));
@@ -165,7 +167,7 @@ describe('levelling-plate', () => {
 
   it('draws each level line where the plane has the height it names', () => {
     const numbers = plate();
-    const document = picture(valueIn(levellingPlate.draw(numbers, 'metric')));
+    const document = picture(valueIn(still(levellingPlate).draw(numbers, 'metric')));
     const s = valueIn(plateOf(numbers));
     const { p, q, r } = s.now.levelling.plane;
     const frame = frameOf(s);
@@ -184,7 +186,7 @@ describe('levelling-plate', () => {
 
   it('points the arrow the way the plate rises and shortens it as the plate comes level', () => {
     const arrow = (numbers: Numbers) =>
-      picture(valueIn(levellingPlate.draw(numbers, 'metric'))).querySelector('[data-ground] .rise');
+      picture(valueIn(still(levellingPlate).draw(numbers, 'metric'))).querySelector('[data-ground] .rise');
     const steep = arrow(plate());
     const { uphill } = valueIn(plateOf(plate())).now.levelling.tilt;
     expect(Number(/rotate\((-?[\d.]+)/.exec(steep?.getAttribute('transform') ?? '')?.[1])).toBeCloseTo(
@@ -205,7 +207,7 @@ describe('levelling-plate', () => {
   });
 
   it('puts an arrow round a foot only where it is turned, clockwise over the top for clockwise', () => {
-    const document = picture(valueIn(levellingPlate.draw(plate(), 'metric')));
+    const document = picture(valueIn(still(levellingPlate).draw(plate(), 'metric')));
     const sense = (foot: string) => attribute(document, `[data-handle=foot-${foot}] .sense`, 'd');
     expect(sense('A')).toBe('');
     expect(sense('B')).toMatch(/^M-.*A20 20 0 0 1 /);
@@ -213,7 +215,7 @@ describe('levelling-plate', () => {
   });
 
   it('tables every round’s readings and feet with the engine’s numbers', () => {
-    const table = levellingPlate.table(plate({ rounds: '1; 2; 3; 4' }), 'metric');
+    const table = still(levellingPlate).table(plate({ rounds: '1; 2; 3; 4' }), 'metric');
     expect(table.rows).toHaveLength(2 * 7);
     for (const row of table.rows) expect(row).toHaveLength(table.head.length);
     const points = valueIn(readReadings(READINGS));
@@ -232,10 +234,12 @@ describe('levelling-plate', () => {
 
   it('says which foot lifts, in words and not in place of the picture', () => {
     const numbers = plate({}, { x_g: 120, y_g: -18 });
-    expect(plainly(levellingPlate.says(numbers, 'metric'))).toMatch(
+    expect(plainly(still(levellingPlate).caption(numbers, 'metric'))).toMatch(
       /foot C would lift, since −6 N would be needed there/,
     );
-    expect(textOf(picture(valueIn(levellingPlate.draw(numbers, 'metric'))), '.lifts')).toMatch(/^With the weight at/);
+    expect(textOf(picture(valueIn(still(levellingPlate).draw(numbers, 'metric'))), '.lifts')).toMatch(
+      /^With the weight at/,
+    );
   });
 
   const refused: readonly (readonly [Numbers, RegExp])[] = [
@@ -247,9 +251,9 @@ describe('levelling-plate', () => {
   ];
   for (const [numbers, reason] of refused)
     it(`refuses with ${reason.source.slice(1, 50)}`, () => {
-      expect(reasonIn(levellingPlate.draw(numbers, 'metric'))).toMatch(reason);
-      expect(levellingPlate.says(numbers, 'metric')).toMatch(reason);
-      expect(levellingPlate.table(numbers, 'metric').rows).toEqual([]);
+      expect(reasonIn(still(levellingPlate).draw(numbers, 'metric'))).toMatch(reason);
+      expect(still(levellingPlate).caption(numbers, 'metric')).toMatch(reason);
+      expect(still(levellingPlate).table(numbers, 'metric').rows).toEqual([]);
     });
 
   it('has no NaN or Infinity for a level plate, a plate tilted along one axis, and one far from the origin', () => {
@@ -259,9 +263,9 @@ describe('levelling-plate', () => {
       '9000, -9000: 1; 9009, -9000: 2; 9000, -8990: 4',
     ])
       for (const view of ['metric', 'inch', 'both'] as const) {
-        const drawn = valueIn(levellingPlate.draw(plate({ readings }), view));
+        const drawn = valueIn(still(levellingPlate).draw(plate({ readings }), view));
         expect(drawn).not.toMatch(/NaN|Infinity|undefined/);
-        expect(levellingPlate.says(plate({ readings }), view)).not.toMatch(/NaN|Infinity|undefined|\?/);
+        expect(still(levellingPlate).caption(plate({ readings }), view)).not.toMatch(/NaN|Infinity|undefined|\?/);
       }
   });
 });
@@ -274,18 +278,18 @@ describe('levelling-plate within the turns that its feet have', () => {
   });
   const STEEP = '20, 20: 0; 140, 20: -620; 80, 120: 410';
   const turnsOf = (numbers: Numbers) =>
-    rowsOf(picture(valueIn(levellingPlate.draw(numbers, 'metric'))), '.turn-table').map((row) => row[5]);
+    rowsOf(picture(valueIn(still(levellingPlate).draw(numbers, 'metric'))), '.turn-table').map((row) => row[5]);
 
   it('orders no foot 41 turns that has 9.6: it says how many are missing and what to do, wherever it speaks', () => {
     const numbers = fine({ readings: STEEP });
     // −620/120 µm a mm along x: B lacks 826.7 µm = 41.33 turns = 248 flats, C −594.7 µm = −29.73 turns; 71.07 against one another.
-    const document = picture(valueIn(levellingPlate.draw(numbers, 'metric')));
+    const document = picture(valueIn(still(levellingPlate).draw(numbers, 'metric')));
     expect(rowsOf(document, '.turn-table')).toEqual([
       ['A', '0 µm', '0', '−4.80 to +4.80', '0', 'wait'],
       ['B', '+827 µm', '+41.3', '−4.80 to +4.80', '+248', 'too far'],
       ['C', '−595 µm', '−29.7', '−4.80 to +4.80', '−178', 'too far'],
     ]);
-    const said = plainly(levellingPlate.says(numbers, 'metric'));
+    const said = plainly(still(levellingPlate).caption(numbers, 'metric'));
     expect(said).toMatch(/foot B has to rise 1\.42 mm against foot C, which is 71\.1 turns; .* 9\.[36]\d turns\./);
     expect(said).toMatch(/Turn no foot yet\. Bring the plate roughly level first/);
     expect(said).not.toMatch(/clockwise;|should be left/);
@@ -297,7 +301,9 @@ describe('levelling-plate within the turns that its feet have', () => {
     ]);
     expect(attribute(document, '[data-handle=foot-B] .sense', 'd')).toBe('');
     expect(rowsOf(document, '.rounds-table')[0]?.[2]).toBe('not within the threads');
-    const feet = levellingPlate.table(numbers, 'metric').rows.filter((row) => row[1]?.startsWith('foot'));
+    const feet = still(levellingPlate)
+      .table(numbers, 'metric')
+      .rows.filter((row) => row[1]?.startsWith('foot'));
     expect(feet.map((row) => row[8])).toEqual(['wait', 'too far', 'too far']);
     expect(endOf(valueIn(plateOf(numbers)))).toBeUndefined();
     expect(valueIn(turned(valueIn(plateOf(numbers)), 0)).map((p) => Math.round(p.z * 1e6))).toEqual([
@@ -309,7 +315,7 @@ describe('levelling-plate within the turns that its feet have', () => {
     // Along the front edge 1 µm a mm down to the right: B lacks 160 µm = 8 turns with 4.8 there; C half as much.
     const numbers = fine({ readings: '0, 0: 0; 160, 0: -160; 80, 140: -80' });
     expect(turnsOf(numbers)).toEqual(['24 flats anticlockwise', '24 flats clockwise', 'leave it']);
-    const said = plainly(levellingPlate.says(numbers, 'metric'));
+    const said = plainly(still(levellingPlate).caption(numbers, 'metric'));
     expect(said).toContain('With foot A left as it is, foot B would run out of thread.');
     expect(said).toContain('the whole plate is lowered by 80.0 µm besides');
     const s = valueIn(plateOf(numbers));
@@ -335,7 +341,9 @@ describe('levelling-plate within the turns that its feet have', () => {
   });
 
   it('refuses a foot said to stand outside its own travel', () => {
-    expect(plainly(reasonIn(levellingPlate.draw(fine({ readings: STEEP, stands: 'A: 0; B: 6' }), 'metric')))).toBe(
+    expect(
+      plainly(reasonIn(still(levellingPlate).draw(fine({ readings: STEEP, stands: 'A: 0; B: 6' }), 'metric'))),
+    ).toBe(
       'Foot B stands 6 turns from the middle of its travel, and its threads give 4.8 turns either way: put it back within them, or give it longer threads.',
     );
   });
@@ -343,7 +351,10 @@ describe('levelling-plate within the turns that its feet have', () => {
   it('leaves nothing where nothing is left, not a micrometre of twelve noughts', () => {
     // 826.67 µm is 248 flats of 20/6 µm each, so with longer threads whole flats do it.
     const long = fine({ readings: '0, 0: 0; 120, 0: -620; 0, 100: 0' });
-    const rows = levellingPlate.table({ ...long, values: { ...long.values, X_A: 200, X_C: 200 } }, 'metric').rows;
+    const rows = still(levellingPlate).table(
+      { ...long, values: { ...long.values, X_A: 200, X_C: 200 } },
+      'metric',
+    ).rows;
     const b = rows.find((row) => row[1] === 'foot B');
     expect(b?.slice(3, 9).map((text) => plainly(text))).toEqual([
       '+827 µm',
@@ -377,11 +388,13 @@ describe('vee-coupling', () => {
     texts: { feet: FEET },
   });
   const forces = (numbers: Numbers) =>
-    veeCoupling.table(numbers, 'metric').rows.map((row) => Number.parseFloat((row[4] ?? '').replace('−', '-')));
+    still(veeCoupling)
+      .table(numbers, 'metric')
+      .rows.map((row) => Number.parseFloat((row[4] ?? '').replace('−', '-')));
 
   it('lets the weight in the middle press all six alike: 60/(6 sin 45°) = 14.14 N', () => {
     expect(forces(vees())).toEqual([14.1, 14.1, 14.1, 14.1, 14.1, 14.1]);
-    expect(plainly(veeCoupling.says(vees(), 'metric'))).toMatch(/^All six flanks push, so the part is held/);
+    expect(plainly(still(veeCoupling).caption(vees(), 'metric'))).toMatch(/^All six flanks push, so the part is held/);
   });
 
   it('shows the engine’s forces under a side force, and names the flank that opens', () => {
@@ -396,17 +409,19 @@ describe('vee-coupling', () => {
     contacts.forEach((c, i) => {
       expect(Math.abs((found[i] ?? 0) / c.force - 1)).toBeLessThan(0.01);
     });
-    const document = picture(valueIn(veeCoupling.draw(vees(values), 'metric')));
+    const document = picture(valueIn(still(veeCoupling).draw(vees(values), 'metric')));
     const open = contacts.filter((c) => c.force < 0).length;
     expect(open).toBeGreaterThan(0);
     expect(document.querySelectorAll('.vee-bars .open').length).toBe(open);
     expect(document.querySelectorAll('.vees .push.open').length).toBe(open);
-    expect(plainly(veeCoupling.says(vees(values), 'metric'))).toMatch(/^[A-C][12] would have to pull .* N: it opens/);
+    expect(plainly(still(veeCoupling).caption(vees(values), 'metric'))).toMatch(
+      /^[A-C][12] would have to pull .* N: it opens/,
+    );
   });
 
   it('draws bars in proportion from one zero line, minus to the left', () => {
     const numbers = vees({ F_l: 60, theta_l: Math.PI / 6 });
-    const document = picture(valueIn(veeCoupling.draw(numbers, 'metric')));
+    const document = picture(valueIn(still(veeCoupling).draw(numbers, 'metric')));
     const zero =
       pointsOf(attribute(document, '.vee-bars .zero', 'd'))[0]?.[0] ??
       Number(/^M([\d.]+)/.exec(attribute(document, '.vee-bars .zero', 'd'))?.[1]);
@@ -426,21 +441,25 @@ describe('vee-coupling', () => {
 
   it('draws grooves that leave it loose without forces, and refuses a part without weight and a flat vee', () => {
     for (const grooves of ['all one way', 'round the middle']) {
-      const document = picture(valueIn(veeCoupling.draw(vees({}, grooves), 'metric')));
+      const document = picture(valueIn(still(veeCoupling).draw(vees({}, grooves), 'metric')));
       expect(document.querySelectorAll('.vees .groove').length).toBe(3);
       expect(document.querySelectorAll('.vees .push, .vee-bars').length).toBe(0);
-      expect(veeCoupling.says(vees({}, grooves), 'metric')).toMatch(/^The part can still move a little/);
-      expect(veeCoupling.table(vees({}, grooves), 'metric').rows.map((row) => row[5])).toEqual(Array(6).fill('loose'));
+      expect(still(veeCoupling).caption(vees({}, grooves), 'metric')).toMatch(/^The part can still move a little/);
+      expect(
+        still(veeCoupling)
+          .table(vees({}, grooves), 'metric')
+          .rows.map((row) => row[5]),
+      ).toEqual(Array(6).fill('loose'));
     }
-    expect(reasonIn(veeCoupling.draw(vees({ beta_v: 0 }), 'metric'))).toMatch(
+    expect(reasonIn(still(veeCoupling).draw(vees({ beta_v: 0 }), 'metric'))).toMatch(
       /^The vee at ball A has a half-angle of 0°/,
     );
-    expect(reasonIn(veeCoupling.draw(vees({ W: 0 }), 'metric'))).toMatch(/^The part has no weight here/);
+    expect(reasonIn(still(veeCoupling).draw(vees({ W: 0 }), 'metric'))).toMatch(/^The part has no weight here/);
   });
 
   it('stands the flank that pushes left of its groove at the right of it', () => {
     // Foot C: the groove runs straight up the page, so its left flank pushes to the left and its arrow comes from the right.
-    const document = picture(valueIn(veeCoupling.draw(vees(), 'metric')));
+    const document = picture(valueIn(still(veeCoupling).draw(vees(), 'metric')));
     const name = [...document.querySelectorAll('.push-name')].find((e) => e.textContent === 'C1');
     expect(Number(name?.getAttribute('x'))).toBeGreaterThan(20);
     // Before the turn of its groove the right is below the middle line: y down the page.

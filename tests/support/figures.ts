@@ -3,11 +3,19 @@
 import fc from 'fast-check';
 import { parseHTML } from 'linkedom';
 import type { Numbers } from '../../widgets/assembly/numbers.ts';
-import { METRIC_SERIES, type SymbolName, symbolFact, type Thread, UNIFIED_SERIES } from '../../widgets/engine/index.ts';
+import {
+  METRIC_SERIES,
+  type Result,
+  type SymbolName,
+  symbolFact,
+  type Thread,
+  UNIFIED_SERIES,
+} from '../../widgets/engine/index.ts';
+import { type Figure, fromWidget, type Table } from '../../widgets/figures/kit/figure.ts';
 import type { Widget } from '../../widgets/figures/kit/widget.ts';
 import { CHOICES, type ChoiceName } from '../../widgets/input/choices.ts';
 import { readThread } from '../../widgets/input/designation.ts';
-import { UNIT_VIEWS } from '../../widgets/input/format.ts';
+import { UNIT_VIEWS, type UnitView } from '../../widgets/input/format.ts';
 import { TEXTS, type TextName } from '../../widgets/input/texts.ts';
 import { CHAPTERS } from './chapters.ts';
 import { valueIn } from './results.ts';
@@ -68,7 +76,7 @@ const texts = (name: TextName): string[] => {
   return [...own, ...LISTS].filter((text) => TEXTS[name].read(text).ok);
 };
 
-export const anyNumbers = (widget: Widget): fc.Arbitrary<Numbers> =>
+export const anyNumbers = (widget: Figure): fc.Arbitrary<Numbers> =>
   fc.record({
     threads: fc.record(Object.fromEntries(widget.threads.map((name) => [name, anyThread]))),
     values: fc.record(Object.fromEntries(widget.quantities.map((name) => [name, anyValue(name as SymbolName)]))),
@@ -113,3 +121,26 @@ export const textOf = (document: Document, selector: string): string =>
 
 /** The angle of a `rotate(…)` in degrees. */
 export const turnOf = (transform: string): number => Number(/rotate\((-?[\d.]+)/.exec(transform)?.[1]);
+
+/** A figure as it stands still at some numbers: what a page prints, and the words of a refusal where it can’t be drawn. */
+export const still = (figure: Figure | Widget) => {
+  const { at } = 'at' in figure ? figure : fromWidget(figure);
+  return {
+    draw: (numbers: Numbers, view: UnitView): Result<string> => {
+      const drawn = at(numbers, view);
+      return drawn.ok ? { ok: true, value: drawn.value.draw() } : drawn;
+    },
+    caption: (numbers: Numbers, view: UnitView): string => {
+      const drawn = at(numbers, view);
+      return drawn.ok ? drawn.value.caption() : drawn.reason;
+    },
+    table: (numbers: Numbers, view: UnitView): Table => {
+      const drawn = at(numbers, view);
+      return drawn.ok ? drawn.value.table() : { head: [], rows: [] };
+    },
+    renderKey: (numbers: Numbers, view: UnitView): string | undefined => {
+      const drawn = at(numbers, view);
+      return drawn.ok ? drawn.value.renderKey : undefined;
+    },
+  };
+};

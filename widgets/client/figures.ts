@@ -1,74 +1,74 @@
 /** Wakes a figure: its picture, sentence and table follow the reader's numbers while it is in view. */
+
+import type { Drawn, Figure } from '../figures/kit/figure.ts';
 import { pictureOf, tableCsv, tableHtml } from '../figures/kit/figure-parts.ts';
 import { saveFile } from '../figures/kit/save.ts';
-import type { Widget } from '../figures/kit/widget.ts';
 import { all, make, setText } from './dom.ts';
 import type { Store } from './store.ts';
 
 export const mountFigure = (
-  figure: HTMLElement,
-  widget: Widget,
+  place: HTMLElement,
+  figure: Figure,
   store: Store,
   announce: (text: string) => void,
   until: AbortSignal,
 ): void => {
-  const set = figure.dataset.set ?? '';
-  const stage = figure.querySelector<HTMLElement>('[data-stage]');
+  const set = place.dataset.set ?? '';
+  const stage = place.querySelector<HTMLElement>('[data-stage]');
   if (!stage) return;
-  const says = figure.querySelector('[data-says]');
-  const refusal = figure.querySelector('[data-refusal]');
-  const table = figure.querySelector<HTMLElement>('[data-table]');
+  const says = place.querySelector('[data-says]');
+  const refusal = place.querySelector('[data-refusal]');
+  const table = place.querySelector<HTMLElement>('[data-table]');
   const details = table?.closest('details');
 
-  let outline: string | undefined;
+  let drawn: Drawn | undefined;
+  /** Worked once a frame: the picture now, words and table after it. */
   const paint = () => {
-    const numbers = store.numbers(set);
-    const next = widget.outline(numbers, store.view());
-    if (next !== outline) {
-      const drawn = pictureOf(widget, numbers, store.view(), set);
-      setText(refusal, drawn.ok ? '' : `${drawn.reason} The picture keeps the last numbers that can be drawn.`);
-      figure.classList.toggle('stale', !drawn.ok);
-      outline = drawn.ok ? next : undefined;
-      if (!drawn.ok) return;
+    const now = figure.at(store.numbers(set), store.view());
+    setText(refusal, now.ok ? '' : `${now.reason} The picture keeps the last numbers that can be drawn.`);
+    place.classList.toggle('stale', !now.ok);
+    const before = drawn?.renderKey;
+    drawn = now.ok ? now.value : undefined;
+    if (!drawn) return;
+    if (drawn.renderKey !== before) {
       const held = stage.contains(document.activeElement)
         ? document.activeElement?.getAttribute('data-key')
         : undefined;
-      stage.innerHTML = drawn.value;
+      stage.innerHTML = pictureOf(drawn, set);
       if (held) stage.querySelector<HTMLElement>(`[data-key="${CSS.escape(held)}"]`)?.focus();
     }
-    widget.update?.(stage, numbers, store.view());
+    drawn.update(stage);
   };
 
   const words = () => {
-    if (figure.classList.contains('stale')) return;
-    setText(says, widget.says(store.numbers(set), store.view()));
+    if (!drawn) return;
+    setText(says, drawn.caption());
     if (details?.open) fillTable();
   };
   const fillTable = () => {
-    if (table && !figure.classList.contains('stale'))
-      table.innerHTML = tableHtml(widget.table(store.numbers(set), store.view()));
+    if (table && drawn) table.innerHTML = tableHtml(drawn.table());
   };
 
   const markWrong = () => {
     const wrong = store.sets.get(set)?.inputs.some((i) => store.field(set, i.name)?.reason !== undefined) ?? false;
-    figure.classList.toggle('last-good', wrong);
+    place.classList.toggle('last-good', wrong);
   };
 
   paint();
   words();
   markWrong();
-  widget.mount?.(stage, {
+  figure.mount?.(stage, {
     numbers: () => store.numbers(set),
     view: store.view,
     set: (name, value) => store.put(set, name, value),
     type: (name, text) => store.type(set, name, text),
     redraw: () => {
-      outline = undefined;
+      drawn = undefined;
       refresh();
     },
   });
 
-  figure.dataset.awake = 'true';
+  place.dataset.awake = 'true';
 
   // Out of view nothing is drawn while numbers change; the figure catches up when it comes back, or when they rest, for
   // those who search the page or have it read to them.
@@ -77,13 +77,13 @@ export const mountFigure = (
   new IntersectionObserver(([entry]) => {
     seen = entry?.isIntersecting ?? true;
     if (seen && behind) refresh();
-  }).observe(figure);
+  }).observe(place);
   let settle = 0;
   const follow = () => {
     words();
     window.clearTimeout(settle);
     settle = window.setTimeout(() => {
-      if (figure.contains(document.activeElement)) announce(says?.textContent ?? '');
+      if (place.contains(document.activeElement)) announce(says?.textContent ?? '');
     }, 700);
   };
   const refresh = () => {
@@ -119,8 +119,7 @@ export const mountFigure = (
   if (details && table) {
     const save = make('button', { type: 'button', class: 'plain' }, 'Save as CSV');
     save.addEventListener('click', () => {
-      const csv = tableCsv(widget.table(store.numbers(set), store.view()));
-      saveFile(csv, `${widget.name}.csv`, 'text/csv');
+      if (drawn) saveFile(tableCsv(drawn.table()), `${figure.name}.csv`, 'text/csv');
     });
     table.after(save);
   }

@@ -2,6 +2,7 @@
  * Fetches the script of a figure when it comes near the window, and before it the plot library where the figure draws with
  * it. Classic scripts, since a page may run from a file; the dev server imports the modules themselves.
  */
+import { type Figure, fromWidget } from '../figures/kit/figure.ts';
 import type { Widget } from '../figures/kit/widget.ts';
 
 interface Scripts {
@@ -55,9 +56,11 @@ const run = (file: string): Promise<boolean> => {
 export const loadModule = (name: string): Promise<FigureModule | undefined> =>
   import.meta.env.DEV ? fromServer(name) : fromScript(name);
 
-export const loadFigure = async (name: string): Promise<Widget | undefined> => {
+export const loadFigure = async (name: string): Promise<Figure | undefined> => {
   const module = await loadModule(name);
-  return module && Object.values(module).find((value): value is Widget => isWidget(value) && value.name === name);
+  const found = module && Object.values(module).find((value) => isFigure(value) && value.name === name);
+  // Figures of the older contract are taken over one by one.
+  return found === undefined || 'at' in (found as object) ? (found as Figure) : fromWidget(found as Widget);
 };
 
 const fromScript = async (name: string): Promise<FigureModule | undefined> => {
@@ -76,5 +79,5 @@ const fromServer = async (name: string): Promise<FigureModule> => {
   return module;
 };
 
-const isWidget = (value: unknown): value is Widget =>
-  typeof value === 'object' && value !== null && 'name' in value && 'draw' in value;
+const isFigure = (value: unknown): value is Figure =>
+  typeof value === 'object' && value !== null && 'name' in value && ('at' in value || 'draw' in value);

@@ -14,7 +14,7 @@ import { flanksUnderLoad } from './flanks-under-load/flanks-under-load.ts';
 import { forceChainFigure } from './force-chain/force-chain.ts';
 import { frictionCurve } from './friction-curve/friction-curve.ts';
 import { handForceFigure } from './hand-force/hand-force.ts';
-import type { Widget } from './kit/widget.ts';
+import { type Figure, fromWidget } from './kit/figure.ts';
 import { leadErrorFigure } from './lead-error/lead-error.ts';
 import { levellingPlate } from './levelling-plate/levelling-plate.ts';
 import { lockErrorFigure } from './lock-error/lock-error.ts';
@@ -33,34 +33,34 @@ import { threadLimits } from './thread-limits/thread-limits.ts';
 import { torqueBars } from './torque-bars/torque-bars.ts';
 import { veeCoupling } from './vee-coupling/vee-coupling.ts';
 
-export const LAZY: readonly Widget[] = [
-  ramp,
-  section,
-  dividedTurn,
-  threadEatenFigure,
-  motionPlot,
-  pairMap,
-  roundingCost,
-  leadErrorFigure,
-  drunkenThread,
-  torqueBars,
-  frictionCurve,
-  handForceFigure,
-  reversalLoop,
-  playBatchFigure,
-  levellingPlate,
-  veeCoupling,
-  forceChainFigure,
-  springDays,
-  lockErrorFigure,
-  otherWays,
-  calibrationFigure,
-  practiceRig,
-  certificateFigure,
-  designSheet,
-  ballAndSeat,
-  driftBars,
-  threadLimits,
-  flanksUnderLoad,
-  fitSection,
+export const LAZY: readonly Figure[] = [
+  fromWidget(ramp),
+  fromWidget(section),
+  fromWidget(dividedTurn),
+  fromWidget(threadEatenFigure),
+  fromWidget(motionPlot),
+  fromWidget(pairMap),
+  fromWidget(roundingCost),
+  fromWidget(leadErrorFigure),
+  fromWidget(drunkenThread),
+  fromWidget(torqueBars),
+  fromWidget(frictionCurve),
+  fromWidget(handForceFigure),
+  fromWidget(reversalLoop),
+  fromWidget(playBatchFigure),
+  fromWidget(levellingPlate),
+  fromWidget(veeCoupling),
+  fromWidget(forceChainFigure),
+  fromWidget(springDays),
+  fromWidget(lockErrorFigure),
+  fromWidget(otherWays),
+  fromWidget(calibrationFigure),
+  fromWidget(practiceRig),
+  fromWidget(certificateFigure),
+  fromWidget(designSheet),
+  fromWidget(ballAndSeat),
+  fromWidget(driftBars),
+  fromWidget(threadLimits),
+  fromWidget(flanksUnderLoad),
+  fromWidget(fitSection),
 ];

@@ -12,7 +12,7 @@
 import { gather, type Input, type NumberSet, readInput, scopeOf, type Value } from '../assembly/numbers.ts';
 import { runSteps, type Step } from '../assembly/steps.ts';
 import { type Result, relationNamed, type SymbolName, symbolFact } from '../engine/index.ts';
-import type { Widget } from '../figures/kit/widget.ts';
+import type { Figure } from '../figures/kit/figure.ts';
 import { formatOf, show } from '../input/format.ts';
 import type { Reading } from '../input/quantity.ts';
 import type { Slip } from '../page/model.ts';
@@ -30,9 +30,9 @@ export interface Example {
   readonly lines: readonly number[];
 }
 
-export interface Figure {
+export interface FigureBlock {
   readonly kind: 'figure';
-  readonly widget: Widget;
+  readonly figure: Figure;
   readonly set: string;
   readonly caption: string;
 }
@@ -64,7 +64,7 @@ export interface Papers {
   readonly kind: 'papers' | 'review';
 }
 
-export type Block = Example | Figure | Prediction | Derivation | ExerciseBlock | Papers;
+export type Block = Example | FigureBlock | Prediction | Derivation | ExerciseBlock | Papers;
 
 /** What the blocks of one chapter have declared so far. */
 export interface Declared {
@@ -84,7 +84,7 @@ export const readBlock = (
   body: string,
   line: number,
   declared: Declared,
-  widgets: ReadonlyMap<string, Widget>,
+  figures: ReadonlyMap<string, Figure>,
   book: Diagnostics,
 ): Block | undefined => {
   const [, head = '', title = ''] = /^([^:]*)(?::\s*(.*))?$/.exec(info.trim()) ?? [];
@@ -115,12 +115,12 @@ export const readBlock = (
     return block;
   }
 
-  const figure = new RegExp(`^figure (${NAME}) (with )?(${NAME})$`).exec(words);
-  if (figure) {
-    const [, name = '', shared, id = ''] = figure;
-    const widget = widgets.get(name);
-    if (!widget) {
-      book.note(opening, `There is no widget called “${name}”; there are ${[...widgets.keys()].join(', ')}.`);
+  const asked = new RegExp(`^figure (${NAME}) (with )?(${NAME})$`).exec(words);
+  if (asked) {
+    const [, name = '', shared, id = ''] = asked;
+    const figure = figures.get(name);
+    if (!figure) {
+      book.note(opening, `There is no figure called “${name}”; there are ${[...figures.keys()].join(', ')}.`);
       return undefined;
     }
     const set = setFor(shared ? id : undefined, id, opening, declared, book);
@@ -128,21 +128,21 @@ export const readBlock = (
     if (steps[0]) book.note(steps[0].line, 'A figure takes numbers, not steps.');
     const have = new Set(declared.sets.get(set)?.map((i) => i.name));
     const missing = [
-      ...widget.threads.map((t) => (t === 'thread' ? 'thread' : `thread ${t}`)),
-      ...widget.quantities,
-      ...widget.choices,
-      ...(widget.texts ?? []),
+      ...figure.threads.map((t) => (t === 'thread' ? 'thread' : `thread ${t}`)),
+      ...figure.quantities,
+      ...figure.choices,
+      ...figure.texts,
     ].filter((n) => !have.has(n.replace(/^thread /, '')));
     if (missing.length > 0) {
       book.note(
         opening,
-        `The widget “${name}” also needs: ${missing.join(', ')}; add a line “${missing[0]} = …” to the block.`,
+        `The figure “${name}” also needs: ${missing.join(', ')}; add a line “${missing[0]} = …” to the block.`,
       );
       return undefined;
     }
-    const drawn = widget.draw(numbersAtStart(set, declared), 'metric');
+    const drawn = figure.at(numbersAtStart(set, declared), 'metric');
     if (!drawn.ok) book.note(opening, `The figure can’t be drawn from its starting numbers: ${drawn.reason}`);
-    return { kind: 'figure', widget, set, caption: title };
+    return { kind: 'figure', figure, set, caption: title };
   }
 
   const predict = new RegExp(`^predict (?:with )?(${NAME})$`).exec(words);
@@ -154,7 +154,7 @@ export const readBlock = (
 
   book.note(
     opening,
-    `“${head.trim()}” can’t be read; write “example NAME: title”, “figure WIDGET with SET: caption”, “predict with SET”, “derivation: title”, “exercise NAME: title”, “papers” or “review”.`,
+    `“${head.trim()}” can’t be read; write “example NAME: title”, “figure NAME with SET: caption”, “predict with SET”, “derivation: title”, “exercise NAME: title”, “papers” or “review”.`,
   );
   return undefined;
 };

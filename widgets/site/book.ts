@@ -2,7 +2,7 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { type Bank, makeBank } from '../exercises/bank.ts';
-import type { Widget } from '../figures/kit/widget.ts';
+import type { Figure } from '../figures/kit/figure.ts';
 import { outlineOf, pageHref, type RenderedChapter, renderChapter } from './chapter.ts';
 import type { Diagnostic } from './diagnostics.ts';
 import { type Assets, type Place, pageHtml } from './page.ts';
@@ -40,7 +40,7 @@ const sourcesIn = (folder: string): readonly Source[] =>
 
 const renderSource = (
   { file, text }: Source,
-  widgets: ReadonlyMap<string, Widget>,
+  widgets: ReadonlyMap<string, Figure>,
   cache: RenderCache,
 ): RenderedChapter => {
   const known = cache.get(file);
@@ -52,7 +52,7 @@ const renderSource = (
 /** Renders the whole book. */
 export const readBook = (
   folder: string,
-  widgets: ReadonlyMap<string, Widget>,
+  widgets: ReadonlyMap<string, Figure>,
   cache: RenderCache = new Map(),
 ): Book => {
   const sources = sourcesIn(folder);
@@ -79,7 +79,7 @@ export const readBook = (
 export const readPage = (
   folder: string,
   slug: string,
-  widgets: ReadonlyMap<string, Widget>,
+  widgets: ReadonlyMap<string, Figure>,
   cache: RenderCache,
   assets: Assets,
 ): { readonly html: string; readonly mistakes: readonly Diagnostic[] } | undefined => {

@@ -7,7 +7,7 @@
 import createMarkdownIt, { type MarkdownIt, type StateInline, type Token } from 'markdown-it';
 import anchor from 'markdown-it-anchor';
 import container from 'markdown-it-container';
-import type { Widget } from '../figures/kit/widget.ts';
+import type { Figure } from '../figures/kit/figure.ts';
 import type { LiveValue, PageModel, Prediction } from '../page/model.ts';
 import { asSet, type Block, type Declared, isBlock, readBlock } from './blocks.ts';
 import { derivation } from './derivation.ts';
@@ -59,12 +59,12 @@ export const outlineOf = (text: string): Pick<RenderedChapter, 'title' | 'goal'>
   return { title: headingText(tokens, 'h1') ?? '', goal: boxText(tokens, 'goal') };
 };
 
-export const renderChapter = (file: string, text: string, widgets: ReadonlyMap<string, Widget>): RenderedChapter => {
+export const renderChapter = (file: string, text: string, figures: ReadonlyMap<string, Figure>): RenderedChapter => {
   const work = newWork(file);
   const { book } = work;
   const md = markdown(work);
   const tokens = md.parse(text, {});
-  readBlocks(tokens, work, widgets);
+  readBlocks(tokens, work, figures);
   checkClosed(tokens, text.split('\n'), book);
   checkProse(tokens, book);
   // Before they are turned into links between pages, so that a mistake quotes what the author wrote.
@@ -213,11 +213,11 @@ const renderBlock = (block: Block, work: Work, opening: number, inline: Inline):
   }
 };
 
-const readBlocks = (tokens: readonly Token[], work: Work, widgets: ReadonlyMap<string, Widget>): void => {
+const readBlocks = (tokens: readonly Token[], work: Work, figures: ReadonlyMap<string, Figure>): void => {
   for (const token of tokens) {
     if (token.type !== 'fence' || !isBlock(token.info)) continue;
     const line = (token.map?.[0] ?? 0) + 2;
-    const block = readBlock(token.info, token.content, line, work.declared, widgets, work.book);
+    const block = readBlock(token.info, token.content, line, work.declared, figures, work.book);
     if (block) work.blocks.set(token, block);
   }
 };

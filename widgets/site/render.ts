@@ -11,7 +11,7 @@ import {
   asSet,
   type Declared,
   type Example,
-  type Figure,
+  type FigureBlock,
   numbersAtStart,
   type Prediction,
   startScope,
@@ -103,14 +103,13 @@ const reasonHtml = ({ why, remark }: Step, says: string, inline: (text: string) 
   return why === undefined ? `${own}<span data-instead hidden>${escapeText(says)}</span>` : `${inline(why)} ${own}`;
 };
 
-export const renderFigure = (figure: Figure, declared: Declared, caption: string): string => {
-  const { widget, set } = figure;
-  const takes = [...widget.threads, ...widget.quantities, ...widget.choices, ...(widget.texts ?? [])];
+export const renderFigure = ({ figure, set }: FigureBlock, declared: Declared, caption: string): string => {
+  const takes: readonly string[] = [...figure.threads, ...figure.quantities, ...figure.choices, ...figure.texts];
   const inputs = asSet(set, declared).inputs.filter((i) => takes.includes(i.name));
   const numbers = numbersAtStart(set, declared);
   return (
-    `<figure class="live ${widget.name}" data-figure="${widget.name}" data-set="${set}" aria-label="${escapeText(widget.title)}">${renderInputs(set, inputs)}` +
-    `${figureParts(widget, numbers, 'metric', set)}<figcaption>${caption}</figcaption></figure>`
+    `<figure class="live ${figure.name}" data-figure="${figure.name}" data-set="${set}" aria-label="${escapeText(figure.title)}">${renderInputs(set, inputs)}` +
+    `${figureParts(figure, numbers, 'metric', set)}<figcaption>${caption}</figcaption></figure>`
   );
 };
 

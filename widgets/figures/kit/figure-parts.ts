@@ -4,28 +4,25 @@
  */
 
 import type { Numbers } from '../../assembly/numbers.ts';
-import { good, type Result } from '../../engine/index.ts';
 import { escapeText } from '../../input/escape.ts';
 import type { UnitView } from '../../input/format.ts';
 import { toCsv } from '../../input/readings-table.ts';
-import type { Table, Widget } from './widget.ts';
+import type { Drawn, Figure, Table } from './figure.ts';
 
 /**
  * The picture of a figure on a page. Hatchings and clips are found by id over the whole page, and a browser leaves out those of
  * a figure that is out of view, so each id carries the name of the figure's own set of numbers in front.
  */
-export const pictureOf = (widget: Widget, numbers: Numbers, view: UnitView, set: string): Result<string> => {
-  const drawn = widget.draw(numbers, view);
-  return drawn.ok ? good(drawn.value.replace(/( id="|url\(#)/g, `$1${set}-`)) : drawn;
-};
+export const pictureOf = (drawn: Drawn, set: string): string => drawn.draw().replace(/( id="|url\(#)/g, `$1${set}-`);
 
-export const figureParts = (widget: Widget, numbers: Numbers, view: UnitView, set: string): string => {
-  const drawn = pictureOf(widget, numbers, view, set);
+export const figureParts = (figure: Figure, numbers: Numbers, view: UnitView, set: string): string => {
+  const at = figure.at(numbers, view);
+  const drawn = at.ok ? at.value : undefined;
   return (
-    `<div class="stage" data-stage>${drawn.ok ? drawn.value : ''}</div>` +
-    `<p class="refusal" data-refusal role="status">${drawn.ok ? '' : escapeText(drawn.reason)}</p>` +
-    `<p class="says" data-says>${drawn.ok ? escapeText(widget.says(numbers, view)) : ''}</p>` +
-    `<details class="numbers-behind"><summary>The numbers behind this figure</summary><div data-table>${drawn.ok ? tableHtml(widget.table(numbers, view)) : ''}</div></details>`
+    `<div class="stage" data-stage>${drawn ? pictureOf(drawn, set) : ''}</div>` +
+    `<p class="refusal" data-refusal role="status">${at.ok ? '' : escapeText(at.reason)}</p>` +
+    `<p class="says" data-says>${drawn ? escapeText(drawn.caption()) : ''}</p>` +
+    `<details class="numbers-behind"><summary>The numbers behind this figure</summary><div data-table>${drawn ? tableHtml(drawn.table()) : ''}</div></details>`
   );
 };
 

@@ -10,6 +10,7 @@ import { good, type Result, type SymbolName, type Thread } from '../../engine/in
 import type { ChoiceName, OptionOf } from '../../input/choices.ts';
 import type { UnitView } from '../../input/format.ts';
 import type { TextName } from '../../input/texts.ts';
+import type { Widget } from './widget.ts';
 
 /** What threads are called in chapters: the two of a pair, or the only one. */
 export type ThreadName = 'A' | 'C' | 'thread';
@@ -28,12 +29,7 @@ export interface Table {
 }
 
 /** What a mounted figure may use of the page. */
-export interface FigureContext<
-  T extends ThreadName = ThreadName,
-  Q extends SymbolName = SymbolName,
-  C extends ChoiceName = ChoiceName,
-  X extends TextName = TextName,
-> {
+export interface FigureContext<T extends ThreadName, Q extends SymbolName, C extends ChoiceName, X extends TextName> {
   readonly numbers: () => NumbersOf<T, Q, C, X>;
   readonly view: () => UnitView;
   /** Sets a quantity of the reader's numbers, kept within its field's bounds; the page draws again on the next frame. */
@@ -89,7 +85,16 @@ export interface Figure {
   readonly texts: readonly TextName[];
   /** Works the state at these numbers once; picture, caption and table are had from it when they are asked for. */
   readonly at: (numbers: Numbers, view: UnitView) => Result<Drawn>;
-  readonly mount: ((stage: HTMLElement, context: FigureContext) => void) | undefined;
+  readonly mount: ((stage: HTMLElement, context: PageContext) => void) | undefined;
+}
+
+/** What the page lends a figure that it mounts. */
+interface PageContext {
+  readonly numbers: () => Numbers;
+  readonly view: () => UnitView;
+  readonly set: (name: string, value: number) => void;
+  readonly type: (name: string, text: string) => void;
+  readonly redraw: () => void;
 }
 
 export const defineFigure = <
@@ -144,7 +149,29 @@ export const defineFigure = <
       ((stage, context) =>
         mount(stage, {
           ...context,
-          numbers: () => numbersOf(context.numbers() as Numbers),
+          numbers: () => numbersOf(context.numbers()),
         })),
   };
 };
+
+/** A figure of the older contract. */
+export const fromWidget = (widget: Widget): Figure => ({
+  name: widget.name,
+  title: widget.title,
+  threads: widget.threads,
+  quantities: widget.quantities as readonly SymbolName[],
+  choices: widget.choices,
+  texts: widget.texts ?? [],
+  at: (numbers, view) => {
+    const drawn = widget.draw(numbers, view);
+    if (!drawn.ok) return drawn;
+    return good({
+      renderKey: widget.outline(numbers, view),
+      draw: () => drawn.value,
+      caption: () => widget.says(numbers, view),
+      table: () => widget.table(numbers, view),
+      update: (stage) => widget.update?.(stage, numbers, view),
+    });
+  },
+  mount: widget.mount && ((stage, context) => widget.mount?.(stage, context)),
+});
