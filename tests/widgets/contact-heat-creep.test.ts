@@ -16,7 +16,7 @@ const centres = (svg: string) =>
   [...svg.matchAll(/class="seat-dot" cx="([\d.]+)" cy="([\d.]+)"/g)].map((m) => [Number(m[1]), Number(m[2])]);
 
 describe('ball-and-seat', () => {
-  it('says the approach of a 3 mm ball on steel under 50 N, 3.28 µm by Hertz, and no dent below 114 N', () => {
+  it('says the approach of a 3 mm ball on steel under 50 N, 3.28 µm by Hertz, and no yield below 114 N', () => {
     expect(plainSpaces(ballAndSeat.says(tip('on a flat'), 'metric'))).toContain(
       'sinks by 3.278 µm at a peak pressure of 2430 MPa',
     );
