@@ -22,7 +22,7 @@ export const bench = (line) =>
       await page.evaluate(
         () =>
           new Promise((done) => {
-            const print = document.querySelector('.papers-buttons[hidden]');
+            const print = document.querySelector('.button-row[hidden]');
             new MutationObserver(() => !print.hidden && done()).observe(print, { attributeFilter: ['hidden'] });
             document.querySelector('.papers form').requestSubmit();
           }),

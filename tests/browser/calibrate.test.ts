@@ -185,7 +185,9 @@ describe('the practice rig', () => {
   it('shows the play of both threads when the weight comes off', async () => {
     const { page } = await visit('calibrate.html');
     const rig = await alive(page, 'practice-rig');
-    expect(await words(rig.locator('.readout'))).toContain('seated: play does not show');
+    expect(await words(rig.locator('.readout'))).toContain(
+      'the pressed flank of the carried part touches; play does not show',
+    );
     await type(quantity(rig, 'Q_pc'), '0 N');
     expect(await words(rig.locator('.readout'))).toContain('loose: play shows');
     await rig.locator('[data-act=take]').click();

@@ -136,6 +136,59 @@ describe('a design', () => {
   });
 });
 
+describe('a design kept on the sheet', () => {
+  it('is itself in every chapter, and each says under its fields what came from it and what is its own', async () => {
+    const { page } = await visit('design-sheet.html', { fresh: true });
+    await shown(figure(page, 'design-sheet'));
+    await keep(page, 'Shop foot', 'mine');
+    expect(await status(page)).toBe('“Shop foot” is kept in this browser.');
+    const sentenceOn = async (name: string, widget: string): Promise<string> => {
+      await page.goto(page.url().replace(/[^/]*$/, name));
+      return sentence(await shown(figure(page, widget)));
+    };
+    // A hexagon: six steps in a turn wherever they are asked for, not the fifty divisions of the knob it has not.
+    expect(await sentenceOn('per-flat.html', 'divided-turn')).toContain('one flat of 6 is 14.58');
+    expect(await sentenceOn('finding-a-pair.html', 'pair-map')).toMatch(/of 90\.0+ µm a turn/);
+    expect(await sentenceOn('three-feet.html', 'levelling-plate')).toContain('B: 8 flats clockwise');
+    expect(await sentenceOn('calibrate.html', 'calibration')).toMatch(
+      /^\d+ readings give a net lead of 88\.\d+.*, which agrees with the nominal 87\.50/,
+    );
+    // 0.3 mm of stroke at 87.5 µm a turn.
+    await page.goto(page.url().replace(/[^/]*$/, 'preload-and-lock.html'));
+    const chain = await shown(figure(page, 'force-chain'));
+    expect(Number.parseFloat(await chain.locator('.field[data-sym=n_w] input').inputValue())).toBeCloseTo(24 / 7, 4);
+    const note = chain.locator('.design-note');
+    expect(await words(note.locator('summary'))).toMatch(/^From your design “Shop foot”: \d+ of these 16 numbers\./);
+    await note.locator('summary').click();
+    expect(await words(note)).toMatch(/Worked out from your design: stroke, in turns clockwise\./);
+    expect(await words(note)).toMatch(/Not from it, so the chapter’s own: .*side load/);
+    for (const link of [
+      'two-screws',
+      'does-it-fit',
+      'play-and-flanks',
+      'lead-error',
+      'effort-and-feel',
+      'contact-heat-creep',
+      'other-ways',
+    ]) {
+      await page.goto(page.url().replace(/[^/]*$/, `${link}.html`));
+      await page.locator('.design-note summary').first().waitFor({ state: 'attached' });
+      expect(await page.locator('.design-note:not([hidden])').count(), link).toBeGreaterThan(0);
+      expect(await page.evaluate(() => document.documentElement.scrollWidth - innerWidth), link).toBeLessThanOrEqual(0);
+    }
+    await page.getByRole('button', { name: 'Chapter’s own numbers' }).click();
+    expect(await page.locator('.design-note:not([hidden])').count()).toBe(0);
+  });
+
+  it('is read from an address of old, in which the divisions of the knob were called as the steps of a turn are', async () => {
+    const { page } = await visit('design-sheet.html?mine.k=35&mine.divider=knob&mine.w=0.25+mm', { fresh: true });
+    const sheet = await shown(figure(page, 'design-sheet'));
+    expect(await words(sheet.locator('.sheet'))).toContain('(35 a turn)');
+    const search = new URLSearchParams(await page.evaluate(() => location.search));
+    expect([search.get('mine.k'), search.get('mine.k_d'), search.get('mine.S_w')]).toEqual([null, '35', '250 µm']);
+  });
+});
+
 describe('the design sheet', () => {
   it('follows its fields, names the check that fails, and keeps the last good sheet where a field is wrong', async () => {
     const { page } = await visit('design-sheet.html');

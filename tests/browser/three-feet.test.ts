@@ -45,7 +45,8 @@ const middleOf = async (place: Locator): Promise<{ x: number; y: number }> => {
 
 describe('a plate levelled by keys alone', () => {
   it('types new readings, turns what is asked, comes level in two rounds, and goes back', async () => {
-    const { page } = await visit('three-feet.html');
+    // With threads long enough for four turns and more, so that foot A can stay.
+    const { page } = await visit('three-feet.html?plate.X_A=20+mm&plate.X_C=20+mm');
     const place = await plate(page);
     expect(await turns(place)).toEqual(['leave it', '8 flats clockwise', '4 flats anticlockwise']);
 
@@ -113,6 +114,23 @@ describe('a plate levelled by keys alone', () => {
     );
     await type(list(place, 'rounds'), '');
     expect(await tilts(place)).toHaveLength(1);
+  });
+});
+
+describe('a plate that leans more than its feet have turns', () => {
+  it('is not ordered to be turned: table, plan, sentence and button say so; with longer threads it is', async () => {
+    const { page } = await visit(
+      'three-feet.html?plate.A=M8x1.25&plate.C=1/4-20+UNC&plate.feet=0,+0;+160,+0;+80,+140&plate.readings=20,+20:+0;+140,+20:+-620;+80,+120:+410&plate.X_A=12+mm&plate.X_C=13.65+mm',
+    );
+    const place = await plate(page);
+    expect(await turns(place)).toEqual(['wait', 'too far', 'too far']);
+    expect(await sentence(place)).toMatch(/71\.1 turns; .* Turn no foot yet\./);
+    expect(await words(place.locator('[data-part=room]'))).toMatch(/Turn no foot yet\./);
+    expect(await place.locator('[data-act=turn]').getAttribute('aria-disabled')).toBe('true');
+    expect(await words(handle(place, 'foot-B').locator('[data-under]'))).toBe('too far');
+    await type(quantity(place, 'X_A'), '150 mm');
+    await type(quantity(place, 'X_C'), '150 mm');
+    expect(await turns(place)).toEqual(['leave it', '248 flats clockwise', '178 flats anticlockwise']);
   });
 });
 

@@ -32,15 +32,18 @@ export const mountPrinting = (root: HTMLElement, until: AbortSignal): void => {
   };
   article.append(
     make(
-      'p',
+      'div',
       { class: 'printing', role: 'group', 'aria-label': 'Printing' },
-      'On paper, only the answers that you have opened are shown. ',
-      button('Print this chapter', () => window.print()),
-      ' ',
-      button('Print it with all answers', () => {
-        root.dataset.answers = '';
-        window.print();
-      }),
+      make('p', {}, 'On paper, only the answers that you have opened are shown.'),
+      make(
+        'div',
+        { class: 'button-row' },
+        button('Print this chapter', () => window.print()),
+        button('Print it with all answers', () => {
+          root.dataset.answers = '';
+          window.print();
+        }),
+      ),
     ),
   );
 };

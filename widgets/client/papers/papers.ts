@@ -57,7 +57,7 @@ export const mountPapers = (place: HTMLElement, bank: Bank, until: AbortSignal):
   const preview = make('div', { class: 'papers-preview', role: 'region', 'aria-label': 'First sheet and its key' });
   const sheets = make('div', { class: 'papers-print', 'data-kind': 'sheets' });
   const keys = make('div', { class: 'papers-print', 'data-kind': 'key' });
-  const printing = make('div', { class: 'papers-buttons', hidden: '' });
+  const printing = make('div', { class: 'button-row', hidden: '' });
   const link = make('a', { href: '#' }, 'Link to this set, without the roster');
   document.body.append(sheets, keys);
 
@@ -212,7 +212,7 @@ export const mountPapers = (place: HTMLElement, bank: Bank, until: AbortSignal):
       roster,
     ),
     sizes,
-    make('div', { class: 'papers-buttons' }, make('button', { type: 'submit' }, 'Set the papers')),
+    make('div', { class: 'button-row' }, make('button', { type: 'submit' }, 'Set the papers')),
   );
   form.addEventListener('submit', (event) => {
     event.preventDefault();
@@ -226,7 +226,7 @@ export const mountPapers = (place: HTMLElement, bank: Bank, until: AbortSignal):
     preview,
     make(
       'div',
-      { class: 'papers-buttons' },
+      { class: 'button-row' },
       button('Question bank as QTI 2.1', qti('2.1')),
       button('as QTI 3.0', qti('3.0')),
       button(

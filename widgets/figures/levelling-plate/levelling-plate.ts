@@ -86,7 +86,7 @@ const roomHtml = (s: PlateState, view: UnitView): string => {
   const sentence = roomSentence(s, view);
   return sentence === ''
     ? ''
-    : `<p class="line${s.now.order.kind === 'too far' ? ' lifts' : ''}" data-part="room">${escapeText(sentence)}</p>`;
+    : `<p class="line${s.now.order.kind === 'too far' ? ' no-room' : ''}" data-part="room">${escapeText(sentence)}</p>`;
 };
 
 /** What to turn and what should be left then, in one sentence; empty where the threads do not reach. */

@@ -42,8 +42,8 @@ export const roomSentence = (s: PlateState, view: UnitView): string => {
   }
   const { rises, sinks, asked, there } = order.tooFar;
   return (
-    `The feet have not the turns for this: foot ${rises} has to rise ${motion(asked)} against foot ${sinks}, which is ${turns(asked)}; ` +
-    `from where they stand the two can move ${motion(there)} against one another, which is ${turns(there)}. ` +
+    `The feet do not have enough turns for this: foot ${rises} has to rise ${motion(asked)} against foot ${sinks}, which is ${turns(asked)}; ` +
+    `from where they stand the two can move ${motion(there)} against one another in whole ${stepWord(s.k, 2)}, which is ${turns(there)}. ` +
     `At no height of the plate does it fit; ${turns(asked - there)} are missing. Turn no foot yet. ` +
     'Bring the plate roughly level first, with packing under the low foot or with the feet in coarse mode; then read again.'
   );
