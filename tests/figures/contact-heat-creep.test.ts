@@ -21,7 +21,8 @@ describe('ball-and-seat', () => {
   it('says the approach of a 3 mm ball on steel under 50 N, 3.28 µm by Hertz, and no yield below 114 N', () => {
     expect(plainSpaces(still(ballAndSeat).caption(tip('on a flat'), 'metric'))).toContain(
       'sinks by 3.278 µm at a peak pressure of 2430 MPa',
-    ););
+    );
+  });
 
   it('touches once on a flat, twice in vee, rollers and cone, mirrored and on the ball', () => {
     const count = { 'on a flat': 1, 'in a vee': 2, 'on two rollers': 2, 'in a cone': 2 };
