@@ -3,19 +3,18 @@ import 'katex/dist/katex.css';
 import './styles/notebook.css';
 import type * as Papers from '../papers/papers.ts';
 import type { PageModel } from '../press/chapter.ts';
-import { addressOf, firstView, hasNumbers, rememberView, typedInAddress } from './address.ts';
-import { applyDesign, wakeDesigns } from './designs.ts';
+import { openStore } from './address.ts';
+import { wakeDesigns } from './designs.ts';
 import { all, make, setText } from './dom.ts';
 import { wakeExample, wakeQuantities } from './examples.ts';
 import { wakeExercises, wakeReview } from './exercises.ts';
 import { wakeFigure, wakePointing } from './figures.ts';
 import { wakeInputs } from './inputs.ts';
+import { keepAddress } from './keep-address.ts';
 import { loadFigure, loadModule } from './load-figures.ts';
 import { wakePrediction } from './predictions.ts';
 import { wakeProjector } from './projector.ts';
 import { wakeScrollers } from './scrollers.ts';
-import { designInUse } from './shelf.ts';
-import { createStore } from './store.ts';
 import { wakeTools } from './tools.ts';
 
 const NO_SCRIPT =
@@ -26,11 +25,7 @@ const wake = (until: AbortSignal) => {
   const data = document.getElementById('page-model')?.textContent;
   if (!data) return;
   const model = JSON.parse(data) as PageModel;
-  const typed = typedInAddress(location.search);
-  const store = createStore(model.sets, typed, firstView(location.search));
-  const mine = designInUse();
-  // A link's own numbers stand over those of the design in use.
-  if (mine && !hasNumbers(location.search)) applyDesign(store, mine);
+  const store = openStore(model.sets, location.search);
   const root = document.body;
 
   const voice = make('p', { class: 'voice', 'aria-live': 'polite' });
@@ -74,17 +69,7 @@ const wake = (until: AbortSignal) => {
       setText(figure.querySelector('[data-refusal]'), NO_SCRIPT);
     });
 
-  let pending = 0;
-  store.onChange((_sets, view) => {
-    if (view) rememberView(store.view());
-    window.clearTimeout(pending);
-    pending = window.setTimeout(() => {
-      const search = addressOf(store, location.search);
-      history.replaceState(history.state, '', `${search === '' ? location.pathname : `?${search}`}${location.hash}`);
-    }, 250);
-  });
-
-  until.addEventListener('abort', () => window.clearTimeout(pending));
+  keepAddress(store, until);
 
   const unfold = () => {
     for (const details of document.querySelectorAll('details')) details.open = true;
