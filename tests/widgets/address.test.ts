@@ -4,7 +4,7 @@
  * shelf of designs and its address are the ones of the pages; what storage keeps is a map.
  */
 import fc from 'fast-check';
-import { afterEach, describe, expect, it, vi } from 'vitest';
+import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import { addressOf, openStore, rememberView } from '../../widgets/page/address.ts';
 import { applyDesign, numbersOf } from '../../widgets/page/designs.ts';
 import { designs, keepDesigns, removeDesign, useDesign } from '../../widgets/page/shelf.ts';
@@ -205,7 +205,6 @@ afterEach(() => {
 });
 
 const holds = (actions: readonly Action[]) => {
-  vi.stubGlobal('requestAnimationFrame', () => 0);
   const { tabs, storage } = play(actions);
   for (const { sets, store, search } of tabs) {
     const here = seen(store);
@@ -217,7 +216,96 @@ const holds = (actions: readonly Action[]) => {
   }
 };
 
+const open = (search: string, sets = [FOOT]) => openStore(sets, search);
+const inForce = (store: Store) => {
+  const { threads, values } = store.numbers('foot');
+  return { A: threads.A?.designation, ...values };
+};
+
 describe('the address', () => {
+  beforeEach(() => {
+    vi.stubGlobal('requestAnimationFrame', () => 0);
+    vi.stubGlobal('localStorage', browser());
+  });
+
+  it('carries the last good value beside a text that was refused', () => {
+    const store = open('');
+    store.type('foot', 'A', 'M12x1.75');
+    store.type('foot', 'A', 'rubbish');
+    const again = open(addressOf(store, ''));
+    expect(inForce(again).A).toBe('M12×1.75');
+    expect(again.field('foot', 'A')).toMatchObject({ text: 'rubbish', reason: store.field('foot', 'A')?.reason });
+  });
+
+  it('never turns a number refused in inches into one accepted in millimetres, the units cut off the link or not', () => {
+    const store = open('units=inch');
+    store.type('foot', 'l_e', '9');
+    expect(store.field('foot', 'l_e')?.reason).toContain('Read “9”');
+    const address = new URLSearchParams(addressOf(store, 'units=inch'));
+    expect(open(address.toString()).field('foot', 'l_e')).toMatchObject({ text: '9', value: 8 });
+    address.delete('units');
+    const cut = open(address.toString());
+    expect(cut.field('foot', 'l_e')).toMatchObject({ text: '9 in', value: 8 });
+    expect(cut.field('foot', 'l_e')?.reason).toContain('goes from 3');
+    // A number written by hand is metric, and stays so where it is refused.
+    expect(open('units=inch&foot.l_e=0.5').field('foot', 'l_e')).toMatchObject({ text: '0.5 mm', value: 8 });
+  });
+
+  it('has a refused number read again when the units are switched, and its reason in those units', () => {
+    const store = open('units=inch');
+    store.type('foot', 'l_e', '9');
+    store.setView('metric');
+    expect(store.field('foot', 'l_e')).toMatchObject({ text: '9 mm', value: 9, reason: undefined });
+    store.type('foot', 'l_e', '2');
+    expect(store.field('foot', 'l_e')?.reason).toMatch(/from 3\smm to 25\smm/);
+    store.setView('inch');
+    expect(store.field('foot', 'l_e')?.reason).toMatch(/from 0\.11\d+\sin/);
+  });
+
+  it('carries a number put back to the chapter’s own while a design that has another is in use', () => {
+    keepDesigns([{ name: 'mine', numbers: { A: 'M12×1.75' } }]);
+    useDesign('mine');
+    const store = open('');
+    expect(inForce(store).A).toBe('M12×1.75');
+    store.type('foot', 'A', 'M10x1.5');
+    const address = addressOf(store, '');
+    expect(inForce(open(address)).A).toBe('M10×1.5');
+    useDesign('');
+    expect(addressOf(open(address), address)).toBe('');
+  });
+
+  it('carries the units, also metric ones where another tab has chosen inches meanwhile', () => {
+    const store = open('');
+    expect(addressOf(store, '')).toBe('');
+    rememberView('inch');
+    const address = addressOf(store, '');
+    expect(address).toBe('units=metric');
+    expect(open(address).view()).toBe('metric');
+    expect(open('').view()).toBe('inch');
+  });
+
+  it('carries errors that are linked, whichever of them was given', () => {
+    const store = open('');
+    store.type('foot', 'errors', 'the same error');
+    expect(inForce(store)).toMatchObject({ eps_A: -0.001, eps_C: -0.001 });
+    store.type('foot', 'eps_C', '0.2 %');
+    expect(inForce(store)).toMatchObject({ eps_A: 0.002, eps_C: 0.002 });
+    store.type('foot', 'eps_A', '0.3');
+    store.type('foot', 'eps_A', 'banana');
+    const again = open(addressOf(store, ''));
+    expect(inForce(again)).toMatchObject({ eps_A: 0.003, eps_C: 0.003 });
+    again.type('foot', 'errors', 'independent');
+    again.put('foot', 'eps_A', 0.001);
+    expect(inForce(again)).toMatchObject({ eps_A: 0.001, eps_C: 0.003 });
+  });
+
+  it('is not given up for a design in use by names that are not the page’s', () => {
+    keepDesigns([{ name: 'mine', numbers: { A: 'M12×1.75' } }]);
+    useDesign('mine');
+    expect(inForce(open('course=b2&other.A=M8&foot.zzz=1')).A).toBe('M12×1.75');
+    expect(inForce(open('foot.n=2')).A).toBe('M10×1.5');
+  });
+
   it('gives the same page after a reload and in another browser, whatever was done', () => {
     fc.assert(fc.property(fc.array(anyAction, { maxLength: 14 }), holds), { numRuns: howMany(800, 100_000) });
   });

@@ -8,6 +8,7 @@ import {
   MOST_DESIGNS,
   nameOf,
   readDesigns,
+  tooLong,
   writeDesigns,
 } from '../../widgets/shared/design-file.ts';
 import { reasonIn, valueIn } from '../support/results.ts';
@@ -82,6 +83,23 @@ describe('writeDesigns and readDesigns', () => {
     const { designs, notes } = valueIn(readDesigns(file([null, { name: '', numbers: {} }, FOOT])));
     expect(designs.map((d) => d.name)).toEqual([FOOT.name]);
     expect(notes).toEqual(['Design 1 was left out: it has no numbers.', '2 designs were left out in all.']);
+  });
+
+  it('of many numbers left out name the first and count them, in all the designs together', () => {
+    const wings = Object.fromEntries(Array.from({ length: 12 }, (_, i) => [`wings${i}`, '2']));
+    const { designs, notes } = valueIn(
+      readDesigns(file(Array.from({ length: 40 }, (_, i) => ({ name: `d${i}`, numbers: { A: 'M8×1.25', ...wings } })))),
+    );
+    expect(designs.length).toBe(40);
+    expect(notes).toEqual([
+      '480 numbers were left out. The first, of “d0”: “wings0” is not a number of this notebook.',
+    ]);
+  });
+
+  it('say of a file that is too large how large it is, before it is read', () => {
+    expect(tooLong(50_000_000, 'bytes')).toContain('50\u202f000\u202f000 bytes');
+    // Any text that is short enough is so in bytes, whatever its letters.
+    expect(tooLong(Buffer.byteLength('€'.repeat(2_000_000)), 'bytes')).toBeUndefined();
   });
 
   it('never throw, whatever JSON stands in the file', () => {

@@ -147,7 +147,8 @@ export const createStore = (
   const tidy = (set: string, name: string) => {
     const field = fields.get(key(set, name));
     if (!field || field.reason !== undefined) return;
-    const value = asWritten(field.input, field.value);
+    const noted = typeof field.value === 'object' && field.value.notes.length > 0;
+    const value = noted ? asWritten(field.input, field.value) : field.value;
     write(set, { ...field, value, text: writeValue(field.input, value, view) });
   };
 
@@ -215,7 +216,7 @@ export const createStore = (
       // A grid in the field's own unit, so that a drag leaves 120° in it and not 120.0000095°.
       const { factor } = UNITS[fieldUnit(field.input.name, 'metric')];
       const kept = Math.min(max, Math.max(min, Number((value / factor).toFixed(6)) * factor));
-      write(set, { ...field, value: kept, reason: undefined });
+      write(set, { ...field, value: asWritten(field.input, kept), reason: undefined });
       tidy(set, name);
       follow(set, name);
     },
