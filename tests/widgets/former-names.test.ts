@@ -1,7 +1,6 @@
 /** Links and designs from before a force changed its sign keep their meaning, under the name and the sign of today. */
 import { beforeEach, describe, expect, it, vi } from 'vitest';
-import { addressOf, typedInAddress } from '../../widgets/page/address.ts';
-import { createStore } from '../../widgets/page/store.ts';
+import { addressOf, openStore } from '../../widgets/page/address.ts';
 import { readDesigns } from '../../widgets/shared/design-file.ts';
 import { inPresentSign } from '../../widgets/shared/former-names.ts';
 import { valueIn } from '../support/results.ts';
@@ -9,7 +8,7 @@ import { valueIn } from '../support/results.ts';
 const force = (name: 'Q_pc' | 'Q_pt', start: string) =>
   ({ kind: 'quantity', name, label: name, start, min: -20, max: 20 }) as const;
 const SETS = [{ id: 'foot', inputs: [force('Q_pc', '8 N'), force('Q_pt', '5 N')] }];
-const open = (search: string) => createStore(SETS, typedInAddress(search), 'metric');
+const open = (search: string) => openStore(SETS, search);
 
 beforeEach(() => void vi.stubGlobal('requestAnimationFrame', () => 0));
 

@@ -25,7 +25,7 @@ import { pairOf } from '../shared/pair-of.ts';
 import { type LiveFigure, readoutHtml, updateReadout } from '../shared/readout.ts';
 import { type Slider, sliderHtml, updateSlider, wakeSliders } from '../shared/slider.ts';
 import { polygon, polyline, px } from '../shared/svg.ts';
-import type { Bench, Widget } from '../shared/widget.ts';
+import type { Widget } from '../shared/widget.ts';
 
 const REACH = 4;
 const DASH = { worst: '9 5', rss: '2 4', nominal: '14 3 3 3' };
@@ -225,30 +225,6 @@ const says = (numbers: Numbers, view: UnitView): string => {
   return `${s.A.designation} with ${s.C.designation}, ${errors}: a turn moves ${motion(s.real, view)} where ${motion(s.Delta, view)} was meant, ${percent(s.eps)}; after ${show(s.n, { shown: 'turns' }, view)} the carried part is off by ${signed(offAt(s, s.n, s.eps), view)}. ${bands}.`;
 };
 
-/** What the waking figure keeps for each stage: where to write, and the errors it last saw or set. */
-interface Link {
-  readonly bench: Bench;
-  A: number;
-  C: number;
-}
-const links = new WeakMap<HTMLElement, Link>();
-
-/** While the errors are linked, the one that was changed takes the other with it. */
-const keepLinked = (stage: HTMLElement, numbers: Numbers): void => {
-  const link = links.get(stage);
-  if (!link) return;
-  const [A, C] = [numbers.values.eps_A ?? 0, numbers.values.eps_C ?? 0];
-  const leader = C !== link.C && A === link.A ? C : A;
-  if (isLinked(numbers) && A !== C) {
-    link.bench.set(leader === C ? 'eps_A' : 'eps_C', leader);
-    link.A = leader;
-    link.C = leader;
-  } else {
-    link.A = A;
-    link.C = C;
-  }
-};
-
 export const leadErrorFigure: Widget = {
   name: 'lead-error',
   title: 'Lead errors of both threads and the net lead',
@@ -287,20 +263,13 @@ export const leadErrorFigure: Widget = {
     ]);
   },
   wake: (stage, bench) => {
-    const { eps_A = 0, eps_C = 0 } = bench.numbers().values;
-    links.set(stage, { bench, A: eps_A, C: eps_C });
-    keepLinked(stage, bench.numbers());
     wakeSliders(stage, {
       sliders: () => SLIDERS,
       read: (name) => bench.numbers().values[name as 'n'] ?? 0,
-      write: (name, value) => {
-        bench.set(name, value);
-        if (name !== 'n' && isLinked(bench.numbers())) bench.set(name === 'eps_A' ? 'eps_C' : 'eps_A', value);
-      },
+      write: bench.set,
     });
   },
   update: (stage, numbers, view) => {
-    keepLinked(stage, numbers);
     const state = stateOf(numbers);
     if (!state.ok) return;
     const s = state.value;
