@@ -9,6 +9,7 @@ import {
   nameOf,
   outOfUse,
   readDesigns,
+  tooLong,
   writeDesigns,
 } from '../../widgets/assembly/design-file.ts';
 import { reasonIn, valueIn } from '../support/results.ts';
@@ -83,7 +84,7 @@ describe('writeDesigns and readDesigns', () => {
     ['no version', `{"format":"${DESIGN_FORMAT}","designs":[]}`, 'The file says no version; this notebook reads'],
     ['no list', file({}), 'holds no list'],
     ['too many', file(Array.from({ length: MOST_DESIGNS + 1 }, () => FOOT)), `at most ${MOST_DESIGNS}`],
-    ['a huge file', 'x'.repeat(2_000_001), 'has at most 2000000'],
+    ['a huge file', 'x'.repeat(2_000_001), 'has at most 2\u202f000\u202f000.'],
   ];
   it.each(REFUSED)('refuse %s in one sentence', (_name, text, says) => {
     expect(reasonIn(readDesigns(text))).toContain(says);
@@ -92,7 +93,24 @@ describe('writeDesigns and readDesigns', () => {
   it('leave out a design without numbers or name and read the others', () => {
     const { designs, notes } = valueIn(readDesigns(file([null, { name: '', numbers: {} }, FOOT])));
     expect(designs.map((d) => d.name)).toEqual([FOOT.name]);
-    expect(notes).toEqual(['Design 1 was left out: it has no numbers.', 'Design 2 was left out: it has no name.']);
+    expect(notes).toEqual(['Design 1 was left out: it has no numbers.', '2 designs were left out in all.']);
+  });
+
+  it('of many numbers left out name the first and count them, in all the designs together', () => {
+    const wings = Object.fromEntries(Array.from({ length: 12 }, (_, i) => [`wings${i}`, '2']));
+    const { designs, notes } = valueIn(
+      readDesigns(file(Array.from({ length: 40 }, (_, i) => ({ name: `d${i}`, numbers: { A: 'M8×1.25', ...wings } })))),
+    );
+    expect(designs.length).toBe(40);
+    expect(notes).toEqual([
+      '480 numbers were left out. The first, of “d0”: “wings0” is not a number of this notebook.',
+    ]);
+  });
+
+  it('say of a file that is too large how large it is, before it is read', () => {
+    expect(tooLong(50_000_000, 'bytes')).toContain('50\u202f000\u202f000 bytes');
+    // Any text that is short enough is so in bytes, whatever its letters.
+    expect(tooLong(Buffer.byteLength('€'.repeat(2_000_000)), 'bytes')).toBeUndefined();
   });
 
   it('never throw, whatever JSON stands in the file', () => {

@@ -2,14 +2,13 @@
 import { beforeEach, describe, expect, it, vi } from 'vitest';
 import { readDesigns } from '../../widgets/assembly/design-file.ts';
 import { inPresentSign } from '../../widgets/assembly/former-names.ts';
-import { addressOf, typedInAddress } from '../../widgets/client/address.ts';
-import { createStore } from '../../widgets/client/store.ts';
+import { addressOf, openStore } from '../../widgets/client/address.ts';
 import { valueIn } from '../support/results.ts';
 
 const force = (name: 'Q_pc' | 'Q_pt', start: string) =>
   ({ kind: 'quantity', name, label: name, start, min: -20, max: 20 }) as const;
 const SETS = [{ id: 'foot', inputs: [force('Q_pc', '8 N'), force('Q_pt', '5 N')] }];
-const open = (search: string) => createStore(SETS, typedInAddress(search), 'metric');
+const open = (search: string) => openStore(SETS, search);
 
 beforeEach(() => void vi.stubGlobal('requestAnimationFrame', () => 0));
 

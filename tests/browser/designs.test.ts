@@ -91,6 +91,28 @@ describe('a design', () => {
     expect(await here.page.locator('.design-list b').count()).toBe(0);
   });
 
+  it('of a file with many unknown names are read with one short sentence; a huge file is not read', async () => {
+    const { page } = await visit('two-screws.html', { fresh: true });
+    const wings = Object.fromEntries(Array.from({ length: 12 }, (_, i) => [`wings${i}`, '2']));
+    const designs = Array.from({ length: 40 }, (_, i) => ({ name: `d${i}`, numbers: { A: 'M8×1.25', ...wings } }));
+    await offer(page, 'many.json', JSON.stringify({ format: 'differential-screw-designs', version: 1, designs }));
+    expect(await status(page)).toMatch(/^40 designs were read\. 480 numbers were left out\. .*wings0/);
+    expect((await status(page)).length).toBeLessThan(250);
+    await page.locator('.designs [role=status]').evaluate((e) => e.replaceChildren());
+    await offer(page, 'huge.json', ' '.repeat(7_000_000));
+    expect(await status(page)).toMatch(/^The file has 7\s000\s000 bytes/);
+  });
+
+  it('of a newer notebook in this browser is left as it is, and it is said why none is kept', async () => {
+    const { page } = await visit('two-screws.html', { fresh: true });
+    const newer = '{"format":"differential-screw-designs","version":99,"designs":[{"name":"Foot"}]}';
+    await page.evaluate((text) => localStorage.setItem('notebook-designs', text), newer);
+    await page.reload();
+    await keep(page, 'Mine', 'foot');
+    expect(await status(page)).toContain('newer notebook');
+    expect(await page.evaluate(() => localStorage.getItem('notebook-designs'))).toBe(newer);
+  });
+
   it('of a bad file is refused in one sentence, and what was kept stays', async () => {
     const { page } = await visit('two-screws.html', { fresh: true });
     await keep(page, 'Foot', 'foot');

@@ -107,6 +107,18 @@ describe('lead-error', () => {
     expect([await a.inputValue(), await c.inputValue()]).toEqual(['−0.5 %', '0.21 %']);
   });
 
+  it('linked, carries the error over while the pair can’t be drawn, and before the figure is seen', async () => {
+    const { page } = await visit(PAGE);
+    const place = figure(page, 'lead-error');
+    const [a, c] = [fieldIn(place, 'Lead error of thread A'), fieldIn(place, 'Lead error of thread C')];
+    await type(fieldIn(place, /^Thread C/), 'M10x1.5');
+    await place.getByLabel('the same error').check();
+    await type(a, '0.3');
+    await settled(page);
+    expect(await c.inputValue()).toBe('0.3 %');
+    expect((await written(page)).searchParams.get('foot.eps_C')).toBe('0.3 %');
+  });
+
   it('keeps the last good numbers and says why a field is not in force', async () => {
     const { place } = await open('lead-error');
     const field = fieldIn(place, 'Lead error of thread A');

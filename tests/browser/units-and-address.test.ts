@@ -175,6 +175,51 @@ describe('the address', () => {
     expect(await beside(A)).toContain('The figures keep M10×1.5');
   });
 
+  it('has a change that was made the moment before a reload, a link or Back', async () => {
+    const { page } = await visit('two-screws.html');
+    const section = await shown(figure(page, 'section'));
+    const [A, turns] = [fieldIn(section, /thread A/i), fieldIn(section, /turns/i)];
+    for (const [text, leave] of [
+      ['M8x1.25', () => page.reload()],
+      ['M12x1.75', () => page.goto(`${inject('site')}per-flat.html`).then(() => page.goBack())],
+    ] as const) {
+      await A.fill(text);
+      await turns.fill('-2');
+      await turns.fill('3');
+      await leave();
+      await awake(page);
+      expect(await A.inputValue()).toBe(text.replace('x', '×'));
+      expect(await turns.inputValue()).toBe('3');
+    }
+  });
+
+  it('stays that of the page when the reader goes back to an earlier place on it', async () => {
+    const { page } = await visit('two-screws.html');
+    const turns = fieldIn(await shown(figure(page, 'section')), /turns/i);
+    await page.evaluate(() => {
+      location.hash = '#exercises';
+    });
+    await type(turns, '3');
+    await page.goBack();
+    await page.waitForFunction(() => location.hash === '');
+    expect(await turns.inputValue()).toBe('3');
+    expect((await written(page)).searchParams.get('foot.n')).toBe('3');
+  });
+
+  it('keeps the numbers in force beside a wrong text through a reload', async () => {
+    const { page } = await visit('two-screws.html');
+    const section = await shown(figure(page, 'section'));
+    const A = fieldIn(section, /thread A/i);
+    await type(A, 'M12x1.75');
+    const before = await sentence(section);
+    await type(A, 'rubbish');
+    await page.reload();
+    await awake(page);
+    expect(await A.inputValue()).toBe('rubbish');
+    expect(await beside(A)).toContain('The figures keep M12×1.75');
+    expect(await sentence(await shown(section))).toBe(before);
+  });
+
   it('keeps what is not the page’s own', async () => {
     const { page } = await visit('two-screws.html?course=b2&foot.A=M8');
     await type(fieldIn(await shown(figure(page, 'section')), /turns/i), '2');

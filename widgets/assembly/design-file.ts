@@ -6,11 +6,12 @@
  *
  * A number is kept as text with its unit, under the name it has in the chapters: a thread's letter, a symbol of the
  * glossary, a choice or a list. It goes through the same readers as typing does, so a file can hold nothing that a
- * field would refuse. Unknown names are left out and counted; a file of another kind or of a newer version is refused.
+ * field would refuse. Unknown names are left out of what is read and counted, but stay in the file when it is written again; a
+ * file of another kind or of a newer version is refused.
  */
 import { bad, good, isSymbol, quoted, type Result, symbolFact } from '../engine/index.ts';
 import { isChoice } from '../input/choices.ts';
-import { numeral } from '../input/format.ts';
+import { grouped, numeral } from '../input/format.ts';
 import { isText } from '../input/texts.ts';
 import { presentNumber } from './former-names.ts';
 import { type Input, readInput } from './numbers.ts';
@@ -18,7 +19,7 @@ import { type Input, readInput } from './numbers.ts';
 export const DESIGN_FORMAT = 'differential-screw-designs';
 export const DESIGN_VERSION = 1;
 export const MOST_DESIGNS = 200;
-const LONGEST_NAME = 60;
+export const LONGEST_NAME = 60;
 /** No list a field takes is longer; a larger file is not one of designs. */
 const LONGEST_FILE = 2_000_000;
 
@@ -30,64 +31,131 @@ export interface Design {
 
 export interface ReadDesigns {
   readonly designs: readonly Design[];
-  /** What was left out, in sentences. */
+  /** What was left out, in few sentences however much it is. */
   readonly notes: readonly string[];
 }
 
-export const writeDesigns = (designs: readonly Design[]): string =>
-  `${JSON.stringify({ format: DESIGN_FORMAT, version: DESIGN_VERSION, designs }, null, 2)}\n`;
+/** A file with all that stands in it, also what a newer notebook put there and this one does not know. */
+export interface DesignFile {
+  readonly version: number;
+  readonly designs: readonly unknown[];
+}
 
-export const readDesigns = (text: string): Result<ReadDesigns> => {
-  if (!(text.length <= LONGEST_FILE))
-    return bad(
-      `The file has ${text.length} characters; a file of designs has at most ${LONGEST_FILE}. Choose the file that was exported here.`,
-    );
+/** Why a text is no file that can be worked on. */
+interface NoFile {
+  readonly ok: false;
+  readonly reason: string;
+  /** Whether it is whole and of this kind all the same, so that it must not be written over. */
+  readonly whole: boolean;
+}
+
+export const NO_DESIGNS: DesignFile = { version: DESIGN_VERSION, designs: [] };
+
+export const writeFile = (file: DesignFile): string =>
+  `${JSON.stringify({ format: DESIGN_FORMAT, ...file, version: DESIGN_VERSION }, null, 2)}\n`;
+
+export const writeDesigns = (designs: readonly Design[]): string => writeFile({ ...NO_DESIGNS, designs });
+
+/** Why a file of this size is not looked into; undefined where it is. A character takes three bytes at most. */
+export const tooLong = (count: number, of: 'characters' | 'bytes'): string | undefined => {
+  const most = of === 'bytes' ? 3 * LONGEST_FILE : LONGEST_FILE;
+  return count <= most
+    ? undefined
+    : `The file has ${grouped(count)} ${of}; a file of designs has at most ${grouped(most)}. Choose the file that was exported here.`;
+};
+
+export const openFile = (text: string): { readonly ok: true; readonly value: DesignFile } | NoFile => {
+  const no = (reason: string, whole = false): NoFile => ({ ok: false, reason, whole });
+  const long = tooLong(text.length, 'characters');
+  if (long !== undefined) return no(long, true);
   let file: unknown;
   try {
     file = JSON.parse(text);
   } catch {
-    return bad(
+    return no(
       `Read ${quoted(text)}, which is not JSON or is cut off; choose a file that was exported here and is whole.`,
     );
   }
   if (!isRecord(file) || file.format !== DESIGN_FORMAT)
-    return bad(
+    return no(
       `This is JSON of another kind; a file of designs says "format": "${DESIGN_FORMAT}". Choose one that was exported here.`,
     );
-  if (!(typeof file.version === 'number' && file.version >= 1 && file.version <= DESIGN_VERSION))
-    return bad(
-      `The file says ${Number.isFinite(file.version) || typeof file.version === 'string' ? `version ${(typeof file.version === 'number' ? numeral(file.version) : String(file.version)).slice(0, 20)}` : 'no version'}; this notebook reads versions up to ${DESIGN_VERSION}. Open it in the newer notebook and export it from there, or update this one.`,
+  const { version, designs } = file;
+  if (!(typeof version === 'number' && version >= 1 && version <= DESIGN_VERSION))
+    return no(
+      `The file says ${Number.isFinite(version) || typeof version === 'string' ? `version ${(typeof version === 'number' ? numeral(version) : String(version)).slice(0, 20)}` : 'no version'}; this notebook reads versions up to ${DESIGN_VERSION}. Open it in the newer notebook and export it from there, or update this one.`,
+      true,
     );
-  if (!Array.isArray(file.designs)) return bad('The file holds no list of designs; choose one that was exported here.');
-  if (!(file.designs.length <= MOST_DESIGNS))
-    return bad(`The file holds ${file.designs.length} designs; at most ${MOST_DESIGNS} are kept. Take some out.`);
-  const designs: Design[] = [];
-  const notes: string[] = [];
-  for (const [i, entry] of file.designs.entries()) {
-    const read = readDesign(entry, i + 1);
-    if (!read.ok) {
-      notes.push(read.reason);
-      continue;
-    }
-    designs.push(read.value.design);
-    if (read.value.left.length > 0)
-      notes.push(
-        `Of “${read.value.design.name}” ${read.value.left.length === 1 ? 'one number was' : `${read.value.left.length} numbers were`} left out: ${read.value.left.join(' ')}`,
-      );
-  }
-  return good({ designs, notes });
+  if (!Array.isArray(designs)) return no('The file holds no list of designs; choose one that was exported here.');
+  if (!(designs.length <= MOST_DESIGNS))
+    return no(`The file holds ${designs.length} designs; at most ${MOST_DESIGNS} are kept. Take some out.`, true);
+  return { ok: true, value: { ...file, version, designs } };
 };
 
-const readDesign = (entry: unknown, place: number): Result<{ design: Design; left: string[] }> => {
-  if (!isRecord(entry) || !isRecord(entry.numbers)) return bad(`Design ${place} was left out: it has no numbers.`);
+export const readDesigns = (text: string): Result<ReadDesigns> => {
+  const file = openFile(text);
+  return file.ok ? good(designsIn(file.value)) : bad(file.reason);
+};
+
+/** The designs of a file; of what is left out the first is named and the others are counted. */
+export const designsIn = (file: DesignFile): ReadDesigns => {
+  const designs: Design[] = [];
+  const nameless: string[] = [];
+  const left: { readonly of: string; readonly why: string }[] = [];
+  for (const [i, entry] of file.designs.entries()) {
+    const read = readDesign(entry);
+    if (!read.ok) {
+      nameless.push(`Design ${i + 1} was left out: ${read.reason}`);
+      continue;
+    }
+    const { design } = read.value;
+    designs.push(design);
+    left.push(...read.value.left.map((why) => ({ of: design.name, why })));
+  }
+  const notes: string[] = [];
+  if (nameless[0] !== undefined) notes.push(nameless[0]);
+  if (nameless.length > 1) notes.push(`${nameless.length} designs were left out in all.`);
+  const [first] = left;
+  if (first)
+    notes.push(
+      left.length === 1
+        ? `Of “${first.of}” one number was left out: ${first.why}`
+        : `${left.length} numbers were left out. The first, of “${first.of}”: ${first.why}`,
+    );
+  return { designs, notes };
+};
+
+/** Puts designs into a file: numbers that are not given stay, and so does all that this notebook does not know. */
+export const withDesigns = (file: DesignFile, designs: readonly Design[]): DesignFile => {
+  const entries = [...file.designs];
+  for (const { name, numbers } of designs) {
+    const at = entries.findIndex((entry) => entryName(entry) === name);
+    const entry = entries[at];
+    if (isRecord(entry)) entries[at] = { ...entry, numbers: { ...(entry.numbers as object), ...numbers } };
+    else entries.push({ name, numbers });
+  }
+  return { ...file, designs: entries };
+};
+
+export const withoutDesign = (file: DesignFile, name: string): DesignFile => ({
+  ...file,
+  designs: file.designs.filter((entry) => entryName(entry) !== name),
+});
+
+/** The name of an entry that is a design; undefined for what is none. */
+const entryName = (entry: unknown): string | undefined =>
+  isRecord(entry) && isRecord(entry.numbers) ? nameOf(entry.name) : undefined;
+
+const readDesign = (entry: unknown): Result<{ design: Design; left: string[] }> => {
+  if (!isRecord(entry) || !isRecord(entry.numbers)) return bad('it has no numbers.');
   const name = nameOf(entry.name);
-  if (name === '') return bad(`Design ${place} was left out: it has no name.`);
+  if (name === '') return bad('it has no name.');
   const numbers: Record<string, string> = {};
   const left: string[] = [];
   for (const [written, kept] of Object.entries(entry.numbers)) {
     const [key, value] = typeof kept === 'string' ? presentNumber(written, kept) : [written, kept];
     const fault =
-      typeof value === 'string' ? numberFault(key, value) : `${key}: a number is kept as text with its unit.`;
+      typeof value === 'string' ? numberFault(key, value) : `${quoted(key)}: a number is kept as text with its unit.`;
     if (fault === undefined) numbers[key] = String(value);
     else left.push(fault);
   }

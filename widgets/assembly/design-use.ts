@@ -16,6 +16,7 @@
 import { jointOf, mm, type SymbolName, symbolFact, type Thread, turnsFor } from '../engine/index.ts';
 import { readThread } from '../input/designation.ts';
 import { dividerOf, stepsOf } from '../input/dividers.ts';
+import { formerNames, inPresentSign } from './former-names.ts';
 import { type Input, type NumberSet, readInput, writeQuantity } from './numbers.ts';
 import { pairOf } from './pair-of.ts';
 
@@ -178,6 +179,14 @@ export const inTodaysNames = (search: string, sets: readonly NumberSet[]): strin
   let changed = false;
   for (const { id, inputs } of sets) {
     const has = (name: string) => inputs.some((input) => input.name === name);
+    for (const { name } of inputs)
+      for (const former of formerNames(name)) {
+        const text = parameters.get(`${id}.${former}`);
+        if (text === null) continue;
+        parameters.delete(`${id}.${former}`);
+        if (!parameters.has(`${id}.${name}`)) parameters.set(`${id}.${name}`, inPresentSign(text));
+        changed = true;
+      }
     for (const [was, is] of RENAMED) {
       const text = has(is) && !has(was) ? parameters.get(`${id}.${was}`) : null;
       if (text === null) continue;

@@ -22,7 +22,7 @@ import {
 import { CHOICES, type ChoiceName } from '../input/choices.ts';
 import { readThread } from '../input/designation.ts';
 import { formatOf, show, timeUnit, type UnitView } from '../input/format.ts';
-import { readQuantity, readTime } from '../input/quantity.ts';
+import { readNumber, readQuantity, readTime } from '../input/quantity.ts';
 import { TEXTS, type TextName } from '../input/texts.ts';
 
 export type Input =
@@ -83,9 +83,9 @@ export const readInput = (input: Input, text: string, view: UnitView): Result<Va
   if (timed && !timed.ok) return timed;
   const read = readQuantity(text, fact.unit, fieldUnit(input.name, view));
   if (!read.ok) return read;
-  const refusal = outOfBounds(input.name, read.value.value);
+  const value = ontoBound(input, read.value.value);
+  const refusal = outOfBounds(input.name, value);
   if (refusal) return refusal;
-  const { value } = read.value;
   if (!(value >= input.min && value <= input.max)) {
     const format = formatOf(fact);
     return bad(
@@ -94,6 +94,19 @@ export const readInput = (input: Input, text: string, view: UnitView): Result<Va
   }
   return good(value);
 };
+
+/** A bound is written with nine digits like any value, and its own writing must not fall outside it. */
+const ontoBound = ({ min, max }: Extract<Input, { kind: 'quantity' }>, value: number): number =>
+  [min, max].find((bound) => Math.abs(value - bound) <= 1e-8 * Math.abs(bound)) ?? value;
+
+/**
+ * A bare number with the unit it stands for in this view, so that it means the same in any other; other texts as
+ * they are.
+ */
+export const withUnit = (input: Input, text: string, view: UnitView): string =>
+  input.kind === 'quantity' && symbolFact(input.name).unit === 'mm' && readNumber(text).ok
+    ? `${text.trim()} ${fieldUnit(input.name, view)}`
+    : text;
 
 /** Days, minutes or seconds where they make a round number, hours otherwise. */
 const roundTimeUnit = (value: number): Unit => {
@@ -117,6 +130,16 @@ export const writeValue = (input: Input, value: Value, view: UnitView): string =
     : typeof value === 'object'
       ? value.designation
       : String(value);
+
+/**
+ * The value that its own writing gives back: nine digits of a quantity, and a thread in which nothing is supposed any more since
+ * it is written out. Whatever a page shows is worked from this, so an address that carries the writing carries the page.
+ */
+export const asWritten = (input: Input, value: Value): Value => {
+  if (input.kind !== 'quantity' && input.kind !== 'thread') return value;
+  const read = readInput(input, writeValue(input, value, 'metric'), 'metric');
+  return read.ok ? read.value : value;
+};
 
 /** Sorts good values by kind for the widgets. */
 export const gather = (set: NumberSet, values: ReadonlyMap<string, Value>): Numbers => {

@@ -1,35 +1,29 @@
 /**
- * The reader's numbers in the address: `?foot.A=M8x1.25&foot.n=2&units=inch`. Only what differs from the chapter's
- * own numbers is written. What is read is text for the fields and nothing more: names that the page does not
- * have are left alone, and values go through the same readers as typing does.
+ * The whole state of a page in its address: `?foot.A=M8x1.25&foot.n=2&units=inch`. Whoever opens it has the same page, in a
+ * browser that keeps nothing as in one that keeps designs and units of its own. So what is written is whatever differs from
+ * what either of them would begin with: the chapter's own numbers in metric units, and the design and the units
+ * kept in this browser.
+ *
+ * A text that was refused stands beside the last good value of its field, under the units in which it was typed:
+ * `foot.A=M12x1.75&foot.A.metric=rubbish`.
+ *
+ * What is read is text for the fields and nothing more: names that the page does not have are left alone, and values go
+ * through the same readers as typing does.
  */
 
-import { formerNames, inPresentSign } from '../assembly/former-names.ts';
+import { inTodaysNames } from '../assembly/design-use.ts';
 import { type NumberSet, writeValue } from '../assembly/numbers.ts';
 import { quoted } from '../engine/index.ts';
 import { UNIT_VIEWS, type UnitView } from '../input/format.ts';
 import { isCarried } from '../input/texts.ts';
-import { readStored, writeStored } from './storage.ts';
-import type { Store } from './store.ts';
+import { lastingDesignInUse } from './design-store.ts';
+import { applyDesign } from './designs.ts';
+import { storedText, writeStored } from './storage.ts';
+import { createStore, type Store } from './store.ts';
 
 const KEPT_VIEW = 'notebook-units';
 
-export const typedInAddress = (search: string): ((set: string, name: string) => string | undefined) => {
-  const parameters = new URLSearchParams(search);
-  return (set, name) => {
-    const text = parameters.get(`${set}.${name}`);
-    if (text !== null) return text;
-    for (const former of formerNames(name)) {
-      const old = parameters.get(`${set}.${former}`);
-      if (old !== null) return inPresentSign(old);
-    }
-    return undefined;
-  };
-};
-
-/** Whether an address carries numbers of a set, as one that somebody shared does. */
-export const hasNumbers = (search: string): boolean =>
-  [...new URLSearchParams(search).keys()].some((key) => key.includes('.'));
+const viewNamed = (text: string | null): UnitView | undefined => UNIT_VIEWS.find((v) => v === text);
 
 /** Most names that one sentence lists. */
 const MOST_NAMED = 3;
@@ -50,35 +44,67 @@ export const withoutField = (search: string, sets: ReadonlyMap<string, NumberSet
 };
 
 /** The unit view: the address first, then what the reader chose last, then metric. */
-export const firstView = (search: string): UnitView => {
-  const asked = new URLSearchParams(search).get('units') ?? readStored(KEPT_VIEW);
-  return UNIT_VIEWS.find((v) => v === asked) ?? 'metric';
-};
+export const firstView = (search: string): UnitView =>
+  viewNamed(new URLSearchParams(search).get('units')) ?? viewNamed(storedText(KEPT_VIEW)) ?? 'metric';
 
 /** Storage may be denied; the switch then lasts as long as the address. */
 export const rememberView = (view: UnitView): void => writeStored(KEPT_VIEW, view);
 
-/**
- * The search part for the present state; empty where nothing differs from the chapter's own numbers. Always with metric units,
- * whatever the reader sees, so that a link means the same to the next reader.
- */
-export const addressOf = (store: Store, search: string): string => {
-  const parameters = new URLSearchParams(search);
-  for (const [id, set] of store.sets)
-    for (const { name } of set.inputs) {
-      for (const former of formerNames(name)) parameters.delete(`${id}.${former}`);
-      const field = store.field(id, name);
-      const text =
-        field === undefined || store.pristine(id, name)
-          ? undefined
-          : field.reason === undefined
-            ? writeValue(field.input, field.value, 'metric')
-            : field.text;
-      // A list too long for a link is left out of it; its field says so.
-      if (text === undefined || !isCarried(text)) parameters.delete(`${id}.${name}`);
-      else parameters.set(`${id}.${name}`, text);
+/** Under `both` a field takes what it takes under `metric`. */
+const FIELD_VIEWS = ['metric', 'inch'] as const;
+const fieldView = (view: UnitView) => (view === 'inch' ? 'inch' : 'metric');
+
+const names = (sets: Iterable<NumberSet>) =>
+  [...sets].flatMap(({ id, inputs }) => inputs.map(({ name }) => ({ id, name })));
+
+/** The state that an address gives, in this browser. */
+export const openStore = (sets: readonly NumberSet[], search: string): Store => {
+  const parameters = new URLSearchParams(inTodaysNames(search, sets));
+  const given = new Set(parameters.keys());
+  const textOf = (key: string) => (given.has(key) ? (parameters.get(key) ?? undefined) : undefined);
+  const store = createStore(sets, (id, name) => textOf(`${id}.${name}`), firstView(search));
+  let carries = false;
+  for (const { id, name } of names(sets)) {
+    carries ||= given.has(`${id}.${name}`);
+    for (const view of FIELD_VIEWS) {
+      const refused = textOf(`${id}.${name}.${view}`);
+      if (refused === undefined) continue;
+      carries = true;
+      store.load(id, name, refused, view);
     }
-  if (store.view() === 'metric') parameters.delete('units');
-  else parameters.set('units', store.view());
+  }
+  // An address with numbers of its own is whole: none of the design in use is missing in it.
+  const mine = carries ? undefined : lastingDesignInUse();
+  if (mine) applyDesign(store, mine);
+  return store;
+};
+
+/** The search part for the present state, in place of the present one; what in that is not the page's own stays. */
+export const addressOf = (store: Store, search: string): string => {
+  const parameters = new URLSearchParams(inTodaysNames(search, [...store.sets.values()]));
+  const given = new Set(parameters.keys());
+  const mine = lastingDesignInUse() && openStore([...store.sets.values()], '');
+  for (const { id, name } of names(store.sets.values())) {
+    const field = store.field(id, name);
+    if (!field) continue;
+    const put = (key: string, text: string | undefined) => {
+      // A list too long for a link is left out of it; its field says so.
+      if (text !== undefined && isCarried(text)) parameters.set(key, text);
+      else if (given.has(key)) parameters.delete(key);
+    };
+    // With metric units, whatever the reader sees.
+    const value = writeValue(field.input, field.value, 'metric');
+    const begun = mine?.field(id, name);
+    const begins = begun === undefined || writeValue(begun.input, begun.value, 'metric') === value;
+    put(`${id}.${name}`, store.unchanged(id, name) && begins ? undefined : value);
+    for (const view of FIELD_VIEWS)
+      put(
+        `${id}.${name}.${view}`,
+        field.reason !== undefined && view === fieldView(store.view()) ? field.text : undefined,
+      );
+  }
+  const view = store.view();
+  if (view === 'metric' && view === firstView('')) parameters.delete('units');
+  else parameters.set('units', view);
   return parameters.toString();
 };

@@ -1,6 +1,6 @@
 /** The reader's designs in the masthead: use one on this page and the next, keep this page's numbers, take them along as a file. */
 
-import { type Design, nameOf, outOfUse, readDesigns, writeDesigns } from '../assembly/design-file.ts';
+import { type Design, nameOf, outOfUse, readDesigns, tooLong } from '../assembly/design-file.ts';
 import { asDesign, fillsOf } from '../assembly/design-use.ts';
 import { writeValue } from '../assembly/numbers.ts';
 import { quoted } from '../engine/index.ts';
@@ -8,11 +8,11 @@ import { saveFile } from '../figures/kit/save.ts';
 import { isCarried } from '../input/texts.ts';
 import {
   designInUse,
-  designs,
-  keepDesign,
+  keepDesigns,
   onDesignsChange,
   readDesignStore,
   removeDesign,
+  shelfText,
   useDesign,
 } from './design-store.ts';
 import { make, setText } from './dom.ts';
@@ -79,9 +79,11 @@ export const mountDesigns = (place: HTMLElement, store: Store, until: AbortSigna
 
   const say = (text: string) => setText(status, text);
   const refresh = () => {
+    const held = heldIn(list);
     const inUse = designInUse()?.name;
     setText(summary, inUse === undefined ? 'My designs' : `My design: ${inUse}`);
-    const rows = designs().map((design) => {
+    const shelf = readDesignStore();
+    const rows = (shelf.ok ? shelf.value : []).map((design) => {
       const use = make(
         'button',
         { type: 'button', class: 'plain', 'aria-pressed': String(design.name === inUse) },
@@ -90,7 +92,6 @@ export const mountDesigns = (place: HTMLElement, store: Store, until: AbortSigna
       use.addEventListener('click', () => {
         useDesign(design.name);
         applyDesign(store, design);
-        refresh();
         say(
           `The figures and examples that take its numbers now show “${design.name}”, here and in the other chapters. ${outOfUse(design)}`.trim(),
         );
@@ -102,14 +103,14 @@ export const mountDesigns = (place: HTMLElement, store: Store, until: AbortSigna
       );
       remove.addEventListener('click', () => {
         const done = removeDesign(design.name);
-        refresh();
         say(done.ok ? `“${design.name}” is removed.` : done.reason);
       });
       return make('li', {}, make('span', {}, design.name), use, remove);
     });
-    const shelf = readDesignStore();
     list.replaceChildren(...(rows.length > 0 ? rows : [make('li', {}, shelf.ok ? 'None kept yet.' : shelf.reason)]));
     save.disabled = rows.length === 0;
+    // The list was made anew under the reader's keys: they go on in its place, or at the next thing if none is left.
+    if (held) (rows[Math.min(held.row, rows.length - 1)]?.querySelectorAll('button')[held.button] ?? name).focus();
   };
 
   form.addEventListener('submit', (event) => {
@@ -120,35 +121,40 @@ export const mountDesigns = (place: HTMLElement, store: Store, until: AbortSigna
       name.focus();
       return;
     }
-    const done = keepDesign({ name: called, numbers: numbersOf(store, from.value) });
-    useDesign(called);
-    refresh();
-    say(done.ok ? `“${called}” is kept in this browser.` : done.reason);
+    const { names, fault } = keepDesigns([{ name: called, numbers: numbersOf(store, from.value) }]);
+    if (names.length > 0) useDesign(called);
+    say(fault === '' ? `“${called}” is kept in this browser.` : fault);
   });
 
-  save.addEventListener('click', () => saveFile(writeDesigns(designs()), 'designs.json', 'application/json'));
+  save.addEventListener('click', () => saveFile(shelfText(), 'designs.json', 'application/json'));
 
   file.addEventListener('change', async () => {
     const chosen = file.files?.[0];
     if (!chosen) return;
+    const long = tooLong(chosen.size, 'bytes');
     // A file may be gone, or no longer ours to read, by the time it is opened.
-    const text = await chosen.text().catch(() => undefined);
+    const text = long === undefined ? await chosen.text().catch(() => undefined) : undefined;
     file.value = '';
+    if (long !== undefined) return say(long);
     if (text === undefined) return say(`${quoted(chosen.name)} could not be read; choose it again.`);
     const read = readDesigns(text);
     if (!read.ok) return say(read.reason);
-    const faults = read.value.designs.map(keepDesign).flatMap((done) => (done.ok ? [] : [done.reason]));
-    refresh();
-    const count = read.value.designs.length;
+    const { names, fault } = keepDesigns(read.value.designs);
+    const count = names.length;
     return say(
-      [
-        `${count} ${count === 1 ? 'design was' : 'designs were'} read.`,
-        ...read.value.notes,
-        ...faults.slice(0, 1),
-      ].join(' '),
+      [`${count} ${count === 1 ? 'design was' : 'designs were'} read.`, ...read.value.notes, fault].join(' ').trim(),
     );
   });
 
   onDesignsChange(refresh, until);
   refresh();
+};
+
+/** Which button of which row the reader's keys are at. */
+const heldIn = (list: HTMLElement): { readonly row: number; readonly button: number } | undefined => {
+  const row = [...list.children].findIndex((li) => li.contains(document.activeElement));
+  const button = [...(list.children[row]?.querySelectorAll('button') ?? [])].findIndex((button) =>
+    button.matches(':focus'),
+  );
+  return button < 0 ? undefined : { row, button };
 };

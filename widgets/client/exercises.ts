@@ -146,14 +146,22 @@ const progressLine = (ids: readonly string[]): { place: HTMLElement; refresh: ()
       return;
     }
     eraseProgress();
+    // The button goes away; the reader's keys stay on the line it stood in.
+    place.focus();
     refresh();
   });
   erase.addEventListener('blur', () => setText(erase, 'Erase progress'));
+  const place = make(
+    'p',
+    { class: 'progress', role: 'group', 'aria-label': 'Progress', tabindex: '-1' },
+    says,
+    ' ',
+    save,
+    ' ',
+    erase,
+  );
   refresh();
-  return {
-    place: make('p', { class: 'progress', role: 'group', 'aria-label': 'Progress' }, says, ' ', save, ' ', erase),
-    refresh,
-  };
+  return { place, refresh };
 };
 
 /** Exercises of all chapters in turn: those solved least come first, no chapter twice running. */

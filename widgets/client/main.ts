@@ -3,22 +3,21 @@ import 'katex/dist/katex.css';
 import './styles/notebook.css';
 import { inTodaysNames } from '../assembly/design-use.ts';
 import type { PageModel } from '../page/model.ts';
-import { addressOf, firstView, hasNumbers, rememberView, typedInAddress, withoutField } from './address.ts';
+import { openStore, withoutField } from './address.ts';
 import { mountDesignNote } from './design-note.ts';
-import { designInUse } from './design-store.ts';
-import { applyDesign, mountDesigns } from './designs.ts';
+import { mountDesigns } from './designs.ts';
 import { all, make, setText } from './dom.ts';
 import { mountExample, mountQuantities } from './examples.ts';
 import { mountExercises, mountReview } from './exercises.ts';
 import { mountFigure, mountPointing } from './figures.ts';
 import { mountInputs } from './inputs.ts';
+import { keepAddress } from './keep-address.ts';
 import { loadFigure, loadModule } from './load-figures.ts';
 import type * as Papers from './papers/papers.ts';
 import { mountPrediction } from './predictions.ts';
 import { mountPrinting } from './printing.ts';
 import { mountProjector } from './projector.ts';
 import { mountScrollers } from './scrollers.ts';
-import { createStore } from './store.ts';
 import { mountTools } from './tools.ts';
 
 const NO_SCRIPT =
@@ -30,13 +29,7 @@ const wake = (until: AbortSignal) => {
   if (!data) return;
   const model = JSON.parse(data) as PageModel;
   const search = inTodaysNames(location.search, model.sets);
-  if (search !== location.search)
-    history.replaceState(history.state, '', `${location.pathname}${search}${location.hash}`);
-  const typed = typedInAddress(location.search);
-  const store = createStore(model.sets, typed, firstView(location.search));
-  const mine = designInUse();
-  // A link's own numbers stand over those of the design in use.
-  if (mine && !hasNumbers(location.search)) applyDesign(store, mine);
+  const store = openStore(model.sets, search);
   const root = document.body;
 
   const voice = make('p', { class: 'voice', 'aria-live': 'polite' });
@@ -85,17 +78,7 @@ const wake = (until: AbortSignal) => {
       setText(figure.querySelector('[data-refusal]'), NO_SCRIPT);
     });
 
-  let pending = 0;
-  store.onChange((_sets, view) => {
-    if (view) rememberView(store.view());
-    window.clearTimeout(pending);
-    pending = window.setTimeout(() => {
-      const search = addressOf(store, location.search);
-      history.replaceState(history.state, '', `${search === '' ? location.pathname : `?${search}`}${location.hash}`);
-    }, 250);
-  });
-
-  until.addEventListener('abort', () => window.clearTimeout(pending));
+  keepAddress(store, until);
 
   mountPrinting(root, until);
   document.documentElement.dataset.awake = 'true';

@@ -16,12 +16,13 @@ export const mountProjector = (root: HTMLElement, until: AbortSignal): void => {
     return b;
   };
   const step = button('Next step', 'Show the next step', () => tell());
+  const onward = button('→', 'The next one', () => go(at + 1));
   const bar = make(
     'div',
     { class: 'projector-bar', role: 'region', 'aria-label': 'Projector view' },
     button('←', 'The one before', () => go(at - 1)),
     name,
-    button('→', 'The next one', () => go(at + 1)),
+    onward,
     step,
     button('Close', 'Close the projector view', () => close()),
   );
@@ -34,7 +35,13 @@ export const mountProjector = (root: HTMLElement, until: AbortSignal): void => {
   };
   const tell = () => {
     untold()[0]?.classList.add('told');
-    step.hidden = untold().length === 0;
+    offerStep();
+  };
+  const offerStep = () => {
+    const done = untold().length === 0;
+    // The button goes away; the reader's keys go on beside it.
+    if (done && document.activeElement === step) onward.focus();
+    step.hidden = done;
   };
 
   const go = (next: number) => {
@@ -50,10 +57,10 @@ export const mountProjector = (root: HTMLElement, until: AbortSignal): void => {
       if (other !== element) other.toggleAttribute('inert', true);
     document.documentElement.classList.add('projecting');
     bar.hidden = false;
-    step.hidden = untold().length === 0;
+    offerStep();
     setText(name, `${next + 1} of ${shown.length}`);
     element.scrollTop = 0;
-    if (!bar.contains(document.activeElement)) bar.querySelector<HTMLElement>('[aria-label="The next one"]')?.focus();
+    if (!bar.contains(document.activeElement)) onward.focus();
   };
 
   const leave = () => {

@@ -5,9 +5,10 @@
 const held = new Map<string, string>();
 
 /** The text under a key; empty where there is none. */
-export const readStored = (key: string): string => {
-  const text = held.get(key);
-  if (text !== undefined) return text;
+export const readStored = (key: string): string => held.get(key) ?? storedText(key);
+
+/** The text that storage has under a key: what a page finds that is opened anew. */
+export const storedText = (key: string): string => {
   try {
     return localStorage.getItem(key) ?? '';
   } catch {

@@ -3,7 +3,9 @@
  * nothing else holds a number. Changes are told once per frame.
  */
 
+import { followersOf } from '../assembly/linked.ts';
 import {
+  asWritten,
   fieldUnit,
   gather,
   type Input,
@@ -12,11 +14,12 @@ import {
   readInput,
   scopeOf,
   type Value,
+  withUnit,
   writeQuantity,
   writeValue,
 } from '../assembly/numbers.ts';
 import { runInSlices } from '../assembly/run-in-slices.ts';
-import { type SymbolName, symbolFact, UNITS } from '../engine/index.ts';
+import { symbolFact, UNITS } from '../engine/index.ts';
 import type { UnitView } from '../input/format.ts';
 import { LONGEST_TEXT } from '../input/quantity.ts';
 import { aheadOf, longestOf, MOST_CARRIED } from '../input/texts.ts';
@@ -39,15 +42,19 @@ export interface Store {
   readonly view: () => UnitView;
   readonly setView: (view: UnitView) => void;
   readonly type: (set: string, name: string, text: string) => void;
-  /** Puts in a text written with metric units, as an address or a design holds it. */
-  readonly load: (set: string, name: string, text: string) => void;
+  /** Puts in a text that was written under these units; an address or a design holds values with metric ones. */
+  readonly load: (set: string, name: string, text: string, as?: UnitView) => void;
   /** Sets a quantity, kept within its field's bounds. */
   readonly put: (set: string, name: string, value: number) => void;
   /** Writes the field's good value out in full where its text was good, as a field does when it is left. */
   readonly tidy: (set: string, name: string) => void;
   readonly reset: () => void;
-  /** Whether a field holds the chapter's own value. */
+  /** Whether a field's value in force is the chapter's own. */
+  readonly unchanged: (set: string, name: string) => boolean;
+  /** Whether a field holds the chapter's own value and no other text. */
   readonly pristine: (set: string, name: string) => boolean;
+  /** Told at once, before the reader can do anything else: for what must not lag behind, such as the address. */
+  readonly onWrite: (listener: () => void) => void;
   /** `sets` are those that changed; `view` tells whether the units did. */
   readonly onChange: (listener: Listener) => void;
   /** Told of the same once the frame with the change has been drawn: for words and numbers that may follow the picture. */
@@ -65,11 +72,13 @@ export const createStore = (
   const fields = new Map<string, Field>();
   const key = (set: string, name: string) => `${set}.${name}`;
   const starts = new Map<string, Field>();
+  const writers: (() => void)[] = [];
   const listeners: Listener[] = [];
   const followers: Listener[] = [];
   const dirty = new Set<string>();
   let view = firstView;
   let viewDirty = false;
+  let told = false;
   let asked = false;
   /** A long text is taken once it has been read; what its field is given meanwhile takes its place. */
   const readings = new Map<string, () => void>();
@@ -79,12 +88,18 @@ export const createStore = (
   };
 
   const start = (set: NumberSet, input: Input): Field => {
-    const read = readInput(input, input.start, 'metric');
-    if (!read.ok) throw new Error(`${set.id}.${input.name}: ${read.reason}`);
-    return { input, text: writeValue(input, read.value, view), value: read.value, reason: undefined };
+    const value = ownValue(set.id, input);
+    return { input, text: writeValue(input, value, view), value, reason: undefined };
   };
 
   const announce = () => {
+    if (!told) {
+      told = true;
+      queueMicrotask(() => {
+        told = false;
+        for (const writer of writers) writer();
+      });
+    }
     if (asked) return;
     asked = true;
     requestAnimationFrame(() => {
@@ -107,22 +122,44 @@ export const createStore = (
     announce();
   };
 
-  const retype = (set: string, name: string, text: string, as: UnitView) => {
+  const follow = (set: string, name: string) => {
+    for (const { leader, follower } of followersOf(name, (choice) => fields.get(key(set, choice))?.value)) {
+      const [first, field] = [fields.get(key(set, leader)), fields.get(key(set, follower))];
+      if (typeof first?.value !== 'number' || field?.input.kind !== 'quantity') continue;
+      const { min, max } = field.input;
+      const value = Math.min(max, Math.max(min, first.value));
+      write(set, { ...field, value, text: writeQuantity(follower, value, view), reason: undefined });
+    }
+  };
+
+  const retype = (set: string, name: string, text: string) => {
     const field = fields.get(key(set, name));
     if (!field) return;
-    const read = readInput(field.input, text, as);
     const shown = text.slice(0, mostKept(field.input));
-    write(
-      set,
-      read.ok
-        ? { ...field, text: shown, value: read.value, reason: undefined }
-        : { ...field, text: shown, reason: read.reason },
-    );
+    const read = readInput(field.input, shown, view);
+    if (!read.ok) return write(set, { ...field, text: shown, reason: read.reason });
+    const value = asWritten(field.input, read.value);
+    // What was supposed of a thread is said until its field is left, when it stands written out.
+    const noted =
+      typeof value === 'object' && typeof read.value === 'object' ? { ...value, notes: read.value.notes } : value;
+    write(set, { ...field, text: shown, value: noted, reason: undefined });
+    follow(set, name);
   };
 
   const tidy = (set: string, name: string) => {
     const field = fields.get(key(set, name));
-    if (field && field.reason === undefined) write(set, { ...field, text: writeValue(field.input, field.value, view) });
+    if (!field || field.reason !== undefined) return;
+    const noted = typeof field.value === 'object' && field.value.notes.length > 0;
+    const value = noted ? asWritten(field.input, field.value) : field.value;
+    write(set, { ...field, value, text: writeValue(field.input, value, view) });
+  };
+
+  const load = (set: string, name: string, text: string, as: UnitView) => {
+    const input = fields.get(key(set, name))?.input;
+    if (!input) return;
+    const alike = input.kind !== 'quantity' || fieldUnit(input.name, as) === fieldUnit(input.name, view);
+    retype(set, name, alike ? text : withUnit(input, text, as));
+    tidy(set, name);
   };
 
   for (const set of sets)
@@ -131,11 +168,13 @@ export const createStore = (
       starts.set(key(set.id, input.name), first);
       fields.set(key(set.id, input.name), first);
       const text = typed(set.id, input.name);
-      if (text !== undefined) {
-        retype(set.id, input.name, text, 'metric');
-        tidy(set.id, input.name);
-      }
+      if (text !== undefined) load(set.id, input.name, text, 'metric');
     }
+
+  const unchanged = (id: string, name: string) => {
+    const [field, first] = [fields.get(key(id, name)), starts.get(key(id, name))];
+    return !field || !first || same(field.value, first.value);
+  };
 
   return {
     sets: byId,
@@ -149,7 +188,12 @@ export const createStore = (
       viewDirty = true;
       for (const [id, set] of byId)
         for (const input of set.inputs)
-          if (input.kind === 'quantity' && symbolFact(input.name).unit === 'mm') tidy(id, input.name);
+          if (input.kind === 'quantity' && symbolFact(input.name).unit === 'mm') {
+            const field = fields.get(key(id, input.name));
+            // A text that was refused is read anew: a bare number in it now counts in the other unit.
+            if (field?.reason !== undefined) retype(id, input.name, field.text);
+            tidy(id, input.name);
+          }
       announce();
     },
     type: (set, name, text) => {
@@ -159,14 +203,13 @@ export const createStore = (
       if (ahead)
         readings.set(
           key(set, name),
-          runInSlices(ahead, () => retype(set, name, text, view)),
+          runInSlices(ahead, () => retype(set, name, text)),
         );
-      else retype(set, name, text, view);
+      else retype(set, name, text);
     },
-    load: (set, name, text) => {
+    load: (set, name, text, as = 'metric') => {
       stopReading(set, name);
-      retype(set, name, text, 'metric');
-      tidy(set, name);
+      load(set, name, text, as);
     },
     put: (set, name, value) => {
       const field = fields.get(key(set, name));
@@ -175,12 +218,9 @@ export const createStore = (
       // A grid in the field's own unit, so that a drag leaves 120° in it and not 120.0000095°.
       const { factor } = UNITS[fieldUnit(field.input.name, 'metric')];
       const kept = Math.min(max, Math.max(min, Number((value / factor).toFixed(6)) * factor));
-      write(set, {
-        ...field,
-        value: kept,
-        text: writeQuantity(field.input.name as SymbolName, kept, view),
-        reason: undefined,
-      });
+      write(set, { ...field, value: asWritten(field.input, kept), reason: undefined });
+      tidy(set, name);
+      follow(set, name);
     },
     tidy,
     reset: () => {
@@ -190,16 +230,28 @@ export const createStore = (
           write(id, start(set, input));
         }
     },
-    pristine: (id, name) => {
-      const [field, first] = [fields.get(key(id, name)), starts.get(key(id, name))];
-      return !field || !first || (field.reason === undefined && same(field.value, first.value));
-    },
+    unchanged,
+    pristine: (id, name) => fields.get(key(id, name))?.reason === undefined && unchanged(id, name),
+    onWrite: (writer) => void writers.push(writer),
     onChange: (listener) => void listeners.push(listener),
     onDrawn: (listener) => void followers.push(listener),
   };
 };
 
-/** Longer than any text the field takes: what is left of a cut text is refused again when a reload or a link brings it back. */
+/** The chapter's own value of an input: read once, since every writing of an address may ask for it. */
+const ownValues = new WeakMap<Input, Value>();
+const ownValue = (set: string, input: Input): Value => {
+  let value = ownValues.get(input);
+  if (value === undefined) {
+    const read = readInput(input, input.start, 'metric');
+    if (!read.ok) throw new Error(`${set}.${input.name}: ${read.reason}`);
+    value = asWritten(input, read.value);
+    ownValues.set(input, value);
+  }
+  return value;
+};
+
+/** Longer than any text the field takes: what is left of a cut text is refused, now and when a reload or a link brings it back. */
 const mostKept = (input: Input): number =>
   Math.max(MOST_CARRIED, (input.kind === 'text' ? longestOf(input.name) : LONGEST_TEXT) + 1);
 

@@ -24,7 +24,10 @@ export const mountTools = (place: HTMLElement, store: Store): void => {
   const refresh = () => {
     for (const radio of radios) radio.checked = radio.value === store.view();
     document.documentElement.dataset.units = store.view();
-    reset.hidden = [...store.sets].every(([id, set]) => set.inputs.every((i) => store.pristine(id, i.name)));
+    const pristine = [...store.sets].every(([id, set]) => set.inputs.every((i) => store.pristine(id, i.name)));
+    // The button goes away; the reader's keys stay beside where it was.
+    if (pristine && document.activeElement === reset) radios.find((radio) => radio.checked)?.focus();
+    reset.hidden = pristine;
   };
   refresh();
   store.onChange(refresh);

@@ -26,7 +26,7 @@ import { axisUnit, cursorPath, type Frame, legendItem, panelHtml, roundUp, xAt, 
 import { type LiveFigure, readoutHtml, updateReadout } from '../kit/readout.ts';
 import { mountSliders, type Slider, sliderHtml, updateSlider } from '../kit/slider.ts';
 import { polygon, polyline, px } from '../kit/svg.ts';
-import type { FigureContext, Widget } from '../kit/widget.ts';
+import type { Widget } from '../kit/widget.ts';
 
 const REACH = 4;
 const DASH = { worst: '9 5', rss: '2 4', nominal: '14 3 3 3' };
@@ -226,30 +226,6 @@ const says = (numbers: Numbers, view: UnitView): string => {
   return `${s.A.designation} with ${s.C.designation}, ${errors}: a turn moves ${motion(s.real, view)} where ${motion(s.Delta, view)} was meant, ${percent(s.eps)}; after ${show(s.n, { shown: 'turns' }, view)} the carried part is off by ${signed(offAt(s, s.n, s.eps), view)}. ${bands}.`;
 };
 
-/** What the waking figure keeps for each stage: where to write, and the errors it last saw or set. */
-interface Link {
-  readonly context: FigureContext;
-  A: number;
-  C: number;
-}
-const links = new WeakMap<HTMLElement, Link>();
-
-/** While the errors are linked, the one that was changed takes the other with it. */
-const keepLinked = (stage: HTMLElement, numbers: Numbers): void => {
-  const link = links.get(stage);
-  if (!link) return;
-  const [A, C] = [numbers.values.eps_A ?? 0, numbers.values.eps_C ?? 0];
-  const leader = C !== link.C && A === link.A ? C : A;
-  if (isLinked(numbers) && A !== C) {
-    link.context.set(leader === C ? 'eps_A' : 'eps_C', leader);
-    link.A = leader;
-    link.C = leader;
-  } else {
-    link.A = A;
-    link.C = C;
-  }
-};
-
 export const leadErrorFigure: Widget = {
   name: 'lead-error',
   title: 'Lead errors of both threads and the net lead',
@@ -288,20 +264,13 @@ export const leadErrorFigure: Widget = {
     ]);
   },
   mount: (stage, context) => {
-    const { eps_A = 0, eps_C = 0 } = context.numbers().values;
-    links.set(stage, { context, A: eps_A, C: eps_C });
-    keepLinked(stage, context.numbers());
     mountSliders(stage, {
       sliders: () => SLIDERS,
       read: (name) => context.numbers().values[name as 'n'] ?? 0,
-      write: (name, value) => {
-        context.set(name, value);
-        if (name !== 'n' && isLinked(context.numbers())) context.set(name === 'eps_A' ? 'eps_C' : 'eps_A', value);
-      },
+      write: context.set,
     });
   },
   update: (stage, numbers, view) => {
-    keepLinked(stage, numbers);
     const state = stateOf(numbers);
     if (!state.ok) return;
     const s = state.value;
