@@ -5,7 +5,7 @@ import { CHAPTERS, press } from '../support/chapters.ts';
 
 const idsIn = (html: string): string[] => [...html.matchAll(/ id="([^"]+)"/g)].map((m) => m[1] ?? '');
 const askedIn = (html: string): string[] => [...html.matchAll(/url\(#([^)]+)\)/g)].map((m) => m[1] ?? '');
-const STYLES = new URL('../../widgets/page/styles/', import.meta.url);
+const STYLES = new URL('../../widgets/client/styles/', import.meta.url);
 const twice = (ids: readonly string[]): string[] => [...new Set(ids.filter((id, i) => ids.indexOf(id) !== i))];
 
 describe('the ids of a page', () => {

@@ -1,7 +1,7 @@
 /** Fields for the reader's numbers, in place of the list of givens that the printed page has. */
 
 import type { Input } from '../assembly/numbers.ts';
-import { symbolFact } from '../engine/index.ts';
+import { type SymbolName, symbolFact } from '../engine/index.ts';
 import { CHOICES } from '../input/choices.ts';
 import { stepsOf } from '../input/dividers.ts';
 import { nextStep } from '../input/next-step.ts';
@@ -173,8 +173,10 @@ const rowsOf = (name: TextName): number | undefined => {
 
 /** What one press of a button or arrow changes: a flat for turns, a round amount for the rest. */
 const stepOf = (set: string, name: string, store: Store) => (): number => {
-  const fact = symbolFact(name as Parameters<typeof symbolFact>[0]);
-  if (fact.says.startsWith('phase')) return 0.05;
+  const fact = symbolFact(name as SymbolName);
+  if (fact.step === 'tenth') return tenthOf(store.numbers(set).values[name as SymbolName] ?? 0.001);
+  // A hundredth of a millimetre is a tenth of a thou in the inch view.
+  if (fact.step !== undefined) return fact.step * (fact.unit === 'mm' && store.view() === 'inch' ? 0.254 : 1);
   if (fact.unit === 'turn') {
     const { values, choices } = store.numbers(set);
     const { k = 6, k_d = 50 } = values;
@@ -182,23 +184,19 @@ const stepOf = (set: string, name: string, store: Store) => (): number => {
   }
   const field = store.field(set, name)?.input;
   const range = field?.kind === 'quantity' ? field.max - field.min : fact.max - fact.min;
-  if (fact.shown === 'degrees' && fact.says.includes('wind-up')) return Math.PI / 180;
   // A field of half a radian or so is for how finely a hand sets, a wide one for turning.
   if (fact.shown === 'degrees') return (Math.PI / 180) * (range < 0.6 ? 0.5 : 15);
   if (fact.whole) return 1;
-  if (name === 's_w' || name === 's_h') return roundStep(store.numbers(set).values[name] ?? 0.001);
   // Fields that span no more than this are for errors, not for motions.
   if (fact.shown === 'percent' && range <= 0.1) return 1e-4;
   if (fact.shown === 'motion' && range <= 0.1) return store.view() === 'inch' ? 0.000254 : 0.0001;
-  // Clearances and pitch diameters are sizes too, but nobody steps them by a millimetre.
-  const fine = /clearance|pitch diameter/.test(fact.says);
-  if (fact.unit === 'mm' && fact.shown !== 'motion' && range > 2 && !fine) return store.view() === 'inch' ? 1.5875 : 1;
+  if (fact.unit === 'mm' && fact.shown !== 'motion' && range > 2) return store.view() === 'inch' ? 1.5875 : 1;
   if (fact.unit === 'mm') return store.view() === 'inch' ? 0.00254 : 0.01;
   return Number((range / 20).toPrecision(1));
 };
 
 /** About a tenth of a motion that may be a micrometre as well as a millimetre. */
-const roundStep = (value: number): number => {
+const tenthOf = (value: number): number => {
   const digit = 10 ** Math.floor(Math.log10(Math.abs(value) * (1 + 1e-9)));
   return Math.abs(value) / digit < 2 ? digit / 10 : digit / 2;
 };

@@ -22,6 +22,8 @@ export interface SymbolFact {
   readonly whole?: true;
   /** Why the bounds are where they are, where a reader may wonder. */
   readonly because?: string;
+  /** How far one step of its field goes, in base units, where its unit and range do not tell; or about a tenth of its value. */
+  readonly step?: number | 'tenth';
 }
 
 const size = (says: string, tex: string, min: number, max: number) =>
@@ -47,6 +49,9 @@ const angle = (says: string, tex: string, minDegrees: number, maxDegrees: number
     shown: 'degrees',
   }) as const;
 
+/** Clearances and pitch diameters are sizes too, but nobody steps them by a millimetre. */
+const FINE = 0.01;
+
 export const SYMBOLS = {
   // One thread
   tpi: ratio('threads per inch', '\\mathrm{tpi}', 1, 500),
@@ -55,12 +60,12 @@ export const SYMBOLS = {
   L: size('lead', 'L', 0.05, 60),
   h: sense('hand', 'h'),
   d: size('major diameter', 'd', 0.3, 400),
-  d_2: size('pitch diameter', 'd_2', 0.1, 400),
+  d_2: { ...size('pitch diameter', 'd_2', 0.1, 400), step: FINE },
   d_1: size('basic minor diameter', 'd_1', 0.05, 400),
   d_3: size('minor diameter at a rounded root', 'd_3', 0.01, 400),
   H: size('height of the sharp thread triangle', 'H', 0.04, 23),
   lambda: { says: 'lead angle', unit: 'rad', min: 0, max: Math.PI / 2, tex: '\\lambda', shown: 'degrees' },
-  C_2: size('length once round at the pitch diameter', 'C_2', 0.1, 1300),
+  C_2: { ...size('length once round at the pitch diameter', 'C_2', 0.1, 1300), step: FINE },
   theta: { says: 'angle turned', unit: 'rad', min: -4e3, max: 4e3, tex: '\\theta', shown: 'degrees' },
   theta_h: angle('angle a hand can set again', '\\theta_{\\mathrm{h}}', 0, 360),
   n: { says: 'turns, clockwise seen from above', unit: 'turn', min: -600, max: 600, tex: 'n' },
@@ -79,7 +84,15 @@ export const SYMBOLS = {
   z_c: motion('motion of the carried part', 'z_{\\mathrm{c}}', 8e4),
   Delta: motion('net lead, the motion of the carried part per turn', '\\Delta', 120),
   f: ratio('share of the rotation that the carried part takes', 'f', 0, 1),
-  psi: { says: 'wind-up of the lock', unit: 'rad', min: -4e3, max: 4e3, tex: '\\psi', shown: 'degrees' },
+  psi: {
+    says: 'wind-up of the lock',
+    unit: 'rad',
+    min: -4e3,
+    max: 4e3,
+    tex: '\\psi',
+    shown: 'degrees',
+    step: Math.PI / 180,
+  },
   G: ratio('gain of a thread in a pair', 'G', 0, 1e9),
   G_A: ratio('gain of thread A', 'G_A', 0, 1e9),
   G_C: ratio('gain of thread C', 'G_C', 0, 1e9),
@@ -206,10 +219,10 @@ export const SYMBOLS = {
   h_t: size('height of the top centre over the centres beneath', 'h', 0, 1000),
   m_t: ratio('fall of the top ball per millimetre of spread', 'm', 0, 1e9),
   // Play and flanks, lead error
-  D_2: size('pitch diameter of the internal thread', 'D_2', 0.1, 400),
-  c: size('pitch-diameter clearance', 'c', -2, 5),
-  c_A: size('pitch-diameter clearance of thread A', 'c_A', -2, 5),
-  c_C: size('pitch-diameter clearance of thread C', 'c_C', -2, 5),
+  D_2: { ...size('pitch diameter of the internal thread', 'D_2', 0.1, 400), step: FINE },
+  c: { ...size('pitch-diameter clearance', 'c', -2, 5), step: FINE },
+  c_A: { ...size('pitch-diameter clearance of thread A', 'c_A', -2, 5), step: FINE },
+  c_C: { ...size('pitch-diameter clearance of thread C', 'c_C', -2, 5), step: FINE },
   j: { ...motion('axial play', 'j', 3), min: 0 },
   j_A: { ...motion('axial play of thread A', 'j_A', 3), min: 0 },
   j_C: { ...motion('axial play of thread C', 'j_C', 3), min: 0 },
@@ -234,8 +247,22 @@ export const SYMBOLS = {
   v_min: motion('slowest motion per turn', 'v_{\\mathrm{min}}', 130),
   Delta_e: motion('true net lead, with the lead errors', '\\Delta_\\varepsilon', 1e4),
   e_z: motion('how far off the carried part is by lead error', 'e_z', 1e6),
-  phi_A: { says: 'phase of the periodic error of thread A', unit: 'turn', min: -1, max: 1, tex: '\\varphi_A' },
-  phi_C: { says: 'phase of the periodic error of thread C', unit: 'turn', min: -1, max: 1, tex: '\\varphi_C' },
+  phi_A: {
+    says: 'phase of the periodic error of thread A',
+    unit: 'turn',
+    min: -1,
+    max: 1,
+    tex: '\\varphi_A',
+    step: 0.05,
+  },
+  phi_C: {
+    says: 'phase of the periodic error of thread C',
+    unit: 'turn',
+    min: -1,
+    max: 1,
+    tex: '\\varphi_C',
+    step: 0.05,
+  },
   e_p: motion('periodic error of the motion', 'e_{\\mathrm{p}}', 2),
   v_n: motion('local rate, the motion per turn at this point of the turn', 'v(n)', 130),
   a_p: { ...motion('amplitude of both periodic errors together', 'a', 1), min: 0 },
@@ -273,14 +300,14 @@ export const SYMBOLS = {
   d_t: size('hole before tapping', 'd_{\\mathrm{t}}', 0.05, 400),
   // Finding a pair
   t_l: size('least wall of a sleeve', 't_{\\mathrm{l}}', 0, 50),
-  s_w: { ...motion('motion wanted per step', 's_{\\mathrm{w}}', 20), min: 1e-5 },
+  s_w: { ...motion('motion wanted per step', 's_{\\mathrm{w}}', 20), min: 1e-5, step: 'tenth' },
   e_w: {
     ...motion('accuracy wanted: how far off the carried part may be', 'e_{\\mathrm{w}}', 20),
     min: 1e-5,
     because:
       'nothing is made without error, and a hundredth of a micrometre is less than an indicator on a bench reads',
   },
-  s_h: { ...motion('motion wanted for the angle of the hand', 's_{\\mathrm{h}}', 20), min: 1e-5 },
+  s_h: { ...motion('motion wanted for the angle of the hand', 's_{\\mathrm{h}}', 20), min: 1e-5, step: 'tenth' },
   Delta_w: { ...motion('motion wanted per turn', '\\Delta_{\\mathrm{w}}', 2e5), min: 0 },
   q_w: { ...ratio('band either side of the motion wanted', 'q_{\\mathrm{w}}', 0, 10), shown: 'percent' },
   d_least: size('smallest diameter', 'd_{\\mathrm{min}}', 0.3, 400),
@@ -293,20 +320,20 @@ export const SYMBOLS = {
   L_r: size('lead as rounded', 'L_{\\mathrm{r}}', 0.05, 60),
   Delta_r: motion('net lead from rounded leads', '\\Delta_{\\mathrm{r}}', 120),
   // Play of a pair: limits of pitch diameter, off-centre and tilted, pushes, reversal, batch
-  d_2min: size('smallest pitch diameter of the screw', 'd_{2\\mathrm{min}}', 0.1, 400),
-  d_2max: size('largest pitch diameter of the screw', 'd_{2\\mathrm{max}}', 0.1, 400),
-  D_2min: size('smallest pitch diameter of the nut', 'D_{2\\mathrm{min}}', 0.1, 400),
-  D_2max: size('largest pitch diameter of the nut', 'D_{2\\mathrm{max}}', 0.1, 400),
-  d_2min_A: size('smallest pitch diameter of the screw, thread A', 'd_{2\\min A}', 0.1, 400),
-  d_2max_A: size('largest pitch diameter of the screw, thread A', 'd_{2\\mathrm{max}A}', 0.1, 400),
-  D_2min_A: size('smallest pitch diameter of the nut, thread A', 'D_{2\\min A}', 0.1, 400),
-  D_2max_A: size('largest pitch diameter of the nut, thread A', 'D_{2\\mathrm{max}A}', 0.1, 400),
-  d_2min_C: size('smallest pitch diameter of the screw, thread C', 'd_{2\\min C}', 0.1, 400),
-  d_2max_C: size('largest pitch diameter of the screw, thread C', 'd_{2\\mathrm{max}C}', 0.1, 400),
-  D_2min_C: size('smallest pitch diameter of the nut, thread C', 'D_{2\\min C}', 0.1, 400),
-  D_2max_C: size('largest pitch diameter of the nut, thread C', 'D_{2\\mathrm{max}C}', 0.1, 400),
-  c_mA: size('measured clearance of thread A', 'c_{\\mathrm{m}A}', -2, 5),
-  c_mC: size('measured clearance of thread C', 'c_{\\mathrm{m}C}', -2, 5),
+  d_2min: { ...size('smallest pitch diameter of the screw', 'd_{2\\mathrm{min}}', 0.1, 400), step: FINE },
+  d_2max: { ...size('largest pitch diameter of the screw', 'd_{2\\mathrm{max}}', 0.1, 400), step: FINE },
+  D_2min: { ...size('smallest pitch diameter of the nut', 'D_{2\\mathrm{min}}', 0.1, 400), step: FINE },
+  D_2max: { ...size('largest pitch diameter of the nut', 'D_{2\\mathrm{max}}', 0.1, 400), step: FINE },
+  d_2min_A: { ...size('smallest pitch diameter of the screw, thread A', 'd_{2\\min A}', 0.1, 400), step: FINE },
+  d_2max_A: { ...size('largest pitch diameter of the screw, thread A', 'd_{2\\mathrm{max}A}', 0.1, 400), step: FINE },
+  D_2min_A: { ...size('smallest pitch diameter of the nut, thread A', 'D_{2\\min A}', 0.1, 400), step: FINE },
+  D_2max_A: { ...size('largest pitch diameter of the nut, thread A', 'D_{2\\mathrm{max}A}', 0.1, 400), step: FINE },
+  d_2min_C: { ...size('smallest pitch diameter of the screw, thread C', 'd_{2\\min C}', 0.1, 400), step: FINE },
+  d_2max_C: { ...size('largest pitch diameter of the screw, thread C', 'd_{2\\mathrm{max}C}', 0.1, 400), step: FINE },
+  D_2min_C: { ...size('smallest pitch diameter of the nut, thread C', 'D_{2\\min C}', 0.1, 400), step: FINE },
+  D_2max_C: { ...size('largest pitch diameter of the nut, thread C', 'D_{2\\mathrm{max}C}', 0.1, 400), step: FINE },
+  c_mA: { ...size('measured clearance of thread A', 'c_{\\mathrm{m}A}', -2, 5), step: FINE },
+  c_mC: { ...size('measured clearance of thread C', 'c_{\\mathrm{m}C}', -2, 5), step: FINE },
   e_s: { ...motion('how far the screw stands off the middle of its nut', 'e', 5), min: 0 },
   eps_t: { ...ratio('what the small angle leaves out', '\\varepsilon_{\\tau}', 0, 1), shown: 'percent' },
   Q_pt: force('force on the turned part, towards the base is plus', 'Q_{\\mathrm{pt}}', -1e5),
@@ -332,8 +359,8 @@ export const SYMBOLS = {
   },
   n_s: { ...ratio('seed', 'n_{\\mathrm{s}}', 0, 999_999_999), whole: true },
   // Effort and feel: the slopes the threads meet, friction and push
-  d_2A: size('pitch diameter of thread A', 'd_{2A}', 0.1, 400),
-  d_2C: size('pitch diameter of thread C', 'd_{2C}', 0.1, 400),
+  d_2A: { ...size('pitch diameter of thread A', 'd_{2A}', 0.1, 400), step: FINE },
+  d_2C: { ...size('pitch diameter of thread C', 'd_{2C}', 0.1, 400), step: FINE },
   zeta: angle('slope met while the load is raised, uphill plus', '\\zeta', -90, 90),
   zeta_A: angle('slope that thread A meets while the load is raised, uphill plus', '\\zeta_A', -90, 90),
   zeta_C: angle('slope that thread C meets while the load is raised, uphill plus', '\\zeta_C', -90, 90),
