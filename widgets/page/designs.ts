@@ -4,7 +4,7 @@ import { type Design, nameOf, readDesigns, writeDesigns } from '../shared/design
 import { readInput, writeValue } from '../shared/numbers.ts';
 import { saveFile } from '../shared/save.ts';
 import { isCarried } from '../shared/texts.ts';
-import { make, setText } from './dom.ts';
+import { make, setText, whenSent } from './dom.ts';
 import { designInUse, designs, keepDesign, onShelfChange, readShelf, removeDesign, useDesign } from './shelf.ts';
 import type { Store } from './store.ts';
 
@@ -106,8 +106,7 @@ export const wakeDesigns = (place: HTMLElement, store: Store, until: AbortSignal
     save.disabled = rows.length === 0;
   };
 
-  form.addEventListener('submit', (event) => {
-    event.preventDefault();
+  whenSent(form, () => {
     const called = nameOf(name.value);
     if (called === '') {
       say('The name is empty; type one such as Foot, left rear.');

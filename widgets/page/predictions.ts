@@ -7,7 +7,7 @@ import type { PageModel } from '../press/chapter.ts';
 import { dressOf, numeral, show } from '../shared/format.ts';
 import { fieldUnit } from '../shared/numbers.ts';
 import { answerForm } from './answer-form.ts';
-import { make, setText } from './dom.ts';
+import { make, setText, whenSent } from './dom.ts';
 import type { Store } from './store.ts';
 
 /** Within this share of the answer a prediction counts as right: the point is the idea, not the last digit. */
@@ -61,8 +61,7 @@ export const wakePrediction = (
     scale.innerHTML = scaleSvg(made, model.answer, yours, answer);
   };
 
-  form.addEventListener('submit', (event) => {
-    event.preventDefault();
+  whenSent(form, () => {
     const read = readQuantity(field.value, fact.unit, unit());
     const beyond = read.ok && outOfBounds(symbol, read.value.value)?.field !== undefined && !fact.whole;
     field.setAttribute('aria-invalid', String(!read.ok || beyond));
