@@ -323,7 +323,11 @@ describe('a chapter', () => {
     expect(mistakesIn(GOOD.replace('::: summary', '::: sumary')).length).toBe(1);
     expect(mistakesIn(GOOD.replace('::: summary', '::: sumary').replace('is all.', 'is all.\n')).length).toBe(1);
     expect(mistakesIn('# T\n\nText.\n\n:::\n')).toEqual([
-      { file: 'chapters/99-test.md', line: 5, says: 'This line ::: closes no box; take it away, or open a box above it.' },
+      {
+        file: 'chapters/99-test.md',
+        line: 5,
+        says: 'This line ::: closes no box; take it away, or open a box above it.',
+      },
     ]);
   });
 
