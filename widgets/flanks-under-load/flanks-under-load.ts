@@ -7,6 +7,7 @@ import { type Flank, type FlankName, flankText, mm, type Result, radialFloat } f
 import { numeral, show, type UnitView, withSign } from '../shared/format.ts';
 import type { Numbers } from '../shared/numbers.ts';
 import { type PairPlay, pairPlay, type ThreadPlay } from '../shared/pair-play.ts';
+import { wakePull } from '../shared/pull.ts';
 import { type LiveFigure, readoutHtml, updateReadout } from '../shared/readout.ts';
 import { hatchings, type Point, polygon, polyline, px } from '../shared/svg.ts';
 import { threadEdge } from '../shared/thread-outline.ts';
@@ -337,7 +338,7 @@ export const flanksUnderLoad: Widget = {
     return JSON.stringify([numbers.threads, rest, numbers.choices, view]);
   },
   wake: (stage, bench) => {
-    let dragging = false;
+    const push = () => bench.numbers().values.Q_pc ?? 0;
     const to = (event: PointerEvent) => {
       const box = stage.querySelector('[data-push]')?.getBoundingClientRect();
       if (!box) return;
@@ -346,27 +347,22 @@ export const flanksUnderLoad: Widget = {
       // Tenths of a newton: as fine as a finger on the track.
       bench.set('Q_pc', Math.round(clampQ(Q) * 10) / 10);
     };
-    stage.addEventListener('pointerdown', (event) => {
-      const slider = event.target instanceof Element ? event.target.closest<SVGElement>('[data-push]') : null;
-      if (!slider || event.button !== 0) return;
-      event.preventDefault();
-      slider.focus();
-      stage.setPointerCapture(event.pointerId);
-      dragging = true;
-      to(event);
+    wakePull(stage, (event) => {
+      const control = event.target instanceof Element ? event.target.closest<SVGElement>('[data-push]') : null;
+      if (!control) return undefined;
+      const was = push();
+      return {
+        control,
+        move: to,
+        undo: () => {
+          if (push() !== was) bench.set('Q_pc', was);
+        },
+      };
     });
-    stage.addEventListener('pointermove', (event) => {
-      if (dragging) to(event);
-    });
-    const drop = () => {
-      dragging = false;
-    };
-    stage.addEventListener('pointerup', drop);
-    stage.addEventListener('pointercancel', drop);
     stage.addEventListener('keydown', (event) => {
       if (!(event.target instanceof Element && event.target.closest('[data-push]'))) return;
       if (event.ctrlKey || event.altKey || event.metaKey) return;
-      const now = bench.numbers().values.Q_pc ?? 0;
+      const now = push();
       const step = event.shiftKey ? 5 : 1;
       const moves: Record<string, number> = {
         ArrowUp: now + step,

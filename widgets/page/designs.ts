@@ -5,7 +5,7 @@ import { asDesign, fillsOf } from '../shared/design-use.ts';
 import { writeValue } from '../shared/numbers.ts';
 import { saveFile } from '../shared/save.ts';
 import { isCarried } from '../shared/texts.ts';
-import { make, setText } from './dom.ts';
+import { make, setText, whenSent } from './dom.ts';
 import { designInUse, keepDesigns, onShelfChange, readShelf, removeDesign, shelfText, useDesign } from './shelf.ts';
 import type { Store } from './store.ts';
 
@@ -104,8 +104,7 @@ export const wakeDesigns = (place: HTMLElement, store: Store, until: AbortSignal
     if (held) (rows[Math.min(held.row, rows.length - 1)]?.querySelectorAll('button')[held.button] ?? name).focus();
   };
 
-  form.addEventListener('submit', (event) => {
-    event.preventDefault();
+  whenSent(form, () => {
     const called = nameOf(name.value);
     if (called === '') {
       say('The name is empty; type one such as Foot, left rear.');

@@ -34,7 +34,7 @@ export const wakeFigure = (
         ? document.activeElement?.getAttribute('data-key')
         : undefined;
       stage.innerHTML = drawn.value;
-      if (held) stage.querySelector<HTMLElement>(`[data-key="${CSS.escape(held)}"]`)?.focus();
+      if (held) stage.querySelector<HTMLElement>(`[data-key="${CSS.escape(held)}"]`)?.focus({ preventScroll: true });
     }
     widget.update?.(stage, numbers, store.view());
   };

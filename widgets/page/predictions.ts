@@ -6,7 +6,7 @@ import { quoted, readQuantity, type SymbolName, symbolFact } from '../engine/ind
 import type { PageModel } from '../press/chapter.ts';
 import { fieldUnit } from '../shared/numbers.ts';
 import { answerForm } from './answer-form.ts';
-import { make, setText } from './dom.ts';
+import { make, setText, whenSent } from './dom.ts';
 import { judgePrediction } from './prediction-words.ts';
 import type { Store } from './store.ts';
 
@@ -39,8 +39,7 @@ export const wakePrediction = (
     if (judged.scale !== undefined) scale.innerHTML = judged.scale;
   };
 
-  form.addEventListener('submit', (event) => {
-    event.preventDefault();
+  whenSent(form, () => {
     const read = readQuantity(field.value, fact.unit, unit());
     const beyond = read.ok && !(read.value.value >= fact.min && read.value.value <= fact.max);
     field.setAttribute('aria-invalid', String(!read.ok || beyond));

@@ -5,6 +5,7 @@
 import { fractionText, good, listed, type PairRow, type Result } from '../engine/index.ts';
 import { grouped, numeral, show, type UnitView } from '../shared/format.ts';
 import type { Numbers } from '../shared/numbers.ts';
+import { wakePull } from '../shared/pull.ts';
 import { escapeText, px } from '../shared/svg.ts';
 import type { Bench, Widget } from '../shared/widget.ts';
 import { type Asked, ask } from './ask.ts';
@@ -213,7 +214,7 @@ export const pairMap: Widget = {
     stage.addEventListener('pointerover', (event) => point(rowAt(event)));
     stage.addEventListener('focusin', (event) => point(rowAt(event)));
 
-    let dragged = false;
+    const wanted = () => bench.numbers().values.s_w ?? 0;
     const follow = (event: PointerEvent) => {
       const svg = stage.querySelector('.map');
       const read = ask(bench.numbers(), 1);
@@ -224,19 +225,16 @@ export const pairMap: Widget = {
       // Three digits: what a finger can point at.
       bench.set('s_w', Number((at / read.value.k).toPrecision(3)));
     };
-    stage.addEventListener('pointerdown', (event) => {
-      if (event.button !== 0 || !(event.target instanceof Element && event.target.closest('[data-wish]'))) return;
-      event.preventDefault();
-      stage.setPointerCapture(event.pointerId);
-      dragged = true;
+    wakePull(stage, ({ target }) => {
+      if (!(target instanceof Element && target.closest('[data-wish]'))) return undefined;
+      const was = wanted();
+      return {
+        tap: () => {},
+        move: follow,
+        undo: () => {
+          if (wanted() !== was) bench.set('s_w', was);
+        },
+      };
     });
-    stage.addEventListener('pointermove', (event) => {
-      if (dragged) follow(event);
-    });
-    const drop = () => {
-      dragged = false;
-    };
-    stage.addEventListener('pointerup', drop);
-    stage.addEventListener('pointercancel', drop);
   },
 };

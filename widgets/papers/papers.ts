@@ -18,7 +18,7 @@ import { type Heading, keySheet, studentSheet } from '../class/paper-html.ts';
 import { bankCsv, type QtiVersion, qtiFiles } from '../class/qti.ts';
 import { readClassCode, readRoster } from '../class/roster.ts';
 import { bad, good, quoted, type Result } from '../engine/index.ts';
-import { make, setText } from '../page/dom.ts';
+import { make, setText, whenSent } from '../page/dom.ts';
 import { inSlices } from '../shared/in-slices.ts';
 import { saveFile } from '../shared/save.ts';
 
@@ -213,10 +213,7 @@ export const wakePapers = (place: HTMLElement, bank: Bank, until: AbortSignal): 
     sizes,
     make('div', { class: 'button-row' }, make('button', { type: 'submit' }, 'Set the papers')),
   );
-  form.addEventListener('submit', (event) => {
-    event.preventDefault();
-    set();
-  });
+  whenSent(form, set);
   place.append(
     make('p', { class: 'papers-bank' }, `Question bank ${bank.version}.`),
     form,

@@ -17,10 +17,18 @@ export const pictureOf = (widget: Widget, numbers: Numbers, view: UnitView, set:
   return drawn.ok ? good(drawn.value.replace(/( id="|url\(#)/g, `$1${set}-`)) : drawn;
 };
 
+/** The picture before its script has come: what will slide is a picture still, and no stop of the Tab key. */
+const still = (html: string): string =>
+  html.replace(/<[^>]* role="slider"[^>]*>/g, (tag) =>
+    tag
+      .replace(' role="slider" tabindex="0"', ' role="img"')
+      .replace(/ aria-(?:orientation|roledescription|value\w+)="[^"]*"/g, ''),
+  );
+
 export const figureParts = (widget: Widget, numbers: Numbers, view: UnitView, set: string): string => {
   const drawn = pictureOf(widget, numbers, view, set);
   return (
-    `<div class="stage" data-stage>${drawn.ok ? drawn.value : ''}</div>` +
+    `<div class="stage" data-stage>${drawn.ok ? still(drawn.value) : ''}</div>` +
     `<p class="refusal" data-refusal role="status">${drawn.ok ? '' : escapeText(drawn.reason)}</p>` +
     `<p class="says" data-says>${drawn.ok ? escapeText(widget.says(numbers, view)) : ''}</p>` +
     `<details class="numbers-behind"><summary>The numbers behind this figure</summary><div data-table>${drawn.ok ? tableHtml(widget.table(numbers, view)) : ''}</div></details>`
