@@ -77,7 +77,7 @@ const goWrong = (page: Page): Promise<void> =>
     )) {
       input.value = input.closest('.predict') ? '7' : 'w'.repeat(200);
       input.dispatchEvent(new Event('input', { bubbles: true }));
-      input.form?.requestSubmit();
+      input.form?.querySelector('button')?.click();
     }
   });
 

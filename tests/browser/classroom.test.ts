@@ -1,9 +1,12 @@
 /** For a class: a figure or example shown to a room, the notebook in one file, and the hosted one without a network. */
-import { copyFileSync, mkdtempSync, rmSync } from 'node:fs';
+import { copyFileSync, existsSync, mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { createServer } from 'node:http';
+import type { AddressInfo } from 'node:net';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import { afterAll, describe, expect, inject, it } from 'vitest';
+import { writeOffline } from '../../widgets/site/offline.mjs';
 import { needs } from '../support/engines.ts';
 import { figure, sentence, settled, shown, useBrowser, words } from '../support/page.ts';
 
@@ -74,9 +77,15 @@ describe('the notebook in one file', () => {
     expect(await sentence(await shown(figure(page, 'section')))).toContain('161.1 µm up per turn');
   });
 
-  it('shows its front page for a page it does not have, and runs nothing from the address', async () => {
-    const { page } = await visit('n.html?page=%3Cimg%20src%3Dx%20onerror%3Dalert(1)%3E', { from, fresh: true });
-    expect(await page.locator('.contents').count()).toBe(1);
+  it('shows its front page for a page it does not have, says so, and runs nothing from the address', async () => {
+    for (const name of ['<img src=x onerror=alert(1)>', 'constructor', '__proto__', 'no-such-chapter']) {
+      const { page } = await visit(`n.html?page=${encodeURIComponent(name)}`, { from, fresh: true });
+      expect(await page.locator('.contents').count(), name).toBe(1);
+      expect(await words(page.locator('article'))).toContain(`no page “${name}”`);
+      expect(await page.title()).not.toContain('undefined');
+    }
+    const { page } = await visit('n.html', { from, fresh: true });
+    expect(await words(page.locator('article'))).not.toContain('no page');
   });
 });
 
@@ -95,4 +104,83 @@ describe('the hosted notebook', () => {
     await page.context().setOffline(false);
     faults.splice(0);
   });
+
+  it('keeps the pages of one build together behind a cache on the way, and those of the build before one build longer', async (context) => {
+    needs(context, 'offline');
+    const { page, faults } = await visit('index.html', { fresh: true, serviceWorkers: 'allow' });
+    const host = await hostOf();
+    const read = (address: string) =>
+      page.evaluate(async (at) => {
+        const answer = await fetch(at).catch(() => undefined);
+        return answer?.ok ? answer.text() : undefined;
+      }, address);
+    /** Waits until the worker has these builds’ files and no others: it comes and clears up in its own time. */
+    const keeps = (builds: readonly string[]) =>
+      page.waitForFunction(async (wanted) => {
+        const kept = await Promise.all(['1', '2', '3'].map((n) => caches.match(`assets/figure-${n}.js`)));
+        const found = await navigator.serviceWorker.getRegistration();
+        const settled = found?.active?.state === 'activated' && !found.installing && !found.waiting;
+        return settled && ['1', '2', '3'].filter((_, i) => kept[i]).join() === wanted;
+      }, builds.join());
+    try {
+      for (const [build, builds] of [
+        ['1', ['1']],
+        ['2', ['1', '2']],
+        ['3', ['2', '3']],
+      ] as const) {
+        host.deploy(build);
+        for (const name of ['chapter.html', 'index.html']) {
+          await page.goto(host.address + name);
+          expect(await words(page.locator('body'))).toBe(`${name} of build ${build}`);
+        }
+        await page.evaluate(async () => void (await (await navigator.serviceWorker.register('offline.js')).update()));
+        await keeps(builds);
+      }
+      host.close();
+      for (const name of ['index.html', 'chapter.html', '']) {
+        await page.goto(host.address + name);
+        expect(await words(page.locator('body')), name).toBe(`${name || 'index.html'} of build 3`);
+      }
+      expect(await read('assets/figure-3.js')).toBe('script 3');
+      expect(await read('assets/figure-2.js')).toBe('script 2');
+      const answer = await page.goto(`${host.address}no-such-page.html`);
+      expect(answer?.status()).toBe(404);
+      expect(await words(page.locator('body'))).toContain('no page at this address');
+      await page.getByRole('link').click();
+      await page.waitForURL(/index\.html$/);
+    } finally {
+      host.close();
+      // Another site, and one that is cut off: these faults were asked for.
+      faults.splice(0);
+    }
+  });
 });
+
+/** A small notebook of a few builds on a server that tells browsers to keep everything for an hour. */
+const hostOf = async () => {
+  const folder = mkdtempSync(join(tmpdir(), 'host-'));
+  const server = createServer((request, response) => {
+    const path = new URL(request.url ?? '/', 'http://x').pathname;
+    const file = join(folder, path === '/' ? 'index.html' : path);
+    if (!existsSync(file)) return response.writeHead(404).end();
+    const type = path.endsWith('.js') ? 'text/javascript' : 'text/html; charset=utf-8';
+    return response.writeHead(200, { 'content-type': type, 'cache-control': 'max-age=3600' }).end(readFileSync(file));
+  });
+  await new Promise<void>((done) => server.listen(0, 'localhost', done));
+  return {
+    address: `http://localhost:${(server.address() as AddressInfo).port}/`,
+    deploy: (build: string) => {
+      rmSync(folder, { recursive: true });
+      mkdirSync(join(folder, 'assets'), { recursive: true });
+      for (const name of ['index.html', 'chapter.html'])
+        writeFileSync(join(folder, name), `<!doctype html><title>t</title><p>${name} of build ${build}</p>`);
+      writeFileSync(join(folder, 'assets', `figure-${build}.js`), `script ${build}`);
+      writeOffline(folder);
+    },
+    close: () => {
+      server.closeAllConnections();
+      server.close();
+      rmSync(folder, { recursive: true, force: true });
+    },
+  };
+};

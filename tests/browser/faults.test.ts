@@ -328,3 +328,30 @@ describe('a text that is too long', () => {
     expect(await sentence(figure(page, 'section'))).toContain('87.50 µm up per turn');
   });
 });
+
+describe('a frame that forbids forms', () => {
+  it('has predictions, exercises and designs that answer all the same, by the button and by Enter', async (context) => {
+    needs(context, 'requests');
+    const { page, faults } = await visit('index.html', { fresh: true });
+    const body =
+      '<!doctype html><iframe sandbox="allow-scripts allow-same-origin" width="1200" height="850" src="two-screws.html"></iframe>';
+    await page.route(/in-a-frame/, (route) => route.fulfill({ contentType: 'text/html', body }));
+    await page.goto(`${inject('site')}in-a-frame.html`);
+    const inside = page.frameLocator('iframe');
+    await inside.locator('html[data-awake]').waitFor();
+    const prediction = inside.locator('.predict').first();
+    await prediction.locator('input').fill('87.5 µm');
+    await prediction.locator('input').press('Enter');
+    expect(await words(prediction.locator('.verdict'))).toBe('Yes: 87.50 µm.');
+    const exercise = inside.locator('[data-exercise]').first();
+    await exercise.locator('input').fill('nonsense');
+    await exercise.getByRole('button', { name: 'Check' }).click();
+    expect(await words(exercise.locator('.verdict'))).toContain('nonsense');
+    await inside.locator('.designs summary').click();
+    await inside.locator('#design-name').fill('Foot');
+    await inside.getByRole('button', { name: 'Keep' }).click();
+    expect(await words(inside.locator('.designs [role=status]'))).toBe('“Foot” is kept in this browser.');
+    // The browser warns of a frame like this one, and the page around it has no icon.
+    faults.splice(0, faults.length, ...faults.filter((f) => !/allow-same-origin|404/.test(f)));
+  });
+});

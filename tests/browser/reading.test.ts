@@ -65,6 +65,9 @@ describe('without script', () => {
       // Nothing stands there that only script could work.
       const idle = page.locator('main button, main input, main select').locator('visible=true');
       expect(await idle.evaluateAll((all) => all.map((e) => e.outerHTML.slice(0, 100))), name).toEqual([]);
+      // A box that scrolls is a stop for keys; what would slide is none.
+      const stops = page.locator('[role=slider], [data-stage] [tabindex="0"]:not([role=group])');
+      expect(await stops.evaluateAll((all) => all.map((e) => e.outerHTML.slice(0, 100))), name).toEqual([]);
       expect(asked.filter((url) => /plot-library|motion-plot/.test(url))).toEqual([]);
     }
   });
@@ -89,7 +92,40 @@ describe('without script', () => {
   });
 });
 
+/** The width between the margins of A4, in pixels of 96 to the inch: 210 mm less twice 16. */
+const BETWEEN_MARGINS = Math.floor((178 / 25.4) * 96);
+
 describe('on paper', () => {
+  it('every line of every derivation stands whole between the margins', async (context) => {
+    needs(context, 'as printed');
+    const { page, turnTo } = await visit('index.html', {
+      javaScriptEnabled: false,
+      fresh: true,
+      viewport: { width: BETWEEN_MARGINS, height: 1000 },
+    });
+    await page.emulateMedia({ media: 'print' });
+    let lines = 0;
+    for (const name of read()) {
+      await turnTo(name);
+      const found = await page.locator('.derivation li').evaluateAll((all) =>
+        all.map((li) => ({
+          text: (li.textContent ?? '').slice(0, 60),
+          // Where the last sign of the line ends, and where the boxes end that would cut it off.
+          ends: Math.max(
+            ...[...li.querySelectorAll('.katex-html .base, .why')].map((e) => e.getBoundingClientRect().right),
+          ),
+          cut: [...li.querySelectorAll('.left, .right')].some((e) => getComputedStyle(e).overflowX !== 'visible'),
+        })),
+      );
+      for (const { text, ends, cut } of found) {
+        expect.soft(cut, `${name}: ${text} scrolls`).toBe(false);
+        expect.soft(ends, `${name}: ${text}`).toBeLessThanOrEqual(BETWEEN_MARGINS + 0.5);
+      }
+      lines += found.length;
+    }
+    expect(lines).toBeGreaterThan(engine() === 'chromium' ? 100 : 10);
+  });
+
   const ANSWERS = '.reveal > p, .hint > p, .worked .steps > li, .worked .answer';
   const FOLDED = '.numbers-behind table';
   /** How many of these are to be seen. */
@@ -280,6 +316,29 @@ describe('a page', () => {
     // These faults were asked for.
     opened.faults.splice(0);
   });
+});
+
+describe('an address with a heading in it', () => {
+  const HEADINGS = ['lead-error', 'effort-and-feel', 'calibrate', 'three-feet'].map((slug) => `${slug}.html#exercises`);
+  for (const [where, way] of [
+    ['a desktop', {}],
+    ['a phone', { viewport: { width: 390, height: 844 } }],
+  ] as const)
+    it(`opens at that heading on ${where}, for a reader to whom motion may be shown, and stays there`, async () => {
+      const { page, turnTo } = await visit('index.html', { ...way, reducedMotion: 'no-preference', fresh: true });
+      const top = () => page.evaluate(() => document.querySelector('#exercises')?.getBoundingClientRect().top ?? -1e9);
+      for (const address of HEADINGS) {
+        await turnTo(address);
+        const padding = await page.evaluate(() =>
+          Number.parseFloat(getComputedStyle(document.documentElement).fontSize),
+        );
+        // The figures near it come alive meanwhile.
+        for (let i = 0; i < 3; i++) {
+          await page.waitForTimeout(300);
+          expect.soft(Math.abs((await top()) - padding), address).toBeLessThan(12);
+        }
+      }
+    });
 });
 
 describe('the scripts of the plots', () => {

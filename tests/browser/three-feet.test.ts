@@ -5,6 +5,7 @@
 import type { Locator, Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
 import { needs } from '../support/engines.ts';
+import { fingerOn } from '../support/finger.ts';
 import {
   beside,
   figure,
@@ -155,7 +156,7 @@ describe('a plate levelled by pointer', () => {
     expect(await page.evaluate(() => document.activeElement?.getAttribute('data-handle'))).toBe('foot-B');
   });
 
-  it('drags a mark with a finger and does not scroll the page under it', async (context) => {
+  it('drags a mark with a finger that rests on it first, and does not scroll the page under it', async (context) => {
     needs(context, 'protocol');
     const { page } = await visit('three-feet.html', { viewport: NARROW, hasTouch: true, isMobile: true });
     const place = await plate(page);
@@ -165,15 +166,8 @@ describe('a plate levelled by pointer', () => {
     const { x, y } = await middleOf(handle(place, 'foot-C'));
     const topOf = async () => (await place.locator('.plate-plan').boundingBox())?.y ?? Number.NaN;
     const top = await topOf();
-    const finger = await page.context().newCDPSession(page);
-    const touch = (type: 'touchStart' | 'touchMove' | 'touchEnd', points: { x: number; y: number }[]) =>
-      finger.send('Input.dispatchTouchEvent', { type, touchPoints: points });
-    await touch('touchStart', [{ x, y }]);
-    for (let i = 1; i <= 8; i++) {
-      await touch('touchMove', [{ x: x + 2.5 * i * perMm, y: y + 5 * i * perMm }]);
-      await settled(page);
-    }
-    await touch('touchEnd', []);
+    const finger = await fingerOn(page);
+    await finger.pull({ x, y }, { x: 20 * perMm, y: 40 * perMm }, { rests: true, steps: 8 });
     await settled(page);
     const [, , row = ''] = (await list(place, 'feet').inputValue()).split('\n');
     const [, cx, cy] = /^C: (\d+), (\d+)$/.exec(row) ?? [];

@@ -3,7 +3,7 @@ export interface EngineFact {
   /** The project of its tests. */
   readonly project: string;
   readonly name: string;
-  readonly files: readonly string[];
+  readonly files: () => readonly string[];
   readonly packages: readonly string[];
   readonly mend: string;
 }

@@ -1,2 +1,2 @@
 export declare const WEBKIT_DRIVER: string;
-export declare const MINI_BROWSER: string;
+export declare const miniBrowser: (libraries?: string) => string;

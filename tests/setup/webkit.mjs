@@ -4,12 +4,13 @@ import { join } from 'node:path';
 
 export const WEBKIT_DRIVER = process.env.WEBKIT_DRIVER ?? '/usr/bin/WebKitWebDriver';
 
-const found = () => {
-  const libraries = '/usr/lib';
+const found = (libraries) => {
   if (!existsSync(libraries)) return undefined;
   return readdirSync(libraries)
     .map((folder) => join(libraries, folder, 'webkit2gtk-4.1/MiniBrowser'))
     .find((path) => existsSync(path));
 };
 
-export const MINI_BROWSER = process.env.MINI_BROWSER ?? found() ?? '/usr/lib/webkit2gtk-4.1/MiniBrowser';
+/** Looks anew whenever it is asked: the packages may have been installed since. */
+export const miniBrowser = (libraries = '/usr/lib') =>
+  process.env.MINI_BROWSER ?? found(libraries) ?? join(libraries, 'webkit2gtk-4.1/MiniBrowser');

@@ -324,6 +324,31 @@ describe('a chapter', () => {
     ]);
   });
 
+  it('with a box that is not closed before the next one opens is refused at the open one, which would swallow the rest', () => {
+    const text = GOOD.replace('pair moves.\n:::\n', 'pair moves.\n');
+    expect(mistakesIn(text)).toEqual([
+      {
+        file: 'chapters/99-test.md',
+        line: lineOf(GOOD, '::: goal'),
+        says: `This box is still open where another opens in line ${lineOf(text, '::: summary')}; end it before that with a line :::.`,
+      },
+    ]);
+    const two = '# T\n\n::: caution\nOne.\n\n::: note\nTwo.\n\n::: summary\nThree.\n:::\n';
+    expect(mistakesIn(two).map(({ line }) => line)).toEqual([3, 6]);
+  });
+
+  it('with a misspelt box is told of it once, and of a close that closes nothing too', () => {
+    expect(mistakesIn(GOOD.replace('::: summary', '::: sumary')).length).toBe(1);
+    expect(mistakesIn(GOOD.replace('::: summary', '::: sumary').replace('is all.', 'is all.\n')).length).toBe(1);
+    expect(mistakesIn('# T\n\nText.\n\n:::\n')).toEqual([
+      {
+        file: 'chapters/99-test.md',
+        line: 5,
+        says: 'This line ::: closes no box; take it away, or open a box above it.',
+      },
+    ]);
+  });
+
   it('with boxes and blocks in a list or nested in one another is not mistaken for an open one', () => {
     expect(mistakesIn('# T\n\n- one\n\n  ```text\n  M10\n  ```\n\n:::: note\n::: caution\nMind.\n:::\n::::\n')).toEqual(
       [],

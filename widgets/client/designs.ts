@@ -15,7 +15,7 @@ import {
   shelfText,
   useDesign,
 } from './design-store.ts';
-import { make, setText } from './dom.ts';
+import { make, setText, whenSent } from './dom.ts';
 import type { Store } from './store.ts';
 
 /** Puts a design's numbers into every field of the page that takes them. */
@@ -113,8 +113,7 @@ export const mountDesigns = (place: HTMLElement, store: Store, until: AbortSigna
     if (held) (rows[Math.min(held.row, rows.length - 1)]?.querySelectorAll('button')[held.button] ?? name).focus();
   };
 
-  form.addEventListener('submit', (event) => {
-    event.preventDefault();
+  whenSent(form, () => {
     const called = nameOf(name.value);
     if (called === '') {
       say('The name is empty; type one such as Foot, left rear.');

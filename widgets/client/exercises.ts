@@ -10,7 +10,7 @@ import { bankOrder } from '../exercises/review.ts';
 import type { stepLines } from '../exercises/steps-text.ts';
 import { saveFile } from '../figures/kit/save.ts';
 import { answerForm } from './answer-form.ts';
-import { all, make, setText } from './dom.ts';
+import { all, make, setText, whenSent } from './dom.ts';
 import { eraseProgress, progress, progressSays, progressText, recordTry, tallyOf } from './progress.ts';
 import { writeSteps } from './step-line.ts';
 import type { Store } from './store.ts';
@@ -82,8 +82,7 @@ const practise = (
     write();
   };
 
-  form.addEventListener('submit', (event) => {
-    event.preventDefault();
+  whenSent(form, () => {
     const { kind, says } = judge(item, field.value);
     field.setAttribute('aria-invalid', String(kind === 'unread'));
     setText(verdict, says);

@@ -35,7 +35,7 @@ export const mountFigure = (
         ? document.activeElement?.getAttribute('data-key')
         : undefined;
       stage.innerHTML = pictureOf(drawn, set);
-      if (held) stage.querySelector<HTMLElement>(`[data-key="${CSS.escape(held)}"]`)?.focus();
+      if (held) stage.querySelector<HTMLElement>(`[data-key="${CSS.escape(held)}"]`)?.focus({ preventScroll: true });
     }
     drawn.update(stage);
   };

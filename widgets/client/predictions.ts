@@ -8,7 +8,7 @@ import { quoted, type SymbolName, symbolFact } from '../engine/index.ts';
 import { readQuantity } from '../input/quantity.ts';
 import type { Prediction } from '../page/model.ts';
 import { answerForm } from './answer-form.ts';
-import { make, setText } from './dom.ts';
+import { make, setText, whenSent } from './dom.ts';
 import { judgePrediction } from './prediction-words.ts';
 import type { Store } from './store.ts';
 
@@ -36,8 +36,7 @@ export const mountPrediction = (place: HTMLElement, model: Prediction, store: St
     if (judged.scale !== undefined) scale.innerHTML = judged.scale;
   };
 
-  form.addEventListener('submit', (event) => {
-    event.preventDefault();
+  whenSent(form, () => {
     const read = readQuantity(field.value, fact.unit, unit());
     const beyond = read.ok && !(read.value.value >= fact.min && read.value.value <= fact.max);
     field.setAttribute('aria-invalid', String(!read.ok || beyond));

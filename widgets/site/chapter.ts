@@ -224,7 +224,20 @@ const readBlocks = (tokens: readonly Token[], work: Work, figures: ReadonlyMap<s
 
 /** A block or box that is never closed swallows the rest of the chapter, so it is said where it opens. */
 const checkClosed = (tokens: readonly Token[], lines: readonly string[], book: Diagnostics): void => {
+  /** The boxes that are open where the reading has come to. */
+  const open: Token[] = [];
   for (const token of tokens) {
+    if (/^container_.*_close$/.test(token.type)) open.pop();
+    if (/^container_.*_open$/.test(token.type)) {
+      // Only a box with more colons can hold another: the first ::: inside closes it, whichever box that was meant for.
+      const around = open.at(-1);
+      if (around && around.markup.length <= token.markup.length)
+        book.note(
+          (around.map?.[0] ?? 0) + 1,
+          `This box is still open where another opens in line ${(token.map?.[0] ?? 0) + 1}; end it before that with a line :::.`,
+        );
+      open.push(token);
+    }
     const [from, to] = token.map ?? [0, 0];
     const closed = (line: number, mark: string): boolean => (lines[line] ?? '').replace(/[>\s]/g, '').startsWith(mark);
     if (token.type === 'fence' && !(to - 1 > from && closed(to - 1, token.markup)))
@@ -236,6 +249,8 @@ const checkClosed = (tokens: readonly Token[], lines: readonly string[], book: D
 
 /** Finds figures typed by hand, and marks that were meant for the press and would be printed as they stand. */
 const checkProse = (tokens: readonly Token[], book: Diagnostics, base = 0): void => {
+  /** A box that opened under no known word: its ::: is no mistake of its own. */
+  let misspelt = false;
   for (const token of tokens)
     for (const { child, line } of placed(token)) {
       const note = (says: string) => book.note(line + base, says);
@@ -252,8 +267,10 @@ const checkProse = (tokens: readonly Token[], book: Diagnostics, base = 0): void
       const loose = /\{\{|\}\}/.exec(child.content);
       if (loose) note(`“${loose[0]}” has no partner in this paragraph; a value stands between {{ and }}.`);
       const box = /^:::+\s*(\S*)/.exec(child.content);
-      if (box)
+      if (box?.[1])
         note(`“::: ${box[1]}” opens no box; the boxes are ${Object.keys(BOXES).join(', ')}, and each closes with :::.`);
+      else if (box && !misspelt) note('This line ::: closes no box; take it away, or open a box above it.');
+      if (box) misspelt = box[1] !== '';
     }
 };
 

@@ -1,6 +1,7 @@
 /**
  * The worker that lets a hosted notebook be read without a network after one visit. Pages come from the network where there is
- * one, so that a reader sees today's; scripts, styles and fonts have their content in their name and come from the cache.
+ * one, so that a reader sees today's; scripts, styles and fonts have their content in their name and come from the cache. What
+ * the build before had is kept for one build more: a page of it may still be open, or lie in a cache on the way.
  */
 import { createHash } from 'node:crypto';
 import { readdirSync, readFileSync, writeFileSync } from 'node:fs';
@@ -12,33 +13,47 @@ const OFFLINE = 'offline.js';
 /** Runs in the browser as the service worker. */
 const serve = (version, files) => {
   const name = `notebook-${version}`;
+  // Only a name that holds the content is sure to bring this build's file; any other may lie in the browser's own cache.
+  const asked = files.map((file) => new Request(file, { cache: file.startsWith('assets/') ? 'default' : 'reload' }));
   self.addEventListener('install', (event) => {
     event.waitUntil(
       caches
         .open(name)
-        .then((cache) => cache.addAll(files))
+        .then((cache) => cache.addAll(asked))
         .then(() => self.skipWaiting()),
     );
   });
   self.addEventListener('activate', (event) => {
-    const old = caches
-      .keys()
-      .then((keys) =>
-        Promise.all(keys.filter((key) => key.startsWith('notebook-') && key !== name).map((key) => caches.delete(key))),
-      );
+    // In the order they were made: the last is the build before.
+    const old = caches.keys().then((keys) =>
+      Promise.all(
+        keys
+          .filter((key) => key.startsWith('notebook-') && key !== name)
+          .slice(0, -1)
+          .map((key) => caches.delete(key)),
+      ),
+    );
     event.waitUntil(old.then(() => self.clients.claim()));
   });
   self.addEventListener('fetch', (event) => {
     const { request } = event;
     if (request.method !== 'GET' || new URL(request.url).origin !== self.location.origin) return;
-    const kept = () => caches.match(request, { ignoreSearch: true });
-    const page = request.mode === 'navigate';
-    event.respondWith(
-      page
-        ? fetch(request).catch(async () => (await kept()) ?? (await caches.match('index.html')) ?? Response.error())
-        : kept().then((found) => found ?? fetch(request)),
-    );
+    const own = (wanted) => caches.match(wanted, { cacheName: name, ignoreSearch: true });
+    const page = async () => {
+      const { scope } = self.registration;
+      const front = request.url.replace(/[?#].*/, '') === scope;
+      return (await own(front ? 'index.html' : request)) ?? noPage(scope);
+    };
+    const file = async () =>
+      (await own(request)) ?? (await caches.match(request, { ignoreSearch: true })) ?? fetch(request);
+    // Asked of the host itself, or else an old page in the browser's own cache would stand for today's.
+    event.respondWith(request.mode === 'navigate' ? fetch(request, { cache: 'no-cache' }).catch(page) : file());
   });
+  const noPage = (scope) =>
+    new Response(
+      `<!doctype html><html lang="en-GB"><meta charset="utf-8"><meta name="viewport" content="width=device-width"><meta name="color-scheme" content="light dark"><title>No such page</title><p>There is no network, and the copy of the notebook kept in this browser has no page at this address. <a href="${scope}index.html">The pages it has</a></p>`,
+      { status: 404, headers: { 'content-type': 'text/html; charset=utf-8' } },
+    );
 };
 
 export const writeOffline = (folder) => {

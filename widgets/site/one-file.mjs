@@ -18,10 +18,18 @@ const asData = (value) => JSON.stringify(value).replace(/</g, '\\u003c');
 const router = () => {
   const pages = JSON.parse(document.getElementById('notebook-pages').textContent);
   const asked = new URLSearchParams(location.search).get('page') ?? 'index';
-  const page = pages[asked] ?? pages.index;
+  // Every object has a constructor; it is no page.
+  const has = Object.hasOwn(pages, asked);
+  const page = has ? pages[asked] : pages.index;
   document.querySelector('title').innerHTML = page.title;
   document.body.className = page.className;
   document.body.innerHTML = page.body;
+  if (!has) {
+    const note = document.createElement('p');
+    note.className = 'refusal';
+    note.textContent = `The notebook has no page “${asked.slice(0, 60)}”; its pages are listed here.`;
+    document.querySelector('article')?.prepend(note);
+  }
   document.addEventListener('click', (event) => {
     const link = event.target instanceof Element ? event.target.closest('a[href]') : null;
     const inside = /^([a-z0-9-]+)\.html(?:\?([^#]*))?(#.*)?$/.exec(link?.getAttribute('href') ?? '');

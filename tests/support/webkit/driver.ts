@@ -7,7 +7,7 @@ import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { createServer } from 'node:net';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { MINI_BROWSER, WEBKIT_DRIVER } from '../../setup/webkit.mjs';
+import { miniBrowser, WEBKIT_DRIVER } from '../../setup/webkit.mjs';
 
 export interface Driver {
   /** One command of the session, `path` after `/session/{id}`; throws what the driver says is wrong. */
@@ -80,7 +80,7 @@ export const startWebkit = async ({ dark }: { dark: boolean }): Promise<Driver> 
   const session = (await send('POST', '/session', {
     capabilities: {
       alwaysMatch: {
-        'webkitgtk:browserOptions': { binary: MINI_BROWSER, args: ['--automation', ...(dark ? ['--dark-mode'] : [])] },
+        'webkitgtk:browserOptions': { binary: miniBrowser(), args: ['--automation', ...(dark ? ['--dark-mode'] : [])] },
       },
     },
   })) as { sessionId: string };

@@ -21,7 +21,7 @@ import { type Heading, keySheet, studentSheet } from '../../exercises/paper-html
 import { bankCsv, type QtiVersion, qtiFiles } from '../../exercises/qti.ts';
 import { readClassCode, readRoster } from '../../exercises/roster.ts';
 import { saveFile } from '../../figures/kit/save.ts';
-import { make, setText } from '../dom.ts';
+import { make, setText, whenSent } from '../dom.ts';
 
 /** For the mixed review, which stands on the same page. */
 export { stepLines } from '../../exercises/steps-text.ts';
@@ -214,10 +214,7 @@ export const mountPapers = (place: HTMLElement, bank: Bank, until: AbortSignal):
     sizes,
     make('div', { class: 'button-row' }, make('button', { type: 'submit' }, 'Set the papers')),
   );
-  form.addEventListener('submit', (event) => {
-    event.preventDefault();
-    set();
-  });
+  whenSent(form, set);
   place.append(
     make('p', { class: 'papers-bank' }, `Question bank ${bank.version}.`),
     form,

@@ -9,6 +9,7 @@ import type { Numbers } from '../../assembly/numbers.ts';
 import { type PairPlay, pairPlay, type ThreadPlay } from '../../assembly/pair-play.ts';
 import { type Flank, type FlankName, flankText, mm, type Result, radialFloat } from '../../engine/index.ts';
 import { numeral, show, type UnitView, withSign } from '../../input/format.ts';
+import { mountPull } from '../kit/pull.ts';
 import { type LiveFigure, readoutHtml, updateReadout } from '../kit/readout.ts';
 import { hatchings, polygon, polyline, px } from '../kit/svg.ts';
 import { threadEdge } from '../kit/thread-outline.ts';
@@ -339,7 +340,7 @@ export const flanksUnderLoad: Widget = {
     return JSON.stringify([numbers.threads, rest, numbers.choices, view]);
   },
   mount: (stage, context) => {
-    let dragging = false;
+    const push = () => context.numbers().values.Q_pc ?? 0;
     const to = (event: PointerEvent) => {
       const box = stage.querySelector('[data-push]')?.getBoundingClientRect();
       if (!box) return;
@@ -348,27 +349,22 @@ export const flanksUnderLoad: Widget = {
       // Tenths of a newton: as fine as a finger on the track.
       context.set('Q_pc', Math.round(clampQ(Q) * 10) / 10);
     };
-    stage.addEventListener('pointerdown', (event) => {
-      const slider = event.target instanceof Element ? event.target.closest<SVGElement>('[data-push]') : null;
-      if (!slider || event.button !== 0) return;
-      event.preventDefault();
-      slider.focus();
-      stage.setPointerCapture(event.pointerId);
-      dragging = true;
-      to(event);
+    mountPull(stage, (event) => {
+      const control = event.target instanceof Element ? event.target.closest<SVGElement>('[data-push]') : null;
+      if (!control) return undefined;
+      const was = push();
+      return {
+        control,
+        move: to,
+        undo: () => {
+          if (push() !== was) context.set('Q_pc', was);
+        },
+      };
     });
-    stage.addEventListener('pointermove', (event) => {
-      if (dragging) to(event);
-    });
-    const drop = () => {
-      dragging = false;
-    };
-    stage.addEventListener('pointerup', drop);
-    stage.addEventListener('pointercancel', drop);
     stage.addEventListener('keydown', (event) => {
       if (!(event.target instanceof Element && event.target.closest('[data-push]'))) return;
       if (event.ctrlKey || event.altKey || event.metaKey) return;
-      const now = context.numbers().values.Q_pc ?? 0;
+      const now = push();
       const step = event.shiftKey ? 5 : 1;
       const moves: Record<string, number> = {
         ArrowUp: now + step,

@@ -10,6 +10,7 @@ import { evenFriction, good, type Result } from '../../engine/index.ts';
 import { numeral, show, type UnitView } from '../../input/format.ts';
 import { chartSvg, numberAxis } from '../kit/plots/chart.ts';
 import { legendItem, legendKey } from '../kit/plots/frame.ts';
+import { mountPull } from '../kit/pull.ts';
 import { px } from '../kit/svg.ts';
 import type { Widget } from '../kit/widget.ts';
 
@@ -194,34 +195,29 @@ export const frictionCurve: Widget = {
       if (!box || box.width === 0) return undefined;
       const at = ((event.clientX - box.left) / box.width) * WIDTH;
       const share = (at - MARGIN.left) / (WIDTH - MARGIN.left - MARGIN.right);
-      const most = reach(context.numbers().values.mu ?? 0);
+      const most = reach(friction());
       // To a hundredth of the picture, so that a dragged value can be read out.
       return Math.min(most, Math.max(0, Math.round(share * most * 200) / 200));
     };
-    let dragging = false;
-    const move = (event: PointerEvent) => {
-      const mu = frictionAt(event);
-      if (mu !== undefined) context.set('mu', mu);
-    };
-    stage.addEventListener('pointerdown', (event) => {
-      if (event.button !== 0 || !(event.target instanceof Element) || !event.target.closest('[data-plane]')) return;
-      event.preventDefault();
-      stage.querySelector<SVGElement>('[data-handle]')?.focus();
-      dragging = true;
-      stage.setPointerCapture(event.pointerId);
-      move(event);
+    const friction = () => context.numbers().values.mu ?? 0;
+    mountPull(stage, ({ target }) => {
+      if (!(target instanceof Element && target.closest('[data-plane]'))) return undefined;
+      const was = friction();
+      return {
+        control: stage.querySelector<SVGElement>('[data-handle]'),
+        move: (event) => {
+          const mu = frictionAt(event);
+          if (mu !== undefined) context.set('mu', mu);
+        },
+        undo: () => {
+          if (friction() !== was) context.set('mu', was);
+        },
+      };
     });
-    stage.addEventListener('pointermove', (event) => {
-      if (dragging) move(event);
-    });
-    for (const end of ['pointerup', 'pointercancel'] as const)
-      stage.addEventListener(end, () => {
-        dragging = false;
-      });
     stage.addEventListener('keydown', (event) => {
       if (!(event.target instanceof Element) || !event.target.closest('[data-handle]')) return;
       const step = event.shiftKey ? STRIDE : NUDGE;
-      const mu = context.numbers().values.mu ?? 0;
+      const mu = friction();
       const next =
         event.key === 'ArrowRight' || event.key === 'ArrowUp'
           ? mu + step

@@ -15,11 +15,19 @@ import type { Drawn, Figure, Table } from './figure.ts';
  */
 export const pictureOf = (drawn: Drawn, set: string): string => drawn.draw().replace(/( id="|url\(#)/g, `$1${set}-`);
 
+/** The picture before its script has come: what will slide is a picture still, and no stop of the Tab key. */
+const unmounted = (html: string): string =>
+  html.replace(/<[^>]* role="slider"[^>]*>/g, (tag) =>
+    tag
+      .replace(' role="slider" tabindex="0"', ' role="img"')
+      .replace(/ aria-(?:orientation|roledescription|value\w+)="[^"]*"/g, ''),
+  );
+
 export const figureParts = (figure: Figure, numbers: Numbers, view: UnitView, set: string): string => {
   const at = figure.at(numbers, view);
   const drawn = at.ok ? at.value : undefined;
   return (
-    `<div class="stage" data-stage>${drawn ? pictureOf(drawn, set) : ''}</div>` +
+    `<div class="stage" data-stage>${drawn ? unmounted(pictureOf(drawn, set)) : ''}</div>` +
     `<p class="refusal" data-refusal role="status">${at.ok ? '' : escapeText(at.reason)}</p>` +
     `<p class="says" data-says>${drawn ? escapeText(drawn.caption()) : ''}</p>` +
     `<details class="numbers-behind"><summary>The numbers behind this figure</summary><div data-table>${drawn ? tableHtml(drawn.table()) : ''}</div></details>`

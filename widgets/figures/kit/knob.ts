@@ -5,6 +5,7 @@
 import type { Divider } from '../../input/dividers.ts';
 import { nextStep } from '../../input/next-step.ts';
 import { notchCounter } from './notches.ts';
+import { mountPull } from './pull.ts';
 import { px } from './svg.ts';
 
 const R = 62;
@@ -70,7 +71,6 @@ export const mountKnob = (
   stage: HTMLElement,
   options: { read: () => number; write: (n: number) => void; steps: () => number },
 ): void => {
-  let last: number | undefined;
   const angle = (knob: Element, event: PointerEvent): number => {
     const box = knob.getBoundingClientRect();
     return (
@@ -80,33 +80,33 @@ export const mountKnob = (
   const knobAt = (event: Event): Element | null =>
     event.target instanceof Element ? event.target.closest('[data-knob]') : null;
 
-  // Turns are gathered here while dragging, so that a rounded field does not lose them.
-  let gathered = 0;
-  stage.addEventListener('pointerdown', (event) => {
-    const knob = knobAt(event);
-    if (!knob || event.button !== 0) return;
-    event.preventDefault();
-    (knob as SVGElement).focus();
-    stage.setPointerCapture(event.pointerId);
-    last = angle(knob, event);
-    gathered = options.read();
+  mountPull(stage, (event) => {
+    const taken = knobAt(event);
+    if (!taken) return undefined;
+    const was = options.read();
+    let last = angle(taken, event);
+    // Turns are gathered here while dragging, so that a rounded field does not lose them.
+    let gathered = was;
+    return {
+      control: taken as SVGElement,
+      anyWay: true,
+      tap: () => {},
+      move: (event) => {
+        const knob = stage.querySelector('[data-knob]');
+        if (!knob) return;
+        const now = angle(knob, event);
+        let moved = now - last;
+        moved -= Math.round(moved);
+        last = now;
+        gathered += moved;
+        options.write(gathered);
+        gathered = Math.abs(options.read() - gathered) > 1e-3 ? options.read() : gathered;
+      },
+      undo: () => {
+        if (options.read() !== was) options.write(was);
+      },
+    };
   });
-  stage.addEventListener('pointermove', (event) => {
-    const knob = stage.querySelector('[data-knob]');
-    if (last === undefined || !knob) return;
-    const now = angle(knob, event);
-    let moved = now - last;
-    moved -= Math.round(moved);
-    last = now;
-    gathered += moved;
-    options.write(gathered);
-    gathered = Math.abs(options.read() - gathered) > 1e-3 ? options.read() : gathered;
-  });
-  const drop = () => {
-    last = undefined;
-  };
-  stage.addEventListener('pointerup', drop);
-  stage.addEventListener('pointercancel', drop);
 
   const notches = notchCounter();
   stage.addEventListener(

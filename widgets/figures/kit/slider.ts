@@ -1,9 +1,9 @@
 /**
  * A slider of the notebook's own: dragged or tapped along its rail, or worked by arrow keys (one step), Page Up and Page
- * Down (ten) and Home and End. It stands beside the number field of the same quantity and never instead of it. The stage
- * listens, so a drag outlives a drawing that is made anew under it.
+ * Down (ten) and Home and End. It stands beside the number field of the same quantity and never instead of it.
  */
 import { escapeText } from '../../input/escape.ts';
+import { mountPull } from './pull.ts';
 import { px } from './svg.ts';
 
 export interface Slider {
@@ -61,30 +61,24 @@ export const mountSliders = (
   const put = (s: Slider, value: number) => options.write(s.name, Math.max(s.min, Math.min(s.max, value)));
   const onStep = (s: Slider, value: number) => Math.round(value / s.step) * s.step;
 
-  let held: string | undefined;
-  const drag = (event: PointerEvent) => {
-    const s = options.sliders().find((x) => x.name === held);
-    const box = stage.querySelector(`[data-slider="${held}"]`)?.getBoundingClientRect();
-    if (!s || !box || box.width === 0) return;
-    put(s, onStep(s, s.min + ((event.clientX - box.left) / box.width) * (s.max - s.min)));
-  };
-  stage.addEventListener('pointerdown', (event) => {
-    const s = at(event);
-    if (!s || event.button !== 0) return;
-    event.preventDefault();
-    held = s.name;
-    stage.querySelector<HTMLElement>(`[data-slider="${s.name}"]`)?.focus();
-    stage.setPointerCapture(event.pointerId);
-    drag(event);
+  mountPull(stage, (event) => {
+    const name = at(event)?.name;
+    if (name === undefined) return undefined;
+    const rail = () => stage.querySelector<HTMLElement>(`[data-slider="${name}"]`);
+    const was = options.read(name);
+    return {
+      control: rail(),
+      move: ({ clientX }) => {
+        const s = options.sliders().find((x) => x.name === name);
+        const box = rail()?.getBoundingClientRect();
+        if (!s || !box || box.width === 0) return;
+        put(s, onStep(s, s.min + ((clientX - box.left) / box.width) * (s.max - s.min)));
+      },
+      undo: () => {
+        if (options.read(name) !== was) options.write(name, was);
+      },
+    };
   });
-  stage.addEventListener('pointermove', (event) => {
-    if (held !== undefined) drag(event);
-  });
-  const drop = () => {
-    held = undefined;
-  };
-  stage.addEventListener('pointerup', drop);
-  stage.addEventListener('pointercancel', drop);
 
   stage.addEventListener('keydown', (event) => {
     const s = at(event);

@@ -8,6 +8,7 @@ import { good, type Levelling, type Place, type Result, type Tilt } from '../../
 import { escapeText } from '../../input/escape.ts';
 import { numeral, show, type UnitView, withSign } from '../../input/format.ts';
 import { writeFeet, writeReadings, writeRounds } from '../../input/levelling-table.ts';
+import { mountPull } from '../kit/pull.ts';
 import { px } from '../kit/svg.ts';
 import type { FigureContext, Table, Widget } from '../kit/widget.ts';
 import { orderText, roomSentence, roomText } from './order.ts';
@@ -15,6 +16,7 @@ import {
   type Frame,
   frameOf,
   groundSvg,
+  type Handle,
   HEIGHT,
   handleSvg,
   handlesOf,
@@ -258,11 +260,20 @@ const move = (context: FigureContext, key: string, to: (from: Place) => Place): 
   }
 };
 
+/** Puts the points of this kind back where they are now. */
+const asItIs = (context: FigureContext, kind: Handle['kind']): (() => void) => {
+  const { values, texts } = context.numbers();
+  return () => {
+    if (kind === 'weight') for (const name of ['x_g', 'y_g'] as const) context.set(name, values[name] ?? 0);
+    else {
+      const list = kind === 'foot' ? 'feet' : 'readings';
+      context.type(list, texts?.[list] ?? '');
+    }
+  };
+};
+
 /** Within what a plan can be, and free of the dust of binary fractions. */
 const tidy = (v: number): number => Number(Math.max(-1e4, Math.min(1e4, v)).toFixed(3));
-
-/** Pixels a pointer may stray while it taps. */
-const STILL = 4;
 
 const ARROWS: Readonly<Record<string, readonly [number, number]>> = {
   ArrowLeft: [-1, 0],
@@ -276,9 +287,6 @@ const mount = (stage: HTMLElement, context: FigureContext): void => {
     (event.target instanceof Element ? event.target.closest('[data-handle]') : null)?.getAttribute('data-handle') ??
     undefined;
 
-  let dragged:
-    | { readonly key: string; readonly dx: number; readonly dy: number; readonly from: MouseEvent; moved: boolean }
-    | undefined;
   const within = (v: number, low: number, high: number) => Math.round(Math.max(low, Math.min(high, v)));
   const inside = ({ x, y }: Place, { left, right, bottom, top }: Frame): Place => ({
     x: within(x, left, right),
@@ -290,48 +298,39 @@ const mount = (stage: HTMLElement, context: FigureContext): void => {
     const zoom = WIDTH / box.width;
     return placeAt(frame, [(event.clientX - box.left) * zoom, (event.clientY - box.top) * zoom]);
   };
-  stage.addEventListener('pointerdown', (event) => {
+  mountPull(stage, (event) => {
     const key = handleAt(event);
     const state = plateOf(context.numbers());
-    if (key === undefined || event.button !== 0 || !state.ok) return;
-    event.preventDefault();
+    if (key === undefined || !state.ok) return undefined;
     const frame = frameOf(state.value);
-    const at = pointed(event, frame);
+    const from = pointed(event, frame);
     const handle = handlesOf(state.value, context.view()).find((h) => h.key === key);
-    if (!at || !handle) return;
+    if (!from || !handle) return undefined;
+    const putBack = asItIs(context, handle.kind);
+    const again = picked.get(stage) === key;
     held.set(stage, frame);
-    dragged = { key, dx: handle.place.x - at.x, dy: handle.place.y - at.y, from: event, moved: false };
-    stage.querySelector<SVGElement>(`[data-handle="${key}"]`)?.focus({ preventScroll: true });
-    stage.setPointerCapture(event.pointerId);
+    return {
+      control: stage.querySelector<SVGElement>(`[data-handle="${key}"]`),
+      anyWay: true,
+      tap: () => {
+        if (again) picked.delete(stage);
+        else picked.set(stage, key);
+      },
+      move: (event) => {
+        const to = pointed(event, frame);
+        picked.delete(stage);
+        if (to)
+          move(context, key, () =>
+            inside({ x: to.x + handle.place.x - from.x, y: to.y + handle.place.y - from.y }, frame),
+          );
+      },
+      undo: putBack,
+      end: () => {
+        held.delete(stage);
+        context.redraw();
+      },
+    };
   });
-  // A finger on a mark moves the mark; anywhere else on the plan it scrolls the page. touch-action knows no parts of a drawing.
-  stage.addEventListener(
-    'touchstart',
-    (event) => {
-      if (handleAt(event) !== undefined) event.preventDefault();
-    },
-    { passive: false },
-  );
-  stage.addEventListener('pointermove', (event) => {
-    const frame = held.get(stage);
-    const at = frame && dragged ? pointed(event, frame) : undefined;
-    if (!frame || !dragged || !at) return;
-    const { key, dx, dy, from } = dragged;
-    // A finger that taps is not quite still.
-    dragged.moved ||= Math.hypot(event.clientX - from.clientX, event.clientY - from.clientY) > STILL;
-    if (dragged.moved) move(context, key, () => inside({ x: at.x + dx, y: at.y + dy }, frame));
-  });
-  const drop = (event: Event) => {
-    if (dragged === undefined) return;
-    const again = picked.get(stage) === dragged.key;
-    if (event.type === 'pointerup' && !dragged.moved && !again) picked.set(stage, dragged.key);
-    else picked.delete(stage);
-    dragged = undefined;
-    held.delete(stage);
-    context.redraw();
-  };
-  stage.addEventListener('pointerup', drop);
-  stage.addEventListener('pointercancel', drop);
 
   stage.addEventListener('keydown', (event) => {
     const key = handleAt(event);

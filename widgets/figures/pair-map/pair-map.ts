@@ -7,6 +7,7 @@ import type { Numbers } from '../../assembly/numbers.ts';
 import { fractionText, good, listed, type PairRow, type Result } from '../../engine/index.ts';
 import { escapeText } from '../../input/escape.ts';
 import { grouped, numeral, show, type UnitView } from '../../input/format.ts';
+import { mountPull } from '../kit/pull.ts';
 import { px } from '../kit/svg.ts';
 import type { FigureContext, Widget } from '../kit/widget.ts';
 import { type Asked, ask } from './ask.ts';
@@ -215,7 +216,7 @@ export const pairMap: Widget = {
     stage.addEventListener('pointerover', (event) => point(rowAt(event)));
     stage.addEventListener('focusin', (event) => point(rowAt(event)));
 
-    let dragged = false;
+    const wanted = () => context.numbers().values.s_w ?? 0;
     const follow = (event: PointerEvent) => {
       const svg = stage.querySelector('.map');
       const read = ask(context.numbers(), 1);
@@ -226,19 +227,16 @@ export const pairMap: Widget = {
       // Three digits: what a finger can point at.
       context.set('s_w', Number((at / read.value.k).toPrecision(3)));
     };
-    stage.addEventListener('pointerdown', (event) => {
-      if (event.button !== 0 || !(event.target instanceof Element && event.target.closest('[data-wish]'))) return;
-      event.preventDefault();
-      stage.setPointerCapture(event.pointerId);
-      dragged = true;
+    mountPull(stage, ({ target }) => {
+      if (!(target instanceof Element && target.closest('[data-wish]'))) return undefined;
+      const was = wanted();
+      return {
+        tap: () => {},
+        move: follow,
+        undo: () => {
+          if (wanted() !== was) context.set('s_w', was);
+        },
+      };
     });
-    stage.addEventListener('pointermove', (event) => {
-      if (dragged) follow(event);
-    });
-    const drop = () => {
-      dragged = false;
-    };
-    stage.addEventListener('pointerup', drop);
-    stage.addEventListener('pointercancel', drop);
   },
 };

@@ -207,8 +207,16 @@ export const reversalLoop: Widget = {
     const out = () => context.numbers().values.n_o ?? 1;
     const read = () => Math.max(0, Math.min(out(), context.numbers().values.n ?? 0));
     const write = (n: number) => context.set('n', Math.round(Math.max(0, Math.min(out(), n)) * 1e4) / 1e4);
-    mountKnob(stage, { read, write, steps: () => FLATS });
     let running = 0;
+    mountKnob(stage, {
+      read,
+      // A hand on the knob stops it; one that passes over the picture does not.
+      write: (n) => {
+        cancelAnimationFrame(running);
+        write(n);
+      },
+      steps: () => FLATS,
+    });
     /** Turns towards the end, a frame at a time; at once where motion is not wanted. */
     const run = (target: number) => {
       cancelAnimationFrame(running);
@@ -231,8 +239,6 @@ export const reversalLoop: Widget = {
       };
       running = requestAnimationFrame(step);
     };
-    stage.addEventListener('pointerdown', () => cancelAnimationFrame(running));
-    stage.addEventListener('keydown', () => cancelAnimationFrame(running));
     stage.addEventListener('click', (event) => {
       const button = event.target instanceof Element ? event.target.closest<HTMLElement>('[data-go]') : null;
       if (button?.dataset.go === 'out') run(out());

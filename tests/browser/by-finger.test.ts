@@ -1,0 +1,176 @@
+/**
+ * A finger on a phone: swiping down a page changes nothing on the way, wherever the swipe begins, and what can be dragged still
+ * can be.
+ */
+import type { Locator, Page } from 'playwright-core';
+import { describe, expect, it } from 'vitest';
+import { needs } from '../support/engines.ts';
+import { fingerOn, PHONE, type Point } from '../support/finger.ts';
+import { figure, pageNames, readThrough, settled, shown, useBrowser, written } from '../support/page.ts';
+
+const { visit } = useBrowser();
+
+/** Whatever is dragged: it tells so to assistive technology, or by the mouse’s pointer. */
+const CONTROLS = '[role=slider], [data-plane], [data-wish]';
+/** So many there are, so that none is overlooked. */
+const AT_LEAST = 20;
+
+/** Everything a reader could have changed. */
+const numbersOf = (page: Page): Promise<string[]> =>
+  page.evaluate(() => [
+    ...[...document.querySelectorAll<HTMLInputElement>('main input, main textarea')].map((e) =>
+      e.type === 'radio' ? `${e.checked}` : e.value,
+    ),
+    ...[...document.querySelectorAll('[role=slider]')].map(
+      (e) => `${e.getAttribute('aria-label')} ${e.getAttribute('aria-valuetext')}`,
+    ),
+  ]);
+
+/** Puts a control where a thumb finds it, and says where its middle is: of what is seen of it. */
+const middle = (control: Locator): Promise<Point> =>
+  control.evaluate(async (e) => {
+    const frame = () => new Promise((done) => requestAnimationFrame(() => requestAnimationFrame(done)));
+    for (let i = 0; i < 2; i++) {
+      scrollBy(0, e.getBoundingClientRect().top - 450);
+      await frame();
+    }
+    const { left, right, top, height } = e.getBoundingClientRect();
+    return { x: (Math.max(0, left) + Math.min(innerWidth, right)) / 2, y: top + height / 2 };
+  });
+
+describe('a swipe down the page', () => {
+  it('that begins on what can be dragged scrolls, and changes no number and no address', async (context) => {
+    needs(context, 'protocol');
+    const { page, turnTo } = await visit('index.html', PHONE);
+    const finger = await fingerOn(page);
+    let swiped = 0;
+    for (const name of pageNames()) {
+      await turnTo(name);
+      if ((await page.locator('figure.live').count()) === 0) continue;
+      await readThrough(page);
+      const address = page.url();
+      const before = await numbersOf(page);
+      for (const control of await page.locator(CONTROLS).all()) {
+        if (!(await control.isVisible())) continue;
+        const what = `${name}: ${await control.getAttribute('aria-label')}`;
+        const from = await middle(control);
+        const top = await page.evaluate(() => scrollY);
+        await finger.pull(from, { x: 0, y: -250 });
+        expect.soft((await page.evaluate(() => scrollY)) - top, what).toBeGreaterThan(150);
+        expect.soft(await numbersOf(page), what).toEqual(before);
+        swiped++;
+      }
+      expect.soft((await written(page)).href, name).toBe(address);
+    }
+    expect(swiped).toBeGreaterThanOrEqual(AT_LEAST);
+  });
+
+  it('stops no drawing that moves by itself', async (context) => {
+    needs(context, 'protocol');
+    const { page } = await visit('play-and-flanks.html', { ...PHONE, reducedMotion: 'no-preference' });
+    const place = await shown(figure(page, 'reversal-loop'));
+    const knob = place.locator('[data-knob]');
+    const from = await middle(knob);
+    const finger = await fingerOn(page);
+    await place.locator('[data-go=out]').evaluate((button: HTMLElement) => button.click());
+    await finger.pull(from, { x: 0, y: -100 });
+    const out = Number(await knob.getAttribute('aria-valuenow'));
+    await page.waitForFunction(
+      (from) =>
+        Number(document.querySelector('[data-figure=reversal-loop] [data-knob]')?.getAttribute('aria-valuenow')) > from,
+      out,
+    );
+  });
+});
+
+describe('a finger', () => {
+  const open = async (address: string, widget: string, control: string) => {
+    const { page } = await visit(address, PHONE);
+    const place = await shown(figure(page, widget));
+    const found = place.locator(control).first();
+    const finger = await fingerOn(page);
+    const at = await middle(found);
+    const top = await page.evaluate(() => scrollY);
+    return {
+      page,
+      finger,
+      at,
+      value: async () => {
+        await settled(page);
+        const told = found.locator('xpath=descendant-or-self::*[@role="slider"]');
+        return Number(await told.first().getAttribute('aria-valuenow'));
+      },
+      /** How far the page went. */
+      scrolled: async () => (await page.evaluate(() => scrollY)) - top,
+    };
+  };
+
+  for (const [address, widget, control] of [
+    ['lead-error.html', 'lead-error', '[data-slider=eps_A]'],
+    ['preload-and-lock.html', 'force-chain', '[data-slider]'],
+    ['play-and-flanks.html', 'flanks-under-load', '[data-push]'],
+    ['effort-and-feel.html', 'friction-curve', '[data-plane]'],
+  ] as const)
+    it(`sets what runs sideways by a tap or a sideways pull: ${widget}`, async (context) => {
+      needs(context, 'protocol');
+      const { finger, at, value, scrolled } = await open(address, widget, control);
+      await finger.tap({ x: at.x - 60, y: at.y });
+      const tapped = await value();
+      await finger.tap({ x: at.x + 60, y: at.y });
+      expect(await value(), 'farther right').toBeGreaterThan(tapped);
+      await finger.pull(at, { x: -90, y: 30 });
+      expect(await value(), 'pulled to the left').toBeLessThan(tapped);
+      expect(Math.abs(await scrolled())).toBeLessThan(6);
+    });
+
+  it('puts back what it had pulled when the browser takes the pull away, or a second finger comes', async (context) => {
+    needs(context, 'protocol');
+    const { page, finger, at, value } = await open('lead-error.html', 'lead-error', '[data-slider=eps_A]');
+    const [before, numbers] = [await value(), await numbersOf(page)];
+    for (const end of ['touchCancel', 'second'] as const) {
+      await finger.send('touchStart', at);
+      await finger.along(at, { x: 70, y: 0 }, 8);
+      expect(await value(), 'pulled').not.toBe(before);
+      const there = { x: at.x + 70, y: at.y };
+      if (end === 'touchCancel') await finger.send('touchCancel');
+      else {
+        await finger.send('touchStart', there, { x: there.x, y: there.y + 90 });
+        await finger.send('touchEnd');
+      }
+      expect(await value(), end).toBe(before);
+      expect(await numbersOf(page), end).toEqual(numbers);
+    }
+  });
+
+  it('turns the knob by a pull that begins sideways, any way once it rests on it, and not by a tap', async (context) => {
+    needs(context, 'protocol');
+    const { finger, at, value, scrolled } = await open('two-screws.html', 'section', '[data-knob]');
+    const before = await value();
+    await finger.tap({ x: at.x, y: at.y - 55 });
+    expect(await value(), 'tapped').toBe(before);
+    // From twelve o’clock to the right is clockwise.
+    await finger.pull({ x: at.x, y: at.y - 55 }, { x: 55, y: 30 });
+    const pulled = await value();
+    expect(pulled).toBeGreaterThan(before + 0.1);
+    // From three o’clock down is clockwise too.
+    await finger.pull({ x: at.x + 55, y: at.y }, { x: -20, y: 55 }, { rests: true });
+    expect(await value()).toBeGreaterThan(pulled + 0.1);
+    expect(Math.abs(await scrolled())).toBeLessThan(6);
+  });
+
+  it('drags the wish across the map by its line, and the map stays', async (context) => {
+    needs(context, 'protocol');
+    const { page, finger, at, scrolled } = await open('finding-a-pair.html', 'pair-map', '[data-wish] .grip');
+    const across = () => page.locator('.map-box').evaluate((box) => box.scrollLeft);
+    const before = await numbersOf(page);
+    const left = await across();
+    await finger.tap(at);
+    await settled(page);
+    expect(await numbersOf(page), 'tapped').toEqual(before);
+    await finger.pull(at, { x: 60, y: 10 });
+    await settled(page);
+    expect(await numbersOf(page)).not.toEqual(before);
+    expect(await across()).toBe(left);
+    expect(Math.abs(await scrolled())).toBeLessThan(6);
+  });
+});
