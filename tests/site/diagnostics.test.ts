@@ -199,9 +199,9 @@ const CASES: readonly (readonly [string, string, string, RegExp, number?])[] = [
     'an unknown widget',
     'figure section foot',
     'figure sektion foot',
-    /There is no widget called “sektion”; there are ramp, section/,
+    /There is no figure called “sektion”; there are ramp, section/,
   ],
-  ['a number the widget misses', 'thread C = 3/8-16', '', /The widget “section” also needs: thread C/, -2],
+  ['a number the widget misses', 'thread C = 3/8-16', '', /The figure “section” also needs: thread C/, -2],
   [
     'a figure that can’t be drawn',
     'arrangement = in line',
