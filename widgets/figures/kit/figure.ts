@@ -12,8 +12,8 @@ import type { UnitView } from '../../input/format.ts';
 import type { TextName } from '../../input/texts.ts';
 import type { Widget } from './widget.ts';
 
-/** What threads are called in chapters: the two of a pair, or the only one. */
-export type ThreadName = 'A' | 'C' | 'thread';
+/** What threads are called in chapters: the two of a pair, a plain screw beside them, or the only one. */
+export type ThreadName = 'A' | 'C' | 'B' | 'thread';
 
 /** Just the numbers that a figure names, all of them there. */
 export interface NumbersOf<T extends ThreadName, Q extends SymbolName, C extends ChoiceName, X extends TextName> {
