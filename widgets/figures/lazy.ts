@@ -42,7 +42,7 @@ export const LAZY: readonly Figure[] = [
   fromWidget(pairMap),
   fromWidget(roundingCost),
   fromWidget(leadErrorFigure),
-  fromWidget(drunkenThread),
+  drunkenThread,
   fromWidget(torqueBars),
   fromWidget(frictionCurve),
   fromWidget(handForceFigure),
