@@ -48,7 +48,7 @@ export const LAZY: readonly Figure[] = [
   fromWidget(handForceFigure),
   fromWidget(reversalLoop),
   fromWidget(playBatchFigure),
-  fromWidget(levellingPlate),
+  levellingPlate,
   veeCoupling,
   fromWidget(forceChainFigure),
   fromWidget(springDays),
