@@ -39,7 +39,7 @@ export const LAZY: readonly Figure[] = [
   fromWidget(dividedTurn),
   fromWidget(threadEatenFigure),
   fromWidget(motionPlot),
-  fromWidget(pairMap),
+  pairMap,
   fromWidget(roundingCost),
   fromWidget(leadErrorFigure),
   drunkenThread,
