@@ -41,7 +41,7 @@ export const LAZY: readonly Figure[] = [
   fromWidget(motionPlot),
   pairMap,
   fromWidget(roundingCost),
-  fromWidget(leadErrorFigure),
+  leadErrorFigure,
   drunkenThread,
   fromWidget(torqueBars),
   fromWidget(frictionCurve),
