@@ -195,9 +195,15 @@ describe('the map', () => {
       const numbers = (s_w: number) =>
         ({
           threads: {},
-          values: { s_w, k: 1, q_w: 0.15, q_X: 1 },
-          choices: { hands: 'either', drawer: 'anywhere', fitted: 'nested' },
-          texts: { taps: 'M4', series: 'all' },
+          values: { s_w, k: 1, q_w: 0.15, q_X: 1, t_l: 0, d_least: 0, d_most: 400, S_w: 0, F: 0, sigma_a: 100 },
+          choices: {
+            hands: 'either',
+            drawer: 'anywhere',
+            fitted: 'nested',
+            against: 'gain',
+            order: 'nearest motion',
+          },
+          texts: { taps: 'M4', series: 'all', dividers: '' },
         }) as Parameters<Figure['at']>[0];
       return Array.from({ length: 40 }, (_, i) => {
         const from = performance.now();

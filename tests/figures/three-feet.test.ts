@@ -11,7 +11,7 @@ import { endOf, plateOf, towards, turned } from '../../widgets/figures/levelling
 import { turnText } from '../../widgets/figures/levelling-plate/step-words.ts';
 import { veeCoupling } from '../../widgets/figures/vee-coupling/vee-coupling.ts';
 import { readFeet, readReadings } from '../../widgets/input/levelling-table.ts';
-import { attribute, numbersOf, picture, pointsOf, still, textOf } from '../support/figures.ts';
+import { attribute, numbersOf, picture, pointsOf, still, textOf, thread } from '../support/figures.ts';
 import { reasonIn, valueIn } from '../support/results.ts';
 
 const FEET = 'A: 0, 0\nB: 240, 0\nC: 120, 180';
@@ -20,16 +20,17 @@ const plate = (
   texts: Partial<Record<'feet' | 'readings' | 'rounds' | 'stands', string>> = {},
   values: Numbers['values'] = {},
   kept = 'foot A',
-): Numbers => ({
-  ...numbersOf(
-    { A: 'M10x1.5', C: '3/8-16 UNC' },
-    { k: 6, X_A: 10, X_C: 10.475, eps: 0, W: 60, x_g: 130, y_g: 70, ...values },
-    {
-      kept,
-    } as never,
-  ),
-  texts: { feet: FEET, readings: READINGS, rounds: '', ...texts },
-});
+) =>
+  ({
+    ...numbersOf(
+      { A: 'M10x1.5', C: '3/8-16 UNC' },
+      { k: 6, X_A: 10, X_C: 10.475, eps: 0, W: 60, x_g: 130, y_g: 70, ...values },
+      {
+        kept,
+      } as never,
+    ),
+    texts: { feet: FEET, readings: READINGS, rounds: '', ...texts },
+  }) as Numbers & Parameters<typeof plateOf>[0];
 const plainly = (text: string): string => text.replace(/\u00a0/g, ' ');
 const shift = (transform: string): [number, number] => {
   const [, x, y] = /translate\((-?[\d.]+) (-?[\d.]+)\)/.exec(transform) ?? [];
@@ -272,9 +273,9 @@ describe('levelling-plate', () => {
 
 describe('levelling-plate within the turns that its feet have', () => {
   /** Leads of 1.25 mm and 1.27 mm: 20 µm a turn. Screws of 20 mm keep a diameter: 12 mm and 13.65 mm to use, 12/1.25 = 9.6 turns. */
-  const fine = (texts: Parameters<typeof plate>[0], kept = 'foot A'): Numbers => ({
+  const fine = (texts: Parameters<typeof plate>[0], kept = 'foot A'): ReturnType<typeof plate> => ({
     ...plate({ feet: 'A: 0, 0\nB: 160, 0\nC: 80, 140', ...texts }, { X_A: 12, X_C: 13.65, x_g: 80, y_g: 50 }, kept),
-    threads: numbersOf({ A: 'M8x1.25', C: '1/4-20 UNC' }).threads,
+    threads: { A: thread('M8x1.25'), C: thread('1/4-20 UNC') },
   });
   const STEEP = '20, 20: 0; 140, 20: -620; 80, 120: 410';
   const turnsOf = (numbers: Numbers) =>

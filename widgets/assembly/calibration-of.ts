@@ -17,13 +17,22 @@ import {
   rssLeadError,
   runToEnd,
   type Task,
+  type Thread,
   worstLeadError,
 } from '../engine/index.ts';
+import type { OptionOf } from '../input/choices.ts';
 import type { ReadingsTable } from '../input/readings-table.ts';
 import { LONG_TEXT, readRunsInSteps } from '../input/texts.ts';
-import type { Numbers } from './numbers.ts';
 import { pairOf } from './pair-of.ts';
 import { runInSlices } from './run-in-slices.ts';
+
+/** What a calibration is worked from. */
+export interface Given {
+  readonly threads: Readonly<Record<'A' | 'C', Thread>>;
+  readonly values: Readonly<Record<'k' | 'eps_A' | 'eps_C', number>>;
+  readonly choices: Readonly<{ allowance: OptionOf<'allowance'> }>;
+  readonly texts: Readonly<Record<'runs', string>>;
+}
 
 export interface Calibrated {
   readonly calibration: Calibration;
@@ -37,9 +46,10 @@ export interface Calibrated {
   readonly serial: number;
 }
 
+/** Still at work on a long table, or done. */
 export type Found =
   | { readonly at: 'work'; readonly characters: number; readonly serial: number }
-  | { readonly at: 'end'; readonly result: Result<Calibrated> };
+  | { readonly at: 'end'; readonly calibrated: Calibrated };
 
 interface Work {
   readonly text: string;
@@ -62,32 +72,26 @@ const shared = {
 /** Tells a figure when long work is done, for as long as its stage is on the page. */
 export const whenCalibrated = (stage: HTMLElement, redraw: () => void): void => void shared.waiting.set(stage, redraw);
 
-export const calibrationOf = (numbers: Numbers): Found => {
-  const end = (result: Result<Calibrated>): Found => ({ at: 'end', result });
+export const calibrationOf = (numbers: Given): Result<Found> => {
   const pair = pairOf(numbers);
-  if (!pair.ok) return end(pair);
+  if (!pair.ok) return pair;
   const { leads, Delta } = pair.value;
   if (Delta === 0)
-    return end(
-      bad('These two threads have one and the same lead, so a turn moves nothing; take two whose leads differ.'),
-    );
-  const errors = {
-    ...leads,
-    eps_A: plain(numbers.values.eps_A ?? 0),
-    eps_C: plain(numbers.values.eps_C ?? 0),
-    Delta,
-  };
+    return bad('These two threads have one and the same lead, so a turn moves nothing; take two whose leads differ.');
+  const { k, eps_A, eps_C } = numbers.values;
+  const errors = { ...leads, eps_A: plain(eps_A), eps_C: plain(eps_C), Delta };
   const rss = numbers.choices.allowance === 'root-sum-square';
   const share = rss ? rssLeadError.of(errors) : worstLeadError.of(errors);
-  if (!share.ok) return end(share);
+  if (!share.ok) return share;
   const leadError = 'eps_r' in share.value ? share.value.eps_r : share.value.eps_w;
-  const work = workOn(numbers.texts?.runs ?? '', Delta, numbers.values.k ?? 6);
-  if (work.result === undefined) return { at: 'work', characters: work.text.length, serial: work.serial };
-  if (!work.result.ok) return end(work.result);
+  const work = workOn(numbers.texts.runs, Delta, k);
+  if (work.result === undefined) return good({ at: 'work', characters: work.text.length, serial: work.serial });
+  if (!work.result.ok) return work.result;
   const { calibration, table } = work.result.value;
   const plan = { nominal: Delta, leadError };
-  return end(
-    good({
+  return good({
+    at: 'end',
+    calibrated: {
       calibration,
       agreement: leadAgreement(calibration, plan),
       table,
@@ -95,14 +99,14 @@ export const calibrationOf = (numbers: Numbers): Found => {
       leadError,
       stepsPerTurn: work.stepsPerTurn,
       serial: work.serial,
-    }),
-  );
+    },
+  });
 };
 
 /** The same, once it is worked out and stands. */
-export const calibrated = (numbers: Numbers): Calibrated | undefined => {
+export const calibrated = (numbers: Given): Calibrated | undefined => {
   const found = calibrationOf(numbers);
-  return found.at === 'end' && found.result.ok ? found.result.value : undefined;
+  return found.ok && found.value.at === 'end' ? found.value.calibrated : undefined;
 };
 
 const workOn = (text: string, nominal: number, stepsPerTurn: number): Work => {

@@ -1,57 +1,64 @@
 /** A ball in its seat: where it touches, how hard, how far it sinks, and whether anything yields. Drawn to one scale. */
 
 import type { Point } from '../../assembly/assembly-layout.ts';
-import type { Numbers } from '../../assembly/numbers.ts';
 import { type Tip, tipOf } from '../../assembly/tip.ts';
-import { bad, good, type Result, type Seat, type SeatContact, seatContact } from '../../engine/index.ts';
+import { good, type Result, type Seat, type SeatContact, seatContact } from '../../engine/index.ts';
+import { CHOICES, type OptionOf } from '../../input/choices.ts';
 import { escapeText } from '../../input/escape.ts';
 import { numeral, show, type UnitView } from '../../input/format.ts';
+import { defineFigure, type NumbersOf } from '../kit/figure.ts';
 import { type FixedFigure, readoutHtml } from '../kit/readout.ts';
 import { polygon, px } from '../kit/svg.ts';
-import type { Widget } from '../kit/widget.ts';
 
 const WIDTH = 320;
 const HEIGHT = 300;
 const BALL = 78;
 const CENTRE: Point = [WIDTH / 2, 128];
 
+const QUANTITIES = ['F', 'R', 'beta_v', 'R_c', 'e_r'] as const;
+type Given = NumbersOf<never, (typeof QUANTITIES)[number], 'rests' | 'seat', never>;
+type Rests = OptionOf<'rests'>;
+
 interface State {
   readonly F: number;
   readonly R: number;
-  readonly rests: string;
+  readonly rests: Rests;
   readonly seat: Seat;
   readonly tip: Tip;
   readonly contact: SeatContact;
+  /** The same ball in every seat, for the table. */
+  readonly everywhere: readonly (readonly [rests: Rests, contact: Result<SeatContact>])[];
 }
 
-const seatNamed = (numbers: Numbers): Seat => {
-  const { beta_v = Math.PI / 4, R_c = 3, e_r = 7 } = numbers.values;
-  switch (numbers.choices.rests) {
+const seatNamed = (rests: Rests, { beta_v, R_c, e_r }: Given['values']): Seat => {
+  switch (rests) {
     case 'in a vee':
       return { kind: 'vee', halfAngle: beta_v };
     case 'on two rollers':
       return { kind: 'rollers', radius: R_c, spacing: e_r };
     case 'in a cone':
       return { kind: 'cone', halfAngle: beta_v };
-    default:
+    case 'on a flat':
       return { kind: 'flat' };
   }
 };
 
-const stateOf = (numbers: Numbers): Result<State> => {
-  const { F, R } = numbers.values;
-  if (F === undefined || R === undefined) return bad('The figure needs a load and a ball.');
+const stateOf = (numbers: Given): Result<State> => {
+  const { values } = numbers;
+  const { F, R } = values;
+  const { rests } = numbers.choices;
   const tip = tipOf(numbers);
   if (!tip.ok) return tip;
-  const seat = seatNamed(numbers);
-  const contact = seatContact(seat, { F, R, E_s: tip.value.E_s, Y: tip.value.Y });
-  return contact.ok
-    ? good({ F, R, rests: numbers.choices.rests ?? 'on a flat', seat, tip: tip.value, contact: contact.value })
-    : contact;
+  const seat = seatNamed(rests, values);
+  const contactIn = (where: Seat) => seatContact(where, { F, R, E_s: tip.value.E_s, Y: tip.value.Y });
+  const contact = contactIn(seat);
+  if (!contact.ok) return contact;
+  const everywhere = CHOICES.rests.options.map((other) => [other, contactIn(seatNamed(other, values))] as const);
+  return good({ F, R, rests, seat, tip: tip.value, contact: contact.value, everywhere });
 };
 
 /** Directions from the centre of the ball to its contacts, as angles from straight down. */
-const contactAngles = (s: State): number[] => {
+const contactAngles = (s: State): readonly number[] => {
   switch (s.seat.kind) {
     case 'flat':
       return [0];
@@ -59,11 +66,14 @@ const contactAngles = (s: State): number[] => {
     case 'cone':
       return [Math.PI / 2 - s.seat.halfAngle, -(Math.PI / 2 - s.seat.halfAngle)];
     case 'rollers': {
-      const a = Math.asin(Math.min(1, s.seat.spacing / (2 * (s.R + s.seat.radius))));
+      const a = rollerAngle(s.seat, s.R);
       return [a, -a];
     }
   }
 };
+
+const rollerAngle = ({ spacing, radius }: Extract<Seat, { kind: 'rollers' }>, R: number): number =>
+  Math.asin(Math.min(1, spacing / (2 * (R + radius))));
 
 const seatShape = (s: State): string => {
   const [x, y] = CENTRE;
@@ -78,7 +88,7 @@ const seatShape = (s: State): string => {
   if (s.seat.kind === 'rollers') {
     const k = BALL / s.R;
     const r = s.seat.radius * k;
-    const [a = 0] = contactAngles(s);
+    const a = rollerAngle(s.seat, s.R);
     const dx = (BALL + r) * Math.sin(a);
     const dy = (BALL + r) * Math.cos(a);
     return `<clipPath id="seat-clip"><rect width="${WIDTH}" height="${HEIGHT}"/></clipPath><g clip-path="url(#seat-clip)">${[-1, 1].map((side) => `<circle class="part base" fill="url(#seat-base)" cx="${px(x + side * dx)}" cy="${px(y + dy)}" r="${px(r)}"/>`).join('')}</g>`;
@@ -121,10 +131,7 @@ const rows = (s: State, view: UnitView): FixedFigure[] => {
   ];
 };
 
-const draw = (numbers: Numbers, view: UnitView): Result<string> => {
-  const state = stateOf(numbers);
-  if (!state.ok) return state;
-  const s = state.value;
+const draw = (s: State, view: UnitView): string => {
   const [x, y] = CENTRE;
   const dots = contactAngles(s)
     .map((a) => {
@@ -133,34 +140,32 @@ const draw = (numbers: Numbers, view: UnitView): Result<string> => {
       return `<path class="seat-force" d="M${px(cx)} ${px(cy)}L${px(ex)} ${px(ey)}"/><circle class="seat-dot" cx="${px(cx)}" cy="${px(cy)}" r="5"/>`;
     })
     .join('');
-  return good(
+  return (
     `<svg class="seat-view" viewBox="0 0 ${WIDTH} ${HEIGHT}" role="img" aria-label="A ball resting ${s.rests}, with the forces at its contacts"><defs><pattern id="seat-base" width="7" height="7" patternUnits="userSpaceOnUse" patternTransform="rotate(45)"><path class="hatch" d="M0 0V7"/></pattern></defs>` +
-      `${seatShape(s)}<circle class="part carried solid" cx="${x}" cy="${y}" r="${BALL}"/><path class="seat-load" d="M${x} 8V${y - BALL - 10}M${x - 6} ${y - BALL - 12}h12l-6 11z"/><text x="${x + 12}" y="24">${force(s.F)}</text>${dots}</svg>` +
-      `<div class="seat-side">${readoutHtml(rows(s, view))}<p class="line">${escapeText(s.contact.says)}</p></div>`,
+    `${seatShape(s)}<circle class="part carried solid" cx="${x}" cy="${y}" r="${BALL}"/><path class="seat-load" d="M${x} 8V${y - BALL - 10}M${x - 6} ${y - BALL - 12}h12l-6 11z"/><text x="${x + 12}" y="24">${force(s.F)}</text>${dots}</svg>` +
+    `<div class="seat-side">${readoutHtml(rows(s, view))}<p class="line">${escapeText(s.contact.says)}</p></div>`
   );
 };
 
-export const ballAndSeat: Widget = {
+export const ballAndSeat = defineFigure({
   name: 'ball-and-seat',
   title: 'A ball in its seat',
   threads: [],
-  quantities: ['F', 'R', 'beta_v', 'R_c', 'e_r'],
+  quantities: QUANTITIES,
   choices: ['rests', 'seat'],
+  state: stateOf,
   draw,
-  says: (numbers, view) => {
-    const state = stateOf(numbers);
-    if (!state.ok) return state.reason;
-    const s = state.value;
+  caption: (s, view) => {
     const where = `A hardened ball of ${show(s.R, { shown: 'size' }, view)} radius under ${force(s.F)}, ${s.rests} of ${s.tip.seat.name}`;
     return s.contact.state === 'elastic'
       ? `${where}, sinks by ${size(s.contact.sink, view)}${s.contact.estimate ? ' (an estimate)' : ''} at a peak pressure of ${numeral(s.contact.p0, 3)} MPa; it would begin to yield at ${force(s.contact.yieldLoad)}.`
       : `${where}, is past first yield, which came at ${force(s.contact.yieldLoad)}, so elastic figures no longer hold.`;
   },
-  table: (numbers, view) => {
-    const all = (['on a flat', 'in a vee', 'on two rollers', 'in a cone'] as const).map((rests) => {
-      const at = stateOf({ ...numbers, choices: { ...numbers.choices, rests } });
-      if (!at.ok) return [rests, at.reason, '', ''];
-      const { contact } = at.value;
+  table: ({ everywhere }, view) => ({
+    head: ['the ball rests', 'sinks by', 'peak pressure', 'begins to yield at'],
+    rows: everywhere.map(([rests, found]) => {
+      if (!found.ok) return [rests, found.reason, '', ''];
+      const contact = found.value;
       const elastic = contact.state === 'elastic';
       return [
         rests,
@@ -168,8 +173,6 @@ export const ballAndSeat: Widget = {
         elastic ? `${numeral(contact.p0, 3)} MPa` : 'not elastic',
         force(contact.yieldLoad),
       ];
-    });
-    return { head: ['the ball rests', 'sinks by', 'peak pressure', 'begins to yield at'], rows: all };
-  },
-  outline: (numbers, view) => JSON.stringify([numbers.values, numbers.choices, view]),
-};
+    }),
+  }),
+});

@@ -3,17 +3,22 @@
  * what that says of the net lead, of lost motion and of the thread; then the correction, on a dial and as a table.
  */
 
-import { type Calibrated, calibrated, calibrationOf, whenCalibrated } from '../../assembly/calibration-of.ts';
-import type { Numbers } from '../../assembly/numbers.ts';
 import {
+  type Calibrated,
+  calibrated,
+  calibrationOf,
+  type Found,
+  whenCalibrated,
+} from '../../assembly/calibration-of.ts';
+import {
+  at,
+  type Corrected,
   calibrationTable,
   correctionAt,
   correctionsIn,
   correctionTable,
   good,
-  type PositionUnit,
   type Result,
-  type Unit,
   unitQuestions,
   unitRemedies,
 } from '../../engine/index.ts';
@@ -22,15 +27,39 @@ import { numeral, type UnitView } from '../../input/format.ts';
 import { toCsv, writeReadingsTable } from '../../input/readings-table.ts';
 import { correctionText, counted, findingsOf, leadText, motionText, verdictText } from '../kit/calibration-words.ts';
 import { dialReading, dialScale, dialSvg, updateDial } from '../kit/dial.ts';
+import { defineFigure, type FigureContext, type NumbersOf, type Table } from '../kit/figure.ts';
 import { legendKey } from '../kit/plots/frame.ts';
 import { type LiveFigure, readoutHtml } from '../kit/readout.ts';
 import { saveFile } from '../kit/save.ts';
 import { mountSliders, type Slider, sliderHtml, updateSlider } from '../kit/slider.ts';
-import type { FigureContext, Table, Widget } from '../kit/widget.ts';
 import { cloudOf, plotsHtml } from './plots.ts';
 import { readTextFile } from './read-file.ts';
 
+const QUANTITIES = ['k', 'eps_A', 'eps_C', 'n'] as const;
+type Quantity = (typeof QUANTITIES)[number];
+type Given = NumbersOf<'A' | 'C', Quantity, 'allowance', 'runs'>;
+type Context = FigureContext<'A' | 'C', Quantity, 'allowance', 'runs'>;
+
+/** A long table at work, or what it came to with the dial set to some turns. */
+type State = Extract<Found, { at: 'work' }> | Done;
+interface Done {
+  readonly at: 'end';
+  readonly c: Calibrated;
+  readonly n: number;
+  /** The correction at these turns, or that nothing is known there. */
+  readonly here: Result<Corrected>;
+}
+
 const MOST_TABLE_ROWS = 400;
+
+const stateOf = (numbers: Given): Result<State> => {
+  const found = calibrationOf(numbers);
+  if (!found.ok) return found;
+  if (found.value.at === 'work') return good(found.value);
+  const { calibrated: c } = found.value;
+  const { n } = numbers.values;
+  return good({ at: 'end', c, n, here: correctionAt(c.calibration.corrections, n) });
+};
 
 const legend = (): string => {
   const item = (sample: string, words: string) => legendKey(sample, words, 12);
@@ -40,28 +69,24 @@ const legend = (): string => {
 const fileHtml = (): string =>
   '<p class="cal-file"><label>Open a file of readings <input type="file" data-file data-key="file" accept=".csv,.txt,.tsv,.dat,text/*"></label> <span role="status" data-file-note></span></p>';
 
-const draw = (numbers: Numbers, view: UnitView): Result<string> => {
-  const found = calibrationOf(numbers);
-  if (found.at === 'work')
-    return good(
-      `${fileHtml()}<p class="line cal-working" role="status"><svg class="cal-clock" viewBox="0 0 20 20" aria-hidden="true"><circle cx="10" cy="10" r="8"/><path d="M10 5V10H14"/></svg> Working through ${counted(found.characters)} characters of readings …</p>`,
-    );
-  if (!found.result.ok) return found.result;
-  const c = found.result.value;
+const draw = (s: State, view: UnitView): string => {
+  if (s.at === 'work')
+    return `${fileHtml()}<p class="line cal-working" role="status"><svg class="cal-clock" viewBox="0 0 20 20" aria-hidden="true"><circle cx="10" cy="10" r="8"/><path d="M10 5V10H14"/></svg> Working through ${counted(s.characters)} characters of readings …</p>`;
+  const { c } = s;
   const cloud = cloudOf(c.calibration, view);
   const { rows } = c.calibration;
   const all = rows.length;
-  return good(
+  return (
     `${fileHtml()}${legend()}<div class="cal-plots">${plotsHtml(cloud)}</div>` +
-      (cloud.drawn < all
-        ? `<p class="line cal-thinned">${counted(cloud.drawn)} of ${counted(all)} readings are drawn, the extremes of each stretch; all are in the fit.</p>`
-        : '') +
-      `<div class="cal-words"><p class="cal-verdict ${c.agreement.agrees ? 'agrees' : 'differs'}"><b>${c.agreement.agrees ? 'Agrees' : 'Does not agree'}.</b> ${escapeText(verdictText(c, view))}</p>${askHtml(c)}` +
-      `<ul>${findingsOf(c, view)
-        .map((f) => `<li class="${f.determined ? 'told' : 'untold'}">${escapeText(f.says)}</li>`)
-        .join('')}</ul></div>` +
-      `<div class="cal-dial"><div data-dial>${dialHtml(c, numbers, view)}</div>` +
-      `<p class="acts"><button type="button" data-act="corrections" data-key="act-corrections">Save the correction table as CSV</button><button type="button" class="plain" data-act="residuals" data-key="act-residuals">Save readings with residuals</button></p></div>`,
+    (cloud.drawn < all
+      ? `<p class="line cal-thinned">${counted(cloud.drawn)} of ${counted(all)} readings are drawn, the extremes of each stretch; all are in the fit.</p>`
+      : '') +
+    `<div class="cal-words"><p class="cal-verdict ${c.agreement.agrees ? 'agrees' : 'differs'}"><b>${c.agreement.agrees ? 'Agrees' : 'Does not agree'}.</b> ${escapeText(verdictText(c, view))}</p>${askHtml(c)}` +
+    `<ul>${findingsOf(c, view)
+      .map((f) => `<li class="${f.determined ? 'told' : 'untold'}">${escapeText(f.says)}</li>`)
+      .join('')}</ul></div>` +
+    `<div class="cal-dial"><div data-dial>${dialHtml(s, view)}</div>` +
+    `<p class="acts"><button type="button" data-act="corrections" data-key="act-corrections">Save the correction table as CSV</button><button type="button" class="plain" data-act="residuals" data-key="act-residuals">Save readings with residuals</button></p></div>`
   );
 };
 
@@ -83,28 +108,22 @@ const askHtml = (c: Calibrated): string => {
   return `<div class="cal-ask" role="group" aria-label="A question about the units"><p>${questions.map(escapeText).join(' ')}</p><p class="acts">${buttons.join('')}</p></div>`;
 };
 
-const sliderOf = (c: Calibrated): Slider => {
+const sliderOf = (c: Calibrated): Slider<'n'> => {
   const up = correctionsIn(c.calibration.corrections, 'up');
   const rows = up.length > 0 ? up : c.calibration.corrections;
-  const [min, max] = [rows[0]?.turns ?? 0, rows.at(-1)?.turns ?? 1];
+  const [min, max] = [at(rows, 0).turns, at(rows, rows.length - 1).turns];
   return { name: 'n', label: 'turns, on the way up', min, max, step: 1 / 24 };
 };
 
-const turnsAt = (c: Calibrated, numbers: Numbers): number => {
+const turnsAt = ({ c, n }: Done): number => {
   const { min, max } = sliderOf(c);
-  return Math.max(min, Math.min(max, numbers.values.n ?? min));
+  return Math.max(min, Math.min(max, n));
 };
 
-const correctedHere = (c: Calibrated, numbers: Numbers) =>
-  correctionAt(c.calibration.corrections, numbers.values.n ?? 0);
+/** The hand stands at zero where no correction is known, which the readout says. */
+const travelOf = ({ here }: Done): number => (here.ok ? here.value.travel : 0);
 
-const travelOf = (c: Calibrated, numbers: Numbers): number => {
-  const here = correctedHere(c, numbers);
-  return here.ok ? here.value.travel : 0;
-};
-
-const readout = (c: Calibrated, numbers: Numbers, view: UnitView): LiveFigure[] => {
-  const here = correctedHere(c, numbers);
+const readout = ({ here }: Done, view: UnitView): LiveFigure[] => {
   if (!here.ok) return [['refused', 'no correction', here.reason]];
   const { nominal, correction, travel } = here.value;
   return [
@@ -114,31 +133,27 @@ const readout = (c: Calibrated, numbers: Numbers, view: UnitView): LiveFigure[] 
   ];
 };
 
-const dialHtml = (c: Calibrated, numbers: Numbers, view: UnitView): string => {
-  const n = turnsAt(c, numbers);
-  const scale = dialScale(c.nominal, view);
+const dialHtml = (s: Done, view: UnitView): string => {
+  const n = turnsAt(s);
+  const scale = dialScale(s.c.nominal, view);
   return (
-    `${dialSvg(travelOf(c, numbers), scale, 'Dial: true travel at these turns')}<div>${sliderHtml(sliderOf(c), n, numeral(n))}` +
-    `${readoutHtml(readout(c, numbers, view))}</div>`
+    `${dialSvg(travelOf(s), scale, 'Dial: true travel at these turns')}<div>${sliderHtml(sliderOf(s.c), n, numeral(n))}` +
+    `${readoutHtml(readout(s, view))}</div>`
   );
 };
 
-const says = (numbers: Numbers, view: UnitView): string => {
-  const found = calibrationOf(numbers);
-  if (found.at === 'work') return `Working through ${counted(found.characters)} characters of readings.`;
-  if (!found.result.ok) return found.result.reason;
-  const c = found.result.value;
-  const here = correctedHere(c, numbers);
+const caption = (s: State, view: UnitView): string => {
+  if (s.at === 'work') return `Working through ${counted(s.characters)} characters of readings.`;
+  const { c, n, here } = s;
   const dial = here.ok
-    ? ` At ${numeral(numbers.values.n ?? 0)} turns the correction is ${correctionText(here.value.correction, view)}; the dial stands at ${dialReading(here.value.travel, dialScale(c.nominal, view))}.`
+    ? ` At ${numeral(n)} turns the correction is ${correctionText(here.value.correction, view)}; the dial stands at ${dialReading(here.value.travel, dialScale(c.nominal, view))}.`
     : ` ${here.reason}`;
   return `${counted(c.calibration.rows.length)} readings give a net lead of ${leadText(c, view)}, which ${c.agreement.agrees ? 'agrees' : 'does not agree'} with the nominal ${motionText(c.nominal, view)}.${dial}`;
 };
 
-const tableOf = (numbers: Numbers, view: UnitView): Table => {
-  const found = calibrationOf(numbers);
-  if (found.at === 'work' || !found.result.ok) return { head: ['turns'], rows: [['none yet']] };
-  const { corrections } = found.result.value.calibration;
+const table = (s: State, view: UnitView): Table => {
+  if (s.at === 'work') return { head: ['turns'], rows: [['none yet']] };
+  const { corrections } = s.c.calibration;
   const shown = corrections.slice(0, MOST_TABLE_ROWS);
   const left = corrections.length - shown.length;
   return {
@@ -159,29 +174,20 @@ const tableOf = (numbers: Numbers, view: UnitView): Table => {
   };
 };
 
-const outlineOf = (numbers: Numbers, view: UnitView): string => {
-  const found = calibrationOf(numbers);
-  if (found.at === 'work') return `work ${found.serial}`;
-  if (!found.result.ok) return found.result.reason;
-  const { serial, agreement } = found.result.value;
-  return JSON.stringify([serial, agreement, view]);
-};
-
-const update = (stage: HTMLElement, numbers: Numbers, view: UnitView): void => {
-  const c = calibrated(numbers);
-  if (!c) return;
-  const n = turnsAt(c, numbers);
-  updateDial(stage, travelOf(c, numbers), dialScale(c.nominal, view));
-  updateSlider(stage, sliderOf(c), n, numeral(n));
+const update = (stage: HTMLElement, s: State, view: UnitView): void => {
+  if (s.at === 'work') return;
+  const n = turnsAt(s);
+  updateDial(stage, travelOf(s), dialScale(s.c.nominal, view));
+  updateSlider(stage, sliderOf(s.c), n, numeral(n));
   // Whole, since a refusal has fewer lines.
   const place = stage.querySelector('.readout');
-  const html = readoutHtml(readout(c, numbers, view));
+  const html = readoutHtml(readout(s, view));
   if (place && place.outerHTML !== html) place.outerHTML = html;
 };
 
 const CSV = 'text/csv;charset=utf-8';
 
-const act = (button: HTMLElement, context: FigureContext): void => {
+const act = (button: HTMLElement, context: Context): void => {
   const c = calibrated(context.numbers());
   if (!c) return;
   if (button.dataset.act === 'corrections') {
@@ -193,25 +199,27 @@ const act = (button: HTMLElement, context: FigureContext): void => {
   } else {
     // The numbers as they were typed, under the other unit.
     const { table, stepsPerTurn } = c;
+    const { reading, position } = button.dataset;
+    const other = unitRemedies(c.calibration.lead, c.nominal, table, stepsPerTurn).find(
+      ({ readingUnit, positionUnit }) => readingUnit === reading && positionUnit === position,
+    );
+    if (other === undefined) return;
     const text = writeReadingsTable(table.rows, { ...table, stepsPerTurn });
     const [, ...lines] = text.split('\n');
-    const [header = ''] = writeReadingsTable([], {
-      readingUnit: button.dataset.reading as Unit,
-      positionUnit: button.dataset.position as PositionUnit,
-    }).split('\n');
+    const [header = ''] = writeReadingsTable([], other).split('\n');
     context.type('runs', [header, ...lines].join('\n'));
   }
 };
 
-const mount = (stage: HTMLElement, context: FigureContext): void => {
+const mount = (stage: HTMLElement, context: Context): void => {
   whenCalibrated(stage, context.redraw);
   mountSliders(stage, {
     sliders: () => {
       const c = calibrated(context.numbers());
       return c ? [sliderOf(c)] : [];
     },
-    read: () => context.numbers().values.n ?? 0,
-    write: (_name, value) => context.set('n', value),
+    read: (name) => context.numbers().values[name],
+    write: context.set,
   });
   stage.addEventListener('click', (event) => {
     const button = event.target instanceof Element ? event.target.closest<HTMLElement>('[data-act]') : null;
@@ -230,17 +238,18 @@ const mount = (stage: HTMLElement, context: FigureContext): void => {
   });
 };
 
-export const calibrationFigure: Widget = {
+export const calibrationFigure = defineFigure({
   name: 'calibration',
   title: 'Readings of an indicator against turns, fitted',
   threads: ['A', 'C'],
-  quantities: ['k', 'eps_A', 'eps_C', 'n'],
+  quantities: QUANTITIES,
   choices: ['allowance'],
   texts: ['runs'],
+  state: stateOf,
   draw,
-  says,
-  table: tableOf,
-  outline: outlineOf,
+  caption,
+  table,
+  renderKey: (s) => (s.at === 'work' ? s.serial : [s.c.serial, s.c.agreement]),
   mount,
   update,
-};
+});

@@ -4,7 +4,7 @@
  * direction, the lowest and the highest.
  */
 import type { Point } from '../../assembly/assembly-layout.ts';
-import { type Calibration, type Direction, fittedCurve } from '../../engine/index.ts';
+import { at, type Calibration, type Direction, fittedCurve } from '../../engine/index.ts';
 import type { UnitView } from '../../input/format.ts';
 import { axisUnit, type Frame, panelHtml, xAt, yAt } from '../kit/plots/frame.ts';
 import { polyline, px } from '../kit/svg.ts';
@@ -25,12 +25,13 @@ export const extremes = (
   if (xs.length <= 2 * columns) return [...xs.keys()];
   const least: number[] = new Array(columns).fill(-1);
   const most: number[] = new Array(columns).fill(-1);
-  const y = (i: number): number => ys[i] ?? Number.NaN;
+  // Of no point yet, which any other beats.
+  const y = (i: number): number => (i < 0 ? Number.NaN : at(ys, i));
   for (let i = 0; i < xs.length; i++) {
-    const across = (((xs[i] ?? low) - low) / (high - low)) * columns;
+    const across = ((at(xs, i) - low) / (high - low)) * columns;
     const column = Math.min(columns - 1, Math.max(0, Math.floor(across)));
-    if (!(y(i) >= y(least[column] ?? -1))) least[column] = i;
-    if (!(y(i) <= y(most[column] ?? -1))) most[column] = i;
+    if (!(y(i) >= y(at(least, column)))) least[column] = i;
+    if (!(y(i) <= y(at(most, column)))) most[column] = i;
   }
   return [...new Set([...least, ...most])].filter((i) => i >= 0).sort((i, j) => i - j);
 };
@@ -98,25 +99,25 @@ export const cloudOf = (c: Calibration, view: UnitView): Cloud => {
     const drawn = DIRECTIONS.map((direction) => {
       const { turns, [kind]: values } = columns[direction];
       const marks = extremes(turns, values, x, COLUMNS).map((i) =>
-        marker(direction, [xAt(f, turns[i] ?? 0), yAt(f, values[i] ?? 0)], markSize(rows.length)),
+        marker(direction, [xAt(f, at(turns, i)), yAt(f, at(values, i))], markSize(rows.length)),
       );
       return { svg: `<path class="reading ${direction}" d="${marks.join('')}"/>`, count: marks.length };
     });
     return { svg: drawn.map((d) => d.svg).join(''), count: drawn.reduce((sum, d) => sum + d.count, 0) };
   };
   const [left, right] = span;
-  const curve = (at: (n: number) => number, f: Frame): string =>
+  const curve = (height: (n: number) => number, f: Frame): string =>
     polyline(
       Array.from({ length: CURVE_POINTS + 1 }, (_, i): Point => {
         const n = left + ((right - left) * i) / CURVE_POINTS;
-        return [xAt(f, n), yAt(f, Math.max(f.y[0], Math.min(f.y[1], at(n))))];
+        return [xAt(f, n), yAt(f, Math.max(f.y[0], Math.min(f.y[1], height(n))))];
       }),
     );
   const models = DIRECTIONS.map((direction) => {
-    const at = fittedCurve(c, direction);
-    return at === undefined
+    const fitted = fittedCurve(c, direction);
+    return fitted === undefined
       ? ''
-      : `<path class="curve model ${direction}" d="${curve((n) => at(n) - line.intercept - line.slope * n, frames.residuals)}"/>`;
+      : `<path class="curve model ${direction}" d="${curve((n) => fitted(n) - line.intercept - line.slope * n, frames.residuals)}"/>`;
   }).join('');
   const straight = [left, right].map(
     (n): Point => [xAt(frames.readings, n), yAt(frames.readings, line.intercept + line.slope * n)],

@@ -4,9 +4,8 @@
  */
 
 import type { Point } from '../../assembly/assembly-layout.ts';
-import { type Calibrated, calibrated, calibrationOf, whenCalibrated } from '../../assembly/calibration-of.ts';
-import type { Numbers } from '../../assembly/numbers.ts';
-import { correctionAt, good, type Result } from '../../engine/index.ts';
+import { type Calibrated, calibrationOf, type Found, whenCalibrated } from '../../assembly/calibration-of.ts';
+import { at, correctionAt, good, type Result } from '../../engine/index.ts';
 import { escapeText } from '../../input/escape.ts';
 import { numeral, type UnitView } from '../../input/format.ts';
 import {
@@ -19,29 +18,46 @@ import {
   signedMotion,
   verdictText,
 } from '../kit/calibration-words.ts';
+import { defineFigure, type NumbersOf } from '../kit/figure.ts';
 import { axisUnit, type Frame, panelHtml, xAt, yAt } from '../kit/plots/frame.ts';
 import { polyline } from '../kit/svg.ts';
 import { evenly, extent } from '../kit/ticks.ts';
-import type { Table, Widget } from '../kit/widget.ts';
 
 /** Places of the short correction table: as many as fit the page. */
 const PLACES = 9;
 const CURVE = 120;
 
-const stated = (text: string | undefined): string =>
-  text === undefined || text === '' ? '<i>not stated</i>' : escapeText(text);
+const QUANTITIES = ['k', 'eps_A', 'eps_C'] as const;
+const TEXTS = ['runs', 'piece', 'dated', 'warmth', 'gauge', 'method'] as const;
+type Given = NumbersOf<'A' | 'C', (typeof QUANTITIES)[number], 'allowance', (typeof TEXTS)[number]>;
 
-const givens = (c: Calibrated, numbers: Numbers, view: UnitView): [string, string][] => {
-  const { threads, texts, choices } = numbers;
+/** A long table at work, or what it came to with what the reader stated. */
+type State = Extract<Found, { at: 'work' }> | Done;
+interface Done {
+  readonly at: 'end';
+  readonly c: Calibrated;
+  readonly stated: Pick<Given, 'threads' | 'choices' | 'texts'>;
+}
+
+const stateOf = (numbers: Given): Result<State> => {
+  const found = calibrationOf(numbers);
+  if (!found.ok) return found;
+  if (found.value.at === 'work') return good(found.value);
+  return good({ at: 'end', c: found.value.calibrated, stated: numbers });
+};
+
+const orNot = (text: string): string => (text === '' ? '<i>not stated</i>' : escapeText(text));
+
+const givens = ({ c, stated: { threads, texts, choices } }: Done, view: UnitView): [string, string][] => {
   const { rows } = c.calibration;
   const [low, high] = extent(rows.map((row) => row.turns));
   return [
-    ['piece', stated(texts?.piece)],
-    ['threads', `${escapeText(threads.A?.designation ?? '')} with ${escapeText(threads.C?.designation ?? '')}`],
-    ['date', stated(texts?.dated)],
-    ['temperature', stated(texts?.warmth)],
-    ['indicator', stated(texts?.gauge)],
-    ['method', stated(texts?.method)],
+    ['piece', orNot(texts.piece)],
+    ['threads', `${escapeText(threads.A.designation)} with ${escapeText(threads.C.designation)}`],
+    ['date', orNot(texts.dated)],
+    ['temperature', orNot(texts.warmth)],
+    ['indicator', orNot(texts.gauge)],
+    ['method', orNot(texts.method)],
     ['readings', `${counted(rows.length)}, from ${numeral(low)} to ${numeral(high)} turns`],
     ['nominal net lead', `${motionText(c.nominal, view)} a turn`],
     [
@@ -67,7 +83,7 @@ const placesOf = (c: Calibrated, count: number): readonly Place[] => {
   const chosen =
     rows.length <= count
       ? rows.map((row) => row.turns as number)
-      : evenly(rows[0]?.turns ?? 0, rows.at(-1)?.turns ?? 0, count);
+      : evenly(at(rows, 0).turns, at(rows, rows.length - 1).turns, count);
   return chosen.flatMap((n) => {
     const here = correctionAt(c.calibration.corrections, n, direction);
     return here.ok ? [{ n, nominal: here.value.nominal, correction: here.value.correction }] : [];
@@ -79,7 +95,7 @@ const curveHtml = (c: Calibrated, view: UnitView): string => {
   const values = places.map((p) => p.correction);
   const [low, high] = [Math.min(0, ...values), Math.max(0, ...values)];
   const room = Math.max(0.08 * (high - low), 1e-5);
-  const ends = [places[0]?.n ?? 0, places.at(-1)?.n ?? 1] as const;
+  const ends = [at(places, 0).n, at(places, places.length - 1).n] as const;
   const frame: Frame = {
     x: ends[1] > ends[0] ? ends : [ends[0] - 1, ends[0] + 1],
     y: [low - room, high + room],
@@ -103,41 +119,36 @@ const results = (c: Calibrated, view: UnitView): [string, string][] => [
 const list = (rows: readonly (readonly [string, string])[], safe: boolean): string =>
   `<dl>${rows.map(([name, value]) => `<div><dt>${name}</dt><dd>${safe ? value : escapeText(value)}</dd></div>`).join('')}</dl>`;
 
-const draw = (numbers: Numbers, view: UnitView): Result<string> => {
-  const found = calibrationOf(numbers);
-  if (found.at === 'work')
-    return good(
-      `<p class="line" role="status"><svg class="cal-clock" viewBox="0 0 20 20" aria-hidden="true"><circle cx="10" cy="10" r="8"/><path d="M10 5V10H14"/></svg> Working through the readings …</p>`,
-    );
-  if (!found.result.ok) return found.result;
-  const c = found.result.value;
+const draw = (s: State, view: UnitView): string => {
+  if (s.at === 'work')
+    return `<p class="line" role="status"><svg class="cal-clock" viewBox="0 0 20 20" aria-hidden="true"><circle cx="10" cy="10" r="8"/><path d="M10 5V10H14"/></svg> Working through the readings …</p>`;
+  const { c } = s;
   const places = placesOf(c, PLACES);
   const cells = (of: (p: Place) => string) => places.map((p) => `<td>${of(p)}</td>`).join('');
-  return good(
+  return (
     `<div class="sheet certificate-page"><header><p class="sheet-title">Calibration of a differential screw</p><p class="sheet-verdict">${c.agreement.agrees ? 'Agrees with its nominal lead' : 'Does not agree with its nominal lead'}</p></header>` +
-      `<div class="certificate-columns"><section><h3>Measured</h3>${list(givens(c, numbers, view), true)}</section>` +
-      `<section><h3>Found</h3>${list(results(c, view), false)}<p>${escapeText(verdictText(c, view))}</p></section></div>` +
-      `<section><h3>Correction, to be added to the nominal travel</h3><div class="table-scroll" tabindex="0" role="group" aria-label="Corrections"><table><tbody><tr><th scope="row">turns</th>${cells((p) => numeral(p.n))}</tr><tr><th scope="row">correction</th>${cells((p) => correctionText(p.correction, view))}</tr></tbody></table></div><div class="certificate-curve">${curveHtml(c, view)}</div></section>` +
-      '<section class="sheet-notes"><p>Uncertainty is that of the fit, 95 % by Student’s t, from the scatter of these readings alone; the indicator’s own error, the set-up’s cosine and Abbe errors and the temperature come on top. Holds for this piece, over these turns, as it was on that day.</p></section>' +
-      '<p class="signed"><span>measured by</span><span>checked by</span></p></div>',
+    `<div class="certificate-columns"><section><h3>Measured</h3>${list(givens(s, view), true)}</section>` +
+    `<section><h3>Found</h3>${list(results(c, view), false)}<p>${escapeText(verdictText(c, view))}</p></section></div>` +
+    `<section><h3>Correction, to be added to the nominal travel</h3><div class="table-scroll" tabindex="0" role="group" aria-label="Corrections"><table><tbody><tr><th scope="row">turns</th>${cells((p) => numeral(p.n))}</tr><tr><th scope="row">correction</th>${cells((p) => correctionText(p.correction, view))}</tr></tbody></table></div><div class="certificate-curve">${curveHtml(c, view)}</div></section>` +
+    '<section class="sheet-notes"><p>Uncertainty is that of the fit, 95 % by Student’s t, from the scatter of these readings alone; the indicator’s own error, the set-up’s cosine and Abbe errors and the temperature come on top. Holds for this piece, over these turns, as it was on that day.</p></section>' +
+    '<p class="signed"><span>measured by</span><span>checked by</span></p></div>'
   );
 };
 
 const plainly = (html: string): string =>
   html.replace(/<[^>]*>/g, '').replace(/&#(\d+);/g, (_, code) => String.fromCharCode(Number(code)));
 
-export const certificateFigure: Widget = {
+export const certificateFigure = defineFigure({
   name: 'certificate',
   title: 'Certificate of the calibration',
   threads: ['A', 'C'],
-  quantities: ['k', 'eps_A', 'eps_C'],
+  quantities: QUANTITIES,
   choices: ['allowance'],
-  texts: ['runs', 'piece', 'dated', 'warmth', 'gauge', 'method'],
+  texts: TEXTS,
+  state: stateOf,
   draw,
-  says: (numbers, view) => {
-    const found = calibrationOf(numbers);
-    if (found.at === 'work') return 'Working through the readings; the certificate follows.';
-    if (!found.result.ok) return found.result.reason;
+  caption: (s, view) => {
+    if (s.at === 'work') return 'Working through the readings; the certificate follows.';
     const missing = (
       [
         ['piece', 'piece'],
@@ -146,28 +157,24 @@ export const certificateFigure: Widget = {
         ['gauge', 'indicator'],
         ['method', 'method'],
       ] as const
-    ).flatMap(([name, says]) => ((numbers.texts?.[name] ?? '') === '' ? [says] : []));
-    return `${verdictText(found.result.value, view)} ${missing.length === 0 ? 'Everything asked for is stated.' : `Not stated yet: ${missing.join(', ')}.`}`;
+    ).flatMap(([name, says]) => (s.stated.texts[name] === '' ? [says] : []));
+    return `${verdictText(s.c, view)} ${missing.length === 0 ? 'Everything asked for is stated.' : `Not stated yet: ${missing.join(', ')}.`}`;
   },
-  table: (numbers, view): Table => {
-    const c = calibrated(numbers);
-    if (!c) return { head: ['line'], rows: [['none yet']] };
+  table: (s, view) => {
+    if (s.at === 'work') return { head: ['line'], rows: [['none yet']] };
     return {
       head: ['line', 'value'],
       rows: [
-        ...givens(c, numbers, view).map(([name, value]) => [name, plainly(value)]),
-        ...results(c, view).map(([name, value]) => [name, value]),
-        ...placesOf(c, PLACES).map((p) => [`correction at ${numeral(p.n)} turns`, correctionText(p.correction, view)]),
+        ...givens(s, view).map(([name, value]) => [name, plainly(value)]),
+        ...results(s.c, view).map(([name, value]) => [name, value]),
+        ...placesOf(s.c, PLACES).map((p) => [
+          `correction at ${numeral(p.n)} turns`,
+          correctionText(p.correction, view),
+        ]),
       ],
     };
   },
-  outline: (numbers, view) => {
-    const found = calibrationOf(numbers);
-    if (found.at === 'work') return `work ${found.serial}`;
-    if (!found.result.ok) return found.result.reason;
-    const { piece, dated, warmth, gauge, method } = numbers.texts ?? {};
-    const { serial, agreement } = found.result.value;
-    return JSON.stringify([serial, agreement, view, piece, dated, warmth, gauge, method, numbers.choices.allowance]);
-  },
+  renderKey: (s, { threads, choices, texts: { runs: _, ...stated } }) =>
+    s.at === 'work' ? s.serial : [s.c.serial, s.c.agreement, threads, stated, choices],
   mount: (stage, context) => whenCalibrated(stage, context.redraw),
-};
+});

@@ -3,10 +3,10 @@
  * creep, each in µm and in steps of the pair. None of them is divided by the gain.
  */
 
-import type { Numbers } from '../../assembly/numbers.ts';
 import { pairOf } from '../../assembly/pair-of.ts';
 import { tipOf } from '../../assembly/tip.ts';
 import {
+  at,
   bad,
   ballOnFlat,
   CONTACT_MATERIALS,
@@ -29,8 +29,11 @@ import {
 import { stepName, stepsOf } from '../../input/dividers.ts';
 import { escapeText } from '../../input/escape.ts';
 import { numeral, show, type UnitView } from '../../input/format.ts';
+import { defineFigure, type NumbersOf } from '../kit/figure.ts';
 import { px } from '../kit/svg.ts';
-import type { Widget } from '../kit/widget.ts';
+
+const QUANTITIES = ['k_d', 'F', 'R', 'l', 'd_3', 'Delta_T', 'Delta_Tw', 't', 'tau_w', 'c_d', 't_0'] as const;
+type Given = NumbersOf<'A' | 'C', (typeof QUANTITIES)[number], 'divider' | 'seat' | 'path', never>;
 
 interface Bar {
   readonly name: string;
@@ -45,34 +48,23 @@ interface State {
   readonly bars: readonly Bar[];
 }
 
-const stateOf = (numbers: Numbers): Result<State> => {
+const stateOf = (numbers: Given): Result<State> => {
   const pair = pairOf(numbers);
   if (!pair.ok) return pair;
   const { A, C, Delta } = pair.value;
-  const {
-    F = 0,
-    R = 3,
-    l = 40,
-    d_3 = 8,
-    Delta_T = 0,
-    Delta_Tw = 0,
-    t = 0,
-    tau_w = 1,
-    c_d = 0,
-    t_0 = 1,
-  } = numbers.values;
+  const { k_d, F, R, l, d_3, Delta_T, Delta_Tw, t, tau_w, c_d, t_0 } = numbers.values;
   if (Delta === 0)
     return bad('The two leads are equal, so a step is nothing to measure by: choose threads whose leads differ.');
-  const divider = numbers.choices.divider ?? 'hexagon';
-  const step = perStep.of({ Delta, k: plain(stepsOf(divider, numbers.values.k_d ?? 50)) });
+  const { divider } = numbers.choices;
+  const step = perStep.of({ Delta, k: plain(stepsOf(divider, k_d)) });
   const tip = tipOf(numbers);
-  const path = thermalMaterial(numbers.choices.path ?? 'steel');
+  const path = thermalMaterial(numbers.choices.path);
   if (!step.ok) return step;
   if (!tip.ok) return tip;
   if (!path.ok) return path;
   const sink = ballOnFlat.of({ F: newtons(F), R: mm(R), E_s: megapascals(tip.value.E_s) });
-  const steel = CONTACT_MATERIALS[0]?.E ?? 210e3;
-  const shank = shankStiffness.of({ E_l: megapascals(steel), d_3: mm(d_3), l: mm(l) });
+  const steel = at(CONTACT_MATERIALS, 0);
+  const shank = shankStiffness.of({ E_l: megapascals(steel.E), d_3: mm(d_3), l: mm(l) });
   const room = thermalGrowth.of({ alpha_T: perKelvin(path.value.alpha), l: mm(l), Delta_T: kelvins(Delta_T) });
   const hand = warming.of({ Delta_Tw: kelvins(Delta_Tw), t: hours(t), tau_w: hours(tau_w) });
   const held = hand.ok
@@ -100,52 +92,41 @@ const stateOf = (numbers: Numbers): Result<State> => {
 
 const motion = (v: number, view: UnitView) => show(v, { shown: 'motion', digits: 3 }, view);
 
-const draw = (numbers: Numbers, view: UnitView): Result<string> => {
-  const state = stateOf(numbers);
-  if (!state.ok) return state;
-  const s = state.value;
+const draw = (s: State, view: UnitView): string => {
   const longest = Math.max(s.step, ...s.bars.map((b) => b.size));
   const width = (v: number) => px(Math.max(v > 0 ? 1.5 : 0, (638 * v) / longest));
   const bar = (kind: string, text: string, size: number) =>
     `<p class="line">${text}</p><svg class="drift ${kind}" viewBox="0 0 640 16" preserveAspectRatio="none" aria-hidden="true"><rect x="1" y="2" width="${width(size)}" height="12"/></svg>`;
-  return good(
+  return (
     `<div class="drift-view" role="img" aria-label="What moves though nobody turns, beside one step of the pair">` +
-      `${bar('one', `one ${s.stepName} of ${escapeText(s.pair)}: <b>${motion(s.step, view)}</b>`, s.step)}` +
-      s.bars
-        .map((b) =>
-          bar(
-            'moves',
-            `${escapeText(b.name)}: <b>${motion(b.size, view)}</b>, ${numeral(b.size / s.step, 2)} ${s.stepName}s`,
-            b.size,
-          ),
-        )
-        .join('') +
-      `</div>`,
+    `${bar('one', `one ${s.stepName} of ${escapeText(s.pair)}: <b>${motion(s.step, view)}</b>`, s.step)}` +
+    s.bars
+      .map((b) =>
+        bar(
+          'moves',
+          `${escapeText(b.name)}: <b>${motion(b.size, view)}</b>, ${numeral(b.size / s.step, 2)} ${s.stepName}s`,
+          b.size,
+        ),
+      )
+      .join('') +
+    `</div>`
   );
 };
 
-export const driftBars: Widget = {
+export const driftBars = defineFigure({
   name: 'drift-bars',
   title: 'What moves though nobody turns',
   threads: ['A', 'C'],
-  quantities: ['k_d', 'F', 'R', 'l', 'd_3', 'Delta_T', 'Delta_Tw', 't', 'tau_w', 'c_d', 't_0'],
+  quantities: QUANTITIES,
   choices: ['divider', 'seat', 'path'],
+  state: stateOf,
   draw,
-  says: (numbers, view) => {
-    const state = stateOf(numbers);
-    if (!state.ok) return state.reason;
-    const s = state.value;
+  caption: (s, view) => {
     const most = s.bars.reduce((a, b) => (b.size > a.size ? b : a));
     return `Beside one ${s.stepName} of ${motion(s.step, view)}, the largest is this: ${most.name}, ${motion(most.size, view)}, which is ${numeral(most.size / s.step, 2)} ${s.stepName}s.`;
   },
-  table: (numbers, view) => {
-    const state = stateOf(numbers);
-    if (!state.ok) return { head: [], rows: [] };
-    const s = state.value;
-    return {
-      head: ['what moves', 'motion', `${s.stepName}s`],
-      rows: s.bars.map((b) => [b.name, motion(b.size, view), numeral(b.size / s.step, 3)]),
-    };
-  },
-  outline: (numbers, view) => JSON.stringify([numbers, view]),
-};
+  table: (s, view) => ({
+    head: ['what moves', 'motion', `${s.stepName}s`],
+    rows: s.bars.map((b) => [b.name, motion(b.size, view), numeral(b.size / s.step, 3)]),
+  }),
+});

@@ -5,9 +5,9 @@
  */
 
 import type { Point } from '../../assembly/assembly-layout.ts';
-import type { Numbers } from '../../assembly/numbers.ts';
 import { pairOf } from '../../assembly/pair-of.ts';
 import {
+  at,
   backwardRun,
   type DrunkenPair,
   good,
@@ -27,6 +27,7 @@ import {
   turns,
 } from '../../engine/index.ts';
 import { numeral, show, type UnitView } from '../../input/format.ts';
+import { defineFigure, type NumbersOf } from '../kit/figure.ts';
 import {
   axisUnit,
   cursorPath,
@@ -44,7 +45,6 @@ import {
 import { type LiveFigure, readoutHtml, updateReadout } from '../kit/readout.ts';
 import { mountSliders, type Slider, sliderHtml, updateSlider } from '../kit/slider.ts';
 import { polyline, px } from '../kit/svg.ts';
-import type { Widget } from '../kit/widget.ts';
 
 /** Turns shown; a whole turn says everything, two show that it comes again. */
 const REACH = 2;
@@ -52,6 +52,10 @@ const SAMPLES = 160;
 const DASH = '14 3 3 3';
 /** No slider goes further, mm: the field does, where it is let. */
 const LARGEST = 0.05;
+
+const QUANTITIES = ['a_A', 'phi_A', 'a_C', 'phi_C', 'n'] as const;
+type Quantity = (typeof QUANTITIES)[number];
+type Given = NumbersOf<'A' | 'C', Quantity, never, never>;
 
 interface State {
   readonly A: Thread;
@@ -69,13 +73,16 @@ interface State {
   /** Run back in every turn, and for what share of it; nought where it never runs back. */
   readonly runBack: number;
   readonly share: number;
+  /** Position and rate along the turns shown. */
+  readonly samples: Samples;
+  readonly frames: Frames;
 }
 
-const stateOf = (numbers: Numbers): Result<State> => {
+const stateOf = (numbers: Given, view: UnitView): Result<State> => {
   const threads = pairOf(numbers);
   if (!threads.ok) return threads;
   const { A, C, Delta } = threads.value;
-  const { a_A = 0, a_C = 0, phi_A = 0, phi_C = 0, n = 0 } = numbers.values;
+  const { a_A, a_C, phi_A, phi_C, n } = numbers.values;
   const pair = { Delta, a_A: mm(a_A), a_C: mm(a_C), phi_A: turns(phi_A), phi_C: turns(phi_C) };
   const back = slowStretches(pair, 0, REACH);
   const slow = slowStretches(pair, 0, REACH, NEARLY_STANDS);
@@ -91,6 +98,7 @@ const stateOf = (numbers: Numbers): Result<State> => {
   if (!slowest.ok) return slowest;
   // Without any periodic error the relation has nothing to say, and nothing runs back.
   const run = backwardRun.of({ Delta, v_p: slope.value.v_p });
+  const samples = { places: GRID.map((n) => placeAt({ pair }, n)), rates: GRID.map((n) => rateAt({ pair }, n)) };
   return good({
     A,
     C,
@@ -104,19 +112,23 @@ const stateOf = (numbers: Numbers): Result<State> => {
     slow: slow.value,
     runBack: run.ok ? run.value.z_b : 0,
     share: run.ok ? run.value.q_b : 0,
+    samples,
+    frames: framesOf(samples, view),
   });
 };
 
-const errorAt = (s: State, n: number): number => {
+type Waves = Pick<State, 'pair'>;
+
+const errorAt = (s: Waves, n: number): number => {
   const error = periodicError.of({ n: turns(n), ...s.pair });
   return error.ok ? error.value.e_p : 0;
 };
-const nominalAt = (s: State, n: number): number => {
+const nominalAt = (s: Waves, n: number): number => {
   const motion = netMotion.of({ n: turns(n), Delta: s.pair.Delta });
   return motion.ok ? motion.value.z_c : 0;
 };
-const placeAt = (s: State, n: number): number => nominalAt(s, n) + errorAt(s, n);
-const rateAt = (s: State, n: number): number => {
+const placeAt = (s: Waves, n: number): number => nominalAt(s, n) + errorAt(s, n);
+const rateAt = (s: Waves, n: number): number => {
   const rate = localRate.of({ n: turns(n), ...s.pair });
   return rate.ok ? rate.value.v_n : 0;
 };
@@ -136,25 +148,12 @@ interface Samples {
   readonly rates: readonly number[];
 }
 
-let last: { readonly pair: string; readonly samples: Samples } | undefined;
-
-/** Position and rate along the turns shown. The last ones are kept: scale and curves ask for the same in one frame. */
-const samplesOf = (s: State): Samples => {
-  const pair = JSON.stringify(s.pair);
-  if (last?.pair !== pair)
-    last = {
-      pair,
-      samples: { places: GRID.map((n) => placeAt(s, n)), rates: GRID.map((n) => rateAt(s, n)) },
-    };
-  return last.samples;
-};
-
 interface Frames {
   readonly place: Frame;
   readonly rate: Frame;
 }
 
-const frames = ({ places, rates }: Samples, view: UnitView): Frames => {
+const framesOf = ({ places, rates }: Samples, view: UnitView): Frames => {
   const placeUnit = axisUnit(Math.max(...places.map(Math.abs)), view);
   const rateUnit = axisUnit(Math.max(...rates.map(Math.abs)), view);
   return {
@@ -173,12 +172,18 @@ const zone = (frame: Frame, stretches: readonly Stretch[]): string =>
     )
     .join('');
 
+type Panel = keyof Frames;
+type CurveName = 'slow' | 'back' | 'nominal' | 'real' | 'cursor';
+type Shapes = Readonly<Record<`${Panel}-${CurveName}`, string>>;
+
 /** Every path of the drawing that the reader's numbers move, by the name it has there. */
-const shapes = (s: State, both: Frames, { places, rates }: Samples): Record<string, string> => {
+const shapes = (s: State): Shapes => {
+  const { frames: both, samples } = s;
+  const { places, rates } = samples;
   const curve = (frame: Frame, values: readonly number[]): string =>
-    polyline(GRID.map((n, i): Point => [xAt(frame, n), yAt(frame, values[i] ?? 0)]));
-  const ends = (frame: Frame, at: (n: number) => number): string =>
-    polyline([0, REACH].map((n): Point => [xAt(frame, n), yAt(frame, at(n))]));
+    polyline(GRID.map((n, i): Point => [xAt(frame, n), yAt(frame, at(values, i))]));
+  const ends = (frame: Frame, height: (n: number) => number): string =>
+    polyline([0, REACH].map((n): Point => [xAt(frame, n), yAt(frame, height(n))]));
   return {
     'place-slow': zone(both.place, s.slow),
     'place-back': zone(both.place, s.back),
@@ -193,7 +198,8 @@ const shapes = (s: State, both: Frames, { places, rates }: Samples): Record<stri
   };
 };
 
-const dots = (s: State, { place, rate }: Frames): Record<string, Point> => {
+const dots = (s: State): Readonly<Record<Panel, Point>> => {
+  const { place, rate } = s.frames;
   const n = within(s.n);
   return {
     place: [xAt(place, n), yAt(place, placeAt(s, n))],
@@ -218,7 +224,7 @@ const words = (s: State): { x: number; text: string }[] => {
   });
 };
 
-const CURVES: readonly { key: string; className: string; dash?: string; fill?: string }[] = [
+const CURVES: readonly { key: CurveName; className: string; dash?: string; fill?: string }[] = [
   { key: 'slow', className: 'rate-zone slow', fill: 'url(#drunken-slow)' },
   { key: 'back', className: 'rate-zone back', fill: 'url(#drunken-back)' },
   { key: 'nominal', className: 'curve base', dash: DASH },
@@ -230,11 +236,11 @@ const HATCHES =
   '<defs><pattern id="drunken-slow" width="8" height="8" patternUnits="userSpaceOnUse" patternTransform="rotate(-45)"><path class="hatch slow" d="M0 0V8"/></pattern>' +
   '<pattern id="drunken-back" width="4" height="4" patternUnits="userSpaceOnUse" patternTransform="rotate(45)"><path class="hatch back" d="M0 0V4"/></pattern></defs>';
 
-const marks = (panel: 'place' | 'rate', s: State, both: Frames, d: Record<string, string>): string => {
-  const [x, y] = dots(s, both)[panel] ?? [0, 0];
+const marks = (panel: Panel, s: State, d: Shapes): string => {
+  const [x, y] = dots(s)[panel];
   const paths = CURVES.map(
     ({ key, className, dash, fill }) =>
-      `<path class="${className}" data-shape="${panel}-${key}" d="${d[`${panel}-${key}`] ?? ''}"${dash === undefined ? '' : ` stroke-dasharray="${dash}"`}${fill === undefined ? '' : ` fill="${fill}"`}/>`,
+      `<path class="${className}" data-shape="${panel}-${key}" d="${d[`${panel}-${key}`]}"${dash === undefined ? '' : ` stroke-dasharray="${dash}"`}${fill === undefined ? '' : ` fill="${fill}"`}/>`,
   ).join('');
   const named = words(s)
     .map(
@@ -251,9 +257,15 @@ const given = (z: number, view: UnitView): string => show(z, { shown: 'motion' }
 const percent = (x: number): string => show(x, { shown: 'percent', digits: 3 }, 'metric');
 const turnsText = (n: number): string => show(n, { shown: 'turns', digits: 3 }, 'metric');
 
-const slidersOf = (s: State): readonly Slider[] => {
+const slidersOf = (s: State): readonly Slider<Quantity>[] => {
   const max = Math.min(LARGEST, roundUp(2 * s.most, 'µm'));
-  const amplitude = (name: string, label: string): Slider => ({ name, label, min: 0, max, step: max / 100 });
+  const amplitude = (name: Quantity, label: string): Slider<Quantity> => ({
+    name,
+    label,
+    min: 0,
+    max,
+    step: max / 100,
+  });
   return [
     amplitude('a_A', 'Amplitude of thread A'),
     amplitude('a_C', 'Amplitude of thread C'),
@@ -262,9 +274,8 @@ const slidersOf = (s: State): readonly Slider[] => {
     { name: 'n', label: 'Turns', min: 0, max: REACH, step: 0.02 },
   ];
 };
-const sliderValue = (s: State, name: string): number =>
-  name === 'n' ? s.n : s.pair[name as 'a_A' | 'phi_A' | 'a_C' | 'phi_C'];
-const sliderText = (s: State, name: string, view: UnitView): string =>
+const sliderValue = (s: State, name: Quantity): number => (name === 'n' ? s.n : s.pair[name]);
+const sliderText = (s: State, name: Quantity, view: UnitView): string =>
   name.startsWith('a_') ? given(sliderValue(s, name), view) : show(sliderValue(s, name), { shown: 'turns' }, view);
 
 /** What the carried part does at this rate, seen along the net motion. */
@@ -281,27 +292,22 @@ const readout = (s: State, view: UnitView): LiveFigure[] => [
   ['run', 'run back in every turn', motion(s.runBack, view)],
 ];
 
-const draw = (numbers: Numbers, view: UnitView): Result<string> => {
-  const state = stateOf(numbers);
-  if (!state.ok) return state;
-  const s = state.value;
-  const samples = samplesOf(s);
-  const both = frames(samples, view);
-  const d = shapes(s, both, samples);
+const draw = (s: State, view: UnitView): string => {
+  const d = shapes(s);
   const key = (kind: string, words: string): string =>
     legendKey(
       `<rect class="rate-zone ${kind}" fill="url(#drunken-${kind})" x="1" y="1" width="32" height="12"/>`,
       words,
       14,
     );
-  return good(
+  return (
     `<div class="sliders">${slidersOf(s)
       .map((x) => sliderHtml(x, sliderValue(s, x.name), sliderText(s, x.name, view)))
       .join('')}</div>` +
-      `<ul class="legend">${legendItem('carried', undefined, 'carried part')}${legendItem('base', DASH, 'without periodic error')}${key('back', 'runs back; stands still at both edges')}${key('slow', `nearly stands, below ${show(NEARLY_STANDS, { shown: 'percent' }, 'metric')} of the net lead`)}</ul>` +
-      panelHtml(both.place, 'Position', 5, marks('place', s, both, d)) +
-      panelHtml(both.rate, 'Motion per turn, at each point', 5, marks('rate', s, both, d)) +
-      readoutHtml(readout(s, view)),
+    `<ul class="legend">${legendItem('carried', undefined, 'carried part')}${legendItem('base', DASH, 'without periodic error')}${key('back', 'runs back; stands still at both edges')}${key('slow', `nearly stands, below ${show(NEARLY_STANDS, { shown: 'percent' }, 'metric')} of the net lead`)}</ul>` +
+    panelHtml(s.frames.place, 'Position', 5, marks('place', s, d)) +
+    panelHtml(s.frames.rate, 'Motion per turn, at each point', 5, marks('rate', s, d)) +
+    readoutHtml(readout(s, view))
   );
 };
 
@@ -317,61 +323,44 @@ const verdict = (s: State, view: UnitView): string => {
   return `so it never stands still: the slowest is ${motion(s.slowest, view)} a turn`;
 };
 
-export const drunkenThread: Widget = {
+export const drunkenThread = defineFigure({
   name: 'drunken-thread',
   title: 'Periodic errors: position and motion per turn',
   threads: ['A', 'C'],
-  quantities: ['a_A', 'phi_A', 'a_C', 'phi_C', 'n'],
-  choices: [],
+  quantities: QUANTITIES,
+  state: stateOf,
   draw,
-  says: (numbers, view) => {
-    const state = stateOf(numbers);
-    if (!state.ok) return state.reason;
-    const s = state.value;
-    return `${s.A.designation} with ${s.C.designation}, ${motion(s.pair.Delta, view)} a turn, with periodic errors of ${given(s.pair.a_A, view)} and ${given(s.pair.a_C, view)}: at their phases together ${motion(s.joint, view)}, which changes the motion by up to ${motion(s.slope, view)} a turn, ${verdict(s, view)}. At ${show(s.n, { shown: 'turns' }, view)} it is at ${motion(placeAt(s, s.n), view)} and moves ${motion(rateAt(s, s.n), view)} a turn: it ${does(s, rateAt(s, s.n))}.`;
-  },
-  table: (numbers, view) => {
-    const state = stateOf(numbers);
-    if (!state.ok) return { head: [], rows: [] };
-    const s = state.value;
-    return {
-      head: ['turns, clockwise', 'without error', 'periodic error', 'position', 'motion per turn here', 'it'],
-      rows: Array.from({ length: 10 * REACH + 1 }, (_, i) => {
-        const n = i / 10;
-        const rate = rateAt(s, n);
-        return [
-          numeral(n),
-          motion(nominalAt(s, n), view),
-          motion(errorAt(s, n), view),
-          motion(placeAt(s, n), view),
-          motion(rate, view),
-          does(s, rate),
-        ];
-      }),
-    };
-  },
-  outline: (numbers, view) => {
-    const state = stateOf(numbers);
-    return JSON.stringify([numbers.threads, view, state.ok ? frames(samplesOf(state.value), view) : state.reason]);
-  },
+  caption: (s, view) =>
+    `${s.A.designation} with ${s.C.designation}, ${motion(s.pair.Delta, view)} a turn, with periodic errors of ${given(s.pair.a_A, view)} and ${given(s.pair.a_C, view)}: at their phases together ${motion(s.joint, view)}, which changes the motion by up to ${motion(s.slope, view)} a turn, ${verdict(s, view)}. At ${show(s.n, { shown: 'turns' }, view)} it is at ${motion(placeAt(s, s.n), view)} and moves ${motion(rateAt(s, s.n), view)} a turn: it ${does(s, rateAt(s, s.n))}.`,
+  table: (s, view) => ({
+    head: ['turns, clockwise', 'without error', 'periodic error', 'position', 'motion per turn here', 'it'],
+    rows: Array.from({ length: 10 * REACH + 1 }, (_, i) => {
+      const n = i / 10;
+      const rate = rateAt(s, n);
+      return [
+        numeral(n),
+        motion(nominalAt(s, n), view),
+        motion(errorAt(s, n), view),
+        motion(placeAt(s, n), view),
+        motion(rate, view),
+        does(s, rate),
+      ];
+    }),
+  }),
+  renderKey: (s, { threads }) => [threads, s.frames],
   mount: (stage, context) =>
     mountSliders(stage, {
       sliders: () => {
-        const state = stateOf(context.numbers());
+        const state = stateOf(context.numbers(), context.view());
         return state.ok ? slidersOf(state.value) : [];
       },
-      read: (name) => context.numbers().values[name as 'n'] ?? 0,
+      read: (name) => context.numbers().values[name],
       write: context.set,
     }),
-  update: (stage, numbers, view) => {
-    const state = stateOf(numbers);
-    if (!state.ok) return;
-    const s = state.value;
-    const samples = samplesOf(s);
-    const both = frames(samples, view);
-    for (const [key, d] of Object.entries(shapes(s, both, samples)))
+  update: (stage, s, view) => {
+    for (const [key, d] of Object.entries(shapes(s)))
       stage.querySelector(`[data-shape="${key}"]`)?.setAttribute('d', d);
-    for (const [key, [x, y]] of Object.entries(dots(s, both))) {
+    for (const [key, [x, y]] of Object.entries(dots(s))) {
       const dot = stage.querySelector(`[data-dot="${key}"]`);
       dot?.setAttribute('cx', px(x));
       dot?.setAttribute('cy', px(y));
@@ -385,4 +374,4 @@ export const drunkenThread: Widget = {
     for (const x of slidersOf(s)) updateSlider(stage, x, sliderValue(s, x.name), sliderText(s, x.name, view));
     updateReadout(stage, readout(s, view));
   },
-};
+});

@@ -12,8 +12,8 @@ import type { UnitView } from '../../input/format.ts';
 import type { TextName } from '../../input/texts.ts';
 import type { Widget } from './widget.ts';
 
-/** What threads are called in chapters: the two of a pair, or the only one. */
-export type ThreadName = 'A' | 'C' | 'thread';
+/** What threads are called in chapters: the two of a pair, a plain screw beside them, or the only one. */
+export type ThreadName = 'A' | 'C' | 'B' | 'thread';
 
 /** Just the numbers that a figure names, all of them there. */
 export interface NumbersOf<T extends ThreadName, Q extends SymbolName, C extends ChoiceName, X extends TextName> {
@@ -34,8 +34,8 @@ export interface FigureContext<T extends ThreadName, Q extends SymbolName, C ext
   readonly view: () => UnitView;
   /** Sets a quantity of the reader's numbers, kept within its field's bounds; the page draws again on the next frame. */
   readonly set: (name: Q, value: number) => void;
-  /** Types a text into a list of the reader's numbers, as if by hand. */
-  readonly type: (name: X, text: string) => void;
+  /** Types a text into a list of the reader's numbers, as if by hand: its own, or one that a figure beside it reads. */
+  readonly type: (name: TextName, text: string) => void;
   /** Draws again though no number changed, because the figure has found something out meanwhile. */
   readonly redraw: () => void;
 }

@@ -6,9 +6,9 @@ import { escapeText } from '../../input/escape.ts';
 import { mountPull } from './pull.ts';
 import { px } from './svg.ts';
 
-export interface Slider {
+export interface Slider<Q extends string = string> {
   /** The quantity it sets. */
-  readonly name: string;
+  readonly name: Q;
   readonly label: string;
   /** In base units. */
   readonly min: number;
@@ -46,19 +46,19 @@ const KEYS: Readonly<Record<string, number>> = {
   PageDown: -10,
 };
 
-export const mountSliders = (
+export const mountSliders = <Q extends string>(
   stage: HTMLElement,
   options: {
-    readonly sliders: () => readonly Slider[];
-    readonly read: (name: string) => number;
-    readonly write: (name: string, value: number) => void;
+    readonly sliders: () => readonly Slider<Q>[];
+    readonly read: (name: Q) => number;
+    readonly write: (name: Q, value: number) => void;
   },
 ): void => {
-  const at = (event: Event): Slider | undefined => {
+  const at = (event: Event): Slider<Q> | undefined => {
     const rail = event.target instanceof Element ? event.target.closest('[data-slider]') : null;
     return options.sliders().find((s) => s.name === rail?.getAttribute('data-slider'));
   };
-  const put = (s: Slider, value: number) => options.write(s.name, Math.max(s.min, Math.min(s.max, value)));
+  const put = (s: Slider<Q>, value: number) => options.write(s.name, Math.max(s.min, Math.min(s.max, value)));
   const onStep = (s: Slider, value: number) => Math.round(value / s.step) * s.step;
 
   mountPull(stage, (event) => {

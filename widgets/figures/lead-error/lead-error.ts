@@ -4,7 +4,6 @@
  * of this size can lead when nothing is known of their signs.
  */
 
-import type { Numbers } from '../../assembly/numbers.ts';
 import { pairOf } from '../../assembly/pair-of.ts';
 import {
   gain,
@@ -22,16 +21,20 @@ import {
   worstLeadError,
 } from '../../engine/index.ts';
 import { numeral, show, type UnitView, withSign } from '../../input/format.ts';
+import { defineFigure, type NumbersOf } from '../kit/figure.ts';
 import { axisUnit, cursorPath, type Frame, legendItem, panelHtml, roundUp, xAt, yAt } from '../kit/plots/frame.ts';
 import { type LiveFigure, readoutHtml, updateReadout } from '../kit/readout.ts';
 import { mountSliders, type Slider, sliderHtml, updateSlider } from '../kit/slider.ts';
 import { polygon, polyline, px } from '../kit/svg.ts';
-import type { Widget } from '../kit/widget.ts';
 
 const REACH = 4;
 const DASH = { worst: '9 5', rss: '2 4', nominal: '14 3 3 3' };
 
-const SLIDERS: readonly Slider[] = [
+const QUANTITIES = ['eps_A', 'eps_C', 'n'] as const;
+type Quantity = (typeof QUANTITIES)[number];
+type Given = NumbersOf<'A' | 'C', Quantity, 'errors', never>;
+
+const SLIDERS: readonly Slider<Quantity>[] = [
   { name: 'eps_A', label: 'Lead error of thread A', min: -0.005, max: 0.005, step: 0.0001 },
   { name: 'eps_C', label: 'Lead error of thread C', min: -0.005, max: 0.005, step: 0.0001 },
   { name: 'n', label: 'Turns', min: -REACH, max: REACH, step: 0.1 },
@@ -53,17 +56,18 @@ interface State {
   readonly rss: number;
   /** True net lead. */
   readonly real: number;
+  readonly frames: Frames;
 }
 
-const isLinked = (numbers: Numbers): boolean => numbers.choices.errors === 'the same error';
+const isLinked = (numbers: Given): boolean => numbers.choices.errors === 'the same error';
 
-const stateOf = (numbers: Numbers): Result<State> => {
+const stateOf = (numbers: Given, view: UnitView): Result<State> => {
   const threads = pairOf(numbers);
   if (!threads.ok) return threads;
   const { A, C, leads, Delta } = threads.value;
   const linked = isLinked(numbers);
-  const eps_A = plain(numbers.values.eps_A ?? 0);
-  const eps_C = linked ? eps_A : plain(numbers.values.eps_C ?? 0);
+  const eps_A = plain(numbers.values.eps_A);
+  const eps_C = linked ? eps_A : plain(numbers.values.eps_C);
   const pair = { ...leads, eps_A, eps_C, Delta };
   const eps = netLeadError.of(pair);
   const worst = worstLeadError.of(pair);
@@ -83,7 +87,7 @@ const stateOf = (numbers: Numbers): Result<State> => {
     linked,
     epsA: eps_A,
     epsC: eps_C,
-    n: numbers.values.n ?? 0,
+    n: numbers.values.n,
     Delta,
     gainA: gainA.value.G,
     gainC: gainC.value.G,
@@ -91,6 +95,7 @@ const stateOf = (numbers: Numbers): Result<State> => {
     worst: worst.value.eps_w,
     rss: rss.value.eps_r,
     real: real.value.Delta_e,
+    frames: framesOf(Delta, worst.value.eps_w, view),
   });
 };
 
@@ -100,8 +105,8 @@ const motionAt = (Delta: number, n: number): number => {
 };
 
 /** How far off the carried part is after n turns with this error of the net lead. */
-const offAt = (s: State, n: number, eps: number): number => {
-  const off = positionError.of({ z_c: mm(motionAt(s.Delta, n)), eps: plain(eps) });
+const offAt = ({ Delta }: Pick<State, 'Delta'>, n: number, eps: number): number => {
+  const off = positionError.of({ z_c: mm(motionAt(Delta, n)), eps: plain(eps) });
   return off.ok ? off.value.e_z : 0;
 };
 
@@ -114,25 +119,34 @@ const leadAt = (s: State, eps: number): number => {
 /** Errors too small to see get no scale of their own. */
 const LEAST = 0.001;
 
-const frames = (s: State, view: UnitView): { off: Frame; rate: Frame } => {
-  const seen = Math.max(s.worst, LEAST);
-  const far = Math.abs(offAt(s, REACH, seen));
+interface Frames {
+  readonly off: Frame;
+  readonly rate: Frame;
+}
+type Panel = keyof Frames;
+
+const framesOf = (Delta: number, worst: number, view: UnitView): Frames => {
+  const seen = Math.max(worst, LEAST);
+  const far = Math.abs(offAt({ Delta }, REACH, seen));
   const farUnit = axisUnit(far, view);
   const R = roundUp(far, farUnit);
-  const wide = Math.abs(s.Delta) * seen;
-  const rateUnit = axisUnit(Math.abs(s.Delta), view);
+  const wide = Math.abs(Delta) * seen;
+  const rateUnit = axisUnit(Math.abs(Delta), view);
   const W = roundUp(wide, rateUnit);
   return {
     off: { x: [-REACH, REACH], y: [-R, R], unit: farUnit },
-    rate: { x: [-REACH, REACH], y: [s.Delta - W, s.Delta + W], unit: rateUnit },
+    rate: { x: [-REACH, REACH], y: [Delta - W, Delta + W], unit: rateUnit },
   };
 };
 
 const within = (n: number): number => Math.max(-REACH, Math.min(REACH, n));
 
+type CurveName = 'worst' | 'rss' | 'nominal' | 'real' | 'cursor';
+type Shapes = Readonly<Record<`${Panel}-${CurveName}`, string>>;
+
 /** Every path and mark that the errors move, by the name it has in the drawing. */
-const shapes = (s: State, view: UnitView): Record<string, string> => {
-  const { off, rate } = frames(s, view);
+const shapes = (s: State): Shapes => {
+  const { off, rate } = s.frames;
   const at = (n: number, eps: number) => [xAt(off, n), yAt(off, offAt(s, n, eps))] as const;
   const bow = (eps: number) => polygon([at(-REACH, -eps), at(REACH, -eps), at(REACH, eps), at(-REACH, eps)]);
   const level = (v: number) => [[xAt(rate, -REACH), yAt(rate, v)] as const, [xAt(rate, REACH), yAt(rate, v)] as const];
@@ -151,8 +165,8 @@ const shapes = (s: State, view: UnitView): Record<string, string> => {
   };
 };
 
-const dots = (s: State, view: UnitView): Record<string, readonly [number, number]> => {
-  const { off, rate } = frames(s, view);
+const dots = (s: State): Readonly<Record<Panel, readonly [number, number]>> => {
+  const { off, rate } = s.frames;
   const n = within(s.n);
   return {
     off: [xAt(off, n), yAt(off, offAt(s, n, s.eps))],
@@ -160,18 +174,18 @@ const dots = (s: State, view: UnitView): Record<string, readonly [number, number
   };
 };
 
-const CURVES: readonly { key: string; className: string; dash?: string }[] = [
+const CURVES: readonly { key: CurveName; className: string; dash?: string }[] = [
   { key: 'worst', className: 'lead-band worst', dash: DASH.worst },
   { key: 'rss', className: 'lead-band rss', dash: DASH.rss },
   { key: 'nominal', className: 'curve base', dash: DASH.nominal },
   { key: 'real', className: 'curve carried' },
 ];
 
-const marks = (panel: 'off' | 'rate', s: State, view: UnitView): string => {
-  const d = shapes(s, view);
-  const [x, y] = dots(s, view)[panel] ?? [0, 0];
-  const path = (key: string, className: string, dash?: string) =>
-    `<path class="${className}" data-shape="${panel}-${key}" d="${d[`${panel}-${key}`] ?? ''}"${dash === undefined ? '' : ` stroke-dasharray="${dash}"`}/>`;
+const marks = (panel: Panel, s: State): string => {
+  const d = shapes(s);
+  const [x, y] = dots(s)[panel];
+  const path = (key: CurveName, className: string, dash?: string) =>
+    `<path class="${className}" data-shape="${panel}-${key}" d="${d[`${panel}-${key}`]}"${dash === undefined ? '' : ` stroke-dasharray="${dash}"`}/>`;
   return `${CURVES.map((c) => path(c.key, c.className, c.dash)).join('')}${path('cursor', 'cursor-line')}<circle class="mark carried" data-dot="${panel}" r="5" cx="${px(x)}" cy="${px(y)}"/>`;
 };
 
@@ -191,32 +205,26 @@ const readout = (s: State, view: UnitView): LiveFigure[] => [
   ['rss', s.linked ? 'root-sum-square, were they independent' : 'root-sum-square', eitherWay(s.rss)],
 ];
 
-const sliderText = (s: State, name: string, view: UnitView): string =>
+const sliderText = (s: State, name: Quantity, view: UnitView): string =>
   name === 'n' ? show(s.n, { shown: 'turns' }, view) : given(name === 'eps_A' ? s.epsA : s.epsC);
-const sliderValue = (s: State, name: string): number => (name === 'n' ? s.n : name === 'eps_A' ? s.epsA : s.epsC);
+const sliderValue = (s: State, name: Quantity): number => (name === 'n' ? s.n : name === 'eps_A' ? s.epsA : s.epsC);
 
-const draw = (numbers: Numbers, view: UnitView): Result<string> => {
-  const state = stateOf(numbers);
-  if (!state.ok) return state;
-  const s = state.value;
-  const { off, rate } = frames(s, view);
+const draw = (s: State, view: UnitView): string => {
+  const { off, rate } = s.frames;
   const were = s.linked ? ', were they independent' : '';
-  return good(
+  return (
     `<div class="sliders">${SLIDERS.map((x) => sliderHtml(x, sliderValue(s, x.name), sliderText(s, x.name, view))).join('')}</div>` +
-      `<ul class="legend">${legendItem('carried', undefined, 'this pair')}${legendItem('base', DASH.nominal, 'nominal')}${legendItem('worst', DASH.worst, `worst case${were}`)}${legendItem('rss', DASH.rss, `root-sum-square${were}`)}</ul>` +
-      panelHtml(off, 'How far off the carried part is', 9, marks('off', s, view)) +
-      panelHtml(rate, 'Motion of a turn', 9, marks('rate', s, view)) +
-      readoutHtml(readout(s, view)),
+    `<ul class="legend">${legendItem('carried', undefined, 'this pair')}${legendItem('base', DASH.nominal, 'nominal')}${legendItem('worst', DASH.worst, `worst case${were}`)}${legendItem('rss', DASH.rss, `root-sum-square${were}`)}</ul>` +
+    panelHtml(off, 'How far off the carried part is', 9, marks('off', s)) +
+    panelHtml(rate, 'Motion of a turn', 9, marks('rate', s)) +
+    readoutHtml(readout(s, view))
   );
 };
 
 const errorWords = (x: number): string =>
   x === 0 ? 'true to its lead' : `${show(Math.abs(x), { shown: 'percent' }, 'metric')} ${x > 0 ? 'long' : 'short'}`;
 
-const says = (numbers: Numbers, view: UnitView): string => {
-  const state = stateOf(numbers);
-  if (!state.ok) return state.reason;
-  const s = state.value;
+const caption = (s: State, view: UnitView): string => {
   const errors = s.linked
     ? `both threads ${errorWords(s.epsA)}, by the same share`
     : `thread A ${errorWords(s.epsA)}, thread C ${errorWords(s.epsC)}`;
@@ -226,57 +234,42 @@ const says = (numbers: Numbers, view: UnitView): string => {
   return `${s.A.designation} with ${s.C.designation}, ${errors}: a turn moves ${motion(s.real, view)} where ${motion(s.Delta, view)} was meant, ${percent(s.eps)}; after ${show(s.n, { shown: 'turns' }, view)} the carried part is off by ${signed(offAt(s, s.n, s.eps), view)}. ${bands}.`;
 };
 
-export const leadErrorFigure: Widget = {
+export const leadErrorFigure = defineFigure({
   name: 'lead-error',
   title: 'Lead errors of both threads and the net lead',
   threads: ['A', 'C'],
-  quantities: ['eps_A', 'eps_C', 'n'],
+  quantities: QUANTITIES,
   choices: ['errors'],
+  state: stateOf,
   draw,
-  says,
-  table: (numbers, view) => {
-    const state = stateOf(numbers);
-    if (!state.ok) return { head: [], rows: [] };
-    const s = state.value;
-    return {
-      head: ['turns, clockwise', 'meant', 'true', 'off by', 'worst case ±', 'root-sum-square ±'],
-      rows: Array.from({ length: 2 * REACH + 1 }, (_, i) => {
-        const n = i - REACH;
-        const size = (eps: number) => motion(Math.abs(offAt(s, n, eps)), view, 3);
-        return [
-          numeral(n),
-          motion(motionAt(s.Delta, n), view),
-          motion(motionAt(s.real, n), view),
-          signed(offAt(s, n, s.eps), view),
-          size(s.worst),
-          size(s.rss),
-        ];
-      }),
-    };
-  },
-  outline: (numbers, view) => {
-    const state = stateOf(numbers);
-    return JSON.stringify([
-      numbers.threads,
-      numbers.choices.errors,
-      view,
-      state.ok ? frames(state.value, view) : state.reason,
-    ]);
-  },
+  caption,
+  table: (s, view) => ({
+    head: ['turns, clockwise', 'meant', 'true', 'off by', 'worst case ±', 'root-sum-square ±'],
+    rows: Array.from({ length: 2 * REACH + 1 }, (_, i) => {
+      const n = i - REACH;
+      const size = (eps: number) => motion(Math.abs(offAt(s, n, eps)), view, 3);
+      return [
+        numeral(n),
+        motion(motionAt(s.Delta, n), view),
+        motion(motionAt(s.real, n), view),
+        signed(offAt(s, n, s.eps), view),
+        size(s.worst),
+        size(s.rss),
+      ];
+    }),
+  }),
+  renderKey: (s, { threads, choices }) => [threads, choices.errors, s.frames],
   mount: (stage, context) => {
     mountSliders(stage, {
       sliders: () => SLIDERS,
-      read: (name) => context.numbers().values[name as 'n'] ?? 0,
+      read: (name) => context.numbers().values[name],
       write: context.set,
     });
   },
-  update: (stage, numbers, view) => {
-    const state = stateOf(numbers);
-    if (!state.ok) return;
-    const s = state.value;
-    for (const [key, d] of Object.entries(shapes(s, view)))
+  update: (stage, s, view) => {
+    for (const [key, d] of Object.entries(shapes(s)))
       stage.querySelector(`[data-shape="${key}"]`)?.setAttribute('d', d);
-    for (const [key, [x, y]] of Object.entries(dots(s, view))) {
+    for (const [key, [x, y]] of Object.entries(dots(s))) {
       const dot = stage.querySelector(`[data-dot="${key}"]`);
       dot?.setAttribute('cx', px(x));
       dot?.setAttribute('cy', px(y));
@@ -284,4 +277,4 @@ export const leadErrorFigure: Widget = {
     for (const x of SLIDERS) updateSlider(stage, x, sliderValue(s, x.name), sliderText(s, x.name, view));
     updateReadout(stage, readout(s, view));
   },
-};
+});

@@ -3,14 +3,13 @@
  * so that it comes level. “Turn them” goes through a round as feet would that do not quite move as designated.
  */
 
-import type { Numbers } from '../../assembly/numbers.ts';
-import { good, type Levelling, type Place, type Result, type Tilt } from '../../engine/index.ts';
+import { at, type Levelling, type Place, type Tilt } from '../../engine/index.ts';
 import { escapeText } from '../../input/escape.ts';
 import { numeral, show, type UnitView, withSign } from '../../input/format.ts';
 import { writeFeet, writeReadings, writeRounds } from '../../input/levelling-table.ts';
+import { defineFigure, type FigureContext, type Table } from '../kit/figure.ts';
 import { mountPull } from '../kit/pull.ts';
 import { px } from '../kit/svg.ts';
-import type { FigureContext, Table, Widget } from '../kit/widget.ts';
 import { orderText, roomSentence, roomText } from './order.ts';
 import {
   type Frame,
@@ -26,8 +25,20 @@ import {
   placeText,
   WIDTH,
 } from './plan.ts';
-import { endOf, MOST_ROUNDS, type PlateState, plateOf, type Round, towards, turned } from './rounds.ts';
-import { turnText } from './step-words.ts';
+import {
+  endOf,
+  MOST_ROUNDS,
+  type PlateState,
+  plateOf,
+  QUANTITIES,
+  type Round,
+  TEXTS,
+  towards,
+  turned,
+} from './rounds.ts';
+import { stepWord } from './step-words.ts';
+
+type Context = FigureContext<'A' | 'C', (typeof QUANTITIES)[number], 'kept', (typeof TEXTS)[number]>;
 
 const motion = (z: number, view: UnitView): string => withSign(show(z, { shown: 'motion', digits: 3 }, view));
 /** A micrometre per metre is a millionth of an inch per inch: the same number either way. */
@@ -37,24 +48,21 @@ const tiltText = ({ micrometresPerMetre, arcSeconds }: Tilt, view: UnitView): st
 const counted = (count: number): string => (Math.abs(count) < 5e-4 ? '0' : withSign(numeral(count, 3)));
 const newtons = (load: number): string => show(load, { shown: 'force', digits: 3 }, 'metric');
 
-const draw = (numbers: Numbers, view: UnitView): Result<string> => {
-  const state = plateOf(numbers);
-  if (!state.ok) return state;
-  const s = state.value;
+const draw = (s: PlateState, view: UnitView): string => {
   const frame = frameOf(s);
-  return good(
+  return (
     `<div class="plan-view"><svg class="plate-plan" viewBox="0 0 ${WIDTH} ${HEIGHT}" role="group" aria-label="Plan of the plate to scale, seen from above"><g data-ground>${groundSvg(s, frame, view)}</g>${handlesOf(
       s,
       view,
     )
       .map((handle) => handleSvg(frame, handle, view))
       .join('')}</svg>` +
-      `<p class="line picked" data-part="picked" role="status"></p>` +
-      `<ul class="keys"><li><svg viewBox="0 0 30 12" aria-hidden="true"><path class="level" d="M1 6H29"/></svg>equally high; dashed: below nought; <span data-part="step">${stepText(s, frame, view)}</span></li>` +
-      `<li><svg viewBox="0 0 30 12" aria-hidden="true"><path class="rise" d="M1 6H20M18 1L28 6L18 11Z"/></svg>the way it rises</li></ul></div>` +
-      `<div class="plan-side"><div data-part="now">${nowHtml(s, view)}</div>` +
-      `<p class="acts"><button type="button" data-act="turn" data-key="act-turn">Turn them</button><button type="button" class="plain" data-act="back" data-key="act-back">One round back</button></p>` +
-      `<div data-part="rounds">${roundsHtml(s, view)}</div></div>`,
+    `<p class="line picked" data-part="picked" role="status"></p>` +
+    `<ul class="keys"><li><svg viewBox="0 0 30 12" aria-hidden="true"><path class="level" d="M1 6H29"/></svg>equally high; dashed: below nought; <span data-part="step">${stepText(s, frame, view)}</span></li>` +
+    `<li><svg viewBox="0 0 30 12" aria-hidden="true"><path class="rise" d="M1 6H20M18 1L28 6L18 11Z"/></svg>the way it rises</li></ul></div>` +
+    `<div class="plan-side"><div data-part="now">${nowHtml(s, view)}</div>` +
+    `<p class="acts"><button type="button" data-act="turn" data-key="act-turn">Turn them</button><button type="button" class="plain" data-act="back" data-key="act-back">One round back</button></p>` +
+    `<div data-part="rounds">${roundsHtml(s, view)}</div></div>`
   );
 };
 
@@ -100,7 +108,7 @@ const ordersText = (s: PlateState, residual: string): string => {
   return `${orders.join('; ')}; then ${residual} should be left.`;
 };
 
-const stepsWord = (s: PlateState): string => turnText(2, s.k).split(' ')[1] ?? 'steps';
+const stepsWord = (s: PlateState): string => stepWord(s.k, 2);
 
 const weightText = (s: PlateState): string =>
   s.loads.ok
@@ -123,10 +131,7 @@ const share = (levelling: Levelling, first: Round): number => {
 
 const signed = (steps: number): string => withSign(numeral(steps));
 
-const says = (numbers: Numbers, view: UnitView): string => {
-  const state = plateOf(numbers);
-  if (!state.ok) return state.reason;
-  const s = state.value;
+const caption = (s: PlateState, view: UnitView): string => {
   const { plane, tilt, residualTilt } = s.now.levelling;
   const worst = Math.max(...plane.residuals.map(Math.abs));
   const flat =
@@ -145,10 +150,7 @@ const says = (numbers: Numbers, view: UnitView): string => {
     .join(' ');
 };
 
-const table = (numbers: Numbers, view: UnitView): Table => {
-  const state = plateOf(numbers);
-  if (!state.ok) return { head: [], rows: [] };
-  const s = state.value;
+const table = (s: PlateState, view: UnitView): Table => {
   const loads = s.loads.ok ? s.loads.value : [];
   return {
     head: [
@@ -169,7 +171,7 @@ const table = (numbers: Numbers, view: UnitView): Table => {
         `reading ${j + 1}`,
         placeText(point, view),
         motion(point.z, view),
-        motion(round.levelling.plane.residuals[j] ?? 0, view),
+        motion(at(round.levelling.plane.residuals, j), view),
         '',
         '',
         '',
@@ -179,7 +181,7 @@ const table = (numbers: Numbers, view: UnitView): Table => {
       ...round.levelling.moves.map((move, j) => [
         String(i + 1),
         `foot ${move.name}`,
-        placeText(s.feet[j] ?? { x: 0, y: 0 }, view),
+        placeText(at(s.feet, j), view),
         motion(move.correction, view),
         round.order.kind === 'too far' ? '' : motion(move.left, view),
         counted(move.turns),
@@ -198,10 +200,7 @@ const picked = new WeakMap<Element, string>();
 /** Frames held still while a point is dragged: a drawing that grew under the pointer would run away with it. */
 const held = new WeakMap<Element, Frame>();
 
-const update = (stage: HTMLElement, numbers: Numbers, view: UnitView): void => {
-  const state = plateOf(numbers);
-  if (!state.ok) return;
-  const s = state.value;
+const update = (stage: HTMLElement, s: PlateState, view: UnitView): void => {
   const frame = held.get(stage) ?? frameOf(s);
   const fill = (part: string, html: string) => {
     const place = stage.querySelector(part);
@@ -235,7 +234,7 @@ const update = (stage: HTMLElement, numbers: Numbers, view: UnitView): void => {
 };
 
 /** Puts one point of the plan at a place, to a whole millimetre where it was dragged. */
-const move = (context: FigureContext, key: string, to: (from: Place) => Place): void => {
+const move = (context: Context, key: string, to: (from: Place) => Place): void => {
   const numbers = context.numbers();
   const state = plateOf(numbers);
   const handle = state.ok ? handlesOf(state.value, context.view()).find((h) => h.key === key) : undefined;
@@ -252,7 +251,7 @@ const move = (context: FigureContext, key: string, to: (from: Place) => Place): 
     );
   else {
     // The other rows stay as they were typed, in whatever unit.
-    const rows = (numbers.texts?.readings ?? '').split('\n');
+    const rows = numbers.texts.readings.split('\n');
     const reading = state.value.first.readings[handle.index];
     if (reading === undefined) return;
     rows[handle.index] = writeReadings([{ ...reading, ...kept }]);
@@ -261,13 +260,13 @@ const move = (context: FigureContext, key: string, to: (from: Place) => Place): 
 };
 
 /** Puts the points of this kind back where they are now. */
-const asItIs = (context: FigureContext, kind: Handle['kind']): (() => void) => {
+const asItIs = (context: Context, kind: Handle['kind']): (() => void) => {
   const { values, texts } = context.numbers();
   return () => {
-    if (kind === 'weight') for (const name of ['x_g', 'y_g'] as const) context.set(name, values[name] ?? 0);
+    if (kind === 'weight') for (const name of ['x_g', 'y_g'] as const) context.set(name, values[name]);
     else {
       const list = kind === 'foot' ? 'feet' : 'readings';
-      context.type(list, texts?.[list] ?? '');
+      context.type(list, texts[list]);
     }
   };
 };
@@ -282,7 +281,7 @@ const ARROWS: Readonly<Record<string, readonly [number, number]>> = {
   ArrowDown: [0, -1],
 };
 
-const mount = (stage: HTMLElement, context: FigureContext): void => {
+const mount = (stage: HTMLElement, context: Context): void => {
   const handleAt = (event: Event): string | undefined =>
     (event.target instanceof Element ? event.target.closest('[data-handle]') : null)?.getAttribute('data-handle') ??
     undefined;
@@ -348,10 +347,10 @@ const mount = (stage: HTMLElement, context: FigureContext): void => {
     if (key === undefined || !state.ok || handleAt(event) !== undefined) return;
     if (!(event.target instanceof Element && event.target.closest('.plate-plan'))) return;
     const frame = frameOf(state.value);
-    const at = pointed(event, frame);
-    if (!at) return;
+    const to = pointed(event, frame);
+    if (!to) return;
     picked.delete(stage);
-    move(context, key, () => inside(at, frame));
+    move(context, key, () => inside(to, frame));
     context.redraw();
   });
 
@@ -361,31 +360,29 @@ const mount = (stage: HTMLElement, context: FigureContext): void => {
     const numbers = context.numbers();
     const state = plateOf(numbers);
     if (!state.ok) return;
-    const rows = (numbers.texts?.rounds ?? '').split('\n').filter((row) => row !== '');
+    const rows = numbers.texts.rounds.split('\n').filter((row) => row !== '');
     if (button.getAttribute('data-act') === 'back') {
       context.type('rounds', rows.slice(0, -1).join('\n'));
       return;
     }
-    const next = turned(state.value, numbers.values.eps ?? 0);
+    const next = turned(state.value, numbers.values.eps);
     if (!next.ok) return;
     context.type('rounds', [...rows, writeRounds([next.value.map((point) => point.z)])].join('\n'));
   });
 };
 
-export const levellingPlate: Widget = {
+export const levellingPlate = defineFigure({
   name: 'levelling-plate',
   title: 'Plan of a plate on three feet',
   threads: ['A', 'C'],
-  quantities: ['k', 'X_A', 'X_C', 'eps', 'W', 'x_g', 'y_g'],
+  quantities: QUANTITIES,
   choices: ['kept'],
-  texts: ['feet', 'readings', 'rounds', 'stands'],
+  texts: TEXTS,
+  state: plateOf,
   draw,
-  says,
+  caption,
   table,
-  outline: (numbers, view) => {
-    const state = plateOf(numbers);
-    return state.ok ? JSON.stringify([state.value.now.readings.length, view]) : state.reason;
-  },
+  renderKey: (s) => s.now.readings.length,
   mount,
   update,
-};
+});

@@ -1,31 +1,30 @@
 /** What is asked of the feet in words, and what is said where their threads do not reach. */
+import { at } from '../../engine/index.ts';
 import { numeral, show, type UnitView, withSign } from '../../input/format.ts';
 import type { PlateState, Round } from './rounds.ts';
 import { stepWord, turnText } from './step-words.ts';
 
 /** What one foot is to be turned in this round. */
 export const orderText = ({ order, levelling, rooms }: Round, index: number, k: number): string => {
-  const move = levelling.moves[index];
-  const room = rooms[index];
-  if (!move || !room) return '';
+  const [move, room] = [at(levelling.moves, index), at(rooms, index)];
   if (order.kind !== 'too far') return turnText(move.wholeSteps, k);
   return move.turns > room.clockwise || -move.turns > room.anticlockwise ? 'too far' : 'wait';
 };
 
 /** The same under the mark of the foot on the plan, where an arrow tells the sense. */
 export const orderLabel = (round: Round, index: number, k: number): string => {
-  const steps = round.levelling.moves[index]?.wholeSteps ?? 0;
+  const steps = at(round.levelling.moves, index).wholeSteps;
   if (round.order.kind === 'too far') return orderText(round, index, k);
   return steps === 0 ? 'stays' : `${numeral(Math.abs(steps))} ${stepWord(k, steps)}`;
 };
 
 /** The steps a foot is really turned in this round: none where the threads do not reach. */
 export const orderedSteps = ({ order, levelling }: Round, index: number): number =>
-  order.kind === 'too far' ? 0 : (levelling.moves[index]?.wholeSteps ?? 0);
+  order.kind === 'too far' ? 0 : at(levelling.moves, index).wholeSteps;
 
 /** Turns that a foot still has, anticlockwise and clockwise. */
 export const roomText = ({ rooms }: Round, index: number): string => {
-  const { anticlockwise = 0, clockwise = 0 } = rooms[index] ?? {};
+  const { anticlockwise, clockwise } = at(rooms, index);
   const turns = (n: number) => (n < 5e-4 ? '0' : numeral(n, 3));
   return `${anticlockwise < 5e-4 ? '' : '−'}${turns(anticlockwise)} to ${withSign(turns(clockwise))}`;
 };

@@ -4,7 +4,7 @@
  */
 
 import type { Point as Pixel } from '../../assembly/assembly-layout.ts';
-import { heightAt, type Place, type Plane } from '../../engine/index.ts';
+import { at, heightAt, type Place, type Plane } from '../../engine/index.ts';
 import { escapeText } from '../../input/escape.ts';
 import { show, type UnitView } from '../../input/format.ts';
 import { polygon, px } from '../kit/svg.ts';
@@ -93,7 +93,7 @@ export const handlesOf = (s: PlateState, view: UnitView): readonly Handle[] => [
     mark: '<circle class="mark" r="9"/><path class="quarters" d="M0 0V-9A9 9 0 0 1 9 0ZM0 0V9A9 9 0 0 1 -9 0Z"/>',
   },
   ...s.now.levelling.moves.map((move, index): Handle => {
-    const place = s.feet[index] ?? { x: 0, y: 0 };
+    const place = at(s.feet, index);
     return {
       key: `foot-${move.name}`,
       kind: 'foot',
@@ -110,11 +110,11 @@ export const handlesOf = (s: PlateState, view: UnitView): readonly Handle[] => [
 const senseArrow = (steps: number): string => {
   if (steps === 0) return '';
   const side = steps > 0 ? 1 : -1;
-  const at = (degrees: number, r: number) => {
+  const end = (degrees: number, r: number) => {
     const a = (side * degrees * Math.PI) / 180;
     return `${px(r * Math.sin(a))} ${px(-r * Math.cos(a))}`;
   };
-  return `M${at(-80, 20)}A20 20 0 0 ${side > 0 ? 1 : 0} ${at(62, 20)}M${at(48, 26)}L${at(72, 20)}L${at(48, 14)}`;
+  return `M${end(-80, 20)}A20 20 0 0 ${side > 0 ? 1 : 0} ${end(62, 20)}M${end(48, 26)}L${end(72, 20)}L${end(48, 14)}`;
 };
 
 export const handleSvg = (f: Frame, handle: Handle, view: UnitView): string => {
@@ -132,10 +132,10 @@ export const placeText = ({ x, y }: Place, view: UnitView): string => {
 
 /** Everything behind the handles. */
 export const groundSvg = (s: PlateState, f: Frame, view: UnitView): string => {
-  const at = (place: Place) => pixelOf(f, place);
+  const pixel = (place: Place) => pixelOf(f, place);
   return (
-    `<path class="plate" d="${polygon(cornersOf(f).map(at))}"/>${levelLines(s, f, view)}` +
-    `<path class="triangle" d="${polygon(s.feet.map(at))}"/>${arrow(s, f)}${scaleBar(f, view)}`
+    `<path class="plate" d="${polygon(cornersOf(f).map(pixel))}"/>${levelLines(s, f, view)}` +
+    `<path class="triangle" d="${polygon(s.feet.map(pixel))}"/>${arrow(s, f)}${scaleBar(f, view)}`
   );
 };
 
@@ -149,7 +149,7 @@ const levelLines = (s: PlateState, f: Frame, view: UnitView): string => {
   for (let i = Math.ceil(low / step); i <= Math.floor(high / step) && lines.length < 40; i++) {
     const crossing = levelLine(plane, i * step, f);
     if (crossing === undefined) continue;
-    const [a, b] = crossing.map((place) => pixelOf(f, place)) as [Pixel, Pixel];
+    const [a, b] = [pixelOf(f, crossing[0]), pixelOf(f, crossing[1])];
     const [x, y] = a[1] < b[1] ? a : b;
     // Outside the edge at which the line leaves: over the top, or beside it.
     const [, top] = pixelOf(f, { x: f.left, y: f.top });

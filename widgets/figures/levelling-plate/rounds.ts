@@ -1,8 +1,8 @@
 /** From the reader's numbers to every round of levelling: readings, what to turn within the threads, what the turning should leave. */
 
-import type { Numbers } from '../../assembly/numbers.ts';
 import { pairOf } from '../../assembly/pair-of.ts';
 import {
+  at,
   bad,
   type Foot,
   type FootCheck,
@@ -27,7 +27,13 @@ import {
   trueNetLead,
   turnsAvailable,
 } from '../../engine/index.ts';
+import type { OptionOf } from '../../input/choices.ts';
 import { type FootName, readFeet, readReadings, readRounds, readStands } from '../../input/levelling-table.ts';
+import type { NumbersOf } from '../kit/figure.ts';
+
+export const QUANTITIES = ['k', 'X_A', 'X_C', 'eps', 'W', 'x_g', 'y_g'] as const;
+export const TEXTS = ['feet', 'readings', 'rounds', 'stands'] as const;
+export type Given = NumbersOf<'A' | 'C', (typeof QUANTITIES)[number], 'kept', (typeof TEXTS)[number]>;
 
 export interface Round {
   readonly readings: readonly Point[];
@@ -60,24 +66,24 @@ export interface PlateState {
 /** Rounds that the field of rounds holds, and the first. */
 export const MOST_ROUNDS = 9;
 
-const keptOf = (choice: string | undefined): Kept =>
-  choice === 'mean height' ? { kind: 'mean' } : { kind: 'foot', name: (choice ?? 'foot A').replace('foot ', '') };
+const keptOf = (choice: OptionOf<'kept'>): Kept =>
+  choice === 'mean height' ? { kind: 'mean' } : { kind: 'foot', name: choice.replace('foot ', '') };
 
-export const plateOf = (numbers: Numbers): Result<PlateState> => {
+export const plateOf = (numbers: Given): Result<PlateState> => {
   const pair = pairOf(numbers);
   if (!pair.ok) return pair;
   const { Delta } = pair.value;
   const { texts, values } = numbers;
-  const places = readFeet(texts?.feet ?? '');
+  const places = readFeet(texts.feet);
   if (!places.ok) return places;
-  const readings = readReadings(texts?.readings ?? '');
+  const readings = readReadings(texts.readings);
   if (!readings.ok) return readings;
-  const later = readRounds(texts?.rounds ?? '');
+  const later = readRounds(texts.rounds);
   if (!later.ok) return later;
-  const { k = 6, X_A = 0, X_C = 0 } = values;
+  const { k, X_A, X_C, W: weight } = values;
   const most = turnsAvailable.of({ X_A: mm(X_A), L_A: pair.value.A.L, X_C: mm(X_C), L_C: pair.value.C.L });
   if (!most.ok) return most;
-  const stood = readStands(texts?.stands ?? '');
+  const stood = readStands(texts.stands);
   if (!stood.ok) return stood;
   const feet = places.value.map((place): Foot => ({ ...place, Delta, k }));
   const job: LevellingJob = { feet, readings: readings.value, keep: keptOf(numbers.choices.kept) };
@@ -101,10 +107,10 @@ export const plateOf = (numbers: Numbers): Result<PlateState> => {
       return bad(
         `Round ${i + 2} has ${heights.length} ${heights.length === 1 ? 'reading' : 'readings'} for ${readings.value.length} places; give one for each place, in the same order, or take that row away.`,
       );
-    const read = readings.value.map((point, j) => ({ ...point, z: heights[j] ?? 0 }));
+    const read = readings.value.map((point, j) => ({ ...point, z: at(heights, j) }));
     const turned = stepsTurned(now);
     turned.forEach((steps, j) => {
-      stands[j] = (stands[j] ?? 0) + steps / k;
+      stands[j] = at(stands, j) + steps / k;
     });
     const next = nextRound({ ...job, readings: now.readings }, turned, read);
     if (!next.ok) return next;
@@ -114,8 +120,7 @@ export const plateOf = (numbers: Numbers): Result<PlateState> => {
     now = then.value;
     rounds.push(now);
   }
-  const weight = values.W ?? 0;
-  const centre = { x: values.x_g ?? 0, y: values.y_g ?? 0 };
+  const centre = { x: values.x_g, y: values.y_g };
   return good({
     feet,
     kept: job.keep,
@@ -150,7 +155,7 @@ export const endOf = (s: PlateState): 'level' | 'to and fro' | undefined => {
 
 /** Readings once the feet have been turned as the last round says, if they move more than designated by the share eps. */
 export const turned = (s: PlateState, eps: number): Result<readonly Point[]> => {
-  const real = trueNetLead.of({ Delta: s.Delta, eps: plain(eps) } as Parameters<typeof trueNetLead.of>[0]);
+  const real = trueNetLead.of({ Delta: mm(s.Delta), eps: plain(eps) });
   if (!real.ok) return real;
   return readingsAfter(
     s.feet.map((foot) => ({ ...foot, Delta: real.value.Delta_e })),
@@ -162,7 +167,8 @@ export const turned = (s: PlateState, eps: number): Result<readonly Point[]> => 
 /** The eighth of the plan towards which the plate rises, as seen on it: y is up the page. */
 export const towards = (uphill: number): string => {
   const eighth = Math.round(uphill / rad(Math.PI / 4));
-  return (
-    ['right', 'top right', 'top', 'top left', 'left', 'bottom left', 'bottom', 'bottom right'][(eighth + 8) % 8] ?? ''
+  return at(
+    ['right', 'top right', 'top', 'top left', 'left', 'bottom left', 'bottom', 'bottom right'],
+    (eighth + 8) % 8,
   );
 };

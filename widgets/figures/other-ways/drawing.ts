@@ -3,7 +3,7 @@
  * the hand turns or drives, dashed what moves the tip; a thread is shown by the thin lines of its root.
  */
 import type { Point } from '../../assembly/assembly-layout.ts';
-import { diameters, type Thread } from '../../engine/index.ts';
+import { at, diameters, type Thread } from '../../engine/index.ts';
 import { polygon, polyline, px } from '../kit/svg.ts';
 import type { WaysState, WholeWay } from './state.ts';
 
@@ -56,7 +56,7 @@ export const frameOf = (s: WaysState): Frame => {
 
 /** True where the way is larger than the picture. */
 export const cutOff = (way: WholeWay, s: WaysState, { widths, high }: Frame): boolean =>
-  across(way, s) > (widths[s.ways.indexOf(way)] ?? 0) || topOf(way, s) > high;
+  across(way, s) > at(widths, s.ways.indexOf(way)) || topOf(way, s) > high;
 
 /** Draws in millimetres, x from the left of the way and z up from the base. */
 interface Pen {
@@ -198,7 +198,7 @@ const DRAWN: Readonly<Record<WholeWay['name'], (way: WholeWay, s: WaysState, pen
 
 /** One picture; its share of the width of all five stands in its style, so that all keep one scale however they wrap. */
 export const drawingOf = (way: WholeWay, s: WaysState, { scale, widths, high }: Frame): string => {
-  const wide = widths[s.ways.indexOf(way)] ?? 1;
+  const wide = at(widths, s.ways.indexOf(way));
   const floor = (high + 1) * scale;
   const [width, height] = [wide * scale, floor + BELOW];
   const pen: Pen = { at: (x, z) => [(AIR + x) * scale, floor - z * scale], scale };

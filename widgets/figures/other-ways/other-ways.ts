@@ -3,15 +3,14 @@
  * angle of the hand, how far it goes, what turns it, what gives, the room it takes and the reader’s own price.
  */
 
-import type { Numbers } from '../../assembly/numbers.ts';
-import { good, listed, type Result } from '../../engine/index.ts';
+import { at, listed } from '../../engine/index.ts';
 import { escapeText } from '../../input/escape.ts';
 import { numeral, show, type UnitView } from '../../input/format.ts';
+import { defineFigure } from '../kit/figure.ts';
 import { type FixedFigure, readoutHtml } from '../kit/readout.ts';
 import { px } from '../kit/svg.ts';
-import type { Widget } from '../kit/widget.ts';
 import { cutOff, drawingOf, type Frame, frameOf } from './drawing.ts';
-import { type WaysState, type WholeWay, waysState } from './state.ts';
+import { QUANTITIES, type WaysState, type WholeWay, waysState } from './state.ts';
 
 const motion = (v: number, view: UnitView) => show(v, { shown: 'motion', digits: 3 }, view);
 const size = (v: number, view: UnitView) => show(v, { shown: 'size', digits: 3 }, view);
@@ -85,7 +84,7 @@ const facts = (way: WholeWay, view: UnitView): FixedFigure[] => [
 ];
 
 const stood = (way: WholeWay, s: WaysState, frame: Frame): string =>
-  `<div class="stood" style="--w: ${px(frame.widths[s.ways.indexOf(way)] ?? 1)}">${drawingOf(way, s, frame)}` +
+  `<div class="stood" style="--w: ${px(at(frame.widths, s.ways.indexOf(way)))}">${drawingOf(way, s, frame)}` +
   `<p class="line">${way.name}${cutOff(way, s, frame) ? ' <span class="cut-off">(larger than the picture: cut off)</span>' : ''}</p></div>`;
 
 const card = (way: WholeWay, s: WaysState, view: UnitView): string => {
@@ -104,22 +103,19 @@ const card = (way: WholeWay, s: WaysState, view: UnitView): string => {
 const key = (role: string, words: string): string =>
   `<li><svg class="swatch" viewBox="0 0 26 14" aria-hidden="true"><rect class="part ${role}"${role === 'base' ? ' fill="url(#other-ways-base)"' : ''} x="1" y="1" width="24" height="12"/></svg>${words}</li>`;
 
-const draw = (numbers: Numbers, view: UnitView): Result<string> => {
-  const state = waysState(numbers);
-  if (!state.ok) return state;
-  const s = state.value;
+const draw = (s: WaysState, view: UnitView): string => {
   const frame = frameOf(s);
   const together = frame.widths.reduce((a, b) => a + b, 0);
   const row = Math.max(...frame.widths, together / 2);
   const roof = `height allowed: ${size(s.wanted.height, view)}${s.wanted.height > frame.high ? ', above the picture' : ''}`;
-  return good(
+  return (
     `<svg class="hatches" width="0" height="0" aria-hidden="true"><defs><pattern id="other-ways-base" width="7" height="7" patternUnits="userSpaceOnUse" patternTransform="rotate(45)"><path class="hatch" d="M0 0V7"/></pattern></defs></svg>` +
-      `<ul class="legend">${key('turned', 'turned or driven')}${key('carried', 'moves the tip')}${key('base', 'fixed (hatched)')}` +
-      `<li><svg class="swatch" viewBox="0 0 26 14" aria-hidden="true"><path class="tip" d="M7 12l6 -9l6 9z"/></svg>tip</li>` +
-      `<li><svg class="swatch" viewBox="0 0 26 14" aria-hidden="true"><path class="roof" d="M0 7H26"/></svg>${roof}</li>` +
-      `<li><svg class="swatch" viewBox="0 0 26 14" aria-hidden="true"><path class="measure" d="M3 3v8m0 -4h20m0 -4v8"/></svg>${size(10, view)}</li></ul>` +
-      `<div class="line-up" style="--all: ${px(together)}; --row: ${px(row)}">${s.ways.map((way) => stood(way, s, frame)).join('')}</div>` +
-      `<div class="five-ways">${s.ways.map((way) => card(way, s, view)).join('')}</div>`,
+    `<ul class="legend">${key('turned', 'turned or driven')}${key('carried', 'moves the tip')}${key('base', 'fixed (hatched)')}` +
+    `<li><svg class="swatch" viewBox="0 0 26 14" aria-hidden="true"><path class="tip" d="M7 12l6 -9l6 9z"/></svg>tip</li>` +
+    `<li><svg class="swatch" viewBox="0 0 26 14" aria-hidden="true"><path class="roof" d="M0 7H26"/></svg>${roof}</li>` +
+    `<li><svg class="swatch" viewBox="0 0 26 14" aria-hidden="true"><path class="measure" d="M3 3v8m0 -4h20m0 -4v8"/></svg>${size(10, view)}</li></ul>` +
+    `<div class="line-up" style="--all: ${px(together)}; --row: ${px(row)}">${s.ways.map((way) => stood(way, s, frame)).join('')}</div>` +
+    `<div class="five-ways">${s.ways.map((way) => card(way, s, view)).join('')}</div>`
   );
 };
 
@@ -133,10 +129,7 @@ const least = (ways: readonly WholeWay[], of: (way: WholeWay) => number | undefi
 const turnedBy = (way: WholeWay) => (way.torque.ok ? way.torque.value : undefined);
 const givesBy = (way: WholeWay) => (way.give.ok ? way.give.value : undefined);
 
-const says = (numbers: Numbers, view: UnitView): string => {
-  const state = waysState(numbers);
-  if (!state.ok) return state.reason;
-  const s = state.value;
+const caption = (s: WaysState, view: UnitView): string => {
   const able = s.ways.filter((way) => failings(way, s, view).length === 0);
   const asked = `${show(s.wanted.resolution, { shown: 'motion' }, view)} for ${show(s.wanted.hand, { shown: 'degrees' }, view)} of the hand and ${show(s.wanted.stroke, { shown: 'motion' }, view)} of stroke within ${show(s.wanted.height, { shown: 'size' }, view)} of height`;
   const unpriced = s.ways.filter((way) => way.price === undefined).map((way) => way.name);
@@ -144,7 +137,8 @@ const says = (numbers: Numbers, view: UnitView): string => {
     unpriced.length === 0
       ? ''
       : ` No price is given for ${unpriced.length === s.ways.length ? 'any of them' : listed(unpriced.map((n) => `the ${n}`))}; the rest stands.`;
-  if (able.length === 0) return `None of the five gives ${asked}.${missing}`;
+  const [first] = able;
+  if (first === undefined) return `None of the five gives ${asked}.${missing}`;
   const [light, stiff, low, cheap] = [
     least(able, turnedBy),
     least(able, givesBy),
@@ -158,51 +152,45 @@ const says = (numbers: Numbers, view: UnitView): string => {
     cheap ? `cheapest of those priced the ${cheap.name} at ${priceText(cheap)}` : '',
   ].filter((part) => part !== '');
   return able.length === 1
-    ? `Of the five, only the ${able[0]?.name} gives ${asked}.${missing}`
-    : `${asked[0]?.toUpperCase()}${asked.slice(1)}: the ${listed(able.map((w) => w.name))} do it; ${best.join(', ')}.${missing}`;
+    ? `Of the five, only the ${first.name} gives ${asked}.${missing}`
+    : `${asked.charAt(0).toUpperCase()}${asked.slice(1)}: the ${listed(able.map((w) => w.name))} do it; ${best.join(', ')}.${missing}`;
 };
 
-export const otherWays: Widget = {
+export const otherWays = defineFigure({
   name: 'other-ways',
   title: 'Five ways to the same motion, to one scale',
   threads: ['thread', 'B', 'A', 'C'],
-  quantities: ['s_h', 'theta_h', 'S_w', 'H_w', 'F', 'mu', 't_b', 'b_l', 'R_t'],
-  choices: [],
+  quantities: QUANTITIES,
   texts: ['prices'],
+  state: waysState,
   draw,
-  says,
-  table: (numbers, view) => {
-    const state = waysState(numbers);
-    if (!state.ok) return { head: [], rows: [] };
-    const s = state.value;
-    return {
-      head: [
-        'way',
-        'a turn',
-        'for the hand’s angle',
-        'stroke',
-        'effort',
-        'stiffness, at most',
-        'gives under the load',
-        'height',
-        'length across',
-        'price',
-        'verdict',
-      ],
-      rows: s.ways.map((way) => [
-        way.name,
-        motion(way.perTurn, view),
-        motion(way.resolution, view),
-        motion(way.stroke, view),
-        torqueText(way, view),
-        stiffnessText(way),
-        giveText(way, view),
-        size(way.height, view),
-        way.length > 0 ? size(way.length, view) : 'its own width',
-        priceText(way),
-        failings(way, s, view).join('; ') || doesAll(way, s),
-      ]),
-    };
-  },
-  outline: (numbers, view) => JSON.stringify([numbers.threads, numbers.values, numbers.texts?.prices, view]),
-};
+  caption,
+  table: (s, view) => ({
+    head: [
+      'way',
+      'a turn',
+      'for the hand’s angle',
+      'stroke',
+      'effort',
+      'stiffness, at most',
+      'gives under the load',
+      'height',
+      'length across',
+      'price',
+      'verdict',
+    ],
+    rows: s.ways.map((way) => [
+      way.name,
+      motion(way.perTurn, view),
+      motion(way.resolution, view),
+      motion(way.stroke, view),
+      torqueText(way, view),
+      stiffnessText(way),
+      giveText(way, view),
+      size(way.height, view),
+      way.length > 0 ? size(way.length, view) : 'its own width',
+      priceText(way),
+      failings(way, s, view).join('; ') || doesAll(way, s),
+    ]),
+  }),
+});

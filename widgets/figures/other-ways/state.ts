@@ -1,13 +1,14 @@
 /** The reader’s numbers as the engine takes them: five ways for one wanted motion, under one load, with the reader’s prices. */
 
-import type { Numbers } from '../../assembly/numbers.ts';
 import {
+  at,
   bad,
   CONTACT_MATERIALS,
   diameters,
   good,
   type LoadedScrew,
   type LoadedWay,
+  mm,
   type Result,
   sameMotion,
   type Thread,
@@ -17,6 +18,10 @@ import {
   waysUnderLoad,
 } from '../../engine/index.ts';
 import { readWayPrices } from '../../input/way-prices.ts';
+import type { NumbersOf } from '../kit/figure.ts';
+
+export const QUANTITIES = ['s_h', 'theta_h', 'S_w', 'H_w', 'F', 'mu', 't_b', 'b_l', 'R_t'] as const;
+type Given = NumbersOf<'thread' | 'B' | 'A' | 'C', (typeof QUANTITIES)[number], never, 'prices'>;
 
 export type WholeWay = Way & Omit<LoadedWay, 'name'>;
 
@@ -30,50 +35,38 @@ export interface WaysState {
 
 const screw = (thread: Thread, L: number = thread.L): LoadedScrew => {
   // A plain screw coarser than the finest thread is cut coarser on the same diameter.
-  const { d2, d3 } = diameters(L === thread.L ? thread : { d: thread.d, P: L as Thread['P'] });
+  const { d2, d3 } = diameters(L === thread.L ? thread : { d: thread.d, P: mm(L) });
   return { h: thread.h, L, d2, d3 };
 };
 
-export const waysState = (numbers: Numbers): Result<WaysState> => {
-  const { thread: D, B, A, C } = numbers.threads;
-  if (!B || !D || !A || !C)
-    return bad('This figure needs a fine thread, a drive thread and the two threads of a pair.');
+export const waysState = ({ threads: { thread: D, B, A, C }, values, texts }: Given): Result<WaysState> => {
   if (A.h !== C.h)
     return bad(
       'The two threads of the pair are of unlike hands, so their leads add and the motion is coarse: give both the same hand.',
     );
-  const v = numbers.values;
+  const { s_h, theta_h, S_w, H_w, F: load, mu, t_b: bar, b_l, R_t } = values;
   // A stroke down is as long as one up, and an angle back as fine as one forward.
-  const wanted = {
-    resolution: v.s_h ?? 0,
-    stroke: Math.abs(v.S_w ?? 0),
-    height: v.H_w ?? 0,
-    hand: Math.abs(v.theta_h ?? 0),
-  };
-  const list = readWayPrices(numbers.texts?.prices ?? '');
+  const wanted = { resolution: s_h, stroke: Math.abs(S_w), height: H_w, hand: Math.abs(theta_h) };
+  const list = readWayPrices(texts.prices);
   if (!list.ok) return list;
-  const bar = v.t_b ?? 0;
   const shop: Workshop = {
     finestLead: B.L,
     driveLead: D.L,
     driveDiameter: D.d,
     engagement: bar,
     pair: { A: A.L, C: C.L },
-    shortArm: v.b_l ?? 0,
+    shortArm: b_l,
     seat: bar,
-    ball: v.R_t ?? 0,
+    ball: R_t,
     prices: list.value.prices,
   };
   const ways = sameMotion(wanted, shop);
   if (!ways.ok) return ways;
-  const steel = CONTACT_MATERIALS[0];
-  if (!steel) return bad('There is no table of materials.');
-  const load = v.F ?? 0;
-  const [plain] = ways.value;
+  const steel = at(CONTACT_MATERIALS, 0);
   const loaded = waysUnderLoad(ways.value, {
     load,
-    mu: v.mu ?? 0,
-    plain: screw(B, plain?.perTurn),
+    mu,
+    plain: screw(B, at(ways.value, 0).perTurn),
     drive: screw(D),
     A: screw(A),
     C: screw(C),
@@ -84,9 +77,6 @@ export const waysState = (numbers: Numbers): Result<WaysState> => {
     nu: steel.nu,
   });
   if (!loaded.ok) return loaded;
-  const whole = ways.value.flatMap((way) => {
-    const under = loaded.value.find(({ name }) => name === way.name);
-    return under ? [{ ...way, ...under }] : [];
-  });
+  const whole = ways.value.map((way, i) => ({ ...way, ...at(loaded.value, i) }));
   return good({ ways: whole, wanted, shop, load, threads: { B, D, A, C } });
 };

@@ -3,7 +3,8 @@
  * right by ratio; or both leads are the axes, and lines of equal motion lie aslant.
  */
 
-import { type Catalogue, everyPair, measurePairs } from '../../engine/index.ts';
+import { at, type Catalogue, everyPair, measurePairs } from '../../engine/index.ts';
+import type { OptionOf } from '../../input/choices.ts';
 import { escapeText } from '../../input/escape.ts';
 import { numeral, show, type UnitView } from '../../input/format.ts';
 import { px } from '../kit/svg.ts';
@@ -16,8 +17,7 @@ const ACROSS = WIDTH - BOX.left - BOX.right;
 const UP = HEIGHT - BOX.top - BOX.bottom;
 const GRAIN = 5;
 
-export type Against = 'gain' | 'stroke' | 'size' | 'the two leads';
-export const AGAINST: readonly Against[] = ['gain', 'stroke', 'size', 'the two leads'];
+export type Against = OptionOf<'against'>;
 
 type Columns = ReturnType<typeof measurePairs>;
 
@@ -77,13 +77,13 @@ export const placeOf = (
 export const motionAt = (f: Frame, x: number): number =>
   f.x.low * (f.x.high / f.x.low) ** Math.min(1, Math.max(0, (x - BOX.left) / ACROSS));
 
-const at = (c: Columns, k: number) => ({
-  motion: c.motion[k] ?? 0,
-  gain: c.gain[k] ?? 0,
-  stroke: c.stroke[k] ?? 0,
-  size: c.size[k] ?? 0,
-  shorter: c.shorter[k] ?? 0,
-  longer: c.longer[k] ?? 0,
+const pairAt = (c: Columns, k: number) => ({
+  motion: at(c.motion, k),
+  gain: at(c.gain, k),
+  stroke: at(c.stroke, k),
+  size: at(c.size, k),
+  shorter: at(c.shorter, k),
+  longer: at(c.longer, k),
 });
 
 /** Dots of one size each: three sizes by how many pairs share a grain. A dot is a line of no length with a round end. */
@@ -91,7 +91,7 @@ const halftone = (f: Frame, c: Columns): string => {
   const columns = Math.ceil(WIDTH / GRAIN);
   const counts = new Map<number, number>();
   for (let k = 0; k < c.motion.length; k++) {
-    const [x, y] = placeOf(f, at(c, k));
+    const [x, y] = placeOf(f, pairAt(c, k));
     const cell = Math.floor(y / GRAIN) * columns + Math.floor(x / GRAIN);
     counts.set(cell, (counts.get(cell) ?? 0) + 1);
   }
@@ -104,9 +104,15 @@ const halftone = (f: Frame, c: Columns): string => {
 };
 
 // Twenty thousand pairs are drawn again only when the drawer, the usable length or the axes change.
-let kept: { catalogue: Catalogue; usable: number; against: Against; frame: Frame; svg: string } | undefined;
+let kept: ({ catalogue: Catalogue; usable: number; against: Against } & Ground) | undefined;
 
-export const ground = (asked: Asked, against: Against): { readonly frame: Frame; readonly svg: string } => {
+export interface Ground {
+  readonly frame: Frame;
+  /** Every pair, as grains. */
+  readonly svg: string;
+}
+
+export const ground = (asked: Asked, against: Against): Ground => {
   const { catalogue, wish } = asked;
   if (kept?.catalogue !== catalogue || kept.usable !== wish.usable || kept.against !== against) {
     const columns = measurePairs(catalogue, everyPair(catalogue), wish.usable);
@@ -123,7 +129,7 @@ export const hitDots = (asked: Asked, frame: Frame): string => {
   const seen = new Set<string>();
   let dots = '';
   for (let k = 0; k < c.motion.length; k++) {
-    const [x, y] = placeOf(frame, at(c, k));
+    const [x, y] = placeOf(frame, pairAt(c, k));
     const place = `${Math.round(x / 3) * 3} ${Math.round(y / 3) * 3}`;
     if (seen.has(place)) continue;
     seen.add(place);

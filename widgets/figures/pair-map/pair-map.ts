@@ -3,19 +3,18 @@
  * figures of the second chapter.
  */
 
-import type { Numbers } from '../../assembly/numbers.ts';
-import { fractionText, good, listed, type PairRow, type Result } from '../../engine/index.ts';
+import { at, fractionText, good, listed, type PairRow, type Result } from '../../engine/index.ts';
 import { escapeText } from '../../input/escape.ts';
 import { grouped, numeral, show, type UnitView } from '../../input/format.ts';
+import { defineFigure } from '../kit/figure.ts';
 import { mountPull } from '../kit/pull.ts';
 import { px } from '../kit/svg.ts';
-import type { FigureContext, Widget } from '../kit/widget.ts';
-import { type Asked, ask } from './ask.ts';
+import { type Asked, ask, CHOSEN, type Given, QUANTITIES, TEXTS, withMore } from './ask.ts';
 import { nothingText } from './gives-way.ts';
 import {
-  AGAINST,
   type Against,
   type Frame,
+  type Ground,
   ground,
   HEIGHT,
   hitDots,
@@ -30,7 +29,17 @@ import { motion, named, off, percent } from './words.ts';
 const LISTED = 12;
 const TABLED = 200;
 
-const againstOf = (numbers: Numbers): Against => AGAINST.find((a) => a === numbers.choices.against) ?? 'gain';
+interface State extends Asked {
+  readonly against: Against;
+  readonly ground: Ground;
+}
+
+const stateOf = (numbers: Given): Result<State> => {
+  const read = ask(numbers, LISTED);
+  if (!read.ok) return read;
+  const { against } = numbers.choices;
+  return good({ ...read.value, against, ground: ground(read.value, against) });
+};
 
 const size = (x: number, view: UnitView): string => show(x, { shown: 'size', digits: 3 }, view);
 
@@ -109,36 +118,29 @@ const rowsOf = ({ answer }: Asked): readonly PairRow[] => {
   });
 };
 
-const draw = (numbers: Numbers, view: UnitView): Result<string> => {
-  const read = ask(numbers, LISTED);
-  if (!read.ok) return read;
-  const asked = read.value;
-  const against = againstOf(numbers);
-  const { frame, svg } = ground(asked, against);
-  const { answer } = asked;
+const draw = (asked: State, view: UnitView): string => {
+  const { answer, against } = asked;
+  const { frame, svg } = asked.ground;
   const rows = rowsOf(asked);
   const first = rows[0];
   const [x, y] = first ? place(first, frame) : [0, 0];
   const ring = first ? `<circle class="ring" data-ring r="9" cx="${px(x)}" cy="${px(y)}"/>` : '';
-  const caption =
+  const heading =
     answer.kind === 'found'
       ? `${grouped(answer.hits.length)} of ${grouped(answer.pairs)} pairs pass${answer.hits.length > rows.length ? `; the first ${rows.length}` : ''}`
       : `No pair passes. The nearest${rows.length > 1 ? ', and what each misses' : ' one outside'}`;
-  return good(
+  return (
     `<div class="map-box" tabindex="0" role="group" aria-label="Map of every pair"><svg class="map" viewBox="0 0 ${WIDTH} ${HEIGHT}" role="img" aria-label="Map of every pair of threads: ${against === 'the two leads' ? 'shorter lead against longer lead' : `${against} against motion per turn`}, with lines of equal motion">` +
-      `${scaffold(frame, view)}${svg}${wishMark(asked, frame, view)}${hitDots(asked, frame)}${ring}</svg></div>` +
-      `<ul class="legend map-key"><li><svg viewBox="0 0 34 10" aria-hidden="true"><path class="grain g0" d="M6 5h0"/><path class="grain g1" d="M15 5h0"/><path class="grain g2" d="M26 5h0"/></svg>one to many pairs</li><li><svg viewBox="0 0 14 10" aria-hidden="true"><path class="hit" d="M7 5h0"/></svg>passes</li><li><svg viewBox="0 0 20 20" aria-hidden="true"><circle class="ring" cx="10" cy="10" r="8"/></svg>first in the list, or the row you point at</li></ul>` +
-      `${list(rows, frame, asked, view, caption)}`,
+    `${scaffold(frame, view)}${svg}${wishMark(asked, frame, view)}${hitDots(asked, frame)}${ring}</svg></div>` +
+    `<ul class="legend map-key"><li><svg viewBox="0 0 34 10" aria-hidden="true"><path class="grain g0" d="M6 5h0"/><path class="grain g1" d="M15 5h0"/><path class="grain g2" d="M26 5h0"/></svg>one to many pairs</li><li><svg viewBox="0 0 14 10" aria-hidden="true"><path class="hit" d="M7 5h0"/></svg>passes</li><li><svg viewBox="0 0 20 20" aria-hidden="true"><circle class="ring" cx="10" cy="10" r="8"/></svg>first in the list, or the row you point at</li></ul>` +
+    `${list(rows, frame, asked, view, heading)}`
   );
 };
 
-const says = (numbers: Numbers, view: UnitView): string => {
-  const read = ask(numbers, 1);
-  if (!read.ok) return read.reason;
-  const { answer, wish, aTurn } = read.value;
-  if (answer.kind === 'nothing') return nothingText(read.value, view);
-  const [best] = answer.rows;
-  if (best === undefined) return '';
+const caption = (asked: State, view: UnitView): string => {
+  const { answer, wish, aTurn } = asked;
+  if (answer.kind === 'nothing') return nothingText(asked, view);
+  const best = at(answer.rows, 0);
   const several = wish.dividers.length > 1;
   const wanted = several
     ? `${motion(wish.motion, view)} a step with ${listed(wish.dividers.map((k) => `${k}`))} steps in a turn`
@@ -147,19 +149,18 @@ const says = (numbers: Numbers, view: UnitView): string => {
   return `${grouped(answer.hits.length)} of ${grouped(answer.pairs)} pairs pass within ${numeral(100 * wish.band)} % of ${wanted}; first in the list is ${named(best)}, ${motion(Math.abs(best.Delta), view)} a turn${step} (${off(best.off)}), gain ${numeral(best.gain, 3)}, ${best.verdict.grade}.`;
 };
 
-export const pairMap: Widget = {
+export const pairMap = defineFigure({
   name: 'pair-map',
   title: 'Map of all pairs',
   threads: [],
-  quantities: ['s_w', 'k', 'q_w', 't_l', 'd_least', 'd_most', 'q_X', 'S_w', 'F', 'sigma_a'],
-  choices: ['hands', 'fitted', 'drawer', 'against', 'order'],
-  texts: ['dividers', 'taps', 'series'],
+  quantities: QUANTITIES,
+  choices: CHOSEN,
+  texts: TEXTS,
+  state: stateOf,
   draw,
-  says,
-  table: (numbers, view) => {
-    const read = ask(numbers, TABLED);
-    if (!read.ok) return { head: [], rows: [] };
-    const { dividers } = read.value.wish;
+  caption,
+  table: (asked, view) => {
+    const { dividers } = asked.wish;
     const whole = dividers.every((k) => k === 1);
     const several = dividers.length > 1;
     return {
@@ -182,7 +183,7 @@ export const pairMap: Widget = {
         'error of that',
         'judgement',
       ],
-      rows: rowsOf(read.value).map((p) => [
+      rows: rowsOf(withMore(asked, TABLED)).map((p) => [
         p.A.designation,
         p.C.designation,
         p.arrangement,
@@ -203,8 +204,7 @@ export const pairMap: Widget = {
       ]),
     };
   },
-  outline: (numbers, view) => JSON.stringify([numbers, view]),
-  mount: (stage: HTMLElement, context: FigureContext) => {
+  mount: (stage, context) => {
     const point = (row: Element | null | undefined) => {
       const [x, y] = row?.getAttribute('data-at')?.split(' ') ?? [];
       if (x === undefined || y === undefined) return;
@@ -216,16 +216,17 @@ export const pairMap: Widget = {
     stage.addEventListener('pointerover', (event) => point(rowAt(event)));
     stage.addEventListener('focusin', (event) => point(rowAt(event)));
 
-    const wanted = () => context.numbers().values.s_w ?? 0;
+    const wanted = () => context.numbers().values.s_w;
     const follow = (event: PointerEvent) => {
       const svg = stage.querySelector('.map');
-      const read = ask(context.numbers(), 1);
+      const numbers = context.numbers();
+      const read = ask(numbers, 1);
       if (!svg || !read.ok) return;
       const box = svg.getBoundingClientRect();
-      const { frame } = ground(read.value, againstOf(context.numbers()));
-      const at = motionAt(frame, ((event.clientX - box.left) / box.width) * WIDTH);
+      const { frame } = ground(read.value, numbers.choices.against);
+      const aTurn = motionAt(frame, ((event.clientX - box.left) / box.width) * WIDTH);
       // Three digits: what a finger can point at.
-      context.set('s_w', Number((at / read.value.k).toPrecision(3)));
+      context.set('s_w', Number((aTurn / read.value.k).toPrecision(3)));
     };
     mountPull(stage, ({ target }) => {
       if (!(target instanceof Element && target.closest('[data-wish]'))) return undefined;
@@ -239,4 +240,4 @@ export const pairMap: Widget = {
       };
     });
   },
-};
+});

@@ -4,9 +4,9 @@
  */
 
 import type { Point } from '../../assembly/assembly-layout.ts';
-import type { Numbers } from '../../assembly/numbers.ts';
 import { pairOf } from '../../assembly/pair-of.ts';
 import {
+  at,
   type FlankName,
   flankText,
   flankUnder,
@@ -24,10 +24,10 @@ import {
 import { numeral, show, type UnitView } from '../../input/format.ts';
 import { writeReadingsTable } from '../../input/readings-table.ts';
 import { counted, motionText, signedMotion } from '../kit/calibration-words.ts';
+import { defineFigure, type NumbersOf } from '../kit/figure.ts';
 import { axisUnit, type Frame, legendKey, panelHtml, xAt, yAt } from '../kit/plots/frame.ts';
 import { readoutHtml } from '../kit/readout.ts';
 import { polyline, px } from '../kit/svg.ts';
-import type { Table, Widget } from '../kit/widget.ts';
 
 const QUANTITIES = [
   'k',
@@ -47,12 +47,16 @@ const QUANTITIES = [
   'u_g',
   's_g',
 ] as const;
+type Given = NumbersOf<'A' | 'C', (typeof QUANTITIES)[number], never, never>;
+
 /** A reading is taken to no finer than this. */
 const DIVISION = mm(1e-4);
 const DRAWN_RUNS = 6;
 
 interface Rig {
   readonly readings: readonly GaugeReading[];
+  readonly runs: number;
+  readonly seed: number;
   readonly nominal: number;
   /** Net lead with the rig’s own lead errors. */
   readonly truth: number;
@@ -62,22 +66,23 @@ interface Rig {
 
 let last: { readonly key: string; readonly rig: Result<Rig> } | undefined;
 
-const rigOf = (numbers: Numbers): Result<Rig> => {
+/** The last rig is kept, since numbers that it shares a set with change while it does not. */
+const rigOf = (numbers: Given): Result<Rig> => {
   const key = keyOf(numbers);
   if (last?.key !== key) last = { key, rig: workedOut(numbers) };
   return last.rig;
 };
 
-const keyOf = ({ threads: { A, C }, values }: Numbers): string =>
-  JSON.stringify([A?.designation, C?.designation, ...QUANTITIES.map((name) => values[name])]);
+const keyOf = ({ threads: { A, C }, values }: Given): string =>
+  JSON.stringify([A.designation, C.designation, ...QUANTITIES.map((name) => values[name])]);
 
-const workedOut = (numbers: Numbers): Result<Rig> => {
+const workedOut = (numbers: Given): Result<Rig> => {
   const pair = pairOf(numbers);
   if (!pair.ok) return pair;
   const { A, C, leads, Delta } = pair.value;
   const { values } = numbers;
-  const { eps_gA = 0, eps_gC = 0, a_A = 0, a_C = 0, phi_A = 0, phi_C = 0, j_A = 0, j_C = 0 } = values;
-  const { Q_pc = 0, Q_f = 0, u_g = 0, s_g = 0, n_s = 1, n_o = 2, N_r = 1, k = 6 } = values;
+  const { eps_gA, eps_gC, a_A, a_C, phi_A, phi_C, j_A, j_C } = values;
+  const { Q_pc, Q_f, u_g, s_g, n_s, n_o, N_r, k } = values;
   const error = netLeadError.of({ ...leads, eps_A: plain(eps_gA), eps_C: plain(eps_gC), Delta });
   if (!error.ok) return error;
   const truth = trueNetLead.of({ Delta, eps: error.value.eps });
@@ -98,6 +103,8 @@ const workedOut = (numbers: Numbers): Result<Rig> => {
   if (!readings.ok) return readings;
   return good({
     readings: readings.value,
+    runs: N_r,
+    seed: n_s,
     nominal: Delta,
     truth: truth.value.Delta_e,
     flank: Math.abs(Q_pc) > Q_f ? flankUnder(Q_pc) : undefined,
@@ -110,10 +117,8 @@ const flanksText = ({ flank }: Rig): string =>
     ? 'loose: play shows'
     : `${(['A', 'C'] as const).map((thread) => `thread ${thread}: the ${flankText(thread, flank)} touches`).join('; ')}; play does not show`;
 
-const draw = (numbers: Numbers, view: UnitView): Result<string> => {
-  const rig = rigOf(numbers);
-  if (!rig.ok) return rig;
-  const { readings, nominal } = rig.value;
+const draw = (rig: Rig, view: UnitView): string => {
+  const { readings, nominal, runs } = rig;
   const off = readings.map((row) => row.reading - nominal * row.turns);
   const [low, high] = [Math.min(0, ...off), Math.max(0, ...off)];
   const room = Math.max(0.08 * (high - low), 2e-4);
@@ -123,14 +128,14 @@ const draw = (numbers: Numbers, view: UnitView): Result<string> => {
     y: [low - room, high + room],
     unit: axisUnit(Math.max(high, -low), view),
   };
-  const perRun = readings.length / Math.max(1, numbers.values.N_r ?? 1);
+  const perRun = readings.length / runs;
   const paths: string[] = [];
-  for (let run = 0; run < Math.min(DRAWN_RUNS, numbers.values.N_r ?? 1); run++)
+  for (let run = 0; run < Math.min(DRAWN_RUNS, runs); run++)
     for (const direction of ['up', 'down'] as const) {
       const points = readings
         .slice(run * perRun, (run + 1) * perRun)
         .flatMap((row, i): Point[] =>
-          row.direction === direction ? [[xAt(frame, row.turns), yAt(frame, off[run * perRun + i] ?? 0)]] : [],
+          row.direction === direction ? [[xAt(frame, row.turns), yAt(frame, at(off, run * perRun + i))]] : [],
         );
       const marks = points.map(([x, y]) =>
         direction === 'up' ? `M${px(x)} ${px(y - 4)}l4 7h-8Z` : `M${px(x)} ${px(y + 4)}l4 -7h-8Z`,
@@ -140,53 +145,42 @@ const draw = (numbers: Numbers, view: UnitView): Result<string> => {
       );
     }
   const item = (sample: string, words: string) => legendKey(sample, words, 12);
-  return good(
+  return (
     `<ul class="legend">${item('<path class="curve rig up" d="M1 6H33"/><path class="reading up" d="M17 2l4 7h-8Z"/>', 'turning up')}${item('<path class="curve rig down" d="M1 6H33"/><path class="reading down" d="M17 10l4 -7h-8Z"/>', 'turning down')}</ul>` +
-      `<div class="rig-plot">${panelHtml(frame, 'Indicator less the nominal travel', 6, paths.join(''))}</div>` +
-      `<div class="rig-side">${readoutHtml([
-        ['readings', counted(readings.length)],
-        ['nominal net lead', motionText(nominal, view)],
-        ['true net lead of this rig', motionText(rig.value.truth, view)],
-        ['flanks', flanksText(rig.value)],
-      ])}` +
-      `<p class="acts"><button type="button" data-act="take" data-key="act-take">Take these readings over</button><button type="button" class="plain" data-act="again" data-key="act-again">Read again with the next seed</button></p><p class="line" role="status" data-taken></p></div>`,
+    `<div class="rig-plot">${panelHtml(frame, 'Indicator less the nominal travel', 6, paths.join(''))}</div>` +
+    `<div class="rig-side">${readoutHtml([
+      ['readings', counted(readings.length)],
+      ['nominal net lead', motionText(nominal, view)],
+      ['true net lead of this rig', motionText(rig.truth, view)],
+      ['flanks', flanksText(rig)],
+    ])}` +
+    `<p class="acts"><button type="button" data-act="take" data-key="act-take">Take these readings over</button><button type="button" class="plain" data-act="again" data-key="act-again">Read again with the next seed</button></p><p class="line" role="status" data-taken></p></div>`
   );
 };
 
-const says = (numbers: Numbers, view: UnitView): string => {
-  const rig = rigOf(numbers);
-  if (!rig.ok) return rig.reason;
-  const { readings, nominal } = rig.value;
+const caption = ({ readings, nominal, truth, seed }: Rig, view: UnitView): string => {
   const off = readings.map((row) => row.reading - nominal * row.turns);
-  return `${counted(readings.length)} readings with seed ${counted(numbers.values.n_s ?? 1)}: beside the nominal travel the indicator goes from ${signedMotion(Math.min(...off), view)} to ${signedMotion(Math.max(...off), view)}, and this rig’s true net lead is ${motionText(rig.value.truth, view)} a turn.`;
+  return `${counted(readings.length)} readings with seed ${counted(seed)}: beside the nominal travel the indicator goes from ${signedMotion(Math.min(...off), view)} to ${signedMotion(Math.max(...off), view)}, and this rig’s true net lead is ${motionText(truth, view)} a turn.`;
 };
 
-const tableOf = (numbers: Numbers, view: UnitView): Table => {
-  const rig = rigOf(numbers);
-  if (!rig.ok) return { head: [], rows: [] };
-  const reading = (z: number) => show(z, { shown: 'motion' }, view);
-  return {
-    head: ['turns', 'direction', 'indicator'],
-    rows: rig.value.readings.map((row) => [numeral(row.turns), row.direction, reading(row.reading)]),
-  };
-};
-
-export const practiceRig: Widget = {
+export const practiceRig = defineFigure({
   name: 'practice-rig',
   title: 'A practice rig and what its indicator reads',
   threads: ['A', 'C'],
   quantities: QUANTITIES,
-  choices: [],
+  state: rigOf,
   draw,
-  says,
-  table: tableOf,
-  outline: (numbers, view) => JSON.stringify([keyOf(numbers), view]),
+  caption,
+  table: ({ readings }, view) => ({
+    head: ['turns', 'direction', 'indicator'],
+    rows: readings.map((row) => [numeral(row.turns), row.direction, show(row.reading, { shown: 'motion' }, view)]),
+  }),
   mount: (stage, context) => {
     stage.addEventListener('click', (event) => {
       const button = event.target instanceof Element ? event.target.closest<HTMLElement>('[data-act]') : null;
       if (!button) return;
       const rig = rigOf(context.numbers());
-      if (button.dataset.act === 'again') context.set('n_s', ((context.numbers().values.n_s ?? 0) + 1) % 1e9);
+      if (button.dataset.act === 'again') context.set('n_s', (context.numbers().values.n_s + 1) % 1e9);
       else if (rig.ok) {
         const rounded = rig.value.readings.map((row) => ({ ...row, turns: turns(Number(row.turns.toFixed(4))) }));
         context.type('runs', writeReadingsTable(rounded));
@@ -196,4 +190,4 @@ export const practiceRig: Widget = {
       }
     });
   },
-};
+});

@@ -3,9 +3,8 @@
  * pull, so a force below nought is a flank that opens; it is drawn to the other side of nought, hollow, and named.
  */
 
-import type { Numbers } from '../../assembly/numbers.ts';
 import {
-  type Aim,
+  at,
   bad,
   type Contact,
   contactForces,
@@ -19,8 +18,11 @@ import {
 } from '../../engine/index.ts';
 import { show, type UnitView } from '../../input/format.ts';
 import { type NamedPlace, readFeet } from '../../input/levelling-table.ts';
+import { defineFigure, type NumbersOf } from '../kit/figure.ts';
 import { px } from '../kit/svg.ts';
-import type { Widget } from '../kit/widget.ts';
+
+const QUANTITIES = ['W', 'x_g', 'y_g', 'beta_v', 'F_l', 'theta_l', 'h_l'] as const;
+type Given = NumbersOf<never, (typeof QUANTITIES)[number], 'grooves', 'feet'>;
 
 const SIZE = 320;
 const MARGIN = 62;
@@ -42,25 +44,19 @@ interface State {
   readonly side: { readonly force: number; readonly direction: number };
 }
 
-const stateOf = (numbers: Numbers): Result<State> => {
-  const { values } = numbers;
-  const places = readFeet(numbers.texts?.feet ?? '');
+const stateOf = ({ values, choices, texts }: Given): Result<State> => {
+  const places = readFeet(texts.feet);
   if (!places.ok) return places;
-  const weight = values.W ?? 0;
-  const centre = { x: values.x_g ?? 0, y: values.y_g ?? 0 };
-  if (!(weight > 0))
+  const { W, beta_v, F_l: force, theta_l: direction, h_l } = values;
+  const centre = { x: values.x_g, y: values.y_g };
+  if (!(W > 0))
     return bad('The part has no weight here, so nothing presses the balls into their vees: give one above 0 N.');
-  const balls = couplingAt(
-    places.value,
-    values.beta_v ?? Math.PI / 4,
-    (numbers.choices.grooves ?? 'to the middle') as Aim,
-  );
-  const [force, direction] = [values.F_l ?? 0, values.theta_l ?? 0];
+  const balls = couplingAt(places.value, beta_v, choices.grooves);
   const loads: Load[] = [
-    { force: [0, 0, -weight], at: [centre.x, centre.y, 0] },
+    { force: [0, 0, -W], at: [centre.x, centre.y, 0] },
     {
       force: [force * Math.cos(direction), force * Math.sin(direction), 0],
-      at: [centre.x, centre.y, values.h_l ?? 0],
+      at: [centre.x, centre.y, h_l],
     },
   ];
   const contacts = contactForces(balls, loads);
@@ -89,31 +85,25 @@ const newtons = (force: number): string => show(force, { shown: 'force', digits:
 const verdict = ({ force, open }: Flank): string =>
   open ? `would have to pull ${newtons(Math.abs(force))}: it opens` : `pushes ${newtons(force)}`;
 
-const draw = (numbers: Numbers): Result<string> => {
-  const state = stateOf(numbers);
-  if (!state.ok) return state;
-  const s = state.value;
-  return good(
-    `<svg class="vees" viewBox="0 0 ${SIZE} ${SIZE}" role="img" aria-label="Plan of three balls in their grooves, seen from above, with the push of each flank">${planSvg(s)}</svg>` +
-      (s.loose === undefined
-        ? `<ul class="vee-bars">${s.flanks.map((flank) => barHtml(flank, s)).join('')}</ul>`
-        : `<p class="lifts">Loose along its grooves: no six forces hold it.</p>`),
-  );
-};
+const draw = (s: State): string =>
+  `<svg class="vees" viewBox="0 0 ${SIZE} ${SIZE}" role="img" aria-label="Plan of three balls in their grooves, seen from above, with the push of each flank">${planSvg(s)}</svg>` +
+  (s.loose === undefined
+    ? `<ul class="vee-bars">${s.flanks.map((flank) => barHtml(flank, s)).join('')}</ul>`
+    : `<p class="lifts">Loose along its grooves: no six forces hold it.</p>`);
 
 const planSvg = (s: State): string => {
   const all = [...s.places, s.centre];
   const [xs, ys] = [all.map((p) => p.x), all.map((p) => p.y)];
   const [left, right, bottom, top] = [Math.min(...xs), Math.max(...xs), Math.min(...ys), Math.max(...ys)];
   const scale = (SIZE - 2 * MARGIN) / Math.max(right - left, top - bottom, 1);
-  const at = ({ x, y }: Place) => ({
+  const put = ({ x, y }: Place) => ({
     x: SIZE / 2 + (x - (left + right) / 2) * scale,
     y: SIZE / 2 - (y - (bottom + top) / 2) * scale,
   });
   const most = Math.max(...s.flanks.map((flank) => Math.abs(flank.force)));
   const balls = s.places.map((place, i) => {
-    const { x, y } = at(place);
-    const degrees = (-(s.directions[i] ?? 0) * 180) / Math.PI;
+    const { x, y } = put(place);
+    const degrees = (-at(s.directions, i) * 180) / Math.PI;
     const pushes = s.flanks
       .filter((flank) => flank.ball === place.name)
       .map((flank) => pushSvg(flank, most))
@@ -127,7 +117,7 @@ const planSvg = (s: State): string => {
         .join('')}</g>`
     );
   });
-  const g = at(s.centre);
+  const g = put(s.centre);
   const force =
     s.side.force > 0
       ? `<path class="side-force" transform="translate(${px(g.x)} ${px(g.y)}) rotate(${px((-s.side.direction * 180) / Math.PI)})" d="M0 0H30M27 -6L40 0L27 6Z"/>`
@@ -164,39 +154,34 @@ const barHtml = (flank: Flank, s: State): string => {
   );
 };
 
-export const veeCoupling: Widget = {
+export const veeCoupling = defineFigure({
   name: 'vee-coupling',
   title: 'Three balls in three vees',
   threads: [],
-  quantities: ['W', 'x_g', 'y_g', 'beta_v', 'F_l', 'theta_l', 'h_l'],
+  quantities: QUANTITIES,
   choices: ['grooves'],
   texts: ['feet'],
+  state: stateOf,
   draw,
-  says: (numbers) => {
-    const state = stateOf(numbers);
-    if (!state.ok) return state.reason;
-    const { flanks, open, loose } = state.value;
+  caption: ({ flanks, open, loose }) => {
     if (loose !== undefined) return loose;
     const sorted = [...flanks].sort((a, b) => a.force - b.force);
-    const [least, most] = [sorted[0], sorted.at(-1)];
-    if (!least || !most) return '';
+    const [least, most] = [at(sorted, 0), at(sorted, sorted.length - 1)];
     return open.length === 0
       ? `All six flanks push, so the part is held: the least is ${least.name} with ${newtons(least.force)}, the most ${most.name} with ${newtons(most.force)}.`
       : `${open.map((flank) => `${flank.name} ${verdict(flank)}`).join('; ')}. A flank can’t pull, so the part leaves its vees: bring the load nearer to the middle, add weight, or take side force away.`;
   },
-  table: (numbers, view: UnitView) => {
-    const state = stateOf(numbers);
-    if (!state.ok) return { head: [], rows: [] };
+  table: (s, view: UnitView) => {
     const size = (v: number) => show(v, { shown: 'size' }, view);
     return {
       head: ['flank', 'ball at', 'groove, from x', 'pushes, seen along the groove outward', 'force', 'standing'],
-      rows: state.value.places.flatMap((place, i) =>
+      rows: s.places.flatMap((place, i) =>
         (['left', 'right'] as const).map((side, j) => {
-          const flank = state.value.flanks.find((f) => f.ball === place.name && f.flank === side);
+          const flank = s.flanks.find((f) => f.ball === place.name && f.flank === side);
           return [
             `${place.name}${j + 1}`,
             `x ${size(place.x)}, y ${size(place.y)}`,
-            show(state.value.directions[i] ?? 0, { shown: 'degrees', digits: 4 }, view),
+            show(at(s.directions, i), { shown: 'degrees', digits: 4 }, view),
             `to the ${side}`,
             flank ? newtons(flank.force) : '',
             flank ? (flank.open ? 'opens' : 'pressed') : 'loose',
@@ -205,5 +190,4 @@ export const veeCoupling: Widget = {
       ),
     };
   },
-  outline: (numbers, view) => JSON.stringify([numbers.values, numbers.choices, numbers.texts?.feet, view]),
-};
+});
