@@ -34,13 +34,13 @@ import { torqueBars } from './torque-bars/torque-bars.ts';
 import { veeCoupling } from './vee-coupling/vee-coupling.ts';
 
 export const LAZY: readonly Figure[] = [
-  fromWidget(ramp),
-  fromWidget(section),
-  fromWidget(dividedTurn),
-  fromWidget(threadEatenFigure),
-  fromWidget(motionPlot),
+  ramp,
+  section,
+  dividedTurn,
+  threadEatenFigure,
+  motionPlot,
   fromWidget(pairMap),
-  fromWidget(roundingCost),
+  roundingCost,
   fromWidget(leadErrorFigure),
   fromWidget(drunkenThread),
   fromWidget(torqueBars),
@@ -60,7 +60,7 @@ export const LAZY: readonly Figure[] = [
   fromWidget(designSheet),
   fromWidget(ballAndSeat),
   fromWidget(driftBars),
-  fromWidget(threadLimits),
+  threadLimits,
   fromWidget(flanksUnderLoad),
   fromWidget(fitSection),
 ];
