@@ -57,10 +57,10 @@ export const LAZY: readonly Figure[] = [
   fromWidget(calibrationFigure),
   fromWidget(practiceRig),
   fromWidget(certificateFigure),
-  fromWidget(designSheet),
+  designSheet,
   fromWidget(ballAndSeat),
   fromWidget(driftBars),
   threadLimits,
   fromWidget(flanksUnderLoad),
-  fromWidget(fitSection),
+  fitSection,
 ];
