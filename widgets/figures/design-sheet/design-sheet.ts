@@ -17,7 +17,7 @@ import { type Sheet, workSheet } from './work.ts';
 const MOTION = { shown: 'motion', digits: 3 } as const;
 
 const lineText = (line: Line, view: UnitView): string => {
-  if (line.value === undefined) return line.words ?? '';
+  if ('words' in line) return line.words;
   const from = show(line.value.amount, line.value.format, view);
   return line.to === undefined ? from : `${from} to ${show(line.to.amount, line.to.format, view)}`;
 };
