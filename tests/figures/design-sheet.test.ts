@@ -3,20 +3,25 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
-import type { Numbers } from '../../widgets/assembly/numbers.ts';
 import { designSheet } from '../../widgets/figures/design-sheet/design-sheet.ts';
 import { AT, verdictOf } from '../../widgets/figures/design-sheet/judge.ts';
+import type { SheetNumbers } from '../../widgets/figures/design-sheet/sheet-numbers.ts';
 import { workSheet } from '../../widgets/figures/design-sheet/work.ts';
 import { fitSection } from '../../widgets/figures/fit-section/fit-section.ts';
+import { CHOICES } from '../../widgets/input/choices.ts';
 import { readThread } from '../../widgets/input/designation.ts';
 import { FOLDER } from '../support/chapters.ts';
 import { attribute, picture, pointsOf, still, textOf } from '../support/figures.ts';
 import { reasonIn, valueIn } from '../support/results.ts';
 
 const thread = (text: string) => valueIn(readThread(text));
-const foot = (
-  change: Partial<{ values: Numbers['values']; choices: Numbers['choices']; A: string; C: string }> = {},
-): Numbers => ({
+interface Change {
+  readonly values?: Partial<SheetNumbers['values']>;
+  readonly choices?: Partial<SheetNumbers['choices']>;
+  readonly A?: string;
+  readonly C?: string;
+}
+const foot = (change: Change = {}): SheetNumbers => ({
   threads: { A: thread(change.A ?? 'M10x1.5-6H/6g'), C: thread(change.C ?? '3/8-16 UNC-2B/2A') },
   values: {
     k_d: 50,
@@ -62,8 +67,8 @@ const foot = (
   },
   texts: { parts: 'stud: 2 × 1,20; ball: 0.35; guide post' },
 });
-const sheetOf = (numbers: Numbers) => valueIn(workSheet(numbers));
-const failed = (numbers: Numbers) =>
+const sheetOf = (numbers: SheetNumbers) => valueIn(workSheet(numbers));
+const failed = (numbers: SheetNumbers) =>
   sheetOf(numbers)
     .checks.filter((c) => !c.passed)
     .map((c) => c.says('metric'));
@@ -71,7 +76,7 @@ const failed = (numbers: Numbers) =>
 describe('the sheet of the Foot', () => {
   it('says what the chapters say of it', () => {
     const rows = new Map(
-      designSheet
+      still(designSheet)
         .table(foot(), 'metric')
         .rows.map(([, name = '', value = '']) => [name, value.replace(/\u00a0/g, ' ')]),
     );
@@ -113,7 +118,7 @@ describe('the sheet of the Foot', () => {
 });
 
 describe('each check fails on the design that deserves it', () => {
-  const CASES: [name: string, numbers: Numbers, says: RegExp][] = [
+  const CASES: [name: string, numbers: SheetNumbers, says: RegExp][] = [
     ['a step too coarse', foot({ values: { s_w: 0.01 } }), /One flat moves 14\.58 µm; 10\.00 µm or less was wanted/],
     ['a stroke too long', foot({ values: { S_w: 2 } }), /stroke of 577\.4 µm; 2\.000 mm was wanted/],
     ['a thread that lets go', foot({ values: { F_lo: -500 } }), /^Thread A lets go/],
@@ -163,7 +168,7 @@ describe('each check fails on the design that deserves it', () => {
 });
 
 /** A lock as soft as a printed tongue on a fine pair, and printed parts that carry. */
-const soft = (change: Parameters<typeof foot>[0] = {}): Numbers =>
+const soft = (change: Change = {}): SheetNumbers =>
   foot({
     A: 'M8x1.25',
     C: '1/4-20',
@@ -211,7 +216,7 @@ describe('the verdict', () => {
 
   it('leaves stalling and the sum open until the periodic errors are measured', () => {
     // Two threads of 1 µm each make any pair under 4π µm a turn stall, measured or not.
-    const fine = (periodic: string) =>
+    const fine = (periodic: SheetNumbers['choices']['periodic']) =>
       foot({ A: 'M4x0.7', C: '8-36 UNF', values: { S_w: 0.01 }, choices: { periodic } });
     const open = sheetOf(fine('not measured'));
     expect(open.checks.map((c) => c.says('metric')).join(' ')).not.toMatch(/stall/);
@@ -225,7 +230,8 @@ describe('the verdict', () => {
   });
 
   it('does not pass a sum with a term missing, and fails it where the rest is too much already', () => {
-    const sum = (numbers: Numbers) => sheetOf(numbers).checks.filter((c) => c.says('metric').startsWith('Together'));
+    const sum = (numbers: SheetNumbers) =>
+      sheetOf(numbers).checks.filter((c) => c.says('metric').startsWith('Together'));
     expect(sum(foot()).map((c) => c.passed)).toEqual([true]);
     expect(sum(foot({ choices: { periodic: 'not measured' } }))).toEqual([]);
     expect(sum(foot({ choices: { periodic: 'not measured' }, values: { e_w: 0.012 } })).map((c) => c.passed)).toEqual([
@@ -234,7 +240,7 @@ describe('the verdict', () => {
   });
 
   it('counts weight at the tip only as far as the adjuster stands on it', () => {
-    const most = (attitude: string) =>
+    const most = (attitude: SheetNumbers['choices']['attitude']) =>
       sheetOf(foot({ choices: { attitude }, values: { F_lo: 10, W_c: 20 } }))
         .checks.find((c) => /begins to yield/.test(c.says('metric')))
         ?.says('metric')
@@ -281,14 +287,14 @@ describe('one design', () => {
     }
   });
 
-  const drawn = (numbers: Numbers) => picture(valueIn(still(designSheet).draw(numbers, 'metric')));
+  const drawn = (numbers: SheetNumbers) => picture(valueIn(still(designSheet).draw(numbers, 'metric')));
   const ends = (document: Document, symbol: string) =>
     pointsOf(attribute(document, `[data-sym="${symbol}"] .between`, 'd').replace(/V(\S+)/, 'L0 $1')).map(([, y]) => y);
   const length = (document: Document, symbol: string) =>
     Math.abs((ends(document, symbol)[1] ?? 0) - (ends(document, symbol)[0] ?? 0));
 
   it('is drawn with its own lengths, each dimensioned as stated and no other', () => {
-    for (const arrangement of ['in line', 'nested', 'one spindle, two nuts']) {
+    for (const arrangement of CHOICES.arrangement.options) {
       const lengths = { l_A: 40, b_A: 16, l_C: 26, b_C: 14 };
       const document = drawn(foot({ A: 'M12x1.5', C: 'M8x1.25', values: lengths, choices: { arrangement } }));
       const scale = length(document, 'l_A') / 40;
@@ -313,7 +319,7 @@ describe('one design', () => {
   });
 
   it('with other lengths, or another ball, is another drawing', () => {
-    const svg = (values: Numbers['values']) => drawn(soft({ values })).querySelector('.sheet-drawing')?.outerHTML;
+    const svg = (values: Change['values'] & {}) => drawn(soft({ values })).querySelector('.sheet-drawing')?.outerHTML;
     const kinds = [{}, { l_A: 30 }, { b_A: 30 }, { l_C: 90 }, { b_C: 90 }, { R: 5 }];
     expect(new Set(kinds.map(svg)).size).toBe(kinds.length);
   });

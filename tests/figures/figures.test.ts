@@ -266,7 +266,7 @@ describe('section', () => {
   });
 
   it('refuses a spindle that does not go inside, naming both threads and the wall', () => {
-    const numbers = numbersOf({ A: 'M12x1.75', C: 'M10x1.5' }, { n: 0 }, { arrangement: 'nested' });
+    const numbers = numbersOf({ A: 'M12x1.75', C: 'M10x1.5' }, { n: 0 }, { arrangement: 'nested', lock: 'holds' });
     expect(reasonIn(still(section).draw(numbers, 'metric'))).toMatch(
       /M10×1\.5 does not go inside M12×1\.75.*wall.*−0\.07/,
     );

@@ -117,11 +117,21 @@ describe('a load on the carried part alone', () => {
     const sheet = new Map(
       still(figureOf('design-sheet'))
         .table(
-          numbersOf(
-            THREADS,
-            { w: 0.1, F_lo: load, F_hi: load, W_c: 0, F_g: 5, F_0: 0, k_s: 1, X_A: 10, X_C: 10 },
-            { spring: 'no parts', attitude: 'upright', arrangement: 'in line' },
-          ),
+          {
+            ...numbersOf(
+              THREADS,
+              {
+                ...{ k_d: 50, S_w: 0, s_w: 0.02, e_w: 0.02, theta_h: 0.026, t_l: 0.5, l: 40, Delta_T: 2 },
+                ...{ l_A: 20, b_A: 20, l_C: 20, b_C: 20, q_e: 1, eps_A: 0.001, eps_C: 0.001, a_A: 0, a_C: 0 },
+                ...{ F_lo: load, F_hi: load, W_c: 0, F_g: 5, F_0: 0, k_s: 1, mu: 0.15, r_h: 10, kappa: 1e5, R: 3 },
+              },
+              {
+                ...{ spring: 'no parts', action: 'pulls', attitude: 'upright', arrangement: 'in line', path: 'steel' },
+                ...{ assembly: 'both at mid-range', divider: 'hexagon', periodic: 'not measured', seat: 'mild steel' },
+              },
+            ),
+            texts: { parts: '' },
+          },
           'metric',
         )
         .rows.map(([, name = '', value = '']) => [name, value]),

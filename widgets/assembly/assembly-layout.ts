@@ -6,11 +6,12 @@
  * adds the motion.
  */
 import { bad, good, nestingRefusal, type Result, type Thread } from '../engine/index.ts';
+import type { OptionOf } from '../input/choices.ts';
 
 /** Turns each way for which the drawing leaves room. */
 export const DRAWN_TURNS = 4;
 
-export type Arrangement = 'in line' | 'nested' | 'one spindle, two nuts';
+export type Arrangement = OptionOf<'arrangement'>;
 
 /** A stretch of thread on a part, z0 < z1, in the coordinates of the unturned layout. */
 export interface Stretch {

@@ -161,7 +161,7 @@ const threadIn = (numbers: Texts, name: string): Thread | undefined => {
 
 const netLeadIn = (numbers: Texts): number | undefined => {
   const [A, C] = [threadIn(numbers, 'A'), threadIn(numbers, 'C')];
-  const pair = A && C ? pairOf({ threads: { A, C }, values: {}, choices: {} }) : undefined;
+  const pair = A && C ? pairOf({ threads: { A, C } }) : undefined;
   return pair?.ok && pair.value.Delta !== 0 ? pair.value.Delta : undefined;
 };
 

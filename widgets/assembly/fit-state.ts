@@ -21,9 +21,9 @@ import {
   travelOfPair,
   wallOfSleeve,
 } from '../engine/index.ts';
+import type { OptionOf } from '../input/choices.ts';
 import type { Arrangement } from './assembly-layout.ts';
-import type { Numbers } from './numbers.ts';
-import { bothThreads } from './pair-of.ts';
+import type { BothThreads } from './pair-of.ts';
 
 export interface Wall extends NestedWall {
   readonly outside: ExternalLimits;
@@ -42,19 +42,25 @@ export interface FitState {
   readonly wall: Wall | { readonly nominalOnly: string } | undefined;
 }
 
-const ASSEMBLY: Readonly<Record<string, readonly [Assembled, Assembled]>> = {
+/** The lengths of screws and nuts, and how they were put together. */
+export interface FitNumbers {
+  readonly threads: BothThreads;
+  readonly values: Readonly<Record<'l_A' | 'b_A' | 'l_C' | 'b_C' | 'q_e', number>>;
+  readonly choices: { readonly arrangement: Arrangement; readonly assembly: OptionOf<'assembly'> };
+}
+
+const ASSEMBLY: Readonly<Record<OptionOf<'assembly'>, readonly [Assembled, Assembled]>> = {
   'both at mid-range': ['middle', 'middle'],
   'both screwed home': ['home', 'home'],
   'A at mid-range, C home': ['middle', 'home'],
 };
 
-export const fitStateOf = (numbers: Numbers): Result<FitState> => {
-  const both = bothThreads(numbers);
-  if (!both.ok) return both;
-  const { A: threadA, C: threadC } = both.value;
-  const { n = 0, l_A = 0, b_A = 0, l_C = 0, b_C = 0, q_e = 1 } = numbers.values;
-  const arrangement = (numbers.choices.arrangement ?? 'in line') as Arrangement;
-  const [atA, atC] = ASSEMBLY[numbers.choices.assembly ?? ''] ?? ['middle', 'middle'];
+/** `n` turns from where it was put together, as far as the stops let it. */
+export const fitStateOf = ({ threads, values, choices }: FitNumbers, n: number): Result<FitState> => {
+  const { A: threadA, C: threadC } = threads;
+  const { l_A, b_A, l_C, b_C, q_e } = values;
+  const { arrangement, assembly } = choices;
+  const [atA, atC] = ASSEMBLY[assembly];
   if (arrangement === 'nested') {
     const refusal = nestingRefusal(threadA, threadC);
     if (refusal !== undefined) return bad(refusal);

@@ -1,10 +1,14 @@
 /** The two threads of a pair, as number sets name them, with their leads as relations take them and the net lead. */
 import { bad, good, type Millimetres, netLead, type Plain, plain, type Result, type Thread } from '../engine/index.ts';
-import type { Numbers } from './numbers.ts';
 
 export interface BothThreads {
   readonly A: Thread;
   readonly C: Thread;
+}
+
+/** Whatever may name the two threads of a pair. */
+export interface WithPair {
+  readonly threads: { readonly A?: Thread; readonly C?: Thread };
 }
 
 export interface Pair extends BothThreads {
@@ -17,10 +21,10 @@ export interface Pair extends BothThreads {
   readonly Delta: Millimetres;
 }
 
-export const bothThreads = ({ threads: { A, C } }: Numbers): Result<BothThreads> =>
+export const bothThreads = ({ threads: { A, C } }: WithPair): Result<BothThreads> =>
   A && C ? good({ A, C }) : bad('This figure needs a thread A and a thread C.');
 
-export const pairOf = (numbers: Numbers): Result<Pair> => {
+export const pairOf = (numbers: WithPair): Result<Pair> => {
   const both = bothThreads(numbers);
   if (!both.ok) return both;
   const { A, C } = both.value;

@@ -1,5 +1,6 @@
 /** The ball at the tip and what it stands on, as number sets name them. */
 import {
+  at,
   bad,
   CONTACT_MATERIALS,
   type ContactMaterial,
@@ -7,9 +8,9 @@ import {
   good,
   megapascals,
   plain,
+  quoted,
   type Result,
 } from '../engine/index.ts';
-import type { Numbers } from './numbers.ts';
 
 export interface Tip {
   readonly ball: ContactMaterial;
@@ -21,10 +22,13 @@ export interface Tip {
 }
 
 /** A hardened ball on the chosen material. */
-export const tipOf = (numbers: Numbers): Result<Tip> => {
-  const ball = CONTACT_MATERIALS[0];
-  const seat = CONTACT_MATERIALS.find((m) => m.name === numbers.choices.seat) ?? ball;
-  if (!ball || !seat) return bad('There is no table of materials.');
+export const tipOf = ({ choices }: { readonly choices: { readonly seat?: string } }): Result<Tip> => {
+  const ball = at(CONTACT_MATERIALS, 0);
+  const seat = CONTACT_MATERIALS.find((m) => m.name === choices.seat);
+  if (!seat)
+    return bad(
+      `Read ${quoted(choices.seat ?? '')}, which is not in the table: use ${CONTACT_MATERIALS.map((m) => m.name).join(', ')}.`,
+    );
   const E = contactModulus.of({
     E_1: megapascals(ball.E),
     nu_1: plain(ball.nu),

@@ -34,13 +34,13 @@ import { torqueBars } from './torque-bars/torque-bars.ts';
 import { veeCoupling } from './vee-coupling/vee-coupling.ts';
 
 export const LAZY: readonly Figure[] = [
-  fromWidget(ramp),
-  fromWidget(section),
-  fromWidget(dividedTurn),
-  fromWidget(threadEatenFigure),
-  fromWidget(motionPlot),
+  ramp,
+  section,
+  dividedTurn,
+  threadEatenFigure,
+  motionPlot,
   pairMap,
-  fromWidget(roundingCost),
+  roundingCost,
   leadErrorFigure,
   drunkenThread,
   fromWidget(torqueBars),
@@ -57,10 +57,10 @@ export const LAZY: readonly Figure[] = [
   calibrationFigure,
   practiceRig,
   certificateFigure,
-  fromWidget(designSheet),
+  designSheet,
   ballAndSeat,
   driftBars,
-  fromWidget(threadLimits),
+  threadLimits,
   fromWidget(flanksUnderLoad),
-  fromWidget(fitSection),
+  fitSection,
 ];

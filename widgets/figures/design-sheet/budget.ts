@@ -46,7 +46,7 @@ export const sumOf = ({ total, whole }: Pick<Budget, 'total' | 'whole'>): Term =
 export const judgeBudget = (
   fixed: readonly Entry[],
   growing: readonly Entry[],
-  wanted: number | undefined,
+  wanted: number,
   { check, leave }: Judge,
 ): Pick<Budget, 'fixed' | 'growing' | 'total' | 'whole'> => {
   const entries = [...fixed, ...growing];
@@ -55,15 +55,11 @@ export const judgeBudget = (
   const missing = entries.filter(isMissing);
   for (const e of missing) leave(e.name, e.why, e.at);
   const result = { fixed: fixed.filter(isTerm), growing: growing.filter(isTerm), total, whole: missing.length === 0 };
-  if (wanted === undefined) {
-    leave('the error budget', 'no accuracy is stated to judge it by', AT.sheet);
-    return result;
-  }
   const against = (name: string, size: number) =>
     check(
       size <= wanted,
       (view) =>
-        `${name[0]?.toUpperCase()}${name.slice(1)}: ${show(size, MOTION, view)}; ${show(wanted, MOTION, view)} or less was wanted.`,
+        `${name.charAt(0).toUpperCase()}${name.slice(1)}: ${show(size, MOTION, view)}; ${show(wanted, MOTION, view)} or less was wanted.`,
     );
   for (const t of known) against(t.name, t.size);
   // A part of the sum can fail; only the whole of it can pass.

@@ -3,34 +3,27 @@
  * screen shows is what the printer prints.
  */
 
-import type { Arrangement } from '../../assembly/assembly-layout.ts';
-import type { Numbers } from '../../assembly/numbers.ts';
-import { good, type Result } from '../../engine/index.ts';
 import { escapeText } from '../../input/escape.ts';
 import { numeral, show, type UnitView } from '../../input/format.ts';
-import { type PartsList, readPartsList } from '../../input/parts-list.ts';
-import type { Widget } from '../kit/widget.ts';
+import type { PartsList } from '../../input/parts-list.ts';
+import { defineFigure } from '../kit/figure.ts';
 import { sumOf, type Term } from './budget.ts';
 import { drawing } from './drawing.ts';
 import { verdictOf } from './judge.ts';
 import type { Line } from './lines.ts';
+import { SHEET_CHOICES, SHEET_QUANTITIES } from './sheet-numbers.ts';
 import { type Sheet, workSheet } from './work.ts';
 
 const MOTION = { shown: 'motion', digits: 3 } as const;
 
 const lineText = (line: Line, view: UnitView): string => {
-  if (line.value === undefined) return line.words ?? '';
+  if ('words' in line) return line.words;
   const from = show(line.value.amount, line.value.format, view);
   return line.to === undefined ? from : `${from} to ${show(line.to.amount, line.to.format, view)}`;
 };
 
-const arrangementOf = (numbers: Numbers): Arrangement => (numbers.choices.arrangement ?? 'in line') as Arrangement;
-
-const draw = (numbers: Numbers, view: UnitView): Result<string> => {
-  const sheet = workSheet(numbers);
-  if (!sheet.ok) return sheet;
-  const s = sheet.value;
-  const picture = s.fit.ok ? drawing(s.fit.value, numbers.values.R, view) : s.fit;
+const draw = (s: Sheet, view: UnitView): string => {
+  const picture = s.fit.ok ? drawing(s.fit.value, s.ball, view) : s.fit;
   const groups = s.groups
     .filter((g) => g.lines.length > 0)
     .map(
@@ -38,15 +31,15 @@ const draw = (numbers: Numbers, view: UnitView): Result<string> => {
         `<section><h3>${g.title}</h3><dl>${g.lines.map((l) => `<div><dt>${escapeText(l.name)}</dt><dd>${escapeText(lineText(l, view))}</dd></div>`).join('')}</dl></section>`,
     )
     .join('');
-  return good(
-    `<div class="sheet"><header><p class="sheet-title">${escapeText(s.A.designation)} with ${escapeText(s.C.designation)}, ${arrangementOf(numbers)}</p>` +
-      `<p class="sheet-verdict">${verdictOf(s)}</p></header>` +
-      `<div class="sheet-top"><div>${picture.ok ? picture.value : `<p class="refusal">${escapeText(picture.reason)}</p>`}</div><div class="sheet-groups">${groups}</div></div>` +
-      `<div class="sheet-low"><section><h3>Error budget</h3>${budgetTable(s, view)}</section>` +
-      `<section><h3>Checks</h3><ul class="checks">${s.checks.map((c) => `<li class="${c.passed ? 'passed' : 'failed'}"><b>${c.passed ? 'passed' : 'failed'}</b> ${escapeText(c.says(view))}</li>`).join('')}</ul></section>` +
-      partsTable(numbers) +
-      `<section class="unjudged"><h3>Not judged</h3><ul>${s.unjudged.map((u) => `<li><a href="${u.at}">${escapeText(u.name)}</a>: ${escapeText(u.why(view))}</li>`).join('')}</ul></section>` +
-      `<section class="sheet-notes"><h3>Cautions and assumptions</h3><p>Not lifting gear: block heavy work, keep hands and body out from under it, stay within the load stated by whoever supplied the hardware. Eye protection with springs and pressed balls. The shop’s rules, local codes and licensed practice come first.</p><ul>${s.assumptions.map((a) => `<li>${escapeText(a)}</li>`).join('')}</ul></section></div></div>`,
+  return (
+    `<div class="sheet"><header><p class="sheet-title">${escapeText(s.A.designation)} with ${escapeText(s.C.designation)}, ${s.arrangement}</p>` +
+    `<p class="sheet-verdict">${verdictOf(s)}</p></header>` +
+    `<div class="sheet-top"><div>${picture.ok ? picture.value : `<p class="refusal">${escapeText(picture.reason)}</p>`}</div><div class="sheet-groups">${groups}</div></div>` +
+    `<div class="sheet-low"><section><h3>Error budget</h3>${budgetTable(s, view)}</section>` +
+    `<section><h3>Checks</h3><ul class="checks">${s.checks.map((c) => `<li class="${c.passed ? 'passed' : 'failed'}"><b>${c.passed ? 'passed' : 'failed'}</b> ${escapeText(c.says(view))}</li>`).join('')}</ul></section>` +
+    partsTable(s.parts) +
+    `<section class="unjudged"><h3>Not judged</h3><ul>${s.unjudged.map((u) => `<li><a href="${u.at}">${escapeText(u.name)}</a>: ${escapeText(u.why(view))}</li>`).join('')}</ul></section>` +
+    `<section class="sheet-notes"><h3>Cautions and assumptions</h3><p>Not lifting gear: block heavy work, keep hands and body out from under it, stay within the load stated by whoever supplied the hardware. Eye protection with springs and pressed balls. The shop’s rules, local codes and licensed practice come first.</p><ul>${s.assumptions.map((a) => `<li>${escapeText(a)}</li>`).join('')}</ul></section></div></div>`
   );
 };
 
@@ -77,74 +70,38 @@ const termsOf = ({ budget }: Sheet): readonly Term[] => [
   sumOf(budget),
 ];
 
-const partsTable = (numbers: Numbers): string => {
-  const list = readPartsList(numbers.texts?.parts ?? '');
-  if (!list.ok || list.value.parts.length === 0) return '';
+const partsTable = (list: PartsList | undefined): string => {
+  if (list === undefined || list.parts.length === 0) return '';
   const money = (x: number) => x.toFixed(2);
-  const rows = list.value.parts
+  const rows = list.parts
     .map(
       (p) =>
         `<tr><td>${escapeText(p.name)}</td><td>${p.count}</td><td>${p.price === undefined ? 'no price' : money(p.price)}</td></tr>`,
     )
     .join('');
-  return `<section><h3>Parts</h3><div class="table-scroll" tabindex="0" role="group" aria-label="Parts"><table><thead><tr><th scope="col">part</th><th scope="col">count</th><th scope="col">price of one</th></tr></thead><tbody>${rows}<tr><th scope="row">${together(list.value)}</th><td></td><td>${list.value.unpriced.length < list.value.parts.length ? money(list.value.total) : 'no price'}</td></tr></tbody></table></div></section>`;
+  return `<section><h3>Parts</h3><div class="table-scroll" tabindex="0" role="group" aria-label="Parts"><table><thead><tr><th scope="col">part</th><th scope="col">count</th><th scope="col">price of one</th></tr></thead><tbody>${rows}<tr><th scope="row">${together(list)}</th><td></td><td>${list.unpriced.length < list.parts.length ? money(list.total) : 'no price'}</td></tr></tbody></table></div></section>`;
 };
 
-export const designSheet: Widget = {
+export const designSheet = defineFigure({
   name: 'design-sheet',
   title: 'Design sheet',
   threads: ['A', 'C'],
-  quantities: [
-    'k_d',
-    'S_w',
-    's_w',
-    'e_w',
-    'l_A',
-    'b_A',
-    'l_C',
-    'b_C',
-    'q_e',
-    'theta_h',
-    't_l',
-    'eps_A',
-    'eps_C',
-    'a_A',
-    'a_C',
-    'F_lo',
-    'F_hi',
-    'W_c',
-    'F_0',
-    'k_s',
-    'F_g',
-    'mu',
-    'r_h',
-    'kappa',
-    'R',
-    'l',
-    'Delta_T',
-  ],
-  choices: ['arrangement', 'assembly', 'divider', 'periodic', 'spring', 'action', 'attitude', 'seat', 'path'],
+  quantities: SHEET_QUANTITIES,
+  choices: SHEET_CHOICES,
   texts: ['parts'],
+  state: workSheet,
   draw,
-  says: (numbers, view) => {
-    const sheet = workSheet(numbers);
-    if (!sheet.ok) return sheet.reason;
-    const s = sheet.value;
+  caption: (s, view) => {
     const failed = s.checks.find((c) => !c.passed);
     return `${s.A.designation} with ${s.C.designation}: ${show(s.Delta, MOTION, view)} a turn, ${show(s.perStep, MOTION, view)} a ${s.stepName}. ${verdictOf(s)}${failed ? ` The first that failed: ${failed.says(view)}` : ''}`;
   },
-  table: (numbers, view) => {
-    const sheet = workSheet(numbers);
-    if (!sheet.ok) return { head: [], rows: [] };
-    return {
-      head: ['group', 'quantity', 'value'],
-      rows: [
-        ...sheet.value.groups.flatMap((g) => g.lines.map((l) => [g.title, l.name, lineText(l, view)])),
-        ...termsOf(sheet.value).map((t) => ['Error budget', t.name, show(t.size, MOTION, view)]),
-        ...sheet.value.checks.map((c) => ['Checks', c.passed ? 'passed' : 'failed', c.says(view)]),
-        ...sheet.value.unjudged.map((u) => ['Not judged', u.name, u.why(view)]),
-      ],
-    };
-  },
-  outline: (numbers, view) => JSON.stringify([numbers, view]),
-};
+  table: (s, view) => ({
+    head: ['group', 'quantity', 'value'],
+    rows: [
+      ...s.groups.flatMap((g) => g.lines.map((l) => [g.title, l.name, lineText(l, view)])),
+      ...termsOf(s).map((t) => ['Error budget', t.name, show(t.size, MOTION, view)]),
+      ...s.checks.map((c) => ['Checks', c.passed ? 'passed' : 'failed', c.says(view)]),
+      ...s.unjudged.map((u) => ['Not judged', u.name, u.why(view)]),
+    ],
+  }),
+});

@@ -28,7 +28,7 @@ const inTheMiddle = (fit: FitState): FitState => {
 };
 
 /** `ball` is the radius of the ball at the tip, mm. */
-export const drawing = (fit: FitState, ball: number | undefined, view: UnitView): Result<string> => {
+export const drawing = (fit: FitState, ball: number, view: UnitView): Result<string> => {
   const s = inTheMiddle(fit);
   // Every outline has the same ends at every scale.
   const points = Object.values(partsOf(s, 1, ball)).flatMap((outlines) => outlines.flat());
@@ -66,15 +66,14 @@ export const drawing = (fit: FitState, ball: number | undefined, view: UnitView)
       dimension('b_C', 'nut C', s.C.nut, at.nutC, dC) +
       dimension('l_C', 'screw C', s.C.screw, at.screwC, dC) +
       `${leader(at.nutA, s.A.thread)}${leader(at.nutC, s.C.thread)}</svg>` +
-      `<p class="sheet-plain">${plainParts(s, ball !== undefined)}</p>`,
+      `<p class="sheet-plain">${plainParts(s)}</p>`,
   );
 };
 
 /** The slanting stroke at the end of a dimension line. */
 const tick = (x: number, y: number): string => `M${x - 3} ${px(y + 3)}l6 -6`;
 
-const plainParts = (s: FitState, stated: boolean): string => {
+const plainParts = (s: FitState): string => {
   const tip = s.arrangement !== 'one spindle, two nuts';
-  const ball = stated && tip;
-  return `To scale: threads and their lengths${ball ? ', ball' : ''}. Plain: head, ${tip ? 'cap and base' : 'nut and base'}${ball ? ', and how deep the ball is let in' : ''}; their sizes are not stated, so no height in all is given. Left out: ${tip ? '' : 'ball and '}lock.`;
+  return `To scale: threads and their lengths${tip ? ', ball' : ''}. Plain: head, ${tip ? 'cap and base' : 'nut and base'}${tip ? ', and how deep the ball is let in' : ''}; their sizes are not stated, so no height in all is given. Left out: ${tip ? '' : 'ball and '}lock.`;
 };

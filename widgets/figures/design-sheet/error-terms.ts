@@ -1,6 +1,5 @@
 /** What lead errors, periodic errors and the hand put into the error budget. */
 
-import type { Numbers } from '../../assembly/numbers.ts';
 import {
   good,
   leastRate,
@@ -13,7 +12,6 @@ import {
   type Result,
   rad,
   rssLeadError,
-  type Thread,
   turns,
   worstLeadError,
 } from '../../engine/index.ts';
@@ -21,6 +19,7 @@ import { show } from '../../input/format.ts';
 import { type Entry, isTerm, type Term } from './budget.ts';
 import { AT, type Judge } from './judge.ts';
 import { MOTION } from './lines.ts';
+import type { SheetNumbers } from './sheet-numbers.ts';
 
 interface ErrorTerms {
   readonly fixed: readonly Entry[];
@@ -28,13 +27,13 @@ interface ErrorTerms {
   readonly independent: Term | undefined;
 }
 
-export const errorTerms = (numbers: Numbers, Delta: number, wanted: number, judge: Judge): ErrorTerms => {
-  const { A, C } = numbers.threads as { A: Thread; C: Thread };
-  const { eps_A = 0, eps_C = 0, theta_h: theta } = numbers.values;
+export const errorTerms = (numbers: SheetNumbers, Delta: number, wanted: number, judge: Judge): ErrorTerms => {
+  const { A, C } = numbers.threads;
+  const { eps_A, eps_C, theta_h: theta } = numbers.values;
   const leads = { L_C: C.L, eps_C: plain(eps_C), L_A: A.L, eps_A: plain(eps_A), Delta: mm(Delta) };
   const worst = worstLeadError.of(leads);
   const rss = rssLeadError.of(leads);
-  const hand = theta === undefined ? undefined : perAngle.of({ Delta: mm(Delta), theta: rad(theta) });
+  const hand = perAngle.of({ Delta: mm(Delta), theta: rad(theta) });
   const lead = (name: string, eps: Result<number>): Entry => {
     const e = eps.ok ? positionError.of({ z_c: mm(wanted), eps: plain(eps.value) }) : eps;
     return e.ok ? { name, size: e.value.e_z } : { name, why: e.reason, at: AT.lead };
@@ -43,9 +42,7 @@ export const errorTerms = (numbers: Numbers, Delta: number, wanted: number, judg
   return {
     fixed: [
       periodicTerm(numbers, Delta, judge),
-      hand?.ok
-        ? { name: HAND, size: hand.value.s }
-        : { name: HAND, why: hand === undefined ? 'no angle of the hand is stated' : hand.reason, at: AT.hand },
+      hand.ok ? { name: HAND, size: hand.value.s } : { name: HAND, why: hand.reason, at: AT.hand },
     ],
     growing: [lead('lead error over the stroke, worst case', worst.ok ? good(worst.value.eps_w) : worst)],
     independent: isTerm(independent) ? independent : undefined,
@@ -55,10 +52,10 @@ export const errorTerms = (numbers: Numbers, Delta: number, wanted: number, judg
 const HAND = 'what a hand can set';
 
 /** From crest to trough, since the reading that the rest is counted from may have been taken at either. */
-const periodicTerm = (numbers: Numbers, Delta: number, { check, leave }: Judge): Entry => {
+const periodicTerm = ({ values, choices }: SheetNumbers, Delta: number, { check, leave }: Judge): Entry => {
   const name = 'periodic error, both threads, crest to trough';
-  const { a_A = 0, a_C = 0 } = numbers.values;
-  if (numbers.choices.periodic !== 'measured') {
+  const { a_A, a_C } = values;
+  if (choices.periodic !== 'measured') {
     leave('whether the motion stalls', 'the periodic errors are not measured', AT.periodic);
     return { name, why: 'not measured', at: AT.periodic };
   }

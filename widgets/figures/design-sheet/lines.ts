@@ -1,13 +1,15 @@
 /** One line of the sheet, and how its numbers are dressed. */
 import type { NumberFormat } from '../../input/format.ts';
 
-/** What the sheet says of one thing: a value and how it is dressed, words, or why there is no value. */
-export interface Line {
-  readonly name: string;
-  readonly value?: { readonly amount: number; readonly format: NumberFormat };
-  readonly to?: { readonly amount: number; readonly format: NumberFormat };
-  readonly words?: string;
+interface Dressed {
+  readonly amount: number;
+  readonly format: NumberFormat;
 }
+
+/** What the sheet says of one thing: a value or a range and how it is dressed, or words, such as why there is no value. */
+export type Line =
+  | { readonly name: string; readonly value: Dressed; readonly to?: Dressed }
+  | { readonly name: string; readonly words: string };
 
 export const MOTION: NumberFormat = { shown: 'motion', digits: 4 };
 export const TURNS: NumberFormat = { shown: 'turns', digits: 3 };

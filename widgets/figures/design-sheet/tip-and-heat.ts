@@ -1,7 +1,5 @@
 /** The ball on its seat, warmth, and what the path of the load is made of. */
 
-import type { Numbers } from '../../assembly/numbers.ts';
-import { preloadOf } from '../../assembly/preload-of.ts';
 import { tipOf } from '../../assembly/tip.ts';
 import {
   ballOnFlat,
@@ -20,25 +18,25 @@ import { numeral, show } from '../../input/format.ts';
 import type { Entry } from './budget.ts';
 import { AT, type Judge } from './judge.ts';
 import { type Line, line, MOTION, words } from './lines.ts';
+import { preloadOfSheet, type SheetNumbers } from './sheet-numbers.ts';
 
 /** Loads at the tip, towards the base: weight counts as the adjuster stands, and a tip that is lifted off carries nothing. */
-const tipLoads = (numbers: Numbers): Result<{ readonly least: number; readonly most: number }> => {
-  const preload = preloadOf(numbers, 0);
+const tipLoads = (numbers: SheetNumbers): Result<{ readonly least: number; readonly most: number }> => {
+  const preload = preloadOfSheet(numbers, 0);
   if (!preload.ok) return preload;
-  const { F_lo = 0, F_hi = 0, W_c = 0 } = numbers.values;
+  const { F_lo, F_hi, W_c } = numbers.values;
   const weight = W_c * preload.value.given.attitude;
   return good({ least: Math.max(0, F_lo + weight), most: Math.max(0, F_hi + weight) });
 };
 
 const SINK = 'sink of the tip, from least to most load';
 
-export const contactOf = (numbers: Numbers, check: Judge['check']): { lines: Line[]; terms: Entry[] } => {
+export const contactOf = (numbers: SheetNumbers, check: Judge['check']): { lines: Line[]; terms: Entry[] } => {
   const { R } = numbers.values;
   const unknown = (why: string) => ({
     lines: [words('contact at the tip', why)],
     terms: [{ name: SINK, why, at: AT.tip }],
   });
-  if (R === undefined) return unknown('no radius of the ball is stated');
   const tip = tipOf(numbers);
   if (!tip.ok) return unknown(tip.reason);
   const { seat, E_s, Y } = tip.value;
@@ -73,18 +71,18 @@ export const contactOf = (numbers: Numbers, check: Judge['check']): { lines: Lin
 };
 
 export const heatOf = (
-  numbers: Numbers,
+  { values, choices }: SheetNumbers,
   s: number,
   stepName: string,
   check: Judge['check'],
 ): { lines: Line[]; terms: Entry[] } => {
-  const { l, Delta_T } = numbers.values;
+  const { l, Delta_T } = values;
   const name = 'warmth';
   const unknown = (why: string) => ({
     lines: [words('growth by warmth', why)],
     terms: [{ name, why, at: AT.warmth }],
   });
-  const material = thermalMaterial(numbers.choices.path ?? 'steel');
+  const material = thermalMaterial(choices.path);
   if (!material.ok) return unknown(material.reason);
   const { creeps, alpha, name: made } = material.value;
   check(!creeps, () =>
@@ -92,7 +90,6 @@ export const heatOf = (
       ? `Parts in the path of the load are ${made}, which goes on giving way under load: let metal carry, and printed parts only guide and lock.`
       : `No printed plastic is in the path of the load: it is stated as ${made}.`,
   );
-  if (l === undefined || Delta_T === undefined) return unknown('length or warming is not stated');
   const growth = thermalGrowth.of({ alpha_T: perKelvin(alpha), l: mm(l), Delta_T: kelvins(Delta_T) });
   if (!growth.ok) return unknown(growth.reason);
   const size = Math.abs(growth.value.Delta_l);

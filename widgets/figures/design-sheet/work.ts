@@ -3,10 +3,9 @@
  * question that has no answer for this design says why in its place, and the rest of the sheet stands.
  */
 
+import type { Arrangement } from '../../assembly/assembly-layout.ts';
 import { type FitState, fitStateOf, whyStopped } from '../../assembly/fit-state.ts';
-import type { Numbers } from '../../assembly/numbers.ts';
 import { pairOf } from '../../assembly/pair-of.ts';
-import { preloadOf } from '../../assembly/preload-of.ts';
 import {
   axialPlayA,
   axialPlayC,
@@ -21,7 +20,6 @@ import {
   mm,
   newtonMillimetres,
   type PairEffort,
-  type PreloadVerdict,
   pairEffort,
   perAngle,
   perStep,
@@ -36,31 +34,38 @@ import {
 } from '../../engine/index.ts';
 import { stepName as stepNameOf, stepsOf } from '../../input/dividers.ts';
 import { numeral, show } from '../../input/format.ts';
+import { type PartsList, readPartsList } from '../../input/parts-list.ts';
 import { type Budget, type Entry, judgeBudget } from './budget.ts';
 import { errorTerms } from './error-terms.ts';
 import { AT, type Judge, type Judged, NOT_LOOKED_AT, newJudge } from './judge.ts';
 import { type Line, line, MOTION, range, SIZE, TURNS, words } from './lines.ts';
+import { preloadOfSheet, type SheetNumbers } from './sheet-numbers.ts';
 import { contactOf, heatOf } from './tip-and-heat.ts';
 
 export interface Sheet extends Judged {
   readonly A: Thread;
   readonly C: Thread;
+  readonly arrangement: Arrangement;
   readonly Delta: number;
   readonly perStep: number;
   readonly stepName: string;
   readonly groups: readonly { readonly title: string; readonly lines: readonly Line[] }[];
   readonly fit: Result<FitState>;
+  /** Radius of the ball at the tip, mm. */
+  readonly ball: number;
+  /** Undefined where the list can’t be read. */
+  readonly parts: PartsList | undefined;
   readonly budget: Budget;
   readonly assumptions: readonly string[];
 }
 
-export const workSheet = (numbers: Numbers): Result<Sheet> => {
+export const workSheet = (numbers: SheetNumbers): Result<Sheet> => {
   const pair = pairOf(numbers);
   if (!pair.ok) return pair;
   const { A, C, Delta } = pair.value;
   const v = numbers.values;
-  const divider = numbers.choices.divider ?? 'hexagon';
-  const k = stepsOf(divider, v.k_d ?? 50);
+  const { divider, arrangement } = numbers.choices;
+  const k = stepsOf(divider, v.k_d);
   const stepName = stepNameOf(divider);
   if (Delta === 0)
     return bad(
@@ -70,18 +75,17 @@ export const workSheet = (numbers: Numbers): Result<Sheet> => {
   if (!step.ok) return step;
   const judge = newJudge();
   const { check } = judge;
-  const wantedStroke = Math.abs(v.S_w ?? 0);
+  const wantedStroke = Math.abs(v.S_w);
   const used = wantedStroke / Math.abs(Delta);
 
-  const motion = motionLines(numbers, Delta, step.value.s, k, stepName);
-  if (v.s_w !== undefined)
-    check(
-      step.value.s <= v.s_w,
-      (view) =>
-        `One ${stepName} moves ${show(step.value.s, MOTION, view)}; ${show(v.s_w ?? 0, MOTION, view)} or less was wanted.`,
-    );
+  const motion = motionLines(v.theta_h, Delta, step.value.s, k, stepName);
+  check(
+    step.value.s <= v.s_w,
+    (view) =>
+      `One ${stepName} moves ${show(step.value.s, MOTION, view)}; ${show(v.s_w, MOTION, view)} or less was wanted.`,
+  );
 
-  const state = fitStateOf(numbers);
+  const state = fitStateOf(numbers, 0);
   const travel = travelLines(state, A, C, Delta, check, wantedStroke);
   const fit = fitLines(numbers, state, judge);
   const seat = seatOf(numbers, used, check);
@@ -99,10 +103,12 @@ export const workSheet = (numbers: Numbers): Result<Sheet> => {
     ...heat.terms,
   ];
   const budget = { ...judgeBudget(fixed, error.growing, v.e_w, judge), independent: error.independent };
+  const parts = readPartsList(numbers.texts.parts);
   for (const [name, why, at] of NOT_LOOKED_AT) judge.leave(name, why, at);
   return good({
     A,
     C,
+    arrangement,
     Delta,
     perStep: step.value.s,
     stepName,
@@ -115,6 +121,8 @@ export const workSheet = (numbers: Numbers): Result<Sheet> => {
       { title: 'Tip and heat', lines: [...contact.lines, ...heat.lines] },
     ],
     fit: state,
+    ball: v.R,
+    parts: parts.ok ? parts.value : undefined,
     budget: { ...budget, seated: seat.seated },
     ...judge.found,
     assumptions: [
@@ -126,15 +134,12 @@ export const workSheet = (numbers: Numbers): Result<Sheet> => {
   });
 };
 
-const motionLines = (numbers: Numbers, Delta: number, s: number, k: number, stepName: string): Line[] => {
-  const hand =
-    numbers.values.theta_h === undefined
-      ? undefined
-      : perAngle.of({ Delta: mm(Delta), theta: rad(numbers.values.theta_h) });
+const motionLines = (theta: number, Delta: number, s: number, k: number, stepName: string): Line[] => {
+  const hand = perAngle.of({ Delta: mm(Delta), theta: rad(theta) });
   return [
     line('per turn, clockwise', Delta, MOTION),
     line(`per ${stepName} (${numeral(k)} a turn)`, s, MOTION),
-    ...(hand?.ok ? [line('smallest a hand can set again', hand.value.s, MOTION)] : []),
+    ...(hand.ok ? [line('smallest a hand can set again', hand.value.s, MOTION)] : []),
   ];
 };
 
@@ -172,19 +177,21 @@ const travelLines = (
   ];
 };
 
-const fitLines = (numbers: Numbers, state: Result<FitState>, { check, leave }: Judge): Line[] => {
-  if (numbers.choices.arrangement !== 'nested') return [];
+const fitLines = ({ values, choices }: SheetNumbers, state: Result<FitState>, { check, leave }: Judge): Line[] => {
+  if (choices.arrangement !== 'nested') return [];
   if (!state.ok) {
     leave('wall of the sleeve', 'the pair is refused before', AT.wall);
     return [];
   }
   const { wall } = state.value;
-  if (wall === undefined || !('least' in wall)) {
-    const why = wall?.nominalOnly ?? 'limits are not known';
+  // Only a nested pair has one.
+  if (wall === undefined) return [];
+  if ('nominalOnly' in wall) {
+    const why = wall.nominalOnly;
     leave('wall of the sleeve', why, AT.wall);
     return [words('wall of the sleeve', why)];
   }
-  const least = numbers.values.t_l ?? 0;
+  const least = values.t_l;
   check(
     wall.least >= least,
     (view) =>
@@ -230,19 +237,20 @@ interface Seated {
   readonly lines: readonly Line[];
 }
 
-const seatOf = (numbers: Numbers, used: number, check: Note): Seated => {
-  const preload = preloadOf(numbers, used);
-  const verdict: Result<PreloadVerdict> = preload.ok ? preloadVerdict(preload.value.given) : preload;
-  if (!preload.ok || !verdict.ok) {
-    const reason = preload.ok ? (verdict.ok ? '' : verdict.reason) : preload.reason;
+const seatOf = (numbers: SheetNumbers, used: number, check: Note): Seated => {
+  const refused = (reason: string): Seated => {
     check(false, () => reason);
     return { seated: false, forces: undefined, lines: [words('preload', reason)] };
-  }
+  };
+  const preload = preloadOfSheet(numbers, used);
+  if (!preload.ok) return refused(preload.reason);
+  const verdict = preloadVerdict(preload.value.given);
+  if (!verdict.ok) return refused(verdict.reason);
   const { A, C } = verdict.value;
   const seated = A.kind === 'seated' && C.kind === 'seated';
   for (const thread of [A, C]) check(thread.kind === 'seated', () => thread.says);
   const most = preload.value.given.load.most;
-  const spring = verdict.value.springs[0];
+  const [spring] = verdict.value.springs;
   return {
     seated,
     forces: {
@@ -273,9 +281,13 @@ const seatOf = (numbers: Numbers, used: number, check: Note): Seated => {
 /** Worked out at the start of the stroke, where the chapter on effort has it. */
 const WIND_UP = 'wind-up of the lock, on reversal under most load';
 
-const effortOf = (numbers: Numbers, forces: Seated['forces'], judge: Judge): { lines: Line[]; windUp: Entry[] } => {
-  const { A, C } = numbers.threads as { A: Thread; C: Thread };
-  const { mu = 0.15, r_h, kappa } = numbers.values;
+const effortOf = (
+  numbers: SheetNumbers,
+  forces: Seated['forces'],
+  judge: Judge,
+): { lines: Line[]; windUp: Entry[] } => {
+  const { A, C } = numbers.threads;
+  const { mu, r_h, kappa } = numbers.values;
   const { check, leave } = judge;
   const unknown = (why: string) => {
     leave('whether the load turns the part by itself', why, AT.effort);
@@ -286,24 +298,24 @@ const effortOf = (numbers: Numbers, forces: Seated['forces'], judge: Judge): { l
   const effort = pairEffort({ A: thread(A), C: thread(C), load: forces.load, onThread: { A: forces.A, C: forces.C } });
   if (!effort.ok) return unknown(effort.reason);
   const e = effort.value;
-  const rim = r_h === undefined ? undefined : handForce.of({ M: newtonMillimetres(e.against.torque), r_h: mm(r_h) });
+  const rim = handForce.of({ M: newtonMillimetres(e.against.torque), r_h: mm(r_h) });
   check(e.selfLocking, () =>
     e.selfLocking
       ? 'The load can’t turn the part by itself.'
       : 'The load turns the part by itself: it needs a brake or more friction.',
   );
-  if (rim?.ok)
+  if (rim.ok)
     leave(
       'force of the hand at the rim',
       `${show(rim.value.F_h, { shown: 'force', digits: 3 }, 'metric')}, and no limit to it is asked for`,
       AT.hand,
     );
-  const wound = kappa === undefined ? 'no stiffness of the lock is stated' : windUpOf(e, kappa, C);
+  const wound = windUpOf(e, kappa, C);
   return {
     lines: [
       line('torque against the load', e.against.torque, { shown: 'N·mm', digits: 3 }),
       line('torque with the load', e.along.torque, { shown: 'N·mm', digits: 3 }),
-      ...(rim?.ok ? [line('force of the hand at the rim', rim.value.F_h, { shown: 'force', digits: 3 })] : []),
+      ...(rim.ok ? [line('force of the hand at the rim', rim.value.F_h, { shown: 'force', digits: 3 })] : []),
       line('torque the lock must hold', Math.max(Math.abs(e.against.handed), Math.abs(e.along.handed)), {
         shown: 'N·mm',
         digits: 3,

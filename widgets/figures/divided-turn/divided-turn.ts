@@ -3,14 +3,24 @@
  * on a scale of µm and thou, with the smallest motion a hand can set again marked beside it.
  */
 
-import type { Numbers } from '../../assembly/numbers.ts';
 import { pairOf } from '../../assembly/pair-of.ts';
-import { bad, good, netMotion, perAngle, perStep, plain, type Result, rad, turns } from '../../engine/index.ts';
+import {
+  bad,
+  good,
+  type Millimetres,
+  netMotion,
+  perAngle,
+  perStep,
+  plain,
+  type Result,
+  rad,
+  turns,
+} from '../../engine/index.ts';
 import { type Divider, stepName, stepsOf } from '../../input/dividers.ts';
 import { numeral, show, type UnitView, withSign } from '../../input/format.ts';
+import { defineFigure, type NumbersOf } from '../kit/figure.ts';
 import { knobSvg, mountKnob, updateKnob } from '../kit/knob.ts';
 import { px } from '../kit/svg.ts';
-import type { Widget } from '../kit/widget.ts';
 
 const WIDTH = 640;
 const HEIGHT = 86;
@@ -24,20 +34,21 @@ interface State {
   readonly k: number;
   readonly divider: Divider;
   readonly theta: number;
-  readonly Delta: number;
+  readonly Delta: Millimetres;
   readonly step: number;
   readonly hand: number;
   readonly motion: number;
 }
 
-const stateOf = (numbers: Numbers): Result<State> => {
+type Asked = NumbersOf<'A' | 'C', 'n' | 'k_d' | 'theta_h', 'divider', never>;
+
+const stateOf = (numbers: Asked): Result<State> => {
   const pair = pairOf(numbers);
   if (!pair.ok) return pair;
   const { A, C, Delta } = pair.value;
-  const divider = (numbers.choices.divider ?? 'hexagon') as Divider;
-  const k = stepsOf(divider, numbers.values.k_d ?? 50);
-  const n = numbers.values.n ?? 0;
-  const theta = numbers.values.theta_h ?? rad(0);
+  const { n, theta_h: theta } = numbers.values;
+  const { divider } = numbers.choices;
+  const k = stepsIn(numbers);
   if (Delta === 0)
     return bad(
       'The two leads are equal: a turn moves the carried part by nothing, and nothing can’t be divided. Choose threads whose leads differ.',
@@ -61,12 +72,11 @@ const stateOf = (numbers: Numbers): Result<State> => {
   });
 };
 
+const stepsIn = ({ choices, values }: Asked): number => stepsOf(choices.divider, values.k_d);
+
 const at = (s: State, motion: number): number => LEFT + ((RIGHT - LEFT) * motion) / Math.abs(s.Delta);
 
-const draw = (numbers: Numbers, view: UnitView): Result<string> => {
-  const state = stateOf(numbers);
-  if (!state.ok) return state;
-  const s = state.value;
+const draw = (s: State, view: UnitView): string => {
   const shown = s.k <= 120 ? s.k : 0;
   const steps = Array.from({ length: shown + 1 }, (_, i) => {
     const long = s.k <= 12 || i % 5 === 0;
@@ -82,16 +92,16 @@ const draw = (numbers: Numbers, view: UnitView): Result<string> => {
       : '';
   const handWidth = Math.max(1.5, at(s, s.hand) - LEFT);
   const step = stepName(s.divider);
-  return good(
+  return (
     `<div class="divided-side">${knobSvg(s.n, s.divider, s.k, 'Head of the turned part, from above')}</div>` +
-      `<div class="divided-view"><p class="line">one turn, ${numeral(s.k)} ${step}s: <b>${motionText(Math.abs(s.Delta), view)}</b></p>` +
-      `<svg viewBox="0 0 ${WIDTH} ${HEIGHT}" role="img" aria-label="The net lead of one turn laid out in ${s.k} steps">` +
-      `<path class="bar" data-sym="Delta" d="M${LEFT} ${LINE}H${RIGHT}"/>${steps}${labels}` +
-      `<path class="one" data-sym="s" d="M${LEFT} ${LINE + 9}H${px(at(s, s.step))}"/><rect class="hand-band" data-sym="theta_h" x="${LEFT}" y="${LINE + 17}" width="${px(handWidth)}" height="12"/>` +
-      `<path class="cursor" data-cursor d="${cursor(s)}"/></svg>` +
-      `<ul class="keys"><li data-sym="s"><span class="key one-key"></span>one ${step}: <b>${motionText(s.step, view)}</b></li>` +
-      `<li data-sym="theta_h"><span class="key hand-key"></span>a hand that repeats to ${show(s.theta, { shown: 'degrees' }, view)}: <b>${motionText(s.hand, view)}</b></li>` +
-      `<li><span class="key cursor-key"></span><span data-here>${here(s, view)}</span></li></ul></div>`,
+    `<div class="divided-view"><p class="line">one turn, ${numeral(s.k)} ${step}s: <b>${motionText(Math.abs(s.Delta), view)}</b></p>` +
+    `<svg viewBox="0 0 ${WIDTH} ${HEIGHT}" role="img" aria-label="The net lead of one turn laid out in ${s.k} steps">` +
+    `<path class="bar" data-sym="Delta" d="M${LEFT} ${LINE}H${RIGHT}"/>${steps}${labels}` +
+    `<path class="one" data-sym="s" d="M${LEFT} ${LINE + 9}H${px(at(s, s.step))}"/><rect class="hand-band" data-sym="theta_h" x="${LEFT}" y="${LINE + 17}" width="${px(handWidth)}" height="12"/>` +
+    `<path class="cursor" data-cursor d="${cursor(s)}"/></svg>` +
+    `<ul class="keys"><li data-sym="s"><span class="key one-key"></span>one ${step}: <b>${motionText(s.step, view)}</b></li>` +
+    `<li data-sym="theta_h"><span class="key hand-key"></span>a hand that repeats to ${show(s.theta, { shown: 'degrees' }, view)}: <b>${motionText(s.hand, view)}</b></li>` +
+    `<li><span class="key cursor-key"></span><span data-here>${here(s, view)}</span></li></ul></div>`
   );
 };
 
@@ -108,17 +118,15 @@ const here = (s: State, view: UnitView): string => {
   return `turned ${numeral(steps)} ${stepName(s.divider)}${Math.abs(steps) === 1 ? '' : 's'}: ${withSign(motionText(s.motion, view))}`;
 };
 
-export const dividedTurn: Widget = {
+export const dividedTurn = defineFigure({
   name: 'divided-turn',
   title: 'One turn divided into steps',
   threads: ['A', 'C'],
   quantities: ['n', 'k_d', 'theta_h'],
   choices: ['divider'],
+  state: stateOf,
   draw,
-  says: (numbers, view) => {
-    const state = stateOf(numbers);
-    if (!state.ok) return state.reason;
-    const s = state.value;
+  caption: (s, view) => {
     const step = stepName(s.divider);
     const ratio = s.hand / s.step;
     const hand =
@@ -129,7 +137,7 @@ export const dividedTurn: Widget = {
           : ` A hand that repeats to ${show(s.theta, { shown: 'degrees' }, view)} is good for ${motionText(s.hand, view)}, so finer divisions than this are not turned, only looked at.`;
     return `${s.names}: ${motionText(Math.abs(s.Delta), view)} a turn, one ${step} of ${s.k} is ${motionText(s.step, view)}; here ${here(s, view)}.${hand}`;
   },
-  table: (numbers, view) => {
+  table: ({ Delta }, view) => {
     const rows = (
       [
         ['square', 4],
@@ -140,34 +148,23 @@ export const dividedTurn: Widget = {
         ['knob, 100 divisions', 100],
       ] as const
     ).map(([name, k]) => {
-      const state = stateOf({
-        ...numbers,
-        values: { ...numbers.values, k_d: k },
-        choices: { ...numbers.choices, divider: 'knob' },
-      });
-      if (!state.ok) return [name, numeral(k), ''];
-      return [
-        name,
-        numeral(k),
-        show(state.value.step, { shown: 'motion', digits: 4 }, view === 'inch' ? 'inch' : 'both'),
-      ];
+      const step = perStep.of({ Delta, k: plain(k) });
+      if (!step.ok) return [name, numeral(k), ''];
+      return [name, numeral(k), show(step.value.s, { shown: 'motion', digits: 4 }, view === 'inch' ? 'inch' : 'both')];
     });
     return { head: ['divided by', 'steps a turn', 'motion per step'], rows };
   },
-  outline: (numbers, view) =>
-    JSON.stringify([numbers.threads, numbers.choices, numbers.values.k_d, numbers.values.theta_h, view]),
+  renderKey: (_, { threads, choices, values }) => [threads, choices, values.k_d, values.theta_h],
   mount: (stage, context) =>
     mountKnob(stage, {
-      read: () => context.numbers().values.n ?? 0,
+      read: () => context.numbers().values.n,
       write: (n) => context.set('n', n),
-      steps: () => stepsOf(context.numbers().choices.divider ?? 'hexagon', context.numbers().values.k ?? 50),
+      steps: () => stepsIn(context.numbers()),
     }),
-  update: (stage, numbers, view) => {
-    const state = stateOf(numbers);
-    if (!state.ok) return;
-    updateKnob(stage, state.value.n);
-    stage.querySelector('[data-cursor]')?.setAttribute('d', cursor(state.value));
+  update: (stage, s, view) => {
+    updateKnob(stage, s.n);
+    stage.querySelector('[data-cursor]')?.setAttribute('d', cursor(s));
     const place = stage.querySelector('[data-here]');
-    if (place) place.textContent = here(state.value, view);
+    if (place) place.textContent = here(s, view);
   },
-};
+});

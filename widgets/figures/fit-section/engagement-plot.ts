@@ -5,7 +5,7 @@
 
 import type { Point } from '../../assembly/assembly-layout.ts';
 import type { FitState } from '../../assembly/fit-state.ts';
-import { engagedAt, type Joint, type Run, type Stop } from '../../engine/index.ts';
+import { at, engagedAt, type Joint, type Run, type Stop } from '../../engine/index.ts';
 import { polyline, px } from '../kit/svg.ts';
 import { roundTicks } from '../kit/ticks.ts';
 
@@ -61,15 +61,11 @@ export const engagementPlot = (s: FitState, words: PlotWords): string => {
   const line = (key: 'A' | 'C') => {
     const points = lineOf(s[key], s.travel[key]);
     const drawn = points.map(([n, e]): Point => [x(n), y(e)]);
-    const [end] = key === 'A' ? drawn.slice(-1) : drawn;
-    return `<g class="run ${key}"><path class="kept" d="M${px(x(s.travel[key].from))} ${px(y(s[key].kept))}H${px(x(s.travel[key].to))}"/><path class="engaged" d="${polyline(drawn)}"/>${
-      end
-        ? `<text x="${px(end[0] + (key === 'A' ? 4 : -4))}" y="${px(end[1] - 6)}" text-anchor="${key === 'A' ? 'start' : 'end'}">${key}</text>`
-        : ''
-    }</g>`;
+    const end = at(drawn, key === 'A' ? drawn.length - 1 : 0);
+    return `<g class="run ${key}"><path class="kept" d="M${px(x(s.travel[key].from))} ${px(y(s[key].kept))}H${px(x(s.travel[key].to))}"/><path class="engaged" d="${polyline(drawn)}"/><text x="${px(end[0] + (key === 'A' ? 4 : -4))}" y="${px(end[1] - 6)}" text-anchor="${key === 'A' ? 'start' : 'end'}">${key}</text></g>`;
   };
-  const stop = (at: Stop, row: number, anchor: 'start' | 'end') =>
-    `<path class="stop" d="M${px(x(at.n))} ${TOP - 4}V${FLOOR}"/><text class="stop-name" x="${px(clampText(x(at.n)))}" y="${row}" text-anchor="${anchor}">${stopName(at)}, ${words.count(at.n)}</text>`;
+  const stop = (end: Stop, row: number, anchor: 'start' | 'end') =>
+    `<path class="stop" d="M${px(x(end.n))} ${TOP - 4}V${FLOOR}"/><text class="stop-name" x="${px(clampText(x(end.n)))}" y="${row}" text-anchor="${anchor}">${stopName(end)}, ${words.count(end.n)}</text>`;
   const ends = roundTicks(scales.low, scales.high, 5);
   return (
     `<svg class="engagement" viewBox="0 0 ${WIDTH} ${HEIGHT}" role="img" aria-label="Engagement left on thread A and thread C against turns, with both end stops">` +
@@ -101,10 +97,10 @@ const clampText = (x: number): number => Math.min(WIDTH - RIGHT, Math.max(LEFT, 
 
 const cursor = (s: FitState, { x, y }: Scales): string => {
   const { n, engaged } = s.standing;
-  const at = px(x(n));
+  const place = px(x(n));
   return (
-    `<path class="cursor-line" d="M${at} ${TOP}V${FLOOR}"/>` +
-    `<circle class="dot A" cx="${at}" cy="${px(y(engaged.A))}" r="5"/><rect class="dot C" x="${px(x(n) - 4.5)}" y="${px(y(engaged.C) - 4.5)}" width="9" height="9"/>`
+    `<path class="cursor-line" d="M${place} ${TOP}V${FLOOR}"/>` +
+    `<circle class="dot A" cx="${place}" cy="${px(y(engaged.A))}" r="5"/><rect class="dot C" x="${px(x(n) - 4.5)}" y="${px(y(engaged.C) - 4.5)}" width="9" height="9"/>`
   );
 };
 

@@ -4,15 +4,14 @@
  */
 
 import { type FitState, fitStateOf, type Wall, whyStopped } from '../../assembly/fit-state.ts';
-import type { Numbers } from '../../assembly/numbers.ts';
-import { bad, good, type Result } from '../../engine/index.ts';
+import { bad, good, type Result, standAt } from '../../engine/index.ts';
 import { numeral, show, type UnitView, withSign } from '../../input/format.ts';
 import type { Frame } from '../kit/assembly-paths.ts';
+import { defineFigure, type NumbersOf } from '../kit/figure.ts';
 import { type Columns, extents, namesAt, type Shapes, shapesOf } from '../kit/fit-shapes.ts';
 import { knobSvg, mountKnob, updateKnob } from '../kit/knob.ts';
 import { type LiveFigure, readoutHtml, updateReadout } from '../kit/readout.ts';
 import { hatchings, px } from '../kit/svg.ts';
-import type { Widget } from '../kit/widget.ts';
 import { engagementPlot, updatePlot } from './engagement-plot.ts';
 import { wallLens } from './wall-lens.ts';
 
@@ -29,6 +28,24 @@ const frameOf = (s: FitState): Frame => {
   return { scale, x: AXIS, y: MARGIN + top * scale + (HEIGHT - 2 * MARGIN - (top - bottom) * scale) / 2 };
 };
 
+interface State extends FitState {
+  readonly frame: Frame;
+  /** Turns asked for, which the stops may not let it reach. */
+  readonly asked: number;
+}
+
+type Asked = NumbersOf<'A' | 'C', 'n' | 'l_A' | 'b_A' | 'l_C' | 'b_C' | 'q_e', 'arrangement' | 'assembly', never>;
+
+const stateOf = (numbers: Asked): Result<State> => {
+  const { n } = numbers.values;
+  const fit = fitStateOf(numbers, n);
+  if (!fit.ok) return fit;
+  const frame = frameOf(fit.value);
+  return frame.scale > 0 && Number.isFinite(frame.scale)
+    ? good({ ...fit.value, frame, asked: n })
+    : bad('These lengths can’t be drawn to one scale: bring them nearer to each other.');
+};
+
 const size = (length: number, view: UnitView, digits = 3) => show(length, { shown: 'size', digits }, view);
 const motion = (length: number, view: UnitView, digits = 3) => show(length, { shown: 'motion', digits }, view);
 const signed = (z: number, view: UnitView): string => withSign(motion(z, view, 4));
@@ -38,27 +55,22 @@ const wallSize = (t: number, view: UnitView) =>
 const turnsText = (n: number) => `${numeral(n, 3)} ${numeral(n, 3) === '1.00' ? 'turn' : 'turns'}`;
 const hasLimits = (wall: FitState['wall']): wall is Wall => wall !== undefined && 'least' in wall;
 
-const draw = (numbers: Numbers, view: UnitView): Result<string> => {
-  const state = fitStateOf(numbers);
-  if (!state.ok) return state;
-  const s = state.value;
-  const frame = frameOf(s);
-  if (!(frame.scale > 0 && Number.isFinite(frame.scale)))
-    return bad('These lengths can’t be drawn to one scale: bring them nearer to each other.');
+const draw = (s: State, view: UnitView): string => {
+  const { frame } = s;
   const p = shapesOf(s, frame, COLUMNS);
   const nested = s.arrangement === 'nested';
   const part = (key: 'base' | 'turned' | 'carried', cut: boolean) =>
     `<path class="part ${key}${cut ? '' : ' solid'}" data-shape="${key}" d="${p[key]}"${cut ? ` fill="url(#fit-${key})"` : ''}/>`;
   const bar = (key: 'A' | 'C') =>
     `<g class="bar-${key}" data-sym="l_${key}"><path class="nut" data-shape="nut${key}" d="${p[`nut${key}`]}"/><path class="engaged" data-shape="bar${key}" d="${p[`bar${key}`]}"/><text x="${COLUMNS[key]}" y="30" text-anchor="middle">${key}</text></g>`;
-  return good(
+  return (
     `<div class="fit-view"><svg viewBox="0 0 ${WIDTH} ${HEIGHT}" role="img" aria-label="Section to scale, ${s.arrangement}: ${s.A.thread.designation} in the base, ${s.C.thread.designation} to the carried part">${hatchings('fit')}` +
-      `${part('base', true)}${nested ? part('turned', true) : ''}${part('carried', !nested)}${nested ? '' : part('turned', false)}` +
-      `<path class="axis" d="M${AXIS} 4V${HEIGHT - 4}"/><g data-names>${names(s, frame)}</g>` +
-      `<text class="figure-note" x="${COLUMNS.A + 20}" y="14" text-anchor="middle">engaged</text>${bar('A')}${bar('C')}</svg></div>` +
-      `<div class="fit-side">${engagementPlot(s, { size: (l) => show(Number(l.toPrecision(3)), { shown: 'size' }, short(view)), count: (n) => numeral(Number(n.toFixed(2))) })}` +
-      `<div class="fit-row">${knobSvg(s.standing.n, 'hexagon', FLATS, 'Turned part, from above')}${lens(s, view)}</div></div>` +
-      readoutHtml(readout(s, view)),
+    `${part('base', true)}${nested ? part('turned', true) : ''}${part('carried', !nested)}${nested ? '' : part('turned', false)}` +
+    `<path class="axis" d="M${AXIS} 4V${HEIGHT - 4}"/><g data-names>${names(s)}</g>` +
+    `<text class="figure-note" x="${COLUMNS.A + 20}" y="14" text-anchor="middle">engaged</text>${bar('A')}${bar('C')}</svg></div>` +
+    `<div class="fit-side">${engagementPlot(s, { size: (l) => show(Number(l.toPrecision(3)), { shown: 'size' }, short(view)), count: (n) => numeral(Number(n.toFixed(2))) })}` +
+    `<div class="fit-row">${knobSvg(s.standing.n, 'hexagon', FLATS, 'Turned part, from above')}${lens(s, view)}</div></div>` +
+    readoutHtml(readout(s, view))
   );
 };
 
@@ -70,11 +82,11 @@ const lens = (s: FitState, view: UnitView): string =>
 /** Two units do not fit inside a drawing. */
 const short = (view: UnitView): UnitView => (view === 'both' ? 'metric' : view);
 
-const names = (s: FitState, frame: Frame): string =>
+const names = (s: State): string =>
   Object.entries(namesAt(s))
     .map(
       ([key, [x, z]]) =>
-        `<text class="part-name ${key}" x="${px(frame.x + x * frame.scale + 8)}" y="${px(frame.y - z * frame.scale + 4)}">${key === 'base' ? 'base' : `${key} part`}</text>`,
+        `<text class="part-name ${key}" x="${px(s.frame.x + x * s.frame.scale + 8)}" y="${px(s.frame.y - z * s.frame.scale + 4)}">${key === 'base' ? 'base' : `${key} part`}</text>`,
     )
     .join('');
 
@@ -92,16 +104,13 @@ const readout = (s: FitState, view: UnitView): LiveFigure[] => {
   ];
 };
 
-const says = (numbers: Numbers, view: UnitView): string => {
-  const state = fitStateOf(numbers);
-  if (!state.ok) return state.reason;
-  const s = state.value;
+const caption = (s: State, view: UnitView): string => {
   const { travel, standing } = s;
   const { clockwise, anticlockwise, best } = travel;
   const stopped =
     standing.stopped === undefined
       ? ''
-      : `It will not go to ${numeral(numbers.values.n ?? 0)} turns: ${whyStopped(standing.stopped)}. `;
+      : `It will not go to ${numeral(s.asked)} turns: ${whyStopped(standing.stopped)}. `;
   const all = `${turnsText(best.turns)} and ${motion(best.stroke, view)} of stroke, set by thread ${best.limiting}`;
   const range =
     travel.turns < 1e-9
@@ -132,24 +141,21 @@ const places = (s: FitState): readonly number[] => {
   return turns < 1e-9 ? [0] : eighths;
 };
 
-export const fitSection: Widget = {
+export const fitSection = defineFigure({
   name: 'fit-section',
   title: 'Section, engagement and end stops',
   threads: ['A', 'C'],
   quantities: ['n', 'l_A', 'b_A', 'l_C', 'b_C', 'q_e'],
   choices: ['arrangement', 'assembly'],
+  state: stateOf,
   draw,
-  says,
-  table: (numbers, view) => {
-    const state = fitStateOf(numbers);
-    if (!state.ok) return { head: [], rows: [] };
-    const rows = places(state.value).flatMap((n) => {
-      const at = fitStateOf({ ...numbers, values: { ...numbers.values, n } });
-      if (!at.ok) return [];
-      const { engaged, motion: z } = at.value.standing;
-      return [[numeral(n, 3), size(engaged.A, view, 4), size(engaged.C, view, 4), signed(z, view)]];
+  caption,
+  table: (s, view) => {
+    const rows = places(s).map((n) => {
+      const { engaged, motion: z } = standAt(s.A, s.C, s.travel, n);
+      return [numeral(n, 3), size(engaged.A, view, 4), size(engaged.C, view, 4), signed(z, view)];
     });
-    const { wall } = state.value;
+    const { wall } = s;
     const walls = hasLimits(wall)
       ? [
           ['wall, basic sizes', wallSize(wall.nominal, view), '', ''],
@@ -161,35 +167,28 @@ export const fitSection: Widget = {
       rows: [...rows, ...walls],
     };
   },
-  outline: (numbers, view) => {
-    const { n: _, ...rest } = numbers.values;
-    return JSON.stringify([numbers.threads, numbers.choices, rest, view]);
-  },
+  renderKey: (_, { threads, choices, values: { n: _n, ...rest } }) => [threads, choices, rest],
   mount: (stage, context) =>
     mountKnob(stage, {
       read: () => {
-        const state = fitStateOf(context.numbers());
+        const numbers = context.numbers();
+        const state = fitStateOf(numbers, numbers.values.n);
         return state.ok ? state.value.standing.n : 0;
       },
       // The hand feels the stop: nothing is written beyond it.
       write: (n) => {
-        const numbers = context.numbers();
-        const state = fitStateOf({ ...numbers, values: { ...numbers.values, n } });
+        const state = fitStateOf(context.numbers(), n);
         if (state.ok) context.set('n', state.value.standing.n);
       },
       steps: () => FLATS,
     }),
-  update: (stage, numbers, view) => {
-    const state = fitStateOf(numbers);
-    if (!state.ok) return;
-    const s = state.value;
-    const frame = frameOf(s);
-    for (const [key, d] of Object.entries(shapesOf(s, frame, COLUMNS) satisfies Shapes))
+  update: (stage, s, view) => {
+    for (const [key, d] of Object.entries(shapesOf(s, s.frame, COLUMNS) satisfies Shapes))
       stage.querySelector(`[data-shape="${key}"]`)?.setAttribute('d', d);
     const labels = stage.querySelector('[data-names]');
-    if (labels) labels.innerHTML = names(s, frame);
+    if (labels) labels.innerHTML = names(s);
     updatePlot(stage, s);
     updateKnob(stage, s.standing.n);
     updateReadout(stage, readout(s, view));
   },
-};
+});

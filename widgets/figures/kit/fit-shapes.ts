@@ -110,12 +110,9 @@ export const shapesOf = (s: FitState, frame: Frame, columns: Columns): Shapes =>
   const p = stretchesOf(s);
   const bar = (x: number, z: Stretch) =>
     polygon(
-      [
-        [x - columns.width / 2, z.z0],
-        [x + columns.width / 2, z.z0],
-        [x + columns.width / 2, z.z1],
-        [x - columns.width / 2, z.z1],
-      ].map(([px = 0, z = 0]): Point => [px, frame.y - z * frame.scale]),
+      rectangle(x - columns.width / 2, x + columns.width / 2, z.z0, z.z1).map(
+        ([px, z]): Point => [px, frame.y - z * frame.scale],
+      ),
     );
   return {
     base: pathOf(parts.base, frame),

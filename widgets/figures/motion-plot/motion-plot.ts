@@ -3,14 +3,13 @@
  * its own. The curves are drawn once for a pair; turning only moves the marks.
  */
 import * as Plot from '@observablehq/plot';
-import type { Numbers } from '../../assembly/numbers.ts';
 import { pairOf } from '../../assembly/pair-of.ts';
-import { good, type Result, type Thread, type Unit } from '../../engine/index.ts';
+import { good, type Thread, type Unit } from '../../engine/index.ts';
 import { numeral, show, type UnitView, withSign } from '../../input/format.ts';
+import { defineFigure } from '../kit/figure.ts';
 import { chartSvg, numberAxis } from '../kit/plots/chart.ts';
 import { axisUnit, legendItem, perMillimetre } from '../kit/plots/frame.ts';
 import { px } from '../kit/svg.ts';
-import type { Widget } from '../kit/widget.ts';
 
 const REACH = 4;
 const WIDTH = 400;
@@ -22,11 +21,6 @@ interface State {
   readonly n: number;
   readonly Delta: number;
 }
-
-const stateOf = (numbers: Numbers): Result<State> => {
-  const pair = pairOf(numbers);
-  return pair.ok ? good({ ...pair.value, n: numbers.values.n ?? 0 }) : pair;
-};
 
 interface Curve {
   readonly name: string;
@@ -78,10 +72,7 @@ const plotOf = (shown: readonly Curve[], { reach, unit }: { reach: number; unit:
   });
 };
 
-const draw = (numbers: Numbers, view: UnitView): Result<string> => {
-  const state = stateOf(numbers);
-  if (!state.ok) return state;
-  const s = state.value;
+const draw = (s: State, view: UnitView): string => {
   const { wide, near } = axes(s, view);
   const panel = (key: 'wide' | 'near', shown: readonly Curve[], axis: typeof wide, title: string) =>
     `<div class="panel"><p class="panel-name">${title}, in ${axis.unit}</p><div class="plot-box">${plotOf(shown, axis, title)}` +
@@ -90,9 +81,7 @@ const draw = (numbers: Numbers, view: UnitView): Result<string> => {
   const legend = curves(s)
     .map((c) => legendItem(c.key, c.dash, c.name))
     .join('');
-  return good(
-    `<ul class="legend">${legend}</ul>${panel('wide', curves(s), wide, 'All three motions')}${panel('near', curves(s).slice(2), near, 'The carried part alone')}`,
-  );
+  return `<ul class="legend">${legend}</ul>${panel('wide', curves(s), wide, 'All three motions')}${panel('near', curves(s).slice(2), near, 'The carried part alone')}`;
 };
 
 const cursorPath = (n: number): string => `M${px(x(clamp(n)))} ${MARGIN.top}V${HEIGHT - MARGIN.bottom}`;
@@ -100,24 +89,22 @@ const clamp = (n: number): number => Math.max(-REACH, Math.min(REACH, n));
 const mark = (panel: string, c: Curve, n: number, reach: number): string =>
   `<circle class="mark ${c.key}" data-mark="${panel}-${c.key}" r="5" cx="${px(x(clamp(n)))}" cy="${px(y(clamp(n) * c.slope, reach))}"/>`;
 
-export const motionPlot: Widget = {
+export const motionPlot = defineFigure({
   name: 'motion-plot',
   title: 'Position against turns',
   threads: ['A', 'C'],
   quantities: ['n'],
-  choices: [],
+  state: (numbers) => {
+    const pair = pairOf(numbers);
+    return pair.ok ? good<State>({ ...pair.value, n: numbers.values.n }) : pair;
+  },
   draw,
-  says: (numbers, view) => {
-    const state = stateOf(numbers);
-    if (!state.ok) return state.reason;
-    const { A, C, n, Delta } = state.value;
+  caption: ({ A, C, n, Delta }, view) => {
     const motion = (z: number) => withSign(show(z, { shown: 'motion', digits: 4 }, view));
     return `Three straight lines through nought: over ${REACH} turns the turned part reaches ${motion(-A.h * A.L * REACH)}, the carried part on it ${motion(C.h * C.L * REACH)}, and the carried part itself only ${motion(Delta * REACH)}; at ${show(n, { shown: 'turns' }, view)} it stands at ${motion(Delta * n)}.`;
   },
-  table: (numbers, view) => {
-    const state = stateOf(numbers);
-    if (!state.ok) return { head: [], rows: [] };
-    const list = curves(state.value);
+  table: (s, view) => {
+    const list = curves(s);
     return {
       head: ['turns, clockwise', ...list.map((c) => c.name)],
       rows: Array.from({ length: 2 * REACH + 1 }, (_, i) => [
@@ -126,11 +113,8 @@ export const motionPlot: Widget = {
       ]),
     };
   },
-  outline: (numbers, view) => JSON.stringify([numbers.threads, view]),
-  update: (stage, numbers, view) => {
-    const state = stateOf(numbers);
-    if (!state.ok) return;
-    const s = state.value;
+  renderKey: (_, { threads }) => threads,
+  update: (stage, s, view) => {
     const both = axes(s, view);
     for (const key of ['wide', 'near'] as const) {
       stage.querySelector(`[data-cursor="${key}"]`)?.setAttribute('d', cursorPath(s.n));
@@ -141,4 +125,4 @@ export const motionPlot: Widget = {
       }
     }
   },
-};
+});

@@ -4,10 +4,8 @@
  */
 
 import type { Point } from '../../assembly/assembly-layout.ts';
-import type { Numbers } from '../../assembly/numbers.ts';
 import {
   advance,
-  bad,
   diameters,
   good,
   leadAngle,
@@ -20,11 +18,11 @@ import {
   turnsFromAngle,
 } from '../../engine/index.ts';
 import { numeral, show, type UnitView, withSign } from '../../input/format.ts';
+import { defineFigure, type NumbersOf } from '../kit/figure.ts';
 import { knobSvg, mountKnob, updateKnob } from '../kit/knob.ts';
 import { type LiveFigure, readoutHtml, updateReadout } from '../kit/readout.ts';
 import { polyline, px } from '../kit/svg.ts';
 import { crestLines, opposite, threadEdge } from '../kit/thread-outline.ts';
-import type { Widget } from '../kit/widget.ts';
 
 const WIDTH = 640;
 const HEIGHT = 250;
@@ -40,20 +38,26 @@ interface State {
   readonly lambda: number;
 }
 
-const stateOf = (numbers: Numbers): Result<State> => {
-  const { thread } = numbers.threads;
-  if (!thread) return bad('The ramp needs a thread.');
-  const theta = numbers.values.theta ?? 0;
+/** Turns and motion of the screw at an angle. */
+const motionAt = (thread: Thread, theta: number): Result<{ readonly n: number; readonly z: number }> => {
   const n = turnsFromAngle.of({ theta: rad(theta) });
   if (!n.ok) return n;
   const z = advance.of({ h: plain(thread.h), L: thread.L, n: n.value.n });
+  return z.ok ? good({ n: n.value.n, z: z.value.z }) : z;
+};
+
+const stateOf = ({
+  threads: { thread },
+  values: { theta },
+}: NumbersOf<'thread', 'theta', never, never>): Result<State> => {
+  const motion = motionAt(thread, theta);
+  if (!motion.ok) return motion;
   const { d2 } = diameters(thread);
   const round = onceRound.of({ d_2: d2 });
   const slope = leadAngle.of({ L: thread.L, d_2: d2 });
-  if (!z.ok) return z;
   if (!round.ok) return round;
   if (!slope.ok) return slope;
-  return good({ thread, theta, n: n.value.n, z: z.value.z, d2, round: round.value.C_2, lambda: slope.value.lambda });
+  return good({ thread, theta, ...motion.value, d2, round: round.value.C_2, lambda: slope.value.lambda });
 };
 
 interface Frame {
@@ -94,10 +98,7 @@ const walk = (s: State, f: Frame) => {
   };
 };
 
-const draw = (numbers: Numbers, view: UnitView): Result<string> => {
-  const state = stateOf(numbers);
-  if (!state.ok) return state;
-  const s = state.value;
+const draw = (s: State, view: UnitView): string => {
   const f = frameOf(s);
   const place = ([x, z]: readonly [number, number]): Point => [f.axis + x * f.scale, f.floor - z * f.scale];
   // The crest starts at the left edge, where the tooth does.
@@ -119,17 +120,17 @@ const draw = (numbers: Numbers, view: UnitView): Result<string> => {
   }).join('');
   const size = (value: number) => show(value, { shown: 'size', digits: 4 }, view);
   const top = f.floor - f.length * f.scale - 14;
-  return good(
+  return (
     `<svg class="ramp-view" viewBox="0 ${px(top)} ${WIDTH} ${px(HEIGHT - top)}" role="img" aria-label="Thread ${s.thread.designation} and its helix unrolled to a ramp, to one scale">` +
-      `<path class="part turned solid" d="${polyline(right)}${polyline([...left].reverse()).replace('M', 'L')}Z"/><path class="crests" d="${crests}"/>` +
-      `<path class="axis" d="M${px(f.axis)} ${px(top + 2)}V${HEIGHT - 4}"/>` +
-      `${starts}<path class="ramp-fill" d="M${px(toe)} ${px(f.floor)}L${px(heel)} ${px(f.floor)}L${px(heel)} ${px(peak)}Z"/>` +
-      `<path class="ramp-line" d="M${px(toe)} ${px(f.floor)}L${px(heel)} ${px(peak)}"/>` +
-      `<g class="dimension" data-sym="C_2"><path d="M${px(f.foot)} ${f.floor + 10}H${px(f.foot + s.round * f.scale)}M${px(f.foot)} ${f.floor + 5}v10M${px(f.foot + s.round * f.scale)} ${f.floor + 5}v10"/><text x="${px(f.foot + (s.round * f.scale) / 2)}" y="${f.floor + 26}" text-anchor="middle">once round: ${size(s.round)}</text></g>` +
-      `<g class="dimension" data-sym="L">${leadMark(heel, f, s, size(s.thread.L))}</g>` +
-      `<text data-sym="lambda" x="${px((toe + heel) / 2)}" y="${px(Math.min(peak, f.floor - 14) - 12 - (s.thread.N - 1) * s.thread.P * f.scale)}" text-anchor="middle">lead angle ${numeral((s.lambda * 180) / Math.PI, 3)}°</text>` +
-      `<path class="join" data-join d="${joinPath(w)}"/><circle class="walker" data-walk="cylinder" r="6" cx="${px(w.cylinder[0])}" cy="${px(w.cylinder[1])}"/><circle class="walker" data-walk="ramp" r="6" cx="${px(w.ramp[0])}" cy="${px(w.ramp[1])}"/></svg>` +
-      `<div class="ramp-side">${knobSvg(s.n, 'knob', STEPS, 'Screw head, from above')}${readoutHtml(readout(s, view))}</div>`,
+    `<path class="part turned solid" d="${polyline(right)}${polyline([...left].reverse()).replace('M', 'L')}Z"/><path class="crests" d="${crests}"/>` +
+    `<path class="axis" d="M${px(f.axis)} ${px(top + 2)}V${HEIGHT - 4}"/>` +
+    `${starts}<path class="ramp-fill" d="M${px(toe)} ${px(f.floor)}L${px(heel)} ${px(f.floor)}L${px(heel)} ${px(peak)}Z"/>` +
+    `<path class="ramp-line" d="M${px(toe)} ${px(f.floor)}L${px(heel)} ${px(peak)}"/>` +
+    `<g class="dimension" data-sym="C_2"><path d="M${px(f.foot)} ${f.floor + 10}H${px(f.foot + s.round * f.scale)}M${px(f.foot)} ${f.floor + 5}v10M${px(f.foot + s.round * f.scale)} ${f.floor + 5}v10"/><text x="${px(f.foot + (s.round * f.scale) / 2)}" y="${f.floor + 26}" text-anchor="middle">once round: ${size(s.round)}</text></g>` +
+    `<g class="dimension" data-sym="L">${leadMark(heel, f, s, size(s.thread.L))}</g>` +
+    `<text data-sym="lambda" x="${px((toe + heel) / 2)}" y="${px(Math.min(peak, f.floor - 14) - 12 - (s.thread.N - 1) * s.thread.P * f.scale)}" text-anchor="middle">lead angle ${numeral((s.lambda * 180) / Math.PI, 3)}°</text>` +
+    `<path class="join" data-join d="${joinPath(w)}"/><circle class="walker" data-walk="cylinder" r="6" cx="${px(w.cylinder[0])}" cy="${px(w.cylinder[1])}"/><circle class="walker" data-walk="ramp" r="6" cx="${px(w.ramp[0])}" cy="${px(w.ramp[1])}"/></svg>` +
+    `<div class="ramp-side">${knobSvg(s.n, 'knob', STEPS, 'Screw head, from above')}${readoutHtml(readout(s, view))}</div>`
   );
 };
 
@@ -152,17 +153,14 @@ const readout = (s: State, view: UnitView): LiveFigure[] => [
   ['carried', 'motion of the screw', withSign(show(s.z, { shown: 'motion', digits: 4 }, view))],
 ];
 
-export const ramp: Widget = {
+export const ramp = defineFigure({
   name: 'ramp',
   title: 'One screw and its ramp',
   threads: ['thread'],
   quantities: ['theta'],
-  choices: [],
+  state: stateOf,
   draw,
-  says: (numbers, view) => {
-    const state = stateOf(numbers);
-    if (!state.ok) return state.reason;
-    const { thread, theta, z } = state.value;
+  caption: ({ thread, theta, z }, view) => {
     const size = (v: number) => show(v, { shown: 'size' }, view);
     const lead =
       thread.N === 1
@@ -174,26 +172,23 @@ export const ramp: Widget = {
         : `moves ${z < 0 ? 'down' : 'up'} ${show(Math.abs(z), { shown: 'motion', digits: 4 }, view)} through its nut`;
     return `${thread.designation}, ${thread.h === 1 ? 'right' : 'left'} hand, ${lead}: turned ${show(theta, { shown: 'degrees' }, view)} clockwise the screw ${way}.`;
   },
-  table: (numbers, view) => {
+  table: ({ thread }, view) => {
     const rows = [1, 5, 15, 30, 60, 90, 180, 360].map((degrees) => {
-      const at = stateOf({ ...numbers, values: { ...numbers.values, theta: (degrees * Math.PI) / 180 } });
+      const at = motionAt(thread, (degrees * Math.PI) / 180);
       return at.ok
         ? [`${degrees}°`, numeral(at.value.n), show(at.value.z, { shown: 'motion', digits: 4 }, view)]
         : [`${degrees}°`, '', at.reason];
     });
     return { head: ['angle, clockwise', 'turns', 'motion of the screw'], rows };
   },
-  outline: (numbers, view) => JSON.stringify([numbers.threads.thread, view]),
+  renderKey: ({ thread }) => thread,
   mount: (stage, context) =>
     mountKnob(stage, {
-      read: () => (context.numbers().values.theta ?? 0) / (2 * Math.PI),
+      read: () => context.numbers().values.theta / (2 * Math.PI),
       write: (n) => context.set('theta', turns(n) * 2 * Math.PI),
       steps: () => STEPS,
     }),
-  update: (stage, numbers, view) => {
-    const state = stateOf(numbers);
-    if (!state.ok) return;
-    const s = state.value;
+  update: (stage, s, view) => {
     const w = walk(s, frameOf(s));
     for (const key of ['cylinder', 'ramp'] as const) {
       const dot = stage.querySelector(`[data-walk="${key}"]`);
@@ -205,4 +200,4 @@ export const ramp: Widget = {
     updateKnob(stage, s.n);
     updateReadout(stage, readout(s, view));
   },
-};
+});

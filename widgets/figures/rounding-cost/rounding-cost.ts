@@ -3,9 +3,9 @@
  * beside the exact difference.
  */
 
-import type { Numbers } from '../../assembly/numbers.ts';
-import { bothThreads } from '../../assembly/pair-of.ts';
+import type { BothThreads } from '../../assembly/pair-of.ts';
 import {
+  at,
   bad,
   fractionText,
   good,
@@ -16,12 +16,11 @@ import {
   type Result,
   type RoundedFirst,
   roundedFirst,
-  type Thread,
 } from '../../engine/index.ts';
 import { escapeText } from '../../input/escape.ts';
 import { numeral, show, type UnitView, withSign } from '../../input/format.ts';
+import { defineFigure } from '../kit/figure.ts';
 import { px } from '../kit/svg.ts';
-import type { Widget } from '../kit/widget.ts';
 
 const WIDTH = 640;
 const ROW = 34;
@@ -32,27 +31,29 @@ const DECIMALS = [1, 2, 3, 4, 5] as const;
 /** Bars are drawn as far as this many times the exact net lead, and broken off there. */
 const MOST = 2.2;
 
-interface State {
-  readonly A: Thread;
-  readonly C: Thread;
+/** Rounded leads beside a net lead that is not zero. */
+type Rounded = RoundedFirst & { readonly error: number };
+
+interface State extends BothThreads {
   readonly exact: number;
-  readonly rows: readonly RoundedFirst[];
+  readonly rows: readonly Rounded[];
 }
 
-const stateOf = (numbers: Numbers): Result<State> => {
-  const both = bothThreads(numbers);
-  if (!both.ok) return both;
-  const { A, C } = both.value;
-  const net = netLeadFraction(A, C);
-  if (net.top === 0n)
-    return bad(
-      `${A.designation} and ${C.designation} have the same lead to the last digit, so nothing is left to round: choose threads whose leads differ.`,
-    );
-  return good({ A, C, exact: numberOf(net), rows: DECIMALS.map((n) => roundedFirst(A, C, n)) });
+const stateOf = ({ A, C }: BothThreads): Result<State> => {
+  const rows: Rounded[] = [];
+  for (const decimals of DECIMALS) {
+    const { error, ...row } = roundedFirst(A, C, decimals);
+    if (error === undefined)
+      return bad(
+        `${A.designation} and ${C.designation} have the same lead to the last digit, so nothing is left to round: choose threads whose leads differ.`,
+      );
+    rows.push({ ...row, error });
+  }
+  return good({ A, C, exact: numberOf(netLeadFraction(A, C)), rows });
 };
 
 /** `127/180 − 126/180 = 1/180 mm`, both leads over their common denominator. */
-const inFractions = ({ A, C }: State): string => {
+const inFractions = ({ A, C }: BothThreads): string => {
   const [a, c] = [leadFraction(A), leadFraction(C)];
   const common = leastCommonMultiple(a.bottom, c.bottom);
   const over = (f: typeof a) => `${(f.top * common) / f.bottom}/${common}`;
@@ -62,19 +63,15 @@ const inFractions = ({ A, C }: State): string => {
 };
 
 const motion = (z: number, view: UnitView): string => show(z, { shown: 'motion', digits: 4 }, view);
-const errorText = (row: RoundedFirst): string => {
-  const error = row.error ?? 0;
+const errorText = ({ error, Delta }: Rounded): string => {
   if (error === 0) return 'nothing lost';
-  if (row.Delta === 0) return 'stands still';
+  if (Delta === 0) return 'stands still';
   return `${withSign(numeral(100 * error, 2))} %`;
 };
-const leads = (row: RoundedFirst, s: State): string =>
+const leads = (row: Rounded, s: State): string =>
   `${s.C.h < 0 ? '−' : ''}${row.L_C.toFixed(row.decimals)} ${s.A.h > 0 ? '−' : '+'} ${row.L_A.toFixed(row.decimals)} mm`;
 
-const draw = (numbers: Numbers, view: UnitView): Result<string> => {
-  const state = stateOf(numbers);
-  if (!state.ok) return state;
-  const s = state.value;
+const draw = (s: State, view: UnitView): string => {
   const unit = (WIDTH - LEFT - RIGHT) / MOST;
   const height = TOP + ROW * (DECIMALS.length + 1) + 8;
   const bar = (ratio: number, y: number, name: string) => {
@@ -90,34 +87,26 @@ const draw = (numbers: Numbers, view: UnitView): Result<string> => {
     line(i, leads(row, s), row.Delta / s.exact, errorText(row), row.error === 0 ? 'cost-bar true' : 'cost-bar'),
   );
   const last = TOP + ROW * DECIMALS.length;
-  return good(
+  return (
     `<p class="in-fractions">Exactly: ${escapeText(inFractions(s))}</p><div class="cost-box" tabindex="0" role="group" aria-label="Bars of the net lead"><svg class="cost" viewBox="0 0 ${WIDTH} ${height}" role="img" aria-label="Net lead of ${escapeText(s.A.designation)} and ${escapeText(s.C.designation)} when the leads are rounded first, against the exact one">` +
-      `<text class="map-label" x="${LEFT - 10}" y="18" text-anchor="end">leads kept to</text><text class="map-label" x="${LEFT}" y="18">net lead they give</text><text class="map-label" x="${WIDTH - RIGHT + 10}" y="18">off by</text>` +
-      `${rows.join('')}${line(DECIMALS.length, 'not rounded', 1, motion(s.exact, view === 'both' ? 'metric' : view), 'cost-bar exact')}` +
-      `<path class="cost-line" d="M${px(LEFT + unit)} ${TOP - 4}V${last + ROW}"/></svg></div>`,
+    `<text class="map-label" x="${LEFT - 10}" y="18" text-anchor="end">leads kept to</text><text class="map-label" x="${LEFT}" y="18">net lead they give</text><text class="map-label" x="${WIDTH - RIGHT + 10}" y="18">off by</text>` +
+    `${rows.join('')}${line(DECIMALS.length, 'not rounded', 1, motion(s.exact, view === 'both' ? 'metric' : view), 'cost-bar exact')}` +
+    `<path class="cost-line" d="M${px(LEFT + unit)} ${TOP - 4}V${last + ROW}"/></svg></div>`
   );
 };
 
-export const roundingCost: Widget = {
+export const roundingCost = defineFigure({
   name: 'rounding-cost',
   title: 'What rounding first costs',
   threads: ['A', 'C'],
   quantities: [],
-  choices: [],
+  state: ({ threads }) => stateOf(threads),
   draw,
-  says: (numbers, view) => {
-    const state = stateOf(numbers);
-    if (!state.ok) return state.reason;
-    const s = state.value;
-    const third = s.rows.find((r) => r.decimals === 3);
-    return third === undefined
-      ? ''
-      : `The exact net lead is ${motion(s.exact, view)}; leads rounded to a thousandth of a millimetre give ${motion(third.Delta, view)} (${errorText(third)}).`;
+  caption: (s, view) => {
+    const third = at(s.rows, DECIMALS.indexOf(3));
+    return `The exact net lead is ${motion(s.exact, view)}; leads rounded to a thousandth of a millimetre give ${motion(third.Delta, view)} (${errorText(third)}).`;
   },
-  table: (numbers, view) => {
-    const state = stateOf(numbers);
-    if (!state.ok) return { head: [], rows: [] };
-    const s = state.value;
+  table: (s, view) => {
     return {
       head: ['decimals of a millimetre', 'leads', 'net lead', 'error'],
       rows: [
@@ -126,5 +115,4 @@ export const roundingCost: Widget = {
       ],
     };
   },
-  outline: (numbers, view) => JSON.stringify([numbers.threads, view]),
-};
+});

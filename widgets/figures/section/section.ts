@@ -3,68 +3,65 @@
  * it the turned part from above, a dial on the carried part and the motion of every part.
  */
 
-import { type Arrangement, DRAWN_TURNS, type Layout, layOut } from '../../assembly/assembly-layout.ts';
-import type { Numbers } from '../../assembly/numbers.ts';
-import { pairOf } from '../../assembly/pair-of.ts';
-import {
-  bad,
-  good,
-  plain,
-  type Result,
-  relativeMotion,
-  slippedLead,
-  type Thread,
-  turnedMotion,
-  turns,
-} from '../../engine/index.ts';
+import { DRAWN_TURNS, type Layout, layOut } from '../../assembly/assembly-layout.ts';
+import { type Pair, pairOf } from '../../assembly/pair-of.ts';
+import { bad, good, plain, type Result, relativeMotion, slippedLead, turnedMotion, turns } from '../../engine/index.ts';
 import { numeral, show, type UnitView, withSign } from '../../input/format.ts';
 import { type Frame, pathsOf } from '../kit/assembly-paths.ts';
 import { dialReading, dialScale, dialSvg, updateDial } from '../kit/dial.ts';
+import { defineFigure, type NumbersOf } from '../kit/figure.ts';
 import { knobSvg, mountKnob, updateKnob } from '../kit/knob.ts';
 import { type LiveFigure, readoutHtml, updateReadout } from '../kit/readout.ts';
 import { hatchings, px } from '../kit/svg.ts';
-import type { Widget } from '../kit/widget.ts';
 
 const WIDTH = 440;
 const HEIGHT = 470;
 const AXIS = 125;
 const FLATS = 6;
 
-interface State {
-  readonly A: Thread;
-  readonly C: Thread;
-  readonly n: number;
-  readonly arrangement: Arrangement;
-  readonly locked: boolean;
+interface Motions {
   readonly turned: number;
   readonly relative: number;
   readonly carried: number;
   readonly perTurn: number;
 }
 
-const stateOf = (numbers: Numbers): Result<State> => {
-  const pair = pairOf(numbers);
-  if (!pair.ok) return pair;
-  const { A, C, leads, Delta } = pair.value;
-  const n = numbers.values.n ?? 0;
-  const locked = (numbers.choices.lock ?? 'holds') === 'holds';
+interface State extends Motions, Pair {
+  readonly n: number;
+  readonly locked: boolean;
+  readonly layout: Layout;
+  readonly frame: Frame;
+}
+
+const motionsAt = ({ leads, Delta }: Pair, locked: boolean, n: number): Result<Motions> => {
   const t = turnedMotion.of({ ...leads, n: turns(n) });
   const r = relativeMotion.of({ ...leads, n: turns(locked ? n : 0) });
   const d = locked ? good({ Delta }) : slippedLead.of({ ...leads, f: plain(1) });
   if (!t.ok) return t;
   if (!r.ok) return r;
   if (!d.ok) return d;
-  const arrangement = (numbers.choices.arrangement ?? 'in line') as Arrangement;
+  return good({ turned: t.value.z_t, relative: r.value.z_r, carried: n * d.value.Delta, perTurn: d.value.Delta });
+};
+
+const stateOf = (numbers: NumbersOf<'A' | 'C', 'n', 'arrangement' | 'lock', never>): Result<State> => {
+  const pair = pairOf(numbers);
+  if (!pair.ok) return pair;
+  const { n } = numbers.values;
+  const { arrangement, lock } = numbers.choices;
+  const locked = lock === 'holds';
+  const motions = motionsAt(pair.value, locked, n);
+  if (!motions.ok) return motions;
+  if (!(Math.abs(n) <= DRAWN_TURNS))
+    return bad(`Read ${numeral(n)} turns; the drawing has room for ${DRAWN_TURNS} each way.`);
+  const layout = layOut(arrangement, pair.value.A, pair.value.C);
+  if (!layout.ok) return layout;
   return good({
-    A,
-    C,
+    ...pair.value,
+    ...motions.value,
     n,
-    arrangement,
     locked,
-    turned: t.value.z_t,
-    relative: r.value.z_r,
-    carried: n * d.value.Delta,
-    perTurn: d.value.Delta,
+    layout: layout.value,
+    frame: frameOf(layout.value),
   });
 };
 
@@ -77,36 +74,30 @@ const frameOf = (layout: Layout): Frame => {
   };
 };
 
-const paint = (s: State, layout: Layout, frame: Frame) =>
+const paint = (s: State) =>
   pathsOf(
-    layout,
+    s.layout,
     { turned: s.turned, carried: s.carried, ridgeC: s.turned + s.C.h * s.C.L * s.n },
-    frame,
+    s.frame,
     s.n,
     s.locked,
   );
 
-const draw = (numbers: Numbers, view: UnitView): Result<string> => {
-  const state = stateOf(numbers);
-  if (!state.ok) return state;
-  const s = state.value;
-  if (!(Math.abs(s.n) <= DRAWN_TURNS))
-    return bad(`Read ${numeral(s.n)} turns; the drawing has room for ${DRAWN_TURNS} each way.`);
-  const layout = layOut(s.arrangement, s.A, s.C);
-  if (!layout.ok) return layout;
-  const frame = frameOf(layout.value);
-  const p = paint(s, layout.value, frame);
+const draw = (s: State, view: UnitView): string => {
+  const { arrangement } = s.layout;
+  const nested = arrangement === 'nested';
+  const p = paint(s);
   const scale = dialScale(s.perTurn, view);
-  return good(
-    `<div class="section-view"><svg class="section" viewBox="0 0 ${WIDTH} ${HEIGHT}" role="img" aria-label="Axial section to scale, ${s.arrangement}: ${s.A.designation} in the base, ${s.C.designation} to the carried part">` +
-      `${hatchings('section')}` +
-      `<path class="part guide" data-path="guide" d="${p.guide}"/><path class="part base" data-sym="L_A" data-path="base" d="${p.base}" fill="url(#section-base)"/>` +
-      `${s.arrangement === 'nested' ? turnedPart(p.turned, p.turnedLines, true) : ''}` +
-      `<path class="part carried${s.arrangement === 'nested' ? ' solid' : ''}" data-path="carried" d="${p.carried}"${s.arrangement === 'nested' ? '' : ' fill="url(#section-carried)"'}/><path class="crests" data-path="carriedLines" d="${p.carriedLines}"/>` +
-      `${s.arrangement === 'nested' ? '' : turnedPart(p.turned, p.turnedLines, false)}` +
-      `<path class="axis" d="M${AXIS} 4V${HEIGHT - 4}"/>${names(s, layout.value, frame)}${tracks(s, frame)}</svg></div>` +
-      `<div class="section-side">${knobSvg(s.n, 'hexagon', FLATS, 'Turned part, from above')}${dialSvg(s.carried, scale, 'Dial on the carried part')}` +
-      `${readoutHtml(readout(s, view))}</div>`,
+  return (
+    `<div class="section-view"><svg class="section" viewBox="0 0 ${WIDTH} ${HEIGHT}" role="img" aria-label="Axial section to scale, ${arrangement}: ${s.A.designation} in the base, ${s.C.designation} to the carried part">` +
+    `${hatchings('section')}` +
+    `<path class="part guide" data-path="guide" d="${p.guide}"/><path class="part base" data-sym="L_A" data-path="base" d="${p.base}" fill="url(#section-base)"/>` +
+    `${nested ? turnedPart(p.turned, p.turnedLines, true) : ''}` +
+    `<path class="part carried${nested ? ' solid' : ''}" data-path="carried" d="${p.carried}"${nested ? '' : ' fill="url(#section-carried)"'}/><path class="crests" data-path="carriedLines" d="${p.carriedLines}"/>` +
+    `${nested ? '' : turnedPart(p.turned, p.turnedLines, false)}` +
+    `<path class="axis" d="M${AXIS} 4V${HEIGHT - 4}"/>${names(s)}${tracks(s)}</svg></div>` +
+    `<div class="section-side">${knobSvg(s.n, 'hexagon', FLATS, 'Turned part, from above')}${dialSvg(s.carried, scale, 'Dial on the carried part')}` +
+    `${readoutHtml(readout(s, view))}</div>`
   );
 };
 
@@ -114,15 +105,12 @@ const turnedPart = (shape: string, lines: string, cut: boolean): string =>
   `<path class="part turned${cut ? '' : ' solid'}" data-sym="n" data-path="turned" d="${shape}"${cut ? ' fill="url(#section-turned)"' : ''}/><path class="crests" data-path="turnedLines" d="${lines}"/>`;
 
 /** Where the name of each part stands: right of it, at its own height. */
-const namesAt = (
-  s: State,
-  layout: Layout,
-  frame: Frame,
-): Record<'base' | 'turned' | 'carried', readonly [number, number]> => {
+const namesAt = (s: State): Record<'base' | 'turned' | 'carried', readonly [number, number]> => {
+  const { layout, frame } = s;
   const y = (z: number) => frame.y - z * frame.scale + 4;
   const x = (half: number) => frame.x + half * frame.scale + 9;
   const { base, turned, carried } = layout;
-  const top = s.arrangement === 'nested' ? carried.top - 0.15 * s.C.d : (carried.c.z0 + carried.c.z1) / 2;
+  const top = layout.arrangement === 'nested' ? carried.top - 0.15 * s.C.d : (carried.c.z0 + carried.c.z1) / 2;
   return {
     base: [x(base.halfWidth), y((base.stretch.z0 + base.stretch.z1) / 2)],
     turned: [x(turned.headHalf), y((turned.head.z0 + turned.head.z1) / 2 + s.turned)],
@@ -130,8 +118,8 @@ const namesAt = (
   };
 };
 
-const names = (s: State, layout: Layout, frame: Frame): string =>
-  Object.entries(namesAt(s, layout, frame))
+const names = (s: State): string =>
+  Object.entries(namesAt(s))
     .map(
       ([key, [x, y]]) =>
         `<text class="part-name ${key}" data-name="${key}" x="${px(x)}" y="${px(y)}">${key === 'base' ? 'base' : `${key} part`}</text>`,
@@ -145,12 +133,12 @@ const TRACKS = [
   ['carried', 'carried part', 'z_c', 414],
 ] as const;
 
-const tracks = (s: State, frame: Frame): string => {
+const tracks = (s: State): string => {
   const mid = HEIGHT / 2;
   const columns = TRACKS.map(
     ([key, name, symbol, x]) =>
       `<g class="track ${key}" data-sym="${symbol}"><path class="rail" d="M${x} 40V${HEIGHT - 40}"/><path class="zero" d="M${x - 9} ${mid}h18"/>` +
-      `<path class="move" data-track="${key}" d="${arrow(x, mid, s[key] * frame.scale)}"/><text transform="translate(${x + 4} ${HEIGHT - 44}) rotate(-90)" class="track-name" dy="-8">${name}</text></g>`,
+      `<path class="move" data-track="${key}" d="${arrow(x, mid, s[key] * s.frame.scale)}"/><text transform="translate(${x + 4} ${HEIGHT - 44}) rotate(-90)" class="track-name" dy="-8">${name}</text></g>`,
   );
   return columns.join('');
 };
@@ -176,10 +164,7 @@ const readout = (s: State, view: UnitView): LiveFigure[] => {
 
 const signed = (z: number, view: UnitView): string => withSign(show(z, { shown: 'motion', digits: 4 }, view));
 
-const says = (numbers: Numbers, view: UnitView): string => {
-  const state = stateOf(numbers);
-  if (!state.ok) return state.reason;
-  const s = state.value;
+const caption = (s: State, view: UnitView): string => {
   const way = (z: number) => (z > 0 ? 'up' : 'down');
   const amount = (z: number) =>
     z === 0 ? 'stays' : `goes ${way(z)} ${show(Math.abs(z), { shown: 'motion', digits: 4 }, view)}`;
@@ -194,53 +179,43 @@ const says = (numbers: Numbers, view: UnitView): string => {
   return `${turned}: the turned part ${amount(s.turned)}, the carried part ${amount(s.carried)} (${s.locked ? per : `its lock gives, so thread A alone moves it, ${per}`}). The dial stands at ${dialReading(s.carried, dialScale(s.perTurn, view))}.`;
 };
 
-export const section: Widget = {
+export const section = defineFigure({
   name: 'section',
   title: 'Axial section of two threads in series',
   threads: ['A', 'C'],
   quantities: ['n'],
   choices: ['arrangement', 'lock'],
+  state: stateOf,
   draw,
-  says,
-  table: (numbers, view) => {
-    const state = stateOf(numbers);
-    if (!state.ok) return { head: [], rows: [] };
-    const s = state.value;
+  caption,
+  table: (s, view) => {
     const rows = Array.from({ length: 2 * DRAWN_TURNS + 1 }, (_, i) => i - DRAWN_TURNS);
     return {
       head: ['turns, clockwise', 'turned part', 'carried on turned', 'carried part'],
       rows: rows.map((n) => {
-        const at = stateOf({ ...numbers, values: { ...numbers.values, n } });
-        const { turned, relative, carried } = at.ok ? at.value : s;
-        return [numeral(n), signed(turned, view), signed(relative, view), signed(carried, view)];
+        const at = motionsAt(s, s.locked, n);
+        return at.ok
+          ? [numeral(n), signed(at.value.turned, view), signed(at.value.relative, view), signed(at.value.carried, view)]
+          : [numeral(n), at.reason, '', ''];
       }),
     };
   },
-  outline: (numbers, view) => {
-    const { A, C } = numbers.threads;
-    const outside = Math.abs(numbers.values.n ?? 0) > DRAWN_TURNS;
-    return JSON.stringify([A, C, numbers.choices, view, outside]);
-  },
+  renderKey: (_, { threads, choices }) => [threads, choices],
   mount: (stage, context) =>
     mountKnob(stage, {
-      read: () => context.numbers().values.n ?? 0,
+      read: () => context.numbers().values.n,
       write: (n) => context.set('n', n),
       steps: () => FLATS,
     }),
-  update: (stage, numbers, view) => {
-    const state = stateOf(numbers);
-    const layout = state.ok ? layOut(state.value.arrangement, state.value.A, state.value.C) : state;
-    if (!state.ok || !layout.ok) return;
-    const s = state.value;
-    const frame = frameOf(layout.value);
-    for (const [name, d] of Object.entries(paint(s, layout.value, frame)))
+  update: (stage, s, view) => {
+    for (const [name, d] of Object.entries(paint(s)))
       stage.querySelector(`[data-path="${name}"]`)?.setAttribute('d', d);
     for (const [key, , , x] of TRACKS)
-      stage.querySelector(`[data-track="${key}"]`)?.setAttribute('d', arrow(x, HEIGHT / 2, s[key] * frame.scale));
-    for (const [key, [, y]] of Object.entries(namesAt(s, layout.value, frame)))
+      stage.querySelector(`[data-track="${key}"]`)?.setAttribute('d', arrow(x, HEIGHT / 2, s[key] * s.frame.scale));
+    for (const [key, [, y]] of Object.entries(namesAt(s)))
       stage.querySelector(`[data-name="${key}"]`)?.setAttribute('y', px(y));
     updateKnob(stage, s.n);
     updateDial(stage, s.carried, dialScale(s.perTurn, view));
     updateReadout(stage, readout(s, view));
   },
-};
+});

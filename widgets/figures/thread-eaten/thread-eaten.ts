@@ -3,12 +3,11 @@
  * uses up, against the length the reader has.
  */
 
-import type { Numbers } from '../../assembly/numbers.ts';
 import { pairOf } from '../../assembly/pair-of.ts';
 import { gain, good, mm, type Result, stroke, threadEaten, turnsAvailable } from '../../engine/index.ts';
 import { numeral, show, type UnitView } from '../../input/format.ts';
+import { defineFigure, type NumbersOf } from '../kit/figure.ts';
 import { px } from '../kit/svg.ts';
-import type { Widget } from '../kit/widget.ts';
 
 const WIDTH = 640;
 const SPAN = 638;
@@ -18,6 +17,7 @@ interface Bar {
   readonly kind: 'turned' | 'carried';
   readonly have: number;
   readonly uses: number;
+  readonly gain: number;
   readonly symbol: string;
 }
 
@@ -25,16 +25,15 @@ interface State {
   readonly wanted: number;
   readonly stroke: number;
   readonly turns: number;
-  readonly gain: readonly [number, number];
   readonly limiting: string;
   readonly bars: readonly [Bar, Bar];
 }
 
-const stateOf = (numbers: Numbers): Result<State> => {
+const stateOf = (numbers: NumbersOf<'A' | 'C', 'S_w' | 'X_A' | 'X_C', never, never>): Result<State> => {
   const pair = pairOf(numbers);
   if (!pair.ok) return pair;
   const { A, C, Delta } = pair.value;
-  const { S_w = 0, X_A = 0, X_C = 0 } = numbers.values;
+  const { S_w, X_A, X_C } = numbers.values;
   const ga = gain.of({ L: A.L, Delta });
   const gc = gain.of({ L: C.L, Delta });
   if (!ga.ok) return ga;
@@ -51,19 +50,29 @@ const stateOf = (numbers: Numbers): Result<State> => {
     wanted: S_w,
     stroke: S.value.S,
     turns: n.value.n_max,
-    gain: [ga.value.G, gc.value.G],
     limiting: X_A / A.L <= X_C / C.L ? 'A' : 'C',
     bars: [
-      { name: `thread A, ${A.designation}`, kind: 'turned', have: X_A, uses: usesA.value.X, symbol: 'X_A' },
-      { name: `thread C, ${C.designation}`, kind: 'carried', have: X_C, uses: usesC.value.X, symbol: 'X_C' },
+      {
+        name: `thread A, ${A.designation}`,
+        kind: 'turned',
+        have: X_A,
+        uses: usesA.value.X,
+        gain: ga.value.G,
+        symbol: 'X_A',
+      },
+      {
+        name: `thread C, ${C.designation}`,
+        kind: 'carried',
+        have: X_C,
+        uses: usesC.value.X,
+        gain: gc.value.G,
+        symbol: 'X_C',
+      },
     ],
   });
 };
 
-const draw = (numbers: Numbers, view: UnitView): Result<string> => {
-  const state = stateOf(numbers);
-  if (!state.ok) return state;
-  const s = state.value;
+const draw = (s: State, view: UnitView): string => {
   const longest = Math.max(s.wanted, ...s.bars.flatMap((b) => [b.have, b.uses]), 1e-6);
   const x = (length: number) => (SPAN * length) / longest;
   const size = (v: number) => show(v, { shown: 'size', digits: 3 }, view);
@@ -79,37 +88,28 @@ const draw = (numbers: Numbers, view: UnitView): Result<string> => {
       b.have,
     ),
   );
-  return good(
-    `<div class="eaten-view" role="img" aria-label="Stroke wanted and thread used, to one scale">${bar('wanted', 'S_w', `stroke wanted: <b>${show(s.wanted, { shown: 'motion', digits: 3 }, view)}</b>`, s.wanted, undefined)}${rows.join('')}</div>`,
-  );
+  return `<div class="eaten-view" role="img" aria-label="Stroke wanted and thread used, to one scale">${bar('wanted', 'S_w', `stroke wanted: <b>${show(s.wanted, { shown: 'motion', digits: 3 }, view)}</b>`, s.wanted, undefined)}${rows.join('')}</div>`;
 };
 
-export const threadEatenFigure: Widget = {
+export const threadEatenFigure = defineFigure({
   name: 'thread-eaten',
   title: 'Thread used up by a stroke',
   threads: ['A', 'C'],
   quantities: ['S_w', 'X_A', 'X_C'],
-  choices: [],
+  state: stateOf,
   draw,
-  says: (numbers, view) => {
-    const state = stateOf(numbers);
-    if (!state.ok) return state.reason;
-    const s = state.value;
+  caption: (s, view) => {
+    const [a, c] = s.bars;
     const enough = s.stroke >= s.wanted ? 'enough for the stroke wanted' : 'less than the stroke wanted';
-    return `Each unit of stroke eats ${numeral(s.gain[0], 3)} of thread A and ${numeral(s.gain[1], 3)} of thread C. Thread ${s.limiting} runs out first, after ${numeral(s.turns, 3)} turns and ${show(s.stroke, { shown: 'motion', digits: 3 }, view)} of stroke, ${enough}.`;
+    return `Each unit of stroke eats ${numeral(a.gain, 3)} of thread A and ${numeral(c.gain, 3)} of thread C. Thread ${s.limiting} runs out first, after ${numeral(s.turns, 3)} turns and ${show(s.stroke, { shown: 'motion', digits: 3 }, view)} of stroke, ${enough}.`;
   },
-  table: (numbers, view) => {
-    const state = stateOf(numbers);
-    if (!state.ok) return { head: [], rows: [] };
-    return {
-      head: ['thread', 'usable length', 'used by the stroke', 'gain'],
-      rows: state.value.bars.map((b, i) => [
-        b.name,
-        show(b.have, { shown: 'size', digits: 4 }, view),
-        show(b.uses, { shown: 'size', digits: 4 }, view),
-        numeral(state.value.gain[i] ?? 0, 4),
-      ]),
-    };
-  },
-  outline: (numbers, view) => JSON.stringify([numbers.threads, numbers.values, view]),
-};
+  table: (s, view) => ({
+    head: ['thread', 'usable length', 'used by the stroke', 'gain'],
+    rows: s.bars.map((b) => [
+      b.name,
+      show(b.have, { shown: 'size', digits: 4 }, view),
+      show(b.uses, { shown: 'size', digits: 4 }, view),
+      numeral(b.gain, 4),
+    ]),
+  }),
+});

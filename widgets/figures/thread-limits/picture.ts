@@ -5,7 +5,7 @@
  */
 
 import type { Point } from '../../assembly/assembly-layout.ts';
-import { largestNutRoot } from '../../engine/index.ts';
+import { at, largestNutRoot } from '../../engine/index.ts';
 import { escapeText } from '../../input/escape.ts';
 import { type Profile, profileEdge } from '../kit/limit-profile.ts';
 import { polygon, polyline, px } from '../kit/svg.ts';
@@ -99,7 +99,7 @@ const lensOf = (s: State, f: Four, scale: number): { lens: string; magnified: nu
   );
   const leaders = order
     .map((l, i) => {
-      const [from, to] = [y(l.r), spread[i] ?? y(l.r)];
+      const [from, to] = [y(l.r), at(spread, i)];
       return `<path class="leader ${l.key}" d="M${LENS.x} ${px(from)}H284L300 ${px(to)}H308"/><text class="name ${l.key}" x="312" y="${px(to + 4)}">${l.name}</text>`;
     })
     .join('');
@@ -117,8 +117,8 @@ const lensOf = (s: State, f: Four, scale: number): { lens: string; magnified: nu
 /** Rising places moved apart to at least `apart`, kept between two ends. */
 const spaced = (places: readonly number[], apart: number, low: number, high: number): number[] => {
   const out = [...places];
-  for (let i = 0; i < out.length; i++) out[i] = Math.max(out[i] ?? 0, i === 0 ? low : (out[i - 1] ?? 0) + apart);
+  for (let i = 0; i < out.length; i++) out[i] = Math.max(at(out, i), i === 0 ? low : at(out, i - 1) + apart);
   for (let i = out.length - 1; i >= 0; i--)
-    out[i] = Math.min(out[i] ?? 0, i === out.length - 1 ? high : (out[i + 1] ?? 0) - apart);
+    out[i] = Math.min(at(out, i), i === out.length - 1 ? high : at(out, i + 1) - apart);
   return out;
 };

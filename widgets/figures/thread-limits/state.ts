@@ -1,9 +1,7 @@
 /** What the figure shows, from the reader's designation: limits of screw and nut, what is left between, and the rows of the table. */
 
-import type { Numbers } from '../../assembly/numbers.ts';
 import {
   type Basis,
-  bad,
   clearanceOfPair,
   type ExternalLimits,
   good,
@@ -19,6 +17,7 @@ import {
   tapDrill,
 } from '../../engine/index.ts';
 import { show, type UnitView } from '../../input/format.ts';
+import type { NumbersOf } from '../kit/figure.ts';
 
 export interface State {
   readonly screw: ExternalLimits;
@@ -38,14 +37,12 @@ export interface Hole {
   readonly lies: 'within' | 'below' | 'above';
 }
 
-export const stateOf = (numbers: Numbers): Result<State> => {
-  const { thread } = numbers.threads;
-  if (!thread) return bad('The figure needs a thread.');
+export const stateOf = ({ threads: { thread }, values }: NumbersOf<'thread', 'q_t', never, never>): Result<State> => {
   const screw = screwLimits(thread);
   if (!screw.ok) return screw;
   const nut = nutLimits(thread);
   if (!nut.ok) return nut;
-  const hole = holeFor(nut.value.limits, numbers.values.q_t ?? 0.75);
+  const hole = holeFor(nut.value.limits, values.q_t);
   if (!hole.ok) return hole;
   const clearance = clearanceOfPair(screw.value.limits, nut.value.limits);
   if (!clearance.ok) return clearance;
@@ -130,4 +127,10 @@ export const rowsOf = ({ screw, nut }: State, view: UnitView): readonly Row[] =>
 };
 
 export const HEAD = ['diameter', 'least', 'greatest', 'tolerance', 'comes from'] as const;
-export const cells = (row: Row): readonly string[] => [row.diameter, row.least, row.greatest, row.tolerance, row.basis];
+export const cells = (row: Row): readonly [diameter: string, ...rest: string[]] => [
+  row.diameter,
+  row.least,
+  row.greatest,
+  row.tolerance,
+  row.basis,
+];

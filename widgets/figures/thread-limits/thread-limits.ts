@@ -3,12 +3,10 @@
  * flanks, and the limits in a table that says where each came from.
  */
 
-import type { Numbers } from '../../assembly/numbers.ts';
-import { good, type Result } from '../../engine/index.ts';
 import { escapeText } from '../../input/escape.ts';
 import { numeral, type UnitView } from '../../input/format.ts';
+import { defineFigure } from '../kit/figure.ts';
 import { type FixedFigure, readoutHtml } from '../kit/readout.ts';
-import type { Widget } from '../kit/widget.ts';
 import { picture } from './picture.ts';
 import { cells, gap, HEAD, limit, rowsOf, type State, stateOf } from './state.ts';
 
@@ -18,23 +16,20 @@ const FIT = {
   'never goes': 'no such nut goes on such a screw',
 } as const;
 
-const draw = (numbers: Numbers, view: UnitView): Result<string> => {
-  const state = stateOf(numbers);
-  if (!state.ok) return state;
-  const s = state.value;
+const draw = (s: State, view: UnitView): string => {
   const { whole, lens, magnified } = picture(s);
   const rows = rowsOf(s, view)
     .map((row) => {
-      const [first = '', ...rest] = cells(row);
+      const [first, ...rest] = cells(row);
       return `<tr><th scope="row">${first}</th>${rest.map((c) => `<td>${escapeText(c)}</td>`).join('')}</tr>`;
     })
     .join('');
   const notes = s.notes.map((n) => `<li>${escapeText(n)}</li>`).join('');
-  return good(
+  return (
     `<div class="limits-pictures">${whole}<div>${lens}<p class="lens-words">One flank at the pitch line, ${magnified} times larger again; distances here are on the radius.</p></div></div>` +
-      readoutHtml(readout(s, view)) +
-      `<div class="table-scroll" tabindex="0" role="group" aria-label="Limits of size"><table class="limits-table"><thead><tr>${HEAD.map((h) => `<th scope="col">${h}</th>`).join('')}</tr></thead><tbody>${rows}</tbody></table></div>` +
-      (notes === '' ? '' : `<ul class="limits-notes">${notes}</ul>`),
+    readoutHtml(readout(s, view)) +
+    `<div class="table-scroll" tabindex="0" role="group" aria-label="Limits of size"><table class="limits-table"><thead><tr>${HEAD.map((h) => `<th scope="col">${h}</th>`).join('')}</tr></thead><tbody>${rows}</tbody></table></div>` +
+    (notes === '' ? '' : `<ul class="limits-notes">${notes}</ul>`)
   );
 };
 
@@ -59,10 +54,7 @@ const readout = (s: State, view: UnitView): FixedFigure[] => {
 
 const percent = (share: number): string => `${numeral(100 * share, 3)}\u00a0%`;
 
-const says = (numbers: Numbers, view: UnitView): string => {
-  const state = stateOf(numbers);
-  if (!state.ok) return state.reason;
-  const s = state.value;
+const caption = (s: State, view: UnitView): string => {
   const { screw, nut, clearance } = s;
   const range = (z: { min: number; max: number }) => `${limit(z.min, view)} to ${limit(z.max, view)}`;
   const formula = rowsOf(s, view).filter((r) => r.basis.startsWith('formula'));
@@ -75,24 +67,19 @@ const says = (numbers: Numbers, view: UnitView): string => {
   return `Class ${screw.cls} in class ${nut.cls}: pitch diameter of the screw ${range(screw.pitch)}, of the nut ${range(nut.pitch)}, so ${gap(clearance.pitch.least, view)} to ${gap(clearance.pitch.most, view)} of clearance on the diameter; ${FIT[clearance.fit]}. ${from}`;
 };
 
-export const threadLimits: Widget = {
+export const threadLimits = defineFigure({
   name: 'thread-limits',
   title: 'Limits of size of a screw and a nut',
   threads: ['thread'],
   quantities: ['q_t'],
-  choices: [],
+  state: stateOf,
   draw,
-  says,
-  table: (numbers, view) => {
-    const state = stateOf(numbers);
-    if (!state.ok) return { head: [], rows: [] };
-    return {
-      head: HEAD,
-      rows: [
-        ...rowsOf(state.value, view).map(cells),
-        ...readout(state.value, view).map(([name, value]) => [name, value, '', '', 'from the limits above']),
-      ],
-    };
-  },
-  outline: (numbers, view) => JSON.stringify([numbers.threads, numbers.values.q_t, view]),
-};
+  caption,
+  table: (s, view) => ({
+    head: HEAD,
+    rows: [
+      ...rowsOf(s, view).map(cells),
+      ...readout(s, view).map(([name, value]) => [name, value, '', '', 'from the limits above']),
+    ],
+  }),
+});
