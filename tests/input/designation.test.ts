@@ -8,6 +8,7 @@ import fc from 'fast-check';
 import { describe, expect, it, vi } from 'vitest';
 import { diameters, METRIC_SERIES, type Thread, UNIFIED_SERIES } from '../../widgets/engine/index.ts';
 import { readThread } from '../../widgets/input/designation.ts';
+import { howMany } from '../support/deep.ts';
 import { MANY, readOrSaid } from '../support/any-text.ts';
 
 // A hundred thousand cases take seconds, and many where the processor is shared.
@@ -537,7 +538,7 @@ describe('the canonical form', () => {
         if (JSON.stringify(same(again)) !== JSON.stringify(same(result.value)))
           throw new Error(`${a}${b}${c} comes back as ${again.designation}`);
       }),
-      { numRuns: 50_000, seed: 8 },
+      { numRuns: howMany(5000, 50_000), seed: 8 },
     );
     expect(good).toBeGreaterThan(5000);
   });
@@ -579,7 +580,7 @@ describe('any text', () => {
         fc.array(letters, { maxLength: 24 }).map((parts) => parts.join('')),
         answered,
       ),
-      { numRuns: 20_000, seed: 8 },
+      { numRuns: howMany(2000, 20_000), seed: 8 },
     );
   });
 

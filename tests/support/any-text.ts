@@ -1,8 +1,9 @@
-/** Texts that a reader, a clipboard, a cut-off link or somebody who means harm may hand to a reader of texts, a hundred thousand a property. */
+/** Texts that a reader, a clipboard, a cut-off link or somebody who means harm may hand to a reader of texts, ten thousand a property and a hundred thousand in a deep run. */
 import fc from 'fast-check';
 import type { Result } from '../../widgets/engine/index.ts';
+import { howMany } from './deep.ts';
 
-export const MANY = { numRuns: 100_000, seed: 8 };
+export const MANY = { numRuns: howMany(10_000, 100_000), seed: 8 };
 
 /** What breaks readers of any kind: nothing, markup, other scripts, halves of characters, names of every object, numbers that are none. */
 const ODD = [

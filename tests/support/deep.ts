@@ -1,7 +1,4 @@
-/**
- * How much chance is asked. `npm test` asks a little, always the same; `npm run deep` sets DEEP and asks the test files that import
- * this one for much more. `SEED=9` draws other cases.
- */
+/** How much chance is asked: `npm test` asks a little, always the same; `npm run deep` sets DEEP and asks much more. `SEED=9` draws other cases. */
 export const deep = process.env.DEEP !== undefined;
 export const SEED = Number(process.env.SEED ?? 8);
 
