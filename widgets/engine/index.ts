@@ -14,6 +14,7 @@ export * from './force/force-chain.ts';
 export * from './force/lock.ts';
 export * from './force/preload.ts';
 export * from './force/slope-met.ts';
+export * from './kernel/at.ts';
 export * from './kernel/quantity.ts';
 export * from './kernel/relation.ts';
 export * from './kernel/result.ts';

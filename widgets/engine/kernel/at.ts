@@ -1,0 +1,6 @@
+/** The entry at a place of a list that surely has it; a place beyond its ends is a slip of the code, not of the reader. */
+export const at = <T>(xs: ArrayLike<T>, i: number): T => {
+  const x = xs[i];
+  if (x === undefined) throw new RangeError(`No entry ${i} of ${xs.length}.`);
+  return x;
+};
