@@ -46,8 +46,8 @@ export const LAZY: readonly Figure[] = [
   fromWidget(torqueBars),
   fromWidget(frictionCurve),
   fromWidget(handForceFigure),
-  fromWidget(reversalLoop),
-  fromWidget(playBatchFigure),
+  reversalLoop,
+  playBatchFigure,
   fromWidget(levellingPlate),
   fromWidget(veeCoupling),
   fromWidget(forceChainFigure),
@@ -61,6 +61,6 @@ export const LAZY: readonly Figure[] = [
   fromWidget(ballAndSeat),
   fromWidget(driftBars),
   fromWidget(threadLimits),
-  fromWidget(flanksUnderLoad),
+  flanksUnderLoad,
   fromWidget(fitSection),
 ];

@@ -64,6 +64,8 @@ interface Definition<T extends ThreadName, Q extends SymbolName, C extends Choic
   readonly update?: (stage: HTMLElement, state: S, view: UnitView) => void;
   /** Listens on the stage, which outlives the pictures on it. */
   readonly mount?: (stage: HTMLElement, context: FigureContext<T, Q, C, X>) => void;
+  /** Tells a figure that works in the background the address of its worker's script. */
+  readonly lendWorker?: (address: string) => void;
 }
 
 /** A figure worked at some numbers. */
@@ -86,6 +88,8 @@ export interface Figure {
   /** Works the state at these numbers once; picture, caption and table are had from it when they are asked for. */
   readonly at: (numbers: Numbers, view: UnitView) => Result<Drawn>;
   readonly mount: ((stage: HTMLElement, context: PageContext) => void) | undefined;
+  /** Only where the figure works in the background. */
+  readonly lendWorker?: ((address: string) => void) | undefined;
 }
 
 /** What the page lends a figure that it mounts. */
@@ -106,7 +110,8 @@ export const defineFigure = <
 >(
   definition: Definition<T, Q, C, X, S>,
 ): Figure => {
-  const { name, title, threads, quantities, state, draw, caption, table, renderKey, update, mount } = definition;
+  const { name, title, threads, quantities, state, draw, caption, table, renderKey, update, mount, lendWorker } =
+    definition;
   const choices = definition.choices ?? [];
   const texts = definition.texts ?? [];
   /** A number that a figure reads is there, since a chapter that leaves it out does not build. */
@@ -151,6 +156,7 @@ export const defineFigure = <
           ...context,
           numbers: () => numbersOf(context.numbers()),
         })),
+    lendWorker,
   };
 };
 
