@@ -10,7 +10,7 @@ import { fieldsFrom, noteOf } from '../../widgets/client/design-note.ts';
 import { applyDesign, numbersOf } from '../../widgets/client/designs.ts';
 import { createStore, type Store } from '../../widgets/client/store.ts';
 import { isSymbol, SYMBOLS, type SymbolName, symbolFact } from '../../widgets/engine/index.ts';
-import { WIDGETS } from '../../widgets/site/catalogue.ts';
+import { FIGURES } from '../../widgets/site/catalogue.ts';
 import { blocksOf, CHAPTERS, press } from '../support/chapters.ts';
 import { still } from '../support/figures.ts';
 
@@ -250,7 +250,7 @@ for (const { name, set, typed, net, steps } of STOCK)
         sheet.type(set, field, text);
         expect(sheet.field(set, field)?.reason).toBeUndefined();
       }
-      const figure = WIDGETS.get('design-sheet');
+      const figure = FIGURES.get('design-sheet');
       const rows = figure ? still(figure).table(sheet.numbers(set), 'metric').rows : [];
       return { numbers: numbersOf(sheet, set), table: rows.map((row) => row.map(plainly)) };
     };
@@ -264,7 +264,7 @@ for (const { name, set, typed, net, steps } of STOCK)
       const { numbers } = kept();
       const store = used(numbers, start);
       const figure = pageOf(start).figures.find((f) => f.widget === widget);
-      const found = WIDGETS.get(widget);
+      const found = FIGURES.get(widget);
       if (!figure || !found) throw new Error(`no ${widget}`);
       const now = store.numbers(figure.set);
       const { rows } = still(found).table(now, 'metric');
@@ -366,7 +366,7 @@ for (const { name, set, typed, net, steps } of STOCK)
       for (const { file, figures } of PAGES) {
         const store = used(numbers, file);
         for (const { widget, set: id } of figures) {
-          const figure = WIDGETS.get(widget);
+          const figure = FIGURES.get(widget);
           const drawn = figure && still(figure).draw(store.numbers(id), 'metric');
           expect(drawn?.ok === true ? drawn.value : (drawn?.reason ?? ''), `${file}, ${widget}`).toMatch(/\S/);
           expect(drawn?.ok === true ? drawn.value : '').not.toMatch(/NaN|Infinity|undefined/);

@@ -16,7 +16,7 @@ const COUNTS = (process.env.BENCH_CHAPTERS ?? '10,100,300').split(',').map(Numbe
 export const bench = async (line) => {
   const load = async (file) => (await runnerImport(join(root, file), { configFile: false, logLevel: 'error' })).module;
   const { site } = await load('widgets/site/plugin.ts');
-  const { WIDGETS } = await load('widgets/site/catalogue.ts');
+  const { FIGURES } = await load('widgets/site/catalogue.ts');
   const pages = async (count) => {
     const chapters = copies(count);
     const out = mkdtempSync(join(tmpdir(), 'pages-'));
@@ -46,7 +46,7 @@ export const bench = async (line) => {
   const files = readdirSync(join(root, 'chapters')).filter((name) => /^\d+-/.test(name));
   const { renderChapter } = await load('widgets/site/chapter.ts');
   const from = performance.now();
-  for (const name of files) renderChapter(name, readFileSync(join(root, 'chapters', name), 'utf8'), WIDGETS);
+  for (const name of files) renderChapter(name, readFileSync(join(root, 'chapters', name), 'utf8'), FIGURES);
   line(
     `the ${files.length} chapters of this book pressed for the first time, ms each`,
     ((performance.now() - from) / files.length).toFixed(0),

@@ -16,12 +16,12 @@ import {
 } from '../../widgets/engine/index.ts';
 import type { Figure } from '../../widgets/figures/kit/figure.ts';
 import { profileEdge } from '../../widgets/figures/kit/limit-profile.ts';
-import { WIDGETS } from '../../widgets/site/catalogue.ts';
+import { FIGURES } from '../../widgets/site/catalogue.ts';
 import { attribute, numbersOf, picture, pointsOf, still, textOf, thread } from '../support/figures.ts';
 import { reasonIn, valueIn } from '../support/results.ts';
 
 const widget = (name: string): Figure => {
-  const found = WIDGETS.get(name);
+  const found = FIGURES.get(name);
   if (!found) throw new Error(`no widget ${name}`);
   return found;
 };

@@ -9,13 +9,13 @@ import { describe, expect, it } from 'vitest';
 import type { Numbers } from '../../widgets/assembly/numbers.ts';
 import { diameters, evenFriction, pairEffort, plainEffort } from '../../widgets/engine/index.ts';
 import type { Figure } from '../../widgets/figures/kit/figure.ts';
-import { WIDGETS } from '../../widgets/site/catalogue.ts';
+import { FIGURES } from '../../widgets/site/catalogue.ts';
 import friction from '../reference/friction.json' with { type: 'json' };
 import { anyThread, attribute, numbersOf, picture, pointsOf, still, textOf } from '../support/figures.ts';
 import { reasonIn, valueIn } from '../support/results.ts';
 
 const widget = (name: string): Figure => {
-  const found = WIDGETS.get(name);
+  const found = FIGURES.get(name);
   if (!found) throw new Error(`no widget ${name}`);
   return found;
 };

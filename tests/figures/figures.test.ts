@@ -9,7 +9,7 @@ import { gain, mm, netLead, plain, type Result, threadEaten, turnsAvailable } fr
 import type { Figure } from '../../widgets/figures/kit/figure.ts';
 import { tableCsv, tableHtml } from '../../widgets/figures/kit/figure-parts.ts';
 import { show, type UnitView } from '../../widgets/input/format.ts';
-import { WIDGETS } from '../../widgets/site/catalogue.ts';
+import { FIGURES } from '../../widgets/site/catalogue.ts';
 import {
   anyNumbers,
   anyThread,
@@ -25,7 +25,7 @@ import {
 import { reasonIn, valueIn } from '../support/results.ts';
 
 const widget = (name: string): Figure => {
-  const found = WIDGETS.get(name);
+  const found = FIGURES.get(name);
   if (!found) throw new Error(`no widget ${name}`);
   return found;
 };
@@ -45,16 +45,16 @@ describe('every widget', () => {
   it('is known by one name and has a title, and takes only inputs that exist', async () => {
     const { isSymbol } = await import('../../widgets/engine/index.ts');
     const { isChoice } = await import('../../widgets/input/choices.ts');
-    for (const [name, w] of WIDGETS) {
+    for (const [name, w] of FIGURES) {
       expect(w.name).toBe(name);
       expect(w.title.length).toBeGreaterThan(8);
       for (const q of w.quantities) expect(isSymbol(q), `${name}: ${q}`).toBe(true);
       for (const c of w.choices) expect(isChoice(c), `${name}: ${c}`).toBe(true);
     }
-    expect(WIDGETS.size).toBeGreaterThanOrEqual(5);
+    expect(FIGURES.size).toBeGreaterThanOrEqual(5);
   });
 
-  for (const w of WIDGETS.values())
+  for (const w of FIGURES.values())
     describe(w.name, () => {
       it('draws, says and lists without a hole, or gives one sentence, for any numbers in any view', () => {
         let drawn = 0;

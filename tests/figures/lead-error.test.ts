@@ -18,12 +18,12 @@ import {
 } from '../../widgets/engine/index.ts';
 import type { Figure } from '../../widgets/figures/kit/figure.ts';
 import { roundUp } from '../../widgets/figures/kit/plots/frame.ts';
-import { WIDGETS } from '../../widgets/site/catalogue.ts';
+import { FIGURES } from '../../widgets/site/catalogue.ts';
 import { attribute, numbersOf, picture, pointsOf, still, textOf } from '../support/figures.ts';
 import { reasonIn, valueIn } from '../support/results.ts';
 
 const named = (name: string): Figure => {
-  const found = WIDGETS.get(name);
+  const found = FIGURES.get(name);
   if (!found) throw new Error(`no widget ${name}`);
   return found;
 };

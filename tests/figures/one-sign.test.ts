@@ -5,13 +5,13 @@
 import { describe, expect, it } from 'vitest';
 import type { Numbers } from '../../widgets/assembly/numbers.ts';
 import type { Figure } from '../../widgets/figures/kit/figure.ts';
-import { WIDGETS } from '../../widgets/site/catalogue.ts';
+import { FIGURES } from '../../widgets/site/catalogue.ts';
 import { attribute, numbersOf, picture, pointsOf, still, textOf } from '../support/figures.ts';
 import { valueIn } from '../support/results.ts';
 
 const THREADS = { A: 'M10x1.5-6H/6g', C: '3/8-16 UNC-2B/2A' };
 const figureOf = (name: string): Figure => {
-  const found = WIDGETS.get(name);
+  const found = FIGURES.get(name);
   if (!found) throw new Error(`no widget ${name}`);
   return found;
 };
@@ -63,7 +63,7 @@ describe('the same state in two chapters', () => {
       'force-chain',
       numbersOf(
         THREADS,
-        { F_0: 4.4, k_s: 1, W_c: 8, W_t: 0.6, F_lo: load, F_hi: load, Q_s: 0, mu_g: 0, F_g: 0, n_2: 0, n: 0 },
+        { F_0: 4.4, k_s: 1, W_c: 8, W_t: 0.6, F_lo: load, F_hi: load, Q_s: 0, mu_g: 0, F_g: 0, n_w: 0, n: 0 },
         { spring: 'base and turned', action: 'pulls', attitude: 'upright' },
       ),
     );
@@ -97,7 +97,10 @@ describe('a load on the carried part alone', () => {
     [-20, 'pulled'],
   ] as const)('of %s N is on the %s flanks in play, on the rig, in the loop and on the sheet', (load, flank) => {
     const names = [`${flank} flank of the turned part`, `${flank} flank of the carried part`];
-    const play = drawn('flanks-under-load', numbersOf(THREADS, { Q_pc: load, Q_pt: 0 }, { pieces: 'middling' }));
+    const play = drawn(
+      'flanks-under-load',
+      numbersOf(THREADS, { Q_pc: load, Q_pt: 0, c_mA: 0.1, c_mC: 0.1 }, { pieces: 'middling' }),
+    );
     expect(['turned', 'relative'].map((key) => seenIn(textOf(play, `[data-read="${key}"]`)))).toEqual(
       names.map((name) => ({ force: load, flank: name })),
     );
@@ -110,7 +113,7 @@ describe('a load on the carried part alone', () => {
 
     const loop = drawn(
       'reversal-loop',
-      numbersOf(THREADS, { n_o: 4, n: 0, Q_pc: load, Q_f: 1 }, { pieces: 'middling' }),
+      numbersOf(THREADS, { n_o: 4, n: 0, Q_pc: load, Q_f: 1, c_mA: 0.1, c_mC: 0.1 }, { pieces: 'middling' }),
     );
     expect(textOf(loop, '[data-read="loaded-flanks"]')).toBe(`A ${flank}, C ${flank}`);
 

@@ -20,11 +20,11 @@ import {
   wedgePush,
 } from '../../widgets/engine/index.ts';
 import { TEXTS } from '../../widgets/input/texts.ts';
-import { WIDGETS } from '../../widgets/site/catalogue.ts';
+import { FIGURES } from '../../widgets/site/catalogue.ts';
 import { numbersOf, picture, pointsOf, still, textOf, thread } from '../support/figures.ts';
 import { reasonIn, valueIn } from '../support/results.ts';
 
-const found = WIDGETS.get('other-ways');
+const found = FIGURES.get('other-ways');
 if (!found) throw new Error('no widget other-ways');
 const ways = found;
 const NAMES = ['plain screw', 'wedge', 'lever', 'squeezed balls', 'differential screw'] as const;

@@ -9,7 +9,7 @@ import type { SymbolName } from '../../widgets/engine/index.ts';
 import type { Figure, Table } from '../../widgets/figures/kit/figure.ts';
 import { CHOICES, type ChoiceName } from '../../widgets/input/choices.ts';
 import type { UnitView } from '../../widgets/input/format.ts';
-import { WIDGETS } from '../../widgets/site/catalogue.ts';
+import { FIGURES } from '../../widgets/site/catalogue.ts';
 import { blocksOf, CHAPTERS, press } from '../support/chapters.ts';
 import { attribute, picture, pointsOf, still, thread } from '../support/figures.ts';
 import { drawnScales, heightOf, type Printed, panel, printed, type Scale } from '../support/read-picture.ts';
@@ -512,10 +512,10 @@ const CASES = 12;
 
 describe('picture, sentence and table', () => {
   it('are read against each other in every widget that draws a plot', () => {
-    expect([...WIDGETS.keys()].filter((name) => !READ[name] && !NO_PLOT.includes(name))).toEqual([]);
+    expect([...FIGURES.keys()].filter((name) => !READ[name] && !NO_PLOT.includes(name))).toEqual([]);
     for (const name of NO_PLOT)
       expect(
-        picture(valueIn(still(WIDGETS.get(name) as Figure).draw(startOf(name).numbers, 'metric'))).querySelector(
+        picture(valueIn(still(FIGURES.get(name) as Figure).draw(startOf(name).numbers, 'metric'))).querySelector(
           '.chart',
         ),
       ).toBeNull();
@@ -523,7 +523,7 @@ describe('picture, sentence and table', () => {
 
   for (const [name, read] of Object.entries(READ))
     it(`agree in ${name}`, () => {
-      const widget = WIDGETS.get(name) as Figure;
+      const widget = FIGURES.get(name) as Figure;
       const { numbers } = startOf(name);
       const cases = [
         { numbers, view: 'metric' as UnitView },

@@ -9,15 +9,16 @@ import { pairPlay } from '../../widgets/assembly/pair-play.ts';
 import { mm, type PlayBatch, playBatch, turnsLost } from '../../widgets/engine/index.ts';
 import { changes, standAt } from '../../widgets/figures/flanks-under-load/stand.ts';
 import type { Figure } from '../../widgets/figures/kit/figure.ts';
-import { askedBy, SAMPLE } from '../../widgets/figures/play-batch/play-batch.ts';
+import { askedBy, type BatchNumbers, SAMPLE } from '../../widgets/figures/play-batch/play-batch.ts';
 import { startBatch } from '../../widgets/figures/play-batch/run-batch.ts';
 import { joined, traceThrough } from '../../widgets/figures/reversal-loop/runs.ts';
-import { WIDGETS } from '../../widgets/site/catalogue.ts';
-import { attribute, numbersOf, picture, pointsOf, still, textOf } from '../support/figures.ts';
+import type { OptionOf } from '../../widgets/input/choices.ts';
+import { FIGURES } from '../../widgets/site/catalogue.ts';
+import { attribute, numbersOf, picture, pointsOf, still, textOf, thread } from '../support/figures.ts';
 import { reasonIn, valueIn } from '../support/results.ts';
 
 const named = (name: string): Figure => {
-  const found = WIDGETS.get(name);
+  const found = FIGURES.get(name);
   if (!found) throw new Error(`no widget ${name}`);
   return found;
 };
@@ -29,18 +30,21 @@ const plainly = (text: string): string => text.replace(/[\u00a0\u202f]/g, ' ');
 const drawn = (widget: Figure, numbers: Numbers): Document => picture(valueIn(still(widget).draw(numbers, 'metric')));
 
 const FOOT = { A: 'M10x1.5-6H/6g', C: '3/8-16 UNC-2B/2A' };
-const foot = (values: Numbers['values'] = {}, choices: Numbers['choices'] = {}): Numbers =>
+const foot = (values: Numbers['values'] = {}, choices: Numbers['choices'] = {}, threads = FOOT): Numbers =>
   numbersOf(
-    FOOT,
+    threads,
     { Q_pt: 5, Q_pc: 8, Q_f: 1, n_o: 4, n: 0, c_mA: 0.1, c_mC: 0.1, ...values },
     { pieces: 'tightest', ...choices },
   );
-const footPlay = (choices: Numbers['choices'] = {}) => valueIn(pairPlay(foot({}, choices)));
+const pair = (threads = FOOT) => ({ A: thread(threads.A), C: thread(threads.C) });
+const playOf = (pieces: OptionOf<'pieces'>, measured: { c_mA?: number; c_mC?: number } = {}, threads = FOOT) =>
+  pairPlay({ threads: pair(threads), values: { c_mA: 0.1, c_mC: 0.1, ...measured }, choices: { pieces } });
+const footPlay = (pieces: OptionOf<'pieces'> = 'tightest') => valueIn(playOf(pieces));
 
 describe('pairPlay', () => {
   it('of the Foot is 37.5 µm at its tightest and 365.8 µm at its loosest: 0.43 to 4.2 turns', () => {
-    const at = (pieces: string) => {
-      const { A, C, lost } = footPlay({ pieces });
+    const at = (pieces: OptionOf<'pieces'>) => {
+      const { A, C, lost } = footPlay(pieces);
       return [((A.j + C.j) * 1000).toFixed(1), lost.toFixed(2)];
     };
     expect(at('tightest')).toEqual(['37.5', '0.43']);
@@ -49,15 +53,15 @@ describe('pairPlay', () => {
   });
 
   it('of the Fine foot costs 4.4 to 43 turns', () => {
-    const lost = (pieces: string) => valueIn(pairPlay(numbersOf({ A: 'M4x0.7', C: '8-36 UNF' }, {}, { pieces }))).lost;
+    const lost = (pieces: OptionOf<'pieces'>) => valueIn(playOf(pieces, {}, { A: 'M4x0.7', C: '8-36 UNF' })).lost;
     expect(lost('tightest').toFixed(2)).toBe('4.40');
     expect(lost('loosest').toFixed(1)).toBe('42.9');
   });
 
   it('takes measured clearances in place of the classes, and calls one below nought interference', () => {
-    const play = valueIn(pairPlay(foot({ c_mA: 0.2, c_mC: 0.1 }, { pieces: 'as measured' })));
+    const play = valueIn(playOf('as measured', { c_mA: 0.2, c_mC: 0.1 }));
     expect(play.A.j / play.C.j).toBeCloseTo(2, 12);
-    expect(reasonIn(pairPlay(foot({ c_mA: -0.02 }, { pieces: 'as measured' })))).toBe(
+    expect(reasonIn(playOf('as measured', { c_mA: -0.02 }))).toBe(
       'Thread A has a clearance of −0.02 mm, which is interference: the screw is larger than the nut and does not go in, so there is no play; give a clearance of 0 mm or more.',
     );
   });
@@ -160,8 +164,8 @@ describe('flanks-under-load', () => {
 });
 
 describe('reversal-loop', () => {
-  const across = (load: number, friction: number, pieces = 'middling') => {
-    const play = footPlay({ pieces });
+  const across = (load: number, friction: number, pieces: OptionOf<'pieces'> = 'middling') => {
+    const play = footPlay(pieces);
     const trace = valueIn(traceThrough(play, { load, friction }, [0, 4, 0, 4]));
     return { play, trace };
   };
@@ -179,7 +183,7 @@ describe('reversal-loop', () => {
 
   it('is one line under a load that keeps its sign and beats the friction, pressing or pulling, whatever the play', () => {
     for (const load of [-8, 8])
-      for (const pieces of ['tightest', 'loosest']) {
+      for (const pieces of ['tightest', 'loosest'] as const) {
         const { trace } = across(load, 1, pieces);
         const size = (trace.n.length - 1) / 3;
         for (let i = 0; i <= size; i++) expect(trace.reading[2 * size - i]).toBeCloseTo(trace.reading[i] ?? 0, 9);
@@ -229,23 +233,21 @@ describe('reversal-loop', () => {
   });
 
   it('refuses leads so near that a reversal would be endless', () => {
-    expect(reasonIn(still(loop).draw(numbersOf({ A: 'M10', C: 'M12x1.5' }, { n_o: 4 }), 'metric'))).toContain(
-      'The two leads are equal',
+    const refused = (A: string, C: string, pieces: OptionOf<'pieces'>) =>
+      reasonIn(still(loop).draw(foot({}, { pieces }, { A, C }), 'metric'));
+    expect(refused('M10', 'M12x1.5', 'tightest')).toContain('The two leads are equal');
+    expect(refused('12 mm x 1 mm', '12 mm x 1.0001 mm', 'loosest')).toContain(
+      'take threads whose leads differ by more',
     );
-    expect(
-      reasonIn(
-        still(loop).draw(
-          numbersOf({ A: '12 mm x 1 mm', C: '12 mm x 1.0001 mm' }, { n_o: 4 }, { pieces: 'loosest' }),
-          'metric',
-        ),
-      ),
-    ).toContain('take threads whose leads differ by more');
   });
 });
 
 describe('play-batch', () => {
-  const build = (values: Numbers['values'] = {}, law = 'normal'): Numbers =>
-    numbersOf(FOOT, { n_a: 1_000_000, C_p: 1.33, n_s: 2026, k: 6, ...values }, { law });
+  const build = (values: Partial<BatchNumbers['values']> = {}, law: OptionOf<'law'> = 'normal'): BatchNumbers => ({
+    threads: pair(),
+    values: { n_a: 1_000_000, C_p: 1.33, n_s: 2026, k: 6, ...values },
+    choices: { law },
+  });
 
   it('draws a sample at once, says that it is one, and gives its figures in µm, flats and turns by the relations', () => {
     const { settings, Delta } = valueIn(askedBy(build()));
@@ -268,7 +270,7 @@ describe('play-batch', () => {
   });
 
   it('has the limits of the tables whatever the law: 37.54 to 365.8 µm', () => {
-    for (const law of ['uniform', 'normal', 'normal, gauged']) {
+    for (const law of ['uniform', 'normal', 'normal, gauged'] as const) {
       const rows = still(batch)
         .table(build({}, law), 'metric')
         .rows.map((r) => plainly(r[0] ?? ''));

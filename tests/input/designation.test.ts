@@ -8,8 +8,8 @@ import fc from 'fast-check';
 import { describe, expect, it, vi } from 'vitest';
 import { diameters, METRIC_SERIES, type Thread, UNIFIED_SERIES } from '../../widgets/engine/index.ts';
 import { readThread } from '../../widgets/input/designation.ts';
-import { howMany } from '../support/deep.ts';
 import { MANY, readOrSaid } from '../support/any-text.ts';
+import { howMany } from '../support/deep.ts';
 
 // A hundred thousand cases take seconds, and many where the processor is shared.
 vi.setConfig({ testTimeout: 120_000 });

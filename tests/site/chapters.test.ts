@@ -8,14 +8,14 @@ import type { Input } from '../../widgets/assembly/numbers.ts';
 import { runSteps } from '../../widgets/assembly/steps.ts';
 import { expectationFault, startScope } from '../../widgets/site/blocks.ts';
 import { type Book, bookPage, readBook } from '../../widgets/site/book.ts';
-import { WIDGETS } from '../../widgets/site/catalogue.ts';
+import { FIGURES } from '../../widgets/site/catalogue.ts';
 import { diagnosticText } from '../../widgets/site/diagnostics.ts';
 import { isStepLine, readInputLine, readStepLine } from '../../widgets/site/grammar.ts';
 import { blocksOf, CHAPTERS, FOLDER } from '../support/chapters.ts';
 
 let book: Book;
 beforeAll(() => {
-  book = readBook(FOLDER, WIDGETS);
+  book = readBook(FOLDER, FIGURES);
 }, 60_000);
 
 const ASSETS = { scripts: ['assets/a.js'], style: { address: 'assets/a.css' }, icon: 'notebook.svg', module: false };

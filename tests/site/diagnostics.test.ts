@@ -369,7 +369,7 @@ describe('a link', () => {
     const { tmpdir } = await import('node:os');
     const { join } = await import('node:path');
     const { readBook } = await import('../../widgets/site/book.ts');
-    const { WIDGETS } = await import('../../widgets/site/catalogue.ts');
+    const { FIGURES } = await import('../../widgets/site/catalogue.ts');
     const folder = mkdtempSync(join(tmpdir(), 'chapters-'));
     try {
       writeFileSync(join(folder, 'index.md'), '# Front\n\nSee [one](01-one.md) and [its end](01-one.md#end).\n');
@@ -377,7 +377,7 @@ describe('a link', () => {
         join(folder, '01-one.md'),
         '# One\n\nWords\nand [a dead one](02-two.md),\nand [a wrong heading](#ned) and [out](https://example.com/).\n\n## End\n\n| a |\n|---|\n| [cell](03-three.md) |\n',
       );
-      expect(readBook(folder, WIDGETS).mistakes.map((m) => [m.file, m.line, m.says.slice(0, 40)])).toEqual([
+      expect(readBook(folder, FIGURES).mistakes.map((m) => [m.file, m.line, m.says.slice(0, 40)])).toEqual([
         ['chapters/01-one.md', 4, 'The link “02-two.md” leads nowhere; chap'],
         ['chapters/01-one.md', 5, 'The link “#ned” names a heading that is '],
         ['chapters/01-one.md', 11, 'The link “03-three.md” leads nowhere; ch'],

@@ -5,7 +5,7 @@
 import { parseHTML } from 'linkedom';
 import { describe, expect, it } from 'vitest';
 import { bookPage, readBook } from '../../widgets/site/book.ts';
-import { WIDGETS } from '../../widgets/site/catalogue.ts';
+import { FIGURES } from '../../widgets/site/catalogue.ts';
 import { renderChapter } from '../../widgets/site/chapter.ts';
 import { pageHtml } from '../../widgets/site/page.ts';
 import { FOLDER } from '../support/chapters.ts';
@@ -99,7 +99,7 @@ const harmIn = (html: string, scripts: number): string[] => {
 const ASSETS = { scripts: ['assets/a.js'], style: { address: 'assets/a.css' }, icon: 'i.svg', module: false };
 
 const page = (text: string): string => {
-  const pressed = renderChapter('chapters/99-x.md', text, WIDGETS);
+  const pressed = renderChapter('chapters/99-x.md', text, FIGURES);
   const place = { slug: 'x', title: pressed.title, goal: pressed.goal, number: 1 };
   return pageHtml(
     pressed,
@@ -144,7 +144,7 @@ describe('a chapter that means harm', () => {
     });
 
   it('takes pictures for the mistake they are, and lets none load from elsewhere', () => {
-    const pressed = renderChapter('chapters/99-x.md', '# A\n\n![x](https://example.org/x.png)\n', WIDGETS);
+    const pressed = renderChapter('chapters/99-x.md', '# A\n\n![x](https://example.org/x.png)\n', FIGURES);
     expect(pressed.mistakes.map((m) => m.says).join()).toContain('Pictures from files are not taken');
   });
 });
@@ -156,7 +156,7 @@ const rulesOf = (html: string): Record<string, string> =>
   );
 
 describe('the policy of the pages', () => {
-  const book = readBook(FOLDER, WIDGETS);
+  const book = readBook(FOLDER, FIGURES);
 
   it('stands before all that could break it, lets nothing run but the site’s own files, and the page needs no more', () => {
     for (const { slug } of book.places) {

@@ -4,7 +4,7 @@ import { tmpdir } from 'node:os';
 import { join, resolve } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { bookPage, readBook } from '../../widgets/site/book.ts';
-import { WIDGETS } from '../../widgets/site/catalogue.ts';
+import { FIGURES } from '../../widgets/site/catalogue.ts';
 import { diagnosticText } from '../../widgets/site/diagnostics.ts';
 import { FOLDER, mistakesIn } from '../support/chapters.ts';
 
@@ -56,7 +56,7 @@ const build = (text: string) => {
   const folder = mkdtempSync(join(tmpdir(), 'chapters-'));
   writeFileSync(join(folder, 'index.md'), FRONT);
   writeFileSync(join(folder, '01-mine.md'), text);
-  const book = readBook(folder, WIDGETS);
+  const book = readBook(folder, FIGURES);
   rmSync(folder, { recursive: true });
   const page = bookPage(book, 'mine', { scripts: ['s.js'], style: { address: 's.css' }, icon: 'i.svg', module: false });
   return { mistakes: book.mistakes.map(diagnosticText), page };
@@ -64,7 +64,7 @@ const build = (text: string) => {
 
 describe('the template chapter', () => {
   it('is no chapter of the notebook itself', () => {
-    expect(readBook(FOLDER, WIDGETS).places.map((p) => p.slug)).not.toContain('template');
+    expect(readBook(FOLDER, FIGURES).places.map((p) => p.slug)).not.toContain('template');
   });
 
   it('builds as it stands, into a page with its figure and its numbers', () => {

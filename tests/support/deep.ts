@@ -1,5 +1,5 @@
 /** How much chance is asked: `npm test` asks a little, always the same; `npm run deep` sets DEEP and asks much more. `SEED=9` draws other cases. */
-export const deep = process.env.DEEP !== undefined;
+const deep = process.env.DEEP !== undefined;
 export const SEED = Number(process.env.SEED ?? 8);
 
 /** A count for every run and one for a deep run; a variable of the environment stands over both. */

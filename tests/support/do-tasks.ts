@@ -1,7 +1,7 @@
 /** Goes through the tasks of the chapters with one way of working, and reads what comes of them. */
 import type { Locator, Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
-import { WIDGETS } from '../../widgets/site/catalogue.ts';
+import { FIGURES } from '../../widgets/site/catalogue.ts';
 import { type Hands, TASKS, type Task } from './chapter-tasks.ts';
 import { figure, sentence, settled, shown, type Visit } from './page.ts';
 
@@ -53,7 +53,7 @@ export const doTasks = (
 ): void => {
   describe(`every figure, by ${way}`, () => {
     it('has a task in its chapter', () => {
-      expect([...WIDGETS.keys()].filter((name) => !TASKS.some((t) => t.widget === name))).toEqual([]);
+      expect([...FIGURES.keys()].filter((name) => !TASKS.some((t) => t.widget === name))).toEqual([]);
     });
 
     for (const page of new Set(TASKS.map((t) => t.page)))

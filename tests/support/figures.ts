@@ -11,8 +11,7 @@ import {
   type Thread,
   UNIFIED_SERIES,
 } from '../../widgets/engine/index.ts';
-import { type Figure, fromWidget, type Table } from '../../widgets/figures/kit/figure.ts';
-import type { Widget } from '../../widgets/figures/kit/widget.ts';
+import type { Figure, Table } from '../../widgets/figures/kit/figure.ts';
 import { CHOICES, type ChoiceName } from '../../widgets/input/choices.ts';
 import { readThread } from '../../widgets/input/designation.ts';
 import { UNIT_VIEWS, type UnitView } from '../../widgets/input/format.ts';
@@ -123,8 +122,7 @@ export const textOf = (document: Document, selector: string): string =>
 export const turnOf = (transform: string): number => Number(/rotate\((-?[\d.]+)/.exec(transform)?.[1]);
 
 /** A figure as it stands still at some numbers: what a page prints, and the words of a refusal where it can’t be drawn. */
-export const still = (figure: Figure | Widget) => {
-  const { at } = 'at' in figure ? figure : fromWidget(figure);
+export const still = ({ at }: Pick<Figure, 'at'>) => {
   return {
     draw: (numbers: Numbers, view: UnitView): Result<string> => {
       const drawn = at(numbers, view);

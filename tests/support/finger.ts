@@ -9,7 +9,7 @@ export interface Point {
 export const PHONE = { viewport: { width: 390, height: 844 }, hasTouch: true, isMobile: true } as const;
 
 /** Milliseconds after which a finger rests on what it can take, and some more. */
-export const RESTED = 400;
+const RESTED = 400;
 
 export const fingerOn = async (page: Page) => {
   const glass = await page.context().newCDPSession(page);

@@ -108,7 +108,7 @@ const leave = async (page: Page): Promise<void> => {
   await settled(page);
 };
 
-export const fieldsSeen = async (page: Page): Promise<Sight> => {
+const fieldsSeen = async (page: Page): Promise<Sight> => {
   await leave(page);
   return fieldsOf(page);
 };

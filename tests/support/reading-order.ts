@@ -1,6 +1,6 @@
 /** A page as a screen reader goes through it, from the tree of the browser (Chromium’s developer protocol). */
 import type { Page } from 'playwright-core';
-import { WIDGETS } from '../../widgets/site/catalogue.ts';
+import { FIGURES } from '../../widgets/site/catalogue.ts';
 
 interface Node {
   readonly nodeId: string;
@@ -85,7 +85,7 @@ export const misread = async (page: Page, algebra: boolean): Promise<string[]> =
 
   for (const s of stops) if (CONTROLS.includes(s.role) && s.name === '') found.push(`${s.role} without a name`);
 
-  const titles = new Set([...WIDGETS.values()].map((w) => w.title));
+  const titles = new Set([...FIGURES.values()].map((w) => w.title));
   const figures = stops.filter((s) => s.role === 'figure');
   for (const figure of figures) {
     const inside = stops.filter((s) => s.within.includes(figure));

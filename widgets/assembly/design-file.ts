@@ -19,7 +19,7 @@ import { type Input, readInput } from './numbers.ts';
 export const DESIGN_FORMAT = 'differential-screw-designs';
 export const DESIGN_VERSION = 1;
 export const MOST_DESIGNS = 200;
-export const LONGEST_NAME = 60;
+const LONGEST_NAME = 60;
 /** No list a field takes is longer; a larger file is not one of designs. */
 const LONGEST_FILE = 2_000_000;
 

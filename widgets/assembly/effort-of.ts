@@ -14,9 +14,8 @@ import {
   type Result,
   type Thread,
 } from '../engine/index.ts';
+import type { OptionOf } from '../input/choices.ts';
 import { show, type UnitView } from '../input/format.ts';
-import type { Numbers } from './numbers.ts';
-import { bothThreads } from './pair-of.ts';
 
 /** What the torque of a thread depends on; flanks of 60° threads. */
 export const effortThread = (thread: Thread, mu: number): EffortThread => ({
@@ -36,14 +35,19 @@ export interface EffortState {
   readonly plain: PlainEffort;
 }
 
+/** The numbers that effort follows from. */
+export interface EffortNumbers {
+  readonly threads: Readonly<Record<'A' | 'C', Thread>>;
+  readonly values: Readonly<Record<'F' | 'mu' | 'd_b', number>>;
+  readonly choices: { readonly rubs: OptionOf<'rubs'> };
+}
+
 /** `mu` stands in for the reader's friction where a curve needs another. */
-export const effortState = (numbers: Numbers, mu = numbers.values.mu ?? 0): Result<EffortState> => {
-  const both = bothThreads(numbers);
-  if (!both.ok) return both;
-  const { A, C } = both.value;
-  const load = numbers.values.F ?? 0;
-  const rubs = numbers.choices.rubs ?? 'nothing';
-  const rubbing = collarTorque.of({ mu_b: plain(mu), F: newtons(load), d_b: mm(numbers.values.d_b ?? 0) });
+export const effortState = (numbers: EffortNumbers, mu = numbers.values.mu): Result<EffortState> => {
+  const { A, C } = numbers.threads;
+  const load = numbers.values.F;
+  const { rubs } = numbers.choices;
+  const rubbing = collarTorque.of({ mu_b: plain(mu), F: newtons(load), d_b: mm(numbers.values.d_b) });
   if (!rubbing.ok) return rubbing;
   const { M_b } = rubbing.value;
   // The carried part does not turn, so its tip rubs only where a plain screw takes the place of the pair.

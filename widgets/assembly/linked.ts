@@ -11,7 +11,7 @@ interface Link {
   readonly names: readonly [SymbolName, ...SymbolName[]];
 }
 
-export const LINKS: readonly Link[] = [{ choice: 'errors', option: 'the same error', names: ['eps_A', 'eps_C'] }];
+const LINKS: readonly Link[] = [{ choice: 'errors', option: 'the same error', names: ['eps_A', 'eps_C'] }];
 
 /** What follows this input under a link, and which input it follows. */
 export const followersOf = (

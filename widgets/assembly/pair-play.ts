@@ -5,18 +5,16 @@
 import {
   axialPlayA,
   axialPlayC,
-  bad,
   clearanceOfPieces,
   fitOfThread,
   good,
   type Millimetres,
   mm,
-  type Pieces,
   type Result,
   type Thread,
   turnsLost,
 } from '../engine/index.ts';
-import type { Numbers } from './numbers.ts';
+import type { OptionOf } from '../input/choices.ts';
 import { pairOf } from './pair-of.ts';
 
 export interface ThreadPlay {
@@ -37,13 +35,21 @@ export interface PairPlay {
   readonly lost: number;
 }
 
-export const pairPlay = (numbers: Numbers): Result<PairPlay> => {
+/** The numbers that play follows from. */
+interface PlayNumbers {
+  readonly threads: Readonly<Record<'A' | 'C', Thread>>;
+  readonly values: Readonly<Record<'c_mA' | 'c_mC', number>>;
+  readonly choices: { readonly pieces: OptionOf<'pieces'> };
+}
+
+export const pairPlay = (numbers: PlayNumbers): Result<PairPlay> => {
   const pair = pairOf(numbers);
   if (!pair.ok) return pair;
   const { A, C, Delta } = pair.value;
-  const cA = clearance(A, numbers, 'c_mA');
+  const { pieces } = numbers.choices;
+  const cA = clearance(A, pieces, numbers.values.c_mA);
   if (!cA.ok) return cA;
-  const cC = clearance(C, numbers, 'c_mC');
+  const cC = clearance(C, pieces, numbers.values.c_mC);
   if (!cC.ok) return cC;
   const jA = axialPlayA.of({ c_A: cA.value.c });
   if (!jA.ok) return jA;
@@ -61,18 +67,12 @@ export const pairPlay = (numbers: Numbers): Result<PairPlay> => {
 
 const clearance = (
   thread: Thread,
-  numbers: Numbers,
-  measured: 'c_mA' | 'c_mC',
+  pieces: OptionOf<'pieces'>,
+  measured: number,
 ): Result<{ c: Millimetres; from: string }> => {
-  const pieces = numbers.choices.pieces ?? 'tightest';
-  if (pieces === 'as measured') {
-    const c = numbers.values[measured];
-    return c === undefined
-      ? bad('No measured clearance is given: choose pieces from the classes.')
-      : good({ c: mm(c), from: 'as measured' });
-  }
+  if (pieces === 'as measured') return good({ c: mm(measured), from: 'as measured' });
   const fit = fitOfThread(thread);
   return fit.ok
-    ? good({ c: clearanceOfPieces(fit.value, pieces as Pieces), from: `${fit.value.classes}, ${pieces} pieces` })
+    ? good({ c: clearanceOfPieces(fit.value, pieces), from: `${fit.value.classes}, ${pieces} pieces` })
     : fit;
 };

@@ -1,15 +1,24 @@
 /** The preload case that a number set describes: spring, weights, load and guide, as chapters and the design sheet name them. */
-import { bad, good, type Part, type PreloadCase, type PreloadSpring, type Result, withGuide } from '../engine/index.ts';
+import {
+  bad,
+  good,
+  type Part,
+  type PreloadCase,
+  type PreloadSpring,
+  type Result,
+  type Thread,
+  withGuide,
+} from '../engine/index.ts';
+import type { OptionOf } from '../input/choices.ts';
 import { show } from '../input/format.ts';
-import type { Numbers } from './numbers.ts';
-import { bothThreads } from './pair-of.ts';
 
-export type Attitude = 'upright' | 'on its side' | 'upside down';
+export type Attitude = OptionOf<'attitude'>;
 
-const ENDS: Readonly<Record<string, readonly [lower: Part, upper: Part]>> = {
+const ENDS: Readonly<Record<OptionOf<'spring'>, readonly [lower: Part, upper: Part] | undefined>> = {
   'base and carried': ['base', 'carried'],
   'base and turned': ['base', 'turned'],
   'turned and carried': ['turned', 'carried'],
+  'no parts': undefined,
 };
 const ATTITUDES: Readonly<Record<Attitude, number>> = { upright: 1, 'on its side': 0, 'upside down': -1 };
 
@@ -22,15 +31,20 @@ export interface PreloadOf {
   readonly attitude: Attitude;
 }
 
-/** `to` is the turns over which the adjuster is used, from nought. */
-export const preloadOf = (numbers: Numbers, to: number): Result<PreloadOf> => {
-  const both = bothThreads(numbers);
-  if (!both.ok) return both;
-  const { A, C } = both.value;
+/** The numbers that name a preload case. */
+export interface PreloadNumbers {
+  readonly threads: Readonly<Record<'A' | 'C', Thread>>;
+  readonly values: Readonly<Record<'F_0' | 'k_s' | 'W_c' | 'W_t' | 'F_lo' | 'F_hi' | 'Q_s' | 'mu_g' | 'F_g', number>>;
+  readonly choices: { readonly [K in 'spring' | 'action' | 'attitude']: OptionOf<K> };
+}
+
+/** `to` is the turns over which the adjuster is used, from zero. */
+export const preloadOf = (numbers: PreloadNumbers, to: number): Result<PreloadOf> => {
+  const { A, C } = numbers.threads;
   const { choices } = numbers;
-  const { F_0 = 0, k_s = 1, W_c = 0, W_t = 0, F_lo = 0, F_hi = 0, Q_s = 0, mu_g = 0, F_g = 0 } = numbers.values;
-  const attitude = (Object.keys(ATTITUDES) as Attitude[]).find((a) => a === choices.attitude) ?? 'upright';
-  const ends = ENDS[choices.spring ?? 'base and carried'];
+  const { F_0, k_s, W_c, W_t, F_lo, F_hi, Q_s, mu_g, F_g } = numbers.values;
+  const { attitude } = choices;
+  const ends = ENDS[choices.spring];
   const spring: PreloadSpring | undefined = ends && {
     lower: ends[0],
     upper: ends[1],

@@ -44,7 +44,7 @@ export const withoutField = (search: string, sets: ReadonlyMap<string, NumberSet
 };
 
 /** The unit view: the address first, then what the reader chose last, then metric. */
-export const firstView = (search: string): UnitView =>
+const firstView = (search: string): UnitView =>
   viewNamed(new URLSearchParams(search).get('units')) ?? viewNamed(storedText(KEPT_VIEW)) ?? 'metric';
 
 /** Storage may be denied; the switch then lasts as long as the address. */

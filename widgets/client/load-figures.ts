@@ -2,8 +2,7 @@
  * Fetches the script of a figure when it comes near the window, and before it the plot library where the figure draws with
  * it. Classic scripts, since a page may run from a file; the dev server imports the modules themselves.
  */
-import { type Figure, fromWidget } from '../figures/kit/figure.ts';
-import type { Widget } from '../figures/kit/widget.ts';
+import type { Figure } from '../figures/kit/figure.ts';
 
 interface Scripts {
   readonly library: string;
@@ -13,8 +12,8 @@ interface Scripts {
 }
 declare const __FIGURES__: Scripts;
 
-/** What a widget's module exports: the widget, and for one that works in the background a way to be told its worker's address. */
-type FigureModule = Readonly<Record<string, unknown>> & { readonly lendWorkerScript?: (address: string) => void };
+/** What a script exports: a figure under whatever name. */
+type FigureModule = Readonly<Record<string, unknown>>;
 
 declare global {
   interface Window {
@@ -58,26 +57,27 @@ export const loadModule = (name: string): Promise<FigureModule | undefined> =>
 
 export const loadFigure = async (name: string): Promise<Figure | undefined> => {
   const module = await loadModule(name);
-  const found = module && Object.values(module).find((value) => isFigure(value) && value.name === name);
-  // Figures of the older contract are taken over one by one.
-  return found === undefined || 'at' in (found as object) ? (found as Figure) : fromWidget(found as Widget);
+  const figure =
+    module && Object.values(module).find((value): value is Figure => isFigure(value) && value.name === name);
+  const worker = workerOf(name);
+  if (worker !== undefined) figure?.lendWorker?.(new URL(worker, document.baseURI).href);
+  return figure;
 };
+
+/** Where the script of a figure's worker stands, if it has one; the dev server has all of them in one place. */
+const workerOf = (name: string): string | undefined =>
+  import.meta.env.DEV ? `/widgets/figures/${name}/worker.ts` : __FIGURES__.figures[name]?.worker;
 
 const fromScript = async (name: string): Promise<FigureModule | undefined> => {
   const script = __FIGURES__.figures[name];
   if (!script || (script.plot && !(await run(__FIGURES__.library))) || !(await run(script.file))) return undefined;
-  const module = window.notebookFigures?.[name];
-  if (script.worker !== undefined) module?.lendWorkerScript?.(new URL(script.worker, document.baseURI).href);
-  return module;
+  return window.notebookFigures?.[name];
 };
 
-const fromServer = async (name: string): Promise<FigureModule> => {
-  const module: FigureModule = await import(
+const fromServer = (name: string): Promise<FigureModule> =>
+  import(
     /* @vite-ignore */ name === 'papers' ? '/widgets/client/papers/papers.ts' : `/widgets/figures/${name}/${name}.ts`
   );
-  module.lendWorkerScript?.(new URL(`/widgets/figures/${name}/worker.ts`, location.href).href);
-  return module;
-};
 
 const isFigure = (value: unknown): value is Figure =>
-  typeof value === 'object' && value !== null && 'name' in value && ('at' in value || 'draw' in value);
+  typeof value === 'object' && value !== null && 'name' in value && 'at' in value;

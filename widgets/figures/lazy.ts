@@ -14,7 +14,7 @@ import { flanksUnderLoad } from './flanks-under-load/flanks-under-load.ts';
 import { forceChainFigure } from './force-chain/force-chain.ts';
 import { frictionCurve } from './friction-curve/friction-curve.ts';
 import { handForceFigure } from './hand-force/hand-force.ts';
-import { type Figure, fromWidget } from './kit/figure.ts';
+import type { Figure } from './kit/figure.ts';
 import { leadErrorFigure } from './lead-error/lead-error.ts';
 import { levellingPlate } from './levelling-plate/levelling-plate.ts';
 import { lockErrorFigure } from './lock-error/lock-error.ts';
@@ -43,16 +43,16 @@ export const LAZY: readonly Figure[] = [
   roundingCost,
   leadErrorFigure,
   drunkenThread,
-  fromWidget(torqueBars),
-  fromWidget(frictionCurve),
-  fromWidget(handForceFigure),
-  fromWidget(reversalLoop),
-  fromWidget(playBatchFigure),
+  torqueBars,
+  frictionCurve,
+  handForceFigure,
+  reversalLoop,
+  playBatchFigure,
   levellingPlate,
   veeCoupling,
-  fromWidget(forceChainFigure),
-  fromWidget(springDays),
-  fromWidget(lockErrorFigure),
+  forceChainFigure,
+  springDays,
+  lockErrorFigure,
   otherWays,
   calibrationFigure,
   practiceRig,
@@ -61,6 +61,6 @@ export const LAZY: readonly Figure[] = [
   ballAndSeat,
   driftBars,
   threadLimits,
-  fromWidget(flanksUnderLoad),
+  flanksUnderLoad,
   fitSection,
 ];

@@ -7,6 +7,6 @@ import { LAZY } from '../figures/lazy.ts';
 
 lendDocument(parseHTML('<!doctype html><html><body></body></html>').document);
 
-export const WIDGETS: ReadonlyMap<string, Figure> = new Map(LAZY.map((w) => [w.name, w]));
+export const FIGURES: ReadonlyMap<string, Figure> = new Map(LAZY.map((w) => [w.name, w]));
 
 export { LAZY, RELATIONS };

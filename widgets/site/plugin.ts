@@ -33,7 +33,7 @@ export const site = ({ chapters }: { readonly chapters: string }): Plugin => {
   let rooms: typeof Site | undefined;
   const readWhole = async () => {
     rooms ??= await built();
-    return { rooms, book: rooms.readBook(chapters, rooms.WIDGETS, cacheOf(rooms)) };
+    return { rooms, book: rooms.readBook(chapters, rooms.FIGURES, cacheOf(rooms)) };
   };
   return {
     name: 'site',
@@ -45,7 +45,7 @@ export const site = ({ chapters }: { readonly chapters: string }): Plugin => {
       const load = () => server.ssrLoadModule(SITE) as Promise<typeof Site>;
       const tellMistakes = teller(server, async () => {
         const now = await load();
-        return now.readBook(chapters, now.WIDGETS, cacheOf(now)).mistakes.map(now.diagnosticText);
+        return now.readBook(chapters, now.FIGURES, cacheOf(now)).mistakes.map(now.diagnosticText);
       });
       server.middlewares.use(async (request, response, next) => {
         const path = new URL(request.url ?? '/', 'http://local').pathname;
@@ -53,7 +53,7 @@ export const site = ({ chapters }: { readonly chapters: string }): Plugin => {
         if (slug === undefined) return next();
         try {
           const now = await load();
-          const page = now.readPage(chapters, slug, now.WIDGETS, cacheOf(now), {
+          const page = now.readPage(chapters, slug, now.FIGURES, cacheOf(now), {
             // The server’s own client is named here: having it put in would read the whole page for the sake of one line.
             scripts: ['/@vite/client', '/widgets/client/main.ts'],
             style: { address: '/widgets/client/styles/notebook.css' },

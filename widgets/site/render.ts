@@ -105,7 +105,9 @@ const reasonHtml = ({ why, remark }: Step, says: string, inline: (text: string) 
 
 export const renderFigure = ({ figure, set }: FigureBlock, declared: Declared, caption: string): string => {
   const takes: readonly string[] = [...figure.threads, ...figure.quantities, ...figure.choices, ...figure.texts];
-  const inputs = asSet(set, declared).inputs.filter((i) => takes.includes(i.name));
+  const inputs = asSet(set, declared).inputs.filter(
+    ({ name }) => takes.includes(name) && !figure.setElsewhere.includes(name),
+  );
   const numbers = numbersAtStart(set, declared);
   return (
     `<figure class="live ${figure.name}" data-figure="${figure.name}" data-set="${set}" aria-label="${escapeText(figure.title)}">${renderInputs(set, inputs)}` +

@@ -3,5 +3,5 @@
  * itself was saved, without starting anew.
  */
 export { bookPage, readBook, readPage } from './book.ts';
-export { WIDGETS } from './catalogue.ts';
+export { FIGURES } from './catalogue.ts';
 export { diagnosticText } from './diagnostics.ts';

@@ -5,15 +5,24 @@
  */
 
 import type { Point } from '../../assembly/assembly-layout.ts';
-import type { Numbers } from '../../assembly/numbers.ts';
 import { type PairPlay, pairPlay, type ThreadPlay } from '../../assembly/pair-play.ts';
-import { type Flank, type FlankName, flankText, mm, type Result, radialFloat } from '../../engine/index.ts';
+import {
+  at,
+  type Flank,
+  type FlankName,
+  flankText,
+  good,
+  type Millimetres,
+  mm,
+  type Result,
+  radialFloat,
+} from '../../engine/index.ts';
 import { numeral, show, type UnitView, withSign } from '../../input/format.ts';
+import { defineFigure } from '../kit/figure.ts';
 import { mountPull } from '../kit/pull.ts';
 import { type LiveFigure, readoutHtml, updateReadout } from '../kit/readout.ts';
 import { hatchings, polygon, polyline, px } from '../kit/svg.ts';
 import { threadEdge } from '../kit/thread-outline.ts';
-import type { Widget } from '../kit/widget.ts';
 import { changes, type Stand, standAt } from './stand.ts';
 
 type Name = 'A' | 'C';
@@ -23,14 +32,33 @@ interface State {
   readonly stand: Stand;
   readonly Q_pt: number;
   readonly Q_pc: number;
+  /** How the parts stand between one change and the next, over the reach of the track. */
+  readonly steps: readonly Step[];
+  /** Radial float of each screw, side to side. */
+  readonly float: Readonly<Record<Name, Millimetres>>;
 }
 
-const stateOf = (numbers: Numbers): Result<State> => {
-  const play = pairPlay(numbers);
-  if (!play.ok) return play;
-  const { Q_pt = 0, Q_pc = 0 } = numbers.values;
-  const stand = standAt(play.value, Q_pt, Q_pc);
-  return stand.ok ? { ok: true, value: { play: play.value, stand: stand.value, Q_pt, Q_pc } } : stand;
+interface Step {
+  readonly from: number;
+  readonly to: number;
+  readonly stand: Stand;
+}
+
+/** The force, and the height of the carried part against it. */
+const REACH = 20;
+const clampQ = (Q: number): number => Math.max(-REACH, Math.min(REACH, Q));
+
+const stepsOf = (play: PairPlay, Q_pt: number): Result<Step[]> => {
+  const edges = [-REACH, ...changes(Q_pt).map((c) => clampQ(c.at)), REACH];
+  const steps: Step[] = [];
+  for (const [i, to] of edges.slice(1).entries()) {
+    const from = at(edges, i);
+    if (!(to > from)) continue;
+    const stand = standAt(play, Q_pt, (from + to) / 2);
+    if (!stand.ok) return stand;
+    steps.push({ from, to, stand: stand.value });
+  }
+  return good(steps);
 };
 
 /** How the two parts of a thread are called, lower one first. */
@@ -140,22 +168,29 @@ const contactMarks = (screw: [Point, Point], nut: [Point, Point]): string => {
   return polyline(screw) + strokes.map(([x, y]) => `M${px(x)} ${px(y - 7)}v14`).join('');
 };
 
-const panelPaths = (s: State, name: Name, frame: Frame): Record<string, string> => {
+const panelPaths = (s: State, name: Name, frame: Frame) => {
   const thread = s.play[name];
-  const section = sectionPaths(name, thread, offOf(s, name), frame);
-  const paths: Record<string, string> = { [`${name}-screw`]: section.screw, [`${name}-nut`]: section.nut };
-  for (const side of ['upper', 'lower'] as const) {
-    const lens = lensPaths(name, side, thread.j, offOf(s, name), frame);
-    paths[`${name}-${side}-screw`] = lens.screw;
-    paths[`${name}-${side}-nut`] = lens.nut;
-    paths[`${name}-${side}-contact`] = lens.contact;
-  }
-  return paths;
+  const off = offOf(s, name);
+  return {
+    section: sectionPaths(name, thread, off, frame),
+    upper: lensPaths(name, 'upper', thread.j, off, frame),
+    lower: lensPaths(name, 'lower', thread.j, off, frame),
+  };
 };
 
-const allPaths = (s: State): Record<string, string> => {
+/** Every path that moves with the force, with its key in the picture. */
+const allPaths = (s: State): (readonly [key: string, d: string])[] => {
   const frame = frameOf(s.play);
-  return { ...panelPaths(s, 'A', frame), ...panelPaths(s, 'C', frame) };
+  return (['A', 'C'] as const).flatMap((name) => {
+    const { section, ...lenses } = panelPaths(s, name, frame);
+    return [
+      [`${name}-screw`, section.screw] as const,
+      [`${name}-nut`, section.nut] as const,
+      ...(['upper', 'lower'] as const).flatMap((side) =>
+        (['screw', 'nut', 'contact'] as const).map((kind) => [`${name}-${side}-${kind}`, lenses[side][kind]] as const),
+      ),
+    ];
+  });
 };
 
 /** What each lens says: the gap along the axis, or that the flanks touch. */
@@ -175,15 +210,15 @@ const panel = (s: State, name: Name, frame: Frame, view: UnitView): string => {
   const [still, moving] = PARTS[name];
   const kinds = name === 'A' ? (['turned', 'base'] as const) : (['turned', 'carried'] as const);
   const id = `flanks-${name}`;
-  const part = (key: string, kind: string) =>
-    `<path class="part ${kind}${kind === 'turned' ? ' solid' : ''}" data-path="${key}" d="${p[key] ?? ''}"${kind === 'turned' ? '' : ` fill="url(#${id}-${kind})"`}/>`;
+  const part = (key: string, kind: string, d: string) =>
+    `<path class="part ${kind}${kind === 'turned' ? ' solid' : ''}" data-path="${key}" d="${d}"${kind === 'turned' ? '' : ` fill="url(#${id}-${kind})"`}/>`;
   const lens = (side: Side) => {
     const [words, amount] = gaps(s, name, view)[side];
     const y = LENS[side];
     const [fx, fy] = flanks[side];
     return (
       `<path class="leader" d="M${px(fx + 7)} ${px(fy)}L${LENS.x} ${y + LENS.height / 2}"/><circle class="spot" cx="${px(fx)}" cy="${px(fy)}" r="7"/>` +
-      `<svg aria-hidden="true" x="${LENS.x}" y="${y}" width="${LENS.width}" height="${LENS.height}" viewBox="${LENS.x} ${y} ${LENS.width} ${LENS.height}" overflow="hidden"><rect class="ground" x="${LENS.x}" y="${y}" width="${LENS.width}" height="${LENS.height}"/>${part(`${name}-${side}-nut`, kinds[1])}${part(`${name}-${side}-screw`, kinds[0])}<path class="contact" data-path="${name}-${side}-contact" d="${p[`${name}-${side}-contact`] ?? ''}"/></svg>` +
+      `<svg aria-hidden="true" x="${LENS.x}" y="${y}" width="${LENS.width}" height="${LENS.height}" viewBox="${LENS.x} ${y} ${LENS.width} ${LENS.height}" overflow="hidden"><rect class="ground" x="${LENS.x}" y="${y}" width="${LENS.width}" height="${LENS.height}"/>${part(`${name}-${side}-nut`, kinds[1], p[side].nut)}${part(`${name}-${side}-screw`, kinds[0], p[side].screw)}<path class="contact" data-path="${name}-${side}-contact" d="${p[side].contact}"/></svg>` +
       `<rect class="lens" x="${LENS.x}" y="${y}" width="${LENS.width}" height="${LENS.height}"/>` +
       [`${nameOf(name, side)} flank`, moving]
         .map(
@@ -197,7 +232,7 @@ const panel = (s: State, name: Name, frame: Frame, view: UnitView): string => {
   return (
     `<div class="flank-panel"><p class="panel-name">Thread ${name}, ${thread.thread.designation}: ${moving} on ${still}</p>` +
     `<svg viewBox="0 0 ${WIDTH} ${HEIGHT}" role="img" aria-label="Thread ${name}, section to scale and both flanks of one ridge magnified">${hatchings(id)}` +
-    `<clipPath id="${id}-clip"><rect x="1" y="6" width="${SECTION}" height="${HEIGHT - 12}"/></clipPath><g clip-path="url(#${id}-clip)">${part(`${name}-nut`, kinds[1])}${part(`${name}-screw`, kinds[0])}</g>` +
+    `<clipPath id="${id}-clip"><rect x="1" y="6" width="${SECTION}" height="${HEIGHT - 12}"/></clipPath><g clip-path="url(#${id}-clip)">${part(`${name}-nut`, kinds[1], p.section.nut)}${part(`${name}-screw`, kinds[0], p.section.screw)}</g>` +
     `${lens('upper')}${lens('lower')}</svg></div>`
   );
 };
@@ -205,32 +240,17 @@ const panel = (s: State, name: Name, frame: Frame, view: UnitView): string => {
 /** Two units at once stand under each other. */
 const split = (amount: string): string => amount.replace(/ \(.*\)$/, '');
 
-// The force, and the height of the carried part against it.
-const REACH = 20;
 const TRACK = { width: 400, height: 162, left: 20, right: 380, line: 124, top: 32, bottom: 104 } as const;
-const clampQ = (Q: number): number => Math.max(-REACH, Math.min(REACH, Q));
 const trackX = (Q: number): number => TRACK.left + ((clampQ(Q) + REACH) / (2 * REACH)) * (TRACK.right - TRACK.left);
 const trackY = (z: number, all: number): number =>
   (TRACK.top + TRACK.bottom) / 2 - (all > 0 ? z / all : 0) * (TRACK.bottom - TRACK.top);
 
-/** Heights of the carried part between one change and the next, from the simulator. */
-const stairs = (s: State): { from: number; to: number; z: number }[] => {
-  const edges = [-REACH, ...changes(s.Q_pt).map((c) => clampQ(c.at)), REACH];
-  return edges.slice(1).flatMap((to, i) => {
-    const from = edges[i] ?? -REACH;
-    if (!(to > from)) return [];
-    const stand = standAt(s.play, s.Q_pt, (from + to) / 2);
-    return stand.ok ? [{ from, to, z: stand.value.carried }] : [];
-  });
-};
-
 const track = (s: State): string => {
   const all = s.play.A.j + s.play.C.j;
-  const steps = stairs(s);
   const path = polyline(
-    steps.flatMap(({ from, to, z }): Point[] => [
-      [trackX(from), trackY(z, all)],
-      [trackX(to), trackY(z, all)],
+    s.steps.flatMap(({ from, to, stand }): Point[] => [
+      [trackX(from), trackY(stand.carried, all)],
+      [trackX(to), trackY(stand.carried, all)],
     ]),
   );
   const ticks = [-20, -10, 0, 10, 20]
@@ -272,28 +292,35 @@ const readout = (s: State, view: UnitView): LiveFigure[] => {
   ];
 };
 
-export const flanksUnderLoad: Widget = {
+export const flanksUnderLoad = defineFigure({
   name: 'flanks-under-load',
   title: 'Flanks of two threads under a load',
   threads: ['A', 'C'],
   quantities: ['Q_pt', 'Q_pc', 'c_mA', 'c_mC'],
   choices: ['pieces'],
-  draw: (numbers, view) => {
-    const state = stateOf(numbers);
-    if (!state.ok) return state;
-    const s = state.value;
-    const frame = frameOf(s.play);
-    return {
-      ok: true,
-      value:
-        `<div class="flank-panels">${panel(s, 'C', frame, view)}${panel(s, 'A', frame, view)}</div>` +
-        `<div class="flank-side">${track(s)}${readoutHtml([...readout(s, view), ['lenses magnify the sections', `${numeral(Number((frame.lens / frame.scale).toPrecision(6)))} times`]])}</div>`,
-    };
+  state: (numbers): Result<State> => {
+    const { Q_pt, Q_pc } = numbers.values;
+    const play = pairPlay(numbers);
+    if (!play.ok) return play;
+    const { A, C } = play.value;
+    const stand = standAt(play.value, Q_pt, Q_pc);
+    if (!stand.ok) return stand;
+    const steps = stepsOf(play.value, Q_pt);
+    if (!steps.ok) return steps;
+    const [floatA, floatC] = [radialFloat.of({ c: A.c }), radialFloat.of({ c: C.c })];
+    if (!floatA.ok) return floatA;
+    if (!floatC.ok) return floatC;
+    const float = { A: floatA.value.r_f, C: floatC.value.r_f };
+    return good({ play: play.value, stand: stand.value, Q_pt, Q_pc, steps: steps.value, float });
   },
-  says: (numbers, view) => {
-    const state = stateOf(numbers);
-    if (!state.ok) return state.reason;
-    const s = state.value;
+  draw: (s, view) => {
+    const frame = frameOf(s.play);
+    return (
+      `<div class="flank-panels">${panel(s, 'C', frame, view)}${panel(s, 'A', frame, view)}</div>` +
+      `<div class="flank-side">${track(s)}${readoutHtml([...readout(s, view), ['lenses magnify the sections', `${numeral(Number((frame.lens / frame.scale).toPrecision(6)))} times`]])}</div>`
+    );
+  },
+  caption: (s, view) => {
     const motion = (z: number) => show(z, { shown: 'motion', digits: 3 }, view);
     const where =
       s.stand.carried === 0
@@ -305,42 +332,28 @@ export const flanksUnderLoad: Widget = {
       : `C changes sides at ${force(0)} and A at ${force(-s.Q_pt)}`;
     return `With ${withSign(force(s.stand.forceC))} across thread C ${seat(s, 'C')}; with ${withSign(force(s.stand.forceA))} across thread A ${seat(s, 'A')}. The carried part stands ${where}. Dragged from end to end the force moves it ${motion(s.play.A.j + s.play.C.j)}, and ${order}.`;
   },
-  table: (numbers, view) => {
-    const state = stateOf(numbers);
-    if (!state.ok) return { head: [], rows: [] };
-    const s = state.value;
+  table: (s, view) => {
     const motion = (z: number) => show(z, { shown: 'motion', digits: 4 }, view);
     const side = (name: Name) => {
       const { thread, c, j, from } = s.play[name];
-      const float = radialFloat.of({ c });
       return [
         `thread ${name}, ${thread.designation}, ${from}`,
         `clearance ${show(c, { shown: 'size', digits: 4 }, view)}`,
         `axial play ${motion(j)}`,
-        `radial float ${float.ok ? motion(float.value.r_f) : ''}`,
+        `radial float ${motion(s.float[name])}`,
       ];
     };
-    const rows = stairs(s).flatMap(({ from, to }) => {
-      const at = standAt(s.play, s.Q_pt, (from + to) / 2);
-      return at.ok
-        ? [
-            [
-              `force ${force(from)} to ${force(to)}`,
-              `A: ${touching('A', at.value.flankA)}`,
-              `C: ${touching('C', at.value.flankC)}`,
-              `carried part at ${motion(at.value.carried)}`,
-            ],
-          ]
-        : [];
-    });
+    const rows = s.steps.map(({ from, to, stand }) => [
+      `force ${force(from)} to ${force(to)}`,
+      `A: ${touching('A', stand.flankA)}`,
+      `C: ${touching('C', stand.flankC)}`,
+      `carried part at ${motion(stand.carried)}`,
+    ]);
     return { head: ['what', 'first', 'second', 'third'], rows: [side('A'), side('C'), ...rows] };
   },
-  outline: (numbers, view) => {
-    const { Q_pc: _, ...rest } = numbers.values;
-    return JSON.stringify([numbers.threads, rest, numbers.choices, view]);
-  },
+  renderKey: (_, { threads, values: { Q_pc: __, ...rest }, choices }) => [threads, rest, choices],
   mount: (stage, context) => {
-    const push = () => context.numbers().values.Q_pc ?? 0;
+    const push = () => context.numbers().values.Q_pc;
     const to = (event: PointerEvent) => {
       const box = stage.querySelector('[data-push]')?.getBoundingClientRect();
       if (!box) return;
@@ -382,12 +395,8 @@ export const flanksUnderLoad: Widget = {
       context.set('Q_pc', clampQ(next));
     });
   },
-  update: (stage, numbers, view) => {
-    const state = stateOf(numbers);
-    if (!state.ok) return;
-    const s = state.value;
-    for (const [key, d] of Object.entries(allPaths(s)))
-      stage.querySelector(`[data-path="${key}"]`)?.setAttribute('d', d);
+  update: (stage, s, view) => {
+    for (const [key, d] of allPaths(s)) stage.querySelector(`[data-path="${key}"]`)?.setAttribute('d', d);
     const text = (selector: string, words: string) => {
       const place = stage.querySelector(selector);
       if (place && place.textContent !== words) place.textContent = words;
@@ -410,4 +419,4 @@ export const flanksUnderLoad: Widget = {
     slider?.setAttribute('aria-valuetext', pushText(s));
     updateReadout(stage, readout(s, view));
   },
-};
+});

@@ -1,7 +1,7 @@
 /** Where the flanks of both threads stand under the forces on the parts, settled by the notebook's one simulator of motion. */
 
 import type { PairPlay } from '../../assembly/pair-play.ts';
-import { type Flank, flankForces, newtons, type Result, simulate } from '../../engine/index.ts';
+import { at, type Flank, flankForces, good, newtons, type Result, simulate } from '../../engine/index.ts';
 
 export interface Stand {
   /** Force across each thread, N, towards the base plus. */
@@ -32,19 +32,16 @@ export const standAt = (play: PairPlay, Q_pt: number, Q_pc: number): Result<Stan
   );
   if (!run.ok) return run;
   const { turned, carried, flankA, flankC } = run.value;
-  const [t, c] = [turned[0] ?? 0, carried[0] ?? 0];
-  return {
-    ok: true,
-    value: {
-      forceA: forces.value.F_A,
-      forceC: forces.value.F_C,
-      flankA: (flankA[0] ?? 0) as Flank,
-      flankC: (flankC[0] ?? 0) as Flank,
-      offA: t,
-      offC: c - t,
-      carried: c,
-    },
-  };
+  const [t, c] = [at(turned, 0), at(carried, 0)];
+  return good({
+    forceA: forces.value.F_A,
+    forceC: forces.value.F_C,
+    flankA: at(flankA, 0) as Flank,
+    flankC: at(flankC, 0) as Flank,
+    offA: t,
+    offC: c - t,
+    carried: c,
+  });
 };
 
 /** Forces on the carried part at which a thread changes sides, in rising order: C where it is nought, A where the sum is. */

@@ -3,12 +3,11 @@
  * picture stays with the assembly: laid on its side, only the arrow of the weight turns.
  */
 
-import type { Numbers } from '../../assembly/numbers.ts';
-import { flankText, good, partMotion, type Result, type ThreadName } from '../../engine/index.ts';
+import { flankText, partMotion, type ThreadName } from '../../engine/index.ts';
 import { escapeText } from '../../input/escape.ts';
 import { numeral, type UnitView } from '../../input/format.ts';
+import { defineFigure } from '../kit/figure.ts';
 import { mountSliders, type Slider, sliderHtml, updateSlider } from '../kit/slider.ts';
-import type { Widget } from '../kit/widget.ts';
 import { axesOf, chartSvg, cursorPath } from './chart.ts';
 import { lensPaths, lensSvg, sectionPaths, sectionSvg } from './picture.ts';
 import {
@@ -36,16 +35,14 @@ const JOINS: Readonly<Record<ThreadName, string>> = {
   C: 'thread C, turned to carried part',
 };
 
-const slider = (numbers: Numbers): Slider => {
-  const end = numbers.values.n_w ?? 0;
-  return {
-    name: 'n',
-    label: 'place in the stroke',
-    min: Math.min(0, end),
-    max: end === 0 ? 1 : Math.max(0, end),
-    step: 1 / 6,
-  };
-};
+/** Along the stroke, whose end is so many turns from its start. */
+const slider = (end: number): Slider => ({
+  name: 'n',
+  label: 'place in the stroke',
+  min: Math.min(0, end),
+  max: end === 0 ? 1 : Math.max(0, end),
+  step: 1 / 6,
+});
 
 const range = ([least, most]: readonly [number, number]): string =>
   Math.abs(most - least) < 1e-9 ? signedNewtons(least) : `${signedNewtons(least)} to ${signedNewtons(most)}`;
@@ -63,10 +60,7 @@ const hereText = (s: State, thread: ThreadName): string => {
 const placeText = (s: State, view: UnitView): string =>
   `${turnsText(s.n)}, carried part ${motionText(partMotion('carried', s.n, s.given), view)}, spring ${s.spring ? newtons(springForceAt(s, s.n)) : 'none'}`;
 
-const draw = (numbers: Numbers, view: UnitView): Result<string> => {
-  const state = stateOf(numbers);
-  if (!state.ok) return state;
-  const s = state.value;
+const draw = (s: State, view: UnitView): string => {
   const axes = axesOf(s);
   const rows = THREADS.map(
     (thread) =>
@@ -75,66 +69,51 @@ const draw = (numbers: Numbers, view: UnitView): Result<string> => {
       `<p class="chain-verdict ${s.verdict[thread].kind.replace(/ /g, '-')}" data-verdict="${thread}"><b aria-hidden="true">${MARKS[s.verdict[thread].kind]}</b> ${escapeText(verdictText(s, thread, view))}</p></div>`,
   ).join('');
   const notes = [leastText(s), frictionText(s)].filter((t) => t !== '');
-  return good(
-    `<div class="chain-side">${sectionSvg(s)}${sliderHtml(slider(numbers), s.n, placeText(s, view))}</div>` +
-      `<div class="chain-rows">${rows}<p class="x-name">turns, clockwise</p>` +
-      `<ul class="legend"><li><svg viewBox="0 0 34 12" aria-hidden="true"><path class="most" d="M1 3H33"/><path class="least" d="M1 10H33"/></svg>most and least load</li>` +
-      `<li><svg viewBox="0 0 34 10" aria-hidden="true"><path class="nought" d="M1 5H33"/></svg>nought: the flank lets go</li>` +
-      `<li><svg viewBox="0 0 34 10" aria-hidden="true"><path class="margin-line" d="M1 5H33"/></svg>margin asked</li></ul></div>` +
-      `<ul class="chain-notes">${notes.map((t) => `<li>${escapeText(t)}</li>`).join('')}</ul>`,
+  return (
+    `<div class="chain-side">${sectionSvg(s)}${sliderHtml(slider(s.given.to), s.n, placeText(s, view))}</div>` +
+    `<div class="chain-rows">${rows}<p class="x-name">turns, clockwise</p>` +
+    `<ul class="legend"><li><svg viewBox="0 0 34 12" aria-hidden="true"><path class="most" d="M1 3H33"/><path class="least" d="M1 10H33"/></svg>most and least load</li>` +
+    `<li><svg viewBox="0 0 34 10" aria-hidden="true"><path class="nought" d="M1 5H33"/></svg>nought: the flank lets go</li>` +
+    `<li><svg viewBox="0 0 34 10" aria-hidden="true"><path class="margin-line" d="M1 5H33"/></svg>margin asked</li></ul></div>` +
+    `<ul class="chain-notes">${notes.map((t) => `<li>${escapeText(t)}</li>`).join('')}</ul>`
   );
 };
 
-export const forceChainFigure: Widget = {
+export const forceChainFigure = defineFigure({
   name: 'force-chain',
   title: 'Force chain through the two threads',
   threads: ['A', 'C'],
   quantities: ['F_0', 'k_s', 'W_c', 'W_t', 'F_lo', 'F_hi', 'Q_s', 'mu_g', 'F_g', 'n_w', 'n'],
   choices: ['spring', 'action', 'attitude'],
+  state: stateOf,
   draw,
-  says: (numbers, view) => {
-    const state = stateOf(numbers);
-    if (!state.ok) return state.reason;
-    const s = state.value;
-    return `${verdictText(s, 'A', view)} ${verdictText(s, 'C', view)} ${springText(s, view)}`;
-  },
-  table: (numbers, view) => {
-    const state = stateOf(numbers);
-    if (!state.ok) return { head: [], rows: [] };
-    const s = state.value;
-    return {
-      head: [
-        'turns, clockwise',
-        'carried part',
-        'spring',
-        'thread A, least load',
-        'thread A, most load',
-        'thread C, least load',
-        'thread C, most load',
-      ],
-      rows: places(s, 7).map((n) => [
-        numeral(Number(n.toPrecision(4))),
-        motionText(partMotion('carried', n, s.given), view),
-        newtons(springForceAt(s, n)),
-        ...forcesAt(s, 'A', n).map(signedNewtons),
-        ...forcesAt(s, 'C', n).map(signedNewtons),
-      ]),
-    };
-  },
-  outline: (numbers, view) => {
-    const { n: _, ...rest } = numbers.values;
-    return JSON.stringify([numbers.threads, rest, numbers.choices, view]);
-  },
+  caption: (s, view) => `${verdictText(s, 'A', view)} ${verdictText(s, 'C', view)} ${springText(s, view)}`,
+  table: (s, view) => ({
+    head: [
+      'turns, clockwise',
+      'carried part',
+      'spring',
+      'thread A, least load',
+      'thread A, most load',
+      'thread C, least load',
+      'thread C, most load',
+    ],
+    rows: places(s, 7).map((n) => [
+      numeral(Number(n.toPrecision(4))),
+      motionText(partMotion('carried', n, s.given), view),
+      newtons(springForceAt(s, n)),
+      ...forcesAt(s, 'A', n).map(signedNewtons),
+      ...forcesAt(s, 'C', n).map(signedNewtons),
+    ]),
+  }),
+  renderKey: (_, { threads, values: { n: __, ...rest }, choices }) => [threads, rest, choices],
   mount: (stage, context) =>
     mountSliders(stage, {
-      sliders: () => [slider(context.numbers())],
-      read: () => context.numbers().values.n ?? 0,
+      sliders: () => [slider(context.numbers().values.n_w)],
+      read: () => context.numbers().values.n,
       write: (_, n) => context.set('n', n),
     }),
-  update: (stage, numbers, view) => {
-    const state = stateOf(numbers);
-    if (!state.ok) return;
-    const s = state.value;
+  update: (stage, s, view) => {
     for (const [name, d] of Object.entries(sectionPaths(s)))
       stage.querySelector(`[data-path="${name}"]`)?.setAttribute('d', d);
     const axes = axesOf(s);
@@ -147,6 +126,6 @@ export const forceChainFigure: Widget = {
       const words = hereText(s, thread);
       if (here && here.textContent !== words) here.textContent = words;
     }
-    updateSlider(stage, slider(numbers), s.n, placeText(s, view));
+    updateSlider(stage, slider(s.given.to), s.n, placeText(s, view));
   },
-};
+});

@@ -53,7 +53,7 @@ const layOut = (s: State): Layout => {
 };
 
 /** Paths of everything that moves as the hand turns. */
-export const sectionPaths = (s: State): Record<string, string> => {
+export const sectionPaths = (s: State) => {
   const l = layOut(s);
   const { A, C } = s;
   const { D } = l;

@@ -1,8 +1,6 @@
 /** The force chain as the figure needs it: the case the engine judges, its verdict, and the forces at one place. */
 
-import type { Numbers } from '../../assembly/numbers.ts';
-import { bothThreads } from '../../assembly/pair-of.ts';
-import { type Attitude, preloadOf } from '../../assembly/preload-of.ts';
+import { type Attitude, type PreloadNumbers, preloadOf } from '../../assembly/preload-of.ts';
 import {
   type FlankName,
   flankText,
@@ -41,11 +39,12 @@ export interface State {
   readonly n: number;
 }
 
-export const stateOf = (numbers: Numbers): Result<State> => {
-  const both = bothThreads(numbers);
-  if (!both.ok) return both;
-  const { A, C } = both.value;
-  const { n_w = 0, n = 0 } = numbers.values;
+/** The numbers that the figure reads: the preload case, the stroke in turns and the place looked at. */
+type ChainNumbers = PreloadNumbers & { readonly values: Readonly<Record<'n_w' | 'n', number>> };
+
+export const stateOf = (numbers: ChainNumbers): Result<State> => {
+  const { A, C } = numbers.threads;
+  const { n_w, n } = numbers.values;
   const preload = preloadOf(numbers, n_w);
   if (!preload.ok) return preload;
   const { given, spring } = preload.value;

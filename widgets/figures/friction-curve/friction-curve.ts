@@ -4,15 +4,20 @@
  * dragging the mark, or with the arrow keys on it.
  */
 import * as Plot from '@observablehq/plot';
-import { type EffortState, effortState, effortThread, torqueText } from '../../assembly/effort-of.ts';
-import type { Numbers } from '../../assembly/numbers.ts';
+import {
+  type EffortNumbers,
+  type EffortState,
+  effortState,
+  effortThread,
+  torqueText,
+} from '../../assembly/effort-of.ts';
 import { evenFriction, good, type Result } from '../../engine/index.ts';
 import { numeral, show, type UnitView } from '../../input/format.ts';
+import { defineFigure } from '../kit/figure.ts';
 import { chartSvg, numberAxis } from '../kit/plots/chart.ts';
 import { legendItem, legendKey } from '../kit/plots/frame.ts';
 import { mountPull } from '../kit/pull.ts';
 import { px } from '../kit/svg.ts';
-import type { Widget } from '../kit/widget.ts';
 
 const WIDTH = 560;
 const HEIGHT = 320;
@@ -45,31 +50,42 @@ interface Picture {
   readonly low: number;
   readonly high: number;
   readonly points: readonly { readonly mu: number; readonly state: EffortState }[];
-  readonly even: number | undefined;
+  /** Without friction; nothing where the pair is refused there. */
+  readonly free: EffortState | undefined;
+  /** The friction at which the pair costs as much as thread C alone, if it is in the picture, and what both cost there. */
+  readonly even: { readonly mu: number; readonly torque: number | undefined } | undefined;
   readonly lighterWithout: boolean;
+  /** The frictions of the table. */
+  readonly listed: readonly EffortState[];
 }
 
 const reach = (mu: number): number => (mu <= NEAR ? NEAR : 1);
 
-const pictureOf = (numbers: Numbers): Result<Picture> => {
+const pictureOf = (numbers: EffortNumbers): Result<Picture> => {
   const now = effortState(numbers);
   if (!now.ok) return now;
   const state = now.value;
   const most = reach(state.mu);
+  const stateAt = (mu: number): EffortState | undefined => {
+    const there = effortState(numbers, mu);
+    return there.ok ? there.value : undefined;
+  };
   const points: { mu: number; state: EffortState }[] = [];
   for (let i = 0; i <= SAMPLES; i++) {
     const mu = (most * i) / SAMPLES;
-    const there = effortState(numbers, mu);
+    const there = stateAt(mu);
     // A steep thread jams before friction gets so far; the curve ends there.
-    if (!there.ok) break;
-    points.push({ mu, state: there.value });
+    if (!there) break;
+    points.push({ mu, state: there });
   }
   const curves = curvesOf(state);
   const torques = points.flatMap((p) => curves.map((c) => c.of(p.state)));
   const even = evenFriction(effortThread(state.A, 0), effortThread(state.C, 0), effortThread(state.C, 0));
   if (!even.ok) return even;
   // Without a collar or tip only: those are no part of the comparison of threads.
-  const bare = (numbers.choices.rubs ?? 'nothing') === 'nothing';
+  const bare = numbers.choices.rubs === 'nothing';
+  const { mu } = even.value;
+  const evenAt = bare && mu !== undefined && mu <= most ? mu : undefined;
   return good({
     state,
     curves,
@@ -77,10 +93,13 @@ const pictureOf = (numbers: Numbers): Result<Picture> => {
     low: Math.min(0, ...torques),
     high: Math.max(...torques) * 1.04,
     points,
-    even: bare && even.value.mu !== undefined && even.value.mu <= most ? even.value.mu : undefined,
+    free: points[0]?.state,
+    even: evenAt === undefined ? undefined : { mu: evenAt, torque: stateAt(evenAt)?.plain.against },
     lighterWithout: even.value.lighterWithout,
+    listed: PLACES.flatMap((place) => stateAt(place) ?? []),
   });
 };
+const PLACES = [0, 0.05, 0.1, 0.15, 0.2, 0.3, 0.4, 0.6, 0.8];
 
 const x = (p: Picture, mu: number): number => MARGIN.left + (mu / p.most) * (WIDTH - MARGIN.left - MARGIN.right);
 const y = (p: Picture, torque: number): number =>
@@ -111,34 +130,32 @@ const plotOf = (p: Picture, title: string): string =>
 
 const TITLE = 'Torque against friction';
 
-const draw = (numbers: Numbers, view: UnitView): Result<string> => {
-  const picture = pictureOf(numbers);
-  if (!picture.ok) return picture;
-  const p = picture.value;
+const draw = (p: Picture, view: UnitView): string => {
   const legend = p.curves.map((c) => legendItem(c.key, c.dash, c.name)).join('');
-  const free = p.points[0]?.state;
+  const { free } = p;
   const limits = free
     ? `<circle class="limit raise" cx="${px(x(p, 0))}" cy="${px(y(p, free.pair.against.torque))}" r="5"/><circle class="limit plain" cx="${px(x(p, 0))}" cy="${px(y(p, free.plain.against))}" r="5"/>`
     : '';
-  const evenAt = p.even === undefined ? undefined : evenTorque(numbers, p.even);
-  const even =
-    p.even === undefined || evenAt === undefined
-      ? ''
-      : `<circle class="even" cx="${px(x(p, p.even))}" cy="${px(y(p, evenAt))}" r="7"/>`;
-  return good(
+  const [even, evenKey] =
+    p.even?.torque === undefined
+      ? ['', '']
+      : [
+          `<circle class="even" cx="${px(x(p, p.even.mu))}" cy="${px(y(p, p.even.torque))}" r="7"/>`,
+          legendKey(
+            '<circle class="even" cx="17" cy="8" r="6"/>',
+            `the same torque at friction ${numeral(p.even.mu, 2)}`,
+            16,
+          ),
+        ];
+  return (
     `<ul class="legend">${legend}${legendKey('<circle class="limit raise" cx="17" cy="7" r="5"/>', `no friction: ${free ? torqueText(free.pair.against.torque, view) : ''}, alone ${free ? torqueText(free.plain.against, view) : ''}`, 14)}` +
-      `${even === '' ? '' : legendKey('<circle class="even" cx="17" cy="8" r="6"/>', `the same torque at friction ${numeral(p.even ?? 0, 2)}`, 16)}</ul>` +
-      `<div class="panel"><p class="panel-name">Torque, in N·mm</p><div class="plot-box">${plotOf(p, TITLE)}` +
-      `<svg class="plot-marks friction-marks" role="group" aria-label="Friction, set by its mark" viewBox="0 0 ${WIDTH} ${HEIGHT}" data-plane>${limits}${even}` +
-      `<path class="cursor-line" data-cursor d="${cursorPath(p)}"/>${p.curves.map((c) => `<circle class="mark ${c.key}" data-mark="${c.key}" r="5" cx="${px(x(p, p.state.mu))}" cy="${px(y(p, c.of(p.state)))}"/>`).join('')}` +
-      `<g class="handle" data-handle data-key="mu" role="slider" tabindex="0" aria-label="Coefficient of friction" aria-valuemin="0" aria-valuemax="1" aria-valuenow="${px(p.state.mu)}" aria-valuetext="${handleText(p.state, view)}" transform="translate(${px(x(p, p.state.mu))} ${HEIGHT - MARGIN.bottom})"><rect class="target" x="-28" y="-24" width="56" height="56"/><path class="grip" d="M0 -10l9 10v10h-18v-10z"/></g></svg></div>` +
-      `<p class="x-name">coefficient of friction, the same in both threads</p></div>`,
+    `${evenKey}</ul>` +
+    `<div class="panel"><p class="panel-name">Torque, in N·mm</p><div class="plot-box">${plotOf(p, TITLE)}` +
+    `<svg class="plot-marks friction-marks" role="group" aria-label="Friction, set by its mark" viewBox="0 0 ${WIDTH} ${HEIGHT}" data-plane>${limits}${even}` +
+    `<path class="cursor-line" data-cursor d="${cursorPath(p)}"/>${p.curves.map((c) => `<circle class="mark ${c.key}" data-mark="${c.key}" r="5" cx="${px(x(p, p.state.mu))}" cy="${px(y(p, c.of(p.state)))}"/>`).join('')}` +
+    `<g class="handle" data-handle data-key="mu" role="slider" tabindex="0" aria-label="Coefficient of friction" aria-valuemin="0" aria-valuemax="1" aria-valuenow="${px(p.state.mu)}" aria-valuetext="${handleText(p.state, view)}" transform="translate(${px(x(p, p.state.mu))} ${HEIGHT - MARGIN.bottom})"><rect class="target" x="-28" y="-24" width="56" height="56"/><path class="grip" d="M0 -10l9 10v10h-18v-10z"/></g></svg></div>` +
+    `<p class="x-name">coefficient of friction, the same in both threads</p></div>`
   );
-};
-
-const evenTorque = (numbers: Numbers, mu: number): number | undefined => {
-  const there = effortState(numbers, mu);
-  return there.ok ? there.value.plain.against : undefined;
 };
 
 const cursorPath = (p: Picture): string => `M${px(x(p, p.state.mu))} ${MARGIN.top - 8}V${HEIGHT - MARGIN.bottom}`;
@@ -146,48 +163,34 @@ const cursorPath = (p: Picture): string => `M${px(x(p, p.state.mu))} ${MARGIN.to
 const handleText = (s: EffortState, view: UnitView): string =>
   `${numeral(s.mu)}, raising takes ${torqueText(s.pair.against.torque, view)}`;
 
-const PLACES = [0, 0.05, 0.1, 0.15, 0.2, 0.3, 0.4, 0.6, 0.8];
-
-export const frictionCurve: Widget = {
+export const frictionCurve = defineFigure({
   name: 'friction-curve',
   title: TITLE,
   threads: ['A', 'C'],
-  quantities: ['F', 'mu'],
-  choices: [],
+  quantities: ['F', 'mu', 'd_b'],
+  choices: ['rubs'],
+  setElsewhere: ['d_b', 'rubs'],
+  state: pictureOf,
   draw,
-  says: (numbers, view) => {
-    const picture = pictureOf(numbers);
-    if (!picture.ok) return picture.reason;
-    const { state: s, even, lighterWithout } = picture.value;
+  caption: ({ state: s, even, lighterWithout }, view) => {
     const crossing =
       even === undefined
         ? `the pair is the ${lighterWithout ? 'lighter' : 'heavier'} all the way`
-        : `the pair is lighter than ${s.C.designation} alone only ${lighterWithout ? 'below' : 'above'} friction ${numeral(even, 2)}`;
+        : `the pair is lighter than ${s.C.designation} alone only ${lighterWithout ? 'below' : 'above'} friction ${numeral(even.mu, 2)}`;
     return `From ${torqueText(s.pair.frictionless, view)} without friction the torque of raising climbs almost straight with friction; ${crossing}. Here, at ${numeral(s.mu)}, the pair takes ${torqueText(s.pair.against.torque, view)} and ${s.C.designation} alone ${torqueText(s.plain.against, view)}.`;
   },
-  table: (numbers, view) => ({
+  table: ({ listed }, view) => ({
     head: ['friction', 'pair, raising', 'pair, lowering', 'thread C alone, raising', 'efficiency of the pair'],
-    rows: PLACES.flatMap((mu) => {
-      const there = effortState(numbers, mu);
-      if (!there.ok) return [];
-      const { pair, plain } = there.value;
-      return [
-        [
-          numeral(mu),
-          torqueText(pair.against.torque, view),
-          torqueText(pair.along.torque, view),
-          torqueText(plain.against, view),
-          show(pair.efficiency, { shown: 'percent', digits: 3 }, view),
-        ],
-      ];
-    }),
+    rows: listed.map(({ mu, pair, plain }) => [
+      numeral(mu),
+      torqueText(pair.against.torque, view),
+      torqueText(pair.along.torque, view),
+      torqueText(plain.against, view),
+      show(pair.efficiency, { shown: 'percent', digits: 3 }, view),
+    ]),
   }),
-  outline: (numbers, view) => {
-    const { mu = 0, ...others } = numbers.values;
-    // Friction moves the marks only, unless the picture has to reach farther or the engine refuses it.
-    const there = effortState(numbers);
-    return JSON.stringify([numbers.threads, others, numbers.choices.rubs, reach(mu), there.ok || there.reason, view]);
-  },
+  // Friction moves the marks only, unless the picture has to reach farther.
+  renderKey: ({ most }, { threads, values: { mu: _, ...others }, choices }) => [threads, others, choices, most],
   mount: (stage, context) => {
     const plane = () => stage.querySelector<SVGSVGElement>('[data-plane]');
     const frictionAt = (event: PointerEvent): number | undefined => {
@@ -199,7 +202,7 @@ export const frictionCurve: Widget = {
       // To a hundredth of the picture, so that a dragged value can be read out.
       return Math.min(most, Math.max(0, Math.round(share * most * 200) / 200));
     };
-    const friction = () => context.numbers().values.mu ?? 0;
+    const friction = () => context.numbers().values.mu;
     mountPull(stage, ({ target }) => {
       if (!(target instanceof Element && target.closest('[data-plane]'))) return undefined;
       const was = friction();
@@ -237,10 +240,7 @@ export const frictionCurve: Widget = {
       context.set('mu', Math.min(1, Math.max(0, next)));
     });
   },
-  update: (stage, numbers, view) => {
-    const picture = pictureOf(numbers);
-    if (!picture.ok) return;
-    const p = picture.value;
+  update: (stage, p, view) => {
     stage.querySelector('[data-cursor]')?.setAttribute('d', cursorPath(p));
     for (const c of p.curves) {
       const mark = stage.querySelector(`[data-mark="${c.key}"]`);
@@ -252,4 +252,4 @@ export const frictionCurve: Widget = {
     handle?.setAttribute('aria-valuenow', px(p.state.mu));
     handle?.setAttribute('aria-valuetext', handleText(p.state, view));
   },
-};
+});

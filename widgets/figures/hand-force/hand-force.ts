@@ -5,7 +5,6 @@
  */
 
 import { type EffortState, effortState, forceText, senseText, torqueText } from '../../assembly/effort-of.ts';
-import type { Numbers } from '../../assembly/numbers.ts';
 import {
   bad,
   good,
@@ -23,8 +22,8 @@ import {
 } from '../../engine/index.ts';
 import { type Divider, stepName, stepsOf } from '../../input/dividers.ts';
 import { numeral, show, type UnitView } from '../../input/format.ts';
+import { defineFigure, type NumbersOf } from '../kit/figure.ts';
 import { px } from '../kit/svg.ts';
-import type { Widget } from '../kit/widget.ts';
 
 const SPAN = 96;
 /** Corner of a hexagon over major diameter, as of a usual nut (M12: 18 mm across flats). */
@@ -85,19 +84,27 @@ const wayOf = (
   });
 };
 
-const stateOf = (numbers: Numbers): Result<State> => {
-  const effort = effortState(numbers);
+const QUANTITIES = ['F', 'mu', 'mu_s', 'r_h', 'theta_h', 'kappa_d', 'k_d'] as const;
+
+const stateOf = ({
+  threads,
+  values,
+  choices: { divider },
+}: NumbersOf<'A' | 'C', (typeof QUANTITIES)[number], 'divider', never>): Result<State> => {
+  const { F, mu, mu_s, r_h, theta_h: theta, kappa_d, k_d } = values;
+  // Here nothing rubs besides the threads.
+  const effortWith = (friction: number) =>
+    effortState({ threads, values: { F, mu: friction, d_b: 0 }, choices: { rubs: 'nothing' } });
+  const effort = effortWith(mu);
   if (!effort.ok) return effort;
-  const { mu = 0, mu_s = 0, r_h = 0, theta_h: theta = 0, kappa_d = 0, k_d = 50 } = numbers.values;
   if (!(mu_s >= mu))
     return bad(
       `Friction that holds is ${numeral(mu_s)}, below the ${numeral(mu)} of sliding, and then nothing sticks: give at least ${numeral(mu)}.`,
       'mu_s',
     );
-  const stuck = effortState(numbers, mu_s);
+  const stuck = effortWith(mu_s);
   if (!stuck.ok) return stuck;
   const { pair } = effort.value;
-  const divider = (numbers.choices.divider ?? 'hexagon') as Divider;
   const Delta = mm(pair.Delta);
   const flat = perStep.of({ Delta, k: plain(stepsOf(divider, k_d)) });
   if (!flat.ok) return flat;
@@ -164,26 +171,18 @@ const bars = (s: State, view: UnitView): string => {
   );
 };
 
-const draw = (numbers: Numbers, view: UnitView): Result<string> => {
-  const state = stateOf(numbers);
-  if (!state.ok) return state;
-  const s = state.value;
-  return good(
-    `<div class="hand-plan">${plan(s, view)}<p class="line">To start: <b>${forceText(s.raise.startForce, view)}</b>, to keep turning: <b data-sym="F_h">${forceText(s.raise.keepForce, view)}</b></p></div>${bars(s, view)}`,
-  );
-};
+const draw = (s: State, view: UnitView): string =>
+  `<div class="hand-plan">${plan(s, view)}<p class="line">To start: <b>${forceText(s.raise.startForce, view)}</b>, to keep turning: <b data-sym="F_h">${forceText(s.raise.keepForce, view)}</b></p></div>${bars(s, view)}`;
 
-export const handForceFigure: Widget = {
+export const handForceFigure = defineFigure({
   name: 'hand-force',
   title: 'Force of the hand and the smallest step it makes',
   threads: ['A', 'C'],
-  quantities: ['F', 'mu', 'mu_s', 'r_h', 'theta_h', 'kappa_d', 'k_d'],
+  quantities: QUANTITIES,
   choices: ['divider'],
+  state: stateOf,
   draw,
-  says: (numbers, view) => {
-    const state = stateOf(numbers);
-    if (!state.ok) return state.reason;
-    const s = state.value;
+  caption: (s, view) => {
     const rules =
       s.raise.jump > s.hand
         ? `The jump is the larger, so a step is ${motion(s.raise.jump, view)} and not the ${motion(s.hand, view)} that the hand could set.`
@@ -196,10 +195,7 @@ export const handForceFigure: Widget = {
         : `when let go, the load turns it back, and ${forceText(-s.lower.keepForce, view)} must hold it`;
     return `At a radius of ${show(s.radius, { shown: 'size', digits: 3 }, view)} raising takes ${forceText(s.raise.keepForce, view)}, ${forceText(s.raise.startForce, view)} to start; ${lowering}. ${rules}`;
   },
-  table: (numbers, view) => {
-    const state = stateOf(numbers);
-    if (!state.ok) return { head: [], rows: [] };
-    const s = state.value;
+  table: (s, view) => {
     const row = (name: string, way: Way): string[] => [
       `${name}, ${senseText(way.turning.sense)}`,
       torqueText(way.starts, view),
@@ -222,5 +218,4 @@ export const handForceFigure: Widget = {
       rows: [row('raising', s.raise), row('lowering', s.lower)],
     };
   },
-  outline: (numbers, view) => JSON.stringify([numbers.threads, numbers.values, numbers.choices, view]),
-};
+});

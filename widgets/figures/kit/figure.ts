@@ -10,7 +10,6 @@ import { good, type Result, type SymbolName, type Thread } from '../../engine/in
 import type { ChoiceName, OptionOf } from '../../input/choices.ts';
 import type { UnitView } from '../../input/format.ts';
 import type { TextName } from '../../input/texts.ts';
-import type { Widget } from './widget.ts';
 
 /** What threads are called in chapters: the two of a pair, a plain screw beside them, or the only one. */
 export type ThreadName = 'A' | 'C' | 'B' | 'thread';
@@ -50,6 +49,8 @@ interface Definition<T extends ThreadName, Q extends SymbolName, C extends Choic
   readonly choices?: readonly C[];
   /** Lists typed as text. */
   readonly texts?: readonly X[];
+  /** Which of these are set in another figure or example of the page, and have no field here. */
+  readonly setElsewhere?: readonly (Q | C | X)[];
   /** All that picture, caption and table need, or the sentence that says why these numbers can't be drawn. */
   readonly state: (numbers: NumbersOf<T, Q, C, X>, view: UnitView) => Result<S>;
   /** The still picture as HTML or SVG text. */
@@ -64,6 +65,8 @@ interface Definition<T extends ThreadName, Q extends SymbolName, C extends Choic
   readonly update?: (stage: HTMLElement, state: S, view: UnitView) => void;
   /** Listens on the stage, which outlives the pictures on it. */
   readonly mount?: (stage: HTMLElement, context: FigureContext<T, Q, C, X>) => void;
+  /** Tells a figure that works in the background the address of its worker's script. */
+  readonly lendWorker?: (address: string) => void;
 }
 
 /** A figure worked at some numbers. */
@@ -83,9 +86,12 @@ export interface Figure {
   readonly quantities: readonly SymbolName[];
   readonly choices: readonly ChoiceName[];
   readonly texts: readonly TextName[];
+  readonly setElsewhere: readonly string[];
   /** Works the state at these numbers once; picture, caption and table are had from it when they are asked for. */
   readonly at: (numbers: Numbers, view: UnitView) => Result<Drawn>;
   readonly mount: ((stage: HTMLElement, context: PageContext) => void) | undefined;
+  /** Only where the figure works in the background. */
+  readonly lendWorker?: ((address: string) => void) | undefined;
 }
 
 /** What the page lends a figure that it mounts. */
@@ -106,7 +112,8 @@ export const defineFigure = <
 >(
   definition: Definition<T, Q, C, X, S>,
 ): Figure => {
-  const { name, title, threads, quantities, state, draw, caption, table, renderKey, update, mount } = definition;
+  const { name, title, threads, quantities, state, draw, caption, table, renderKey, update, mount, lendWorker } =
+    definition;
   const choices = definition.choices ?? [];
   const texts = definition.texts ?? [];
   /** A number that a figure reads is there, since a chapter that leaves it out does not build. */
@@ -131,6 +138,7 @@ export const defineFigure = <
     quantities,
     choices,
     texts,
+    setElsewhere: definition.setElsewhere ?? [],
     at: (all, view) => {
       const numbers = numbersOf(all);
       const worked = state(numbers, view);
@@ -151,27 +159,6 @@ export const defineFigure = <
           ...context,
           numbers: () => numbersOf(context.numbers()),
         })),
+    lendWorker,
   };
 };
-
-/** A figure of the older contract. */
-export const fromWidget = (widget: Widget): Figure => ({
-  name: widget.name,
-  title: widget.title,
-  threads: widget.threads,
-  quantities: widget.quantities as readonly SymbolName[],
-  choices: widget.choices,
-  texts: widget.texts ?? [],
-  at: (numbers, view) => {
-    const drawn = widget.draw(numbers, view);
-    if (!drawn.ok) return drawn;
-    return good({
-      renderKey: widget.outline(numbers, view),
-      draw: () => drawn.value,
-      caption: () => widget.says(numbers, view),
-      table: () => widget.table(numbers, view),
-      update: (stage) => widget.update?.(stage, numbers, view),
-    });
-  },
-  mount: widget.mount && ((stage, context) => widget.mount?.(stage, context)),
-});

@@ -3,7 +3,6 @@
  * the head. Thread C hands the carried part its whole torque, and the tip moves by the whole lead of thread C.
  */
 
-import type { Numbers } from '../../assembly/numbers.ts';
 import { pairOf } from '../../assembly/pair-of.ts';
 import {
   diameters,
@@ -20,9 +19,9 @@ import {
   type Thread,
 } from '../../engine/index.ts';
 import { numeral, show, type UnitView } from '../../input/format.ts';
+import { defineFigure, type NumbersOf } from '../kit/figure.ts';
 import { px } from '../kit/svg.ts';
 import { roundTicks } from '../kit/ticks.ts';
-import type { Widget } from '../kit/widget.ts';
 
 const FLATS = 6;
 
@@ -46,11 +45,13 @@ interface State {
   readonly crosses: boolean;
 }
 
-const stateOf = (numbers: Numbers): Result<State> => {
+const QUANTITIES = ['F', 'mu', 'g_k', 'r_k', 'kappa'] as const;
+
+const stateOf = (numbers: NumbersOf<'A' | 'C', (typeof QUANTITIES)[number], never, never>): Result<State> => {
   const pair = pairOf(numbers);
   if (!pair.ok) return pair;
   const { A, C, Delta } = pair.value;
-  const { F = 0, mu = 0, g_k = 0, r_k = 1, kappa = 1 } = numbers.values;
+  const { F, mu, g_k, r_k, kappa } = numbers.values;
   const effort = pairEffort({
     A: { h: A.h, L: A.L, d2: diameters(A).d2, mu },
     C: { h: C.h, L: C.L, d2: diameters(C).d2, mu },
@@ -128,10 +129,7 @@ const WIDTH = 640;
 const LEFT = 4;
 const RIGHT = 620;
 
-const draw = (numbers: Numbers, view: UnitView): Result<string> => {
-  const state = stateOf(numbers);
-  if (!state.ok) return state;
-  const s = state.value;
+const draw = (s: State, view: UnitView): string => {
   const total = s.error.shift;
   // The ruler is a whole flat at least, so that a small error looks small.
   const most = Math.max(1, total / s.perFlat);
@@ -147,37 +145,31 @@ const draw = (numbers: Numbers, view: UnitView): Result<string> => {
   const slackWords = s.crosses
     ? `gap of the key: <b>${both(s, s.slack, view)}</b>`
     : 'gap of the key: <b>not crossed</b>, the torque presses the key to one side both ways';
-  return good(
+  return (
     `<div class="lock-side">${planSvg(s)}</div><div class="lock-view">` +
-      `<p class="line">torque on the lock: <b>${torque(Math.abs(s.clockwise))}</b> turning clockwise, <b>${torque(Math.abs(s.anticlockwise))}</b> turning anticlockwise</p>` +
-      bar('slack', 0, s.slack, slackWords) +
-      bar('wind', s.slack, s.wind, `wind-up of the lock: <b>${both(s, s.wind, view)}</b>`) +
-      bar('all', 0, total, `lost on reversal: <b>${both(s, total, view)}</b>`) +
-      `<svg class="lock-ruler" viewBox="0 0 ${WIDTH} 36" role="img" aria-label="Ruler in flats of the head"><path class="tick" d="M${LEFT} 2H${RIGHT}"/>${ruler}</svg>` +
-      `<p class="x-name">flats of the head, ${motion(s.perFlat, view)} each</p></div>`,
+    `<p class="line">torque on the lock: <b>${torque(Math.abs(s.clockwise))}</b> turning clockwise, <b>${torque(Math.abs(s.anticlockwise))}</b> turning anticlockwise</p>` +
+    bar('slack', 0, s.slack, slackWords) +
+    bar('wind', s.slack, s.wind, `wind-up of the lock: <b>${both(s, s.wind, view)}</b>`) +
+    bar('all', 0, total, `lost on reversal: <b>${both(s, total, view)}</b>`) +
+    `<svg class="lock-ruler" viewBox="0 0 ${WIDTH} 36" role="img" aria-label="Ruler in flats of the head"><path class="tick" d="M${LEFT} 2H${RIGHT}"/>${ruler}</svg>` +
+    `<p class="x-name">flats of the head, ${motion(s.perFlat, view)} each</p></div>`
   );
 };
 
-export const lockErrorFigure: Widget = {
+export const lockErrorFigure = defineFigure({
   name: 'lock-error',
   title: 'What the lock lets through',
   threads: ['A', 'C'],
-  quantities: ['F', 'mu', 'g_k', 'r_k', 'kappa'],
-  choices: [],
+  quantities: QUANTITIES,
+  state: stateOf,
   draw,
-  says: (numbers, view) => {
-    const state = stateOf(numbers);
-    if (!state.ok) return state.reason;
-    const s = state.value;
+  caption: (s, view) => {
     const slack = s.crosses
       ? `the gap of the key lets through ${motion(s.slack, view)}`
       : 'the gap of the key is never crossed';
     return `${s.A.designation} with ${s.C.designation} under ${show(s.F, { shown: 'force', digits: 3 }, view)}: on reversal the carried part swings ${angleText(s.error.swing)}; ${slack}, its wind-up ${motion(s.wind, view)}, together ${both(s, s.error.shift, view)} of ${motion(s.perFlat, view)}.`;
   },
-  table: (numbers, view) => {
-    const state = stateOf(numbers);
-    if (!state.ok) return { head: [], rows: [] };
-    const s = state.value;
+  table: (s, view) => {
     const row = (name: string, M: string, z: number) => [name, M, motion(z, view), flats(s, z)];
     return {
       head: ['cause', 'torque, anticlockwise is plus', 'motion of the tip', 'in flats'],
@@ -189,5 +181,4 @@ export const lockErrorFigure: Widget = {
       ],
     };
   },
-  outline: (numbers, view) => JSON.stringify([numbers.threads, numbers.values, view]),
-};
+});

@@ -3,9 +3,9 @@
  * assemblies have. A small sample is drawn with the picture; the whole batch when the reader starts it.
  */
 import * as Plot from '@observablehq/plot';
-import type { Numbers } from '../../assembly/numbers.ts';
 import { pairOf } from '../../assembly/pair-of.ts';
 import {
+  at,
   type BatchLaw,
   bad,
   fitOfThread,
@@ -25,12 +25,16 @@ import {
   type ThreadFit,
   turnsLost,
 } from '../../engine/index.ts';
+import type { OptionOf } from '../../input/choices.ts';
 import { grouped, numeral, show, type UnitView } from '../../input/format.ts';
+import { defineFigure } from '../kit/figure.ts';
 import { chartSvg, numberAxis } from '../kit/plots/chart.ts';
 import { axisUnit, perMillimetre } from '../kit/plots/frame.ts';
 import { roundTicks } from '../kit/ticks.ts';
-import type { Widget } from '../kit/widget.ts';
-import { startBatch } from './run-batch.ts';
+import { lendWorkerScript, startBatch } from './run-batch.ts';
+
+/** Nine in ten lie between the first and the last; the middle one is the median. */
+const SHARES = [0.05, 0.5, 0.95];
 
 /** Drawn with the picture, in a few milliseconds. */
 export const SAMPLE = 20_000;
@@ -49,8 +53,15 @@ const zonesOf = ({ screw, nut }: ThreadFit): PitchZones => ({
   D2max: nut.pitch.max,
 });
 
+/** The numbers a batch is asked for by. */
+export interface BatchNumbers {
+  readonly threads: Readonly<Record<'A' | 'C', Thread>>;
+  readonly values: Readonly<Record<'n_a' | 'C_p' | 'n_s' | 'k', number>>;
+  readonly choices: { readonly law: OptionOf<'law'> };
+}
+
 /** What the reader's numbers ask for, or why it can't be done. */
-export const askedBy = (numbers: Numbers): Result<Asked> => {
+export const askedBy = (numbers: BatchNumbers): Result<Asked> => {
   const pair = pairOf(numbers);
   if (!pair.ok) return pair;
   const { A, C, Delta } = pair.value;
@@ -60,12 +71,13 @@ export const askedBy = (numbers: Numbers): Result<Asked> => {
   if (!fitC.ok) return fitC;
   if (Delta === 0)
     return bad('The two leads are equal, so no number of turns takes up the play: choose threads whose leads differ.');
-  const { n_a = SAMPLE, n_s = 1, C_p = 1, k = 6 } = numbers.values;
+  const { n_a, n_s, C_p, k } = numbers.values;
   const settings = {
     threads: [zonesOf(fitA.value), zonesOf(fitC.value)],
     count: n_a,
     seed: n_s,
-    law: lawOf(numbers.choices.law ?? 'uniform', C_p),
+    law: lawOf(numbers.choices.law, C_p),
+    shares: SHARES,
     bars: 60,
   };
   // The run is only made ready here, so that its refusal is known before anything is drawn.
@@ -77,7 +89,7 @@ export const askedBy = (numbers: Numbers): Result<Asked> => {
   return good({ settings, Delta, k, classes });
 };
 
-const lawOf = (law: string, Cp: number): BatchLaw =>
+const lawOf = (law: OptionOf<'law'>, Cp: number): BatchLaw =>
   law === 'uniform' ? { kind: 'uniform' } : { kind: 'normal', Cp, clipped: law === 'normal, gauged' };
 
 /** Batches drawn whole on this page, by their settings; the last few. */
@@ -87,45 +99,79 @@ const keyOf = (settings: PlayBatchSettings): string => JSON.stringify(settings);
 
 let sampled: { key: string; batch: Result<PlayBatch> } | undefined;
 
-/** The whole batch where it has been drawn, else a sample of it. */
-const batchFor = ({ settings }: Asked): Result<PlayBatch> => {
-  const key = keyOf(settings);
-  const whole = finished.get(key);
-  if (whole) return good(whole);
+/** A sample of the batch, for as long as the whole of it has not been drawn. */
+const sampleOf = (settings: PlayBatchSettings, key: string): Result<PlayBatch> => {
   if (sampled?.key !== key)
     sampled = { key, batch: playBatch({ ...settings, count: Math.min(SAMPLE, settings.count) }) };
   return sampled.batch;
 };
 
-interface State {
-  readonly asked: Asked;
-  readonly batch: PlayBatch;
-  readonly drawn: PlayFigures;
+/** A play, and what it costs on reversal. */
+interface Lost {
+  readonly play: number;
+  readonly turns: number;
+  readonly steps: number;
 }
 
-const stateOf = (numbers: Numbers): Result<State> => {
+/** The plays that are listed, in rising order. */
+const PLACES = [
+  ['least', 'least that the limits allow'],
+  ['low', '5 %'],
+  ['middle', 'median'],
+  ['high', '95 %'],
+  ['most', 'most that the limits allow'],
+] as const;
+type Place = (typeof PLACES)[number][0];
+
+interface State {
+  readonly asked: Asked;
+  /** Of the settings, by which a batch is known. */
+  readonly key: string;
+  /** Whether the whole batch has been drawn, not a sample of it. */
+  readonly whole: boolean;
+  readonly batch: PlayBatch;
+  readonly drawn: PlayFigures;
+  readonly lost: Readonly<Record<Place, Lost>>;
+}
+
+const stateOf = (numbers: BatchNumbers): Result<State> => {
   const asked = askedBy(numbers);
   if (!asked.ok) return asked;
-  const batch = batchFor(asked.value);
+  const { settings } = asked.value;
+  const key = keyOf(settings);
+  const whole = finished.get(key);
+  const batch = whole ? good(whole) : sampleOf(settings, key);
   if (!batch.ok) return batch;
   const { drawn } = batch.value;
-  return drawn
-    ? good({ asked: asked.value, batch: batch.value, drawn })
-    : bad('Nothing drawn goes together: every screw met a nut smaller than itself. Choose classes with more room.');
+  if (!drawn)
+    return bad(
+      'Nothing drawn goes together: every screw met a nut smaller than itself. Choose classes with more room.',
+    );
+  const lost = lostAt(batch.value.limits, drawn, asked.value);
+  return lost.ok
+    ? good({ asked: asked.value, key, whole: whole !== undefined, batch: batch.value, drawn, lost: lost.value })
+    : lost;
+};
+
+const lostAt = (limits: PlayBatch['limits'], { quantiles }: PlayFigures, asked: Asked): Result<State['lost']> => {
+  const share = (i: number) => lostBy(at(quantiles, i).play, asked);
+  const [least, most] = [lostBy(limits.least, asked), lostBy(limits.most, asked)];
+  const [low, middle, high] = [share(0), share(1), share(2)];
+  if (!least.ok) return least;
+  if (!low.ok) return low;
+  if (!middle.ok) return middle;
+  if (!high.ok) return high;
+  if (!most.ok) return most;
+  return good({ least: least.value, low: low.value, middle: middle.value, high: high.value, most: most.value });
 };
 
 /** Play as turns and steps lost; two threads' play summed goes in as one. */
-const inTurns = (play: number, { Delta, k }: Asked): { turns: number; steps: number } => {
-  const lost = turnsLost.of({ j_A: mm(play), j_C: mm(0), Delta });
-  const steps = lost.ok ? stepsLost.of({ n_j: lost.value.n_j, k: plain(k) }) : lost;
-  return {
-    turns: lost.ok ? lost.value.n_j : Number.NaN,
-    steps: steps.ok ? steps.value.m_j : Number.NaN,
-  };
+const lostBy = (play: Millimetres, { Delta, k }: Asked): Result<Lost> => {
+  const lost = turnsLost.of({ j_A: play, j_C: mm(0), Delta });
+  if (!lost.ok) return lost;
+  const steps = stepsLost.of({ n_j: lost.value.n_j, k: plain(k) });
+  return steps.ok ? good({ play, turns: lost.value.n_j, steps: steps.value.m_j }) : steps;
 };
-
-const quantile = (drawn: PlayFigures, share: number): number =>
-  drawn.quantiles.find((q) => q.share === share)?.play ?? drawn.mean;
 
 const WIDTH = 640;
 const HEIGHT = 300;
@@ -146,7 +192,8 @@ const picture = (s: State, view: UnitView): string => {
   }));
   const perTurn = Math.abs(s.asked.Delta) * factor;
   const turnsAt = roundTicks((low * factor) / perTurn, (high * factor) / perTurn, 6).map((t) => t * perTurn);
-  const [q5, q50, q95] = [0.05, 0.5, 0.95].map((p) => quantile(s.drawn, p) * factor) as [number, number, number];
+  const { low: l5, middle: l50, high: l95 } = s.lost;
+  const [q5, q50, q95] = [l5.play * factor, l50.play * factor, l95.play * factor];
   return chartSvg({ width: WIDTH, height: HEIGHT, margin: MARGIN }, 'How the play of the assemblies is spread', {
     x: { domain: [low * factor, high * factor], label: null },
     y: { ...numberAxis(0, tallest * 1.3, 4), tickFormat: (v: number) => `${numeral(v)} %` },
@@ -196,19 +243,11 @@ const picture = (s: State, view: UnitView): string => {
   });
 };
 
-const rowsOf = (s: State, view: UnitView): string[][] => {
-  const row = (name: string, play: number): string[] => {
-    const { turns, steps } = inTurns(play, s.asked);
+const rowsOf = (s: State, view: UnitView): [name: string, play: string, steps: string, turns: string][] =>
+  PLACES.map(([place, name]) => {
+    const { play, turns, steps } = s.lost[place];
     return [name, show(play, { shown: 'motion', digits: 4 }, view), numeral(steps, 3), numeral(turns, 3)];
-  };
-  return [
-    row('least that the limits allow', s.batch.limits.least),
-    row('5 %', quantile(s.drawn, 0.05)),
-    row('median', quantile(s.drawn, 0.5)),
-    row('95 %', quantile(s.drawn, 0.95)),
-    row('most that the limits allow', s.batch.limits.most),
-  ];
-};
+  });
 const headOf = (s: State): string[] => ['of the batch', 'play', s.asked.k === 6 ? 'flats' : 'steps', 'turns'];
 
 const resultTable = (s: State, view: UnitView): string =>
@@ -246,39 +285,31 @@ const showControls = (stage: HTMLElement, share: number | undefined, words?: str
   if (told && words !== undefined && told.textContent !== words) told.textContent = words;
 };
 
-export const playBatchFigure: Widget = {
+export const playBatchFigure = defineFigure({
   name: 'play-batch',
   title: 'Play of a batch of assemblies',
   threads: ['A', 'C'],
   quantities: ['n_a', 'C_p', 'n_s', 'k'],
   choices: ['law'],
-  draw: (numbers, view) => {
-    const state = stateOf(numbers);
-    if (!state.ok) return state;
-    const s = state.value;
+  state: stateOf,
+  draw: (s, view) => {
     const unit = axisUnit(s.drawn.histogram.to, view);
-    return good(
+    return (
       `<p class="panel-name" data-batch="drawn">${drawnWords(s)}. Above, the play in turns; below, in ${unit}; bars, share of the assemblies</p>` +
-        `<div class="plot-box">${picture(s, view)}</div>` +
-        `<div class="batch-controls" data-batch="controls" hidden><button type="button" data-batch="start" data-key="start">Draw ${grouped(s.asked.settings.count)}</button><button type="button" data-batch="stop" data-key="stop" hidden>Stop</button><progress data-batch="progress" max="1" value="0" aria-label="Assemblies drawn" hidden></progress><p data-batch="told" role="status"></p></div>` +
-        resultTable(s, view),
+      `<div class="plot-box">${picture(s, view)}</div>` +
+      `<div class="batch-controls" data-batch="controls" hidden><button type="button" data-batch="start" data-key="start">Draw ${grouped(s.asked.settings.count)}</button><button type="button" data-batch="stop" data-key="stop" hidden>Stop</button><progress data-batch="progress" max="1" value="0" aria-label="Assemblies drawn" hidden></progress><p data-batch="told" role="status"></p></div>` +
+      resultTable(s, view)
     );
   },
-  says: (numbers, view) => {
-    const state = stateOf(numbers);
-    if (!state.ok) return state.reason;
-    const s = state.value;
-    const motion = (z: number) => show(z, { shown: 'motion', digits: 3 }, view);
-    const [low, middle, high] = [0.05, 0.5, 0.95].map((p) => quantile(s.drawn, p)) as [number, number, number];
-    const turned = (z: number) => numeral(inTurns(z, s.asked).turns, 3);
+  caption: (s, view) => {
+    const motion = ({ play }: Lost) => show(play, { shown: 'motion', digits: 3 }, view);
+    const { low, middle, high } = s.lost;
+    const turned = ({ turns }: Lost) => numeral(turns, 3);
     const left = s.batch.interfering;
     const apart = left === 0 ? '' : ` ${grouped(left)} of them do not go together, for interference, and are left out.`;
     return `${s.asked.classes}. ${drawnWords(s)}: half of the assemblies have less play than ${motion(middle)}, which is ${turned(middle)} turns, and nine in ten lie between ${motion(low)} and ${motion(high)}, ${turned(low)} to ${turned(high)} turns.${apart}`;
   },
-  table: (numbers, view) => {
-    const state = stateOf(numbers);
-    if (!state.ok) return { head: [], rows: [] };
-    const s = state.value;
+  table: (s, view) => {
     const { from, to, counts } = s.drawn.histogram;
     const bar = (to - from) / counts.length;
     const motion = (z: number) => show(z, { shown: 'motion', digits: 4 }, view);
@@ -294,12 +325,7 @@ export const playBatchFigure: Widget = {
       ],
     };
   },
-  outline: (numbers, view) => {
-    const asked = askedBy(numbers);
-    return asked.ok
-      ? JSON.stringify([asked.value, finished.has(keyOf(asked.value.settings)), view])
-      : `${asked.reason}`;
-  },
+  renderKey: (s) => [s.asked, s.whole],
   mount: (stage, context) => {
     const stopRun = () => {
       runs.get(stage)?.stop();
@@ -340,15 +366,13 @@ export const playBatchFigure: Widget = {
       runs.set(stage, { key, stop });
     });
   },
-  update: (stage, numbers) => {
+  update: (stage, s) => {
     const run = runs.get(stage);
-    const asked = askedBy(numbers);
-    if (run && (!asked.ok || keyOf(asked.value.settings) !== run.key)) {
+    if (run && s.key !== run.key) {
       run.stop();
       runs.delete(stage);
       showControls(stage, undefined, 'Stopped, since the numbers changed.');
     } else showControls(stage, run ? (stage.querySelector('progress')?.value ?? 0) : undefined);
   },
-};
-
-export { lendWorkerScript } from './run-batch.ts';
+  lendWorker: lendWorkerScript,
+});

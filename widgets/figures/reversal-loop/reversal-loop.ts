@@ -6,16 +6,15 @@
 
 import * as Plot from '@observablehq/plot';
 import type { Point } from '../../assembly/assembly-layout.ts';
-import type { Numbers } from '../../assembly/numbers.ts';
 import { type PairPlay, pairPlay } from '../../assembly/pair-play.ts';
-import { bad, type Flank, good, plain, type Result, stepsLost, turns } from '../../engine/index.ts';
+import { at, bad, type Flank, good, plain, type Result, stepsLost, turns } from '../../engine/index.ts';
 import { numeral, show, type UnitView, withSign } from '../../input/format.ts';
+import { defineFigure } from '../kit/figure.ts';
 import { knobSvg, mountKnob, updateKnob } from '../kit/knob.ts';
 import { chartSvg, numberAxis } from '../kit/plots/chart.ts';
 import { axisUnit, legendItem, legendKey, perMillimetre } from '../kit/plots/frame.ts';
 import { type LiveFigure, readoutHtml, updateReadout } from '../kit/readout.ts';
 import { polyline, px } from '../kit/svg.ts';
-import type { Widget } from '../kit/widget.ts';
 import { joined, type Trace, traceThrough } from './runs.ts';
 
 const WIDTH = 430;
@@ -39,34 +38,29 @@ interface State {
   readonly load: number;
   readonly friction: number;
   readonly loops: Readonly<Record<Case, Trace>>;
+  /** At the start of the loops. */
+  readonly start: Readonly<Record<Case, Trace>>;
+  /** The play in flats of the head. */
+  readonly flatsLost: number;
+  /** What the loops, and a trail that is laid under them, depend on. */
+  readonly key: string;
 }
 
-const forcesOf = (s: { load: number; friction: number }, which: Case) => ({
+const forcesOf = (s: { readonly load: number; readonly friction: number }, which: Case) => ({
   load: which === 'loaded' ? s.load : 0,
   friction: s.friction,
 });
 
-const stateOf = (numbers: Numbers): Result<State> => {
-  const play = pairPlay(numbers);
-  if (!play.ok) return play;
-  const { n_o: out = 1, n = 0, Q_pc: load = 0, Q_f: friction = 0 } = numbers.values;
-  if (!(play.value.lost <= MOST_LOST))
-    return bad(
-      `This pair would lose ${numeral(play.value.lost, 3)} turns on reversal, more than the figure can follow; take threads whose leads differ by more.`,
-    );
-  const around = [0, out, 0, out];
-  const loose = traceThrough(play.value, { load: 0, friction }, around);
-  const loaded = traceThrough(play.value, { load, friction }, around);
+/** Both cases through these stations, which a trail has more of than a loop. */
+const tracesThrough = (
+  s: Pick<State, 'play' | 'load' | 'friction'>,
+  stations: readonly number[],
+  pieces?: number,
+): Result<Record<Case, Trace>> => {
+  const loose = traceThrough(s.play, forcesOf(s, 'loose'), stations, pieces);
   if (!loose.ok) return loose;
-  if (!loaded.ok) return loaded;
-  return good({
-    play: play.value,
-    out,
-    n: Math.max(0, Math.min(out, n)),
-    load,
-    friction,
-    loops: { loose: loose.value, loaded: loaded.value },
-  });
+  const loaded = traceThrough(s.play, forcesOf(s, 'loaded'), stations, pieces);
+  return loaded.ok ? good({ loose: loose.value, loaded: loaded.value }) : loaded;
 };
 const MOST_LOST = 590;
 
@@ -85,7 +79,7 @@ const y = (z: number, a: Axis): number =>
   MARGIN.top + (1 - (z - a.low) / (a.high - a.low)) * (HEIGHT - MARGIN.top - MARGIN.bottom);
 
 const line = (trace: Trace, s: State, a: Axis): string =>
-  polyline(trace.n.map((n, i): Point => [x(n, s.out), y(trace.reading[i] ?? 0, a)]));
+  polyline(trace.n.map((n, i): Point => [x(n, s.out), y(at(trace.reading, i), a)]));
 
 const axes = (s: State, a: Axis): string =>
   chartSvg({ width: WIDTH, height: HEIGHT, margin: MARGIN }, 'Reading against turns', {
@@ -108,76 +102,77 @@ const trails = new WeakMap<HTMLElement, { key: string; stations: readonly number
 
 const flankWords = (flank: Flank): string => (flank === 0 ? 'between' : flank > 0 ? 'pressed' : 'pulled');
 
-const readout = (s: State, at: Readonly<Record<Case, Trace>>, view: UnitView): LiveFigure[] => {
+const readout = (s: State, now: Readonly<Record<Case, Trace>>, view: UnitView): LiveFigure[] => {
   const motion = (z: number) => withSign(show(z, { shown: 'motion', digits: 4 }, view));
   const rows = CASES.flatMap((c): LiveFigure[] => [
-    [`${c}-reading`, `reading, ${CASE_NAMES[c]}`, motion(at[c].reading.at(-1) ?? 0)],
-    [`${c}-flanks`, 'flank that touches', `A ${flankWords(at[c].flankA)}, C ${flankWords(at[c].flankC)}`],
+    [`${c}-reading`, `reading, ${CASE_NAMES[c]}`, motion(now[c].end)],
+    [`${c}-flanks`, 'flank that touches', `A ${flankWords(now[c].flankA)}, C ${flankWords(now[c].flankC)}`],
   ]);
   return [['turns', 'turns', numeral(s.n, 4)], ...rows];
-};
-
-/** Steps lost, by the relation. */
-const flatsLost = (s: State): number => {
-  const lost = stepsLost.of({ n_j: turns(s.play.lost), k: plain(FLATS) });
-  return lost.ok ? lost.value.m_j : Number.NaN;
-};
-
-const startTraces = (s: State): Readonly<Record<Case, Trace>> => {
-  const first = (t: Trace): Trace => ({ ...t, n: t.n.slice(0, 1), reading: t.reading.slice(0, 1) });
-  const at = (which: Case): Trace => {
-    const trace = traceThrough(s.play, forcesOf(s, which), [0], 1);
-    return trace.ok ? trace.value : first(s.loops[which]);
-  };
-  return { loose: at('loose'), loaded: at('loaded') };
-};
-
-const keyOf = (numbers: Numbers): string => {
-  const { n: _, ...rest } = numbers.values;
-  return JSON.stringify([numbers.threads, rest, numbers.choices]);
 };
 
 const legend = (): string =>
   `<ul class="legend">${legendItem('loose', undefined, CASE_NAMES.loose)}${legendItem('loaded', undefined, CASE_NAMES.loaded)}${legendKey('<path class="trail" d="M1 5H33"/>', 'your turning')}</ul>`;
 
-export const reversalLoop: Widget = {
+export const reversalLoop = defineFigure({
   name: 'reversal-loop',
   title: 'Reading against turns, out and back',
   threads: ['A', 'C'],
-  quantities: ['n_o', 'n', 'Q_pc', 'Q_f'],
+  quantities: ['n_o', 'n', 'Q_pc', 'Q_f', 'c_mA', 'c_mC'],
+  setElsewhere: ['c_mA', 'c_mC'],
   choices: ['pieces'],
-  draw: (numbers, view) => {
-    const state = stateOf(numbers);
-    if (!state.ok) return state;
-    const s = state.value;
+  state: (numbers): Result<State> => {
+    const play = pairPlay(numbers);
+    if (!play.ok) return play;
+    const { n, ...rest } = numbers.values;
+    const { n_o: out, Q_pc: load, Q_f: friction } = rest;
+    const { lost } = play.value;
+    if (!(lost <= MOST_LOST))
+      return bad(
+        `This pair would lose ${numeral(lost, 3)} turns on reversal, more than the figure can follow; take threads whose leads differ by more.`,
+      );
+    const given = { play: play.value, load, friction };
+    const loops = tracesThrough(given, [0, out, 0, out]);
+    if (!loops.ok) return loops;
+    const start = tracesThrough(given, [0], 1);
+    if (!start.ok) return start;
+    const flats = stepsLost.of({ n_j: turns(lost), k: plain(FLATS) });
+    if (!flats.ok) return flats;
+    return good({
+      ...given,
+      out,
+      n: Math.max(0, Math.min(out, n)),
+      loops: loops.value,
+      start: start.value,
+      flatsLost: flats.value.m_j,
+      key: JSON.stringify([numbers.threads, rest, numbers.choices]),
+    });
+  },
+  draw: (s, view) => {
     const a = axisOf(s, view);
-    const now = startTraces(s);
-    return good(
+    return (
       `${legend()}<div class="panel"><p class="panel-name">Reading on the carried part, in ${a.unit}</p><div class="plot-box">${axes(s, a)}` +
-        `<svg class="plot-marks" viewBox="0 0 ${WIDTH} ${HEIGHT}" role="img" aria-label="The two loops and your turning">` +
-        `<path class="trail" data-trail="loose"/><path class="trail" data-trail="loaded"/>` +
-        `<path class="curve loose" data-loop="loose" d="${line(s.loops.loose, s, a)}"/><path class="curve loaded" data-loop="loaded" d="${line(s.loops.loaded, s, a)}"/>` +
-        `<path class="lost" d="${lostMark(s, a)}"/>` +
-        `<circle class="mark loose" data-dot="loose" r="5" cx="${px(x(0, s.out))}" cy="${px(y(0, a))}"/><rect class="mark loaded" data-dot="loaded" width="9" height="9" x="${px(x(0, s.out) - 4.5)}" y="${px(y(0, a) - 4.5)}"/></svg></div>` +
-        `<p class="x-name">turns, clockwise</p></div>` +
-        `<div class="loop-side">${knobSvg(s.n, 'hexagon', FLATS, 'Turned part, from above')}<p class="turners"><button type="button" data-go="back" data-key="back">Turn back</button><button type="button" data-go="out" data-key="out">Turn out</button><button type="button" class="plain" data-go="clear" data-key="clear">Clear your turning</button></p>` +
-        `${readoutHtml([...readout(s, now, view), ['lost on reversal', `${numeral(s.play.lost, 3)} turns`], ['the same in flats', numeral(flatsLost(s), 3)]])}</div>`,
+      `<svg class="plot-marks" viewBox="0 0 ${WIDTH} ${HEIGHT}" role="img" aria-label="The two loops and your turning">` +
+      `<path class="trail" data-trail="loose"/><path class="trail" data-trail="loaded"/>` +
+      `<path class="curve loose" data-loop="loose" d="${line(s.loops.loose, s, a)}"/><path class="curve loaded" data-loop="loaded" d="${line(s.loops.loaded, s, a)}"/>` +
+      `<path class="lost" d="${lostMark(s, a)}"/>` +
+      `<circle class="mark loose" data-dot="loose" r="5" cx="${px(x(0, s.out))}" cy="${px(y(0, a))}"/><rect class="mark loaded" data-dot="loaded" width="9" height="9" x="${px(x(0, s.out) - 4.5)}" y="${px(y(0, a) - 4.5)}"/></svg></div>` +
+      `<p class="x-name">turns, clockwise</p></div>` +
+      `<div class="loop-side">${knobSvg(s.n, 'hexagon', FLATS, 'Turned part, from above')}<p class="turners"><button type="button" data-go="back" data-key="back">Turn back</button><button type="button" data-go="out" data-key="out">Turn out</button><button type="button" class="plain" data-go="clear" data-key="clear">Clear your turning</button></p>` +
+      `${readoutHtml([...readout(s, s.start, view), ['lost on reversal', `${numeral(s.play.lost, 3)} turns`], ['the same in flats', numeral(s.flatsLost, 3)]])}</div>`
     );
   },
-  says: (numbers, view) => {
-    const state = stateOf(numbers);
-    if (!state.ok) return state.reason;
-    const s = state.value;
+  caption: (s, view) => {
     const width = (c: Case) => {
       // Between the way out and the way back, half way along.
       const { n, reading } = s.loops[c];
       const half = Math.round((n.length - 1) / 6);
-      return Math.abs((reading[half] ?? 0) - (reading[(n.length - 1) / 1.5 - half] ?? 0));
+      return Math.abs(at(reading, half) - at(reading, (n.length - 1) / 1.5 - half));
     };
     const motion = (z: number) => show(z, { shown: 'motion', digits: 3 }, view);
     const follows =
       s.play.lost < s.out
-        ? `after ${numeral(s.play.lost, 3)} turns (${numeral(flatsLost(s), 3)} flats)`
+        ? `after ${numeral(s.play.lost, 3)} turns (${numeral(s.flatsLost, 3)} flats)`
         : `not at all within these ${numeral(s.out)} turns, since it would take ${numeral(s.play.lost, 3)}`;
     const loaded =
       width('loaded') < 1e-9
@@ -185,10 +180,7 @@ export const reversalLoop: Widget = {
         : `the load does not overcome the friction, and the loop is ${motion(width('loaded'))} wide`;
     return `With friction alone the loop is up to ${motion(s.play.A.j + s.play.C.j)} wide, and on reversal the carried part follows ${follows}. With ${withSign(show(s.load, { shown: 'force' }, view))} on it ${loaded}.`;
   },
-  table: (numbers, view) => {
-    const state = stateOf(numbers);
-    if (!state.ok) return { head: [], rows: [] };
-    const s = state.value;
+  table: (s, view) => {
     const motion = (z: number) => show(z, { shown: 'motion', digits: 4 }, view);
     const size = s.loops.loose.n.length;
     const rows = Array.from({ length: 25 }, (_, i) => Math.round(((size - 1) * i) / 24));
@@ -196,16 +188,16 @@ export const reversalLoop: Widget = {
       head: ['way', 'turns, clockwise', 'reading, friction alone', 'reading, with the load'],
       rows: rows.map((i) => [
         i * 3 < size ? 'out' : i * 3 <= 2 * size ? 'back' : 'out again',
-        numeral(s.loops.loose.n[i] ?? 0, 4),
-        motion(s.loops.loose.reading[i] ?? 0),
-        motion(s.loops.loaded.reading[i] ?? 0),
+        numeral(at(s.loops.loose.n, i), 4),
+        motion(at(s.loops.loose.reading, i)),
+        motion(at(s.loops.loaded.reading, i)),
       ]),
     };
   },
-  outline: (numbers, view) => JSON.stringify([keyOf(numbers), view]),
+  renderKey: (s) => s.key,
   mount: (stage, context) => {
-    const out = () => context.numbers().values.n_o ?? 1;
-    const read = () => Math.max(0, Math.min(out(), context.numbers().values.n ?? 0));
+    const out = () => context.numbers().values.n_o;
+    const read = () => Math.max(0, Math.min(out(), context.numbers().values.n));
     const write = (n: number) => context.set('n', Math.round(Math.max(0, Math.min(out(), n)) * 1e4) / 1e4);
     let running = 0;
     mountKnob(stage, {
@@ -251,25 +243,19 @@ export const reversalLoop: Widget = {
       }
     });
   },
-  update: (stage, numbers, view) => {
-    const state = stateOf(numbers);
-    if (!state.ok) return;
-    const s = state.value;
+  update: (stage, s, view) => {
     const a = axisOf(s, view);
-    const key = keyOf(numbers);
+    const { key } = s;
     let trail = trails.get(stage);
     if (trail?.key !== key || trail.stations.length > MOST_REVERSALS) trail = { key, stations: [0] };
     trail = { key, stations: joined(trail.stations, s.n) };
     trails.set(stage, trail);
-    const now: Partial<Record<Case, Trace>> = {};
+    const now = tracesThrough(s, trail.stations, TRAIL_PIECES);
+    if (!now.ok) return;
     for (const c of CASES) {
-      const trace = traceThrough(s.play, forcesOf(s, c), trail.stations, TRAIL_PIECES);
-      if (!trace.ok) return;
-      now[c] = trace.value;
-      stage
-        .querySelector(`[data-trail="${c}"]`)
-        ?.setAttribute('d', trace.value.n.length > 1 ? line(trace.value, s, a) : '');
-      const [cx, cy] = [x(s.n, s.out), y(trace.value.reading.at(-1) ?? 0, a)];
+      const trace = now.value[c];
+      stage.querySelector(`[data-trail="${c}"]`)?.setAttribute('d', trace.n.length > 1 ? line(trace, s, a) : '');
+      const [cx, cy] = [x(s.n, s.out), y(trace.end, a)];
       const dot = stage.querySelector(`[data-dot="${c}"]`);
       if (c === 'loose') {
         dot?.setAttribute('cx', px(cx));
@@ -280,8 +266,6 @@ export const reversalLoop: Widget = {
       }
     }
     updateKnob(stage, s.n);
-    const { loose, loaded } = now;
-    if (!loose || !loaded) return;
-    updateReadout(stage, readout(s, { loose, loaded }, view));
+    updateReadout(stage, readout(s, now.value, view));
   },
-};
+});

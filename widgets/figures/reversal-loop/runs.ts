@@ -5,12 +5,13 @@
  */
 
 import type { PairPlay } from '../../assembly/pair-play.ts';
-import { equalTurns, type Flank, newtons, type Result, simulate, turns } from '../../engine/index.ts';
+import { at, equalTurns, type Flank, good, newtons, type Result, simulate, turns } from '../../engine/index.ts';
 
 export interface Trace {
   readonly n: readonly number[];
   readonly reading: readonly number[];
-  /** Flanks at the end. */
+  /** Reading and flanks at the end. */
+  readonly end: number;
   readonly flankA: Flank;
   readonly flankC: Flank;
 }
@@ -30,7 +31,7 @@ export const traceThrough = (
   const moves = [
     ...equalTurns(turns(-wayIn), 1),
     ...equalTurns(turns(wayIn), 1),
-    ...stations.slice(1).flatMap((n, i) => equalTurns(turns(n - (stations[i] ?? 0)), pieces)),
+    ...stations.slice(1).flatMap((n, i) => equalTurns(turns(n - at(stations, i)), pieces)),
   ];
   const run = simulate(
     {
@@ -43,21 +44,20 @@ export const traceThrough = (
   );
   if (!run.ok) return run;
   const { n, carried, flankA, flankC } = run.value;
-  const zero = carried[2] ?? 0;
-  return {
-    ok: true,
-    value: {
-      n: [...n.subarray(2)],
-      reading: [...carried.subarray(2)].map((z) => z - zero),
-      flankA: (flankA.at(-1) ?? 0) as Flank,
-      flankC: (flankC.at(-1) ?? 0) as Flank,
-    },
-  };
+  const zero = at(carried, 2);
+  const last = n.length - 1;
+  return good({
+    n: [...n.subarray(2)],
+    reading: [...carried.subarray(2)].map((z) => z - zero),
+    end: at(carried, last) - zero,
+    flankA: at(flankA, last) as Flank,
+    flankC: at(flankC, last) as Flank,
+  });
 };
 
 /** Stations with every run between two reversals joined to one. */
 export const joined = (stations: readonly number[], next: number): readonly number[] => {
-  const [before, last] = [stations.at(-2), stations.at(-1) ?? 0];
+  const [before, last] = [stations.at(-2), at(stations, stations.length - 1)];
   if (next === last) return stations;
   const goesOn = before !== undefined && Math.sign(last - before) === Math.sign(next - last);
   return goesOn ? [...stations.slice(0, -1), next] : [...stations, next];

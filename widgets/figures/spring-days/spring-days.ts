@@ -4,7 +4,6 @@
  */
 
 import type { Point } from '../../assembly/assembly-layout.ts';
-import type { Numbers } from '../../assembly/numbers.ts';
 import {
   bad,
   fitRetention,
@@ -17,9 +16,9 @@ import {
   timeToFall,
 } from '../../engine/index.ts';
 import { numeral, show } from '../../input/format.ts';
+import { defineFigure, type NumbersOf } from '../kit/figure.ts';
 import { polyline, px } from '../kit/svg.ts';
 import { evenly, roundTicks } from '../kit/ticks.ts';
-import type { Widget } from '../kit/widget.ts';
 
 interface State {
   readonly F_0: number;
@@ -37,11 +36,15 @@ interface State {
   readonly fitted: boolean;
 }
 
-const stateOf = (numbers: Numbers): Result<State> => {
-  const { values } = numbers;
-  const { t_0 = 1, t: life = 1, F_p: needed = 0, t_r1 = 0, t_r2 = 0, F_r1 = 0, F_r2 = 0 } = values;
-  const fitted = numbers.choices.retention === 'fitted to two readings';
-  let { F_0 = 0, q_r = 0 } = values;
+const QUANTITIES = ['F_0', 'q_r', 't_r1', 'F_r1', 't_r2', 'F_r2', 't_0', 't', 'F_p'] as const;
+
+const stateOf = ({
+  values,
+  choices,
+}: NumbersOf<never, (typeof QUANTITIES)[number], 'retention', never>): Result<State> => {
+  const { t_0, t: life, F_p: needed, t_r1, t_r2, F_r1, F_r2 } = values;
+  const fitted = choices.retention === 'fitted to two readings';
+  let { F_0, q_r } = values;
   if (fitted) {
     const fit = fitRetention({ t: t_r1, F: F_r1 }, { t: t_r2, F: F_r2 }, t_0);
     if (!fit.ok) return fit;
@@ -130,10 +133,7 @@ const surelyTo = (s: State): number => {
 
 const lasts = (s: State): boolean => s.left >= s.needed;
 
-const draw = (numbers: Numbers): Result<string> => {
-  const state = stateOf(numbers);
-  if (!state.ok) return state;
-  const s = state.value;
+const draw = (s: State): string => {
   const f = frameOf(s);
   const sure = surelyTo(s);
   const points = evenly(0, 1, 121).map((share) => f.at(share));
@@ -176,14 +176,14 @@ const draw = (numbers: Numbers): Result<string> => {
   const verdict = lasts(s)
     ? `✓ enough: ${force(s.left)} is left after ${time(s.life)}, where ${force(s.needed)} must be`
     : `✕ not enough: ${force(s.left)} is left after ${time(s.life)}, where ${force(s.needed)} must be`;
-  return good(
+  return (
     `<p class="panel-name">Force of the spring, in newtons</p><svg class="days-chart" viewBox="0 0 ${WIDTH} ${HEIGHT}" role="img" aria-label="Force of the spring against time, each step of the scale ten times the one before">` +
-      `${grid}${foot}<path class="axis-line" d="M${LEFT} ${FLOOR}H${RIGHT}"/>` +
-      `<path class="needed" d="M${LEFT} ${px(needed)}H${RIGHT}"/><text class="needed-name" x="${LEFT + 6}" y="${px(needed + 16 > FLOOR - 4 ? needed - 6 : needed + 16)}">must be left</text>` +
-      `<path class="end-line" d="M${px(xEnd)} ${TOP - 6}V${FLOOR}"/><text class="end-name" x="${px(endLeft ? xEnd - 7 : xEnd + 7)}" y="${TOP + 5}" text-anchor="${endLeft ? 'end' : 'start'}">end of life</text>` +
-      `<path class="days-curve" d="${known}"/>${guess === '' ? '' : `<path class="days-curve guess" d="${guess}"/>`}${readings}${crossing}` +
-      `<circle class="end-mark" data-left cx="${px(xEnd)}" cy="${px(f.y(s.left))}" r="6"/></svg><p class="x-name">time under constant stretch</p>` +
-      `<p class="chain-verdict ${lasts(s) ? 'seated' : 'lets-go'}">${verdict}.</p>`,
+    `${grid}${foot}<path class="axis-line" d="M${LEFT} ${FLOOR}H${RIGHT}"/>` +
+    `<path class="needed" d="M${LEFT} ${px(needed)}H${RIGHT}"/><text class="needed-name" x="${LEFT + 6}" y="${px(needed + 16 > FLOOR - 4 ? needed - 6 : needed + 16)}">must be left</text>` +
+    `<path class="end-line" d="M${px(xEnd)} ${TOP - 6}V${FLOOR}"/><text class="end-name" x="${px(endLeft ? xEnd - 7 : xEnd + 7)}" y="${TOP + 5}" text-anchor="${endLeft ? 'end' : 'start'}">end of life</text>` +
+    `<path class="days-curve" d="${known}"/>${guess === '' ? '' : `<path class="days-curve guess" d="${guess}"/>`}${readings}${crossing}` +
+    `<circle class="end-mark" data-left cx="${px(xEnd)}" cy="${px(f.y(s.left))}" r="6"/></svg><p class="x-name">time under constant stretch</p>` +
+    `<p class="chain-verdict ${lasts(s) ? 'seated' : 'lets-go'}">${verdict}.</p>`
   );
 };
 
@@ -194,26 +194,21 @@ const fallText = (s: State): string =>
       ? 'it has no more than that from the start'
       : `it has fallen to that after ${time(s.falls)}`;
 
-export const springDays: Widget = {
+export const springDays = defineFigure({
   name: 'spring-days',
   title: 'Force of a relaxing spring against time',
   threads: [],
-  quantities: ['F_0', 'q_r', 't_r1', 'F_r1', 't_r2', 'F_r2', 't_0', 't', 'F_p'],
+  quantities: QUANTITIES,
   choices: ['retention'],
+  state: stateOf,
   draw,
-  says: (numbers) => {
-    const state = stateOf(numbers);
-    if (!state.ok) return state.reason;
-    const s = state.value;
+  caption: (s) => {
     const law = `${s.fitted ? 'Fitted to two readings' : 'As stated'}: ${force(s.F_0)} at the start, ${percent(s.q_r)} of it lost per tenfold time.`;
     const far =
       s.life > surelyTo(s) ? ' That is past ten times the last reading, so it is a guess: read again later.' : '';
     return `${law} After ${time(s.life)}, ${force(s.left)} is left where ${force(s.needed)} must be; ${fallText(s)}.${far}`;
   },
-  table: (numbers) => {
-    const state = stateOf(numbers);
-    if (!state.ok) return { head: [], rows: [] };
-    const s = state.value;
+  table: (s) => {
     const times = [
       ...TIMES.map(([t]) => t).filter((t) => t >= s.t_0 / 10 && t <= 10 * Math.max(s.life, s.t_0)),
       s.life,
@@ -229,5 +224,4 @@ export const springDays: Widget = {
         }),
     };
   },
-  outline: (numbers) => JSON.stringify([numbers.values, numbers.choices]),
-};
+});

@@ -5,11 +5,10 @@
  */
 
 import { type EffortState, effortState, senseText, torqueText } from '../../assembly/effort-of.ts';
-import type { Numbers } from '../../assembly/numbers.ts';
-import { good, type Result, type ThreadEffort } from '../../engine/index.ts';
+import type { ThreadEffort } from '../../engine/index.ts';
 import { numeral, show, type UnitView } from '../../input/format.ts';
+import { defineFigure } from '../kit/figure.ts';
 import { px } from '../kit/svg.ts';
-import type { Widget } from '../kit/widget.ts';
 
 const WIDTH = 640;
 const HEIGHT = 42;
@@ -154,10 +153,7 @@ const holds = ({ pair }: EffortState, view: UnitView): string =>
 
 const efficiencyText = (share: number, view: UnitView): string => show(share, { shown: 'percent', digits: 3 }, view);
 
-const draw = (numbers: Numbers, view: UnitView): Result<string> => {
-  const state = effortState(numbers);
-  if (!state.ok) return state;
-  const s = state.value;
+const draw = (s: EffortState, view: UnitView): string => {
   const cases = casesOf(s);
   const x = scaleOf(cases);
   const rows = cases.map(
@@ -168,12 +164,12 @@ const draw = (numbers: Numbers, view: UnitView): Result<string> => {
   const kinds = (Object.keys(KINDS) as Kind[]).filter(
     (k) => k !== 'collar' || cases.some((c) => c.pieces.some((p) => p.kind === k)),
   );
-  return good(
+  return (
     `<svg class="hatches" width="0" height="0" aria-hidden="true"><defs>${HATCH}</defs></svg>` +
-      `<ul class="legend">${kinds.map(swatch).join('')}` +
-      `<li><svg class="swatch" viewBox="0 0 26 14" aria-hidden="true"><path class="total" d="M13 0V14"/></svg>what the hand feels</li>` +
-      `<li><svg class="swatch" viewBox="0 0 26 14" aria-hidden="true"><path class="free-mark" d="M13 1l-5 12h10z"/></svg>without friction: ${torqueText(s.pair.frictionless, view)}</li></ul>` +
-      `<div class="torque-view" role="img" aria-label="Torques both ways, thread by thread, to one scale">${rows.join('')}</div>`,
+    `<ul class="legend">${kinds.map(swatch).join('')}` +
+    `<li><svg class="swatch" viewBox="0 0 26 14" aria-hidden="true"><path class="total" d="M13 0V14"/></svg>what the hand feels</li>` +
+    `<li><svg class="swatch" viewBox="0 0 26 14" aria-hidden="true"><path class="free-mark" d="M13 1l-5 12h10z"/></svg>without friction: ${torqueText(s.pair.frictionless, view)}</li></ul>` +
+    `<div class="torque-view" role="img" aria-label="Torques both ways, thread by thread, to one scale">${rows.join('')}</div>`
   );
 };
 
@@ -189,22 +185,17 @@ const compared = ({ pair, plain, C }: EffortState): string => {
       : `where ${C.designation} alone takes ${times} times as much`;
 };
 
-export const torqueBars: Widget = {
+export const torqueBars = defineFigure({
   name: 'torque-bars',
   title: 'Torque both ways, thread by thread',
   threads: ['A', 'C'],
   quantities: ['F', 'mu', 'd_b'],
   choices: ['rubs'],
+  state: (numbers) => effortState(numbers),
   draw,
-  says: (numbers, view) => {
-    const state = effortState(numbers);
-    if (!state.ok) return state.reason;
-    const s = state.value;
-    return `Raising ${show(s.load, { shown: 'force' }, view)} with friction ${numeral(s.mu)} takes ${torqueText(s.pair.against.torque, view)}, ${compared(s)}. The efficiency is ${efficiencyText(s.pair.efficiency, view)}, that of ${s.C.designation} alone ${efficiencyText(s.plain.efficiency, view)}. ${holds(s, view)}`;
-  },
-  table: (numbers, view) => {
-    const state = effortState(numbers);
-    if (!state.ok) return { head: [], rows: [] };
+  caption: (s, view) =>
+    `Raising ${show(s.load, { shown: 'force' }, view)} with friction ${numeral(s.mu)} takes ${torqueText(s.pair.against.torque, view)}, ${compared(s)}. The efficiency is ${efficiencyText(s.pair.efficiency, view)}, that of ${s.C.designation} alone ${efficiencyText(s.plain.efficiency, view)}. ${holds(s, view)}`,
+  table: (s, view) => {
     const kinds = Object.keys(KINDS) as Kind[];
     const of = (c: Case, kind: Kind): string => {
       const piece = c.pieces.find((p) => p.kind === kind);
@@ -212,12 +203,7 @@ export const torqueBars: Widget = {
     };
     return {
       head: ['case', ...kinds.map((k) => KINDS[k]), 'torque'],
-      rows: casesOf(state.value).map((c) => [
-        `${c.what}, ${c.way}`,
-        ...kinds.map((k) => of(c, k)),
-        torqueText(c.torque, view),
-      ]),
+      rows: casesOf(s).map((c) => [`${c.what}, ${c.way}`, ...kinds.map((k) => of(c, k)), torqueText(c.torque, view)]),
     };
   },
-  outline: (numbers, view) => JSON.stringify([numbers.threads, numbers.values, numbers.choices.rubs, view]),
-};
+});
