@@ -1,14 +1,14 @@
 /** The two threads of a pair, as number sets name them, with their leads as relations take them and the net lead. */
-import { bad, good, type Millimetres, netLead, type Plain, plain, type Result, type Thread } from '../engine/index.ts';
+import { good, type Millimetres, netLead, type Plain, plain, type Result, type Thread } from '../engine/index.ts';
 
 export interface BothThreads {
   readonly A: Thread;
   readonly C: Thread;
 }
 
-/** Whatever may name the two threads of a pair. */
+/** Numbers that name the two threads of a pair. */
 export interface WithPair {
-  readonly threads: { readonly A?: Thread; readonly C?: Thread };
+  readonly threads: Readonly<Record<'A' | 'C', Thread>>;
 }
 
 export interface Pair extends BothThreads {
@@ -21,13 +21,7 @@ export interface Pair extends BothThreads {
   readonly Delta: Millimetres;
 }
 
-export const bothThreads = ({ threads: { A, C } }: WithPair): Result<BothThreads> =>
-  A && C ? good({ A, C }) : bad('This figure needs a thread A and a thread C.');
-
-export const pairOf = (numbers: WithPair): Result<Pair> => {
-  const both = bothThreads(numbers);
-  if (!both.ok) return both;
-  const { A, C } = both.value;
+export const pairOf = ({ threads: { A, C } }: WithPair): Result<Pair> => {
   const leads = { h_A: plain(A.h), L_A: A.L, h_C: plain(C.h), L_C: C.L };
   const net = netLead.of(leads);
   return net.ok ? good({ A, C, leads, Delta: net.value.Delta }) : net;
