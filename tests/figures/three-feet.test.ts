@@ -3,32 +3,29 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { Numbers } from '../../widgets/assembly/numbers.ts';
-import { contactForces, couplingAt, levelPlate, type Point } from '../../widgets/engine/index.ts';
+import { contactForces, couplingAt, levelPlate, type Point, type Thread } from '../../widgets/engine/index.ts';
 import { roundStep } from '../../widgets/figures/kit/ticks.ts';
 import { levellingPlate } from '../../widgets/figures/levelling-plate/levelling-plate.ts';
 import { frameOf, pixelOf, placeAt } from '../../widgets/figures/levelling-plate/plan.ts';
-import { endOf, plateOf, towards, turned } from '../../widgets/figures/levelling-plate/rounds.ts';
+import { endOf, type Given, plateOf, towards, turned } from '../../widgets/figures/levelling-plate/rounds.ts';
 import { turnText } from '../../widgets/figures/levelling-plate/step-words.ts';
 import { veeCoupling } from '../../widgets/figures/vee-coupling/vee-coupling.ts';
 import { readFeet, readReadings } from '../../widgets/input/levelling-table.ts';
-import { attribute, numbersOf, picture, pointsOf, still, textOf } from '../support/figures.ts';
+import { attribute, numbersOf, picture, pointsOf, still, textOf, thread } from '../support/figures.ts';
 import { reasonIn, valueIn } from '../support/results.ts';
 
 const FEET = 'A: 0, 0\nB: 240, 0\nC: 120, 180';
 const READINGS = '40, 20: 0\n200, 20: -84\n200, 160: 14\n40, 160: 94';
+const pairOf = (A: string, C: string): Readonly<Record<'A' | 'C', Thread>> => ({ A: thread(A), C: thread(C) });
 const plate = (
-  texts: Partial<Record<'feet' | 'readings' | 'rounds' | 'stands', string>> = {},
-  values: Numbers['values'] = {},
-  kept = 'foot A',
-): Numbers => ({
-  ...numbersOf(
-    { A: 'M10x1.5', C: '3/8-16 UNC' },
-    { k: 6, X_A: 10, X_C: 10.475, eps: 0, W: 60, x_g: 130, y_g: 70, ...values },
-    {
-      kept,
-    } as never,
-  ),
-  texts: { feet: FEET, readings: READINGS, rounds: '', ...texts },
+  texts: Partial<Given['texts']> = {},
+  values: Partial<Given['values']> = {},
+  kept: Given['choices']['kept'] = 'foot A',
+): Given => ({
+  threads: pairOf('M10x1.5', '3/8-16 UNC'),
+  values: { k: 6, X_A: 10, X_C: 10.475, eps: 0, W: 60, x_g: 130, y_g: 70, ...values },
+  choices: { kept },
+  texts: { feet: FEET, readings: READINGS, rounds: '', stands: '', ...texts },
 });
 const plainly = (text: string): string => text.replace(/\u00a0/g, ' ');
 const shift = (transform: string): [number, number] => {
@@ -69,7 +66,7 @@ describe('levelling-plate', () => {
   });
 
   it('keeps the foot or the mean that is chosen', () => {
-    const signs = (kept: string) => {
+    const signs = (kept: Given['choices']['kept']) => {
       const { moves } = valueIn(plateOf(plate({}, {}, kept))).now.levelling;
       return moves.map((m) => Math.round(m.correction * 1e4) / 10);
     };
@@ -79,7 +76,7 @@ describe('levelling-plate', () => {
   });
 
   it('turns the other way with the threads changed over, and counts a knob in divisions', () => {
-    const other = { ...plate(), threads: numbersOf({ A: '3/8-16 UNC', C: 'M10x1.5' }).threads };
+    const other = { ...plate(), threads: pairOf('3/8-16 UNC', 'M10x1.5') };
     const document = picture(valueIn(still(levellingPlate).draw(other, 'metric')));
     expect(rowsOf(document, '.turn-table').map((row) => row[5])).toEqual([
       'leave it',
@@ -247,7 +244,7 @@ describe('levelling-plate', () => {
     [plate({ readings: '0, 0: 1; 9, 0: 2' }), /^Read 2 readings; a plane needs three/],
     [plate({ rounds: '1; 2' }), /^Round 2 has 2 readings for 4 places; give one for each place/],
     [plate({ readings: '0, 0: 0; 9, 0: 2 mm; 0, 9: 0' }), /^The readings say that the part leans by 222 mm per metre/],
-    [{ ...plate(), threads: numbersOf({ A: 'M8', C: 'M8' }).threads }, /^Foot A has a net lead of 0 mm a turn/],
+    [{ ...plate(), threads: pairOf('M8', 'M8') }, /^Foot A has a net lead of 0 mm a turn/],
   ];
   for (const [numbers, reason] of refused)
     it(`refuses with ${reason.source.slice(1, 50)}`, () => {
@@ -272,9 +269,9 @@ describe('levelling-plate', () => {
 
 describe('levelling-plate within the turns that its feet have', () => {
   /** Leads of 1.25 mm and 1.27 mm: 20 µm a turn. Screws of 20 mm keep a diameter: 12 mm and 13.65 mm to use, 12/1.25 = 9.6 turns. */
-  const fine = (texts: Parameters<typeof plate>[0], kept = 'foot A'): Numbers => ({
-    ...plate({ feet: 'A: 0, 0\nB: 160, 0\nC: 80, 140', ...texts }, { X_A: 12, X_C: 13.65, x_g: 80, y_g: 50 }, kept),
-    threads: numbersOf({ A: 'M8x1.25', C: '1/4-20 UNC' }).threads,
+  const fine = (texts: Parameters<typeof plate>[0]): Given => ({
+    ...plate({ feet: 'A: 0, 0\nB: 160, 0\nC: 80, 140', ...texts }, { X_A: 12, X_C: 13.65, x_g: 80, y_g: 50 }),
+    threads: pairOf('M8x1.25', '1/4-20 UNC'),
   });
   const STEEP = '20, 20: 0; 140, 20: -620; 80, 120: 410';
   const turnsOf = (numbers: Numbers) =>
