@@ -27,9 +27,28 @@ const asked = (
   texts: NonNullable<Numbers['texts']> = {},
 ): Numbers => ({
   threads: {},
-  values: { s_w: mm(0.001), k: 6, q_w: 0.15, ...values },
-  choices: { drawer: 'both you own', hands: 'same hand', ...choices },
-  texts: { taps: 'M4x0.7, 8-36 UNF, M10, 3/8-16', ...texts },
+  values: {
+    s_w: mm(0.001),
+    k: 6,
+    q_w: 0.15,
+    t_l: 0,
+    d_least: 0,
+    d_most: 400,
+    q_X: 1,
+    S_w: 0,
+    F: 0,
+    sigma_a: 100,
+    ...values,
+  },
+  choices: {
+    drawer: 'both you own',
+    hands: 'same hand',
+    fitted: 'either way',
+    against: 'gain',
+    order: 'nearest motion',
+    ...choices,
+  },
+  texts: { taps: 'M4x0.7, 8-36 UNF, M10, 3/8-16', series: 'all', dividers: '', ...texts },
 });
 const page = (html: string) => parseHTML(`<!doctype html><body>${html}</body>`).document;
 

@@ -168,7 +168,11 @@ describe('lead-error', () => {
   });
 
   it('refuses equal leads with the engine’s sentence', () => {
-    expect(reasonIn(still(leadErrorFigure).draw(numbersOf({ A: 'M10', C: 'M10' }, {}, apart), 'metric'))).toBe(
+    expect(
+      reasonIn(
+        still(leadErrorFigure).draw(numbersOf({ A: 'M10', C: 'M10' }, { eps_A: 0, eps_C: 0, n: 1 }, apart), 'metric'),
+      ),
+    ).toBe(
       'The two leads are equal, so there is no net lead for an error to be a share of: choose threads whose leads differ.',
     );
   });
@@ -311,9 +315,9 @@ describe('drunken-thread', () => {
   });
 
   it('refuses equal leads with the engine’s sentence', () => {
-    expect(reasonIn(still(drunkenThread).draw(numbersOf({ A: 'M10', C: 'M10' }, { a_A: 0.001 }), 'metric'))).toBe(
-      'The two leads are equal, so there is no motion to be slower than: choose threads whose leads differ.',
-    );
+    expect(
+      reasonIn(still(drunkenThread).draw(numbersOf({ A: 'M10', C: 'M10' }, { ...half, a_A: 0.001, n: 0 }), 'metric')),
+    ).toBe('The two leads are equal, so there is no motion to be slower than: choose threads whose leads differ.');
   });
 });
 

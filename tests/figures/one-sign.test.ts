@@ -91,6 +91,12 @@ describe('the same state in two chapters', () => {
   });
 });
 
+/** A rig whose threads are true, with play, and with this force on the carried part against 2 N of friction. */
+const rigUnder = (Q_pc: number): Numbers => {
+  const faultless = { eps_gA: 0, eps_gC: 0, a_A: 0, phi_A: 0, a_C: 0, phi_C: 0, u_g: 0, s_g: 0 };
+  return numbersOf(THREADS, { ...faultless, k: 6, n_o: 2, N_r: 1, n_s: 1, j_A: 0.04, j_C: 0.04, Q_pc, Q_f: 2 });
+};
+
 describe('a load on the carried part alone', () => {
   it.each([
     [20, 'pressed'],
@@ -105,10 +111,7 @@ describe('a load on the carried part alone', () => {
       names.map((name) => ({ force: load, flank: name })),
     );
 
-    const rig = drawn(
-      'practice-rig',
-      numbersOf(THREADS, { k: 6, n_o: 2, N_r: 1, n_s: 1, j_A: 0.04, j_C: 0.04, Q_pc: load, Q_f: 2 }),
-    );
+    const rig = drawn('practice-rig', rigUnder(load));
     for (const name of names) expect(textOf(rig, '.readout')).toContain(`the ${name} touches`);
 
     const loop = drawn(
@@ -143,10 +146,7 @@ describe('a load on the carried part alone', () => {
   });
 
   it('smaller than the friction that holds the part is on no flank for sure on the rig', () => {
-    const rig = drawn(
-      'practice-rig',
-      numbersOf(THREADS, { k: 6, n_o: 2, N_r: 1, n_s: 1, j_A: 0.04, j_C: 0.04, Q_pc: 1, Q_f: 2 }),
-    );
+    const rig = drawn('practice-rig', rigUnder(1));
     expect(textOf(rig, '.readout')).toContain('loose: play shows');
   });
 });

@@ -3,11 +3,11 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { Numbers } from '../../widgets/assembly/numbers.ts';
-import { contactForces, couplingAt, levelPlate, type Point } from '../../widgets/engine/index.ts';
+import { contactForces, couplingAt, levelPlate, type Point, type Thread } from '../../widgets/engine/index.ts';
 import { roundStep } from '../../widgets/figures/kit/ticks.ts';
 import { levellingPlate } from '../../widgets/figures/levelling-plate/levelling-plate.ts';
 import { frameOf, pixelOf, placeAt } from '../../widgets/figures/levelling-plate/plan.ts';
-import { endOf, plateOf, towards, turned } from '../../widgets/figures/levelling-plate/rounds.ts';
+import { endOf, type Given, plateOf, towards, turned } from '../../widgets/figures/levelling-plate/rounds.ts';
 import { turnText } from '../../widgets/figures/levelling-plate/step-words.ts';
 import { veeCoupling } from '../../widgets/figures/vee-coupling/vee-coupling.ts';
 import { readFeet, readReadings } from '../../widgets/input/levelling-table.ts';
@@ -16,6 +16,7 @@ import { reasonIn, valueIn } from '../support/results.ts';
 
 const FEET = 'A: 0, 0\nB: 240, 0\nC: 120, 180';
 const READINGS = '40, 20: 0\n200, 20: -84\n200, 160: 14\n40, 160: 94';
+const pairOf = (A: string, C: string): Readonly<Record<'A' | 'C', Thread>> => ({ A: thread(A), C: thread(C) });
 const plate = (
   texts: Partial<Record<'feet' | 'readings' | 'rounds' | 'stands', string>> = {},
   values: Numbers['values'] = {},
@@ -70,7 +71,7 @@ describe('levelling-plate', () => {
   });
 
   it('keeps the foot or the mean that is chosen', () => {
-    const signs = (kept: string) => {
+    const signs = (kept: Given['choices']['kept']) => {
       const { moves } = valueIn(plateOf(plate({}, {}, kept))).now.levelling;
       return moves.map((m) => Math.round(m.correction * 1e4) / 10);
     };
@@ -80,7 +81,7 @@ describe('levelling-plate', () => {
   });
 
   it('turns the other way with the threads changed over, and counts a knob in divisions', () => {
-    const other = { ...plate(), threads: numbersOf({ A: '3/8-16 UNC', C: 'M10x1.5' }).threads };
+    const other = { ...plate(), threads: pairOf('3/8-16 UNC', 'M10x1.5') };
     const document = picture(valueIn(still(levellingPlate).draw(other, 'metric')));
     expect(rowsOf(document, '.turn-table').map((row) => row[5])).toEqual([
       'leave it',
@@ -248,7 +249,7 @@ describe('levelling-plate', () => {
     [plate({ readings: '0, 0: 1; 9, 0: 2' }), /^Read 2 readings; a plane needs three/],
     [plate({ rounds: '1; 2' }), /^Round 2 has 2 readings for 4 places; give one for each place/],
     [plate({ readings: '0, 0: 0; 9, 0: 2 mm; 0, 9: 0' }), /^The readings say that the part leans by 222 mm per metre/],
-    [{ ...plate(), threads: numbersOf({ A: 'M8', C: 'M8' }).threads }, /^Foot A has a net lead of 0 mm a turn/],
+    [{ ...plate(), threads: pairOf('M8', 'M8') }, /^Foot A has a net lead of 0 mm a turn/],
   ];
   for (const [numbers, reason] of refused)
     it(`refuses with ${reason.source.slice(1, 50)}`, () => {
