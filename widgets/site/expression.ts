@@ -59,7 +59,7 @@ export interface Leaf {
 }
 
 /** The glossary's sign, tagged so that pointing at it can light it elsewhere. */
-export const symbolMark = (name: string): string =>
+const symbolMark = (name: string): string =>
   isSymbol(name) ? tagged(sign(SYMBOLS[name].tex), name) : words(escapeText(name));
 
 /** Names by their signs; `named` says under which name another is known where the expression stands. */

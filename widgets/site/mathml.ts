@@ -18,14 +18,17 @@ export const negation = '<mo form="prefix">−</mo>';
 export const between = (sign: string): string => mark('mo', sign, ' form="infix"');
 export const comma = '<mo rspace=".28em">,</mo>';
 export const thinSpace = '<mspace width=".17em"></mspace>';
-export const row = (content: string): string => mark('mrow', content);
+const row = (content: string): string => mark('mrow', content);
+const LEAF = /^<(mi|mn|mtext)\b[^>]*>[^<]*<\/\1>$/;
+/** A part that takes one mark: a single letter or number is one already. */
+const part = (content: string): string => (LEAF.test(content) ? content : row(content));
 /** One mark where a place takes only one. */
 const one = (marks: readonly string[]): string => (marks.length === 1 ? (marks[0] ?? '') : row(marks.join('')));
-export const fraction = (above: string, below: string): string => mark('mfrac', row(above) + row(below));
+export const fraction = (above: string, below: string): string => mark('mfrac', part(above) + part(below));
 export const root = (content: string): string => mark('msqrt', content);
-export const raised = (base: string, power: string): string => mark('msup', row(base) + row(power));
+export const raised = (base: string, power: string): string => mark('msup', part(base) + part(power));
 export const lowered = (base: string, index: string): string => mark('msub', base + index);
-export const overlined = (base: string): string => mark('mover', `${base}<mo>‾</mo>`, ' accent="true"');
+const overlined = (base: string): string => mark('mover', `${base}<mo>‾</mo>`, ' accent="true"');
 
 /** Signs round something grow with it only where it is tall: one engine sets what may grow loosely even where it doesn't. */
 export const fenced = (open: string, content: string, close: string, tall: boolean): string => {
