@@ -7,8 +7,7 @@ export const tooWide = (page: Page): Promise<string> =>
     const over = document.documentElement.scrollWidth - innerWidth;
     if (over <= 0) return '';
     const out = [...document.querySelectorAll('body *')].filter(
-      (e) =>
-        e.getBoundingClientRect().right > innerWidth + 1 && !e.closest('.table-scroll, .katex, .voice, .skip, svg'),
+      (e) => e.getBoundingClientRect().right > innerWidth + 1 && !e.closest('.table-scroll, math, .voice, .skip, svg'),
     );
     return `${over} px: ${out
       .slice(0, 4)
@@ -74,10 +73,9 @@ export const illBuilt = (page: Page): Promise<string[]> =>
       ...all('a[href], button, input, select, textarea, summary, [tabindex="0"]')
         .filter((e) => e.closest('[aria-hidden=true], [role=presentation]'))
         .map((e) => `hidden, yet a stop of Tab: ${brief(e)}`),
-      ...all('.katex')
-        .filter((e) => !e.querySelector('.katex-mathml math')?.textContent?.trim())
+      ...all('math')
+        .filter((e) => !e.textContent?.trim() || e.closest('[aria-hidden=true]'))
         .map((e) => `algebra that can’t be read: ${brief(e)}`),
-      ...all('.katex-html:not([aria-hidden=true])').map((e) => `algebra read twice: ${brief(e)}`),
       ...all('[aria-live]:not([aria-live=polite]), [role=alert]').map((e) => `breaks in: ${brief(e)}`),
     ];
   });
@@ -93,13 +91,12 @@ export const cutOff = (page: Page): Promise<string[]> =>
       `${e.closest('figure, section, nav, header')?.className ?? ''}: ${e.textContent?.trim().slice(0, 40)}`;
     const found: string[] = [];
     for (const e of document.querySelectorAll<HTMLElement>('body *')) {
-      if (e instanceof SVGElement || e.closest('.voice, .katex-mathml, svg') || !seen(e)) continue;
+      if (e instanceof SVGElement || e.closest('.voice, math, svg') || !seen(e)) continue;
       if (e.matches('input[type=text]') && e.scrollWidth > e.clientWidth + 2)
         found.push(`field too narrow, ${words(e)} ${(e as HTMLInputElement).value.slice(0, 60)}`);
       const { overflowX, overflowY } = getComputedStyle(e);
       const hides = (o: string) => o === 'hidden' || o === 'clip';
-      // The struts of algebra stand out of its box; its letters do not.
-      if (e.matches('input') || e.querySelector('.katex') || e.closest('.katex')) continue;
+      if (e.matches('input')) continue;
       if (hides(overflowX) && e.scrollWidth > e.clientWidth + 2) found.push(`cut off, ${words(e)}`);
       if (hides(overflowY) && e.scrollHeight > e.clientHeight + 4) found.push(`cut off below, ${words(e)}`);
     }
@@ -146,7 +143,7 @@ export const longLines = (page: Page, most: number): Promise<string[]> =>
   page.evaluate((limit) => {
     const found: string[] = [];
     for (const e of document.querySelectorAll<HTMLElement>('p, li, figcaption, dd')) {
-      if (!e.checkVisibility() || e.querySelector('.katex, svg, ol, ul, p, table, input, button') || e.closest('svg'))
+      if (!e.checkVisibility() || e.querySelector('math, svg, ol, ul, p, table, input, button') || e.closest('svg'))
         continue;
       const range = document.createRange();
       const texts = document.createTreeWalker(e, NodeFilter.SHOW_TEXT);

@@ -63,7 +63,7 @@ const stopsOf = async (page: Page): Promise<Stop[]> => {
 /** Takes the formulas out of what is read, or puts them back: they make most of a tree that takes seconds to hand over. */
 const withoutAlgebra = (page: Page, out: boolean): Promise<void> =>
   page.evaluate((hide) => {
-    for (const e of document.querySelectorAll<HTMLElement>('.katex')) e.hidden = hide;
+    for (const e of document.querySelectorAll<MathMLElement>('math')) e.style.display = hide ? 'none' : '';
   }, out);
 
 /** What is wrong with the order and the names of what is read; of its algebra too where asked. */
@@ -103,10 +103,10 @@ export const misread = async (page: Page, algebra: boolean): Promise<string[]> =
   if (figures.length !== drawn) found.push(`${figures.length} of ${drawn} figures are read as figures`);
 
   if (!algebra) return found;
-  // Algebra is read as algebra, once: its drawn copy adds no words.
+  // Algebra is read as algebra, each formula once.
   const maths = stops.filter((s) => s.role === 'math' || s.role === 'MathMLMath');
   const wanted = await page.evaluate(
-    () => [...document.querySelectorAll('.katex')].filter((e) => e.checkVisibility()).length,
+    () => [...document.querySelectorAll('math')].filter((e) => e.checkVisibility()).length,
   );
   if (maths.length !== wanted) found.push(`${maths.length} of ${wanted} formulas are read as formulas`);
   return found;

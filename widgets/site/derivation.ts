@@ -14,7 +14,7 @@ import type { EvalFunction, MathNode } from 'mathjs';
 import { type AnyRelation, isSymbol, relationNamed, type SymbolName, symbolFact } from '../engine/index.ts';
 import { escapeText } from '../input/escape.ts';
 import type { Diagnostics } from './diagnostics.ts';
-import { namesIn, parseExpression, splitEquals, toTex, typeset } from './expression.ts';
+import { namesIn, parseExpression, setExpression, splitEquals, typeset } from './expression.ts';
 import { splitComment } from './grammar.ts';
 import { agree, inBase, pointAt, type Quantity, withUnits } from './points.ts';
 
@@ -59,7 +59,7 @@ const readLine = (text: string, line: number, book: Diagnostics): Line[] | undef
       return undefined;
     }
   try {
-    for (const side of sides) toTex(side);
+    for (const side of sides) setExpression(side);
   } catch (error) {
     book.note(line, `${(error as Error).message}.`);
     return undefined;
@@ -189,11 +189,11 @@ const point = (values: Record<string, number>): string =>
     .join(', ');
 
 const render = ({ sides, why, given, cites, line }: Line, inline: (text: string, line: number) => string): string => {
-  const [left, ...rest] = sides.map((s) => toTex(s));
+  const [left, ...rest] = sides.map((s) => setExpression(s));
   const marks = [...(given ? ['given'] : []), ...(sides.join('').length > LONG ? ['long'] : [])];
   return (
-    `<li${marks.length > 0 ? ` class="${marks.join(' ')}"` : ''}><span class="left">${typeset(left ?? '')}</span>` +
-    `<span class="right">${rest.map((r) => typeset(`{}=${r}`)).join('')}</span>` +
+    `<li${marks.length > 0 ? ` class="${marks.join(' ')}"` : ''}><span class="left">${typeset(left)}</span>` +
+    `<span class="right">${rest.map((r) => typeset(undefined, r)).join('')}</span>` +
     `<span class="why">${inline(why, line)}${cites ? ` <span class="cites">(${escapeText(cites.replace(/-/g, ' '))})</span>` : ''}</span></li>`
   );
 };

@@ -1,10 +1,27 @@
 /**
- * Expressions of chapters and relations: one algebraic spelling (`h_C*L_C - h_A*L_A`), typeset through KaTeX and
- * evaluated through mathjs. Build and test time only; neither library reaches a page as script.
+ * Expressions of chapters and relations: one algebraic spelling (`h_C*L_C - h_A*L_A`), set as MathML, which the reader's
+ * browser draws, and evaluated through mathjs, which is of build and test time only.
  */
-import katex from 'katex';
 import { type MathNode, parse } from 'mathjs';
 import { isSymbol, SYMBOLS } from '../engine/index.ts';
+import { escapeText } from '../input/escape.ts';
+import {
+  between,
+  comma,
+  digits,
+  fenced,
+  fraction,
+  identifier,
+  lowered,
+  negation,
+  operator,
+  raised,
+  root,
+  sign,
+  tagged,
+  thinSpace,
+  words,
+} from './mathml.ts';
 
 export const parseExpression = (text: string): MathNode => parse(text);
 
@@ -13,47 +30,109 @@ export const namesIn = (node: MathNode): string[] => {
   const names = new Set<string>();
   node.traverse((n, path) => {
     const symbol = n as unknown as { isSymbolNode?: boolean; name: string };
-    if (symbol.isSymbolNode && path !== 'fn' && !(symbol.name in CONSTANT_TEX)) names.add(symbol.name);
+    if (symbol.isSymbolNode && path !== 'fn' && !(symbol.name in CONSTANTS)) names.add(symbol.name);
   });
   return [...names];
 };
 
-const CONSTANT_TEX: Record<string, string> = { pi: '\\pi', deg: '{}^\\circ', mm: '\\mathrm{mm}' };
-const FUNCTION_TEX: Record<string, string> = {
-  atan: '\\arctan',
-  tan: '\\tan',
-  sin: '\\sin',
-  cos: '\\cos',
-  min: '\\min',
-  max: '\\max',
-  exp: '\\exp',
-  log: '\\ln',
-  log10: '\\log_{10}',
-  asin: '\\arcsin',
-  acos: '\\arccos',
+const CONSTANTS: Record<string, string> = { pi: identifier('π'), deg: words('°'), mm: words('mm') };
+const FUNCTIONS: Record<string, string> = {
+  atan: identifier('arctan'),
+  tan: identifier('tan'),
+  sin: identifier('sin'),
+  cos: identifier('cos'),
+  min: identifier('min'),
+  max: identifier('max'),
+  exp: identifier('exp'),
+  log: identifier('ln'),
+  log10: lowered(identifier('log'), digits('10')),
+  asin: identifier('arcsin'),
+  acos: identifier('arccos'),
 };
 
-/** How a name is set: the glossary's sign, tagged so that pointing at it can light it elsewhere. */
-export const symbolTex = (name: string): string =>
-  isSymbol(name) ? `\\htmlData{sym=${name}}{${SYMBOLS[name].tex}}` : `\\mathrm{${name.replace(/_/g, '\\_')}}`;
-
-interface Tex {
-  readonly tex: string;
-  /** 1 sum, 2 product, 3 sign, 4 power, 5 one thing. */
-  readonly rank: number;
+/** How a name is set. A place for a number is a thing of two parts, number and unit, and takes brackets under a power. */
+export interface Leaf {
+  readonly mark: (name: string) => string;
+  readonly twoParts: boolean;
+  /** What stands between factors. */
+  readonly times: string;
 }
 
+/** The glossary's sign, tagged so that pointing at it can light it elsewhere. */
+const symbolMark = (name: string): string =>
+  isSymbol(name) ? tagged(sign(SYMBOLS[name].tex), name) : words(escapeText(name));
+
+/** Names by their signs; `named` says under which name another is known where the expression stands. */
+export const asSymbols = (named: (name: string) => string = (name) => name): Leaf => ({
+  mark: (name) => symbolMark(named(name)),
+  twoParts: false,
+  times: thinSpace,
+});
+
+/** Names by their numbers, each in a place where the page can write another. */
+export const asNumbers = (fill: (name: string) => string): Leaf => ({
+  mark: (name) => words(escapeText(fill(name)), ` data-slot="${name}"`),
+  twoParts: true,
+  times: operator('×'),
+});
+
+/** A piece of a line, begun by the sign that joins it to the one before; a line that is too long is broken there. */
+interface Piece {
+  readonly sign: string;
+  readonly marks: string;
+}
+interface Algebra {
+  readonly pieces: readonly Piece[];
+  /** 1 sum, 2 product, 3 sign, 4 power, 5 one thing. */
+  readonly rank: number;
+  /** Taller than a line, so that brackets grow with it. */
+  readonly tall?: boolean;
+  readonly negative?: boolean;
+}
+
+const single = (marks: string, rank: number, tall = false): Algebra => ({
+  pieces: [{ sign: '', marks }],
+  rank,
+  tall,
+});
+const inRow = ({ pieces }: Algebra): string =>
+  pieces.map(({ sign, marks }) => (sign === '' ? '' : operator(sign)) + marks).join('');
+
+/** Two parts side by side, without a place to break. */
+const beside = (a: Algebra, glue: string, b: Algebra, rank: number): Algebra => {
+  const [first, ...rest] = b.pieces;
+  const last = a.pieces.at(-1);
+  return {
+    pieces: [
+      ...a.pieces.slice(0, -1),
+      { sign: last?.sign ?? '', marks: `${last?.marks}${glue}${first?.marks}` },
+      ...rest,
+    ],
+    rank,
+    tall: a.tall || b.tall || false,
+    negative: a.negative ?? false,
+  };
+};
+/** Two parts joined by a sign, before which a line can be broken. */
+const joined = (a: Algebra, sign: string, b: Algebra, rank: number): Algebra => ({
+  pieces: [...a.pieces, ...b.pieces.map((piece, i) => (i === 0 ? { ...piece, sign } : piece))],
+  rank,
+  tall: a.tall || b.tall || false,
+  negative: a.negative ?? false,
+});
+
 /** A number; a power of ten is a product, so it may need brackets. */
-const constant = (value: number): Tex => {
-  const [digits = '', exponent] = String(value).split('e');
-  return exponent === undefined
-    ? { tex: digits, rank: 5 }
-    : { tex: `${digits}\\times 10^{${Number(exponent)}}`, rank: 2 };
+const constant = (value: number): Algebra => {
+  const [plain = '', exponent] = String(value).split('e');
+  if (exponent === undefined) return single(digits(plain), 5);
+  const power = Number(exponent);
+  const raisedTen = raised(digits('10'), (power < 0 ? negation : '') + digits(String(Math.abs(power))));
+  return single(digits(plain) + operator('×') + raisedTen, 2);
 };
 
-/** TeX of an expression; `leaf` sets each name, `times` stands between factors. */
-export const toTex = (node: MathNode, leaf: (name: string) => string = symbolTex, times = '\\,'): string => {
-  const write = (raw: MathNode): Tex => {
+/** Sets an expression; `leaf` sets each name. */
+export const setExpression = (node: MathNode, leaf: Leaf = asSymbols()): Algebra => {
+  const write = (raw: MathNode): Algebra => {
     const n = raw as unknown as {
       type: string;
       name: string;
@@ -68,91 +147,86 @@ export const toTex = (node: MathNode, leaf: (name: string) => string = symbolTex
       case 'ParenthesisNode':
         return write(n.content);
       case 'ConstantNode':
-        // A string would be set as raw TeX.
         if (typeof n.value === 'number') return constant(n.value);
         break;
       case 'SymbolNode':
-        return { tex: CONSTANT_TEX[n.name] ?? leaf(n.name), rank: 5 };
+        return single(CONSTANTS[n.name] ?? leaf.mark(n.name), 5);
       case 'FunctionNode':
-        return { tex: call(n.fn.name ?? String(n.fn), n.args), rank: 5 };
+        return call(n.fn.name ?? String(n.fn), n.args);
       case 'OperatorNode':
         if (a && b) return binary(n.op, a, b);
-        if (a && n.op === '-') return { tex: `-${atLeast(a, 3)}`, rank: 3 };
+        if (a && n.op === '-') return { ...beside(single(negation, 3), '', atLeast(a, 3), 3), negative: true };
         break;
     }
     throw new Error(`“${raw.toString()}” can’t be typeset here; use + − * / ^, brackets and the common functions`);
   };
-  const atLeast = (node: MathNode, rank: number): string => {
+  const bracketed = (inner: Algebra): Algebra =>
+    single(fenced('(', inRow(inner), ')', inner.tall ?? false), 5, inner.tall);
+  const atLeast = (node: MathNode, rank: number): Algebra => {
     const w = write(node);
-    return w.rank >= rank ? w.tex : `\\left(${w.tex}\\right)`;
+    return w.rank >= rank ? w : bracketed(w);
   };
   /** What stands right of an operator takes brackets also where it begins with a minus. */
-  const right = (node: MathNode, rank: number): string => {
-    const tex = atLeast(node, rank);
-    return tex.startsWith('-') ? `\\left(${tex}\\right)` : tex;
+  const right = (node: MathNode, rank: number): Algebra => {
+    const w = atLeast(node, rank);
+    return w.negative ? bracketed(w) : w;
   };
-  /** A number with its unit, filled into a slot, is a thing of two parts and takes brackets under a power. */
-  const base = (node: MathNode): string =>
-    leaf === slotTex && node.type === 'SymbolNode' ? `\\left(${write(node).tex}\\right)` : atLeast(node, 5);
-  const binary = (op: string, a: MathNode, b: MathNode): Tex => {
-    if (op === '+') return { tex: `${atLeast(a, 1)}+${right(b, 1)}`, rank: 1 };
-    if (op === '-') return { tex: `${atLeast(a, 1)}-${right(b, 2)}`, rank: 1 };
-    if (op === '*') return { tex: atLeast(a, 2) + between(a, b) + right(b, 3), rank: 2 };
-    if (op === '/') return { tex: `\\frac{${write(a).tex}}{${write(b).tex}}`, rank: 4 };
-    if (op === '^') return { tex: `${base(a)}^{${write(b).tex}}`, rank: 4 };
+  const base = (node: MathNode): Algebra =>
+    leaf.twoParts && node.type === 'SymbolNode' && node.toString() !== 'pi' ? bracketed(write(node)) : atLeast(node, 5);
+  const binary = (op: string, a: MathNode, b: MathNode): Algebra => {
+    if (op === '+') return joined(atLeast(a, 1), '+', right(b, 1), 1);
+    if (op === '-') return joined(atLeast(a, 1), '−', right(b, 2), 1);
+    if (op === '*') return product(atLeast(a, 2), factorSign(a, b), right(b, 3));
+    if (op === '/') return single(fraction(inRow(write(a)), inRow(write(b))), 4, true);
+    if (op === '^') {
+      const below = base(a);
+      return single(raised(inRow(below), inRow(write(b))), 4, below.tall);
+    }
     throw new Error(`“${op}” can’t be typeset here`);
   };
-  const between = (a: MathNode, b: MathNode): string => {
+  const factorSign = (a: MathNode, b: MathNode): string => {
     if (b.toString() === 'deg') return '';
-    if (b.toString() === 'mm') return '\\,';
+    if (b.toString() === 'mm') return thinSpace;
     const numberFirst = a.type === 'ConstantNode' && b.type === 'ConstantNode';
-    return numberFirst ? '\\times ' : times;
+    return numberFirst ? operator('×') : leaf.times;
   };
-  const call = (name: string, args: readonly MathNode[]): string => {
-    const inner = args.map((x) => write(x).tex).join(',\\;');
-    if (name === 'abs') return `\\left|${inner}\\right|`;
-    if (name === 'sqrt') return `\\sqrt{${inner}}`;
-    const tex = FUNCTION_TEX[name];
-    if (tex === undefined) throw new Error(`the function “${name}” can’t be typeset here`);
-    return `${tex}\\left(${inner}\\right)`;
+  const product = (a: Algebra, glue: string, b: Algebra): Algebra =>
+    glue === operator('×') ? joined(a, '×', b, 2) : beside(a, glue, b, 2);
+  const call = (name: string, args: readonly MathNode[]): Algebra => {
+    const parts = args.map(write);
+    const inner = parts.map(inRow).join(comma);
+    const tall = parts.some((part) => part.tall);
+    if (name === 'abs') return single(fenced('|', inner, '|', tall), 5, tall);
+    if (name === 'sqrt') return single(root(inner), 5, true);
+    const known = Object.hasOwn(FUNCTIONS, name) ? FUNCTIONS[name] : undefined;
+    if (known === undefined) throw new Error(`the function “${name}” can’t be typeset here`);
+    return single(`${known}${operator('\u2061')}${fenced('(', inner, ')', tall)}`, 5, tall);
   };
-  return write(node).tex;
+  return write(node);
 };
 
-/** A place in a formula where a number stands that the reader may change. TeX text takes no underscore, so a dash stands in. */
-export const slotTex = (name: string): string => `\\text{§${name.replace(/_/g, '-')}§}`;
-
-/** What has been typeset before: a chapter is pressed again at each save, with nearly all its algebra as it was. */
-const known = new Map<string, string>();
-
-const typesetBare = (tex: string): string => {
-  const html =
-    known.get(tex) ??
-    katex
-      .renderToString(`\\displaystyle ${tex}`, {
-        output: 'htmlAndMathml',
-        trust: true,
-        strict: false,
-        throwOnError: true,
-      })
-      .replace(/<annotation.*?<\/annotation>/s, '');
-  known.set(tex, html);
-  return html;
-};
-
-/** Typesets TeX as MathML beside its picture; `fill` gives the text of each slot. */
-export const typeset = (tex: string, fill: (slot: string) => string = () => ''): string => {
-  const slot = (tag: string, mark: string): string => {
-    const name = mark.replace(/-/g, '_');
-    return `<${tag} data-slot="${name}">${fill(name)}</${tag}>`;
-  };
-  return typesetBare(tex)
-    .replace(/<mtext>§([A-Za-z0-9-]+)§<\/mtext>/g, (_, mark: string) => slot('mtext', mark))
-    .replace(/§([A-Za-z0-9-]+)§/g, (_, mark: string) => slot('span', mark));
-};
+/** Characters that fit a line of the narrowest phone. */
+const ONE_LINE = 26;
 
 /**
- * Typesets what an author writes between dollar signs: an expression, or equals between expressions. Throws with the
+ * Sides with an equals sign between them, as MathML. No engine breaks a line within a formula, so one that may be longer than
+ * a line is several, each begun by its sign. Sides that follow on from another formula have `first` empty.
+ */
+export const typeset = (...sides: readonly (Algebra | undefined)[]): string => {
+  const pieces = sides.flatMap((side, i) =>
+    (side?.pieces ?? []).map((piece, k): Piece => (k === 0 && i > 0 ? { ...piece, sign: '=' } : piece)),
+  );
+  const marks = pieces.map(({ sign, marks }) => (sign === '' ? '' : between(sign)) + marks);
+  const length = pieces.reduce((sum, { sign, marks }) => sum + (sign + marks.replace(/<[^>]*>/g, '')).length, 0);
+  return length <= ONE_LINE ? formula(marks.join('')) : marks.map(formula).join('<wbr>');
+};
+const formula = (marks: string): string => `<math>${marks}</math>`;
+
+/** One symbol by its sign. */
+export const setSymbol = (name: string): Algebra => single(symbolMark(name), 5);
+
+/**
+ * Sets what an author writes between dollar signs: an expression, or equals between expressions. Throws with the
  * reason where it can't.
  */
 export const typesetEquation = (text: string): string => {
@@ -160,7 +234,7 @@ export const typesetEquation = (text: string): string => {
   const unknown = sides.flatMap(namesIn).find((name) => !isSymbol(name));
   if (unknown !== undefined)
     throw new Error(`“${unknown}” is not a symbol of the engine’s glossary (widgets/engine/kernel/symbols.ts)`);
-  return typeset(sides.map((side) => toTex(side)).join('='));
+  return typeset(...sides.map((side) => setExpression(side)));
 };
 
 /** The sides of `a = b = c`. */

@@ -80,15 +80,6 @@ export const site = ({ chapters }: { readonly chapters: string }): Plugin => {
         );
       for (const file of readdirSync(chapters)) this.addWatchFile(resolve(chapters, file));
     },
-    // KaTeX names each font three times; every browser in use takes the first. Algebra is read before its fonts have come.
-    transform: {
-      order: 'pre',
-      filter: { id: /katex[^/]*\.css$/ },
-      handler: (code) =>
-        code
-          .replace(/,\s*url\([^)]*\)\s*format\(["'](?:woff|truetype)["']\)/g, '')
-          .replace(/font-display:\s*block/g, 'font-display: swap'),
-    },
     generateBundle: {
       // After scripts and fonts have their names.
       order: 'post',

@@ -17,7 +17,7 @@ import {
   startScope,
   startValues,
 } from './blocks.ts';
-import { parseExpression, slotTex, symbolTex, toTex, typeset } from './expression.ts';
+import { asNumbers, asSymbols, parseExpression, setExpression, setSymbol, typeset } from './expression.ts';
 
 /** Sets inline Markdown that begins on this line of the chapter. */
 export type Inline = (text: string, line: number) => string;
@@ -85,8 +85,8 @@ export const renderStep = (
   const algebra =
     expression === undefined
       ? ''
-      : `<div class="formula">${typeset(`${symbolTex(step.as)}=${toTex(parseExpression(expression), (s) => symbolTex(name(s)))}`)}</div>` +
-        `<div class="in-numbers">${typeset(`{}=${toTex(parseExpression(expression), slotTex, '\\times ')}`, fill)}</div>`;
+      : `<div class="formula">${typeset(setSymbol(step.as), setExpression(parseExpression(expression), asSymbols(name)))}</div>` +
+        `<div class="in-numbers">${typeset(undefined, setExpression(parseExpression(expression), asNumbers(fill)))}</div>`;
   const result = outcome.ok
     ? `<span class="equals">=</span> <span class="value">${show(outcome.value, format, 'metric')}</span>`
     : escapeText(outcome.reason);

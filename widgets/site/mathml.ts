@@ -1,0 +1,78 @@
+/**
+ * Algebra as MathML: the marks it is made of. Spaces of operators are those of the MathML operator dictionary; form and
+ * stretching are stated where engines infer them differently.
+ */
+
+import { renderToString } from 'katex';
+
+const mark = (tag: string, content: string, attributes = ''): string => `<${tag}${attributes}>${content}</${tag}>`;
+
+/** A single letter leans; the name of a function, being several, stands upright by itself. */
+export const identifier = (letters: string): string => mark('mi', letters);
+export const digits = (number: string): string => mark('mn', number);
+export const words = (text: string, attributes = ''): string => mark('mtext', text, attributes);
+/** Letters that stand upright in a sign; one engine would set an upright identifier apart from its neighbours, like a function. */
+const upright = (letters: string): string => words(letters);
+export const operator = (sign: string): string => mark('mo', sign);
+/** A minus that stands before one thing is set close to it, wherever in a row it is. */
+export const negation = '<mo form="prefix">−</mo>';
+/** A sign between two things that begins a line of its own keeps its space. */
+export const between = (sign: string): string => mark('mo', sign, ' form="infix"');
+export const comma = '<mo rspace=".28em">,</mo>';
+export const thinSpace = '<mspace width=".17em"></mspace>';
+const row = (content: string): string => mark('mrow', content);
+const LEAF = /^<(mi|mn|mtext)\b[^>]*>[^<]*<\/\1>$/;
+/** A part that takes one mark: a single letter or number is one already. */
+const part = (content: string): string => (LEAF.test(content) ? content : row(content));
+export const fraction = (above: string, below: string): string => mark('mfrac', part(above) + part(below));
+export const root = (content: string): string => mark('msqrt', content);
+export const raised = (base: string, power: string): string => mark('msup', part(base) + part(power));
+export const lowered = (base: string, index: string): string => mark('msub', base + index);
+
+/** Signs round something grow with it only where it is tall: one engine sets what may grow loosely even where it doesn't. */
+export const fenced = (open: string, content: string, close: string, tall: boolean): string => {
+  const fixed = tall ? '' : ' stretchy="false"';
+  return row(mark('mo', open, fixed) + content + mark('mo', close, fixed));
+};
+
+/** Marks a part by name, so that it is found on the page: the sign of a symbol, for pointing. */
+export const tagged = (part: string, name: string): string => part.replace(/^<\w+/, `$& data-sym="${name}"`);
+
+/**
+ * What KaTeX’s MathML is tidied by, so that three engines set a sign alike: an upright identifier would be set apart from its neighbours
+ * like a function by one of them, and arrows and stars in an index are letters there, not operators.
+ */
+const TIDY: readonly (readonly [RegExp, string | ((all: string) => string)])[] = [
+  [/<mi mathvariant="normal">([ℓ∞])<\/mi>/g, '<mi>$1</mi>'],
+  [/<mo\b[^>]*>([↑↓])<\/mo>/g, '<mi>$1</mi>'],
+  [/<mo\b[^>]*>∗<\/mo>/g, '<mtext>∗</mtext>'],
+  [/<mi>(min|max)<\/mi><mo>\u2061<\/mo>/g, '<mtext>$1</mtext>'],
+  // Letters of one \\mathrm, each a mark of its own, are one word.
+  [
+    /<mrow>(?:<mi mathvariant="normal">[^<]*<\/mi>|<mn>[^<]*<\/mn>)*<mi mathvariant="normal">[^<]*<\/mi><\/mrow>/g,
+    (all) => upright(all.replace(/<[^>]*>/g, '')),
+  ],
+  [/<mi mathvariant="normal">([^<]*)<\/mi>/g, '<mtext>$1</mtext>'],
+  [/<mo stretchy="true">ˉ<\/mo>|<mo[^>]*>ˉ<\/mo>/g, '<mo>‾</mo>'],
+];
+
+/** The sign of a symbol, from the short TeX in which the glossary spells it. */
+export const sign = (spelling: string): string => {
+  const set = renderToString(spelling, { output: 'mathml', strict: 'error' });
+  const [, marks] = /<semantics>(<mrow>[\s\S]*<\/mrow>)<annotation/.exec(set) ?? [];
+  if (marks === undefined) throw new Error(`the sign “${spelling}” can’t be set`);
+  const tidy = TIDY.reduce((text, [from, to]) => text.replace(from, to as string), marks);
+  const inner = /^<mrow>([\s\S]*)<\/mrow>$/.exec(tidy)?.[1];
+  return inner !== undefined && marksIn(inner) === 1 ? inner : tidy;
+};
+
+/** How many marks stand side by side. */
+const marksIn = (content: string): number => {
+  let depth = 0;
+  let count = 0;
+  for (const [, close] of content.matchAll(/<(\/?)\w+[^>]*>/g)) {
+    depth += close === '' ? 1 : -1;
+    if (depth === 0) count++;
+  }
+  return count;
+};
