@@ -136,7 +136,7 @@ describe('asNumbers', () => {
         asNumbers(() => '<b>'),
       ),
     );
-    expect(html).toBe('<math><mtext data-slot="h_A">&#60;b&#62;</mtext></math>');
+    expect(html).toBe('<math><mn data-slot="h_A">&#60;b&#62;</mn></math>');
   });
 });
 

@@ -8,9 +8,14 @@ const mark = (tag: string, content: string, attributes = ''): string => `<${tag}
 /** A single letter leans; the name of a function, being several, stands upright by itself. */
 export const identifier = (letters: string): string => mark('mi', letters);
 export const digits = (number: string): string => mark('mn', number);
-export const words = (text: string, attributes = ''): string => mark('mtext', text, attributes);
-/** Letters that stand upright in a sign; one engine would set an upright identifier apart from its neighbours, like a function. */
+/** A number that is written anew; as words it would count as space, and a sign between two such would lose its own. */
+export const place = (text: string, name: string): string => mark('mn', text, ` data-slot="${name}"`);
+export const words = (text: string): string => mark('mtext', text);
+/** Letters that stand upright in a sign. Beside others they are words: one engine sets an upright identifier apart, like a function. */
 const upright = (letters: string): string => words(letters);
+const UPRIGHT_ALONE = /^<mtext>([^<]*)<\/mtext>$/;
+const uprightAlone = (_: string, letters: string): string =>
+  mark('mi', letters, [...letters].length === 1 ? ' mathvariant="normal"' : '');
 export const operator = (sign: string): string => mark('mo', sign);
 /** A minus that stands before one thing is set close to it, wherever in a row it is. */
 export const negation = '<mo form="prefix">−</mo>';
@@ -122,5 +127,5 @@ export const sign = (spelling: string): string => {
   };
   const marks = group();
   if (at < tokens.length || marks.length === 0) refuse(tokens[at]);
-  return one(marks);
+  return one(marks).replace(UPRIGHT_ALONE, uprightAlone);
 };
