@@ -15,6 +15,7 @@ import {
   lowered,
   negation,
   operator,
+  place,
   raised,
   root,
   sign,
@@ -71,7 +72,7 @@ export const asSymbols = (named: (name: string) => string = (name) => name): Lea
 
 /** Names by their numbers, each in a place where the page can write another. */
 export const asNumbers = (fill: (name: string) => string): Leaf => ({
-  mark: (name) => words(escapeText(fill(name)), ` data-slot="${name}"`),
+  mark: (name) => place(escapeText(fill(name)), name),
   twoParts: true,
   times: operator('×'),
 });

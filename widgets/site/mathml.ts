@@ -10,9 +10,14 @@ const mark = (tag: string, content: string, attributes = ''): string => `<${tag}
 /** A single letter leans; the name of a function, being several, stands upright by itself. */
 export const identifier = (letters: string): string => mark('mi', letters);
 export const digits = (number: string): string => mark('mn', number);
-export const words = (text: string, attributes = ''): string => mark('mtext', text, attributes);
-/** Letters that stand upright in a sign; one engine would set an upright identifier apart from its neighbours, like a function. */
+/** A number that is written anew; as words it would count as space, and a sign between two such would lose its own. */
+export const place = (text: string, name: string): string => mark('mn', text, ` data-slot="${name}"`);
+export const words = (text: string): string => mark('mtext', text);
+/** Letters that stand upright in a sign. Beside others they are words: one engine sets an upright identifier apart, like a function. */
 const upright = (letters: string): string => words(letters);
+const UPRIGHT_ALONE = /^<mtext>([^<]*)<\/mtext>$/;
+const uprightAlone = (_: string, letters: string): string =>
+  mark('mi', letters, [...letters].length === 1 ? ' mathvariant="normal"' : '');
 export const operator = (sign: string): string => mark('mo', sign);
 /** A minus that stands before one thing is set close to it, wherever in a row it is. */
 export const negation = '<mo form="prefix">−</mo>';
@@ -58,12 +63,20 @@ const TIDY: readonly (readonly [RegExp, string | ((all: string) => string)])[] =
 
 /** The sign of a symbol, from the short TeX in which the glossary spells it. */
 export const sign = (spelling: string): string => {
-  const set = renderToString(spelling, { output: 'mathml', strict: 'error' });
+  const set = spelling.trim() === '' ? '' : mathmlOf(spelling);
   const [, marks] = /<semantics>(<mrow>[\s\S]*<\/mrow>)<annotation/.exec(set) ?? [];
   if (marks === undefined) throw new Error(`the sign “${spelling}” can’t be set`);
   const tidy = TIDY.reduce((text, [from, to]) => text.replace(from, to as string), marks);
   const inner = /^<mrow>([\s\S]*)<\/mrow>$/.exec(tidy)?.[1];
-  return inner !== undefined && marksIn(inner) === 1 ? inner : tidy;
+  return (inner !== undefined && marksIn(inner) === 1 ? inner : tidy).replace(UPRIGHT_ALONE, uprightAlone);
+};
+
+const mathmlOf = (spelling: string): string => {
+  try {
+    return renderToString(spelling, { output: 'mathml', strict: 'error', throwOnError: true });
+  } catch (error) {
+    throw new Error(`the sign “${spelling}” can’t be set: ${(error as Error).message}`);
+  }
 };
 
 /** How many marks stand side by side. */
