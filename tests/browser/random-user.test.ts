@@ -49,7 +49,7 @@ const play = async ({ page: start, actions }: Journey): Promise<string[]> => {
       if (lost.length > 0) return [`${action.do} at ${page.url()}`, ...lost];
     }
     const here = await wholeSight(page);
-    const address = page.url();
+    const address = await page.evaluate(() => location.href);
     const { page: fresh } = await visit(address.slice(inject('site').length), { fresh: true });
     try {
       // What is worked out in the background may come late, here or there.
