@@ -30,7 +30,7 @@ const plate = (
         kept,
       } as never,
     ),
-    texts: { feet: FEET, readings: READINGS, rounds: '', ...texts },
+    texts: { feet: FEET, readings: READINGS, rounds: '', stands: '', ...texts },
   }) as Numbers & Parameters<typeof plateOf>[0];
 const plainly = (text: string): string => text.replace(/\u00a0/g, ' ');
 const shift = (transform: string): [number, number] => {

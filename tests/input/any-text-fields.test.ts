@@ -194,7 +194,7 @@ describe('any address', () => {
       }),
       MANY,
     );
-    expect(good).toBeGreaterThan(1000);
+    expect(good).toBeGreaterThan(MANY.numRuns * 0.01);
   });
 });
 
@@ -238,7 +238,7 @@ describe('any file of designs', () => {
       ),
       MANY,
     );
-    expect(good).toBeGreaterThan(2000);
+    expect(good).toBeGreaterThan(MANY.numRuns * 0.02);
   });
 });
 

@@ -540,7 +540,7 @@ describe('the canonical form', () => {
       }),
       { numRuns: howMany(5000, 50_000), seed: 8 },
     );
-    expect(good).toBeGreaterThan(5000);
+    expect(good).toBeGreaterThan(howMany(500, 5000));
   });
 });
 

@@ -13,9 +13,14 @@ const isRelation = (value: unknown): value is AnyRelation =>
 const collected = (): readonly AnyRelation[] => {
   const files = import.meta.glob<Readonly<Record<string, unknown>>>('./*/*.ts', { eager: true });
   const roomOf = (path: string) => ROOMS.indexOf(path.split('/')[1] ?? '');
-  return Object.keys(files)
-    .sort((a, b) => roomOf(a) - roomOf(b) || a.localeCompare(b, 'en'))
-    .flatMap((path) => Object.values(files[path] ?? {}).filter(isRelation));
+  return Object.entries(files)
+    .flatMap(([path, exported]) =>
+      Object.values(exported)
+        .filter(isRelation)
+        .map((relation) => ({ room: roomOf(path), relation })),
+    )
+    .sort((a, b) => a.room - b.room || a.relation.name.localeCompare(b.relation.name, 'en'))
+    .map(({ relation }) => relation);
 };
 
 export const RELATIONS: readonly AnyRelation[] = /*#__PURE__*/ collected();
