@@ -28,9 +28,6 @@ import { asRead, say } from '../kernel/say.ts';
 /** Beyond this slope a tangent stands for a wedge that has jammed, not for a screw. */
 export const JAMMED = (89 * Math.PI) / 180;
 
-export const SCREW_FORMULA =
-  'Khurmi & Gupta, A Textbook of Machine Design, ch. 17: block on an incline round a cylinder.';
-
 export const frictionAngle = relation({
   name: 'friction-angle',
   says: 'Friction angle of a thread: the slope at which its flanks would just begin to slide.',
@@ -46,7 +43,7 @@ export const climbingTorque = relation({
   says: 'Torque of one thread that climbs against its load.',
   takes: ['F', 'd_2', 'rho', 'lambda'],
   gives: { M_up: 'F*d_2/2*tan(rho + lambda)' },
-  source: SCREW_FORMULA,
+  source: 'Khurmi & Gupta, A Textbook of Machine Design, ch. 17: block on an incline round a cylinder.',
   refuses: ({ rho, lambda }) =>
     rho + lambda < JAMMED
       ? undefined
@@ -59,7 +56,7 @@ export const yieldingTorque = relation({
   says: 'Torque of one thread that yields to its load, negative where the load drives it alone.',
   takes: ['F', 'd_2', 'rho', 'lambda'],
   gives: { M_down: 'F*d_2/2*tan(rho - lambda)' },
-  source: SCREW_FORMULA,
+  source: 'Khurmi & Gupta, A Textbook of Machine Design, ch. 17: block on an incline round a cylinder.',
   refuses: ({ rho, lambda }) =>
     lambda - rho < JAMMED
       ? undefined

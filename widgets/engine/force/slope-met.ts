@@ -15,7 +15,7 @@
 
 import { newtonMillimetres, newtons, rad } from '../kernel/quantity.ts';
 import { relation } from '../kernel/relation.ts';
-import { JAMMED, SCREW_FORMULA } from './effort.ts';
+import { JAMMED } from './effort.ts';
 
 const SLOPE_SOURCE =
   'Kinematics of the pair: a thread goes uphill where its own motion lifts what stands on it (ISO 5408 for hand and lead angle).';
@@ -53,7 +53,7 @@ export const raisingTorque = relation({
   says: 'Torque of one thread while the load is raised, whether it goes uphill or downhill.',
   takes: ['F', 'd_2', 'rho', 'zeta'],
   gives: { M_r: 'F*d_2/2*tan(rho + zeta)' },
-  source: SCREW_FORMULA,
+  source: 'Khurmi & Gupta, A Textbook of Machine Design, ch. 17: block on an incline round a cylinder.',
   refuses: ({ rho, zeta }) => (Math.abs(rho + zeta) < JAMMED ? undefined : JAM),
   compute: ({ F, d_2, rho, zeta }) => ({ M_r: newtonMillimetres(((F * d_2) / 2) * Math.tan(rho + zeta)) }),
 });
@@ -63,7 +63,7 @@ export const loweringTorque = relation({
   says: 'Torque of one thread while the load is lowered, turned the other way; negative where the load drives it.',
   takes: ['F', 'd_2', 'rho', 'zeta'],
   gives: { M_l: 'F*d_2/2*tan(rho - zeta)' },
-  source: SCREW_FORMULA,
+  source: 'Khurmi & Gupta, A Textbook of Machine Design, ch. 17: block on an incline round a cylinder.',
   refuses: ({ rho, zeta }) => (Math.abs(rho - zeta) < JAMMED ? undefined : JAM),
   compute: ({ F, d_2, rho, zeta }) => ({ M_l: newtonMillimetres(((F * d_2) / 2) * Math.tan(rho - zeta)) }),
 });
