@@ -18,12 +18,17 @@ export const all = (root: ParentNode, selector: string): HTMLElement[] => [
  * Runs when a form is sent, by its button or by Enter in a field, which presses the button. A frame that forbids forms never
  * tells of a form that is sent, so it is the press that is heard.
  */
-export const whenSent = (form: HTMLFormElement, run: () => void): void =>
-  form.addEventListener('click', (event) => {
-    if (!(event.target instanceof Element && event.target.closest('button[type=submit]'))) return;
+export const whenSent = (form: HTMLFormElement, run: () => void): void => {
+  const sent = (event: Event) => {
     event.preventDefault();
     run();
+  };
+  form.addEventListener('click', (event) => {
+    if (event.target instanceof Element && event.target.closest('button[type=submit]')) sent(event);
   });
+  // Sent by a script, for which no button is pressed.
+  form.addEventListener('submit', sent);
+};
 
 /** Writes text only where it differs, so that an unchanged place is not laid out again. */
 export const setText = (element: Element | null | undefined, text: string): void => {
