@@ -206,8 +206,8 @@ export const setExpression = (node: MathNode, leaf: Leaf = asSymbols()): Algebra
   return write(node);
 };
 
-/** Characters that fit a line of the narrowest phone. */
-const ONE_LINE = 26;
+/** Characters that fit a line of a worked step on the narrowest phone. */
+const ONE_LINE = 18;
 
 /**
  * Sides with an equals sign between them, as MathML. No engine breaks a line within a formula, so one that may be longer than
