@@ -84,8 +84,9 @@ const script = async (name, source, outDir, { external = [], globals = {}, plugi
     },
   });
   const [chunk] = [result].flat().flatMap((r) => r.output);
-  const plots = new Set([PLOT, ...PLOT_MODULES.map((file) => resolve(root, 'widgets', file))]);
-  return { file: chunk.fileName, plot: chunk.imports.some((id) => plots.has(id)) };
+  // The bundler names what stays outside by paths of its own, but the global it takes it from is ours.
+  return { file: chunk.fileName, plot: chunk.imports.includes(PLOT) || chunk.code.includes(PLOTS) };
+};
 };
 
 /** A script that takes engine, input, assembly, kit and plots from those that are on the page. */
