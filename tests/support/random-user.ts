@@ -141,8 +141,8 @@ const touch = (
       const all = [...document.querySelectorAll<HTMLElement>(selector)].filter((e) => e.checkVisibility());
       const chosen = all[nth % all.length];
       if (!chosen) return false;
-      for (const old of document.querySelectorAll('[data-hand]')) old.removeAttribute('data-hand');
-      chosen.setAttribute('data-hand', '');
+      for (const old of document.querySelectorAll('[data-touched]')) old.removeAttribute('data-touched');
+      chosen.setAttribute('data-touched', '');
       if (what === 'show') chosen.scrollIntoView();
       if (what === 'click') chosen.click();
       if (what === 'focus') chosen.focus();
@@ -203,7 +203,7 @@ export const act = async (user: User, action: Action): Promise<string[]> => {
   switch (action.do) {
     case 'type':
       if (!(await touch(page, FIELD, action.at, { text: action.keys ? '' : action.text }))) break;
-      if (action.keys) await page.locator('[data-hand]').pressSequentially(action.text);
+      if (action.keys) await page.locator('[data-touched]').pressSequentially(action.text);
       break;
     case 'scale':
       await touch(page, FIELD, action.at, { by: action.by });
@@ -216,7 +216,7 @@ export const act = async (user: User, action: Action): Promise<string[]> => {
       break;
     case 'slide':
       if (!(await touch(page, SLIDER, action.at, 'show'))) break;
-      await page.waitForFunction(() => document.querySelector('[data-hand]')?.closest('[data-awake]') !== null);
+      await page.waitForFunction(() => document.querySelector('[data-touched]')?.closest('[data-awake]') !== null);
       // Its figure may have been drawn anew meanwhile.
       await touch(page, SLIDER, action.at, 'focus');
       await page.keyboard.press(action.key);
