@@ -136,7 +136,7 @@ export const createStore = (
     const field = fields.get(key(set, name));
     if (!field) return;
     const shown = text.slice(0, mostKept(field.input));
-    const read = readInput(field.input, shown, view);
+    const read = readInput(field.input, text, view);
     if (!read.ok) return write(set, { ...field, text: shown, reason: read.reason });
     const value = asWritten(field.input, read.value);
     // What was supposed of a thread is said until its field is left, when it stands written out.
@@ -251,7 +251,7 @@ const ownValue = (set: string, input: Input): Value => {
   return value;
 };
 
-/** Longer than any text the field takes: what is left of a cut text is refused, now and when a reload or a link brings it back. */
+/** Longer than any text the field takes: what is left of a cut text is refused again when a reload or a link brings it back. */
 const mostKept = (input: Input): number =>
   Math.max(MOST_CARRIED, (input.kind === 'text' ? longestOf(input.name) : LONGEST_TEXT) + 1);
 
