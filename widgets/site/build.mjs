@@ -87,7 +87,6 @@ const script = async (name, source, outDir, { external = [], globals = {}, plugi
   // The bundler names what stays outside by paths of its own, but the global it takes it from is ours.
   return { file: chunk.fileName, plot: chunk.imports.includes(PLOT) || chunk.code.includes(PLOTS) };
 };
-};
 
 /** A script that takes engine, input, assembly, kit and plots from those that are on the page. */
 const lazyScript = (name, source, outDir) =>
