@@ -10,6 +10,7 @@ import type { Figure } from '../../widgets/figures/kit/figure.ts';
 import { tableCsv, tableHtml } from '../../widgets/figures/kit/figure-parts.ts';
 import { show, type UnitView } from '../../widgets/input/format.ts';
 import { FIGURES } from '../../widgets/site/catalogue.ts';
+import { TASKS } from '../support/chapter-tasks.ts';
 import {
   anyNumbers,
   anyThread,
@@ -41,7 +42,15 @@ const Delta = ({ threads: { A, C } }: Numbers): number => {
 const motion = (z: number, view: UnitView = 'metric', digits = 4): string =>
   show(z, { shown: 'motion', digits }, view).replace(/\u00a0/g, ' ');
 
-describe('every widget', () => {
+describe('every figure', () => {
+  it('has a task that a reader does with it', () => {
+    const without = [...FIGURES.keys()].filter((name) => !TASKS.some(({ widget }) => widget === name));
+    expect(
+      without,
+      'without a task: say in tests/support/chapter-tasks.ts what its chapter asks of the reader',
+    ).toEqual([]);
+  });
+
   it('is known by one name and has a title, and takes only inputs that exist', async () => {
     const { isSymbol } = await import('../../widgets/engine/index.ts');
     const { isChoice } = await import('../../widgets/input/choices.ts');

@@ -512,7 +512,10 @@ const CASES = 12;
 
 describe('picture, sentence and table', () => {
   it('are read against each other in every widget that draws a plot', () => {
-    expect([...FIGURES.keys()].filter((name) => !READ[name] && !NO_PLOT.includes(name))).toEqual([]);
+    expect(
+      [...FIGURES.keys()].filter((name) => !READ[name] && !NO_PLOT.includes(name)),
+      'without a reader of its picture: add one to READ, or the name to NO_PLOT where nothing is plotted',
+    ).toEqual([]);
     for (const name of NO_PLOT)
       expect(
         picture(valueIn(still(FIGURES.get(name) as Figure).draw(startOf(name).numbers, 'metric'))).querySelector(
