@@ -5,7 +5,7 @@
  */
 import { mkdirSync, readdirSync, readFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
-import { join, resolve } from 'node:path';
+import { basename, join, resolve } from 'node:path';
 import { Stryker } from '@stryker-mutator/core';
 
 const root = resolve(import.meta.dirname, '../..');
@@ -15,8 +15,10 @@ const out = process.env.MUTATION_REPORTS ?? join(tmpdir(), 'mutation');
 mkdirSync(out, { recursive: true });
 
 const names = process.argv.slice(2);
-const files = readdirSync(engine)
-  .filter((file) => file !== 'index.ts' && (names.length === 0 || names.includes(file.replace('.ts', ''))))
+const files = readdirSync(engine, { recursive: true, encoding: 'utf8' })
+  .map((file) => file.replaceAll('\\', '/'))
+  // Rooms stand below the entry and the list of relations, in which there is nothing to spoil.
+  .filter((file) => /\/[\w-]+\.ts$/.test(file) && (names.length === 0 || names.includes(basename(file, '.ts'))))
   .sort();
 
 /** Test files a file is judged by, at the most; more cost minutes a fault and seldom find another. */
@@ -32,8 +34,8 @@ const testsOf = (file) => {
   const exported = [...source.matchAll(/^export (?:const|function\*?|class) (\w+)/gm)].map(([, name]) => name);
   const spoken = new RegExp(`\\b(?:${exported.join('|')})\\b`, 'g');
   const weight = (test) => {
-    if (`${file.replace('.ts', '')}-`.startsWith(test.replace('.test.ts', '-'))) return Number.POSITIVE_INFINITY;
-    if (SEEN_IN[file] === test) return Number.POSITIVE_INFINITY;
+    if (`${basename(file, '.ts')}-`.startsWith(test.replace('.test.ts', '-'))) return Number.POSITIVE_INFINITY;
+    if (SEEN_IN[basename(file)] === test) return Number.POSITIVE_INFINITY;
     if (BUSY.test(test)) return 0;
     if (test === 'relations.test.ts' && source.includes('relation({')) return Number.MAX_VALUE;
     return readFileSync(join(tests, test), 'utf8').match(spoken)?.length ?? 0;
@@ -48,7 +50,7 @@ process.chdir(root);
 for (const file of files) {
   const include = testsOf(file);
   process.env.MUTATION_TESTS = include.map((test) => `tests/engine/${test}`).join(' ');
-  const report = join(out, file.replace('.ts', '.json'));
+  const report = join(out, `${basename(file, '.ts')}.json`);
   const results = await new Stryker({
     testRunner: 'vitest',
     plugins: ['@stryker-mutator/vitest-runner'],
