@@ -7,11 +7,11 @@ const here = ENGINES.filter((engine) => missing(engine).length === 0);
 for (const engine of ENGINES) if (!here.includes(engine)) console.warn(leftOut(engine));
 
 /**
- * Asked of Firefox and WebKit at every run: pointer, wheel and keys, typing, storage, addresses, workers, paper, pages
+ * Asked of Firefox and WebKit at every run: pointer, wheel and keys, typing, workers, paper, pages
  * without script or network, and the policy. The other files rest on these, and are asked of Chromium alone unless ENGINES=all,
  * since the whole is to stay under twelve minutes on two cores.
  */
-const EVERYWHERE = ['policy', 'reading', 'turning', 'typing', 'units-and-address'];
+const EVERYWHERE = ['policy', 'reading', 'turning', 'typing'];
 
 const all = process.env.ENGINES === 'all';
 if (!all && here.length > 1)

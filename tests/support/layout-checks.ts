@@ -151,8 +151,10 @@ export const longLines = (page: Page, most: number): Promise<string[]> =>
       const lines = new Set<number>();
       while (texts.nextNode()) {
         range.selectNodeContents(texts.currentNode);
-        letters += texts.currentNode.textContent?.length ?? 0;
-        for (const box of range.getClientRects()) {
+        const boxes = range.getClientRects();
+        // A remark, or the sentence it stands in for, is there without being shown.
+        if (boxes.length > 0) letters += texts.currentNode.textContent?.length ?? 0;
+        for (const box of boxes) {
           long += box.width;
           lines.add(Math.round(box.bottom / 8));
         }
