@@ -1,6 +1,6 @@
 /**
- * The widgets. Their scripts are fetched when their figure comes near the window, each a script of its own. A widget stands in
- * `widgets/<name>/<name>.ts`; one that works in the background has its worker beside it, `worker.ts`.
+ * The figures. Their scripts are fetched when they come near the window, each a script of its own. A figure stands in
+ * `figures/<name>/<name>.ts`; one that works in the background has its worker beside it, `worker.ts`.
  */
 import { ballAndSeat } from './ball-and-seat/ball-and-seat.ts';
 import { calibrationFigure } from './calibration/calibration.ts';

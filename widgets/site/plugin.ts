@@ -3,12 +3,13 @@
  * saved; in a build every page is written with its styles in it, beside one classic script, with relative addresses only, so
  * that the folder works on a server, under a sub-path or from a stick.
  *
- * It imports nothing of the rooms: Vite starts anew when what its configuration imports is saved. They come as one module,
+ * It imports nothing of the rooms but how text is escaped: Vite starts anew when what its configuration imports is saved. They come as one module,
  * site.ts, which the dev server loads again by itself.
  */
 import { readdirSync } from 'node:fs';
 import { resolve } from 'node:path';
 import { type Plugin, runnerImport, type ViteDevServer } from 'vite';
+import { escapeText } from '../input/escape.ts';
 import type { RenderCache } from './book.ts';
 import type * as Site from './site.ts';
 
@@ -119,13 +120,11 @@ const teller = (server: ViteDevServer, mistakes: () => Promise<readonly string[]
   };
 };
 
-const escaped = (text: string): string => text.replace(/[&<>]/g, (c) => `&#${c.charCodeAt(0)};`);
-
 /** In the dev server an author sees every mistake of a chapter on top of its page, with file and line. */
 const withMistakes = (page: string, mistakes: readonly { file: string; line: number; says: string }[]): string =>
   mistakes.length === 0
     ? page
     : page.replace(
         '<article>',
-        `<section class="mistakes" role="alert"><h2>${mistakes.length} to mend in the chapter</h2><ul>${mistakes.map((m) => `<li><code>${escaped(`${m.file}:${m.line}`)}</code> ${escaped(m.says)}</li>`).join('')}</ul></section><article>`,
+        `<section class="mistakes" role="alert"><h2>${mistakes.length} to mend in the chapter</h2><ul>${mistakes.map((m) => `<li><code>${escapeText(`${m.file}:${m.line}`)}</code> ${escapeText(m.says)}</li>`).join('')}</ul></section><article>`,
       );
