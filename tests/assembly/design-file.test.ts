@@ -1,4 +1,5 @@
 /** Files of designs: what is written reads back, and what of a strange file is taken or refused. */
+
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import {
@@ -12,6 +13,7 @@ import {
   tooLong,
   writeDesigns,
 } from '../../widgets/assembly/design-file.ts';
+import { reasonOf } from '../../widgets/words/reason.ts';
 import { reasonIn, valueIn } from '../support/results.ts';
 
 const FOOT: Design = {
@@ -118,7 +120,7 @@ describe('writeDesigns and readDesigns', () => {
       fc.property(fc.jsonValue(), (value) => {
         for (const text of [JSON.stringify(value), file(value), file([value]), file([{ name: 'x', numbers: value }])]) {
           const read = readDesigns(text);
-          if (!read.ok) expect(read.reason).toMatch(/^[A-Z].{20,}\.$/s);
+          if (!read.ok) expect(reasonOf(read)).toMatch(/^[A-Z].{20,}\.$/s);
         }
       }),
     );

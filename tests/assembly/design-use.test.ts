@@ -11,6 +11,7 @@ import { applyDesign, numbersOf } from '../../widgets/client/designs.ts';
 import { createStore, type Store } from '../../widgets/client/store.ts';
 import { isSymbol, SYMBOLS, type SymbolName, symbolFact } from '../../widgets/engine/index.ts';
 import { FIGURES } from '../../widgets/site/catalogue.ts';
+import { reasonOf } from '../../widgets/words/reason.ts';
 import { blocksOf, CHAPTERS, press } from '../support/chapters.ts';
 import { still } from '../support/figures.ts';
 
@@ -368,7 +369,7 @@ for (const { name, set, typed, net, steps } of STOCK)
         for (const { widget, set: id } of figures) {
           const figure = FIGURES.get(widget);
           const drawn = figure && still(figure).draw(store.numbers(id), 'metric');
-          expect(drawn?.ok === true ? drawn.value : (drawn?.reason ?? ''), `${file}, ${widget}`).toMatch(/\S/);
+          expect(drawn?.ok === true ? drawn.value : drawn ? reasonOf(drawn) : '', `${file}, ${widget}`).toMatch(/\S/);
           expect(drawn?.ok === true ? drawn.value : '').not.toMatch(/NaN|Infinity|undefined/);
         }
       }

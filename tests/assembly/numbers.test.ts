@@ -6,6 +6,7 @@ import { fieldUnit, gather, type Input, readInput, scopeOf, writeQuantity } from
 import { isSymbol, SYMBOLS, type SymbolName, symbolFact } from '../../widgets/engine/index.ts';
 import { readThread } from '../../widgets/input/designation.ts';
 import { UNIT_VIEWS } from '../../widgets/input/format.ts';
+import { reasonOf } from '../../widgets/words/reason.ts';
 import { reasonIn, valueIn } from '../support/results.ts';
 
 const quantity = (name: SymbolName, min = symbolFact(name).min, max = symbolFact(name).max): Input => ({
@@ -126,7 +127,7 @@ describe('readInput of a quantity', () => {
         (name, text, view) => {
           const input = quantity(name);
           const read = readInput(input, text, view);
-          if (!read.ok) expect(read.reason).toMatch(/^[A-Z].{10,}[.]$/s);
+          if (!read.ok) expect(reasonOf(read)).toMatch(/^[A-Z].{10,}[.]$/s);
           else if (input.kind === 'quantity') {
             expect(read.value).toBeGreaterThanOrEqual(input.min);
             expect(read.value).toBeLessThanOrEqual(input.max);

@@ -1,6 +1,8 @@
 /** Lead errors of a pair: published factors, the course's worked case, and what equal errors do. */
+
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import type { Bad } from '../../widgets/engine/index.ts';
 import { mm, netLead, plain, rad } from '../../widgets/engine/index.ts';
 import {
   diameterEquivalent,
@@ -10,9 +12,10 @@ import {
   rssLeadError,
   worstLeadError,
 } from '../../widgets/engine/pair/lead-error.ts';
+import { reasonOf } from '../../widgets/words/reason.ts';
 
-const value = <T>(result: { ok: true; value: T } | { ok: false; reason: string }): T => {
-  if (!result.ok) throw new Error(result.reason);
+const value = <T>(result: { ok: true; value: T } | Bad): T => {
+  if (!result.ok) throw new Error(reasonOf(result));
   return result.value;
 };
 

@@ -1,4 +1,5 @@
 /** Batches of screws and nuts: moments against closed form, quantiles against their definition and published ones. */
+
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { mm } from '../../widgets/engine/index.ts';
@@ -14,6 +15,7 @@ import {
   playBatchRun,
   quantiles,
 } from '../../widgets/engine/play/play-batch.ts';
+import { reasonOf } from '../../widgets/words/reason.ts';
 
 const zones = (d2min: number, d2max: number, D2min: number, D2max: number): PitchZones => ({
   d2min: mm(d2min),
@@ -35,7 +37,7 @@ const settings = (more: Partial<PlayBatchSettings> = {}): PlayBatchSettings => (
 });
 const made = (more: Partial<PlayBatchSettings> = {}): PlayBatch => {
   const batch = playBatch(settings(more));
-  if (!batch.ok) throw new Error(batch.reason);
+  if (!batch.ok) throw new Error(reasonOf(batch));
   return batch.value;
 };
 const figures = (batch: PlayBatch) => {
@@ -44,7 +46,7 @@ const figures = (batch: PlayBatch) => {
 };
 const said = (more: Partial<PlayBatchSettings>) => {
   const batch = playBatch(settings(more));
-  return batch.ok ? 'accepted' : batch.reason;
+  return batch.ok ? 'accepted' : reasonOf(batch);
 };
 
 /** Sum over the four zones, each taken by `f` of its width in mm of play. */
@@ -175,7 +177,7 @@ describe('playBatch, draw by draw', () => {
     'gives each assembly of %s its own draws in turn, nut and screw, over more than one block',
     (_, threads) => {
       const state = randomState(5);
-      if (!state.ok) throw new Error(state.reason);
+      if (!state.ok) throw new Error(reasonOf(state));
       const count = 3000;
       const draws = new Float64Array(2 * threads.length * count);
       fillUniform(state.value, draws);
@@ -206,7 +208,7 @@ describe('playBatch, draw by draw', () => {
 describe('playBatch, as a run', () => {
   it('is the same batch whole or in steps, and tells the share done', () => {
     const run = playBatchRun(settings());
-    if (!run.ok) throw new Error(run.reason);
+    if (!run.ok) throw new Error(reasonOf(run));
     const shares: number[] = [];
     let step = run.value.next();
     for (; !step.done; step = run.value.next()) shares.push(step.value);
@@ -217,7 +219,7 @@ describe('playBatch, as a run', () => {
   it('pauses while a large batch is counted too, so that no step grows with the batch', () => {
     const pauses = (count: number) => {
       const run = playBatchRun(settings({ count }));
-      if (!run.ok) throw new Error(run.reason);
+      if (!run.ok) throw new Error(reasonOf(run));
       return [...run.value].filter((share) => share === 1).length;
     };
     // The histogram alone pauses every 262 144 values, the quantiles besides.

@@ -1,6 +1,8 @@
 /** Play of one thread and of two, by moving drawn profiles until they touch and against published limits of size. */
+
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import type { Bad } from '../../widgets/engine/index.ts';
 import { mm, newtons, plain, rad, turns } from '../../widgets/engine/index.ts';
 import {
   axialPlay,
@@ -18,11 +20,12 @@ import {
   tipFloat,
   turnsLost,
 } from '../../widgets/engine/play/play.ts';
+import { reasonOf } from '../../widgets/words/reason.ts';
 import limits from '../reference/thread-limits.json' with { type: 'json' };
 import { reasonIn } from '../support/results.ts';
 
-const value = <T>(result: { ok: true; value: T } | { ok: false; reason: string }): T => {
-  if (!result.ok) throw new Error(result.reason);
+const value = <T>(result: { ok: true; value: T } | Bad): T => {
+  if (!result.ok) throw new Error(reasonOf(result));
   return result.value;
 };
 
@@ -113,7 +116,7 @@ describe('interference', () => {
       [pitchClearance.of({ D_2: mm(9), d_2: mm(9.01) }), 'The thread'],
     ] as const) {
       expect(result.ok).toBe(false);
-      if (!result.ok) expect(result.reason).toBe(`${who} ${said}`);
+      if (!result.ok) expect(reasonOf(result)).toBe(`${who} ${said}`);
     }
   });
 });

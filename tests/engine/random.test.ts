@@ -1,4 +1,5 @@
 /** The seeded generator against published output of its authors' programs, and its two laws against their moments. */
+
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { asRead } from '../../widgets/engine/kernel/say.ts';
@@ -10,6 +11,7 @@ import {
   splitmix64,
   uniform,
 } from '../../widgets/engine/numerics/random.ts';
+import { reasonOf } from '../../widgets/words/reason.ts';
 
 // Output of the authors' xoshiro128starstar.c (version 1.1) from state {1, 2, 3, 4}, as published in the tests of
 // rand_xoshiro (rust-random/rngs, rand_xoshiro/src/xoshiro128starstar.rs).
@@ -32,7 +34,7 @@ const SPLITMIX = [
 
 const made = (seed: number) => {
   const state = randomState(seed);
-  if (!state.ok) throw new Error(state.reason);
+  if (!state.ok) throw new Error(reasonOf(state));
   return state.value;
 };
 

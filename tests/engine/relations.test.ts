@@ -3,6 +3,7 @@
  * evaluated with units, so a length added to a number or a formula that no longer says what `compute`
  * does is found here. Bad input of every kind gives a sentence, never a NaN.
  */
+
 import fc from 'fast-check';
 import { evaluate } from 'mathjs';
 import { describe, expect, it } from 'vitest';
@@ -16,6 +17,7 @@ import {
   symbolFact,
 } from '../../widgets/engine/index.ts';
 import { inBase, pointAt, withUnits } from '../../widgets/site/points.ts';
+import { reasonOf } from '../../widgets/words/reason.ts';
 import { admissible, anywhere, corners } from '../support/points.ts';
 import { reasonIn } from '../support/results.ts';
 
@@ -30,9 +32,9 @@ const answered = (r: AnyRelation, inputs: Readonly<Record<string, unknown>>): vo
   const result = r.of(inputs);
   const at = () => `${r.name} at ${JSON.stringify(inputs)}: ${JSON.stringify(result)}`;
   if (!result.ok) {
-    if (!/^[A-Z].{20,}\.$/s.test(result.reason) || result.reason.length > 400) throw new Error(at());
+    if (!/^[A-Z].{20,}\.$/s.test(reasonOf(result)) || reasonOf(result).length > 400) throw new Error(at());
     // A number below nought has a true minus.
-    if (/[\s(]-\d/.test(result.reason)) throw new Error(at());
+    if (/[\s(]-\d/.test(reasonOf(result))) throw new Error(at());
     return;
   }
   for (const name of Object.keys(r.gives)) {

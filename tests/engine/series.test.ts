@@ -2,6 +2,7 @@
  * The thread series against reference rows (tests/reference/series.json, each with its source and whether it was read
  * or recalled), against the number-size rule, and against published basic pitch diameters by a path of their own.
  */
+
 import { describe, expect, it } from 'vitest';
 import {
   coarsePitch,
@@ -19,6 +20,7 @@ import {
   unifiedSeries,
   unifiedSize,
 } from '../../widgets/engine/index.ts';
+import { reasonOf } from '../../widgets/words/reason.ts';
 import reference from '../reference/series.json';
 
 const ALL = [...METRIC_SERIES, ...UNIFIED_SERIES];
@@ -185,7 +187,7 @@ describe('basic pitch diameter', () => {
       const size = unifiedSize(row.D);
       expect(Object.values(size?.tpi ?? {}), 'is in the series').toContain(row.tpi);
       const d2 = pitchDiameter.of({ d: inchesToMillimetres(row.D), P: mm(25.4 / row.tpi) });
-      if (!d2.ok) throw new Error(d2.reason);
+      if (!d2.ok) throw new Error(reasonOf(d2));
       expect(Math.abs(d2.value.d_2 / 25.4 - row.value)).toBeLessThanOrEqual(0.00005 + 1e-9);
       expect(Math.abs(whereRidgeEqualsGroove(row.D, 1 / row.tpi) - row.value)).toBeLessThanOrEqual(0.00005 + 1e-9);
     });

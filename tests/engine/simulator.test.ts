@@ -2,6 +2,7 @@
  * The motion simulator against closed forms: the play operator, one-sided load, lock slip, wind-up, stick-slip;
  * its step against a search over every candidate position; mirrored hands; any cutting-up of the same moves.
  */
+
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { mm, newtons, plain, rad, slippedLead, turns, windUp } from '../../widgets/engine/index.ts';
@@ -15,6 +16,7 @@ import {
   settleFlanks,
   simulate,
 } from '../../widgets/engine/play/simulator.ts';
+import { reasonOf } from '../../widgets/words/reason.ts';
 
 const thread = (h: 1 | -1, L: number, play: number, more: Partial<SimulatedThread> = {}): SimulatedThread => ({
   h,
@@ -41,12 +43,12 @@ const DOWN = forces(0, 20);
 
 const ran = (settings: SimulatorSettings, moves: readonly Move[]): Motion => {
   const motion = simulate(settings, moves);
-  if (!motion.ok) throw new Error(motion.reason);
+  if (!motion.ok) throw new Error(reasonOf(motion));
   return motion.value;
 };
 const said = (settings: SimulatorSettings, moves: readonly Move[] = []): string => {
   const motion = simulate(settings, moves);
-  return motion.ok ? 'accepted' : motion.reason;
+  return motion.ok ? 'accepted' : reasonOf(motion);
 };
 const turn = (n: number): Move => ({ kind: 'turn', turns: turns(n) });
 const last = (column: Float64Array | Int8Array): number => column[column.length - 1] ?? Number.NaN;
@@ -427,7 +429,7 @@ describe('simulate, lock', () => {
     const off = windUp.of({ h_C: plain(1), L_C: mm(L_C), psi });
     const { carried } = ran(foot({ loads: DOWN, windUp: psi }), [turn(2), turn(-3)]);
     const straight = ran(foot({ loads: DOWN }), [turn(2), turn(-3)]).carried;
-    if (!off.ok) throw new Error(off.reason);
+    if (!off.ok) throw new Error(reasonOf(off));
     // Clockwise turning winds the carried part clockwise, which is −ψ.
     expect(place(carried, 1) - place(straight, 1)).toBeCloseTo(-off.value.z_c, 9);
     expect(place(carried, 2) - place(straight, 2)).toBeCloseTo(off.value.z_c, 9);

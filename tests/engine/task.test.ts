@@ -3,6 +3,7 @@
 import { describe, expect, it } from 'vitest';
 import { calibrate, calibrateRun, type Task } from '../../widgets/engine/index.ts';
 import { parseReadings, parseReadingsRun } from '../../widgets/input/readings-table.ts';
+import { reasonOf } from '../../widgets/words/reason.ts';
 
 const ROWS = 30_000;
 const logged = Array.from({ length: ROWS }, (_, i) => {
@@ -38,7 +39,7 @@ describe('a long table of readings', () => {
 
   it('is calibrated in several steps to the same result as at once', () => {
     const table = parseReadings(text);
-    if (!table.ok) throw new Error(table.reason);
+    if (!table.ok) throw new Error(reasonOf(table));
     const plan = { nominal: 0.0875, leadError: 0.02 };
     const { result, steps } = driven(calibrateRun(table.value.rows, plan));
     expect(steps).toBeGreaterThan(6);

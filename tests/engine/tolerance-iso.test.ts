@@ -2,6 +2,7 @@
  * ISO 965-1 against its published tables: every tabulated tolerance and deviation that could be read, then the rule
  * for what is not tabulated, then the refusals.
  */
+
 import { describe, expect, it } from 'vitest';
 import {
   diameterStepMean,
@@ -15,16 +16,17 @@ import {
   mm,
   readIsoClass,
 } from '../../widgets/engine/index.ts';
+import { reasonOf } from '../../widgets/words/reason.ts';
 import iso from '../reference/iso-965.json' with { type: 'json' };
 import tables from '../reference/iso-tables.json' with { type: 'json' };
 
 const tolerance = (of: IsoDiameter, grade: number, d: number, P: number) => {
   const result = isoTolerance(of, grade, d, P);
-  return result.ok ? result.value : result.reason;
+  return result.ok ? result.value : reasonOf(result);
 };
 const deviation = (position: IsoPosition, P: number) => {
   const result = isoDeviation(position, P);
-  return result.ok ? result.value : result.reason;
+  return result.ok ? result.value : reasonOf(result);
 };
 
 /** Rows of the transcription that can't be what the standard prints: every neighbour and the second source say otherwise. */
@@ -315,7 +317,7 @@ describe('a step of diameters', () => {
   it('is over its lower end and up to and including its upper', () => {
     const µm = (d: number) => {
       const found = isoTolerance('d2', 6, d, 0.75);
-      return found.ok ? found.value.µm : found.reason;
+      return found.ok ? found.value.µm : reasonOf(found);
     };
     expect([2.801, 5.6, 5.601, 11.2].map(µm)).toEqual([90, 90, 100, 100]);
     for (const outside of [0.99, 356]) expect(µm(outside)).toContain('over 0.99 mm and up to 355 mm');
@@ -362,7 +364,7 @@ describe('the formulas as relations', () => {
 
   it('refuse a step that does not rise', () => {
     const step = diameterStepMean.of({ d_lo: mm(11.2), d_hi: mm(5.6) });
-    expect(step.ok || step.reason).toBe('A step from 11.2 mm to 5.6 mm does not rise: give the lower end first.');
+    expect(step.ok || reasonOf(step)).toBe('A step from 11.2 mm to 5.6 mm does not rise: give the lower end first.');
     expect(diameterStepMean.of({ d_lo: mm(5.6), d_hi: mm(5.6) }).ok).toBe(false);
   });
 });

@@ -1,4 +1,5 @@
 /** ASME B1.1 against its published limits: every row that could be read, then what is known of the doubtful ones, then the refusals. */
+
 import { describe, expect, it } from 'vitest';
 import {
   mm,
@@ -10,6 +11,7 @@ import {
   unifiedLimits,
   unifiedPitchToleranceRule,
 } from '../../widgets/engine/index.ts';
+import { reasonOf } from '../../widgets/words/reason.ts';
 import published from '../reference/asme-b1.1.json' with { type: 'json' };
 import recalled from '../reference/thread-limits.json' with { type: 'json' };
 
@@ -29,7 +31,7 @@ const sizeOf = (designation: string) => {
 
 const limits = (size: Parameters<typeof unifiedLimits>[0], cls: string) => {
   const result = unifiedLimits(size, cls as UnifiedClass);
-  if (!result.ok) throw new Error(result.reason);
+  if (!result.ok) throw new Error(reasonOf(result));
   const { allowance, crest, pitch } = result.value;
   const crestName = EXTERNAL.includes(cls) ? 'major' : 'minor';
   const found: Record<string, number> = {

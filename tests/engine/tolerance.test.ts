@@ -1,4 +1,5 @@
 /** Limits of size of whole threads, metric and Unified, against published limits; then what is left between screw and nut. */
+
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import {
@@ -10,6 +11,7 @@ import {
   mm,
   type Thread,
 } from '../../widgets/engine/index.ts';
+import { reasonOf } from '../../widgets/words/reason.ts';
 import published from '../reference/asme-b1.1.json' with { type: 'json' };
 import iso from '../reference/iso-965.json' with { type: 'json' };
 import tables from '../reference/iso-tables.json' with { type: 'json' };
@@ -18,7 +20,7 @@ import { free, metric, unified } from '../support/bare-threads.ts';
 
 const limits = (thread: Thread, cls: string): Limits => {
   const result = limitsOfSize(thread, cls);
-  if (!result.ok) throw new Error(`${thread.designation} ${cls}: ${result.reason}`);
+  if (!result.ok) throw new Error(`${thread.designation} ${cls}: ${reasonOf(result)}`);
   return result.value;
 };
 const screw = (thread: Thread, cls: string): ExternalLimits => {
@@ -33,7 +35,7 @@ const nut = (thread: Thread, cls: string): InternalLimits => {
 };
 const refusal = (thread: Thread, cls: string) => {
   const result = limitsOfSize(thread, cls);
-  return result.ok ? 'no refusal' : result.reason;
+  return result.ok ? 'no refusal' : reasonOf(result);
 };
 /** Half a unit of the third decimal, and the dust of binary arithmetic. */
 const MICRON = 0.0005;
@@ -355,7 +357,7 @@ describe('limitsOfSize, classes', () => {
         (d, P, cls, inch) => {
           const result = limitsOfSize(inch ? unified('x', d / 25.4, 25.4 / P) : free(d, P), cls);
           if (!result.ok) {
-            expect(result.reason).toMatch(/\.$/);
+            expect(reasonOf(result)).toMatch(/\.$/);
             return;
           }
           const l = result.value;
@@ -376,7 +378,7 @@ describe('limitsOfSize, classes', () => {
 describe('clearanceOfPair', () => {
   const pair = (e: ExternalLimits, i: InternalLimits) => {
     const result = clearanceOfPair(e, i);
-    return result.ok ? result.value : result.reason;
+    return result.ok ? result.value : reasonOf(result);
   };
 
   it('spans M8×1.25 6g/6H from the deviation to the deviation and both tolerances', () => {

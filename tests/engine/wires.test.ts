@@ -1,6 +1,8 @@
 /** Three wires: published wires and measurements, the inverse, and the wire laid on the helicoid itself. */
+
 import { describe, expect, it } from 'vitest';
 import { bestWire, mm, overWires, pitchDiameterOverWires, rad, wireSlope } from '../../widgets/engine/index.ts';
+import { reasonOf } from '../../widgets/words/reason.ts';
 import reference from '../reference/wires.json' with { type: 'json' };
 
 const best = (P: number) => {
@@ -9,7 +11,7 @@ const best = (P: number) => {
 };
 const over = (d_2: number, P: number, w_w: number) => {
   const result = overWires.of({ d_2: mm(d_2), P: mm(P), w_w: mm(w_w) });
-  return result.ok ? result.value.M_w : result.reason;
+  return result.ok ? result.value.M_w : reasonOf(result);
 };
 const expected = (id: string, name: string) => {
   const row = reference.examples.find((e) => e.id === id)?.expected.find((e) => e.name === name);
@@ -58,7 +60,7 @@ describe('best wire and measurement over wires', () => {
     // At the lower end the wire is flush with the crest: M = d.
     expect(over(10 - 0.6495190528 * 1.5, 1.5, 0.7577723)).toBeCloseTo(10, 5);
     const back = pitchDiameterOverWires.of({ M_w: mm(10), P: mm(1.5), w_w: mm(0.5) });
-    expect(back.ok || back.reason).toMatch(/^A wire of 0.5 mm sinks/);
+    expect(back.ok || reasonOf(back)).toMatch(/^A wire of 0.5 mm sinks/);
   });
 
   it('allows the wires a published rule allows, 0.560 to 0.900 over threads per inch', () => {
@@ -67,7 +69,7 @@ describe('best wire and measurement over wires', () => {
 
   it('refuses a measurement less than the wires take up', () => {
     const back = pitchDiameterOverWires.of({ M_w: mm(1), P: mm(1.5), w_w: mm(0.866) });
-    expect(back.ok || back.reason).toBe(
+    expect(back.ok || reasonOf(back)).toBe(
       'A measurement of 1 mm is less than the wires alone take up: measure again over all three wires.',
     );
   });
@@ -161,7 +163,7 @@ describe('wire-slope, what the slope of the wires adds', () => {
   it('refuses lead angles over 10°', () => {
     expect(wireSlope.of({ w_w: mm(1), lambda: rad(Math.PI / 18) }).ok).toBe(true);
     const result = wireSlope.of({ w_w: mm(1), lambda: rad(0.2) });
-    expect(result.ok || result.reason).toBe(
+    expect(result.ok || reasonOf(result)).toBe(
       'Read a lead angle of 11.46°; the one-term correction is good up to 10°: measure so steep a thread with balls or by projection.',
     );
   });

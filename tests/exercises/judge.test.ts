@@ -1,10 +1,12 @@
 /** A typed answer: its unit, its slip, and what can’t be read. */
+
 import { describe, expect, it } from 'vitest';
 import { itemAt } from '../../widgets/exercises/exercise.ts';
 import { acceptedInterval, within } from '../../widgets/exercises/interval.ts';
 import { judge } from '../../widgets/exercises/judge.ts';
 import { fnv1a64 } from '../../widgets/exercises/seed.ts';
 import { evaluateSlip } from '../../widgets/exercises/slip-formula.ts';
+import { reasonOf } from '../../widgets/words/reason.ts';
 import { exerciseFrom, mistakesOf, PAIR, SMALL } from '../support/bank.ts';
 import { valueIn } from '../support/results.ts';
 
@@ -143,7 +145,7 @@ describe('a slip’s formula', () => {
   ] as const)
     it(`“${formula}” is refused`, () => {
       const read = evaluateSlip(formula, {});
-      expect(read.ok ? '' : read.reason).toContain(says);
+      expect(read.ok ? '' : reasonOf(read)).toContain(says);
     });
 });
 

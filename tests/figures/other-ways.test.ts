@@ -2,6 +2,7 @@
  * The figure of the five ways, held against the engine by the coordinates in its drawings and by every number it writes:
  * one scale for all, the balls at the places of the ball lift, prices missing and said so.
  */
+
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { type Numbers, readInput } from '../../widgets/assembly/numbers.ts';
@@ -21,6 +22,7 @@ import {
 } from '../../widgets/engine/index.ts';
 import { TEXTS } from '../../widgets/input/texts.ts';
 import { FIGURES } from '../../widgets/site/catalogue.ts';
+import { reasonOf } from '../../widgets/words/reason.ts';
 import { numbersOf, picture, pointsOf, still, textOf, thread } from '../support/figures.ts';
 import { reasonIn, valueIn } from '../support/results.ts';
 
@@ -263,7 +265,7 @@ describe('other-ways', () => {
             R_t: mm(R),
           });
           const drawn = still(ways).draw(numbers, 'both');
-          if (!drawn.ok) throw new Error(drawn.reason);
+          if (!drawn.ok) throw new Error(reasonOf(drawn));
           expect(drawn.value).not.toMatch(/NaN|Infinity|undefined/);
           expect(picture(drawn.value).querySelectorAll('svg.way').length).toBe(5);
         },

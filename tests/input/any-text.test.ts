@@ -20,6 +20,7 @@ import { readNumber, readQuantity, readTime } from '../../widgets/input/quantity
 import { parseReadings, toCsv, writeReadingsTable } from '../../widgets/input/readings-table.ts';
 import { LONGEST_LIST, readSeriesList, readThreadList } from '../../widgets/input/thread-list.ts';
 import { readWayPrices } from '../../widgets/input/way-prices.ts';
+import { reasonOf } from '../../widgets/words/reason.ts';
 import { allFinite, anyText, isSentence, MANY, readOrSaid } from '../support/any-text.ts';
 
 // A hundred thousand cases take seconds, and many where the processor is shared.
@@ -133,7 +134,7 @@ describe('any text typed as a list', () => {
         if (out.length > LONGEST_LIST) return;
         const again = read(out);
         // What stands all but in a line may stand in one when its last digits are gone.
-        if (!again.ok && again.reason.includes('in a line')) return;
+        if (!again.ok && reasonOf(again).includes('in a line')) return;
         sound(alike(value, readOrSaid(again, out), off), text, [value, out]);
       };
     const checks = [

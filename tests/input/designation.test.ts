@@ -8,6 +8,7 @@ import fc from 'fast-check';
 import { describe, expect, it, vi } from 'vitest';
 import { diameters, METRIC_SERIES, type Thread, UNIFIED_SERIES } from '../../widgets/engine/index.ts';
 import { readThread } from '../../widgets/input/designation.ts';
+import { reasonOf } from '../../widgets/words/reason.ts';
 import { MANY, readOrSaid } from '../support/any-text.ts';
 import { howMany } from '../support/deep.ts';
 
@@ -16,14 +17,14 @@ vi.setConfig({ testTimeout: 120_000 });
 
 const read = (typed: string): Thread => {
   const result = readThread(typed);
-  if (!result.ok) throw new Error(result.reason);
+  if (!result.ok) throw new Error(reasonOf(result));
   return result.value;
 };
 
-const reasonOf = (typed: string): string => {
+const sentenceOf = (typed: string): string => {
   const result = readThread(typed);
   if (result.ok) throw new Error(`${typed} was read as ${result.value.designation}`);
-  return result.reason;
+  return reasonOf(result);
 };
 
 type Row = readonly [typed: string, canonical: string, d: number, P: number, N?: number, h?: 1 | -1, cls?: string];
@@ -467,7 +468,7 @@ describe('readThread refuses', () => {
   ];
   for (const [typed, ...pieces] of REFUSED)
     it(`“${typed.slice(0, 40)}”: ${pieces[0]}`, () => {
-      const reason = reasonOf(typed);
+      const reason = sentenceOf(typed);
       for (const piece of pieces) expect(reason).toContain(piece);
       expect(reason).toMatch(/^(?:Read “|Nothing was typed; ).*[^.]\.$/);
       // One sentence: no full stop before the last but within what was typed or inside a number.

@@ -10,6 +10,7 @@ import {
   writeReadings,
   writeRounds,
 } from '../../widgets/input/levelling-table.ts';
+import { reasonOf } from '../../widgets/words/reason.ts';
 import { reasonIn, valueIn } from '../support/results.ts';
 
 const FEET = [
@@ -195,7 +196,7 @@ describe('what is written', () => {
         const points = rows.map(([x, y, z]) => ({ x, y, z: z / 1e4 }));
         const back = readReadings(writeReadings(points));
         if (back.ok) expect(back.value).toEqual(points.map((p) => ({ x: p.x, y: p.y, z: expect.closeTo(p.z, 7) })));
-        else expect(back.reason).toMatch(/stand in a line/);
+        else expect(reasonOf(back)).toMatch(/stand in a line/);
       }),
     );
     expect(valueIn(readFeet(writeFeet(FEET)))).toEqual(FEET);

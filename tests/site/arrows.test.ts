@@ -8,14 +8,15 @@ const root = resolve(import.meta.dirname, '../../widgets');
 /** What each room may import from, besides itself. */
 const ARROWS: Readonly<Record<string, readonly string[]>> = {
   engine: [],
-  input: ['engine'],
-  assembly: ['engine', 'input'],
-  'figures/kit': ['engine', 'input', 'assembly'],
-  figures: ['engine', 'input', 'assembly', 'figures/kit'],
-  exercises: ['engine', 'input', 'assembly'],
-  page: ['engine', 'input', 'assembly', 'exercises'],
-  site: ['engine', 'input', 'assembly', 'figures', 'figures/kit', 'exercises', 'page'],
-  client: ['engine', 'input', 'assembly', 'figures', 'figures/kit', 'exercises', 'page'],
+  words: ['engine'],
+  input: ['engine', 'words'],
+  assembly: ['engine', 'words', 'input'],
+  'figures/kit': ['engine', 'words', 'input', 'assembly'],
+  figures: ['engine', 'words', 'input', 'assembly', 'figures/kit'],
+  exercises: ['engine', 'words', 'input', 'assembly'],
+  page: ['engine', 'words', 'input', 'assembly', 'exercises'],
+  site: ['engine', 'words', 'input', 'assembly', 'figures', 'figures/kit', 'exercises', 'page'],
+  client: ['engine', 'words', 'input', 'assembly', 'figures', 'figures/kit', 'exercises', 'page'],
 };
 
 const FILES = readdirSync(root, { recursive: true, encoding: 'utf8' })
@@ -25,10 +26,14 @@ const FILES = readdirSync(root, { recursive: true, encoding: 'utf8' })
 const roomOf = (file: string): string => (file.startsWith('figures/kit/') ? 'figures/kit' : (file.split('/')[0] ?? ''));
 
 /** Imports of a file, types too, by their path from the root. */
-const importsOf = (file: string): string[] =>
-  [...readFileSync(join(root, file), 'utf8').matchAll(/(?:from|import)\s*\(?\s*['"](\.{1,2}\/[^'"$]+)['"]/g)].map(
-    ([, path = '']) => relative(root, resolve(root, dirname(file), path)).replaceAll('\\', '/'),
+const importsOf = (file: string): string[] => {
+  const source = readFileSync(join(root, file), 'utf8');
+  const words = [...source.matchAll(/from '#words\/([^']+)'/g)].map(([, path = '']) => `words/en/${path}`);
+  const beside = [...source.matchAll(/(?:from|import)\s*\(?\s*['"](\.{1,2}\/[^'"$]+)['"]/g)].map(([, path = '']) =>
+    relative(root, resolve(root, dirname(file), path)).replaceAll('\\', '/'),
   );
+  return [...words, ...beside];
+};
 const IMPORTS = new Map(FILES.map((file) => [file, importsOf(file)]));
 
 describe('the rooms', () => {

@@ -1,6 +1,8 @@
 /** Texts that a reader, a clipboard, a cut-off link or somebody who means harm may hand to a reader of texts, ten thousand a property and a hundred thousand in a deep run. */
+
 import fc from 'fast-check';
 import type { Result } from '../../widgets/engine/index.ts';
+import { reasonOf } from '../../widgets/words/reason.ts';
 import { howMany } from './deep.ts';
 
 export const MANY = { numRuns: howMany(10_000, 100_000), seed: 8 };
@@ -67,7 +69,7 @@ export const isSentence = (reason: string): boolean =>
 /** The value of a reading; undefined where it was refused in a sentence, and a thrown fault where it was refused without one. */
 export const readOrSaid = <T>(result: Result<T>, text: unknown): T | undefined => {
   if (result.ok) return result.value;
-  if (!isSentence(result.reason)) throw new Error(`${JSON.stringify(text)} is answered: ${result.reason}`);
+  if (!isSentence(reasonOf(result))) throw new Error(`${JSON.stringify(text)} is answered: ${reasonOf(result)}`);
   return undefined;
 };
 

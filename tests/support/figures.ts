@@ -16,6 +16,7 @@ import { CHOICES, type ChoiceName } from '../../widgets/input/choices.ts';
 import { readThread } from '../../widgets/input/designation.ts';
 import { UNIT_VIEWS, type UnitView } from '../../widgets/input/format.ts';
 import { TEXTS, type TextName } from '../../widgets/input/texts.ts';
+import { reasonOf } from '../../widgets/words/reason.ts';
 import { CHAPTERS } from './chapters.ts';
 import { valueIn } from './results.ts';
 
@@ -130,7 +131,7 @@ export const still = ({ at }: Pick<Figure, 'at'>) => {
     },
     caption: (numbers: Numbers, view: UnitView): string => {
       const drawn = at(numbers, view);
-      return drawn.ok ? drawn.value.caption() : drawn.reason;
+      return drawn.ok ? drawn.value.caption() : reasonOf(drawn);
     },
     table: (numbers: Numbers, view: UnitView): Table => {
       const drawn = at(numbers, view);

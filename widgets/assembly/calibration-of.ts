@@ -6,7 +6,6 @@
  */
 
 import {
-  bad,
   type Calibration,
   calibrateRun,
   good,
@@ -16,6 +15,7 @@ import {
   type Result,
   rssLeadError,
   runToEnd,
+  said,
   type Task,
   type Thread,
   worstLeadError,
@@ -77,7 +77,7 @@ export const calibrationOf = (numbers: Given): Result<Found> => {
   if (!pair.ok) return pair;
   const { leads, Delta } = pair.value;
   if (Delta === 0)
-    return bad('These two threads have one and the same lead, so a turn moves nothing; take two whose leads differ.');
+    return said('These two threads have one and the same lead, so a turn moves nothing; take two whose leads differ.');
   const { k, eps_A, eps_C } = numbers.values;
   const errors = { ...leads, eps_A: plain(eps_A), eps_C: plain(eps_C), Delta };
   const rss = numbers.choices.allowance === 'root-sum-square';

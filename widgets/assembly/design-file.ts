@@ -9,10 +9,12 @@
  * field would refuse. Unknown names are left out of what is read and counted, but stay in the file when it is written again; a
  * file of another kind or of a newer version is refused.
  */
-import { bad, good, isSymbol, quoted, type Result, symbolFact } from '../engine/index.ts';
+
+import { good, isSymbol, quoted, type Result, said, symbolFact } from '../engine/index.ts';
 import { isChoice } from '../input/choices.ts';
 import { grouped, numeral } from '../input/format.ts';
 import { isText } from '../input/texts.ts';
+import { reasonOf } from '../words/reason.ts';
 import { presentNumber } from './former-names.ts';
 import { type Input, readInput } from './numbers.ts';
 
@@ -94,7 +96,7 @@ export const openFile = (text: string): { readonly ok: true; readonly value: Des
 
 export const readDesigns = (text: string): Result<ReadDesigns> => {
   const file = openFile(text);
-  return file.ok ? good(designsIn(file.value)) : bad(file.reason);
+  return file.ok ? good(designsIn(file.value)) : said(file.reason);
 };
 
 /** The designs of a file; of what is left out the first is named and the others are counted. */
@@ -105,7 +107,7 @@ export const designsIn = (file: DesignFile): ReadDesigns => {
   for (const [i, entry] of file.designs.entries()) {
     const read = readDesign(entry);
     if (!read.ok) {
-      nameless.push(`Design ${i + 1} was left out: ${read.reason}`);
+      nameless.push(`Design ${i + 1} was left out: ${reasonOf(read)}`);
       continue;
     }
     const { design } = read.value;
@@ -147,9 +149,9 @@ const entryName = (entry: unknown): string | undefined =>
   isRecord(entry) && isRecord(entry.numbers) ? nameOf(entry.name) : undefined;
 
 const readDesign = (entry: unknown): Result<{ design: Design; left: string[] }> => {
-  if (!isRecord(entry) || !isRecord(entry.numbers)) return bad('it has no numbers.');
+  if (!isRecord(entry) || !isRecord(entry.numbers)) return said('it has no numbers.');
   const name = nameOf(entry.name);
-  if (name === '') return bad('it has no name.');
+  if (name === '') return said('it has no name.');
   const numbers: Record<string, string> = {};
   const left: string[] = [];
   for (const [written, kept] of Object.entries(entry.numbers)) {
@@ -182,7 +184,7 @@ const numberFault = (key: string, text: string): string | undefined => {
   const input = inputNamed(key);
   if (!input) return `${quoted(key)} is not a number of this notebook.`;
   const read = readInput(input, text, 'metric');
-  return read.ok ? undefined : `${key}: ${read.reason}`;
+  return read.ok ? undefined : `${key}: ${reasonOf(read)}`;
 };
 
 const inputNamed = (key: string): Input | undefined => {

@@ -1,7 +1,7 @@
 /** What the figure shows, from the reader's numbers: both joints, the travel between the stops, the wall of a sleeve. */
+
 import {
   type Assembled,
-  bad,
   type ExternalLimits,
   good,
   type InternalLimits,
@@ -15,6 +15,7 @@ import {
   type PairStanding,
   type Result,
   type Stop,
+  said,
   screwLimits,
   standAt,
   type Travel,
@@ -22,6 +23,7 @@ import {
   wallOfSleeve,
 } from '../engine/index.ts';
 import type { OptionOf } from '../input/choices.ts';
+import { reasonOf } from '../words/reason.ts';
 import type { Arrangement } from './assembly-layout.ts';
 import type { BothThreads } from './pair-of.ts';
 
@@ -63,7 +65,7 @@ export const fitStateOf = ({ threads, values, choices }: FitNumbers, n: number):
   const [atA, atC] = ASSEMBLY[assembly];
   if (arrangement === 'nested') {
     const refusal = nestingRefusal(threadA, threadC);
-    if (refusal !== undefined) return bad(refusal);
+    if (refusal !== undefined) return said(refusal);
   }
   const A = jointOf(threadA, mm(l_A), mm(b_A), q_e, atA, 'A');
   if (!A.ok) return A;
@@ -88,13 +90,13 @@ export const fitStateOf = ({ threads, values, choices }: FitNumbers, n: number):
 
 const wallOf = (A: Joint, C: Joint): FitState['wall'] => {
   const outside = screwLimits(A.thread);
-  if (!outside.ok) return { nominalOnly: outside.reason };
+  if (!outside.ok) return { nominalOnly: reasonOf(outside) };
   const inside = nutLimits(C.thread);
-  if (!inside.ok) return { nominalOnly: inside.reason };
+  if (!inside.ok) return { nominalOnly: reasonOf(inside) };
   const wall = wallOfSleeve(outside.value.limits, inside.value.limits);
   return wall.ok
     ? { ...wall.value, outside: outside.value.limits, inside: inside.value.limits }
-    : { nominalOnly: wall.reason };
+    : { nominalOnly: reasonOf(wall) };
 };
 
 export const whyStopped = (stop: Stop): string =>

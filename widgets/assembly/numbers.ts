@@ -6,7 +6,6 @@
  */
 
 import {
-  bad,
   fitOfThread,
   good,
   isSymbol,
@@ -14,6 +13,7 @@ import {
   quoted,
   type Result,
   type SymbolName,
+  said,
   symbolFact,
   type Thread,
   UNITS,
@@ -75,7 +75,7 @@ export const readInput = (input: Input, text: string, view: UnitView): Result<Va
     const { says, options } = CHOICES[input.name];
     return (options as readonly string[]).includes(text)
       ? good(text)
-      : bad(`Read ${quoted(text)} as the ${says}; choose ${options.join(', ')}.`);
+      : said(`Read ${quoted(text)} as the ${says}; choose ${options.join(', ')}.`);
   }
   const fact = symbolFact(input.name);
   // 24 h and 24 min differ by what a law of time is about, so a duration has no unit to fall back on.
@@ -88,7 +88,7 @@ export const readInput = (input: Input, text: string, view: UnitView): Result<Va
   if (refusal) return refusal;
   if (!(value >= input.min && value <= input.max)) {
     const format = formatOf(fact);
-    return bad(
+    return said(
       `Read ${quoted(text)}; ${input.label} goes from ${show(input.min, format, view)} to ${show(input.max, format, view)} here.`,
     );
   }

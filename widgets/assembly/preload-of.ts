@@ -1,11 +1,11 @@
 /** The preload case that a number set describes: spring, weights, load and guide, as chapters and the design sheet name them. */
 import {
-  bad,
   good,
   type Part,
   type PreloadCase,
   type PreloadSpring,
   type Result,
+  said,
   type Thread,
   withGuide,
 } from '../engine/index.ts';
@@ -54,7 +54,7 @@ export const preloadOf = (numbers: PreloadNumbers, to: number): Result<PreloadOf
   };
   const newtons = (x: number): string => show(x, { shown: 'force', digits: 3 }, 'metric');
   if (!(F_lo <= F_hi))
-    return bad(
+    return said(
       `The least load, ${newtons(F_lo)}, is above the most, ${newtons(F_hi)}: give the smaller first, and a pull away from the base with a minus.`,
     );
   const guided = withGuide(

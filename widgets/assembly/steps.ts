@@ -3,7 +3,9 @@
  * the tests and the browser all run them through `runSteps`, so there is one arithmetic for the printed and the
  * living page.
  */
+
 import { relationNamed, type SymbolName } from '../engine/index.ts';
+import { reasonOf } from '../words/reason.ts';
 
 export interface Step {
   readonly relation: string;
@@ -47,7 +49,7 @@ const runStep = (step: Step, known: Readonly<Record<string, number>>): StepOutco
     inputs[symbol] = value;
   }
   const result = relation.of(inputs);
-  if (!result.ok) return { ok: false, reason: result.reason };
+  if (!result.ok) return { ok: false, reason: reasonOf(result) };
   const value = result.value[step.output];
   return value === undefined
     ? { ok: false, reason: `${step.relation} does not give ${step.output}.` }

@@ -1,7 +1,6 @@
 /** The ball at the tip and what it stands on, as number sets name them. */
 import {
   at,
-  bad,
   CONTACT_MATERIALS,
   type ContactMaterial,
   contactModulus,
@@ -10,6 +9,7 @@ import {
   plain,
   quoted,
   type Result,
+  said,
 } from '../engine/index.ts';
 
 export interface Tip {
@@ -26,7 +26,7 @@ export const tipOf = ({ choices }: { readonly choices: { readonly seat?: string 
   const ball = at(CONTACT_MATERIALS, 0);
   const seat = CONTACT_MATERIALS.find((m) => m.name === choices.seat);
   if (!seat)
-    return bad(
+    return said(
       `Read ${quoted(choices.seat ?? '')}, which is not in the table: use ${CONTACT_MATERIALS.map((m) => m.name).join(', ')}.`,
     );
   const E = contactModulus.of({

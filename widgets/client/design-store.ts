@@ -16,7 +16,8 @@ import {
   withoutDesign,
   writeFile,
 } from '../assembly/design-file.ts';
-import { bad, good, type Result } from '../engine/index.ts';
+import { good, type Result, said } from '../engine/index.ts';
+import { reasonOf } from '../words/reason.ts';
 import { onlyHeld, readStored, storedText, writeStored } from './storage.ts';
 
 const KEY = 'notebook-designs';
@@ -53,7 +54,7 @@ const shelfFile = (
 /** The designs, or why what is stored can't be read. */
 export const readDesignStore = (texts: Texts = readStored): Result<readonly Design[]> => {
   const file = shelfFile(texts);
-  return file.ok ? good(designsIn(file.value).designs) : bad(file.reason);
+  return file.ok ? good(designsIn(file.value).designs) : said(file.reason);
 };
 
 export const designs = (texts: Texts = readStored): readonly Design[] => {
@@ -69,13 +70,13 @@ export const shelfText = (): string => {
 
 const change = (make: (file: DesignFile) => Result<DesignFile>): Result<DesignFile> => {
   const file = shelfFile(readStored);
-  if (!file.ok && !file.lost) return bad(file.reason);
+  if (!file.ok && !file.lost) return said(file.reason);
   const made = make(file.ok ? file.value : NO_DESIGNS);
   if (!made.ok) return made;
   const text = writeFile(made.value);
   // What is written must be read again.
   if (tooLong(text.length, 'characters') !== undefined)
-    return bad('The designs would take more room than a file of them may have; remove one first.');
+    return said('The designs would take more room than a file of them may have; remove one first.');
   writeStored(KEY, text);
   tell();
   return made;
@@ -107,7 +108,7 @@ export const keepDesigns = (given: readonly Design[]): Kept => {
     full = taken.length < given.length;
     return good(withDesigns(file, taken));
   });
-  if (!done.ok) return { names: [], fault: done.reason };
+  if (!done.ok) return { names: [], fault: reasonOf(done) };
   return {
     names: [...names],
     fault: onlyHeld(KEY)
@@ -120,7 +121,7 @@ export const keepDesigns = (given: readonly Design[]): Kept => {
 
 export const removeDesign = (name: string): Result<unknown> => {
   const done = change((file) => good(withoutDesign(file, name)));
-  return done.ok && onlyHeld(KEY) ? bad(ONLY_HELD) : done;
+  return done.ok && onlyHeld(KEY) ? said(ONLY_HELD) : done;
 };
 
 export const designInUse = (texts: Texts = readStored): Design | undefined => {

@@ -6,6 +6,7 @@ import { writeValue } from '../assembly/numbers.ts';
 import { quoted } from '../engine/index.ts';
 import { saveFile } from '../figures/kit/save.ts';
 import { isCarried } from '../input/texts.ts';
+import { reasonOf } from '../words/reason.ts';
 import {
   designInUse,
   keepDesigns,
@@ -103,11 +104,11 @@ export const mountDesigns = (place: HTMLElement, store: Store, until: AbortSigna
       );
       remove.addEventListener('click', () => {
         const done = removeDesign(design.name);
-        say(done.ok ? `“${design.name}” is removed.` : done.reason);
+        say(done.ok ? `“${design.name}” is removed.` : reasonOf(done));
       });
       return make('li', {}, make('span', {}, design.name), use, remove);
     });
-    list.replaceChildren(...(rows.length > 0 ? rows : [make('li', {}, shelf.ok ? 'None kept yet.' : shelf.reason)]));
+    list.replaceChildren(...(rows.length > 0 ? rows : [make('li', {}, shelf.ok ? 'None kept yet.' : reasonOf(shelf))]));
     save.disabled = rows.length === 0;
     // The list was made anew under the reader's keys: they go on in its place, or at the next thing if none is left.
     if (held) (rows[Math.min(held.row, rows.length - 1)]?.querySelectorAll('button')[held.button] ?? name).focus();
@@ -137,7 +138,7 @@ export const mountDesigns = (place: HTMLElement, store: Store, until: AbortSigna
     if (long !== undefined) return say(long);
     if (text === undefined) return say(`${quoted(chosen.name)} could not be read; choose it again.`);
     const read = readDesigns(text);
-    if (!read.ok) return say(read.reason);
+    if (!read.ok) return say(reasonOf(read));
     const { names, fault } = keepDesigns(read.value.designs);
     const count = names.length;
     return say(

@@ -3,6 +3,7 @@
 import type { Drawn, Figure } from '../figures/kit/figure.ts';
 import { pictureOf, tableCsv, tableHtml } from '../figures/kit/figure-parts.ts';
 import { saveFile } from '../figures/kit/save.ts';
+import { reasonOf } from '../words/reason.ts';
 import { all, make, setText } from './dom.ts';
 import type { Store } from './store.ts';
 
@@ -25,7 +26,7 @@ export const mountFigure = (
   /** Worked once a frame: the picture now, words and table after it. */
   const paint = () => {
     const now = figure.at(store.numbers(set), store.view());
-    setText(refusal, now.ok ? '' : `${now.reason} The picture keeps the last numbers that can be drawn.`);
+    setText(refusal, now.ok ? '' : `${reasonOf(now)} The picture keeps the last numbers that can be drawn.`);
     place.classList.toggle('stale', !now.ok);
     const before = drawn?.renderKey;
     drawn = now.ok ? now.value : undefined;

@@ -7,6 +7,7 @@ import { fieldUnit } from '../assembly/numbers.ts';
 import { quoted, type SymbolName, symbolFact } from '../engine/index.ts';
 import { readQuantity } from '../input/quantity.ts';
 import type { Prediction } from '../page/model.ts';
+import { reasonOf } from '../words/reason.ts';
 import { answerForm } from './answer-form.ts';
 import { make, setText, whenSent } from './dom.ts';
 import { judgePrediction } from './prediction-words.ts';
@@ -45,7 +46,7 @@ export const mountPrediction = (place: HTMLElement, model: Prediction, store: St
         verdict,
         read.ok
           ? `Read ${quoted(field.value)}, which is beyond any ${fact.says} here: type a ${read.value.value > fact.max ? 'smaller' : 'larger'} one.`
-          : read.reason,
+          : reasonOf(read),
       );
       return;
     }

@@ -23,6 +23,7 @@ import { symbolFact, UNITS } from '../engine/index.ts';
 import type { UnitView } from '../input/format.ts';
 import { LONGEST_TEXT } from '../input/quantity.ts';
 import { aheadOf, longestOf, MOST_CARRIED } from '../input/texts.ts';
+import { reasonOf } from '../words/reason.ts';
 
 export interface Field {
   readonly input: Input;
@@ -137,7 +138,7 @@ export const createStore = (
     if (!field) return;
     const shown = text.slice(0, mostKept(field.input));
     const read = readInput(field.input, text, view);
-    if (!read.ok) return write(set, { ...field, text: shown, reason: read.reason });
+    if (!read.ok) return write(set, { ...field, text: shown, reason: reasonOf(read) });
     const value = asWritten(field.input, read.value);
     // What was supposed of a thread is said until its field is left, when it stands written out.
     const noted =
@@ -244,7 +245,7 @@ const ownValue = (set: string, input: Input): Value => {
   let value = ownValues.get(input);
   if (value === undefined) {
     const read = readInput(input, input.start, 'metric');
-    if (!read.ok) throw new Error(`${set}.${input.name}: ${read.reason}`);
+    if (!read.ok) throw new Error(`${set}.${input.name}: ${reasonOf(read)}`);
     value = asWritten(input, read.value);
     ownValues.set(input, value);
   }

@@ -5,7 +5,7 @@
 
 import { gather, type Input, readInput, scopeOf, type Value } from '../assembly/numbers.ts';
 import { runSteps, type Step, type StepOutcome } from '../assembly/steps.ts';
-import { bad, good, type Result, toBase, UNITS, type Unit } from '../engine/index.ts';
+import { good, type Result, said, toBase, UNITS, type Unit } from '../engine/index.ts';
 import { numeral } from '../input/format.ts';
 import { acceptedInterval, halfDigit, type Interval, within } from './interval.ts';
 import { evaluateSlip } from './slip-formula.ts';
@@ -126,16 +126,16 @@ const makeItem = (exercise: Exercise, picks: readonly number[]): Result<Item> =>
   const outcomes = runSteps(steps, scope);
   const found: Record<string, number> = { ...scope };
   for (const [i, outcome] of outcomes.entries()) {
-    if (!outcome.ok) return bad(`step ${i + 1} has no result: ${outcome.reason}`);
+    if (!outcome.ok) return said(`step ${i + 1} has no result: ${outcome.reason}`);
     const name = steps[i]?.as;
     if (name !== undefined) found[name] = outcome.value;
   }
   const last = outcomes.at(-1);
-  if (!last?.ok) return bad('there is no step that answers it.');
+  if (!last?.ok) return said('there is no step that answers it.');
   const factor = toBase({ amount: 1, unit });
   const amount = last.value / factor;
   if (!(Math.abs(amount) >= LEAST && Math.abs(amount) <= MOST))
-    return bad(
+    return said(
       Math.abs(last.value) < 1e-12
         ? 'the answer is nought.'
         : `the answer is ${numeral(amount, digits)} ${unit}; ask for it in a unit in which it is from ${LEAST} to ${MOST}.`,
@@ -148,7 +148,7 @@ const makeItem = (exercise: Exercise, picks: readonly number[]): Result<Item> =>
     if (!value.ok) continue;
     const wrong = value.value / factor;
     if (tooNear(wrong, accepted, digits))
-      return bad(`the slip “${says}” gives the right answer, so it can’t be told from it.`);
+      return said(`the slip “${says}” gives the right answer, so it can’t be told from it.`);
     slips.push({ amount: wrong, says: filled(says, texts), rule });
   }
   for (const { factor: times, says } of anySlips(unit)) slips.push({ amount: amount * times, says });
@@ -167,8 +167,8 @@ const makeItem = (exercise: Exercise, picks: readonly number[]): Result<Item> =>
 const slipValue = (way: SlipRule['way'], found: Readonly<Record<string, number>>): Result<number> => {
   if (typeof way === 'string') return evaluateSlip(way, found);
   const outcome = runSteps(way, found).at(-1);
-  if (!outcome) return bad('it has no steps.');
-  return outcome.ok ? good(outcome.value) : bad(outcome.reason);
+  if (!outcome) return said('it has no steps.');
+  return outcome.ok ? good(outcome.value) : said(outcome.reason);
 };
 
 /** Whether a slip, or what it rounds to when written with the digits asked, is accepted. */

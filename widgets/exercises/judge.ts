@@ -2,6 +2,7 @@
 
 import { UNITS } from '../engine/index.ts';
 import { readQuantity } from '../input/quantity.ts';
+import { reasonOf } from '../words/reason.ts';
 import { acceptedText, answerText, type Item } from './exercise.ts';
 import { acceptedInterval, within } from './interval.ts';
 
@@ -15,7 +16,7 @@ export const judge = (item: Item, text: string): Verdict => {
   const { unit, digits } = item.exercise;
   const { base, factor } = UNITS[unit];
   const read = readQuantity(text, base, unit);
-  if (!read.ok) return { kind: 'unread', says: read.reason };
+  if (!read.ok) return { kind: 'unread', says: reasonOf(read) };
   const amount = read.value.value / factor;
   if (within(amount, item.accepted))
     return { kind: 'right', says: `Right: ${answerText(item)}. Accepted: ${acceptedText(item)}.` };

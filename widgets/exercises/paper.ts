@@ -2,7 +2,7 @@
  * Papers: which exercises a class gets, and each student's numbers. The class code chooses the exercises, the same for
  * all; class code, student, item and bank version choose the numbers.
  */
-import { bad, good, quoted, type Result } from '../engine/index.ts';
+import { good, quoted, type Result, said } from '../engine/index.ts';
 import type { Bank, BankChapter } from './bank.ts';
 import { drawItem } from './draw.ts';
 import type { Exercise, Item } from './exercise.ts';
@@ -84,7 +84,7 @@ export const readPaperLink = (search: string, bank: Bank): Result<PaperOrder> | 
   const [version, ask] = [parameters.get('bank'), parameters.get('ask')];
   if (version === null && ask === null) return undefined;
   if (version !== bank.version)
-    return bad(
+    return said(
       `This link asks for the question bank ${quoted(version ?? '')}; this notebook holds ${bank.version}. Its papers would have other numbers: open the link with the notebook it was made with, or set new papers here.`,
     );
   const counts = new Map<string, number>();
@@ -94,11 +94,11 @@ export const readPaperLink = (search: string, bank: Bank): Result<PaperOrder> | 
     .filter((p) => p !== '')) {
     const [, slug = '', count = ''] = /^([a-z0-9-]+):(\d{1,4})$/.exec(part) ?? [];
     if (!bank.chapters.some((c) => c.slug === slug))
-      return bad(
+      return said(
         `This link asks for exercises of ${quoted(slug || part)}, which is no chapter with exercises: choose the chapters below.`,
       );
     if (!(Number(count) <= MOST_OF_A_CHAPTER))
-      return bad(
+      return said(
         `This link asks for ${count} exercises of one chapter; at most ${MOST_OF_A_CHAPTER} are set: choose below.`,
       );
     counts.set(slug, Number(count));

@@ -1,5 +1,5 @@
 /** The class as pasted: one name or code a line. It stays in the browser; nothing here sends or keeps it. */
-import { bad, good, quoted, type Result } from '../engine/index.ts';
+import { good, quoted, type Result, said } from '../engine/index.ts';
 
 export interface Roster {
   readonly students: readonly string[];
@@ -23,14 +23,14 @@ export const readRoster = (text: string): Result<Roster> => {
   const lines = text.split(/\r\n|\r|\n/).map(tidy);
   const names = lines.filter((l) => l !== '');
   if (names.length === 0)
-    return bad('The roster is empty; paste one name or code a line, and each gets a paper of its own.');
+    return said('The roster is empty; paste one name or code a line, and each gets a paper of its own.');
   if (!(names.length <= MOST_STUDENTS))
-    return bad(
+    return said(
       `The roster has ${names.length} names; at most ${MOST_STUDENTS} papers are set at once: paste it in parts.`,
     );
   const long = lines.findIndex((l) => [...l].length > LONGEST_NAME);
   if (long >= 0)
-    return bad(
+    return said(
       `Line ${long + 1} of the roster, ${quoted(lines[long] ?? '')}, is longer than ${LONGEST_NAME} characters: shorten it, or put each name on a line of its own.`,
     );
   const taken = new Set(names);
@@ -57,8 +57,8 @@ export const readRoster = (text: string): Result<Roster> => {
 
 export const readClassCode = (text: string): Result<string> => {
   const code = tidy(text.slice(0, 500));
-  if (code === '') return bad('The class code is empty; type one, for example 7B-autumn.');
+  if (code === '') return said('The class code is empty; type one, for example 7B-autumn.');
   return [...code].length <= LONGEST_CODE
     ? good(code)
-    : bad(`Read ${quoted(text)}; a class code has at most ${LONGEST_CODE} characters: shorten it.`);
+    : said(`Read ${quoted(text)}; a class code has at most ${LONGEST_CODE} characters: shorten it.`);
 };

@@ -6,7 +6,9 @@
  * IETF draft-eastlake-fnv). The hash is folded to 53 bits by exclusive or, as its authors advise for other widths, and seeds
  * the engine's generator (splitmix64 into xoshiro128** 1.1, random.ts). Not for secrets: whoever has the bank can work the numbers out.
  */
+
 import { type RandomState, randomState, uniform } from '../engine/index.ts';
+import { reasonOf } from '../words/reason.ts';
 
 const BASIS = 0xcbf29ce484222325n;
 const PRIME = 0x100000001b3n;
@@ -20,7 +22,7 @@ export const fnv1a64 = (text: string): bigint => {
 export const stateOf = (parts: readonly string[]): RandomState => {
   const hash = fnv1a64(parts.join('\n'));
   const state = randomState(Number((hash >> 53n) ^ BigInt.asUintN(53, hash)));
-  if (!state.ok) throw new Error(state.reason);
+  if (!state.ok) throw new Error(reasonOf(state));
   return state.value;
 };
 

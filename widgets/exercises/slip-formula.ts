@@ -2,7 +2,7 @@
  * The algebra of a slip, `= L_C + L_A`: numbers, names, + − * / ^, brackets, round(x, decimals), sqrt, abs, sin, cos, tan, atan and
  * pi. Values are in the engine's base units. A slip is a wrong way of working, so it has no relation of its own.
  */
-import { bad, good, type Result } from '../engine/index.ts';
+import { good, type Result, said } from '../engine/index.ts';
 
 const FUNCTIONS: Readonly<Record<string, (x: number, y: number) => number>> = {
   round: (x, decimals) => Math.round(x * 10 ** decimals * (1 + 1e-13)) / 10 ** decimals,
@@ -68,7 +68,7 @@ export const evaluateSlip = (formula: string, scope: Readonly<Record<string, num
     );
   };
   const value = sum();
-  if (fault !== '') return bad(fault);
-  if (at < tokens.length) return bad(`“${formula}” can’t be read from “${tokens[at]}” on.`);
-  return Number.isFinite(value) ? good(value) : bad(`“${formula}” has no value with these numbers.`);
+  if (fault !== '') return said(fault);
+  if (at < tokens.length) return said(`“${formula}” can’t be read from “${tokens[at]}” on.`);
+  return Number.isFinite(value) ? good(value) : said(`“${formula}” has no value with these numbers.`);
 };

@@ -4,7 +4,6 @@
  */
 
 import {
-  bad,
   coarsePitch,
   good,
   inchesToMillimetres,
@@ -14,6 +13,7 @@ import {
   mm,
   numberSize,
   type Result,
+  said,
   standardPitches,
   UNIFIED_SIZES,
   type UnifiedSeries,
@@ -21,6 +21,7 @@ import {
   unifiedSeries,
   unifiedSize,
 } from '../engine/index.ts';
+import { reasonOf } from '../words/reason.ts';
 import { type Basic, EXAMPLES, leavesCore, NUMBER } from './designation-limits.ts';
 
 const AMOUNT = `(?:\\d{1,3}[ -]\\d{1,4}/\\d{1,4}|\\d{1,4}/\\d{1,4}|${NUMBER})`;
@@ -46,18 +47,18 @@ export const readInchOrFree = (core: string, typed: string): Result<Basic> => {
   const [all, hash, size = '', unit, join = '', pitch, pitchUnit, series] = WHOLE.exec(core.toLowerCase()) ?? [];
   if (all === undefined)
     return BEGINS_WITH_SIZE.test(core)
-      ? bad(
+      ? said(
           `Read ${typed}; after the size comes one pitch or number of threads per inch, then only series, class, starts or hand: write it like 3/8-16 UNC-2A LH.`,
         )
-      : bad(`Read ${typed}, which is not a thread designation: write one like ${EXAMPLES}.`);
+      : said(`Read ${typed}, which is not a thread designation: write one like ${EXAMPLES}.`);
   if ([size, pitch].some((amount) => amount?.includes('/') && !Number.isInteger(64 * amountOf(amount))))
-    return bad(
+    return said(
       `Read ${typed}; inch fractions are halves to sixty-fourths: write one like 3/8, or a decimal like 0.375.`,
     );
   const t: Typed = { numbered: hash !== undefined, size, unit, join, pitch, pitchUnit, series: series?.toUpperCase() };
   if (!t.numbered) return isFree(t) ? readFree(t, typed) : readUnified(t, typed);
   return t.unit === 'mm' || t.pitchUnit === 'mm' || t.pitchUnit === 'in'
-    ? bad(`Read ${typed}; a number size goes with threads per inch: write it like #10-32.`)
+    ? said(`Read ${typed}; a number size goes with threads per inch: write it like #10-32.`)
     : readUnified(t, typed);
 };
 
@@ -84,10 +85,10 @@ const isBareMillimetres = ({ size, unit, join, pitch, pitchUnit, series }: Typed
 
 const readFree = (t: Typed, typed: string): Result<Basic> => {
   if (t.series !== undefined)
-    return bad(
+    return said(
       `Read ${typed}; the series ${t.series} goes with an inch size and threads per inch: write it like 3/8-16 UNC.`,
     );
-  if (t.pitch === undefined) return bad(`Read ${typed}, a diameter without a pitch: write both, like 12 mm × 1.1 mm.`);
+  if (t.pitch === undefined) return said(`Read ${typed}, a diameter without a pitch: write both, like 12 mm × 1.1 mm.`);
   const unit = t.unit ?? (t.pitchUnit === 'in' ? 'in' : 'mm');
   const pitchUnit = t.pitchUnit ?? unit;
   const [size, pitch] = [amountOf(t.size), amountOf(t.pitch)];
@@ -122,17 +123,17 @@ const readUnified = (t: Typed, typed: string): Result<Basic> => {
   const rounded = t.series?.startsWith('UNR') === true;
   const named = rounded ? t.series?.replace('UNR', 'UN') : (OLD_NAMES[t.series ?? ''] ?? t.series);
   const sized = readSize(t, isSeries(named) ? named : undefined);
-  if (!sized.ok) return bad(`Read ${typed}; ${sized.reason}.`);
+  if (!sized.ok) return said(`Read ${typed}; ${reasonOf(sized)}.`);
   const { D, label, notes } = sized.value;
   const size = unifiedSize(D);
   const implied = isSeries(named) ? size?.tpi[named] : undefined;
   const tpi = t.pitch === undefined ? implied : amountOf(t.pitch);
   if (isSeries(named) && (tpi === undefined || (D <= LAST_UNIFIED_SIZE && implied !== tpi)))
-    return bad(
+    return said(
       `Read ${typed}, which is not in ${named}: ${size ? offer(size) : `${label} is not one of its sizes, so leave ${named} out and write the threads per inch`}.`,
     );
   if (tpi === undefined)
-    return bad(
+    return said(
       `Read ${typed}, a size without threads per inch: write them too, like ${example(t, sized.value, size)}.`,
     );
   const member = unifiedSeries(D, tpi);
@@ -172,10 +173,12 @@ const readSize = (t: Typed, named: UnifiedSeries | undefined): Result<Inches> =>
   if (t.numbered)
     return /^(?:\d|1[0-2])$/.test(t.size)
       ? good(numbered(n))
-      : bad(`number sizes run from #0 to #${LAST_NUMBER_SIZE}: write the diameter of another in inches, like 0.242-20`);
+      : said(
+          `number sizes run from #0 to #${LAST_NUMBER_SIZE}: write the diameter of another in inches, like 0.242-20`,
+        );
   if (bareWhole && n <= LAST_NUMBER_SIZE) return readBareWhole(n, t.pitch, named);
   if (t.unit === undefined && !(n <= MOST_BARE_INCHES))
-    return bad(
+    return said(
       `without a unit that would be ${t.size} in, and above ${MOST_BARE_INCHES} in the unit has to be written: write M${n} or ${n} mm × 1.1 mm for millimetres, ${n} in-12 for inches`,
     );
   const meant = /^\d+\.\d{3}$/.test(String(n)) ? UNIFIED_SIZES.find((s) => Math.abs(s.D - n) < 0.00051) : undefined;
@@ -189,7 +192,7 @@ const readBareWhole = (n: number, pitch: string | undefined, named: UnifiedSerie
   if (pitch === undefined) {
     const [a, b] = named ? [asNumber?.tpi[named], asInches?.tpi[named]] : [];
     if (a !== undefined && b !== undefined)
-      return bad(`#${n}-${a} and ${n}-${b} both stand in ${named}: write one of the two`);
+      return said(`#${n}-${a} and ${n}-${b} both stand in ${named}: write one of the two`);
     return good(b === undefined ? numbered(n) : inInches(n));
   }
   const tpi = amountOf(pitch);

@@ -6,7 +6,6 @@
  * glossary. Lengths in mm.
  */
 import {
-  bad,
   diameters,
   good,
   isUnifiedClass,
@@ -16,6 +15,7 @@ import {
   type Result,
   readIsoClass,
   type SymbolName,
+  said,
   say,
   symbolFact,
   type Thread,
@@ -51,13 +51,13 @@ export interface Extras {
 export const finish = (basic: Basic, extras: Extras, typed: string): Result<Thread> => {
   const { kind, d, P, tpi, spell } = basic;
   if (basic.N !== undefined && extras.N !== undefined && basic.N !== extras.N)
-    return bad(`Read ${typed}; Ph and P make ${basic.N} starts, yet ${extras.N} are written: write one of the two.`);
+    return said(`Read ${typed}; Ph and P make ${basic.N} starts, yet ${extras.N} are written: write one of the two.`);
   const N = basic.N ?? extras.N ?? 1;
   const toleranceClass = isUnifiedPair(extras.toleranceClass?.toUpperCase() ?? '')
     ? extras.toleranceClass?.toUpperCase()
     : extras.toleranceClass;
   const refusal = outsideLimits(d, P, tpi, N) ?? wrongClass(kind, toleranceClass);
-  if (refusal !== undefined) return bad(`Read ${typed}${refusal}.`);
+  if (refusal !== undefined) return said(`Read ${typed}${refusal}.`);
   const notes = [...basic.notes];
   if (N > 1 && basic.N === undefined)
     notes.push(`${say(P, 5)} mm was read as the pitch, so with ${N} starts the lead is ${say(N * P, 5)} mm.`);

@@ -4,7 +4,6 @@
  */
 
 import {
-  bad,
   coarsePitch,
   good,
   listed,
@@ -12,6 +11,7 @@ import {
   type Millimetres,
   mm,
   type Result,
+  said,
   standardPitches,
 } from '../engine/index.ts';
 import { type Basic, NUMBER, within } from './designation-limits.ts';
@@ -30,25 +30,25 @@ export const readMetric = (core: string, typed: string): Result<Basic> => {
   const d = mm(Number(size));
   const word = FINENESS.exec(tail)?.[1]?.toLowerCase();
   if (word === 'coarse' && f !== '')
-    return bad(`Read ${typed}; MF begins a fine thread, yet “coarse” is written: write one of the two.`);
+    return said(`Read ${typed}; MF begins a fine thread, yet “coarse” is written: write one of the two.`);
   const rest = tail.replace(FINENESS, '');
   const fine = f !== '' || word === 'fine';
   if (rest === '') return fine ? readFine(d, typed) : readCoarse(d, typed);
   const read = readWithPitch(d, rest, typed);
   const refusal = read.ok ? otherFineness(d, read.value.P, fine ? 'fine' : word) : undefined;
-  return refusal === undefined ? read : bad(`Read ${typed}; ${refusal}.`);
+  return refusal === undefined ? read : said(`Read ${typed}; ${refusal}.`);
 };
 
 const readWithPitch = (d: Millimetres, rest: string, typed: string): Result<Basic> => {
   const both = LEAD_AND_PITCH.exec(rest);
   const pitch = both?.[2] ?? PITCH.exec(rest)?.[1];
-  if (pitch === undefined) return bad(`Read ${typed}${restRefusal(d, rest)}.`);
+  if (pitch === undefined) return said(`Read ${typed}${restRefusal(d, rest)}.`);
   const P = mm(Number(pitch));
   if (both === null) return good(metric(d, P, outsideSeries(d, P)));
   const N = Number(both[1]) / P;
   return Math.round(N) >= 1 && Math.abs(N - Math.round(N)) < 1e-9
     ? good({ ...metric(d, P, outsideSeries(d, P)), N: Math.round(N) })
-    : bad(`Read ${typed}; the lead Ph is a whole number of pitches P: write it like M16×Ph3P1.5.`);
+    : said(`Read ${typed}; the lead Ph is a whole number of pitches P: write it like M16×Ph3P1.5.`);
 };
 
 const metric = (d: Millimetres, P: Millimetres, notes: readonly string[]): Basic => ({
@@ -66,7 +66,7 @@ const readCoarse = (d: Millimetres, typed: string): Result<Basic> => {
   // Out of range altogether: any pitch will do, the limits will refuse the diameter.
   if (!within(d, 'd')) return good(metric(d, mm(1), []));
   const example = Math.min(1.5, Number((d / 5).toPrecision(1)));
-  return bad(
+  return said(
     `Read ${typed}; a diameter of ${d} mm has no coarse pitch in the series of ISO 261, ${near(d)}: write the pitch too, like M${d}×${example}.`,
   );
 };
@@ -78,7 +78,7 @@ const readFine = (d: Millimetres, typed: string): Result<Basic> => {
   if (coarse === undefined || only === undefined) return readCoarse(d, typed);
   return more.length === 0
     ? good(metric(d, only, [`No pitch was written, so the one fine pitch of M${d} was taken, ${only} mm.`]))
-    : bad(
+    : said(
         `Read ${typed}; M${d} has ${fine.length} fine pitches in ISO 261, ${listed(fine.map(String))} mm: write the one you mean, like M${d}×${only}.`,
       );
 };

@@ -9,7 +9,7 @@
  * can't be read gives one sentence. The length is bounded before any pattern runs.
  */
 
-import { bad, good, quoted, type Result, symbolFact, type Thread } from '../engine/index.ts';
+import { good, quoted, type Result, said, symbolFact, type Thread } from '../engine/index.ts';
 import { readInchOrFree } from './designation-inch.ts';
 import { EXAMPLES, type Extras, finish } from './designation-limits.ts';
 import { isMetric, readMetric } from './designation-metric.ts';
@@ -18,14 +18,14 @@ import { LONGEST_TEXT } from './quantity.ts';
 /** A thread such as `M10x1.5`, `3/8-16 UNC-2A LH` or `12 x 1.1 mm, 2 start`, or one sentence that says how to mend it. */
 export const readThread = (text: string): Result<Thread> => {
   if (!(text.length <= LONGEST_TEXT))
-    return bad(
+    return said(
       `Read ${quoted(text)}; a designation is at most ${LONGEST_TEXT} characters: write one thread, like ${EXAMPLES}.`,
     );
   const tidied = tidy(text);
-  if (tidied === '') return bad(`Nothing was typed; a thread is needed, for example ${EXAMPLES}.`);
+  if (tidied === '') return said(`Nothing was typed; a thread is needed, for example ${EXAMPLES}.`);
   const thread = readOne(tidied, quoted(text));
   if (!thread.ok && holdsTwo(tidied))
-    return bad(`Read ${quoted(text)}, which is two threads; this takes one: write the other in a field of its own.`);
+    return said(`Read ${quoted(text)}, which is two threads; this takes one: write the other in a field of its own.`);
   return thread;
 };
 
@@ -55,7 +55,7 @@ const tidy = (text: string): string =>
 const readOne = (tidied: string, typed: string): Result<Thread> => {
   const foreign = OTHER_STANDARDS.find(([pattern]) => pattern.test(tidied));
   if (foreign)
-    return bad(
+    return said(
       `Read ${typed}, ${foreign[1]}; this notebook draws parallel threads of the basic 60° form: write one like ${EXAMPLES}.`,
     );
   const extras = takeExtras(tidied, typed);
@@ -65,7 +65,7 @@ const readOne = (tidied: string, typed: string): Result<Thread> => {
   if (!basic.ok) return basic;
   // “x 8 thread” behind millimetres may be 8 to the inch: not to be guessed.
   return called && basic.value.kind === 'free' && !/(?:mm|in|tpi)$/i.test(core)
-    ? bad(`Read ${typed}, which leaves open whether a pitch or threads per inch are meant: write mm or tpi behind it.`)
+    ? said(`Read ${typed}, which leaves open whether a pitch or threads per inch are meant: write mm or tpi behind it.`)
     : finish(basic.value, extras.value, typed);
 };
 
@@ -114,14 +114,14 @@ interface Taken extends Extras {
 const takeExtras = (tidied: string, typed: string): Result<Taken> => {
   const hands = new Set([...tidied.matchAll(HAND)].map(([, hand = '']) => hand.charAt(0).toLowerCase()));
   if (hands.size > 1)
-    return bad(`Read ${typed}, both left and right hand; a thread has one: write LH or leave it out.`);
+    return said(`Read ${typed}, both left and right hand; a thread has one: write LH or leave it out.`);
   const handless = tidied.replace(HAND, '');
   const count = STARTS.exec(handless)?.[1]?.toLowerCase();
   const startless = handless.replace(STARTS, '');
   const most = symbolFact('N').max;
   const N = count === undefined ? undefined : countOf(count);
   if (/start/i.test(startless) || !(N === undefined || (N >= 1 && N <= most)))
-    return bad(`Read ${typed}; a thread has 1 to ${most} starts, a whole number: write, for example, “2 starts”.`);
+    return said(`Read ${typed}; a thread has 1 to ${most} starts, a whole number: write, for example, “2 starts”.`);
   const called = CALLED_THREAD.test(startless);
   const uncalled = startless.replace(CALLED_THREAD, '');
   const toleranceClass = CLASS.exec(uncalled)?.[1];

@@ -1,6 +1,6 @@
 /** What a turn is divided by, and lists of it as a maker writes them: `hexagon, twelve points, 50`. */
 
-import { bad, good, quoted, type Result, symbolFact } from '../engine/index.ts';
+import { good, quoted, type Result, said, symbolFact } from '../engine/index.ts';
 import { LONGEST_LIST } from './thread-list.ts';
 
 export type Divider = 'hexagon' | 'square' | 'twelve points' | 'knob';
@@ -24,7 +24,7 @@ const NAMED = ['hexagon', 'square', 'twelve points'];
 /** Steps in a turn of each divider named, every count once; an empty text or “none” is an empty list. */
 export const readDividers = (text: string): Result<readonly number[]> => {
   if (!(text.length <= LONGEST_LIST))
-    return bad(`Read ${quoted(text)}; name a few dividers, for example hexagon, twelve points, 50.`);
+    return said(`Read ${quoted(text)}; name a few dividers, for example hexagon, twelve points, 50.`);
   const found = new Set<number>();
   for (const piece of text.split(/[,;\n]/).map((p) => p.trim().replace(/\s+/g, ' ').toLowerCase())) {
     if (piece === '' || piece === 'none') continue;
@@ -32,12 +32,12 @@ export const readDividers = (text: string): Result<readonly number[]> => {
     const k = NAMED.includes(piece) ? stepsOf(piece, 1) : Number(count);
     const { min, max } = symbolFact('k');
     if (!(k >= min && k <= max))
-      return bad(
+      return said(
         `Read ${quoted(piece)} as a divider of a turn; name hexagon, square, twelve points or the steps in a turn from ${min} to ${max}, like 50, or none.`,
       );
     found.add(k);
   }
   return found.size <= MOST_DIVIDERS
     ? good([...found])
-    : bad(`Read ${found.size} dividers; a list holds at most ${MOST_DIVIDERS}: leave some out.`);
+    : said(`Read ${found.size} dividers; a list holds at most ${MOST_DIVIDERS}: leave some out.`);
 };

@@ -14,16 +14,17 @@
 
 import {
   type Bad,
-  bad,
   good,
   type Place,
   type Point,
   planeThrough,
   quoted,
   type Result,
+  said,
   say,
   type Unit,
 } from '../engine/index.ts';
+import { reasonOf } from '../words/reason.ts';
 import { readQuantity } from './quantity.ts';
 import { LONGEST_LIST } from './thread-list.ts';
 
@@ -45,11 +46,11 @@ export const readFeet = (text: string): Result<readonly NamedPlace[]> => {
     const { name, rest } = footOfRow(row, i);
     const place = placeIn(rest);
     if (!place.ok)
-      return bad(`Row ${i + 1} of the feet reads ${quoted(row)}; ${place.reason ?? 'give x and y, like A: 0, 0.'}`);
+      return said(`Row ${i + 1} of the feet reads ${quoted(row)}; ${place.reason ?? 'give x and y, like A: 0, 0.'}`);
     feet.push({ name, ...place.value });
   }
   if (!(feet.length === 3))
-    return bad(`Read ${feet.length} feet; a plate is levelled on exactly three: give three rows, like A: 0, 0.`);
+    return said(`Read ${feet.length} feet; a plate is levelled on exactly three: give three rows, like A: 0, 0.`);
   const odd = oddNames(feet.map((foot) => foot.name));
   if (odd) return odd;
   const plane = planeThrough(
@@ -67,9 +68,9 @@ const footOfRow = (row: string, i: number): { readonly name: string; readonly re
 
 const oddNames = (names: readonly string[]): Bad | undefined => {
   const twice = names.find((name, i) => names.indexOf(name) < i);
-  if (twice !== undefined) return bad(`Two feet are called ${twice}; call them A, B and C.`);
+  if (twice !== undefined) return said(`Two feet are called ${twice}; call them A, B and C.`);
   const other = names.find((name) => !(FOOT_NAMES as readonly string[]).includes(name));
-  return other === undefined ? undefined : bad(`One foot is called ${other}; call them A, B and C.`);
+  return other === undefined ? undefined : said(`One foot is called ${other}; call them A, B and C.`);
 };
 
 /** Turns of each foot from the middle of its travel, clockwise plus; a foot that is not named stands in the middle. */
@@ -82,9 +83,9 @@ export const readStands = (text: string): Result<Readonly<Record<FootName, numbe
   if (odd) return odd;
   for (const { name, rest } of named) {
     const read = readQuantity(rest, 'turn', 'turns');
-    if (!read.ok) return bad(`Foot ${name}: ${read.reason}`);
+    if (!read.ok) return said(`Foot ${name}: ${reasonOf(read)}`);
     if (!(Math.abs(read.value.value) <= MOST_TURNS))
-      return bad(
+      return said(
         `Foot ${name}: Read ${quoted(rest)}; give its turns from the middle of the travel, at most ${MOST_TURNS}.`,
       );
     stands.set(name, read.value.value);
@@ -107,15 +108,15 @@ export const readReadings = (text: string): Result<readonly Point[]> => {
     const [place, reading] = columns === undefined ? [left, right] : [`${columns[0]}, ${columns[1]}`, columns[2]];
     const at = placeIn(place);
     if (!at.ok || reading === undefined || more.length > 0)
-      return bad(
+      return said(
         `Row ${i + 1} of the readings reads ${quoted(row)}; ${(!at.ok && at.reason) || 'give x, y and the reading, like 40, 20: −3 µm.'}`,
       );
     const height = lengthIn(reading, 'µm');
-    if (!height.ok) return bad(`Row ${i + 1} of the readings: ${height.reason}`);
+    if (!height.ok) return said(`Row ${i + 1} of the readings: ${reasonOf(height)}`);
     points.push({ ...at.value, z: height.value });
   }
   if (!(points.length <= MOST_READINGS))
-    return bad(`Read ${points.length} readings; ${MOST_READINGS} are the most here: a few, well spread, say as much.`);
+    return said(`Read ${points.length} readings; ${MOST_READINGS} are the most here: a few, well spread, say as much.`);
   const plane = planeThrough(points, 'readings');
   return plane.ok ? good(points) : plane;
 };
@@ -125,7 +126,7 @@ export const readRounds = (text: string): Result<readonly (readonly number[])[]>
   const rows = rowsOf(text, /[|\n]/);
   if (!rows.ok) return rows;
   if (!(rows.value.length <= MOST_ROUNDS))
-    return bad(
+    return said(
       `Read ${rows.value.length} rounds; ${MOST_ROUNDS} are kept here: put the last readings first and begin again.`,
     );
   const rounds: number[][] = [];
@@ -134,7 +135,7 @@ export const readRounds = (text: string): Result<readonly (readonly number[])[]>
     const heights: number[] = [];
     for (const cell of cells.filter((text, j) => text !== '' || j < cells.length - 1)) {
       const height = lengthIn(cell, 'µm');
-      if (!height.ok) return bad(`Round ${i + 2}: ${height.reason}`);
+      if (!height.ok) return said(`Round ${i + 2}: ${reasonOf(height)}`);
       heights.push(height.value);
     }
     rounds.push(heights);
@@ -164,7 +165,7 @@ const rowsOf = (text: string, between: RegExp): Result<readonly string[]> =>
           .map((row) => row.trim())
           .filter((row) => row !== ''),
       )
-    : bad(`Read ${quoted(text)}; ${LONGEST_LIST} characters are the most here: leave some rows out.`);
+    : said(`Read ${quoted(text)}; ${LONGEST_LIST} characters are the most here: leave some rows out.`);
 
 /** A length in mm within what planes are laid through. */
 const lengthIn = (text: string, fallback: Unit): Result<number> => {
@@ -172,7 +173,7 @@ const lengthIn = (text: string, fallback: Unit): Result<number> => {
   if (!read.ok) return read;
   return Math.abs(read.value.value) <= 1e4
     ? good(read.value.value)
-    : bad(`Read ${quoted(text)}; give a length from −10 m to 10 m.`);
+    : said(`Read ${quoted(text)}; give a length from −10 m to 10 m.`);
 };
 
 /** A place, or the reason of its first odd number; no reason where there are not two numbers. */
@@ -182,8 +183,8 @@ const placeIn = (
   const [left, right] = columnsIn(text.replace(/^\((.*)\)$/, '$1'), 2) ?? [];
   if (left === undefined || right === undefined) return { ok: false, reason: undefined };
   const [x, y] = [lengthIn(left, 'mm'), lengthIn(right, 'mm')];
-  if (!x.ok) return { ok: false, reason: lower(x.reason) };
-  if (!y.ok) return { ok: false, reason: lower(y.reason) };
+  if (!x.ok) return { ok: false, reason: lower(reasonOf(x)) };
+  if (!y.ok) return { ok: false, reason: lower(reasonOf(y)) };
   return { ok: true, value: { x: x.value, y: y.value } };
 };
 

@@ -1,13 +1,13 @@
 /** Numbers and quantities as people type them: each gives a value in base units, or one sentence. */
 import {
   type BaseUnit,
-  bad,
   good,
   type Hours,
   hours,
   outOfBounds,
   quoted,
   type Result,
+  said,
   UNITS,
   type Unit,
   type UnitFact,
@@ -31,7 +31,9 @@ export const LONGEST_TEXT = 60;
  */
 export const readNumber = (text: string): Result<number> => {
   if (!(text.length <= LONGEST_TEXT))
-    return bad(`Read ${quoted(text)}; a number is at most ${LONGEST_TEXT} characters: type it again, for example 1.5.`);
+    return said(
+      `Read ${quoted(text)}; a number is at most ${LONGEST_TEXT} characters: type it again, for example 1.5.`,
+    );
   const t = text.trim().replace(/[−–]/g, '-').replace(',', '.');
   const fraction = /^([+-]?)(?:(\d{1,4})(?:\s+|-))?(\d{1,5})\/(\d{1,5})$/.exec(t);
   if (fraction) {
@@ -39,10 +41,10 @@ export const readNumber = (text: string): Result<number> => {
     const value = (sign === '-' ? -1 : 1) * (Number(whole) + Number(top) / Number(bottom));
     return Number.isFinite(value)
       ? good(value)
-      : bad(`Read ${quoted(text)}, a fraction over nought: write one like 3/8.`);
+      : said(`Read ${quoted(text)}, a fraction over nought: write one like 3/8.`);
   }
   if (!/^[+-]?(\d+\.?\d*|\.\d+)(e[+-]?\d+)?$/i.test(t))
-    return bad(
+    return said(
       t === ''
         ? 'Nothing was typed; a number is needed, for example 1.5.'
         : `Read ${quoted(text)}, which is not a number: write one like 1.5, 1,5 or 3/8.`,
@@ -50,7 +52,7 @@ export const readNumber = (text: string): Result<number> => {
   const value = Number(t);
   return Number.isFinite(value)
     ? good(value)
-    : bad(`Read ${quoted(text)}, which is too large a number to work with: type a smaller one.`);
+    : said(`Read ${quoted(text)}, which is too large a number to work with: type a smaller one.`);
 };
 
 /** A quantity as it was typed: its value in base units, the unit it was typed in, and how finely it was typed. */
@@ -66,7 +68,7 @@ export interface Reading {
 /** Reads a quantity such as `87.50 µm`, `3,44 thou` or `30°`; `fallback` is the unit where none is typed. */
 export const readQuantity = (text: string, base: BaseUnit, fallback: Unit): Result<Reading> => {
   if (!(text.length <= LONGEST_TEXT))
-    return bad(
+    return said(
       `Read ${quoted(text)}; a quantity is at most ${LONGEST_TEXT} characters: type it again, for example 1.5 mm.`,
     );
   const split = /^\s*([+\-−–]?[\d.,]+(?:e[+-]?\d+)?(?:(?:\s+|-)?\d*\/\d+)?)\s*(.*)$/i.exec(text);
@@ -76,15 +78,15 @@ export const readQuantity = (text: string, base: BaseUnit, fallback: Unit): Resu
   const typed = split?.[2] ?? '';
   const unit = typed === '' ? fallback : unitNamed(typed);
   const choices = (Object.keys(UNITS) as Unit[]).filter((u) => UNITS[u].base === base && u !== '1').join(', ');
-  if (unit === undefined) return bad(`Read ${quoted(typed)} as a unit, which is not one used here: use ${choices}.`);
-  if (UNITS[unit].base !== base) return bad(`Read ${quoted(text)}, in ${unit}; this takes ${choices}.`);
+  if (unit === undefined) return said(`Read ${quoted(typed)} as a unit, which is not one used here: use ${choices}.`);
+  if (UNITS[unit].base !== base) return said(`Read ${quoted(text)}, in ${unit}; this takes ${choices}.`);
   const { digits, step } = fineness(number.includes('/') ? decimals(read.value) : number);
   const factor = UNITS[unit].factor;
   const [value, half] = [read.value * factor, (step * factor) / 2];
   // A number that was still one may be none in the base unit, and a nought with a vast exponent has no last digit.
   return Number.isFinite(value) && Number.isFinite(half)
     ? good({ value, unit, digits, half })
-    : bad(`Read ${quoted(text)}, which is too large to work with: type a smaller number.`);
+    : said(`Read ${quoted(text)}, which is too large to work with: type a smaller number.`);
 };
 
 /** A fraction is exact: it stands as typed to four digits, or to six where four do not hold it. */
@@ -109,7 +111,7 @@ const fineness = (number: string): { digits: number; step: number } => {
 export const readTime = (text: string): Result<Hours> => {
   // What reads well with a unit put after it had none.
   if (readQuantity(`${text} h`, 'h', 'h').ok)
-    return bad(
+    return said(
       `Read ${quoted(text)} without a unit of time, and the law needs one: write ${quoted(`${text} h`)}, min, s or d.`,
       't',
     );

@@ -13,7 +13,6 @@
  */
 import {
   asRead,
-  bad,
   type Direction,
   good,
   listed,
@@ -23,6 +22,7 @@ import {
   type ReadingRow,
   type Result,
   runToEnd,
+  said,
   type Task,
   turns,
   UNITS,
@@ -66,21 +66,21 @@ const ROWS_A_STEP = 5000;
 export function* parseReadingsRun(text: string, options: ReadingsOptions = {}): Task<Result<ReadingsTable>> {
   const steps = options.stepsPerTurn ?? 6;
   if (!(Number.isInteger(steps) && steps >= 1 && steps <= 10_000))
-    return bad(`Read ${asRead(steps)} steps in a turn; give a whole number from 1 to 10 000, such as 6.`);
+    return said(`Read ${asRead(steps)} steps in a turn; give a whole number from 1 to 10 000, such as 6.`);
   const other = anotherKind(text);
-  if (other !== undefined) return bad(other);
+  if (other !== undefined) return said(other);
   yield;
   const lines = linesOf(text);
   yield;
   const [first] = lines;
   if (first === undefined)
-    return bad('Nothing was pasted; give two columns, turns and readings, with a line for each reading.');
+    return said('Nothing was pasted; give two columns, turns and readings, with a line for each reading.');
   if (lines.length > MOST_ROWS)
-    return bad(`Read ${lines.length} lines; at most ${MOST_ROWS} are taken: thin the readings out.`);
+    return said(`Read ${lines.length} lines; at most ${MOST_ROWS} are taken: thin the readings out.`);
   const separator = separatorOf(lines);
   const split = splitter(separator);
   const head = split(first.text);
-  if (head === undefined) return bad(unclosed(first));
+  if (head === undefined) return said(unclosed(first));
   // A header is all words; a line with a number in it is a reading, if perhaps a spoilt one.
   const named = !head.some((cell) => readCell(cell) !== undefined) && head.some((cell) => cell !== '');
   const columns = named ? columnsNamed(head, options, separator) : columnsSupposed(head, options, separator);
@@ -99,7 +99,7 @@ export function* parseReadingsRun(text: string, options: ReadingsOptions = {}): 
   for (const [i, { text: lineText, line }] of (named ? lines.slice(1) : lines).entries()) {
     if (i % ROWS_A_STEP === ROWS_A_STEP - 1) yield;
     const cells = split(lineText);
-    if (cells === undefined) return bad(unclosed({ line, text: lineText }));
+    if (cells === undefined) return said(unclosed({ line, text: lineText }));
     if (cells.length !== width && !onlyTrailing(cells, width)) {
       odd.push({
         line,
@@ -117,7 +117,7 @@ export function* parseReadingsRun(text: string, options: ReadingsOptions = {}): 
         if (cell.includes('.')) pointLine ??= { line, cell };
       }
     if (commaLine !== undefined && pointLine !== undefined)
-      return bad(
+      return said(
         `Line ${commaLine.line} has a decimal comma (${quoted(commaLine.cell)}) and line ${pointLine.line} a decimal point (${quoted(pointLine.cell)}); use one mark throughout, and no thousands marks.`,
       );
     if (at === undefined || value === undefined) {
@@ -142,8 +142,8 @@ export function* parseReadingsRun(text: string, options: ReadingsOptions = {}): 
   }
   const [worst] = odd;
   if (worst !== undefined)
-    return bad(`Line ${worst.line}: ${worst.says}${alike(odd)}; mend or remove it and paste again.`);
-  if (positions.length === 0) return bad('There is a header and no reading under it; paste the readings with it.');
+    return said(`Line ${worst.line}: ${worst.says}${alike(odd)}; mend or remove it and paste again.`);
+  if (positions.length === 0) return said('There is a header and no reading under it; paste the readings with it.');
   yield;
   const senses = direction === undefined ? directionsFromOrder(positions) : directions;
   return good({
@@ -428,7 +428,7 @@ const columnsNamed = (head: readonly string[], options: ReadingsOptions, separat
     }
     const before = places[kind];
     if (before !== undefined)
-      return bad(
+      return said(
         `The header has two columns of one kind, ${quoted(cells[before] ?? '')} and ${quoted(cell)}: keep one ${kind} column and remove or rename the other.`,
       );
     places[kind] = i;
@@ -438,7 +438,7 @@ const columnsNamed = (head: readonly string[], options: ReadingsOptions, separat
         .map((word) => POSITION_WORDS.get(word))
         .find((word) => word !== undefined);
       if (unit !== '' && !POSITION_UNITS.has(unit))
-        return bad(
+        return said(
           `The header gives ${quoted(unit)} as the unit of the positions; use turns, flats or °, and ${PASTE_LIKE}`,
         );
       positionUnit = unit !== '' ? POSITION_UNITS.get(unit) : own === 'any' ? undefined : own;
@@ -446,7 +446,7 @@ const columnsNamed = (head: readonly string[], options: ReadingsOptions, separat
     if (kind === 'reading' && unit !== '') {
       const found = unitNamed(unit);
       if (!(found !== undefined && isLength(unit)))
-        return bad(
+        return said(
           `The header gives ${quoted(unit)} as the unit of the readings; use mm, µm, in, thou, tenths or millionths, and ${PASTE_LIKE}`,
         );
       readingUnit = found;
@@ -454,7 +454,7 @@ const columnsNamed = (head: readonly string[], options: ReadingsOptions, separat
   }
   const { position, reading, direction } = places;
   if (position === undefined || reading === undefined)
-    return bad(
+    return said(
       `The header ${quoted(head.join(' | '))} has no column of ${position === undefined ? 'positions' : 'readings'} known here${
         separator === 'blank' && cells.length === 1 ? ', and nothing parts its columns' : ''
       }; ${PASTE_LIKE}`,
@@ -479,7 +479,7 @@ const columnsSupposed = (cells: readonly string[], options: ReadingsOptions, sep
   const width = cells.findLastIndex((cell) => cell !== '') + 1;
   const third = width === 3 && isDirection(cells[2] ?? '');
   if (!(width === 2 || third))
-    return bad(
+    return said(
       `The first line has ${width} ${width === 1 ? 'column' : 'columns'} and no names; two are needed, turns and readings${
         separator === 'comma' && width > 2
           ? ' (if commas are decimal marks, part the columns by semicolons or tabs)'

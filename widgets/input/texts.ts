@@ -3,7 +3,8 @@
  * is left out. What draws from such an input reads the text again with the engine’s own reader.
  */
 
-import { bad, good, quoted, type Result, runToEnd, type Task } from '../engine/index.ts';
+import { good, quoted, type Result, runToEnd, said, type Task } from '../engine/index.ts';
+import { reasonOf } from '../words/reason.ts';
 import { readDividers } from './dividers.ts';
 import { readFeet, readReadings, readRounds, readStands } from './levelling-table.ts';
 import { LONGEST_PARTS, readPartsList } from './parts-list.ts';
@@ -79,7 +80,7 @@ const LONGEST_NOTE = 300;
 const readNote = (text: string): Result<string> =>
   text.length <= LONGEST_NOTE
     ? good(tidied(text))
-    : bad(`Read ${text.length} characters; ${LONGEST_NOTE} are the most that fit the sheet: say it shorter.`);
+    : said(`Read ${text.length} characters; ${LONGEST_NOTE} are the most that fit the sheet: say it shorter.`);
 
 /** What was typed for a day or a temperature; a longer text is none, whatever stands in it. */
 const oneLine = (text: string): string => (text.length <= LONGEST_TEXT ? tidied(text) : text);
@@ -94,7 +95,7 @@ const readDate = (text: string): Result<string> => {
   const days = [31, leap ? 29 : 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31][m - 1] ?? 0;
   return y >= 1900 && d >= 1 && d <= days
     ? good(`${year}-${String(m).padStart(2, '0')}-${String(d).padStart(2, '0')}`)
-    : bad(`Read ${quoted(typed)}, which is no day; give year, month and day, like 2026-03-31.`);
+    : said(`Read ${quoted(typed)}, which is no day; give year, month and day, like 2026-03-31.`);
 };
 
 /** °C or °F; a bare number is °C. */
@@ -106,7 +107,7 @@ const readTemperature = (text: string): Result<string> => {
   const [low, high] = unit?.toUpperCase() === 'F' ? [0, 140] : [-20, 60];
   return number !== '' && value >= low && value <= high
     ? good(`${number.replace(',', '.').replace('-', '−')} °${unit?.toUpperCase() ?? 'C'}`)
-    : bad(`Read ${quoted(typed)}; give the temperature of the part from −20 °C to 60 °C, like 20.5 °C or 69 °F.`);
+    : said(`Read ${quoted(typed)}; give the temperature of the part from −20 °C to 60 °C, like 20.5 °C or 69 °F.`);
 };
 
 export const TEXTS = {
@@ -128,7 +129,7 @@ export const TEXTS = {
     says: 'series you would buy from',
     read: (text) => {
       const list = readSeriesList(text);
-      return list.ok ? good(onOneLine(text)) : bad(list.reason);
+      return list.ok ? good(onOneLine(text)) : said(reasonOf(list));
     },
     note: () => '',
   },

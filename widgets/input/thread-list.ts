@@ -5,7 +5,17 @@
  * read as one thread. What can't be read is told, sentence by sentence, and the others are kept.
  */
 
-import { bad, good, listed, quoted, type Result, SERIES_NAMES, type SeriesName, type Thread } from '../engine/index.ts';
+import {
+  good,
+  listed,
+  quoted,
+  type Result,
+  SERIES_NAMES,
+  type SeriesName,
+  said,
+  type Thread,
+} from '../engine/index.ts';
+import { reasonOf } from '../words/reason.ts';
 import { readThread } from './designation.ts';
 
 /** Longest list, in characters and in threads: a drawer, not a catalogue. */
@@ -21,7 +31,7 @@ export interface ThreadList {
 /** The threads in a text; an empty text is an empty list. Refused as a whole only where it is too long or holds no thread at all. */
 export const readThreadList = (text: string): Result<ThreadList> => {
   if (!(text.length <= LONGEST_LIST))
-    return bad(
+    return said(
       `Read ${quoted(text)}; a list is at most ${LONGEST_LIST} characters: name the threads you would use for this job.`,
     );
   const threads: Thread[] = [];
@@ -32,13 +42,13 @@ export const readThreadList = (text: string): Result<ThreadList> => {
     for (const typed of whole.ok ? [piece] : piece.split(',')) {
       const read = readThread(typed);
       if (read.ok) threads.push(read.value);
-      else wrong.push({ typed: typed.trim(), reason: read.reason });
+      else wrong.push({ typed: typed.trim(), reason: reasonOf(read) });
     }
   }
   if (threads.length > MOST_THREADS)
-    return bad(`Read ${threads.length} threads; a list holds at most ${MOST_THREADS}: leave some out.`);
+    return said(`Read ${threads.length} threads; a list holds at most ${MOST_THREADS}: leave some out.`);
   if (threads.length === 0 && wrong.length > 0)
-    return bad(
+    return said(
       `${wrong[0]?.reason}${wrong.length > 1 ? ` None of the other ${wrong.length - 1} is a thread either.` : ''}`,
     );
   return good({ threads, wrong });
@@ -57,19 +67,19 @@ const ALSO: Readonly<Record<string, readonly SeriesName[]>> = {
 /** Names of series, in any order, parted by commas: `coarse, UNF`; also metric, inch, all and none. */
 export const readSeriesList = (text: string): Result<readonly SeriesName[]> => {
   if (!(text.length <= LONGEST_LIST))
-    return bad(`Read ${quoted(text)}; name series, for example ${SERIES_NAMES[0]}, UNF.`);
+    return said(`Read ${quoted(text)}; name series, for example ${SERIES_NAMES[0]}, UNF.`);
   const found = new Set<SeriesName>();
   const pieces = text
     .split(/[,;\n]/)
     .map((piece) => piece.trim())
     .filter((piece) => piece !== '');
-  if (pieces.length === 0) return bad(`Nothing was typed; name series (${SERIES_NAMES.join(', ')}), or “none”.`);
+  if (pieces.length === 0) return said(`Nothing was typed; name series (${SERIES_NAMES.join(', ')}), or “none”.`);
   for (const piece of pieces) {
     const key = piece.toLowerCase().replace(/^(?:iso|metric) (?=coarse|fine)/, '');
     const names = SERIES_NAMES.filter((name) => name.toLowerCase() === key);
     const meant = names.length > 0 ? names : Object.hasOwn(ALSO, key) ? ALSO[key] : undefined;
     if (meant === undefined)
-      return bad(
+      return said(
         `Read ${quoted(piece)} as a series of threads, which is not one here: name ${listed(SERIES_NAMES.map(String))}, or metric, inch, all, none.`,
       );
     for (const name of meant) found.add(name);

@@ -11,11 +11,12 @@
 
 import { gather, type Input, type NumberSet, readInput, scopeOf, type Value } from '../assembly/numbers.ts';
 import { runSteps, type Step } from '../assembly/steps.ts';
-import { type Result, relationNamed, type SymbolName, symbolFact } from '../engine/index.ts';
+import { type Result, relationNamed, type SymbolName, said, symbolFact } from '../engine/index.ts';
 import type { Figure } from '../figures/kit/figure.ts';
 import { formatOf, show } from '../input/format.ts';
 import type { Reading } from '../input/quantity.ts';
 import type { Slip } from '../page/model.ts';
+import { reasonOf } from '../words/reason.ts';
 import type { Diagnostics } from './diagnostics.ts';
 import { type ExerciseBlock, readExercise } from './exercise-block.ts';
 import { type ExpectedStep, isStepLine, readCall, readInputLine, readStepLine, splitComment } from './grammar.ts';
@@ -141,7 +142,7 @@ export const readBlock = (
       return undefined;
     }
     const drawn = figure.at(numbersAtStart(set, declared), 'metric');
-    if (!drawn.ok) book.note(opening, `The figure can’t be drawn from its starting numbers: ${drawn.reason}`);
+    if (!drawn.ok) book.note(opening, `The figure can’t be drawn from its starting numbers: ${reasonOf(drawn)}`);
     return { kind: 'figure', figure, set, caption: title };
   }
 
@@ -201,10 +202,10 @@ const readLines = (
     if (isStepLine(text.trim())) {
       const step = readStepLine(text.trim());
       if (step.ok) steps.push({ ...step.value, line });
-      else book.note(line, step.reason);
+      else book.note(line, reasonOf(step));
     } else {
       const input = readInputLine(text.trim());
-      if (!input.ok) book.note(line, input.reason);
+      if (!input.ok) book.note(line, reasonOf(input));
       else if (inputs.some((x) => x.name === input.value.name))
         book.note(line, `“${input.value.name}” is already one of the numbers of “${set}”.`);
       else inputs.push(input.value);
@@ -303,7 +304,7 @@ const readPrediction = (
   for (const { text, line } of calls) {
     const read = readStepLine(text);
     if (read.ok) steps.push({ ...read.value, line });
-    else book.note(line, read.reason);
+    else book.note(line, reasonOf(read));
   }
   const scope = startScope(set, declared);
   checkSteps(steps, scope, book);
@@ -332,7 +333,7 @@ const readPrediction = (
     digits: last.step.digits,
     slips: slips.flatMap(({ text, line }) => {
       const slip = readSlip(text, found, answer.value);
-      if (!slip.ok) book.note(line, slip.reason);
+      if (!slip.ok) book.note(line, reasonOf(slip));
       return slip.ok ? [slip.value] : [];
     }),
   };
@@ -345,8 +346,7 @@ const joined = (lines: readonly Passage[], line: number): Passage => ({
 
 const readSlip = (text: string, scope: Record<string, number>, answer: number): Result<Slip> => {
   const { body, comment } = splitComment(text);
-  if (comment === undefined)
-    return { ok: false, reason: 'A slip says what went wrong: add “# you added the leads …” at its end.' };
+  if (comment === undefined) return said('A slip says what went wrong: add “# you added the leads …” at its end.');
   const steps: Step[] = [];
   for (const part of body.split(';')) {
     const call = readCall(part);
@@ -354,8 +354,8 @@ const readSlip = (text: string, scope: Record<string, number>, answer: number): 
     steps.push(call.value.step);
   }
   const outcome = runSteps(steps, scope).at(-1);
-  if (!outcome?.ok) return { ok: false, reason: `This slip has no value: ${outcome?.reason ?? ''}` };
+  if (!outcome?.ok) return said(`This slip has no value: ${outcome?.reason ?? ''}`);
   if (Math.abs(Math.abs(outcome.value) - Math.abs(answer)) <= 0.02 * Math.abs(answer))
-    return { ok: false, reason: 'This slip gives the right answer within 2 %, so it can’t be told from it.' };
+    return said('This slip gives the right answer within 2 %, so it can’t be told from it.');
   return { ok: true, value: { value: outcome.value, says: comment } };
 };

@@ -27,9 +27,13 @@ const under = (folder) =>
     .sort();
 const PLOT_MODULES = under('figures/kit/plots').filter((file) => !file.endsWith('/document.ts'));
 /** The engine by its one entry, and what stands between it and the figures. */
-const CORE_MODULES = ['engine/index.ts', ...under('input'), ...under('assembly'), ...under('figures/kit')].filter(
-  (file) => !PLOT_MODULES.includes(file),
-);
+const CORE_MODULES = [
+  'engine/index.ts',
+  ...under('words'),
+  ...under('input'),
+  ...under('assembly'),
+  ...under('figures/kit'),
+].filter((file) => !PLOT_MODULES.includes(file));
 const SHARED = new Map([
   ...CORE_MODULES.map((file) => [resolve(root, 'widgets', file), `${CORE}['${file}']`]),
   ...PLOT_MODULES.map((file) => [resolve(root, 'widgets', file), `${PLOTS}['${file}']`]),

@@ -16,6 +16,7 @@ import type { Step } from '../assembly/steps.ts';
 import { relationNamed, symbolFact, UNITS, type Unit } from '../engine/index.ts';
 import { draws, type Exercise, type Item, itemAt, type Pool, picksAt, type SlipRule } from '../exercises/exercise.ts';
 import { unitNamed } from '../input/quantity.ts';
+import { reasonOf } from '../words/reason.ts';
 import type { Diagnostics } from './diagnostics.ts';
 import { readCall, readInputLine, splitComment } from './grammar.ts';
 
@@ -74,7 +75,7 @@ export const readExercise = (
     } else if (relationNamed(word) && /^[a-z0-9-]+\s*(\(|->|#|=|$)/.test(text)) {
       const { body: call, comment } = splitComment(text);
       const read = readCall(call);
-      if (!read.ok) book.note(line, read.reason);
+      if (!read.ok) book.note(line, reasonOf(read));
       else if (read.value.rest !== '')
         book.note(
           line,
@@ -117,12 +118,12 @@ const readPool = (text: string): Pool | string => {
   const [, name = '', one, list = ''] = /^([^=]+?)\s*=\s*(one of\s+)?(.*)$/.exec(splitComment(text).body) ?? [];
   const options = one === undefined ? [list.trim()] : list.split(',').map((o) => o.trim());
   const first = readInputLine(`${name} = ${options[0]}`);
-  if (!first.ok) return first.reason;
+  if (!first.ok) return reasonOf(first);
   if (first.value.kind !== 'thread' && first.value.kind !== 'quantity')
     return `“${name}” can’t be drawn; a pool holds threads or quantities.`;
   for (const option of options) {
     const read = readInput(first.value, option, 'metric');
-    if (!read.ok) return `${name}: ${read.reason}`;
+    if (!read.ok) return `${name}: ${reasonOf(read)}`;
   }
   if (new Set(options).size < options.length) return `The pool of ${name} holds an option twice.`;
   return { input: first.value, options };
@@ -135,7 +136,7 @@ const readSlipRule = (text: string): SlipRule | string => {
   const way: Step[] = [];
   for (const part of body.split(';')) {
     const call = readCall(part);
-    if (!call.ok) return call.reason;
+    if (!call.ok) return reasonOf(call);
     way.push(call.value.step);
   }
   return { way, says: comment };
@@ -163,7 +164,7 @@ const checkItems = (exercise: Exercise, line: number, book: Diagnostics): void =
     const item = itemAt(exercise, picks);
     if (item.ok) items.push(item.value);
     else
-      fault ||= `With ${exercise.pools.map((p, k) => `${p.input.name} = ${p.options[picks[k] ?? 0]}`).join(', ')}: ${item.reason}`;
+      fault ||= `With ${exercise.pools.map((p, k) => `${p.input.name} = ${p.options[picks[k] ?? 0]}`).join(', ')}: ${reasonOf(item)}`;
   }
   const good = items.length;
   if (good * 4 < tried) book.note(line, `Only ${good} of ${tried} items of “${exercise.id}” are sound. ${fault}`);

@@ -14,19 +14,20 @@
 import { fieldUnit, type Input } from '../assembly/numbers.ts';
 import type { Step } from '../assembly/steps.ts';
 import {
-  bad,
   good,
   isSymbol,
   outOfBounds,
   type Result,
   relationNamed,
   type SymbolName,
+  said,
   symbolFact,
 } from '../engine/index.ts';
 import { CHOICES, isChoice } from '../input/choices.ts';
 import { readThread } from '../input/designation.ts';
 import { type Reading, readQuantity } from '../input/quantity.ts';
 import { isText, TEXTS, type TextName } from '../input/texts.ts';
+import { reasonOf } from '../words/reason.ts';
 
 /** Cuts off `# …` at the end of a line; a # that belongs to a number size (`#10-32`) is left. */
 export const splitComment = (line: string): { body: string; comment: string | undefined } => {
@@ -59,19 +60,19 @@ export const readInputLine = (line: string): Result<Input> => {
     const read = TEXTS[name].read(start);
     if (!read.ok) return read;
     const note = TEXTS[name].note(start);
-    return note === '' ? good({ kind: 'text', name, label: comment ?? TEXTS[name].says, start }) : bad(note);
+    return note === '' ? good({ kind: 'text', name, label: comment ?? TEXTS[name].says, start }) : said(note);
   }
   const pair = /^([A-Za-z_][A-Za-z0-9_]*)\s*=\s*(.+?)(?:\s+from\s+(.+?)\s+to\s+(.+))?$/.exec(body);
-  if (!pair) return bad(`“${body}” is neither a number (name = value) nor a step (relation = expected value).`);
+  if (!pair) return said(`“${body}” is neither a number (name = value) nor a step (relation = expected value).`);
   const [, name = '', start = '', from, to] = pair;
   if (isChoice(name)) {
     const options: readonly string[] = CHOICES[name].options;
     return options.includes(start)
       ? good({ kind: 'choice', name, label: comment ?? CHOICES[name].says, start })
-      : bad(`“${start}” is not an option of ${name}; it is one of: ${options.join(', ')}.`);
+      : said(`“${start}” is not an option of ${name}; it is one of: ${options.join(', ')}.`);
   }
   if (!isSymbol(name))
-    return bad(
+    return said(
       `“${name}” is not a symbol of the engine’s glossary (widgets/engine/kernel/symbols.ts), a choice, a list or a thread; check its spelling.`,
     );
   const fact = symbolFact(name);
@@ -90,7 +91,7 @@ export const readInputLine = (line: string): Result<Input> => {
     if (refusal) return refusal;
   }
   if (!(value.value.value >= min && value.value.value <= max))
-    return bad(`${name} starts at ${start}, outside its own bounds.`);
+    return said(`${name} starts at ${start}, outside its own bounds.`);
   return good({ kind: 'quantity', name, label: comment ?? fact.says, start, min, max });
 };
 
@@ -113,7 +114,7 @@ export const readStepLine = (line: string): Result<ExpectedStep> => {
   const { step, rest } = call.value;
   const expected = /^=\s*(.+)$/.exec(rest);
   if (!expected?.[1])
-    return bad(
+    return said(
       `“${body}” does not say what you expect; write it at the end, for example “= 87.50 µm” (npm run ask prints it).`,
     );
   const fact = symbolFact(step.output);
@@ -136,28 +137,28 @@ export const readCall = (text: string): Result<{ step: Step; rest: string }> => 
   const match = /^([a-z][a-z0-9-]*)\s*(?:\(([^)]*)\))?\s*(?:->\s*([A-Za-z_][A-Za-z0-9_]*))?\s*(.*)$/.exec(text.trim());
   const [, name = '', bindings = '', as, rest = ''] = match ?? [];
   const relation = relationNamed(name);
-  if (!match || !relation) return bad(`“${name || text}” is not a relation of the engine; npm run ask lists them.`);
+  if (!match || !relation) return said(`“${name || text}” is not a relation of the engine; npm run ask lists them.`);
   const outputs = Object.keys(relation.gives) as SymbolName[];
   const first = outputs[0];
-  if (first === undefined) return bad(`${name} gives nothing.`);
+  if (first === undefined) return said(`${name} gives nothing.`);
   const output = as !== undefined && outputs.includes(as as SymbolName) ? (as as SymbolName) : first;
   if (as !== undefined && !isSymbol(as))
-    return bad(`“${as}” is not a symbol of the engine’s glossary (widgets/engine/kernel/symbols.ts).`);
+    return said(`“${as}” is not a symbol of the engine’s glossary (widgets/engine/kernel/symbols.ts).`);
   if (as !== undefined && symbolFact(as as SymbolName).unit !== symbolFact(output).unit)
-    return bad(
+    return said(
       `${name} gives ${symbolFact(output).says}; it can’t be kept as ${as}, ${symbolFact(as as SymbolName).says}.`,
     );
   const bind: Partial<Record<SymbolName, number | string>> = {};
   for (const binding of bindings.split(',').filter((b) => b.trim() !== '')) {
     const [left = '', right] = binding.split('=').map((b) => b.trim());
     if (!relation.takes.includes(left as SymbolName))
-      return bad(`${name} does not take “${left}”; it takes ${relation.takes.join(', ')}.`);
+      return said(`${name} does not take “${left}”; it takes ${relation.takes.join(', ')}.`);
     const symbol = left as SymbolName;
     if (right === undefined) continue;
     if (isSymbol(right)) bind[symbol] = right;
     else {
       const read = readQuantity(right, symbolFact(symbol).unit, fieldUnit(symbol, 'metric'));
-      if (!read.ok) return bad(`${name}, ${left}: ${read.reason}`);
+      if (!read.ok) return said(`${name}, ${left}: ${reasonOf(read)}`);
       bind[symbol] = read.value.value;
     }
   }

@@ -14,6 +14,7 @@ import { escapeText } from '../input/escape.ts';
 import { formatOf, type NumberFormat, show, shownIn } from '../input/format.ts';
 import { readQuantity, unitNamed } from '../input/quantity.ts';
 import type { LiveValue } from '../page/model.ts';
+import { reasonOf } from '../words/reason.ts';
 import { type Declared, expectationFault, startScope } from './blocks.ts';
 import type { Diagnostics } from './diagnostics.ts';
 import { readCall, readStepLine } from './grammar.ts';
@@ -61,7 +62,7 @@ const locate = (text: string, declared: Declared): Source | string => {
     if (!step)
       return `The example “${id}” has no step that gives ${symbol}; it gives ${example.steps.map((s) => s.as).join(', ')}.`;
     const read = readStepLine(`${step.relation} -> ${step.as} = ${expected}`);
-    if (!read.ok) return read.reason;
+    if (!read.ok) return reasonOf(read);
     return { set: example.set, steps: example.steps.slice(0, at + 1), last: { ...read.value, step } };
   }
   const run = /^([a-z][a-z0-9-]*):\s*(.+)$/.exec(text);
@@ -73,11 +74,11 @@ const locate = (text: string, declared: Declared): Source | string => {
   const steps: Step[] = [];
   for (const part of parts.slice(0, -1)) {
     const call = readCall(part);
-    if (!call.ok) return call.reason;
+    if (!call.ok) return reasonOf(call);
     steps.push(call.value.step);
   }
   const last = readStepLine(parts.at(-1) ?? '');
-  if (!last.ok) return last.reason;
+  if (!last.ok) return reasonOf(last);
   return { set, steps: [...steps, last.value.step], last: last.value };
 };
 

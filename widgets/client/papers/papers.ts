@@ -4,7 +4,7 @@
  */
 
 import { runInSlices } from '../../assembly/run-in-slices.ts';
-import { bad, good, quoted, type Result } from '../../engine/index.ts';
+import { good, quoted, type Result, said } from '../../engine/index.ts';
 import type { Bank } from '../../exercises/bank.ts';
 import { zipped } from '../../exercises/package.ts';
 import {
@@ -21,6 +21,7 @@ import { type Heading, keySheet, studentSheet } from '../../exercises/paper-html
 import { bankCsv, type QtiVersion, qtiFiles } from '../../exercises/qti.ts';
 import { readClassCode, readRoster } from '../../exercises/roster.ts';
 import { saveFile } from '../../figures/kit/save.ts';
+import { reasonOf } from '../../words/reason.ts';
 import { make, setText, whenSent } from '../dom.ts';
 
 /** For the mixed review, which stands on the same page. */
@@ -101,7 +102,7 @@ export const mountPapers = (place: HTMLElement, bank: Bank, until: AbortSignal):
     const asked = new Map<string, number>();
     const refuse = (reason: string, field: HTMLElement): Result<PaperOrder> => {
       say(reason, field);
-      return bad(reason);
+      return said(reason);
     };
     for (const { slug, title, field } of counts) {
       const n = field.value.trim() === '' ? 0 : Number(/^\s*\d{1,6}\s*$/.test(field.value) ? field.value : Number.NaN);
@@ -116,7 +117,7 @@ export const mountPapers = (place: HTMLElement, bank: Bank, until: AbortSignal):
     if (first && [...asked.values()].every((n) => n === 0))
       return refuse('No exercise is asked for; put a number beside at least one chapter.', first.field);
     const classCode = readClassCode(code.value);
-    return classCode.ok ? good({ classCode: classCode.value, counts: asked }) : refuse(classCode.reason, code);
+    return classCode.ok ? good({ classCode: classCode.value, counts: asked }) : refuse(reasonOf(classCode), code);
   };
 
   const showLink = (made: PaperOrder) => {
@@ -135,7 +136,7 @@ export const mountPapers = (place: HTMLElement, bank: Bank, until: AbortSignal):
     if (!made.ok) return;
     const class_ = readRoster(roster.value);
     if (!class_.ok) {
-      say(class_.reason, roster);
+      say(reasonOf(class_), roster);
       return;
     }
     const { classCode, counts: asked } = made.value;
@@ -239,7 +240,7 @@ export const mountPapers = (place: HTMLElement, bank: Bank, until: AbortSignal):
     code.value = asked.value.classCode;
     for (const { slug, field: input } of counts) input.value = String(asked.value.counts.get(slug) ?? 0);
     say('The link’s set is filled in; paste the roster it was set for.');
-  } else if (asked) say(asked.reason);
+  } else if (asked) say(reasonOf(asked));
   const now = order();
   if (now.ok) showLink(now.value);
 };

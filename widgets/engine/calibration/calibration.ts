@@ -19,9 +19,10 @@
  * the interval too narrow: read up and down alternately.
  */
 
+import { reasonOf } from '../../words/reason.ts';
 import { type Millimetres, mm, type Turns, turns, UNITS, type Unit } from '../kernel/quantity.ts';
 import { relation } from '../kernel/relation.ts';
-import { bad, good, type Result } from '../kernel/result.ts';
+import { good, type Result, said } from '../kernel/result.ts';
 import { asRead, say } from '../kernel/say.ts';
 import { runToEnd, type Task } from '../kernel/task.ts';
 import { leastSquares } from '../numerics/least-squares.ts';
@@ -208,16 +209,16 @@ export const calibrate = (rows: readonly GaugeReading[], plan: CalibrationPlan):
 export function* calibrateRun(rows: readonly GaugeReading[], plan: CalibrationPlan): Task<Result<Calibration>> {
   const { nominal, level = 0.95 } = plan;
   if (!(Math.abs(nominal) > 0 && Math.abs(nominal) <= 120))
-    return bad(
+    return said(
       `Read a nominal net lead of ${asRead(nominal)} mm a turn; give one other than nought and within 120 mm.`,
     );
   if (!(plan.leadError >= 0 && plan.leadError <= 100))
-    return bad(
+    return said(
       `Read a lead error of ${asRead(plan.leadError)} for the net lead; give a share from 0 to 100, such as 0.025 for 2.5 %.`,
     );
   for (const [i, row] of rows.entries())
     if (!(Math.abs(row.turns) <= 1e6 && Math.abs(row.reading) <= 1e6))
-      return bad(
+      return said(
         `Row ${i + 1} reads ${asRead(row.turns)} turns and ${asRead(row.reading)} mm; give two numbers within a million, and look at the units.`,
       );
   const n = rows.map((row) => row.turns);
@@ -355,9 +356,9 @@ export const correctionAt = (
   const rows = correctionsIn(corrections, direction);
   const [first, last] = [rows[0], rows.at(-1)];
   if (first === undefined || last === undefined)
-    return bad(`No reading was taken on the way ${direction}, so there is no correction for it; run that way too.`);
+    return said(`No reading was taken on the way ${direction}, so there is no correction for it; run that way too.`);
   if (!(n >= first.turns && n <= last.turns))
-    return bad(
+    return said(
       `${say(n)} turns lie outside the readings, which go from ${say(first.turns)} to ${say(last.turns)}; nothing is known there, so stay within them or read further.`,
     );
   let [low, high] = [0, rows.length - 1];
@@ -522,7 +523,7 @@ function* fitModel(rows: readonly GaugeReading[]): Task<Result<Model>> {
   const withWave = whole ?? (swings && withGap === undefined ? attempt([...trunk, ...waves]) : undefined);
   const fit = withWave ?? withGap ?? attempt(base);
   if (fit === undefined)
-    return bad(
+    return said(
       'The readings are too few or too bunched for a slope with its uncertainty: spread them over the travel, three at least.',
     );
   return good({
@@ -597,13 +598,13 @@ const hysteresisOf = (
     );
   };
   const [up, down] = [of('up'), of('down')];
-  if (!up.ok) return { determined: false, why: `Hysteresis can’t be told on the way up. ${up.reason}` };
-  if (!down.ok) return { determined: false, why: `Hysteresis can’t be told on the way down. ${down.reason}` };
+  if (!up.ok) return { determined: false, why: `Hysteresis can’t be told on the way up. ${reasonOf(up)}` };
+  if (!down.ok) return { determined: false, why: `Hysteresis can’t be told on the way down. ${reasonOf(down)}` };
   const interval = intervalAbout(gap, error, freedom, level);
   const both = up.value.freedom + down.value.freedom;
   const t = studentT(level, both);
-  if (!interval.ok) return { determined: false, why: interval.reason };
-  if (!t.ok) return { determined: false, why: t.reason };
+  if (!interval.ok) return { determined: false, why: reasonOf(interval) };
+  if (!t.ok) return { determined: false, why: reasonOf(t) };
   const { low, high } = extent(rows.map((row) => row.turns));
   const middle = (low + high) / 2;
   const at = (fit: LineFit) => fit.intercept + fit.slope * middle;

@@ -12,7 +12,7 @@
  */
 
 import { type Millimetres, mm, type Turns, turns } from '../kernel/quantity.ts';
-import { bad, good, type Result } from '../kernel/result.ts';
+import { good, type Result, said } from '../kernel/result.ts';
 import { asRead } from '../kernel/say.ts';
 import { type Move, type SimulatorSettings, simulate } from '../play/simulator.ts';
 import type { GaugeReading } from './calibration.ts';
@@ -41,16 +41,16 @@ export const practiceReadings = (
   const steps = Math.round(out * stepsPerTurn);
   const count = 2 * (steps + 1) * runs;
   if (!(steps >= 2 && runs >= 1 && count <= MOST_PRACTICE))
-    return bad(
+    return said(
       `Read ${asRead(out)} turns with ${asRead(stepsPerTurn)} readings to a turn and ${asRead(runs)} runs; give at least two steps in all, and no more than ${MOST_PRACTICE} readings.`,
     );
   if (!(division > 0))
-    return bad(`Read a division of ${asRead(division)} mm; give one above nought, such as 0.0001 mm.`);
+    return said(`Read a division of ${asRead(division)} mm; give one above nought, such as 0.0001 mm.`);
   const lead = Math.abs(rig.C.h * rig.C.L - rig.A.h * rig.A.L);
   const lost = lead > 0 ? (rig.A.play + rig.C.play + 2 * (rig.stick ?? 0)) / lead : 0;
   const over = BEYOND + lost;
   if (!(over <= MOST_OVER))
-    return bad(
+    return said(
       `This rig loses ${Math.round(lost)} turns on reversal, too many to run it up and down; give it less play or seat its flanks.`,
     );
   const step = 1 / stepsPerTurn;

@@ -18,7 +18,7 @@
 
 import { megapascals, mm, newtons, newtonsPerMillimetre } from '../kernel/quantity.ts';
 import { outOfBounds, relation } from '../kernel/relation.ts';
-import { bad, good, type Result } from '../kernel/result.ts';
+import { good, type Result, said } from '../kernel/result.ts';
 import { asRead, say } from '../kernel/say.ts';
 import { completeElliptic } from '../numerics/elliptic.ts';
 
@@ -133,17 +133,17 @@ export const ellipticalContact = (F: number, Rx: number, Ry: number, E_s: number
   const refusal = outOfBounds('F', F) ?? outOfBounds('E_s', E_s);
   if (refusal) return refusal;
   if (!(Rx > 0 && Ry > 0 && Rx <= 1e6 && Ry <= 1e6))
-    return bad(
+    return said(
       `Relative radii: read ${asRead(Rx)} mm and ${asRead(Ry)} mm; give both above 0 and up to 1000000 mm: a groove must be wider than the ball.`,
     );
   if (!(Math.max(Rx, Ry) / Math.min(Rx, Ry) <= 1e6))
-    return bad(
+    return said(
       'One radius is over a million times the other, which is a line and no ellipse: use the contact of a ring or a roller.',
     );
   const patch = hertz(F, Rx, Ry, E_s);
   return patch.a <= Math.max(Rx, Ry)
     ? good(patch)
-    : bad(
+    : said(
         'The contact would be as large as the ball, far past what the theory of small contacts can say: take less load.',
       );
 };
@@ -222,18 +222,18 @@ export const seatContact = (
       const wrong = outOfBounds('beta_v', seat.halfAngle);
       if (wrong) return wrong;
       const refused = noVee({ beta_v: seat.halfAngle });
-      return refused === undefined ? pointSeat({ ...given, places: 2, slope: seat.halfAngle, Rx: R }) : bad(refused);
+      return refused === undefined ? pointSeat({ ...given, places: 2, slope: seat.halfAngle, Rx: R }) : said(refused);
     }
     case 'rollers': {
       const wrong = outOfBounds('R_c', seat.radius) ?? outOfBounds('e_r', seat.spacing);
       if (wrong) return wrong;
       if (!(seat.spacing >= 2 * seat.radius))
-        return bad(
+        return said(
           `Rollers of ${say(seat.radius)} mm radius can’t lie ${say(seat.spacing)} mm apart, they would run into each other: give at least ${say(2 * seat.radius)} mm.`,
         );
       const sine = seat.spacing / (2 * (R + seat.radius));
       if (!(sine <= Math.cos(DEGREE)))
-        return bad(
+        return said(
           `The ball falls through between rollers ${say(seat.spacing)} mm apart: keep them below ${say(2 * (R + seat.radius))} mm.`,
         );
       return pointSeat({
@@ -263,14 +263,14 @@ interface PointSeat {
 const pointSeat = ({ F, R, E_s, Y, places, slope, Rx }: PointSeat): Result<SeatContact> => {
   const across = F / (places * Math.sin(slope));
   if (!(across <= 1e5))
-    return bad(
+    return said(
       `The wedge turns ${say(F)} N into ${say(across)} N at each contact, past 100000 N: take less load or a wider vee.`,
     );
   const { a, b, approach, p0, stiffness } = hertz(across, Rx, R, E_s);
   const wide = patchTooWide(a, R);
-  if (wide !== undefined) return bad(wide);
+  if (wide !== undefined) return said(wide);
   if (places === 2 && !(a < R * Math.cos(slope)))
-    return bad('The two contacts run into one, so they can’t be taken one by one: take less load or a narrower seat.');
+    return said('The two contacts run into one, so they can’t be taken one by one: take less load or a narrower seat.');
   // Peak pressure goes with the cube root of the force, so that of one newton tells it, however small the ball.
   const yieldLoad = places * Math.sin(slope) * ((YIELD_FACTOR * Y) / hertz(1, Rx, R, E_s).p0) ** 3;
   return good({
@@ -298,14 +298,14 @@ const coneContact = (
   { F, R, E_s, Y }: { readonly F: number; readonly R: number; readonly E_s: number; readonly Y: number },
 ): Result<SeatContact> => {
   if (!(halfAngle >= DEGREE && halfAngle <= 89 * DEGREE))
-    return bad(
+    return said(
       'A cone needs a half angle from 1° to 89° between its side and its axis: give one such as 45°; one of 90° is a flat.',
     );
   const ring = R * Math.cos(halfAngle);
   const w = F / (2 * Math.PI * ring * Math.sin(halfAngle));
   const b = Math.sqrt((4 * w * R) / (Math.PI * E_s));
   if (!(b <= ring / 2))
-    return bad(
+    return said(
       'The ring of contact would be as broad as its own radius, past what the theory of small contacts can say: take less load.',
     );
   const yieldLine = (Math.PI * R * (YIELD_FACTOR * Y) ** 2) / E_s;

@@ -1,7 +1,8 @@
 import { tenfoldTimes } from '../force/log-law.ts';
 import { kelvins, mm } from '../kernel/quantity.ts';
 import { relation } from '../kernel/relation.ts';
-import { bad, good, quoted, type Result } from '../kernel/result.ts';
+import { good, type Result, said } from '../kernel/result.ts';
+import { quoted } from '../kernel/say.ts';
 
 export const thermalGrowth = relation({
   name: 'thermal-growth',
@@ -82,5 +83,5 @@ export const thermalMaterial = (name: string): Result<ThermalMaterial> => {
   const found = THERMAL_MATERIALS.find((m) => m.name === name);
   return found
     ? good(found)
-    : bad(`Read ${quoted(name)}, which is not in the table: use ${THERMAL_MATERIALS.map((m) => m.name).join(', ')}.`);
+    : said(`Read ${quoted(name)}, which is not in the table: use ${THERMAL_MATERIALS.map((m) => m.name).join(', ')}.`);
 };

@@ -7,7 +7,7 @@
  */
 import { newtonsPerMillimetre } from '../kernel/quantity.ts';
 import { relation } from '../kernel/relation.ts';
-import { bad, good, type Result } from '../kernel/result.ts';
+import { good, type Result, said } from '../kernel/result.ts';
 import { asRead } from '../kernel/say.ts';
 
 export const shankStiffness = relation({
@@ -46,10 +46,10 @@ export interface Chain {
 /** Stiffness of any number of parts in series and who gives how much. */
 export const seriesStiffness = (parts: readonly StiffPart[]): Result<Chain> => {
   if (parts.length === 0)
-    return bad('No part was named: give at least one with its stiffness, for example shank 50000 N/mm.');
+    return said('No part was named: give at least one with its stiffness, for example shank 50000 N/mm.');
   for (const part of parts)
     if (!(part.stiffness > 0 && part.stiffness <= 1e12))
-      return bad(
+      return said(
         `Stiffness of ${part.name}: read ${asRead(part.stiffness)}; give a value above 0 and up to 1000000000000 N/mm.`,
       );
   const give = parts.reduce((sum, part) => sum + 1 / part.stiffness, 0);

@@ -20,9 +20,10 @@
  *   lead angle   2°       4°       8°
  *   torque off   +0.01 %  +0.04 %  +0.14 %   (µ 0.15, climbing, 60° thread; nought for a square one)
  */
+import { reasonOf } from '../../words/reason.ts';
 import { megapascals, mm, newtonMillimetres, newtons, plain, rad } from '../kernel/quantity.ts';
 import { outOfBounds, relation } from '../kernel/relation.ts';
-import { bad, good, type Result } from '../kernel/result.ts';
+import { good, type Result, said } from '../kernel/result.ts';
 import { asRead, say } from '../kernel/say.ts';
 
 /** Beyond this slope a tangent stands for a wedge that has jammed, not for a screw. */
@@ -259,27 +260,27 @@ export const pairEffort = (given: EffortCase): Result<PairEffort> => {
       outOfBounds('d_2', thread.d2) ??
       outOfBounds('h', thread.h) ??
       outOfBounds('beta_f', thread.beta ?? Math.PI / 6);
-    if (refusal) return bad(`Thread ${name}: ${refusal.reason}`, refusal.field);
+    if (refusal) return said(`Thread ${name}: ${reasonOf(refusal)}`, refusal.field);
     const { rho, lambda } = angles(thread);
     if (!(rho + lambda < JAMMED))
-      return bad(
+      return said(
         `Thread ${name}: lead angle and friction angle together reach a right angle, so it jams: take a finer lead or less friction.`,
       );
   }
   const { A, C, load, onThread = { A: load, C: load }, collar = 0 } = given;
   for (const force of [load, onThread.A, onThread.C])
     if (!(Math.abs(force) <= 1e5))
-      return bad(`Load along the axis: read ${asRead(force)}; give a value from −100000 N to 100000 N.`, 'F');
+      return said(`Load along the axis: read ${asRead(force)}; give a value from −100000 N to 100000 N.`, 'F');
   if (!(Math.abs(load) > 0))
-    return bad(
+    return said(
       'Load along the axis: read 0 N, and with no load there is no effort to share out: give one such as 50 N.',
       'F',
     );
   if (!(collar >= 0 && collar <= 1e7))
-    return bad(`Torque under the collar or tip: read ${asRead(collar)}; give a value from 0 to 10000000 N·mm.`, 'M_b');
+    return said(`Torque under the collar or tip: read ${asRead(collar)}; give a value from 0 to 10000000 N·mm.`, 'M_b');
   const Delta = C.h * C.L - A.h * A.L;
   if (!(Math.abs(Delta) > 1e-9))
-    return bad(
+    return said(
       'The two leads are equal, so the carried part stands still and no turning moves the load: choose threads whose leads differ.',
     );
   // The load points down where positive; turning by `sense` lifts the carried part where sense·Δ > 0.
@@ -293,7 +294,7 @@ export const pairEffort = (given: EffortCase): Result<PairEffort> => {
   const along = turning(againstSense === 1 ? -1 : 1);
   const frictionless = (Math.abs(load) * Math.abs(Delta)) / (2 * Math.PI);
   if (!(against.torque > 0))
-    return bad(
+    return said(
       'The springs drive the part against its load by themselves: give the forces on the threads that the load leaves.',
     );
   return good({
@@ -331,7 +332,7 @@ export const plainEffort = (thread: EffortThread, load: number, collar = 0): Res
   if (refusal) return refusal;
   const { rho, lambda } = angles(thread);
   if (!(load > 0 && rho + lambda < JAMMED))
-    return bad(
+    return said(
       load > 0
         ? 'Lead angle and friction angle together reach a right angle, so the thread jams: take a finer lead or less friction.'
         : 'Load along the axis: read 0 N, and with no load there is no effort: give one such as 50 N.',

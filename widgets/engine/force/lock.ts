@@ -25,7 +25,7 @@
  */
 import { mm, newtonMillimetres, newtonsPerMillimetre, rad } from '../kernel/quantity.ts';
 import { outOfBounds, relation } from '../kernel/relation.ts';
-import { bad, good, type Result } from '../kernel/result.ts';
+import { good, type Result, said } from '../kernel/result.ts';
 import { say } from '../kernel/say.ts';
 
 const tooLoose = ({ g_k, r_k }: { readonly g_k: number; readonly r_k: number }): string | undefined =>
@@ -144,7 +144,7 @@ export const lockError = (given: LockCase): Result<LockError> => {
   const acw = windUp(anticlockwise);
   if (!acw.ok) return acw;
   if (!(Math.abs(Delta) > 0))
-    return bad('The two leads are equal, so no turning makes up for the lock: choose threads whose leads differ.');
+    return said('The two leads are equal, so no turning makes up for the lock: choose threads whose leads differ.');
   const perRadian = (h_C * L_C) / (2 * Math.PI);
   // A part pressed to one side of its slot both ways never crosses the slack.
   const crosses = clockwise * anticlockwise < 0;

@@ -16,9 +16,10 @@
  * published share for printed springs was found that may be printed here.
  */
 
+import { reasonOf } from '../../words/reason.ts';
 import { type Newtons, newtons } from '../kernel/quantity.ts';
 import { outOfBounds, relation } from '../kernel/relation.ts';
-import { bad, good, type Result } from '../kernel/result.ts';
+import { good, type Result, said } from '../kernel/result.ts';
 import { asRead, say } from '../kernel/say.ts';
 import { type FlankName, flankText } from './flanks.ts';
 import { tenfoldTimes } from './log-law.ts';
@@ -194,7 +195,7 @@ export const leastPreload = (given: PreloadCase, which = 0): Result<LeastPreload
   const refusal = checked(given);
   if (refusal) return refusal;
   const spring = given.springs[which];
-  if (!spring) return bad(`Read spring ${which + 1} of ${given.springs.length}: name one that is there.`);
+  if (!spring) return said(`Read spring ${which + 1} of ${given.springs.length}: name one that is there.`);
   const others: PreloadCase = { ...given, springs: given.springs.filter((_, i) => i !== which) };
   const reach = {
     C: towardsBaseOn('carried', spring),
@@ -244,22 +245,22 @@ export const fitRetention = (
     outOfBounds('F_t', second.F);
   if (refusal) return refusal;
   if (!(second.t > first.t))
-    return bad(
+    return said(
       `The second reading, at ${say(second.t)} h, is not later than the first, at ${say(first.t)} h: give two readings at different times, the earlier first.`,
     );
   if (!(second.F <= first.F))
-    return bad(
+    return said(
       `The force grew from ${say(first.F)} N to ${say(second.F)} N, and a relaxing spring only loses: check which reading came first.`,
     );
   const gone = tenfoldTimes(first.t, t_0);
   const slope = (first.F - second.F) / (tenfoldTimes(second.t, t_0) - gone);
   const F_0 = first.F + slope * gone;
-  if (!(F_0 > 0)) return bad('Both readings are 0 N, so there is nothing to relax: give readings of a loaded spring.');
+  if (!(F_0 > 0)) return said('Both readings are 0 N, so there is nothing to relax: give readings of a loaded spring.');
   const q_r = slope / F_0;
   // Long before the starting time the law is a straight line in time, and no tenfold time lies between the readings to tell the share
   // from. An earlier starting time always ends at 100 % or less: q = 1 / (F1/(F1 − F2) (D2 − D1) + D1), and D1 grows without bound.
   if (!(q_r <= 1))
-    return bad(
+    return said(
       `Through these readings the law would lose ${say(100 * q_r, 3)} % per tenfold time, and there is only 100 % to lose: its starting time of ${say(t_0)} h is too late for readings at ${say(first.t)} h and ${say(second.t)} h, so give an earlier one, or check the readings.`,
       't_0',
     );
@@ -282,7 +283,7 @@ export const timeToFall = (
     outOfBounds('F_t', needed);
   if (refusal) return refusal;
   if (!(needed <= law.F_0))
-    return bad(
+    return said(
       `A preload of ${say(law.F_0)} N is below the ${say(needed)} N needed from the start: give a stronger spring.`,
     );
   const decades = law.q_r > 0 ? (1 - needed / Math.max(law.F_0, Number.MIN_VALUE)) / law.q_r : Number.POSITIVE_INFINITY;
@@ -394,23 +395,24 @@ const checked = (given: PreloadCase) => {
     ['Weight of the turned part', given.weightTurned],
     ['Weight of the carried part', given.weightCarried],
   ] as const)
-    if (!(value >= 0 && value <= 1e5)) return bad(`${name}: read ${asRead(value)}; give a value from 0 N to 100000 N.`);
+    if (!(value >= 0 && value <= 1e5))
+      return said(`${name}: read ${asRead(value)}; give a value from 0 N to 100000 N.`);
   if (!(given.attitude >= -1 && given.attitude <= 1))
-    return bad(
+    return said(
       `Share of the weight along the axis: read ${asRead(given.attitude)}; it is 1 upright, 0 on its side, −1 upside down.`,
     );
   const { least, most } = given.load;
   if (!(least >= -1e5 && most <= 1e5 && least <= most))
-    return bad(
+    return said(
       `Outside load: read from ${asRead(least)} to ${asRead(most)}; give the least first, both from −100000 N to 100000 N, positive towards the base.`,
     );
   for (const [i, spring] of given.springs.entries()) {
     if (spring.lower === spring.upper)
-      return bad(
+      return said(
         `Spring ${i + 1} has both ends on ${PART_NAMES[spring.lower]}, so it presses nothing: name two different parts.`,
       );
     const wrong = outOfBounds('F_0', spring.force) ?? outOfBounds('k_s', spring.rate);
-    if (wrong) return bad(`Spring ${i + 1}: ${wrong.reason}`, wrong.field);
+    if (wrong) return said(`Spring ${i + 1}: ${reasonOf(wrong)}`, wrong.field);
   }
   return undefined;
 };

@@ -7,7 +7,7 @@
  * result or a reason.
  */
 import type { BaseUnits } from './quantity.ts';
-import { type Bad, bad, good, type Result } from './result.ts';
+import { type Bad, good, type Result, said } from './result.ts';
 import { asRead } from './say.ts';
 import { SYMBOLS, type SymbolFact, type SymbolName, symbolFact } from './symbols.ts';
 
@@ -67,11 +67,11 @@ export const relation = <const I extends string, const O extends string>(
       if (refusal) return refusal;
     }
     const refused = definition.refuses?.(inputs);
-    if (refused !== undefined) return bad(refused);
+    if (refused !== undefined) return said(refused);
     const outputs = definition.compute(inputs);
     for (const [symbol, value] of Object.entries<number>(outputs))
       if (!Number.isFinite(value))
-        return bad(
+        return said(
           `${sentence(symbol as SymbolName)} comes out without bound for these values: bring them nearer to those of a real thread.`,
         );
     return good(outputs);
@@ -82,15 +82,15 @@ export const relation = <const I extends string, const O extends string>(
 export const outOfBounds = (symbol: SymbolName, value: unknown): Bad | undefined => {
   const fact = symbolFact(symbol);
   const name = sentence(symbol);
-  if (value === undefined) return bad(`${name} is missing: give a number ${allowed(fact)}.`, symbol);
+  if (value === undefined) return said(`${name} is missing: give a number ${allowed(fact)}.`, symbol);
   if (!(typeof value === 'number' && Number.isFinite(value)))
-    return bad(`${name}: read ${asRead(value)}, which is not a number; give one ${allowed(fact)}.`, symbol);
+    return said(`${name}: read ${asRead(value)}, which is not a number; give one ${allowed(fact)}.`, symbol);
   if (fact.shown === 'sense' && !(value === 1 || value === -1))
-    return bad(`${name}: read ${asRead(value)}; it is 1 for a right-hand thread and −1 for a left-hand one.`, symbol);
+    return said(`${name}: read ${asRead(value)}; it is 1 for a right-hand thread and −1 for a left-hand one.`, symbol);
   if (!(value >= fact.min && value <= fact.max))
-    return bad(`${name}: read ${inUnit(value, fact)}; give a value ${allowed(fact)}.`, symbol);
+    return said(`${name}: read ${inUnit(value, fact)}; give a value ${allowed(fact)}.`, symbol);
   if (fact.whole && !Number.isInteger(value))
-    return bad(`${name}: read ${asRead(value)}; only whole numbers count here, give one ${allowed(fact)}.`, symbol);
+    return said(`${name}: read ${asRead(value)}; only whole numbers count here, give one ${allowed(fact)}.`, symbol);
   return undefined;
 };
 

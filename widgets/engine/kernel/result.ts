@@ -1,11 +1,29 @@
 /**
- * The one way the engine says no.
+ * The one way the notebook says no.
  *
- * Every reading and every relation gives either a value or a reason. A reason is one sentence for the
- * person at the screen: what was read, what is allowed, how to mend it. Nothing in the engine throws for
+ * Every reading and every relation gives either a value or a refusal: a code with the values that the sentence for the reader
+ * needs. The sentence itself (what was read, what is allowed, how to mend it) stands in the table of words of its language,
+ * and `reasonOf` in widgets/words finds it. Nothing in the engine throws for
  * a reader's mistake; a throw is a programmer's mistake. Conditions are written as what is accepted and then
- * negated, so that NaN always lands on the side of the reason.
+ * negated, so that NaN always lands on the side of the refusal.
+ *
+ * A file that refuses declares its codes beside the code that uses them:
+ *
+ *   declare module '../kernel/result.ts' {
+ *     interface Refusals {
+ *       'sleeve-without-wall': { readonly inside: string; readonly outside: string; readonly wall: number };
+ *     }
+ *   }
+ *
+ * A code without a sentence in the table, or a sentence without a code, does not compile.
  */
+export interface Refusals {
+  /** A sentence that has no code yet. */
+  said: { readonly text: string };
+}
+
+export type RefusalCode = keyof Refusals;
+
 export type Result<T> = Good<T> | Bad;
 
 export interface Good<T> {
@@ -13,23 +31,19 @@ export interface Good<T> {
   readonly value: T;
 }
 
-export interface Bad {
+export interface Bad<K extends RefusalCode = RefusalCode> {
   readonly ok: false;
-  /** One sentence: what was read, what is allowed, how to mend it. */
-  readonly reason: string;
+  readonly code: K;
+  /** What the sentence quotes: numbers in base units, names, texts as they were read, or the refusal behind this one. */
+  readonly values: Refusals[K];
   /** The symbol or field that caused it, where one did. */
   readonly field?: string;
 }
 
 export const good = <T>(value: T): Good<T> => ({ ok: true, value });
 
-export const bad = (reason: string, field?: string): Bad =>
-  field === undefined ? { ok: false, reason } : { ok: false, reason, field };
+export const bad = <K extends RefusalCode>(code: K, values: Refusals[K], field?: string): Bad =>
+  (field === undefined ? { ok: false, code, values } : { ok: false, code, values, field }) as Bad;
 
-/** What was typed, shortened so that ten kilobytes of paste still make one readable sentence. */
-export const quoted = (text: string): string => {
-  const flat = [...text.slice(0, 200).replace(/\s+/g, ' ').trim()];
-  return flat.length > 40 || text.length > 200
-    ? `“${flat.slice(0, 32).join('')}…” (${text.length} characters)`
-    : `“${flat.join('')}”`;
-};
+/** For sentences that have no code yet. */
+export const said = (text: string, field?: string): Bad => bad('said', { text }, field);

@@ -30,3 +30,11 @@ const LEAST = 1e-12;
 /** Several names in one sentence: A, B and C. */
 export const listed = (names: readonly string[]): string =>
   names.length < 2 ? (names[0] ?? '') : `${names.slice(0, -1).join(', ')} and ${names.at(-1)}`;
+
+/** What was typed, shortened so that ten kilobytes of paste still make one readable sentence. */
+export const quoted = (text: string): string => {
+  const flat = [...text.slice(0, 200).replace(/\s+/g, ' ').trim()];
+  return flat.length > 40 || text.length > 200
+    ? `“${flat.slice(0, 32).join('')}…” (${text.length} characters)`
+    : `“${flat.join('')}”`;
+};

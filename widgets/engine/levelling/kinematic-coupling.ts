@@ -16,7 +16,7 @@
  */
 
 import { type Newtons, newtons } from '../kernel/quantity.ts';
-import { bad, good, type Result } from '../kernel/result.ts';
+import { good, type Result, said } from '../kernel/result.ts';
 import { asRead, say } from '../kernel/say.ts';
 import { leastSquares } from '../numerics/least-squares.ts';
 
@@ -62,11 +62,11 @@ export const contactForces = (balls: readonly BallInVee[], loads: readonly Load[
   if (!contacts.ok) return contacts;
   for (const { force, at } of loads)
     if (![...force, ...at].every((v) => Math.abs(v) <= 1e7))
-      return bad(
+      return said(
         `Read a load of (${force.map(asRead).join(', ')}) N at (${at.map(asRead).join(', ')}) mm; give numbers within 10000000.`,
       );
   if (!loads.some(({ force }) => force.some((v) => v !== 0)))
-    return bad('No load was given; give at least the weight of the part and where it acts.');
+    return said('No load was given; give at least the weight of the part and where it acts.');
   const [x0, y0, z0] = [0, 1, 2].map((axis) => balls.reduce((s, ball) => s + (ball.centre[axis] ?? 0), 0) / 3);
   const origin: Vector = [x0 ?? 0, y0 ?? 0, z0 ?? 0];
   // Moments about the middle of the balls over their mean distance: all six equations then weigh alike.
@@ -81,7 +81,7 @@ export const contactForces = (balls: readonly BallInVee[], loads: readonly Load[
     contacts.value.map(({ normal, centre }) => wrench(normal, centre)),
     right,
   );
-  if (!(solved !== undefined && solved.independence > LOOSE)) return bad(LOOSE_COUPLING);
+  if (!(solved !== undefined && solved.independence > LOOSE)) return said(LOOSE_COUPLING);
   return good(
     contacts.value.map(({ ball, flank, normal }, i) => ({
       ball,
@@ -102,14 +102,14 @@ const contactsOf = (
   balls: readonly BallInVee[],
 ): Result<readonly (Omit<Contact, 'force'> & { readonly centre: Vector })[]> => {
   if (!(balls.length === 3))
-    return bad(`Read ${balls.length} balls; this coupling has exactly three, each in its vee: give three.`);
+    return said(`Read ${balls.length} balls; this coupling has exactly three, each in its vee: give three.`);
   for (const { name, centre, direction, halfAngle } of balls) {
     if (!(centre.every((v) => Math.abs(v) <= 1e5) && Math.abs(direction) <= 100))
-      return bad(
+      return said(
         `Ball ${name} stands at (${centre.map(asRead).join(', ')}) mm with its groove along ${asRead(direction)} rad; give numbers of millimetres within 100000 and an angle within a few turns.`,
       );
     if (!(halfAngle >= Math.PI / 36 && halfAngle <= (17 * Math.PI) / 36))
-      return bad(
+      return said(
         `The vee at ball ${name} has a half-angle of ${say((halfAngle * 180) / Math.PI)}°; give one from 5° to 85°, such as 45°.`,
       );
   }

@@ -15,7 +15,7 @@
  */
 
 import { type Millimetres, mm } from '../kernel/quantity.ts';
-import { bad, good, type Result } from '../kernel/result.ts';
+import { good, type Result, said } from '../kernel/result.ts';
 import { asRead, say } from '../kernel/say.ts';
 import { type Foot, type Levelling, type LevellingJob, levelPlate } from './levelling.ts';
 
@@ -51,7 +51,7 @@ export const roomOfFeet = (
   for (const [i, { name }] of feet.entries()) {
     const n = stands[i];
     if (!(n !== undefined && Math.abs(n) <= most / 2 + HAIR))
-      return bad(
+      return said(
         `Foot ${name} stands ${n === undefined ? 'nowhere' : `${say(n)} turns`} from the middle of its travel, and its threads give ${say(most / 2)} turns either way: put it back within them, or give it longer threads.`,
       );
     rooms.push({ clockwise: Math.max(0, most / 2 - n), anticlockwise: Math.max(0, most / 2 + n) });
@@ -70,7 +70,7 @@ export const levelWithin = (job: LevellingJob, rooms: readonly Room[]): Result<L
       rooms.every(({ clockwise, anticlockwise }) => clockwise >= 0 && anticlockwise >= 0)
     )
   )
-    return bad(
+    return said(
       `Read turns left of ${rooms.map((r) => `${asRead(r.clockwise)} and ${asRead(r.anticlockwise)}`).join(', ')} for ${job.feet.length} feet; give each foot two counts that are not below zero.`,
     );
   const asked = levelPlate(job);

@@ -20,7 +20,7 @@
 
 import { type Millimetres, mm, type Newtons, newtons, plain, type Turns, turns } from '../kernel/quantity.ts';
 import { relation } from '../kernel/relation.ts';
-import { type Bad, bad, good, type Result } from '../kernel/result.ts';
+import { type Bad, good, type Result, said } from '../kernel/result.ts';
 import { asRead, listed, say } from '../kernel/say.ts';
 import {
   heightAt,
@@ -156,17 +156,17 @@ export const levelPlate = (job: LevellingJob): Result<Levelling> => {
   if (!triangle.ok) return triangle;
   for (const foot of feet) {
     if (!(Math.abs(foot.Delta) > 0 && Math.abs(foot.Delta) <= 120))
-      return bad(
+      return said(
         `Foot ${foot.name} has a net lead of ${asRead(foot.Delta)} mm a turn; it must differ from nought and be within 120 mm: choose threads whose leads differ.`,
       );
     if (!(Number.isInteger(foot.k) && foot.k >= 1 && foot.k <= MOST_STEPS))
-      return bad(
+      return said(
         `Foot ${foot.name} has ${asRead(foot.k)} steps in a turn; give a whole number from 1 to ${MOST_STEPS}, such as 6 for the flats of a hexagon.`,
       );
   }
   const kept = keep.kind === 'foot' ? feet.find((foot) => foot.name === keep.name) : undefined;
   if (keep.kind === 'foot' && kept === undefined)
-    return bad(
+    return said(
       `There is no foot called ${keep.name} to keep; choose one of ${listed(feet.map((f) => f.name))}, or keep the mean.`,
     );
   const fit = planeThrough(readings, 'readings');
@@ -174,12 +174,12 @@ export const levelPlate = (job: LevellingJob): Result<Levelling> => {
   const plane = fit.value;
   const { q: wantedQ, r: wantedR } = job.wanted ?? { q: 0, r: 0 };
   if (!(Math.hypot(wantedQ, wantedR) <= STEEPEST))
-    return bad(
+    return said(
       `The slopes wanted are ${asRead(wantedQ)} along x and ${asRead(wantedR)} along y; together they may be ${STEEPEST} at most, which is 100 mm per metre.`,
     );
   const tilt = tiltOf({ q: plain(plane.q - wantedQ), r: plain(plane.r - wantedR) });
   if (!(tilt.slope <= STEEPEST))
-    return bad(
+    return said(
       `The readings say that the part leans by ${say(tilt.slope * 1e3, 3)} mm per metre; ${STEEPEST * 1e3} is the most a plate on feet can do, so look whether they were typed in another unit.`,
     );
   // Lack against a wanted plane of height nought at the origin; only its differences count until the height is settled.
@@ -268,7 +268,7 @@ export const readingsAfter = (
 const oddSteps = (feet: readonly Foot[], steps: readonly number[]): Bad | undefined =>
   steps.length === feet.length && steps.every((m) => Math.abs(m) <= 1e6)
     ? undefined
-    : bad(
+    : said(
         `Read steps ${steps.map(asRead).join(', ')} for ${feet.length} feet; give one number of steps for each foot, 0 where it was left alone.`,
       );
 
@@ -286,9 +286,9 @@ export const footLoads = (
   const triangle = feetPlane(feet, [0, 0, 0]);
   if (!triangle.ok) return triangle;
   if (!(weight > 0 && weight <= 1e7))
-    return bad(`Read a weight of ${asRead(weight)} N; give one above nought and up to 10000000 N.`);
+    return said(`Read a weight of ${asRead(weight)} N; give one above nought and up to 10000000 N.`);
   if (!(Math.abs(centre.x) <= 1e5 && Math.abs(centre.y) <= 1e5))
-    return bad(
+    return said(
       `Read a centre of gravity at (${asRead(centre.x)}, ${asRead(centre.y)}); give two numbers of millimetres within 100000.`,
     );
   const loads: FootLoad[] = [];
@@ -304,7 +304,7 @@ export const footLoads = (
   // Rounding leaves some 1e-17 of the weight where the truth is nought.
   const lifting = loads.filter(({ load }) => !(load > 1e-12 * weight));
   if (lifting.length > 0)
-    return bad(
+    return said(
       `With the weight at (${say(centre.x)}, ${say(centre.y)}) mm ${lifting.length === 1 ? 'foot' : 'feet'} ${listed(lifting.map((f) => f.name))} would lift, since ${listed(lifting.map((f) => `${say(Math.abs(f.load) > 1e-12 * weight ? f.load : 0)} N`))} would be needed there: move the weight inside the triangle of the feet, or the feet outward.`,
     );
   return good(loads);
@@ -339,9 +339,9 @@ const feetPlane = (
   feet: readonly (Place & { readonly name: string })[],
   heights: readonly number[],
 ): Result<PlaneFit> => {
-  if (!(feet.length === 3)) return bad(`Read ${feet.length} feet; a plate is levelled on exactly three: give three.`);
+  if (!(feet.length === 3)) return said(`Read ${feet.length} feet; a plate is levelled on exactly three: give three.`);
   if (!(new Set(feet.map((foot) => foot.name)).size === 3))
-    return bad(`Two feet are called alike (${listed(feet.map((foot) => foot.name))}); give each a name of its own.`);
+    return said(`Two feet are called alike (${listed(feet.map((foot) => foot.name))}); give each a name of its own.`);
   return planeThrough(
     feet.map((foot, i) => ({ x: foot.x, y: foot.y, z: heights[i] ?? 0 })),
     'feet',

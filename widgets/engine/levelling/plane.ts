@@ -13,7 +13,7 @@
 
 import { type Millimetres, mm, type Plain, plain, type Radians, rad } from '../kernel/quantity.ts';
 import { relation } from '../kernel/relation.ts';
-import { bad, good, type Result } from '../kernel/result.ts';
+import { good, type Result, said } from '../kernel/result.ts';
 import { asRead, say } from '../kernel/say.ts';
 import { leastSquares } from '../numerics/least-squares.ts';
 
@@ -139,7 +139,7 @@ const FARTHEST = 1e5;
 /** Fits the plane; refuses fewer than three points, points in a line, and numbers that are none. */
 export const planeThrough = (points: readonly Point[], what = 'points'): Result<PlaneFit> => {
   if (!(points.length >= 3))
-    return bad(
+    return said(
       `Read ${points.length} ${points.length === 1 ? what.replace(/s$/, '') : what}; a plane needs three that are not in a line: add ${say(3 - points.length)} more.`,
     );
   for (const [i, point] of points.entries())
@@ -149,7 +149,7 @@ export const planeThrough = (points: readonly Point[], what = 'points'): Result<
       ['height', point.z],
     ] as const)
       if (!(Math.abs(value) <= FARTHEST))
-        return bad(
+        return said(
           `Number ${i + 1} of the ${what} has ${axis} ${asRead(value)}; give a number of millimetres from −${FARTHEST} to ${FARTHEST}.`,
         );
   const n = points.length;
@@ -167,7 +167,7 @@ export const planeThrough = (points: readonly Point[], what = 'points'): Result<
     points.map((c) => c.z - z0),
   );
   if (!(round >= LEAST_ROUNDNESS) || fit === undefined)
-    return bad(
+    return said(
       `The ${n} ${what} stand in a line, or so nearly that the tilt across it can’t be told: move one well off the line.`,
     );
   const [q = 0, r = 0] = fit.coefficients;

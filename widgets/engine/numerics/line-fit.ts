@@ -16,7 +16,7 @@
  * Student’s t: the share within ±t for whole degrees of freedom ν is a finite series, Abramowitz & Stegun 26.7.3 and
  * 26.7.4 with θ = atan(t/√ν); its inverse by bisection on θ, so no table and no approximation stands behind it.
  */
-import { bad, good, type Result } from '../kernel/result.ts';
+import { good, type Result, said } from '../kernel/result.ts';
 import { asRead, say } from '../kernel/say.ts';
 
 export interface LineFit {
@@ -54,22 +54,22 @@ const LARGEST = 1e100;
 export const lineFit = (xs: readonly number[], ys: readonly number[]): Result<LineFit> => {
   const n = xs.length;
   if (!(ys.length === n))
-    return bad(`Read ${n} places and ${ys.length} readings; each place needs one reading: give as many of both.`);
+    return said(`Read ${n} places and ${ys.length} readings; each place needs one reading: give as many of both.`);
   if (!(n >= 3))
-    return bad(
+    return said(
       `Read ${n} ${n === 1 ? 'reading' : 'readings'}; a line takes two and its uncertainty one more: give at least three, better ten.`,
     );
   for (let i = 0; i < n; i++)
     if (!(Math.abs(xs[i] ?? Number.NaN) <= LARGEST && Math.abs(ys[i] ?? Number.NaN) <= LARGEST))
-      return bad(`Row ${i + 1} reads ${asRead(xs[i])} and ${asRead(ys[i])}; give two numbers.`);
+      return said(`Row ${i + 1} reads ${asRead(xs[i])} and ${asRead(ys[i])}; give two numbers.`);
   const x = centred(xs);
   const y = centred(ys);
   const Sxx = compensated(n, (i) => (x.from[i] ?? 0) ** 2);
   const Syy = compensated(n, (i) => (y.from[i] ?? 0) ** 2);
   if (!spreads(Sxx, xs))
-    return bad(`All ${n} readings stand at ${say(xs[0] ?? 0)}; a slope needs readings at two places at least.`);
+    return said(`All ${n} readings stand at ${say(xs[0] ?? 0)}; a slope needs readings at two places at least.`);
   if (!spreads(Syy, ys))
-    return bad(
+    return said(
       `All ${n} readings are ${say(ys[0] ?? 0)}, so nothing moved or nothing was read: look whether the indicator touches and the lock holds.`,
     );
   const along = (values: readonly number[]) => compensated(n, (i) => (x.from[i] ?? 0) * (values[i] ?? 0)) / Sxx;
@@ -117,9 +117,9 @@ export const intervalAbout = (value: number, error: number, freedom: number, lev
  */
 export const studentT = (level: number, freedom: number): Result<number> => {
   if (!(level > 0 && level < 1))
-    return bad(`Read a level of ${asRead(level)}; give a share between 0 and 1, for example 0.95.`);
+    return said(`Read a level of ${asRead(level)}; give a share between 0 and 1, for example 0.95.`);
   if (!(Number.isInteger(freedom) && freedom >= 1 && freedom <= 1e6))
-    return bad(
+    return said(
       `Read ${asRead(freedom)} degrees of freedom; give a whole number from 1 to a million: there must be more readings than unknowns.`,
     );
   let [low, high] = [0, Math.PI / 2];

@@ -23,7 +23,7 @@
  */
 import { type Millimetres, mm, plain, rad, type Turns, turns } from '../kernel/quantity.ts';
 import { outOfBounds, relation } from '../kernel/relation.ts';
-import { bad, good, type Result } from '../kernel/result.ts';
+import { good, type Result, said } from '../kernel/result.ts';
 import { asRead } from '../kernel/say.ts';
 
 const TWO_PI = 2 * Math.PI;
@@ -169,9 +169,9 @@ export const slowStretches = (pair: DrunkenPair, from: number, to: number, share
   const refusal = outOfBounds('Delta', Delta) ?? outOfBounds('n', from) ?? outOfBounds('n', to);
   if (refusal) return refusal;
   if (!(Math.abs(Delta) > 0))
-    return bad('The two leads are equal, so there is no motion to be slower than: choose threads whose leads differ.');
+    return said('The two leads are equal, so there is no motion to be slower than: choose threads whose leads differ.');
   if (!(from <= to && share >= 0 && share < 1))
-    return bad(
+    return said(
       `Read turns from ${asRead(from)} to ${asRead(to)} and a share of ${asRead(share)}; give the smaller number of turns first and a share from 0 to below 1.`,
     );
   const joint = jointAmplitude.of({ a_A, a_C, phi_A, phi_C });

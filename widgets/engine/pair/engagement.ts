@@ -14,7 +14,7 @@
 
 import { type Millimetres, mm, plain, turns } from '../kernel/quantity.ts';
 import { relation } from '../kernel/relation.ts';
-import { bad, good, type Result } from '../kernel/result.ts';
+import { good, type Result, said } from '../kernel/result.ts';
 import { say } from '../kernel/say.ts';
 import type { Thread } from '../thread/thread.ts';
 import { netLead } from './differential.ts';
@@ -98,13 +98,13 @@ export interface Travel {
 const usableOf = (joint: Omit<Joint, 'out'>, name: string): Result<Millimetres> => {
   const { screw, nut, kept } = joint;
   if (!(Number.isFinite(screw) && Number.isFinite(nut) && screw > 0 && nut > 0))
-    return bad(`Thread ${name} needs a screw and a nut longer than nothing: give both lengths.`);
+    return said(`Thread ${name} needs a screw and a nut longer than nothing: give both lengths.`);
   if (!(kept >= 0 && kept <= nut))
-    return bad(
+    return said(
       `Thread ${name} is to keep ${say(kept)} mm engaged, but its nut is ${say(nut)} mm long: lengthen the nut, or keep less.`,
     );
   if (!(kept < screw))
-    return bad(
+    return said(
       `Thread ${name} is to keep ${say(kept)} mm engaged of a screw ${say(screw)} mm long, which leaves nothing to travel: lengthen the screw, or keep less.`,
     );
   return good(mm(screw - kept));
@@ -169,7 +169,7 @@ const runOf = (joint: Joint, rate: number, name: 'A' | 'C'): Result<Run> => {
   const X = usable.value;
   const { out } = joint;
   if (!(out >= 0 && out <= X * (1 + 1e-12)))
-    return bad(
+    return said(
       `Thread ${name} is put together ${say(out)} mm out from home; it may stand from 0 to ${say(X)} mm out: begin within that.`,
     );
   const [back, forth] = [out / Math.abs(rate), Math.max(0, X - out) / Math.abs(rate)];

@@ -11,7 +11,7 @@
  */
 import { type Millimetres, mm, plain } from '../kernel/quantity.ts';
 import { relation } from '../kernel/relation.ts';
-import { bad, good, type Result } from '../kernel/result.ts';
+import { good, type Result, said } from '../kernel/result.ts';
 import { say } from '../kernel/say.ts';
 import { diameters, type Thread } from '../thread/thread.ts';
 import type { ExternalLimits, InternalLimits } from '../thread/tolerance.ts';
@@ -82,7 +82,7 @@ export interface NestedWall {
 export const wallOfSleeve = (outside: ExternalLimits, inside: InternalLimits): Result<NestedWall> => {
   const [A, C] = [outside.thread, inside.thread];
   const refusal = nestingRefusal(A, C);
-  if (refusal !== undefined) return bad(refusal);
+  if (refusal !== undefined) return said(refusal);
   const outer = { nominal: diameters(A).d3, least: outside.root.least, most: outside.root.design };
   const largest = largestNutRoot.of({ D_2: inside.pitch.max, P: C.P });
   if (!largest.ok) return largest;

@@ -11,7 +11,7 @@
  * Lengths mm, forces N, stress MPa. A pair is told by a code, (i n + j)·2 + (0 like hands, 1 unlike), i ≤ j < n places in the catalogue.
  */
 
-import { bad, good, type Result } from '../kernel/result.ts';
+import { good, type Result, said } from '../kernel/result.ts';
 import { say } from '../kernel/say.ts';
 import { SERIES_NAMES } from '../thread/series.ts';
 import { type Catalogue, wallOf, weakerSquared } from './pair-catalogue.ts';
@@ -112,7 +112,7 @@ export const searchPairs = (
   most = 40,
 ): Result<Found | Nothing> => {
   const refusal = refuse(wish);
-  if (refusal !== undefined) return bad(refusal);
+  if (refusal !== undefined) return said(refusal);
   const terms = termsOf(catalogue, wish);
   const { n } = terms;
   const hits = new Int32Array(n * (n + 1));

@@ -14,7 +14,7 @@
  */
 
 import { type Millimetres, mm } from '../kernel/quantity.ts';
-import { bad, good, type Result } from '../kernel/result.ts';
+import { good, type Result, said } from '../kernel/result.ts';
 import { asRead } from '../kernel/say.ts';
 import { runToEnd } from '../kernel/task.ts';
 import { fillNormal, fillUniform, type RandomState, randomState } from '../numerics/random.ts';
@@ -92,7 +92,7 @@ export const playBatchRun = (settings: PlayBatchSettings): Result<Generator<numb
   const state = randomState(settings.seed);
   if (!state.ok) return state;
   const refused = refusal(settings);
-  return refused === undefined ? good(run(settings, state.value)) : bad(refused);
+  return refused === undefined ? good(run(settings, state.value)) : said(refused);
 };
 
 /** The whole batch at one go. */

@@ -44,7 +44,7 @@
  * Lengths mm, forces N, angles rad, rotation turns. Deterministic: the same settings, moves and seed give the same run.
  */
 import type { Millimetres, Newtons, Plain, Radians, Turns } from '../kernel/quantity.ts';
-import { bad, good, type Result } from '../kernel/result.ts';
+import { good, type Result, said } from '../kernel/result.ts';
 import { asRead } from '../kernel/say.ts';
 import { fillNormal, randomState } from '../numerics/random.ts';
 
@@ -123,7 +123,7 @@ const TWO_PI = 2 * Math.PI;
 /** Runs the moves from n = 0 with every play halved, settled under the loads. */
 export const simulate = (settings: SimulatorSettings, moves: readonly Move[]): Result<Motion> => {
   const refused = refusedSettings(settings) ?? refusedMoves(settings, moves);
-  if (refused !== undefined) return bad(refused);
+  if (refused !== undefined) return said(refused);
   const { A, C, lockSlip: f = 0, stick = 0, slip = 0, noise = 0 } = settings;
   const random = randomState(settings.seed ?? 0);
   if (!random.ok) return random;

@@ -18,8 +18,8 @@
  */
 import { type Millimetres, mm } from '../kernel/quantity.ts';
 import { relation } from '../kernel/relation.ts';
-import { bad, good, quoted, type Result } from '../kernel/result.ts';
-import { say } from '../kernel/say.ts';
+import { good, type Result, said } from '../kernel/result.ts';
+import { quoted, say } from '../kernel/say.ts';
 
 /** Whether a value stands in the published table or comes from the standard's formula and rounding. */
 export type Basis = 'table' | 'formula';
@@ -134,7 +134,7 @@ export const isoDeviation = (position: IsoPosition, P: number): Result<Sourced> 
   const row = DEVIATIONS[letter];
   const finest = PITCHES[PITCHES.length - row.length] ?? 0.2;
   if (!(P >= finest))
-    return bad(
+    return said(
       `Read position ${position} for a pitch of ${say(P, 6)} mm; ISO 965-1 gives it from ${finest} mm up: take position g or h for so fine a thread.`,
     );
   const tabulated = row[PITCHES.findIndex((p) => same(p, P)) - PITCHES.length + row.length];
@@ -148,17 +148,17 @@ export const isoDeviation = (position: IsoPosition, P: number): Result<Sourced> 
 /** Tolerance in µm of one diameter by grade, for basic diameter d and pitch P in mm. */
 export const isoTolerance = (of: IsoDiameter, grade: number, d: number, P: number): Result<Sourced> => {
   const outside = outsideIso(d, P);
-  if (outside !== undefined) return bad(outside);
+  if (outside !== undefined) return said(outside);
   const finest = GRADES[of][grade];
   if (finest === undefined)
-    return bad(
+    return said(
       `Read grade ${grade} for ${NAMES[of]}; ISO 965-1 has grades ${Object.keys(GRADES[of]).join(', ')} there: choose one of those.`,
     );
   const inStep = stepIndex(d);
   // The one blank of table 5 that the pitch alone does not explain.
   const blank = of === 'D2' && grade === 8 && inStep === 5 && same(P, 1);
   if (!(P >= finest - 1e-9) || blank)
-    return bad(
+    return said(
       `Read grade ${grade} for ${NAMES[of]} at a pitch of ${say(P, 6)} mm; ISO 965-1 leaves that place blank${blank ? ' over 22.4 and up to 45 mm' : `, the grade begins at a pitch of ${finest} mm`}: choose a finer grade.`,
     );
   const six = of === 'd' || of === 'D1' ? crestSix(of, P) : pitchSix(inStep, P);
@@ -196,7 +196,7 @@ export const readIsoClass = (cls: string): Result<IsoClass> => {
   const letters = pitchLetter + crestLetter;
   const side = /^[efgh]{2}$/.test(letters) ? 'external' : /^[GH]{2}$/.test(letters) ? 'internal' : undefined;
   if (side === undefined)
-    return bad(
+    return said(
       `Read ${quoted(cls)} as a tolerance class; a metric screw takes a grade and e, f, g or h, such as 6g or 5g6g, and a metric nut a grade and G or H, such as 6H: write one of those.`,
     );
   return good({

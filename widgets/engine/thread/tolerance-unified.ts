@@ -19,7 +19,7 @@
  */
 import { mm } from '../kernel/quantity.ts';
 import { relation } from '../kernel/relation.ts';
-import { bad, good, type Result } from '../kernel/result.ts';
+import { good, type Result, said } from '../kernel/result.ts';
 import { say } from '../kernel/say.ts';
 import type { Basis } from './tolerance-iso.ts';
 
@@ -151,7 +151,7 @@ export interface UnifiedLimits {
 /** Limits of size of a Unified thread: the crest is the major diameter of a screw and the minor diameter of a nut. */
 export const unifiedLimits = (size: InchThread, cls: UnifiedClass): Result<UnifiedLimits> => {
   const outside = outsideUnified(size, cls);
-  if (outside !== undefined) return bad(outside);
+  if (outside !== undefined) return said(outside);
   const { D, tpi } = size;
   const allowance = unifiedAllowance(size, cls);
   const crest = unifiedCrestTolerance(size, cls);

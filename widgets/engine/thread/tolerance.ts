@@ -9,7 +9,8 @@
  * A metric size is rounded to 0.001 mm and a Unified one to 0.0001 in before limits are built on it, as the tables do.
  */
 import { type Millimetres, mm } from '../kernel/quantity.ts';
-import { bad, good, quoted, type Result } from '../kernel/result.ts';
+import { good, type Result, said } from '../kernel/result.ts';
+import { quoted } from '../kernel/say.ts';
 import { unifiedSeries } from './series.ts';
 import { diameters, type Thread } from './thread.ts';
 import {
@@ -80,18 +81,18 @@ const MULTI_START =
  */
 export const limitsOfSize = (thread: Thread, cls: string): Result<Limits> => {
   if (!(diameters(thread).d3 > 0))
-    return bad(
+    return said(
       `${thread.designation} has no core left at its pitch, so it has no limits of size: choose a finer pitch.`,
     );
   const unified = cls.trim().toUpperCase();
   if (isUnifiedClass(unified))
     return thread.kind === 'metric'
-      ? bad(
+      ? said(
           `Read class ${unified} for ${thread.designation}; that is a class of Unified threads: take ${unified.endsWith('A') ? '6g' : '6H'} for a metric one.`,
         )
       : ofUnified(thread, unified);
   if (thread.kind === 'unified')
-    return bad(
+    return said(
       `Read ${quoted(cls)} as a tolerance class; a Unified screw takes 1A, 2A or 3A and a Unified nut 1B, 2B or 3B: write one of those.`,
     );
   const read = readIsoClass(cls);
@@ -101,7 +102,7 @@ export const limitsOfSize = (thread: Thread, cls: string): Result<Limits> => {
 const ofIso = (thread: Thread, cls: IsoClass): Result<Limits> => {
   const { d, P } = thread;
   const outside = outsideIso(d, P);
-  if (outside !== undefined) return bad(outside);
+  if (outside !== undefined) return said(outside);
   const external = cls.side === 'external';
   const pitchDeviation = isoDeviation(cls.pitch.position, P);
   if (!pitchDeviation.ok) return pitchDeviation;
@@ -233,11 +234,11 @@ export const clearanceOfPair = (external: ExternalLimits, internal: InternalLimi
   const [screw, nut] = [external.thread, internal.thread];
   const mm4 = (x: number) => Number(x.toFixed(4));
   if (!(Math.abs(screw.P - nut.P) < 1e-6 && Math.abs(screw.L - nut.L) < 1e-6))
-    return bad(
+    return said(
       `${screw.designation} and ${nut.designation} differ in pitch or lead (${mm4(screw.P)} and ${mm4(nut.P)} mm pitch, ${mm4(screw.L)} and ${mm4(nut.L)} mm lead), so one can’t be screwed into the other: choose a nut of the screw’s own pitch and lead.`,
     );
   if (screw.h !== nut.h)
-    return bad(
+    return said(
       `${screw.designation} and ${nut.designation} are of opposite hands, so one can’t be screwed into the other: choose a nut of the screw’s own hand.`,
     );
   const minus = (a: number, b: number) => mm(Number((a - b).toFixed(9)));

@@ -16,7 +16,7 @@
  */
 import { mm, plain } from '../kernel/quantity.ts';
 import { outOfBounds, relation } from '../kernel/relation.ts';
-import { bad, good, type Result } from '../kernel/result.ts';
+import { good, type Result, said } from '../kernel/result.ts';
 import { asRead, say } from '../kernel/say.ts';
 
 export const wedgeRise = relation({
@@ -123,10 +123,10 @@ export const sameMotion = (wanted: WantedMotion, shop: Workshop): Result<readonl
     ['Radius of the balls', shop.ball, 500],
   ] as const)
     if (!(value > 0 && value <= most))
-      return bad(`${name}: read ${asRead(value)} mm; give a value above 0 mm and up to ${most} mm.`);
+      return said(`${name}: read ${asRead(value)} mm; give a value above 0 mm and up to ${most} mm.`);
   // A tired hand is the reader’s business; only an angle that divides by nothing, or is none, is refused.
   if (!(wanted.hand > 0 && wanted.hand <= 4e3))
-    return bad(
+    return said(
       `Finest angle of the hand: read ${say((wanted.hand * 180) / Math.PI)}°; give one above 0°, such as 1.5°.`,
     );
   const refusal =
@@ -137,7 +137,7 @@ export const sameMotion = (wanted: WantedMotion, shop: Workshop): Result<readonl
   if (refusal) return refusal;
   for (const [name, price] of Object.entries(shop.prices ?? {}))
     if (!(typeof price === 'number' && price >= 0 && price <= 1e9))
-      return bad(`Price of the ${name}: read ${asRead(price)}; give a number from 0, or leave it out.`);
+      return said(`Price of the ${name}: read ${asRead(price)}; give a number from 0, or leave it out.`);
   const turn = wanted.hand / (2 * Math.PI);
   /** The lead that the wanted resolution asks for. */
   const lead = wanted.resolution / turn;
@@ -174,7 +174,7 @@ export const sameMotion = (wanted: WantedMotion, shop: Workshop): Result<readonl
   const plainLead = Math.max(lead, shop.finestLead);
   const Delta = Math.abs(shop.pair.C - shop.pair.A);
   if (!(Delta > 1e-9))
-    return bad('The two leads of the pair are equal, so it moves nothing: choose threads whose leads differ.');
+    return said('The two leads of the pair are equal, so it moves nothing: choose threads whose leads differ.');
   const turnsNeeded = S / Delta;
   const taken = turnsNeeded * Math.max(shop.pair.A, shop.pair.C);
   // A ratio of one or more needs neither wedge nor lever; 45° and equal arms are the least reduction drawn.

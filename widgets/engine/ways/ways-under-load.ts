@@ -22,7 +22,7 @@ import { type Chain, type StiffPart, seriesStiffness, shankStiffness } from '../
 import { type EffortThread, JAMMED, pairEffort, plainEffort } from '../force/effort.ts';
 import { megapascals, mm, newtons, newtonsPerMillimetre, plain, rad } from '../kernel/quantity.ts';
 import { outOfBounds, relation } from '../kernel/relation.ts';
-import { bad, good, type Result } from '../kernel/result.ts';
+import { good, type Result, said } from '../kernel/result.ts';
 import { ballLift, type Way, type WayName } from './other-ways.ts';
 
 export const wedgePush = relation({
@@ -143,7 +143,7 @@ export const waysUnderLoad = (ways: readonly Way[], given: LoadCase): Result<rea
     outOfBounds('nu_1', given.nu);
   if (refusal) return refusal;
   if (!(given.load > 0))
-    return bad(
+    return said(
       'Load along the axis: read 0 N, and with no load there is no effort to compare: give one such as 50 N.',
       'F',
     );

@@ -6,6 +6,7 @@ import { good, type Result, type Seat, type SeatContact, seatContact } from '../
 import { CHOICES, type OptionOf } from '../../input/choices.ts';
 import { escapeText } from '../../input/escape.ts';
 import { numeral, show, type UnitView } from '../../input/format.ts';
+import { reasonOf } from '../../words/reason.ts';
 import { defineFigure, type NumbersOf } from '../kit/figure.ts';
 import { type FixedFigure, readoutHtml } from '../kit/readout.ts';
 import { polygon, px } from '../kit/svg.ts';
@@ -164,7 +165,7 @@ export const ballAndSeat = defineFigure({
   table: ({ everywhere }, view) => ({
     head: ['the ball rests', 'sinks by', 'peak pressure', 'begins to yield at'],
     rows: everywhere.map(([rests, found]) => {
-      if (!found.ok) return [rests, found.reason, '', ''];
+      if (!found.ok) return [rests, reasonOf(found), '', ''];
       const contact = found.value;
       const elastic = contact.state === 'elastic';
       return [

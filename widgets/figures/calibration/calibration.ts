@@ -25,6 +25,7 @@ import {
 import { escapeText } from '../../input/escape.ts';
 import { numeral, type UnitView } from '../../input/format.ts';
 import { toCsv, writeReadingsTable } from '../../input/readings-table.ts';
+import { reasonOf } from '../../words/reason.ts';
 import { correctionText, counted, findingsOf, leadText, motionText, verdictText } from '../kit/calibration-words.ts';
 import { dialReading, dialScale, dialSvg, updateDial } from '../kit/dial.ts';
 import { defineFigure, type FigureContext, type NumbersOf, type Table } from '../kit/figure.ts';
@@ -124,7 +125,7 @@ const turnsAt = ({ c, n }: Done): number => {
 const travelOf = ({ here }: Done): number => (here.ok ? here.value.travel : 0);
 
 const readout = ({ here }: Done, view: UnitView): LiveFigure[] => {
-  if (!here.ok) return [['refused', 'no correction', here.reason]];
+  if (!here.ok) return [['refused', 'no correction', reasonOf(here)]];
   const { nominal, correction, travel } = here.value;
   return [
     ['nominal', 'travel by the nominal lead', motionText(nominal, view)],
@@ -147,7 +148,7 @@ const caption = (s: State, view: UnitView): string => {
   const { c, n, here } = s;
   const dial = here.ok
     ? ` At ${numeral(n)} turns the correction is ${correctionText(here.value.correction, view)}; the dial stands at ${dialReading(here.value.travel, dialScale(c.nominal, view))}.`
-    : ` ${here.reason}`;
+    : ` ${reasonOf(here)}`;
   return `${counted(c.calibration.rows.length)} readings give a net lead of ${leadText(c, view)}, which ${c.agreement.agrees ? 'agrees' : 'does not agree'} with the nominal ${motionText(c.nominal, view)}.${dial}`;
 };
 
@@ -233,7 +234,7 @@ const mount = (stage: HTMLElement, context: Context): void => {
     // The same file may be opened again after it was mended.
     input.value = '';
     const note = stage.querySelector('[data-file-note]');
-    if (note) note.textContent = text.ok ? '' : text.reason;
+    if (note) note.textContent = text.ok ? '' : reasonOf(text);
     if (text.ok) context.type('runs', text.value);
   });
 };

@@ -1,17 +1,17 @@
 /** A file of readings as text, whatever of the usual encodings it was saved in. */
 
-import { bad, good, quoted, type Result } from '../../engine/index.ts';
+import { good, quoted, type Result, said } from '../../engine/index.ts';
 import { MOST_CHARACTERS } from '../../input/readings-table.ts';
 
 export const readTextFile = async (file: File): Promise<Result<string>> => {
   if (!(file.size <= MOST_CHARACTERS))
-    return bad(
+    return said(
       `${quoted(file.name)} has ${file.size} bytes; at most ${MOST_CHARACTERS} are taken: thin the readings out.`,
     );
   try {
     return good(decoded(await file.arrayBuffer()));
   } catch {
-    return bad(`${quoted(file.name)} could not be read; choose it again, or paste the readings instead.`);
+    return said(`${quoted(file.name)} could not be read; choose it again, or paste the readings instead.`);
   }
 };
 

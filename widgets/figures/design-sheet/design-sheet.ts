@@ -6,6 +6,7 @@
 import { escapeText } from '../../input/escape.ts';
 import { numeral, show, type UnitView } from '../../input/format.ts';
 import type { PartsList } from '../../input/parts-list.ts';
+import { reasonOf } from '../../words/reason.ts';
 import { defineFigure } from '../kit/figure.ts';
 import { sumOf, type Term } from './budget.ts';
 import { drawing } from './drawing.ts';
@@ -34,7 +35,7 @@ const draw = (s: Sheet, view: UnitView): string => {
   return (
     `<div class="sheet"><header><p class="sheet-title">${escapeText(s.A.designation)} with ${escapeText(s.C.designation)}, ${s.arrangement}</p>` +
     `<p class="sheet-verdict">${verdictOf(s)}</p></header>` +
-    `<div class="sheet-top"><div>${picture.ok ? picture.value : `<p class="refusal">${escapeText(picture.reason)}</p>`}</div><div class="sheet-groups">${groups}</div></div>` +
+    `<div class="sheet-top"><div>${picture.ok ? picture.value : `<p class="refusal">${escapeText(reasonOf(picture))}</p>`}</div><div class="sheet-groups">${groups}</div></div>` +
     `<div class="sheet-low"><section><h3>Error budget</h3>${budgetTable(s, view)}</section>` +
     `<section><h3>Checks</h3><ul class="checks">${s.checks.map((c) => `<li class="${c.passed ? 'passed' : 'failed'}"><b>${c.passed ? 'passed' : 'failed'}</b> ${escapeText(c.says(view))}</li>`).join('')}</ul></section>` +
     partsTable(s.parts) +

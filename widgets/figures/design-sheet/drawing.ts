@@ -5,7 +5,7 @@
 
 import type { Stretch } from '../../assembly/assembly-layout.ts';
 import type { FitState } from '../../assembly/fit-state.ts';
-import { bad, good, type Result, standAt, type Thread } from '../../engine/index.ts';
+import { good, type Result, said, standAt, type Thread } from '../../engine/index.ts';
 import { escapeText } from '../../input/escape.ts';
 import { show, type UnitView } from '../../input/format.ts';
 import { partsOf, pathOf, stretchesOf } from '../kit/fit-shapes.ts';
@@ -36,7 +36,7 @@ export const drawing = (fit: FitState, ball: number, view: UnitView): Result<str
   const half = Math.max(...points.map(([x]) => Math.abs(x)));
   const scale = Math.min((HEIGHT - 2 * MARGIN) / (top - bottom), (RIGHT - LEFT) / (2 * half));
   if (!(scale > 0 && Number.isFinite(scale)))
-    return bad('These lengths can’t be drawn to one scale: bring them nearer to each other.');
+    return said('These lengths can’t be drawn to one scale: bring them nearer to each other.');
   const frame = { scale, x: (LEFT + RIGHT) / 2, y: (HEIGHT + (top + bottom) * scale) / 2 };
   const parts = partsOf(s, scale, ball);
   const at = stretchesOf(s);

@@ -16,6 +16,7 @@ import {
   worstLeadError,
 } from '../../engine/index.ts';
 import { show } from '../../input/format.ts';
+import { reasonOf } from '../../words/reason.ts';
 import { type Entry, isTerm, type Term } from './budget.ts';
 import { AT, type Judge } from './judge.ts';
 import { MOTION } from './lines.ts';
@@ -36,13 +37,13 @@ export const errorTerms = (numbers: SheetNumbers, Delta: number, wanted: number,
   const hand = perAngle.of({ Delta: mm(Delta), theta: rad(theta) });
   const lead = (name: string, eps: Result<number>): Entry => {
     const e = eps.ok ? positionError.of({ z_c: mm(wanted), eps: plain(eps.value) }) : eps;
-    return e.ok ? { name, size: e.value.e_z } : { name, why: e.reason, at: AT.lead };
+    return e.ok ? { name, size: e.value.e_z } : { name, why: reasonOf(e), at: AT.lead };
   };
   const independent = lead('the same, root sum square', rss.ok ? good(rss.value.eps_r) : rss);
   return {
     fixed: [
       periodicTerm(numbers, Delta, judge),
-      hand.ok ? { name: HAND, size: hand.value.s } : { name: HAND, why: hand.reason, at: AT.hand },
+      hand.ok ? { name: HAND, size: hand.value.s } : { name: HAND, why: reasonOf(hand), at: AT.hand },
     ],
     growing: [lead('lead error over the stroke, worst case', worst.ok ? good(worst.value.eps_w) : worst)],
     independent: isTerm(independent) ? independent : undefined,
@@ -68,8 +69,8 @@ const periodicTerm = ({ values, choices }: SheetNumbers, Delta: number, { check,
         ? `The motion never stalls: at its slowest it still makes ${show(rate.value.v_min, MOTION, view)} a turn.`
         : 'The periodic errors are steeper than the net lead: in part of every turn the motion stalls or runs back.',
     );
-  else leave('whether the motion stalls', rate.reason, AT.periodic);
+  else leave('whether the motion stalls', reasonOf(rate), AT.periodic);
   const [half, trough] = [turns(0.5), turns(-0.25)];
   const swing = periodicError.of({ n: half, ...a, phi_A: trough, phi_C: trough });
-  return swing.ok ? { name, size: swing.value.e_p } : { name, why: swing.reason, at: AT.periodic };
+  return swing.ok ? { name, size: swing.value.e_p } : { name, why: reasonOf(swing), at: AT.periodic };
 };

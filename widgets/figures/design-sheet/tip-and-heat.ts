@@ -15,6 +15,7 @@ import {
   thermalMaterial,
 } from '../../engine/index.ts';
 import { numeral, show } from '../../input/format.ts';
+import { reasonOf } from '../../words/reason.ts';
 import type { Entry } from './budget.ts';
 import { AT, type Judge } from './judge.ts';
 import { type Line, line, MOTION, words } from './lines.ts';
@@ -38,13 +39,13 @@ export const contactOf = (numbers: SheetNumbers, check: Judge['check']): { lines
     terms: [{ name: SINK, why, at: AT.tip }],
   });
   const tip = tipOf(numbers);
-  if (!tip.ok) return unknown(tip.reason);
+  if (!tip.ok) return unknown(reasonOf(tip));
   const { seat, E_s, Y } = tip.value;
   const loads = tipLoads(numbers);
-  if (!loads.ok) return unknown(loads.reason);
+  if (!loads.ok) return unknown(reasonOf(loads));
   const { least, most } = loads.value;
   const soft = firstYield.of({ R: mm(R), Y: megapascals(Y), E_s: megapascals(E_s) });
-  if (!soft.ok) return unknown(soft.reason);
+  if (!soft.ok) return unknown(reasonOf(soft));
   const { F_y } = soft.value;
   const force = (x: number) => show(x, { shown: 'force', digits: 3 }, 'metric');
   check(
@@ -58,8 +59,8 @@ export const contactOf = (numbers: SheetNumbers, check: Judge['check']): { lines
   }
   const at = (F: number) => ballOnFlat.of({ F: newtons(F), R: mm(R), E_s: megapascals(E_s) });
   const [low, high] = [at(least), at(most)];
-  if (!low.ok) return unknown(low.reason);
-  if (!high.ok) return unknown(high.reason);
+  if (!low.ok) return unknown(reasonOf(low));
+  if (!high.ok) return unknown(reasonOf(high));
   return {
     lines: [
       line('the tip sinks in by', high.value.delta, MOTION),
@@ -83,7 +84,7 @@ export const heatOf = (
     terms: [{ name, why, at: AT.warmth }],
   });
   const material = thermalMaterial(choices.path);
-  if (!material.ok) return unknown(material.reason);
+  if (!material.ok) return unknown(reasonOf(material));
   const { creeps, alpha, name: made } = material.value;
   check(!creeps, () =>
     creeps
@@ -91,7 +92,7 @@ export const heatOf = (
       : `No printed plastic is in the path of the load: it is stated as ${made}.`,
   );
   const growth = thermalGrowth.of({ alpha_T: perKelvin(alpha), l: mm(l), Delta_T: kelvins(Delta_T) });
-  if (!growth.ok) return unknown(growth.reason);
+  if (!growth.ok) return unknown(reasonOf(growth));
   const size = Math.abs(growth.value.Delta_l);
   return {
     lines: [line('grows with that warmth', size, MOTION), words('that is', `${numeral(size / s, 3)} ${stepName}s`)],

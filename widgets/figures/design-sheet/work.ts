@@ -9,7 +9,6 @@ import { pairOf } from '../../assembly/pair-of.ts';
 import {
   axialPlayA,
   axialPlayC,
-  bad,
   diameters,
   fitOfThread,
   flankText,
@@ -27,6 +26,7 @@ import {
   preloadVerdict,
   type Result,
   rad,
+  said,
   type Thread,
   threadForces,
   turnsLost,
@@ -35,6 +35,7 @@ import {
 import { stepName as stepNameOf, stepsOf } from '../../input/dividers.ts';
 import { numeral, show } from '../../input/format.ts';
 import { type PartsList, readPartsList } from '../../input/parts-list.ts';
+import { reasonOf } from '../../words/reason.ts';
 import { type Budget, type Entry, judgeBudget } from './budget.ts';
 import { errorTerms } from './error-terms.ts';
 import { AT, type Judge, type Judged, NOT_LOOKED_AT, newJudge } from './judge.ts';
@@ -68,7 +69,7 @@ export const workSheet = (numbers: SheetNumbers): Result<Sheet> => {
   const k = stepsOf(divider, v.k_d);
   const stepName = stepNameOf(divider);
   if (Delta === 0)
-    return bad(
+    return said(
       'The two leads are equal, so this design does not move what it carries: choose threads whose leads differ.',
     );
   const step = perStep.of({ Delta, k: plain(k) });
@@ -154,8 +155,8 @@ const travelLines = (
   wanted: number,
 ): Line[] => {
   if (!state.ok) {
-    check(false, () => state.reason);
-    return [words('stroke', state.reason)];
+    check(false, () => reasonOf(state));
+    return [words('stroke', reasonOf(state))];
   }
   const { travel, mark } = state.value;
   const G = gain.of({ L: mm(Math.max(A.L, C.L)), Delta: mm(Delta) });
@@ -204,8 +205,8 @@ const playOf = (A: Thread, C: Thread, Delta: number, stepName: string, k: number
   const [a, c] = [fitOfThread(A), fitOfThread(C)];
   const name = 'play, on reversal';
   const unknown = (why: string) => ({ lines: [words('play', why)], term: { name, why, at: AT.play } });
-  if (!a.ok) return unknown(a.reason);
-  if (!c.ok) return unknown(c.reason);
+  if (!a.ok) return unknown(reasonOf(a));
+  if (!c.ok) return unknown(reasonOf(c));
   const at = (end: 'least' | 'most') => {
     const jA = axialPlayA.of({ c_A: a.value.clearance.pitch[end] });
     const jC = axialPlayC.of({ c_C: c.value.clearance.pitch[end] });
@@ -243,9 +244,9 @@ const seatOf = (numbers: SheetNumbers, used: number, check: Note): Seated => {
     return { seated: false, forces: undefined, lines: [words('preload', reason)] };
   };
   const preload = preloadOfSheet(numbers, used);
-  if (!preload.ok) return refused(preload.reason);
+  if (!preload.ok) return refused(reasonOf(preload));
   const verdict = preloadVerdict(preload.value.given);
-  if (!verdict.ok) return refused(verdict.reason);
+  if (!verdict.ok) return refused(reasonOf(verdict));
   const { A, C } = verdict.value;
   const seated = A.kind === 'seated' && C.kind === 'seated';
   for (const thread of [A, C]) check(thread.kind === 'seated', () => thread.says);
@@ -296,7 +297,7 @@ const effortOf = (
   if (!forces) return unknown('not worked out, since the forces on the threads are not known');
   const thread = (t: Thread) => ({ h: t.h, L: t.L, d2: diameters(t).d2, mu });
   const effort = pairEffort({ A: thread(A), C: thread(C), load: forces.load, onThread: { A: forces.A, C: forces.C } });
-  if (!effort.ok) return unknown(effort.reason);
+  if (!effort.ok) return unknown(reasonOf(effort));
   const e = effort.value;
   const rim = handForce.of({ M: newtonMillimetres(e.against.torque), r_h: mm(r_h) });
   check(e.selfLocking, () =>
@@ -337,5 +338,5 @@ const windUpOf = (e: PairEffort, kappa: number, C: Thread): number | string => {
     return z.ok ? good(z.value.z_c) : z;
   };
   const [one, other] = [at(e.against.handed), at(e.along.handed)];
-  return !one.ok ? one.reason : !other.ok ? other.reason : Math.abs(one.value - other.value);
+  return !one.ok ? reasonOf(one) : !other.ok ? reasonOf(other) : Math.abs(one.value - other.value);
 };

@@ -5,7 +5,6 @@
 
 import { pairOf } from '../../assembly/pair-of.ts';
 import {
-  bad,
   good,
   type Millimetres,
   netMotion,
@@ -14,6 +13,7 @@ import {
   plain,
   type Result,
   rad,
+  said,
   turns,
 } from '../../engine/index.ts';
 import { type Divider, stepName, stepsOf } from '../../input/dividers.ts';
@@ -50,7 +50,7 @@ const stateOf = (numbers: Asked): Result<State> => {
   const { divider } = numbers.choices;
   const k = stepsIn(numbers);
   if (Delta === 0)
-    return bad(
+    return said(
       'The two leads are equal: a turn moves the carried part by nothing, and nothing can’t be divided. Choose threads whose leads differ.',
     );
   const step = perStep.of({ Delta, k: plain(k) });

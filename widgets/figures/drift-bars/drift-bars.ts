@@ -7,7 +7,6 @@ import { pairOf } from '../../assembly/pair-of.ts';
 import { tipOf } from '../../assembly/tip.ts';
 import {
   at,
-  bad,
   ballOnFlat,
   CONTACT_MATERIALS,
   good,
@@ -21,6 +20,7 @@ import {
   perStep,
   plain,
   type Result,
+  said,
   shankStiffness,
   thermalGrowth,
   thermalMaterial,
@@ -54,7 +54,7 @@ const stateOf = (numbers: Given): Result<State> => {
   const { A, C, Delta } = pair.value;
   const { k_d, F, R, l, d_3, Delta_T, Delta_Tw, t, tau_w, c_d, t_0 } = numbers.values;
   if (Delta === 0)
-    return bad('The two leads are equal, so a step is nothing to measure by: choose threads whose leads differ.');
+    return said('The two leads are equal, so a step is nothing to measure by: choose threads whose leads differ.');
   const { divider } = numbers.choices;
   const step = perStep.of({ Delta, k: plain(stepsOf(divider, k_d)) });
   const tip = tipOf(numbers);

@@ -4,7 +4,7 @@
  */
 
 import { type FitState, fitStateOf, type Wall, whyStopped } from '../../assembly/fit-state.ts';
-import { bad, good, type Result, standAt } from '../../engine/index.ts';
+import { good, type Result, said, standAt } from '../../engine/index.ts';
 import { numeral, show, type UnitView, withSign } from '../../input/format.ts';
 import type { Frame } from '../kit/assembly-paths.ts';
 import { defineFigure, type NumbersOf } from '../kit/figure.ts';
@@ -43,7 +43,7 @@ const stateOf = (numbers: Asked): Result<State> => {
   const frame = frameOf(fit.value);
   return frame.scale > 0 && Number.isFinite(frame.scale)
     ? good({ ...fit.value, frame, asked: n })
-    : bad('These lengths can’t be drawn to one scale: bring them nearer to each other.');
+    : said('These lengths can’t be drawn to one scale: bring them nearer to each other.');
 };
 
 const size = (length: number, view: UnitView, digits = 3) => show(length, { shown: 'size', digits }, view);

@@ -6,7 +6,6 @@
 
 import { type EffortState, effortState, forceText, senseText, torqueText } from '../../assembly/effort-of.ts';
 import {
-  bad,
   good,
   handForce,
   mm,
@@ -16,6 +15,7 @@ import {
   plain,
   type Result,
   rad,
+  said,
   stepsFor,
   stickSlip,
   type TurningEffort,
@@ -98,7 +98,7 @@ const stateOf = ({
   const effort = effortWith(mu);
   if (!effort.ok) return effort;
   if (!(mu_s >= mu))
-    return bad(
+    return said(
       `Friction that holds is ${numeral(mu_s)}, below the ${numeral(mu)} of sliding, and then nothing sticks: give at least ${numeral(mu)}.`,
       'mu_s',
     );

@@ -7,6 +7,7 @@ import type { Numbers } from '../../assembly/numbers.ts';
 import { escapeText } from '../../input/escape.ts';
 import type { UnitView } from '../../input/format.ts';
 import { toCsv } from '../../input/readings-table.ts';
+import { reasonOf } from '../../words/reason.ts';
 import type { Drawn, Figure, Table } from './figure.ts';
 
 /**
@@ -28,7 +29,7 @@ export const figureParts = (figure: Figure, numbers: Numbers, view: UnitView, se
   const drawn = at.ok ? at.value : undefined;
   return (
     `<div class="stage" data-stage>${drawn ? unmounted(pictureOf(drawn, set)) : ''}</div>` +
-    `<p class="refusal" data-refusal role="status">${at.ok ? '' : escapeText(at.reason)}</p>` +
+    `<p class="refusal" data-refusal role="status">${at.ok ? '' : escapeText(reasonOf(at))}</p>` +
     `<p class="says" data-says>${drawn ? escapeText(drawn.caption()) : ''}</p>` +
     `<details class="numbers-behind"><summary>The numbers behind this figure</summary><div data-table>${drawn ? tableHtml(drawn.table()) : ''}</div></details>`
   );

@@ -7,6 +7,7 @@ import { at, type Levelling, type Place, type Tilt } from '../../engine/index.ts
 import { escapeText } from '../../input/escape.ts';
 import { numeral, show, type UnitView, withSign } from '../../input/format.ts';
 import { writeFeet, writeReadings, writeRounds } from '../../input/levelling-table.ts';
+import { reasonOf } from '../../words/reason.ts';
 import { defineFigure, type FigureContext, type Table } from '../kit/figure.ts';
 import { mountPull } from '../kit/pull.ts';
 import { px } from '../kit/svg.ts';
@@ -113,7 +114,7 @@ const stepsWord = (s: PlateState): string => stepWord(s.k, 2);
 const weightText = (s: PlateState): string =>
   s.loads.ok
     ? `No foot lifts: ${s.loads.value.map(({ name, load }) => `${name} carries ${newtons(load)}`).join(', ')}.`
-    : escapeText(s.loads.reason);
+    : escapeText(reasonOf(s.loads));
 
 /** Round by round: how it comes level. */
 const roundsHtml = (s: PlateState, view: UnitView): string =>
@@ -144,7 +145,7 @@ const caption = (s: PlateState, view: UnitView): string => {
     roomSentence(s, view),
     ordersText(s, tiltText(residualTilt, view)),
     short === '' ? '' : `Moved less asked, since the round before: ${short}.`,
-    s.loads.ok ? 'No foot lifts.' : s.loads.reason,
+    s.loads.ok ? 'No foot lifts.' : reasonOf(s.loads),
   ]
     .filter((sentence) => sentence !== '')
     .join(' ');

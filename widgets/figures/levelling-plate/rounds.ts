@@ -3,7 +3,6 @@
 import { pairOf } from '../../assembly/pair-of.ts';
 import {
   at,
-  bad,
   type Foot,
   type FootCheck,
   type FootLoad,
@@ -24,6 +23,7 @@ import {
   rad,
   readingsAfter,
   roomOfFeet,
+  said,
   trueNetLead,
   turnsAvailable,
 } from '../../engine/index.ts';
@@ -104,7 +104,7 @@ export const plateOf = (numbers: Given): Result<PlateState> => {
   let now = first;
   for (const [i, heights] of later.value.entries()) {
     if (!(heights.length === readings.value.length))
-      return bad(
+      return said(
         `Round ${i + 2} has ${heights.length} ${heights.length === 1 ? 'reading' : 'readings'} for ${readings.value.length} places; give one for each place, in the same order, or take that row away.`,
       );
     const read = readings.value.map((point, j) => ({ ...point, z: at(heights, j) }));

@@ -6,6 +6,7 @@
 import { at, listed } from '../../engine/index.ts';
 import { escapeText } from '../../input/escape.ts';
 import { numeral, show, type UnitView } from '../../input/format.ts';
+import { reasonOf } from '../../words/reason.ts';
 import { defineFigure } from '../kit/figure.ts';
 import { type FixedFigure, readoutHtml } from '../kit/readout.ts';
 import { px } from '../kit/svg.ts';
@@ -44,8 +45,8 @@ const failings = (way: WholeWay, { wanted }: WaysState, view: UnitView): string[
       : []),
     ...(way.stroke * slack < wanted.stroke ? [`too short: ${motion(wanted.stroke, view)} was wanted`] : []),
     ...(way.height > wanted.height * slack ? [`too high: ${size(wanted.height, view)} is free`] : []),
-    ...(way.torque.ok ? [] : [way.torque.reason]),
-    ...(way.chain.ok ? [] : [way.chain.reason]),
+    ...(way.torque.ok ? [] : [reasonOf(way.torque)]),
+    ...(way.chain.ok ? [] : [reasonOf(way.chain)]),
   ];
 };
 

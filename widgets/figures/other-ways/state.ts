@@ -2,7 +2,6 @@
 
 import {
   at,
-  bad,
   CONTACT_MATERIALS,
   diameters,
   good,
@@ -10,6 +9,7 @@ import {
   type LoadedWay,
   mm,
   type Result,
+  said,
   sameMotion,
   type Thread,
   type WantedMotion,
@@ -41,7 +41,7 @@ const screw = (thread: Thread, L: number = thread.L): LoadedScrew => {
 
 export const waysState = ({ threads: { thread: D, B, A, C }, values, texts }: Given): Result<WaysState> => {
   if (A.h !== C.h)
-    return bad(
+    return said(
       'The two threads of the pair are of unlike hands, so their leads add and the motion is coarse: give both the same hand.',
     );
   const { s_h, theta_h, S_w, H_w, F: load, mu, t_b: bar, b_l, R_t } = values;

@@ -7,7 +7,6 @@ import { pairOf } from '../../assembly/pair-of.ts';
 import {
   at,
   type BatchLaw,
-  bad,
   fitOfThread,
   good,
   type Millimetres,
@@ -20,6 +19,7 @@ import {
   playBatch,
   playBatchRun,
   type Result,
+  said,
   stepsLost,
   type Thread,
   type ThreadFit,
@@ -70,7 +70,7 @@ export const askedBy = (numbers: BatchNumbers): Result<Asked> => {
   const fitC = fitOfThread(C);
   if (!fitC.ok) return fitC;
   if (Delta === 0)
-    return bad('The two leads are equal, so no number of turns takes up the play: choose threads whose leads differ.');
+    return said('The two leads are equal, so no number of turns takes up the play: choose threads whose leads differ.');
   const { n_a, n_s, C_p, k } = numbers.values;
   const settings = {
     threads: [zonesOf(fitA.value), zonesOf(fitC.value)],
@@ -144,7 +144,7 @@ const stateOf = (numbers: BatchNumbers): Result<State> => {
   if (!batch.ok) return batch;
   const { drawn } = batch.value;
   if (!drawn)
-    return bad(
+    return said(
       'Nothing drawn goes together: every screw met a nut smaller than itself. Choose classes with more room.',
     );
   const lost = lostAt(batch.value.limits, drawn, asked.value);

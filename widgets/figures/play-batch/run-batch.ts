@@ -6,6 +6,7 @@
 
 import { runInSlices } from '../../assembly/run-in-slices.ts';
 import { type PlayBatch, type PlayBatchSettings, playBatchRun } from '../../engine/index.ts';
+import { reasonOf } from '../../words/reason.ts';
 
 export interface BatchWatch {
   /** Share done, 0 to 1. */
@@ -73,7 +74,7 @@ const openWorker = (address: string): Worker | undefined => {
 const onPage = (settings: PlayBatchSettings, watch: BatchWatch): (() => void) => {
   const started = playBatchRun(settings);
   if (!started.ok) {
-    watch.refused(started.reason);
+    watch.refused(reasonOf(started));
     return () => {};
   }
   return runInSlices(started.value, (batch) => watch.done(batch, 'page'), watch.progress);
@@ -87,7 +88,7 @@ export const serveBatches = (): void => {
   };
   port.onmessage = ({ data }) => {
     const started = playBatchRun(data);
-    if (!started.ok) return port.postMessage({ reason: started.reason });
+    if (!started.ok) return port.postMessage({ reason: reasonOf(started) });
     let told = performance.now();
     for (;;) {
       const step = started.value.next();

@@ -18,6 +18,7 @@ import {
   turnsFromAngle,
 } from '../../engine/index.ts';
 import { numeral, show, type UnitView, withSign } from '../../input/format.ts';
+import { reasonOf } from '../../words/reason.ts';
 import { defineFigure, type NumbersOf } from '../kit/figure.ts';
 import { knobSvg, mountKnob, updateKnob } from '../kit/knob.ts';
 import { type LiveFigure, readoutHtml, updateReadout } from '../kit/readout.ts';
@@ -177,7 +178,7 @@ export const ramp = defineFigure({
       const at = motionAt(thread, (degrees * Math.PI) / 180);
       return at.ok
         ? [`${degrees}°`, numeral(at.value.n), show(at.value.z, { shown: 'motion', digits: 4 }, view)]
-        : [`${degrees}°`, '', at.reason];
+        : [`${degrees}°`, '', reasonOf(at)];
     });
     return { head: ['angle, clockwise', 'turns', 'motion of the screw'], rows };
   },

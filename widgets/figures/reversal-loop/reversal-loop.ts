@@ -7,7 +7,7 @@
 import * as Plot from '@observablehq/plot';
 import type { Point } from '../../assembly/assembly-layout.ts';
 import { type PairPlay, pairPlay } from '../../assembly/pair-play.ts';
-import { at, bad, type Flank, good, plain, type Result, stepsLost, turns } from '../../engine/index.ts';
+import { at, type Flank, good, plain, type Result, said, stepsLost, turns } from '../../engine/index.ts';
 import { numeral, show, type UnitView, withSign } from '../../input/format.ts';
 import { defineFigure } from '../kit/figure.ts';
 import { knobSvg, mountKnob, updateKnob } from '../kit/knob.ts';
@@ -128,7 +128,7 @@ export const reversalLoop = defineFigure({
     const { n_o: out, Q_pc: load, Q_f: friction } = rest;
     const { lost } = play.value;
     if (!(lost <= MOST_LOST))
-      return bad(
+      return said(
         `This pair would lose ${numeral(lost, 3)} turns on reversal, more than the figure can follow; take threads whose leads differ by more.`,
       );
     const given = { play: play.value, load, friction };

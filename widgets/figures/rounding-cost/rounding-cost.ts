@@ -6,7 +6,6 @@
 import type { BothThreads } from '../../assembly/pair-of.ts';
 import {
   at,
-  bad,
   fractionText,
   good,
   leadFraction,
@@ -16,6 +15,7 @@ import {
   type Result,
   type RoundedFirst,
   roundedFirst,
+  said,
 } from '../../engine/index.ts';
 import { escapeText } from '../../input/escape.ts';
 import { numeral, show, type UnitView, withSign } from '../../input/format.ts';
@@ -44,7 +44,7 @@ const stateOf = ({ A, C }: BothThreads): Result<State> => {
   for (const decimals of DECIMALS) {
     const { error, ...row } = roundedFirst(A, C, decimals);
     if (error === undefined)
-      return bad(
+      return said(
         `${A.designation} and ${C.designation} have the same lead to the last digit, so nothing is left to round: choose threads whose leads differ.`,
       );
     rows.push({ ...row, error });

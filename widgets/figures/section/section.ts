@@ -5,8 +5,18 @@
 
 import { DRAWN_TURNS, type Layout, layOut } from '../../assembly/assembly-layout.ts';
 import { type Pair, pairOf } from '../../assembly/pair-of.ts';
-import { bad, good, plain, type Result, relativeMotion, slippedLead, turnedMotion, turns } from '../../engine/index.ts';
+import {
+  good,
+  plain,
+  type Result,
+  relativeMotion,
+  said,
+  slippedLead,
+  turnedMotion,
+  turns,
+} from '../../engine/index.ts';
 import { numeral, show, type UnitView, withSign } from '../../input/format.ts';
+import { reasonOf } from '../../words/reason.ts';
 import { type Frame, pathsOf } from '../kit/assembly-paths.ts';
 import { dialReading, dialScale, dialSvg, updateDial } from '../kit/dial.ts';
 import { defineFigure, type NumbersOf } from '../kit/figure.ts';
@@ -52,7 +62,7 @@ const stateOf = (numbers: NumbersOf<'A' | 'C', 'n', 'arrangement' | 'lock', neve
   const motions = motionsAt(pair.value, locked, n);
   if (!motions.ok) return motions;
   if (!(Math.abs(n) <= DRAWN_TURNS))
-    return bad(`Read ${numeral(n)} turns; the drawing has room for ${DRAWN_TURNS} each way.`);
+    return said(`Read ${numeral(n)} turns; the drawing has room for ${DRAWN_TURNS} each way.`);
   const layout = layOut(arrangement, pair.value.A, pair.value.C);
   if (!layout.ok) return layout;
   return good({
@@ -196,7 +206,7 @@ export const section = defineFigure({
         const at = motionsAt(s, s.locked, n);
         return at.ok
           ? [numeral(n), signed(at.value.turned, view), signed(at.value.relative, view), signed(at.value.carried, view)]
-          : [numeral(n), at.reason, '', ''];
+          : [numeral(n), reasonOf(at), '', ''];
       }),
     };
   },

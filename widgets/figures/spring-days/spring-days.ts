@@ -5,7 +5,6 @@
 
 import type { Point } from '../../assembly/assembly-layout.ts';
 import {
-  bad,
   fitRetention,
   good,
   hours,
@@ -13,6 +12,7 @@ import {
   plain,
   type Result,
   retainedForce,
+  said,
   timeToFall,
 } from '../../engine/index.ts';
 import { numeral, show } from '../../input/format.ts';
@@ -51,12 +51,12 @@ const stateOf = ({
     ({ F_0, q_r } = fit.value);
   }
   if (!(needed >= 0))
-    return bad(
+    return said(
       `Read ${force(needed)} as the force that must be left; give nought or more, weight and load do the rest.`,
       'F_p',
     );
   if (!(needed <= F_0))
-    return bad(
+    return said(
       `The spring starts with ${force(F_0)}, below the ${force(needed)} that must be left, so the flanks are not seated even when it is new: give a stronger spring.`,
       'F_0',
     );

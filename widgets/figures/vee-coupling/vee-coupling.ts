@@ -5,7 +5,6 @@
 
 import {
   at,
-  bad,
   type Contact,
   contactForces,
   couplingAt,
@@ -15,9 +14,11 @@ import {
   openFlanks,
   type Place,
   type Result,
+  said,
 } from '../../engine/index.ts';
 import { show, type UnitView } from '../../input/format.ts';
 import { type NamedPlace, readFeet } from '../../input/levelling-table.ts';
+import { reasonOf } from '../../words/reason.ts';
 import { defineFigure, type NumbersOf } from '../kit/figure.ts';
 import { px } from '../kit/svg.ts';
 
@@ -50,7 +51,7 @@ const stateOf = ({ values, choices, texts }: Given): Result<State> => {
   const { W, beta_v, F_l: force, theta_l: direction, h_l } = values;
   const centre = { x: values.x_g, y: values.y_g };
   if (!(W > 0))
-    return bad('The part has no weight here, so nothing presses the balls into their vees: give one above 0 N.');
+    return said('The part has no weight here, so nothing presses the balls into their vees: give one above 0 N.');
   const balls = couplingAt(places.value, beta_v, choices.grooves);
   const loads: Load[] = [
     { force: [0, 0, -W], at: [centre.x, centre.y, 0] },
@@ -61,7 +62,7 @@ const stateOf = ({ values, choices, texts }: Given): Result<State> => {
   ];
   const contacts = contactForces(balls, loads);
   // Grooves that leave it loose are worth seeing; anything else that has no forces is not.
-  if (!contacts.ok && contacts.reason !== LOOSE_COUPLING) return contacts;
+  if (!contacts.ok && reasonOf(contacts) !== LOOSE_COUPLING) return contacts;
   const found = contacts.ok ? contacts.value : [];
   const opening = openFlanks(found);
   const flanks = found.map((contact) => ({
@@ -74,7 +75,7 @@ const stateOf = ({ values, choices, texts }: Given): Result<State> => {
     directions: balls.map((ball) => ball.direction),
     flanks,
     open: flanks.filter((flank) => flank.open),
-    loose: contacts.ok ? undefined : contacts.reason,
+    loose: contacts.ok ? undefined : reasonOf(contacts),
     centre,
     side: { force, direction },
   });
