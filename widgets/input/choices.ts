@@ -1,6 +1,6 @@
 /** Inputs that are picked, not typed: each with its options, the first being what a chapter gets if it says nothing. */
 export const CHOICES = {
-  arrangement: { says: 'arrangement', options: ['in line', 'nested', 'one spindle, two nuts'] },
+  arrangement: { says: 'arrangement', options: ['in line', 'nested', 'one spindle, two nuts', 'thread adapter'] },
   lock: { says: 'lock of the carried part', options: ['holds', 'gives'] },
   assembly: {
     says: 'put together with',

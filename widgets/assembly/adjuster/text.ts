@@ -1,0 +1,352 @@
+/**
+ * An adjuster in words, a part a line, and back:
+ *
+ *   adjuster riser
+ *   base    = coupling nut 3/8-16 UNC, 28.575 mm
+ *   turned  = adapter 3/8-16 UNC external 15 mm, M10x1.5 internal 15 mm blind, body 18 mm, hexagon 17 mm
+ *   carried = socket screw M10x1.5, thread 20 mm, head 10 mm
+ *   lock    = springs
+ *   springs = 2 between base and carried, 8 N, 0.5 N/mm, at 15 mm
+ *   tip     = ball 8.5 mm in 8 mm hexagon
+ *   divider = hexagon
+ *   keep    = 1 diameter
+ *   assembled = both at mid-range
+ *
+ * Rows may also be parted by bars, as a chapter or an address has them on one line. Base and turned part must be there.
+ */
+import { bad, good, type Result } from '../../engine/index.ts';
+import { CHOICES } from '../../input/choices.ts';
+import { readThread } from '../../input/designation.ts';
+import { readNumber, readQuantity } from '../../input/quantity.ts';
+import {
+  type Adjuster,
+  assemble,
+  type Description,
+  type Lock,
+  type Springs,
+  type Tip,
+  type Where,
+} from './adjuster.ts';
+import { KINDS, partOf, type Stated, type StatedThread } from './kinds.ts';
+import { DENSITIES, isOpenAbove, type MaterialName, type Part, type Role } from './part.ts';
+
+declare module '../../engine/kernel/result.ts' {
+  interface Refusals {
+    'adjuster-too-long': { readonly text: string; readonly most: number };
+    'adjuster-row-unread': { readonly row: string; readonly keys: readonly string[] };
+    'adjuster-row-twice': { readonly key: string };
+    'adjuster-part-missing': { readonly role: 'base' | 'turned' };
+    'part-kind-unread': { readonly role: Role; readonly text: string; readonly kinds: readonly string[] };
+    'part-phrase-unread': { readonly role: Role; readonly phrase: string };
+    'part-thread-unread': {
+      readonly role: Role;
+      readonly phrase: string;
+      readonly because: import('../../engine/index.ts').Bad;
+    };
+    'part-length-outside': { readonly role: Role; readonly phrase: string; readonly most: number };
+    'row-phrase-unread': { readonly key: string; readonly phrase: string; readonly like: string };
+    'divisions-outside': { readonly text: string };
+  }
+}
+
+export const LONGEST_ADJUSTER = 2000;
+const KEYS = ['base', 'turned', 'carried', 'lock', 'springs', 'tip', 'divider', 'keep', 'assembled'] as const;
+type Key = (typeof KEYS)[number];
+
+/** Rows of the text: one a line, or parted by bars. */
+export const rowsOf = (text: string): string[] =>
+  text
+    .split(/\n|\|/)
+    .map((row) => row.replace(/\s+/g, ' ').trim())
+    .filter((row) => row !== '' && !row.startsWith('#'));
+
+/** The text in its one tidy form, rows one a line. */
+export const tidyAdjuster = (text: string): string =>
+  rowsOf(text)
+    .map((row) => row.replace(/ ?= ?/, ' = '))
+    .join('\n');
+
+interface Kept {
+  readonly text: string;
+  readonly result: Result<Adjuster>;
+}
+/** The last few texts read: fields, notes and figures of a page ask for the same ones again on every frame. */
+const lastRead: Kept[] = [];
+const REMEMBERED = 8;
+
+export const readAdjuster = (text: string): Result<Adjuster> => {
+  const known = lastRead.find((k) => k.text === text);
+  if (known) return known.result;
+  const described = describe(text);
+  const result = described.ok ? assemble(described.value) : described;
+  lastRead.unshift({ text, result });
+  lastRead.length = Math.min(lastRead.length, REMEMBERED);
+  return result;
+};
+
+const describe = (text: string): Result<Description> => {
+  if (!(text.length <= LONGEST_ADJUSTER)) return bad('adjuster-too-long', { text, most: LONGEST_ADJUSTER });
+  const rows = new Map<Key, string>();
+  let name = '';
+  for (const row of rowsOf(text)) {
+    const [, called] = /^adjuster (.{1,40})$/i.exec(row) ?? [];
+    if (called !== undefined) {
+      name = called;
+      continue;
+    }
+    const [, key = '', rest = ''] = /^(\w+) ?= ?(.*)$/.exec(row) ?? [];
+    if (!isKey(key)) return bad('adjuster-row-unread', { row, keys: KEYS });
+    if (rows.has(key)) return bad('adjuster-row-twice', { key }, key);
+    rows.set(key, rest);
+  }
+  const parts: Partial<Record<Role, Part>> = {};
+  for (const role of ['base', 'turned', 'carried'] as const) {
+    const row = rows.get(role);
+    if (row === undefined) {
+      if (role !== 'carried') return bad('adjuster-part-missing', { role }, role);
+      continue;
+    }
+    const part = readPart(role, row);
+    if (!part.ok) return { ...part, field: role };
+    parts[role] = part.value;
+  }
+  const rest = readRows(rows, parts);
+  if (!rest.ok) return rest;
+  return good({ name, base: parts.base as Part, turned: parts.turned as Part, carried: parts.carried, ...rest.value });
+};
+
+const isKey = (key: string): key is Key => (KEYS as readonly string[]).includes(key);
+
+/** Longest first, so that a coupling nut is not a nut. */
+const kindsOf = (role: Role): string[] => Object.keys(KINDS[role]).sort((a, b) => b.length - a.length);
+
+const LENGTH = /(?:^| )([\d.,/ -]*\d ?(?:mm|cm|µm|in(?:ch)?|thou|"|″))$/i;
+const MOST_LENGTH = 1000;
+
+const readPart = (role: Role, row: string): Result<Part> => {
+  const kinds = kindsOf(role);
+  const kind = kinds.find((k) => row.toLowerCase().startsWith(k));
+  if (kind === undefined) return bad('part-kind-unread', { role, text: row, kinds });
+  const phrases = row
+    .slice(kind.length)
+    .split(/,\s+|,$|,(?=[a-z#])|;/i)
+    .map((p) => p.trim())
+    .filter((p) => p !== '');
+  const threads: StatedThread[] = [];
+  const sizes: Partial<Record<'height' | 'body' | 'head' | 'neck' | 'hexagon' | 'width' | 'price' | 'thread', number>> =
+    {};
+  let grounded: boolean | undefined;
+  let blind = false;
+  let material: MaterialName = 'steel';
+  let count = 1;
+  for (const [i, phrase] of phrases.entries()) {
+    const word = phrase.toLowerCase();
+    const [, sized, amount = ''] = /^(thread|body|head|neck|hexagon|width|height) (.+)$/i.exec(phrase) ?? [];
+    const [, price] = /^price ([\d.,]+)$/i.exec(phrase) ?? [];
+    const [, number] = /^(?:count )?(\d{1,3})(?: off|×| x)?$/i.exec(phrase) ?? [];
+    if (i > 0 && sized !== undefined) {
+      const length = lengthOf(role, amount);
+      if (!length.ok) return length;
+      sizes[sized.toLowerCase() as 'body'] = length.value;
+    } else if (price !== undefined) {
+      const read = readNumber(price);
+      if (!read.ok) return bad('part-phrase-unread', { role, phrase });
+      sizes.price = read.value;
+    } else if (i > 0 && number !== undefined) count = Math.max(1, Number(number));
+    else if (word === 'blind') blind = true;
+    else if (word === 'through') blind = false;
+    else if (word === 'on the ground') grounded = true;
+    else if (word === 'off the ground') grounded = false;
+    else if (Object.hasOwn(DENSITIES, word)) material = word as MaterialName;
+    else if (i > 0 && isLength(phrase)) {
+      const length = lengthOf(role, phrase);
+      if (!length.ok) return length;
+      sizes.height = length.value;
+    } else {
+      const thread = readStatedThread(role, phrase);
+      if (!thread.ok) return thread;
+      threads.push(thread.value);
+    }
+  }
+  const { thread, ...others } = sizes;
+  const [only] = threads;
+  // `thread 20 mm` and `blind` as phrases of their own speak of the one thread there is, or of the upper one.
+  const last = threads.at(-1);
+  if (only && last) {
+    if (thread !== undefined) threads[threads.length - 1] = { ...last, length: thread };
+    if (blind) threads[threads.length - 1] = { ...(threads.at(-1) as StatedThread), blind: true };
+  }
+  const stated: Stated = {
+    role,
+    kind,
+    threads,
+    material,
+    count,
+    ...others,
+    ...(grounded !== undefined && { grounded }),
+  };
+  return partOf(stated);
+};
+
+const isLength = (text: string): boolean => readQuantity(text, 'mm', 'mm').ok && LENGTH.test(text);
+
+const lengthOf = (role: Role, text: string): Result<number> => {
+  const read = text.length <= 30 ? readQuantity(text, 'mm', 'mm') : undefined;
+  if (!read?.ok) return bad('part-phrase-unread', { role, phrase: text });
+  return read.value.value > 0 && read.value.value <= MOST_LENGTH
+    ? good(read.value.value)
+    : bad('part-length-outside', { role, phrase: text, most: MOST_LENGTH });
+};
+
+const readStatedThread = (role: Role, phrase: string): Result<StatedThread> => {
+  let text = phrase;
+  const take = (pattern: RegExp): string | undefined => {
+    const found = pattern.exec(text);
+    if (!found) return undefined;
+    text = text.slice(0, found.index).trim();
+    return found[1];
+  };
+  const ending = take(/ (blind|through)$/i)?.toLowerCase();
+  const typed = take(/ (\d[\d.,/]* ?(?:mm|in|inch|"))$/i);
+  const gender = take(/ (external|internal)$/i)?.toLowerCase();
+  const thread = readThread(text);
+  if (!thread.ok) return bad('part-thread-unread', { role, phrase: text, because: thread });
+  const length = typed === undefined ? undefined : lengthOf(role, typed);
+  if (length && !length.ok) return length;
+  return good({
+    thread: thread.value,
+    gender: gender as StatedThread['gender'],
+    length: length?.value,
+    blind: ending === undefined ? undefined : ending === 'blind',
+  });
+};
+
+type Rest = Omit<Description, 'name' | 'base' | 'turned' | 'carried'>;
+
+const readRows = (rows: ReadonlyMap<Key, string>, parts: Partial<Record<Role, Part>>): Result<Rest> => {
+  const lock = readLock(rows.get('lock'));
+  if (!lock.ok) return lock;
+  const springs = readSprings(rows.get('springs') ?? springsIn(rows.get('lock')));
+  if (!springs.ok) return springs;
+  const tip = readTip(rows.get('tip'), parts.carried ?? parts.turned);
+  if (!tip.ok) return tip;
+  const divider = readDivider(rows.get('divider'));
+  if (!divider.ok) return divider;
+  const keep = readKeep(rows.get('keep'));
+  if (!keep.ok) return keep;
+  const assembled = readAssembled(rows.get('assembled'));
+  if (!assembled.ok) return assembled;
+  return good({
+    lock: lock.value,
+    springs: springs.value,
+    tip: tip.value,
+    ...divider.value,
+    keptDiameters: keep.value,
+    assembled: assembled.value,
+  });
+};
+
+const unread = (key: Key, phrase: string, like: string) => bad('row-phrase-unread', { key, phrase, like }, key);
+const mmIn = (text: string): number | undefined => {
+  const read = readQuantity(text, 'mm', 'mm');
+  return read.ok && read.value.value >= 0 && read.value.value <= MOST_LENGTH ? read.value.value : undefined;
+};
+
+const LIKE = {
+  lock: 'springs; or key at 12 mm, clearance 0.1 mm; or none',
+  springs: '2 between base and carried, 8 N, 0.5 N/mm, at 15 mm',
+  tip: 'ball 6 mm, stands 3 mm; or round, flat, cone',
+  divider: 'hexagon, square, twelve points or knob 60',
+  keep: '1 diameter',
+  assembled: 'both at mid-range, or A 2 turns out, C 1.5 turns out',
+} as const;
+
+/** `springs, 2 at 15 mm` on the row of the lock speaks of the springs. */
+const springsIn = (row: string | undefined): string | undefined => /^springs,? (.+)$/i.exec(row ?? '')?.[1];
+
+const readLock = (row: string | undefined): Result<Lock> => {
+  if (row === undefined) return good({ kind: 'springs' });
+  if (/^none$/i.test(row)) return good({ kind: 'none' });
+  if (/^springs\b/i.test(row)) return good({ kind: 'springs' });
+  const [, kind = '', radius, clearance] = /^(key|post),? at ([^,]+)(?:, clearance (.+))?$/i.exec(row) ?? [];
+  const [r, c] = [mmIn(radius ?? ''), clearance === undefined ? 0 : mmIn(clearance)];
+  return r === undefined || c === undefined
+    ? unread('lock', row, LIKE.lock)
+    : good({ kind: kind.toLowerCase() as 'key' | 'post', radius: r, clearance: c });
+};
+
+const readSprings = (row: string | undefined): Result<Springs | undefined> => {
+  if (row === undefined || /^none$/i.test(row)) return good(undefined);
+  let count = 1;
+  let between: Springs['between'] = 'base and carried';
+  let radius = 0;
+  let [force, rate]: [number | undefined, number | undefined] = [undefined, undefined];
+  const many = /^(\d{1,2})(?: |$|,)/.exec(row);
+  if (many) count = Number(many[1]);
+  for (const phrase of row.slice(many?.[0].length ?? 0).split(/, ?(?![\d]*$)/)) {
+    const text = phrase.trim();
+    if (text === '') continue;
+    const [, parts] = /^between (base and carried|base and turned|turned and carried)$/i.exec(text) ?? [];
+    const [, away] = /^at (.+)$/i.exec(text) ?? [];
+    const newtons = readQuantity(text.replace(/ at assembly$/i, ''), 'N', 'N');
+    const stiffness = readQuantity(text, 'N/mm', 'N/mm');
+    if (parts !== undefined) between = parts.toLowerCase() as Springs['between'];
+    else if (away !== undefined && mmIn(away) !== undefined) radius = mmIn(away) as number;
+    else if (/ ?N\/mm$/.test(text) && stiffness.ok && stiffness.value.value >= 0) rate = stiffness.value.value;
+    else if (/ ?N(?: at assembly)?$/.test(text) && newtons.ok && newtons.value.value >= 0) force = newtons.value.value;
+    else return unread('springs', text, LIKE.springs);
+  }
+  return count >= 1 ? good({ count, between, radius, force, rate }) : unread('springs', row, LIKE.springs);
+};
+
+/** Left out, the tip is round; a part that is bored through carries on its rim. */
+const readTip = (row: string | undefined, part: Part | undefined): Result<Tip> => {
+  const d = part?.below?.thread.d ?? 0;
+  if (row === undefined)
+    return good(part && isOpenAbove(part) ? { kind: 'flat', stands: 0 } : { kind: 'round', stands: 0.25 * d });
+  const [, size, hexagon, stands] = /^ball ([^,]+?)(?: in (.+?) hexagon)?(?:, stands (.+))?$/i.exec(row) ?? [];
+  if (size !== undefined) {
+    const [diameter, across] = [mmIn(size), hexagon === undefined ? undefined : mmIn(hexagon)];
+    const p = stands === undefined ? (diameter ?? 0) / 2 : mmIn(stands);
+    if (!diameter || (hexagon !== undefined && !across) || p === undefined || p > diameter)
+      return unread('tip', row, LIKE.tip);
+    return good({ kind: 'ball', diameter, hexagon: across, stands: p });
+  }
+  const [, kind, out] = /^(round|flat|cone)(?:, stands (.+))?$/i.exec(row) ?? [];
+  const p = out === undefined ? (kind === 'flat' ? 0 : 0.25 * d) : mmIn(out);
+  return kind === undefined || p === undefined
+    ? unread('tip', row, LIKE.tip)
+    : good({ kind: kind.toLowerCase() as 'round', stands: p });
+};
+
+const readDivider = (row = 'hexagon'): Result<Pick<Description, 'divider' | 'divisions'>> => {
+  const word = row.toLowerCase();
+  if (word === 'hexagon' || word === 'square' || word === 'twelve points')
+    return good({ divider: word, divisions: undefined });
+  const [, marks] = /^knob (?:of )?(\d{1,5})(?: divisions)?$/.exec(word) ?? [];
+  if (marks === undefined) return unread('divider', row, LIKE.divider);
+  const divisions = Number(marks);
+  return divisions >= 2 && divisions <= 10_000
+    ? good({ divider: 'knob', divisions })
+    : bad('divisions-outside', { text: marks }, 'divider');
+};
+
+const readKeep = (row: string | undefined): Result<number> => {
+  if (row === undefined) return good(1);
+  const [, times] = /^([\d.,/]+) ?(?:d|diameters?)$/i.exec(row) ?? [];
+  const number = times === undefined ? undefined : readNumber(times);
+  if (number?.ok && number.value >= 0.2 && number.value <= 3) return good(number.value);
+  return unread('keep', row, LIKE.keep);
+};
+
+const readAssembled = (row = 'both at mid-range'): Result<{ readonly A: Where; readonly C: Where }> => {
+  const word = row.toLowerCase();
+  const [mid, home, mixed] = CHOICES.assembly.options;
+  if (word === mid.toLowerCase()) return good({ A: 'middle', C: 'middle' });
+  if (word === home.toLowerCase()) return good({ A: 'home', C: 'home' });
+  if (word === mixed.toLowerCase()) return good({ A: 'middle', C: 'home' });
+  const [, a, c] = /^a (\S+) turns? out(?:, c (\S+) turns? out)?$/.exec(word) ?? [];
+  const [A, C] = [a === undefined ? undefined : readNumber(a), c === undefined ? undefined : readNumber(c)];
+  if (!A?.ok || (C && !C.ok)) return unread('assembled', row, LIKE.assembled);
+  return good({ A: { turnsOut: A.value }, C: C?.ok ? { turnsOut: C.value } : 'middle' });
+};

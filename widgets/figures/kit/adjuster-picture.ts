@@ -1,0 +1,209 @@
+/**
+ * The section of an adjuster as path data, from the outlines of its parts: the one drawing that section, fit figure and sheet show at
+ * different sizes. Parts that are bored are cut; solid ones are seen from the front, with the lines of their crests. A post guides the carried part
+ * where the lock holds.
+ */
+import { type Adjuster, type Standing, standing } from '../../assembly/adjuster/adjuster.ts';
+import { heightOf, type Part, type Role, reach, type Step } from '../../assembly/adjuster/part.ts';
+import { crestsOf, type Point as SkinPoint, sectionOf } from '../../assembly/adjuster/surface.ts';
+import type { Point } from '../../assembly/assembly-layout.ts';
+import type { Thread } from '../../engine/index.ts';
+import { polygon, polyline } from './svg.ts';
+import { crestLines } from './thread-outline.ts';
+
+/** Scale in picture units per mm, and the place of x = 0, z = 0. */
+export interface Frame {
+  readonly scale: number;
+  readonly x: number;
+  readonly y: number;
+}
+
+export interface PartPaths {
+  readonly shape: string;
+  /** Crests and edges seen from the front; empty where the part is cut. */
+  readonly lines: string;
+  readonly cut: boolean;
+}
+
+export interface Picture {
+  readonly base: PartPaths;
+  readonly turned: PartPaths;
+  readonly carried: PartPaths | undefined;
+  readonly tip: string;
+  readonly guide: string;
+}
+
+export interface Extents {
+  readonly bottom: number;
+  readonly top: number;
+  /** Half width of the widest part. */
+  readonly half: number;
+  /** From the axis to the outside of the guide. */
+  readonly left: number;
+}
+
+/** Finer ridges than this, in picture units, are a straight edge to the eye and thousands of points to the machine. */
+const FINEST_RIDGE = 1.2;
+
+const present = (a: Adjuster): readonly Part[] => (a.carried ? [a.base, a.turned, a.carried] : [a.base, a.turned]);
+const widest = (a: Adjuster): number => Math.max(...present(a).flatMap((p) => p.outer.map(reach)));
+const largest = (a: Adjuster): number => Math.max(a.A.thread.d, a.C?.thread.d ?? 0);
+/** Where the post stands, and half its width. */
+const postOf = (a: Adjuster) => ({ x: -widest(a) - 0.25 * largest(a), half: 0.12 * largest(a) });
+
+/** Room for every position between the stops, or within so many turns each way. */
+export const extentsOf = (a: Adjuster, most = Number.POSITIVE_INFINITY): Extents => {
+  const ends = [Math.max(a.anticlockwise.n, -most), Math.min(a.clockwise.n, most)].map((n) => standing(a, n));
+  const post = postOf(a);
+  return {
+    bottom: Math.min(0, ...ends.flatMap(({ at }) => [at.turned, at.carried])),
+    top: Math.max(...ends.flatMap((s) => [s.height, s.at.turned + heightOf(a.turned)])),
+    half: widest(a),
+    left: a.carried ? -post.x + 2.2 * post.half : widest(a),
+  };
+};
+
+/** The frame in which a stretch of z fills a height, the axis at x. */
+export const frameIn = ({ bottom, top, half, left }: Extents, height: number, width: number, x: number): Frame => {
+  const scale = Math.min(height / (top - bottom), width / (left + half));
+  return { scale, x, y: height / 2 + ((top + bottom) / 2) * scale };
+};
+
+export const pictureOf = (a: Adjuster, s: Standing, frame: Frame, locked = true): Picture => {
+  const place = ([x, z]: SkinPoint): Point => [frame.x + x * frame.scale, frame.y - z * frame.scale];
+  const shape = (outlines: readonly (readonly SkinPoint[])[]) => outlines.map((o) => polygon(o.map(place))).join('');
+  const lines = (list: readonly (readonly SkinPoint[])[]) => list.map((l) => polyline(l.map(place))).join('');
+  const crests = crestsOf(a);
+  const plain = (thread: Thread) => thread.P * frame.scale < FINEST_RIDGE;
+  const paint = (part: Part, role: Role): PartPaths => {
+    const options = { crests: crests[role], plain };
+    // Turned clockwise seen from above.
+    const angle = role === 'turned' || (role === 'carried' && !locked) ? -2 * Math.PI * s.n : 0;
+    const at = s.at[role];
+    const up = (points: readonly SkinPoint[]) => points.map(([r, z]): SkinPoint => [r, z + at]);
+    const cut = part.bores.length > 0;
+    if (cut) return { cut, lines: '', shape: shape(sectionOf(part, angle, options).map(up)) };
+    const faced = { ...part, outer: part.outer.map((step) => seen(step, angle)) };
+    return {
+      cut,
+      shape: shape(sectionOf(faced, angle, options).map(up)),
+      lines: lines(
+        [
+          ...part.outer.flatMap((step) => edgesOf(step, angle)),
+          ...part.outer.flatMap((step) => crestsSeen(step, part, crests[role], angle, plain)),
+        ].map(up),
+      ),
+    };
+  };
+  return {
+    base: paint(a.base, 'base'),
+    turned: paint(a.turned, 'turned'),
+    carried: a.carried && paint(a.carried, 'carried'),
+    tip: a.tip.stands > 0 ? shape([tipOf(a, s)]) : '',
+    guide: a.carried && locked ? shape(guideOf(a, s)) : '',
+  };
+};
+
+const SIDES = { round: 0, hexagon: 6, square: 4 } as const;
+
+/** Corners of a prism from the front at an angle: x of each, and whether it faces the reader. */
+const cornersOf = (step: Step, angle: number): { readonly x: number; readonly front: boolean }[] =>
+  Array.from({ length: SIDES[step.shape] }, (_, i) => {
+    const theta = angle + (2 * Math.PI * (i + 0.5)) / SIDES[step.shape];
+    return { x: reach(step) * Math.cos(theta), front: Math.sin(theta) < -1e-9 };
+  });
+
+/** A prism as wide as it looks at this angle. */
+const seen = (step: Step, angle: number): Step =>
+  step.shape === 'round'
+    ? step
+    : { ...step, shape: 'round', r: Math.max(...cornersOf(step, angle).map((c) => Math.abs(c.x))) };
+
+const edgesOf = (step: Step, angle: number): (readonly SkinPoint[])[] =>
+  cornersOf(step, angle)
+    .filter((c) => c.front)
+    .map(({ x }) => [
+      [x, step.from],
+      [x, step.to],
+    ]);
+
+const crestsSeen = (
+  step: Step,
+  part: Part,
+  crests: { readonly below: number; readonly above: number },
+  angle: number,
+  plain: (thread: Thread) => boolean,
+): readonly (readonly SkinPoint[])[] => {
+  const { thread } = step;
+  if (!thread || plain(thread)) return [];
+  const crest = part.below?.from === step.from ? crests.below : crests.above;
+  return crestLines(thread, crest - (thread.h * thread.L * angle) / (2 * Math.PI), step.from, step.to);
+};
+
+const ROUND = 12;
+
+/** The tip as an outline: a ball whole, the rest as it rises from the part. */
+const tipOf = (a: Adjuster, s: Standing): readonly SkinPoint[] => {
+  const { tip } = a;
+  const top = s.height;
+  const foot = top - tip.stands;
+  if (tip.kind === 'ball') {
+    const r = tip.diameter / 2;
+    return Array.from({ length: 4 * ROUND }, (_, i): SkinPoint => {
+      const t = (2 * Math.PI * i) / (4 * ROUND);
+      return [r * Math.cos(t), top - r + r * Math.sin(t)];
+    });
+  }
+  const half = 0.3 * largest(a);
+  if (tip.kind === 'cone')
+    return [
+      [-half, foot],
+      [half, foot],
+      [0, top],
+    ];
+  if (tip.kind === 'flat')
+    return [
+      [-half, foot],
+      [half, foot],
+      [half, top],
+      [-half, top],
+    ];
+  return Array.from({ length: ROUND + 1 }, (_, i): SkinPoint => {
+    const t = (Math.PI * i) / ROUND;
+    return [half * Math.cos(t), foot + tip.stands * Math.sin(t)];
+  });
+};
+
+/** A post that stands on the base beside it, and an arm of the carried part that slides along it. */
+const guideOf = (a: Adjuster, s: Standing): (readonly SkinPoint[])[] => {
+  const { x, half } = postOf(a);
+  const rectangle = (x0: number, x1: number, z0: number, z1: number): SkinPoint[] => [
+    [x0, z0],
+    [x1, z0],
+    [x1, z1],
+    [x0, z1],
+  ];
+  const step = (a.carried as Part).outer.reduce((best, o) => (reach(o) > reach(best) + 1e-9 ? o : best));
+  const at = s.at.carried + step.from;
+  const arm = Math.min(step.to - step.from, 0.45 * largest(a));
+  const { top } = extentsOf(a);
+  return [
+    rectangle(x - half, x + half, 0, top),
+    rectangle(x + 1.25 * half, -step.r, at, at + arm),
+    rectangle(x - 2.2 * half, x - 1.25 * half, at, at + arm),
+  ];
+};
+
+/** Where the names of parts stand, beside them: x and z in mm. */
+export const namesAt = (a: Adjuster, s: Standing): Partial<Record<Role, SkinPoint>> => {
+  const beside = (part: Part, role: Role, pick: (p: Part) => Step): SkinPoint => {
+    const step = pick(part);
+    return [reach(step), (step.from + step.to) / 2 + s.at[role]];
+  };
+  const widestStep = (p: Part) => p.outer.reduce((best, o) => (reach(o) > reach(best) + 1e-9 ? o : best));
+  return {
+    base: beside(a.base, 'base', widestStep),
+    turned: beside(a.turned, 'turned', widestStep),
+    ...(a.carried && { carried: beside(a.carried, 'carried', widestStep) }),
+  };
+};

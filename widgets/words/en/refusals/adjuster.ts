@@ -1,0 +1,78 @@
+/** Refusals of an adjuster described in words: each names the part to change. */
+import { listed, quoted, say } from '../../../engine/index.ts';
+import type { RefusalWords } from '../../refusal-words.ts';
+
+const PART = { base: 'base', turned: 'turned part', carried: 'carried part' } as const;
+const mm = (x: number): string => `${say(x)} mm`;
+
+export const ADJUSTER = (
+  reason: (bad: never) => string,
+): RefusalWords<
+  | 'adjuster-too-long'
+  | 'adjuster-row-unread'
+  | 'adjuster-row-twice'
+  | 'adjuster-part-missing'
+  | 'part-kind-unread'
+  | 'part-phrase-unread'
+  | 'part-thread-unread'
+  | 'part-length-outside'
+  | 'row-phrase-unread'
+  | 'divisions-outside'
+  | 'thread-longer-than-part'
+  | 'threads-break-through'
+  | 'threads-meet-inside'
+  | 'hexagon-too-narrow'
+  | 'part-wants-threads'
+  | 'part-in-wrong-place'
+  | 'part-wants-genders'
+  | 'ends-do-not-meet'
+  | 'assembled-outside'
+  | 'assembled-inside-another'
+  | 'joint-too-short'
+  | 'joint-without-room'
+> => ({
+  'adjuster-too-long': ({ text, most }) =>
+    `Read ${quoted(text)}; the description of an adjuster has at most ${most} characters: leave something out.`,
+  'adjuster-row-unread': ({ row, keys }) =>
+    `Read ${quoted(row)}; a row begins with ${listed(keys)} and an equals sign: write one of those.`,
+  'adjuster-row-twice': ({ key }) => `The row ${key} stands twice: leave one of the two out.`,
+  'adjuster-part-missing': ({ role }) =>
+    `The ${PART[role]} is missing: write a row like ${role === 'base' ? 'base = tapped block M10x1.5, 20 mm' : 'turned = stud M10x1.5, 3/8-16 UNC'}.`,
+  'part-kind-unread': ({ role, text, kinds }) =>
+    `Read ${quoted(text)} as the ${PART[role]}; it begins with the kind of part: ${listed(kinds)}.`,
+  'part-phrase-unread': ({ role, phrase }) =>
+    `Read ${quoted(phrase)} in the row of the ${PART[role]}; give a size with its unit, such as body 18 mm, or leave it out.`,
+  'part-thread-unread': ({ role, because }) =>
+    `${PART[role].replace(/^./, (c) => c.toUpperCase())}: ${reason(because as never)}`,
+  'part-length-outside': ({ role, phrase, most }) =>
+    `Read ${quoted(phrase)} in the row of the ${PART[role]}; a length is above 0 mm and at most ${mm(most)}: give one within that.`,
+  'row-phrase-unread': ({ key, phrase, like }) => `Read ${quoted(phrase)} in the row ${key}; write it like ${like}.`,
+  'divisions-outside': ({ text }) => `Read ${quoted(text)} divisions; a knob has from 2 to 10000: give one of those.`,
+  'thread-longer-than-part': ({ part, thread, length, room }) =>
+    `${thread} in the ${part} is ${mm(length)} long, and the part has room for ${mm(room)}: make the part longer or the thread shorter.`,
+  'threads-break-through': ({ part, inside, outside, wall }) =>
+    `In the ${part}, ${inside} cuts through ${outside}: the wall between them would be ${mm(wall)}. Take a larger outer thread, a smaller inner one, or let the two lie one above the other.`,
+  'threads-meet-inside': ({ part, lower, upper, over }) =>
+    `In the ${part}, ${lower} and ${upper} would overlap by ${mm(over)}: make the part higher or the threads shorter.`,
+  'hexagon-too-narrow': ({ part, width, least }) =>
+    `The ${part} is ${mm(width)} wide, and what is bored in it needs ${mm(least)}: make it wider.`,
+  'part-wants-threads': ({ part, role, wanted, got }) =>
+    `A ${part} as ${PART[role]} has ${wanted === 1 ? 'one thread' : 'two threads'}, and ${got === 0 ? 'none was' : got === 1 ? 'one was' : `${got} were`} read: write ${wanted === 1 ? 'one, such as M10x1.5' : 'both, the lower one first'}.`,
+  'part-in-wrong-place': ({ part, role, instead }) => `A ${part} can’t be the ${PART[role]}: take ${listed(instead)}.`,
+  'part-wants-genders': ({ part }) =>
+    `An ${part} has a screw at one end and a nut at the other: write external behind one thread and internal behind the other.`,
+  'ends-do-not-meet': ({ joint, lower, upper, because, lowerThread, upperThread }) =>
+    because === 'gender'
+      ? `Thread ${joint} can’t join the ${lower} and the ${upper}: one of the two ends must be a screw and the other a nut.`
+      : `Thread ${joint} can’t join the ${lower} and the ${upper}: one has ${lowerThread}, the other ${upperThread}. Give both the same thread.`,
+  'assembled-outside': ({ joint, out, most }) =>
+    `Thread ${joint} is put together ${mm(out)} out from home; it may stand from 0 mm to ${mm(most)} out: begin within that.`,
+  'assembled-inside-another': ({ lower, upper }) =>
+    `As it is put together, the ${upper} would stand inside the ${lower}: make the turned part longer, or begin further out.`,
+  'joint-too-short': ({ joint, kept, length, part }) =>
+    `Thread ${joint} is to keep ${mm(kept)} engaged, and the ${part} has ${mm(length)} of it, which leaves nothing to travel: lengthen that thread, or keep less.`,
+  'joint-without-room': ({ joint, part, ground }) =>
+    ground
+      ? `Nothing is left of the travel of thread ${joint}: the ${part} stands on the ground before its thread holds. Make the base higher or that screw shorter.`
+      : `Nothing is left of the travel of thread ${joint}: the ${part} strikes its neighbour before its thread holds. Make that thread longer, or the bore deeper.`,
+});
