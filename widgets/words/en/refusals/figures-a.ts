@@ -9,4 +9,6 @@ export const FIGURES_A = {
     'The two leads are equal: a turn moves the carried part by nothing, and nothing can’t be divided. Choose threads whose leads differ.',
   'step-of-nothing': () =>
     'The two leads are equal, so a step is nothing to measure by: choose threads whose leads differ.',
+  'holding-below-sliding': ({ holds, slides }) =>
+    `Friction that holds is ${holds}, below the ${slides} of sliding, and then nothing sticks: give at least ${slides}.`,
 } satisfies Partial<RefusalWords>;
