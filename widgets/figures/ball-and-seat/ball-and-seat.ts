@@ -1,5 +1,6 @@
 /** A ball in its seat: where it touches, how hard, how far it sinks, and whether anything yields. Drawn to one scale. */
 
+import { WORDS } from '#words/figures/ball-and-seat.ts';
 import type { Point } from '../../assembly/assembly-layout.ts';
 import { type Tip, tipOf } from '../../assembly/tip.ts';
 import { good, type Result, type Seat, type SeatContact, seatContact } from '../../engine/index.ts';
@@ -114,21 +115,22 @@ const seatShape = (s: State): string => {
 };
 
 const size = (v: number, view: UnitView) => show(v, { shown: 'motion', digits: 4 }, view);
+const pressure = (p: number) => `${numeral(p, 3)} MPa`;
 const force = (v: number) => show(v, { shown: 'force', digits: 3 }, 'metric');
 
 const rows = (s: State, view: UnitView): FixedFigure[] => {
   const c = s.contact;
   const elastic = c.state === 'elastic';
-  const only = (text: string) => (elastic ? text : 'not elastic');
+  const only = (text: string) => (elastic ? text : WORDS.notElastic);
   return [
     c.places === 0
-      ? ['force on the ring', `${numeral(c.across, 3)} N/mm`]
-      : [c.places === 1 ? 'force on the contact' : 'force on each contact', force(c.across)],
-    [c.places === 0 ? 'half width of the ring' : 'half width of the patch', only(size(c.halfWidth, view))],
-    ['peak pressure', only(`${numeral(c.p0, 3)} MPa`)],
-    [c.estimate ? 'sinks by, an estimate' : 'sinks by', only(size(c.sink, view))],
-    ['stiffness along the load', only(`${numeral(c.stiffness / 1000, 3)} N/µm`)],
-    ['begins to yield at', force(c.yieldLoad)],
+      ? [WORDS.rows.forceOnRing, `${numeral(c.across, 3)} N/mm`]
+      : [c.places === 1 ? WORDS.rows.forceOnOne : WORDS.rows.forceOnEach, force(c.across)],
+    [c.places === 0 ? WORDS.rows.halfWidthOfRing : WORDS.rows.halfWidthOfPatch, only(size(c.halfWidth, view))],
+    [WORDS.rows.peak, only(pressure(c.p0))],
+    [c.estimate ? WORDS.rows.sinksEstimate : WORDS.rows.sinks, only(size(c.sink, view))],
+    [WORDS.rows.stiffness, only(`${numeral(c.stiffness / 1000, 3)} N/µm`)],
+    [WORDS.rows.yields, force(c.yieldLoad)],
   ];
 };
 
@@ -142,7 +144,7 @@ const draw = (s: State, view: UnitView): string => {
     })
     .join('');
   return (
-    `<svg class="seat-view" viewBox="0 0 ${WIDTH} ${HEIGHT}" role="img" aria-label="A ball resting ${s.rests}, with the forces at its contacts"><defs><pattern id="seat-base" width="7" height="7" patternUnits="userSpaceOnUse" patternTransform="rotate(45)"><path class="hatch" d="M0 0V7"/></pattern></defs>` +
+    `<svg class="seat-view" viewBox="0 0 ${WIDTH} ${HEIGHT}" role="img" aria-label="${WORDS.label(s.rests)}"><defs><pattern id="seat-base" width="7" height="7" patternUnits="userSpaceOnUse" patternTransform="rotate(45)"><path class="hatch" d="M0 0V7"/></pattern></defs>` +
     `${seatShape(s)}<circle class="part carried solid" cx="${x}" cy="${y}" r="${BALL}"/><path class="seat-load" d="M${x} 8V${y - BALL - 10}M${x - 6} ${y - BALL - 12}h12l-6 11z"/><text x="${x + 12}" y="24">${force(s.F)}</text>${dots}</svg>` +
     `<div class="seat-side">${readoutHtml(rows(s, view))}<p class="line">${escapeText(s.contact.says)}</p></div>`
   );
@@ -150,28 +152,34 @@ const draw = (s: State, view: UnitView): string => {
 
 export const ballAndSeat = defineFigure({
   name: 'ball-and-seat',
-  title: 'A ball in its seat',
+  title: WORDS.title,
   threads: [],
   quantities: QUANTITIES,
   choices: ['rests', 'seat'],
   state: stateOf,
   draw,
-  caption: (s, view) => {
-    const where = `A hardened ball of ${show(s.R, { shown: 'size' }, view)} radius under ${force(s.F)}, ${s.rests} of ${s.tip.seat.name}`;
-    return s.contact.state === 'elastic'
-      ? `${where}, sinks by ${size(s.contact.sink, view)}${s.contact.estimate ? ' (an estimate)' : ''} at a peak pressure of ${numeral(s.contact.p0, 3)} MPa; it would begin to yield at ${force(s.contact.yieldLoad)}.`
-      : `${where}, is past first yield, which came at ${force(s.contact.yieldLoad)}, so elastic figures no longer hold.`;
-  },
+  caption: ({ R, F, rests, tip, contact }, view) =>
+    WORDS.caption({
+      radius: show(R, { shown: 'size' }, view),
+      force: force(F),
+      rests,
+      seat: tip.seat.name,
+      yields: force(contact.yieldLoad),
+      elastic:
+        contact.state === 'elastic'
+          ? { sink: size(contact.sink, view), estimate: contact.estimate, peak: pressure(contact.p0) }
+          : undefined,
+    }),
   table: ({ everywhere }, view) => ({
-    head: ['the ball rests', 'sinks by', 'peak pressure', 'begins to yield at'],
+    head: WORDS.head,
     rows: everywhere.map(([rests, found]) => {
       if (!found.ok) return [rests, reasonOf(found), '', ''];
       const contact = found.value;
       const elastic = contact.state === 'elastic';
       return [
         rests,
-        elastic ? size(contact.sink, view) : 'not elastic',
-        elastic ? `${numeral(contact.p0, 3)} MPa` : 'not elastic',
+        elastic ? size(contact.sink, view) : WORDS.notElastic,
+        elastic ? pressure(contact.p0) : WORDS.notElastic,
         force(contact.yieldLoad),
       ];
     }),

@@ -3,6 +3,7 @@
  * calibration’s own results and has no numbers of its own.
  */
 
+import { WORDS } from '#words/figures/certificate.ts';
 import type { Point } from '../../assembly/assembly-layout.ts';
 import { type Calibrated, calibrationOf, type Found, whenCalibrated } from '../../assembly/calibration-of.ts';
 import { at, correctionAt, good, type Result } from '../../engine/index.ts';
@@ -28,7 +29,8 @@ const PLACES = 9;
 const CURVE = 120;
 
 const QUANTITIES = ['k', 'eps_A', 'eps_C'] as const;
-const TEXTS = ['runs', 'piece', 'dated', 'warmth', 'gauge', 'method'] as const;
+const STATED = ['piece', 'dated', 'warmth', 'gauge', 'method'] as const;
+const TEXTS = ['runs', ...STATED] as const;
 type Given = NumbersOf<'A' | 'C', (typeof QUANTITIES)[number], 'allowance', (typeof TEXTS)[number]>;
 
 /** A long table at work, or what it came to with what the reader stated. */
@@ -46,24 +48,21 @@ const stateOf = (numbers: Given): Result<State> => {
   return good({ at: 'end', c: found.value.calibrated, stated: numbers });
 };
 
-const orNot = (text: string): string => (text === '' ? '<i>not stated</i>' : escapeText(text));
+const orNot = (text: string): string => (text === '' ? `<i>${WORDS.notStated}</i>` : escapeText(text));
 
 const givens = ({ c, stated: { threads, texts, choices } }: Done, view: UnitView): [string, string][] => {
   const { rows } = c.calibration;
   const [low, high] = extent(rows.map((row) => row.turns));
   return [
-    ['piece', orNot(texts.piece)],
-    ['threads', `${escapeText(threads.A.designation)} with ${escapeText(threads.C.designation)}`],
-    ['date', orNot(texts.dated)],
-    ['temperature', orNot(texts.warmth)],
-    ['indicator', orNot(texts.gauge)],
-    ['method', orNot(texts.method)],
-    ['readings', `${counted(rows.length)}, from ${numeral(low)} to ${numeral(high)} turns`],
-    ['nominal net lead', `${motionText(c.nominal, view)} a turn`],
-    [
-      'stated lead errors',
-      `${allowanceText(c)} of the net lead${choices.allowance === 'root-sum-square' ? ', root-sum-square' : ', at worst'}`,
-    ],
+    [WORDS.stated.piece, orNot(texts.piece)],
+    [WORDS.threads, escapeText(WORDS.threadsText(threads.A.designation, threads.C.designation))],
+    [WORDS.stated.dated, orNot(texts.dated)],
+    [WORDS.stated.warmth, orNot(texts.warmth)],
+    [WORDS.stated.gauge, orNot(texts.gauge)],
+    [WORDS.stated.method, orNot(texts.method)],
+    [WORDS.readings, WORDS.readingsText({ count: counted(rows.length), from: numeral(low), to: numeral(high) })],
+    [WORDS.nominalLead, WORDS.perTurn(motionText(c.nominal, view))],
+    [WORDS.leadErrors, WORDS.leadErrorsText[choices.allowance](allowanceText(c))],
   ];
 };
 
@@ -104,15 +103,15 @@ const curveHtml = (c: Calibrated, view: UnitView): string => {
   const points = places.map((p): Point => [xAt(frame, p.n), yAt(frame, p.correction)]);
   return panelHtml(
     frame,
-    `Correction, on the way ${directionOf(c)}`,
+    WORDS.correction.curve[directionOf(c)],
     6,
     `<path class="curve carried" d="${polyline(points)}"/>`,
   );
 };
 
 const results = (c: Calibrated, view: UnitView): [string, string][] => [
-  ['measured net lead', leadText(c, view)],
-  ['less the nominal', signedMotion(c.agreement.difference, view)],
+  [WORDS.measuredLead, leadText(c, view)],
+  [WORDS.lessNominal, signedMotion(c.agreement.difference, view)],
   ...findingsOf(c, view).map((f): [string, string] => [f.name, f.value]),
 ];
 
@@ -121,17 +120,17 @@ const list = (rows: readonly (readonly [string, string])[], safe: boolean): stri
 
 const draw = (s: State, view: UnitView): string => {
   if (s.at === 'work')
-    return `<p class="line" role="status"><svg class="cal-clock" viewBox="0 0 20 20" aria-hidden="true"><circle cx="10" cy="10" r="8"/><path d="M10 5V10H14"/></svg> Working through the readings …</p>`;
+    return `<p class="line" role="status"><svg class="cal-clock" viewBox="0 0 20 20" aria-hidden="true"><circle cx="10" cy="10" r="8"/><path d="M10 5V10H14"/></svg> ${WORDS.working.note}</p>`;
   const { c } = s;
   const places = placesOf(c, PLACES);
   const cells = (of: (p: Place) => string) => places.map((p) => `<td>${of(p)}</td>`).join('');
   return (
-    `<div class="sheet certificate-page"><header><p class="sheet-title">Calibration of a differential screw</p><p class="sheet-verdict">${c.agreement.agrees ? 'Agrees with its nominal lead' : 'Does not agree with its nominal lead'}</p></header>` +
-    `<div class="certificate-columns"><section><h3>Measured</h3>${list(givens(s, view), true)}</section>` +
-    `<section><h3>Found</h3>${list(results(c, view), false)}<p>${escapeText(verdictText(c, view))}</p></section></div>` +
-    `<section><h3>Correction, to be added to the nominal travel</h3><div class="table-scroll" tabindex="0" role="group" aria-label="Corrections"><table><tbody><tr><th scope="row">turns</th>${cells((p) => numeral(p.n))}</tr><tr><th scope="row">correction</th>${cells((p) => correctionText(p.correction, view))}</tr></tbody></table></div><div class="certificate-curve">${curveHtml(c, view)}</div></section>` +
-    '<section class="sheet-notes"><p>Uncertainty is that of the fit, 95 % by Student’s t, from the scatter of these readings alone; the indicator’s own error, the set-up’s cosine and Abbe errors and the temperature come on top. Holds for this piece, over these turns, as it was on that day.</p></section>' +
-    '<p class="signed"><span>measured by</span><span>checked by</span></p></div>'
+    `<div class="sheet certificate-page"><header><p class="sheet-title">${WORDS.heading}</p><p class="sheet-verdict">${c.agreement.agrees ? WORDS.agrees : WORDS.agreesNot}</p></header>` +
+    `<div class="certificate-columns"><section><h3>${WORDS.measured}</h3>${list(givens(s, view), true)}</section>` +
+    `<section><h3>${WORDS.found}</h3>${list(results(c, view), false)}<p>${escapeText(verdictText(c, view))}</p></section></div>` +
+    `<section><h3>${WORDS.correction.title}</h3><div class="table-scroll" tabindex="0" role="group" aria-label="${WORDS.correction.table}"><table><tbody><tr><th scope="row">${WORDS.correction.turns}</th>${cells((p) => numeral(p.n))}</tr><tr><th scope="row">${WORDS.correction.row}</th>${cells((p) => correctionText(p.correction, view))}</tr></tbody></table></div><div class="certificate-curve">${curveHtml(c, view)}</div></section>` +
+    `<section class="sheet-notes"><p>${WORDS.notes}</p></section>` +
+    `<p class="signed">${WORDS.signed.map((who) => `<span>${who}</span>`).join('')}</p></div>`
   );
 };
 
@@ -140,7 +139,7 @@ const plainly = (html: string): string =>
 
 export const certificateFigure = defineFigure({
   name: 'certificate',
-  title: 'Certificate of the calibration',
+  title: WORDS.title,
   threads: ['A', 'C'],
   quantities: QUANTITIES,
   choices: ['allowance'],
@@ -148,27 +147,19 @@ export const certificateFigure = defineFigure({
   state: stateOf,
   draw,
   caption: (s, view) => {
-    if (s.at === 'work') return 'Working through the readings; the certificate follows.';
-    const missing = (
-      [
-        ['piece', 'piece'],
-        ['dated', 'date'],
-        ['warmth', 'temperature'],
-        ['gauge', 'indicator'],
-        ['method', 'method'],
-      ] as const
-    ).flatMap(([name, says]) => (s.stated.texts[name] === '' ? [says] : []));
-    return `${verdictText(s.c, view)} ${missing.length === 0 ? 'Everything asked for is stated.' : `Not stated yet: ${missing.join(', ')}.`}`;
+    if (s.at === 'work') return WORDS.working.caption;
+    const missing = STATED.filter((name) => s.stated.texts[name] === '').map((name) => WORDS.stated[name]);
+    return WORDS.caption({ verdict: verdictText(s.c, view), missing });
   },
   table: (s, view) => {
-    if (s.at === 'work') return { head: ['line'], rows: [['none yet']] };
+    if (s.at === 'work') return { head: WORDS.table.noneYet.head, rows: [[WORDS.table.noneYet.row]] };
     return {
-      head: ['line', 'value'],
+      head: WORDS.table.head,
       rows: [
         ...givens(s, view).map(([name, value]) => [name, plainly(value)]),
         ...results(s.c, view).map(([name, value]) => [name, value]),
         ...placesOf(s.c, PLACES).map((p) => [
-          `correction at ${numeral(p.n)} turns`,
+          WORDS.table.correctionAt(numeral(p.n)),
           correctionText(p.correction, view),
         ]),
       ],

@@ -1,4 +1,5 @@
 /** The error budget: its terms, those that have no number, and both held against the accuracy wanted. */
+import { LINES } from '#words/figures/design-sheet-lines.ts';
 import { show } from '../../input/format.ts';
 import { AT, type Judge } from './judge.ts';
 import { MOTION } from './lines.ts';
@@ -19,9 +20,6 @@ export type Entry = Term | Missing;
 export const isTerm = (entry: Entry): entry is Term => 'size' in entry;
 const isMissing = (entry: Entry): entry is Missing => !isTerm(entry);
 
-/** What the terms of the budget come to, all at once and all one way, at the far end of the stroke. */
-const TOGETHER = 'together at the far end, if all add up';
-
 export interface Budget {
   /** The same all over the stroke. */
   readonly fixed: readonly Term[];
@@ -38,7 +36,7 @@ export interface Budget {
 
 /** The sum as a line of the sheet, named for what it leaves out. */
 export const sumOf = ({ total, whole }: Pick<Budget, 'total' | 'whole'>): Term => ({
-  name: whole ? TOGETHER : `${TOGETHER}, of those that have a number`,
+  name: whole ? LINES.errors.together : LINES.errors.togetherKnown,
   size: total,
 });
 
@@ -56,10 +54,8 @@ export const judgeBudget = (
   for (const e of missing) leave(e.name, e.why, e.at);
   const result = { fixed: fixed.filter(isTerm), growing: growing.filter(isTerm), total, whole: missing.length === 0 };
   const against = (name: string, size: number) =>
-    check(
-      size <= wanted,
-      (view) =>
-        `${name.charAt(0).toUpperCase()}${name.slice(1)}: ${show(size, MOTION, view)}; ${show(wanted, MOTION, view)} or less was wanted.`,
+    check(size <= wanted, (view) =>
+      LINES.errors.termCheck({ term: name, found: show(size, MOTION, view), wanted: show(wanted, MOTION, view) }),
     );
   for (const t of known) against(t.name, t.size);
   // A part of the sum can fail; only the whole of it can pass.
@@ -67,9 +63,13 @@ export const judgeBudget = (
   if (result.whole || total > wanted) against(sum.name, sum.size);
   else
     leave(
-      TOGETHER,
+      LINES.errors.together,
       (view) =>
-        `${show(total, MOTION, view)} of ${show(wanted, MOTION, view)} wanted, without ${missing.length === 1 ? 'the term that has' : `the ${missing.length} terms that have`} no number`,
+        LINES.errors.sumUnjudged({
+          found: show(total, MOTION, view),
+          wanted: show(wanted, MOTION, view),
+          missing: missing.length,
+        }),
       AT.sheet,
     );
   return result;

@@ -3,9 +3,10 @@
  * others. Height in all is not among them, since head, cap and lock have no stated size.
  */
 
+import { WORDS } from '#words/figures/design-sheet.ts';
 import type { Stretch } from '../../assembly/assembly-layout.ts';
 import type { FitState } from '../../assembly/fit-state.ts';
-import { good, type Result, said, standAt, type Thread } from '../../engine/index.ts';
+import { bad, good, type Result, standAt, type Thread } from '../../engine/index.ts';
 import { escapeText } from '../../input/escape.ts';
 import { show, type UnitView } from '../../input/format.ts';
 import { partsOf, pathOf, stretchesOf } from '../kit/fit-shapes.ts';
@@ -35,19 +36,18 @@ export const drawing = (fit: FitState, ball: number, view: UnitView): Result<str
   const [top, bottom] = [Math.max(...points.map(([, z]) => z)), Math.min(...points.map(([, z]) => z))];
   const half = Math.max(...points.map(([x]) => Math.abs(x)));
   const scale = Math.min((HEIGHT - 2 * MARGIN) / (top - bottom), (RIGHT - LEFT) / (2 * half));
-  if (!(scale > 0 && Number.isFinite(scale)))
-    return said('These lengths can’t be drawn to one scale: bring them nearer to each other.');
+  if (!(scale > 0 && Number.isFinite(scale))) return bad('lengths-of-no-one-scale', {});
   const frame = { scale, x: (LEFT + RIGHT) / 2, y: (HEIGHT + (top + bottom) * scale) / 2 };
   const parts = partsOf(s, scale, ball);
   const at = stretchesOf(s);
   const y = (z: number) => frame.y - z * scale;
   const part = (key: keyof typeof parts, cut: boolean) =>
     `<path class="part ${key}${cut ? '' : ' solid'}" d="${pathOf(parts[key], frame)}"${cut ? ` fill="url(#sheet-${key})"` : ''}/>`;
-  const dimension = (key: keyof typeof COLUMNS, name: string, length: number, { z0, z1 }: Stretch, edge: number) => {
+  const dimension = (key: keyof typeof COLUMNS, length: number, { z0, z1 }: Stretch, edge: number) => {
     const x = COLUMNS[key];
     const middle = Math.min(HEIGHT - HALF_NAME, Math.max(HALF_NAME, y((z0 + z1) / 2)));
     const from = px(frame.x - edge * scale - 3);
-    const text = `${name} ${show(length, { shown: 'size', digits: 3 }, view === 'both' ? 'metric' : view)}`;
+    const text = `${WORDS.drawing.lengths[key]} ${show(length, { shown: 'size', digits: 3 }, view === 'both' ? 'metric' : view)}`;
     return (
       `<g class="dimension" data-sym="${key}"><path class="extension" d="M${from} ${px(y(z0))}H${x - 4}M${from} ${px(y(z1))}H${x - 4}"/>` +
       `<path class="between" d="M${x} ${px(y(z0))}V${px(y(z1))}"/><path d="${tick(x, y(z0))}${tick(x, y(z1))}"/>` +
@@ -59,21 +59,16 @@ export const drawing = (fit: FitState, ball: number, view: UnitView): Result<str
   const nested = s.arrangement === 'nested';
   const [dA, dC] = [s.A.thread.d / 2, s.C.thread.d / 2];
   return good(
-    `<svg class="sheet-drawing" viewBox="0 0 ${WIDTH} ${HEIGHT}" role="img" aria-label="Section of the assembly, ${s.arrangement}, to scale, in the middle of its travel, with the lengths of its threads">${hatchings('sheet')}` +
+    `<svg class="sheet-drawing" viewBox="0 0 ${WIDTH} ${HEIGHT}" role="img" aria-label="${WORDS.drawing.label(s.arrangement)}">${hatchings('sheet')}` +
       `${part('base', true)}${nested ? part('turned', true) : ''}${part('carried', !nested)}${nested ? '' : part('turned', false)}` +
-      dimension('b_A', 'nut A', s.A.nut, at.nutA, dA) +
-      dimension('l_A', 'screw A', s.A.screw, at.screwA, dA) +
-      dimension('b_C', 'nut C', s.C.nut, at.nutC, dC) +
-      dimension('l_C', 'screw C', s.C.screw, at.screwC, dC) +
+      dimension('b_A', s.A.nut, at.nutA, dA) +
+      dimension('l_A', s.A.screw, at.screwA, dA) +
+      dimension('b_C', s.C.nut, at.nutC, dC) +
+      dimension('l_C', s.C.screw, at.screwC, dC) +
       `${leader(at.nutA, s.A.thread)}${leader(at.nutC, s.C.thread)}</svg>` +
-      `<p class="sheet-plain">${plainParts(s)}</p>`,
+      `<p class="sheet-plain">${WORDS.drawing.plain(s.arrangement !== 'one spindle, two nuts')}</p>`,
   );
 };
 
 /** The slanting stroke at the end of a dimension line. */
 const tick = (x: number, y: number): string => `M${x - 3} ${px(y + 3)}l6 -6`;
-
-const plainParts = (s: FitState): string => {
-  const tip = s.arrangement !== 'one spindle, two nuts';
-  return `To scale: threads and their lengths${tip ? ', ball' : ''}. Plain: head, ${tip ? 'cap and base' : 'nut and base'}${tip ? ', and how deep the ball is let in' : ''}; their sizes are not stated, so no height in all is given. Left out: ${tip ? '' : 'ball and '}lock.`;
-};

@@ -1,5 +1,6 @@
 /** What lead errors, periodic errors and the hand put into the error budget. */
 
+import { LINES } from '#words/figures/design-sheet-lines.ts';
 import {
   good,
   leastRate,
@@ -39,37 +40,35 @@ export const errorTerms = (numbers: SheetNumbers, Delta: number, wanted: number,
     const e = eps.ok ? positionError.of({ z_c: mm(wanted), eps: plain(eps.value) }) : eps;
     return e.ok ? { name, size: e.value.e_z } : { name, why: reasonOf(e), at: AT.lead };
   };
-  const independent = lead('the same, root sum square', rss.ok ? good(rss.value.eps_r) : rss);
+  const independent = lead(LINES.errors.leadIndependent, rss.ok ? good(rss.value.eps_r) : rss);
   return {
     fixed: [
       periodicTerm(numbers, Delta, judge),
-      hand.ok ? { name: HAND, size: hand.value.s } : { name: HAND, why: reasonOf(hand), at: AT.hand },
+      hand.ok
+        ? { name: LINES.errors.hand, size: hand.value.s }
+        : { name: LINES.errors.hand, why: reasonOf(hand), at: AT.hand },
     ],
-    growing: [lead('lead error over the stroke, worst case', worst.ok ? good(worst.value.eps_w) : worst)],
+    growing: [lead(LINES.errors.lead, worst.ok ? good(worst.value.eps_w) : worst)],
     independent: isTerm(independent) ? independent : undefined,
   };
 };
 
-const HAND = 'what a hand can set';
-
 /** From crest to trough, since the reading that the rest is counted from may have been taken at either. */
 const periodicTerm = ({ values, choices }: SheetNumbers, Delta: number, { check, leave }: Judge): Entry => {
-  const name = 'periodic error, both threads, crest to trough';
+  const name = LINES.errors.periodic;
   const { a_A, a_C } = values;
   if (choices.periodic !== 'measured') {
-    leave('whether the motion stalls', 'the periodic errors are not measured', AT.periodic);
-    return { name, why: 'not measured', at: AT.periodic };
+    leave(LINES.errors.stalls, LINES.errors.periodicUnknown, AT.periodic);
+    return { name, why: LINES.errors.notMeasured, at: AT.periodic };
   }
   const a = { a_A: mm(a_A), a_C: mm(a_C) };
   const slope = periodicSlope.of(a);
   const rate = slope.ok ? leastRate.of({ Delta: mm(Delta), v_p: slope.value.v_p }) : slope;
   if (rate.ok)
     check(rate.value.v_min > 0, (view) =>
-      rate.value.v_min > 0
-        ? `The motion never stalls: at its slowest it still makes ${show(rate.value.v_min, MOTION, view)} a turn.`
-        : 'The periodic errors are steeper than the net lead: in part of every turn the motion stalls or runs back.',
+      rate.value.v_min > 0 ? LINES.errors.neverStalls(show(rate.value.v_min, MOTION, view)) : LINES.errors.doesStall,
     );
-  else leave('whether the motion stalls', reasonOf(rate), AT.periodic);
+  else leave(LINES.errors.stalls, reasonOf(rate), AT.periodic);
   const [half, trough] = [turns(0.5), turns(-0.25)];
   const swing = periodicError.of({ n: half, ...a, phi_A: trough, phi_C: trough });
   return swing.ok ? { name, size: swing.value.e_p } : { name, why: reasonOf(swing), at: AT.periodic };

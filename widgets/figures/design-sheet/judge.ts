@@ -2,6 +2,9 @@
  * What of a design is judged, how it fared, and what is not judged. A check that nothing was found against is not a check
  * of everything, so whatever has no limit, no number or no place on the sheet is named beside the checks.
  */
+
+import { WORDS } from '#words/figures/design-sheet.ts';
+import type { LINES } from '#words/figures/design-sheet-lines.ts';
 import type { UnitView } from '../../input/format.ts';
 
 export interface Check {
@@ -37,9 +40,12 @@ export const newJudge = (): Judge & { readonly found: Judged } => {
   };
 };
 
-/** Never “all”: the number of what was not judged stands beside. */
 export const verdictOf = ({ checks, unjudged }: Judged): string =>
-  `${checks.filter((c) => c.passed).length} of ${checks.length} judged passed; ${unjudged.length} not judged.`;
+  WORDS.verdict({
+    passed: checks.filter((c) => c.passed).length,
+    judged: checks.length,
+    unjudged: unjudged.length,
+  });
 
 /** Chapters and headings that teach what is left open here. */
 export const AT = {
@@ -66,17 +72,17 @@ export const AT = {
 } as const;
 
 /** What no field of the sheet asks for. */
-export const NOT_LOOKED_AT: readonly (readonly [name: string, why: string, at: string])[] = [
-  ['gap of the key in its slot', 'gap and radius of the key are not asked for', AT.key],
-  ['loss of the spring’s force over time', 'share lost and time are not asked for', AT.years],
-  ['side load, and friction of the guide', 'they are not asked for', AT.spring],
-  ['sideways float of the tip', 'height of the tip is not asked for', AT.float],
-  ['jerks as it starts to move (stick-slip)', 'static friction and twist of the hand are not asked for', AT.hand],
-  ['friction of a collar or the tip', 'only the threads are taken to rub', AT.collar],
-  ['stiffness of threads, screws and base', 'cores and moduli in the path are not asked for', AT.path],
-  ['ball in a vee, a cone or on rollers', 'the seat is taken as a flat', AT.tip],
-  ['axes of the two threads out of line', 'neither offset nor angle is asked for', AT.wall],
-  ['plating', 'classes hold before coating, and no coat is asked for', AT.classes],
-  ['tap drills', 'share of full thread is not asked for', AT.drill],
-  ['strength of cores and threads', 'stress allowed is not asked for', AT.core],
+export const NOT_LOOKED_AT: readonly (readonly [key: keyof typeof LINES.notLookedAt, at: string])[] = [
+  ['keyGap', AT.key],
+  ['springOverTime', AT.years],
+  ['sideLoad', AT.spring],
+  ['float', AT.float],
+  ['jerks', AT.hand],
+  ['collar', AT.collar],
+  ['stiffness', AT.path],
+  ['otherSeats', AT.tip],
+  ['axes', AT.wall],
+  ['plating', AT.classes],
+  ['drills', AT.drill],
+  ['strength', AT.core],
 ];

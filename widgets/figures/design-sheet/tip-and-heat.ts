@@ -1,5 +1,7 @@
 /** The ball on its seat, warmth, and what the path of the load is made of. */
 
+import { WORDS } from '#words/figures/design-sheet.ts';
+import { LINES } from '#words/figures/design-sheet-lines.ts';
 import { tipOf } from '../../assembly/tip.ts';
 import {
   ballOnFlat,
@@ -30,13 +32,11 @@ const tipLoads = (numbers: SheetNumbers): Result<{ readonly least: number; reado
   return good({ least: Math.max(0, F_lo + weight), most: Math.max(0, F_hi + weight) });
 };
 
-const SINK = 'sink of the tip, from least to most load';
-
 export const contactOf = (numbers: SheetNumbers, check: Judge['check']): { lines: Line[]; terms: Entry[] } => {
   const { R } = numbers.values;
   const unknown = (why: string) => ({
-    lines: [words('contact at the tip', why)],
-    terms: [{ name: SINK, why, at: AT.tip }],
+    lines: [words(LINES.tip.contact, why)],
+    terms: [{ name: LINES.tip.sinkTerm, why, at: AT.tip }],
   });
   const tip = tipOf(numbers);
   if (!tip.ok) return unknown(reasonOf(tip));
@@ -48,14 +48,11 @@ export const contactOf = (numbers: SheetNumbers, check: Judge['check']): { lines
   if (!soft.ok) return unknown(reasonOf(soft));
   const { F_y } = soft.value;
   const force = (x: number) => show(x, { shown: 'force', digits: 3 }, 'metric');
-  check(
-    most <= F_y,
-    () => `A ball of this size on ${seat.name} begins to yield at ${force(F_y)}; it carries ${force(most)}.`,
-  );
-  const yields = line('begins to yield at', F_y, { shown: 'force', digits: 3 });
+  check(most <= F_y, () => LINES.tip.yieldCheck({ seat: seat.name, yields: force(F_y), carries: force(most) }));
+  const yields = line(LINES.tip.yields, F_y, { shown: 'force', digits: 3 });
   if (most > F_y) {
-    const why = 'past first yield the elastic figures do not hold';
-    return { lines: [words('the tip', why), yields], terms: [{ name: SINK, why, at: AT.tip }] };
+    const why = LINES.tip.pastYield;
+    return { lines: [words(LINES.tip.tip, why), yields], terms: [{ name: LINES.tip.sinkTerm, why, at: AT.tip }] };
   }
   const at = (F: number) => ballOnFlat.of({ F: newtons(F), R: mm(R), E_s: megapascals(E_s) });
   const [low, high] = [at(least), at(most)];
@@ -63,11 +60,11 @@ export const contactOf = (numbers: SheetNumbers, check: Judge['check']): { lines
   if (!high.ok) return unknown(reasonOf(high));
   return {
     lines: [
-      line('the tip sinks in by', high.value.delta, MOTION),
-      line('peak pressure', high.value.p_0, { shown: 'MPa', digits: 3 }),
+      line(LINES.tip.sinks, high.value.delta, MOTION),
+      line(LINES.tip.pressure, high.value.p_0, { shown: 'MPa', digits: 3 }),
       yields,
     ],
-    terms: [{ name: SINK, size: high.value.delta - low.value.delta }],
+    terms: [{ name: LINES.tip.sinkTerm, size: high.value.delta - low.value.delta }],
   };
 };
 
@@ -78,24 +75,20 @@ export const heatOf = (
   check: Judge['check'],
 ): { lines: Line[]; terms: Entry[] } => {
   const { l, Delta_T } = values;
-  const name = 'warmth';
+  const name = LINES.tip.warmth;
   const unknown = (why: string) => ({
-    lines: [words('growth by warmth', why)],
+    lines: [words(LINES.tip.growthUnknown, why)],
     terms: [{ name, why, at: AT.warmth }],
   });
   const material = thermalMaterial(choices.path);
   if (!material.ok) return unknown(reasonOf(material));
   const { creeps, alpha, name: made } = material.value;
-  check(!creeps, () =>
-    creeps
-      ? `Parts in the path of the load are ${made}, which goes on giving way under load: let metal carry, and printed parts only guide and lock.`
-      : `No printed plastic is in the path of the load: it is stated as ${made}.`,
-  );
+  check(!creeps, () => (creeps ? LINES.tip.creeps(made) : LINES.tip.noCreep(made)));
   const growth = thermalGrowth.of({ alpha_T: perKelvin(alpha), l: mm(l), Delta_T: kelvins(Delta_T) });
   if (!growth.ok) return unknown(reasonOf(growth));
   const size = Math.abs(growth.value.Delta_l);
   return {
-    lines: [line('grows with that warmth', size, MOTION), words('that is', `${numeral(size / s, 3)} ${stepName}s`)],
+    lines: [line(LINES.tip.grows, size, MOTION), words(LINES.tip.thatIs, WORDS.steps(numeral(size / s, 3), stepName))],
     terms: [{ name, size }],
   };
 };

@@ -3,12 +3,15 @@
  * question that has no answer for this design says why in its place, and the rest of the sheet stands.
  */
 
+import { WORDS } from '#words/figures/design-sheet.ts';
+import { LINES } from '#words/figures/design-sheet-lines.ts';
 import type { Arrangement } from '../../assembly/assembly-layout.ts';
 import { type FitState, fitStateOf, whyStopped } from '../../assembly/fit-state.ts';
 import { pairOf } from '../../assembly/pair-of.ts';
 import {
   axialPlayA,
   axialPlayC,
+  bad,
   diameters,
   fitOfThread,
   flankText,
@@ -26,7 +29,6 @@ import {
   preloadVerdict,
   type Result,
   rad,
-  said,
   type Thread,
   threadForces,
   turnsLost,
@@ -43,6 +45,12 @@ import { type Line, line, MOTION, range, SIZE, TURNS, words } from './lines.ts';
 import { preloadOfSheet, type SheetNumbers } from './sheet-numbers.ts';
 import { contactOf, heatOf } from './tip-and-heat.ts';
 
+declare module '../../engine/kernel/result.ts' {
+  interface Refusals {
+    'design-that-moves-nothing': Readonly<Record<never, never>>;
+  }
+}
+
 export interface Sheet extends Judged {
   readonly A: Thread;
   readonly C: Thread;
@@ -57,7 +65,6 @@ export interface Sheet extends Judged {
   /** Undefined where the list can’t be read. */
   readonly parts: PartsList | undefined;
   readonly budget: Budget;
-  readonly assumptions: readonly string[];
 }
 
 export const workSheet = (numbers: SheetNumbers): Result<Sheet> => {
@@ -68,10 +75,7 @@ export const workSheet = (numbers: SheetNumbers): Result<Sheet> => {
   const { divider, arrangement } = numbers.choices;
   const k = stepsOf(divider, v.k_d);
   const stepName = stepNameOf(divider);
-  if (Delta === 0)
-    return said(
-      'The two leads are equal, so this design does not move what it carries: choose threads whose leads differ.',
-    );
+  if (Delta === 0) return bad('design-that-moves-nothing', {});
   const step = perStep.of({ Delta, k: plain(k) });
   if (!step.ok) return step;
   const judge = newJudge();
@@ -80,10 +84,12 @@ export const workSheet = (numbers: SheetNumbers): Result<Sheet> => {
   const used = wantedStroke / Math.abs(Delta);
 
   const motion = motionLines(v.theta_h, Delta, step.value.s, k, stepName);
-  check(
-    step.value.s <= v.s_w,
-    (view) =>
-      `One ${stepName} moves ${show(step.value.s, MOTION, view)}; ${show(v.s_w, MOTION, view)} or less was wanted.`,
+  check(step.value.s <= v.s_w, (view) =>
+    LINES.motion.stepCheck({
+      step: stepName,
+      found: show(step.value.s, MOTION, view),
+      wanted: show(v.s_w, MOTION, view),
+    }),
   );
 
   const state = fitStateOf(numbers, 0);
@@ -105,7 +111,7 @@ export const workSheet = (numbers: SheetNumbers): Result<Sheet> => {
   ];
   const budget = { ...judgeBudget(fixed, error.growing, v.e_w, judge), independent: error.independent };
   const parts = readPartsList(numbers.texts.parts);
-  for (const [name, why, at] of NOT_LOOKED_AT) judge.leave(name, why, at);
+  for (const [key, at] of NOT_LOOKED_AT) judge.leave(LINES.notLookedAt[key].name, LINES.notLookedAt[key].why, at);
   return good({
     A,
     C,
@@ -114,33 +120,27 @@ export const workSheet = (numbers: SheetNumbers): Result<Sheet> => {
     perStep: step.value.s,
     stepName,
     groups: [
-      { title: 'Motion', lines: motion },
-      { title: 'Travel', lines: travel },
-      { title: 'Fit and play', lines: [...fit, ...play.lines] },
-      { title: 'Preload', lines: seat.lines },
-      { title: 'Effort and lock', lines: effort.lines },
-      { title: 'Tip and heat', lines: [...contact.lines, ...heat.lines] },
+      { title: WORDS.groups.motion, lines: motion },
+      { title: WORDS.groups.travel, lines: travel },
+      { title: WORDS.groups.fit, lines: [...fit, ...play.lines] },
+      { title: WORDS.groups.preload, lines: seat.lines },
+      { title: WORDS.groups.effort, lines: effort.lines },
+      { title: WORDS.groups.tip, lines: [...contact.lines, ...heat.lines] },
     ],
     fit: state,
     ball: v.R,
     parts: parts.ok ? parts.value : undefined,
     budget: { ...budget, seated: seat.seated },
     ...judge.found,
-    assumptions: [
-      'Net lead, travel, play and effort: the relations of the chapters, with their sources there.',
-      'Limits of size: ISO 965-1 and ASME B1.1 by the classes written, or the everyday ones.',
-      'Lead errors, friction, hand angle and lock stiffness are the numbers stated, not measured.',
-      'Moduli, Poisson’s ratios and yield strengths of the materials are from memory; expansion as said in the chapter on heat.',
-    ],
   });
 };
 
 const motionLines = (theta: number, Delta: number, s: number, k: number, stepName: string): Line[] => {
   const hand = perAngle.of({ Delta: mm(Delta), theta: rad(theta) });
   return [
-    line('per turn, clockwise', Delta, MOTION),
-    line(`per ${stepName} (${numeral(k)} a turn)`, s, MOTION),
-    ...(hand.ok ? [line('smallest a hand can set again', hand.value.s, MOTION)] : []),
+    line(LINES.motion.perTurn, Delta, MOTION),
+    line(LINES.motion.perStep(stepName, numeral(k)), s, MOTION),
+    ...(hand.ok ? [line(LINES.motion.hand, hand.value.s, MOTION)] : []),
   ];
 };
 
@@ -156,32 +156,30 @@ const travelLines = (
 ): Line[] => {
   if (!state.ok) {
     check(false, () => reasonOf(state));
-    return [words('stroke', reasonOf(state))];
+    return [words(LINES.travel.stroke, reasonOf(state))];
   }
   const { travel, mark } = state.value;
   const G = gain.of({ L: mm(Math.max(A.L, C.L)), Delta: mm(Delta) });
-  check(
-    travel.stroke >= wanted,
-    (view) =>
-      `The threads give a stroke of ${show(travel.stroke, MOTION, view)}; ${show(wanted, MOTION, view)} was wanted.`,
+  check(travel.stroke >= wanted, (view) =>
+    LINES.travel.strokeCheck({ found: show(travel.stroke, MOTION, view), wanted: show(wanted, MOTION, view) }),
   );
   return [
-    line('usable length of thread A', travel.A.usable, SIZE),
-    line('usable length of thread C', travel.C.usable, SIZE),
-    line('turns between the stops', travel.turns, TURNS),
-    line('stroke', travel.stroke, MOTION),
-    words('stops it clockwise', whyStopped(travel.clockwise)),
-    words('stops it anticlockwise', whyStopped(travel.anticlockwise)),
-    line('mark: back A out from home', mark.A, TURNS),
-    line('mark: back C out from home', mark.C, TURNS),
-    ...(G.ok ? [line('thread eaten per unit of stroke', G.value.G, { shown: 'plain', digits: 3 })] : []),
+    line(LINES.travel.usable('A'), travel.A.usable, SIZE),
+    line(LINES.travel.usable('C'), travel.C.usable, SIZE),
+    line(LINES.travel.turns, travel.turns, TURNS),
+    line(LINES.travel.stroke, travel.stroke, MOTION),
+    words(LINES.travel.stopsClockwise, whyStopped(travel.clockwise)),
+    words(LINES.travel.stopsAnticlockwise, whyStopped(travel.anticlockwise)),
+    line(LINES.travel.mark('A'), mark.A, TURNS),
+    line(LINES.travel.mark('C'), mark.C, TURNS),
+    ...(G.ok ? [line(LINES.travel.eaten, G.value.G, { shown: 'plain', digits: 3 })] : []),
   ];
 };
 
 const fitLines = ({ values, choices }: SheetNumbers, state: Result<FitState>, { check, leave }: Judge): Line[] => {
   if (choices.arrangement !== 'nested') return [];
   if (!state.ok) {
-    leave('wall of the sleeve', 'the pair is refused before', AT.wall);
+    leave(LINES.fit.wall, LINES.fit.refusedBefore, AT.wall);
     return [];
   }
   const { wall } = state.value;
@@ -189,22 +187,20 @@ const fitLines = ({ values, choices }: SheetNumbers, state: Result<FitState>, { 
   if (wall === undefined) return [];
   if ('nominalOnly' in wall) {
     const why = wall.nominalOnly;
-    leave('wall of the sleeve', why, AT.wall);
-    return [words('wall of the sleeve', why)];
+    leave(LINES.fit.wall, why, AT.wall);
+    return [words(LINES.fit.wall, why)];
   }
   const least = values.t_l;
-  check(
-    wall.least >= least,
-    (view) =>
-      `The wall of the sleeve is ${show(wall.least, SIZE, view)} at its thinnest; at least ${show(least, SIZE, view)} was asked for.`,
+  check(wall.least >= least, (view) =>
+    LINES.fit.wallCheck({ found: show(wall.least, SIZE, view), wanted: show(least, SIZE, view) }),
   );
-  return [range('wall of the sleeve, least to most', wall.least, wall.most, SIZE)];
+  return [range(LINES.fit.wallRange, wall.least, wall.most, SIZE)];
 };
 
 const playOf = (A: Thread, C: Thread, Delta: number, stepName: string, k: number): { lines: Line[]; term: Entry } => {
   const [a, c] = [fitOfThread(A), fitOfThread(C)];
-  const name = 'play, on reversal';
-  const unknown = (why: string) => ({ lines: [words('play', why)], term: { name, why, at: AT.play } });
+  const name = LINES.fit.playTerm;
+  const unknown = (why: string) => ({ lines: [words(LINES.fit.play, why)], term: { name, why, at: AT.play } });
   if (!a.ok) return unknown(reasonOf(a));
   if (!c.ok) return unknown(reasonOf(c));
   const at = (end: 'least' | 'most') => {
@@ -213,18 +209,22 @@ const playOf = (A: Thread, C: Thread, Delta: number, stepName: string, k: number
     return jA.ok && jC.ok ? { j_A: jA.value.j_A, j_C: jC.value.j_C } : undefined;
   };
   const [least, most] = [at('least'), at('most')];
-  if (!least || !most) return unknown('At the tight end of the limits the threads bind.');
+  if (!least || !most) return unknown(LINES.fit.binds);
   const lost = turnsLost.of({ ...most, Delta: mm(Delta) });
   return {
     term: { name, size: most.j_A + most.j_C },
     lines: [
-      range(`play of thread A, ${a.value.classes}`, least.j_A, most.j_A, MOTION),
-      range(`play of thread C, ${c.value.classes}`, least.j_C, most.j_C, MOTION),
+      range(LINES.fit.playOf('A', a.value.classes), least.j_A, most.j_A, MOTION),
+      range(LINES.fit.playOf('C', c.value.classes), least.j_C, most.j_C, MOTION),
       ...(lost.ok
         ? [
             words(
-              'lost on reversal without preload, at most',
-              `${show(lost.value.n_j, { shown: 'turns', digits: 3 }, 'metric')}, ${numeral(lost.value.n_j * k, 3)} ${stepName}s`,
+              LINES.fit.lost,
+              LINES.fit.lostText({
+                turns: show(lost.value.n_j, { shown: 'turns', digits: 3 }, 'metric'),
+                steps: numeral(lost.value.n_j * k, 3),
+                step: stepName,
+              }),
             ),
           ]
         : []),
@@ -241,7 +241,7 @@ interface Seated {
 const seatOf = (numbers: SheetNumbers, used: number, check: Note): Seated => {
   const refused = (reason: string): Seated => {
     check(false, () => reason);
-    return { seated: false, forces: undefined, lines: [words('preload', reason)] };
+    return { seated: false, forces: undefined, lines: [words(LINES.preload.preload, reason)] };
   };
   const preload = preloadOfSheet(numbers, used);
   if (!preload.ok) return refused(reasonOf(preload));
@@ -260,8 +260,8 @@ const seatOf = (numbers: SheetNumbers, used: number, check: Note): Seated => {
     },
     lines: [
       ...(spring
-        ? [range('force of the spring over the stroke', spring.least, spring.most, { shown: 'force', digits: 3 })]
-        : [words('spring', 'none')]),
+        ? [range(LINES.preload.springForce, spring.least, spring.most, { shown: 'force', digits: 3 })]
+        : [words(LINES.preload.spring, LINES.preload.none)]),
       ...(
         [
           ['A', A],
@@ -269,18 +269,15 @@ const seatOf = (numbers: SheetNumbers, used: number, check: Note): Seated => {
         ] as const
       ).map(([name, thread]) =>
         words(
-          `thread ${name}`,
+          LINES.preload.thread(name),
           thread.kind === 'lets go'
-            ? thread.kind
-            : `the ${flankText(name, thread.flank)} touches${thread.kind === 'seated' ? '' : `, ${thread.kind}`}`,
+            ? LINES.preload.touching[thread.kind]
+            : LINES.preload.touching[thread.kind](flankText(name, thread.flank)),
         ),
       ),
     ],
   };
 };
-
-/** Worked out at the start of the stroke, where the chapter on effort has it. */
-const WIND_UP = 'wind-up of the lock, on reversal under most load';
 
 const effortOf = (
   numbers: SheetNumbers,
@@ -291,41 +288,44 @@ const effortOf = (
   const { mu, r_h, kappa } = numbers.values;
   const { check, leave } = judge;
   const unknown = (why: string) => {
-    leave('whether the load turns the part by itself', why, AT.effort);
-    return { lines: [words('effort', why)], windUp: [{ name: WIND_UP, why, at: AT.windUp }] };
+    leave(LINES.effort.bySelf, why, AT.effort);
+    return {
+      lines: [words(LINES.effort.effort, why)],
+      windUp: [{ name: LINES.effort.windUpTerm, why, at: AT.windUp }],
+    };
   };
-  if (!forces) return unknown('not worked out, since the forces on the threads are not known');
+  if (!forces) return unknown(LINES.effort.forcesUnknown);
   const thread = (t: Thread) => ({ h: t.h, L: t.L, d2: diameters(t).d2, mu });
   const effort = pairEffort({ A: thread(A), C: thread(C), load: forces.load, onThread: { A: forces.A, C: forces.C } });
   if (!effort.ok) return unknown(reasonOf(effort));
   const e = effort.value;
   const rim = handForce.of({ M: newtonMillimetres(e.against.torque), r_h: mm(r_h) });
-  check(e.selfLocking, () =>
-    e.selfLocking
-      ? 'The load can’t turn the part by itself.'
-      : 'The load turns the part by itself: it needs a brake or more friction.',
-  );
+  check(e.selfLocking, () => (e.selfLocking ? LINES.effort.selfLocking : LINES.effort.notSelfLocking));
   if (rim.ok)
     leave(
-      'force of the hand at the rim',
-      `${show(rim.value.F_h, { shown: 'force', digits: 3 }, 'metric')}, and no limit to it is asked for`,
+      LINES.effort.rim,
+      LINES.effort.rimUnlimited(show(rim.value.F_h, { shown: 'force', digits: 3 }, 'metric')),
       AT.hand,
     );
   const wound = windUpOf(e, kappa, C);
   return {
     lines: [
-      line('torque against the load', e.against.torque, { shown: 'N·mm', digits: 3 }),
-      line('torque with the load', e.along.torque, { shown: 'N·mm', digits: 3 }),
-      ...(rim.ok ? [line('force of the hand at the rim', rim.value.F_h, { shown: 'force', digits: 3 })] : []),
-      line('torque the lock must hold', Math.max(Math.abs(e.against.handed), Math.abs(e.along.handed)), {
+      line(LINES.effort.against, e.against.torque, { shown: 'N·mm', digits: 3 }),
+      line(LINES.effort.along, e.along.torque, { shown: 'N·mm', digits: 3 }),
+      ...(rim.ok ? [line(LINES.effort.rim, rim.value.F_h, { shown: 'force', digits: 3 })] : []),
+      line(LINES.effort.lock, Math.max(Math.abs(e.against.handed), Math.abs(e.along.handed)), {
         shown: 'N·mm',
         digits: 3,
       }),
       ...(typeof wound === 'number'
-        ? [line('wind-up of the lock, turning round', wound, MOTION)]
-        : [words('wind-up of the lock', wound)]),
+        ? [line(LINES.effort.windUpTurning, wound, MOTION)]
+        : [words(LINES.effort.windUp, wound)]),
     ],
-    windUp: [typeof wound === 'number' ? { name: WIND_UP, size: wound } : { name: WIND_UP, why: wound, at: AT.windUp }],
+    windUp: [
+      typeof wound === 'number'
+        ? { name: LINES.effort.windUpTerm, size: wound }
+        : { name: LINES.effort.windUpTerm, why: wound, at: AT.windUp },
+    ],
   };
 };
 

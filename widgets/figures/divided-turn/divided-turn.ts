@@ -3,8 +3,10 @@
  * on a scale of µm and thou, with the smallest motion a hand can set again marked beside it.
  */
 
+import { WORDS } from '#words/figures/divided-turn.ts';
 import { pairOf } from '../../assembly/pair-of.ts';
 import {
+  bad,
   good,
   type Millimetres,
   netMotion,
@@ -13,7 +15,6 @@ import {
   plain,
   type Result,
   rad,
-  said,
   turns,
 } from '../../engine/index.ts';
 import { type Divider, stepName, stepsOf } from '../../input/dividers.ts';
@@ -21,6 +22,12 @@ import { numeral, show, type UnitView, withSign } from '../../input/format.ts';
 import { defineFigure, type NumbersOf } from '../kit/figure.ts';
 import { knobSvg, mountKnob, updateKnob } from '../kit/knob.ts';
 import { px } from '../kit/svg.ts';
+
+declare module '../../engine/kernel/result.ts' {
+  interface Refusals {
+    'nothing-to-divide': Readonly<Record<never, never>>;
+  }
+}
 
 const WIDTH = 640;
 const HEIGHT = 86;
@@ -49,10 +56,7 @@ const stateOf = (numbers: Asked): Result<State> => {
   const { n, theta_h: theta } = numbers.values;
   const { divider } = numbers.choices;
   const k = stepsIn(numbers);
-  if (Delta === 0)
-    return said(
-      'The two leads are equal: a turn moves the carried part by nothing, and nothing can’t be divided. Choose threads whose leads differ.',
-    );
+  if (Delta === 0) return bad('nothing-to-divide', {});
   const step = perStep.of({ Delta, k: plain(k) });
   const hand = perAngle.of({ Delta, theta: rad(theta) });
   const motion = netMotion.of({ Delta, n: turns(n) });
@@ -60,7 +64,7 @@ const stateOf = (numbers: Asked): Result<State> => {
   if (!hand.ok) return hand;
   if (!motion.ok) return motion;
   return good({
-    names: `${A.designation} with ${C.designation}`,
+    names: WORDS.pair(A.designation, C.designation),
     n,
     k,
     divider,
@@ -92,15 +96,16 @@ const draw = (s: State, view: UnitView): string => {
       : '';
   const handWidth = Math.max(1.5, at(s, s.hand) - LEFT);
   const step = stepName(s.divider);
+  const bold = (z: number) => `<b>${motionText(z, view)}</b>`;
   return (
-    `<div class="divided-side">${knobSvg(s.n, s.divider, s.k, 'Head of the turned part, from above')}</div>` +
-    `<div class="divided-view"><p class="line">one turn, ${numeral(s.k)} ${step}s: <b>${motionText(Math.abs(s.Delta), view)}</b></p>` +
-    `<svg viewBox="0 0 ${WIDTH} ${HEIGHT}" role="img" aria-label="The net lead of one turn laid out in ${s.k} steps">` +
+    `<div class="divided-side">${knobSvg(s.n, s.divider, s.k, WORDS.knob)}</div>` +
+    `<div class="divided-view"><p class="line">${WORDS.oneTurn({ count: numeral(s.k), step, motion: bold(Math.abs(s.Delta)) })}</p>` +
+    `<svg viewBox="0 0 ${WIDTH} ${HEIGHT}" role="img" aria-label="${WORDS.label(s.k)}">` +
     `<path class="bar" data-sym="Delta" d="M${LEFT} ${LINE}H${RIGHT}"/>${steps}${labels}` +
     `<path class="one" data-sym="s" d="M${LEFT} ${LINE + 9}H${px(at(s, s.step))}"/><rect class="hand-band" data-sym="theta_h" x="${LEFT}" y="${LINE + 17}" width="${px(handWidth)}" height="12"/>` +
     `<path class="cursor" data-cursor d="${cursor(s)}"/></svg>` +
-    `<ul class="keys"><li data-sym="s"><span class="key one-key"></span>one ${step}: <b>${motionText(s.step, view)}</b></li>` +
-    `<li data-sym="theta_h"><span class="key hand-key"></span>a hand that repeats to ${show(s.theta, { shown: 'degrees' }, view)}: <b>${motionText(s.hand, view)}</b></li>` +
+    `<ul class="keys"><li data-sym="s"><span class="key one-key"></span>${WORDS.oneStep(step, bold(s.step))}</li>` +
+    `<li data-sym="theta_h"><span class="key hand-key"></span>${WORDS.hand(show(s.theta, { shown: 'degrees' }, view), bold(s.hand))}</li>` +
     `<li><span class="key cursor-key"></span><span data-here>${here(s, view)}</span></li></ul></div>`
   );
 };
@@ -115,44 +120,53 @@ const cursor = (s: State): string => {
 
 const here = (s: State, view: UnitView): string => {
   const steps = s.n * s.k;
-  return `turned ${numeral(steps)} ${stepName(s.divider)}${Math.abs(steps) === 1 ? '' : 's'}: ${withSign(motionText(s.motion, view))}`;
+  return WORDS.here({
+    count: numeral(steps),
+    one: Math.abs(steps) === 1,
+    step: stepName(s.divider),
+    motion: withSign(motionText(s.motion, view)),
+  });
 };
 
 export const dividedTurn = defineFigure({
   name: 'divided-turn',
-  title: 'One turn divided into steps',
+  title: WORDS.title,
   threads: ['A', 'C'],
   quantities: ['n', 'k_d', 'theta_h'],
   choices: ['divider'],
   state: stateOf,
   draw,
   caption: (s, view) => {
-    const step = stepName(s.divider);
     const ratio = s.hand / s.step;
-    const hand =
-      ratio <= 0
-        ? ''
-        : ratio < 0.5
-          ? ` A hand that repeats to ${show(s.theta, { shown: 'degrees' }, view)} sets it within ${motionText(s.hand, view)}, well inside one ${step}.`
-          : ` A hand that repeats to ${show(s.theta, { shown: 'degrees' }, view)} is good for ${motionText(s.hand, view)}, so finer divisions than this are not turned, only looked at.`;
-    return `${s.names}: ${motionText(Math.abs(s.Delta), view)} a turn, one ${step} of ${s.k} is ${motionText(s.step, view)}; here ${here(s, view)}.${hand}`;
+    return WORDS.caption({
+      pair: s.names,
+      perTurn: motionText(Math.abs(s.Delta), view),
+      step: stepName(s.divider),
+      steps: s.k,
+      perStep: motionText(s.step, view),
+      here: here(s, view),
+      hand:
+        ratio <= 0
+          ? undefined
+          : { angle: show(s.theta, { shown: 'degrees' }, view), motion: motionText(s.hand, view), fine: ratio < 0.5 },
+    });
   },
   table: ({ Delta }, view) => {
     const rows = (
       [
-        ['square', 4],
-        ['hexagon', 6],
-        ['twelve points', 12],
-        ['knob, 25 divisions', 25],
-        ['knob, 50 divisions', 50],
-        ['knob, 100 divisions', 100],
+        [WORDS.dividers.square, 4],
+        [WORDS.dividers.hexagon, 6],
+        [WORDS.dividers['twelve points'], 12],
+        [WORDS.dividers.knob(25), 25],
+        [WORDS.dividers.knob(50), 50],
+        [WORDS.dividers.knob(100), 100],
       ] as const
     ).map(([name, k]) => {
       const step = perStep.of({ Delta, k: plain(k) });
       if (!step.ok) return [name, numeral(k), ''];
       return [name, numeral(k), show(step.value.s, { shown: 'motion', digits: 4 }, view === 'inch' ? 'inch' : 'both')];
     });
-    return { head: ['divided by', 'steps a turn', 'motion per step'], rows };
+    return { head: WORDS.head, rows };
   },
   renderKey: (_, { threads, choices, values }) => [threads, choices, values.k_d, values.theta_h],
   mount: (stage, context) =>

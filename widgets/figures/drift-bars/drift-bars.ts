@@ -3,10 +3,12 @@
  * creep, each in µm and in steps of the pair. None of them is divided by the gain.
  */
 
+import { WORDS } from '#words/figures/drift-bars.ts';
 import { pairOf } from '../../assembly/pair-of.ts';
 import { tipOf } from '../../assembly/tip.ts';
 import {
   at,
+  bad,
   ballOnFlat,
   CONTACT_MATERIALS,
   good,
@@ -20,7 +22,6 @@ import {
   perStep,
   plain,
   type Result,
-  said,
   shankStiffness,
   thermalGrowth,
   thermalMaterial,
@@ -31,6 +32,12 @@ import { escapeText } from '../../input/escape.ts';
 import { numeral, show, type UnitView } from '../../input/format.ts';
 import { defineFigure, type NumbersOf } from '../kit/figure.ts';
 import { px } from '../kit/svg.ts';
+
+declare module '../../engine/kernel/result.ts' {
+  interface Refusals {
+    'step-of-nothing': Readonly<Record<never, never>>;
+  }
+}
 
 const QUANTITIES = ['k_d', 'F', 'R', 'l', 'd_3', 'Delta_T', 'Delta_Tw', 't', 'tau_w', 'c_d', 't_0'] as const;
 type Given = NumbersOf<'A' | 'C', (typeof QUANTITIES)[number], 'divider' | 'seat' | 'path', never>;
@@ -53,8 +60,7 @@ const stateOf = (numbers: Given): Result<State> => {
   if (!pair.ok) return pair;
   const { A, C, Delta } = pair.value;
   const { k_d, F, R, l, d_3, Delta_T, Delta_Tw, t, tau_w, c_d, t_0 } = numbers.values;
-  if (Delta === 0)
-    return said('The two leads are equal, so a step is nothing to measure by: choose threads whose leads differ.');
+  if (Delta === 0) return bad('step-of-nothing', {});
   const { divider } = numbers.choices;
   const step = perStep.of({ Delta, k: plain(stepsOf(divider, k_d)) });
   const tip = tipOf(numbers);
@@ -77,15 +83,15 @@ const stateOf = (numbers: Given): Result<State> => {
   if (!held.ok) return held;
   if (!creep.ok) return creep;
   return good({
-    pair: `${A.designation} with ${C.designation}`,
+    pair: WORDS.pair(A.designation, C.designation),
     step: step.value.s,
     stepName: stepName(divider),
     bars: [
-      { name: 'the tip sinks in', size: sink.value.delta },
-      { name: 'a steel shank shortens', size: F / shank.value.k_l },
-      { name: `the room changes, ${path.value.name}`, size: Math.abs(room.value.Delta_l) },
-      { name: `a warm hand, ${path.value.name}`, size: Math.abs(held.value.Delta_l) },
-      { name: 'a printed part creeps', size: Math.abs(creep.value.z_d) },
+      { name: WORDS.bars.tip, size: sink.value.delta },
+      { name: WORDS.bars.shank, size: F / shank.value.k_l },
+      { name: WORDS.bars.room(path.value.name), size: Math.abs(room.value.Delta_l) },
+      { name: WORDS.bars.hand(path.value.name), size: Math.abs(held.value.Delta_l) },
+      { name: WORDS.bars.creep, size: Math.abs(creep.value.z_d) },
     ],
   });
 };
@@ -95,16 +101,22 @@ const motion = (v: number, view: UnitView) => show(v, { shown: 'motion', digits:
 const draw = (s: State, view: UnitView): string => {
   const longest = Math.max(s.step, ...s.bars.map((b) => b.size));
   const width = (v: number) => px(Math.max(v > 0 ? 1.5 : 0, (638 * v) / longest));
+  const bold = (size: number) => `<b>${motion(size, view)}</b>`;
   const bar = (kind: string, text: string, size: number) =>
     `<p class="line">${text}</p><svg class="drift ${kind}" viewBox="0 0 640 16" preserveAspectRatio="none" aria-hidden="true"><rect x="1" y="2" width="${width(size)}" height="12"/></svg>`;
   return (
-    `<div class="drift-view" role="img" aria-label="What moves though nobody turns, beside one step of the pair">` +
-    `${bar('one', `one ${s.stepName} of ${escapeText(s.pair)}: <b>${motion(s.step, view)}</b>`, s.step)}` +
+    `<div class="drift-view" role="img" aria-label="${WORDS.label}">` +
+    `${bar('one', WORDS.oneStep({ step: s.stepName, pair: escapeText(s.pair), motion: bold(s.step) }), s.step)}` +
     s.bars
       .map((b) =>
         bar(
           'moves',
-          `${escapeText(b.name)}: <b>${motion(b.size, view)}</b>, ${numeral(b.size / s.step, 2)} ${s.stepName}s`,
+          WORDS.bar({
+            name: escapeText(b.name),
+            motion: bold(b.size),
+            steps: numeral(b.size / s.step, 2),
+            step: s.stepName,
+          }),
           b.size,
         ),
       )
@@ -115,7 +127,7 @@ const draw = (s: State, view: UnitView): string => {
 
 export const driftBars = defineFigure({
   name: 'drift-bars',
-  title: 'What moves though nobody turns',
+  title: WORDS.title,
   threads: ['A', 'C'],
   quantities: QUANTITIES,
   choices: ['divider', 'seat', 'path'],
@@ -123,10 +135,16 @@ export const driftBars = defineFigure({
   draw,
   caption: (s, view) => {
     const most = s.bars.reduce((a, b) => (b.size > a.size ? b : a));
-    return `Beside one ${s.stepName} of ${motion(s.step, view)}, the largest is this: ${most.name}, ${motion(most.size, view)}, which is ${numeral(most.size / s.step, 2)} ${s.stepName}s.`;
+    return WORDS.caption({
+      step: s.stepName,
+      perStep: motion(s.step, view),
+      largest: most.name,
+      motion: motion(most.size, view),
+      steps: numeral(most.size / s.step, 2),
+    });
   },
   table: (s, view) => ({
-    head: ['what moves', 'motion', `${s.stepName}s`],
+    head: WORDS.head(s.stepName),
     rows: s.bars.map((b) => [b.name, motion(b.size, view), numeral(b.size / s.step, 3)]),
   }),
 });

@@ -3,6 +3,7 @@
  * and between the stops the turns that the pair has. Sideways turns clockwise, upwards engaged length.
  */
 
+import { WORDS } from '#words/figures/fit-section.ts';
 import type { Point } from '../../assembly/assembly-layout.ts';
 import type { FitState } from '../../assembly/fit-state.ts';
 import { at, engagedAt, type Joint, type Run, type Stop } from '../../engine/index.ts';
@@ -47,14 +48,13 @@ const lineOf = (joint: Joint, run: Run): readonly (readonly [n: number, engaged:
   return places.map((n) => [n, engagedAt(joint, run, n)] as const);
 };
 
-export interface PlotWords {
+/** How lengths and turns are written inside the plot. */
+export interface PlotFormat {
   readonly size: (length: number) => string;
   readonly count: (n: number) => string;
 }
 
-const stopName = (stop: Stop): string => (stop.end === 'home' ? `${stop.thread} home` : `${stop.thread} at its least`);
-
-export const engagementPlot = (s: FitState, words: PlotWords): string => {
+export const engagementPlot = (s: FitState, format: PlotFormat): string => {
   const scales = scalesOf(s);
   const { x, y, tallest } = scales;
   const { anticlockwise, clockwise } = s.travel;
@@ -65,31 +65,31 @@ export const engagementPlot = (s: FitState, words: PlotWords): string => {
     return `<g class="run ${key}"><path class="kept" d="M${px(x(s.travel[key].from))} ${px(y(s[key].kept))}H${px(x(s.travel[key].to))}"/><path class="engaged" d="${polyline(drawn)}"/><text x="${px(end[0] + (key === 'A' ? 4 : -4))}" y="${px(end[1] - 6)}" text-anchor="${key === 'A' ? 'start' : 'end'}">${key}</text></g>`;
   };
   const stop = (end: Stop, row: number, anchor: 'start' | 'end') =>
-    `<path class="stop" d="M${px(x(end.n))} ${TOP - 4}V${FLOOR}"/><text class="stop-name" x="${px(clampText(x(end.n)))}" y="${row}" text-anchor="${anchor}">${stopName(end)}, ${words.count(end.n)}</text>`;
+    `<path class="stop" d="M${px(x(end.n))} ${TOP - 4}V${FLOOR}"/><text class="stop-name" x="${px(clampText(x(end.n)))}" y="${row}" text-anchor="${anchor}">${WORDS.plot.stops[end.end](end.thread, format.count(end.n))}</text>`;
   const ends = roundTicks(scales.low, scales.high, 5);
   return (
-    `<svg class="engagement" viewBox="0 0 ${WIDTH} ${HEIGHT}" role="img" aria-label="Engagement left on thread A and thread C against turns, with both end stops">` +
+    `<svg class="engagement" viewBox="0 0 ${WIDTH} ${HEIGHT}" role="img" aria-label="${WORDS.plot.label}">` +
     `<rect class="free" x="${px(x(anticlockwise.n))}" y="${TOP}" width="${px(Math.max(1, x(clockwise.n) - x(anticlockwise.n)))}" height="${FLOOR - TOP}"/>` +
     `<path class="frame" d="M${LEFT} ${TOP}V${FLOOR}H${WIDTH - RIGHT}"/>` +
-    `<text class="figure-note" x="${LEFT}" y="14">engaged length, ${words.size(tallest)} at most</text>` +
+    `<text class="figure-note" x="${LEFT}" y="14">${WORDS.plot.engaged(format.size(tallest))}</text>` +
     ends
       .map(
         (n) =>
-          `<path class="tick" d="M${px(x(n))} ${FLOOR}v5"/><text class="tick-name" x="${px(x(n))}" y="${FLOOR + 18}" text-anchor="middle">${words.count(n)}</text>`,
+          `<path class="tick" d="M${px(x(n))} ${FLOOR}v5"/><text class="tick-name" x="${px(x(n))}" y="${FLOOR + 18}" text-anchor="middle">${format.count(n)}</text>`,
       )
       .join('') +
     [tallest, tallest / 2]
       .map(
         (length) =>
-          `<path class="tick" d="M${LEFT - 5} ${px(y(length))}h5"/><text class="tick-name" x="${LEFT - 8}" y="${px(y(length) + 4)}" text-anchor="end">${words.size(length).replace(/\s.*$/, '')}</text>`,
+          `<path class="tick" d="M${LEFT - 5} ${px(y(length))}h5"/><text class="tick-name" x="${LEFT - 8}" y="${px(y(length) + 4)}" text-anchor="end">${format.size(length).replace(/\s.*$/, '')}</text>`,
       )
       .join('') +
     `${line('A')}${line('C')}` +
     `${stop(anticlockwise, 34, x(anticlockwise.n) > WIDTH / 2 ? 'end' : 'start')}${stop(clockwise, 50, x(clockwise.n) < WIDTH / 2 ? 'start' : 'end')}` +
     `<path class="assembled" d="M${px(x(0))} ${FLOOR - 1}l-6 -9h12z"/>` +
     `<g data-cursor>${cursor(s, scales)}</g>` +
-    `<text class="figure-note" x="${(LEFT + WIDTH - RIGHT) / 2}" y="${FLOOR + 36}" text-anchor="middle">turns clockwise from where it was put together (▲)</text>` +
-    `<text class="figure-note" x="${(LEFT + WIDTH - RIGHT) / 2}" y="${FLOOR + 52}" text-anchor="middle">dotted: engagement to be kept; shaded: turns the pair has</text></svg>`
+    `<text class="figure-note" x="${(LEFT + WIDTH - RIGHT) / 2}" y="${FLOOR + 36}" text-anchor="middle">${WORDS.plot.across}</text>` +
+    `<text class="figure-note" x="${(LEFT + WIDTH - RIGHT) / 2}" y="${FLOOR + 52}" text-anchor="middle">${WORDS.plot.key}</text></svg>`
   );
 };
 

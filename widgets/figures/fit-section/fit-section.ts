@@ -3,12 +3,13 @@
  * between the stops, and for a sleeve the wall between its threads, nominal and at the limits of size.
  */
 
+import { WORDS } from '#words/figures/fit-section.ts';
 import { type FitState, fitStateOf, type Wall, whyStopped } from '../../assembly/fit-state.ts';
-import { good, type Result, said, standAt } from '../../engine/index.ts';
+import { bad, good, type Result, standAt } from '../../engine/index.ts';
 import { numeral, show, type UnitView, withSign } from '../../input/format.ts';
 import type { Frame } from '../kit/assembly-paths.ts';
 import { defineFigure, type NumbersOf } from '../kit/figure.ts';
-import { type Columns, extents, namesAt, type Shapes, shapesOf } from '../kit/fit-shapes.ts';
+import { type Columns, extents, namesAt, type Parts, type Shapes, shapesOf } from '../kit/fit-shapes.ts';
 import { knobSvg, mountKnob, updateKnob } from '../kit/knob.ts';
 import { type LiveFigure, readoutHtml, updateReadout } from '../kit/readout.ts';
 import { hatchings, px } from '../kit/svg.ts';
@@ -43,7 +44,7 @@ const stateOf = (numbers: Asked): Result<State> => {
   const frame = frameOf(fit.value);
   return frame.scale > 0 && Number.isFinite(frame.scale)
     ? good({ ...fit.value, frame, asked: n })
-    : said('These lengths can’t be drawn to one scale: bring them nearer to each other.');
+    : bad('lengths-of-no-one-scale', {});
 };
 
 const size = (length: number, view: UnitView, digits = 3) => show(length, { shown: 'size', digits }, view);
@@ -52,86 +53,87 @@ const signed = (z: number, view: UnitView): string => withSign(motion(z, view, 4
 /** Walls are compared with each other, so they keep hundredths of a millimetre. */
 const wallSize = (t: number, view: UnitView) =>
   show(t, { shown: 'size', digits: Math.max(1, Math.floor(Math.log10(Math.abs(t) || 1)) + 3) }, view);
-const turnsText = (n: number) => `${numeral(n, 3)} ${numeral(n, 3) === '1.00' ? 'turn' : 'turns'}`;
 const hasLimits = (wall: FitState['wall']): wall is Wall => wall !== undefined && 'least' in wall;
 
 const draw = (s: State, view: UnitView): string => {
   const { frame } = s;
   const p = shapesOf(s, frame, COLUMNS);
   const nested = s.arrangement === 'nested';
-  const part = (key: 'base' | 'turned' | 'carried', cut: boolean) =>
+  const part = (key: keyof Parts, cut: boolean) =>
     `<path class="part ${key}${cut ? '' : ' solid'}" data-shape="${key}" d="${p[key]}"${cut ? ` fill="url(#fit-${key})"` : ''}/>`;
   const bar = (key: 'A' | 'C') =>
     `<g class="bar-${key}" data-sym="l_${key}"><path class="nut" data-shape="nut${key}" d="${p[`nut${key}`]}"/><path class="engaged" data-shape="bar${key}" d="${p[`bar${key}`]}"/><text x="${COLUMNS[key]}" y="30" text-anchor="middle">${key}</text></g>`;
   return (
-    `<div class="fit-view"><svg viewBox="0 0 ${WIDTH} ${HEIGHT}" role="img" aria-label="Section to scale, ${s.arrangement}: ${s.A.thread.designation} in the base, ${s.C.thread.designation} to the carried part">${hatchings('fit')}` +
+    `<div class="fit-view"><svg viewBox="0 0 ${WIDTH} ${HEIGHT}" role="img" aria-label="${WORDS.section.label({ arrangement: s.arrangement, A: s.A.thread.designation, C: s.C.thread.designation })}">${hatchings('fit')}` +
     `${part('base', true)}${nested ? part('turned', true) : ''}${part('carried', !nested)}${nested ? '' : part('turned', false)}` +
     `<path class="axis" d="M${AXIS} 4V${HEIGHT - 4}"/><g data-names>${names(s)}</g>` +
-    `<text class="figure-note" x="${COLUMNS.A + 20}" y="14" text-anchor="middle">engaged</text>${bar('A')}${bar('C')}</svg></div>` +
+    `<text class="figure-note" x="${COLUMNS.A + 20}" y="14" text-anchor="middle">${WORDS.section.engaged}</text>${bar('A')}${bar('C')}</svg></div>` +
     `<div class="fit-side">${engagementPlot(s, { size: (l) => show(Number(l.toPrecision(3)), { shown: 'size' }, short(view)), count: (n) => numeral(Number(n.toFixed(2))) })}` +
-    `<div class="fit-row">${knobSvg(s.standing.n, 'hexagon', FLATS, 'Turned part, from above')}${lens(s, view)}</div></div>` +
+    `<div class="fit-row">${knobSvg(s.standing.n, 'hexagon', FLATS, WORDS.section.knob)}${lens(s, view)}</div></div>` +
     readoutHtml(readout(s, view))
   );
 };
 
 const lens = (s: FitState, view: UnitView): string =>
   hasLimits(s.wall)
-    ? `<div class="fit-lens">${wallLens(s, s.wall, { nominal: wallSize(s.wall.nominal, short(view)), least: wallSize(s.wall.least, short(view)) })}<p class="lens-words">Wall: solid, from basic sizes; dashed, thinnest within limits.</p></div>`
+    ? `<div class="fit-lens">${wallLens(s, s.wall, { nominal: wallSize(s.wall.nominal, short(view)), least: wallSize(s.wall.least, short(view)) })}<p class="lens-words">${WORDS.lens.key}</p></div>`
     : '';
 
 /** Two units do not fit inside a drawing. */
 const short = (view: UnitView): UnitView => (view === 'both' ? 'metric' : view);
 
 const names = (s: State): string =>
-  Object.entries(namesAt(s))
+  (Object.entries(namesAt(s)) as [keyof Parts, readonly [number, number]][])
     .map(
       ([key, [x, z]]) =>
-        `<text class="part-name ${key}" x="${px(s.frame.x + x * s.frame.scale + 8)}" y="${px(s.frame.y - z * s.frame.scale + 4)}">${key === 'base' ? 'base' : `${key} part`}</text>`,
+        `<text class="part-name ${key}" x="${px(s.frame.x + x * s.frame.scale + 8)}" y="${px(s.frame.y - z * s.frame.scale + 4)}">${WORDS.section.parts[key]}</text>`,
     )
     .join('');
 
 const readout = (s: FitState, view: UnitView): LiveFigure[] => {
   const { engaged, left, motion: z } = s.standing;
-  const diameters = (length: number, d: number) => `${size(length, view)}, ${numeral(length / d, 2)} d`;
+  const diameters = (length: number, d: number) =>
+    WORDS.readout.inDiameters(size(length, view), numeral(length / d, 2));
   return [
-    ['turned', 'engaged, thread A', diameters(engaged.A, s.A.thread.d)],
-    ['carried', 'engaged, thread C', diameters(engaged.C, s.C.thread.d)],
-    ['clockwise', 'turns left, clockwise', numeral(left.clockwise, 3)],
-    ['anticlockwise', 'turns left, anticlockwise', numeral(left.anticlockwise, 3)],
-    ['perTurn', 'carried part, from assembly', signed(z, view)],
-    ['markA', 'mark: back A out from home', turnsText(s.mark.A)],
-    ['markC', 'mark: back C out from home', turnsText(s.mark.C)],
+    ['turned', WORDS.readout.engaged('A'), diameters(engaged.A, s.A.thread.d)],
+    ['carried', WORDS.readout.engaged('C'), diameters(engaged.C, s.C.thread.d)],
+    ['clockwise', WORDS.readout.clockwise, numeral(left.clockwise, 3)],
+    ['anticlockwise', WORDS.readout.anticlockwise, numeral(left.anticlockwise, 3)],
+    ['perTurn', WORDS.readout.carried, signed(z, view)],
+    ['markA', WORDS.readout.mark('A'), WORDS.turns(numeral(s.mark.A, 3))],
+    ['markC', WORDS.readout.mark('C'), WORDS.turns(numeral(s.mark.C, 3))],
   ];
 };
 
 const caption = (s: State, view: UnitView): string => {
   const { travel, standing } = s;
   const { clockwise, anticlockwise, best } = travel;
-  const stopped =
-    standing.stopped === undefined
-      ? ''
-      : `It will not go to ${numeral(s.asked)} turns: ${whyStopped(standing.stopped)}. `;
-  const all = `${turnsText(best.turns)} and ${motion(best.stroke, view)} of stroke, set by thread ${best.limiting}`;
-  const range =
-    travel.turns < 1e-9
-      ? `Put together so, it can’t turn at all: clockwise ${whyStopped(clockwise)}, anticlockwise ${whyStopped(anticlockwise)}; at mid-range the same threads give ${all}.`
-      : `Clockwise ${turnsText(clockwise.n)}, until ${whyStopped(clockwise)}; anticlockwise ${turnsText(-anticlockwise.n)}, until ${whyStopped(anticlockwise)}: ${
-          travel.turns > best.turns - 1e-9
-            ? all
-            : `${turnsText(travel.turns)} and ${motion(travel.stroke, view)} of stroke, where put together at mid-range it would be ${all}`
-        }.`;
-  const idle = travel.perTurn === 0 ? ' The leads are equal, so the carried part stands still.' : '';
-  return `${stopped}${range}${idle}${wallWords(s, view)}`;
+  const says = WORDS.caption({
+    stopped:
+      standing.stopped === undefined ? undefined : { asked: numeral(s.asked), why: whyStopped(standing.stopped) },
+    clockwise: { turns: numeral(clockwise.n, 3), why: whyStopped(clockwise) },
+    anticlockwise: { turns: numeral(-anticlockwise.n, 3), why: whyStopped(anticlockwise) },
+    range: travel.turns < 1e-9 ? 'none' : travel.turns > best.turns - 1e-9 ? 'all' : 'part',
+    has: { turns: numeral(travel.turns, 3), stroke: motion(travel.stroke, view) },
+    best: { turns: numeral(best.turns, 3), stroke: motion(best.stroke, view), thread: best.limiting },
+    idle: travel.perTurn === 0,
+  });
+  const wall = wallWords(s, view);
+  return wall === undefined ? says : `${says} ${wall}`;
 };
 
-const wallWords = (s: FitState, view: UnitView): string => {
-  if (s.wall === undefined) return '';
-  if (!hasLimits(s.wall)) return ` The wall at the limits is not known: ${s.wall.nominalOnly}`;
-  const { nominal, least, most, outside, inside } = s.wall;
-  const classes = `${outside.cls} outside and ${inside.cls} inside`;
-  return least > 0
-    ? ` The wall is ${wallSize(nominal, view)} from basic sizes, and with ${classes} between ${wallSize(least, view)} and ${wallSize(most, view)}.`
-    : ` The wall is ${wallSize(nominal, view)} from basic sizes, but with ${classes} it may come to ${wallSize(least, view)}: some parts within limits have no wall at all.`;
+const wallWords = ({ wall }: FitState, view: UnitView): string | undefined => {
+  if (wall === undefined) return undefined;
+  if (!hasLimits(wall)) return WORDS.wallUnknown(wall.nominalOnly);
+  const { nominal, least, most, outside, inside } = wall;
+  return WORDS.wall({
+    nominal: wallSize(nominal, view),
+    least: wallSize(least, view),
+    most: wallSize(most, view),
+    outside: outside.cls,
+    inside: inside.cls,
+    always: least > 0,
+  });
 };
 
 /** Places of the table: every eighth of the travel, and where it was put together. */
@@ -143,7 +145,7 @@ const places = (s: FitState): readonly number[] => {
 
 export const fitSection = defineFigure({
   name: 'fit-section',
-  title: 'Section, engagement and end stops',
+  title: WORDS.title,
   threads: ['A', 'C'],
   quantities: ['n', 'l_A', 'b_A', 'l_C', 'b_C', 'q_e'],
   choices: ['arrangement', 'assembly'],
@@ -158,12 +160,12 @@ export const fitSection = defineFigure({
     const { wall } = s;
     const walls = hasLimits(wall)
       ? [
-          ['wall, basic sizes', wallSize(wall.nominal, view), '', ''],
-          ['wall, least and most within limits', wallSize(wall.least, view), wallSize(wall.most, view), ''],
+          [WORDS.rows.wall, wallSize(wall.nominal, view), '', ''],
+          [WORDS.rows.wallLimits, wallSize(wall.least, view), wallSize(wall.most, view), ''],
         ]
       : [];
     return {
-      head: ['turns, clockwise', 'engaged, thread A', 'engaged, thread C', 'carried part'],
+      head: WORDS.head,
       rows: [...rows, ...walls],
     };
   },

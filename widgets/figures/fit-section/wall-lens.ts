@@ -3,6 +3,7 @@
  * at its thinnest. x from the axis, z along it; one scale both ways.
  */
 
+import { WORDS } from '#words/figures/fit-section.ts';
 import type { Point } from '../../assembly/assembly-layout.ts';
 import type { FitState, Wall } from '../../assembly/fit-state.ts';
 import { diameters } from '../../engine/index.ts';
@@ -38,7 +39,7 @@ export const wallLens = (
   const dimension = (key: string, y: number, from: number, to: number, text: string) =>
     `<g class="wall-${key}"><path class="edges" d="M${px(x(from))} ${y - 16}V${y + 20}M${px(x(to))} ${y - 16}V${y + 20}"/><path class="span" d="${arrow(x(from), x(to), y)}"/><text x="${px((x(from) + x(to)) / 2)}" y="${y - 6}" text-anchor="middle">${text}</text></g>`;
   return (
-    `<svg class="wall-lens" viewBox="0 0 ${SIDE} ${SIDE}" role="img" aria-label="Wall of the sleeve, magnified: thread A at the right, thread C at the left">` +
+    `<svg class="wall-lens" viewBox="0 0 ${SIDE} ${SIDE}" role="img" aria-label="${WORDS.lens.label}">` +
     `<defs><clipPath id="fit-lens"><circle cx="${SIDE / 2}" cy="${SIDE / 2}" r="${R}"/></clipPath></defs><g clip-path="url(#fit-lens)">` +
     `<path class="part turned" d="${sleeve}" fill="url(#fit-turned)"/>` +
     `${dimension('nominal', 74, inner.major, outer.minor, labels.nominal)}${dimension('least', 134, wall.inner.most, wall.outer.least, labels.least)}</g>` +

@@ -1,4 +1,5 @@
 /** Force across one thread over the stroke: the band between least and most load, nought, the margin, and where it lets go. */
+import { WORDS } from '#words/figures/force-chain.ts';
 import type { ThreadName } from '../../engine/index.ts';
 import { numeral } from '../../input/format.ts';
 import { polygon, polyline, px } from '../kit/svg.ts';
@@ -64,12 +65,12 @@ export const chartSvg = (s: State, thread: ThreadName, axes: Axes): string => {
     v.kind === 'lets go' ? `<path class="let-go" d="M${px(x(v.n) - 6)} ${px(y(0) - 6)}l12 12m0 -12l-12 12"/>` : '';
   const key = thread === 'A' ? 'turned' : 'carried';
   return (
-    `<svg class="chain-chart ${key}" viewBox="0 0 ${WIDTH} ${HEIGHT}" role="img" aria-label="Force across thread ${thread} in newtons against turns">` +
+    `<svg class="chain-chart ${key}" viewBox="0 0 ${WIDTH} ${HEIGHT}" role="img" aria-label="${WORDS.chart.label(thread)}">` +
     `${grid}${foot}<path class="band" d="${polygon([...low, ...[...high].reverse()])}"/>` +
     `<path class="least" data-least="${thread}" d="${polyline(low)}"/><path class="most" data-most="${thread}" d="${polyline(high)}"/>` +
     `${inView ? `<path class="margin-line" d="M${LEFT} ${px(y(marginAt))}H${RIGHT}"/>` : ''}` +
     `<path class="nought" data-nought="${thread}" d="M${LEFT} ${px(y(0))}H${RIGHT}"/>` +
-    `<text class="side" x="${RIGHT - 4}" y="${TOP + 14}" text-anchor="end">pressed flank</text><text class="side" x="${RIGHT - 4}" y="${FLOOR - 5}" text-anchor="end">pulled flank</text>` +
+    `<text class="side" x="${RIGHT - 4}" y="${TOP + 14}" text-anchor="end">${WORDS.chart.pressed}</text><text class="side" x="${RIGHT - 4}" y="${FLOOR - 5}" text-anchor="end">${WORDS.chart.pulled}</text>` +
     `${cross}<path class="cursor-line" data-cursor d="${cursorPath(axes, s.n)}"/></svg>`
   );
 };

@@ -3,6 +3,7 @@
  * picture stays with the assembly: laid on its side, only the arrow of the weight turns.
  */
 
+import { WORDS } from '#words/figures/force-chain.ts';
 import { flankText, partMotion, type ThreadName } from '../../engine/index.ts';
 import { escapeText } from '../../input/escape.ts';
 import { numeral, type UnitView } from '../../input/format.ts';
@@ -30,74 +31,65 @@ import {
 
 /** Thread C stands above thread A, as in the section. */
 const THREADS = ['C', 'A'] as const;
-const JOINS: Readonly<Record<ThreadName, string>> = {
-  A: 'thread A, base to turned part',
-  C: 'thread C, turned to carried part',
-};
 
 /** Along the stroke, whose end is so many turns from its start. */
 const slider = (end: number): Slider => ({
   name: 'n',
-  label: 'place in the stroke',
+  label: WORDS.slider,
   min: Math.min(0, end),
   max: end === 0 ? 1 : Math.max(0, end),
   step: 1 / 6,
 });
 
 const range = ([least, most]: readonly [number, number]): string =>
-  Math.abs(most - least) < 1e-9 ? signedNewtons(least) : `${signedNewtons(least)} to ${signedNewtons(most)}`;
+  Math.abs(most - least) < 1e-9 ? signedNewtons(least) : WORDS.range(signedNewtons(least), signedNewtons(most));
 
 /** What the lens shows, in words. */
 const hereText = (s: State, thread: ThreadName): string => {
   const seat = seatAt(s, thread, s.n);
-  const words =
-    seat === 'neither for sure'
-      ? '✕ changes flank with the load'
-      : `${seat === 'pressed' ? '▼' : '▲'} the ${flankText(thread, seat)} touches`;
-  return `here ${range(forcesAt(s, thread, s.n))}: ${words}`;
+  return WORDS.here(
+    range(forcesAt(s, thread, s.n)),
+    seat === 'neither for sure' ? undefined : { name: flankText(thread, seat), pressed: seat === 'pressed' },
+  );
 };
 
 const placeText = (s: State, view: UnitView): string =>
-  `${turnsText(s.n)}, carried part ${motionText(partMotion('carried', s.n, s.given), view)}, spring ${s.spring ? newtons(springForceAt(s, s.n)) : 'none'}`;
+  WORDS.place({
+    turns: turnsText(s.n),
+    carried: motionText(partMotion('carried', s.n, s.given), view),
+    spring: s.spring ? newtons(springForceAt(s, s.n)) : undefined,
+  });
 
 const draw = (s: State, view: UnitView): string => {
   const axes = axesOf(s);
   const rows = THREADS.map(
     (thread) =>
-      `<div class="chain-row">${lensSvg(thread, seatAt(s, thread, s.n))}<div class="chain-force"><p class="panel-name">Force across ${JOINS[thread]}, in newtons</p>${chartSvg(s, thread, axes)}</div>` +
+      `<div class="chain-row">${lensSvg(thread, seatAt(s, thread, s.n))}<div class="chain-force"><p class="panel-name">${WORDS.panel(WORDS.joins[thread])}</p>${chartSvg(s, thread, axes)}</div>` +
       `<p class="chain-here" data-here="${thread}">${escapeText(hereText(s, thread))}</p>` +
       `<p class="chain-verdict ${s.verdict[thread].kind.replace(/ /g, '-')}" data-verdict="${thread}"><b aria-hidden="true">${MARKS[s.verdict[thread].kind]}</b> ${escapeText(verdictText(s, thread, view))}</p></div>`,
   ).join('');
   const notes = [leastText(s), frictionText(s)].filter((t) => t !== '');
   return (
     `<div class="chain-side">${sectionSvg(s)}${sliderHtml(slider(s.given.to), s.n, placeText(s, view))}</div>` +
-    `<div class="chain-rows">${rows}<p class="x-name">turns, clockwise</p>` +
-    `<ul class="legend"><li><svg viewBox="0 0 34 12" aria-hidden="true"><path class="most" d="M1 3H33"/><path class="least" d="M1 10H33"/></svg>most and least load</li>` +
-    `<li><svg viewBox="0 0 34 10" aria-hidden="true"><path class="nought" d="M1 5H33"/></svg>nought: the flank lets go</li>` +
-    `<li><svg viewBox="0 0 34 10" aria-hidden="true"><path class="margin-line" d="M1 5H33"/></svg>margin asked</li></ul></div>` +
+    `<div class="chain-rows">${rows}<p class="x-name">${WORDS.across}</p>` +
+    `<ul class="legend"><li><svg viewBox="0 0 34 12" aria-hidden="true"><path class="most" d="M1 3H33"/><path class="least" d="M1 10H33"/></svg>${WORDS.legend.loads}</li>` +
+    `<li><svg viewBox="0 0 34 10" aria-hidden="true"><path class="nought" d="M1 5H33"/></svg>${WORDS.legend.nought}</li>` +
+    `<li><svg viewBox="0 0 34 10" aria-hidden="true"><path class="margin-line" d="M1 5H33"/></svg>${WORDS.legend.margin}</li></ul></div>` +
     `<ul class="chain-notes">${notes.map((t) => `<li>${escapeText(t)}</li>`).join('')}</ul>`
   );
 };
 
 export const forceChainFigure = defineFigure({
   name: 'force-chain',
-  title: 'Force chain through the two threads',
+  title: WORDS.title,
   threads: ['A', 'C'],
   quantities: ['F_0', 'k_s', 'W_c', 'W_t', 'F_lo', 'F_hi', 'Q_s', 'mu_g', 'F_g', 'n_w', 'n'],
   choices: ['spring', 'action', 'attitude'],
   state: stateOf,
   draw,
-  caption: (s, view) => `${verdictText(s, 'A', view)} ${verdictText(s, 'C', view)} ${springText(s, view)}`,
+  caption: (s, view) => WORDS.caption(verdictText(s, 'A', view), verdictText(s, 'C', view), springText(s, view)),
   table: (s, view) => ({
-    head: [
-      'turns, clockwise',
-      'carried part',
-      'spring',
-      'thread A, least load',
-      'thread A, most load',
-      'thread C, least load',
-      'thread C, most load',
-    ],
+    head: WORDS.head,
     rows: places(s, 7).map((n) => [
       numeral(Number(n.toPrecision(4))),
       motionText(partMotion('carried', n, s.given), view),

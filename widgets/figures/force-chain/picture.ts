@@ -2,6 +2,7 @@
  * The three parts in line, in axial section, to the scale of their diameters and pitches, with the spring between the two it
  * is hooked to; and for each thread a lens on one ridge, its play drawn much too large, that shows which flanks touch.
  */
+import { WORDS } from '#words/figures/force-chain.ts';
 import type { Point } from '../../assembly/assembly-layout.ts';
 import { type PreloadCase, type PreloadSpring, partMotion, type Thread } from '../../engine/index.ts';
 import { hatchings, polygon, polyline, px } from '../kit/svg.ts';
@@ -182,19 +183,19 @@ export const sectionSvg = (s: State): string => {
   const l = layOut(s);
   const y = (z: number) => px(l.y0 - z * l.scale + 4);
   const x = AXIS + 1.95 * l.D * l.scale + 6;
-  const name = (key: string, words: string, z: number) =>
-    `<text class="part-name ${key}" x="${px(x)}" y="${y(z)}">${words}</text>`;
+  const name = (key: 'base' | 'turned' | 'carried', z: number) =>
+    `<text class="part-name ${key}" x="${px(x)}" y="${y(z)}">${WORDS.section.parts[key]}</text>`;
   return (
-    `<svg class="chain-section" viewBox="0 0 ${WIDTH} ${HEIGHT}" role="img" aria-label="Section of the three parts in line, ${s.A.designation} below and ${s.C.designation} above${s.spring ? `, with a spring that ${s.spring.kind}s between ${s.spring.lower} and ${s.spring.upper} part` : ''}">` +
+    `<svg class="chain-section" viewBox="0 0 ${WIDTH} ${HEIGHT}" role="img" aria-label="${WORDS.section.label({ A: s.A.designation, C: s.C.designation, spring: s.spring })}">` +
     `${hatchings('chain')}<path class="part base" data-path="base" d="${p.base}" fill="url(#chain-base)"/>` +
     `<path class="part carried" data-path="carried" d="${p.carried}" fill="url(#chain-carried)"/>` +
     `<path class="part turned solid" data-path="turned" d="${p.turned}"/>` +
     `<path class="axis" d="M${AXIS} 4V${HEIGHT - 4}"/>` +
     `<path class="coils" data-path="coils" d="${p.coils}"/><path class="heads" data-path="heads" d="${p.heads}"/>` +
     `<path class="push" data-path="weight" d="${p.weight}"/><path class="push" data-path="load" d="${p.load}"/>` +
-    `<text class="figure-note" x="${AXIS - 48}" y="16" text-anchor="end">weight</text>` +
-    `${s.given.load.least === 0 && s.given.load.most === 0 ? '' : `<text class="figure-note" x="${AXIS + 56}" y="16">load</text>`}` +
-    `${name('carried', 'carried', (l.carriedBottom + l.cavityTop) / 2)}${name('turned', 'turned', (l.headBottom + l.headTop) / 2)}${name('base', 'base', -0.6 * s.A.d)}</svg>`
+    `<text class="figure-note" x="${AXIS - 48}" y="16" text-anchor="end">${WORDS.section.weight}</text>` +
+    `${s.given.load.least === 0 && s.given.load.most === 0 ? '' : `<text class="figure-note" x="${AXIS + 56}" y="16">${WORDS.section.load}</text>`}` +
+    `${name('carried', (l.carriedBottom + l.cavityTop) / 2)}${name('turned', (l.headBottom + l.headTop) / 2)}${name('base', -0.6 * s.A.d)}</svg>`
   );
 };
 

@@ -1,5 +1,6 @@
 /** The force chain as the figure needs it: the case the engine judges, its verdict, and the forces at one place. */
 
+import { WORDS } from '#words/figures/force-chain.ts';
 import { type Attitude, type PreloadNumbers, preloadOf } from '../../assembly/preload-of.ts';
 import {
   type FlankName,
@@ -8,7 +9,6 @@ import {
   good,
   type LeastPreload,
   leastPreload,
-  type Part,
   type PreloadCase,
   type PreloadSpring,
   type PreloadVerdict,
@@ -107,55 +107,64 @@ export const verdictText = (s: State, thread: ThreadName, view: UnitView): strin
   const v = s.verdict[thread];
   switch (v.kind) {
     case 'seated':
-      return `Thread ${thread}: the ${flankText(thread, v.flank)} touches over the whole stroke, with ${newtons(v.least)} or more.`;
+      return WORDS.verdict.seated({ thread, flank: flankText(thread, v.flank), least: newtons(v.least) });
     case 'short of margin':
-      return `Thread ${thread}: the ${flankText(thread, v.flank)} touches over the whole stroke, but only ${newtons(v.least)} is left where ${newtons(s.given.margin)} is asked.`;
+      return WORDS.verdict['short of margin']({
+        thread,
+        flank: flankText(thread, v.flank),
+        least: newtons(v.least),
+        margin: newtons(s.given.margin),
+      });
     case 'lets go':
-      return `Thread ${thread} lets go at ${turnsText(v.n)}, the carried part at ${motionText(v.z_c, view)}, under ${signedNewtons(v.load)}.`;
+      return WORDS.verdict['lets go']({
+        thread,
+        turns: turnsText(v.n),
+        carried: motionText(v.z_c, view),
+        load: signedNewtons(v.load),
+      });
   }
-};
-
-const NAMES: Readonly<Record<Part, string>> = {
-  base: 'the base',
-  turned: 'the turned part',
-  carried: 'the carried part',
 };
 
 /** What the spring does over the stroke. */
 export const springText = (s: State, view: UnitView): string => {
   const range = s.verdict.springs[0];
-  if (!s.spring || !range) return 'No spring: the threads are left to the weight and the load.';
+  if (!s.spring || !range) return WORDS.noSpring;
   const parted = endsPart(s);
-  const motion = show(Math.abs(parted), { shown: 'motion', digits: 3 }, view);
-  const ends =
-    parted === 0
-      ? 'its ends keep their distance'
-      : `its ends ${parted > 0 ? 'part' : 'come nearer'} by ${motion} over the stroke`;
-  const slack = range.slackFrom === undefined ? '' : `, slack from ${turnsText(range.slackFrom)} on`;
-  return `Between ${NAMES[s.spring.lower]} and ${NAMES[s.spring.upper]}: ${ends}, so its force goes from ${newtons(springForceAt(s, s.given.from))} to ${newtons(springForceAt(s, s.given.to))}${slack}.`;
+  return WORDS.spring({
+    lower: s.spring.lower,
+    upper: s.spring.upper,
+    ends: parted === 0 ? 'keep' : parted > 0 ? 'part' : 'near',
+    motion: show(Math.abs(parted), { shown: 'motion', digits: 3 }, view),
+    from: newtons(springForceAt(s, s.given.from)),
+    to: newtons(springForceAt(s, s.given.to)),
+    slack: range.slackFrom === undefined ? undefined : turnsText(range.slackFrom),
+  });
 };
 
-/** The least force at the start, and what no force of this spring can do. */
+/**
+ * The least force at the start, and what no force of this spring can do. The engine's own sentence says which thread is out of
+ * reach; here it is told with the force.
+ */
 export const leastText = (s: State): string => {
   if (!s.spring || !s.least) return '';
   const { force, governs, unreached } = s.least;
   const has = s.spring.force;
-  const by =
-    governs.thread === undefined
-      ? 'so as not to go slack'
-      : `set by thread ${governs.thread} at ${turnsText(governs.n)} under ${signedNewtons(governs.load)}`;
-  // The engine's own sentence says which thread is out of reach; here it is told with the force.
-  const alone =
-    unreached.length === 0
-      ? ''
-      : `Whatever its force, this spring does nothing for thread ${unreached.join(' and ')}: only weight and load act there. `;
-  const reached = (['A', 'C'] as const).filter((t) => !unreached.includes(t));
-  const forWhom = unreached.length === 0 ? 'both threads need' : `thread ${reached.join(' and ')} needs`;
-  if (force === 0) return `${alone}For the rest ${forWhom} no force of it at the start.`;
-  const enough =
-    has >= force * (1 - 1e-12) ? `${newtons(has)} is enough` : `${newtons(has)} is below that: more preload`;
-  return `${alone}At the start ${forWhom} ${newtons(force)} of it, ${by}; ${enough}.`;
+  return WORDS.least({
+    unreached,
+    need:
+      force === 0
+        ? undefined
+        : {
+            force: newtons(force),
+            by:
+              governs.thread === undefined
+                ? undefined
+                : { thread: governs.thread, turns: turnsText(governs.n), load: signedNewtons(governs.load) },
+            has: newtons(has),
+            enough: has >= force * (1 - 1e-12),
+          },
+  });
 };
 
 export const frictionText = (s: State): string =>
-  s.friction > 0 ? `Friction of the guide, ${numeral(s.friction, 3)}\u00a0N either way, is counted in the loads.` : '';
+  s.friction > 0 ? WORDS.friction(`${numeral(s.friction, 3)}\u00a0N`) : '';

@@ -3,7 +3,9 @@
  * nothing else, so there the finer is the lighter; with the friction of real threads it is not. Friction is set by
  * dragging the mark, or with the arrow keys on it.
  */
+
 import * as Plot from '@observablehq/plot';
+import { WORDS } from '#words/figures/friction-curve.ts';
 import {
   type EffortNumbers,
   type EffortState,
@@ -37,9 +39,9 @@ interface Curve {
 }
 
 const curvesOf = ({ A, C }: EffortState): readonly Curve[] => [
-  { key: 'raise', name: `${A.designation} with ${C.designation}, raising`, of: (s) => s.pair.against.torque },
-  { key: 'lower', name: 'the same, lowering', dash: '8 4', of: (s) => s.pair.along.torque },
-  { key: 'plain', name: `${C.designation} alone, raising`, dash: '2 4', of: (s) => s.plain.against },
+  { key: 'raise', name: WORDS.curves.raise(A.designation, C.designation), of: (s) => s.pair.against.torque },
+  { key: 'lower', name: WORDS.curves.lower, dash: '8 4', of: (s) => s.pair.along.torque },
+  { key: 'plain', name: WORDS.curves.plain(C.designation), dash: '2 4', of: (s) => s.plain.against },
 ];
 
 interface Picture {
@@ -128,8 +130,6 @@ const plotOf = (p: Picture, title: string): string =>
     ],
   });
 
-const TITLE = 'Torque against friction';
-
 const draw = (p: Picture, view: UnitView): string => {
   const legend = p.curves.map((c) => legendItem(c.key, c.dash, c.name)).join('');
   const { free } = p;
@@ -141,46 +141,45 @@ const draw = (p: Picture, view: UnitView): string => {
       ? ['', '']
       : [
           `<circle class="even" cx="${px(x(p, p.even.mu))}" cy="${px(y(p, p.even.torque))}" r="7"/>`,
-          legendKey(
-            '<circle class="even" cx="17" cy="8" r="6"/>',
-            `the same torque at friction ${numeral(p.even.mu, 2)}`,
-            16,
-          ),
+          legendKey('<circle class="even" cx="17" cy="8" r="6"/>', WORDS.even(numeral(p.even.mu, 2)), 16),
         ];
   return (
-    `<ul class="legend">${legend}${legendKey('<circle class="limit raise" cx="17" cy="7" r="5"/>', `no friction: ${free ? torqueText(free.pair.against.torque, view) : ''}, alone ${free ? torqueText(free.plain.against, view) : ''}`, 14)}` +
+    `<ul class="legend">${legend}${legendKey('<circle class="limit raise" cx="17" cy="7" r="5"/>', WORDS.noFriction(free ? torqueText(free.pair.against.torque, view) : '', free ? torqueText(free.plain.against, view) : ''), 14)}` +
     `${evenKey}</ul>` +
-    `<div class="panel"><p class="panel-name">Torque, in N·mm</p><div class="plot-box">${plotOf(p, TITLE)}` +
-    `<svg class="plot-marks friction-marks" role="group" aria-label="Friction, set by its mark" viewBox="0 0 ${WIDTH} ${HEIGHT}" data-plane>${limits}${even}` +
+    `<div class="panel"><p class="panel-name">${WORDS.panel}</p><div class="plot-box">${plotOf(p, WORDS.title)}` +
+    `<svg class="plot-marks friction-marks" role="group" aria-label="${WORDS.marks}" viewBox="0 0 ${WIDTH} ${HEIGHT}" data-plane>${limits}${even}` +
     `<path class="cursor-line" data-cursor d="${cursorPath(p)}"/>${p.curves.map((c) => `<circle class="mark ${c.key}" data-mark="${c.key}" r="5" cx="${px(x(p, p.state.mu))}" cy="${px(y(p, c.of(p.state)))}"/>`).join('')}` +
-    `<g class="handle" data-handle data-key="mu" role="slider" tabindex="0" aria-label="Coefficient of friction" aria-valuemin="0" aria-valuemax="1" aria-valuenow="${px(p.state.mu)}" aria-valuetext="${handleText(p.state, view)}" transform="translate(${px(x(p, p.state.mu))} ${HEIGHT - MARGIN.bottom})"><rect class="target" x="-28" y="-24" width="56" height="56"/><path class="grip" d="M0 -10l9 10v10h-18v-10z"/></g></svg></div>` +
-    `<p class="x-name">coefficient of friction, the same in both threads</p></div>`
+    `<g class="handle" data-handle data-key="mu" role="slider" tabindex="0" aria-label="${WORDS.handle}" aria-valuemin="0" aria-valuemax="1" aria-valuenow="${px(p.state.mu)}" aria-valuetext="${handleText(p.state, view)}" transform="translate(${px(x(p, p.state.mu))} ${HEIGHT - MARGIN.bottom})"><rect class="target" x="-28" y="-24" width="56" height="56"/><path class="grip" d="M0 -10l9 10v10h-18v-10z"/></g></svg></div>` +
+    `<p class="x-name">${WORDS.across}</p></div>`
   );
 };
 
 const cursorPath = (p: Picture): string => `M${px(x(p, p.state.mu))} ${MARGIN.top - 8}V${HEIGHT - MARGIN.bottom}`;
 
 const handleText = (s: EffortState, view: UnitView): string =>
-  `${numeral(s.mu)}, raising takes ${torqueText(s.pair.against.torque, view)}`;
+  WORDS.handleText(numeral(s.mu), torqueText(s.pair.against.torque, view));
 
 export const frictionCurve = defineFigure({
   name: 'friction-curve',
-  title: TITLE,
+  title: WORDS.title,
   threads: ['A', 'C'],
   quantities: ['F', 'mu', 'd_b'],
   choices: ['rubs'],
   setElsewhere: ['d_b', 'rubs'],
   state: pictureOf,
   draw,
-  caption: ({ state: s, even, lighterWithout }, view) => {
-    const crossing =
-      even === undefined
-        ? `the pair is the ${lighterWithout ? 'lighter' : 'heavier'} all the way`
-        : `the pair is lighter than ${s.C.designation} alone only ${lighterWithout ? 'below' : 'above'} friction ${numeral(even.mu, 2)}`;
-    return `From ${torqueText(s.pair.frictionless, view)} without friction the torque of raising climbs almost straight with friction; ${crossing}. Here, at ${numeral(s.mu)}, the pair takes ${torqueText(s.pair.against.torque, view)} and ${s.C.designation} alone ${torqueText(s.plain.against, view)}.`;
-  },
+  caption: ({ state: s, even, lighterWithout }, view) =>
+    WORDS.caption({
+      frictionless: torqueText(s.pair.frictionless, view),
+      C: s.C.designation,
+      even: even === undefined ? undefined : numeral(even.mu, 2),
+      lighterBelow: lighterWithout,
+      friction: numeral(s.mu),
+      pair: torqueText(s.pair.against.torque, view),
+      alone: torqueText(s.plain.against, view),
+    }),
   table: ({ listed }, view) => ({
-    head: ['friction', 'pair, raising', 'pair, lowering', 'thread C alone, raising', 'efficiency of the pair'],
+    head: WORDS.head,
     rows: listed.map(({ mu, pair, plain }) => [
       numeral(mu),
       torqueText(pair.against.torque, view),

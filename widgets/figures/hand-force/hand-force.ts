@@ -4,8 +4,10 @@
  * sticks lets go.
  */
 
+import { WORDS } from '#words/figures/hand-force.ts';
 import { type EffortState, effortState, forceText, senseText, torqueText } from '../../assembly/effort-of.ts';
 import {
+  bad,
   good,
   handForce,
   mm,
@@ -15,7 +17,6 @@ import {
   plain,
   type Result,
   rad,
-  said,
   stepsFor,
   stickSlip,
   type TurningEffort,
@@ -24,6 +25,12 @@ import { type Divider, stepName, stepsOf } from '../../input/dividers.ts';
 import { numeral, show, type UnitView } from '../../input/format.ts';
 import { defineFigure, type NumbersOf } from '../kit/figure.ts';
 import { px } from '../kit/svg.ts';
+
+declare module '../../engine/kernel/result.ts' {
+  interface Refusals {
+    'holding-below-sliding': { readonly holds: string; readonly slides: string };
+  }
+}
 
 const SPAN = 96;
 /** Corner of a hexagon over major diameter, as of a usual nut (M12: 18 mm across flats). */
@@ -97,11 +104,7 @@ const stateOf = ({
     effortState({ threads, values: { F, mu: friction, d_b: 0 }, choices: { rubs: 'nothing' } });
   const effort = effortWith(mu);
   if (!effort.ok) return effort;
-  if (!(mu_s >= mu))
-    return said(
-      `Friction that holds is ${numeral(mu_s)}, below the ${numeral(mu)} of sliding, and then nothing sticks: give at least ${numeral(mu)}.`,
-      'mu_s',
-    );
+  if (!(mu_s >= mu)) return bad('holding-below-sliding', { holds: numeral(mu_s), slides: numeral(mu) }, 'mu_s');
   const stuck = effortWith(mu_s);
   if (!stuck.ok) return stuck;
   const { pair } = effort.value;
@@ -135,6 +138,7 @@ const stateOf = ({
 };
 
 const motion = (z: number, view: UnitView): string => show(z, { shown: 'motion', digits: 3 }, view);
+const bold = (text: string): string => `<b>${text}</b>`;
 const degrees = (a: number, view: UnitView): string => show(a, { shown: 'degrees', digits: 3 }, view);
 
 /** The head, lever and forces from above, to scale of the radius. */
@@ -156,7 +160,12 @@ const plan = (s: State, view: UnitView): string => {
   const arrow = `<path class="force" d="M${px(R)} 0V${tip}m-6 ${up ? 10 : -10}l6 ${up ? -10 : 10}l6 ${up ? 10 : -10}"/>`;
   const radius = `<path class="dimension" d="M0 ${up ? 16 : -16}H${px(R)}M0 ${up ? 11 : -21}v10M${px(R)} ${up ? 11 : -21}v10"/>`;
   const text = `<text x="${px(R + 4)}" y="${up ? -74 : 86}" text-anchor="end">${forceText(s.raise.keepForce, view)}</text><text x="${px(R)}" y="${up ? 37 : -27}" text-anchor="end">${show(s.radius, { shown: 'size', digits: 3 }, view === 'both' ? 'metric' : view)}</text>`;
-  return `<svg class="plan" viewBox="-112 -100 224 200" role="img" aria-label="From above: the hand pushes with ${forceText(s.raise.keepForce, view)} at a radius of ${show(s.radius, { shown: 'size', digits: 3 }, view)}, ${senseText(s.raise.turning.sense)}, to raise the load">${head}${radius}${arrow}<circle class="hub" r="3"/>${text}</svg>`;
+  const label = WORDS.plan({
+    force: forceText(s.raise.keepForce, view),
+    radius: show(s.radius, { shown: 'size', digits: 3 }, view),
+    sense: senseText(s.raise.turning.sense),
+  });
+  return `<svg class="plan" viewBox="-112 -100 224 200" role="img" aria-label="${label}">${head}${radius}${arrow}<circle class="hub" r="3"/>${text}</svg>`;
 };
 
 const bars = (s: State, view: UnitView): string => {
@@ -164,40 +173,52 @@ const bars = (s: State, view: UnitView): string => {
   const bar = (kind: string, symbol: string, text: string, length: number): string =>
     `<p class="line" data-sym="${symbol}">${text}</p><svg class="eaten ${kind}" viewBox="0 0 640 16" preserveAspectRatio="none" aria-hidden="true"><rect class="uses" x="1" y="2" width="${px(Math.max(1.5, (BAR * length) / longest))}" height="12"/></svg>`;
   const step = stepName(s.divider);
+  const hand = WORDS.bars.hand({
+    angle: degrees(s.theta, view),
+    motion: bold(motion(s.hand, view)),
+    share: numeral(s.handFlats, 2),
+    step,
+  });
+  const jump = WORDS.bars.jump({
+    angle: degrees(s.raise.jumpAngle, view),
+    motion: bold(motion(s.raise.jump, view)),
+    share: numeral(s.jumpFlats, 2),
+    step,
+  });
   return (
-    `<div class="hand-bars">${bar('wanted', 's', `one ${step}: <b>${motion(s.flat, view)}</b>`, s.flat)}` +
-    `${bar('carried', 'theta_h', `a hand that repeats to ${degrees(s.theta, view)}: <b>${motion(s.hand, view)}</b>, ${numeral(s.handFlats, 2)} of a ${step}`, s.hand)}` +
-    `${bar('turned', 's_j', `one jump, ${degrees(s.raise.jumpAngle, view)} at most: <b>${motion(s.raise.jump, view)}</b>, ${numeral(s.jumpFlats, 2)} of a ${step}`, s.raise.jump)}</div>`
+    `<div class="hand-bars">${bar('wanted', 's', WORDS.bars.step(step, bold(motion(s.flat, view))), s.flat)}` +
+    `${bar('carried', 'theta_h', hand, s.hand)}` +
+    `${bar('turned', 's_j', jump, s.raise.jump)}</div>`
   );
 };
 
 const draw = (s: State, view: UnitView): string =>
-  `<div class="hand-plan">${plan(s, view)}<p class="line">To start: <b>${forceText(s.raise.startForce, view)}</b>, to keep turning: <b data-sym="F_h">${forceText(s.raise.keepForce, view)}</b></p></div>${bars(s, view)}`;
+  `<div class="hand-plan">${plan(s, view)}<p class="line">${WORDS.forces(bold(forceText(s.raise.startForce, view)), `<b data-sym="F_h">${forceText(s.raise.keepForce, view)}</b>`)}</p></div>${bars(s, view)}`;
 
 export const handForceFigure = defineFigure({
   name: 'hand-force',
-  title: 'Force of the hand and the smallest step it makes',
+  title: WORDS.title,
   threads: ['A', 'C'],
   quantities: QUANTITIES,
   choices: ['divider'],
   state: stateOf,
   draw,
-  caption: (s, view) => {
-    const rules =
-      s.raise.jump > s.hand
-        ? `The jump is the larger, so a step is ${motion(s.raise.jump, view)} and not the ${motion(s.hand, view)} that the hand could set.`
-        : s.raise.jump > 0
-          ? `The jump of ${motion(s.raise.jump, view)} is the smaller, so the hand decides: ${motion(s.hand, view)}.`
-          : `Nothing sticks, so the hand alone decides: ${motion(s.hand, view)}.`;
-    const lowering =
-      s.lower.keeps > 0
-        ? `lowering takes ${forceText(s.lower.keepForce, view)}`
-        : `when let go, the load turns it back, and ${forceText(-s.lower.keepForce, view)} must hold it`;
-    return `At a radius of ${show(s.radius, { shown: 'size', digits: 3 }, view)} raising takes ${forceText(s.raise.keepForce, view)}, ${forceText(s.raise.startForce, view)} to start; ${lowering}. ${rules}`;
-  },
+  caption: (s, view) =>
+    WORDS.caption({
+      radius: show(s.radius, { shown: 'size', digits: 3 }, view),
+      keep: forceText(s.raise.keepForce, view),
+      start: forceText(s.raise.startForce, view),
+      lower:
+        s.lower.keeps > 0
+          ? { force: forceText(s.lower.keepForce, view), holds: false }
+          : { force: forceText(-s.lower.keepForce, view), holds: true },
+      hand: motion(s.hand, view),
+      jump: motion(s.raise.jump, view),
+      decides: s.raise.jump > s.hand ? 'jump' : s.raise.jump > 0 ? 'hand' : 'hand alone',
+    }),
   table: (s, view) => {
-    const row = (name: string, way: Way): string[] => [
-      `${name}, ${senseText(way.turning.sense)}`,
+    const row = (named: (sense: string) => string, way: Way): string[] => [
+      named(senseText(way.turning.sense)),
       torqueText(way.starts, view),
       torqueText(way.keeps, view),
       forceText(way.startForce, view),
@@ -206,16 +227,8 @@ export const handForceFigure = defineFigure({
       motion(way.jump, view),
     ];
     return {
-      head: [
-        'way',
-        'torque to start',
-        'torque to keep turning',
-        'force to start',
-        'force to keep turning',
-        'jump, angle',
-        'jump, motion',
-      ],
-      rows: [row('raising', s.raise), row('lowering', s.lower)],
+      head: WORDS.head,
+      rows: [row(WORDS.raising, s.raise), row(WORDS.lowering, s.lower)],
     };
   },
 });

@@ -1,5 +1,6 @@
 /** What a calibration found, each finding in one sentence, as the figure and the certificate say it. */
 
+import { FINDINGS } from '#words/figures/kit.ts';
 import type { Calibrated } from '../../assembly/calibration-of.ts';
 import { numeral, show, type UnitView, withSign } from '../../input/format.ts';
 
@@ -21,15 +22,20 @@ export const digitsFor = (value: number, half: number): number =>
     : Math.min(7, Math.max(2, Math.floor(Math.log10(Math.abs(value))) - Math.floor(Math.log10(half)) + 2));
 
 export const leadText = ({ calibration: { lead, leadInterval } }: Calibrated, view: UnitView): string =>
-  `${motionText(lead, view, digitsFor(lead, leadInterval.half))} ± ${motionText(leadInterval.half, view, 2)} a turn`;
+  FINDINGS.lead(motionText(lead, view, digitsFor(lead, leadInterval.half)), motionText(leadInterval.half, view, 2));
 
 export const verdictText = (c: Calibrated, view: UnitView): string => {
   const { agreement, nominal, calibration } = c;
   const { difference, agrees, tolerance } = agreement;
-  return (
-    `The measured net lead is ${leadText(c, view)}, ${motionText(Math.abs(difference), view, 3)} ${difference < 0 ? 'below' : 'above'} the nominal ${motionText(nominal, view)}: ` +
-    `it ${agrees ? 'agrees' : 'does not agree'} within ${motionText(calibration.leadInterval.half, view, 2)} of uncertainty and ${motionText(tolerance, view, 3)} of stated lead error.`
-  );
+  return FINDINGS.verdict({
+    lead: leadText(c, view),
+    off: motionText(Math.abs(difference), view, 3),
+    below: difference < 0,
+    nominal: motionText(nominal, view),
+    agrees,
+    uncertainty: motionText(calibration.leadInterval.half, view, 2),
+    stated: motionText(tolerance, view, 3),
+  });
 };
 
 export interface Finding {
@@ -46,46 +52,42 @@ export const findingsOf = ({ calibration: c }: Calibrated, view: UnitView): read
   const untold = (name: string, why: string): Finding => ({
     name,
     determined: false,
-    value: 'can’t be told',
+    value: FINDINGS.untold,
     says: why,
   });
+  const told = (name: string, value: string, says: string): Finding => ({ name, determined: true, value, says });
   return [
     hysteresis.determined
-      ? {
-          name: 'hysteresis',
-          determined: true,
-          value: `${m(hysteresis.gap)} ± ${m(hysteresis.interval.half, 2)}`,
-          says: `Between up and down stands a gap of ${m(hysteresis.gap)} ± ${m(hysteresis.interval.half, 2)}, which is ${
-            hysteresis.lostMotion >= 0
-              ? `${numeral(hysteresis.lostTurns, 2)} turns lost on reversal`
-              : 'against the sense of lost motion, so look for drift'
-          }.${hysteresis.slopesAgree ? '' : ' The two directions have different slopes, so one number does not describe the gap.'}`,
-        }
-      : untold('hysteresis', hysteresis.why),
+      ? told(
+          FINDINGS.hysteresis.name,
+          FINDINGS.hysteresis.value(m(hysteresis.gap), m(hysteresis.interval.half, 2)),
+          FINDINGS.hysteresis.says({
+            gap: m(hysteresis.gap),
+            uncertainty: m(hysteresis.interval.half, 2),
+            lost: hysteresis.lostMotion >= 0 ? numeral(hysteresis.lostTurns, 2) : undefined,
+            slopesAgree: hysteresis.slopesAgree,
+          }),
+        )
+      : untold(FINDINGS.hysteresis.name, hysteresis.why),
     periodic.determined
-      ? {
-          name: 'once per turn',
-          determined: true,
-          value: `±${m(periodic.amplitude)}${periodic.significant ? '' : ', no more than scatter'}`,
-          says: `Once per turn it wanders by ${m(periodic.amplitude)} to either side, furthest up at ${numeral(periodic.crest, 2)} of a turn${
-            periodic.significant ? '' : ', which is no more than scatter alone would give'
-          }.`,
-        }
-      : untold('once per turn', periodic.why),
+      ? told(
+          FINDINGS.periodic.name,
+          FINDINGS.periodic.value(m(periodic.amplitude), periodic.significant),
+          FINDINGS.periodic.says({
+            amplitude: m(periodic.amplitude),
+            crest: numeral(periodic.crest, 2),
+            significant: periodic.significant,
+          }),
+        )
+      : untold(FINDINGS.periodic.name, periodic.why),
     repeatability.determined
-      ? {
-          name: 'repeatability',
-          determined: true,
-          value: `${m(repeatability.deviation)}, widest ${m(repeatability.widest)}`,
-          says: `A place read again from the same side repeats with a standard deviation of ${m(repeatability.deviation)}; the two readings furthest apart differ by ${m(repeatability.widest)}.`,
-        }
-      : untold('repeatability', repeatability.why),
-    {
-      name: 'left over',
-      determined: true,
-      value: m(c.scatter),
-      says: `What none of this explains scatters by ${m(c.scatter)}, standard deviation, with ${c.freedom} degrees of freedom.`,
-    },
+      ? told(
+          FINDINGS.repeatability.name,
+          FINDINGS.repeatability.value(m(repeatability.deviation), m(repeatability.widest)),
+          FINDINGS.repeatability.says(m(repeatability.deviation), m(repeatability.widest)),
+        )
+      : untold(FINDINGS.repeatability.name, repeatability.why),
+    told(FINDINGS.leftOver.name, m(c.scatter), FINDINGS.leftOver.says(m(c.scatter), c.freedom)),
   ];
 };
 

@@ -2,6 +2,7 @@
  * A dial of the notebook's own: a hundred divisions, one long hand, a small hand that counts rounds. It reads motion
  * the way an indicator on the carried part would; up is clockwise.
  */
+import { WORDS } from '#words/figures/kit.ts';
 import { escapeText } from '../../input/escape.ts';
 import { numeral, type UnitView } from '../../input/format.ts';
 import { px } from './svg.ts';
@@ -15,8 +16,9 @@ export interface DialScale {
 /** The division that lets `perTurn` mm show as some marks and not as many rounds. */
 export const dialScale = (perTurn: number, view: UnitView): DialScale => {
   const coarse = Math.abs(perTurn) >= 0.04;
-  if (view === 'inch') return coarse ? { division: 0.0254, face: '1 thou' } : { division: 0.00254, face: '1 tenth' };
-  return coarse ? { division: 0.01, face: '10 µm' } : { division: 0.001, face: '1 µm' };
+  const { thou, tenth, micrometres, micrometre } = WORDS.dial.faces;
+  if (view === 'inch') return coarse ? { division: 0.0254, face: thou } : { division: 0.00254, face: tenth };
+  return coarse ? { division: 0.01, face: micrometres } : { division: 0.001, face: micrometre };
 };
 
 export const dialSvg = (motion: number, scale: DialScale, label: string): string => {
@@ -45,4 +47,4 @@ export const updateDial = (stage: HTMLElement, motion: number, scale: DialScale)
 
 /** What the dial shows, in divisions, for the sentence beside it. */
 export const dialReading = (motion: number, scale: DialScale): string =>
-  `${numeral(motion / scale.division, 3)} divisions of ${scale.face}`;
+  WORDS.dial.reading(numeral(motion / scale.division, 3), scale.face);

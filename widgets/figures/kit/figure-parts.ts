@@ -3,6 +3,7 @@
  * its numbers. Built the same way into the printed page and into the living one.
  */
 
+import { WORDS } from '#words/figures/kit.ts';
 import type { Numbers } from '../../assembly/numbers.ts';
 import { escapeText } from '../../input/escape.ts';
 import type { UnitView } from '../../input/format.ts';
@@ -31,12 +32,12 @@ export const figureParts = (figure: Figure, numbers: Numbers, view: UnitView, se
     `<div class="stage" data-stage>${drawn ? unmounted(pictureOf(drawn, set)) : ''}</div>` +
     `<p class="refusal" data-refusal role="status">${at.ok ? '' : escapeText(reasonOf(at))}</p>` +
     `<p class="says" data-says>${drawn ? escapeText(drawn.caption()) : ''}</p>` +
-    `<details class="numbers-behind"><summary>The numbers behind this figure</summary><div data-table>${drawn ? tableHtml(drawn.table()) : ''}</div></details>`
+    `<details class="numbers-behind"><summary>${WORDS.figure.numbersBehind}</summary><div data-table>${drawn ? tableHtml(drawn.table()) : ''}</div></details>`
   );
 };
 
 export const tableHtml = (table: Table): string =>
-  `<div class="table-scroll" tabindex="0" role="group" aria-label="Table"><table><thead><tr>${table.head.map((h) => `<th scope="col">${escapeText(h)}</th>`).join('')}</tr></thead>` +
+  `<div class="table-scroll" tabindex="0" role="group" aria-label="${WORDS.figure.table}"><table><thead><tr>${table.head.map((h) => `<th scope="col">${escapeText(h)}</th>`).join('')}</tr></thead>` +
   `<tbody>${table.rows.map((r) => `<tr>${r.map((c) => `<td>${escapeText(c)}</td>`).join('')}</tr>`).join('')}</tbody></table></div>`;
 
 /** Comma-separated values by RFC 4180. */

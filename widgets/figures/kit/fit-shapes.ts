@@ -13,6 +13,13 @@ import { type Frame, roundedEnd } from './assembly-paths.ts';
 import { polygon } from './svg.ts';
 import { opposite, threadEdge } from './thread-outline.ts';
 
+declare module '../../engine/kernel/result.ts' {
+  interface Refusals {
+    /** Of whatever draws these parts: lengths so far apart that no scale holds them. */
+    'lengths-of-no-one-scale': Readonly<Record<never, never>>;
+  }
+}
+
 /** Sizes that do not move. */
 interface Sizes {
   readonly D: number;

@@ -2,6 +2,7 @@
  * The turned part seen from above, and how it is turned: dragged round, by wheel over it, by arrow keys (one step; with
  * Shift one turn) and Home. Clockwise is positive. A slider to assistive technology.
  */
+import { WORDS } from '#words/figures/kit.ts';
 import type { Divider } from '../../input/dividers.ts';
 import { nextStep } from '../../input/next-step.ts';
 import { notchCounter } from './notches.ts';
@@ -52,10 +53,8 @@ const arcPath = (n: number): string => {
 };
 
 const knobText = (n: number): string => {
-  const size = Number(Math.abs(n).toFixed(3));
-  return size === 0
-    ? 'not turned'
-    : `${size} ${size === 1 ? 'turn' : 'turns'} ${n > 0 ? 'clockwise' : 'anticlockwise'}`;
+  const count = Number(Math.abs(n).toFixed(3));
+  return count === 0 ? WORDS.knob.notTurned : WORDS.knob.turned({ count, clockwise: n > 0 });
 };
 
 export const updateKnob = (stage: HTMLElement, n: number): void => {

@@ -2,6 +2,7 @@
  * A slider of the notebook's own: dragged or tapped along its rail, or worked by arrow keys (one step), Page Up and Page
  * Down (ten) and Home and End. It stands beside the number field of the same quantity and never instead of it.
  */
+import { WORDS } from '#words/figures/kit.ts';
 import { escapeText } from '../../input/escape.ts';
 import { mountPull } from './pull.ts';
 import { px } from './svg.ts';
@@ -24,7 +25,7 @@ const noughtMark = (s: Slider): string =>
 
 /** `text` is the value as it is said and shown. */
 export const sliderHtml = (s: Slider, value: number, text: string): string =>
-  `<div class="slider" data-sym="${s.name}"><p class="slider-name" aria-hidden="true">${escapeText(s.label)}: <b data-slider-text="${s.name}">${escapeText(text)}</b></p>` +
+  `<div class="slider" data-sym="${s.name}"><p class="slider-name" aria-hidden="true">${escapeText(WORDS.slider.name(s.label))} <b data-slider-text="${s.name}">${escapeText(text)}</b></p>` +
   `<div class="slider-rail" role="slider" tabindex="0" data-slider="${s.name}" data-key="slider-${s.name}" aria-label="${escapeText(s.label)}" aria-orientation="horizontal" aria-valuemin="${s.min}" aria-valuemax="${s.max}" aria-valuenow="${Math.max(s.min, Math.min(s.max, value))}" aria-valuetext="${escapeText(text)}">` +
   `${noughtMark(s)}<i class="slider-thumb" style="left:${px(100 * shareOf(s, value))}%"></i></div></div>`;
 

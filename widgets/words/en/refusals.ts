@@ -2,10 +2,12 @@
 import type { Bad } from '../../engine/index.ts';
 import type { RefusalWords } from '../refusal-words.ts';
 import { ADJUSTER } from './refusals/adjuster.ts';
+import { FIGURES_A } from './refusals/figures-a.ts';
 
 const reason = ({ code, values }: Bad): string => (REFUSALS[code] as (values: unknown) => string)(values);
 
 export const REFUSALS: RefusalWords = {
   said: ({ text }) => text,
+  ...FIGURES_A,
   ...ADJUSTER(reason),
 };

@@ -4,6 +4,7 @@
  */
 
 import * as Plot from '@observablehq/plot';
+import { WORDS } from '#words/figures/kit.ts';
 import { UNITS, type Unit } from '../../../engine/index.ts';
 import { escapeText } from '../../../input/escape.ts';
 import type { UnitView } from '../../../input/format.ts';
@@ -77,8 +78,8 @@ const drawnFrame = (frame: Frame, title: string, ticks: number): string => {
 
 /** A frame with its name, its unit and what lies on top of it. */
 export const panelHtml = (frame: Frame, title: string, ticks: number, marks: string): string =>
-  `<div class="panel"><p class="panel-name">${escapeText(title)}, in ${frame.unit}</p><div class="plot-box">${frameSvg(frame, title, ticks)}` +
-  `<svg class="plot-marks" viewBox="0 0 ${WIDTH} ${HEIGHT}" aria-hidden="true">${marks}</svg></div><p class="x-name">turns, clockwise</p></div>`;
+  `<div class="panel"><p class="panel-name">${escapeText(WORDS.plot.inUnit(title, frame.unit))}</p><div class="plot-box">${frameSvg(frame, title, ticks)}` +
+  `<svg class="plot-marks" viewBox="0 0 ${WIDTH} ${HEIGHT}" aria-hidden="true">${marks}</svg></div><p class="x-name">${WORDS.plot.across}</p></div>`;
 
 /** The line that stands at the present turns. */
 export const cursorPath = (frame: Frame, n: number): string =>

@@ -1,0 +1,67 @@
+/** The words of the design sheet. */
+export const WORDS = {
+  title: 'Design sheet',
+  caption: (v: {
+    readonly A: string;
+    readonly C: string;
+    readonly perTurn: string;
+    readonly perStep: string;
+    readonly step: string;
+    readonly verdict: string;
+    readonly failed: string | undefined;
+  }) =>
+    `${v.A} with ${v.C}: ${v.perTurn} a turn, ${v.perStep} a ${v.step}. ${v.verdict}${v.failed === undefined ? '' : ` The first that failed: ${v.failed}`}`,
+  head: ['group', 'quantity', 'value'],
+  sheetTitle: (v: { readonly A: string; readonly C: string; readonly arrangement: string }) =>
+    `${v.A} with ${v.C}, ${v.arrangement}`,
+  /** Never “all”: the number of what was not judged stands beside. */
+  verdict: (v: { readonly passed: number; readonly judged: number; readonly unjudged: number }) =>
+    `${v.passed} of ${v.judged} judged passed; ${v.unjudged} not judged.`,
+  fromTo: (from: string, to: string) => `${from} to ${to}`,
+  steps: (count: string, step: string) => `${count} ${step}s`,
+
+  groups: {
+    motion: 'Motion',
+    travel: 'Travel',
+    fit: 'Fit and play',
+    preload: 'Preload',
+    effort: 'Effort and lock',
+    tip: 'Tip and heat',
+  },
+  budget: {
+    title: 'Error budget',
+    head: (step: string) => ['term', 'motion', `${step}s`, 'turns'],
+    playCounts: 'Play counts, since the threads are not seated throughout.',
+    growing: 'grows with travel',
+    whole: 'all of it',
+  },
+  checks: { title: 'Checks', passed: 'passed', failed: 'failed' },
+  unjudged: 'Not judged',
+  cautions: {
+    title: 'Cautions and assumptions',
+    text: 'Not lifting gear: block heavy work, keep hands and body out from under it, stay within the load stated by whoever supplied the hardware. Eye protection with springs and pressed balls. The shop’s rules, local codes and licensed practice come first.',
+    assumptions: [
+      'Net lead, travel, play and effort: the relations of the chapters, with their sources there.',
+      'Limits of size: ISO 965-1 and ASME B1.1 by the classes written, or the everyday ones.',
+      'Lead errors, friction, hand angle and lock stiffness are the numbers stated, not measured.',
+      'Moduli, Poisson’s ratios and yield strengths of the materials are from memory; expansion as said in the chapter on heat.',
+    ],
+  },
+  parts: {
+    title: 'Parts',
+    head: ['part', 'count', 'price of one'],
+    noPrice: 'no price',
+    together: 'together',
+    togetherOf: (v: { readonly priced: number; readonly lines: number; readonly unpriced: number }) =>
+      `together, ${v.priced} of ${v.lines} lines; ${v.unpriced} ${v.unpriced === 1 ? 'has' : 'have'} no price`,
+  },
+
+  drawing: {
+    label: (arrangement: string) =>
+      `Section of the assembly, ${arrangement}, to scale, in the middle of its travel, with the lengths of its threads`,
+    lengths: { b_A: 'nut A', l_A: 'screw A', b_C: 'nut C', l_C: 'screw C' },
+    /** What is to scale and what is not; a tip has a ball and a cap. */
+    plain: (tip: boolean) =>
+      `To scale: threads and their lengths${tip ? ', ball' : ''}. Plain: head, ${tip ? 'cap and base' : 'nut and base'}${tip ? ', and how deep the ball is let in' : ''}; their sizes are not stated, so no height in all is given. Left out: ${tip ? '' : 'ball and '}lock.`,
+  },
+};

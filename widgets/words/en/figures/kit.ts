@@ -1,0 +1,70 @@
+/** The words of what figures share. */
+export const WORDS = {
+  figure: { numbersBehind: 'The numbers behind this figure', table: 'Table' },
+  knob: {
+    notTurned: 'not turned',
+    turned: (v: { readonly count: number; readonly clockwise: boolean }) =>
+      `${v.count} ${v.count === 1 ? 'turn' : 'turns'} ${v.clockwise ? 'clockwise' : 'anticlockwise'}`,
+  },
+  slider: { name: (label: string) => `${label}:` },
+  dial: {
+    faces: { thou: '1 thou', tenth: '1 tenth', micrometres: '10 µm', micrometre: '1 µm' },
+    reading: (divisions: string, face: string) => `${divisions} divisions of ${face}`,
+  },
+  plot: {
+    inUnit: (name: string, unit: string) => `${name}, in ${unit}`,
+    across: 'turns, clockwise',
+  },
+};
+
+/** What a calibration found, as its figure and its certificate say it. */
+export const FINDINGS = {
+  lead: (lead: string, uncertainty: string) => `${lead} ± ${uncertainty} a turn`,
+  verdict: (v: {
+    readonly lead: string;
+    readonly off: string;
+    readonly below: boolean;
+    readonly nominal: string;
+    readonly agrees: boolean;
+    readonly uncertainty: string;
+    readonly stated: string;
+  }) =>
+    `The measured net lead is ${v.lead}, ${v.off} ${v.below ? 'below' : 'above'} the nominal ${v.nominal}: ` +
+    `it ${v.agrees ? 'agrees' : 'does not agree'} within ${v.uncertainty} of uncertainty and ${v.stated} of stated lead error.`,
+  untold: 'can’t be told',
+  hysteresis: {
+    name: 'hysteresis',
+    value: (gap: string, uncertainty: string) => `${gap} ± ${uncertainty}`,
+    says: (v: {
+      readonly gap: string;
+      readonly uncertainty: string;
+      /** Turns lost, or undefined where the gap is against the sense of lost motion. */
+      readonly lost: string | undefined;
+      readonly slopesAgree: boolean;
+    }) =>
+      `Between up and down stands a gap of ${v.gap} ± ${v.uncertainty}, which is ${
+        v.lost === undefined
+          ? 'against the sense of lost motion, so look for drift'
+          : `${v.lost} turns lost on reversal`
+      }.${v.slopesAgree ? '' : ' The two directions have different slopes, so one number does not describe the gap.'}`,
+  },
+  periodic: {
+    name: 'once per turn',
+    value: (amplitude: string, significant: boolean) => `±${amplitude}${significant ? '' : ', no more than scatter'}`,
+    says: (v: { readonly amplitude: string; readonly crest: string; readonly significant: boolean }) =>
+      `Once per turn it wanders by ${v.amplitude} to either side, furthest up at ${v.crest} of a turn${
+        v.significant ? '' : ', which is no more than scatter alone would give'
+      }.`,
+  },
+  repeatability: {
+    name: 'repeatability',
+    value: (deviation: string, widest: string) => `${deviation}, widest ${widest}`,
+    says: (deviation: string, widest: string) =>
+      `A place read again from the same side repeats with a standard deviation of ${deviation}; the two readings furthest apart differ by ${widest}.`,
+  },
+  leftOver: {
+    name: 'left over',
+    says: (scatter: string, freedom: number) =>
+      `What none of this explains scatters by ${scatter}, standard deviation, with ${freedom} degrees of freedom.`,
+  },
+};

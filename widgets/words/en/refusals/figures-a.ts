@@ -1,0 +1,14 @@
+/** Why a figure can’t be drawn, for the figures from ball-and-seat to hand-force. */
+import type { RefusalWords } from '../../refusal-words.ts';
+
+export const FIGURES_A = {
+  'design-that-moves-nothing': () =>
+    'The two leads are equal, so this design does not move what it carries: choose threads whose leads differ.',
+  'lengths-of-no-one-scale': () => 'These lengths can’t be drawn to one scale: bring them nearer to each other.',
+  'nothing-to-divide': () =>
+    'The two leads are equal: a turn moves the carried part by nothing, and nothing can’t be divided. Choose threads whose leads differ.',
+  'step-of-nothing': () =>
+    'The two leads are equal, so a step is nothing to measure by: choose threads whose leads differ.',
+  'holding-below-sliding': ({ holds, slides }) =>
+    `Friction that holds is ${holds}, below the ${slides} of sliding, and then nothing sticks: give at least ${slides}.`,
+} satisfies Partial<RefusalWords>;
