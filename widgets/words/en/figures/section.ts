@@ -8,9 +8,9 @@ interface Motion {
 }
 
 interface Present {
-  /** Turns without their sign, and with it. */
-  readonly turns: string;
+  /** Turns clockwise, and as a text without their sign. */
   readonly n: number;
+  readonly turns: string;
   readonly turned: Motion;
   readonly carried: Motion;
   readonly perTurn: Motion;
