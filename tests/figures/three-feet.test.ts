@@ -2,13 +2,14 @@
 
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { WORDS } from '#words/figures/levelling-plate.ts';
 import type { Numbers } from '../../widgets/assembly/numbers.ts';
 import { contactForces, couplingAt, levelPlate, type Point, type Thread } from '../../widgets/engine/index.ts';
 import { roundStep } from '../../widgets/figures/kit/ticks.ts';
 import { levellingPlate } from '../../widgets/figures/levelling-plate/levelling-plate.ts';
+import { turnText } from '../../widgets/figures/levelling-plate/order.ts';
 import { frameOf, pixelOf, placeAt } from '../../widgets/figures/levelling-plate/plan.ts';
-import { endOf, type Given, plateOf, towards, turned } from '../../widgets/figures/levelling-plate/rounds.ts';
-import { turnText } from '../../widgets/figures/levelling-plate/step-words.ts';
+import { endOf, type Given, plateOf, turned, uphillEighth } from '../../widgets/figures/levelling-plate/rounds.ts';
 import { veeCoupling } from '../../widgets/figures/vee-coupling/vee-coupling.ts';
 import { readFeet, readReadings } from '../../widgets/input/levelling-table.ts';
 import { attribute, numbersOf, picture, pointsOf, still, textOf, thread } from '../support/figures.ts';
@@ -198,14 +199,9 @@ describe('levelling-plate', () => {
     const tip = (e: Element | null | undefined) => Math.max(...pointsOf(e?.getAttribute('d')).map(([x]) => x));
     expect(tip(arrow(plate({ rounds: '0; -42; 7; 47' })))).toBeLessThan(0.6 * tip(steep));
     expect(arrow(plate({ rounds: '3; 3; 3; 3' }))?.tagName.toLowerCase()).toBe('circle');
-    expect([0, 90, 135, 180, -180, -45].map((d) => towards((d * Math.PI) / 180))).toEqual([
-      'right',
-      'top',
-      'top left',
-      'left',
-      'left',
-      'bottom right',
-    ]);
+    const eighth = (degrees: number) => uphillEighth((degrees * Math.PI) / 180);
+    expect([0, 90, 135, 180, -180, -45].map(eighth)).toEqual([0, 2, 3, 4, 4, 7]);
+    expect(WORDS.leaning({ round: 1, tilt: '', eighth: eighth(135), flat: undefined })).toContain('to the top left');
   });
 
   it('puts an arrow round a foot only where it is turned, clockwise over the top for clockwise', () => {

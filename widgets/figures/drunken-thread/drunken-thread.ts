@@ -42,6 +42,7 @@ import {
   xAt,
   yAt,
 } from '../kit/plots/frame.ts';
+import { moveMarks } from '../kit/plots/move.ts';
 import { type LiveFigure, readoutHtml, updateReadout } from '../kit/readout.ts';
 import { mountSliders, type Slider, sliderHtml, updateSlider } from '../kit/slider.ts';
 import { polyline, px } from '../kit/svg.ts';
@@ -358,13 +359,7 @@ export const drunkenThread = defineFigure({
       write: context.set,
     }),
   update: (stage, s, view) => {
-    for (const [key, d] of Object.entries(shapes(s)))
-      stage.querySelector(`[data-shape="${key}"]`)?.setAttribute('d', d);
-    for (const [key, [x, y]] of Object.entries(dots(s))) {
-      const dot = stage.querySelector(`[data-dot="${key}"]`);
-      dot?.setAttribute('cx', px(x));
-      dot?.setAttribute('cy', px(y));
-    }
+    moveMarks(stage, shapes(s), dots(s));
     for (const [i, w] of words(s).entries())
       for (const panel of ['place', 'rate']) {
         const place = stage.querySelector(`[data-word="${panel}-${i}"]`);

@@ -23,6 +23,7 @@ import {
 import { numeral, show, type UnitView, withSign } from '../../input/format.ts';
 import { defineFigure, type NumbersOf } from '../kit/figure.ts';
 import { axisUnit, cursorPath, type Frame, legendItem, panelHtml, roundUp, xAt, yAt } from '../kit/plots/frame.ts';
+import { moveMarks } from '../kit/plots/move.ts';
 import { type LiveFigure, readoutHtml, updateReadout } from '../kit/readout.ts';
 import { mountSliders, type Slider, sliderHtml, updateSlider } from '../kit/slider.ts';
 import { polygon, polyline, px } from '../kit/svg.ts';
@@ -267,13 +268,7 @@ export const leadErrorFigure = defineFigure({
     });
   },
   update: (stage, s, view) => {
-    for (const [key, d] of Object.entries(shapes(s)))
-      stage.querySelector(`[data-shape="${key}"]`)?.setAttribute('d', d);
-    for (const [key, [x, y]] of Object.entries(dots(s))) {
-      const dot = stage.querySelector(`[data-dot="${key}"]`);
-      dot?.setAttribute('cx', px(x));
-      dot?.setAttribute('cy', px(y));
-    }
+    moveMarks(stage, shapes(s), dots(s));
     for (const x of SLIDERS) updateSlider(stage, x, sliderValue(s, x.name), sliderText(s, x.name, view));
     updateReadout(stage, readout(s, view));
   },

@@ -3,6 +3,7 @@
  * so that it comes level. “Turn them” goes through a round as feet would that do not quite move as designated.
  */
 
+import { WORDS } from '#words/figures/levelling-plate.ts';
 import { at, type Levelling, type Place, type Tilt } from '../../engine/index.ts';
 import { escapeText } from '../../input/escape.ts';
 import { numeral, show, type UnitView, withSign } from '../../input/format.ts';
@@ -34,10 +35,9 @@ import {
   QUANTITIES,
   type Round,
   TEXTS,
-  towards,
   turned,
+  uphillEighth,
 } from './rounds.ts';
-import { stepWord } from './step-words.ts';
 
 type Context = FigureContext<'A' | 'C', (typeof QUANTITIES)[number], 'kept', (typeof TEXTS)[number]>;
 
@@ -52,28 +52,26 @@ const newtons = (load: number): string => show(load, { shown: 'force', digits: 3
 const draw = (s: PlateState, view: UnitView): string => {
   const frame = frameOf(s);
   return (
-    `<div class="plan-view"><svg class="plate-plan" viewBox="0 0 ${WIDTH} ${HEIGHT}" role="group" aria-label="Plan of the plate to scale, seen from above"><g data-ground>${groundSvg(s, frame, view)}</g>${handlesOf(
+    `<div class="plan-view"><svg class="plate-plan" viewBox="0 0 ${WIDTH} ${HEIGHT}" role="group" aria-label="${WORDS.plan}"><g data-ground>${groundSvg(s, frame, view)}</g>${handlesOf(
       s,
       view,
     )
       .map((handle) => handleSvg(frame, handle, view))
       .join('')}</svg>` +
     `<p class="line picked" data-part="picked" role="status"></p>` +
-    `<ul class="keys"><li><svg viewBox="0 0 30 12" aria-hidden="true"><path class="level" d="M1 6H29"/></svg>equally high; dashed: below nought; <span data-part="step">${stepText(s, frame, view)}</span></li>` +
-    `<li><svg viewBox="0 0 30 12" aria-hidden="true"><path class="rise" d="M1 6H20M18 1L28 6L18 11Z"/></svg>the way it rises</li></ul></div>` +
+    `<ul class="keys"><li><svg viewBox="0 0 30 12" aria-hidden="true"><path class="level" d="M1 6H29"/></svg>${WORDS.equallyHigh}<span data-part="step">${stepText(s, frame, view)}</span></li>` +
+    `<li><svg viewBox="0 0 30 12" aria-hidden="true"><path class="rise" d="M1 6H20M18 1L28 6L18 11Z"/></svg>${WORDS.wayItRises}</li></ul></div>` +
     `<div class="plan-side"><div data-part="now">${nowHtml(s, view)}</div>` +
-    `<p class="acts"><button type="button" data-act="turn" data-key="act-turn">Turn them</button><button type="button" class="plain" data-act="back" data-key="act-back">One round back</button></p>` +
+    `<p class="acts"><button type="button" data-act="turn" data-key="act-turn">${WORDS.turnThem}</button><button type="button" class="plain" data-act="back" data-key="act-back">${WORDS.roundBack}</button></p>` +
     `<div data-part="rounds">${roundsHtml(s, view)}</div></div>`
   );
 };
 
-const DONE = {
-  level: 'Nothing left to turn: no foot is half a step off.',
-  'to and fro': 'Nothing left to gain: the step now asked for would only undo the last one.',
-} as const;
-
 const stepText = (s: PlateState, frame: Frame, view: UnitView): string =>
-  `a line every ${show(lineStep(s, frame, view), { shown: 'motion' }, view === 'both' ? 'metric' : view)}`;
+  WORDS.lineEvery(show(lineStep(s, frame, view), { shown: 'motion' }, view === 'both' ? 'metric' : view));
+
+const bold = (text: string): string => `<b>${text}</b>`;
+const headHtml = (head: readonly string[]): string => head.map((name) => `<th scope="col">${name}</th>`).join('');
 
 /** What to turn now. */
 const nowHtml = (s: PlateState, view: UnitView): string => {
@@ -82,13 +80,18 @@ const nowHtml = (s: PlateState, view: UnitView): string => {
     (move, i) =>
       `<tr><th scope="row">${move.name}</th><td>${motion(move.correction, view)}</td><td>${counted(move.turns)}</td><td>${roomText(s.now, i)}</td><td>${counted(move.steps)}</td><td class="turn">${orderText(s.now, i, s.k)}</td></tr>`,
   );
-  const word = stepsWord(s);
   const end = endOf(s);
+  const then =
+    end !== undefined
+      ? WORDS.done[end]
+      : s.now.order.kind === 'too far'
+        ? ''
+        : WORDS.shouldBeLeft(bold(tiltText(residualTilt, view)), s.k);
   return (
-    `<p class="line">Round ${s.rounds.length}: leans <b>${tiltText(tilt, view)}</b></p>` +
-    `<div class="table-scroll" tabindex="0" role="group" aria-label="What to turn"><table class="turn-table"><thead><tr><th scope="col">foot</th><th scope="col">must move</th><th scope="col">turns</th><th scope="col">has turns</th><th scope="col">${word}</th><th scope="col">turn</th></tr></thead><tbody>${rows.join('')}</tbody></table></div>` +
+    `<p class="line">${WORDS.leans(s.rounds.length, bold(tiltText(tilt, view)))}</p>` +
+    `<div class="table-scroll" tabindex="0" role="group" aria-label="${WORDS.whatToTurn}"><table class="turn-table"><thead><tr>${headHtml(WORDS.turnHead(s.k))}</tr></thead><tbody>${rows.join('')}</tbody></table></div>` +
     roomHtml(s, view) +
-    `<p class="line">${end !== undefined ? DONE[end] : s.now.order.kind === 'too far' ? '' : `Then <b>${tiltText(residualTilt, view)}</b> should be left, from rounding to whole ${word}.`} Plus is clockwise, seen from above.</p>` +
+    `<p class="line">${then} ${WORDS.plusIsClockwise}</p>` +
     `<p class="line${s.loads.ok ? '' : ' lifts'}">${weightText(s)}</p>`
   );
 };
@@ -103,25 +106,25 @@ const roomHtml = (s: PlateState, view: UnitView): string => {
 /** What to turn and what should be left then, in one sentence; empty where the threads do not reach. */
 const ordersText = (s: PlateState, residual: string): string => {
   const end = endOf(s);
-  if (end !== undefined) return DONE[end];
+  if (end !== undefined) return WORDS.done[end];
   if (s.now.order.kind === 'too far') return '';
-  const orders = s.now.levelling.moves.map(({ name }, i) => `${name}: ${orderText(s.now, i, s.k)}`);
-  return `${orders.join('; ')}; then ${residual} should be left.`;
+  return WORDS.orders(
+    s.now.levelling.moves.map(({ name }, i) => ({ name, order: orderText(s.now, i, s.k) })),
+    residual,
+  );
 };
-
-const stepsWord = (s: PlateState): string => stepWord(s.k, 2);
 
 const weightText = (s: PlateState): string =>
   s.loads.ok
-    ? `No foot lifts: ${s.loads.value.map(({ name, load }) => `${name} carries ${newtons(load)}`).join(', ')}.`
+    ? WORDS.carries(s.loads.value.map(({ name, load }) => ({ name, load: newtons(load) })))
     : escapeText(reasonOf(s.loads));
 
 /** Round by round: how it comes level. */
 const roundsHtml = (s: PlateState, view: UnitView): string =>
-  `<div class="table-scroll" tabindex="0" role="group" aria-label="Round by round"><table class="rounds-table"><thead><tr><th scope="col">round</th><th scope="col">tilt read</th><th scope="col">turn A, B, C</th></tr></thead><tbody>${s.rounds
+  `<div class="table-scroll" tabindex="0" role="group" aria-label="${WORDS.roundByRound}"><table class="rounds-table"><thead><tr>${headHtml(WORDS.roundsHead)}</tr></thead><tbody>${s.rounds
     .map(
       ({ levelling, order }, i) =>
-        `<tr><th scope="row">${i + 1}</th><td>${tiltText(levelling.tilt, view)}<svg class="tilt-bar" viewBox="0 0 100 6" preserveAspectRatio="none" aria-hidden="true"><path d="M0 3H${px(100 * share(levelling, s.first))}"/></svg></td><td>${order.kind === 'too far' ? 'not within the threads' : levelling.moves.map((move) => signed(move.wholeSteps)).join(', ')}</td></tr>`,
+        `<tr><th scope="row">${i + 1}</th><td>${tiltText(levelling.tilt, view)}<svg class="tilt-bar" viewBox="0 0 100 6" preserveAspectRatio="none" aria-hidden="true"><path d="M0 3H${px(100 * share(levelling, s.first))}"/></svg></td><td>${order.kind === 'too far' ? WORDS.notWithin : levelling.moves.map((move) => signed(move.wholeSteps)).join(', ')}</td></tr>`,
     )
     .join('')}</tbody></table></div>`;
 
@@ -137,15 +140,15 @@ const caption = (s: PlateState, view: UnitView): string => {
   const worst = Math.max(...plane.residuals.map(Math.abs));
   const flat =
     plane.freedom > 0
-      ? `, with the ${s.now.readings.length} readings within ${show(worst, { shown: 'motion', digits: 2 }, view)} of one plane`
-      : '';
-  const short = s.now.checks.map(({ name, extra }) => `${name} ${motion(extra, view)}`).join(', ');
+      ? { readings: s.now.readings.length, within: show(worst, { shown: 'motion', digits: 2 }, view) }
+      : undefined;
+  const short = s.now.checks.map(({ name, extra }) => ({ name, extra: motion(extra, view) }));
   return [
-    `Round ${s.rounds.length}: the plate leans ${tiltText(tilt, view)}, rising to the ${towards(tilt.uphill)}${flat}.`,
+    WORDS.leaning({ round: s.rounds.length, tilt: tiltText(tilt, view), eighth: uphillEighth(tilt.uphill), flat }),
     roomSentence(s, view),
     ordersText(s, tiltText(residualTilt, view)),
-    short === '' ? '' : `Moved less asked, since the round before: ${short}.`,
-    s.loads.ok ? 'No foot lifts.' : reasonOf(s.loads),
+    short.length === 0 ? '' : WORDS.movedLess(short),
+    s.loads.ok ? WORDS.noFootLifts : reasonOf(s.loads),
   ]
     .filter((sentence) => sentence !== '')
     .join(' ');
@@ -154,22 +157,11 @@ const caption = (s: PlateState, view: UnitView): string => {
 const table = (s: PlateState, view: UnitView): Table => {
   const loads = s.loads.ok ? s.loads.value : [];
   return {
-    head: [
-      'round',
-      'what',
-      'place',
-      'reads, or must move',
-      'reading less plane, or left by rounding',
-      'turns',
-      'turns it has',
-      stepsWord(s),
-      'turn',
-      'carries',
-    ],
+    head: WORDS.head(s.k),
     rows: s.rounds.flatMap((round, i) => [
       ...round.readings.map((point, j) => [
         String(i + 1),
-        `reading ${j + 1}`,
+        WORDS.readingRow(j + 1),
         placeText(point, view),
         motion(point.z, view),
         motion(at(round.levelling.plane.residuals, j), view),
@@ -181,7 +173,7 @@ const table = (s: PlateState, view: UnitView): Table => {
       ]),
       ...round.levelling.moves.map((move, j) => [
         String(i + 1),
-        `foot ${move.name}`,
+        WORDS.footRow(move.name),
         placeText(at(s.feet, j), view),
         motion(move.correction, view),
         round.order.kind === 'too far' ? '' : motion(move.left, view),
@@ -221,10 +213,7 @@ const update = (stage: HTMLElement, s: PlateState, view: UnitView): void => {
     fill(`[data-handle="${handle.key}"] [data-under]`, escapeText(handle.label));
   }
   const waiting = handlesOf(s, view).find((handle) => handle.key === picked.get(stage));
-  fill(
-    '[data-part="picked"]',
-    waiting ? `${escapeText(waiting.says)}: tap where it is to go, or tap it again to leave it.` : '',
-  );
+  fill('[data-part="picked"]', waiting ? WORDS.picked(escapeText(waiting.says)) : '');
   fill('[data-part="step"]', stepText(s, frame, view));
   fill('[data-part="now"]', nowHtml(s, view));
   fill('[data-part="rounds"]', roundsHtml(s, view));
@@ -374,7 +363,7 @@ const mount = (stage: HTMLElement, context: Context): void => {
 
 export const levellingPlate = defineFigure({
   name: 'levelling-plate',
-  title: 'Plan of a plate on three feet',
+  title: WORDS.title,
   threads: ['A', 'C'],
   quantities: QUANTITIES,
   choices: ['kept'],

@@ -3,6 +3,7 @@
  * step between the lines is set by the first round, so that a plate that comes level loses its lines.
  */
 
+import { WORDS } from '#words/figures/levelling-plate.ts';
 import type { Point as Pixel } from '../../assembly/assembly-layout.ts';
 import { at, heightAt, type Place, type Plane } from '../../engine/index.ts';
 import { escapeText } from '../../input/escape.ts';
@@ -78,7 +79,7 @@ export const handlesOf = (s: PlateState, view: UnitView): readonly Handle[] => [
       kind: 'reading',
       index,
       place: point,
-      says: `Reading ${index + 1}, ${read}`,
+      says: WORDS.reading(index + 1, read),
       label: read,
       mark: `<path class="mark" d="M-8 -8H8V8H-8Z"/><text class="number" y="4.5" text-anchor="middle">${index + 1}</text>`,
     };
@@ -88,8 +89,8 @@ export const handlesOf = (s: PlateState, view: UnitView): readonly Handle[] => [
     kind: 'weight',
     index: 0,
     place: s.centre,
-    says: 'Centre of gravity',
-    label: 'weight',
+    says: WORDS.centre,
+    label: WORDS.weight,
     mark: '<circle class="mark" r="9"/><path class="quarters" d="M0 0V-9A9 9 0 0 1 9 0ZM0 0V9A9 9 0 0 1 -9 0Z"/>',
   },
   ...s.now.levelling.moves.map((move, index): Handle => {
@@ -99,7 +100,7 @@ export const handlesOf = (s: PlateState, view: UnitView): readonly Handle[] => [
       kind: 'foot',
       index,
       place,
-      says: `Foot ${move.name}, ${orderText(s.now, index, s.k)}`,
+      says: WORDS.foot(move.name, orderText(s.now, index, s.k)),
       label: orderLabel(s.now, index, s.k),
       mark: `<circle class="mark" r="14"/><text class="number" y="5" text-anchor="middle">${move.name}</text><path class="sense" d="${senseArrow(orderedSteps(s.now, index))}"/>`,
     };
@@ -120,14 +121,14 @@ const senseArrow = (steps: number): string => {
 export const handleSvg = (f: Frame, handle: Handle, view: UnitView): string => {
   const [x, y] = pixelOf(f, handle.place);
   return (
-    `<g class="handle at-${handle.kind}" role="slider" tabindex="0" aria-roledescription="movable point" data-handle="${handle.key}" data-key="${handle.key}" aria-label="${escapeText(handle.says)}" aria-valuemin="-10000" aria-valuemax="10000" aria-valuenow="${px(handle.place.x)}" aria-valuetext="${escapeText(placeText(handle.place, view))}" transform="translate(${px(x)} ${px(y)})">` +
+    `<g class="handle at-${handle.kind}" role="slider" tabindex="0" aria-roledescription="${WORDS.movable}" data-handle="${handle.key}" data-key="${handle.key}" aria-label="${escapeText(handle.says)}" aria-valuemin="-10000" aria-valuemax="10000" aria-valuenow="${px(handle.place.x)}" aria-valuetext="${escapeText(placeText(handle.place, view))}" transform="translate(${px(x)} ${px(y)})">` +
     `<circle class="reach" r="30"/><g data-mark>${handle.mark}</g><text class="under" data-under y="${handle.kind === 'foot' ? 34 : 24}" text-anchor="middle">${escapeText(handle.label)}</text></g>`
   );
 };
 
 export const placeText = ({ x, y }: Place, view: UnitView): string => {
   const size = (v: number) => show(v, { shown: 'size' }, view === 'inch' ? 'inch' : 'metric');
-  return `x ${size(x)}, y ${size(y)}`;
+  return WORDS.place(size(x), size(y));
 };
 
 /** Everything behind the handles. */

@@ -3,6 +3,7 @@
 import { pairOf } from '../../assembly/pair-of.ts';
 import {
   at,
+  bad,
   type Foot,
   type FootCheck,
   type FootLoad,
@@ -23,13 +24,18 @@ import {
   rad,
   readingsAfter,
   roomOfFeet,
-  said,
   trueNetLead,
   turnsAvailable,
 } from '../../engine/index.ts';
 import type { OptionOf } from '../../input/choices.ts';
 import { type FootName, readFeet, readReadings, readRounds, readStands } from '../../input/levelling-table.ts';
 import type { NumbersOf } from '../kit/figure.ts';
+
+declare module '../../engine/kernel/result.ts' {
+  interface Refusals {
+    'round-readings': { readonly round: number; readonly given: number; readonly places: number };
+  }
+}
 
 export const QUANTITIES = ['k', 'X_A', 'X_C', 'eps', 'W', 'x_g', 'y_g'] as const;
 export const TEXTS = ['feet', 'readings', 'rounds', 'stands'] as const;
@@ -104,9 +110,7 @@ export const plateOf = (numbers: Given): Result<PlateState> => {
   let now = first;
   for (const [i, heights] of later.value.entries()) {
     if (!(heights.length === readings.value.length))
-      return said(
-        `Round ${i + 2} has ${heights.length} ${heights.length === 1 ? 'reading' : 'readings'} for ${readings.value.length} places; give one for each place, in the same order, or take that row away.`,
-      );
+      return bad('round-readings', { round: i + 2, given: heights.length, places: readings.value.length });
     const read = readings.value.map((point, j) => ({ ...point, z: at(heights, j) }));
     const turned = stepsTurned(now);
     turned.forEach((steps, j) => {
@@ -164,11 +168,5 @@ export const turned = (s: PlateState, eps: number): Result<readonly Point[]> => 
   );
 };
 
-/** The eighth of the plan towards which the plate rises, as seen on it: y is up the page. */
-export const towards = (uphill: number): string => {
-  const eighth = Math.round(uphill / rad(Math.PI / 4));
-  return at(
-    ['right', 'top right', 'top', 'top left', 'left', 'bottom left', 'bottom', 'bottom right'],
-    (eighth + 8) % 8,
-  );
-};
+/** The eighth of the plan towards which the plate rises: nought is right, and they go round to the left, y being up the page. */
+export const uphillEighth = (uphill: number): number => (Math.round(uphill / rad(Math.PI / 4)) + 8) % 8;

@@ -3,18 +3,10 @@
  * it the turned part from above, a dial on the carried part and the motion of every part.
  */
 
+import { WORDS } from '#words/figures/section.ts';
 import { DRAWN_TURNS, type Layout, layOut } from '../../assembly/assembly-layout.ts';
 import { type Pair, pairOf } from '../../assembly/pair-of.ts';
-import {
-  good,
-  plain,
-  type Result,
-  relativeMotion,
-  said,
-  slippedLead,
-  turnedMotion,
-  turns,
-} from '../../engine/index.ts';
+import { bad, good, plain, type Result, relativeMotion, slippedLead, turnedMotion, turns } from '../../engine/index.ts';
 import { numeral, show, type UnitView, withSign } from '../../input/format.ts';
 import { reasonOf } from '../../words/reason.ts';
 import { type Frame, pathsOf } from '../kit/assembly-paths.ts';
@@ -23,6 +15,12 @@ import { defineFigure, type NumbersOf } from '../kit/figure.ts';
 import { knobSvg, mountKnob, updateKnob } from '../kit/knob.ts';
 import { type LiveFigure, readoutHtml, updateReadout } from '../kit/readout.ts';
 import { hatchings, px } from '../kit/svg.ts';
+
+declare module '../../engine/kernel/result.ts' {
+  interface Refusals {
+    'turns-beyond-drawing': { readonly read: string; readonly most: number };
+  }
+}
 
 const WIDTH = 440;
 const HEIGHT = 470;
@@ -61,8 +59,7 @@ const stateOf = (numbers: NumbersOf<'A' | 'C', 'n', 'arrangement' | 'lock', neve
   const locked = lock === 'holds';
   const motions = motionsAt(pair.value, locked, n);
   if (!motions.ok) return motions;
-  if (!(Math.abs(n) <= DRAWN_TURNS))
-    return said(`Read ${numeral(n)} turns; the drawing has room for ${DRAWN_TURNS} each way.`);
+  if (!(Math.abs(n) <= DRAWN_TURNS)) return bad('turns-beyond-drawing', { read: numeral(n), most: DRAWN_TURNS });
   const layout = layOut(arrangement, pair.value.A, pair.value.C);
   if (!layout.ok) return layout;
   return good({
@@ -99,14 +96,14 @@ const draw = (s: State, view: UnitView): string => {
   const p = paint(s);
   const scale = dialScale(s.perTurn, view);
   return (
-    `<div class="section-view"><svg class="section" viewBox="0 0 ${WIDTH} ${HEIGHT}" role="img" aria-label="Axial section to scale, ${arrangement}: ${s.A.designation} in the base, ${s.C.designation} to the carried part">` +
+    `<div class="section-view"><svg class="section" viewBox="0 0 ${WIDTH} ${HEIGHT}" role="img" aria-label="${WORDS.drawing(arrangement, s.A.designation, s.C.designation)}">` +
     `${hatchings('section')}` +
     `<path class="part guide" data-path="guide" d="${p.guide}"/><path class="part base" data-sym="L_A" data-path="base" d="${p.base}" fill="url(#section-base)"/>` +
     `${nested ? turnedPart(p.turned, p.turnedLines, true) : ''}` +
     `<path class="part carried${nested ? ' solid' : ''}" data-path="carried" d="${p.carried}"${nested ? '' : ' fill="url(#section-carried)"'}/><path class="crests" data-path="carriedLines" d="${p.carriedLines}"/>` +
     `${nested ? '' : turnedPart(p.turned, p.turnedLines, false)}` +
     `<path class="axis" d="M${AXIS} 4V${HEIGHT - 4}"/>${names(s)}${tracks(s)}</svg></div>` +
-    `<div class="section-side">${knobSvg(s.n, 'hexagon', FLATS, 'Turned part, from above')}${dialSvg(s.carried, scale, 'Dial on the carried part')}` +
+    `<div class="section-side">${knobSvg(s.n, 'hexagon', FLATS, WORDS.knob)}${dialSvg(s.carried, scale, WORDS.dial)}` +
     `${readoutHtml(readout(s, view))}</div>`
   );
 };
@@ -114,8 +111,11 @@ const draw = (s: State, view: UnitView): string => {
 const turnedPart = (shape: string, lines: string, cut: boolean): string =>
   `<path class="part turned${cut ? '' : ' solid'}" data-sym="n" data-path="turned" d="${shape}"${cut ? ' fill="url(#section-turned)"' : ''}/><path class="crests" data-path="turnedLines" d="${lines}"/>`;
 
+const NAMED = ['base', 'turned', 'carried'] as const;
+type Named = (typeof NAMED)[number];
+
 /** Where the name of each part stands: right of it, at its own height. */
-const namesAt = (s: State): Record<'base' | 'turned' | 'carried', readonly [number, number]> => {
+const namesAt = (s: State): Record<Named, readonly [number, number]> => {
   const { layout, frame } = s;
   const y = (z: number) => frame.y - z * frame.scale + 4;
   const x = (half: number) => frame.x + half * frame.scale + 9;
@@ -128,27 +128,27 @@ const namesAt = (s: State): Record<'base' | 'turned' | 'carried', readonly [numb
   };
 };
 
-const names = (s: State): string =>
-  Object.entries(namesAt(s))
-    .map(
-      ([key, [x, y]]) =>
-        `<text class="part-name ${key}" data-name="${key}" x="${px(x)}" y="${px(y)}">${key === 'base' ? 'base' : `${key} part`}</text>`,
-    )
-    .join('');
+const names = (s: State): string => {
+  const places = namesAt(s);
+  return NAMED.map((key) => {
+    const [x, y] = places[key];
+    return `<text class="part-name ${key}" data-name="${key}" x="${px(x)}" y="${px(y)}">${WORDS.parts[key]}</text>`;
+  }).join('');
+};
 
 /** Three tracks beside the section at its own scale: where the turned part has gone, how far C has screwed off, what is left. */
 const TRACKS = [
-  ['turned', 'turned part', 'z_t', 342],
-  ['relative', 'carried on turned', 'z_r', 378],
-  ['carried', 'carried part', 'z_c', 414],
+  ['turned', 'z_t', 342],
+  ['relative', 'z_r', 378],
+  ['carried', 'z_c', 414],
 ] as const;
 
 const tracks = (s: State): string => {
   const mid = HEIGHT / 2;
   const columns = TRACKS.map(
-    ([key, name, symbol, x]) =>
+    ([key, symbol, x]) =>
       `<g class="track ${key}" data-sym="${symbol}"><path class="rail" d="M${x} 40V${HEIGHT - 40}"/><path class="zero" d="M${x - 9} ${mid}h18"/>` +
-      `<path class="move" data-track="${key}" d="${arrow(x, mid, s[key] * s.frame.scale)}"/><text transform="translate(${x + 4} ${HEIGHT - 44}) rotate(-90)" class="track-name" dy="-8">${name}</text></g>`,
+      `<path class="move" data-track="${key}" d="${arrow(x, mid, s[key] * s.frame.scale)}"/><text transform="translate(${x + 4} ${HEIGHT - 44}) rotate(-90)" class="track-name" dy="-8">${WORDS.parts[key]}</text></g>`,
   );
   return columns.join('');
 };
@@ -164,34 +164,35 @@ const arrow = (x: number, y: number, up: number): string => {
 const readout = (s: State, view: UnitView): LiveFigure[] => {
   const motion = (z: number) => signed(z, view);
   return [
-    ['base', 'base', 'held'],
-    ['turned', 'turned part', motion(s.turned)],
-    ['relative', 'carried on turned', motion(s.relative)],
-    ['carried', 'carried part', motion(s.carried)],
-    ['perTurn', 'net, per turn', motion(s.perTurn)],
+    ['base', WORDS.parts.base, WORDS.held],
+    ['turned', WORDS.parts.turned, motion(s.turned)],
+    ['relative', WORDS.parts.relative, motion(s.relative)],
+    ['carried', WORDS.parts.carried, motion(s.carried)],
+    ['perTurn', WORDS.perTurn, motion(s.perTurn)],
   ];
 };
 
 const signed = (z: number, view: UnitView): string => withSign(show(z, { shown: 'motion', digits: 4 }, view));
 
 const caption = (s: State, view: UnitView): string => {
-  const way = (z: number) => (z > 0 ? 'up' : 'down');
-  const amount = (z: number) =>
-    z === 0 ? 'stays' : `goes ${way(z)} ${show(Math.abs(z), { shown: 'motion', digits: 4 }, view)}`;
-  const turned =
-    s.n === 0
-      ? 'Not turned yet'
-      : `${numeral(Math.abs(s.n))} ${Math.abs(s.n) === 1 ? 'turn' : 'turns'} ${s.n > 0 ? 'clockwise' : 'anticlockwise'}`;
-  const per =
-    s.perTurn === 0
-      ? 'the leads are equal, so it never will move'
-      : `${show(Math.abs(s.perTurn), { shown: 'motion', digits: 4 }, view)} ${way(s.perTurn)} per turn clockwise`;
-  return `${turned}: the turned part ${amount(s.turned)}, the carried part ${amount(s.carried)} (${s.locked ? per : `its lock gives, so thread A alone moves it, ${per}`}). The dial stands at ${dialReading(s.carried, dialScale(s.perTurn, view))}.`;
+  const moved = (z: number) => ({
+    amount: show(Math.abs(z), { shown: 'motion', digits: 4 }, view),
+    way: Math.sign(z),
+  });
+  return WORDS.caption({
+    turns: numeral(Math.abs(s.n)),
+    n: s.n,
+    turned: moved(s.turned),
+    carried: moved(s.carried),
+    perTurn: moved(s.perTurn),
+    locked: s.locked,
+    dial: dialReading(s.carried, dialScale(s.perTurn, view)),
+  });
 };
 
 export const section = defineFigure({
   name: 'section',
-  title: 'Axial section of two threads in series',
+  title: WORDS.title,
   threads: ['A', 'C'],
   quantities: ['n'],
   choices: ['arrangement', 'lock'],
@@ -201,7 +202,7 @@ export const section = defineFigure({
   table: (s, view) => {
     const rows = Array.from({ length: 2 * DRAWN_TURNS + 1 }, (_, i) => i - DRAWN_TURNS);
     return {
-      head: ['turns, clockwise', 'turned part', 'carried on turned', 'carried part'],
+      head: WORDS.head,
       rows: rows.map((n) => {
         const at = motionsAt(s, s.locked, n);
         return at.ok
@@ -220,7 +221,7 @@ export const section = defineFigure({
   update: (stage, s, view) => {
     for (const [name, d] of Object.entries(paint(s)))
       stage.querySelector(`[data-path="${name}"]`)?.setAttribute('d', d);
-    for (const [key, , , x] of TRACKS)
+    for (const [key, , x] of TRACKS)
       stage.querySelector(`[data-track="${key}"]`)?.setAttribute('d', arrow(x, HEIGHT / 2, s[key] * s.frame.scale));
     for (const [key, [, y]] of Object.entries(namesAt(s)))
       stage.querySelector(`[data-name="${key}"]`)?.setAttribute('y', px(y));

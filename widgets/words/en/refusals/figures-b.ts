@@ -1,0 +1,8 @@
+/** Refusals of the figures from lead-error to vee-coupling. */
+import type { RefusalWords } from '../../refusal-words.ts';
+
+export const FIGURES_B = {
+  'round-readings': ({ round, given, places }) =>
+    `Round ${round} has ${given} ${given === 1 ? 'reading' : 'readings'} for ${places} places; give one for each place, in the same order, or take that row away.`,
+  'turns-beyond-drawing': ({ read, most }) => `Read ${read} turns; the drawing has room for ${most} each way.`,
+} satisfies Partial<RefusalWords>;
