@@ -183,7 +183,7 @@ describe('the verdict', () => {
     const windUp = sheet.budget.fixed.find((t) => t.name.startsWith('wind-up'));
     expect((windUp?.size ?? 0) * 1000).toBeCloseTo(311.2, 1);
     expect((windUp?.size ?? 0) / sheet.perStep).toBeCloseTo(186.7, 0);
-    expect(windUp?.size).toBeGreaterThan(sheet.fit.ok ? sheet.fit.value.travel.stroke : Number.POSITIVE_INFINITY);
+    expect(windUp?.size).toBeGreaterThan(sheet.fit.ok ? sheet.fit.value.adjuster.stroke : Number.POSITIVE_INFINITY);
     const said = failed(soft()).join(' ');
     expect(said).toMatch(/Wind-up of the lock/);
     expect(said).toMatch(/printed PLA/);
@@ -313,7 +313,7 @@ describe('one design', () => {
     const scale = length(document, 'l_A') / 20;
     const { clockwise, anticlockwise } = valueIn(
       sheetOf(foot({ choices: { assembly: 'A at mid-range, C home' } })).fit,
-    ).travel;
+    ).adjuster;
     const out = 5 - 1.5 * ((clockwise.n + anticlockwise.n) / 2);
     expect((Math.max(...ends(document, 'b_A')) - Math.max(...ends(document, 'l_A'))) / scale).toBeCloseTo(out, 1);
   });

@@ -1,30 +1,20 @@
-/** What the figure shows, from the reader's numbers: both joints, the travel between the stops, the wall of a sleeve. */
-
+/** What a figure shows of a pair with its lengths: the adjuster they make, where it stands after n turns, and the wall of a sleeve. */
 import {
-  type Assembled,
   type ExternalLimits,
   good,
   type InternalLimits,
-  type Joint,
-  jointOf,
-  midMark,
-  mm,
   type NestedWall,
-  nestingRefusal,
   nutLimits,
-  type PairStanding,
   type Result,
-  type Stop,
-  said,
   screwLimits,
-  standAt,
-  type Travel,
-  travelOfPair,
+  type Thread,
   wallOfSleeve,
 } from '../engine/index.ts';
 import type { OptionOf } from '../input/choices.ts';
 import { reasonOf } from '../words/reason.ts';
-import type { Arrangement } from './assembly-layout.ts';
+import { type Adjuster, type Fitted, type Standing, standing } from './adjuster/adjuster.ts';
+import { type Arrangement, adjusterOf } from './adjuster/from-numbers.ts';
+import type { ThreadEnd } from './adjuster/part.ts';
 import type { BothThreads } from './pair-of.ts';
 
 export interface Wall extends NestedWall {
@@ -32,14 +22,20 @@ export interface Wall extends NestedWall {
   readonly inside: InternalLimits;
 }
 
+/** One thread: the lengths of its screw and nut, and the turns from the assembled position to each of its ends. */
+export interface Side extends Fitted {
+  readonly screw: number;
+  readonly nut: number;
+  readonly from: number;
+  readonly to: number;
+}
+
 export interface FitState {
   readonly arrangement: Arrangement;
-  readonly A: Joint;
-  readonly C: Joint;
-  readonly travel: Travel;
-  readonly standing: PairStanding;
-  /** Turns to back each thread out from home to the mark. */
-  readonly mark: { readonly A: number; readonly C: number };
+  readonly adjuster: Adjuster;
+  readonly standing: Standing;
+  readonly A: Side;
+  readonly C: Side;
   /** Of a nested pair: the wall by limits, or why only its nominal size is known. */
   readonly wall: Wall | { readonly nominalOnly: string } | undefined;
 }
@@ -49,55 +45,48 @@ export interface FitNumbers {
   readonly threads: BothThreads;
   readonly values: Readonly<Record<'l_A' | 'b_A' | 'l_C' | 'b_C' | 'q_e', number>>;
   readonly choices: { readonly arrangement: Arrangement; readonly assembly: OptionOf<'assembly'> };
+  /** Radius of the ball at the tip, where it is drawn with one. */
+  readonly ball?: number;
 }
 
-const ASSEMBLY: Readonly<Record<OptionOf<'assembly'>, readonly [Assembled, Assembled]>> = {
-  'both at mid-range': ['middle', 'middle'],
-  'both screwed home': ['home', 'home'],
-  'A at mid-range, C home': ['middle', 'home'],
-};
-
 /** `n` turns from where it was put together, as far as the stops let it. */
-export const fitStateOf = ({ threads, values, choices }: FitNumbers, n: number): Result<FitState> => {
-  const { A: threadA, C: threadC } = threads;
+export const fitStateOf = ({ threads, values, choices, ball }: FitNumbers, n: number): Result<FitState> => {
   const { l_A, b_A, l_C, b_C, q_e } = values;
-  const { arrangement, assembly } = choices;
-  const [atA, atC] = ASSEMBLY[assembly];
-  if (arrangement === 'nested') {
-    const refusal = nestingRefusal(threadA, threadC);
-    if (refusal !== undefined) return said(refusal);
-  }
-  const A = jointOf(threadA, mm(l_A), mm(b_A), q_e, atA, 'A');
-  if (!A.ok) return A;
-  const C = jointOf(threadC, mm(l_C), mm(b_C), q_e, atC, 'C');
-  if (!C.ok) return C;
-  const travel = travelOfPair(A.value, C.value, arrangement === 'one spindle, two nuts' ? -1 : 1);
-  if (!travel.ok) return travel;
-  const markA = midMark.of({ X: travel.value.A.usable, L: threadA.L });
-  const markC = midMark.of({ X: travel.value.C.usable, L: threadC.L });
-  if (!markA.ok) return markA;
-  if (!markC.ok) return markC;
+  const made = adjusterOf({
+    threads,
+    values: { l_A, b_A, l_C, b_C, q_e },
+    choices,
+    ...(ball !== undefined && { ball }),
+  });
+  if (!made.ok) return made;
+  const adjuster = made.value;
   return good({
-    arrangement,
-    A: A.value,
-    C: C.value,
-    travel: travel.value,
-    standing: standAt(A.value, C.value, travel.value, n),
-    mark: { A: markA.value.n_b, C: markC.value.n_b },
-    wall: arrangement === 'nested' ? wallOf(A.value, C.value) : undefined,
+    arrangement: choices.arrangement,
+    adjuster,
+    standing: standing(adjuster, n),
+    A: sideOf(adjuster.A),
+    C: sideOf(adjuster.C as Fitted),
+    wall: choices.arrangement === 'nested' ? wallOf(threads.A, threads.C) : undefined,
   });
 };
 
-const wallOf = (A: Joint, C: Joint): FitState['wall'] => {
-  const outside = screwLimits(A.thread);
+const sideOf = (fitted: Fitted): Side => {
+  const { joint, start, rate } = fitted;
+  const [external, internal] =
+    joint.lower.gender === 'external' ? [joint.lower, joint.upper] : [joint.upper, joint.lower];
+  const length = (end: ThreadEnd) => end.to - end.from;
+  // Zero, not minus zero: it is printed.
+  const ends = [0 + (joint.from - start) / rate, 0 + (joint.to - start) / rate];
+  return { ...fitted, screw: length(external), nut: length(internal), from: Math.min(...ends), to: Math.max(...ends) };
+};
+
+const wallOf = (A: Thread, C: Thread): FitState['wall'] => {
+  const outside = screwLimits(A);
   if (!outside.ok) return { nominalOnly: reasonOf(outside) };
-  const inside = nutLimits(C.thread);
+  const inside = nutLimits(C);
   if (!inside.ok) return { nominalOnly: reasonOf(inside) };
   const wall = wallOfSleeve(outside.value.limits, inside.value.limits);
   return wall.ok
     ? { ...wall.value, outside: outside.value.limits, inside: inside.value.limits }
     : { nominalOnly: reasonOf(wall) };
 };
-
-export const whyStopped = (stop: Stop): string =>
-  stop.end === 'home' ? `thread ${stop.thread} is home` : `thread ${stop.thread} has only its least engagement left`;

@@ -134,9 +134,11 @@ const blockBase =
       note(b, 'width', width, s.width !== undefined);
       put(b, 'block', height, width / 2, 'square');
     } else put(b, 'hexagon', height, flats(s, b, 0.8 * t.thread.d), 'hexagon');
-    note(b, 'height', height, s.height !== undefined || t.length !== undefined, 0);
     const above = tapIn(b, t, height - thread, height);
-    if (thread < height - 1e-9) note(b, 'thread A', thread, t.length !== undefined, height - thread);
+    const stated = s.height !== undefined || t.length !== undefined;
+    // Tapped right through, its height is the length of its thread.
+    note(b, 'thread A', thread, thread < height - 1e-9 ? t.length !== undefined : stated, height - thread);
+    if (thread < height - 1e-9) note(b, 'height', height, s.height !== undefined, 0);
     if (!t.blind) drillIn(b, 'relief', 0, height - thread, 0.53 * t.thread.d);
     return good({ above, grounded: s.grounded ?? grounded });
   };

@@ -3,10 +3,11 @@
  * question that has no answer for this design says why in its place, and the rest of the sheet stands.
  */
 
+import { WORDS as ADJUSTER } from '#words/adjuster.ts';
 import { WORDS } from '#words/figures/design-sheet.ts';
 import { LINES } from '#words/figures/design-sheet-lines.ts';
-import type { Arrangement } from '../../assembly/assembly-layout.ts';
-import { type FitState, fitStateOf, whyStopped } from '../../assembly/fit-state.ts';
+import type { Arrangement } from '../../assembly/adjuster/from-numbers.ts';
+import { type FitState, fitStateOf } from '../../assembly/fit-state.ts';
 import { pairOf } from '../../assembly/pair-of.ts';
 import {
   axialPlayA,
@@ -60,8 +61,6 @@ export interface Sheet extends Judged {
   readonly stepName: string;
   readonly groups: readonly { readonly title: string; readonly lines: readonly Line[] }[];
   readonly fit: Result<FitState>;
-  /** Radius of the ball at the tip, mm. */
-  readonly ball: number;
   /** Undefined where the list can’t be read. */
   readonly parts: PartsList | undefined;
   readonly budget: Budget;
@@ -92,7 +91,7 @@ export const workSheet = (numbers: SheetNumbers): Result<Sheet> => {
     }),
   );
 
-  const state = fitStateOf(numbers, 0);
+  const state = fitStateOf(arrangement === 'one spindle, two nuts' ? numbers : { ...numbers, ball: v.R }, 0);
   const travel = travelLines(state, A, C, Delta, check, wantedStroke);
   const fit = fitLines(numbers, state, judge);
   const seat = seatOf(numbers, used, check);
@@ -128,7 +127,6 @@ export const workSheet = (numbers: SheetNumbers): Result<Sheet> => {
       { title: WORDS.groups.tip, lines: [...contact.lines, ...heat.lines] },
     ],
     fit: state,
-    ball: v.R,
     parts: parts.ok ? parts.value : undefined,
     budget: { ...budget, seated: seat.seated },
     ...judge.found,
@@ -158,20 +156,20 @@ const travelLines = (
     check(false, () => reasonOf(state));
     return [words(LINES.travel.stroke, reasonOf(state))];
   }
-  const { travel, mark } = state.value;
+  const { adjuster, A: sideA, C: sideC } = state.value;
   const G = gain.of({ L: mm(Math.max(A.L, C.L)), Delta: mm(Delta) });
-  check(travel.stroke >= wanted, (view) =>
-    LINES.travel.strokeCheck({ found: show(travel.stroke, MOTION, view), wanted: show(wanted, MOTION, view) }),
+  check(adjuster.stroke >= wanted, (view) =>
+    LINES.travel.strokeCheck({ found: show(adjuster.stroke, MOTION, view), wanted: show(wanted, MOTION, view) }),
   );
   return [
-    line(LINES.travel.usable('A'), travel.A.usable, SIZE),
-    line(LINES.travel.usable('C'), travel.C.usable, SIZE),
-    line(LINES.travel.turns, travel.turns, TURNS),
-    line(LINES.travel.stroke, travel.stroke, MOTION),
-    words(LINES.travel.stopsClockwise, whyStopped(travel.clockwise)),
-    words(LINES.travel.stopsAnticlockwise, whyStopped(travel.anticlockwise)),
-    line(LINES.travel.mark('A'), mark.A, TURNS),
-    line(LINES.travel.mark('C'), mark.C, TURNS),
+    line(LINES.travel.usable('A'), sideA.usable, SIZE),
+    line(LINES.travel.usable('C'), sideC.usable, SIZE),
+    line(LINES.travel.turns, adjuster.turns, TURNS),
+    line(LINES.travel.stroke, adjuster.stroke, MOTION),
+    words(LINES.travel.stopsClockwise, ADJUSTER.stop(adjuster.clockwise)),
+    words(LINES.travel.stopsAnticlockwise, ADJUSTER.stop(adjuster.anticlockwise)),
+    line(LINES.travel.mark('A'), sideA.turns / 2, TURNS),
+    line(LINES.travel.mark('C'), sideC.turns / 2, TURNS),
     ...(G.ok ? [line(LINES.travel.eaten, G.value.G, { shown: 'plain', digits: 3 })] : []),
   ];
 };

@@ -3,10 +3,13 @@
  * and between the stops the turns that the pair has. Sideways turns clockwise, upwards engaged length.
  */
 
+import { WORDS as ADJUSTER } from '#words/adjuster.ts';
 import { WORDS } from '#words/figures/fit-section.ts';
+import type { Stop } from '../../assembly/adjuster/adjuster.ts';
+import { engagedAt } from '../../assembly/adjuster/joint.ts';
 import type { Point } from '../../assembly/assembly-layout.ts';
-import type { FitState } from '../../assembly/fit-state.ts';
-import { at, engagedAt, type Joint, type Run, type Stop } from '../../engine/index.ts';
+import type { FitState, Side } from '../../assembly/fit-state.ts';
+import { at } from '../../engine/index.ts';
 import { polyline, px } from '../kit/svg.ts';
 import { roundTicks } from '../kit/ticks.ts';
 
@@ -26,7 +29,7 @@ interface Scales {
 }
 
 const scalesOf = (s: FitState): Scales => {
-  const { A, C } = s.travel;
+  const { A, C } = s;
   const low = Math.min(A.from, C.from);
   const high = Math.max(A.to, C.to);
   const margin = 0.06 * Math.max(high - low, 1e-6);
@@ -41,11 +44,14 @@ const scalesOf = (s: FitState): Scales => {
   };
 };
 
-/** Ends of the run and the bend where the end of the screw enters a shorter nut. */
-const lineOf = (joint: Joint, run: Run): readonly (readonly [n: number, engaged: number])[] => {
-  const bend = (joint.screw - joint.nut - joint.out) / run.rate;
-  const places = [run.from, ...(bend > run.from && bend < run.to ? [bend] : []), run.to];
-  return places.map((n) => [n, engagedAt(joint, run, n)] as const);
+/** Ends of the run, and the bends where an end of the screw passes an end of its nut. */
+const lineOf = ({ joint, start, rate, from, to }: Side): readonly (readonly [n: number, engaged: number])[] => {
+  const { lower, upper } = joint;
+  const bends = [lower.to - upper.to, lower.from - upper.from]
+    .map((t) => (t - start) / rate)
+    .filter((n) => n > from && n < to)
+    .sort((a, b) => a - b);
+  return [from, ...bends, to].map((n) => [n, engagedAt(joint, start + rate * n)] as const);
 };
 
 /** How lengths and turns are written inside the plot. */
@@ -57,15 +63,15 @@ export interface PlotFormat {
 export const engagementPlot = (s: FitState, format: PlotFormat): string => {
   const scales = scalesOf(s);
   const { x, y, tallest } = scales;
-  const { anticlockwise, clockwise } = s.travel;
+  const { anticlockwise, clockwise } = s.adjuster;
   const line = (key: 'A' | 'C') => {
-    const points = lineOf(s[key], s.travel[key]);
+    const points = lineOf(s[key]);
     const drawn = points.map(([n, e]): Point => [x(n), y(e)]);
     const end = at(drawn, key === 'A' ? drawn.length - 1 : 0);
-    return `<g class="run ${key}"><path class="kept" d="M${px(x(s.travel[key].from))} ${px(y(s[key].kept))}H${px(x(s.travel[key].to))}"/><path class="engaged" d="${polyline(drawn)}"/><text x="${px(end[0] + (key === 'A' ? 4 : -4))}" y="${px(end[1] - 6)}" text-anchor="${key === 'A' ? 'start' : 'end'}">${key}</text></g>`;
+    return `<g class="run ${key}"><path class="kept" d="M${px(x(s[key].from))} ${px(y(s[key].joint.kept))}H${px(x(s[key].to))}"/><path class="engaged" d="${polyline(drawn)}"/><text x="${px(end[0] + (key === 'A' ? 4 : -4))}" y="${px(end[1] - 6)}" text-anchor="${key === 'A' ? 'start' : 'end'}">${key}</text></g>`;
   };
   const stop = (end: Stop, row: number, anchor: 'start' | 'end') =>
-    `<path class="stop" d="M${px(x(end.n))} ${TOP - 4}V${FLOOR}"/><text class="stop-name" x="${px(clampText(x(end.n)))}" y="${row}" text-anchor="${anchor}">${WORDS.plot.stops[end.end](end.thread, format.count(end.n))}</text>`;
+    `<path class="stop" d="M${px(x(end.n))} ${TOP - 4}V${FLOOR}"/><text class="stop-name" x="${px(clampText(x(end.n)))}" y="${row}" text-anchor="${anchor}">${ADJUSTER.stopMark(end, format.count(end.n))}</text>`;
   const ends = roundTicks(scales.low, scales.high, 5);
   return (
     `<svg class="engagement" viewBox="0 0 ${WIDTH} ${HEIGHT}" role="img" aria-label="${WORDS.plot.label}">` +

@@ -3,30 +3,30 @@
  * between the stops, and for a sleeve the wall between its threads, nominal and at the limits of size.
  */
 
+import { WORDS as ADJUSTER } from '#words/adjuster.ts';
 import { WORDS } from '#words/figures/fit-section.ts';
-import { type FitState, fitStateOf, type Wall, whyStopped } from '../../assembly/fit-state.ts';
-import { bad, good, type Result, standAt } from '../../engine/index.ts';
+import { standing } from '../../assembly/adjuster/adjuster.ts';
+import { type FitState, fitStateOf, type Side, type Wall } from '../../assembly/fit-state.ts';
+import { bad, good, type Result } from '../../engine/index.ts';
 import { numeral, show, type UnitView, withSign } from '../../input/format.ts';
-import type { Frame } from '../kit/assembly-paths.ts';
+import { extentsOf, type Frame, frameIn, namesAt, partsHtml, pictureOf, updateParts } from '../kit/adjuster-picture.ts';
 import { defineFigure, type NumbersOf } from '../kit/figure.ts';
-import { type Columns, extents, namesAt, type Parts, type Shapes, shapesOf } from '../kit/fit-shapes.ts';
 import { knobSvg, mountKnob, updateKnob } from '../kit/knob.ts';
 import { type LiveFigure, readoutHtml, updateReadout } from '../kit/readout.ts';
-import { hatchings, px } from '../kit/svg.ts';
+import { hatchings, polygon, px } from '../kit/svg.ts';
 import { engagementPlot, updatePlot } from './engagement-plot.ts';
 import { wallLens } from './wall-lens.ts';
 
 const WIDTH = 400;
 const HEIGHT = 440;
 const AXIS = 118;
-const COLUMNS: Columns = { A: 334, C: 374, width: 18 };
+const COLUMNS = { A: 334, C: 374, width: 18 };
 const FLATS = 6;
 const MARGIN = 22;
 
 const frameOf = (s: FitState): Frame => {
-  const { top, bottom, half } = extents(s);
-  const scale = Math.min((HEIGHT - 2 * MARGIN) / (top - bottom), (AXIS - 6) / half);
-  return { scale, x: AXIS, y: MARGIN + top * scale + (HEIGHT - 2 * MARGIN - (top - bottom) * scale) / 2 };
+  const frame = frameIn(extentsOf(s.adjuster), HEIGHT - 2 * MARGIN, 2 * (AXIS - 6), AXIS);
+  return { ...frame, y: frame.y + MARGIN };
 };
 
 interface State extends FitState {
@@ -55,17 +55,37 @@ const wallSize = (t: number, view: UnitView) =>
   show(t, { shown: 'size', digits: Math.max(1, Math.floor(Math.log10(Math.abs(t) || 1)) + 3) }, view);
 const hasLimits = (wall: FitState['wall']): wall is Wall => wall !== undefined && 'least' in wall;
 
+/** A column beside the section at its scale: the nut, and how much of it holds the screw. */
+const columnOf = (s: State, key: 'A' | 'C'): { readonly nut: string; readonly engaged: string } => {
+  const { joint } = s[key];
+  const { at } = s.standing;
+  const [below, above] = key === 'A' ? [at.base, at.turned] : [at.turned, at.carried];
+  const [lower, upper] = [joint.lower, joint.upper].map((end, i) => ({
+    from: end.from + (i === 0 ? below : above),
+    to: end.to + (i === 0 ? below : above),
+  })) as [{ from: number; to: number }, { from: number; to: number }];
+  const nut = joint.lower.gender === 'internal' ? lower : upper;
+  const from = Math.max(lower.from, upper.from);
+  const bar = (z0: number, z1: number) =>
+    polygon(
+      [
+        [-1, z0],
+        [1, z0],
+        [1, z1],
+        [-1, z1],
+      ].map(([x = 0, z = 0]) => [COLUMNS[key] + (x * COLUMNS.width) / 2, s.frame.y - z * s.frame.scale] as const),
+    );
+  return { nut: bar(nut.from, nut.to), engaged: bar(from, Math.max(from, Math.min(lower.to, upper.to))) };
+};
+
 const draw = (s: State, view: UnitView): string => {
-  const { frame } = s;
-  const p = shapesOf(s, frame, COLUMNS);
-  const nested = s.arrangement === 'nested';
-  const part = (key: keyof Parts, cut: boolean) =>
-    `<path class="part ${key}${cut ? '' : ' solid'}" data-shape="${key}" d="${p[key]}"${cut ? ` fill="url(#fit-${key})"` : ''}/>`;
-  const bar = (key: 'A' | 'C') =>
-    `<g class="bar-${key}" data-sym="l_${key}"><path class="nut" data-shape="nut${key}" d="${p[`nut${key}`]}"/><path class="engaged" data-shape="bar${key}" d="${p[`bar${key}`]}"/><text x="${COLUMNS[key]}" y="30" text-anchor="middle">${key}</text></g>`;
+  const bar = (key: 'A' | 'C') => {
+    const { nut, engaged } = columnOf(s, key);
+    return `<g class="bar-${key}" data-sym="l_${key}"><path class="nut" data-shape="nut${key}" d="${nut}"/><path class="engaged" data-shape="bar${key}" d="${engaged}"/><text x="${COLUMNS[key]}" y="30" text-anchor="middle">${key}</text></g>`;
+  };
   return (
     `<div class="fit-view"><svg viewBox="0 0 ${WIDTH} ${HEIGHT}" role="img" aria-label="${WORDS.section.label({ arrangement: s.arrangement, A: s.A.thread.designation, C: s.C.thread.designation })}">${hatchings('fit')}` +
-    `${part('base', true)}${nested ? part('turned', true) : ''}${part('carried', !nested)}${nested ? '' : part('turned', false)}` +
+    `${partsHtml(pictureOf(s.adjuster, s.standing, s.frame), 'fit')}` +
     `<path class="axis" d="M${AXIS} 4V${HEIGHT - 4}"/><g data-names>${names(s)}</g>` +
     `<text class="figure-note" x="${COLUMNS.A + 20}" y="14" text-anchor="middle">${WORDS.section.engaged}</text>${bar('A')}${bar('C')}</svg></div>` +
     `<div class="fit-side">${engagementPlot(s, { size: (l) => show(Number(l.toPrecision(3)), { shown: 'size' }, short(view)), count: (n) => numeral(Number(n.toFixed(2))) })}` +
@@ -83,12 +103,15 @@ const lens = (s: FitState, view: UnitView): string =>
 const short = (view: UnitView): UnitView => (view === 'both' ? 'metric' : view);
 
 const names = (s: State): string =>
-  (Object.entries(namesAt(s)) as [keyof Parts, readonly [number, number]][])
+  namesAt(s.adjuster, s.standing)
     .map(
       ([key, [x, z]]) =>
         `<text class="part-name ${key}" x="${px(s.frame.x + x * s.frame.scale + 8)}" y="${px(s.frame.y - z * s.frame.scale + 4)}">${WORDS.section.parts[key]}</text>`,
     )
     .join('');
+
+/** Turns from home to the middle of a thread. */
+const middleOf = ({ turns }: Side): number => turns / 2;
 
 const readout = (s: FitState, view: UnitView): LiveFigure[] => {
   const { engaged, left, motion: z } = s.standing;
@@ -99,24 +122,23 @@ const readout = (s: FitState, view: UnitView): LiveFigure[] => {
     ['carried', WORDS.readout.engaged('C'), diameters(engaged.C, s.C.thread.d)],
     ['clockwise', WORDS.readout.clockwise, numeral(left.clockwise, 3)],
     ['anticlockwise', WORDS.readout.anticlockwise, numeral(left.anticlockwise, 3)],
-    ['perTurn', WORDS.readout.carried, signed(z, view)],
-    ['markA', WORDS.readout.mark('A'), WORDS.turns(numeral(s.mark.A, 3))],
-    ['markC', WORDS.readout.mark('C'), WORDS.turns(numeral(s.mark.C, 3))],
+    ['perTurn', WORDS.readout.carried, signed(z.carried, view)],
+    ['markA', WORDS.readout.mark('A'), WORDS.turns(numeral(middleOf(s.A), 3))],
+    ['markC', WORDS.readout.mark('C'), WORDS.turns(numeral(middleOf(s.C), 3))],
   ];
 };
 
 const caption = (s: State, view: UnitView): string => {
-  const { travel, standing } = s;
-  const { clockwise, anticlockwise, best } = travel;
+  const { adjuster, standing: now } = s;
+  const { clockwise, anticlockwise, best } = adjuster;
   const says = WORDS.caption({
-    stopped:
-      standing.stopped === undefined ? undefined : { asked: numeral(s.asked), why: whyStopped(standing.stopped) },
-    clockwise: { turns: numeral(clockwise.n, 3), why: whyStopped(clockwise) },
-    anticlockwise: { turns: numeral(-anticlockwise.n, 3), why: whyStopped(anticlockwise) },
-    range: travel.turns < 1e-9 ? 'none' : travel.turns > best.turns - 1e-9 ? 'all' : 'part',
-    has: { turns: numeral(travel.turns, 3), stroke: motion(travel.stroke, view) },
+    stopped: now.stopped === undefined ? undefined : { asked: numeral(s.asked), why: ADJUSTER.stop(now.stopped) },
+    clockwise: { turns: numeral(clockwise.n, 3), why: ADJUSTER.stop(clockwise) },
+    anticlockwise: { turns: numeral(-anticlockwise.n, 3), why: ADJUSTER.stop(anticlockwise) },
+    range: adjuster.turns < 1e-9 ? 'none' : adjuster.turns > best.turns - 1e-9 ? 'all' : 'part',
+    has: { turns: numeral(adjuster.turns, 3), stroke: motion(adjuster.stroke, view) },
     best: { turns: numeral(best.turns, 3), stroke: motion(best.stroke, view), thread: best.limiting },
-    idle: travel.perTurn === 0,
+    idle: adjuster.Delta === 0,
   });
   const wall = wallWords(s, view);
   return wall === undefined ? says : `${says} ${wall}`;
@@ -138,7 +160,7 @@ const wallWords = ({ wall }: FitState, view: UnitView): string | undefined => {
 
 /** Places of the table: every eighth of the travel, and where it was put together. */
 const places = (s: FitState): readonly number[] => {
-  const { anticlockwise, turns } = s.travel;
+  const { anticlockwise, turns } = s.adjuster;
   const eighths = Array.from({ length: 9 }, (_, i) => anticlockwise.n + (turns * i) / 8);
   return turns < 1e-9 ? [0] : eighths;
 };
@@ -154,8 +176,8 @@ export const fitSection = defineFigure({
   caption,
   table: (s, view) => {
     const rows = places(s).map((n) => {
-      const { engaged, motion: z } = standAt(s.A, s.C, s.travel, n);
-      return [numeral(n, 3), size(engaged.A, view, 4), size(engaged.C, view, 4), signed(z, view)];
+      const { engaged, motion: z } = standing(s.adjuster, n);
+      return [numeral(n, 3), size(engaged.A, view, 4), size(engaged.C, view, 4), signed(z.carried, view)];
     });
     const { wall } = s;
     const walls = hasLimits(wall)
@@ -185,8 +207,12 @@ export const fitSection = defineFigure({
       steps: () => FLATS,
     }),
   update: (stage, s, view) => {
-    for (const [key, d] of Object.entries(shapesOf(s, s.frame, COLUMNS) satisfies Shapes))
-      stage.querySelector(`[data-shape="${key}"]`)?.setAttribute('d', d);
+    updateParts(stage, pictureOf(s.adjuster, s.standing, s.frame));
+    for (const key of ['A', 'C'] as const) {
+      const { nut, engaged } = columnOf(s, key);
+      stage.querySelector(`[data-shape="nut${key}"]`)?.setAttribute('d', nut);
+      stage.querySelector(`[data-shape="bar${key}"]`)?.setAttribute('d', engaged);
+    }
     const labels = stage.querySelector('[data-names]');
     if (labels) labels.innerHTML = names(s);
     updatePlot(stage, s);

@@ -11,6 +11,13 @@ import type { Thread } from '../../engine/index.ts';
 import { polygon, polyline } from './svg.ts';
 import { crestLines } from './thread-outline.ts';
 
+declare module '../../engine/kernel/result.ts' {
+  interface Refusals {
+    /** Of whatever draws these parts: lengths so far apart that no scale holds them. */
+    'lengths-of-no-one-scale': Readonly<Record<never, never>>;
+  }
+}
+
 /** Scale in picture units per mm, and the place of x = 0, z = 0. */
 export interface Frame {
   readonly scale: number;
@@ -195,15 +202,43 @@ const guideOf = (a: Adjuster, s: Standing): (readonly SkinPoint[])[] => {
 };
 
 /** Where the names of parts stand, beside them: x and z in mm. */
-export const namesAt = (a: Adjuster, s: Standing): Partial<Record<Role, SkinPoint>> => {
-  const beside = (part: Part, role: Role, pick: (p: Part) => Step): SkinPoint => {
-    const step = pick(part);
-    return [reach(step), (step.from + step.to) / 2 + s.at[role]];
-  };
-  const widestStep = (p: Part) => p.outer.reduce((best, o) => (reach(o) > reach(best) + 1e-9 ? o : best));
-  return {
-    base: beside(a.base, 'base', widestStep),
-    turned: beside(a.turned, 'turned', widestStep),
-    ...(a.carried && { carried: beside(a.carried, 'carried', widestStep) }),
-  };
+export const namesAt = (a: Adjuster, s: Standing): (readonly [Role, SkinPoint])[] =>
+  present(a).map((part) => {
+    const step = part.outer.reduce((best, o) => (reach(o) > reach(best) + 1e-9 ? o : best));
+    return [part.role, [reach(step), (step.from + step.to) / 2 + s.at[part.role]]];
+  });
+
+const SHAPES = ['guide', 'base', 'turned', 'turnedLines', 'carried', 'carriedLines', 'tip'] as const;
+
+const pathsOf = (p: Picture): Readonly<Record<(typeof SHAPES)[number], string>> => ({
+  guide: p.guide,
+  base: p.base.shape,
+  turned: p.turned.shape,
+  turnedLines: p.turned.lines,
+  carried: p.carried?.shape ?? '',
+  carriedLines: p.carried?.lines ?? '',
+  tip: p.tip,
+});
+
+/** The parts as markup: solid ones over those that are cut. `id` is that of the picture’s hatchings, `symbols` what a part stands for on its page. */
+export const partsHtml = (p: Picture, id: string, symbols: Partial<Record<Role, string>> = {}): string => {
+  const d = pathsOf(p);
+  const part = (role: Role, { cut, lines }: PartPaths) =>
+    `<path class="part ${role}${cut ? '' : ' solid'}" ${symbols[role] === undefined ? '' : `data-sym="${symbols[role]}" `}data-path="${role}" d="${d[role]}"${cut ? ` fill="url(#${id}-${role})"` : ''}/>${role === 'base' && lines === '' ? '' : `<path class="crests" data-path="${role}Lines" d="${lines}"/>`}`;
+  const roles = (['base', 'turned', 'carried'] as const).flatMap((role) => {
+    const paths = p[role];
+    return paths ? [[role, paths] as const] : [];
+  });
+  const drawn = [...roles.filter(([, x]) => x.cut), ...roles.filter(([, x]) => !x.cut)];
+  return (
+    `<path class="part guide" data-path="guide" d="${d.guide}"/>` +
+    drawn.map(([role, x]) => part(role, x)).join('') +
+    `<path class="part tip solid" data-path="tip" d="${d.tip}"/>`
+  );
+};
+
+/** Moves the parts of a picture to where they stand now. */
+export const updateParts = (stage: ParentNode, p: Picture): void => {
+  for (const [name, d] of Object.entries(pathsOf(p)))
+    stage.querySelector(`[data-path="${name}"]`)?.setAttribute('d', d);
 };

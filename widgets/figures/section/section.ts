@@ -4,12 +4,13 @@
  */
 
 import { WORDS } from '#words/figures/section.ts';
-import { DRAWN_TURNS, type Layout, layOut } from '../../assembly/assembly-layout.ts';
+import { type Adjuster, type Standing, standing } from '../../assembly/adjuster/adjuster.ts';
+import { adjusterOf } from '../../assembly/adjuster/from-numbers.ts';
 import { type Pair, pairOf } from '../../assembly/pair-of.ts';
 import { bad, good, plain, type Result, relativeMotion, slippedLead, turnedMotion, turns } from '../../engine/index.ts';
 import { numeral, show, type UnitView, withSign } from '../../input/format.ts';
 import { reasonOf } from '../../words/reason.ts';
-import { type Frame, pathsOf } from '../kit/assembly-paths.ts';
+import { extentsOf, type Frame, frameIn, namesAt, partsHtml, pictureOf, updateParts } from '../kit/adjuster-picture.ts';
 import { dialReading, dialScale, dialSvg, updateDial } from '../kit/dial.ts';
 import { defineFigure, type NumbersOf } from '../kit/figure.ts';
 import { knobSvg, mountKnob, updateKnob } from '../kit/knob.ts';
@@ -26,6 +27,9 @@ const WIDTH = 440;
 const HEIGHT = 470;
 const AXIS = 125;
 const FLATS = 6;
+const MARGIN = 12;
+/** Turns each way that the drawing shows; parts without stated lengths are assumed long enough for them. */
+const DRAWN_TURNS = 4;
 
 interface Motions {
   readonly turned: number;
@@ -37,7 +41,9 @@ interface Motions {
 interface State extends Motions, Pair {
   readonly n: number;
   readonly locked: boolean;
-  readonly layout: Layout;
+  readonly arrangement: string;
+  readonly adjuster: Adjuster;
+  readonly standing: Standing;
   readonly frame: Frame;
 }
 
@@ -60,81 +66,48 @@ const stateOf = (numbers: NumbersOf<'A' | 'C', 'n', 'arrangement' | 'lock', neve
   const motions = motionsAt(pair.value, locked, n);
   if (!motions.ok) return motions;
   if (!(Math.abs(n) <= DRAWN_TURNS)) return bad('turns-beyond-drawing', { read: numeral(n), most: DRAWN_TURNS });
-  const layout = layOut(arrangement, pair.value.A, pair.value.C);
-  if (!layout.ok) return layout;
+  const made = adjusterOf({ threads: { A: pair.value.A, C: pair.value.C }, choices: { arrangement } });
+  if (!made.ok) return made;
+  const adjuster = made.value;
+  const frame = frameIn(extentsOf(adjuster, DRAWN_TURNS), HEIGHT - 2 * MARGIN, 2 * AXIS - 10, AXIS);
   return good({
     ...pair.value,
     ...motions.value,
     n,
     locked,
-    layout: layout.value,
-    frame: frameOf(layout.value),
+    arrangement,
+    adjuster,
+    standing: standing(adjuster, n, { share: locked ? 0 : 1 }),
+    frame: { ...frame, y: frame.y + MARGIN },
   });
 };
 
-const frameOf = (layout: Layout): Frame => {
-  const scale = Math.min((HEIGHT - 24) / (layout.top - layout.bottom), (2 * AXIS - 10) / (layout.right - layout.left));
-  return {
-    scale,
-    x: AXIS,
-    y: 12 + layout.top * scale + (HEIGHT - 24 - (layout.top - layout.bottom) * scale) / 2,
-  };
-};
-
-const paint = (s: State) =>
-  pathsOf(
-    s.layout,
-    { turned: s.turned, carried: s.carried, ridgeC: s.turned + s.C.h * s.C.L * s.n },
-    s.frame,
-    s.n,
-    s.locked,
-  );
+const paint = (s: State) => pictureOf(s.adjuster, s.standing, s.frame, s.locked);
 
 const draw = (s: State, view: UnitView): string => {
-  const { arrangement } = s.layout;
-  const nested = arrangement === 'nested';
-  const p = paint(s);
   const scale = dialScale(s.perTurn, view);
   return (
-    `<div class="section-view"><svg class="section" viewBox="0 0 ${WIDTH} ${HEIGHT}" role="img" aria-label="${WORDS.drawing(arrangement, s.A.designation, s.C.designation)}">` +
-    `${hatchings('section')}` +
-    `<path class="part guide" data-path="guide" d="${p.guide}"/><path class="part base" data-sym="L_A" data-path="base" d="${p.base}" fill="url(#section-base)"/>` +
-    `${nested ? turnedPart(p.turned, p.turnedLines, true) : ''}` +
-    `<path class="part carried${nested ? ' solid' : ''}" data-path="carried" d="${p.carried}"${nested ? '' : ' fill="url(#section-carried)"'}/><path class="crests" data-path="carriedLines" d="${p.carriedLines}"/>` +
-    `${nested ? '' : turnedPart(p.turned, p.turnedLines, false)}` +
+    `<div class="section-view"><svg class="section" viewBox="0 0 ${WIDTH} ${HEIGHT}" role="img" aria-label="${WORDS.drawing(s.arrangement, s.A.designation, s.C.designation)}">` +
+    `${hatchings('section')}${partsHtml(paint(s), 'section', { base: 'L_A', turned: 'n' })}` +
     `<path class="axis" d="M${AXIS} 4V${HEIGHT - 4}"/>${names(s)}${tracks(s)}</svg></div>` +
     `<div class="section-side">${knobSvg(s.n, 'hexagon', FLATS, WORDS.knob)}${dialSvg(s.carried, scale, WORDS.dial)}` +
     `${readoutHtml(readout(s, view))}</div>`
   );
 };
 
-const turnedPart = (shape: string, lines: string, cut: boolean): string =>
-  `<path class="part turned${cut ? '' : ' solid'}" data-sym="n" data-path="turned" d="${shape}"${cut ? ' fill="url(#section-turned)"' : ''}/><path class="crests" data-path="turnedLines" d="${lines}"/>`;
-
-const NAMED = ['base', 'turned', 'carried'] as const;
-type Named = (typeof NAMED)[number];
-
 /** Where the name of each part stands: right of it, at its own height. */
-const namesAt = (s: State): Record<Named, readonly [number, number]> => {
-  const { layout, frame } = s;
-  const y = (z: number) => frame.y - z * frame.scale + 4;
-  const x = (half: number) => frame.x + half * frame.scale + 9;
-  const { base, turned, carried } = layout;
-  const top = layout.arrangement === 'nested' ? carried.top - 0.15 * s.C.d : (carried.c.z0 + carried.c.z1) / 2;
-  return {
-    base: [x(base.halfWidth), y((base.stretch.z0 + base.stretch.z1) / 2)],
-    turned: [x(turned.headHalf), y((turned.head.z0 + turned.head.z1) / 2 + s.turned)],
-    carried: [x(carried.halfWidth), y(top + s.carried)],
-  };
-};
+const places = (s: State) =>
+  namesAt(s.adjuster, s.standing).map(
+    ([key, [x, z]]) => [key, s.frame.x + x * s.frame.scale + 9, s.frame.y - z * s.frame.scale + 4] as const,
+  );
 
-const names = (s: State): string => {
-  const places = namesAt(s);
-  return NAMED.map((key) => {
-    const [x, y] = places[key];
-    return `<text class="part-name ${key}" data-name="${key}" x="${px(x)}" y="${px(y)}">${WORDS.parts[key]}</text>`;
-  }).join('');
-};
+const names = (s: State): string =>
+  places(s)
+    .map(
+      ([key, x, y]) =>
+        `<text class="part-name ${key}" data-name="${key}" x="${px(x)}" y="${px(y)}">${WORDS.parts[key]}</text>`,
+    )
+    .join('');
 
 /** Three tracks beside the section at its own scale: where the turned part has gone, how far C has screwed off, what is left. */
 const TRACKS = [
@@ -219,12 +192,10 @@ export const section = defineFigure({
       steps: () => FLATS,
     }),
   update: (stage, s, view) => {
-    for (const [name, d] of Object.entries(paint(s)))
-      stage.querySelector(`[data-path="${name}"]`)?.setAttribute('d', d);
+    updateParts(stage, paint(s));
     for (const [key, , x] of TRACKS)
       stage.querySelector(`[data-track="${key}"]`)?.setAttribute('d', arrow(x, HEIGHT / 2, s[key] * s.frame.scale));
-    for (const [key, [, y]] of Object.entries(namesAt(s)))
-      stage.querySelector(`[data-name="${key}"]`)?.setAttribute('y', px(y));
+    for (const [key, , y] of places(s)) stage.querySelector(`[data-name="${key}"]`)?.setAttribute('y', px(y));
     updateKnob(stage, s.n);
     updateDial(stage, s.carried, dialScale(s.perTurn, view));
     updateReadout(stage, readout(s, view));

@@ -60,6 +60,15 @@ export const WORDS = {
     label: (arrangement: string) =>
       `Section of the assembly, ${arrangement}, to scale, in the middle of its travel, with the lengths of its threads`,
     lengths: { b_A: 'nut A', l_A: 'screw A', b_C: 'nut C', l_C: 'screw C' },
+    sizes: {
+      'thread A': 'thread A',
+      'thread C': 'thread C',
+      height: 'height',
+      body: 'body',
+      head: 'head',
+      hexagon: 'hexagon',
+      width: 'width',
+    },
     /** What is to scale and what is not; a tip has a ball and a cap. */
     plain: (tip: boolean) =>
       `To scale: threads and their lengths${tip ? ', ball' : ''}. Plain: head, ${tip ? 'cap and base' : 'nut and base'}${tip ? ', and how deep the ball is let in' : ''}; their sizes are not stated, so no height in all is given. Left out: ${tip ? '' : 'ball and '}lock.`,

@@ -27,10 +27,6 @@ export const WORDS = {
     engaged: (most: string) => `engaged length, ${most} at most`,
     across: 'turns clockwise from where it was put together (▲)',
     key: 'dotted: engagement to be kept; shaded: turns the pair has',
-    stops: {
-      home: (thread: Thread, count: string) => `${thread} home, ${count}`,
-      'least engagement': (thread: Thread, count: string) => `${thread} at its least, ${count}`,
-    },
   },
   readout: {
     engaged: (thread: Thread) => `engaged, thread ${thread}`,
