@@ -3,6 +3,7 @@
  * what that says of the net lead, of lost motion and of the thread; then the correction, on a dial and as a table.
  */
 
+import { WORDS } from '#words/figures/calibration.ts';
 import {
   type Calibrated,
   calibrated,
@@ -64,30 +65,28 @@ const stateOf = (numbers: Given): Result<State> => {
 
 const legend = (): string => {
   const item = (sample: string, words: string) => legendKey(sample, words, 12);
-  return `<ul class="legend">${item('<path class="reading up" d="M17 2l4 7h-8Z"/>', 'read on the way up')}${item('<path class="reading down" d="M17 10l4 -7h-8Z"/>', 'read on the way down')}${item('<path class="curve fit" d="M1 6H33"/>', 'straight line through all')}${item('<path class="curve model up" d="M1 6H33"/>', 'fitted with gap and once-per-turn part, up')}${item('<path class="curve model down" d="M1 6H33"/>', 'the same, down')}</ul>`;
+  return `<ul class="legend">${item('<path class="reading up" d="M17 2l4 7h-8Z"/>', WORDS.legend.up)}${item('<path class="reading down" d="M17 10l4 -7h-8Z"/>', WORDS.legend.down)}${item('<path class="curve fit" d="M1 6H33"/>', WORDS.legend.line)}${item('<path class="curve model up" d="M1 6H33"/>', WORDS.legend.modelUp)}${item('<path class="curve model down" d="M1 6H33"/>', WORDS.legend.modelDown)}</ul>`;
 };
 
 const fileHtml = (): string =>
-  '<p class="cal-file"><label>Open a file of readings <input type="file" data-file data-key="file" accept=".csv,.txt,.tsv,.dat,text/*"></label> <span role="status" data-file-note></span></p>';
+  `<p class="cal-file"><label>${WORDS.openFile} <input type="file" data-file data-key="file" accept=".csv,.txt,.tsv,.dat,text/*"></label> <span role="status" data-file-note></span></p>`;
 
 const draw = (s: State, view: UnitView): string => {
   if (s.at === 'work')
-    return `${fileHtml()}<p class="line cal-working" role="status"><svg class="cal-clock" viewBox="0 0 20 20" aria-hidden="true"><circle cx="10" cy="10" r="8"/><path d="M10 5V10H14"/></svg> Working through ${counted(s.characters)} characters of readings …</p>`;
+    return `${fileHtml()}<p class="line cal-working" role="status"><svg class="cal-clock" viewBox="0 0 20 20" aria-hidden="true"><circle cx="10" cy="10" r="8"/><path d="M10 5V10H14"/></svg> ${WORDS.working.note(counted(s.characters))}</p>`;
   const { c } = s;
   const cloud = cloudOf(c.calibration, view);
   const { rows } = c.calibration;
   const all = rows.length;
   return (
     `${fileHtml()}${legend()}<div class="cal-plots">${plotsHtml(cloud)}</div>` +
-    (cloud.drawn < all
-      ? `<p class="line cal-thinned">${counted(cloud.drawn)} of ${counted(all)} readings are drawn, the extremes of each stretch; all are in the fit.</p>`
-      : '') +
-    `<div class="cal-words"><p class="cal-verdict ${c.agreement.agrees ? 'agrees' : 'differs'}"><b>${c.agreement.agrees ? 'Agrees' : 'Does not agree'}.</b> ${escapeText(verdictText(c, view))}</p>${askHtml(c)}` +
+    (cloud.drawn < all ? `<p class="line cal-thinned">${WORDS.thinned(counted(cloud.drawn), counted(all))}</p>` : '') +
+    `<div class="cal-words"><p class="cal-verdict ${c.agreement.agrees ? 'agrees' : 'differs'}"><b>${c.agreement.agrees ? WORDS.agrees : WORDS.agreesNot}</b> ${escapeText(verdictText(c, view))}</p>${askHtml(c)}` +
     `<ul>${findingsOf(c, view)
       .map((f) => `<li class="${f.determined ? 'told' : 'untold'}">${escapeText(f.says)}</li>`)
       .join('')}</ul></div>` +
     `<div class="cal-dial"><div data-dial>${dialHtml(s, view)}</div>` +
-    `<p class="acts"><button type="button" data-act="corrections" data-key="act-corrections">Save the correction table as CSV</button><button type="button" class="plain" data-act="residuals" data-key="act-residuals">Save readings with residuals</button></p></div>`
+    `<p class="acts"><button type="button" data-act="corrections" data-key="act-corrections">${WORDS.saveCorrections}</button><button type="button" class="plain" data-act="residuals" data-key="act-residuals">${WORDS.saveResiduals}</button></p></div>`
   );
 };
 
@@ -101,19 +100,17 @@ const askHtml = (c: Calibrated): string => {
   const buttons = remedies.map(
     ({ readingUnit, positionUnit }) =>
       `<button type="button" data-act="as" data-reading="${readingUnit}" data-position="${positionUnit}" data-key="as-${readingUnit}-${positionUnit}">${
-        readingUnit === table.readingUnit
-          ? `Yes: positions were in ${positionUnit === 'steps' ? 'flats' : positionUnit}`
-          : `Yes: readings were in ${readingUnit}`
+        readingUnit === table.readingUnit ? WORDS.ask.positions(positionUnit) : WORDS.ask.readings(readingUnit)
       }</button>`,
   );
-  return `<div class="cal-ask" role="group" aria-label="A question about the units"><p>${questions.map(escapeText).join(' ')}</p><p class="acts">${buttons.join('')}</p></div>`;
+  return `<div class="cal-ask" role="group" aria-label="${WORDS.ask.label}"><p>${questions.map(escapeText).join(' ')}</p><p class="acts">${buttons.join('')}</p></div>`;
 };
 
 const sliderOf = (c: Calibrated): Slider<'n'> => {
   const up = correctionsIn(c.calibration.corrections, 'up');
   const rows = up.length > 0 ? up : c.calibration.corrections;
   const [min, max] = [at(rows, 0).turns, at(rows, rows.length - 1).turns];
-  return { name: 'n', label: 'turns, on the way up', min, max, step: 1 / 24 };
+  return { name: 'n', label: WORDS.slider, min, max, step: 1 / 24 };
 };
 
 const turnsAt = ({ c, n }: Done): number => {
@@ -125,12 +122,12 @@ const turnsAt = ({ c, n }: Done): number => {
 const travelOf = ({ here }: Done): number => (here.ok ? here.value.travel : 0);
 
 const readout = ({ here }: Done, view: UnitView): LiveFigure[] => {
-  if (!here.ok) return [['refused', 'no correction', reasonOf(here)]];
+  if (!here.ok) return [['refused', WORDS.readout.refused, reasonOf(here)]];
   const { nominal, correction, travel } = here.value;
   return [
-    ['nominal', 'travel by the nominal lead', motionText(nominal, view)],
-    ['correction', 'correction', correctionText(correction, view)],
-    ['travel', 'true travel, on the dial', motionText(travel, view)],
+    ['nominal', WORDS.readout.nominal, motionText(nominal, view)],
+    ['correction', WORDS.readout.correction, correctionText(correction, view)],
+    ['travel', WORDS.readout.travel, motionText(travel, view)],
   ];
 };
 
@@ -138,39 +135,46 @@ const dialHtml = (s: Done, view: UnitView): string => {
   const n = turnsAt(s);
   const scale = dialScale(s.c.nominal, view);
   return (
-    `${dialSvg(travelOf(s), scale, 'Dial: true travel at these turns')}<div>${sliderHtml(sliderOf(s.c), n, numeral(n))}` +
+    `${dialSvg(travelOf(s), scale, WORDS.dial)}<div>${sliderHtml(sliderOf(s.c), n, numeral(n))}` +
     `${readoutHtml(readout(s, view))}</div>`
   );
 };
 
 const caption = (s: State, view: UnitView): string => {
-  if (s.at === 'work') return `Working through ${counted(s.characters)} characters of readings.`;
+  if (s.at === 'work') return WORDS.working.caption(counted(s.characters));
   const { c, n, here } = s;
-  const dial = here.ok
-    ? ` At ${numeral(n)} turns the correction is ${correctionText(here.value.correction, view)}; the dial stands at ${dialReading(here.value.travel, dialScale(c.nominal, view))}.`
-    : ` ${reasonOf(here)}`;
-  return `${counted(c.calibration.rows.length)} readings give a net lead of ${leadText(c, view)}, which ${c.agreement.agrees ? 'agrees' : 'does not agree'} with the nominal ${motionText(c.nominal, view)}.${dial}`;
+  return WORDS.caption({
+    readings: counted(c.calibration.rows.length),
+    lead: leadText(c, view),
+    agrees: c.agreement.agrees,
+    nominal: motionText(c.nominal, view),
+    here: here.ok
+      ? {
+          turns: numeral(n),
+          correction: correctionText(here.value.correction, view),
+          dial: dialReading(here.value.travel, dialScale(c.nominal, view)),
+        }
+      : reasonOf(here),
+  });
 };
 
 const table = (s: State, view: UnitView): Table => {
-  if (s.at === 'work') return { head: ['turns'], rows: [['none yet']] };
+  if (s.at === 'work') return { head: WORDS.table.noneYet.head, rows: [[WORDS.table.noneYet.row]] };
   const { corrections } = s.c.calibration;
   const shown = corrections.slice(0, MOST_TABLE_ROWS);
   const left = corrections.length - shown.length;
   return {
-    head: ['turns', 'direction', 'readings', 'nominal travel', 'measured travel', 'correction'],
+    head: WORDS.table.head,
     rows: [
       ...shown.map((row) => [
         numeral(row.turns),
-        row.direction,
+        WORDS.table.directions[row.direction],
         counted(row.readings),
         motionText(row.nominal, view),
         motionText(row.measured, view),
         correctionText(row.correction, view),
       ]),
-      ...(left > 0
-        ? [[`and ${counted(left)} more places, which “Save the correction table” holds`, '', '', '', '', '']]
-        : []),
+      ...(left > 0 ? [[WORDS.table.more(counted(left)), '', '', '', '', '']] : []),
     ],
   };
 };
@@ -193,10 +197,10 @@ const act = (button: HTMLElement, context: Context): void => {
   if (!c) return;
   if (button.dataset.act === 'corrections') {
     const { header, rows } = correctionTable(c.calibration);
-    saveFile(toCsv(header, rows), 'correction-table.csv', CSV);
+    saveFile(toCsv(header, rows), WORDS.files.corrections, CSV);
   } else if (button.dataset.act === 'residuals') {
     const { header, rows } = calibrationTable(c.calibration);
-    saveFile(toCsv(header, rows), 'readings-with-residuals.csv', CSV);
+    saveFile(toCsv(header, rows), WORDS.files.residuals, CSV);
   } else {
     // The numbers as they were typed, under the other unit.
     const { table, stepsPerTurn } = c;
@@ -241,7 +245,7 @@ const mount = (stage: HTMLElement, context: Context): void => {
 
 export const calibrationFigure = defineFigure({
   name: 'calibration',
-  title: 'Readings of an indicator against turns, fitted',
+  title: WORDS.title,
   threads: ['A', 'C'],
   quantities: QUANTITIES,
   choices: ['allowance'],

@@ -3,6 +3,7 @@
  * readings there are, no more points are drawn than can be told apart: of those that fall in one narrow column from one
  * direction, the lowest and the highest.
  */
+import { WORDS } from '#words/figures/calibration.ts';
 import type { Point } from '../../assembly/assembly-layout.ts';
 import { at, type Calibration, type Direction, fittedCurve } from '../../engine/index.ts';
 import type { UnitView } from '../../input/format.ts';
@@ -134,5 +135,5 @@ export const cloudOf = (c: Calibration, view: UnitView): Cloud => {
 };
 
 export const plotsHtml = (cloud: Cloud): string =>
-  panelHtml(cloud.frames.readings, 'Indicator', 6, cloud.marks.readings) +
-  panelHtml(cloud.frames.residuals, 'Off the straight line', 6, cloud.marks.residuals);
+  panelHtml(cloud.frames.readings, WORDS.panels.readings, 6, cloud.marks.readings) +
+  panelHtml(cloud.frames.residuals, WORDS.panels.residuals, 6, cloud.marks.residuals);

@@ -1,17 +1,22 @@
 /** A file of readings as text, whatever of the usual encodings it was saved in. */
 
-import { good, quoted, type Result, said } from '../../engine/index.ts';
+import { bad, good, type Result } from '../../engine/index.ts';
 import { MOST_CHARACTERS } from '../../input/readings-table.ts';
+
+declare module '../../engine/kernel/result.ts' {
+  interface Refusals {
+    'file-too-long': { readonly name: string; readonly bytes: number; readonly most: number };
+    'file-unread': { readonly name: string };
+  }
+}
 
 export const readTextFile = async (file: File): Promise<Result<string>> => {
   if (!(file.size <= MOST_CHARACTERS))
-    return said(
-      `${quoted(file.name)} has ${file.size} bytes; at most ${MOST_CHARACTERS} are taken: thin the readings out.`,
-    );
+    return bad('file-too-long', { name: file.name, bytes: file.size, most: MOST_CHARACTERS });
   try {
     return good(decoded(await file.arrayBuffer()));
   } catch {
-    return said(`${quoted(file.name)} could not be read; choose it again, or paste the readings instead.`);
+    return bad('file-unread', { name: file.name });
   }
 };
 

@@ -4,6 +4,7 @@
  * it is below a tenth of the net lead it nearly stands. Both stretches are hatched, each its own way, and named.
  */
 
+import { WORDS } from '#words/figures/drunken-thread.ts';
 import type { Point } from '../../assembly/assembly-layout.ts';
 import { pairOf } from '../../assembly/pair-of.ts';
 import {
@@ -215,7 +216,7 @@ const HALF_WORD = 40;
 /** The word over each stretch: where, and what. Empty places stand ready for stretches to come. */
 const words = (s: State): { x: number; text: string }[] => {
   const named = s.back.length > 0 ? s.back : s.slow;
-  const text = s.back.length > 0 ? 'runs back' : 'nearly stands';
+  const text = WORDS.does[s.back.length > 0 ? 'runs back' : 'nearly stands'];
   const frame: Frame = { x: [0, REACH], y: [0, 1], unit: 'mm' };
   return Array.from({ length: MOST_WORDS }, (_, i) => {
     const stretch = named[i];
@@ -260,19 +261,19 @@ const turnsText = (n: number): string => show(n, { shown: 'turns', digits: 3 }, 
 
 const slidersOf = (s: State): readonly Slider<Quantity>[] => {
   const max = Math.min(LARGEST, roundUp(2 * s.most, 'µm'));
-  const amplitude = (name: Quantity, label: string): Slider<Quantity> => ({
+  const amplitude = (name: 'a_A' | 'a_C'): Slider<Quantity> => ({
     name,
-    label,
+    label: WORDS.sliders[name],
     min: 0,
     max,
     step: max / 100,
   });
   return [
-    amplitude('a_A', 'Amplitude of thread A'),
-    amplitude('a_C', 'Amplitude of thread C'),
+    amplitude('a_A'),
+    amplitude('a_C'),
     // How the waves lie to each other is what counts; the other phase has its field.
-    { name: 'phi_C', label: 'Phase of thread C', min: -0.5, max: 0.5, step: 0.05 },
-    { name: 'n', label: 'Turns', min: 0, max: REACH, step: 0.02 },
+    { name: 'phi_C', label: WORDS.sliders.phi_C, min: -0.5, max: 0.5, step: 0.05 },
+    { name: 'n', label: WORDS.sliders.n, min: 0, max: REACH, step: 0.02 },
   ];
 };
 const sliderValue = (s: State, name: Quantity): number => (name === 'n' ? s.n : s.pair[name]);
@@ -280,17 +281,17 @@ const sliderText = (s: State, name: Quantity, view: UnitView): string =>
   name.startsWith('a_') ? given(sliderValue(s, name), view) : show(sliderValue(s, name), { shown: 'turns' }, view);
 
 /** What the carried part does at this rate, seen along the net motion. */
-const does = (s: State, rate: number): string => {
+const does = (s: State, rate: number): keyof typeof WORDS.does => {
   const along = rate * Math.sign(s.pair.Delta);
   return along < 0 ? 'runs back' : along < NEARLY_STANDS * Math.abs(s.pair.Delta) ? 'nearly stands' : 'moves on';
 };
 
 const readout = (s: State, view: UnitView): LiveFigure[] => [
-  ['nominal', 'net lead', motion(s.pair.Delta, view)],
-  ['slope', 'steepest slope of the periodic error, a turn', motion(s.slope, view)],
-  ['slowest', 'slowest motion per turn, along the net motion', motion(s.slowest, view)],
-  ['here', 'here, motion per turn', `${motion(rateAt(s, s.n), view)}: ${does(s, rateAt(s, s.n))}`],
-  ['run', 'run back in every turn', motion(s.runBack, view)],
+  ['nominal', WORDS.readout.nominal, motion(s.pair.Delta, view)],
+  ['slope', WORDS.readout.slope, motion(s.slope, view)],
+  ['slowest', WORDS.readout.slowest, motion(s.slowest, view)],
+  ['here', WORDS.readout.here, WORDS.readout.hereText(motion(rateAt(s, s.n), view), does(s, rateAt(s, s.n)))],
+  ['run', WORDS.readout.run, motion(s.runBack, view)],
 ];
 
 const draw = (s: State, view: UnitView): string => {
@@ -305,36 +306,54 @@ const draw = (s: State, view: UnitView): string => {
     `<div class="sliders">${slidersOf(s)
       .map((x) => sliderHtml(x, sliderValue(s, x.name), sliderText(s, x.name, view)))
       .join('')}</div>` +
-    `<ul class="legend">${legendItem('carried', undefined, 'carried part')}${legendItem('base', DASH, 'without periodic error')}${key('back', 'runs back; stands still at both edges')}${key('slow', `nearly stands, below ${show(NEARLY_STANDS, { shown: 'percent' }, 'metric')} of the net lead`)}</ul>` +
-    panelHtml(s.frames.place, 'Position', 5, marks('place', s, d)) +
-    panelHtml(s.frames.rate, 'Motion per turn, at each point', 5, marks('rate', s, d)) +
+    `<ul class="legend">${legendItem('carried', undefined, WORDS.legend.carried)}${legendItem('base', DASH, WORDS.legend.nominal)}${key('back', WORDS.legend.back)}${key('slow', WORDS.legend.slow(show(NEARLY_STANDS, { shown: 'percent' }, 'metric')))}</ul>` +
+    panelHtml(s.frames.place, WORDS.panels.place, 5, marks('place', s, d)) +
+    panelHtml(s.frames.rate, WORDS.panels.rate, 5, marks('rate', s, d)) +
     readoutHtml(readout(s, view))
   );
 };
 
-const stretchWords = ({ from, to }: Stretch): string => `from ${numeral(from, 3)} to ${turnsText(to)}`;
+const stretchText = ({ from, to }: Stretch) => ({ from: numeral(from, 3), to: turnsText(to) });
 
 const verdict = (s: State, view: UnitView): string => {
   const [back] = s.back;
   const [slow] = s.slow;
   if (back)
-    return `more than the net lead, so in every turn the carried part runs back ${motion(s.runBack, view)} over ${percent(s.share)} of it, first ${stretchWords(back)}, and stands still at both ends of that stretch`;
-  if (slow)
-    return `just short of the net lead, so it nearly stands, first ${stretchWords(slow)}, down to ${motion(s.slowest, view)} a turn`;
-  return `so it never stands still: the slowest is ${motion(s.slowest, view)} a turn`;
+    return WORDS.verdict.back({
+      motion: motion(s.runBack, view),
+      share: percent(s.share),
+      first: stretchText(back),
+    });
+  const slowest = motion(s.slowest, view);
+  return slow ? WORDS.verdict.slow({ first: stretchText(slow), slowest }) : WORDS.verdict.never(slowest);
 };
 
 export const drunkenThread = defineFigure({
   name: 'drunken-thread',
-  title: 'Periodic errors: position and motion per turn',
+  title: WORDS.title,
   threads: ['A', 'C'],
   quantities: QUANTITIES,
   state: stateOf,
   draw,
   caption: (s, view) =>
-    `${s.A.designation} with ${s.C.designation}, ${motion(s.pair.Delta, view)} a turn, with periodic errors of ${given(s.pair.a_A, view)} and ${given(s.pair.a_C, view)}: at their phases together ${motion(s.joint, view)}, which changes the motion by up to ${motion(s.slope, view)} a turn, ${verdict(s, view)}. At ${show(s.n, { shown: 'turns' }, view)} it is at ${motion(placeAt(s, s.n), view)} and moves ${motion(rateAt(s, s.n), view)} a turn: it ${does(s, rateAt(s, s.n))}.`,
+    WORDS.caption({
+      A: s.A.designation,
+      C: s.C.designation,
+      perTurn: motion(s.pair.Delta, view),
+      errorA: given(s.pair.a_A, view),
+      errorC: given(s.pair.a_C, view),
+      together: motion(s.joint, view),
+      slope: motion(s.slope, view),
+      verdict: verdict(s, view),
+      here: {
+        turns: show(s.n, { shown: 'turns' }, view),
+        place: motion(placeAt(s, s.n), view),
+        rate: motion(rateAt(s, s.n), view),
+        does: does(s, rateAt(s, s.n)),
+      },
+    }),
   table: (s, view) => ({
-    head: ['turns, clockwise', 'without error', 'periodic error', 'position', 'motion per turn here', 'it'],
+    head: WORDS.head,
     rows: Array.from({ length: 10 * REACH + 1 }, (_, i) => {
       const n = i / 10;
       const rate = rateAt(s, n);
@@ -344,7 +363,7 @@ export const drunkenThread = defineFigure({
         motion(errorAt(s, n), view),
         motion(placeAt(s, n), view),
         motion(rate, view),
-        does(s, rate),
+        WORDS.does[does(s, rate)],
       ];
     }),
   }),

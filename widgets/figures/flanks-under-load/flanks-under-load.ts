@@ -4,6 +4,7 @@
  * with the lower of its two parts.
  */
 
+import { WORDS } from '#words/figures/flanks-under-load.ts';
 import type { Point } from '../../assembly/assembly-layout.ts';
 import { type PairPlay, pairPlay, type ThreadPlay } from '../../assembly/pair-play.ts';
 import {
@@ -20,7 +21,7 @@ import {
 import { numeral, show, type UnitView, withSign } from '../../input/format.ts';
 import { defineFigure } from '../kit/figure.ts';
 import { mountPull } from '../kit/pull.ts';
-import { type LiveFigure, readoutHtml, updateReadout } from '../kit/readout.ts';
+import { type FixedFigure, type LiveFigure, readoutHtml, updateReadout } from '../kit/readout.ts';
 import { hatchings, polygon, polyline, px } from '../kit/svg.ts';
 import { threadEdge } from '../kit/thread-outline.ts';
 import { changes, type Stand, standAt } from './stand.ts';
@@ -61,16 +62,11 @@ const stepsOf = (play: PairPlay, Q_pt: number): Result<Step[]> => {
   return good(steps);
 };
 
-/** How the two parts of a thread are called, lower one first. */
-const PARTS: Record<Name, readonly [still: string, moving: string]> = {
-  A: ['base', 'turned part'],
-  C: ['turned part', 'carried part'],
-};
 const flankOf = (s: State, name: Name): Flank => (name === 'A' ? s.stand.flankA : s.stand.flankC);
 const offOf = (s: State, name: Name): number => (name === 'A' ? s.stand.offA : s.stand.offC);
 /** Which flank of a thread touches, in words. */
 const touching = (name: Name, flank: Flank): string =>
-  flank === 0 ? 'neither flank has to touch' : `the ${flankText(name, flank > 0 ? 'pressed' : 'pulled')} touches`;
+  flank === 0 ? WORDS.neither : WORDS.touches(flankText(name, flank > 0 ? 'pressed' : 'pulled'));
 const seat = (s: State, name: Name): string => touching(name, flankOf(s, name));
 
 /** The flank of the upper part that a lens shows: over the ridge of the turned part it is of the part in which that ridge is the screw. */
@@ -199,7 +195,7 @@ const gaps = (s: State, name: Name, view: UnitView): Record<Side, readonly [stri
   // Gap over the ridge of the turned part: closed when the screw stands high in its nut.
   const screwHigh = name === 'A' ? offOf(s, name) : -offOf(s, name);
   const say = (gap: number): readonly [string, string] =>
-    gap > 1e-9 ? ['open by', show(gap, { shown: 'motion', digits: 3 }, view)] : ['touches', ''];
+    gap > 1e-9 ? [WORDS.lens.open, show(gap, { shown: 'motion', digits: 3 }, view)] : [WORDS.lens.closed, ''];
   return { upper: say(j / 2 - screwHigh), lower: say(j / 2 + screwHigh) };
 };
 
@@ -207,7 +203,6 @@ const panel = (s: State, name: Name, frame: Frame, view: UnitView): string => {
   const p = panelPaths(s, name, frame);
   const thread = s.play[name];
   const { flanks } = sectionPaths(name, thread, 0, frame);
-  const [still, moving] = PARTS[name];
   const kinds = name === 'A' ? (['turned', 'base'] as const) : (['turned', 'carried'] as const);
   const id = `flanks-${name}`;
   const part = (key: string, kind: string, d: string) =>
@@ -220,7 +215,7 @@ const panel = (s: State, name: Name, frame: Frame, view: UnitView): string => {
       `<path class="leader" d="M${px(fx + 7)} ${px(fy)}L${LENS.x} ${y + LENS.height / 2}"/><circle class="spot" cx="${px(fx)}" cy="${px(fy)}" r="7"/>` +
       `<svg aria-hidden="true" x="${LENS.x}" y="${y}" width="${LENS.width}" height="${LENS.height}" viewBox="${LENS.x} ${y} ${LENS.width} ${LENS.height}" overflow="hidden"><rect class="ground" x="${LENS.x}" y="${y}" width="${LENS.width}" height="${LENS.height}"/>${part(`${name}-${side}-nut`, kinds[1], p[side].nut)}${part(`${name}-${side}-screw`, kinds[0], p[side].screw)}<path class="contact" data-path="${name}-${side}-contact" d="${p[side].contact}"/></svg>` +
       `<rect class="lens" x="${LENS.x}" y="${y}" width="${LENS.width}" height="${LENS.height}"/>` +
-      [`${nameOf(name, side)} flank`, moving]
+      WORDS.lens.name[nameOf(name, side)](name)
         .map(
           (line, i) =>
             `<text data-flank="${name}-${side}" x="${LENS.x + LENS.width + 8}" y="${y + 28 + 19 * i}">${line}</text>`,
@@ -230,12 +225,17 @@ const panel = (s: State, name: Name, frame: Frame, view: UnitView): string => {
     );
   };
   return (
-    `<div class="flank-panel"><p class="panel-name">Thread ${name}, ${thread.thread.designation}: ${moving} on ${still}</p>` +
-    `<svg viewBox="0 0 ${WIDTH} ${HEIGHT}" role="img" aria-label="Thread ${name}, section to scale and both flanks of one ridge magnified">${hatchings(id)}` +
+    `<div class="flank-panel"><p class="panel-name">${WORDS.panel(name, thread.thread.designation)}</p>` +
+    `<svg viewBox="0 0 ${WIDTH} ${HEIGHT}" role="img" aria-label="${WORDS.panelLabel(name)}">${hatchings(id)}` +
     `<clipPath id="${id}-clip"><rect x="1" y="6" width="${SECTION}" height="${HEIGHT - 12}"/></clipPath><g clip-path="url(#${id}-clip)">${part(`${name}-nut`, kinds[1], p.section.nut)}${part(`${name}-screw`, kinds[0], p.section.screw)}</g>` +
     `${lens('upper')}${lens('lower')}</svg></div>`
   );
 };
+
+const magnified = ({ lens, scale }: Frame): FixedFigure => [
+  WORDS.readout.magnify,
+  WORDS.readout.times(numeral(Number((lens / scale).toPrecision(6)))),
+];
 
 /** Two units at once stand under each other. */
 const split = (amount: string): string => amount.replace(/ \(.*\)$/, '');
@@ -263,12 +263,12 @@ const track = (s: State): string => {
     .filter(({ at }) => Math.abs(at) < REACH)
     .map(
       ({ thread, at }, i, list) =>
-        `<path class="change" d="M${px(trackX(at))} 6V${TRACK.line}"/><text class="change-name" x="${px(trackX(at) + (list.length > 1 && i === 0 ? -5 : 5))}" y="15" text-anchor="${list.length > 1 && i === 0 ? 'end' : 'start'}">${thread} changes</text>`,
+        `<path class="change" d="M${px(trackX(at))} 6V${TRACK.line}"/><text class="change-name" x="${px(trackX(at) + (list.length > 1 && i === 0 ? -5 : 5))}" y="15" text-anchor="${list.length > 1 && i === 0 ? 'end' : 'start'}">${WORDS.track.changes(thread)}</text>`,
     )
     .join('');
   return (
-    `<div class="push-track"><p class="panel-name">Height of the carried part against the force on it, in N, towards the base is plus</p>` +
-    `<svg viewBox="0 0 ${TRACK.width} ${TRACK.height}" data-push data-key="push" role="slider" tabindex="0" aria-label="Force on the carried part, towards the base is plus" aria-orientation="horizontal" aria-valuemin="${-REACH}" aria-valuemax="${REACH}" aria-valuenow="${px(s.Q_pc)}" aria-valuetext="${pushText(s)}">` +
+    `<div class="push-track"><p class="panel-name">${WORDS.track.title}</p>` +
+    `<svg viewBox="0 0 ${TRACK.width} ${TRACK.height}" data-push data-key="push" role="slider" tabindex="0" aria-label="${WORDS.track.label}" aria-orientation="horizontal" aria-valuemin="${-REACH}" aria-valuemax="${REACH}" aria-valuenow="${px(s.Q_pc)}" aria-valuetext="${pushText(s)}">` +
     `<path class="rail" d="M${TRACK.left} ${TRACK.line}H${TRACK.right}"/>${ticks}${marks}<path class="stairs" d="${path}"/>` +
     `<path class="cursor-line" data-push-line d="${cursor(s)}"/><circle class="mark carried" data-push-dot r="5" cx="${px(trackX(s.Q_pc))}" cy="${px(trackY(s.stand.carried, all))}"/>` +
     `<path class="thumb" data-push-thumb d="M0 -11l9 9v13h-18v-13z" transform="translate(${px(trackX(s.Q_pc))} ${TRACK.line})"/></svg></div>`
@@ -279,22 +279,22 @@ const cursor = (s: State): string =>
   `M${px(trackX(s.Q_pc))} ${px(trackY(s.stand.carried, s.play.A.j + s.play.C.j))}V${TRACK.line - 11}`;
 
 const force = (Q: number): string => show(Number(Q.toFixed(2)), { shown: 'force' }, 'metric');
-const pushText = (s: State): string => `${force(s.Q_pc)}; thread A: ${seat(s, 'A')}; thread C: ${seat(s, 'C')}`;
+const pushText = (s: State): string => WORDS.track.text({ force: force(s.Q_pc), A: seat(s, 'A'), C: seat(s, 'C') });
 
 const readout = (s: State, view: UnitView): LiveFigure[] => {
   const motion = (z: number) => withSign(show(z, { shown: 'motion', digits: 4 }, view));
   const line = (name: Name): string =>
-    `${withSign(force(name === 'A' ? s.stand.forceA : s.stand.forceC))}, ${seat(s, name)}`;
+    WORDS.readout.forceAndFlank(withSign(force(name === 'A' ? s.stand.forceA : s.stand.forceC)), seat(s, name));
   return [
-    ['turned', 'across thread A', line('A')],
-    ['relative', 'across thread C', line('C')],
-    ['carried', 'carried part, from the middle', motion(s.stand.carried)],
+    ['turned', WORDS.readout.across.A, line('A')],
+    ['relative', WORDS.readout.across.C, line('C')],
+    ['carried', WORDS.readout.carried, motion(s.stand.carried)],
   ];
 };
 
 export const flanksUnderLoad = defineFigure({
   name: 'flanks-under-load',
-  title: 'Flanks of two threads under a load',
+  title: WORDS.title,
   threads: ['A', 'C'],
   quantities: ['Q_pt', 'Q_pc', 'c_mA', 'c_mC'],
   choices: ['pieces'],
@@ -317,39 +317,43 @@ export const flanksUnderLoad = defineFigure({
     const frame = frameOf(s.play);
     return (
       `<div class="flank-panels">${panel(s, 'C', frame, view)}${panel(s, 'A', frame, view)}</div>` +
-      `<div class="flank-side">${track(s)}${readoutHtml([...readout(s, view), ['lenses magnify the sections', `${numeral(Number((frame.lens / frame.scale).toPrecision(6)))} times`]])}</div>`
+      `<div class="flank-side">${track(s)}${readoutHtml([...readout(s, view), magnified(frame)])}</div>`
     );
   },
   caption: (s, view) => {
     const motion = (z: number) => show(z, { shown: 'motion', digits: 3 }, view);
-    const where =
-      s.stand.carried === 0
-        ? 'in the middle of its play'
-        : `${motion(Math.abs(s.stand.carried))} ${s.stand.carried > 0 ? 'above' : 'below'} the middle of its play`;
-    const same = changes(s.Q_pt).every((c) => c.at === 0);
-    const order = same
-      ? 'both threads change sides together as the force goes through nought'
-      : `C changes sides at ${force(0)} and A at ${force(-s.Q_pt)}`;
-    return `With ${withSign(force(s.stand.forceC))} across thread C ${seat(s, 'C')}; with ${withSign(force(s.stand.forceA))} across thread A ${seat(s, 'A')}. The carried part stands ${where}. Dragged from end to end the force moves it ${motion(s.play.A.j + s.play.C.j)}, and ${order}.`;
+    const { carried, forceA, forceC } = s.stand;
+    return WORDS.caption({
+      A: { force: withSign(force(forceA)), touching: seat(s, 'A') },
+      C: { force: withSign(force(forceC)), touching: seat(s, 'C') },
+      off: carried === 0 ? undefined : { motion: motion(Math.abs(carried)), above: carried > 0 },
+      all: motion(s.play.A.j + s.play.C.j),
+      changes: changes(s.Q_pt).every((c) => c.at === 0) ? undefined : { A: force(-s.Q_pt), C: force(0) },
+    });
   },
   table: (s, view) => {
     const motion = (z: number) => show(z, { shown: 'motion', digits: 4 }, view);
     const side = (name: Name) => {
       const { thread, c, j, from } = s.play[name];
-      return [
-        `thread ${name}, ${thread.designation}, ${from}`,
-        `clearance ${show(c, { shown: 'size', digits: 4 }, view)}`,
-        `axial play ${motion(j)}`,
-        `radial float ${motion(s.float[name])}`,
-      ];
+      return WORDS.table.thread({
+        thread: name,
+        designation: thread.designation,
+        from,
+        clearance: show(c, { shown: 'size', digits: 4 }, view),
+        play: motion(j),
+        float: motion(s.float[name]),
+      });
     };
-    const rows = s.steps.map(({ from, to, stand }) => [
-      `force ${force(from)} to ${force(to)}`,
-      `A: ${touching('A', stand.flankA)}`,
-      `C: ${touching('C', stand.flankC)}`,
-      `carried part at ${motion(stand.carried)}`,
-    ]);
-    return { head: ['what', 'first', 'second', 'third'], rows: [side('A'), side('C'), ...rows] };
+    const rows = s.steps.map(({ from, to, stand }) =>
+      WORDS.table.step({
+        from: force(from),
+        to: force(to),
+        A: touching('A', stand.flankA),
+        C: touching('C', stand.flankC),
+        carried: motion(stand.carried),
+      }),
+    );
+    return { head: WORDS.table.head, rows: [side('A'), side('C'), ...rows] };
   },
   renderKey: (_, { threads, values: { Q_pc: __, ...rest }, choices }) => [threads, rest, choices],
   mount: (stage, context) => {

@@ -1,4 +1,5 @@
 /** Why a figure can’t be drawn, for the figures from ball-and-seat to hand-force. */
+import { quoted } from '../../../engine/index.ts';
 import type { RefusalWords } from '../../refusal-words.ts';
 
 export const FIGURES_A = {
@@ -11,4 +12,7 @@ export const FIGURES_A = {
     'The two leads are equal, so a step is nothing to measure by: choose threads whose leads differ.',
   'holding-below-sliding': ({ holds, slides }) =>
     `Friction that holds is ${holds}, below the ${slides} of sliding, and then nothing sticks: give at least ${slides}.`,
+  'file-too-long': ({ name, bytes, most }) =>
+    `${quoted(name)} has ${bytes} bytes; at most ${most} are taken: thin the readings out.`,
+  'file-unread': ({ name }) => `${quoted(name)} could not be read; choose it again, or paste the readings instead.`,
 } satisfies Partial<RefusalWords>;

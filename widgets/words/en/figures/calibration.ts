@@ -1,0 +1,58 @@
+/** The words of the calibration. */
+export const WORDS = {
+  title: 'Readings of an indicator against turns, fitted',
+  legend: {
+    up: 'read on the way up',
+    down: 'read on the way down',
+    line: 'straight line through all',
+    modelUp: 'fitted with gap and once-per-turn part, up',
+    modelDown: 'the same, down',
+  },
+  openFile: 'Open a file of readings',
+  working: {
+    note: (characters: string) => `Working through ${characters} characters of readings …`,
+    caption: (characters: string) => `Working through ${characters} characters of readings.`,
+  },
+  thinned: (drawn: string, all: string) =>
+    `${drawn} of ${all} readings are drawn, the extremes of each stretch; all are in the fit.`,
+  agrees: 'Agrees.',
+  agreesNot: 'Does not agree.',
+  saveCorrections: 'Save the correction table as CSV',
+  saveResiduals: 'Save readings with residuals',
+  ask: {
+    label: 'A question about the units',
+    positions: (unit: string) => `Yes: positions were in ${unit === 'steps' ? 'flats' : unit}`,
+    readings: (unit: string) => `Yes: readings were in ${unit}`,
+  },
+  panels: { readings: 'Indicator', residuals: 'Off the straight line' },
+  slider: 'turns, on the way up',
+  dial: 'Dial: true travel at these turns',
+  readout: {
+    refused: 'no correction',
+    nominal: 'travel by the nominal lead',
+    correction: 'correction',
+    travel: 'true travel, on the dial',
+  },
+  caption: (v: {
+    readonly readings: string;
+    readonly lead: string;
+    readonly agrees: boolean;
+    readonly nominal: string;
+    /** At the turns of the dial, or why nothing is known there. */
+    readonly here: { readonly turns: string; readonly correction: string; readonly dial: string } | string;
+  }) => {
+    const dial =
+      typeof v.here === 'string'
+        ? v.here
+        : `At ${v.here.turns} turns the correction is ${v.here.correction}; the dial stands at ${v.here.dial}.`;
+    return `${v.readings} readings give a net lead of ${v.lead}, which ${v.agrees ? 'agrees' : 'does not agree'} with the nominal ${v.nominal}. ${dial}`;
+  },
+  table: {
+    head: ['turns', 'direction', 'readings', 'nominal travel', 'measured travel', 'correction'],
+    noneYet: { head: ['turns'], row: 'none yet' },
+    directions: { up: 'up', down: 'down' },
+    more: (places: string) => `and ${places} more places, which “Save the correction table” holds`,
+  },
+  /** Names of the files that are saved. */
+  files: { corrections: 'correction-table.csv', residuals: 'readings-with-residuals.csv' },
+};
