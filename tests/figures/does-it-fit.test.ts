@@ -6,12 +6,10 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { Numbers } from '../../widgets/assembly/numbers.ts';
 import {
-  jointOf,
   limitsOfSize,
   mm,
   nutLimits,
   screwLimits,
-  travelOfPair,
   wallOfSleeve,
 } from '../../widgets/engine/index.ts';
 import type { Figure } from '../../widgets/figures/kit/figure.ts';
@@ -62,32 +60,31 @@ describe('fit-section', () => {
   it('draws the section to the scale of the bars: 20 mm of base, and the major diameter of thread A across', () => {
     const document = drawing(foot());
     const scale = height(document, 'nutA') / 20;
-    const turned = pointsOf(attribute(document, '[data-shape="turned"]', 'd'));
-    const base = pointsOf(attribute(document, '[data-shape="base"]', 'd'));
+    const turned = pointsOf(attribute(document, '[data-path="turned"]', 'd'));
+    const base = pointsOf(attribute(document, '[data-path="base"]', 'd'));
     const top = Math.min(...base.map(([, y]) => y));
     const below = turned.filter(([, y]) => y > top + 1).map(([x]) => x);
     expect((Math.max(...below) - Math.min(...below)) / scale).toBeCloseTo(10, 1);
-    expect(height(document, 'base') / scale).toBeCloseTo(20, 1);
+    const ys = base.map(([, y]) => y);
+    expect((Math.max(...ys) - Math.min(...ys)) / scale).toBeCloseTo(20, 1);
   });
 
   it('shades the turns between the stops and no others', () => {
     for (const assembly of ['both at mid-range', 'A at mid-range, C home']) {
       const numbers = foot({}, { assembly });
       const document = drawing(numbers);
-      const at = assembly === 'both at mid-range' ? 'middle' : 'home';
-      const [A, C] = [
-        valueIn(jointOf(thread('M10x1.5'), mm(20), mm(20), 1, 'middle', 'A')),
-        valueIn(jointOf(thread('3/8-16'), mm(20), mm(20), 1, at, 'C')),
-      ];
-      const travel = valueIn(travelOfPair(A, C, 1));
-      const [low, high] = [Math.min(travel.A.from, travel.C.from), Math.max(travel.A.to, travel.C.to)];
+      // Worked by hand: A has 10 mm, half of it each way; C has 10.475 mm, which opens clockwise.
+      const [A, C] = [10 / 1.5 / 2, 10.475 / 1.5875];
+      const c = assembly === 'both at mid-range' ? [-C / 2, C / 2] : [0, C];
+      const [low, high] = [Math.min(-A, c[0] ?? 0), Math.max(A, c[1] ?? 0)];
+      const turns = Math.min(A, c[1] ?? 0) - Math.max(-A, c[0] ?? 0);
       const shaded = Number(attribute(document, '.free', 'width'));
       const lines = pointsOf(attribute(document, '.run.A .engaged', 'd')).concat(
         pointsOf(attribute(document, '.run.C .engaged', 'd')),
       );
       const x = lines.map(([x]) => x);
       const drawn = Math.max(...x) - Math.min(...x);
-      expect(shaded / drawn, assembly).toBeCloseTo(travel.turns / (high - low), 2);
+      expect(shaded / drawn, assembly).toBeCloseTo(turns / (high - low), 2);
     }
   });
 
@@ -140,7 +137,7 @@ describe('fit-section', () => {
 
   it('refuses a pair that does not nest, and lengths that keep nothing, in one sentence', () => {
     expect(reasonIn(still(fit).draw(stop({}, {}, { A: 'M12x1.75', C: 'M10x1.5' }), 'metric'))).toContain(
-      'the wall between the threads would be −0.07 mm',
+      'the wall between the threads of the sleeve would be −0.07 mm',
     );
     expect(still(fit).draw(foot({}, {}, { A: 'M12x1.75', C: 'M10x1.5' }), 'metric').ok).toBe(true);
     expect(reasonIn(still(fit).draw(foot({ b_C: 6 }), 'metric'))).toContain('its nut is 6 mm long');

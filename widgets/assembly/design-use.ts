@@ -13,7 +13,7 @@
  * chapter is nothing to the first reading of the next. They are neither kept nor filled in.
  */
 
-import { jointOf, mm, type SymbolName, symbolFact, type Thread, turnsFor } from '../engine/index.ts';
+import { mm, type SymbolName, symbolFact, type Thread, turnsFor } from '../engine/index.ts';
 import { readThread } from '../input/designation.ts';
 import { dividerOf, stepsOf } from '../input/dividers.ts';
 import { formerNames, inPresentSign } from './former-names.ts';
@@ -137,21 +137,16 @@ const workedOut = (numbers: Texts, name: string): string | undefined => {
       ? writeQuantity('n_w', (amount(numbers, 'n_w') ?? 1) < 0 ? -n.value.n : n.value.n, 'metric')
       : undefined;
   }
-  if (name === 'X_A') return usable(numbers, 'A', 'l_A', 'b_A');
-  if (name === 'X_C') return usable(numbers, 'C', 'l_C', 'b_C');
+  if (name === 'X_A') return usable(numbers, 'A');
+  if (name === 'X_C') return usable(numbers, 'C');
   return undefined;
 };
 
-const usable = (numbers: Texts, thread: 'A' | 'C', screw: SymbolName, nut: SymbolName): string | undefined => {
-  const [t, l, b, q] = [
-    threadIn(numbers, thread),
-    amount(numbers, screw),
-    amount(numbers, nut),
-    amount(numbers, 'q_e'),
-  ];
-  if (t === undefined || l === undefined || b === undefined || q === undefined) return undefined;
-  const joint = jointOf(t, mm(l), mm(b), q, 'middle', thread);
-  return joint.ok ? writeQuantity(`X_${thread}`, joint.value.screw - joint.value.kept, 'metric') : undefined;
+/** From the adjuster that the lengths make; a design without all of them has its own number, if any. */
+const usable = (numbers: Texts, thread: 'A' | 'C'): string | undefined => {
+  const adjuster = adjusterIn(numbers);
+  const fitted = thread === 'A' ? adjuster?.A : adjuster?.C;
+  return fitted && writeQuantity(`X_${thread}`, fitted.usable, 'metric');
 };
 
 const threadIn = (numbers: Texts, name: string): Thread | undefined => {

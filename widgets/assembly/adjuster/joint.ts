@@ -15,7 +15,7 @@ declare module '../../engine/kernel/result.ts' {
       readonly joint: 'A' | 'C';
       readonly kept: number;
       readonly length: number;
-      readonly part: string;
+      readonly gender: 'external' | 'internal';
     };
     'joint-without-room': { readonly joint: 'A' | 'C'; readonly part: string; readonly ground: boolean };
   }
@@ -97,12 +97,10 @@ export const engagedAt = ({ lower, upper }: Pick<Joint, 'lower' | 'upper'>, t: n
 export const jointOf = (lower: Part, upper: Part, name: 'A' | 'C', kept: number): Result<Joint> => {
   const [x, y] = [lower.above, upper.below];
   if (!x || !y) throw new Error('A joint of parts without threads.');
-  for (const [end, part] of [
-    [x, lower],
-    [y, upper],
-  ] as const)
-    if (!(end.to - end.from > kept))
-      return bad('joint-too-short', { joint: name, kept, length: end.to - end.from, part: part.kind });
+  // A nut may be engaged to its last thread; a screw that is has nothing to travel.
+  for (const end of [x, y])
+    if (!(end.to - end.from > kept - (end.gender === 'internal' ? SAME : -SAME)))
+      return bad('joint-too-short', { joint: name, kept, length: end.to - end.from, gender: end.gender });
   const window: Span = { from: x.from + kept - y.to, to: x.to - kept - y.from, atFrom: RUN_OUT, atTo: RUN_OUT };
   const forbidden = forbiddenOf(lower, upper);
   const free = freeSpans(window, forbidden);

@@ -60,7 +60,7 @@ export interface Stated {
 
 /** Turns each way for which an unstated screw leaves room. */
 const ROOM = 4;
-const screwLength = ({ thread, length }: StatedThread): number => length ?? 1.2 * thread.d + 2 * ROOM * thread.L;
+const screwLength = ({ thread, length }: StatedThread): number => length ?? 1.5 * thread.d + 2 * ROOM * thread.L;
 const nutLength = ({ thread, length }: StatedThread): number => length ?? 1.2 * thread.d;
 
 /** A part while it is put together: steps one on the other. */
@@ -394,8 +394,11 @@ export const partOf = (stated: Stated): Result<Part> => {
 
 /** A bore that leaves no wall, or a thread wider than the hexagon it is cut in. */
 const thinnest = (part: Part) => {
+  // Thread through thread first, since that is what a reader must change.
   for (const bore of part.bores)
-    for (const step of part.outer) {
+    for (const step of [...part.outer].sort(
+      (a, b) => Number(b.thread !== undefined) - Number(a.thread !== undefined),
+    )) {
       if (!(Math.min(step.to, bore.to) - Math.max(step.from, bore.from) > 1e-9)) continue;
       const outside = step.thread ? diameters(step.thread).d3 / 2 : step.r;
       const wall = outside - bore.r;

@@ -120,5 +120,12 @@ export const skinAt = (part: Part, theta: number, options: SkinOptions): Skin =>
 export const sectionOf = (part: Part, turned: number, options: SkinOptions): readonly (readonly Point[])[] => {
   const right = skinAt(part, -turned, options);
   const left = skinAt(part, Math.PI - turned, options).points.map(([r, z]): Point => [-r, z]);
-  return right.through ? [right.points, left] : [[...right.points, ...[...left].reverse()]];
+  return (right.through ? [right.points, left] : [[...right.points, ...[...left].reverse()]]).map(withoutRepeats);
 };
+
+/** A thread is drawn in to its ends with many points in one place, which only a net of triangles needs. */
+const withoutRepeats = (points: readonly Point[]): readonly Point[] =>
+  points.filter(([r, z], i) => {
+    const [r0, z0] = points[i - 1] ?? [Number.NaN, 0];
+    return !(Math.abs(r - r0) < 1e-9 && Math.abs(z - z0) < 1e-9);
+  });

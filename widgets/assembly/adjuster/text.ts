@@ -14,7 +14,7 @@
  *
  * Rows may also be parted by bars, as a chapter or an address has them on one line. Base and turned part must be there.
  */
-import { bad, good, type Result } from '../../engine/index.ts';
+import { bad, good, outOfBounds, type Result } from '../../engine/index.ts';
 import { CHOICES } from '../../input/choices.ts';
 import { readThread } from '../../input/designation.ts';
 import { readNumber, readQuantity } from '../../input/quantity.ts';
@@ -207,7 +207,8 @@ const readStatedThread = (role: Role, phrase: string): Result<StatedThread> => {
     return found[1];
   };
   const ending = take(/ (blind|through)$/i)?.toLowerCase();
-  const typed = take(/ (\d[\d.,/]* ?(?:mm|in|inch|"))$/i);
+  // A free thread ends in a length of its own: 12 mm × 1.1 mm.
+  const typed = readThread(text).ok ? undefined : take(/ (\d[\d.,/]* ?(?:mm|in|inch|"))$/i);
   const gender = take(/ (external|internal)$/i)?.toLowerCase();
   const thread = readThread(text);
   if (!thread.ok) return bad('part-thread-unread', { role, phrase: text, because: thread });
@@ -335,7 +336,7 @@ const readKeep = (row: string | undefined): Result<number> => {
   if (row === undefined) return good(1);
   const [, times] = /^([\d.,/]+) ?(?:d|diameters?)$/i.exec(row) ?? [];
   const number = times === undefined ? undefined : readNumber(times);
-  if (number?.ok && number.value >= 0.2 && number.value <= 3) return good(number.value);
+  if (number?.ok && !outOfBounds('q_e', number.value)) return good(number.value);
   return unread('keep', row, LIKE.keep);
 };
 

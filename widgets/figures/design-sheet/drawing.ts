@@ -74,12 +74,11 @@ export const drawing = (fit: FitState, view: UnitView): Result<string> => {
   const { clockwise, anticlockwise } = adjuster;
   // In the middle between its stops, whatever it was put together as.
   const now = standing(adjuster, (clockwise.n + anticlockwise.n) / 2);
-  const fitted = frameIn(
-    { ...extentsOf(adjuster), left: extentsOf(adjuster).half },
-    HEIGHT - 2 * MARGIN,
-    RIGHT - LEFT,
-    (LEFT + RIGHT) / 2,
-  );
+  const extents = extentsOf(adjuster);
+  const middle = (LEFT + RIGHT) / 2;
+  const room = (RIGHT - LEFT) / 2;
+  // Without the guide, which the sheet leaves out, the drawing is as wide as its parts.
+  const fitted = frameIn({ ...extents, left: (extents.half * middle) / room }, HEIGHT - 2 * MARGIN, middle, room);
   const frame = { ...fitted, y: fitted.y + MARGIN };
   if (!(frame.scale > 0 && Number.isFinite(frame.scale))) return bad('lengths-of-no-one-scale', {});
   const { scale } = frame;

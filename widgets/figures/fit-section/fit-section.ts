@@ -25,7 +25,7 @@ const FLATS = 6;
 const MARGIN = 22;
 
 const frameOf = (s: FitState): Frame => {
-  const frame = frameIn(extentsOf(s.adjuster), HEIGHT - 2 * MARGIN, 2 * (AXIS - 6), AXIS);
+  const frame = frameIn(extentsOf(s.adjuster), HEIGHT - 2 * MARGIN, AXIS, AXIS - 6);
   return { ...frame, y: frame.y + MARGIN };
 };
 

@@ -70,9 +70,9 @@ export const extentsOf = (a: Adjuster, most = Number.POSITIVE_INFINITY): Extents
   };
 };
 
-/** The frame in which a stretch of z fills a height, the axis at x. */
-export const frameIn = ({ bottom, top, half, left }: Extents, height: number, width: number, x: number): Frame => {
-  const scale = Math.min(height / (top - bottom), width / (left + half));
+/** The frame in which the stretch of z fills a height, the axis at x, with so much room right of it. */
+export const frameIn = ({ bottom, top, half, left }: Extents, height: number, x: number, right: number): Frame => {
+  const scale = Math.min(height / (top - bottom), (x - 3) / left, right / half);
   return { scale, x, y: height / 2 + ((top + bottom) / 2) * scale };
 };
 

@@ -69,7 +69,7 @@ const stateOf = (numbers: NumbersOf<'A' | 'C', 'n', 'arrangement' | 'lock', neve
   const made = adjusterOf({ threads: { A: pair.value.A, C: pair.value.C }, choices: { arrangement } });
   if (!made.ok) return made;
   const adjuster = made.value;
-  const frame = frameIn(extentsOf(adjuster, DRAWN_TURNS), HEIGHT - 2 * MARGIN, 2 * AXIS - 10, AXIS);
+  const frame = frameIn(extentsOf(adjuster, DRAWN_TURNS), HEIGHT - 2 * MARGIN, AXIS, AXIS - 5);
   return good({
     ...pair.value,
     ...motions.value,

@@ -51,7 +51,7 @@ export const ADJUSTER = (
   'thread-longer-than-part': ({ part, thread, length, room }) =>
     `${thread} in the ${part} is ${mm(length)} long, and the part has room for ${mm(room)}: make the part longer or the thread shorter.`,
   'threads-break-through': ({ part, inside, outside, wall }) =>
-    `In the ${part}, ${inside} cuts through ${outside}: the wall between them would be ${mm(wall)}. Take a larger outer thread, a smaller inner one, or let the two lie one above the other.`,
+    `${inside} does not go inside ${outside}: the wall between the threads of the ${part} would be ${wall.toFixed(2).replace('-', '−')} mm; take a larger outer thread or a smaller inner one, or let them lie one above the other.`,
   'threads-meet-inside': ({ part, lower, upper, over }) =>
     `In the ${part}, ${lower} and ${upper} would overlap by ${mm(over)}: make the part higher or the threads shorter.`,
   'hexagon-too-narrow': ({ part, width, least }) =>
@@ -69,8 +69,10 @@ export const ADJUSTER = (
     `Thread ${joint} is put together ${mm(out)} out from home; it may stand from 0 mm to ${mm(most)} out: begin within that.`,
   'assembled-inside-another': ({ lower, upper }) =>
     `As it is put together, the ${upper} would stand inside the ${lower}: make the turned part longer, or begin further out.`,
-  'joint-too-short': ({ joint, kept, length, part }) =>
-    `Thread ${joint} is to keep ${mm(kept)} engaged, and the ${part} has ${mm(length)} of it, which leaves nothing to travel: lengthen that thread, or keep less.`,
+  'joint-too-short': ({ joint, kept, length, gender }) => {
+    const side = gender === 'external' ? 'screw' : 'nut';
+    return `Thread ${joint} is to keep ${mm(kept)} engaged, but its ${side} is ${mm(length)} long, which leaves nothing to travel: lengthen the ${side}, or keep less.`;
+  },
   'joint-without-room': ({ joint, part, ground }) =>
     ground
       ? `Nothing is left of the travel of thread ${joint}: the ${part} stands on the ground before its thread holds. Make the base higher or that screw shorter.`
