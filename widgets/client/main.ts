@@ -71,8 +71,8 @@ const wake = (until: AbortSignal) => {
   mountProjector(root, until);
   for (const figure of all(root, '[data-figure]'))
     whenSeen(figure, async () => {
-      const widget = await loadFigure(figure.dataset.figure ?? '');
-      if (widget) return mountFigure(figure, widget, store, announce, until);
+      const drawn = await loadFigure(figure.dataset.figure ?? '');
+      if (drawn) return mountFigure(figure, drawn, store, announce, until);
       figure.classList.add('stale');
       setText(figure.querySelector('[data-refusal]'), NO_SCRIPT);
     });

@@ -256,7 +256,7 @@ const checkProse = (tokens: readonly Token[], book: Diagnostics, base = 0): void
       const note = (says: string) => book.note(line + base, says);
       if (child.type === 'image')
         note(
-          'Pictures from files are not taken; a figure is drawn by a widget: write a block “figure WIDGET SET: caption”.',
+          'Pictures from files are not taken; a figure is drawn by the notebook: write a block “figure NAME SET: caption”.',
         );
       if (child.type !== 'text') continue;
       const bare = BARE_FIGURE.exec(child.content);
