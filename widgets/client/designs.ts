@@ -135,7 +135,7 @@ export const mountDesigns = (place: HTMLElement, store: Store, until: AbortSigna
     // A file may be gone, or no longer ours to read, by the time it is opened.
     const text = long === undefined ? await chosen.text().catch(() => undefined) : undefined;
     file.value = '';
-    if (long !== undefined) return say(long);
+    if (long !== undefined) return say(reasonOf(long));
     if (text === undefined) return say(`${quoted(chosen.name)} could not be read; choose it again.`);
     const read = readDesigns(text);
     if (!read.ok) return say(reasonOf(read));

@@ -5,10 +5,26 @@
 
 import { gather, type Input, readInput, scopeOf, type Value } from '../assembly/numbers.ts';
 import { runSteps, type Step, type StepOutcome } from '../assembly/steps.ts';
-import { good, type Result, said, toBase, UNITS, type Unit } from '../engine/index.ts';
+import { bad, good, type Result, toBase, UNITS, type Unit } from '../engine/index.ts';
 import { numeral } from '../input/format.ts';
 import { acceptedInterval, halfDigit, type Interval, within } from './interval.ts';
 import { evaluateSlip } from './slip-formula.ts';
+
+declare module '../engine/kernel/result.ts' {
+  interface Refusals {
+    'step-without-result': { readonly step: number; readonly why: Bad };
+    'no-answering-step': Readonly<Record<never, never>>;
+    'answer-nought': Readonly<Record<never, never>>;
+    /** Nobody asks for so small or so large a number; the amount as it is printed. */
+    'answer-of-odd-size': {
+      readonly amount: string;
+      readonly unit: string;
+      readonly least: number;
+      readonly most: number;
+    };
+    'slip-gives-answer': { readonly says: string };
+  }
+}
 
 /** One number of the question and the texts it may be drawn from. */
 export interface Pool {
@@ -126,29 +142,26 @@ const makeItem = (exercise: Exercise, picks: readonly number[]): Result<Item> =>
   const outcomes = runSteps(steps, scope);
   const found: Record<string, number> = { ...scope };
   for (const [i, outcome] of outcomes.entries()) {
-    if (!outcome.ok) return said(`step ${i + 1} has no result: ${outcome.reason}`);
+    if (!outcome.ok) return bad('step-without-result', { step: i + 1, why: outcome });
     const name = steps[i]?.as;
     if (name !== undefined) found[name] = outcome.value;
   }
   const last = outcomes.at(-1);
-  if (!last?.ok) return said('there is no step that answers it.');
+  if (!last?.ok) return bad('no-answering-step', {});
   const factor = toBase({ amount: 1, unit });
   const amount = last.value / factor;
   if (!(Math.abs(amount) >= LEAST && Math.abs(amount) <= MOST))
-    return said(
-      Math.abs(last.value) < 1e-12
-        ? 'the answer is nought.'
-        : `the answer is ${numeral(amount, digits)} ${unit}; ask for it in a unit in which it is from ${LEAST} to ${MOST}.`,
-    );
+    return Math.abs(last.value) < 1e-12
+      ? bad('answer-nought', {})
+      : bad('answer-of-odd-size', { amount: numeral(amount, digits), unit, least: LEAST, most: MOST });
   const accepted = acceptedInterval(amount, digits);
   found.answer = last.value;
   const slips: KnownSlip[] = [];
   for (const [rule, { way, says }] of exercise.slips.entries()) {
     const value = slipValue(way, found);
-    if (!value.ok) continue;
-    const wrong = value.value / factor;
-    if (tooNear(wrong, accepted, digits))
-      return said(`the slip “${says}” gives the right answer, so it can’t be told from it.`);
+    if (value === undefined) continue;
+    const wrong = value / factor;
+    if (tooNear(wrong, accepted, digits)) return bad('slip-gives-answer', { says });
     slips.push({ amount: wrong, says: filled(says, texts), rule });
   }
   for (const { factor: times, says } of anySlips(unit)) slips.push({ amount: amount * times, says });
@@ -164,11 +177,10 @@ const makeItem = (exercise: Exercise, picks: readonly number[]): Result<Item> =>
   });
 };
 
-const slipValue = (way: SlipRule['way'], found: Readonly<Record<string, number>>): Result<number> => {
-  if (typeof way === 'string') return evaluateSlip(way, found);
-  const outcome = runSteps(way, found).at(-1);
-  if (!outcome) return said('it has no steps.');
-  return outcome.ok ? good(outcome.value) : said(outcome.reason);
+/** What a slip comes to, or undefined where it has no value with these numbers. */
+const slipValue = (way: SlipRule['way'], found: Readonly<Record<string, number>>): number | undefined => {
+  const outcome = typeof way === 'string' ? evaluateSlip(way, found) : runSteps(way, found).at(-1);
+  return outcome?.ok ? outcome.value : undefined;
 };
 
 /** Whether a slip, or what it rounds to when written with the digits asked, is accepted. */

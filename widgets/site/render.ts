@@ -7,6 +7,7 @@ import { figureParts } from '../figures/kit/figure-parts.ts';
 import { CHOICES } from '../input/choices.ts';
 import { escapeText } from '../input/escape.ts';
 import { formatOf, show, showInFormula } from '../input/format.ts';
+import { reasonOf } from '../words/reason.ts';
 import {
   asSet,
   type Declared,
@@ -89,7 +90,7 @@ export const renderStep = (
         `<div class="in-numbers">${typeset(undefined, setExpression(parseExpression(expression), asNumbers(fill)))}</div>`;
   const result = outcome.ok
     ? `<span class="equals">=</span> <span class="value">${show(outcome.value, format, 'metric')}</span>`
-    : escapeText(outcome.reason);
+    : escapeText(reasonOf(outcome));
   return (
     `<li data-step="${index}"><p class="why">${reasonHtml(step, relation.says, inline)}</p>${algebra}` +
     `<div class="result" data-sym="${step.as}" data-result>${result}</div></li>`

@@ -4,7 +4,7 @@
  */
 
 import { runInSlices } from '../../assembly/run-in-slices.ts';
-import { good, quoted, type Result, said } from '../../engine/index.ts';
+import { type Bad, bad, good, type Result } from '../../engine/index.ts';
 import type { Bank } from '../../exercises/bank.ts';
 import { zipped } from '../../exercises/package.ts';
 import {
@@ -23,6 +23,13 @@ import { readClassCode, readRoster } from '../../exercises/roster.ts';
 import { saveFile } from '../../figures/kit/save.ts';
 import { reasonOf } from '../../words/reason.ts';
 import { make, setText, whenSent } from '../dom.ts';
+
+declare module '../../engine/kernel/result.ts' {
+  interface Refusals {
+    'papers-count-odd': { readonly chapter: string; readonly text: string; readonly most: number };
+    'papers-none-asked': Readonly<Record<never, never>>;
+  }
+}
 
 /** For the mixed review, which stands on the same page. */
 export { stepLines } from '../../exercises/steps-text.ts';
@@ -100,24 +107,20 @@ export const mountPapers = (place: HTMLElement, bank: Bank, until: AbortSignal):
   /** What the form asks for, or says in the status what is wrong with it. */
   const order = (): Result<PaperOrder> => {
     const asked = new Map<string, number>();
-    const refuse = (reason: string, field: HTMLElement): Result<PaperOrder> => {
-      say(reason, field);
-      return said(reason);
+    const refuse = (why: Bad, field: HTMLElement): Result<PaperOrder> => {
+      say(reasonOf(why), field);
+      return why;
     };
     for (const { slug, title, field } of counts) {
       const n = field.value.trim() === '' ? 0 : Number(/^\s*\d{1,6}\s*$/.test(field.value) ? field.value : Number.NaN);
       if (!(n <= MOST_OF_A_CHAPTER))
-        return refuse(
-          `${title}: read ${quoted(field.value)}; give a whole number from 0 to ${MOST_OF_A_CHAPTER}.`,
-          field,
-        );
+        return refuse(bad('papers-count-odd', { chapter: title, text: field.value, most: MOST_OF_A_CHAPTER }), field);
       asked.set(slug, n);
     }
     const first = counts[0];
-    if (first && [...asked.values()].every((n) => n === 0))
-      return refuse('No exercise is asked for; put a number beside at least one chapter.', first.field);
+    if (first && [...asked.values()].every((n) => n === 0)) return refuse(bad('papers-none-asked', {}), first.field);
     const classCode = readClassCode(code.value);
-    return classCode.ok ? good({ classCode: classCode.value, counts: asked }) : refuse(reasonOf(classCode), code);
+    return classCode.ok ? good({ classCode: classCode.value, counts: asked }) : refuse(classCode, code);
   };
 
   const showLink = (made: PaperOrder) => {
