@@ -3,6 +3,20 @@
  * known. `itemAt` makes one item of it; the press, the page, the papers and the tests all get their items here.
  */
 
+import {
+  ask,
+  fromTo,
+  INCHES_FOR_MILLIMETRES,
+  LOOK_AT_PREFIX,
+  LOOK_AT_UNIT,
+  MILLIMETRES_FOR_INCHES,
+  POINT_MOVED,
+  TENTHS_OF_THOU,
+  tenTimes,
+  tenth,
+  thousandTimes,
+  thousandth,
+} from '#words/papers.ts';
 import { gather, type Input, readInput, scopeOf, type Value } from '../assembly/numbers.ts';
 import { runSteps, type Step, type StepOutcome } from '../assembly/steps.ts';
 import { bad, good, type Result, toBase, UNITS, type Unit } from '../engine/index.ts';
@@ -84,27 +98,23 @@ interface AnySlip {
 }
 
 const tenfold = (why: string): readonly AnySlip[] => [
-  { factor: 10, says: `That is ten times too much: ${why}.` },
-  { factor: 0.1, says: `That is a tenth of it: ${why}.` },
+  { factor: 10, says: tenTimes(why) },
+  { factor: 0.1, says: tenth(why) },
 ];
 const anyLength = (ten: string, thousand: string): readonly AnySlip[] => [
   ...tenfold(ten),
-  { factor: 25.4, says: 'That is 25.4 times too much: millimetres and inches were taken for one another.' },
-  { factor: 1 / 25.4, says: 'That is 25.4 times too little: millimetres and inches were taken for one another.' },
-  { factor: 1000, says: `That is a thousand times too much: ${thousand}.` },
-  { factor: 1e-3, says: `That is a thousandth of it: ${thousand}.` },
+  { factor: 25.4, says: INCHES_FOR_MILLIMETRES },
+  { factor: 1 / 25.4, says: MILLIMETRES_FOR_INCHES },
+  { factor: 1000, says: thousandTimes(thousand) },
+  { factor: 1e-3, says: thousandth(thousand) },
 ];
 
 /** Slips that fit any answer, in the words of the unit asked: millimetres know no tenths of a thou, and inches no prefix. */
 const anySlips = (unit: Unit): readonly AnySlip[] => {
-  const point = 'a decimal point has moved';
-  if (UNITS[unit].base !== 'mm') return tenfold(point);
-  if (unit === 'mm' || unit === 'µm') return anyLength(point, 'look at the prefix of the unit');
+  if (UNITS[unit].base !== 'mm') return tenfold(POINT_MOVED);
+  if (unit === 'mm' || unit === 'µm') return anyLength(POINT_MOVED, LOOK_AT_PREFIX);
   const tenths = unit === 'thou' || unit === 'tenths';
-  return anyLength(
-    tenths ? 'a thou is ten tenths, and a decimal point moves easily' : point,
-    'look at the unit, since a thou is a thousandth of an inch',
-  );
+  return anyLength(tenths ? TENTHS_OF_THOU : POINT_MOVED, LOOK_AT_UNIT);
 };
 
 const read = new WeakMap<Exercise, Map<string, Result<Value>>>();
@@ -218,10 +228,9 @@ export const answerText = (item: Item): string =>
   `${numeral(item.amount, item.exercise.digits)}${unitAfter(item.exercise.unit)}`;
 
 /** What a paper asks for after the question. */
-export const askText = ({ exercise }: Item): string =>
-  `Answer ${exercise.unit === '1' ? 'as a plain number' : `in ${exercise.unit === '°' ? 'degrees' : exercise.unit === '%' ? 'per cent' : exercise.unit}`}, to ${exercise.digits} significant digits.`;
+export const askText = ({ exercise }: Item): string => ask(exercise.unit, exercise.digits);
 
 export const acceptedText = ({ accepted, exercise }: Item): string => {
   const edge = (x: number) => x.toFixed(accepted.decimals).replace('-', '−');
-  return `${edge(accepted.low)} to ${edge(accepted.high)}${unitAfter(exercise.unit)}`;
+  return `${fromTo(edge(accepted.low), edge(accepted.high))}${unitAfter(exercise.unit)}`;
 };

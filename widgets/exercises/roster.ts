@@ -1,4 +1,5 @@
 /** The class as pasted: one name or code a line. It stays in the browser; nothing here sends or keeps it. */
+import { namesTwice } from '#words/papers.ts';
 import { bad, good, quoted, type Result } from '../engine/index.ts';
 
 declare module '../engine/kernel/result.ts' {
@@ -49,12 +50,7 @@ export const readRoster = (text: string): Result<Roster> => {
     twice.push(`${name} (${n})`);
     return `${name} (${n})`;
   });
-  const notes =
-    twice.length === 0
-      ? []
-      : [
-          `${twice.length === 1 ? 'One name stands' : `${twice.length} names stand`} in the roster more than once; the later ones are numbered, ${quoted(twice[0] ?? '')} and so on, so that no two students get one paper.`,
-        ];
+  const notes = twice.length === 0 ? [] : [namesTwice(twice.length, quoted(twice[0] ?? ''))];
   return good({ students, notes });
 };
 

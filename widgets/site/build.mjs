@@ -163,8 +163,8 @@ export const buildNotebook = async (outDir = resolve(root, 'dist'), logLevel = '
     define: { __FIGURES__: JSON.stringify({ library: library.file, figures }) },
   });
   process.env.NODE_ENV = NODE_ENV;
-  writeOneFile(outDir);
-  writeOffline(outDir);
+  writeOneFile(outDir, module.WORDS);
+  writeOffline(outDir, module.WORDS);
   return { library: library.file, figures };
 };
 

@@ -1,5 +1,6 @@
 /** Blocks as HTML that reads and prints without script; the browser finds its places by the data attributes. */
 
+import { PREDICT_FIRST, predictionNumber, SHOW_ANSWER, WORKED_EXAMPLE } from '#words/page.ts';
 import type { Input } from '../assembly/numbers.ts';
 import { runSteps, type Step, type StepOutcome } from '../assembly/steps.ts';
 import { relationNamed, type SymbolName, symbolFact } from '../engine/index.ts';
@@ -32,7 +33,7 @@ export const renderExample = (example: Example, declared: Declared, inline: Inli
     .join('');
   return (
     `<section class="example" id="example-${example.id}" data-example="${example.id}" aria-labelledby="example-${example.id}-name">` +
-    `<h3 id="example-${example.id}-name"><span class="tag">Worked example</span> ${escapeText(example.title)}</h3>` +
+    `<h3 id="example-${example.id}-name"><span class="tag">${WORKED_EXAMPLE}</span> ${escapeText(example.title)}</h3>` +
     `${renderInputs(example.set, inputs)}<ol class="steps">${steps}</ol></section>`
   );
 };
@@ -120,7 +121,7 @@ export const renderPrediction = (prediction: Prediction, index: number, question
   const format = formatOf(symbolFact(prediction.output), prediction.digits);
   const answer = `<span class="q" data-value="${prediction.answer}" data-shown="${format.shown}" data-digits="${format.digits ?? ''}">${show(prediction.answer, format, 'metric')}</span>`;
   return (
-    `<section class="predict" data-predict="${index}" aria-label="Prediction ${index + 1}"><p class="box-name">Predict first</p><p class="question">${question}</p>` +
-    `<div class="attempt"></div><details class="reveal"><summary>Show the answer</summary><p>${answer}. ${reveal}</p></details></section>`
+    `<section class="predict" data-predict="${index}" aria-label="${predictionNumber(index + 1)}"><p class="box-name">${PREDICT_FIRST}</p><p class="question">${question}</p>` +
+    `<div class="attempt"></div><details class="reveal"><summary>${SHOW_ANSWER}</summary><p>${answer}. ${reveal}</p></details></section>`
   );
 };
