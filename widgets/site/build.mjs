@@ -26,6 +26,8 @@ const under = (folder) =>
     .filter((file) => file.endsWith('.ts') && !file.endsWith('.d.ts'))
     .sort();
 const PLOT_MODULES = under('figures/kit/plots').filter((file) => !file.endsWith('/document.ts'));
+/** Words that no figure says: whoever says one of them carries it, and no page has the others. */
+const NOT_OF_FIGURES = ['client', 'page', 'papers', 'language'].map((name) => `words/en/${name}.ts`);
 /** The engine by its one entry, and what stands between it and the figures. */
 const CORE_MODULES = [
   'engine/index.ts',
@@ -33,7 +35,7 @@ const CORE_MODULES = [
   ...under('input'),
   ...under('assembly'),
   ...under('figures/kit'),
-].filter((file) => !PLOT_MODULES.includes(file));
+].filter((file) => ![...PLOT_MODULES, ...NOT_OF_FIGURES].includes(file));
 const SHARED = new Map([
   ...CORE_MODULES.map((file) => [resolve(root, 'widgets', file), `${CORE}['${file}']`]),
   ...PLOT_MODULES.map((file) => [resolve(root, 'widgets', file), `${PLOTS}['${file}']`]),
