@@ -1,6 +1,7 @@
 /** Steps: engine calls in a row, the one arithmetic of the printed and the living page. */
 import { describe, expect, it } from 'vitest';
 import { runSteps, type Step } from '../../widgets/assembly/steps.ts';
+import { reasonOf } from '../../widgets/words/reason.ts';
 
 const step = (relation: string, output: string, over: Partial<Step> = {}): Step =>
   ({ relation, output, bind: {}, as: output, digits: 4, ...over }) as Step;
@@ -13,7 +14,7 @@ describe('runSteps', () => {
       [step('net-lead', 'Delta'), step('net-motion', 'z_c'), step('per-step', 's', { bind: { k: 6 } })],
       FOOT,
     );
-    expect(outcomes.map((o) => (o.ok ? o.value : o.reason))).toEqual([
+    expect(outcomes.map((o) => (o.ok ? o.value : reasonOf(o)))).toEqual([
       0.08749999999999991,
       0.08749999999999991,
       0.08749999999999991 / 6,
@@ -28,7 +29,7 @@ describe('runSteps', () => {
   });
   it('keeps a result under the name it is given and not under its own', () => {
     const outcomes = runSteps([step('net-lead', 'Delta', { as: 'z_c' as never }), step('net-motion', 'z_c')], FOOT);
-    expect(outcomes[1]).toEqual({ ok: false, reason: 'This line waits for the one above it.' });
+    expect(outcomes[1]).toEqual({ ok: false, code: 'step-waits', values: {} });
   });
   it('lets a step without a result say why, and those that need it wait', () => {
     const equal = { ...FOOT, L_C: 1.5 };
@@ -40,7 +41,7 @@ describe('runSteps', () => {
       ],
       equal,
     );
-    expect(outcomes.map((o) => (o.ok ? o.value : o.reason))).toEqual([
+    expect(outcomes.map((o) => (o.ok ? o.value : reasonOf(o)))).toEqual([
       0,
       expect.stringMatching(/^The two leads are equal, so the carried part stands still/),
       'This line waits for the one above it.',
@@ -51,11 +52,11 @@ describe('runSteps', () => {
       [step('gain', 'G', { bind: { L: 'L_A', Delta: 0 } }), step('thread-eaten', 'X', { bind: { w: 1 } })],
       { ...FOOT, G: 99 },
     );
-    expect(outcomes[1]).toEqual({ ok: false, reason: 'This line waits for the one above it.' });
+    expect(outcomes[1]).toEqual({ ok: false, code: 'step-waits', values: {} });
   });
   it('says so where a relation does not exist', () => {
     expect(runSteps([step('no-such', 'Delta')], {})).toEqual([
-      { ok: false, reason: 'There is no relation called no-such.' },
+      { ok: false, code: 'relation-unknown', values: { relation: 'no-such' } },
     ]);
   });
   it('leaves the scope it was given as it was', () => {

@@ -6,6 +6,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import { afterAll, describe, expect, inject, it } from 'vitest';
+import { WORDS } from '../../widgets/site/catalogue.ts';
 import { writeOffline } from '../../widgets/site/offline.mjs';
 import { needs } from '../support/engines.ts';
 import { figure, sentence, settled, shown, useBrowser, words } from '../support/page.ts';
@@ -175,7 +176,7 @@ const hostOf = async () => {
       for (const name of ['index.html', 'chapter.html'])
         writeFileSync(join(folder, name), `<!doctype html><title>t</title><p>${name} of build ${build}</p>`);
       writeFileSync(join(folder, 'assets', `figure-${build}.js`), `script ${build}`);
-      writeOffline(folder);
+      writeOffline(folder, WORDS);
     },
     close: () => {
       server.closeAllConnections();

@@ -1,11 +1,13 @@
 /** Papers: the same words give the same numbers for ever; whatever is pasted gives papers or a sentence. */
 import { parseHTML } from 'linkedom';
 import { describe, expect, it } from 'vitest';
+import type { Result } from '../../widgets/engine/index.ts';
 import { makeBank } from '../../widgets/exercises/bank.ts';
 import { choose, paperParameters, readPaperLink, setPaper } from '../../widgets/exercises/paper.ts';
 import { keySheet, studentSheet } from '../../widgets/exercises/paper-html.ts';
 import { bankOrder } from '../../widgets/exercises/review.ts';
 import { readClassCode, readRoster } from '../../widgets/exercises/roster.ts';
+import { reasonOf } from '../../widgets/words/reason.ts';
 import { BANK, SMALL } from '../support/bank.ts';
 import { growth, IN_STEP } from '../support/growth.ts';
 import { valueIn } from '../support/results.ts';
@@ -14,7 +16,7 @@ const heading = { classCode: '7B', version: BANK.version };
 const counts = (n: number) => new Map(BANK.chapters.map((c) => [c.slug, n]));
 const paper = (classCode: string, student: string, n = 1) =>
   setPaper(choose(BANK, counts(n), classCode), classCode, student, BANK.version);
-const reason = (read: { ok: boolean; reason?: string }): string => (read.ok ? '' : (read.reason ?? ''));
+const reason = (read: Result<unknown>): string => (read.ok ? '' : reasonOf(read));
 
 describe('a paper', () => {
   it('has for ever the numbers it had when this was written', () => {

@@ -87,7 +87,7 @@ describe('any text typed as a list', () => {
         if (list) {
           sound(allFinite(list), text, list);
           sound(
-            list.wrong.every((w) => isSentence(w.reason)),
+            list.wrong.every((w) => isSentence(reasonOf(w.why))),
             text,
             list,
           );

@@ -28,9 +28,11 @@ describe('readThreadList', () => {
     const list = valueIn(readThreadList('M4, M9, M10x9, foo'));
     expect(list.threads.map((t) => t.designation)).toEqual(['M4×0.7']);
     expect(list.wrong.map((w) => w.typed)).toEqual(['M9', 'M10x9', 'foo']);
-    expect(list.wrong[0]?.reason).toContain('has no coarse pitch in the series of ISO 261');
-    expect(list.wrong[1]?.reason).toContain('a pitch of 9 mm, which leaves no core in a diameter of 10 mm');
-    expect(list.wrong[2]?.reason).toContain('“foo”');
+    expect(list.wrong.map((w) => w.why)).toMatchObject([
+      { code: 'no-coarse-pitch', values: { d: 9 } },
+      { code: 'pitch-without-core', values: { P: 9, d: 10 } },
+      { code: 'not-a-thread', values: { text: ' foo' } },
+    ]);
   });
 
   it('refuses a list without a single thread, and one that is too long', () => {

@@ -11,6 +11,7 @@ import { type Book, bookPage, readBook } from '../../widgets/site/book.ts';
 import { FIGURES } from '../../widgets/site/catalogue.ts';
 import { diagnosticText } from '../../widgets/site/diagnostics.ts';
 import { isStepLine, readInputLine, readStepLine } from '../../widgets/site/grammar.ts';
+import { reasonOf } from '../../widgets/words/reason.ts';
 import { blocksOf, CHAPTERS, FOLDER } from '../support/chapters.ts';
 
 let book: Book;
@@ -147,7 +148,7 @@ describe('the chapters', () => {
           );
           for (const [i, step] of steps.entries()) {
             const outcome = outcomes[i];
-            if (!outcome?.ok) throw new Error(`${file}:${opening}: ${outcome?.reason}`);
+            if (!outcome?.ok) throw new Error(`${file}:${opening}: ${outcome ? reasonOf(outcome) : 'no steps'}`);
             expect(expectationFault(step, outcome.value), `${file}:${opening}`).toBeUndefined();
             expect(Math.abs(outcome.value - step.expected.value)).toBeLessThanOrEqual(step.expected.half * 1.000001);
             checked++;

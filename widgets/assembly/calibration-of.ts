@@ -6,6 +6,7 @@
  */
 
 import {
+  bad,
   type Calibration,
   calibrateRun,
   good,
@@ -15,7 +16,6 @@ import {
   type Result,
   rssLeadError,
   runToEnd,
-  said,
   type Task,
   type Thread,
   worstLeadError,
@@ -25,6 +25,12 @@ import type { ReadingsTable } from '../input/readings-table.ts';
 import { LONG_TEXT, readRunsInSteps } from '../input/texts.ts';
 import { pairOf } from './pair-of.ts';
 import { runInSlices } from './run-in-slices.ts';
+
+declare module '../engine/kernel/result.ts' {
+  interface Refusals {
+    'nothing-to-calibrate': Readonly<Record<never, never>>;
+  }
+}
 
 /** What a calibration is worked from. */
 export interface Given {
@@ -76,8 +82,7 @@ export const calibrationOf = (numbers: Given): Result<Found> => {
   const pair = pairOf(numbers);
   if (!pair.ok) return pair;
   const { leads, Delta } = pair.value;
-  if (Delta === 0)
-    return said('These two threads have one and the same lead, so a turn moves nothing; take two whose leads differ.');
+  if (Delta === 0) return bad('nothing-to-calibrate', {});
   const { k, eps_A, eps_C } = numbers.values;
   const errors = { ...leads, eps_A: plain(eps_A), eps_C: plain(eps_C), Delta };
   const rss = numbers.choices.allowance === 'root-sum-square';

@@ -10,13 +10,35 @@
  * file of another kind or of a newer version is refused.
  */
 
-import { good, isSymbol, quoted, type Result, said, symbolFact } from '../engine/index.ts';
+import { designLeftOut, designsLeftOut, numberLeftOut, numbersLeftOut, usableLengthStated } from '#words/designs.ts';
+import { type Bad, bad, type Good, good, isSymbol, type Result, symbolFact } from '../engine/index.ts';
 import { isChoice } from '../input/choices.ts';
 import { grouped, numeral } from '../input/format.ts';
 import { isText } from '../input/texts.ts';
 import { reasonOf } from '../words/reason.ts';
 import { presentNumber } from './former-names.ts';
 import { type Input, readInput } from './numbers.ts';
+
+declare module '../engine/kernel/result.ts' {
+  interface Refusals {
+    /** Lengths as the reader sees them. */
+    'design-file-too-long': {
+      readonly length: string;
+      readonly of: 'characters' | 'bytes';
+      readonly most: string;
+    };
+    'design-file-not-json': { readonly text: string };
+    'design-file-of-other-kind': { readonly format: string };
+    'design-file-version': { readonly version: string | undefined; readonly newest: number };
+    'design-file-without-list': Readonly<Record<never, never>>;
+    'design-file-too-many': { readonly designs: number; readonly most: number };
+    'design-without-numbers': Readonly<Record<never, never>>;
+    'design-without-name': Readonly<Record<never, never>>;
+    'design-number-not-text': { readonly name: string };
+    'design-number-unknown': { readonly name: string };
+    'design-number-unread': { readonly name: string; readonly why: Bad };
+  }
+}
 
 export const DESIGN_FORMAT = 'differential-screw-designs';
 export const DESIGN_VERSION = 1;
@@ -44,12 +66,10 @@ export interface DesignFile {
 }
 
 /** Why a text is no file that can be worked on. */
-interface NoFile {
-  readonly ok: false;
-  readonly reason: string;
+type NoFile = Bad & {
   /** Whether it is whole and of this kind all the same, so that it must not be written over. */
   readonly whole: boolean;
-}
+};
 
 export const NO_DESIGNS: DesignFile = { version: DESIGN_VERSION, designs: [] };
 
@@ -59,55 +79,54 @@ export const writeFile = (file: DesignFile): string =>
 export const writeDesigns = (designs: readonly Design[]): string => writeFile({ ...NO_DESIGNS, designs });
 
 /** Why a file of this size is not looked into; undefined where it is. A character takes three bytes at most. */
-export const tooLong = (count: number, of: 'characters' | 'bytes'): string | undefined => {
+export const tooLong = (count: number, of: 'characters' | 'bytes'): Bad | undefined => {
   const most = of === 'bytes' ? 3 * LONGEST_FILE : LONGEST_FILE;
-  return count <= most
-    ? undefined
-    : `The file has ${grouped(count)} ${of}; a file of designs has at most ${grouped(most)}. Choose the file that was exported here.`;
+  return count <= most ? undefined : bad('design-file-too-long', { length: grouped(count), of, most: grouped(most) });
 };
 
-export const openFile = (text: string): { readonly ok: true; readonly value: DesignFile } | NoFile => {
-  const no = (reason: string, whole = false): NoFile => ({ ok: false, reason, whole });
+export const openFile = (text: string): Good<DesignFile> | NoFile => {
+  const no = (why: Bad, whole = false): NoFile => ({ ...why, whole });
   const long = tooLong(text.length, 'characters');
   if (long !== undefined) return no(long, true);
   let file: unknown;
   try {
     file = JSON.parse(text);
   } catch {
-    return no(
-      `Read ${quoted(text)}, which is not JSON or is cut off; choose a file that was exported here and is whole.`,
-    );
+    return no(bad('design-file-not-json', { text }));
   }
   if (!isRecord(file) || file.format !== DESIGN_FORMAT)
-    return no(
-      `This is JSON of another kind; a file of designs says "format": "${DESIGN_FORMAT}". Choose one that was exported here.`,
-    );
+    return no(bad('design-file-of-other-kind', { format: DESIGN_FORMAT }));
   const { version, designs } = file;
   if (!(typeof version === 'number' && version >= 1 && version <= DESIGN_VERSION))
-    return no(
-      `The file says ${Number.isFinite(version) || typeof version === 'string' ? `version ${(typeof version === 'number' ? numeral(version) : String(version)).slice(0, 20)}` : 'no version'}; this notebook reads versions up to ${DESIGN_VERSION}. Open it in the newer notebook and export it from there, or update this one.`,
-      true,
-    );
-  if (!Array.isArray(designs)) return no('The file holds no list of designs; choose one that was exported here.');
+    return no(bad('design-file-version', { version: versionNamed(version), newest: DESIGN_VERSION }), true);
+  if (!Array.isArray(designs)) return no(bad('design-file-without-list', {}));
   if (!(designs.length <= MOST_DESIGNS))
-    return no(`The file holds ${designs.length} designs; at most ${MOST_DESIGNS} are kept. Take some out.`, true);
-  return { ok: true, value: { ...file, version, designs } };
+    return no(bad('design-file-too-many', { designs: designs.length, most: MOST_DESIGNS }), true);
+  return good({ ...file, version, designs });
 };
+
+/** The version as a file names it, cut short; undefined where it names none. */
+const versionNamed = (version: unknown): string | undefined =>
+  typeof version === 'string'
+    ? version.slice(0, 20)
+    : typeof version === 'number' && Number.isFinite(version)
+      ? numeral(version).slice(0, 20)
+      : undefined;
 
 export const readDesigns = (text: string): Result<ReadDesigns> => {
   const file = openFile(text);
-  return file.ok ? good(designsIn(file.value)) : said(file.reason);
+  return file.ok ? good(designsIn(file.value)) : file;
 };
 
 /** The designs of a file; of what is left out the first is named and the others are counted. */
 export const designsIn = (file: DesignFile): ReadDesigns => {
   const designs: Design[] = [];
   const nameless: string[] = [];
-  const left: { readonly of: string; readonly why: string }[] = [];
+  const left: { readonly of: string; readonly why: Bad }[] = [];
   for (const [i, entry] of file.designs.entries()) {
     const read = readDesign(entry);
     if (!read.ok) {
-      nameless.push(`Design ${i + 1} was left out: ${reasonOf(read)}`);
+      nameless.push(designLeftOut(i + 1, reasonOf(read)));
       continue;
     }
     const { design } = read.value;
@@ -116,13 +135,13 @@ export const designsIn = (file: DesignFile): ReadDesigns => {
   }
   const notes: string[] = [];
   if (nameless[0] !== undefined) notes.push(nameless[0]);
-  if (nameless.length > 1) notes.push(`${nameless.length} designs were left out in all.`);
+  if (nameless.length > 1) notes.push(designsLeftOut(nameless.length));
   const [first] = left;
   if (first)
     notes.push(
       left.length === 1
-        ? `Of “${first.of}” one number was left out: ${first.why}`
-        : `${left.length} numbers were left out. The first, of “${first.of}”: ${first.why}`,
+        ? numberLeftOut(first.of, reasonOf(first.why))
+        : numbersLeftOut(left.length, first.of, reasonOf(first.why)),
     );
   return { designs, notes };
 };
@@ -148,16 +167,15 @@ export const withoutDesign = (file: DesignFile, name: string): DesignFile => ({
 const entryName = (entry: unknown): string | undefined =>
   isRecord(entry) && isRecord(entry.numbers) ? nameOf(entry.name) : undefined;
 
-const readDesign = (entry: unknown): Result<{ design: Design; left: string[] }> => {
-  if (!isRecord(entry) || !isRecord(entry.numbers)) return said('it has no numbers.');
+const readDesign = (entry: unknown): Result<{ design: Design; left: Bad[] }> => {
+  if (!isRecord(entry) || !isRecord(entry.numbers)) return bad('design-without-numbers', {});
   const name = nameOf(entry.name);
-  if (name === '') return said('it has no name.');
+  if (name === '') return bad('design-without-name', {});
   const numbers: Record<string, string> = {};
-  const left: string[] = [];
+  const left: Bad[] = [];
   for (const [written, kept] of Object.entries(entry.numbers)) {
     const [key, value] = typeof kept === 'string' ? presentNumber(written, kept) : [written, kept];
-    const fault =
-      typeof value === 'string' ? numberFault(key, value) : `${quoted(key)}: a number is kept as text with its unit.`;
+    const fault = typeof value === 'string' ? numberFault(key, value) : bad('design-number-not-text', { name: key });
     if (fault === undefined) numbers[key] = String(value);
     else left.push(fault);
   }
@@ -170,9 +188,7 @@ const readDesign = (entry: unknown): Result<{ design: Design; left: string[] }> 
  */
 export const outOfUse = ({ numbers }: Design): string => {
   const named = (['A', 'C'] as const).filter((t) => `X_${t}` in numbers && !(`l_${t}` in numbers));
-  return named.length === 0
-    ? ''
-    : `It states ${named.map((t) => `X_${t}`).join(' and ')}, usable length of thread, which the design sheet works out and does not take: type the lengths of ${named.length === 1 ? `screw and nut of thread ${named[0]}` : 'both screws and nuts'} there and keep the design again.`;
+  return named.length === 0 ? '' : usableLengthStated(named);
 };
 
 /** A name as it is kept: one line, not too long; markup in it stays text. */
@@ -180,11 +196,11 @@ export const nameOf = (value: unknown): string =>
   typeof value === 'string' ? [...value.replace(/\s+/g, ' ').trim()].slice(0, LONGEST_NAME).join('') : '';
 
 /** Why a text can't stand under this name, or undefined where it can: what a field of that name would say. */
-const numberFault = (key: string, text: string): string | undefined => {
+const numberFault = (key: string, text: string): Bad | undefined => {
   const input = inputNamed(key);
-  if (!input) return `${quoted(key)} is not a number of this notebook.`;
+  if (!input) return bad('design-number-unknown', { name: key });
   const read = readInput(input, text, 'metric');
-  return read.ok ? undefined : `${key}: ${reasonOf(read)}`;
+  return read.ok ? undefined : bad('design-number-unread', { name: key, why: read });
 };
 
 const inputNamed = (key: string): Input | undefined => {

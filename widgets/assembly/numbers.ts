@@ -6,14 +6,13 @@
  */
 
 import {
+  bad,
   fitOfThread,
   good,
   isSymbol,
   outOfBounds,
-  quoted,
   type Result,
   type SymbolName,
-  said,
   symbolFact,
   type Thread,
   UNITS,
@@ -24,6 +23,19 @@ import { readThread } from '../input/designation.ts';
 import { formatOf, show, timeUnit, type UnitView } from '../input/format.ts';
 import { readNumber, readQuantity, readTime } from '../input/quantity.ts';
 import { TEXTS, type TextName } from '../input/texts.ts';
+
+declare module '../engine/kernel/result.ts' {
+  interface Refusals {
+    'option-unknown': { readonly text: string; readonly says: string; readonly options: readonly string[] };
+    /** The bounds as the reader sees them. */
+    'outside-field': {
+      readonly text: string;
+      readonly label: string;
+      readonly least: string;
+      readonly most: string;
+    };
+  }
+}
 
 export type Input =
   | { readonly kind: 'thread'; readonly name: string; readonly label: string; readonly start: string }
@@ -47,7 +59,7 @@ export interface NumberSet {
 /** A value as read from its text. */
 export type Value = Thread | number | string;
 
-/** The good values of a set by kind and name; what a widget draws from. */
+/** The good values of a set by kind and name; what a figure draws from. */
 export interface Numbers {
   readonly threads: Readonly<Record<string, Thread>>;
   readonly values: Readonly<Partial<Record<SymbolName, number>>>;
@@ -67,15 +79,13 @@ export const fieldUnit = (name: SymbolName, view: UnitView): Unit => {
   return fact.unit === 'turn' ? 'turns' : fact.unit;
 };
 
-/** Reads one input as typed. A quantity outside the field's bounds is refused with the bounds in words. */
+/** Reads one input as typed. A quantity outside the field's bounds is refused with the bounds. */
 export const readInput = (input: Input, text: string, view: UnitView): Result<Value> => {
   if (input.kind === 'thread') return readThread(text);
   if (input.kind === 'text') return TEXTS[input.name].read(text);
   if (input.kind === 'choice') {
     const { says, options } = CHOICES[input.name];
-    return (options as readonly string[]).includes(text)
-      ? good(text)
-      : said(`Read ${quoted(text)} as the ${says}; choose ${options.join(', ')}.`);
+    return (options as readonly string[]).includes(text) ? good(text) : bad('option-unknown', { text, says, options });
   }
   const fact = symbolFact(input.name);
   // 24 h and 24 min differ by what a law of time is about, so a duration has no unit to fall back on.
@@ -88,9 +98,8 @@ export const readInput = (input: Input, text: string, view: UnitView): Result<Va
   if (refusal) return refusal;
   if (!(value >= input.min && value <= input.max)) {
     const format = formatOf(fact);
-    return said(
-      `Read ${quoted(text)}; ${input.label} goes from ${show(input.min, format, view)} to ${show(input.max, format, view)} here.`,
-    );
+    const [least, most] = [show(input.min, format, view), show(input.max, format, view)];
+    return bad('outside-field', { text, label: input.label, least, most });
   }
   return good(value);
 };
@@ -141,7 +150,7 @@ export const asWritten = (input: Input, value: Value): Value => {
   return read.ok ? read.value : value;
 };
 
-/** Sorts good values by kind for the widgets. */
+/** Sorts good values by kind for the figures. */
 export const gather = (set: NumberSet, values: ReadonlyMap<string, Value>): Numbers => {
   const threads: Record<string, Thread> = {};
   const quantities: Partial<Record<SymbolName, number>> = {};

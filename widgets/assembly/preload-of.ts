@@ -1,16 +1,23 @@
 /** The preload case that a number set describes: spring, weights, load and guide, as chapters and the design sheet name them. */
 import {
+  bad,
   good,
   type Part,
   type PreloadCase,
   type PreloadSpring,
   type Result,
-  said,
   type Thread,
   withGuide,
 } from '../engine/index.ts';
 import type { OptionOf } from '../input/choices.ts';
 import { show } from '../input/format.ts';
+
+declare module '../engine/kernel/result.ts' {
+  interface Refusals {
+    /** Forces as the reader sees them. */
+    'least-load-above-most': { readonly least: string; readonly most: string };
+  }
+}
 
 export type Attitude = OptionOf<'attitude'>;
 
@@ -53,10 +60,7 @@ export const preloadOf = (numbers: PreloadNumbers, to: number): Result<PreloadOf
     rate: k_s,
   };
   const newtons = (x: number): string => show(x, { shown: 'force', digits: 3 }, 'metric');
-  if (!(F_lo <= F_hi))
-    return said(
-      `The least load, ${newtons(F_lo)}, is above the most, ${newtons(F_hi)}: give the smaller first, and a pull away from the base with a minus.`,
-    );
+  if (!(F_lo <= F_hi)) return bad('least-load-above-most', { least: newtons(F_lo), most: newtons(F_hi) });
   const guided = withGuide(
     {
       h_A: A.h,

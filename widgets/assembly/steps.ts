@@ -4,8 +4,16 @@
  * living page.
  */
 
-import { relationNamed, type SymbolName } from '../engine/index.ts';
-import { reasonOf } from '../words/reason.ts';
+import { type Bad, bad, relationNamed, type SymbolName } from '../engine/index.ts';
+
+declare module '../engine/kernel/result.ts' {
+  interface Refusals {
+    'relation-unknown': { readonly relation: string };
+    /** An input is the result of an earlier step that has none. */
+    'step-waits': Readonly<Record<never, never>>;
+    'output-not-given': { readonly relation: string; readonly output: string };
+  }
+}
 
 export interface Step {
   readonly relation: string;
@@ -25,7 +33,7 @@ export interface Step {
 
 export type StepOutcome =
   | { readonly ok: true; readonly value: number; readonly inputs: Readonly<Record<string, number>> }
-  | { readonly ok: false; readonly reason: string };
+  | Bad;
 
 /** Runs the steps in order; after one that has no result, those that need it say so. */
 export const runSteps = (steps: readonly Step[], scope: Readonly<Record<string, number>>): StepOutcome[] => {
@@ -40,18 +48,18 @@ export const runSteps = (steps: readonly Step[], scope: Readonly<Record<string, 
 
 const runStep = (step: Step, known: Readonly<Record<string, number>>): StepOutcome => {
   const relation = relationNamed(step.relation);
-  if (!relation) return { ok: false, reason: `There is no relation called ${step.relation}.` };
+  if (!relation) return bad('relation-unknown', { relation: step.relation });
   const inputs: Record<string, number> = {};
   for (const symbol of relation.takes) {
     const bound = step.bind[symbol] ?? symbol;
     const value = typeof bound === 'number' ? bound : known[bound];
-    if (value === undefined) return { ok: false, reason: 'This line waits for the one above it.' };
+    if (value === undefined) return bad('step-waits', {});
     inputs[symbol] = value;
   }
   const result = relation.of(inputs);
-  if (!result.ok) return { ok: false, reason: reasonOf(result) };
+  if (!result.ok) return result;
   const value = result.value[step.output];
   return value === undefined
-    ? { ok: false, reason: `${step.relation} does not give ${step.output}.` }
+    ? bad('output-not-given', { relation: step.relation, output: step.output })
     : { ok: true, value, inputs };
 };

@@ -1,16 +1,21 @@
 /** The ball at the tip and what it stands on, as number sets name them. */
 import {
   at,
+  bad,
   CONTACT_MATERIALS,
   type ContactMaterial,
   contactModulus,
   good,
   megapascals,
   plain,
-  quoted,
   type Result,
-  said,
 } from '../engine/index.ts';
+
+declare module '../engine/kernel/result.ts' {
+  interface Refusals {
+    'seat-unknown': { readonly text: string; readonly seats: readonly string[] };
+  }
+}
 
 export interface Tip {
   readonly ball: ContactMaterial;
@@ -25,10 +30,7 @@ export interface Tip {
 export const tipOf = ({ choices }: { readonly choices: { readonly seat?: string } }): Result<Tip> => {
   const ball = at(CONTACT_MATERIALS, 0);
   const seat = CONTACT_MATERIALS.find((m) => m.name === choices.seat);
-  if (!seat)
-    return said(
-      `Read ${quoted(choices.seat ?? '')}, which is not in the table: use ${CONTACT_MATERIALS.map((m) => m.name).join(', ')}.`,
-    );
+  if (!seat) return bad('seat-unknown', { text: choices.seat ?? '', seats: CONTACT_MATERIALS.map((m) => m.name) });
   const E = contactModulus.of({
     E_1: megapascals(ball.E),
     nu_1: plain(ball.nu),

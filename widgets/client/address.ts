@@ -11,6 +11,7 @@
  * through the same readers as typing does.
  */
 
+import { withoutFields } from '#words/client.ts';
 import { inTodaysNames } from '../assembly/design-use.ts';
 import { type NumberSet, writeValue } from '../assembly/numbers.ts';
 import { quoted } from '../engine/index.ts';
@@ -38,9 +39,7 @@ export const withoutField = (search: string, sets: ReadonlyMap<string, NumberSet
     return name !== undefined && sets.get(id)?.inputs.every((input) => input.name !== name);
   });
   const more = gone.length - MOST_NAMED;
-  return gone.length === 0
-    ? ''
-    : `The link states ${gone.slice(0, MOST_NAMED).map(quoted).join(', ')}${more > 0 ? ` and ${more} more` : ''}, for which this page has no field: look through the numbers below and type what is missing.`;
+  return gone.length === 0 ? '' : withoutFields(gone.slice(0, MOST_NAMED).map(quoted), more);
 };
 
 /** The unit view: the address first, then what the reader chose last, then metric. */

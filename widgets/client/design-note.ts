@@ -1,4 +1,5 @@
 /** Under the fields of a figure or an example, while a design is in use: which of them it has filled, and which it has not. */
+import { FIELDS_FROM, fromDesign } from '#words/client.ts';
 import { offersOf } from '../assembly/design-use.ts';
 import { type Input, type NumberSet, readInput, writeValue } from '../assembly/numbers.ts';
 import { designInUse, onDesignsChange } from './design-store.ts';
@@ -60,13 +61,13 @@ export const noteOf = (
   const list = (head: string, names: readonly string[]) =>
     names.length === 0 ? [] : [`${head}: ${names.join('; ')}.`];
   return {
-    summary: `From your design “${name}”: ${filled === 0 ? 'none' : filled} of these ${all} numbers.${own === 0 ? '' : ` The chapter’s own: ${own}.`}`,
+    summary: fromDesign(name, filled, all, own),
     lists: [
-      ...list('From your design', from.design),
-      ...list('Worked out from your design', from.worked),
-      ...list('Not from it, so the chapter’s own', from.chapter),
-      ...list('In it, but outside what the field takes here, so the chapter’s own', from.refused),
-      ...list('Changed here', from.reader),
+      ...list(FIELDS_FROM.design, from.design),
+      ...list(FIELDS_FROM.worked, from.worked),
+      ...list(FIELDS_FROM.chapter, from.chapter),
+      ...list(FIELDS_FROM.refused, from.refused),
+      ...list(FIELDS_FROM.reader, from.reader),
     ],
   };
 };

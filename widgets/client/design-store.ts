@@ -16,9 +16,20 @@ import {
   withoutDesign,
   writeFile,
 } from '../assembly/design-file.ts';
-import { good, type Result, said } from '../engine/index.ts';
+import { type Bad, bad, type Good, good, type Result } from '../engine/index.ts';
 import { reasonOf } from '../words/reason.ts';
 import { onlyHeld, readStored, storedText, writeStored } from './storage.ts';
+
+declare module '../engine/kernel/result.ts' {
+  interface Refusals {
+    'shelf-of-newer-notebook': Readonly<Record<never, never>>;
+    'shelf-unreadable': Readonly<Record<never, never>>;
+    'shelf-without-room': Readonly<Record<never, never>>;
+    'shelf-full': { readonly most: number };
+    /** The storage is denied or full: designs last until the page is closed. */
+    'shelf-not-lasting': Readonly<Record<never, never>>;
+  }
+}
 
 const KEY = 'notebook-designs';
 const IN_USE = 'notebook-design-in-use';
@@ -26,35 +37,21 @@ const IN_USE = 'notebook-design-in-use';
 type Texts = (key: string) => string;
 
 /** What is kept; where it can't be read, why, and whether it may be written over. */
-const shelfFile = (
-  texts: Texts,
-):
-  | { readonly ok: true; readonly value: DesignFile }
-  | { readonly ok: false; readonly reason: string; readonly lost: boolean } => {
+const shelfFile = (texts: Texts): Good<DesignFile> | (Bad & { readonly lost: boolean }) => {
   const text = texts(KEY);
-  if (text === '') return { ok: true, value: NO_DESIGNS };
+  if (text === '') return good(NO_DESIGNS);
   const file = openFile(text);
   if (file.ok) return file;
+  // A half-written entry is not thrown away: it stays in storage until something good is kept over it.
   return file.whole
-    ? {
-        ok: false,
-        lost: false,
-        reason:
-          'This browser keeps designs that this notebook can’t read, of a newer notebook or too many of them. They are left as they are, so none can be kept here: the address of the page carries its numbers.',
-      }
-    : {
-        ok: false,
-        lost: true,
-        // A half-written entry is not thrown away: it stays in storage until something good is kept over it.
-        reason:
-          'What this browser kept of your designs can’t be read any more; open a file of them if you have one, since keeping a design writes over it.',
-      };
+    ? { ...bad('shelf-of-newer-notebook', {}), lost: false }
+    : { ...bad('shelf-unreadable', {}), lost: true };
 };
 
 /** The designs, or why what is stored can't be read. */
 export const readDesignStore = (texts: Texts = readStored): Result<readonly Design[]> => {
   const file = shelfFile(texts);
-  return file.ok ? good(designsIn(file.value).designs) : said(file.reason);
+  return file.ok ? good(designsIn(file.value).designs) : file;
 };
 
 export const designs = (texts: Texts = readStored): readonly Design[] => {
@@ -70,25 +67,21 @@ export const shelfText = (): string => {
 
 const change = (make: (file: DesignFile) => Result<DesignFile>): Result<DesignFile> => {
   const file = shelfFile(readStored);
-  if (!file.ok && !file.lost) return said(file.reason);
+  if (!file.ok && !file.lost) return file;
   const made = make(file.ok ? file.value : NO_DESIGNS);
   if (!made.ok) return made;
   const text = writeFile(made.value);
   // What is written must be read again.
-  if (tooLong(text.length, 'characters') !== undefined)
-    return said('The designs would take more room than a file of them may have; remove one first.');
+  if (tooLong(text.length, 'characters') !== undefined) return bad('shelf-without-room', {});
   writeStored(KEY, text);
   tell();
   return made;
 };
 
-const ONLY_HELD =
-  'This browser would not keep the designs (its storage is full or switched off). They last until the page is closed: export them to a file.';
-
 export interface Kept {
   /** Names of those that are on the shelf now. */
   readonly names: readonly string[];
-  /** Why others are not, or why these do not last; empty where all is well. */
+  /** Why others are not, or why these do not last, in a sentence; empty where all is well. */
   readonly fault: string;
 }
 
@@ -112,16 +105,16 @@ export const keepDesigns = (given: readonly Design[]): Kept => {
   return {
     names: [...names],
     fault: onlyHeld(KEY)
-      ? ONLY_HELD
+      ? reasonOf(bad('shelf-not-lasting', {}))
       : full
-        ? `There are ${MOST_DESIGNS} designs, which is all that are kept; remove one first.`
+        ? reasonOf(bad('shelf-full', { most: MOST_DESIGNS }))
         : '',
   };
 };
 
 export const removeDesign = (name: string): Result<unknown> => {
   const done = change((file) => good(withoutDesign(file, name)));
-  return done.ok && onlyHeld(KEY) ? said(ONLY_HELD) : done;
+  return done.ok && onlyHeld(KEY) ? bad('shelf-not-lasting', {}) : done;
 };
 
 export const designInUse = (texts: Texts = readStored): Design | undefined => {

@@ -1,5 +1,25 @@
 /** The reader's designs in the masthead: use one on this page and the next, keep this page's numbers, take them along as a file. */
 
+import {
+  designsRead,
+  fileUnread,
+  IN_USE,
+  KEEP,
+  KEEP_UNDER,
+  keptHere,
+  MY_DESIGNS,
+  myDesign,
+  NAME_EMPTY,
+  NONE_KEPT,
+  nowShown,
+  OPEN_DESIGNS,
+  REMOVE,
+  removed,
+  removeNamed,
+  SAVE_DESIGNS,
+  TAKEN_FROM,
+  USE,
+} from '#words/client.ts';
 import { type Design, nameOf, outOfUse, readDesigns, tooLong } from '../assembly/design-file.ts';
 import { asDesign, fillsOf } from '../assembly/design-use.ts';
 import { writeValue } from '../assembly/numbers.ts';
@@ -46,17 +66,17 @@ export const mountDesigns = (place: HTMLElement, store: Store, until: AbortSigna
   const name = make('input', { type: 'text', id: 'design-name', maxlength: '200', autocomplete: 'off' });
   const from = make('select', { id: 'design-from' });
   for (const id of store.sets.keys()) from.append(make('option', { value: id }, id.replace(/-/g, ' ')));
-  const keep = make('button', { type: 'submit' }, 'Keep');
+  const keep = make('button', { type: 'submit' }, KEEP);
   const form = make(
     'form',
     { class: 'design-keep', novalidate: '' },
-    make('label', { for: 'design-name' }, 'Keep the numbers of this page under the name'),
+    make('label', { for: 'design-name' }, KEEP_UNDER),
     make('span', { class: 'field-box' }, name, keep),
-    ...(store.sets.size > 1 ? [make('label', { for: 'design-from' }, 'taken from the figure or example'), from] : []),
+    ...(store.sets.size > 1 ? [make('label', { for: 'design-from' }, TAKEN_FROM), from] : []),
   );
   const file = make('input', { type: 'file', id: 'design-file', accept: '.json,application/json' });
-  const save = make('button', { type: 'button', class: 'plain' }, 'Save all to a file');
-  const summary = make('summary', {}, 'My designs');
+  const save = make('button', { type: 'button', class: 'plain' }, SAVE_DESIGNS);
+  const summary = make('summary', {}, MY_DESIGNS);
   const panel = make(
     'details',
     { class: 'designs' },
@@ -66,13 +86,7 @@ export const mountDesigns = (place: HTMLElement, store: Store, until: AbortSigna
       { class: 'design-panel' },
       list,
       form,
-      make(
-        'div',
-        { class: 'design-file' },
-        save,
-        make('label', { for: 'design-file' }, 'Open a file of designs'),
-        file,
-      ),
+      make('div', { class: 'design-file' }, save, make('label', { for: 'design-file' }, OPEN_DESIGNS), file),
       status,
     ),
   );
@@ -82,33 +96,27 @@ export const mountDesigns = (place: HTMLElement, store: Store, until: AbortSigna
   const refresh = () => {
     const held = heldIn(list);
     const inUse = designInUse()?.name;
-    setText(summary, inUse === undefined ? 'My designs' : `My design: ${inUse}`);
+    setText(summary, inUse === undefined ? MY_DESIGNS : myDesign(inUse));
     const shelf = readDesignStore();
     const rows = (shelf.ok ? shelf.value : []).map((design) => {
       const use = make(
         'button',
         { type: 'button', class: 'plain', 'aria-pressed': String(design.name === inUse) },
-        design.name === inUse ? 'In use' : 'Use',
+        design.name === inUse ? IN_USE : USE,
       );
       use.addEventListener('click', () => {
         useDesign(design.name);
         applyDesign(store, design);
-        say(
-          `The figures and examples that take its numbers now show “${design.name}”, here and in the other chapters. ${outOfUse(design)}`.trim(),
-        );
+        say(`${nowShown(design.name)} ${outOfUse(design)}`.trim());
       });
-      const remove = make(
-        'button',
-        { type: 'button', class: 'plain', 'aria-label': `Remove ${design.name}` },
-        'Remove',
-      );
+      const remove = make('button', { type: 'button', class: 'plain', 'aria-label': removeNamed(design.name) }, REMOVE);
       remove.addEventListener('click', () => {
         const done = removeDesign(design.name);
-        say(done.ok ? `“${design.name}” is removed.` : reasonOf(done));
+        say(done.ok ? removed(design.name) : reasonOf(done));
       });
       return make('li', {}, make('span', {}, design.name), use, remove);
     });
-    list.replaceChildren(...(rows.length > 0 ? rows : [make('li', {}, shelf.ok ? 'None kept yet.' : reasonOf(shelf))]));
+    list.replaceChildren(...(rows.length > 0 ? rows : [make('li', {}, shelf.ok ? NONE_KEPT : reasonOf(shelf))]));
     save.disabled = rows.length === 0;
     // The list was made anew under the reader's keys: they go on in its place, or at the next thing if none is left.
     if (held) (rows[Math.min(held.row, rows.length - 1)]?.querySelectorAll('button')[held.button] ?? name).focus();
@@ -117,13 +125,13 @@ export const mountDesigns = (place: HTMLElement, store: Store, until: AbortSigna
   whenSent(form, () => {
     const called = nameOf(name.value);
     if (called === '') {
-      say('The name is empty; type one such as Foot, left rear.');
+      say(NAME_EMPTY);
       name.focus();
       return;
     }
     const { names, fault } = keepDesigns([{ name: called, numbers: numbersOf(store, from.value) }]);
     if (names.length > 0) useDesign(called);
-    say(fault === '' ? `“${called}” is kept in this browser.` : fault);
+    say(fault === '' ? keptHere(called) : fault);
   });
 
   save.addEventListener('click', () => saveFile(shelfText(), 'designs.json', 'application/json'));
@@ -135,15 +143,12 @@ export const mountDesigns = (place: HTMLElement, store: Store, until: AbortSigna
     // A file may be gone, or no longer ours to read, by the time it is opened.
     const text = long === undefined ? await chosen.text().catch(() => undefined) : undefined;
     file.value = '';
-    if (long !== undefined) return say(long);
-    if (text === undefined) return say(`${quoted(chosen.name)} could not be read; choose it again.`);
+    if (long !== undefined) return say(reasonOf(long));
+    if (text === undefined) return say(fileUnread(quoted(chosen.name)));
     const read = readDesigns(text);
     if (!read.ok) return say(reasonOf(read));
     const { names, fault } = keepDesigns(read.value.designs);
-    const count = names.length;
-    return say(
-      [`${count} ${count === 1 ? 'design was' : 'designs were'} read.`, ...read.value.notes, fault].join(' ').trim(),
-    );
+    return say([designsRead(names.length), ...read.value.notes, fault].join(' ').trim());
   });
 
   onDesignsChange(refresh, until);

@@ -2,6 +2,7 @@
 
 import { runSteps, type Step } from '../assembly/steps.ts';
 import { type NumberFormat, show, type UnitView } from '../input/format.ts';
+import { reasonOf } from '../words/reason.ts';
 import { all, setText } from './dom.ts';
 import { writeSteps } from './step-line.ts';
 import type { Store } from './store.ts';
@@ -41,7 +42,7 @@ export const mountQuantities = (
         const outcome = runSteps(following.steps, store.scope(following.set)).at(-1);
         place.dataset.value = outcome?.ok ? String(outcome.value) : '';
         place.classList.toggle('refused', outcome?.ok === false);
-        if (outcome && !outcome.ok) setText(place, `(${outcome.reason})`);
+        if (outcome && !outcome.ok) setText(place, `(${reasonOf(outcome)})`);
       }
       if (place.dataset.value) setText(place, show(Number(place.dataset.value), format, view));
     }

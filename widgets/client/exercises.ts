@@ -2,6 +2,18 @@
  * Exercises: new numbers as often as wanted, an answer typed with its unit, the slip it looks like, then the hint, then
  * the worked steps. Worked steps fade: whole at first, their end left out for a reader who has solved it before.
  */
+import {
+  ANOTHER_EXERCISE,
+  CHECK,
+  ERASE_ALL,
+  ERASE_PROGRESS,
+  EXPORT_PROGRESS,
+  fromChapter,
+  NEW_NUMBERS,
+  PROGRESS,
+  SHOW_REST,
+  yourAnswer,
+} from '#words/client.ts';
 import type { Bank } from '../exercises/bank.ts';
 import { drawItem } from '../exercises/draw.ts';
 import { acceptedText, answerText, askText, type Exercise, type Item, itemAt } from '../exercises/exercise.ts';
@@ -44,9 +56,9 @@ const practise = (
     place.querySelector<HTMLDetailsElement>('.hint'),
     place.querySelector<HTMLDetailsElement>('.worked'),
   ];
-  const { field, label, verdict, form } = answerForm(`answer-${place.dataset.exercise ?? 'review'}`, 'Check');
-  const again = make('button', { type: 'button', class: 'plain' }, following ? 'Another exercise' : 'New numbers');
-  const whole = make('button', { type: 'button', class: 'plain', hidden: '' }, 'Show the rest');
+  const { field, label, verdict, form } = answerForm(`answer-${place.dataset.exercise ?? 'review'}`, CHECK);
+  const again = make('button', { type: 'button', class: 'plain' }, following ? ANOTHER_EXERCISE : NEW_NUMBERS);
+  const whole = make('button', { type: 'button', class: 'plain', hidden: '' }, SHOW_REST);
   worked?.append(whole);
   place.querySelector('.attempt')?.append(form, verdict, again);
 
@@ -65,7 +77,7 @@ const practise = (
     setText(part('hint'), item.hint);
     setText(part('answer'), answerText(item));
     setText(part('accepted'), acceptedText(item));
-    setText(label, `Your answer${exercise.unit === '1' ? '' : ` (a bare number counts as ${exercise.unit})`}`);
+    setText(label, yourAnswer(exercise.unit));
     const lines = all(place, '[data-step]');
     if (lines.length > 0) writeSteps(lines, exercise.steps, item.outcomes, store.view());
     else if (following)
@@ -131,17 +143,17 @@ export const mountExercises = (root: HTMLElement, exercises: readonly Exercise[]
 /** What was solved so far, with a way to take it along and a way to be rid of it. */
 const progressLine = (ids: readonly string[]): { place: HTMLElement; refresh: () => void } => {
   const says = make('span');
-  const save = make('button', { type: 'button', class: 'plain' }, 'Export progress');
-  const erase = make('button', { type: 'button', class: 'plain' }, 'Erase progress');
+  const save = make('button', { type: 'button', class: 'plain' }, EXPORT_PROGRESS);
+  const erase = make('button', { type: 'button', class: 'plain' }, ERASE_PROGRESS);
   const refresh = () => {
     setText(says, progressSays(ids));
-    setText(erase, 'Erase progress');
+    setText(erase, ERASE_PROGRESS);
     erase.hidden = save.hidden = Object.keys(progress()).length === 0;
   };
   save.addEventListener('click', () => saveFile(progressText(), 'notebook-progress.json', 'application/json'));
   erase.addEventListener('click', () => {
-    if (erase.textContent === 'Erase progress') {
-      setText(erase, 'Erase all of it?');
+    if (erase.textContent === ERASE_PROGRESS) {
+      setText(erase, ERASE_ALL);
       return;
     }
     eraseProgress();
@@ -149,10 +161,10 @@ const progressLine = (ids: readonly string[]): { place: HTMLElement; refresh: ()
     place.focus();
     refresh();
   });
-  erase.addEventListener('blur', () => setText(erase, 'Erase progress'));
+  erase.addEventListener('blur', () => setText(erase, ERASE_PROGRESS));
   const place = make(
     'p',
-    { class: 'progress', role: 'group', 'aria-label': 'Progress', tabindex: '-1' },
+    { class: 'progress', role: 'group', 'aria-label': PROGRESS, tabindex: '-1' },
     says,
     ' ',
     save,
@@ -171,7 +183,7 @@ export const mountReview = (place: HTMLElement, bank: Bank, store: Store, lines:
   const following = (): Item => {
     const chosen = bankOrder(bank, (id) => tallyOf(id).right, chapter, Math.random());
     chapter = chosen.slug;
-    setText(place.querySelector('[data-from]'), `From the chapter “${chosen.title}”.`);
+    setText(place.querySelector('[data-from]'), fromChapter(chosen.title));
     return drawItem(chosen.exercise, anySeed());
   };
   const line = progressLine(exercises.map((e) => e.id));

@@ -1,5 +1,6 @@
 /** Wakes a figure: its picture, sentence and table follow the reader's numbers while it is in view. */
 
+import { pictureKept, SAVE_AS_CSV } from '#words/client.ts';
 import type { Drawn, Figure } from '../figures/kit/figure.ts';
 import { pictureOf, tableCsv, tableHtml } from '../figures/kit/figure-parts.ts';
 import { saveFile } from '../figures/kit/save.ts';
@@ -26,7 +27,7 @@ export const mountFigure = (
   /** Worked once a frame: the picture now, words and table after it. */
   const paint = () => {
     const now = figure.at(store.numbers(set), store.view());
-    setText(refusal, now.ok ? '' : `${reasonOf(now)} The picture keeps the last numbers that can be drawn.`);
+    setText(refusal, now.ok ? '' : pictureKept(reasonOf(now)));
     place.classList.toggle('stale', !now.ok);
     const before = drawn?.renderKey;
     drawn = now.ok ? now.value : undefined;
@@ -118,7 +119,7 @@ export const mountFigure = (
   };
   window.addEventListener('beforeprint', unfold, { signal: until });
   if (details && table) {
-    const save = make('button', { type: 'button', class: 'plain' }, 'Save as CSV');
+    const save = make('button', { type: 'button', class: 'plain' }, SAVE_AS_CSV);
     save.addEventListener('click', () => {
       if (drawn) saveFile(tableCsv(drawn.table()), `${figure.name}.csv`, 'text/csv');
     });

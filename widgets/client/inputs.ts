@@ -1,5 +1,16 @@
 /** Fields for the reader's numbers, in place of the list of givens that the printed page has. */
 
+import {
+  EMPTY_FIELD,
+  goesOn,
+  goodValueKept,
+  LARGER_THREAD,
+  SMALLER_THREAD,
+  STEP_LESS,
+  STEP_MORE,
+  stepTold,
+  threadKept,
+} from '#words/client.ts';
 import type { Input } from '../assembly/numbers.ts';
 import { type SymbolName, symbolFact } from '../engine/index.ts';
 import { CHOICES } from '../input/choices.ts';
@@ -52,14 +63,12 @@ const typedRow = (set: string, input: Exclude<Input, { kind: 'choice' }>, store:
   const go = stepBy(set, input, store);
   if (go) {
     const button = (sign: 1 | -1, face: string, says: string) => {
-      const b = make('button', { type: 'button', class: 'step', 'aria-label': `${input.label}: ${says}` }, face);
+      const b = make('button', { type: 'button', class: 'step', 'aria-label': stepTold(input.label, says) }, face);
       b.addEventListener('click', () => go(sign));
       return b;
     };
     const words =
-      input.kind === 'thread'
-        ? (['next smaller standard thread', 'next larger standard thread'] as const)
-        : (['one step less', 'one step more'] as const);
+      input.kind === 'thread' ? ([SMALLER_THREAD, LARGER_THREAD] as const) : ([STEP_LESS, STEP_MORE] as const);
     box.prepend(button(-1, '−', words[0]));
     box.append(button(1, '+', words[1]));
   }
@@ -99,9 +108,7 @@ const typedRow = (set: string, input: Exclude<Input, { kind: 'choice' }>, store:
     element.classList.toggle('partly', left !== '');
     setText(
       note,
-      now.reason === undefined
-        ? notes
-        : `${now.reason}${kept === '' ? ' The last good value stays in force.' : ` The figures keep ${kept}.`}`,
+      now.reason === undefined ? notes : kept === '' ? goodValueKept(now.reason) : threadKept(now.reason, kept),
     );
   };
   return { element, refresh };
@@ -116,7 +123,7 @@ const LINES_SHOWN = 8;
  * then shows how it begins and is locked until it is emptied.
  */
 const longText = (field: HTMLInputElement | HTMLTextAreaElement, set: string, name: TextName, store: Store) => {
-  const empty = make('button', { type: 'button', class: 'plain' }, 'Empty the field');
+  const empty = make('button', { type: 'button', class: 'plain' }, EMPTY_FIELD);
   empty.hidden = true;
   empty.addEventListener('click', () => {
     field.readOnly = false;
@@ -145,7 +152,7 @@ const longText = (field: HTMLInputElement | HTMLTextAreaElement, set: string, na
           .slice(0, MOST_SHOWN)
           .split('\n', LINES_SHOWN)
           .map((line) => line.slice(0, 200));
-        known = { text, part: `${lines.join('\n')}\n… and so on, ${text.length} characters in all` };
+        known = { text, part: `${lines.join('\n')}\n${goesOn(text.length)}` };
       }
       return known.part;
     },

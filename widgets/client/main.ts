@@ -1,4 +1,5 @@
 /** Wakes a page: reads its model and its address, then hands every marked place to the part that knows it. */
+import { SCRIPT_MISSING } from '#words/client.ts';
 import './styles/notebook.css';
 import { inTodaysNames } from '../assembly/design-use.ts';
 import type { PageModel } from '../page/model.ts';
@@ -18,9 +19,6 @@ import { mountPrinting } from './printing.ts';
 import { mountProjector } from './projector.ts';
 import { mountScrollers } from './scrollers.ts';
 import { mountTools } from './tools.ts';
-
-const NO_SCRIPT =
-  'The script of this figure did not come, so its picture keeps the chapter’s own numbers: reload the page to have it follow yours.';
 
 /** Wakes the page for as long as it stands: what it hears beyond its own body it hears until then. */
 const wake = (until: AbortSignal) => {
@@ -71,10 +69,10 @@ const wake = (until: AbortSignal) => {
   mountProjector(root, until);
   for (const figure of all(root, '[data-figure]'))
     whenSeen(figure, async () => {
-      const widget = await loadFigure(figure.dataset.figure ?? '');
-      if (widget) return mountFigure(figure, widget, store, announce, until);
+      const drawn = await loadFigure(figure.dataset.figure ?? '');
+      if (drawn) return mountFigure(figure, drawn, store, announce, until);
       figure.classList.add('stale');
-      setText(figure.querySelector('[data-refusal]'), NO_SCRIPT);
+      setText(figure.querySelector('[data-refusal]'), SCRIPT_MISSING);
     });
 
   keepAddress(store, until);

@@ -1,4 +1,18 @@
 /** What is said of a prediction, and the scale on which it stands beside the answer. */
+import {
+  engineOnScale,
+  NOT_FAR_OFF,
+  overAMillionTimes,
+  predictedOff,
+  predictedOtherWay,
+  predictedRight,
+  predictedSlip,
+  predictedStill,
+  predictedWrong,
+  scaleOf,
+  timesAs,
+  yoursOnScale,
+} from '#words/client.ts';
 import type { SymbolFact } from '../engine/index.ts';
 import { formatOf, numeral, show, type UnitView } from '../input/format.ts';
 import type { Slip } from '../page/model.ts';
@@ -39,24 +53,21 @@ const verdictOf = (
   slips: readonly Slip[],
   fact: SymbolFact,
 ): string => {
-  if (answer === 0) return made === 0 ? `Yes: ${right}.` : `You said ${yours}; it is ${right}.`;
-  if (made === 0)
-    return fact.shown === 'motion'
-      ? `You said it does not move; it moves ${right}.`
-      : `You said ${yours}; it is ${right}.`;
+  if (answer === 0) return made === 0 ? predictedRight(right) : predictedWrong(yours, right);
+  if (made === 0) return fact.shown === 'motion' ? predictedStill(right) : predictedWrong(yours, right);
   const ratio = made / answer;
-  if (Math.abs(ratio - 1) < NEAR) return `Yes: ${right}.`;
-  if (Math.abs(ratio + 1) < NEAR) return `Right amount, other way: you said ${yours}, it is ${right}.`;
+  if (Math.abs(ratio - 1) < NEAR) return predictedRight(right);
+  if (Math.abs(ratio + 1) < NEAR) return predictedOtherWay(yours, right);
   const slip = slips.find((s) => Math.abs(Math.abs(made) / Math.abs(s.value) - 1) < NEAR);
-  if (slip) return `You said ${yours}; it is ${right}. ${slip.says}`;
+  if (slip) return predictedSlip(yours, right, slip.says);
   const size = Math.abs(ratio);
-  return `You said ${yours}; it is ${right}, ${timesText(Math.max(size, 1 / size), size > 1 ? 'less' : 'more')}.`;
+  return predictedOff(yours, right, timesText(Math.max(size, 1 / size), size > 1));
 };
 
-const timesText = (times: number, which: 'less' | 'more'): string => {
-  if (times < 1.5) return 'not far off';
-  if (times > MOST) return `more than a million times ${which}`;
-  return `${numeral(Number(times.toPrecision(2)))} times ${which}`;
+const timesText = (times: number, less: boolean): string => {
+  if (times < 1.5) return NOT_FAR_OFF;
+  if (times > MOST) return overAMillionTimes(less);
+  return timesAs(numeral(Number(times.toPrecision(2))), less);
 };
 
 /** Prediction and answer on one scale by ratio, so that a slip of a thousand still fits the paper. */
@@ -69,14 +80,14 @@ const scaleSvg = (made: number, answer: number, yours: string, right: string): s
   const x = (log: number) => 20 + (360 * (log - low)) / (high - low);
   const anchor = (at: number) => (at < 90 ? 'start' : at > 310 ? 'end' : 'middle');
   const [a, b] = [x(made === 0 ? low : here), x(there)];
-  const said = here === typed ? `you: ${yours}` : `you: ${yours}, off this scale`;
+  const said = yoursOnScale(yours, here === typed);
   const ticks = Array.from(
     { length: high - low + 1 },
     (_, i) => `<path class="tick" d="M${20 + (360 * i) / (high - low)} 34v8"/>`,
   ).join('');
   return (
-    `<svg viewBox="0 0 400 78" role="img" aria-label="Your prediction ${yours} and the answer ${right} on a scale of ratios"><path class="axis" d="M20 38H380"/>${ticks}` +
+    `<svg viewBox="0 0 400 78" role="img" aria-label="${scaleOf(yours, right)}"><path class="axis" d="M20 38H380"/>${ticks}` +
     `<g class="yours"><path d="M${a} 38l-6 -10h12z"/><text x="${a}" y="18" text-anchor="${anchor(a)}">${said}</text></g>` +
-    `<g class="answer"><circle cx="${b}" cy="38" r="5"/><text x="${b}" y="66" text-anchor="${anchor(b)}">engine: ${right}</text></g></svg>`
+    `<g class="answer"><circle cx="${b}" cy="38" r="5"/><text x="${b}" y="66" text-anchor="${anchor(b)}">${engineOnScale(right)}</text></g></svg>`
   );
 };

@@ -3,6 +3,7 @@
  * is named. The answer can always be opened without predicting.
  */
 
+import { beyondAny, SET_PREDICTION, yourPrediction } from '#words/client.ts';
 import { fieldUnit } from '../assembly/numbers.ts';
 import { quoted, type SymbolName, symbolFact } from '../engine/index.ts';
 import { readQuantity } from '../input/quantity.ts';
@@ -19,13 +20,12 @@ export const mountPrediction = (place: HTMLElement, model: Prediction, store: St
   if (!attempt || !reveal) return;
   const symbol = model.output as SymbolName;
   const fact = symbolFact(symbol);
-  const { field, label, verdict, form } = answerForm(`prediction-${index}`, 'Set my prediction');
+  const { field, label, verdict, form } = answerForm(`prediction-${index}`, SET_PREDICTION);
   const scale = make('div', { class: 'scale', hidden: '' });
   attempt.append(form, verdict, scale);
 
   const unit = () => fieldUnit(symbol, store.view());
-  const caption = () =>
-    setText(label, `Your prediction${unit() === '1' ? '' : ` (a bare number counts as ${unit()})`}`);
+  const caption = () => setText(label, yourPrediction(unit()));
   caption();
 
   let made: number | undefined;
@@ -44,9 +44,7 @@ export const mountPrediction = (place: HTMLElement, model: Prediction, store: St
     if (!read.ok || beyond) {
       setText(
         verdict,
-        read.ok
-          ? `Read ${quoted(field.value)}, which is beyond any ${fact.says} here: type a ${read.value.value > fact.max ? 'smaller' : 'larger'} one.`
-          : reasonOf(read),
+        read.ok ? beyondAny(quoted(field.value), fact.says, read.value.value > fact.max) : reasonOf(read),
       );
       return;
     }

@@ -2,6 +2,7 @@
  * Paper has no folds, so what a page folds away is opened for print and closed after it. Answers to predictions and exercises stay as
  * the reader has left them, since a printed chapter is worked with a pencil; a button prints them all.
  */
+import { ON_PAPER, PRINT_CHAPTER, PRINT_WITH_ANSWERS, PRINTING } from '#words/client.ts';
 import { make } from './dom.ts';
 
 /** What gives an answer away; print.css leaves the same ones closed where there is no script. */
@@ -33,13 +34,13 @@ export const mountPrinting = (root: HTMLElement, until: AbortSignal): void => {
   article.append(
     make(
       'div',
-      { class: 'printing', role: 'group', 'aria-label': 'Printing' },
-      make('p', {}, 'On paper, only the answers that you have opened are shown.'),
+      { class: 'printing', role: 'group', 'aria-label': PRINTING },
+      make('p', {}, ON_PAPER),
       make(
         'div',
         { class: 'button-row' },
-        button('Print this chapter', () => window.print()),
-        button('Print it with all answers', () => {
+        button(PRINT_CHAPTER, () => window.print()),
+        button(PRINT_WITH_ANSWERS, () => {
           root.dataset.answers = '';
           window.print();
         }),

@@ -2,6 +2,7 @@
  * What the reader has tried and got right, by exercise: kept in this browser and nowhere else, exportable, erasable. Where
  * storage is denied it lasts as long as the page.
  */
+import { solvedOnce } from '#words/client.ts';
 import { onlyHeld, readStored, writeStored } from './storage.ts';
 
 export interface Tally {
@@ -46,5 +47,5 @@ export const progressText = (): string => `${JSON.stringify({ exercises: progres
 export const progressSays = (ids: readonly string[]): string => {
   const all = progress();
   const done = ids.filter((id) => Object.hasOwn(all, id) && (all[id]?.right ?? 0) > 0).length;
-  return `${done} of ${ids.length} solved at least once. ${onlyHeld(KEY) ? 'This browser would not keep it, so it lasts until the page is closed: save it to a file.' : 'This is kept in your browser only.'}`;
+  return solvedOnce(done, ids.length, !onlyHeld(KEY));
 };

@@ -3,6 +3,17 @@
  * Arrow or page keys go to the next and the one before; results of an example stay hidden until asked for, step by
  * step; Escape closes. Keys that a field or a knob has use for stay theirs.
  */
+import {
+  CLOSE,
+  CLOSE_PROJECTOR,
+  NEXT_ONE,
+  NEXT_STEP,
+  ONE_BEFORE,
+  PROJECTOR,
+  placeOf,
+  SHOW_LARGE,
+  SHOW_NEXT_STEP,
+} from '#words/client.ts';
 import { all, make, setText } from './dom.ts';
 
 export const mountProjector = (root: HTMLElement, until: AbortSignal): void => {
@@ -15,16 +26,16 @@ export const mountProjector = (root: HTMLElement, until: AbortSignal): void => {
     b.addEventListener('click', act);
     return b;
   };
-  const step = button('Next step', 'Show the next step', () => tell());
-  const onward = button('→', 'The next one', () => go(at + 1));
+  const step = button(NEXT_STEP, SHOW_NEXT_STEP, () => tell());
+  const onward = button('→', NEXT_ONE, () => go(at + 1));
   const bar = make(
     'div',
-    { class: 'projector-bar', role: 'region', 'aria-label': 'Projector view' },
-    button('←', 'The one before', () => go(at - 1)),
+    { class: 'projector-bar', role: 'region', 'aria-label': PROJECTOR },
+    button('←', ONE_BEFORE, () => go(at - 1)),
     name,
     onward,
     step,
-    button('Close', 'Close the projector view', () => close()),
+    button(CLOSE, CLOSE_PROJECTOR, () => close()),
   );
   bar.hidden = true;
   root.append(bar);
@@ -58,7 +69,7 @@ export const mountProjector = (root: HTMLElement, until: AbortSignal): void => {
     document.documentElement.classList.add('projecting');
     bar.hidden = false;
     offerStep();
-    setText(name, `${next + 1} of ${shown.length}`);
+    setText(name, placeOf(next + 1, shown.length));
     element.scrollTop = 0;
     if (!bar.contains(document.activeElement)) onward.focus();
   };
@@ -80,7 +91,7 @@ export const mountProjector = (root: HTMLElement, until: AbortSignal): void => {
   };
 
   for (const [index, element] of shown.entries()) {
-    const open = make('button', { type: 'button', class: 'plain project' }, 'Show large');
+    const open = make('button', { type: 'button', class: 'plain project' }, SHOW_LARGE);
     open.addEventListener('click', () => {
       back = open;
       go(index);

@@ -1,11 +1,12 @@
 /** A formula wider than its place can be scrolled by keys: it becomes a stop for Tab while it is, and only then. */
+import { FORMULA } from '#words/client.ts';
 import { all } from './dom.ts';
 import type { Store } from './store.ts';
 
 /** Measuring lays the whole page out, so it waits until numbers and window have come to rest, ms. */
 const REST = 200;
 
-const STOP = { tabindex: '0', role: 'group', 'aria-label': 'Formula' };
+const STOP = { tabindex: '0', role: 'group', 'aria-label': FORMULA };
 
 export const mountScrollers = (root: HTMLElement, store: Store): void => {
   const places = all(root, '.formula, .in-numbers, .derivation .right');

@@ -3,6 +3,7 @@
 import type { Step, StepOutcome } from '../assembly/steps.ts';
 import { type SymbolName, symbolFact } from '../engine/index.ts';
 import { formatOf, show, showInFormula, type UnitView } from '../input/format.ts';
+import { reasonOf } from '../words/reason.ts';
 import { all, setText } from './dom.ts';
 
 /** Writes what came out into each line of an example or of a worked answer, or why nothing did. */
@@ -22,7 +23,7 @@ const writeStep = (line: HTMLElement, step: Step, outcome: StepOutcome, view: Un
   line.classList.toggle('refused', !outcome.ok);
   const result = line.querySelector('[data-result]');
   if (!outcome.ok) {
-    setText(result, outcome.reason);
+    setText(result, reasonOf(outcome));
     return;
   }
   for (const slot of all(line, '[data-slot]')) {

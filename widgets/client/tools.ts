@@ -1,21 +1,20 @@
 /** The masthead's tools: the one unit switch, and the way back to the chapter's own numbers. */
-import { UNIT_VIEWS, type UnitView } from '../input/format.ts';
+import { LENGTHS_IN, OWN_NUMBERS, UNIT_FACES } from '#words/client.ts';
+import { UNIT_VIEWS } from '../input/format.ts';
 import { useDesign } from './design-store.ts';
 import { make } from './dom.ts';
 import type { Store } from './store.ts';
 
-const FACES: Record<UnitView, string> = { metric: 'mm, µm', inch: 'inch, thou', both: 'both' };
-
 export const mountTools = (place: HTMLElement, store: Store): void => {
-  const group = make('fieldset', { class: 'units' }, make('legend', {}, 'Lengths in'));
+  const group = make('fieldset', { class: 'units' }, make('legend', {}, LENGTHS_IN));
   const radios = UNIT_VIEWS.map((view) => {
     const radio = make('input', { type: 'radio', name: 'units', value: view });
     radio.checked = view === store.view();
     radio.addEventListener('change', () => store.setView(view));
-    group.append(make('label', {}, radio, make('span', {}, FACES[view])));
+    group.append(make('label', {}, radio, make('span', {}, UNIT_FACES[view])));
     return radio;
   });
-  const reset = make('button', { type: 'button', class: 'plain' }, 'Chapter’s own numbers');
+  const reset = make('button', { type: 'button', class: 'plain' }, OWN_NUMBERS);
   reset.addEventListener('click', () => {
     useDesign('');
     store.reset();

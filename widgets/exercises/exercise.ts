@@ -3,12 +3,42 @@
  * known. `itemAt` makes one item of it; the press, the page, the papers and the tests all get their items here.
  */
 
+import {
+  ask,
+  fromTo,
+  INCHES_FOR_MILLIMETRES,
+  LOOK_AT_PREFIX,
+  LOOK_AT_UNIT,
+  MILLIMETRES_FOR_INCHES,
+  POINT_MOVED,
+  TENTHS_OF_THOU,
+  tenTimes,
+  tenth,
+  thousandTimes,
+  thousandth,
+} from '#words/papers.ts';
 import { gather, type Input, readInput, scopeOf, type Value } from '../assembly/numbers.ts';
 import { runSteps, type Step, type StepOutcome } from '../assembly/steps.ts';
-import { good, type Result, said, toBase, UNITS, type Unit } from '../engine/index.ts';
+import { bad, good, type Result, toBase, UNITS, type Unit } from '../engine/index.ts';
 import { numeral } from '../input/format.ts';
 import { acceptedInterval, halfDigit, type Interval, within } from './interval.ts';
 import { evaluateSlip } from './slip-formula.ts';
+
+declare module '../engine/kernel/result.ts' {
+  interface Refusals {
+    'step-without-result': { readonly step: number; readonly why: Bad };
+    'no-answering-step': Readonly<Record<never, never>>;
+    'answer-nought': Readonly<Record<never, never>>;
+    /** Nobody asks for so small or so large a number; the amount as it is printed. */
+    'answer-of-odd-size': {
+      readonly amount: string;
+      readonly unit: string;
+      readonly least: number;
+      readonly most: number;
+    };
+    'slip-gives-answer': { readonly says: string };
+  }
+}
 
 /** One number of the question and the texts it may be drawn from. */
 export interface Pool {
@@ -68,27 +98,23 @@ interface AnySlip {
 }
 
 const tenfold = (why: string): readonly AnySlip[] => [
-  { factor: 10, says: `That is ten times too much: ${why}.` },
-  { factor: 0.1, says: `That is a tenth of it: ${why}.` },
+  { factor: 10, says: tenTimes(why) },
+  { factor: 0.1, says: tenth(why) },
 ];
 const anyLength = (ten: string, thousand: string): readonly AnySlip[] => [
   ...tenfold(ten),
-  { factor: 25.4, says: 'That is 25.4 times too much: millimetres and inches were taken for one another.' },
-  { factor: 1 / 25.4, says: 'That is 25.4 times too little: millimetres and inches were taken for one another.' },
-  { factor: 1000, says: `That is a thousand times too much: ${thousand}.` },
-  { factor: 1e-3, says: `That is a thousandth of it: ${thousand}.` },
+  { factor: 25.4, says: INCHES_FOR_MILLIMETRES },
+  { factor: 1 / 25.4, says: MILLIMETRES_FOR_INCHES },
+  { factor: 1000, says: thousandTimes(thousand) },
+  { factor: 1e-3, says: thousandth(thousand) },
 ];
 
 /** Slips that fit any answer, in the words of the unit asked: millimetres know no tenths of a thou, and inches no prefix. */
 const anySlips = (unit: Unit): readonly AnySlip[] => {
-  const point = 'a decimal point has moved';
-  if (UNITS[unit].base !== 'mm') return tenfold(point);
-  if (unit === 'mm' || unit === 'µm') return anyLength(point, 'look at the prefix of the unit');
+  if (UNITS[unit].base !== 'mm') return tenfold(POINT_MOVED);
+  if (unit === 'mm' || unit === 'µm') return anyLength(POINT_MOVED, LOOK_AT_PREFIX);
   const tenths = unit === 'thou' || unit === 'tenths';
-  return anyLength(
-    tenths ? 'a thou is ten tenths, and a decimal point moves easily' : point,
-    'look at the unit, since a thou is a thousandth of an inch',
-  );
+  return anyLength(tenths ? TENTHS_OF_THOU : POINT_MOVED, LOOK_AT_UNIT);
 };
 
 const read = new WeakMap<Exercise, Map<string, Result<Value>>>();
@@ -126,29 +152,26 @@ const makeItem = (exercise: Exercise, picks: readonly number[]): Result<Item> =>
   const outcomes = runSteps(steps, scope);
   const found: Record<string, number> = { ...scope };
   for (const [i, outcome] of outcomes.entries()) {
-    if (!outcome.ok) return said(`step ${i + 1} has no result: ${outcome.reason}`);
+    if (!outcome.ok) return bad('step-without-result', { step: i + 1, why: outcome });
     const name = steps[i]?.as;
     if (name !== undefined) found[name] = outcome.value;
   }
   const last = outcomes.at(-1);
-  if (!last?.ok) return said('there is no step that answers it.');
+  if (!last?.ok) return bad('no-answering-step', {});
   const factor = toBase({ amount: 1, unit });
   const amount = last.value / factor;
   if (!(Math.abs(amount) >= LEAST && Math.abs(amount) <= MOST))
-    return said(
-      Math.abs(last.value) < 1e-12
-        ? 'the answer is nought.'
-        : `the answer is ${numeral(amount, digits)} ${unit}; ask for it in a unit in which it is from ${LEAST} to ${MOST}.`,
-    );
+    return Math.abs(last.value) < 1e-12
+      ? bad('answer-nought', {})
+      : bad('answer-of-odd-size', { amount: numeral(amount, digits), unit, least: LEAST, most: MOST });
   const accepted = acceptedInterval(amount, digits);
   found.answer = last.value;
   const slips: KnownSlip[] = [];
   for (const [rule, { way, says }] of exercise.slips.entries()) {
     const value = slipValue(way, found);
-    if (!value.ok) continue;
-    const wrong = value.value / factor;
-    if (tooNear(wrong, accepted, digits))
-      return said(`the slip “${says}” gives the right answer, so it can’t be told from it.`);
+    if (value === undefined) continue;
+    const wrong = value / factor;
+    if (tooNear(wrong, accepted, digits)) return bad('slip-gives-answer', { says });
     slips.push({ amount: wrong, says: filled(says, texts), rule });
   }
   for (const { factor: times, says } of anySlips(unit)) slips.push({ amount: amount * times, says });
@@ -164,11 +187,10 @@ const makeItem = (exercise: Exercise, picks: readonly number[]): Result<Item> =>
   });
 };
 
-const slipValue = (way: SlipRule['way'], found: Readonly<Record<string, number>>): Result<number> => {
-  if (typeof way === 'string') return evaluateSlip(way, found);
-  const outcome = runSteps(way, found).at(-1);
-  if (!outcome) return said('it has no steps.');
-  return outcome.ok ? good(outcome.value) : said(outcome.reason);
+/** What a slip comes to, or undefined where it has no value with these numbers. */
+const slipValue = (way: SlipRule['way'], found: Readonly<Record<string, number>>): number | undefined => {
+  const outcome = typeof way === 'string' ? evaluateSlip(way, found) : runSteps(way, found).at(-1);
+  return outcome?.ok ? outcome.value : undefined;
 };
 
 /** Whether a slip, or what it rounds to when written with the digits asked, is accepted. */
@@ -206,10 +228,9 @@ export const answerText = (item: Item): string =>
   `${numeral(item.amount, item.exercise.digits)}${unitAfter(item.exercise.unit)}`;
 
 /** What a paper asks for after the question. */
-export const askText = ({ exercise }: Item): string =>
-  `Answer ${exercise.unit === '1' ? 'as a plain number' : `in ${exercise.unit === '°' ? 'degrees' : exercise.unit === '%' ? 'per cent' : exercise.unit}`}, to ${exercise.digits} significant digits.`;
+export const askText = ({ exercise }: Item): string => ask(exercise.unit, exercise.digits);
 
 export const acceptedText = ({ accepted, exercise }: Item): string => {
   const edge = (x: number) => x.toFixed(accepted.decimals).replace('-', '−');
-  return `${edge(accepted.low)} to ${edge(accepted.high)}${unitAfter(exercise.unit)}`;
+  return `${fromTo(edge(accepted.low), edge(accepted.high))}${unitAfter(exercise.unit)}`;
 };

@@ -1,5 +1,6 @@
 /** What a typed answer is worth: right, the other way, a known slip, wrong, or not to be read. It never says the answer. */
 
+import { NOT_NOUGHT, notFarOff, OTHER_WAY, rightAnswer, slipMade, tooFarOff } from '#words/papers.ts';
 import { UNITS } from '../engine/index.ts';
 import { readQuantity } from '../input/quantity.ts';
 import { reasonOf } from '../words/reason.ts';
@@ -18,20 +19,16 @@ export const judge = (item: Item, text: string): Verdict => {
   const read = readQuantity(text, base, unit);
   if (!read.ok) return { kind: 'unread', says: reasonOf(read) };
   const amount = read.value.value / factor;
-  if (within(amount, item.accepted))
-    return { kind: 'right', says: `Right: ${answerText(item)}. Accepted: ${acceptedText(item)}.` };
-  if (within(-amount, item.accepted))
-    return { kind: 'other way', says: 'The right amount, but the other way: look at the sign.' };
+  if (within(amount, item.accepted)) return { kind: 'right', says: rightAnswer(answerText(item), acceptedText(item)) };
+  if (within(-amount, item.accepted)) return { kind: 'other way', says: OTHER_WAY };
   const slip = nearest(amount, item) ?? nearest(-amount, item);
-  if (slip !== undefined) return { kind: 'slip', says: `Not yet. ${slip}` };
-  if (amount === 0) return { kind: 'wrong', says: 'Not yet: it is not nought.' };
+  if (slip !== undefined) return { kind: 'slip', says: slipMade(slip) };
+  if (amount === 0) return { kind: 'wrong', says: NOT_NOUGHT };
   const large = Math.abs(amount) > Math.abs(item.amount);
   const near = Math.abs(Math.abs(amount / item.amount) - 1) < 0.1;
   return {
     kind: 'wrong',
-    says: near
-      ? `Not yet, though not far off: a little too ${large ? 'large' : 'small'}. Was something rounded on the way?`
-      : `Not yet: too ${large ? 'large' : 'small'}${amount * item.amount < 0 ? ' an amount, and the other way' : ''}.`,
+    says: near ? notFarOff(large) : tooFarOff(large, amount * item.amount < 0),
   };
 
   function nearest(x: number, { slips }: Item): string | undefined {

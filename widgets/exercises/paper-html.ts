@@ -1,4 +1,5 @@
 /** Papers and keys as HTML for print: black on white, a page for each student, no size of paper taken for granted. */
+import { ANSWER, acceptedAs, keyOf, paperFoot, paperOf } from '#words/papers.ts';
 import { escapeText } from '../input/escape.ts';
 import { acceptedText, answerText, askedUnit, askText } from './exercise.ts';
 import type { PaperLine } from './paper.ts';
@@ -10,24 +11,24 @@ export interface Heading {
 }
 
 const foot = ({ classCode, version }: Heading, student: string): string =>
-  `<p class="paper-foot">Class ${escapeText(classCode)} · ${escapeText(student)} · question bank ${escapeText(version)}</p>`;
+  `<p class="paper-foot">${escapeText(paperFoot(classCode, student, version))}</p>`;
 
 export const studentSheet = (lines: readonly PaperLine[], student: string, heading: Heading): string =>
-  `<section class="paper"><h2>Exercises: ${escapeText(student)}</h2><ol>${lines
+  `<section class="paper"><h2>${escapeText(paperOf(student))}</h2><ol>${lines
     .map(
       ({ item }) =>
-        `<li><p>${escapeText(item.question)} <span class="ask">${escapeText(askText(item))}</span></p><p class="blank">Answer: <span></span> ${escapeText(askedUnit(item))}</p></li>`,
+        `<li><p>${escapeText(item.question)} <span class="ask">${escapeText(askText(item))}</span></p><p class="blank">${ANSWER} <span></span> ${escapeText(askedUnit(item))}</p></li>`,
     )
     .join('')}</ol>${foot(heading, student)}</section>`;
 
 export const keySheet = (lines: readonly PaperLine[], student: string, heading: Heading): string =>
-  `<section class="paper worked-key"><h2>Key: ${escapeText(student)}</h2><ol>${lines
+  `<section class="paper worked-key"><h2>${escapeText(keyOf(student))}</h2><ol>${lines
     .map(
       ({ item }) =>
         `<li><p>${escapeText(item.question)}</p><ul>${stepLines(item)
           .map((line) => `<li>${escapeText(line)}</li>`)
           .join(
             '',
-          )}</ul><p class="answer"><strong>${escapeText(answerText(item))}</strong>, accepted ${escapeText(acceptedText(item))}</p></li>`,
+          )}</ul><p class="answer"><strong>${escapeText(answerText(item))}</strong>, ${escapeText(acceptedAs(acceptedText(item)))}</p></li>`,
     )
     .join('')}</ol>${foot(heading, student)}</section>`;

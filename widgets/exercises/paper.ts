@@ -2,12 +2,20 @@
  * Papers: which exercises a class gets, and each student's numbers. The class code chooses the exercises, the same for
  * all; class code, student, item and bank version choose the numbers.
  */
-import { good, quoted, type Result, said } from '../engine/index.ts';
+import { bad, good, type Result } from '../engine/index.ts';
 import type { Bank, BankChapter } from './bank.ts';
 import { drawItem } from './draw.ts';
 import type { Exercise, Item } from './exercise.ts';
 import { readClassCode } from './roster.ts';
 import { pick, stateOf } from './seed.ts';
+
+declare module '../engine/kernel/result.ts' {
+  interface Refusals {
+    'link-of-other-bank': { readonly asked: string; readonly held: string };
+    'link-chapter-unknown': { readonly chapter: string };
+    'link-asks-too-many': { readonly count: string; readonly most: number };
+  }
+}
 
 /** How many exercises of a chapter. */
 export type Counts = ReadonlyMap<string, number>;
@@ -83,24 +91,15 @@ export const readPaperLink = (search: string, bank: Bank): Result<PaperOrder> | 
   const parameters = new URLSearchParams(search);
   const [version, ask] = [parameters.get('bank'), parameters.get('ask')];
   if (version === null && ask === null) return undefined;
-  if (version !== bank.version)
-    return said(
-      `This link asks for the question bank ${quoted(version ?? '')}; this notebook holds ${bank.version}. Its papers would have other numbers: open the link with the notebook it was made with, or set new papers here.`,
-    );
+  if (version !== bank.version) return bad('link-of-other-bank', { asked: version ?? '', held: bank.version });
   const counts = new Map<string, number>();
   for (const part of (ask ?? '')
     .slice(0, 2000)
     .split(',')
     .filter((p) => p !== '')) {
     const [, slug = '', count = ''] = /^([a-z0-9-]+):(\d{1,4})$/.exec(part) ?? [];
-    if (!bank.chapters.some((c) => c.slug === slug))
-      return said(
-        `This link asks for exercises of ${quoted(slug || part)}, which is no chapter with exercises: choose the chapters below.`,
-      );
-    if (!(Number(count) <= MOST_OF_A_CHAPTER))
-      return said(
-        `This link asks for ${count} exercises of one chapter; at most ${MOST_OF_A_CHAPTER} are set: choose below.`,
-      );
+    if (!bank.chapters.some((c) => c.slug === slug)) return bad('link-chapter-unknown', { chapter: slug || part });
+    if (!(Number(count) <= MOST_OF_A_CHAPTER)) return bad('link-asks-too-many', { count, most: MOST_OF_A_CHAPTER });
     counts.set(slug, Number(count));
   }
   const classCode = readClassCode(parameters.get('class') ?? '');

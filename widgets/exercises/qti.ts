@@ -6,6 +6,8 @@
  * Fixed instances only: no templates, whose support differs from system to system.
  */
 
+import { LANGUAGE } from '#words/language.ts';
+import { COLUMNS, HOW_TO_TYPE } from '#words/papers.ts';
 import { escapeText as escapeXml } from '../input/escape.ts';
 import { notFormula } from '../input/readings-table.ts';
 import { askedUnit, askText } from './exercise.ts';
@@ -24,12 +26,9 @@ const XSI = 'xmlns:xsi="http://www.w3.org/2001/XMLSchema-instance"';
  */
 const identifier = (key: string): string => `item-${key.replace('#', '_')}`;
 
-const HOW_TO_TYPE =
-  'Type the number alone, without its unit, with a point before the decimals and, where it is negative, a hyphen (-) for the minus.';
-
 const item21 = ({ key, item }: PaperLine): string => {
   const { value, low, high } = statedAnswer(item);
-  return `${HEAD}<assessmentItem xmlns="http://www.imsglobal.org/xsd/imsqti_v2p1" ${XSI} xsi:schemaLocation="http://www.imsglobal.org/xsd/imsqti_v2p1 http://www.imsglobal.org/xsd/qti/qtiv2p1/imsqti_v2p1.xsd" identifier="${identifier(key)}" title="${escapeXml(item.exercise.title)}" adaptive="false" timeDependent="false" xml:lang="en-GB">
+  return `${HEAD}<assessmentItem xmlns="http://www.imsglobal.org/xsd/imsqti_v2p1" ${XSI} xsi:schemaLocation="http://www.imsglobal.org/xsd/imsqti_v2p1 http://www.imsglobal.org/xsd/qti/qtiv2p1/imsqti_v2p1.xsd" identifier="${identifier(key)}" title="${escapeXml(item.exercise.title)}" adaptive="false" timeDependent="false" xml:lang="${LANGUAGE}">
   <responseDeclaration identifier="RESPONSE" cardinality="single" baseType="float">
     <correctResponse><value>${value}</value></correctResponse>
   </responseDeclaration>
@@ -60,7 +59,7 @@ const item21 = ({ key, item }: PaperLine): string => {
 
 const item30 = ({ key, item }: PaperLine): string => {
   const { value, low, high } = statedAnswer(item);
-  return `${HEAD}<qti-assessment-item xmlns="http://www.imsglobal.org/xsd/imsqtiasi_v3p0" ${XSI} xsi:schemaLocation="http://www.imsglobal.org/xsd/imsqtiasi_v3p0 https://purl.imsglobal.org/spec/qti/v3p0/schema/xsd/imsqti_asiv3p0_v1p0.xsd" identifier="${identifier(key)}" title="${escapeXml(item.exercise.title)}" adaptive="false" time-dependent="false" xml:lang="en-GB">
+  return `${HEAD}<qti-assessment-item xmlns="http://www.imsglobal.org/xsd/imsqtiasi_v3p0" ${XSI} xsi:schemaLocation="http://www.imsglobal.org/xsd/imsqtiasi_v3p0 https://purl.imsglobal.org/spec/qti/v3p0/schema/xsd/imsqti_asiv3p0_v1p0.xsd" identifier="${identifier(key)}" title="${escapeXml(item.exercise.title)}" adaptive="false" time-dependent="false" xml:lang="${LANGUAGE}">
   <qti-response-declaration identifier="RESPONSE" cardinality="single" base-type="float">
     <qti-correct-response><qti-value>${value}</qti-value></qti-correct-response>
   </qti-response-declaration>
@@ -142,18 +141,7 @@ export const bankCsv = (lines: readonly PaperLine[]): string => {
   // Every cell in quotes: a question may hold commas, an inch mark or a line break.
   const row = (cells: readonly string[]) => cells.map((c) => `"${notFormula(c).replace(/"/g, '""')}"`).join(',');
   return `${[
-    row([
-      'item',
-      'title',
-      'question',
-      'unit',
-      'answer',
-      'lowest accepted',
-      'highest accepted',
-      'digits',
-      'hint',
-      'steps',
-    ]),
+    row(COLUMNS),
     ...lines.map(({ key, item }) => {
       const { value, low, high } = statedAnswer(item);
       return row([

@@ -1,5 +1,16 @@
 /** The class as pasted: one name or code a line. It stays in the browser; nothing here sends or keeps it. */
-import { good, quoted, type Result, said } from '../engine/index.ts';
+import { namesTwice } from '#words/papers.ts';
+import { bad, good, quoted, type Result } from '../engine/index.ts';
+
+declare module '../engine/kernel/result.ts' {
+  interface Refusals {
+    'roster-empty': Readonly<Record<never, never>>;
+    'roster-too-long': { readonly names: number; readonly most: number };
+    'roster-line-too-long': { readonly line: number; readonly text: string; readonly most: number };
+    'class-code-empty': Readonly<Record<never, never>>;
+    'class-code-too-long': { readonly text: string; readonly most: number };
+  }
+}
 
 export interface Roster {
   readonly students: readonly string[];
@@ -22,17 +33,10 @@ const tidy = (text: string): string =>
 export const readRoster = (text: string): Result<Roster> => {
   const lines = text.split(/\r\n|\r|\n/).map(tidy);
   const names = lines.filter((l) => l !== '');
-  if (names.length === 0)
-    return said('The roster is empty; paste one name or code a line, and each gets a paper of its own.');
-  if (!(names.length <= MOST_STUDENTS))
-    return said(
-      `The roster has ${names.length} names; at most ${MOST_STUDENTS} papers are set at once: paste it in parts.`,
-    );
+  if (names.length === 0) return bad('roster-empty', {});
+  if (!(names.length <= MOST_STUDENTS)) return bad('roster-too-long', { names: names.length, most: MOST_STUDENTS });
   const long = lines.findIndex((l) => [...l].length > LONGEST_NAME);
-  if (long >= 0)
-    return said(
-      `Line ${long + 1} of the roster, ${quoted(lines[long] ?? '')}, is longer than ${LONGEST_NAME} characters: shorten it, or put each name on a line of its own.`,
-    );
+  if (long >= 0) return bad('roster-line-too-long', { line: long + 1, text: lines[long] ?? '', most: LONGEST_NAME });
   const taken = new Set(names);
   const count = new Map<string, number>();
   const twice: string[] = [];
@@ -46,19 +50,12 @@ export const readRoster = (text: string): Result<Roster> => {
     twice.push(`${name} (${n})`);
     return `${name} (${n})`;
   });
-  const notes =
-    twice.length === 0
-      ? []
-      : [
-          `${twice.length === 1 ? 'One name stands' : `${twice.length} names stand`} in the roster more than once; the later ones are numbered, ${quoted(twice[0] ?? '')} and so on, so that no two students get one paper.`,
-        ];
+  const notes = twice.length === 0 ? [] : [namesTwice(twice.length, quoted(twice[0] ?? ''))];
   return good({ students, notes });
 };
 
 export const readClassCode = (text: string): Result<string> => {
   const code = tidy(text.slice(0, 500));
-  if (code === '') return said('The class code is empty; type one, for example 7B-autumn.');
-  return [...code].length <= LONGEST_CODE
-    ? good(code)
-    : said(`Read ${quoted(text)}; a class code has at most ${LONGEST_CODE} characters: shorten it.`);
+  if (code === '') return bad('class-code-empty', {});
+  return [...code].length <= LONGEST_CODE ? good(code) : bad('class-code-too-long', { text, most: LONGEST_CODE });
 };

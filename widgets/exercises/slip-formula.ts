@@ -2,7 +2,17 @@
  * The algebra of a slip, `= L_C + L_A`: numbers, names, + − * / ^, brackets, round(x, decimals), sqrt, abs, sin, cos, tan, atan and
  * pi. Values are in the engine's base units. A slip is a wrong way of working, so it has no relation of its own.
  */
-import { good, type Result, said } from '../engine/index.ts';
+import { type Bad, bad, good, type Result } from '../engine/index.ts';
+
+declare module '../engine/kernel/result.ts' {
+  interface Refusals {
+    'formula-cut-off': { readonly formula: string };
+    'formula-bracket-open': { readonly formula: string };
+    'formula-name-unknown': { readonly name: string };
+    'formula-unread': { readonly formula: string; readonly from: string };
+    'formula-without-value': { readonly formula: string };
+  }
+}
 
 const FUNCTIONS: Readonly<Record<string, (x: number, y: number) => number>> = {
   round: (x, decimals) => Math.round(x * 10 ** decimals * (1 + 1e-13)) / 10 ** decimals,
@@ -17,9 +27,9 @@ const FUNCTIONS: Readonly<Record<string, (x: number, y: number) => number>> = {
 export const evaluateSlip = (formula: string, scope: Readonly<Record<string, number>>): Result<number> => {
   const tokens = formula.match(/\d+\.?\d*(?:e[+-]?\d+)?|[A-Za-z_]\w*|[-+*/^(),]|\S/g) ?? [];
   let at = 0;
-  let fault = '';
-  const wrong = (says: string): number => {
-    fault ||= says;
+  const faults: Bad[] = [];
+  const wrong = (why: Bad): number => {
+    faults.push(why);
     return Number.NaN;
   };
   const take = (token: string): boolean => {
@@ -48,10 +58,10 @@ export const evaluateSlip = (formula: string, scope: Readonly<Record<string, num
   };
   const atom = (): number => {
     const token = tokens[at++];
-    if (token === undefined) return wrong(`“${formula}” breaks off; something is missing at its end.`);
+    if (token === undefined) return wrong(bad('formula-cut-off', { formula }));
     if (token === '(') {
       const value = sum();
-      return take(')') ? value : wrong(`“${formula}” has a bracket that is never closed.`);
+      return take(')') ? value : wrong(bad('formula-bracket-open', { formula }));
     }
     if (/^\d/.test(token)) return Number(token);
     if (token === 'pi') return Math.PI;
@@ -60,15 +70,16 @@ export const evaluateSlip = (formula: string, scope: Readonly<Record<string, num
       at++;
       const first = sum();
       const second = take(',') ? sum() : 0;
-      return take(')') ? call(first, second) : wrong(`“${formula}” has a bracket that is never closed.`);
+      return take(')') ? call(first, second) : wrong(bad('formula-bracket-open', { formula }));
     }
     return (
-      (Object.hasOwn(scope, token) ? scope[token] : undefined) ??
-      wrong(`“${token}” is neither a number of this exercise nor a result of its steps.`)
+      (Object.hasOwn(scope, token) ? scope[token] : undefined) ?? wrong(bad('formula-name-unknown', { name: token }))
     );
   };
   const value = sum();
-  if (fault !== '') return said(fault);
-  if (at < tokens.length) return said(`“${formula}” can’t be read from “${tokens[at]}” on.`);
-  return Number.isFinite(value) ? good(value) : said(`“${formula}” has no value with these numbers.`);
+  const [first] = faults;
+  if (first !== undefined) return first;
+  const from = tokens[at];
+  if (from !== undefined) return bad('formula-unread', { formula, from });
+  return Number.isFinite(value) ? good(value) : bad('formula-without-value', { formula });
 };

@@ -4,16 +4,24 @@
  */
 
 import {
+  bareWholeRead,
+  beyondUnifiedSeries,
+  outsideUnifiedSeries,
+  readWithoutUnit,
+  roundedRoot,
+  roundedSizeTaken,
+  seriesTpiTaken,
+} from '#words/designation.ts';
+import {
+  bad,
   coarsePitch,
   good,
   inchesToMillimetres,
   LAST_NUMBER_SIZE,
   LAST_UNIFIED_SIZE,
-  listed,
   mm,
   numberSize,
   type Result,
-  said,
   standardPitches,
   UNIFIED_SIZES,
   type UnifiedSeries,
@@ -21,8 +29,46 @@ import {
   unifiedSeries,
   unifiedSize,
 } from '../engine/index.ts';
-import { reasonOf } from '../words/reason.ts';
-import { type Basic, EXAMPLES, leavesCore, NUMBER } from './designation-limits.ts';
+import { type Basic, leavesCore, NUMBER } from './designation-limits.ts';
+
+declare module '../engine/kernel/result.ts' {
+  interface Refusals {
+    'not-a-thread': { readonly text: string };
+    'inch-rest-unread': { readonly text: string };
+    'inch-fraction-odd': { readonly text: string };
+    'number-size-and-length': { readonly text: string };
+    'number-size-beyond': { readonly text: string };
+    'number-size-or-inches': {
+      readonly text: string;
+      readonly n: number;
+      /** Threads per inch of either. */
+      readonly asNumber: number;
+      readonly asInches: number;
+      readonly series: string;
+    };
+    'inches-without-unit': {
+      readonly text: string;
+      /** As typed, and its number. */
+      readonly size: string;
+      readonly n: number;
+      readonly most: number;
+    };
+    'series-with-free-thread': { readonly text: string; readonly series: string };
+    'diameter-without-pitch': { readonly text: string };
+    'not-in-series': {
+      readonly text: string;
+      readonly series: string;
+      readonly label: string;
+      readonly size: UnifiedSize | undefined;
+    };
+    'size-without-tpi': {
+      readonly text: string;
+      /** How it could be written in full, in inches and, where it could be that, as a metric thread. */
+      readonly inch: string;
+      readonly metric: string | undefined;
+    };
+  }
+}
 
 const AMOUNT = `(?:\\d{1,3}[ -]\\d{1,4}/\\d{1,4}|\\d{1,4}/\\d{1,4}|${NUMBER})`;
 const SIZE = `(?:[dø⌀][ =:]*)?(#)?(${AMOUNT}) ?(mm|in)?`;
@@ -42,24 +88,18 @@ interface Typed {
   readonly series: string | undefined;
 }
 
-/** Reads what is left when class, starts and hand are off; `typed` is the quotation a refusal begins with. */
-export const readInchOrFree = (core: string, typed: string): Result<Basic> => {
+/** Reads what is left when class, starts and hand are off; `text` is what was typed. */
+export const readInchOrFree = (core: string, text: string): Result<Basic> => {
   const [all, hash, size = '', unit, join = '', pitch, pitchUnit, series] = WHOLE.exec(core.toLowerCase()) ?? [];
   if (all === undefined)
-    return BEGINS_WITH_SIZE.test(core)
-      ? said(
-          `Read ${typed}; after the size comes one pitch or number of threads per inch, then only series, class, starts or hand: write it like 3/8-16 UNC-2A LH.`,
-        )
-      : said(`Read ${typed}, which is not a thread designation: write one like ${EXAMPLES}.`);
+    return BEGINS_WITH_SIZE.test(core) ? bad('inch-rest-unread', { text }) : bad('not-a-thread', { text });
   if ([size, pitch].some((amount) => amount?.includes('/') && !Number.isInteger(64 * amountOf(amount))))
-    return said(
-      `Read ${typed}; inch fractions are halves to sixty-fourths: write one like 3/8, or a decimal like 0.375.`,
-    );
+    return bad('inch-fraction-odd', { text });
   const t: Typed = { numbered: hash !== undefined, size, unit, join, pitch, pitchUnit, series: series?.toUpperCase() };
-  if (!t.numbered) return isFree(t) ? readFree(t, typed) : readUnified(t, typed);
+  if (!t.numbered) return isFree(t) ? readFree(t, text) : readUnified(t, text);
   return t.unit === 'mm' || t.pitchUnit === 'mm' || t.pitchUnit === 'in'
-    ? said(`Read ${typed}; a number size goes with threads per inch: write it like #10-32.`)
-    : readUnified(t, typed);
+    ? bad('number-size-and-length', { text })
+    : readUnified(t, text);
 };
 
 /** The number in `1.5`, `3/8`, `1-1/4`, `1 1/4` or `-2`. */
@@ -83,26 +123,23 @@ const isBareMillimetres = ({ size, unit, join, pitch, pitchUnit, series }: Typed
   return P > 0 && P <= 6 && (join.includes('x') || !Number.isInteger(P)) && leavesCore(d, P);
 };
 
-const readFree = (t: Typed, typed: string): Result<Basic> => {
-  if (t.series !== undefined)
-    return said(
-      `Read ${typed}; the series ${t.series} goes with an inch size and threads per inch: write it like 3/8-16 UNC.`,
-    );
-  if (t.pitch === undefined) return said(`Read ${typed}, a diameter without a pitch: write both, like 12 mm × 1.1 mm.`);
+const readFree = (t: Typed, text: string): Result<Basic> => {
+  if (t.series !== undefined) return bad('series-with-free-thread', { text, series: t.series });
+  if (t.pitch === undefined) return bad('diameter-without-pitch', { text });
   const unit = t.unit ?? (t.pitchUnit === 'in' ? 'in' : 'mm');
   const pitchUnit = t.pitchUnit ?? unit;
   const [size, pitch] = [amountOf(t.size), amountOf(t.pitch)];
   const d = unit === 'in' ? inchesToMillimetres(size) : mm(size);
   const P = pitchUnit === 'tpi' ? mm(25.4 / pitch) : pitchUnit === 'in' ? inchesToMillimetres(pitch) : mm(pitch);
   const name = `${size} ${unit} × ${pitch} ${pitchUnit}`;
-  const standard = standardPitches(d).includes(P) ? `; the standard thread is written M${d}×${P}` : '';
+  const standard = standardPitches(d).includes(P) ? `M${d}×${P}` : undefined;
   return good({
     kind: 'free',
     d,
     P,
     ...(pitchUnit === 'tpi' && { tpi: pitch }),
     spell: spelt(name),
-    notes: (t.unit ?? t.pitchUnit) === undefined ? [`No unit was written, so it was read as ${name}${standard}.`] : [],
+    notes: (t.unit ?? t.pitchUnit) === undefined ? [readWithoutUnit(name, standard)] : [],
   });
 };
 
@@ -118,24 +155,19 @@ const OLD_NAMES: Readonly<Record<string, string>> = { NC: 'UNC', NF: 'UNF', NEF:
 const isSeries = (word: string | undefined): word is UnifiedSeries =>
   word === 'UNC' || word === 'UNF' || word === 'UNEF';
 
-const readUnified = (t: Typed, typed: string): Result<Basic> => {
+const readUnified = (t: Typed, text: string): Result<Basic> => {
   // ASME B1.1: UNR threads are screws with a rounded root; diameters and pitches are those of UN.
   const rounded = t.series?.startsWith('UNR') === true;
   const named = rounded ? t.series?.replace('UNR', 'UN') : (OLD_NAMES[t.series ?? ''] ?? t.series);
-  const sized = readSize(t, isSeries(named) ? named : undefined);
-  if (!sized.ok) return said(`Read ${typed}; ${reasonOf(sized)}.`);
+  const sized = readSize(t, isSeries(named) ? named : undefined, text);
+  if (!sized.ok) return sized;
   const { D, label, notes } = sized.value;
   const size = unifiedSize(D);
   const implied = isSeries(named) ? size?.tpi[named] : undefined;
   const tpi = t.pitch === undefined ? implied : amountOf(t.pitch);
   if (isSeries(named) && (tpi === undefined || (D <= LAST_UNIFIED_SIZE && implied !== tpi)))
-    return said(
-      `Read ${typed}, which is not in ${named}: ${size ? offer(size) : `${label} is not one of its sizes, so leave ${named} out and write the threads per inch`}.`,
-    );
-  if (tpi === undefined)
-    return said(
-      `Read ${typed}, a size without threads per inch: write them too, like ${example(t, sized.value, size)}.`,
-    );
+    return bad('not-in-series', { text, series: named, label, size });
+  if (tpi === undefined) return bad('size-without-tpi', { text, ...examples(t, sized.value, size) });
   const member = unifiedSeries(D, tpi);
   const series = member ?? (D <= LAST_UNIFIED_SIZE ? 'UNS' : named);
   const name = `${unmistakable(D, label, tpi)}-${tpi}${series === undefined ? '' : ` ${series}`}`;
@@ -147,10 +179,8 @@ const readUnified = (t: Typed, typed: string): Result<Basic> => {
     spell: spelt(name),
     notes: [
       ...notes,
-      ...(rounded
-        ? [`${t.series} was read as ${named}: the sizes are the same, and only the rounded root of the screw is added.`]
-        : []),
-      ...(t.pitch === undefined ? [`No threads per inch were written, so those of ${named} were taken, ${tpi}.`] : []),
+      ...(rounded ? [roundedRoot(`${t.series}`, `${named}`)] : []),
+      ...(t.pitch === undefined ? [seriesTpiTaken(`${named}`, tpi)] : []),
       ...(isSeries(member) ? [] : [outsideSeries(D, `${label}-${tpi}`, member)]),
     ],
   });
@@ -166,33 +196,30 @@ interface Inches {
 /** Above this, inches have to be written as such: `20-16` is more likely a slip than a 20-inch thread. */
 const MOST_BARE_INCHES = 6;
 
-/** The diameter; the reason is a clause, not yet a sentence. */
-const readSize = (t: Typed, named: UnifiedSeries | undefined): Result<Inches> => {
+const readSize = (t: Typed, named: UnifiedSeries | undefined, text: string): Result<Inches> => {
   const n = amountOf(t.size);
   const bareWhole = t.unit === undefined && /^\d{1,2}$/.test(t.size);
-  if (t.numbered)
-    return /^(?:\d|1[0-2])$/.test(t.size)
-      ? good(numbered(n))
-      : said(
-          `number sizes run from #0 to #${LAST_NUMBER_SIZE}: write the diameter of another in inches, like 0.242-20`,
-        );
-  if (bareWhole && n <= LAST_NUMBER_SIZE) return readBareWhole(n, t.pitch, named);
+  if (t.numbered) return /^(?:\d|1[0-2])$/.test(t.size) ? good(numbered(n)) : bad('number-size-beyond', { text });
+  if (bareWhole && n <= LAST_NUMBER_SIZE) return readBareWhole(n, t.pitch, named, text);
   if (t.unit === undefined && !(n <= MOST_BARE_INCHES))
-    return said(
-      `without a unit that would be ${t.size} in, and above ${MOST_BARE_INCHES} in the unit has to be written: write M${n} or ${n} mm × 1.1 mm for millimetres, ${n} in-12 for inches`,
-    );
+    return bad('inches-without-unit', { text, size: t.size, n, most: MOST_BARE_INCHES });
   const meant = /^\d+\.\d{3}$/.test(String(n)) ? UNIFIED_SIZES.find((s) => Math.abs(s.D - n) < 0.00051) : undefined;
   if (meant === undefined || meant.D === n) return good(inInches(n));
-  return good({ ...meant, notes: [`${n} in was taken as the rounded size ${meant.label}, ${meant.D} in.`] });
+  return good({ ...meant, notes: [roundedSizeTaken(n, meant.label, meant.D)] });
 };
 
 /** `10` in `10-32`, `1` in `1-8`: the note says how it was read where no series decides. */
-const readBareWhole = (n: number, pitch: string | undefined, named: UnifiedSeries | undefined): Result<Inches> => {
+const readBareWhole = (
+  n: number,
+  pitch: string | undefined,
+  named: UnifiedSeries | undefined,
+  text: string,
+): Result<Inches> => {
   const [asNumber, asInches] = [unifiedSize(numberSize(n)), unifiedSize(n)];
   if (pitch === undefined) {
     const [a, b] = named ? [asNumber?.tpi[named], asInches?.tpi[named]] : [];
     if (a !== undefined && b !== undefined)
-      return said(`#${n}-${a} and ${n}-${b} both stand in ${named}: write one of the two`);
+      return bad('number-size-or-inches', { text, n, asNumber: a, asInches: b, series: `${named}` });
     return good(b === undefined ? numbered(n) : inInches(n));
   }
   const tpi = amountOf(pitch);
@@ -200,8 +227,7 @@ const readBareWhole = (n: number, pitch: string | undefined, named: UnifiedSerie
   const read = number ? numbered(n) : inInches(n);
   const otherFits = leavesCore(number ? n : numberSize(n), 1 / tpi);
   if (unifiedSeries(read.D, tpi) || !otherFits) return good(read);
-  const [this_, other] = number ? [`the number size #${n}`, `${n} in`] : [`${n} in`, `#${n}`];
-  return good({ ...read, notes: [`“${n}” was read as ${this_}; for the other reading write ${other}-${pitch}.`] });
+  return good({ ...read, notes: [bareWholeRead(n, number, pitch)] });
 };
 
 /**
@@ -234,26 +260,19 @@ const unmistakable = (D: number, label: string, tpi: number): string => {
   return mistakable || D > (label.includes('/') ? MOST_BARE_INCHES : LAST_UNIFIED_SIZE) ? `${label} in` : label;
 };
 
-const offers = (size: UnifiedSize): string =>
-  listed(Object.entries(size.tpi).map(([series, tpi]) => `${tpi} (${series})`));
-
-const offer = (size: UnifiedSize): string => `${size.label} has ${offers(size)} threads per inch, write one of these`;
-
-const example = (t: Typed, { D, label }: Inches, size: UnifiedSize | undefined): string => {
+/** How a size could be written in full: in inches, and as a metric thread where it could be one. */
+const examples = (
+  t: Typed,
+  { D, label }: Inches,
+  size: UnifiedSize | undefined,
+): { readonly inch: string; readonly metric: string | undefined } => {
   const tpi = Object.values(size?.tpi ?? {})[0] ?? 20;
-  const inch = `${unmistakable(D, label, tpi)}-${tpi}`;
   const n = mm(Number(t.size));
-  return t.numbered || t.unit !== undefined || coarsePitch(n) === undefined
-    ? inch
-    : `${inch}, or M${n} for a metric thread`;
+  const inchOnly = t.numbered || t.unit !== undefined || coarsePitch(n) === undefined;
+  return { inch: `${unmistakable(D, label, tpi)}-${tpi}`, metric: inchOnly ? undefined : `M${n}` };
 };
 
-const outsideSeries = (D: number, name: string, member: 'UN' | undefined): string => {
-  if (D > LAST_UNIFIED_SIZE)
-    return `The Unified series held here end at 1-1/2 in, so ${name} was not compared with them.`;
-  const first = `${name} is not in the series UNC, UNF or UNEF${member ? ' but in the constant-pitch series UN' : ''}`;
-  const size = unifiedSize(D);
-  if (size) return `${first}: for ${size.label} they have ${offers(size)}.`;
-  const near = [UNIFIED_SIZES.findLast((s) => s.D < D), UNIFIED_SIZES.find((s) => s.D > D)];
-  return `${first}, whose nearest sizes are ${listed(near.flatMap((s) => (s ? [s.label] : [])))}.`;
-};
+const outsideSeries = (D: number, name: string, member: 'UN' | undefined): string =>
+  D > LAST_UNIFIED_SIZE
+    ? beyondUnifiedSeries(name)
+    : outsideUnifiedSeries(D, name, member !== undefined, unifiedSize(D));

@@ -3,18 +3,39 @@
  * `MF8x1` (spellings of the trade). Lengths in mm.
  */
 
+import { coarseTaken, oneFineTaken, outsideMetricSeries } from '#words/designation.ts';
 import {
+  type Bad,
+  bad,
   coarsePitch,
   good,
-  listed,
-  METRIC_SIZES,
   type Millimetres,
   mm,
   type Result,
-  said,
   standardPitches,
 } from '../engine/index.ts';
 import { type Basic, NUMBER, within } from './designation-limits.ts';
+
+declare module '../engine/kernel/result.ts' {
+  interface Refusals {
+    'fine-and-coarse': { readonly text: string };
+    'pitch-unlike-its-word': {
+      readonly text: string;
+      readonly d: number;
+      readonly P: number;
+      readonly coarse: number;
+      readonly word: string;
+      /** A pitch that the word fits. */
+      readonly instead: number | undefined;
+    };
+    'lead-not-of-pitches': { readonly text: string };
+    'lead-without-pitch': { readonly text: string };
+    'no-coarse-pitch': { readonly text: string; readonly d: number; readonly example: number };
+    'fine-pitches': { readonly text: string; readonly d: number; readonly pitches: readonly number[] };
+    'metric-and-inch': { readonly text: string; readonly d: number };
+    'metric-rest-unread': { readonly text: string };
+  }
+}
 
 const METRIC = new RegExp(`^m(f?) ?(${NUMBER})(.*)$`, 'i');
 const FINENESS = /[ -](coarse|fine)(?:[ -]pitch)?$/i;
@@ -24,31 +45,29 @@ const INCH_WORD = /(?:^|[^a-z])(?:un[a-z]*|nc|nf|tpi)/i;
 
 export const isMetric = (core: string): boolean => METRIC.test(core);
 
-/** Reads what is left when class, starts and hand are off; `typed` is the quotation a refusal begins with. */
-export const readMetric = (core: string, typed: string): Result<Basic> => {
+/** Reads what is left when class, starts and hand are off; `text` is what was typed. */
+export const readMetric = (core: string, text: string): Result<Basic> => {
   const [, f = '', size = '', tail = ''] = METRIC.exec(core) ?? [];
   const d = mm(Number(size));
   const word = FINENESS.exec(tail)?.[1]?.toLowerCase();
-  if (word === 'coarse' && f !== '')
-    return said(`Read ${typed}; MF begins a fine thread, yet “coarse” is written: write one of the two.`);
+  if (word === 'coarse' && f !== '') return bad('fine-and-coarse', { text });
   const rest = tail.replace(FINENESS, '');
   const fine = f !== '' || word === 'fine';
-  if (rest === '') return fine ? readFine(d, typed) : readCoarse(d, typed);
-  const read = readWithPitch(d, rest, typed);
-  const refusal = read.ok ? otherFineness(d, read.value.P, fine ? 'fine' : word) : undefined;
-  return refusal === undefined ? read : said(`Read ${typed}; ${refusal}.`);
+  if (rest === '') return fine ? readFine(d, text) : readCoarse(d, text);
+  const read = readWithPitch(d, rest, text);
+  return (read.ok ? otherFineness(d, read.value.P, fine ? 'fine' : word, text) : undefined) ?? read;
 };
 
-const readWithPitch = (d: Millimetres, rest: string, typed: string): Result<Basic> => {
+const readWithPitch = (d: Millimetres, rest: string, text: string): Result<Basic> => {
   const both = LEAD_AND_PITCH.exec(rest);
   const pitch = both?.[2] ?? PITCH.exec(rest)?.[1];
-  if (pitch === undefined) return said(`Read ${typed}${restRefusal(d, rest)}.`);
+  if (pitch === undefined) return restRefusal(d, rest, text);
   const P = mm(Number(pitch));
   if (both === null) return good(metric(d, P, outsideSeries(d, P)));
   const N = Number(both[1]) / P;
   return Math.round(N) >= 1 && Math.abs(N - Math.round(N)) < 1e-9
     ? good({ ...metric(d, P, outsideSeries(d, P)), N: Math.round(N) })
-    : said(`Read ${typed}; the lead Ph is a whole number of pitches P: write it like M16×Ph3P1.5.`);
+    : bad('lead-not-of-pitches', { text });
 };
 
 const metric = (d: Millimetres, P: Millimetres, notes: readonly string[]): Basic => ({
@@ -59,58 +78,39 @@ const metric = (d: Millimetres, P: Millimetres, notes: readonly string[]): Basic
   notes,
 });
 
-const readCoarse = (d: Millimetres, typed: string): Result<Basic> => {
+const readCoarse = (d: Millimetres, text: string): Result<Basic> => {
   const P = coarsePitch(d);
-  if (P !== undefined)
-    return good(metric(d, P, [`No pitch was written, so the coarse pitch of M${d} was taken, ${P} mm.`]));
+  if (P !== undefined) return good(metric(d, P, [coarseTaken(d, P)]));
   // Out of range altogether: any pitch will do, the limits will refuse the diameter.
   if (!within(d, 'd')) return good(metric(d, mm(1), []));
   const example = Math.min(1.5, Number((d / 5).toPrecision(1)));
-  return said(
-    `Read ${typed}; a diameter of ${d} mm has no coarse pitch in the series of ISO 261, ${near(d)}: write the pitch too, like M${d}×${example}.`,
-  );
+  return bad('no-coarse-pitch', { text, d, example });
 };
 
 /** The one fine pitch of a diameter; where there are several, none is taken for the reader. */
-const readFine = (d: Millimetres, typed: string): Result<Basic> => {
+const readFine = (d: Millimetres, text: string): Result<Basic> => {
   const [coarse, ...fine] = standardPitches(d);
   const [only, ...more] = fine;
-  if (coarse === undefined || only === undefined) return readCoarse(d, typed);
+  if (coarse === undefined || only === undefined) return readCoarse(d, text);
   return more.length === 0
-    ? good(metric(d, only, [`No pitch was written, so the one fine pitch of M${d} was taken, ${only} mm.`]))
-    : said(
-        `Read ${typed}; M${d} has ${fine.length} fine pitches in ISO 261, ${listed(fine.map(String))} mm: write the one you mean, like M${d}×${only}.`,
-      );
+    ? good(metric(d, only, [oneFineTaken(d, only)]))
+    : bad('fine-pitches', { text, d, pitches: fine });
 };
 
 /** Why a pitch that is written is not what the word beside it says, or undefined; fine is finer than coarse, in the series or not. */
-const otherFineness = (d: Millimetres, P: Millimetres, word: string | undefined): string | undefined => {
+const otherFineness = (d: Millimetres, P: Millimetres, word: string | undefined, text: string): Bad | undefined => {
   const coarse = coarsePitch(d);
   if (word === undefined || coarse === undefined || (word === 'coarse' ? P === coarse : P < coarse)) return undefined;
-  return `the coarse pitch of M${d} is ${coarse} mm, so ${P} mm is not ${word}: write M${d}×${P} or M${d}×${word === 'coarse' ? coarse : standardPitches(d)[1]}`;
+  const instead = word === 'coarse' ? coarse : standardPitches(d)[1];
+  return bad('pitch-unlike-its-word', { text, d, P, coarse, word, instead });
 };
 
-const restRefusal = (d: Millimetres, rest: string): string => {
-  if (INCH_WORD.test(rest))
-    return `, a metric diameter with an inch series; a thread is one or the other: write M${d} with a pitch in millimetres, or an inch size like 3/8-16 UNC`;
-  if (/^[ x-]?ph ?[\d.]+$/i.test(rest))
-    return '; Ph is the lead, and the pitch is needed as well: write both, like M16×Ph3P1.5';
-  return '; after the diameter comes one pitch in millimetres, then only class, starts or hand: write it like M10×1.5-6g LH';
+const restRefusal = (d: Millimetres, rest: string, text: string): Bad => {
+  if (INCH_WORD.test(rest)) return bad('metric-and-inch', { text, d });
+  return /^[ x-]?ph ?[\d.]+$/i.test(rest) ? bad('lead-without-pitch', { text }) : bad('metric-rest-unread', { text });
 };
 
 const outsideSeries = (d: Millimetres, P: Millimetres): readonly string[] => {
   const pitches = standardPitches(d);
-  if (pitches.includes(P)) return [];
-  const first = `M${d}×${P} is not in the series of ISO 261`;
-  if (pitches.length === 0) return [`${first}, ${near(d)}.`];
-  return [`${first}: for M${d} the standard pitches are ${listed(pitches.map(String))} mm.`];
-};
-
-/** Where a diameter lies among the sizes of the series. */
-const near = (d: Millimetres): string => {
-  const below = METRIC_SIZES.findLast((size) => size < d);
-  const above = METRIC_SIZES.find((size) => size > d);
-  return below === undefined || above === undefined
-    ? `of which this notebook holds M${METRIC_SIZES[0]} to M${METRIC_SIZES.at(-1)}`
-    : `whose nearest sizes of first and second choice are M${below} and M${above}`;
+  return pitches.includes(P) ? [] : [outsideMetricSeries(d, P, pitches)];
 };

@@ -9,24 +9,31 @@
  * can't be read gives one sentence. The length is bounded before any pattern runs.
  */
 
-import { good, quoted, type Result, said, symbolFact, type Thread } from '../engine/index.ts';
+import { bad, good, type Result, symbolFact, type Thread } from '../engine/index.ts';
 import { readInchOrFree } from './designation-inch.ts';
-import { EXAMPLES, type Extras, finish } from './designation-limits.ts';
+import { type Extras, finish } from './designation-limits.ts';
 import { isMetric, readMetric } from './designation-metric.ts';
 import { LONGEST_TEXT } from './quantity.ts';
 
+declare module '../engine/kernel/result.ts' {
+  interface Refusals {
+    'thread-too-long': { readonly text: string; readonly most: number };
+    'thread-empty': Readonly<Record<never, never>>;
+    'two-threads': { readonly text: string };
+    'thread-of-other-standard': { readonly text: string; readonly standard: OtherStandard };
+    'pitch-or-tpi': { readonly text: string };
+    'both-hands': { readonly text: string };
+    'starts-unread': { readonly text: string; readonly most: number };
+  }
+}
+
 /** A thread such as `M10x1.5`, `3/8-16 UNC-2A LH` or `12 x 1.1 mm, 2 start`, or one sentence that says how to mend it. */
 export const readThread = (text: string): Result<Thread> => {
-  if (!(text.length <= LONGEST_TEXT))
-    return said(
-      `Read ${quoted(text)}; a designation is at most ${LONGEST_TEXT} characters: write one thread, like ${EXAMPLES}.`,
-    );
+  if (!(text.length <= LONGEST_TEXT)) return bad('thread-too-long', { text, most: LONGEST_TEXT });
   const tidied = tidy(text);
-  if (tidied === '') return said(`Nothing was typed; a thread is needed, for example ${EXAMPLES}.`);
-  const thread = readOne(tidied, quoted(text));
-  if (!thread.ok && holdsTwo(tidied))
-    return said(`Read ${quoted(text)}, which is two threads; this takes one: write the other in a field of its own.`);
-  return thread;
+  if (tidied === '') return bad('thread-empty', {});
+  const thread = readOne(tidied, text);
+  return !thread.ok && holdsTwo(tidied) ? bad('two-threads', { text }) : thread;
 };
 
 /** One spelling for each character and word: `M 10 х 1,5` becomes `M 10x1.5`, `1¼” – 7` becomes `1 1/4 in-7`. */
@@ -52,21 +59,19 @@ const tidy = (text: string): string =>
     .replace(/ ?([-/x]) ?(?=[\d.#mp-])/gi, '$1')
     .trim();
 
-const readOne = (tidied: string, typed: string): Result<Thread> => {
+/** `text` is what was typed, for the refusal to quote. */
+const readOne = (tidied: string, text: string): Result<Thread> => {
   const foreign = OTHER_STANDARDS.find(([pattern]) => pattern.test(tidied));
-  if (foreign)
-    return said(
-      `Read ${typed}, ${foreign[1]}; this notebook draws parallel threads of the basic 60° form: write one like ${EXAMPLES}.`,
-    );
-  const extras = takeExtras(tidied, typed);
+  if (foreign) return bad('thread-of-other-standard', { text, standard: foreign[1] });
+  const extras = takeExtras(tidied, text);
   if (!extras.ok) return extras;
   const { core, called } = extras.value;
-  const basic = isMetric(core) ? readMetric(core, typed) : readInchOrFree(core, typed);
+  const basic = isMetric(core) ? readMetric(core, text) : readInchOrFree(core, text);
   if (!basic.ok) return basic;
   // “x 8 thread” behind millimetres may be 8 to the inch: not to be guessed.
   return called && basic.value.kind === 'free' && !/(?:mm|in|tpi)$/i.test(core)
-    ? said(`Read ${typed}, which leaves open whether a pitch or threads per inch are meant: write mm or tpi behind it.`)
-    : finish(basic.value, extras.value, typed);
+    ? bad('pitch-or-tpi', { text })
+    : finish(basic.value, extras.value, text);
 };
 
 const holdsTwo = (tidied: string): boolean => {
@@ -79,14 +84,16 @@ const holdsTwo = (tidied: string): boolean => {
   return false;
 };
 
+type OtherStandard = 'trapezoidal' | 'pipe' | 'whitworth' | 'association' | 'round' | 'root radius';
+
 /** Threads people type that have another form; the flank angles are from memory. */
-const OTHER_STANDARDS: readonly (readonly [RegExp, string])[] = [
-  [/^tr ?\d|trapez|acme/i, 'a trapezoidal thread'],
-  [/^(?:g|r|r[cps]) ?\d|bsp|np[ts]/i, 'a pipe thread, whose size is not its diameter and which may be tapered'],
-  [/^w ?\d|bs[wf]|whitworth/i, 'a Whitworth thread, whose flanks stand at 55°'],
-  [/(?:^|[^a-z])ba(?:$|[^a-z])/i, 'a British Association (BA) thread, whose flanks stand at 47½°'],
-  [/^rd ?\d|^s ?\d|buttress|knuckle/i, 'a round or buttress thread'],
-  [/^mj|unj/i, 'a thread with a controlled root radius'],
+const OTHER_STANDARDS: readonly (readonly [RegExp, OtherStandard])[] = [
+  [/^tr ?\d|trapez|acme/i, 'trapezoidal'],
+  [/^(?:g|r|r[cps]) ?\d|bsp|np[ts]/i, 'pipe'],
+  [/^w ?\d|bs[wf]|whitworth/i, 'whitworth'],
+  [/(?:^|[^a-z])ba(?:$|[^a-z])/i, 'association'],
+  [/^rd ?\d|^s ?\d|buttress|knuckle/i, 'round'],
+  [/^mj|unj/i, 'root radius'],
 ];
 
 // What may stand round a size: class, starts, hand.
@@ -111,17 +118,16 @@ interface Taken extends Extras {
   readonly called: boolean;
 }
 
-const takeExtras = (tidied: string, typed: string): Result<Taken> => {
+const takeExtras = (tidied: string, text: string): Result<Taken> => {
   const hands = new Set([...tidied.matchAll(HAND)].map(([, hand = '']) => hand.charAt(0).toLowerCase()));
-  if (hands.size > 1)
-    return said(`Read ${typed}, both left and right hand; a thread has one: write LH or leave it out.`);
+  if (hands.size > 1) return bad('both-hands', { text });
   const handless = tidied.replace(HAND, '');
   const count = STARTS.exec(handless)?.[1]?.toLowerCase();
   const startless = handless.replace(STARTS, '');
   const most = symbolFact('N').max;
   const N = count === undefined ? undefined : countOf(count);
   if (/start/i.test(startless) || !(N === undefined || (N >= 1 && N <= most)))
-    return said(`Read ${typed}; a thread has 1 to ${most} starts, a whole number: write, for example, “2 starts”.`);
+    return bad('starts-unread', { text, most });
   const called = CALLED_THREAD.test(startless);
   const uncalled = startless.replace(CALLED_THREAD, '');
   const toleranceClass = CLASS.exec(uncalled)?.[1];

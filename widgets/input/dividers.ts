@@ -1,7 +1,15 @@
 /** What a turn is divided by, and lists of it as a maker writes them: `hexagon, twelve points, 50`. */
 
-import { good, quoted, type Result, said, symbolFact } from '../engine/index.ts';
+import { bad, good, type Result, symbolFact } from '../engine/index.ts';
 import { LONGEST_LIST } from './thread-list.ts';
+
+declare module '../engine/kernel/result.ts' {
+  interface Refusals {
+    'divider-list-too-long': { readonly text: string };
+    'divider-unknown': { readonly typed: string; readonly least: number; readonly most: number };
+    'too-many-dividers': { readonly dividers: number; readonly most: number };
+  }
+}
 
 export type Divider = 'hexagon' | 'square' | 'twelve points' | 'knob';
 
@@ -23,21 +31,17 @@ const NAMED = ['hexagon', 'square', 'twelve points'];
 
 /** Steps in a turn of each divider named, every count once; an empty text or “none” is an empty list. */
 export const readDividers = (text: string): Result<readonly number[]> => {
-  if (!(text.length <= LONGEST_LIST))
-    return said(`Read ${quoted(text)}; name a few dividers, for example hexagon, twelve points, 50.`);
+  if (!(text.length <= LONGEST_LIST)) return bad('divider-list-too-long', { text });
   const found = new Set<number>();
   for (const piece of text.split(/[,;\n]/).map((p) => p.trim().replace(/\s+/g, ' ').toLowerCase())) {
     if (piece === '' || piece === 'none') continue;
     const [, count] = /^(?:knob (?:of )?)?(\d{1,5})(?:[ -](?:flats?|points?|divisions?|steps?))?$/.exec(piece) ?? [];
     const k = NAMED.includes(piece) ? stepsOf(piece, 1) : Number(count);
     const { min, max } = symbolFact('k');
-    if (!(k >= min && k <= max))
-      return said(
-        `Read ${quoted(piece)} as a divider of a turn; name hexagon, square, twelve points or the steps in a turn from ${min} to ${max}, like 50, or none.`,
-      );
+    if (!(k >= min && k <= max)) return bad('divider-unknown', { typed: piece, least: min, most: max });
     found.add(k);
   }
   return found.size <= MOST_DIVIDERS
     ? good([...found])
-    : said(`Read ${found.size} dividers; a list holds at most ${MOST_DIVIDERS}: leave some out.`);
+    : bad('too-many-dividers', { dividers: found.size, most: MOST_DIVIDERS });
 };

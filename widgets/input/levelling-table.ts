@@ -14,19 +14,36 @@
 
 import {
   type Bad,
+  bad,
   good,
   type Place,
   type Point,
   planeThrough,
-  quoted,
   type Result,
-  said,
   say,
   type Unit,
 } from '../engine/index.ts';
-import { reasonOf } from '../words/reason.ts';
 import { readQuantity } from './quantity.ts';
 import { LONGEST_LIST } from './thread-list.ts';
+
+declare module '../engine/kernel/result.ts' {
+  interface Refusals {
+    'rows-too-long': { readonly text: string; readonly most: number };
+    'length-beyond': { readonly text: string };
+    /** With why a number of it can’t be read; without, where there are not two numbers. */
+    'foot-row-unread': { readonly row: number; readonly text: string; readonly why: Bad | undefined };
+    'feet-not-three': { readonly feet: number };
+    'foot-twice': { readonly name: string };
+    'foot-of-other-name': { readonly name: string };
+    'stand-unread': { readonly foot: string; readonly why: Bad };
+    'stand-beyond': { readonly foot: string; readonly text: string; readonly most: number };
+    'reading-row-unread': { readonly row: number; readonly text: string; readonly why: Bad | undefined };
+    'reading-unread': { readonly row: number; readonly why: Bad };
+    'too-many-readings': { readonly readings: number; readonly most: number };
+    'too-many-rounds': { readonly rounds: number; readonly most: number };
+    'round-unread': { readonly round: number; readonly why: Bad };
+  }
+}
 
 export interface NamedPlace extends Place {
   readonly name: string;
@@ -45,12 +62,10 @@ export const readFeet = (text: string): Result<readonly NamedPlace[]> => {
   for (const [i, row] of rows.value.entries()) {
     const { name, rest } = footOfRow(row, i);
     const place = placeIn(rest);
-    if (!place.ok)
-      return said(`Row ${i + 1} of the feet reads ${quoted(row)}; ${place.reason ?? 'give x and y, like A: 0, 0.'}`);
+    if (!place?.ok) return bad('foot-row-unread', { row: i + 1, text: row, why: place });
     feet.push({ name, ...place.value });
   }
-  if (!(feet.length === 3))
-    return said(`Read ${feet.length} feet; a plate is levelled on exactly three: give three rows, like A: 0, 0.`);
+  if (!(feet.length === 3)) return bad('feet-not-three', { feet: feet.length });
   const odd = oddNames(feet.map((foot) => foot.name));
   if (odd) return odd;
   const plane = planeThrough(
@@ -68,9 +83,9 @@ const footOfRow = (row: string, i: number): { readonly name: string; readonly re
 
 const oddNames = (names: readonly string[]): Bad | undefined => {
   const twice = names.find((name, i) => names.indexOf(name) < i);
-  if (twice !== undefined) return said(`Two feet are called ${twice}; call them A, B and C.`);
+  if (twice !== undefined) return bad('foot-twice', { name: twice });
   const other = names.find((name) => !(FOOT_NAMES as readonly string[]).includes(name));
-  return other === undefined ? undefined : said(`One foot is called ${other}; call them A, B and C.`);
+  return other === undefined ? undefined : bad('foot-of-other-name', { name: other });
 };
 
 /** Turns of each foot from the middle of its travel, clockwise plus; a foot that is not named stands in the middle. */
@@ -83,11 +98,9 @@ export const readStands = (text: string): Result<Readonly<Record<FootName, numbe
   if (odd) return odd;
   for (const { name, rest } of named) {
     const read = readQuantity(rest, 'turn', 'turns');
-    if (!read.ok) return said(`Foot ${name}: ${reasonOf(read)}`);
+    if (!read.ok) return bad('stand-unread', { foot: name, why: read });
     if (!(Math.abs(read.value.value) <= MOST_TURNS))
-      return said(
-        `Foot ${name}: Read ${quoted(rest)}; give its turns from the middle of the travel, at most ${MOST_TURNS}.`,
-      );
+      return bad('stand-beyond', { foot: name, text: rest, most: MOST_TURNS });
     stands.set(name, read.value.value);
   }
   const of = (name: FootName) => stands.get(name) ?? 0;
@@ -107,16 +120,15 @@ export const readReadings = (text: string): Result<readonly Point[]> => {
     const columns = right === undefined ? columnsIn(left, 3) : undefined;
     const [place, reading] = columns === undefined ? [left, right] : [`${columns[0]}, ${columns[1]}`, columns[2]];
     const at = placeIn(place);
-    if (!at.ok || reading === undefined || more.length > 0)
-      return said(
-        `Row ${i + 1} of the readings reads ${quoted(row)}; ${(!at.ok && at.reason) || 'give x, y and the reading, like 40, 20: −3 µm.'}`,
-      );
+    if (!at?.ok) return bad('reading-row-unread', { row: i + 1, text: row, why: at });
+    if (reading === undefined || more.length > 0)
+      return bad('reading-row-unread', { row: i + 1, text: row, why: undefined });
     const height = lengthIn(reading, 'µm');
-    if (!height.ok) return said(`Row ${i + 1} of the readings: ${reasonOf(height)}`);
+    if (!height.ok) return bad('reading-unread', { row: i + 1, why: height });
     points.push({ ...at.value, z: height.value });
   }
   if (!(points.length <= MOST_READINGS))
-    return said(`Read ${points.length} readings; ${MOST_READINGS} are the most here: a few, well spread, say as much.`);
+    return bad('too-many-readings', { readings: points.length, most: MOST_READINGS });
   const plane = planeThrough(points, 'readings');
   return plane.ok ? good(points) : plane;
 };
@@ -126,16 +138,14 @@ export const readRounds = (text: string): Result<readonly (readonly number[])[]>
   const rows = rowsOf(text, /[|\n]/);
   if (!rows.ok) return rows;
   if (!(rows.value.length <= MOST_ROUNDS))
-    return said(
-      `Read ${rows.value.length} rounds; ${MOST_ROUNDS} are kept here: put the last readings first and begin again.`,
-    );
+    return bad('too-many-rounds', { rounds: rows.value.length, most: MOST_ROUNDS });
   const rounds: number[][] = [];
   for (const [i, row] of rows.value.entries()) {
     const cells = row.split(row.includes(';') ? ';' : /,\s+|\t|\s+(?=[+\-−–]?[\d.])/);
     const heights: number[] = [];
     for (const cell of cells.filter((text, j) => text !== '' || j < cells.length - 1)) {
       const height = lengthIn(cell, 'µm');
-      if (!height.ok) return said(`Round ${i + 2}: ${reasonOf(height)}`);
+      if (!height.ok) return bad('round-unread', { round: i + 2, why: height });
       heights.push(height.value);
     }
     rounds.push(heights);
@@ -165,30 +175,24 @@ const rowsOf = (text: string, between: RegExp): Result<readonly string[]> =>
           .map((row) => row.trim())
           .filter((row) => row !== ''),
       )
-    : said(`Read ${quoted(text)}; ${LONGEST_LIST} characters are the most here: leave some rows out.`);
+    : bad('rows-too-long', { text, most: LONGEST_LIST });
 
 /** A length in mm within what planes are laid through. */
 const lengthIn = (text: string, fallback: Unit): Result<number> => {
   const read = readQuantity(text, 'mm', fallback);
   if (!read.ok) return read;
-  return Math.abs(read.value.value) <= 1e4
-    ? good(read.value.value)
-    : said(`Read ${quoted(text)}; give a length from −10 m to 10 m.`);
+  return Math.abs(read.value.value) <= 1e4 ? good(read.value.value) : bad('length-beyond', { text });
 };
 
-/** A place, or the reason of its first odd number; no reason where there are not two numbers. */
-const placeIn = (
-  text: string,
-): { readonly ok: true; readonly value: Place } | { readonly ok: false; readonly reason: string | undefined } => {
+/** A place, or the refusal of its first odd number; neither where there are not two numbers. */
+const placeIn = (text: string): Result<Place> | undefined => {
   const [left, right] = columnsIn(text.replace(/^\((.*)\)$/, '$1'), 2) ?? [];
-  if (left === undefined || right === undefined) return { ok: false, reason: undefined };
+  if (left === undefined || right === undefined) return undefined;
   const [x, y] = [lengthIn(left, 'mm'), lengthIn(right, 'mm')];
-  if (!x.ok) return { ok: false, reason: lower(reasonOf(x)) };
-  if (!y.ok) return { ok: false, reason: lower(reasonOf(y)) };
-  return { ok: true, value: { x: x.value, y: y.value } };
+  if (!x.ok) return x;
+  if (!y.ok) return y;
+  return good({ x: x.value, y: y.value });
 };
-
-const lower = (sentence: string): string => sentence.charAt(0).toLowerCase() + sentence.slice(1);
 
 /** So many numbers out of a row, or undefined. */
 const columnsIn = (text: string, count: number): readonly string[] | undefined => {

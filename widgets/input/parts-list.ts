@@ -3,9 +3,20 @@
  * price is kept and said to be missing one; the sum is of those that have one. No currency: whatever the reader thinks in.
  */
 
-import { good, quoted, type Result, said } from '../engine/index.ts';
-import { reasonOf } from '../words/reason.ts';
+import { bad, good, type Result } from '../engine/index.ts';
 import { readNumber } from './quantity.ts';
+
+declare module '../engine/kernel/result.ts' {
+  interface Refusals {
+    'part-list-too-long': { readonly text: string; readonly most: number };
+    'too-many-parts': { readonly parts: number; readonly most: number };
+    'part-name-missing': { readonly row: string };
+    /** Count or price is no number. */
+    'part-unread': { readonly name: string; readonly why: Bad };
+    'part-count-odd': { readonly name: string; readonly count: string };
+    'part-price-odd': { readonly name: string; readonly price: string };
+  }
+}
 
 export interface PartLine {
   readonly name: string;
@@ -25,14 +36,12 @@ const MOST_PARTS = 40;
 export const LONGEST_PARTS = 2000;
 
 export const readPartsList = (text: string): Result<PartsList> => {
-  if (!(text.length <= LONGEST_PARTS))
-    return said(`Read ${quoted(text)}; ${LONGEST_PARTS} characters are the most here: leave some parts out.`);
+  if (!(text.length <= LONGEST_PARTS)) return bad('part-list-too-long', { text, most: LONGEST_PARTS });
   const rows = text
     .split(/[;\n]/)
     .map((row) => row.replace(/\s+/g, ' ').trim())
     .filter((row) => row !== '');
-  if (!(rows.length <= MOST_PARTS))
-    return said(`Read ${rows.length} parts; at most ${MOST_PARTS} are listed: join those that are bought together.`);
+  if (!(rows.length <= MOST_PARTS)) return bad('too-many-parts', { parts: rows.length, most: MOST_PARTS });
   const parts: PartLine[] = [];
   for (const row of rows) {
     const read = readPart(row);
@@ -48,17 +57,16 @@ export const readPartsList = (text: string): Result<PartsList> => {
 
 const readPart = (row: string): Result<PartLine> => {
   const [name = '', cost] = row.split(/:\s*/, 2);
-  if (!(name.length > 0 && name.length <= 60))
-    return said(`Read ${quoted(row)}; a part has a name of at most 60 characters, then a colon, count × price.`);
+  if (!(name.length > 0 && name.length <= 60)) return bad('part-name-missing', { row });
   if (cost === undefined || cost === '') return good({ name, count: 1, price: undefined });
   const [first = '', second] = cost.split(/\s*[×x*]\s*/i, 2);
   const count = second === undefined ? good(1) : readNumber(first);
   const price = readNumber(second ?? first);
-  if (!count.ok) return said(`${quoted(name)}: ${reasonOf(count)}`);
-  if (!price.ok) return said(`${quoted(name)}: ${reasonOf(price)}`);
+  if (!count.ok) return bad('part-unread', { name, why: count });
+  if (!price.ok) return bad('part-unread', { name, why: price });
   if (!(Number.isInteger(count.value) && count.value >= 1 && count.value <= 1000))
-    return said(`${quoted(name)}: read ${quoted(first)} as the count; a whole number from 1 to 1000 stands before ×.`);
+    return bad('part-count-odd', { name, count: first });
   return price.value >= 0 && price.value <= 1e6
     ? good({ name, count: count.value, price: price.value })
-    : said(`${quoted(name)}: read a price of ${quoted(second ?? first)}; it is from 0 to 1 000 000.`);
+    : bad('part-price-odd', { name, price: second ?? first });
 };

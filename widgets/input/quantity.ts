@@ -1,17 +1,31 @@
 /** Numbers and quantities as people type them: each gives a value in base units, or one sentence. */
 import {
   type BaseUnit,
+  bad,
   good,
   type Hours,
   hours,
   outOfBounds,
-  quoted,
   type Result,
-  said,
   UNITS,
   type Unit,
   type UnitFact,
 } from '../engine/index.ts';
+
+declare module '../engine/kernel/result.ts' {
+  interface Refusals {
+    'number-too-long': { readonly text: string; readonly most: number };
+    'number-empty': Readonly<Record<never, never>>;
+    'not-a-number': { readonly text: string };
+    'fraction-over-nought': { readonly text: string };
+    'number-too-large': { readonly text: string };
+    'quantity-too-long': { readonly text: string; readonly most: number };
+    'quantity-too-large': { readonly text: string };
+    'unit-unknown': { readonly unit: string; readonly takes: readonly Unit[] };
+    'unit-of-other-kind': { readonly text: string; readonly unit: Unit; readonly takes: readonly Unit[] };
+    'time-without-unit': { readonly text: string };
+  }
+}
 
 /** One spelling for capitals and for the Greek letter mu, which some keyboards type for the micro sign. */
 const folded = (text: string): string => text.toLowerCase().replace('μ', 'µ');
@@ -30,29 +44,18 @@ export const LONGEST_TEXT = 60;
  * A comma is a decimal mark. Returns the number, or a sentence.
  */
 export const readNumber = (text: string): Result<number> => {
-  if (!(text.length <= LONGEST_TEXT))
-    return said(
-      `Read ${quoted(text)}; a number is at most ${LONGEST_TEXT} characters: type it again, for example 1.5.`,
-    );
+  if (!(text.length <= LONGEST_TEXT)) return bad('number-too-long', { text, most: LONGEST_TEXT });
   const t = text.trim().replace(/[−–]/g, '-').replace(',', '.');
   const fraction = /^([+-]?)(?:(\d{1,4})(?:\s+|-))?(\d{1,5})\/(\d{1,5})$/.exec(t);
   if (fraction) {
     const [, sign = '', whole = '0', top = '', bottom = ''] = fraction;
     const value = (sign === '-' ? -1 : 1) * (Number(whole) + Number(top) / Number(bottom));
-    return Number.isFinite(value)
-      ? good(value)
-      : said(`Read ${quoted(text)}, a fraction over nought: write one like 3/8.`);
+    return Number.isFinite(value) ? good(value) : bad('fraction-over-nought', { text });
   }
   if (!/^[+-]?(\d+\.?\d*|\.\d+)(e[+-]?\d+)?$/i.test(t))
-    return said(
-      t === ''
-        ? 'Nothing was typed; a number is needed, for example 1.5.'
-        : `Read ${quoted(text)}, which is not a number: write one like 1.5, 1,5 or 3/8.`,
-    );
+    return t === '' ? bad('number-empty', {}) : bad('not-a-number', { text });
   const value = Number(t);
-  return Number.isFinite(value)
-    ? good(value)
-    : said(`Read ${quoted(text)}, which is too large a number to work with: type a smaller one.`);
+  return Number.isFinite(value) ? good(value) : bad('number-too-large', { text });
 };
 
 /** A quantity as it was typed: its value in base units, the unit it was typed in, and how finely it was typed. */
@@ -67,26 +70,23 @@ export interface Reading {
 
 /** Reads a quantity such as `87.50 µm`, `3,44 thou` or `30°`; `fallback` is the unit where none is typed. */
 export const readQuantity = (text: string, base: BaseUnit, fallback: Unit): Result<Reading> => {
-  if (!(text.length <= LONGEST_TEXT))
-    return said(
-      `Read ${quoted(text)}; a quantity is at most ${LONGEST_TEXT} characters: type it again, for example 1.5 mm.`,
-    );
+  if (!(text.length <= LONGEST_TEXT)) return bad('quantity-too-long', { text, most: LONGEST_TEXT });
   const split = /^\s*([+\-−–]?[\d.,]+(?:e[+-]?\d+)?(?:(?:\s+|-)?\d*\/\d+)?)\s*(.*)$/i.exec(text);
   const number = split?.[1] ?? text;
   const read = readNumber(number);
   if (!read.ok) return read;
   const typed = split?.[2] ?? '';
   const unit = typed === '' ? fallback : unitNamed(typed);
-  const choices = (Object.keys(UNITS) as Unit[]).filter((u) => UNITS[u].base === base && u !== '1').join(', ');
-  if (unit === undefined) return said(`Read ${quoted(typed)} as a unit, which is not one used here: use ${choices}.`);
-  if (UNITS[unit].base !== base) return said(`Read ${quoted(text)}, in ${unit}; this takes ${choices}.`);
+  const takes = (Object.keys(UNITS) as Unit[]).filter((u) => UNITS[u].base === base && u !== '1');
+  if (unit === undefined) return bad('unit-unknown', { unit: typed, takes });
+  if (UNITS[unit].base !== base) return bad('unit-of-other-kind', { text, unit, takes });
   const { digits, step } = fineness(number.includes('/') ? decimals(read.value) : number);
   const factor = UNITS[unit].factor;
   const [value, half] = [read.value * factor, (step * factor) / 2];
   // A number that was still one may be none in the base unit, and a nought with a vast exponent has no last digit.
   return Number.isFinite(value) && Number.isFinite(half)
     ? good({ value, unit, digits, half })
-    : said(`Read ${quoted(text)}, which is too large to work with: type a smaller number.`);
+    : bad('quantity-too-large', { text });
 };
 
 /** A fraction is exact: it stands as typed to four digits, or to six where four do not hold it. */
@@ -110,11 +110,7 @@ const fineness = (number: string): { digits: number; step: number } => {
 /** Reads a duration; a log law without its time unit is refused, for 24 h and 24 min differ by what the law is about. */
 export const readTime = (text: string): Result<Hours> => {
   // What reads well with a unit put after it had none.
-  if (readQuantity(`${text} h`, 'h', 'h').ok)
-    return said(
-      `Read ${quoted(text)} without a unit of time, and the law needs one: write ${quoted(`${text} h`)}, min, s or d.`,
-      't',
-    );
+  if (readQuantity(`${text} h`, 'h', 'h').ok) return bad('time-without-unit', { text }, 't');
   const read = readQuantity(text, 'h', 'h');
   if (!read.ok) return read;
   const refusal = outOfBounds('t', read.value.value);

@@ -12,7 +12,8 @@
  * Out: turns (clockwise positive), readings in mm, direction of approach.
  */
 import {
-  asRead,
+  type Bad,
+  bad,
   type Direction,
   good,
   listed,
@@ -22,13 +23,47 @@ import {
   type ReadingRow,
   type Result,
   runToEnd,
-  said,
   type Task,
   turns,
   UNITS,
   type Unit,
 } from '../engine/index.ts';
 import { unitNamed } from './quantity.ts';
+
+declare module '../engine/kernel/result.ts' {
+  interface Refusals {
+    'steps-in-turn-odd': { readonly steps: number };
+    'table-too-long': { readonly characters: number; readonly most: number };
+    'table-of-other-kind': { readonly file: OtherKind };
+    'table-not-text': Readonly<Record<never, never>>;
+    'table-empty': Readonly<Record<never, never>>;
+    'too-many-lines': { readonly lines: number; readonly most: number };
+    'quote-unclosed': { readonly line: number; readonly text: string };
+    'decimal-marks-mixed': { readonly comma: MarkedCell; readonly point: MarkedCell };
+    'line-unread': {
+      readonly line: number;
+      readonly fault: LineFault;
+      /** The next lines that are wrong as well, and how many there are beyond these. */
+      readonly others: readonly number[];
+      readonly more: number;
+    };
+    'header-alone': Readonly<Record<never, never>>;
+    'column-twice': { readonly column: Kind; readonly first: string; readonly second: string };
+    'position-unit-unknown': { readonly unit: string };
+    'reading-unit-unknown': { readonly unit: string };
+    'column-missing': {
+      readonly header: string;
+      readonly column: 'position' | 'reading';
+      /** Whether nothing parts the columns. */
+      readonly unparted: boolean;
+    };
+    'columns-without-names': {
+      readonly width: number;
+      /** Whether the commas between them may be decimal marks. */
+      readonly commas: boolean;
+    };
+  }
+}
 
 export interface ReadingsTable {
   readonly rows: readonly ReadingRow[];
@@ -62,25 +97,45 @@ export const parseReadings = (text: string, options: ReadingsOptions = {}): Resu
 /** Rows read in one step. */
 const ROWS_A_STEP = 5000;
 
+/** Lines named besides the first that is wrong. */
+const OTHERS_NAMED = 5;
+
+/** The first cell with a decimal mark of one kind. */
+interface MarkedCell {
+  readonly line: number;
+  readonly cell: string;
+}
+
+/** Why a line is no reading. */
+type LineFault =
+  | {
+      readonly kind: 'width';
+      readonly text: string;
+      readonly columns: number;
+      readonly wanted: number;
+      /** Whether commas part the columns, which may be decimal marks. */
+      readonly commas: boolean;
+    }
+  | { readonly kind: 'missing'; readonly column: 'position' | 'reading' }
+  | { readonly kind: 'no number'; readonly column: 'position' | 'reading'; readonly cell: string }
+  | { readonly kind: 'no direction'; readonly cell: string };
+
 /** The same in steps of a few milliseconds. */
 export function* parseReadingsRun(text: string, options: ReadingsOptions = {}): Task<Result<ReadingsTable>> {
   const steps = options.stepsPerTurn ?? 6;
-  if (!(Number.isInteger(steps) && steps >= 1 && steps <= 10_000))
-    return said(`Read ${asRead(steps)} steps in a turn; give a whole number from 1 to 10 000, such as 6.`);
+  if (!(Number.isInteger(steps) && steps >= 1 && steps <= 10_000)) return bad('steps-in-turn-odd', { steps });
   const other = anotherKind(text);
-  if (other !== undefined) return said(other);
+  if (other !== undefined) return other;
   yield;
   const lines = linesOf(text);
   yield;
   const [first] = lines;
-  if (first === undefined)
-    return said('Nothing was pasted; give two columns, turns and readings, with a line for each reading.');
-  if (lines.length > MOST_ROWS)
-    return said(`Read ${lines.length} lines; at most ${MOST_ROWS} are taken: thin the readings out.`);
+  if (first === undefined) return bad('table-empty', {});
+  if (lines.length > MOST_ROWS) return bad('too-many-lines', { lines: lines.length, most: MOST_ROWS });
   const separator = separatorOf(lines);
   const split = splitter(separator);
   const head = split(first.text);
-  if (head === undefined) return said(unclosed(first));
+  if (head === undefined) return bad('quote-unclosed', first);
   // A header is all words; a line with a number in it is a reading, if perhaps a spoilt one.
   const named = !head.some((cell) => readCell(cell) !== undefined) && head.some((cell) => cell !== '');
   const columns = named ? columnsNamed(head, options, separator) : columnsSupposed(head, options, separator);
@@ -93,20 +148,16 @@ export function* parseReadingsRun(text: string, options: ReadingsOptions = {}): 
   const readings: number[] = [];
   const directions: Direction[] = [];
   const numbers: number[] = [];
-  let pointLine: { line: number; cell: string } | undefined;
-  let commaLine: { line: number; cell: string } | undefined;
-  const odd: { line: number; says: string }[] = [];
+  let pointLine: MarkedCell | undefined;
+  let commaLine: MarkedCell | undefined;
+  const odd: { line: number; fault: LineFault }[] = [];
   for (const [i, { text: lineText, line }] of (named ? lines.slice(1) : lines).entries()) {
     if (i % ROWS_A_STEP === ROWS_A_STEP - 1) yield;
     const cells = split(lineText);
-    if (cells === undefined) return said(unclosed({ line, text: lineText }));
+    if (cells === undefined) return bad('quote-unclosed', { line, text: lineText });
     if (cells.length !== width && !onlyTrailing(cells, width)) {
-      odd.push({
-        line,
-        says: `${quoted(lineText)} has ${cells.length} ${cells.length === 1 ? 'column' : 'columns'} where there should be ${width}${
-          separator === 'comma' ? '; if commas are decimal marks, part the columns by semicolons or tabs' : ''
-        }`,
-      });
+      const commas = separator === 'comma';
+      odd.push({ line, fault: { kind: 'width', text: lineText, columns: cells.length, wanted: width, commas } });
       continue;
     }
     const at = readCell(cells[position] ?? '');
@@ -117,21 +168,17 @@ export function* parseReadingsRun(text: string, options: ReadingsOptions = {}): 
         if (cell.includes('.')) pointLine ??= { line, cell };
       }
     if (commaLine !== undefined && pointLine !== undefined)
-      return said(
-        `Line ${commaLine.line} has a decimal comma (${quoted(commaLine.cell)}) and line ${pointLine.line} a decimal point (${quoted(pointLine.cell)}); use one mark throughout, and no thousands marks.`,
-      );
+      return bad('decimal-marks-mixed', { comma: commaLine, point: pointLine });
     if (at === undefined || value === undefined) {
-      const [column, cell] = at === undefined ? ['position', cells[position]] : ['reading', cells[reading]];
-      odd.push({
-        line,
-        says: (cell ?? '') === '' ? `the ${column} is missing` : `the ${column} ${quoted(cell ?? '')} is not a number`,
-      });
+      const column = at === undefined ? 'position' : 'reading';
+      const cell = cells[at === undefined ? position : reading] ?? '';
+      odd.push({ line, fault: cell === '' ? { kind: 'missing', column } : { kind: 'no number', column, cell } });
       continue;
     }
     if (direction !== undefined) {
       const sense = directionOf(cells[direction] ?? '');
       if (sense === undefined) {
-        odd.push({ line, says: `the direction ${quoted(cells[direction] ?? '')} is neither up nor down` });
+        odd.push({ line, fault: { kind: 'no direction', cell: cells[direction] ?? '' } });
         continue;
       }
       directions.push(sense);
@@ -140,10 +187,12 @@ export function* parseReadingsRun(text: string, options: ReadingsOptions = {}): 
     readings.push(value * perReading);
     numbers.push(line);
   }
-  const [worst] = odd;
-  if (worst !== undefined)
-    return said(`Line ${worst.line}: ${worst.says}${alike(odd)}; mend or remove it and paste again.`);
-  if (positions.length === 0) return said('There is a header and no reading under it; paste the readings with it.');
+  const [worst, ...alike] = odd;
+  if (worst !== undefined) {
+    const others = alike.slice(0, OTHERS_NAMED).map(({ line }) => line);
+    return bad('line-unread', { ...worst, others, more: alike.length - others.length });
+  }
+  if (positions.length === 0) return bad('header-alone', {});
   yield;
   const senses = direction === undefined ? directionsFromOrder(positions) : directions;
   return good({
@@ -239,25 +288,23 @@ const linesOf = (text: string): readonly Line[] => {
   return found;
 };
 
+type OtherKind = 'packed' | 'pdf' | 'rtf' | 'xml' | 'json';
+
 /** Files that are no table, by their first characters; what is no text at all shows itself by control characters. */
-const OTHER_KINDS: readonly (readonly [RegExp, string])[] = [
-  [/^PK/, 'a spreadsheet or another packed file'],
-  [/^%PDF/, 'a PDF file'],
-  [/^\{\\rtf/, 'a rich-text file'],
-  [/^<(!doctype|html|\?xml|svg|table)/i, 'a web page or XML file'],
-  [/^[{[]/, 'a JSON file'],
+const OTHER_KINDS: readonly (readonly [RegExp, OtherKind])[] = [
+  [/^PK/, 'packed'],
+  [/^%PDF/, 'pdf'],
+  [/^\{\\rtf/, 'rtf'],
+  [/^<(!doctype|html|\?xml|svg|table)/i, 'xml'],
+  [/^[{[]/, 'json'],
 ];
 
-const anotherKind = (text: string): string | undefined => {
+const anotherKind = (text: string): Bad | undefined => {
   if (!(text.length <= MOST_CHARACTERS))
-    return `Read ${text.length} characters; at most ${MOST_CHARACTERS} are taken: thin the readings out.`;
-  const ask = 'save the readings as CSV, or copy the columns and paste them here.';
+    return bad('table-too-long', { characters: text.length, most: MOST_CHARACTERS });
   const start = text.slice(0, 200).trimStart();
-  for (const [signature, kind] of OTHER_KINDS)
-    if (signature.test(start)) return `This looks like ${kind}, not a table of text: ${ask}`;
-  return hasControlCharacter(text)
-    ? `This holds characters that no text has, so it is some other file: ${ask}`
-    : undefined;
+  for (const [signature, file] of OTHER_KINDS) if (signature.test(start)) return bad('table-of-other-kind', { file });
+  return hasControlCharacter(text) ? bad('table-not-text', {}) : undefined;
 };
 
 /** A character below the blank that is no tab or line break, or the mark of a byte that could not be read as text. */
@@ -408,8 +455,6 @@ const kindOf = (name: string, unit: string): Kind | undefined => {
     : undefined;
 };
 
-const PASTE_LIKE = 'name the columns like this: turns; reading (µm); direction.';
-
 const columnsNamed = (head: readonly string[], options: ReadingsOptions, separator: Separator): Result<Columns> => {
   // Trailing empty cells are a spreadsheet’s, not columns.
   const cells = [...head];
@@ -427,38 +472,29 @@ const columnsNamed = (head: readonly string[], options: ReadingsOptions, separat
       continue;
     }
     const before = places[kind];
-    if (before !== undefined)
-      return said(
-        `The header has two columns of one kind, ${quoted(cells[before] ?? '')} and ${quoted(cell)}: keep one ${kind} column and remove or rename the other.`,
-      );
+    if (before !== undefined) return bad('column-twice', { column: kind, first: cells[before] ?? '', second: cell });
     places[kind] = i;
     if (kind === 'position') {
       const own = name
         .split(/\s+/)
         .map((word) => POSITION_WORDS.get(word))
         .find((word) => word !== undefined);
-      if (unit !== '' && !POSITION_UNITS.has(unit))
-        return said(
-          `The header gives ${quoted(unit)} as the unit of the positions; use turns, flats or °, and ${PASTE_LIKE}`,
-        );
+      if (unit !== '' && !POSITION_UNITS.has(unit)) return bad('position-unit-unknown', { unit });
       positionUnit = unit !== '' ? POSITION_UNITS.get(unit) : own === 'any' ? undefined : own;
     }
     if (kind === 'reading' && unit !== '') {
       const found = unitNamed(unit);
-      if (!(found !== undefined && isLength(unit)))
-        return said(
-          `The header gives ${quoted(unit)} as the unit of the readings; use mm, µm, in, thou, tenths or millionths, and ${PASTE_LIKE}`,
-        );
+      if (!(found !== undefined && isLength(unit))) return bad('reading-unit-unknown', { unit });
       readingUnit = found;
     }
   }
   const { position, reading, direction } = places;
   if (position === undefined || reading === undefined)
-    return said(
-      `The header ${quoted(head.join(' | '))} has no column of ${position === undefined ? 'positions' : 'readings'} known here${
-        separator === 'blank' && cells.length === 1 ? ', and nothing parts its columns' : ''
-      }; ${PASTE_LIKE}`,
-    );
+    return bad('column-missing', {
+      header: head.join(' | '),
+      column: position === undefined ? 'position' : 'reading',
+      unparted: separator === 'blank' && cells.length === 1,
+    });
   if (left.length > 0) notes.push(`Left out: ${listed(left)}.`);
   if (positionUnit === undefined)
     notes.push(`The header names no unit for the positions; ${options.positionUnit ?? 'turns'} supposed.`);
@@ -479,13 +515,7 @@ const columnsSupposed = (cells: readonly string[], options: ReadingsOptions, sep
   const width = cells.findLastIndex((cell) => cell !== '') + 1;
   const third = width === 3 && isDirection(cells[2] ?? '');
   if (!(width === 2 || third))
-    return said(
-      `The first line has ${width} ${width === 1 ? 'column' : 'columns'} and no names; two are needed, turns and readings${
-        separator === 'comma' && width > 2
-          ? ' (if commas are decimal marks, part the columns by semicolons or tabs)'
-          : ''
-      }, or ${PASTE_LIKE}`,
-    );
+    return bad('columns-without-names', { width, commas: separator === 'comma' && width > 2 });
   const positionUnit = options.positionUnit ?? 'turns';
   const readingUnit = options.readingUnit ?? 'µm';
   return good({
@@ -517,13 +547,3 @@ const isLength = (unit: string): boolean => {
 /** A row that is right but for the empty cells a spreadsheet adds. */
 const onlyTrailing = (cells: readonly string[], width: number): boolean =>
   cells.length > width && cells.slice(width).every((cell) => cell === '');
-
-const unclosed = ({ line, text }: Line): string =>
-  `Line ${line}: ${quoted(text)} opens a quote and does not close it; mend it and paste again.`;
-
-const alike = (odd: readonly { readonly line: number }[]): string => {
-  if (odd.length === 1) return '';
-  const others = odd.slice(1, 6).map(({ line }) => String(line));
-  const rest = odd.length - 1 - others.length;
-  return ` (and likewise ${odd.length === 2 ? 'line' : 'lines'} ${rest > 0 ? `${others.join(', ')} and ${rest} more` : listed(others)})`;
-};

@@ -3,7 +3,7 @@
  * is left out. What draws from such an input reads the text again with the engine’s own reader.
  */
 
-import { good, quoted, type Result, runToEnd, said, type Task } from '../engine/index.ts';
+import { bad, good, quoted, type Result, runToEnd, type Task } from '../engine/index.ts';
 import { reasonOf } from '../words/reason.ts';
 import { readDividers } from './dividers.ts';
 import { readFeet, readReadings, readRounds, readStands } from './levelling-table.ts';
@@ -12,6 +12,14 @@ import { LONGEST_TEXT } from './quantity.ts';
 import { MOST_CHARACTERS, parseReadingsRun, type ReadingsTable } from './readings-table.ts';
 import { LONGEST_LIST, readSeriesList, readThreadList } from './thread-list.ts';
 import { readWayPrices, WAY_NAMES } from './way-prices.ts';
+
+declare module '../engine/kernel/result.ts' {
+  interface Refusals {
+    'note-too-long': { readonly characters: number; readonly most: number };
+    'not-a-day': { readonly text: string };
+    'not-a-temperature': { readonly text: string };
+  }
+}
 
 interface TextFact {
   readonly says: string;
@@ -80,7 +88,7 @@ const LONGEST_NOTE = 300;
 const readNote = (text: string): Result<string> =>
   text.length <= LONGEST_NOTE
     ? good(tidied(text))
-    : said(`Read ${text.length} characters; ${LONGEST_NOTE} are the most that fit the sheet: say it shorter.`);
+    : bad('note-too-long', { characters: text.length, most: LONGEST_NOTE });
 
 /** What was typed for a day or a temperature; a longer text is none, whatever stands in it. */
 const oneLine = (text: string): string => (text.length <= LONGEST_TEXT ? tidied(text) : text);
@@ -95,7 +103,7 @@ const readDate = (text: string): Result<string> => {
   const days = [31, leap ? 29 : 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31][m - 1] ?? 0;
   return y >= 1900 && d >= 1 && d <= days
     ? good(`${year}-${String(m).padStart(2, '0')}-${String(d).padStart(2, '0')}`)
-    : said(`Read ${quoted(typed)}, which is no day; give year, month and day, like 2026-03-31.`);
+    : bad('not-a-day', { text: typed });
 };
 
 /** °C or °F; a bare number is °C. */
@@ -107,7 +115,7 @@ const readTemperature = (text: string): Result<string> => {
   const [low, high] = unit?.toUpperCase() === 'F' ? [0, 140] : [-20, 60];
   return number !== '' && value >= low && value <= high
     ? good(`${number.replace(',', '.').replace('-', '−')} °${unit?.toUpperCase() ?? 'C'}`)
-    : said(`Read ${quoted(typed)}; give the temperature of the part from −20 °C to 60 °C, like 20.5 °C or 69 °F.`);
+    : bad('not-a-temperature', { text: typed });
 };
 
 export const TEXTS = {
@@ -121,7 +129,7 @@ export const TEXTS = {
       const list = readThreadList(text);
       if (!list.ok || list.value.wrong.length === 0) return '';
       const { threads, wrong } = list.value;
-      return `Left out: ${wrong.map((w) => quoted(w.typed)).join(', ')}; the other ${threads.length === 1 ? 'one is' : `${threads.length} are`} kept. ${wrong[0]?.reason}`;
+      return `Left out: ${wrong.map((w) => quoted(w.typed)).join(', ')}; the other ${threads.length === 1 ? 'one is' : `${threads.length} are`} kept. ${wrong[0] ? reasonOf(wrong[0].why) : ''}`;
     },
     rows: 2,
   },
@@ -129,7 +137,7 @@ export const TEXTS = {
     says: 'series you would buy from',
     read: (text) => {
       const list = readSeriesList(text);
-      return list.ok ? good(onOneLine(text)) : said(reasonOf(list));
+      return list.ok ? good(onOneLine(text)) : list;
     },
     note: () => '',
   },

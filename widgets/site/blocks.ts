@@ -2,7 +2,7 @@
  * The fenced blocks of a chapter: what they declare, checked against the engine, and the model the browser gets.
  *
  *   example ID [with SET]: title      numbers and steps, each with the value the author expects
- *   figure WIDGET SET | figure WIDGET with SET: caption
+ *   figure NAME SET | figure NAME with SET: caption
  *   predict [with SET]                a question, the steps of its answer, and `slip` lines: calls that give known wrong answers
  *   derivation: title                 see derivation.ts
  *   exercise ID: title                see exercise-block.ts
@@ -11,7 +11,7 @@
 
 import { gather, type Input, type NumberSet, readInput, scopeOf, type Value } from '../assembly/numbers.ts';
 import { runSteps, type Step } from '../assembly/steps.ts';
-import { type Result, relationNamed, type SymbolName, said, symbolFact } from '../engine/index.ts';
+import { bad, good, type Result, relationNamed, type SymbolName, symbolFact } from '../engine/index.ts';
 import type { Figure } from '../figures/kit/figure.ts';
 import { formatOf, show } from '../input/format.ts';
 import type { Reading } from '../input/quantity.ts';
@@ -20,6 +20,14 @@ import { reasonOf } from '../words/reason.ts';
 import type { Diagnostics } from './diagnostics.ts';
 import { type ExerciseBlock, readExercise } from './exercise-block.ts';
 import { type ExpectedStep, isStepLine, readCall, readInputLine, readStepLine, splitComment } from './grammar.ts';
+
+declare module '../engine/kernel/result.ts' {
+  interface Refusals {
+    'slip-without-words': Readonly<Record<never, never>>;
+    'slip-without-value': { readonly why: Bad | undefined };
+    'slip-right-by-chance': Readonly<Record<never, never>>;
+  }
+}
 
 export interface Example {
   readonly kind: 'example';
@@ -243,7 +251,7 @@ const checkSteps = (steps: readonly PlacedStep[], scope: Record<string, number>,
     if (!outcome) continue;
     if (!outcome.ok) {
       const needs = relationNamed(placed.step.relation)?.takes.join(', ');
-      book.note(placed.line, `${placed.step.relation} has no result here: ${outcome.reason} It takes ${needs}.`);
+      book.note(placed.line, `${placed.step.relation} has no result here: ${reasonOf(outcome)} It takes ${needs}.`);
     } else {
       const fault = expectationFault(placed, outcome.value);
       if (fault !== undefined) book.note(placed.line, fault);
@@ -346,7 +354,7 @@ const joined = (lines: readonly Passage[], line: number): Passage => ({
 
 const readSlip = (text: string, scope: Record<string, number>, answer: number): Result<Slip> => {
   const { body, comment } = splitComment(text);
-  if (comment === undefined) return said('A slip says what went wrong: add “# you added the leads …” at its end.');
+  if (comment === undefined) return bad('slip-without-words', {});
   const steps: Step[] = [];
   for (const part of body.split(';')) {
     const call = readCall(part);
@@ -354,8 +362,8 @@ const readSlip = (text: string, scope: Record<string, number>, answer: number): 
     steps.push(call.value.step);
   }
   const outcome = runSteps(steps, scope).at(-1);
-  if (!outcome?.ok) return said(`This slip has no value: ${outcome?.reason ?? ''}`);
+  if (!outcome?.ok) return bad('slip-without-value', { why: outcome });
   if (Math.abs(Math.abs(outcome.value) - Math.abs(answer)) <= 0.02 * Math.abs(answer))
-    return said('This slip gives the right answer within 2 %, so it can’t be told from it.');
-  return { ok: true, value: { value: outcome.value, says: comment } };
+    return bad('slip-right-by-chance', {});
+  return good({ value: outcome.value, says: comment });
 };

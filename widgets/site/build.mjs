@@ -28,6 +28,8 @@ const under = (folder) =>
 const PLOT_MODULES = under('figures/kit/plots').filter((file) => !file.endsWith('/document.ts'));
 /** The words of one figure travel in its own script. */
 const ofOneFigure = (file) => /^words\/\w+\/figures\/(?!kit\.ts$)/.test(file);
+/** Words that no figure says: whoever says one of them carries it, and no page has the others. */
+const NOT_OF_FIGURES = ['client', 'page', 'papers', 'language'].map((name) => `words/en/${name}.ts`);
 /** The engine by its one entry, and what stands between it and the figures. */
 const CORE_MODULES = [
   'engine/index.ts',
@@ -35,7 +37,7 @@ const CORE_MODULES = [
   ...under('input'),
   ...under('assembly'),
   ...under('figures/kit'),
-].filter((file) => !PLOT_MODULES.includes(file) && !ofOneFigure(file));
+].filter((file) => ![...PLOT_MODULES, ...NOT_OF_FIGURES].includes(file) && !ofOneFigure(file));
 const SHARED = new Map([
   ...CORE_MODULES.map((file) => [resolve(root, 'widgets', file), `${CORE}['${file}']`]),
   ...PLOT_MODULES.map((file) => [resolve(root, 'widgets', file), `${PLOTS}['${file}']`]),
@@ -165,8 +167,8 @@ export const buildNotebook = async (outDir = resolve(root, 'dist'), logLevel = '
     define: { __FIGURES__: JSON.stringify({ library: library.file, figures }) },
   });
   process.env.NODE_ENV = NODE_ENV;
-  writeOneFile(outDir);
-  writeOffline(outDir);
+  writeOneFile(outDir, module.WORDS);
+  writeOffline(outDir, module.WORDS);
   return { library: library.file, figures };
 };
 

@@ -4,9 +4,11 @@
  * Plain CommonMark with tables, plus: fenced blocks (blocks.ts), values in braces (inline.ts), algebra between
  * dollar signs, and boxes opened by `::: goal`, `misconception`, `caution`, `summary`, `note`. Raw HTML is not taken.
  */
+
 import createMarkdownIt, { type MarkdownIt, type StateInline, type Token } from 'markdown-it';
 import anchor from 'markdown-it-anchor';
 import container from 'markdown-it-container';
+import { BOXES, TABLE } from '#words/page.ts';
 import type { Figure } from '../figures/kit/figure.ts';
 import type { LiveValue, PageModel, Prediction } from '../page/model.ts';
 import { asSet, type Block, type Declared, isBlock, readBlock } from './blocks.ts';
@@ -29,14 +31,6 @@ export interface RenderedChapter {
   /** Whether the page sets papers or mixes exercises of the whole book. */
   readonly needsBank: boolean;
 }
-
-const BOXES: Record<string, string> = {
-  goal: 'What you will be able to do',
-  misconception: 'A likely mistake',
-  caution: 'Caution',
-  summary: 'In short',
-  note: '',
-};
 
 /** A number followed by a length, angle or force unit, standing bare in prose. */
 const BARE_FIGURE =
@@ -102,11 +96,10 @@ const newWork = (file: string): Work => ({
 const markdown = (work: Work): MarkdownIt => {
   const md = createMarkdownIt({ html: false, typographer: true, quotes: '“”‘’' });
   md.use(anchor, { tabIndex: false });
-  for (const name of Object.keys(BOXES))
+  for (const [name, heading] of Object.entries(BOXES))
     md.use(container, name, {
       render: (tokens: Token[], i: number) => {
         if (tokens[i]?.nesting !== 1) return '</aside>\n';
-        const heading = BOXES[name] ?? '';
         return `<aside class="box ${name}">${heading === '' ? '' : `<p class="box-name">${heading}</p>`}\n`;
       },
     });
@@ -164,7 +157,7 @@ const markdown = (work: Work): MarkdownIt => {
     return self.renderToken(tokens, i, options);
   };
   md.renderer.rules.table_open = () =>
-    '<div class="table-scroll" tabindex="0" role="group" aria-label="Table"><table>\n';
+    `<div class="table-scroll" tabindex="0" role="group" aria-label="${TABLE}"><table>\n`;
   md.renderer.rules.table_close = () => '</table></div>\n';
   return md;
 };
@@ -256,7 +249,7 @@ const checkProse = (tokens: readonly Token[], book: Diagnostics, base = 0): void
       const note = (says: string) => book.note(line + base, says);
       if (child.type === 'image')
         note(
-          'Pictures from files are not taken; a figure is drawn by a widget: write a block “figure WIDGET SET: caption”.',
+          'Pictures from files are not taken; a figure is drawn by the notebook: write a block “figure NAME SET: caption”.',
         );
       if (child.type !== 'text') continue;
       const bare = BARE_FIGURE.exec(child.content);

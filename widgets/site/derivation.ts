@@ -11,6 +11,7 @@
  */
 
 import type { EvalFunction, MathNode } from 'mathjs';
+import { DERIVATION } from '#words/page.ts';
 import { type AnyRelation, isSymbol, relationNamed, type SymbolName, symbolFact } from '../engine/index.ts';
 import { escapeText } from '../input/escape.ts';
 import type { Diagnostics } from './diagnostics.ts';
@@ -42,7 +43,7 @@ export const derivation = (
 ): string => {
   const lines = body.split('\n').flatMap((text, i) => readLine(text, firstLine + i, book) ?? []);
   check(lines, firstLine, book);
-  return `<section class="derivation"><h3>${escapeText(title || 'Derivation')}</h3><ol>${lines.map((l) => render(l, inline)).join('')}</ol></section>`;
+  return `<section class="derivation"><h3>${escapeText(title || DERIVATION)}</h3><ol>${lines.map((l) => render(l, inline)).join('')}</ol></section>`;
 };
 
 const readLine = (text: string, line: number, book: Diagnostics): Line[] | undefined => {

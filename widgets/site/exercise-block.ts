@@ -11,9 +11,10 @@
  * Every item the pools can make is tried, up to 500 of them spread evenly.
  */
 
+import { clause } from '#words/clause.ts';
 import { readInput } from '../assembly/numbers.ts';
 import type { Step } from '../assembly/steps.ts';
-import { relationNamed, symbolFact, UNITS, type Unit } from '../engine/index.ts';
+import { bad, relationNamed, symbolFact, UNITS, type Unit } from '../engine/index.ts';
 import { draws, type Exercise, type Item, itemAt, type Pool, picksAt, type SlipRule } from '../exercises/exercise.ts';
 import { unitNamed } from '../input/quantity.ts';
 import { reasonOf } from '../words/reason.ts';
@@ -131,7 +132,7 @@ const readPool = (text: string): Pool | string => {
 
 const readSlipRule = (text: string): SlipRule | string => {
   const { body, comment } = splitComment(text);
-  if (comment === undefined) return 'A slip says what went wrong: add “# you added the leads …” at its end.';
+  if (comment === undefined) return reasonOf(bad('slip-without-words', {}));
   if (body.startsWith('=')) return { way: body.slice(1).trim(), says: comment };
   const way: Step[] = [];
   for (const part of body.split(';')) {
@@ -164,7 +165,7 @@ const checkItems = (exercise: Exercise, line: number, book: Diagnostics): void =
     const item = itemAt(exercise, picks);
     if (item.ok) items.push(item.value);
     else
-      fault ||= `With ${exercise.pools.map((p, k) => `${p.input.name} = ${p.options[picks[k] ?? 0]}`).join(', ')}: ${reasonOf(item)}`;
+      fault ||= `With ${exercise.pools.map((p, k) => `${p.input.name} = ${p.options[picks[k] ?? 0]}`).join(', ')}: ${clause(reasonOf(item))}`;
   }
   const good = items.length;
   if (good * 4 < tried) book.note(line, `Only ${good} of ${tried} items of “${exercise.id}” are sound. ${fault}`);

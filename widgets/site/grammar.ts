@@ -8,26 +8,53 @@
  *   per-step(k = 6, Delta) -> s = 14.58 µm     # why            a step: a relation, its bindings, the name it is kept
  *                                                               under, the value the author expects
  *
- * A reader of lines gives the parsed thing or the sentence for the ledger; it knows nothing of HTML.
+ * A reader of lines gives the parsed thing or the refusal for the ledger; it knows nothing of HTML.
  */
 
 import { fieldUnit, type Input } from '../assembly/numbers.ts';
 import type { Step } from '../assembly/steps.ts';
 import {
+  bad,
   good,
   isSymbol,
   outOfBounds,
   type Result,
   relationNamed,
   type SymbolName,
-  said,
   symbolFact,
 } from '../engine/index.ts';
 import { CHOICES, isChoice } from '../input/choices.ts';
 import { readThread } from '../input/designation.ts';
 import { type Reading, readQuantity } from '../input/quantity.ts';
 import { isText, TEXTS, type TextName } from '../input/texts.ts';
-import { reasonOf } from '../words/reason.ts';
+
+declare module '../engine/kernel/result.ts' {
+  interface Refusals {
+    /** A list that a field would take without some of its entries. */
+    'list-with-odd-entries': { readonly note: string };
+    'line-of-no-kind': { readonly line: string };
+    'option-not-of-choice': {
+      readonly option: string;
+      readonly choice: string;
+      readonly options: readonly string[];
+    };
+    'input-unknown': { readonly name: string };
+    'start-out-of-bounds': { readonly name: string; readonly start: string };
+    'nothing-expected': { readonly step: string };
+    'not-a-relation': { readonly name: string };
+    'relation-gives-nothing': { readonly relation: string };
+    'name-not-a-symbol': { readonly name: string };
+    'kept-under-other-unit': {
+      readonly relation: string;
+      /** What it gives, and what the name stands for, in the words of the glossary. */
+      readonly gives: string;
+      readonly name: string;
+      readonly says: string;
+    };
+    'input-not-taken': { readonly relation: string; readonly name: string; readonly takes: readonly string[] };
+    'binding-unread': { readonly relation: string; readonly name: string; readonly why: Bad };
+  }
+}
 
 /** Cuts off `# …` at the end of a line; a # that belongs to a number size (`#10-32`) is left. */
 export const splitComment = (line: string): { body: string; comment: string | undefined } => {
@@ -60,21 +87,20 @@ export const readInputLine = (line: string): Result<Input> => {
     const read = TEXTS[name].read(start);
     if (!read.ok) return read;
     const note = TEXTS[name].note(start);
-    return note === '' ? good({ kind: 'text', name, label: comment ?? TEXTS[name].says, start }) : said(note);
+    return note === ''
+      ? good({ kind: 'text', name, label: comment ?? TEXTS[name].says, start })
+      : bad('list-with-odd-entries', { note });
   }
   const pair = /^([A-Za-z_][A-Za-z0-9_]*)\s*=\s*(.+?)(?:\s+from\s+(.+?)\s+to\s+(.+))?$/.exec(body);
-  if (!pair) return said(`“${body}” is neither a number (name = value) nor a step (relation = expected value).`);
+  if (!pair) return bad('line-of-no-kind', { line: body });
   const [, name = '', start = '', from, to] = pair;
   if (isChoice(name)) {
     const options: readonly string[] = CHOICES[name].options;
     return options.includes(start)
       ? good({ kind: 'choice', name, label: comment ?? CHOICES[name].says, start })
-      : said(`“${start}” is not an option of ${name}; it is one of: ${options.join(', ')}.`);
+      : bad('option-not-of-choice', { option: start, choice: name, options });
   }
-  if (!isSymbol(name))
-    return said(
-      `“${name}” is not a symbol of the engine’s glossary (widgets/engine/kernel/symbols.ts), a choice, a list or a thread; check its spelling.`,
-    );
+  if (!isSymbol(name)) return bad('input-unknown', { name });
   const fact = symbolFact(name);
   const unit = fieldUnit(name, 'metric');
   const read = (text: string) => readQuantity(text, fact.unit, unit);
@@ -90,8 +116,7 @@ export const readInputLine = (line: string): Result<Input> => {
     const refusal = outOfBounds(name, bound);
     if (refusal) return refusal;
   }
-  if (!(value.value.value >= min && value.value.value <= max))
-    return said(`${name} starts at ${start}, outside its own bounds.`);
+  if (!(value.value.value >= min && value.value.value <= max)) return bad('start-out-of-bounds', { name, start });
   return good({ kind: 'quantity', name, label: comment ?? fact.says, start, min, max });
 };
 
@@ -113,10 +138,7 @@ export const readStepLine = (line: string): Result<ExpectedStep> => {
   if (!call.ok) return call;
   const { step, rest } = call.value;
   const expected = /^=\s*(.+)$/.exec(rest);
-  if (!expected?.[1])
-    return said(
-      `“${body}” does not say what you expect; write it at the end, for example “= 87.50 µm” (npm run ask prints it).`,
-    );
+  if (!expected?.[1]) return bad('nothing-expected', { step: body });
   const fact = symbolFact(step.output);
   const reading = readQuantity(expected[1], fact.unit, fieldUnit(step.output, 'metric'));
   if (!reading.ok) return reading;
@@ -137,28 +159,30 @@ export const readCall = (text: string): Result<{ step: Step; rest: string }> => 
   const match = /^([a-z][a-z0-9-]*)\s*(?:\(([^)]*)\))?\s*(?:->\s*([A-Za-z_][A-Za-z0-9_]*))?\s*(.*)$/.exec(text.trim());
   const [, name = '', bindings = '', as, rest = ''] = match ?? [];
   const relation = relationNamed(name);
-  if (!match || !relation) return said(`“${name || text}” is not a relation of the engine; npm run ask lists them.`);
+  if (!match || !relation) return bad('not-a-relation', { name: name || text });
   const outputs = Object.keys(relation.gives) as SymbolName[];
   const first = outputs[0];
-  if (first === undefined) return said(`${name} gives nothing.`);
+  if (first === undefined) return bad('relation-gives-nothing', { relation: name });
   const output = as !== undefined && outputs.includes(as as SymbolName) ? (as as SymbolName) : first;
-  if (as !== undefined && !isSymbol(as))
-    return said(`“${as}” is not a symbol of the engine’s glossary (widgets/engine/kernel/symbols.ts).`);
+  if (as !== undefined && !isSymbol(as)) return bad('name-not-a-symbol', { name: as });
   if (as !== undefined && symbolFact(as as SymbolName).unit !== symbolFact(output).unit)
-    return said(
-      `${name} gives ${symbolFact(output).says}; it can’t be kept as ${as}, ${symbolFact(as as SymbolName).says}.`,
-    );
+    return bad('kept-under-other-unit', {
+      relation: name,
+      gives: symbolFact(output).says,
+      name: as,
+      says: symbolFact(as as SymbolName).says,
+    });
   const bind: Partial<Record<SymbolName, number | string>> = {};
   for (const binding of bindings.split(',').filter((b) => b.trim() !== '')) {
     const [left = '', right] = binding.split('=').map((b) => b.trim());
     if (!relation.takes.includes(left as SymbolName))
-      return said(`${name} does not take “${left}”; it takes ${relation.takes.join(', ')}.`);
+      return bad('input-not-taken', { relation: name, name: left, takes: relation.takes });
     const symbol = left as SymbolName;
     if (right === undefined) continue;
     if (isSymbol(right)) bind[symbol] = right;
     else {
       const read = readQuantity(right, symbolFact(symbol).unit, fieldUnit(symbol, 'metric'));
-      if (!read.ok) return said(`${name}, ${left}: ${reasonOf(read)}`);
+      if (!read.ok) return bad('binding-unread', { relation: name, name: left, why: read });
       bind[symbol] = read.value.value;
     }
   }

@@ -38,7 +38,7 @@ export const renderInline = (
   const { set, steps, last } = source;
   const outcome = runSteps(steps, startScope(set, declared)).at(-1);
   if (!outcome?.ok) {
-    book.note(line, `“${text}” has no result: ${outcome?.reason ?? 'no steps.'}`);
+    book.note(line, `“${text}” has no result: ${outcome ? reasonOf(outcome) : 'no steps.'}`);
     return escapeText(text);
   }
   const fault = expectationFault(last, outcome.value);

@@ -11,7 +11,7 @@ import { ONE_FILE } from './one-file.mjs';
 const OFFLINE = 'offline.js';
 
 /** Runs in the browser as the service worker. */
-const serve = (version, files) => {
+const serve = (version, files, { language, noPage: words }) => {
   const name = `notebook-${version}`;
   // Only a name that holds the content is sure to bring this build's file; any other may lie in the browser's own cache.
   const asked = files.map((file) => new Request(file, { cache: file.startsWith('assets/') ? 'default' : 'reload' }));
@@ -51,12 +51,12 @@ const serve = (version, files) => {
   });
   const noPage = (scope) =>
     new Response(
-      `<!doctype html><html lang="en-GB"><meta charset="utf-8"><meta name="viewport" content="width=device-width"><meta name="color-scheme" content="light dark"><title>No such page</title><p>There is no network, and the copy of the notebook kept in this browser has no page at this address. <a href="${scope}index.html">The pages it has</a></p>`,
+      `<!doctype html><html lang="${language}"><meta charset="utf-8"><meta name="viewport" content="width=device-width"><meta name="color-scheme" content="light dark"><title>${words.title}</title><p>${words.says} <a href="${scope}index.html">${words.pages}</a></p>`,
       { status: 404, headers: { 'content-type': 'text/html; charset=utf-8' } },
     );
 };
 
-export const writeOffline = (folder) => {
+export const writeOffline = (folder, { language, noPage }) => {
   const files = readdirSync(folder, { recursive: true, withFileTypes: true })
     .filter((entry) => entry.isFile() && entry.name !== ONE_FILE && entry.name !== OFFLINE)
     .map((entry) =>
@@ -70,6 +70,6 @@ export const writeOffline = (folder) => {
   for (const file of files) hash.update(file).update(readFileSync(join(folder, file)));
   writeFileSync(
     join(folder, OFFLINE),
-    `(${serve.toString()})(${JSON.stringify(hash.digest('hex').slice(0, 16))}, ${JSON.stringify(files)});\n`,
+    `(${serve.toString()})(${JSON.stringify(hash.digest('hex').slice(0, 16))}, ${JSON.stringify(files)}, ${JSON.stringify({ language, noPage })});\n`,
   );
 };

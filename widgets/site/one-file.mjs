@@ -42,7 +42,7 @@ const router = () => {
 /** The text of the styles that stand in a built page. */
 export const stylesOf = (html) => /<style>([\s\S]*?)<\/style>/.exec(html)?.[1] ?? '';
 
-export const writeOneFile = (folder) => {
+export const writeOneFile = (folder, { language, withoutScript }) => {
   const names = readdirSync(folder).filter((name) => name.endsWith('.html') && name !== ONE_FILE);
   const assets = readdirSync(join(folder, 'assets'));
   const read = (name) => readFileSync(join(folder, 'assets', name), 'utf8');
@@ -72,7 +72,7 @@ export const writeOneFile = (folder) => {
   writeFileSync(
     join(folder, ONE_FILE),
     `<!doctype html>
-<html lang="en-GB" data-units="metric">
+<html lang="${language}" data-units="metric">
 <head>
 <meta charset="utf-8">
 ${oneFilePolicy([routing, ...scripts.map(({ text }) => text)], [style])}
@@ -88,7 +88,7 @@ ${scripts
   .join('\n')}
 </head>
 <body>
-<noscript><p>This single file needs script to choose a page. The folder of pages reads without.</p></noscript>
+<noscript><p>${withoutScript}</p></noscript>
 <script>${routing}</script>
 <script>${scripts[0].text}</script>
 </body>

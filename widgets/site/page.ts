@@ -1,5 +1,20 @@
 /** The page round a chapter: head, masthead, contents, neighbours, foot. Works from a folder, a sub-path or a file. */
 
+import { LANGUAGE } from '#words/language.ts';
+import {
+  ALL_CHAPTERS,
+  BACK_TO,
+  CHAPTERS,
+  chapterNumber,
+  chapterOf,
+  EDUCATIONAL_LEVEL,
+  foot,
+  NEIGHBOURS,
+  NOTEBOOK,
+  ON_TO,
+  RESOURCE_TYPES,
+  TO_TEXT,
+} from '#words/page.ts';
 import { escapeText } from '../input/escape.ts';
 import type { RenderedChapter } from './chapter.ts';
 import { jsonForHtml } from './html.ts';
@@ -23,7 +38,7 @@ export interface Assets {
   readonly module: boolean;
 }
 
-const NOTEBOOK = 'Differential screws, worked';
+const LICENCE = '<a rel="license" href="https://creativecommons.org/licenses/by/4.0/">CC BY 4.0</a>';
 
 export const pageHtml = (pressed: RenderedChapter, place: Place, all: readonly Place[], assets: Assets): string => {
   const at = all.findIndex((p) => p.slug === place.slug);
@@ -34,7 +49,7 @@ export const pageHtml = (pressed: RenderedChapter, place: Place, all: readonly P
   const script = (src: string) =>
     assets.module ? `<script type="module" src="${src}"></script>` : `<script defer src="${src}"></script>`;
   return `<!doctype html>
-<html lang="en-GB" data-units="metric">
+<html lang="${LANGUAGE}" data-units="metric">
 <head>
 <meta charset="utf-8">${assets.module ? '' : `\n${pagePolicy('text' in style ? [style.text] : [])}`}
 <meta name="viewport" content="width=device-width, initial-scale=1">
@@ -47,9 +62,9 @@ ${assets.scripts.map(script).join('\n')}
 <script type="application/ld+json">${jsonForHtml(learningResource(pressed, place))}</script>
 </head>
 <body class="${place.number === undefined ? 'front' : 'chapter'}">
-<a class="skip" href="#text">To the text</a>
+<a class="skip" href="#text">${TO_TEXT}</a>
 <header class="masthead"><a class="home" href="index.html">${NOTEBOOK}</a><div class="tools" data-tools></div></header>
-<nav class="chapters" aria-label="Chapters"><details><summary>${place.number === undefined ? 'All chapters' : `Chapter ${place.number} of ${chapters.length}: ${escapeText(place.title)}`}</summary><ol>${chapters
+<nav class="chapters" aria-label="${CHAPTERS}"><details><summary>${place.number === undefined ? ALL_CHAPTERS : escapeText(chapterOf(place.number, chapters.length, place.title))}</summary><ol>${chapters
     .map(
       (p) =>
         `<li><a href="${p.slug}.html"${p.slug === place.slug ? ' aria-current="page"' : ''}>${escapeText(p.title)}</a></li>`,
@@ -57,15 +72,15 @@ ${assets.scripts.map(script).join('\n')}
     .join('')}</ol></details></nav>
 <main id="text" tabindex="-1">
 <article>
-${place.number === undefined ? '' : `<p class="number">Chapter ${place.number}</p>`}
+${place.number === undefined ? '' : `<p class="number">${chapterNumber(place.number)}</p>`}
 ${pressed.html}
 ${place.number === undefined ? contents(all) : ''}
 </article>
-<nav class="neighbours" aria-label="Neighbouring chapters">${before ? `<a rel="prev" href="${before.slug}.html"><span>Back to</span> ${escapeText(before.title)}</a>` : '<span></span>'}${
-    after ? `<a rel="next" href="${after.slug}.html"><span>On to</span> ${escapeText(after.title)}</a>` : ''
+<nav class="neighbours" aria-label="${NEIGHBOURS}">${before ? `<a rel="prev" href="${before.slug}.html"><span>${BACK_TO}</span> ${escapeText(before.title)}</a>` : '<span></span>'}${
+    after ? `<a rel="next" href="${after.slug}.html"><span>${ON_TO}</span> ${escapeText(after.title)}</a>` : ''
   }</nav>
 </main>
-<footer><p>Text and figures of the chapters: <a rel="license" href="https://creativecommons.org/licenses/by/4.0/">CC BY 4.0</a>. Code: MIT. Every result on this page is computed by the notebook’s engine and checked when it is built. A fine jack is not lifting gear; your shop’s rules, local codes and licensed practice come first.</p></footer>
+<footer><p>${foot(LICENCE)}</p></footer>
 <script type="application/json" id="page-model">${jsonForHtml(pressed.model)}</script>
 </body>
 </html>
@@ -79,9 +94,9 @@ const learningResource = (pressed: RenderedChapter, place: Place) => ({
   name: place.number === undefined ? NOTEBOOK : pressed.title,
   ...(place.number === undefined ? {} : { position: place.number, isPartOf: { '@type': 'Course', name: NOTEBOOK } }),
   teaches: pressed.goal,
-  inLanguage: 'en-GB',
-  learningResourceType: ['worked example', 'interactive figure', 'exercise'],
-  educationalLevel: 'vocational training',
+  inLanguage: LANGUAGE,
+  learningResourceType: RESOURCE_TYPES,
+  educationalLevel: EDUCATIONAL_LEVEL,
   isAccessibleForFree: true,
   license: 'https://creativecommons.org/licenses/by/4.0/',
 });

@@ -1,5 +1,6 @@
 /** Blocks as HTML that reads and prints without script; the browser finds its places by the data attributes. */
 
+import { PREDICT_FIRST, predictionNumber, SHOW_ANSWER, WORKED_EXAMPLE } from '#words/page.ts';
 import type { Input } from '../assembly/numbers.ts';
 import { runSteps, type Step, type StepOutcome } from '../assembly/steps.ts';
 import { relationNamed, type SymbolName, symbolFact } from '../engine/index.ts';
@@ -7,6 +8,7 @@ import { figureParts } from '../figures/kit/figure-parts.ts';
 import { CHOICES } from '../input/choices.ts';
 import { escapeText } from '../input/escape.ts';
 import { formatOf, show, showInFormula } from '../input/format.ts';
+import { reasonOf } from '../words/reason.ts';
 import {
   asSet,
   type Declared,
@@ -31,7 +33,7 @@ export const renderExample = (example: Example, declared: Declared, inline: Inli
     .join('');
   return (
     `<section class="example" id="example-${example.id}" data-example="${example.id}" aria-labelledby="example-${example.id}-name">` +
-    `<h3 id="example-${example.id}-name"><span class="tag">Worked example</span> ${escapeText(example.title)}</h3>` +
+    `<h3 id="example-${example.id}-name"><span class="tag">${WORKED_EXAMPLE}</span> ${escapeText(example.title)}</h3>` +
     `${renderInputs(example.set, inputs)}<ol class="steps">${steps}</ol></section>`
   );
 };
@@ -89,7 +91,7 @@ export const renderStep = (
         `<div class="in-numbers">${typeset(undefined, setExpression(parseExpression(expression), asNumbers(fill)))}</div>`;
   const result = outcome.ok
     ? `<span class="equals">=</span> <span class="value">${show(outcome.value, format, 'metric')}</span>`
-    : escapeText(outcome.reason);
+    : escapeText(reasonOf(outcome));
   return (
     `<li data-step="${index}"><p class="why">${reasonHtml(step, relation.says, inline)}</p>${algebra}` +
     `<div class="result" data-sym="${step.as}" data-result>${result}</div></li>`
@@ -119,7 +121,7 @@ export const renderPrediction = (prediction: Prediction, index: number, question
   const format = formatOf(symbolFact(prediction.output), prediction.digits);
   const answer = `<span class="q" data-value="${prediction.answer}" data-shown="${format.shown}" data-digits="${format.digits ?? ''}">${show(prediction.answer, format, 'metric')}</span>`;
   return (
-    `<section class="predict" data-predict="${index}" aria-label="Prediction ${index + 1}"><p class="box-name">Predict first</p><p class="question">${question}</p>` +
-    `<div class="attempt"></div><details class="reveal"><summary>Show the answer</summary><p>${answer}. ${reveal}</p></details></section>`
+    `<section class="predict" data-predict="${index}" aria-label="${predictionNumber(index + 1)}"><p class="box-name">${PREDICT_FIRST}</p><p class="question">${question}</p>` +
+    `<div class="attempt"></div><details class="reveal"><summary>${SHOW_ANSWER}</summary><p>${answer}. ${reveal}</p></details></section>`
   );
 };

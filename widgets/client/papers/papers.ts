@@ -3,8 +3,28 @@
  * files. All of it is worked out in the browser. The roster is neither stored nor put into the link.
  */
 
+import {
+  AS_CSV,
+  AS_NEWER_QTI,
+  BANK_AS_QTI,
+  CLASS_CODE,
+  FIRST_SHEET,
+  fileHolds,
+  howMany,
+  LINK_FILLED_IN,
+  LINK_TO_SET,
+  PAPER,
+  PRINT_KEY,
+  PRINT_SHEETS,
+  PRINTERS_SIZE,
+  papersSet,
+  papersSoFar,
+  questionBank,
+  ROSTER,
+  SET_PAPERS,
+} from '#words/client.ts';
 import { runInSlices } from '../../assembly/run-in-slices.ts';
-import { good, quoted, type Result, said } from '../../engine/index.ts';
+import { type Bad, bad, good, type Result } from '../../engine/index.ts';
 import type { Bank } from '../../exercises/bank.ts';
 import { zipped } from '../../exercises/package.ts';
 import {
@@ -24,13 +44,20 @@ import { saveFile } from '../../figures/kit/save.ts';
 import { reasonOf } from '../../words/reason.ts';
 import { make, setText, whenSent } from '../dom.ts';
 
+declare module '../../engine/kernel/result.ts' {
+  interface Refusals {
+    'papers-count-odd': { readonly chapter: string; readonly text: string; readonly most: number };
+    'papers-none-asked': Readonly<Record<never, never>>;
+  }
+}
+
 /** For the mixed review, which stands on the same page. */
 export { stepLines } from '../../exercises/steps-text.ts';
 
 /** How often papers that take long tell how many are set, ms: a reader who listens hears each of these. */
 const TELL_EVERY = 500;
 
-const SIZES = ['as the printer has it', 'A4', 'Letter'] as const;
+const SIZES = [PRINTERS_SIZE, 'A4', 'Letter'] as const;
 
 export const mountPapers = (place: HTMLElement, bank: Bank, until: AbortSignal): void => {
   place.querySelector('[data-without-script]')?.remove();
@@ -55,11 +82,11 @@ export const mountPapers = (place: HTMLElement, bank: Bank, until: AbortSignal):
   });
   const roster = make('textarea', { id: 'papers-roster', rows: '5', autocomplete: 'off', spellcheck: 'false' });
   const status = make('p', { class: 'verdict', role: 'status' });
-  const preview = make('div', { class: 'papers-preview', role: 'region', 'aria-label': 'First sheet and its key' });
+  const preview = make('div', { class: 'papers-preview', role: 'region', 'aria-label': FIRST_SHEET });
   const sheets = make('div', { class: 'papers-print', 'data-kind': 'sheets' });
   const keys = make('div', { class: 'papers-print', 'data-kind': 'key' });
   const printing = make('div', { class: 'button-row', hidden: '' });
-  const link = make('a', { href: '#' }, 'Link to this set, without the roster');
+  const link = make('a', { href: '#' }, LINK_TO_SET);
   document.body.append(sheets, keys);
 
   const button = (text: string, act: () => void) => {
@@ -74,11 +101,11 @@ export const mountPapers = (place: HTMLElement, bank: Bank, until: AbortSignal):
   const printed = () => delete document.body.dataset.print;
   window.addEventListener('afterprint', printed, { signal: until });
   printing.append(
-    button('Print the sheets', () => print('sheets')),
-    button('Print the key', () => print('key')),
+    button(PRINT_SHEETS, () => print('sheets')),
+    button(PRINT_KEY, () => print('key')),
   );
 
-  const sizes = make('fieldset', { class: 'field choice' }, make('legend', {}, 'Paper'));
+  const sizes = make('fieldset', { class: 'field choice' }, make('legend', {}, PAPER));
   for (const [i, size] of SIZES.entries()) {
     const radio = make('input', {
       type: 'radio',
@@ -100,24 +127,20 @@ export const mountPapers = (place: HTMLElement, bank: Bank, until: AbortSignal):
   /** What the form asks for, or says in the status what is wrong with it. */
   const order = (): Result<PaperOrder> => {
     const asked = new Map<string, number>();
-    const refuse = (reason: string, field: HTMLElement): Result<PaperOrder> => {
-      say(reason, field);
-      return said(reason);
+    const refuse = (why: Bad, field: HTMLElement): Result<PaperOrder> => {
+      say(reasonOf(why), field);
+      return why;
     };
     for (const { slug, title, field } of counts) {
       const n = field.value.trim() === '' ? 0 : Number(/^\s*\d{1,6}\s*$/.test(field.value) ? field.value : Number.NaN);
       if (!(n <= MOST_OF_A_CHAPTER))
-        return refuse(
-          `${title}: read ${quoted(field.value)}; give a whole number from 0 to ${MOST_OF_A_CHAPTER}.`,
-          field,
-        );
+        return refuse(bad('papers-count-odd', { chapter: title, text: field.value, most: MOST_OF_A_CHAPTER }), field);
       asked.set(slug, n);
     }
     const first = counts[0];
-    if (first && [...asked.values()].every((n) => n === 0))
-      return refuse('No exercise is asked for; put a number beside at least one chapter.', first.field);
+    if (first && [...asked.values()].every((n) => n === 0)) return refuse(bad('papers-none-asked', {}), first.field);
     const classCode = readClassCode(code.value);
-    return classCode.ok ? good({ classCode: classCode.value, counts: asked }) : refuse(reasonOf(classCode), code);
+    return classCode.ok ? good({ classCode: classCode.value, counts: asked }) : refuse(classCode, code);
   };
 
   const showLink = (made: PaperOrder) => {
@@ -162,18 +185,13 @@ export const mountPapers = (place: HTMLElement, bank: Bank, until: AbortSignal):
     const done = () => {
       preview.setAttribute('aria-busy', 'false');
       printing.hidden = false;
-      say(
-        [
-          `${students.length === 1 ? 'One paper is' : `${students.length} papers are`} set, ${places.length} ${places.length === 1 ? 'exercise' : 'exercises'} each. The first stands below with its key; print for the rest.`,
-          ...notes,
-        ].join(' '),
-      );
+      say([papersSet(students.length, places.length), ...notes].join(' '));
     };
     let told = performance.now();
     stop = runInSlices(oneByOne(), done, (count) => {
       if (performance.now() - told < TELL_EVERY) return;
       told = performance.now();
-      say(`${count} of ${students.length} papers so far; they can be printed when all are set.`);
+      say(papersSoFar(count, students.length));
     });
   };
 
@@ -182,7 +200,7 @@ export const mountPapers = (place: HTMLElement, bank: Bank, until: AbortSignal):
     if (!made.ok) return;
     const lines = setBank(bank, made.value.counts, made.value.classCode);
     save(lines, made.value.counts);
-    say(`The file holds ${lines.length} ${lines.length === 1 ? 'item' : 'items'}.`);
+    say(fileHolds(lines.length));
   };
   const qti = (version: QtiVersion) =>
     bankOf((lines) =>
@@ -202,22 +220,17 @@ export const mountPapers = (place: HTMLElement, bank: Bank, until: AbortSignal):
     make(
       'fieldset',
       { class: 'papers-counts' },
-      make('legend', {}, `How many exercises of each chapter (0 to ${MOST_OF_A_CHAPTER})`),
+      make('legend', {}, howMany(MOST_OF_A_CHAPTER)),
       ...counts.map(({ title, field: input }) => field(title, input)),
     ),
-    field('Class code', code),
-    make(
-      'div',
-      { class: 'field text' },
-      make('label', { for: roster.id }, 'Roster: a name or code a line. It stays in this page.'),
-      roster,
-    ),
+    field(CLASS_CODE, code),
+    make('div', { class: 'field text' }, make('label', { for: roster.id }, ROSTER), roster),
     sizes,
-    make('div', { class: 'button-row' }, make('button', { type: 'submit' }, 'Set the papers')),
+    make('div', { class: 'button-row' }, make('button', { type: 'submit' }, SET_PAPERS)),
   );
   whenSent(form, set);
   place.append(
-    make('p', { class: 'papers-bank' }, `Question bank ${bank.version}.`),
+    make('p', { class: 'papers-bank' }, questionBank(bank.version)),
     form,
     status,
     printing,
@@ -225,10 +238,10 @@ export const mountPapers = (place: HTMLElement, bank: Bank, until: AbortSignal):
     make(
       'div',
       { class: 'button-row' },
-      button('Question bank as QTI 2.1', qti('2.1')),
-      button('as QTI 3.0', qti('3.0')),
+      button(BANK_AS_QTI, qti('2.1')),
+      button(AS_NEWER_QTI, qti('3.0')),
       button(
-        'as CSV',
+        AS_CSV,
         bankOf((lines) => saveFile(bankCsv(lines), 'question-bank.csv', 'text/csv')),
       ),
     ),
@@ -239,7 +252,7 @@ export const mountPapers = (place: HTMLElement, bank: Bank, until: AbortSignal):
   if (asked?.ok) {
     code.value = asked.value.classCode;
     for (const { slug, field: input } of counts) input.value = String(asked.value.counts.get(slug) ?? 0);
-    say('The link’s set is filled in; paste the roster it was set for.');
+    say(LINK_FILLED_IN);
   } else if (asked) say(reasonOf(asked));
   const now = order();
   if (now.ok) showLink(now.value);

@@ -1,15 +1,26 @@
 /** The sentence of every refusal, by its code: what was read, what is allowed, how to mend it. */
-import type { Bad } from '../../engine/index.ts';
 import type { RefusalWords } from '../refusal-words.ts';
 import { ADJUSTER } from './refusals/adjuster.ts';
+import { ASSEMBLY } from './refusals/assembly.ts';
+import { CLIENT } from './refusals/client.ts';
+import { DESIGNATION } from './refusals/designation.ts';
+import { EXERCISES } from './refusals/exercises.ts';
 import { FIGURES_A } from './refusals/figures-a.ts';
 import { FIGURES_B } from './refusals/figures-b.ts';
-
-const reason = ({ code, values }: Bad): string => (REFUSALS[code] as (values: unknown) => string)(values);
+import { INPUT } from './refusals/input.ts';
+import { SITE } from './refusals/site.ts';
+import { TYPED_TABLES } from './refusals/typed-tables.ts';
 
 export const REFUSALS: RefusalWords = {
   said: ({ text }) => text,
+  ...ASSEMBLY,
+  ...CLIENT,
+  ...DESIGNATION,
+  ...EXERCISES,
+  ...INPUT,
+  ...SITE,
+  ...TYPED_TABLES,
   ...FIGURES_A,
-  ...ADJUSTER(reason),
+  ...ADJUSTER,
   ...FIGURES_B,
 };

@@ -30,7 +30,7 @@ export const ADJUSTER = (
   | 'assembled-inside-another'
   | 'joint-too-short'
   | 'joint-without-room'
-> => ({
+> = {
   'adjuster-too-long': ({ text, most }) =>
     `Read ${quoted(text)}; the description of an adjuster has at most ${most} characters: leave something out.`,
   'adjuster-row-unread': ({ row, keys }) =>
@@ -42,8 +42,8 @@ export const ADJUSTER = (
     `Read ${quoted(text)} as the ${PART[role]}; it begins with the kind of part: ${listed(kinds)}.`,
   'part-phrase-unread': ({ role, phrase }) =>
     `Read ${quoted(phrase)} in the row of the ${PART[role]}; give a size with its unit, such as body 18 mm, or leave it out.`,
-  'part-thread-unread': ({ role, because }) =>
-    `${PART[role].replace(/^./, (c) => c.toUpperCase())}: ${reason(because as never)}`,
+  'part-thread-unread': ({ role, because }, behind) =>
+    `${PART[role].replace(/^./, (c) => c.toUpperCase())}: ${behind(because)}`,
   'part-length-outside': ({ role, phrase, most }) =>
     `Read ${quoted(phrase)} in the row of the ${PART[role]}; a length is above 0 mm and at most ${mm(most)}: give one within that.`,
   'row-phrase-unread': ({ key, phrase, like }) => `Read ${quoted(phrase)} in the row ${key}; write it like ${like}.`,
@@ -77,4 +77,4 @@ export const ADJUSTER = (
     ground
       ? `Nothing is left of the travel of thread ${joint}: the ${part} stands on the ground before its thread holds. Make the base higher or that screw shorter.`
       : `Nothing is left of the travel of thread ${joint}: the ${part} strikes its neighbour before its thread holds. Make that thread longer, or the bore deeper.`,
-});
+};

@@ -1,0 +1,143 @@
+/** What the script of a page says: buttons, labels, notes and verdicts. */
+
+// Masthead and page.
+
+export const LENGTHS_IN = 'Lengths in';
+export const UNIT_FACES = { metric: 'mm, µm', inch: 'inch, thou', both: 'both' } as const;
+export const OWN_NUMBERS = 'Chapter’s own numbers';
+/** Of names in an address that this page has no field for; `more` are counted and not named. */
+export const withoutFields = (names: readonly string[], more: number): string =>
+  `The link states ${names.join(', ')}${more > 0 ? ` and ${more} more` : ''}, for which this page has no field: look through the numbers below and type what is missing.`;
+export const FORMULA = 'Formula';
+
+export const PRINTING = 'Printing';
+export const ON_PAPER = 'On paper, only the answers that you have opened are shown.';
+export const PRINT_CHAPTER = 'Print this chapter';
+export const PRINT_WITH_ANSWERS = 'Print it with all answers';
+
+export const PROJECTOR = 'Projector view';
+export const SHOW_LARGE = 'Show large';
+export const NEXT_STEP = 'Next step';
+export const SHOW_NEXT_STEP = 'Show the next step';
+export const NEXT_ONE = 'The next one';
+export const ONE_BEFORE = 'The one before';
+export const CLOSE = 'Close';
+export const CLOSE_PROJECTOR = 'Close the projector view';
+export const placeOf = (n: number, count: number): string => `${n} of ${count}`;
+
+// Figures and fields.
+
+export const SCRIPT_MISSING =
+  'The script of this figure did not come, so its picture keeps the chapter’s own numbers: reload the page to have it follow yours.';
+export const pictureKept = (reason: string): string =>
+  `${reason} The picture keeps the last numbers that can be drawn.`;
+export const SAVE_AS_CSV = 'Save as CSV';
+
+export const stepTold = (label: string, says: string): string => `${label}: ${says}`;
+export const SMALLER_THREAD = 'next smaller standard thread';
+export const LARGER_THREAD = 'next larger standard thread';
+export const STEP_LESS = 'one step less';
+export const STEP_MORE = 'one step more';
+/** Behind the reason of a refused text: what stays in force. */
+export const goodValueKept = (reason: string): string => `${reason} The last good value stays in force.`;
+export const threadKept = (reason: string, thread: string): string => `${reason} The figures keep ${thread}.`;
+export const EMPTY_FIELD = 'Empty the field';
+export const goesOn = (characters: number): string => `… and so on, ${characters} characters in all`;
+
+// Predictions.
+
+export const SET_PREDICTION = 'Set my prediction';
+const bareNumber = (unit: string): string => (unit === '1' ? '' : ` (a bare number counts as ${unit})`);
+export const yourPrediction = (unit: string): string => `Your prediction${bareNumber(unit)}`;
+/** `typed` is in quotes. */
+export const beyondAny = (typed: string, says: string, tooLarge: boolean): string =>
+  `Read ${typed}, which is beyond any ${says} here: type a ${tooLarge ? 'smaller' : 'larger'} one.`;
+export const predictedRight = (right: string): string => `Yes: ${right}.`;
+export const predictedWrong = (yours: string, right: string): string => `You said ${yours}; it is ${right}.`;
+export const predictedStill = (right: string): string => `You said it does not move; it moves ${right}.`;
+export const predictedOtherWay = (yours: string, right: string): string =>
+  `Right amount, other way: you said ${yours}, it is ${right}.`;
+export const predictedSlip = (yours: string, right: string, slip: string): string =>
+  `You said ${yours}; it is ${right}. ${slip}`;
+export const predictedOff = (yours: string, right: string, by: string): string =>
+  `You said ${yours}; it is ${right}, ${by}.`;
+export const NOT_FAR_OFF = 'not far off';
+export const overAMillionTimes = (less: boolean): string => `more than a million times ${less ? 'less' : 'more'}`;
+export const timesAs = (times: string, less: boolean): string => `${times} times ${less ? 'less' : 'more'}`;
+export const scaleOf = (yours: string, right: string): string =>
+  `Your prediction ${yours} and the answer ${right} on a scale of ratios`;
+export const yoursOnScale = (yours: string, onScale: boolean): string =>
+  `you: ${yours}${onScale ? '' : ', off this scale'}`;
+export const engineOnScale = (right: string): string => `engine: ${right}`;
+
+// Exercises.
+
+export const CHECK = 'Check';
+export const ANOTHER_EXERCISE = 'Another exercise';
+export const NEW_NUMBERS = 'New numbers';
+export const SHOW_REST = 'Show the rest';
+export const yourAnswer = (unit: string): string => `Your answer${bareNumber(unit)}`;
+export const fromChapter = (title: string): string => `From the chapter “${title}”.`;
+export const PROGRESS = 'Progress';
+export const EXPORT_PROGRESS = 'Export progress';
+export const ERASE_PROGRESS = 'Erase progress';
+export const ERASE_ALL = 'Erase all of it?';
+export const solvedOnce = (done: number, all: number, lasting: boolean): string =>
+  `${done} of ${all} solved at least once. ${lasting ? 'This is kept in your browser only.' : 'This browser would not keep it, so it lasts until the page is closed: save it to a file.'}`;
+
+// Designs.
+
+export const MY_DESIGNS = 'My designs';
+export const myDesign = (name: string): string => `My design: ${name}`;
+export const KEEP = 'Keep';
+export const KEEP_UNDER = 'Keep the numbers of this page under the name';
+export const TAKEN_FROM = 'taken from the figure or example';
+export const SAVE_DESIGNS = 'Save all to a file';
+export const OPEN_DESIGNS = 'Open a file of designs';
+export const USE = 'Use';
+export const IN_USE = 'In use';
+export const REMOVE = 'Remove';
+export const removeNamed = (name: string): string => `Remove ${name}`;
+export const NONE_KEPT = 'None kept yet.';
+export const nowShown = (name: string): string =>
+  `The figures and examples that take its numbers now show “${name}”, here and in the other chapters.`;
+export const removed = (name: string): string => `“${name}” is removed.`;
+export const NAME_EMPTY = 'The name is empty; type one such as Foot, left rear.';
+export const keptHere = (name: string): string => `“${name}” is kept in this browser.`;
+/** `file` is in quotes. */
+export const fileUnread = (file: string): string => `${file} could not be read; choose it again.`;
+export const designsRead = (count: number): string => `${count} ${count === 1 ? 'design was' : 'designs were'} read.`;
+
+/** Under the fields of a figure, while a design is in use. */
+export const fromDesign = (name: string, filled: number, all: number, own: number): string =>
+  `From your design “${name}”: ${filled === 0 ? 'none' : filled} of these ${all} numbers.${own === 0 ? '' : ` The chapter’s own: ${own}.`}`;
+export const FIELDS_FROM = {
+  design: 'From your design',
+  worked: 'Worked out from your design',
+  chapter: 'Not from it, so the chapter’s own',
+  refused: 'In it, but outside what the field takes here, so the chapter’s own',
+  reader: 'Changed here',
+} as const;
+
+// Papers.
+
+export const FIRST_SHEET = 'First sheet and its key';
+export const LINK_TO_SET = 'Link to this set, without the roster';
+export const PRINT_SHEETS = 'Print the sheets';
+export const PRINT_KEY = 'Print the key';
+export const PAPER = 'Paper';
+export const PRINTERS_SIZE = 'as the printer has it';
+export const papersSet = (papers: number, exercises: number): string =>
+  `${papers === 1 ? 'One paper is' : `${papers} papers are`} set, ${exercises} ${exercises === 1 ? 'exercise' : 'exercises'} each. The first stands below with its key; print for the rest.`;
+export const papersSoFar = (count: number, all: number): string =>
+  `${count} of ${all} papers so far; they can be printed when all are set.`;
+export const fileHolds = (items: number): string => `The file holds ${items} ${items === 1 ? 'item' : 'items'}.`;
+export const howMany = (most: number): string => `How many exercises of each chapter (0 to ${most})`;
+export const CLASS_CODE = 'Class code';
+export const ROSTER = 'Roster: a name or code a line. It stays in this page.';
+export const SET_PAPERS = 'Set the papers';
+export const questionBank = (version: string): string => `Question bank ${version}.`;
+export const BANK_AS_QTI = 'Question bank as QTI 2.1';
+export const AS_NEWER_QTI = 'as QTI 3.0';
+export const AS_CSV = 'as CSV';
+export const LINK_FILLED_IN = 'The link’s set is filled in; paste the roster it was set for.';

@@ -1,0 +1,35 @@
+/** Why the numbers of a page, a design or a step can’t be taken. */
+import { quoted } from '../../../engine/index.ts';
+import type { RefusalWords } from '../../refusal-words.ts';
+
+export const ASSEMBLY = {
+  'option-unknown': ({ text, says, options }) => `Read ${quoted(text)} as the ${says}; choose ${options.join(', ')}.`,
+  'outside-field': ({ text, label, least, most }) =>
+    `Read ${quoted(text)}; ${label} goes from ${least} to ${most} here.`,
+  'seat-unknown': ({ text, seats }) => `Read ${quoted(text)}, which is not in the table: use ${seats.join(', ')}.`,
+  'nothing-to-calibrate': () =>
+    'These two threads have one and the same lead, so a turn moves nothing; take two whose leads differ.',
+  'least-load-above-most': ({ least, most }) =>
+    `The least load, ${least}, is above the most, ${most}: give the smaller first, and a pull away from the base with a minus.`,
+
+  'relation-unknown': ({ relation }) => `There is no relation called ${relation}.`,
+  'step-waits': () => 'This line waits for the one above it.',
+  'output-not-given': ({ relation, output }) => `${relation} does not give ${output}.`,
+
+  'design-file-too-long': ({ length, of, most }) =>
+    `The file has ${length} ${of === 'bytes' ? 'bytes' : 'characters'}; a file of designs has at most ${most}. Choose the file that was exported here.`,
+  'design-file-not-json': ({ text }) =>
+    `Read ${quoted(text)}, which is not JSON or is cut off; choose a file that was exported here and is whole.`,
+  'design-file-of-other-kind': ({ format }) =>
+    `This is JSON of another kind; a file of designs says "format": "${format}". Choose one that was exported here.`,
+  'design-file-version': ({ version, newest }) =>
+    `The file says ${version === undefined ? 'no version' : `version ${version}`}; this notebook reads versions up to ${newest}. Open it in the newer notebook and export it from there, or update this one.`,
+  'design-file-without-list': () => 'The file holds no list of designs; choose one that was exported here.',
+  'design-file-too-many': ({ designs, most }) =>
+    `The file holds ${designs} designs; at most ${most} are kept. Take some out.`,
+  'design-without-numbers': () => 'It has no numbers.',
+  'design-without-name': () => 'It has no name.',
+  'design-number-not-text': ({ name }) => `${quoted(name)}: a number is kept as text with its unit.`,
+  'design-number-unknown': ({ name }) => `${quoted(name)} is not a number of this notebook.`,
+  'design-number-unread': ({ name, why }, behind) => `${name}: ${behind(why)}`,
+} satisfies Partial<RefusalWords>;

@@ -1,0 +1,33 @@
+/** Why an exercise makes no item, a roster no class and a link no papers. */
+import { quoted } from '../../../engine/index.ts';
+import type { RefusalWords } from '../../refusal-words.ts';
+
+export const EXERCISES = {
+  'step-without-result': ({ step, why }, behind) => `Step ${step} has no result: ${behind(why)}`,
+  'no-answering-step': () => 'There is no step that answers it.',
+  'answer-nought': () => 'The answer is nought.',
+  'answer-of-odd-size': ({ amount, unit, least, most }) =>
+    `The answer is ${amount} ${unit}; ask for it in a unit in which it is from ${least} to ${most}.`,
+  'slip-gives-answer': ({ says }) => `The slip “${says}” gives the right answer, so it can’t be told from it.`,
+  'formula-cut-off': ({ formula }) => `“${formula}” breaks off; something is missing at its end.`,
+  'formula-bracket-open': ({ formula }) => `“${formula}” has a bracket that is never closed.`,
+  'formula-name-unknown': ({ name }) => `“${name}” is neither a number of this exercise nor a result of its steps.`,
+  'formula-unread': ({ formula, from }) => `“${formula}” can’t be read from “${from}” on.`,
+  'formula-without-value': ({ formula }) => `“${formula}” has no value with these numbers.`,
+
+  'roster-empty': () => 'The roster is empty; paste one name or code a line, and each gets a paper of its own.',
+  'roster-too-long': ({ names, most }) =>
+    `The roster has ${names} names; at most ${most} papers are set at once: paste it in parts.`,
+  'roster-line-too-long': ({ line, text, most }) =>
+    `Line ${line} of the roster, ${quoted(text)}, is longer than ${most} characters: shorten it, or put each name on a line of its own.`,
+  'class-code-empty': () => 'The class code is empty; type one, for example 7B-autumn.',
+  'class-code-too-long': ({ text, most }) =>
+    `Read ${quoted(text)}; a class code has at most ${most} characters: shorten it.`,
+
+  'link-of-other-bank': ({ asked, held }) =>
+    `This link asks for the question bank ${quoted(asked)}; this notebook holds ${held}. Its papers would have other numbers: open the link with the notebook it was made with, or set new papers here.`,
+  'link-chapter-unknown': ({ chapter }) =>
+    `This link asks for exercises of ${quoted(chapter)}, which is no chapter with exercises: choose the chapters below.`,
+  'link-asks-too-many': ({ count, most }) =>
+    `This link asks for ${count} exercises of one chapter; at most ${most} are set: choose below.`,
+} satisfies Partial<RefusalWords>;

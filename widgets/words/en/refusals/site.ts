@@ -1,0 +1,27 @@
+/** What the author of a chapter is told of a line that can’t be read. */
+import type { RefusalWords } from '../../refusal-words.ts';
+
+export const SITE = {
+  'list-with-odd-entries': ({ note }) => note,
+  'line-of-no-kind': ({ line }) =>
+    `“${line}” is neither a number (name = value) nor a step (relation = expected value).`,
+  'option-not-of-choice': ({ option, choice, options }) =>
+    `“${option}” is not an option of ${choice}; it is one of: ${options.join(', ')}.`,
+  'input-unknown': ({ name }) =>
+    `“${name}” is not a symbol of the engine’s glossary (widgets/engine/kernel/symbols.ts), a choice, a list or a thread; check its spelling.`,
+  'start-out-of-bounds': ({ name, start }) => `${name} starts at ${start}, outside its own bounds.`,
+  'nothing-expected': ({ step }) =>
+    `“${step}” does not say what you expect; write it at the end, for example “= 87.50 µm” (npm run ask prints it).`,
+  'not-a-relation': ({ name }) => `“${name}” is not a relation of the engine; npm run ask lists them.`,
+  'relation-gives-nothing': ({ relation }) => `${relation} gives nothing.`,
+  'name-not-a-symbol': ({ name }) =>
+    `“${name}” is not a symbol of the engine’s glossary (widgets/engine/kernel/symbols.ts).`,
+  'kept-under-other-unit': ({ relation, gives, name, says }) =>
+    `${relation} gives ${gives}; it can’t be kept as ${name}, ${says}.`,
+  'input-not-taken': ({ relation, name, takes }) =>
+    `${relation} does not take “${name}”; it takes ${takes.join(', ')}.`,
+  'binding-unread': ({ relation, name, why }, behind) => `${relation}, ${name}: ${behind(why)}`,
+  'slip-without-words': () => 'A slip says what went wrong: add “# you added the leads …” at its end.',
+  'slip-without-value': ({ why }, behind) => `This slip has no value: ${why ? behind(why) : ''}`,
+  'slip-right-by-chance': () => 'This slip gives the right answer within 2 %, so it can’t be told from it.',
+} satisfies Partial<RefusalWords>;
