@@ -87,7 +87,7 @@ const facts = (way: WholeWay, view: UnitView): FixedFigure[] => [
 
 const stood = (way: WholeWay, s: WaysState, frame: Frame): string =>
   `<div class="stood" style="--w: ${px(at(frame.widths, s.ways.indexOf(way)))}">${drawingOf(way, s, frame)}` +
-  `<p class="line">${way.name}${cutOff(way, s, frame) ? ' <span class="cut-off">${WORDS.cutOff}</span>' : ''}</p></div>`;
+  `<p class="line">${way.name}${cutOff(way, s, frame) ? ` <span class="cut-off">${WORDS.cutOff}</span>` : ''}</p></div>`;
 
 const card = (way: WholeWay, s: WaysState, view: UnitView): string => {
   const fails = failings(way, s, view);
