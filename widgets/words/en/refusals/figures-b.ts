@@ -7,4 +7,12 @@ export const FIGURES_B = {
   'turns-beyond-drawing': ({ read, most }) => `Read ${read} turns; the drawing has room for ${most} each way.`,
   'ways-unlike-hands': () =>
     'The two threads of the pair are of unlike hands, so their leads add and the motion is coarse: give both the same hand.',
+  'loop-loses-too-much': ({ turns }) =>
+    `This pair would lose ${turns} turns on reversal, more than the figure can follow; take threads whose leads differ by more.`,
+  'nothing-to-round': ({ A, C }) =>
+    `${A} and ${C} have the same lead to the last digit, so nothing is left to round: choose threads whose leads differ.`,
+  'batch-of-equal-leads': () =>
+    'The two leads are equal, so no number of turns takes up the play: choose threads whose leads differ.',
+  'nothing-goes-together': () =>
+    'Nothing drawn goes together: every screw met a nut smaller than itself. Choose classes with more room.',
 } satisfies Partial<RefusalWords>;
