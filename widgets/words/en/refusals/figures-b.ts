@@ -15,4 +15,10 @@ export const FIGURES_B = {
     'The two leads are equal, so no number of turns takes up the play: choose threads whose leads differ.',
   'nothing-goes-together': () =>
     'Nothing drawn goes together: every screw met a nut smaller than itself. Choose classes with more room.',
+  'force-needed-below-nought': ({ needed }) =>
+    `Read ${needed} as the force that must be left; give nought or more, weight and load do the rest.`,
+  'spring-too-weak-when-new': ({ start, needed }) =>
+    `The spring starts with ${start}, below the ${needed} that must be left, so the flanks are not seated even when it is new: give a stronger spring.`,
+  'part-without-weight': () =>
+    'The part has no weight here, so nothing presses the balls into their vees: give one above 0 N.',
 } satisfies Partial<RefusalWords>;
