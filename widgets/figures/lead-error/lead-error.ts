@@ -4,6 +4,7 @@
  * of this size can lead when nothing is known of their signs.
  */
 
+import { WORDS } from '#words/figures/lead-error.ts';
 import { pairOf } from '../../assembly/pair-of.ts';
 import {
   gain,
@@ -36,9 +37,9 @@ type Quantity = (typeof QUANTITIES)[number];
 type Given = NumbersOf<'A' | 'C', Quantity, 'errors', never>;
 
 const SLIDERS: readonly Slider<Quantity>[] = [
-  { name: 'eps_A', label: 'Lead error of thread A', min: -0.005, max: 0.005, step: 0.0001 },
-  { name: 'eps_C', label: 'Lead error of thread C', min: -0.005, max: 0.005, step: 0.0001 },
-  { name: 'n', label: 'Turns', min: -REACH, max: REACH, step: 0.1 },
+  { name: 'eps_A', label: WORDS.sliders.eps_A, min: -0.005, max: 0.005, step: 0.0001 },
+  { name: 'eps_C', label: WORDS.sliders.eps_C, min: -0.005, max: 0.005, step: 0.0001 },
+  { name: 'n', label: WORDS.sliders.n, min: -REACH, max: REACH, step: 0.1 },
 ];
 
 interface State {
@@ -198,12 +199,12 @@ const motion = (z: number, view: UnitView, digits = 4): string => show(z, { show
 const signed = (z: number, view: UnitView): string => withSign(motion(z, view, 3));
 
 const readout = (s: State, view: UnitView): LiveFigure[] => [
-  ['nominal', 'nominal net lead', motion(s.Delta, view)],
-  ['real', 'true net lead', motion(s.real, view)],
-  ['eps', 'error of the net lead', percent(s.eps)],
-  ['off', 'off after the turns', signed(offAt(s, s.n, s.eps), view)],
-  ['worst', s.linked ? 'worst case, were they independent' : 'worst case', eitherWay(s.worst)],
-  ['rss', s.linked ? 'root-sum-square, were they independent' : 'root-sum-square', eitherWay(s.rss)],
+  ['nominal', WORDS.readout.nominal, motion(s.Delta, view)],
+  ['real', WORDS.readout.real, motion(s.real, view)],
+  ['eps', WORDS.readout.eps, percent(s.eps)],
+  ['off', WORDS.readout.off, signed(offAt(s, s.n, s.eps), view)],
+  ['worst', WORDS.worst(s.linked), eitherWay(s.worst)],
+  ['rss', WORDS.rss(s.linked), eitherWay(s.rss)],
 ];
 
 const sliderText = (s: State, name: Quantity, view: UnitView): string =>
@@ -212,32 +213,38 @@ const sliderValue = (s: State, name: Quantity): number => (name === 'n' ? s.n : 
 
 const draw = (s: State, view: UnitView): string => {
   const { off, rate } = s.frames;
-  const were = s.linked ? ', were they independent' : '';
   return (
     `<div class="sliders">${SLIDERS.map((x) => sliderHtml(x, sliderValue(s, x.name), sliderText(s, x.name, view))).join('')}</div>` +
-    `<ul class="legend">${legendItem('carried', undefined, 'this pair')}${legendItem('base', DASH.nominal, 'nominal')}${legendItem('worst', DASH.worst, `worst case${were}`)}${legendItem('rss', DASH.rss, `root-sum-square${were}`)}</ul>` +
-    panelHtml(off, 'How far off the carried part is', 9, marks('off', s)) +
-    panelHtml(rate, 'Motion of a turn', 9, marks('rate', s)) +
+    `<ul class="legend">${legendItem('carried', undefined, WORDS.thisPair)}${legendItem('base', DASH.nominal, WORDS.nominal)}${legendItem('worst', DASH.worst, WORDS.worst(s.linked))}${legendItem('rss', DASH.rss, WORDS.rss(s.linked))}</ul>` +
+    panelHtml(off, WORDS.offPanel, 9, marks('off', s)) +
+    panelHtml(rate, WORDS.ratePanel, 9, marks('rate', s)) +
     readoutHtml(readout(s, view))
   );
 };
 
-const errorWords = (x: number): string =>
-  x === 0 ? 'true to its lead' : `${show(Math.abs(x), { shown: 'percent' }, 'metric')} ${x > 0 ? 'long' : 'short'}`;
+const leadError = (error: number) => ({ error, size: show(Math.abs(error), { shown: 'percent' }, 'metric') });
 
-const caption = (s: State, view: UnitView): string => {
-  const errors = s.linked
-    ? `both threads ${errorWords(s.epsA)}, by the same share`
-    : `thread A ${errorWords(s.epsA)}, thread C ${errorWords(s.epsC)}`;
-  const bands = s.linked
-    ? `The same error of both is not magnified; were errors of that size independent, it could be ${eitherWay(s.worst)}`
-    : `Errors of that size either way come to ${eitherWay(s.worst)} at worst and ${eitherWay(s.rss)} by root-sum-square (gains ${numeral(s.gainA, 4)} and ${numeral(s.gainC, 4)})`;
-  return `${s.A.designation} with ${s.C.designation}, ${errors}: a turn moves ${motion(s.real, view)} where ${motion(s.Delta, view)} was meant, ${percent(s.eps)}; after ${show(s.n, { shown: 'turns' }, view)} the carried part is off by ${signed(offAt(s, s.n, s.eps), view)}. ${bands}.`;
-};
+const caption = (s: State, view: UnitView): string =>
+  WORDS.caption({
+    A: s.A.designation,
+    C: s.C.designation,
+    linked: s.linked,
+    errorA: leadError(s.epsA),
+    errorC: leadError(s.epsC),
+    real: motion(s.real, view),
+    meant: motion(s.Delta, view),
+    share: percent(s.eps),
+    turns: show(s.n, { shown: 'turns' }, view),
+    off: signed(offAt(s, s.n, s.eps), view),
+    worst: eitherWay(s.worst),
+    rss: eitherWay(s.rss),
+    gainA: numeral(s.gainA, 4),
+    gainC: numeral(s.gainC, 4),
+  });
 
 export const leadErrorFigure = defineFigure({
   name: 'lead-error',
-  title: 'Lead errors of both threads and the net lead',
+  title: WORDS.title,
   threads: ['A', 'C'],
   quantities: QUANTITIES,
   choices: ['errors'],
@@ -245,7 +252,7 @@ export const leadErrorFigure = defineFigure({
   draw,
   caption,
   table: (s, view) => ({
-    head: ['turns, clockwise', 'meant', 'true', 'off by', 'worst case ±', 'root-sum-square ±'],
+    head: WORDS.head,
     rows: Array.from({ length: 2 * REACH + 1 }, (_, i) => {
       const n = i - REACH;
       const size = (eps: number) => motion(Math.abs(offAt(s, n, eps)), view, 3);

@@ -3,6 +3,7 @@
  * the head. Thread C hands the carried part its whole torque, and the tip moves by the whole lead of thread C.
  */
 
+import { WORDS } from '#words/figures/lock-error.ts';
 import { pairOf } from '../../assembly/pair-of.ts';
 import {
   diameters,
@@ -93,11 +94,7 @@ const stateOf = (numbers: NumbersOf<'A' | 'C', (typeof QUANTITIES)[number], neve
 };
 
 const motion = (z: number, view: UnitView): string => show(z, { shown: 'motion', digits: 3 }, view);
-const flats = (s: State, z: number): string => {
-  const count = z / s.perFlat;
-  const text = numeral(count, 3);
-  return `${text} ${text === '1.00' ? 'flat' : 'flats'}`;
-};
+const flats = (s: State, z: number): string => WORDS.flats(numeral(z / s.perFlat, 3));
 const both = (s: State, z: number, view: UnitView): string => `${motion(z, view)}, ${flats(s, z)}`;
 const torque = (M: number): string => show(M, { shown: 'N·mm', digits: 3 }, 'metric');
 const angleText = (psi: number): string => show(psi, { shown: 'degrees', digits: 3 }, 'metric');
@@ -116,18 +113,20 @@ const planSvg = (s: State): string => {
     return `${px(r * Math.cos(a))} ${px(r * Math.sin(a))}`;
   };
   return (
-    `<svg class="lock-plan" viewBox="-120 -136 240 236" role="img" aria-label="The carried part from above with its key in a slot of the base; the swing is drawn much too large">` +
+    `<svg class="lock-plan" viewBox="-120 -136 240 236" role="img" aria-label="${WORDS.plan}">` +
     `<path class="part base" d="M-60 -130H-${open}V-${R + 4}H-60ZM60 -130H${open}V-${R + 4}H60Z"/>` +
     `<circle class="part carried solid" r="${R}"/><path class="part carried solid" d="M-${key} -${R - 3}V-122H${key}V-${R - 3}"/>` +
     `<circle class="part turned solid" r="${R * slot}"/><path class="swing-line" d="M0 0L${ray(-SEEN, R - 8)}M0 0L${ray(SEEN, R - 8)}"/>` +
     `<path class="swing-arc" d="M${ray(-SEEN, R - 22)}A${R - 22} ${R - 22} 0 0 1 ${ray(SEEN, R - 22)}"/>` +
-    `<text x="0" y="${R + 17}" text-anchor="middle">swings ${angleText(swing)}</text><text class="figure-note" x="66" y="-112">base</text></svg>`
+    `<text x="0" y="${R + 17}" text-anchor="middle">${WORDS.swings(angleText(swing))}</text><text class="figure-note" x="66" y="-112">${WORDS.base}</text></svg>`
   );
 };
 
 const WIDTH = 640;
 const LEFT = 4;
 const RIGHT = 620;
+
+const bold = (text: string): string => `<b>${text}</b>`;
 
 const draw = (s: State, view: UnitView): string => {
   const total = s.error.shift;
@@ -142,42 +141,45 @@ const draw = (s: State, view: UnitView): string => {
         `<path class="tick" d="M${px(x(f * s.perFlat))} 2v8"/><text x="${px(x(f * s.perFlat))}" y="26" text-anchor="${f === 0 ? 'start' : 'middle'}">${numeral(Number(f.toPrecision(6)))}</text>`,
     )
     .join('');
-  const slackWords = s.crosses
-    ? `gap of the key: <b>${both(s, s.slack, view)}</b>`
-    : 'gap of the key: <b>not crossed</b>, the torque presses the key to one side both ways';
+  const slackWords = s.crosses ? WORDS.slack(bold(both(s, s.slack, view))) : WORDS.notCrossed(bold);
   return (
     `<div class="lock-side">${planSvg(s)}</div><div class="lock-view">` +
-    `<p class="line">torque on the lock: <b>${torque(Math.abs(s.clockwise))}</b> turning clockwise, <b>${torque(Math.abs(s.anticlockwise))}</b> turning anticlockwise</p>` +
+    `<p class="line">${WORDS.torques(bold(torque(Math.abs(s.clockwise))), bold(torque(Math.abs(s.anticlockwise))))}</p>` +
     bar('slack', 0, s.slack, slackWords) +
-    bar('wind', s.slack, s.wind, `wind-up of the lock: <b>${both(s, s.wind, view)}</b>`) +
-    bar('all', 0, total, `lost on reversal: <b>${both(s, total, view)}</b>`) +
-    `<svg class="lock-ruler" viewBox="0 0 ${WIDTH} 36" role="img" aria-label="Ruler in flats of the head"><path class="tick" d="M${LEFT} 2H${RIGHT}"/>${ruler}</svg>` +
-    `<p class="x-name">flats of the head, ${motion(s.perFlat, view)} each</p></div>`
+    bar('wind', s.slack, s.wind, WORDS.wind(bold(both(s, s.wind, view)))) +
+    bar('all', 0, total, WORDS.lost(bold(both(s, total, view)))) +
+    `<svg class="lock-ruler" viewBox="0 0 ${WIDTH} 36" role="img" aria-label="${WORDS.ruler}"><path class="tick" d="M${LEFT} 2H${RIGHT}"/>${ruler}</svg>` +
+    `<p class="x-name">${WORDS.flatsEach(motion(s.perFlat, view))}</p></div>`
   );
 };
 
 export const lockErrorFigure = defineFigure({
   name: 'lock-error',
-  title: 'What the lock lets through',
+  title: WORDS.title,
   threads: ['A', 'C'],
   quantities: QUANTITIES,
   state: stateOf,
   draw,
-  caption: (s, view) => {
-    const slack = s.crosses
-      ? `the gap of the key lets through ${motion(s.slack, view)}`
-      : 'the gap of the key is never crossed';
-    return `${s.A.designation} with ${s.C.designation} under ${show(s.F, { shown: 'force', digits: 3 }, view)}: on reversal the carried part swings ${angleText(s.error.swing)}; ${slack}, its wind-up ${motion(s.wind, view)}, together ${both(s, s.error.shift, view)} of ${motion(s.perFlat, view)}.`;
-  },
+  caption: (s, view) =>
+    WORDS.caption({
+      A: s.A.designation,
+      C: s.C.designation,
+      force: show(s.F, { shown: 'force', digits: 3 }, view),
+      swing: angleText(s.error.swing),
+      slack: s.crosses ? motion(s.slack, view) : undefined,
+      wind: motion(s.wind, view),
+      all: both(s, s.error.shift, view),
+      perFlat: motion(s.perFlat, view),
+    }),
   table: (s, view) => {
     const row = (name: string, M: string, z: number) => [name, M, motion(z, view), flats(s, z)];
     return {
-      head: ['cause', 'torque, anticlockwise is plus', 'motion of the tip', 'in flats'],
+      head: WORDS.head,
       rows: [
-        row('wind-up turning clockwise', torque(s.clockwise), s.error.clockwise),
-        row('wind-up turning anticlockwise', torque(s.anticlockwise), s.error.anticlockwise),
-        row('gap of the key, side to side', '–', s.slack),
-        row('lost on reversal', '–', s.error.shift),
+        row(WORDS.rows.clockwise, torque(s.clockwise), s.error.clockwise),
+        row(WORDS.rows.anticlockwise, torque(s.anticlockwise), s.error.anticlockwise),
+        row(WORDS.rows.gap, '–', s.slack),
+        row(WORDS.rows.lost, '–', s.error.shift),
       ],
     };
   },

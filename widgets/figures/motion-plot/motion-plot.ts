@@ -2,7 +2,9 @@
  * Position against turns: the two large motions that almost cancel, and the small one they leave, which needs a scale of
  * its own. The curves are drawn once for a pair; turning only moves the marks.
  */
+
 import * as Plot from '@observablehq/plot';
+import { WORDS } from '#words/figures/motion-plot.ts';
 import { pairOf } from '../../assembly/pair-of.ts';
 import { good, type Thread, type Unit } from '../../engine/index.ts';
 import { numeral, show, type UnitView, withSign } from '../../input/format.ts';
@@ -23,16 +25,15 @@ interface State {
 }
 
 interface Curve {
-  readonly name: string;
   readonly key: 'turned' | 'relative' | 'carried';
   readonly slope: number;
   readonly dash?: string;
 }
 
 const curves = (s: State): Curve[] => [
-  { name: 'carried on turned', key: 'relative', slope: s.C.h * s.C.L, dash: '2 4' },
-  { name: 'turned part', key: 'turned', slope: -s.A.h * s.A.L, dash: '8 4' },
-  { name: 'carried part', key: 'carried', slope: s.Delta },
+  { key: 'relative', slope: s.C.h * s.C.L, dash: '2 4' },
+  { key: 'turned', slope: -s.A.h * s.A.L, dash: '8 4' },
+  { key: 'carried', slope: s.Delta },
 ];
 
 const axes = (s: State, view: UnitView) => {
@@ -75,13 +76,13 @@ const plotOf = (shown: readonly Curve[], { reach, unit }: { reach: number; unit:
 const draw = (s: State, view: UnitView): string => {
   const { wide, near } = axes(s, view);
   const panel = (key: 'wide' | 'near', shown: readonly Curve[], axis: typeof wide, title: string) =>
-    `<div class="panel"><p class="panel-name">${title}, in ${axis.unit}</p><div class="plot-box">${plotOf(shown, axis, title)}` +
+    `<div class="panel"><p class="panel-name">${WORDS.panel(title, axis.unit)}</p><div class="plot-box">${plotOf(shown, axis, title)}` +
     `<svg class="plot-marks" viewBox="0 0 ${WIDTH} ${HEIGHT}" aria-hidden="true"><path class="cursor-line" data-cursor="${key}" d="${cursorPath(s.n)}"/>${shown.map((c) => mark(key, c, s.n, axis.reach)).join('')}</svg></div>` +
-    `<p class="x-name">turns, clockwise</p></div>`;
+    `<p class="x-name">${WORDS.turns}</p></div>`;
   const legend = curves(s)
-    .map((c) => legendItem(c.key, c.dash, c.name))
+    .map((c) => legendItem(c.key, c.dash, WORDS.curves[c.key]))
     .join('');
-  return `<ul class="legend">${legend}</ul>${panel('wide', curves(s), wide, 'All three motions')}${panel('near', curves(s).slice(2), near, 'The carried part alone')}`;
+  return `<ul class="legend">${legend}</ul>${panel('wide', curves(s), wide, WORDS.allThree)}${panel('near', curves(s).slice(2), near, WORDS.carriedAlone)}`;
 };
 
 const cursorPath = (n: number): string => `M${px(x(clamp(n)))} ${MARGIN.top}V${HEIGHT - MARGIN.bottom}`;
@@ -91,7 +92,7 @@ const mark = (panel: string, c: Curve, n: number, reach: number): string =>
 
 export const motionPlot = defineFigure({
   name: 'motion-plot',
-  title: 'Position against turns',
+  title: WORDS.title,
   threads: ['A', 'C'],
   quantities: ['n'],
   state: (numbers) => {
@@ -101,12 +102,19 @@ export const motionPlot = defineFigure({
   draw,
   caption: ({ A, C, n, Delta }, view) => {
     const motion = (z: number) => withSign(show(z, { shown: 'motion', digits: 4 }, view));
-    return `Three straight lines through nought: over ${REACH} turns the turned part reaches ${motion(-A.h * A.L * REACH)}, the carried part on it ${motion(C.h * C.L * REACH)}, and the carried part itself only ${motion(Delta * REACH)}; at ${show(n, { shown: 'turns' }, view)} it stands at ${motion(Delta * n)}.`;
+    return WORDS.caption({
+      reach: REACH,
+      turned: motion(-A.h * A.L * REACH),
+      relative: motion(C.h * C.L * REACH),
+      carried: motion(Delta * REACH),
+      turns: show(n, { shown: 'turns' }, view),
+      here: motion(Delta * n),
+    });
   },
   table: (s, view) => {
     const list = curves(s);
     return {
-      head: ['turns, clockwise', ...list.map((c) => c.name)],
+      head: [WORDS.turns, ...list.map((c) => WORDS.curves[c.key])],
       rows: Array.from({ length: 2 * REACH + 1 }, (_, i) => [
         numeral(i - REACH),
         ...list.map((c) => show((i - REACH) * c.slope, { shown: 'motion', digits: 4 }, view)),

@@ -2,6 +2,7 @@
  * Each way from the side at mid-stroke, all five to one scale on one base. Hatched is fixed, tinted and full outlined what
  * the hand turns or drives, dashed what moves the tip; a thread is shown by the thin lines of its root.
  */
+import { WORDS } from '#words/figures/other-ways.ts';
 import type { Point } from '../../assembly/assembly-layout.ts';
 import { at, diameters, type Thread } from '../../engine/index.ts';
 import { polygon, polyline, px } from '../kit/svg.ts';
@@ -205,7 +206,7 @@ export const drawingOf = (way: WholeWay, s: WaysState, { scale, widths, high }: 
   const roof =
     s.wanted.height <= high ? `<path class="roof" d="M0 ${px(floor - s.wanted.height * scale)}H${px(width)}"/>` : '';
   return (
-    `<svg class="way" viewBox="0 0 ${px(width)} ${px(height)}" role="img" aria-label="${way.name}, from the side, to scale">` +
+    `<svg class="way" viewBox="0 0 ${px(width)} ${px(height)}" role="img" aria-label="${WORDS.drawing(way.name)}">` +
     `<path class="ground" d="M0 ${px(floor)}H${px(width)}"/>${roof}${DRAWN[way.name](way, s, pen)}` +
     `<path class="measure" d="M${px(AIR * scale)} ${px(floor + 5)}v8m0 -4h${px(10 * scale)}m0 -4v8"/></svg>`
   );

@@ -3,7 +3,8 @@
  * angle of the hand, how far it goes, what turns it, what gives, the room it takes and the reader’s own price.
  */
 
-import { at, listed } from '../../engine/index.ts';
+import { WORDS } from '#words/figures/other-ways.ts';
+import { at } from '../../engine/index.ts';
 import { escapeText } from '../../input/escape.ts';
 import { numeral, show, type UnitView } from '../../input/format.ts';
 import { reasonOf } from '../../words/reason.ts';
@@ -24,27 +25,27 @@ const torque = (v: number, view: UnitView) => show(v, { shown: 'N·mm', digits: 
 const HAND_BAND = 0.05;
 
 const priceText = ({ price }: WholeWay): string =>
-  price === undefined ? 'no price given' : Number.isInteger(price) ? numeral(price) : price.toFixed(2);
+  price === undefined ? WORDS.noPrice : Number.isInteger(price) ? numeral(price) : price.toFixed(2);
 
 const torqueText = (way: WholeWay, view: UnitView): string =>
-  way.torque.ok ? torque(way.torque.value, view) : 'can’t be turned';
+  way.torque.ok ? torque(way.torque.value, view) : WORDS.cantBeTurned;
 
 /** N/mm up to a million; the softest part is what to mend first. */
 const stiffnessText = (way: WholeWay): string =>
-  way.chain.ok ? `${numeral(way.chain.value.stiffness / 1000, 3)}\u00a0N/µm` : 'no figure';
+  way.chain.ok ? `${numeral(way.chain.value.stiffness / 1000, 3)}\u00a0N/µm` : WORDS.noFigure;
 
 const giveText = (way: WholeWay, view: UnitView): string =>
-  way.give.ok && way.chain.ok ? `${motion(way.give.value, view)}, chiefly ${way.chain.value.softest}` : 'no figure';
+  way.give.ok && way.chain.ok ? WORDS.gives(motion(way.give.value, view), way.chain.value.softest) : WORDS.noFigure;
 
 /** What it fails of the wanted motion, in the reader’s units; empty where it does all. */
 const failings = (way: WholeWay, { wanted }: WaysState, view: UnitView): string[] => {
   const slack = 1 + 1e-9;
   return [
     ...(way.resolution > wanted.resolution * (1 + HAND_BAND) * slack
-      ? [`too coarse: ${motion(wanted.resolution, view)} was wanted`]
+      ? [WORDS.tooCoarse(motion(wanted.resolution, view))]
       : []),
-    ...(way.stroke * slack < wanted.stroke ? [`too short: ${motion(wanted.stroke, view)} was wanted`] : []),
-    ...(way.height > wanted.height * slack ? [`too high: ${size(wanted.height, view)} is free`] : []),
+    ...(way.stroke * slack < wanted.stroke ? [WORDS.tooShort(motion(wanted.stroke, view))] : []),
+    ...(way.height > wanted.height * slack ? [WORDS.tooHigh(size(wanted.height, view))] : []),
     ...(way.torque.ok ? [] : [reasonOf(way.torque)]),
     ...(way.chain.ok ? [] : [reasonOf(way.chain)]),
   ];
@@ -52,8 +53,8 @@ const failings = (way: WholeWay, { wanted }: WaysState, view: UnitView): string[
 
 const doesAll = (way: WholeWay, { wanted }: WaysState): string =>
   way.resolution > wanted.resolution * (1 + 1e-9)
-    ? `does all that is wanted, its step to within ${show(HAND_BAND, { shown: 'percent' }, 'metric')}`
-    : 'does all that is wanted';
+    ? WORDS.doesAllWithin(show(HAND_BAND, { shown: 'percent' }, 'metric'))
+    : WORDS.doesAll;
 
 /** How it comes by its motion. */
 const made = (way: WholeWay, { shop, threads: { B, D, A, C } }: WaysState, view: UnitView): string => {
@@ -61,32 +62,32 @@ const made = (way: WholeWay, { shop, threads: { B, D, A, C } }: WaysState, view:
   switch (way.name) {
     case 'plain screw':
       return way.perTurn > B.L * (1 + 1e-9)
-        ? `a lead of ${size(way.perTurn, view)}, coarser than ${B.designation}`
-        : `${B.designation}, the finest to be had`;
+        ? WORDS.coarserScrew(size(way.perTurn, view), B.designation)
+        : WORDS.finestScrew(B.designation);
     case 'wedge':
-      return `1 in ${steps}, pushed by ${D.designation}`;
+      return WORDS.wedge(steps, D.designation);
     case 'lever':
-      return `arms 1 to ${steps}, on ${D.designation}`;
+      return WORDS.lever(steps, D.designation);
     case 'squeezed balls':
-      return `${numeral(way.perTurn / shop.driveLead, 3)} per unit of spread, on ${D.designation}`;
+      return WORDS.balls(numeral(way.perTurn / shop.driveLead, 3), D.designation);
     case 'differential screw':
-      return `${A.designation} with ${C.designation}`;
+      return WORDS.pair(A.designation, C.designation);
   }
 };
 
 const facts = (way: WholeWay, view: UnitView): FixedFigure[] => [
-  ['for the hand’s angle', motion(way.resolution, view)],
-  ['stroke', motion(way.stroke, view)],
-  ['effort', torqueText(way, view)],
-  ['stiffness, at most', stiffnessText(way)],
-  ['height', size(way.height, view)],
-  ['length across', way.length > 0 ? size(way.length, view) : 'its own width'],
-  ['price', priceText(way)],
+  [WORDS.facts.resolution, motion(way.resolution, view)],
+  [WORDS.facts.stroke, motion(way.stroke, view)],
+  [WORDS.facts.effort, torqueText(way, view)],
+  [WORDS.facts.stiffness, stiffnessText(way)],
+  [WORDS.facts.height, size(way.height, view)],
+  [WORDS.facts.length, way.length > 0 ? size(way.length, view) : WORDS.ownWidth],
+  [WORDS.facts.price, priceText(way)],
 ];
 
 const stood = (way: WholeWay, s: WaysState, frame: Frame): string =>
   `<div class="stood" style="--w: ${px(at(frame.widths, s.ways.indexOf(way)))}">${drawingOf(way, s, frame)}` +
-  `<p class="line">${way.name}${cutOff(way, s, frame) ? ' <span class="cut-off">(larger than the picture: cut off)</span>' : ''}</p></div>`;
+  `<p class="line">${way.name}${cutOff(way, s, frame) ? ` <span class="cut-off">${WORDS.cutOff}</span>` : ''}</p></div>`;
 
 const card = (way: WholeWay, s: WaysState, view: UnitView): string => {
   const fails = failings(way, s, view);
@@ -108,11 +109,11 @@ const draw = (s: WaysState, view: UnitView): string => {
   const frame = frameOf(s);
   const together = frame.widths.reduce((a, b) => a + b, 0);
   const row = Math.max(...frame.widths, together / 2);
-  const roof = `height allowed: ${size(s.wanted.height, view)}${s.wanted.height > frame.high ? ', above the picture' : ''}`;
+  const roof = WORDS.roof(size(s.wanted.height, view), s.wanted.height > frame.high);
   return (
     `<svg class="hatches" width="0" height="0" aria-hidden="true"><defs><pattern id="other-ways-base" width="7" height="7" patternUnits="userSpaceOnUse" patternTransform="rotate(45)"><path class="hatch" d="M0 0V7"/></pattern></defs></svg>` +
-    `<ul class="legend">${key('turned', 'turned or driven')}${key('carried', 'moves the tip')}${key('base', 'fixed (hatched)')}` +
-    `<li><svg class="swatch" viewBox="0 0 26 14" aria-hidden="true"><path class="tip" d="M7 12l6 -9l6 9z"/></svg>tip</li>` +
+    `<ul class="legend">${key('turned', WORDS.turned)}${key('carried', WORDS.carried)}${key('base', WORDS.fixed)}` +
+    `<li><svg class="swatch" viewBox="0 0 26 14" aria-hidden="true"><path class="tip" d="M7 12l6 -9l6 9z"/></svg>${WORDS.tip}</li>` +
     `<li><svg class="swatch" viewBox="0 0 26 14" aria-hidden="true"><path class="roof" d="M0 7H26"/></svg>${roof}</li>` +
     `<li><svg class="swatch" viewBox="0 0 26 14" aria-hidden="true"><path class="measure" d="M3 3v8m0 -4h20m0 -4v8"/></svg>${size(10, view)}</li></ul>` +
     `<div class="line-up" style="--all: ${px(together)}; --row: ${px(row)}">${s.ways.map((way) => stood(way, s, frame)).join('')}</div>` +
@@ -132,34 +133,33 @@ const givesBy = (way: WholeWay) => (way.give.ok ? way.give.value : undefined);
 
 const caption = (s: WaysState, view: UnitView): string => {
   const able = s.ways.filter((way) => failings(way, s, view).length === 0);
-  const asked = `${show(s.wanted.resolution, { shown: 'motion' }, view)} for ${show(s.wanted.hand, { shown: 'degrees' }, view)} of the hand and ${show(s.wanted.stroke, { shown: 'motion' }, view)} of stroke within ${show(s.wanted.height, { shown: 'size' }, view)} of height`;
   const unpriced = s.ways.filter((way) => way.price === undefined).map((way) => way.name);
-  const missing =
-    unpriced.length === 0
-      ? ''
-      : ` No price is given for ${unpriced.length === s.ways.length ? 'any of them' : listed(unpriced.map((n) => `the ${n}`))}; the rest stands.`;
-  const [first] = able;
-  if (first === undefined) return `None of the five gives ${asked}.${missing}`;
   const [light, stiff, low, cheap] = [
     least(able, turnedBy),
     least(able, givesBy),
     least(able, (w) => w.height),
     least(able, (w) => w.price),
   ];
-  const best = [
-    light ? `lightest to turn is the ${light.name} with ${torqueText(light, view)}` : '',
-    stiff ? `stiffest the ${stiff.name}` : '',
-    low ? `lowest the ${low.name} with ${size(low.height, view)}` : '',
-    cheap ? `cheapest of those priced the ${cheap.name} at ${priceText(cheap)}` : '',
-  ].filter((part) => part !== '');
-  return able.length === 1
-    ? `Of the five, only the ${first.name} gives ${asked}.${missing}`
-    : `${asked.charAt(0).toUpperCase()}${asked.slice(1)}: the ${listed(able.map((w) => w.name))} do it; ${best.join(', ')}.${missing}`;
+  return WORDS.caption({
+    wanted: {
+      motion: show(s.wanted.resolution, { shown: 'motion' }, view),
+      hand: show(s.wanted.hand, { shown: 'degrees' }, view),
+      stroke: show(s.wanted.stroke, { shown: 'motion' }, view),
+      height: show(s.wanted.height, { shown: 'size' }, view),
+    },
+    able: able.map((way) => way.name),
+    unpriced,
+    noPrices: unpriced.length === s.ways.length,
+    lightest: light && { name: light.name, amount: torqueText(light, view) },
+    stiffest: stiff?.name,
+    lowest: low && { name: low.name, amount: size(low.height, view) },
+    cheapest: cheap && { name: cheap.name, amount: priceText(cheap) },
+  });
 };
 
 export const otherWays = defineFigure({
   name: 'other-ways',
-  title: 'Five ways to the same motion, to one scale',
+  title: WORDS.title,
   threads: ['thread', 'B', 'A', 'C'],
   quantities: QUANTITIES,
   texts: ['prices'],
@@ -167,19 +167,7 @@ export const otherWays = defineFigure({
   draw,
   caption,
   table: (s, view) => ({
-    head: [
-      'way',
-      'a turn',
-      'for the hand’s angle',
-      'stroke',
-      'effort',
-      'stiffness, at most',
-      'gives under the load',
-      'height',
-      'length across',
-      'price',
-      'verdict',
-    ],
+    head: WORDS.head,
     rows: s.ways.map((way) => [
       way.name,
       motion(way.perTurn, view),
@@ -189,7 +177,7 @@ export const otherWays = defineFigure({
       stiffnessText(way),
       giveText(way, view),
       size(way.height, view),
-      way.length > 0 ? size(way.length, view) : 'its own width',
+      way.length > 0 ? size(way.length, view) : WORDS.ownWidth,
       priceText(way),
       failings(way, s, view).join('; ') || doesAll(way, s),
     ]),

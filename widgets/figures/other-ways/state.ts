@@ -2,6 +2,7 @@
 
 import {
   at,
+  bad,
   CONTACT_MATERIALS,
   diameters,
   good,
@@ -9,7 +10,6 @@ import {
   type LoadedWay,
   mm,
   type Result,
-  said,
   sameMotion,
   type Thread,
   type WantedMotion,
@@ -19,6 +19,12 @@ import {
 } from '../../engine/index.ts';
 import { readWayPrices } from '../../input/way-prices.ts';
 import type { NumbersOf } from '../kit/figure.ts';
+
+declare module '../../engine/kernel/result.ts' {
+  interface Refusals {
+    'ways-unlike-hands': Record<never, never>;
+  }
+}
 
 export const QUANTITIES = ['s_h', 'theta_h', 'S_w', 'H_w', 'F', 'mu', 't_b', 'b_l', 'R_t'] as const;
 type Given = NumbersOf<'thread' | 'B' | 'A' | 'C', (typeof QUANTITIES)[number], never, 'prices'>;
@@ -40,10 +46,7 @@ const screw = (thread: Thread, L: number = thread.L): LoadedScrew => {
 };
 
 export const waysState = ({ threads: { thread: D, B, A, C }, values, texts }: Given): Result<WaysState> => {
-  if (A.h !== C.h)
-    return said(
-      'The two threads of the pair are of unlike hands, so their leads add and the motion is coarse: give both the same hand.',
-    );
+  if (A.h !== C.h) return bad('ways-unlike-hands', {});
   const { s_h, theta_h, S_w, H_w, F: load, mu, t_b: bar, b_l, R_t } = values;
   // A stroke down is as long as one up, and an angle back as fine as one forward.
   const wanted = { resolution: s_h, stroke: Math.abs(S_w), height: H_w, hand: Math.abs(theta_h) };

@@ -3,6 +3,7 @@
  * right by ratio; or both leads are the axes, and lines of equal motion lie aslant.
  */
 
+import { WORDS } from '#words/figures/pair-map.ts';
 import { at, type Catalogue, everyPair, measurePairs } from '../../engine/index.ts';
 import type { OptionOf } from '../../input/choices.ts';
 import { escapeText } from '../../input/escape.ts';
@@ -199,7 +200,7 @@ export const scaffold = (f: Frame, view: UnitView): string => {
         text(right - 4, y + (motion < 0.3 ? -6 : 13), motionLabel(motion, view), 'end', ' data-equal'),
       );
     }
-    parts.push(text(right, HEIGHT - 8, `longer lead, ${unit}`, 'end'), text(8, 16, `shorter lead, ${unit}`, 'start'));
+    parts.push(text(right, HEIGHT - 8, WORDS.longerLead(unit), 'end'), text(8, 16, WORDS.shorterLead(unit), 'start'));
     return parts.join('');
   }
   const named: number[] = [];
@@ -217,10 +218,7 @@ export const scaffold = (f: Frame, view: UnitView): string => {
     const label = f.against === 'gain' ? numeral(t) : sizeLabel(t, view);
     parts.push(`<path class="map-tick" d="M${left} ${px(y)}h-5"/>`, text(left - 8, y + 4, label, 'end'));
   }
-  const yName = { gain: 'gain, of the longer lead', stroke: `stroke, ${unit}`, size: `larger diameter, ${unit}` }[
-    f.against
-  ];
-  parts.push(text(8, 16, yName, 'start'), text(right, HEIGHT - 8, 'motion per turn', 'end'));
+  parts.push(text(8, 16, WORDS.upAxis[f.against](unit), 'start'), text(right, HEIGHT - 8, WORDS.motionPerTurn, 'end'));
   return parts.join('');
 };
 
@@ -249,7 +247,7 @@ export const wishMark = (asked: Asked, f: Frame, view: UnitView): string => {
   return (
     `${bands.join('')}${f.against === 'stroke' ? strokeMark(leastStroke, f, view) : ''}` +
     `<g class="wish-handle" data-wish><rect class="grip" x="${px(mid - 14)}" y="${top - 6}" width="28" height="${bottom - top + 6}"/><path class="wish-head" d="M${px(mid)} ${top + 3}l-9 -13h18z"/></g>` +
-    `<text class="wish-name" x="${px(mid > WIDTH / 2 ? mid - 14 : mid + 14)}" y="${top - 4}" text-anchor="${mid > WIDTH / 2 ? 'end' : 'start'}">wanted: ${show(asked.aTurn, { shown: 'motion' }, view === 'both' ? 'metric' : view)}</text>`
+    `<text class="wish-name" x="${px(mid > WIDTH / 2 ? mid - 14 : mid + 14)}" y="${top - 4}" text-anchor="${mid > WIDTH / 2 ? 'end' : 'start'}">${WORDS.wanted(show(asked.aTurn, { shown: 'motion' }, view === 'both' ? 'metric' : view))}</text>`
   );
 };
 
@@ -259,6 +257,6 @@ const strokeMark = (least: number, f: Frame, view: UnitView): string => {
   const y = BOX.top + UP * (1 - Math.min(1, Math.max(0, share(least, f.y))));
   return (
     `<path class="wish" data-stroke d="M${BOX.left} ${px(y)}H${WIDTH - BOX.right}"/>` +
-    `<text class="wish-name" x="${WIDTH - BOX.right - 4}" y="${px(y < BOX.top + 20 ? y + 16 : y - 5)}" text-anchor="end">least stroke: ${show(least, { shown: 'motion' }, view === 'both' ? 'metric' : view)}</text>`
+    `<text class="wish-name" x="${WIDTH - BOX.right - 4}" y="${px(y < BOX.top + 20 ? y + 16 : y - 5)}" text-anchor="end">${WORDS.leastStroke(show(least, { shown: 'motion' }, view === 'both' ? 'metric' : view))}</text>`
   );
 };

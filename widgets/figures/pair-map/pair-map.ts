@@ -3,7 +3,8 @@
  * figures of the second chapter.
  */
 
-import { at, fractionText, good, listed, type PairRow, type Result } from '../../engine/index.ts';
+import { WORDS } from '#words/figures/pair-map.ts';
+import { at, fractionText, good, type PairRow, type Result } from '../../engine/index.ts';
 import { escapeText } from '../../input/escape.ts';
 import { grouped, numeral, show, type UnitView } from '../../input/format.ts';
 import { defineFigure } from '../kit/figure.ts';
@@ -24,7 +25,7 @@ import {
   WIDTH,
   wishMark,
 } from './map.ts';
-import { motion, named, off, percent } from './words.ts';
+import { factsOf, motion, named, off, percent } from './words.ts';
 
 const LISTED = 12;
 const TABLED = 200;
@@ -54,8 +55,9 @@ const openIn = (p: PairRow, view: UnitView): string => {
 };
 
 const wallText = (p: PairRow, least: number, view: UnitView): string => {
-  if (p.wall === undefined || !(p.wall.limit > 0)) return 'does not nest';
-  return `${size(p.wall.limit, view)}${p.wall.limit < least ? ', too thin' : ''}`;
+  if (p.wall === undefined || !(p.wall.limit > 0)) return WORDS.noNest;
+  const wall = size(p.wall.limit, view);
+  return p.wall.limit < least ? WORDS.tooThin(wall) : wall;
 };
 
 const place = (p: PairRow, frame: Frame): readonly [number, number] =>
@@ -73,33 +75,21 @@ const listRow = (p: PairRow, rank: number, frame: Frame, { wish }: Asked, view: 
   const cells: readonly string[] = [
     motion(Math.abs(p.Delta), view),
     `${fractionText(p.net).replace('−', '')} mm`,
-    ...(wish.dividers.length > 1 ? [`${motion(p.step, view)} at ${p.k}`] : []),
+    ...(wish.dividers.length > 1 ? [WORDS.atSteps(motion(p.step, view), p.k)] : []),
     off(p.off),
     numeral(p.gain, 3),
     motion(p.stroke, view),
     wallText(p, wish.leastWall, view),
   ];
   return (
-    `<tr data-row="${rank}" data-at="${px(x)} ${px(y)}"><th scope="row"><a data-key="pair-${rank}" href="${escapeText(openIn(p, view))}" title="Open in the figures">${escapeText(p.A.designation)} <span class="with">with</span> ${escapeText(p.C.designation)}</a></th>` +
+    `<tr data-row="${rank}" data-at="${px(x)} ${px(y)}"><th scope="row"><a data-key="pair-${rank}" href="${escapeText(openIn(p, view))}" title="${WORDS.openIn}">${escapeText(p.A.designation)} <span class="with">${WORDS.with}</span> ${escapeText(p.C.designation)}</a></th>` +
     `${cells.map((c) => `<td>${escapeText(c)}</td>`).join('')}<td class="verdict-cell"><strong>${p.verdict.grade}</strong>${p.verdict.remarks.length > 0 ? `: ${escapeText(p.verdict.remarks.join('; '))}` : ''}</td></tr>`
   );
 };
 
-const headOf = ({ wish }: Asked): readonly string[] => [
-  'pair, A with C',
-  'a turn',
-  'exactly',
-  ...(wish.dividers.length > 1 ? ['a step, at steps in a turn'] : []),
-  'off the wish',
-  'gain',
-  'stroke',
-  'wall if nested',
-  'judgement',
-];
-
 const list = (rows: readonly PairRow[], frame: Frame, asked: Asked, view: UnitView, caption: string): string =>
-  `<div class="table-scroll pair-list" tabindex="0" role="group" aria-label="${escapeText(caption)}"><table><caption>${escapeText(caption)}</caption><thead><tr>${headOf(
-    asked,
+  `<div class="table-scroll pair-list" tabindex="0" role="group" aria-label="${escapeText(caption)}"><table><caption>${escapeText(caption)}</caption><thead><tr>${WORDS.listHead(
+    asked.wish.dividers.length > 1,
   )
     .map((h) => `<th scope="col">${h}</th>`)
     .join(
@@ -127,12 +117,17 @@ const draw = (asked: State, view: UnitView): string => {
   const ring = first ? `<circle class="ring" data-ring r="9" cx="${px(x)}" cy="${px(y)}"/>` : '';
   const heading =
     answer.kind === 'found'
-      ? `${grouped(answer.hits.length)} of ${grouped(answer.pairs)} pairs pass${answer.hits.length > rows.length ? `; the first ${rows.length}` : ''}`
-      : `No pair passes. The nearest${rows.length > 1 ? ', and what each misses' : ' one outside'}`;
+      ? WORDS.pass(
+          grouped(answer.hits.length),
+          grouped(answer.pairs),
+          answer.hits.length > rows.length ? rows.length : undefined,
+        )
+      : WORDS.nonePasses(rows.length > 1);
+  const axes = against === 'the two leads' ? WORDS.leadAgainstLead : WORDS.againstMotion(against);
   return (
-    `<div class="map-box" tabindex="0" role="group" aria-label="Map of every pair"><svg class="map" viewBox="0 0 ${WIDTH} ${HEIGHT}" role="img" aria-label="Map of every pair of threads: ${against === 'the two leads' ? 'shorter lead against longer lead' : `${against} against motion per turn`}, with lines of equal motion">` +
+    `<div class="map-box" tabindex="0" role="group" aria-label="${WORDS.map}"><svg class="map" viewBox="0 0 ${WIDTH} ${HEIGHT}" role="img" aria-label="${WORDS.mapOf(axes)}">` +
     `${scaffold(frame, view)}${svg}${wishMark(asked, frame, view)}${hitDots(asked, frame)}${ring}</svg></div>` +
-    `<ul class="legend map-key"><li><svg viewBox="0 0 34 10" aria-hidden="true"><path class="grain g0" d="M6 5h0"/><path class="grain g1" d="M15 5h0"/><path class="grain g2" d="M26 5h0"/></svg>one to many pairs</li><li><svg viewBox="0 0 14 10" aria-hidden="true"><path class="hit" d="M7 5h0"/></svg>passes</li><li><svg viewBox="0 0 20 20" aria-hidden="true"><circle class="ring" cx="10" cy="10" r="8"/></svg>first in the list, or the row you point at</li></ul>` +
+    `<ul class="legend map-key"><li><svg viewBox="0 0 34 10" aria-hidden="true"><path class="grain g0" d="M6 5h0"/><path class="grain g1" d="M15 5h0"/><path class="grain g2" d="M26 5h0"/></svg>${WORDS.grains}</li><li><svg viewBox="0 0 14 10" aria-hidden="true"><path class="hit" d="M7 5h0"/></svg>${WORDS.passes}</li><li><svg viewBox="0 0 20 20" aria-hidden="true"><circle class="ring" cx="10" cy="10" r="8"/></svg>${WORDS.ring}</li></ul>` +
     `${list(rows, frame, asked, view, heading)}`
   );
 };
@@ -141,17 +136,20 @@ const caption = (asked: State, view: UnitView): string => {
   const { answer, wish, aTurn } = asked;
   if (answer.kind === 'nothing') return nothingText(asked, view);
   const best = at(answer.rows, 0);
-  const several = wish.dividers.length > 1;
-  const wanted = several
-    ? `${motion(wish.motion, view)} a step with ${listed(wish.dividers.map((k) => `${k}`))} steps in a turn`
-    : `${motion(aTurn, view)} a turn`;
-  const step = several ? `, ${motion(best.step, view)} a step at ${best.k} in a turn` : '';
-  return `${grouped(answer.hits.length)} of ${grouped(answer.pairs)} pairs pass within ${numeral(100 * wish.band)} % of ${wanted}; first in the list is ${named(best)}, ${motion(Math.abs(best.Delta), view)} a turn${step} (${off(best.off)}), gain ${numeral(best.gain, 3)}, ${best.verdict.grade}.`;
+  return WORDS.found({
+    hits: grouped(answer.hits.length),
+    pairs: grouped(answer.pairs),
+    band: numeral(100 * wish.band),
+    aTurn: motion(aTurn, view),
+    step: motion(wish.motion, view),
+    dividers: wish.dividers,
+    best: { ...factsOf(best, view), k: best.k, grade: best.verdict.grade },
+  });
 };
 
 export const pairMap = defineFigure({
   name: 'pair-map',
-  title: 'Map of all pairs',
+  title: WORDS.title,
   threads: [],
   quantities: QUANTITIES,
   choices: CHOSEN,
@@ -164,25 +162,7 @@ export const pairMap = defineFigure({
     const whole = dividers.every((k) => k === 1);
     const several = dividers.length > 1;
     return {
-      head: [
-        'thread A',
-        'thread C',
-        'shown',
-        'net lead',
-        'exactly, mm',
-        ...(whole ? [] : ['per step']),
-        ...(several ? ['steps in a turn'] : []),
-        'off the wish',
-        'gain',
-        'stroke',
-        'larger diameter',
-        'wall, basic',
-        'wall, at the limits',
-        'core carries',
-        'pitches rounded to 0.001 mm first',
-        'error of that',
-        'judgement',
-      ],
+      head: WORDS.head(!whole, several),
       rows: rowsOf(withMore(asked, TABLED)).map((p) => [
         p.A.designation,
         p.C.designation,

@@ -2,11 +2,14 @@
  * A simulated build: screws and nuts drawn from their tolerance zones and put together at random, and what play the
  * assemblies have. A small sample is drawn with the picture; the whole batch when the reader starts it.
  */
+
 import * as Plot from '@observablehq/plot';
+import { WORDS } from '#words/figures/play-batch.ts';
 import { pairOf } from '../../assembly/pair-of.ts';
 import {
   at,
   type BatchLaw,
+  bad,
   fitOfThread,
   good,
   type Millimetres,
@@ -19,7 +22,6 @@ import {
   playBatch,
   playBatchRun,
   type Result,
-  said,
   stepsLost,
   type Thread,
   type ThreadFit,
@@ -32,6 +34,13 @@ import { chartSvg, numberAxis } from '../kit/plots/chart.ts';
 import { axisUnit, perMillimetre } from '../kit/plots/frame.ts';
 import { roundTicks } from '../kit/ticks.ts';
 import { lendWorkerScript, startBatch } from './run-batch.ts';
+
+declare module '../../engine/kernel/result.ts' {
+  interface Refusals {
+    'batch-of-equal-leads': Readonly<Record<never, never>>;
+    'nothing-goes-together': Readonly<Record<never, never>>;
+  }
+}
 
 /** Nine in ten lie between the first and the last; the middle one is the median. */
 const SHARES = [0.05, 0.5, 0.95];
@@ -69,8 +78,7 @@ export const askedBy = (numbers: BatchNumbers): Result<Asked> => {
   if (!fitA.ok) return fitA;
   const fitC = fitOfThread(C);
   if (!fitC.ok) return fitC;
-  if (Delta === 0)
-    return said('The two leads are equal, so no number of turns takes up the play: choose threads whose leads differ.');
+  if (Delta === 0) return bad('batch-of-equal-leads', {});
   const { n_a, n_s, C_p, k } = numbers.values;
   const settings = {
     threads: [zonesOf(fitA.value), zonesOf(fitC.value)],
@@ -84,8 +92,8 @@ export const askedBy = (numbers: BatchNumbers): Result<Asked> => {
   const ready = playBatchRun(settings);
   if (!ready.ok) return ready;
   const named = (thread: Thread, { classes, assumed }: ThreadFit) =>
-    assumed ? `${thread.designation} as ${classes}` : thread.designation;
-  const classes = `${named(A, fitA.value)} with ${named(C, fitC.value)}`;
+    assumed ? WORDS.asClass(thread.designation, classes) : thread.designation;
+  const classes = WORDS.pair(named(A, fitA.value), named(C, fitC.value));
   return good({ settings, Delta, k, classes });
 };
 
@@ -114,14 +122,8 @@ interface Lost {
 }
 
 /** The plays that are listed, in rising order. */
-const PLACES = [
-  ['least', 'least that the limits allow'],
-  ['low', '5 %'],
-  ['middle', 'median'],
-  ['high', '95 %'],
-  ['most', 'most that the limits allow'],
-] as const;
-type Place = (typeof PLACES)[number][0];
+const PLACES = ['least', 'low', 'middle', 'high', 'most'] as const;
+type Place = (typeof PLACES)[number];
 
 interface State {
   readonly asked: Asked;
@@ -143,10 +145,7 @@ const stateOf = (numbers: BatchNumbers): Result<State> => {
   const batch = whole ? good(whole) : sampleOf(settings, key);
   if (!batch.ok) return batch;
   const { drawn } = batch.value;
-  if (!drawn)
-    return said(
-      'Nothing drawn goes together: every screw met a nut smaller than itself. Choose classes with more room.',
-    );
+  if (!drawn) return bad('nothing-goes-together', {});
   const lost = lostAt(batch.value.limits, drawn, asked.value);
   return lost.ok
     ? good({ asked: asked.value, key, whole: whole !== undefined, batch: batch.value, drawn, lost: lost.value })
@@ -194,7 +193,7 @@ const picture = (s: State, view: UnitView): string => {
   const turnsAt = roundTicks((low * factor) / perTurn, (high * factor) / perTurn, 6).map((t) => t * perTurn);
   const { low: l5, middle: l50, high: l95 } = s.lost;
   const [q5, q50, q95] = [l5.play * factor, l50.play * factor, l95.play * factor];
-  return chartSvg({ width: WIDTH, height: HEIGHT, margin: MARGIN }, 'How the play of the assemblies is spread', {
+  return chartSvg({ width: WIDTH, height: HEIGHT, margin: MARGIN }, WORDS.plot, {
     x: { domain: [low * factor, high * factor], label: null },
     y: { ...numberAxis(0, tallest * 1.3, 4), tickFormat: (v: number) => `${numeral(v)} %` },
     marks: [
@@ -212,7 +211,7 @@ const picture = (s: State, view: UnitView): string => {
       Plot.ruleX([q5, q95], { className: 'edge', strokeDasharray: '5 4' }),
       Plot.ruleX([q50], { className: 'median' }),
       // Three rows' worth of words in two, so that a narrow spread does not set them on top of each other.
-      Plot.text([{ x: q5, text: '5 %' }], {
+      Plot.text([{ x: q5, text: WORDS.places.low }], {
         x: 'x',
         text: 'text',
         frameAnchor: 'top',
@@ -221,7 +220,7 @@ const picture = (s: State, view: UnitView): string => {
         textAnchor: 'end',
         className: 'edge-name',
       }),
-      Plot.text([{ x: q95, text: '95 %' }], {
+      Plot.text([{ x: q95, text: WORDS.places.high }], {
         x: 'x',
         text: 'text',
         frameAnchor: 'top',
@@ -230,7 +229,7 @@ const picture = (s: State, view: UnitView): string => {
         textAnchor: 'start',
         className: 'edge-name',
       }),
-      Plot.text([{ x: q50, text: 'median' }], {
+      Plot.text([{ x: q50, text: WORDS.places.middle }], {
         x: 'x',
         text: 'text',
         frameAnchor: 'top',
@@ -244,11 +243,16 @@ const picture = (s: State, view: UnitView): string => {
 };
 
 const rowsOf = (s: State, view: UnitView): [name: string, play: string, steps: string, turns: string][] =>
-  PLACES.map(([place, name]) => {
+  PLACES.map((place) => {
     const { play, turns, steps } = s.lost[place];
-    return [name, show(play, { shown: 'motion', digits: 4 }, view), numeral(steps, 3), numeral(turns, 3)];
+    return [
+      WORDS.places[place],
+      show(play, { shown: 'motion', digits: 4 }, view),
+      numeral(steps, 3),
+      numeral(turns, 3),
+    ];
   });
-const headOf = (s: State): string[] => ['of the batch', 'play', s.asked.k === 6 ? 'flats' : 'steps', 'turns'];
+const headOf = (s: State): string[] => WORDS.resultHead(s.asked.k === 6);
 
 const resultTable = (s: State, view: UnitView): string =>
   `<table class="batch-result"><thead><tr>${headOf(s)
@@ -259,8 +263,8 @@ const resultTable = (s: State, view: UnitView): string =>
 
 const drawnWords = (s: State): string =>
   s.batch.count === s.asked.settings.count
-    ? `${grouped(s.batch.count)} assemblies drawn`
-    : `A first sample of ${grouped(s.batch.count)}; the batch of ${grouped(s.asked.settings.count)} has not been drawn yet`;
+    ? WORDS.drawn(grouped(s.batch.count))
+    : WORDS.sample(grouped(s.batch.count), grouped(s.asked.settings.count));
 
 const runs = new WeakMap<HTMLElement, { readonly key: string; readonly stop: () => void }>();
 
@@ -287,7 +291,7 @@ const showControls = (stage: HTMLElement, share: number | undefined, words?: str
 
 export const playBatchFigure = defineFigure({
   name: 'play-batch',
-  title: 'Play of a batch of assemblies',
+  title: WORDS.title,
   threads: ['A', 'C'],
   quantities: ['n_a', 'C_p', 'n_s', 'k'],
   choices: ['law'],
@@ -295,9 +299,9 @@ export const playBatchFigure = defineFigure({
   draw: (s, view) => {
     const unit = axisUnit(s.drawn.histogram.to, view);
     return (
-      `<p class="panel-name" data-batch="drawn">${drawnWords(s)}. Above, the play in turns; below, in ${unit}; bars, share of the assemblies</p>` +
+      `<p class="panel-name" data-batch="drawn">${WORDS.above(drawnWords(s), unit)}</p>` +
       `<div class="plot-box">${picture(s, view)}</div>` +
-      `<div class="batch-controls" data-batch="controls" hidden><button type="button" data-batch="start" data-key="start">Draw ${grouped(s.asked.settings.count)}</button><button type="button" data-batch="stop" data-key="stop" hidden>Stop</button><progress data-batch="progress" max="1" value="0" aria-label="Assemblies drawn" hidden></progress><p data-batch="told" role="status"></p></div>` +
+      `<div class="batch-controls" data-batch="controls" hidden><button type="button" data-batch="start" data-key="start">${WORDS.draw(grouped(s.asked.settings.count))}</button><button type="button" data-batch="stop" data-key="stop" hidden>${WORDS.stop}</button><progress data-batch="progress" max="1" value="0" aria-label="${WORDS.progress}" hidden></progress><p data-batch="told" role="status"></p></div>` +
       resultTable(s, view)
     );
   },
@@ -306,20 +310,29 @@ export const playBatchFigure = defineFigure({
     const { low, middle, high } = s.lost;
     const turned = ({ turns }: Lost) => numeral(turns, 3);
     const left = s.batch.interfering;
-    const apart = left === 0 ? '' : ` ${grouped(left)} of them do not go together, for interference, and are left out.`;
-    return `${s.asked.classes}. ${drawnWords(s)}: half of the assemblies have less play than ${motion(middle)}, which is ${turned(middle)} turns, and nine in ten lie between ${motion(low)} and ${motion(high)}, ${turned(low)} to ${turned(high)} turns.${apart}`;
+    return WORDS.caption({
+      classes: s.asked.classes,
+      drawn: drawnWords(s),
+      half: motion(middle),
+      halfTurns: turned(middle),
+      low: motion(low),
+      lowTurns: turned(low),
+      high: motion(high),
+      highTurns: turned(high),
+      apart: left === 0 ? undefined : grouped(left),
+    });
   },
   table: (s, view) => {
     const { from, to, counts } = s.drawn.histogram;
     const bar = (to - from) / counts.length;
     const motion = (z: number) => show(z, { shown: 'motion', digits: 4 }, view);
     return {
-      head: ['play', 'up to, or in steps', 'assemblies, or turns'],
+      head: WORDS.head,
       rows: [
         ...rowsOf(s, view).map(([name, play, steps, turned]) => [
-          `${name}: ${play}`,
-          `${steps} steps`,
-          `${turned} turns`,
+          WORDS.placeRow(name, play),
+          WORDS.steps(steps),
+          WORDS.turns(turned),
         ]),
         ...[...counts].map((c, i) => [motion(from + i * bar), motion(from + (i + 1) * bar), String(c)]),
       ],
@@ -335,7 +348,7 @@ export const playBatchFigure = defineFigure({
       const button = event.target instanceof Element ? event.target.closest<HTMLElement>('[data-batch]') : null;
       if (button?.dataset.batch === 'stop') {
         stopRun();
-        showControls(stage, undefined, 'Stopped; the sample stays.');
+        showControls(stage, undefined, WORDS.stopped);
       }
       if (button?.dataset.batch !== 'start') return;
       const asked = askedBy(context.numbers());
@@ -359,7 +372,7 @@ export const playBatchFigure = defineFigure({
           showControls(
             stage,
             undefined,
-            `Drawn in ${numeral((performance.now() - begun) / 1000, 2)} s, ${where === 'worker' ? 'beside the page' : 'in slices on the page'}.`,
+            WORDS.drawnIn(numeral((performance.now() - begun) / 1000, 2), where === 'worker'),
           );
         },
       });
@@ -371,7 +384,7 @@ export const playBatchFigure = defineFigure({
     if (run && s.key !== run.key) {
       run.stop();
       runs.delete(stage);
-      showControls(stage, undefined, 'Stopped, since the numbers changed.');
+      showControls(stage, undefined, WORDS.numbersChanged);
     } else showControls(stage, run ? (stage.querySelector('progress')?.value ?? 0) : undefined);
   },
   lendWorker: lendWorkerScript,

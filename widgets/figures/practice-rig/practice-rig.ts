@@ -3,6 +3,7 @@
  * reads is the engine’s simulator, the same for the same seed; a button hands the readings to the calibration.
  */
 
+import { WORDS } from '#words/figures/practice-rig.ts';
 import type { Point } from '../../assembly/assembly-layout.ts';
 import { pairOf } from '../../assembly/pair-of.ts';
 import {
@@ -114,8 +115,8 @@ const workedOut = (numbers: Given): Result<Rig> => {
 /** Nothing acts on the turned part, so both threads have the same force across them. */
 const flanksText = ({ flank }: Rig): string =>
   flank === undefined
-    ? 'loose: play shows'
-    : `${(['A', 'C'] as const).map((thread) => `thread ${thread}: the ${flankText(thread, flank)} touches`).join('; ')}; play does not show`;
+    ? WORDS.loose
+    : WORDS.touching((['A', 'C'] as const).map((thread) => ({ thread, flank: flankText(thread, flank) })));
 
 const draw = (rig: Rig, view: UnitView): string => {
   const { readings, nominal, runs } = rig;
@@ -146,34 +147,44 @@ const draw = (rig: Rig, view: UnitView): string => {
     }
   const item = (sample: string, words: string) => legendKey(sample, words, 12);
   return (
-    `<ul class="legend">${item('<path class="curve rig up" d="M1 6H33"/><path class="reading up" d="M17 2l4 7h-8Z"/>', 'turning up')}${item('<path class="curve rig down" d="M1 6H33"/><path class="reading down" d="M17 10l4 -7h-8Z"/>', 'turning down')}</ul>` +
-    `<div class="rig-plot">${panelHtml(frame, 'Indicator less the nominal travel', 6, paths.join(''))}</div>` +
+    `<ul class="legend">${item('<path class="curve rig up" d="M1 6H33"/><path class="reading up" d="M17 2l4 7h-8Z"/>', WORDS.up)}${item('<path class="curve rig down" d="M1 6H33"/><path class="reading down" d="M17 10l4 -7h-8Z"/>', WORDS.down)}</ul>` +
+    `<div class="rig-plot">${panelHtml(frame, WORDS.panel, 6, paths.join(''))}</div>` +
     `<div class="rig-side">${readoutHtml([
-      ['readings', counted(readings.length)],
-      ['nominal net lead', motionText(nominal, view)],
-      ['true net lead of this rig', motionText(rig.truth, view)],
-      ['flanks', flanksText(rig)],
+      [WORDS.readings, counted(readings.length)],
+      [WORDS.nominal, motionText(nominal, view)],
+      [WORDS.truth, motionText(rig.truth, view)],
+      [WORDS.flanks, flanksText(rig)],
     ])}` +
-    `<p class="acts"><button type="button" data-act="take" data-key="act-take">Take these readings over</button><button type="button" class="plain" data-act="again" data-key="act-again">Read again with the next seed</button></p><p class="line" role="status" data-taken></p></div>`
+    `<p class="acts"><button type="button" data-act="take" data-key="act-take">${WORDS.take}</button><button type="button" class="plain" data-act="again" data-key="act-again">${WORDS.again}</button></p><p class="line" role="status" data-taken></p></div>`
   );
 };
 
 const caption = ({ readings, nominal, truth, seed }: Rig, view: UnitView): string => {
   const off = readings.map((row) => row.reading - nominal * row.turns);
-  return `${counted(readings.length)} readings with seed ${counted(seed)}: beside the nominal travel the indicator goes from ${signedMotion(Math.min(...off), view)} to ${signedMotion(Math.max(...off), view)}, and this rig’s true net lead is ${motionText(truth, view)} a turn.`;
+  return WORDS.caption({
+    count: counted(readings.length),
+    seed: counted(seed),
+    lowest: signedMotion(Math.min(...off), view),
+    highest: signedMotion(Math.max(...off), view),
+    truth: motionText(truth, view),
+  });
 };
 
 export const practiceRig = defineFigure({
   name: 'practice-rig',
-  title: 'A practice rig and what its indicator reads',
+  title: WORDS.title,
   threads: ['A', 'C'],
   quantities: QUANTITIES,
   state: rigOf,
   draw,
   caption,
   table: ({ readings }, view) => ({
-    head: ['turns', 'direction', 'indicator'],
-    rows: readings.map((row) => [numeral(row.turns), row.direction, show(row.reading, { shown: 'motion' }, view)]),
+    head: WORDS.head,
+    rows: readings.map((row) => [
+      numeral(row.turns),
+      WORDS.directions[row.direction],
+      show(row.reading, { shown: 'motion' }, view),
+    ]),
   }),
   mount: (stage, context) => {
     stage.addEventListener('click', (event) => {
@@ -185,8 +196,7 @@ export const practiceRig = defineFigure({
         const rounded = rig.value.readings.map((row) => ({ ...row, turns: turns(Number(row.turns.toFixed(4))) }));
         context.type('runs', writeReadingsTable(rounded));
         const taken = stage.querySelector('[data-taken]');
-        if (taken)
-          taken.textContent = `Taken over: ${rig.value.readings.length} readings stand in the calibration’s field.`;
+        if (taken) taken.textContent = WORDS.taken(rig.value.readings.length);
       }
     });
   },

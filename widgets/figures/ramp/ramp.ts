@@ -3,6 +3,7 @@
  * once round the pitch diameter, its height the lead. A point walks both as the screw is turned.
  */
 
+import { WORDS } from '#words/figures/ramp.ts';
 import type { Point } from '../../assembly/assembly-layout.ts';
 import {
   advance,
@@ -122,16 +123,16 @@ const draw = (s: State, view: UnitView): string => {
   const size = (value: number) => show(value, { shown: 'size', digits: 4 }, view);
   const top = f.floor - f.length * f.scale - 14;
   return (
-    `<svg class="ramp-view" viewBox="0 ${px(top)} ${WIDTH} ${px(HEIGHT - top)}" role="img" aria-label="Thread ${s.thread.designation} and its helix unrolled to a ramp, to one scale">` +
+    `<svg class="ramp-view" viewBox="0 ${px(top)} ${WIDTH} ${px(HEIGHT - top)}" role="img" aria-label="${WORDS.drawing(s.thread.designation)}">` +
     `<path class="part turned solid" d="${polyline(right)}${polyline([...left].reverse()).replace('M', 'L')}Z"/><path class="crests" d="${crests}"/>` +
     `<path class="axis" d="M${px(f.axis)} ${px(top + 2)}V${HEIGHT - 4}"/>` +
     `${starts}<path class="ramp-fill" d="M${px(toe)} ${px(f.floor)}L${px(heel)} ${px(f.floor)}L${px(heel)} ${px(peak)}Z"/>` +
     `<path class="ramp-line" d="M${px(toe)} ${px(f.floor)}L${px(heel)} ${px(peak)}"/>` +
-    `<g class="dimension" data-sym="C_2"><path d="M${px(f.foot)} ${f.floor + 10}H${px(f.foot + s.round * f.scale)}M${px(f.foot)} ${f.floor + 5}v10M${px(f.foot + s.round * f.scale)} ${f.floor + 5}v10"/><text x="${px(f.foot + (s.round * f.scale) / 2)}" y="${f.floor + 26}" text-anchor="middle">once round: ${size(s.round)}</text></g>` +
+    `<g class="dimension" data-sym="C_2"><path d="M${px(f.foot)} ${f.floor + 10}H${px(f.foot + s.round * f.scale)}M${px(f.foot)} ${f.floor + 5}v10M${px(f.foot + s.round * f.scale)} ${f.floor + 5}v10"/><text x="${px(f.foot + (s.round * f.scale) / 2)}" y="${f.floor + 26}" text-anchor="middle">${WORDS.onceRound(size(s.round))}</text></g>` +
     `<g class="dimension" data-sym="L">${leadMark(heel, f, s, size(s.thread.L))}</g>` +
-    `<text data-sym="lambda" x="${px((toe + heel) / 2)}" y="${px(Math.min(peak, f.floor - 14) - 12 - (s.thread.N - 1) * s.thread.P * f.scale)}" text-anchor="middle">lead angle ${numeral((s.lambda * 180) / Math.PI, 3)}°</text>` +
+    `<text data-sym="lambda" x="${px((toe + heel) / 2)}" y="${px(Math.min(peak, f.floor - 14) - 12 - (s.thread.N - 1) * s.thread.P * f.scale)}" text-anchor="middle">${WORDS.leadAngle(`${numeral((s.lambda * 180) / Math.PI, 3)}°`)}</text>` +
     `<path class="join" data-join d="${joinPath(w)}"/><circle class="walker" data-walk="cylinder" r="6" cx="${px(w.cylinder[0])}" cy="${px(w.cylinder[1])}"/><circle class="walker" data-walk="ramp" r="6" cx="${px(w.ramp[0])}" cy="${px(w.ramp[1])}"/></svg>` +
-    `<div class="ramp-side">${knobSvg(s.n, 'knob', STEPS, 'Screw head, from above')}${readoutHtml(readout(s, view))}</div>`
+    `<div class="ramp-side">${knobSvg(s.n, 'knob', STEPS, WORDS.knob)}${readoutHtml(readout(s, view))}</div>`
   );
 };
 
@@ -140,7 +141,9 @@ const leadMark = (heel: number, f: Frame, s: State, text: string): string => {
   const x = heel + (right ? 12 : -12);
   const peak = f.floor - s.thread.L * f.scale;
   // Both unit systems at once take two lines.
-  const lines = `lead ${text}`.split(' (').map((t, i) => (i === 0 ? t : `(${t}`));
+  const lines = WORDS.lead(text)
+    .split(' (')
+    .map((t, i) => (i === 0 ? t : `(${t}`));
   const at = px(x + (right ? 8 : -8));
   const spans = lines.map((t, i) => `<tspan x="${at}" dy="${i === 0 ? 0 : '1.2em'}">${t}</tspan>`).join('');
   return `<path d="M${px(x)} ${f.floor}V${px(peak)}M${px(x - 5)} ${f.floor}h10M${px(x - 5)} ${px(peak)}h10"/><text y="${px((f.floor + peak) / 2 + 5 - (lines.length - 1) * 9)}" text-anchor="${right ? 'start' : 'end'}">${spans}</text>`;
@@ -149,29 +152,30 @@ const leadMark = (heel: number, f: Frame, s: State, text: string): string => {
 const joinPath = (w: ReturnType<typeof walk>): string => `M${px(w.cylinder[0])} ${px(w.cylinder[1])}H${px(w.ramp[0])}`;
 
 const readout = (s: State, view: UnitView): LiveFigure[] => [
-  ['angle', 'angle, clockwise', show(s.theta, { shown: 'degrees' }, view)],
-  ['turned', 'turns', numeral(s.n)],
-  ['carried', 'motion of the screw', withSign(show(s.z, { shown: 'motion', digits: 4 }, view))],
+  ['angle', WORDS.readout.angle, show(s.theta, { shown: 'degrees' }, view)],
+  ['turned', WORDS.readout.turns, numeral(s.n)],
+  ['carried', WORDS.readout.motion, withSign(show(s.z, { shown: 'motion', digits: 4 }, view))],
 ];
 
 export const ramp = defineFigure({
   name: 'ramp',
-  title: 'One screw and its ramp',
+  title: WORDS.title,
   threads: ['thread'],
   quantities: ['theta'],
   state: stateOf,
   draw,
   caption: ({ thread, theta, z }, view) => {
     const size = (v: number) => show(v, { shown: 'size' }, view);
-    const lead =
-      thread.N === 1
-        ? `pitch and lead ${size(thread.L)}`
-        : `${thread.N} starts of pitch ${size(thread.P)}, lead ${size(thread.L)}`;
-    const way =
-      z === 0
-        ? 'has not moved'
-        : `moves ${z < 0 ? 'down' : 'up'} ${show(Math.abs(z), { shown: 'motion', digits: 4 }, view)} through its nut`;
-    return `${thread.designation}, ${thread.h === 1 ? 'right' : 'left'} hand, ${lead}: turned ${show(theta, { shown: 'degrees' }, view)} clockwise the screw ${way}.`;
+    return WORDS.caption({
+      thread: thread.designation,
+      rightHand: thread.h === 1,
+      starts: thread.N,
+      pitch: size(thread.P),
+      lead: size(thread.L),
+      angle: show(theta, { shown: 'degrees' }, view),
+      motion: show(Math.abs(z), { shown: 'motion', digits: 4 }, view),
+      way: Math.sign(z),
+    });
   },
   table: ({ thread }, view) => {
     const rows = [1, 5, 15, 30, 60, 90, 180, 360].map((degrees) => {
@@ -180,7 +184,7 @@ export const ramp = defineFigure({
         ? [`${degrees}°`, numeral(at.value.n), show(at.value.z, { shown: 'motion', digits: 4 }, view)]
         : [`${degrees}°`, '', reasonOf(at)];
     });
-    return { head: ['angle, clockwise', 'turns', 'motion of the screw'], rows };
+    return { head: WORDS.head, rows };
   },
   renderKey: ({ thread }) => thread,
   mount: (stage, context) =>

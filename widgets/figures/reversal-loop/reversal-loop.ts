@@ -5,9 +5,10 @@
  */
 
 import * as Plot from '@observablehq/plot';
+import { WORDS } from '#words/figures/reversal-loop.ts';
 import type { Point } from '../../assembly/assembly-layout.ts';
 import { type PairPlay, pairPlay } from '../../assembly/pair-play.ts';
-import { at, type Flank, good, plain, type Result, said, stepsLost, turns } from '../../engine/index.ts';
+import { at, bad, good, plain, type Result, stepsLost, turns } from '../../engine/index.ts';
 import { numeral, show, type UnitView, withSign } from '../../input/format.ts';
 import { defineFigure } from '../kit/figure.ts';
 import { knobSvg, mountKnob, updateKnob } from '../kit/knob.ts';
@@ -16,6 +17,12 @@ import { axisUnit, legendItem, legendKey, perMillimetre } from '../kit/plots/fra
 import { type LiveFigure, readoutHtml, updateReadout } from '../kit/readout.ts';
 import { polyline, px } from '../kit/svg.ts';
 import { joined, type Trace, traceThrough } from './runs.ts';
+
+declare module '../../engine/kernel/result.ts' {
+  interface Refusals {
+    'loop-loses-too-much': { readonly turns: string };
+  }
+}
 
 const WIDTH = 430;
 const HEIGHT = 310;
@@ -29,7 +36,6 @@ const ACROSS = 2000;
 
 type Case = 'loose' | 'loaded';
 const CASES: readonly Case[] = ['loose', 'loaded'];
-const CASE_NAMES: Record<Case, string> = { loose: 'friction alone', loaded: 'with the load' };
 
 interface State {
   readonly play: PairPlay;
@@ -82,7 +88,7 @@ const line = (trace: Trace, s: State, a: Axis): string =>
   polyline(trace.n.map((n, i): Point => [x(n, s.out), y(at(trace.reading, i), a)]));
 
 const axes = (s: State, a: Axis): string =>
-  chartSvg({ width: WIDTH, height: HEIGHT, margin: MARGIN }, 'Reading against turns', {
+  chartSvg({ width: WIDTH, height: HEIGHT, margin: MARGIN }, WORDS.plot, {
     x: numberAxis(0, s.out, 8),
     y: numberAxis(a.low * a.factor, a.high * a.factor, 6),
     marks: [Plot.gridY({ ticks: 6, className: 'grid' }), Plot.ruleY([0], { className: 'zero' })],
@@ -100,23 +106,21 @@ const lostMark = (s: State, a: Axis): string => {
 /** Turns done on a stage so far, by the stage; it goes with the page. */
 const trails = new WeakMap<HTMLElement, { key: string; stations: readonly number[] }>();
 
-const flankWords = (flank: Flank): string => (flank === 0 ? 'between' : flank > 0 ? 'pressed' : 'pulled');
-
 const readout = (s: State, now: Readonly<Record<Case, Trace>>, view: UnitView): LiveFigure[] => {
   const motion = (z: number) => withSign(show(z, { shown: 'motion', digits: 4 }, view));
   const rows = CASES.flatMap((c): LiveFigure[] => [
-    [`${c}-reading`, `reading, ${CASE_NAMES[c]}`, motion(now[c].end)],
-    [`${c}-flanks`, 'flank that touches', `A ${flankWords(now[c].flankA)}, C ${flankWords(now[c].flankC)}`],
+    [`${c}-reading`, WORDS.reading(c), motion(now[c].end)],
+    [`${c}-flanks`, WORDS.touching, WORDS.flanks(now[c].flankA, now[c].flankC)],
   ]);
-  return [['turns', 'turns', numeral(s.n, 4)], ...rows];
+  return [['turns', WORDS.turns, numeral(s.n, 4)], ...rows];
 };
 
 const legend = (): string =>
-  `<ul class="legend">${legendItem('loose', undefined, CASE_NAMES.loose)}${legendItem('loaded', undefined, CASE_NAMES.loaded)}${legendKey('<path class="trail" d="M1 5H33"/>', 'your turning')}</ul>`;
+  `<ul class="legend">${legendItem('loose', undefined, WORDS.cases.loose)}${legendItem('loaded', undefined, WORDS.cases.loaded)}${legendKey('<path class="trail" d="M1 5H33"/>', WORDS.yourTurning)}</ul>`;
 
 export const reversalLoop = defineFigure({
   name: 'reversal-loop',
-  title: 'Reading against turns, out and back',
+  title: WORDS.title,
   threads: ['A', 'C'],
   quantities: ['n_o', 'n', 'Q_pc', 'Q_f', 'c_mA', 'c_mC'],
   setElsewhere: ['c_mA', 'c_mC'],
@@ -127,10 +131,7 @@ export const reversalLoop = defineFigure({
     const { n, ...rest } = numbers.values;
     const { n_o: out, Q_pc: load, Q_f: friction } = rest;
     const { lost } = play.value;
-    if (!(lost <= MOST_LOST))
-      return said(
-        `This pair would lose ${numeral(lost, 3)} turns on reversal, more than the figure can follow; take threads whose leads differ by more.`,
-      );
+    if (!(lost <= MOST_LOST)) return bad('loop-loses-too-much', { turns: numeral(lost, 3) });
     const given = { play: play.value, load, friction };
     const loops = tracesThrough(given, [0, out, 0, out]);
     if (!loops.ok) return loops;
@@ -151,15 +152,15 @@ export const reversalLoop = defineFigure({
   draw: (s, view) => {
     const a = axisOf(s, view);
     return (
-      `${legend()}<div class="panel"><p class="panel-name">Reading on the carried part, in ${a.unit}</p><div class="plot-box">${axes(s, a)}` +
-      `<svg class="plot-marks" viewBox="0 0 ${WIDTH} ${HEIGHT}" role="img" aria-label="The two loops and your turning">` +
+      `${legend()}<div class="panel"><p class="panel-name">${WORDS.panel(a.unit)}</p><div class="plot-box">${axes(s, a)}` +
+      `<svg class="plot-marks" viewBox="0 0 ${WIDTH} ${HEIGHT}" role="img" aria-label="${WORDS.loops}">` +
       `<path class="trail" data-trail="loose"/><path class="trail" data-trail="loaded"/>` +
       `<path class="curve loose" data-loop="loose" d="${line(s.loops.loose, s, a)}"/><path class="curve loaded" data-loop="loaded" d="${line(s.loops.loaded, s, a)}"/>` +
       `<path class="lost" d="${lostMark(s, a)}"/>` +
       `<circle class="mark loose" data-dot="loose" r="5" cx="${px(x(0, s.out))}" cy="${px(y(0, a))}"/><rect class="mark loaded" data-dot="loaded" width="9" height="9" x="${px(x(0, s.out) - 4.5)}" y="${px(y(0, a) - 4.5)}"/></svg></div>` +
-      `<p class="x-name">turns, clockwise</p></div>` +
-      `<div class="loop-side">${knobSvg(s.n, 'hexagon', FLATS, 'Turned part, from above')}<p class="turners"><button type="button" data-go="back" data-key="back">Turn back</button><button type="button" data-go="out" data-key="out">Turn out</button><button type="button" class="plain" data-go="clear" data-key="clear">Clear your turning</button></p>` +
-      `${readoutHtml([...readout(s, s.start, view), ['lost on reversal', `${numeral(s.play.lost, 3)} turns`], ['the same in flats', numeral(s.flatsLost, 3)]])}</div>`
+      `<p class="x-name">${WORDS.turnsClockwise}</p></div>` +
+      `<div class="loop-side">${knobSvg(s.n, 'hexagon', FLATS, WORDS.knob)}<p class="turners"><button type="button" data-go="back" data-key="back">${WORDS.back}</button><button type="button" data-go="out" data-key="out">${WORDS.out}</button><button type="button" class="plain" data-go="clear" data-key="clear">${WORDS.clear}</button></p>` +
+      `${readoutHtml([...readout(s, s.start, view), [WORDS.lost, WORDS.lostTurns(numeral(s.play.lost, 3))], [WORDS.inFlats, numeral(s.flatsLost, 3)]])}</div>`
     );
   },
   caption: (s, view) => {
@@ -170,24 +171,24 @@ export const reversalLoop = defineFigure({
       return Math.abs(at(reading, half) - at(reading, (n.length - 1) / 1.5 - half));
     };
     const motion = (z: number) => show(z, { shown: 'motion', digits: 3 }, view);
-    const follows =
-      s.play.lost < s.out
-        ? `after ${numeral(s.play.lost, 3)} turns (${numeral(s.flatsLost, 3)} flats)`
-        : `not at all within these ${numeral(s.out)} turns, since it would take ${numeral(s.play.lost, 3)}`;
-    const loaded =
-      width('loaded') < 1e-9
-        ? 'out and back lie on one line and nothing is lost to play'
-        : `the load does not overcome the friction, and the loop is ${motion(width('loaded'))} wide`;
-    return `With friction alone the loop is up to ${motion(s.play.A.j + s.play.C.j)} wide, and on reversal the carried part follows ${follows}. With ${withSign(show(s.load, { shown: 'force' }, view))} on it ${loaded}.`;
+    return WORDS.caption({
+      wide: motion(s.play.A.j + s.play.C.j),
+      lost: numeral(s.play.lost, 3),
+      flats: numeral(s.flatsLost, 3),
+      out: numeral(s.out),
+      follows: s.play.lost < s.out,
+      load: withSign(show(s.load, { shown: 'force' }, view)),
+      loadedWide: width('loaded') < 1e-9 ? undefined : motion(width('loaded')),
+    });
   },
   table: (s, view) => {
     const motion = (z: number) => show(z, { shown: 'motion', digits: 4 }, view);
     const size = s.loops.loose.n.length;
     const rows = Array.from({ length: 25 }, (_, i) => Math.round(((size - 1) * i) / 24));
     return {
-      head: ['way', 'turns, clockwise', 'reading, friction alone', 'reading, with the load'],
+      head: WORDS.head,
       rows: rows.map((i) => [
-        i * 3 < size ? 'out' : i * 3 <= 2 * size ? 'back' : 'out again',
+        i * 3 < size ? WORDS.ways.out : i * 3 <= 2 * size ? WORDS.ways.back : WORDS.ways.again,
         numeral(at(s.loops.loose.n, i), 4),
         motion(at(s.loops.loose.reading, i)),
         motion(at(s.loops.loaded.reading, i)),

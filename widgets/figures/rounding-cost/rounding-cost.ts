@@ -3,9 +3,11 @@
  * beside the exact difference.
  */
 
+import { WORDS } from '#words/figures/rounding-cost.ts';
 import type { BothThreads } from '../../assembly/pair-of.ts';
 import {
   at,
+  bad,
   fractionText,
   good,
   leadFraction,
@@ -15,12 +17,17 @@ import {
   type Result,
   type RoundedFirst,
   roundedFirst,
-  said,
 } from '../../engine/index.ts';
 import { escapeText } from '../../input/escape.ts';
 import { numeral, show, type UnitView, withSign } from '../../input/format.ts';
 import { defineFigure } from '../kit/figure.ts';
 import { px } from '../kit/svg.ts';
+
+declare module '../../engine/kernel/result.ts' {
+  interface Refusals {
+    'nothing-to-round': { readonly A: string; readonly C: string };
+  }
+}
 
 const WIDTH = 640;
 const ROW = 34;
@@ -43,10 +50,7 @@ const stateOf = ({ A, C }: BothThreads): Result<State> => {
   const rows: Rounded[] = [];
   for (const decimals of DECIMALS) {
     const { error, ...row } = roundedFirst(A, C, decimals);
-    if (error === undefined)
-      return said(
-        `${A.designation} and ${C.designation} have the same lead to the last digit, so nothing is left to round: choose threads whose leads differ.`,
-      );
+    if (error === undefined) return bad('nothing-to-round', { A: A.designation, C: C.designation });
     rows.push({ ...row, error });
   }
   return good({ A, C, exact: numberOf(netLeadFraction(A, C)), rows });
@@ -64,8 +68,8 @@ const inFractions = ({ A, C }: BothThreads): string => {
 
 const motion = (z: number, view: UnitView): string => show(z, { shown: 'motion', digits: 4 }, view);
 const errorText = ({ error, Delta }: Rounded): string => {
-  if (error === 0) return 'nothing lost';
-  if (Delta === 0) return 'stands still';
+  if (error === 0) return WORDS.nothingLost;
+  if (Delta === 0) return WORDS.standsStill;
   return `${withSign(numeral(100 * error, 2))} %`;
 };
 const leads = (row: Rounded, s: State): string =>
@@ -88,30 +92,30 @@ const draw = (s: State, view: UnitView): string => {
   );
   const last = TOP + ROW * DECIMALS.length;
   return (
-    `<p class="in-fractions">Exactly: ${escapeText(inFractions(s))}</p><div class="cost-box" tabindex="0" role="group" aria-label="Bars of the net lead"><svg class="cost" viewBox="0 0 ${WIDTH} ${height}" role="img" aria-label="Net lead of ${escapeText(s.A.designation)} and ${escapeText(s.C.designation)} when the leads are rounded first, against the exact one">` +
-    `<text class="map-label" x="${LEFT - 10}" y="18" text-anchor="end">leads kept to</text><text class="map-label" x="${LEFT}" y="18">net lead they give</text><text class="map-label" x="${WIDTH - RIGHT + 10}" y="18">off by</text>` +
-    `${rows.join('')}${line(DECIMALS.length, 'not rounded', 1, motion(s.exact, view === 'both' ? 'metric' : view), 'cost-bar exact')}` +
+    `<p class="in-fractions">${WORDS.exactly(escapeText(inFractions(s)))}</p><div class="cost-box" tabindex="0" role="group" aria-label="${WORDS.bars}"><svg class="cost" viewBox="0 0 ${WIDTH} ${height}" role="img" aria-label="${WORDS.drawing(escapeText(s.A.designation), escapeText(s.C.designation))}">` +
+    `<text class="map-label" x="${LEFT - 10}" y="18" text-anchor="end">${WORDS.keptTo}</text><text class="map-label" x="${LEFT}" y="18">${WORDS.give}</text><text class="map-label" x="${WIDTH - RIGHT + 10}" y="18">${WORDS.offBy}</text>` +
+    `${rows.join('')}${line(DECIMALS.length, WORDS.notRounded, 1, motion(s.exact, view === 'both' ? 'metric' : view), 'cost-bar exact')}` +
     `<path class="cost-line" d="M${px(LEFT + unit)} ${TOP - 4}V${last + ROW}"/></svg></div>`
   );
 };
 
 export const roundingCost = defineFigure({
   name: 'rounding-cost',
-  title: 'What rounding first costs',
+  title: WORDS.title,
   threads: ['A', 'C'],
   quantities: [],
   state: ({ threads }) => stateOf(threads),
   draw,
   caption: (s, view) => {
     const third = at(s.rows, DECIMALS.indexOf(3));
-    return `The exact net lead is ${motion(s.exact, view)}; leads rounded to a thousandth of a millimetre give ${motion(third.Delta, view)} (${errorText(third)}).`;
+    return WORDS.caption(motion(s.exact, view), motion(third.Delta, view), errorText(third));
   },
   table: (s, view) => {
     return {
-      head: ['decimals of a millimetre', 'leads', 'net lead', 'error'],
+      head: WORDS.head,
       rows: [
         ...s.rows.map((r) => [String(r.decimals), leads(r, s), motion(r.Delta, view), errorText(r)]),
-        ['exact', inFractions(s), motion(s.exact, view), 'none'],
+        [WORDS.exact, inFractions(s), motion(s.exact, view), WORDS.none],
       ],
     };
   },

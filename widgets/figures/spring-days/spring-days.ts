@@ -3,8 +3,10 @@
  * is at the end of its life. The loss is stated by the reader or fitted to two readings; none is given here.
  */
 
+import { WORDS } from '#words/figures/spring-days.ts';
 import type { Point } from '../../assembly/assembly-layout.ts';
 import {
+  bad,
   fitRetention,
   good,
   hours,
@@ -12,13 +14,19 @@ import {
   plain,
   type Result,
   retainedForce,
-  said,
   timeToFall,
 } from '../../engine/index.ts';
 import { numeral, show } from '../../input/format.ts';
 import { defineFigure, type NumbersOf } from '../kit/figure.ts';
 import { polyline, px } from '../kit/svg.ts';
 import { evenly, roundTicks } from '../kit/ticks.ts';
+
+declare module '../../engine/kernel/result.ts' {
+  interface Refusals {
+    'force-needed-below-nought': { readonly needed: string };
+    'spring-too-weak-when-new': { readonly start: string; readonly needed: string };
+  }
+}
 
 interface State {
   readonly F_0: number;
@@ -50,16 +58,8 @@ const stateOf = ({
     if (!fit.ok) return fit;
     ({ F_0, q_r } = fit.value);
   }
-  if (!(needed >= 0))
-    return said(
-      `Read ${force(needed)} as the force that must be left; give nought or more, weight and load do the rest.`,
-      'F_p',
-    );
-  if (!(needed <= F_0))
-    return said(
-      `The spring starts with ${force(F_0)}, below the ${force(needed)} that must be left, so the flanks are not seated even when it is new: give a stronger spring.`,
-      'F_0',
-    );
+  if (!(needed >= 0)) return bad('force-needed-below-nought', { needed: force(needed) }, 'F_p');
+  if (!(needed <= F_0)) return bad('spring-too-weak-when-new', { start: force(F_0), needed: force(needed) }, 'F_0');
   const law = { F_0, q_r, t_0 };
   const fall = timeToFall(law, needed);
   if (!fall.ok) return fall;
@@ -173,41 +173,36 @@ const draw = (s: State): string => {
         `<rect class="reading" data-reading x="${px(f.x(t) - 4.5)}" y="${px(f.y(F) - 4.5)}" width="9" height="9"/>`,
     )
     .join('');
-  const verdict = lasts(s)
-    ? `✓ enough: ${force(s.left)} is left after ${time(s.life)}, where ${force(s.needed)} must be`
-    : `✕ not enough: ${force(s.left)} is left after ${time(s.life)}, where ${force(s.needed)} must be`;
   return (
-    `<p class="panel-name">Force of the spring, in newtons</p><svg class="days-chart" viewBox="0 0 ${WIDTH} ${HEIGHT}" role="img" aria-label="Force of the spring against time, each step of the scale ten times the one before">` +
+    `<p class="panel-name">${WORDS.panel}</p><svg class="days-chart" viewBox="0 0 ${WIDTH} ${HEIGHT}" role="img" aria-label="${WORDS.drawing}">` +
     `${grid}${foot}<path class="axis-line" d="M${LEFT} ${FLOOR}H${RIGHT}"/>` +
-    `<path class="needed" d="M${LEFT} ${px(needed)}H${RIGHT}"/><text class="needed-name" x="${LEFT + 6}" y="${px(needed + 16 > FLOOR - 4 ? needed - 6 : needed + 16)}">must be left</text>` +
-    `<path class="end-line" d="M${px(xEnd)} ${TOP - 6}V${FLOOR}"/><text class="end-name" x="${px(endLeft ? xEnd - 7 : xEnd + 7)}" y="${TOP + 5}" text-anchor="${endLeft ? 'end' : 'start'}">end of life</text>` +
+    `<path class="needed" d="M${LEFT} ${px(needed)}H${RIGHT}"/><text class="needed-name" x="${LEFT + 6}" y="${px(needed + 16 > FLOOR - 4 ? needed - 6 : needed + 16)}">${WORDS.mustBeLeft}</text>` +
+    `<path class="end-line" d="M${px(xEnd)} ${TOP - 6}V${FLOOR}"/><text class="end-name" x="${px(endLeft ? xEnd - 7 : xEnd + 7)}" y="${TOP + 5}" text-anchor="${endLeft ? 'end' : 'start'}">${WORDS.endOfLife}</text>` +
     `<path class="days-curve" d="${known}"/>${guess === '' ? '' : `<path class="days-curve guess" d="${guess}"/>`}${readings}${crossing}` +
-    `<circle class="end-mark" data-left cx="${px(xEnd)}" cy="${px(f.y(s.left))}" r="6"/></svg><p class="x-name">time under constant stretch</p>` +
-    `<p class="chain-verdict ${lasts(s) ? 'seated' : 'lets-go'}">${verdict}.</p>`
+    `<circle class="end-mark" data-left cx="${px(xEnd)}" cy="${px(f.y(s.left))}" r="6"/></svg><p class="x-name">${WORDS.timeAxis}</p>` +
+    `<p class="chain-verdict ${lasts(s) ? 'seated' : 'lets-go'}">${WORDS.verdict(lasts(s), force(s.left), time(s.life), force(s.needed))}</p>`
   );
 };
 
-const fallText = (s: State): string =>
-  s.falls === undefined
-    ? 'it does not fall to that within a hundred years'
-    : s.falls === 0
-      ? 'it has no more than that from the start'
-      : `it has fallen to that after ${time(s.falls)}`;
-
 export const springDays = defineFigure({
   name: 'spring-days',
-  title: 'Force of a relaxing spring against time',
+  title: WORDS.title,
   threads: [],
   quantities: QUANTITIES,
   choices: ['retention'],
   state: stateOf,
   draw,
-  caption: (s) => {
-    const law = `${s.fitted ? 'Fitted to two readings' : 'As stated'}: ${force(s.F_0)} at the start, ${percent(s.q_r)} of it lost per tenfold time.`;
-    const far =
-      s.life > surelyTo(s) ? ' That is past ten times the last reading, so it is a guess: read again later.' : '';
-    return `${law} After ${time(s.life)}, ${force(s.left)} is left where ${force(s.needed)} must be; ${fallText(s)}.${far}`;
-  },
+  caption: (s) =>
+    WORDS.caption({
+      fitted: s.fitted,
+      start: force(s.F_0),
+      loss: percent(s.q_r),
+      life: time(s.life),
+      left: force(s.left),
+      needed: force(s.needed),
+      falls: s.falls === undefined ? 'never' : s.falls === 0 ? 'from the start' : { after: time(s.falls) },
+      guess: s.life > surelyTo(s),
+    }),
   table: (s) => {
     const times = [
       ...TIMES.map(([t]) => t).filter((t) => t >= s.t_0 / 10 && t <= 10 * Math.max(s.life, s.t_0)),
@@ -215,7 +210,7 @@ export const springDays = defineFigure({
       ...(s.falls === undefined ? [] : [s.falls]),
     ];
     return {
-      head: ['time', 'force left', 'over what must be left'],
+      head: WORDS.head,
       rows: [...new Set(times)]
         .sort((a, b) => a - b)
         .map((t) => {

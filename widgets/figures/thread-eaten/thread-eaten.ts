@@ -3,6 +3,7 @@
  * uses up, against the length the reader has.
  */
 
+import { WORDS } from '#words/figures/thread-eaten.ts';
 import { pairOf } from '../../assembly/pair-of.ts';
 import { gain, good, mm, type Result, stroke, threadEaten, turnsAvailable } from '../../engine/index.ts';
 import { numeral, show, type UnitView } from '../../input/format.ts';
@@ -53,7 +54,7 @@ const stateOf = (numbers: NumbersOf<'A' | 'C', 'S_w' | 'X_A' | 'X_C', never, nev
     limiting: X_A / A.L <= X_C / C.L ? 'A' : 'C',
     bars: [
       {
-        name: `thread A, ${A.designation}`,
+        name: WORDS.thread('A', A.designation),
         kind: 'turned',
         have: X_A,
         uses: usesA.value.X,
@@ -61,7 +62,7 @@ const stateOf = (numbers: NumbersOf<'A' | 'C', 'S_w' | 'X_A' | 'X_C', never, nev
         symbol: 'X_A',
       },
       {
-        name: `thread C, ${C.designation}`,
+        name: WORDS.thread('C', C.designation),
         kind: 'carried',
         have: X_C,
         uses: usesC.value.X,
@@ -72,6 +73,8 @@ const stateOf = (numbers: NumbersOf<'A' | 'C', 'S_w' | 'X_A' | 'X_C', never, nev
   });
 };
 
+const bold = (text: string): string => `<b>${text}</b>`;
+
 const draw = (s: State, view: UnitView): string => {
   const longest = Math.max(s.wanted, ...s.bars.flatMap((b) => [b.have, b.uses]), 1e-6);
   const x = (length: number) => (SPAN * length) / longest;
@@ -80,31 +83,32 @@ const draw = (s: State, view: UnitView): string => {
     `<p class="line" data-sym="${symbol}">${text}</p><svg class="eaten ${kind}" viewBox="0 0 ${WIDTH} 24" preserveAspectRatio="none" aria-hidden="true">` +
     `${have === undefined ? '' : `<rect class="have" x="1" y="1" width="${px(x(have))}" height="22"/>`}<rect class="uses${have !== undefined && uses > have ? ' over' : ''}" x="1" y="6" width="${px(Math.max(1.5, x(uses)))}" height="12"/></svg>`;
   const rows = s.bars.map((b) =>
-    bar(
-      b.kind,
-      b.symbol,
-      `${b.name}: uses <b>${size(b.uses)}</b> of ${size(b.have)}${b.uses > b.have ? ', more than there is' : ''}`,
-      b.uses,
-      b.have,
-    ),
+    bar(b.kind, b.symbol, WORDS.uses(b.name, bold(size(b.uses)), size(b.have), b.uses > b.have), b.uses, b.have),
   );
-  return `<div class="eaten-view" role="img" aria-label="Stroke wanted and thread used, to one scale">${bar('wanted', 'S_w', `stroke wanted: <b>${show(s.wanted, { shown: 'motion', digits: 3 }, view)}</b>`, s.wanted, undefined)}${rows.join('')}</div>`;
+  const wanted = WORDS.wanted(bold(show(s.wanted, { shown: 'motion', digits: 3 }, view)));
+  return `<div class="eaten-view" role="img" aria-label="${WORDS.drawing}">${bar('wanted', 'S_w', wanted, s.wanted, undefined)}${rows.join('')}</div>`;
 };
 
 export const threadEatenFigure = defineFigure({
   name: 'thread-eaten',
-  title: 'Thread used up by a stroke',
+  title: WORDS.title,
   threads: ['A', 'C'],
   quantities: ['S_w', 'X_A', 'X_C'],
   state: stateOf,
   draw,
   caption: (s, view) => {
     const [a, c] = s.bars;
-    const enough = s.stroke >= s.wanted ? 'enough for the stroke wanted' : 'less than the stroke wanted';
-    return `Each unit of stroke eats ${numeral(a.gain, 3)} of thread A and ${numeral(c.gain, 3)} of thread C. Thread ${s.limiting} runs out first, after ${numeral(s.turns, 3)} turns and ${show(s.stroke, { shown: 'motion', digits: 3 }, view)} of stroke, ${enough}.`;
+    return WORDS.caption({
+      gainA: numeral(a.gain, 3),
+      gainC: numeral(c.gain, 3),
+      limiting: s.limiting,
+      turns: numeral(s.turns, 3),
+      stroke: show(s.stroke, { shown: 'motion', digits: 3 }, view),
+      enough: s.stroke >= s.wanted,
+    });
   },
   table: (s, view) => ({
-    head: ['thread', 'usable length', 'used by the stroke', 'gain'],
+    head: WORDS.head,
     rows: s.bars.map((b) => [
       b.name,
       show(b.have, { shown: 'size', digits: 4 }, view),

@@ -4,6 +4,7 @@
  * pitch diameter. Metal that is always there is pale, metal that depends on the piece is a strong band.
  */
 
+import { WORDS } from '#words/figures/thread-limits.ts';
 import type { Point } from '../../assembly/assembly-layout.ts';
 import { at, largestNutRoot } from '../../engine/index.ts';
 import { escapeText } from '../../input/escape.ts';
@@ -63,10 +64,10 @@ export const picture = (s: State): { readonly whole: string; readonly lens: stri
     magnified,
     lens,
     whole:
-      `<svg class="limits-whole" viewBox="0 0 ${WIDTH} ${HEIGHT}" role="img" aria-label="Screw and nut of ${escapeText(s.screw.thread.designation)} at their limits, to scale, the nut above the screw">` +
+      `<svg class="limits-whole" viewBox="0 0 ${WIDTH} ${HEIGHT}" role="img" aria-label="${WORDS.drawing(escapeText(s.screw.thread.designation))}">` +
       `${paint(f, -0.71 * P, 0.81 * P, middle - reach, middle + reach, whole)}` +
-      `<path class="pitch-line" d="M0 ${px(cy)}H${WIDTH}"/><text class="figure-note" x="6" y="${px(cy - 5)}">pitch line</text>` +
-      `<text class="name nut" x="${WIDTH - 8}" y="20" text-anchor="end">nut ${s.nut.cls}</text><text class="name screw" x="8" y="${HEIGHT - 10}">screw ${s.screw.cls}</text>` +
+      `<path class="pitch-line" d="M0 ${px(cy)}H${WIDTH}"/><text class="figure-note" x="6" y="${px(cy - 5)}">${WORDS.pitchLine}</text>` +
+      `<text class="name nut" x="${WIDTH - 8}" y="20" text-anchor="end">${WORDS.nut(s.nut.cls)}</text><text class="name screw" x="8" y="${HEIGHT - 10}">${WORDS.screw(s.screw.cls)}</text>` +
       `<circle class="lens-rim" cx="${px(cx)}" cy="${px(cy)}" r="${px(Math.max(6, LENS.r / magnified))}"/></svg>`,
   };
 };
@@ -76,10 +77,10 @@ const NICE = [1, 2, 4, 5, 10, 20, 40, 50, 100, 200];
 const lensOf = (s: State, f: Four, scale: number): { lens: string; magnified: number } => {
   const { screw, nut } = s;
   const levels = [
-    { key: 'nut', name: 'nut, largest', r: nut.pitch.max / 2 },
-    { key: 'nut', name: 'nut, smallest', r: nut.pitch.min / 2 },
-    { key: 'screw', name: 'screw, largest', r: screw.pitch.max / 2 },
-    { key: 'screw', name: 'screw, smallest', r: screw.pitch.min / 2 },
+    { key: 'nut', name: WORDS.levels.nutLargest, r: nut.pitch.max / 2 },
+    { key: 'nut', name: WORDS.levels.nutSmallest, r: nut.pitch.min / 2 },
+    { key: 'screw', name: WORDS.levels.screwLargest, r: screw.pitch.max / 2 },
+    { key: 'screw', name: WORDS.levels.screwSmallest, r: screw.pitch.min / 2 },
   ] as const;
   const [top, bottom] = [Math.max(...levels.map((l) => l.r)), Math.min(...levels.map((l) => l.r))];
   const centre = (top + bottom) / 2;
@@ -103,10 +104,10 @@ const lensOf = (s: State, f: Four, scale: number): { lens: string; magnified: nu
       return `<path class="leader ${l.key}" d="M${LENS.x} ${px(from)}H284L300 ${px(to)}H308"/><text class="name ${l.key}" x="312" y="${px(to + 4)}">${l.name}</text>`;
     })
     .join('');
-  const span = (key: string, x: number, low: number, high: number) =>
-    `<g class="clear-${key}"><path class="span" d="M${x} ${px(y(low))}V${px(y(high))}"/><path d="M${x - 5} ${px(y(low))}h10M${x - 5} ${px(y(high))}h10"/><text x="${x}" y="${px(Math.min(y(low), y(high)) - 5)}" text-anchor="middle">${key}</text></g>`;
+  const span = (key: 'least' | 'most', x: number, low: number, high: number) =>
+    `<g class="clear-${key}"><path class="span" d="M${x} ${px(y(low))}V${px(y(high))}"/><path d="M${x - 5} ${px(y(low))}h10M${x - 5} ${px(y(high))}h10"/><text x="${x}" y="${px(Math.min(y(low), y(high)) - 5)}" text-anchor="middle">${WORDS.spans[key]}</text></g>`;
   const lens =
-    `<svg class="limits-lens" viewBox="0 0 ${LENS.width} ${LENS.height}" role="img" aria-label="One flank at the pitch line, magnified a further ${magnified} times: clearance least and most">` +
+    `<svg class="limits-lens" viewBox="0 0 ${LENS.width} ${LENS.height}" role="img" aria-label="${WORDS.lens(magnified)}">` +
     `<defs><clipPath id="limits-clip"><circle cx="${LENS.x}" cy="${LENS.y}" r="${LENS.r}"/></clipPath></defs>` +
     `<g clip-path="url(#limits-clip)">${paint(f, P / 4 - (1.1 * LENS.r) / k, P / 4 + (1.1 * LENS.r) / k, centre - P, centre + P, place)}</g>` +
     `${leaders}${span('least', 232, screw.pitch.max / 2, nut.pitch.min / 2)}${span('most', 266, screw.pitch.min / 2, nut.pitch.max / 2)}` +

@@ -1,5 +1,6 @@
 /** What the figure shows, from the reader's designation: limits of screw and nut, what is left between, and the rows of the table. */
 
+import { WORDS } from '#words/figures/thread-limits.ts';
 import {
   type Basis,
   clearanceOfPair,
@@ -47,8 +48,8 @@ export const stateOf = ({ threads: { thread }, values }: NumbersOf<'thread', 'q_
   const clearance = clearanceOfPair(screw.value.limits, nut.value.limits);
   if (!clearance.ok) return clearance;
   const everyday = [
-    ...(screw.value.stated ? [] : [`class ${screw.value.limits.cls} for the screw`]),
-    ...(nut.value.stated ? [] : [`class ${nut.value.limits.cls} for the nut`]),
+    ...(screw.value.stated ? [] : [WORDS.screwAsClass(screw.value.limits.cls)]),
+    ...(nut.value.stated ? [] : [WORDS.nutAsClass(nut.value.limits.cls)]),
   ];
   const { limits: s } = screw.value;
   const { limits: n } = nut.value;
@@ -57,12 +58,7 @@ export const stateOf = ({ threads: { thread }, values }: NumbersOf<'thread', 'q_
     nut: n,
     clearance: clearance.value,
     hole: hole.value,
-    notes: [
-      ...(everyday.length > 0
-        ? [`No class was written, so the everyday one was taken: ${everyday.join(' and ')}.`]
-        : []),
-      ...new Set([...s.notes, ...n.notes]),
-    ],
+    notes: [...(everyday.length > 0 ? [WORDS.everyday(everyday)] : []), ...new Set([...s.notes, ...n.notes])],
   });
 };
 
@@ -91,42 +87,43 @@ export interface Row {
   readonly greatest: string;
   readonly tolerance: string;
   readonly basis: string;
+  readonly byFormula: boolean;
 }
 
-const OPEN = 'no limit';
-
 export const rowsOf = ({ screw, nut }: State, view: UnitView): readonly Row[] => {
-  const by = (basis: Basis, standard: string) => (basis === 'table' ? `table, ${standard}` : `formula, ${standard}`);
+  const by = (basis: Basis, standard: string) => ({
+    basis: basis === 'table' ? WORDS.byTable(standard) : WORDS.byFormula(standard),
+    byFormula: basis !== 'table',
+  });
   const zone = (diameter: string, z: ExternalLimits['pitch'], standard: string): Row => ({
     diameter,
     least: limit(z.min, view),
     greatest: limit(z.max, view),
     tolerance: gap(z.tolerance, view),
-    basis: by(z.basis, standard),
+    ...by(z.basis, standard),
   });
   return [
-    zone('screw, major', screw.major, screw.standard),
-    zone('screw, pitch', screw.pitch, screw.standard),
+    zone(WORDS.diameters.screwMajor, screw.major, screw.standard),
+    zone(WORDS.diameters.screwPitch, screw.pitch, screw.standard),
     {
-      diameter: 'screw, minor',
-      least: OPEN,
+      diameter: WORDS.diameters.screwMinor,
+      least: WORDS.noLimit,
       greatest: limit(screw.minor.max, view),
       tolerance: '',
-      basis: by(screw.minor.basis, screw.standard),
+      ...by(screw.minor.basis, screw.standard),
     },
     {
-      diameter: 'nut, major',
+      diameter: WORDS.diameters.nutMajor,
       least: limit(nut.major.min, view),
-      greatest: OPEN,
+      greatest: WORDS.noLimit,
       tolerance: '',
-      basis: by(nut.major.basis, nut.standard),
+      ...by(nut.major.basis, nut.standard),
     },
-    zone('nut, pitch', nut.pitch, nut.standard),
-    zone('nut, minor', nut.minor, nut.standard),
+    zone(WORDS.diameters.nutPitch, nut.pitch, nut.standard),
+    zone(WORDS.diameters.nutMinor, nut.minor, nut.standard),
   ];
 };
 
-export const HEAD = ['diameter', 'least', 'greatest', 'tolerance', 'comes from'] as const;
 export const cells = (row: Row): readonly [diameter: string, ...rest: string[]] => [
   row.diameter,
   row.least,

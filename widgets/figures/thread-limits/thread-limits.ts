@@ -3,18 +3,13 @@
  * flanks, and the limits in a table that says where each came from.
  */
 
+import { WORDS } from '#words/figures/thread-limits.ts';
 import { escapeText } from '../../input/escape.ts';
 import { numeral, type UnitView } from '../../input/format.ts';
 import { defineFigure } from '../kit/figure.ts';
 import { type FixedFigure, readoutHtml } from '../kit/readout.ts';
 import { picture } from './picture.ts';
-import { cells, gap, HEAD, limit, rowsOf, type State, stateOf } from './state.ts';
-
-const FIT = {
-  clear: 'any such nut goes on any such screw',
-  'may bind': 'whether a nut goes on depends on the pieces',
-  'never goes': 'no such nut goes on such a screw',
-} as const;
+import { cells, gap, limit, rowsOf, type State, stateOf } from './state.ts';
 
 const draw = (s: State, view: UnitView): string => {
   const { whole, lens, magnified } = picture(s);
@@ -26,9 +21,9 @@ const draw = (s: State, view: UnitView): string => {
     .join('');
   const notes = s.notes.map((n) => `<li>${escapeText(n)}</li>`).join('');
   return (
-    `<div class="limits-pictures">${whole}<div>${lens}<p class="lens-words">One flank at the pitch line, ${magnified} times larger again; distances here are on the radius.</p></div></div>` +
+    `<div class="limits-pictures">${whole}<div>${lens}<p class="lens-words">${WORDS.lensWords(magnified)}</p></div></div>` +
     readoutHtml(readout(s, view)) +
-    `<div class="table-scroll" tabindex="0" role="group" aria-label="Limits of size"><table class="limits-table"><thead><tr>${HEAD.map((h) => `<th scope="col">${h}</th>`).join('')}</tr></thead><tbody>${rows}</tbody></table></div>` +
+    `<div class="table-scroll" tabindex="0" role="group" aria-label="${WORDS.limits}"><table class="limits-table"><thead><tr>${WORDS.head.map((h) => `<th scope="col">${h}</th>`).join('')}</tr></thead><tbody>${rows}</tbody></table></div>` +
     (notes === '' ? '' : `<ul class="limits-notes">${notes}</ul>`)
   );
 };
@@ -36,19 +31,13 @@ const draw = (s: State, view: UnitView): string => {
 const readout = (s: State, view: UnitView): FixedFigure[] => {
   const { pitch, major, minor, overlap } = s.clearance;
   return [
-    ['clearance at the pitch diameter, least', gap(pitch.least, view)],
-    ['clearance at the pitch diameter, most', gap(pitch.most, view)],
-    ['over the crest of the screw, at least', gap(major.least, view)],
-    ['under the crest of the nut, at least', gap(minor.least, view)],
-    ['depth of thread shared, on the radius', `${gap(overlap.least, view)} to ${gap(overlap.most, view)}`],
-    [
-      `hole for ${percent(s.hole.share)} of thread`,
-      `${limit(s.hole.size, view)}, ${s.hole.lies} the nut’s minor limits`,
-    ],
-    [
-      'nearest drills',
-      s.hole.drills.map((d) => `${d.name} (${percent(d.share)})`).join(', ') || 'none within 2\u00a0%',
-    ],
+    [WORDS.readout.pitchLeast, gap(pitch.least, view)],
+    [WORDS.readout.pitchMost, gap(pitch.most, view)],
+    [WORDS.readout.major, gap(major.least, view)],
+    [WORDS.readout.minor, gap(minor.least, view)],
+    [WORDS.readout.overlap, WORDS.range(gap(overlap.least, view), gap(overlap.most, view))],
+    [WORDS.readout.hole(percent(s.hole.share)), WORDS.hole(limit(s.hole.size, view), s.hole.lies)],
+    [WORDS.readout.drills, s.hole.drills.map((d) => WORDS.drill(d.name, percent(d.share))).join(', ') || WORDS.noDrill],
   ];
 };
 
@@ -56,30 +45,34 @@ const percent = (share: number): string => `${numeral(100 * share, 3)}\u00a0%`;
 
 const caption = (s: State, view: UnitView): string => {
   const { screw, nut, clearance } = s;
-  const range = (z: { min: number; max: number }) => `${limit(z.min, view)} to ${limit(z.max, view)}`;
-  const formula = rowsOf(s, view).filter((r) => r.basis.startsWith('formula'));
-  const from =
-    formula.length === 0
-      ? `Every limit is the published one of ${screw.standard}.`
-      : formula.length === 6
-        ? `Every limit is by the formulas and the rounding of ${screw.standard}.`
-        : `By formula and rounding: ${formula.map((r) => r.diameter).join('; ')}; the rest from the published tables.`;
-  return `Class ${screw.cls} in class ${nut.cls}: pitch diameter of the screw ${range(screw.pitch)}, of the nut ${range(nut.pitch)}, so ${gap(clearance.pitch.least, view)} to ${gap(clearance.pitch.most, view)} of clearance on the diameter; ${FIT[clearance.fit]}. ${from}`;
+  const range = (z: { min: number; max: number }) => WORDS.range(limit(z.min, view), limit(z.max, view));
+  return WORDS.caption({
+    screwClass: screw.cls,
+    nutClass: nut.cls,
+    screwPitch: range(screw.pitch),
+    nutPitch: range(nut.pitch),
+    clearance: WORDS.range(gap(clearance.pitch.least, view), gap(clearance.pitch.most, view)),
+    fit: clearance.fit,
+    standard: screw.standard,
+    byFormula: rowsOf(s, view)
+      .filter((row) => row.byFormula)
+      .map((row) => row.diameter),
+  });
 };
 
 export const threadLimits = defineFigure({
   name: 'thread-limits',
-  title: 'Limits of size of a screw and a nut',
+  title: WORDS.title,
   threads: ['thread'],
   quantities: ['q_t'],
   state: stateOf,
   draw,
   caption,
   table: (s, view) => ({
-    head: HEAD,
+    head: WORDS.head,
     rows: [
       ...rowsOf(s, view).map(cells),
-      ...readout(s, view).map(([name, value]) => [name, value, '', '', 'from the limits above']),
+      ...readout(s, view).map(([name, value]) => [name, value, '', '', WORDS.fromAbove]),
     ],
   }),
 });

@@ -4,6 +4,7 @@
  * the lower one, and the upright mark is what the hand feels.
  */
 
+import { WORDS } from '#words/figures/torque-bars.ts';
 import { type EffortState, effortState, senseText, torqueText } from '../../assembly/effort-of.ts';
 import type { ThreadEffort } from '../../engine/index.ts';
 import { numeral, show, type UnitView } from '../../input/format.ts';
@@ -28,13 +29,7 @@ interface Case {
   readonly pieces: readonly Piece[];
 }
 
-const KINDS: Readonly<Record<Kind, string>> = {
-  'a-rub': 'friction in thread A',
-  'a-slope': 'slope of thread A',
-  'c-rub': 'friction in thread C',
-  'c-slope': 'slope of thread C',
-  collar: 'collar or tip',
-};
+const KINDS: readonly Kind[] = ['a-rub', 'a-slope', 'c-rub', 'c-slope', 'collar'];
 
 /**
  * Friction is hatched, each thread its own way. It is asked for here and not in a style sheet: on a page the ids of a figure carry
@@ -60,30 +55,30 @@ const piecesOf = (a: ThreadEffort | undefined, c: ThreadEffort, collar: number):
   ].filter((p): p is Piece => p.torque !== 0);
 
 const casesOf = ({ A, C, pair, plain }: EffortState): Case[] => {
-  const names = `${A.designation} with ${C.designation}`;
+  const names = WORDS.pair(A.designation, C.designation);
   const { against, along } = pair;
   return [
     {
       what: names,
-      way: `load raised, ${senseText(against.sense)}`,
+      way: WORDS.turning(WORDS.raised, senseText(against.sense)),
       torque: against.torque,
       pieces: piecesOf(against.A, against.C, against.collar),
     },
     {
       what: names,
-      way: `load lowered, ${senseText(along.sense)}`,
+      way: WORDS.turning(WORDS.lowered, senseText(along.sense)),
       torque: along.torque,
       pieces: piecesOf(along.A, along.C, along.collar),
     },
     {
-      what: `${C.designation} alone`,
-      way: 'load raised',
+      what: WORDS.alone(C.designation),
+      way: WORDS.raised,
       torque: plain.against,
       pieces: piecesOf(undefined, plain.up, plain.rubbing),
     },
     {
-      what: `${C.designation} alone`,
-      way: 'load lowered',
+      what: WORDS.alone(C.designation),
+      way: WORDS.lowered,
       torque: plain.along,
       pieces: piecesOf(undefined, plain.down, plain.rubbing),
     },
@@ -130,12 +125,12 @@ const split = (c: Case, view: UnitView): string =>
   c.pieces
     .map((p, i) => {
       const size = torqueText(Math.abs(p.torque), view);
-      return `${p.torque < 0 ? '− ' : i === 0 ? '' : '+ '}${size} ${KINDS[p.kind]}`;
+      return `${p.torque < 0 ? '− ' : i === 0 ? '' : '+ '}${size} ${WORDS.kinds[p.kind]}`;
     })
     .join(' ');
 
 const swatch = (kind: Kind): string =>
-  `<li><svg class="swatch" viewBox="0 0 26 14" aria-hidden="true">${pieceHtml(kind, 'x="1" y="1" width="24" height="12"')}</svg>${KINDS[kind]}</li>`;
+  `<li><svg class="swatch" viewBox="0 0 26 14" aria-hidden="true">${pieceHtml(kind, 'x="1" y="1" width="24" height="12"')}</svg>${WORDS.kinds[kind]}</li>`;
 
 const HATCH = ['a', 'c']
   .map(
@@ -146,10 +141,10 @@ const HATCH = ['a', 'c']
 
 const holds = ({ pair }: EffortState, view: UnitView): string =>
   pair.selfLocking
-    ? `It holds by itself: lowering takes ${torqueText(pair.along.torque, view)} of the hand.`
+    ? WORDS.holds(torqueText(pair.along.torque, view))
     : pair.along.torque === 0
-      ? 'It is on the edge of running back: lowering takes no torque at all.'
-      : `It runs back by itself: under the load it turns with ${torqueText(-pair.along.torque, view)}, which the hand must hold.`;
+      ? WORDS.onTheEdge
+      : WORDS.runsBack(torqueText(-pair.along.torque, view));
 
 const efficiencyText = (share: number, view: UnitView): string => show(share, { shown: 'percent', digits: 3 }, view);
 
@@ -158,18 +153,16 @@ const draw = (s: EffortState, view: UnitView): string => {
   const x = scaleOf(cases);
   const rows = cases.map(
     (c, i) =>
-      `<div class="torque-case"><p class="line">${c.what}, ${c.way}: <b${i === 0 ? ' data-sym="M"' : ''}>${torqueText(c.torque, view)}</b></p>` +
+      `<div class="torque-case"><p class="line">${WORDS.caseTorque(c.what, c.way, `<b${i === 0 ? ' data-sym="M"' : ''}>${torqueText(c.torque, view)}</b>`)}</p>` +
       `${bar(c, x, i === 0 ? s.pair.frictionless : undefined)}<p class="split">${split(c, view)}</p></div>`,
   );
-  const kinds = (Object.keys(KINDS) as Kind[]).filter(
-    (k) => k !== 'collar' || cases.some((c) => c.pieces.some((p) => p.kind === k)),
-  );
+  const kinds = KINDS.filter((k) => k !== 'collar' || cases.some((c) => c.pieces.some((p) => p.kind === k)));
   return (
     `<svg class="hatches" width="0" height="0" aria-hidden="true"><defs>${HATCH}</defs></svg>` +
     `<ul class="legend">${kinds.map(swatch).join('')}` +
-    `<li><svg class="swatch" viewBox="0 0 26 14" aria-hidden="true"><path class="total" d="M13 0V14"/></svg>what the hand feels</li>` +
-    `<li><svg class="swatch" viewBox="0 0 26 14" aria-hidden="true"><path class="free-mark" d="M13 1l-5 12h10z"/></svg>without friction: ${torqueText(s.pair.frictionless, view)}</li></ul>` +
-    `<div class="torque-view" role="img" aria-label="Torques both ways, thread by thread, to one scale">${rows.join('')}</div>`
+    `<li><svg class="swatch" viewBox="0 0 26 14" aria-hidden="true"><path class="total" d="M13 0V14"/></svg>${WORDS.handFeels}</li>` +
+    `<li><svg class="swatch" viewBox="0 0 26 14" aria-hidden="true"><path class="free-mark" d="M13 1l-5 12h10z"/></svg>${WORDS.frictionless(torqueText(s.pair.frictionless, view))}</li></ul>` +
+    `<div class="torque-view" role="img" aria-label="${WORDS.drawing}">${rows.join('')}</div>`
   );
 };
 
@@ -179,31 +172,43 @@ const compared = ({ pair, plain, C }: EffortState): string => {
     3,
   );
   return times === '1.00'
-    ? `as much as ${C.designation} alone`
+    ? WORDS.asMuch(C.designation)
     : pair.against.torque > plain.against
-      ? `${times} times the torque of ${C.designation} alone`
-      : `where ${C.designation} alone takes ${times} times as much`;
+      ? WORDS.times(times, C.designation)
+      : WORDS.lessThan(times, C.designation);
 };
 
 export const torqueBars = defineFigure({
   name: 'torque-bars',
-  title: 'Torque both ways, thread by thread',
+  title: WORDS.title,
   threads: ['A', 'C'],
   quantities: ['F', 'mu', 'd_b'],
   choices: ['rubs'],
   state: (numbers) => effortState(numbers),
   draw,
   caption: (s, view) =>
-    `Raising ${show(s.load, { shown: 'force' }, view)} with friction ${numeral(s.mu)} takes ${torqueText(s.pair.against.torque, view)}, ${compared(s)}. The efficiency is ${efficiencyText(s.pair.efficiency, view)}, that of ${s.C.designation} alone ${efficiencyText(s.plain.efficiency, view)}. ${holds(s, view)}`,
+    WORDS.caption({
+      load: show(s.load, { shown: 'force' }, view),
+      friction: numeral(s.mu),
+      torque: torqueText(s.pair.against.torque, view),
+      compared: compared(s),
+      efficiency: efficiencyText(s.pair.efficiency, view),
+      plain: s.C.designation,
+      plainEfficiency: efficiencyText(s.plain.efficiency, view),
+      holds: holds(s, view),
+    }),
   table: (s, view) => {
-    const kinds = Object.keys(KINDS) as Kind[];
     const of = (c: Case, kind: Kind): string => {
       const piece = c.pieces.find((p) => p.kind === kind);
       return piece ? torqueText(piece.torque, view) : '';
     };
     return {
-      head: ['case', ...kinds.map((k) => KINDS[k]), 'torque'],
-      rows: casesOf(s).map((c) => [`${c.what}, ${c.way}`, ...kinds.map((k) => of(c, k)), torqueText(c.torque, view)]),
+      head: [WORDS.caseHead, ...KINDS.map((kind) => WORDS.kinds[kind]), WORDS.torqueHead],
+      rows: casesOf(s).map((c) => [
+        WORDS.case(c.what, c.way),
+        ...KINDS.map((k) => of(c, k)),
+        torqueText(c.torque, view),
+      ]),
     };
   },
 });

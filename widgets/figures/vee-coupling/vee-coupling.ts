@@ -3,8 +3,10 @@
  * pull, so a force below nought is a flank that opens; it is drawn to the other side of nought, hollow, and named.
  */
 
+import { WORDS } from '#words/figures/vee-coupling.ts';
 import {
   at,
+  bad,
   type Contact,
   contactForces,
   couplingAt,
@@ -14,13 +16,18 @@ import {
   openFlanks,
   type Place,
   type Result,
-  said,
 } from '../../engine/index.ts';
 import { show, type UnitView } from '../../input/format.ts';
 import { type NamedPlace, readFeet } from '../../input/levelling-table.ts';
 import { reasonOf } from '../../words/reason.ts';
 import { defineFigure, type NumbersOf } from '../kit/figure.ts';
 import { px } from '../kit/svg.ts';
+
+declare module '../../engine/kernel/result.ts' {
+  interface Refusals {
+    'part-without-weight': Readonly<Record<never, never>>;
+  }
+}
 
 const QUANTITIES = ['W', 'x_g', 'y_g', 'beta_v', 'F_l', 'theta_l', 'h_l'] as const;
 type Given = NumbersOf<never, (typeof QUANTITIES)[number], 'grooves', 'feet'>;
@@ -50,8 +57,7 @@ const stateOf = ({ values, choices, texts }: Given): Result<State> => {
   if (!places.ok) return places;
   const { W, beta_v, F_l: force, theta_l: direction, h_l } = values;
   const centre = { x: values.x_g, y: values.y_g };
-  if (!(W > 0))
-    return said('The part has no weight here, so nothing presses the balls into their vees: give one above 0 N.');
+  if (!(W > 0)) return bad('part-without-weight', {});
   const balls = couplingAt(places.value, beta_v, choices.grooves);
   const loads: Load[] = [
     { force: [0, 0, -W], at: [centre.x, centre.y, 0] },
@@ -84,13 +90,15 @@ const stateOf = ({ values, choices, texts }: Given): Result<State> => {
 const newtons = (force: number): string => show(force, { shown: 'force', digits: 3 }, 'metric');
 
 const verdict = ({ force, open }: Flank): string =>
-  open ? `would have to pull ${newtons(Math.abs(force))}: it opens` : `pushes ${newtons(force)}`;
+  open ? WORDS.opens(newtons(Math.abs(force))) : WORDS.pushes(newtons(force));
+
+const told = ({ name, force }: Flank) => ({ name, force: newtons(force) });
 
 const draw = (s: State): string =>
-  `<svg class="vees" viewBox="0 0 ${SIZE} ${SIZE}" role="img" aria-label="Plan of three balls in their grooves, seen from above, with the push of each flank">${planSvg(s)}</svg>` +
+  `<svg class="vees" viewBox="0 0 ${SIZE} ${SIZE}" role="img" aria-label="${WORDS.plan}">${planSvg(s)}</svg>` +
   (s.loose === undefined
     ? `<ul class="vee-bars">${s.flanks.map((flank) => barHtml(flank, s)).join('')}</ul>`
-    : `<p class="lifts">Loose along its grooves: no six forces hold it.</p>`);
+    : `<p class="lifts">${WORDS.loose}</p>`);
 
 const planSvg = (s: State): string => {
   const all = [...s.places, s.centre];
@@ -157,7 +165,7 @@ const barHtml = (flank: Flank, s: State): string => {
 
 export const veeCoupling = defineFigure({
   name: 'vee-coupling',
-  title: 'Three balls in three vees',
+  title: WORDS.title,
   threads: [],
   quantities: QUANTITIES,
   choices: ['grooves'],
@@ -169,23 +177,23 @@ export const veeCoupling = defineFigure({
     const sorted = [...flanks].sort((a, b) => a.force - b.force);
     const [least, most] = [at(sorted, 0), at(sorted, sorted.length - 1)];
     return open.length === 0
-      ? `All six flanks push, so the part is held: the least is ${least.name} with ${newtons(least.force)}, the most ${most.name} with ${newtons(most.force)}.`
-      : `${open.map((flank) => `${flank.name} ${verdict(flank)}`).join('; ')}. A flank can’t pull, so the part leaves its vees: bring the load nearer to the middle, add weight, or take side force away.`;
+      ? WORDS.held(told(least), told(most))
+      : WORDS.leaves(open.map(({ name, force }) => ({ name, force: newtons(Math.abs(force)) })));
   },
   table: (s, view: UnitView) => {
     const size = (v: number) => show(v, { shown: 'size' }, view);
     return {
-      head: ['flank', 'ball at', 'groove, from x', 'pushes, seen along the groove outward', 'force', 'standing'],
+      head: WORDS.head,
       rows: s.places.flatMap((place, i) =>
         (['left', 'right'] as const).map((side, j) => {
           const flank = s.flanks.find((f) => f.ball === place.name && f.flank === side);
           return [
             `${place.name}${j + 1}`,
-            `x ${size(place.x)}, y ${size(place.y)}`,
+            WORDS.place(size(place.x), size(place.y)),
             show(at(s.directions, i), { shown: 'degrees', digits: 4 }, view),
-            `to the ${side}`,
+            WORDS.sides[side],
             flank ? newtons(flank.force) : '',
-            flank ? (flank.open ? 'opens' : 'pressed') : 'loose',
+            flank ? (flank.open ? WORDS.standing.opens : WORDS.standing.pressed) : WORDS.standing.loose,
           ];
         }),
       ),
