@@ -12,7 +12,8 @@ describe('steps of a worked example', () => {
 });
 
 it('engaged is the nut, or what is left of the screw, and never less than nothing', () => {
-  const left = (b: number, l: number, u: number) => valueIn(engagementLeft.of({ b_s: mm(b), l_s: mm(l), u: mm(u) })).l_e;
+  const left = (b: number, l: number, u: number) =>
+    valueIn(engagementLeft.of({ b_s: mm(b), l_s: mm(l), u: mm(u) })).l_e;
   expect([left(8, 30, 0), left(8, 30, 22), left(8, 30, 26), left(8, 30, 31)]).toEqual([8, 8, 4, 0]);
 });
 

@@ -5,13 +5,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { Numbers } from '../../widgets/assembly/numbers.ts';
-import {
-  limitsOfSize,
-  mm,
-  nutLimits,
-  screwLimits,
-  wallOfSleeve,
-} from '../../widgets/engine/index.ts';
+import { limitsOfSize, nutLimits, screwLimits, wallOfSleeve } from '../../widgets/engine/index.ts';
 import type { Figure } from '../../widgets/figures/kit/figure.ts';
 import { profileEdge } from '../../widgets/figures/kit/limit-profile.ts';
 import { FIGURES } from '../../widgets/site/catalogue.ts';

@@ -439,6 +439,15 @@ export const TASKS: readonly Task[] = [
     drags: { 'Turned part, from above': TURNS },
   },
   {
+    widget: 'adjuster',
+    page: 'does-it-fit.html',
+    asks: 'turn it two turns clockwise: it stops where thread C has only its least engagement left',
+    work: (hands) => hands.step('Turns', 2),
+    says: /It goes ([\d.]+) turns clockwise, .*: ([\d.]+) µm of stroke\. Its tip stands/,
+    is: () => [2.5 / 1.5, micrometres(one('stroke', { Delta: 1.5 - 25.4 / 16, n_max: 5 / 1.5 }))],
+    drags: { 'Turned part, from above': TURNS },
+  },
+  {
     widget: 'ball-and-seat',
     page: 'contact-heat-creep.html',
     asks: 'try a larger ball: it sinks in less',

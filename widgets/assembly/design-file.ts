@@ -1,7 +1,7 @@
 /**
  * The reader's designs as a file, and what of such a file is taken.
  *
- *   { "format": "differential-screw-designs", "version": 1,
+ *   { "format": "differential-screw-designs", "version": 2,
  *     "designs": [ { "name": "Foot", "numbers": { "A": "M10×1.5", "C": "3/8-16 UNC", "arrangement": "in line", "l_A": "20 mm" } } ] }
  *
  * A number is kept as text with its unit, under the name it has in the chapters: a thread's letter, a symbol of the
@@ -41,7 +41,7 @@ declare module '../engine/kernel/result.ts' {
 }
 
 export const DESIGN_FORMAT = 'differential-screw-designs';
-export const DESIGN_VERSION = 1;
+export const DESIGN_VERSION = 2;
 export const MOST_DESIGNS = 200;
 const LONGEST_NAME = 60;
 /** No list a field takes is longer; a larger file is not one of designs. */

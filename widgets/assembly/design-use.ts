@@ -14,8 +14,13 @@
  */
 
 import { mm, type SymbolName, symbolFact, type Thread, turnsFor } from '../engine/index.ts';
+import { CHOICES } from '../input/choices.ts';
 import { readThread } from '../input/designation.ts';
 import { dividerOf, stepsOf } from '../input/dividers.ts';
+import type { Adjuster } from './adjuster/adjuster.ts';
+import { numbersOfAdjuster } from './adjuster/as-numbers.ts';
+import { adjusterOf } from './adjuster/from-numbers.ts';
+import { readAdjuster } from './adjuster/text.ts';
 import { formerNames, inPresentSign } from './former-names.ts';
 import { type Input, type NumberSet, readInput, writeQuantity } from './numbers.ts';
 import { pairOf } from './pair-of.ts';
@@ -99,7 +104,8 @@ export const fillsOf = (design: Texts, set: NumberSet): ReadonlyMap<string, Fill
 
 /** What a design has for the fields of a set, also what a field does not take because it is outside its bounds. */
 export const offersOf = (design: Texts, set: NumberSet): ReadonlyMap<string, Fill & { readonly taken: boolean }> => {
-  const numbers = todays(design);
+  const own = todays(design);
+  const numbers = withAdjuster(own);
   const has = (name: string) => set.inputs.some((input) => input.name === name);
   const offers = new Map<string, Fill & { readonly taken: boolean }>();
   for (const input of set.inputs) {
@@ -112,7 +118,7 @@ export const offersOf = (design: Texts, set: NumberSet): ReadonlyMap<string, Fil
     if (text === undefined) continue;
     offers.set(name, {
       text,
-      worked: worked !== undefined && worked !== numbers[name],
+      worked: text !== own[name],
       taken: readInput(input, text, 'metric').ok,
     });
   }
@@ -140,6 +146,33 @@ const workedOut = (numbers: Texts, name: string): string | undefined => {
   if (name === 'X_A') return usable(numbers, 'A');
   if (name === 'X_C') return usable(numbers, 'C');
   return undefined;
+};
+
+/** Where a design is described by its parts, what these say stands over numbers of its own. */
+const withAdjuster = (numbers: Texts): Texts => {
+  const described = numbers.adjuster === undefined ? undefined : readAdjuster(numbers.adjuster);
+  return described?.ok ? { ...numbers, ...numbersOfAdjuster(described.value) } : numbers;
+};
+
+/** The adjuster of a design: described by its parts, or made of its threads and lengths where it has them all. */
+const adjusterIn = (numbers: Texts): Adjuster | undefined => {
+  if (numbers.adjuster !== undefined) {
+    const described = readAdjuster(numbers.adjuster);
+    return described.ok ? described.value : undefined;
+  }
+  const [A, C] = [threadIn(numbers, 'A'), threadIn(numbers, 'C')];
+  const [l_A, b_A, l_C, b_C] = [
+    amount(numbers, 'l_A'),
+    amount(numbers, 'b_A'),
+    amount(numbers, 'l_C'),
+    amount(numbers, 'b_C'),
+  ];
+  const q_e = amount(numbers, 'q_e');
+  if (!A || !C || l_A === undefined || b_A === undefined || l_C === undefined || b_C === undefined || q_e === undefined)
+    return undefined;
+  const arrangement = CHOICES.arrangement.options.find((option) => option === numbers.arrangement) ?? 'in line';
+  const made = adjusterOf({ threads: { A, C }, values: { l_A, b_A, l_C, b_C, q_e }, choices: { arrangement } });
+  return made.ok ? made.value : undefined;
 };
 
 /** From the adjuster that the lengths make; a design without all of them has its own number, if any. */

@@ -23,6 +23,7 @@ import { readThread } from '../input/designation.ts';
 import { formatOf, show, timeUnit, type UnitView } from '../input/format.ts';
 import { readNumber, readQuantity, readTime } from '../input/quantity.ts';
 import { TEXTS, type TextName } from '../input/texts.ts';
+import { readAdjuster, tidyAdjuster } from './adjuster/text.ts';
 
 declare module '../engine/kernel/result.ts' {
   interface Refusals {
@@ -82,7 +83,12 @@ export const fieldUnit = (name: SymbolName, view: UnitView): Unit => {
 /** Reads one input as typed. A quantity outside the field's bounds is refused with the bounds. */
 export const readInput = (input: Input, text: string, view: UnitView): Result<Value> => {
   if (input.kind === 'thread') return readThread(text);
-  if (input.kind === 'text') return TEXTS[input.name].read(text);
+  if (input.kind === 'text') {
+    const read = TEXTS[input.name].read(text);
+    if (!read.ok || input.name !== 'adjuster') return read;
+    const adjuster = readAdjuster(read.value);
+    return adjuster.ok ? good(tidyAdjuster(read.value)) : adjuster;
+  }
   if (input.kind === 'choice') {
     const { says, options } = CHOICES[input.name];
     return (options as readonly string[]).includes(text) ? good(text) : bad('option-unknown', { text, says, options });

@@ -2,6 +2,7 @@
  * The figures. Their scripts are fetched when they come near the window, each a script of its own. A figure stands in
  * `figures/<name>/<name>.ts`; one that works in the background has its worker beside it, `worker.ts`.
  */
+import { adjusterFigure } from './adjuster/adjuster.ts';
 import { ballAndSeat } from './ball-and-seat/ball-and-seat.ts';
 import { calibrationFigure } from './calibration/calibration.ts';
 import { certificateFigure } from './certificate/certificate.ts';
@@ -36,6 +37,7 @@ import { veeCoupling } from './vee-coupling/vee-coupling.ts';
 export const LAZY: readonly Figure[] = [
   ramp,
   section,
+  adjusterFigure,
   dividedTurn,
   threadEatenFigure,
   motionPlot,

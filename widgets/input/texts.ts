@@ -18,6 +18,7 @@ declare module '../engine/kernel/result.ts' {
     'note-too-long': { readonly characters: number; readonly most: number };
     'not-a-day': { readonly text: string };
     'not-a-temperature': { readonly text: string };
+    'adjuster-too-long': { readonly text: string; readonly most: number };
   }
 }
 
@@ -117,6 +118,9 @@ const readTemperature = (text: string): Result<string> => {
     ? good(`${number.replace(',', '.').replace('-', '−')} °${unit?.toUpperCase() ?? 'C'}`)
     : bad('not-a-temperature', { text: typed });
 };
+
+/** Ten rows of some length; a link still carries it. */
+export const LONGEST_ADJUSTER = 2000;
 
 export const TEXTS = {
   taps: {
@@ -246,6 +250,17 @@ export const TEXTS = {
     },
     rows: 5,
     longest: LONGEST_PARTS,
+  },
+  adjuster: {
+    says: 'adjuster, a part a line',
+    // Rows only: what they mean is read above this room, where parts are put together (assembly/adjuster/text.ts).
+    read: (text) => {
+      const rows = rowByRow(text, /[|\n]/);
+      return rows.length <= LONGEST_ADJUSTER ? good(rows) : bad('adjuster-too-long', { text, most: LONGEST_ADJUSTER });
+    },
+    note: () => '',
+    rows: 7,
+    longest: LONGEST_ADJUSTER,
   },
 } as const satisfies Record<string, TextFact>;
 

@@ -262,5 +262,15 @@ export const standing = (adjuster: Adjuster, wanted: number, lock: LockState = H
   };
 };
 
+/**
+ * Force of the springs after n turns, N, all together and pulling their two parts together: what was set at assembly, and the rate times how far their ends
+ * have gone apart since. Undefined where force or rate is not stated.
+ */
+export const springForce = ({ springs, A, C, Delta }: Adjuster, n: number): number | undefined => {
+  if (springs?.force === undefined || springs.rate === undefined) return undefined;
+  const perTurn = { 'base and carried': Delta, 'base and turned': A.rate, 'turned and carried': C?.rate ?? 0 };
+  return springs.force + springs.rate * perTurn[springs.between] * n;
+};
+
 /** Net lead as the relation gives it; the adjuster’s own must agree, and a test holds them together. */
 export const netLeadOf = (A: Thread, C: Thread) => netLead.of({ h_C: plain(C.h), L_C: C.L, h_A: plain(A.h), L_A: A.L });

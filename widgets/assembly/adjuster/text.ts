@@ -18,6 +18,7 @@ import { bad, good, outOfBounds, type Result } from '../../engine/index.ts';
 import { CHOICES } from '../../input/choices.ts';
 import { readThread } from '../../input/designation.ts';
 import { readNumber, readQuantity } from '../../input/quantity.ts';
+import { LONGEST_ADJUSTER } from '../../input/texts.ts';
 import {
   type Adjuster,
   assemble,
@@ -32,7 +33,6 @@ import { DENSITIES, isOpenAbove, type MaterialName, type Part, type Role } from 
 
 declare module '../../engine/kernel/result.ts' {
   interface Refusals {
-    'adjuster-too-long': { readonly text: string; readonly most: number };
     'adjuster-row-unread': { readonly row: string; readonly keys: readonly string[] };
     'adjuster-row-twice': { readonly key: string };
     'adjuster-part-missing': { readonly role: 'base' | 'turned' };
@@ -49,7 +49,6 @@ declare module '../../engine/kernel/result.ts' {
   }
 }
 
-export const LONGEST_ADJUSTER = 2000;
 const KEYS = ['base', 'turned', 'carried', 'lock', 'springs', 'tip', 'divider', 'keep', 'assembled'] as const;
 type Key = (typeof KEYS)[number];
 

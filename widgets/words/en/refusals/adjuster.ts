@@ -5,9 +5,7 @@ import type { RefusalWords } from '../../refusal-words.ts';
 const PART = { base: 'base', turned: 'turned part', carried: 'carried part' } as const;
 const mm = (x: number): string => `${say(x)} mm`;
 
-export const ADJUSTER = (
-  reason: (bad: never) => string,
-): RefusalWords<
+export const ADJUSTER: RefusalWords<
   | 'adjuster-too-long'
   | 'adjuster-row-unread'
   | 'adjuster-row-twice'

@@ -1,0 +1,61 @@
+/**
+ * What an adjuster says of the numbers that pages ask for: threads, lengths, usable lengths, divider, tip, as texts that fields take. A page that
+ * holds a design described by its parts gets them from here and nowhere else.
+ */
+import type { SymbolName } from '../../engine/index.ts';
+import { CHOICES } from '../../input/choices.ts';
+import { writeQuantity } from '../numbers.ts';
+import { type Adjuster, springForce } from './adjuster.ts';
+import type { Arrangement } from './from-numbers.ts';
+import type { ThreadEnd } from './part.ts';
+
+/** The arrangement by its ends, where it is one that pages name. */
+const arrangementOf = ({ A, C, turned }: Adjuster): Arrangement | undefined => {
+  if (!C) return undefined;
+  const [below, above] = [A.joint.upper, C.joint.lower];
+  const inside = (x: ThreadEnd, y: ThreadEnd) => Math.min(x.to, y.to) - Math.max(x.from, y.from) > 1e-9;
+  if (below.gender === 'external' && above.gender === 'internal')
+    return inside(below, above) || turned.kind === 'sleeve' ? 'nested' : 'thread adapter';
+  if (below.gender === 'external' && above.gender === 'external')
+    return C.joint.home === 'to' ? 'one spindle, two nuts' : 'in line';
+  return undefined;
+};
+
+const assemblyOf = ({ assembled: { A, C } }: Adjuster): string | undefined => {
+  const [mid, home, mixed] = CHOICES.assembly.options;
+  if (A === 'middle' && C === 'middle') return mid;
+  if (A === 'home' && C === 'home') return home;
+  return A === 'middle' && C === 'home' ? mixed : undefined;
+};
+
+export const numbersOfAdjuster = (a: Adjuster): Readonly<Record<string, string>> => {
+  const numbers: Record<string, string> = { A: a.A.thread.designation };
+  const put = (name: SymbolName, value: number | undefined) => {
+    if (value !== undefined) numbers[name] = writeQuantity(name, value, 'metric');
+  };
+  const lengths = (ends: readonly ThreadEnd[], letter: 'A' | 'C') => {
+    for (const end of ends) put(`${end.gender === 'external' ? 'l' : 'b'}_${letter}`, end.to - end.from);
+  };
+  lengths([a.A.joint.lower, a.A.joint.upper], 'A');
+  put('X_A', a.A.usable);
+  if (a.C) {
+    numbers.C = a.C.thread.designation;
+    lengths([a.C.joint.lower, a.C.joint.upper], 'C');
+    put('X_C', a.C.usable);
+  }
+  put('q_e', a.keptDiameters);
+  const arrangement = arrangementOf(a);
+  if (arrangement !== undefined) numbers.arrangement = arrangement;
+  const assembly = assemblyOf(a);
+  if (assembly !== undefined) numbers.assembly = assembly;
+  numbers.divider = a.divider;
+  put('k_d', a.divisions);
+  if (a.tip.kind === 'ball') put('R', a.tip.diameter / 2);
+  if (a.springs) {
+    numbers.spring = a.springs.between;
+    put('k_s', a.springs.rate);
+    // Pages count the stroke from its one end; the maker sets the force where the adjuster is put together.
+    put('F_0', springForce(a, a.anticlockwise.n));
+  }
+  return numbers;
+};

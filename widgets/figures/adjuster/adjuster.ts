@@ -1,0 +1,176 @@
+/**
+ * One adjuster from its parts, as the reader describes it: the section to scale, its stops, what is engaged, its height, mass and price.
+ * What was not stated is drawn with an assumed size, and said.
+ */
+
+import { WORDS as ADJUSTER } from '#words/adjuster.ts';
+import { WORDS } from '#words/figures/adjuster.ts';
+import { type Adjuster, partsOf, type Standing, springForce, standing } from '../../assembly/adjuster/adjuster.ts';
+import { heightOf, massOf } from '../../assembly/adjuster/part.ts';
+import { readAdjuster } from '../../assembly/adjuster/text.ts';
+import { bad, good, type Result } from '../../engine/index.ts';
+import { stepName } from '../../input/dividers.ts';
+import { escapeText } from '../../input/escape.ts';
+import { numeral, show, type UnitView, withSign } from '../../input/format.ts';
+import { extentsOf, type Frame, frameIn, namesAt, partsHtml, pictureOf, updateParts } from '../kit/adjuster-picture.ts';
+import { defineFigure, type NumbersOf } from '../kit/figure.ts';
+import { knobSvg, mountKnob, updateKnob } from '../kit/knob.ts';
+import { type LiveFigure, readoutHtml, updateReadout } from '../kit/readout.ts';
+import { hatchings, px } from '../kit/svg.ts';
+
+const WIDTH = 400;
+const HEIGHT = 470;
+const AXIS = 150;
+const MARGIN = 14;
+
+interface State {
+  readonly adjuster: Adjuster;
+  readonly standing: Standing;
+  readonly frame: Frame;
+  readonly asked: number;
+}
+
+const stateOf = ({ values, texts }: NumbersOf<never, 'n', never, 'adjuster'>): Result<State> => {
+  const read = readAdjuster(texts.adjuster);
+  if (!read.ok) return read;
+  const adjuster = read.value;
+  const frame = frameIn(extentsOf(adjuster), HEIGHT - 2 * MARGIN, AXIS, AXIS - 10);
+  return frame.scale > 0 && Number.isFinite(frame.scale)
+    ? good({
+        adjuster,
+        standing: standing(adjuster, values.n),
+        frame: { ...frame, y: frame.y + MARGIN },
+        asked: values.n,
+      })
+    : bad('lengths-of-no-one-scale', {});
+};
+
+const size = (length: number, view: UnitView, digits = 4) => show(length, { shown: 'size', digits }, view);
+const motion = (length: number, view: UnitView) => show(length, { shown: 'motion', digits: 4 }, view);
+const grams = (mass: number): string => `${numeral(mass, 3)}\u00a0g`;
+const money = (price: number | undefined): string => (price === undefined ? WORDS.list.none : price.toFixed(2));
+
+const draw = (s: State, view: UnitView): string => {
+  const { adjuster, frame } = s;
+  return (
+    `<div class="adjuster-view"><svg viewBox="0 0 ${WIDTH} ${HEIGHT}" role="img" aria-label="${escapeText(WORDS.drawing(adjuster.name))}">${hatchings('adjuster')}` +
+    `${partsHtml(pictureOf(adjuster, s.standing, frame), 'adjuster')}<path class="axis" d="M${AXIS} 4V${HEIGHT - 4}"/><g data-names>${names(s)}</g></svg></div>` +
+    `<div class="adjuster-side">${knobSvg(s.standing.n, adjuster.divider, adjuster.steps, WORDS.knob)}${readoutHtml(readout(s, view))}</div>` +
+    `<div class="adjuster-parts">${partsTable(s, view)}<p class="figure-words">${escapeText(WORDS.assumed(assumedOf(adjuster, view)))}</p></div>`
+  );
+};
+
+const names = (s: State): string =>
+  namesAt(s.adjuster, s.standing)
+    .map(
+      ([role, [x, z]]) =>
+        `<text class="part-name ${role}" x="${px(s.frame.x + x * s.frame.scale + 8)}" y="${px(s.frame.y - z * s.frame.scale + 4)}">${WORDS.parts[role]}</text>`,
+    )
+    .join('');
+
+const partsTable = ({ adjuster }: State, view: UnitView): string => {
+  const cells = (tag: 'td' | 'th', row: readonly string[]) =>
+    `<tr>${row.map((cell) => `<${tag}${tag === 'th' ? ' scope="col"' : ''}>${escapeText(cell)}</${tag}>`).join('')}</tr>`;
+  const rows = partsOf(adjuster).map((part) =>
+    cells('td', [
+      WORDS.kind(part.role, part.kind),
+      size(heightOf(part), view, 3),
+      grams(massOf(part) * part.count),
+      money(part.price === undefined ? undefined : part.price * part.count),
+    ]),
+  );
+  return `<div class="table-scroll" tabindex="0" role="group" aria-label="${WORDS.title}"><table><thead>${cells('th', WORDS.list.head)}</thead><tbody>${rows.join('')}</tbody></table></div>`;
+};
+
+/** Sizes that were not stated, as the drawing has them. */
+const assumedOf = (adjuster: Adjuster, view: UnitView): string[] =>
+  partsOf(adjuster).flatMap((part) =>
+    part.sizes
+      .filter((s) => !s.stated)
+      .map((s) => WORDS.size(WORDS.parts[part.role], WORDS.sizes[s.name], size(s.value, view, 3))),
+  );
+
+const readout = ({ adjuster, standing: now }: State, view: UnitView): LiveFigure[] => {
+  const { A, C, Delta, steps } = adjuster;
+  const force = springForce(adjuster, now.n);
+  return [
+    ['perTurn', WORDS.readout.perTurn, withSign(motion(Delta, view))],
+    [
+      'perStep',
+      WORDS.readout.perStep(stepName(adjuster.divider), numeral(steps)),
+      motion(Math.abs(Delta) / steps, view),
+    ],
+    ['stroke', WORDS.readout.stroke, motion(adjuster.stroke, view)],
+    ['height', WORDS.readout.height, size(now.height, view, 6)],
+    ['engagedA', WORDS.readout.engagedA, size(now.engaged.A, view)],
+    ...(C ? [['engagedC', WORDS.readout.engagedC, size(now.engaged.C, view)] as const] : []),
+    ['left', WORDS.readout.left, WORDS.both(numeral(now.left.clockwise, 3), numeral(now.left.anticlockwise, 3))],
+    ['markA', WORDS.readout.markA, WORDS.turns(numeral(A.mark, 3))],
+    ...(C ? [['markC', WORDS.readout.markC, WORDS.turns(numeral(C.mark, 3))] as const] : []),
+    ...(force === undefined
+      ? []
+      : [['springs', WORDS.readout.springs, show(force, { shown: 'force', digits: 3 }, view)] as const]),
+    ['mass', WORDS.readout.mass, grams(adjuster.mass)],
+    ['price', WORDS.readout.price, money(adjuster.price)],
+  ];
+};
+
+const caption = (s: State, view: UnitView): string => {
+  const { adjuster, standing: now } = s;
+  const { clockwise, anticlockwise } = adjuster;
+  return WORDS.caption({
+    stopped: now.stopped && { asked: numeral(s.asked), why: ADJUSTER.stop(now.stopped) },
+    perTurn: withSign(motion(adjuster.Delta, view)),
+    clockwise: { turns: numeral(clockwise.n, 3), why: ADJUSTER.stop(clockwise) },
+    anticlockwise: { turns: numeral(-anticlockwise.n, 3), why: ADJUSTER.stop(anticlockwise) },
+    stroke: motion(adjuster.stroke, view),
+    height: size(now.height, view, 6),
+    turns: numeral(now.n, 3),
+  });
+};
+
+export const adjusterFigure = defineFigure({
+  name: 'adjuster',
+  title: WORDS.title,
+  threads: [],
+  quantities: ['n'],
+  texts: ['adjuster'],
+  state: stateOf,
+  draw,
+  caption,
+  table: ({ adjuster }, view) => ({
+    head: WORDS.head,
+    rows: Array.from({ length: 9 }, (_, i) => {
+      const now = standing(adjuster, adjuster.anticlockwise.n + (adjuster.turns * i) / 8);
+      return [
+        numeral(now.n, 3),
+        size(now.engaged.A, view),
+        adjuster.C ? size(now.engaged.C, view) : WORDS.plain,
+        size(now.height, view, 6),
+      ];
+    }),
+  }),
+  renderKey: (_, { texts }) => texts,
+  mount: (stage, context) => {
+    const read = () => {
+      const state = stateOf(context.numbers());
+      return state.ok ? state.value : undefined;
+    };
+    mountKnob(stage, {
+      read: () => read()?.standing.n ?? 0,
+      // The hand feels the stop: nothing is written beyond it.
+      write: (n) => {
+        const state = read();
+        if (state) context.set('n', standing(state.adjuster, n).n);
+      },
+      steps: () => read()?.adjuster.steps ?? 1,
+    });
+  },
+  update: (stage, s, view) => {
+    updateParts(stage, pictureOf(s.adjuster, s.standing, s.frame));
+    const labels = stage.querySelector('[data-names]');
+    if (labels) labels.innerHTML = names(s);
+    updateKnob(stage, s.standing.n);
+    updateReadout(stage, readout(s, view));
+  },
+});
