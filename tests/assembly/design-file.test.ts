@@ -81,7 +81,7 @@ describe('writeDesigns and readDesigns', () => {
     ['a picture', '\u0089PNG\r\n', 'not JSON or is cut off'],
     ['JSON of another kind', '{"designs":[]}', 'JSON of another kind'],
     ['a bare list', '[]', 'JSON of another kind'],
-    ['a newer version', file([], 2), 'reads versions up to 1'],
+    ['a newer version', file([], 3), 'reads versions up to 2'],
     ['a version that is none', file([], 'one'), 'The file says version one'],
     ['no version', `{"format":"${DESIGN_FORMAT}","designs":[]}`, 'The file says no version; this notebook reads'],
     ['no list', file({}), 'holds no list'],
@@ -90,6 +90,10 @@ describe('writeDesigns and readDesigns', () => {
   ];
   it.each(REFUSED)('refuse %s in one sentence', (_name, text, says) => {
     expect(reasonIn(readDesigns(text))).toContain(says);
+  });
+
+  it('reads files of the first version as they were', () => {
+    expect(valueIn(readDesigns(file([FOOT], 1))).designs).toEqual(valueIn(readDesigns(file([FOOT]))).designs);
   });
 
   it('leave out a design without numbers or name and read the others', () => {

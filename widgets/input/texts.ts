@@ -254,10 +254,10 @@ export const TEXTS = {
   adjuster: {
     says: 'adjuster, a part a line',
     // Rows only: what they mean is read above this room, where parts are put together (assembly/adjuster/text.ts).
-    read: (text) => {
-      const rows = rowByRow(text, /[|\n]/);
-      return rows.length <= LONGEST_ADJUSTER ? good(rows) : bad('adjuster-too-long', { text, most: LONGEST_ADJUSTER });
-    },
+    read: (text) =>
+      text.length <= LONGEST_ADJUSTER
+        ? good(rowByRow(text, /[|\n]/))
+        : bad('adjuster-too-long', { text, most: LONGEST_ADJUSTER }),
     note: () => '',
     rows: 7,
     longest: LONGEST_ADJUSTER,

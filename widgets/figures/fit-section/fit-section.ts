@@ -25,7 +25,9 @@ const FLATS = 6;
 const MARGIN = 22;
 
 const frameOf = (s: FitState): Frame => {
-  const frame = frameIn(extentsOf(s.adjuster), HEIGHT - 2 * MARGIN, AXIS, AXIS - 6);
+  // The lock is left out, so the parts alone take the room.
+  const extents = extentsOf(s.adjuster);
+  const frame = frameIn({ ...extents, left: extents.half }, HEIGHT - 2 * MARGIN, AXIS, AXIS - 6);
   return { ...frame, y: frame.y + MARGIN };
 };
 
@@ -78,6 +80,8 @@ const columnOf = (s: State, key: 'A' | 'C'): { readonly nut: string; readonly en
   return { nut: bar(nut.from, nut.to), engaged: bar(from, Math.max(from, Math.min(lower.to, upper.to))) };
 };
 
+const paint = (s: State) => ({ ...pictureOf(s.adjuster, s.standing, s.frame), guide: '' });
+
 const draw = (s: State, view: UnitView): string => {
   const bar = (key: 'A' | 'C') => {
     const { nut, engaged } = columnOf(s, key);
@@ -85,7 +89,7 @@ const draw = (s: State, view: UnitView): string => {
   };
   return (
     `<div class="fit-view"><svg viewBox="0 0 ${WIDTH} ${HEIGHT}" role="img" aria-label="${WORDS.section.label({ arrangement: s.arrangement, A: s.A.thread.designation, C: s.C.thread.designation })}">${hatchings('fit')}` +
-    `${partsHtml(pictureOf(s.adjuster, s.standing, s.frame), 'fit')}` +
+    `${partsHtml(paint(s), 'fit')}` +
     `<path class="axis" d="M${AXIS} 4V${HEIGHT - 4}"/><g data-names>${names(s)}</g>` +
     `<text class="figure-note" x="${COLUMNS.A + 20}" y="14" text-anchor="middle">${WORDS.section.engaged}</text>${bar('A')}${bar('C')}</svg></div>` +
     `<div class="fit-side">${engagementPlot(s, { size: (l) => show(Number(l.toPrecision(3)), { shown: 'size' }, short(view)), count: (n) => numeral(Number(n.toFixed(2))) })}` +
@@ -207,7 +211,7 @@ export const fitSection = defineFigure({
       steps: () => FLATS,
     }),
   update: (stage, s, view) => {
-    updateParts(stage, pictureOf(s.adjuster, s.standing, s.frame));
+    updateParts(stage, paint(s));
     for (const key of ['A', 'C'] as const) {
       const { nut, engaged } = columnOf(s, key);
       stage.querySelector(`[data-shape="nut${key}"]`)?.setAttribute('d', nut);

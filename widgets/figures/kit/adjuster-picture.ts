@@ -205,7 +205,7 @@ const guideOf = (a: Adjuster, s: Standing): (readonly SkinPoint[])[] => {
 export const namesAt = (a: Adjuster, s: Standing): (readonly [Role, SkinPoint])[] =>
   present(a).map((part) => {
     const step = part.outer.reduce((best, o) => (reach(o) > reach(best) + 1e-9 ? o : best));
-    return [part.role, [reach(step), (step.from + step.to) / 2 + s.at[part.role]]];
+    return [part.role, [step.shape === 'square' ? step.r : reach(step), (step.from + step.to) / 2 + s.at[part.role]]];
   });
 
 const SHAPES = ['guide', 'base', 'turned', 'turnedLines', 'carried', 'carriedLines', 'tip'] as const;
@@ -233,7 +233,7 @@ export const partsHtml = (p: Picture, id: string, symbols: Partial<Record<Role, 
   return (
     `<path class="part guide" data-path="guide" d="${d.guide}"/>` +
     drawn.map(([role, x]) => part(role, x)).join('') +
-    `<path class="part tip solid" data-path="tip" d="${d.tip}"/>`
+    `<path class="part ${p.carried ? 'carried' : 'turned'} solid" data-path="tip" d="${d.tip}"/>`
   );
 };
 
