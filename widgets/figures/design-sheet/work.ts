@@ -3,6 +3,7 @@
  * question that has no answer for this design says why in its place, and the rest of the sheet stands.
  */
 
+import { flankText, threadVerdictText } from '#words/force.ts';
 import type { Arrangement } from '../../assembly/assembly-layout.ts';
 import { type FitState, fitStateOf, whyStopped } from '../../assembly/fit-state.ts';
 import { pairOf } from '../../assembly/pair-of.ts';
@@ -11,7 +12,6 @@ import {
   axialPlayC,
   diameters,
   fitOfThread,
-  flankText,
   gain,
   good,
   handForce,
@@ -249,7 +249,12 @@ const seatOf = (numbers: SheetNumbers, used: number, check: Note): Seated => {
   if (!verdict.ok) return refused(reasonOf(verdict));
   const { A, C } = verdict.value;
   const seated = A.kind === 'seated' && C.kind === 'seated';
-  for (const thread of [A, C]) check(thread.kind === 'seated', () => thread.says);
+  const { margin } = preload.value.given;
+  for (const [name, thread] of [
+    ['A', A],
+    ['C', C],
+  ] as const)
+    check(thread.kind === 'seated', () => threadVerdictText(name, thread, margin));
   const most = preload.value.given.load.most;
   const [spring] = verdict.value.springs;
   return {

@@ -4,13 +4,13 @@
  * with the lower of its two parts.
  */
 
+import { flankText } from '#words/force.ts';
 import type { Point } from '../../assembly/assembly-layout.ts';
 import { type PairPlay, pairPlay, type ThreadPlay } from '../../assembly/pair-play.ts';
 import {
   at,
   type Flank,
   type FlankName,
-  flankText,
   good,
   type Millimetres,
   mm,

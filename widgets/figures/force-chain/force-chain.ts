@@ -3,7 +3,8 @@
  * picture stays with the assembly: laid on its side, only the arrow of the weight turns.
  */
 
-import { flankText, partMotion, type ThreadName } from '../../engine/index.ts';
+import { flankText } from '#words/force.ts';
+import { partMotion, type ThreadName } from '../../engine/index.ts';
 import { escapeText } from '../../input/escape.ts';
 import { numeral, type UnitView } from '../../input/format.ts';
 import { defineFigure } from '../kit/figure.ts';

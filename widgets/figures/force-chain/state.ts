@@ -1,14 +1,13 @@
 /** The force chain as the figure needs it: the case the engine judges, its verdict, and the forces at one place. */
 
+import { flankText, PART_WORDS } from '#words/force.ts';
 import { type Attitude, type PreloadNumbers, preloadOf } from '../../assembly/preload-of.ts';
 import {
   type FlankName,
-  flankText,
   flankUnder,
   good,
   type LeastPreload,
   leastPreload,
-  type Part,
   type PreloadCase,
   type PreloadSpring,
   type PreloadVerdict,
@@ -115,12 +114,6 @@ export const verdictText = (s: State, thread: ThreadName, view: UnitView): strin
   }
 };
 
-const NAMES: Readonly<Record<Part, string>> = {
-  base: 'the base',
-  turned: 'the turned part',
-  carried: 'the carried part',
-};
-
 /** What the spring does over the stroke. */
 export const springText = (s: State, view: UnitView): string => {
   const range = s.verdict.springs[0];
@@ -132,7 +125,7 @@ export const springText = (s: State, view: UnitView): string => {
       ? 'its ends keep their distance'
       : `its ends ${parted > 0 ? 'part' : 'come nearer'} by ${motion} over the stroke`;
   const slack = range.slackFrom === undefined ? '' : `, slack from ${turnsText(range.slackFrom)} on`;
-  return `Between ${NAMES[s.spring.lower]} and ${NAMES[s.spring.upper]}: ${ends}, so its force goes from ${newtons(springForceAt(s, s.given.from))} to ${newtons(springForceAt(s, s.given.to))}${slack}.`;
+  return `Between ${PART_WORDS[s.spring.lower]} and ${PART_WORDS[s.spring.upper]}: ${ends}, so its force goes from ${newtons(springForceAt(s, s.given.from))} to ${newtons(springForceAt(s, s.given.to))}${slack}.`;
 };
 
 /** The least force at the start, and what no force of this spring can do. */
@@ -144,7 +137,6 @@ export const leastText = (s: State): string => {
     governs.thread === undefined
       ? 'so as not to go slack'
       : `set by thread ${governs.thread} at ${turnsText(governs.n)} under ${signedNewtons(governs.load)}`;
-  // The engine's own sentence says which thread is out of reach; here it is told with the force.
   const alone =
     unreached.length === 0
       ? ''

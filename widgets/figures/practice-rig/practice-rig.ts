@@ -3,12 +3,12 @@
  * reads is the engine’s simulator, the same for the same seed; a button hands the readings to the calibration.
  */
 
+import { flankText } from '#words/force.ts';
 import type { Point } from '../../assembly/assembly-layout.ts';
 import { pairOf } from '../../assembly/pair-of.ts';
 import {
   at,
   type FlankName,
-  flankText,
   flankUnder,
   type GaugeReading,
   good,
