@@ -319,7 +319,6 @@ describe('seats', () => {
     expect(at(yieldLoad).state).toBe('elastic');
     expect(at(50).estimate).toBe(seat.kind === 'cone');
     expect(at(yieldLoad * 1.001).state).toBe('past first yield');
-    expect(at(yieldLoad * 1.001).says).toContain('the elastic result no longer holds');
     expect(at(0)).toMatchObject({ p0: 0, sink: 0, stiffness: 0, state: 'elastic' });
   });
 

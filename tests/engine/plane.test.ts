@@ -202,10 +202,10 @@ describe('a triangle of places', () => {
         [5 + long / 2, 7 + wide],
       ]).map(inLine);
     expect(flat(1, 0.5)).toEqual([undefined, undefined, undefined]);
-    for (const reason of flat(0.99, 0.5)) expect(reason).toContain('less than 1 mm apart');
+    for (const refusal of flat(0.99, 0.5)) expect(refusal).toMatchObject({ code: 'places-too-near' });
     expect(flat(1000, 1)).toEqual([undefined, undefined, undefined]);
     for (const wide of [0.99, -0.99, 0])
-      for (const reason of flat(1000, wide)) expect(reason, `${wide}`).toContain('stand in a line');
+      for (const refusal of flat(1000, wide)) expect(refusal, `${wide}`).toMatchObject({ code: 'places-in-line' });
     expect(inLine(triangle(CORNERS.toReversed()))).toBeUndefined();
     expect(
       inLine(

@@ -253,10 +253,7 @@ describe('turns-lost and steps-lost', () => {
 
   it('refuse a net lead of nought', () => {
     const refused = turnsLost.of({ j_A: mm(0.1), j_C: mm(0.1), Delta: mm(0) });
-    expect(refused).toEqual({
-      ok: false,
-      reason: 'The two leads are equal, so no number of turns takes up the play: choose threads whose leads differ.',
-    });
+    expect(refused).toEqual({ ok: false, code: 'play-never-taken-up', values: {} });
   });
 });
 
@@ -286,8 +283,8 @@ describe('off-centre-play', () => {
     expect(value(offCentrePlay.of({ c: mm(0.1), e_s: mm(0.05) })).j).toBe(0);
     expect(offCentrePlay.of({ c: mm(0.1), e_s: mm(0.06) })).toEqual({
       ok: false,
-      reason:
-        'The screw stands 0.06 mm off the middle, more than its flanks allow: with this clearance they touch at 0.05 mm; give that or less.',
+      code: 'screw-off-middle',
+      values: { off: 0.06, most: 0.05 },
     });
   });
 });

@@ -32,7 +32,7 @@ const FOOT: SimulatorSettings = {
 const TRUE_LEAD = 0.08874375;
 const RUN: PracticeRun = { out: turns(2), stepsPerTurn: 6, runs: 2 };
 const fitted = (rig: SimulatorSettings, run = RUN) =>
-  valueIn(calibrate(valueIn(practiceReadings(rig, run)), { nominal: 0.0875, leadError: 0.0353 }));
+  valueIn(calibrate(valueIn(practiceReadings(rig, run)), { nominal: 0.0875 }));
 
 describe('practiceReadings', () => {
   it('reads every step of every run up and down, both ends from both sides', () => {
@@ -115,7 +115,7 @@ describe('leads from few readings', () => {
       [2, 0.9],
     ] as const;
     const rows = three.map(([n, z]) => ({ turns: turns(n), reading: mm(z), direction: 'up' as const }));
-    const { line } = valueIn(calibrate(rows, { nominal: 0.4, leadError: 0 }));
+    const { line } = valueIn(calibrate(rows, { nominal: 0.4 }));
     const [a, b, c] = three;
     const slope = valueIn(
       threeReadingLead.of({
@@ -132,13 +132,20 @@ describe('leads from few readings', () => {
 });
 
 describe('leadAgreement', () => {
-  it('is what calibrate finds with the same stated errors', () => {
+  it('is within the uncertainty and the stated lead error together, above the nominal and below it', () => {
     const c = fitted(FOOT);
-    const apart = leadAgreement(c, { nominal: 0.0875, leadError: 0.0353 });
-    expect(apart.agrees).toBe(c.agrees);
-    expect(apart.allowed).toBe(c.allowed);
-    expect(apart.difference).toBe(c.difference);
-    expect(leadAgreement(c, { nominal: 0.0875, leadError: 0.001 }).agrees).toBe(false);
+    const off = c.lead - 0.0875;
+    const stated = leadAgreement(c, { nominal: 0.0875, leadError: 0.0353 });
+    expect(stated).toMatchObject({ agrees: true, difference: off });
+    expect(stated.tolerance).toBeCloseTo(0.0353 * 0.0875, 14);
+    const just = (Math.abs(off) - c.leadInterval.half) / 0.0875;
+    for (const [leadError, agrees] of [
+      [1.001 * just, true],
+      [0.999 * just, false],
+    ] as const) {
+      expect(leadAgreement(c, { nominal: 0.0875, leadError }).agrees).toBe(agrees);
+      expect(leadAgreement({ ...c, lead: mm(0.0875 - off) }, { nominal: 0.0875, leadError }).agrees).toBe(agrees);
+    }
   });
 });
 
@@ -160,7 +167,7 @@ describe('fittedCurve', () => {
 
   it('has no curve for a direction that was not read', () => {
     const up = valueIn(practiceReadings(FOOT, RUN)).filter((r) => r.direction === 'up');
-    expect(fittedCurve(valueIn(calibrate(up, { nominal: 0.0875, leadError: 0 })), 'down')).toBeUndefined();
+    expect(fittedCurve(valueIn(calibrate(up, { nominal: 0.0875 })), 'down')).toBeUndefined();
   });
 });
 
@@ -172,7 +179,7 @@ describe('correctionAt', () => {
       [2, 0.177],
     ] as const
   ).map(([n, z]) => ({ turns: turns(n), reading: mm(z), direction: 'up' as const }));
-  const { corrections } = valueIn(calibrate(rows, { nominal: 0.0875, leadError: 0 }));
+  const { corrections } = valueIn(calibrate(rows, { nominal: 0.0875 }));
 
   it('is the table at its places and lies straight between them', () => {
     expect(valueIn(correctionAt(corrections, 1)).correction).toBeCloseTo(0.0025, 10);
@@ -190,7 +197,7 @@ describe('correctionAt', () => {
       reading: mm(0.0875 * i + 1e-3 * (i - 4) ** 2),
       direction: 'up' as const,
     }));
-    const table = valueIn(calibrate(long, { nominal: 0.0875, leadError: 0 })).corrections;
+    const table = valueIn(calibrate(long, { nominal: 0.0875 })).corrections;
     for (let n = -4; n <= 6; n++) expect(valueIn(correctionAt(table, n)).correction * 1e3).toBeCloseTo(n * n - 16, 9);
     // Straight between n and n + 1, a quarter of the way: n² + (2n + 1)/4.
     for (let n = -4; n < 6; n++) {
@@ -207,7 +214,7 @@ describe('correctionAt', () => {
 
   it('has one place where one was read', () => {
     const once = { turns: turns(1), reading: mm(0.095), direction: 'down' as const };
-    const table = valueIn(calibrate([...rows, once], { nominal: 0.0875, leadError: 0 })).corrections;
+    const table = valueIn(calibrate([...rows, once], { nominal: 0.0875 })).corrections;
     expect(valueIn(correctionAt(table, 1, 'down')).correction).toBeCloseTo(0.0075, 12);
   });
 

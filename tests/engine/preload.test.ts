@@ -1,6 +1,8 @@
 /** Preload: forces on both threads against an independent stack of free bodies, verdicts and least preload by search. */
+
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { threadVerdictText } from '#words/force.ts';
 import {
   fitRetention,
   hours,
@@ -139,7 +141,7 @@ describe('preloadVerdict', () => {
     );
     expect(verdict.A.kind).toBe('seated');
     expect(verdict.C.kind).toBe('lets go');
-    expect(verdict.C.says).toBe(
+    expect(threadVerdictText('C', verdict.C, 1)).toBe(
       'Thread C lets go at 0 turns, the carried part at 0 mm, under a load of −1 N (pulling away from the base).',
     );
   });
@@ -148,8 +150,7 @@ describe('preloadVerdict', () => {
     const still = { load: { least: 0, most: 0 } };
     expect(valueIn(preloadVerdict(foot(still))).A).toMatchObject({ kind: 'seated', flank: 'pressed', least: 1.5 });
     const lying = valueIn(preloadVerdict(foot({ ...still, attitude: 0 }))).A;
-    expect(lying.says).toBe('Thread A lets go at 0 turns, the carried part at 0 mm, under a load of 0 N.');
-    expect(lying.kind === 'lets go' && lying.load).toBe(0);
+    expect(lying).toEqual({ kind: 'lets go', n: 0, z_c: 0, load: 0 });
     expect(valueIn(preloadVerdict(foot({ ...still, attitude: -1 }))).C).toMatchObject({ flank: 'pulled', least: 1 });
   });
 
@@ -274,7 +275,7 @@ describe('preloadVerdict', () => {
       preloadVerdict(foot({ load: { least: 0, most: 0 }, margin: 5, springs: [spring('base', 'turned', 'pull', 3)] })),
     );
     expect(verdict.C.kind).toBe('short of margin');
-    expect(verdict.C.says).toBe(
+    expect(threadVerdictText('C', verdict.C, 5)).toBe(
       'Thread C: the pressed flank of the carried part touches over the whole stroke, but only 1 N is left where 5 N is asked.',
     );
     expect(verdict.springs[0]).toEqual({ least: 0, most: 3, slackFrom: 1 });
@@ -291,8 +292,7 @@ describe('preloadVerdict', () => {
       load: -1,
     });
     const hung = valueIn(preloadVerdict(foot({ attitude: -1, load: { least: 0, most: 1 } }))).C;
-    expect(hung).toMatchObject({ kind: 'lets go', n: 0, load: 1 });
-    expect(hung.says).toBe('Thread C lets go at 0 turns, the carried part at 0 mm, under a load of 1 N.');
+    expect(hung).toMatchObject({ kind: 'lets go', n: 0, z_c: 0, load: 1 });
     expect(valueIn(preloadVerdict(foot({ attitude: -1, load: { least: 0, most: 0.999 } }))).C.kind).toBe('seated');
   });
 
@@ -379,10 +379,7 @@ describe('leastPreload', () => {
     });
     // Pushed off the base, the pulled flanks carry: 30 N of load and 4 N.
     const pushed = loaded([spring('base', 'carried', 'push')], 0);
-    expect(pushed).toMatchObject({ force: 34, governs: { n: 0, load: 30 } });
-    expect(pushed.says).toBe(
-      'A push spring between the base and the carried part reaches both threads; 34 N at the start keeps 4 N on each.',
-    );
+    expect(pushed).toMatchObject({ force: 34, governs: { n: 0, load: 30 }, unreached: [] });
     // 20 N on both threads already leaves 8 N.
     expect(loaded([spring('base', 'turned', 'pull', 5), carried], 0)).toMatchObject({
       force: 0,
@@ -391,17 +388,12 @@ describe('leastPreload', () => {
     });
     const between = loaded([spring('turned', 'carried', 'pull')], 0);
     expect(between).toMatchObject({ force: 16, unreached: ['A'] });
-    expect(between.says).toBe(
-      'A pull spring between the turned part and the carried part seats thread C only; thread A is left to the load and the weight.',
-    );
     expect(reasonIn(leastPreload(foot({ springs: [carried] }), 1))).toContain('Read spring 2 of 1');
   });
 
   it('says that a spring between turned part and base seats one thread only', () => {
-    expect(valueIn(leastPreload(foot({ springs: [spring('base', 'turned', 'push')] }))).says).toBe(
-      'A push spring between the base and the turned part seats thread A only; thread C is left to the load and the weight.',
-    );
-    expect(reasonIn(leastPreload(foot()))).toContain('spring 1 of 0');
+    expect(valueIn(leastPreload(foot({ springs: [spring('base', 'turned', 'push')] }))).unreached).toEqual(['C']);
+    expect(leastPreload(foot())).toMatchObject({ ok: false, code: 'no-such-spring', values: { spring: 1, count: 0 } });
   });
 
   it('never asks for less than keeps the spring from going slack', () => {
@@ -476,16 +468,13 @@ describe('a relaxing spring', () => {
     const fit = valueIn(fitRetention(at(2), at(50), 2));
     expect(fit.F_0).toBeCloseTo(30, 9);
     expect(fit.q_r).toBeCloseTo(0.1, 12);
-    expect(fit.says).toBe(
-      'Fitted through two readings: 10 % lost per tenfold time. Past 500 h, ten times the last reading, it is a guess.',
-    );
   });
 
   it('is refused where readings long before the starting time would have it lose more than it has', () => {
-    expect(fitRetention({ t: 1, F: 20 }, { t: 10, F: 19 }, 1e4)).toEqual({
+    expect(fitRetention({ t: 1, F: 20 }, { t: 10, F: 19 }, 1e4)).toMatchObject({
       ok: false,
-      reason:
-        'Through these readings the law would lose 12700 % per tenfold time, and there is only 100 % to lose: its starting time of 10000 h is too late for readings at 1 h and 10 h, so give an earlier one, or check the readings.',
+      code: 'relaxes-past-all',
+      values: { t_0: 1e4, first: 1, second: 10 },
       field: 't_0',
     });
     // All of it lost in the first tenfold time, 9 h after the start: neither less nor more.

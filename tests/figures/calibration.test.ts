@@ -37,8 +37,7 @@ const shop = (
   } as never),
   texts: { runs, ...UNSTATED, ...texts },
 });
-const engine = (runs = SHOP): Calibration =>
-  valueIn(calibrate(valueIn(parseReadings(runs)).rows, { nominal: 0.0875, leadError: 0.00353 }));
+const engine = (runs = SHOP): Calibration => valueIn(calibrate(valueIn(parseReadings(runs)).rows, { nominal: 0.0875 }));
 const drawn = (numbers: Numbers, view: 'metric' | 'inch' = 'metric'): Document => {
   const html = valueIn(still(calibrationFigure).draw(numbers, view));
   expect(html).not.toMatch(/NaN|Infinity|undefined/);

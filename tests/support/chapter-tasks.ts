@@ -17,7 +17,6 @@ import {
   mm,
   nextRound,
   type PitchZones,
-  plain,
   playBatch,
   readingsAfter,
   relationNamed,
@@ -496,7 +495,7 @@ export const TASKS: readonly Task[] = [
     says: /net lead of ([\d.]+) µm .* At ([\d.]+) turns the correction is −([\d.]+) µm/,
     is: () => {
       const table = valueIn(parseReadings(given('13-', 'runs').replaceAll(' | ', '\n'), { stepsPerTurn: 6 }));
-      const found = valueIn(calibrate(table.rows, { nominal: mm(net(FOOT)), leadError: plain(0) }));
+      const found = valueIn(calibrate(table.rows, { nominal: mm(net(FOOT)) }));
       return [
         micrometres(found.lead),
         5 / 6,

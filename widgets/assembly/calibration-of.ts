@@ -93,12 +93,11 @@ export const calibrationOf = (numbers: Given): Result<Found> => {
   if (work.result === undefined) return good({ at: 'work', characters: work.text.length, serial: work.serial });
   if (!work.result.ok) return work.result;
   const { calibration, table } = work.result.value;
-  const plan = { nominal: Delta, leadError };
   return good({
     at: 'end',
     calibrated: {
       calibration,
-      agreement: leadAgreement(calibration, plan),
+      agreement: leadAgreement(calibration, { nominal: Delta, leadError }),
       table,
       nominal: Delta,
       leadError,
@@ -138,6 +137,6 @@ const workOn = (text: string, nominal: number, stepsPerTurn: number): Work => {
 function* fitted({ text, nominal, stepsPerTurn }: Work): Task<Exclude<Work['result'], undefined>> {
   const table = yield* readRunsInSteps(text, stepsPerTurn);
   if (!table.ok) return table;
-  const calibration = yield* calibrateRun(table.value.rows, { nominal, leadError: 0 });
+  const calibration = yield* calibrateRun(table.value.rows, { nominal });
   return calibration.ok ? good({ calibration: calibration.value, table: table.value }) : calibration;
 }

@@ -32,7 +32,7 @@ declare module '../engine/kernel/result.ts' {
     'length-beyond': { readonly text: string };
     /** With why a number of it can’t be read; without, where there are not two numbers. */
     'foot-row-unread': { readonly row: number; readonly text: string; readonly why: Bad | undefined };
-    'feet-not-three': { readonly feet: number };
+    'listed-feet-not-three': { readonly feet: number };
     'foot-twice': { readonly name: string };
     'foot-of-other-name': { readonly name: string };
     'stand-unread': { readonly foot: string; readonly why: Bad };
@@ -65,7 +65,7 @@ export const readFeet = (text: string): Result<readonly NamedPlace[]> => {
     if (!place?.ok) return bad('foot-row-unread', { row: i + 1, text: row, why: place });
     feet.push({ name, ...place.value });
   }
-  if (!(feet.length === 3)) return bad('feet-not-three', { feet: feet.length });
+  if (!(feet.length === 3)) return bad('listed-feet-not-three', { feet: feet.length });
   const odd = oddNames(feet.map((foot) => foot.name));
   if (odd) return odd;
   const plane = planeThrough(

@@ -19,24 +19,38 @@
  * the interval too narrow: read up and down alternately.
  */
 
-import { reasonOf } from '../../words/reason.ts';
+import { at } from '../kernel/at.ts';
 import { type Millimetres, mm, type Turns, turns, UNITS, type Unit } from '../kernel/quantity.ts';
 import { relation } from '../kernel/relation.ts';
-import { good, type Result, said } from '../kernel/result.ts';
-import { asRead, say } from '../kernel/say.ts';
+import { type Bad, bad, good, type Result } from '../kernel/result.ts';
 import { runToEnd, type Task } from '../kernel/task.ts';
 import { leastSquares } from '../numerics/least-squares.ts';
 import { type Interval, intervalAbout, type LineFit, lineFit, slopeInterval, studentT } from '../numerics/line-fit.ts';
 import type { Direction, PositionUnit, ReadingRow } from './readings.ts';
 
+declare module '../kernel/result.ts' {
+  interface Refusals {
+    'lead-from-one-place': Record<string, never>;
+    'slope-from-one-place': Record<string, never>;
+    'nominal-lead': { readonly nominal: number };
+    'reading-past-bounds': { readonly row: number; readonly turns: number; readonly reading: number };
+    'too-few-for-slope': Record<string, never>;
+    'gap-hidden-in-slope': Record<string, never>;
+    'too-few-each-way': { readonly up: number; readonly down: number };
+    'hysteresis-one-way': { readonly direction: Direction; readonly reason: Bad };
+    'wave-not-told': Record<string, never>;
+    'nothing-read-twice': Record<string, never>;
+    'no-readings-that-way': { readonly direction: Direction };
+    'outside-readings': { readonly turns: number; readonly from: number; readonly to: number };
+  }
+}
+
 const MEAN_TURNS = '(n_1 + n_2 + n_3)/3';
 /** Places closer than this to each other, in turns, are one: no hand sets them apart, and a slope between them is noise. */
 const apart = (n: number, m: number): boolean => Math.abs(n - m) >= 1e-6;
 
-const onePlace = ({ n_1, n_2 }: { readonly n_1: number; readonly n_2: number }): string | undefined =>
-  apart(n_1, n_2)
-    ? undefined
-    : 'Both readings stand at the same turns; a lead needs two places, so read a turn further.';
+const onePlace = ({ n_1, n_2 }: { readonly n_1: number; readonly n_2: number }): Bad | undefined =>
+  apart(n_1, n_2) ? undefined : bad('lead-from-one-place', {});
 
 export const cosineErrorFace = relation({
   name: 'cosine-error-face',
@@ -96,9 +110,7 @@ export const threeReadingLead = relation({
   },
   source: 'Draper & Smith, Applied Regression Analysis, ch. 1: b = Sxy/Sxx (from memory), here for three rows.',
   refuses: ({ n_1, n_2, n_3 }) =>
-    apart(n_1, n_2) || apart(n_1, n_3) || apart(n_2, n_3)
-      ? undefined
-      : 'All three readings stand at the same turns; a slope needs two places at least, so read a turn further.',
+    apart(n_1, n_2) || apart(n_1, n_3) || apart(n_2, n_3) ? undefined : bad('slope-from-one-place', {}),
   compute: ({ n_1, z_1, n_2, z_2, n_3, z_3 }) => {
     const middle = (n_1 + n_2 + n_3) / 3;
     const [x, y, w] = [n_1 - middle, n_2 - middle, n_3 - middle];
@@ -112,14 +124,12 @@ export type GaugeReading = Pick<ReadingRow, 'turns' | 'reading' | 'direction'>;
 export interface CalibrationPlan {
   /** Net lead by design, mm per turn, signed. */
   readonly nominal: number;
-  /** Share by which the net lead may be off for the stated lead errors: eps_w or eps_r of lead-error.ts. */
-  readonly leadError: number;
   /** Share of all such trials in which the interval is to cover the truth; 0.95 where left out. */
   readonly level?: number;
 }
 
-/** A part of the answer that the readings could tell, or the sentence why not. */
-export type Determined<T> = ({ readonly determined: true } & T) | { readonly determined: false; readonly why: string };
+/** A part of the answer that the readings could tell, or why not. */
+export type Determined<T> = ({ readonly determined: true } & T) | { readonly determined: false; readonly why: Bad };
 
 export interface OncePerTurn {
   /** Greatest departure from the line, mm. */
@@ -190,15 +200,6 @@ export interface Calibration {
   readonly hysteresis: Determined<Hysteresis>;
   readonly repeatability: Determined<Repeatability>;
   readonly corrections: readonly CorrectionRow[];
-  /** Lead found less nominal, mm per turn. */
-  readonly difference: Millimetres;
-  /** t s_b + ε |Δ|, mm per turn. */
-  readonly allowed: Millimetres;
-  readonly agrees: boolean;
-  /** The finding in one sentence. */
-  readonly verdict: string;
-  /** Questions to put to the reader when the slope looks like a wrong unit; empty when it does not. */
-  readonly questions: readonly string[];
 }
 
 /** Everything the readings tell about the net lead; refuses too few, too odd, or constant readings. */
@@ -208,19 +209,10 @@ export const calibrate = (rows: readonly GaugeReading[], plan: CalibrationPlan):
 /** The same in steps, each once through the readings or a few times. */
 export function* calibrateRun(rows: readonly GaugeReading[], plan: CalibrationPlan): Task<Result<Calibration>> {
   const { nominal, level = 0.95 } = plan;
-  if (!(Math.abs(nominal) > 0 && Math.abs(nominal) <= 120))
-    return said(
-      `Read a nominal net lead of ${asRead(nominal)} mm a turn; give one other than nought and within 120 mm.`,
-    );
-  if (!(plan.leadError >= 0 && plan.leadError <= 100))
-    return said(
-      `Read a lead error of ${asRead(plan.leadError)} for the net lead; give a share from 0 to 100, such as 0.025 for 2.5 %.`,
-    );
+  if (!(Math.abs(nominal) > 0 && Math.abs(nominal) <= 120)) return bad('nominal-lead', { nominal });
   for (const [i, row] of rows.entries())
     if (!(Math.abs(row.turns) <= 1e6 && Math.abs(row.reading) <= 1e6))
-      return said(
-        `Row ${i + 1} reads ${asRead(row.turns)} turns and ${asRead(row.reading)} mm; give two numbers within a million, and look at the units.`,
-      );
+      return bad('reading-past-bounds', { row: i + 1, turns: row.turns, reading: row.reading });
   const n = rows.map((row) => row.turns);
   const z = rows.map((row) => row.reading);
   yield;
@@ -233,10 +225,10 @@ export function* calibrateRun(rows: readonly GaugeReading[], plan: CalibrationPl
   const model = yield* fitModel(rows);
   yield;
   if (!model.ok) return model;
-  const { fit, gapAt, waveAt, whyNoGap, whyNoWave, slopeUnit } = model.value;
+  const { fit, gapAt, waveAt, whyNoGap, slopeUnit } = model.value;
   const scatter = Math.sqrt(fit.sumOfSquares / fit.freedom);
-  const errorOf = (i: number) => scatter * Math.sqrt(fit.inverse[i]?.[i] ?? 0);
-  const b = (fit.coefficients[1] ?? 0) / slopeUnit;
+  const errorOf = (i: number) => scatter * Math.sqrt(at(at(fit.inverse, i), i));
+  const b = at(fit.coefficients, 1) / slopeUnit;
   const leadError = errorOf(1) / slopeUnit;
   const leadInterval = intervalAbout(b, leadError, fit.freedom, level);
   if (!leadInterval.ok) return leadInterval;
@@ -244,7 +236,7 @@ export function* calibrateRun(rows: readonly GaugeReading[], plan: CalibrationPl
   const hysteresis: Determined<Hysteresis> =
     gapAt === undefined
       ? { determined: false, why: whyNoGap }
-      : hysteresisOf(rows, fit.coefficients[gapAt] ?? 0, errorOf(gapAt), b, fit.freedom, level);
+      : hysteresisOf(rows, at(fit.coefficients, gapAt), errorOf(gapAt), b, fit.freedom, level);
   yield;
   const places = groups(rows);
   yield;
@@ -252,8 +244,6 @@ export function* calibrateRun(rows: readonly GaugeReading[], plan: CalibrationPl
   yield;
   const corrections = correctionsOf(places, nominal);
   yield;
-  const agreement = leadAgreement({ lead: mm(b), leadInterval: leadInterval.value }, plan);
-  const { difference, allowed, agrees } = agreement;
   return good({
     rows,
     line: line.value,
@@ -263,53 +253,41 @@ export function* calibrateRun(rows: readonly GaugeReading[], plan: CalibrationPl
     leadInterval: leadInterval.value,
     scatter: mm(scatter),
     freedom: fit.freedom,
-    fitted: z.map((v, i) => mm(v - (fit.residuals[i] ?? 0))),
+    fitted: z.map((v, i) => mm(v - at(fit.residuals, i))),
     residuals: fit.residuals.map(mm),
     periodic:
       waveAt === undefined
-        ? { determined: false, why: whyNoWave }
+        ? { determined: false, why: bad('wave-not-told', {}) }
         : waveOf(fit.coefficients, fit.inverse, waveAt, scatter, fit.freedom, level, spanOf(z)),
     hysteresis,
     repeatability,
     corrections,
-    difference,
-    allowed,
-    agrees,
-    verdict: verdictOf({
-      b,
-      nominal,
-      difference,
-      half: leadInterval.value.half,
-      tolerance: agreement.tolerance,
-      agrees,
-    }),
-    questions: unitQuestions(b, nominal),
   });
 }
 
-/** Whether a measured lead agrees with the nominal one, and the sentence that says so. */
+/** Whether a measured lead agrees with the nominal one. */
 export interface LeadAgreement {
+  /** Lead found less nominal, mm per turn. */
   readonly difference: Millimetres;
-  /** t s_b + ε |Δ|. */
-  readonly allowed: Millimetres;
-  /** ε |Δ|. */
+  /** ε |Δ|, mm per turn. */
   readonly tolerance: Millimetres;
   readonly agrees: boolean;
 }
 
-/** Agreement by itself, so that a change of the stated lead errors need not fit a hundred thousand readings again. */
+/**
+ * Agreement by itself, so that a change of the stated lead errors need not fit a hundred thousand readings again. `leadError` is the
+ * share by which the net lead may be off for them: eps_w or eps_r of lead-error.ts.
+ */
 export const leadAgreement = (
   { lead, leadInterval }: Pick<Calibration, 'lead' | 'leadInterval'>,
-  { nominal, leadError }: Pick<CalibrationPlan, 'nominal' | 'leadError'>,
+  { nominal, leadError }: { readonly nominal: number; readonly leadError: number },
 ): LeadAgreement => {
   const tolerance = leadError * Math.abs(nominal);
   const difference = lead - nominal;
-  const allowed = leadInterval.half + tolerance;
   return {
     difference: mm(difference),
-    allowed: mm(allowed),
     tolerance: mm(tolerance),
-    agrees: Math.abs(difference) <= allowed,
+    agrees: Math.abs(difference) <= leadInterval.half + tolerance,
   };
 };
 
@@ -318,13 +296,13 @@ export const leadAgreement = (
  * part. Undefined where nothing was read from that direction.
  */
 export const fittedCurve = (c: Calibration, direction: Direction): ((n: number) => number) | undefined => {
-  const at = c.rows.findIndex((row) => row.direction === direction);
-  const row = c.rows[at];
+  const first = c.rows.findIndex((row) => row.direction === direction);
+  const row = c.rows[first];
   const { periodic, lead } = c;
   if (row === undefined) return undefined;
   const wave = (n: number) =>
     periodic.determined ? periodic.amplitude * Math.cos(2 * Math.PI * (n - Math.floor(n) - periodic.crest)) : 0;
-  const level = (c.fitted[at] ?? 0) - lead * row.turns - wave(row.turns);
+  const level = at(c.fitted, first) - lead * row.turns - wave(row.turns);
   return (n) => level + lead * n + wave(n);
 };
 
@@ -355,19 +333,16 @@ export const correctionAt = (
 ): Result<Corrected> => {
   const rows = correctionsIn(corrections, direction);
   const [first, last] = [rows[0], rows.at(-1)];
-  if (first === undefined || last === undefined)
-    return said(`No reading was taken on the way ${direction}, so there is no correction for it; run that way too.`);
+  if (first === undefined || last === undefined) return bad('no-readings-that-way', { direction });
   if (!(n >= first.turns && n <= last.turns))
-    return said(
-      `${say(n)} turns lie outside the readings, which go from ${say(first.turns)} to ${say(last.turns)}; nothing is known there, so stay within them or read further.`,
-    );
+    return bad('outside-readings', { turns: n, from: first.turns, to: last.turns });
   let [low, high] = [0, rows.length - 1];
   while (high - low > 1) {
     const middle = (low + high) >> 1;
-    if ((rows[middle]?.turns ?? 0) <= n) low = middle;
+    if (at(rows, middle).turns <= n) low = middle;
     else high = middle;
   }
-  const [a, b] = [rows[low] ?? first, rows[high] ?? last];
+  const [a, b] = [at(rows, low), at(rows, high)];
   const span = b.turns - a.turns;
   const share = span > 0 ? (n - a.turns) / span : 0;
   const between = (from: number, to: number) => from + share * (to - from);
@@ -405,34 +380,37 @@ const READ_UNITS: readonly Unit[] = ['µm', 'mm', 'thou', 'in'];
 const POSITION_UNITS: readonly PositionUnit[] = ['turns', 'steps', '°'];
 const perTurn = (unit: PositionUnit, steps: number): number => (unit === 'turns' ? 1 : unit === 'steps' ? steps : 360);
 
+/** What was imported as what, by the factor it puts on the slope. */
+export type UnitSlip = (typeof SLIPS)[number]['slip'];
+
+/** A question to put to the reader: whether a unit was taken for another, or the sense. */
+export type UnitQuestion =
+  | { readonly kind: 'unit'; readonly slip: UnitSlip; readonly ratio: number }
+  | { readonly kind: 'sense' };
+
 /**
  * Questions when the slope found is the nominal one times a factor that a wrong unit or count would give (within a
  * twentieth); none when it is not. Factors near one can’t be wrong units and are never questioned.
  */
-export const unitQuestions = (lead: number, nominal: number): readonly string[] => {
+export const unitQuestions = (lead: number, nominal: number): readonly UnitQuestion[] => {
   const ratio = lead / nominal;
-  const slip = SLIPS.find(({ factor }) => Math.abs(Math.abs(ratio) / factor - 1) <= 0.05);
-  const questions =
-    slip === undefined
-      ? []
-      : [`The slope is ${say(Math.abs(ratio), 3)} times the nominal lead, which is about ${slip.text}: ${slip.ask}`];
-  return ratio < 0 && (slip !== undefined || Math.abs(Math.abs(ratio) - 1) <= 0.05)
-    ? [
-        ...questions,
-        'The slope has the opposite sign to the nominal lead: were turns counted anticlockwise as positive, or does the indicator read downwards?',
-      ]
+  const size = Math.abs(ratio);
+  const found = SLIPS.find(({ factor }) => Math.abs(size / factor - 1) <= 0.05);
+  const questions: UnitQuestion[] = found === undefined ? [] : [{ kind: 'unit', slip: found.slip, ratio: size }];
+  return ratio < 0 && (found !== undefined || Math.abs(size - 1) <= 0.05)
+    ? [...questions, { kind: 'sense' }]
     : questions;
 };
 
 const SLIPS = [
-  { factor: 1000, text: 'a thousand', ask: 'were readings in µm imported as mm?' },
-  { factor: 1 / 1000, text: 'a thousandth', ask: 'were readings in mm imported as µm?' },
-  { factor: 25.4, text: '25.4', ask: 'were readings in µm imported as thou, or in mm as inches?' },
-  { factor: 1 / 25.4, text: '1/25.4', ask: 'were readings in thou imported as µm, or in inches as mm?' },
-  { factor: 1000 / 25.4, text: '1000/25.4', ask: 'were readings in thou imported as mm?' },
-  { factor: 25.4 / 1000, text: '25.4/1000', ask: 'were readings in mm imported as thou?' },
-  { factor: 6, text: 'six', ask: 'were whole turns imported as flats?' },
-  { factor: 1 / 6, text: 'a sixth', ask: 'were flats imported as whole turns?' },
+  { factor: 1000, slip: 'µm as mm' },
+  { factor: 1 / 1000, slip: 'mm as µm' },
+  { factor: 25.4, slip: 'µm as thou' },
+  { factor: 1 / 25.4, slip: 'thou as µm' },
+  { factor: 1000 / 25.4, slip: 'thou as mm' },
+  { factor: 25.4 / 1000, slip: 'mm as thou' },
+  { factor: 6, slip: 'turns as flats' },
+  { factor: 1 / 6, slip: 'flats as turns' },
 ] as const;
 
 /** The calibration as a table of text and numbers, µm, ready for toCsv; parseReadings reads it back. */
@@ -444,8 +422,8 @@ export const calibrationTable = (
     row.turns,
     row.direction,
     micrometres(row.reading),
-    micrometres(calibration.fitted[i] ?? 0),
-    micrometres(calibration.residuals[i] ?? 0),
+    micrometres(at(calibration.fitted, i)),
+    micrometres(at(calibration.residuals, i)),
   ]),
 });
 
@@ -477,8 +455,7 @@ interface Model {
   readonly fit: NonNullable<ReturnType<typeof leastSquares>>;
   readonly gapAt: number | undefined;
   readonly waveAt: number | undefined;
-  readonly whyNoGap: string;
-  readonly whyNoWave: string;
+  readonly whyNoGap: Bad;
   /** Half the span of the turns: the slope column is scaled by it so that all columns are of one size. */
   readonly slopeUnit: number;
 }
@@ -514,24 +491,16 @@ function* fitModel(rows: readonly GaugeReading[]): Task<Result<Model>> {
   // this one fit only.
   const whole = enough && swings ? attempt([...base, gapColumn, ...waves]) : undefined;
   const withGap = whole ?? (enough ? attempt([...base, gapColumn]) : undefined);
-  const whyNoGap = enough
-    ? 'Hysteresis can’t be told: the readings of the two directions stand at different places, so a gap can’t be told from the slope; read both over the same stretch.'
-    : `Hysteresis can’t be told: there are ${ups} readings on the way up and ${downs} on the way down; take three at least of each.`;
-  const whyNoWave =
-    'The part that comes once per turn can’t be told: the readings do not spread over the turn, or are too few; read at six places of a turn or more, over two turns.';
+  const whyNoGap = enough ? bad('gap-hidden-in-slope', {}) : bad('too-few-each-way', { up: ups, down: downs });
   const trunk = withGap === undefined ? base : [...base, gapColumn];
   const withWave = whole ?? (swings && withGap === undefined ? attempt([...trunk, ...waves]) : undefined);
   const fit = withWave ?? withGap ?? attempt(base);
-  if (fit === undefined)
-    return said(
-      'The readings are too few or too bunched for a slope with its uncertainty: spread them over the travel, three at least.',
-    );
+  if (fit === undefined) return bad('too-few-for-slope', {});
   return good({
     fit,
     gapAt: withGap === undefined ? undefined : 2,
     waveAt: withWave === undefined ? undefined : trunk.length,
     whyNoGap,
-    whyNoWave,
     slopeUnit,
   });
 }
@@ -558,14 +527,15 @@ const spanOf = (values: readonly number[]): number => {
 const waveOf = (
   coefficients: readonly number[],
   inverse: readonly (readonly number[])[],
-  at: number,
+  column: number,
   scatter: number,
   freedom: number,
   level: number,
   span: number,
 ): Determined<OncePerTurn> => {
-  const [c, s] = [coefficients[at] ?? 0, coefficients[at + 1] ?? 0];
-  const [cc, cs, ss] = [inverse[at]?.[at] ?? 0, inverse[at]?.[at + 1] ?? 0, inverse[at + 1]?.[at + 1] ?? 0];
+  const [c, s] = [at(coefficients, column), at(coefficients, column + 1)];
+  const entry = (row: number, place: number) => at(at(inverse, row), place);
+  const [cc, cs, ss] = [entry(column, column), entry(column, column + 1), entry(column + 1, column + 1)];
   const amplitude = Math.hypot(c, s);
   const [u, v] = amplitude > 0 ? [c / amplitude, s / amplitude] : [1, 0];
   const angle = Math.atan2(s, c) / (2 * Math.PI);
@@ -598,16 +568,16 @@ const hysteresisOf = (
     );
   };
   const [up, down] = [of('up'), of('down')];
-  if (!up.ok) return { determined: false, why: `Hysteresis can’t be told on the way up. ${reasonOf(up)}` };
-  if (!down.ok) return { determined: false, why: `Hysteresis can’t be told on the way down. ${reasonOf(down)}` };
+  if (!up.ok) return { determined: false, why: bad('hysteresis-one-way', { direction: 'up', reason: up }) };
+  if (!down.ok) return { determined: false, why: bad('hysteresis-one-way', { direction: 'down', reason: down }) };
   const interval = intervalAbout(gap, error, freedom, level);
   const both = up.value.freedom + down.value.freedom;
   const t = studentT(level, both);
-  if (!interval.ok) return { determined: false, why: reasonOf(interval) };
-  if (!t.ok) return { determined: false, why: reasonOf(t) };
+  if (!interval.ok) return { determined: false, why: interval };
+  if (!t.ok) return { determined: false, why: t };
   const { low, high } = extent(rows.map((row) => row.turns));
   const middle = (low + high) / 2;
-  const at = (fit: LineFit) => fit.intercept + fit.slope * middle;
+  const heightOf = (fit: LineFit) => fit.intercept + fit.slope * middle;
   const slopeDifference = down.value.slope - up.value.slope;
   // One scatter for both directions: the pooled residual variance, as the common-slope model has it.
   const pooled = (up.value.sumOfSquares + down.value.sumOfSquares) / both;
@@ -621,7 +591,7 @@ const hysteresisOf = (
     lostTurns: turns(lead === 0 ? 0 : lostMotion / Math.abs(lead)),
     up: up.value,
     down: down.value,
-    gapOwnSlopes: mm(at(down.value) - at(up.value)),
+    gapOwnSlopes: mm(heightOf(down.value) - heightOf(up.value)),
     slopeDifference: mm(slopeDifference),
     slopesAgree: Math.abs(slopeDifference) <= t.value * spread + 1e-12 * Math.abs(lead),
   };
@@ -654,10 +624,7 @@ const repeatabilityOf = (places: readonly (readonly GaugeReading[])[]): Determin
   }
   return freedom >= 1
     ? { determined: true, deviation: mm(Math.sqrt(squares / freedom)), widest: mm(widest), freedom }
-    : {
-        determined: false,
-        why: 'Repeatability can’t be told: no place was read twice from the same direction; run up and down again.',
-      };
+    : { determined: false, why: bad('nothing-read-twice', {}) };
 };
 
 const correctionsOf = (places: readonly (readonly GaugeReading[])[], nominal: number): readonly CorrectionRow[] => {
@@ -689,19 +656,4 @@ const correctionsOf = (places: readonly (readonly GaugeReading[])[], nominal: nu
       correction: mm(measured - travel),
     };
   });
-};
-
-const verdictOf = (found: {
-  readonly b: number;
-  readonly nominal: number;
-  readonly difference: number;
-  readonly half: number;
-  readonly tolerance: number;
-  readonly agrees: boolean;
-}): string => {
-  const um = (x: number) => `${say(x * 1e3)} µm`;
-  const sides = `${um(found.half)} of uncertainty and ${um(found.tolerance)} of stated lead error`;
-  return `The measured net lead is ${um(found.b)} a turn, ${um(Math.abs(found.difference))} ${found.difference < 0 ? 'below' : 'above'} the nominal ${um(found.nominal)}: ${
-    found.agrees ? 'it agrees within' : 'it does not agree within'
-  } ${sides}.`;
 };

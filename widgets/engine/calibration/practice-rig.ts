@@ -11,12 +11,25 @@
  * Units: mm, turns, N. The same settings and seed give the same readings.
  */
 
+import { at } from '../kernel/at.ts';
 import { type Millimetres, mm, type Turns, turns } from '../kernel/quantity.ts';
-import { good, type Result, said } from '../kernel/result.ts';
-import { asRead } from '../kernel/say.ts';
+import { bad, good, type Result } from '../kernel/result.ts';
 import { type Move, type SimulatorSettings, simulate } from '../play/simulator.ts';
 import type { GaugeReading } from './calibration.ts';
 import type { Direction } from './readings.ts';
+
+declare module '../kernel/result.ts' {
+  interface Refusals {
+    'practice-size': {
+      readonly out: number;
+      readonly stepsPerTurn: number;
+      readonly runs: number;
+      readonly most: number;
+    };
+    'practice-division': { readonly division: number };
+    'practice-loses': { readonly turns: number };
+  }
+}
 
 export interface PracticeRun {
   /** Turns read over, from nought. */
@@ -41,23 +54,17 @@ export const practiceReadings = (
   const steps = Math.round(out * stepsPerTurn);
   const count = 2 * (steps + 1) * runs;
   if (!(steps >= 2 && runs >= 1 && count <= MOST_PRACTICE))
-    return said(
-      `Read ${asRead(out)} turns with ${asRead(stepsPerTurn)} readings to a turn and ${asRead(runs)} runs; give at least two steps in all, and no more than ${MOST_PRACTICE} readings.`,
-    );
-  if (!(division > 0))
-    return said(`Read a division of ${asRead(division)} mm; give one above nought, such as 0.0001 mm.`);
+    return bad('practice-size', { out, stepsPerTurn, runs, most: MOST_PRACTICE });
+  if (!(division > 0)) return bad('practice-division', { division });
   const lead = Math.abs(rig.C.h * rig.C.L - rig.A.h * rig.A.L);
   const lost = lead > 0 ? (rig.A.play + rig.C.play + 2 * (rig.stick ?? 0)) / lead : 0;
   const over = BEYOND + lost;
-  if (!(over <= MOST_OVER))
-    return said(
-      `This rig loses ${Math.round(lost)} turns on reversal, too many to run it up and down; give it less play or seat its flanks.`,
-    );
+  if (!(over <= MOST_OVER)) return bad('practice-loses', { turns: lost });
   const step = 1 / stepsPerTurn;
   const turn = (by: number): Move => ({ kind: 'turn', turns: turns(by) });
   const moves: Move[] = [turn(-over), turn(over)];
-  const read: { readonly at: number; readonly move: number; readonly direction: Direction }[] = [];
-  const note = (i: number, direction: Direction) => read.push({ at: i * step, move: moves.length, direction });
+  const read: { readonly place: number; readonly move: number; readonly direction: Direction }[] = [];
+  const note = (i: number, direction: Direction) => read.push({ place: i * step, move: moves.length, direction });
   for (let run = 0; run < runs; run++) {
     note(0, 'up');
     for (let i = 1; i <= steps; i++) {
@@ -76,11 +83,11 @@ export const practiceReadings = (
   if (!motion.ok) return motion;
   const { reading, carried } = motion.value;
   // The indicator was set to nought where the run starts, not where the simulator did.
-  const zero = (carried[2] ?? 0) - (carried[0] ?? 0);
+  const zero = at(carried, 2) - at(carried, 0);
   return good(
-    read.map(({ at, move, direction }) => ({
-      turns: turns(at),
-      reading: mm(Math.round(((reading[move] ?? 0) - zero) / division) * division + 0),
+    read.map(({ place, move, direction }) => ({
+      turns: turns(place),
+      reading: mm(Math.round((at(reading, move) - zero) / division) * division + 0),
       direction,
     })),
   );

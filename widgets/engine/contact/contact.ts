@@ -18,9 +18,25 @@
 
 import { megapascals, mm, newtons, newtonsPerMillimetre } from '../kernel/quantity.ts';
 import { outOfBounds, relation } from '../kernel/relation.ts';
-import { good, type Result, said } from '../kernel/result.ts';
-import { asRead, say } from '../kernel/say.ts';
+import { type Bad, bad, good, type Result } from '../kernel/result.ts';
 import { completeElliptic } from '../numerics/elliptic.ts';
+
+declare module '../kernel/result.ts' {
+  interface Refusals {
+    'contact-too-wide': { readonly across: number; readonly radius: number };
+    'vee-closed': Record<string, never>;
+    'vee-flat': Record<string, never>;
+    'relative-radii': { readonly Rx: number; readonly Ry: number };
+    'contact-is-a-line': Record<string, never>;
+    'contact-as-large-as-ball': Record<string, never>;
+    'rollers-collide': { readonly radius: number; readonly spacing: number };
+    'ball-falls-between-rollers': { readonly spacing: number; readonly most: number };
+    'wedge-force-past-bounds': { readonly load: number; readonly across: number };
+    'contacts-run-into-one': Record<string, never>;
+    'cone-angle': Record<string, never>;
+    'ring-too-broad': Record<string, never>;
+  }
+}
 
 /** Peak pressure over yield strength at first yield. */
 export const YIELD_FACTOR = 1.6;
@@ -38,22 +54,12 @@ export const contactModulus = relation({
   }),
 });
 
-const tooWide = ({
-  F,
-  R,
-  E_s,
-}: {
-  readonly F: number;
-  readonly R: number;
-  readonly E_s: number;
-}): string | undefined => {
+const tooWide = ({ F, R, E_s }: { readonly F: number; readonly R: number; readonly E_s: number }): Bad | undefined => {
   return patchTooWide(Math.cbrt((3 * F * R) / (4 * E_s)), R);
 };
 
-const patchTooWide = (a: number, R: number): string | undefined =>
-  a <= R / 2
-    ? undefined
-    : `The contact would be ${say(2 * a)} mm across on a ball of ${say(R)} mm radius, far past what the theory of small contacts can say: take less load or a larger ball.`;
+const patchTooWide = (a: number, R: number): Bad | undefined =>
+  a <= R / 2 ? undefined : bad('contact-too-wide', { across: 2 * a, radius: R });
 
 export const ballOnFlat = relation({
   name: 'ball-on-flat',
@@ -87,12 +93,9 @@ export const firstYield = relation({
   compute: ({ R, Y, E_s }) => ({ F_y: newtons((Math.PI ** 3 * R ** 2 * (YIELD_FACTOR * Y) ** 3) / (6 * E_s ** 2)) }),
 });
 
-const noVee = ({ beta_v }: { readonly beta_v: number }): string | undefined => {
-  if (!(beta_v >= DEGREE))
-    return 'A vee closed to nothing lets no ball in: give a half angle from 1° to 89°, 45° for a right-angled vee.';
-  return beta_v <= 89 * DEGREE
-    ? undefined
-    : 'A vee opened to 180° is a flat, with one contact and not two: use the ball on a flat.';
+const noVee = ({ beta_v }: { readonly beta_v: number }): Bad | undefined => {
+  if (!(beta_v >= DEGREE)) return bad('vee-closed', {});
+  return beta_v <= 89 * DEGREE ? undefined : bad('vee-flat', {});
 };
 
 export const veeForce = relation({
@@ -132,20 +135,10 @@ export interface Ellipse {
 export const ellipticalContact = (F: number, Rx: number, Ry: number, E_s: number): Result<Ellipse> => {
   const refusal = outOfBounds('F', F) ?? outOfBounds('E_s', E_s);
   if (refusal) return refusal;
-  if (!(Rx > 0 && Ry > 0 && Rx <= 1e6 && Ry <= 1e6))
-    return said(
-      `Relative radii: read ${asRead(Rx)} mm and ${asRead(Ry)} mm; give both above 0 and up to 1000000 mm: a groove must be wider than the ball.`,
-    );
-  if (!(Math.max(Rx, Ry) / Math.min(Rx, Ry) <= 1e6))
-    return said(
-      'One radius is over a million times the other, which is a line and no ellipse: use the contact of a ring or a roller.',
-    );
+  if (!(Rx > 0 && Ry > 0 && Rx <= 1e6 && Ry <= 1e6)) return bad('relative-radii', { Rx, Ry });
+  if (!(Math.max(Rx, Ry) / Math.min(Rx, Ry) <= 1e6)) return bad('contact-is-a-line', {});
   const patch = hertz(F, Rx, Ry, E_s);
-  return patch.a <= Math.max(Rx, Ry)
-    ? good(patch)
-    : said(
-        'The contact would be as large as the ball, far past what the theory of small contacts can say: take less load.',
-      );
+  return patch.a <= Math.max(Rx, Ry) ? good(patch) : bad('contact-as-large-as-ball', {});
 };
 
 /** The equations alone, for whatever load. */
@@ -204,7 +197,6 @@ export interface SeatContact {
   readonly state: 'elastic' | 'past first yield';
   /** True where the sink is an estimate and no exact result. */
   readonly estimate: boolean;
-  readonly says: string;
 }
 
 /** A ball of radius R pressed by F into its seat; Y is the yield strength of whichever part yields first, MPa. */
@@ -222,20 +214,16 @@ export const seatContact = (
       const wrong = outOfBounds('beta_v', seat.halfAngle);
       if (wrong) return wrong;
       const refused = noVee({ beta_v: seat.halfAngle });
-      return refused === undefined ? pointSeat({ ...given, places: 2, slope: seat.halfAngle, Rx: R }) : said(refused);
+      return refused ?? pointSeat({ ...given, places: 2, slope: seat.halfAngle, Rx: R });
     }
     case 'rollers': {
       const wrong = outOfBounds('R_c', seat.radius) ?? outOfBounds('e_r', seat.spacing);
       if (wrong) return wrong;
       if (!(seat.spacing >= 2 * seat.radius))
-        return said(
-          `Rollers of ${say(seat.radius)} mm radius can’t lie ${say(seat.spacing)} mm apart, they would run into each other: give at least ${say(2 * seat.radius)} mm.`,
-        );
+        return bad('rollers-collide', { radius: seat.radius, spacing: seat.spacing });
       const sine = seat.spacing / (2 * (R + seat.radius));
       if (!(sine <= Math.cos(DEGREE)))
-        return said(
-          `The ball falls through between rollers ${say(seat.spacing)} mm apart: keep them below ${say(2 * (R + seat.radius))} mm.`,
-        );
+        return bad('ball-falls-between-rollers', { spacing: seat.spacing, most: 2 * (R + seat.radius) });
       return pointSeat({
         ...given,
         places: 2,
@@ -262,15 +250,11 @@ interface PointSeat {
 
 const pointSeat = ({ F, R, E_s, Y, places, slope, Rx }: PointSeat): Result<SeatContact> => {
   const across = F / (places * Math.sin(slope));
-  if (!(across <= 1e5))
-    return said(
-      `The wedge turns ${say(F)} N into ${say(across)} N at each contact, past 100000 N: take less load or a wider vee.`,
-    );
+  if (!(across <= 1e5)) return bad('wedge-force-past-bounds', { load: F, across });
   const { a, b, approach, p0, stiffness } = hertz(across, Rx, R, E_s);
   const wide = patchTooWide(a, R);
-  if (wide !== undefined) return said(wide);
-  if (places === 2 && !(a < R * Math.cos(slope)))
-    return said('The two contacts run into one, so they can’t be taken one by one: take less load or a narrower seat.');
+  if (wide !== undefined) return wide;
+  if (places === 2 && !(a < R * Math.cos(slope))) return bad('contacts-run-into-one', {});
   // Peak pressure goes with the cube root of the force, so that of one newton tells it, however small the ball.
   const yieldLoad = places * Math.sin(slope) * ((YIELD_FACTOR * Y) / hertz(1, Rx, R, E_s).p0) ** 3;
   return good({
@@ -283,7 +267,7 @@ const pointSeat = ({ F, R, E_s, Y, places, slope, Rx }: PointSeat): Result<SeatC
     stiffness: stiffness * places * Math.sin(slope) ** 2,
     yieldLoad,
     estimate: false,
-    ...verdict(F, yieldLoad),
+    state: stateUnder(F, yieldLoad),
   });
 };
 
@@ -297,17 +281,11 @@ const coneContact = (
   halfAngle: number,
   { F, R, E_s, Y }: { readonly F: number; readonly R: number; readonly E_s: number; readonly Y: number },
 ): Result<SeatContact> => {
-  if (!(halfAngle >= DEGREE && halfAngle <= 89 * DEGREE))
-    return said(
-      'A cone needs a half angle from 1° to 89° between its side and its axis: give one such as 45°; one of 90° is a flat.',
-    );
+  if (!(halfAngle >= DEGREE && halfAngle <= 89 * DEGREE)) return bad('cone-angle', {});
   const ring = R * Math.cos(halfAngle);
   const w = F / (2 * Math.PI * ring * Math.sin(halfAngle));
   const b = Math.sqrt((4 * w * R) / (Math.PI * E_s));
-  if (!(b <= ring / 2))
-    return said(
-      'The ring of contact would be as broad as its own radius, past what the theory of small contacts can say: take less load.',
-    );
+  if (!(b <= ring / 2)) return bad('ring-too-broad', {});
   const yieldLine = (Math.PI * R * (YIELD_FACTOR * Y) ** 2) / E_s;
   const yieldLoad = yieldLine * 2 * Math.PI * ring * Math.sin(halfAngle);
   const log = b > 0 ? 2 * Math.log((16 * ring) / b) : 0;
@@ -322,17 +300,12 @@ const coneContact = (
     stiffness: b > 0 ? (2 * Math.PI * ring * Math.sin(halfAngle) ** 2 * Math.PI * E_s) / log : 0,
     yieldLoad,
     estimate: true,
-    ...verdict(F, yieldLoad),
+    state: stateUnder(F, yieldLoad),
   });
 };
 
-const verdict = (F: number, yieldLoad: number): Pick<SeatContact, 'state' | 'says'> =>
-  F <= yieldLoad
-    ? { state: 'elastic', says: `Elastic: first yield would come at ${say(yieldLoad, 3)} N.` }
-    : {
-        state: 'past first yield',
-        says: `Past first yield, which came at ${say(yieldLoad, 3)} N: the elastic result no longer holds and the true sink is larger. A dent that lasts is tiny at first; far past this load it is plain.`,
-      };
+const stateUnder = (F: number, yieldLoad: number): SeatContact['state'] =>
+  F <= yieldLoad ? 'elastic' : 'past first yield';
 
 export interface ContactMaterial {
   readonly name: string;

@@ -1,8 +1,13 @@
 import { tenfoldTimes } from '../force/log-law.ts';
 import { kelvins, mm } from '../kernel/quantity.ts';
 import { relation } from '../kernel/relation.ts';
-import { good, type Result, said } from '../kernel/result.ts';
-import { quoted } from '../kernel/say.ts';
+import { bad, good, type Result } from '../kernel/result.ts';
+
+declare module '../kernel/result.ts' {
+  interface Refusals {
+    'no-such-material': { readonly read: string; readonly known: readonly string[] };
+  }
+}
 
 export const thermalGrowth = relation({
   name: 'thermal-growth',
@@ -81,7 +86,5 @@ export const THERMAL_MATERIALS: readonly ThermalMaterial[] = [
 
 export const thermalMaterial = (name: string): Result<ThermalMaterial> => {
   const found = THERMAL_MATERIALS.find((m) => m.name === name);
-  return found
-    ? good(found)
-    : said(`Read ${quoted(name)}, which is not in the table: use ${THERMAL_MATERIALS.map((m) => m.name).join(', ')}.`);
+  return found ? good(found) : bad('no-such-material', { read: name, known: THERMAL_MATERIALS.map((m) => m.name) });
 };

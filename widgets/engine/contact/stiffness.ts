@@ -7,8 +7,14 @@
  */
 import { newtonsPerMillimetre } from '../kernel/quantity.ts';
 import { relation } from '../kernel/relation.ts';
-import { good, type Result, said } from '../kernel/result.ts';
-import { asRead } from '../kernel/say.ts';
+import { bad, good, type Result } from '../kernel/result.ts';
+
+declare module '../kernel/result.ts' {
+  interface Refusals {
+    'chain-of-no-part': Record<string, never>;
+    'part-stiffness': { readonly part: string; readonly stiffness: number };
+  }
+}
 
 export const shankStiffness = relation({
   name: 'shank-stiffness',
@@ -45,13 +51,10 @@ export interface Chain {
 
 /** Stiffness of any number of parts in series and who gives how much. */
 export const seriesStiffness = (parts: readonly StiffPart[]): Result<Chain> => {
-  if (parts.length === 0)
-    return said('No part was named: give at least one with its stiffness, for example shank 50000 N/mm.');
+  if (parts.length === 0) return bad('chain-of-no-part', {});
   for (const part of parts)
     if (!(part.stiffness > 0 && part.stiffness <= 1e12))
-      return said(
-        `Stiffness of ${part.name}: read ${asRead(part.stiffness)}; give a value above 0 and up to 1000000000000 N/mm.`,
-      );
+      return bad('part-stiffness', { part: part.name, stiffness: part.stiffness });
   const give = parts.reduce((sum, part) => sum + 1 / part.stiffness, 0);
   const shares = parts.map((part) => ({ name: part.name, share: 1 / part.stiffness / give }));
   const softest = shares.reduce((a, b) => (b.share > a.share ? b : a));

@@ -20,11 +20,30 @@
  *   lead angle   2°       4°       8°
  *   torque off   +0.01 %  +0.04 %  +0.14 %   (µ 0.15, climbing, 60° thread; nought for a square one)
  */
-import { reasonOf } from '../../words/reason.ts';
 import { megapascals, mm, newtonMillimetres, newtons, plain, rad } from '../kernel/quantity.ts';
 import { outOfBounds, relation } from '../kernel/relation.ts';
-import { good, type Result, said } from '../kernel/result.ts';
-import { asRead, say } from '../kernel/say.ts';
+import { bad, good, type Result } from '../kernel/result.ts';
+
+declare module '../kernel/result.ts' {
+  interface Refusals {
+    'thread-jams': Record<string, never>;
+    'thread-along-axis': Record<string, never>;
+    'torque-below-frictionless': { readonly torque: number; readonly frictionless: number };
+    'no-thread-efficiency': Record<string, never>;
+    'collar-without-ring': Record<string, never>;
+    'nothing-sticks': Record<string, never>;
+    'jump-of-turns': Record<string, never>;
+    'effort-thread': { readonly thread: 'A' | 'C'; readonly reason: Bad };
+    'effort-thread-jams': { readonly thread: 'A' | 'C' };
+    'effort-load': { readonly load: number };
+    'effort-without-load': Record<string, never>;
+    'effort-collar': { readonly torque: number };
+    'effort-equal-leads': Record<string, never>;
+    'springs-drive-part': Record<string, never>;
+    'plain-screw-jams': Record<string, never>;
+    'plain-screw-without-load': Record<string, never>;
+  }
+}
 
 /** Beyond this slope a tangent stands for a wedge that has jammed, not for a screw. */
 export const JAMMED = (89 * Math.PI) / 180;
@@ -45,10 +64,7 @@ export const climbingTorque = relation({
   takes: ['F', 'd_2', 'rho', 'lambda'],
   gives: { M_up: 'F*d_2/2*tan(rho + lambda)' },
   source: 'Khurmi & Gupta, A Textbook of Machine Design, ch. 17: block on an incline round a cylinder.',
-  refuses: ({ rho, lambda }) =>
-    rho + lambda < JAMMED
-      ? undefined
-      : 'Lead angle and friction angle together reach a right angle, so the thread jams and no torque turns it: take a finer lead or less friction.',
+  refuses: ({ rho, lambda }) => (rho + lambda < JAMMED ? undefined : bad('thread-jams', {})),
   compute: ({ F, d_2, rho, lambda }) => ({ M_up: newtonMillimetres(((F * d_2) / 2) * Math.tan(rho + lambda)) }),
 });
 
@@ -58,10 +74,7 @@ export const yieldingTorque = relation({
   takes: ['F', 'd_2', 'rho', 'lambda'],
   gives: { M_down: 'F*d_2/2*tan(rho - lambda)' },
   source: 'Khurmi & Gupta, A Textbook of Machine Design, ch. 17: block on an incline round a cylinder.',
-  refuses: ({ rho, lambda }) =>
-    lambda - rho < JAMMED
-      ? undefined
-      : 'The thread stands almost along the axis, so its torque has no bound: take a finer lead.',
+  refuses: ({ rho, lambda }) => (lambda - rho < JAMMED ? undefined : bad('thread-along-axis', {})),
   compute: ({ F, d_2, rho, lambda }) => ({ M_down: newtonMillimetres(((F * d_2) / 2) * Math.tan(rho - lambda)) }),
 });
 
@@ -89,10 +102,12 @@ export const efficiency = relation({
   takes: ['F', 'Delta', 'M'],
   gives: { eta: 'F*abs(Delta)/(2*pi*M)' },
   source: 'Definition: work on the load over work of the torque, per turn.',
-  refuses: ({ F, Delta, M }) =>
-    M > 0 && (F * Math.abs(Delta)) / (2 * Math.PI) <= M * (1 + 1e-12)
+  refuses: ({ F, Delta, M }) => {
+    const frictionless = (F * Math.abs(Delta)) / (2 * Math.PI);
+    return M > 0 && frictionless <= M * (1 + 1e-12)
       ? undefined
-      : `A torque of ${say(M)} N·mm is not above the frictionless ${say((F * Math.abs(Delta)) / (2 * Math.PI))} N·mm, so there is no efficiency to state: use the torque that moves the load against itself.`,
+      : bad('torque-below-frictionless', { torque: M, frictionless });
+  },
   compute: ({ F, Delta, M }) => ({ eta: plain((F * Math.abs(Delta)) / (2 * Math.PI * M)) }),
 });
 
@@ -102,10 +117,7 @@ export const threadEfficiency = relation({
   takes: ['lambda', 'rho'],
   gives: { eta: 'tan(lambda)/tan(lambda + rho)' },
   source: 'Housner & Hudson, problem 3 on the screw: at most one half for a thread that holds by itself.',
-  refuses: ({ lambda, rho }) =>
-    lambda > 0 && lambda + rho < JAMMED
-      ? undefined
-      : 'A thread needs a lead angle above nought and, with the friction angle, below a right angle: give one such as 3°.',
+  refuses: ({ lambda, rho }) => (lambda > 0 && lambda + rho < JAMMED ? undefined : bad('no-thread-efficiency', {})),
   compute: ({ lambda, rho }) => ({ eta: plain(Math.tan(lambda) / Math.tan(lambda + rho)) }),
 });
 
@@ -126,10 +138,7 @@ export const collarMeanDiameter = relation({
   gives: { d_b: '2*(d_bo^2 + d_bo*d_bi + d_bi^2)/(3*(d_bo + d_bi))' },
   source:
     'Friction of an even pressure, summed over the ring: 2/3 (R³ − r³)/(R² − r²) is the mean radius (handbooks on collar friction and disc clutches, from memory).',
-  refuses: ({ d_bo, d_bi }) =>
-    d_bo > 0 && d_bi <= d_bo
-      ? undefined
-      : 'A ring needs an outer diameter above nought and an inner one no larger: give, for example, 9 mm and 0 mm for a flat tip.',
+  refuses: ({ d_bo, d_bi }) => (d_bo > 0 && d_bi <= d_bo ? undefined : bad('collar-without-ring', {})),
   compute: ({ d_bo, d_bi }) => ({ d_b: mm((2 * (d_bo * d_bo + d_bo * d_bi + d_bi * d_bi)) / (3 * (d_bo + d_bi))) }),
 });
 
@@ -170,11 +179,8 @@ export const stickSlip = relation({
   source:
     'A slider drawn by a spring, no damping: it runs on until the spring is as far below the running force as it was above; derived here, an upper bound.',
   refuses: ({ M_s, M_k, kappa_d }) => {
-    if (!(M_s >= M_k))
-      return 'The torque that starts it is below the torque that keeps it turning, so nothing sticks: give a starting torque at least as large.';
-    return (2 * (M_s - M_k)) / kappa_d <= 1e6
-      ? undefined
-      : 'Such a jump would be thousands of turns: give a stiffer hand and key or torques nearer together.';
+    if (!(M_s >= M_k)) return bad('nothing-sticks', {});
+    return (2 * (M_s - M_k)) / kappa_d <= 1e6 ? undefined : bad('jump-of-turns', {});
   },
   compute: ({ M_s, M_k, kappa_d, Delta }) => {
     const jump = (2 * (M_s - M_k)) / kappa_d;
@@ -260,29 +266,17 @@ export const pairEffort = (given: EffortCase): Result<PairEffort> => {
       outOfBounds('d_2', thread.d2) ??
       outOfBounds('h', thread.h) ??
       outOfBounds('beta_f', thread.beta ?? Math.PI / 6);
-    if (refusal) return said(`Thread ${name}: ${reasonOf(refusal)}`, refusal.field);
+    if (refusal) return bad('effort-thread', { thread: name, reason: refusal }, refusal.field);
     const { rho, lambda } = angles(thread);
-    if (!(rho + lambda < JAMMED))
-      return said(
-        `Thread ${name}: lead angle and friction angle together reach a right angle, so it jams: take a finer lead or less friction.`,
-      );
+    if (!(rho + lambda < JAMMED)) return bad('effort-thread-jams', { thread: name });
   }
   const { A, C, load, onThread = { A: load, C: load }, collar = 0 } = given;
   for (const force of [load, onThread.A, onThread.C])
-    if (!(Math.abs(force) <= 1e5))
-      return said(`Load along the axis: read ${asRead(force)}; give a value from −100000 N to 100000 N.`, 'F');
-  if (!(Math.abs(load) > 0))
-    return said(
-      'Load along the axis: read 0 N, and with no load there is no effort to share out: give one such as 50 N.',
-      'F',
-    );
-  if (!(collar >= 0 && collar <= 1e7))
-    return said(`Torque under the collar or tip: read ${asRead(collar)}; give a value from 0 to 10000000 N·mm.`, 'M_b');
+    if (!(Math.abs(force) <= 1e5)) return bad('effort-load', { load: force }, 'F');
+  if (!(Math.abs(load) > 0)) return bad('effort-without-load', {}, 'F');
+  if (!(collar >= 0 && collar <= 1e7)) return bad('effort-collar', { torque: collar }, 'M_b');
   const Delta = C.h * C.L - A.h * A.L;
-  if (!(Math.abs(Delta) > 1e-9))
-    return said(
-      'The two leads are equal, so the carried part stands still and no turning moves the load: choose threads whose leads differ.',
-    );
+  if (!(Math.abs(Delta) > 1e-9)) return bad('effort-equal-leads', {});
   // The load points down where positive; turning by `sense` lifts the carried part where sense·Δ > 0.
   const againstSense: 1 | -1 = Math.sign(Delta) * Math.sign(load) > 0 ? 1 : -1;
   const turning = (sense: 1 | -1): TurningEffort => {
@@ -293,10 +287,7 @@ export const pairEffort = (given: EffortCase): Result<PairEffort> => {
   const against = turning(againstSense);
   const along = turning(againstSense === 1 ? -1 : 1);
   const frictionless = (Math.abs(load) * Math.abs(Delta)) / (2 * Math.PI);
-  if (!(against.torque > 0))
-    return said(
-      'The springs drive the part against its load by themselves: give the forces on the threads that the load leaves.',
-    );
+  if (!(against.torque > 0)) return bad('springs-drive-part', {});
   return good({
     Delta,
     against,
@@ -331,12 +322,8 @@ export const plainEffort = (thread: EffortThread, load: number, collar = 0): Res
     outOfBounds('M_b', collar);
   if (refusal) return refusal;
   const { rho, lambda } = angles(thread);
-  if (!(load > 0 && rho + lambda < JAMMED))
-    return said(
-      load > 0
-        ? 'Lead angle and friction angle together reach a right angle, so the thread jams: take a finer lead or less friction.'
-        : 'Load along the axis: read 0 N, and with no load there is no effort: give one such as 50 N.',
-    );
+  if (!(load > 0)) return bad('plain-screw-without-load', {});
+  if (!(rho + lambda < JAMMED)) return bad('plain-screw-jams', {});
   const up = threadEffort(thread, load, 1);
   const down = threadEffort(thread, load, -1);
   const against = up.torque + collar;

@@ -8,8 +8,7 @@
  * Units: coefficient of friction, a pure number. Source: derived here from the two torques.
  */
 
-import { reasonOf } from '../../words/reason.ts';
-import { good, type Result, said } from '../kernel/result.ts';
+import { good, type Result } from '../kernel/result.ts';
 import { type EffortThread, pairEffort, plainEffort } from './effort.ts';
 
 /** Friction up to which it is looked for: the largest that the glossary admits. */
@@ -40,7 +39,7 @@ export const evenFriction = (
     high *= 0.9;
     last = excess(high);
   }
-  if (!last.ok) return said(reasonOf(last));
+  if (!last.ok) return last;
   if (last.value < 0 === lighterWithout) return good({ mu: undefined, lighterWithout });
   let low = 0;
   for (let i = 0; i < 60; i++) {

@@ -11,7 +11,3 @@ export type FlankName = 'pressed' | 'pulled';
 /** The flank that a force across a thread makes touch; none where there is no force. */
 export const flankUnder = (force: number): FlankName | undefined =>
   force > 0 ? 'pressed' : force < 0 ? 'pulled' : undefined;
-
-/** A flank with the part it belongs to. */
-export const flankText = (thread: 'A' | 'C', flank: FlankName): string =>
-  `${flank} flank of the ${thread === 'A' ? 'turned' : 'carried'} part`;

@@ -13,10 +13,17 @@
 
 import { newtons } from '../kernel/quantity.ts';
 import { outOfBounds, relation } from '../kernel/relation.ts';
-import { good, type Result } from '../kernel/result.ts';
-import { say } from '../kernel/say.ts';
+import { bad, good, type Result } from '../kernel/result.ts';
 import { tenfoldTimes } from './log-law.ts';
 import type { PreloadCase } from './preload.ts';
+
+declare module '../kernel/result.ts' {
+  interface Refusals {
+    'no-spring-needed': { readonly force: number };
+    'preload-gone-in-life': Record<string, never>;
+    'stretch-alone-does': Record<string, never>;
+  }
+}
 
 export const forceChain = relation({
   name: 'force-chain',
@@ -56,14 +63,10 @@ export const preloadForLife = relation({
   gives: { F_0: 'F_p/(1 - q_r*log(1 + t/t_0)/log(10)) - k_s*u_s' },
   source: 'Hooke’s law and the log law, solved for the force at the start; derived here.',
   refuses: ({ F_p, k_s, u_s, q_r, t, t_0 }) => {
-    if (!(F_p > 0))
-      return `Weight and load seat the threads by themselves here (${say(F_p)} N wanted of a spring), so no spring is needed.`;
+    if (!(F_p > 0)) return bad('no-spring-needed', { force: F_p });
     const left = share(q_r, t, t_0);
-    if (!(left > 0))
-      return 'By this law nothing of the preload would be left: ask for a shorter life or a smaller loss.';
-    return F_p / left - k_s * u_s >= 0
-      ? undefined
-      : 'The stretch over the stroke alone gives more than is needed, so the spring may start slack: take a softer one.';
+    if (!(left > 0)) return bad('preload-gone-in-life', {});
+    return F_p / left - k_s * u_s >= 0 ? undefined : bad('stretch-alone-does', {});
   },
   compute: ({ F_p, k_s, u_s, q_r, t, t_0 }) => ({ F_0: newtons(F_p / share(q_r, t, t_0) - k_s * u_s) }),
 });

@@ -25,13 +25,19 @@
  */
 import { mm, newtonMillimetres, newtonsPerMillimetre, rad } from '../kernel/quantity.ts';
 import { outOfBounds, relation } from '../kernel/relation.ts';
-import { good, type Result, said } from '../kernel/result.ts';
-import { say } from '../kernel/say.ts';
+import { type Bad, bad, good, type Result } from '../kernel/result.ts';
 
-const tooLoose = ({ g_k, r_k }: { readonly g_k: number; readonly r_k: number }): string | undefined =>
-  g_k <= r_k / 2
-    ? undefined
-    : `A gap of ${say(g_k)} mm at a radius of ${say(r_k)} mm holds nothing: keep it to half the radius at the most.`;
+declare module '../kernel/result.ts' {
+  interface Refusals {
+    'lock-gap': { readonly gap: number; readonly radius: number };
+    'spring-without-pull': Record<string, never>;
+    'lock-winds-up': Record<string, never>;
+    'lock-equal-leads': Record<string, never>;
+  }
+}
+
+const tooLoose = ({ g_k, r_k }: { readonly g_k: number; readonly r_k: number }): Bad | undefined =>
+  g_k <= r_k / 2 ? undefined : bad('lock-gap', { gap: g_k, radius: r_k });
 
 export const lockSlop = relation({
   name: 'lock-slop',
@@ -62,10 +68,7 @@ export const lockStiffness = relation({
   compute: ({ k_g, r_k }) => ({ kappa: newtonMillimetres(k_g * r_k ** 2) }),
 });
 
-const pulls = (F_s: number): string | undefined =>
-  F_s > 0
-    ? undefined
-    : 'A spring without pull holds nothing by its pull: give the force with which it is stretched, above 0 N.';
+const pulls = (F_s: number): Bad | undefined => (F_s > 0 ? undefined : bad('spring-without-pull', {}));
 
 export const stringStiffness = relation({
   name: 'string-stiffness',
@@ -95,10 +98,7 @@ export const lockWindUp = relation({
   takes: ['M_L', 'kappa'],
   gives: { psi: 'M_L/kappa' },
   source: 'Hooke’s law in torsion.',
-  refuses: ({ M_L, kappa }) =>
-    Math.abs(M_L) <= kappa * Math.PI
-      ? undefined
-      : 'The lock would wind up by more than half a turn, which is no lock: give a stiffer one or less torque.',
+  refuses: ({ M_L, kappa }) => (Math.abs(M_L) <= kappa * Math.PI ? undefined : bad('lock-winds-up', {})),
   compute: ({ M_L, kappa }) => ({ psi: rad(M_L / kappa) }),
 });
 
@@ -143,8 +143,7 @@ export const lockError = (given: LockCase): Result<LockError> => {
   if (!cw.ok) return cw;
   const acw = windUp(anticlockwise);
   if (!acw.ok) return acw;
-  if (!(Math.abs(Delta) > 0))
-    return said('The two leads are equal, so no turning makes up for the lock: choose threads whose leads differ.');
+  if (!(Math.abs(Delta) > 0)) return bad('lock-equal-leads', {});
   const perRadian = (h_C * L_C) / (2 * Math.PI);
   // A part pressed to one side of its slot both ways never crosses the slack.
   const crosses = clockwise * anticlockwise < 0;

@@ -16,13 +16,36 @@
  * published share for printed springs was found that may be printed here.
  */
 
-import { reasonOf } from '../../words/reason.ts';
+import { at } from '../kernel/at.ts';
 import { type Newtons, newtons } from '../kernel/quantity.ts';
 import { outOfBounds, relation } from '../kernel/relation.ts';
-import { good, type Result, said } from '../kernel/result.ts';
-import { asRead, say } from '../kernel/say.ts';
-import { type FlankName, flankText } from './flanks.ts';
+import { bad, good, type Result } from '../kernel/result.ts';
+import type { FlankName } from './flanks.ts';
 import { tenfoldTimes } from './log-law.ts';
+
+declare module '../kernel/result.ts' {
+  interface Refusals {
+    'spring-slack': { readonly after: number };
+    'faces-part': { readonly at: number; readonly load: number };
+    'preload-gone': Record<string, never>;
+    'no-such-spring': { readonly spring: number; readonly count: number };
+    'second-reading-earlier': { readonly first: number; readonly second: number };
+    'force-grew': { readonly first: number; readonly second: number };
+    'nothing-to-relax': Record<string, never>;
+    'relaxes-past-all': {
+      readonly share: number;
+      readonly t_0: number;
+      readonly first: number;
+      readonly second: number;
+    };
+    'preload-below-need': { readonly preload: number; readonly needed: number };
+    'weight-of-part': { readonly part: 'turned' | 'carried'; readonly weight: number };
+    'weight-along-axis': { readonly share: number };
+    'outside-load': { readonly least: number; readonly most: number };
+    'spring-on-one-part': { readonly spring: number; readonly part: Part };
+    'spring-of-chain': { readonly spring: number; readonly reason: Bad };
+  }
+}
 
 export const springForce = relation({
   name: 'spring-force',
@@ -30,10 +53,7 @@ export const springForce = relation({
   takes: ['F_0', 'k_s', 'u_s'],
   gives: { F_s: 'F_0 + k_s*u_s' },
   source: 'Hooke’s law, F = F0 + k u.',
-  refuses: ({ F_0, k_s, u_s }) =>
-    F_0 + k_s * u_s >= 0
-      ? undefined
-      : `The spring would have to push where it can only pull: it is slack after ${say(F_0 / k_s)} mm, so give it more force at the start.`,
+  refuses: ({ F_0, k_s, u_s }) => (F_0 + k_s * u_s >= 0 ? undefined : bad('spring-slack', { after: F_0 / k_s })),
   compute: ({ F_0, k_s, u_s }) => ({ F_s: newtons(F_0 + k_s * u_s) }),
 });
 
@@ -53,9 +73,7 @@ export const jointShare = relation({
   gives: { F_b: 'F_0 + k_b/(k_b + k_m)*F_x', F_m: 'F_0 - k_m/(k_b + k_m)*F_x' },
   source: 'Preloaded joint as two springs side by side, before separation (usual bolted-joint diagram).',
   refuses: ({ F_0, F_x, k_b, k_m }) =>
-    k_m * F_x <= F_0 * (k_b + k_m)
-      ? undefined
-      : `The faces part at ${say((F_0 * (k_b + k_m)) / k_m)} N, below the load of ${say(F_x)} N: give more preload or less load.`,
+    k_m * F_x <= F_0 * (k_b + k_m) ? undefined : bad('faces-part', { at: (F_0 * (k_b + k_m)) / k_m, load: F_x }),
   compute: ({ F_0, F_x, k_b, k_m }) => ({
     F_b: newtons(F_0 + (k_b / (k_b + k_m)) * F_x),
     F_m: newtons(F_0 - (k_m / (k_b + k_m)) * F_x),
@@ -69,10 +87,7 @@ export const retainedForce = relation({
   gives: { F_t: 'F_0*(1 - q_r*log(1 + t/t_0)/log(10))' },
   source:
     'Logarithmic relaxation, the usual law for plastics well below softening; the share lost per tenfold time is the reader’s own.',
-  refuses: ({ q_r, t, t_0 }) =>
-    q_r * tenfoldTimes(t, t_0) <= 1
-      ? undefined
-      : 'By this law nothing of the preload would be left: ask for a shorter time or give a smaller share lost.',
+  refuses: ({ q_r, t, t_0 }) => (q_r * tenfoldTimes(t, t_0) <= 1 ? undefined : bad('preload-gone', {})),
   compute: ({ F_0, q_r, t, t_0 }) => ({ F_t: newtons(F_0 * (1 - q_r * tenfoldTimes(t, t_0))) }),
 });
 
@@ -118,15 +133,13 @@ export interface ForceRange {
 }
 
 export type ThreadVerdict =
-  | ({ readonly kind: 'seated'; readonly flank: FlankName; readonly says: string } & ForceRange)
-  | ({ readonly kind: 'short of margin'; readonly flank: FlankName; readonly says: string } & ForceRange)
+  | ({ readonly kind: 'seated' | 'short of margin'; readonly flank: FlankName } & ForceRange)
   | {
       readonly kind: 'lets go';
       /** Turns, carried part's place in mm, and load in N at which the flank lets go. */
       readonly n: number;
       readonly z_c: number;
       readonly load: number;
-      readonly says: string;
     };
 
 export interface PreloadVerdict {
@@ -187,7 +200,6 @@ export interface LeastPreload {
   readonly governs: { readonly thread: ThreadName | undefined; readonly n: number; readonly load: number };
   /** Threads this spring can't seat, whatever its force. */
   readonly unreached: readonly ThreadName[];
-  readonly says: string;
 }
 
 /** The least force at n = 0 with which spring number `which` leaves the margin on every thread it reaches. */
@@ -195,7 +207,7 @@ export const leastPreload = (given: PreloadCase, which = 0): Result<LeastPreload
   const refusal = checked(given);
   if (refusal) return refusal;
   const spring = given.springs[which];
-  if (!spring) return said(`Read spring ${which + 1} of ${given.springs.length}: name one that is there.`);
+  if (!spring) return bad('no-such-spring', { spring: which + 1, count: given.springs.length });
   const others: PreloadCase = { ...given, springs: given.springs.filter((_, i) => i !== which) };
   const reach = {
     C: towardsBaseOn('carried', spring),
@@ -223,12 +235,7 @@ export const leastPreload = (given: PreloadCase, which = 0): Result<LeastPreload
     }
   }
   const unreached = (['A', 'C'] as const).filter((thread) => reach[thread] === 0);
-  const between = `between ${PART_NAMES[spring.lower]} and ${PART_NAMES[spring.upper]}`;
-  const says =
-    unreached.length === 0
-      ? `A ${spring.kind} spring ${between} reaches both threads; ${say(force)} N at the start keeps ${say(given.margin)} N on each.`
-      : `A ${spring.kind} spring ${between} seats thread ${unreached[0] === 'A' ? 'C' : 'A'} only; thread ${unreached[0]} is left to the load and the weight.`;
-  return good({ force, governs, unreached, says });
+  return good({ force, governs, unreached });
 };
 
 /** The share lost per tenfold time and the starting force, fitted through two readings of a relaxing spring. */
@@ -236,7 +243,7 @@ export const fitRetention = (
   first: { readonly t: number; readonly F: number },
   second: { readonly t: number; readonly F: number },
   t_0: number,
-): Result<{ F_0: Newtons; q_r: number; says: string }> => {
+): Result<{ F_0: Newtons; q_r: number }> => {
   const refusal =
     outOfBounds('t', first.t) ??
     outOfBounds('t', second.t) ??
@@ -244,31 +251,17 @@ export const fitRetention = (
     outOfBounds('F_t', first.F) ??
     outOfBounds('F_t', second.F);
   if (refusal) return refusal;
-  if (!(second.t > first.t))
-    return said(
-      `The second reading, at ${say(second.t)} h, is not later than the first, at ${say(first.t)} h: give two readings at different times, the earlier first.`,
-    );
-  if (!(second.F <= first.F))
-    return said(
-      `The force grew from ${say(first.F)} N to ${say(second.F)} N, and a relaxing spring only loses: check which reading came first.`,
-    );
+  if (!(second.t > first.t)) return bad('second-reading-earlier', { first: first.t, second: second.t });
+  if (!(second.F <= first.F)) return bad('force-grew', { first: first.F, second: second.F });
   const gone = tenfoldTimes(first.t, t_0);
   const slope = (first.F - second.F) / (tenfoldTimes(second.t, t_0) - gone);
   const F_0 = first.F + slope * gone;
-  if (!(F_0 > 0)) return said('Both readings are 0 N, so there is nothing to relax: give readings of a loaded spring.');
+  if (!(F_0 > 0)) return bad('nothing-to-relax', {});
   const q_r = slope / F_0;
   // Long before the starting time the law is a straight line in time, and no tenfold time lies between the readings to tell the share
   // from. An earlier starting time always ends at 100 % or less: q = 1 / (F1/(F1 − F2) (D2 − D1) + D1), and D1 grows without bound.
-  if (!(q_r <= 1))
-    return said(
-      `Through these readings the law would lose ${say(100 * q_r, 3)} % per tenfold time, and there is only 100 % to lose: its starting time of ${say(t_0)} h is too late for readings at ${say(first.t)} h and ${say(second.t)} h, so give an earlier one, or check the readings.`,
-      't_0',
-    );
-  return good({
-    F_0: newtons(F_0),
-    q_r,
-    says: `Fitted through two readings: ${say(100 * q_r, 3)} % lost per tenfold time. Past ${say(second.t * 10)} h, ten times the last reading, it is a guess.`,
-  });
+  if (!(q_r <= 1)) return bad('relaxes-past-all', { share: q_r, t_0, first: first.t, second: second.t }, 't_0');
+  return good({ F_0: newtons(F_0), q_r });
 };
 
 /** Hours until the preload has fallen to what is needed; nothing where it never does within a hundred years. */
@@ -282,10 +275,7 @@ export const timeToFall = (
     outOfBounds('t_0', law.t_0) ??
     outOfBounds('F_t', needed);
   if (refusal) return refusal;
-  if (!(needed <= law.F_0))
-    return said(
-      `A preload of ${say(law.F_0)} N is below the ${say(needed)} N needed from the start: give a stronger spring.`,
-    );
+  if (!(needed <= law.F_0)) return bad('preload-below-need', { preload: law.F_0, needed });
   const decades = law.q_r > 0 ? (1 - needed / Math.max(law.F_0, Number.MIN_VALUE)) / law.q_r : Number.POSITIVE_INFINITY;
   const t = law.t_0 * (10 ** decades - 1);
   return good(t <= HUNDRED_YEARS ? { kind: 'falls', t } : { kind: 'lasts' });
@@ -299,7 +289,6 @@ export const relaxed = (spring: PreloadSpring, share: number): PreloadSpring => 
 });
 
 const HUNDRED_YEARS = 100 * 365.25 * 24;
-const PART_NAMES: Record<Part, string> = { base: 'the base', turned: 'the turned part', carried: 'the carried part' };
 
 /** What n turns add to the spring's loading, mm: a push spring is loaded by its ends nearing, a pull spring by parting. */
 const stretch = (spring: PreloadSpring, n: number, pair: Pick<PreloadCase, 'h_A' | 'L_A' | 'h_C' | 'L_C'>): number => {
@@ -340,25 +329,10 @@ const threadVerdict = (thread: ThreadName, given: PreloadCase): ThreadVerdict =>
   if (low > 0 || high < 0) {
     const flank: FlankName = low > 0 ? 'pressed' : 'pulled';
     const range = low > 0 ? { least: low, most: high } : { least: -high, most: -low };
-    const kept = range.least >= given.margin;
-    return {
-      kind: kept ? 'seated' : 'short of margin',
-      flank,
-      ...range,
-      says: kept
-        ? `Thread ${thread}: the ${flankText(thread, flank)} touches over the whole stroke, with ${say(range.least)} N or more.`
-        : `Thread ${thread}: the ${flankText(thread, flank)} touches over the whole stroke, but only ${say(range.least)} N is left where ${say(given.margin)} N is asked.`,
-    };
+    return { kind: range.least >= given.margin ? 'seated' : 'short of margin', flank, ...range };
   }
   const { n, load } = firstLetGo(turns, bare, least, most);
-  const z_c = partMotion('carried', n, given);
-  return {
-    kind: 'lets go',
-    n,
-    z_c,
-    load,
-    says: `Thread ${thread} lets go at ${say(n)} turns, the carried part at ${say(z_c)} mm, under a load of ${say(load)} N${load < 0 ? ' (pulling away from the base)' : ''}.`,
-  };
+  return { kind: 'lets go', n, z_c: partMotion('carried', n, given), load };
 };
 
 /**
@@ -371,13 +345,13 @@ const firstLetGo = (
   least: number,
   most: number,
 ): { n: number; load: number } => {
-  const at = (i: number) => ({ n: turns[i] ?? 0, force: bare[i] ?? 0 });
-  const start = at(0);
+  const place = (i: number) => ({ n: at(turns, i), force: at(bare, i) });
+  const start = place(0);
   if (start.force >= -most && start.force <= -least) return { n: start.n, load: -start.force + 0 };
   // The band is entered by the edge on the side where the travel starts.
   const load = start.force > -least ? least : most;
   const i = bare.findIndex((force) => (force + load) * (start.force + load) <= 0);
-  const [before, after] = [at(i - 1), at(i)];
+  const [before, after] = [place(i - 1), place(i)];
   return { n: before.n - ((after.n - before.n) * (before.force + load)) / (after.force - before.force), load };
 };
 
@@ -391,28 +365,18 @@ const checked = (given: PreloadCase) => {
     outOfBounds('n', given.to) ??
     outOfBounds('F', given.margin);
   if (refusal) return refusal;
-  for (const [name, value] of [
-    ['Weight of the turned part', given.weightTurned],
-    ['Weight of the carried part', given.weightCarried],
+  for (const [part, weight] of [
+    ['turned', given.weightTurned],
+    ['carried', given.weightCarried],
   ] as const)
-    if (!(value >= 0 && value <= 1e5))
-      return said(`${name}: read ${asRead(value)}; give a value from 0 N to 100000 N.`);
-  if (!(given.attitude >= -1 && given.attitude <= 1))
-    return said(
-      `Share of the weight along the axis: read ${asRead(given.attitude)}; it is 1 upright, 0 on its side, −1 upside down.`,
-    );
+    if (!(weight >= 0 && weight <= 1e5)) return bad('weight-of-part', { part, weight });
+  if (!(given.attitude >= -1 && given.attitude <= 1)) return bad('weight-along-axis', { share: given.attitude });
   const { least, most } = given.load;
-  if (!(least >= -1e5 && most <= 1e5 && least <= most))
-    return said(
-      `Outside load: read from ${asRead(least)} to ${asRead(most)}; give the least first, both from −100000 N to 100000 N, positive towards the base.`,
-    );
+  if (!(least >= -1e5 && most <= 1e5 && least <= most)) return bad('outside-load', { least, most });
   for (const [i, spring] of given.springs.entries()) {
-    if (spring.lower === spring.upper)
-      return said(
-        `Spring ${i + 1} has both ends on ${PART_NAMES[spring.lower]}, so it presses nothing: name two different parts.`,
-      );
+    if (spring.lower === spring.upper) return bad('spring-on-one-part', { spring: i + 1, part: spring.lower });
     const wrong = outOfBounds('F_0', spring.force) ?? outOfBounds('k_s', spring.rate);
-    if (wrong) return said(`Spring ${i + 1}: ${reasonOf(wrong)}`, wrong.field);
+    if (wrong) return bad('spring-of-chain', { spring: i + 1, reason: wrong }, wrong.field);
   }
   return undefined;
 };

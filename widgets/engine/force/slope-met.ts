@@ -15,14 +15,20 @@
 
 import { newtonMillimetres, newtons, rad } from '../kernel/quantity.ts';
 import { relation } from '../kernel/relation.ts';
+import { bad } from '../kernel/result.ts';
 import { JAMMED } from './effort.ts';
+
+declare module '../kernel/result.ts' {
+  interface Refusals {
+    'no-uphill': Record<string, never>;
+    'slope-jams': Record<string, never>;
+    'load-without-torque': Record<string, never>;
+    'torque-of-lowering': Record<string, never>;
+  }
+}
 
 const SLOPE_SOURCE =
   'Kinematics of the pair: a thread goes uphill where its own motion lifts what stands on it (ISO 5408 for hand and lead angle).';
-const EQUAL_LEADS =
-  'The two leads are equal, so no turning lifts the load and there is no uphill: choose threads whose leads differ.';
-const JAM =
-  'Slope and friction angle together reach a right angle, so the thread jams and no torque turns it: take a finer lead or less friction.';
 
 export const slopeMetA = relation({
   name: 'slope-met-a',
@@ -30,7 +36,7 @@ export const slopeMetA = relation({
   takes: ['h_A', 'Delta', 'L_A', 'd_2A'],
   gives: { zeta_A: '-h_A*Delta/abs(Delta)*atan(L_A/(pi*d_2A))' },
   source: SLOPE_SOURCE,
-  refuses: ({ Delta }) => (Delta !== 0 ? undefined : EQUAL_LEADS),
+  refuses: ({ Delta }) => (Delta !== 0 ? undefined : bad('no-uphill', {})),
   compute: ({ h_A, Delta, L_A, d_2A }) => ({
     zeta_A: rad(-h_A * Math.sign(Delta) * Math.atan(L_A / (Math.PI * d_2A))),
   }),
@@ -42,7 +48,7 @@ export const slopeMetC = relation({
   takes: ['h_C', 'Delta', 'L_C', 'd_2C'],
   gives: { zeta_C: 'h_C*Delta/abs(Delta)*atan(L_C/(pi*d_2C))' },
   source: SLOPE_SOURCE,
-  refuses: ({ Delta }) => (Delta !== 0 ? undefined : EQUAL_LEADS),
+  refuses: ({ Delta }) => (Delta !== 0 ? undefined : bad('no-uphill', {})),
   compute: ({ h_C, Delta, L_C, d_2C }) => ({
     zeta_C: rad(h_C * Math.sign(Delta) * Math.atan(L_C / (Math.PI * d_2C))),
   }),
@@ -54,7 +60,7 @@ export const raisingTorque = relation({
   takes: ['F', 'd_2', 'rho', 'zeta'],
   gives: { M_r: 'F*d_2/2*tan(rho + zeta)' },
   source: 'Khurmi & Gupta, A Textbook of Machine Design, ch. 17: block on an incline round a cylinder.',
-  refuses: ({ rho, zeta }) => (Math.abs(rho + zeta) < JAMMED ? undefined : JAM),
+  refuses: ({ rho, zeta }) => (Math.abs(rho + zeta) < JAMMED ? undefined : bad('slope-jams', {})),
   compute: ({ F, d_2, rho, zeta }) => ({ M_r: newtonMillimetres(((F * d_2) / 2) * Math.tan(rho + zeta)) }),
 });
 
@@ -64,7 +70,7 @@ export const loweringTorque = relation({
   takes: ['F', 'd_2', 'rho', 'zeta'],
   gives: { M_l: 'F*d_2/2*tan(rho - zeta)' },
   source: 'Khurmi & Gupta, A Textbook of Machine Design, ch. 17: block on an incline round a cylinder.',
-  refuses: ({ rho, zeta }) => (Math.abs(rho - zeta) < JAMMED ? undefined : JAM),
+  refuses: ({ rho, zeta }) => (Math.abs(rho - zeta) < JAMMED ? undefined : bad('slope-jams', {})),
   compute: ({ F, d_2, rho, zeta }) => ({ M_l: newtonMillimetres(((F * d_2) / 2) * Math.tan(rho - zeta)) }),
 });
 
@@ -75,7 +81,7 @@ export const effort = relation({
   gives: { M: 'F*d_2A/2*tan(rho + zeta_A) + F*d_2C/2*tan(rho + zeta_C)' },
   source: 'Khurmi & Gupta, ch. 17, differential screw: T = T1 − T2, the sign of T2 being that of its slope.',
   refuses: ({ rho, zeta_A, zeta_C }) =>
-    Math.abs(rho + zeta_A) < JAMMED && Math.abs(rho + zeta_C) < JAMMED ? undefined : JAM,
+    Math.abs(rho + zeta_A) < JAMMED && Math.abs(rho + zeta_C) < JAMMED ? undefined : bad('slope-jams', {}),
   compute: ({ F, d_2A, zeta_A, d_2C, zeta_C, rho }) => ({
     M: newtonMillimetres(((F * d_2A) / 2) * Math.tan(rho + zeta_A) + ((F * d_2C) / 2) * Math.tan(rho + zeta_C)),
   }),
@@ -88,11 +94,8 @@ export const loadForTorque = relation({
   gives: { F_w: 'F*M_h/M' },
   source: 'Coulomb friction: every part of the torque of a thread is proportional to the load on it.',
   refuses: ({ M, M_h }) => {
-    if (!(M > 0))
-      return 'A load that takes no torque to raise says nothing of others: give a load and the torque above nought that raises it.';
-    return M_h >= 0
-      ? undefined
-      : 'The torque is below nought, which lowers and does not push: give the torque of raising.';
+    if (!(M > 0)) return bad('load-without-torque', {});
+    return M_h >= 0 ? undefined : bad('torque-of-lowering', {});
   },
   compute: ({ F, M, M_h }) => ({ F_w: newtons((F * M_h) / M) }),
 });

@@ -29,7 +29,7 @@ interface Definition<I extends string, O extends string> {
   readonly gives: { readonly [K in O]: string | undefined };
   readonly source: string;
   /** Why these inputs, each within its bounds, have no answer together; undefined where they have one. */
-  readonly refuses?: (inputs: Values<I & SymbolName>) => string | undefined;
+  readonly refuses?: (inputs: Values<I & SymbolName>) => Bad | string | undefined;
   readonly compute: (inputs: Values<I & SymbolName>) => Values<O & SymbolName>;
 }
 
@@ -67,7 +67,7 @@ export const relation = <const I extends string, const O extends string>(
       if (refusal) return refusal;
     }
     const refused = definition.refuses?.(inputs);
-    if (refused !== undefined) return said(refused);
+    if (refused !== undefined) return typeof refused === 'string' ? said(refused) : refused;
     const outputs = definition.compute(inputs);
     for (const [symbol, value] of Object.entries<number>(outputs))
       if (!Number.isFinite(value))

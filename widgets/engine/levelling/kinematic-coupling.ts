@@ -15,10 +15,21 @@
  * Units: mm, N, rad. Friction, which in truth adds forces along the grooves, is left out.
  */
 
+import { at } from '../kernel/at.ts';
 import { type Newtons, newtons } from '../kernel/quantity.ts';
-import { good, type Result, said } from '../kernel/result.ts';
-import { asRead, say } from '../kernel/say.ts';
+import { bad, good, type Result } from '../kernel/result.ts';
 import { leastSquares } from '../numerics/least-squares.ts';
+
+declare module '../kernel/result.ts' {
+  interface Refusals {
+    'coupling-loose': Record<string, never>;
+    'coupling-load': { readonly force: Vector; readonly at: Vector };
+    'coupling-without-load': Record<string, never>;
+    'balls-of-coupling': { readonly count: number };
+    'ball-of-coupling': { readonly ball: string; readonly centre: Vector; readonly direction: number };
+    'vee-of-coupling': { readonly ball: string; readonly halfAngle: number };
+  }
+}
 
 export type Vector = readonly [number, number, number];
 
@@ -46,10 +57,6 @@ export interface Contact {
   readonly force: Newtons;
 }
 
-/** Why grooves that leave the part loose have no forces. */
-export const LOOSE_COUPLING =
-  'The part can still move a little with all six flanks touching, so the grooves do not hold it: let the grooves point towards a common middle, with the balls well apart.';
-
 /** The least share of a constraint that must be its own: below it the coupling is loose in some motion. */
 const LOOSE = 1e-6;
 
@@ -60,34 +67,30 @@ const LOOSE = 1e-6;
 export const contactForces = (balls: readonly BallInVee[], loads: readonly Load[]): Result<readonly Contact[]> => {
   const contacts = contactsOf(balls);
   if (!contacts.ok) return contacts;
-  for (const { force, at } of loads)
-    if (![...force, ...at].every((v) => Math.abs(v) <= 1e7))
-      return said(
-        `Read a load of (${force.map(asRead).join(', ')}) N at (${at.map(asRead).join(', ')}) mm; give numbers within 10000000.`,
-      );
-  if (!loads.some(({ force }) => force.some((v) => v !== 0)))
-    return said('No load was given; give at least the weight of the part and where it acts.');
-  const [x0, y0, z0] = [0, 1, 2].map((axis) => balls.reduce((s, ball) => s + (ball.centre[axis] ?? 0), 0) / 3);
-  const origin: Vector = [x0 ?? 0, y0 ?? 0, z0 ?? 0];
+  for (const load of loads)
+    if (![...load.force, ...load.at].every((v) => Math.abs(v) <= 1e7)) return bad('coupling-load', load);
+  if (!loads.some(({ force }) => force.some((v) => v !== 0))) return bad('coupling-without-load', {});
+  const mean = (axis: 0 | 1 | 2) => balls.reduce((s, ball) => s + ball.centre[axis], 0) / 3;
+  const origin: Vector = [mean(0), mean(1), mean(2)];
   // Moments about the middle of the balls over their mean distance: all six equations then weigh alike.
   const reach = balls.reduce((s, ball) => s + Math.hypot(...minus(ball.centre, origin)), 0) / 3;
-  const wrench = (force: Vector, at: Vector): number[] => [
+  const wrench = (force: Vector, place: Vector): number[] => [
     ...force,
-    ...cross(minus(at, origin), force).map((v) => v / reach),
+    ...cross(minus(place, origin), force).map((v) => v / reach),
   ];
-  const rows = loads.map(({ force, at }) => wrench(force, at));
-  const right = [0, 1, 2, 3, 4, 5].map((i) => -rows.reduce((s, row) => s + (row[i] ?? 0), 0));
+  const rows = loads.map((load) => wrench(load.force, load.at));
+  const right = [0, 1, 2, 3, 4, 5].map((i) => -rows.reduce((s, row) => s + at(row, i), 0));
   const solved = leastSquares(
     contacts.value.map(({ normal, centre }) => wrench(normal, centre)),
     right,
   );
-  if (!(solved !== undefined && solved.independence > LOOSE)) return said(LOOSE_COUPLING);
+  if (!(solved !== undefined && solved.independence > LOOSE)) return bad('coupling-loose', {});
   return good(
     contacts.value.map(({ ball, flank, normal }, i) => ({
       ball,
       flank,
       normal,
-      force: newtons(solved.coefficients[i] ?? 0),
+      force: newtons(at(solved.coefficients, i)),
     })),
   );
 };
@@ -101,17 +104,12 @@ export const openFlanks = (contacts: readonly Contact[]): readonly Contact[] => 
 const contactsOf = (
   balls: readonly BallInVee[],
 ): Result<readonly (Omit<Contact, 'force'> & { readonly centre: Vector })[]> => {
-  if (!(balls.length === 3))
-    return said(`Read ${balls.length} balls; this coupling has exactly three, each in its vee: give three.`);
+  if (!(balls.length === 3)) return bad('balls-of-coupling', { count: balls.length });
   for (const { name, centre, direction, halfAngle } of balls) {
     if (!(centre.every((v) => Math.abs(v) <= 1e5) && Math.abs(direction) <= 100))
-      return said(
-        `Ball ${name} stands at (${centre.map(asRead).join(', ')}) mm with its groove along ${asRead(direction)} rad; give numbers of millimetres within 100000 and an angle within a few turns.`,
-      );
+      return bad('ball-of-coupling', { ball: name, centre, direction });
     if (!(halfAngle >= Math.PI / 36 && halfAngle <= (17 * Math.PI) / 36))
-      return said(
-        `The vee at ball ${name} has a half-angle of ${say((halfAngle * 180) / Math.PI)}°; give one from 5° to 85°, such as 45°.`,
-      );
+      return bad('vee-of-coupling', { ball: name, halfAngle });
   }
   return good(
     balls.flatMap(({ name, centre, direction, halfAngle }) =>
@@ -142,7 +140,7 @@ export const couplingAt = (
     return a && b ? Math.hypot(a.x - b.x, a.y - b.y) : 0;
   });
   const round = sides.reduce((sum, side) => sum + side, 0);
-  const middle = (axis: 'x' | 'y') => places.reduce((sum, place, i) => sum + place[axis] * (sides[i] ?? 0), 0) / round;
+  const middle = (axis: 'x' | 'y') => places.reduce((sum, place, i) => sum + place[axis] * at(sides, i), 0) / round;
   const [x, y] = [middle('x'), middle('y')];
   return places.map((place) => {
     const bisector = Math.atan2(place.y - y, place.x - x);

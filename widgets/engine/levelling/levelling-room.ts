@@ -14,10 +14,17 @@
  * Units: mm, turns.
  */
 
+import { at } from '../kernel/at.ts';
 import { type Millimetres, mm } from '../kernel/quantity.ts';
-import { good, type Result, said } from '../kernel/result.ts';
-import { asRead, say } from '../kernel/say.ts';
+import { bad, good, type Result } from '../kernel/result.ts';
 import { type Foot, type Levelling, type LevellingJob, levelPlate } from './levelling.ts';
+
+declare module '../kernel/result.ts' {
+  interface Refusals {
+    'foot-past-its-travel': { readonly foot: string; readonly stands: number | undefined; readonly most: number };
+    'turns-left-of-feet': { readonly rooms: readonly Room[]; readonly feet: number };
+  }
+}
 
 /** Turns that a foot can still go either way. */
 export interface Room {
@@ -51,9 +58,7 @@ export const roomOfFeet = (
   for (const [i, { name }] of feet.entries()) {
     const n = stands[i];
     if (!(n !== undefined && Math.abs(n) <= most / 2 + HAIR))
-      return said(
-        `Foot ${name} stands ${n === undefined ? 'nowhere' : `${say(n)} turns`} from the middle of its travel, and its threads give ${say(most / 2)} turns either way: put it back within them, or give it longer threads.`,
-      );
+      return bad('foot-past-its-travel', { foot: name, stands: n, most: most / 2 });
     rooms.push({ clockwise: Math.max(0, most / 2 - n), anticlockwise: Math.max(0, most / 2 + n) });
   }
   return good(rooms);
@@ -70,32 +75,30 @@ export const levelWithin = (job: LevellingJob, rooms: readonly Room[]): Result<L
       rooms.every(({ clockwise, anticlockwise }) => clockwise >= 0 && anticlockwise >= 0)
     )
   )
-    return said(
-      `Read turns left of ${rooms.map((r) => `${asRead(r.clockwise)} and ${asRead(r.anticlockwise)}`).join(', ')} for ${job.feet.length} feet; give each foot two counts that are not below zero.`,
-    );
+    return bad('turns-left-of-feet', { rooms, feet: job.feet.length });
   const asked = levelPlate(job);
   if (!asked.ok) return asked;
   const { moves } = asked.value;
-  const ends = job.feet.map((foot, i) => endsOf(foot, rooms[i] ?? NO_ROOM));
-  const short = moves.find((move, i) => !within(move.wholeSteps, ends[i]?.steps));
+  const ends = job.feet.map((foot, i) => endsOf(foot, at(rooms, i)));
+  const short = moves.find((move, i) => !within(move.wholeSteps, at(ends, i).steps));
   if (short === undefined) return good({ kind: 'as asked', levelling: asked.value });
   const lifts = moves.map((move, i) => {
-    const { lowers, raises } = ends[i] ?? { lowers: 0, raises: 0 };
+    const { lowers, raises } = at(ends, i);
     return { name: move.name, least: -lowers - move.correction, most: raises - move.correction };
   });
   const sinks = lifts.reduce((a, b) => (b.least > a.least ? b : a));
   const rises = lifts.reduce((a, b) => (b.most < a.most ? b : a));
   const mean = moves.reduce((sum, move) => sum + move.correction, 0) / moves.length;
   if (sinks.least - rises.most > HAIR * Math.max(...job.feet.map((foot) => Math.abs(foot.Delta)))) {
-    const of = (name: string) => moves.findIndex((move) => move.name === name);
+    const [risesAt, sinksAt] = [lifts.indexOf(rises), lifts.indexOf(sinks)];
     return good({
       kind: 'too far',
       levelling: asked.value,
       tooFar: {
         rises: rises.name,
         sinks: sinks.name,
-        asked: mm((moves[of(rises.name)]?.correction ?? 0) - (moves[of(sinks.name)]?.correction ?? 0)),
-        there: mm((ends[of(rises.name)]?.raises ?? 0) + (ends[of(sinks.name)]?.lowers ?? 0)),
+        asked: mm(at(moves, risesAt).correction - at(moves, sinksAt).correction),
+        there: mm(at(ends, risesAt).raises + at(ends, sinksAt).lowers),
       },
     });
   }
@@ -103,8 +106,6 @@ export const levelWithin = (job: LevellingJob, rooms: readonly Room[]): Result<L
   const shared = levelPlate({ ...job, keep: { kind: 'mean', lift: mean + lift } });
   return shared.ok ? good({ kind: 'shared', levelling: shared.value, lift: mm(lift), short: short.name }) : shared;
 };
-
-const NO_ROOM: Room = { clockwise: 0, anticlockwise: 0 };
 
 /** The ends of a foot in whole steps, and how far it can raise and lower the part to them. */
 const endsOf = ({ Delta, k }: Foot, { clockwise, anticlockwise }: Room) => {
@@ -115,5 +116,4 @@ const endsOf = ({ Delta, k }: Foot, { clockwise, anticlockwise }: Room) => {
   return { steps, raises: far(up), lowers: far(down) };
 };
 
-const within = (steps: number, ends: Room | undefined): boolean =>
-  ends !== undefined && steps <= ends.clockwise && -steps <= ends.anticlockwise;
+const within = (steps: number, ends: Room): boolean => steps <= ends.clockwise && -steps <= ends.anticlockwise;

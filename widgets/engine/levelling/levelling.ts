@@ -18,10 +18,10 @@
  * Units: mm, N, turns; slopes pure numbers.
  */
 
+import { at } from '../kernel/at.ts';
 import { type Millimetres, mm, type Newtons, newtons, plain, type Turns, turns } from '../kernel/quantity.ts';
 import { relation } from '../kernel/relation.ts';
-import { type Bad, good, type Result, said } from '../kernel/result.ts';
-import { asRead, listed, say } from '../kernel/say.ts';
+import { type Bad, bad, good, type Result } from '../kernel/result.ts';
 import {
   heightAt,
   inLine,
@@ -35,16 +35,30 @@ import {
   twiceArea,
 } from './plane.ts';
 
+declare module '../kernel/result.ts' {
+  interface Refusals {
+    'net-lead-of-nought': Record<string, never>;
+    'foot-lead': { readonly foot: string; readonly lead: number };
+    'foot-steps': { readonly foot: string; readonly steps: number; readonly most: number };
+    'no-such-foot': { readonly foot: string; readonly feet: readonly string[] };
+    'slopes-wanted': { readonly q: number; readonly r: number; readonly most: number };
+    'plate-too-steep': { readonly slope: number; readonly most: number };
+    'steps-of-feet': { readonly steps: readonly number[]; readonly feet: number };
+    'weight-on-feet': { readonly weight: number };
+    'centre-of-gravity': { readonly x: number; readonly y: number };
+    'feet-would-lift': { readonly x: number; readonly y: number; readonly lifting: readonly FootLoad[] };
+    'feet-not-three': { readonly count: number };
+    'feet-called-alike': { readonly names: readonly string[] };
+  }
+}
+
 export const turnsFor = relation({
   name: 'turns-for',
   says: 'Turns for a wanted motion, with their sense.',
   takes: ['w', 'Delta'],
   gives: { n: 'w/Delta' },
   source: 'Inverse of net motion: n turns move the carried part by n times the net lead.',
-  refuses: ({ Delta }) =>
-    Math.abs(Delta) > 0
-      ? undefined
-      : 'The net lead is nought, so no number of turns moves the carried part: choose threads whose leads differ.',
+  refuses: ({ Delta }) => (Math.abs(Delta) > 0 ? undefined : bad('net-lead-of-nought', {})),
   compute: ({ w, Delta }) => ({ n: turns(w / Delta) }),
 });
 
@@ -156,39 +170,28 @@ export const levelPlate = (job: LevellingJob): Result<Levelling> => {
   if (!triangle.ok) return triangle;
   for (const foot of feet) {
     if (!(Math.abs(foot.Delta) > 0 && Math.abs(foot.Delta) <= 120))
-      return said(
-        `Foot ${foot.name} has a net lead of ${asRead(foot.Delta)} mm a turn; it must differ from nought and be within 120 mm: choose threads whose leads differ.`,
-      );
+      return bad('foot-lead', { foot: foot.name, lead: foot.Delta });
     if (!(Number.isInteger(foot.k) && foot.k >= 1 && foot.k <= MOST_STEPS))
-      return said(
-        `Foot ${foot.name} has ${asRead(foot.k)} steps in a turn; give a whole number from 1 to ${MOST_STEPS}, such as 6 for the flats of a hexagon.`,
-      );
+      return bad('foot-steps', { foot: foot.name, steps: foot.k, most: MOST_STEPS });
   }
   const kept = keep.kind === 'foot' ? feet.find((foot) => foot.name === keep.name) : undefined;
   if (keep.kind === 'foot' && kept === undefined)
-    return said(
-      `There is no foot called ${keep.name} to keep; choose one of ${listed(feet.map((f) => f.name))}, or keep the mean.`,
-    );
+    return bad('no-such-foot', { foot: keep.name, feet: feet.map((f) => f.name) });
   const fit = planeThrough(readings, 'readings');
   if (!fit.ok) return fit;
   const plane = fit.value;
   const { q: wantedQ, r: wantedR } = job.wanted ?? { q: 0, r: 0 };
   if (!(Math.hypot(wantedQ, wantedR) <= STEEPEST))
-    return said(
-      `The slopes wanted are ${asRead(wantedQ)} along x and ${asRead(wantedR)} along y; together they may be ${STEEPEST} at most, which is 100 mm per metre.`,
-    );
+    return bad('slopes-wanted', { q: wantedQ, r: wantedR, most: STEEPEST });
   const tilt = tiltOf({ q: plain(plane.q - wantedQ), r: plain(plane.r - wantedR) });
-  if (!(tilt.slope <= STEEPEST))
-    return said(
-      `The readings say that the part leans by ${say(tilt.slope * 1e3, 3)} mm per metre; ${STEEPEST * 1e3} is the most a plate on feet can do, so look whether they were typed in another unit.`,
-    );
+  if (!(tilt.slope <= STEEPEST)) return bad('plate-too-steep', { slope: tilt.slope, most: STEEPEST });
   // Lack against a wanted plane of height nought at the origin; only its differences count until the height is settled.
   const lacks = feet.map((foot) => wantedQ * foot.x + wantedR * foot.y - heightAt(plane, foot));
   const height =
     kept === undefined
       ? lacks.reduce((sum, c) => sum + c, 0) / lacks.length - (keep.kind === 'mean' ? (keep.lift ?? 0) : 0)
-      : (lacks[feet.indexOf(kept)] ?? 0);
-  const moves = feet.map((foot, i) => moveOf(foot, (lacks[i] ?? 0) - height));
+      : at(lacks, feet.indexOf(kept));
+  const moves = feet.map((foot, i) => moveOf(foot, at(lacks, i) - height));
   const moved = feetPlane(
     feet,
     moves.map((move) => move.moved),
@@ -239,7 +242,7 @@ export const nextRound = (
   const now = levelPlate({ ...job, readings });
   if (!now.ok) return now;
   const checks = job.feet.map((foot, i) => {
-    const expected = ((turned[i] ?? 0) * foot.Delta) / foot.k;
+    const expected = (at(turned, i) * foot.Delta) / foot.k;
     const found = heightAt(now.value.plane, foot) - heightAt(before.value.plane, foot);
     return { name: foot.name, expected: mm(expected), found: mm(found), extra: mm(found - expected) };
   });
@@ -259,7 +262,7 @@ export const readingsAfter = (
   if (refusal) return refusal;
   const moved = feetPlane(
     feet,
-    feet.map((foot, i) => ((steps[i] ?? 0) * foot.Delta) / foot.k),
+    feet.map((foot, i) => (at(steps, i) * foot.Delta) / foot.k),
   );
   if (!moved.ok) return moved;
   return good(readings.map((point) => ({ ...point, z: point.z + heightAt(moved.value, point) })));
@@ -268,9 +271,7 @@ export const readingsAfter = (
 const oddSteps = (feet: readonly Foot[], steps: readonly number[]): Bad | undefined =>
   steps.length === feet.length && steps.every((m) => Math.abs(m) <= 1e6)
     ? undefined
-    : said(
-        `Read steps ${steps.map(asRead).join(', ')} for ${feet.length} feet; give one number of steps for each foot, 0 where it was left alone.`,
-      );
+    : bad('steps-of-feet', { steps, feet: feet.length });
 
 export interface FootLoad {
   readonly name: string;
@@ -285,12 +286,9 @@ export const footLoads = (
 ): Result<readonly FootLoad[]> => {
   const triangle = feetPlane(feet, [0, 0, 0]);
   if (!triangle.ok) return triangle;
-  if (!(weight > 0 && weight <= 1e7))
-    return said(`Read a weight of ${asRead(weight)} N; give one above nought and up to 10000000 N.`);
+  if (!(weight > 0 && weight <= 1e7)) return bad('weight-on-feet', { weight });
   if (!(Math.abs(centre.x) <= 1e5 && Math.abs(centre.y) <= 1e5))
-    return said(
-      `Read a centre of gravity at (${asRead(centre.x)}, ${asRead(centre.y)}); give two numbers of millimetres within 100000.`,
-    );
+    return bad('centre-of-gravity', { x: centre.x, y: centre.y });
   const loads: FootLoad[] = [];
   for (const [i, foot] of feet.entries()) {
     // The barycentric weight of foot i is the plane that is 1 at that foot and 0 at the two others.
@@ -302,11 +300,11 @@ export const footLoads = (
     loads.push({ name: foot.name, load: newtons(weight * heightAt(share.value, centre)) });
   }
   // Rounding leaves some 1e-17 of the weight where the truth is nought.
-  const lifting = loads.filter(({ load }) => !(load > 1e-12 * weight));
-  if (lifting.length > 0)
-    return said(
-      `With the weight at (${say(centre.x)}, ${say(centre.y)}) mm ${lifting.length === 1 ? 'foot' : 'feet'} ${listed(lifting.map((f) => f.name))} would lift, since ${listed(lifting.map((f) => `${say(Math.abs(f.load) > 1e-12 * weight ? f.load : 0)} N`))} would be needed there: move the weight inside the triangle of the feet, or the feet outward.`,
-    );
+  const dust = 1e-12 * weight;
+  const lifting = loads
+    .filter(({ load }) => !(load > dust))
+    .map(({ name, load }) => ({ name, load: Math.abs(load) > dust ? load : newtons(0) }));
+  if (lifting.length > 0) return bad('feet-would-lift', { x: centre.x, y: centre.y, lifting });
   return good(loads);
 };
 
@@ -339,11 +337,11 @@ const feetPlane = (
   feet: readonly (Place & { readonly name: string })[],
   heights: readonly number[],
 ): Result<PlaneFit> => {
-  if (!(feet.length === 3)) return said(`Read ${feet.length} feet; a plate is levelled on exactly three: give three.`);
+  if (!(feet.length === 3)) return bad('feet-not-three', { count: feet.length });
   if (!(new Set(feet.map((foot) => foot.name)).size === 3))
-    return said(`Two feet are called alike (${listed(feet.map((foot) => foot.name))}); give each a name of its own.`);
+    return bad('feet-called-alike', { names: feet.map((foot) => foot.name) });
   return planeThrough(
-    feet.map((foot, i) => ({ x: foot.x, y: foot.y, z: heights[i] ?? 0 })),
+    feet.map((foot, i) => ({ x: foot.x, y: foot.y, z: at(heights, i) })),
     'feet',
   );
 };

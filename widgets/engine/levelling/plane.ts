@@ -11,11 +11,30 @@
  * Units: x, y, z in mm; q, r and tilt are pure numbers (mm per mm). 1 µm/m = 1e-6; 1″ = π/648000 rad.
  */
 
+import { at } from '../kernel/at.ts';
 import { type Millimetres, mm, type Plain, plain, type Radians, rad } from '../kernel/quantity.ts';
 import { relation } from '../kernel/relation.ts';
-import { good, type Result, said } from '../kernel/result.ts';
-import { asRead, say } from '../kernel/say.ts';
+import { type Bad, bad, good, type Result } from '../kernel/result.ts';
 import { leastSquares } from '../numerics/least-squares.ts';
+
+declare module '../kernel/result.ts' {
+  interface Refusals {
+    'places-too-near': Record<string, never>;
+    'places-in-line': Record<string, never>;
+    'too-few-for-plane': { readonly count: number; readonly what: PlacesRead };
+    'place-past-bounds': {
+      readonly place: number;
+      readonly what: PlacesRead;
+      readonly axis: 'x' | 'y' | 'height';
+      readonly value: number;
+      readonly most: number;
+    };
+    'plane-of-a-line': { readonly count: number; readonly what: PlacesRead };
+  }
+}
+
+/** What a plane is laid through. */
+export type PlacesRead = 'points' | 'readings' | 'feet';
 
 /** A place in plan, mm. */
 export interface Place {
@@ -115,16 +134,14 @@ export const twiceArea = ({ x_1, y_1, x_2, y_2, x_3, y_3 }: Triangle): number =>
   (x_2 - x_1) * (y_3 - y_1) - (x_3 - x_1) * (y_2 - y_1);
 
 /** Why three places span no triangle to work with; undefined where they do. Its width is held to LEAST_ROUNDNESS of its length. */
-export const inLine = (t: Triangle): string | undefined => {
+export const inLine = (t: Triangle): Bad | undefined => {
   const longest = Math.max(
     Math.hypot(t.x_2 - t.x_1, t.y_2 - t.y_1),
     Math.hypot(t.x_3 - t.x_2, t.y_3 - t.y_2),
     Math.hypot(t.x_1 - t.x_3, t.y_1 - t.y_3),
   );
-  if (!(longest >= 1)) return 'The three places are less than 1 mm apart: set them as far apart as the part allows.';
-  return Math.abs(twiceArea(t)) >= LEAST_ROUNDNESS * longest ** 2
-    ? undefined
-    : 'The three places stand in a line, or so nearly that the tilt across it can’t be told: move one well off the line.';
+  if (!(longest >= 1)) return bad('places-too-near', {});
+  return Math.abs(twiceArea(t)) >= LEAST_ROUNDNESS * longest ** 2 ? undefined : bad('places-in-line', {});
 };
 
 /**
@@ -137,11 +154,8 @@ const LEAST_ROUNDNESS = 1e-3;
 const FARTHEST = 1e5;
 
 /** Fits the plane; refuses fewer than three points, points in a line, and numbers that are none. */
-export const planeThrough = (points: readonly Point[], what = 'points'): Result<PlaneFit> => {
-  if (!(points.length >= 3))
-    return said(
-      `Read ${points.length} ${points.length === 1 ? what.replace(/s$/, '') : what}; a plane needs three that are not in a line: add ${say(3 - points.length)} more.`,
-    );
+export const planeThrough = (points: readonly Point[], what: PlacesRead = 'points'): Result<PlaneFit> => {
+  if (!(points.length >= 3)) return bad('too-few-for-plane', { count: points.length, what });
   for (const [i, point] of points.entries())
     for (const [axis, value] of [
       ['x', point.x],
@@ -149,9 +163,7 @@ export const planeThrough = (points: readonly Point[], what = 'points'): Result<
       ['height', point.z],
     ] as const)
       if (!(Math.abs(value) <= FARTHEST))
-        return said(
-          `Number ${i + 1} of the ${what} has ${axis} ${asRead(value)}; give a number of millimetres from −${FARTHEST} to ${FARTHEST}.`,
-        );
+        return bad('place-past-bounds', { place: i + 1, what, axis, value, most: FARTHEST });
   const n = points.length;
   const mean = (of: (point: Point) => number) => {
     const rough = points.reduce((sum, point) => sum + of(point), 0) / n;
@@ -166,10 +178,7 @@ export const planeThrough = (points: readonly Point[], what = 'points'): Result<
     [dx, dy],
     points.map((c) => c.z - z0),
   );
-  if (!(round >= LEAST_ROUNDNESS) || fit === undefined)
-    return said(
-      `The ${n} ${what} stand in a line, or so nearly that the tilt across it can’t be told: move one well off the line.`,
-    );
+  if (!(round >= LEAST_ROUNDNESS) || fit === undefined) return bad('plane-of-a-line', { count: n, what });
   const [q = 0, r = 0] = fit.coefficients;
   const [[S11 = 0, S12 = 0] = [], [, S22 = 0] = []] = fit.inverse;
   const freedom = n - 3;
@@ -206,7 +215,7 @@ export const tiltOf = ({ q, r }: Pick<Plane, 'q' | 'r'>): Tilt => {
 
 /** √(least over greatest eigenvalue) of the scatter of centred places. */
 const roundness = (dx: readonly number[], dy: readonly number[]): number => {
-  const dot = (a: readonly number[], b: readonly number[]) => a.reduce((sum, v, i) => sum + v * (b[i] ?? 0), 0);
+  const dot = (a: readonly number[], b: readonly number[]) => a.reduce((sum, v, i) => sum + v * at(b, i), 0);
   const [xx, xy, yy] = [dot(dx, dx), dot(dx, dy), dot(dy, dy)];
   const greatest = (xx + yy + Math.hypot(xx - yy, 2 * xy)) / 2;
   if (!(greatest > 0)) return 0;

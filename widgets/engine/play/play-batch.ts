@@ -13,11 +13,24 @@
  * Lengths mm. Values are kept in single precision: 0.02 nm on a play of 0.3 mm.
  */
 
+import { at } from '../kernel/at.ts';
 import { type Millimetres, mm } from '../kernel/quantity.ts';
-import { good, type Result, said } from '../kernel/result.ts';
-import { asRead } from '../kernel/say.ts';
+import { type Bad, bad, good, type Result } from '../kernel/result.ts';
 import { runToEnd } from '../kernel/task.ts';
 import { fillNormal, fillUniform, type RandomState, randomState } from '../numerics/random.ts';
+
+declare module '../kernel/result.ts' {
+  interface Refusals {
+    'batch-of-threads': { readonly count: number };
+    'batch-count': { readonly count: number; readonly most: number };
+    'batch-capability': { readonly Cp: number };
+    'batch-bars': { readonly bars: number };
+    'batch-share': { readonly share: number };
+    'batch-limit': { readonly thread: number; readonly value: number };
+    'batch-limits-crossed': { readonly thread: number };
+    'batch-all-interfere': { readonly thread: number; readonly least: number };
+  }
+}
 
 /** Limits of pitch diameter of one thread: external d2, internal D2. */
 export interface PitchZones {
@@ -92,7 +105,7 @@ export const playBatchRun = (settings: PlayBatchSettings): Result<Generator<numb
   const state = randomState(settings.seed);
   if (!state.ok) return state;
   const refused = refusal(settings);
-  return refused === undefined ? good(run(settings, state.value)) : said(refused);
+  return refused ?? good(run(settings, state.value));
 };
 
 /** The whole batch at one go. */
@@ -101,27 +114,20 @@ export const playBatch = (settings: PlayBatchSettings): Result<PlayBatch> => {
   return started.ok ? good(runToEnd(started.value)) : started;
 };
 
-const refusal = ({ threads, count, law, shares, bars }: PlayBatchSettings): string | undefined => {
-  if (!(threads.length === 1 || threads.length === 2))
-    return `Read ${threads.length} threads; a batch is of one thread or of the two of a pair.`;
+const refusal = ({ threads, count, law, shares, bars }: PlayBatchSettings): Bad | undefined => {
+  if (!(threads.length === 1 || threads.length === 2)) return bad('batch-of-threads', { count: threads.length });
   if (!(Number.isInteger(count) && count >= 1 && count <= LARGEST_BATCH))
-    return `Number of assemblies: read ${asRead(count)}; give a whole number from 1 to ${LARGEST_BATCH}, more would change no figure that can be measured.`;
-  if (law.kind === 'normal' && !(law.Cp >= 0.1 && law.Cp <= 10))
-    return `Capability Cp: read ${asRead(law.Cp)}; give a value from 0.1 to 10, because the spread is the zone divided by 6 Cp and a capability of nought is a spread without bound.`;
+    return bad('batch-count', { count, most: LARGEST_BATCH });
+  if (law.kind === 'normal' && !(law.Cp >= 0.1 && law.Cp <= 10)) return bad('batch-capability', { Cp: law.Cp });
   if (!(bars === undefined || (Number.isInteger(bars) && bars >= 1 && bars <= 1000)))
-    return `Bars of the histogram: read ${asRead(bars)}; give a whole number from 1 to 1000.`;
-  for (const p of shares ?? [])
-    if (!(p >= 0 && p <= 1))
-      return `Share of the batch: read ${asRead(p)}; give a number from 0 to 1, for example 0.95.`;
+    return bad('batch-bars', { bars });
+  for (const p of shares ?? []) if (!(p >= 0 && p <= 1)) return bad('batch-share', { share: p });
   for (const [i, zones] of threads.entries()) {
-    const thread = `Thread ${i + 1} of the batch`;
+    const thread = i + 1;
     for (const value of [zones.d2min, zones.d2max, zones.D2min, zones.D2max])
-      if (!(value >= 0.1 && value <= 400))
-        return `${thread}: read ${asRead(value)} as a limit of pitch diameter; give a value from 0.1 mm to 400 mm.`;
-    if (!(zones.d2min <= zones.d2max && zones.D2min <= zones.D2max))
-      return `${thread}: a lower limit of pitch diameter is above its upper limit; give the smaller value as the lower one.`;
-    if (!(zones.D2max >= zones.d2min))
-      return `${thread}: every nut is smaller than every screw, which is interference throughout, so nothing goes together and there is no play; give an internal pitch diameter above ${zones.d2min} mm.`;
+      if (!(value >= 0.1 && value <= 400)) return bad('batch-limit', { thread, value });
+    if (!(zones.d2min <= zones.d2max && zones.D2min <= zones.D2max)) return bad('batch-limits-crossed', { thread });
+    if (!(zones.D2max >= zones.d2min)) return bad('batch-all-interfere', { thread, least: zones.d2min });
   }
   return undefined;
 };
@@ -134,7 +140,7 @@ function* run(settings: PlayBatchSettings, state: RandomState): Generator<number
   const originOf = (min: number, max: number) => (normal ? (min + max) / 2 : min) * TAN30;
   const scales = threads.map((t) => [scaleOf(t.D2min, t.D2max), scaleOf(t.d2min, t.d2max)] as const);
   const origins = threads.map((t) => originOf(t.D2min, t.D2max) - originOf(t.d2min, t.d2max));
-  const [nutA, screwA] = scales[0] ?? [0, 0];
+  const [nutA, screwA] = at(scales, 0);
   const [nutC, screwC] = scales[1] ?? [0, 0];
   const [originA = 0, originC = 0] = origins;
   const each = 2 * threads.length;
@@ -157,9 +163,8 @@ function* run(settings: PlayBatchSettings, state: RandomState): Generator<number
     else fillUniform(state, draws);
     const here = Math.min(BLOCK, count - done);
     for (let i = 0, k = 0; i < here; i++, k += each) {
-      // Indices stay inside the block; the fallbacks are for the compiler.
-      const a = originA + nutA * (draws[k] ?? 0) - screwA * (draws[k + 1] ?? 0);
-      const c = each === 4 ? originC + nutC * (draws[k + 2] ?? 0) - screwC * (draws[k + 3] ?? 0) : 0;
+      const a = originA + nutA * at(draws, k) - screwA * at(draws, k + 1);
+      const c = each === 4 ? originC + nutC * at(draws, k + 2) - screwC * at(draws, k + 3) : 0;
       if (!(a >= 0 && c >= 0)) continue;
       const play = Math.fround(a + c);
       plays[together++] = play;
@@ -208,8 +213,8 @@ const countInto = (counts: Uint32Array, values: Float32Array, from: number, to: 
   const bars = counts.length;
   const perUnit = to > from ? bars / (to - from) : 0;
   for (let i = 0; i < values.length; i++) {
-    const bar = Math.min(bars - 1, Math.max(0, Math.floor(((values[i] ?? 0) - from) * perUnit)));
-    counts[bar] = (counts[bar] ?? 0) + 1;
+    const bar = Math.min(bars - 1, Math.max(0, Math.floor((at(values, i) - from) * perUnit)));
+    counts[bar] = at(counts, bar) + 1;
   }
 };
 
@@ -237,7 +242,7 @@ function* quantileSteps(
     yield* select(values, k, left, values.length - 1);
     // Everything from k on is now at least the k-th value, so the next quantile is sought only there.
     left = k;
-    const low = values[k] ?? 0;
+    const low = at(values, k);
     const part = h - k;
     found.set(share, part === 0 ? low : low + part * ((yield* leastFrom(values, k + 1)) - low));
   }
@@ -250,7 +255,7 @@ function* leastFrom(values: Float32Array | Float64Array, start: number): Generat
     if (from > start) yield 1;
     const to = Math.min(values.length, from + COUNTED_A_STEP);
     for (let i = from; i < to; i++) {
-      const v = values[i] ?? 0;
+      const v = at(values, i);
       if (v < least) least = v;
     }
   }
@@ -284,16 +289,16 @@ function* select(
         Math.min(hi, Math.floor(k + ((n - i) * s) / n + sd)),
       );
     }
-    const pivot = values[k] ?? 0;
+    const pivot = at(values, k);
     let i = lo;
     let j = hi;
     for (let swapped = 1; i <= j; swapped++) {
       if (swapped % SWAPPED_A_STEP === 0) yield 1;
-      while ((values[i] ?? 0) < pivot) i++;
-      while ((values[j] ?? 0) > pivot) j--;
+      while (at(values, i) < pivot) i++;
+      while (at(values, j) > pivot) j--;
       if (i <= j) {
-        const v = values[i] ?? 0;
-        values[i++] = values[j] ?? 0;
+        const v = at(values, i);
+        values[i++] = at(values, j);
         values[j--] = v;
       }
     }

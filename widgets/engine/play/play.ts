@@ -23,16 +23,25 @@
  */
 import { mm, newtons, plain, rad, turns } from '../kernel/quantity.ts';
 import { relation } from '../kernel/relation.ts';
-import { say } from '../kernel/say.ts';
+import { type Bad, bad } from '../kernel/result.ts';
 import { symbolFact } from '../kernel/symbols.ts';
+
+declare module '../kernel/result.ts' {
+  interface Refusals {
+    'thread-interference': { readonly clearance: number; readonly thread: 'A' | 'C' | undefined };
+    'coat-over-clearance': { readonly coat: number; readonly clearance: number };
+    'screw-off-middle': { readonly off: number; readonly most: number };
+    'tilt-no-small-angle': { readonly tilt: number };
+    'tilt-of-nought': Record<string, never>;
+    'play-never-taken-up': Record<string, never>;
+  }
+}
 
 const TAN30 = 1 / Math.sqrt(3);
 
 /** What a negative clearance means, or undefined where there is none. */
-export const interference = (c: number, where = 'The thread'): string | undefined =>
-  c >= 0
-    ? undefined
-    : `${where} has a clearance of ${say(c)} mm, which is interference: the screw is larger than the nut and does not go in, so there is no play; give a clearance of 0 mm or more.`;
+const interference = (clearance: number, thread?: 'A' | 'C'): Bad | undefined =>
+  clearance >= 0 ? undefined : bad('thread-interference', { clearance, thread });
 
 export const pitchClearance = relation({
   name: 'pitch-clearance',
@@ -61,10 +70,7 @@ export const playAfterCoat = relation({
   gives: { j: '(c - 4*t_z)/sqrt(3)' },
   source:
     'Geometry of flanks that lean by 30°: a coat of thickness t moves each flank out by t/sin 30° = 2t; worked here. That ISO 965-1 states its limits for the screw before coating is from memory.',
-  refuses: ({ c, t_z }) =>
-    c - 4 * t_z >= 0
-      ? undefined
-      : `A coat of ${say(1000 * t_z)} µm takes ${say(4000 * t_z)} µm of pitch diameter, more than the clearance of ${say(1000 * c)} µm, so the parts do not go together: give a thinner coat or more clearance.`,
+  refuses: ({ c, t_z }) => (c - 4 * t_z >= 0 ? undefined : bad('coat-over-clearance', { coat: t_z, clearance: c })),
   compute: ({ c, t_z }) => ({ j: mm((c - 4 * t_z) / Math.sqrt(3)) }),
 });
 
@@ -74,7 +80,7 @@ export const axialPlayA = relation({
   takes: ['c_A'],
   gives: { j_A: 'c_A*tan(30*deg)' },
   source: 'Geometry of the ISO 68-1 profile; see axial-play.',
-  refuses: ({ c_A }) => interference(c_A, 'Thread A'),
+  refuses: ({ c_A }) => interference(c_A, 'A'),
   compute: ({ c_A }) => ({ j_A: mm(c_A * TAN30) }),
 });
 
@@ -84,7 +90,7 @@ export const axialPlayC = relation({
   takes: ['c_C'],
   gives: { j_C: 'c_C*tan(30*deg)' },
   source: 'Geometry of the ISO 68-1 profile; see axial-play.',
-  refuses: ({ c_C }) => interference(c_C, 'Thread C'),
+  refuses: ({ c_C }) => interference(c_C, 'C'),
   compute: ({ c_C }) => ({ j_C: mm(c_C * TAN30) }),
 });
 
@@ -95,10 +101,7 @@ export const offCentrePlay = relation({
   gives: { j: '(c - 2*e_s)*tan(30*deg)' },
   source: 'Geometry of ISO 68-1 flanks: the nearer side decides; worked in play.ts, a tilted-profile test beside it.',
   refuses: ({ c, e_s }) =>
-    interference(c) ??
-    (2 * e_s <= c
-      ? undefined
-      : `The screw stands ${say(e_s)} mm off the middle, more than its flanks allow: with this clearance they touch at ${say(c / 2)} mm; give that or less.`),
+    interference(c) ?? (2 * e_s <= c ? undefined : bad('screw-off-middle', { off: e_s, most: c / 2 })),
   compute: ({ c, e_s }) => ({ j: mm(Math.max(0, c - 2 * e_s) * TAN30) }),
 });
 
@@ -113,10 +116,8 @@ export const radialFloat = relation({
 });
 
 /** Why a tilt as large as this is none, or undefined where the small-angle formulas hold. */
-const tooSteep = (tau: number): string | undefined =>
-  tau <= symbolFact('tau').max
-    ? undefined
-    : `With so much clearance over so short an engagement the angle would come out as ${say((tau * 180) / Math.PI, 3)}°, which is no small angle and no fit: give less clearance or a longer engagement.`;
+const tooSteep = (tau: number): Bad | undefined =>
+  tau <= symbolFact('tau').max ? undefined : bad('tilt-no-small-angle', { tilt: tau });
 
 export const tilt = relation({
   name: 'tilt',
@@ -145,8 +146,7 @@ export const smallAngle = relation({
   takes: ['tau'],
   gives: { eps_t: 'tan(tau)/tau - 1' },
   source: 'Trigonometry: tan τ/τ − 1 = τ²/3 + 2τ⁴/15 + …',
-  refuses: ({ tau }) =>
-    tau > 0 ? undefined : 'A tilt of nought has no small-angle error to speak of: give an angle above 0°.',
+  refuses: ({ tau }) => (tau > 0 ? undefined : bad('tilt-of-nought', {})),
   // The series where the difference would lose its digits.
   compute: ({ tau }) => ({ eps_t: plain(tau < 1e-3 ? tau ** 2 / 3 + (2 * tau ** 4) / 15 : Math.tan(tau) / tau - 1) }),
 });
@@ -176,10 +176,7 @@ export const turnsLost = relation({
   gives: { n_j: '(j_A + j_C)/abs(Delta)' },
   source:
     'Two play operators in series with friction on the carried part, one play operator of the summed play; see simulator.ts.',
-  refuses: ({ Delta }) =>
-    Math.abs(Delta) > 0
-      ? undefined
-      : 'The two leads are equal, so no number of turns takes up the play: choose threads whose leads differ.',
+  refuses: ({ Delta }) => (Math.abs(Delta) > 0 ? undefined : bad('play-never-taken-up', {})),
   compute: ({ j_A, j_C, Delta }) => ({ n_j: turns((j_A + j_C) / Math.abs(Delta)) }),
 });
 

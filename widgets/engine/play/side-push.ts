@@ -17,6 +17,13 @@
  */
 import { newtons } from '../kernel/quantity.ts';
 import { relation } from '../kernel/relation.ts';
+import { bad } from '../kernel/result.ts';
+
+declare module '../kernel/result.ts' {
+  interface Refusals {
+    'push-without-lever': Record<string, never>;
+  }
+}
 
 export const liftHeld = relation({
   name: 'lift-held',
@@ -24,10 +31,7 @@ export const liftHeld = relation({
   takes: ['F', 'd_2', 'l_e', 'y'],
   gives: { Q_lh: 'F*(d_2^2/4 + l_e^2/36)/(2*y*(d_2/2 + l_e/(2*sqrt(3))))' },
   source: 'Balance of moments on flanks that give alike all round; derived in side-push.ts.',
-  refuses: ({ y }) =>
-    y > 0
-      ? undefined
-      : 'A push at the middle of the engagement has no lever to tip the screw by: give a height above 0 mm.',
+  refuses: ({ y }) => (y > 0 ? undefined : bad('push-without-lever', {})),
   compute: ({ F, d_2, l_e, y }) => ({
     Q_lh: newtons((F * (d_2 ** 2 / 4 + l_e ** 2 / 36)) / (2 * y * (d_2 / 2 + l_e / (2 * Math.sqrt(3))))),
   }),

@@ -43,10 +43,47 @@
  * taken as free of axial drag in the threads themselves: a turning screw slides round, and hardly resists along.
  * Lengths mm, forces N, angles rad, rotation turns. Deterministic: the same settings, moves and seed give the same run.
  */
+import { at } from '../kernel/at.ts';
 import type { Millimetres, Newtons, Plain, Radians, Turns } from '../kernel/quantity.ts';
-import { good, type Result, said } from '../kernel/result.ts';
-import { asRead } from '../kernel/say.ts';
+import { type Bad, bad, good, type Result } from '../kernel/result.ts';
 import { fillNormal, randomState } from '../numerics/random.ts';
+
+declare module '../kernel/result.ts' {
+  interface Refusals {
+    'simulated-hand': { readonly thread: 'A' | 'C'; readonly h: number };
+    'simulated-negative-play': { readonly thread: 'A' | 'C'; readonly play: number };
+    'simulated-thread-range': {
+      readonly thread: 'A' | 'C';
+      readonly what: ThreadSetting;
+      readonly value: number;
+      readonly min: number;
+      readonly max: number;
+    };
+    'simulated-range': {
+      readonly what: PartSetting;
+      readonly value: number;
+      readonly min: number;
+      readonly max: number;
+    };
+    'too-many-moves': { readonly count: number; readonly most: number };
+    'move-turns': { readonly move: number; readonly turns: number; readonly most: number };
+    'move-load': { readonly move: number; readonly load: number; readonly most: number };
+    'moves-too-long': { readonly turns: number; readonly most: number; readonly pieces: number };
+  }
+}
+
+/** What is set of each thread, and of the rest, within bounds. */
+type ThreadSetting = 'lead' | 'play' | 'lead error' | 'periodic error' | 'phase';
+type PartSetting =
+  | 'load on turned'
+  | 'load on carried'
+  | 'drag on turned'
+  | 'drag on carried'
+  | 'lock slip'
+  | 'wind-up'
+  | 'stick'
+  | 'slip'
+  | 'noise';
 
 /** One thread as the simulator sees it. Play of each comes from axial-play. */
 export interface SimulatedThread {
@@ -123,7 +160,7 @@ const TWO_PI = 2 * Math.PI;
 /** Runs the moves from n = 0 with every play halved, settled under the loads. */
 export const simulate = (settings: SimulatorSettings, moves: readonly Move[]): Result<Motion> => {
   const refused = refusedSettings(settings) ?? refusedMoves(settings, moves);
-  if (refused !== undefined) return said(refused);
+  if (refused !== undefined) return refused;
   const { A, C, lockSlip: f = 0, stick = 0, slip = 0, noise = 0 } = settings;
   const random = randomState(settings.seed ?? 0);
   if (!random.ok) return random;
@@ -152,7 +189,7 @@ export const simulate = (settings: SimulatorSettings, moves: readonly Move[]): R
     dragCarried: settings.drags.carried,
   };
   const flanks: FlankWindow = { lowA: -rA, highA: rA, lowC: -rC, highC: rC };
-  let at = 0;
+  let now = 0;
   let relative = 0;
   let wound = 0;
   let gA = 0;
@@ -216,21 +253,21 @@ export const simulate = (settings: SimulatorSettings, moves: readonly Move[]): R
   const turn = (dn: number, winding: boolean) => {
     if (dn === 0) return;
     const pieces = wavy ? Math.ceil(Math.abs(dn) * PIECES) : 1;
-    const n0 = at;
+    const n0 = now;
     const r0 = relative;
     const dr = winding ? 0 : (1 - f) * dn;
     for (let i = 1; i <= pieces; i++) {
-      at = n0 + (dn * i) / pieces;
+      now = n0 + (dn * i) / pieces;
       relative = r0 + (dr * i) / pieces;
-      drive(turnedAt(at), carriedAt(relative));
+      drive(turnedAt(now), carriedAt(relative));
     }
   };
 
   const record = (i: number) => {
-    n[i] = at;
+    n[i] = now;
     turned[i] = parts.turned;
     carried[i] = shown;
-    reading[i] = shown - zero + noise * (reading[i] ?? 0);
+    reading[i] = shown - zero + noise * at(reading, i);
     flankA[i] = flankOf(parts.turned - gA, rA, forces.loadTurned + forces.loadCarried);
     flankC[i] = flankOf(parts.carried - parts.turned - gC, rC, forces.loadCarried);
   };
@@ -245,13 +282,13 @@ export const simulate = (settings: SimulatorSettings, moves: readonly Move[]): R
       forces.loadCarried = move.carried ?? forces.loadCarried;
       place(gA, gC);
     } else {
-      const target = at + move.turns;
+      const target = now + move.turns;
       const wanted = (1 - f) * move.turns;
       const winds = Math.max(-windMost - wound, Math.min(windMost - wound, wanted));
       wound += winds;
       const windTurns = wanted === 0 ? 0 : move.turns * (winds / wanted);
       turn(windTurns, true);
-      turn(target - at, false);
+      turn(target - now, false);
     }
     record(i + 1);
   }
@@ -363,59 +400,60 @@ const driveOf = (
 
 const isWavy = ({ A, C }: SimulatorSettings): boolean => (A.periodic ?? 0) > 0 || (C.periodic ?? 0) > 0;
 
-const refusedSettings = (s: SimulatorSettings): string | undefined => {
-  const checks: [string, number, number, number, string][] = [];
-  for (const [name, t] of [
+const refusedSettings = (s: SimulatorSettings): Bad | undefined => {
+  const threads = [
     ['A', s.A],
     ['C', s.C],
-  ] as const) {
-    if (!(t.h === 1 || t.h === -1))
-      return `Hand of thread ${name}: read ${asRead(t.h)}; it is 1 for a right-hand thread and −1 for a left-hand one.`;
-    if (t.play < 0)
-      return `Axial play of thread ${name}: read ${asRead(t.play)} mm; a negative play is interference, which does not turn at all: give 0 mm or more.`;
-    checks.push(
-      [`Lead of thread ${name}`, t.L, 0.05, 60, ' mm'],
-      [`Axial play of thread ${name}`, t.play, 0, 3, ' mm'],
-      [`Relative lead error of thread ${name}`, t.leadError ?? 0, -0.05, 0.05, ''],
-      [`Periodic error of thread ${name}`, t.periodic ?? 0, 0, 0.5, ' mm'],
-      [`Phase of the periodic error of thread ${name}`, t.phase ?? 0, -600, 600, ' turns'],
-    );
+  ] as const;
+  for (const [thread, t] of threads) {
+    if (!(t.h === 1 || t.h === -1)) return bad('simulated-hand', { thread, h: t.h });
+    if (t.play < 0) return bad('simulated-negative-play', { thread, play: t.play });
   }
-  checks.push(
-    ['Load on the turned part', s.loads.turned, -MOST_LOAD, MOST_LOAD, ' N'],
-    ['Load on the carried part', s.loads.carried, -MOST_LOAD, MOST_LOAD, ' N'],
-    ['Drag on the turned part', s.drags.turned, 0, MOST_LOAD, ' N'],
-    ['Drag on the carried part', s.drags.carried, 0, MOST_LOAD, ' N'],
-    ['Lock slip, the share of the rotation that the carried part takes', s.lockSlip ?? 0, 0, 1, ''],
-    ['Wind-up of the lock', s.windUp ?? 0, 0, Math.PI, ' rad'],
-    ['Lag before slipping', s.stick ?? 0, 0, 1, ' mm'],
-    ['Lag after slipping, which can’t be more than before it', s.slip ?? 0, 0, s.stick ?? 0, ' mm'],
-    ['Noise of the gauge', s.noise ?? 0, 0, 1, ' mm'],
-  );
-  for (const [name, value, min, max, unit] of checks)
-    if (!(value >= min && value <= max))
-      return `${name}: read ${asRead(value)}; give a value from ${asRead(min)} to ${asRead(max)}${unit}.`;
+  for (const [thread, t] of threads)
+    for (const [what, value, min, max] of [
+      ['lead', t.L, 0.05, 60],
+      ['play', t.play, 0, 3],
+      ['lead error', t.leadError ?? 0, -0.05, 0.05],
+      ['periodic error', t.periodic ?? 0, 0, 0.5],
+      ['phase', t.phase ?? 0, -600, 600],
+    ] as const)
+      if (!(value >= min && value <= max)) return bad('simulated-thread-range', { thread, what, value, min, max });
+  for (const [what, value, min, max] of [
+    ['load on turned', s.loads.turned, -MOST_LOAD, MOST_LOAD],
+    ['load on carried', s.loads.carried, -MOST_LOAD, MOST_LOAD],
+    ['drag on turned', s.drags.turned, 0, MOST_LOAD],
+    ['drag on carried', s.drags.carried, 0, MOST_LOAD],
+    ['lock slip', s.lockSlip ?? 0, 0, 1],
+    ['wind-up', s.windUp ?? 0, 0, Math.PI],
+    ['stick', s.stick ?? 0, 0, 1],
+    ['slip', s.slip ?? 0, 0, s.stick ?? 0],
+    ['noise', s.noise ?? 0, 0, 1],
+  ] as const)
+    if (!(value >= min && value <= max)) return bad('simulated-range', { what, value, min, max });
   return undefined;
 };
 
 const MOST_LOAD = 1e5;
 const MOST_TURNS = 600;
 
-const refusedMoves = (settings: SimulatorSettings, moves: readonly Move[]): string | undefined => {
-  if (!(moves.length <= MOST_MOVES))
-    return `Read ${moves.length} moves; at most ${MOST_MOVES} are run, already a thousand to each column of a plot: take coarser moves.`;
+const refusedMoves = (settings: SimulatorSettings, moves: readonly Move[]): Bad | undefined => {
+  if (!(moves.length <= MOST_MOVES)) return bad('too-many-moves', { count: moves.length, most: MOST_MOVES });
   let travelled = 0;
   for (const [i, move] of moves.entries()) {
     if (move.kind === 'turn') {
       if (!(Math.abs(move.turns) <= MOST_TURNS))
-        return `Move ${i + 1}: read ${asRead(move.turns)} turns; a move turns by a number from −${MOST_TURNS} to ${MOST_TURNS}.`;
+        return bad('move-turns', { move: i + 1, turns: move.turns, most: MOST_TURNS });
       travelled += Math.abs(move.turns);
     } else
       for (const load of [move.turned, move.carried])
         if (!(load === undefined || Math.abs(load) <= MOST_LOAD))
-          return `Move ${i + 1}: read a load of ${asRead(load)} N; a load is a number from −${MOST_LOAD} to ${MOST_LOAD} N.`;
+          return bad('move-load', { move: i + 1, load, most: MOST_LOAD });
   }
   if (isWavy(settings) && !(travelled * PIECES + moves.length <= MOST_PIECES))
-    return `Read moves of ${Math.round(travelled)} turns in all; with a periodic error at most ${Math.floor((MOST_PIECES - moves.length) / PIECES)} are run, because each turn is worked in ${PIECES} pieces: take fewer turns.`;
+    return bad('moves-too-long', {
+      turns: travelled,
+      most: Math.floor((MOST_PIECES - moves.length) / PIECES),
+      pieces: PIECES,
+    });
   return undefined;
 };

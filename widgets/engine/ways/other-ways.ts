@@ -16,8 +16,22 @@
  */
 import { mm, plain } from '../kernel/quantity.ts';
 import { outOfBounds, relation } from '../kernel/relation.ts';
-import { good, type Result, said } from '../kernel/result.ts';
-import { asRead, say } from '../kernel/say.ts';
+import { bad, good, type Result } from '../kernel/result.ts';
+
+declare module '../kernel/result.ts' {
+  interface Refusals {
+    'balls-collide': { readonly radius: number; readonly spacing: number };
+    'ball-falls-between-balls': { readonly spacing: number; readonly most: number };
+    'wanted-size': {
+      readonly what: 'resolution' | 'stroke' | 'height' | 'short arm' | 'seat' | 'engagement' | 'ball';
+      readonly value: number;
+      readonly most: number;
+    };
+    'hand-angle': { readonly angle: number };
+    'price-of-way': { readonly way: string; readonly price: unknown };
+    'pair-of-equal-leads': Record<string, never>;
+  }
+}
 
 export const wedgeRise = relation({
   name: 'wedge-rise',
@@ -38,11 +52,9 @@ export const leverMotion = relation({
 });
 
 const noLift = ({ r_t, R_t, s_t }: { readonly r_t: number; readonly R_t: number; readonly s_t: number }) => {
-  if (!(s_t >= 2 * R_t * (1 - 1e-12)))
-    return `Balls of ${say(R_t)} mm radius can’t have their centres ${say(s_t)} mm apart: give at least ${say(2 * R_t)} mm, where they touch.`;
+  if (!(s_t >= 2 * R_t * (1 - 1e-12))) return bad('balls-collide', { radius: R_t, spacing: s_t });
   const most = Math.sqrt(3) * (r_t + R_t);
-  if (!(s_t < most * 0.999))
-    return `The ball falls through between balls ${say(s_t)} mm apart: keep them below ${say(most)} mm.`;
+  if (!(s_t < most * 0.999)) return bad('ball-falls-between-balls', { spacing: s_t, most });
   return undefined;
 };
 
@@ -106,29 +118,22 @@ export interface Way {
   readonly length: number;
   /** Price, or undefined where none was given. */
   readonly price: number | undefined;
-  /** What it fails of the wanted motion; none where it does all. */
-  readonly falls: readonly string[];
-  readonly says: string;
 }
 
-/** The five ways side by side for one wanted motion. A missing price is said, never taken as nought. */
+/** The five ways side by side for one wanted motion. A missing price is left out, never taken as nought. */
 export const sameMotion = (wanted: WantedMotion, shop: Workshop): Result<readonly Way[]> => {
-  for (const [name, value, most] of [
-    ['Resolution', wanted.resolution, 20],
-    ['Stroke', wanted.stroke, 1e4],
-    ['Height', wanted.height, 1e4],
-    ['Short arm', shop.shortArm, 1e4],
-    ['Seat of the wedge', shop.seat, 1e3],
-    ['Engagement', shop.engagement, 500],
-    ['Radius of the balls', shop.ball, 500],
+  for (const [what, value, most] of [
+    ['resolution', wanted.resolution, 20],
+    ['stroke', wanted.stroke, 1e4],
+    ['height', wanted.height, 1e4],
+    ['short arm', shop.shortArm, 1e4],
+    ['seat', shop.seat, 1e3],
+    ['engagement', shop.engagement, 500],
+    ['ball', shop.ball, 500],
   ] as const)
-    if (!(value > 0 && value <= most))
-      return said(`${name}: read ${asRead(value)} mm; give a value above 0 mm and up to ${most} mm.`);
+    if (!(value > 0 && value <= most)) return bad('wanted-size', { what, value, most });
   // A tired hand is the reader’s business; only an angle that divides by nothing, or is none, is refused.
-  if (!(wanted.hand > 0 && wanted.hand <= 4e3))
-    return said(
-      `Finest angle of the hand: read ${say((wanted.hand * 180) / Math.PI)}°; give one above 0°, such as 1.5°.`,
-    );
+  if (!(wanted.hand > 0 && wanted.hand <= 4e3)) return bad('hand-angle', { angle: wanted.hand });
   const refusal =
     outOfBounds('L', shop.finestLead) ??
     outOfBounds('L', shop.driveLead) ??
@@ -136,91 +141,41 @@ export const sameMotion = (wanted: WantedMotion, shop: Workshop): Result<readonl
     outOfBounds('L_C', shop.pair.C);
   if (refusal) return refusal;
   for (const [name, price] of Object.entries(shop.prices ?? {}))
-    if (!(typeof price === 'number' && price >= 0 && price <= 1e9))
-      return said(`Price of the ${name}: read ${asRead(price)}; give a number from 0, or leave it out.`);
+    if (!(typeof price === 'number' && price >= 0 && price <= 1e9)) return bad('price-of-way', { way: name, price });
   const turn = wanted.hand / (2 * Math.PI);
   /** The lead that the wanted resolution asks for. */
   const lead = wanted.resolution / turn;
   const ratio = lead / shop.driveLead;
   const S = wanted.stroke;
-  const way = (name: WayName, perTurn: number, stroke: number, height: number, length: number, says: string): Way => {
-    const resolution = perTurn * turn;
-    const slack = 1 + 1e-9;
-    const falls = [
-      ...(resolution <= wanted.resolution * slack
-        ? []
-        : [
-            `moves ${say(resolution * 1e3, 3)} µm for the finest angle of the hand, not ${say(wanted.resolution * 1e3, 3)} µm`,
-          ]),
-      ...(stroke * slack >= S ? [] : [`reaches ${say(stroke, 3)} mm of the ${say(S, 3)} mm stroke`]),
-      ...(height <= wanted.height * slack
-        ? []
-        : [`takes ${say(height, 3)} mm of height where ${say(wanted.height, 3)} mm is free`]),
-    ];
-    const price = shop.prices?.[name];
-    return {
-      name,
-      perTurn,
-      resolution,
-      stroke,
-      height,
-      length,
-      price,
-      falls,
-      says: price === undefined ? `${says} Price not given.` : says,
-    };
-  };
+  const way = (name: WayName, perTurn: number, stroke: number, height: number, length: number): Way => ({
+    name,
+    perTurn,
+    resolution: perTurn * turn,
+    stroke,
+    height,
+    length,
+    price: shop.prices?.[name],
+  });
 
   const plainLead = Math.max(lead, shop.finestLead);
   const Delta = Math.abs(shop.pair.C - shop.pair.A);
-  if (!(Delta > 1e-9))
-    return said('The two leads of the pair are equal, so it moves nothing: choose threads whose leads differ.');
-  const turnsNeeded = S / Delta;
-  const taken = turnsNeeded * Math.max(shop.pair.A, shop.pair.C);
+  if (!(Delta > 1e-9)) return bad('pair-of-equal-leads', {});
+  const taken = (S / Delta) * Math.max(shop.pair.A, shop.pair.C);
   // A ratio of one or more needs neither wedge nor lever; 45° and equal arms are the least reduction drawn.
   const slope = Math.min(ratio, 1);
   const balls = squeezed(shop.ball, S);
   return good([
-    way(
-      'plain screw',
-      plainLead,
-      S,
-      S + shop.engagement,
-      0,
-      `A lead of ${say(plainLead, 3)} mm; ${say(lead, 3)} mm was asked.`,
-    ),
+    way('plain screw', plainLead, S, S + shop.engagement, 0),
     way(
       'wedge',
       shop.driveLead * slope,
       S,
       Math.max(S + shop.seat * slope, shop.driveDiameter ?? 0),
       S / slope + shop.seat,
-      `A slope of 1 in ${say(1 / slope, 3)}, driven by the ${say(shop.driveLead, 3)} mm screw.`,
     ),
-    way(
-      'lever',
-      shop.driveLead * slope,
-      S,
-      S / slope + shop.engagement,
-      shop.shortArm / slope,
-      `Arms 1 to ${say(1 / slope, 3)}; its height is the stroke of the drive screw.`,
-    ),
-    way(
-      'squeezed balls',
-      shop.driveLead * balls.steepest,
-      balls.stroke,
-      balls.height,
-      balls.length,
-      `Equal balls of ${say(shop.ball, 3)} mm radius move from ${say(balls.gentlest, 3)} to ${say(balls.steepest, 3)} mm per mm of spread: hardly a reduction.`,
-    ),
-    way(
-      'differential screw',
-      Delta,
-      S,
-      taken + 2 * shop.engagement,
-      0,
-      `Net lead ${say(Delta * 1e3, 4)} µm; ${say(turnsNeeded, 3)} turns take ${say(taken, 3)} mm of thread.`,
-    ),
+    way('lever', shop.driveLead * slope, S, S / slope + shop.engagement, shop.shortArm / slope),
+    way('squeezed balls', shop.driveLead * balls.steepest, balls.stroke, balls.height, balls.length),
+    way('differential screw', Delta, S, taken + 2 * shop.engagement, 0),
   ]);
 };
 
@@ -231,5 +186,5 @@ const squeezed = (R: number, wanted: number) => {
   const stroke = Math.min(wanted, top - R / 2);
   const h = top - stroke;
   const spread = Math.sqrt(4 * R * R - h * h);
-  return { stroke, height: top + 2 * R, length: 2 * (spread + R), gentlest: touching / top, steepest: spread / h };
+  return { stroke, height: top + 2 * R, length: 2 * (spread + R), steepest: spread / h };
 };

@@ -6,6 +6,13 @@
  */
 import { mm, plain, rad } from '../kernel/quantity.ts';
 import { relation } from '../kernel/relation.ts';
+import { bad } from '../kernel/result.ts';
+
+declare module '../kernel/result.ts' {
+  interface Refusals {
+    'hand-angle-of-nought': Record<string, never>;
+  }
+}
 
 export const leadForAngle = relation({
   name: 'lead-for-angle',
@@ -13,8 +20,7 @@ export const leadForAngle = relation({
   takes: ['s_h', 'theta_h'],
   gives: { Delta_w: 's_h*(360*deg)/theta_h' },
   source: 'Proportion: the angle is to a turn as the motion wanted is to the motion per turn.',
-  refuses: ({ theta_h }) =>
-    theta_h >= 1e-6 ? undefined : 'The angle of the hand is above 0°: give the finest it can set again, such as 1.5°.',
+  refuses: ({ theta_h }) => (theta_h >= 1e-6 ? undefined : bad('hand-angle-of-nought', {})),
   compute: ({ s_h, theta_h }) => ({ Delta_w: mm((s_h * 2 * Math.PI) / theta_h) }),
 });
 

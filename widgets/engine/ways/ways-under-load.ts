@@ -22,8 +22,17 @@ import { type Chain, type StiffPart, seriesStiffness, shankStiffness } from '../
 import { type EffortThread, JAMMED, pairEffort, plainEffort } from '../force/effort.ts';
 import { megapascals, mm, newtons, newtonsPerMillimetre, plain, rad } from '../kernel/quantity.ts';
 import { outOfBounds, relation } from '../kernel/relation.ts';
-import { good, type Result, said } from '../kernel/result.ts';
+import { bad, good, type Result } from '../kernel/result.ts';
 import { ballLift, type Way, type WayName } from './other-ways.ts';
+
+declare module '../kernel/result.ts' {
+  interface Refusals {
+    'wedge-jams': Record<string, never>;
+    'height-of-top-ball': Record<string, never>;
+    'nothing-bends': Record<string, never>;
+    'ways-without-load': Record<string, never>;
+  }
+}
 
 export const wedgePush = relation({
   name: 'wedge-push',
@@ -31,10 +40,7 @@ export const wedgePush = relation({
   takes: ['F', 'phi_w', 'mu'],
   gives: { F_d: 'F*(tan(phi_w + atan(mu)) + mu)' },
   source: 'Block on an incline, Khurmi & Gupta, A Textbook of Machine Design, ch. 17; friction of the base added.',
-  refuses: ({ phi_w, mu }) =>
-    phi_w + Math.atan(mu) < JAMMED
-      ? undefined
-      : 'Slope and friction angle together reach a right angle, so the wedge jams and no push drives it: take a flatter slope or less friction.',
+  refuses: ({ phi_w, mu }) => (phi_w + Math.atan(mu) < JAMMED ? undefined : bad('wedge-jams', {})),
   compute: ({ F, phi_w, mu }) => ({ F_d: newtons(F * (Math.tan(phi_w + Math.atan(mu)) + mu)) }),
 });
 
@@ -63,9 +69,7 @@ export const pushBetweenBalls = relation({
   gives: { F_n: 'F*(r_t + R_t)/(3*h_t)' },
   source: 'Equilibrium of the top ball: three equal pushes along the lines of centres carry the load; no friction.',
   refuses: ({ r_t, R_t, h_t }) =>
-    h_t > 1e-6 && h_t <= (r_t + R_t) * (1 + 1e-9)
-      ? undefined
-      : 'The top centre stands above the others, and no higher than both radii together: give a height between the two.',
+    h_t > 1e-6 && h_t <= (r_t + R_t) * (1 + 1e-9) ? undefined : bad('height-of-top-ball', {}),
   compute: ({ F, r_t, R_t, h_t }) => ({ F_n: newtons((F * (r_t + R_t)) / (3 * h_t)) }),
 });
 
@@ -84,10 +88,7 @@ export const leverBending = relation({
   takes: ['E_l', 't_b', 'b_l', 'a_l'],
   gives: { k_v: 'E_l*t_b^4*a_l/(4*b_l^2*(a_l - b_l)^2)' },
   source: 'Beam on two supports with the load between, F b²(a − b)²/(3EIa), I = t⁴/12: strength of materials.',
-  refuses: ({ b_l, a_l }) =>
-    b_l < a_l * (1 - 1e-6)
-      ? undefined
-      : 'The load stands over the screw or beyond it, so nothing of this bar bends between them: give a short arm below the long one.',
+  refuses: ({ b_l, a_l }) => (b_l < a_l * (1 - 1e-6) ? undefined : bad('nothing-bends', {})),
   compute: ({ E_l, t_b, b_l, a_l }) => ({
     k_v: newtonsPerMillimetre((E_l * t_b ** 4 * a_l) / (4 * b_l ** 2 * (a_l - b_l) ** 2)),
   }),
@@ -142,11 +143,7 @@ export const waysUnderLoad = (ways: readonly Way[], given: LoadCase): Result<rea
     outOfBounds('E_l', given.E) ??
     outOfBounds('nu_1', given.nu);
   if (refusal) return refusal;
-  if (!(given.load > 0))
-    return said(
-      'Load along the axis: read 0 N, and with no load there is no effort to compare: give one such as 50 N.',
-      'F',
-    );
+  if (!(given.load > 0)) return bad('ways-without-load', {}, 'F');
   return good(
     ways.map((way) => {
       const loaded = LOADED[way.name](way, given);

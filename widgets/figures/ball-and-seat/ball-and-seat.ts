@@ -1,5 +1,6 @@
 /** A ball in its seat: where it touches, how hard, how far it sinks, and whether anything yields. Drawn to one scale. */
 
+import { seatText } from '#words/contact.ts';
 import { WORDS } from '#words/figures/ball-and-seat.ts';
 import type { Point } from '../../assembly/assembly-layout.ts';
 import { type Tip, tipOf } from '../../assembly/tip.ts';
@@ -146,7 +147,7 @@ const draw = (s: State, view: UnitView): string => {
   return (
     `<svg class="seat-view" viewBox="0 0 ${WIDTH} ${HEIGHT}" role="img" aria-label="${WORDS.label(s.rests)}"><defs><pattern id="seat-base" width="7" height="7" patternUnits="userSpaceOnUse" patternTransform="rotate(45)"><path class="hatch" d="M0 0V7"/></pattern></defs>` +
     `${seatShape(s)}<circle class="part carried solid" cx="${x}" cy="${y}" r="${BALL}"/><path class="seat-load" d="M${x} 8V${y - BALL - 10}M${x - 6} ${y - BALL - 12}h12l-6 11z"/><text x="${x + 12}" y="24">${force(s.F)}</text>${dots}</svg>` +
-    `<div class="seat-side">${readoutHtml(rows(s, view))}<p class="line">${escapeText(s.contact.says)}</p></div>`
+    `<div class="seat-side">${readoutHtml(rows(s, view))}<p class="line">${escapeText(seatText(s.contact))}</p></div>`
   );
 };
 

@@ -3,6 +3,7 @@
  * what that says of the net lead, of lost motion and of the thread; then the correction, on a dial and as a table.
  */
 
+import { unitQuestionText } from '#words/calibration.ts';
 import { WORDS } from '#words/figures/calibration.ts';
 import {
   type Calibrated,
@@ -103,7 +104,7 @@ const askHtml = (c: Calibrated): string => {
         readingUnit === table.readingUnit ? WORDS.ask.positions(positionUnit) : WORDS.ask.readings(readingUnit)
       }</button>`,
   );
-  return `<div class="cal-ask" role="group" aria-label="${WORDS.ask.label}"><p>${questions.map(escapeText).join(' ')}</p><p class="acts">${buttons.join('')}</p></div>`;
+  return `<div class="cal-ask" role="group" aria-label="${WORDS.ask.label}"><p>${questions.map((asked) => escapeText(unitQuestionText(asked))).join(' ')}</p><p class="acts">${buttons.join('')}</p></div>`;
 };
 
 const sliderOf = (c: Calibrated): Slider<'n'> => {

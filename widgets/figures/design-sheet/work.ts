@@ -6,6 +6,7 @@
 import { WORDS as ADJUSTER } from '#words/adjuster.ts';
 import { WORDS } from '#words/figures/design-sheet.ts';
 import { LINES } from '#words/figures/design-sheet-lines.ts';
+import { flankText, threadVerdictText } from '#words/force.ts';
 import type { Arrangement } from '../../assembly/adjuster/from-numbers.ts';
 import { type FitState, fitStateOf } from '../../assembly/fit-state.ts';
 import { pairOf } from '../../assembly/pair-of.ts';
@@ -15,7 +16,6 @@ import {
   bad,
   diameters,
   fitOfThread,
-  flankText,
   gain,
   good,
   handForce,
@@ -247,7 +247,12 @@ const seatOf = (numbers: SheetNumbers, used: number, check: Note): Seated => {
   if (!verdict.ok) return refused(reasonOf(verdict));
   const { A, C } = verdict.value;
   const seated = A.kind === 'seated' && C.kind === 'seated';
-  for (const thread of [A, C]) check(thread.kind === 'seated', () => thread.says);
+  const { margin } = preload.value.given;
+  for (const [name, thread] of [
+    ['A', A],
+    ['C', C],
+  ] as const)
+    check(thread.kind === 'seated', () => threadVerdictText(name, thread, margin));
   const most = preload.value.given.load.most;
   const [spring] = verdict.value.springs;
   return {

@@ -5,13 +5,13 @@
  */
 
 import { WORDS } from '#words/figures/flanks-under-load.ts';
+import { flankText } from '#words/force.ts';
 import type { Point } from '../../assembly/assembly-layout.ts';
 import { type PairPlay, pairPlay, type ThreadPlay } from '../../assembly/pair-play.ts';
 import {
   at,
   type Flank,
   type FlankName,
-  flankText,
   good,
   type Millimetres,
   mm,

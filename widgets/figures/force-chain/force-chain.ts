@@ -4,7 +4,8 @@
  */
 
 import { WORDS } from '#words/figures/force-chain.ts';
-import { flankText, partMotion, type ThreadName } from '../../engine/index.ts';
+import { flankText } from '#words/force.ts';
+import { partMotion, type ThreadName } from '../../engine/index.ts';
 import { escapeText } from '../../input/escape.ts';
 import { numeral, type UnitView } from '../../input/format.ts';
 import { defineFigure } from '../kit/figure.ts';

@@ -1,10 +1,10 @@
 /** The force chain as the figure needs it: the case the engine judges, its verdict, and the forces at one place. */
 
 import { WORDS } from '#words/figures/force-chain.ts';
+import { flankText } from '#words/force.ts';
 import { type Attitude, type PreloadNumbers, preloadOf } from '../../assembly/preload-of.ts';
 import {
   type FlankName,
-  flankText,
   flankUnder,
   good,
   type LeastPreload,

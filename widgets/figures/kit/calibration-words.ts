@@ -2,7 +2,9 @@
 
 import { FINDINGS } from '#words/figures/kit.ts';
 import type { Calibrated } from '../../assembly/calibration-of.ts';
+import type { Bad } from '../../engine/index.ts';
 import { numeral, show, type UnitView, withSign } from '../../input/format.ts';
+import { reasonOf } from '../../words/reason.ts';
 
 export const motionText = (z: number, view: UnitView, digits = 4): string => show(z, { shown: 'motion', digits }, view);
 export const signedMotion = (z: number, view: UnitView, digits = 3): string => withSign(motionText(z, view, digits));
@@ -49,11 +51,11 @@ export interface Finding {
 export const findingsOf = ({ calibration: c }: Calibrated, view: UnitView): readonly Finding[] => {
   const m = (z: number, digits = 3) => motionText(z, view, digits);
   const { hysteresis, periodic, repeatability } = c;
-  const untold = (name: string, why: string): Finding => ({
+  const untold = (name: string, why: Bad): Finding => ({
     name,
     determined: false,
     value: FINDINGS.untold,
-    says: why,
+    says: reasonOf(why),
   });
   const told = (name: string, value: string, says: string): Finding => ({ name, determined: true, value, says });
   return [

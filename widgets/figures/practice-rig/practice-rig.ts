@@ -4,12 +4,12 @@
  */
 
 import { WORDS } from '#words/figures/practice-rig.ts';
+import { flankText } from '#words/force.ts';
 import type { Point } from '../../assembly/assembly-layout.ts';
 import { pairOf } from '../../assembly/pair-of.ts';
 import {
   at,
   type FlankName,
-  flankText,
   flankUnder,
   type GaugeReading,
   good,

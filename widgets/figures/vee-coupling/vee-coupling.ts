@@ -11,7 +11,6 @@ import {
   contactForces,
   couplingAt,
   good,
-  LOOSE_COUPLING,
   type Load,
   openFlanks,
   type Place,
@@ -68,7 +67,7 @@ const stateOf = ({ values, choices, texts }: Given): Result<State> => {
   ];
   const contacts = contactForces(balls, loads);
   // Grooves that leave it loose are worth seeing; anything else that has no forces is not.
-  if (!contacts.ok && reasonOf(contacts) !== LOOSE_COUPLING) return contacts;
+  if (!contacts.ok && contacts.code !== 'coupling-loose') return contacts;
   const found = contacts.ok ? contacts.value : [];
   const opening = openFlanks(found);
   const flanks = found.map((contact) => ({

@@ -2,14 +2,20 @@
 import type { RefusalWords } from '../refusal-words.ts';
 import { ADJUSTER } from './refusals/adjuster.ts';
 import { ASSEMBLY } from './refusals/assembly.ts';
+import { CALIBRATION_REFUSALS } from './refusals/calibration.ts';
 import { CLIENT } from './refusals/client.ts';
+import { CONTACT_REFUSALS } from './refusals/contact.ts';
 import { DESIGNATION } from './refusals/designation.ts';
 import { EXERCISES } from './refusals/exercises.ts';
 import { FIGURES_A } from './refusals/figures-a.ts';
 import { FIGURES_B } from './refusals/figures-b.ts';
+import { FORCE_REFUSALS } from './refusals/force.ts';
 import { INPUT } from './refusals/input.ts';
+import { LEVELLING_REFUSALS } from './refusals/levelling.ts';
+import { PLAY_REFUSALS } from './refusals/play.ts';
 import { SITE } from './refusals/site.ts';
 import { TYPED_TABLES } from './refusals/typed-tables.ts';
+import { WAYS_REFUSALS } from './refusals/ways.ts';
 
 export const REFUSALS: RefusalWords = {
   said: ({ text }) => text,
@@ -23,4 +29,10 @@ export const REFUSALS: RefusalWords = {
   ...FIGURES_A,
   ...ADJUSTER,
   ...FIGURES_B,
+  ...CALIBRATION_REFUSALS,
+  ...CONTACT_REFUSALS,
+  ...FORCE_REFUSALS,
+  ...LEVELLING_REFUSALS,
+  ...PLAY_REFUSALS,
+  ...WAYS_REFUSALS,
 };

@@ -45,7 +45,7 @@ export const TYPED_TABLES = {
   'length-beyond': ({ text }) => `Read ${quoted(text)}; give a length from −10 m to 10 m.`,
   'foot-row-unread': ({ row, text, why }, behind) =>
     `Row ${row} of the feet reads ${quoted(text)}; ${why ? clause(behind(why)) : 'give x and y, like A: 0, 0.'}`,
-  'feet-not-three': ({ feet }) =>
+  'listed-feet-not-three': ({ feet }) =>
     `Read ${feet} feet; a plate is levelled on exactly three: give three rows, like A: 0, 0.`,
   'foot-twice': ({ name }) => `Two feet are called ${name}; call them A, B and C.`,
   'foot-of-other-name': ({ name }) => `One foot is called ${name}; call them A, B and C.`,
