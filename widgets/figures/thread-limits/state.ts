@@ -1,5 +1,6 @@
 /** What the figure shows, from the reader's designation: limits of screw and nut, what is left between, and the rows of the table. */
 
+import { LIMITS_REMARKS } from '#words/thread.ts';
 import {
   type Basis,
   clearanceOfPair,
@@ -61,7 +62,7 @@ export const stateOf = ({ threads: { thread }, values }: NumbersOf<'thread', 'q_
       ...(everyday.length > 0
         ? [`No class was written, so the everyday one was taken: ${everyday.join(' and ')}.`]
         : []),
-      ...new Set([...s.notes, ...n.notes]),
+      ...[...new Set([...s.remarks, ...n.remarks])].map((remark) => LIMITS_REMARKS[remark]),
     ],
   });
 };
