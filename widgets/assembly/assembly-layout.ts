@@ -5,7 +5,7 @@
  * engaged lengths of 1.2 diameters and room for the drawn turns. A layout is made once for a pair; a pose of it
  * adds the motion.
  */
-import { good, nestingRefusal, type Result, said, type Thread } from '../engine/index.ts';
+import { good, nestingRefusal, type Result, type Thread } from '../engine/index.ts';
 import type { OptionOf } from '../input/choices.ts';
 
 /** Turns each way for which the drawing leaves room. */
@@ -39,7 +39,7 @@ export interface Layout {
 export const layOut = (arrangement: Arrangement, A: Thread, C: Thread): Result<Layout> => {
   if (arrangement === 'nested') {
     const refusal = nestingRefusal(A, C);
-    if (refusal !== undefined) return said(refusal);
+    if (refusal !== undefined) return refusal;
   }
   const D = Math.max(A.d, C.d);
   const reachA = DRAWN_TURNS * A.L;

@@ -15,7 +15,6 @@ import {
   type PairStanding,
   type Result,
   type Stop,
-  said,
   screwLimits,
   standAt,
   type Travel,
@@ -65,7 +64,7 @@ export const fitStateOf = ({ threads, values, choices }: FitNumbers, n: number):
   const [atA, atC] = ASSEMBLY[assembly];
   if (arrangement === 'nested') {
     const refusal = nestingRefusal(threadA, threadC);
-    if (refusal !== undefined) return said(refusal);
+    if (refusal !== undefined) return refusal;
   }
   const A = jointOf(threadA, mm(l_A), mm(b_A), q_e, atA, 'A');
   if (!A.ok) return A;

@@ -14,10 +14,20 @@
 
 import { type Millimetres, mm, plain, turns } from '../kernel/quantity.ts';
 import { relation } from '../kernel/relation.ts';
-import { good, type Result, said } from '../kernel/result.ts';
-import { say } from '../kernel/say.ts';
+import { bad, good, type Result } from '../kernel/result.ts';
 import type { Thread } from '../thread/thread.ts';
 import { netLead } from './differential.ts';
+
+declare module '../kernel/result.ts' {
+  interface Refusals {
+    'thread-all-kept': { readonly length: number; readonly kept: number };
+    /** `thread` as the reader knows it. */
+    'joint-without-length': { readonly thread: string };
+    'nut-shorter-than-kept': { readonly thread: string; readonly kept: number; readonly nut: number };
+    'screw-all-kept': { readonly thread: string; readonly kept: number; readonly screw: number };
+    'joint-outside-its-run': { readonly thread: string; readonly out: number; readonly most: number };
+  }
+}
 
 export const usableThread = relation({
   name: 'usable-thread',
@@ -25,10 +35,7 @@ export const usableThread = relation({
   takes: ['l_s', 'q_e', 'd'],
   gives: { X: 'l_s - q_e*d' },
   source: 'Geometry; what to keep is common practice, no source: one diameter for steel in steel under load.',
-  refuses: ({ l_s, q_e, d }) =>
-    l_s > q_e * d
-      ? undefined
-      : `A thread ${say(l_s)} mm long can’t keep ${say(q_e * d)} mm engaged and still travel: make it longer, or keep less.`,
+  refuses: ({ l_s, q_e, d }) => (l_s > q_e * d ? undefined : bad('thread-all-kept', { length: l_s, kept: q_e * d })),
   compute: ({ l_s, q_e, d }) => ({ X: mm(l_s - q_e * d) }),
 });
 
@@ -98,15 +105,9 @@ export interface Travel {
 const usableOf = (joint: Omit<Joint, 'out'>, name: string): Result<Millimetres> => {
   const { screw, nut, kept } = joint;
   if (!(Number.isFinite(screw) && Number.isFinite(nut) && screw > 0 && nut > 0))
-    return said(`Thread ${name} needs a screw and a nut longer than nothing: give both lengths.`);
-  if (!(kept >= 0 && kept <= nut))
-    return said(
-      `Thread ${name} is to keep ${say(kept)} mm engaged, but its nut is ${say(nut)} mm long: lengthen the nut, or keep less.`,
-    );
-  if (!(kept < screw))
-    return said(
-      `Thread ${name} is to keep ${say(kept)} mm engaged of a screw ${say(screw)} mm long, which leaves nothing to travel: lengthen the screw, or keep less.`,
-    );
+    return bad('joint-without-length', { thread: name });
+  if (!(kept >= 0 && kept <= nut)) return bad('nut-shorter-than-kept', { thread: name, kept, nut });
+  if (!(kept < screw)) return bad('screw-all-kept', { thread: name, kept, screw });
   return good(mm(screw - kept));
 };
 
@@ -168,10 +169,7 @@ const runOf = (joint: Joint, rate: number, name: 'A' | 'C'): Result<Run> => {
   if (!usable.ok) return usable;
   const X = usable.value;
   const { out } = joint;
-  if (!(out >= 0 && out <= X * (1 + 1e-12)))
-    return said(
-      `Thread ${name} is put together ${say(out)} mm out from home; it may stand from 0 to ${say(X)} mm out: begin within that.`,
-    );
+  if (!(out >= 0 && out <= X * (1 + 1e-12))) return bad('joint-outside-its-run', { thread: name, out, most: X });
   const [back, forth] = [out / Math.abs(rate), Math.max(0, X - out) / Math.abs(rate)];
   const opening = rate > 0;
   return good({

@@ -1,7 +1,8 @@
 /** Why no pair passes, and which of the wishes could give way, to what. */
+
+import { FILTER_WORDS } from '#words/pair.ts';
 import {
   divisionsFor,
-  FILTER_WORDS,
   type Filter,
   listed,
   type Nothing,

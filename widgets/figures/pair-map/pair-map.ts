@@ -3,6 +3,7 @@
  * figures of the second chapter.
  */
 
+import { GRADE_WORDS, remarkText } from '#words/pair.ts';
 import { at, fractionText, good, listed, type PairRow, type Result } from '../../engine/index.ts';
 import { escapeText } from '../../input/escape.ts';
 import { grouped, numeral, show, type UnitView } from '../../input/format.ts';
@@ -68,6 +69,9 @@ const place = (p: PairRow, frame: Frame): readonly [number, number] =>
     longer: Math.max(p.A.L, p.C.L),
   });
 
+const remarks = ({ verdict }: PairRow): string =>
+  verdict.remarks.length > 0 ? `: ${verdict.remarks.map(remarkText).join('; ')}` : '';
+
 const listRow = (p: PairRow, rank: number, frame: Frame, { wish }: Asked, view: UnitView): string => {
   const [x, y] = place(p, frame);
   const cells: readonly string[] = [
@@ -81,7 +85,7 @@ const listRow = (p: PairRow, rank: number, frame: Frame, { wish }: Asked, view: 
   ];
   return (
     `<tr data-row="${rank}" data-at="${px(x)} ${px(y)}"><th scope="row"><a data-key="pair-${rank}" href="${escapeText(openIn(p, view))}" title="Open in the figures">${escapeText(p.A.designation)} <span class="with">with</span> ${escapeText(p.C.designation)}</a></th>` +
-    `${cells.map((c) => `<td>${escapeText(c)}</td>`).join('')}<td class="verdict-cell"><strong>${p.verdict.grade}</strong>${p.verdict.remarks.length > 0 ? `: ${escapeText(p.verdict.remarks.join('; '))}` : ''}</td></tr>`
+    `${cells.map((c) => `<td>${escapeText(c)}</td>`).join('')}<td class="verdict-cell"><strong>${GRADE_WORDS[p.verdict.grade]}</strong>${escapeText(remarks(p))}</td></tr>`
   );
 };
 
@@ -146,7 +150,7 @@ const caption = (asked: State, view: UnitView): string => {
     ? `${motion(wish.motion, view)} a step with ${listed(wish.dividers.map((k) => `${k}`))} steps in a turn`
     : `${motion(aTurn, view)} a turn`;
   const step = several ? `, ${motion(best.step, view)} a step at ${best.k} in a turn` : '';
-  return `${grouped(answer.hits.length)} of ${grouped(answer.pairs)} pairs pass within ${numeral(100 * wish.band)} % of ${wanted}; first in the list is ${named(best)}, ${motion(Math.abs(best.Delta), view)} a turn${step} (${off(best.off)}), gain ${numeral(best.gain, 3)}, ${best.verdict.grade}.`;
+  return `${grouped(answer.hits.length)} of ${grouped(answer.pairs)} pairs pass within ${numeral(100 * wish.band)} % of ${wanted}; first in the list is ${named(best)}, ${motion(Math.abs(best.Delta), view)} a turn${step} (${off(best.off)}), gain ${numeral(best.gain, 3)}, ${GRADE_WORDS[best.verdict.grade]}.`;
 };
 
 export const pairMap = defineFigure({
@@ -200,7 +204,7 @@ export const pairMap = defineFigure({
         show(p.carries, { shown: 'force', digits: 3 }, view),
         motion(p.roundedFirst.Delta, view),
         percent(p.roundedFirst.error ?? 0),
-        `${p.verdict.grade}${p.verdict.remarks.length > 0 ? `: ${p.verdict.remarks.join('; ')}` : ''}`,
+        `${GRADE_WORDS[p.verdict.grade]}${remarks(p)}`,
       ]),
     };
   },
