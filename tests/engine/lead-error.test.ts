@@ -120,9 +120,8 @@ describe('worst-lead-error and rss-lead-error', () => {
 
   it('refuse a net lead of nought', () => {
     const p = { h_A: plain(1), h_C: plain(1), L_A: mm(1), L_C: mm(1), eps_A: plain(0), eps_C: plain(0), Delta: mm(0) };
-    const reason =
-      'The two leads are equal, so there is no net lead for an error to be a share of: choose threads whose leads differ.';
-    for (const r of [netLeadError, worstLeadError, rssLeadError]) expect(r.of(p)).toEqual({ ok: false, reason });
+    for (const r of [netLeadError, worstLeadError, rssLeadError])
+      expect(r.of(p)).toEqual({ ok: false, code: 'equal-leads-no-relative-error', values: {} });
   });
 });
 

@@ -35,7 +35,7 @@ import {
 import { readThread } from '../../widgets/input/designation.ts';
 import { readThreadList } from '../../widgets/input/thread-list.ts';
 import reference from '../reference/series.json';
-import { reasonIn, valueIn } from '../support/results.ts';
+import { valueIn } from '../support/results.ts';
 
 const threads = (text: string) => valueIn(readThreadList(text)).threads;
 const SHOP = threads(
@@ -321,7 +321,7 @@ describe('searchPairs', () => {
       expect([row.A.h, row.C.h]).toEqual([-1, 1]);
       expect(row.A.designation).toMatch(/ LH$/);
       expect(row.Delta).toBeGreaterThan(0);
-      expect(row.verdict.remarks.join()).toContain('left-hand tools to order');
+      expect(row.verdict.remarks.map(({ code }) => code)).toContain('left-hand-to-order');
     }
   });
 
@@ -531,11 +531,14 @@ describe('a step and a stroke that no pair has together', () => {
     expect(way && named(way.row)).toBe('1/2-28 UNEF with 9/16-24 UNEF');
     expect(way?.row.stroke).toBeGreaterThan(2);
     expect(way?.row.verdict).toMatchObject({ grade: 'nearest' });
-    expect(way?.row.verdict.remarks[0]).toBe('+1200 % off the motion wanted');
+    expect(way?.row.verdict.remarks[0]).toEqual({
+      code: 'off-the-motion',
+      values: { off: expect.closeTo(25.4 / 24 / 0.012 - 25.4 / 28 / 0.012 - 1, 9) },
+    });
     expect(answer.anyStroke && named(answer.anyStroke)).toBe('1/4-20 UNC with M8×1.25');
     expect(answer.anyStroke?.verdict.remarks.slice(0, 2)).toEqual([
-      '+67 % off the motion wanted',
-      'misses the least stroke',
+      { code: 'off-the-motion', values: { off: expect.closeTo(0.67, 2) } },
+      { code: 'misses', values: { filter: 'stroke' } },
     ]);
     // With a knob of 76 divisions the same pair is within the band, and only then judged.
     const [row] = found(STANDARD, { ...WISH, dividers: [76] }).rows;
@@ -544,22 +547,30 @@ describe('a step and a stroke that no pair has together', () => {
 });
 
 describe('a wish that contradicts itself', () => {
-  const refusal = (wish: Partial<Wish>) => reasonIn(searchPairs(STANDARD, { ...ANY, ...wish }));
-  it('is refused in one sentence', () => {
-    expect(refusal({ motion: mm(0) })).toBe(
-      'Read 0 mm as the motion wanted per turn; give more than nought and at most 200 mm.',
-    );
-    expect(refusal({ motion: mm(Number.NaN) })).toContain('motion wanted per turn');
-    expect(refusal({ motion: mm(1), dividers: [6, 250] })).toContain('Read 250 mm as the motion wanted per turn');
-    expect(refusal({ dividers: [] })).toContain('Read no divider');
-    expect(refusal({ smallest: mm(10), largest: mm(8) })).toBe(
-      'Read a smallest diameter of 10 mm and a largest of 8 mm, between which there is nothing: exchange the two.',
-    );
-    expect(refusal({ band: -1 })).toContain('share a pair may be off');
-    expect(refusal({ leastWall: mm(-1) })).toBe('Read −1 mm as the least wall; give nought or more.');
-    expect(refusal({ load: newtons(Number.NaN) })).toContain('as the load');
-    expect(refusal({ usable: 0 })).toContain('diameters of usable thread');
-    expect(refusal({ stress: megapascals(0) })).toContain('as the stress allowed');
+  const refusal = (wish: Partial<Wish>) => searchPairs(STANDARD, { ...ANY, ...wish });
+  it('is refused by the first that stands against it', () => {
+    expect(refusal({ motion: mm(0) })).toEqual({ ok: false, code: 'wish-motion-outside', values: { perTurn: 0 } });
+    expect(refusal({ motion: mm(Number.NaN) })).toMatchObject({ code: 'wish-motion-outside' });
+    expect(refusal({ motion: mm(1), dividers: [6, 250] })).toMatchObject({
+      code: 'wish-motion-outside',
+      values: { perTurn: 250 },
+    });
+    expect(refusal({ dividers: [] })).toMatchObject({ code: 'wish-without-divider' });
+    expect(refusal({ smallest: mm(10), largest: mm(8) })).toMatchObject({
+      code: 'wish-sizes-crossed',
+      values: { smallest: 10, largest: 8 },
+    });
+    expect(refusal({ band: -1 })).toMatchObject({ code: 'wish-band-outside', values: { band: -1 } });
+    expect(refusal({ leastWall: mm(-1) })).toMatchObject({
+      code: 'wish-below-nought',
+      values: { what: 'leastWall', value: -1 },
+    });
+    expect(refusal({ load: newtons(Number.NaN) })).toMatchObject({
+      code: 'wish-below-nought',
+      values: { what: 'load' },
+    });
+    expect(refusal({ usable: 0 })).toMatchObject({ code: 'wish-usable-outside', values: { diameters: 0 } });
+    expect(refusal({ stress: megapascals(0) })).toMatchObject({ code: 'wish-stress-outside', values: { stress: 0 } });
   });
 });
 
@@ -568,18 +579,24 @@ describe('the judgement', () => {
     const [fine] = found(WITH_SHOP, { motion: mm(1 / 180), band: 0.001, owned: 'both' }).rows;
     expect(fine?.verdict).toEqual({
       grade: 'delicate',
-      remarks: ['0.1 % of lead error in one thread is 13 % of the motion', 'both in your drawer'],
+      remarks: [
+        { code: 'touchy', values: { leadError: 0.001, ofMotion: expect.closeTo(0.127, 3) } },
+        { code: 'all-owned', values: {} },
+      ],
     });
     const [foot] = found(WITH_SHOP, { motion: mm(0.0875), band: 0.001, owned: 'both', hands: 'same' }).rows;
-    expect(foot?.verdict).toEqual({ grade: 'sound', remarks: ['both in your drawer'] });
+    expect(foot?.verdict).toEqual({ grade: 'sound', remarks: [{ code: 'all-owned', values: {} }] });
   });
 
   it('names what has to be bought, and a thin sleeve', () => {
     const rows = found(WITH_SHOP, { motion: mm(0.25), arrangement: 'nested', hands: 'same' }, 'nearest', 400).rows;
     const stop = rows.find((r) => named(r) === 'M12×1.5 with M8×1.25');
     expect(stop?.verdict.grade).toBe('with care');
-    expect(stop?.verdict.remarks).toContain('thin wall, less than a pitch');
+    expect(stop?.verdict.remarks).toContainEqual({ code: 'thin-wall', values: {} });
     const bought = rows.find((r) => r.toBuy.length === 1);
-    expect(bought?.verdict.remarks.join()).toContain(`to buy: ${bought?.toBuy[0]?.designation}`);
+    expect(bought?.verdict.remarks).toContainEqual({
+      code: 'to-buy',
+      values: { threads: [bought?.toBuy[0]?.designation] },
+    });
   });
 });

@@ -1,6 +1,7 @@
 /** The judgement of a pair at its lines: gain, wall, cores, and what has to be bought. */
 
 import { describe, expect, it } from 'vitest';
+import { remarkText } from '#words/pair.ts';
 import { type Candidate, type Filter, judge, mm, type PairRow, type Thread } from '../../widgets/engine/index.ts';
 import { readThread } from '../../widgets/input/designation.ts';
 import { valueIn } from '../support/results.ts';
@@ -23,14 +24,35 @@ const verdict = (a: string, c: string, facts: Partial<PairRow> = {}, fails: read
     fails,
   );
 const [A, C] = ['M10x1.5', '3/8-16 UNC'] as const;
+const OWNED = { code: 'all-owned', values: {} };
+
+describe('the words of a remark', () => {
+  it('are short, with the sign and the names of what they speak of', () => {
+    for (const [remark, text] of [
+      [{ code: 'off-the-motion', values: { off: 12.003 } }, '+1200 % off the motion wanted'],
+      [{ code: 'off-the-motion', values: { off: -0.4 } }, '−40 % off the motion wanted'],
+      [{ code: 'misses', values: { filter: 'owned' } }, 'misses what you own'],
+      [
+        { code: 'touchy', values: { leadError: 0.001, ofMotion: 0.1 } },
+        '0.1 % of lead error in one thread is 10 % of the motion',
+      ],
+      [{ code: 'thin-wall', values: {} }, 'thin wall, less than a pitch'],
+      [{ code: 'one-core-weaker', values: {} }, 'one core is much the weaker'],
+      [{ code: 'left-hand-to-order', values: { threads: ['M10×1.5 LH'] } }, 'left-hand tools to order: M10×1.5 LH'],
+      [{ code: 'to-buy', values: { threads: ['M10×1.5', '3/8-16 UNC'] } }, 'to buy: M10×1.5 and 3/8-16 UNC'],
+      [{ code: 'all-owned', values: {} }, 'both in your drawer'],
+    ] as const)
+      expect(remarkText(remark)).toBe(text);
+  });
+});
 
 describe('judge', () => {
   it('draws its lines at a gain of 25 and of 100, which are 2.5 % and 10 % of the motion', () => {
-    expect(verdict(A, C, { gain: 25 })).toEqual({ grade: 'sound', remarks: ['both in your drawer'] });
+    expect(verdict(A, C, { gain: 25 })).toEqual({ grade: 'sound', remarks: [OWNED] });
     expect(verdict(A, C, { gain: 25.1 }).grade).toBe('with care');
     expect(verdict(A, C, { gain: 100 })).toEqual({
       grade: 'with care',
-      remarks: ['0.1 % of lead error in one thread is 10 % of the motion', 'both in your drawer'],
+      remarks: [{ code: 'touchy', values: { leadError: 0.001, ofMotion: 0.1 } }, OWNED],
     });
     expect(verdict(A, C, { gain: 100.1 }).grade).toBe('delicate');
   });
@@ -40,7 +62,7 @@ describe('judge', () => {
     expect(verdict('M16x1.5', A, { arrangement: 'nested', ...wall(1.5) }).grade).toBe('sound');
     expect(verdict('M16x1.5', A, { arrangement: 'nested', ...wall(1.49) })).toEqual({
       grade: 'with care',
-      remarks: ['thin wall, less than a pitch', 'both in your drawer'],
+      remarks: [{ code: 'thin-wall', values: {} }, OWNED],
     });
     expect(verdict('M16x1.5', A, wall(1.49)).grade).toBe('sound');
     expect(verdict('M16x1.5', A, { arrangement: 'nested' }).grade).toBe('sound');
@@ -52,7 +74,7 @@ describe('judge', () => {
       ['M20x2.5', A],
       [A, 'M20x2.5'],
     ] as const) {
-      expect(verdict(a, c).remarks[0]).toBe('one core is much the weaker');
+      expect(verdict(a, c).remarks[0]?.code).toBe('one-core-weaker');
       expect(verdict(a, c).grade).toBe('with care');
       expect(verdict(a, c, { arrangement: 'nested' }).grade).toBe('sound');
     }
@@ -62,21 +84,28 @@ describe('judge', () => {
   it('tells left-hand tools to order from tools to buy; only the former ask for care', () => {
     expect(verdict(A, C, { toBuy: [thread(A), thread(C)] })).toEqual({
       grade: 'sound',
-      remarks: ['to buy: M10×1.5 and 3/8-16 UNC'],
+      remarks: [{ code: 'to-buy', values: { threads: ['M10×1.5', '3/8-16 UNC'] } }],
     });
     expect(verdict(A, C, { toBuy: [thread('M10x1.5 LH'), thread(C)] })).toEqual({
       grade: 'with care',
-      remarks: ['left-hand tools to order: M10×1.5 LH', 'to buy: 3/8-16 UNC'],
+      remarks: [
+        { code: 'left-hand-to-order', values: { threads: ['M10×1.5 LH'] } },
+        { code: 'to-buy', values: { threads: ['3/8-16 UNC'] } },
+      ],
     });
   });
 
   it('calls no pair sound that misses what was asked: it is the nearest, and the miss stands first', () => {
     expect(verdict(A, C, { off: 12.003 }, ['motion', 'owned'])).toEqual({
       grade: 'nearest',
-      remarks: ['+1200 % off the motion wanted', 'misses what you own', 'both in your drawer'],
+      remarks: [
+        { code: 'off-the-motion', values: { off: 12.003 } },
+        { code: 'misses', values: { filter: 'owned' } },
+        OWNED,
+      ],
     });
     expect(verdict(A, C, { off: -0.4, gain: 200 }, ['motion'])).toMatchObject({ grade: 'nearest' });
-    expect(verdict(A, C, { off: -0.4 }, ['motion']).remarks[0]).toBe('−40 % off the motion wanted');
+    expect(verdict(A, C, { off: -0.4 }, ['motion']).remarks[0]?.values).toEqual({ off: -0.4 });
     expect(verdict(A, C, { off: 0.01 }, ['load'])).toMatchObject({ grade: 'nearest' });
   });
 

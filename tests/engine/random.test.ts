@@ -2,7 +2,6 @@
 
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { asRead } from '../../widgets/engine/kernel/say.ts';
 import {
   fillNormal,
   fillUniform,
@@ -79,7 +78,8 @@ describe('randomState', () => {
     for (const seed of [-1, 0.5, Number.NaN, Number.POSITIVE_INFINITY, 2 ** 53])
       expect(randomState(seed)).toEqual({
         ok: false,
-        reason: `Seed: read ${asRead(seed)}; give a whole number from 0 to 9007199254740991.`,
+        code: 'seed-out-of-range',
+        values: { seed },
       });
   });
 });

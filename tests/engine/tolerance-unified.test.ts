@@ -270,12 +270,11 @@ describe('seriesInName', () => {
 
 describe('refusals', () => {
   it('keeps 1A and 1B to UNC and UNF from 1/4 in up', () => {
-    expect(outsideUnified({ D: 0.19, tpi: 32, series: 'UNF' }, '1A')).toBe(
-      'Read class 1A, which exists only for UNC and UNF threads of 1/4 in and larger: take 2A or 3A here.',
-    );
-    expect(outsideUnified({ D: 0.216, tpi: 24, series: 'UNC' }, '1B')).toMatch(/take 2B or 3B here\.$/);
-    expect(outsideUnified({ D: 0.25, tpi: 32, series: 'UNEF' }, '1A')).toMatch(/^Read class 1A/);
-    expect(outsideUnified({ D: 1, tpi: 8, series: undefined }, '1B')).toMatch(/^Read class 1B/);
+    const onlyCoarse = (cls: '1A' | '1B') => ({ code: 'unified-class-first-elsewhere', values: { cls } });
+    expect(outsideUnified({ D: 0.19, tpi: 32, series: 'UNF' }, '1A')).toMatchObject(onlyCoarse('1A'));
+    expect(outsideUnified({ D: 0.216, tpi: 24, series: 'UNC' }, '1B')).toMatchObject(onlyCoarse('1B'));
+    expect(outsideUnified({ D: 0.25, tpi: 32, series: 'UNEF' }, '1A')).toMatchObject(onlyCoarse('1A'));
+    expect(outsideUnified({ D: 1, tpi: 8, series: undefined }, '1B')).toMatchObject(onlyCoarse('1B'));
     expect(outsideUnified({ D: 0.25, tpi: 28, series: 'UNF' }, '1A')).toBeUndefined();
     expect(outsideUnified({ D: 0.25, tpi: 20, series: 'UNC' }, '1B')).toBeUndefined();
     expect(outsideUnified({ D: 0.06, tpi: 80, series: 'UNF' }, '2A')).toBeUndefined();
@@ -284,18 +283,23 @@ describe('refusals', () => {
   it('keeps to #0 to 6 in and 4 threads per inch and finer', () => {
     expect(unifiedLimits({ D: 0.05, tpi: 80, series: 'UNS' }, '2A')).toEqual({
       ok: false,
-      reason:
-        'Read a diameter of 0.05 in; ASME B1.1 gives tolerances from #0 (0.06 in) to 6 in: choose a diameter between those, or a thread without a tolerance class.',
+      code: 'unified-diameter-outside',
+      values: { D: 0.05 },
     });
     expect(outsideUnified({ D: 6, tpi: 4, series: 'UN' }, '2A')).toBeUndefined();
-    expect(outsideUnified({ D: 6.1, tpi: 4, series: 'UN' }, '2A')).toMatch(/^Read a diameter of 6.1 in/);
-    expect(outsideUnified({ D: 5, tpi: 3, series: 'UNS' }, '2A')).toBe(
-      'Read 3 threads per inch; the rules of ASME B1.1 are used here from 4 to 200 threads per inch: choose a thread between those, or one without a tolerance class.',
-    );
-    expect(outsideUnified({ D: 0.25, tpi: 201, series: 'UNS' }, '2B')).toMatch(/^Read 201 threads per inch/);
+    expect(outsideUnified({ D: 6.1, tpi: 4, series: 'UN' }, '2A')).toMatchObject({ code: 'unified-diameter-outside' });
+    expect(outsideUnified({ D: 5, tpi: 3, series: 'UNS' }, '2A')).toMatchObject({
+      code: 'unified-pitch-outside',
+      values: { tpi: 3, finest: 200 },
+    });
+    expect(outsideUnified({ D: 0.25, tpi: 201, series: 'UNS' }, '2B')).toMatchObject({ code: 'unified-pitch-outside' });
     expect(outsideUnified({ D: 0.25, tpi: 200, series: 'UNS' }, '2B')).toBeUndefined();
-    expect(outsideUnified({ D: Number.NaN, tpi: 20, series: 'UNC' }, '2A')).toMatch(/^Read a diameter of NaN/);
-    expect(outsideUnified({ D: 1, tpi: Number.NaN, series: 'UNC' }, '2A')).toMatch(/^Read NaN threads/);
+    expect(outsideUnified({ D: Number.NaN, tpi: 20, series: 'UNC' }, '2A')).toMatchObject({
+      code: 'unified-diameter-outside',
+    });
+    expect(outsideUnified({ D: 1, tpi: Number.NaN, series: 'UNC' }, '2A')).toMatchObject({
+      code: 'unified-pitch-outside',
+    });
   });
 });
 

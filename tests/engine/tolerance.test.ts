@@ -236,20 +236,15 @@ describe('limitsOfSize of Unified threads', () => {
       screw(unified('3/8-16 UNC', 0.375, 16), '2A').pitch,
     );
     const odd = screw(free(7.62, 0.635), '2A');
-    expect(odd.notes).toEqual([
-      'No Unified series is named, so the length of engagement is taken as nine pitches, as for special threads.',
-      'The thread belongs to no standard series; its limits follow the standard as if it did.',
-    ]);
+    expect(odd.remarks).toEqual(['no-series-named', 'no-standard-series']);
     expect(odd.pitch).toEqual(screw(unified('0.3-40 UNS', 0.3, 40), '2A').pitch);
     // A thread typed in millimetres is of no series, even where it has the size and pitch of one.
     expect(screw(free(9.525, 25.4 / 16), '2A').pitch).toEqual(screw(unified('3/8-16 UNS', 0.375, 16), '2A').pitch);
   });
 
   it('says where it goes beyond the tables', () => {
-    expect(screw(unified('1/4-100 UNS', 0.25, 100), '2A').notes).toEqual([
-      'The tables of ASME B1.1 end at 80 threads per inch; beyond, its formulas are carried on.',
-    ]);
-    expect(screw(unified('1/4-80 UNS', 0.25, 80), '2A').notes).toEqual([]);
+    expect(screw(unified('1/4-100 UNS', 0.25, 100), '2A').remarks).toEqual(['finer-than-tables']);
+    expect(screw(unified('1/4-80 UNS', 0.25, 80), '2A').remarks).toEqual([]);
   });
 
   it('reads a class in small letters', () => {
@@ -288,18 +283,14 @@ describe('limitsOfSize, classes', () => {
   });
 
   it('warns that position f stands from memory, and of several starts', () => {
-    expect(screw(metric(8, 1.25), '6f').notes).toEqual([
-      'The deviation of position f stands from memory; compare it with the standard before work depends on it.',
-    ]);
-    for (const cls of ['6f6g', '6g6f']) expect(screw(metric(8, 1.25), cls).notes, cls).toHaveLength(1);
-    expect(screw(metric(3, 0.5), '6f').notes).toHaveLength(1);
-    expect(screw(metric(2, 0.4), '6f').notes).toEqual([]);
-    expect(screw({ ...metric(8, 1.25), N: 2, L: mm(2.5) }, '6g').notes).toEqual([
-      expect.stringMatching(/^The standard tables are written for single-start/),
-    ]);
-    expect(screw({ ...unified('3/8-16 UNC', 0.375, 16), N: 2 }, '2A').notes).toHaveLength(1);
-    expect(screw(metric(8, 1.25), '6g').notes).toEqual([]);
-    expect(screw(free(8, 1.25), '6g').notes).toHaveLength(1);
+    expect(screw(metric(8, 1.25), '6f').remarks).toEqual(['position-f-from-memory']);
+    for (const cls of ['6f6g', '6g6f']) expect(screw(metric(8, 1.25), cls).remarks, cls).toHaveLength(1);
+    expect(screw(metric(3, 0.5), '6f').remarks).toHaveLength(1);
+    expect(screw(metric(2, 0.4), '6f').remarks).toEqual([]);
+    expect(screw({ ...metric(8, 1.25), N: 2, L: mm(2.5) }, '6g').remarks).toEqual(['several-starts']);
+    expect(screw({ ...unified('3/8-16 UNC', 0.375, 16), N: 2 }, '2A').remarks).toHaveLength(1);
+    expect(screw(metric(8, 1.25), '6g').remarks).toEqual([]);
+    expect(screw(free(8, 1.25), '6g').remarks).toHaveLength(1);
   });
 
   it('refuses a class of the other system, of neither, or one that does not exist here', () => {

@@ -7,9 +7,19 @@
  * result or a reason.
  */
 import type { BaseUnits } from './quantity.ts';
-import { type Bad, good, type Result, said } from './result.ts';
-import { asRead } from './say.ts';
-import { SYMBOLS, type SymbolFact, type SymbolName, symbolFact } from './symbols.ts';
+import { type Bad, bad, good, type Result, said } from './result.ts';
+import { type SYMBOLS, type SymbolName, symbolFact } from './symbols.ts';
+
+declare module './result.ts' {
+  interface Refusals {
+    'symbol-missing': { readonly symbol: SymbolName };
+    'symbol-not-a-number': { readonly symbol: SymbolName; readonly read: unknown };
+    'symbol-not-a-hand': { readonly symbol: SymbolName; readonly read: number };
+    'symbol-out-of-bounds': { readonly symbol: SymbolName; readonly read: number };
+    'symbol-not-whole': { readonly symbol: SymbolName; readonly read: number };
+    'output-without-bound': { readonly symbol: SymbolName };
+  }
+}
 
 type ValueOf<S extends SymbolName> = BaseUnits[(typeof SYMBOLS)[S]['unit']];
 export type Values<S extends SymbolName> = { readonly [K in S]: ValueOf<K> };
@@ -70,10 +80,7 @@ export const relation = <const I extends string, const O extends string>(
     if (refused !== undefined) return typeof refused === 'string' ? said(refused) : refused;
     const outputs = definition.compute(inputs);
     for (const [symbol, value] of Object.entries<number>(outputs))
-      if (!Number.isFinite(value))
-        return said(
-          `${sentence(symbol as SymbolName)} comes out without bound for these values: bring them nearer to those of a real thread.`,
-        );
+      if (!Number.isFinite(value)) return bad('output-without-bound', { symbol: symbol as SymbolName });
     return good(outputs);
   },
 });
@@ -81,33 +88,12 @@ export const relation = <const I extends string, const O extends string>(
 /** The reason why `value` can't stand for `symbol`, or undefined where it can. */
 export const outOfBounds = (symbol: SymbolName, value: unknown): Bad | undefined => {
   const fact = symbolFact(symbol);
-  const name = sentence(symbol);
-  if (value === undefined) return said(`${name} is missing: give a number ${allowed(fact)}.`, symbol);
+  if (value === undefined) return bad('symbol-missing', { symbol }, symbol);
   if (!(typeof value === 'number' && Number.isFinite(value)))
-    return said(`${name}: read ${asRead(value)}, which is not a number; give one ${allowed(fact)}.`, symbol);
+    return bad('symbol-not-a-number', { symbol, read: value }, symbol);
   if (fact.shown === 'sense' && !(value === 1 || value === -1))
-    return said(`${name}: read ${asRead(value)}; it is 1 for a right-hand thread and −1 for a left-hand one.`, symbol);
-  if (!(value >= fact.min && value <= fact.max))
-    return said(`${name}: read ${inUnit(value, fact)}; give a value ${allowed(fact)}.`, symbol);
-  if (fact.whole && !Number.isInteger(value))
-    return said(`${name}: read ${asRead(value)}; only whole numbers count here, give one ${allowed(fact)}.`, symbol);
+    return bad('symbol-not-a-hand', { symbol, read: value }, symbol);
+  if (!(value >= fact.min && value <= fact.max)) return bad('symbol-out-of-bounds', { symbol, read: value }, symbol);
+  if (fact.whole && !Number.isInteger(value)) return bad('symbol-not-whole', { symbol, read: value }, symbol);
   return undefined;
-};
-
-const sentence = (symbol: SymbolName): string => {
-  const { says } = SYMBOLS[symbol];
-  return says.charAt(0).toUpperCase() + says.slice(1);
-};
-
-const allowed = (fact: SymbolFact): string =>
-  `from ${inUnit(fact.min, fact)} to ${inUnit(fact.max, fact)}${fact.because === undefined ? '' : `, because ${fact.because}`}`;
-
-/** A bound in the unit a reader thinks in: angles in degrees, everything else as the engine holds it. */
-const inUnit = (value: number, fact: SymbolFact): string => {
-  const text = (x: number) => asRead(Number(x.toPrecision(6)));
-  // The largest numbers would grow past all numbers on the way to degrees.
-  const degrees = Math.min(Number.MAX_VALUE, Math.max(-Number.MAX_VALUE, value * (180 / Math.PI)));
-  if (fact.unit === 'rad') return `${text(degrees)}°`;
-  if (fact.unit === 'turn') return `${text(value)} turns`;
-  return `${text(value)}${fact.unit === '1' ? '' : ` ${fact.unit}`}`;
 };

@@ -10,6 +10,7 @@
  * Units: b_j is in the unit of y over that of its column. `independence` is a pure number from 0 (a column is a
  * mixture of those before it) to 1 (all stand square to one another).
  */
+import { at } from '../kernel/at.ts';
 
 export interface LeastSquares {
   /** b_j, in the order of the columns. */
@@ -64,7 +65,7 @@ export const leastSquares = (
     ),
   );
   const inverse = columns.map((_, i) =>
-    columns.map((__, j) => inverseR.reduce((sum, col) => sum + (col[i] ?? 0) * (col[j] ?? 0), 0)),
+    columns.map((__, j) => inverseR.reduce((sum, col) => sum + at(col, i) * at(col, j), 0)),
   );
   return {
     coefficients,
@@ -82,18 +83,18 @@ const length = (v: readonly number[]): number => Math.sqrt(v.reduce((sum, x) => 
 const takeOut = (v: number[], directions: readonly (readonly number[])[]): number[] =>
   directions.map((q) => {
     let part = 0;
-    for (let i = 0; i < v.length; i++) part += (q[i] ?? 0) * (v[i] ?? 0);
-    for (let i = 0; i < v.length; i++) v[i] = (v[i] ?? 0) - part * (q[i] ?? 0);
+    for (let i = 0; i < v.length; i++) part += at(q, i) * at(v, i);
+    for (let i = 0; i < v.length; i++) v[i] = at(v, i) - part * at(q, i);
     return part;
   });
 
 const backSubstitute = (R: readonly (readonly number[])[], right: readonly number[]): number[] => {
   const b = [...right];
   for (let j = R.length - 1; j >= 0; j--) {
-    const column = R[j] ?? [];
-    const value = (b[j] ?? 0) / (column[j] ?? 1);
+    const column = at(R, j);
+    const value = at(b, j) / at(column, j);
     b[j] = value;
-    for (let i = 0; i < j; i++) b[i] = (b[i] ?? 0) - value * (column[i] ?? 0);
+    for (let i = 0; i < j; i++) b[i] = at(b, i) - value * at(column, i);
   }
   return b;
 };

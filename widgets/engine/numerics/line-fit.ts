@@ -16,8 +16,20 @@
  * Student’s t: the share within ±t for whole degrees of freedom ν is a finite series, Abramowitz & Stegun 26.7.3 and
  * 26.7.4 with θ = atan(t/√ν); its inverse by bisection on θ, so no table and no approximation stands behind it.
  */
-import { good, type Result, said } from '../kernel/result.ts';
-import { asRead, say } from '../kernel/say.ts';
+import { at } from '../kernel/at.ts';
+import { bad, good, type Result } from '../kernel/result.ts';
+
+declare module '../kernel/result.ts' {
+  interface Refusals {
+    'places-unlike-readings': { readonly places: number; readonly readings: number };
+    'rows-too-few': { readonly rows: number };
+    'row-not-numbers': { readonly row: number; readonly x: unknown; readonly y: unknown };
+    'places-all-alike': { readonly rows: number; readonly x: number };
+    'readings-all-alike': { readonly rows: number; readonly y: number };
+    'level-not-a-share': { readonly level: number };
+    'freedom-out-of-range': { readonly freedom: number };
+  }
+}
 
 export interface LineFit {
   readonly rows: number;
@@ -53,32 +65,24 @@ const LARGEST = 1e100;
 /** Fits the line; refuses fewer than three rows, one x only, readings all alike, and numbers that are none. */
 export const lineFit = (xs: readonly number[], ys: readonly number[]): Result<LineFit> => {
   const n = xs.length;
-  if (!(ys.length === n))
-    return said(`Read ${n} places and ${ys.length} readings; each place needs one reading: give as many of both.`);
-  if (!(n >= 3))
-    return said(
-      `Read ${n} ${n === 1 ? 'reading' : 'readings'}; a line takes two and its uncertainty one more: give at least three, better ten.`,
-    );
+  if (!(ys.length === n)) return bad('places-unlike-readings', { places: n, readings: ys.length });
+  if (!(n >= 3)) return bad('rows-too-few', { rows: n });
   for (let i = 0; i < n; i++)
     if (!(Math.abs(xs[i] ?? Number.NaN) <= LARGEST && Math.abs(ys[i] ?? Number.NaN) <= LARGEST))
-      return said(`Row ${i + 1} reads ${asRead(xs[i])} and ${asRead(ys[i])}; give two numbers.`);
+      return bad('row-not-numbers', { row: i + 1, x: xs[i], y: ys[i] });
   const x = centred(xs);
   const y = centred(ys);
-  const Sxx = compensated(n, (i) => (x.from[i] ?? 0) ** 2);
-  const Syy = compensated(n, (i) => (y.from[i] ?? 0) ** 2);
-  if (!spreads(Sxx, xs))
-    return said(`All ${n} readings stand at ${say(xs[0] ?? 0)}; a slope needs readings at two places at least.`);
-  if (!spreads(Syy, ys))
-    return said(
-      `All ${n} readings are ${say(ys[0] ?? 0)}, so nothing moved or nothing was read: look whether the indicator touches and the lock holds.`,
-    );
-  const along = (values: readonly number[]) => compensated(n, (i) => (x.from[i] ?? 0) * (values[i] ?? 0)) / Sxx;
+  const Sxx = compensated(n, (i) => at(x.from, i) ** 2);
+  const Syy = compensated(n, (i) => at(y.from, i) ** 2);
+  if (!spreads(Sxx, xs)) return bad('places-all-alike', { rows: n, x: at(xs, 0) });
+  if (!spreads(Syy, ys)) return bad('readings-all-alike', { rows: n, y: at(ys, 0) });
+  const along = (values: readonly number[]) => compensated(n, (i) => at(x.from, i) * at(values, i)) / Sxx;
   const b = along(y.from);
   // What rounding took from b: below its last digit, but not below that of the intercept.
-  const more = along(y.from.map((v, i) => v - b * (x.from[i] ?? 0)));
+  const more = along(y.from.map((v, i) => v - b * at(x.from, i)));
   const slope = b + more;
-  const residuals = y.from.map((v, i) => v - slope * (x.from[i] ?? 0));
-  const sumOfSquares = compensated(n, (i) => (residuals[i] ?? 0) ** 2);
+  const residuals = y.from.map((v, i) => v - slope * at(x.from, i));
+  const sumOfSquares = compensated(n, (i) => at(residuals, i) ** 2);
   // a = ȳ − b x̄ nearly cancels when the line passes close to the origin: the product is kept with its own rounding.
   const [product, rest] = exactProduct(b, x.mean);
   const intercept = y.mean - product + (y.rest - rest - b * x.rest - more * x.mean);
@@ -116,12 +120,8 @@ export const intervalAbout = (value: number, error: number, freedom: number, lev
  * freedom: 2.228. Tables headed by one tail p give it at level = 1 − 2p.
  */
 export const studentT = (level: number, freedom: number): Result<number> => {
-  if (!(level > 0 && level < 1))
-    return said(`Read a level of ${asRead(level)}; give a share between 0 and 1, for example 0.95.`);
-  if (!(Number.isInteger(freedom) && freedom >= 1 && freedom <= 1e6))
-    return said(
-      `Read ${asRead(freedom)} degrees of freedom; give a whole number from 1 to a million: there must be more readings than unknowns.`,
-    );
+  if (!(level > 0 && level < 1)) return bad('level-not-a-share', { level });
+  if (!(Number.isInteger(freedom) && freedom >= 1 && freedom <= 1e6)) return bad('freedom-out-of-range', { freedom });
   let [low, high] = [0, Math.PI / 2];
   // Halving stops by itself when the two ends are neighbours.
   for (;;) {
@@ -149,8 +149,8 @@ const shareWithin = (theta: number, freedom: number): number => {
 /** The mean as a double and what is left of it, and the distances from it. */
 const centred = (values: readonly number[]): { mean: number; rest: number; from: readonly number[] } => {
   const n = values.length;
-  const mean = compensated(n, (i) => values[i] ?? 0) / n;
-  const rest = compensated(n, (i) => (values[i] ?? 0) - mean) / n;
+  const mean = compensated(n, (i) => at(values, i)) / n;
+  const rest = compensated(n, (i) => at(values, i) - mean) / n;
   return { mean, rest, from: values.map((v) => v - mean - rest) };
 };
 

@@ -12,8 +12,13 @@
  *
  * Not for secrets: the numbers can be foretold from a few of them.
  */
-import { good, type Result, said } from '../kernel/result.ts';
-import { asRead } from '../kernel/say.ts';
+import { bad, good, type Result } from '../kernel/result.ts';
+
+declare module '../kernel/result.ts' {
+  interface Refusals {
+    'seed-out-of-range': { readonly seed: number };
+  }
+}
 
 /** The generator's memory: four 32-bit words, changed by every draw. Make one per run and keep it there. */
 export type RandomState = Int32Array;
@@ -22,8 +27,7 @@ const WORD = 2 ** -32;
 
 /** A fresh generator for a whole seed from 0 to 2^53 − 1. */
 export const randomState = (seed: number): Result<RandomState> => {
-  if (!(Number.isSafeInteger(seed) && seed >= 0))
-    return said(`Seed: read ${asRead(seed)}; give a whole number from 0 to ${Number.MAX_SAFE_INTEGER}.`);
+  if (!(Number.isSafeInteger(seed) && seed >= 0)) return bad('seed-out-of-range', { seed });
   const [first, second] = splitmix64(BigInt(seed), 2);
   return good(Int32Array.from([first, first >> 32n, second, second >> 32n], (w) => Number(BigInt.asIntN(32, w))));
 };

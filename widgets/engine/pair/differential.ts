@@ -11,6 +11,13 @@
  */
 import { mm, plain } from '../kernel/quantity.ts';
 import { relation } from '../kernel/relation.ts';
+import { type Bad, bad } from '../kernel/result.ts';
+
+declare module '../kernel/result.ts' {
+  interface Refusals {
+    'equal-leads-no-gain': Readonly<Record<string, never>>;
+  }
+}
 
 export const turnedMotion = relation({
   name: 'turned-motion',
@@ -68,10 +75,8 @@ export const windUp = relation({
   compute: ({ h_C, L_C, psi }) => ({ z_c: mm((h_C * L_C * psi) / (2 * Math.PI)) }),
 });
 
-const noDifference = ({ Delta }: { readonly Delta: number }): string | undefined =>
-  Math.abs(Delta) > 0
-    ? undefined
-    : 'The two leads are equal, so the carried part stands still however far the middle is turned and there is nothing to divide by: choose threads whose leads differ.';
+const noDifference = ({ Delta }: { readonly Delta: number }): Bad | undefined =>
+  Math.abs(Delta) > 0 ? undefined : bad('equal-leads-no-gain', {});
 
 export const gain = relation({
   name: 'gain',

@@ -23,8 +23,15 @@
  */
 import { type Millimetres, mm, plain, rad, type Turns, turns } from '../kernel/quantity.ts';
 import { outOfBounds, relation } from '../kernel/relation.ts';
-import { good, type Result, said } from '../kernel/result.ts';
-import { asRead } from '../kernel/say.ts';
+import { bad, good, type Result } from '../kernel/result.ts';
+
+declare module '../kernel/result.ts' {
+  interface Refusals {
+    'no-periodic-error': Readonly<Record<string, never>>;
+    'equal-leads-nothing-slower': Readonly<Record<string, never>>;
+    'stretch-unread': { readonly from: number; readonly to: number; readonly share: number };
+  }
+}
 
 const TWO_PI = 2 * Math.PI;
 
@@ -92,10 +99,7 @@ export const backwardRun = relation({
     q_b: 'acos(min(1, abs(Delta)/v_p))/pi',
   },
   source: 'Integral of the local rate between its two zeros; nought while the steepest slope is below the net lead.',
-  refuses: ({ v_p }) =>
-    v_p > 0
-      ? undefined
-      : 'Without a periodic error nothing runs back: give at least one thread an amplitude of more than nought.',
+  refuses: ({ v_p }) => (v_p > 0 ? undefined : bad('no-periodic-error', {})),
   compute: ({ Delta, v_p }) => {
     const size = Math.min(Math.abs(Delta), v_p);
     // By the tangent, since a cosine near 1 knows little of its angle.
@@ -168,12 +172,8 @@ export const slowStretches = (pair: DrunkenPair, from: number, to: number, share
   const { Delta, a_A, phi_A, a_C, phi_C } = pair;
   const refusal = outOfBounds('Delta', Delta) ?? outOfBounds('n', from) ?? outOfBounds('n', to);
   if (refusal) return refusal;
-  if (!(Math.abs(Delta) > 0))
-    return said('The two leads are equal, so there is no motion to be slower than: choose threads whose leads differ.');
-  if (!(from <= to && share >= 0 && share < 1))
-    return said(
-      `Read turns from ${asRead(from)} to ${asRead(to)} and a share of ${asRead(share)}; give the smaller number of turns first and a share from 0 to below 1.`,
-    );
+  if (!(Math.abs(Delta) > 0)) return bad('equal-leads-nothing-slower', {});
+  if (!(from <= to && share >= 0 && share < 1)) return bad('stretch-unread', { from, to, share });
   const joint = jointAmplitude.of({ a_A, a_C, phi_A, phi_C });
   if (!joint.ok) return joint;
   const steepest = TWO_PI * joint.value.a_p;

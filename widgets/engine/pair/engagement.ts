@@ -10,7 +10,13 @@
 
 import { mm, turns } from '../kernel/quantity.ts';
 import { relation } from '../kernel/relation.ts';
-import { say } from '../kernel/say.ts';
+import { bad } from '../kernel/result.ts';
+
+declare module '../kernel/result.ts' {
+  interface Refusals {
+    'thread-all-kept': { readonly length: number; readonly kept: number };
+  }
+}
 
 export const usableThread = relation({
   name: 'usable-thread',
@@ -18,10 +24,7 @@ export const usableThread = relation({
   takes: ['l_s', 'q_e', 'd'],
   gives: { X: 'l_s - q_e*d' },
   source: 'Geometry; what to keep is common practice, no source: one diameter for steel in steel under load.',
-  refuses: ({ l_s, q_e, d }) =>
-    l_s > q_e * d
-      ? undefined
-      : `A thread ${say(l_s)} mm long can’t keep ${say(q_e * d)} mm engaged and still travel: make it longer, or keep less.`,
+  refuses: ({ l_s, q_e, d }) => (l_s > q_e * d ? undefined : bad('thread-all-kept', { length: l_s, kept: q_e * d })),
   compute: ({ l_s, q_e, d }) => ({ X: mm(l_s - q_e * d) }),
 });
 

@@ -15,12 +15,17 @@
  */
 import { mm, plain } from '../kernel/quantity.ts';
 import { relation } from '../kernel/relation.ts';
+import { type Bad, bad } from '../kernel/result.ts';
+
+declare module '../kernel/result.ts' {
+  interface Refusals {
+    'equal-leads-no-relative-error': Readonly<Record<string, never>>;
+  }
+}
 
 /** Why there is no relative error, or undefined where there is one. */
-export const noNetLead = ({ Delta }: { readonly Delta: number }): string | undefined =>
-  Math.abs(Delta) > 0
-    ? undefined
-    : 'The two leads are equal, so there is no net lead for an error to be a share of: choose threads whose leads differ.';
+export const noNetLead = ({ Delta }: { readonly Delta: number }): Bad | undefined =>
+  Math.abs(Delta) > 0 ? undefined : bad('equal-leads-no-relative-error', {});
 
 export const netLeadError = relation({
   name: 'net-lead-error',

@@ -11,10 +11,22 @@
  */
 import { type Millimetres, mm, plain } from '../kernel/quantity.ts';
 import { relation } from '../kernel/relation.ts';
-import { good, type Result, said } from '../kernel/result.ts';
-import { say } from '../kernel/say.ts';
+import { type Bad, bad, good, type Result } from '../kernel/result.ts';
 import { diameters, type Thread } from '../thread/thread.ts';
 import type { ExternalLimits, InternalLimits } from '../thread/tolerance.ts';
+
+declare module '../kernel/result.ts' {
+  interface Refusals {
+    'root-leaves-nothing': { readonly pitch: number; readonly d_2: number };
+    'sleeve-without-wall': {
+      readonly inside: string;
+      readonly outside: string;
+      readonly wall: number;
+      /** The size of the thread outside, at its pitch, that leaves no wall as yet. */
+      readonly beyond: number;
+    };
+  }
+}
 
 const ROOT3 = Math.sqrt(3);
 
@@ -33,10 +45,7 @@ export const leastRoot = relation({
   takes: ['d_2', 'P'],
   gives: { d_3: 'd_2 - (sqrt(3)/2 - 1/4)*P' },
   source: 'Root radius 0.125 P: Machinery’s Handbook, 27th ed., p. 1794, minor diameter d2 min − 0.616025 P.',
-  refuses: ({ d_2, P }) =>
-    d_2 > (ROOT3 / 2 - 1 / 4) * P
-      ? undefined
-      : `A pitch of ${say(P)} mm leaves nothing under a pitch diameter of ${say(d_2)} mm: take a finer pitch.`,
+  refuses: ({ d_2, P }) => (d_2 > (ROOT3 / 2 - 1 / 4) * P ? undefined : bad('root-leaves-nothing', { pitch: P, d_2 })),
   compute: ({ d_2, P }) => ({ d_3: mm(d_2 - (ROOT3 / 2 - 1 / 4) * P) }),
 });
 
@@ -82,7 +91,7 @@ export interface NestedWall {
 export const wallOfSleeve = (outside: ExternalLimits, inside: InternalLimits): Result<NestedWall> => {
   const [A, C] = [outside.thread, inside.thread];
   const refusal = nestingRefusal(A, C);
-  if (refusal !== undefined) return said(refusal);
+  if (refusal !== undefined) return refusal;
   const outer = { nominal: diameters(A).d3, least: outside.root.least, most: outside.root.design };
   const largest = largestNutRoot.of({ D_2: inside.pitch.max, P: C.P });
   if (!largest.ok) return largest;
@@ -98,9 +107,14 @@ export const wallOfSleeve = (outside: ExternalLimits, inside: InternalLimits): R
 };
 
 /** Why thread C does not go inside a sleeve with thread A, or undefined where basic sizes leave a wall. */
-export const nestingRefusal = (A: Thread, C: Thread): string | undefined => {
-  const wall = (diameters(A).d3 - C.d) / 2;
+export const nestingRefusal = (A: Thread, C: Thread): Bad | undefined => {
+  const { d3 } = diameters(A);
+  const wall = (d3 - C.d) / 2;
   if (wall > 0) return undefined;
-  const least = Math.ceil(10 * (C.d + A.d - diameters(A).d3)) / 10;
-  return `${C.designation} does not go inside ${A.designation}: the wall between the threads would be ${wall < 0 ? '−' : ''}${Math.abs(wall).toFixed(2)} mm; nested, thread A needs to be larger than ${least.toFixed(1)} mm at this pitch, or choose in line.`;
+  return bad('sleeve-without-wall', {
+    inside: C.designation,
+    outside: A.designation,
+    wall,
+    beyond: C.d + A.d - d3,
+  });
 };

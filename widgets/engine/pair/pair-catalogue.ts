@@ -7,6 +7,7 @@
  * Threads stand in order of rising lead, then diameter. Lengths mm.
  */
 
+import { at } from '../kernel/at.ts';
 import { nutLimits, screwLimits } from '../thread/designated-limits.ts';
 import { METRIC_SERIES, SERIES_NAMES, type SeriesName, type SeriesThread, UNIFIED_SERIES } from '../thread/series.ts';
 import { diameters, type Thread } from '../thread/thread.ts';
@@ -77,16 +78,16 @@ export const catalogueOf = (own: readonly Thread[] = []): Catalogue => {
   }));
   for (const mine of own) {
     const thread = inHand(mine, 1);
-    const at = candidates.findIndex(
+    const place = candidates.findIndex(
       ({ thread: t }) => Math.abs(t.d - mine.d) < SAME && Math.abs(t.P - mine.P) < SAME && t.N === mine.N,
     );
-    const before = candidates[at];
+    const before = candidates[place];
     const owned = {
       right: mine.h === 1 || (before?.owned.right ?? false),
       left: mine.h === -1 || (before?.owned.left ?? false),
     };
     if (before === undefined) candidates.push({ thread, series: 'own', owned });
-    else candidates[at] = { ...before, thread: thread.toleranceClass === undefined ? before.thread : thread, owned };
+    else candidates[place] = { ...before, thread: thread.toleranceClass === undefined ? before.thread : thread, owned };
   }
   candidates.sort((a, b) => a.thread.L - b.thread.L || a.thread.d - b.thread.d);
   return { candidates, ...leadColumn(candidates), ...sizeColumns(candidates) };
@@ -138,16 +139,16 @@ const widestBoreOf = (thread: Thread): number => {
 
 /** Wall of the sleeve at the limits of size, the larger thread outside; minus infinity where neither is larger. */
 export const wallOf = (c: Catalogue, i: number, j: number): number => {
-  const [di, dj] = [c.d[i] ?? 0, c.d[j] ?? 0];
+  const [di, dj] = [at(c.d, i), at(c.d, j)];
   if (di === dj) return Number.NEGATIVE_INFINITY;
   const [outer, inner] = di > dj ? [i, j] : [j, i];
-  return ((c.root[outer] ?? 0) - (c.bore[inner] ?? 0)) / 2;
+  return (at(c.root, outer) - at(c.bore, inner)) / 2;
 };
 
 /** Square of the core that decides what the pair carries: in line the smaller one; a sleeve has lost its bore. */
 export const weakerSquared = (c: Catalogue, nested: boolean, i: number, j: number): number => {
-  const [a, b] = [c.core[i] ?? 0, c.core[j] ?? 0];
+  const [a, b] = [at(c.core, i), at(c.core, j)];
   if (!nested) return Math.min(a, b) ** 2;
-  const [outer, inner, core] = (c.d[i] ?? 0) > (c.d[j] ?? 0) ? [a, j, b] : [b, i, a];
-  return Math.min(core ** 2, outer ** 2 - (c.bore[inner] ?? 0) ** 2);
+  const [outer, inner, core] = at(c.d, i) > at(c.d, j) ? [a, j, b] : [b, i, a];
+  return Math.min(core ** 2, outer ** 2 - at(c.bore, inner) ** 2);
 };

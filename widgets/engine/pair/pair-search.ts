@@ -11,13 +11,25 @@
  * Lengths mm, forces N, stress MPa. A pair is told by a code, (i n + j)·2 + (0 like hands, 1 unlike), i ≤ j < n places in the catalogue.
  */
 
-import { good, type Result, said } from '../kernel/result.ts';
-import { say } from '../kernel/say.ts';
+import { at } from '../kernel/at.ts';
+import { type Bad, bad, good, type Result } from '../kernel/result.ts';
 import { SERIES_NAMES } from '../thread/series.ts';
 import { type Catalogue, wallOf, weakerSquared } from './pair-catalogue.ts';
 import { FILTERS, type Filter } from './pair-filters.ts';
 import { type PairRow, pairOf } from './pair-row.ts';
 import type { Order, Wish } from './pair-wish.ts';
+
+declare module '../kernel/result.ts' {
+  interface Refusals {
+    'wish-without-divider': Readonly<Record<string, never>>;
+    'wish-motion-outside': { readonly perTurn: number };
+    'wish-band-outside': { readonly band: number };
+    'wish-sizes-crossed': { readonly smallest: number; readonly largest: number };
+    'wish-below-nought': { readonly what: 'leastWall' | 'leastStroke' | 'load'; readonly value: number };
+    'wish-usable-outside': { readonly diameters: number };
+    'wish-stress-outside': { readonly stress: number };
+  }
+}
 
 export interface Found {
   readonly kind: 'found';
@@ -96,9 +108,9 @@ const termsOf = (c: Catalogue, w: Wish): Terms => {
     nestedOnly: w.arrangement === 'nested',
     least: w.leastWall,
     inSize: Uint8Array.from(c.d, (d) => Number(d >= w.smallest - 1e-9 && d <= w.largest + 1e-9)),
-    inSeries: Uint8Array.from(c.series, (s, i) => Number(bought[s] || (c.owned[i] ?? 0) > 0)),
+    inSeries: Uint8Array.from(c.series, (s, i) => Number(bought[s] || at(c.owned, i) > 0)),
     owned: w.owned === 'none' ? 0 : w.owned === 'one' ? 1 : 2,
-    turns: Float64Array.from(c.d, (d, i) => (w.usable * d * c.denominator) / (c.leads[i] ?? 1)),
+    turns: Float64Array.from(c.d, (d, i) => (w.usable * d * c.denominator) / at(c.leads, i)),
     stroke: w.leastStroke,
     coreSquared: w.load / (w.stress * (Math.PI / 4)),
   };
@@ -112,7 +124,7 @@ export const searchPairs = (
   most = 40,
 ): Result<Found | Nothing> => {
   const refusal = refuse(wish);
-  if (refusal !== undefined) return said(refusal);
+  if (refusal !== undefined) return refusal;
   const terms = termsOf(catalogue, wish);
   const { n } = terms;
   const hits = new Int32Array(n * (n + 1));
@@ -132,12 +144,12 @@ export const searchPairs = (
         const code = (i * n + j) * 2 + hand;
         hits[count++] = code;
         const off = offBy(terms, net);
-        const gain = (leads[j] ?? 0) / net;
-        const size = Math.max(catalogue.d[i] ?? 0, catalogue.d[j] ?? 0);
+        const gain = at(leads, j) / net;
+        const size = Math.max(at(catalogue.d, i), at(catalogue.d, j));
         if (order === 'nearest') shortlist.offer(code, off, size);
         else if (order === 'gain') shortlist.offer(code, gain, off);
         else if (order === 'size') shortlist.offer(code, size, off);
-        else shortlist.offer(code, -net * Math.min(terms.turns[i] ?? 0, terms.turns[j] ?? 0), off);
+        else shortlist.offer(code, -net * Math.min(at(terms.turns, i), at(terms.turns, j)), off);
       }
     }
   }
@@ -166,7 +178,7 @@ const offBy = (t: Terms, net: number): number => {
 
 /** Net lead of a pair times the denominator; i ≤ j, so that the lead of j is the longer. */
 const netOf = (c: Catalogue, i: number, j: number, hand: number): number => {
-  const [a, b] = [c.leads[i] ?? 0, c.leads[j] ?? 0];
+  const [a, b] = [at(c.leads, i), at(c.leads, j)];
   if (hand === 1) return a + b;
   const net = b - a;
   return c.exact || net >= 8 * Number.EPSILON * b ? net : 0;
@@ -175,14 +187,14 @@ const netOf = (c: Catalogue, i: number, j: number, hand: number): number => {
 /** Whether as many taps as asked are in the drawer, in the hands that this pair needs. */
 const isOwned = (c: Catalogue, asked: 0 | 1 | 2, i: number, j: number, hand: number): boolean => {
   if (asked === 0) return true;
-  const [a, b] = [c.owned[i] ?? 0, c.owned[j] ?? 0];
+  const [a, b] = [at(c.owned, i), at(c.owned, j)];
   if (asked === 1) return a > 0 || b > 0;
   // Like hands share a bit; for unlike ones the bits of b are exchanged first.
   return (a & (hand === 0 ? b : ((b & 1) << 1) | (b >> 1))) > 0;
 };
 
 const reaches = (t: Terms, i: number, j: number, net: number, denominator: number): boolean =>
-  t.stroke === 0 || (net / denominator) * Math.min(t.turns[i] ?? 0, t.turns[j] ?? 0) >= t.stroke * (1 - EDGE);
+  t.stroke === 0 || (net / denominator) * Math.min(at(t.turns, i), at(t.turns, j)) >= t.stroke * (1 - EDGE);
 
 const nests = (c: Catalogue, least: number, i: number, j: number): boolean => {
   const wall = wallOf(c, i, j);
@@ -219,43 +231,33 @@ export const measurePairs = (c: Catalogue, codes: Int32Array, usable: number) =>
   const n = c.candidates.length;
   const column = () => new Float64Array(codes.length);
   const [motion, gain, stroke, size, shorter, longer] = [column(), column(), column(), column(), column(), column()];
-  for (let at = 0; at < codes.length; at++) {
-    const code = codes[at] ?? 0;
+  for (let place = 0; place < codes.length; place++) {
+    const code = at(codes, place);
     const [i, j] = [Math.floor(code / 2 / n), (code >> 1) % n];
     const net = netOf(c, i, j, code % 2) / c.denominator;
-    const [di, dj] = [c.d[i] ?? 0, c.d[j] ?? 0];
-    const [li, lj] = [(c.leads[i] ?? 0) / c.denominator, (c.leads[j] ?? 0) / c.denominator];
-    motion[at] = net;
-    gain[at] = lj / net;
-    stroke[at] = net * usable * Math.min(di / li, dj / lj);
-    size[at] = Math.max(di, dj);
-    shorter[at] = li;
-    longer[at] = lj;
+    const [di, dj] = [at(c.d, i), at(c.d, j)];
+    const [li, lj] = [at(c.leads, i) / c.denominator, at(c.leads, j) / c.denominator];
+    motion[place] = net;
+    gain[place] = lj / net;
+    stroke[place] = net * usable * Math.min(di / li, dj / lj);
+    size[place] = Math.max(di, dj);
+    shorter[place] = li;
+    longer[place] = lj;
   }
   return { motion, gain, stroke, size, shorter, longer };
 };
 
-const refuse = (w: Wish): string | undefined => {
-  if (w.dividers.length === 0) return 'Read no divider; give the steps in a turn of one at least, for example 6.';
+const refuse = (w: Wish): Bad | undefined => {
+  if (w.dividers.length === 0) return bad('wish-without-divider', {});
   for (const k of w.dividers)
-    if (!(w.motion * k > 0 && w.motion * k <= 200))
-      return `Read ${say(w.motion * k)} mm as the motion wanted per turn; give more than nought and at most 200 mm.`;
-  if (!(w.band >= 0 && w.band <= 100))
-    return `Read ${say(w.band)} as the share a pair may be off; give 0 to 100, for example 0.1 for a tenth either way.`;
-  if (!(w.smallest <= w.largest))
-    return `Read a smallest diameter of ${say(w.smallest)} mm and a largest of ${say(w.largest)} mm, between which there is nothing: exchange the two.`;
-  for (const [what, value, unit] of [
-    ['least wall', w.leastWall, 'mm'],
-    ['stroke', w.leastStroke, 'mm'],
-    ['load', w.load, 'N'],
-  ] as const)
-    if (!(value >= 0 && Number.isFinite(value)))
-      return `Read ${say(value)} ${unit} as the ${what}; give nought or more.`;
-  if (!(w.usable > 0 && w.usable <= 1000))
-    return `Read ${say(w.usable)} diameters of usable thread; give more than nought, for example 1.`;
-  return w.stress > 0 && Number.isFinite(w.stress)
-    ? undefined
-    : `Read ${say(w.stress)} MPa as the stress allowed; give more than nought, for example 100.`;
+    if (!(w.motion * k > 0 && w.motion * k <= 200)) return bad('wish-motion-outside', { perTurn: w.motion * k });
+  if (!(w.band >= 0 && w.band <= 100)) return bad('wish-band-outside', { band: w.band });
+  const { smallest, largest } = w;
+  if (!(smallest <= largest)) return bad('wish-sizes-crossed', { smallest, largest });
+  for (const what of ['leastWall', 'leastStroke', 'load'] as const)
+    if (!(w[what] >= 0 && Number.isFinite(w[what]))) return bad('wish-below-nought', { what, value: w[what] });
+  if (!(w.usable > 0 && w.usable <= 1000)) return bad('wish-usable-outside', { diameters: w.usable });
+  return w.stress > 0 && Number.isFinite(w.stress) ? undefined : bad('wish-stress-outside', { stress: w.stress });
 };
 
 /** The codes with the least keys, second key where the first ties. A short sorted list: most offers fail at its end. */
@@ -270,10 +272,10 @@ class Shortlist {
     const end = this.keys.length;
     const last = this.keys[end - 1];
     if (end >= this.most && last && !before(first, second, last)) return;
-    let at = end;
-    for (let key = this.keys[at - 1]; key && before(first, second, key); key = this.keys[at - 1]) at--;
-    this.codes.splice(at, 0, code);
-    this.keys.splice(at, 0, [first, second]);
+    let place = end;
+    for (let key = this.keys[place - 1]; key && before(first, second, key); key = this.keys[place - 1]) place--;
+    this.codes.splice(place, 0, code);
+    this.keys.splice(place, 0, [first, second]);
     if (end >= this.most) {
       this.codes.pop();
       this.keys.pop();
@@ -310,10 +312,10 @@ const whyNothing = (c: Catalogue, w: Wish, t: Terms, pairs: number): Nothing => 
         for (let f = 0; f < filters; f++) failed += (fails >> f) & 1;
         for (let f = 0; f < filters; f++) {
           if (((fails >> f) & 1) === 0) continue;
-          counts[f] = (counts[f] ?? 0) + 1;
-          if (failed > (fewest[f] ?? 0)) continue;
+          counts[f] = at(counts, f) + 1;
+          if (failed > at(fewest, f)) continue;
           const off = distance(f, c, w, t, i, j, net);
-          if (failed === fewest[f] && !(off < (offs[f] ?? 0))) continue;
+          if (failed === fewest[f] && !(off < at(offs, f))) continue;
           codes[f] = (i * t.n + j) * 2 + hand;
           fewest[f] = failed;
           offs[f] = off;
@@ -323,16 +325,16 @@ const whyNothing = (c: Catalogue, w: Wish, t: Terms, pairs: number): Nothing => 
   const most = counts.indexOf(Math.max(...counts));
   const failedBy = (bits: number) => FILTERS.filter((_, f) => ((bits >> f) & 1) === 1);
   const row = (f: number): PairRow | undefined => {
-    const code = codes[f] ?? -1;
-    return code >= 0 ? pairOf(c, w, code, failedBy(also[f] ?? 0)) : undefined;
+    const code = at(codes, f);
+    return code >= 0 ? pairOf(c, w, code, failedBy(at(also, f))) : undefined;
   };
   return {
     kind: 'nothing',
     pairs,
-    excluded: Object.fromEntries(FILTERS.map((filter, f) => [filter, counts[f] ?? 0])) as Record<Filter, number>,
-    most: FILTERS[most] ?? 'motion',
+    excluded: Object.fromEntries(FILTERS.map((filter, f) => [filter, at(counts, f)])) as Record<Filter, number>,
+    most: at(FILTERS, most),
     nearest: row(most),
-    also: failedBy(also[most] ?? 0).filter((filter) => filter !== FILTERS[most]),
+    also: failedBy(at(also, most)).filter((filter) => filter !== FILTERS[most]),
     ways: FILTERS.flatMap((filter, f) => {
       const alone = fewest[f] === 1 ? row(f) : undefined;
       return alone ? [{ filter, row: alone }] : [];
@@ -363,7 +365,7 @@ const failures = (c: Catalogue, t: Terms, i: number, j: number, hand: number, ne
 /** How far outside a filter a pair lies: by its own measure, and by the motion where the filter is a plain yes or no. */
 const distance = (filter: number, c: Catalogue, w: Wish, t: Terms, i: number, j: number, net: number): number => {
   const motion = offBy(t, net);
-  const [di, dj] = [c.d[i] ?? 0, c.d[j] ?? 0];
+  const [di, dj] = [at(c.d, i), at(c.d, j)];
   switch (FILTERS[filter]) {
     case 'wall': {
       // Two equal diameters have no sleeve at all: beyond every pair that only lacks some wall.
@@ -373,11 +375,11 @@ const distance = (filter: number, c: Catalogue, w: Wish, t: Terms, i: number, j:
     case 'size':
       return Math.max(0, w.smallest - Math.min(di, dj)) + Math.max(0, Math.max(di, dj) - w.largest);
     case 'stroke':
-      return t.stroke - (net / c.denominator) * Math.min(t.turns[i] ?? 0, t.turns[j] ?? 0);
+      return t.stroke - (net / c.denominator) * Math.min(at(t.turns, i), at(t.turns, j));
     case 'load':
       return t.coreSquared - weakerSquared(c, t.nestedOnly, i, j);
     case 'owned':
-      return motion + 100 * (t.owned - Number((c.owned[i] ?? 0) > 0) - Number((c.owned[j] ?? 0) > 0));
+      return motion + 100 * (t.owned - Number(at(c.owned, i) > 0) - Number(at(c.owned, j) > 0));
     default:
       return motion;
   }

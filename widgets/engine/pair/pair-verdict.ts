@@ -1,5 +1,5 @@
 /**
- * A maker's judgement of a pair, in words.
+ * A maker's judgement of a pair.
  *
  * How touchy it is goes by the gain: a lead error of 0.1 % in one thread, good ordinary work, shifts the motion per turn by 0.1 % times the gain.
  * The lines are drawn where that is 2.5 % and 10 %. A sleeve is called thin where its wall at the limits is less than the pitch of its outer
@@ -7,18 +7,35 @@
  * A pair that fails what was asked is none of these: it is the nearest, and by how much it misses stands first.
  */
 
-import { listed, say } from '../kernel/say.ts';
+import { at } from '../kernel/at.ts';
 import { diameters, type Thread } from '../thread/thread.ts';
 import type { Candidate } from './pair-catalogue.ts';
-import { FILTER_WORDS, type Filter } from './pair-filters.ts';
+import type { Filter } from './pair-filters.ts';
 
 const GRADES = ['sound', 'with care', 'delicate', 'nearest'] as const;
 export type Grade = (typeof GRADES)[number];
 
+/** What may be remarked on a pair, each with what its words need. */
+interface RemarkValues {
+  /** Relative to the motion wanted: 0.04 is 4 % more. */
+  'off-the-motion': { readonly off: number };
+  misses: { readonly filter: Filter };
+  /** What a lead error of one thread, a share of its lead, is of the motion. */
+  touchy: { readonly leadError: number; readonly ofMotion: number };
+  'thin-wall': Readonly<Record<string, never>>;
+  'one-core-weaker': Readonly<Record<string, never>>;
+  'left-hand-to-order': { readonly threads: readonly string[] };
+  'to-buy': { readonly threads: readonly string[] };
+  'all-owned': Readonly<Record<string, never>>;
+}
+export type PairRemark = {
+  readonly [K in keyof RemarkValues]: { readonly code: K; readonly values: RemarkValues[K] };
+}[keyof RemarkValues];
+
 export interface Verdict {
   readonly grade: Grade;
-  /** Short remarks, the weightiest first. */
-  readonly remarks: readonly string[];
+  /** The weightiest first. */
+  readonly remarks: readonly PairRemark[];
 }
 
 /** Relative lead error of ordinary good work. */
@@ -41,15 +58,16 @@ export const judge = (
   [first, second]: readonly [Candidate, Candidate],
   fails: readonly Filter[],
 ): Verdict => {
-  const remarks: string[] = [];
+  const remarks: PairRemark[] = [];
   let grade = pair.gain <= CARE ? 0 : pair.gain <= DELICATE ? 1 : 2;
   if (fails.length > 0) {
     grade = GRADES.indexOf('nearest');
     remarks.push(
-      ...fails.map((f) =>
-        f === 'motion'
-          ? `${pair.off > 0 ? '+' : ''}${say(100 * pair.off, 2)} % off the motion wanted`
-          : `misses ${FILTER_WORDS[f]}`,
+      ...fails.map(
+        (filter): PairRemark =>
+          filter === 'motion'
+            ? { code: 'off-the-motion', values: { off: pair.off } }
+            : { code: 'misses', values: { filter } },
       ),
     );
   }
@@ -57,25 +75,26 @@ export const judge = (
     grade = Math.max(grade, to);
   };
   if (pair.gain > CARE)
-    remarks.push(
-      `0.1 % of lead error in one thread is ${say(100 * ORDINARY_LEAD_ERROR * pair.gain, 2)} % of the motion`,
-    );
+    remarks.push({
+      code: 'touchy',
+      values: { leadError: ORDINARY_LEAD_ERROR, ofMotion: ORDINARY_LEAD_ERROR * pair.gain },
+    });
   if (pair.arrangement === 'nested' && pair.wall !== undefined && !(pair.wall.limit >= pair.A.P)) {
-    remarks.push('thin wall, less than a pitch');
+    remarks.push({ code: 'thin-wall', values: {} });
     lower(1);
   }
   const [a, b] = [diameters(first.thread).d3, diameters(second.thread).d3];
   if (pair.arrangement === 'in line' && Math.min(a, b) < Math.max(a, b) / 2) {
-    remarks.push('one core is much the weaker');
+    remarks.push({ code: 'one-core-weaker', values: {} });
     lower(1);
   }
   const leftHand = pair.toBuy.filter((t) => t.h === -1).map((t) => t.designation);
   const buy = pair.toBuy.filter((t) => t.h === 1).map((t) => t.designation);
   if (leftHand.length > 0) {
-    remarks.push(`left-hand tools to order: ${listed(leftHand)}`);
+    remarks.push({ code: 'left-hand-to-order', values: { threads: leftHand } });
     lower(1);
   }
-  if (buy.length > 0) remarks.push(`to buy: ${listed(buy)}`);
-  if (pair.toBuy.length === 0) remarks.push('both in your drawer');
-  return { grade: GRADES[grade] ?? 'delicate', remarks };
+  if (buy.length > 0) remarks.push({ code: 'to-buy', values: { threads: buy } });
+  if (pair.toBuy.length === 0) remarks.push({ code: 'all-owned', values: {} });
+  return { grade: at(GRADES, grade), remarks };
 };

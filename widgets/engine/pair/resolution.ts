@@ -4,6 +4,14 @@
  */
 import { mm, plain } from '../kernel/quantity.ts';
 import { relation } from '../kernel/relation.ts';
+import { bad } from '../kernel/result.ts';
+
+declare module '../kernel/result.ts' {
+  interface Refusals {
+    'division-without-motion': Readonly<Record<string, never>>;
+    'step-without-motion': Readonly<Record<string, never>>;
+  }
+}
 
 export const perStep = relation({
   name: 'per-step',
@@ -38,8 +46,7 @@ export const divisionsFor = relation({
   takes: ['Delta', 'v'],
   gives: { m: 'abs(Delta)/v' },
   source: 'Definition: turns divided so that k divisions make the net lead.',
-  refuses: ({ v }) =>
-    v > 0 ? undefined : 'The motion per division must be more than nought: give one such as 0.001 mm.',
+  refuses: ({ v }) => (v > 0 ? undefined : bad('division-without-motion', {})),
   compute: ({ Delta, v }) => ({ m: plain(Math.abs(Delta) / v) }),
 });
 
@@ -49,9 +56,6 @@ export const stepsFor = relation({
   takes: ['w', 's'],
   gives: { m: 'w/s' },
   source: 'Definition: motion wanted over motion per step.',
-  refuses: ({ s }) =>
-    s > 0
-      ? undefined
-      : 'The motion per step must be more than nought: give it without a sign, for threads whose leads differ.',
+  refuses: ({ s }) => (s > 0 ? undefined : bad('step-without-motion', {})),
   compute: ({ w, s }) => ({ m: plain(w / s) }),
 });

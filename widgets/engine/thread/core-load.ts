@@ -4,7 +4,13 @@
  */
 import { newtons } from '../kernel/quantity.ts';
 import { relation } from '../kernel/relation.ts';
-import { say } from '../kernel/say.ts';
+import { bad } from '../kernel/result.ts';
+
+declare module '../kernel/result.ts' {
+  interface Refusals {
+    'bore-takes-the-core': { readonly bore: number; readonly core: number };
+  }
+}
 
 export const coreLoad = relation({
   name: 'core-load',
@@ -12,7 +18,6 @@ export const coreLoad = relation({
   takes: ['sigma_a', 'd_3', 'd_o'],
   gives: { F_a: 'sigma_a*pi/4*(d_3^2 - d_o^2)' },
   source: 'Stress is force over area, on the least section of an external thread (ISO 68-1 design profile).',
-  refuses: ({ d_3, d_o }) =>
-    d_o < d_3 ? undefined : `A bore of ${say(d_o)} mm leaves nothing of a core of ${say(d_3)} mm: take a smaller bore.`,
+  refuses: ({ d_3, d_o }) => (d_o < d_3 ? undefined : bad('bore-takes-the-core', { bore: d_o, core: d_3 })),
   compute: ({ sigma_a, d_3, d_o }) => ({ F_a: newtons(sigma_a * (Math.PI / 4) * (d_3 ** 2 - d_o ** 2)) }),
 });

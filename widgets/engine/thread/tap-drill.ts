@@ -9,8 +9,16 @@
  */
 import { type Millimetres, mm, plain } from '../kernel/quantity.ts';
 import { relation } from '../kernel/relation.ts';
-import { say } from '../kernel/say.ts';
+import { bad } from '../kernel/result.ts';
 import { symbolFact } from '../kernel/symbols.ts';
+
+declare module '../kernel/result.ts' {
+  interface Refusals {
+    'thread-leaves-no-hole': { readonly share: number; readonly pitch: number; readonly d: number };
+    'hole-not-below-thread': { readonly hole: number; readonly d: number };
+    'hole-below-any-root': { readonly hole: number; readonly d: number; readonly pitch: number };
+  }
+}
 
 const FULL = (3 * Math.sqrt(3)) / 4;
 
@@ -21,9 +29,7 @@ export const tapDrill = relation({
   gives: { d_t: 'd - q_t*3*sqrt(3)/4*P' },
   source: 'Shop formula, D − 0.01299 × per cent / tpi (Machinery’s Handbook, from memory).',
   refuses: ({ d, q_t, P }) =>
-    d > q_t * FULL * P
-      ? undefined
-      : `A thread of ${say(100 * q_t)} % at a pitch of ${say(P)} mm would need a hole of no size in ${say(d)} mm: take less thread, or a finer pitch.`,
+    d > q_t * FULL * P ? undefined : bad('thread-leaves-no-hole', { share: q_t, pitch: P, d }),
   compute: ({ d, q_t, P }) => ({ d_t: mm(d - q_t * FULL * P) }),
 });
 
@@ -34,13 +40,11 @@ export const shareOfThread = relation({
   gives: { q_t: '(d - d_t)/(3*sqrt(3)/4*P)' },
   source: 'The shop formula turned round; see tap-drill.',
   refuses: ({ d, d_t, P }) => {
-    const hole = `A hole of ${say(d_t)} mm`;
-    if (!(d_t < d))
-      return `${hole} is no smaller than the thread of ${say(d)} mm, so there is nothing to tap: take a smaller drill.`;
+    if (!(d_t < d)) return bad('hole-not-below-thread', { hole: d_t, d });
     // At 4/3 of full thread the ridges would be sharp; no tap goes there.
     return d - d_t <= symbolFact('q_t').max * FULL * P
       ? undefined
-      : `${hole} is too small for a thread of ${say(d)} mm with a pitch of ${say(P)} mm: the tap would cut below the root of any thread, so take a larger drill.`;
+      : bad('hole-below-any-root', { hole: d_t, d, pitch: P });
   },
   compute: ({ d, d_t, P }) => ({ q_t: plain((d - d_t) / (FULL * P)) }),
 });

@@ -8,7 +8,14 @@
  */
 import { type Millimetres, mm, plain, rad, turns } from '../kernel/quantity.ts';
 import { relation } from '../kernel/relation.ts';
-import { say } from '../kernel/say.ts';
+import { type Bad, bad } from '../kernel/result.ts';
+
+declare module '../kernel/result.ts' {
+  interface Refusals {
+    /** Pitches below `coarsest` leave a core. */
+    'pitch-leaves-no-core': { readonly pitch: number; readonly d: number; readonly coarsest: number };
+  }
+}
 
 /** A thread as designated: basic sizes only, no tolerances. */
 export interface Thread {
@@ -130,10 +137,10 @@ export const leadAngle = relation({
 });
 
 /** Depth at which a rounded-root thread would meet the axis: such a pitch can't be cut on the diameter. */
-const tooCoarse = (d: Millimetres, P: Millimetres): string | undefined =>
+const tooCoarse = (d: Millimetres, P: Millimetres): Bad | undefined =>
   diameters({ d, P }).d3 > 0
     ? undefined
-    : `A pitch of ${say(P)} mm is too coarse for a diameter of ${say(d)} mm, it leaves no core: take a pitch below ${say((24 * d) / (17 * ROOT3), 3)} mm.`;
+    : bad('pitch-leaves-no-core', { pitch: P, d, coarsest: (24 * d) / (17 * ROOT3) });
 
 /** The basic diameters of a thread, for drawing and for walls; the thread must have passed the reader of designations. */
 export const diameters = (

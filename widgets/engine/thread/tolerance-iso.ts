@@ -16,10 +16,29 @@
  * grade and five steps up. Where a pair of diameter and pitch is not tabulated the formula of grade 6 is rounded to the nearest
  * R40 number, ties up, and `basis` says 'formula'; a national table may then differ by a step (DIN 13 gives M8×0.8 a T_d2 of 106 µm, the rule 100).
  */
+
+import { at } from '../kernel/at.ts';
 import { type Millimetres, mm } from '../kernel/quantity.ts';
 import { relation } from '../kernel/relation.ts';
-import { good, type Result, said } from '../kernel/result.ts';
-import { quoted, say } from '../kernel/say.ts';
+import { type Bad, bad, good, type Result } from '../kernel/result.ts';
+
+declare module '../kernel/result.ts' {
+  interface Refusals {
+    'iso-diameter-outside': { readonly d: number };
+    'iso-pitch-outside': { readonly pitch: number };
+    'iso-position-too-fine': { readonly position: IsoPosition; readonly pitch: number; readonly finest: number };
+    'iso-grade-missing': { readonly of: IsoDiameter; readonly grade: number; readonly grades: readonly string[] };
+    'iso-grade-too-fine': {
+      readonly of: IsoDiameter;
+      readonly grade: number;
+      readonly pitch: number;
+      readonly finest: number;
+    };
+    'iso-place-blank': { readonly of: IsoDiameter; readonly grade: number; readonly pitch: number };
+    'iso-class-unread': { readonly read: string };
+    'diameter-step-falls': { readonly low: number; readonly high: number };
+  }
+}
 
 /** Whether a value stands in the published table or comes from the standard's formula and rounding. */
 export type Basis = 'table' | 'formula';
@@ -81,13 +100,6 @@ const GRADES: Readonly<Record<IsoDiameter, Readonly<Record<number, number>>>> = 
   D2: { 4: 0.2, 5: 0.25, 6: 0.3, 7: 0.5, 8: 0.8 },
 };
 
-const NAMES: Readonly<Record<IsoDiameter, string>> = {
-  d: 'the major diameter of a screw',
-  d2: 'the pitch diameter of a screw',
-  D1: 'the minor diameter of a nut',
-  D2: 'the pitch diameter of a nut',
-};
-
 const HUNDREDS = [
   100, 106, 112, 118, 125, 132, 140, 150, 160, 170, 180, 190, 200, 212, 224, 236, 250, 265, 280, 300, 315, 335, 355,
   375, 400, 425, 450, 475, 500, 530, 560, 600, 630, 670, 710, 750, 800, 850, 900, 950,
@@ -115,11 +127,9 @@ const T_D1 = (P: number): number => (P < 1 ? 433 * P - 190 * P ** 1.22 : 230 * P
 const stepIndex = (d: number): number => DIAMETER_STEPS.findIndex((end) => d <= end) - 1;
 
 /** Why ISO 965-1 says nothing of this thread, or undefined where it does. */
-export const outsideIso = (d: number, P: number): string | undefined => {
-  if (!(stepIndex(d) >= 0))
-    return `Read a diameter of ${say(d, 6)} mm; ISO 965-1 gives tolerances over 0.99 mm and up to 355 mm: choose a diameter between those, or a thread without a tolerance class.`;
-  if (!(P >= 0.2 && P <= 8))
-    return `Read a pitch of ${say(P, 6)} mm; ISO 965-1 gives tolerances for pitches from 0.2 mm to 8 mm: choose a pitch between those, or a thread without a tolerance class.`;
+export const outsideIso = (d: number, P: number): Bad | undefined => {
+  if (!(stepIndex(d) >= 0)) return bad('iso-diameter-outside', { d });
+  if (!(P >= 0.2 && P <= 8)) return bad('iso-pitch-outside', { pitch: P });
   return undefined;
 };
 
@@ -132,11 +142,8 @@ export const isoDeviation = (position: IsoPosition, P: number): Result<Sourced> 
   const letter = position === 'G' ? 'g' : position;
   const sign = position === 'G' ? 1 : -1;
   const row = DEVIATIONS[letter];
-  const finest = PITCHES[PITCHES.length - row.length] ?? 0.2;
-  if (!(P >= finest))
-    return said(
-      `Read position ${position} for a pitch of ${say(P, 6)} mm; ISO 965-1 gives it from ${finest} mm up: take position g or h for so fine a thread.`,
-    );
+  const finest = at(PITCHES, PITCHES.length - row.length);
+  if (!(P >= finest)) return bad('iso-position-too-fine', { position, pitch: P, finest });
   const tabulated = row[PITCHES.findIndex((p) => same(p, P)) - PITCHES.length + row.length];
   return good(
     tabulated === undefined
@@ -148,19 +155,13 @@ export const isoDeviation = (position: IsoPosition, P: number): Result<Sourced> 
 /** Tolerance in µm of one diameter by grade, for basic diameter d and pitch P in mm. */
 export const isoTolerance = (of: IsoDiameter, grade: number, d: number, P: number): Result<Sourced> => {
   const outside = outsideIso(d, P);
-  if (outside !== undefined) return said(outside);
+  if (outside !== undefined) return outside;
   const finest = GRADES[of][grade];
-  if (finest === undefined)
-    return said(
-      `Read grade ${grade} for ${NAMES[of]}; ISO 965-1 has grades ${Object.keys(GRADES[of]).join(', ')} there: choose one of those.`,
-    );
+  if (finest === undefined) return bad('iso-grade-missing', { of, grade, grades: Object.keys(GRADES[of]) });
   const inStep = stepIndex(d);
   // The one blank of table 5 that the pitch alone does not explain.
-  const blank = of === 'D2' && grade === 8 && inStep === 5 && same(P, 1);
-  if (!(P >= finest - 1e-9) || blank)
-    return said(
-      `Read grade ${grade} for ${NAMES[of]} at a pitch of ${say(P, 6)} mm; ISO 965-1 leaves that place blank${blank ? ' over 22.4 and up to 45 mm' : `, the grade begins at a pitch of ${finest} mm`}: choose a finer grade.`,
-    );
+  if (of === 'D2' && grade === 8 && inStep === 5 && same(P, 1)) return bad('iso-place-blank', { of, grade, pitch: P });
+  if (!(P >= finest - 1e-9)) return bad('iso-grade-too-fine', { of, grade, pitch: P, finest });
   const six = of === 'd' || of === 'D1' ? crestSix(of, P) : pitchSix(inStep, P);
   // Table 4 prints 1180 at P 8, one step above what the rule of four steps to a grade gives.
   if (of === 'd' && grade === 8 && same(P, 8)) return good({ µm: 1180, basis: 'table' });
@@ -175,10 +176,10 @@ const crestSix = (of: 'd' | 'D1', P: number): Sourced => {
 };
 
 const pitchSix = (step: number, P: number): Sourced => {
-  const row: readonly number[] = PITCH_DIAMETER[step] ?? [];
-  const tabulated = row.find((_, i) => i % 2 === 1 && same(row[i - 1] ?? 0, P));
+  const row: readonly number[] = at(PITCH_DIAMETER, step);
+  const tabulated = row.find((_, i) => i % 2 === 1 && same(at(row, i - 1), P));
   if (tabulated !== undefined) return { µm: tabulated, basis: 'table' };
-  const mean = Math.sqrt((DIAMETER_STEPS[step] ?? 1) * (DIAMETER_STEPS[step + 1] ?? 1));
+  const mean = Math.sqrt(at(DIAMETER_STEPS, step) * at(DIAMETER_STEPS, step + 1));
   return { µm: preferred(T_d2(P, mean)), basis: 'formula' };
 };
 
@@ -195,10 +196,7 @@ export const readIsoClass = (cls: string): Result<IsoClass> => {
   const [, pitchGrade = '', pitchLetter = '', crestGrade = pitchGrade, crestLetter = pitchLetter] = parts ?? [];
   const letters = pitchLetter + crestLetter;
   const side = /^[efgh]{2}$/.test(letters) ? 'external' : /^[GH]{2}$/.test(letters) ? 'internal' : undefined;
-  if (side === undefined)
-    return said(
-      `Read ${quoted(cls)} as a tolerance class; a metric screw takes a grade and e, f, g or h, such as 6g or 5g6g, and a metric nut a grade and G or H, such as 6H: write one of those.`,
-    );
+  if (side === undefined) return bad('iso-class-unread', { read: cls });
   return good({
     side,
     pitch: { grade: Number(pitchGrade), position: pitchLetter as IsoPosition },
@@ -214,10 +212,7 @@ export const diameterStepMean = relation({
   takes: ['d_lo', 'd_hi'],
   gives: { d_s: 'sqrt(d_lo*d_hi)' },
   source: 'ISO 965-1, formulas behind the tables (read in reproduction).',
-  refuses: ({ d_lo, d_hi }) =>
-    d_lo < d_hi
-      ? undefined
-      : `A step from ${say(d_lo, 6)} mm to ${say(d_hi, 6)} mm does not rise: give the lower end first.`,
+  refuses: ({ d_lo, d_hi }) => (d_lo < d_hi ? undefined : bad('diameter-step-falls', { low: d_lo, high: d_hi })),
   compute: ({ d_lo, d_hi }) => ({ d_s: mm(Math.sqrt(d_lo * d_hi)) }),
 });
 

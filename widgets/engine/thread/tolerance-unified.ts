@@ -19,9 +19,17 @@
  */
 import { mm } from '../kernel/quantity.ts';
 import { relation } from '../kernel/relation.ts';
-import { good, type Result, said } from '../kernel/result.ts';
-import { say } from '../kernel/say.ts';
+import { type Bad, bad, good, type Result } from '../kernel/result.ts';
 import type { Basis } from './tolerance-iso.ts';
+
+declare module '../kernel/result.ts' {
+  interface Refusals {
+    /** In inches. */
+    'unified-diameter-outside': { readonly D: number };
+    'unified-pitch-outside': { readonly tpi: number; readonly finest: number };
+    'unified-class-first-elsewhere': { readonly cls: UnifiedClass };
+  }
+}
 
 export type UnifiedClass = '1A' | '2A' | '3A' | '1B' | '2B' | '3B';
 export type UnifiedSeriesName = 'UNC' | 'UNF' | 'UNEF' | 'UN' | 'UNS';
@@ -104,13 +112,11 @@ const FINEST = 200;
 export const FINEST_TABULATED = 80;
 
 /** Why ASME B1.1 has no such class for this thread, or undefined where it has. */
-export const outsideUnified = ({ D, tpi, series }: InchThread, cls: UnifiedClass): string | undefined => {
-  if (!(D >= 0.06 - 1e-9 && D <= 6 + 1e-9))
-    return `Read a diameter of ${say(D, 5)} in; ASME B1.1 gives tolerances from #0 (0.06 in) to 6 in: choose a diameter between those, or a thread without a tolerance class.`;
-  if (!(tpi >= 4 - 1e-9 && tpi <= FINEST + 1e-9))
-    return `Read ${say(tpi, 5)} threads per inch; the rules of ASME B1.1 are used here from 4 to ${FINEST} threads per inch: choose a thread between those, or one without a tolerance class.`;
+export const outsideUnified = ({ D, tpi, series }: InchThread, cls: UnifiedClass): Bad | undefined => {
+  if (!(D >= 0.06 - 1e-9 && D <= 6 + 1e-9)) return bad('unified-diameter-outside', { D });
+  if (!(tpi >= 4 - 1e-9 && tpi <= FINEST + 1e-9)) return bad('unified-pitch-outside', { tpi, finest: FINEST });
   if (cls.startsWith('1') && !((series === 'UNC' || series === 'UNF') && D >= 0.25 - 1e-9))
-    return `Read class ${cls}, which exists only for UNC and UNF threads of 1/4 in and larger: take ${cls.endsWith('A') ? '2A or 3A' : '2B or 3B'} here.`;
+    return bad('unified-class-first-elsewhere', { cls });
   return undefined;
 };
 
@@ -151,7 +157,7 @@ export interface UnifiedLimits {
 /** Limits of size of a Unified thread: the crest is the major diameter of a screw and the minor diameter of a nut. */
 export const unifiedLimits = (size: InchThread, cls: UnifiedClass): Result<UnifiedLimits> => {
   const outside = outsideUnified(size, cls);
-  if (outside !== undefined) return said(outside);
+  if (outside !== undefined) return outside;
   const { D, tpi } = size;
   const allowance = unifiedAllowance(size, cls);
   const crest = unifiedCrestTolerance(size, cls);

@@ -9,8 +9,7 @@
  * A metric size is rounded to 0.001 mm and a Unified one to 0.0001 in before limits are built on it, as the tables do.
  */
 import { type Millimetres, mm } from '../kernel/quantity.ts';
-import { good, type Result, said } from '../kernel/result.ts';
-import { quoted } from '../kernel/say.ts';
+import { bad, good, type Result } from '../kernel/result.ts';
 import { unifiedSeries } from './series.ts';
 import { diameters, type Thread } from './thread.ts';
 import {
@@ -30,6 +29,26 @@ import {
   unifiedLimits,
 } from './tolerance-unified.ts';
 
+declare module '../kernel/result.ts' {
+  interface Refusals {
+    'limits-without-core': { readonly designation: string };
+    'unified-class-on-metric': { readonly cls: UnifiedClass; readonly designation: string };
+    'unified-class-unread': { readonly read: string };
+    'fit-of-unlike-pitches': { readonly screw: PitchAndLead; readonly nut: PitchAndLead };
+    'fit-of-unlike-hands': { readonly screw: string; readonly nut: string };
+  }
+}
+
+type PitchAndLead = Pick<Thread, 'designation' | 'P' | 'L'>;
+
+/** What a reader ought to know of limits: which of them rest on memory, and where a rule was carried past its standard. */
+export type LimitsRemark =
+  | 'position-f-from-memory'
+  | 'no-standard-series'
+  | 'several-starts'
+  | 'no-series-named'
+  | 'finer-than-tables';
+
 /** A diameter with both limits. `basis` is 'table' where the published table gave it, 'formula' where formula and rounding did. */
 export interface Zone {
   readonly min: Millimetres;
@@ -46,7 +65,7 @@ interface Common {
   readonly pitch: Zone;
   /** Signed distance of the zone of the pitch diameter from basic size: es of a screw, negative or nought; EI of a nut. */
   readonly deviation: Millimetres;
-  readonly notes: readonly string[];
+  readonly remarks: readonly LimitsRemark[];
 }
 
 export interface ExternalLimits extends Common {
@@ -71,30 +90,19 @@ export interface InternalLimits extends Common {
 
 export type Limits = ExternalLimits | InternalLimits;
 
-const FREE = 'The thread belongs to no standard series; its limits follow the standard as if it did.';
-const MULTI_START =
-  'The standard tables are written for single-start threads; for several starts makers often allow more on the pitch diameter (common practice, no source).';
-
 /**
  * Limits of size of a thread by class: `6g`, `5g6g`, `6H` for metric threads, `2A`, `3B` for Unified ones; a thread of neither kind takes either.
  * Gives a reason for a class that does not exist there.
  */
 export const limitsOfSize = (thread: Thread, cls: string): Result<Limits> => {
-  if (!(diameters(thread).d3 > 0))
-    return said(
-      `${thread.designation} has no core left at its pitch, so it has no limits of size: choose a finer pitch.`,
-    );
+  const { designation } = thread;
+  if (!(diameters(thread).d3 > 0)) return bad('limits-without-core', { designation });
   const unified = cls.trim().toUpperCase();
   if (isUnifiedClass(unified))
     return thread.kind === 'metric'
-      ? said(
-          `Read class ${unified} for ${thread.designation}; that is a class of Unified threads: take ${unified.endsWith('A') ? '6g' : '6H'} for a metric one.`,
-        )
+      ? bad('unified-class-on-metric', { cls: unified, designation })
       : ofUnified(thread, unified);
-  if (thread.kind === 'unified')
-    return said(
-      `Read ${quoted(cls)} as a tolerance class; a Unified screw takes 1A, 2A or 3A and a Unified nut 1B, 2B or 3B: write one of those.`,
-    );
+  if (thread.kind === 'unified') return bad('unified-class-unread', { read: cls });
   const read = readIsoClass(cls);
   return read.ok ? ofIso(thread, read.value) : read;
 };
@@ -102,7 +110,7 @@ export const limitsOfSize = (thread: Thread, cls: string): Result<Limits> => {
 const ofIso = (thread: Thread, cls: IsoClass): Result<Limits> => {
   const { d, P } = thread;
   const outside = outsideIso(d, P);
-  if (outside !== undefined) return said(outside);
+  if (outside !== undefined) return outside;
   const external = cls.side === 'external';
   const pitchDeviation = isoDeviation(cls.pitch.position, P);
   if (!pitchDeviation.ok) return pitchDeviation;
@@ -136,13 +144,7 @@ const ofIso = (thread: Thread, cls: IsoClass): Result<Limits> => {
     standard: 'ISO 965-1',
     pitch,
     deviation: µm(es.µm),
-    notes: [
-      ...(fromMemory
-        ? ['The deviation of position f stands from memory; compare it with the standard before work depends on it.']
-        : []),
-      ...(thread.kind === 'free' ? [FREE] : []),
-      ...(thread.N > 1 ? [MULTI_START] : []),
-    ],
+    remarks: [...(fromMemory ? (['position-f-from-memory'] as const) : []), ...remarksOn(thread)],
   } as const;
   return good(
     external
@@ -187,15 +189,10 @@ const ofUnified = (thread: Thread, cls: UnifiedClass): Result<Limits> => {
     standard: 'ASME B1.1',
     pitch: zone(pitch),
     deviation: inches(allowance.tenths === 0 ? 0 : -allowance.tenths),
-    notes: [
-      ...(series === undefined
-        ? ['No Unified series is named, so the length of engagement is taken as nine pitches, as for special threads.']
-        : []),
-      ...(tpi > FINEST_TABULATED
-        ? ['The tables of ASME B1.1 end at 80 threads per inch; beyond, its formulas are carried on.']
-        : []),
-      ...(thread.kind === 'free' ? [FREE] : []),
-      ...(thread.N > 1 ? [MULTI_START] : []),
+    remarks: [
+      ...(series === undefined ? (['no-series-named'] as const) : []),
+      ...(tpi > FINEST_TABULATED ? (['finer-than-tables'] as const) : []),
+      ...remarksOn(thread),
     ],
   } as const;
   return good(
@@ -215,6 +212,12 @@ const ofUnified = (thread: Thread, cls: UnifiedClass): Result<Limits> => {
   );
 };
 
+/** What holds whichever standard the limits are of. */
+const remarksOn = (thread: Thread): readonly LimitsRemark[] => [
+  ...(thread.kind === 'free' ? (['no-standard-series'] as const) : []),
+  ...(thread.N > 1 ? (['several-starts'] as const) : []),
+];
+
 /** What is left between a screw and a nut. Diametral, mm; negative is interference. */
 export interface PairClearance {
   /** D2 − d2: least with the largest screw in the smallest nut. */
@@ -232,15 +235,9 @@ export interface PairClearance {
 /** Clearances of a screw in a nut of the same pitch, lead and hand. */
 export const clearanceOfPair = (external: ExternalLimits, internal: InternalLimits): Result<PairClearance> => {
   const [screw, nut] = [external.thread, internal.thread];
-  const mm4 = (x: number) => Number(x.toFixed(4));
   if (!(Math.abs(screw.P - nut.P) < 1e-6 && Math.abs(screw.L - nut.L) < 1e-6))
-    return said(
-      `${screw.designation} and ${nut.designation} differ in pitch or lead (${mm4(screw.P)} and ${mm4(nut.P)} mm pitch, ${mm4(screw.L)} and ${mm4(nut.L)} mm lead), so one can’t be screwed into the other: choose a nut of the screw’s own pitch and lead.`,
-    );
-  if (screw.h !== nut.h)
-    return said(
-      `${screw.designation} and ${nut.designation} are of opposite hands, so one can’t be screwed into the other: choose a nut of the screw’s own hand.`,
-    );
+    return bad('fit-of-unlike-pitches', { screw, nut });
+  if (screw.h !== nut.h) return bad('fit-of-unlike-hands', { screw: screw.designation, nut: nut.designation });
   const minus = (a: number, b: number) => mm(Number((a - b).toFixed(9)));
   const pitch = {
     least: minus(internal.pitch.min, external.pitch.max),

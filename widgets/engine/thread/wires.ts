@@ -14,7 +14,25 @@
  */
 import { mm } from '../kernel/quantity.ts';
 import { relation } from '../kernel/relation.ts';
-import { say } from '../kernel/say.ts';
+import { type Bad, bad } from '../kernel/result.ts';
+
+declare module '../kernel/result.ts' {
+  interface Refusals {
+    'wire-rides-on-crests': WireMisfit;
+    'wire-sinks-below-crests': WireMisfit;
+    'over-wires-too-little': { readonly measured: number };
+    'lead-angle-too-steep': { readonly lambda: number };
+  }
+}
+
+interface WireMisfit {
+  readonly wire: number;
+  readonly pitch: number;
+  /** Wires between these two measure the pitch diameter. */
+  readonly low: number;
+  readonly high: number;
+  readonly best: number;
+}
 
 const ALPHA = Math.PI / 6;
 const COT = 1 / Math.tan(ALPHA);
@@ -23,10 +41,11 @@ const ROOT3 = Math.sqrt(3);
 /** How much M exceeds d2. */
 const overPitch = (w: number, P: number): number => w * (1 + 1 / Math.sin(ALPHA)) - (P / 2) * COT;
 
-const misfit = ({ w_w, P }: { readonly w_w: number; readonly P: number }): string | undefined => {
+const misfit = ({ w_w, P }: { readonly w_w: number; readonly P: number }): Bad | undefined => {
   const [low, high] = [((7 * ROOT3) / 24) * P, ((7 * ROOT3) / 12) * P];
   if (w_w > low && w_w < high) return undefined;
-  return `A wire of ${say(w_w)} mm ${w_w > low ? 'rides on the crests' : 'sinks below the crests'} of a thread of ${say(P)} mm pitch: take one between ${say(low)} and ${say(high)} mm, best ${say(P / (2 * Math.cos(ALPHA)))} mm.`;
+  const values = { wire: w_w, pitch: P, low, high, best: P / (2 * Math.cos(ALPHA)) };
+  return w_w > low ? bad('wire-rides-on-crests', values) : bad('wire-sinks-below-crests', values);
 };
 
 export const bestWire = relation({
@@ -56,9 +75,7 @@ export const pitchDiameterOverWires = relation({
   source: 'NBS Handbook H28, three-wire measurement (from memory); the lead-angle term is left out, see wire-slope.',
   refuses: (inputs) =>
     misfit(inputs) ??
-    (inputs.M_w > overPitch(inputs.w_w, inputs.P)
-      ? undefined
-      : `A measurement of ${say(inputs.M_w, 5)} mm is less than the wires alone take up: measure again over all three wires.`),
+    (inputs.M_w > overPitch(inputs.w_w, inputs.P) ? undefined : bad('over-wires-too-little', { measured: inputs.M_w })),
   compute: ({ M_w, P, w_w }) => ({ d_2: mm(M_w - overPitch(w_w, P)) }),
 });
 
@@ -69,9 +86,6 @@ export const wireSlope = relation({
   gives: { c_w: 'w_w/2*tan(lambda)^2*cos(30*deg)/tan(30*deg)' },
   source:
     'NBS Handbook H28, three-wire measurement, first term in the lead angle (from memory); checked in the tests on the helicoid.',
-  refuses: ({ lambda }) =>
-    lambda <= Math.PI / 18
-      ? undefined
-      : `Read a lead angle of ${say((lambda * 180) / Math.PI)}°; the one-term correction is good up to 10°: measure so steep a thread with balls or by projection.`,
+  refuses: ({ lambda }) => (lambda <= Math.PI / 18 ? undefined : bad('lead-angle-too-steep', { lambda })),
   compute: ({ w_w, lambda }) => ({ c_w: mm((w_w / 2) * Math.tan(lambda) ** 2 * Math.cos(ALPHA) * COT) }),
 });

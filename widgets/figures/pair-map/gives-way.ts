@@ -1,8 +1,8 @@
 /** Why no pair passes, and which of the wishes could give way, to what. */
 import { WORDS } from '#words/figures/pair-map.ts';
+import { FILTER_WORDS } from '#words/pair.ts';
 import {
   divisionsFor,
-  FILTER_WORDS,
   type Filter,
   type Nothing,
   type PairRow,

@@ -5,6 +5,7 @@
 
 import { WORDS } from '#words/figures/pair-map.ts';
 import { at, fractionText, good, type PairRow, type Result } from '../../engine/index.ts';
+import { GRADE_WORDS, remarkText } from '#words/pair.ts';
 import { escapeText } from '../../input/escape.ts';
 import { grouped, numeral, show, type UnitView } from '../../input/format.ts';
 import { defineFigure } from '../kit/figure.ts';
@@ -70,6 +71,9 @@ const place = (p: PairRow, frame: Frame): readonly [number, number] =>
     longer: Math.max(p.A.L, p.C.L),
   });
 
+const remarks = ({ verdict }: PairRow): string =>
+  verdict.remarks.length > 0 ? `: ${verdict.remarks.map(remarkText).join('; ')}` : '';
+
 const listRow = (p: PairRow, rank: number, frame: Frame, { wish }: Asked, view: UnitView): string => {
   const [x, y] = place(p, frame);
   const cells: readonly string[] = [
@@ -83,7 +87,7 @@ const listRow = (p: PairRow, rank: number, frame: Frame, { wish }: Asked, view: 
   ];
   return (
     `<tr data-row="${rank}" data-at="${px(x)} ${px(y)}"><th scope="row"><a data-key="pair-${rank}" href="${escapeText(openIn(p, view))}" title="${WORDS.openIn}">${escapeText(p.A.designation)} <span class="with">${WORDS.with}</span> ${escapeText(p.C.designation)}</a></th>` +
-    `${cells.map((c) => `<td>${escapeText(c)}</td>`).join('')}<td class="verdict-cell"><strong>${p.verdict.grade}</strong>${p.verdict.remarks.length > 0 ? `: ${escapeText(p.verdict.remarks.join('; '))}` : ''}</td></tr>`
+    `${cells.map((c) => `<td>${escapeText(c)}</td>`).join('')}<td class="verdict-cell"><strong>${GRADE_WORDS[p.verdict.grade]}</strong>${escapeText(remarks(p))}</td></tr>`
   );
 };
 
@@ -143,7 +147,7 @@ const caption = (asked: State, view: UnitView): string => {
     aTurn: motion(aTurn, view),
     step: motion(wish.motion, view),
     dividers: wish.dividers,
-    best: { ...factsOf(best, view), k: best.k, grade: best.verdict.grade },
+    best: { ...factsOf(best, view), k: best.k, grade: GRADE_WORDS[best.verdict.grade] },
   });
 };
 
@@ -180,7 +184,7 @@ export const pairMap = defineFigure({
         show(p.carries, { shown: 'force', digits: 3 }, view),
         motion(p.roundedFirst.Delta, view),
         percent(p.roundedFirst.error ?? 0),
-        `${p.verdict.grade}${p.verdict.remarks.length > 0 ? `: ${p.verdict.remarks.join('; ')}` : ''}`,
+        `${GRADE_WORDS[p.verdict.grade]}${remarks(p)}`,
       ]),
     };
   },

@@ -1,6 +1,7 @@
 /** What the figure shows, from the reader's designation: limits of screw and nut, what is left between, and the rows of the table. */
 
 import { WORDS } from '#words/figures/thread-limits.ts';
+import { LIMITS_REMARKS } from '#words/thread.ts';
 import {
   type Basis,
   clearanceOfPair,
@@ -58,7 +59,10 @@ export const stateOf = ({ threads: { thread }, values }: NumbersOf<'thread', 'q_
     nut: n,
     clearance: clearance.value,
     hole: hole.value,
-    notes: [...(everyday.length > 0 ? [WORDS.everyday(everyday)] : []), ...new Set([...s.notes, ...n.notes])],
+    notes: [
+      ...(everyday.length > 0 ? [WORDS.everyday(everyday)] : []),
+      ...[...new Set([...s.remarks, ...n.remarks])].map((remark) => LIMITS_REMARKS[remark]),
+    ],
   });
 };
 

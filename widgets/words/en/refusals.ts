@@ -11,9 +11,13 @@ import { FIGURES_A } from './refusals/figures-a.ts';
 import { FIGURES_B } from './refusals/figures-b.ts';
 import { FORCE_REFUSALS } from './refusals/force.ts';
 import { INPUT } from './refusals/input.ts';
+import { KERNEL } from './refusals/kernel.ts';
 import { LEVELLING_REFUSALS } from './refusals/levelling.ts';
+import { NUMERICS } from './refusals/numerics.ts';
+import { PAIR } from './refusals/pair.ts';
 import { PLAY_REFUSALS } from './refusals/play.ts';
 import { SITE } from './refusals/site.ts';
+import { THREAD } from './refusals/thread.ts';
 import { TYPED_TABLES } from './refusals/typed-tables.ts';
 import { WAYS_REFUSALS } from './refusals/ways.ts';
 
@@ -35,4 +39,8 @@ export const REFUSALS: RefusalWords = {
   ...LEVELLING_REFUSALS,
   ...PLAY_REFUSALS,
   ...WAYS_REFUSALS,
+  ...KERNEL,
+  ...NUMERICS,
+  ...PAIR,
+  ...THREAD,
 };
