@@ -27,7 +27,7 @@ import {
   wedgeFor,
   wedgePush,
 } from '../../widgets/engine/index.ts';
-import { said } from '../../widgets/engine/kernel/result.ts';
+import { bad } from '../../widgets/engine/kernel/result.ts';
 import { readWayPrices } from '../../widgets/input/way-prices.ts';
 import { reasonIn, valueIn } from '../support/results.ts';
 
@@ -73,7 +73,7 @@ const named = (name: WayName, given: Partial<LoadCase> = {}) => {
 describe('what turns each way', () => {
   it('is F times the motion a turn over 2π where nothing rubs, however the motion is made', () => {
     for (const [i, way] of ways().entries())
-      expect(valueIn(under({ mu: 0 })[i]?.torque ?? said('')), way.name).toBeCloseTo(
+      expect(valueIn(under({ mu: 0 })[i]?.torque ?? bad('equal-leads-no-gain', {})), way.name).toBeCloseTo(
         (50 * way.perTurn) / (2 * Math.PI),
         9,
       );
@@ -83,7 +83,7 @@ describe('what turns each way', () => {
     const fine = valueIn(sameMotion(WANTED, { ...SHOP, driveLead: 0.8 }));
     const loaded = valueIn(waysUnderLoad(fine, { ...CASE, mu: 0, drive: screw(5, 0.8) }));
     for (const [i, way] of fine.entries())
-      expect(valueIn(loaded[i]?.torque ?? said('')), way.name).toBeCloseTo((50 * way.perTurn) / (2 * Math.PI), 9);
+      expect(valueIn(loaded[i]?.torque ?? bad('equal-leads-no-gain', {})), way.name).toBeCloseTo((50 * way.perTurn) / (2 * Math.PI), 9);
   });
 
   it('has a wedge push found from two free bodies: follower on the slope, wedge on the base', () => {
@@ -233,11 +233,11 @@ describe('a lever with equal arms', () => {
     // 10 µm for 1.5° is 2.4 mm a turn, more than the drive screw’s 1 mm.
     const coarse = valueIn(sameMotion({ ...WANTED, resolution: 0.01 }, SHOP));
     const lever = valueIn(waysUnderLoad(coarse, CASE)).find((w) => w.name === 'lever');
-    const chain = valueIn(lever?.chain ?? said('no lever'));
+    const chain = valueIn(lever?.chain ?? bad('equal-leads-no-gain', {}));
     expect(chain.shares).toEqual([{ name: 'the drive screw', share: 1 }]);
     // Its height is 0.5 + 8 mm on a core of 6 − 1.22687 mm.
     expect(chain.stiffness / ((210000 * Math.PI * 4.7731306781 ** 2) / 4 / 8.5)).toBeCloseTo(1, 9);
-    expect(valueIn(lever?.push ?? said('no lever'))).toBeCloseTo(50, 12);
+    expect(valueIn(lever?.push ?? bad('equal-leads-no-gain', {}))).toBeCloseTo(50, 12);
   });
 });
 

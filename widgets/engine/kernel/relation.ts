@@ -7,7 +7,7 @@
  * result or a reason.
  */
 import type { BaseUnits } from './quantity.ts';
-import { type Bad, bad, good, type Result, said } from './result.ts';
+import { type Bad, bad, good, type Result } from './result.ts';
 import { type SYMBOLS, type SymbolName, symbolFact } from './symbols.ts';
 
 declare module './result.ts' {
@@ -39,7 +39,7 @@ interface Definition<I extends string, O extends string> {
   readonly gives: { readonly [K in O]: string | undefined };
   readonly source: string;
   /** Why these inputs, each within its bounds, have no answer together; undefined where they have one. */
-  readonly refuses?: (inputs: Values<I & SymbolName>) => Bad | string | undefined;
+  readonly refuses?: (inputs: Values<I & SymbolName>) => Bad | undefined;
   readonly compute: (inputs: Values<I & SymbolName>) => Values<O & SymbolName>;
 }
 
@@ -77,7 +77,7 @@ export const relation = <const I extends string, const O extends string>(
       if (refusal) return refusal;
     }
     const refused = definition.refuses?.(inputs);
-    if (refused !== undefined) return typeof refused === 'string' ? said(refused) : refused;
+    if (refused !== undefined) return refused;
     const outputs = definition.compute(inputs);
     for (const [symbol, value] of Object.entries<number>(outputs))
       if (!Number.isFinite(value)) return bad('output-without-bound', { symbol: symbol as SymbolName });

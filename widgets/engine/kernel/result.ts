@@ -17,10 +17,8 @@
  *
  * A code without a sentence in the table, or a sentence without a code, does not compile.
  */
-export interface Refusals {
-  /** A sentence that has no code yet. */
-  said: { readonly text: string };
-}
+// biome-ignore lint/suspicious/noEmptyInterface: every file that refuses adds its codes to it
+export interface Refusals {}
 
 export type RefusalCode = keyof Refusals;
 
@@ -44,6 +42,3 @@ export const good = <T>(value: T): Good<T> => ({ ok: true, value });
 
 export const bad = <K extends RefusalCode>(code: K, values: Refusals[K], field?: string): Bad =>
   (field === undefined ? { ok: false, code, values } : { ok: false, code, values, field }) as Bad;
-
-/** For sentences that have no code yet. */
-export const said = (text: string, field?: string): Bad => bad('said', { text }, field);

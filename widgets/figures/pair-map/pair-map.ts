@@ -4,8 +4,8 @@
  */
 
 import { WORDS } from '#words/figures/pair-map.ts';
-import { at, fractionText, good, type PairRow, type Result } from '../../engine/index.ts';
 import { GRADE_WORDS, remarkText } from '#words/pair.ts';
+import { at, fractionText, good, type PairRow, type Result } from '../../engine/index.ts';
 import { escapeText } from '../../input/escape.ts';
 import { grouped, numeral, show, type UnitView } from '../../input/format.ts';
 import { defineFigure } from '../kit/figure.ts';

@@ -22,7 +22,6 @@ import { TYPED_TABLES } from './refusals/typed-tables.ts';
 import { WAYS_REFUSALS } from './refusals/ways.ts';
 
 export const REFUSALS: RefusalWords = {
-  said: ({ text }) => text,
   ...ASSEMBLY,
   ...CLIENT,
   ...DESIGNATION,
