@@ -14,16 +14,13 @@ export default defineConfig(
     plugins: [site({ chapters: resolve(root, 'chapters') })],
     build: {
       target: 'es2022',
-      cssCodeSplit: false,
       modulePreload: false,
-      assetsInlineLimit: 0,
       rolldownOptions: {
         input: { notebook: resolve(root, 'widgets/client/main.ts') },
         output: {
           format: 'iife',
           codeSplitting: false,
           entryFileNames: 'assets/[name]-[hash].js',
-          assetFileNames: 'assets/[name]-[hash][extname]',
         },
       },
     },

@@ -2,13 +2,12 @@
  * The first paint on a slow line (150 ms there and back, 1.6 Mbit/s): what was asked for before it, and the same with the
  * styles in a file beside the page, which is asked for once more and sent once only.
  */
-import { cpSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { cpSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
-import { join } from 'node:path';
+import { basename, join } from 'node:path';
 import { chromium } from 'playwright-core';
-import { stylesOf } from '../../widgets/site/one-file.mjs';
 import { LAUNCH } from '../setup/chromium.mjs';
-import { median, notebook, serve } from './support.mjs';
+import { median, notebook, serve, stylesOf } from './support.mjs';
 
 export const title = 'First paint on a slow line, ms (median of 5), and what had come before it; aim: the page alone';
 
@@ -20,9 +19,12 @@ export const bench = async (line) => {
   const folder = await notebook();
   const apart = mkdtempSync(join(tmpdir(), 'notebook-apart-'));
   cpSync(folder, apart, { recursive: true });
-  const css = stylesOf(readFileSync(join(folder, 'index.html'), 'utf8'));
-  writeFileSync(join(apart, 'style.css'), css);
-  const linked = (html) => html.replace(`<style>${css}</style>`, '<link rel="stylesheet" href="style.css">');
+  const linked = (html, path) => {
+    const css = stylesOf(html);
+    const name = `${basename(path, '.html')}.css`;
+    writeFileSync(join(apart, name), css);
+    return html.replace(`<style>${css}</style>`, `<link rel="stylesheet" href="${name}">`);
+  };
   for (const [words, place, mend] of [
     ['as built', folder, undefined],
     ['styles beside it', apart, linked],

@@ -18,6 +18,9 @@ export const packed = (content) => gzipSync(content, { level: 9 });
 export const gzipped = (path) => packed(readFileSync(path));
 export const wait = (ms) => new Promise((done) => setTimeout(done, ms));
 
+/** The text of the styles that stand in a built page. */
+export const stylesOf = (html) => /<style>([\s\S]*?)<\/style>/.exec(html)?.[1] ?? '';
+
 let built;
 /** The folder of the notebook, built when first asked for; BENCH_FOLDER names one that is built already. */
 export const notebook = async () => {

@@ -1,8 +1,7 @@
 /** What is sent, by file, packed as hosts pack it. */
 import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { stylesOf } from '../../widgets/site/one-file.mjs';
-import { gzipped, kB, notebook, packed } from './support.mjs';
+import { gzipped, kB, notebook, packed, stylesOf } from './support.mjs';
 
 export const title = 'Weight, kB packed with gzip; aim: script of every page ≤ 60, a page with a plot ≤ 150';
 
@@ -16,7 +15,8 @@ export const bench = async (line) => {
   line('script of every page', kB(page));
   line('plot library, before the first plot', kB(library));
   line('both, and the figure motion-plot', kB(page + library + sizeOf('motion-plot-')));
-  line('styles, in every page', kB(packed(stylesOf(readFileSync(join(folder, 'index.html'), 'utf8'))).length));
-  for (const name of readdirSync(folder).filter((file) => file.endsWith('.html')))
-    line(name, kB(gzipped(join(folder, name)).length));
+  for (const name of readdirSync(folder).filter((file) => file.endsWith('.html'))) {
+    const styles = packed(stylesOf(readFileSync(join(folder, name), 'utf8')));
+    line(`${name}, and the styles in it`, `${kB(gzipped(join(folder, name)).length)}   ${kB(styles.length)}`);
+  }
 };

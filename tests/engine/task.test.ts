@@ -30,9 +30,10 @@ describe('a long table of readings', () => {
   it('is refused in steps with the sentence it gets at once', () => {
     const spoilt = `${text}\n17; many; up`;
     const { result } = driven(parseReadingsRun(spoilt));
-    expect(result).toEqual({
+    expect(result).toMatchObject({
       ok: false,
-      reason: `Line ${ROWS + 2}: the reading “many” is not a number; mend or remove it and paste again.`,
+      code: 'line-unread',
+      values: { line: ROWS + 2, fault: { kind: 'no number', column: 'reading', cell: 'many' } },
     });
     expect(parseReadings(spoilt)).toEqual(result);
   });

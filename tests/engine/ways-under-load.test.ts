@@ -83,7 +83,10 @@ describe('what turns each way', () => {
     const fine = valueIn(sameMotion(WANTED, { ...SHOP, driveLead: 0.8 }));
     const loaded = valueIn(waysUnderLoad(fine, { ...CASE, mu: 0, drive: screw(5, 0.8) }));
     for (const [i, way] of fine.entries())
-      expect(valueIn(loaded[i]?.torque ?? bad('equal-leads-no-gain', {})), way.name).toBeCloseTo((50 * way.perTurn) / (2 * Math.PI), 9);
+      expect(valueIn(loaded[i]?.torque ?? bad('equal-leads-no-gain', {})), way.name).toBeCloseTo(
+        (50 * way.perTurn) / (2 * Math.PI),
+        9,
+      );
   });
 
   it('has a wedge push found from two free bodies: follower on the slope, wedge on the base', () => {

@@ -19,7 +19,12 @@ beforeAll(() => {
   book = readBook(FOLDER, FIGURES);
 }, 60_000);
 
-const ASSETS = { scripts: ['assets/a.js'], style: { address: 'assets/a.css' }, icon: 'notebook.svg', module: false };
+const ASSETS = {
+  scripts: ['assets/a.js'],
+  style: { addresses: ['assets/a.css'] },
+  icon: 'notebook.svg',
+  module: false,
+};
 const fresh = (slug: string): Document => parseHTML(bookPage(book, slug, ASSETS) ?? '').document;
 /** Read once, since every test looks at it and a page is long. */
 const read = new Map<string, Document>();

@@ -431,7 +431,12 @@ describe('markup that could run', () => {
       .replace('Say what the pair moves.', `"><script>alert(1)</script>`);
     const pressed = press(text);
     const place = { slug: 'test', title: pressed.title, goal: pressed.goal, number: 1 };
-    const html = pageHtml(pressed, place, [place], { scripts: [], style: { text: '' }, icon: 'i.svg', module: false });
+    const html = pageHtml(pressed, place, [place], {
+      scripts: [],
+      style: { text: () => '' },
+      icon: 'i.svg',
+      module: false,
+    });
     const { document } = parseHTML(html);
     // Two pieces of data and no script: what the page is, and its model.
     expect([...document.querySelectorAll('script')].map((s) => s.type)).toEqual([

@@ -96,7 +96,7 @@ const harmIn = (html: string, scripts: number): string[] => {
   return found;
 };
 
-const ASSETS = { scripts: ['assets/a.js'], style: { address: 'assets/a.css' }, icon: 'i.svg', module: false };
+const ASSETS = { scripts: ['assets/a.js'], style: { addresses: ['assets/a.css'] }, icon: 'i.svg', module: false };
 
 const page = (text: string): string => {
   const pressed = renderChapter('chapters/99-x.md', text, FIGURES);

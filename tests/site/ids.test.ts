@@ -1,11 +1,11 @@
 /** Hatchings, clips and headings are found by id over the whole page: each stands once, and each that is asked for is there. */
-import { readdirSync, readFileSync } from 'node:fs';
+import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
+import { allStyles } from '../../widgets/site/styles.mjs';
 import { CHAPTERS, press } from '../support/chapters.ts';
 
 const idsIn = (html: string): string[] => [...html.matchAll(/ id="([^"]+)"/g)].map((m) => m[1] ?? '');
 const askedIn = (html: string): string[] => [...html.matchAll(/url\(#([^)]+)\)/g)].map((m) => m[1] ?? '');
-const STYLES = new URL('../../widgets/client/styles/', import.meta.url);
 const twice = (ids: readonly string[]): string[] => [...new Set(ids.filter((id, i) => ids.indexOf(id) !== i))];
 
 describe('the ids of a page', () => {
@@ -29,7 +29,10 @@ describe('the ids of a page', () => {
   });
 
   it('are asked for by no style sheet, which can’t know the numbers whose name an id carries', () => {
-    const sheets = readdirSync(STYLES).map((name) => ({ name, text: readFileSync(new URL(name, STYLES), 'utf8') }));
+    const sheets = allStyles().map((name) => ({
+      name,
+      text: readFileSync(new URL(`../../${name}`, import.meta.url), 'utf8'),
+    }));
     expect(sheets.length).toBeGreaterThan(10);
     expect(sheets.filter(({ text }) => /url\(\s*["']?#/.test(text)).map(({ name }) => name)).toEqual([]);
   });

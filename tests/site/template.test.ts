@@ -58,7 +58,12 @@ const build = (text: string) => {
   writeFileSync(join(folder, '01-mine.md'), text);
   const book = readBook(folder, FIGURES);
   rmSync(folder, { recursive: true });
-  const page = bookPage(book, 'mine', { scripts: ['s.js'], style: { address: 's.css' }, icon: 'i.svg', module: false });
+  const page = bookPage(book, 'mine', {
+    scripts: ['s.js'],
+    style: { addresses: ['s.css'] },
+    icon: 'i.svg',
+    module: false,
+  });
   return { mistakes: book.mistakes.map(diagnosticText), page };
 };
 

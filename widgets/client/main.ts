@@ -1,6 +1,5 @@
 /** Wakes a page: reads its model and its address, then hands every marked place to the part that knows it. */
 import { SCRIPT_MISSING } from '#words/client.ts';
-import './styles/notebook.css';
 import { inTodaysNames } from '../assembly/design-use.ts';
 import type { PageModel } from '../page/model.ts';
 import { openStore, withoutField } from './address.ts';

@@ -12,6 +12,7 @@ import { build, runnerImport } from 'vite';
 import { writeOffline } from './offline.mjs';
 import { writeOneFile } from './one-file.mjs';
 import { withoutPackages, withoutWords } from './strip.mjs';
+import { packedStyles } from './styles.mjs';
 
 const root = resolve(import.meta.dirname, '../..');
 const PLOT = '@observablehq/plot';
@@ -167,7 +168,7 @@ export const buildNotebook = async (outDir = resolve(root, 'dist'), logLevel = '
     define: { __FIGURES__: JSON.stringify({ library: library.file, figures }) },
   });
   process.env.NODE_ENV = NODE_ENV;
-  writeOneFile(outDir, module.WORDS);
+  writeOneFile(outDir, module.WORDS, (await packedStyles()).all);
   writeOffline(outDir, module.WORDS);
   return { library: library.file, figures };
 };

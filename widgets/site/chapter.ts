@@ -25,6 +25,8 @@ export interface RenderedChapter {
   readonly goal: string;
   readonly html: string;
   readonly model: PageModel;
+  /** The figures that stand on the page, each once. */
+  readonly figures: readonly string[];
   readonly anchors: readonly string[];
   readonly links: readonly { readonly href: string; readonly line: number }[];
   readonly mistakes: readonly Diagnostic[];
@@ -77,6 +79,7 @@ export const renderChapter = (file: string, text: string, figures: ReadonlyMap<s
       predictions: work.predictions,
       exercises: [...work.blocks.values()].flatMap((b) => (b.kind === 'exercise' ? [b.exercise] : [])),
     },
+    figures: [...new Set([...work.blocks.values()].flatMap((b) => (b.kind === 'figure' ? [b.figure.name] : [])))],
     anchors: tokens.filter((t) => t.type === 'heading_open').map((t) => String(t.attrGet('id'))),
     links,
     mistakes: book.mistakes,

@@ -39,10 +39,8 @@ const router = () => {
   });
 };
 
-/** The text of the styles that stand in a built page. */
-export const stylesOf = (html) => /<style>([\s\S]*?)<\/style>/.exec(html)?.[1] ?? '';
-
-export const writeOneFile = (folder, { language, withoutScript }) => {
+/** `styles` is the text for a page that can hold any figure. */
+export const writeOneFile = (folder, { language, withoutScript }, styles) => {
   const names = readdirSync(folder).filter((name) => name.endsWith('.html') && name !== ONE_FILE);
   const assets = readdirSync(join(folder, 'assets'));
   const read = (name) => readFileSync(join(folder, 'assets', name), 'utf8');
@@ -59,8 +57,7 @@ export const writeOneFile = (folder, { language, withoutScript }) => {
       ];
     }),
   );
-  // The styles are those of any page, with the fonts in them.
-  const style = stylesOf(readFileSync(join(folder, 'index.html'), 'utf8')).replace(
+  const style = styles.replace(
     /url\(([^)]+\.woff2)\)/g,
     (_, font) => `url(data:font/woff2;base64,${readFileSync(join(folder, font)).toString('base64')})`,
   );

@@ -31,8 +31,8 @@ export interface Place {
 export interface Assets {
   /** Script addresses, relative to the page. */
   readonly scripts: readonly string[];
-  /** The address of the style sheet, or its text: a page that holds it is painted after one answer of a server. */
-  readonly style: { readonly address: string } | { readonly text: string };
+  /** Addresses of the style sheets, or their text for a page with these figures: a page that holds it is painted after one answer of a server. */
+  readonly style: { readonly addresses: readonly string[] } | { text(figures: readonly string[]): string };
   readonly icon: string;
   /** A classic script runs from a file as well; the dev server serves modules, and adds scripts of its own that the policy would stop. */
   readonly module: boolean;
@@ -46,18 +46,19 @@ export const pageHtml = (pressed: RenderedChapter, place: Place, all: readonly P
   const [before, after] = [all[at - 1], all[at + 1]];
   const title = place.number === undefined ? NOTEBOOK : `${pressed.title} · ${NOTEBOOK}`;
   const { style } = assets;
+  const text = 'text' in style ? style.text(pressed.figures) : undefined;
   const script = (src: string) =>
     assets.module ? `<script type="module" src="${src}"></script>` : `<script defer src="${src}"></script>`;
   return `<!doctype html>
 <html lang="${LANGUAGE}" data-units="metric">
 <head>
-<meta charset="utf-8">${assets.module ? '' : `\n${pagePolicy('text' in style ? [style.text] : [])}`}
+<meta charset="utf-8">${assets.module ? '' : `\n${pagePolicy(text === undefined ? [] : [text])}`}
 <meta name="viewport" content="width=device-width, initial-scale=1">
 <title>${escapeText(title)}</title>
 <meta name="description" content="${escapeText(pressed.goal)}">
 <meta name="color-scheme" content="light dark">
 <link rel="icon" href="${assets.icon}">
-${'text' in style ? `<style>${style.text}</style>` : `<link rel="stylesheet" href="${style.address}">`}
+${'addresses' in style ? style.addresses.map((href) => `<link rel="stylesheet" href="${href}">`).join('\n') : `<style>${text}</style>`}
 ${assets.scripts.map(script).join('\n')}
 <script type="application/ld+json">${jsonForHtml(learningResource(pressed, place))}</script>
 </head>

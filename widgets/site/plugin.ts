@@ -12,6 +12,7 @@ import { type Plugin, runnerImport, type ViteDevServer } from 'vite';
 import { escapeText } from '../input/escape.ts';
 import type { RenderCache } from './book.ts';
 import type * as Site from './site.ts';
+import { allStyles, packedStyles } from './styles.mjs';
 
 const SITE = resolve(import.meta.dirname, 'site.ts');
 const ICON = 'notebook.svg';
@@ -57,7 +58,7 @@ export const site = ({ chapters }: { readonly chapters: string }): Plugin => {
           const page = now.readPage(chapters, slug, now.FIGURES, cacheOf(now), {
             // The server’s own client is named here: having it put in would read the whole page for the sake of one line.
             scripts: ['/@vite/client', '/widgets/client/main.ts'],
-            style: { address: '/widgets/client/styles/notebook.css' },
+            style: { addresses: allStyles().map((path) => `/${path}`) },
             icon: `/${ICON}`,
             module: true,
           });
@@ -82,22 +83,20 @@ export const site = ({ chapters }: { readonly chapters: string }): Plugin => {
       for (const file of readdirSync(chapters)) this.addWatchFile(resolve(chapters, file));
     },
     generateBundle: {
-      // After scripts and fonts have their names.
+      // After the script has its name.
       order: 'post',
       async handler(_options, bundle) {
         const scripts = Object.keys(bundle).filter((name) => name.endsWith('.js'));
-        const text = Object.values(bundle)
-          .flatMap((file) => (file.type === 'asset' && file.fileName.endsWith('.css') ? [file] : []))
-          .map((file) => {
-            delete bundle[file.fileName];
-            return String(file.source);
-          })
-          .join('')
-          .replace(/url\((?!data:|#)(?:\.\/)?/g, 'url(assets/')
-          .trim();
+        const { withFigures, fonts } = await packedStyles();
+        for (const [fileName, source] of fonts) this.emitFile({ type: 'asset', fileName, source });
         const { rooms, book } = await readWhole();
         for (const { slug } of book.places) {
-          const source = rooms.bookPage(book, slug, { scripts, style: { text }, icon: ICON, module: false });
+          const source = rooms.bookPage(book, slug, {
+            scripts,
+            style: { text: withFigures },
+            icon: ICON,
+            module: false,
+          });
           if (source !== undefined) this.emitFile({ type: 'asset', fileName: `${slug}.html`, source });
         }
       },

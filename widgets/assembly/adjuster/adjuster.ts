@@ -218,8 +218,10 @@ const endsOf = (
 };
 
 /** What a lock does: holds, or lets a share of the turning through to the carried part. */
-export type LockState = { readonly share: number };
-export const HOLDS: LockState = { share: 0 };
+export interface LockState {
+  readonly share: number;
+}
+const HOLDS: LockState = { share: 0 };
 
 /** An adjuster after n turns clockwise from the assembled position. */
 export interface Standing {

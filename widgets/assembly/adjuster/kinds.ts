@@ -414,6 +414,3 @@ const thinnest = (part: Part) => {
     }
   return undefined;
 };
-
-/** Radius within which the whole part stands. */
-export const widest = (part: Part): number => Math.max(...part.outer.map(reach));

@@ -53,7 +53,7 @@ const KEYS = ['base', 'turned', 'carried', 'lock', 'springs', 'tip', 'divider', 
 type Key = (typeof KEYS)[number];
 
 /** Rows of the text: one a line, or parted by bars. */
-export const rowsOf = (text: string): string[] =>
+const rowsOf = (text: string): string[] =>
   text
     .split(/\n|\|/)
     .map((row) => row.replace(/\s+/g, ' ').trim())
