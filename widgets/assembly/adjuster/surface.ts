@@ -40,7 +40,13 @@ const radiusAt = (thread: Pick<Thread, 'd' | 'P'>, minor: number, crest: number,
 };
 
 /** The edge of a thread at θ, bottom to top; what lies beyond its ends is drawn in to them, so that the count stays the same. */
-const threadEdge = (thread: Thread, crest: number, from: number, to: number, theta: number): Point[] => {
+const threadEdge = (
+  thread: Pick<Thread, 'd' | 'P' | 'L' | 'h'>,
+  crest: number,
+  from: number,
+  to: number,
+  theta: number,
+): Point[] => {
   const { P, L, h } = thread;
   const minor = diameters(thread).d1 / 2;
   const [low, high] = [Math.min(0, h * L), Math.max(0, h * L)];
@@ -60,6 +66,10 @@ const prismAt = (half: number, sides: number, theta: number): number => {
   const sector = (2 * Math.PI) / sides;
   return half / Math.cos(theta - sector * Math.round(theta / sector));
 };
+
+/** The edge of one thread in a section, between two heights, with the middle of a crest at `crest`. */
+export const ridgeEdge = (thread: Pick<Thread, 'd' | 'P'>, crest: number, from: number, to: number): readonly Point[] =>
+  withoutRepeats(threadEdge({ ...thread, L: thread.P, h: 1 }, crest, from, to, 0));
 
 export interface SkinOptions {
   readonly crests: Crests;

@@ -2,7 +2,6 @@
 
 import { seatText } from '#words/contact.ts';
 import { WORDS } from '#words/figures/ball-and-seat.ts';
-import type { Point } from '../../assembly/assembly-layout.ts';
 import { type Tip, tipOf } from '../../assembly/tip.ts';
 import { good, type Result, type Seat, type SeatContact, seatContact } from '../../engine/index.ts';
 import { CHOICES, type OptionOf } from '../../input/choices.ts';
@@ -11,6 +10,7 @@ import { numeral, show, type UnitView } from '../../input/format.ts';
 import { reasonOf } from '../../words/reason.ts';
 import { defineFigure, type NumbersOf } from '../kit/figure.ts';
 import { type FixedFigure, readoutHtml } from '../kit/readout.ts';
+import type { Point } from '../kit/svg.ts';
 import { polygon, px } from '../kit/svg.ts';
 
 const WIDTH = 320;

@@ -4,10 +4,10 @@
  * direction, the lowest and the highest.
  */
 import { WORDS } from '#words/figures/calibration.ts';
-import type { Point } from '../../assembly/assembly-layout.ts';
 import { at, type Calibration, type Direction, fittedCurve } from '../../engine/index.ts';
 import type { UnitView } from '../../input/format.ts';
 import { axisUnit, type Frame, panelHtml, xAt, yAt } from '../kit/plots/frame.ts';
+import type { Point } from '../kit/svg.ts';
 import { polyline, px } from '../kit/svg.ts';
 import { extent } from '../kit/ticks.ts';
 

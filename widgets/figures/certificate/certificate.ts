@@ -4,7 +4,6 @@
  */
 
 import { WORDS } from '#words/figures/certificate.ts';
-import type { Point } from '../../assembly/assembly-layout.ts';
 import { type Calibrated, calibrationOf, type Found, whenCalibrated } from '../../assembly/calibration-of.ts';
 import { at, correctionAt, good, type Result } from '../../engine/index.ts';
 import { escapeText } from '../../input/escape.ts';
@@ -21,6 +20,7 @@ import {
 } from '../kit/calibration-words.ts';
 import { defineFigure, type NumbersOf } from '../kit/figure.ts';
 import { axisUnit, type Frame, panelHtml, xAt, yAt } from '../kit/plots/frame.ts';
+import type { Point } from '../kit/svg.ts';
 import { polyline } from '../kit/svg.ts';
 import { evenly, extent } from '../kit/ticks.ts';
 

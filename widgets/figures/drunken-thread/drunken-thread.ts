@@ -5,7 +5,6 @@
  */
 
 import { WORDS } from '#words/figures/drunken-thread.ts';
-import type { Point } from '../../assembly/assembly-layout.ts';
 import { pairOf } from '../../assembly/pair-of.ts';
 import {
   at,
@@ -46,6 +45,7 @@ import {
 import { moveMarks } from '../kit/plots/move.ts';
 import { type LiveFigure, readoutHtml, updateReadout } from '../kit/readout.ts';
 import { mountSliders, type Slider, sliderHtml, updateSlider } from '../kit/slider.ts';
+import type { Point } from '../kit/svg.ts';
 import { polyline, px } from '../kit/svg.ts';
 
 /** Turns shown; a whole turn says everything, two show that it comes again. */

@@ -7,9 +7,9 @@ import { WORDS as ADJUSTER } from '#words/adjuster.ts';
 import { WORDS } from '#words/figures/fit-section.ts';
 import type { Stop } from '../../assembly/adjuster/adjuster.ts';
 import { engagedAt } from '../../assembly/adjuster/joint.ts';
-import type { Point } from '../../assembly/assembly-layout.ts';
 import type { FitState, Side } from '../../assembly/fit-state.ts';
 import { at } from '../../engine/index.ts';
+import type { Point } from '../kit/svg.ts';
 import { polyline, px } from '../kit/svg.ts';
 import { roundTicks } from '../kit/ticks.ts';
 

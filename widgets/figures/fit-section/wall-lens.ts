@@ -4,10 +4,10 @@
  */
 
 import { WORDS } from '#words/figures/fit-section.ts';
-import type { Point } from '../../assembly/assembly-layout.ts';
 import type { FitState, Wall } from '../../assembly/fit-state.ts';
 import { diameters } from '../../engine/index.ts';
 import { type Profile, profileEdge } from '../kit/limit-profile.ts';
+import type { Point } from '../kit/svg.ts';
 import { polygon, px } from '../kit/svg.ts';
 
 const SIDE = 190;

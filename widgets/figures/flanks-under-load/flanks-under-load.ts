@@ -6,7 +6,6 @@
 
 import { WORDS } from '#words/figures/flanks-under-load.ts';
 import { flankText } from '#words/force.ts';
-import type { Point } from '../../assembly/assembly-layout.ts';
 import { type PairPlay, pairPlay, type ThreadPlay } from '../../assembly/pair-play.ts';
 import {
   at,
@@ -22,6 +21,7 @@ import { numeral, show, type UnitView, withSign } from '../../input/format.ts';
 import { defineFigure } from '../kit/figure.ts';
 import { mountPull } from '../kit/pull.ts';
 import { type FixedFigure, type LiveFigure, readoutHtml, updateReadout } from '../kit/readout.ts';
+import type { Point } from '../kit/svg.ts';
 import { hatchings, polygon, polyline, px } from '../kit/svg.ts';
 import { threadEdge } from '../kit/thread-outline.ts';
 import { changes, type Stand, standAt } from './stand.ts';

@@ -3,8 +3,8 @@
  * is hooked to; and for each thread a lens on one ridge, its play drawn much too large, that shows which flanks touch.
  */
 import { WORDS } from '#words/figures/force-chain.ts';
-import type { Point } from '../../assembly/assembly-layout.ts';
 import { type PreloadCase, type PreloadSpring, partMotion, type Thread } from '../../engine/index.ts';
+import type { Point } from '../kit/svg.ts';
 import { hatchings, polygon, polyline, px } from '../kit/svg.ts';
 import { opposite, threadEdge } from '../kit/thread-outline.ts';
 import type { Seat, State } from './state.ts';

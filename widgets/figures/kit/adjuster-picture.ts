@@ -6,8 +6,8 @@
 import { type Adjuster, type Standing, standing } from '../../assembly/adjuster/adjuster.ts';
 import { heightOf, type Part, type Role, reach, type Step } from '../../assembly/adjuster/part.ts';
 import { crestsOf, type Point as SkinPoint, sectionOf } from '../../assembly/adjuster/surface.ts';
-import type { Point } from '../../assembly/assembly-layout.ts';
 import type { Thread } from '../../engine/index.ts';
+import type { Point } from './svg.ts';
 import { polygon, polyline } from './svg.ts';
 import { crestLines } from './thread-outline.ts';
 

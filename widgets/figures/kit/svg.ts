@@ -1,5 +1,7 @@
 /** Small pieces of SVG text. Drawings are strings so that the build and the browser make the same picture. */
-import type { Point } from '../../assembly/assembly-layout.ts';
+
+/** In picture units, x to the right and y down. */
+export type Point = readonly [x: number, y: number];
 
 /** A coordinate short enough for a path and fine enough for a screen. */
 export const px = (x: number): string => String(Math.round(x * 100) / 100);

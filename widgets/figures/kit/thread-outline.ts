@@ -1,31 +1,15 @@
 /**
- * The outline of a 60° thread in an axial section, from the basic profile (ISO 68-1): crest flat P/8 at the major
- * diameter, root flat P/4 at the basic minor diameter, flanks at 30°. x is the distance from the axis, z along it, mm.
+ * The outline of a 60° thread in an axial section, from the basic profile (assembly/adjuster/surface.ts has it), and the lines of its
+ * crests seen from the front. x is the distance from the axis, z along it, mm.
  */
-import { diameters, type Thread } from '../../engine/index.ts';
+import { ridgeEdge } from '../../assembly/adjuster/surface.ts';
+import type { Thread } from '../../engine/index.ts';
 
 export type Outline = readonly (readonly [x: number, z: number])[];
 
-/** Quarter points of one ridge, in pitches from the middle of its crest. */
-const CORNERS = [-6 / 16, -1 / 16, 1 / 16, 6 / 16];
-
 /** The edge between z0 and z1 (z0 < z1) of a thread whose ridge has the middle of a crest at `crest`. */
-export const threadEdge = (thread: Pick<Thread, 'd' | 'P'>, crest: number, z0: number, z1: number): Outline => {
-  const { P } = thread;
-  const [major, minor] = [thread.d / 2, diameters(thread).d1 / 2];
-  const at = (z: number): number => {
-    const u = Math.abs((z - crest) / P - Math.round((z - crest) / P)) * 16;
-    return u <= 1 ? major : u >= 6 ? minor : major + ((minor - major) * (u - 1)) / 5;
-  };
-  const points: [number, number][] = [[at(z0), z0]];
-  for (let k = Math.floor((z0 - crest) / P) - 1; k <= Math.ceil((z1 - crest) / P) + 1; k++)
-    for (const corner of CORNERS) {
-      const z = crest + (k + corner) * P;
-      if (z > z0 && z < z1) points.push([at(z), z]);
-    }
-  points.push([at(z1), z1]);
-  return points;
-};
+export const threadEdge: (thread: Pick<Thread, 'd' | 'P'>, crest: number, z0: number, z1: number) => Outline =
+  ridgeEdge;
 
 /** Where the ridge lies at the side opposite to `crest`: half a turn round the helix. */
 export const opposite = (thread: Pick<Thread, 'L' | 'h'>, crest: number): number => crest + (thread.h * thread.L) / 2;

@@ -4,10 +4,10 @@
  */
 
 import { WORDS } from '#words/figures/levelling-plate.ts';
-import type { Point as Pixel } from '../../assembly/assembly-layout.ts';
 import { at, heightAt, type Place, type Plane } from '../../engine/index.ts';
 import { escapeText } from '../../input/escape.ts';
 import { show, type UnitView } from '../../input/format.ts';
+import type { Point as Pixel } from '../kit/svg.ts';
 import { polygon, px } from '../kit/svg.ts';
 import { roundStep } from '../kit/ticks.ts';
 import { orderedSteps, orderLabel, orderText } from './order.ts';

@@ -3,8 +3,8 @@
  * the hand turns or drives, dashed what moves the tip; a thread is shown by the thin lines of its root.
  */
 import { WORDS } from '#words/figures/other-ways.ts';
-import type { Point } from '../../assembly/assembly-layout.ts';
 import { at, diameters, type Thread } from '../../engine/index.ts';
+import type { Point } from '../kit/svg.ts';
 import { polygon, polyline, px } from '../kit/svg.ts';
 import type { WaysState, WholeWay } from './state.ts';
 

@@ -5,7 +5,6 @@
 
 import { WORDS } from '#words/figures/practice-rig.ts';
 import { flankText } from '#words/force.ts';
-import type { Point } from '../../assembly/assembly-layout.ts';
 import { pairOf } from '../../assembly/pair-of.ts';
 import {
   at,
@@ -28,6 +27,7 @@ import { counted, motionText, signedMotion } from '../kit/calibration-words.ts';
 import { defineFigure, type NumbersOf } from '../kit/figure.ts';
 import { axisUnit, type Frame, legendKey, panelHtml, xAt, yAt } from '../kit/plots/frame.ts';
 import { readoutHtml } from '../kit/readout.ts';
+import type { Point } from '../kit/svg.ts';
 import { polyline, px } from '../kit/svg.ts';
 
 const QUANTITIES = [

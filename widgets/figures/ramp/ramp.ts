@@ -4,7 +4,6 @@
  */
 
 import { WORDS } from '#words/figures/ramp.ts';
-import type { Point } from '../../assembly/assembly-layout.ts';
 import {
   advance,
   diameters,
@@ -23,6 +22,7 @@ import { reasonOf } from '../../words/reason.ts';
 import { defineFigure, type NumbersOf } from '../kit/figure.ts';
 import { knobSvg, mountKnob, updateKnob } from '../kit/knob.ts';
 import { type LiveFigure, readoutHtml, updateReadout } from '../kit/readout.ts';
+import type { Point } from '../kit/svg.ts';
 import { polyline, px } from '../kit/svg.ts';
 import { crestLines, opposite, threadEdge } from '../kit/thread-outline.ts';
 

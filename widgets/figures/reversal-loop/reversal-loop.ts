@@ -6,7 +6,6 @@
 
 import * as Plot from '@observablehq/plot';
 import { WORDS } from '#words/figures/reversal-loop.ts';
-import type { Point } from '../../assembly/assembly-layout.ts';
 import { type PairPlay, pairPlay } from '../../assembly/pair-play.ts';
 import { at, bad, good, plain, type Result, stepsLost, turns } from '../../engine/index.ts';
 import { numeral, show, type UnitView, withSign } from '../../input/format.ts';
@@ -15,6 +14,7 @@ import { knobSvg, mountKnob, updateKnob } from '../kit/knob.ts';
 import { chartSvg, numberAxis } from '../kit/plots/chart.ts';
 import { axisUnit, legendItem, legendKey, perMillimetre } from '../kit/plots/frame.ts';
 import { type LiveFigure, readoutHtml, updateReadout } from '../kit/readout.ts';
+import type { Point } from '../kit/svg.ts';
 import { polyline, px } from '../kit/svg.ts';
 import { joined, type Trace, traceThrough } from './runs.ts';
 

@@ -4,7 +4,6 @@
  */
 
 import { WORDS } from '#words/figures/spring-days.ts';
-import type { Point } from '../../assembly/assembly-layout.ts';
 import {
   bad,
   fitRetention,
@@ -18,6 +17,7 @@ import {
 } from '../../engine/index.ts';
 import { numeral, show } from '../../input/format.ts';
 import { defineFigure, type NumbersOf } from '../kit/figure.ts';
+import type { Point } from '../kit/svg.ts';
 import { polyline, px } from '../kit/svg.ts';
 import { evenly, roundTicks } from '../kit/ticks.ts';
 

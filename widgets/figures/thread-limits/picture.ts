@@ -5,10 +5,10 @@
  */
 
 import { WORDS } from '#words/figures/thread-limits.ts';
-import type { Point } from '../../assembly/assembly-layout.ts';
 import { at, largestNutRoot } from '../../engine/index.ts';
 import { escapeText } from '../../input/escape.ts';
 import { type Profile, profileEdge } from '../kit/limit-profile.ts';
+import type { Point } from '../kit/svg.ts';
 import { polygon, polyline, px } from '../kit/svg.ts';
 import type { State } from './state.ts';
 

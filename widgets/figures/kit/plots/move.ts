@@ -1,5 +1,5 @@
 /** Moves what lies on a plot to where the reader’s numbers put it; it only sets attributes. */
-import type { Point } from '../../../assembly/assembly-layout.ts';
+import type { Point } from '../svg.ts';
 import { px } from '../svg.ts';
 
 /** Paths by the name they have in `data-shape`, dots by theirs in `data-dot`. */

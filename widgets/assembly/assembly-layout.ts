@@ -1,1 +1,0 @@
-export type Point = readonly [x: number, y: number];
