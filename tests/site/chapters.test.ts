@@ -149,7 +149,7 @@ describe('the chapters', () => {
           });
           const outcomes = runSteps(
             steps.map((s) => s.step),
-            startScope(set, { sets, examples: new Map() }),
+            startScope(set, { sets, examples: new Map(), adjusters: new Map() }),
           );
           for (const [i, step] of steps.entries()) {
             const outcome = outcomes[i];

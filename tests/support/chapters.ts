@@ -1,6 +1,7 @@
 /** The chapters as they stand, and chapters made up for a test, pressed with every widget. */
 import { readdirSync, readFileSync } from 'node:fs';
 import { resolve } from 'node:path';
+import { adjustersIn } from '../../widgets/site/adjusters.ts';
 import { FIGURES } from '../../widgets/site/catalogue.ts';
 import { type RenderedChapter, renderChapter } from '../../widgets/site/chapter.ts';
 import type { Diagnostic } from '../../widgets/site/diagnostics.ts';
@@ -20,7 +21,7 @@ export const CHAPTERS: readonly ChapterText[] = readdirSync(FOLDER)
   .map((name) => ({ file: `chapters/${name}`, text: readFileSync(resolve(FOLDER, name), 'utf8') }));
 
 export const press = (text: string, file = 'chapters/99-test.md'): RenderedChapter =>
-  renderChapter(file, text, FIGURES);
+  renderChapter(file, text, FIGURES, adjustersIn(FOLDER).adjusters);
 
 export const mistakesIn = (text: string): readonly Diagnostic[] => press(text).mistakes;
 

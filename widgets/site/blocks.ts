@@ -17,6 +17,7 @@ import { formatOf, show } from '../input/format.ts';
 import type { Reading } from '../input/quantity.ts';
 import type { Slip } from '../page/model.ts';
 import { reasonOf } from '../words/reason.ts';
+import { type Adjusters, namesAdjuster, withAdjuster } from './adjusters.ts';
 import type { Diagnostics } from './diagnostics.ts';
 import { type ExerciseBlock, readExercise } from './exercise-block.ts';
 import { type ExpectedStep, isStepLine, readCall, readInputLine, readStepLine, splitComment } from './grammar.ts';
@@ -79,6 +80,8 @@ export type Block = Example | FigureBlock | Prediction | Derivation | ExerciseBl
 export interface Declared {
   readonly sets: Map<string, Input[]>;
   readonly examples: Map<string, Example>;
+  /** Adjusters of the book, by name. */
+  readonly adjusters: Adjusters;
 }
 
 const NAME = '[a-z][a-z0-9-]*';
@@ -212,11 +215,15 @@ const readLines = (
       if (step.ok) steps.push({ ...step.value, line });
       else book.note(line, reasonOf(step));
     } else {
-      const input = readInputLine(text.trim());
-      if (!input.ok) book.note(line, reasonOf(input));
-      else if (inputs.some((x) => x.name === input.value.name))
-        book.note(line, `“${input.value.name}” is already one of the numbers of “${set}”.`);
-      else inputs.push(input.value);
+      const lines = withAdjuster(text.trim(), declared.adjusters);
+      if (!lines.ok) book.note(line, reasonOf(lines));
+      for (const each of lines.ok ? lines.value : []) {
+        const input = readInputLine(each);
+        if (!input.ok) book.note(line, reasonOf(input));
+        else if (inputs.some((x) => x.name === input.value.name))
+          book.note(line, `“${input.value.name}” is already one of the numbers of “${set}”.`);
+        else inputs.push(input.value);
+      }
     }
   }
   return steps;
@@ -304,7 +311,7 @@ const readPrediction = (
     if (text.startsWith('> ')) reveal.push({ text: text.slice(2), line });
     else if (text.startsWith('slip ')) slips.push({ text: text.slice(5), line });
     else if (/^[a-z][a-z-]*\s*(\(|->|=)/.test(text) && isStepLine(text)) calls.push({ text, line });
-    else if (/^(thread\b.*=|[A-Za-z_0-9]+\s*=)/.test(text)) numbers[i] = text;
+    else if (/^(thread\b.*=|[A-Za-z_0-9]+\s*=)/.test(text) || namesAdjuster(text)) numbers[i] = text;
     else if (text !== '') question.push({ text, line });
   }
   readLines(numbers.join('\n'), firstLine, set, declared, book);

@@ -3,6 +3,7 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { type Bank, makeBank } from '../exercises/bank.ts';
 import type { Figure } from '../figures/kit/figure.ts';
+import { adjustersIn } from './adjusters.ts';
 import { outlineOf, pageHref, type RenderedChapter, renderChapter } from './chapter.ts';
 import type { Diagnostic } from './diagnostics.ts';
 import { type Assets, type Place, pageHtml } from './page.ts';
@@ -24,11 +25,14 @@ interface Source {
   readonly slug: string;
   readonly text: string;
   readonly number: number | undefined;
+  /** The adjusters that it may name, and the text that has them. */
+  readonly shared: ReturnType<typeof adjustersIn>;
 }
 
 /** `index.md` and every `NN-name.md` of a folder, in order of their numbers. */
-const sourcesIn = (folder: string): readonly Source[] =>
-  readdirSync(folder)
+const sourcesIn = (folder: string): readonly Source[] => {
+  const shared = adjustersIn(folder);
+  return readdirSync(folder)
     .filter((f) => f === 'index.md' || /^\d+-[a-z0-9-]+\.md$/.test(f))
     .sort((a, b) => Number(b === 'index.md') - Number(a === 'index.md') || a.localeCompare(b, 'en', { numeric: true }))
     .map((name) => ({
@@ -36,16 +40,20 @@ const sourcesIn = (folder: string): readonly Source[] =>
       slug: pageHref(name).replace(/\.html$/, ''),
       text: readFileSync(join(folder, name), 'utf8'),
       number: name === 'index.md' ? undefined : Number.parseInt(name, 10),
+      shared,
     }));
+};
 
 const renderSource = (
-  { file, text }: Source,
+  { file, text, shared }: Source,
   widgets: ReadonlyMap<string, Figure>,
   cache: RenderCache,
 ): RenderedChapter => {
   const known = cache.get(file);
-  const page = known?.text === text ? known.page : renderChapter(file, text, widgets);
-  cache.set(file, { text, page });
+  // A chapter is rendered again where an adjuster changed that it may name.
+  const all = `${shared.text}\n${text}`;
+  const page = known?.text === all ? known.page : renderChapter(file, text, widgets, shared.adjusters);
+  cache.set(file, { text: all, page });
   return page;
 };
 

@@ -11,6 +11,7 @@ import container from 'markdown-it-container';
 import { BOXES, TABLE } from '#words/page.ts';
 import type { Figure } from '../figures/kit/figure.ts';
 import type { LiveValue, PageModel, Prediction } from '../page/model.ts';
+import { type Adjusters, NO_ADJUSTERS } from './adjusters.ts';
 import { asSet, type Block, type Declared, isBlock, readBlock } from './blocks.ts';
 import { derivation } from './derivation.ts';
 import { createDiagnostics, type Diagnostic, type Diagnostics } from './diagnostics.ts';
@@ -51,12 +52,17 @@ interface Work {
 
 /** Title and goal alone, as other pages name a chapter, for a small share of what rendering it takes. */
 export const outlineOf = (text: string): Pick<RenderedChapter, 'title' | 'goal'> => {
-  const tokens = markdown(newWork('')).parse(text, {});
+  const tokens = markdown(newWork('', NO_ADJUSTERS)).parse(text, {});
   return { title: headingText(tokens, 'h1') ?? '', goal: boxText(tokens, 'goal') };
 };
 
-export const renderChapter = (file: string, text: string, figures: ReadonlyMap<string, Figure>): RenderedChapter => {
-  const work = newWork(file);
+export const renderChapter = (
+  file: string,
+  text: string,
+  figures: ReadonlyMap<string, Figure>,
+  adjusters: Adjusters = NO_ADJUSTERS,
+): RenderedChapter => {
+  const work = newWork(file, adjusters);
   const { book } = work;
   const md = markdown(work);
   const tokens = md.parse(text, {});
@@ -87,9 +93,9 @@ export const renderChapter = (file: string, text: string, figures: ReadonlyMap<s
   };
 };
 
-const newWork = (file: string): Work => ({
+const newWork = (file: string, adjusters: Adjusters): Work => ({
   blocks: new Map(),
-  declared: { sets: new Map(), examples: new Map() },
+  declared: { sets: new Map(), examples: new Map(), adjusters },
   live: [],
   predictions: [],
   book: createDiagnostics(file),

@@ -4,7 +4,7 @@
  * socket head 1.5 d across and d high; a nut that is tapped for the purpose is 1.2 d deep, and a screw is as much longer as eight turns take.
  */
 import { bad, diameters, good, type Result, type Thread } from '../../engine/index.ts';
-import { type MaterialName, type Part, type Role, type Size, type Step, type ThreadEnd } from './part.ts';
+import type { MaterialName, Part, Role, Size, Step, ThreadEnd } from './part.ts';
 
 declare module '../../engine/kernel/result.ts' {
   interface Refusals {

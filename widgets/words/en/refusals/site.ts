@@ -1,7 +1,12 @@
 /** What the author of a chapter is told of a line that can’t be read. */
+import { listed } from '../../../engine/index.ts';
 import type { RefusalWords } from '../../refusal-words.ts';
 
 export const SITE = {
+  'adjuster-unknown': ({ name, known }) =>
+    `There is no adjuster “${name}” in chapters/adjusters.md; it has ${listed(known)}.`,
+  'adjuster-has-not': ({ name, number, has }) =>
+    `The adjuster “${name}” says nothing of “${number}”; it has ${listed(has)}.`,
   'list-with-odd-entries': ({ note }) => note,
   'line-of-no-kind': ({ line }) =>
     `“${line}” is neither a number (name = value) nor a step (relation = expected value).`,

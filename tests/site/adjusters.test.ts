@@ -1,0 +1,36 @@
+/** Adjusters written once and named by chapters: what a line stands for, and what is told of a name or number that is not there. */
+import { describe, expect, it } from 'vitest';
+import { readAdjuster } from '../../widgets/assembly/adjuster/text.ts';
+import { adjustersIn, withAdjuster } from '../../widgets/site/adjusters.ts';
+import { FOLDER, mistakesIn, press } from '../support/chapters.ts';
+import { valueIn } from '../support/results.ts';
+
+const { adjusters } = adjustersIn(FOLDER);
+
+describe('adjusters of the book', () => {
+  it('can all be put together', () => {
+    expect(adjusters.size).toBeGreaterThanOrEqual(4);
+    for (const [name, text] of adjusters) expect(readAdjuster(text).ok, name).toBe(true);
+  });
+
+  it('stand for their threads, for the numbers named, or for the whole description', () => {
+    expect(valueIn(withAdjuster('adjuster foot', adjusters))).toEqual(['thread A = M10x1.5', 'thread C = 3/8-16 UNC']);
+    expect(valueIn(withAdjuster('adjuster stop: A, l_A, X_A', adjusters))).toEqual([
+      'thread A = M12x1.5',
+      'l_A = 20 mm',
+      'X_A = 8 mm',
+    ]);
+    expect(valueIn(withAdjuster('adjuster = riser', adjusters))[0]).toContain('| turned = adapter 3/8-16 UNC');
+    expect(valueIn(withAdjuster('n = 1 from -4 to 4', adjusters))).toEqual(['n = 1 from -4 to 4']);
+  });
+
+  it('are told apart from what is not there', () => {
+    expect(withAdjuster('adjuster hand', adjusters)).toMatchObject({ ok: false, code: 'adjuster-unknown' });
+    expect(withAdjuster('adjuster foot: W', adjusters)).toMatchObject({ ok: false, code: 'adjuster-has-not' });
+    const chapter = (line: string) =>
+      `# A chapter\n\n\`\`\`example turn: One turn\n${line}\nnet-lead = 87.50 µm\n\`\`\`\n`;
+    expect(mistakesIn(chapter('adjuster foot')).filter((m) => m.line > 1)).toEqual([]);
+    expect(mistakesIn(chapter('adjuster hand'))[0]).toMatchObject({ line: 4 });
+    expect(press(chapter('adjuster foot')).model.sets[0]?.inputs.map((i) => i.name)).toEqual(['A', 'C']);
+  });
+});
