@@ -7,7 +7,7 @@
  * Threads stand in order of rising lead, then diameter. Lengths mm.
  */
 
-import { at } from '../kernel/at.ts';
+import { numberAt } from '../kernel/at.ts';
 import { nutLimits, screwLimits } from '../thread/designated-limits.ts';
 import { METRIC_SERIES, SERIES_NAMES, type SeriesName, type SeriesThread, UNIFIED_SERIES } from '../thread/series.ts';
 import { diameters, type Thread } from '../thread/thread.ts';
@@ -139,16 +139,16 @@ const widestBoreOf = (thread: Thread): number => {
 
 /** Wall of the sleeve at the limits of size, the larger thread outside; minus infinity where neither is larger. */
 export const wallOf = (c: Catalogue, i: number, j: number): number => {
-  const [di, dj] = [at(c.d, i), at(c.d, j)];
+  const [di, dj] = [numberAt(c.d, i), numberAt(c.d, j)];
   if (di === dj) return Number.NEGATIVE_INFINITY;
   const [outer, inner] = di > dj ? [i, j] : [j, i];
-  return (at(c.root, outer) - at(c.bore, inner)) / 2;
+  return (numberAt(c.root, outer) - numberAt(c.bore, inner)) / 2;
 };
 
 /** Square of the core that decides what the pair carries: in line the smaller one; a sleeve has lost its bore. */
 export const weakerSquared = (c: Catalogue, nested: boolean, i: number, j: number): number => {
-  const [a, b] = [at(c.core, i), at(c.core, j)];
+  const [a, b] = [numberAt(c.core, i), numberAt(c.core, j)];
   if (!nested) return Math.min(a, b) ** 2;
-  const [outer, inner, core] = at(c.d, i) > at(c.d, j) ? [a, j, b] : [b, i, a];
-  return Math.min(core ** 2, outer ** 2 - at(c.bore, inner) ** 2);
+  const [outer, inner, core] = numberAt(c.d, i) > numberAt(c.d, j) ? [a, j, b] : [b, i, a];
+  return Math.min(core ** 2, outer ** 2 - numberAt(c.bore, inner) ** 2);
 };

@@ -11,7 +11,7 @@
  * Lengths mm, forces N, stress MPa. A pair is told by a code, (i n + j)·2 + (0 like hands, 1 unlike), i ≤ j < n places in the catalogue.
  */
 
-import { at } from '../kernel/at.ts';
+import { at, numberAt } from '../kernel/at.ts';
 import { type Bad, bad, good, type Result } from '../kernel/result.ts';
 import { SERIES_NAMES } from '../thread/series.ts';
 import { type Catalogue, wallOf, weakerSquared } from './pair-catalogue.ts';
@@ -108,9 +108,9 @@ const termsOf = (c: Catalogue, w: Wish): Terms => {
     nestedOnly: w.arrangement === 'nested',
     least: w.leastWall,
     inSize: Uint8Array.from(c.d, (d) => Number(d >= w.smallest - 1e-9 && d <= w.largest + 1e-9)),
-    inSeries: Uint8Array.from(c.series, (s, i) => Number(bought[s] || at(c.owned, i) > 0)),
+    inSeries: Uint8Array.from(c.series, (s, i) => Number(bought[s] || numberAt(c.owned, i) > 0)),
     owned: w.owned === 'none' ? 0 : w.owned === 'one' ? 1 : 2,
-    turns: Float64Array.from(c.d, (d, i) => (w.usable * d * c.denominator) / at(c.leads, i)),
+    turns: Float64Array.from(c.d, (d, i) => (w.usable * d * c.denominator) / numberAt(c.leads, i)),
     stroke: w.leastStroke,
     coreSquared: w.load / (w.stress * (Math.PI / 4)),
   };
@@ -144,12 +144,12 @@ export const searchPairs = (
         const code = (i * n + j) * 2 + hand;
         hits[count++] = code;
         const off = offBy(terms, net);
-        const gain = at(leads, j) / net;
-        const size = Math.max(at(catalogue.d, i), at(catalogue.d, j));
+        const gain = numberAt(leads, j) / net;
+        const size = Math.max(numberAt(catalogue.d, i), numberAt(catalogue.d, j));
         if (order === 'nearest') shortlist.offer(code, off, size);
         else if (order === 'gain') shortlist.offer(code, gain, off);
         else if (order === 'size') shortlist.offer(code, size, off);
-        else shortlist.offer(code, -net * Math.min(at(terms.turns, i), at(terms.turns, j)), off);
+        else shortlist.offer(code, -net * Math.min(numberAt(terms.turns, i), numberAt(terms.turns, j)), off);
       }
     }
   }
@@ -178,7 +178,7 @@ const offBy = (t: Terms, net: number): number => {
 
 /** Net lead of a pair times the denominator; i ≤ j, so that the lead of j is the longer. */
 const netOf = (c: Catalogue, i: number, j: number, hand: number): number => {
-  const [a, b] = [at(c.leads, i), at(c.leads, j)];
+  const [a, b] = [numberAt(c.leads, i), numberAt(c.leads, j)];
   if (hand === 1) return a + b;
   const net = b - a;
   return c.exact || net >= 8 * Number.EPSILON * b ? net : 0;
@@ -187,14 +187,14 @@ const netOf = (c: Catalogue, i: number, j: number, hand: number): number => {
 /** Whether as many taps as asked are in the drawer, in the hands that this pair needs. */
 const isOwned = (c: Catalogue, asked: 0 | 1 | 2, i: number, j: number, hand: number): boolean => {
   if (asked === 0) return true;
-  const [a, b] = [at(c.owned, i), at(c.owned, j)];
+  const [a, b] = [numberAt(c.owned, i), numberAt(c.owned, j)];
   if (asked === 1) return a > 0 || b > 0;
   // Like hands share a bit; for unlike ones the bits of b are exchanged first.
   return (a & (hand === 0 ? b : ((b & 1) << 1) | (b >> 1))) > 0;
 };
 
 const reaches = (t: Terms, i: number, j: number, net: number, denominator: number): boolean =>
-  t.stroke === 0 || (net / denominator) * Math.min(at(t.turns, i), at(t.turns, j)) >= t.stroke * (1 - EDGE);
+  t.stroke === 0 || (net / denominator) * Math.min(numberAt(t.turns, i), numberAt(t.turns, j)) >= t.stroke * (1 - EDGE);
 
 const nests = (c: Catalogue, least: number, i: number, j: number): boolean => {
   const wall = wallOf(c, i, j);
@@ -232,11 +232,11 @@ export const measurePairs = (c: Catalogue, codes: Int32Array, usable: number) =>
   const column = () => new Float64Array(codes.length);
   const [motion, gain, stroke, size, shorter, longer] = [column(), column(), column(), column(), column(), column()];
   for (let place = 0; place < codes.length; place++) {
-    const code = at(codes, place);
+    const code = numberAt(codes, place);
     const [i, j] = [Math.floor(code / 2 / n), (code >> 1) % n];
     const net = netOf(c, i, j, code % 2) / c.denominator;
-    const [di, dj] = [at(c.d, i), at(c.d, j)];
-    const [li, lj] = [at(c.leads, i) / c.denominator, at(c.leads, j) / c.denominator];
+    const [di, dj] = [numberAt(c.d, i), numberAt(c.d, j)];
+    const [li, lj] = [numberAt(c.leads, i) / c.denominator, numberAt(c.leads, j) / c.denominator];
     motion[place] = net;
     gain[place] = lj / net;
     stroke[place] = net * usable * Math.min(di / li, dj / lj);
@@ -312,10 +312,10 @@ const whyNothing = (c: Catalogue, w: Wish, t: Terms, pairs: number): Nothing => 
         for (let f = 0; f < filters; f++) failed += (fails >> f) & 1;
         for (let f = 0; f < filters; f++) {
           if (((fails >> f) & 1) === 0) continue;
-          counts[f] = at(counts, f) + 1;
-          if (failed > at(fewest, f)) continue;
+          counts[f] = numberAt(counts, f) + 1;
+          if (failed > numberAt(fewest, f)) continue;
           const off = distance(f, c, w, t, i, j, net);
-          if (failed === fewest[f] && !(off < at(offs, f))) continue;
+          if (failed === fewest[f] && !(off < numberAt(offs, f))) continue;
           codes[f] = (i * t.n + j) * 2 + hand;
           fewest[f] = failed;
           offs[f] = off;
@@ -325,16 +325,16 @@ const whyNothing = (c: Catalogue, w: Wish, t: Terms, pairs: number): Nothing => 
   const most = counts.indexOf(Math.max(...counts));
   const failedBy = (bits: number) => FILTERS.filter((_, f) => ((bits >> f) & 1) === 1);
   const row = (f: number): PairRow | undefined => {
-    const code = at(codes, f);
-    return code >= 0 ? pairOf(c, w, code, failedBy(at(also, f))) : undefined;
+    const code = numberAt(codes, f);
+    return code >= 0 ? pairOf(c, w, code, failedBy(numberAt(also, f))) : undefined;
   };
   return {
     kind: 'nothing',
     pairs,
-    excluded: Object.fromEntries(FILTERS.map((filter, f) => [filter, at(counts, f)])) as Record<Filter, number>,
+    excluded: Object.fromEntries(FILTERS.map((filter, f) => [filter, numberAt(counts, f)])) as Record<Filter, number>,
     most: at(FILTERS, most),
     nearest: row(most),
-    also: failedBy(at(also, most)).filter((filter) => filter !== FILTERS[most]),
+    also: failedBy(numberAt(also, most)).filter((filter) => filter !== FILTERS[most]),
     ways: FILTERS.flatMap((filter, f) => {
       const alone = fewest[f] === 1 ? row(f) : undefined;
       return alone ? [{ filter, row: alone }] : [];
@@ -365,7 +365,7 @@ const failures = (c: Catalogue, t: Terms, i: number, j: number, hand: number, ne
 /** How far outside a filter a pair lies: by its own measure, and by the motion where the filter is a plain yes or no. */
 const distance = (filter: number, c: Catalogue, w: Wish, t: Terms, i: number, j: number, net: number): number => {
   const motion = offBy(t, net);
-  const [di, dj] = [at(c.d, i), at(c.d, j)];
+  const [di, dj] = [numberAt(c.d, i), numberAt(c.d, j)];
   switch (FILTERS[filter]) {
     case 'wall': {
       // Two equal diameters have no sleeve at all: beyond every pair that only lacks some wall.
@@ -375,11 +375,11 @@ const distance = (filter: number, c: Catalogue, w: Wish, t: Terms, i: number, j:
     case 'size':
       return Math.max(0, w.smallest - Math.min(di, dj)) + Math.max(0, Math.max(di, dj) - w.largest);
     case 'stroke':
-      return t.stroke - (net / c.denominator) * Math.min(at(t.turns, i), at(t.turns, j));
+      return t.stroke - (net / c.denominator) * Math.min(numberAt(t.turns, i), numberAt(t.turns, j));
     case 'load':
       return t.coreSquared - weakerSquared(c, t.nestedOnly, i, j);
     case 'owned':
-      return motion + 100 * (t.owned - Number(at(c.owned, i) > 0) - Number(at(c.owned, j) > 0));
+      return motion + 100 * (t.owned - Number(numberAt(c.owned, i) > 0) - Number(numberAt(c.owned, j) > 0));
     default:
       return motion;
   }
