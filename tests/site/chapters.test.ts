@@ -2,10 +2,12 @@
  * The chapters as they stand: no mistakes, everything a chapter teaches with is there, and each expected value is held
  * against the engine.
  */
+
 import { parseHTML } from 'linkedom';
 import { beforeAll, describe, expect, it } from 'vitest';
 import type { Input } from '../../widgets/assembly/numbers.ts';
 import { runSteps } from '../../widgets/assembly/steps.ts';
+import { adjustersIn, withAdjuster } from '../../widgets/site/adjusters.ts';
 import { expectationFault, startScope } from '../../widgets/site/blocks.ts';
 import { type Book, bookPage, readBook } from '../../widgets/site/book.ts';
 import { FIGURES } from '../../widgets/site/catalogue.ts';
@@ -13,6 +15,7 @@ import { diagnosticText } from '../../widgets/site/diagnostics.ts';
 import { isStepLine, readInputLine, readStepLine } from '../../widgets/site/grammar.ts';
 import { reasonOf } from '../../widgets/words/reason.ts';
 import { blocksOf, CHAPTERS, FOLDER } from '../support/chapters.ts';
+import { valueIn } from '../support/results.ts';
 
 let book: Book;
 beforeAll(() => {
@@ -34,6 +37,8 @@ const page = (slug: string): Document => {
   return document;
 };
 const pressedAs = (file: string): string => file.replace(/^chapters\/\d+-/, '').replace(/\.md$/, '');
+
+const { adjusters } = adjustersIn(FOLDER);
 
 describe('the chapters', () => {
   it('press without a mistake', () => {
@@ -136,9 +141,11 @@ describe('the chapters', () => {
             const set = words.at(-1) ?? '';
             if (!shared || !sets.has(set)) sets.set(set, sets.get(set) ?? []);
             for (const line of lines) {
-              if (line.trim() === '' || !/=/.test(line) || isStepLine(line.trim()) || /^slip |^> /.test(line)) continue;
-              const input = readInputLine(line.trim());
-              if (input.ok) sets.get(set)?.push(input.value);
+              if (!/=|^adjuster /.test(line) || isStepLine(line.trim()) || /^slip |^> /.test(line)) continue;
+              for (const each of valueIn(withAdjuster(line.trim(), adjusters))) {
+                const input = readInputLine(each);
+                if (input.ok) sets.get(set)?.push(input.value);
+              }
             }
           }
         for (const { info, lines, opening } of blocksOf(text, 'example')) {
@@ -149,7 +156,7 @@ describe('the chapters', () => {
           });
           const outcomes = runSteps(
             steps.map((s) => s.step),
-            startScope(set, { sets, examples: new Map(), adjusters: new Map() }),
+            startScope(set, { sets, examples: new Map(), adjusters }),
           );
           for (const [i, step] of steps.entries()) {
             const outcome = outcomes[i];
