@@ -3,6 +3,7 @@
  * whatever can be dragged.
  */
 import { expect, it } from 'vitest';
+import { howMany } from '../support/deep.ts';
 import { doTasks } from '../support/do-tasks.ts';
 import { taps } from '../support/input-modes.ts';
 import { figure, NARROW, settled, shown, useBrowser, words } from '../support/page.ts';
@@ -17,7 +18,7 @@ it('moves every mark of the plan of a plate by tapping it and then where it is t
   const marks = place.locator('[data-handle]');
   const told = place.locator('[data-part=picked]');
   const plan = place.locator('.plate-plan');
-  for (let i = 0; i < (await marks.count()); i++) {
+  for (let i = 0; i < Math.min(await marks.count(), howMany(2, 100)); i++) {
     const mark = marks.nth(i);
     const [name, before] = [await mark.getAttribute('aria-label'), await mark.getAttribute('aria-valuetext')];
     await mark.locator('[data-mark]').click();

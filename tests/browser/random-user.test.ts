@@ -1,5 +1,5 @@
 /**
- * The address is the whole state of a page: a reader of chance does a few hundred things over several pages, and the address is
+ * The address is the whole state of a page: a reader of chance does some dozens of things over a few pages, and the address is
  * opened in a browser that keeps nothing. `ACTIONS=5000 SEED=3 npm run deep -- random-user` does more and others; a run that
  * fails says how to play the least part of it again.
  */
@@ -23,7 +23,7 @@ const PAGES = [
   'calibrate',
   'does-it-fit',
 ];
-const ACTIONS = howMany(240, 5000, 'ACTIONS');
+const ACTIONS = howMany(48, 5000, 'ACTIONS');
 /** Actions before the address is opened elsewhere. */
 const JOURNEY = 24;
 /** A failing journey is played this many times more at most, to find the least part of it that fails. */

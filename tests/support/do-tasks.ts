@@ -3,6 +3,7 @@ import type { Locator, Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
 import { FIGURES } from '../../widgets/site/catalogue.ts';
 import { type Hands, TASKS, type Task } from './chapter-tasks.ts';
+import { these } from './deep.ts';
 import { figure, sentence, settled, shown, type Visit } from './page.ts';
 
 /** What can be dragged in a figure, by name. */
@@ -44,6 +45,12 @@ const judge = async (place: Locator, task: Task): Promise<void> => {
   }
 };
 
+/**
+ * At every run one task for each kind of control: choice and turned head, field of threads, curve that is dragged, button. A deep run
+ * does all.
+ */
+const KINDS = ['per-flat.html', 'contact-heat-creep.html', 'effort-and-feel.html', 'three-feet.html'];
+
 export const doTasks = (
   way: string,
   visit: (address: string) => Promise<Visit>,
@@ -56,7 +63,7 @@ export const doTasks = (
       expect([...FIGURES.keys()].filter((name) => !TASKS.some((t) => t.widget === name))).toEqual([]);
     });
 
-    for (const page of new Set(TASKS.map((t) => t.page)))
+    for (const page of these([...new Set(TASKS.map((t) => t.page))], KINDS))
       it(`does what ${page} asks`, async () => {
         const visited = await visit(page);
         for (const task of TASKS.filter((t) => t.page === page)) {

@@ -41,6 +41,9 @@ const LACKS: Record<Skill, { readonly says: string; readonly engines: Partial<Re
 
 export const engine = (): Engine => inject('engine');
 
+/** Said of a test that Chromium is asked at every run, and the others where ENGINES=all: they would differ in it the least. */
+export const inChromium = { skip: engine() !== 'chromium' && process.env.ENGINES !== 'all' };
+
 /** Leaves a test out, with the reason, where the engine’s driver lacks what it needs. */
 export const needs = (context: Pick<TestContext, 'skip'>, ...skills: Skill[]): void => {
   for (const skill of skills) {

@@ -176,9 +176,9 @@ export const settled = (page: Page): Promise<void> =>
       new Promise<void>((done) => requestAnimationFrame(() => requestAnimationFrame(() => setTimeout(() => done())))),
   );
 
-/** After the address has followed. */
+/** After the address has followed, which it does at once unless it was written a dozen times within seconds. */
 export const written = async (page: Page): Promise<URL> => {
-  await page.waitForTimeout(330);
+  await settled(page);
   return new URL(await page.evaluate(() => location.href));
 };
 
