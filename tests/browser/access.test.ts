@@ -7,9 +7,9 @@
 import { readFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import type axe from 'axe-core';
-import type { Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
 import { inDeep, some } from '../support/deep.ts';
+import { beyond, type Page } from '../support/driven.ts';
 import { engine, needs } from '../support/engines.ts';
 import { cutOff, illBuilt, longLines, outOfOrder, tooSmall, tooWide } from '../support/layout-checks.ts';
 import { fieldIn, NARROW, pageNames, readThrough, settled, shown, type, useBrowser, WIDE } from '../support/page.ts';
@@ -214,7 +214,7 @@ describe('axe', () => {
     await page.evaluate(() => {
       document.body.dataset.print = 'sheets';
     });
-    await page.emulateMedia({ media: 'print' });
+    await beyond(page).emulateMedia({ media: 'print' });
     expect
       .soft(await violations(page, { rules: ['color-contrast', 'list', 'listitem', 'definition-list'] }), 'printed')
       .toEqual([]);

@@ -2,11 +2,12 @@
  * A finger on a phone: swiping down a page changes nothing on the way, wherever the swipe begins, and what can be dragged still
  * can be.
  */
-import type { Locator, Page } from 'playwright-core';
+
 import { describe, expect, it } from 'vitest';
 import { some, these } from '../support/deep.ts';
+import type { Locator, Page, Point } from '../support/driven.ts';
 import { needs } from '../support/engines.ts';
-import { fingerOn, PHONE, type Point } from '../support/finger.ts';
+import { fingerOn, PHONE } from '../support/finger.ts';
 import { figure, pageNames, readThrough, settled, shown, useBrowser, written } from '../support/page.ts';
 
 const { visit } = useBrowser();

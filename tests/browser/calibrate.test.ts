@@ -2,9 +2,10 @@
  * Calibration as a reader works it: typed, pasted and opened readings, the practice rig handed over, a wrong unit asked about,
  * a hundred thousand rows, and the sheet that is printed.
  */
-import type { Locator, Page } from 'playwright-core';
+
 import { describe, expect, it } from 'vitest';
 import { inDeep } from '../support/deep.ts';
+import { beyond, type Locator, type Page } from '../support/driven.ts';
 import { needs } from '../support/engines.ts';
 import {
   beside,
@@ -235,7 +236,7 @@ describe('the certificate', () => {
     const sheet = await alive(page, 'certificate');
     // A4 less its margins, 178 mm by 261 mm.
     await page.setViewportSize({ width: 673, height: 986 });
-    await page.emulateMedia({ media: 'print' });
+    await beyond(page).emulateMedia({ media: 'print' });
     await settled(page);
     const box = await sheet.boundingBox();
     expect(box?.height ?? 9999).toBeLessThanOrEqual(986);

@@ -1,8 +1,8 @@
 /** The reader’s own designs in a browser: kept, used from chapter to chapter, taken along as a file, and not lost. */
 
-import type { Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
 import { inDeep } from '../support/deep.ts';
+import { beyond, type Page } from '../support/driven.ts';
 import { needs } from '../support/engines.ts';
 import {
   fieldIn,
@@ -236,7 +236,7 @@ describe('the design sheet', () => {
     needs(context, 'as printed');
     const { page } = await visit('design-sheet.html', { fresh: true });
     await shown(figure(page, 'design-sheet'));
-    await page.emulateMedia({ media: 'print' });
+    await beyond(page).emulateMedia({ media: 'print' });
     expect(await figure(page, 'design-sheet').locator('.inputs').isVisible()).toBe(false);
     // A4 less its margins is 178 mm by 261 mm; Letter 184 by 243.
     for (const [width, height] of [

@@ -1,10 +1,10 @@
 /** Exercises on the page, papers from a roster, and the files of the question bank. */
 import { unzipSync } from 'fflate';
-import type { Locator, Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
 import { answerText, type Item, itemAt } from '../../widgets/exercises/exercise.ts';
 import { BANK, EXERCISES } from '../support/bank.ts';
 import { inDeep } from '../support/deep.ts';
+import { beyond, type Locator, type Page } from '../support/driven.ts';
 import { needs } from '../support/engines.ts';
 import { asFiles, saved, settled, useBrowser, words } from '../support/page.ts';
 import { print } from '../support/paper.ts';
@@ -167,7 +167,7 @@ describe('the page of class material', () => {
       field.value = text;
     }, roster);
     await form(page).getByRole('button', { name: 'Set the papers' }).click();
-    await page.waitForSelector('.papers-preview:not([aria-busy=true])', { state: 'attached' });
+    await page.locator('.papers-preview:not([aria-busy=true])').waitFor({ state: 'attached' });
     await settled(page);
     return status(page);
   };
@@ -218,7 +218,7 @@ describe('the page of class material', () => {
       window.print = () => {};
     });
     await page.getByRole('button', { name: 'Print the sheets' }).click();
-    await page.emulateMedia({ media: 'print' });
+    await beyond(page).emulateMedia({ media: 'print' });
     expect(await page.locator('main').isVisible()).toBe(false);
     expect(await page.locator('.papers-print[data-kind=key]').isVisible()).toBe(false);
     expect(await page.locator('.papers-print[data-kind=sheets]').isVisible()).toBe(true);

@@ -6,10 +6,10 @@ import { copyFileSync, mkdirSync, mkdtempSync, readdirSync, rmSync, symlinkSync 
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
-import type { Page } from 'playwright-core';
 import { afterAll, describe, expect, inject, it } from 'vitest';
 import { writeDesigns } from '../../widgets/assembly/design-file.ts';
 import { inDeep, some } from '../support/deep.ts';
+import { beyond, type Page } from '../support/driven.ts';
 import { needs } from '../support/engines.ts';
 import {
   asFiles,
@@ -336,9 +336,9 @@ describe('a frame that forbids forms', () => {
     const { page, faults } = await visit('index.html', { fresh: true });
     const body =
       '<!doctype html><iframe sandbox="allow-scripts allow-same-origin" width="1200" height="850" src="two-screws.html"></iframe>';
-    await page.route(/in-a-frame/, (route) => route.fulfill({ contentType: 'text/html', body }));
+    await beyond(page).route(/in-a-frame/, (route) => route.fulfill({ contentType: 'text/html', body }));
     await page.goto(`${inject('site')}in-a-frame.html`);
-    const inside = page.frameLocator('iframe');
+    const inside = beyond(page).frameLocator('iframe');
     await inside.locator('html[data-awake]').waitFor();
     const prediction = inside.locator('.predict').first();
     await prediction.locator('input').fill('87.5 µm');

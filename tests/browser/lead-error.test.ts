@@ -1,7 +1,8 @@
 /** The chapter of lead error worked as a reader works it: slid by pointer and keys, linked, mistyped, without script. */
-import type { Locator } from 'playwright-core';
+
 import { describe, expect, it } from 'vitest';
 import { inDeep } from '../support/deep.ts';
+import type { Locator } from '../support/driven.ts';
 import {
   beside,
   fieldIn,

@@ -1,7 +1,8 @@
 /** The chapter of play worked as a reader works it: load dragged through nought, turned out and back, a batch built and stopped. */
-import type { Locator, Page } from 'playwright-core';
+
 import { describe, expect, it } from 'vitest';
 import { inDeep } from '../support/deep.ts';
+import type { Locator, Page } from '../support/driven.ts';
 import {
   asFiles,
   beside,

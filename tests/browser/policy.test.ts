@@ -2,10 +2,10 @@
 import { createHash } from 'node:crypto';
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
-import type { Page } from 'playwright-core';
 import { describe, expect, inject, it } from 'vitest';
 import { DESIGN_FORMAT } from '../../widgets/assembly/design-file.ts';
 import { some } from '../support/deep.ts';
+import type { Page } from '../support/driven.ts';
 import { inChromium, needs } from '../support/engines.ts';
 import { asFiles, awake, fieldIn, figure, settled, shown, type, useBrowser, words } from '../support/page.ts';
 

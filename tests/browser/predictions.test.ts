@@ -1,7 +1,8 @@
 /** Predict first: the answer is judged by its idea, a known slip is named, and the way round is always open. */
-import type { Locator } from 'playwright-core';
+
 import { describe, expect, it } from 'vitest';
 import { some } from '../support/deep.ts';
+import type { Locator } from '../support/driven.ts';
 import { settled, shown, units, useBrowser, words } from '../support/page.ts';
 
 const { visit } = useBrowser();

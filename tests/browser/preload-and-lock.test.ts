@@ -1,7 +1,8 @@
 /** The chapter on preload and the lock, worked in the browser: choices, slider, typing, wrong input, units, without script. */
-import type { Locator } from 'playwright-core';
+
 import { describe, expect, it } from 'vitest';
 import { inDeep } from '../support/deep.ts';
+import type { Locator } from '../support/driven.ts';
 import {
   beside,
   fieldIn,

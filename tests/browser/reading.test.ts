@@ -3,9 +3,9 @@ import { createReadStream, existsSync } from 'node:fs';
 import { createServer, type Server } from 'node:http';
 import type { AddressInfo } from 'node:net';
 import { extname, join, normalize } from 'node:path';
-import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, inject, it } from 'vitest';
 import { howMany, some, these } from '../support/deep.ts';
+import { beyond, type Page } from '../support/driven.ts';
 import { engine, inChromium, needs } from '../support/engines.ts';
 import { unpainted } from '../support/layout-checks.ts';
 import {
@@ -105,7 +105,7 @@ describe('on paper', () => {
       fresh: true,
       viewport: { width: BETWEEN_MARGINS, height: 1000 },
     });
-    await page.emulateMedia({ media: 'print' });
+    await beyond(page).emulateMedia({ media: 'print' });
     let lines = 0;
     for (const name of read()) {
       await turnTo(name);
@@ -135,7 +135,7 @@ describe('on paper', () => {
     page.locator(what).evaluateAll((all) => all.filter((e) => e.checkVisibility()).length);
   /** The page as it prints when a button of that name is pressed: how much of each stands then, and whether the last steps are whole. */
   const printed = async (page: Page, name: string) => {
-    await page.emulateMedia({ media: 'print' });
+    await beyond(page).emulateMedia({ media: 'print' });
     const seen = await page.evaluate(
       ({ name, selectors }) => {
         let seen: number[] = [];
@@ -152,7 +152,7 @@ describe('on paper', () => {
       },
       { name, selectors: [ANSWERS, FOLDED, '.worked .steps .result'] },
     );
-    await page.emulateMedia({ media: 'screen' });
+    await beyond(page).emulateMedia({ media: 'screen' });
     const [answers, folded, results] = seen;
     return { answers, folded, results };
   };
@@ -161,7 +161,7 @@ describe('on paper', () => {
     needs(context, 'as printed');
     const { page } = await visit('two-screws.html', { javaScriptEnabled: false, fresh: true });
     await page.locator('.predict summary').first().click();
-    await page.emulateMedia({ media: 'print' });
+    await beyond(page).emulateMedia({ media: 'print' });
     expect(await page.locator('.reveal > p').first().isVisible(), 'opened by the reader').toBe(true);
     expect(await page.locator('.reveal > p').nth(1).isVisible()).toBe(false);
     for (const what of ['.hint > p', '.worked .answer', '.hint summary', '.worked summary'])
@@ -315,10 +315,10 @@ describe('a page', () => {
           return [place, color, backgroundColor, fontFamily, display, maxWidth];
         }),
       );
-    await page.route(/\/assets\//, (route) => route.abort());
+    await beyond(page).route(/\/assets\//, (route) => route.abort());
     await page.goto(`${inject('site')}two-screws.html`);
     const bare = await looks();
-    await page.unroute(/\/assets\//);
+    await beyond(page).unroute(/\/assets\//);
     await page.goto(`${inject('site')}two-screws.html`);
     await awake(page);
     expect(bare).toEqual(await looks());
@@ -371,7 +371,7 @@ describe('the scripts of the plots', () => {
     needs(context, 'requests');
     const opened = await visit('index.html', { fresh: true });
     const { page } = opened;
-    await page.route(/motion-plot-/, (route) => route.abort());
+    await beyond(page).route(/motion-plot-/, (route) => route.abort());
     await page.goto(`${inject('site')}two-screws.html`);
     const plot = await shown(figure(page, 'motion-plot'), false);
     await page.waitForTimeout(200);

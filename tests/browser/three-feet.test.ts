@@ -2,9 +2,10 @@
  * Three feet under a plate, as a reader works it: by keys alone and by pointer, with what is typed wrong answered in one
  * sentence, and the numbers carried by the address.
  */
-import type { Locator, Page } from 'playwright-core';
+
 import { describe, expect, it } from 'vitest';
 import { these } from '../support/deep.ts';
+import type { Locator, Page } from '../support/driven.ts';
 import { needs } from '../support/engines.ts';
 import { fingerOn } from '../support/finger.ts';
 import {

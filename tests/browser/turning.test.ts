@@ -1,9 +1,9 @@
 /** The head is turned by every means there is, and what the dial reads is what the engine says. */
 
-import type { Locator, Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
 import { mm, netLead, plain } from '../../widgets/engine/index.ts';
 import { readThread } from '../../widgets/input/designation.ts';
+import type { Locator, Page } from '../support/driven.ts';
 import { inChromium } from '../support/engines.ts';
 import {
   beside,

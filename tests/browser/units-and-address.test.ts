@@ -1,7 +1,8 @@
 /** The unit switch, the numbers in the address, and addresses that mean harm. */
-import type { Page } from 'playwright-core';
+
 import { describe, expect, inject, it } from 'vitest';
 import { some, these } from '../support/deep.ts';
+import { beyond, type Page } from '../support/driven.ts';
 import { needs } from '../support/engines.ts';
 import {
   awake,
@@ -101,7 +102,7 @@ describe('the unit switch', () => {
   it('works where storage is denied', async (context) => {
     needs(context, 'first word');
     const opened = await visit('index.html', { fresh: true });
-    await opened.page.addInitScript(() => {
+    await beyond(opened.page).addInitScript(() => {
       Object.defineProperty(window, 'localStorage', {
         get: () => {
           throw new DOMException('denied', 'SecurityError');
@@ -162,7 +163,7 @@ describe('the address', () => {
     const url = await written(page);
     expect(url.search).toBe('');
     expect(url.hash).toBe('#see-it-move');
-    expect(await reset.isHidden()).toBe(true);
+    expect(await reset.isVisible()).toBe(false);
   });
 
   it('brings a wrong number back as it was typed, with its reason', async () => {

@@ -1,9 +1,10 @@
 /** Goes through the tasks of the chapters with one way of working, and reads what comes of them. */
-import type { Locator, Page } from 'playwright-core';
+
 import { describe, expect, it } from 'vitest';
 import { FIGURES } from '../../widgets/site/catalogue.ts';
 import { type Hands, TASKS, type Task } from './chapter-tasks.ts';
 import { these } from './deep.ts';
+import type { Locator, Page } from './driven.ts';
 import { figure, sentence, settled, shown, type Visit } from './page.ts';
 
 /** What can be dragged in a figure, by name. */
