@@ -2,16 +2,20 @@
  * A finger on a phone: swiping down a page changes nothing on the way, wherever the swipe begins, and what can be dragged still
  * can be.
  */
-import type { Locator, Page } from 'playwright-core';
+
 import { describe, expect, it } from 'vitest';
+import { some, these } from '../support/deep.ts';
+import type { Locator, Page, Point } from '../support/driven.ts';
 import { needs } from '../support/engines.ts';
-import { fingerOn, PHONE, type Point } from '../support/finger.ts';
+import { fingerOn, PHONE } from '../support/finger.ts';
 import { figure, pageNames, readThrough, settled, shown, useBrowser, written } from '../support/page.ts';
 
 const { visit } = useBrowser();
 
 /** Whatever is dragged: it tells so to assistive technology, or by the mouse’s pointer. */
 const CONTROLS = '[role=slider], [data-plane], [data-wish]';
+/** A knob, a curve and a map, which every run tries; a deep run tries all pages. */
+const KINDS = ['two-screws.html', 'effort-and-feel.html', 'finding-a-pair.html'];
 /** So many there are, so that none is overlooked. */
 const AT_LEAST = 20;
 
@@ -41,7 +45,7 @@ const middle = (control: Locator): Promise<Point> =>
 describe('a swipe down the page', () => {
   /** How many controls were tried on each page. */
   const tried = new Map<string, number>();
-  for (const name of pageNames())
+  for (const name of these(pageNames(), KINDS))
     it(`${name}: that begins on what can be dragged scrolls, and changes no number and no address`, async (context) => {
       needs(context, 'protocol');
       const { page } = await visit(name, PHONE);
@@ -110,12 +114,12 @@ describe('a finger', () => {
     };
   };
 
-  for (const [address, widget, control] of [
+  for (const [address, widget, control] of some(2, [
+    ['effort-and-feel.html', 'friction-curve', '[data-plane]'],
     ['lead-error.html', 'lead-error', '[data-slider=eps_A]'],
     ['preload-and-lock.html', 'force-chain', '[data-slider]'],
     ['play-and-flanks.html', 'flanks-under-load', '[data-push]'],
-    ['effort-and-feel.html', 'friction-curve', '[data-plane]'],
-  ] as const)
+  ] as const))
     it(`sets what runs sideways by a tap or a sideways pull: ${widget}`, async (context) => {
       needs(context, 'protocol');
       const { finger, at, value, scrolled } = await open(address, widget, control);

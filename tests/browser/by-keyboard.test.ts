@@ -1,5 +1,6 @@
 /** Every figure worked from the keyboard alone: the chapter's own task, and whatever can be dragged. */
 import { expect, it } from 'vitest';
+import { howMany } from '../support/deep.ts';
 import { doTasks } from '../support/do-tasks.ts';
 import { keys, tabTo } from '../support/input-modes.ts';
 import { figure, settled, shown, useBrowser } from '../support/page.ts';
@@ -15,7 +16,7 @@ it('moves every mark of the plan of a plate by keys alone', async () => {
   const { page } = await visit('three-feet.html');
   const place = await shown(figure(page, 'levelling-plate'));
   const marks = place.locator('[data-handle]');
-  for (let i = 0; i < (await marks.count()); i++) {
+  for (let i = 0; i < Math.min(await marks.count(), howMany(2, 100)); i++) {
     const mark = marks.nth(i);
     const [name, before] = [await mark.getAttribute('aria-label'), await mark.getAttribute('aria-valuetext')];
     await tabTo(place, (at) => at.name === name, `“${name}”`);

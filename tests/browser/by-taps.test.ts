@@ -3,6 +3,7 @@
  * whatever can be dragged.
  */
 import { expect, it } from 'vitest';
+import { howMany } from '../support/deep.ts';
 import { doTasks } from '../support/do-tasks.ts';
 import { taps } from '../support/input-modes.ts';
 import { figure, NARROW, settled, shown, useBrowser, words } from '../support/page.ts';
@@ -17,7 +18,7 @@ it('moves every mark of the plan of a plate by tapping it and then where it is t
   const marks = place.locator('[data-handle]');
   const told = place.locator('[data-part=picked]');
   const plan = place.locator('.plate-plan');
-  for (let i = 0; i < (await marks.count()); i++) {
+  for (let i = 0; i < Math.min(await marks.count(), howMany(2, 100)); i++) {
     const mark = marks.nth(i);
     const [name, before] = [await mark.getAttribute('aria-label'), await mark.getAttribute('aria-valuetext')];
     await mark.locator('[data-mark]').click();
@@ -48,7 +49,11 @@ it('leaves a mark of the plan that is tapped twice where it is', async () => {
   await foot.locator('[data-mark]').click();
   await settled(page);
   expect(await words(place.locator('[data-part=picked]'))).toBe('');
-  await place.locator('.plate-plan').click({ position: { x: 12, y: 12 } });
+  const plan = await place.locator('.plate-plan').boundingBox();
+  if (!plan) throw new Error('no plan');
+  await page.mouse.move(plan.x + 12, plan.y + 12);
+  await page.mouse.down();
+  await page.mouse.up();
   await settled(page);
   expect(await foot.getAttribute('aria-valuetext')).toBe(before);
 });

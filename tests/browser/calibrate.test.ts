@@ -2,8 +2,10 @@
  * Calibration as a reader works it: typed, pasted and opened readings, the practice rig handed over, a wrong unit asked about,
  * a hundred thousand rows, and the sheet that is printed.
  */
-import type { Locator, Page } from 'playwright-core';
+
 import { describe, expect, it } from 'vitest';
+import { inDeep } from '../support/deep.ts';
+import { beyond, type Locator, type Page } from '../support/driven.ts';
 import { needs } from '../support/engines.ts';
 import {
   beside,
@@ -27,7 +29,7 @@ const alive = async (page: Page, widget: 'calibration' | 'practice-rig' | 'certi
   const place = await shown(figure(page, widget));
   await place.locator('.field:visible').first().waitFor();
   if (widget === 'calibration') await place.locator('[data-slider]').waitFor();
-  await page.waitForTimeout(300);
+  await settled(page);
   return place;
 };
 const runs = (place: Locator): Locator => place.locator('.field[data-sym=runs] textarea');
@@ -216,7 +218,7 @@ describe('the dial', () => {
 
 describe('the certificate', () => {
   it('takes date and temperature from the reader, and refuses what is none', async () => {
-    const { page } = await visit('calibrate.html', { fresh: true });
+    const { page } = await visit('calibrate.html');
     const sheet = await alive(page, 'certificate');
     const field = (name: string): Locator => sheet.locator(`.field[data-sym=${name}] :is(input, textarea)`);
     expect(await sentence(sheet)).toMatch(/Not stated yet: date, temperature\.$/);
@@ -234,7 +236,7 @@ describe('the certificate', () => {
     const sheet = await alive(page, 'certificate');
     // A4 less its margins, 178 mm by 261 mm.
     await page.setViewportSize({ width: 673, height: 986 });
-    await page.emulateMedia({ media: 'print' });
+    await beyond(page).emulateMedia({ media: 'print' });
     await settled(page);
     const box = await sheet.boundingBox();
     expect(box?.height ?? 9999).toBeLessThanOrEqual(986);
@@ -243,7 +245,7 @@ describe('the certificate', () => {
 });
 
 describe('on a phone', () => {
-  it('nothing runs over the edge and what is pressed is at least 24 px', async () => {
+  it('nothing runs over the edge and what is pressed is at least 24 px', inDeep, async () => {
     const { page } = await visit('calibrate.html', { viewport: NARROW, hasTouch: true });
     for (const widget of ['calibration', 'practice-rig', 'certificate'] as const) {
       const place = await alive(page, widget);

@@ -8,6 +8,8 @@ import { pathToFileURL } from 'node:url';
 import { afterAll, describe, expect, inject, it } from 'vitest';
 import { WORDS } from '../../widgets/site/catalogue.ts';
 import { writeOffline } from '../../widgets/site/offline.mjs';
+import { some } from '../support/deep.ts';
+import { beyond } from '../support/driven.ts';
 import { needs } from '../support/engines.ts';
 import { figure, sentence, settled, shown, useBrowser, words } from '../support/page.ts';
 
@@ -79,7 +81,7 @@ describe('the notebook in one file', () => {
   });
 
   it('shows its front page for a page it does not have, says so, and runs nothing from the address', async () => {
-    for (const name of ['<img src=x onerror=alert(1)>', 'constructor', '__proto__', 'no-such-chapter']) {
+    for (const name of some(2, ['<img src=x onerror=alert(1)>', '__proto__', 'constructor', 'no-such-chapter'])) {
       const { page } = await visit(`n.html?page=${encodeURIComponent(name)}`, { from, fresh: true });
       expect(await page.locator('.contents').count(), name).toBe(1);
       expect(await words(page.locator('article'))).toContain(`no page “${name}”`);
@@ -96,13 +98,13 @@ describe('the hosted notebook', () => {
     const { page, faults } = await visit('index.html', { fresh: true, serviceWorkers: 'allow' });
     await page.evaluate(() => navigator.serviceWorker.ready.then(() => undefined));
     await page.waitForFunction(() => navigator.serviceWorker.controller !== null);
-    await page.context().setOffline(true);
+    await beyond(page).context().setOffline(true);
     await page.goto(`${inject('site')}per-flat.html`);
     await page.waitForSelector('html[data-awake]');
     expect(await sentence(await shown(figure(page, 'divided-turn')))).toContain('87.50 µm a turn');
     await page.goto(`${inject('site')}lead-error.html`);
     await shown(figure(page, 'lead-error'));
-    await page.context().setOffline(false);
+    await beyond(page).context().setOffline(false);
     faults.splice(0);
   });
 
@@ -144,7 +146,7 @@ describe('the hosted notebook', () => {
       }
       expect(await read('assets/figure-3.js')).toBe('script 3');
       expect(await read('assets/figure-2.js')).toBe('script 2');
-      const answer = await page.goto(`${host.address}no-such-page.html`);
+      const answer = await beyond(page).goto(`${host.address}no-such-page.html`);
       expect(answer?.status()).toBe(404);
       expect(await words(page.locator('body'))).toContain('no page at this address');
       await page.getByRole('link').click();

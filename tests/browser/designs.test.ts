@@ -1,7 +1,8 @@
 /** The reader’s own designs in a browser: kept, used from chapter to chapter, taken along as a file, and not lost. */
 
-import type { Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
+import { inDeep } from '../support/deep.ts';
+import { beyond, type Page } from '../support/driven.ts';
 import { needs } from '../support/engines.ts';
 import {
   fieldIn,
@@ -41,7 +42,7 @@ const offer = async (page: Page, name: string, text: string) => {
 
 describe('a design', () => {
   it('kept in one chapter is shown in the figures of the next, survives a reload, and the chapter’s own numbers come back', async () => {
-    const { page } = await visit('two-screws.html', { fresh: true });
+    const { page } = await visit('two-screws.html');
     const section = await shown(figure(page, 'section'));
     await type(fieldIn(section, /thread A/i), 'M12x1.5');
     await type(fieldIn(section, /thread C/i), 'M8');
@@ -59,15 +60,15 @@ describe('a design', () => {
     expect(await page.evaluate(() => location.search)).toBe('');
   });
 
-  it('stands back where a link carries numbers of its own', async () => {
-    const { page } = await visit('two-screws.html', { fresh: true });
+  it('stands back where a link carries numbers of its own', inDeep, async () => {
+    const { page } = await visit('two-screws.html');
     await keep(page, 'Foot', 'failed-lock');
     await page.goto(page.url().replace(/two-screws.*/, 'per-flat.html?foot.A=M8x1.25&foot.C=5/16-18'));
     expect(await sentence(await shown(figure(page, 'divided-turn')))).toContain('161.1 µm a turn');
   });
 
   it('grows from chapter to chapter under one name', async () => {
-    const { page } = await visit('two-screws.html', { fresh: true });
+    const { page } = await visit('two-screws.html');
     await keep(page, 'Foot', 'foot');
     await page.goto(page.url().replace(/two-screws.*/, 'per-flat.html'));
     await keep(page, 'Foot', 'reach');
@@ -79,7 +80,7 @@ describe('a design', () => {
   });
 
   it('goes to a file and comes back from it elsewhere, name and all', async () => {
-    const there = await visit('two-screws.html', { fresh: true });
+    const there = await visit('two-screws.html');
     await keep(there.page, 'Foot <b>left</b>', 'foot');
     const button = there.page.getByRole('button', { name: 'Save all to a file' });
     const text = (await saved(there.page, () => button.click())).bytes.toString('utf8');
@@ -92,7 +93,7 @@ describe('a design', () => {
   });
 
   it('of a file with many unknown names are read with one short sentence; a huge file is not read', async () => {
-    const { page } = await visit('two-screws.html', { fresh: true });
+    const { page } = await visit('two-screws.html');
     const wings = Object.fromEntries(Array.from({ length: 12 }, (_, i) => [`wings${i}`, '2']));
     const designs = Array.from({ length: 40 }, (_, i) => ({ name: `d${i}`, numbers: { A: 'M8×1.25', ...wings } }));
     await offer(page, 'many.json', JSON.stringify({ format: 'differential-screw-designs', version: 1, designs }));
@@ -104,7 +105,7 @@ describe('a design', () => {
   });
 
   it('of a newer notebook in this browser is left as it is, and it is said why none is kept', async () => {
-    const { page } = await visit('two-screws.html', { fresh: true });
+    const { page } = await visit('two-screws.html');
     const newer = '{"format":"differential-screw-designs","version":99,"designs":[{"name":"Foot"}]}';
     await page.evaluate((text) => localStorage.setItem('notebook-designs', text), newer);
     await page.reload();
@@ -114,7 +115,7 @@ describe('a design', () => {
   });
 
   it('of a bad file is refused in one sentence, and what was kept stays', async () => {
-    const { page } = await visit('two-screws.html', { fresh: true });
+    const { page } = await visit('two-screws.html');
     await keep(page, 'Foot', 'foot');
     await offer(page, 'half.json', '{"format": "differential-screw-designs", "vers');
     await page.waitForFunction(() =>
@@ -124,7 +125,7 @@ describe('a design', () => {
   });
 
   it('that storage will not keep lasts for the page and says so', async () => {
-    const { page } = await visit('two-screws.html', { fresh: true });
+    const { page } = await visit('two-screws.html');
     await page.evaluate(() => {
       Storage.prototype.setItem = () => {
         throw new DOMException('full', 'QuotaExceededError');
@@ -148,7 +149,7 @@ describe('a design', () => {
   });
 
   it('without a name is asked for one; a half-written shelf does no harm', async () => {
-    const { page } = await visit('two-screws.html', { fresh: true });
+    const { page } = await visit('two-screws.html');
     await page.evaluate(() => localStorage.setItem('notebook-designs', '{"format":"differential-screw-des'));
     await page.reload();
     await keep(page, '   ', 'foot');
@@ -160,7 +161,7 @@ describe('a design', () => {
 
 describe('a design kept on the sheet', () => {
   it('is itself in every chapter, and each says under its fields what came from it and what is its own', async () => {
-    const { page } = await visit('design-sheet.html', { fresh: true });
+    const { page } = await visit('design-sheet.html');
     await shown(figure(page, 'design-sheet'));
     await keep(page, 'Shop foot', 'mine');
     expect(await status(page)).toBe('“Shop foot” is kept in this browser.');
@@ -202,13 +203,17 @@ describe('a design kept on the sheet', () => {
     expect(await page.locator('.design-note:not([hidden])').count()).toBe(0);
   });
 
-  it('is read from an address of old, in which the divisions of the knob were called as the steps of a turn are', async () => {
-    const { page } = await visit('design-sheet.html?mine.k=35&mine.divider=knob&mine.w=0.25+mm', { fresh: true });
-    const sheet = await shown(figure(page, 'design-sheet'));
-    expect(await words(sheet.locator('.sheet'))).toContain('(35 a turn)');
-    const search = new URLSearchParams(await page.evaluate(() => location.search));
-    expect([search.get('mine.k'), search.get('mine.k_d'), search.get('mine.S_w')]).toEqual([null, '35', '250 µm']);
-  });
+  it(
+    'is read from an address of old, in which the divisions of the knob were called as the steps of a turn are',
+    inDeep,
+    async () => {
+      const { page } = await visit('design-sheet.html?mine.k=35&mine.divider=knob&mine.w=0.25+mm');
+      const sheet = await shown(figure(page, 'design-sheet'));
+      expect(await words(sheet.locator('.sheet'))).toContain('(35 a turn)');
+      const search = new URLSearchParams(await page.evaluate(() => location.search));
+      expect([search.get('mine.k'), search.get('mine.k_d'), search.get('mine.S_w')]).toEqual([null, '35', '250 µm']);
+    },
+  );
 });
 
 describe('the design sheet', () => {
@@ -231,7 +236,7 @@ describe('the design sheet', () => {
     needs(context, 'as printed');
     const { page } = await visit('design-sheet.html', { fresh: true });
     await shown(figure(page, 'design-sheet'));
-    await page.emulateMedia({ media: 'print' });
+    await beyond(page).emulateMedia({ media: 'print' });
     expect(await figure(page, 'design-sheet').locator('.inputs').isVisible()).toBe(false);
     // A4 less its margins is 178 mm by 261 mm; Letter 184 by 243.
     for (const [width, height] of [
@@ -244,7 +249,7 @@ describe('the design sheet', () => {
     }
   });
 
-  it('leaves what follows it to the next sheet of paper', async (context) => {
+  it('leaves what follows it to the next sheet of paper', inDeep, async (context) => {
     needs(context, 'as printed');
     const { page } = await visit('design-sheet.html', { fresh: true });
     await shown(figure(page, 'design-sheet'));
@@ -265,15 +270,15 @@ describe('the design sheet', () => {
     expect(await print(page)).toHaveLength(1);
   });
 
-  it('says which number of an older link has no field here', async () => {
-    const { page } = await visit('design-sheet.html?mine.X_A=8+mm', { fresh: true });
+  it('says which number of an older link has no field here', inDeep, async () => {
+    const { page } = await visit('design-sheet.html?mine.X_A=8+mm');
     await shown(figure(page, 'design-sheet'));
     expect(await words(page.locator('[data-tools] [role=status]').filter({ hasText: 'The link' }))).toContain(
       '“mine.X_A”',
     );
   });
 
-  it('fits a phone without scrolling sideways', async () => {
+  it('fits a phone without scrolling sideways', inDeep, async () => {
     const { page } = await visit('design-sheet.html', { viewport: NARROW });
     await shown(figure(page, 'design-sheet'));
     expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(NARROW.width);

@@ -1,5 +1,6 @@
 /** The chapter on fit in a browser: limits follow the class typed, the hexagon stops where the threads do, and the page reads without script. */
 import { describe, expect, it } from 'vitest';
+import { inDeep } from '../support/deep.ts';
 import {
   beside,
   fieldIn,
@@ -110,14 +111,14 @@ describe('the section with the reader’s lengths', () => {
 });
 
 describe('the page', () => {
-  it('reads without script: numbers, pictures and steps are printed', async () => {
+  it('reads without script: numbers, pictures and steps are printed', inDeep, async () => {
     const { page } = await visit(PAGE, { javaScriptEnabled: false });
     const text = await words(page.locator('main'));
     for (const found of ['−0.07 mm', '1.08 mm', '6.60 turns', '577 µm', '8.500 mm']) expect(text).toContain(found);
     expect(await page.locator('figure svg').count()).toBeGreaterThanOrEqual(5);
   });
 
-  it('does not scroll sideways on a small screen', async () => {
+  it('does not scroll sideways on a small screen', inDeep, async () => {
     const { page } = await visit(PAGE, { viewport: NARROW });
     expect(await page.evaluate(() => document.documentElement.scrollWidth - innerWidth)).toBeLessThanOrEqual(0);
   });

@@ -1,5 +1,6 @@
 /** The chapter on effort in a browser: friction typed, dragged and turned by keys; nought allowed and above one refused; figures without script. */
 import { describe, expect, it } from 'vitest';
+import { inDeep } from '../support/deep.ts';
 import {
   beside,
   fieldIn,
@@ -114,7 +115,7 @@ describe('the page', () => {
     expect(await words(predict.locator('.verdict'))).toContain('a fifth of the plain screw’s torque');
   });
 
-  it('reads without script: pictures, sentences and tables of all three figures', async () => {
+  it('reads without script: pictures, sentences and tables of all three figures', inDeep, async () => {
     const { page } = await visit(PAGE, { javaScriptEnabled: false });
     for (const [name, part] of [
       ['torque-bars', '324.4 N·mm'],
@@ -128,7 +129,7 @@ describe('the page', () => {
     }
   });
 
-  it('does not scroll sideways on a narrow screen', async () => {
+  it('does not scroll sideways on a narrow screen', inDeep, async () => {
     const { page } = await visit(PAGE, { viewport: NARROW });
     for (const name of ['torque-bars', 'friction-curve', 'hand-force']) await shown(figure(page, name));
     expect(await page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth)).toBe(

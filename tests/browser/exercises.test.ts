@@ -1,9 +1,10 @@
 /** Exercises on the page, papers from a roster, and the files of the question bank. */
 import { unzipSync } from 'fflate';
-import type { Locator, Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
 import { answerText, type Item, itemAt } from '../../widgets/exercises/exercise.ts';
 import { BANK, EXERCISES } from '../support/bank.ts';
+import { inDeep } from '../support/deep.ts';
+import { beyond, type Locator, type Page } from '../support/driven.ts';
 import { needs } from '../support/engines.ts';
 import { asFiles, saved, settled, useBrowser, words } from '../support/page.ts';
 import { print } from '../support/paper.ts';
@@ -28,7 +29,7 @@ const answer = async (place: Locator, text: string): Promise<string> => {
 const isOpen = async (place: Locator): Promise<boolean> => (await place.getAttribute('open')) !== null;
 
 describe('an exercise', () => {
-  it('reads without script: a question, and hint and worked answer to be opened', async () => {
+  it('reads without script: a question, and hint and worked answer to be opened', inDeep, async () => {
     const { page } = await visit('two-screws.html', { javaScriptEnabled: false });
     const place = exercise(page, 'pair-turned');
     const item = await itemOn(place, 'pair-turned');
@@ -166,7 +167,7 @@ describe('the page of class material', () => {
       field.value = text;
     }, roster);
     await form(page).getByRole('button', { name: 'Set the papers' }).click();
-    await page.waitForSelector('.papers-preview:not([aria-busy=true])', { state: 'attached' });
+    await page.locator('.papers-preview:not([aria-busy=true])').waitFor({ state: 'attached' });
     await settled(page);
     return status(page);
   };
@@ -217,7 +218,7 @@ describe('the page of class material', () => {
       window.print = () => {};
     });
     await page.getByRole('button', { name: 'Print the sheets' }).click();
-    await page.emulateMedia({ media: 'print' });
+    await beyond(page).emulateMedia({ media: 'print' });
     expect(await page.locator('main').isVisible()).toBe(false);
     expect(await page.locator('.papers-print[data-kind=key]').isVisible()).toBe(false);
     expect(await page.locator('.papers-print[data-kind=sheets]').isVisible()).toBe(true);
@@ -273,34 +274,40 @@ describe('the page of class material', () => {
     expect(await page.evaluate(() => JSON.stringify({ ...localStorage }) + location.href)).not.toContain('Student');
   });
 
-  it('sets a thousand papers while the page goes on, says how far it is, and lets none be printed before all are set', async () => {
-    const page = await open(`?class=7B&ask=${BANK.chapters.map((c) => `${c.slug}:2`).join(',')}&bank=${BANK.version}`);
-    const seen = await page.evaluate(async () => {
-      const place = document.querySelector('.papers') as HTMLElement;
-      const sheets = document.querySelector('.papers-print[data-kind=sheets]') as HTMLElement;
-      const print = [...place.querySelectorAll('button')].find((b) => b.textContent === 'Print the sheets');
-      (place.querySelector('textarea') as HTMLTextAreaElement).value = Array.from(
-        { length: 1000 },
-        (_, i) => `Student ${i}`,
-      ).join('\n');
-      place.querySelector('form')?.requestSubmit();
-      const between: { count: number; status: string; printable: boolean }[] = [];
-      while (sheets.childElementCount < 1000) {
-        await new Promise(requestAnimationFrame);
-        const status = place.querySelector('.verdict')?.textContent ?? '';
-        between.push({ count: sheets.childElementCount, status, printable: print?.checkVisibility() !== false });
-      }
-      return between.slice(0, -1);
-    });
-    expect(seen.length).toBeGreaterThan(5);
-    expect(new Set(seen.map(({ count }) => count)).size).toBeGreaterThan(5);
-    expect(seen.filter(({ printable }) => printable)).toEqual([]);
-    const told = seen.map(({ status: text }) => /^(\d+) of 1000 papers so far/.exec(text)?.[1]).filter((n) => n);
-    expect(told.length).toBeGreaterThan(0);
-    expect(new Set(told).size, 'told now and then, not at every slice').toBeLessThan(seen.length / 2);
-    expect(await set(page, 'Ada')).toMatch(/^One paper is set/);
-    expect(await page.locator('.papers-print[data-kind=key] .paper').count()).toBe(1);
-  });
+  it(
+    'sets a thousand papers while the page goes on, says how far it is, and lets none be printed before all are set',
+    inDeep,
+    async () => {
+      const page = await open(
+        `?class=7B&ask=${BANK.chapters.map((c) => `${c.slug}:2`).join(',')}&bank=${BANK.version}`,
+      );
+      const seen = await page.evaluate(async () => {
+        const place = document.querySelector('.papers') as HTMLElement;
+        const sheets = document.querySelector('.papers-print[data-kind=sheets]') as HTMLElement;
+        const print = [...place.querySelectorAll('button')].find((b) => b.textContent === 'Print the sheets');
+        (place.querySelector('textarea') as HTMLTextAreaElement).value = Array.from(
+          { length: 1000 },
+          (_, i) => `Student ${i}`,
+        ).join('\n');
+        place.querySelector('form')?.requestSubmit();
+        const between: { count: number; status: string; printable: boolean }[] = [];
+        while (sheets.childElementCount < 1000) {
+          await new Promise(requestAnimationFrame);
+          const status = place.querySelector('.verdict')?.textContent ?? '';
+          between.push({ count: sheets.childElementCount, status, printable: print?.checkVisibility() !== false });
+        }
+        return between.slice(0, -1);
+      });
+      expect(seen.length).toBeGreaterThan(5);
+      expect(new Set(seen.map(({ count }) => count)).size).toBeGreaterThan(5);
+      expect(seen.filter(({ printable }) => printable)).toEqual([]);
+      const told = seen.map(({ status: text }) => /^(\d+) of 1000 papers so far/.exec(text)?.[1]).filter((n) => n);
+      expect(told.length).toBeGreaterThan(0);
+      expect(new Set(told).size, 'told now and then, not at every slice').toBeLessThan(seen.length / 2);
+      expect(await set(page, 'Ada')).toMatch(/^One paper is set/);
+      expect(await page.locator('.papers-print[data-kind=key] .paper').count()).toBe(1);
+    },
+  );
 
   it('gives up the papers it is setting when others are asked for', async () => {
     const page = await open();

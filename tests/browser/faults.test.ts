@@ -6,9 +6,10 @@ import { copyFileSync, mkdirSync, mkdtempSync, readdirSync, rmSync, symlinkSync 
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
-import type { Page } from 'playwright-core';
 import { afterAll, describe, expect, inject, it } from 'vitest';
 import { writeDesigns } from '../../widgets/assembly/design-file.ts';
+import { inDeep, some } from '../support/deep.ts';
+import { beyond, type Page } from '../support/driven.ts';
 import { needs } from '../support/engines.ts';
 import {
   asFiles,
@@ -45,7 +46,7 @@ const threadA = async (page: Page) => fieldIn(await shown(figure(page, 'section'
 
 describe('storage that is full', () => {
   it('keeps designs and progress for the page, over what it holds already, and says so', async () => {
-    const { page } = await visit('two-screws.html', { fresh: true });
+    const { page } = await visit('two-screws.html');
     await keep(page, 'Before');
     await page.evaluate(() => {
       Storage.prototype.setItem = () => {
@@ -69,7 +70,7 @@ describe('storage that is full', () => {
 
 describe('storage that is denied', () => {
   it('leaves fields, designs, units and exercises at work for as long as the page is open', async () => {
-    const { page } = await visit('two-screws.html', { fresh: true });
+    const { page } = await visit('two-screws.html');
     await page.evaluate(() =>
       Object.defineProperty(window, 'localStorage', {
         get: () => {
@@ -95,7 +96,7 @@ describe('storage that is denied', () => {
 
 describe('a worker', () => {
   const drawWith = async (worker: string) => {
-    const { page } = await visit('play-and-flanks.html?foot.n_a=40000', { fresh: true });
+    const { page } = await visit('play-and-flanks.html?foot.n_a=40000');
     const place = await shown(figure(page, 'play-batch'));
     await page.evaluate((kind) => {
       const later = window.setTimeout.bind(window);
@@ -120,7 +121,7 @@ describe('a worker', () => {
     await page.waitForFunction(() => /Drawn in/.test(document.querySelector('[data-batch="told"]')?.textContent ?? ''));
     return { page, place };
   };
-  for (const kind of ['killed', 'broken', 'blocked'])
+  for (const kind of some(1, ['killed', 'broken', 'blocked']))
     it(`that is ${kind} leaves the batch to the page, which draws it to the end`, async () => {
       const { page, place } = await drawWith(kind);
       expect(await words(place.locator('[data-batch="told"]'))).toContain('in slices on the page');
@@ -189,7 +190,7 @@ describe('files that are missing', () => {
     forgiveMissing(faults);
   });
 
-  it('its fonts: the text stands in those of the reader’s own, and nothing is too wide', async () => {
+  it('its fonts: the text stands in those of the reader’s own, and nothing is too wide', inDeep, async () => {
     const { page, faults } = await ofFiles();
     await page.goto(`${without(/\.woff2$/)}two-screws.html`);
     await awake(page);
@@ -229,13 +230,13 @@ describe('two tabs', () => {
 });
 
 describe('a clock that is wrong', () => {
-  for (const [what, now] of [
+  for (const [what, now] of some(1, [
+    ['that is no time', Number.NaN],
     ['before any calendar', -8.64e15],
     ['at the end of time', 8.64e15],
-    ['that is no time', Number.NaN],
-  ] as const)
+  ] as const))
     it(`${what} and going backwards changes nothing a page does`, async () => {
-      const { page } = await visit('two-screws.html', { fresh: true });
+      const { page } = await visit('two-screws.html');
       await page.evaluate((start) => {
         let time = start;
         const back = () => (time > -8.64e15 ? --time : time);
@@ -261,11 +262,11 @@ describe('a clock that is wrong', () => {
 
 describe('a file of designs that is half written', () => {
   it('is refused in one sentence wherever it breaks off, and the kept ones stay', async () => {
-    const { page } = await visit('two-screws.html', { fresh: true });
+    const { page } = await visit('two-screws.html');
     await keep(page, 'Foot');
     const place = await panel(page);
     const whole = writeDesigns([{ name: 'Other', numbers: { A: 'M8×1', C: 'M6' } }]);
-    for (const share of [0, 0.3, 0.6, 0.98]) {
+    for (const share of some(2, [0.98, 0.3, 0, 0.6])) {
       await page.evaluate(() => {
         const said = document.querySelector('.designs [role=status]');
         if (said) said.textContent = '';
@@ -279,7 +280,7 @@ describe('a file of designs that is half written', () => {
   });
 
   it('in this browser’s storage is said to be unreadable, and left there until a design is kept over it', async () => {
-    const { page } = await visit('two-screws.html', { fresh: true });
+    const { page } = await visit('two-screws.html');
     await page.evaluate(() => localStorage.setItem('notebook-designs', '{"format":"differential-screw-des'));
     await page.reload();
     await awake(page);
@@ -297,11 +298,11 @@ describe('a file of designs that is half written', () => {
 describe('a link', () => {
   it('cut off within a number says so beside its field, and the numbers before it stand', async () => {
     const whole = `?foot.n=2&foot.A=${encodeURIComponent('M12×1.5')}&foot.C=${encodeURIComponent('5/16-18 UNC')}`;
-    for (const [cut, said] of [
+    for (const [cut, said] of some(1, [
       [whole.indexOf('-18'), 'Read “5/16”'],
       [whole.indexOf('%2F16') + 2, 'Read “5%2”'],
       [whole.indexOf('5%2F'), 'Nothing was typed'],
-    ] as const) {
+    ] as const)) {
       const { page } = await visit(`two-screws.html${whole.slice(0, cut)}`);
       const section = await shown(figure(page, 'section'));
       expect(await beside(fieldIn(section, /^Thread C/i)), whole.slice(0, cut)).toContain(said);
@@ -314,7 +315,7 @@ describe('a link', () => {
 
 describe('a text that is too long', () => {
   it('is as wrong after a reload as it was when typed, though its beginning would be right', async () => {
-    const { page } = await visit('two-screws.html', { fresh: true });
+    const { page } = await visit('two-screws.html');
     const A = await threadA(page);
     const long = `M8x1.25${' '.repeat(60)}and more`;
     await type(A, long);
@@ -335,9 +336,9 @@ describe('a frame that forbids forms', () => {
     const { page, faults } = await visit('index.html', { fresh: true });
     const body =
       '<!doctype html><iframe sandbox="allow-scripts allow-same-origin" width="1200" height="850" src="two-screws.html"></iframe>';
-    await page.route(/in-a-frame/, (route) => route.fulfill({ contentType: 'text/html', body }));
+    await beyond(page).route(/in-a-frame/, (route) => route.fulfill({ contentType: 'text/html', body }));
     await page.goto(`${inject('site')}in-a-frame.html`);
-    const inside = page.frameLocator('iframe');
+    const inside = beyond(page).frameLocator('iframe');
     await inside.locator('html[data-awake]').waitFor();
     const prediction = inside.locator('.predict').first();
     await prediction.locator('input').fill('87.5 µm');

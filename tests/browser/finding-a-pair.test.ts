@@ -1,6 +1,7 @@
 /** The chapter on finding a pair in a browser: the list answers the reader’s wish and drawer, rows open in the figures, empty answers say why. */
 import { describe, expect, it } from 'vitest';
 import type { Figure } from '../../widgets/figures/kit/figure.ts';
+import { inDeep, some } from '../support/deep.ts';
 import {
   beside,
   fieldIn,
@@ -128,7 +129,7 @@ describe('an empty answer', () => {
   });
 
   it('says that a step and a stroke exclude each other, on a narrow page too', async () => {
-    for (const viewport of [undefined, NARROW]) {
+    for (const viewport of some(1, [NARROW, undefined])) {
       const { page, place } = await opened(
         viewport ? { viewport } : {},
         '?search.s_w=2+µm&search.S_w=2+mm&search.drawer=anywhere&search.against=stroke',
@@ -166,9 +167,9 @@ describe('the map', () => {
   });
 
   it('draws against gain, stroke, size and the two leads, in both units, on a narrow page too', async () => {
-    for (const viewport of [undefined, NARROW]) {
+    for (const viewport of some(1, [NARROW, undefined])) {
       const { page, place } = await opened(viewport ? { viewport } : {});
-      for (const view of ['metric', 'inch'] as const) {
+      for (const view of some(1, ['inch', 'metric'] as const)) {
         await units(page, view);
         for (const against of ['gain', 'stroke', 'size', 'the two leads']) {
           await place.getByRole('radio', { name: against, exact: true }).check();
@@ -231,7 +232,7 @@ describe('what rounding costs', () => {
   });
 });
 
-it('does not scroll sideways while a sentence has no number to say', async () => {
+it('does not scroll sideways while a sentence has no number to say', inDeep, async () => {
   const { page } = await visit(PAGE);
   const place = await shown(figure(page, 'rounding-cost'));
   const field = fieldIn(place, /^Thread C/);
@@ -244,7 +245,7 @@ it('does not scroll sideways while a sentence has no number to say', async () =>
   expect(await page.locator('.q.refused').count()).toBe(0);
 });
 
-it('reads without script: map, list and judgements are on the page', async () => {
+it('reads without script: map, list and judgements are on the page', inDeep, async () => {
   const { page } = await visit(PAGE, { javaScriptEnabled: false });
   const place = figure(page, 'pair-map');
   expect(await place.locator('.grain').count()).toBeGreaterThan(2);

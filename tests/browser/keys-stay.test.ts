@@ -1,6 +1,7 @@
 /** Where the reader’s keys are when the button they pressed goes away or is made anew: beside it, never at the head of the page. */
-import type { Page } from 'playwright-core';
+
 import { describe, expect, it } from 'vitest';
+import type { Page } from '../support/driven.ts';
 import { settled, type, useBrowser, words } from '../support/page.ts';
 
 const { visit } = useBrowser();

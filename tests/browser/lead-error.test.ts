@@ -1,6 +1,8 @@
 /** The chapter of lead error worked as a reader works it: slid by pointer and keys, linked, mistyped, without script. */
-import type { Locator } from 'playwright-core';
+
 import { describe, expect, it } from 'vitest';
+import { inDeep } from '../support/deep.ts';
+import type { Locator } from '../support/driven.ts';
 import {
   beside,
   fieldIn,
@@ -193,14 +195,14 @@ describe('drunken-thread', () => {
 });
 
 describe('the page', () => {
-  it('fits 360 px without scrolling sideways, with targets of 24 px', async () => {
+  it('fits 360 px without scrolling sideways, with targets of 24 px', inDeep, async () => {
     const { page, place } = await open('drunken-thread', PAGE, { viewport: NARROW });
     expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(360);
     for (const box of await rail(place, 'a_A').evaluateAll((all) => all.map((e) => e.getBoundingClientRect().height)))
       expect(box).toBeGreaterThanOrEqual(24);
   });
 
-  it('reads without script: pictures, sentences and tables stand, sliders do not', async () => {
+  it('reads without script: pictures, sentences and tables stand, sliders do not', inDeep, async () => {
     const { page } = await visit(PAGE, { javaScriptEnabled: false });
     for (const widget of ['lead-error', 'drunken-thread']) {
       const place = figure(page, widget);

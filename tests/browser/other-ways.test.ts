@@ -1,5 +1,6 @@
 /** The chapter of the five ways in a browser: prices typed, left out and wrong; the wish changed by keys; phone, print and no script. */
 import { describe, expect, it } from 'vitest';
+import { inDeep } from '../support/deep.ts';
 import {
   beside,
   fieldIn,
@@ -92,29 +93,33 @@ describe('the page', () => {
     expect(await words(predict.locator('.verdict'))).toContain('friction is not shared by motion');
   });
 
-  it('stands the five at one scale, side by side, and wraps them on a phone without scrolling sideways', async () => {
-    for (const [viewport, rows] of [
-      [undefined, 1],
-      [NARROW, 3],
-    ] as const) {
-      const { page } = await visit(PAGE, viewport ? { viewport } : {});
-      const place = await shown(figure(page, 'other-ways'));
-      await sentenceWith(place, 'do it');
-      const pictures = await place.locator('svg.way').evaluateAll((all) =>
-        all.map((svg) => ({
-          top: Math.round(svg.getBoundingClientRect().top),
-          scale: svg.getBoundingClientRect().width / (svg as SVGSVGElement).viewBox.baseVal.width,
-        })),
-      );
-      expect(new Set(pictures.map((p) => p.top)).size).toBe(rows);
-      for (const { scale } of pictures) expect(scale / (pictures[0]?.scale ?? 0)).toBeCloseTo(1, 2);
-      expect(
-        await page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth),
-      ).toBe(0);
-    }
-  });
+  it(
+    'stands the five at one scale, side by side, and wraps them on a phone without scrolling sideways',
+    inDeep,
+    async () => {
+      for (const [viewport, rows] of [
+        [undefined, 1],
+        [NARROW, 3],
+      ] as const) {
+        const { page } = await visit(PAGE, viewport ? { viewport } : {});
+        const place = await shown(figure(page, 'other-ways'));
+        await sentenceWith(place, 'do it');
+        const pictures = await place.locator('svg.way').evaluateAll((all) =>
+          all.map((svg) => ({
+            top: Math.round(svg.getBoundingClientRect().top),
+            scale: svg.getBoundingClientRect().width / (svg as SVGSVGElement).viewBox.baseVal.width,
+          })),
+        );
+        expect(new Set(pictures.map((p) => p.top)).size).toBe(rows);
+        for (const { scale } of pictures) expect(scale / (pictures[0]?.scale ?? 0)).toBeCloseTo(1, 2);
+        expect(
+          await page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth),
+        ).toBe(0);
+      }
+    },
+  );
 
-  it('reads without script: pictures, sentence and table', async () => {
+  it('reads without script: pictures, sentence and table', inDeep, async () => {
     const { page } = await visit(PAGE, { javaScriptEnabled: false });
     const place = figure(page, 'other-ways');
     expect(await sentence(place)).toContain('the wedge, lever and differential screw do it');

@@ -1,6 +1,8 @@
 /** The chapter of play worked as a reader works it: load dragged through nought, turned out and back, a batch built and stopped. */
-import type { Locator, Page } from 'playwright-core';
+
 import { describe, expect, it } from 'vitest';
+import { inDeep } from '../support/deep.ts';
+import type { Locator, Page } from '../support/driven.ts';
 import {
   asFiles,
   beside,
@@ -202,10 +204,10 @@ describe('play-batch', () => {
   });
 
   it('gives the same seed the same batch from a link', async () => {
-    const { place } = await open('play-batch', `${PAGE}?foot.n_s=11&foot.n_a=20000`);
+    const { place } = await open('play-batch', `${PAGE}?foot.n_s=11&foot.n_a=5000`);
     const first = await result(place);
-    expect(await open('play-batch', `${PAGE}?foot.n_s=11&foot.n_a=20000`).then((o) => result(o.place))).toEqual(first);
-    expect(await open('play-batch', `${PAGE}?foot.n_s=12&foot.n_a=20000`).then((o) => result(o.place))).not.toEqual(
+    expect(await open('play-batch', `${PAGE}?foot.n_s=11&foot.n_a=5000`).then((o) => result(o.place))).toEqual(first);
+    expect(await open('play-batch', `${PAGE}?foot.n_s=12&foot.n_a=5000`).then((o) => result(o.place))).not.toEqual(
       first,
     );
   });
@@ -229,7 +231,7 @@ describe('the chapter', () => {
     expect(await words(example.locator('[data-result]').nth(1))).toBe('= 0 µm');
   });
 
-  it('reads without script: every figure a picture, no dead buttons of the batch', async () => {
+  it('reads without script: every figure a picture, no dead buttons of the batch', inDeep, async () => {
     const { page } = await visit(PAGE, { javaScriptEnabled: false, viewport: NARROW });
     for (const name of ['flanks-under-load', 'reversal-loop', 'play-batch'])
       expect(await figure(page, name).locator('svg').count()).toBeGreaterThanOrEqual(1);

@@ -2,10 +2,11 @@
 import { createHash } from 'node:crypto';
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
-import type { Page } from 'playwright-core';
 import { describe, expect, inject, it } from 'vitest';
 import { DESIGN_FORMAT } from '../../widgets/assembly/design-file.ts';
-import { needs } from '../support/engines.ts';
+import { some } from '../support/deep.ts';
+import type { Page } from '../support/driven.ts';
+import { inChromium, needs } from '../support/engines.ts';
 import { asFiles, awake, fieldIn, figure, settled, shown, type, useBrowser, words } from '../support/page.ts';
 
 const { visit } = useBrowser();
@@ -27,44 +28,48 @@ describe('the policy', () => {
     ['served', () => inject('site')],
     ['opened as a file', asFiles],
   ] as const)
-    it(`stops, ${where}, every script that is not a file of the notebook, and the page goes on working`, async (context) => {
-      needs(context, 'requests');
-      const { page, faults, turnTo } = await visit('index.html', { from: from(), fresh: true });
-      for (const address of ['two-screws.html', 'notebook-one-file.html?page=two-screws']) {
-        await turnTo(address);
-        const section = await shown(figure(page, 'section'));
-        await page.evaluate(() => {
-          const add = (name: string, more: Record<string, string>) => {
-            const element = document.createElement(name);
-            for (const [key, value] of Object.entries(more)) element.setAttribute(key, value);
-            if (more.text) element.textContent = more.text;
-            document.body.append(element);
-            return element;
-          };
-          add('script', { text: 'window.ran = 1' });
-          add('script', { src: 'data:text/javascript,window.ran=1' });
-          add('script', { src: URL.createObjectURL(new Blob(['window.ran = 1'], { type: 'text/javascript' })) });
-          add('img', { src: 'data:,x', onerror: 'window.ran = 1' });
-          add('a', { href: 'javascript:window.ran=1' }).click();
-          add('button', { onclick: 'window.ran = 1' }).click();
-          add('style', { text: 'body { display: none }' });
-          add('iframe', { srcdoc: '<script>parent.ran = 1</script>' });
-          add('base', { href: 'https://example.org/' });
-        });
-        await page.waitForTimeout(150);
-        expect(await page.evaluate(() => 'ran' in window), address).toBe(false);
-        expect(await page.locator('body').isVisible(), address).toBe(true);
-        expect(await page.evaluate(() => document.baseURI)).not.toContain('example');
-        expect(
-          faults.some((f) => f.includes('policy: script-src')),
-          address,
-        ).toBe(true);
-        faults.splice(0);
-        await type(fieldIn(section, /^Thread A/i), 'M12x1.75');
-        expect(await words(section.locator('[data-says]'))).toContain('162.5 µm');
-        expect(faults).toEqual([]);
-      }
-    });
+    it(
+      `stops, ${where}, every script that is not a file of the notebook, and the page goes on working`,
+      from === asFiles ? inChromium : {},
+      async (context) => {
+        needs(context, 'requests');
+        const { page, faults, turnTo } = await visit('index.html', { from: from(), fresh: true });
+        for (const address of ['two-screws.html', 'notebook-one-file.html?page=two-screws']) {
+          await turnTo(address);
+          const section = await shown(figure(page, 'section'));
+          await page.evaluate(() => {
+            const add = (name: string, more: Record<string, string>) => {
+              const element = document.createElement(name);
+              for (const [key, value] of Object.entries(more)) element.setAttribute(key, value);
+              if (more.text) element.textContent = more.text;
+              document.body.append(element);
+              return element;
+            };
+            add('script', { text: 'window.ran = 1' });
+            add('script', { src: 'data:text/javascript,window.ran=1' });
+            add('script', { src: URL.createObjectURL(new Blob(['window.ran = 1'], { type: 'text/javascript' })) });
+            add('img', { src: 'data:,x', onerror: 'window.ran = 1' });
+            add('a', { href: 'javascript:window.ran=1' }).click();
+            add('button', { onclick: 'window.ran = 1' }).click();
+            add('style', { text: 'body { display: none }' });
+            add('iframe', { srcdoc: '<script>parent.ran = 1</script>' });
+            add('base', { href: 'https://example.org/' });
+          });
+          await page.waitForTimeout(150);
+          expect(await page.evaluate(() => 'ran' in window), address).toBe(false);
+          expect(await page.locator('body').isVisible(), address).toBe(true);
+          expect(await page.evaluate(() => document.baseURI)).not.toContain('example');
+          expect(
+            faults.some((f) => f.includes('policy: script-src')),
+            address,
+          ).toBe(true);
+          faults.splice(0);
+          await type(fieldIn(section, /^Thread A/i), 'M12x1.75');
+          expect(await words(section.locator('[data-says]'))).toContain('162.5 µm');
+          expect(faults).toEqual([]);
+        }
+      },
+    );
 
   it('of the one file lets the scripts and styles run that stand in it, each by its hash, and no other', () => {
     const html = readFileSync(join(inject('folder'), 'notebook-one-file.html'), 'utf8');
@@ -94,7 +99,7 @@ describe('the policy', () => {
 });
 
 describe('what means harm', () => {
-  it('in names and numbers of a file of designs, and of this browser’s storage, is text', async () => {
+  it('in names and numbers of a file of designs, and of this browser’s storage, is text', inChromium, async () => {
     const { page } = await visit('two-screws.html', { fresh: true });
     const text = JSON.stringify({
       format: DESIGN_FORMAT,
@@ -125,39 +130,45 @@ describe('what means harm', () => {
     await untouched(page);
   });
 
-  it('in every field of a page that takes words or lists is text, on the screen and in the tables', async () => {
-    const { page, turnTo } = await visit('index.html');
-    for (const name of [
-      'calibrate.html',
-      'design-sheet.html',
-      'finding-a-pair.html',
-      'other-ways.html',
-      'three-feet.html',
-    ]) {
-      await turnTo(name);
-      for (const place of await page.locator('figure.live').all()) {
-        await shown(place);
-        for (const text of [
-          HARM,
-          `M8, ${HARM.slice(0, 40)}; wedge: 1`,
-          `turns; µm; ${HARM.slice(0, 30)}\n0; 0; x\n1; 87; x`,
-        ]) {
-          // All at once, as a link would.
-          await place.evaluate((inside, typed) => {
-            for (const field of inside.querySelectorAll<HTMLInputElement>('.field input[type=text], .field textarea')) {
-              field.value = typed;
-              field.dispatchEvent(new Event('input', { bubbles: true }));
-            }
-          }, text);
-          await settled(page);
+  it(
+    'in every field of a page that takes words or lists is text, on the screen and in the tables',
+    inChromium,
+    async () => {
+      const { page, turnTo } = await visit('index.html');
+      for (const name of some(2, [
+        'three-feet.html',
+        'other-ways.html',
+        'calibrate.html',
+        'design-sheet.html',
+        'finding-a-pair.html',
+      ])) {
+        await turnTo(name);
+        for (const place of await page.locator('figure.live').all()) {
+          await shown(place);
+          for (const text of [
+            HARM,
+            `M8, ${HARM.slice(0, 40)}; wedge: 1`,
+            `turns; µm; ${HARM.slice(0, 30)}\n0; 0; x\n1; 87; x`,
+          ]) {
+            // All at once, as a link would.
+            await place.evaluate((inside, typed) => {
+              for (const field of inside.querySelectorAll<HTMLInputElement>(
+                '.field input[type=text], .field textarea',
+              )) {
+                field.value = typed;
+                field.dispatchEvent(new Event('input', { bubbles: true }));
+              }
+            }, text);
+            await settled(page);
+          }
+          await place.locator('details.numbers-behind summary').click();
         }
-        await place.locator('details.numbers-behind summary').click();
+        await untouched(page);
       }
-      await untouched(page);
-    }
-  });
+    },
+  );
 
-  it('in the roster and the class code of papers is text on every sheet', async () => {
+  it('in the roster and the class code of papers is text on every sheet', inChromium, async () => {
     const { page } = await visit(
       `class-material.html?class=${encodeURIComponent(HARM.slice(0, 39))}&bank=x&ask=${encodeURIComponent(HARM)}`,
     );
@@ -171,7 +182,7 @@ describe('what means harm', () => {
     expect(await page.locator('.paper').count()).toBeGreaterThan(5);
   });
 
-  it('in an answer, a prediction and the fragment of an address is text', async () => {
+  it('in an answer, a prediction and the fragment of an address is text', inChromium, async () => {
     const { page } = await visit(`two-screws.html#${encodeURIComponent(HARM)}`);
     await page.locator('[data-predict] input').first().fill(HARM);
     await page.locator('[data-predict] button').first().click();

@@ -1,6 +1,8 @@
 /** The chapter on preload and the lock, worked in the browser: choices, slider, typing, wrong input, units, without script. */
-import type { Locator } from 'playwright-core';
+
 import { describe, expect, it } from 'vitest';
+import { inDeep } from '../support/deep.ts';
+import type { Locator } from '../support/driven.ts';
 import {
   beside,
   fieldIn,
@@ -96,7 +98,7 @@ describe('force chain', () => {
     expect(await words(place.locator('[data-refusal]'))).toBe('');
   });
 
-  it('fits a narrow screen', async () => {
+  it('fits a narrow screen', inDeep, async () => {
     const { page } = await visit(PAGE, { viewport: NARROW });
     for (const name of ['force-chain', 'spring-days', 'lock-error']) await shown(figure(page, name));
     expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(NARROW.width);
@@ -141,7 +143,7 @@ describe('lock', () => {
 });
 
 describe('without script', () => {
-  it('prints pictures, verdicts and tables', async () => {
+  it('prints pictures, verdicts and tables', inDeep, async () => {
     const { page } = await visit(PAGE, { javaScriptEnabled: false });
     for (const name of ['force-chain', 'spring-days', 'lock-error']) {
       const place = figure(page, name);

@@ -1,11 +1,13 @@
 /**
- * The address is the whole state of a page: a reader of chance does a few hundred things over several pages, and the address is
+ * The address is the whole state of a page: a reader of chance does some dozens of things over a few pages, and the address is
  * opened in a browser that keeps nothing. `ACTIONS=5000 SEED=3 npm run deep -- random-user` does more and others; a run that
  * fails says how to play the least part of it again.
  */
 import fc from 'fast-check';
 import { expect, inject, it } from 'vitest';
 import { howMany, SEED } from '../support/deep.ts';
+import { beyond } from '../support/driven.ts';
+import { needs } from '../support/engines.ts';
 import { awake, useBrowser } from '../support/page.ts';
 import { type Action, act, anyAction, differences, type User, wholeSight } from '../support/random-user.ts';
 
@@ -23,7 +25,7 @@ const PAGES = [
   'calibrate',
   'does-it-fit',
 ];
-const ACTIONS = howMany(240, 5000, 'ACTIONS');
+const ACTIONS = howMany(48, 5000, 'ACTIONS');
 /** Actions before the address is opened elsewhere. */
 const JOURNEY = 24;
 /** A failing journey is played this many times more at most, to find the least part of it that fails. */
@@ -37,12 +39,12 @@ interface Journey {
 /** Plays a journey; what its address does not bring back, if anything. */
 const play = async ({ page: start, actions }: Journey): Promise<string[]> => {
   const { page } = await visit(`${start}.html`, { fresh: true });
-  const other = await page.context().newPage();
+  const other = await beyond(page).context().newPage();
   try {
     await other.goto(`${inject('site')}two-screws.html`);
     await awake(other);
     // A tab behind another is drawn once a second.
-    await page.bringToFront();
+    await beyond(page).bringToFront();
     const user: User = { page, other, depth: 0 };
     for (const action of actions) {
       const lost = await act(user, action);
@@ -60,10 +62,10 @@ const play = async ({ page: start, actions }: Journey): Promise<string[]> => {
       }
       return lost.length === 0 ? [] : [`opened elsewhere: ${address}`, ...lost];
     } finally {
-      await fresh.context().close();
+      await beyond(fresh).context().close();
     }
   } finally {
-    await page.context().close();
+    await beyond(page).context().close();
   }
 };
 
@@ -99,7 +101,8 @@ const journeys = (): Journey[] => {
 it('whatever a reader does, a reload and the address in another browser give the same page', {
   retry: 0,
   timeout: 240_000 + ACTIONS * 2000,
-}, async () => {
+}, async (context) => {
+  needs(context, 'apart');
   for (const journey of journeys()) {
     const lost = await play(journey);
     if (lost.length === 0) continue;

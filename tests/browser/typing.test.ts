@@ -1,6 +1,7 @@
 /** A reader types numbers: everything that depends on them follows, and what can't be read says so beside its field. */
-import type { Page } from 'playwright-core';
+
 import { describe, expect, it } from 'vitest';
+import type { Page } from '../support/driven.ts';
 import { beside, fieldIn, figure, sentence, settled, shown, type, useBrowser, words } from '../support/page.ts';
 
 const { visit } = useBrowser();

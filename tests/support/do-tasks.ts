@@ -1,8 +1,10 @@
 /** Goes through the tasks of the chapters with one way of working, and reads what comes of them. */
-import type { Locator, Page } from 'playwright-core';
+
 import { describe, expect, it } from 'vitest';
 import { FIGURES } from '../../widgets/site/catalogue.ts';
 import { type Hands, TASKS, type Task } from './chapter-tasks.ts';
+import { these } from './deep.ts';
+import type { Locator, Page } from './driven.ts';
 import { figure, sentence, settled, shown, type Visit } from './page.ts';
 
 /** What can be dragged in a figure, by name. */
@@ -44,6 +46,12 @@ const judge = async (place: Locator, task: Task): Promise<void> => {
   }
 };
 
+/**
+ * At every run one task for each kind of control: choice and turned head, field of threads, curve that is dragged, button. A deep run
+ * does all.
+ */
+const KINDS = ['per-flat.html', 'contact-heat-creep.html', 'effort-and-feel.html', 'three-feet.html'];
+
 export const doTasks = (
   way: string,
   visit: (address: string) => Promise<Visit>,
@@ -56,7 +64,7 @@ export const doTasks = (
       expect([...FIGURES.keys()].filter((name) => !TASKS.some((t) => t.widget === name))).toEqual([]);
     });
 
-    for (const page of new Set(TASKS.map((t) => t.page)))
+    for (const page of these([...new Set(TASKS.map((t) => t.page))], KINDS))
       it(`does what ${page} asks`, async () => {
         const visited = await visit(page);
         for (const task of TASKS.filter((t) => t.page === page)) {

@@ -16,6 +16,7 @@ export type Skill =
   | 'forced colours'
   | 'touch'
   | 'offline'
+  | 'apart'
   | 'requests'
   | 'first word'
   | 'protocol';
@@ -31,6 +32,7 @@ const LACKS: Record<Skill, { readonly says: string; readonly engines: Partial<Re
   'forced colours': { says: 'forced colours', engines: { webkit: 'it has none' } },
   touch: { says: 'a finger', engines: { firefox: NOT_IN_STANDARD } },
   offline: { says: 'a network cut off', engines: { webkit: NOT_IN_STANDARD } },
+  apart: { says: 'two browsers that share nothing', engines: { webkit: 'its windows share what they store' } },
   requests: { says: 'what a page asks of the network', engines: { webkit: NOT_IN_STANDARD } },
   'first word': { says: 'a script before the page’s own', engines: { webkit: NOT_IN_STANDARD } },
   protocol: {
@@ -40,6 +42,9 @@ const LACKS: Record<Skill, { readonly says: string; readonly engines: Partial<Re
 };
 
 export const engine = (): Engine => inject('engine');
+
+/** Said of a test that Chromium is asked at every run, and the others where ENGINES=all: they would differ in it the least. */
+export const inChromium = { skip: engine() !== 'chromium' && process.env.ENGINES !== 'all' };
 
 /** Leaves a test out, with the reason, where the engine’s driver lacks what it needs. */
 export const needs = (context: Pick<TestContext, 'skip'>, ...skills: Skill[]): void => {

@@ -1,10 +1,5 @@
 /** A finger on the glass, moved as the system moves one; the browser itself decides what of that is a scroll. Chromium’s protocol has it. */
-import type { Page } from 'playwright-core';
-
-export interface Point {
-  readonly x: number;
-  readonly y: number;
-}
+import { beyond, type Page, type Point } from './driven.ts';
 
 export const PHONE = { viewport: { width: 390, height: 844 }, hasTouch: true, isMobile: true } as const;
 
@@ -12,7 +7,7 @@ export const PHONE = { viewport: { width: 390, height: 844 }, hasTouch: true, is
 const RESTED = 400;
 
 export const fingerOn = async (page: Page) => {
-  const glass = await page.context().newCDPSession(page);
+  const glass = await beyond(page).context().newCDPSession(beyond(page));
   const send = (type: 'touchStart' | 'touchMove' | 'touchEnd' | 'touchCancel', ...touchPoints: Point[]) =>
     glass.send('Input.dispatchTouchEvent', { type, touchPoints });
   const frame = () => page.evaluate(() => new Promise((done) => requestAnimationFrame(() => done(undefined))));

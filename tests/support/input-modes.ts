@@ -1,6 +1,7 @@
 /** Two ways to work a figure without dragging, hovering or mixing them: keys alone, and single taps alone. */
-import type { Locator } from 'playwright-core';
+
 import type { Hands } from './chapter-tasks.ts';
+import type { Locator } from './driven.ts';
 import { settled } from './page.ts';
 
 /** A stop of Tab in a figure, as assistive technology would call it. */

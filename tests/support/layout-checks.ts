@@ -1,5 +1,5 @@
 /** What is wrong with how a page looks and is built, found in the page itself: each check gives lines that name the place. */
-import type { Page } from 'playwright-core';
+import type { Page } from './driven.ts';
 
 /** How many pixels the page is too wide, and what sticks out. */
 export const tooWide = (page: Page): Promise<string> =>

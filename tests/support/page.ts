@@ -4,11 +4,12 @@
  */
 import { readdirSync, readFileSync } from 'node:fs';
 import { pathToFileURL } from 'node:url';
-import { type Browser, type BrowserContextOptions, chromium, firefox, type Locator, type Page } from 'playwright-core';
+import { type Browser, type BrowserContextOptions, chromium, firefox } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, expect, inject } from 'vitest';
 import { LAUNCH } from '../setup/chromium.mjs';
 import { firefoxFor } from '../setup/firefox.mjs';
 import { acknowledgeAtOnce } from './at-once.ts';
+import { beyond, type Locator, type Page } from './driven.ts';
 import { engine } from './engines.ts';
 import { withoutScript } from './served.ts';
 import { heardBy, launchWebkit, type WebkitBrowser } from './webkit/browser.ts';
@@ -176,9 +177,9 @@ export const settled = (page: Page): Promise<void> =>
       new Promise<void>((done) => requestAnimationFrame(() => requestAnimationFrame(() => setTimeout(() => done())))),
   );
 
-/** After the address has followed. */
+/** After the address has followed, which it does at once unless it was written a dozen times within seconds. */
 export const written = async (page: Page): Promise<URL> => {
-  await page.waitForTimeout(330);
+  await settled(page);
   return new URL(await page.evaluate(() => location.href));
 };
 
@@ -255,7 +256,7 @@ export const units = async (page: Page, view: 'metric' | 'inch' | 'both'): Promi
 /** What a click hands the reader as a file. Where the driver tells of no downloads, it is taken as the page offers it. */
 export const saved = async (page: Page, act: () => Promise<void>): Promise<{ name: string; bytes: Buffer }> => {
   if (engine() === 'chromium') {
-    const [download] = await Promise.all([page.waitForEvent('download'), act()]);
+    const [download] = await Promise.all([beyond(page).waitForEvent('download'), act()]);
     return { name: download.suggestedFilename(), bytes: readFileSync(await download.path()) };
   }
   await page.evaluate(() => {

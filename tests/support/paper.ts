@@ -1,6 +1,6 @@
 /** Pages on paper: printed into a file (ISO 32000), and what that came to. */
 import { inflateSync } from 'node:zlib';
-import type { Page } from 'playwright-core';
+import { beyond, type Page } from './driven.ts';
 import { engine } from './engines.ts';
 
 /** In inches. */
@@ -18,7 +18,7 @@ export interface Sheet {
 export const print = async (page: Page, size: keyof typeof SIZES = 'A4'): Promise<Sheet[]> => {
   const [width, height] = SIZES[size];
   const asked = (inches: number) => `${inches * (engine() === 'firefox' ? AS_TAKEN : 1)}in`;
-  return sheetsOf(await page.pdf({ width: asked(width), height: asked(height), preferCSSPageSize: true }));
+  return sheetsOf(await beyond(page).pdf({ width: asked(width), height: asked(height), preferCSSPageSize: true }));
 };
 
 /** Engines pack the objects of a file, each in its own way. */

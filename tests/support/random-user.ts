@@ -4,7 +4,7 @@
  * list of them can be played again, and made shorter.
  */
 import fc from 'fast-check';
-import type { Page } from 'playwright-core';
+import type { Page } from './driven.ts';
 import { awake, readThrough, settled } from './page.ts';
 
 export type Action =
@@ -196,14 +196,16 @@ export const act = async (user: User, action: Action): Promise<string[]> => {
     await awake(page);
   };
   const follow = async (n: number) => {
-    await Promise.all([page.waitForEvent('load'), touch(page, 'nav a[href*=".html"]', n, 'click')]);
+    await page.evaluate(() => document.documentElement.setAttribute('data-left', ''));
+    await touch(page, 'nav a[href*=".html"]', n, 'click');
+    await page.waitForSelector('html[data-awake]:not([data-left])');
     user.depth++;
     await awake(page);
   };
   switch (action.do) {
     case 'type':
       if (!(await touch(page, FIELD, action.at, { text: action.keys ? '' : action.text }))) break;
-      if (action.keys) await page.locator('[data-touched]').pressSequentially(action.text);
+      if (action.keys) await page.keyboard.type(action.text);
       break;
     case 'scale':
       await touch(page, FIELD, action.at, { by: action.by });

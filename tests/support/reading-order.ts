@@ -1,6 +1,7 @@
 /** A page as a screen reader goes through it, from the tree of the browser (Chromium’s developer protocol). */
-import type { Page } from 'playwright-core';
+
 import { FIGURES } from '../../widgets/site/catalogue.ts';
+import { beyond, type Page } from './driven.ts';
 
 interface Node {
   readonly nodeId: string;
@@ -32,7 +33,7 @@ const CONTROLS = [
 ];
 
 const stopsOf = async (page: Page): Promise<Stop[]> => {
-  const session = await page.context().newCDPSession(page);
+  const session = await beyond(page).context().newCDPSession(beyond(page));
   const { nodes } = (await session.send('Accessibility.getFullAXTree')) as unknown as { nodes: readonly Node[] };
   await session.detach();
   const byId = new Map(nodes.map((n) => [n.nodeId, n]));

@@ -1,5 +1,6 @@
 /** WebKit as the tests open it: one browser a test file, whose windows share what they store and are used again when closed. */
-import type { BrowserContextOptions, Page } from 'playwright-core';
+import type { BrowserContextOptions } from 'playwright-core';
+import type { Page } from '../driven.ts';
 import { startWebkit } from './driver.ts';
 import { WebkitPage } from './page.ts';
 
@@ -21,7 +22,7 @@ export const launchWebkit = async (likes: { dark: boolean }): Promise<WebkitBrow
     });
     await page.goto('about:blank');
     if (viewport) await page.setViewportSize(viewport);
-    return page as unknown as Page;
+    return page;
   };
   return { open, close: driver.close };
 };

@@ -119,6 +119,9 @@ export class WebkitPage {
     this.#url = address;
     await this.#ask('POST', '/url', { url: this.#url });
   }
+  async goBack(): Promise<void> {
+    await this.#ask('POST', '/back', {});
+  }
   async reload(): Promise<void> {
     await this.#ask('POST', '/refresh', {});
   }
