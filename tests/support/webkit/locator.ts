@@ -1,11 +1,9 @@
 /** What a test does with a place on the page: the part of playwright’s locator that the tests use, for WebKit. */
 import { writeFileSync } from 'node:fs';
 import { join } from 'node:path';
+import type { Limit, Locator, Named } from '../driven.ts';
 import type { Step, Wanted } from './find.ts';
 import type { WebkitPage } from './page.ts';
-
-type Named = { readonly name?: string | RegExp; readonly exact?: boolean };
-type Limit = { readonly timeout?: number };
 
 export const wanted = (text: string | RegExp, exact = false): Wanted =>
   typeof text === 'string' ? { text, exact } : { source: text.source, flags: text.flags };
@@ -58,8 +56,9 @@ export class WebkitLocator {
   filter({ hasText }: { hasText: string | RegExp }): WebkitLocator {
     return this.#with({ by: 'hasText', wanted: wanted(hasText) });
   }
-  and(other: WebkitLocator): WebkitLocator {
-    return this.#with({ by: 'and', steps: other.steps });
+  and(other: Locator): WebkitLocator {
+    // Locators of one page are all of this driver.
+    return this.#with({ by: 'and', steps: (other as WebkitLocator).steps });
   }
   nth(index: number): WebkitLocator {
     return this.#with({ by: 'nth', index });
@@ -78,12 +77,12 @@ export class WebkitLocator {
     return this.evaluateAll((all) => all.length);
   }
   /** Runs in the page with every element found, none among them. */
-  evaluateAll<A, R>(run: (all: HTMLElement[], given: A) => R | Promise<R>, given?: A): Promise<R> {
-    return this.#page.inPage(this.steps, `return (${run})(found, given)`, given) as Promise<R>;
+  evaluateAll<R, E extends SVGElement | HTMLElement = HTMLElement>(run: (all: E[]) => R): Promise<R> {
+    return this.#page.inPage(this.steps, `return (${run})(found)`, null) as Promise<R>;
   }
   /** Runs in the page with the one element there, waited for; throws when there are several. */
-  async evaluate<A, R>(
-    run: (one: HTMLElement, given: A) => R | Promise<R>,
+  async evaluate<A, R, E extends SVGElement | HTMLElement = HTMLElement>(
+    run: (one: E, given: A) => R | Promise<R>,
     given?: A,
     { timeout }: Limit = {},
   ): Promise<R> {

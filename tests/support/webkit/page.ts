@@ -1,4 +1,5 @@
 /** A page in WebKit: the part of playwright’s page that the tests use, over the WebDriver standard. */
+import type { Page } from '../driven.ts';
 import { type Driver, SCREEN } from './driver.ts';
 import { find, type Step } from './find.ts';
 import { roleStep, stepOf, WebkitLocator, wanted } from './locator.ts';
@@ -46,7 +47,7 @@ const script = (body: string): string => `
 
 interface Windows {
   readonly close: () => void;
-  readonly newPage: () => Promise<unknown>;
+  readonly newPage: () => Promise<Page>;
 }
 
 export class WebkitPage {
@@ -195,7 +196,7 @@ export class WebkitPage {
     await this.goto('about:blank');
     this.#windows.close();
   }
-  context(): { newPage: () => Promise<unknown> } {
+  context(): { newPage: () => Promise<Page> } {
     return { newPage: this.#windows.newPage };
   }
 
