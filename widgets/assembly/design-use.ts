@@ -21,7 +21,7 @@ import type { Adjuster } from './adjuster/adjuster.ts';
 import { numbersOfAdjuster } from './adjuster/as-numbers.ts';
 import { adjusterOf } from './adjuster/from-numbers.ts';
 import { readAdjuster } from './adjuster/text.ts';
-import { formerNames, inPresentSign } from './former-names.ts';
+import { formerNames, inPresentSign, RENAMED } from './former-names.ts';
 import { type Input, type NumberSet, readInput, writeQuantity } from './numbers.ts';
 import { pairOf } from './pair-of.ts';
 
@@ -46,21 +46,6 @@ const OF_ONE_EXAMPLE: ReadonlySet<string> = new Set<SymbolName>([
 
 /** A thread called just that stands beside a pair for another part, such as the screw that drives a wedge. */
 const ofAnotherPart = (name: string, names: (name: string) => boolean): boolean => name === 'thread' && names('A');
-
-/**
- * Names that notebooks used before each meaning had one of its own: [was, is, how a design of that time shows that it was meant].
- * The count of steps was such a name: k stood for the divisions of a knob where a divider stood beside it, and for the
- * steps of a turn where none did.
- */
-const RENAMED: readonly (readonly [was: SymbolName, is: SymbolName, meant: (old: Texts) => boolean])[] = [
-  ['k', 'k_d', (old) => old.divider !== undefined],
-  ['theta', 'theta_h', (old) => old.A !== undefined],
-  ['w', 'S_w', (old) => old.X_A !== undefined],
-  ['S', 'S_w', () => true],
-  ['n_2', 'n_w', (old) => old.F_g !== undefined],
-  ['s_w', 's_h', (old) => old.H_w !== undefined && old.divider === undefined],
-  ['l', 'l_d', (old) => old.m_r !== undefined],
-];
 
 /** A design of any age under the names of today. */
 const todays = (old: Texts): Texts => {

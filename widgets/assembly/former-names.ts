@@ -1,18 +1,48 @@
 /**
- * Numbers that changed their sign, and with it their name: links and designs that carry the old name go on meaning what they
- * meant. Up used to be plus for these forces; towards the base is plus now, as for every other force.
+ * Names that numbers had in older notebooks: links and designs that carry them go on meaning what they meant. All of them stand in one table.
  */
-const PRESENT_NAMES: Readonly<Record<string, string>> = { Q_c: 'Q_pc', Q_t: 'Q_pt' };
+import type { SymbolName } from '../engine/index.ts';
 
-/** The name a number has now, and the text it has under it. */
+interface Former {
+  readonly was: string;
+  readonly is: SymbolName;
+  /**
+   * How a design of that time shows that this was meant, where the old name is one of today for something else. The count of steps was such a
+   * name: k stood for the divisions of a knob where a divider stood beside it, and for the steps of a turn where none did.
+   */
+  readonly meant?: (old: Readonly<Record<string, string>>) => boolean;
+  /** It had the other sign: up used to be plus for these forces; towards the base is plus now, as for every other force. */
+  readonly otherSign?: true;
+}
+
+const FORMER: readonly Former[] = [
+  { was: 'Q_c', is: 'Q_pc', otherSign: true },
+  { was: 'Q_t', is: 'Q_pt', otherSign: true },
+  { was: 'k', is: 'k_d', meant: (old) => old.divider !== undefined },
+  { was: 'theta', is: 'theta_h', meant: (old) => old.A !== undefined },
+  { was: 'w', is: 'S_w', meant: (old) => old.X_A !== undefined },
+  { was: 'S', is: 'S_w', meant: () => true },
+  { was: 'n_2', is: 'n_w', meant: (old) => old.F_g !== undefined },
+  { was: 's_w', is: 's_h', meant: (old) => old.H_w !== undefined && old.divider === undefined },
+  { was: 'l', is: 'l_d', meant: (old) => old.m_r !== undefined },
+];
+
+/** Those that a design tells apart by what else it holds. */
+export const RENAMED: readonly (readonly [
+  was: string,
+  is: SymbolName,
+  meant: (old: Readonly<Record<string, string>>) => boolean,
+])[] = FORMER.flatMap(({ was, is, meant }) => (meant ? [[was, is, meant] as const] : []));
+
+/** The name a number has now, and the text it has under it, where its sign changed. */
 export const presentNumber = (name: string, text: string): readonly [name: string, text: string] => {
-  const present = Object.hasOwn(PRESENT_NAMES, name) ? PRESENT_NAMES[name] : undefined;
-  return present === undefined ? [name, text] : [present, inPresentSign(text)];
+  const former = FORMER.find(({ was, otherSign }) => otherSign && was === name);
+  return former === undefined ? [name, text] : [former.is, inPresentSign(text)];
 };
 
 /** The names this number had when its sign was the other one. */
 export const formerNames = (name: string): readonly string[] =>
-  Object.keys(PRESENT_NAMES).filter((former) => PRESENT_NAMES[former] === name);
+  FORMER.filter(({ is, otherSign }) => otherSign && is === name).map(({ was }) => was);
 
 /** A text for a number of the old sign as a text for one of the new; what is no number stays as it is, for the field to refuse. */
 export const inPresentSign = (text: string): string => {

@@ -256,7 +256,8 @@ export const standing = (adjuster: Adjuster, wanted: number, lock: LockState = H
     stopped:
       wanted > clockwise.n + AT_STOP ? clockwise : wanted < anticlockwise.n - AT_STOP ? anticlockwise : undefined,
     at: { base: 0, turned: u, carried },
-    motion: { turned: A.rate * n, carried: carried - (A.start + (C?.start ?? 0)) },
+    // Zero, not minus zero: it is printed.
+    motion: { turned: 0 + A.rate * n, carried: 0 + (carried - (A.start + (C?.start ?? 0))) },
     engaged: { A: engagedAt(A.joint, u), C: C ? engagedAt(C.joint, v) : 0 },
     out: { A: outOf(A.joint, u), C: C ? outOf(C.joint, v) : 0 },
     left: { clockwise: clockwise.n - n, anticlockwise: n - anticlockwise.n },
