@@ -46,7 +46,7 @@ const threadA = async (page: Page) => fieldIn(await shown(figure(page, 'section'
 
 describe('storage that is full', () => {
   it('keeps designs and progress for the page, over what it holds already, and says so', async () => {
-    const { page } = await visit('two-screws.html');
+    const { page } = await visit('two-screws.html', { fresh: true });
     await keep(page, 'Before');
     await page.evaluate(() => {
       Storage.prototype.setItem = () => {
@@ -70,7 +70,7 @@ describe('storage that is full', () => {
 
 describe('storage that is denied', () => {
   it('leaves fields, designs, units and exercises at work for as long as the page is open', async () => {
-    const { page } = await visit('two-screws.html');
+    const { page } = await visit('two-screws.html', { fresh: true });
     await page.evaluate(() =>
       Object.defineProperty(window, 'localStorage', {
         get: () => {
@@ -96,7 +96,7 @@ describe('storage that is denied', () => {
 
 describe('a worker', () => {
   const drawWith = async (worker: string) => {
-    const { page } = await visit('play-and-flanks.html?foot.n_a=40000');
+    const { page } = await visit('play-and-flanks.html?foot.n_a=40000', { fresh: true });
     const place = await shown(figure(page, 'play-batch'));
     await page.evaluate((kind) => {
       const later = window.setTimeout.bind(window);
@@ -236,7 +236,7 @@ describe('a clock that is wrong', () => {
     ['at the end of time', 8.64e15],
   ] as const))
     it(`${what} and going backwards changes nothing a page does`, async () => {
-      const { page } = await visit('two-screws.html');
+      const { page } = await visit('two-screws.html', { fresh: true });
       await page.evaluate((start) => {
         let time = start;
         const back = () => (time > -8.64e15 ? --time : time);
@@ -262,7 +262,7 @@ describe('a clock that is wrong', () => {
 
 describe('a file of designs that is half written', () => {
   it('is refused in one sentence wherever it breaks off, and the kept ones stay', async () => {
-    const { page } = await visit('two-screws.html');
+    const { page } = await visit('two-screws.html', { fresh: true });
     await keep(page, 'Foot');
     const place = await panel(page);
     const whole = writeDesigns([{ name: 'Other', numbers: { A: 'M8×1', C: 'M6' } }]);
@@ -280,7 +280,7 @@ describe('a file of designs that is half written', () => {
   });
 
   it('in this browser’s storage is said to be unreadable, and left there until a design is kept over it', async () => {
-    const { page } = await visit('two-screws.html');
+    const { page } = await visit('two-screws.html', { fresh: true });
     await page.evaluate(() => localStorage.setItem('notebook-designs', '{"format":"differential-screw-des'));
     await page.reload();
     await awake(page);
@@ -315,7 +315,7 @@ describe('a link', () => {
 
 describe('a text that is too long', () => {
   it('is as wrong after a reload as it was when typed, though its beginning would be right', async () => {
-    const { page } = await visit('two-screws.html');
+    const { page } = await visit('two-screws.html', { fresh: true });
     const A = await threadA(page);
     const long = `M8x1.25${' '.repeat(60)}and more`;
     await type(A, long);
