@@ -16,8 +16,9 @@ import { CHOICES, type ChoiceName } from '../../widgets/input/choices.ts';
 import { readThread } from '../../widgets/input/designation.ts';
 import { UNIT_VIEWS, type UnitView } from '../../widgets/input/format.ts';
 import { TEXTS, type TextName } from '../../widgets/input/texts.ts';
+import { adjustersIn } from '../../widgets/site/adjusters.ts';
 import { reasonOf } from '../../widgets/words/reason.ts';
-import { CHAPTERS } from './chapters.ts';
+import { CHAPTERS, FOLDER } from './chapters.ts';
 import { valueIn } from './results.ts';
 
 export const thread = (text: string): Thread => valueIn(readThread(text));
@@ -73,6 +74,8 @@ const texts = (name: TextName): string[] => {
   const own = CHAPTERS.flatMap(({ text }) =>
     [...text.matchAll(new RegExp(`^${name} = (.*?)(?: # .*)?$`, 'gm'))].map((m) => m[1] ?? ''),
   );
+  // Chapters name adjusters, whose descriptions stand in a file of their own.
+  if (name === 'adjuster') return [...adjustersIn(FOLDER).adjusters.values()];
   return [...own, ...LISTS].filter((text) => TEXTS[name].read(text).ok);
 };
 
