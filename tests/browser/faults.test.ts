@@ -70,7 +70,7 @@ describe('storage that is full', () => {
 
 describe('storage that is denied', () => {
   it('leaves fields, designs, units and exercises at work for as long as the page is open', async () => {
-    const { page } = await visit('two-screws.html');
+    const { page } = await visit('two-screws.html', { fresh: true });
     await page.evaluate(() =>
       Object.defineProperty(window, 'localStorage', {
         get: () => {
