@@ -1,4 +1,5 @@
 /** Where a locator leads, worked out in the page. `find` is sent there as text, so it leans on nothing outside itself. */
+import type { Role } from '../driven.ts';
 
 /** Text or a pattern, as it can be sent. */
 export interface Wanted {
@@ -11,7 +12,7 @@ export interface Wanted {
 export type Step =
   | { readonly by: 'css'; readonly path: string }
   | { readonly by: 'xpath'; readonly path: string }
-  | { readonly by: 'role'; readonly role: string; readonly name?: Wanted }
+  | { readonly by: 'role'; readonly role: Role; readonly name?: Wanted }
   | { readonly by: 'label'; readonly wanted: Wanted }
   | { readonly by: 'text'; readonly wanted: Wanted }
   | { readonly by: 'hasText'; readonly wanted: Wanted }
@@ -38,21 +39,11 @@ export const find = (steps: readonly Step[]): Element[] => {
     if (own !== null) return [plain(own)];
     return [...((e as HTMLInputElement).labels ?? [])].map((label) => plain(label.textContent));
   };
-  const ROLES: Record<string, string> = {
+  const ROLES: Record<Role, string> = {
     button: 'button, input[type=button], input[type=submit], [role=button]',
     link: 'a[href], [role=link]',
     radio: 'input[type=radio], [role=radio]',
-    checkbox: 'input[type=checkbox], [role=checkbox]',
     slider: 'input[type=range], [role=slider]',
-    textbox: 'input[type=text], input:not([type]), textarea, [role=textbox]',
-    combobox: 'select, [role=combobox]',
-    heading: 'h1, h2, h3, h4, h5, h6, [role=heading]',
-    table: 'table, [role=table]',
-    img: 'img, [role=img]',
-    group: 'fieldset, details, [role=group]',
-    status: 'output, [role=status]',
-    alert: '[role=alert]',
-    dialog: 'dialog, [role=dialog]',
   };
   const named = (e: Element, wanted: Wanted | undefined): boolean => {
     if (!wanted) return true;
@@ -87,11 +78,9 @@ export const find = (steps: readonly Step[]): Element[] => {
   for (const step of steps) {
     if (step.by === 'css') found = styled(found, step.path);
     else if (step.by === 'xpath') found = byXpath(found, step.path);
-    else if (step.by === 'role') {
-      const css = ROLES[step.role];
-      if (css === undefined) throw new Error(`no role “${step.role}” in tests/support/webkit/find.ts`);
-      found = queried(found, css).filter((e) => named(e, step.name) && e.checkVisibility());
-    } else if (step.by === 'label')
+    else if (step.by === 'role')
+      found = queried(found, ROLES[step.role]).filter((e) => named(e, step.name) && e.checkVisibility());
+    else if (step.by === 'label')
       found = queried(found, '*').filter((e) => labelled(e).some((text) => matches(text, step.wanted)));
     else if (step.by === 'text') found = queried(found, '*').filter((e) => withText(e, step.wanted));
     else if (step.by === 'hasText') found = found.filter((e) => matches(plain(e.textContent), step.wanted));

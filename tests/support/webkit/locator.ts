@@ -1,7 +1,7 @@
-/** What a test does with a place on the page: the part of playwright’s locator that the tests use, for WebKit. */
+/** A place on the page in WebKit: what the tests ask of one, over the WebDriver standard. */
 import { writeFileSync } from 'node:fs';
 import { join } from 'node:path';
-import type { Limit, Locator, Named } from '../driven.ts';
+import type { File, Limit, Locator, Named, Point, Role, RunOn, Size } from '../driven.ts';
 import type { Step, Wanted } from './find.ts';
 import type { WebkitPage } from './page.ts';
 
@@ -14,17 +14,10 @@ export const stepOf = (selector: string): Step => {
   return selector.startsWith('xpath=') ? { by: 'xpath', path: selector.slice(6) } : { by: 'css', path: selector };
 };
 
-export const roleStep = (role: string, { name, exact }: Named = {}): Step =>
+export const roleStep = (role: Role, { name, exact }: Named = {}): Step =>
   name === undefined ? { by: 'role', role } : { by: 'role', role, name: wanted(name, exact) };
 
-interface Box {
-  readonly x: number;
-  readonly y: number;
-  readonly width: number;
-  readonly height: number;
-}
-
-export class WebkitLocator {
+export class WebkitLocator implements Locator {
   readonly #page: WebkitPage;
   readonly steps: readonly Step[];
 
@@ -44,21 +37,20 @@ export class WebkitLocator {
     const inside = this.#with(stepOf(selector));
     return hasText === undefined ? inside : inside.filter({ hasText });
   }
-  getByRole(role: string, named?: Named): WebkitLocator {
+  getByRole(role: Role, named?: Named): WebkitLocator {
     return this.#with(roleStep(role, named));
   }
-  getByLabel(text: string | RegExp, { exact }: Named = {}): WebkitLocator {
+  getByLabel(text: string | RegExp, { exact }: { exact?: boolean } = {}): WebkitLocator {
     return this.#with({ by: 'label', wanted: wanted(text, exact) });
   }
-  getByText(text: string | RegExp, { exact }: Named = {}): WebkitLocator {
+  getByText(text: string, { exact }: { exact?: boolean } = {}): WebkitLocator {
     return this.#with({ by: 'text', wanted: wanted(text, exact) });
   }
   filter({ hasText }: { hasText: string | RegExp }): WebkitLocator {
     return this.#with({ by: 'hasText', wanted: wanted(hasText) });
   }
-  and(other: Locator): WebkitLocator {
-    // Locators of one page are all of this driver.
-    return this.#with({ by: 'and', steps: (other as WebkitLocator).steps });
+  and(other: WebkitLocator): WebkitLocator {
+    return this.#with({ by: 'and', steps: other.steps });
   }
   nth(index: number): WebkitLocator {
     return this.#with({ by: 'nth', index });
@@ -77,14 +69,13 @@ export class WebkitLocator {
     return this.evaluateAll((all) => all.length);
   }
   /** Runs in the page with every element found, none among them. */
-  evaluateAll<R, E extends SVGElement | HTMLElement = HTMLElement>(run: (all: E[]) => R): Promise<R> {
+  evaluateAll<R, E extends SVGElement | HTMLElement>(run: (all: E[]) => R): Promise<R> {
     return this.#page.inPage(this.steps, `return (${run})(found)`, null) as Promise<R>;
   }
   /** Runs in the page with the one element there, waited for; throws when there are several. */
-  async evaluate<A, R, E extends SVGElement | HTMLElement = HTMLElement>(
-    run: (one: E, given: A) => R | Promise<R>,
-    given?: A,
-    { timeout }: Limit = {},
+  async evaluate<R, Given, E extends SVGElement | HTMLElement = HTMLElement>(
+    run: RunOn<E, Given, R>,
+    given?: Given,
   ): Promise<R> {
     const code = `if (found.length > 1) throw new Error(found.length + ' elements where one was meant: ' + JSON.stringify(steps));
       return found.length === 0 ? { none: true } : { value: await (${run})(found[0], given) }`;
@@ -93,13 +84,12 @@ export class WebkitLocator {
         () => this.#page.inPage(this.steps, code, given) as Promise<{ none?: true; value?: R }>,
         (answer) => answer.none === undefined,
         () => `nothing at ${JSON.stringify(this.steps)}`,
-        timeout,
       )
       .then((answer) => answer.value as R);
   }
 
   getAttribute(name: string): Promise<string | null> {
-    return this.evaluate((e, of) => e.getAttribute(of as string), name);
+    return this.evaluate((e, of) => e.getAttribute(of), name);
   }
   textContent(): Promise<string | null> {
     return this.evaluate((e) => e.textContent);
@@ -110,19 +100,13 @@ export class WebkitLocator {
   inputValue(): Promise<string> {
     return this.evaluate((e) => (e as HTMLInputElement).value);
   }
-  isChecked(): Promise<boolean> {
-    return this.evaluate((e) => (e as HTMLInputElement).checked);
-  }
   isVisible(): Promise<boolean> {
     return this.#page.inPage([...this.steps, { by: 'visible' }], 'return found.length > 0', null) as Promise<boolean>;
-  }
-  async isHidden(): Promise<boolean> {
-    return !(await this.isVisible());
   }
   allTextContents(): Promise<string[]> {
     return this.evaluateAll((all) => all.map((e) => e.textContent ?? ''));
   }
-  boundingBox(): Promise<Box | null> {
+  boundingBox(): Promise<(Point & Size) | null> {
     return this.evaluate((e) => {
       const { x, y, width, height } = e.getBoundingClientRect();
       return { x, y, width, height };
@@ -131,10 +115,9 @@ export class WebkitLocator {
   async waitFor({
     state = 'visible',
     timeout,
-  }: { state?: 'visible' | 'attached' | 'hidden' | 'detached' } & Limit = {}): Promise<void> {
-    const seen = state === 'visible' || state === 'hidden';
-    const steps: Step[] = seen ? [...this.steps, { by: 'visible' }] : [...this.steps];
-    const there = state === 'visible' || state === 'attached';
+  }: { state?: 'visible' | 'attached' | 'hidden' } & Limit = {}): Promise<void> {
+    const steps: Step[] = state === 'attached' ? [...this.steps] : [...this.steps, { by: 'visible' }];
+    const there = state !== 'hidden';
     await this.#page.until(
       () => this.#page.inPage(steps, 'return found.length', null) as Promise<number>,
       (count) => count > 0 === there,
@@ -185,10 +168,11 @@ export class WebkitLocator {
     await this.#page.touchscreen.tap(x, y);
   }
   async check(): Promise<void> {
-    if (await this.isChecked()) return;
+    const checked = () => this.evaluate((e) => (e as HTMLInputElement).checked);
+    if (await checked()) return;
     await this.click();
     const complaint = () => `a click did not check ${JSON.stringify(this.steps)}`;
-    await this.#page.until(() => this.isChecked(), Boolean, complaint, 2000);
+    await this.#page.until(checked, Boolean, complaint, 2000);
   }
   /** Focus first, as playwright does it, for an element that takes it. */
   async focus(): Promise<void> {
@@ -204,7 +188,7 @@ export class WebkitLocator {
       const field = e as HTMLInputElement;
       field.focus();
       field.select();
-      if (whole !== '') document.execCommand('insertText', false, whole as string);
+      if (whole !== '') document.execCommand('insertText', false, whole);
       else if (field.value !== '') document.execCommand('delete');
     }, text);
   }
@@ -214,18 +198,12 @@ export class WebkitLocator {
   }
   async selectOption(value: string): Promise<void> {
     await this.evaluate((e, to) => {
-      (e as HTMLSelectElement).value = to as string;
+      (e as HTMLSelectElement).value = to;
       e.dispatchEvent(new Event('input', { bubbles: true }));
       e.dispatchEvent(new Event('change', { bubbles: true }));
     }, value);
   }
-  async dispatchEvent(type: string, init: Record<string, unknown> = {}): Promise<void> {
-    await this.evaluate((e, [kind, more]) => e.dispatchEvent(new Event(kind, { bubbles: true, ...more })), [
-      type,
-      init,
-    ] as const);
-  }
-  async setInputFiles(file: { name: string; buffer: Buffer }): Promise<void> {
+  async setInputFiles(file: File): Promise<void> {
     const path = join(this.#page.folder, file.name);
     writeFileSync(path, file.buffer);
     const element = await this.#page.inPage(this.steps, 'return found[0]', null);

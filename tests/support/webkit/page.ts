@@ -1,5 +1,5 @@
-/** A page in WebKit: the part of playwright’s page that the tests use, over the WebDriver standard. */
-import type { Page } from '../driven.ts';
+/** A page in WebKit: what the tests ask of one, over the WebDriver standard. */
+import type { Limit, Named, Page, Role, Run, Size } from '../driven.ts';
 import { type Driver, SCREEN } from './driver.ts';
 import { find, type Step } from './find.ts';
 import { roleStep, stepOf, WebkitLocator, wanted } from './locator.ts';
@@ -50,7 +50,7 @@ interface Windows {
   readonly newPage: () => Promise<Page>;
 }
 
-export class WebkitPage {
+export class WebkitPage implements Page {
   readonly #driver: Driver;
   readonly #handle: string;
   /** Where the driver’s commands go now; one session has one such place. */
@@ -59,7 +59,7 @@ export class WebkitPage {
   #pointer = { x: 0, y: 0 };
   #rolled = { x: 0, y: 0 };
   #url = '';
-  #size: { width: number; height: number } | null = null;
+  #size: Size | null = null;
 
   constructor(driver: Driver, at: { handle: string }, handle: string, windows: Windows) {
     this.#driver = driver;
@@ -106,13 +106,13 @@ export class WebkitPage {
     const there = new WebkitLocator(this, [stepOf(selector)]);
     return more.hasText === undefined ? there : there.filter({ hasText: more.hasText });
   }
-  getByRole(role: string, named: { name?: string | RegExp; exact?: boolean } = {}): WebkitLocator {
+  getByRole(role: Role, named: Named = {}): WebkitLocator {
     return new WebkitLocator(this, [roleStep(role, named)]);
   }
   getByLabel(text: string | RegExp, { exact }: { exact?: boolean } = {}): WebkitLocator {
     return new WebkitLocator(this, [{ by: 'label', wanted: wanted(text, exact) }]);
   }
-  getByText(text: string | RegExp, { exact }: { exact?: boolean } = {}): WebkitLocator {
+  getByText(text: string, { exact }: { exact?: boolean } = {}): WebkitLocator {
     return new WebkitLocator(this, [{ by: 'text', wanted: wanted(text, exact) }]);
   }
 
@@ -120,13 +120,13 @@ export class WebkitPage {
     this.#url = address;
     await this.#ask('POST', '/url', { url: this.#url });
   }
-  async goBack(): Promise<void> {
-    await this.#ask('POST', '/back', {});
-  }
   async reload(): Promise<void> {
     await this.#ask('POST', '/refresh', {});
   }
-  evaluate<A, R>(run: string | ((given: A) => R | Promise<R>), given?: A): Promise<R> {
+  async goBack(): Promise<void> {
+    await this.#ask('POST', '/back', {});
+  }
+  evaluate<R, Given>(run: Run<Given, R>, given?: Given): Promise<R> {
     return this.inPage([], typeof run === 'string' ? run : `return (${run})(given)`, given) as Promise<R>;
   }
   async waitForTimeout(ms: number): Promise<void> {
@@ -135,11 +135,7 @@ export class WebkitPage {
   async waitForSelector(selector: string): Promise<void> {
     await this.locator(selector).waitFor({ state: 'attached' });
   }
-  async waitForFunction<A>(
-    run: (given: A) => unknown,
-    given?: A,
-    { timeout }: { timeout?: number } = {},
-  ): Promise<void> {
+  async waitForFunction<Given>(run: Run<Given, unknown>, given?: Given, { timeout }: Limit = {}): Promise<void> {
     await this.until(
       () => this.evaluate(run, given),
       (answer) => Boolean(answer),
@@ -165,11 +161,11 @@ export class WebkitPage {
   }
   /** The standard has no command for what a reader prefers: the page stays as the browser was started, and on a screen. */
   async emulateMedia(): Promise<void> {}
-  viewportSize(): { width: number; height: number } | null {
+  viewportSize(): Size | null {
     return this.#size;
   }
   /** Sets the size of the page; the window is larger by its own bars, and the screen only so tall. */
-  async setViewportSize(asked: { width: number; height: number }): Promise<void> {
+  async setViewportSize(asked: Size): Promise<void> {
     const size = { width: asked.width, height: Math.min(asked.height, SCREEN.height - BARS) };
     this.#size = size;
     for (let tries = 0; tries < 40; tries++) {
