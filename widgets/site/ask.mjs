@@ -4,10 +4,9 @@
  */
 import { runnerImport } from 'vite';
 
-const { module: engine } = await runnerImport(`${import.meta.dirname}/../engine/index.ts`, {
-  configFile: false,
-  logLevel: 'error',
-});
+const load = async (path) =>
+  (await runnerImport(`${import.meta.dirname}/../${path}`, { configFile: false, logLevel: 'error' })).module;
+const engine = await load('engine/index.ts');
 const { RELATIONS, relationNamed, symbolFact } = engine;
 const [name, json = '{}'] = process.argv.slice(2);
 
@@ -43,6 +42,6 @@ if (name === undefined) {
   const unknown = Object.keys(inputs).find((key) => !relation.takes.includes(key));
   if (unknown !== undefined) refuse(`${name} does not take “${unknown}”; it takes ${relation.takes.join(', ')}.`);
   const result = relation.of(inputs);
-  if (!result.ok) refuse(result.reason);
+  if (!result.ok) refuse((await load('words/reason.ts')).reasonOf(result));
   console.log(JSON.stringify(result.value));
 }

@@ -1,0 +1,16 @@
+/** The command that asks one relation: a result as JSON, or the sentence why there is none. */
+import { spawnSync } from 'node:child_process';
+import { resolve } from 'node:path';
+import { expect, it } from 'vitest';
+
+const ask = (...args: string[]) =>
+  spawnSync(process.execPath, [resolve(import.meta.dirname, '../../widgets/site/ask.mjs'), ...args], {
+    encoding: 'utf8',
+  });
+
+it('gives a result, or a refusal in its sentence', () => {
+  expect(JSON.parse(ask('net-lead', '{"h_C":1,"L_C":1.5875,"h_A":1,"L_A":1.5}').stdout).Delta).toBeCloseTo(0.0875, 12);
+  const refused = ask('usable-thread', '{"l_s":10,"q_e":1,"d":10}');
+  expect(refused.status).toBe(2);
+  expect(refused.stderr).toMatch(/^A thread 10 mm long can’t keep 10 mm engaged/);
+});
