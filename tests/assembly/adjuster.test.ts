@@ -389,6 +389,24 @@ describe('what cannot be put together is told with the part to change', () => {
     expect(refused(text)).toMatchObject(expected);
   });
 
+  it.each([
+    ['turned = stud M10x1.5, 30 mm, M8x1.25, 25 mm', 'turned = stud M10x1.5 30 mm, M8x1.25 25 mm'],
+    ['Turned: stud M10x1.5, 30 mm, M8x1.25, 25 mm', 'turned = stud M10x1.5 30 mm, M8x1.25 25 mm'],
+  ])('reads %s like %s', (one, other) => {
+    const whole = (row: string) =>
+      read(`base = tapped block M10x1.5, 20 mm | ${row} | carried = cap M8x1.25, thread 16 mm`);
+    expect(whole(one).stroke).toBe(whole(other).stroke);
+  });
+
+  it('neither takes a bare number for a count, nor leaves a thread that joins nothing', () => {
+    const base = 'base = tapped block M10x1.5';
+    expect(refused(`${base}, 20 | turned = screw M10x1.5`)).toMatchObject({ field: 'base' });
+    expect(refused(`${base} | turned = stud M10x1.5, M8x1.25`)).toMatchObject({ code: 'upper-thread-joins-nothing' });
+    const two = read(`${base}, count 2 | turned = screw M10x1.5, 40 mm`);
+    expect(two.base.count).toBe(2);
+    expect(two.A.usable).toBeCloseTo(30, 9);
+  });
+
   it('keeps a description in one tidy form that reads the same', () => {
     const tidy = tidyAdjuster(RISER);
     expect(tidyAdjuster(tidy.replaceAll('\n', ' | '))).toBe(tidy);

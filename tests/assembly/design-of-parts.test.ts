@@ -66,6 +66,20 @@ describe.each([...adjusters.keys()])('the design %s', (name) => {
   });
 });
 
+describe('a design that is no pair, or none of the arrangements', () => {
+  it.each([
+    'base = nut M12x1, 20 mm | turned = screw M12x1, 40 mm',
+    'base = stud M12x1.75 30 mm | turned = double nut M12x1.75 18 mm, M10x1.5 15 mm, height 60 mm | carried = screw M10x1.5, thread 30 mm',
+  ])('gives nothing to a page that would mix it with its own: %s', (text) => {
+    const plain = text.includes('screw M12x1,');
+    for (const { set } of SETS) {
+      const asks = (name: string) => set.inputs.some((i) => i.name === name);
+      if (asks('adjuster')) continue;
+      if (asks('arrangement') || (plain && asks('C'))) expect(offersOf({ adjuster: text }, set).size, set.id).toBe(0);
+    }
+  });
+});
+
 describe('springs', () => {
   it('have the force that was set at assembly, and more or less of it as their ends part', () => {
     const riser = valueIn(readAdjuster(textOf('riser')));

@@ -93,6 +93,8 @@ export const offersOf = (design: Texts, set: NumberSet): ReadonlyMap<string, Fil
   const numbers = withAdjuster(own);
   const has = (name: string) => set.inputs.some((input) => input.name === name);
   const offers = new Map<string, Fill & { readonly taken: boolean }>();
+  // Half a design beside half a chapter would be an adjuster that nobody has.
+  if (asksForMore(numbers, has)) return offers;
   for (const input of set.inputs) {
     const { name } = input;
     if (OF_ONE_EXAMPLE.has(name) || ofAnotherPart(name, (n) => has(n) || numbers[n] !== undefined)) continue;
@@ -131,6 +133,14 @@ const workedOut = (numbers: Texts, name: string): string | undefined => {
   if (name === 'X_A') return usable(numbers, 'A');
   if (name === 'X_C') return usable(numbers, 'C');
   return undefined;
+};
+
+/** Whether a set is of a pair, or of an arrangement, that a design of parts is not: a plain screw has no thread C, a double nut is none of the arrangements. */
+const asksForMore = (numbers: Texts, has: (name: string) => boolean): boolean => {
+  const described = numbers.adjuster === undefined ? undefined : readAdjuster(numbers.adjuster);
+  if (!described?.ok) return false;
+  const own = numbersOfAdjuster(described.value);
+  return (has('C') && own.C === undefined) || (has('arrangement') && own.arrangement === undefined);
 };
 
 /** Where a design is described by its parts, what these say stands over numbers of its own. */

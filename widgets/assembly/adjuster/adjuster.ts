@@ -25,6 +25,7 @@ declare module '../../engine/kernel/result.ts' {
       readonly upperThread: string;
     };
     'assembled-outside': { readonly joint: 'A' | 'C'; readonly out: number; readonly most: number };
+    'upper-thread-joins-nothing': { readonly part: string; readonly thread: string };
     'assembled-inside-another': { readonly lower: string; readonly upper: string };
   }
 }
@@ -114,6 +115,12 @@ export interface Adjuster extends Description {
 const STEPS = { hexagon: 6, square: 4, 'twelve points': 12 } as const;
 
 export const assemble = (d: Description): Result<Adjuster> => {
+  if (!d.carried && d.turned.above)
+    return bad(
+      'upper-thread-joins-nothing',
+      { part: d.turned.kind, thread: d.turned.above.thread.designation },
+      'carried',
+    );
   const A = fitted(d.base, d.turned, 'A', d);
   if (!A.ok) return A;
   const C = d.carried ? fitted(d.turned, d.carried, 'C', d) : undefined;

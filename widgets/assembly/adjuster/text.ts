@@ -62,7 +62,7 @@ const rowsOf = (text: string): string[] =>
 /** The text in its one tidy form, rows one a line. */
 export const tidyAdjuster = (text: string): string =>
   rowsOf(text)
-    .map((row) => row.replace(/ ?= ?/, ' = '))
+    .map((row) => row.replace(/^(\w+) ?[=:] ?/, (_, key: string) => `${key.toLowerCase()} = `))
     .join('\n');
 
 interface Kept {
@@ -93,7 +93,8 @@ const describe = (text: string): Result<Description> => {
       name = called;
       continue;
     }
-    const [, key = '', rest = ''] = /^(\w+) ?= ?(.*)$/.exec(row) ?? [];
+    const [, typed = '', rest = ''] = /^(\w+) ?[=:] ?(.*)$/.exec(row) ?? [];
+    const key = typed.toLowerCase();
     if (!isKey(key)) return bad('adjuster-row-unread', { row, keys: KEYS });
     if (rows.has(key)) return bad('adjuster-row-twice', { key }, key);
     rows.set(key, rest);
@@ -122,6 +123,13 @@ const kindsOf = (role: Role): string[] => Object.keys(KINDS[role]).sort((a, b) =
 const LENGTH = /(?:^| )([\d.,/ -]*\d ?(?:mm|cm|µm|in(?:ch)?|thou|"|″))$/i;
 const MOST_LENGTH = 1000;
 
+/** Parts of which a bare length is the height; of the others it is the length of the thread before it. */
+const HEIGHT_BARE: Readonly<Record<Role, readonly string[]>> = {
+  base: ['tapped block', 'coupling nut', 'nut'],
+  turned: ['coupling nut', 'double nut'],
+  carried: ['cap', 'nut', 'coupling nut'],
+};
+
 const readPart = (role: Role, row: string): Result<Part> => {
   const kinds = kindsOf(role);
   const kind = kinds.find((k) => row.toLowerCase().startsWith(k));
@@ -142,7 +150,8 @@ const readPart = (role: Role, row: string): Result<Part> => {
     const word = phrase.toLowerCase();
     const [, sized, amount = ''] = /^(thread|body|head|neck|hexagon|width|height) (.+)$/i.exec(phrase) ?? [];
     const [, price] = /^price ([\d.,]+)$/i.exec(phrase) ?? [];
-    const [, number] = /^(?:count )?(\d{1,3})(?: off|×| x)?$/i.exec(phrase) ?? [];
+    const [, counted, off] = /^(?:count (\d{1,3})|(\d{1,3}) (?:off|×|x))$/i.exec(phrase) ?? [];
+    const number = counted ?? off;
     if (i > 0 && sized !== undefined) {
       const length = lengthOf(role, amount);
       if (!length.ok) return length;
@@ -160,7 +169,10 @@ const readPart = (role: Role, row: string): Result<Part> => {
     else if (i > 0 && isLength(phrase)) {
       const length = lengthOf(role, phrase);
       if (!length.ok) return length;
-      sizes.height = length.value;
+      const last = threads.at(-1);
+      if (HEIGHT_BARE[role].includes(kind)) sizes.height = length.value;
+      else if (last && last.length === undefined) threads[threads.length - 1] = { ...last, length: length.value };
+      else return bad('part-phrase-unread', { role, phrase });
     } else {
       const thread = readStatedThread(role, phrase);
       if (!thread.ok) return thread;

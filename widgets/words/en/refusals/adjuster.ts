@@ -25,6 +25,7 @@ export const ADJUSTER: RefusalWords<
   | 'part-wants-genders'
   | 'ends-do-not-meet'
   | 'assembled-outside'
+  | 'upper-thread-joins-nothing'
   | 'assembled-inside-another'
   | 'joint-too-short'
   | 'joint-without-room'
@@ -39,7 +40,7 @@ export const ADJUSTER: RefusalWords<
   'part-kind-unread': ({ role, text, kinds }) =>
     `Read ${quoted(text)} as the ${PART[role]}; it begins with the kind of part: ${listed(kinds)}.`,
   'part-phrase-unread': ({ role, phrase }) =>
-    `Read ${quoted(phrase)} in the row of the ${PART[role]}; give a size with its unit, such as body 18 mm, or leave it out.`,
+    `Read ${quoted(phrase)} in the row of the ${PART[role]}; give a size with its name and unit, such as body 18 mm, or count 2 for two of them.`,
   'part-thread-unread': ({ role, because }, behind) =>
     `${PART[role].replace(/^./, (c) => c.toUpperCase())}: ${behind(because)}`,
   'part-length-outside': ({ role, phrase, most }) =>
@@ -65,6 +66,8 @@ export const ADJUSTER: RefusalWords<
       : `Thread ${joint} can’t join the ${lower} and the ${upper}: one has ${lowerThread}, the other ${upperThread}. Give both the same thread.`,
   'assembled-outside': ({ joint, out, most }) =>
     `Thread ${joint} is put together ${mm(out)} out from home; it may stand from 0 mm to ${mm(most)} out: begin within that.`,
+  'upper-thread-joins-nothing': ({ part, thread }) =>
+    `The upper thread of the ${part}, ${thread}, joins nothing: add a row for the carried part, or take a screw, which has one thread.`,
   'assembled-inside-another': ({ lower, upper }) =>
     `As it is put together, the ${upper} would stand inside the ${lower}: make the turned part longer, or begin further out.`,
   'joint-too-short': ({ joint, kept, length, gender }) => {
