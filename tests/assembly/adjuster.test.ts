@@ -1,11 +1,12 @@
 /** One adjuster: its travel, stops, engagement, height, outlines and solids, against figures worked by hand and against brute force. */
 import { describe, expect, it } from 'vitest';
-import { type Adjuster, assemble, netLeadOf, partsOf, standing } from '../../widgets/assembly/adjuster/adjuster.ts';
+import { type Adjuster, assemble, partsOf, standing } from '../../widgets/assembly/adjuster/adjuster.ts';
 import { adjusterOf } from '../../widgets/assembly/adjuster/from-numbers.ts';
 import { heightOf, type Part, ringsOf, volumeOf } from '../../widgets/assembly/adjuster/part.ts';
 import { type Mesh, meshOf, meshVolume } from '../../widgets/assembly/adjuster/solid.ts';
 import { crestsOf, sectionOf, skinAt } from '../../widgets/assembly/adjuster/surface.ts';
 import { readAdjuster, tidyAdjuster } from '../../widgets/assembly/adjuster/text.ts';
+import { netLead, plain } from '../../widgets/engine/index.ts';
 import { readThread } from '../../widgets/input/designation.ts';
 import { reasonOf } from '../../widgets/words/reason.ts';
 import { howMany } from '../support/deep.ts';
@@ -112,7 +113,7 @@ describe('two threads and an arrangement', () => {
       const threads = { A: thread('M12x1.5'), C: thread('M8x1.25') };
       const a = adjusterOf({ threads, choices: { arrangement } });
       if (!a.ok) throw new Error(reasonOf(a));
-      const net = netLeadOf(threads.A, threads.C);
+      const net = netLead.of({ h_C: plain(threads.C.h), L_C: threads.C.L, h_A: plain(threads.A.h), L_A: threads.A.L });
       expect(net.ok && net.value.Delta).toBeCloseTo(a.value.Delta, 15);
       expect(a.value.anticlockwise.n).toBeLessThanOrEqual(-4);
       expect(a.value.clockwise.n).toBeGreaterThanOrEqual(4);

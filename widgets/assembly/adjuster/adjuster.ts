@@ -9,8 +9,9 @@
  *
  * The range of n is what both joints and the gap between base and carried part allow. Lengths mm, n in turns.
  */
-import { bad, good, netLead, plain, type Result, type Thread } from '../../engine/index.ts';
+import { bad, good, type Result, type Thread } from '../../engine/index.ts';
 import type { Divider } from '../../input/dividers.ts';
+import { pairOf } from '../pair-of.ts';
 import { type Bound, engagedAt, forbiddenOf, freeSpans, type Joint, jointOf, outOf, positionOut } from './joint.ts';
 import { heightOf, massOf, type Part, type Role } from './part.ts';
 
@@ -126,7 +127,9 @@ export const assemble = (d: Description): Result<Adjuster> => {
   const C = d.carried ? fitted(d.turned, d.carried, 'C', d) : undefined;
   if (C && !C.ok) return C;
   const [a, c] = [A.value, C?.value];
-  const Delta = (c?.rate ?? 0) + a.rate;
+  const pair = c && pairOf({ threads: { A: a.thread, C: c.thread } });
+  if (pair && !pair.ok) return pair;
+  const Delta = pair?.value.Delta ?? a.rate;
   const range = rangeOf(d, a, c, Delta);
   if (!range.ok) return range;
   const { anticlockwise, clockwise } = range.value;
@@ -281,6 +284,3 @@ export const springForce = ({ springs, A, C, Delta }: Adjuster, n: number): numb
   const perTurn = { 'base and carried': Delta, 'base and turned': A.rate, 'turned and carried': C?.rate ?? 0 };
   return springs.force + springs.rate * perTurn[springs.between] * n;
 };
-
-/** Net lead as the relation gives it; the adjuster’s own must agree, and a test holds them together. */
-export const netLeadOf = (A: Thread, C: Thread) => netLead.of({ h_C: plain(C.h), L_C: C.L, h_A: plain(A.h), L_A: A.L });
