@@ -29,6 +29,10 @@ export const crestsOf = ({ A, C }: Pick<Adjuster, 'A' | 'C'>): Readonly<Record<R
   carried: { below: -(C?.start ?? 0), above: 0 },
 });
 
+/** Where the ridges of a threaded step of a part stand: a sleeve may have both its threads between the same heights. */
+export const crestOf = ({ below }: Part, { thread, from }: Step, crests: Crests): number =>
+  below?.thread === thread && below?.from === from ? crests.below : crests.above;
+
 /** Corners of one ridge, in pitches from the middle of its crest. */
 const CORNERS = [-6 / 16, -1 / 16, 1 / 16, 6 / 16];
 
@@ -79,8 +83,7 @@ export interface SkinOptions {
 
 const stepEdge = (step: Step, theta: number, { crests, plain }: SkinOptions, part: Part): Point[] => {
   if (step.thread && !plain?.(step.thread)) {
-    const crest = part.below?.from === step.from && part.below.to === step.to ? crests.below : crests.above;
-    return threadEdge(step.thread, crest, step.from, step.to, theta);
+    return threadEdge(step.thread, crestOf(part, step, crests), step.from, step.to, theta);
   }
   const r = step.shape === 'round' ? step.r : prismAt(step.r, step.shape === 'hexagon' ? 6 : 4, theta);
   return [

@@ -4,7 +4,7 @@
  */
 
 import { WORDS } from '#words/figures/design-sheet.ts';
-import { standing } from '../../assembly/adjuster/adjuster.ts';
+import { partsOf, standing } from '../../assembly/adjuster/adjuster.ts';
 import type { Part, Size, ThreadEnd } from '../../assembly/adjuster/part.ts';
 import type { FitState } from '../../assembly/fit-state.ts';
 import { bad, good, type Result } from '../../engine/index.ts';
@@ -83,7 +83,6 @@ export const drawing = (fit: FitState, view: UnitView): Result<string> => {
   if (!(frame.scale > 0 && Number.isFinite(frame.scale))) return bad('lengths-of-no-one-scale', {});
   const { scale } = frame;
   const y = (z: number) => frame.y - z * scale;
-  const parts = [adjuster.base, adjuster.turned, ...(adjuster.carried ? [adjuster.carried] : [])];
   const dimension = ({ text, symbol, z0, z1, edge }: Dimension, i: number) => {
     const x = LEFT - 12 - COLUMN * (i % MOST_COLUMNS);
     const middle = Math.min(HEIGHT - HALF_NAME, Math.max(HALF_NAME, y((z0 + z1) / 2)));
@@ -105,7 +104,7 @@ export const drawing = (fit: FitState, view: UnitView): Result<string> => {
   return good(
     `<svg class="sheet-drawing" viewBox="0 0 ${WIDTH} ${HEIGHT}" role="img" aria-label="${WORDS.drawing.label(fit.arrangement)}">${hatchings('sheet')}` +
       partsHtml({ ...pictureOf(adjuster, now, frame), guide: '' }, 'sheet') +
-      dimensionsOf(parts, now.at, view).map(dimension).join('') +
+      dimensionsOf(partsOf(adjuster), now.at, view).map(dimension).join('') +
       `${leader(fit.A, under(fit.A, 'base', 'turned'))}${leader(fit.C, under(fit.C, 'turned', 'carried'))}</svg>` +
       `<p class="sheet-plain">${WORDS.drawing.plain(adjuster.tip.kind === 'ball')}</p>`,
   );

@@ -3,12 +3,11 @@
  * different sizes. Parts that are bored are cut; solid ones are seen from the front, with the lines of their crests. A post guides the carried part
  * where the lock holds.
  */
-import { type Adjuster, type Standing, standing } from '../../assembly/adjuster/adjuster.ts';
+import { type Adjuster, partsOf, type Standing, standing } from '../../assembly/adjuster/adjuster.ts';
 import { heightOf, type Part, type Role, reach, type Step } from '../../assembly/adjuster/part.ts';
-import { crestsOf, type Point as SkinPoint, sectionOf } from '../../assembly/adjuster/surface.ts';
+import { type Crests, crestOf, crestsOf, type Point as SkinPoint, sectionOf } from '../../assembly/adjuster/surface.ts';
 import type { Thread } from '../../engine/index.ts';
-import type { Point } from './svg.ts';
-import { polygon, polyline } from './svg.ts';
+import { type Point, polygon, polyline } from './svg.ts';
 import { crestLines } from './thread-outline.ts';
 
 declare module '../../engine/kernel/result.ts' {
@@ -52,8 +51,8 @@ export interface Extents {
 /** Finer ridges than this, in picture units, are a straight edge to the eye and thousands of points to the machine. */
 const FINEST_RIDGE = 1.2;
 
-const present = (a: Adjuster): readonly Part[] => (a.carried ? [a.base, a.turned, a.carried] : [a.base, a.turned]);
-const widest = (a: Adjuster): number => Math.max(...present(a).flatMap((p) => p.outer.map(reach)));
+const widest = (a: Adjuster): number => Math.max(...partsOf(a).flatMap((p) => p.outer.map(reach)));
+const widestStep = (part: Part): Step => part.outer.reduce((best, o) => (reach(o) > reach(best) + 1e-9 ? o : best));
 const largest = (a: Adjuster): number => Math.max(a.A.thread.d, a.C?.thread.d ?? 0);
 /** Where the post stands, and half its width. */
 const postOf = (a: Adjuster) => ({ x: -widest(a) - 0.25 * largest(a), half: 0.12 * largest(a) });
@@ -137,13 +136,13 @@ const edgesOf = (step: Step, angle: number): (readonly SkinPoint[])[] =>
 const crestsSeen = (
   step: Step,
   part: Part,
-  crests: { readonly below: number; readonly above: number },
+  crests: Crests,
   angle: number,
   plain: (thread: Thread) => boolean,
 ): readonly (readonly SkinPoint[])[] => {
   const { thread } = step;
   if (!thread || plain(thread)) return [];
-  const crest = part.below?.from === step.from ? crests.below : crests.above;
+  const crest = crestOf(part, step, crests);
   return crestLines(thread, crest - (thread.h * thread.L * angle) / (2 * Math.PI), step.from, step.to);
 };
 
@@ -190,7 +189,7 @@ const guideOf = (a: Adjuster, s: Standing): (readonly SkinPoint[])[] => {
     [x1, z1],
     [x0, z1],
   ];
-  const step = (a.carried as Part).outer.reduce((best, o) => (reach(o) > reach(best) + 1e-9 ? o : best));
+  const step = widestStep(a.carried as Part);
   const at = s.at.carried + step.from;
   const arm = Math.min(step.to - step.from, 0.45 * largest(a));
   const { top } = extentsOf(a);
@@ -203,8 +202,8 @@ const guideOf = (a: Adjuster, s: Standing): (readonly SkinPoint[])[] => {
 
 /** Where the names of parts stand, beside them: x and z in mm. */
 export const namesAt = (a: Adjuster, s: Standing): (readonly [Role, SkinPoint])[] =>
-  present(a).map((part) => {
-    const step = part.outer.reduce((best, o) => (reach(o) > reach(best) + 1e-9 ? o : best));
+  partsOf(a).map((part) => {
+    const step = widestStep(part);
     return [part.role, [step.shape === 'square' ? step.r : reach(step), (step.from + step.to) / 2 + s.at[part.role]]];
   });
 
