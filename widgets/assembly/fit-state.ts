@@ -28,6 +28,8 @@ export interface Side extends Fitted {
   readonly nut: number;
   readonly from: number;
   readonly to: number;
+  /** Turns from home to the middle. */
+  readonly middle: number;
 }
 
 export interface FitState {
@@ -77,7 +79,14 @@ const sideOf = (fitted: Fitted): Side => {
   const length = (end: ThreadEnd) => end.to - end.from;
   // Zero, not minus zero: it is printed.
   const ends = [0 + (joint.from - start) / rate, 0 + (joint.to - start) / rate];
-  return { ...fitted, screw: length(external), nut: length(internal), from: Math.min(...ends), to: Math.max(...ends) };
+  return {
+    ...fitted,
+    screw: length(external),
+    nut: length(internal),
+    from: Math.min(...ends),
+    to: Math.max(...ends),
+    middle: fitted.turns / 2,
+  };
 };
 
 const wallOf = (A: Thread, C: Thread): FitState['wall'] => {

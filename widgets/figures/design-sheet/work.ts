@@ -168,8 +168,8 @@ const travelLines = (
     line(LINES.travel.stroke, adjuster.stroke, MOTION),
     words(LINES.travel.stopsClockwise, ADJUSTER.stop(adjuster.clockwise)),
     words(LINES.travel.stopsAnticlockwise, ADJUSTER.stop(adjuster.anticlockwise)),
-    line(LINES.travel.mark('A'), sideA.turns / 2, TURNS),
-    line(LINES.travel.mark('C'), sideC.turns / 2, TURNS),
+    line(LINES.travel.mark('A'), sideA.middle, TURNS),
+    line(LINES.travel.mark('C'), sideC.middle, TURNS),
     ...(G.ok ? [line(LINES.travel.eaten, G.value.G, { shown: 'plain', digits: 3 })] : []),
   ];
 };

@@ -6,7 +6,7 @@
 import { WORDS as ADJUSTER } from '#words/adjuster.ts';
 import { WORDS } from '#words/figures/fit-section.ts';
 import { standing } from '../../assembly/adjuster/adjuster.ts';
-import { type FitState, fitStateOf, type Side, type Wall } from '../../assembly/fit-state.ts';
+import { type FitState, fitStateOf, type Wall } from '../../assembly/fit-state.ts';
 import { bad, good, type Result } from '../../engine/index.ts';
 import { numeral, show, type UnitView, withSign } from '../../input/format.ts';
 import { extentsOf, type Frame, frameIn, namesAt, partsHtml, pictureOf, updateParts } from '../kit/adjuster-picture.ts';
@@ -114,9 +114,6 @@ const names = (s: State): string =>
     )
     .join('');
 
-/** Turns from home to the middle of a thread. */
-const middleOf = ({ turns }: Side): number => turns / 2;
-
 const readout = (s: FitState, view: UnitView): LiveFigure[] => {
   const { engaged, left, motion: z } = s.standing;
   const diameters = (length: number, d: number) =>
@@ -127,8 +124,8 @@ const readout = (s: FitState, view: UnitView): LiveFigure[] => {
     ['clockwise', WORDS.readout.clockwise, numeral(left.clockwise, 3)],
     ['anticlockwise', WORDS.readout.anticlockwise, numeral(left.anticlockwise, 3)],
     ['perTurn', WORDS.readout.carried, signed(z.carried, view)],
-    ['markA', WORDS.readout.mark('A'), WORDS.turns(numeral(middleOf(s.A), 3))],
-    ['markC', WORDS.readout.mark('C'), WORDS.turns(numeral(middleOf(s.C), 3))],
+    ['markA', WORDS.readout.mark('A'), WORDS.turns(numeral(s.A.middle, 3))],
+    ['markC', WORDS.readout.mark('C'), WORDS.turns(numeral(s.C.middle, 3))],
   ];
 };
 
