@@ -1,8 +1,8 @@
 /**
  * What a kept design says to the fields of a page, and what of a page's fields a design keeps.
  *
- * A design's numbers stand under the names they have in the chapters, so a field takes the number of its own name. Three things
- * are worked out on the way:
+ * A design's numbers stand under the names they have in the chapters, so a field takes the number of its own name. A design that is
+ * described by its parts (`adjuster`) says its threads and lengths from these. Three things are worked out on the way:
  *
  *   k        steps in a turn, from what the turn is divided by: 6, 4, 12, or the divisions of the knob. A design keeps what it is
  *            divided by and never the count, since two such numbers could say two things
@@ -90,11 +90,12 @@ export const fillsOf = (design: Texts, set: NumberSet): ReadonlyMap<string, Fill
 /** What a design has for the fields of a set, also what a field does not take because it is outside its bounds. */
 export const offersOf = (design: Texts, set: NumberSet): ReadonlyMap<string, Fill & { readonly taken: boolean }> => {
   const own = todays(design);
-  const numbers = withAdjuster(own);
+  const ofParts = numbersOfParts(own);
+  const numbers = { ...own, ...ofParts };
   const has = (name: string) => set.inputs.some((input) => input.name === name);
   const offers = new Map<string, Fill & { readonly taken: boolean }>();
   // Half a design beside half a chapter would be an adjuster that nobody has.
-  if (asksForMore(numbers, has)) return offers;
+  if (ofParts && isMore(ofParts, has)) return offers;
   for (const input of set.inputs) {
     const { name } = input;
     if (OF_ONE_EXAMPLE.has(name) || ofAnotherPart(name, (n) => has(n) || numbers[n] !== undefined)) continue;
@@ -135,26 +136,19 @@ const workedOut = (numbers: Texts, name: string): string | undefined => {
   return undefined;
 };
 
+/** What a design says that is described by its parts; it stands over numbers of its own. */
+const numbersOfParts = (numbers: Texts): Texts | undefined => {
+  const described = numbers.adjuster === undefined ? undefined : readAdjuster(numbers.adjuster);
+  return described?.ok ? numbersOfAdjuster(described.value) : undefined;
+};
+
 /** Whether a set is of a pair, or of an arrangement, that a design of parts is not: a plain screw has no thread C, a double nut is none of the arrangements. */
-const asksForMore = (numbers: Texts, has: (name: string) => boolean): boolean => {
-  const described = numbers.adjuster === undefined ? undefined : readAdjuster(numbers.adjuster);
-  if (!described?.ok) return false;
-  const own = numbersOfAdjuster(described.value);
-  return (has('C') && own.C === undefined) || (has('arrangement') && own.arrangement === undefined);
-};
+const isMore = (ofParts: Texts, has: (name: string) => boolean): boolean =>
+  (has('C') && ofParts.C === undefined) || (has('arrangement') && ofParts.arrangement === undefined);
 
-/** Where a design is described by its parts, what these say stands over numbers of its own. */
-const withAdjuster = (numbers: Texts): Texts => {
-  const described = numbers.adjuster === undefined ? undefined : readAdjuster(numbers.adjuster);
-  return described?.ok ? { ...numbers, ...numbersOfAdjuster(described.value) } : numbers;
-};
-
-/** The adjuster of a design: described by its parts, or made of its threads and lengths where it has them all. */
+/** The adjuster that the threads and lengths of a design make, where it has them all; one described by its parts has said its numbers already. */
 const adjusterIn = (numbers: Texts): Adjuster | undefined => {
-  if (numbers.adjuster !== undefined) {
-    const described = readAdjuster(numbers.adjuster);
-    return described.ok ? described.value : undefined;
-  }
+  if (numbers.adjuster !== undefined) return undefined;
   const [A, C] = [threadIn(numbers, 'A'), threadIn(numbers, 'C')];
   const [l_A, b_A, l_C, b_C] = [
     amount(numbers, 'l_A'),
