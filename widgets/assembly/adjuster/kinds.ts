@@ -29,7 +29,7 @@ declare module '../../engine/kernel/result.ts' {
     'hexagon-too-narrow': { readonly part: string; readonly width: number; readonly least: number };
     'part-wants-threads': { readonly part: string; readonly role: Role; readonly wanted: number; readonly got: number };
     'part-in-wrong-place': { readonly part: string; readonly role: Role; readonly instead: readonly string[] };
-    'part-wants-genders': { readonly part: string; readonly wants: 'one of each' };
+    'part-wants-genders': { readonly part: string };
   }
 }
 
@@ -207,7 +207,7 @@ const adapter: Builder = (s, b) => {
   const D = largest(s);
   const genderA = a.gender ?? (c.gender === 'external' ? 'internal' : 'external');
   const genderC = c.gender ?? (genderA === 'external' ? 'internal' : 'external');
-  if (genderA === genderC) return bad('part-wants-genders', { part: s.kind, wants: 'one of each' });
+  if (genderA === genderC) return bad('part-wants-genders', { part: s.kind });
   const [screw, nut] = genderA === 'external' ? [a, c] : [c, a];
   // A blind thread is used up as its screw goes in, so it needs the room that a through one has for nothing.
   const [length, depth] = [screwLength(screw), nut.blind ? screwLength(nut) : nutLength(nut)];

@@ -20,10 +20,8 @@ export type StepName =
   | 'block'
   | 'plate'
   | 'cap'
-  | 'knob'
   | 'bore'
-  | 'relief'
-  | 'socket';
+  | 'relief';
 
 export interface Step {
   readonly name: StepName;

@@ -180,10 +180,9 @@ const readPart = (role: Role, row: string): Result<Part> => {
     }
   }
   const { thread, ...others } = sizes;
-  const [only] = threads;
   // `thread 20 mm` and `blind` as phrases of their own speak of the one thread there is, or of the upper one.
   const last = threads.at(-1);
-  if (only && last) {
+  if (last) {
     if (thread !== undefined) threads[threads.length - 1] = { ...last, length: thread };
     if (blind) threads[threads.length - 1] = { ...(threads.at(-1) as StatedThread), blind: true };
   }
