@@ -17,7 +17,9 @@ import { mountPrediction } from './predictions.ts';
 import { mountPrinting } from './printing.ts';
 import { mountProjector } from './projector.ts';
 import { mountScrollers } from './scrollers.ts';
+import { mountSymbolCards } from './symbol-card.ts';
 import { mountTools } from './tools.ts';
+import { mountWay } from './way.ts';
 
 /** Wakes the page for as long as it stands: what it hears beyond its own body it hears until then. */
 const wake = (until: AbortSignal) => {
@@ -76,6 +78,8 @@ const wake = (until: AbortSignal) => {
 
   keepAddress(store, until);
 
+  mountSymbolCards(root, model, store, announce, until);
+  mountWay(root, until);
   mountPrinting(root, until);
   document.documentElement.dataset.awake = 'true';
 };
