@@ -24,7 +24,7 @@ declare global {
 const fetched = new Map<string, Promise<boolean>>();
 
 /** Runs a script once; false where it can't be had, and the printed picture stays. */
-const run = (file: string): Promise<boolean> => {
+export const runScript = (file: string): Promise<boolean> => {
   const known = fetched.get(file);
   if (known) return known;
   const running = new Promise<boolean>((resolve) => {
@@ -70,7 +70,8 @@ const workerOf = (name: string): string | undefined =>
 
 const fromScript = async (name: string): Promise<FigureModule | undefined> => {
   const script = __FIGURES__.figures[name];
-  if (!script || (script.plot && !(await run(__FIGURES__.library))) || !(await run(script.file))) return undefined;
+  if (!script || (script.plot && !(await runScript(__FIGURES__.library))) || !(await runScript(script.file)))
+    return undefined;
   return window.notebookFigures?.[name];
 };
 

@@ -17,6 +17,7 @@ import { mountPrediction } from './predictions.ts';
 import { mountPrinting } from './printing.ts';
 import { mountProjector } from './projector.ts';
 import { mountScrollers } from './scrollers.ts';
+import { mountSearch } from './search.ts';
 import { mountSymbolCards } from './symbol-card.ts';
 import { mountTools } from './tools.ts';
 import { mountWay } from './way.ts';
@@ -39,6 +40,7 @@ const wake = (until: AbortSignal) => {
   for (const place of all(root, '[data-tools]')) {
     mountTools(place, store);
     mountDesigns(place, store, until);
+    if (place.dataset.search) mountSearch(place, place.dataset.search);
     const gone = withoutField(search, store.sets);
     if (gone !== '') place.append(make('p', { class: 'field-note', role: 'status' }, gone));
   }

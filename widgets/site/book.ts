@@ -3,6 +3,7 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { type Bank, makeBank } from '../exercises/bank.ts';
 import type { Figure } from '../figures/kit/figure.ts';
+import { INDEX_GLOBAL } from '../page/search-index.ts';
 import { adjustersIn } from './adjusters.ts';
 import { outlineOf, type RenderedChapter, renderChapter } from './chapter.ts';
 import { pageHref } from './chapter-href.ts';
@@ -10,6 +11,7 @@ import type { Diagnostic } from './diagnostics.ts';
 import { citedPages, numberOf, withCitations } from './numbering.ts';
 import { type Assets, type Place, pageHtml } from './page.ts';
 import { withRoutes } from './routes.ts';
+import { searchIndex } from './search-index.ts';
 import { metOn, symbolsMet, withSymbols } from './symbols-met.ts';
 
 export interface Book {
@@ -199,6 +201,10 @@ const brokenLinks = (file: string, slug: string, rendered: ReadonlyMap<string, R
     return [];
   });
 };
+
+/** The index of the search as a classic script. */
+export const searchScript = (book: Book): string =>
+  `globalThis.${INDEX_GLOBAL} = ${JSON.stringify(searchIndex(book.places, book.rendered, symbolsMet(book.places, book.rendered)))};\n`;
 
 export const bookPage = (book: Book, slug: string, assets: Assets): string | undefined => {
   const page = book.rendered.get(slug);

@@ -148,9 +148,16 @@ const newWork = (file: string, adjusters: Adjusters): Work => ({
   base: 0,
 });
 
+/** Letters and numbers of a heading; signs between them become one stroke. */
+const anchorOf = (heading: string): string =>
+  heading
+    .toLowerCase()
+    .replace(/[^\p{L}\p{N}]+/gu, '-')
+    .replace(/^-|-$/g, '');
+
 const markdown = (work: Work): MarkdownIt => {
   const md = createMarkdownIt({ html: false, typographer: true, quotes: '“”‘’' });
-  md.use(anchor, { tabIndex: false });
+  md.use(anchor, { tabIndex: false, slugify: anchorOf });
   for (const [name, heading] of Object.entries(BOXES))
     md.use(container, name, {
       render: (tokens: Token[], i: number) => {

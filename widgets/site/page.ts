@@ -39,6 +39,8 @@ export interface Assets {
   /** Addresses of the style sheets, or their text for a page with these figures: a page that holds it is painted after one answer of a server. */
   readonly style: { readonly addresses: readonly string[] } | { text(figures: readonly string[]): string };
   readonly icon: string;
+  /** The script of the index of the search, where there is one. */
+  readonly search?: string;
   /** A classic script runs from a file as well; the dev server serves modules, and adds scripts of its own that the policy would stop. */
   readonly module: boolean;
 }
@@ -70,7 +72,7 @@ ${assets.scripts.map(script).join('\n')}
 </head>
 <body class="${place.kind}" data-page="${place.slug}">
 <a class="skip" href="#text">${TO_TEXT}</a>
-<header class="masthead"><a class="home" href="index.html">${NOTEBOOK}</a><div class="tools" data-tools></div></header>
+<header class="masthead"><a class="home" href="index.html">${NOTEBOOK}</a><div class="tools" data-tools${assets.search === undefined ? '' : ` data-search="${assets.search}"`}></div></header>
 ${way(pressed, place, all)}
 <main id="text" tabindex="-1">
 <article>

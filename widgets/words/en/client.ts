@@ -19,6 +19,15 @@ export const I_HAVE_DONE_IT = 'I have done this chapter';
 export const IN_PLACE = (chapter: string, section: string): string => `${chapter}, ${section}`;
 export const continueAt = (place: string): string => `Continue: ${place}`;
 
+export const SEARCH = 'Search';
+export const SEARCH_MISSING = 'The index of the search did not come: reload the page.';
+export const foundCount = (count: number): string => (count === 1 ? 'One place' : `${count} places`);
+export const NOTHING_FOUND = (typed: string): string => `Nothing is found for “${typed.trim()}”.`;
+export const TO_GLOSSARY = 'All terms and symbols';
+/** Where a found section stands, what a found symbol stands for. */
+export const FOUND_IN = (kind: 'section' | 'term' | 'symbol', page: string): string =>
+  kind === 'term' ? 'a term' : page;
+
 /** The card of a symbol. */
 export const SYMBOL_CARD = 'What the symbol is';
 export const symbolValue = (unit: string, value: string, where: string): string =>
