@@ -7,9 +7,9 @@ import { isSymbol, symbolFact } from '../engine/index.ts';
 import type { Findable } from '../page/search-index.ts';
 import type { MetAt } from './symbols-met.ts';
 
-/** What a page shows besides its text: pictures, fields, tables of numbers, algebra. */
+/** What a page shows besides its text: pictures, fields, numbers, algebra; and answers, which a search must not give away. */
 const NO_TEXT =
-  'svg, math, .inputs, .stage, .numbers-behind, .table-scroll, .calculation .heads, .in-numbers, .attempt';
+  'svg, math, summary, .inputs, .stage, .numbers-behind, .calculation .heads, .in-numbers, .attempt, .reveal, .hint, .worked';
 
 export const searchIndex = (
   places: readonly { readonly slug: string; readonly kind: string; readonly title: string }[],
