@@ -17,7 +17,6 @@ describe('the list of sections', () => {
     const text = page.locator('h1');
     const [at, beside] = [await entry.boundingBox(), await text.boundingBox()];
     expect((at?.x ?? 0) + (at?.width ?? 0)).toBeLessThan(beside?.x ?? 0);
-    expect(await page.locator('.way > summary').isVisible()).toBe(false);
     await page.setViewportSize({ width: 390, height: 844 });
     expect(await entry.isVisible()).toBe(false);
     await page.locator('.way > summary').click();
