@@ -96,7 +96,10 @@ export const mountProjector = (root: HTMLElement, until: AbortSignal): void => {
       back = open;
       go(index);
     });
-    element.append(open);
+    // Beside a title where there is one, at the foot of a figure.
+    const title = element.querySelector(':scope > h3');
+    if (title) title.after(open);
+    else element.append(open);
   }
 
   const press = (event: KeyboardEvent) => {

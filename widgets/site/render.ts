@@ -89,7 +89,7 @@ const renderInputs = (set: string, inputs: readonly Input[]): string => {
 };
 
 /** A line longer than this takes the columns of formula and numbers together, one above the other. */
-const LONG = 26;
+const LONG = 30;
 
 /** `again` is the example in which the same was worked before: then one line stands for the step, and opens. */
 export const renderStep = (
