@@ -109,6 +109,18 @@ describe('a worked example', () => {
   });
 });
 
+describe('a page on paper', () => {
+  it('has its title at the head of every sheet, and no title ends the styles it stands in', () => {
+    const { book } = build({ 'index.md': '# Front\n', '01-one.md': '# The "}</style><b> end\\\n' });
+    const html = bookPage(book, 'one', { scripts: [], style: { text: () => '' }, icon: 'i.svg', module: false }) ?? '';
+    const { document } = parseHTML(html);
+    const [style = ''] = [...document.querySelectorAll('head > style')].map((e) => e.textContent ?? '');
+    expect(style).toMatch(/@top-right\{content:"1 {2}The .* end[^"]*";font/);
+    expect(style.match(/"/g)?.length).toBe(4);
+    expect(document.querySelectorAll('b').length).toBe(0);
+  });
+});
+
 describe('the map of the chapters', () => {
   it('names each with its number and what it needs', () => {
     const { page } = build({ 'index.md': FRONT, '01-one.md': FIRST, '02-two.md': '# Two\n' });

@@ -45,12 +45,14 @@ export interface Assets {
   readonly module: boolean;
 }
 
-/** The title of the page at the head of every sheet of paper, where the engine has boxes in the margin. */
+/** Notebook and page at the head of every sheet of paper, where the engine has boxes in the margin. */
 const running = ({ kind, number, title }: Place): string => {
-  if (kind === 'front') return '';
-  const says = `${number === undefined ? '' : `${number}  `}${title}`;
-  const escaped = says.replace(/[^\p{L}\p{N} ,.()-]/gu, (sign) => `\\${sign.codePointAt(0)?.toString(16)} `);
-  return `@page{@top-right{content:"${escaped}";font:8.5pt "Label",sans-serif}}`;
+  const box = (where: string, says: string) => {
+    const escaped = says.replace(/[^\p{L}\p{N} ,.()-]/gu, (sign) => `\\${sign.codePointAt(0)?.toString(16)} `);
+    return `@${where}{content:"${escaped}";font:8.5pt Label,sans-serif}`;
+  };
+  const page = kind === 'front' ? '' : box('top-right', `${number === undefined ? '' : `${number}  `}${title}`);
+  return `@page{${box('top-left', NOTEBOOK)}${page}}`;
 };
 
 const LICENCE = '<a rel="license" href="https://creativecommons.org/licenses/by/4.0/">CC BY 4.0</a>';
