@@ -438,6 +438,15 @@ export const TASKS: readonly Task[] = [
     drags: { 'Turned part, from above': TURNS },
   },
   {
+    widget: 'solid',
+    page: 'two-screws.html',
+    asks: 'turn the head one turn clockwise: it sinks by thread A, and the top rises by the net lead',
+    work: (hands) => hands.step('Turns', 1),
+    says: /The turned part has gone down ([\d.]+) mm, and the carried part has gone up ([\d.]+) µm/,
+    is: () => [FOOT.a.L, micrometres(net(FOOT))],
+    drags: { 'Turned part, from above': TURNS },
+  },
+  {
     widget: 'adjuster',
     page: 'does-it-fit.html',
     asks: 'turn it two turns clockwise: it stops where thread C has only its least engagement left',
