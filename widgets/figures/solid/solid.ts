@@ -53,8 +53,8 @@ const wordsAt = (s: State, view: UnitView) => {
 const stillHtml = (s: State, pose: Posed): string =>
   stillOf(s.adjuster, { at: pose.at }, pose.aim, pose.turns)
     .map(
-      ({ role, shape, lines }) =>
-        `<path class="part ${role} solid" d="${shape}"/><path class="crests ${role}" d="${lines}"/>`,
+      ({ role, shape, top, lines }) =>
+        `<path class="part ${role} solid" d="${shape}"/><path class="part ${role} solid" d="${top}"/><path class="crests" data-path="${role}Lines" d="${lines}"/>`,
     )
     .join('');
 

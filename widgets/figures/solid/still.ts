@@ -6,7 +6,7 @@
  * another part is not painted.
  */
 import { type Adjuster, partsOf, type Standing } from '../../assembly/adjuster/adjuster.ts';
-import { type Role, reach, type Step } from '../../assembly/adjuster/part.ts';
+import { heightOf, type Role, reach, type Step } from '../../assembly/adjuster/part.ts';
 import { crestOf, crestsOf } from '../../assembly/adjuster/surface.ts';
 import type { Thread } from '../../engine/index.ts';
 import { type Point, polygon, polyline } from '../kit/svg.ts';
@@ -14,8 +14,9 @@ import { type Aim, directionsOf, dot, onPicture, type Vector } from './view.ts';
 
 export interface StillPiece {
   readonly role: Role;
-  /** Side and top, to fill. */
+  /** Side, and the top over it, to fill. */
   readonly shape: string;
+  readonly top: string;
   /** Edges and crests, to stroke thin. */
   readonly lines: string;
 }
@@ -78,7 +79,7 @@ const piecesOf = (a: Adjuster, at: Readonly<Record<Role, number>>): Piece[] => {
 export const stillOf = (a: Adjuster, { at }: Pick<Standing, 'at'>, aim: Aim, turned: Turned): readonly StillPiece[] => {
   const { near } = directionsOf(aim);
   const place = (p: Vector) => onPicture(aim, p);
-  return piecesOf(a, at).map((piece) => {
+  const steps = piecesOf(a, at).map((piece): StillPiece => {
     const { step, from, to, role } = piece;
     const angle = -2 * Math.PI * turned[role];
     const corners = cornersOf(step, angle);
@@ -94,10 +95,41 @@ export const stillOf = (a: Adjuster, { at }: Pick<Standing, 'at'>, aim: Aim, tur
     const side = hull([...top, ...bottom]);
     return {
       role,
-      shape: polygon(side) + polygon(top),
+      shape: polygon(side),
+      top: polygon(top),
       lines: lines.map(polyline).join('') + scribed(step, angle, from, to, near, place),
     };
   });
+  const tip = tipOf(a, at, aim);
+  return tip ? [...steps, tip] : steps;
+};
+
+/** A ball as the circle that it is from every side; other tips as the column they fill. */
+const tipOf = (a: Adjuster, at: Readonly<Record<Role, number>>, aim: Aim): StillPiece | undefined => {
+  const { tip } = a;
+  const top = a.carried ?? a.turned;
+  if (!(tip.stands > 0)) return undefined;
+  const foot = at[top.role] + heightOf(top);
+  const ring = (r: number, z: number): Point[] =>
+    Array.from({ length: AROUND }, (_, i) => {
+      const t = (2 * Math.PI * i) / AROUND;
+      return onPicture(aim, [r * Math.cos(t), r * Math.sin(t), z]);
+    });
+  if (tip.kind === 'ball') {
+    const [x, y] = onPicture(aim, [0, 0, foot + tip.stands - tip.diameter / 2]);
+    const r = (tip.diameter / 2) * aim.scale;
+    // Of a ball that is sunk in, what stands below the top of its part is hidden.
+    const edge = onPicture(aim, [0, 0, foot])[1] + r;
+    const circle = Array.from({ length: AROUND }, (_, i): Point => {
+      const t = (2 * Math.PI * i) / AROUND;
+      return [x + r * Math.cos(t), Math.min(edge, y + r * Math.sin(t))];
+    });
+    return { role: top.role, shape: polygon(circle), top: '', lines: '' };
+  }
+  const half = 0.3 * Math.max(...top.outer.map(reach));
+  const upper = tip.kind === 'flat' ? half : tip.kind === 'cone' ? 0 : 0.6 * half;
+  const cap = ring(upper, foot + tip.stands);
+  return { role: top.role, shape: polygon(hull([...ring(half, foot), ...cap])), top: polygon(cap), lines: '' };
 };
 
 /** Corners of a step across the axis. */
