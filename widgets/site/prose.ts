@@ -199,7 +199,7 @@ export const piecesOfTable = (source: string): Piece[] => {
 
 const hardIn = (file: string, text: string): string[] =>
   [...HARD, ...TERMS].flatMap(([hard, better]) => {
-    const found = hard.exec(text.replace(VALUE, '9').replace(/`[^`]*`/g, 'name'))?.[0];
+    const found = hard.exec(text.replace(VALUE, '9').replace(/`[^`]*`|\]\([^)]*\)/g, 'name'))?.[0];
     if (found === undefined || ALLOWED.some(([where, what]) => where.test(file) && what.test(text))) return [];
     return [`“${found}”: write ${better}.`];
   });
