@@ -305,6 +305,7 @@ describe('solids', () => {
       sizes: [],
       grounded: false,
       material: 'steel',
+      coat: 0,
       price: undefined,
       count: 1,
     };

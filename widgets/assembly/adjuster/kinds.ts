@@ -3,7 +3,7 @@
  * marked as assumed. Proportions are common practice, no source: a nut 0.8 d high and 1.6 d across, a coupling nut 3 d, a
  * socket head 1.5 d across and d high; a nut that is tapped for the purpose is 1.2 d deep, and a screw is as much longer as eight turns take.
  */
-import { bad, diameters, good, type Result, type Thread } from '../../engine/index.ts';
+import { bad, classOfSide, diameters, good, type Result, type Thread } from '../../engine/index.ts';
 import type { MaterialName, Part, Role, Size, Step, ThreadEnd } from './part.ts';
 
 declare module '../../engine/kernel/result.ts' {
@@ -30,6 +30,12 @@ declare module '../../engine/kernel/result.ts' {
     'part-wants-threads': { readonly part: string; readonly role: Role; readonly wanted: number; readonly got: number };
     'part-in-wrong-place': { readonly part: string; readonly role: Role; readonly instead: readonly string[] };
     'part-wants-genders': { readonly part: string };
+    'limits-of-other-side': {
+      readonly part: string;
+      /** A class, or the letter of a measured diameter. */
+      readonly written: string;
+      readonly gender: ThreadEnd['gender'];
+    };
   }
 }
 
@@ -54,6 +60,8 @@ export interface Stated {
   readonly width?: number;
   readonly grounded?: boolean;
   readonly material: MaterialName;
+  /** mm on every surface. */
+  readonly coat?: number;
   readonly price?: number;
   readonly count: number;
 }
@@ -384,12 +392,26 @@ export const partOf = (stated: Stated): Result<Part> => {
     above,
     grounded: grounded ?? false,
     material: stated.material,
+    coat: stated.coat ?? 0,
     price: stated.price,
     count: stated.count,
   };
-  const thin = thinnest(part);
-  if (thin !== undefined) return thin;
-  return good(part);
+  const refused = thinnest(part) ?? ofOtherSide(part);
+  return refused ?? good(part);
+};
+
+/** An end has the limits of its own side; those of the other belong to the part that it joins. */
+const ofOtherSide = (part: Part) => {
+  for (const end of [part.below, part.above]) {
+    if (end === undefined) continue;
+    const { thread, gender } = end;
+    const other = gender === 'external' ? 'internal' : 'external';
+    const cls = classOfSide(thread, other);
+    const measured = other === 'external' ? thread.measured?.screw : thread.measured?.nut;
+    const written = cls ?? (measured && (other === 'external' ? 'd2' : 'D2'));
+    if (written !== undefined) return bad('limits-of-other-side', { part: part.kind, written, gender });
+  }
+  return undefined;
 };
 
 /** A bore that leaves no wall, or a thread wider than the hexagon it is cut in. */

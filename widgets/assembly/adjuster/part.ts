@@ -65,6 +65,8 @@ export interface Part {
   /** Whether it stands on the ground, which then is a stop for all that hangs below it. */
   readonly grounded: boolean;
   readonly material: MaterialName;
+  /** Thickness of the coat on all its surfaces, mm; nought where there is none. */
+  readonly coat: number;
   readonly price: number | undefined;
   readonly count: number;
 }

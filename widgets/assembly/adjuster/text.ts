@@ -12,11 +12,13 @@
  *   keep    = 1 diameter
  *   assembled = both at mid-range
  *
- * Rows may also be parted by bars, as a chapter or an address has them on one line. Base and turned part must be there.
+ * A thread may say its class or its measured pitch diameter (`M10x1.5-6g`, `M10x1.5 d2 8.95`), a part its coat (`coat 5 µm`), material, price and
+ * count. Rows may also be parted by bars, as a chapter or an address has them on one line. Base and turned part must be there.
  */
 import { bad, good, outOfBounds, type Result } from '../../engine/index.ts';
 import { CHOICES } from '../../input/choices.ts';
 import { readThread } from '../../input/designation.ts';
+import { measuredOf, takeMeasured } from '../../input/designation-measured.ts';
 import { readNumber, readQuantity } from '../../input/quantity.ts';
 import { LONGEST_ADJUSTER } from '../../input/texts.ts';
 import {
@@ -44,6 +46,8 @@ declare module '../../engine/kernel/result.ts' {
       readonly because: import('../../engine/index.ts').Bad;
     };
     'part-length-outside': { readonly role: Role; readonly phrase: string; readonly most: number };
+    'part-coat-outside': { readonly role: Role; readonly phrase: string; readonly most: number };
+    'part-count-outside': { readonly role: Role; readonly phrase: string };
     'row-phrase-unread': { readonly key: string; readonly phrase: string; readonly like: string };
     'divisions-outside': { readonly text: string };
   }
@@ -130,6 +134,10 @@ const HEIGHT_BARE: Readonly<Record<Role, readonly string[]>> = {
   carried: ['cap', 'nut', 'coupling nut'],
 };
 
+/** Thicker than any plating; the symbol of a coat has the same bound. */
+const THICKEST_COAT = 0.5;
+const LIMITS_ALONE = /^(?:class )?(?:\d[a-z]){1,2}$|^d2[ =]/i;
+
 const readPart = (role: Role, row: string): Result<Part> => {
   const kinds = kindsOf(role);
   const kind = kinds.find((k) => row.toLowerCase().startsWith(k));
@@ -140,8 +148,9 @@ const readPart = (role: Role, row: string): Result<Part> => {
     .map((p) => p.trim())
     .filter((p) => p !== '');
   const threads: StatedThread[] = [];
-  const sizes: Partial<Record<'height' | 'body' | 'head' | 'neck' | 'hexagon' | 'width' | 'price' | 'thread', number>> =
-    {};
+  const sizes: Partial<
+    Record<'height' | 'body' | 'head' | 'neck' | 'hexagon' | 'width' | 'price' | 'thread' | 'coat', number>
+  > = {};
   let grounded: boolean | undefined;
   let blind = false;
   let material: MaterialName = 'steel';
@@ -152,6 +161,8 @@ const readPart = (role: Role, row: string): Result<Part> => {
     const [, price] = /^price ([\d.,]+)$/i.exec(phrase) ?? [];
     const [, counted, off] = /^(?:count (\d{1,3})|(\d{1,3}) (?:off|×|x))$/i.exec(phrase) ?? [];
     const number = counted ?? off;
+    const [, coat] = /^coat (.+)$/i.exec(phrase) ?? [];
+    const last = threads.at(-1);
     if (i > 0 && sized !== undefined) {
       const length = lengthOf(role, amount);
       if (!length.ok) return length;
@@ -160,8 +171,21 @@ const readPart = (role: Role, row: string): Result<Part> => {
       const read = readNumber(price);
       if (!read.ok) return bad('part-phrase-unread', { role, phrase });
       sizes.price = read.value;
-    } else if (i > 0 && number !== undefined) count = Math.max(1, Number(number));
-    else if (word === 'blind') blind = true;
+    } else if (coat !== undefined) {
+      const read = coat.length <= 30 ? readQuantity(coat, 'mm', 'µm') : undefined;
+      const thickness = read?.ok ? read.value.value : Number.NaN;
+      if (!(thickness >= 0 && thickness <= THICKEST_COAT))
+        return bad('part-coat-outside', { role, phrase, most: THICKEST_COAT });
+      sizes.coat = thickness;
+    } else if (i > 0 && number !== undefined) {
+      if (!(Number(number) >= 1)) return bad('part-count-outside', { role, phrase });
+      count = Number(number);
+    } else if (last && LIMITS_ALONE.test(phrase)) {
+      // A class or a measured diameter behind a comma is of the thread before it.
+      const again = readThread(`${last.thread.designation} ${phrase.replace(/^class /i, '')}`);
+      if (!again.ok) return bad('part-thread-unread', { role, phrase, because: again });
+      threads[threads.length - 1] = { ...last, thread: again.value };
+    } else if (word === 'blind') blind = true;
     else if (word === 'through') blind = false;
     else if (word === 'on the ground') grounded = true;
     else if (word === 'off the ground') grounded = false;
@@ -169,7 +193,6 @@ const readPart = (role: Role, row: string): Result<Part> => {
     else if (i > 0 && isLength(phrase)) {
       const length = lengthOf(role, phrase);
       if (!length.ok) return length;
-      const last = threads.at(-1);
       if (HEIGHT_BARE[role].includes(kind)) sizes.height = length.value;
       else if (last && last.length === undefined) threads[threads.length - 1] = { ...last, length: length.value };
       else return bad('part-phrase-unread', { role, phrase });
@@ -209,7 +232,9 @@ const lengthOf = (role: Role, text: string): Result<number> => {
 };
 
 const readStatedThread = (role: Role, phrase: string): Result<StatedThread> => {
-  let text = phrase;
+  // Measured diameters stand behind the thread, before or behind its length.
+  const { rest, found } = takeMeasured(phrase);
+  let text = rest;
   const take = (pattern: RegExp): string | undefined => {
     const found = pattern.exec(text);
     if (!found) return undefined;
@@ -220,7 +245,8 @@ const readStatedThread = (role: Role, phrase: string): Result<StatedThread> => {
   // A free thread ends in a length of its own: 12 mm × 1.1 mm.
   const typed = readThread(text).ok ? undefined : take(/ (\d[\d.,/]* ?(?:mm|in|inch|"))$/i);
   const gender = take(/ (external|internal)$/i)?.toLowerCase();
-  const thread = readThread(text);
+  const bare = readThread(text);
+  const thread = bare.ok && found.length > 0 ? measuredOf(bare.value, found, phrase) : bare;
   if (!thread.ok) return bad('part-thread-unread', { role, phrase: text, because: thread });
   const length = typed === undefined ? undefined : lengthOf(role, typed);
   if (length && !length.ok) return length;

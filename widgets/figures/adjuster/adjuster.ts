@@ -5,13 +5,22 @@
 
 import { WORDS as ADJUSTER } from '#words/adjuster.ts';
 import { WORDS } from '#words/figures/adjuster.ts';
-import { type Adjuster, partsOf, type Standing, springForce, standing } from '../../assembly/adjuster/adjuster.ts';
+import {
+  type Adjuster,
+  type Fitted,
+  partsOf,
+  type Standing,
+  springForce,
+  standing,
+} from '../../assembly/adjuster/adjuster.ts';
 import { heightOf, massOf } from '../../assembly/adjuster/part.ts';
+import { jointPlay, turnsLostIn } from '../../assembly/adjuster/play.ts';
 import { readAdjuster } from '../../assembly/adjuster/text.ts';
 import { bad, good, type Result } from '../../engine/index.ts';
 import { stepName } from '../../input/dividers.ts';
 import { escapeText } from '../../input/escape.ts';
 import { numeral, show, type UnitView, withSign } from '../../input/format.ts';
+import { reasonOf } from '../../words/reason.ts';
 import { extentsOf, type Frame, frameIn, namesAt, partsHtml, pictureOf, updateParts } from '../kit/adjuster-picture.ts';
 import { defineFigure, type NumbersOf } from '../kit/figure.ts';
 import { knobSvg, mountKnob, updateKnob } from '../kit/knob.ts';
@@ -107,11 +116,35 @@ const readout = ({ adjuster, standing: now }: State, view: UnitView): LiveFigure
     ['left', WORDS.readout.left, WORDS.both(numeral(now.left.clockwise, 3), numeral(now.left.anticlockwise, 3))],
     ['markA', WORDS.readout.markA, WORDS.turns(numeral(A.mark, 3))],
     ...(C ? [['markC', WORDS.readout.markC, WORDS.turns(numeral(C.mark, 3))] as const] : []),
+    ...playRows(adjuster, view),
     ...(force === undefined
       ? []
       : [['springs', WORDS.readout.springs, show(force, { shown: 'force', digits: 3 }, view)] as const]),
     ['mass', WORDS.readout.mass, grams(adjuster.mass)],
     ['price', WORDS.readout.price, money(adjuster.price)],
+  ];
+};
+
+/** Play of each thread between its tightest and its loosest pieces, and what reversal costs at most. */
+const playRows = (adjuster: Adjuster, view: UnitView): LiveFigure[] => {
+  const of = (joint: 'A' | 'C', fitted: Fitted): LiveFigure => {
+    const play = jointPlay(fitted);
+    if (!play.ok) return [`play${joint}`, WORDS.readout.play(joint, ''), reasonOf(play)];
+    const { limits, coat, least, most } = play.value;
+    const name = WORDS.readout.play(joint, WORDS.readout.limits(limits, coat > 0 ? motion(coat, view) : ''));
+    if (!most.ok) return [`play${joint}`, name, WORDS.readout.neverGoes];
+    const to = motion(most.value, view);
+    return [
+      `play${joint}`,
+      name,
+      least.ok ? WORDS.readout.range(motion(least.value, view), to) : WORDS.readout.binds(to),
+    ];
+  };
+  const lost = turnsLostIn(adjuster, 'most');
+  return [
+    of('A', adjuster.A),
+    ...(adjuster.C ? [of('C', adjuster.C)] : []),
+    ...(lost === undefined ? [] : [['lost', WORDS.readout.lost, WORDS.turns(numeral(lost, 3))] as const]),
   ];
 };
 
