@@ -1,7 +1,7 @@
 /**
  * The adjusters that chapters name: written once, in `chapters/adjusters.md`, and read from there by every chapter. A line `adjuster foot` in a
  * block stands for its threads, `adjuster foot: A fit, C fit` for these with the classes of their ends, `adjuster foot: A, C, l_A` for these of its
- * numbers, `adjuster = foot` for the whole description.
+ * numbers, `adjuster = foot` for the whole description; `adjuster = none` is a field that may be left without parts.
  */
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
@@ -10,6 +10,7 @@ import { numbersOfAdjuster } from '../assembly/adjuster/as-numbers.ts';
 import { readAdjuster } from '../assembly/adjuster/text.ts';
 import { bad, good, type Result } from '../engine/index.ts';
 import { bareDesignation } from '../input/designation-sides.ts';
+import { NO_PARTS } from '../input/texts.ts';
 
 declare module '../engine/kernel/result.ts' {
   interface Refusals {
@@ -49,6 +50,7 @@ export const namesAdjuster = (line: string): boolean => NAMES.test(line);
 /** The lines of numbers that a line which names an adjuster stands for; the line itself where it names none. */
 export const withAdjuster = (line: string, adjusters: Adjusters): Result<readonly string[]> => {
   const whole = /^adjuster\s*=\s*([a-z][a-z0-9-]*)\s*$/.exec(line)?.[1];
+  if (whole === NO_PARTS) return good([line]);
   if (whole !== undefined) {
     const text = described(whole, adjusters);
     return text.ok ? good([`adjuster = ${text.value.replaceAll('\n', ' | ')}`]) : text;

@@ -11,7 +11,7 @@ import type { ThreadEnd } from './part.ts';
 import { designationWithCoat, jointPlay } from './play.ts';
 
 /** The arrangement by its ends, where it is one that pages name. */
-const arrangementOf = ({ A, C, turned }: Adjuster): Arrangement | undefined => {
+export const arrangementOf = ({ A, C, turned }: Adjuster): Arrangement | undefined => {
   if (!C) return undefined;
   const [below, above] = [A.joint.upper, C.joint.lower];
   const inside = (x: ThreadEnd, y: ThreadEnd) => Math.min(x.to, y.to) - Math.max(x.from, y.from) > 1e-9;
