@@ -36,6 +36,8 @@ export type Where = 'home' | 'middle' | { readonly turnsOut: number };
 
 export type Lock =
   | { readonly kind: 'none' }
+  /** Not stated: drawn as a post, and said to be assumed. */
+  | { readonly kind: 'assumed' }
   | { readonly kind: 'key' | 'post'; readonly radius: number; readonly clearance: number }
   | { readonly kind: 'springs' };
 
@@ -43,8 +45,8 @@ export type Lock =
 export interface Springs {
   readonly count: number;
   readonly between: 'base and carried' | 'base and turned' | 'turned and carried';
-  /** Distance from the axis, mm. */
-  readonly radius: number;
+  /** Distance from the axis, mm; undefined where not stated. */
+  readonly radius: number | undefined;
   /** All together, N, when the adjuster is put together, n = 0; undefined where not stated. */
   readonly force: number | undefined;
   /** All together, N/mm. */

@@ -122,6 +122,13 @@ const flats = (s: Stated, b: Build, assumed: number): number => {
   return width / 2;
 };
 
+/** Diameter of a round step, stated as its width or assumed. */
+const across = (s: Stated, b: Build, assumed: number): number => {
+  const diameter = s.width ?? assumed;
+  note(b, 'diameter', diameter, s.width !== undefined);
+  return diameter;
+};
+
 /** Blocks and nuts of the base, the thread open upwards. */
 const blockBase =
   (shape: 'square' | 'hexagon', assumed: (d: number) => number, grounded: boolean): Builder =>
@@ -153,7 +160,11 @@ const blockBase =
 
 const screwBase: Builder = (s, b) => {
   const t = first(s);
-  put(b, 'plate', s.height ?? 0.6 * t.thread.d, 1.35 * t.thread.d, 'square');
+  const plate = s.height ?? 0.6 * t.thread.d;
+  const width = s.width ?? 2.7 * t.thread.d;
+  put(b, 'plate', plate, width / 2, 'square');
+  note(b, 'plate', plate, s.height !== undefined, 0);
+  note(b, 'width', width, s.width !== undefined);
   const from = top(b);
   const above = screwOn(b, t, screwLength(t));
   note(b, 'thread A', above.to - from, t.length !== undefined, from);
@@ -198,8 +209,11 @@ const spindle: Builder = (s, b) => {
   const D = largest(s);
   const below = screwOn(b, a, screwLength(a));
   note(b, 'thread A', below.to, a.length !== undefined, 0);
+  note(b, 'collar', 0.25 * D, false, top(b));
   put(b, 'collar', 0.25 * D, 0.75 * D);
-  put(b, 'neck', s.neck ?? 1.3 * c.thread.d, Math.min(diameters(a.thread).d1, diameters(c.thread).d1) / 2);
+  const neck = s.neck ?? 1.3 * c.thread.d;
+  note(b, 'neck', neck, s.neck !== undefined, top(b));
+  put(b, 'neck', neck, Math.min(diameters(a.thread).d1, diameters(c.thread).d1) / 2);
   const from = top(b);
   const above = screwOn(b, c, screwLength(c));
   note(b, 'thread C', above.to - from, c.length !== undefined, from);
@@ -290,7 +304,7 @@ const cap: Builder = (s, b) => {
   const height = s.height ?? depth + relief + roof;
   if (depth > height - 1e-9)
     return bad('thread-longer-than-part', { part: s.kind, thread: t.thread.designation, length: depth, room: height });
-  put(b, 'cap', height, (s.width ?? 1.8 * t.thread.d) / 2);
+  put(b, 'cap', height, across(s, b, 1.8 * t.thread.d) / 2);
   note(b, 'height', height, s.height !== undefined, 0);
   const below = tapIn(b, t, 0, depth);
   note(b, 'thread C', depth, t.length !== undefined, 0);
@@ -326,7 +340,7 @@ const carriedScrew =
       b,
       'head',
       head,
-      shape === 'hexagon' ? flats(s, b, r * t.thread.d) : (s.width ?? 2 * r * t.thread.d) / 2,
+      shape === 'hexagon' ? flats(s, b, r * t.thread.d) : across(s, b, 2 * r * t.thread.d) / 2,
       shape,
     );
     return good({ below });

@@ -45,6 +45,8 @@ declare module '../../engine/kernel/result.ts' {
       readonly phrase: string;
       readonly because: import('../../engine/index.ts').Bad;
     };
+    'part-length-unread': { readonly role: Role; readonly phrase: string };
+    'part-word-unread': { readonly role: Role; readonly phrase: string; readonly materials: readonly string[] };
     'part-length-outside': { readonly role: Role; readonly phrase: string; readonly most: number };
     'part-coat-outside': { readonly role: Role; readonly phrase: string; readonly most: number };
     'part-count-outside': { readonly role: Role; readonly phrase: string };
@@ -124,7 +126,12 @@ const isKey = (key: string): key is Key => (KEYS as readonly string[]).includes(
 /** Longest first, so that a coupling nut is not a nut. */
 const kindsOf = (role: Role): string[] => Object.keys(KINDS[role]).sort((a, b) => b.length - a.length);
 
-const LENGTH = /(?:^| )([\d.,/ -]*\d ?(?:mm|cm|µm|in(?:ch)?|thou|"|″))$/i;
+const LENGTH = /(?:^| )([\d.,/ -]*\d ?(?:mm|millimet(?:re|er)s?|cm|µm|in(?:ch(?:es)?)?|thou|"|″))$/i;
+/** A number with no unit or with one that is none of length: meant as a length, since a thread has a pitch behind its size. */
+const MEANT_AS_LENGTH = /^[\d.,/ -]*\d ?[a-zµ]*$/i;
+const WORDS_ALONE = /^[a-z][a-z -]*$/i;
+const NAMED = /^(?:thread|body|head|neck|hexagon|width|height|price|count)\b/i;
+const NAMED_SIZE = /^[a-z]+ .*\d/i;
 const MOST_LENGTH = 1000;
 
 /** Parts of which a bare length is the height; of the others it is the length of the thread before it. */
@@ -146,7 +153,8 @@ const readPart = (role: Role, row: string): Result<Part> => {
     .slice(kind.length)
     .split(/,\s+|,$|,(?=[a-z#])|;/i)
     .map((p) => p.trim())
-    .filter((p) => p !== '');
+    .filter((p) => p !== '')
+    .flatMap(parted);
   const threads: StatedThread[] = [];
   const sizes: Partial<
     Record<'height' | 'body' | 'head' | 'neck' | 'hexagon' | 'width' | 'price' | 'thread' | 'coat', number>
@@ -198,7 +206,13 @@ const readPart = (role: Role, row: string): Result<Part> => {
       else return bad('part-phrase-unread', { role, phrase });
     } else {
       const thread = readStatedThread(role, phrase);
-      if (!thread.ok) return thread;
+      if (!thread.ok) {
+        if (i > 0 && MEANT_AS_LENGTH.test(phrase)) return bad('part-length-unread', { role, phrase });
+        if (NAMED.test(phrase)) return bad('part-phrase-unread', { role, phrase });
+        if (WORDS_ALONE.test(phrase))
+          return bad('part-word-unread', { role, phrase, materials: Object.keys(DENSITIES) });
+        return NAMED_SIZE.test(phrase) ? bad('part-phrase-unread', { role, phrase }) : thread;
+      }
       threads.push(thread.value);
     }
   }
@@ -219,6 +233,13 @@ const readPart = (role: Role, row: string): Result<Part> => {
     ...(grounded !== undefined && { grounded }),
   };
   return partOf(stated);
+};
+
+/** A comma before a digit is a decimal mark, but in `M10x1.5,20 mm`, which is no thread, it parts two phrases. */
+const parted = (phrase: string): readonly string[] => {
+  const at = phrase.lastIndexOf(',');
+  const [before, after] = [phrase.slice(0, at), phrase.slice(at + 1)];
+  return at > 0 && isLength(after) && readThread(before).ok && !readThread(phrase).ok ? [before, after] : [phrase];
 };
 
 const isLength = (text: string): boolean => readQuantity(text, 'mm', 'mm').ok && LENGTH.test(text);
@@ -261,10 +282,10 @@ const readStatedThread = (role: Role, phrase: string): Result<StatedThread> => {
 type Rest = Omit<Description, 'name' | 'base' | 'turned' | 'carried'>;
 
 const readRows = (rows: ReadonlyMap<Key, string>, parts: Partial<Record<Role, Part>>): Result<Rest> => {
-  const lock = readLock(rows.get('lock'));
-  if (!lock.ok) return lock;
   const springs = readSprings(rows.get('springs') ?? springsIn(rows.get('lock')));
   if (!springs.ok) return springs;
+  const lock = readLock(rows.get('lock'), springs.value !== undefined);
+  if (!lock.ok) return lock;
   const tip = readTip(rows.get('tip'), parts.carried ?? parts.turned);
   if (!tip.ok) return tip;
   const divider = readDivider(rows.get('divider'));
@@ -301,8 +322,9 @@ const LIKE = {
 /** `springs, 2 at 15 mm` on the row of the lock speaks of the springs. */
 const springsIn = (row: string | undefined): string | undefined => /^springs,? (.+)$/i.exec(row ?? '')?.[1];
 
-const readLock = (row: string | undefined): Result<Lock> => {
-  if (row === undefined) return good({ kind: 'springs' });
+/** Left out, springs that are stated lock the carried part, and else a post is assumed. */
+const readLock = (row: string | undefined, stated: boolean): Result<Lock> => {
+  if (row === undefined) return good({ kind: stated ? 'springs' : 'assumed' });
   if (/^none$/i.test(row)) return good({ kind: 'none' });
   if (/^springs\b/i.test(row)) return good({ kind: 'springs' });
   const [, kind = '', radius, clearance] = /^(key|post),? at ([^,]+)(?:, clearance (.+))?$/i.exec(row) ?? [];
@@ -316,7 +338,7 @@ const readSprings = (row: string | undefined): Result<Springs | undefined> => {
   if (row === undefined || /^none$/i.test(row)) return good(undefined);
   let count = 1;
   let between: Springs['between'] = 'base and carried';
-  let radius = 0;
+  let radius: number | undefined;
   let [force, rate]: [number | undefined, number | undefined] = [undefined, undefined];
   const many = /^(\d{1,2})(?: |$|,)/.exec(row);
   if (many) count = Number(many[1]);

@@ -21,6 +21,7 @@ import { stepName } from '../../input/dividers.ts';
 import { escapeText } from '../../input/escape.ts';
 import { numeral, show, type UnitView, withSign } from '../../input/format.ts';
 import { reasonOf } from '../../words/reason.ts';
+import { springRadius } from '../kit/adjuster-extras.ts';
 import { extentsOf, type Frame, frameIn, namesAt, partsHtml, pictureOf, updateParts } from '../kit/adjuster-picture.ts';
 import { defineFigure, type NumbersOf } from '../kit/figure.ts';
 import { knobSvg, mountKnob, updateKnob } from '../kit/knob.ts';
@@ -64,7 +65,7 @@ const draw = (s: State, view: UnitView): string => {
   return (
     `<div class="adjuster-view"><svg viewBox="0 0 ${WIDTH} ${HEIGHT}" role="img" aria-label="${escapeText(WORDS.drawing(adjuster.name))}">${hatchings('adjuster')}` +
     `${partsHtml(pictureOf(adjuster, s.standing, frame), 'adjuster')}<path class="axis" d="M${AXIS} 4V${HEIGHT - 4}"/><g data-names>${names(s)}</g></svg></div>` +
-    `<div class="adjuster-side">${knobSvg(s.standing.n, adjuster.divider, adjuster.steps, WORDS.knob)}${readoutHtml(readout(s, view))}</div>` +
+    `<div class="adjuster-side">${knobSvg(s.standing.n, adjuster.divider, adjuster.steps, WORDS.knob, { from: adjuster.anticlockwise.n, to: adjuster.clockwise.n })}${readoutHtml(readout(s, view))}</div>` +
     `<div class="adjuster-parts">${partsTable(s, view)}<p class="figure-words">${escapeText(WORDS.assumed(assumedOf(adjuster, view)))}</p></div>`
   );
 };
@@ -92,12 +93,17 @@ const partsTable = ({ adjuster }: State, view: UnitView): string => {
 };
 
 /** Sizes that were not stated, as the drawing has them. */
-const assumedOf = (adjuster: Adjuster, view: UnitView): string[] =>
-  partsOf(adjuster).flatMap((part) =>
+const assumedOf = (adjuster: Adjuster, view: UnitView): string[] => [
+  ...partsOf(adjuster).flatMap((part) =>
     part.sizes
       .filter((s) => !s.stated)
       .map((s) => WORDS.size(WORDS.parts[part.role], WORDS.sizes[s.name], size(s.value, view, 3))),
-  );
+  ),
+  ...(adjuster.lock.kind === 'assumed' && adjuster.carried ? [WORDS.assumedPost] : []),
+  ...(adjuster.springs && adjuster.springs.radius === undefined
+    ? [WORDS.assumedSprings(size(springRadius(adjuster), view, 3))]
+    : []),
+];
 
 const readout = ({ adjuster, standing: now }: State, view: UnitView): LiveFigure[] => {
   const { A, C, Delta, steps } = adjuster;

@@ -26,6 +26,10 @@ export const WORDS = {
     head: 'head',
     hexagon: 'across flats',
     width: 'width',
+    diameter: 'diameter',
+    plate: 'thickness of the plate',
+    collar: 'collar',
+    neck: 'neck',
   },
   readout: {
     perTurn: 'net lead, clockwise',
@@ -50,7 +54,9 @@ export const WORDS = {
   turns: (count: string) => `${count} turns`,
   both: (a: string, b: string) => `${a} and ${b}`,
   assumed: (sizes: readonly string[]) =>
-    sizes.length === 0 ? 'Every size is stated.' : `Drawn with sizes that you did not state: ${sizes.join('; ')}.`,
+    sizes.length === 0 ? 'Every size is stated.' : `Drawn with what you did not state: ${sizes.join('; ')}.`,
+  assumedPost: 'a post that keeps the carried part from turning',
+  assumedSprings: (radius: string) => `springs at ${radius} from the axis`,
   size: (part: string, name: string, value: string) => `${part}, ${name} ${value}`,
   plain: 'plain screw: the tip sits on the turned part',
   caption: (

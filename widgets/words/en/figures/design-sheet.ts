@@ -72,6 +72,10 @@ export const WORDS = {
       head: 'head',
       hexagon: 'hexagon',
       width: 'width',
+      diameter: 'diameter',
+      plate: 'thickness of the plate',
+      collar: 'collar',
+      neck: 'neck',
     },
     /** What is to scale and what is not; a tip has a ball and a cap. */
     plain: (tip: boolean) =>

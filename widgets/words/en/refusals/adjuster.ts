@@ -14,6 +14,8 @@ export const ADJUSTER: RefusalWords<
   | 'part-phrase-unread'
   | 'part-thread-unread'
   | 'part-length-outside'
+  | 'part-length-unread'
+  | 'part-word-unread'
   | 'part-coat-outside'
   | 'part-count-outside'
   | 'limits-of-other-side'
@@ -46,6 +48,10 @@ export const ADJUSTER: RefusalWords<
     `Read ${quoted(phrase)} in the row of the ${PART[role]}; give a size with its name and unit, such as body 18 mm, or count 2 for two of them.`,
   'part-thread-unread': ({ role, because }, behind) =>
     `${PART[role].replace(/^./, (c) => c.toUpperCase())}: ${behind(because)}`,
+  'part-length-unread': ({ role, phrase }) =>
+    `Read ${quoted(phrase)} in the row of the ${PART[role]} as a length; write its unit, mm, in or thou, behind the number.`,
+  'part-word-unread': ({ role, phrase, materials }) =>
+    `Read ${quoted(phrase)} in the row of the ${PART[role]}; a word there is a material (${listed(materials)}), blind, through or on the ground: write one of those or leave it out.`,
   'part-length-outside': ({ role, phrase, most }) =>
     `Read ${quoted(phrase)} in the row of the ${PART[role]}; a length is above 0 mm and at most ${mm(most)}: give one within that.`,
   'part-coat-outside': ({ role, phrase, most }) =>
