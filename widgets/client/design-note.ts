@@ -2,6 +2,7 @@
 import { FIELDS_FROM, fromDesign } from '#words/client.ts';
 import { offersOf } from '../assembly/design-use.ts';
 import { type Input, type NumberSet, readInput, writeValue } from '../assembly/numbers.ts';
+import { NO_PARTS } from '../input/texts.ts';
 import { designInUse, onDesignsChange } from './design-store.ts';
 import { make, setText } from './dom.ts';
 import type { Store } from './store.ts';
@@ -30,6 +31,7 @@ export const fieldsFrom = (
     const field = store.field(set.id, input.name);
     if (!field) continue;
     const offer = offers.get(input.name);
+    if (offer?.text === NO_PARTS) continue;
     const given = offer ? readInput(input, offer.text, 'metric') : undefined;
     const written = writeValue(input, field.value, 'metric');
     const filled =

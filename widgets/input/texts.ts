@@ -121,6 +121,8 @@ const readTemperature = (text: string): Result<string> => {
 
 /** Ten rows of some length; a link still carries it. */
 export const LONGEST_ADJUSTER = 2000;
+/** What stands in a field of parts that may be left empty, where no parts are stated. */
+export const NO_PARTS = 'none';
 
 export const TEXTS = {
   taps: {

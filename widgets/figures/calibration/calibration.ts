@@ -40,8 +40,8 @@ import { readTextFile } from './read-file.ts';
 
 const QUANTITIES = ['k', 'eps_A', 'eps_C', 'n'] as const;
 type Quantity = (typeof QUANTITIES)[number];
-type Given = NumbersOf<'A' | 'C', Quantity, 'allowance', 'runs'>;
-type Context = FigureContext<'A' | 'C', Quantity, 'allowance', 'runs'>;
+type Given = NumbersOf<'A' | 'C', Quantity, 'allowance', 'runs' | 'adjuster'>;
+type Context = FigureContext<'A' | 'C', Quantity, 'allowance', 'runs' | 'adjuster'>;
 
 /** A long table at work, or what it came to with the dial set to some turns. */
 type State = Extract<Found, { at: 'work' }> | Done;
@@ -250,7 +250,7 @@ export const calibrationFigure = defineFigure({
   threads: ['A', 'C'],
   quantities: QUANTITIES,
   choices: ['allowance'],
-  texts: ['runs'],
+  texts: ['runs', 'adjuster'],
   state: stateOf,
   draw,
   caption,

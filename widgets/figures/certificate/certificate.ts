@@ -30,7 +30,7 @@ const CURVE = 120;
 
 const QUANTITIES = ['k', 'eps_A', 'eps_C'] as const;
 const STATED = ['piece', 'dated', 'warmth', 'gauge', 'method'] as const;
-const TEXTS = ['runs', ...STATED] as const;
+const TEXTS = ['runs', 'adjuster', ...STATED] as const;
 type Given = NumbersOf<'A' | 'C', (typeof QUANTITIES)[number], 'allowance', (typeof TEXTS)[number]>;
 
 /** A long table at work, or what it came to with what the reader stated. */
@@ -50,12 +50,13 @@ const stateOf = (numbers: Given): Result<State> => {
 
 const orNot = (text: string): string => (text === '' ? `<i>${WORDS.notStated}</i>` : escapeText(text));
 
-const givens = ({ c, stated: { threads, texts, choices } }: Done, view: UnitView): [string, string][] => {
+const givens = ({ c, stated: { texts, choices } }: Done, view: UnitView): [string, string][] => {
   const { rows } = c.calibration;
   const [low, high] = extent(rows.map((row) => row.turns));
   return [
     [WORDS.stated.piece, orNot(texts.piece)],
-    [WORDS.threads, escapeText(WORDS.threadsText(threads.A.designation, threads.C.designation))],
+    [WORDS.threads, escapeText(WORDS.threadsText(c.threads.A.designation, c.threads.C?.designation))],
+    ...travelOf(c, low, high, view),
     [WORDS.stated.dated, orNot(texts.dated)],
     [WORDS.stated.warmth, orNot(texts.warmth)],
     [WORDS.stated.gauge, orNot(texts.gauge)],
@@ -65,6 +66,21 @@ const givens = ({ c, stated: { threads, texts, choices } }: Done, view: UnitView
     [WORDS.leadErrors, WORDS.leadErrorsText[choices.allowance](allowanceText(c))],
   ];
 };
+
+/** What the parts say of the travel, and whether the readings stay within it. */
+const travelOf = ({ adjuster }: Calibrated, low: number, high: number, view: UnitView): [string, string][] =>
+  adjuster === undefined
+    ? []
+    : [
+        [
+          WORDS.travel,
+          WORDS.travelText({
+            turns: numeral(adjuster.turns, 3),
+            stroke: motionText(adjuster.stroke, view),
+            beyond: high - low > adjuster.turns + 1e-6,
+          }),
+        ],
+      ];
 
 interface Place {
   readonly n: number;

@@ -6,6 +6,7 @@
 import { WORDS as ADJUSTER } from '#words/adjuster.ts';
 import { WORDS } from '#words/figures/fit-section.ts';
 import { standing } from '../../assembly/adjuster/adjuster.ts';
+import type { Arrangement } from '../../assembly/adjuster/from-numbers.ts';
 import { type FitState, fitStateOf, type Wall } from '../../assembly/fit-state.ts';
 import { bad, good, type Result } from '../../engine/index.ts';
 import { numeral, show, type UnitView, withSign } from '../../input/format.ts';
@@ -32,6 +33,7 @@ const frameOf = (s: FitState): Frame => {
 };
 
 interface State extends FitState {
+  readonly arrangement: Arrangement;
   readonly frame: Frame;
   /** Turns asked for, which the stops may not let it reach. */
   readonly asked: number;

@@ -91,7 +91,7 @@ const nowHtml = (s: PlateState, view: UnitView): string => {
     `<p class="line">${WORDS.leans(s.rounds.length, bold(tiltText(tilt, view)))}</p>` +
     `<div class="table-scroll" tabindex="0" role="group" aria-label="${WORDS.whatToTurn}"><table class="turn-table"><thead><tr>${headHtml(WORDS.turnHead(s.k))}</tr></thead><tbody>${rows.join('')}</tbody></table></div>` +
     roomHtml(s, view) +
-    `<p class="line">${then} ${WORDS.plusIsClockwise}</p>` +
+    `<p class="line">${then} ${WORDS.plusIsClockwise}${s.fromParts ? ` ${WORDS.fromParts(numeral(s.most, 3))}` : ''}</p>` +
     `<p class="line${s.loads.ok ? '' : ' lifts'}">${weightText(s)}</p>`
   );
 };

@@ -54,6 +54,7 @@ const caption = (s: State, view: UnitView): string => {
     clearance: WORDS.range(gap(clearance.pitch.least, view), gap(clearance.pitch.most, view)),
     fit: clearance.fit,
     standard: screw.standard,
+    measured: screw.pitch.basis === 'measured' || nut.pitch.basis === 'measured',
     byFormula: rowsOf(s, view)
       .filter((row) => row.byFormula)
       .map((row) => row.diameter),
