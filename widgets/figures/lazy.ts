@@ -8,6 +8,7 @@ import { calibrationFigure } from './calibration/calibration.ts';
 import { certificateFigure } from './certificate/certificate.ts';
 import { designSheet } from './design-sheet/design-sheet.ts';
 import { dividedTurn } from './divided-turn/divided-turn.ts';
+import { drawerFigure } from './drawer/drawer.ts';
 import { driftBars } from './drift-bars/drift-bars.ts';
 import { drunkenThread } from './drunken-thread/drunken-thread.ts';
 import { fitSection } from './fit-section/fit-section.ts';
@@ -65,4 +66,5 @@ export const LAZY: readonly Figure[] = [
   threadLimits,
   flanksUnderLoad,
   fitSection,
+  drawerFigure,
 ];

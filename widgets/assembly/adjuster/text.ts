@@ -130,7 +130,7 @@ const HEIGHT_BARE: Readonly<Record<Role, readonly string[]>> = {
   carried: ['cap', 'nut', 'coupling nut'],
 };
 
-const readPart = (role: Role, row: string): Result<Part> => {
+export const readPart = (role: Role, row: string): Result<Part> => {
   const kinds = kindsOf(role);
   const kind = kinds.find((k) => row.toLowerCase().startsWith(k));
   if (kind === undefined) return bad('part-kind-unread', { role, text: row, kinds });

@@ -314,6 +314,10 @@ export const SYMBOLS = {
   d_most: size('largest diameter', 'd_{\\mathrm{max}}', 0.3, 400),
   q_X: ratio('usable length of each thread, in diameters', 'q', 0.05, 50),
   S_w: { ...motion('stroke wanted', 'S_{\\mathrm{w}}', 1e3), min: 0 },
+  p_m: {
+    ...ratio('price at most, in your own money; 0 asks for none', 'p_{\\mathrm{m}}', 0, 1e6),
+    step: 1,
+  },
   sigma_a: stress('tensile stress allowed in the core', '\\sigma', 0.1, 5000),
   d_o: size('bore through the core', 'd_{\\mathrm{o}}', 0, 400),
   F_a: force('load that the core carries', 'F_{\\mathrm{a}}', 0, 1e9),

@@ -6,6 +6,7 @@ import { CALIBRATION_REFUSALS } from './refusals/calibration.ts';
 import { CLIENT } from './refusals/client.ts';
 import { CONTACT_REFUSALS } from './refusals/contact.ts';
 import { DESIGNATION } from './refusals/designation.ts';
+import { DRAWER } from './refusals/drawer.ts';
 import { EXERCISES } from './refusals/exercises.ts';
 import { FIGURES_A } from './refusals/figures-a.ts';
 import { FIGURES_B } from './refusals/figures-b.ts';
@@ -31,6 +32,7 @@ export const REFUSALS: RefusalWords = {
   ...TYPED_TABLES,
   ...FIGURES_A,
   ...ADJUSTER,
+  ...DRAWER,
   ...FIGURES_B,
   ...CALIBRATION_REFUSALS,
   ...CONTACT_REFUSALS,
