@@ -462,7 +462,16 @@ const tips = (box: Element): { direction: 'up' | 'down'; tip: [number, number] }
   );
 
 /** Drawings to scale, a sheet or a dial: nothing in them is read against an axis. */
-const NO_PLOT = ['ramp', 'section', 'adjuster', 'thread-limits', 'ball-and-seat', 'other-ways', 'design-sheet'];
+const NO_PLOT = [
+  'ramp',
+  'section',
+  'adjuster',
+  'thread-limits',
+  'ball-and-seat',
+  'other-ways',
+  'design-sheet',
+  'bench-card',
+];
 
 /** The numbers a chapter gives to a figure of the widget. */
 const startOf = (widget: string): { numbers: Numbers; inputs: readonly Input[] } => {

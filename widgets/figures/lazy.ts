@@ -4,6 +4,7 @@
  */
 import { adjusterFigure } from './adjuster/adjuster.ts';
 import { ballAndSeat } from './ball-and-seat/ball-and-seat.ts';
+import { benchCard } from './bench-card/bench-card.ts';
 import { calibrationFigure } from './calibration/calibration.ts';
 import { certificateFigure } from './certificate/certificate.ts';
 import { designSheet } from './design-sheet/design-sheet.ts';
@@ -67,4 +68,5 @@ export const LAZY: readonly Figure[] = [
   flanksUnderLoad,
   fitSection,
   drawerFigure,
+  benchCard,
 ];
