@@ -18,6 +18,7 @@ import { NUMERICS } from './refusals/numerics.ts';
 import { PAIR } from './refusals/pair.ts';
 import { PLAY_REFUSALS } from './refusals/play.ts';
 import { SITE } from './refusals/site.ts';
+import { SPRING } from './refusals/spring.ts';
 import { THREAD } from './refusals/thread.ts';
 import { TYPED_TABLES } from './refusals/typed-tables.ts';
 import { WAYS_REFUSALS } from './refusals/ways.ts';
@@ -39,6 +40,7 @@ export const REFUSALS: RefusalWords = {
   ...FORCE_REFUSALS,
   ...LEVELLING_REFUSALS,
   ...PLAY_REFUSALS,
+  ...SPRING,
   ...WAYS_REFUSALS,
   ...KERNEL,
   ...NUMERICS,
