@@ -4,10 +4,12 @@
  */
 import { adjusterFigure } from './adjuster/adjuster.ts';
 import { ballAndSeat } from './ball-and-seat/ball-and-seat.ts';
+import { benchCard } from './bench-card/bench-card.ts';
 import { calibrationFigure } from './calibration/calibration.ts';
 import { certificateFigure } from './certificate/certificate.ts';
 import { designSheet } from './design-sheet/design-sheet.ts';
 import { dividedTurn } from './divided-turn/divided-turn.ts';
+import { drawerFigure } from './drawer/drawer.ts';
 import { driftBars } from './drift-bars/drift-bars.ts';
 import { drunkenThread } from './drunken-thread/drunken-thread.ts';
 import { fitSection } from './fit-section/fit-section.ts';
@@ -67,4 +69,6 @@ export const LAZY: readonly Figure[] = [
   threadLimits,
   flanksUnderLoad,
   fitSection,
+  drawerFigure,
+  benchCard,
 ];
