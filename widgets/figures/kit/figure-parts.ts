@@ -10,12 +10,14 @@ import type { UnitView } from '../../input/format.ts';
 import { toCsv } from '../../input/readings-table.ts';
 import { reasonOf } from '../../words/reason.ts';
 import type { Drawn, Figure, Table } from './figure.ts';
+import { withSizes } from './svg.ts';
 
 /**
  * The picture of a figure on a page. Hatchings and clips are found by id over the whole page, and a browser leaves out those of
  * a figure that is out of view, so each id carries the name of the figure's own set of numbers in front.
  */
-export const pictureOf = (drawn: Drawn, set: string): string => drawn.draw().replace(/( id="|url\(#)/g, `$1${set}-`);
+export const pictureOf = (drawn: Drawn, set: string): string =>
+  withSizes(drawn.draw()).replace(/( id="|url\(#)/g, `$1${set}-`);
 
 /** The picture before its script has come: what will slide is a picture still, and no stop of the Tab key. */
 const unmounted = (html: string): string =>

@@ -59,6 +59,8 @@ export const WORDS = {
       key: 'The key goes into its slot without force. If it does not meet it, turn the carried part on to the next place.',
       post: 'The post goes into its slot without force. If it does not meet it, turn the carried part on to the next place.',
       springs: 'Clip it on where the carried part stands. Do not turn the carried part while clipping.',
+      assumed:
+        'Which lock it has is not stated. Fit it without force. If it does not meet, turn the carried part on to the next place.',
       none: 'There is none: hold the carried part by hand while you turn.',
     },
     count: (radius: string, clearance: string) => `bears at ${radius}; gap ${clearance}`,
