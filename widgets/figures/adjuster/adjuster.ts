@@ -135,6 +135,8 @@ export const adjusterFigure = defineFigure({
   threads: [],
   quantities: ['n'],
   texts: ['adjuster'],
+  chief: ['n'],
+  groups: { parts: ['adjuster'] },
   state: stateOf,
   draw,
   caption,

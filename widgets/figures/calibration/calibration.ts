@@ -251,6 +251,8 @@ export const calibrationFigure = defineFigure({
   quantities: QUANTITIES,
   choices: ['allowance'],
   texts: ['runs'],
+  chief: ['runs'],
+  groups: { threads: ['A', 'C', 'k'], errors: ['eps_A', 'eps_C', 'allowance'], dial: ['n'] },
   state: stateOf,
   draw,
   caption,

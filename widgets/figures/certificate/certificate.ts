@@ -144,6 +144,9 @@ export const certificateFigure = defineFigure({
   quantities: QUANTITIES,
   choices: ['allowance'],
   texts: TEXTS,
+  setElsewhere: ['A', 'C', 'k', 'eps_A', 'eps_C', 'allowance', 'runs'],
+  chief: ['piece', 'dated'],
+  groups: { circumstances: ['warmth', 'gauge', 'method'] },
   state: stateOf,
   draw,
   caption: (s, view) => {

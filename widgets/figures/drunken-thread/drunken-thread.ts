@@ -333,6 +333,8 @@ export const drunkenThread = defineFigure({
   title: WORDS.title,
   threads: ['A', 'C'],
   quantities: QUANTITIES,
+  chief: ['a_A', 'a_C', 'n'],
+  groups: { threads: ['A', 'C'], phases: ['phi_A', 'phi_C'] },
   state: stateOf,
   draw,
   caption: (s, view) =>

@@ -172,6 +172,8 @@ export const fitSection = defineFigure({
   threads: ['A', 'C'],
   quantities: ['n', 'l_A', 'b_A', 'l_C', 'b_C', 'q_e'],
   choices: ['arrangement', 'assembly'],
+  chief: ['n', 'assembly'],
+  groups: { threads: ['A', 'C'], arrangement: ['arrangement'], lengths: ['l_A', 'b_A', 'l_C', 'b_C', 'q_e'] },
   state: stateOf,
   draw,
   caption,

@@ -298,6 +298,9 @@ export const flanksUnderLoad = defineFigure({
   threads: ['A', 'C'],
   quantities: ['Q_pt', 'Q_pc', 'c_mA', 'c_mC'],
   choices: ['pieces'],
+  chief: ['Q_pc', 'Q_pt'],
+  groups: { threads: ['A', 'C'], pieces: ['pieces', 'c_mA', 'c_mC'] },
+  idle: ({ choices }) => (choices.pieces === 'as measured' ? [] : ['c_mA', 'c_mC']),
   state: (numbers): Result<State> => {
     const { Q_pt, Q_pc } = numbers.values;
     const play = pairPlay(numbers);

@@ -248,6 +248,8 @@ export const leadErrorFigure = defineFigure({
   threads: ['A', 'C'],
   quantities: QUANTITIES,
   choices: ['errors'],
+  chief: ['eps_A', 'eps_C', 'errors'],
+  groups: { threads: ['A', 'C'], turns: ['n'] },
   state: stateOf,
   draw,
   caption,

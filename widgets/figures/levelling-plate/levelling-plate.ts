@@ -368,6 +368,13 @@ export const levellingPlate = defineFigure({
   quantities: QUANTITIES,
   choices: ['kept'],
   texts: TEXTS,
+  chief: ['readings', 'kept'],
+  groups: {
+    rounds: ['rounds', 'eps'],
+    feet: ['feet', 'stands'],
+    threads: ['A', 'C', 'X_A', 'X_C', 'k'],
+    weight: ['W', 'x_g', 'y_g'],
+  },
   state: plateOf,
   draw,
   caption,

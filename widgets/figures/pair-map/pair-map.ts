@@ -158,6 +158,17 @@ export const pairMap = defineFigure({
   quantities: QUANTITIES,
   choices: CHOSEN,
   texts: TEXTS,
+  chief: ['s_w', 'k', 'against'],
+  groups: {
+    kinds: ['hands', 'fitted', 't_l', 'd_least', 'd_most'],
+    wishes: ['q_w', 'dividers', 'S_w', 'q_X', 'F', 'sigma_a'],
+    drawer: ['drawer', 'taps', 'series'],
+    order: ['order'],
+  },
+  idle: ({ choices, values }) => [
+    ...(choices.fitted === 'in line' ? (['t_l'] as const) : []),
+    ...(values.F === 0 ? (['sigma_a'] as const) : []),
+  ],
   state: stateOf,
   draw,
   caption,

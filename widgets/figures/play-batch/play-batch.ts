@@ -295,6 +295,9 @@ export const playBatchFigure = defineFigure({
   threads: ['A', 'C'],
   quantities: ['n_a', 'C_p', 'n_s', 'k'],
   choices: ['law'],
+  chief: ['law', 'C_p'],
+  groups: { threads: ['A', 'C'], batch: ['n_a', 'n_s'], steps: ['k'] },
+  idle: ({ choices }) => (choices.law === 'uniform' ? ['C_p'] : []),
   state: stateOf,
   draw: (s, view) => {
     const unit = axisUnit(s.drawn.histogram.to, view);

@@ -162,6 +162,7 @@ export const ramp = defineFigure({
   title: WORDS.title,
   threads: ['thread'],
   quantities: ['theta'],
+  chief: ['theta', 'thread'],
   state: stateOf,
   draw,
   caption: ({ thread, theta, z }, view) => {

@@ -125,6 +125,8 @@ export const reversalLoop = defineFigure({
   quantities: ['n_o', 'n', 'Q_pc', 'Q_f', 'c_mA', 'c_mC'],
   setElsewhere: ['c_mA', 'c_mC'],
   choices: ['pieces'],
+  chief: ['n', 'n_o', 'Q_pc'],
+  groups: { threads: ['A', 'C'], pieces: ['pieces'], friction: ['Q_f'] },
   state: (numbers): Result<State> => {
     const play = pairPlay(numbers);
     if (!play.ok) return play;

@@ -169,6 +169,8 @@ export const section = defineFigure({
   threads: ['A', 'C'],
   quantities: ['n'],
   choices: ['arrangement', 'lock'],
+  chief: ['n', 'lock'],
+  groups: { threads: ['A', 'C'], arrangement: ['arrangement'] },
   state: stateOf,
   draw,
   caption,

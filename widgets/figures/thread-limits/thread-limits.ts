@@ -65,6 +65,7 @@ export const threadLimits = defineFigure({
   title: WORDS.title,
   threads: ['thread'],
   quantities: ['q_t'],
+  chief: ['thread', 'q_t'],
   state: stateOf,
   draw,
   caption,
