@@ -14,7 +14,7 @@ export const enlarge = (figure: HTMLElement, bar: HTMLElement): (() => void) => 
   const stage = figure.querySelector<HTMLElement>('[data-stage]');
   const bench = stage?.parentElement;
   if (!stage || !bench) return () => {};
-  const fit = () => {
+  const lay = () => {
     stage.removeAttribute('style');
     const room = bench.clientWidth;
     const says = figure.querySelector<HTMLElement>('[data-says]');
@@ -39,10 +39,10 @@ export const enlarge = (figure: HTMLElement, bar: HTMLElement): (() => void) => 
       marginBottom: `${(scale - 1) * height}px`,
     });
   };
-  fit();
-  window.addEventListener('resize', fit);
+  lay();
+  window.addEventListener('resize', lay);
   return () => {
-    window.removeEventListener('resize', fit);
+    window.removeEventListener('resize', lay);
     stage.removeAttribute('style');
   };
 };

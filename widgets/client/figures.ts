@@ -57,7 +57,12 @@ export const mountFigure = (
     const now = readingsOf(drawn, set);
     if (now === readBefore) return;
     readBefore = now;
+    const held = readings.contains(document.activeElement)
+      ? document.activeElement?.getAttribute('data-key')
+      : undefined;
     readings.innerHTML = now;
+    if (held) readings.querySelector<HTMLElement>(`[data-key="${CSS.escape(held)}"]`)?.focus({ preventScroll: true });
+    drawn.update(stage);
   };
   const fillTable = () => {
     if (table && drawn) table.innerHTML = tableHtml(drawn.table());

@@ -34,7 +34,7 @@ const draw = (s: Sheet, view: UnitView): string => {
     )
     .join('');
   return (
-    `<div class="sheet"><header><p class="sheet-title">${escapeText(WORDS.sheetTitle({ A: s.A.designation, C: s.C.designation, arrangement: s.arrangement }))}</p>` +
+    `<div class="sheet" tabindex="0" role="group" aria-label="${WORDS.title}"><header><p class="sheet-title">${escapeText(WORDS.sheetTitle({ A: s.A.designation, C: s.C.designation, arrangement: s.arrangement }))}</p>` +
     `<p class="sheet-verdict">${verdictOf(s)}</p></header>` +
     `<div class="sheet-top"><div>${picture.ok ? picture.value : `<p class="refusal">${escapeText(reasonOf(picture))}</p>`}</div><div class="sheet-groups">${groups}</div></div>` +
     `<div class="sheet-low"><section><h3>${WORDS.budget.title}</h3>${budgetTable(s, view)}</section>` +

@@ -45,8 +45,8 @@ export const figureParts = (figure: Figure, numbers: Numbers, view: UnitView, se
     refusal: `<p class="refusal" data-refusal role="status">${at.ok ? '' : escapeText(reasonOf(at))}</p>`,
     says: `<p class="says" data-says>${drawn ? escapeText(drawn.caption()) : ''}</p>`,
     numbers:
-      `<details class="numbers-behind"><summary>${WORDS.figure.numbersBehind}</summary>` +
-      `${readings === '' ? '' : `<div class="readings" data-readings>${withIds(readings, set)}</div>`}` +
+      `<details class="numbers-behind"><summary>${figure.numbersName ?? WORDS.figure.numbersBehind}</summary>` +
+      `${readings === '' ? '' : `<div class="readings" data-readings>${unmounted(withIds(readings, set))}</div>`}` +
       `<div data-table>${drawn ? tableHtml(drawn.table()) : ''}</div></details>`,
   };
 };

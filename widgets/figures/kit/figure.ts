@@ -69,6 +69,8 @@ interface Definition<T extends ThreadName, Q extends SymbolName, C extends Choic
    * drawn.
    */
   readonly readings?: (state: S, view: UnitView) => string;
+  /** What the fold with readings and table is called, where it holds what the figure is for. */
+  readonly numbersName?: string;
   /** The numbers behind the picture. */
   readonly table: (state: S, view: UnitView) => Table;
   /** What the still picture depends on; while it stays the same, `update` alone moves it. Every number, where left out. */
@@ -109,6 +111,7 @@ export interface Figure {
   readonly setElsewhere: readonly string[];
   readonly chief: readonly string[];
   readonly groups: readonly Group[];
+  readonly numbersName: string | undefined;
   /** Names of the numbers that change nothing at these. */
   readonly idle: (numbers: Numbers) => readonly string[];
   /** Works the state at these numbers once; picture, caption and table are had from it when they are asked for. */
@@ -177,6 +180,7 @@ export const defineFigure = <
     texts,
     setElsewhere: definition.setElsewhere ?? [],
     chief: definition.chief,
+    numbersName: definition.numbersName,
     groups: Object.entries(definition.groups ?? {}).map(([group, names]) => ({ name: group as GroupName, names })),
     idle: (all) => definition.idle?.(numbersOf(all)) ?? [],
     at: (all, view) => {

@@ -304,10 +304,10 @@ export const playBatchFigure = defineFigure({
     return (
       `<p class="panel-name" data-batch="drawn">${WORDS.above(drawnWords(s), unit)}</p>` +
       `<div class="plot-box">${picture(s, view)}</div>` +
-      `<div class="batch-controls" data-batch="controls" hidden><button type="button" data-batch="start" data-key="start">${WORDS.draw(grouped(s.asked.settings.count))}</button><button type="button" data-batch="stop" data-key="stop" hidden>${WORDS.stop}</button><progress data-batch="progress" max="1" value="0" aria-label="${WORDS.progress}" hidden></progress><p data-batch="told" role="status"></p></div>` +
-      resultTable(s, view)
+      `<div class="batch-controls" data-batch="controls" hidden><button type="button" data-batch="start" data-key="start">${WORDS.draw(grouped(s.asked.settings.count))}</button><button type="button" data-batch="stop" data-key="stop" hidden>${WORDS.stop}</button><progress data-batch="progress" max="1" value="0" aria-label="${WORDS.progress}" hidden></progress><p data-batch="told" role="status"></p></div>`
     );
   },
+  readings: resultTable,
   caption: (s, view) => {
     const motion = ({ play }: Lost) => show(play, { shown: 'motion', digits: 3 }, view);
     const { low, middle, high } = s.lost;
