@@ -16,6 +16,7 @@ import { asSet, type Block, type Declared, isBlock, readBlock } from './blocks.t
 import { derivation } from './derivation.ts';
 import { createDiagnostics, type Diagnostic, type Diagnostics } from './diagnostics.ts';
 import { typesetEquation } from './expression.ts';
+import { firstSentence } from './first-sentence.ts';
 import { renderInline } from './inline.ts';
 import { type Inline, renderExample, renderFigure, renderPrediction } from './render.ts';
 import { PAPERS_PLACE, REVIEW_PLACE, renderExercise } from './render-exercise.ts';
@@ -190,6 +191,12 @@ const delimited =
     return true;
   };
 
+/** What a picture shows is said under it; how it is read and worked is folded. Both are set, each from its own sentences. */
+const captionOf = (text: string, line: number, inline: Inline): { says: string; more: string } => {
+  const { says, more } = firstSentence(text);
+  return { says: inline(says, line), more: more === '' ? '' : inline(more, line) };
+};
+
 const renderBlock = (block: Block, work: Work, opening: number, inline: Inline): string => {
   switch (block.kind) {
     case 'derivation':
@@ -197,7 +204,7 @@ const renderBlock = (block: Block, work: Work, opening: number, inline: Inline):
     case 'example':
       return renderExample(block, work.declared, inline);
     case 'figure':
-      return renderFigure(block, work.declared, inline(block.caption, opening));
+      return renderFigure(block, work.declared, captionOf(block.caption, opening, inline));
     case 'exercise':
       return renderExercise(block, inline);
     case 'papers':

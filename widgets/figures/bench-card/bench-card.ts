@@ -161,6 +161,8 @@ export const benchCard = defineFigure({
   threads: [],
   quantities: QUANTITIES,
   texts: ['adjuster'],
+  chief: ['adjuster', 'e_g'],
+  groups: { errors: ['eps_A', 'eps_C'], head: ['theta_h'] },
   state: stateOf,
   draw,
   caption: (s, view) => {

@@ -114,6 +114,8 @@ export const solidFigure = defineFigure({
   quantities: ['n', 'F'],
   choices: ['lock'],
   texts: ['adjuster'],
+  chief: ['n', 'lock'],
+  groups: { parts: ['adjuster'], load: ['F'] },
   state: stateOf,
   draw,
   caption,
