@@ -430,7 +430,7 @@ describe('markup that could run', () => {
       .replace('from -4 to 4', `from -4 to 4 # </script>${EVIL}`)
       .replace('Say what the pair moves.', `"><script>alert(1)</script>`);
     const pressed = press(text);
-    const place = { slug: 'test', title: pressed.title, goal: pressed.goal, number: 1 };
+    const place = { slug: 'test', title: pressed.title, goal: pressed.goal, kind: 'chapter' as const, number: 1 };
     const html = pageHtml(pressed, place, [place], {
       scripts: [],
       style: { text: () => '' },

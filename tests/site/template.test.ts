@@ -76,7 +76,7 @@ describe('the template chapter', () => {
     const { mistakes, page } = build(TEMPLATE);
     expect(mistakes).toEqual([]);
     expect(page).toContain('data-figure="section"');
-    expect(page?.replace(/\u00a0/g, ' ')).toContain('14.58 µm');
+    expect(page?.replace(/<[^>]*>/g, '').replace(/\u00a0/g, ' ')).toContain('14.58 µm');
   });
 
   it('with a wrong number tells file, line and remedy', () => {

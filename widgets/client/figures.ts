@@ -159,8 +159,10 @@ export const mountPointing = (root: HTMLElement): void => {
     lit = symbol;
     if (symbol !== '') for (const place of all(root, `[data-sym="${CSS.escape(symbol)}"]`)) place.classList.add('lit');
   };
-  root.addEventListener('pointerover', (event) => {
+  const point = (event: Event) => {
     const at = event.target instanceof Element ? event.target.closest('[data-sym]') : null;
     light(at?.getAttribute('data-sym') ?? '');
-  });
+  };
+  root.addEventListener('pointerover', point);
+  root.addEventListener('focusin', point);
 };

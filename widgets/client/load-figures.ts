@@ -22,7 +22,7 @@ declare global {
 const fetched = new Map<string, Promise<boolean>>();
 
 /** Runs a script once; false where it can't be had, and the printed picture stays. */
-const run = (file: string): Promise<boolean> => {
+export const runScript = (file: string): Promise<boolean> => {
   const known = fetched.get(file);
   if (known) return known;
   const running = new Promise<boolean>((resolve) => {
@@ -69,7 +69,7 @@ const workerOf = (name: string): string | undefined =>
 const fromScript = async (name: string): Promise<FigureModule | undefined> => {
   const script = __FIGURES__[name];
   if (!script) return undefined;
-  for (const file of [...script.before, script.file]) if (!(await run(file))) return undefined;
+  for (const file of [...script.before, script.file]) if (!(await runScript(file))) return undefined;
   return window.notebookFigures?.[name];
 };
 

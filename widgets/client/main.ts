@@ -18,7 +18,10 @@ import { mountPrediction } from './predictions.ts';
 import { mountPrinting } from './printing.ts';
 import { mountProjector } from './projector.ts';
 import { mountScrollers } from './scrollers.ts';
+import { mountSearch } from './search.ts';
+import { mountSymbolCards } from './symbol-card.ts';
 import { mountTools } from './tools.ts';
+import { mountWay } from './way.ts';
 
 /** Wakes the page for as long as it stands: what it hears beyond its own body it hears until then. */
 const wake = (until: AbortSignal) => {
@@ -38,6 +41,7 @@ const wake = (until: AbortSignal) => {
   for (const place of all(root, '[data-tools]')) {
     mountTools(place, store);
     mountDesigns(place, store, until);
+    if (place.dataset.search) mountSearch(place, place.dataset.search);
     const gone = withoutField(search, store.sets);
     if (gone !== '') place.append(make('p', { class: 'field-note', role: 'status' }, gone));
   }
@@ -79,6 +83,8 @@ const wake = (until: AbortSignal) => {
 
   keepAddress(store, until);
 
+  mountSymbolCards(root, model, store, announce, until);
+  mountWay(root, until);
   mountPrinting(root, until);
   document.documentElement.dataset.awake = 'true';
 };

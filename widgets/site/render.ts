@@ -1,7 +1,15 @@
 /** Blocks as HTML that reads and prints without script; the browser finds its places by the data attributes. */
 
 import { GROUPS } from '#words/figures/groups.ts';
-import { HOW_TO_READ, PREDICT_FIRST, predictionNumber, SHOW_ANSWER, WORKED_EXAMPLE } from '#words/page.ts';
+import {
+  CALCULATION,
+  GIVEN_ABOVE,
+  HOW_TO_READ,
+  PREDICT_FIRST,
+  predictionNumber,
+  SHOW_ANSWER,
+  workedIn,
+} from '#words/page.ts';
 import type { Input, Value } from '../assembly/numbers.ts';
 import { runSteps, type Step, type StepOutcome } from '../assembly/steps.ts';
 import { relationNamed, type SymbolName, symbolFact } from '../engine/index.ts';
@@ -11,6 +19,7 @@ import { groupState, heldText } from '../figures/kit/group-state.ts';
 import { CHOICES } from '../input/choices.ts';
 import { escapeText } from '../input/escape.ts';
 import { formatOf, show, showInFormula } from '../input/format.ts';
+import { aroundPoint } from '../page/around-point.ts';
 import { reasonOf } from '../words/reason.ts';
 import {
   asSet,
@@ -23,21 +32,41 @@ import {
   startValues,
 } from './blocks.ts';
 import { asNumbers, asSymbols, parseExpression, setExpression, setSymbol, typeset } from './expression.ts';
+import type { Label } from './numbering.ts';
+import type { Inline } from './passage.ts';
 
-/** Sets inline Markdown that begins on this line of the chapter. */
-export type Inline = (text: string, line: number) => string;
+/** The examples in which a page has worked a step before, by relation and result. */
+export type WorkedBefore = Map<string, { readonly set: string; readonly says: string; readonly id: string }>;
 
-export const renderExample = (example: Example, declared: Declared, inline: Inline): string => {
+export const renderExample = (
+  example: Example,
+  declared: Declared,
+  inline: Inline,
+  label: Label,
+  before: WorkedBefore,
+  shownAbove: boolean,
+): string => {
   const outcomes = runSteps(example.steps, startScope(example.set, declared));
   const used = usedBy(example.steps);
   const inputs = asSet(example.set, declared).inputs.filter((i) => i.kind !== 'choice' && used(i.name));
   const steps = example.steps
-    .map((step, i) => renderStep(step, i, outcomes[i], (text) => inline(text, example.lines[i] ?? 1)))
+    .map((step, i) => {
+      const key = `${step.relation} ${step.as}`;
+      const known = before.get(key);
+      // What an example arrives at is worked in full, and so is what is remarked on for other numbers than before.
+      const again = known && i < example.steps.length - 1 && (step.remark === undefined || known.set === example.set);
+      if (!known) before.set(key, { set: example.set, says: label.says, id: label.id });
+      return renderStep(step, i, outcomes[i], (text) => inline(text, example.lines[i] ?? 1), again ? known : undefined);
+    })
     .join('');
+  const fields = renderInputs(example.set, inputs);
+  // Numbers that stand above already are there to be looked up, not to be passed again.
+  const givens = shownAbove ? `<details class="givens"><summary>${GIVEN_ABOVE}</summary>${fields}</details>` : fields;
+  const heads = CALCULATION.map((word) => `<span>${word}</span>`).join('');
   return (
-    `<section class="example" id="example-${example.id}" data-example="${example.id}" aria-labelledby="example-${example.id}-name">` +
-    `<h3 id="example-${example.id}-name"><span class="tag">${WORKED_EXAMPLE}</span> ${escapeText(example.title)}</h3>` +
-    `${renderInputs(example.set, inputs)}<ol class="steps">${steps}</ol></section>`
+    `<section class="example" id="${label.id}" data-example="${example.id}" aria-labelledby="${label.id}-name">` +
+    `<h3 id="${label.id}-name"><span class="tag">${label.says}</span> ${escapeText(example.title)}</h3>` +
+    `${givens}<div class="calculation"><p class="heads" aria-hidden="true">${heads}</p><ol class="steps">${steps}</ol></div></section>`
   );
 };
 
@@ -73,11 +102,16 @@ const valueText = (value: Value | undefined, name: string): string =>
       ? show(value, formatOf(symbolFact(name as SymbolName)), 'metric')
       : String(value ?? '');
 
+/** A line longer than this takes the columns of formula and numbers together, one above the other. */
+const LONG = 26;
+
+/** `again` is the example in which the same was worked before: then one line stands for the step, and opens. */
 export const renderStep = (
   step: Step,
   index: number,
   outcome: StepOutcome | undefined,
   inline: (text: string) => string,
+  again?: { readonly says: string; readonly id: string },
 ): string => {
   const relation = relationNamed(step.relation);
   if (!relation || !outcome) return '';
@@ -90,19 +124,35 @@ export const renderStep = (
   const inputs = outcome.ok ? outcome.inputs : {};
   const fill = (symbol: string): string =>
     showInFormula(inputs[symbol] ?? 0, formatOf(symbolFact(symbol as SymbolName)), 'metric');
-  const algebra =
+  const formula =
     expression === undefined
       ? ''
-      : `<div class="formula">${typeset(setSymbol(step.as), setExpression(parseExpression(expression), asSymbols(name)))}</div>` +
-        `<div class="in-numbers">${typeset(undefined, setExpression(parseExpression(expression), asNumbers(fill)))}</div>`;
-  const result = outcome.ok
-    ? `<span class="equals">=</span> <span class="value">${show(outcome.value, format, 'metric')}</span>`
-    : escapeText(reasonOf(outcome));
-  return (
-    `<li data-step="${index}"><p class="why">${reasonHtml(step, relation.says, inline)}</p>${algebra}` +
-    `<div class="result" data-sym="${step.as}" data-result>${result}</div></li>`
-  );
+      : typeset(setSymbol(step.as), setExpression(parseExpression(expression), asSymbols(name)));
+  const numbers =
+    expression === undefined ? '' : typeset(undefined, setExpression(parseExpression(expression), asNumbers(fill)));
+  const algebra =
+    expression === undefined ? '' : `<div class="formula">${formula}</div><div class="in-numbers">${numbers}</div>`;
+  const result = outcome.ok ? resultHtml(show(outcome.value, format, 'metric')) : escapeText(reasonOf(outcome));
+  const why = `<p class="why">${reasonHtml(step, relation.says, inline)}</p>`;
+  const marks = [
+    ...(again ? ['again'] : []),
+    ...(Math.max(lettersIn(formula), lettersIn(numbers)) > LONG ? ['long'] : []),
+  ].join(' ');
+  const [short = ''] = symbolFact(step.as).says.split(',');
+  return `<li data-step="${index}"${marks === '' ? '' : ` class="${marks}"`}>${
+    again
+      ? `<details class="again"><summary>${escapeText(short.charAt(0).toUpperCase() + short.slice(1))}, ${typeset(setSymbol(step.as))}<span class="worked-in">: ${workedIn(again.says)}</span></summary>${why}${algebra}</details>`
+      : `${why}${algebra}`
+  }<div class="result" data-sym="${step.as}" data-result>${result}</div></li>`;
 };
+
+/** A result in two parts, so that results under one another stand on their decimal points. */
+const resultHtml = (text: string): string => {
+  const [whole, rest] = aroundPoint(`= ${text}`);
+  return `<span>${escapeText(whole)}</span><span>${escapeText(rest)}</span>`;
+};
+
+const lettersIn = (html: string): number => html.replace(/<[^>]*>/g, '').length;
 
 /** Why a step is taken. A remark without a reason has the relation's own sentence ready to take its place. */
 const reasonHtml = ({ why, remark }: Step, says: string, inline: (text: string) => string): string => {
@@ -119,6 +169,7 @@ export const renderFigure = (
   { figure, set }: FigureBlock,
   declared: Declared,
   caption: { readonly says: string; readonly more: string },
+  label: Label,
 ): string => {
   const all = asSet(set, declared).inputs;
   const numbers = numbersAtStart(set, declared);
@@ -131,9 +182,9 @@ export const renderFigure = (
     .map((group) => renderGroup(group, pick(group.names, all), idle, fields(group.names, '')))
     .join('');
   return (
-    `<figure class="live ${figure.name}" data-figure="${figure.name}" data-set="${set}" data-idle="${idle.join(' ')}" aria-label="${escapeText(figure.title)}">` +
+    `<figure class="live ${figure.name}" id="${label.id}" data-figure="${figure.name}" data-set="${set}" data-idle="${idle.join(' ')}" aria-label="${escapeText(figure.title)}">` +
     `<div class="bench">${parts.stage}${figure.chief.length === 0 ? '' : fields(figure.chief, ' chief')}</div>` +
-    `<div class="foot">${parts.refusal}${parts.says}<div class="foot-line"><p class="caption">${caption.says}</p>${more}${parts.numbers}</div></div>` +
+    `<div class="foot">${parts.refusal}${parts.says}<div class="foot-line"><p class="caption">${label.number === '' ? '' : `<span class="tag">${label.says}</span> `}${caption.says}</p>${more}${parts.numbers}</div></div>` +
     `${groups === '' ? '' : `<div class="groups">${groups}</div>`}</figure>`
   );
 };

@@ -10,6 +10,31 @@ export const withoutFields = (names: readonly string[], more: number): string =>
   `The link states ${names.join(', ')}${more > 0 ? ` and ${more} more` : ''}, for which this page has no field: look through the numbers below and type what is missing.`;
 export const FORMULA = 'Formula';
 
+// The way through the book.
+
+export const DONE = '✓ done';
+/** Beside a section: some of its predictions and exercises are done. */
+export const tasksOf = (done: number, all: number): string => `${done} of ${all}`;
+export const I_HAVE_DONE_IT = 'I have done this chapter';
+export const IN_PLACE = (chapter: string, section: string): string => `${chapter}, ${section}`;
+export const continueAt = (place: string): string => `Continue: ${place}`;
+
+export const SEARCH = 'Search';
+export const SEARCH_MISSING = 'The index of the search did not come: reload the page.';
+export const foundCount = (count: number): string => (count === 1 ? 'One place' : `${count} places`);
+export const NOTHING_FOUND = (typed: string): string => `Nothing is found for “${typed.trim()}”.`;
+export const TO_GLOSSARY = 'All terms and symbols';
+/** Where a found section stands, what a found symbol stands for. */
+export const FOUND_IN = (kind: 'section' | 'term' | 'symbol', page: string): string =>
+  kind === 'term' ? 'a term' : page;
+
+/** The card of a symbol. */
+export const SYMBOL_CARD = 'What the symbol is';
+export const symbolValue = (unit: string, value: string, where: string): string =>
+  `Unit: ${unit}. ${where === '' ? 'Here' : where}: ${value}.`;
+export const metFirst = (place: string): string => `Met first in ${place}`;
+export const SYMBOLS_BY_KEYS = 'Arrow keys go to the other symbols.';
+
 export const PRINTING = 'Printing';
 export const ON_PAPER = 'On paper, only the answers that you have opened are shown.';
 export const PRINT_CHAPTER = 'Print this chapter';
