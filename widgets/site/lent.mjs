@@ -224,13 +224,12 @@ export const takenFrom = (plan, script, holders) => {
       name: 'takes-what-is-lent',
       enforce: 'pre',
       resolveId(source, importer) {
-        if (source.startsWith(LENT)) return { id: source, external: true, moduleSideEffects: false };
+        if (source.startsWith(LENT)) return { id: source, external: true };
         const file = source.startsWith(WIDGETS) ? source : importer && fileOf(source, importer.replace(PARTED, ''));
         if (!file?.endsWith('.ts')) return undefined;
-        if (importer === `${PARTED}${file}`) return file;
-        return lenders(file).length > 0 || passesOn(file)
-          ? { id: `${PARTED}${file}`, moduleSideEffects: false }
-          : undefined;
+        // What a script does not use of it is left out, though the bundler can’t see that nothing happens while it loads.
+        if (importer === `${PARTED}${file}`) return { id: file, moduleSideEffects: false };
+        return lenders(file).length > 0 || passesOn(file) ? `${PARTED}${file}` : undefined;
       },
       load(id) {
         if (!id.startsWith(PARTED)) return undefined;
