@@ -61,12 +61,12 @@ const stillHtml = (s: State, pose: Posed): string =>
 const draw = (s: State, view: UnitView): string => {
   const pose = posed(s, BEGIN);
   return (
-    `<div class="solid-view" data-solid role="img" aria-label="${escapeText(WORDS.drawing(s.adjuster.name))}">` +
+    `<div class="solid-whole"><div class="solid-view" data-solid role="img" aria-label="${escapeText(WORDS.drawing(s.adjuster.name))}">` +
     `<svg class="solid-still" viewBox="0 0 ${PICTURE.width} ${PICTURE.height}" aria-hidden="true"><g data-still>${stillHtml(s, pose)}</g></svg>` +
     `<svg class="solid-leaders" viewBox="0 0 ${PICTURE.width} ${PICTURE.height}" preserveAspectRatio="none" aria-hidden="true"><path data-leaders d="${leaders(s, pose)}"/></svg>` +
     `${labelsHtml(s, pose, wordsAt(s, view))}</div>` +
     `<div class="solid-side">${knobSvg(s.standing.n, s.adjuster.divider, s.adjuster.steps, WORDS.knob)}` +
-    `<div class="solid-sliders">${SLIDERS.map((x) => sliderHtml(x, BEGIN[x.name], textOf(x.name, BEGIN[x.name]))).join('')}</div></div>`
+    `<div class="solid-sliders">${SLIDERS.map((x) => sliderHtml(x, BEGIN[x.name], textOf(x.name, BEGIN[x.name]))).join('')}</div></div></div>`
   );
 };
 
