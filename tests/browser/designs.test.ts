@@ -41,6 +41,16 @@ const offer = async (page: Page, name: string, text: string) => {
 };
 
 describe('a design', () => {
+  it('is taken from what was worked on last', async () => {
+    const { page } = await visit('design-sheet.html');
+    const from = () => page.locator('#design-from').inputValue();
+    expect(await from()).not.toBe('other');
+    await type(fieldIn(await shown(figure(page, 'design-sheet', 1)), /^thread A/i), 'M12x1.25');
+    await page.waitForFunction(() => document.querySelector<HTMLSelectElement>('#design-from')?.value === 'other');
+    await type(fieldIn(await shown(figure(page, 'design-sheet')), /^thread A/i), 'M12x1.25');
+    await page.waitForFunction(() => document.querySelector<HTMLSelectElement>('#design-from')?.value === 'mine');
+  });
+
   it('kept in one chapter is shown in the figures of the next, survives a reload, and the chapter’s own numbers come back', async () => {
     const { page } = await visit('two-screws.html');
     const section = await shown(figure(page, 'section'));

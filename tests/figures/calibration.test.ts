@@ -35,7 +35,7 @@ const shop = (
   ...numbersOf({ A: 'M10x1.5', C: '3/8-16 UNC' }, { k: 6, eps_A: 0.001, eps_C: 0.001, n: 0.75, ...values }, {
     allowance,
   } as never),
-  texts: { runs, ...UNSTATED, ...texts },
+  texts: { runs, adjuster: 'none', ...UNSTATED, ...texts },
 });
 const engine = (runs = SHOP): Calibration => valueIn(calibrate(valueIn(parseReadings(runs)).rows, { nominal: 0.0875 }));
 const drawn = (numbers: Numbers, view: 'metric' | 'inch' = 'metric'): Document => {

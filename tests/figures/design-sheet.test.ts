@@ -65,7 +65,7 @@ const foot = (change: Change = {}): SheetNumbers => ({
     path: 'steel',
     ...change.choices,
   },
-  texts: { parts: 'stud: 2 × 1,20; ball: 0.35; guide post' },
+  texts: { parts: 'stud: 2 × 1,20; ball: 0.35; guide post', adjuster: 'none' },
 });
 const sheetOf = (numbers: SheetNumbers) => valueIn(workSheet(numbers));
 const failed = (numbers: SheetNumbers) =>
@@ -327,9 +327,9 @@ describe('one design', () => {
 
 describe('the parts on the sheet', () => {
   const sum = (parts: string) =>
-    picture(valueIn(still(designSheet).draw({ ...foot(), texts: { parts } }, 'metric'))).querySelector(
-      '[aria-label=Parts] tbody tr:last-child',
-    )?.textContent;
+    picture(
+      valueIn(still(designSheet).draw({ ...foot(), texts: { parts, adjuster: 'none' } }, 'metric')),
+    ).querySelector('[aria-label=Parts] tbody tr:last-child')?.textContent;
   it('are summed with a word on those without a price', () => {
     expect(sum('stud: 2 × 1.20; ball: 0.35')).toBe('together2.75');
     expect(sum('stud: 2 × 1.20; ball: 0.35; guide post')).toBe('together, 2 of 3 lines; 1 has no price2.75');

@@ -279,6 +279,23 @@ const READ: Readonly<Record<string, (shown: Shown) => Twice[]>> = {
       }),
     ]);
   },
+  drawer: (s) => {
+    const svg = s.document.querySelector('svg.drawer-map');
+    const ring = svg?.querySelector('[data-ring]');
+    const first = s.table.rows[0];
+    if (!svg || !ring || !first) return [];
+    const log = (anchor: string, at: string, shift: number): number => {
+      const [a, b] = [...svg.querySelectorAll(`.drawer-label[text-anchor="${anchor}"]`)]
+        .filter((_, i, all) => i === 0 || i === all.length - 1)
+        .map((t) => ({ place: number(t, at) - shift, value: Math.log(printed(t.textContent ?? '').value) }));
+      const place = number(ring, at === 'x' ? 'cx' : 'cy');
+      return a && b ? Math.exp(a.value + ((place - a.place) * (b.value - a.value)) / (b.place - a.place)) : Number.NaN;
+    };
+    return [
+      { what: 'step', drawn: log('middle', 'x', 0), told: printed(cell(first, 3)) },
+      { what: 'stroke', drawn: log('end', 'y', 4), told: printed(cell(first, 5)) },
+    ].map((read) => ({ ...read, open: 0.002 * read.told.value }));
+  },
   'pair-map': (s) => {
     const svg = s.document.querySelector('svg.map');
     const ring = svg?.querySelector('[data-ring]');
@@ -445,7 +462,17 @@ const tips = (box: Element): { direction: 'up' | 'down'; tip: [number, number] }
   );
 
 /** Drawings to scale, a sheet or a dial: nothing in them is read against an axis. */
-const NO_PLOT = ['ramp', 'section', 'adjuster', 'thread-limits', 'ball-and-seat', 'other-ways', 'design-sheet'];
+const NO_PLOT = [
+  'ramp',
+  'section',
+  'solid',
+  'adjuster',
+  'thread-limits',
+  'ball-and-seat',
+  'other-ways',
+  'design-sheet',
+  'bench-card',
+];
 
 /** The numbers a chapter gives to a figure of the widget. */
 const startOf = (widget: string): { numbers: Numbers; inputs: readonly Input[] } => {

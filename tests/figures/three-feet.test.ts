@@ -19,7 +19,7 @@ const FEET = 'A: 0, 0\nB: 240, 0\nC: 120, 180';
 const READINGS = '40, 20: 0\n200, 20: -84\n200, 160: 14\n40, 160: 94';
 const pairOf = (A: string, C: string): Readonly<Record<'A' | 'C', Thread>> => ({ A: thread(A), C: thread(C) });
 const plate = (
-  texts: Partial<Record<'feet' | 'readings' | 'rounds' | 'stands', string>> = {},
+  texts: Partial<Record<'feet' | 'readings' | 'rounds' | 'stands' | 'adjuster', string>> = {},
   values: Numbers['values'] = {},
   kept = 'foot A',
 ) =>
@@ -31,7 +31,7 @@ const plate = (
         kept,
       } as never,
     ),
-    texts: { feet: FEET, readings: READINGS, rounds: '', stands: '', ...texts },
+    texts: { feet: FEET, readings: READINGS, rounds: '', stands: '', adjuster: 'none', ...texts },
   }) as Numbers & Parameters<typeof plateOf>[0];
 const plainly = (text: string): string => text.replace(/\u00a0/g, ' ');
 const shift = (transform: string): [number, number] => {

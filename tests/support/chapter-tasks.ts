@@ -3,6 +3,7 @@
  * right; the hands are told by labels only, so that the same task is done by keys alone and by single taps alone.
  */
 
+import { type Stack, searchDrawer } from '../../widgets/assembly/drawer/stacks.ts';
 import {
   axialPlayA,
   axialPlayC,
@@ -20,6 +21,7 @@ import {
   playBatch,
   readingsAfter,
   relationNamed,
+  runToEnd,
   type Thread,
 } from '../../widgets/engine/index.ts';
 import { readThread } from '../../widgets/input/designation.ts';
@@ -69,6 +71,11 @@ const one = (name: string, inputs: Record<string, number>): number => {
   const [value] = Object.values(out(name, inputs));
   if (value === undefined) throw new Error(`${name} gives nothing`);
   return value;
+};
+/** What the drawer of its chapter can build. */
+const drawerStacks = (): readonly Stack[] => {
+  const listed = CHAPTERS.map(({ text }) => /^hardware = (.*)$/m.exec(text)?.[1]).find((text) => text !== undefined);
+  return valueIn(runToEnd(searchDrawer(listed ?? '', 0.8))).stacks;
 };
 const micrometres = (length: number): number => length * 1000;
 
@@ -198,6 +205,26 @@ export const TASKS: readonly Task[] = [
     work: (hands) => hands.choose('anywhere'),
     says: /^(\d+) of .* pairs pass .* is #6-32 UNC with M5×0.8, ([\d.]+) µm a turn/,
     is: () => [3 + 5, Math.abs(micrometres(net(pair('6-32', 'M5x0.8'))))],
+  },
+  {
+    widget: 'drawer',
+    page: 'does-it-fit.html',
+    asks: 'list the lowest first, and read how high it is',
+    work: (hands) => hands.choose('lowest'),
+    says: /^(\d+) of \d+ adjusters .* ([\d.]+) mm high/,
+    is: () => {
+      const met = drawerStacks().filter((s) => Math.abs(s.Delta) / 50 <= 0.015 && s.stroke >= 0.2 && s.height <= 90);
+      return [met.length, Math.min(...met.map((s) => s.height))];
+    },
+  },
+  {
+    widget: 'bench-card',
+    page: 'design-sheet.html',
+    asks: 'an indicator that may be off by more lets more pass',
+    work: (hands) => hands.step('How far one reading of the indicator may be off', 1),
+    says: /A reversal may differ by ([\d.]+) µm/,
+    // Twice what the hand sets and twice the reading, which a step makes 2 µm.
+    is: () => [2 * (micrometres(0.0875) * (1.5 / 360) + 2)],
   },
   {
     widget: 'lead-error',
@@ -435,6 +462,15 @@ export const TASKS: readonly Task[] = [
     work: (hands) => hands.step('Engagement kept, in diameters', -5),
     says: /: ([\d.]+) turns and .* of stroke, set by thread A/,
     is: () => [one('turns-available', { X_A: usable(20, 12), L_A: STOP.a.L, X_C: usable(24, 8), L_C: STOP.c.L })],
+    drags: { 'Turned part, from above': TURNS },
+  },
+  {
+    widget: 'solid',
+    page: 'two-screws.html',
+    asks: 'turn the head one turn clockwise: it sinks by thread A, and the top rises by the net lead',
+    work: (hands) => hands.step('Turns', 1),
+    says: /The turned part has gone down ([\d.]+) mm, and the carried part has gone up ([\d.]+) µm/,
+    is: () => [FOOT.a.L, micrometres(net(FOOT))],
     drags: { 'Turned part, from above': TURNS },
   },
   {

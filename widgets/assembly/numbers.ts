@@ -22,7 +22,7 @@ import { CHOICES, type ChoiceName } from '../input/choices.ts';
 import { readThread } from '../input/designation.ts';
 import { formatOf, show, timeUnit, type UnitView } from '../input/format.ts';
 import { readNumber, readQuantity, readTime } from '../input/quantity.ts';
-import { TEXTS, type TextName } from '../input/texts.ts';
+import { NO_PARTS, TEXTS, type TextName } from '../input/texts.ts';
 import { readAdjuster, tidyAdjuster } from './adjuster/text.ts';
 
 declare module '../engine/kernel/result.ts' {
@@ -84,6 +84,7 @@ export const fieldUnit = (name: SymbolName, view: UnitView): Unit => {
 export const readInput = (input: Input, text: string, view: UnitView): Result<Value> => {
   if (input.kind === 'thread') return readThread(text);
   if (input.kind === 'text') {
+    if (mayBeNone(input) && ['', NO_PARTS].includes(text.trim().toLowerCase())) return good(NO_PARTS);
     const read = TEXTS[input.name].read(text);
     if (!read.ok || input.name !== 'adjuster') return read;
     const adjuster = readAdjuster(read.value);
@@ -109,6 +110,10 @@ export const readInput = (input: Input, text: string, view: UnitView): Result<Va
   }
   return good(value);
 };
+
+/** Whether a field of parts may state none: one that begins so, and that of a design. */
+export const mayBeNone = (input: Input): boolean =>
+  input.name === 'adjuster' && ['', NO_PARTS].includes(input.start.toLowerCase());
 
 /** A bound is written with nine digits like any value, and its own writing must not fall outside it. */
 const ontoBound = ({ min, max }: Extract<Input, { kind: 'quantity' }>, value: number): number =>

@@ -9,6 +9,7 @@ import { all, make, setText } from './dom.ts';
 import { mountExample, mountQuantities } from './examples.ts';
 import { mountExercises, mountReview } from './exercises.ts';
 import { mountFigure, mountPointing } from './figures.ts';
+import { mountFolds } from './folds.ts';
 import { mountInputs } from './inputs.ts';
 import { keepAddress } from './keep-address.ts';
 import { loadFigure, loadModule } from './load-figures.ts';
@@ -44,10 +45,8 @@ const wake = (until: AbortSignal) => {
     const gone = withoutField(search, store.sets);
     if (gone !== '') place.append(make('p', { class: 'field-note', role: 'status' }, gone));
   }
-  for (const place of all(root, '[data-inputs]')) {
-    mountInputs(place, store);
-    mountDesignNote(place, store, until);
-  }
+  for (const place of all(root, '[data-inputs]')) mountInputs(place, store);
+  for (const place of all(root, '.example > [data-inputs]')) mountDesignNote(place, [place], store, until);
   for (const example of model.examples)
     for (const place of all(root, `[data-example="${example.id}"]`))
       mountExample(place, example.set, example.steps, store);
@@ -69,14 +68,18 @@ const wake = (until: AbortSignal) => {
   mountQuantities(root, model.live, store);
   mountPointing(root);
   mountScrollers(root, store);
+  for (const place of all(root, '.foot-line'))
+    mountDesignNote(place, all(place.closest('figure') ?? place, '[data-inputs]'), store, until);
   mountProjector(root, until);
-  for (const figure of all(root, '[data-figure]'))
+  for (const figure of all(root, '[data-figure]')) {
+    const folds = mountFolds(figure, store, announce, until);
     whenSeen(figure, async () => {
       const drawn = await loadFigure(figure.dataset.figure ?? '');
-      if (drawn) return mountFigure(figure, drawn, store, announce, until);
+      if (drawn) return mountFigure(figure, drawn, store, folds, announce, until);
       figure.classList.add('stale');
       setText(figure.querySelector('[data-refusal]'), SCRIPT_MISSING);
     });
+  }
 
   keepAddress(store, until);
 

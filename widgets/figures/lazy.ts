@@ -4,10 +4,12 @@
  */
 import { adjusterFigure } from './adjuster/adjuster.ts';
 import { ballAndSeat } from './ball-and-seat/ball-and-seat.ts';
+import { benchCard } from './bench-card/bench-card.ts';
 import { calibrationFigure } from './calibration/calibration.ts';
 import { certificateFigure } from './certificate/certificate.ts';
 import { designSheet } from './design-sheet/design-sheet.ts';
 import { dividedTurn } from './divided-turn/divided-turn.ts';
+import { drawerFigure } from './drawer/drawer.ts';
 import { driftBars } from './drift-bars/drift-bars.ts';
 import { drunkenThread } from './drunken-thread/drunken-thread.ts';
 import { fitSection } from './fit-section/fit-section.ts';
@@ -28,6 +30,7 @@ import { ramp } from './ramp/ramp.ts';
 import { reversalLoop } from './reversal-loop/reversal-loop.ts';
 import { roundingCost } from './rounding-cost/rounding-cost.ts';
 import { section } from './section/section.ts';
+import { solidFigure } from './solid/solid.ts';
 import { springDays } from './spring-days/spring-days.ts';
 import { threadEatenFigure } from './thread-eaten/thread-eaten.ts';
 import { threadLimits } from './thread-limits/thread-limits.ts';
@@ -37,6 +40,7 @@ import { veeCoupling } from './vee-coupling/vee-coupling.ts';
 export const LAZY: readonly Figure[] = [
   ramp,
   section,
+  solidFigure,
   adjusterFigure,
   dividedTurn,
   threadEatenFigure,
@@ -65,4 +69,6 @@ export const LAZY: readonly Figure[] = [
   threadLimits,
   flanksUnderLoad,
   fitSection,
+  drawerFigure,
+  benchCard,
 ];

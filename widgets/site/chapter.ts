@@ -18,6 +18,7 @@ import { pageHref } from './chapter-href.ts';
 import { derivation } from './derivation.ts';
 import { createDiagnostics, type Diagnostic, type Diagnostics } from './diagnostics.ts';
 import { typesetEquation } from './expression.ts';
+import { firstSentence } from './first-sentence.ts';
 import { renderInline } from './inline.ts';
 import { minutesFor } from './minutes.ts';
 import { CITES, createNumbering, type Numbering, numberOf } from './numbering.ts';
@@ -246,6 +247,12 @@ const delimited =
     return true;
   };
 
+/** What a picture shows is said under it; how it is read and worked is folded. Both are set, each from its own sentences. */
+const captionOf = (text: string, line: number, inline: Inline): { says: string; more: string } => {
+  const { says, more } = firstSentence(text);
+  return { says: inline(says, line), more: more === '' ? '' : inline(more, line) };
+};
+
 const renderBlock = (block: Block, work: Work, opening: number, inline: Inline): string => {
   switch (block.kind) {
     case 'derivation':
@@ -260,7 +267,7 @@ const renderBlock = (block: Block, work: Work, opening: number, inline: Inline):
       return renderFigure(
         block,
         work.declared,
-        inline(block.caption, opening),
+        captionOf(block.caption, opening, inline),
         work.numbering.figure(block.figure.name),
       );
     case 'exercise':

@@ -1,10 +1,21 @@
 /** Blocks as HTML that reads and prints without script; the browser finds its places by the data attributes. */
 
-import { CALCULATION, GIVEN_ABOVE, PREDICT_FIRST, predictionNumber, SHOW_ANSWER, workedIn } from '#words/page.ts';
-import type { Input } from '../assembly/numbers.ts';
+import { GROUPS } from '#words/figures/groups.ts';
+import {
+  CALCULATION,
+  GIVEN_ABOVE,
+  HOW_TO_READ,
+  PREDICT_FIRST,
+  predictionNumber,
+  SHOW_ANSWER,
+  workedIn,
+} from '#words/page.ts';
+import type { Input, Value } from '../assembly/numbers.ts';
 import { runSteps, type Step, type StepOutcome } from '../assembly/steps.ts';
 import { relationNamed, type SymbolName, symbolFact } from '../engine/index.ts';
+import type { Group } from '../figures/kit/figure.ts';
 import { figureParts } from '../figures/kit/figure-parts.ts';
+import { groupState, heldText } from '../figures/kit/group-state.ts';
 import { CHOICES } from '../input/choices.ts';
 import { escapeText } from '../input/escape.ts';
 import { formatOf, show, showInFormula } from '../input/format.ts';
@@ -73,20 +84,23 @@ const usedBy = (steps: readonly Step[]) => {
 };
 
 /** The numbers of a block as a list of givens; the browser puts fields in its place. */
-const renderInputs = (set: string, inputs: readonly Input[]): string => {
+const renderInputs = (set: string, inputs: readonly Input[], as = '', idle: readonly string[] = []): string => {
   const values = startValues(inputs);
-  const rows = inputs.map((input) => {
-    const value = values.get(input.name);
-    const text =
-      typeof value === 'object'
-        ? value.designation
-        : typeof value === 'number'
-          ? show(value, formatOf(symbolFact(input.name as SymbolName)), 'metric')
-          : String(value ?? '');
-    return `<div><dt>${escapeText(input.kind === 'choice' ? CHOICES[input.name].says : input.label)}</dt><dd>${escapeText(text)}</dd></div>`;
-  });
-  return `<div class="inputs" data-inputs="${set}" data-names="${inputs.map((i) => i.name).join(' ')}"><dl>${rows.join('')}</dl></div>`;
+  const rows = inputs
+    .filter(({ name }) => !idle.includes(name))
+    .map(
+      (input) =>
+        `<div><dt>${escapeText(input.kind === 'choice' ? CHOICES[input.name].says : input.label)}</dt><dd>${escapeText(valueText(values.get(input.name), input.name))}</dd></div>`,
+    );
+  return `<div class="inputs${as}" data-inputs="${set}" data-names="${inputs.map((i) => i.name).join(' ')}"><dl>${rows.join('')}</dl></div>`;
 };
+
+const valueText = (value: Value | undefined, name: string): string =>
+  typeof value === 'object'
+    ? value.designation
+    : typeof value === 'number'
+      ? show(value, formatOf(symbolFact(name as SymbolName)), 'metric')
+      : String(value ?? '');
 
 /** A line longer than this takes the columns of formula and numbers together, one above the other. */
 const LONG = 30;
@@ -147,20 +161,51 @@ const reasonHtml = ({ why, remark }: Step, says: string, inline: (text: string) 
   return why === undefined ? `${own}<span data-instead hidden>${escapeText(says)}</span>` : `${inline(why)} ${own}`;
 };
 
+/**
+ * A figure, from top to bottom: the picture with its chief fields, the foot (the sentence, then a quiet line of what can be asked for
+ * besides), and every other field, folded in groups.
+ */
 export const renderFigure = (
   { figure, set }: FigureBlock,
   declared: Declared,
-  caption: string,
+  caption: { readonly says: string; readonly more: string },
   label: Label,
 ): string => {
-  const takes: readonly string[] = [...figure.threads, ...figure.quantities, ...figure.choices, ...figure.texts];
-  const inputs = asSet(set, declared).inputs.filter(
-    ({ name }) => takes.includes(name) && !figure.setElsewhere.includes(name),
-  );
+  const all = asSet(set, declared).inputs;
   const numbers = numbersAtStart(set, declared);
+  const idle = figure.idle(numbers);
+  const fields = (names: readonly string[], as: string): string => renderInputs(set, pick(names, all), as, idle);
+  const parts = figureParts(figure, numbers, 'metric', set);
+  const more =
+    caption.more === '' ? '' : `<details class="how"><summary>${HOW_TO_READ}</summary><p>${caption.more}</p></details>`;
+  const groups = figure.groups
+    .map((group) => renderGroup(group, pick(group.names, all), idle, fields(group.names, '')))
+    .join('');
   return (
-    `<figure class="live ${figure.name}" id="${label.id}" data-figure="${figure.name}" data-set="${set}" aria-label="${escapeText(figure.title)}">${renderInputs(set, inputs)}` +
-    `${figureParts(figure, numbers, 'metric', set)}<figcaption>${label.number === '' ? '' : `<span class="tag">${label.says}</span> `}${caption}</figcaption></figure>`
+    `<figure class="live ${figure.name}" id="${label.id}" data-figure="${figure.name}" data-set="${set}" data-idle="${idle.join(' ')}" aria-label="${escapeText(figure.title)}">` +
+    `<div class="bench">${parts.stage}${figure.chief.length === 0 ? '' : fields(figure.chief, ' chief')}</div>` +
+    `<div class="foot">${parts.refusal}${parts.says}<div class="foot-line"><p class="caption">${label.number === '' ? '' : `<span class="tag">${label.says}</span> `}${caption.says}</p>${more}${parts.numbers}</div></div>` +
+    `${groups === '' ? '' : `<div class="groups">${groups}</div>`}</figure>`
+  );
+};
+
+const pick = (names: readonly string[], inputs: readonly Input[]): Input[] =>
+  names.flatMap((name) => inputs.find((input) => input.name === name) ?? []);
+
+const renderGroup = (
+  { name, names }: Group,
+  inputs: readonly Input[],
+  idle: readonly string[],
+  fields: string,
+): string => {
+  const values = startValues(inputs);
+  const held = inputs
+    .filter((input) => !idle.includes(input.name))
+    .map((input) => heldText(input, values.get(input.name) ?? '', 'metric'));
+  const hidden = names.every((one) => idle.includes(one)) ? ' hidden' : '';
+  return (
+    `<details class="group" data-group="${name}"${hidden}><summary><span class="group-name">${GROUPS[name]}</span> ` +
+    `<span class="group-state" data-state>${escapeText(groupState(held))}</span></summary>${fields}</details>`
   );
 };
 

@@ -3,7 +3,7 @@
  * marked as assumed. Proportions are common practice, no source: a nut 0.8 d high and 1.6 d across, a coupling nut 3 d, a
  * socket head 1.5 d across and d high; a nut that is tapped for the purpose is 1.2 d deep, and a screw is as much longer as eight turns take.
  */
-import { bad, diameters, good, type Result, type Thread } from '../../engine/index.ts';
+import { bad, classOfSide, diameters, good, type Result, type Thread } from '../../engine/index.ts';
 import type { MaterialName, Part, Role, Size, Step, ThreadEnd } from './part.ts';
 
 declare module '../../engine/kernel/result.ts' {
@@ -30,6 +30,12 @@ declare module '../../engine/kernel/result.ts' {
     'part-wants-threads': { readonly part: string; readonly role: Role; readonly wanted: number; readonly got: number };
     'part-in-wrong-place': { readonly part: string; readonly role: Role; readonly instead: readonly string[] };
     'part-wants-genders': { readonly part: string };
+    'limits-of-other-side': {
+      readonly part: string;
+      /** A class, or the letter of a measured diameter. */
+      readonly written: string;
+      readonly gender: ThreadEnd['gender'];
+    };
   }
 }
 
@@ -54,6 +60,8 @@ export interface Stated {
   readonly width?: number;
   readonly grounded?: boolean;
   readonly material: MaterialName;
+  /** mm on every surface. */
+  readonly coat?: number;
   readonly price?: number;
   readonly count: number;
 }
@@ -114,6 +122,13 @@ const flats = (s: Stated, b: Build, assumed: number): number => {
   return width / 2;
 };
 
+/** Diameter of a round step, stated as its width or assumed. */
+const across = (s: Stated, b: Build, assumed: number): number => {
+  const diameter = s.width ?? assumed;
+  note(b, 'diameter', diameter, s.width !== undefined);
+  return diameter;
+};
+
 /** Blocks and nuts of the base, the thread open upwards. */
 const blockBase =
   (shape: 'square' | 'hexagon', assumed: (d: number) => number, grounded: boolean): Builder =>
@@ -145,7 +160,11 @@ const blockBase =
 
 const screwBase: Builder = (s, b) => {
   const t = first(s);
-  put(b, 'plate', s.height ?? 0.6 * t.thread.d, 1.35 * t.thread.d, 'square');
+  const plate = s.height ?? 0.6 * t.thread.d;
+  const width = s.width ?? 2.7 * t.thread.d;
+  put(b, 'plate', plate, width / 2, 'square');
+  note(b, 'plate', plate, s.height !== undefined, 0);
+  note(b, 'width', width, s.width !== undefined);
   const from = top(b);
   const above = screwOn(b, t, screwLength(t));
   note(b, 'thread A', above.to - from, t.length !== undefined, from);
@@ -190,8 +209,11 @@ const spindle: Builder = (s, b) => {
   const D = largest(s);
   const below = screwOn(b, a, screwLength(a));
   note(b, 'thread A', below.to, a.length !== undefined, 0);
+  note(b, 'collar', 0.25 * D, false, top(b));
   put(b, 'collar', 0.25 * D, 0.75 * D);
-  put(b, 'neck', s.neck ?? 1.3 * c.thread.d, Math.min(diameters(a.thread).d1, diameters(c.thread).d1) / 2);
+  const neck = s.neck ?? 1.3 * c.thread.d;
+  note(b, 'neck', neck, s.neck !== undefined, top(b));
+  put(b, 'neck', neck, Math.min(diameters(a.thread).d1, diameters(c.thread).d1) / 2);
   const from = top(b);
   const above = screwOn(b, c, screwLength(c));
   note(b, 'thread C', above.to - from, c.length !== undefined, from);
@@ -282,7 +304,7 @@ const cap: Builder = (s, b) => {
   const height = s.height ?? depth + relief + roof;
   if (depth > height - 1e-9)
     return bad('thread-longer-than-part', { part: s.kind, thread: t.thread.designation, length: depth, room: height });
-  put(b, 'cap', height, (s.width ?? 1.8 * t.thread.d) / 2);
+  put(b, 'cap', height, across(s, b, 1.8 * t.thread.d) / 2);
   note(b, 'height', height, s.height !== undefined, 0);
   const below = tapIn(b, t, 0, depth);
   note(b, 'thread C', depth, t.length !== undefined, 0);
@@ -318,7 +340,7 @@ const carriedScrew =
       b,
       'head',
       head,
-      shape === 'hexagon' ? flats(s, b, r * t.thread.d) : (s.width ?? 2 * r * t.thread.d) / 2,
+      shape === 'hexagon' ? flats(s, b, r * t.thread.d) : across(s, b, 2 * r * t.thread.d) / 2,
       shape,
     );
     return good({ below });
@@ -384,12 +406,26 @@ export const partOf = (stated: Stated): Result<Part> => {
     above,
     grounded: grounded ?? false,
     material: stated.material,
+    coat: stated.coat ?? 0,
     price: stated.price,
     count: stated.count,
   };
-  const thin = thinnest(part);
-  if (thin !== undefined) return thin;
-  return good(part);
+  const refused = thinnest(part) ?? ofOtherSide(part);
+  return refused ?? good(part);
+};
+
+/** An end has the limits of its own side; those of the other belong to the part that it joins. */
+const ofOtherSide = (part: Part) => {
+  for (const end of [part.below, part.above]) {
+    if (end === undefined) continue;
+    const { thread, gender } = end;
+    const other = gender === 'external' ? 'internal' : 'external';
+    const cls = classOfSide(thread, other);
+    const measured = other === 'external' ? thread.measured?.screw : thread.measured?.nut;
+    const written = cls ?? (measured && (other === 'external' ? 'd2' : 'D2'));
+    if (written !== undefined) return bad('limits-of-other-side', { part: part.kind, written, gender });
+  }
+  return undefined;
 };
 
 /** A bore that leaves no wall, or a thread wider than the hexagon it is cut in. */

@@ -49,7 +49,7 @@ declare module '../kernel/result.ts' {
 
 export const springForce = relation({
   name: 'spring-force',
-  says: 'Force of a spring after its ends have moved: the force at the start and the rate times what was added.',
+  says: 'Force of a spring after its ends have moved: the force at the start plus the rate times the added stretch.',
   takes: ['F_0', 'k_s', 'u_s'],
   gives: { F_s: 'F_0 + k_s*u_s' },
   source: 'Hooke’s law, F = F0 + k u.',

@@ -69,7 +69,7 @@ const dimensionsOf = (
     }),
   );
 
-export const drawing = (fit: FitState, view: UnitView): Result<string> => {
+export const drawing = (fit: FitState, called: string, view: UnitView): Result<string> => {
   const { adjuster } = fit;
   const { clockwise, anticlockwise } = adjuster;
   // In the middle between its stops, whatever it was put together as.
@@ -102,7 +102,7 @@ export const drawing = (fit: FitState, view: UnitView): Result<string> => {
   const under = (side: FitState['A'], lower: 'base' | 'turned', upper: 'turned' | 'carried') =>
     now.at[side.joint.lower.gender === 'internal' ? lower : upper];
   return good(
-    `<svg class="sheet-drawing" viewBox="0 0 ${WIDTH} ${HEIGHT}" role="img" aria-label="${WORDS.drawing.label(fit.arrangement)}">${hatchings('sheet')}` +
+    `<svg class="sheet-drawing" viewBox="0 0 ${WIDTH} ${HEIGHT}" role="img" aria-label="${escapeText(WORDS.drawing.label(called))}">${hatchings('sheet')}` +
       partsHtml({ ...pictureOf(adjuster, now, frame), guide: '' }, 'sheet') +
       dimensionsOf(partsOf(adjuster), now.at, view).map(dimension).join('') +
       `${leader(fit.A, under(fit.A, 'base', 'turned'))}${leader(fit.C, under(fit.C, 'turned', 'carried'))}</svg>` +

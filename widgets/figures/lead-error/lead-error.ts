@@ -25,7 +25,7 @@ import { numeral, show, type UnitView, withSign } from '../../input/format.ts';
 import { defineFigure, type NumbersOf } from '../kit/figure.ts';
 import { axisUnit, cursorPath, type Frame, legendItem, panelHtml, roundUp, xAt, yAt } from '../kit/plots/frame.ts';
 import { moveMarks } from '../kit/plots/move.ts';
-import { type LiveFigure, readoutHtml, updateReadout } from '../kit/readout.ts';
+import { type LiveFigure, readoutHtml } from '../kit/readout.ts';
 import { mountSliders, type Slider, sliderHtml, updateSlider } from '../kit/slider.ts';
 import { polygon, polyline, px } from '../kit/svg.ts';
 
@@ -217,8 +217,7 @@ const draw = (s: State, view: UnitView): string => {
     `<div class="sliders">${SLIDERS.map((x) => sliderHtml(x, sliderValue(s, x.name), sliderText(s, x.name, view))).join('')}</div>` +
     `<ul class="legend">${legendItem('carried', undefined, WORDS.thisPair)}${legendItem('base', DASH.nominal, WORDS.nominal)}${legendItem('worst', DASH.worst, WORDS.worst(s.linked))}${legendItem('rss', DASH.rss, WORDS.rss(s.linked))}</ul>` +
     panelHtml(off, WORDS.offPanel, 9, marks('off', s)) +
-    panelHtml(rate, WORDS.ratePanel, 9, marks('rate', s)) +
-    readoutHtml(readout(s, view))
+    panelHtml(rate, WORDS.ratePanel, 9, marks('rate', s))
   );
 };
 
@@ -248,9 +247,12 @@ export const leadErrorFigure = defineFigure({
   threads: ['A', 'C'],
   quantities: QUANTITIES,
   choices: ['errors'],
+  chief: ['eps_A', 'eps_C', 'errors'],
+  groups: { threads: ['A', 'C'], turns: ['n'] },
   state: stateOf,
   draw,
   caption,
+  readings: (s, view) => readoutHtml(readout(s, view)),
   table: (s, view) => ({
     head: WORDS.head,
     rows: Array.from({ length: 2 * REACH + 1 }, (_, i) => {
@@ -277,6 +279,5 @@ export const leadErrorFigure = defineFigure({
   update: (stage, s, view) => {
     moveMarks(stage, shapes(s), dots(s));
     for (const x of SLIDERS) updateSlider(stage, x, sliderValue(s, x.name), sliderText(s, x.name, view));
-    updateReadout(stage, readout(s, view));
   },
 });

@@ -1,5 +1,7 @@
 /** The words of the calibration. */
 export const WORDS = {
+  /** The fold in the foot. */
+  numbers: 'Findings, dial, corrections',
   title: 'Readings of an indicator against turns, fitted',
   legend: {
     up: 'read on the way up',

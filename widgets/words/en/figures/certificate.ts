@@ -33,7 +33,10 @@ export const WORDS = {
   stated: { piece: 'piece', dated: 'date', warmth: 'temperature', gauge: 'indicator', method: 'method' },
   notStated: 'not stated',
   threads: 'threads',
-  threadsText: (A: string, C: string) => `${A} with ${C}`,
+  threadsText: (A: string, C: string | undefined) => (C === undefined ? `${A}, a plain screw` : `${A} with ${C}`),
+  travel: 'travel of its parts',
+  travelText: (v: { readonly turns: string; readonly stroke: string; readonly beyond: boolean }) =>
+    `${v.turns} turns between the stops, ${v.stroke}${v.beyond ? '; the readings go over more turns than these parts have' : ''}`,
   readings: 'readings',
   readingsText: (v: { readonly count: string; readonly from: string; readonly to: string }) =>
     `${v.count}, from ${v.from} to ${v.to} turns`,

@@ -12,8 +12,12 @@ export const WORDS = {
   }) =>
     `${v.A} with ${v.C}: ${v.perTurn} a turn, ${v.perStep} a ${v.step}. ${v.verdict}${v.failed === undefined ? '' : ` The first that failed: ${v.failed}`}`,
   head: ['group', 'quantity', 'value'],
-  sheetTitle: (v: { readonly A: string; readonly C: string; readonly arrangement: string }) =>
-    `${v.A} with ${v.C}, ${v.arrangement}`,
+  sheetTitle: (v: { readonly A: string; readonly C: string; readonly called: string }) =>
+    `${v.A} with ${v.C}, ${v.called}`,
+  /** An arrangement that has no name here, by its parts from the base up. */
+  ofParts: (kinds: readonly string[]) => kinds.join(', '),
+  fromParts:
+    'From the parts stated: the fields of threads, lengths, divider, list of parts, and those of ball and springs that the parts state, do not count.',
   /** Never “all”: the number of what was not judged stands beside. */
   verdict: (v: { readonly passed: number; readonly judged: number; readonly unjudged: number }) =>
     `${v.passed} of ${v.judged} judged passed; ${v.unjudged} not judged.`,
@@ -57,8 +61,8 @@ export const WORDS = {
   },
 
   drawing: {
-    label: (arrangement: string) =>
-      `Section of the assembly, ${arrangement}, to scale, in the middle of its travel, with the lengths of its threads`,
+    label: (called: string) =>
+      `Section of the assembly, ${called}, to scale, in the middle of its travel, with the lengths of its threads`,
     lengths: { b_A: 'nut A', l_A: 'screw A', b_C: 'nut C', l_C: 'screw C' },
     sizes: {
       'thread A': 'thread A',
@@ -68,6 +72,10 @@ export const WORDS = {
       head: 'head',
       hexagon: 'hexagon',
       width: 'width',
+      diameter: 'diameter',
+      plate: 'thickness of the plate',
+      collar: 'collar',
+      neck: 'neck',
     },
     /** What is to scale and what is not; a tip has a ball and a cap. */
     plain: (tip: boolean) =>

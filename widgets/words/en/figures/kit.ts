@@ -1,6 +1,6 @@
 /** The words of what figures share. */
 export const WORDS = {
-  figure: { numbersBehind: 'The numbers behind this figure', table: 'Table' },
+  figure: { numbersBehind: 'Numbers', table: 'Table' },
   knob: {
     notTurned: 'not turned',
     turned: (v: { readonly count: number; readonly clockwise: boolean }) =>

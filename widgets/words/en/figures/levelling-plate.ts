@@ -63,6 +63,8 @@ export const WORDS = {
   turnHead: (k: number) => ['foot', 'must move', 'turns', 'has turns', stepsWord(k), 'turn'],
   shouldBeLeft: (tilt: string, k: number) => `Then ${tilt} should be left, from rounding to whole ${stepsWord(k)}.`,
   plusIsClockwise: 'Plus is clockwise, seen from above.',
+  fromParts: (turns: string) =>
+    `Net lead, steps and the ${turns} turns between the stops are those of the parts of a foot; the fields of threads and lengths do not count.`,
   done: {
     level: 'Nothing left to turn: no foot is half a step off.',
     'to and fro': 'Nothing left to gain: the step now asked for would only undo the last one.',

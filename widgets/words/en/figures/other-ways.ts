@@ -44,6 +44,8 @@ const FACTS = {
 } as const;
 
 export const WORDS = {
+  /** The fold in the foot. */
+  numbers: 'The five compared, and all numbers',
   title: 'Five ways to the same motion, to one scale',
   drawing: (way: string) => `${way}, from the side, to scale`,
   cutOff: '(larger than the picture: cut off)',

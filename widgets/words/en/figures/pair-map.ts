@@ -42,6 +42,8 @@ const factsText = ({ pair, aTurn, step, off, stroke, gain }: Facts): string =>
 const COLUMNS = { exactly: 'exactly', off: 'off the wish', gain: 'gain', stroke: 'stroke', judgement: 'judgement' };
 
 export const WORDS = {
+  /** The fold in the foot. */
+  numbers: 'The pairs found, and all numbers',
   title: 'Map of all pairs',
   map: 'Map of every pair',
   mapOf: (axes: string) => `Map of every pair of threads: ${axes}, with lines of equal motion`,

@@ -14,6 +14,11 @@ export const ADJUSTER: RefusalWords<
   | 'part-phrase-unread'
   | 'part-thread-unread'
   | 'part-length-outside'
+  | 'part-length-unread'
+  | 'part-word-unread'
+  | 'part-coat-outside'
+  | 'part-count-outside'
+  | 'limits-of-other-side'
   | 'row-phrase-unread'
   | 'divisions-outside'
   | 'thread-longer-than-part'
@@ -43,8 +48,20 @@ export const ADJUSTER: RefusalWords<
     `Read ${quoted(phrase)} in the row of the ${PART[role]}; give a size with its name and unit, such as body 18 mm, or count 2 for two of them.`,
   'part-thread-unread': ({ role, because }, behind) =>
     `${PART[role].replace(/^./, (c) => c.toUpperCase())}: ${behind(because)}`,
+  'part-length-unread': ({ role, phrase }) =>
+    `Read ${quoted(phrase)} in the row of the ${PART[role]} as a length; write its unit, mm, in or thou, behind the number.`,
+  'part-word-unread': ({ role, phrase, materials }) =>
+    `Read ${quoted(phrase)} in the row of the ${PART[role]}; a word there is a material (${listed(materials)}), blind, through or on the ground: write one of those or leave it out.`,
   'part-length-outside': ({ role, phrase, most }) =>
     `Read ${quoted(phrase)} in the row of the ${PART[role]}; a length is above 0 mm and at most ${mm(most)}: give one within that.`,
+  'part-coat-outside': ({ role, phrase, most }) =>
+    `Read ${quoted(phrase)} in the row of the ${PART[role]}; a coat is from 0 to ${say(1000 * most)} µm thick on each surface: write it like coat 5 µm.`,
+  'part-count-outside': ({ role, phrase }) =>
+    `Read ${quoted(phrase)} in the row of the ${PART[role]}; there is at least one of a part: write count 1, or leave it out.`,
+  'limits-of-other-side': ({ part, written, gender }) =>
+    gender === 'external'
+      ? `${written} is of a nut, and this thread of the ${part} is a screw: write a class like 6g or 2A, or d2 as measured, and ${written} at the part it joins.`
+      : `${written} is of a screw, and this thread of the ${part} is a nut: write a class like 6H or 2B, or D2 as measured, and ${written} at the part it joins.`,
   'row-phrase-unread': ({ key, phrase, like }) => `Read ${quoted(phrase)} in the row ${key}; write it like ${like}.`,
   'divisions-outside': ({ text }) => `Read ${quoted(text)} divisions; a knob has from 2 to 10000: give one of those.`,
   'thread-longer-than-part': ({ part, thread, length, room }) =>

@@ -3,6 +3,8 @@ import { quoted } from '../../../engine/index.ts';
 import type { RefusalWords } from '../../refusal-words.ts';
 
 export const FIGURES_A = {
+  'sheet-of-one-thread': ({ part }) =>
+    `This sheet is for two threads in series, and the ${part} described is a plain screw with one: add a carried part with a second thread, or see its motion and stops in the figure of the parts.`,
   'design-that-moves-nothing': () =>
     'The two leads are equal, so this design does not move what it carries: choose threads whose leads differ.',
   'lengths-of-no-one-scale': () => 'These lengths can’t be drawn to one scale: bring them nearer to each other.',
