@@ -42,6 +42,13 @@ describe('find', () => {
     expect(found?.around.join('')).toMatch(/^… /);
   });
 
+  it('lets the names of symbols not push the text out', () => {
+    const many = Array.from({ length: 20 }, (_, i) => entry(`lead of thread ${i}`, 'chapter 2', 'symbol'));
+    const kinds = find([...many, ...INDEX], 'lead').map(({ entry: { kind } }) => kind);
+    expect(kinds).toContain('section');
+    expect(kinds.filter((kind) => kind === 'symbol').length).toBeLessThan(6);
+  });
+
   it('finds nothing for no word, and for signs alone', () => {
     for (const typed of ['', '   ', '***', '(']) expect(titles(typed)).toEqual([]);
   });
