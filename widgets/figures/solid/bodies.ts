@@ -151,7 +151,7 @@ const WIRE = 8;
 const springMesh = (a: Adjuster, angle: number): Mesh => {
   const radius = springRadius(a);
   const coil = 0.13 * Math.max(a.A.thread.d, a.C?.thread.d ?? 0);
-  const wire = 0.24 * coil;
+  const wire = 0.42 * coil;
   const [sin, cos] = [Math.sin(angle), Math.cos(angle)];
   const count = COILS * ALONG;
   const path = [

@@ -82,7 +82,10 @@ export const liveOn = (stage: HTMLElement, able: boolean, again: () => void): Li
       });
     rest = window.setTimeout(() => paint(FINE), RESTS);
   };
-  if (able) {
+  // What belonged to a lost context is of no use to the next: a new canvas is made for it.
+  const begin = () => {
+    scene?.canvas.remove();
+    made = undefined;
     scene = makeScene(
       () => {
         lost = true;
@@ -91,12 +94,15 @@ export const liveOn = (stage: HTMLElement, able: boolean, again: () => void): Li
       },
       () => {
         lost = false;
-        made = undefined;
+        begin();
         again();
       },
     );
     scene?.canvas.setAttribute('aria-hidden', 'true');
     scene?.size(PICTURE.width, PICTURE.height);
+  };
+  if (able) {
+    begin();
     window.matchMedia('(prefers-color-scheme: dark)').addEventListener('change', ask);
   }
   const live: Live = {

@@ -62,23 +62,15 @@ export const makeScene = (onLost: () => void, onBack: () => void): Scene | undef
     return undefined;
   const renderer = new Renderer({ canvas, alpha: true, depth: false, antialias: false, premultipliedAlpha: true });
   const { gl } = renderer;
-  let parts: ReturnType<typeof partsOf>;
+  const parts = partsOf(gl);
   let meshes: { readonly body: Body; readonly mesh: Mesh }[] = [];
   let target: RenderTarget | undefined;
   let size = { width: 1, height: 1 };
-  const start = () => {
-    parts = partsOf(gl);
-    target = undefined;
-  };
-  start();
   canvas.addEventListener('webglcontextlost', (event) => {
     event.preventDefault();
     onLost();
   });
-  canvas.addEventListener('webglcontextrestored', () => {
-    start();
-    onBack();
-  });
+  canvas.addEventListener('webglcontextrestored', onBack);
   return {
     canvas,
     setBodies: (bodies) => {
