@@ -221,7 +221,7 @@ describe('the design sheet', () => {
     const { page } = await visit('design-sheet.html');
     const sheet = await shown(figure(page, 'design-sheet'));
     expect(await words(sheet.locator('.sheet-verdict'))).toBe('12 of 12 judged passed; 16 not judged.');
-    await type(fieldIn(sheet, /motion wanted per step/i), '10 um');
+    await type(fieldIn(sheet, /wanted step/i), '10 um');
     expect(await words(sheet.locator('.sheet-verdict'))).toBe('11 of 12 judged passed; 16 not judged.');
     expect(await words(sheet.locator('.checks .failed'))).toContain(
       'One flat moves 14.58 µm; 10.00 µm or less was wanted.',

@@ -216,7 +216,7 @@ describe('turning one figure', () => {
     await section.getByText('gives', { exact: true }).click();
     await settled(page);
     expect(await reading(section)).toBeCloseTo(-1500, 0);
-    expect(await sentence(section)).toContain('its lock gives, so thread A alone moves it');
+    expect(await sentence(section)).toContain('its lock gives way, so thread A alone moves it');
   });
 
   it(

@@ -192,7 +192,12 @@ export const piecesOfTable = (source: string): Piece[] => {
     from = m.index;
     const text = m[1] ?? m[2] ?? m[3];
     if (text === undefined || !/\s/.test(text.trim())) continue;
-    pieces.push({ line: at, text: text.replace(/\$\{(?:[^{}]|\{[^{}]*\})*\}/g, '9'), folded: false, code: false });
+    pieces.push({
+      line: at,
+      text: text.replace(/\$\{(?:[^{}]|\{[^{}]*\})*\}|\$\{.*$/gs, '9'),
+      folded: false,
+      code: false,
+    });
   }
   return pieces;
 };
@@ -204,8 +209,9 @@ const hardIn = (file: string, text: string): string[] =>
     return [`“${found}”: write ${better}.`];
   });
 
-const longIn = (text: string): string[] =>
-  sentencesOf(text).flatMap((sentence) => {
+/** A refusal has three parts, what was read, what is allowed and the remedy, so in a table each of them counts alone. */
+const longIn = (text: string, table: boolean): string[] =>
+  (table ? text.split(/[;:]\s/).flatMap(sentencesOf) : sentencesOf(text)).flatMap((sentence) => {
     const count = wordsIn(sentence);
     return count > LONGEST
       ? [`A sentence of ${count} words, from “${sentence.slice(0, 40)}…”: at most ${LONGEST}.`]
@@ -231,18 +237,19 @@ const namedIn = (symbol: string, text: string): boolean => {
 /** What is hard to read in a chapter, or in a table of words. */
 export const proseFaults = (file: string, text: string): Diagnostic[] => {
   const met = new Set<string>();
-  const pieces = file.endsWith('.md') ? piecesOf(text) : piecesOfTable(text);
+  const isChapter = file.endsWith('.md');
+  const pieces = isChapter ? piecesOf(text) : piecesOfTable(text);
   return pieces.flatMap((piece) => {
     if (piece.code) {
       for (const symbol of symbolsIn(piece.text)) met.add(symbol);
       return [];
     }
-    const symbols = file.endsWith('.md') ? symbolsIn(algebraOf(piece.text)) : [];
+    const symbols = isChapter ? symbolsIn(algebraOf(piece.text)) : [];
     const unmet = symbols.filter((s) => !met.has(s) && !namedIn(s, piece.text));
     for (const symbol of symbols) met.add(symbol);
     return [
       ...hardIn(file, piece.text),
-      ...longIn(piece.text),
+      ...longIn(piece.text, !isChapter),
       ...unmet.map(
         (s) => `“${s}” is not met yet: say beside it what it is (${isSymbol(s) ? symbolFact(s).says : ''}).`,
       ),

@@ -355,7 +355,8 @@ export const SYMBOLS = {
   },
   C_p: {
     ...ratio('capability', 'C_{\\mathrm{p}}', 0.1, 10),
-    because: 'the spread is the zone divided by six times the capability, so a capability of zero is a spread without bound',
+    because:
+      'the spread is the zone divided by six times the capability, so a capability of zero is a spread without bound',
   },
   n_s: { ...ratio('seed', 'n_{\\mathrm{s}}', 0, 999_999_999), whole: true },
   // Effort and feel: the slopes the threads meet, friction and push
