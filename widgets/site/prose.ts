@@ -178,7 +178,7 @@ export const piecesOf = (chapter: string): Piece[] => {
 };
 
 /** The sentences in a table of words: what stands between its quotation marks, with each slot as one word. */
-export const piecesOfTable = (source: string): Piece[] => {
+const piecesOfTable = (source: string): Piece[] => {
   const pieces: Piece[] = [];
   let line = 1;
   const lineAt = (upTo: string): number => {
