@@ -522,7 +522,7 @@ describe('calibrate', () => {
           PLAN,
         ),
       ),
-    ).toBe('Row 1 reads 0 turns and NaN mm; give two numbers within a million, and look at the units.');
+    ).toBe('Row 1 reads 0 turns and NaN mm; give two numbers within a million, and check the units.');
   });
 
   it('refuses a nominal lead of nought and a level that is none', () => {
