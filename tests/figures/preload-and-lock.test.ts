@@ -82,7 +82,7 @@ describe('force-chain', () => {
     );
     // 8.6 + 30 − 3n = 22 gives n = 5.533.
     expect(textOf(document, '[data-verdict="A"]')).toBe(
-      '✕ Thread A the flanks open at 5.53 turns, the carried part at +484 µm, under −22.0 N.',
+      '✕ Thread A: the flanks open at 5.53 turns, the carried part at +484 µm, under −22.0 N.',
     );
     expect(textOf(document, '.chain-notes')).toContain('this spring does nothing for thread C');
     expect(plainly(still(forceChainFigure).caption(chain({ spring: 'base and turned' }), 'metric'))).toContain(
@@ -107,7 +107,7 @@ describe('force-chain', () => {
   it('says that a preload below the least lets the flank go, and how much it needs', () => {
     const document = drawn(chain({}, { F_0: 10 }));
     expect(textOf(document, '[data-verdict="C"]')).toContain('✕ Thread C: the flanks open at 0 turns');
-    expect(textOf(document, '.chain-notes')).toContain('need 19.0 N of it');
+    expect(textOf(document, '.chain-notes')).toContain('need 19.0 N from it');
     expect(textOf(document, '.chain-notes')).toContain('10.0 N is below that: more preload.');
     // Enough to hold, not enough for the margin.
     expect(textOf(drawn(chain({}, { F_0: 16 })), '[data-verdict="C"]')).toBe(
