@@ -84,7 +84,7 @@ describe('force-chain', () => {
     expect(textOf(document, '[data-verdict="A"]')).toBe(
       '✕ Thread A: the flanks open at 5.53 turns, the carried part at +484 µm, under −22.0 N.',
     );
-    expect(textOf(document, '.chain-notes')).toContain('this spring does nothing for thread C');
+    expect(textOf(document, '.chain-notes')).toContain('This spring, however strong, does nothing for thread C');
     expect(plainly(still(forceChainFigure).caption(chain({ spring: 'base and turned' }), 'metric'))).toContain(
       'its ends come nearer by 9.00 mm over the stroke, so its force goes from 30.0 N to 12.0 N.',
     );
