@@ -68,6 +68,15 @@ describe('proseFaults', () => {
     expect(saysOf('```figure a b: A.\npsi = 1°\n```\n\nThen $psi$ is small.')).toEqual([]);
   });
 
+  it('finds a sign that stands for two things in a chapter', () => {
+    const both = '```figure a b: A.\nx_s = 1 mm\n```\n\nThe place $x_s$ and the travel $x_w$ of the wedge.';
+    expect(saysOf(both)).toEqual([]);
+    // Both the first force of three and the first of two readings are written F₁.
+    expect(saysOf('```example a: A\nF_1 = 1 N\nF_r1 = 2 N\n```')).toEqual([
+      expect.stringMatching(/^3: F_1 is force at the first reading here and load on the first foot above/),
+    ]);
+  });
+
   it('reads the sentences of a table of words, each part of a refusal alone, and neither its code nor its comments', () => {
     const slot = ['$', "{slack('nought a b')}"].join('');
     const table = `/** At nought. */\nconst nought = { slack: () => \`Read ${slot} at nought; give one.\` };`;

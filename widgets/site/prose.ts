@@ -3,7 +3,7 @@
  * have one name each, and a symbol that stands in a sentence before the chapter has met it. Each fault names file, line and
  * the better word; each chapter has its counts. Nothing here is needed to build a page.
  */
-import { isSymbol, symbolFact } from '../engine/index.ts';
+import { isSymbol, relationNamed, symbolFact } from '../engine/index.ts';
 import type { Diagnostic } from './diagnostics.ts';
 import { splitComment } from './grammar.ts';
 
@@ -234,12 +234,43 @@ const namedIn = (symbol: string, text: string): boolean => {
   ).some((word) => !COMMON.has(word) && lower.includes(word.replace(/s$/, '')));
 };
 
+/** The symbols that a line of a block brings to the page: those it names, and those of the relations it works. */
+const broughtBy = (line: string): string[] => [
+  ...symbolsIn(line.replace(/^slip\s/, '').replace(/[a-z0-9]+(?:-[a-z0-9]+)+/g, '')),
+  ...(line.match(/[a-z0-9]+(?:-[a-z0-9]+)*/g) ?? []).flatMap((name) => {
+    const relation = relationNamed(name);
+    return relation ? [...relation.takes, ...Object.keys(relation.gives)] : [];
+  }),
+];
+
+/** A sign that stands for two things in one chapter, where the second of them comes. */
+const twiceUsed = (pieces: readonly Piece[]): { line: number; says: string }[] => {
+  const first = new Map<string, string>();
+  const faults: { line: number; says: string }[] = [];
+  for (const { line, text, code } of pieces)
+    for (const symbol of code ? broughtBy(text) : symbolsIn(algebraOf(text))) {
+      if (!isSymbol(symbol)) continue;
+      const { tex, says } = symbolFact(symbol);
+      const other = first.get(tex) ?? symbol;
+      first.set(tex, other);
+      if (isSymbol(other) && other !== symbol) {
+        faults.push({
+          line,
+          says: `${tex} is ${says} here and ${symbolFact(other).says} above: give one another sign.`,
+        });
+        first.set(tex, symbol);
+      }
+    }
+  return faults;
+};
+
 /** What is hard to read in a chapter, or in a table of words. */
 export const proseFaults = (file: string, text: string): Diagnostic[] => {
   const met = new Set<string>();
   const isChapter = file.endsWith('.md');
   const pieces = isChapter ? piecesOf(text) : piecesOfTable(text);
-  return pieces.flatMap((piece) => {
+  const twice = isChapter ? twiceUsed(pieces).map((fault) => ({ file, ...fault })) : [];
+  const hard = pieces.flatMap((piece) => {
     if (piece.code) {
       for (const symbol of symbolsIn(piece.text)) met.add(symbol);
       return [];
@@ -255,6 +286,7 @@ export const proseFaults = (file: string, text: string): Diagnostic[] => {
       ),
     ].map((says) => ({ file, line: piece.line, says }));
   });
+  return [...hard, ...twice];
 };
 
 export interface ProseCount {
