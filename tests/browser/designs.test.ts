@@ -183,7 +183,7 @@ describe('a design kept on the sheet', () => {
     const note = chain.locator('.design-note');
     expect(await words(note.locator('summary'))).toMatch(/^From your design “Shop foot”: \d+ of these 16 numbers\./);
     await note.locator('summary').click();
-    expect(await words(note)).toMatch(/Worked out from your design: stroke, in turns clockwise\./);
+    expect(await words(note)).toMatch(/Computed from your design: stroke, in turns clockwise\./);
     expect(await words(note)).toMatch(/Not from it, so the chapter’s own: .*side load/);
     for (const link of [
       'two-screws',

@@ -64,7 +64,7 @@ describe('a prediction', () => {
       ['a hair', /^Read “a hair”, which is not a number/],
       ['87 N', /in N; this takes mm/],
       ['NaN', /not a number/],
-      ['1e300', /beyond any net lead.*type a smaller one/],
+      ['1e300', /out of range for the net lead.*type a smaller one/],
       ['<img src=x onerror=alert(1)>', /not a number/],
       ['8'.repeat(10_240), /\(10240 characters\)/],
     ] as const) {
