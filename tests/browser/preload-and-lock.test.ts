@@ -57,7 +57,7 @@ describe('force chain', () => {
     expect(await verdict(place, 'A')).toContain('✓ Thread A: the pressed flank of the turned part touches');
     await choose(place, 'turned and carried');
     expect(await verdict(place, 'A')).toContain('✕ Thread A: the flanks open');
-    expect(await sentence(place)).toContain('its ends part by 9.53 mm');
+    expect(await sentence(place)).toContain('its ends move apart by 9.53 mm');
   });
 
   it('goes along the stroke by arrow keys and by dragging, and the spring shortens on the way', async () => {

@@ -435,7 +435,7 @@ describe('a preloaded joint', () => {
     const even = { F_0: newtons(1000), k_b: newtonsPerMillimetre(1e5), k_m: newtonsPerMillimetre(1e5) };
     expect(valueIn(jointShare.of({ ...even, F_x: newtons(2000) }))).toEqual({ F_b: 2000, F_m: 0 });
     expect(reasonIn(jointShare.of({ ...joint, F_x: newtons(6000) }))).toBe(
-      'The faces part at 5333 N, below the load of 6000 N: give more preload or less load.',
+      'The faces separate at 5333 N, below the load of 6000 N: give more preload or less load.',
     );
   });
 

@@ -131,7 +131,7 @@ export const SYMBOLS = {
   F_x: force('outside load that pulls the faces apart', 'F_x'),
   F_b: force('force in the spring or bolt under load', 'F_{\\mathrm{b}}'),
   F_m: force('force left between the seated faces', 'F_{\\mathrm{m}}', -1e5),
-  F_sep: force('outside load at which the faces part', 'F_{\\mathrm{sep}}', 0, 1e9),
+  F_sep: force('outside load at which the faces separate', 'F_{\\mathrm{sep}}', 0, 1e9),
   F_h: force('force of the hand at the rim', 'F_{\\mathrm{h}}', -1e5),
   F_n: force('force across one contact', 'F_{\\mathrm{n}}'),
   F_y: force('load at first yield', 'F_{\\mathrm{y}}', 0, 1e15),

@@ -80,7 +80,7 @@ export const WORDS = {
     const ends =
       v.ends === 'keep'
         ? 'its ends keep their distance'
-        : `its ends ${v.ends === 'part' ? 'part' : 'come nearer'} by ${v.motion} over the stroke`;
+        : `its ends ${v.ends === 'part' ? 'move apart' : 'come nearer'} by ${v.motion} over the stroke`;
     const slack = v.slack === undefined ? '' : `, without force from ${v.slack} on`;
     return `Between ${NAMES[v.lower]} and ${NAMES[v.upper]}: ${ends}, so its force goes from ${v.from} to ${v.to}${slack}.`;
   },

@@ -57,7 +57,7 @@ export const FORCE_REFUSALS = {
   'spring-slack': ({ after }) =>
     `The spring would have to push where it can only pull: it has no force left after ${say(after)} mm, so give it more force at the start.`,
   'faces-part': ({ at, load }) =>
-    `The faces part at ${say(at)} N, below the load of ${say(load)} N: give more preload or less load.`,
+    `The faces separate at ${say(at)} N, below the load of ${say(load)} N: give more preload or less load.`,
   'preload-gone': () =>
     'By this law nothing of the preload would be left: ask for a shorter time or give a smaller share lost.',
   'no-such-spring': ({ spring, count }) => `Read spring ${spring} of ${count}: name one that is there.`,
