@@ -239,7 +239,7 @@ describe('opened as files', () => {
   it('a plot from a file follows the numbers', inChromium, async () => {
     const { page } = await visit('two-screws.html?foot.A=M8x1.25&foot.C=5/16-18', { from: asFiles() });
     const plot = await shown(figure(page, 'motion-plot'));
-    await sentenceWith(plot, 'at 1 turn it stands at +161.1 µm');
+    await sentenceWith(plot, 'At 1 turn it is at +161.1 µm');
   });
 });
 

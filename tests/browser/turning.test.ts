@@ -195,7 +195,7 @@ describe('turning one figure', () => {
     await type(fieldIn(section, /turns/i), '3');
     expect(await words(page.locator('#example-foot-turn [data-sym=z_c][data-result]'))).toBe('= 262.5 µm');
     const plot = await shown(figure(page, 'motion-plot'));
-    await sentenceWith(plot, 'at 3 turns it stands at +262.5 µm');
+    await sentenceWith(plot, 'At 3 turns it is at +262.5 µm');
   });
 
   it('by angle leaves a round number of degrees in its field', inChromium, async () => {
@@ -216,7 +216,7 @@ describe('turning one figure', () => {
     await section.getByText('gives', { exact: true }).click();
     await settled(page);
     expect(await reading(section)).toBeCloseTo(-1500, 0);
-    expect(await sentence(section)).toContain('its lock gives, so thread A alone moves it');
+    expect(await sentence(section)).toContain('its lock gives way, so thread A alone moves it');
   });
 
   it(

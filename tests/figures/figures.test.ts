@@ -267,7 +267,7 @@ describe('section', () => {
       numbersOf({ A: 'M10', C: 'M10' }, { n: 2 }, { arrangement: 'in line', lock: 'holds' }),
       'metric',
     );
-    expect(says).toContain('the leads are equal, so it never will move');
+    expect(says).toContain('the leads are equal, so it will never move');
     expect(says).toContain('the carried part stays');
   });
 
@@ -498,7 +498,7 @@ describe('motion-plot', () => {
     const words = still(plot)
       .caption(numbers, 'metric')
       .replace(/\u00a0/g, ' ');
-    expect(words).toContain('at 3 turns it stands at +262.5 µm');
+    expect(words).toContain('At 3 turns it is at +262.5 µm');
     expect(
       still(plot)
         .table(numbers, 'metric')

@@ -194,7 +194,7 @@ const CASES: readonly (readonly [string, string, string, RegExp, number?])[] = [
     'lock = maybe',
     /“maybe” is not an option of lock; it is one of: holds, gives/,
   ],
-  ['a line that is nothing', 'lock = holds', 'lock: holds', /is neither a number/],
+  ['a line that is nothing', 'lock = holds', 'lock: holds', /is not a number/],
   [
     'an unknown widget',
     'figure section foot',
