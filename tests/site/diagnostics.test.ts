@@ -494,7 +494,7 @@ describe('the real chapters, spoilt', () => {
 
   it('are red when the last digit of any expected value of a worked example is moved by two', () => {
     let moved = 0;
-    for (const { file, text } of CHAPTERS) {
+    for (const { file, text } of CHAPTERS.filter((_, i) => i % howMany(3, 1) === 0)) {
       const lines = text.split('\n');
       const spots = blocksOf(text, 'example').flatMap((b) =>
         b.lines.flatMap((line, i) => {
