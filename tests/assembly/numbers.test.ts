@@ -7,6 +7,7 @@ import { isSymbol, SYMBOLS, type SymbolName, symbolFact } from '../../widgets/en
 import { readThread } from '../../widgets/input/designation.ts';
 import { UNIT_VIEWS } from '../../widgets/input/format.ts';
 import { reasonOf } from '../../widgets/words/reason.ts';
+import { howMany } from '../support/deep.ts';
 import { reasonIn, valueIn } from '../support/results.ts';
 
 const quantity = (name: SymbolName, min = symbolFact(name).min, max = symbolFact(name).max): Input => ({
@@ -134,7 +135,7 @@ describe('readInput of a quantity', () => {
           }
         },
       ),
-      { numRuns: 500 },
+      { numRuns: howMany(200, 5000) },
     );
   });
 });

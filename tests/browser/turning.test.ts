@@ -143,7 +143,7 @@ describe('the knob', () => {
 });
 
 describe('without the knob', () => {
-  it('the number field turns it', async () => {
+  it('the number field turns it', inChromium, async () => {
     const { section } = await open();
     const n = fieldIn(section, /turns/i);
     for (const [text, turns] of [
@@ -211,7 +211,7 @@ describe('turning one figure', () => {
     expect(await fieldIn(ramp, /angle/i).inputValue()).toBe('75°');
   });
 
-  it('with the lock giving moves the carried part with thread A', async () => {
+  it('with the lock giving moves the carried part with thread A', inChromium, async () => {
     const { page, section } = await open();
     await section.getByText('gives', { exact: true }).click();
     await settled(page);
