@@ -23,7 +23,8 @@ import { readThread } from '../input/designation.ts';
 import { formatOf, show, timeUnit, type UnitView } from '../input/format.ts';
 import { readNumber, readQuantity, readTime } from '../input/quantity.ts';
 import { NO_PARTS, TEXTS, type TextName } from '../input/texts.ts';
-import { readAdjuster, tidyAdjuster } from './adjuster/text.ts';
+import { describedAdjuster } from './adjuster/stated.ts';
+import { tidyAdjuster } from './adjuster/text.ts';
 
 declare module '../engine/kernel/result.ts' {
   interface Refusals {
@@ -87,7 +88,7 @@ export const readInput = (input: Input, text: string, view: UnitView): Result<Va
     if (mayBeNone(input) && ['', NO_PARTS].includes(text.trim().toLowerCase())) return good(NO_PARTS);
     const read = TEXTS[input.name].read(text);
     if (!read.ok || input.name !== 'adjuster') return read;
-    const adjuster = readAdjuster(read.value);
+    const adjuster = describedAdjuster(read.value);
     return adjuster.ok ? good(tidyAdjuster(read.value)) : adjuster;
   }
   if (input.kind === 'choice') {
