@@ -196,21 +196,14 @@ export const scopeOf = (numbers: Numbers): Record<string, number> => {
   return scope;
 };
 
-/** Worked out once a thread, since every sentence and example asks for its scope on every frame of a drag. */
-const limitsKnown = new WeakMap<Thread, readonly (readonly [string, number])[]>();
 const pitchLimits = (thread: Thread): readonly (readonly [string, number])[] => {
-  let limits = limitsKnown.get(thread);
-  if (limits === undefined) {
-    const fit = fitOfThread(thread);
-    limits = fit.ok
-      ? [
-          ['d_2min', fit.value.screw.pitch.min],
-          ['d_2max', fit.value.screw.pitch.max],
-          ['D_2min', fit.value.nut.pitch.min],
-          ['D_2max', fit.value.nut.pitch.max],
-        ]
-      : [];
-    limitsKnown.set(thread, limits);
-  }
-  return limits;
+  const fit = fitOfThread(thread);
+  return fit.ok
+    ? [
+        ['d_2min', fit.value.screw.pitch.min],
+        ['d_2max', fit.value.screw.pitch.max],
+        ['D_2min', fit.value.nut.pitch.min],
+        ['D_2max', fit.value.nut.pitch.max],
+      ]
+    : [];
 };
