@@ -117,5 +117,6 @@ const holdOf = (
   const base = at[part.role];
   if (radius < reach(step)) return { z: base + (face === 'above' ? step.to : step.from), edge: radius };
   const z = base + (step.from + step.to) / 2;
-  return { z: Math.min(base + heightOf(part), z), edge: reach(step) };
+  // From inside the side of a prism, which hides it, since a flat stands nearer than a corner.
+  return { z: Math.min(base + heightOf(part), z), edge: step.r };
 };

@@ -77,6 +77,8 @@ export const WORDS = {
       collar: 'collar',
       neck: 'neck',
     },
+    ofParts:
+      'To scale. What the parts state is dimensioned; what they do not state is drawn with a usual size. Left out: lock.',
     /** What is to scale and what is not; a tip has a ball and a cap. */
     plain: (tip: boolean) =>
       `To scale: threads and their lengths${tip ? ', ball' : ''}. Plain: head, ${tip ? 'cap and base' : 'nut and base'}${tip ? ', and how deep the ball sits' : ''}; their sizes are not stated, so no height in all is given. Left out: ${tip ? '' : 'ball and '}lock.`,

@@ -1,6 +1,7 @@
 /** Refusals of an adjuster described in words: each names the part to change. */
 import { listed, quoted, say } from '../../../engine/index.ts';
 import type { RefusalWords } from '../../refusal-words.ts';
+import { WORDS } from '../adjuster.ts';
 
 const PART = { base: 'base', turned: 'turned part', carried: 'carried part' } as const;
 const mm = (x: number): string => `${say(x)} mm`;
@@ -19,6 +20,8 @@ export const ADJUSTER: RefusalWords<
   | 'part-coat-outside'
   | 'part-count-outside'
   | 'limits-of-other-side'
+  | 'part-size-unused'
+  | 'no-turns-left'
   | 'row-phrase-unread'
   | 'divisions-outside'
   | 'thread-longer-than-part'
@@ -85,8 +88,14 @@ export const ADJUSTER: RefusalWords<
     `Thread ${joint} is assembled ${mm(out)} out from home; it may be from 0 mm to ${mm(most)} out: begin within that.`,
   'upper-thread-joins-nothing': ({ part, thread }) =>
     `The upper thread of the ${part}, ${thread}, joins nothing: add a row for the carried part, or take a screw, which has one thread.`,
-  'assembled-inside-another': ({ lower, upper }) =>
-    `As it is assembled, the ${upper} would be inside the ${lower}: make the turned part longer, or begin further out.`,
+  'no-turns-left': ({ clockwise, anticlockwise }) =>
+    `As it is assembled it can’t turn: clockwise ${WORDS.stop(clockwise)}, and anticlockwise ${WORDS.stop(anticlockwise)}; begin further out, in the row assembled.`,
+  'part-size-unused': ({ part, size, takes }) =>
+    `A ${part} has no ${size} of its own: state ${listed(takes)}, or leave it out.`,
+  'assembled-inside-another': ({ lower, upper, ground }) =>
+    ground
+      ? `As it is assembled, the ${upper} would stand in the ground: make the base or the turned part higher, or its screw shorter.`
+      : `As it is assembled, the ${upper} would stand inside the ${lower}: make the turned part longer, or begin further out.`,
   'joint-too-short': ({ joint, kept, length, gender }) => {
     const side = gender === 'external' ? 'screw' : 'nut';
     return `Thread ${joint} must keep ${mm(kept)} engaged, but its ${side} is ${mm(length)} long, which leaves no stroke: lengthen the ${side}, or keep less.`;
