@@ -257,7 +257,7 @@ describe('the page of class material', () => {
     expect(href).not.toMatch(/Ada|Bob/);
     const again = await open(new URL(href).search);
     expect(await again.getByLabel('Class code').inputValue()).toBe('7B & co');
-    expect(await status(again)).toMatch(/link’s set is filled in/);
+    expect(await status(again)).toMatch(/set of the link is filled in/);
     await set(again, 'Ada\nBob');
     expect(await again.locator('.papers-print[data-kind=key]').innerHTML()).toBe(first);
     const other = await open('?class=7B&ask=one-screw:3&bank=1-feedbeef00');

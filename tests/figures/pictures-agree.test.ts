@@ -11,6 +11,7 @@ import { CHOICES, type ChoiceName } from '../../widgets/input/choices.ts';
 import type { UnitView } from '../../widgets/input/format.ts';
 import { FIGURES } from '../../widgets/site/catalogue.ts';
 import { blocksOf, CHAPTERS, press } from '../support/chapters.ts';
+import { howMany } from '../support/deep.ts';
 import { attribute, picture, pointsOf, still, thread } from '../support/figures.ts';
 import { drawnScales, heightOf, type Printed, panel, printed, type Scale } from '../support/read-picture.ts';
 import { valueIn } from '../support/results.ts';
@@ -535,7 +536,7 @@ const varied = (widget: Figure): fc.Arbitrary<{ numbers: Numbers; view: UnitView
     }));
 };
 
-const CASES = 12;
+const CASES = howMany(5, 40);
 
 describe('picture, sentence and table', () => {
   it('are read against each other in every widget that draws a plot', () => {

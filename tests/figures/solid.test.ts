@@ -6,6 +6,7 @@ import { heightOf, massOf, reach } from '../../widgets/assembly/adjuster/part.ts
 import { meshOf, meshVolume } from '../../widgets/assembly/adjuster/solid.ts';
 import { crestsOf, sectionOf } from '../../widgets/assembly/adjuster/surface.ts';
 import { readAdjuster } from '../../widgets/assembly/adjuster/text.ts';
+import { heldAfter, stepsOf } from '../../widgets/figures/solid/assembling.ts';
 import { type Body, bodiesOf } from '../../widgets/figures/solid/bodies.ts';
 import { litOf } from '../../widgets/figures/solid/live.ts';
 import { BEGIN, posed } from '../../widgets/figures/solid/pose.ts';
@@ -237,6 +238,42 @@ describe('flanks that carry', () => {
         // Pressed together: the upper part rests with a side that looks down on one that looks up.
         expect([upper.side, lower.side]).toEqual([-1, 1]);
       }
+  });
+});
+
+describe('putting it together', () => {
+  it('begins with the parts apart and ends as it stands, with the counts of the order of work between', () => {
+    for (const a of Object.values(ALL)) {
+      const steps = stepsOf(a);
+      const start = standing(a, 0);
+      const last = heldAfter(a, steps, steps.length);
+      expect(last.at.turned).toBeCloseTo(start.at.turned, 9);
+      if (a.carried) expect(last.at.carried).toBeCloseTo(start.at.carried, 9);
+      for (const turns of Object.values(last.turns)) expect(turns).toBeCloseTo(0, 9);
+      const first = heldAfter(a, steps, 0);
+      expect(first.at.turned).toBeGreaterThan(start.at.turned + start.engaged.A);
+      expect([first.locked, first.marked, first.sprung]).toEqual([false, false, false]);
+    }
+  });
+
+  it('screws A home clockwise for a right-hand thread, and backs it out by the turns of its mark', () => {
+    const steps = stepsOf(FOOT);
+    const home = steps.findIndex((s) => s.do === 'home' && s.joint === 'A') + 1;
+    const out = steps.findIndex((s) => s.do === 'back' && s.joint === 'A') + 1;
+    // Home is clockwise of where it is left, and deeper by as many leads.
+    const [at, then] = [heldAfter(FOOT, steps, home), heldAfter(FOOT, steps, out)];
+    expect(at.turns.turned - then.turns.turned).toBeCloseTo(FOOT.A.mark, 9);
+    expect(then.at.turned - at.at.turned).toBeCloseTo(FOOT.A.mark * FOOT.A.thread.L, 9);
+  });
+
+  it('keeps screw and nut in mesh: the turned part rises by its lead for each turn out', () => {
+    const left = read(
+      'base = tapped block M10x1.5 LH, 20 mm | turned = stud M10x1.5 LH 20 mm, M8x1.25 20 mm | carried = cap M8x1.25, thread 20 mm',
+    );
+    const steps = stepsOf(left);
+    const home = steps.findIndex((s) => s.do === 'home' && s.joint === 'A') + 1;
+    // A left-hand thread goes home anticlockwise.
+    expect(heldAfter(left, steps, home).turns.turned).toBeCloseTo(-left.A.mark, 9);
   });
 });
 

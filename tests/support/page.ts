@@ -6,7 +6,7 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { pathToFileURL } from 'node:url';
 import { type Browser, type BrowserContextOptions, chromium, firefox } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, expect, inject } from 'vitest';
-import { LAUNCH } from '../setup/chromium.mjs';
+import { chromiumForTests, LAUNCH } from '../setup/chromium.mjs';
 import { firefoxFor } from '../setup/firefox.mjs';
 import { acknowledgeAtOnce } from './at-once.ts';
 import { beyond, type Locator, type Page } from './driven.ts';
@@ -70,7 +70,7 @@ export const useBrowser = (): { visit: (address: string, way?: Way) => Promise<V
       ? launchWebkit(likes)
       : engine() === 'firefox'
         ? firefox.launch(firefoxFor(likes))
-        : chromium.launch(LAUNCH));
+        : chromium.launch({ ...LAUNCH, executablePath: chromiumForTests() }));
     browsers.set(key, started);
     return started;
   };

@@ -30,6 +30,20 @@ declare module '../engine/kernel/result.ts' {
 /** A thread such as `M10x1.5`, `3/8-16 UNC-2A LH` or `12 x 1.1 mm, 2 start`, or one sentence that says how to mend it. */
 export const readThread = (text: string): Result<Thread> => {
   if (!(text.length <= LONGEST_THREAD)) return bad('thread-too-long', { text, most: LONGEST_THREAD });
+  let known = lately.get(text);
+  if (known === undefined) {
+    known = readNew(text);
+    if (lately.size >= REMEMBERED) lately.clear();
+    lately.set(text, known);
+  }
+  return known;
+};
+
+/** What was read lately: fields, parts and drawings of a page ask for the same few threads on every frame. */
+const lately = new Map<string, Result<Thread>>();
+const REMEMBERED = 200;
+
+const readNew = (text: string): Result<Thread> => {
   const { rest, found } = takeMeasured(text);
   const tidied = tidy(rest);
   if (tidied === '') return bad('thread-empty', {});

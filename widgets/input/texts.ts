@@ -186,7 +186,7 @@ export const TEXTS = {
     rows: 3,
   },
   stands: {
-    says: 'where each foot stands: turns from the middle of its travel, clockwise plus',
+    says: 'where each foot stands: turns from the middle of its stroke, clockwise plus',
     read: (text) => {
       const stands = readStands(text);
       return stands.ok ? good(rowByRow(text, /[;\n]/)) : stands;

@@ -3,7 +3,7 @@
  * have one name each, and a symbol that stands in a sentence before the chapter has met it. Each fault names file, line and
  * the better word; each chapter has its counts. Nothing here is needed to build a page.
  */
-import { isSymbol, symbolFact } from '../engine/index.ts';
+import { isSymbol, relationNamed, symbolFact } from '../engine/index.ts';
 import type { Diagnostic } from './diagnostics.ts';
 import { splitComment } from './grammar.ts';
 
@@ -178,7 +178,7 @@ export const piecesOf = (chapter: string): Piece[] => {
 };
 
 /** The sentences in a table of words: what stands between its quotation marks, with each slot as one word. */
-export const piecesOfTable = (source: string): Piece[] => {
+const piecesOfTable = (source: string): Piece[] => {
   const pieces: Piece[] = [];
   let line = 1;
   const lineAt = (upTo: string): number => {
@@ -192,7 +192,12 @@ export const piecesOfTable = (source: string): Piece[] => {
     from = m.index;
     const text = m[1] ?? m[2] ?? m[3];
     if (text === undefined || !/\s/.test(text.trim())) continue;
-    pieces.push({ line: at, text: text.replace(/\$\{(?:[^{}]|\{[^{}]*\})*\}/g, '9'), folded: false, code: false });
+    pieces.push({
+      line: at,
+      text: text.replace(/\$\{(?:[^{}]|\{[^{}]*\})*\}|\$\{.*$/gs, '9'),
+      folded: false,
+      code: false,
+    });
   }
   return pieces;
 };
@@ -204,8 +209,9 @@ const hardIn = (file: string, text: string): string[] =>
     return [`“${found}”: write ${better}.`];
   });
 
-const longIn = (text: string): string[] =>
-  sentencesOf(text).flatMap((sentence) => {
+/** A refusal has three parts, what was read, what is allowed and the remedy, so in a table each of them counts alone. */
+const longIn = (text: string, table: boolean): string[] =>
+  (table ? text.split(/[;:]\s/).flatMap(sentencesOf) : sentencesOf(text)).flatMap((sentence) => {
     const count = wordsIn(sentence);
     return count > LONGEST
       ? [`A sentence of ${count} words, from “${sentence.slice(0, 40)}…”: at most ${LONGEST}.`]
@@ -228,26 +234,59 @@ const namedIn = (symbol: string, text: string): boolean => {
   ).some((word) => !COMMON.has(word) && lower.includes(word.replace(/s$/, '')));
 };
 
+/** The symbols that a line of a block brings to the page: those it names, and those of the relations it works. */
+const broughtBy = (line: string): string[] => [
+  ...symbolsIn(line.replace(/^slip\s/, '').replace(/[a-z0-9]+(?:-[a-z0-9]+)+/g, '')),
+  ...(line.match(/[a-z0-9]+(?:-[a-z0-9]+)*/g) ?? []).flatMap((name) => {
+    const relation = relationNamed(name);
+    return relation ? [...relation.takes, ...Object.keys(relation.gives)] : [];
+  }),
+];
+
+/** A sign that stands for two things in one chapter, where the second of them comes. */
+const twiceUsed = (pieces: readonly Piece[]): { line: number; says: string }[] => {
+  const first = new Map<string, string>();
+  const faults: { line: number; says: string }[] = [];
+  for (const { line, text, code } of pieces)
+    for (const symbol of code ? broughtBy(text) : symbolsIn(algebraOf(text))) {
+      if (!isSymbol(symbol)) continue;
+      const { tex, says } = symbolFact(symbol);
+      const other = first.get(tex) ?? symbol;
+      first.set(tex, other);
+      if (isSymbol(other) && other !== symbol) {
+        faults.push({
+          line,
+          says: `${tex} is ${says} here and ${symbolFact(other).says} above: give one another sign.`,
+        });
+        first.set(tex, symbol);
+      }
+    }
+  return faults;
+};
+
 /** What is hard to read in a chapter, or in a table of words. */
 export const proseFaults = (file: string, text: string): Diagnostic[] => {
   const met = new Set<string>();
-  const pieces = file.endsWith('.md') ? piecesOf(text) : piecesOfTable(text);
-  return pieces.flatMap((piece) => {
+  const isChapter = file.endsWith('.md');
+  const pieces = isChapter ? piecesOf(text) : piecesOfTable(text);
+  const twice = isChapter ? twiceUsed(pieces).map((fault) => ({ file, ...fault })) : [];
+  const hard = pieces.flatMap((piece) => {
     if (piece.code) {
       for (const symbol of symbolsIn(piece.text)) met.add(symbol);
       return [];
     }
-    const symbols = file.endsWith('.md') ? symbolsIn(algebraOf(piece.text)) : [];
+    const symbols = isChapter ? symbolsIn(algebraOf(piece.text)) : [];
     const unmet = symbols.filter((s) => !met.has(s) && !namedIn(s, piece.text));
     for (const symbol of symbols) met.add(symbol);
     return [
       ...hardIn(file, piece.text),
-      ...longIn(piece.text),
+      ...longIn(piece.text, !isChapter),
       ...unmet.map(
         (s) => `“${s}” is not met yet: say beside it what it is (${isSymbol(s) ? symbolFact(s).says : ''}).`,
       ),
     ].map((says) => ({ file, line: piece.line, says }));
   });
+  return [...hard, ...twice];
 };
 
 export interface ProseCount {

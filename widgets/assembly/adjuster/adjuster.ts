@@ -28,7 +28,9 @@ declare module '../../engine/kernel/result.ts' {
     };
     'assembled-outside': { readonly joint: 'A' | 'C'; readonly out: number; readonly most: number };
     'upper-thread-joins-nothing': { readonly part: string; readonly thread: string };
-    'assembled-inside-another': { readonly lower: string; readonly upper: string };
+    'assembled-inside-another': { readonly lower: string; readonly upper: string; readonly ground: boolean };
+    /** Why it stops at once, each way. */
+    'no-turns-left': { readonly clockwise: Stop; readonly anticlockwise: Stop };
   }
 }
 
@@ -220,8 +222,11 @@ const rangeOf = (d: Description, A: Fitted, C: Fitted | undefined, Delta: number
   if (d.carried && C) {
     const blocks = forbiddenOf(d.base, d.carried);
     const w = A.start + C.start;
-    if (blocks.some((f) => w > f.from + 1e-9 && w < f.to - 1e-9))
-      return bad('assembled-inside-another', { lower: d.base.kind, upper: d.carried.kind });
+    const inside = blocks.find((f) => w > f.from + 1e-9 && w < f.to - 1e-9);
+    if (inside) {
+      const ground = inside.above.kind === 'contact' && inside.above.lower === 'ground';
+      return bad('assembled-inside-another', { lower: d.base.kind, upper: d.carried.kind, ground });
+    }
     // Equal leads never bring the two together.
     if (Delta !== 0) {
       const never: Bound = { kind: 'least engagement' };

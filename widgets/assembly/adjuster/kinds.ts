@@ -30,6 +30,7 @@ declare module '../../engine/kernel/result.ts' {
     'part-wants-threads': { readonly part: string; readonly role: Role; readonly wanted: number; readonly got: number };
     'part-in-wrong-place': { readonly part: string; readonly role: Role; readonly instead: readonly string[] };
     'part-wants-genders': { readonly part: string };
+    'part-size-unused': { readonly part: string; readonly size: SizeWord; readonly takes: readonly SizeWord[] };
     'limits-of-other-side': {
       readonly part: string;
       /** A class, or the letter of a measured diameter. */
@@ -46,6 +47,9 @@ export interface StatedThread {
   readonly length?: number | undefined;
   readonly blind?: boolean | undefined;
 }
+
+/** Sizes by the names under which a line states them. */
+export type SizeWord = 'height' | 'body' | 'head' | 'neck' | 'hexagon' | 'width';
 
 /** What a line says of a part. */
 export interface Stated {
@@ -129,15 +133,21 @@ const across = (s: Stated, b: Build, assumed: number): number => {
   return diameter;
 };
 
+/** Whether a thread is longer than the room for it; a blind one must leave a floor. */
+const tooDeep = (depth: number, room: number, blind: boolean | undefined): boolean =>
+  depth > room + (blind ? -1e-9 : 1e-9);
+
 /** Blocks and nuts of the base, the thread open upwards. */
 const blockBase =
   (shape: 'square' | 'hexagon', assumed: (d: number) => number, grounded: boolean): Builder =>
   (s, b) => {
     const t = first(s);
     const depth = t.length ?? (t.blind ? nutLength(t) : undefined);
-    const height = s.height ?? depth ?? assumed(t.thread.d);
+    // A blind thread ends on a floor.
+    const floor = t.blind ? 0.3 * t.thread.d : 0;
+    const height = s.height ?? (depth === undefined ? assumed(t.thread.d) : depth + floor);
     const thread = Math.min(depth ?? height, height);
-    if (depth !== undefined && depth > height + 1e-9)
+    if (depth !== undefined && tooDeep(depth, height, t.blind))
       return bad('thread-longer-than-part', {
         part: s.kind,
         thread: t.thread.designation,
@@ -234,7 +244,7 @@ const adapter: Builder = (s, b) => {
   // A blind thread is used up as its screw goes in, so it needs the room that a through one has for nothing.
   const [length, depth] = [screwLength(screw), nut.blind ? screwLength(nut) : nutLength(nut)];
   const body = s.body ?? Math.max(1.2 * D, nut.blind ? depth + 0.3 * nut.thread.d : depth);
-  if (depth > body + length + 1e-9)
+  if (tooDeep(depth, body + length, nut.blind))
     return bad('thread-longer-than-part', {
       part: s.kind,
       thread: nut.thread.designation,
@@ -268,7 +278,7 @@ const doubleNut: Builder = (s, b) => {
   const [a, c] = [first(s), second(s)];
   const [lower, upper] = [nutLength(a), nutLength(c)];
   const height = s.height ?? s.body ?? lower + upper;
-  if (lower + upper > height + 1e-9)
+  if (tooDeep(lower + upper, height, a.blind ?? c.blind))
     return bad('threads-meet-inside', {
       part: s.kind,
       lower: a.thread.designation,
@@ -322,6 +332,13 @@ const cap: Builder = (s, b) => {
 const carriedNut: Builder = (s, b) => {
   const t = first(s);
   const height = s.height ?? t.length ?? (s.kind === 'coupling nut' ? 3 : 1.2) * t.thread.d;
+  if (t.length !== undefined && tooDeep(t.length, height, false))
+    return bad('thread-longer-than-part', {
+      part: s.kind,
+      thread: t.thread.designation,
+      length: t.length,
+      room: height,
+    });
   put(b, 'hexagon', height, flats(s, b, 0.95 * t.thread.d), 'hexagon');
   note(b, 'thread C', height, (s.height ?? t.length) !== undefined, 0);
   return good({ below: tapIn(b, t, 0, height) });
@@ -348,36 +365,42 @@ const carriedScrew =
 
 interface Kind {
   readonly threads: number;
+  /** The sizes it has, besides the lengths of its threads. */
+  readonly takes: readonly SizeWord[];
   readonly build: Builder;
 }
 
+const HEX = ['hexagon', 'width'] as const;
+
 export const KINDS: Readonly<Record<Role, Readonly<Record<string, Kind>>>> = {
   base: {
-    'tapped block': { threads: 1, build: blockBase('square', (d) => 1.2 * d, false) },
-    'coupling nut': { threads: 1, build: blockBase('hexagon', (d) => 3 * d, true) },
-    nut: { threads: 1, build: blockBase('hexagon', (d) => 0.8 * d, false) },
-    screw: { threads: 1, build: screwBase },
-    stud: { threads: 1, build: screwBase },
+    'tapped block': { threads: 1, takes: ['height', 'width'], build: blockBase('square', (d) => 1.2 * d, false) },
+    'coupling nut': { threads: 1, takes: ['height', ...HEX], build: blockBase('hexagon', (d) => 3 * d, true) },
+    nut: { threads: 1, takes: ['height', ...HEX], build: blockBase('hexagon', (d) => 0.8 * d, false) },
+    screw: { threads: 1, takes: ['height', 'width'], build: screwBase },
+    stud: { threads: 1, takes: ['height', 'width'], build: screwBase },
   },
   turned: {
-    stud: { threads: 2, build: stud },
-    sleeve: { threads: 2, build: sleeve },
-    spindle: { threads: 2, build: spindle },
-    adapter: { threads: 2, build: adapter },
-    'coupling nut': { threads: 2, build: doubleNut },
-    'double nut': { threads: 2, build: doubleNut },
-    screw: { threads: 1, build: plainScrew },
+    stud: { threads: 2, takes: ['body', 'head', ...HEX], build: stud },
+    sleeve: { threads: 2, takes: ['head', 'body', ...HEX], build: sleeve },
+    spindle: { threads: 2, takes: ['neck', 'head', ...HEX], build: spindle },
+    adapter: { threads: 2, takes: ['body', ...HEX], build: adapter },
+    'coupling nut': { threads: 2, takes: ['height', 'body', ...HEX], build: doubleNut },
+    'double nut': { threads: 2, takes: ['height', 'body', ...HEX], build: doubleNut },
+    screw: { threads: 1, takes: ['head', ...HEX], build: plainScrew },
   },
   carried: {
-    cap: { threads: 1, build: cap },
-    nut: { threads: 1, build: carriedNut },
-    'coupling nut': { threads: 1, build: carriedNut },
-    'socket screw': { threads: 1, build: carriedScrew(0.75, 1, 'round') },
-    'flange screw': { threads: 1, build: carriedScrew(0.95, 0.6, 'hexagon') },
-    screw: { threads: 1, build: carriedScrew(0.85, 0.65, 'hexagon') },
-    spindle: { threads: 1, build: carriedScrew(0.72, 0.4, 'round') },
+    cap: { threads: 1, takes: ['height', 'width'], build: cap },
+    nut: { threads: 1, takes: ['height', ...HEX], build: carriedNut },
+    'coupling nut': { threads: 1, takes: ['height', ...HEX], build: carriedNut },
+    'socket screw': { threads: 1, takes: ['head', 'width'], build: carriedScrew(0.75, 1, 'round') },
+    'flange screw': { threads: 1, takes: ['head', ...HEX], build: carriedScrew(0.95, 0.6, 'hexagon') },
+    screw: { threads: 1, takes: ['head', ...HEX], build: carriedScrew(0.85, 0.65, 'hexagon') },
+    spindle: { threads: 1, takes: ['head', 'width'], build: carriedScrew(0.72, 0.4, 'round') },
   },
 };
+
+const SIZE_WORDS = ['height', 'body', 'head', 'neck', 'hexagon', 'width'] as const;
 
 export const partOf = (stated: Stated): Result<Part> => {
   const kind = KINDS[stated.role][stated.kind];
@@ -394,6 +417,8 @@ export const partOf = (stated: Stated): Result<Part> => {
       wanted: kind.threads,
       got: stated.threads.length,
     });
+  const unused = SIZE_WORDS.find((size) => stated[size] !== undefined && !kind.takes.includes(size));
+  if (unused !== undefined) return bad('part-size-unused', { part: stated.kind, size: unused, takes: kind.takes });
   const build: Build = { outer: [], bores: [], sizes: [] };
   const ends = kind.build(stated, build);
   if (!ends.ok) return ends;

@@ -18,6 +18,7 @@ import {
 } from '../../engine/index.ts';
 import { asMeasured } from '../../input/designation-sides.ts';
 import type { Adjuster, Fitted } from './adjuster.ts';
+import type { Joint } from './joint.ts';
 
 interface PitchLimits {
   readonly min: Millimetres;
@@ -45,7 +46,19 @@ export interface JointPlay {
 /** Flanks that lean by 30° move out by twice the coat, on both sides of the diameter. */
 const ON_DIAMETER = 4;
 
-export const jointPlay = ({ thread, coat }: Fitted): Result<JointPlay> => {
+export const jointPlay = (fitted: Fitted): Result<JointPlay> => {
+  let play = known.get(fitted.joint);
+  if (play === undefined) {
+    play = playOf(fitted);
+    known.set(fitted.joint, play);
+  }
+  return play;
+};
+
+/** Worked out once a joint: the figure, the sheet and every field of a page ask for it. */
+const known = new WeakMap<Joint, Result<JointPlay>>();
+
+const playOf = ({ thread, coat }: Fitted): Result<JointPlay> => {
   const fit = fitOfThread(thread);
   if (!fit.ok) return fit;
   const { screw, nut, clearance, classes, assumed } = fit.value;

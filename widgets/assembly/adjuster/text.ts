@@ -242,7 +242,7 @@ const parted = (phrase: string): readonly string[] => {
   return at > 0 && isLength(after) && readThread(before).ok && !readThread(phrase).ok ? [before, after] : [phrase];
 };
 
-const isLength = (text: string): boolean => readQuantity(text, 'mm', 'mm').ok && LENGTH.test(text);
+const isLength = (text: string): boolean => LENGTH.test(text) && readQuantity(text, 'mm', 'mm').ok;
 
 const lengthOf = (role: Role, text: string): Result<number> => {
   const read = text.length <= 30 ? readQuantity(text, 'mm', 'mm') : undefined;

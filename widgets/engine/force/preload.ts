@@ -59,7 +59,7 @@ export const springForce = relation({
 
 export const separationLoad = relation({
   name: 'separation-load',
-  says: 'Outside load at which two faces pressed together by a spring or bolt part.',
+  says: 'Outside load at which two faces pressed together by a spring or bolt separate.',
   takes: ['F_0', 'k_b', 'k_m'],
   gives: { F_sep: 'F_0*(k_b + k_m)/k_m' },
   source: 'Preloaded joint as two springs side by side (usual bolted-joint diagram); a soft spring leaves F_sep = F_0.',

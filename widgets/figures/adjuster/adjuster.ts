@@ -21,7 +21,7 @@ import { stepName } from '../../input/dividers.ts';
 import { escapeText } from '../../input/escape.ts';
 import { numeral, show, type UnitView, withSign } from '../../input/format.ts';
 import { reasonOf } from '../../words/reason.ts';
-import { springRadius } from '../kit/adjuster-extras.ts';
+import { reachesOf, springRadius } from '../kit/adjuster-extras.ts';
 import { extentsOf, type Frame, frameIn, namesAt, partsHtml, pictureOf, updateParts } from '../kit/adjuster-picture.ts';
 import { defineFigure, type NumbersOf } from '../kit/figure.ts';
 import { knobSvg, mountKnob, updateKnob } from '../kit/knob.ts';
@@ -72,13 +72,16 @@ const draw = (s: State): string => {
 const readings = (s: State, view: UnitView): string =>
   `${readoutHtml(readout(s, view))}${partsTable(s, view)}<p class="figure-words">${escapeText(WORDS.assumed(assumedOf(s.adjuster, view)))}</p>`;
 
-const names = (s: State): string =>
-  namesAt(s.adjuster, s.standing)
+/** Beside the parts, and beside the springs where these stand there. */
+const names = ({ adjuster, standing: now, frame }: State): string => {
+  const beside = adjuster.springs ? reachesOf(adjuster).right : 0;
+  return namesAt(adjuster, now)
     .map(
       ([role, [x, z]]) =>
-        `<text class="part-name ${role}" x="${px(s.frame.x + x * s.frame.scale + 8)}" y="${px(s.frame.y - z * s.frame.scale + 4)}">${WORDS.parts[role]}</text>`,
+        `<text class="part-name ${role}" x="${px(frame.x + Math.max(x, beside) * frame.scale + 8)}" y="${px(frame.y - z * frame.scale + 4)}">${WORDS.parts[role]}</text>`,
     )
     .join('');
+};
 
 const partsTable = ({ adjuster }: State, view: UnitView): string => {
   const cells = (tag: 'td' | 'th', row: readonly string[]) =>
@@ -139,7 +142,10 @@ const playRows = (adjuster: Adjuster, view: UnitView): LiveFigure[] => {
     const play = jointPlay(fitted);
     if (!play.ok) return [`play${joint}`, WORDS.readout.play(joint, ''), reasonOf(play)];
     const { limits, coat, least, most } = play.value;
-    const name = WORDS.readout.play(joint, WORDS.readout.limits(limits, coat > 0 ? motion(coat, view) : ''));
+    const name = WORDS.readout.play(
+      joint,
+      WORDS.readout.limits(limits, coat > 0 ? show(coat, { shown: 'motion', digits: 2 }, view) : ''),
+    );
     if (!most.ok) return [`play${joint}`, name, WORDS.readout.neverGoes];
     const to = motion(most.value, view);
     return [

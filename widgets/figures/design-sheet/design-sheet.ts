@@ -25,7 +25,7 @@ const lineText = (line: Line, view: UnitView): string => {
 };
 
 const draw = (s: Sheet, view: UnitView): string => {
-  const picture = s.fit.ok ? drawing(s.fit.value, s.called, view) : s.fit;
+  const picture = s.fit.ok ? drawing(s.fit.value, s.called, s.fromParts, view) : s.fit;
   const groups = s.groups
     .filter((g) => g.lines.length > 0)
     .map(

@@ -69,7 +69,7 @@ const dimensionsOf = (
     }),
   );
 
-export const drawing = (fit: FitState, called: string, view: UnitView): Result<string> => {
+export const drawing = (fit: FitState, called: string, fromParts: boolean, view: UnitView): Result<string> => {
   const { adjuster } = fit;
   const { clockwise, anticlockwise } = adjuster;
   // In the middle between its stops, whatever it was put together as.
@@ -106,7 +106,7 @@ export const drawing = (fit: FitState, called: string, view: UnitView): Result<s
       partsHtml({ ...pictureOf(adjuster, now, frame), guide: '' }, 'sheet') +
       dimensionsOf(partsOf(adjuster), now.at, view).map(dimension).join('') +
       `${leader(fit.A, under(fit.A, 'base', 'turned'))}${leader(fit.C, under(fit.C, 'turned', 'carried'))}</svg>` +
-      `<p class="sheet-plain">${WORDS.drawing.plain(adjuster.tip.kind === 'ball')}</p>`,
+      `<p class="sheet-plain">${fromParts ? WORDS.drawing.ofParts : WORDS.drawing.plain(adjuster.tip.kind === 'ball')}</p>`,
   );
 };
 

@@ -135,7 +135,9 @@ const sheetOf = (
   ];
   const budget = { ...judgeBudget(fixed, error.growing, v.e_w, judge), independent: error.independent };
   const typed = readPartsList(numbers.texts.parts);
-  for (const [key, at] of NOT_LOOKED_AT) judge.leave(LINES.notLookedAt[key].name, LINES.notLookedAt[key].why, at);
+  // Parts state their coats.
+  for (const [key, at] of NOT_LOOKED_AT)
+    if (!(stated && key === 'plating')) judge.leave(LINES.notLookedAt[key].name, LINES.notLookedAt[key].why, at);
   return good({
     A,
     C,
@@ -194,8 +196,8 @@ const travelLines = (
     line(LINES.travel.stroke, adjuster.stroke, MOTION),
     words(LINES.travel.stopsClockwise, ADJUSTER.stop(adjuster.clockwise)),
     words(LINES.travel.stopsAnticlockwise, ADJUSTER.stop(adjuster.anticlockwise)),
-    line(LINES.travel.mark('A'), sideA.middle, TURNS),
-    line(LINES.travel.mark('C'), sideC.middle, TURNS),
+    line(LINES.travel.mark('A'), sideA.mark, TURNS),
+    line(LINES.travel.mark('C'), sideC.mark, TURNS),
     ...(G.ok ? [line(LINES.travel.eaten, G.value.G, { shown: 'plain', digits: 3 })] : []),
   ];
 };

@@ -2,15 +2,16 @@
  * The bodies of the solid: the three parts, the tip, and what locks and preloads them, each a closed net of its own, made once
  * an adjuster. Each moves with one part, and each has for every corner what the picture needs: normal, thread, place.
  */
-import { type Adjuster, partsOf } from '../../assembly/adjuster/adjuster.ts';
+import { type Adjuster, partsOf, standing } from '../../assembly/adjuster/adjuster.ts';
 import { type Part, type Role, reach, type Step, type ThreadEnd } from '../../assembly/adjuster/part.ts';
 import { type Mesh, meshAround, meshOf } from '../../assembly/adjuster/solid.ts';
 import { crestsOf, type Point, type Skin } from '../../assembly/adjuster/surface.ts';
 import { diameters } from '../../engine/index.ts';
+import { springEnds, springRadius } from '../kit/adjuster-extras.ts';
 import { type Faceted, facetsOf } from './facets.ts';
 
 export interface Body {
-  readonly name: Role | 'tip' | 'post' | 'arm';
+  readonly name: Role | 'tip' | 'post' | 'arm' | 'spring';
   /** The part it is moved with, and coloured as. */
   readonly with: Role;
   /** Whether the cut goes through it: a solid screw is shown whole. */
@@ -106,7 +107,7 @@ const widest = (a: Adjuster): number => Math.max(...partsOf(a).flatMap((p) => p.
 
 /** A post beside the parts that keeps the carried part from turning. */
 const guideOf = (a: Adjuster): Guide | undefined => {
-  if (!a.carried) return undefined;
+  if (!a.carried || a.lock.kind === 'none' || a.lock.kind === 'springs') return undefined;
   const radius = 0.14 * Math.max(a.A.thread.d, a.C?.thread.d ?? 0);
   return { at: widest(a) + 2.2 * radius, radius };
 };
@@ -138,6 +139,75 @@ const guideBodies = (a: Adjuster, height: number): Body[] => {
   ];
 };
 
+/** Turns of a coil, and how finely it and its wire are drawn. */
+const COILS = 7;
+const ALONG = 12;
+const WIRE = 8;
+
+/**
+ * A spring as a wire from the lower part out to its radius, up in coils and back to the upper part, one mm long: the picture stretches it along the axis. The
+ * ends of the wire are inside the parts, and closed.
+ */
+const springMesh = (a: Adjuster, angle: number): Mesh => {
+  const radius = springRadius(a);
+  const coil = 0.13 * Math.max(a.A.thread.d, a.C?.thread.d ?? 0);
+  const wire = 0.42 * coil;
+  const [sin, cos] = [Math.sin(angle), Math.cos(angle)];
+  const count = COILS * ALONG;
+  const path = [
+    [0.5 * radius, 0, 0],
+    [radius - coil, 0, 0],
+    ...Array.from({ length: count + 1 }, (_, i) => {
+      const t = (2 * Math.PI * i) / ALONG;
+      return [radius - coil * Math.cos(t), coil * Math.sin(t), i / count];
+    }),
+    [radius - coil, 0, 1],
+    [0.5 * radius, 0, 1],
+  ] as const;
+  const positions: number[] = [];
+  const triangles: number[] = [];
+  path.forEach(([x, y, z], i) => {
+    const [px, py] = path[Math.max(0, i - 1)] ?? [x, y];
+    const [qx, qy] = path[Math.min(path.length - 1, i + 1)] ?? [x, y];
+    // The wire runs nearly flat, so its ring stands on the direction it has across the axis.
+    const length = Math.hypot(qx - px, qy - py) || 1;
+    const [ox, oy] = [(qy - py) / length, -(qx - px) / length];
+    for (let k = 0; k < WIRE; k++) {
+      const t = (2 * Math.PI * k) / WIRE;
+      const out = wire * Math.cos(t);
+      const [u, v] = [x + out * ox, y + out * oy];
+      // A mm along the axis is stretched to the length of the spring, so the wire is as much flatter before.
+      positions.push(u * cos - v * sin, u * sin + v * cos, z + (wire * Math.sin(t)) / springLengthGuess(a));
+    }
+  });
+  const ring = (i: number, k: number) => i * WIRE + (k % WIRE);
+  for (let i = 0; i + 1 < path.length; i++)
+    for (let k = 0; k < WIRE; k++) {
+      triangles.push(ring(i, k), ring(i + 1, k + 1), ring(i, k + 1));
+      triangles.push(ring(i, k), ring(i + 1, k), ring(i + 1, k + 1));
+    }
+  for (let k = 1; k + 1 < WIRE; k++) {
+    triangles.push(ring(0, 0), ring(0, k), ring(0, k + 1));
+    triangles.push(ring(path.length - 1, 0), ring(path.length - 1, k + 1), ring(path.length - 1, k));
+  }
+  return { positions: Float64Array.from(positions), triangles: Uint32Array.from(triangles) };
+};
+
+const springLengthGuess = (a: Adjuster): number => {
+  const ends = springEnds(a, standing(a, 0));
+  return ends ? Math.max(1, ends.head - ends.foot) : 1;
+};
+
+const springBodies = (a: Adjuster): Body[] => {
+  const count = a.springs?.count ?? 0;
+  return Array.from({ length: Math.min(count, MOST_SPRINGS) }, (_, i): Body => {
+    const angle = Math.PI / 8 + (2 * Math.PI * i) / count;
+    return { name: 'spring', with: 'base', cut: false, facets: plain(springMesh(a, angle)) };
+  });
+};
+/** More are drawn by nobody, and each is a call to the picture. */
+const MOST_SPRINGS = 8;
+
 export const bodiesOf = (a: Adjuster, postHeight: number): readonly Body[] => {
   const crests = crestsOf(a);
   const parts = partsOf(a).map(
@@ -154,5 +224,6 @@ export const bodiesOf = (a: Adjuster, postHeight: number): readonly Body[] => {
     ...parts,
     ...(tip ? [{ name: 'tip', with: top.role, cut: false, facets: plain(tip) } satisfies Body] : []),
     ...guideBodies(a, postHeight),
+    ...springBodies(a),
   ];
 };

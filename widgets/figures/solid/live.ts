@@ -4,9 +4,10 @@
  */
 import { type Adjuster, standing } from '../../assembly/adjuster/adjuster.ts';
 import { heightOf, type Role, reach } from '../../assembly/adjuster/part.ts';
+import { springEnds } from '../kit/adjuster-extras.ts';
 import { bodiesOf } from './bodies.ts';
 import { coloursOf } from './colours.ts';
-import { BEGIN, type Pose, type Posed, posed, widestOf } from './pose.ts';
+import { BEGIN, between, type Pose, type Posed, posed, widestOf } from './pose.ts';
 import { type Lit, makeScene, type Scene, type View } from './scene.ts';
 import type { State } from './state.ts';
 import { onPicture, PICTURE } from './view.ts';
@@ -31,6 +32,9 @@ const COARSEST = 0.75;
 /** A frame that took longer than this, ms, asks for a coarser one. */
 const SLOW = 40;
 const RESTS = 160;
+/** How long a step takes to be seen, ms. */
+const PASSES = 500;
+const lessMotion = (): boolean => window.matchMedia('(prefers-reduced-motion: reduce)').matches;
 
 export const liveOn = (stage: HTMLElement, able: boolean, again: () => void): Live => {
   let scene: Scene | undefined;
@@ -41,6 +45,9 @@ export const liveOn = (stage: HTMLElement, able: boolean, again: () => void): Li
   let rest = 0;
   let sharpness = FINE;
   let last = 0;
+  /** A step is seen to be done, unless the reader wants less motion. */
+  let passing: { readonly from: Posed; readonly since: number } | undefined;
+  let stepShown: number | undefined;
 
   const put = () => {
     const place = stage.querySelector<HTMLElement>('[data-solid]');
@@ -56,7 +63,10 @@ export const liveOn = (stage: HTMLElement, able: boolean, again: () => void): Li
       made = s.adjuster;
       scene.setBodies(bodiesOf(s.adjuster, postHeight(s.adjuster)));
     }
-    scene.render(viewOf(s, pose), coloursOf(scene.canvas), fineness * Math.min(1, window.devicePixelRatio || 1));
+    const t = passing ? Math.min(1, (performance.now() - passing.since) / PASSES) : 1;
+    const now = passing && t < 1 ? between(passing.from, pose, t * t * (3 - 2 * t)) : pose;
+    if (t >= 1) passing = undefined;
+    scene.render(viewOf(s, now), coloursOf(scene.canvas), fineness * Math.min(1, window.devicePixelRatio || 1));
   };
   const ask = () => {
     if (!scene) return;
@@ -68,10 +78,14 @@ export const liveOn = (stage: HTMLElement, able: boolean, again: () => void): Li
         last = now;
         if (took > SLOW && took < 4 * RESTS) sharpness = Math.max(COARSEST, sharpness / 1.4);
         paint(sharpness);
+        if (passing) ask();
       });
     rest = window.setTimeout(() => paint(FINE), RESTS);
   };
-  if (able) {
+  // What belonged to a lost context is of no use to the next: a new canvas is made for it.
+  const begin = () => {
+    scene?.canvas.remove();
+    made = undefined;
     scene = makeScene(
       () => {
         lost = true;
@@ -80,17 +94,23 @@ export const liveOn = (stage: HTMLElement, able: boolean, again: () => void): Li
       },
       () => {
         lost = false;
-        made = undefined;
+        begin();
         again();
       },
     );
     scene?.canvas.setAttribute('aria-hidden', 'true');
     scene?.size(PICTURE.width, PICTURE.height);
+  };
+  if (able) {
+    begin();
     window.matchMedia('(prefers-color-scheme: dark)').addEventListener('change', ask);
   }
   const live: Live = {
     pose: BEGIN,
     show: (s, pose) => {
+      if (shown && stepShown !== live.pose.step && shown.s.adjuster === s.adjuster && !lessMotion())
+        passing = { from: shown.pose, since: performance.now() };
+      stepShown = live.pose.step;
       shown = { s, pose };
       put();
       ask();
@@ -143,11 +163,20 @@ export const litOf = (s: State, pose: Posed, role: Role): { A: Lit; C: Lit } => 
   return { A: one('A'), C: one('C') };
 };
 
-const viewOf = (s: State, pose: Posed): View => ({
-  aim: pose.aim,
-  cut: pose.cut,
-  place: (body) => ({ lift: pose.at[body.with], turns: body.name === 'post' ? 0 : pose.turns[body.with] }),
-  lit: (role) => litOf(s, pose, role),
-  // With the lock off the post and its arm hold nothing.
-  shown: (body) => s.locked || (body.name !== 'post' && body.name !== 'arm'),
-});
+const viewOf = (s: State, pose: Posed): View => {
+  const springs = springEnds(s.adjuster, pose);
+  return {
+    aim: pose.aim,
+    cut: pose.cut,
+    marked: pose.marked,
+    place: (body) => {
+      if (body.name === 'post') return { lift: 0, turns: 0 };
+      if (body.name === 'spring' && springs)
+        return { lift: springs.foot, turns: 0, stretch: Math.max(0.5, springs.head - springs.foot) };
+      return { lift: pose.at[body.with] + (body.name === 'tip' ? pose.tipLift : 0), turns: pose.turns[body.with] };
+    },
+    lit: (role) => litOf(s, pose, role),
+    // With the lock off the post and its arm hold nothing.
+    shown: ({ name }) => (name === 'post' || name === 'arm' ? pose.locked : name === 'spring' ? pose.sprung : true),
+  };
+};

@@ -29,7 +29,9 @@ export interface View {
   /** Opening of the cut, degrees: 0 is whole, 180 the front half gone. */
   readonly cut: number;
   /** Height over the bottom of the base, mm, and turns clockwise. */
-  readonly place: (body: Body) => { readonly lift: number; readonly turns: number };
+  readonly place: (body: Body) => { readonly lift: number; readonly turns: number; readonly stretch?: number };
+  /** Whether the scribed line is on the parts yet. */
+  readonly marked: boolean;
   /** Of a body of this part: which flanks carry. */
   readonly lit: (role: Role) => { readonly A: Lit; readonly C: Lit };
   readonly shown: (body: Body) => boolean;
@@ -44,12 +46,12 @@ export interface Scene {
 
 /** Depth is written in this many mm either side of the middle. */
 const DEEP = 300;
-const BODY_IDS = ['base', 'turned', 'carried', 'tip', 'post', 'arm'] as const;
+const BODY_IDS = ['base', 'turned', 'carried', 'tip', 'post', 'arm', 'spring'] as const;
 
-const columnMajor = (lift: number, turns: number): number[] => {
+const columnMajor = (lift: number, turns: number, stretch: number): number[] => {
   // Clockwise seen from above.
   const [s, c] = [Math.sin(-2 * Math.PI * turns), Math.cos(-2 * Math.PI * turns)];
-  return [c, s, 0, 0, -s, c, 0, 0, 0, 0, 1, 0, 0, 0, lift, 1];
+  return [c, s, 0, 0, -s, c, 0, 0, 0, 0, stretch, 0, 0, 0, lift, 1];
 };
 
 /** Undefined where the browser has no WebGL 2. */
@@ -60,23 +62,15 @@ export const makeScene = (onLost: () => void, onBack: () => void): Scene | undef
     return undefined;
   const renderer = new Renderer({ canvas, alpha: true, depth: false, antialias: false, premultipliedAlpha: true });
   const { gl } = renderer;
-  let parts: ReturnType<typeof partsOf>;
+  const parts = partsOf(gl);
   let meshes: { readonly body: Body; readonly mesh: Mesh }[] = [];
   let target: RenderTarget | undefined;
   let size = { width: 1, height: 1 };
-  const start = () => {
-    parts = partsOf(gl);
-    target = undefined;
-  };
-  start();
   canvas.addEventListener('webglcontextlost', (event) => {
     event.preventDefault();
     onLost();
   });
-  canvas.addEventListener('webglcontextrestored', () => {
-    start();
-    onBack();
-  });
+  canvas.addEventListener('webglcontextrestored', onBack);
   return {
     canvas,
     setBodies: (bodies) => {
@@ -181,7 +175,6 @@ const paint = (
     depthScale: 1 / (2 * DEEP) / 0.5,
     accent: colours.accent,
     second: [Math.sin(open), Math.cos(open)],
-    scribed: [Math.cos(SCRIBED), Math.sin(SCRIBED)],
   });
   renderer.bindFramebuffer(target);
   renderer.setViewport(w, h);
@@ -191,15 +184,16 @@ const paint = (
   gl.clear(gl.COLOR_BUFFER_BIT | gl.DEPTH_BUFFER_BIT);
   for (const { body, mesh } of meshes) {
     if (!view.shown(body)) continue;
-    const { lift, turns } = view.place(body);
+    const { lift, turns, stretch = 1 } = view.place(body);
     const lit = view.lit(body.with);
     const onPart = body.name === body.with;
-    const colour = body.name === 'post' ? colours.parts.base : colours.parts[body.with];
+    const colour = body.name === 'post' || body.name === 'spring' ? colours.parts.base : colours.parts[body.with];
     put({
-      place: columnMajor(lift, turns),
+      place: columnMajor(lift, turns, stretch),
       colour,
       hatch: colours.ink,
       wedge: [0, -1, body.cut ? open : 0],
+      scribed: view.marked && body.name !== 'spring' ? [Math.cos(SCRIBED), Math.sin(SCRIBED)] : [0, 0],
       litA: onPart ? [lit.A.side, lit.A.from, lit.A.to, 0] : [0, 0, 0, 0],
       litC: onPart ? [lit.C.side, lit.C.from, lit.C.to, 0] : [0, 0, 0, 0],
       id: BODY_IDS.indexOf(body.name),

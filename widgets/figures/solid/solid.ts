@@ -8,25 +8,28 @@ import { WORDS } from '#words/figures/solid.ts';
 import { partsOf, standing } from '../../assembly/adjuster/adjuster.ts';
 import { escapeText } from '../../input/escape.ts';
 import { numeral, show, type UnitView, withSign } from '../../input/format.ts';
+import { stepSaid } from '../kit/build-steps.ts';
 import { defineFigure } from '../kit/figure.ts';
 import { knobSvg, mountKnob, updateKnob } from '../kit/knob.ts';
 import { mountPull } from '../kit/pull.ts';
 import { mountSliders, type Slider, sliderHtml, updateSlider } from '../kit/slider.ts';
+import { stepsOf } from './assembling.ts';
 import { labelsHtml, leaders, updateLabels } from './labels.ts';
 import { hasWebgl, type Live, liveOn } from './live.ts';
-import { BEGIN, type Pose, type Posed, posed } from './pose.ts';
+import { BEGIN, type Posed, posed } from './pose.ts';
 import { type State, stateOf } from './state.ts';
 import { stillOf } from './still.ts';
 import { PICTURE } from './view.ts';
 
-const SLIDERS: readonly Slider<keyof Pose>[] = [
+type Way = 'round' | 'above' | 'cut' | 'apart';
+const SLIDERS: readonly Slider<Way>[] = [
   { name: 'round', label: WORDS.sliders.round, min: -180, max: 180, step: 5 },
   { name: 'above', label: WORDS.sliders.above, min: -60, max: 80, step: 5 },
   { name: 'cut', label: WORDS.sliders.cut, min: 0, max: 180, step: 5 },
   { name: 'apart', label: WORDS.sliders.apart, min: 0, max: 1, step: 0.05 },
 ];
 
-const textOf = (name: keyof Pose, value: number): string =>
+const textOf = (name: Way, value: number): string =>
   name === 'apart'
     ? value === 0
       ? WORDS.together
@@ -66,8 +69,40 @@ const draw = (s: State, view: UnitView): string => {
     `<svg class="solid-leaders" viewBox="0 0 ${PICTURE.width} ${PICTURE.height}" preserveAspectRatio="none" aria-hidden="true"><path data-leaders d="${leaders(s, pose)}"/></svg>` +
     `${labelsHtml(s, pose, wordsAt(s, view))}</div>` +
     `<div class="solid-side">${knobSvg(s.standing.n, s.adjuster.divider, s.adjuster.steps, WORDS.knob)}` +
-    `<div class="solid-sliders">${SLIDERS.map((x) => sliderHtml(x, BEGIN[x.name], textOf(x.name, BEGIN[x.name]))).join('')}</div></div></div>`
+    `<div class="solid-sliders">${SLIDERS.map((x) => sliderHtml(x, BEGIN[x.name], textOf(x.name, BEGIN[x.name]))).join('')}</div>${STEPPER}</div></div>`
   );
+};
+
+/** Puts the adjuster together, a step a press. Only a script can. */
+const STEPPER =
+  `<div class="solid-steps"><button type="button" class="plain" data-begin data-key="begin">${WORDS.steps.begin}</button><div data-steps hidden>` +
+  `<p role="status" data-step-says></p><p class="solid-step-keys"><button type="button" data-build="-1" data-key="step-back">${WORDS.steps.back}</button>` +
+  `<button type="button" data-build="1" data-key="step-on">${WORDS.steps.on}</button><button type="button" class="plain" data-whole data-key="whole">${WORDS.steps.whole}</button></p></div></div>`;
+
+const stepHtml = (s: State, step: number, view: UnitView): string => {
+  const steps = stepsOf(s.adjuster);
+  if (step === 0) return escapeText(WORDS.steps.first(steps.length));
+  const one = steps[step - 1];
+  if (!one) return '';
+  const { name, text, count, caution } = stepSaid(one, s.adjuster, view);
+  return (
+    `<b>${escapeText(WORDS.steps.of(step, steps.length))} ${escapeText(name)}</b> ${escapeText(text)} ${escapeText(WORDS.steps.count(count))}` +
+    (caution === undefined ? '' : ` <strong class="card-caution">${escapeText(caution)}</strong>`)
+  );
+};
+
+const followSteps = (stage: HTMLElement, s: State, step: number | undefined, view: UnitView): void => {
+  const [begin, panel, says] = ['[data-begin]', '[data-steps]', '[data-step-says]'].map((q) =>
+    stage.querySelector<HTMLElement>(q),
+  );
+  if (!begin || !panel || !says) return;
+  begin.hidden = step !== undefined;
+  panel.hidden = step === undefined;
+  const text = step === undefined ? '' : stepHtml(s, step, view);
+  if (says.dataset.said !== text) {
+    says.dataset.said = text;
+    says.innerHTML = text;
+  }
 };
 
 const lives = new WeakMap<HTMLElement, Live>();
@@ -84,6 +119,7 @@ const follow = (stage: HTMLElement, s: State, view: UnitView): void => {
     const still = stage.querySelector('[data-still]');
     if (still) still.innerHTML = stillHtml(s, pose);
   }
+  followSteps(stage, s, live?.pose.step, view);
   updateLabels(stage, s, pose, wordsAt(s, view));
   updateKnob(stage, s.standing.n);
 };
@@ -153,7 +189,7 @@ export const solidFigure = defineFigure({
       write: turnTo,
       steps: () => read()?.adjuster.steps ?? 1,
     });
-    mountSliders<keyof Pose>(stage, {
+    mountSliders<Way>(stage, {
       sliders: () => SLIDERS,
       read: (name) => live.pose[name],
       write: (name, value) => {
@@ -161,13 +197,27 @@ export const solidFigure = defineFigure({
         again();
       },
     });
+    stage.addEventListener('click', (event) => {
+      const button = event.target instanceof Element ? event.target.closest('button') : null;
+      const s = read();
+      if (!button || !s || !button.closest('.solid-steps')) return;
+      const { step } = live.pose;
+      const by = Number(button.dataset.build ?? 0);
+      const to = Math.max(0, Math.min(stepsOf(s.adjuster).length, (step ?? 0) + by));
+      live.pose = { ...live.pose, step: 'whole' in button.dataset ? undefined : to };
+      again();
+      // What was pressed is gone; the hand stays where it was.
+      const next = 'whole' in button.dataset ? '[data-begin]' : 'begin' in button.dataset ? '[data-build="1"]' : '';
+      if (next) stage.querySelector<HTMLElement>(next)?.focus({ preventScroll: true });
+    });
     mountPull(stage, (event) => {
       const place = stage.querySelector<HTMLElement>('[data-solid]');
       const s = read();
       if (!place || !s || !(event.target instanceof Node && place.contains(event.target))) return undefined;
       const unit = PICTURE.width / place.getBoundingClientRect().width;
       const was = { pose: live.pose, n: s.standing.n };
-      const turned = live.isOnHead(event, s);
+      // While it is put together nothing is turned but by its steps.
+      const turned = live.pose.step === undefined && live.isOnHead(event, s);
       const pose = posed(s, live.pose);
       return {
         tap: () => {},

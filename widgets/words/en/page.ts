@@ -45,11 +45,11 @@ export const workedIn = (example: string): string => `worked in ${example}`;
 
 export const predictionNumber = (n: number): string => `Prediction ${n}`;
 export const PREDICT_FIRST = 'Predict first';
-export const SHOW_ANSWER = 'Show the answer';
+export const SHOW_ANSWER = 'Answer';
 
 export const EXERCISE = 'Exercise';
 export const HINT = 'Hint';
-export const WORKED_ANSWER = 'Worked answer';
+export const WORKED_ANSWER = 'Answer';
 /** Both are places in the page, or what stands in them. */
 export const answerLine = (answer: string, accepted: string): string => `Answer: ${answer}; accepted from ${accepted}.`;
 
@@ -59,7 +59,7 @@ export const PAPERS_WITHOUT_SCRIPT =
 export const MIXED_REVIEW = 'Mixed review';
 
 export const ONE_FILE_WITHOUT_SCRIPT =
-  'This single file needs script to choose a page. The folder of pages reads without.';
+  'This single file needs script to choose a page. The folder of pages works without script.';
 
 /** Read without a network, at an address that this browser has no page of. */
 export const NO_PAGE = {
