@@ -11,7 +11,7 @@
  */
 
 import type { EvalFunction, MathNode } from 'mathjs';
-import { DERIVATION } from '#words/page.ts';
+import { DERIVATION, whyLines } from '#words/page.ts';
 import { type AnyRelation, isSymbol, relationNamed, type SymbolName, symbolFact } from '../engine/index.ts';
 import { escapeText } from '../input/escape.ts';
 import type { Diagnostics } from './diagnostics.ts';
@@ -31,6 +31,8 @@ interface Line {
 }
 
 const POINTS = 200;
+/** Steps that stand open above the last line. */
+const SHORT = 2;
 /** A line with more characters of algebra than this takes the whole width, its reason below. */
 const LONG = 90;
 
@@ -45,9 +47,16 @@ export const derivation = (
 ): string => {
   const lines = body.split('\n').flatMap((text, i) => readLine(text, firstLine + i, book) ?? []);
   check(lines, firstLine, book);
-  return `<section class="derivation"><h3>${escapeText(title || DERIVATION)}</h3><ol>${lines
-    .map((l) => render(l, inline, l === lines.at(-1) && l.cites !== undefined ? numbered(l.cites) : undefined))
-    .join('')}</ol></section>`;
+  const last = lines.at(-1);
+  const steps = lines.slice(0, -1).map((l) => render(l, inline, undefined));
+  const end = last ? render(last, inline, last.cites === undefined ? undefined : numbered(last.cites)) : '';
+  const heading = `<h3>${escapeText(title || DERIVATION)}</h3>`;
+  // What it arrives at is read by all, how it comes there by those who ask.
+  return `<section class="derivation">${heading}${
+    steps.length > SHORT
+      ? `<details><summary>${whyLines(steps.length)}</summary><ol>${steps.join('')}</ol></details><ol>${end}</ol>`
+      : `<ol>${steps.join('')}${end}</ol>`
+  }</section>`;
 };
 
 const readLine = (text: string, line: number, book: Diagnostics): Line[] | undefined => {
