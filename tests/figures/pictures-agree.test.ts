@@ -471,6 +471,7 @@ const NO_PLOT = [
   'other-ways',
   'design-sheet',
   'bench-card',
+  'printed-spring',
 ];
 
 /** The numbers a chapter gives to a figure of the widget. */

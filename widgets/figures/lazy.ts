@@ -26,6 +26,7 @@ import { otherWays } from './other-ways/other-ways.ts';
 import { pairMap } from './pair-map/pair-map.ts';
 import { playBatchFigure } from './play-batch/play-batch.ts';
 import { practiceRig } from './practice-rig/practice-rig.ts';
+import { printedSpring } from './printed-spring/printed-spring.ts';
 import { ramp } from './ramp/ramp.ts';
 import { reversalLoop } from './reversal-loop/reversal-loop.ts';
 import { roundingCost } from './rounding-cost/rounding-cost.ts';
@@ -69,4 +70,5 @@ export const LAZY: readonly Figure[] = [
   fitSection,
   drawerFigure,
   benchCard,
+  printedSpring,
 ];
