@@ -52,7 +52,13 @@ interface Said {
 const turnsText = (turns: number, steps: number, { adjuster }: State): string => {
   const whole = Math.floor(turns + 1e-9);
   const rest = (turns - whole) * adjuster.steps;
-  return WORDS.turns(numeral(turns, 4), whole, numeral(rest, 3), stepName(adjuster.divider), numeral(steps, 4));
+  return WORDS.turns(
+    numeral(turns, 4),
+    whole,
+    numeral(Math.abs(rest) < 5e-4 ? 0 : rest, 3),
+    stepName(adjuster.divider),
+    numeral(Number(steps.toPrecision(4))),
+  );
 };
 
 const said = (step: BuildStep, s: State, view: UnitView): Said => {
@@ -144,7 +150,7 @@ const draw = (s: State, view: UnitView): string => {
     const { name, text, count, caution } = said(step, s, view);
     return (
       `<li><div class="card-do"><b>${escapeText(name)}</b> ${escapeText(text)}${caution === undefined ? '' : ` <strong class="card-caution">${escapeText(caution)}</strong>`}</div>` +
-      `<div class="card-count">${escapeText(count)}</div><span class="card-tick" aria-hidden="true"></span></li>`
+      `${count === WORDS.none ? '' : `<div class="card-count">${escapeText(count)}</div>`}<span class="card-tick" aria-hidden="true"></span></li>`
     );
   });
   return (
@@ -172,7 +178,7 @@ export const benchCard = defineFigure({
       A: numeral(A.mark, 4),
       C: C && numeral(C.mark, 4),
       check: turn && {
-        turns: numeral(Math.abs(turn.turns), 4),
+        turns: numeral(Number(Math.abs(turn.turns).toPrecision(4))),
         clockwise: turn.turns > 0,
         from: signed(turn.go.min, view),
         to: signed(turn.go.max, view),

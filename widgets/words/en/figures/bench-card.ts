@@ -18,10 +18,13 @@ export const WORDS = {
     `${C === undefined ? A : `${A} and ${C}`}; ${perTurn} a turn, clockwise`,
   none: '–',
   range: (from: string, to: string) => `${from} to ${to}`,
+  /** Turns, and how they are counted: whole ones and what is left in steps. */
   turns: (turns: string, whole: number, rest: string, step: string, steps: string) =>
-    whole === 0
-      ? `${turns} turns (${rest} ${step}s)`
-      : `${turns} turns (${whole} whole and ${rest} ${step}s; ${steps} ${step}s in all)`,
+    rest === '0'
+      ? `${whole} ${whole === 1 ? 'turn' : 'turns'} (${steps} ${step}s)`
+      : whole === 0
+        ? `${turns} turns (${rest} ${step}s)`
+        : `${turns} turns (${whole} whole and ${rest} ${step}s; ${steps} ${step}s in all)`,
   gauge: {
     name: (joint: string, thread: string) => `Gauge thread ${joint}, ${thread}.`,
     text: (classes: string) =>
