@@ -472,6 +472,7 @@ const NO_PLOT = [
   'design-sheet',
   'bench-card',
   'printed-spring',
+  'part-files',
 ];
 
 /** The numbers a chapter gives to a figure of the widget. */

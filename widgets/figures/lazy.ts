@@ -24,6 +24,7 @@ import { lockErrorFigure } from './lock-error/lock-error.ts';
 import { motionPlot } from './motion-plot/motion-plot.ts';
 import { otherWays } from './other-ways/other-ways.ts';
 import { pairMap } from './pair-map/pair-map.ts';
+import { partFiles } from './part-files/part-files.ts';
 import { playBatchFigure } from './play-batch/play-batch.ts';
 import { practiceRig } from './practice-rig/practice-rig.ts';
 import { printedSpring } from './printed-spring/printed-spring.ts';
@@ -71,4 +72,5 @@ export const LAZY: readonly Figure[] = [
   drawerFigure,
   benchCard,
   printedSpring,
+  partFiles,
 ];

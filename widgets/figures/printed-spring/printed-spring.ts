@@ -1,5 +1,9 @@
 /** A printed spring designed backwards and drawn to scale, free and stretched, with the other shapes that would do. */
 import { WORDS } from '#words/figures/printed-spring.ts';
+import { fileName } from '../../assembly/files/file-name.ts';
+import { dxfOf, svgOf } from '../../assembly/files/outline-files.ts';
+import { stlOf } from '../../assembly/files/stl.ts';
+import { threeMfOf } from '../../assembly/files/three-mf.ts';
 import {
   SPRING_QUANTITIES,
   type Spring,
@@ -8,10 +12,12 @@ import {
   springsOf,
 } from '../../assembly/spring/spring-of.ts';
 import { centreLines } from '../../assembly/spring/spring-shape.ts';
+import { meanderOutline, meanderSolid } from '../../assembly/spring/spring-solid.ts';
 import { at, good, REPEATED, type Result } from '../../engine/index.ts';
 import { escapeText } from '../../input/escape.ts';
 import { numeral, show, type UnitView, withSign } from '../../input/format.ts';
 import { defineFigure } from '../kit/figure.ts';
+import { saveFile } from '../kit/save.ts';
 import { polygon, polyline, px } from '../kit/svg.ts';
 
 const WIDTH = 620;
@@ -112,8 +118,24 @@ const draw = (s: State, view: UnitView): string => {
   return (
     `<div class="printed-spring-view"><div class="spring-top">${picture(s, view)}${facts(s, view)}</div>` +
     `<div class="table-scroll" tabindex="0" role="group" aria-label="${heading}"><table><caption>${heading}</caption><thead><tr>${WORDS.listHead.map((h) => `<th scope="col">${h}</th>`).join('')}</tr></thead>` +
-    `<tbody>${rows.map((spring) => listRow(spring, s, view)).join('')}</tbody></table></div></div>`
+    `<tbody>${rows.map((spring) => listRow(spring, s, view)).join('')}</tbody></table></div>` +
+    `${at(s.springs, 0).design.shape === 'meander' ? `<p class="acts">${WORDS.files.say} ${['3mf', 'stl', 'dxf', 'svg'].map((kind) => `<button type="button" class="plain" data-save="${kind}" data-key="save-${kind}">${kind.toUpperCase()}</button>`).join(' ')}</p>` : `<p class="figure-words">${WORDS.files.none}</p>`}</div>`
   );
+};
+
+/** A file of the first spring, made when it is asked for. */
+const save = (kind: string, s: State): void => {
+  const { design } = at(s.springs, 0);
+  if (design.shape !== 'meander') return;
+  const name = fileName([WORDS.files.name, `${numeral(s.force.mark, 3)} N`], kind);
+  const outline = [{ layer: 'outline', points: meanderOutline(design), closed: true }];
+  if (kind === 'dxf') saveFile(dxfOf(outline, WORDS.files.check), name, 'image/vnd.dxf');
+  else if (kind === 'svg') saveFile(svgOf(outline, WORDS.title, WORDS.files.check), name, 'image/svg+xml');
+  else {
+    const mesh = meanderSolid(design, s.values.b_f);
+    if (kind === 'stl') saveFile(stlOf(mesh), name, 'model/stl');
+    else saveFile(threeMfOf([{ name: WORDS.files.name, mesh }]), name, 'model/3mf');
+  }
 };
 
 export const printedSpring = defineFigure({
@@ -124,6 +146,14 @@ export const printedSpring = defineFigure({
   choices: ['plastic', 'ranked'],
   state: stateOf,
   draw,
+  mount: (stage, context) => {
+    stage.addEventListener('click', (event) => {
+      const kind =
+        event.target instanceof Element ? event.target.closest('[data-save]')?.getAttribute('data-save') : null;
+      const state = stateOf(context.numbers());
+      if (kind && state.ok) save(kind, state.value);
+    });
+  },
   caption: (s, view) => {
     const first = at(s.springs, 0);
     return WORDS.caption({

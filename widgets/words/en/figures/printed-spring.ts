@@ -14,6 +14,12 @@ export const WORDS = {
   both: (a: string, b: string) => `${a} and ${b}`,
   kappa: (kappa: string) => `${kappa} N·mm`,
   none: '–',
+  files: {
+    say: 'The first of them, as files in millimetres, with a wedge at each end that slides into a slot:',
+    none: 'Files are made of meanders; the first in the list is none.',
+    name: 'printed-spring',
+    check: '10 mm',
+  },
   fromTo: (from: string, to: string) => `${from} to ${to}`,
   left: (force: string, share: string) => `${force}, ${share}`,
   once: (once: string, repeated: string) => `${once} once, ${repeated} repeatedly`,
