@@ -473,6 +473,8 @@ const NO_PLOT = [
   'other-ways',
   'design-sheet',
   'bench-card',
+  'printed-spring',
+  'part-files',
 ];
 
 /** The numbers a chapter gives to a figure of the widget. */
