@@ -15,15 +15,24 @@ export interface Paper {
 /** Length of a tick, towards the inside. */
 const TICK = -5;
 
-/** The sides of the frame that no numbers stand at. */
-const farSides = ({ x, y }: Plot.PlotOptions, bare: readonly ('top' | 'right')[]) => {
-  const silent = { label: null, text: null, tickSize: TICK, className: 'ticks' };
+/** Numbers below and at the left, and ticks without numbers at the far sides. An axis asked for by hand takes the place of all that Plot would add. */
+const sides = ({ x, y }: Plot.PlotOptions, bare: readonly ('top' | 'right')[]) => {
+  const silent = { label: null, text: null, tickSize: TICK };
+  const told = (axis: Plot.ScaleOptions) => ({
+    label: null,
+    ticks: axis.ticks,
+    tickSize: TICK,
+    tickPadding: axis.tickPadding,
+    tickFormat: axis.tickFormat,
+  });
   return [
-    ...(bare.includes('top') && x?.ticks !== undefined
-      ? [Plot.axisX({ ...silent, anchor: 'top', ticks: x.ticks })]
+    ...(x === undefined ? [] : [Plot.axisX(told(x) as Plot.AxisXOptions)]),
+    ...(y === undefined ? [] : [Plot.axisY(told(y) as Plot.AxisYOptions)]),
+    ...(bare.includes('top') && x
+      ? [Plot.axisX({ ...silent, anchor: 'top', ticks: x.ticks } as Plot.AxisXOptions)]
       : []),
-    ...(bare.includes('right') && y?.ticks !== undefined
-      ? [Plot.axisY({ ...silent, anchor: 'right', ticks: y.ticks })]
+    ...(bare.includes('right') && y
+      ? [Plot.axisY({ ...silent, anchor: 'right', ticks: y.ticks } as Plot.AxisYOptions)]
       : []),
   ];
 };
@@ -47,7 +56,7 @@ export const chartSvg = (
       className: 'chart',
       ariaLabel: title,
       ...parts,
-      marks: [...marks, ...farSides(parts, bare), Plot.frame({ className: 'frame' })],
+      marks: [...marks, ...sides(parts, bare), Plot.frame({ className: 'frame' })],
     }),
   );
 
