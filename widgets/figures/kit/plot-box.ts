@@ -39,8 +39,8 @@ export interface EndLabel {
   readonly y: number;
 }
 
-/** A line of letters takes no more than this, in units of a plot on the narrowest page. */
-const LINE = 17;
+/** A line of letters on the narrowest page, as a share of the width of the frame there. */
+const LINE = 0.052;
 
 /** Rising places moved apart to at least `apart`, kept between two ends. */
 export const spaced = (places: readonly number[], apart: number, low: number, high: number): number[] => {
@@ -52,12 +52,13 @@ export const spaced = (places: readonly number[], apart: number, low: number, hi
 };
 
 /** Names of lines inside the frame at their right ends, above the line and apart from each other. */
-export const endLabels = (labels: readonly EndLabel[], { right, top, floor }: Inside): string => {
+export const endLabels = (labels: readonly EndLabel[], { left, right, top, floor }: Inside): string => {
+  const line = LINE * (right - left);
   const sorted = [...labels].sort((a, b) => a.y - b.y);
   const places = spaced(
     sorted.map(({ y }) => y - 6),
-    LINE,
-    top + LINE,
+    line,
+    top + line,
     floor - 8,
   );
   return sorted

@@ -95,7 +95,7 @@ const lensOf = (s: State, f: Four, scale: number): { lens: string; magnified: nu
   const order = [...levels].sort((a, b) => b.r - a.r);
   const spread = spaced(
     order.map((l) => y(l.r)),
-    17,
+    22,
     12,
     LENS.height - 12,
   );
