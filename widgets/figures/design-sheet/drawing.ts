@@ -14,7 +14,7 @@ import { escapeText } from '../../input/escape.ts';
 import { numeral, show, type UnitView } from '../../input/format.ts';
 import { extentsOf, frameIn, partsHtml, pictureOf } from '../kit/adjuster-picture.ts';
 import { spaced } from '../kit/plot-box.ts';
-import { arrowheads, hatchings, px } from '../kit/svg.ts';
+import { arrowheads, dimensionLine, hatchings, px } from '../kit/svg.ts';
 
 const WIDTH = 400;
 const HEIGHT = 420;
@@ -26,8 +26,6 @@ const COLUMN = 25;
 const MOST_COLUMNS = 4;
 /** Half the length of a name along its line, so that it stays in the picture where the line is short. */
 const HALF_NAME = 84;
-/** A shorter dimension has its arrowheads outside. */
-const ROOM_FOR_HEADS = 36;
 /** Two lines of letters on the narrowest paper. */
 const NOTE = 44;
 /** Width of the drawing on paper, mm; the style sheet prints it so. */
@@ -97,20 +95,8 @@ export const drawing = (fit: FitState, view: UnitView): Result<string> => {
     const middle = Math.min(HEIGHT - HALF_NAME, Math.max(HALF_NAME, y((z0 + z1) / 2)));
     const from = px(frame.x - edge * scale - 3);
     const [low, high] = [y(z0), y(z1)];
-    const lines =
-      low - high > ROOM_FOR_HEADS
-        ? `<path class="arrow between" marker-start="url(#sheet-head)" marker-end="url(#sheet-head)" d="M${x} ${px(low)}V${px(high)}"/>`
-        : `<path class="arrow between" d="M${x} ${px(low)}V${px(high)}"/>${[
-            [low, 1],
-            [high, -1],
-          ]
-            .map(
-              ([end = 0, way = 1]) =>
-                `<path class="arrow" marker-end="url(#sheet-head)" d="M${x} ${px(end + 22 * way)}V${px(end)}"/>`,
-            )
-            .join('')}`;
     return (
-      `<g class="dimension"${symbol === undefined ? '' : ` data-sym="${symbol}"`}><path class="extension" d="M${from} ${px(low)}H${x - 4}M${from} ${px(high)}H${x - 4}"/>${lines}` +
+      `<g class="dimension"${symbol === undefined ? '' : ` data-sym="${symbol}"`}><path class="extension" d="M${from} ${px(low)}H${x - 4}M${from} ${px(high)}H${x - 4}"/>${dimensionLine([x, low], [x, high], 'sheet-head', 'between')}` +
       `<text class="clear" x="${x - 5}" y="${px(middle)}" text-anchor="middle" transform="rotate(-90 ${x - 5} ${px(middle)})">${escapeText(text)}</text></g>`
     );
   };

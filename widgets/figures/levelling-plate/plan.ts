@@ -207,8 +207,8 @@ const arrow = (s: PlateState): string => {
   const before = s.first.levelling.tilt.slope;
   const length = before > 0 ? RISE * Math.min(1, slope / before) : 0;
   const [x, y] = [WIDTH - 40, HEIGHT - 34];
-  if (!(length >= 12)) return `<circle class="rise-none" cx="${x}" cy="${y}" r="4"/>`;
-  return `<path class="arrow strong rise" transform="translate(${x} ${y}) rotate(${px((-uphill * 180) / Math.PI)})" d="M${px(-length / 2)} 0H${px(length / 2)}" marker-end="url(#plate-head)"/>`;
+  if (!(length >= 12)) return `<circle class="rise none" cx="${x}" cy="${y}" r="4"/>`;
+  return `<path class="arrow strong rise" transform="translate(${x} ${y}) rotate(${px((-uphill * 180) / Math.PI)})" d="M${px(-length / 2)} 0L${px(length / 2)} 0" marker-end="url(#plate-head)"/>`;
 };
 
 const scaleBar = (f: Frame, view: UnitView): string => {

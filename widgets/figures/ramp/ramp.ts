@@ -22,7 +22,7 @@ import { reasonOf } from '../../words/reason.ts';
 import { defineFigure, type NumbersOf } from '../kit/figure.ts';
 import { knobSvg, mountKnob, updateKnob } from '../kit/knob.ts';
 import { type LiveFigure, readoutHtml, updateReadout } from '../kit/readout.ts';
-import { arrowheads, type Point, polyline, px } from '../kit/svg.ts';
+import { arrowheads, dimensionLine, type Point, polyline, px } from '../kit/svg.ts';
 import { crestLines, opposite, threadEdge } from '../kit/thread-outline.ts';
 
 const WIDTH = 640;
@@ -127,21 +127,12 @@ const draw = (s: State, view: UnitView): string => {
     `<path class="axis" d="M${px(f.axis)} ${px(top + 2)}V${HEIGHT - 4}"/>` +
     `${starts}<path class="ramp-fill" d="M${px(toe)} ${px(f.floor)}L${px(heel)} ${px(f.floor)}L${px(heel)} ${px(peak)}Z"/>` +
     `<path class="ramp-line" d="M${px(toe)} ${px(f.floor)}L${px(heel)} ${px(peak)}"/>` +
-    `<g class="dimension" data-sym="C_2"><path class="arrow" d="M${px(f.foot)} ${f.floor + 4}v12M${px(f.foot + s.round * f.scale)} ${f.floor + 4}v12"/><path class="arrow" marker-start="url(#ramp-head)" marker-end="url(#ramp-head)" d="M${px(f.foot)} ${f.floor + 11}H${px(f.foot + s.round * f.scale)}"/><text x="${px(f.foot + (s.round * f.scale) / 2)}" y="${f.floor + 26}" text-anchor="middle">${WORDS.onceRound(size(s.round))}</text></g>` +
+    `<g class="dimension" data-sym="C_2"><path class="arrow" d="M${px(f.foot)} ${f.floor + 4}v12M${px(f.foot + s.round * f.scale)} ${f.floor + 4}v12"/>${dimensionLine([f.foot, f.floor + 11], [f.foot + s.round * f.scale, f.floor + 11], 'ramp-head')}<text x="${px(f.foot + (s.round * f.scale) / 2)}" y="${f.floor + 26}" text-anchor="middle">${WORDS.onceRound(size(s.round))}</text></g>` +
     `<g class="dimension" data-sym="L">${leadMark(heel, f, s, size(s.thread.L))}</g>` +
     `<text data-sym="lambda" x="${px((toe + heel) / 2)}" y="${px(Math.min(peak, f.floor - 14) - 12 - (s.thread.N - 1) * s.thread.P * f.scale)}" text-anchor="middle">${WORDS.leadAngle(`${numeral((s.lambda * 180) / Math.PI, 3)}°`)}</text>` +
     `<path class="join" data-join d="${joinPath(w)}"/><circle class="walker" data-walk="cylinder" r="6" cx="${px(w.cylinder[0])}" cy="${px(w.cylinder[1])}"/><circle class="walker" data-walk="ramp" r="6" cx="${px(w.ramp[0])}" cy="${px(w.ramp[1])}"/></svg>` +
     `<div class="ramp-side">${knobSvg(s.n, 'knob', STEPS, WORDS.knob)}${readoutHtml(readout(s, view))}</div>`
   );
-};
-
-/** A dimension line up; its heads stand outside where it is short. */
-const lineOf = (x: number, low: number, high: number): string => {
-  const line = (d: string, both = false) =>
-    `<path class="arrow"${both ? ' marker-start="url(#ramp-head)"' : ''} marker-end="url(#ramp-head)" d="${d}"/>`;
-  return low - high > 40
-    ? line(`M${px(x)} ${px(low)}V${px(high)}`, true)
-    : `<path class="arrow" d="M${px(x)} ${px(low)}V${px(high)}"/>${line(`M${px(x)} ${px(low + 22)}V${px(low)}`)}${line(`M${px(x)} ${px(high - 22)}V${px(high)}`)}`;
 };
 
 const leadMark = (heel: number, f: Frame, s: State, text: string): string => {
@@ -154,7 +145,7 @@ const leadMark = (heel: number, f: Frame, s: State, text: string): string => {
     .map((t, i) => (i === 0 ? t : `(${t}`));
   const at = px(x + (right ? 8 : -8));
   const spans = lines.map((t, i) => `<tspan x="${at}" dy="${i === 0 ? 0 : '1.2em'}">${t}</tspan>`).join('');
-  return `<path class="arrow" d="M${px(x - 6)} ${f.floor}h12M${px(x - 6)} ${px(peak)}h12"/>${lineOf(x, f.floor, peak)}<text y="${px((f.floor + peak) / 2 + 5 - (lines.length - 1) * 9)}" text-anchor="${right ? 'start' : 'end'}">${spans}</text>`;
+  return `<path class="arrow" d="M${px(x - 6)} ${f.floor}h12M${px(x - 6)} ${px(peak)}h12"/>${dimensionLine([x, f.floor], [x, peak], 'ramp-head')}<text y="${px((f.floor + peak) / 2 + 5 - (lines.length - 1) * 9)}" text-anchor="${right ? 'start' : 'end'}">${spans}</text>`;
 };
 
 const joinPath = (w: ReturnType<typeof walk>): string => `M${px(w.cylinder[0])} ${px(w.cylinder[1])}H${px(w.ramp[0])}`;
