@@ -124,7 +124,7 @@ const waysRound = (s: State, a: Axis): string => {
       const end: Point = [from[0] + 22 * ux, from[1] + 22 * uy];
       // Beside the line, on the inside of the loop, which lies clockwise of the way it is gone where the net lead is plus.
       const [ox, oy] = [-uy * -9 * Math.sign(s.play.Delta), ux * -9 * Math.sign(s.play.Delta)];
-      return `<path class="arrow strong way" d="M${px(from[0] + ox)} ${px(from[1] + oy)}L${px(end[0] + ox)} ${px(end[1] + oy)}" marker-end="url(#loop-head)"/>`;
+      return `<path class="arrow strong way-round" d="M${px(from[0] + ox)} ${px(from[1] + oy)}L${px(end[0] + ox)} ${px(end[1] + oy)}" marker-end="url(#loop-head)"/>`;
     })
     .join('');
 };

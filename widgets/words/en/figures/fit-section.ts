@@ -26,7 +26,7 @@ export const WORDS = {
     label: 'Engagement left on thread A and thread C against turns, with both end stops',
     engaged: (most: string) => `engaged length, ${most} at most`,
     across: 'turns clockwise from where it was put together (▲)',
-    key: 'dotted: engagement to be kept; shaded: turns the pair has',
+    key: 'dotted: engagement to be kept; hatched: turns the pair has',
   },
   readout: {
     engaged: (thread: Thread) => `engaged, thread ${thread}`,
