@@ -331,8 +331,11 @@ describe('a page', () => {
     const { page } = await visit('two-screws.html');
     const plot = await shown(page.locator('[data-figure=motion-plot]'));
     const dashes = await plot
-      .locator('.legend path')
+      .locator('.panel')
+      .first()
+      .locator('.chart .curve')
       .evaluateAll((all) => all.map((p) => p.getAttribute('stroke-dasharray') ?? 'none'));
+    expect(dashes).toHaveLength(3);
     expect(new Set(dashes).size).toBe(dashes.length);
     const fills = await page
       .locator('[data-figure=section] path[fill^="url"]')
