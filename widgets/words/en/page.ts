@@ -26,7 +26,7 @@ export const BOXES: Readonly<Record<'goal' | 'misconception' | 'caution' | 'summ
   note: '',
 };
 export const TABLE = 'Table';
-export const HOW_TO_READ = 'How to read and work it';
+export const HOW_TO_READ = 'How to read it';
 export const DERIVATION = 'Derivation';
 export const WORKED_EXAMPLE = 'Worked example';
 
