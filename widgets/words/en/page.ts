@@ -30,7 +30,7 @@ export const BOXES: Readonly<Record<'goal' | 'misconception' | 'caution' | 'summ
   doors: '',
 };
 export const TABLE = 'Table';
-export const HOW_TO_READ = 'How to read and work it';
+export const HOW_TO_READ = 'How to read it';
 export const DERIVATION = 'Derivation';
 /** The columns of a worked example. */
 export const CALCULATION = ['What', 'Formula', 'Numbers', 'Result'];
