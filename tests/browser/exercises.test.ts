@@ -139,6 +139,8 @@ describe('an exercise', () => {
     const file = await saved(page, () => line.getByRole('button', { name: 'Export' }).click());
     expect(JSON.parse(file.bytes.toString('utf8'))).toEqual({
       exercises: { 'lock-gives': { tried: 2, right: 1 } },
+      done: [],
+      predicted: [],
     });
     await line.getByRole('button', { name: 'Erase' }).click();
     expect(await words(line)).toContain('1 of 3');

@@ -16,6 +16,7 @@ const BEFORE: Readonly<Record<Findable['kind'], number>> = { symbol: 30, term: 4
 /** A word that comes often counts for no more than this. */
 const MOST = 6;
 const ROUND = 60;
+const MOST_SYMBOLS = 4;
 
 export const find = (index: readonly Findable[], typed: string, most = 12): Found[] => {
   const asked = [...new Set(wordsIn(typed))];
@@ -26,8 +27,15 @@ export const find = (index: readonly Findable[], typed: string, most = 12): Foun
       return score === undefined ? [] : [{ entry, score }];
     })
     .sort((a, b) => b.score - a.score)
+    .filter(withFewSymbols())
     .slice(0, most)
     .map(({ entry }) => ({ entry, around: around(entry.text, asked) }));
+};
+
+/** A word like “lead” is in the names of dozens of symbols, which must not push the text out. */
+const withFewSymbols = () => {
+  let symbols = 0;
+  return ({ entry }: { readonly entry: Findable }): boolean => entry.kind !== 'symbol' || ++symbols <= MOST_SYMBOLS;
 };
 
 const scoreOf = ({ title, page, text, kind }: Findable, asked: readonly string[]): number | undefined => {
@@ -39,7 +47,8 @@ const scoreOf = ({ title, page, text, kind }: Findable, asked: readonly string[]
     if (named + said === 0) return undefined;
     score += named + Math.min(said, MOST);
   }
-  return score;
+  // Of two names that have the word, the shorter is more about it.
+  return score - heads.length / 2;
 };
 
 const around = (text: string, asked: readonly string[]): string[] => {

@@ -121,7 +121,10 @@ export const mountProjector = (root: HTMLElement, until: AbortSignal): void => {
       back = open;
       go(index);
     });
-    (element.querySelector('.foot-line') ?? element).append(open);
+    // Beside the title of a calculation, in the foot of a figure.
+    const title = element.querySelector(':scope > h3');
+    if (title) title.after(open);
+    else (element.querySelector('.foot-line') ?? element).append(open);
   }
 
   const press = (event: KeyboardEvent) => {

@@ -39,7 +39,10 @@ export const mountSymbolCards = (
       if (other !== place) other.setAttribute('tabindex', '-1');
     place?.setAttribute('tabindex', '0');
   };
-  const first = symbols()[0];
+  // Whether it is to be seen is asked of its folds, since asking the browser would have the whole page laid out.
+  const first = [...root.querySelectorAll<MathMLElement>(PLACES)].find(
+    (place) => !place.closest('details:not([open])'),
+  );
   if (!first) return;
   makeStop(first);
 

@@ -33,6 +33,7 @@ export const mountWay = (root: HTMLElement, until: AbortSignal): void => {
     if (onward && at) onward.after(make('p', { class: 'continue' }, make('a', { href: at.href }, continueAt(at.says))));
   };
   refresh();
+  unfoldWhereWide(root, until);
   document.addEventListener(MOVED, refresh, { signal: until });
   // Another tab may have gone on meanwhile.
   window.addEventListener('pageshow', refresh, { signal: until });
@@ -59,6 +60,18 @@ export const mountWay = (root: HTMLElement, until: AbortSignal): void => {
     leaveAt(`${slug}.html${here ? `#${here.id}` : ''}`, here ? IN_PLACE(title, here.title) : title);
   };
   document.addEventListener('visibilitychange', leave, { signal: until });
+};
+
+/** Where there is room the list is not folded; an engine whose styles can’t open a fold is helped. */
+const unfoldWhereWide = (root: HTMLElement, until: AbortSignal): void => {
+  const fold = root.querySelector<HTMLDetailsElement>('.way');
+  if (!fold || CSS.supports('selector(::details-content)')) return;
+  const wide = window.matchMedia('(min-width: 1280px)');
+  const follow = () => {
+    fold.open = wide.matches;
+  };
+  follow();
+  wide.addEventListener('change', follow, { signal: until });
 };
 
 /** What there is to do under a heading: all that stands before the next. */

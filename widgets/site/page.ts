@@ -45,6 +45,16 @@ export interface Assets {
   readonly module: boolean;
 }
 
+/** Notebook and page at the head of every sheet of paper, where the engine has boxes in the margin. */
+const running = ({ kind, number, title }: Place): string => {
+  const box = (where: string, says: string) => {
+    const escaped = says.replace(/[^\p{L}\p{N} ,.()-]/gu, (sign) => `\\${sign.codePointAt(0)?.toString(16)} `);
+    return `@${where}{content:"${escaped}";font:8.5pt Label,sans-serif}`;
+  };
+  const page = kind === 'front' ? '' : box('top-right', `${number === undefined ? '' : `${number}  `}${title}`);
+  return `@page{${box('top-left', NOTEBOOK)}${page}}`;
+};
+
 const LICENCE = '<a rel="license" href="https://creativecommons.org/licenses/by/4.0/">CC BY 4.0</a>';
 
 export const pageHtml = (pressed: RenderedChapter, place: Place, all: readonly Place[], assets: Assets): string => {
@@ -54,7 +64,7 @@ export const pageHtml = (pressed: RenderedChapter, place: Place, all: readonly P
   const [before, after] = at < 0 ? [order[0], undefined] : [order[at - 1], order[at + 1]];
   const title = place.kind === 'front' ? NOTEBOOK : `${pressed.title} · ${NOTEBOOK}`;
   const { style } = assets;
-  const text = 'text' in style ? style.text(pressed.figures) : undefined;
+  const text = 'text' in style ? `${style.text(pressed.figures)}${running(place)}` : undefined;
   const script = (src: string) =>
     assets.module ? `<script type="module" src="${src}"></script>` : `<script defer src="${src}"></script>`;
   return `<!doctype html>

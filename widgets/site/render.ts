@@ -32,6 +32,7 @@ import {
   startValues,
 } from './blocks.ts';
 import { asNumbers, asSymbols, parseExpression, setExpression, setSymbol, typeset } from './expression.ts';
+import { lettersWide } from './mathml.ts';
 import type { Label } from './numbering.ts';
 import type { Inline } from './passage.ts';
 
@@ -102,8 +103,8 @@ const valueText = (value: Value | undefined, name: string): string =>
       ? show(value, formatOf(symbolFact(name as SymbolName)), 'metric')
       : String(value ?? '');
 
-/** A line longer than this takes the columns of formula and numbers together, one above the other. */
-const LONG = 26;
+/** Letters that the columns hold; a line with more takes both together, formula above numbers. */
+const LONG = { formula: 25, numbers: 30 };
 
 /** `again` is the example in which the same was worked before: then one line stands for the step, and opens. */
 export const renderStep = (
@@ -136,7 +137,7 @@ export const renderStep = (
   const why = `<p class="why">${reasonHtml(step, relation.says, inline)}</p>`;
   const marks = [
     ...(again ? ['again'] : []),
-    ...(Math.max(lettersIn(formula), lettersIn(numbers)) > LONG ? ['long'] : []),
+    ...(lettersWide(formula) > LONG.formula || lettersWide(numbers) > LONG.numbers ? ['long'] : []),
   ].join(' ');
   const [short = ''] = symbolFact(step.as).says.split(',');
   return `<li data-step="${index}"${marks === '' ? '' : ` class="${marks}"`}>${
@@ -151,8 +152,6 @@ const resultHtml = (text: string): string => {
   const [whole, rest] = aroundPoint(`= ${text}`);
   return `<span>${escapeText(whole)}</span><span>${escapeText(rest)}</span>`;
 };
-
-const lettersIn = (html: string): number => html.replace(/<[^>]*>/g, '').length;
 
 /** Why a step is taken. A remark without a reason has the relation's own sentence ready to take its place. */
 const reasonHtml = ({ why, remark }: Step, says: string, inline: (text: string) => string): string => {

@@ -3,13 +3,15 @@
  * some hundred thousand letters, so looking through them all takes a browser a few milliseconds and no table of words is needed.
  */
 import { parseHTML } from 'linkedom';
+import { symbolFound } from '#words/page.ts';
 import { isSymbol, symbolFact } from '../engine/index.ts';
 import type { Findable } from '../page/search-index.ts';
+import { setSymbol, typeset } from './expression.ts';
 import type { MetAt } from './symbols-met.ts';
 
-/** What a page shows besides its text: pictures, fields, tables of numbers, algebra. */
+/** What a page shows besides its text: pictures, fields, numbers, algebra; and answers, which a search must not give away. */
 const NO_TEXT =
-  'svg, math, .inputs, .stage, .numbers-behind, .table-scroll, .calculation .heads, .in-numbers, .attempt';
+  'svg, math, summary, .inputs, .stage, .numbers-behind, .calculation .heads, .in-numbers, .attempt, .reveal, .hint, .worked';
 
 export const searchIndex = (
   places: readonly { readonly slug: string; readonly kind: string; readonly title: string }[],
@@ -24,9 +26,9 @@ export const searchIndex = (
       ? [
           {
             href: `glossary.html#symbol-${name}`,
-            page: symbolFact(name).says,
-            title: name,
-            text: at.says,
+            page: typeset(setSymbol(name)).replace(/<[^>]*>/g, ''),
+            title: symbolFact(name).says,
+            text: symbolFound(name, at.says),
             kind: 'symbol',
           },
         ]
@@ -38,6 +40,8 @@ export const searchIndex = (
 const sectionsOf = (slug: string, page: string, html: string, terms: boolean): Findable[] => {
   const { document } = parseHTML(`<!doctype html><html><body>${html}</body></html>`);
   for (const element of document.querySelectorAll(NO_TEXT)) element.remove();
+  // Words of neighbouring boxes are no one word.
+  for (const element of document.querySelectorAll('p, li, td, th, dt, dd, div, h3, span')) element.append(' ');
   const found: Findable[] = [];
   let [anchor, title, text] = ['', page, ''];
   const close = () => {

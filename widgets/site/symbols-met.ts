@@ -15,7 +15,7 @@ interface Page {
   readonly sections: readonly { readonly id: string; readonly title: string }[];
 }
 
-/** In the order of the book. */
+/** In the order of the book, where its sign stands; a picture that it lights up in shows no sign. */
 export const symbolsMet = (
   places: readonly { readonly slug: string; readonly kind: string; readonly number: number | undefined }[],
   rendered: ReadonlyMap<string, Page>,
@@ -26,7 +26,7 @@ export const symbolsMet = (
     // The front shows a chapter's figure before the chapter has said anything.
     if (!page || number === undefined) continue;
     let at: Page['sections'][number] | undefined;
-    for (const [, id, symbol = ''] of page.html.matchAll(/<h2 id="([^"]+)"|data-sym="([^"]+)"/g)) {
+    for (const [, id, symbol = ''] of page.html.matchAll(/<h2 id="([^"]+)"|<m[a-z]+ data-sym="([^"]+)"/g)) {
       if (id !== undefined) at = page.sections.find((section) => section.id === id);
       else if (isSymbol(symbol) && !met.has(symbol))
         met.set(symbol, { href: `${slug}.html${at ? `#${at.id}` : ''}`, says: metIn(number, at?.title) });

@@ -36,9 +36,13 @@ export const metFirst = (place: string): string => `Met first in ${place}`;
 export const SYMBOLS_BY_KEYS = 'Arrow keys go to the other symbols.';
 
 export const PRINTING = 'Printing';
-export const ON_PAPER = 'On paper, only the answers that you have opened are shown.';
-export const PRINT_CHAPTER = 'Print this chapter';
-export const PRINT_WITH_ANSWERS = 'Print it with all answers';
+export const ON_PAPER =
+  'Print it to read, with only the answers that you have opened; as a worksheet, with questions and room for work; or with all answers.';
+export const PRINT_TO_READ = 'Print to read';
+export const PRINT_WORKSHEET = 'Print as a worksheet';
+export const PRINT_WITH_ANSWERS = 'Print with all answers';
+/** Blanks to be filled in by hand. */
+export const WORKSHEET_HEAD = 'Name: ______________________________   Date: ______________';
 
 export const PROJECTOR = 'Projector view';
 export const SHOW_LARGE = 'Show large';

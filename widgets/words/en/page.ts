@@ -80,6 +80,8 @@ export const FIRST_MET = 'Met first in';
 export const symbolUnit = (unit: string): string => (unit === '1' ? 'a number' : unit);
 export const metIn = (chapter: number, section: string | undefined): string =>
   `chapter ${chapter}${section === undefined ? '' : `, ${section}`}`;
+/** Of a symbol in the index of the search: the name by which algebra is written, and where it is met. */
+export const symbolFound = (name: string, met: string): string => `Written ${name}, met first in ${met}.`;
 
 export const ASK_CHECK = 'Check';
 export const ASK_YES = 'Yes';
