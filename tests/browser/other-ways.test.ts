@@ -94,12 +94,12 @@ describe('the page', () => {
   });
 
   it(
-    'stands the five at one scale, side by side, and wraps them on a phone without scrolling sideways',
+    'stands the five at one scale, side by side over their numbers, and under each other on a phone without scrolling sideways',
     inDeep,
     async () => {
       for (const [viewport, rows] of [
         [undefined, 1],
-        [NARROW, 3],
+        [NARROW, 5],
       ] as const) {
         const { page } = await visit(PAGE, viewport ? { viewport } : {});
         const place = await shown(figure(page, 'other-ways'));

@@ -54,7 +54,7 @@ describe('levelling-plate', () => {
     ]);
     // √(0.5125² + 0.6857²) = 0.8561 µm/mm; 1 µm/m = 0.20626″.
     expect(rowsOf(document, '.rounds-table')).toEqual([['1', '856 µm/m (177″)', '0, +8, −4']]);
-    expect(textOf(document, '[data-part=now]')).toMatch(/A carries 15\.8 N, B carries 20\.8 N, C carries 23\.3 N\.$/);
+    expect(textOf(document, '[data-part=loads]')).toMatch(/A carries 15\.8 N, B carries 20\.8 N, C carries 23\.3 N\.$/);
   });
 
   it('says the residual tilt of whole flats in µm/m and seconds of arc, as the engine has it', () => {

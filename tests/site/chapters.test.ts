@@ -65,7 +65,7 @@ describe('the chapters', () => {
           expect(named('.predict > .box-name')).toContain('Predict first');
           expect(named('.predict > .question').every((q) => q.length > 20)).toBe(true);
           expect(named('.derivation > h3').length).toBeGreaterThanOrEqual(1);
-          expect(named('figure.live figcaption').every((c) => c.length > 20)).toBe(true);
+          expect(named('figure.live .caption').every((c) => c.length > 20)).toBe(true);
           expect(named('figure.live').length).toBeGreaterThanOrEqual(1);
           expect(named('.example > h3').length).toBeGreaterThanOrEqual(2);
           expect(named('.example > h3').every((h) => /^Example\s\d+\.\d+ /.test(h))).toBe(true);

@@ -125,7 +125,7 @@ describe('a chapter that means harm', () => {
       'h1',
       'title',
       '.box.goal',
-      'figcaption',
+      '.caption',
       '.example h3',
       '.why',
       '.predict .question',

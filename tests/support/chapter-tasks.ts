@@ -227,6 +227,24 @@ export const TASKS: readonly Task[] = [
     is: () => [2 * (micrometres(0.0875) * (1.5 / 360) + 2)],
   },
   {
+    widget: 'printed-spring',
+    page: 'printed-springs.html',
+    asks: 'print in PC and read what is left of the force',
+    work: (hands) => hands.choose('PC'),
+    says: /Of its force ([\d.]+) N are left after/,
+    // A year in tenfold times of a minute, at the middle of the span of PC.
+    is: () => [out('retained-force', { F_0: 6, q_r: 0.045, t: 8760, t_0: 1 / 60 }).F_t ?? Number.NaN],
+  },
+  {
+    widget: 'part-files',
+    page: 'design-sheet.html',
+    asks: 'save the carried part, and the files follow the rows on the card',
+    work: (hands) => hands.press('Save carried part: socket screw as STL'),
+    says: /^(\d+) parts from the rows above; the highest is the turned part: adapter, ([\d.]+) mm/,
+    // 15 mm of screw under 18 mm of body.
+    is: () => [3, 33],
+  },
+  {
     widget: 'lead-error',
     page: 'lead-error.html',
     asks: 'choose “the same error” and slide it: the line hardly moves',

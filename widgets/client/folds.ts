@@ -4,7 +4,7 @@
  */
 import { GROUPS, type GroupName, openedFor } from '#words/figures/groups.ts';
 import type { Input } from '../assembly/numbers.ts';
-import { groupState, heldText } from '../figures/kit/group-state.ts';
+import { groupState } from '../figures/kit/group-state.ts';
 import { all, setText } from './dom.ts';
 import type { Store } from './store.ts';
 
@@ -60,9 +60,9 @@ export const mountFolds = (
     for (const group of groups) {
       const held = shown(group).flatMap((input) => {
         const value = store.field(set, input.name)?.value;
-        return value === undefined ? [] : [heldText(input, value, store.view())];
+        return value === undefined ? [] : [[input, value] as const];
       });
-      setText(group.fold.querySelector('[data-state]'), groupState(held));
+      setText(group.fold.querySelector('[data-state]'), groupState(held, store.view()));
     }
   };
   const hide = () => {

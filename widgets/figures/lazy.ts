@@ -24,8 +24,10 @@ import { lockErrorFigure } from './lock-error/lock-error.ts';
 import { motionPlot } from './motion-plot/motion-plot.ts';
 import { otherWays } from './other-ways/other-ways.ts';
 import { pairMap } from './pair-map/pair-map.ts';
+import { partFiles } from './part-files/part-files.ts';
 import { playBatchFigure } from './play-batch/play-batch.ts';
 import { practiceRig } from './practice-rig/practice-rig.ts';
+import { printedSpring } from './printed-spring/printed-spring.ts';
 import { ramp } from './ramp/ramp.ts';
 import { reversalLoop } from './reversal-loop/reversal-loop.ts';
 import { roundingCost } from './rounding-cost/rounding-cost.ts';
@@ -71,4 +73,6 @@ export const LAZY: readonly Figure[] = [
   fitSection,
   drawerFigure,
   benchCard,
+  printedSpring,
+  partFiles,
 ];

@@ -27,6 +27,8 @@ export const CHOICES = {
   action: { says: 'the spring', options: ['pulls', 'pushes'] },
   attitude: { says: 'position of the assembly', options: ['upright', 'on its side', 'upside down'] },
   retention: { says: 'loss of force', options: ['stated', 'fitted to two readings'] },
+  plastic: { says: 'printed in', options: ['as measured', 'PLA', 'PETG', 'ABS', 'ASA', 'PC', 'nylon, dry'] },
+  ranked: { says: 'rank by', options: ['least strain', 'least scatter', 'smallest'] },
   rests: { says: 'the ball rests', options: ['on a flat', 'in a vee', 'on two rollers', 'in a cone'] },
   seat: {
     says: 'the tip, a hardened ball, stands on',

@@ -15,7 +15,7 @@ import { runSteps, type Step, type StepOutcome } from '../assembly/steps.ts';
 import { relationNamed, type SymbolName, symbolFact } from '../engine/index.ts';
 import type { Group } from '../figures/kit/figure.ts';
 import { figureParts } from '../figures/kit/figure-parts.ts';
-import { groupState, heldText } from '../figures/kit/group-state.ts';
+import { groupState } from '../figures/kit/group-state.ts';
 import { CHOICES } from '../input/choices.ts';
 import { escapeText } from '../input/escape.ts';
 import { formatOf, show, showInFormula } from '../input/format.ts';
@@ -200,11 +200,11 @@ const renderGroup = (
   const values = startValues(inputs);
   const held = inputs
     .filter((input) => !idle.includes(input.name))
-    .map((input) => heldText(input, values.get(input.name) ?? '', 'metric'));
+    .map((input) => [input, values.get(input.name) ?? ''] as const);
   const hidden = names.every((one) => idle.includes(one)) ? ' hidden' : '';
   return (
     `<details class="group" data-group="${name}"${hidden}><summary><span class="group-name">${GROUPS[name]}</span> ` +
-    `<span class="group-state" data-state>${escapeText(groupState(held))}</span></summary>${fields}</details>`
+    `<span class="group-state" data-state>${escapeText(groupState(held, 'metric'))}</span></summary>${fields}</details>`
   );
 };
 

@@ -2,7 +2,7 @@
  * A printed spring designed backwards: from the force at the mark, the stretch, the room and the printer’s line to shapes that do it.
  *
  * The rate wanted is force over stretch. A strip is a whole count of lines thick. A meander is (m + 1) p long, with stubs of half a connector, and takes the free length or a part of it; its leg follows from the
- * rate, which falls as the leg grows. A ring’s radius follows from its rate; an oval fills the length with its straights. What does not
+ * rate, which falls as the leg grows. Rings and ovals stand in a row, each taking its share of the stretch: a ring’s radius follows from the rate; an oval is as high as the length lets it, and its straights follow. What does not
  * fit the room, leaves no gap to print, is strained past the limit, or sways more than a tenth, is left out.
  * Source: the relations of meander.ts and ring.ts. Units: mm, N, MPa.
  */
@@ -59,9 +59,11 @@ export interface MeanderDesign extends Common {
 }
 export interface OvalDesign extends Common {
   readonly shape: 'ring' | 'oval';
+  /** So many in a row. */
+  readonly cells: number;
   readonly R: number;
-  /** Half the straight along the pull; 0 for a ring. */
-  readonly v: number;
+  /** Half the straight across the pull; 0 for a ring. */
+  readonly h: number;
 }
 export type SpringDesign = MeanderDesign | OvalDesign;
 
@@ -69,6 +71,7 @@ const LINES = [2, 3, 4, 5, 6, 7, 8];
 /** Shares of the free length that a meander takes; its ends reach over the rest. */
 const FILLS = [1, 0.75, 0.5];
 const HALF_WAVES = [2, 4, 6, 8, 10, 12, 14, 16, 18, 20];
+const CELLS = [1, 2, 3, 4, 5, 6, 8, 10];
 /** Between two legs at least so many lines of air, or they are printed together. */
 const GAP = 2;
 const SWAY = 0.1;
@@ -114,25 +117,29 @@ const meanders = (w: SpringWish, k: number, free: number, t: number, lines: numb
     return [{ shape: 'meander', m, L, p, stub: p / 2, t, lines, k, strain: strain.value.eps_f, free, width: L + t }];
   });
 
-const ovals = (w: SpringWish, k: number, free: number, t: number, lines: number): OvalDesign[] => {
-  const numbers = (R: number, v: number) => ({ t_f: mm(t), R_f: mm(R), h_f: mm(0), v_f: mm(v) });
-  const rate = (R: number, v: number) =>
-    valueOr(ovalRate.of({ E_f: megapascals(w.E), b_f: mm(w.height), ...numbers(R, v) }), { k_f: 0 as never }).k_f;
-  const most = Math.min((w.width - t) / 2, (free - t) / 2);
-  const shapes: readonly (readonly [OvalDesign['shape'], (R: number) => number])[] = [
-    ['ring', () => 0],
-    ['oval', (R) => (free - t) / 2 - R],
-  ];
-  return shapes.flatMap(([shape, straight]) => {
-    const R = meets((r) => rate(r, straight(r)), k, t / THIN, most);
-    if (R === undefined) return [];
-    const v = straight(R);
-    const u = w.stretch + w.beyond;
-    const strain = ovalStrain.of({ ...numbers(R, v), u_f: mm(u) });
-    if (!strain.ok || u > SWAY * 2 * (2 * R + v)) return [];
-    return [{ shape, R, v, t, lines, k, strain: strain.value.eps_f, free: 2 * (R + v) + t, width: 2 * R + t } as const];
+const ovals = (w: SpringWish, k: number, free: number, t: number, lines: number): OvalDesign[] =>
+  CELLS.flatMap((cells) => {
+    const numbers = (R: number, h: number) => ({ t_f: mm(t), R_f: mm(R), h_f: mm(h), v_f: mm(0) });
+    /** Of the whole row. */
+    const rate = (R: number, h: number) =>
+      valueOr(ovalRate.of({ E_f: megapascals(w.E), b_f: mm(w.height), ...numbers(R, h) }), { k_f: 0 as never }).k_f /
+      cells;
+    const u = (w.stretch + w.beyond) / cells;
+    const built = (shape: OvalDesign['shape'], R: number | undefined, h: number | undefined): OvalDesign[] => {
+      if (R === undefined || h === undefined || u > SWAY * 2 * (h + 2 * R)) return [];
+      const strain = ovalStrain.of({ ...numbers(R, h), u_f: mm(u) });
+      if (!strain.ok) return [];
+      const { eps_f } = strain.value;
+      const [length, width] = [cells * (2 * R + t), 2 * (h + R) + t];
+      return [{ shape, cells, R, h, t, lines, k, strain: eps_f, free: length, width }];
+    };
+    // As high as the length lets it; the straights follow from the rate.
+    const flat = (free / cells - t) / 2;
+    const longest = (w.width - t) / 2 - flat;
+    const ring = meets((R) => rate(R, 0), k, t / THIN, Math.min((w.width - t) / 2, flat));
+    const h = flat >= t / THIN ? meets((half) => rate(flat, half), k, 0, longest) : undefined;
+    return [...built('ring', ring, 0), ...built('oval', flat, h)];
   });
-};
 
 /** Every shape that does it, the least strained first. */
 export const designSpring = (w: SpringWish): Result<readonly SpringDesign[]> => {

@@ -8,7 +8,7 @@
  * also gives by shear and at its root, which is not counted.
  * Units: mm, N, MPa.
  */
-import { megapascals, newtonsPerMillimetre, plain } from '../kernel/quantity.ts';
+import { megapascals, mm, newtonsPerMillimetre, plain } from '../kernel/quantity.ts';
 import { relation } from '../kernel/relation.ts';
 import { bad } from '../kernel/result.ts';
 
@@ -57,4 +57,16 @@ export const thicknessScatter = relation({
   source: 'The rate goes with the cube of the thickness.',
   refuses: ({ t_e, t_f }) => (t_f + t_e > 0 ? undefined : bad('strip-without-thickness', {})),
   compute: ({ t_e, t_f }) => ({ q_k: plain((1 + t_e / t_f) ** 3 - 1) }),
+});
+
+export const leastStrip = relation({
+  name: 'least-strip',
+  says: 'Least length of strip that can store the work of a stretch without passing a strain, were it bent alike all along.',
+  takes: ['F_k', 'u_f', 'E_f', 'eps_m', 'b_f', 't_f'],
+  gives: { l_m: '3*F_k*abs(u_f)/(E_f*eps_m^2*b_f*t_f)' },
+  source:
+    'Work F u/2; a strip bent to a surface strain stores E strain²/6 of its volume. Real shapes need more; derived here.',
+  compute: ({ F_k, u_f, E_f, eps_m, b_f, t_f }) => ({
+    l_m: mm((3 * F_k * Math.abs(u_f)) / (E_f * eps_m ** 2 * b_f * t_f)),
+  }),
 });

@@ -43,7 +43,7 @@ const draw = (s: State, view: UnitView): string => {
     const { name, text, count, caution } = stepSaid(step, s.adjuster, view);
     return (
       `<li><div class="card-do"><b>${escapeText(name)}</b> ${escapeText(text)}${caution === undefined ? '' : ` <strong class="card-caution">${escapeText(caution)}</strong>`}</div>` +
-      `<div class="card-count">${escapeText(count)}</div><span class="card-tick" aria-hidden="true"></span></li>`
+      `${count === WORDS.none ? '' : `<div class="card-count">${escapeText(count)}</div>`}<span class="card-tick" aria-hidden="true"></span></li>`
     );
   });
   return (
@@ -73,7 +73,7 @@ export const benchCard = defineFigure({
       A: numeral(A.mark, 4),
       C: C && numeral(C.mark, 4),
       check: turn && {
-        turns: numeral(Math.abs(turn.turns), 4),
+        turns: numeral(Number(Math.abs(turn.turns).toPrecision(4))),
         clockwise: turn.turns > 0,
         from: signed(turn.go.min, view),
         to: signed(turn.go.max, view),

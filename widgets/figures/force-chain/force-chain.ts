@@ -66,8 +66,7 @@ const draw = (s: State, view: UnitView): string => {
   const rows = THREADS.map(
     (thread) =>
       `<div class="chain-row">${lensSvg(thread, seatAt(s, thread, s.n))}<div class="chain-force"><p class="panel-name">${WORDS.panel(WORDS.joins[thread])}</p>${chartSvg(s, thread, axes)}</div>` +
-      `<p class="chain-here" data-here="${thread}">${escapeText(hereText(s, thread))}</p>` +
-      `<p class="chain-verdict ${s.verdict[thread].kind.replace(/ /g, '-')}" data-verdict="${thread}"><b aria-hidden="true">${MARKS[s.verdict[thread].kind]}</b> ${escapeText(verdictText(s, thread, view))}</p></div>`,
+      `<p class="chain-here" data-here="${thread}">${escapeText(hereText(s, thread))}</p></div>`,
   ).join('');
   return (
     `<div class="chain-side">${sectionSvg(s)}${sliderHtml(slider(s.given.to), s.n, placeText(s, view))}</div>` +
@@ -78,9 +77,14 @@ const draw = (s: State, view: UnitView): string => {
   );
 };
 
-const readings = (s: State): string => {
+/** What the sentence says of each thread, with its mark, and why. */
+const readings = (s: State, view: UnitView): string => {
+  const verdicts = THREADS.map(
+    (thread) =>
+      `<p class="chain-verdict ${s.verdict[thread].kind.replace(/ /g, '-')}" data-verdict="${thread}"><b aria-hidden="true">${MARKS[s.verdict[thread].kind]}</b> ${escapeText(verdictText(s, thread, view))}</p>`,
+  );
   const notes = [leastText(s), frictionText(s)].filter((t) => t !== '');
-  return `<ul class="chain-notes">${notes.map((t) => `<li>${escapeText(t)}</li>`).join('')}</ul>`;
+  return `${verdicts.join('')}<ul class="chain-notes">${notes.map((t) => `<li>${escapeText(t)}</li>`).join('')}</ul>`;
 };
 
 export const forceChainFigure = defineFigure({

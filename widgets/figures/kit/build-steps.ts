@@ -23,7 +23,13 @@ interface SaidStep {
 const turnsText = (turns: number, steps: number, adjuster: Adjuster): string => {
   const whole = Math.floor(turns + 1e-9);
   const rest = (turns - whole) * adjuster.steps;
-  return WORDS.turns(numeral(turns, 4), whole, numeral(rest, 3), stepName(adjuster.divider), numeral(steps, 4));
+  return WORDS.turns(
+    numeral(turns, 4),
+    whole,
+    numeral(Math.abs(rest) < 5e-4 ? 0 : rest, 3),
+    stepName(adjuster.divider),
+    numeral(Number(steps.toPrecision(4))),
+  );
 };
 
 export const stepSaid = (step: BuildStep, adjuster: Adjuster, view: UnitView): SaidStep => {

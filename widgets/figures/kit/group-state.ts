@@ -4,11 +4,12 @@ import { type Input, type Value, writeValue } from '../../assembly/numbers.ts';
 import { symbolFact } from '../../engine/index.ts';
 import { formatOf, show, type UnitView } from '../../input/format.ts';
 
-/** More would not be read at a glance. */
+/** More would not be read at a glance: fields, and characters of them that stand in a line or two. */
 const MOST_TOLD = 3;
+const LONGEST = 44;
 
 /** One field with its name, as short as it can be told. */
-export const heldText = (input: Input, value: Value, view: UnitView): string => {
+const heldText = (input: Input, value: Value, view: UnitView, alone: boolean): string => {
   switch (input.kind) {
     case 'thread':
       return input.name === 'thread'
@@ -19,7 +20,7 @@ export const heldText = (input: Input, value: Value, view: UnitView): string => 
     case 'text':
       return listText(String(value));
     case 'quantity':
-      return `${shortName(input.label)} ${show(Number(value), formatOf(symbolFact(input.name)), view === 'both' ? 'metric' : view)}`;
+      return `${alone ? '' : `${shortName(input.label)} `}${show(Number(value), formatOf(symbolFact(input.name)), view === 'both' ? 'metric' : view)}`;
   }
 };
 
@@ -34,5 +35,13 @@ const listText = (text: string): string => {
   return rows.length === 1 && first.length <= 40 ? first : rowsOfList(rows.length);
 };
 
-export const groupState = (held: readonly string[]): string =>
-  stateOfGroup(held.slice(0, MOST_TOLD), Math.max(0, held.length - MOST_TOLD));
+export const groupState = (fields: readonly (readonly [Input, Value])[], view: UnitView): string => {
+  const held = fields.map(([input, value]) => heldText(input, value, view, fields.length === 1));
+  let [told, length] = [0, 0];
+  for (const text of held) {
+    length += text.length;
+    if (told === MOST_TOLD || (told > 0 && length > LONGEST)) break;
+    told++;
+  }
+  return stateOfGroup(held.slice(0, told), held.length - told);
+};

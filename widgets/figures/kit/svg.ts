@@ -27,6 +27,22 @@ export const hatchings = (prefix: string): string =>
 export const arrowheads = (id: string): string =>
   `<defs><marker id="${id}" class="head" markerUnits="userSpaceOnUse" markerWidth="1" markerHeight="1" overflow="visible" orient="auto-start-reverse"><path class="arrowhead" d="M0 0L-10.5 -1.9V1.9Z"/></marker></defs>`;
 
+/** A shorter dimension has its heads outside, pointing at its ends. */
+const ROOM_FOR_HEADS = 36;
+
+/** A dimension line between two places, with the arrowheads of this id. */
+export const dimensionLine = (from: Point, to: Point, head: string, name = ''): string => {
+  const classes = `arrow${name === '' ? '' : ` ${name}`}`;
+  const length = Math.hypot(to[0] - from[0], to[1] - from[1]);
+  const line = `d="M${px(from[0])} ${px(from[1])}L${px(to[0])} ${px(to[1])}"`;
+  if (length > ROOM_FOR_HEADS)
+    return `<path class="${classes}" marker-start="url(#${head})" marker-end="url(#${head})" ${line}/>`;
+  const [ux, uy] = length > 0 ? [(to[0] - from[0]) / length, (to[1] - from[1]) / length] : [0, 1];
+  const outside = ([x, y]: Point, way: number) =>
+    `<path class="${classes}" marker-end="url(#${head})" d="M${px(x + 22 * way * ux)} ${px(y + 22 * way * uy)}L${px(x)} ${px(y)}"/>`;
+  return `<path class="${classes}" ${line}/>${outside(from, -1)}${outside(to, 1)}`;
+};
+
 /** The outermost drawings of a picture, told how wide they are, which the style sheet keeps letters and lines to size by. */
 export const withSizes = (html: string): string => {
   let depth = 0;

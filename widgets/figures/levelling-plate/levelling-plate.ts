@@ -377,7 +377,8 @@ export const levellingPlate = defineFigure({
   state: plateOf,
   draw,
   caption,
-  readings: (s, view) => `${roundsHtml(s, view)}${s.loads.ok ? `<p class="line">${weightText(s)}</p>` : ''}`,
+  readings: (s, view) =>
+    `${roundsHtml(s, view)}${s.loads.ok ? `<p class="line" data-part="loads">${weightText(s)}</p>` : ''}`,
   table,
   renderKey: (s) => s.now.readings.length,
   mount,

@@ -115,12 +115,19 @@ const TRACKS = [
   ['carried', 'z_c', 414],
 ] as const;
 
+/** A name along its track, on the narrowest page. */
+const LONGEST_NAME = 146;
+
+/** As far as the drawn turns carry the fastest part, and no farther. */
+const reachOf = (s: State): number => Math.min(190, DRAWN_TURNS * Math.max(s.A.L, s.C.L) * s.frame.scale + 12);
+
 const tracks = (s: State): string => {
   const mid = HEIGHT / 2;
+  const reach = reachOf(s);
   const columns = TRACKS.map(
     ([key, symbol, x]) =>
-      `<g class="track ${key}" data-sym="${symbol}"><path class="rail" d="M${x} 40V${HEIGHT - 40}"/><path class="zero" d="M${x - 9} ${mid}h18"/>` +
-      `<path class="move" data-track="${key}" d="${arrow(x, mid, s[key] * s.frame.scale)}"/><text transform="translate(${x + 4} ${HEIGHT - 44}) rotate(-90)" class="track-name" dy="-8">${WORDS.parts[key]}</text></g>`,
+      `<g class="track ${key}" data-sym="${symbol}"><path class="rail" d="M${x} ${px(mid - reach)}V${px(mid + reach)}"/><path class="zero" d="M${x - 9} ${mid}h18"/>` +
+      `<path class="move" data-track="${key}" d="${arrow(x, mid, s[key] * s.frame.scale)}"/><text transform="translate(${x} ${px(Math.min(mid + reach + 10, HEIGHT - LONGEST_NAME))}) rotate(-90)" class="track-name" text-anchor="end" dy="0.35em">${WORDS.parts[key]}</text></g>`,
   );
   return columns.join('');
 };

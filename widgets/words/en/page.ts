@@ -30,7 +30,7 @@ export const BOXES: Readonly<Record<'goal' | 'misconception' | 'caution' | 'summ
   doors: '',
 };
 export const TABLE = 'Table';
-export const HOW_TO_READ = 'How to read and work it';
+export const HOW_TO_READ = 'How to read it';
 export const DERIVATION = 'Derivation';
 /** What the steps of a derivation are folded under. */
 export const whyLines = (steps: number): string => `Why? ${steps} steps`;

@@ -14,9 +14,11 @@ export const WORDS = {
   none: '–',
   range: (from: string, to: string) => `${from} to ${to}`,
   turns: (turns: string, whole: number, rest: string, step: string, steps: string) =>
-    whole === 0
-      ? `${turns} turns (${rest} ${step}s)`
-      : `${turns} turns (${whole} whole and ${rest} ${step}s; ${steps} ${step}s in all)`,
+    rest === '0'
+      ? `${whole} ${whole === 1 ? 'turn' : 'turns'} (${steps} ${step}s)`
+      : whole === 0
+        ? `${turns} turns (${rest} ${step}s)`
+        : `${turns} turns (${whole} whole and ${rest} ${step}s; ${steps} ${step}s in all)`,
   gauge: {
     name: (joint: string, thread: string) => `Gauge thread ${joint}, ${thread}.`,
     text: (classes: string) =>

@@ -79,6 +79,22 @@ export const WORDS = {
     },
     ofParts:
       'To scale. What the parts state is dimensioned; what they do not state is drawn with a usual size. Left out: lock.',
+    /** Length of a thread in its nut, after its designation. */
+    depth: (length: string) => `× ${length}`,
+    block: {
+      name: 'name',
+      assembly: 'adjuster, assembly',
+      number: 'number',
+      date: 'date',
+      material: 'material',
+      tolerance: 'general tolerance',
+      scale: 'scale on paper',
+      scaleIs: (paper: string, part: string) => `${paper} : ${part}`,
+      units: 'units',
+      unitsAre: (view: 'metric' | 'inch' | 'both') => (view === 'inch' ? 'inch' : 'mm'),
+      projection: 'projection',
+      firstAngle: 'first angle',
+    },
     /** What is to scale and what is not; a tip has a ball and a cap. */
     plain: (tip: boolean) =>
       `To scale: threads and their lengths${tip ? ', ball' : ''}. Plain: head, ${tip ? 'cap and base' : 'nut and base'}${tip ? ', and how deep the ball sits' : ''}; their sizes are not stated, so no height in all is given. Left out: ${tip ? '' : 'ball and '}lock.`,

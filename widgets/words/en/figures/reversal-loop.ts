@@ -34,6 +34,7 @@ export const WORDS = {
   out: 'Turn out',
   clear: 'Clear your turning',
   turns: 'turns',
+  lostOnReversal: (turns: string) => `${turns} turns lost`,
   reading,
   touching: 'flank that touches',
   /** Flanks by the sign of their force: above nought pressed, below it pulled. */

@@ -1,5 +1,5 @@
 /** Refusals of printed springs. */
-import { say } from '../../../engine/index.ts';
+import { listed, say } from '../../../engine/index.ts';
 import type { RefusalWords } from '../../refusal-words.ts';
 
 const mm = (x: number): string => `${say(x)} mm`;
@@ -14,6 +14,7 @@ export const SPRING: RefusalWords<
   | 'spring-fills-no-length'
   | 'spring-room-too-small'
   | 'spring-overstrained'
+  | 'plastic-unknown'
 > = {
   'coupon-without-sag': () => 'The weight bends the strip by nothing, so no modulus follows: read a motion above 0 mm.',
   'strip-without-thickness': () =>
@@ -24,6 +25,7 @@ export const SPRING: RefusalWords<
     `Read ${waves} half waves; held at both ends this law is for an even count: give an even number.`,
   'coil-too-tight': ({ wire, coil }) =>
     `Wire of ${mm(wire)} can’t be wound to ${mm(coil)}: give a coil of more than one and a half times the wire.`,
+  'plastic-unknown': ({ name, known }) => `Read ${name} as a plastic; known are ${listed(known)}.`,
   'spring-fills-no-length': ({ length, stretch }) =>
     `A spring ${mm(length)} long that is stretched by ${mm(stretch)} has no length left when it is free: give it more length or less stretch.`,
   'spring-room-too-small': ({ rate, width, free }) =>
