@@ -248,7 +248,12 @@ describe('a page', () => {
       const wanted = await page.evaluate(() => {
         const all = [
           ...document.querySelectorAll<HTMLElement>('a[href], button, input, summary, [tabindex="0"]'),
-        ].filter((e) => e.checkVisibility() && !(e instanceof HTMLInputElement && e.type === 'radio' && !e.checked));
+        ].filter(
+          (e) =>
+            e.checkVisibility() &&
+            e.tabIndex >= 0 &&
+            !(e instanceof HTMLInputElement && e.type === 'radio' && !e.checked),
+        );
         for (const [i, e] of all.entries()) e.setAttribute('data-order', String(i));
         return all.length;
       });

@@ -209,7 +209,7 @@ export const illLettered = (page: Page): Promise<string[]> =>
 export const longLines = (page: Page, most: number): Promise<string[]> =>
   page.evaluate((limit) => {
     const found: string[] = [];
-    for (const e of document.querySelectorAll<HTMLElement>('p, li, figcaption, dd')) {
+    for (const e of document.querySelectorAll<HTMLElement>('p, li, dd')) {
       if (!e.checkVisibility() || e.querySelector('math, svg, ol, ul, p, table, input, button') || e.closest('svg'))
         continue;
       const range = document.createRange();
@@ -241,8 +241,11 @@ export const outOfOrder = (page: Page): Promise<string[]> =>
     const found: string[] = [];
     for (const figure of document.querySelectorAll('figure.live')) {
       const parts = [...figure.children].filter((e) => e.checkVisibility() && e.getBoundingClientRect().height > 1);
-      const fields = [...figure.querySelectorAll(':scope > .inputs > *')].filter((e) => e.checkVisibility());
-      for (const list of [parts, fields])
+      const fields = [...figure.querySelectorAll('.inputs')].map((inputs) =>
+        [...inputs.children].filter((e) => e.checkVisibility()),
+      );
+      const bench = [...(figure.querySelector('.bench')?.children ?? [])].filter((e) => e.checkVisibility());
+      for (const list of [parts, bench, ...fields])
         for (const [i, e] of list.entries()) {
           const [now, before] = [e.getBoundingClientRect(), list[i - 1]?.getBoundingClientRect()];
           if (!before) continue;

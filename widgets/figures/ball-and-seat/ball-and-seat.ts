@@ -176,6 +176,12 @@ export const ballAndSeat = defineFigure({
   threads: [],
   quantities: QUANTITIES,
   choices: ['rests', 'seat'],
+  chief: ['F', 'R', 'rests'],
+  groups: { seat: ['seat', 'beta_v', 'R_c', 'e_r'] },
+  idle: ({ choices: { rests } }) => [
+    ...(rests === 'in a vee' || rests === 'in a cone' ? [] : (['beta_v'] as const)),
+    ...(rests === 'on two rollers' ? [] : (['R_c', 'e_r'] as const)),
+  ],
   state: stateOf,
   draw,
   caption: ({ R, F, rests, tip, contact }, view) =>

@@ -78,7 +78,7 @@ const dimensionsOf = (
     }),
   );
 
-export const drawing = (fit: FitState, view: UnitView): Result<string> => {
+export const drawing = (fit: FitState, called: string, fromParts: boolean, view: UnitView): Result<string> => {
   const { adjuster } = fit;
   const { clockwise, anticlockwise } = adjuster;
   // In the middle between its stops, whatever it was put together as.
@@ -132,12 +132,12 @@ export const drawing = (fit: FitState, view: UnitView): Result<string> => {
     );
   };
   return good(
-    `<svg class="sheet-drawing" viewBox="0 0 ${WIDTH} ${px(high)}" role="img" aria-label="${WORDS.drawing.label(fit.arrangement)}">${hatchings('sheet')}${arrowheads('sheet-head')}` +
+    `<svg class="sheet-drawing" viewBox="0 0 ${WIDTH} ${px(high)}" role="img" aria-label="${escapeText(WORDS.drawing.label(called))}">${hatchings('sheet')}${arrowheads('sheet-head')}` +
       partsHtml({ ...pictureOf(adjuster, now, frame), guide: '' }, 'sheet') +
       `<path class="axis" d="M${px(frame.x)} ${px(y(extents.top) - 12)}V${px(y(extents.bottom) + 12)}"/>` +
       `${dimensionsOf(partsOf(adjuster), now.at, view).map(dimension).join('')}${notes.map(leader).join('')}</svg>` +
       titleBlock(fit, (scale * ON_PAPER) / WIDTH, view) +
-      `<p class="sheet-plain">${WORDS.drawing.plain(adjuster.tip.kind === 'ball')}</p>`,
+      `<p class="sheet-plain">${fromParts ? WORDS.drawing.ofParts : WORDS.drawing.plain(adjuster.tip.kind === 'ball')}</p>`,
   );
 };
 

@@ -44,7 +44,7 @@ import {
   yAt,
 } from '../kit/plots/frame.ts';
 import { moveMarks } from '../kit/plots/move.ts';
-import { type LiveFigure, readoutHtml, updateReadout } from '../kit/readout.ts';
+import { type LiveFigure, readoutHtml } from '../kit/readout.ts';
 import { mountSliders, type Slider, sliderHtml, updateSlider } from '../kit/slider.ts';
 import { hatching, type Point, polyline, px } from '../kit/svg.ts';
 
@@ -307,8 +307,7 @@ const draw = (s: State, view: UnitView): string => {
       .join('')}</div>` +
     `<ul class="legend">${legendItem('carried', undefined, WORDS.legend.carried)}${legendItem('base', DASH, WORDS.legend.nominal)}${key('back', WORDS.legend.back)}${key('slow', WORDS.legend.slow(show(NEARLY_STANDS, { shown: 'percent' }, 'metric')))}</ul>` +
     panelHtml(s.frames.place, WORDS.panels.place, 5, marks('place', s, d)) +
-    panelHtml(s.frames.rate, WORDS.panels.rate, 5, marks('rate', s, d)) +
-    readoutHtml(readout(s, view))
+    panelHtml(s.frames.rate, WORDS.panels.rate, 5, marks('rate', s, d))
   );
 };
 
@@ -332,8 +331,11 @@ export const drunkenThread = defineFigure({
   title: WORDS.title,
   threads: ['A', 'C'],
   quantities: QUANTITIES,
+  chief: ['a_A', 'a_C'],
+  groups: { threads: ['A', 'C'], phases: ['phi_A', 'phi_C'], turns: ['n'] },
   state: stateOf,
   draw,
+  readings: (s, view) => readoutHtml(readout(s, view)),
   caption: (s, view) =>
     WORDS.caption({
       A: s.A.designation,
@@ -385,6 +387,5 @@ export const drunkenThread = defineFigure({
         if (place && place.textContent !== w.text) place.textContent = w.text;
       }
     for (const x of slidersOf(s)) updateSlider(stage, x, sliderValue(s, x.name), sliderText(s, x.name, view));
-    updateReadout(stage, readout(s, view));
   },
 });

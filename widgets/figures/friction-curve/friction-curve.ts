@@ -183,6 +183,8 @@ export const frictionCurve = defineFigure({
   quantities: ['F', 'mu', 'd_b'],
   choices: ['rubs'],
   setElsewhere: ['d_b', 'rubs'],
+  chief: ['mu', 'F'],
+  groups: { threads: ['A', 'C'] },
   state: pictureOf,
   draw,
   caption: ({ state: s, even, lighterWithout }, view) =>

@@ -8,6 +8,7 @@ import { type Adjuster, partsOf, type Standing, standing } from '../../assembly/
 import { heightOf, type Part, type Role, reach, type Step } from '../../assembly/adjuster/part.ts';
 import { type Crests, crestOf, crestsOf, type Point as SkinPoint, sectionOf } from '../../assembly/adjuster/surface.ts';
 import { diameters, mm, type Thread } from '../../engine/index.ts';
+import { guideOf, reachesOf, springsOf, widestStep } from './adjuster-extras.ts';
 import { type Point, polygon, polyline } from './svg.ts';
 import { crestLines } from './thread-outline.ts';
 
@@ -41,12 +42,13 @@ export interface Picture {
   readonly carried: PartPaths | undefined;
   readonly tip: string;
   readonly guide: string;
+  readonly springs: string;
 }
 
 export interface Extents {
   readonly bottom: number;
   readonly top: number;
-  /** Half width of the widest part. */
+  /** From the axis to the outside of the widest part, ball or spring. */
   readonly half: number;
   /** From the axis to the outside of the guide. */
   readonly left: number;
@@ -55,21 +57,18 @@ export interface Extents {
 /** Ridges finer than this, in picture units, are drawn by convention: an outline of them would be a grey edge. */
 const FINEST_RIDGE = 4;
 
-const widest = (a: Adjuster): number => Math.max(...partsOf(a).flatMap((p) => p.outer.map(reach)));
-const widestStep = (part: Part): Step => part.outer.reduce((best, o) => (reach(o) > reach(best) + 1e-9 ? o : best));
 const largest = (a: Adjuster): number => Math.max(a.A.thread.d, a.C?.thread.d ?? 0);
-/** Where the post stands, and half its width. */
-const postOf = (a: Adjuster) => ({ x: -widest(a) - 0.25 * largest(a), half: 0.12 * largest(a) });
 
 /** Room for every position between the stops, or within so many turns each way. */
 export const extentsOf = (a: Adjuster, most = Number.POSITIVE_INFINITY): Extents => {
   const ends = [Math.max(a.anticlockwise.n, -most), Math.min(a.clockwise.n, most)].map((n) => standing(a, n));
-  const post = postOf(a);
+  const { left, right } = reachesOf(a);
+  const ball = a.tip.kind === 'ball' ? a.tip.diameter : 0;
   return {
-    bottom: Math.min(0, ...ends.flatMap(({ at }) => [at.turned, at.carried])),
+    bottom: Math.min(0, ...ends.flatMap(({ at, height }) => [at.turned, at.carried, height - ball])),
     top: Math.max(...ends.flatMap((s) => [s.height, s.at.turned + heightOf(a.turned)])),
-    half: widest(a),
-    left: a.carried ? -post.x + 2.2 * post.half : widest(a),
+    half: right,
+    left,
   };
 };
 
@@ -132,7 +131,8 @@ export const pictureOf = (a: Adjuster, s: Standing, frame: Frame, locked = true)
     turned: paint(a.turned, 'turned'),
     carried: a.carried && paint(a.carried, 'carried'),
     tip: a.tip.stands > 0 ? shape([tipOf(a, s)]) : '',
-    guide: a.carried && locked ? shape(guideOf(a, s)) : '',
+    guide: locked ? shape(guideOf(a, s, extentsOf(a).top)) : '',
+    springs: lines(springsOf(a, s)),
   };
 };
 
@@ -291,20 +291,6 @@ const tipOf = (a: Adjuster, s: Standing): readonly SkinPoint[] => {
   });
 };
 
-/** A post that stands on the base beside it, and an arm of the carried part that slides along it. */
-const guideOf = (a: Adjuster, s: Standing): (readonly SkinPoint[])[] => {
-  const { x, half } = postOf(a);
-  const step = widestStep(a.carried as Part);
-  const at = s.at.carried + step.from;
-  const arm = Math.min(step.to - step.from, 0.45 * largest(a));
-  const { top } = extentsOf(a);
-  return [
-    rectangle(x - half, x + half, 0, top),
-    rectangle(x + 1.25 * half, -step.r, at, at + arm),
-    rectangle(x - 2.2 * half, x - 1.25 * half, at, at + arm),
-  ];
-};
-
 /** Where the names of parts stand, beside them: x and z in mm. */
 export const namesAt = (a: Adjuster, s: Standing): (readonly [Role, SkinPoint])[] =>
   partsOf(a).map((part) => {
@@ -316,6 +302,7 @@ const ROLES = ['base', 'turned', 'carried'] as const;
 
 const pathsOf = (p: Picture): Readonly<Record<string, string>> => ({
   guide: p.guide,
+  springs: p.springs,
   tip: p.tip,
   ...Object.fromEntries(
     ROLES.flatMap((role) => [
@@ -347,6 +334,7 @@ export const partsHtml = (p: Picture, id: string, symbols: Partial<Record<Role, 
   const drawn = [...roles.filter(([, x]) => x.cut), ...roles.filter(([, x]) => !x.cut)];
   return (
     path('part guide', 'guide', p.guide) +
+    path('adjuster-springs', 'springs', p.springs) +
     drawn.map(([role, x]) => part(role, x)).join('') +
     path(`part ${p.carried ? 'carried' : 'turned'} solid`, 'tip', p.tip)
   );

@@ -26,7 +26,7 @@ import { defineFigure, type NumbersOf } from '../kit/figure.ts';
 import { dropPath } from '../kit/plot-box.ts';
 import { axisUnit, type Frame, INSIDE, legendItem, panelHtml, roundUp, xAt, yAt } from '../kit/plots/frame.ts';
 import { moveMarks } from '../kit/plots/move.ts';
-import { type LiveFigure, readoutHtml, updateReadout } from '../kit/readout.ts';
+import { type LiveFigure, readoutHtml } from '../kit/readout.ts';
 import { mountSliders, type Slider, sliderHtml, updateSlider } from '../kit/slider.ts';
 import { hatching, polygon, polyline, px } from '../kit/svg.ts';
 
@@ -221,8 +221,7 @@ const draw = (s: State, view: UnitView): string => {
     `<div class="sliders">${SLIDERS.map((x) => sliderHtml(x, sliderValue(s, x.name), sliderText(s, x.name, view))).join('')}</div>` +
     `<ul class="legend">${legendItem('carried', undefined, WORDS.thisPair)}${legendItem('base', DASH.nominal, WORDS.nominal)}${legendItem('worst', DASH.worst, WORDS.worst(s.linked))}${legendItem('rss', DASH.rss, WORDS.rss(s.linked))}</ul>` +
     panelHtml(off, WORDS.offPanel, 9, marks('off', s)) +
-    panelHtml(rate, WORDS.ratePanel, 9, marks('rate', s)) +
-    readoutHtml(readout(s, view))
+    panelHtml(rate, WORDS.ratePanel, 9, marks('rate', s))
   );
 };
 
@@ -252,9 +251,12 @@ export const leadErrorFigure = defineFigure({
   threads: ['A', 'C'],
   quantities: QUANTITIES,
   choices: ['errors'],
+  chief: ['eps_A', 'eps_C', 'errors'],
+  groups: { threads: ['A', 'C'], turns: ['n'] },
   state: stateOf,
   draw,
   caption,
+  readings: (s, view) => readoutHtml(readout(s, view)),
   table: (s, view) => ({
     head: WORDS.head,
     rows: Array.from({ length: 2 * REACH + 1 }, (_, i) => {
@@ -281,6 +283,5 @@ export const leadErrorFigure = defineFigure({
   update: (stage, s, view) => {
     moveMarks(stage, shapes(s), dots(s));
     for (const x of SLIDERS) updateSlider(stage, x, sliderValue(s, x.name), sliderText(s, x.name, view));
-    updateReadout(stage, readout(s, view));
   },
 });

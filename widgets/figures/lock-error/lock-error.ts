@@ -158,6 +158,8 @@ export const lockErrorFigure = defineFigure({
   title: WORDS.title,
   threads: ['A', 'C'],
   quantities: QUANTITIES,
+  chief: ['g_k', 'kappa', 'F'],
+  groups: { threads: ['A', 'C'], lock: ['r_k'], friction: ['mu'] },
   state: stateOf,
   draw,
   caption: (s, view) =>

@@ -112,6 +112,8 @@ export const motionPlot = defineFigure({
   title: WORDS.title,
   threads: ['A', 'C'],
   quantities: ['n'],
+  chief: ['n'],
+  groups: { threads: ['A', 'C'] },
   state: (numbers) => {
     const pair = pairOf(numbers);
     return pair.ok ? good<State>({ ...pair.value, n: numbers.values.n }) : pair;

@@ -10,7 +10,7 @@ import { numeral, show, type UnitView } from '../../input/format.ts';
 import { reasonOf } from '../../words/reason.ts';
 import { defineFigure } from '../kit/figure.ts';
 import { type FixedFigure, readoutHtml } from '../kit/readout.ts';
-import { hatching, px } from '../kit/svg.ts';
+import { px } from '../kit/svg.ts';
 import { cutOff, drawingOf, type Frame, frameOf } from './drawing.ts';
 import { QUANTITIES, type WaysState, type WholeWay, waysState } from './state.ts';
 
@@ -85,11 +85,14 @@ const facts = (way: WholeWay, view: UnitView): FixedFigure[] => [
   [WORDS.facts.price, priceText(way)],
 ];
 
-const card = (way: WholeWay, s: WaysState, frame: Frame, view: UnitView): string => {
+const stood = (way: WholeWay, s: WaysState, frame: Frame): string =>
+  `<div class="stood" style="--w: ${px(at(frame.widths, s.ways.indexOf(way)))}">${drawingOf(way, s, frame)}` +
+  `<p class="line">${way.name}${cutOff(way, s, frame) ? ` <span class="cut-off">${WORDS.cutOff}</span>` : ''}</p></div>`;
+
+const card = (way: WholeWay, s: WaysState, view: UnitView): string => {
   const fails = failings(way, s, view);
-  const cut = cutOff(way, s, frame) ? ` <span class="cut-off">${WORDS.cutOff}</span>` : '';
   return (
-    `<section class="way-card" data-way="${way.name}" style="--w: ${px(at(frame.widths, s.ways.indexOf(way)))}">${drawingOf(way, s, frame)}<p class="way-name">${way.name}${cut}</p>` +
+    `<section class="way-card" data-way="${way.name}"><p class="way-name">${way.name}</p>` +
     `<p class="made">${escapeText(made(way, s, view))}</p>` +
     readoutHtml(facts(way, view)) +
     (fails.length === 0
@@ -104,16 +107,21 @@ const key = (role: string, words: string): string =>
 
 const draw = (s: WaysState, view: UnitView): string => {
   const frame = frameOf(s);
+  const together = frame.widths.reduce((a, b) => a + b, 0);
+  const row = Math.max(...frame.widths, together / 2);
   const roof = WORDS.roof(size(s.wanted.height, view), s.wanted.height > frame.high);
   return (
-    `<svg class="hatches" width="0" height="0" aria-hidden="true"><defs>${hatching('other-ways-base', 45, 5, 'ground base')}</defs></svg>` +
+    `<svg class="hatches" width="0" height="0" aria-hidden="true"><defs><pattern id="other-ways-base" width="7" height="7" patternUnits="userSpaceOnUse" patternTransform="rotate(45)"><path class="hatch" d="M0 0V7"/></pattern></defs></svg>` +
     `<ul class="legend">${key('turned', WORDS.turned)}${key('carried', WORDS.carried)}${key('base', WORDS.fixed)}` +
     `<li><svg class="swatch" viewBox="0 0 26 14" aria-hidden="true"><path class="tip" d="M7 12l6 -9l6 9z"/></svg>${WORDS.tip}</li>` +
     `<li><svg class="swatch" viewBox="0 0 26 14" aria-hidden="true"><path class="roof" d="M0 7H26"/></svg>${roof}</li>` +
     `<li><svg class="swatch" viewBox="0 0 26 14" aria-hidden="true"><path class="measure" d="M3 3v8m0 -4h20m0 -4v8"/></svg>${size(10, view)}</li></ul>` +
-    `<div class="five-ways" style="--columns: ${frame.widths.map((w) => `minmax(0, ${px(w)}fr)`).join(' ')}; --widest: ${px(Math.max(...frame.widths))}">${s.ways.map((way) => card(way, s, frame, view)).join('')}</div>`
+    `<div class="line-up" style="--all: ${px(together)}; --row: ${px(row)}">${s.ways.map((way) => stood(way, s, frame)).join('')}</div>`
   );
 };
+
+const readings = (s: WaysState, view: UnitView): string =>
+  `<div class="five-ways">${s.ways.map((way) => card(way, s, view)).join('')}</div>`;
 
 const least = (ways: readonly WholeWay[], of: (way: WholeWay) => number | undefined): WholeWay | undefined =>
   ways.reduce<WholeWay | undefined>((best, way) => {
@@ -157,9 +165,19 @@ export const otherWays = defineFigure({
   threads: ['thread', 'B', 'A', 'C'],
   quantities: QUANTITIES,
   texts: ['prices'],
+  chief: ['s_h', 'S_w', 'F'],
+  groups: {
+    threads: ['A', 'C', 'B', 'thread'],
+    wishes: ['H_w', 'theta_h'],
+    friction: ['mu'],
+    sizes: ['t_b', 'b_l', 'R_t'],
+    prices: ['prices'],
+  },
   state: waysState,
   draw,
   caption,
+  readings,
+  numbersName: WORDS.numbers,
   table: (s, view) => ({
     head: WORDS.head,
     rows: s.ways.map((way) => [

@@ -306,16 +306,19 @@ export const playBatchFigure = defineFigure({
   threads: ['A', 'C'],
   quantities: ['n_a', 'C_p', 'n_s', 'k'],
   choices: ['law'],
+  chief: ['law', 'C_p'],
+  groups: { threads: ['A', 'C'], batch: ['n_a', 'n_s'], steps: ['k'] },
+  idle: ({ choices }) => (choices.law === 'uniform' ? ['C_p'] : []),
   state: stateOf,
   draw: (s, view) => {
     const unit = axisUnit(s.drawn.histogram.to, view);
     return (
       `<p class="panel-name" data-batch="drawn">${WORDS.above(drawnWords(s), unit)}</p>` +
       `<div class="plot-box">${picture(s, view)}</div>` +
-      `<div class="batch-controls" data-batch="controls" hidden><button type="button" data-batch="start" data-key="start">${WORDS.draw(grouped(s.asked.settings.count))}</button><button type="button" data-batch="stop" data-key="stop" hidden>${WORDS.stop}</button><progress data-batch="progress" max="1" value="0" aria-label="${WORDS.progress}" hidden></progress><p data-batch="told" role="status"></p></div>` +
-      resultTable(s, view)
+      `<div class="batch-controls" data-batch="controls" hidden><button type="button" data-batch="start" data-key="start">${WORDS.draw(grouped(s.asked.settings.count))}</button><button type="button" data-batch="stop" data-key="stop" hidden>${WORDS.stop}</button><progress data-batch="progress" max="1" value="0" aria-label="${WORDS.progress}" hidden></progress><p data-batch="told" role="status"></p></div>`
     );
   },
+  readings: resultTable,
   caption: (s, view) => {
     const motion = ({ play }: Lost) => show(play, { shown: 'motion', digits: 3 }, view);
     const { low, middle, high } = s.lost;

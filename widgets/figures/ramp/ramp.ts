@@ -21,7 +21,7 @@ import { numeral, show, type UnitView, withSign } from '../../input/format.ts';
 import { reasonOf } from '../../words/reason.ts';
 import { defineFigure, type NumbersOf } from '../kit/figure.ts';
 import { knobSvg, mountKnob, updateKnob } from '../kit/knob.ts';
-import { type LiveFigure, readoutHtml, updateReadout } from '../kit/readout.ts';
+import { type LiveFigure, readoutHtml } from '../kit/readout.ts';
 import { arrowheads, dimensionLine, type Point, polyline, px } from '../kit/svg.ts';
 import { crestLines, opposite, threadEdge } from '../kit/thread-outline.ts';
 
@@ -131,7 +131,7 @@ const draw = (s: State, view: UnitView): string => {
     `<g class="dimension" data-sym="L">${leadMark(heel, f, s, size(s.thread.L))}</g>` +
     `<text data-sym="lambda" x="${px((toe + heel) / 2)}" y="${px(Math.min(peak, f.floor - 14) - 12 - (s.thread.N - 1) * s.thread.P * f.scale)}" text-anchor="middle">${WORDS.leadAngle(`${numeral((s.lambda * 180) / Math.PI, 3)}°`)}</text>` +
     `<path class="join" data-join d="${joinPath(w)}"/><circle class="walker" data-walk="cylinder" r="6" cx="${px(w.cylinder[0])}" cy="${px(w.cylinder[1])}"/><circle class="walker" data-walk="ramp" r="6" cx="${px(w.ramp[0])}" cy="${px(w.ramp[1])}"/></svg>` +
-    `<div class="ramp-side">${knobSvg(s.n, 'knob', STEPS, WORDS.knob)}${readoutHtml(readout(s, view))}</div>`
+    `<div class="ramp-side">${knobSvg(s.n, 'knob', STEPS, WORDS.knob)}</div>`
   );
 };
 
@@ -161,8 +161,10 @@ export const ramp = defineFigure({
   title: WORDS.title,
   threads: ['thread'],
   quantities: ['theta'],
+  chief: ['theta', 'thread'],
   state: stateOf,
   draw,
+  readings: (s, view) => readoutHtml(readout(s, view)),
   caption: ({ thread, theta, z }, view) => {
     const size = (v: number) => show(v, { shown: 'size' }, view);
     return WORDS.caption({
@@ -192,7 +194,7 @@ export const ramp = defineFigure({
       write: (n) => context.set('theta', turns(n) * 2 * Math.PI),
       steps: () => STEPS,
     }),
-  update: (stage, s, view) => {
+  update: (stage, s) => {
     const w = walk(s, frameOf(s));
     for (const key of ['cylinder', 'ramp'] as const) {
       const dot = stage.querySelector(`[data-walk="${key}"]`);
@@ -202,6 +204,5 @@ export const ramp = defineFigure({
     }
     stage.querySelector('[data-join]')?.setAttribute('d', joinPath(w));
     updateKnob(stage, s.n);
-    updateReadout(stage, readout(s, view));
   },
 });

@@ -13,7 +13,7 @@ import { defineFigure } from '../kit/figure.ts';
 import { knobSvg, mountKnob, updateKnob } from '../kit/knob.ts';
 import { chartSvg, numberAxis } from '../kit/plots/chart.ts';
 import { axisUnit, legendItem, legendKey, perMillimetre } from '../kit/plots/frame.ts';
-import { type LiveFigure, readoutHtml, updateReadout } from '../kit/readout.ts';
+import { type LiveFigure, readoutHtml } from '../kit/readout.ts';
 import { arrowheads, type Point, polyline, px } from '../kit/svg.ts';
 import { joined, type Trace, traceThrough } from './runs.ts';
 
@@ -132,6 +132,9 @@ const waysRound = (s: State, a: Axis): string => {
 /** Turns done on a stage so far, by the stage; it goes with the page. */
 const trails = new WeakMap<HTMLElement, { key: string; stations: readonly number[] }>();
 
+/** Where a state stands after the turning that led to it. */
+const turned = new WeakMap<State, Readonly<Record<Case, Trace>>>();
+
 const readout = (s: State, now: Readonly<Record<Case, Trace>>, view: UnitView): LiveFigure[] => {
   const motion = (z: number) => withSign(show(z, { shown: 'motion', digits: 4 }, view));
   const rows = CASES.flatMap((c): LiveFigure[] => [
@@ -151,6 +154,8 @@ export const reversalLoop = defineFigure({
   quantities: ['n_o', 'n', 'Q_pc', 'Q_f', 'c_mA', 'c_mC'],
   setElsewhere: ['c_mA', 'c_mC'],
   choices: ['pieces'],
+  chief: ['n', 'n_o', 'Q_pc'],
+  groups: { threads: ['A', 'C'], pieces: ['pieces'], friction: ['Q_f'] },
   state: (numbers): Result<State> => {
     const play = pairPlay(numbers);
     if (!play.ok) return play;
@@ -185,10 +190,15 @@ export const reversalLoop = defineFigure({
       `${arrowheads('loop-head')}${waysRound(s, a)}${lostMark(s, a)}` +
       `<circle class="mark loose" data-dot="loose" r="5" cx="${px(x(0, s.out))}" cy="${px(y(0, a))}"/><rect class="mark loaded" data-dot="loaded" width="9" height="9" x="${px(x(0, s.out) - 4.5)}" y="${px(y(0, a) - 4.5)}"/></svg></div>` +
       `<p class="x-name">${WORDS.turnsClockwise}</p></div>` +
-      `<div class="loop-side">${knobSvg(s.n, 'hexagon', FLATS, WORDS.knob)}<p class="turners"><button type="button" data-go="back" data-key="back">${WORDS.back}</button><button type="button" data-go="out" data-key="out">${WORDS.out}</button><button type="button" class="plain" data-go="clear" data-key="clear">${WORDS.clear}</button></p>` +
-      `${readoutHtml([...readout(s, s.start, view), [WORDS.lost, WORDS.lostTurns(numeral(s.play.lost, 3))], [WORDS.inFlats, numeral(s.flatsLost, 3)]])}</div>`
+      `<div class="loop-side">${knobSvg(s.n, 'hexagon', FLATS, WORDS.knob)}<p class="turners"><button type="button" data-go="back" data-key="back">${WORDS.back}</button><button type="button" data-go="out" data-key="out">${WORDS.out}</button><button type="button" class="plain" data-go="clear" data-key="clear">${WORDS.clear}</button></p></div>`
     );
   },
+  readings: (s, view) =>
+    readoutHtml([
+      ...readout(s, turned.get(s) ?? s.start, view),
+      [WORDS.lost, WORDS.lostTurns(numeral(s.play.lost, 3))],
+      [WORDS.inFlats, numeral(s.flatsLost, 3)],
+    ]),
   caption: (s, view) => {
     const width = (c: Case) => {
       // Between the way out and the way back, half way along.
@@ -293,6 +303,6 @@ export const reversalLoop = defineFigure({
       }
     }
     updateKnob(stage, s.n);
-    updateReadout(stage, readout(s, now.value, view));
+    turned.set(s, now.value);
   },
 });

@@ -14,7 +14,7 @@ import { extentsOf, type Frame, frameIn, namesAt, partsHtml, pictureOf, updatePa
 import { dialReading, dialScale, dialSvg, updateDial } from '../kit/dial.ts';
 import { defineFigure, type NumbersOf } from '../kit/figure.ts';
 import { knobSvg, mountKnob, updateKnob } from '../kit/knob.ts';
-import { type LiveFigure, readoutHtml, updateReadout } from '../kit/readout.ts';
+import { type LiveFigure, readoutHtml } from '../kit/readout.ts';
 import { hatchings, px } from '../kit/svg.ts';
 
 declare module '../../engine/kernel/result.ts' {
@@ -90,8 +90,7 @@ const draw = (s: State, view: UnitView): string => {
     `<div class="section-view"><svg class="section" viewBox="0 0 ${WIDTH} ${HEIGHT}" role="img" aria-label="${WORDS.drawing(s.arrangement, s.A.designation, s.C.designation)}">` +
     `${hatchings('section')}${partsHtml(paint(s), 'section', { base: 'L_A', turned: 'n' })}` +
     `<path class="axis" d="M${AXIS} 4V${HEIGHT - 4}"/>${names(s)}${tracks(s)}</svg></div>` +
-    `<div class="section-side">${knobSvg(s.n, 'hexagon', FLATS, WORDS.knob)}${dialSvg(s.carried, scale, WORDS.dial)}` +
-    `${readoutHtml(readout(s, view))}</div>`
+    `<div class="section-side">${knobSvg(s.n, 'hexagon', FLATS, WORDS.knob)}${dialSvg(s.carried, scale, WORDS.dial)}</div>`
   );
 };
 
@@ -176,9 +175,12 @@ export const section = defineFigure({
   threads: ['A', 'C'],
   quantities: ['n'],
   choices: ['arrangement', 'lock'],
+  chief: ['n', 'lock'],
+  groups: { threads: ['A', 'C'], arrangement: ['arrangement'] },
   state: stateOf,
   draw,
   caption,
+  readings: (s, view) => readoutHtml(readout(s, view)),
   table: (s, view) => {
     const rows = Array.from({ length: 2 * DRAWN_TURNS + 1 }, (_, i) => i - DRAWN_TURNS);
     return {
@@ -205,6 +207,5 @@ export const section = defineFigure({
     for (const [key, , y] of places(s)) stage.querySelector(`[data-name="${key}"]`)?.setAttribute('y', px(y));
     updateKnob(stage, s.n);
     updateDial(stage, s.carried, dialScale(s.perTurn, view));
-    updateReadout(stage, readout(s, view));
   },
 });

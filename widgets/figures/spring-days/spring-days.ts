@@ -196,6 +196,9 @@ export const springDays = defineFigure({
   threads: [],
   quantities: QUANTITIES,
   choices: ['retention'],
+  chief: ['retention', 'F_0', 'q_r'],
+  groups: { readings: ['t_r1', 'F_r1', 't_r2', 'F_r2'], law: ['t_0'], need: ['t', 'F_p'] },
+  idle: ({ choices }) => (choices.retention === 'stated' ? ['t_r1', 'F_r1', 't_r2', 'F_r2'] : ['F_0', 'q_r']),
   state: stateOf,
   draw,
   caption: (s) =>

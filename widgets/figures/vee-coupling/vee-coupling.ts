@@ -173,6 +173,9 @@ export const veeCoupling = defineFigure({
   quantities: QUANTITIES,
   choices: ['grooves'],
   texts: ['feet'],
+  chief: ['F_l', 'theta_l', 'grooves'],
+  groups: { side: ['h_l'], vees: ['beta_v'], weight: ['W', 'x_g', 'y_g'], feet: ['feet'] },
+  idle: ({ values }) => (values.F_l === 0 ? ['theta_l', 'h_l'] : []),
   state: stateOf,
   draw,
   caption: ({ flanks, open, loose }) => {
