@@ -147,7 +147,7 @@ export const illLettered = (page: Page): Promise<string[]> =>
     const SMALLEST = 13;
     const HEAD = 10;
     const found: string[] = [];
-    for (const stage of document.querySelectorAll('[data-stage]')) {
+    for (const stage of document.querySelectorAll('[data-stage], [data-readings]')) {
       const name = stage.closest('figure')?.getAttribute('data-figure');
       const texts = [...stage.querySelectorAll<SVGTextElement>('svg text')].flatMap((t) => {
         const { left, right, top, bottom, width, height } = t.getBoundingClientRect();
