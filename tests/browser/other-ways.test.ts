@@ -99,7 +99,7 @@ describe('the page', () => {
     async () => {
       for (const [viewport, rows] of [
         [undefined, 1],
-        [NARROW, 5],
+        [NARROW, 3],
       ] as const) {
         const { page } = await visit(PAGE, viewport ? { viewport } : {});
         const place = await shown(figure(page, 'other-ways'));

@@ -227,7 +227,7 @@ describe('other-ways', () => {
 
   it('cuts off a lever out of all proportion and says so, rather than shrink the rest', () => {
     const document = drawing(asked({ s_h: mm(0.00002) }));
-    expect(textOf(document, '.five-ways')).toContain('lever (larger than the picture: cut off)');
+    expect(textOf(document, '.line-up')).toContain('lever (larger than the picture: cut off)');
     expect(scaleOf(svg(document, 'plain screw'))).toBeGreaterThan(1);
     expect(row(asked({ s_h: mm(0.00002) }), 'lever')['length across']).toBe('1040 mm');
   });

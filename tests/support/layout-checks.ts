@@ -147,20 +147,25 @@ export const illLettered = (page: Page): Promise<string[]> =>
     const SMALLEST = 13;
     const HEAD = 10;
     const found: string[] = [];
-    for (const stage of document.querySelectorAll('[data-stage]')) {
+    for (const stage of document.querySelectorAll('[data-stage], [data-readings]')) {
       const name = stage.closest('figure')?.getAttribute('data-figure');
       const texts = [...stage.querySelectorAll<SVGTextElement>('svg text')].flatMap((t) => {
         const { left, right, top, bottom, width, height } = t.getBoundingClientRect();
         const matrix = t.getScreenCTM();
         if (!t.textContent?.trim() || !t.checkVisibility() || width < 1 || !matrix) return [];
         const air =
-          0.2 * Math.min(height, Number.parseFloat(getComputedStyle(t).fontSize) * Math.hypot(matrix.a, matrix.b));
+          0.2 *
+          Math.min(width, height, Number.parseFloat(getComputedStyle(t).fontSize) * Math.hypot(matrix.a, matrix.b));
+        const upright = Math.abs(matrix.b) < Math.abs(matrix.a);
         let drawing = t.ownerSVGElement;
         while (drawing?.ownerSVGElement) drawing = drawing.ownerSVGElement;
         return [
           {
             words: t.textContent.trim().slice(0, 30),
-            box: { left, right, top: top + air, bottom: bottom - air },
+            // Letters that run up the page have their air at the sides.
+            box: upright
+              ? { left, right, top: top + air, bottom: bottom - air }
+              : { left: left + air, right: right - air, top, bottom },
             size: Number.parseFloat(getComputedStyle(t).fontSize) * Math.hypot(matrix.a, matrix.b),
             edge: drawing?.getBoundingClientRect(),
           },

@@ -16,11 +16,13 @@ import { extentsOf, frameIn, partsHtml, pictureOf } from '../kit/adjuster-pictur
 import { spaced } from '../kit/plot-box.ts';
 import { arrowheads, dimensionLine, hatchings, px } from '../kit/svg.ts';
 
-const WIDTH = 400;
+const WIDTH = 440;
 const HEIGHT = 420;
+/** Two names along one line need this, however low the adjuster is. */
+const LOWEST = 190;
 const MARGIN = 16;
 const LEFT = 116;
-const RIGHT = 240;
+const RIGHT = 284;
 /** Dimension lines stand in columns left of the parts, the nearest first. */
 const COLUMN = 25;
 const MOST_COLUMNS = 4;
@@ -86,17 +88,19 @@ export const drawing = (fit: FitState, called: string, fromParts: boolean, view:
   const room = (RIGHT - LEFT) / 2;
   // Without the guide, which the sheet leaves out, the drawing is as wide as its parts.
   const fitted = frameIn({ ...extents, left: (extents.half * middle) / room }, HEIGHT - 2 * MARGIN, middle, room);
-  const frame = { ...fitted, y: fitted.y + MARGIN };
+  // No higher than its adjuster.
+  const high = Math.min(HEIGHT, Math.max(LOWEST, (extents.top - extents.bottom) * fitted.scale + 2 * MARGIN));
+  const frame = { ...fitted, y: fitted.y + MARGIN - (HEIGHT - high) / 2 };
   if (!(frame.scale > 0 && Number.isFinite(frame.scale))) return bad('lengths-of-no-one-scale', {});
   const { scale } = frame;
   const y = (z: number) => frame.y - z * scale;
   const dimension = ({ text, symbol, z0, z1, edge }: Dimension, i: number) => {
     const x = LEFT - 14 - COLUMN * (i % MOST_COLUMNS);
-    const middle = Math.min(HEIGHT - HALF_NAME, Math.max(HALF_NAME, y((z0 + z1) / 2)));
+    const middle = Math.min(high - HALF_NAME, Math.max(HALF_NAME, y((z0 + z1) / 2)));
     const from = px(frame.x - edge * scale - 3);
-    const [low, high] = [y(z0), y(z1)];
+    const [bottom, top] = [y(z0), y(z1)];
     return (
-      `<g class="dimension"${symbol === undefined ? '' : ` data-sym="${symbol}"`}><path class="extension" d="M${from} ${px(low)}H${x - 4}M${from} ${px(high)}H${x - 4}"/>${dimensionLine([x, low], [x, high], 'sheet-head', 'between')}` +
+      `<g class="dimension"${symbol === undefined ? '' : ` data-sym="${symbol}"`}><path class="extension" d="M${from} ${px(bottom)}H${x - 4}M${from} ${px(top)}H${x - 4}"/>${dimensionLine([x, bottom], [x, top], 'sheet-head', 'between')}` +
       `<text class="clear" x="${x - 5}" y="${px(middle)}" text-anchor="middle" transform="rotate(-90 ${x - 5} ${px(middle)})">${escapeText(text)}</text></g>`
     );
   };
@@ -118,7 +122,7 @@ export const drawing = (fit: FitState, called: string, fromParts: boolean, view:
     notes.map((n) => n.height),
     NOTE,
     NOTE / 2,
-    HEIGHT - NOTE,
+    high - NOTE,
   );
   const leader = ({ thread, height, length }: (typeof notes)[number], i: number) => {
     const place = places[i] ?? height;
@@ -128,7 +132,7 @@ export const drawing = (fit: FitState, called: string, fromParts: boolean, view:
     );
   };
   return good(
-    `<svg class="sheet-drawing" viewBox="0 0 ${WIDTH} ${HEIGHT}" role="img" aria-label="${escapeText(WORDS.drawing.label(called))}">${hatchings('sheet')}${arrowheads('sheet-head')}` +
+    `<svg class="sheet-drawing" viewBox="0 0 ${WIDTH} ${px(high)}" role="img" aria-label="${escapeText(WORDS.drawing.label(called))}">${hatchings('sheet')}${arrowheads('sheet-head')}` +
       partsHtml({ ...pictureOf(adjuster, now, frame), guide: '' }, 'sheet') +
       `<path class="axis" d="M${px(frame.x)} ${px(y(extents.top) - 12)}V${px(y(extents.bottom) + 12)}"/>` +
       `${dimensionsOf(partsOf(adjuster), now.at, view).map(dimension).join('')}${notes.map(leader).join('')}</svg>` +

@@ -40,7 +40,7 @@ const scalesOf = (s: FitState): Scales => {
     high,
     tallest,
     x: (n) => LEFT + ((WIDTH - LEFT - RIGHT) * (n - low + margin)) / span,
-    y: (length) => FLOOR - ((FLOOR - TOP - 8) * length) / tallest,
+    y: (length) => FLOOR - ((FLOOR - TOP - 26) * length) / tallest,
   };
 };
 

@@ -94,7 +94,7 @@ const pictureOf = (numbers: EffortNumbers): Result<Picture> => {
     curves,
     most,
     low: Math.min(0, ...torques),
-    high: Math.max(...torques) * 1.04,
+    high: Math.max(...torques) * 1.14,
     points,
     free: points[0]?.state,
     even: evenAt === undefined ? undefined : { mu: evenAt, torque: stateAt(evenAt)?.plain.against },
@@ -168,7 +168,7 @@ const names = (p: Picture): string => {
   return last === undefined
     ? ''
     : endLabels(
-        p.curves.map((c) => ({ className: c.key, words: c.name, y: y(p, c.of(last.state)) })),
+        p.curves.map((c) => ({ className: c.key, words: c.name, y: y(p, c.of(last.state)), falls: c.key === 'lower' })),
         INSIDE,
       );
 };

@@ -24,7 +24,7 @@ import {
 import { type Divider, stepName, stepsOf } from '../../input/dividers.ts';
 import { numeral, show, type UnitView } from '../../input/format.ts';
 import { defineFigure, type NumbersOf } from '../kit/figure.ts';
-import { px } from '../kit/svg.ts';
+import { arrowheads, dimensionLine, px } from '../kit/svg.ts';
 
 declare module '../../engine/kernel/result.ts' {
   interface Refusals {
@@ -157,15 +157,15 @@ const plan = (s: State, view: UnitView): string => {
         return `${px(corner * Math.cos(a))} ${px(corner * Math.sin(a))}`;
       }).join('L')}Z"/><circle class="thread-circle" r="${px((d / 2) * scale)}"/>`;
   const tip = up ? -64 : 64;
-  const arrow = `<path class="force" d="M${px(R)} 0V${tip}m-6 ${up ? 10 : -10}l6 ${up ? -10 : 10}l6 ${up ? 10 : -10}"/>`;
-  const radius = `<path class="dimension" d="M0 ${up ? 16 : -16}H${px(R)}M0 ${up ? 11 : -21}v10M${px(R)} ${up ? 11 : -21}v10"/>`;
+  const arrow = `<path class="arrow strong force" marker-end="url(#hand-head)" d="M${px(R)} 0V${tip}"/>`;
+  const radius = `<path class="arrow" d="M0 ${up ? 4 : -24}v20M${px(R)} ${up ? 4 : -24}v20"/>${dimensionLine([0, up ? 18 : -18], [R, up ? 18 : -18], 'hand-head')}`;
   const text = `<text x="${px(R + 4)}" y="${up ? -74 : 86}" text-anchor="end">${forceText(s.raise.keepForce, view)}</text><text x="${px(R)}" y="${up ? 37 : -27}" text-anchor="end">${show(s.radius, { shown: 'size', digits: 3 }, view === 'both' ? 'metric' : view)}</text>`;
   const label = WORDS.plan({
     force: forceText(s.raise.keepForce, view),
     radius: show(s.radius, { shown: 'size', digits: 3 }, view),
     sense: senseText(s.raise.turning.sense),
   });
-  return `<svg class="plan" viewBox="-112 -100 224 200" role="img" aria-label="${label}">${head}${radius}${arrow}<circle class="hub" r="3"/>${text}</svg>`;
+  return `<svg class="plan" viewBox="-112 -100 224 200" role="img" aria-label="${label}">${arrowheads('hand-head')}${head}${radius}${arrow}<circle class="hub" r="3"/>${text}</svg>`;
 };
 
 const bars = (s: State, view: UnitView): string => {

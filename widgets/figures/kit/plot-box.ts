@@ -37,6 +37,8 @@ export interface EndLabel {
   readonly className: string;
   readonly words: string;
   readonly y: number;
+  /** Whether it comes down to its end, so that the room is under it. */
+  readonly falls?: boolean;
 }
 
 /** A line of letters on the narrowest page, as a share of the width of the frame there. */
@@ -51,12 +53,12 @@ export const spaced = (places: readonly number[], apart: number, low: number, hi
   return out;
 };
 
-/** Names of lines inside the frame at their right ends, above the line and apart from each other. */
+/** Names of lines inside the frame at their right ends, beside the line and apart from each other. */
 export const endLabels = (labels: readonly EndLabel[], { left, right, top, floor }: Inside): string => {
   const line = LINE * (right - left);
   const sorted = [...labels].sort((a, b) => a.y - b.y);
   const places = spaced(
-    sorted.map(({ y }) => y - 6),
+    sorted.map(({ y, falls }) => (falls ? y + 0.85 * line : y - 6)),
     line,
     top + line,
     floor - 8,

@@ -23,9 +23,11 @@ export const hatching = (id: string, slant: Slant, gap = 4.5, ground = ''): stri
 export const hatchings = (prefix: string): string =>
   `<defs>${hatching(`${prefix}-base`, 45, 5, 'ground base')}${hatching(`${prefix}-turned`, -45, 4.5, 'ground turned')}${hatching(`${prefix}-carried`, 45, 4, 'ground carried')}</defs>`;
 
-/** An arrowhead, three times as long as it is wide, for the ends of lines: `marker-end="url(#id)"`, or at both ends. */
-export const arrowheads = (id: string): string =>
-  `<defs><marker id="${id}" class="head" markerUnits="userSpaceOnUse" markerWidth="1" markerHeight="1" overflow="visible" orient="auto-start-reverse"><path class="arrowhead" d="M0 0L-10.5 -1.9V1.9Z"/></marker></defs>`;
+/**
+ * An arrowhead, three times as long as it is wide, for the ends of lines: `marker-end="url(#id)"`, or at both ends. In a group that keeps its size by itself the head must not do so again: it is `still`.
+ */
+export const arrowheads = (id: string, still = false): string =>
+  `<defs><marker id="${id}" class="head" markerUnits="userSpaceOnUse" markerWidth="1" markerHeight="1" overflow="visible" orient="auto-start-reverse"><path class="arrowhead${still ? ' still' : ''}" d="M0 0L-10.5 -1.9V1.9Z"/></marker></defs>`;
 
 /** A shorter dimension has its heads outside, pointing at its ends. */
 const ROOM_FOR_HEADS = 36;

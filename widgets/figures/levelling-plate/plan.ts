@@ -66,7 +66,7 @@ export interface Handle {
   readonly index: number;
   readonly place: Place;
   readonly says: string;
-  /** What stands under it. */
+  /** What stands under it; over a reading in the lower half, where a foot may be near. */
   readonly label: string;
   readonly mark: string;
 }
@@ -102,7 +102,7 @@ export const handlesOf = (s: PlateState, view: UnitView): readonly Handle[] => [
       place,
       says: WORDS.foot(move.name, orderText(s.now, index, s.k)),
       label: orderLabel(s.now, index, s.k),
-      mark: `<circle class="mark" r="14"/><text class="number" y="5" text-anchor="middle">${move.name}</text><path class="arrow strong sense" marker-end="url(#plate-head)" d="${senseArrow(orderedSteps(s.now, index))}"/>`,
+      mark: `<circle class="mark" r="14"/><text class="number" y="5" text-anchor="middle">${move.name}</text><path class="arrow strong sense" marker-end="url(#plate-turn)" d="${senseArrow(orderedSteps(s.now, index))}"/>`,
     };
   }),
 ];
@@ -122,7 +122,7 @@ export const handleSvg = (f: Frame, handle: Handle, view: UnitView): string => {
   const [x, y] = pixelOf(f, handle.place);
   return (
     `<g class="handle at-${handle.kind}" role="slider" tabindex="0" aria-roledescription="${WORDS.movable}" data-handle="${handle.key}" data-key="${handle.key}" aria-label="${escapeText(handle.says)}" aria-valuemin="-10000" aria-valuemax="10000" aria-valuenow="${px(handle.place.x)}" aria-valuetext="${escapeText(placeText(handle.place, view))}" transform="translate(${px(x)} ${px(y)})">` +
-    `<circle class="reach" r="30"/><g data-mark>${handle.mark}</g><text class="under" data-under style="--under:${handle.kind === 'foot' ? 30 : 22}px" dy="0.35em" text-anchor="middle">${escapeText(handle.label)}</text></g>`
+    `<circle class="reach" r="30"/><g data-mark>${handle.mark}</g><text class="under" data-under style="--under:${handle.kind === 'foot' ? 30 : handle.kind === 'reading' && handle.place.y < (f.bottom + f.top) / 2 ? -22 : 22}px" dy="0.35em" text-anchor="middle">${escapeText(handle.label)}</text></g>`
   );
 };
 
@@ -136,7 +136,7 @@ export const groundSvg = (s: PlateState, f: Frame, view: UnitView): string => {
   const pixel = (place: Place) => pixelOf(f, place);
   return (
     `<path class="plate" d="${polygon(cornersOf(f).map(pixel))}"/>${levelLines(s, f, view)}` +
-    `<path class="triangle" d="${polygon(s.feet.map(pixel))}"/>${arrowheads('plate-head')}${arrow(s)}${scaleBar(f, view)}`
+    `<path class="triangle" d="${polygon(s.feet.map(pixel))}"/>${arrowheads('plate-head')}${arrowheads('plate-turn', true)}${arrow(s)}${scaleBar(f, view)}`
   );
 };
 

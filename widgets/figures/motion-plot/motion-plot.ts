@@ -15,6 +15,8 @@ import { axisUnit, perMillimetre } from '../kit/plots/frame.ts';
 import { px } from '../kit/svg.ts';
 
 const REACH = 4;
+/** The scale over the largest motion: over and under the ends of the lines stand their names. */
+const ROOM = 1.25;
 const WIDTH = 400;
 const HEIGHT = 250;
 
@@ -52,11 +54,11 @@ const INSIDE: Inside = {
 };
 const x = (n: number) => MARGIN.left + ((n + REACH) / (2 * REACH)) * (WIDTH - MARGIN.left - MARGIN.right);
 const y = (z: number, reach: number) =>
-  MARGIN.top + ((1 - z / reach / 1.08) / 2) * (HEIGHT - MARGIN.top - MARGIN.bottom);
+  MARGIN.top + ((1 - z / reach / ROOM) / 2) * (HEIGHT - MARGIN.top - MARGIN.bottom);
 
 const plotOf = (shown: readonly Curve[], { reach, unit }: { reach: number; unit: Unit }, title: string): string => {
   const factor = perMillimetre(unit);
-  const limit = reach * factor * 1.08;
+  const limit = reach * factor * ROOM;
   const ends = [-REACH, REACH];
   return chartSvg({ width: WIDTH, height: HEIGHT, margin: MARGIN }, title, {
     x: numberAxis(-REACH, REACH, 9),
@@ -89,7 +91,12 @@ const draw = (s: State, view: UnitView): string => {
 
 const names = (shown: readonly Curve[], reach: number): string =>
   endLabels(
-    shown.map(({ key, slope }) => ({ className: key, words: WORDS.curves[key], y: y(REACH * slope, reach) })),
+    shown.map(({ key, slope }) => ({
+      className: key,
+      words: WORDS.curves[key],
+      y: y(REACH * slope, reach),
+      falls: slope < 0,
+    })),
     INSIDE,
   );
 

@@ -1,6 +1,6 @@
 /**
- * Each way from the side at mid-stroke, all five to one scale on one base. Hatched is fixed, tinted and full outlined what
- * the hand turns or drives, dashed what moves the tip; a thread is shown by the thin lines of its root.
+ * Each way from the side at mid-stroke, over the column of its numbers, all five to one scale. Hatched is fixed, middle and warm what the hand
+ * turns or drives, dark and cool what moves the tip; a thread is shown by the thin lines of its root.
  */
 import { WORDS } from '#words/figures/other-ways.ts';
 import { at, diameters, type Thread } from '../../engine/index.ts';
@@ -12,12 +12,13 @@ import type { WaysState, WholeWay } from './state.ts';
 const TOGETHER = 680;
 /** Millimetres beside each way. */
 const AIR = 4;
-const BELOW = 16;
+const BELOW = 22;
+const LEAST_SHARE = 0.52;
 
 export interface Frame {
   /** Units of the picture per millimetre. */
   readonly scale: number;
-  /** Millimetres that each picture is wide and all are high. */
+  /** Millimetres that each column is wide and all are high. */
   readonly widths: readonly number[];
   readonly high: number;
 }
@@ -51,13 +52,15 @@ export const frameOf = (s: WaysState): Frame => {
   // One that runs out of all proportion is cut off rather than shrink the rest; the roof is shown where it is near.
   const roof = s.wanted.height + 2;
   const high = Math.min(Math.max(60, roof), roof <= 2 * tallest ? Math.max(tallest, roof) : tallest);
-  const widths = s.ways.map((way) => Math.min(across(way, s), Math.max(70, 1.2 * high)) + 2 * AIR);
+  const drawn = s.ways.map((way) => Math.min(across(way, s), Math.max(70, 1.2 * high)) + 2 * AIR);
+  // A column holds its numbers too, so none is narrower than a share of the widest.
+  const widths = drawn.map((wide) => Math.max(wide, LEAST_SHARE * Math.max(...drawn)));
   return { scale: TOGETHER / widths.reduce((a, b) => a + b, 0), widths, high };
 };
 
 /** True where the way is larger than the picture. */
 export const cutOff = (way: WholeWay, s: WaysState, { widths, high }: Frame): boolean =>
-  across(way, s) > at(widths, s.ways.indexOf(way)) || topOf(way, s) > high;
+  across(way, s) > at(widths, s.ways.indexOf(way)) - AIR || topOf(way, s) > high;
 
 /** Draws in millimetres, x from the left of the way and z up from the base. */
 interface Pen {
@@ -141,9 +144,16 @@ const DRAWN: Readonly<Record<WholeWay['name'], (way: WholeWay, s: WaysState, pen
       [right, top],
       [left, top],
     ];
+    // A nut in the base for the drive, and a guide either side of the rider, which may not go along.
+    const gap = 0.4;
+    const post = 1.6;
+    const guide = (x: number) => box('base', x, x + post, at(x + post) + gap, top + 1, pen);
     return (
+      box('base', way.length + 0.7 * D.d, way.length + 1.5 * D.d, 0, way.height / 2 + D.d, pen) +
       lying(D, way.length, way.length + 2 * D.d, way.height / 2, pen) +
       shape('turned', slope, pen) +
+      guide(left - gap - post) +
+      guide(right + gap) +
       shape('carried', rider, pen) +
       tip((left + right) / 2, top, pen)
     );
@@ -197,17 +207,19 @@ const DRAWN: Readonly<Record<WholeWay['name'], (way: WholeWay, s: WaysState, pen
   },
 };
 
-/** One picture; its share of the width of all five stands in its style, so that all keep one scale however they wrap. */
+/** One picture, as wide as its column, so that all keep one scale. */
 export const drawingOf = (way: WholeWay, s: WaysState, { scale, widths, high }: Frame): string => {
   const wide = at(widths, s.ways.indexOf(way));
   const floor = (high + 1) * scale;
   const [width, height] = [wide * scale, floor + BELOW];
-  const pen: Pen = { at: (x, z) => [(AIR + x) * scale, floor - z * scale], scale };
+  // In the middle of its column, or from its left where it is cut off.
+  const left = Math.max(AIR, (wide - across(way, s)) / 2);
+  const pen: Pen = { at: (x, z) => [(left + x) * scale, floor - z * scale], scale };
   const roof =
     s.wanted.height <= high ? `<path class="roof" d="M0 ${px(floor - s.wanted.height * scale)}H${px(width)}"/>` : '';
   return (
     `<svg class="way" viewBox="0 0 ${px(width)} ${px(height)}" role="img" aria-label="${WORDS.drawing(way.name)}">` +
     `<path class="ground" d="M0 ${px(floor)}H${px(width)}"/>${roof}${DRAWN[way.name](way, s, pen)}` +
-    `<path class="measure" d="M${px(AIR * scale)} ${px(floor + 5)}v8m0 -4h${px(10 * scale)}m0 -4v8"/></svg>`
+    `<path class="measure" d="M${px(left * scale)} ${px(floor + 7)}v10m0 -5h${px(10 * scale)}m0 -5v10"/></svg>`
   );
 };

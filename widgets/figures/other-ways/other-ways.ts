@@ -10,7 +10,7 @@ import { numeral, show, type UnitView } from '../../input/format.ts';
 import { reasonOf } from '../../words/reason.ts';
 import { defineFigure } from '../kit/figure.ts';
 import { type FixedFigure, readoutHtml } from '../kit/readout.ts';
-import { px } from '../kit/svg.ts';
+import { hatching, px } from '../kit/svg.ts';
 import { cutOff, drawingOf, type Frame, frameOf } from './drawing.ts';
 import { QUANTITIES, type WaysState, type WholeWay, waysState } from './state.ts';
 
@@ -111,17 +111,20 @@ const draw = (s: WaysState, view: UnitView): string => {
   const row = Math.max(...frame.widths, together / 2);
   const roof = WORDS.roof(size(s.wanted.height, view), s.wanted.height > frame.high);
   return (
-    `<svg class="hatches" width="0" height="0" aria-hidden="true"><defs><pattern id="other-ways-base" width="7" height="7" patternUnits="userSpaceOnUse" patternTransform="rotate(45)"><path class="hatch" d="M0 0V7"/></pattern></defs></svg>` +
+    `<svg class="hatches" width="0" height="0" aria-hidden="true"><defs>${hatching('other-ways-base', 45, 5, 'ground base')}</defs></svg>` +
     `<ul class="legend">${key('turned', WORDS.turned)}${key('carried', WORDS.carried)}${key('base', WORDS.fixed)}` +
     `<li><svg class="swatch" viewBox="0 0 26 14" aria-hidden="true"><path class="tip" d="M7 12l6 -9l6 9z"/></svg>${WORDS.tip}</li>` +
     `<li><svg class="swatch" viewBox="0 0 26 14" aria-hidden="true"><path class="roof" d="M0 7H26"/></svg>${roof}</li>` +
     `<li><svg class="swatch" viewBox="0 0 26 14" aria-hidden="true"><path class="measure" d="M3 3v8m0 -4h20m0 -4v8"/></svg>${size(10, view)}</li></ul>` +
-    `<div class="line-up" style="--all: ${px(together)}; --row: ${px(row)}">${s.ways.map((way) => stood(way, s, frame)).join('')}</div>`
+    `<div class="line-up" style="${columnsOf(frame)}; --all: ${px(together)}; --row: ${px(row)}">${s.ways.map((way) => stood(way, s, frame)).join('')}</div>`
   );
 };
 
+/** Columns as the drawings need them, for the drawings and for the numbers under them. */
+const columnsOf = ({ widths }: Frame): string => `--columns: ${widths.map((w) => `minmax(0, ${px(w)}fr)`).join(' ')}`;
+
 const readings = (s: WaysState, view: UnitView): string =>
-  `<div class="five-ways">${s.ways.map((way) => card(way, s, view)).join('')}</div>`;
+  `<div class="five-ways" style="${columnsOf(frameOf(s))}">${s.ways.map((way) => card(way, s, view)).join('')}</div>`;
 
 const least = (ways: readonly WholeWay[], of: (way: WholeWay) => number | undefined): WholeWay | undefined =>
   ways.reduce<WholeWay | undefined>((best, way) => {

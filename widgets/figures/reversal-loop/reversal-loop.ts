@@ -73,7 +73,7 @@ const MOST_LOST = 590;
 const axisOf = (s: State, view: UnitView) => {
   const all = CASES.flatMap((c) => s.loops[c].reading);
   const [low, high] = [Math.min(0, ...all), Math.max(0, ...all)];
-  const room = Math.max((high - low) * 0.14, 1e-6);
+  const room = Math.max((high - low) * 0.2, 1e-6);
   const unit = axisUnit(Math.max(high, -low), view);
   return { low: low - room, high: high + room, unit, factor: perMillimetre(unit) };
 };

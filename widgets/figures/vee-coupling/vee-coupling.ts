@@ -131,7 +131,7 @@ const planSvg = (s: State): string => {
       ? `<path class="arrow strong" transform="translate(${px(g.x)} ${px(g.y)}) rotate(${px((-s.side.direction * 180) / Math.PI)})" d="M9 0H42" marker-end="url(#vee-head)"/>`
       : '';
   // The plate lies over the grooves: its outline, round all that it stands on.
-  const edge = 40;
+  const edge = 57;
   const [a, b] = [put({ x: left, y: top }), put({ x: right, y: bottom })];
   const plate = `<rect class="plate" x="${px(a.x - edge)}" y="${px(a.y - edge)}" width="${px(b.x - a.x + 2 * edge)}" height="${px(b.y - a.y + 2 * edge)}" rx="6"/>`;
   return `${arrowheads('vee-head')}${plate}${balls.join('')}<g class="weight" transform="translate(${px(g.x)} ${px(g.y)})"><circle class="mark" r="8"/><path class="quarters" d="M0 0V-8A8 8 0 0 1 8 0ZM0 0V8A8 8 0 0 1 -8 0Z"/></g>${force}`;

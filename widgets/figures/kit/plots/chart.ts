@@ -15,18 +15,21 @@ export interface Paper {
 /** Length of a tick, towards the inside. */
 const TICK = -5;
 
+/** Numbers under the frame stand this much farther off, clear of the lowest one at its side. */
+const LOWER = 3;
+
 /** Numbers below and at the left, and ticks without numbers at the far sides. An axis asked for by hand takes the place of all that Plot would add. */
 const sides = ({ x, y }: Plot.PlotOptions, bare: readonly ('top' | 'right')[]) => {
   const silent = { label: null, text: null, tickSize: TICK };
-  const told = (axis: Plot.ScaleOptions) => ({
+  const told = (axis: Plot.ScaleOptions, farther = 0) => ({
     label: null,
     ticks: axis.ticks,
     tickSize: TICK,
-    tickPadding: axis.tickPadding,
+    tickPadding: (axis.tickPadding ?? 3) + farther,
     tickFormat: axis.tickFormat,
   });
   return [
-    ...(x === undefined ? [] : [Plot.axisX(told(x) as Plot.AxisXOptions)]),
+    ...(x === undefined ? [] : [Plot.axisX(told(x, LOWER) as Plot.AxisXOptions)]),
     ...(y === undefined ? [] : [Plot.axisY(told(y) as Plot.AxisYOptions)]),
     ...(bare.includes('top') && x
       ? [Plot.axisX({ ...silent, anchor: 'top', ticks: x.ticks } as Plot.AxisXOptions)]
