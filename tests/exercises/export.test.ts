@@ -6,8 +6,8 @@
 import { strFromU8, unzipSync } from 'fflate';
 import { parseHTML } from 'linkedom';
 import { describe, expect, it } from 'vitest';
+import { zipped } from '../../widgets/assembly/files/zipped.ts';
 import { judge } from '../../widgets/exercises/judge.ts';
-import { zipped } from '../../widgets/exercises/package.ts';
 import { type PaperLine, setBank } from '../../widgets/exercises/paper.ts';
 import { bankCsv, type QtiVersion, qtiFiles } from '../../widgets/exercises/qti.ts';
 import { BANK } from '../support/bank.ts';

@@ -49,6 +49,16 @@ const pair = (pick: (name: string) => string): number => screw(pick('C')).L - sc
 
 /** The answer in the unit asked. */
 const OWN: Readonly<Record<string, Own>> = {
+  'strip-rate': (p) => {
+    const I = (number(p('b_f')) * number(p('t_f')) ** 3) / 12;
+    return (12 * number(p('E_f')) * I) / number(p('l_m')) ** 3;
+  },
+  'meander-strain': (p) => {
+    // Give a newton of half waves, by legs and connectors, and the moment of half a leg.
+    const [m, L, c] = [number(p('m_f')), number(p('L_f')), number(p('p_f'))];
+    const give = m * (L ** 3 / 12 + (c * L ** 2) / 4);
+    return 100 * ((number(p('u_f')) / give) * (L / 2) * (number(p('t_f')) / 2));
+  },
   'metric-by-angle': (p) => (-screw(p('thread')).h * screw(p('thread')).L * 1000 * number(p('theta'))) / 360,
   'inch-by-turns': (p) => (-1000 / screw(p('thread')).tpi) * number(p('n')),
   'two-starts': (p) => -screw(p('thread')).L * 1000 * number(p('n')),

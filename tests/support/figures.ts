@@ -2,7 +2,7 @@
 
 import fc from 'fast-check';
 import { parseHTML } from 'linkedom';
-import type { Numbers } from '../../widgets/assembly/numbers.ts';
+import { type Numbers, readInput } from '../../widgets/assembly/numbers.ts';
 import {
   METRIC_SERIES,
   type Result,
@@ -17,8 +17,9 @@ import { readThread } from '../../widgets/input/designation.ts';
 import { UNIT_VIEWS, type UnitView } from '../../widgets/input/format.ts';
 import { TEXTS, type TextName } from '../../widgets/input/texts.ts';
 import { adjustersIn } from '../../widgets/site/adjusters.ts';
+import { readInputLine } from '../../widgets/site/grammar.ts';
 import { reasonOf } from '../../widgets/words/reason.ts';
-import { CHAPTERS, FOLDER } from './chapters.ts';
+import { blocksOf, CHAPTERS, FOLDER } from './chapters.ts';
 import { valueIn } from './results.ts';
 
 export const thread = (text: string): Thread => valueIn(readThread(text));
@@ -76,10 +77,44 @@ const texts = (name: TextName): string[] => {
   );
   // Chapters name adjusters, whose descriptions stand in a file of their own.
   if (name === 'adjuster') return [...adjustersIn(FOLDER).adjusters.values()];
+  // A list of parts has words of its own; two of these hold none.
+  if (name === 'hardware')
+    return [...own, 'standard metric | screw M10 | stud M6 20 mm, 1/4-28 UNF 20 mm', '<b>|banana M10', ''];
   return [...own, ...LISTS].filter((text) => TEXTS[name].read(text).ok);
 };
 
+/** The quantities that a chapter gives to the figure. */
+const ownValues = (widget: Figure): Readonly<Record<string, number>> => {
+  const lines = CHAPTERS.flatMap(({ text }) =>
+    blocksOf(text, 'figure')
+      .filter(({ info }) => info.startsWith(`figure ${widget.name} `))
+      .flatMap(({ lines }) => lines),
+  );
+  const own: Record<string, number> = {};
+  for (const line of lines) {
+    const input = readInputLine(line);
+    if (!input.ok || input.value.kind !== 'quantity') continue;
+    const value = readInput(input.value, input.value.start, 'metric');
+    if (value.ok && typeof value.value === 'number') own[input.value.name] = value.value;
+  }
+  return own;
+};
+
+/** Any numbers at all; and as often the chapter’s own with a few of them changed, since of fourteen at random few go together. */
 export const anyNumbers = (widget: Figure): fc.Arbitrary<Numbers> =>
+  fc
+    .tuple(anyOf(widget), fc.boolean(), fc.array(fc.nat({ max: 6 }), { minLength: 40, maxLength: 40 }))
+    .map(([numbers, near, kept]) => {
+      if (!near) return numbers;
+      const own = ownValues(widget);
+      const values = Object.entries(numbers.values).map(([name, value], i) => [
+        name,
+        kept[i] === 0 ? value : (own[name] ?? value),
+      ]);
+      return { ...numbers, values: Object.fromEntries(values) };
+    });
+
+const anyOf = (widget: Figure): fc.Arbitrary<Numbers> =>
   fc.record({
     threads: fc.record(Object.fromEntries(widget.threads.map((name) => [name, anyThread]))),
     values: fc.record(Object.fromEntries(widget.quantities.map((name) => [name, anyValue(name as SymbolName)]))),
@@ -125,12 +160,12 @@ export const textOf = (document: Document, selector: string): string =>
 /** The angle of a `rotate(…)` in degrees. */
 export const turnOf = (transform: string): number => Number(/rotate\((-?[\d.]+)/.exec(transform)?.[1]);
 
-/** A figure as it stands still at some numbers: what a page prints, and the words of a refusal where it can’t be drawn. */
+/** A figure as it stands still at some numbers: what a page prints, picture and readings, and the words of a refusal where it can’t be drawn. */
 export const still = ({ at }: Pick<Figure, 'at'>) => {
   return {
     draw: (numbers: Numbers, view: UnitView): Result<string> => {
       const drawn = at(numbers, view);
-      return drawn.ok ? { ok: true, value: drawn.value.draw() } : drawn;
+      return drawn.ok ? { ok: true, value: drawn.value.draw() + drawn.value.readings() } : drawn;
     },
     caption: (numbers: Numbers, view: UnitView): string => {
       const drawn = at(numbers, view);

@@ -4,10 +4,12 @@
  */
 import { adjusterFigure } from './adjuster/adjuster.ts';
 import { ballAndSeat } from './ball-and-seat/ball-and-seat.ts';
+import { benchCard } from './bench-card/bench-card.ts';
 import { calibrationFigure } from './calibration/calibration.ts';
 import { certificateFigure } from './certificate/certificate.ts';
 import { designSheet } from './design-sheet/design-sheet.ts';
 import { dividedTurn } from './divided-turn/divided-turn.ts';
+import { drawerFigure } from './drawer/drawer.ts';
 import { driftBars } from './drift-bars/drift-bars.ts';
 import { drunkenThread } from './drunken-thread/drunken-thread.ts';
 import { fitSection } from './fit-section/fit-section.ts';
@@ -22,12 +24,15 @@ import { lockErrorFigure } from './lock-error/lock-error.ts';
 import { motionPlot } from './motion-plot/motion-plot.ts';
 import { otherWays } from './other-ways/other-ways.ts';
 import { pairMap } from './pair-map/pair-map.ts';
+import { partFiles } from './part-files/part-files.ts';
 import { playBatchFigure } from './play-batch/play-batch.ts';
 import { practiceRig } from './practice-rig/practice-rig.ts';
+import { printedSpring } from './printed-spring/printed-spring.ts';
 import { ramp } from './ramp/ramp.ts';
 import { reversalLoop } from './reversal-loop/reversal-loop.ts';
 import { roundingCost } from './rounding-cost/rounding-cost.ts';
 import { section } from './section/section.ts';
+import { solidFigure } from './solid/solid.ts';
 import { springDays } from './spring-days/spring-days.ts';
 import { threadEatenFigure } from './thread-eaten/thread-eaten.ts';
 import { threadLimits } from './thread-limits/thread-limits.ts';
@@ -37,6 +42,7 @@ import { veeCoupling } from './vee-coupling/vee-coupling.ts';
 export const LAZY: readonly Figure[] = [
   ramp,
   section,
+  solidFigure,
   adjusterFigure,
   dividedTurn,
   threadEatenFigure,
@@ -65,4 +71,8 @@ export const LAZY: readonly Figure[] = [
   threadLimits,
   flanksUnderLoad,
   fitSection,
+  drawerFigure,
+  benchCard,
+  printedSpring,
+  partFiles,
 ];

@@ -19,6 +19,7 @@ declare module '../engine/kernel/result.ts' {
     'not-a-day': { readonly text: string };
     'not-a-temperature': { readonly text: string };
     'adjuster-too-long': { readonly text: string; readonly most: number };
+    'drawer-too-long': { readonly rows: number; readonly characters: number; readonly most: number };
   }
 }
 
@@ -123,6 +124,8 @@ const readTemperature = (text: string): Result<string> => {
 export const LONGEST_ADJUSTER = 2000;
 /** What stands in a field of parts that may be left empty, where no parts are stated. */
 export const NO_PARTS = 'none';
+/** Five hundred rows; a link carries the first fifty or so. */
+export const LONGEST_DRAWER = 60_000;
 
 export const TEXTS = {
   taps: {
@@ -183,7 +186,7 @@ export const TEXTS = {
     rows: 3,
   },
   stands: {
-    says: 'where each foot stands: turns from the middle of its travel, clockwise plus',
+    says: 'where each foot stands: turns from the middle of its stroke, clockwise plus',
     read: (text) => {
       const stands = readStands(text);
       return stands.ok ? good(rowByRow(text, /[;\n]/)) : stands;
@@ -263,6 +266,17 @@ export const TEXTS = {
     note: () => '',
     rows: 7,
     longest: LONGEST_ADJUSTER,
+  },
+  hardware: {
+    says: 'parts in the drawer, one a line',
+    // Rows only, as of an adjuster; which are left out is told with the picture (assembly/drawer).
+    read: (text) =>
+      text.length <= LONGEST_DRAWER
+        ? good(rowByRow(text, /[|\n]/))
+        : bad('drawer-too-long', { rows: text.split('\n').length, characters: text.length, most: LONGEST_DRAWER }),
+    note: (text) => (isCarried(text) ? '' : 'Too long for the address: a link does not carry it.'),
+    rows: 9,
+    longest: LONGEST_DRAWER,
   },
 } as const satisfies Record<string, TextFact>;
 

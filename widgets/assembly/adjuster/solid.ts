@@ -3,7 +3,7 @@
  * part; turning and lifting it is one matrix.
  */
 import type { Part } from './part.ts';
-import { type SkinOptions, skinAt } from './surface.ts';
+import { type Skin, type SkinOptions, skinAt } from './surface.ts';
 
 export interface Mesh {
   /** x, y, z of each corner in turn. */
@@ -19,7 +19,11 @@ const GRAIN = 1e-6;
 /** Shifted, so that sizes of round fractions do not lie on the border of two cells. */
 const cell = (x: number): number => Math.round(x / GRAIN + 0.137);
 
-export const meshOf = (part: Part, options: SkinOptions, around = AROUND): Mesh => {
+export const meshOf = (part: Part, options: SkinOptions, around = AROUND): Mesh =>
+  meshAround((theta) => skinAt(part, theta, options), around);
+
+/** The net of whatever has a line of as many points at every angle, up its outside. */
+export const meshAround = (skin: (theta: number) => Skin, around = AROUND): Mesh => {
   const positions: number[] = [];
   const put3 = (r: number, z: number, theta: number): number => {
     positions.push(r * Math.cos(theta), r * Math.sin(theta), z);
@@ -31,7 +35,7 @@ export const meshOf = (part: Part, options: SkinOptions, around = AROUND): Mesh 
   const first = new Map<string, number>();
   const columns = Array.from({ length: around + 1 }, (_, j) => {
     const theta = (2 * Math.PI * j) / around;
-    const { through, points } = skinAt(part, theta, options);
+    const { through, points } = skin(theta);
     const line: number[] = [];
     let [lastR, lastZ, last] = [Number.NaN, Number.NaN, 0];
     for (const [r, z] of points) {

@@ -145,7 +145,7 @@ const HEIGHT_BARE: Readonly<Record<Role, readonly string[]>> = {
 const THICKEST_COAT = 0.5;
 const LIMITS_ALONE = /^(?:class )?(?:\d[a-z]){1,2}$|^d2[ =]/i;
 
-const readPart = (role: Role, row: string): Result<Part> => {
+export const readPart = (role: Role, row: string): Result<Part> => {
   const kinds = kindsOf(role);
   const kind = kinds.find((k) => row.toLowerCase().startsWith(k));
   if (kind === undefined) return bad('part-kind-unread', { role, text: row, kinds });

@@ -23,10 +23,10 @@ import {
   ROSTER,
   SET_PAPERS,
 } from '#words/client.ts';
+import { zipped } from '../../assembly/files/zipped.ts';
 import { runInSlices } from '../../assembly/run-in-slices.ts';
 import { type Bad, bad, good, type Result } from '../../engine/index.ts';
 import type { Bank } from '../../exercises/bank.ts';
-import { zipped } from '../../exercises/package.ts';
 import {
   type Counts,
   choose,

@@ -25,7 +25,7 @@ import { reachesOf, springRadius } from '../kit/adjuster-extras.ts';
 import { extentsOf, type Frame, frameIn, namesAt, partsHtml, pictureOf, updateParts } from '../kit/adjuster-picture.ts';
 import { defineFigure, type NumbersOf } from '../kit/figure.ts';
 import { knobSvg, mountKnob, updateKnob } from '../kit/knob.ts';
-import { type LiveFigure, readoutHtml, updateReadout } from '../kit/readout.ts';
+import { type LiveFigure, readoutHtml } from '../kit/readout.ts';
 import { hatchings, px } from '../kit/svg.ts';
 
 const WIDTH = 400;
@@ -60,15 +60,17 @@ const motion = (length: number, view: UnitView) => show(length, { shown: 'motion
 const grams = (mass: number): string => `${numeral(mass, 3)}\u00a0g`;
 const money = (price: number | undefined): string => (price === undefined ? WORDS.list.none : price.toFixed(2));
 
-const draw = (s: State, view: UnitView): string => {
+const draw = (s: State): string => {
   const { adjuster, frame } = s;
   return (
     `<div class="adjuster-view"><svg viewBox="0 0 ${WIDTH} ${HEIGHT}" role="img" aria-label="${escapeText(WORDS.drawing(adjuster.name))}">${hatchings('adjuster')}` +
     `${partsHtml(pictureOf(adjuster, s.standing, frame), 'adjuster')}<path class="axis" d="M${AXIS} 4V${HEIGHT - 4}"/><g data-names>${names(s)}</g></svg></div>` +
-    `<div class="adjuster-side">${knobSvg(s.standing.n, adjuster.divider, adjuster.steps, WORDS.knob, { from: adjuster.anticlockwise.n, to: adjuster.clockwise.n })}${readoutHtml(readout(s, view))}</div>` +
-    `<div class="adjuster-parts">${partsTable(s, view)}<p class="figure-words">${escapeText(WORDS.assumed(assumedOf(adjuster, view)))}</p></div>`
+    `<div class="adjuster-side">${knobSvg(s.standing.n, adjuster.divider, adjuster.steps, WORDS.knob, { from: adjuster.anticlockwise.n, to: adjuster.clockwise.n })}</div>`
   );
 };
+
+const readings = (s: State, view: UnitView): string =>
+  `${readoutHtml(readout(s, view))}${partsTable(s, view)}<p class="figure-words">${escapeText(WORDS.assumed(assumedOf(s.adjuster, view)))}</p>`;
 
 /** Beside the parts, and beside the springs where these stand there. */
 const names = ({ adjuster, standing: now, frame }: State): string => {
@@ -180,9 +182,12 @@ export const adjusterFigure = defineFigure({
   threads: [],
   quantities: ['n'],
   texts: ['adjuster'],
+  chief: ['n'],
+  groups: { parts: ['adjuster'] },
   state: stateOf,
   draw,
   caption,
+  readings: readings,
   table: ({ adjuster }, view) => ({
     head: WORDS.head,
     rows: Array.from({ length: 9 }, (_, i) => {
@@ -211,11 +216,10 @@ export const adjusterFigure = defineFigure({
       steps: () => read()?.adjuster.steps ?? 1,
     });
   },
-  update: (stage, s, view) => {
+  update: (stage, s) => {
     updateParts(stage, pictureOf(s.adjuster, s.standing, s.frame));
     const labels = stage.querySelector('[data-names]');
     if (labels) labels.innerHTML = names(s);
     updateKnob(stage, s.standing.n);
-    updateReadout(stage, readout(s, view));
   },
 });

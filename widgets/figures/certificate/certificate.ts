@@ -141,7 +141,7 @@ const draw = (s: State, view: UnitView): string => {
   const places = placesOf(c, PLACES);
   const cells = (of: (p: Place) => string) => places.map((p) => `<td>${of(p)}</td>`).join('');
   return (
-    `<div class="sheet certificate-page"><header><p class="sheet-title">${WORDS.heading}</p><p class="sheet-verdict">${c.agreement.agrees ? WORDS.agrees : WORDS.agreesNot}</p></header>` +
+    `<div class="sheet certificate-page" tabindex="0" role="group" aria-label="${WORDS.heading}"><header><p class="sheet-title">${WORDS.heading}</p><p class="sheet-verdict">${c.agreement.agrees ? WORDS.agrees : WORDS.agreesNot}</p></header>` +
     `<div class="certificate-columns"><section><h3>${WORDS.measured}</h3>${list(givens(s, view), true)}</section>` +
     `<section><h3>${WORDS.found}</h3>${list(results(c, view), false)}<p>${escapeText(verdictText(c, view))}</p></section></div>` +
     `<section><h3>${WORDS.correction.title}</h3><div class="table-scroll" tabindex="0" role="group" aria-label="${WORDS.correction.table}"><table><tbody><tr><th scope="row">${WORDS.correction.turns}</th>${cells((p) => numeral(p.n))}</tr><tr><th scope="row">${WORDS.correction.row}</th>${cells((p) => correctionText(p.correction, view))}</tr></tbody></table></div><div class="certificate-curve">${curveHtml(c, view)}</div></section>` +
@@ -160,6 +160,9 @@ export const certificateFigure = defineFigure({
   quantities: QUANTITIES,
   choices: ['allowance'],
   texts: TEXTS,
+  setElsewhere: ['A', 'C', 'k', 'eps_A', 'eps_C', 'allowance', 'runs'],
+  chief: ['piece', 'dated'],
+  groups: { circumstances: ['warmth', 'gauge', 'method'] },
   state: stateOf,
   draw,
   caption: (s, view) => {

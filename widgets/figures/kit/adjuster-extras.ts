@@ -59,10 +59,10 @@ export const guideOf = (a: Adjuster, s: Standing, top: number): readonly (readon
 
 const COILS = 7;
 
-/** Each spring as a line: the arm that holds its foot, the coils seen from the side, the arm that holds its head. */
-export const springsOf = (a: Adjuster, s: Standing): readonly (readonly Point[])[] => {
+/** The two parts that springs join. */
+const joined = (a: Adjuster): readonly [Part, Part] | undefined => {
   const { springs } = a;
-  if (!springs) return [];
+  if (!springs) return undefined;
   const [lower, upper] = (
     {
       'base and carried': [a.base, a.carried],
@@ -70,7 +70,23 @@ export const springsOf = (a: Adjuster, s: Standing): readonly (readonly Point[])
       'turned and carried': [a.turned, a.carried],
     } as const
   )[springs.between];
-  if (!lower || !upper) return [];
+  return lower && upper ? [lower, upper] : undefined;
+};
+
+/** Heights of the two ends of the springs over the bottom of the base, where the parts stand so. */
+export const springEnds = (a: Adjuster, s: Pick<Standing, 'at'>): { foot: number; head: number } | undefined => {
+  const parts = joined(a);
+  if (!parts) return undefined;
+  const radius = springRadius(a);
+  return { foot: holdOf(parts[0], s, radius, 'above').z, head: holdOf(parts[1], s, radius, 'below').z };
+};
+
+/** Each spring as a line: the arm that holds its foot, the coils seen from the side, the arm that holds its head. */
+export const springsOf = (a: Adjuster, s: Standing): readonly (readonly Point[])[] => {
+  const { springs } = a;
+  const parts = joined(a);
+  if (!springs || !parts) return [];
+  const [lower, upper] = parts;
   const [radius, half] = [springRadius(a), coilOf(a)];
   const [foot, head] = [holdOf(lower, s, radius, 'above'), holdOf(upper, s, radius, 'below')];
   return placesOf(springs.count).map((share) => {
@@ -93,7 +109,7 @@ const placesOf = (count: number): readonly number[] => [
 /** A part holds a spring at the face of its widest step where that is wide enough, else on an arm from its side. */
 const holdOf = (
   part: Part,
-  { at }: Standing,
+  { at }: Pick<Standing, 'at'>,
   radius: number,
   face: 'above' | 'below',
 ): { readonly z: number; readonly edge: number } => {

@@ -6,6 +6,7 @@ import { CALIBRATION_REFUSALS } from './refusals/calibration.ts';
 import { CLIENT } from './refusals/client.ts';
 import { CONTACT_REFUSALS } from './refusals/contact.ts';
 import { DESIGNATION } from './refusals/designation.ts';
+import { DRAWER } from './refusals/drawer.ts';
 import { EXERCISES } from './refusals/exercises.ts';
 import { FIGURES_A } from './refusals/figures-a.ts';
 import { FIGURES_B } from './refusals/figures-b.ts';
@@ -17,6 +18,7 @@ import { NUMERICS } from './refusals/numerics.ts';
 import { PAIR } from './refusals/pair.ts';
 import { PLAY_REFUSALS } from './refusals/play.ts';
 import { SITE } from './refusals/site.ts';
+import { SPRING } from './refusals/spring.ts';
 import { THREAD } from './refusals/thread.ts';
 import { TYPED_TABLES } from './refusals/typed-tables.ts';
 import { WAYS_REFUSALS } from './refusals/ways.ts';
@@ -31,12 +33,14 @@ export const REFUSALS: RefusalWords = {
   ...TYPED_TABLES,
   ...FIGURES_A,
   ...ADJUSTER,
+  ...DRAWER,
   ...FIGURES_B,
   ...CALIBRATION_REFUSALS,
   ...CONTACT_REFUSALS,
   ...FORCE_REFUSALS,
   ...LEVELLING_REFUSALS,
   ...PLAY_REFUSALS,
+  ...SPRING,
   ...WAYS_REFUSALS,
   ...KERNEL,
   ...NUMERICS,

@@ -68,6 +68,6 @@ export const WORDS = {
       readonly turns: string;
     },
   ) =>
-    `${v.stopped === undefined ? '' : `It does not go to ${v.stopped.asked} turns: ${v.stopped.why}. `}A turn clockwise moves the tip by ${v.perTurn}. It goes ${v.clockwise.turns} turns clockwise, until ${v.clockwise.why}, and ${v.anticlockwise.turns} turns anticlockwise, until ${v.anticlockwise.why}: ${v.stroke} of stroke. Its tip stands ${v.height} over the bottom of the base.`,
+    `${v.stopped === undefined ? '' : `It does not go to ${v.stopped.asked} turns: ${v.stopped.why}. `}A turn clockwise moves the tip by ${v.perTurn}. It goes ${v.clockwise.turns} turns clockwise, until ${v.clockwise.why}, and ${v.anticlockwise.turns} turns anticlockwise, until ${v.anticlockwise.why}: ${v.stroke} of stroke. Its tip is ${v.height} above the bottom of the base.`,
   head: ['turns, clockwise', 'engaged, thread A', 'engaged, thread C', 'tip over the base'],
 } as const;

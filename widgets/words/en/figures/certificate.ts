@@ -19,14 +19,14 @@ export const WORDS = {
   measured: 'Measured',
   found: 'Found',
   correction: {
-    title: 'Correction, to be added to the nominal travel',
+    title: 'Correction, to be added to the nominal motion',
     table: 'Corrections',
     turns: 'turns',
     row: 'correction',
     curve: { up: 'Correction, on the way up', down: 'Correction, on the way down' },
   },
   notes:
-    'Uncertainty is that of the fit, 95 % by Student’s t, from the scatter of these readings alone; the indicator’s own error, the set-up’s cosine and Abbe errors and the temperature come on top. Holds for this piece, over these turns, as it was on that day.',
+    'The uncertainty is that of the fit, 95 % by Student’s t, from the scatter of these readings alone. It does not include the error of the indicator, cosine and Abbe errors, or temperature. It holds for this piece, over these turns, as it was on that day.',
   signed: ['measured by', 'checked by'],
 
   /** What the reader states, and what is said where nothing is. */
@@ -48,5 +48,5 @@ export const WORDS = {
     'at worst': (share: string) => `${share} of the net lead, at worst`,
   },
   measuredLead: 'measured net lead',
-  lessNominal: 'less the nominal',
+  lessNominal: 'minus the nominal',
 };

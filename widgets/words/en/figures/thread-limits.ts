@@ -53,7 +53,7 @@ export const WORDS = {
   screwAsClass: (cls: string) => `class ${cls} for the screw`,
   nutAsClass: (cls: string) => `class ${cls} for the nut`,
   everyday: (classes: readonly string[]) =>
-    `No class was written, so the everyday one was taken: ${classes.join(' and ')}.`,
+    `No class was written, so the usual one was taken: ${classes.join(' and ')}.`,
 
   readout: {
     pitchLeast: 'clearance at the pitch diameter, least',

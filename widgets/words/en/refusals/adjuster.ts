@@ -42,7 +42,7 @@ export const ADJUSTER: RefusalWords<
     `Read ${quoted(text)}; the description of an adjuster has at most ${most} characters: leave something out.`,
   'adjuster-row-unread': ({ row, keys }) =>
     `Read ${quoted(row)}; a row begins with ${listed(keys)} and an equals sign: write one of those.`,
-  'adjuster-row-twice': ({ key }) => `The row ${key} stands twice: leave one of the two out.`,
+  'adjuster-row-twice': ({ key }) => `The row ${key} is there twice: leave one of the two out.`,
   'adjuster-part-missing': ({ role }) =>
     `The ${PART[role]} is missing: write a row like ${role === 'base' ? 'base = tapped block M10x1.5, 20 mm' : 'turned = stud M10x1.5, 3/8-16 UNC'}.`,
   'part-kind-unread': ({ role, text, kinds }) =>
@@ -70,7 +70,7 @@ export const ADJUSTER: RefusalWords<
   'thread-longer-than-part': ({ part, thread, length, room }) =>
     `${thread} in the ${part} is ${mm(length)} long, and the part has room for ${mm(room)}: make the part longer or the thread shorter.`,
   'threads-break-through': ({ part, inside, outside, wall }) =>
-    `${inside} does not go inside ${outside}: the wall between the threads of the ${part} would be ${wall.toFixed(2).replace('-', '−')} mm; take a larger outer thread or a smaller inner one, or let them lie one above the other.`,
+    `${inside} does not go inside ${outside}: the wall between the threads of the ${part} would be ${wall.toFixed(2).replace('-', '−')} mm; take a larger outer thread or a smaller inner one, or put one above the other.`,
   'threads-meet-inside': ({ part, lower, upper, over }) =>
     `In the ${part}, ${lower} and ${upper} would overlap by ${mm(over)}: make the part higher or the threads shorter.`,
   'hexagon-too-narrow': ({ part, width, least }) =>
@@ -85,23 +85,23 @@ export const ADJUSTER: RefusalWords<
       ? `Thread ${joint} can’t join the ${lower} and the ${upper}: one of the two ends must be a screw and the other a nut.`
       : `Thread ${joint} can’t join the ${lower} and the ${upper}: one has ${lowerThread}, the other ${upperThread}. Give both the same thread.`,
   'assembled-outside': ({ joint, out, most }) =>
-    `Thread ${joint} is put together ${mm(out)} out from home; it may stand from 0 mm to ${mm(most)} out: begin within that.`,
+    `Thread ${joint} is assembled ${mm(out)} out from home; it may be from 0 mm to ${mm(most)} out: begin within that.`,
   'upper-thread-joins-nothing': ({ part, thread }) =>
     `The upper thread of the ${part}, ${thread}, joins nothing: add a row for the carried part, or take a screw, which has one thread.`,
   'no-turns-left': ({ clockwise, anticlockwise }) =>
-    `As it is put together it can’t turn: clockwise ${WORDS.stop(clockwise)}, and anticlockwise ${WORDS.stop(anticlockwise)}; begin further out, in the row assembled.`,
+    `As it is assembled it can’t turn: clockwise ${WORDS.stop(clockwise)}, and anticlockwise ${WORDS.stop(anticlockwise)}; begin further out, in the row assembled.`,
   'part-size-unused': ({ part, size, takes }) =>
     `A ${part} has no ${size} of its own: state ${listed(takes)}, or leave it out.`,
   'assembled-inside-another': ({ lower, upper, ground }) =>
     ground
-      ? `As it is put together, the ${upper} would stand in the ground: make the base or the turned part higher, or its screw shorter.`
-      : `As it is put together, the ${upper} would stand inside the ${lower}: make the turned part longer, or begin further out.`,
+      ? `As it is assembled, the ${upper} would stand in the ground: make the base or the turned part higher, or its screw shorter.`
+      : `As it is assembled, the ${upper} would stand inside the ${lower}: make the turned part longer, or begin further out.`,
   'joint-too-short': ({ joint, kept, length, gender }) => {
     const side = gender === 'external' ? 'screw' : 'nut';
-    return `Thread ${joint} is to keep ${mm(kept)} engaged, but its ${side} is ${mm(length)} long, which leaves nothing to travel: lengthen the ${side}, or keep less.`;
+    return `Thread ${joint} must keep ${mm(kept)} engaged, but its ${side} is ${mm(length)} long, which leaves no stroke: lengthen the ${side}, or keep less.`;
   },
   'joint-without-room': ({ joint, part, ground }) =>
     ground
-      ? `Nothing is left of the travel of thread ${joint}: the ${part} stands on the ground before its thread holds. Make the base higher or that screw shorter.`
-      : `Nothing is left of the travel of thread ${joint}: the ${part} strikes its neighbour before its thread holds. Make that thread longer, or the bore deeper.`,
+      ? `Thread ${joint} has no stroke left: the ${part} touches the ground before its thread holds. Make the base higher or that screw shorter.`
+      : `Thread ${joint} has no stroke left: the ${part} strikes its neighbour before its thread holds. Make that thread longer, or the bore deeper.`,
 };

@@ -1,0 +1,98 @@
+/** The order in which an adjuster is put together, and what the indicator must show then. */
+import { describe, expect, it } from 'vitest';
+import { standing } from '../../widgets/assembly/adjuster/adjuster.ts';
+import { type BuildStep, buildOrder } from '../../widgets/assembly/adjuster/build-order.ts';
+import { readAdjuster } from '../../widgets/assembly/adjuster/text.ts';
+import { valueIn } from '../support/results.ts';
+
+const RISER = [
+  'base = coupling nut 3/8-16 UNC, 28.575 mm',
+  'turned = adapter 3/8-16 UNC external 15 mm, M10x1.5 internal 15 mm blind, body 18 mm, hexagon 17 mm',
+  'carried = socket screw M10x1.5, thread 20 mm, head 10 mm',
+  'tip = ball 8.5 mm in 8 mm hexagon, stands 4 mm',
+  'springs = 2 between base and carried, 12 N, 0.6 N/mm, at 15 mm',
+];
+const BENCH = { eps_A: 0.001, eps_C: 0.001, theta_h: (1.5 * Math.PI) / 180, e_g: 0.001 };
+const adjuster = (rows: readonly string[]) => valueIn(readAdjuster(rows.join('\n')));
+const order = (rows: readonly string[], bench = BENCH) => valueIn(buildOrder(adjuster(rows), bench));
+const only = <D extends BuildStep['do']>(steps: readonly BuildStep[], name: D) =>
+  steps.filter((s): s is Extract<BuildStep, { do: D }> => s.do === name);
+
+describe('the order of work', () => {
+  const steps = order(RISER);
+
+  it('gauges before it presses, presses before it screws, and marks before it locks', () => {
+    expect(steps.map((s) => s.do)).toEqual([
+      'gauge',
+      'gauge',
+      'clean',
+      'stone',
+      'ball',
+      'home',
+      'back',
+      'home',
+      'back',
+      'mark',
+      'lock',
+      'stretch',
+      'height',
+      'zero',
+      'turn',
+      'turn',
+      'reverse',
+    ]);
+  });
+
+  it('has the counts worked by hand', () => {
+    // 3/8-16: 5.475 mm usable, half of it in turns of 1.5875 mm; M10×1.5: 5 mm, half in turns of 1.5 mm. Six flats a turn.
+    const [A, C] = only(steps, 'back');
+    expect(A?.turns).toBeCloseTo(2.7375 / 1.5875, 9);
+    expect(A?.steps).toBeCloseTo((6 * 2.7375) / 1.5875, 9);
+    expect(A?.gap).toBeCloseTo(2.7375, 9);
+    expect(C?.turns).toBeCloseTo(2.5 / 1.5, 9);
+    expect(only(steps, 'home').map((s) => s.engaged)).toEqual([15, 15]);
+    expect(only(steps, 'ball')[0]?.interference).toBeCloseTo(0.5, 12);
+    expect(only(steps, 'stretch')[0]?.stretch).toBeCloseTo(12 / 0.6, 9);
+    expect(only(steps, 'height')[0]?.height).toBeCloseTo(66.8125 + 4, 9);
+  });
+
+  it('gauges by the limits of the classes', () => {
+    // ISO 965-2, M10 6H/6g: pitch diameters 8.862 to 8.994 and 9.026 to 9.206.
+    const M10 = only(steps, 'gauge')[1];
+    expect(M10?.limits).toMatchObject({ screw: { min: 8.862, max: 8.994 }, nut: { min: 9.026, max: 9.206 } });
+  });
+
+  it('lets a reading pass by lead errors, hand and indicator at their worst, and no farther', () => {
+    const [clockwise] = only(steps, 'turn');
+    // 1.667 turns to the stop: one whole turn, −87.5 µm; leads of 1.5875 and 1.5 mm at 0.1 % are 3.0875 µm a turn.
+    expect(clockwise?.turns).toBe(1);
+    const room = 0.0030875 + 2 * ((0.0875 * 1.5) / 360 + 0.001);
+    expect(clockwise?.go.min).toBeCloseTo(-0.0875 - room, 9);
+    expect(clockwise?.go.max).toBeCloseTo(-0.0875 + room, 9);
+    expect(only(steps, 'reverse')[0]?.go).toBeCloseTo(2 * ((0.0875 * 1.5) / 360 + 0.001), 12);
+  });
+
+  it('never turns past a stop, for any divider', () => {
+    for (const divider of ['hexagon', 'square', 'twelve points', 'knob 7', 'knob 100']) {
+      const rows = [...RISER, `divider = ${divider}`];
+      const a = adjuster(rows);
+      for (const { turns } of only(order(rows), 'turn')) expect(standing(a, turns).stopped).toBeUndefined();
+    }
+  });
+
+  it('leaves out what a plain screw has not', () => {
+    const plain = order([
+      'base = tapped block M10x1.5, 20 mm',
+      'turned = screw M10x1.5 20 mm, head 6 mm',
+      'tip = flat',
+    ]);
+    expect(plain.map((s) => s.do)).not.toContain('lock');
+    expect(only(plain, 'back').map((s) => s.joint)).toEqual(['A']);
+    // Its one lead, at 0.1 %.
+    const [turn] = only(plain, 'turn');
+    expect((turn?.go.max ?? 0) - (turn?.go.min ?? 0)).toBeCloseTo(
+      2 * (Math.abs(turn?.turns ?? 0) * 1.5 * 0.001 + 2 * ((1.5 * 1.5) / 360 + 0.001)),
+      9,
+    );
+  });
+});

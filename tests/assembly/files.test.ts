@@ -1,0 +1,216 @@
+/** Files of parts: closed and oriented nets, and forms that other programs read. Programs that are not on the machine are told as skipped. */
+import { spawnSync } from 'node:child_process';
+import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join, resolve } from 'node:path';
+import { unzipSync } from 'fflate';
+import { parseHTML } from 'linkedom';
+import { describe, expect, it } from 'vitest';
+import { partsOf } from '../../widgets/assembly/adjuster/adjuster.ts';
+import { type Mesh, meshOf, meshVolume } from '../../widgets/assembly/adjuster/solid.ts';
+import { crestsOf } from '../../widgets/assembly/adjuster/surface.ts';
+import { readAdjuster } from '../../widgets/assembly/adjuster/text.ts';
+import { fileName } from '../../widgets/assembly/files/file-name.ts';
+import { dxfOf, type Outline, svgOf } from '../../widgets/assembly/files/outline-files.ts';
+import { stlOf } from '../../widgets/assembly/files/stl.ts';
+import { modelXml, threeMfOf } from '../../widgets/assembly/files/three-mf.ts';
+import { meanderOutline, meanderSolid } from '../../widgets/assembly/spring/spring-solid.ts';
+import type { MeanderDesign } from '../../widgets/engine/index.ts';
+import { valueIn } from '../support/results.ts';
+
+const SPRING: MeanderDesign = {
+  shape: 'meander',
+  m: 4,
+  L: 12,
+  p: 3,
+  stub: 1.5,
+  t: 1.2,
+  lines: 3,
+  k: 1,
+  strain: 0.001,
+  free: 15,
+  width: 13.2,
+};
+const HEIGHT = 5;
+const adjuster = valueIn(
+  readAdjuster(
+    'base = coupling nut 3/8-16 UNC, 28.575 mm | turned = adapter 3/8-16 UNC external 15 mm, M10x1.5 internal 15 mm blind, body 18 mm, hexagon 17 mm | carried = socket screw M10x1.5, thread 20 mm, head 10 mm',
+  ),
+);
+const MESHES: readonly (readonly [string, Mesh])[] = [
+  ['meander', meanderSolid(SPRING, HEIGHT)],
+  ['meander of many waves', meanderSolid({ ...SPRING, m: 12, p: 2.4, stub: 1.2 }, 8)],
+  ...partsOf(adjuster).map((part) => [part.role, meshOf(part, { crests: crestsOf(adjuster)[part.role] })] as const),
+];
+
+const onMachine = (program: string): boolean => spawnSync(program, ['--version']).error === undefined;
+const inFolder = <T>(work: (folder: string) => T): T => {
+  const folder = mkdtempSync(join(tmpdir(), 'files-'));
+  try {
+    return work(folder);
+  } finally {
+    rmSync(folder, { recursive: true });
+  }
+};
+
+/** Shoelace. */
+const area = (points: Outline['points']): number =>
+  points.reduce((sum, [x, y], i) => {
+    const [x1, y1] = points[(i + 1) % points.length] as readonly [number, number];
+    return sum + (x * y1 - x1 * y) / 2;
+  }, 0);
+
+describe.each(MESHES)('the net of %s', (_, mesh) => {
+  it('has every edge in two triangles, in opposite directions, no sliver of two corners, and holds a volume', () => {
+    const edges = new Map<string, number>();
+    const { triangles } = mesh;
+    for (let t = 0; t < triangles.length; t += 3) {
+      const [a, b, c] = [triangles[t], triangles[t + 1], triangles[t + 2]] as [number, number, number];
+      expect(new Set([a, b, c]).size).toBe(3);
+      for (const [from, to] of [
+        [a, b],
+        [b, c],
+        [c, a],
+      ] as const)
+        edges.set(`${from} ${to}`, (edges.get(`${from} ${to}`) ?? 0) + 1);
+    }
+    for (const [edge, count] of edges) {
+      expect(count).toBe(1);
+      expect(edges.get(edge.split(' ').reverse().join(' '))).toBe(1);
+    }
+    expect(Math.max(...triangles)).toBeLessThan(mesh.positions.length / 3);
+    expect(meshVolume(mesh)).toBeGreaterThan(0);
+  });
+
+  it('is 84 bytes and 50 a triangle as STL, and its normals point outwards', () => {
+    const bytes = stlOf(mesh);
+    expect(bytes.length).toBe(84 + (50 * mesh.triangles.length) / 3);
+    expect(new TextDecoder().decode(bytes.slice(0, 5))).not.toBe('solid');
+    const view = new DataView(bytes.buffer);
+    expect(view.getUint32(80, true)).toBe(mesh.triangles.length / 3);
+    // Gauss: the flux of the place vector is three times the volume.
+    let flux = 0;
+    for (let at = 84; at < bytes.length; at += 50) {
+      const f = Array.from({ length: 12 }, (_, i) => view.getFloat32(at + 4 * i, true));
+      const [n, a, b, c] = [0, 3, 6, 9].map((i) => f.slice(i, i + 3)) as [number[], number[], number[], number[]];
+      const [u, v] = [b, c].map((p) => p.map((x, i) => x - (a[i] as number))) as [number[], number[]];
+      const cross = (i: number, j: number) => (u[i] as number) * (v[j] as number) - (u[j] as number) * (v[i] as number);
+      const size = Math.hypot(cross(1, 2), cross(2, 0), cross(0, 1)) / 2;
+      flux += size * n.reduce((sum, x, i) => sum + x * (a[i] as number), 0);
+    }
+    expect(flux / 3 / meshVolume(mesh)).toBeCloseTo(1, 4);
+  });
+
+  it('is 3MF of three parts, with millimetres, indices within its corners, and an item for its object', () => {
+    const files = unzipSync(threeMfOf([{ name: 'a <b> & "c"', mesh }]));
+    expect(Object.keys(files).sort()).toEqual(['3D/3dmodel.model', '[Content_Types].xml', '_rels/.rels']);
+    const text = new TextDecoder().decode(files['3D/3dmodel.model']);
+    expect(text).toContain('unit="millimeter"');
+    expect(text).not.toContain('<b>');
+    expect(text).not.toMatch(/NaN|Infinity|undefined|="-0"/);
+    const { document } = parseHTML(`<html><body>${text.slice(text.indexOf('<model'))}</body></html>`);
+    expect(document.querySelectorAll('vertex').length).toBe(mesh.positions.length / 3);
+    expect(document.querySelectorAll('triangle').length).toBe(mesh.triangles.length / 3);
+    expect(document.querySelector('item')?.getAttribute('objectid')).toBe(
+      document.querySelector('object')?.getAttribute('id'),
+    );
+  });
+
+  it.skipIf(!onMachine('xmllint'))('is valid by the schema of the core specification (xmllint)', () => {
+    inFolder((folder) => {
+      const file = join(folder, 'model.xml');
+      writeFileSync(file, modelXml([{ name: 'part', mesh }]));
+      const schema = resolve(import.meta.dirname, '../reference/3mf/core.xsd');
+      const { status, stderr } = spawnSync('xmllint', ['--nonet', '--noout', '--schema', schema, file], {
+        encoding: 'utf8',
+      });
+      expect(status, stderr.slice(0, 800)).toBe(0);
+    });
+  });
+
+  it.skipIf(!onMachine('admesh'))('is closed by a mesh checker of the distribution (admesh)', () => {
+    inFolder((folder) => {
+      const file = join(folder, 'part.stl');
+      writeFileSync(file, stlOf(mesh));
+      const { stdout } = spawnSync('admesh', [file], { encoding: 'utf8' });
+      const count = (name: string) => Number(new RegExp(`${name}\\s*:\\s*(\\d+)`).exec(stdout)?.[1]);
+      expect(count('Number of parts'), stdout).toBe(1);
+      expect(count('Backwards edges')).toBe(0);
+      expect(count('Facets reversed')).toBe(0);
+      expect(count('Facets added')).toBe(0);
+      const volume = Number(/Volume\s*:\s*([\d.]+)/.exec(stdout)?.[1]);
+      expect(volume / meshVolume(mesh)).toBeCloseTo(1, 3);
+    });
+  });
+});
+
+describe('the outline of a meander', () => {
+  const outline = meanderOutline(SPRING);
+  it('has the area of its solid, and of its strip, corners and wedges worked by hand', () => {
+    expect(area(outline) * HEIGHT).toBeCloseTo(meshVolume(meanderSolid(SPRING, HEIGHT)), 6);
+    // Strip 63 long; each of ten corners counts the centre lines whole, and gains a fillet of r²(1 − π/4), r = t/2; two wedges.
+    const wedge = 1.5 * 1.2 * ((1.2 + 4.8) / 2) + 1.2 * 4.8;
+    const r = 0.6;
+    // Two corners to each connector and one at each end, where the half legs turn to the stubs.
+    const corners = 2 * 4 + 2;
+    expect(area(outline)).toBeCloseTo(63 * 1.2 + corners * r ** 2 * (1 - Math.PI / 4) + 2 * wedge, 1);
+  });
+  it('is as wide as the design says, and thick everywhere as drawn', () => {
+    const xs = outline.map(([x]) => x);
+    expect(Math.max(...xs) - Math.min(...xs)).toBeCloseTo(SPRING.width, 9);
+  });
+});
+
+describe('drawings at true size', () => {
+  const outlines: readonly Outline[] = [
+    {
+      layer: 'base',
+      points: [
+        [0, 0],
+        [30, 0],
+        [30, 20],
+        [0, 20],
+      ],
+      closed: true,
+    },
+    {
+      layer: '../<x>',
+      points: [
+        [1, 1],
+        [2, 3],
+      ],
+      closed: false,
+    },
+  ];
+  it('SVG: millimetres one to one, with a line of ten', () => {
+    const svg = svgOf(outlines, 'A & <b>', '10 mm');
+    const [, w, h, vw, vh] = /width="([\d.]+)mm" height="([\d.]+)mm" viewBox="0 0 ([\d.]+) ([\d.]+)"/.exec(svg) ?? [];
+    expect([vw, vh]).toEqual([w, h]);
+    expect(svg).not.toContain('<b>');
+    const line = /<path d="M([\d.]+) [\d.]+L([\d.]+) [\d.]+"\/>/.exec(svg);
+    expect(Number(line?.[2]) - Number(line?.[1])).toBeCloseTo(10, 9);
+  });
+
+  it('DXF R12: pairs of code and value, polylines closed by their flag, a line of ten, and an end', () => {
+    const rows = dxfOf(outlines, '10 mm').trimEnd().split('\r\n');
+    expect(rows.length % 2).toBe(0);
+    const pairs = rows.flatMap((code, i) => (i % 2 === 0 ? [[Number(code), rows[i + 1]] as const] : []));
+    expect(pairs.every(([code]) => Number.isInteger(code))).toBe(true);
+    expect(pairs.at(-1)).toEqual([0, 'EOF']);
+    expect(pairs.filter(([code, value]) => code === 0 && value === 'VERTEX').length).toBe(6);
+    expect(pairs.filter(([code]) => code === 70).map(([, value]) => value)).toEqual(['1', '0']);
+    expect(pairs.filter(([code]) => code === 8).every(([, value]) => /^[A-Z0-9 ._-]+$/.test(value ?? ''))).toBe(true);
+    const end = (code: number) => Number(pairs.filter(([c]) => c === code).at(-1)?.[1]);
+    const start = pairs.findIndex(([code, value]) => code === 0 && value === 'LINE');
+    expect(end(11) - Number(pairs.slice(start).find(([code]) => code === 10)?.[1])).toBeCloseTo(10, 9);
+  });
+});
+
+describe('the name of a file', () => {
+  it('says the unit, and holds nothing that a folder or a page could take for its own', () => {
+    expect(fileName(['Riser', 'carried'], 'stl')).toBe('riser-carried-mm.stl');
+    expect(fileName(['../../etc/passwd', '<img src=x>'], '3mf')).toBe('etc-passwd-img-src-x-mm.3mf');
+    expect(fileName(['…', '\u0000\n'], 'svg')).toBe('part-mm.svg');
+    expect(fileName(['x'.repeat(500)], 'dxf').length).toBeLessThan(60);
+  });
+});

@@ -1,0 +1,181 @@
+/**
+ * The order of work in which an adjuster is put together, and what the indicator must show then, step by step with its counts.
+ *
+ * Both threads are screwed home and backed out to where the parts were described; the lock goes on where the carried part then stands. A reading after n turns is
+ * n times the net lead, and may be off by the stated lead errors, by what the hand sets twice, and by the indicator read twice. A reversal may be
+ * off by the last two only; without preload it shows the play of both threads besides, of which the least by class is told.
+ */
+import {
+  axialPlay,
+  ballInterference,
+  fitOfThread,
+  good,
+  mm,
+  perAngle,
+  plain,
+  positionError,
+  type Result,
+  rad,
+  worstLeadError,
+} from '../../engine/index.ts';
+import { type Adjuster, type Fitted, type Lock, type Springs, type Stop, standing } from './adjuster.ts';
+import { type Bound, engagedAt, positionOut } from './joint.ts';
+
+type Letter = 'A' | 'C';
+export interface Limits {
+  readonly min: number;
+  readonly max: number;
+}
+
+export type BuildStep =
+  | {
+      readonly do: 'gauge';
+      readonly joint: Letter;
+      readonly thread: string;
+      /** Pitch diameters by class; undefined where the designation has no limits. */
+      readonly limits: { readonly classes: string; readonly screw: Limits; readonly nut: Limits } | undefined;
+    }
+  | { readonly do: 'clean' | 'stone' | 'mark' | 'zero' }
+  | {
+      readonly do: 'ball';
+      readonly diameter: number;
+      readonly hexagon: number;
+      readonly interference: number;
+      readonly stands: number;
+    }
+  | { readonly do: 'ball-set'; readonly diameter: number; readonly stands: number }
+  | { readonly do: 'home'; readonly joint: Letter; readonly at: Bound | undefined; readonly engaged: number }
+  | {
+      readonly do: 'back';
+      readonly joint: Letter;
+      readonly turns: number;
+      readonly steps: number;
+      readonly gap: number;
+    }
+  | { readonly do: 'lock'; readonly lock: Lock }
+  | { readonly do: 'stretch'; readonly springs: Springs; readonly stretch: number | undefined }
+  | { readonly do: 'height'; readonly height: number }
+  | { readonly do: 'turn'; readonly turns: number; readonly go: Limits; readonly stop: Stop }
+  | { readonly do: 'reverse'; readonly go: number; readonly play: number | undefined };
+
+/** What bounds a reading: relative lead errors, the angle a hand sets again (rad), one reading of the indicator (mm). */
+export interface Bench {
+  readonly eps_A: number;
+  readonly eps_C: number;
+  readonly theta_h: number;
+  readonly e_g: number;
+}
+
+export const buildOrder = (a: Adjuster, bench: Bench): Result<readonly BuildStep[]> => {
+  const joints: readonly (readonly [Letter, Fitted])[] = a.C
+    ? [
+        ['A', a.A],
+        ['C', a.C],
+      ]
+    : [['A', a.A]];
+  const checks = checksOf(a, bench);
+  if (!checks.ok) return checks;
+  const ball = ballOf(a);
+  if (!ball.ok) return ball;
+  return good([
+    ...joints.map(([joint, { thread }]): BuildStep => {
+      const fit = fitOfThread(thread);
+      return {
+        do: 'gauge',
+        joint,
+        thread: thread.designation,
+        limits: fit.ok
+          ? { classes: fit.value.classes, screw: fit.value.screw.pitch, nut: fit.value.nut.pitch }
+          : undefined,
+      };
+    }),
+    { do: 'clean' },
+    { do: 'stone' },
+    ...ball.value,
+    ...joints.flatMap(([joint, fitted]): BuildStep[] => [home(joint, fitted), back(joint, fitted, a.steps)]),
+    { do: 'mark' },
+    ...(a.C ? [{ do: 'lock', lock: a.lock } as const] : []),
+    ...(a.springs ? [{ do: 'stretch', springs: a.springs, stretch: stretchOf(a.springs) } as const] : []),
+    { do: 'height', height: standing(a, 0).height },
+    { do: 'zero' },
+    ...checks.value,
+  ]);
+};
+
+const home = (joint: Letter, { joint: j }: Fitted): BuildStep => ({
+  do: 'home',
+  joint,
+  at: j.home === undefined ? undefined : j.home === 'to' ? j.atTo : j.atFrom,
+  engaged: engagedAt(j, positionOut(j, 0)),
+});
+
+const back = (joint: Letter, fitted: Fitted, steps: number): BuildStep => ({
+  do: 'back',
+  joint,
+  turns: fitted.mark,
+  steps: fitted.mark * steps,
+  gap: fitted.mark * fitted.thread.L,
+});
+
+/** All springs are stretched alike, by their force together over their rate together. */
+const stretchOf = ({ force, rate }: Springs): number | undefined =>
+  force === undefined || rate === undefined || !(rate > 0) ? undefined : force / rate;
+
+const ballOf = ({ tip }: Adjuster): Result<readonly BuildStep[]> => {
+  if (tip.kind !== 'ball') return good([]);
+  const { diameter, hexagon, stands } = tip;
+  if (hexagon === undefined) return good([{ do: 'ball-set', diameter, stands }]);
+  const over = ballInterference.of({ D_b: mm(diameter), s_f: mm(hexagon) });
+  return over.ok ? good([{ do: 'ball', diameter, hexagon, interference: over.value.I_b, stands }]) : over;
+};
+
+/** Nearly to the stop, in whole turns where there is one, else in whole steps; short of it, so that nothing is wound into it. */
+const turnsTo = (stop: Stop, steps: number): number => {
+  const most = 0.9 * Math.abs(stop.n);
+  const whole = most >= 1 ? Math.floor(most) : Math.floor(most * steps) / steps;
+  return Math.sign(stop.n) * whole;
+};
+
+const checksOf = (a: Adjuster, { eps_A, eps_C, theta_h, e_g }: Bench): Result<readonly BuildStep[]> => {
+  const { Delta, A, C } = a;
+  const hand = perAngle.of({ Delta: mm(Delta), theta: rad(theta_h) });
+  if (!hand.ok) return hand;
+  const twice = 2 * (hand.value.s + e_g);
+  const steps: BuildStep[] = [];
+  for (const stop of [a.clockwise, a.anticlockwise]) {
+    const turns = turnsTo(stop, a.steps);
+    if (turns === 0) continue;
+    // A plain screw has its one lead; equal leads move nothing that could be read.
+    let share = Math.abs(eps_A);
+    if (C) {
+      const worst = worstLeadError.of({
+        L_A: A.thread.L,
+        eps_A: plain(eps_A),
+        L_C: C.thread.L,
+        eps_C: plain(eps_C),
+        Delta: mm(Delta),
+      });
+      if (!worst.ok) return worst;
+      share = worst.value.eps_w;
+    }
+    const nominal = turns * Delta;
+    const off = positionError.of({ z_c: mm(nominal), eps: plain(share) });
+    if (!off.ok) return off;
+    const room = Math.abs(off.value.e_z) + twice;
+    steps.push({ do: 'turn', turns, go: { min: nominal - room, max: nominal + room }, stop });
+  }
+  steps.push({ do: 'reverse', go: twice, play: leastPlay(a) });
+  return good(steps);
+};
+
+/** Play of both threads, the tightest pieces of their classes; undefined where a thread has none. */
+const leastPlay = ({ A, C }: Adjuster): number | undefined => {
+  let sum = 0;
+  for (const fitted of C ? [A, C] : [A]) {
+    const fit = fitOfThread(fitted.thread);
+    const play = fit.ok ? axialPlay.of({ c: fit.value.clearance.pitch.least }) : undefined;
+    if (!play?.ok) return undefined;
+    sum += play.value.j;
+  }
+  return sum;
+};

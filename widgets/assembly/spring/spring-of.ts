@@ -1,0 +1,149 @@
+/** The printed springs that a reader’s numbers ask for, each with its force over the stroke and after a time, its scatter and what it is worth as a lock. */
+import {
+  bad,
+  designSpring,
+  good,
+  hours,
+  meanderRateAcross,
+  megapascals,
+  mm,
+  newtons,
+  newtonsPerMillimetre,
+  PLASTICS,
+  type Plastic,
+  plain,
+  type Result,
+  retainedForce,
+  type SpringDesign,
+  springLock,
+  thicknessScatter,
+} from '../../engine/index.ts';
+import type { OptionOf } from '../../input/choices.ts';
+
+declare module '../../engine/kernel/result.ts' {
+  interface Refusals {
+    'plastic-unknown': { readonly name: string; readonly known: readonly string[] };
+  }
+}
+
+export const SPRING_QUANTITIES = [
+  'F_k',
+  'u_f',
+  'S_w',
+  'l_f',
+  'w_f',
+  'b_f',
+  'w_l',
+  'E_f',
+  'eps_m',
+  't_e',
+  'q_r',
+  't',
+  'N_f',
+  'r_k',
+] as const;
+
+export interface SpringNumbers {
+  readonly values: Readonly<Record<(typeof SPRING_QUANTITIES)[number], number>>;
+  readonly choices: { readonly plastic: OptionOf<'plastic'>; readonly ranked: OptionOf<'ranked'> };
+}
+
+export interface Spring {
+  readonly design: SpringDesign;
+  /** Change of its rate, and so of its force at the mark, where it prints thinner and thicker by the error stated. */
+  readonly scatter: { readonly thinner: number; readonly thicker: number };
+  /** N·mm a radian of all springs together, and N/mm across of one; only of a meander. */
+  readonly lock: { readonly across: number; readonly kappa: number } | undefined;
+}
+
+export interface Springs {
+  readonly springs: readonly Spring[];
+  /** Undefined where its numbers are the reader’s own. */
+  readonly plastic: Plastic | undefined;
+  readonly E: number;
+  readonly loss: number;
+  readonly force: { readonly mark: number; readonly least: number; readonly most: number; readonly later: number };
+}
+
+/** The first reading of a force that is lost with time is taken a minute after it was stretched. */
+const FIRST_READING = 1 / 60;
+
+export const springsOf = ({ values: v, choices }: SpringNumbers): Result<Springs> => {
+  const plastic = PLASTICS.find((p) => p.name === choices.plastic);
+  if (!plastic && choices.plastic !== 'as measured')
+    return bad('plastic-unknown', { name: choices.plastic, known: PLASTICS.map((p) => p.name) });
+  const E = plastic?.E[1] ?? v.E_f;
+  const loss = plastic ? (plastic.loss[0] + plastic.loss[1]) / 2 : v.q_r;
+  const designs = designSpring({
+    force: v.F_k,
+    stretch: v.u_f,
+    beyond: v.S_w / 2,
+    length: v.l_f,
+    width: v.w_f,
+    height: v.b_f,
+    E,
+    line: v.w_l,
+    strain: v.eps_m,
+  });
+  if (!designs.ok) return designs;
+  const later = retainedForce.of({ F_0: newtons(v.F_k), q_r: plain(loss), t: hours(v.t), t_0: hours(FIRST_READING) });
+  if (!later.ok) return later;
+  const springs: Spring[] = [];
+  for (const design of designs.value) {
+    const scatter = (t_e: number) => thicknessScatter.of({ t_e: mm(t_e), t_f: mm(design.t) });
+    const [thinner, thicker] = [scatter(-Math.abs(v.t_e)), scatter(Math.abs(v.t_e))];
+    if (!thinner.ok || !thicker.ok) continue;
+    springs.push({
+      design,
+      scatter: { thinner: thinner.value.q_k, thicker: thicker.value.q_k },
+      lock: lockOf(design, E, v),
+    });
+  }
+  const first = springs[0];
+  if (!first) return bad('strip-without-thickness', {});
+  const { k } = first.design;
+  return good({
+    springs: ranked(springs, choices.ranked),
+    plastic,
+    E,
+    loss,
+    force: {
+      mark: v.F_k,
+      least: v.F_k - (k * v.S_w) / 2,
+      most: v.F_k + (k * v.S_w) / 2,
+      later: later.value.F_t,
+    },
+  });
+};
+
+const ranked = (springs: readonly Spring[], by: OptionOf<'ranked'>): readonly Spring[] => {
+  const rank = (s: Spring): number =>
+    by === 'least strain'
+      ? s.design.strain
+      : by === 'least scatter'
+        ? s.scatter.thicker
+        : s.design.width * s.design.free;
+  return [...springs].sort((a, b) => rank(a) - rank(b) || a.design.strain - b.design.strain);
+};
+
+const lockOf = (d: SpringDesign, E: number, v: SpringNumbers['values']): Spring['lock'] => {
+  if (d.shape !== 'meander') return undefined;
+  const across = meanderRateAcross.of({
+    E_f: megapascals(E),
+    b_f: mm(v.b_f),
+    t_f: mm(d.t),
+    m_f: plain(d.m),
+    L_f: mm(d.L),
+    p_f: mm(d.p),
+    e_f: mm(d.stub),
+  });
+  if (!across.ok) return undefined;
+  const kappa = springLock.of({
+    N_f: plain(v.N_f),
+    r_k: mm(v.r_k),
+    k_x: newtonsPerMillimetre(across.value.k_x),
+    F_s: newtons(v.F_k),
+    l_f: mm(v.l_f),
+  });
+  return kappa.ok ? { across: across.value.k_x, kappa: kappa.value.kappa } : undefined;
+};

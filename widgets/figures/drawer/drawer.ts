@@ -1,0 +1,231 @@
+/** From the parts in a drawer to an adjuster: what can be built of them, what meets a wish, and the rows of the one that is chosen. */
+import { WORDS } from '#words/figures/drawer.ts';
+import { rowsOfStack, type Stack, type Stacks } from '../../assembly/drawer/stacks.ts';
+import {
+  type Answer,
+  answerWish,
+  bestEdge,
+  type Choice,
+  misses,
+  type Wish,
+  type WishName,
+} from '../../assembly/drawer/wish.ts';
+import { good, type Result } from '../../engine/index.ts';
+import { readDividers } from '../../input/dividers.ts';
+import { escapeText } from '../../input/escape.ts';
+import { grouped, numeral, show, type UnitView } from '../../input/format.ts';
+import { reasonOf } from '../../words/reason.ts';
+import { defineFigure, type NumbersOf } from '../kit/figure.ts';
+import { px } from '../kit/svg.ts';
+import { type Frame, frameOf, mapSvg, placeOf } from './map.ts';
+import { stacksOf, tellWhenSearched } from './search.ts';
+
+const QUANTITIES = ['s_w', 'S_w', 'H_w', 'p_m', 'q_e'] as const;
+const TEXTS = ['hardware', 'dividers', 'adjuster'] as const;
+type Given = NumbersOf<never, (typeof QUANTITIES)[number], 'best', (typeof TEXTS)[number]>;
+
+const LISTED = 8;
+const TABLED = 100;
+const HEXAGON = 6;
+
+interface State {
+  readonly found: Stacks;
+  readonly dividers: readonly number[];
+  readonly wish: Wish;
+  readonly answer: Answer;
+  readonly edge: readonly Choice[];
+  readonly frame: Frame;
+  readonly kept: number;
+}
+
+const stateOf = ({ values, choices, texts }: Given): Result<State> => {
+  const others = readDividers(texts.dividers);
+  if (!others.ok) return others;
+  const found = stacksOf(texts.hardware, values.q_e);
+  if (!found.ok) return found;
+  // Every head of the trade has its hexagon.
+  const dividers = [...new Set([HEXAGON, ...others.value])];
+  const wish: Wish = {
+    step: values.s_w,
+    stroke: values.S_w,
+    height: values.H_w,
+    price: values.p_m > 0 ? values.p_m : undefined,
+  };
+  const { stacks } = found.value;
+  return good({
+    found: found.value,
+    dividers,
+    wish,
+    answer: answerWish(stacks, dividers, wish, choices.best),
+    edge: bestEdge(stacks, dividers),
+    frame: frameOf(stacks, dividers),
+    kept: values.q_e,
+  });
+};
+
+const motion = (z: number, view: UnitView): string => show(z, { shown: 'motion', digits: 4 }, view);
+const size = (x: number, view: UnitView): string => show(x, { shown: 'size', digits: 3 }, view);
+const money = (price: number | undefined): string => (price === undefined ? WORDS.noPrice : price.toFixed(2));
+
+const rowsOf = ({ answer }: State): readonly Choice[] => (answer.kind === 'found' ? answer.rows : answer.nearest);
+
+const amountText = (wish: WishName, value: number, view: UnitView): string =>
+  wish === 'price' ? money(value) : wish === 'height' ? size(value, view) : motion(value, view);
+
+const coarseText = ({ coarse, leads }: Stack, view: UnitView): string =>
+  coarse.index === undefined
+    ? WORDS.plainScrew
+    : WORDS.coarse(
+        size(coarse.range, view),
+        size(leads.A, view),
+        coarse.gap > 0 ? motion(coarse.gap, view) : undefined,
+      );
+
+const named = ({ base, turned, carried }: Stack): string =>
+  [base.text, turned.text, ...(carried ? [carried.text] : [])].map(WORDS.short).join(WORDS.onTop);
+
+const listRow = (c: Choice, rank: number, s: State, view: UnitView): string => {
+  const [x, y] = placeOf(s.frame, c);
+  const { stack } = c;
+  const missing = misses(c, s.wish).map((wish) => WORDS.wishes[wish]);
+  const cells = [
+    WORDS.atSteps(motion(c.step, view), c.divisions),
+    motion(stack.stroke, view),
+    coarseText(stack, view),
+    size(stack.height, view),
+    money(stack.price),
+    ...(s.answer.kind === 'nothing' ? [missing.join(', ')] : []),
+  ];
+  return (
+    `<tr data-row="${rank}" data-at="${px(x)} ${px(y)}"><th scope="row">${escapeText(named(stack))} <button type="button" class="plain" data-take="${rank}" data-key="take-${rank}">${WORDS.take(rank + 1)}</button></th>` +
+    `${cells.map((cell) => `<td>${escapeText(cell)}</td>`).join('')}</tr>`
+  );
+};
+
+const draw = (s: State, view: UnitView): string => {
+  const { answer, found, frame } = s;
+  const rows = rowsOf(s).slice(0, LISTED);
+  const nothing = answer.kind === 'nothing';
+  const heading = nothing
+    ? WORDS.nearestList
+    : WORDS.metList(grouped(answer.rows.length), answer.rows.length > rows.length ? rows.length : undefined);
+  const wrong = found.drawer.wrong.slice(0, 3).map((why) => reasonOf(why));
+  const left = found.drawer.wrong.length - wrong.length;
+  return (
+    `<div class="drawer-view"><div class="drawer-sheet" tabindex="0" role="group" aria-label="${WORDS.map}">` +
+    `${mapSvg(frame, found.stacks, s.dividers, s.wish, nothing ? [] : answer.rows, s.edge, rows[0], view)}</div>` +
+    `<ul class="legend drawer-key"><li><svg viewBox="0 0 14 10" aria-hidden="true"><path class="drawer-all" d="M7 5h0"/></svg>${WORDS.key.all}</li>` +
+    `<li><svg viewBox="0 0 14 10" aria-hidden="true"><path class="drawer-met" d="M7 5h0"/></svg>${WORDS.key.met}</li>` +
+    `<li><svg viewBox="0 0 28 10" aria-hidden="true"><path class="drawer-edge" d="M1 8h13v-6h13"/></svg>${WORDS.key.edge}</li>` +
+    `<li><svg viewBox="0 0 20 20" aria-hidden="true"><circle class="drawer-ring" cx="10" cy="10" r="8"/></svg>${WORDS.key.ring}</li></ul>` +
+    `${wrong.length > 0 ? `<p class="figure-words">${escapeText(WORDS.leftOut(wrong, left))}</p>` : ''}` +
+    `<div class="table-scroll drawer-list" tabindex="0" role="group" aria-label="${escapeText(heading)}"><table><caption>${escapeText(heading)}</caption><thead><tr>` +
+    `${WORDS.listHead(nothing)
+      .map((h) => `<th scope="col">${h}</th>`)
+      .join('')}</tr></thead><tbody>${rows.map((c, i) => listRow(c, i, s, view)).join('')}</tbody></table></div></div>`
+  );
+};
+
+const caption = (s: State, view: UnitView): string => {
+  const { answer, found } = s;
+  const counts = { stacks: grouped(found.stacks.length), parts: grouped(found.drawer.rows) };
+  const facts = ({ stack, step, divisions }: Choice) => ({
+    name: named(stack),
+    step: motion(step, view),
+    divisions,
+    stroke: motion(stack.stroke, view),
+    height: size(stack.height, view),
+    coarse: coarseText(stack, view),
+  });
+  if (answer.kind === 'found') {
+    const first = answer.rows[0] as Choice;
+    return WORDS.found({ ...counts, met: grouped(answer.rows.length), first: facts(first) });
+  }
+  const { turns } = answer;
+  return WORDS.nothing({
+    ...counts,
+    turns: turns && {
+      stroke: motion(s.wish.stroke, view),
+      step: motion(s.wish.step, view),
+      steps: grouped(Math.round(turns.steps)),
+      divisions: turns.divisions,
+      asked: numeral(turns.asked, 3),
+      there: numeral(turns.most.stack.turns, 3),
+      thread: turns.most.stack.limiting,
+      needed: size(turns.needed, view),
+      usable: size(turns.usable, view),
+    },
+    ways: answer.ways.map((way) => ({
+      wish: WORDS.wishes[way.wish],
+      to: amountText(way.wish, way.to, view),
+      name: named(way.choice.stack),
+    })),
+    nearest: facts(answer.nearest[0] as Choice),
+  });
+};
+
+/** The rows that no part of the drawer says: what locks and preloads stays. */
+const keptRows = (adjuster: string): string[] =>
+  adjuster
+    .split(/\n|\|/)
+    .map((row) => row.trim())
+    .filter((row) => /^(?:lock|springs)\s*[=:]/i.test(row));
+
+export const drawerFigure = defineFigure({
+  name: 'drawer',
+  title: WORDS.title,
+  threads: [],
+  quantities: QUANTITIES,
+  choices: ['best'],
+  texts: TEXTS,
+  // The field stands with the adjuster that the chosen rows are typed into.
+  setElsewhere: ['adjuster'],
+  chief: ['hardware', 's_w', 'S_w'],
+  groups: { wanted: ['H_w', 'p_m'], head: ['dividers'], lengths: ['q_e'], order: ['best'] },
+  state: stateOf,
+  draw,
+  caption,
+  table: (s, view) => ({
+    head: WORDS.head,
+    rows: rowsOf(s)
+      .slice(0, TABLED)
+      .map(({ stack, step, divisions }) => [
+        stack.base.text,
+        stack.turned.text,
+        stack.carried?.text ?? WORDS.plainScrew,
+        motion(step, view),
+        `${divisions}`,
+        motion(stack.stroke, view),
+        numeral(stack.turns, 3),
+        size(stack.coarse.range, view),
+        stack.coarse.index === undefined ? WORDS.noPrice : motion(stack.coarse.index, view),
+        motion(stack.coarse.gap, view),
+        size(stack.height, view),
+        money(stack.price),
+      ]),
+  }),
+  // The adjuster beside it changes nothing here.
+  renderKey: (_, { values, choices, texts: { hardware, dividers } }) => [values, choices, hardware, dividers],
+  mount: (stage, context) => {
+    tellWhenSearched(context.redraw);
+    const point = (event: Event) => {
+      const row = event.target instanceof Element ? event.target.closest('[data-at]') : null;
+      const [x, y] = row?.getAttribute('data-at')?.split(' ') ?? [];
+      const ring = stage.querySelector('.drawer-map [data-ring]');
+      if (x === undefined || y === undefined || !ring) return;
+      ring.setAttribute('cx', x);
+      ring.setAttribute('cy', y);
+    };
+    stage.addEventListener('pointerover', point);
+    stage.addEventListener('focusin', point);
+    stage.addEventListener('click', (event) => {
+      const button = event.target instanceof Element ? event.target.closest('[data-take]') : null;
+      const numbers = context.numbers();
+      const state = stateOf(numbers);
+      const choice = button && state.ok ? rowsOf(state.value)[Number(button.getAttribute('data-take'))] : undefined;
+      if (!choice || !state.ok) return;
+      const rows = [rowsOfStack(choice.stack, choice.divisions, state.value.kept), ...keptRows(numbers.texts.adjuster)];
+      context.type('adjuster', rows.join('\n'));
+    });
+  },
+});

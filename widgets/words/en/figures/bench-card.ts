@@ -1,0 +1,24 @@
+/** Words of the bench card. */
+export const WORDS = {
+  title: 'The order of work, on one card',
+  drawing: 'Section to scale, put together',
+  heading: (name: string) => `Bench card${name === '' ? '' : `: ${name}`}`,
+  threads: (A: string, C: string | undefined, perTurn: string) =>
+    `${C === undefined ? A : `${A} and ${C}`}; ${perTurn} a turn, clockwise`,
+  cautions:
+    'Not lifting gear. Block heavy work, keep hands and body out from under it, and stay within the load stated by whoever supplied the hardware. The shop’s rules, local codes and licensed practice come first.',
+  signed: ['piece', 'date', 'put together by', 'checked by'],
+  caption: (v: {
+    readonly steps: number;
+    readonly A: string;
+    readonly C: string | undefined;
+    readonly check:
+      | { readonly turns: string; readonly clockwise: boolean; readonly from: string; readonly to: string }
+      | undefined;
+    readonly reverse: string;
+  }) =>
+    `${v.steps} steps. Thread A is backed out ${v.A} turns from home${v.C === undefined ? '' : `, thread C ${v.C}`}. ` +
+    `${v.check === undefined ? 'There is no room for a whole step to either stop, so only the reversal is checked.' : `The indicator passes it if ${v.check.turns} turns ${v.check.clockwise ? 'clockwise' : 'anticlockwise'} read ${v.check.from} to ${v.check.to}.`} A reversal may differ by ${v.reverse}.`,
+  none: '–',
+  head: ['step', 'what', 'how', 'count', 'caution'],
+};

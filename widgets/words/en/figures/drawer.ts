@@ -1,0 +1,104 @@
+/** Words of the figure that searches a drawer of parts. */
+
+interface Facts {
+  readonly name: string;
+  readonly step: string;
+  readonly divisions: number;
+  readonly stroke: string;
+  readonly height: string;
+  readonly coarse: string;
+}
+interface Counts {
+  readonly stacks: string;
+  readonly parts: string;
+}
+interface Turns {
+  readonly stroke: string;
+  readonly step: string;
+  readonly steps: string;
+  readonly divisions: number;
+  readonly asked: string;
+  readonly there: string;
+  readonly thread: 'A' | 'C';
+  readonly needed: string;
+  readonly usable: string;
+}
+
+const factsText = ({ name, step, divisions, stroke, height }: Facts): string =>
+  `${name}: ${step} a step at ${divisions} steps in a turn, stroke ${stroke}, ${height} high`;
+
+export const WORDS = {
+  title: 'What your drawer can build',
+  map: 'Map of step against stroke',
+  mapOf: 'Map of every adjuster that the drawer can build: step to the right, stroke upwards, with the best edge',
+  strokeAxis: 'fine stroke',
+  stepAxis: 'step',
+  wished: 'wished',
+  key: {
+    all: 'can be built',
+    met: 'meets the wish',
+    edge: 'best edge: no other is as fine and goes as far',
+    ring: 'first in the list, or the row you point at',
+  },
+  wishes: { step: 'the step', stroke: 'the stroke', height: 'the height', price: 'the price' },
+  noPrice: 'not stated',
+  plainScrew: 'plain screw, all of it is its stroke',
+  /** Kind and threads only. */
+  short: (text: string) =>
+    text.replace(/,\s*(?:\d|thread |body |head |hexagon |width |height |price |on the ground).*$/i, ''),
+  onTop: ' + ',
+  coarse: (range: string, lead: string, gap: string | undefined) =>
+    `${range} at ${lead} a turn${gap === undefined ? ', no gap' : `; leaves gaps of ${gap}`}`,
+  atSteps: (step: string, k: number) => `${step} at ${k}`,
+  take: (rank: number) => `Put number ${rank} together`,
+  metList: (count: string, first: number | undefined) =>
+    `${count} meet the wish${first === undefined ? '' : `; the first ${first}`}`,
+  nearestList: 'None meets the wish. The nearest, and what each misses',
+  listHead: (nothing: boolean) => [
+    'base + turned part + carried part',
+    'step, at steps in a turn',
+    'fine stroke',
+    'coarse, with the lock let go',
+    'height',
+    'price',
+    ...(nothing ? ['misses'] : []),
+  ],
+  head: [
+    'base',
+    'turned part',
+    'carried part',
+    'step',
+    'steps in a turn',
+    'fine stroke',
+    'turns',
+    'coarse range',
+    'shift at one place of the lock',
+    'gap left',
+    'height at mid-range',
+    'price',
+  ],
+  leftOut: (wrong: readonly string[], more: number) =>
+    `Left out of the drawer: ${wrong.join(' ')}${more > 0 ? ` And ${more} more.` : ''}`,
+  found: (v: Counts & { readonly met: string; readonly first: Facts }) =>
+    `${v.met} of ${v.stacks} adjusters that ${v.parts} parts can build meet the wish. First in the list is ${factsText(v.first)}. Coarse: ${v.first.coarse}.`,
+  nothing: (
+    v: Counts & {
+      readonly turns: Turns | undefined;
+      readonly ways: readonly { readonly wish: string; readonly to: string; readonly name: string }[];
+      readonly nearest: Facts;
+    },
+  ) =>
+    [
+      `None of ${v.stacks} adjusters that ${v.parts} parts can build meets the wish.`,
+      ...(v.turns ? [turnsText(v.turns)] : []),
+      ...(v.ways.length > 0
+        ? [
+            `Give up one wish alone, and one is found: ${v.ways.map((w) => `${w.wish}, to ${w.to} (${w.name})`).join('; ')}.`,
+          ]
+        : ['No single wish is to blame: two or more must give way.']),
+      `The nearest is ${factsText(v.nearest)}.`,
+    ].join(' '),
+} as const;
+
+const turnsText = (t: Turns): string =>
+  `A stroke of ${t.stroke} in steps of ${t.step} is ${t.steps} steps, at least ${t.asked} turns at ${t.divisions} steps in a turn. The one with the most turns has ${t.there}: they would use up ${t.needed} of its thread ${t.thread}, and it has ${t.usable} to spare.`;

@@ -1,0 +1,71 @@
+/** Words of the figure that designs a printed spring. */
+export const WORDS = {
+  title: 'A printed spring, designed backwards',
+  drawing: 'The spring to scale, free on the left and stretched to the mark on the right',
+  free: 'free',
+  stretched: (force: string) => `at the mark, ${force}`,
+  room: (width: string, length: string) => `room: ${width} wide, ${length} long at the mark`,
+  meander: (m: number, leg: string, connector: string, t: string, lines: number) =>
+    `meander, ${m} half waves: leg ${leg}, connector ${connector}, ${t} thick (${lines} lines)`,
+  ovals: (cells: number, shape: 'ring' | 'oval', high: string, wide: string, t: string, lines: number) =>
+    `${cells === 1 ? `one ${shape}` : `${cells} ${shape}s in a row`}: ${high} high${shape === 'ring' ? '' : `, ${wide} wide`}, centre lines, ${t} thick (${lines} lines)`,
+  by: (width: string, length: string) => `${width} by ${length}`,
+  strain: (strain: string, share: string) => `${strain}, ${share} % of what is allowed`,
+  both: (a: string, b: string) => `${a} and ${b}`,
+  kappa: (kappa: string) => `${kappa} N·mm`,
+  none: '–',
+  files: {
+    say: 'The first of them, as files in millimetres, with a wedge at each end that slides into a slot:',
+    none: 'Files are made of meanders; the first in the list is none.',
+    name: 'printed-spring',
+    check: '10 mm',
+  },
+  fromTo: (from: string, to: string) => `${from} to ${to}`,
+  left: (force: string, share: string) => `${force}, ${share}`,
+  once: (once: string, repeated: string) => `${once} once, ${repeated} repeatedly`,
+  lossIs: (from: string, to: string, standing: 'one moulded sheet' | 'assumption') =>
+    `${from} to ${to} (${standing === 'assumption' ? 'an assumption' : 'round one sheet of moulded plastic'})`,
+  celsius: (degrees: string) => `below ${degrees} °C`,
+  facts: {
+    overStroke: 'force over the stroke',
+    later: (time: string) => `force left after ${time}`,
+    modulus: 'Young’s modulus taken',
+    loss: 'lost per tenfold time, taken',
+    spread: 'modulus, from maker to maker',
+    lossSpread: 'lost per tenfold time, span',
+    once: 'strain it stands',
+    warm: 'keep it',
+  },
+  list: (count: number, shown: number) =>
+    `${count === 1 ? 'One shape does it' : `${count} shapes do it`}${count > shown ? `; the first ${shown}` : ''}`,
+  listHead: [
+    'shape',
+    'width by free length',
+    'rate',
+    'strain at its farthest',
+    'force if printed thinner, thicker',
+    'as a lock, a radian',
+  ],
+  head: [
+    'shape',
+    'width',
+    'free length',
+    'rate',
+    'strain',
+    'force if printed thinner',
+    'force if printed thicker',
+    'rate across',
+    'as a lock, a radian',
+  ],
+  caption: (v: {
+    readonly count: number;
+    readonly shape: string;
+    readonly rate: string;
+    readonly strain: string;
+    readonly limit: string;
+    readonly thicker: string;
+    readonly later: string;
+    readonly time: string;
+  }) =>
+    `${v.count === 1 ? 'One shape does' : `${v.count} shapes do`} it. Drawn is a ${v.shape}, of ${v.rate}. Its surface is strained by ${v.strain} of ${v.limit} allowed; printed thicker by the error stated, it pulls ${v.thicker} more. Of its force ${v.later} are left after ${v.time}.`,
+};

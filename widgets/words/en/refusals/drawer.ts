@@ -1,0 +1,31 @@
+/** Refusals of a drawer of parts. */
+import { listed, quoted } from '../../../engine/index.ts';
+import type { RefusalWords } from '../../refusal-words.ts';
+
+export const DRAWER: RefusalWords<
+  | 'drawer-too-long'
+  | 'drawer-of-too-many-rows'
+  | 'drawer-empty'
+  | 'drawer-row-unread'
+  | 'drawer-row-wrong'
+  | 'drawer-of-too-many-stacks'
+  | 'drawer-without-stack'
+  | 'drawer-being-searched'
+> = {
+  'drawer-too-long': ({ rows, characters, most }) =>
+    `Read ${rows} rows, ${characters} characters; a drawer has at most ${most}: list the parts of a few threads only.`,
+  'drawer-of-too-many-rows': ({ rows, most }) =>
+    `Read ${rows} rows; a drawer has at most ${most}: list the parts of a few threads only.`,
+  'drawer-empty': () =>
+    'The drawer is empty: write a part a line, such as coupling nut M10x1.5, 30 mm; or standard metric.',
+  'drawer-row-unread': ({ row, kinds }) =>
+    `Read ${quoted(row)}; a row begins with the kind of part, ${listed(kinds)}, or is standard metric or standard inch.`,
+  'drawer-row-wrong': ({ row, because }, behind) => `The row ${quoted(row)} can’t be used. ${behind(because)}`,
+  'drawer-of-too-many-stacks': ({ stacks, most }) =>
+    `These parts go together in ${stacks} ways, and at most ${most} are worked out: list fewer parts of the same thread.`,
+  'drawer-without-stack': ({ tried, threads }) =>
+    tried > 0
+      ? `${tried} ways of putting these parts together were tried, and none leaves a travel: keep less engagement, or add longer nuts and screws.`
+      : `Nothing in the drawer goes together: a turned part needs a base${threads.length > 0 ? ` and a carried part with its own threads, ${listed(threads)}` : ', so add a stud, an adapter or a screw'}.`,
+  'drawer-being-searched': ({ share }) => `The drawer is being searched, ${Math.floor(100 * share)} % is done.`,
+};
