@@ -199,7 +199,9 @@ describe('spring-days', () => {
 
   it('tells whether enough is left at the end of life', () => {
     // 1 − 0.06·log10(24001) = 0.73719
-    expect(textOf(html(days()), '.chain-verdict')).toBe('✓ enough: 22.1 N is left after 1000 d, and 19.0 N must be left.');
+    expect(textOf(html(days()), '.chain-verdict')).toBe(
+      '✓ enough: 22.1 N is left after 1000 d, and 19.0 N must be left.',
+    );
     expect(textOf(html(days({ F_p: 23 })), '.chain-verdict')).toContain('✕ not enough: 22.1 N is left');
     // 23/30 is fallen to after 10^(7/30/0.06) − 1 hours.
     expect(plainly(still(springDays).caption(days({ F_p: 23 }), 'metric'))).toContain(
