@@ -245,6 +245,14 @@ export const TASKS: readonly Task[] = [
     is: () => [3, 33],
   },
   {
+    widget: 'beside-bought',
+    page: 'design-sheet.html',
+    asks: 'raise the load, and read which thread goes first and what it carries',
+    work: (hands) => hands.step('Load to be carried', 3),
+    says: /moves ([\d.]+) times less than a turn of the bought screw/,
+    is: () => [25.4 / 80 / 0.0875],
+  },
+  {
     widget: 'lead-error',
     page: 'lead-error.html',
     asks: 'choose “the same error” and slide it: the line hardly moves',
