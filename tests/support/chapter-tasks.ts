@@ -221,9 +221,9 @@ export const TASKS: readonly Task[] = [
     widget: 'bench-card',
     page: 'design-sheet.html',
     asks: 'an indicator that may be off by more lets more pass',
-    work: (hands) => hands.step('How far one reading of the indicator may be off', 1),
+    work: (hands) => hands.step('How far one reading of the indicator may be off', 10),
     says: /A reversal may differ by ([\d.]+) µm/,
-    // Twice what the hand sets and twice the reading, which a step makes 2 µm.
+    // Twice what the hand sets and twice the reading, which ten steps make 2 µm.
     is: () => [2 * (micrometres(0.0875) * (1.5 / 360) + 2)],
   },
   {

@@ -432,7 +432,7 @@ export const SYMBOLS = {
   psi_f: angle('turn of the carried part against its springs', '\\psi_{\\mathrm{f}}', -180, 180),
   k_g: rate('stiffness of the lock sideways, at its radius', 'k_{\\mathrm{g}}'),
   // Printed springs: the strip and its plastic, meander, ring, coil
-  E_f: stress('Young’s modulus of the print', 'E_{\\mathrm{f}}', 1, 1e6),
+  E_f: { ...stress('Young’s modulus of the print', 'E_{\\mathrm{f}}', 1, 1e6), step: 50 },
   G_f: stress('shear modulus of the wire', 'G', 1, 1e6),
   b_f: { ...size('printed height of the strip, across its bending', 'b_{\\mathrm{f}}', 0.1, 200), step: 0.5 },
   t_f: { ...size('thickness of the strip, in its bending', 't_{\\mathrm{f}}', 0.05, 20), step: 0.1 },
@@ -452,7 +452,7 @@ export const SYMBOLS = {
     shown: 'percent',
     step: 0.001,
   },
-  F_k: force('force on the spring', 'F_{\\mathrm{k}}'),
+  F_k: { ...force('force on the spring', 'F_{\\mathrm{k}}'), step: 0.5 },
   w_f: size('width that a spring may take', 'w_{\\mathrm{f}}', 0.5, 500),
   N_f: { ...ratio('springs', 'N_{\\mathrm{f}}', 1, 60), whole: true },
   R_f: size('mean radius of the ring', 'R_{\\mathrm{f}}', 0.5, 500),
