@@ -19,8 +19,8 @@ if (!all && here.length > 1)
     `Chromium is asked all browser tests, Firefox and WebKit a few of them; ENGINES=all npm test asks every engine all.`,
   );
 
-/** Two files at a time, which is what the smallest machine has cores for. */
-const SHARED = { maxWorkers: 2 };
+/** Two files at a time, which is what the smallest machine has cores for, each after another in the same process. */
+const SHARED = { maxWorkers: 2, isolate: false };
 const DRAWN = { setupFiles: 'tests/setup/seed.ts' };
 
 export default defineConfig({

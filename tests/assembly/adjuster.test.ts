@@ -305,6 +305,7 @@ describe('solids', () => {
       sizes: [],
       grounded: false,
       material: 'steel',
+      coat: 0,
       price: undefined,
       count: 1,
     };
@@ -371,7 +372,7 @@ describe('what cannot be put together is told with the part to change', () => {
     ],
     [
       'base = tapped block M10, 20 mm, 5 gallons | turned = stud M10, M6',
-      { code: 'part-thread-unread', field: 'base' },
+      { code: 'part-length-unread', field: 'base' },
     ],
     [
       'base = tapped block M10 | turned = stud M10, M6 | carried = cap M6 | colour = red',

@@ -165,15 +165,15 @@ describe('an address of old', () => {
 describe('one symbol', () => {
   /** What the label of a field says wherever a chapter has one of this name that a design carries. */
   const MEANS: Partial<Record<string, RegExp>> = {
-    k: /steps in a turn/,
+    k: /steps per turn/,
     k_d: /divisions/,
-    theta_h: /angle .*hand can set again/,
+    theta_h: /repeatable hand angle/,
     S_w: /stroke/,
-    s_w: /motion wanted per (step|flat)/,
-    s_h: /angle of the hand/,
+    s_w: /wanted step/,
+    s_h: /hand angle/,
     n_w: /stroke/,
-    X_A: /usable length of thread A|length of thread A that may be used up/,
-    X_C: /usable length of thread C|length of thread C that may be used up/,
+    X_A: /usable length of thread A/,
+    X_C: /usable length of thread C/,
     t_l: /least wall/,
     l: /length .*(path|base and work|carries the load)/,
     R: /radius of the ball/,
@@ -323,7 +323,7 @@ for (const { name, set, typed, net, steps } of STOCK)
         new RegExp(`of ${steps} is ${step.toPrecision(4)} µm|of ${steps} is `),
       );
       expect(micrometres(/of \d+ is ([\d.]+ .m)/.exec(told('03', 'divided-turn').says)?.[1])).toBeCloseTo(step, 2);
-      withinDigit(/Beside one \w+ of ([\d.]+ .m)/.exec(told('10', 'drift-bars').says)?.[1], step);
+      withinDigit(/Compared with one \w+ of ([\d.]+ .m)/.exec(told('10', 'drift-bars').says)?.[1], step);
     });
 
     it('has the stroke of the sheet where lengths of thread are eaten', () => {
@@ -391,7 +391,7 @@ describe('a page with a design in use', () => {
   const inputs: readonly Input[] = [
     { ...thread('A'), label: 'thread A' },
     { ...thread('C'), label: 'thread C' },
-    { ...quantity('k'), label: 'steps in a turn', start: '6' } as Input,
+    { ...quantity('k'), label: 'steps per turn', start: '6' } as Input,
     { ...quantity('l_A'), label: 'screw of thread A', start: '20 mm' } as Input,
     { ...quantity('n'), label: 'turns', start: '1' } as Input,
   ];
@@ -404,7 +404,7 @@ describe('a page with a design in use', () => {
     const from = fieldsFrom(design, set, inputs, store);
     expect(from).toEqual({
       design: ['thread A', 'thread C'],
-      worked: ['steps in a turn'],
+      worked: ['steps per turn'],
       refused: [],
       chapter: ['screw of thread A', 'turns'],
       reader: [],

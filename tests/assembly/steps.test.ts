@@ -43,7 +43,7 @@ describe('runSteps', () => {
     );
     expect(outcomes.map((o) => (o.ok ? o.value : reasonOf(o)))).toEqual([
       0,
-      expect.stringMatching(/^The two leads are equal, so the carried part stands still/),
+      expect.stringMatching(/^The two leads are equal, so turning does not move the carried part/),
       'This line waits for the one above it.',
     ]);
   });

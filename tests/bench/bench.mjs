@@ -14,6 +14,7 @@ const PARTS = [
   'papers',
   'refresh',
   'press',
+  'adjuster',
   'pair-search',
   'play-batch',
 ];

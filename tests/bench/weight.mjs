@@ -11,10 +11,12 @@ export const bench = async (line) => {
   const sizes = new Map(assets.map((name) => [name, gzipped(join(folder, 'assets', name)).length]));
   const sizeOf = (start) => sizes.get(assets.find((asset) => asset.startsWith(start))) ?? Number.NaN;
   const page = sizeOf('notebook-');
+  const shared = sizeOf('figures-share-');
   const library = sizeOf('plot-library-');
   line('script of every page', kB(page));
+  line('what figures share, before the first figure', kB(shared));
   line('plot library, before the first plot', kB(library));
-  line('both, and the figure motion-plot', kB(page + library + sizeOf('motion-plot-')));
+  line('all three, and the figure motion-plot', kB(page + shared + library + sizeOf('motion-plot-')));
   for (const name of readdirSync(folder).filter((file) => file.endsWith('.html'))) {
     const styles = packed(stylesOf(readFileSync(join(folder, name), 'utf8')));
     line(`${name}, and the styles in it`, `${kB(gzipped(join(folder, name)).length)}   ${kB(styles.length)}`);

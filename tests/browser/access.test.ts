@@ -248,7 +248,12 @@ describe('a page', () => {
       const wanted = await page.evaluate(() => {
         const all = [
           ...document.querySelectorAll<HTMLElement>('a[href], button, input, summary, [tabindex="0"]'),
-        ].filter((e) => e.checkVisibility() && !(e instanceof HTMLInputElement && e.type === 'radio' && !e.checked));
+        ].filter(
+          (e) =>
+            e.checkVisibility() &&
+            e.tabIndex >= 0 &&
+            !(e instanceof HTMLInputElement && e.type === 'radio' && !e.checked),
+        );
         for (const [i, e] of all.entries()) e.setAttribute('data-order', String(i));
         return all.length;
       });
@@ -331,8 +336,11 @@ describe('a page', () => {
     const { page } = await visit('two-screws.html');
     const plot = await shown(page.locator('[data-figure=motion-plot]'));
     const dashes = await plot
-      .locator('.legend path')
+      .locator('.panel')
+      .first()
+      .locator('.chart .curve')
       .evaluateAll((all) => all.map((p) => p.getAttribute('stroke-dasharray') ?? 'none'));
+    expect(dashes).toHaveLength(3);
     expect(new Set(dashes).size).toBe(dashes.length);
     const fills = await page
       .locator('[data-figure=section] path[fill^="url"]')

@@ -23,7 +23,7 @@ it('moves every mark of the plan of a plate by tapping it and then where it is t
     const [name, before] = [await mark.getAttribute('aria-label'), await mark.getAttribute('aria-valuetext')];
     await mark.locator('[data-mark]').click();
     await settled(page);
-    expect.soft(await words(told)).toContain(`${name?.replace(/\u00a0/g, ' ')}: tap where it is to go`);
+    expect.soft(await words(told)).toContain(`${name?.replace(/\u00a0/g, ' ')}: tap its new place`);
     expect.soft(await mark.getAttribute('aria-valuetext'), 'a tap alone moves nothing').toBe(before);
     const box = await plan.boundingBox();
     if (!box) throw new Error('no plan');

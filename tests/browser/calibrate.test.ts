@@ -71,7 +71,7 @@ describe('readings typed and opened', () => {
       place.locator('[data-file]').setInputFiles({ name, mimeType: 'text/csv', buffer: Buffer.from(text) });
     await open('turns;reading (µm)\n0;0\n1;soft\n2;177\n3;266');
     await page.waitForTimeout(200);
-    expect(await beside(runs(place))).toMatch(/^Line 3: the reading “soft” is not a number; mend or remove it/);
+    expect(await beside(runs(place))).toMatch(/^Line 3: the reading “soft” is not a number; correct or remove it/);
     await open('turns;reading (µm)\n0;0\n1;88\n2;177\n3;266');
     await sentenceWith(place, '4 readings give');
     // Saved by an old spreadsheet: µ is a single byte there.
@@ -172,7 +172,7 @@ describe('the practice rig', () => {
     const rig = await alive(page, 'practice-rig');
     await type(quantity(rig, 'eps_gC'), '-0.1 %');
     // 1.5875 × 0.999 − 1.5 × 0.9996 = 86.51 µm.
-    expect(await sentence(rig)).toMatch(/this rig’s true net lead is 86\.51 µm a turn\.$/);
+    expect(await sentence(rig)).toMatch(/the net lead of this rig is 86\.51 µm a turn\.$/);
     await rig.locator('[data-act=take]').focus();
     await page.keyboard.press('Enter');
     await settled(page);
@@ -196,7 +196,7 @@ describe('the practice rig', () => {
     const place = await alive(page, 'calibration');
     // 40 µm each, and twice the lag of 0.8 µm.
     expect(await words(place.locator('.cal-words li').first())).toMatch(
-      /^Between up and down stands a gap of 8[12]\.\d µm/,
+      /^Hysteresis between up and down is 8[12]\.\d µm/,
     );
   });
 });

@@ -32,7 +32,7 @@ describe('limits of size', () => {
     await shown(place);
     await expect.poll(() => words(place.locator('.limits-table'))).toContain('0.3331 in');
     expect(await words(place.locator('.limits-table'))).not.toContain('mm');
-    expect(await words(place.locator('.limits-notes'))).toContain('the everyday one was taken');
+    expect(await words(place.locator('.limits-notes'))).toContain('the usual one was taken');
   });
 
   it('keep the last good picture and give one sentence for a class that does not exist, then recover', async () => {
@@ -64,7 +64,7 @@ describe('the section with the reader’s lengths', () => {
     expect(Number(await knob.getAttribute('aria-valuenow'))).toBeCloseTo(3.3, 2);
     expect(await words(place.locator('[data-read="clockwise"]'))).toBe('0');
     expect(await words(place.locator('[data-read="carried"]'))).toContain('9.53 mm');
-    expect(await sentence(place)).not.toContain('will not go');
+    expect(await sentence(place)).not.toContain('does not go to');
     await page.keyboard.press('Home');
     await settled(page);
     expect(await words(place.locator('[data-read="clockwise"]'))).toBe('3.30');
@@ -74,7 +74,7 @@ describe('the section with the reader’s lengths', () => {
     const { page } = await visit(PAGE);
     const place = await shown(figure(page, 'fit-section', 1));
     await type(fieldIn(place, /^Turns/), '9');
-    expect(await sentence(place)).toMatch(/^It will not go to 9 turns: thread C has only its least engagement left\./);
+    expect(await sentence(place)).toMatch(/^It does not go to 9 turns: thread C has only its least engagement left\./);
   });
 
   it('locks when both threads are screwed home', async () => {

@@ -77,12 +77,12 @@ describe('the hand', () => {
     await sentenceWith(place, 'raising takes 3.244 N');
     await type(fieldIn(place, /^Twisting stiffness/), '50 N·m');
     await sentenceWith(place, 'so the hand decides: 1.04 µm');
-    await type(fieldIn(place, /^Friction that holds/), '0.1');
+    await type(fieldIn(place, /^Coefficient of friction, at rest/), '0.1');
     expect(await words(place.locator('[data-refusal]'))).toBe(
-      'Friction that holds is 0.1, below the 0.15 of sliding, and then nothing sticks: give at least 0.15. The picture keeps the last numbers that can be drawn.',
+      'The coefficient of friction at rest is 0.1, below the 0.15 of sliding, so nothing sticks: give at least 0.15. The picture keeps the last numbers that can be drawn.',
     );
     await units(page, 'inch');
-    await type(fieldIn(place, /^Friction that holds/), '0.2');
+    await type(fieldIn(place, /^Coefficient of friction, at rest/), '0.2');
     expect(await words(place.locator('.hand-bars'))).toMatch(/thou|tenths|millionths/);
     expect(await words(place.locator('.hand-bars'))).not.toMatch(/µm/);
   });
@@ -90,7 +90,7 @@ describe('the hand', () => {
   it('steps its own angle by half a degree', async () => {
     const { page } = await visit(PAGE);
     const place = await shown(figure(page, 'hand-force'));
-    const theta = fieldIn(place, /^Angle a hand/);
+    const theta = fieldIn(place, /^Repeatable hand angle/);
     await theta.focus();
     await page.keyboard.press('ArrowUp');
     await settled(page);

@@ -139,6 +139,8 @@ describe('an exercise', () => {
     const file = await saved(page, () => line.getByRole('button', { name: 'Export' }).click());
     expect(JSON.parse(file.bytes.toString('utf8'))).toEqual({
       exercises: { 'lock-gives': { tried: 2, right: 1 } },
+      done: [],
+      predicted: [],
     });
     await line.getByRole('button', { name: 'Erase' }).click();
     expect(await words(line)).toContain('1 of 3');
@@ -255,7 +257,7 @@ describe('the page of class material', () => {
     expect(href).not.toMatch(/Ada|Bob/);
     const again = await open(new URL(href).search);
     expect(await again.getByLabel('Class code').inputValue()).toBe('7B & co');
-    expect(await status(again)).toMatch(/link’s set is filled in/);
+    expect(await status(again)).toMatch(/set of the link is filled in/);
     await set(again, 'Ada\nBob');
     expect(await again.locator('.papers-print[data-kind=key]').innerHTML()).toBe(first);
     const other = await open('?class=7B&ask=one-screw:3&bank=1-feedbeef00');

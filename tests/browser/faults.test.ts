@@ -62,7 +62,7 @@ describe('storage that is full', () => {
     const exercise = page.locator('[data-exercise]').first();
     await exercise.locator('input[type=text]').fill(await words(exercise.locator('[data-answer]')));
     await exercise.getByRole('button', { name: 'Check' }).click();
-    expect(await words(page.locator('.progress'))).toMatch(/1 of \d+ solved.*This browser would not keep it/);
+    expect(await words(page.locator('.progress'))).toMatch(/1 of \d+ solved.*This browser cannot keep it/);
     await units(page, 'inch');
     expect(await words(page.locator('.box.summary .q.now'))).toBe('3.445 thou');
   });
@@ -182,7 +182,7 @@ describe('files that are missing', () => {
       () => document.querySelector('[data-figure="motion-plot"] [data-refusal]')?.textContent !== '',
     );
     expect(await words(plot.locator('[data-refusal]'))).toBe(
-      'The script of this figure did not come, so its picture keeps the chapter’s own numbers: reload the page to have it follow yours.',
+      'The script of this figure did not load, so its picture keeps the chapter’s own numbers: reload the page to make it follow yours.',
     );
     expect(await plot.locator('svg').first().isVisible()).toBe(true);
     await type(await threadA(page), 'M12x1.75');

@@ -37,7 +37,7 @@ describe('the list', () => {
     await place.getByRole('radio', { name: 'anywhere' }).check();
     await settled(page);
     expect(await rows(place)).toHaveLength(8);
-    await type(fieldIn(place, /^Motion wanted per step/), '14.58');
+    await type(fieldIn(place, /^Wanted step/), '14.58');
     await place.getByRole('radio', { name: 'both you own' }).check();
     await settled(page);
     expect(await rows(place)).toContain('M10×1.5 with 3/8-16 UNC');
@@ -77,7 +77,7 @@ describe('the drawer', () => {
     const note = await beside(field);
     expect(note).toContain('Left out: “M9”, “M10x9”, “Whitworth”; the other 2 are kept.');
     expect(note).toContain('a diameter of 9 mm has no coarse pitch');
-    await type(fieldIn(place, /^Motion wanted per step/), '14.58 µm');
+    await type(fieldIn(place, /^Wanted step/), '14.58 µm');
     expect(await rows(place)).toEqual(['M10×1.5 with 3/8-16 UNC']);
     await type(field, 'M9');
     expect(await field.getAttribute('aria-invalid')).toBe('true');
@@ -87,7 +87,7 @@ describe('the drawer', () => {
   it('goes into the address and comes back from it, threads of no series too', async () => {
     const { page, place } = await opened();
     await type(fieldIn(place, /^Taps and dies you own/), 'M8, 12 mm x 1.1 mm');
-    await type(fieldIn(place, /^Motion wanted per step/), '25');
+    await type(fieldIn(place, /^Wanted step/), '25');
     const { search } = await written(page);
     const again = await opened({}, search);
     expect(await fieldIn(again.place, /^Taps and dies you own/).inputValue()).toBe('M8, 12 mm x 1.1 mm');
@@ -107,18 +107,18 @@ describe('the drawer', () => {
 describe('an empty answer', () => {
   it('says which filter excludes the most and shows the nearest pair outside it', async () => {
     const { place } = await opened();
-    await type(fieldIn(place, /^Motion wanted per step/), '0.5');
+    await type(fieldIn(place, /^Wanted step/), '0.5');
     const says = await sentence(place);
-    expect(says).toContain('No pair passes. What excludes the most is the motion wanted');
+    expect(says).toContain('No pair passes. The limit that excludes most is the wanted motion');
     expect(says).toContain('M4×0.7 with #8-36 UNF: 5.556 µm a turn');
     // The nearest of the drawer, and the one pair of that step, which has to be bought.
     expect(await rows(place)).toEqual(['M4×0.7 with #8-36 UNF', '#1-64 UNC with M2×0.4']);
-    expect(await words(place.locator('.verdict-cell').first())).toMatch(/^nearest: \+85 % off the motion wanted/);
+    expect(await words(place.locator('.verdict-cell').first())).toMatch(/^nearest: \+85 % off the wanted motion/);
   });
 
   it('becomes three pairs where a finer divider is at hand', async () => {
     const { page, place } = await opened();
-    await type(fieldIn(place, /^Motion wanted per step/), '0.5');
+    await type(fieldIn(place, /^Wanted step/), '0.5');
     await type(fieldIn(place, /^Other dividers at hand/), 'twelve points');
     await settled(page);
     expect(await rows(place)).toHaveLength(3);
@@ -134,7 +134,7 @@ describe('an empty answer', () => {
         viewport ? { viewport } : {},
         '?search.s_w=2+µm&search.S_w=2+mm&search.drawer=anywhere&search.against=stroke',
       );
-      expect(await sentence(place)).toContain('1000 steps, 167 turns at 6 steps in a turn, whichever the pair');
+      expect(await sentence(place)).toContain('1000 steps, 167 turns at 6 steps per turn, with any pair');
       expect(await words(place.locator('.map'))).toContain('least stroke: 2 mm');
       expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(
         viewport?.width ?? 1280,
@@ -145,7 +145,7 @@ describe('an empty answer', () => {
   it('refuses bounds that exclude each other in one sentence, and recovers', async () => {
     const { place } = await opened();
     await type(fieldIn(place, /^Largest diameter/), '1.2 mm');
-    expect(await words(place.locator('[data-refusal]'))).toContain('between which there is nothing: exchange the two.');
+    expect(await words(place.locator('[data-refusal]'))).toContain('and nothing lies between them: exchange the two.');
     await type(fieldIn(place, /^Largest diameter/), '40 mm');
     expect(await words(place.locator('[data-refusal]'))).toBe('');
   });
@@ -161,7 +161,7 @@ describe('the map', () => {
     await page.mouse.move(grip.x + grip.width / 2 + 150, grip.y + 40, { steps: 5 });
     await settled(page);
     await page.mouse.up();
-    const wanted = Number.parseFloat(await fieldIn(place, /^Motion wanted per step/).inputValue());
+    const wanted = Number.parseFloat(await fieldIn(place, /^Wanted step/).inputValue());
     expect(wanted).toBeGreaterThan(2);
     expect(wanted).toBeLessThan(20);
   });

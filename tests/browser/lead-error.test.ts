@@ -103,7 +103,7 @@ describe('lead-error', () => {
     await settled(page);
     await settled(page);
     expect([await a.inputValue(), await c.inputValue()]).toEqual(['0.21 %', '0.21 %']);
-    expect(await sentence(place)).toContain('The same error of both is not magnified');
+    expect(await sentence(place)).toContain('The same error on both is not multiplied');
     await place.getByLabel('independent').check();
     await press(place, 'eps_A', 'Home');
     expect([await a.inputValue(), await c.inputValue()]).toEqual(['−0.5 %', '0.21 %']);

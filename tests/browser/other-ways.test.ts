@@ -29,7 +29,7 @@ describe('the five ways', () => {
     await type(prices, 'plain screw: 2 × 10; wedge: 3');
     await sentenceWith(
       place,
-      'cheapest of those priced the wedge at 3. No price is given for the lever, the squeezed balls and the differential screw; the rest stands.',
+      'cheapest of those priced the wedge at 3. No price is given for the lever, the squeezed balls and the differential screw; the rest holds.',
     );
     expect(await words(place.locator('[data-way="plain screw"]'))).toContain('20');
     expect(await words(place.locator('[data-way="lever"]'))).toContain('no price given');
@@ -40,17 +40,17 @@ describe('the five ways', () => {
     await type(prices, 'gear: 5');
     expect(await beside(prices)).toContain('Left out: “gear”');
     await type(prices, '');
-    await sentenceWith(place, 'No price is given for any of them; the rest stands.');
+    await sentenceWith(place, 'No price is given for any of them; the rest holds.');
     expect(await beside(prices)).toBe('');
   });
 
   it('follow the wish by keys, and the summary with it', async () => {
     const { page } = await visit(PAGE);
     const place = await shown(figure(page, 'other-ways'));
-    const wish = fieldIn(place, /^Motion wanted/);
+    const wish = fieldIn(place, /^Wanted step/);
     await type(wish, '2 µm');
     await sentenceWith(place, 'the plain screw, wedge, lever and differential screw do it');
-    expect(await words(page.locator('.box.summary'))).toContain('For your wish a turn is worth 480.0 µm');
+    expect(await words(page.locator('.box.summary'))).toContain('For your wanted step, a turn must move 480.0 µm');
     const height = fieldIn(place, /^Height/);
     await height.focus();
     for (let i = 0; i < 3; i++) await page.keyboard.press('ArrowDown');
@@ -90,16 +90,16 @@ describe('the page', () => {
     await predict.locator('input').fill('76.8');
     await predict.getByRole('button').click();
     await settled(page);
-    expect(await words(predict.locator('.verdict'))).toContain('friction is not shared by motion');
+    expect(await words(predict.locator('.verdict'))).toContain('their friction is not the same');
   });
 
   it(
-    'stands the five at one scale, side by side, and wraps them on a phone without scrolling sideways',
+    'stands the five at one scale, side by side over their numbers, and under each other on a phone without scrolling sideways',
     inDeep,
     async () => {
       for (const [viewport, rows] of [
         [undefined, 1],
-        [NARROW, 3],
+        [NARROW, 5],
       ] as const) {
         const { page } = await visit(PAGE, viewport ? { viewport } : {});
         const place = await shown(figure(page, 'other-ways'));

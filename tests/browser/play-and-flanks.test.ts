@@ -200,7 +200,7 @@ describe('play-batch', () => {
     expect(await beside(count)).toContain('because more would change no figure that can be measured');
     const Cp = fieldIn(place, 'Capability');
     await type(Cp, '0');
-    expect(await beside(Cp)).toContain('that of nought is a spread without bound');
+    expect(await beside(Cp)).toContain('a capability of zero is a spread without bound');
   });
 
   it('gives the same seed the same batch from a link', async () => {

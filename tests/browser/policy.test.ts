@@ -131,6 +131,27 @@ describe('what means harm', () => {
   });
 
   it(
+    'in what is stored of a reader’s journey is text, and leads nowhere but into the notebook',
+    inChromium,
+    async () => {
+      const { page } = await visit('index.html', { fresh: true });
+      const onward = async (href: string) => {
+        const stored = JSON.stringify({ done: [HARM, 7], predicted: HARM, at: { href, says: HARM } });
+        await page.evaluate((text) => localStorage.setItem('notebook-journey', text), stored);
+        await page.reload();
+        await awake(page);
+        await untouched(page);
+        return page
+          .locator('.continue a')
+          .evaluateAll((all) => all.map((a) => [a.getAttribute('href'), a.textContent]));
+      };
+      for (const href of ['javascript:window.ran=1', 'https://example.org/one-screw.html', '//x/one-screw.html', HARM])
+        expect(await onward(href), href).toEqual([]);
+      expect(await onward('one-screw.html#exercises')).toEqual([['one-screw.html#exercises', `Continue: ${HARM}`]]);
+    },
+  );
+
+  it(
     'in every field of a page that takes words or lists is text, on the screen and in the tables',
     inChromium,
     async () => {

@@ -64,7 +64,7 @@ describe('a prediction', () => {
       ['a hair', /^Read “a hair”, which is not a number/],
       ['87 N', /in N; this takes mm/],
       ['NaN', /not a number/],
-      ['1e300', /beyond any net lead.*type a smaller one/],
+      ['1e300', /out of range for the net lead.*type a smaller one/],
       ['<img src=x onerror=alert(1)>', /not a number/],
       ['8'.repeat(10_240), /\(10240 characters\)/],
     ] as const) {
@@ -88,7 +88,7 @@ describe('a prediction', () => {
   it('of 30° of a 1/4-28 names the slip for threads per inch taken the wrong way up', async () => {
     const { place } = await open('one-screw.html');
     expect(await predict(place, '-75.6')).toMatch(/^Yes/);
-    expect(await predict(place, '75.6')).toMatch(/^Right amount, other way/);
+    expect(await predict(place, '75.6')).toMatch(/^Right amount, wrong direction/);
     expect(await predict(place, '0.907 mm')).toMatch(/That is a whole turn/);
     expect(await predict(place, '91.9 µm')).toMatch(/25\.4 the wrong way up/);
   });

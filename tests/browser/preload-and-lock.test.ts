@@ -51,13 +51,13 @@ const verdict = (place: Locator, thread: 'A' | 'C'): Promise<string> =>
 describe('force chain', () => {
   it('changes both verdicts as the spring is moved from part to part', async () => {
     const place = await chain();
-    expect(await verdict(place, 'C')).toContain('✕ Thread C lets go at 0 turns');
+    expect(await verdict(place, 'C')).toContain('✕ Thread C: the flanks open at 0 turns');
     await choose(place, 'base and carried');
     expect(await verdict(place, 'C')).toContain('✓ Thread C: the pressed flank of the carried part touches');
     expect(await verdict(place, 'A')).toContain('✓ Thread A: the pressed flank of the turned part touches');
     await choose(place, 'turned and carried');
-    expect(await verdict(place, 'A')).toContain('✕ Thread A lets go');
-    expect(await sentence(place)).toContain('its ends part by 9.53 mm');
+    expect(await verdict(place, 'A')).toContain('✕ Thread A: the flanks open');
+    expect(await sentence(place)).toContain('its ends move apart by 9.53 mm');
   });
 
   it('goes along the stroke by arrow keys and by dragging, and the spring shortens on the way', async () => {
@@ -151,6 +151,6 @@ describe('without script', () => {
       expect(await sentence(place)).toMatch(/\d.*\.$/);
       expect(await place.locator('[data-table] tbody tr').count()).toBeGreaterThan(2);
     }
-    expect(await verdict(figure(page, 'force-chain'), 'A')).toContain('lets go at 5.53 turns');
+    expect(await verdict(figure(page, 'force-chain'), 'A')).toContain('the flanks open at 5.53 turns');
   });
 });

@@ -25,7 +25,7 @@ const PAGES = [
   'calibrate',
   'does-it-fit',
 ];
-const ACTIONS = howMany(48, 5000, 'ACTIONS');
+const ACTIONS = howMany(24, 5000, 'ACTIONS');
 /** Actions before the address is opened elsewhere. */
 const JOURNEY = 24;
 /** A failing journey is played this many times more at most, to find the least part of it that fails. */

@@ -31,7 +31,7 @@ const { visit } = useBrowser();
 const KINDS = ['index.html', 'two-screws.html', 'play-and-flanks.html', 'calibrate.html', 'class-material.html'];
 /** Pages differ from each other in the same way in every engine, so one engine is asked for all of them, and that in a deep run. */
 const read = (): readonly string[] =>
-  engine() === 'chromium' ? these(pageNames(), KINDS) : these(KINDS, ['two-screws.html', 'play-and-flanks.html']);
+  engine() === 'chromium' ? these(pageNames(), KINDS) : these(KINDS, ['play-and-flanks.html']);
 
 describe('without script', () => {
   it('every page has its text, its numbers and a still picture in every figure', async () => {
@@ -129,7 +129,8 @@ describe('on paper', () => {
   });
 
   const ANSWERS = '.reveal > p, .hint > p, .worked .steps > li, .worked .answer';
-  const FOLDED = '.numbers-behind table';
+  /** Tables of more than fifteen rows are left to the screen. */
+  const FOLDED = '.numbers-behind table:not(:has(tbody > tr:nth-child(16)))';
   /** How many of these are to be seen. */
   const standing = (page: Page, what: string) =>
     page.locator(what).evaluateAll((all) => all.filter((e) => e.checkVisibility()).length);
@@ -176,9 +177,9 @@ describe('on paper', () => {
     const all = await page.locator(ANSWERS).count();
     const tables = await page.locator(FOLDED).count();
     const steps = await page.locator('.worked .steps .result').count();
-    expect(await printed(page, 'Print this chapter')).toEqual({ answers: 0, folded: tables, results: 0 });
+    expect(await printed(page, 'Print to read')).toEqual({ answers: 0, folded: tables, results: 0 });
     await page.locator('.predict summary').first().click();
-    expect(await printed(page, 'Print this chapter')).toEqual({ answers: 1, folded: tables, results: 0 });
+    expect(await printed(page, 'Print to read')).toEqual({ answers: 1, folded: tables, results: 0 });
     // An exercise that was solved leaves its last step to the reader, but not where all answers are asked for.
     await page.evaluate(() =>
       localStorage.setItem('notebook-progress', JSON.stringify({ 'pair-turned': { tried: 1, right: 1 } })),
@@ -186,9 +187,9 @@ describe('on paper', () => {
     await page.reload();
     await page.waitForSelector('html[data-awake]');
     expect(await page.locator('.steps > li.left-out').count()).toBe(1);
-    expect(await printed(page, 'Print it with all answers')).toEqual({ answers: all, folded: tables, results: steps });
+    expect(await printed(page, 'Print with all answers')).toEqual({ answers: all, folded: tables, results: steps });
     expect(await standing(page, ANSWERS), 'closed again after it').toBe(0);
-    expect(await printed(page, 'Print this chapter')).toEqual({ answers: 0, folded: tables, results: 0 });
+    expect(await printed(page, 'Print to read')).toEqual({ answers: 0, folded: tables, results: 0 });
   });
 
   it(
@@ -239,7 +240,7 @@ describe('opened as files', () => {
   it('a plot from a file follows the numbers', inChromium, async () => {
     const { page } = await visit('two-screws.html?foot.A=M8x1.25&foot.C=5/16-18', { from: asFiles() });
     const plot = await shown(figure(page, 'motion-plot'));
-    await sentenceWith(plot, 'at 1 turn it stands at +161.1 µm');
+    await sentenceWith(plot, 'At 1 turn it is at +161.1 µm');
   });
 });
 

@@ -113,7 +113,7 @@ describe('a plate levelled by keys alone', () => {
     await type(list(place, 'rounds'), '0; -2; 3; 5');
     expect(await tilts(place)).toHaveLength(2);
     expect(await sentence(place)).toMatch(
-      /^Round 2: .* Moved less asked, since the round before: A 0 µm|^Round 2: .*Moved less asked/,
+      /^Round 2: .* Moved minus asked, since the round before: A 0 µm|^Round 2: .*Moved minus asked/,
     );
     await type(list(place, 'rounds'), '');
     expect(await tilts(place)).toHaveLength(1);
@@ -222,7 +222,7 @@ describe('bad input', () => {
     [
       'feet',
       '0, 0; 240, 0; 480, 0',
-      /^The 3 feet stand in a line, or so nearly .*: move one well off the line\. The last good value stays/,
+      /^The 3 feet stand in a line, or so nearly .*: move one far off the line\. The last good value is still used/,
     ],
     ['feet', '0, 0; 240, 0', /^Read 2 feet; a plate is levelled on exactly three: give three rows, like A: 0, 0\./],
     ['feet', 'A: 0, 0; A: 240, 0; C: 120, 180', /^Two feet are called A; call them A, B and C\./],
@@ -266,9 +266,7 @@ describe('bad input', () => {
     await type(list(place, 'rounds'), '');
     expect(await words(place.locator('[data-refusal]'))).toBe('');
     await type(list(place, 'readings'), '40, 20: 0 mm; 200, 20: -84 mm; 40, 160: 3 mm');
-    expect(await words(place.locator('[data-refusal]'))).toMatch(
-      /^The readings say that the part leans by .* another unit/,
-    );
+    expect(await words(place.locator('[data-refusal]'))).toMatch(/^The readings give a tilt of .* another unit/);
   });
 });
 

@@ -143,7 +143,7 @@ describe('the knob', () => {
 });
 
 describe('without the knob', () => {
-  it('the number field turns it', async () => {
+  it('the number field turns it', inChromium, async () => {
     const { section } = await open();
     const n = fieldIn(section, /turns/i);
     for (const [text, turns] of [
@@ -195,7 +195,7 @@ describe('turning one figure', () => {
     await type(fieldIn(section, /turns/i), '3');
     expect(await words(page.locator('#example-foot-turn [data-sym=z_c][data-result]'))).toBe('= 262.5 µm');
     const plot = await shown(figure(page, 'motion-plot'));
-    await sentenceWith(plot, 'at 3 turns it stands at +262.5 µm');
+    await sentenceWith(plot, 'At 3 turns it is at +262.5 µm');
   });
 
   it('by angle leaves a round number of degrees in its field', inChromium, async () => {
@@ -211,12 +211,12 @@ describe('turning one figure', () => {
     expect(await fieldIn(ramp, /angle/i).inputValue()).toBe('75°');
   });
 
-  it('with the lock giving moves the carried part with thread A', async () => {
+  it('with the lock giving moves the carried part with thread A', inChromium, async () => {
     const { page, section } = await open();
     await section.getByText('gives', { exact: true }).click();
     await settled(page);
     expect(await reading(section)).toBeCloseTo(-1500, 0);
-    expect(await sentence(section)).toContain('its lock gives, so thread A alone moves it');
+    expect(await sentence(section)).toContain('its lock gives way, so thread A alone moves it');
   });
 
   it(

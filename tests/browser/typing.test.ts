@@ -156,7 +156,7 @@ describe('equal leads', () => {
   it('are said in words everywhere, and nothing is divided by nought', async () => {
     const { page } = await visit('two-screws.html?foot.C=M10x1.5');
     const section = await shown(figure(page, 'section'));
-    expect(await sentence(section)).toContain('the leads are equal, so it never will move');
+    expect(await sentence(section)).toContain('the leads are equal, so it will never move');
     expect(await words(page.locator('.box.summary .q.now'))).toBe('0 µm');
     await page.goto(page.url().replace(/two-screws.*/, 'per-flat.html?foot.C=M10x1.5&reach.C=M10x1.5'));
     await page.waitForSelector('html[data-awake]');
@@ -176,13 +176,13 @@ describe('a quantity', () => {
   it('is read in any unit, kept in bounds with a sentence that names them, and written out when left', async () => {
     const { page } = await visit('per-flat.html');
     const eaten = await shown(figure(page, 'thread-eaten'));
-    const wanted = fieldIn(eaten, /stroke wanted/i);
+    const wanted = fieldIn(eaten, /wanted stroke/i);
     for (const [text, says] of [
-      ['0.4 mm', 'stroke wanted: 400 µm'],
-      ['10 thou', 'stroke wanted: 254 µm'],
-      ['1/64 in', 'stroke wanted: 397 µm'],
-      ['400', 'stroke wanted: 400 µm'],
-      ['0,4mm', 'stroke wanted: 400 µm'],
+      ['0.4 mm', 'wanted stroke: 400 µm'],
+      ['10 thou', 'wanted stroke: 254 µm'],
+      ['1/64 in', 'wanted stroke: 397 µm'],
+      ['400', 'wanted stroke: 400 µm'],
+      ['0,4mm', 'wanted stroke: 400 µm'],
     ] as const) {
       await type(wanted, text);
       expect(await words(eaten.locator('[data-stage]')), text).toContain(says);
@@ -192,13 +192,13 @@ describe('a quantity', () => {
     expect(await wanted.inputValue()).toBe('400 µm');
     await type(wanted, '21 mm');
     expect(await beside(wanted)).toMatch(
-      /^Read “21 mm”; .*goes from 0 µm to 20 mm here\. The last good value stays in force\.$/,
+      /^Read “21 mm”; .*goes from 0 µm to 20 mm here\. The last good value is still used\.$/,
     );
     await type(wanted, '3 N');
     expect(await beside(wanted)).toContain('in N; this takes mm, µm, in, thou');
     await type(wanted, '1'.repeat(10_240));
     expect(await beside(wanted)).toContain('(10240 characters)');
-    expect(await words(eaten.locator('[data-stage]'))).toContain('stroke wanted: 400 µm');
+    expect(await words(eaten.locator('[data-stage]'))).toContain('wanted stroke: 400 µm');
   });
 
   it('of whole numbers refuses a part, and nought divisions', async () => {

@@ -66,10 +66,10 @@ describe('the unit switch', () => {
     const { page } = await visit('per-flat.html');
     await units(page, 'inch');
     expect(await words(page.locator('#example-foot-flat [data-sym=Delta][data-result]'))).toBe('= 3.445 thou');
-    const wanted = fieldIn(await shown(figure(page, 'thread-eaten')), /stroke wanted/i);
+    const wanted = fieldIn(await shown(figure(page, 'thread-eaten')), /wanted stroke/i);
     expect(await wanted.inputValue()).toMatch(/^15\.748\d* thou$/);
     await type(wanted, '10');
-    expect(await words(figure(page, 'thread-eaten').locator('[data-stage]'))).toContain('stroke wanted: 10.0 thou');
+    expect(await words(figure(page, 'thread-eaten').locator('[data-stage]'))).toContain('wanted stroke: 10.0 thou');
   });
 
   it('keeps the numbers themselves: there and back, each field reads as before', async () => {
@@ -140,14 +140,14 @@ describe('the address', () => {
 
   it('means the same whatever units the next reader sees', async () => {
     const { page } = await visit('per-flat.html?units=inch');
-    const wanted = fieldIn(await shown(figure(page, 'thread-eaten')), /stroke wanted/i);
+    const wanted = fieldIn(await shown(figure(page, 'thread-eaten')), /wanted stroke/i);
     await type(wanted, '10');
     const url = await written(page);
     expect(url.searchParams.get('reach.S_w')).toBe('254 µm');
     expect(url.searchParams.get('units')).toBe('inch');
     url.searchParams.delete('units');
     const { page: next } = await visit(`per-flat.html${url.search}`);
-    expect(await fieldIn(figure(next, 'thread-eaten'), /stroke wanted/i).inputValue()).toBe('254 µm');
+    expect(await fieldIn(figure(next, 'thread-eaten'), /wanted stroke/i).inputValue()).toBe('254 µm');
   });
 
   it('is clean again after “Chapter’s own numbers”, and so are fields, figures and sentences', async () => {

@@ -307,6 +307,6 @@ describe('the address', () => {
   });
 
   it('gives the same page after a reload and in another browser, whatever was done', () => {
-    fc.assert(fc.property(fc.array(anyAction, { maxLength: 14 }), holds), { numRuns: howMany(800, 100_000) });
+    fc.assert(fc.property(fc.array(anyAction, { maxLength: 14 }), holds), { numRuns: howMany(400, 100_000) });
   });
 });

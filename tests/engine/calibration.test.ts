@@ -497,7 +497,7 @@ describe('calibrate', () => {
   it('refuses two readings, constant readings, readings at one place, and numbers that are none', () => {
     const rows = readingsOf({ lead: 0.0875 }, 5, 1, ['up']);
     expect(reasonIn(calibrate(rows.slice(0, 2), PLAN))).toBe(
-      'Read 2 readings; a line takes two and its uncertainty one more: give at least three, better ten.',
+      'Read 2 readings; a line takes two and its uncertainty one more: give at least three, or better ten.',
     );
     expect(
       reasonIn(
@@ -522,13 +522,13 @@ describe('calibrate', () => {
           PLAN,
         ),
       ),
-    ).toBe('Row 1 reads 0 turns and NaN mm; give two numbers within a million, and look at the units.');
+    ).toBe('Row 1 reads 0 turns and NaN mm; give two numbers within a million, and check the units.');
   });
 
   it('refuses a nominal lead of nought and a level that is none', () => {
     const rows = readingsOf({ lead: 0.0875 });
     expect(reasonIn(calibrate(rows, { nominal: 0 }))).toBe(
-      'Read a nominal net lead of 0 mm a turn; give one other than nought and within 120 mm.',
+      'Read a nominal net lead of 0 mm a turn; give one other than zero and within 120 mm.',
     );
     expect(reasonIn(calibrate(rows, { ...PLAN, level: 95 }))).toMatch(/^Read a level of 95; give a share/);
     for (const nominal of [120, -120]) {

@@ -224,7 +224,7 @@ describe('backward-run and slowStretches', () => {
     expect(valueIn(slowStretches(touching, 0, 3))).toEqual([]);
     expect(valueIn(slowStretches(touching, 0, 3, 1e-9))).toHaveLength(3);
     expect(reasonIn(backwardRun.of({ Delta: mm(0.1), v_p: mm(0) }))).toBe(
-      'Without a periodic error nothing runs back: give at least one thread an amplitude of more than nought.',
+      'Without a periodic error nothing runs back: give at least one thread an amplitude of more than zero.',
     );
   });
 });

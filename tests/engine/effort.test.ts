@@ -372,7 +372,7 @@ describe('a pair', () => {
     expect(reasonIn(pairEffort({ A: jam, C: metric(8, 1.25, 0.1), load: 50 }))).toContain('it jams');
     expect(reasonIn(plainEffort(jam, 50))).toContain('jams');
     expect(threadEfficiency.of({ lambda: rad(0.9), rho: rad(0.7) }).ok).toBe(false);
-    expect(reasonIn(threadEfficiency.of({ lambda: rad(0), rho: rad(0.1) }))).toContain('a lead angle above nought');
+    expect(reasonIn(threadEfficiency.of({ lambda: rad(0), rho: rad(0.1) }))).toContain('a lead angle above zero');
     const steep = { F: newtons(10), d_2: mm(8), rho: rad(0.7) };
     expect(reasonIn(climbingTorque.of({ ...steep, lambda: rad(0.9) }))).toContain('the thread jams');
     expect(climbingTorque.of({ ...steep, lambda: rad(0.8) }).ok).toBe(true);
@@ -443,9 +443,11 @@ describe('bounds of a pair and of a plain screw', () => {
     const steep = (h: 1 | -1): EffortThread => ({ h, L: 10, d2: 10, mu: 0.05, beta: 0 });
     // Both threads pulled upwards with 500 N while the load presses down with 10 N: going up is going with the springs.
     const driven = pairEffort({ A: steep(-1), C: steep(1), load: 10, onThread: { A: -500, C: -500 } });
-    expect(reasonIn(driven)).toContain('The springs drive the part against its load by themselves');
+    expect(reasonIn(driven)).toContain('The springs alone drive the part against its load');
     // Nor is there an efficiency where they take the whole load off the threads.
-    expect(reasonIn(pairEffort({ A, C, load: 10, onThread: { A: 0, C: 0 } }))).toContain('The springs drive the part');
+    expect(reasonIn(pairEffort({ A, C, load: 10, onThread: { A: 0, C: 0 } }))).toContain(
+      'The springs alone drive the part',
+    );
   });
 });
 
@@ -549,7 +551,7 @@ describe('collar-mean-diameter', () => {
   });
 
   it('refuses a ring turned inside out', () => {
-    expect(reasonIn(collarMeanDiameter.of({ d_bo: mm(5), d_bi: mm(6) }))).toMatch(/outer diameter above nought/);
-    expect(reasonIn(collarMeanDiameter.of({ d_bo: mm(0), d_bi: mm(0) }))).toMatch(/outer diameter above nought/);
+    expect(reasonIn(collarMeanDiameter.of({ d_bo: mm(5), d_bi: mm(6) }))).toMatch(/outer diameter above zero/);
+    expect(reasonIn(collarMeanDiameter.of({ d_bo: mm(0), d_bi: mm(0) }))).toMatch(/outer diameter above zero/);
   });
 });

@@ -152,7 +152,7 @@ describe('preload-needed and preload-for-life', () => {
         }),
       );
     expect(refused(-3, 0, 0.1)).toBe(
-      'Weight and load seat the threads by themselves here (−3 N wanted of a spring), so no spring is needed.',
+      'Weight and load alone seat the threads here (−3 N needed from a spring), so no spring is needed.',
     );
     expect(refused(0, 0, 0.1)).toContain('no spring is needed');
     // Three newtons are just what 1.5 mm of stretch gives: the spring may start without any.

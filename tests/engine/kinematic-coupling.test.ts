@@ -216,7 +216,7 @@ describe('contactForces', () => {
       (b: BallInVee) => ({ ...b, direction: b.direction + Math.PI / 2 + 1e-8 }),
     ])
       expect(reasonIn(contactForces(evenCoupling(40, 45 * deg).map(turn), weight))).toBe(
-        'The part can still move a little with all six flanks touching, so the grooves do not hold it: let the grooves point towards a common middle, with the balls well apart.',
+        'The part can still move a little with all six flanks touching, so the grooves do not hold it: point the grooves towards a common middle, with the balls far apart.',
       );
   });
 

@@ -57,7 +57,7 @@ describe('plane-rises', () => {
   it('refuses places in a line and places on top of one another', () => {
     const line = { ...PLACES, x_3: 360, y_3: 20, z_1: 0, z_2: 0, z_3: 0 };
     expect(reasonIn(of(planeRises, line))).toBe(
-      'The three places stand in a line, or so nearly that the tilt across it can’t be told: move one well off the line.',
+      'The three places stand in a line, or so nearly that the tilt across it cannot be found: move one far off the line.',
     );
     expect(reasonIn(of(planeRises, { ...line, x_1: 5, x_2: 5.1, x_3: 5.2 }))).toBe(
       'The three places are less than 1 mm apart: set them as far apart as the part allows.',

@@ -157,10 +157,10 @@ describe('levelPlate', () => {
     );
     const line = [0, 50, 100].map((x) => ({ x, y: 2 * x, z: x / 1e3 }));
     expect(reasonIn(levelPlate(job({ readings: line })))).toBe(
-      'The 3 readings stand in a line, or so nearly that the tilt across it can’t be told: move one well off the line.',
+      'The 3 readings stand in a line, or so nearly that the tilt across it cannot be found: move one far off the line.',
     );
     expect(reasonIn(levelPlate(job({ feet: feet().map((f) => ({ ...f, y: 0 })) })))).toBe(
-      'The 3 feet stand in a line, or so nearly that the tilt across it can’t be told: move one well off the line.',
+      'The 3 feet stand in a line, or so nearly that the tilt across it cannot be found: move one far off the line.',
     );
   });
 
@@ -170,24 +170,24 @@ describe('levelPlate', () => {
     );
     expect(levelPlate(job({ feet: [...feet(), { name: 'D', x: 9, y: 9, Delta: 1, k: 6 }] })).ok).toBe(false);
     expect(reasonIn(levelPlate(job({ feet: feet().map((f) => ({ ...f, name: 'A' })) })))).toBe(
-      'Two feet are called alike (A, A and A); give each a name of its own.',
+      'Two feet have the same name (A, A and A); give each a name of its own.',
     );
     expect(
       reasonIn(levelPlate(job({ feet: feet().map((f) => ({ ...f, name: f.name === 'B' ? 'A' : f.name })) }))),
-    ).toBe('Two feet are called alike (A, A and C); give each a name of its own.');
+    ).toBe('Two feet have the same name (A, A and C); give each a name of its own.');
   });
 
   it('refuses a net lead of nought, half steps, and a foot that is not there', () => {
     expect(reasonIn(levelPlate(job({ feet: feet(0) })))).toBe(
-      'Foot A has a net lead of 0 mm a turn; it must differ from nought and be within 120 mm: choose threads whose leads differ.',
+      'Foot A has a net lead of 0 mm a turn; it must differ from zero and be within 120 mm: choose threads whose leads differ.',
     );
     for (const k of [0, 6.5, -6, Number.NaN])
       expect(reasonIn(levelPlate(job({ feet: feet(0.45, k) })))).toBe(
-        `Foot A has ${asRead(k)} steps in a turn; give a whole number from 1 to 10000, such as 6 for the flats of a hexagon.`,
+        `Foot A has ${asRead(k)} steps per turn; give a whole number from 1 to 10000, such as 6 for the flats of a hexagon.`,
       );
     expect(levelPlate(job({ feet: feet(Number.NaN) })).ok).toBe(false);
     expect(reasonIn(levelPlate(job({ keep: { kind: 'foot', name: 'Z' } })))).toBe(
-      'There is no foot called Z to keep; choose one of A, B and C, or keep the mean.',
+      'There is no foot called Z to keep; choose one of A, B and C, or keep the mean height.',
     );
   });
 
@@ -202,14 +202,14 @@ describe('levelPlate', () => {
     expect(reasonIn(levelPlate(job({ readings: leaning, wanted: { q: 0.061, r: 0.08 } })))).toContain('slopes wanted');
     expect(levelPlate(job({ readings: leaning.map((p) => ({ ...p, z: 0.999 * p.z })) })).ok).toBe(true);
     expect(reasonIn(levelPlate(job({ readings: leaning.map((p) => ({ ...p, z: 1.001 * p.z })) })))).toContain(
-      'leans by 100 mm per metre',
+      'a tilt of 100 mm per metre',
     );
   });
 
   it('asks about the unit when the part would lean more than a plate can', () => {
     const readings = READINGS.map((p) => ({ ...p, z: p.z * 1000 }));
     expect(reasonIn(levelPlate(job({ readings })))).toBe(
-      'The readings say that the part leans by 3350 mm per metre; 100 is the most a plate on feet can do, so look whether they were typed in another unit.',
+      'The readings give a tilt of 3350 mm per metre; a plate on feet can have 100 at most: check whether you typed them in another unit.',
     );
     expect(reasonIn(levelPlate(job({ wanted: { q: 0.2, r: 0 } })))).toBe(
       'The slopes wanted are 0.2 along x and 0 along y; together they may be 0.1 at most, which is 100 mm per metre.',
@@ -303,7 +303,7 @@ describe('footLoads', () => {
   it('refuses no weight and feet in a line', () => {
     for (const weight of [0, -5, Number.NaN])
       expect(reasonIn(footLoads(feet(), weight, { x: 60, y: 30 }))).toBe(
-        `Read a weight of ${asRead(weight)} N; give one above nought and up to 10000000 N.`,
+        `Read a weight of ${asRead(weight)} N; give one above zero and up to 10000000 N.`,
       );
     expect(
       footLoads(

@@ -35,6 +35,7 @@ import {
 import { readThread } from '../../widgets/input/designation.ts';
 import { readThreadList } from '../../widgets/input/thread-list.ts';
 import reference from '../reference/series.json';
+import { howMany } from '../support/deep.ts';
 import { valueIn } from '../support/results.ts';
 
 const threads = (text: string) => valueIn(readThreadList(text)).threads;
@@ -219,7 +220,7 @@ describe('searchPairs', () => {
           expect(answer.ways.map((way) => way.filter)).toEqual(alone);
         }
       }),
-      { numRuns: 40 },
+      { numRuns: howMany(12, 400) },
     );
   });
 

@@ -29,15 +29,15 @@ const OWNED = { code: 'all-owned', values: {} };
 describe('the words of a remark', () => {
   it('are short, with the sign and the names of what they speak of', () => {
     for (const [remark, text] of [
-      [{ code: 'off-the-motion', values: { off: 12.003 } }, '+1200 % off the motion wanted'],
-      [{ code: 'off-the-motion', values: { off: -0.4 } }, '−40 % off the motion wanted'],
+      [{ code: 'off-the-motion', values: { off: 12.003 } }, '+1200 % off the wanted motion'],
+      [{ code: 'off-the-motion', values: { off: -0.4 } }, '−40 % off the wanted motion'],
       [{ code: 'misses', values: { filter: 'owned' } }, 'misses what you own'],
       [
         { code: 'touchy', values: { leadError: 0.001, ofMotion: 0.1 } },
         '0.1 % of lead error in one thread is 10 % of the motion',
       ],
       [{ code: 'thin-wall', values: {} }, 'thin wall, less than a pitch'],
-      [{ code: 'one-core-weaker', values: {} }, 'one core is much the weaker'],
+      [{ code: 'one-core-weaker', values: {} }, 'one core is much weaker'],
       [{ code: 'left-hand-to-order', values: { threads: ['M10×1.5 LH'] } }, 'left-hand tools to order: M10×1.5 LH'],
       [{ code: 'to-buy', values: { threads: ['M10×1.5', '3/8-16 UNC'] } }, 'to buy: M10×1.5 and 3/8-16 UNC'],
       [{ code: 'all-owned', values: {} }, 'both in your drawer'],

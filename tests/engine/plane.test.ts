@@ -108,7 +108,7 @@ describe('planeThrough', () => {
     const line = [0, 1, 2, 3].map((t) => ({ x: 10 + 30 * t, y: 5 + 20 * t, z: t / 100 }));
     for (const points of [line.slice(0, 3), line])
       expect(reasonIn(planeThrough(points, 'readings'))).toBe(
-        `The ${points.length} readings stand in a line, or so nearly that the tilt across it can’t be told: move one well off the line.`,
+        `The ${points.length} readings stand in a line, or so nearly that the tilt across it cannot be found: move one far off the line.`,
       );
   });
 

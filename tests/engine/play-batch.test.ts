@@ -253,7 +253,7 @@ describe('playBatch, as a run', () => {
 describe('playBatch refuses', () => {
   it('a capability of nought, with the reason', () => {
     expect(said({ law: { kind: 'normal', Cp: 0, clipped: false } })).toBe(
-      'Capability Cp: read 0; give a value from 0.1 to 10, because the spread is the zone divided by 6 Cp and a capability of nought is a spread without bound.',
+      'Capability Cp: read 0; give a value from 0.1 to 10, because the spread is the zone divided by 6 Cp and a capability of zero is a spread without bound.',
     );
     for (const Cp of [-1, Number.NaN, Number.POSITIVE_INFINITY])
       expect(said({ law: { kind: 'normal', Cp, clipped: true } })).toContain(`read ${asRead(Cp)};`);

@@ -124,7 +124,7 @@ describe('interference', () => {
 describe('tilt and pin-tilt', () => {
   it('is no small angle where much clearance meets little thread, and is refused there', () => {
     const [c, l_e] = [mm(1), mm(1)];
-    expect(reasonIn(pinTilt.of({ c, l_e }))).toContain('come out as 57.3°, which is no small angle');
+    expect(reasonIn(pinTilt.of({ c, l_e }))).toContain('come out as 57.3°, which is not a small angle');
     expect(reasonIn(tilt.of({ c, l_e, d: mm(0.5) }))).toContain('come out as 30.7°');
     expect(tilt.of({ c, l_e, d: mm(1) }).ok).toBe(true);
     // Half a radian is the most: a clearance of 1 mm over 2 mm.

@@ -73,7 +73,7 @@ describe('ends of a spring', () => {
   it('have no force once slack', () => {
     expect(springAt(spring('base', 'turned', 'pull'), 7, foot())).toBe(0);
     expect(reasonIn(springForce.of({ F_0: newtons(20), k_s: newtonsPerMillimetre(2), u_s: mm(-11) }))).toContain(
-      'slack after 10 mm',
+      'no force left after 10 mm',
     );
     expect(valueIn(springForce.of({ F_0: newtons(20), k_s: newtonsPerMillimetre(2), u_s: mm(-10) })).F_s).toBe(0);
   });
@@ -142,7 +142,7 @@ describe('preloadVerdict', () => {
     expect(verdict.A.kind).toBe('seated');
     expect(verdict.C.kind).toBe('lets go');
     expect(threadVerdictText('C', verdict.C, 1)).toBe(
-      'Thread C lets go at 0 turns, the carried part at 0 mm, under a load of −1 N (pulling away from the base).',
+      'Thread C: the flanks open at 0 turns, the carried part at 0 mm, under a load of −1 N (pulling away from the base).',
     );
   });
 
@@ -276,7 +276,7 @@ describe('preloadVerdict', () => {
     );
     expect(verdict.C.kind).toBe('short of margin');
     expect(threadVerdictText('C', verdict.C, 5)).toBe(
-      'Thread C: the pressed flank of the carried part touches over the whole stroke, but only 1 N is left where 5 N is asked.',
+      'Thread C: the pressed flank of the carried part touches over the whole stroke, but only 1 N is left of the 5 N to keep.',
     );
     expect(verdict.springs[0]).toEqual({ least: 0, most: 3, slackFrom: 1 });
   });
@@ -435,7 +435,7 @@ describe('a preloaded joint', () => {
     const even = { F_0: newtons(1000), k_b: newtonsPerMillimetre(1e5), k_m: newtonsPerMillimetre(1e5) };
     expect(valueIn(jointShare.of({ ...even, F_x: newtons(2000) }))).toEqual({ F_b: 2000, F_m: 0 });
     expect(reasonIn(jointShare.of({ ...joint, F_x: newtons(6000) }))).toBe(
-      'The faces part at 5333 N, below the load of 6000 N: give more preload or less load.',
+      'The faces separate at 5333 N, below the load of 6000 N: give more preload or less load.',
     );
   });
 

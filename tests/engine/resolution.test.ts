@@ -20,9 +20,9 @@ describe('counting in steps', () => {
 
   for (const step of [0, -0.0125]) {
     it(`a step or a division of ${step} mm counts nothing, and is refused`, () => {
-      expect(reasonIn(stepsFor.of({ w: mm(0.1), s: mm(step) }))).toContain('motion per step must be more than nought');
+      expect(reasonIn(stepsFor.of({ w: mm(0.1), s: mm(step) }))).toContain('motion per step must be more than zero');
       expect(reasonIn(divisionsFor.of({ Delta: mm(0.0875), v: mm(step) }))).toContain(
-        'motion per division must be more than nought',
+        'motion per division must be more than zero',
       );
     });
   }

@@ -17,6 +17,7 @@ import {
   simulate,
 } from '../../widgets/engine/play/simulator.ts';
 import { reasonOf } from '../../widgets/words/reason.ts';
+import { howMany } from '../support/deep.ts';
 
 const thread = (h: 1 | -1, L: number, play: number, more: Partial<SimulatedThread> = {}): SimulatedThread => ({
   h,
@@ -144,7 +145,7 @@ describe('simulate, unloaded with the turned part held harder than the carried o
           expect(Math.abs(place(carried, i) - place(Float64Array.from(zc), i))).toBeLessThan(0.006);
         }
       }),
-      { numRuns: 10 },
+      { numRuns: howMany(4, 100) },
     );
   });
 

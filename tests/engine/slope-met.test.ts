@@ -125,7 +125,7 @@ describe('the torque from slopes', () => {
     expect(reasonIn(loadForTorque.of({ F: newtons(200), M, M_h: newtonMillimetres(-1) }))).toContain('below nought');
     expect(valueIn(loadForTorque.of({ F: newtons(200), M, M_h: newtonMillimetres(0) })).F_w).toBe(0);
     expect(reasonIn(loadForTorque.of({ F: newtons(200), M: newtonMillimetres(0), M_h }))).toContain(
-      'says nothing of others',
+      'says nothing about other loads',
     );
   });
 

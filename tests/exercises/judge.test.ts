@@ -26,8 +26,8 @@ describe('judge(87.5 µm, …)', () => {
     ['3,44 thou', 'right', /Right/],
     ['86.62', 'right', /Right/],
     ['88.38', 'right', /Right/],
-    ['86.61', 'wrong', /not far off: a little too small/],
-    ['88.39', 'wrong', /not far off: a little too large/],
+    ['86.61', 'wrong', /near: a little too small/],
+    ['88.39', 'wrong', /near: a little too large/],
     ['-87.5', 'other way', /the other way/],
     ['−87,5 µm', 'other way', /the other way/],
     ['3.0875 mm', 'slip', /You added the leads/],
@@ -40,7 +40,7 @@ describe('judge(87.5 µm, …)', () => {
     ['3.445', 'slip', /25\.4 times too little/],
     ['87.5 mm', 'slip', /thousand times too much/],
     ['0.0875', 'slip', /thousandth of it/],
-    ['0', 'wrong', /not nought/],
+    ['0', 'wrong', /not zero/],
     ['500', 'wrong', /too large/],
     ['2', 'wrong', /too small\.$/],
     ['-2', 'wrong', /too small an amount, and the other way/],
@@ -137,8 +137,8 @@ describe('a slip’s formula', () => {
     ['1 +', 'breaks off'],
     ['(1 + 2', 'never closed'],
     ['1 2', 'can’t be read from “2” on'],
-    ['y + 1', '“y” is neither'],
-    ['constructor', 'is neither'],
+    ['y + 1', '“y” is not a number of this exercise'],
+    ['constructor', 'is not a number of this exercise'],
     ['1/0', 'no value'],
     ['sqrt(0 - 1)', 'no value'],
     ['1 ; 2', 'can’t be read from “;” on'],
@@ -154,7 +154,7 @@ describe('an exercise block', () => {
   it('with a slip just outside the interval that rounds into it is refused', () => {
     const slip = (times: number) =>
       mistakesOf(PAIR.replace('3 digits', '2 digits').replace('(L_C + L_A)*n', `answer*${times}`)).join();
-    expect(slip(1.011)).toContain('so it can’t be told from it');
+    expect(slip(1.011)).toContain('so nobody can tell it from');
     expect(slip(1.2)).toBe('');
   });
   for (const [what, from, to, says] of [
@@ -170,7 +170,7 @@ describe('an exercise block', () => {
     ['no hint', 'hint Subtract {A} from {C}.', '', 'needs a question'],
     ['no slip', /slip .*\n/g, '', 'needs a question'],
     ['a slip without words', ' # You added the leads.', '', '9: A slip says what went wrong'],
-    ['a slip that is right', '(L_C + L_A)*n', '(L_C - L_A)*n', 'gives the right answer, so it can’t be told from it'],
+    ['a slip that is right', '(L_C + L_A)*n', '(L_C - L_A)*n', 'gives the right answer, so nobody can tell it from'],
     ['two slips that are one', '(L_C + L_A)*n', 'L_C*n', 'always gives what the slip'],
     ['a slip of an unknown name', '(L_C + L_A)*n', 'L_B*n', 'has no value in any item'],
     ['a slip of an unknown relation', 'net-motion(Delta', 'no-such(Delta', '“no-such” is not a relation'],

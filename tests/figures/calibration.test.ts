@@ -35,7 +35,7 @@ const shop = (
   ...numbersOf({ A: 'M10x1.5', C: '3/8-16 UNC' }, { k: 6, eps_A: 0.001, eps_C: 0.001, n: 0.75, ...values }, {
     allowance,
   } as never),
-  texts: { runs, ...UNSTATED, ...texts },
+  texts: { runs, adjuster: 'none', ...UNSTATED, ...texts },
 });
 const engine = (runs = SHOP): Calibration => valueIn(calibrate(valueIn(parseReadings(runs)).rows, { nominal: 0.0875 }));
 const drawn = (numbers: Numbers, view: 'metric' | 'inch' = 'metric'): Document => {
@@ -93,18 +93,18 @@ describe('calibration', () => {
     );
     const c = engine();
     expect(c.hysteresis.determined && (c.hysteresis.gap * 1e3).toFixed(2)).toBe('1.56');
-    expect(list[0]).toBe(
-      'Between up and down stands a gap of 1.56 µm ± 0.11 µm, which is 0.018 turns lost on reversal.',
-    );
+    expect(list[0]).toBe('Hysteresis between up and down is 1.56 µm ± 0.11 µm, which is 0.018 turns lost on reversal.');
     expect(c.periodic.determined && (c.periodic.amplitude * 1e3).toFixed(2)).toBe('1.66');
-    expect(list[1]).toBe('Once per turn it wanders by 1.66 µm to either side, furthest up at 0.071 of a turn.');
+    expect(list[1]).toBe(
+      'The periodic error, once per turn, is 1.66 µm to either side, furthest up at 0.071 of a turn.',
+    );
     expect(list[2]).toMatch(/standard deviation of 0\.190 µm; the two readings furthest apart differ by 0\.700 µm\.$/);
-    expect(list[3]).toMatch(/scatters by 0\.189 µm, standard deviation, with 47 degrees of freedom\.$/);
+    expect(list[3]).toMatch(/scatter that is left is 0\.189 µm, standard deviation, with 47 degrees of freedom\.$/);
     const few = [...drawn(shop('0 0\n1 88\n2 175\n3 264')).querySelectorAll('.cal-words li.untold')];
     expect(few.map((li) => li.textContent?.slice(0, 30))).toEqual([
-      'Hysteresis can’t be told: ther',
-      'The part that comes once per t',
-      'Repeatability can’t be told: n',
+      'Hysteresis cannot be found: ther',
+      'The periodic error cannot be f',
+      'Repeatability cannot be found: n',
     ]);
   });
 
@@ -215,7 +215,7 @@ describe('the field of readings', () => {
 
   const refused: readonly (readonly [string, RegExp])[] = [
     ['0; 1,5\n1; 2.5', /^Line 1 has a decimal comma \(“1,5”\) and line 2 a decimal point/],
-    ['turns; reading (µm)\n0; 1\n1; soft\n2; 3', /^Line 3: the reading “soft” is not a number; mend or remove it/],
+    ['turns; reading (µm)\n0; 1\n1; soft\n2; 3', /^Line 3: the reading “soft” is not a number; correct or remove it/],
     ['PK\u0003\u0004 whatever', /^This looks like a spreadsheet or another packed file/],
     ['{"a": 1}', /^This looks like a JSON file/],
     ['', /^Nothing was pasted/],
@@ -275,7 +275,7 @@ describe('practice-rig', () => {
         .caption(rig(), 'metric')
         .replace(/\u00a0/g, ' '),
     ).toMatch(
-      /^26 readings with seed 3: beside the nominal travel the indicator goes from 0 µm to \+2\.80 µm, and this rig’s true net lead is 88\.89 µm a turn\.$/,
+      /^26 readings with seed 3: compared with the nominal motion the indicator goes from 0 µm to \+2\.80 µm, and the net lead of this rig is 88\.89 µm a turn\.$/,
     );
     expect(
       still(practiceRig)

@@ -87,10 +87,10 @@ describe('fit-section', () => {
       'Clockwise 3.30 turns, until thread C has only its least engagement left; anticlockwise 3.30 turns, until thread C is home: 6.60 turns and 577 µm of stroke, set by thread C.',
     );
     expect(says(foot({}, { assembly: 'both screwed home' }))).toBe(
-      'Put together so, it can’t turn at all: clockwise thread A is home, anticlockwise thread C is home; at mid-range the same threads give 6.60 turns and 577 µm of stroke, set by thread C.',
+      'Assembled like this, it can’t turn at all: clockwise thread A is home, anticlockwise thread C is home; at mid-range the same threads give 6.60 turns and 577 µm of stroke, set by thread C.',
     );
     expect(says(foot({ n: 9 }))).toMatch(
-      /^It will not go to 9 turns: thread C has only its least engagement left\. Clockwise/,
+      /^It does not go to 9 turns: thread C has only its least engagement left\. Clockwise/,
     );
   });
 
@@ -125,7 +125,7 @@ describe('fit-section', () => {
 
   it('warns where the wall is there by name and gone within limits', () => {
     expect(says(stop({}, {}, { A: 'M12x1.25', C: 'M10x1.25' }))).toContain(
-      'it may come to −0.04 mm: some parts within limits have no wall at all.',
+      'it may be only −0.04 mm: some parts within limits have no wall at all.',
     );
   });
 
@@ -202,7 +202,7 @@ describe('thread-limits', () => {
       /By formula and rounding: screw, major; screw, pitch; screw, minor; nut, pitch; nut, minor; the rest from the published tables\.$/,
     );
     expect(still(limits).caption(of('M8x0.8'), 'metric')).toContain('By formula and rounding: screw, pitch');
-    expect(valueIn(still(limits).draw(of('12 mm x 1.1 mm'), 'metric'))).toContain('belongs to no standard series');
+    expect(valueIn(still(limits).draw(of('12 mm x 1.1 mm'), 'metric'))).toContain('is not in a standard series');
   });
 
   it('takes the classes written, the everyday ones where none are, and says so', () => {

@@ -173,7 +173,7 @@ describe('friction-curve', () => {
     expect(place(document, '[data-plane] .even')[0]).toBeCloseTo(x0 + ((x - x0) * (mu ?? 0)) / 0.15, 1);
     expect(drawing(stop({}, {}, { A: 'M12x1.5 LH' })).querySelector('.even')).toBeNull();
     expect(still(curve).caption(stop({}, {}, { A: 'M12x1.5 LH' }), 'metric')).toContain(
-      'the pair is the heavier all the way',
+      'the pair needs more torque at every friction',
     );
   });
 
@@ -209,10 +209,8 @@ describe('hand-force', () => {
 
   it('lets the larger of hand angle and jump rule', () => {
     // jump 2 × (430.05 − 324.43)/5000 rad of 0.25 mm a turn; hand 1.5° of it
-    expect(says(stop())).toContain('The jump is the larger, so a step is 1.68 µm and not the 1.04 µm');
-    expect(says(stop({ kappa_d: 50000 }))).toContain(
-      'The jump of 0.168 µm is the smaller, so the hand decides: 1.04 µm',
-    );
+    expect(says(stop())).toContain('The jump is larger, so a step is 1.68 µm and not the 1.04 µm');
+    expect(says(stop({ kappa_d: 50000 }))).toContain('The jump of 0.168 µm is smaller, so the hand decides: 1.04 µm');
     expect(says(stop({ mu_s: 0.15 }))).toContain('Nothing sticks, so the hand alone decides: 1.04 µm');
   });
 
@@ -235,7 +233,7 @@ describe('hand-force', () => {
 
   it('refuses a friction of rest below that of sliding, with what would do', () => {
     expect(reasonIn(still(hand).draw(stop({ mu_s: 0.1 }), 'metric'))).toBe(
-      'Friction that holds is 0.1, below the 0.15 of sliding, and then nothing sticks: give at least 0.15.',
+      'The coefficient of friction at rest is 0.1, below the 0.15 of sliding, so nothing sticks: give at least 0.15.',
     );
     expect(reasonIn(still(hand).draw(stop({ mu: 1.5, mu_s: 1.6 }), 'metric'))).toContain('from 0 to 1.');
   });

@@ -13,6 +13,7 @@ import { show, type UnitView } from '../../widgets/input/format.ts';
 import { FIGURES } from '../../widgets/site/catalogue.ts';
 import { reasonOf } from '../../widgets/words/reason.ts';
 import { TASKS } from '../support/chapter-tasks.ts';
+import { howMany } from '../support/deep.ts';
 import {
   anyNumbers,
   anyThread,
@@ -95,7 +96,7 @@ describe('every figure', () => {
             // What is drawn follows from what the outline names and the numbers; the same numbers, the same picture.
             expect(still(w).renderKey(numbers, view)).toBe(still(w).renderKey(structuredClone(numbers), view));
           }),
-          { numRuns: 80, interruptAfterTimeLimit: 8000 },
+          { numRuns: howMany(24, 400), interruptAfterTimeLimit: howMany(8000, 120_000) },
         );
         expect(drawn).toBeGreaterThan(3);
       });
@@ -112,7 +113,7 @@ describe('every figure', () => {
               expect(words, view).not.toMatch(foreign);
             }
           }),
-          { numRuns: 30, interruptAfterTimeLimit: 5000 },
+          { numRuns: howMany(10, 200), interruptAfterTimeLimit: howMany(5000, 60_000) },
         );
       });
 
@@ -267,7 +268,7 @@ describe('section', () => {
       numbersOf({ A: 'M10', C: 'M10' }, { n: 2 }, { arrangement: 'in line', lock: 'holds' }),
       'metric',
     );
-    expect(says).toContain('the leads are equal, so it never will move');
+    expect(says).toContain('the leads are equal, so it will never move');
     expect(says).toContain('the carried part stays');
   });
 
@@ -314,7 +315,7 @@ describe('section', () => {
           }
         },
       ),
-      { numRuns: 100 },
+      { numRuns: howMany(40, 400) },
     );
   });
 });
@@ -459,7 +460,7 @@ describe('thread-eaten', () => {
           document.querySelectorAll('.over').length,
         );
       }),
-      { numRuns: 60 },
+      { numRuns: howMany(25, 250) },
     );
   });
 
@@ -498,7 +499,7 @@ describe('motion-plot', () => {
     const words = still(plot)
       .caption(numbers, 'metric')
       .replace(/\u00a0/g, ' ');
-    expect(words).toContain('at 3 turns it stands at +262.5 µm');
+    expect(words).toContain('At 3 turns it is at +262.5 µm');
     expect(
       still(plot)
         .table(numbers, 'metric')

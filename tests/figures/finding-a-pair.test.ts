@@ -55,9 +55,9 @@ const page = (html: string) => parseHTML(`<!doctype html><body>${html}</body>`).
 describe('the chapter', () => {
   it('tells in its own words the number of threads and the gains at which the judgement changes', () => {
     const text = CHAPTERS.find(({ file }) => file.endsWith('04-finding-a-pair.md'))?.text ?? '';
-    expect(/The standards hold (\d+) threads/.exec(text)?.[1]).toBe(`${METRIC_SERIES.length + UNIFIED_SERIES.length}`);
+    expect(/The standards have (\d+) threads/.exec(text)?.[1]).toBe(`${METRIC_SERIES.length + UNIFIED_SERIES.length}`);
     const [, sound, care] =
-      /\*sound\* to a gain of (\d+), \*with care\* to (\d+), \*delicate\* beyond/.exec(text) ?? [];
+      /\*sound\* up to a gain of (\d+), \*with care\* up to (\d+), and \*delicate\* above/.exec(text) ?? [];
     const plain = { A: thread('M10'), C: thread('3/8-16'), arrangement: 'in line', wall: undefined, toBuy: [] };
     const own = (t: Thread) => ({ thread: t, series: 'own', owned: { right: true, left: true } }) as const;
     const grade = (gain: number) =>
@@ -110,10 +110,10 @@ describe('pair-map', () => {
   it('says which demand leaves nothing, and shows what comes nearest', () => {
     const empty = asked({ s_w: mm(0.0002) }, { drawer: 'at least one you own' });
     expect(still(pairMap).caption(empty, 'metric')).toMatch(
-      /^No pair passes\. What excludes the most is the motion wanted: 20\u202f342 of 20\u202f342 pairs\. The nearest pair outside it is M4×0\.7 with #8-36 UNF: 5\.556\u00a0µm a turn/,
+      /^No pair passes\. The limit that excludes most is the wanted motion: 20\u202f342 of 20\u202f342 pairs\. The nearest pair outside it is M4×0\.7 with #8-36 UNF: 5\.556\u00a0µm a turn/,
     );
     expect(still(pairMap).caption(asked({ s_w: mm(0.0005) }), 'metric')).toContain(
-      'What excludes the most is what you own: 20\u202f336',
+      'The limit that excludes most is what you own: 20\u202f336',
     );
     expect(page(valueIn(still(pairMap).draw(empty, 'metric'))).querySelectorAll('.pair-list tbody tr')).toHaveLength(1);
   });
@@ -129,15 +129,15 @@ describe('pair-map', () => {
     const says = still(pairMap)
       .caption(CONTRADICTORY, 'metric')
       .replace(/\u00a0/g, ' ');
-    expect(says).toContain('1000 steps, 167 turns at 6 steps in a turn, whichever the pair');
-    expect(says).toContain('166.7 mm of M16×1');
-    expect(says).toContain('of which 16.00 mm may be used up, 16.0 turns');
+    expect(says).toContain('1000 steps, 167 turns at 6 steps per turn, with any pair');
+    expect(says).toContain('M16×1 has the most turns: it would need 166.7 mm');
+    expect(says).toContain('its usable length is 16.00 mm, 16.0 turns');
     expect(says).toContain('no pair has more stroke than 192.0 µm');
-    expect(says).toContain('the motion wanted, to 25.20 µm a step (1/2-28 UNEF with 9/16-24 UNEF, stroke 2.041 mm)');
-    expect(says).toContain('the divider, to 76 steps in a turn (1/2-28 UNEF with 9/16-24 UNEF)');
+    expect(says).toContain('the wanted motion, to 25.20 µm a step (1/2-28 UNEF with 9/16-24 UNEF, stroke 2.041 mm)');
+    expect(says).toContain('the divider, to 76 steps per turn (1/2-28 UNEF with 9/16-24 UNEF)');
     expect(says).toContain('M8×1.25 with 1/4-20 UNC: 20.00 µm a turn, 3.333 µm a step (+67 %)');
-    expect(says).toContain('let the carried part turn with the middle');
-    expect(says).not.toContain('excludes the most');
+    expect(says).toContain('let the carried part turn with the turned part');
+    expect(says).not.toContain('excludes most');
   });
 
   it('calls no pair of an empty answer sound: it is the nearest, so many per cent off', () => {
@@ -148,7 +148,7 @@ describe('pair-map', () => {
       '1/2-28 UNEF with 9/16-24 UNEF',
       'M8×1.25 with 1/4-20 UNC',
     ]);
-    expect(rows[0]?.querySelector('.verdict-cell')?.textContent).toMatch(/^nearest: \+1200 % off the motion wanted/);
+    expect(rows[0]?.querySelector('.verdict-cell')?.textContent).toMatch(/^nearest: \+1200 % off the wanted motion/);
     for (const row of still(pairMap).table(CONTRADICTORY, 'metric').rows) expect(row.at(-1)).toMatch(/^nearest: /);
   });
 
@@ -162,11 +162,11 @@ describe('pair-map', () => {
         .caption(numbers, 'metric')
         .replace(/\u00a0/g, ' '),
     ).toMatch(
-      /pairs pass within 15 % of 2\.000 µm a step with 6, 4, 12 and 100 steps in a turn; first in the list is .* a step at 100 in a turn/,
+      /pairs pass within 15 % of 2\.000 µm a step with 6, 4, 12 and 100 steps per turn; first in the list is .* a step at 100 in a turn/,
     );
     const { head, rows } = still(pairMap).table(numbers, 'metric');
     const at = (name: string) => Number.parseFloat(rows[0]?.[head.indexOf(name)] ?? '');
-    expect(at('net lead') / at('steps in a turn')).toBeCloseTo(at('per step'), 2);
+    expect(at('net lead') / at('steps per turn')).toBeCloseTo(at('per step'), 2);
     const drawn = page(valueIn(still(pairMap).draw(numbers, 'metric')));
     expect(drawn.querySelectorAll('.map .band')).toHaveLength(4);
     expect(drawn.querySelector('.pair-list td:nth-child(4)')?.textContent).toMatch(/at 100$/);
@@ -174,7 +174,7 @@ describe('pair-map', () => {
 
   it('tells the usual divider that would do, where the reader has not named it', () => {
     expect(still(pairMap).caption(asked({ s_w: mm(0.0005) }, { drawer: 'both you own' }), 'metric')).toContain(
-      'the divider, to 12 steps in a turn (M4×0.7 with #8-36 UNF)',
+      'the divider, to 12 steps per turn (M4×0.7 with #8-36 UNF)',
     );
   });
 

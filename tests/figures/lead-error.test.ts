@@ -131,7 +131,7 @@ describe('lead-error', () => {
     expect(textOf(document, '[data-read="rss"]')).toBe('±2.50 %');
     expect(textOf(document, '[data-read="off"]')).toBe('+12.4 µm');
     expect(spaced(still(leadErrorFigure).caption(numbers, 'metric'))).toBe(
-      'M10×1.5 with 3/8-16 UNC, thread A 0.1 % short, thread C 0.1 % long: a turn moves 90.59 µm where 87.50 µm was meant, +3.53 %; after 4 turns the carried part is off by +12.4 µm. Errors of that size either way come to ±3.53 % at worst and ±2.50 % by root-sum-square (gains 17.14 and 18.14).',
+      'M10×1.5 with 3/8-16 UNC, thread A 0.1 % short, thread C 0.1 % long: a turn moves 90.59 µm instead of 87.50 µm, +3.53 %; after 4 turns the carried part is off by +12.4 µm. Errors of that size either way come to ±3.53 % at worst and ±2.50 % by root-sum-square (gains 17.14 and 18.14).',
     );
     const row = still(leadErrorFigure)
       .table(numbers, 'metric')
@@ -148,9 +148,9 @@ describe('lead-error', () => {
       'both threads 0.3 % long, by the same share',
     );
     expect(spaced(still(leadErrorFigure).caption(numbers, 'metric'))).toContain(
-      'The same error of both is not magnified',
+      'The same error on both is not multiplied',
     );
-    expect(textOf(document, '.legend')).toContain('worst case, were they independent');
+    expect(textOf(document, '.legend')).toContain('worst case, if they were independent');
   });
 
   it('keeps its picture while the errors move within the scale, so that a drag only moves marks', () => {
@@ -164,7 +164,7 @@ describe('lead-error', () => {
     const numbers = numbersOf(FOOT, { eps_A: 0, eps_C: 0, n: 1 }, apart);
     const document = drawn(leadErrorFigure, numbers);
     expect(new Set(shape(document, 'off-real').map(([, y]) => y)).size).toBe(1);
-    expect(still(leadErrorFigure).caption(numbers, 'metric')).toContain('thread A true to its lead');
+    expect(still(leadErrorFigure).caption(numbers, 'metric')).toContain('thread A without lead error');
   });
 
   it('refuses equal leads with the engine’s sentence', () => {
@@ -173,7 +173,7 @@ describe('lead-error', () => {
         still(leadErrorFigure).draw(numbersOf({ A: 'M10', C: 'M10' }, { eps_A: 0, eps_C: 0, n: 1 }, apart), 'metric'),
       ),
     ).toBe(
-      'The two leads are equal, so there is no net lead for an error to be a share of: choose threads whose leads differ.',
+      'The two leads are equal, so there is no net lead to compare the error with: choose threads whose leads differ.',
     );
   });
 });
@@ -276,7 +276,7 @@ describe('drunken-thread', () => {
     expect(textOf(document, '[data-read="here"]')).toBe('−0.7276 µm: runs back');
     expect(textOf(document, '[data-read="run"]')).toBe('0.07475 µm');
     expect(spaced(still(drunkenThread).caption(numbers, 'metric'))).toBe(
-      'M4×0.7 with #8-36 UNF, 5.556 µm a turn, with periodic errors of 0.5 µm and 0.5 µm: at their phases together 1.000 µm, which changes the motion by up to 6.283 µm a turn, more than the net lead, so in every turn the carried part runs back 0.07475 µm over 15.5 % of it, first from 0.423 to 0.577 turns, and stands still at both ends of that stretch. At 0.5 turns it is at 2.778 µm and moves −0.7276 µm a turn: it runs back.',
+      'M4×0.7 with #8-36 UNF, 5.556 µm a turn, with periodic errors of 0.5 µm and 0.5 µm: at their phases together 1.000 µm, which changes the motion by up to 6.283 µm a turn, more than the net lead, so the carried part runs back 0.07475 µm over 15.5 % of every turn, first from 0.423 to 0.577 turns, and stands still at both ends of that stretch. At 0.5 turns it is at 2.778 µm and moves −0.7276 µm a turn: it runs back.',
     );
     const { rows } = still(drunkenThread).table(numbers, 'metric');
     expect(rows.find(([n]) => n === '0.5')?.map(spaced)).toEqual([

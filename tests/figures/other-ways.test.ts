@@ -86,7 +86,7 @@ const extent = (place: Element, selector: string) => {
 describe('other-ways', () => {
   it('gives each way of the chapter its resolution, effort, height and price', () => {
     const of = (head: string) => NAMES.map((name) => row(asked(), name)[head]);
-    expect(of('for the hand’s angle')).toEqual(['1.06 µm', '0.400 µm', '0.400 µm', '3.49 µm', '0.365 µm']);
+    expect(of('for the hand angle')).toEqual(['1.06 µm', '0.400 µm', '0.400 µm', '3.49 µm', '0.365 µm']);
     expect(of('effort')).toEqual(['28.9 N·mm', '12.6 N·mm', '3.02 N·mm', '26.4 N·mm', '76.8 N·mm']);
     expect(of('height')).toEqual(['8.50 mm', '6.00 mm', '13.2 mm', '18.2 mm', '25.1 mm']);
     expect(of('price')).toEqual(['46', '18', '9.50', 'no price given', '11.20']);
@@ -170,7 +170,7 @@ describe('other-ways', () => {
 
   it('says which do it, which is lightest, stiffest, lowest and cheapest', () => {
     expect(says(asked())).toBe(
-      '0.4 µm for 1.5° of the hand and 500 µm of stroke within 40 mm of height: the wedge, lever and differential screw do it; lightest to turn is the lever with 3.02 N·mm, stiffest the wedge, lowest the wedge with 6.00 mm, cheapest of those priced the lever at 9.50. No price is given for the squeezed balls; the rest stands.',
+      '0.4 µm for 1.5° of the hand and 500 µm of stroke within 40 mm of height: the wedge, lever and differential screw do it; lightest to turn is the lever with 3.02 N·mm, stiffest the wedge, lowest the wedge with 6.00 mm, cheapest of those priced the lever at 9.50. No price is given for the squeezed balls; the rest holds.',
     );
     expect(says(asked({ H_w: mm(5) }))).toContain('None of the five gives 0.4 µm');
     expect(says(asked({ H_w: mm(10) }))).toContain('Of the five, only the wedge gives 0.4 µm');
@@ -180,7 +180,7 @@ describe('other-ways', () => {
   it('says that a price is missing, leaves the rest standing, and never takes it as nought', () => {
     const without = asked({}, '');
     expect(NAMES.map((name) => row(without, name).price)).toEqual(Array.from(NAMES, () => 'no price given'));
-    expect(says(without)).toContain('No price is given for any of them; the rest stands.');
+    expect(says(without)).toContain('No price is given for any of them; the rest holds.');
     expect(says(without)).not.toContain('cheapest');
     for (const name of NAMES) {
       const { price: _, ...rest } = row(without, name);
@@ -227,7 +227,7 @@ describe('other-ways', () => {
 
   it('cuts off a lever out of all proportion and says so, rather than shrink the rest', () => {
     const document = drawing(asked({ s_h: mm(0.00002) }));
-    expect(textOf(document, '.line-up')).toContain('lever (larger than the picture: cut off)');
+    expect(textOf(document, '.five-ways')).toContain('lever (larger than the picture: cut off)');
     expect(scaleOf(svg(document, 'plain screw'))).toBeGreaterThan(1);
     expect(row(asked({ s_h: mm(0.00002) }), 'lever')['length across']).toBe('1040 mm');
   });

@@ -4,13 +4,14 @@
  */
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { gather, type Input, type Numbers, readInput } from '../../widgets/assembly/numbers.ts';
+import type { Numbers } from '../../widgets/assembly/numbers.ts';
 import type { SymbolName } from '../../widgets/engine/index.ts';
 import type { Figure, Table } from '../../widgets/figures/kit/figure.ts';
 import { CHOICES, type ChoiceName } from '../../widgets/input/choices.ts';
 import type { UnitView } from '../../widgets/input/format.ts';
 import { FIGURES } from '../../widgets/site/catalogue.ts';
-import { blocksOf, CHAPTERS, press } from '../support/chapters.ts';
+import { howMany } from '../support/deep.ts';
+import { startOf } from '../support/figure-numbers.ts';
 import { attribute, picture, pointsOf, still, thread } from '../support/figures.ts';
 import { drawnScales, heightOf, type Printed, panel, printed, type Scale } from '../support/read-picture.ts';
 import { valueIn } from '../support/results.ts';
@@ -472,6 +473,7 @@ const tips = (box: Element): { direction: 'up' | 'down'; tip: [number, number] }
 const NO_PLOT = [
   'ramp',
   'section',
+  'solid',
   'adjuster',
   'thread-limits',
   'ball-and-seat',
@@ -481,19 +483,6 @@ const NO_PLOT = [
   'printed-spring',
   'part-files',
 ];
-
-/** The numbers a chapter gives to a figure of the widget. */
-const startOf = (widget: string): { numbers: Numbers; inputs: readonly Input[] } => {
-  for (const { file, text } of CHAPTERS)
-    for (const { info } of blocksOf(text, 'figure')) {
-      const [, name, id] = /^figure (\S+) (?:with )?([\w-]+):/.exec(info) ?? [];
-      if (name !== widget) continue;
-      const inputs = press(text, file).model.sets.find((s) => s.id === id)?.inputs ?? [];
-      const values = inputs.map((input) => [input.name, valueIn(readInput(input, input.start, 'metric'))] as const);
-      return { numbers: gather({ id: id ?? '', inputs }, new Map(values)), inputs };
-    }
-  throw new Error(`no chapter has the figure ${widget}`);
-};
 
 const PAIRS = [
   ['M10x1.5', '3/8-16 UNC'],
@@ -543,7 +532,7 @@ const varied = (widget: Figure): fc.Arbitrary<{ numbers: Numbers; view: UnitView
     }));
 };
 
-const CASES = 12;
+const CASES = howMany(5, 40);
 
 describe('picture, sentence and table', () => {
   it('are read against each other in every widget that draws a plot', () => {

@@ -150,7 +150,7 @@ describe('flanks-under-load', () => {
     expect(says).toContain(
       'With −3 N across thread C the pulled flank of the carried part touches; with +2 N across thread A the pressed flank of the turned part touches.',
     );
-    expect(says).toContain('C changes sides at 0 N and A at −5 N');
+    expect(says).toContain('C changes flanks at 0 N and A at −5 N');
     const rows = still(flanks)
       .table(foot(), 'metric')
       .rows.map((r) => plainly(r.join(' | ')));
@@ -318,7 +318,7 @@ describe('play-batch', () => {
       'Number of assemblies: read 1000000000; give a whole number from 1 to 10000000, more would change no figure that can be measured.',
     );
     expect(reasonIn(still(batch).draw(build({ C_p: 0 }), 'metric'))).toContain(
-      'a capability of nought is a spread without bound',
+      'a capability of zero is a spread without bound',
     );
   });
 });

@@ -71,20 +71,20 @@ describe('force-chain', () => {
     const least = valueIn(leastPreload(CASE));
     expect(least.force).toBe(19);
     expect(textOf(document, '.chain-notes')).toContain(
-      'both threads need 19.0 N of it, set by thread C at 0 turns under −22.0 N; 30.0 N is enough.',
+      'both threads need 19.0 N from it, set by thread C at 0 turns under −22.0 N; 30.0 N is enough.',
     );
   });
 
   it('says at which place and load each thread lets go where the spring joins base and turned part', () => {
     const document = drawn(chain({ spring: 'base and turned' }));
     expect(textOf(document, '[data-verdict="C"]')).toBe(
-      '✕ Thread C lets go at 0 turns, the carried part at 0 µm, under −8.00 N.',
+      '✕ Thread C: the flanks open at 0 turns, the carried part at 0 µm, under −8.00 N.',
     );
     // 8.6 + 30 − 3n = 22 gives n = 5.533.
     expect(textOf(document, '[data-verdict="A"]')).toBe(
-      '✕ Thread A lets go at 5.53 turns, the carried part at +484 µm, under −22.0 N.',
+      '✕ Thread A: the flanks open at 5.53 turns, the carried part at +484 µm, under −22.0 N.',
     );
-    expect(textOf(document, '.chain-notes')).toContain('this spring does nothing for thread C');
+    expect(textOf(document, '.chain-notes')).toContain('This spring, however strong, does nothing for thread C');
     expect(plainly(still(forceChainFigure).caption(chain({ spring: 'base and turned' }), 'metric'))).toContain(
       'its ends come nearer by 9.00 mm over the stroke, so its force goes from 30.0 N to 12.0 N.',
     );
@@ -96,22 +96,22 @@ describe('force-chain', () => {
     const mark = (attitude: string, values = idle) =>
       textOf(drawn(chain({ ...none, attitude }, values)), '[data-verdict="C"]');
     expect(mark('upright')).toContain('✓ Thread C: the pressed flank of the carried part touches');
-    expect(mark('on its side')).toContain('✕ Thread C lets go at 0 turns');
+    expect(mark('on its side')).toContain('✕ Thread C: the flanks open at 0 turns');
     expect(mark('upside down')).toContain('✓ Thread C: the pulled flank of the carried part touches');
-    expect(mark('upright', { ...idle, F_lo: -10 })).toContain('✕ Thread C lets go');
+    expect(mark('upright', { ...idle, F_lo: -10 })).toContain('✕ Thread C: the flanks open');
     expect(plainly(still(forceChainFigure).caption(chain(none, idle), 'metric'))).toContain(
-      'No spring: the threads are left',
+      'No spring: only weight and load act',
     );
   });
 
   it('says that a preload below the least lets the flank go, and how much it needs', () => {
     const document = drawn(chain({}, { F_0: 10 }));
-    expect(textOf(document, '[data-verdict="C"]')).toContain('✕ Thread C lets go at 0 turns');
-    expect(textOf(document, '.chain-notes')).toContain('need 19.0 N of it');
+    expect(textOf(document, '[data-verdict="C"]')).toContain('✕ Thread C: the flanks open at 0 turns');
+    expect(textOf(document, '.chain-notes')).toContain('need 19.0 N from it');
     expect(textOf(document, '.chain-notes')).toContain('10.0 N is below that: more preload.');
     // Enough to hold, not enough for the margin.
     expect(textOf(drawn(chain({}, { F_0: 16 })), '[data-verdict="C"]')).toBe(
-      '! Thread C: the pressed flank of the carried part touches over the whole stroke, but only 2.00 N is left where 5.00 N is asked.',
+      '! Thread C: the pressed flank of the carried part touches over the whole stroke, but only 2.00 N is left of the 5.00 N to keep.',
     );
   });
 
@@ -199,7 +199,9 @@ describe('spring-days', () => {
 
   it('tells whether enough is left at the end of life', () => {
     // 1 − 0.06·log10(24001) = 0.73719
-    expect(textOf(html(days()), '.chain-verdict')).toBe('✓ enough: 22.1 N is left after 1000 d, where 19.0 N must be.');
+    expect(textOf(html(days()), '.chain-verdict')).toBe(
+      '✓ enough: 22.1 N is left after 1000 d, and 19.0 N must be left.',
+    );
     expect(textOf(html(days({ F_p: 23 })), '.chain-verdict')).toContain('✕ not enough: 22.1 N is left');
     // 23/30 is fallen to after 10^(7/30/0.06) − 1 hours.
     expect(plainly(still(springDays).caption(days({ F_p: 23 }), 'metric'))).toContain(
@@ -222,7 +224,7 @@ describe('spring-days', () => {
     expect(says).toContain(
       `Fitted to two readings: ${fit.F_0.toFixed(1)} N at the start, ${(100 * fit.q_r).toFixed(2)} % of it`,
     );
-    expect(says).toContain('past ten times the last reading, so it is a guess');
+    expect(says).toContain('beyond ten times the last reading, so it is a guess');
     expect(html(numbers).querySelectorAll('[data-reading]').length).toBe(2);
     expect(html(numbers).querySelector('.guess')).not.toBeNull();
     expect(html(days()).querySelector('.guess')).toBeNull();

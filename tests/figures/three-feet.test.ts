@@ -19,7 +19,7 @@ const FEET = 'A: 0, 0\nB: 240, 0\nC: 120, 180';
 const READINGS = '40, 20: 0\n200, 20: -84\n200, 160: 14\n40, 160: 94';
 const pairOf = (A: string, C: string): Readonly<Record<'A' | 'C', Thread>> => ({ A: thread(A), C: thread(C) });
 const plate = (
-  texts: Partial<Record<'feet' | 'readings' | 'rounds' | 'stands', string>> = {},
+  texts: Partial<Record<'feet' | 'readings' | 'rounds' | 'stands' | 'adjuster', string>> = {},
   values: Numbers['values'] = {},
   kept = 'foot A',
 ) =>
@@ -31,7 +31,7 @@ const plate = (
         kept,
       } as never,
     ),
-    texts: { feet: FEET, readings: READINGS, rounds: '', stands: '', ...texts },
+    texts: { feet: FEET, readings: READINGS, rounds: '', stands: '', adjuster: 'none', ...texts },
   }) as Numbers & Parameters<typeof plateOf>[0];
 const plainly = (text: string): string => text.replace(/\u00a0/g, ' ');
 const shift = (transform: string): [number, number] => {
@@ -54,7 +54,7 @@ describe('levelling-plate', () => {
     ]);
     // √(0.5125² + 0.6857²) = 0.8561 µm/mm; 1 µm/m = 0.20626″.
     expect(rowsOf(document, '.rounds-table')).toEqual([['1', '856 µm/m (177″)', '0, +8, −4']]);
-    expect(textOf(document, '[data-part=now]')).toMatch(/A carries 15\.8 N, B carries 20\.8 N, C carries 23\.3 N\.$/);
+    expect(textOf(document, '[data-part=loads]')).toMatch(/A carries 15\.8 N, B carries 20\.8 N, C carries 23\.3 N\.$/);
   });
 
   it('says the residual tilt of whole flats in µm/m and seconds of arc, as the engine has it', () => {
@@ -66,7 +66,7 @@ describe('levelling-plate', () => {
     expect(micrometresPerMetre).toBeCloseTo(1000 * Math.hypot(q, r), 1);
     expect(arcSeconds).toBeCloseTo(micrometresPerMetre * 0.206265, 3);
     expect(plainly(still(levellingPlate).caption(plate(), 'metric'))).toBe(
-      'Round 1: the plate leans 856 µm/m (177″), rising to the top left, with the 4 readings within 1.0 µm of one plane. ' +
+      'Round 1: the plate has a tilt of 856 µm/m (177″), rising to the top left, with the 4 readings within 1.0 µm of one plane. ' +
         'A: leave it; B: 8 flats clockwise; C: 4 flats anticlockwise; then 45.9 µm/m (9.47″) should be left. No foot lifts.',
     );
   });
@@ -146,7 +146,7 @@ describe('levelling-plate', () => {
       still(levellingPlate).caption(plate({ rounds: after.map((p) => p.z * 1000).join('; ') }), 'metric'),
     );
     // 8 % of 116.67 µm up at B and of 58.33 µm down at C.
-    expect(said).toMatch(/Moved less asked, since the round before: A .*, B \+9\.33 µm, C −4\.67 µm\./);
+    expect(said).toMatch(/Moved minus asked, since the round before: A .*, B \+9\.33 µm, C −4\.67 µm\./);
   });
 
   it('draws the plan to scale, y up the page, with every mark where its point is', () => {
@@ -244,7 +244,7 @@ describe('levelling-plate', () => {
     [plate({ feet: '0, 0; 1, 0; 2, 0' }), /^The 3 feet stand in a line/],
     [plate({ readings: '0, 0: 1; 9, 0: 2' }), /^Read 2 readings; a plane needs three/],
     [plate({ rounds: '1; 2' }), /^Round 2 has 2 readings for 4 places; give one for each place/],
-    [plate({ readings: '0, 0: 0; 9, 0: 2 mm; 0, 9: 0' }), /^The readings say that the part leans by 222 mm per metre/],
+    [plate({ readings: '0, 0: 0; 9, 0: 2 mm; 0, 9: 0' }), /^The readings give a tilt of 222 mm per metre/],
     [{ ...plate(), threads: pairOf('M8', 'M8') }, /^Foot A has a net lead of 0 mm a turn/],
   ];
   for (const [numbers, reason] of refused)
@@ -288,7 +288,7 @@ describe('levelling-plate within the turns that its feet have', () => {
       ['C', '−595 µm', '−29.7', '−4.80 to +4.80', '−178', 'too far'],
     ]);
     const said = plainly(still(levellingPlate).caption(numbers, 'metric'));
-    expect(said).toMatch(/foot B has to rise 1\.42 mm against foot C, which is 71\.1 turns; .* 9\.[36]\d turns\./);
+    expect(said).toMatch(/foot B must rise 1\.42 mm against foot C, which is 71\.1 turns; .* 9\.[36]\d turns\./);
     expect(said).toMatch(/Turn no foot yet\. Bring the plate roughly level first/);
     expect(said).not.toMatch(/clockwise;|should be left/);
     expect(textOf(document, '[data-part=room]')).toContain('Turn no foot yet');
@@ -315,7 +315,7 @@ describe('levelling-plate within the turns that its feet have', () => {
     expect(turnsOf(numbers)).toEqual(['24 flats anticlockwise', '24 flats clockwise', 'leave it']);
     const said = plainly(still(levellingPlate).caption(numbers, 'metric'));
     expect(said).toContain('With foot A left as it is, foot B would run out of thread.');
-    expect(said).toContain('the whole plate is lowered by 80.0 µm besides');
+    expect(said).toContain('the whole plate is also lowered by 80.0 µm');
     const s = valueIn(plateOf(numbers));
     expect(s.now.levelling.residualTilt.micrometresPerMetre).toBeCloseTo(0, 6);
   });
@@ -342,7 +342,7 @@ describe('levelling-plate within the turns that its feet have', () => {
     expect(
       plainly(reasonIn(still(levellingPlate).draw(fine({ readings: STEEP, stands: 'A: 0; B: 6' }), 'metric'))),
     ).toBe(
-      'Foot B stands 6 turns from the middle of its travel, and its threads give 4.8 turns either way: put it back within them, or give it longer threads.',
+      'Foot B stands 6 turns from the middle of its stroke, and its threads give 4.8 turns either way: put it back within them, or give it longer threads.',
     );
   });
 

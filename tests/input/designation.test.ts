@@ -6,11 +6,11 @@
 
 import fc from 'fast-check';
 import { describe, expect, it, vi } from 'vitest';
-import { diameters, METRIC_SERIES, type Thread, UNIFIED_SERIES } from '../../widgets/engine/index.ts';
+import { diameters, fitOfThread, METRIC_SERIES, type Thread, UNIFIED_SERIES } from '../../widgets/engine/index.ts';
 import { readThread } from '../../widgets/input/designation.ts';
 import { reasonOf } from '../../widgets/words/reason.ts';
 import { MANY, readOrSaid } from '../support/any-text.ts';
-import { howMany } from '../support/deep.ts';
+import { howMany, these } from '../support/deep.ts';
 
 // A hundred thousand cases take seconds, and many where the processor is shared.
 vi.setConfig({ testTimeout: 120_000 });
@@ -337,7 +337,7 @@ describe('readThread refuses', () => {
     ['', 'Nothing was typed', 'M10×1.5'],
     [' \t\n ', 'Nothing was typed'],
     ['\u200b', 'Nothing was typed'],
-    ['M10x1.5'.repeat(1500), '(10500 characters)', 'at most 60 characters'],
+    ['M10x1.5'.repeat(1500), '(10500 characters)', 'at most 100 characters'],
     ['<img src=x onerror=alert(1)>', 'not a thread designation', '12 mm × 1.1 mm'],
     ['🔩', 'not a thread designation'],
     ['bolt', 'not a thread designation'],
@@ -486,7 +486,7 @@ describe('the canonical form', () => {
     for (const row of ROWS)
       for (const cls of row.tpi === undefined ? CLASSES.M : CLASSES.inch)
         for (const hand of ['', ' LH'])
-          for (let N = 1; N <= 12; N++) {
+          for (const N of these([1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12], [1, 2, 12])) {
             const typed = `${row.designation}${cls}${N === 1 ? '' : ` ${N}-start`}${hand}`;
             const result = readThread(typed);
             const most = Math.min(60, Math.PI * diameters(row).d2);
@@ -539,9 +539,9 @@ describe('the canonical form', () => {
         if (JSON.stringify(same(again)) !== JSON.stringify(same(result.value)))
           throw new Error(`${a}${b}${c} comes back as ${again.designation}`);
       }),
-      { numRuns: howMany(5000, 50_000), seed: 8 },
+      { numRuns: howMany(2000, 50_000), seed: 8 },
     );
-    expect(good).toBeGreaterThan(howMany(500, 5000));
+    expect(good).toBeGreaterThan(howMany(200, 5000));
   });
 });
 
@@ -559,8 +559,14 @@ describe('any text', () => {
   };
 
   it('gets a thread or a sentence: arbitrary Unicode', () => {
-    fc.assert(fc.property(fc.string({ unit: 'binary', maxLength: 70 }), answered), { numRuns: 5000, seed: 8 });
-    fc.assert(fc.property(fc.string({ unit: 'grapheme', maxLength: 70 }), answered), { numRuns: 2000, seed: 8 });
+    fc.assert(fc.property(fc.string({ unit: 'binary', maxLength: 70 }), answered), {
+      numRuns: howMany(1500, 50_000),
+      seed: 8,
+    });
+    fc.assert(fc.property(fc.string({ unit: 'grapheme', maxLength: 70 }), answered), {
+      numRuns: howMany(700, 20_000),
+      seed: 8,
+    });
   });
 
   it('gets a thread or a sentence: the characters of designations in any order', () => {
@@ -604,5 +610,43 @@ describe('any text', () => {
     for (const c of ['-', ' ', '1', '1-', 'M1', '1/', 'l', ' l', '- ', 'ﷺ', '½', '1 1/', 'M1 ', ' thread', 'UNC '])
       for (let i = 0; i < 20; i++) answered(c.repeat(60).slice(0, 60 - i));
     expect((process.cpuUsage().user - before) / 1e3).toBeLessThan(1000);
+  });
+});
+
+describe('pitch diameters as measured', () => {
+  it.each([
+    ['M10x1.5 d2 8.95', 'M10×1.5 d2 8.95', 8.95, undefined],
+    ['M10x1.5-6H/6g d2 8,994 to 8,862 LH', 'M10×1.5-6H/6g d2 8.862–8.994 LH', 8.862, undefined],
+    ['M10 d₂ = 8.9 – 8.95 mm, D2 9.1', 'M10×1.5 d2 8.9–8.95 D2 9.1', 8.9, 9.1],
+    // 0.3344 in is 8.49376 mm.
+    ['3/8-16 UNC D2 0.3344 in', '3/8-16 UNC D2 8.49376', undefined, 8.49376],
+    [
+      '12.7 mm x 1.27 mm-6H/6g 2-start D2 11.9-12.02 d2 11.875 LH',
+      '12.7 mm × 1.27 mm-6H/6g 2-start d2 11.875 D2 11.9–12.02 LH',
+      11.875,
+      11.9,
+    ],
+  ] as const)('%s is %s', (typed, canonical, screw, nut) => {
+    const thread = read(typed);
+    expect(thread.designation).toBe(canonical);
+    expect(thread.measured?.screw?.min).toBe(screw);
+    expect(thread.measured?.nut?.min).toBe(nut);
+    expect(read(canonical)).toEqual({ ...thread, notes: read(canonical).notes });
+  });
+
+  it.each([
+    ['M10x1.5 d2 12', 'no pitch diameter of this thread'],
+    ['M10x1.5 d2 8.9 d2 8.95', 'stands twice'],
+    ['M10x1.5 d2', 'Read “M10x1.5 d2”'],
+  ])('refuses %s: %s', (typed, says) => {
+    expect(sentenceOf(typed)).toContain(says);
+  });
+
+  it('rule over the class for the pitch diameter, and leave the other diameters as they are', () => {
+    const [plain, measured] = [fitOfThread(read('M10x1.5-6H/6g')), fitOfThread(read('M10x1.5-6H/6g d2 8.9 D2 9.1'))];
+    if (!plain.ok || !measured.ok) throw new Error('no fit');
+    expect(measured.value.clearance.pitch).toEqual({ least: 0.2, most: 0.2 });
+    expect(measured.value.screw.major).toEqual(plain.value.screw.major);
+    expect(measured.value.nut.minor).toEqual(plain.value.nut.minor);
   });
 });

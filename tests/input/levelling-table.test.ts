@@ -69,11 +69,11 @@ describe('readFeet', () => {
     ['0, 0; 1e9, 0; 0, 9', 'Row 2 of the feet reads “1e9, 0”; read “1e9”; give a length from −10 m to 10 m.'],
     [
       '0, 0; 50, 50; 100, 100',
-      'The 3 feet stand in a line, or so nearly that the tilt across it can’t be told: move one well off the line.',
+      'The 3 feet stand in a line, or so nearly that the tilt across it cannot be found: move one far off the line.',
     ],
     [
       '5, 5; 5, 5; 5, 5',
-      'The 3 feet stand in a line, or so nearly that the tilt across it can’t be told: move one well off the line.',
+      'The 3 feet stand in a line, or so nearly that the tilt across it cannot be found: move one far off the line.',
     ],
   ];
   for (const [text, reason] of refused)
@@ -114,7 +114,7 @@ describe('readReadings', () => {
     ['1, 2: 3; 9, 9: 3', 'Read 2 readings; a plane needs three that are not in a line: add 1 more.'],
     [
       '0, 0: 1; 1, 1: 2; 2, 2: 3',
-      'The 3 readings stand in a line, or so nearly that the tilt across it can’t be told: move one well off the line.',
+      'The 3 readings stand in a line, or so nearly that the tilt across it cannot be found: move one far off the line.',
     ],
     ['0, 0,; 1, 0: 2; 0, 1: 3', 'Row 1 of the readings reads “0, 0,”; give x, y and the reading, like 40, 20: −3 µm.'],
     [
@@ -135,7 +135,7 @@ describe('readReadings', () => {
     ['0, 0: 1; 1, 0: 1e12; 0, 1: 1', 'Row 2 of the readings: Read “1e12”; give a length from −10 m to 10 m.'],
     [
       Array.from({ length: 21 }, (_, i) => `${i}, ${i * i}: 0`).join(';'),
-      'Read 21 readings; 20 are the most here: a few, well spread, say as much.',
+      'Read 21 readings; 20 is the limit here: a few, far apart, are as good.',
     ],
   ];
   for (const [text, reason] of refused)
@@ -154,14 +154,14 @@ describe('readReadings', () => {
     expect(reasonIn(readReadings('-10000.1, 0: 0; 9, 0: 0; 0, 9: 0'))).toContain('a length from −10 m to 10 m');
     const padded = '0, 0: 0; 9, 0: 0; 0, 9: 0';
     expect(readReadings(padded.padEnd(600)).ok).toBe(true);
-    expect(reasonIn(readReadings(padded.padEnd(601)))).toContain('600 characters are the most');
-    expect(reasonIn(readFeet('0, 0; 9, 0; 0, 9'.padEnd(601)))).toContain('600 characters are the most');
+    expect(reasonIn(readReadings(padded.padEnd(601)))).toContain('600 characters is the limit');
+    expect(reasonIn(readFeet('0, 0; 9, 0; 0, 9'.padEnd(601)))).toContain('600 characters is the limit');
   });
 
   it('gives one sentence for ten thousand characters of anything', () => {
     for (const text of ['banana '.repeat(1500), '1, 2: 3; '.repeat(1200)])
       expect(reasonIn(readReadings(text))).toMatch(
-        /^Read “.*…” \(10\d* characters\); 600 characters are the most here: leave some rows out\.$/,
+        /^Read “.*…” \(10\d* characters\); 600 characters is the limit here: leave some rows out\.$/,
       );
   });
 });
@@ -181,7 +181,7 @@ describe('readRounds', () => {
     expect(reasonIn(readRounds('1; 1e12; 3'))).toBe('Round 2: Read “1e12”; give a length from −10 m to 10 m.');
     expect(reasonIn(readRounds('1;; 3'))).toBe('Round 2: Nothing was typed; a number is needed, for example 1.5.');
     expect(valueIn(readRounds(Array(8).fill('1; 2; 3').join('|')))).toHaveLength(8);
-    expect(reasonIn(readRounds('1; 2; 3'.padEnd(601)))).toContain('600 characters are the most');
+    expect(reasonIn(readRounds('1; 2; 3'.padEnd(601)))).toContain('600 characters is the limit');
     expect(reasonIn(readRounds(Array(9).fill('1; 2; 3').join('|')))).toBe(
       'Read 9 rounds; 8 are kept here: put the last readings first and begin again.',
     );

@@ -46,7 +46,7 @@ describe('readNumber', () => {
     ['123456/2', 'not a number'],
     ['1/123456', 'not a number'],
     ['12345 1/2', 'not a number'],
-    ['3/0', 'Read “3/0”, a fraction over nought: write one like 3/8.'],
+    ['3/0', 'Read “3/0”, a fraction over zero: write one like 3/8.'],
     ['1e999', 'Read “1e999”, which is too large a number to work with: type a smaller one.'],
     ['1'.padEnd(61, '0'), 'a number is at most 60 characters'],
   ] as const)
@@ -117,7 +117,7 @@ describe('readQuantity', () => {
     ['mm', 'mm', 'mm', 'Read “mm”, which is not a number'],
     ['x5 mm', 'mm', 'mm', 'Read “x5 mm”, which is not a number'],
     ['5 mm\n7', 'mm', 'mm', 'Read “5 mm 7”, which is not a number'],
-    ['1/0 in', 'mm', 'mm', 'a fraction over nought'],
+    ['1/0 in', 'mm', 'mm', 'a fraction over zero'],
     ['1e308 in', 'mm', 'mm', 'Read “1e308 in”, which is too large to work with: type a smaller number.'],
     ['0e400 in', 'mm', 'mm', 'too large to work with'],
     [`1${' '.repeat(58)}mm`, 'mm', 'mm', 'a quantity is at most 60 characters'],

@@ -160,7 +160,7 @@ describe('parseReadings', () => {
     for (const stepsPerTurn of [1.5, 10_001])
       expect(reasonIn(parseReadings('1;2', { stepsPerTurn }))).toContain('from 1 to 10 000');
     expect(reasonIn(parseReadings('1;2', { stepsPerTurn: 0 }))).toBe(
-      'Read 0 steps in a turn; give a whole number from 1 to 10 000, such as 6.',
+      'Read 0 steps per turn; give a whole number from 1 to 10 000, such as 6.',
     );
   });
 
@@ -210,13 +210,13 @@ describe('parseReadings', () => {
       'Line 1 has a decimal comma (“1.234,5”) and line 1 a decimal point (“1.234,5”); use one mark throughout, and no thousands marks.',
     );
     expect(reasonIn(parseReadings('0;1\n1;1,234,567'))).toBe(
-      'Line 2: the reading “1,234,567” is not a number; mend or remove it and paste again.',
+      'Line 2: the reading “1,234,567” is not a number; correct or remove it and paste again.',
     );
   });
 
   it('refuses decimal commas between comma separators, and says what to do', () => {
     expect(reasonIn(parseReadings('turns,reading\n0,5,44,25\n1,0,88,0'))).toBe(
-      'Line 2: “0,5,44,25” has 4 columns where there should be 2; if commas are decimal marks, part the columns by semicolons or tabs (and likewise line 3); mend or remove it and paste again.',
+      'Line 2: “0,5,44,25” has 4 columns where there should be 2; if commas are decimal marks, part the columns by semicolons or tabs (and in the same way line 3); correct or remove it and paste again.',
     );
     expect(reasonIn(parseReadings('0,5,44,25\n1,0,88,0'))).toBe(
       'The first line has 4 columns and no names; two are needed, turns and readings (if commas are decimal marks, part the columns by semicolons or tabs), or name the columns like this: turns; reading (µm); direction.',
@@ -225,7 +225,7 @@ describe('parseReadings', () => {
 
   it('names the lines with text, with nothing, and with odd directions', () => {
     expect(reasonIn(parseReadings('turns;µm\n0;1\n1;n/a\n2;3'))).toBe(
-      'Line 3: the reading “n/a” is not a number; mend or remove it and paste again.',
+      'Line 3: the reading “n/a” is not a number; correct or remove it and paste again.',
     );
     expect(reasonIn(parseReadings('0;n/a\n1;2'))).toMatch(/^Line 1: the reading “n\/a” is not a number/);
     expect(reasonIn(parseReadings('turns;µm\n0;1\n1;\n2;3'))).toMatch(/^Line 3: the reading is missing;/);
@@ -235,7 +235,7 @@ describe('parseReadings', () => {
     );
     for (const mark of [';', '\t'])
       expect(reasonIn(parseReadings(`0${mark}1\n5`))).toBe(
-        'Line 2: “5” has 1 column where there should be 2; mend or remove it and paste again.',
+        'Line 2: “5” has 1 column where there should be 2; correct or remove it and paste again.',
       );
     expect(reasonIn(parseReadings('0,1\n5'))).toContain('Line 2: “5” has 1 column where there should be 2; if commas');
     expect(reasonIn(parseReadings('turns;µm\n0;1;;7'))).toContain('has 4 columns where there should be 2');
@@ -248,7 +248,7 @@ describe('parseReadings', () => {
     expect(reasonIn(parseReadings('0;1\n1;1000000001'))).toContain('“1000000001” is not a number');
     const many = `turns;µm\n0;1\n${'x;y\n'.repeat(9)}`;
     expect(reasonIn(parseReadings(many))).toBe(
-      'Line 3: the position “x” is not a number (and likewise lines 4, 5, 6, 7, 8 and 3 more); mend or remove it and paste again.',
+      'Line 3: the position “x” is not a number (and in the same way lines 4, 5, 6, 7, 8 and 3 more); correct or remove it and paste again.',
     );
     for (const wrong of ['NaN', 'Infinity', '0x10', '1e99', '1 000', '--1', '1.2.3', 'e5'])
       expect(parseReadings(`0;1\n1;${wrong}`).ok, wrong).toBe(false);

@@ -1,6 +1,6 @@
 /** The browser engines in which the notebook is tested, the project of each, and what it takes to have them, looked for when asked. */
 import { existsSync } from 'node:fs';
-import { CHROMIUM } from './chromium.mjs';
+import { chromiumForTests } from './chromium.mjs';
 import { FIREFOX } from './firefox.mjs';
 import { miniBrowser, WEBKIT_DRIVER } from './webkit.mjs';
 
@@ -9,8 +9,8 @@ export const ENGINES = [
     engine: 'chromium',
     project: 'browser',
     name: 'Chromium',
-    files: () => [CHROMIUM],
-    packages: ['chromium', 'fonts-liberation'],
+    files: () => [chromiumForTests()],
+    packages: ['chromium', 'chromium-headless-shell', 'fonts-liberation'],
     mend: 'Install it, or name another with CHROMIUM=/path/to/chromium.',
   },
   {

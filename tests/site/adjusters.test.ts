@@ -15,6 +15,11 @@ describe('adjusters of the book', () => {
 
   it('stand for their threads, for the numbers named, or for the whole description', () => {
     expect(valueIn(withAdjuster('adjuster foot', adjusters))).toEqual(['thread A = M10x1.5', 'thread C = 3/8-16 UNC']);
+    expect(valueIn(withAdjuster('adjuster foot: A fit, C fit', adjusters))).toEqual([
+      'thread A = M10x1.5-6H/6g',
+      'thread C = 3/8-16 UNC-2B/2A',
+    ]);
+    expect(valueIn(withAdjuster('adjuster = none', adjusters))).toEqual(['adjuster = none']);
     expect(valueIn(withAdjuster('adjuster stop: A, l_A, X_A', adjusters))).toEqual([
       'thread A = M12x1.5',
       'l_A = 20 mm',

@@ -47,7 +47,7 @@ describe('the chapters', () => {
 
   it('are a front page and then the numbered ones, numbered from 1 without a gap', () => {
     expect(book.places[0]?.slug).toBe('index');
-    expect(book.places.slice(1).map((p) => p.number)).toEqual(CHAPTERS.map((_, i) => i + 1));
+    expect(book.places.filter((p) => p.kind === 'chapter').map((p) => p.number)).toEqual(CHAPTERS.map((_, i) => i + 1));
     expect(CHAPTERS.length).toBeGreaterThanOrEqual(3);
   });
 
@@ -65,10 +65,10 @@ describe('the chapters', () => {
           expect(named('.predict > .box-name')).toContain('Predict first');
           expect(named('.predict > .question').every((q) => q.length > 20)).toBe(true);
           expect(named('.derivation > h3').length).toBeGreaterThanOrEqual(1);
-          expect(named('figure.live figcaption').every((c) => c.length > 20)).toBe(true);
+          expect(named('figure.live .caption').every((c) => c.length > 20)).toBe(true);
           expect(named('figure.live').length).toBeGreaterThanOrEqual(1);
           expect(named('.example > h3').length).toBeGreaterThanOrEqual(2);
-          expect(named('.example > h3').every((h) => h.startsWith('Worked example '))).toBe(true);
+          expect(named('.example > h3').every((h) => /^Example\s\d+\.\d+ /.test(h))).toBe(true);
           expect(named('.box.misconception > .box-name')).toContain('A likely mistake');
           expect(named('.box.summary > .box-name')).toEqual(['In short']);
         },
@@ -82,8 +82,11 @@ describe('the chapters', () => {
       });
 
       lesson('asks for the prediction before the first figure shows the answer', () => {
-        const kinds = [...page(pressedAs(file)).querySelectorAll('.predict, figure.live')].map((e) => e.tagName);
-        expect(kinds[0]).toBe('SECTION');
+        // A figure may come first only if it stands as it was put together, with nothing turned and so nothing told.
+        const told = [...page(pressedAs(file)).querySelectorAll('.predict, figure.live')].filter(
+          (e) => !/^At 0 turns/.test(e.querySelector('[data-says]')?.textContent ?? ''),
+        );
+        expect(told[0]?.tagName).toBe('SECTION');
       });
 
       it('gives every mark of MathML as many parts as the standard asks, which browsers report otherwise', () => {

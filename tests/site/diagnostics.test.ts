@@ -5,6 +5,7 @@
 import { parseHTML } from 'linkedom';
 import { describe, expect, it } from 'vitest';
 import { blocksOf, CHAPTERS, mistakesIn, press } from '../support/chapters.ts';
+import { howMany } from '../support/deep.ts';
 
 /** A small chapter with one of everything. */
 const GOOD = `# A chapter
@@ -194,7 +195,7 @@ const CASES: readonly (readonly [string, string, string, RegExp, number?])[] = [
     'lock = maybe',
     /“maybe” is not an option of lock; it is one of: holds, gives/,
   ],
-  ['a line that is nothing', 'lock = holds', 'lock: holds', /is neither a number/],
+  ['a line that is nothing', 'lock = holds', 'lock: holds', /is not a number/],
   [
     'an unknown widget',
     'figure section foot',
@@ -430,7 +431,7 @@ describe('markup that could run', () => {
       .replace('from -4 to 4', `from -4 to 4 # </script>${EVIL}`)
       .replace('Say what the pair moves.', `"><script>alert(1)</script>`);
     const pressed = press(text);
-    const place = { slug: 'test', title: pressed.title, goal: pressed.goal, number: 1 };
+    const place = { slug: 'test', title: pressed.title, goal: pressed.goal, kind: 'chapter' as const, number: 1 };
     const html = pageHtml(pressed, place, [place], {
       scripts: [],
       style: { text: () => '' },
@@ -467,6 +468,7 @@ describe('markup that could run', () => {
 
 describe('the real chapters, spoilt', () => {
   it('are red when the sign in any line of any derivation is flipped', () => {
+    let found = 0;
     let flipped = 0;
     for (const { file, text } of CHAPTERS) {
       const lines = text.split('\n');
@@ -475,6 +477,8 @@ describe('the real chapters, spoilt', () => {
         for (const [i, line] of body.entries()) {
           const [algebra = '', comment = ''] = line.split(/\s#\s/);
           for (const at of [...algebra.matchAll(/[+-]/g)].map((m) => m.index)) {
+            // Every fifth stands for the others but in a deep run.
+            if (found++ % howMany(5, 1) > 0) continue;
             const other = algebra[at] === '-' ? '+' : '-';
             const spoilt = `${algebra.slice(0, at)}${other}${algebra.slice(at + 1)} # ${comment}`;
             const chapter = `# T\n\n\`\`\`derivation: D\n${body.with(i, spoilt).join('\n')}\n\`\`\`\n`;
@@ -490,7 +494,7 @@ describe('the real chapters, spoilt', () => {
 
   it('are red when the last digit of any expected value of a worked example is moved by two', () => {
     let moved = 0;
-    for (const { file, text } of CHAPTERS) {
+    for (const { file, text } of CHAPTERS.filter((_, i) => i % howMany(3, 1) === 0)) {
       const lines = text.split('\n');
       const spots = blocksOf(text, 'example').flatMap((b) =>
         b.lines.flatMap((line, i) => {

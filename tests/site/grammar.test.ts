@@ -85,8 +85,8 @@ describe('readInputLine', () => {
     ['n = 1 from -4 to 1e9', /give a value from −600 turns to 600 turns/],
     ['k = 2.5', /only whole numbers/],
     ['h = 0', /1 for a right-hand thread/],
-    ['just words', /neither a number \(name = value\) nor a step/],
-    ['', /neither a number/],
+    ['just words', /not a number \(name = value\) and not a step/],
+    ['', /not a number/],
   ];
   for (const [line, words] of refused)
     it(`refuses “${line}” with a reason`, () => {

@@ -100,11 +100,11 @@ const ASSETS = { scripts: ['assets/a.js'], style: { addresses: ['assets/a.css'] 
 
 const page = (text: string): string => {
   const pressed = renderChapter('chapters/99-x.md', text, FIGURES);
-  const place = { slug: 'x', title: pressed.title, goal: pressed.goal, number: 1 };
+  const place = { slug: 'x', title: pressed.title, goal: pressed.goal, kind: 'chapter' as const, number: 1 };
   return pageHtml(
     pressed,
     place,
-    [{ ...place, slug: 'index', number: undefined }, place, { ...place, slug: 'y' }],
+    [{ ...place, kind: 'front' as const, slug: 'index', number: undefined }, place, { ...place, slug: 'y' }],
     ASSETS,
   );
 };
@@ -125,7 +125,7 @@ describe('a chapter that means harm', () => {
       'h1',
       'title',
       '.box.goal',
-      'figcaption',
+      '.caption',
       '.example h3',
       '.why',
       '.predict .question',

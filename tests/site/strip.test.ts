@@ -2,19 +2,19 @@
 import { build, type Plugin } from 'vite';
 import { describe, expect, it } from 'vitest';
 import { RELATIONS } from '../../widgets/engine/index.ts';
-import { withoutPackages, withoutWords } from '../../widgets/site/strip.mjs';
+import { namedRelations, withoutPackages, withoutWords } from '../../widgets/site/strip.mjs';
 
 const root = `${import.meta.dirname}/../..`;
 
-/** One script out of a source text, with what the plugin leaves out of it. */
-const scriptOf = async (source: string, plugin: Plugin): Promise<string> => {
+/** One script out of a source text, with what the plugins leave out of it. */
+const scriptOf = async (source: string, ...plugins: readonly Plugin[]): Promise<string> => {
   const entry = `${root}/widgets/strip-test.entry.js`;
   const built = await build({
     root,
     configFile: false,
     logLevel: 'silent',
     plugins: [
-      plugin,
+      ...plugins,
       {
         name: 'entry',
         resolveId: (id) => (id === entry ? entry : undefined),
@@ -53,6 +53,23 @@ describe('a script without the words of relations', () => {
   it('is refused where the number of relations found is not the number there is', async () => {
     await expect(scriptOf(RELATIONS_USED, withoutWords(RELATIONS.length + 1))).rejects.toThrow(
       `Left out the words of ${RELATIONS.length} relations, but there are ${RELATIONS.length + 1}`,
+    );
+  });
+});
+
+describe('a script whose relations are named', () => {
+  it('has them all, in their order, and of their files nothing else that it does not use', async () => {
+    const code = await scriptOf(RELATIONS_USED, namedRelations(RELATIONS.length));
+    const scope: { all?: typeof RELATIONS } = {};
+    new Function('globalThis', code)(scope);
+    expect(scope.all?.map((r) => r.name)).toEqual(RELATIONS.map((r) => r.name));
+    expect(await scriptOf(RELATIONS_USED)).toMatch(/\bsimulate = /);
+    expect(code).not.toMatch(/\bsimulate = /);
+  });
+
+  it('is refused where the number of relations found is not the number there is', async () => {
+    await expect(scriptOf(RELATIONS_USED, namedRelations(RELATIONS.length - 1))).rejects.toThrow(
+      `Found ${RELATIONS.length} relations to name, but there are ${RELATIONS.length - 1}`,
     );
   });
 });

@@ -5,7 +5,7 @@ import type { Result } from '../../widgets/engine/index.ts';
 import { reasonOf } from '../../widgets/words/reason.ts';
 import { howMany } from './deep.ts';
 
-export const MANY = { numRuns: howMany(10_000, 100_000), seed: 8 };
+export const MANY = { numRuns: howMany(4000, 100_000), seed: 8 };
 
 /** What breaks readers of any kind: nothing, markup, other scripts, halves of characters, names of every object, numbers that are none. */
 const ODD = [

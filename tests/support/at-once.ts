@@ -9,8 +9,12 @@ import type { Socket } from 'node:net';
 /** Final, pong; masked, one byte long; the mask, not nought, which Firefox does not take; the byte. */
 const PONG = Buffer.from([0x8a, 0x81, 1, 2, 3, 4, 5]);
 
-/** From now on, for every connection of this process that becomes a web socket. */
-export const acknowledgeAtOnce = (): void =>
+let told = false;
+
+/** From now on, for every connection of this process that becomes a web socket; files that share it tell it so once. */
+export const acknowledgeAtOnce = (): void => {
+  if (told) return;
+  told = true;
   subscribe('net.client.socket', (message) => {
     const { socket } = message as { socket: Socket };
     let upgraded: boolean | undefined;
@@ -19,3 +23,4 @@ export const acknowledgeAtOnce = (): void =>
       upgraded ??= bytes.toString('latin1', 0, 12) === 'HTTP/1.1 101';
     });
   });
+};

@@ -164,7 +164,7 @@ export const TASKS: readonly Task[] = [
     page: 'two-screws.html',
     asks: 'put a finer thread A in and see the small motion grow',
     work: (hands) => hands.step(A, away('M10x1.5', 'M10x1.25')),
-    says: /turned part reaches −([\d.]+) mm, the carried part on it \+([\d.]+) mm, and the carried part itself only \+([\d.]+) mm/,
+    says: /turned part moves −([\d.]+) mm, the carried part on it \+([\d.]+) mm, and the carried part itself only \+([\d.]+) mm/,
     is: () => [4 * 1.25, 4 * FOOT.c.L, 4 * net(pair('M10x1.25', '3/8-16'))],
   },
   {
@@ -183,7 +183,7 @@ export const TASKS: readonly Task[] = [
     widget: 'thread-eaten',
     page: 'per-flat.html',
     asks: 'give thread C more length, until thread A runs out first',
-    work: (hands) => hands.step('Length of thread C that may be used up', 2),
+    work: (hands) => hands.step('Usable length of thread C', 2),
     says: /Thread A runs out first, after ([\d.]+) turns/,
     is: () => [one('turns-available', { X_A: 10, L_A: FOOT.a.L, X_C: 12, L_C: FOOT.c.L })],
   },
@@ -306,7 +306,7 @@ export const TASKS: readonly Task[] = [
     page: 'effort-and-feel.html',
     asks: 'make the key stiffer, until the hand decides',
     work: (hands) => hands.step('Twisting stiffness of hand and key, per radian', 1),
-    says: /The jump of ([\d.]+) µm is the smaller, so the hand decides: ([\d.]+) µm/,
+    says: /The jump of ([\d.]+) µm is smaller, so the hand decides: ([\d.]+) µm/,
     is: () => {
       const theta = one('stick-slip', {
         M_s: effort(STOP, 200, 0.2),
@@ -323,7 +323,7 @@ export const TASKS: readonly Task[] = [
     page: 'play-and-flanks.html',
     asks: 'take the force down past nought: thread C lets go, thread A has not stirred',
     work: (hands) => hands.step('Force on the carried part, towards the base is plus', -5),
-    says: /With −(\d+) N across thread C the pulled flank of the carried part touches; with \+(\d+) N across thread A the pressed flank of the turned part touches\. The carried part stands ([\d.]+) µm below/,
+    says: /With −(\d+) N across thread C the pulled flank of the carried part touches; with \+(\d+) N across thread A the pressed flank of the turned part touches\. The carried part is ([\d.]+) µm below/,
     is: () => [2, 3, micrometres((middlingPlay(CLASSED.a, 'A') - middlingPlay(CLASSED.c, 'C')) / 2)],
     drags: {
       'Force on the carried part, towards the base is plus': 'Force on the carried part, towards the base is plus',
@@ -337,7 +337,7 @@ export const TASKS: readonly Task[] = [
       await hands.step('Force on the carried part, towards the base is plus', -4);
       await hands.press('Turn out');
     },
-    says: /follows after ([\d.]+) turns .* With (\d+) N on it the load does not overcome the friction/,
+    says: /follows after ([\d.]+) turns .* With (\d+) N on it, the load does not overcome the friction/,
     is: () => [
       one('turns-lost', {
         j_A: middlingPlay(CLASSED.a, 'A'),
@@ -393,7 +393,7 @@ export const TASKS: readonly Task[] = [
       await hands.step(A, away('M12x1.5', 'M4x0.7'));
       await hands.step(C, away('M8x1.25', '8-36 UNF'));
     },
-    says: /the key lets through ([\d.]+) µm, .* flats of ([\d.]+) µm/,
+    says: /the key allows ([\d.]+) µm, .* flats of ([\d.]+) µm/,
     is: () => [
       micrometres(one('lock-slop-motion', { L_C: FINE.c.L, g_k: 0.05, r_k: 8 })),
       micrometres(one('per-step', { Delta: net(FINE), k: 6 })),
@@ -404,10 +404,10 @@ export const TASKS: readonly Task[] = [
     page: 'three-feet.html',
     asks: 'press “Turn them”, with feet that move as designated',
     work: async (hands) => {
-      await hands.step('Feet move more (+) or less (−) than designated by', 2);
+      await hands.step('Feet move more (+) or less (−) than nominal by', 2);
       await hands.press('Turn them');
     },
-    says: /^Round (\d): the plate leans ([\d.]+) µm\/m/,
+    says: /^Round (\d): the plate has a tilt of ([\d.]+) µm\/m/,
     is: () => {
       const { feet, readings } = plate();
       const Delta = mm(net(FOOT));
@@ -485,9 +485,18 @@ export const TASKS: readonly Task[] = [
     widget: 'fit-section',
     page: 'does-it-fit.html',
     asks: 'ask for less engagement, and read the longer travel',
-    work: (hands) => hands.step('Engagement kept, in diameters', -5),
+    work: (hands) => hands.step('Length of engagement to keep, in diameters', -5),
     says: /: ([\d.]+) turns and .* of stroke, set by thread A/,
     is: () => [one('turns-available', { X_A: usable(20, 12), L_A: STOP.a.L, X_C: usable(24, 8), L_C: STOP.c.L })],
+    drags: { 'Turned part, from above': TURNS },
+  },
+  {
+    widget: 'solid',
+    page: 'two-screws.html',
+    asks: 'turn the head one turn clockwise: it sinks by thread A, and the top rises by the net lead',
+    work: (hands) => hands.step('Turns', 1),
+    says: /The turned part has gone down ([\d.]+) mm, and the carried part has gone up ([\d.]+) µm/,
+    is: () => [FOOT.a.L, micrometres(net(FOOT))],
     drags: { 'Turned part, from above': TURNS },
   },
   {
@@ -495,7 +504,7 @@ export const TASKS: readonly Task[] = [
     page: 'does-it-fit.html',
     asks: 'turn it two turns clockwise: it stops where thread C has only its least engagement left',
     work: (hands) => hands.step('Turns', 2),
-    says: /It goes ([\d.]+) turns clockwise, .*: ([\d.]+) µm of stroke\. Its tip stands/,
+    says: /It goes ([\d.]+) turns clockwise, .*: ([\d.]+) µm of stroke\. Its tip is/,
     is: () => [2.5 / 1.5, micrometres(one('stroke', { Delta: 1.5 - 25.4 / 16, n_max: 5 / 1.5 }))],
     drags: { 'Turned part, from above': TURNS },
   },
@@ -510,9 +519,9 @@ export const TASKS: readonly Task[] = [
   {
     widget: 'drift-bars',
     page: 'contact-heat-creep.html',
-    asks: 'change the pair: the bars stay, only the step they are measured by changes',
+    asks: 'change the pair: the bars stay the same, and only the step that measures them changes',
     work: (hands) => hands.step(C, 1),
-    says: /^Beside one flat of ([\d.]+) µm, the largest is this: the tip sinks in, ([\d.]+) µm, which is ([\d.]+) flats/,
+    says: /^Compared with one flat of ([\d.]+) µm, the largest is this: the tip sinks in, ([\d.]+) µm, which is ([\d.]+) flats/,
     is: () => {
       const flat = Math.abs(one('per-step', { Delta: net({ a: FINE.a, c: neighbourOf(FINE.c, 1) }), k: 6 }));
       return [micrometres(flat), micrometres(sunk(20, 3)), sunk(20, 3) / flat];
@@ -522,7 +531,7 @@ export const TASKS: readonly Task[] = [
     widget: 'other-ways',
     page: 'other-ways.html',
     asks: 'set the friction to nought: the efforts fall into the order of the motions',
-    work: (hands) => hands.step('Friction of threads and wedge', -3),
+    work: (hands) => hands.step('Coefficient of friction, threads and wedge', -3),
     says: /lightest to turn is the differential screw with ([\d.]+) N·mm/,
     is: () => [one('frictionless-torque', { F: 50, Delta: net(FOOT) })],
   },
@@ -531,10 +540,10 @@ export const TASKS: readonly Task[] = [
     page: 'calibrate.html',
     asks: 'give the rig a thread without error, and read again with the next seed',
     work: async (hands) => {
-      await hands.step('Its true lead error, thread A', 4);
+      await hands.step('Lead error of thread A of the rig', 4);
       await hands.press('Read again with the next seed');
     },
-    says: /with seed (\d+): .* true net lead is ([\d.]+) µm/,
+    says: /with seed (\d+): .* net lead of this rig is ([\d.]+) µm/,
     is: () => {
       const eps = one('net-lead-error', { ...leads(FOOT), eps_A: 0, eps_C: 0.0005, Delta: net(FOOT) });
       return [2, micrometres(one('true-net-lead', { Delta: net(FOOT), eps }))];
@@ -574,7 +583,7 @@ export const TASKS: readonly Task[] = [
     asks: 'divide the head as a knob, and ask for more stroke than the threads have',
     work: async (hands) => {
       await hands.choose('knob');
-      await hands.step('Stroke wanted', 30);
+      await hands.step('Wanted stroke', 30);
     },
     says: /: ([\d.]+) µm a turn, ([\d.]+) µm a division. 10 of 13 judged passed; .* a stroke of [\d.]+ µm; ([\d.]+) µm was wanted/,
     is: () => [micrometres(net(FOOT)), micrometres(one('per-step', { Delta: net(FOOT), k: 50 })), 600],

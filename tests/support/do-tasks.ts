@@ -69,10 +69,11 @@ export const doTasks = (
         const visited = await visit(page);
         for (const task of TASKS.filter((t) => t.page === page)) {
           await anew(visited.page);
-          const place = await shown(figure(visited.page, task.widget, task.index));
-          const fields = task.fieldsOf === undefined ? place : await shown(figure(visited.page, task.fieldsOf));
+          const place = await shown(figure(visited.page, task.widget, task.index), true, false);
+          const fields =
+            task.fieldsOf === undefined ? place : await shown(figure(visited.page, task.fieldsOf), true, false);
           await task.work(hands(fields));
-          await judge(await shown(place), task);
+          await judge(await shown(place, true, false), task);
           if (task.drags) await anew(visited.page);
           const names = await dragged(place);
           if (task.drags) expect.soft(names, `${task.widget}: what can be dragged`).toEqual(Object.keys(task.drags));

@@ -160,12 +160,12 @@ export const textOf = (document: Document, selector: string): string =>
 /** The angle of a `rotate(…)` in degrees. */
 export const turnOf = (transform: string): number => Number(/rotate\((-?[\d.]+)/.exec(transform)?.[1]);
 
-/** A figure as it stands still at some numbers: what a page prints, and the words of a refusal where it can’t be drawn. */
+/** A figure as it stands still at some numbers: what a page prints, picture and readings, and the words of a refusal where it can’t be drawn. */
 export const still = ({ at }: Pick<Figure, 'at'>) => {
   return {
     draw: (numbers: Numbers, view: UnitView): Result<string> => {
       const drawn = at(numbers, view);
-      return drawn.ok ? { ok: true, value: drawn.value.draw() } : drawn;
+      return drawn.ok ? { ok: true, value: drawn.value.draw() + drawn.value.readings() } : drawn;
     },
     caption: (numbers: Numbers, view: UnitView): string => {
       const drawn = at(numbers, view);

@@ -18,7 +18,7 @@ const stopsOf = (place: Locator, from?: number): Promise<{ stops: Stop[]; at: nu
     type Control = HTMLElement & { labels?: NodeListOf<HTMLLabelElement>; value?: string };
     const all = [
       ...figure.querySelectorAll<Control>('a[href], button, input, textarea, summary, [tabindex="0"]'),
-    ].filter((e) => e.checkVisibility() && !e.matches(':disabled, [type=radio]:not(:checked)'));
+    ].filter((e) => e.checkVisibility() && e.tabIndex >= 0 && !e.matches(':disabled, [type=radio]:not(:checked)'));
     if (start !== null) {
       figure.tabIndex = -1;
       (all[start] ?? figure).focus({ preventScroll: true });
@@ -49,17 +49,34 @@ export const tabTo = async (place: Locator, found: (at: Stop) => boolean, what: 
   throw new Error(`Tab comes to no ${what}`);
 };
 
+/** The name of the shut group that a field or an option stands in, if it does. */
+const shutGroupOf = (place: Locator, label: string): Promise<string | undefined> =>
+  place.evaluate((figure: HTMLElement, wanted) => {
+    const names = [...figure.querySelectorAll('details.group:not([open]) label')];
+    const at = names.find((e) => e.textContent?.trim().toLowerCase() === wanted.toLowerCase());
+    return at?.closest('details')?.querySelector('.group-name')?.textContent ?? undefined;
+  }, label);
+
 const same = (a: string, b: string): boolean => a.toLowerCase() === b.toLowerCase();
 
 export const keys = (place: Locator): Hands => {
   const { keyboard } = place.page();
+  const unfold = async (label: string) => {
+    const group = await shutGroupOf(place, label);
+    if (group === undefined) return;
+    await tabTo(place, ({ name, role }) => role === '' && name.startsWith(`${group} `), `group “${group}”`);
+    await keyboard.press('Enter');
+    await settled(place.page());
+  };
   return {
     step: async (label, by) => {
+      await unfold(label);
       await tabTo(place, ({ name, role }) => role === '' && same(name, label), `field “${label}”`);
       for (let i = 0; i < Math.abs(by); i++) await keyboard.press(by > 0 ? 'ArrowUp' : 'ArrowDown');
       await settled(place.page());
     },
     choose: async (option) => {
+      await unfold(option);
       await tabTo(place, ({ options }) => options.includes(option), `choice of “${option}”`);
       // Not every browser goes round from the last to the first.
       for (let i = 0; i < 12; i++) {
@@ -79,8 +96,16 @@ export const keys = (place: Locator): Hands => {
   };
 };
 
+const unfoldByTap = async (place: Locator, label: string): Promise<void> => {
+  const group = await shutGroupOf(place, label);
+  if (group === undefined) return;
+  await place.locator('details.group > summary').filter({ hasText: group }).first().click();
+  await settled(place.page());
+};
+
 export const taps = (place: Locator): Hands => ({
   step: async (label, by) => {
+    await unfoldByTap(place, label);
     // A field of threads goes to the next one larger, every other a step more.
     const words =
       by > 0 ? /: (?:one step more|next larger standard thread)$/ : /: (?:one step less|next smaller standard thread)$/;
@@ -102,6 +127,7 @@ export const taps = (place: Locator): Hands => ({
     }
   },
   choose: async (option) => {
+    await unfoldByTap(place, option);
     await place
       .locator('fieldset label')
       .filter({ hasText: new RegExp(`^${option}$`) })

@@ -138,11 +138,73 @@ export const cutOff = (page: Page): Promise<string[]> =>
     return [...new Set(found)];
   });
 
+/**
+ * What is wrong with the lettering of drawings: letters on letters or on an arrowhead, outside their drawing, or smaller than the smaller of
+ * the two sizes. A line of letters is taken without the air over and under it.
+ */
+export const illLettered = (page: Page): Promise<string[]> =>
+  page.evaluate(() => {
+    const SMALLEST = 13;
+    const HEAD = 10;
+    const found: string[] = [];
+    for (const stage of document.querySelectorAll('[data-stage]')) {
+      const name = stage.closest('figure')?.getAttribute('data-figure');
+      const texts = [...stage.querySelectorAll<SVGTextElement>('svg text')].flatMap((t) => {
+        const { left, right, top, bottom, width, height } = t.getBoundingClientRect();
+        const matrix = t.getScreenCTM();
+        if (!t.textContent?.trim() || !t.checkVisibility() || width < 1 || !matrix) return [];
+        const air =
+          0.2 * Math.min(height, Number.parseFloat(getComputedStyle(t).fontSize) * Math.hypot(matrix.a, matrix.b));
+        let drawing = t.ownerSVGElement;
+        while (drawing?.ownerSVGElement) drawing = drawing.ownerSVGElement;
+        return [
+          {
+            words: t.textContent.trim().slice(0, 30),
+            box: { left, right, top: top + air, bottom: bottom - air },
+            size: Number.parseFloat(getComputedStyle(t).fontSize) * Math.hypot(matrix.a, matrix.b),
+            edge: drawing?.getBoundingClientRect(),
+          },
+        ];
+      });
+      for (const { words, box, size, edge } of texts) {
+        if (size < SMALLEST - 0.1) found.push(`${name}: letters of ${size.toFixed(1)} px, ${words}`);
+        if (
+          edge &&
+          (box.left < edge.left - 1 || box.right > edge.right + 1 || box.top < edge.top || box.bottom > edge.bottom)
+        )
+          found.push(`${name}: outside its drawing, ${words}`);
+      }
+      for (const [i, a] of texts.entries())
+        for (const b of texts.slice(i + 1)) {
+          const wide = Math.min(a.box.right, b.box.right) - Math.max(a.box.left, b.box.left);
+          const high = Math.min(a.box.bottom, b.box.bottom) - Math.max(a.box.top, b.box.top);
+          if (wide > 1 && high > 1) found.push(`${name}: letters on letters, ${a.words} / ${b.words}`);
+        }
+      for (const line of stage.querySelectorAll<SVGGeometryElement>('svg :is([marker-start], [marker-end])')) {
+        const length = line.checkVisibility() ? line.getTotalLength() : 0;
+        const matrix = line.getScreenCTM();
+        if (!(length > 0) || !matrix) continue;
+        const head = HEAD / Math.hypot(matrix.a, matrix.b);
+        for (const [mark, at] of [
+          ['marker-start', Math.min(length, head) / 2],
+          ['marker-end', Math.max(0, length - head / 2)],
+        ] as const) {
+          if (!line.hasAttribute(mark)) continue;
+          const { x, y } = line.getPointAtLength(at).matrixTransform(matrix);
+          for (const { words, box } of texts)
+            if (x > box.left && x < box.right && y > box.top && y < box.bottom)
+              found.push(`${name}: letters on an arrowhead, ${words}`);
+        }
+      }
+    }
+    return [...new Set(found)];
+  });
+
 /** Prose whose lines hold more characters than an eye follows back: its width over that of its mean letter. */
 export const longLines = (page: Page, most: number): Promise<string[]> =>
   page.evaluate((limit) => {
     const found: string[] = [];
-    for (const e of document.querySelectorAll<HTMLElement>('p, li, figcaption, dd')) {
+    for (const e of document.querySelectorAll<HTMLElement>('p, li, dd')) {
       if (!e.checkVisibility() || e.querySelector('math, svg, ol, ul, p, table, input, button') || e.closest('svg'))
         continue;
       const range = document.createRange();
@@ -174,8 +236,11 @@ export const outOfOrder = (page: Page): Promise<string[]> =>
     const found: string[] = [];
     for (const figure of document.querySelectorAll('figure.live')) {
       const parts = [...figure.children].filter((e) => e.checkVisibility() && e.getBoundingClientRect().height > 1);
-      const fields = [...figure.querySelectorAll(':scope > .inputs > *')].filter((e) => e.checkVisibility());
-      for (const list of [parts, fields])
+      const fields = [...figure.querySelectorAll('.inputs')].map((inputs) =>
+        [...inputs.children].filter((e) => e.checkVisibility()),
+      );
+      const bench = [...(figure.querySelector('.bench')?.children ?? [])].filter((e) => e.checkVisibility());
+      for (const list of [parts, bench, ...fields])
         for (const [i, e] of list.entries()) {
           const [now, before] = [e.getBoundingClientRect(), list[i - 1]?.getBoundingClientRect()];
           if (!before) continue;

@@ -6,7 +6,7 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { pathToFileURL } from 'node:url';
 import { type Browser, type BrowserContextOptions, chromium, firefox } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, expect, inject } from 'vitest';
-import { LAUNCH } from '../setup/chromium.mjs';
+import { chromiumForTests, LAUNCH } from '../setup/chromium.mjs';
 import { firefoxFor } from '../setup/firefox.mjs';
 import { acknowledgeAtOnce } from './at-once.ts';
 import { beyond, type Locator, type Page } from './driven.ts';
@@ -70,7 +70,7 @@ export const useBrowser = (): { visit: (address: string, way?: Way) => Promise<V
       ? launchWebkit(likes)
       : engine() === 'firefox'
         ? firefox.launch(firefoxFor(likes))
-        : chromium.launch(LAUNCH));
+        : chromium.launch({ ...LAUNCH, executablePath: chromiumForTests() }));
     browsers.set(key, started);
     return started;
   };
@@ -187,8 +187,15 @@ export const written = async (page: Page): Promise<URL> => {
 export const figure = (page: Page, widget: string, index = 0): Locator =>
   page.locator(`figure[data-figure="${widget}"]`).nth(index);
 
-/** Brings a figure into view, where it is drawn, and waits until it is alive, its script having come; or, not `alive`, only till it is drawn. */
-export const shown = async (place: Locator, alive = true): Promise<Locator> => {
+/**
+ * Brings a figure into view, where it is drawn, and waits until it is alive, its script having come; or, not `alive`, only till it is
+ * drawn. Its groups of fields are opened, as by a reader who works in all of them; or, not `unfold`, left as they are.
+ */
+export const shown = async (place: Locator, alive = true, unfold = true): Promise<Locator> => {
+  if (unfold)
+    await place.evaluate((figure: HTMLElement) => {
+      for (const group of figure.querySelectorAll<HTMLDetailsElement>('details.group')) group.open = true;
+    });
   await place.scrollIntoViewIfNeeded();
   const scripted = (await place.page().locator('html[data-awake]').count()) > 0;
   if (alive && scripted && (await place.getAttribute('data-figure')) !== null)

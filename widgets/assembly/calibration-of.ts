@@ -12,6 +12,8 @@ import {
   good,
   type LeadAgreement,
   leadAgreement,
+  type Millimetres,
+  mm,
   plain,
   type Result,
   rssLeadError,
@@ -23,6 +25,8 @@ import {
 import type { OptionOf } from '../input/choices.ts';
 import type { ReadingsTable } from '../input/readings-table.ts';
 import { LONG_TEXT, readRunsInSteps } from '../input/texts.ts';
+import type { Adjuster } from './adjuster/adjuster.ts';
+import { partsStated } from './adjuster/stated.ts';
 import { pairOf } from './pair-of.ts';
 import { runInSlices } from './run-in-slices.ts';
 
@@ -37,7 +41,7 @@ export interface Given {
   readonly threads: Readonly<Record<'A' | 'C', Thread>>;
   readonly values: Readonly<Record<'k' | 'eps_A' | 'eps_C', number>>;
   readonly choices: Readonly<{ allowance: OptionOf<'allowance'> }>;
-  readonly texts: Readonly<Record<'runs', string>>;
+  readonly texts: Readonly<Record<'runs' | 'adjuster', string>>;
 }
 
 export interface Calibrated {
@@ -45,6 +49,10 @@ export interface Calibrated {
   readonly agreement: LeadAgreement;
   readonly table: ReadingsTable;
   readonly nominal: number;
+  /** Of the parts where they are stated; a plain screw has no thread C. */
+  readonly threads: { readonly A: Thread; readonly C: Thread | undefined };
+  /** The parts, where they are stated. */
+  readonly adjuster: Adjuster | undefined;
   /** Relative error of the net lead that the stated lead errors allow. */
   readonly leadError: number;
   readonly stepsPerTurn: number;
@@ -79,12 +87,18 @@ const shared = {
 export const whenCalibrated = (stage: HTMLElement, redraw: () => void): void => void shared.waiting.set(stage, redraw);
 
 export const calibrationOf = (numbers: Given): Result<Found> => {
-  const pair = pairOf(numbers);
-  if (!pair.ok) return pair;
-  const { leads, Delta } = pair.value;
+  const parts = partsStated(numbers.texts.adjuster);
+  if (parts && !parts.ok) return parts;
+  const adjuster = parts?.value;
+  const threads = adjuster ? { A: adjuster.A.thread, C: adjuster.C?.thread } : numbers.threads;
+  const lead = leadOf(threads);
+  if (!lead.ok) return lead;
+  const { Delta } = lead.value;
   if (Delta === 0) return bad('nothing-to-calibrate', {});
   const { k, eps_A, eps_C } = numbers.values;
-  const errors = { ...leads, eps_A: plain(eps_A), eps_C: plain(eps_C), Delta };
+  const [A, C] = [threads.A, threads.C ?? threads.A];
+  // A plain screw has the error of its one thread.
+  const errors = { L_A: A.L, L_C: C.L, eps_A: plain(eps_A), eps_C: plain(threads.C ? eps_C : 0), Delta };
   const rss = numbers.choices.allowance === 'root-sum-square';
   const share = rss ? rssLeadError.of(errors) : worstLeadError.of(errors);
   if (!share.ok) return share;
@@ -100,12 +114,17 @@ export const calibrationOf = (numbers: Given): Result<Found> => {
       agreement: leadAgreement(calibration, { nominal: Delta, leadError }),
       table,
       nominal: Delta,
+      threads,
+      adjuster,
       leadError,
       stepsPerTurn: work.stepsPerTurn,
       serial: work.serial,
     },
   });
 };
+
+const leadOf = ({ A, C }: Calibrated['threads']): Result<{ readonly Delta: Millimetres }> =>
+  C ? pairOf({ threads: { A, C } }) : good({ Delta: mm(-A.h * A.L) });
 
 /** The same, once it is worked out and stands. */
 export const calibrated = (numbers: Given): Calibrated | undefined => {

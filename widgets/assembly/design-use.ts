@@ -17,12 +17,13 @@ import { mm, type SymbolName, symbolFact, type Thread, turnsFor } from '../engin
 import { CHOICES } from '../input/choices.ts';
 import { readThread } from '../input/designation.ts';
 import { dividerOf, stepsOf } from '../input/dividers.ts';
+import { NO_PARTS } from '../input/texts.ts';
 import type { Adjuster } from './adjuster/adjuster.ts';
 import { numbersOfAdjuster } from './adjuster/as-numbers.ts';
 import { adjusterOf } from './adjuster/from-numbers.ts';
-import { readAdjuster } from './adjuster/text.ts';
+import { partsStated } from './adjuster/stated.ts';
 import { formerNames, inPresentSign, RENAMED } from './former-names.ts';
-import { type Input, type NumberSet, readInput, writeQuantity } from './numbers.ts';
+import { type Input, mayBeNone, type NumberSet, readInput, writeQuantity } from './numbers.ts';
 import { pairOf } from './pair-of.ts';
 
 type Texts = Readonly<Record<string, string>>;
@@ -91,13 +92,22 @@ export const fillsOf = (design: Texts, set: NumberSet): ReadonlyMap<string, Fill
 export const offersOf = (design: Texts, set: NumberSet): ReadonlyMap<string, Fill & { readonly taken: boolean }> => {
   const own = todays(design);
   const ofParts = numbersOfParts(own);
-  const numbers = { ...own, ...ofParts };
+  const rest = ofParts ? Object.fromEntries(Object.entries(own).filter(([name]) => !OF_THREADS.test(name))) : own;
+  const numbers: Texts = { ...rest, ...ofParts };
   const has = (name: string) => set.inputs.some((input) => input.name === name);
   const offers = new Map<string, Fill & { readonly taken: boolean }>();
-  // Half a design beside half a chapter would be an adjuster that nobody has.
-  if (ofParts && isMore(ofParts, has)) return offers;
+  const described = has('adjuster');
+  // Half a design beside half a chapter would be an adjuster that nobody has. A page that asks for the parts themselves has it whole.
+  if (ofParts && !described && isMore(ofParts, has)) return offers;
+  const plain = ofParts !== undefined && has('C') && ofParts.C === undefined;
   for (const input of set.inputs) {
     const { name } = input;
+    if (plain && OF_THREADS.test(name)) continue;
+    if (mayBeNone(input) && numbers.adjuster === undefined && numbers.A !== undefined) {
+      // Parts of an earlier design would rule over the threads of this one.
+      offers.set(name, { text: NO_PARTS, worked: true, taken: true });
+      continue;
+    }
     if (OF_ONE_EXAMPLE.has(name) || ofAnotherPart(name, (n) => has(n) || numbers[n] !== undefined)) continue;
     // Readings that are counted in steps were counted by the steps of their own head.
     if (name === 'k' && has('runs') && numbers.runs === undefined) continue;
@@ -136,9 +146,12 @@ const workedOut = (numbers: Texts, name: string): string | undefined => {
   return undefined;
 };
 
+/** What parts say of threads and lengths: beside them no number of an earlier design stands. */
+const OF_THREADS = /^(?:[AC]|[lbXj]_[AC]|c_m[AC]|arrangement|assembly|pieces)$/;
+
 /** What a design says that is described by its parts; it stands over numbers of its own. */
 const numbersOfParts = (numbers: Texts): Texts | undefined => {
-  const described = numbers.adjuster === undefined ? undefined : readAdjuster(numbers.adjuster);
+  const described = numbers.adjuster === undefined ? undefined : partsStated(numbers.adjuster);
   return described?.ok ? numbersOfAdjuster(described.value) : undefined;
 };
 
@@ -148,7 +161,7 @@ const isMore = (ofParts: Texts, has: (name: string) => boolean): boolean =>
 
 /** The adjuster that the threads and lengths of a design make, where it has them all; one described by its parts has said its numbers already. */
 const adjusterIn = (numbers: Texts): Adjuster | undefined => {
-  if (numbers.adjuster !== undefined) return undefined;
+  if (numbers.adjuster !== undefined && numbers.adjuster !== NO_PARTS) return undefined;
   const [A, C] = [threadIn(numbers, 'A'), threadIn(numbers, 'C')];
   const [l_A, b_A, l_C, b_C] = [
     amount(numbers, 'l_A'),

@@ -13,6 +13,7 @@ import {
 import type { OptionOf } from '../input/choices.ts';
 import { reasonOf } from '../words/reason.ts';
 import { type Adjuster, type Fitted, type Standing, standing } from './adjuster/adjuster.ts';
+import { arrangementOf } from './adjuster/as-numbers.ts';
 import { type Arrangement, adjusterOf } from './adjuster/from-numbers.ts';
 import type { ThreadEnd } from './adjuster/part.ts';
 import type { BothThreads } from './pair-of.ts';
@@ -33,13 +34,18 @@ export interface Side extends Fitted {
 }
 
 export interface FitState {
-  readonly arrangement: Arrangement;
+  /** Undefined where it is none that pages name. */
+  readonly arrangement: Arrangement | undefined;
   readonly adjuster: Adjuster;
   readonly standing: Standing;
   readonly A: Side;
   readonly C: Side;
   /** Of a nested pair: the wall by limits, or why only its nominal size is known. */
   readonly wall: Wall | { readonly nominalOnly: string } | undefined;
+}
+
+interface Named {
+  readonly arrangement: Arrangement;
 }
 
 /** The lengths of screws and nuts, and how they were put together. */
@@ -52,7 +58,7 @@ export interface FitNumbers {
 }
 
 /** `n` turns from where it was put together, as far as the stops let it. */
-export const fitStateOf = ({ threads, values, choices, ball }: FitNumbers, n: number): Result<FitState> => {
+export const fitStateOf = ({ threads, values, choices, ball }: FitNumbers, n: number): Result<FitState & Named> => {
   const { l_A, b_A, l_C, b_C, q_e } = values;
   const made = adjusterOf({
     threads,
@@ -61,16 +67,24 @@ export const fitStateOf = ({ threads, values, choices, ball }: FitNumbers, n: nu
     ...(ball !== undefined && { ball }),
   });
   if (!made.ok) return made;
-  const adjuster = made.value;
-  return good({
-    arrangement: choices.arrangement,
-    adjuster,
-    standing: standing(adjuster, n),
-    A: sideOf(adjuster.A),
-    C: sideOf(adjuster.C as Fitted),
-    wall: choices.arrangement === 'nested' ? wallOf(threads.A, threads.C) : undefined,
-  });
+  const { arrangement } = choices;
+  return good({ ...fitOf(made.value, made.value.C as Fitted, n, arrangement), arrangement });
 };
+
+/** Of an adjuster with two threads, whoever described it; one that is nested has a wall. */
+export const fitOf = (
+  adjuster: Adjuster,
+  C: Fitted,
+  n: number,
+  arrangement: Arrangement | undefined = arrangementOf(adjuster),
+): FitState => ({
+  arrangement,
+  adjuster,
+  standing: standing(adjuster, n),
+  A: sideOf(adjuster.A),
+  C: sideOf(C),
+  wall: arrangement === 'nested' ? wallOf(adjuster.A.thread, C.thread) : undefined,
+});
 
 const sideOf = (fitted: Fitted): Side => {
   const { joint, start, rate } = fitted;

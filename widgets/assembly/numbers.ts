@@ -22,8 +22,9 @@ import { CHOICES, type ChoiceName } from '../input/choices.ts';
 import { readThread } from '../input/designation.ts';
 import { formatOf, show, timeUnit, type UnitView } from '../input/format.ts';
 import { readNumber, readQuantity, readTime } from '../input/quantity.ts';
-import { TEXTS, type TextName } from '../input/texts.ts';
-import { readAdjuster, tidyAdjuster } from './adjuster/text.ts';
+import { NO_PARTS, TEXTS, type TextName } from '../input/texts.ts';
+import { describedAdjuster } from './adjuster/stated.ts';
+import { tidyAdjuster } from './adjuster/text.ts';
 
 declare module '../engine/kernel/result.ts' {
   interface Refusals {
@@ -84,9 +85,10 @@ export const fieldUnit = (name: SymbolName, view: UnitView): Unit => {
 export const readInput = (input: Input, text: string, view: UnitView): Result<Value> => {
   if (input.kind === 'thread') return readThread(text);
   if (input.kind === 'text') {
+    if (mayBeNone(input) && ['', NO_PARTS].includes(text.trim().toLowerCase())) return good(NO_PARTS);
     const read = TEXTS[input.name].read(text);
     if (!read.ok || input.name !== 'adjuster') return read;
-    const adjuster = readAdjuster(read.value);
+    const adjuster = describedAdjuster(read.value);
     return adjuster.ok ? good(tidyAdjuster(read.value)) : adjuster;
   }
   if (input.kind === 'choice') {
@@ -109,6 +111,10 @@ export const readInput = (input: Input, text: string, view: UnitView): Result<Va
   }
   return good(value);
 };
+
+/** Whether a field of parts may state none: one that begins so, and that of a design. */
+export const mayBeNone = (input: Input): boolean =>
+  input.name === 'adjuster' && ['', NO_PARTS].includes(input.start.toLowerCase());
 
 /** A bound is written with nine digits like any value, and its own writing must not fall outside it. */
 const ontoBound = ({ min, max }: Extract<Input, { kind: 'quantity' }>, value: number): number =>
@@ -190,21 +196,14 @@ export const scopeOf = (numbers: Numbers): Record<string, number> => {
   return scope;
 };
 
-/** Worked out once a thread, since every sentence and example asks for its scope on every frame of a drag. */
-const limitsKnown = new WeakMap<Thread, readonly (readonly [string, number])[]>();
 const pitchLimits = (thread: Thread): readonly (readonly [string, number])[] => {
-  let limits = limitsKnown.get(thread);
-  if (limits === undefined) {
-    const fit = fitOfThread(thread);
-    limits = fit.ok
-      ? [
-          ['d_2min', fit.value.screw.pitch.min],
-          ['d_2max', fit.value.screw.pitch.max],
-          ['D_2min', fit.value.nut.pitch.min],
-          ['D_2max', fit.value.nut.pitch.max],
-        ]
-      : [];
-    limitsKnown.set(thread, limits);
-  }
-  return limits;
+  const fit = fitOfThread(thread);
+  return fit.ok
+    ? [
+        ['d_2min', fit.value.screw.pitch.min],
+        ['d_2max', fit.value.screw.pitch.max],
+        ['D_2min', fit.value.nut.pitch.min],
+        ['D_2max', fit.value.nut.pitch.max],
+      ]
+    : [];
 };

@@ -1,7 +1,8 @@
-/** Under the fields of a figure or an example, while a design is in use: which of them it has filled, and which it has not. */
+/** In the foot of a figure or under the fields of an example, while a design is in use: which of them it has filled, and which it has not. */
 import { FIELDS_FROM, fromDesign } from '#words/client.ts';
 import { offersOf } from '../assembly/design-use.ts';
 import { type Input, type NumberSet, readInput, writeValue } from '../assembly/numbers.ts';
+import { NO_PARTS } from '../input/texts.ts';
 import { designInUse, onDesignsChange } from './design-store.ts';
 import { make, setText } from './dom.ts';
 import type { Store } from './store.ts';
@@ -30,6 +31,7 @@ export const fieldsFrom = (
     const field = store.field(set.id, input.name);
     if (!field) continue;
     const offer = offers.get(input.name);
+    if (offer?.text === NO_PARTS) continue;
     const given = offer ? readInput(input, offer.text, 'metric') : undefined;
     const written = writeValue(input, field.value, 'metric');
     const filled =
@@ -72,9 +74,15 @@ export const noteOf = (
   };
 };
 
-export const mountDesignNote = (place: HTMLElement, store: Store, until: AbortSignal): void => {
-  const set = store.sets.get(place.dataset.inputs ?? '');
-  const names = (place.dataset.names ?? '').split(' ');
+/** `place` is where the note stands; the fields it tells of are those in `fields`. */
+export const mountDesignNote = (
+  place: HTMLElement,
+  fields: readonly HTMLElement[],
+  store: Store,
+  until: AbortSignal,
+): void => {
+  const set = store.sets.get(fields[0]?.dataset.inputs ?? '');
+  const names = fields.flatMap((field) => (field.dataset.names ?? '').split(' '));
   const inputs = set?.inputs.filter((input) => names.includes(input.name)) ?? [];
   if (!set || inputs.length === 0) return;
   const summary = make('summary', {});

@@ -66,6 +66,11 @@ export const mountDesigns = (place: HTMLElement, store: Store, until: AbortSigna
   const name = make('input', { type: 'text', id: 'design-name', maxlength: '200', autocomplete: 'off' });
   const from = make('select', { id: 'design-from' });
   for (const id of store.sets.keys()) from.append(make('option', { value: id }, id.replace(/-/g, ' ')));
+  // What the reader worked on last is what they mean to keep; a design that fills many sets at once says nothing of that.
+  store.onChange((sets, view) => {
+    const [only, ...more] = sets;
+    if (only !== undefined && more.length === 0 && !view) from.value = only;
+  });
   const keep = make('button', { type: 'submit' }, KEEP);
   const form = make(
     'form',

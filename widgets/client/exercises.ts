@@ -23,7 +23,8 @@ import type { stepLines } from '../exercises/steps-text.ts';
 import { saveFile } from '../figures/kit/save.ts';
 import { answerForm } from './answer-form.ts';
 import { all, make, setText, whenSent } from './dom.ts';
-import { eraseProgress, progress, progressSays, progressText, recordTry, tallyOf } from './progress.ts';
+import { eraseJourney, journey, tellMoved } from './journey.ts';
+import { eraseProgress, progress, progressSays, recordTry, tallyOf } from './progress.ts';
 import { writeSteps } from './step-line.ts';
 import type { Store } from './store.ts';
 
@@ -101,6 +102,7 @@ const practise = (
     verdict.dataset.kind = kind;
     if (kind === 'unread') return;
     recordTry(item.exercise.id, kind === 'right');
+    tellMoved();
     after();
     if (kind === 'right') return;
     wrong++;
@@ -140,6 +142,9 @@ export const mountExercises = (root: HTMLElement, exercises: readonly Exercise[]
   }
 };
 
+/** All that is kept of a reader’s progress. */
+const progressFile = (): string => `${JSON.stringify({ exercises: progress(), ...journey() }, null, 2)}\n`;
+
 /** What was solved so far, with a way to take it along and a way to be rid of it. */
 const progressLine = (ids: readonly string[]): { place: HTMLElement; refresh: () => void } => {
   const says = make('span');
@@ -148,15 +153,17 @@ const progressLine = (ids: readonly string[]): { place: HTMLElement; refresh: ()
   const refresh = () => {
     setText(says, progressSays(ids));
     setText(erase, ERASE_PROGRESS);
-    erase.hidden = save.hidden = Object.keys(progress()).length === 0;
+    const { done, predicted } = journey();
+    erase.hidden = save.hidden = Object.keys(progress()).length + done.length + predicted.length === 0;
   };
-  save.addEventListener('click', () => saveFile(progressText(), 'notebook-progress.json', 'application/json'));
+  save.addEventListener('click', () => saveFile(progressFile(), 'notebook-progress.json', 'application/json'));
   erase.addEventListener('click', () => {
     if (erase.textContent === ERASE_PROGRESS) {
       setText(erase, ERASE_ALL);
       return;
     }
     eraseProgress();
+    eraseJourney();
     // The button goes away; the reader's keys stay on the line it stood in.
     place.focus();
     refresh();

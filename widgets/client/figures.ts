@@ -2,16 +2,18 @@
 
 import { pictureKept, SAVE_AS_CSV } from '#words/client.ts';
 import type { Drawn, Figure } from '../figures/kit/figure.ts';
-import { pictureOf, tableCsv, tableHtml } from '../figures/kit/figure-parts.ts';
+import { pictureOf, readingsOf, tableCsv, tableHtml } from '../figures/kit/figure-parts.ts';
 import { saveFile } from '../figures/kit/save.ts';
 import { reasonOf } from '../words/reason.ts';
 import { all, make, setText } from './dom.ts';
+import type { Folds } from './folds.ts';
 import type { Store } from './store.ts';
 
 export const mountFigure = (
   place: HTMLElement,
   figure: Figure,
   store: Store,
+  folds: Folds,
   announce: (text: string) => void,
   until: AbortSignal,
 ): void => {
@@ -20,6 +22,7 @@ export const mountFigure = (
   if (!stage) return;
   const says = place.querySelector('[data-says]');
   const refusal = place.querySelector('[data-refusal]');
+  const readings = place.querySelector<HTMLElement>('[data-readings]');
   const table = place.querySelector<HTMLElement>('[data-table]');
   const details = table?.closest('details');
 
@@ -45,14 +48,34 @@ export const mountFigure = (
   const words = () => {
     if (!drawn) return;
     setText(says, drawn.caption());
+    readOff();
     if (details?.open) fillTable();
+  };
+  let readBefore = '';
+  const readOff = () => {
+    if (!readings || !drawn) return;
+    const now = readingsOf(drawn, set);
+    if (now === readBefore) return;
+    readBefore = now;
+    const held = readings.contains(document.activeElement)
+      ? document.activeElement?.getAttribute('data-key')
+      : undefined;
+    readings.innerHTML = now;
+    if (held) readings.querySelector<HTMLElement>(`[data-key="${CSS.escape(held)}"]`)?.focus({ preventScroll: true });
+    drawn.update(stage);
   };
   const fillTable = () => {
     if (table && drawn) table.innerHTML = tableHtml(drawn.table());
   };
 
+  // A text that was refused in a field that is idle now changes nothing here.
   const markWrong = () => {
-    const wrong = store.sets.get(set)?.inputs.some((i) => store.field(set, i.name)?.reason !== undefined) ?? false;
+    const idle = figure.idle(store.numbers(set));
+    folds.idle(idle);
+    const wrong =
+      store.sets
+        .get(set)
+        ?.inputs.some((i) => !idle.includes(i.name) && store.field(set, i.name)?.reason !== undefined) ?? false;
     place.classList.toggle('last-good', wrong);
   };
 
@@ -85,7 +108,7 @@ export const mountFigure = (
     words();
     window.clearTimeout(settle);
     settle = window.setTimeout(() => {
-      if (place.contains(document.activeElement)) announce(says?.textContent ?? '');
+      if (place.contains(document.activeElement) && !place.matches('.untold')) announce(says?.textContent ?? '');
     }, 700);
   };
   const refresh = () => {
@@ -136,8 +159,10 @@ export const mountPointing = (root: HTMLElement): void => {
     lit = symbol;
     if (symbol !== '') for (const place of all(root, `[data-sym="${CSS.escape(symbol)}"]`)) place.classList.add('lit');
   };
-  root.addEventListener('pointerover', (event) => {
+  const point = (event: Event) => {
     const at = event.target instanceof Element ? event.target.closest('[data-sym]') : null;
     light(at?.getAttribute('data-sym') ?? '');
-  });
+  };
+  root.addEventListener('pointerover', point);
+  root.addEventListener('focusin', point);
 };

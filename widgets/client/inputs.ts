@@ -26,7 +26,8 @@ let serial = 0;
 export const mountInputs = (place: HTMLElement, store: Store): void => {
   const set = place.dataset.inputs ?? '';
   const names = (place.dataset.names ?? '').split(' ');
-  const inputs = store.sets.get(set)?.inputs.filter((i) => names.includes(i.name)) ?? [];
+  const all = store.sets.get(set)?.inputs ?? [];
+  const inputs = names.flatMap((name) => all.find((input) => input.name === name) ?? []);
   if (inputs.length === 0) return;
   const rows = inputs.map((input) =>
     input.kind === 'choice' ? choiceRow(set, input, store) : typedRow(set, input, store),
@@ -63,7 +64,12 @@ const typedRow = (set: string, input: Exclude<Input, { kind: 'choice' }>, store:
   const go = stepBy(set, input, store);
   if (go) {
     const button = (sign: 1 | -1, face: string, says: string) => {
-      const b = make('button', { type: 'button', class: 'step', 'aria-label': stepTold(input.label, says) }, face);
+      // No stop for Tab: the arrow keys in the field do the same, and a field is one stop.
+      const b = make(
+        'button',
+        { type: 'button', class: 'step', tabindex: '-1', 'aria-label': stepTold(input.label, says) },
+        face,
+      );
       b.addEventListener('click', () => go(sign));
       return b;
     };
@@ -89,7 +95,7 @@ const typedRow = (set: string, input: Exclude<Input, { kind: 'choice' }>, store:
   });
   const element = make(
     'div',
-    { class: `field ${input.kind}`, 'data-sym': input.kind === 'thread' ? '' : input.name },
+    { class: `field ${input.kind}`, 'data-field': input.name, 'data-sym': input.kind === 'thread' ? '' : input.name },
     make('label', { for: id }, capital(input.label)),
     box,
     note,
@@ -211,7 +217,11 @@ const tenthOf = (value: number): number => {
 const choiceRow = (set: string, input: Extract<Input, { kind: 'choice' }>, store: Store): Row => {
   const { says, options } = CHOICES[input.name];
   const group = `choice-${++serial}`;
-  const element = make('fieldset', { class: 'field choice' }, make('legend', {}, capital(says)));
+  const element = make(
+    'fieldset',
+    { class: 'field choice', 'data-field': input.name },
+    make('legend', {}, capital(says)),
+  );
   for (const option of options) {
     const radio = make('input', { type: 'radio', name: group, value: option });
     radio.addEventListener('change', () => store.type(set, input.name, option));

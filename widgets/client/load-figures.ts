@@ -1,15 +1,13 @@
 /**
- * Fetches the script of a figure when it comes near the window, and before it the plot library where the figure draws with
- * it. Classic scripts, since a page may run from a file; the dev server imports the modules themselves.
+ * Fetches the script of a figure when it comes near the window, and before it those that carry what it shares with others. Classic
+ * scripts, since a page may run from a file; the dev server imports the modules themselves.
  */
 import type { Figure } from '../figures/kit/figure.ts';
 
-interface Scripts {
-  readonly library: string;
-  readonly figures: Readonly<
-    Record<string, { readonly file: string; readonly plot: boolean; readonly worker?: string }>
-  >;
-}
+/** By late script its file, those that run before it, in their order, and its worker. */
+type Scripts = Readonly<
+  Record<string, { readonly file: string; readonly before: readonly string[]; readonly worker?: string }>
+>;
 declare const __FIGURES__: Scripts;
 
 /** What a script exports: a figure under whatever name. */
@@ -24,7 +22,7 @@ declare global {
 const fetched = new Map<string, Promise<boolean>>();
 
 /** Runs a script once; false where it can't be had, and the printed picture stays. */
-const run = (file: string): Promise<boolean> => {
+export const runScript = (file: string): Promise<boolean> => {
   const known = fetched.get(file);
   if (known) return known;
   const running = new Promise<boolean>((resolve) => {
@@ -66,11 +64,12 @@ export const loadFigure = async (name: string): Promise<Figure | undefined> => {
 
 /** Where the script of a figure's worker stands, if it has one; the dev server has all of them in one place. */
 const workerOf = (name: string): string | undefined =>
-  import.meta.env.DEV ? `/widgets/figures/${name}/worker.ts` : __FIGURES__.figures[name]?.worker;
+  import.meta.env.DEV ? `/widgets/figures/${name}/worker.ts` : __FIGURES__[name]?.worker;
 
 const fromScript = async (name: string): Promise<FigureModule | undefined> => {
-  const script = __FIGURES__.figures[name];
-  if (!script || (script.plot && !(await run(__FIGURES__.library))) || !(await run(script.file))) return undefined;
+  const script = __FIGURES__[name];
+  if (!script) return undefined;
+  for (const file of [...script.before, script.file]) if (!(await runScript(file))) return undefined;
   return window.notebookFigures?.[name];
 };
 

@@ -9,6 +9,7 @@ import { all, make, setText } from './dom.ts';
 import { mountExample, mountQuantities } from './examples.ts';
 import { mountExercises, mountReview } from './exercises.ts';
 import { mountFigure, mountPointing } from './figures.ts';
+import { mountFolds } from './folds.ts';
 import { mountInputs } from './inputs.ts';
 import { keepAddress } from './keep-address.ts';
 import { loadFigure, loadModule } from './load-figures.ts';
@@ -17,7 +18,10 @@ import { mountPrediction } from './predictions.ts';
 import { mountPrinting } from './printing.ts';
 import { mountProjector } from './projector.ts';
 import { mountScrollers } from './scrollers.ts';
+import { mountSearch } from './search.ts';
+import { mountSymbolCards } from './symbol-card.ts';
 import { mountTools } from './tools.ts';
+import { mountWay } from './way.ts';
 
 /** Wakes the page for as long as it stands: what it hears beyond its own body it hears until then. */
 const wake = (until: AbortSignal) => {
@@ -37,13 +41,12 @@ const wake = (until: AbortSignal) => {
   for (const place of all(root, '[data-tools]')) {
     mountTools(place, store);
     mountDesigns(place, store, until);
+    if (place.dataset.search) mountSearch(place, place.dataset.search);
     const gone = withoutField(search, store.sets);
     if (gone !== '') place.append(make('p', { class: 'field-note', role: 'status' }, gone));
   }
-  for (const place of all(root, '[data-inputs]')) {
-    mountInputs(place, store);
-    mountDesignNote(place, store, until);
-  }
+  for (const place of all(root, '[data-inputs]')) mountInputs(place, store);
+  for (const place of all(root, '.example > [data-inputs]')) mountDesignNote(place, [place], store, until);
   for (const example of model.examples)
     for (const place of all(root, `[data-example="${example.id}"]`))
       mountExample(place, example.set, example.steps, store);
@@ -65,17 +68,23 @@ const wake = (until: AbortSignal) => {
   mountQuantities(root, model.live, store);
   mountPointing(root);
   mountScrollers(root, store);
+  for (const place of all(root, '.foot-line'))
+    mountDesignNote(place, all(place.closest('figure') ?? place, '[data-inputs]'), store, until);
   mountProjector(root, until);
-  for (const figure of all(root, '[data-figure]'))
+  for (const figure of all(root, '[data-figure]')) {
+    const folds = mountFolds(figure, store, announce, until);
     whenSeen(figure, async () => {
       const drawn = await loadFigure(figure.dataset.figure ?? '');
-      if (drawn) return mountFigure(figure, drawn, store, announce, until);
+      if (drawn) return mountFigure(figure, drawn, store, folds, announce, until);
       figure.classList.add('stale');
       setText(figure.querySelector('[data-refusal]'), SCRIPT_MISSING);
     });
+  }
 
   keepAddress(store, until);
 
+  mountSymbolCards(root, model, store, announce, until);
+  mountWay(root, until);
   mountPrinting(root, until);
   document.documentElement.dataset.awake = 'true';
 };

@@ -11,6 +11,7 @@ import type { Prediction } from '../page/model.ts';
 import { reasonOf } from '../words/reason.ts';
 import { answerForm } from './answer-form.ts';
 import { make, setText, whenSent } from './dom.ts';
+import { recordPrediction } from './journey.ts';
 import { judgePrediction } from './prediction-words.ts';
 import type { Store } from './store.ts';
 
@@ -50,6 +51,7 @@ export const mountPrediction = (place: HTMLElement, model: Prediction, store: St
     }
     made = read.value.value;
     judge();
+    recordPrediction(document.body.dataset.page ?? '', index);
     reveal.open = true;
   });
   store.onChange((_sets, view) => {

@@ -1,34 +1,69 @@
 /**
- * Paper has no folds, so what a page folds away is opened for print and closed after it. Answers to predictions and exercises stay as
- * the reader has left them, since a printed chapter is worked with a pencil; a button prints them all.
+ * Paper has no folds, so what a page folds away is opened for print and closed after it. A chapter is printed in one of three ways,
+ * chosen before: to read, with the answers that the reader has opened; as a worksheet, which has questions and room in place of text
+ * and answers; or with all answers. The browser's own command prints it to read.
  */
-import { ON_PAPER, PRINT_CHAPTER, PRINT_WITH_ANSWERS, PRINTING } from '#words/client.ts';
+import {
+  ON_PAPER,
+  PRINT_TO_READ,
+  PRINT_WITH_ANSWERS,
+  PRINT_WORKSHEET,
+  PRINTING,
+  WORKSHEET_HEAD,
+} from '#words/client.ts';
 import { make } from './dom.ts';
 
 /** What gives an answer away; print.css leaves the same ones closed where there is no script. */
 const ANSWERS = '.reveal, .hint, .worked';
+/** What stands elsewhere in full, so that its one line is enough. */
+const SHORT = '.again, .givens';
+/** What a section of a worksheet is kept for. */
+const TO_DO = 'figure, .example, .predict, .exercise';
+
+type Way = 'read' | 'worksheet' | 'answers';
 
 export const mountPrinting = (root: HTMLElement, until: AbortSignal): void => {
-  const folds = () => [...root.querySelectorAll('details')];
-  let opened: HTMLDetailsElement[] = [];
-  const unfold = () => {
-    const shut = folds().filter((d) => !d.open && (root.dataset.answers !== undefined || !d.matches(ANSWERS)));
-    for (const details of shut) details.open = true;
-    opened.push(...shut);
+  let way: Way = 'read';
+  let turned: HTMLDetailsElement[] = [];
+  const turn = (details: Iterable<HTMLDetailsElement>, open: boolean) => {
+    for (const one of details)
+      if (one.open !== open) {
+        one.open = open;
+        turned.push(one);
+      }
   };
-  const foldBack = () => {
-    for (const details of opened) details.open = false;
-    opened = [];
-    delete root.dataset.answers;
+  const prepare = () => {
+    root.dataset.printed = way;
+    const folds = [...root.querySelectorAll('details')];
+    turn(
+      folds.filter((d) => !d.matches(SHORT) && (way === 'answers' || !d.matches(ANSWERS))),
+      true,
+    );
+    if (way === 'worksheet')
+      turn(
+        folds.filter((d) => d.matches(ANSWERS)),
+        false,
+      );
   };
-  window.addEventListener('beforeprint', unfold, { signal: until });
-  window.addEventListener('afterprint', foldBack, { signal: until });
+  const restore = () => {
+    for (const details of turned) details.open = !details.open;
+    turned = [];
+    way = 'read';
+    delete root.dataset.printed;
+  };
+  window.addEventListener('beforeprint', prepare, { signal: until });
+  window.addEventListener('afterprint', restore, { signal: until });
 
   const article = root.querySelector('article');
   if (!article?.querySelector('[data-predict], [data-exercise]')) return;
-  const button = (text: string, act: () => void) => {
+  for (const heading of article.querySelectorAll('h2')) if (!hasTask(heading)) heading.classList.add('without-task');
+  article.querySelector('h1')?.after(make('p', { class: 'worksheet-head', 'aria-hidden': 'true' }, WORKSHEET_HEAD));
+  const button = (text: string, chosen: Way) => {
     const b = make('button', { type: 'button', class: 'plain' }, text);
-    b.addEventListener('click', act);
+    b.addEventListener('click', () => {
+      way = chosen;
+      window.print();
+    });
     return b;
   };
   article.append(
@@ -39,12 +74,17 @@ export const mountPrinting = (root: HTMLElement, until: AbortSignal): void => {
       make(
         'div',
         { class: 'button-row' },
-        button(PRINT_CHAPTER, () => window.print()),
-        button(PRINT_WITH_ANSWERS, () => {
-          root.dataset.answers = '';
-          window.print();
-        }),
+        button(PRINT_TO_READ, 'read'),
+        button(PRINT_WORKSHEET, 'worksheet'),
+        button(PRINT_WITH_ANSWERS, 'answers'),
       ),
     ),
   );
+};
+
+/** Whether anything is to be done between this heading and the next. */
+const hasTask = (heading: Element): boolean => {
+  for (let next = heading.nextElementSibling; next && next.tagName !== 'H2'; next = next.nextElementSibling)
+    if (next.matches(TO_DO)) return true;
+  return false;
 };

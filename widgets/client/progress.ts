@@ -42,8 +42,6 @@ export const recordTry = (id: string, right: boolean): void => {
 
 export const eraseProgress = (): void => writeStored(KEY, '');
 
-export const progressText = (): string => `${JSON.stringify({ exercises: progress() }, null, 2)}\n`;
-
 export const progressSays = (ids: readonly string[]): string => {
   const all = progress();
   const done = ids.filter((id) => Object.hasOwn(all, id) && (all[id]?.right ?? 0) > 0).length;

@@ -1,11 +1,13 @@
 /**
  * Showing one thing to a room: a figure or a worked example over the whole window in large type, its numbers still alive.
- * Arrow or page keys go to the next and the one before; results of an example stay hidden until asked for, step by
- * step; Escape closes. Keys that a field or a knob has use for stay theirs.
+ * Arrow or page keys go to the next and the one before. What a room is to predict stays hidden until asked for: the results of an
+ * example step by step, what is read off a figure all at once, to be hidden again before the next turn. Escape closes. Keys that a
+ * field or a knob has use for stay theirs.
  */
 import {
   CLOSE,
   CLOSE_PROJECTOR,
+  HIDE_READINGS,
   NEXT_ONE,
   NEXT_STEP,
   ONE_BEFORE,
@@ -13,8 +15,10 @@ import {
   placeOf,
   SHOW_LARGE,
   SHOW_NEXT_STEP,
+  SHOW_READINGS,
 } from '#words/client.ts';
 import { all, make, setText } from './dom.ts';
+import { enlarge } from './enlarge.ts';
 
 export const mountProjector = (root: HTMLElement, until: AbortSignal): void => {
   const shown = all(root, 'article > figure.live, article > .example');
@@ -27,6 +31,8 @@ export const mountProjector = (root: HTMLElement, until: AbortSignal): void => {
     return b;
   };
   const step = button(NEXT_STEP, SHOW_NEXT_STEP, () => tell());
+  const readings = make('button', { type: 'button' }, SHOW_READINGS);
+  readings.addEventListener('click', () => read(!shown[at]?.matches('.untold')));
   const onward = button('→', NEXT_ONE, () => go(at + 1));
   const bar = make(
     'div',
@@ -35,6 +41,7 @@ export const mountProjector = (root: HTMLElement, until: AbortSignal): void => {
     name,
     onward,
     step,
+    readings,
     button(CLOSE, CLOSE_PROJECTOR, () => close()),
   );
   bar.hidden = true;
@@ -55,6 +62,15 @@ export const mountProjector = (root: HTMLElement, until: AbortSignal): void => {
     step.hidden = done;
   };
 
+  /** Hides or shows what is read off a figure. */
+  const read = (hide: boolean) => {
+    const figure = shown[at];
+    if (!figure?.matches('figure')) return;
+    figure.classList.toggle('untold', hide);
+    setText(readings, hide ? SHOW_READINGS : HIDE_READINGS);
+  };
+  let shrink = () => {};
+
   const go = (next: number) => {
     const element = shown[next];
     if (!element) return;
@@ -69,12 +85,21 @@ export const mountProjector = (root: HTMLElement, until: AbortSignal): void => {
     document.documentElement.classList.add('projecting');
     bar.hidden = false;
     offerStep();
+    const pictured = element.matches('figure');
+    readings.hidden = !pictured;
+    if (pictured) {
+      read(true);
+      shrink = enlarge(element, bar);
+    }
     setText(name, placeOf(next + 1, shown.length));
     element.scrollTop = 0;
     if (!bar.contains(document.activeElement)) onward.focus();
   };
 
   const leave = () => {
+    shrink();
+    shrink = () => {};
+    for (const element of all(root, '.untold')) element.classList.remove('untold');
     for (const element of all(root, '.projected')) element.classList.remove('projected');
     for (const element of all(root, '[inert]')) element.removeAttribute('inert');
   };
@@ -96,7 +121,10 @@ export const mountProjector = (root: HTMLElement, until: AbortSignal): void => {
       back = open;
       go(index);
     });
-    element.append(open);
+    // Beside the title of a calculation, in the foot of a figure.
+    const title = element.querySelector(':scope > h3');
+    if (title) title.after(open);
+    else (element.querySelector('.foot-line') ?? element).append(open);
   }
 
   const press = (event: KeyboardEvent) => {
@@ -111,7 +139,10 @@ export const mountProjector = (root: HTMLElement, until: AbortSignal): void => {
         : event.key === 'ArrowLeft' || event.key === 'PageUp'
           ? -1
           : 0;
-    if (event.key === 'ArrowDown') tell();
+    if (event.key === 'ArrowDown') {
+      tell();
+      read(false);
+    } else if (event.key === 'ArrowUp') read(true);
     else if (way !== 0) go(at + way);
     else return;
     event.preventDefault();

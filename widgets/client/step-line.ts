@@ -3,8 +3,9 @@
 import type { Step, StepOutcome } from '../assembly/steps.ts';
 import { type SymbolName, symbolFact } from '../engine/index.ts';
 import { formatOf, show, showInFormula, type UnitView } from '../input/format.ts';
+import { aroundPoint } from '../page/around-point.ts';
 import { reasonOf } from '../words/reason.ts';
-import { all, setText } from './dom.ts';
+import { all, make, setText } from './dom.ts';
 
 /** Writes what came out into each line of an example or of a worked answer, or why nothing did. */
 export const writeSteps = (
@@ -23,12 +24,14 @@ const writeStep = (line: HTMLElement, step: Step, outcome: StepOutcome, view: Un
   line.classList.toggle('refused', !outcome.ok);
   const result = line.querySelector('[data-result]');
   if (!outcome.ok) {
-    setText(result, reasonOf(outcome));
+    result?.replaceChildren(reasonOf(outcome));
     return;
   }
   for (const slot of all(line, '[data-slot]')) {
     const symbol = slot.dataset.slot as SymbolName;
     setText(slot, showInFormula(outcome.inputs[symbol] ?? 0, formatOf(symbolFact(symbol)), view));
   }
-  setText(result, `= ${show(outcome.value, formatOf(symbolFact(step.as), step.digits), view)}`);
+  const text = `= ${show(outcome.value, formatOf(symbolFact(step.as), step.digits), view)}`;
+  if (result && result.textContent !== text)
+    result.replaceChildren(...aroundPoint(text).map((part) => make('span', {}, part)));
 };

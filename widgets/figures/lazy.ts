@@ -33,6 +33,7 @@ import { ramp } from './ramp/ramp.ts';
 import { reversalLoop } from './reversal-loop/reversal-loop.ts';
 import { roundingCost } from './rounding-cost/rounding-cost.ts';
 import { section } from './section/section.ts';
+import { solidFigure } from './solid/solid.ts';
 import { springDays } from './spring-days/spring-days.ts';
 import { threadEatenFigure } from './thread-eaten/thread-eaten.ts';
 import { threadLimits } from './thread-limits/thread-limits.ts';
@@ -42,6 +43,7 @@ import { veeCoupling } from './vee-coupling/vee-coupling.ts';
 export const LAZY: readonly Figure[] = [
   ramp,
   section,
+  solidFigure,
   adjusterFigure,
   dividedTurn,
   threadEatenFigure,

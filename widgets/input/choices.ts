@@ -3,7 +3,7 @@ export const CHOICES = {
   arrangement: { says: 'arrangement', options: ['in line', 'nested', 'one spindle, two nuts', 'thread adapter'] },
   lock: { says: 'lock of the carried part', options: ['holds', 'gives'] },
   assembly: {
-    says: 'put together with',
+    says: 'assembled with',
     options: ['both at mid-range', 'both screwed home', 'A at mid-range, C home'],
   },
   divider: { says: 'divided by', options: ['hexagon', 'square', 'twelve points', 'knob'] },
@@ -17,7 +17,7 @@ export const CHOICES = {
   law: { says: 'pieces are spread', options: ['uniform', 'normal', 'normal, gauged'] },
   errors: { says: 'lead errors of the two threads', options: ['independent', 'the same error'] },
   periodic: { says: 'periodic errors of the two threads', options: ['not measured', 'measured'] },
-  rubs: { says: 'rubbing besides the threads', options: ['nothing', 'the tip', 'a collar'] },
+  rubs: { says: 'friction other than in the threads', options: ['nothing', 'the tip', 'a collar'] },
   kept: { says: 'what stays', options: ['foot A', 'foot B', 'foot C', 'mean height'] },
   grooves: { says: 'grooves', options: ['to the middle', 'all one way', 'round the middle'] },
   spring: {
@@ -25,7 +25,7 @@ export const CHOICES = {
     options: ['base and carried', 'base and turned', 'turned and carried', 'no parts'],
   },
   action: { says: 'the spring', options: ['pulls', 'pushes'] },
-  attitude: { says: 'it stands', options: ['upright', 'on its side', 'upside down'] },
+  attitude: { says: 'position of the assembly', options: ['upright', 'on its side', 'upside down'] },
   retention: { says: 'loss of force', options: ['stated', 'fitted to two readings'] },
   plastic: { says: 'printed in', options: ['as measured', 'PLA', 'PETG', 'ABS', 'ASA', 'PC', 'nylon, dry'] },
   ranked: { says: 'rank by', options: ['least strain', 'least scatter', 'smallest'] },

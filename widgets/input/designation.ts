@@ -3,7 +3,7 @@
  *
  * Metric `M10×1.5`, `M16×Ph3P1.5` (several starts by lead and pitch, ISO 965-1); Unified `3/8-16 UNC`, `#10-32 UNF`
  * (ASME B1.1); anything else of the 60° form as `12 mm × 1.1 mm`. After that the class (`-6g`, `-2A`), the starts of
- * an inch or free thread (` 2-start`) and ` LH`. Lengths in mm; hand +1 right, −1 left.
+ * an inch or free thread (` 2-start`), pitch diameters as measured (` d2 8.95 D2 9.1–9.12`) and ` LH`. Lengths in mm; hand +1 right, −1 left.
  *
  * Steps: tidy the characters; take off class, starts and hand; try metric, then inch or free; check the limits. What
  * can't be read gives one sentence. The length is bounded before any pattern runs.
@@ -12,8 +12,8 @@
 import { bad, good, type Result, symbolFact, type Thread } from '../engine/index.ts';
 import { readInchOrFree } from './designation-inch.ts';
 import { type Extras, finish } from './designation-limits.ts';
+import { measuredOf, takeMeasured } from './designation-measured.ts';
 import { isMetric, readMetric } from './designation-metric.ts';
-import { LONGEST_TEXT } from './quantity.ts';
 
 declare module '../engine/kernel/result.ts' {
   interface Refusals {
@@ -29,12 +29,31 @@ declare module '../engine/kernel/result.ts' {
 
 /** A thread such as `M10x1.5`, `3/8-16 UNC-2A LH` or `12 x 1.1 mm, 2 start`, or one sentence that says how to mend it. */
 export const readThread = (text: string): Result<Thread> => {
-  if (!(text.length <= LONGEST_TEXT)) return bad('thread-too-long', { text, most: LONGEST_TEXT });
-  const tidied = tidy(text);
+  if (!(text.length <= LONGEST_THREAD)) return bad('thread-too-long', { text, most: LONGEST_THREAD });
+  let known = lately.get(text);
+  if (known === undefined) {
+    known = readNew(text);
+    if (lately.size >= REMEMBERED) lately.clear();
+    lately.set(text, known);
+  }
+  return known;
+};
+
+/** What was read lately: fields, parts and drawings of a page ask for the same few threads on every frame. */
+const lately = new Map<string, Result<Thread>>();
+const REMEMBERED = 200;
+
+const readNew = (text: string): Result<Thread> => {
+  const { rest, found } = takeMeasured(text);
+  const tidied = tidy(rest);
   if (tidied === '') return bad('thread-empty', {});
   const thread = readOne(tidied, text);
-  return !thread.ok && holdsTwo(tidied) ? bad('two-threads', { text }) : thread;
+  if (!thread.ok) return holdsTwo(tidied) ? bad('two-threads', { text }) : thread;
+  return found.length === 0 ? thread : measuredOf(thread.value, found, text);
 };
+
+/** A free thread of several starts with both its pitch diameters measured. */
+const LONGEST_THREAD = 100;
 
 /** One spelling for each character and word: `M 10 х 1,5` becomes `M 10x1.5`, `1¼” – 7` becomes `1 1/4 in-7`. */
 const tidy = (text: string): string =>

@@ -48,12 +48,15 @@ export const readPartsList = (text: string): Result<PartsList> => {
     if (!read.ok) return read;
     parts.push(read.value);
   }
-  return good({
-    parts,
-    total: parts.reduce((sum, { count, price }) => sum + count * (price ?? 0), 0),
-    unpriced: parts.filter((p) => p.price === undefined).map((p) => p.name),
-  });
+  return good(totalled(parts));
 };
+
+/** The list with its sum, of the parts that have a price. */
+export const totalled = (parts: readonly PartLine[]): PartsList => ({
+  parts,
+  total: parts.reduce((sum, { count, price }) => sum + count * (price ?? 0), 0),
+  unpriced: parts.filter((p) => p.price === undefined).map((p) => p.name),
+});
 
 const readPart = (row: string): Result<PartLine> => {
   const [name = '', cost] = row.split(/:\s*/, 2);

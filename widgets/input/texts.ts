@@ -122,6 +122,8 @@ const readTemperature = (text: string): Result<string> => {
 
 /** Ten rows of some length; a link still carries it. */
 export const LONGEST_ADJUSTER = 2000;
+/** What stands in a field of parts that may be left empty, where no parts are stated. */
+export const NO_PARTS = 'none';
 /** Five hundred rows; a link carries the first fifty or so. */
 export const LONGEST_DRAWER = 60_000;
 
@@ -184,7 +186,7 @@ export const TEXTS = {
     rows: 3,
   },
   stands: {
-    says: 'where each foot stands: turns from the middle of its travel, clockwise plus',
+    says: 'where each foot stands: turns from the middle of its stroke, clockwise plus',
     read: (text) => {
       const stands = readStands(text);
       return stands.ok ? good(rowByRow(text, /[;\n]/)) : stands;

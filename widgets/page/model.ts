@@ -10,6 +10,8 @@ export interface PageModel {
   readonly live: readonly LiveValue[];
   readonly predictions: readonly Prediction[];
   readonly exercises: readonly Exercise[];
+  /** Where each symbol of the page is met first in the book, as a link and its words; unknown while chapters are being written. */
+  readonly met?: Readonly<Record<string, readonly [href: string, words: string]>>;
   /** Every exercise of the book, on the page where papers are set. */
   readonly bank?: Bank;
 }

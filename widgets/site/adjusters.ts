@@ -1,12 +1,16 @@
 /**
  * The adjusters that chapters name: written once, in `chapters/adjusters.md`, and read from there by every chapter. A line `adjuster foot` in a
- * block stands for its threads, `adjuster foot: A, C, l_A` for these of its numbers, `adjuster = foot` for the whole description.
+ * block stands for its threads, `adjuster foot: A fit, C fit` for these with the classes of their ends, `adjuster foot: A, C, l_A` for these of its
+ * numbers, `adjuster = foot` for the whole description; `adjuster = none` is a field that may be left without parts.
  */
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
+import type { Adjuster } from '../assembly/adjuster/adjuster.ts';
 import { numbersOfAdjuster } from '../assembly/adjuster/as-numbers.ts';
 import { readAdjuster } from '../assembly/adjuster/text.ts';
 import { bad, good, type Result } from '../engine/index.ts';
+import { bareDesignation } from '../input/designation-sides.ts';
+import { NO_PARTS } from '../input/texts.ts';
 
 declare module '../engine/kernel/result.ts' {
   interface Refusals {
@@ -46,6 +50,7 @@ export const namesAdjuster = (line: string): boolean => NAMES.test(line);
 /** The lines of numbers that a line which names an adjuster stands for; the line itself where it names none. */
 export const withAdjuster = (line: string, adjusters: Adjusters): Result<readonly string[]> => {
   const whole = /^adjuster\s*=\s*([a-z][a-z0-9-]*)\s*$/.exec(line)?.[1];
+  if (whole === NO_PARTS) return good([line]);
   if (whole !== undefined) {
     const text = described(whole, adjusters);
     return text.ok ? good([`adjuster = ${text.value.replaceAll('\n', ' | ')}`]) : text;
@@ -56,15 +61,21 @@ export const withAdjuster = (line: string, adjusters: Adjusters): Result<readonl
   if (!text.ok) return text;
   const read = readAdjuster(text.value);
   if (!read.ok) return read;
-  const numbers = numbersOfAdjuster(read.value);
+  const numbers = { ...numbersOfAdjuster(read.value), ...threadsOf(read.value) };
   const lines: string[] = [];
   for (const number of (list ?? 'A, C').split(',').map((n) => n.trim())) {
     const value = numbers[number];
     if (value === undefined) return bad('adjuster-has-not', { name, number, has: Object.keys(numbers) });
     // As an author types it; pages write it out.
-    lines.push(
-      number === 'A' || number === 'C' ? `thread ${number} = ${value.replaceAll('×', 'x')}` : `${number} = ${value}`,
-    );
+    const [, thread] = /^([AC])(?: fit)?$/.exec(number) ?? [];
+    lines.push(thread === undefined ? `${number} = ${value}` : `thread ${thread} = ${value.replaceAll('×', 'x')}`);
   }
   return good(lines);
 };
+
+/** Most chapters speak of a thread and not of its limits; the few that do ask for its fit. */
+const threadsOf = ({ A, C }: Adjuster): Readonly<Record<string, string>> => ({
+  A: bareDesignation(A.thread),
+  'A fit': A.thread.designation,
+  ...(C && { C: bareDesignation(C.thread), 'C fit': C.thread.designation }),
+});

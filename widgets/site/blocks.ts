@@ -7,6 +7,8 @@
  *   derivation: title                 see derivation.ts
  *   exercise ID: title                see exercise-block.ts
  *   papers, review                    where papers are set, and where exercises of the whole book are mixed
+ *   ask                               questions that lead to a cause, see ask.ts
+ *   routes, symbols                   the map of the chapters, and the glossary of symbols
  */
 
 import { gather, type Input, type NumberSet, readInput, scopeOf, type Value } from '../assembly/numbers.ts';
@@ -18,9 +20,12 @@ import type { Reading } from '../input/quantity.ts';
 import type { Slip } from '../page/model.ts';
 import { reasonOf } from '../words/reason.ts';
 import { type Adjusters, namesAdjuster, withAdjuster } from './adjusters.ts';
+import { type Asked, readAsk } from './ask.ts';
 import type { Diagnostics } from './diagnostics.ts';
 import { type ExerciseBlock, readExercise } from './exercise-block.ts';
 import { type ExpectedStep, isStepLine, readCall, readInputLine, readStepLine, splitComment } from './grammar.ts';
+import type { Passage } from './passage.ts';
+import { type Route, readRoutes } from './routes.ts';
 
 declare module '../engine/kernel/result.ts' {
   interface Refusals {
@@ -47,12 +52,6 @@ export interface FigureBlock {
   readonly caption: string;
 }
 
-/** Inline Markdown inside a block, and the line on which it begins. */
-export interface Passage {
-  readonly text: string;
-  readonly line: number;
-}
-
 export interface Prediction {
   readonly kind: 'predict';
   readonly question: Passage;
@@ -74,7 +73,30 @@ export interface Papers {
   readonly kind: 'papers' | 'review';
 }
 
-export type Block = Example | FigureBlock | Prediction | Derivation | ExerciseBlock | Papers;
+export interface AskBlock {
+  readonly kind: 'ask';
+  readonly ask: Asked;
+}
+
+export interface RoutesBlock {
+  readonly kind: 'routes';
+  readonly routes: readonly Route[];
+}
+
+export interface SymbolsBlock {
+  readonly kind: 'symbols';
+}
+
+export type Block =
+  | Example
+  | FigureBlock
+  | Prediction
+  | Derivation
+  | ExerciseBlock
+  | Papers
+  | AskBlock
+  | RoutesBlock
+  | SymbolsBlock;
 
 /** What the blocks of one chapter have declared so far. */
 export interface Declared {
@@ -88,7 +110,7 @@ const NAME = '[a-z][a-z0-9-]*';
 
 /** Whether a fence with this info string is a block of ours. */
 export const isBlock = (info: string): boolean =>
-  /^(example|figure|predict|derivation|exercise|papers|review)\b/.test(info.trim());
+  /^(example|figure|predict|derivation|exercise|papers|review|ask|routes|symbols)\b/.test(info.trim());
 
 /** Reads one block; `line` is the line of its first body line. Undefined where it can't stand at all. */
 export const readBlock = (
@@ -162,11 +184,16 @@ export const readBlock = (
 
   const exercise = new RegExp(`^exercise (${NAME})$`).exec(words);
   if (exercise) return readExercise(exercise[1] ?? '', title, body, line, book);
-  if (words === 'papers' || words === 'review') return { kind: words };
+  if (words === 'papers' || words === 'review' || words === 'symbols') return { kind: words };
+  if (words === 'routes') return { kind: words, routes: readRoutes(body, line, book) };
+  if (words === 'ask') {
+    const ask = readAsk(body, line, book);
+    return ask && { kind: words, ask };
+  }
 
   book.note(
     opening,
-    `“${head.trim()}” can’t be read; write “example NAME: title”, “figure NAME with SET: caption”, “predict with SET”, “derivation: title”, “exercise NAME: title”, “papers” or “review”.`,
+    `“${head.trim()}” can’t be read; write “example NAME: title”, “figure NAME with SET: caption”, “predict with SET”, “derivation: title”, “exercise NAME: title”, “ask”, “routes”, “symbols”, “papers” or “review”.`,
   );
   return undefined;
 };

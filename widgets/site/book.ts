@@ -3,10 +3,16 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { type Bank, makeBank } from '../exercises/bank.ts';
 import type { Figure } from '../figures/kit/figure.ts';
+import { INDEX_GLOBAL } from '../page/search-index.ts';
 import { adjustersIn } from './adjusters.ts';
-import { outlineOf, pageHref, type RenderedChapter, renderChapter } from './chapter.ts';
+import { outlineOf, type RenderedChapter, renderChapter } from './chapter.ts';
+import { pageHref } from './chapter-href.ts';
 import type { Diagnostic } from './diagnostics.ts';
+import { citedPages, numberOf, withCitations } from './numbering.ts';
 import { type Assets, type Place, pageHtml } from './page.ts';
+import { withRoutes } from './routes.ts';
+import { searchIndex } from './search-index.ts';
+import { metOn, symbolsMet, withSymbols } from './symbols-met.ts';
 
 export interface Book {
   readonly places: readonly Place[];
@@ -24,22 +30,31 @@ interface Source {
   readonly file: string;
   readonly slug: string;
   readonly text: string;
+  readonly kind: Place['kind'];
   readonly number: number | undefined;
   /** The adjusters that it may name, and the text that has them. */
   readonly shared: ReturnType<typeof adjustersIn>;
 }
 
-/** `index.md` and every `NN-name.md` of a folder, in order of their numbers. */
+/** Pages beside the chapters, where the book has them: the front, and what helps to find the way. */
+const FRONT = 'index.md';
+const HELPS: readonly string[] = ['symptoms.md', 'glossary.md'];
+
+const kindOf = (name: string): Place['kind'] => (name === FRONT ? 'front' : HELPS.includes(name) ? 'help' : 'chapter');
+const ORDER: readonly Place['kind'][] = ['front', 'chapter', 'help'];
+
+/** `index.md`, every `NN-name.md` of a folder in order of their numbers, and the pages that help. */
 const sourcesIn = (folder: string): readonly Source[] => {
   const shared = adjustersIn(folder);
   return readdirSync(folder)
-    .filter((f) => f === 'index.md' || /^\d+-[a-z0-9-]+\.md$/.test(f))
-    .sort((a, b) => Number(b === 'index.md') - Number(a === 'index.md') || a.localeCompare(b, 'en', { numeric: true }))
+    .filter((f) => kindOf(f) !== 'chapter' || /^\d+-[a-z0-9-]+\.md$/.test(f))
+    .sort((a, b) => ORDER.indexOf(kindOf(a)) - ORDER.indexOf(kindOf(b)) || a.localeCompare(b, 'en', { numeric: true }))
     .map((name) => ({
       file: `chapters/${name}`,
       slug: pageHref(name).replace(/\.html$/, ''),
       text: readFileSync(join(folder, name), 'utf8'),
-      number: name === 'index.md' ? undefined : Number.parseInt(name, 10),
+      kind: kindOf(name),
+      number: numberOf(name),
       shared,
     }));
 };
@@ -67,12 +82,19 @@ export const readBook = (
   const pages = sources.map((source) => ({ source, page: renderSource(source, widgets, cache) }));
   const rendered = new Map(pages.map(({ source, page }) => [source.slug, page]));
   return {
-    places: pages.map(({ source: { slug, number }, page: { title, goal } }) => ({ slug, title, goal, number })),
+    places: pages.map(({ source: { slug, kind, number }, page: { title, goal } }) => ({
+      slug,
+      kind,
+      title,
+      goal,
+      number,
+    })),
     rendered,
     mistakes: [
       ...pages.flatMap(({ page }) => page.mistakes),
       ...sources.flatMap(({ file, slug }) => brokenLinks(file, slug, rendered)),
       ...sameNames(sources, rendered),
+      ...offTheMap(sources, rendered),
     ],
     bank: makeBank(
       pages.map(({ source: { slug }, page: { title, model } }) => ({ slug, title, exercises: model.exercises })),
@@ -95,18 +117,26 @@ export const readPage = (
   const own = sources.find((source) => source.slug === slug);
   if (!own) return undefined;
   const page = renderSource(own, widgets, cache);
-  if (page.needsBank) {
+  if (page.needsBook) {
     const book = readBook(folder, widgets, cache);
     const html = bookPage(book, slug, assets);
     return html === undefined ? undefined : { html, mistakes: page.mistakes };
   }
   const places = sources.map((source) => ({
     slug: source.slug,
+    kind: source.kind,
     number: source.number,
     ...(source === own ? { title: page.title, goal: page.goal } : outlineOf(source.text)),
   }));
   const place = places.find((p) => p.slug === slug);
-  return place && { html: pageHtml(page, place, places, assets), mistakes: page.mistakes };
+  const from = citedPages(page.html);
+  const labels = new Map(
+    sources
+      .filter((source) => from.includes(source.slug))
+      .map((source) => [source.slug, renderSource(source, widgets, cache).labels]),
+  );
+  const html = withCitations(page.html, (of) => (of === '' ? page.labels : labels.get(of)));
+  return place && { html: pageHtml({ ...page, html }, place, places, assets), mistakes: page.mistakes };
 };
 
 /** An exercise is known by its name throughout the book, in papers and in a reader’s progress. */
@@ -123,9 +153,24 @@ const sameNames = (sources: readonly Source[], rendered: ReadonlyMap<string, Ren
   );
 };
 
+/** A front page with a map of the chapters leads to all of them. */
+const offTheMap = (sources: readonly Source[], rendered: ReadonlyMap<string, RenderedChapter>): Diagnostic[] => {
+  const front = sources.find(({ kind }) => kind === 'front');
+  const page = front && rendered.get(front.slug);
+  if (!front || !page || page.routes.length === 0) return [];
+  const led = new Set(page.links.map(({ href }) => pageHref(href).replace(/\.html.*$/, '')));
+  return sources
+    .filter(({ kind, slug }) => kind === 'chapter' && !led.has(slug))
+    .map(({ file }) => ({
+      file: front.file,
+      line: 1,
+      says: `No route leads to ${file}; name it in the block “routes”, or link it in the text.`,
+    }));
+};
+
 const brokenLinks = (file: string, slug: string, rendered: ReadonlyMap<string, RenderedChapter>): Diagnostic[] => {
   const page = rendered.get(slug);
-  return (page?.links ?? []).flatMap(({ href, line }) => {
+  return (page?.links ?? []).flatMap(({ href, line, cites }) => {
     if (/^https?:\/\//.test(href)) return [];
     const [target = '', anchor] = pageHref(href).split('#');
     const there = target === '' ? page : rendered.get(target.replace(/\.html$/, ''));
@@ -137,22 +182,41 @@ const brokenLinks = (file: string, slug: string, rendered: ReadonlyMap<string, R
           says: `The link “${href}” leads nowhere; chapters are linked by their file name, for example 02-two-screws.md.`,
         },
       ];
+    if (cites && !(anchor && there.labels.has(anchor)))
+      return [
+        {
+          file,
+          line,
+          says: `The link “${href}” has no words; only a figure, an example or an equation that has a number is cited without: ${[...there.labels.keys()].join(', ') || 'there are none'}.`,
+        },
+      ];
     if (anchor && !there.anchors.includes(anchor))
       return [
         {
           file,
           line,
-          says: `The link “${href}” names a heading that is not there; the headings are ${there.anchors.join(', ')}.`,
+          says: `The link “${href}” names a heading that is not there; the headings and what has a number are ${there.anchors.join(', ')}.`,
         },
       ];
     return [];
   });
 };
 
+/** The index of the search as a classic script. */
+export const searchScript = (book: Book): string =>
+  `globalThis.${INDEX_GLOBAL} = ${JSON.stringify(searchIndex(book.places, book.rendered, symbolsMet(book.places, book.rendered)))};\n`;
+
 export const bookPage = (book: Book, slug: string, assets: Assets): string | undefined => {
   const page = book.rendered.get(slug);
   const place = book.places.find((p) => p.slug === slug);
   if (!page || !place) return undefined;
-  const full = page.needsBank ? { ...page, model: { ...page.model, bank: book.bank } } : page;
+  const met = symbolsMet(book.places, book.rendered);
+  const cited = withCitations(page.html, (of) => (of === '' ? page : book.rendered.get(of))?.labels);
+  const html = withSymbols(withRoutes(cited, page.routes, book.places, book.rendered), met);
+  const full = {
+    ...page,
+    html,
+    model: { ...page.model, met: metOn(page.html, met), ...(page.needsBank ? { bank: book.bank } : {}) },
+  };
   return pageHtml(full, place, book.places, assets);
 };

@@ -1,7 +1,5 @@
-export interface BuiltScripts {
-  readonly library: string;
-  readonly figures: Readonly<
-    Record<string, { readonly file: string; readonly plot: boolean; readonly worker?: string }>
-  >;
-}
+/** The scripts by figure, and those of the papers. */
+export type BuiltScripts = Readonly<
+  Record<string, { readonly file: string; readonly before: readonly string[]; readonly worker?: string }>
+>;
 export function buildNotebook(outDir?: string, logLevel?: 'info' | 'warn' | 'error'): Promise<BuiltScripts>;

@@ -1,68 +1,43 @@
 /**
  * Builds the notebook into a folder: `npm run build`, or `node widgets/site/build.mjs FOLDER`.
  *
- * Every script is a classic one, so that pages also run from a file: first the plot library, then each widget that is not
- * on every page, as a script of its own that is fetched when its figure comes near, then the pages and the script they
- * all share, which knows the names of the others.
+ * Every script is a classic one, so that pages also run from a file: the script of every page, which holds what it needs and no
+ * more; what figures share; the plot library; and each widget that is not on every page, as a script of its own that is fetched when
+ * its figure comes near. Who carries what is planned first (`lent.mjs`), and the script of every page is written last, since it
+ * knows the names of the others.
  */
 import { existsSync, readdirSync, readFileSync, rmSync } from 'node:fs';
 import { resolve } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import { build, runnerImport } from 'vite';
+import { lendingSource, planOf, takenFrom, takesOf } from './lent.mjs';
 import { writeOffline } from './offline.mjs';
 import { writeOneFile } from './one-file.mjs';
-import { withoutPackages, withoutWords } from './strip.mjs';
+import { namedRelations, withoutPackages, withoutWords } from './strip.mjs';
 import { packedStyles } from './styles.mjs';
 
 const root = resolve(import.meta.dirname, '../..');
 const PLOT = '@observablehq/plot';
 /** Maps and colour schemes, which the notebook's plots have none of: a fifth of the library. It sets up one map as it loads. */
 const NOT_PLOTTED = { 'd3-geo': ['geoTransform'], 'd3-scale-chromatic': [] };
-/** Modules under widgets/ that scripts beside the page’s own share, by the global that holds them. */
-const CORE = 'notebookCore';
-const PLOTS = 'notebookPlots';
-const under = (folder) =>
-  readdirSync(resolve(root, 'widgets', folder), { recursive: true })
-    .map((file) => `${folder}/${file}`.replaceAll('\\', '/'))
-    .filter((file) => file.endsWith('.ts') && !file.endsWith('.d.ts'))
-    .sort();
-const PLOT_MODULES = under('figures/kit/plots').filter((file) => !file.endsWith('/document.ts'));
-/** The words of one figure travel in its own script. */
-const ofOneFigure = (file) => /^words\/\w+\/figures\/(?!kit\.ts$)/.test(file);
-/** Words that no figure says: whoever says one of them carries it, and no page has the others. */
-const NOT_OF_FIGURES = ['client', 'page', 'papers', 'language'].map((name) => `words/en/${name}.ts`);
-/** The engine by its one entry, and what stands between it and the figures. */
-const CORE_MODULES = [
-  'engine/index.ts',
-  ...under('words'),
-  ...under('input'),
-  ...under('assembly'),
-  ...under('figures/kit'),
-].filter((file) => ![...PLOT_MODULES, ...NOT_OF_FIGURES].includes(file) && !ofOneFigure(file));
-const SHARED = new Map([
-  ...CORE_MODULES.map((file) => [resolve(root, 'widgets', file), `${CORE}['${file}']`]),
-  ...PLOT_MODULES.map((file) => [resolve(root, 'widgets', file), `${PLOTS}['${file}']`]),
-]);
+/** The script that carries what several figures need of a package, and the package. */
+const LIBRARIES = { plots: PLOT };
 
-/** Source text that puts modules under a global, each by its path. */
-const asGlobal = (name, files) =>
-  [
-    ...files.map((file, i) => `import * as shared${i} from './widgets/${file}';`),
-    `globalThis.${name} = { ${files.map((file, i) => `'${file}': shared${i}`).join(', ')} };`,
-  ].join('\n');
+/** What every script that holds engine is built with. */
+const relationsOf = (count) => [namedRelations(count), withoutWords(count)];
 
-/** Lets the script of the pages carry the core, whose modules the others find under a global. */
-const carriesCore = () => ({
-  name: 'carries-core',
-  resolveId: (id) => (id === 'virtual:core' ? resolve(root, 'core.entry.js') : undefined),
-  load: (id) => (id === resolve(root, 'core.entry.js') ? asGlobal(CORE, CORE_MODULES) : undefined),
+/** Lets the script of the pages lend what late scripts take from it. */
+const lends = (source) => ({
+  name: 'lends',
+  resolveId: (id) => (id === 'virtual:lent' ? resolve(root, 'lent.entry.js') : undefined),
+  load: (id) => (id === resolve(root, 'lent.entry.js') ? source : undefined),
   transform: {
     filter: { id: /\/widgets\/client\/main\.ts$/ },
-    handler: (code) => `import 'virtual:core';\n${code}`,
+    handler: (code) => `import 'virtual:lent';\n${code}`,
   },
 });
 
-/** One script from source text, its relative imports seen from the root. Gives its file name and whether it needs the plots. */
+/** One script from source text, its relative imports seen from the root; `outDir` is false where only its chunk is asked for. */
 const script = async (name, source, outDir, { external = [], globals = {}, plugins = [] } = {}) => {
   const entry = resolve(root, `${name}.entry.js`);
   const result = await build({
@@ -82,8 +57,7 @@ const script = async (name, source, outDir, { external = [], globals = {}, plugi
     ],
     build: {
       target: 'es2022',
-      outDir,
-      emptyOutDir: false,
+      ...(outDir ? { outDir, emptyOutDir: false } : { write: false, minify: false }),
       modulePreload: false,
       rolldownOptions: {
         input: { [name]: entry },
@@ -92,17 +66,31 @@ const script = async (name, source, outDir, { external = [], globals = {}, plugi
       },
     },
   });
-  const [chunk] = [result].flat().flatMap((r) => r.output);
-  // The bundler names what stays outside by paths of its own, but the global it takes it from is ours.
-  return { file: chunk.fileName, plot: chunk.imports.includes(PLOT) || chunk.code.includes(PLOTS) };
+  return [result].flat().flatMap((r) => r.output)[0];
 };
 
-/** A script that takes engine, input, assembly, kit and plots from those that are on the page. */
-const lazyScript = (name, source, outDir) =>
-  script(name, source, outDir, {
-    external: (id) => id === PLOT || SHARED.has(id),
-    globals: (id) => (id === PLOT ? 'Plot' : SHARED.get(id)),
+/** A late script: what holders that ran before it lend is left out of it. */
+const lateScript = (name, source, outDir, plan, lenders, plugins = []) => {
+  const taken = takenFrom(plan, name, lenders);
+  return script(name, source, outDir, {
+    external: (id) => (id === PLOT && lenders.includes('plots')) || taken.external(id),
+    globals: (id) => (id === PLOT ? 'Plot' : taken.globals(id)),
+    plugins: [taken.plugin, withoutWords(), ...plugins],
   });
+};
+
+/** What the script of every page holds by itself, by file. */
+const keptByPage = async (relations) => {
+  const { modules } = await script('page', `import './widgets/client/main.ts';`, false, {
+    plugins: [...relationsOf(relations)],
+  });
+  return new Map(
+    Object.entries(modules).map(([file, { renderedExports, code }]) => [
+      file,
+      { names: renderedExports, code: code ?? '' },
+    ]),
+  );
+};
 
 /** What the figures use of the plot library, so that the rest of it need not be sent. */
 const plotNames = () => {
@@ -119,6 +107,26 @@ const plotNames = () => {
 const wordsOf = (relations) =>
   JSON.stringify(Object.fromEntries(relations.map(({ name, says, gives, source }) => [name, { says, gives, source }])));
 
+const figureSource = (name) =>
+  `import * as figure from './widgets/figures/${name}/${name}.ts'; (globalThis.notebookFigures ??= {})['${name}'] = figure;`;
+
+const papersSource = (relations) =>
+  [
+    `import { relationNamed } from './widgets/engine/index.ts';`,
+    `import * as part from './widgets/client/papers/papers.ts';`,
+    `const words = ${wordsOf(relations)};`,
+    `for (const name of Object.keys(words)) Object.assign(relationNamed(name), words[name]);`,
+    `(globalThis.notebookFigures ??= {}).papers = part;`,
+  ].join('\n');
+
+/** The script of a figure's worker, where it has one: it stands alone. */
+const workerOf = async (name, outDir) => {
+  const worker = `widgets/figures/${name}/worker.ts`;
+  if (!existsSync(resolve(root, worker))) return {};
+  const { fileName } = await script(`${name}-worker`, `import './${worker}';`, outDir, { plugins: [withoutWords()] });
+  return { worker: fileName };
+};
+
 /** Builds everything into `outDir` and gives the scripts by figure. */
 export const buildNotebook = async (outDir = resolve(root, 'dist'), logLevel = 'warn') => {
   // A test runner says NODE_ENV is “test”, in which Vite would build the dev server's page.
@@ -129,48 +137,44 @@ export const buildNotebook = async (outDir = resolve(root, 'dist'), logLevel = '
     configFile: false,
     logLevel: 'error',
   });
+  const count = module.RELATIONS.length;
+  const late = Object.fromEntries(module.LAZY.map(({ name }) => [name, figureSource(name)]));
+  late.papers = papersSource(module.RELATIONS);
+  const plan = planOf({ late, kept: await keptByPage(count), libraries: LIBRARIES });
+  const shared = await lateScript('figures-share', lendingSource(plan, 'figures'), outDir, plan, ['page']);
   const used = plotNames().join(', ');
-  const library = await script(
+  const library = await lateScript(
     'plot-library',
-    `import { ${used} } from '${PLOT}';\nglobalThis.Plot = { ${used} };\n${asGlobal(PLOTS, PLOT_MODULES)}`,
+    `import { ${used} } from '${PLOT}';\nglobalThis.Plot = { ${used} };\n${lendingSource(plan, 'plots')}`,
     outDir,
-    {
-      external: (id) => SHARED.get(id)?.startsWith(CORE) ?? false,
-      globals: (id) => SHARED.get(id),
-      plugins: [withoutPackages(NOT_PLOTTED)],
-    },
+    plan,
+    ['page', 'figures'],
+    [withoutPackages(NOT_PLOTTED)],
   );
-  const figures = {};
-  for (const { name } of module.LAZY) {
-    const source = `import * as figure from './widgets/figures/${name}/${name}.ts'; (globalThis.notebookFigures ??= {})['${name}'] = figure;`;
-    const worker = existsSync(resolve(root, `widgets/figures/${name}/worker.ts`))
-      ? (
-          await script(`${name}-worker`, `import './widgets/figures/${name}/worker.ts';`, outDir, {
-            plugins: [withoutWords()],
-          })
-        ).file
-      : undefined;
-    figures[name] = { ...(await lazyScript(name, source, outDir)), ...(worker && { worker }) };
-  }
-  const papers = [
-    `import { RELATIONS } from './widgets/engine/index.ts';`,
-    `import * as part from './widgets/client/papers/papers.ts';`,
-    `const words = ${wordsOf(module.RELATIONS)};`,
-    `for (const relation of RELATIONS) Object.assign(relation, words[relation.name]);`,
-    `(globalThis.notebookFigures ??= {}).papers = part;`,
-  ].join('\n');
-  figures.papers = await lazyScript('papers', papers, outDir);
+  /** In the order in which they run. */
+  const holders = { figures: shared.fileName, plots: library.fileName };
+  const lateOf = async ([name, source]) => {
+    const { fileName, code, imports } = await lateScript(name, source, outDir, plan, ['page', 'figures', 'plots']);
+    const before = Object.keys(holders).filter(
+      (holder) => takesOf(code, holder) || imports.includes(LIBRARIES[holder]),
+    );
+    return [
+      name,
+      { file: fileName, before: before.map((holder) => holders[holder]), ...(await workerOf(name, outDir)) },
+    ];
+  };
+  const scripts = Object.fromEntries(await Promise.all(Object.entries(late).map(lateOf)));
   await build({
     configFile: resolve(root, 'vite.config.ts'),
     logLevel,
-    plugins: [carriesCore(), withoutWords(module.RELATIONS.length)],
+    plugins: [lends(lendingSource(plan, 'page')), ...relationsOf(count)],
     build: { outDir, emptyOutDir: false },
-    define: { __FIGURES__: JSON.stringify({ library: library.file, figures }) },
+    define: { __FIGURES__: JSON.stringify(scripts) },
   });
   process.env.NODE_ENV = NODE_ENV;
   writeOneFile(outDir, module.WORDS, (await packedStyles()).all);
   writeOffline(outDir, module.WORDS);
-  return { library: library.file, figures };
+  return scripts;
 };
 
 if (process.argv[1] && import.meta.url === pathToFileURL(process.argv[1]).href)

@@ -2,7 +2,7 @@
  * A chapter: Markdown in, a checked page body and the model for the browser out.
  *
  * Plain CommonMark with tables, plus: fenced blocks (blocks.ts), values in braces (inline.ts), algebra between
- * dollar signs, and boxes opened by `::: goal`, `misconception`, `caution`, `summary`, `note`. Raw HTML is not taken.
+ * dollar signs, and boxes opened by `::: goal`, `misconception`, `caution`, `summary`, `note`, and `doors` on the front. Raw HTML is not taken.
  */
 
 import createMarkdownIt, { type MarkdownIt, type StateInline, type Token } from 'markdown-it';
@@ -12,13 +12,26 @@ import { BOXES, TABLE } from '#words/page.ts';
 import type { Figure } from '../figures/kit/figure.ts';
 import type { LiveValue, PageModel, Prediction } from '../page/model.ts';
 import { type Adjusters, NO_ADJUSTERS } from './adjusters.ts';
+import { renderAsk } from './ask.ts';
 import { asSet, type Block, type Declared, isBlock, readBlock } from './blocks.ts';
+import { pageHref } from './chapter-href.ts';
 import { derivation } from './derivation.ts';
 import { createDiagnostics, type Diagnostic, type Diagnostics } from './diagnostics.ts';
 import { typesetEquation } from './expression.ts';
+import { firstSentence } from './first-sentence.ts';
 import { renderInline } from './inline.ts';
-import { type Inline, renderExample, renderFigure, renderPrediction } from './render.ts';
+import { minutesFor } from './minutes.ts';
+import { CITES, createNumbering, type Numbering, numberOf } from './numbering.ts';
+import type { Inline } from './passage.ts';
+import { renderExample, renderFigure, renderPrediction, type WorkedBefore } from './render.ts';
 import { PAPERS_PLACE, REVIEW_PLACE, renderExercise } from './render-exercise.ts';
+
+/** A link as the author wrote it; one without words cites by number. */
+export interface Link {
+  readonly href: string;
+  readonly line: number;
+  readonly cites: boolean;
+}
 
 export interface RenderedChapter {
   readonly title: string;
@@ -29,22 +42,45 @@ export interface RenderedChapter {
   /** The figures that stand on the page, each once. */
   readonly figures: readonly string[];
   readonly anchors: readonly string[];
-  readonly links: readonly { readonly href: string; readonly line: number }[];
+  /** The sections in order, by their anchors. */
+  readonly sections: readonly { readonly id: string; readonly title: string }[];
+  /** What figures, examples and equations are cited as, by their anchors. */
+  readonly labels: ReadonlyMap<string, string>;
+  /** How long it takes to work through, estimated. */
+  readonly minutes: number;
+  readonly links: readonly Link[];
   readonly mistakes: readonly Diagnostic[];
+  /** The map of the chapters, on the page that has it. */
+  readonly routes: readonly Route[];
   /** Whether the page sets papers or mixes exercises of the whole book. */
   readonly needsBank: boolean;
+  /** Whether anything on the page is gathered from the whole book. */
+  readonly needsBook: boolean;
 }
+
+import { linksOfRoutes, ROUTES_PLACE, type Route } from './routes.ts';
+import { SYMBOLS_PLACE } from './symbols-met.ts';
 
 /** A number followed by a length, angle or force unit, standing bare in prose. */
 const BARE_FIGURE =
   /(?:\d[\d.,]*|\d+\/\d+)[ \u00a0]?(?:µm|μm|mm|thou\b|tenths?\b|millionths?\b|in\b|inch(?:es)?\b|°|%|N\b|N·m\b)/;
 
+/** Blocks that are gathered from all chapters. */
+const OF_THE_BOOK: readonly Block['kind'][] = ['papers', 'review', 'routes', 'symbols'];
+
 /** One chapter at work. */
 interface Work {
+  readonly number: number | undefined;
   readonly blocks: Map<Token, Block>;
   readonly declared: Declared;
   readonly live: LiveValue[];
   readonly predictions: Prediction[];
+  readonly numbering: Numbering;
+  readonly workedBefore: WorkedBefore;
+  /** Sets whose numbers stand on the page already. */
+  readonly shown: Set<string>;
+  /** Links inside blocks, which the text of the chapter does not show. */
+  readonly links: Link[];
   readonly book: Diagnostics;
   /** Lines before the text being parsed, where it is the caption or question of a block. */
   base: number;
@@ -72,6 +108,7 @@ export const renderChapter = (
   // Before they are turned into links between pages, so that a mistake quotes what the author wrote.
   const links = linksIn(tokens);
   const html = md.renderer.render(tokens, md.options, {});
+  const blocks = [...work.blocks.values()];
   const title = headingText(tokens, 'h1');
   if (title === undefined) book.note(1, 'The chapter has no title; begin it with a line “# Title”.');
   return {
@@ -83,28 +120,45 @@ export const renderChapter = (
       examples: [...work.declared.examples.values()].map(({ id, set, steps }) => ({ id, set, steps })),
       live: work.live,
       predictions: work.predictions,
-      exercises: [...work.blocks.values()].flatMap((b) => (b.kind === 'exercise' ? [b.exercise] : [])),
+      exercises: blocks.flatMap((b) => (b.kind === 'exercise' ? [b.exercise] : [])),
     },
-    figures: [...new Set([...work.blocks.values()].flatMap((b) => (b.kind === 'figure' ? [b.figure.name] : [])))],
-    anchors: tokens.filter((t) => t.type === 'heading_open').map((t) => String(t.attrGet('id'))),
-    links,
+    figures: [...new Set(blocks.flatMap((b) => (b.kind === 'figure' ? [b.figure.name] : [])))],
+    anchors: [...headings(tokens).map(({ id }) => id), ...work.numbering.labels.keys()],
+    sections: headings(tokens).filter(({ tag }) => tag === 'h2'),
+    labels: work.numbering.labels,
+    minutes: minutesFor(tokens, blocks),
+    links: [...links, ...work.links, ...blocks.flatMap((b) => (b.kind === 'routes' ? linksOfRoutes(b.routes) : []))],
     mistakes: book.mistakes,
-    needsBank: [...work.blocks.values()].some((b) => b.kind === 'papers' || b.kind === 'review'),
+    needsBank: blocks.some((b) => b.kind === 'papers' || b.kind === 'review'),
+    routes: blocks.flatMap((b) => (b.kind === 'routes' ? b.routes : [])),
+    needsBook: blocks.some((b) => OF_THE_BOOK.includes(b.kind)),
   };
 };
 
 const newWork = (file: string, adjusters: Adjusters): Work => ({
+  number: numberOf(file),
   blocks: new Map(),
   declared: { sets: new Map(), examples: new Map(), adjusters },
   live: [],
   predictions: [],
+  numbering: createNumbering(numberOf(file)),
+  workedBefore: new Map(),
+  shown: new Set(),
+  links: [],
   book: createDiagnostics(file),
   base: 0,
 });
 
+/** Letters and numbers of a heading; signs between them become one stroke. */
+const anchorOf = (heading: string): string =>
+  heading
+    .toLowerCase()
+    .replace(/[^\p{L}\p{N}]+/gu, '-')
+    .replace(/^-|-$/g, '');
+
 const markdown = (work: Work): MarkdownIt => {
   const md = createMarkdownIt({ html: false, typographer: true, quotes: '“”‘’' });
-  md.use(anchor, { tabIndex: false });
+  md.use(anchor, { tabIndex: false, slugify: anchorOf });
   for (const [name, heading] of Object.entries(BOXES))
     md.use(container, name, {
       render: (tokens: Token[], i: number) => {
@@ -138,6 +192,7 @@ const markdown = (work: Work): MarkdownIt => {
       work.base = line - 1;
       const tokens = md.parseInline(text, {});
       checkProse(tokens, work.book, work.base);
+      work.links.push(...linksIn(tokens).map((link) => ({ ...link, line: link.line + work.base })));
       const html = md.renderer.render(tokens, md.options, {});
       work.base = 0;
       return html;
@@ -163,6 +218,8 @@ const markdown = (work: Work): MarkdownIt => {
   };
   md.renderer.rules.link_open = (tokens, i, options, _env, self) => {
     tokens[i]?.attrSet('href', pageHref(String(tokens[i]?.attrGet('href') ?? '')));
+    // A link without words of its own is a citation, and takes the number of what it leads to.
+    if (tokens[i + 1]?.type === 'link_close') tokens[i]?.attrSet('class', CITES);
     return self.renderToken(tokens, i, options);
   };
   md.renderer.rules.table_open = () =>
@@ -190,16 +247,37 @@ const delimited =
     return true;
   };
 
+/** What a picture shows is said under it; how it is read and worked is folded. Both are set, each from its own sentences. */
+const captionOf = (text: string, line: number, inline: Inline): { says: string; more: string } => {
+  const { says, more } = firstSentence(text);
+  return { says: inline(says, line), more: more === '' ? '' : inline(more, line) };
+};
+
 const renderBlock = (block: Block, work: Work, opening: number, inline: Inline): string => {
   switch (block.kind) {
     case 'derivation':
-      return derivation(block.body, block.line, block.title, work.book, inline);
-    case 'example':
-      return renderExample(block, work.declared, inline);
+      return derivation(block.body, block.line, block.title, work.book, inline, work.numbering.equation);
+    case 'example': {
+      const above = work.shown.has(block.set);
+      work.shown.add(block.set);
+      return renderExample(block, work.declared, inline, work.numbering.example(block.id), work.workedBefore, above);
+    }
     case 'figure':
-      return renderFigure(block, work.declared, inline(block.caption, opening));
+      work.shown.add(block.set);
+      return renderFigure(
+        block,
+        work.declared,
+        captionOf(block.caption, opening, inline),
+        work.numbering.figure(block.figure.name),
+      );
     case 'exercise':
       return renderExercise(block, inline);
+    case 'ask':
+      return renderAsk(block.ask, inline);
+    case 'routes':
+      return ROUTES_PLACE;
+    case 'symbols':
+      return SYMBOLS_PLACE;
     case 'papers':
       return PAPERS_PLACE;
     case 'review':
@@ -285,6 +363,13 @@ const placed = (token: Token): { child: Token; line: number }[] => {
   });
 };
 
+const headings = (tokens: readonly Token[]): { tag: string; id: string; title: string }[] =>
+  tokens.flatMap((token, i) =>
+    token.type === 'heading_open'
+      ? [{ tag: token.tag, id: String(token.attrGet('id')), title: tokens[i + 1]?.content ?? '' }]
+      : [],
+  );
+
 const headingText = (tokens: readonly Token[], tag: string): string | undefined => {
   const at = tokens.findIndex((t) => t.type === 'heading_open' && t.tag === tag);
   return at < 0 ? undefined : tokens[at + 1]?.content;
@@ -311,13 +396,12 @@ const boxText = (tokens: readonly Token[], name: string): string => {
     .trim();
 };
 
-const linksIn = (tokens: readonly Token[]): { href: string; line: number }[] =>
-  tokens.flatMap((token) =>
-    placed(token)
-      .filter(({ child }) => child.type === 'link_open')
-      .map(({ child, line }) => ({ href: String(child.attrGet('href') ?? ''), line })),
-  );
-
-/** Chapters link to each other's Markdown files; pages to each other's HTML. */
-export const pageHref = (href: string): string =>
-  href.replace(/^(?:\.\/)?(?:\d+-)?([a-z0-9-]+)\.md(?=#|$)/, (_, slug: string) => `${slug}.html`);
+const linksIn = (tokens: readonly Token[]): Link[] =>
+  tokens.flatMap((token) => {
+    const pieces = placed(token);
+    return pieces.flatMap(({ child, line }, i) =>
+      child.type === 'link_open'
+        ? [{ href: String(child.attrGet('href') ?? ''), line, cites: pieces[i + 1]?.child.type === 'link_close' }]
+        : [],
+    );
+  });

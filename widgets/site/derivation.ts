@@ -17,6 +17,7 @@ import { escapeText } from '../input/escape.ts';
 import type { Diagnostics } from './diagnostics.ts';
 import { namesIn, parseExpression, setExpression, splitEquals, typeset } from './expression.ts';
 import { splitComment } from './grammar.ts';
+import type { Label } from './numbering.ts';
 import { agree, inBase, pointAt, type Quantity, withUnits } from './points.ts';
 
 interface Line {
@@ -40,10 +41,13 @@ export const derivation = (
   title: string,
   book: Diagnostics,
   inline: (text: string, line: number) => string,
+  numbered: (relation: string) => Label | undefined,
 ): string => {
   const lines = body.split('\n').flatMap((text, i) => readLine(text, firstLine + i, book) ?? []);
   check(lines, firstLine, book);
-  return `<section class="derivation"><h3>${escapeText(title || DERIVATION)}</h3><ol>${lines.map((l) => render(l, inline)).join('')}</ol></section>`;
+  return `<section class="derivation"><h3>${escapeText(title || DERIVATION)}</h3><ol>${lines
+    .map((l) => render(l, inline, l === lines.at(-1) && l.cites !== undefined ? numbered(l.cites) : undefined))
+    .join('')}</ol></section>`;
 };
 
 const readLine = (text: string, line: number, book: Diagnostics): Line[] | undefined => {
@@ -189,12 +193,16 @@ const point = (values: Record<string, number>): string =>
     .map(([k, v]) => `${k} = ${Number(v.toPrecision(4))}`)
     .join(', ');
 
-const render = ({ sides, why, given, cites, line }: Line, inline: (text: string, line: number) => string): string => {
+const render = (
+  { sides, why, given, cites, line }: Line,
+  inline: (text: string, line: number) => string,
+  label: Label | undefined,
+): string => {
   const [left, ...rest] = sides.map((s) => setExpression(s));
   const marks = [...(given ? ['given'] : []), ...(sides.join('').length > LONG ? ['long'] : [])];
   return (
-    `<li${marks.length > 0 ? ` class="${marks.join(' ')}"` : ''}><span class="left">${typeset(left)}</span>` +
+    `<li${label ? ` id="${label.id}"` : ''}${marks.length > 0 ? ` class="${marks.join(' ')}"` : ''}><span class="left">${typeset(left)}</span>` +
     `<span class="right">${rest.map((r) => typeset(undefined, r)).join('')}</span>` +
-    `<span class="why">${inline(why, line)}${cites ? ` <span class="cites">(${escapeText(cites.replace(/-/g, ' '))})</span>` : ''}</span></li>`
+    `<span class="why">${inline(why, line)}${cites ? ` <span class="cites">(${escapeText(cites.replace(/-/g, ' '))})</span>` : ''}${label ? ` <span class="equation-number">(${label.number})</span>` : ''}</span></li>`
   );
 };

@@ -89,3 +89,24 @@ const marksIn = (content: string): number => {
   }
   return count;
 };
+
+/** How wide a formula is, in letters: what stands over one another is as wide as the wider of the two, and an index is small. */
+export const lettersWide = (html: string): number => {
+  /** The widths of what stands in each element that is open, outermost first. */
+  const open: { tag: string; parts: number[] }[] = [{ tag: '', parts: [] }];
+  for (const [, close, tag, text] of html.matchAll(/<(\/?)(\w+)[^>]*>|([^<]+)/g)) {
+    if (text !== undefined) open.at(-1)?.parts.push([...text.replace(/&\w+;/g, ' ')].length);
+    else if (close === '' && tag !== 'wbr') open.push({ tag: tag ?? '', parts: [] });
+    else if (close === '/') {
+      const { tag: ended, parts } = open.pop() ?? { tag: '', parts: [] };
+      open.at(-1)?.parts.push(widthIn(ended, parts));
+    }
+  }
+  return widthIn('', open[0]?.parts ?? []);
+};
+const widthIn = (tag: string, parts: readonly number[]): number => {
+  if (tag === 'mfrac') return Math.max(0, ...parts);
+  const [base = 0, ...rest] = parts;
+  const small = rest.reduce((sum, part) => sum + part, 0);
+  return base + (tag === 'msub' || tag === 'msup' ? 0.6 * small : small);
+};

@@ -23,6 +23,7 @@ const router = () => {
   const page = has ? pages[asked] : pages.index;
   document.querySelector('title').innerHTML = page.title;
   document.body.className = page.className;
+  document.body.dataset.page = page.page;
   document.body.innerHTML = page.body;
   if (!has) {
     const note = document.createElement('p');
@@ -52,6 +53,7 @@ export const writeOneFile = (folder, { language, withoutScript }, styles) => {
         {
           title: /<title>([^<]*)<\/title>/.exec(html)?.[1] ?? '',
           className: /<body class="([^"]*)"/.exec(html)?.[1] ?? '',
+          page: /<body[^>]* data-page="([^"]*)"/.exec(html)?.[1] ?? '',
           body: between(html, '>', '</body>').replace(/^[\s\S]*?<body[^>]*>/, ''),
         },
       ];

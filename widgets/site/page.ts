@@ -4,16 +4,19 @@ import { LANGUAGE } from '#words/language.ts';
 import {
   ALL_CHAPTERS,
   BACK_TO,
-  CHAPTERS,
   chapterNumber,
   chapterOf,
+  chapterOfAll,
   EDUCATIONAL_LEVEL,
   foot,
   NEIGHBOURS,
   NOTEBOOK,
   ON_TO,
   RESOURCE_TYPES,
+  SECTIONS,
   TO_TEXT,
+  takesMinutes,
+  WAY,
 } from '#words/page.ts';
 import { escapeText } from '../input/escape.ts';
 import type { RenderedChapter } from './chapter.ts';
@@ -24,7 +27,9 @@ export interface Place {
   readonly slug: string;
   readonly title: string;
   readonly goal: string;
-  /** Chapter number, or undefined for the front page. */
+  /** A help is a page beside the chapters: symptoms, glossary. */
+  readonly kind: 'front' | 'chapter' | 'help';
+  /** Chapter number; undefined for a page that is no chapter. */
   readonly number: number | undefined;
 }
 
@@ -34,19 +39,32 @@ export interface Assets {
   /** Addresses of the style sheets, or their text for a page with these figures: a page that holds it is painted after one answer of a server. */
   readonly style: { readonly addresses: readonly string[] } | { text(figures: readonly string[]): string };
   readonly icon: string;
+  /** The script of the index of the search, where there is one. */
+  readonly search?: string;
   /** A classic script runs from a file as well; the dev server serves modules, and adds scripts of its own that the policy would stop. */
   readonly module: boolean;
 }
 
+/** Notebook and page at the head of every sheet of paper, where the engine has boxes in the margin. */
+const running = ({ kind, number, title }: Place): string => {
+  const box = (where: string, says: string) => {
+    const escaped = says.replace(/[^\p{L}\p{N} ,.()-]/gu, (sign) => `\\${sign.codePointAt(0)?.toString(16)} `);
+    return `@${where}{content:"${escaped}";font:8.5pt Label,sans-serif}`;
+  };
+  const page = kind === 'front' ? '' : box('top-right', `${number === undefined ? '' : `${number}  `}${title}`);
+  return `@page{${box('top-left', NOTEBOOK)}${page}}`;
+};
+
 const LICENCE = '<a rel="license" href="https://creativecommons.org/licenses/by/4.0/">CC BY 4.0</a>';
 
 export const pageHtml = (pressed: RenderedChapter, place: Place, all: readonly Place[], assets: Assets): string => {
-  const at = all.findIndex((p) => p.slug === place.slug);
-  const chapters = all.filter((p) => p.number !== undefined);
-  const [before, after] = [all[at - 1], all[at + 1]];
-  const title = place.number === undefined ? NOTEBOOK : `${pressed.title} · ${NOTEBOOK}`;
+  // Helps stand beside the book, not in its order.
+  const order = all.filter((p) => p.kind !== 'help');
+  const at = order.findIndex((p) => p.slug === place.slug);
+  const [before, after] = at < 0 ? [order[0], undefined] : [order[at - 1], order[at + 1]];
+  const title = place.kind === 'front' ? NOTEBOOK : `${pressed.title} · ${NOTEBOOK}`;
   const { style } = assets;
-  const text = 'text' in style ? style.text(pressed.figures) : undefined;
+  const text = 'text' in style ? `${style.text(pressed.figures)}${running(place)}` : undefined;
   const script = (src: string) =>
     assets.module ? `<script type="module" src="${src}"></script>` : `<script defer src="${src}"></script>`;
   return `<!doctype html>
@@ -62,20 +80,15 @@ ${'addresses' in style ? style.addresses.map((href) => `<link rel="stylesheet" h
 ${assets.scripts.map(script).join('\n')}
 <script type="application/ld+json">${jsonForHtml(learningResource(pressed, place))}</script>
 </head>
-<body class="${place.number === undefined ? 'front' : 'chapter'}">
+<body class="${place.kind}" data-page="${place.slug}">
 <a class="skip" href="#text">${TO_TEXT}</a>
-<header class="masthead"><a class="home" href="index.html">${NOTEBOOK}</a><div class="tools" data-tools></div></header>
-<nav class="chapters" aria-label="${CHAPTERS}"><details><summary>${place.number === undefined ? ALL_CHAPTERS : escapeText(chapterOf(place.number, chapters.length, place.title))}</summary><ol>${chapters
-    .map(
-      (p) =>
-        `<li><a href="${p.slug}.html"${p.slug === place.slug ? ' aria-current="page"' : ''}>${escapeText(p.title)}</a></li>`,
-    )
-    .join('')}</ol></details></nav>
+<header class="masthead"><a class="home" href="index.html">${NOTEBOOK}</a><div class="tools" data-tools${assets.search === undefined ? '' : ` data-search="${assets.search}"`}></div></header>
+${way(pressed, place, all)}
 <main id="text" tabindex="-1">
 <article>
-${place.number === undefined ? '' : `<p class="number">${chapterNumber(place.number)}</p>`}
+${place.number === undefined ? '' : `<p class="number">${chapterNumber(place.number)} · ${takesMinutes(pressed.minutes)}</p>`}
 ${pressed.html}
-${place.number === undefined ? contents(all) : ''}
+${place.kind === 'front' && pressed.routes.length === 0 ? contents(all) : ''}
 </article>
 <nav class="neighbours" aria-label="${NEIGHBOURS}">${before ? `<a rel="prev" href="${before.slug}.html"><span>${BACK_TO}</span> ${escapeText(before.title)}</a>` : '<span></span>'}${
     after ? `<a rel="next" href="${after.slug}.html"><span>${ON_TO}</span> ${escapeText(after.title)}</a>` : ''
@@ -88,11 +101,39 @@ ${place.number === undefined ? contents(all) : ''}
 `;
 };
 
+/**
+ * The way: where the reader is, the sections of the page, all chapters and the helps. It stands beside the text where there is room,
+ * and is folded above it where there is none.
+ */
+const way = (pressed: RenderedChapter, place: Place, all: readonly Place[]): string => {
+  const chapters = all.filter((p) => p.kind === 'chapter');
+  const link = (p: Place) =>
+    `<li data-chapter="${p.slug}"><a href="${p.slug}.html"${p.slug === place.slug ? ' aria-current="page"' : ''}>${escapeText(p.title)}</a></li>`;
+  const list = `<ol>${chapters.map(link).join('')}</ol>`;
+  const helps = all.filter((p) => p.kind === 'help');
+  const helping = helps.length > 0 ? `<ul class="helps">${helps.map(link).join('')}</ul>` : '';
+  const nav = (inside: string) => `<nav class="chapters" aria-label="${WAY}">${inside}</nav>`;
+  if (place.kind === 'front') return nav(`<details><summary>${ALL_CHAPTERS}</summary>${list}${helping}</details>`);
+  const here =
+    place.number === undefined
+      ? escapeText(place.title)
+      : escapeText(chapterOf(place.number, chapters.length, place.title));
+  const sections = pressed.sections
+    .map(({ id, title }) => `<li data-section="${id}"><a href="#${id}">${escapeText(title)}</a></li>`)
+    .join('');
+  return nav(
+    `<details class="way"><summary>${here}</summary>` +
+      `<p class="here">${place.number === undefined ? '' : `<span>${chapterOfAll(place.number, chapters.length)}</span> `}<a href="#text">${escapeText(place.title)}</a></p>` +
+      (sections === '' ? '' : `<ol class="sections" aria-label="${SECTIONS}">${sections}</ol>`) +
+      `<details class="all-chapters"><summary>${ALL_CHAPTERS}</summary>${list}</details>${helping}</details>`,
+  );
+};
+
 /** What the page is, in the terms of schema.org, for catalogues of teaching material. */
 const learningResource = (pressed: RenderedChapter, place: Place) => ({
   '@context': 'https://schema.org',
   '@type': 'LearningResource',
-  name: place.number === undefined ? NOTEBOOK : pressed.title,
+  name: place.kind === 'front' ? NOTEBOOK : pressed.title,
   ...(place.number === undefined ? {} : { position: place.number, isPartOf: { '@type': 'Course', name: NOTEBOOK } }),
   teaches: pressed.goal,
   inLanguage: LANGUAGE,

@@ -6,6 +6,7 @@
  * It imports nothing of the rooms but how text is escaped: Vite starts anew when what its configuration imports is saved. They come as one module,
  * site.ts, which the dev server loads again by itself.
  */
+import { createHash } from 'node:crypto';
 import { readdirSync } from 'node:fs';
 import { resolve } from 'node:path';
 import { type Plugin, runnerImport, type ViteDevServer } from 'vite';
@@ -16,6 +17,7 @@ import { allStyles, packedStyles } from './styles.mjs';
 
 const SITE = resolve(import.meta.dirname, 'site.ts');
 const ICON = 'notebook.svg';
+const SEARCH = 'search-index.js';
 
 /** Tells open pages of the dev server that a chapter was saved; the page knows it by the same name. */
 const CHAPTER_SAVED = 'notebook:saved';
@@ -51,6 +53,12 @@ export const site = ({ chapters }: { readonly chapters: string }): Plugin => {
       });
       server.middlewares.use(async (request, response, next) => {
         const path = new URL(request.url ?? '/', 'http://local').pathname;
+        if (path === `/${SEARCH}`) {
+          const now = await load();
+          response.setHeader('content-type', 'text/javascript; charset=utf-8');
+          response.end(now.searchScript(now.readBook(chapters, now.FIGURES, cacheOf(now))));
+          return;
+        }
         const slug = path === '/' ? 'index' : /^\/([a-z0-9-]+)\.html$/.exec(path)?.[1];
         if (slug === undefined) return next();
         try {
@@ -60,6 +68,7 @@ export const site = ({ chapters }: { readonly chapters: string }): Plugin => {
             scripts: ['/@vite/client', '/widgets/client/main.ts'],
             style: { addresses: allStyles().map((path) => `/${path}`) },
             icon: `/${ICON}`,
+            search: `/${SEARCH}`,
             module: true,
           });
           if (page === undefined) return next();
@@ -90,11 +99,16 @@ export const site = ({ chapters }: { readonly chapters: string }): Plugin => {
         const { withFigures, fonts } = await packedStyles();
         for (const [fileName, source] of fonts) this.emitFile({ type: 'asset', fileName, source });
         const { rooms, book } = await readWhole();
+        const index = rooms.searchScript(book);
+        // A name that holds its content, as the scripts have.
+        const search = `assets/search-index-${createHash('sha256').update(index).digest('base64url').slice(0, 8)}.js`;
+        this.emitFile({ type: 'asset', fileName: search, source: index });
         for (const { slug } of book.places) {
           const source = rooms.bookPage(book, slug, {
             scripts,
             style: { text: withFigures },
             icon: ICON,
+            search,
             module: false,
           });
           if (source !== undefined) this.emitFile({ type: 'asset', fileName: `${slug}.html`, source });

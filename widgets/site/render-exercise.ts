@@ -5,7 +5,8 @@ import { drawItem } from '../exercises/draw.ts';
 import { acceptedText, answerText, askText } from '../exercises/exercise.ts';
 import { escapeText } from '../input/escape.ts';
 import type { ExerciseBlock } from './exercise-block.ts';
-import { type Inline, renderStep } from './render.ts';
+import type { Inline } from './passage.ts';
+import { renderStep } from './render.ts';
 
 /** The answer’s line with the places that the script fills anew. */
 const answerPlaces = (answer: string, accepted: string): string =>

@@ -1,13 +1,25 @@
 /** Blocks as HTML that reads and prints without script; the browser finds its places by the data attributes. */
 
-import { PREDICT_FIRST, predictionNumber, SHOW_ANSWER, WORKED_EXAMPLE } from '#words/page.ts';
-import type { Input } from '../assembly/numbers.ts';
+import { GROUPS } from '#words/figures/groups.ts';
+import {
+  CALCULATION,
+  GIVEN_ABOVE,
+  HOW_TO_READ,
+  PREDICT_FIRST,
+  predictionNumber,
+  SHOW_ANSWER,
+  workedIn,
+} from '#words/page.ts';
+import type { Input, Value } from '../assembly/numbers.ts';
 import { runSteps, type Step, type StepOutcome } from '../assembly/steps.ts';
 import { relationNamed, type SymbolName, symbolFact } from '../engine/index.ts';
+import type { Group } from '../figures/kit/figure.ts';
 import { figureParts } from '../figures/kit/figure-parts.ts';
+import { groupState } from '../figures/kit/group-state.ts';
 import { CHOICES } from '../input/choices.ts';
 import { escapeText } from '../input/escape.ts';
 import { formatOf, show, showInFormula } from '../input/format.ts';
+import { aroundPoint } from '../page/around-point.ts';
 import { reasonOf } from '../words/reason.ts';
 import {
   asSet,
@@ -20,21 +32,42 @@ import {
   startValues,
 } from './blocks.ts';
 import { asNumbers, asSymbols, parseExpression, setExpression, setSymbol, typeset } from './expression.ts';
+import { lettersWide } from './mathml.ts';
+import type { Label } from './numbering.ts';
+import type { Inline } from './passage.ts';
 
-/** Sets inline Markdown that begins on this line of the chapter. */
-export type Inline = (text: string, line: number) => string;
+/** The examples in which a page has worked a step before, by relation and result. */
+export type WorkedBefore = Map<string, { readonly set: string; readonly says: string; readonly id: string }>;
 
-export const renderExample = (example: Example, declared: Declared, inline: Inline): string => {
+export const renderExample = (
+  example: Example,
+  declared: Declared,
+  inline: Inline,
+  label: Label,
+  before: WorkedBefore,
+  shownAbove: boolean,
+): string => {
   const outcomes = runSteps(example.steps, startScope(example.set, declared));
   const used = usedBy(example.steps);
   const inputs = asSet(example.set, declared).inputs.filter((i) => i.kind !== 'choice' && used(i.name));
   const steps = example.steps
-    .map((step, i) => renderStep(step, i, outcomes[i], (text) => inline(text, example.lines[i] ?? 1)))
+    .map((step, i) => {
+      const key = `${step.relation} ${step.as}`;
+      const known = before.get(key);
+      // What an example arrives at is worked in full, and so is what is remarked on for other numbers than before.
+      const again = known && i < example.steps.length - 1 && (step.remark === undefined || known.set === example.set);
+      if (!known) before.set(key, { set: example.set, says: label.says, id: label.id });
+      return renderStep(step, i, outcomes[i], (text) => inline(text, example.lines[i] ?? 1), again ? known : undefined);
+    })
     .join('');
+  const fields = renderInputs(example.set, inputs);
+  // Numbers that stand above already are there to be looked up, not to be passed again.
+  const givens = shownAbove ? `<details class="givens"><summary>${GIVEN_ABOVE}</summary>${fields}</details>` : fields;
+  const heads = CALCULATION.map((word) => `<span>${word}</span>`).join('');
   return (
-    `<section class="example" id="example-${example.id}" data-example="${example.id}" aria-labelledby="example-${example.id}-name">` +
-    `<h3 id="example-${example.id}-name"><span class="tag">${WORKED_EXAMPLE}</span> ${escapeText(example.title)}</h3>` +
-    `${renderInputs(example.set, inputs)}<ol class="steps">${steps}</ol></section>`
+    `<section class="example" id="${label.id}" data-example="${example.id}" aria-labelledby="${label.id}-name">` +
+    `<h3 id="${label.id}-name"><span class="tag">${label.says}</span> ${escapeText(example.title)}</h3>` +
+    `${givens}<div class="calculation"><p class="heads" aria-hidden="true">${heads}</p><ol class="steps">${steps}</ol></div></section>`
   );
 };
 
@@ -52,26 +85,34 @@ const usedBy = (steps: readonly Step[]) => {
 };
 
 /** The numbers of a block as a list of givens; the browser puts fields in its place. */
-const renderInputs = (set: string, inputs: readonly Input[]): string => {
+const renderInputs = (set: string, inputs: readonly Input[], as = '', idle: readonly string[] = []): string => {
   const values = startValues(inputs);
-  const rows = inputs.map((input) => {
-    const value = values.get(input.name);
-    const text =
-      typeof value === 'object'
-        ? value.designation
-        : typeof value === 'number'
-          ? show(value, formatOf(symbolFact(input.name as SymbolName)), 'metric')
-          : String(value ?? '');
-    return `<div><dt>${escapeText(input.kind === 'choice' ? CHOICES[input.name].says : input.label)}</dt><dd>${escapeText(text)}</dd></div>`;
-  });
-  return `<div class="inputs" data-inputs="${set}" data-names="${inputs.map((i) => i.name).join(' ')}"><dl>${rows.join('')}</dl></div>`;
+  const rows = inputs
+    .filter(({ name }) => !idle.includes(name))
+    .map(
+      (input) =>
+        `<div><dt>${escapeText(input.kind === 'choice' ? CHOICES[input.name].says : input.label)}</dt><dd>${escapeText(valueText(values.get(input.name), input.name))}</dd></div>`,
+    );
+  return `<div class="inputs${as}" data-inputs="${set}" data-names="${inputs.map((i) => i.name).join(' ')}"><dl>${rows.join('')}</dl></div>`;
 };
 
+const valueText = (value: Value | undefined, name: string): string =>
+  typeof value === 'object'
+    ? value.designation
+    : typeof value === 'number'
+      ? show(value, formatOf(symbolFact(name as SymbolName)), 'metric')
+      : String(value ?? '');
+
+/** Letters that the columns hold; a line with more takes both together, formula above numbers. */
+const LONG = { formula: 25, numbers: 30 };
+
+/** `again` is the example in which the same was worked before: then one line stands for the step, and opens. */
 export const renderStep = (
   step: Step,
   index: number,
   outcome: StepOutcome | undefined,
   inline: (text: string) => string,
+  again?: { readonly says: string; readonly id: string },
 ): string => {
   const relation = relationNamed(step.relation);
   if (!relation || !outcome) return '';
@@ -84,18 +125,32 @@ export const renderStep = (
   const inputs = outcome.ok ? outcome.inputs : {};
   const fill = (symbol: string): string =>
     showInFormula(inputs[symbol] ?? 0, formatOf(symbolFact(symbol as SymbolName)), 'metric');
-  const algebra =
+  const formula =
     expression === undefined
       ? ''
-      : `<div class="formula">${typeset(setSymbol(step.as), setExpression(parseExpression(expression), asSymbols(name)))}</div>` +
-        `<div class="in-numbers">${typeset(undefined, setExpression(parseExpression(expression), asNumbers(fill)))}</div>`;
-  const result = outcome.ok
-    ? `<span class="equals">=</span> <span class="value">${show(outcome.value, format, 'metric')}</span>`
-    : escapeText(reasonOf(outcome));
-  return (
-    `<li data-step="${index}"><p class="why">${reasonHtml(step, relation.says, inline)}</p>${algebra}` +
-    `<div class="result" data-sym="${step.as}" data-result>${result}</div></li>`
-  );
+      : typeset(setSymbol(step.as), setExpression(parseExpression(expression), asSymbols(name)));
+  const numbers =
+    expression === undefined ? '' : typeset(undefined, setExpression(parseExpression(expression), asNumbers(fill)));
+  const algebra =
+    expression === undefined ? '' : `<div class="formula">${formula}</div><div class="in-numbers">${numbers}</div>`;
+  const result = outcome.ok ? resultHtml(show(outcome.value, format, 'metric')) : escapeText(reasonOf(outcome));
+  const why = `<p class="why">${reasonHtml(step, relation.says, inline)}</p>`;
+  const marks = [
+    ...(again ? ['again'] : []),
+    ...(lettersWide(formula) > LONG.formula || lettersWide(numbers) > LONG.numbers ? ['long'] : []),
+  ].join(' ');
+  const [short = ''] = symbolFact(step.as).says.split(',');
+  return `<li data-step="${index}"${marks === '' ? '' : ` class="${marks}"`}>${
+    again
+      ? `<details class="again"><summary>${escapeText(short.charAt(0).toUpperCase() + short.slice(1))}, ${typeset(setSymbol(step.as))}<span class="worked-in">: ${workedIn(again.says)}</span></summary>${why}${algebra}</details>`
+      : `${why}${algebra}`
+  }<div class="result" data-sym="${step.as}" data-result>${result}</div></li>`;
+};
+
+/** A result in two parts, so that results under one another stand on their decimal points. */
+const resultHtml = (text: string): string => {
+  const [whole, rest] = aroundPoint(`= ${text}`);
+  return `<span>${escapeText(whole)}</span><span>${escapeText(rest)}</span>`;
 };
 
 /** Why a step is taken. A remark without a reason has the relation's own sentence ready to take its place. */
@@ -105,15 +160,51 @@ const reasonHtml = ({ why, remark }: Step, says: string, inline: (text: string) 
   return why === undefined ? `${own}<span data-instead hidden>${escapeText(says)}</span>` : `${inline(why)} ${own}`;
 };
 
-export const renderFigure = ({ figure, set }: FigureBlock, declared: Declared, caption: string): string => {
-  const takes: readonly string[] = [...figure.threads, ...figure.quantities, ...figure.choices, ...figure.texts];
-  const inputs = asSet(set, declared).inputs.filter(
-    ({ name }) => takes.includes(name) && !figure.setElsewhere.includes(name),
-  );
+/**
+ * A figure, from top to bottom: the picture with its chief fields, the foot (the sentence, then a quiet line of what can be asked for
+ * besides), and every other field, folded in groups.
+ */
+export const renderFigure = (
+  { figure, set }: FigureBlock,
+  declared: Declared,
+  caption: { readonly says: string; readonly more: string },
+  label: Label,
+): string => {
+  const all = asSet(set, declared).inputs;
   const numbers = numbersAtStart(set, declared);
+  const idle = figure.idle(numbers);
+  const fields = (names: readonly string[], as: string): string => renderInputs(set, pick(names, all), as, idle);
+  const parts = figureParts(figure, numbers, 'metric', set);
+  const more =
+    caption.more === '' ? '' : `<details class="how"><summary>${HOW_TO_READ}</summary><p>${caption.more}</p></details>`;
+  const groups = figure.groups
+    .map((group) => renderGroup(group, pick(group.names, all), idle, fields(group.names, '')))
+    .join('');
   return (
-    `<figure class="live ${figure.name}" data-figure="${figure.name}" data-set="${set}" aria-label="${escapeText(figure.title)}">${renderInputs(set, inputs)}` +
-    `${figureParts(figure, numbers, 'metric', set)}<figcaption>${caption}</figcaption></figure>`
+    `<figure class="live ${figure.name}" id="${label.id}" data-figure="${figure.name}" data-set="${set}" data-idle="${idle.join(' ')}" aria-label="${escapeText(figure.title)}">` +
+    `<div class="bench">${parts.stage}${figure.chief.length === 0 ? '' : fields(figure.chief, ' chief')}</div>` +
+    `<div class="foot">${parts.refusal}${parts.says}<div class="foot-line"><p class="caption">${label.number === '' ? '' : `<span class="tag">${label.says}</span> `}${caption.says}</p>${more}${parts.numbers}</div></div>` +
+    `${groups === '' ? '' : `<div class="groups">${groups}</div>`}</figure>`
+  );
+};
+
+const pick = (names: readonly string[], inputs: readonly Input[]): Input[] =>
+  names.flatMap((name) => inputs.find((input) => input.name === name) ?? []);
+
+const renderGroup = (
+  { name, names }: Group,
+  inputs: readonly Input[],
+  idle: readonly string[],
+  fields: string,
+): string => {
+  const values = startValues(inputs);
+  const held = inputs
+    .filter((input) => !idle.includes(input.name))
+    .map((input) => [input, values.get(input.name) ?? ''] as const);
+  const hidden = names.every((one) => idle.includes(one)) ? ' hidden' : '';
+  return (
+    `<details class="group" data-group="${name}"${hidden}><summary><span class="group-name">${GROUPS[name]}</span> ` +
+    `<span class="group-state" data-state>${escapeText(groupState(held, 'metric'))}</span></summary>${fields}</details>`
   );
 };
 

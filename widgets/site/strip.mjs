@@ -3,10 +3,52 @@
  * into the pages already, and of the plot library the parts it names but the notebook's plots never reach. Both stop the
  * build where they no longer find what they leave out.
  */
+import { readdirSync, readFileSync } from 'node:fs';
+import { dirname, resolve } from 'node:path';
+import { parseSync } from 'vite';
 
 /** The parts of a relation that only the press, the papers and the tests read. */
 const WORDS = ['says', 'gives', 'source'];
 const ENGINE = /\/widgets\/engine\/(?:[\w-]+\/)?[\w-]+\.ts$/;
+
+/**
+ * The list of relations with each named, in place of everything that a file with one exports: what else is in these files comes into a
+ * script only where something uses it. The build must find exactly `expected` of them.
+ */
+export const namedRelations = (expected) => ({
+  name: 'named-relations',
+  apply: 'build',
+  enforce: 'pre',
+  transform: {
+    filter: { id: /\/widgets\/engine\/relations\.ts$/ },
+    handler(code, id) {
+      const files = readdirSync(dirname(id), { recursive: true })
+        .map((file) => file.replaceAll('\\', '/'))
+        .filter((file) => /^[^/]+\/[^/]+\.ts$/.test(file))
+        .map((file) => ({ file, names: relationNames(resolve(dirname(id), file)) }))
+        .filter(({ names }) => names.length > 0);
+      const found = files.flatMap(({ names }) => names).length;
+      const listed = files.map(
+        ({ file, names }, i) => `'./${file}': { ${names.map((name) => `${name}: ${name}_${i}`)} }`,
+      );
+      const written = code.replace(/import\.meta\.glob<.*?>\('[^)]*\)/s, `{ ${listed.join(', ')} }`);
+      if (found !== expected || written === code)
+        this.error(`Found ${found} relations to name, but there are ${expected}; mend widgets/site/strip.mjs.`);
+      const imports = files.map(
+        ({ file, names }, i) => `import { ${names.map((name) => `${name} as ${name}_${i}`)} } from './${file}';`,
+      );
+      return [...imports, written].join('\n');
+    },
+  },
+});
+
+/** The names under which a file exports relations. */
+const relationNames = (file) =>
+  parseSync(file, readFileSync(file, 'utf8'))
+    .program.body.filter(({ type }) => type === 'ExportNamedDeclaration')
+    .flatMap(({ declaration }) => declaration?.declarations ?? [])
+    .filter(({ init }) => init?.type === 'CallExpression' && init.callee.name === 'relation')
+    .map(({ id }) => id.name);
 
 /** Relations without their words. With `expected`, the build must have met exactly so many. */
 export const withoutWords = (expected) => {

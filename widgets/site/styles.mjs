@@ -10,7 +10,7 @@ import { build } from 'vite';
 const root = resolve(import.meta.dirname, '../..');
 const FIGURES = 'widgets/figures';
 const client = (name) => `widgets/client/styles/${name}.css`;
-const first = ['fonts', 'book', 'blocks'].map(client);
+const first = ['fonts', 'book', 'blocks', 'way'].map(client);
 const last = ['projector', 'exercises', 'print'].map(client);
 
 /** Style sheets by their paths from the root: of what figures share, and of each figure that has one. */

@@ -10,10 +10,11 @@
  * The range of n is what both joints and the gap between base and carried part allow. Lengths mm, n in turns.
  */
 import { bad, good, type Result, type Thread } from '../../engine/index.ts';
+import { threadOfJoint } from '../../input/designation-sides.ts';
 import type { Divider } from '../../input/dividers.ts';
 import { pairOf } from '../pair-of.ts';
 import { type Bound, engagedAt, forbiddenOf, freeSpans, type Joint, jointOf, outOf, positionOut } from './joint.ts';
-import { heightOf, massOf, type Part, type Role } from './part.ts';
+import { heightOf, massOf, type Part, type Role, type ThreadEnd } from './part.ts';
 
 declare module '../../engine/kernel/result.ts' {
   interface Refusals {
@@ -27,7 +28,9 @@ declare module '../../engine/kernel/result.ts' {
     };
     'assembled-outside': { readonly joint: 'A' | 'C'; readonly out: number; readonly most: number };
     'upper-thread-joins-nothing': { readonly part: string; readonly thread: string };
-    'assembled-inside-another': { readonly lower: string; readonly upper: string };
+    'assembled-inside-another': { readonly lower: string; readonly upper: string; readonly ground: boolean };
+    /** Why it stops at once, each way. */
+    'no-turns-left': { readonly clockwise: Stop; readonly anticlockwise: Stop };
   }
 }
 
@@ -35,6 +38,8 @@ export type Where = 'home' | 'middle' | { readonly turnsOut: number };
 
 export type Lock =
   | { readonly kind: 'none' }
+  /** Not stated: drawn as a post, and said to be assumed. */
+  | { readonly kind: 'assumed' }
   | { readonly kind: 'key' | 'post'; readonly radius: number; readonly clearance: number }
   | { readonly kind: 'springs' };
 
@@ -42,8 +47,8 @@ export type Lock =
 export interface Springs {
   readonly count: number;
   readonly between: 'base and carried' | 'base and turned' | 'turned and carried';
-  /** Distance from the axis, mm. */
-  readonly radius: number;
+  /** Distance from the axis, mm; undefined where not stated. */
+  readonly radius: number | undefined;
   /** All together, N, when the adjuster is put together, n = 0; undefined where not stated. */
   readonly force: number | undefined;
   /** All together, N/mm. */
@@ -82,7 +87,10 @@ export interface Stop {
 /** A joint and where it stood when the adjuster was put together. */
 export interface Fitted {
   readonly joint: Joint;
+  /** The thread, with the classes or measured limits that its two ends state. */
   readonly thread: Thread;
+  /** Coats that its limits leave out, mm: those of the parts, but for an end whose pitch diameter was measured, which has its coat on. */
+  readonly coat: { readonly screw: number; readonly nut: number };
   /** Position at n = 0. */
   readonly start: number;
   /** Change of position a turn clockwise. */
@@ -179,7 +187,11 @@ const fitted = (lower: Part, upper: Part, name: 'A' | 'C', d: Description): Resu
   if (!(out >= 0 && out <= usable + 1e-9)) return bad('assembled-outside', { joint: name, out, most: usable });
   return good({
     joint: joint.value,
-    thread: s,
+    thread: threadOf(x, y),
+    coat:
+      x.gender === 'external'
+        ? { screw: coatOn(lower, x), nut: coatOn(upper, y) }
+        : { screw: coatOn(upper, y), nut: coatOn(lower, x) },
     start: positionOut(joint.value, out),
     rate: (name === 'A' ? -1 : 1) * s.h * s.L,
     usable,
@@ -187,6 +199,17 @@ const fitted = (lower: Part, upper: Part, name: 'A' | 'C', d: Description): Resu
     mark: out / s.L,
   });
 };
+
+const states = ({ toleranceClass, measured }: Thread): boolean =>
+  toleranceClass !== undefined || measured !== undefined;
+
+const threadOf = (x: ThreadEnd, y: ThreadEnd): Thread => {
+  if (!states(x.thread) && !states(y.thread)) return x.thread;
+  const [nut, screw] = x.gender === 'internal' ? [x, y] : [y, x];
+  return threadOfJoint(nut.thread, screw.thread);
+};
+
+const coatOn = (part: Part, { thread }: ThreadEnd): number => (thread.measured === undefined ? part.coat : 0);
 
 interface Range {
   readonly anticlockwise: Stop;
@@ -199,8 +222,11 @@ const rangeOf = (d: Description, A: Fitted, C: Fitted | undefined, Delta: number
   if (d.carried && C) {
     const blocks = forbiddenOf(d.base, d.carried);
     const w = A.start + C.start;
-    if (blocks.some((f) => w > f.from + 1e-9 && w < f.to - 1e-9))
-      return bad('assembled-inside-another', { lower: d.base.kind, upper: d.carried.kind });
+    const inside = blocks.find((f) => w > f.from + 1e-9 && w < f.to - 1e-9);
+    if (inside) {
+      const ground = inside.above.kind === 'contact' && inside.above.lower === 'ground';
+      return bad('assembled-inside-another', { lower: d.base.kind, upper: d.carried.kind, ground });
+    }
     // Equal leads never bring the two together.
     if (Delta !== 0) {
       const never: Bound = { kind: 'least engagement' };

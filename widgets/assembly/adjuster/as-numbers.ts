@@ -5,12 +5,13 @@
 import type { SymbolName } from '../../engine/index.ts';
 import { CHOICES } from '../../input/choices.ts';
 import { writeQuantity } from '../numbers.ts';
-import { type Adjuster, springForce } from './adjuster.ts';
+import { type Adjuster, type Fitted, springForce } from './adjuster.ts';
 import type { Arrangement } from './from-numbers.ts';
 import type { ThreadEnd } from './part.ts';
+import { designationWithCoat, jointPlay } from './play.ts';
 
 /** The arrangement by its ends, where it is one that pages name. */
-const arrangementOf = ({ A, C, turned }: Adjuster): Arrangement | undefined => {
+export const arrangementOf = ({ A, C, turned }: Adjuster): Arrangement | undefined => {
   if (!C) return undefined;
   const [below, above] = [A.joint.upper, C.joint.lower];
   const inside = (x: ThreadEnd, y: ThreadEnd) => Math.min(x.to, y.to) - Math.max(x.from, y.from) > 1e-9;
@@ -29,20 +30,36 @@ const assemblyOf = ({ assembled: { A, C } }: Adjuster): string | undefined => {
 };
 
 export const numbersOfAdjuster = (a: Adjuster): Readonly<Record<string, string>> => {
-  const numbers: Record<string, string> = { A: a.A.thread.designation };
+  const numbers: Record<string, string> = { A: designationWithCoat(a.A) };
   const put = (name: SymbolName, value: number | undefined) => {
     if (value !== undefined) numbers[name] = writeQuantity(name, value, 'metric');
   };
   const lengths = (ends: readonly ThreadEnd[], letter: 'A' | 'C') => {
     for (const end of ends) put(`${end.gender === 'external' ? 'l' : 'b'}_${letter}`, end.to - end.from);
   };
+  /** Middling pieces stand for measured ones where both ends were measured within limits, and wherever one play is asked for. */
+  const play = (fitted: Fitted, letter: 'A' | 'C'): boolean => {
+    const found = jointPlay(fitted);
+    if (!found.ok) return false;
+    const { screw, nut, clearance, least, most, measured } = found.value;
+    put(`d_2min_${letter}`, screw.min);
+    put(`d_2max_${letter}`, screw.max);
+    put(`D_2min_${letter}`, nut.min);
+    put(`D_2max_${letter}`, nut.max);
+    if (least.ok && most.ok) put(`j_${letter}`, (least.value + most.value) / 2);
+    if (measured) put(`c_m${letter}`, (clearance.least + clearance.most) / 2);
+    return measured;
+  };
   lengths([a.A.joint.lower, a.A.joint.upper], 'A');
   put('X_A', a.A.usable);
+  let measured = play(a.A, 'A');
   if (a.C) {
-    numbers.C = a.C.thread.designation;
+    numbers.C = designationWithCoat(a.C);
     lengths([a.C.joint.lower, a.C.joint.upper], 'C');
     put('X_C', a.C.usable);
+    measured = play(a.C, 'C') && measured;
   }
+  if (a.C && measured) numbers.pieces = 'as measured';
   put('q_e', a.keptDiameters);
   const arrangement = arrangementOf(a);
   if (arrangement !== undefined) numbers.arrangement = arrangement;

@@ -4,6 +4,7 @@
  */
 import type { Result, Thread } from '../../engine/index.ts';
 import type { OptionOf } from '../../input/choices.ts';
+import { designationOfSide } from '../../input/designation-sides.ts';
 import type { Adjuster } from './adjuster.ts';
 import { readAdjuster } from './text.ts';
 
@@ -24,24 +25,30 @@ export const adjusterOf = (numbers: StatedNumbers): Result<Adjuster> => readAdju
 const length = (x: number | undefined): string => (x === undefined ? '' : ` ${Number(x.toPrecision(9))} mm`);
 
 const wordsOf = ({ threads, values = {}, choices, ball }: StatedNumbers): string => {
-  const [A, C] = [threads.A.designation, threads.C.designation];
+  // Each end states its own side of the thread.
+  const [sA, nA] = [designationOfSide(threads.A, 'external'), designationOfSide(threads.A, 'internal')];
+  const [sC, nC] = [designationOfSide(threads.C, 'external'), designationOfSide(threads.C, 'internal')];
   const { l_A, b_A, l_C, b_C, q_e } = values;
   const [lA, bA, lC, bC] = [length(l_A), length(b_A), length(l_C), length(b_C)];
   const screw = lC === '' ? '' : `, thread${lC}`;
   const nut = bC === '' ? '' : `, thread${bC}`;
   const parts: Readonly<Record<Arrangement, readonly string[]>> = {
-    'in line': [block(A, bA), `turned = stud ${A}${lA}, ${C}${lC}`, `carried = cap ${C}${nut}`],
-    nested: [block(A, bA), `turned = sleeve ${A} external${lA}, ${C} internal${bC}`, `carried = spindle ${C}${screw}`],
+    'in line': [block(nA, bA), `turned = stud ${sA}${lA}, ${sC}${lC}`, `carried = cap ${nC}${nut}`],
+    nested: [
+      block(nA, bA),
+      `turned = sleeve ${sA} external${lA}, ${nC} internal${bC}`,
+      `carried = spindle ${sC}${screw}`,
+    ],
     'one spindle, two nuts': [
-      block(A, bA),
+      block(nA, bA),
       // The nut leaves its thread downwards, so there must be room for it below.
-      `turned = spindle ${A}${lA}, ${C}${lC}${b_C === undefined ? '' : `, neck${length(b_C + 0.1 * threads.C.d)}`}`,
-      `carried = nut ${C}${bC === '' ? '' : `,${bC}`}`,
+      `turned = spindle ${sA}${lA}, ${sC}${lC}${b_C === undefined ? '' : `, neck${length(b_C + 0.1 * threads.C.d)}`}`,
+      `carried = nut ${nC}${bC === '' ? '' : `,${bC}`}`,
     ],
     'thread adapter': [
-      `base = coupling nut ${A}${bA === '' ? '' : `,${bA}`}`,
-      `turned = adapter ${A} external${lA}, ${C} internal${bC} blind`,
-      `carried = socket screw ${C}${screw}`,
+      `base = coupling nut ${nA}${bA === '' ? '' : `,${bA}`}`,
+      `turned = adapter ${sA} external${lA}, ${nC} internal${bC} blind`,
+      `carried = socket screw ${sC}${screw}`,
     ],
   };
   return [

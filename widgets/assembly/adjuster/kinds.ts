@@ -3,7 +3,7 @@
  * marked as assumed. Proportions are common practice, no source: a nut 0.8 d high and 1.6 d across, a coupling nut 3 d, a
  * socket head 1.5 d across and d high; a nut that is tapped for the purpose is 1.2 d deep, and a screw is as much longer as eight turns take.
  */
-import { bad, diameters, good, type Result, type Thread } from '../../engine/index.ts';
+import { bad, classOfSide, diameters, good, type Result, type Thread } from '../../engine/index.ts';
 import type { MaterialName, Part, Role, Size, Step, ThreadEnd } from './part.ts';
 
 declare module '../../engine/kernel/result.ts' {
@@ -30,6 +30,13 @@ declare module '../../engine/kernel/result.ts' {
     'part-wants-threads': { readonly part: string; readonly role: Role; readonly wanted: number; readonly got: number };
     'part-in-wrong-place': { readonly part: string; readonly role: Role; readonly instead: readonly string[] };
     'part-wants-genders': { readonly part: string };
+    'part-size-unused': { readonly part: string; readonly size: SizeWord; readonly takes: readonly SizeWord[] };
+    'limits-of-other-side': {
+      readonly part: string;
+      /** A class, or the letter of a measured diameter. */
+      readonly written: string;
+      readonly gender: ThreadEnd['gender'];
+    };
   }
 }
 
@@ -40,6 +47,9 @@ export interface StatedThread {
   readonly length?: number | undefined;
   readonly blind?: boolean | undefined;
 }
+
+/** Sizes by the names under which a line states them. */
+export type SizeWord = 'height' | 'body' | 'head' | 'neck' | 'hexagon' | 'width';
 
 /** What a line says of a part. */
 export interface Stated {
@@ -54,6 +64,8 @@ export interface Stated {
   readonly width?: number;
   readonly grounded?: boolean;
   readonly material: MaterialName;
+  /** mm on every surface. */
+  readonly coat?: number;
   readonly price?: number;
   readonly count: number;
 }
@@ -114,15 +126,28 @@ const flats = (s: Stated, b: Build, assumed: number): number => {
   return width / 2;
 };
 
+/** Diameter of a round step, stated as its width or assumed. */
+const across = (s: Stated, b: Build, assumed: number): number => {
+  const diameter = s.width ?? assumed;
+  note(b, 'diameter', diameter, s.width !== undefined);
+  return diameter;
+};
+
+/** Whether a thread is longer than the room for it; a blind one must leave a floor. */
+const tooDeep = (depth: number, room: number, blind: boolean | undefined): boolean =>
+  depth > room + (blind ? -1e-9 : 1e-9);
+
 /** Blocks and nuts of the base, the thread open upwards. */
 const blockBase =
   (shape: 'square' | 'hexagon', assumed: (d: number) => number, grounded: boolean): Builder =>
   (s, b) => {
     const t = first(s);
     const depth = t.length ?? (t.blind ? nutLength(t) : undefined);
-    const height = s.height ?? depth ?? assumed(t.thread.d);
+    // A blind thread ends on a floor.
+    const floor = t.blind ? 0.3 * t.thread.d : 0;
+    const height = s.height ?? (depth === undefined ? assumed(t.thread.d) : depth + floor);
     const thread = Math.min(depth ?? height, height);
-    if (depth !== undefined && depth > height + 1e-9)
+    if (depth !== undefined && tooDeep(depth, height, t.blind))
       return bad('thread-longer-than-part', {
         part: s.kind,
         thread: t.thread.designation,
@@ -145,7 +170,11 @@ const blockBase =
 
 const screwBase: Builder = (s, b) => {
   const t = first(s);
-  put(b, 'plate', s.height ?? 0.6 * t.thread.d, 1.35 * t.thread.d, 'square');
+  const plate = s.height ?? 0.6 * t.thread.d;
+  const width = s.width ?? 2.7 * t.thread.d;
+  put(b, 'plate', plate, width / 2, 'square');
+  note(b, 'plate', plate, s.height !== undefined, 0);
+  note(b, 'width', width, s.width !== undefined);
   const from = top(b);
   const above = screwOn(b, t, screwLength(t));
   note(b, 'thread A', above.to - from, t.length !== undefined, from);
@@ -190,8 +219,11 @@ const spindle: Builder = (s, b) => {
   const D = largest(s);
   const below = screwOn(b, a, screwLength(a));
   note(b, 'thread A', below.to, a.length !== undefined, 0);
+  note(b, 'collar', 0.25 * D, false, top(b));
   put(b, 'collar', 0.25 * D, 0.75 * D);
-  put(b, 'neck', s.neck ?? 1.3 * c.thread.d, Math.min(diameters(a.thread).d1, diameters(c.thread).d1) / 2);
+  const neck = s.neck ?? 1.3 * c.thread.d;
+  note(b, 'neck', neck, s.neck !== undefined, top(b));
+  put(b, 'neck', neck, Math.min(diameters(a.thread).d1, diameters(c.thread).d1) / 2);
   const from = top(b);
   const above = screwOn(b, c, screwLength(c));
   note(b, 'thread C', above.to - from, c.length !== undefined, from);
@@ -212,7 +244,7 @@ const adapter: Builder = (s, b) => {
   // A blind thread is used up as its screw goes in, so it needs the room that a through one has for nothing.
   const [length, depth] = [screwLength(screw), nut.blind ? screwLength(nut) : nutLength(nut)];
   const body = s.body ?? Math.max(1.2 * D, nut.blind ? depth + 0.3 * nut.thread.d : depth);
-  if (depth > body + length + 1e-9)
+  if (tooDeep(depth, body + length, nut.blind))
     return bad('thread-longer-than-part', {
       part: s.kind,
       thread: nut.thread.designation,
@@ -246,7 +278,7 @@ const doubleNut: Builder = (s, b) => {
   const [a, c] = [first(s), second(s)];
   const [lower, upper] = [nutLength(a), nutLength(c)];
   const height = s.height ?? s.body ?? lower + upper;
-  if (lower + upper > height + 1e-9)
+  if (tooDeep(lower + upper, height, a.blind ?? c.blind))
     return bad('threads-meet-inside', {
       part: s.kind,
       lower: a.thread.designation,
@@ -282,7 +314,7 @@ const cap: Builder = (s, b) => {
   const height = s.height ?? depth + relief + roof;
   if (depth > height - 1e-9)
     return bad('thread-longer-than-part', { part: s.kind, thread: t.thread.designation, length: depth, room: height });
-  put(b, 'cap', height, (s.width ?? 1.8 * t.thread.d) / 2);
+  put(b, 'cap', height, across(s, b, 1.8 * t.thread.d) / 2);
   note(b, 'height', height, s.height !== undefined, 0);
   const below = tapIn(b, t, 0, depth);
   note(b, 'thread C', depth, t.length !== undefined, 0);
@@ -300,6 +332,13 @@ const cap: Builder = (s, b) => {
 const carriedNut: Builder = (s, b) => {
   const t = first(s);
   const height = s.height ?? t.length ?? (s.kind === 'coupling nut' ? 3 : 1.2) * t.thread.d;
+  if (t.length !== undefined && tooDeep(t.length, height, false))
+    return bad('thread-longer-than-part', {
+      part: s.kind,
+      thread: t.thread.designation,
+      length: t.length,
+      room: height,
+    });
   put(b, 'hexagon', height, flats(s, b, 0.95 * t.thread.d), 'hexagon');
   note(b, 'thread C', height, (s.height ?? t.length) !== undefined, 0);
   return good({ below: tapIn(b, t, 0, height) });
@@ -318,7 +357,7 @@ const carriedScrew =
       b,
       'head',
       head,
-      shape === 'hexagon' ? flats(s, b, r * t.thread.d) : (s.width ?? 2 * r * t.thread.d) / 2,
+      shape === 'hexagon' ? flats(s, b, r * t.thread.d) : across(s, b, 2 * r * t.thread.d) / 2,
       shape,
     );
     return good({ below });
@@ -326,36 +365,42 @@ const carriedScrew =
 
 interface Kind {
   readonly threads: number;
+  /** The sizes it has, besides the lengths of its threads. */
+  readonly takes: readonly SizeWord[];
   readonly build: Builder;
 }
 
+const HEX = ['hexagon', 'width'] as const;
+
 export const KINDS: Readonly<Record<Role, Readonly<Record<string, Kind>>>> = {
   base: {
-    'tapped block': { threads: 1, build: blockBase('square', (d) => 1.2 * d, false) },
-    'coupling nut': { threads: 1, build: blockBase('hexagon', (d) => 3 * d, true) },
-    nut: { threads: 1, build: blockBase('hexagon', (d) => 0.8 * d, false) },
-    screw: { threads: 1, build: screwBase },
-    stud: { threads: 1, build: screwBase },
+    'tapped block': { threads: 1, takes: ['height', 'width'], build: blockBase('square', (d) => 1.2 * d, false) },
+    'coupling nut': { threads: 1, takes: ['height', ...HEX], build: blockBase('hexagon', (d) => 3 * d, true) },
+    nut: { threads: 1, takes: ['height', ...HEX], build: blockBase('hexagon', (d) => 0.8 * d, false) },
+    screw: { threads: 1, takes: ['height', 'width'], build: screwBase },
+    stud: { threads: 1, takes: ['height', 'width'], build: screwBase },
   },
   turned: {
-    stud: { threads: 2, build: stud },
-    sleeve: { threads: 2, build: sleeve },
-    spindle: { threads: 2, build: spindle },
-    adapter: { threads: 2, build: adapter },
-    'coupling nut': { threads: 2, build: doubleNut },
-    'double nut': { threads: 2, build: doubleNut },
-    screw: { threads: 1, build: plainScrew },
+    stud: { threads: 2, takes: ['body', 'head', ...HEX], build: stud },
+    sleeve: { threads: 2, takes: ['head', 'body', ...HEX], build: sleeve },
+    spindle: { threads: 2, takes: ['neck', 'head', ...HEX], build: spindle },
+    adapter: { threads: 2, takes: ['body', ...HEX], build: adapter },
+    'coupling nut': { threads: 2, takes: ['height', 'body', ...HEX], build: doubleNut },
+    'double nut': { threads: 2, takes: ['height', 'body', ...HEX], build: doubleNut },
+    screw: { threads: 1, takes: ['head', ...HEX], build: plainScrew },
   },
   carried: {
-    cap: { threads: 1, build: cap },
-    nut: { threads: 1, build: carriedNut },
-    'coupling nut': { threads: 1, build: carriedNut },
-    'socket screw': { threads: 1, build: carriedScrew(0.75, 1, 'round') },
-    'flange screw': { threads: 1, build: carriedScrew(0.95, 0.6, 'hexagon') },
-    screw: { threads: 1, build: carriedScrew(0.85, 0.65, 'hexagon') },
-    spindle: { threads: 1, build: carriedScrew(0.72, 0.4, 'round') },
+    cap: { threads: 1, takes: ['height', 'width'], build: cap },
+    nut: { threads: 1, takes: ['height', ...HEX], build: carriedNut },
+    'coupling nut': { threads: 1, takes: ['height', ...HEX], build: carriedNut },
+    'socket screw': { threads: 1, takes: ['head', 'width'], build: carriedScrew(0.75, 1, 'round') },
+    'flange screw': { threads: 1, takes: ['head', ...HEX], build: carriedScrew(0.95, 0.6, 'hexagon') },
+    screw: { threads: 1, takes: ['head', ...HEX], build: carriedScrew(0.85, 0.65, 'hexagon') },
+    spindle: { threads: 1, takes: ['head', 'width'], build: carriedScrew(0.72, 0.4, 'round') },
   },
 };
+
+const SIZE_WORDS = ['height', 'body', 'head', 'neck', 'hexagon', 'width'] as const;
 
 export const partOf = (stated: Stated): Result<Part> => {
   const kind = KINDS[stated.role][stated.kind];
@@ -372,6 +417,8 @@ export const partOf = (stated: Stated): Result<Part> => {
       wanted: kind.threads,
       got: stated.threads.length,
     });
+  const unused = SIZE_WORDS.find((size) => stated[size] !== undefined && !kind.takes.includes(size));
+  if (unused !== undefined) return bad('part-size-unused', { part: stated.kind, size: unused, takes: kind.takes });
   const build: Build = { outer: [], bores: [], sizes: [] };
   const ends = kind.build(stated, build);
   if (!ends.ok) return ends;
@@ -384,12 +431,26 @@ export const partOf = (stated: Stated): Result<Part> => {
     above,
     grounded: grounded ?? false,
     material: stated.material,
+    coat: stated.coat ?? 0,
     price: stated.price,
     count: stated.count,
   };
-  const thin = thinnest(part);
-  if (thin !== undefined) return thin;
-  return good(part);
+  const refused = thinnest(part) ?? ofOtherSide(part);
+  return refused ?? good(part);
+};
+
+/** An end has the limits of its own side; those of the other belong to the part that it joins. */
+const ofOtherSide = (part: Part) => {
+  for (const end of [part.below, part.above]) {
+    if (end === undefined) continue;
+    const { thread, gender } = end;
+    const other = gender === 'external' ? 'internal' : 'external';
+    const cls = classOfSide(thread, other);
+    const measured = other === 'external' ? thread.measured?.screw : thread.measured?.nut;
+    const written = cls ?? (measured && (other === 'external' ? 'd2' : 'D2'));
+    if (written !== undefined) return bad('limits-of-other-side', { part: part.kind, written, gender });
+  }
+  return undefined;
 };
 
 /** A bore that leaves no wall, or a thread wider than the hexagon it is cut in. */

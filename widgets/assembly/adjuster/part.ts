@@ -43,7 +43,18 @@ export interface ThreadEnd {
 
 /** A length of a part by name, and whether its maker stated it: what was assumed is drawn, but never dimensioned. */
 export interface Size {
-  readonly name: 'thread A' | 'thread C' | 'height' | 'body' | 'head' | 'hexagon' | 'width';
+  readonly name:
+    | 'thread A'
+    | 'thread C'
+    | 'height'
+    | 'body'
+    | 'head'
+    | 'hexagon'
+    | 'width'
+    | 'diameter'
+    | 'plate'
+    | 'collar'
+    | 'neck';
   readonly value: number;
   readonly stated: boolean;
   /** Along the axis, in the frame of the part; left out for widths. */
@@ -65,6 +76,8 @@ export interface Part {
   /** Whether it stands on the ground, which then is a stop for all that hangs below it. */
   readonly grounded: boolean;
   readonly material: MaterialName;
+  /** Thickness of the coat on all its surfaces, mm; nought where there is none. */
+  readonly coat: number;
   readonly price: number | undefined;
   readonly count: number;
 }

@@ -3,7 +3,7 @@
  * part; turning and lifting it is one matrix.
  */
 import type { Part } from './part.ts';
-import { type SkinOptions, skinAt } from './surface.ts';
+import { type Skin, type SkinOptions, skinAt } from './surface.ts';
 
 export interface Mesh {
   /** x, y, z of each corner in turn. */
@@ -19,23 +19,36 @@ const GRAIN = 1e-6;
 /** Shifted, so that sizes of round fractions do not lie on the border of two cells. */
 const cell = (x: number): number => Math.round(x / GRAIN + 0.137);
 
-export const meshOf = (part: Part, options: SkinOptions, around = AROUND): Mesh => {
-  const corners = new Map<string, number>();
+export const meshOf = (part: Part, options: SkinOptions, around = AROUND): Mesh =>
+  meshAround((theta) => skinAt(part, theta, options), around);
+
+/** The net of whatever has a line of as many points at every angle, up its outside. */
+export const meshAround = (skin: (theta: number) => Skin, around = AROUND): Mesh => {
   const positions: number[] = [];
-  const corner = (r: number, z: number, theta: number): number => {
-    const [x, y] = [r * Math.cos(theta), r * Math.sin(theta)];
-    const key = `${cell(x)},${cell(y)},${cell(z)}`;
-    const known = corners.get(key);
-    if (known !== undefined) return known;
-    const index = positions.length / 3;
-    positions.push(x, y, z);
-    corners.set(key, index);
-    return index;
+  const put3 = (r: number, z: number, theta: number): number => {
+    positions.push(r * Math.cos(theta), r * Math.sin(theta), z);
+    return positions.length / 3 - 1;
   };
+  // Three kinds of corner are one: neighbours on a line, those on the axis, and those of the line that closes the round, which are
+  // those of the first one turn up or down the thread.
+  const onAxis = new Map<number, number>();
+  const first = new Map<string, number>();
   const columns = Array.from({ length: around + 1 }, (_, j) => {
     const theta = (2 * Math.PI * j) / around;
-    const { through, points } = skinAt(part, theta, options);
-    const line = points.map(([r, z]) => corner(r, z, theta));
+    const { through, points } = skin(theta);
+    const line: number[] = [];
+    let [lastR, lastZ, last] = [Number.NaN, Number.NaN, 0];
+    for (const [r, z] of points) {
+      if (!(Math.abs(r - lastR) < GRAIN && Math.abs(z - lastZ) < GRAIN)) {
+        const axial = r < GRAIN ? onAxis.get(cell(z)) : undefined;
+        const key = j === 0 || j === around ? `${cell(r)},${cell(z)}` : '';
+        last = axial ?? (j === around ? first.get(key) : undefined) ?? put3(r, z, theta);
+        if (r < GRAIN) onAxis.set(cell(z), last);
+        if (j === 0) first.set(key, last);
+        [lastR, lastZ] = [r, z];
+      }
+      line.push(last);
+    }
     return through ? [...line, line[0] as number] : line;
   });
   const triangles: number[] = [];

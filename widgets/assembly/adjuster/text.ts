@@ -12,11 +12,13 @@
  *   keep    = 1 diameter
  *   assembled = both at mid-range
  *
- * Rows may also be parted by bars, as a chapter or an address has them on one line. Base and turned part must be there.
+ * A thread may say its class or its measured pitch diameter (`M10x1.5-6g`, `M10x1.5 d2 8.95`), a part its coat (`coat 5 µm`), material, price and
+ * count. Rows may also be parted by bars, as a chapter or an address has them on one line. Base and turned part must be there.
  */
 import { bad, good, outOfBounds, type Result } from '../../engine/index.ts';
 import { CHOICES } from '../../input/choices.ts';
 import { readThread } from '../../input/designation.ts';
+import { measuredOf, takeMeasured } from '../../input/designation-measured.ts';
 import { readNumber, readQuantity } from '../../input/quantity.ts';
 import { LONGEST_ADJUSTER } from '../../input/texts.ts';
 import {
@@ -43,7 +45,11 @@ declare module '../../engine/kernel/result.ts' {
       readonly phrase: string;
       readonly because: import('../../engine/index.ts').Bad;
     };
+    'part-length-unread': { readonly role: Role; readonly phrase: string };
+    'part-word-unread': { readonly role: Role; readonly phrase: string; readonly materials: readonly string[] };
     'part-length-outside': { readonly role: Role; readonly phrase: string; readonly most: number };
+    'part-coat-outside': { readonly role: Role; readonly phrase: string; readonly most: number };
+    'part-count-outside': { readonly role: Role; readonly phrase: string };
     'row-phrase-unread': { readonly key: string; readonly phrase: string; readonly like: string };
     'divisions-outside': { readonly text: string };
   }
@@ -120,7 +126,12 @@ const isKey = (key: string): key is Key => (KEYS as readonly string[]).includes(
 /** Longest first, so that a coupling nut is not a nut. */
 const kindsOf = (role: Role): string[] => Object.keys(KINDS[role]).sort((a, b) => b.length - a.length);
 
-const LENGTH = /(?:^| )([\d.,/ -]*\d ?(?:mm|cm|µm|in(?:ch)?|thou|"|″))$/i;
+const LENGTH = /(?:^| )([\d.,/ -]*\d ?(?:mm|millimet(?:re|er)s?|cm|µm|in(?:ch(?:es)?)?|thou|"|″))$/i;
+/** A number with no unit or with one that is none of length: meant as a length, since a thread has a pitch behind its size. */
+const MEANT_AS_LENGTH = /^[\d.,/ -]*\d ?[a-zµ]*$/i;
+const WORDS_ALONE = /^[a-z][a-z -]*$/i;
+const NAMED = /^(?:thread|body|head|neck|hexagon|width|height|price|count)\b/i;
+const NAMED_SIZE = /^[a-z]+ .*\d/i;
 const MOST_LENGTH = 1000;
 
 /** Parts of which a bare length is the height; of the others it is the length of the thread before it. */
@@ -130,6 +141,10 @@ const HEIGHT_BARE: Readonly<Record<Role, readonly string[]>> = {
   carried: ['cap', 'nut', 'coupling nut'],
 };
 
+/** Thicker than any plating; the symbol of a coat has the same bound. */
+const THICKEST_COAT = 0.5;
+const LIMITS_ALONE = /^(?:class )?(?:\d[a-z]){1,2}$|^d2[ =]/i;
+
 export const readPart = (role: Role, row: string): Result<Part> => {
   const kinds = kindsOf(role);
   const kind = kinds.find((k) => row.toLowerCase().startsWith(k));
@@ -138,10 +153,12 @@ export const readPart = (role: Role, row: string): Result<Part> => {
     .slice(kind.length)
     .split(/,\s+|,$|,(?=[a-z#])|;/i)
     .map((p) => p.trim())
-    .filter((p) => p !== '');
+    .filter((p) => p !== '')
+    .flatMap(parted);
   const threads: StatedThread[] = [];
-  const sizes: Partial<Record<'height' | 'body' | 'head' | 'neck' | 'hexagon' | 'width' | 'price' | 'thread', number>> =
-    {};
+  const sizes: Partial<
+    Record<'height' | 'body' | 'head' | 'neck' | 'hexagon' | 'width' | 'price' | 'thread' | 'coat', number>
+  > = {};
   let grounded: boolean | undefined;
   let blind = false;
   let material: MaterialName = 'steel';
@@ -152,6 +169,8 @@ export const readPart = (role: Role, row: string): Result<Part> => {
     const [, price] = /^price ([\d.,]+)$/i.exec(phrase) ?? [];
     const [, counted, off] = /^(?:count (\d{1,3})|(\d{1,3}) (?:off|×|x))$/i.exec(phrase) ?? [];
     const number = counted ?? off;
+    const [, coat] = /^coat (.+)$/i.exec(phrase) ?? [];
+    const last = threads.at(-1);
     if (i > 0 && sized !== undefined) {
       const length = lengthOf(role, amount);
       if (!length.ok) return length;
@@ -160,8 +179,21 @@ export const readPart = (role: Role, row: string): Result<Part> => {
       const read = readNumber(price);
       if (!read.ok) return bad('part-phrase-unread', { role, phrase });
       sizes.price = read.value;
-    } else if (i > 0 && number !== undefined) count = Math.max(1, Number(number));
-    else if (word === 'blind') blind = true;
+    } else if (coat !== undefined) {
+      const read = coat.length <= 30 ? readQuantity(coat, 'mm', 'µm') : undefined;
+      const thickness = read?.ok ? read.value.value : Number.NaN;
+      if (!(thickness >= 0 && thickness <= THICKEST_COAT))
+        return bad('part-coat-outside', { role, phrase, most: THICKEST_COAT });
+      sizes.coat = thickness;
+    } else if (i > 0 && number !== undefined) {
+      if (!(Number(number) >= 1)) return bad('part-count-outside', { role, phrase });
+      count = Number(number);
+    } else if (last && LIMITS_ALONE.test(phrase)) {
+      // A class or a measured diameter behind a comma is of the thread before it.
+      const again = readThread(`${last.thread.designation} ${phrase.replace(/^class /i, '')}`);
+      if (!again.ok) return bad('part-thread-unread', { role, phrase, because: again });
+      threads[threads.length - 1] = { ...last, thread: again.value };
+    } else if (word === 'blind') blind = true;
     else if (word === 'through') blind = false;
     else if (word === 'on the ground') grounded = true;
     else if (word === 'off the ground') grounded = false;
@@ -169,13 +201,18 @@ export const readPart = (role: Role, row: string): Result<Part> => {
     else if (i > 0 && isLength(phrase)) {
       const length = lengthOf(role, phrase);
       if (!length.ok) return length;
-      const last = threads.at(-1);
       if (HEIGHT_BARE[role].includes(kind)) sizes.height = length.value;
       else if (last && last.length === undefined) threads[threads.length - 1] = { ...last, length: length.value };
       else return bad('part-phrase-unread', { role, phrase });
     } else {
       const thread = readStatedThread(role, phrase);
-      if (!thread.ok) return thread;
+      if (!thread.ok) {
+        if (i > 0 && MEANT_AS_LENGTH.test(phrase)) return bad('part-length-unread', { role, phrase });
+        if (NAMED.test(phrase)) return bad('part-phrase-unread', { role, phrase });
+        if (WORDS_ALONE.test(phrase))
+          return bad('part-word-unread', { role, phrase, materials: Object.keys(DENSITIES) });
+        return NAMED_SIZE.test(phrase) ? bad('part-phrase-unread', { role, phrase }) : thread;
+      }
       threads.push(thread.value);
     }
   }
@@ -198,7 +235,14 @@ export const readPart = (role: Role, row: string): Result<Part> => {
   return partOf(stated);
 };
 
-const isLength = (text: string): boolean => readQuantity(text, 'mm', 'mm').ok && LENGTH.test(text);
+/** A comma before a digit is a decimal mark, but in `M10x1.5,20 mm`, which is no thread, it parts two phrases. */
+const parted = (phrase: string): readonly string[] => {
+  const at = phrase.lastIndexOf(',');
+  const [before, after] = [phrase.slice(0, at), phrase.slice(at + 1)];
+  return at > 0 && isLength(after) && readThread(before).ok && !readThread(phrase).ok ? [before, after] : [phrase];
+};
+
+const isLength = (text: string): boolean => LENGTH.test(text) && readQuantity(text, 'mm', 'mm').ok;
 
 const lengthOf = (role: Role, text: string): Result<number> => {
   const read = text.length <= 30 ? readQuantity(text, 'mm', 'mm') : undefined;
@@ -209,7 +253,9 @@ const lengthOf = (role: Role, text: string): Result<number> => {
 };
 
 const readStatedThread = (role: Role, phrase: string): Result<StatedThread> => {
-  let text = phrase;
+  // Measured diameters stand behind the thread, before or behind its length.
+  const { rest, found } = takeMeasured(phrase);
+  let text = rest;
   const take = (pattern: RegExp): string | undefined => {
     const found = pattern.exec(text);
     if (!found) return undefined;
@@ -220,7 +266,8 @@ const readStatedThread = (role: Role, phrase: string): Result<StatedThread> => {
   // A free thread ends in a length of its own: 12 mm × 1.1 mm.
   const typed = readThread(text).ok ? undefined : take(/ (\d[\d.,/]* ?(?:mm|in|inch|"))$/i);
   const gender = take(/ (external|internal)$/i)?.toLowerCase();
-  const thread = readThread(text);
+  const bare = readThread(text);
+  const thread = bare.ok && found.length > 0 ? measuredOf(bare.value, found, phrase) : bare;
   if (!thread.ok) return bad('part-thread-unread', { role, phrase: text, because: thread });
   const length = typed === undefined ? undefined : lengthOf(role, typed);
   if (length && !length.ok) return length;
@@ -235,10 +282,10 @@ const readStatedThread = (role: Role, phrase: string): Result<StatedThread> => {
 type Rest = Omit<Description, 'name' | 'base' | 'turned' | 'carried'>;
 
 const readRows = (rows: ReadonlyMap<Key, string>, parts: Partial<Record<Role, Part>>): Result<Rest> => {
-  const lock = readLock(rows.get('lock'));
-  if (!lock.ok) return lock;
   const springs = readSprings(rows.get('springs') ?? springsIn(rows.get('lock')));
   if (!springs.ok) return springs;
+  const lock = readLock(rows.get('lock'), springs.value !== undefined);
+  if (!lock.ok) return lock;
   const tip = readTip(rows.get('tip'), parts.carried ?? parts.turned);
   if (!tip.ok) return tip;
   const divider = readDivider(rows.get('divider'));
@@ -275,8 +322,9 @@ const LIKE = {
 /** `springs, 2 at 15 mm` on the row of the lock speaks of the springs. */
 const springsIn = (row: string | undefined): string | undefined => /^springs,? (.+)$/i.exec(row ?? '')?.[1];
 
-const readLock = (row: string | undefined): Result<Lock> => {
-  if (row === undefined) return good({ kind: 'springs' });
+/** Left out, springs that are stated lock the carried part, and else a post is assumed. */
+const readLock = (row: string | undefined, stated: boolean): Result<Lock> => {
+  if (row === undefined) return good({ kind: stated ? 'springs' : 'assumed' });
   if (/^none$/i.test(row)) return good({ kind: 'none' });
   if (/^springs\b/i.test(row)) return good({ kind: 'springs' });
   const [, kind = '', radius, clearance] = /^(key|post),? at ([^,]+)(?:, clearance (.+))?$/i.exec(row) ?? [];
@@ -290,7 +338,7 @@ const readSprings = (row: string | undefined): Result<Springs | undefined> => {
   if (row === undefined || /^none$/i.test(row)) return good(undefined);
   let count = 1;
   let between: Springs['between'] = 'base and carried';
-  let radius = 0;
+  let radius: number | undefined;
   let [force, rate]: [number | undefined, number | undefined] = [undefined, undefined];
   const many = /^(\d{1,2})(?: |$|,)/.exec(row);
   if (many) count = Number(many[1]);

@@ -54,7 +54,7 @@ const onePlace = ({ n_1, n_2 }: { readonly n_1: number; readonly n_2: number }):
 
 export const cosineErrorFace = relation({
   name: 'cosine-error-face',
-  says: 'Cosine error of a plunger leaning against a flat face that moves square to itself: it reads too much.',
+  says: 'Cosine error of a plunger tilted against a flat face that moves square to itself: it reads too much.',
   takes: ['w', 'theta_i'],
   gives: { e_c: 'w*(1/cos(theta_i) - 1)' },
   source:
@@ -65,7 +65,7 @@ export const cosineErrorFace = relation({
 
 export const cosineErrorPoint = relation({
   name: 'cosine-error-point',
-  says: 'Cosine error of a leaning gauge that follows one point of the part, such as a ball under a flat anvil: it reads too little.',
+  says: 'Cosine error of a tilted indicator that follows one point of the part, such as a ball under a flat anvil: it reads too little.',
   takes: ['w', 'theta_i'],
   gives: { e_c: 'w*(cos(theta_i) - 1)' },
   source: 'Geometry: the motion projected on the gauge axis, w cos θ.',
@@ -74,7 +74,7 @@ export const cosineErrorPoint = relation({
 
 export const abbeError = relation({
   name: 'abbe-error',
-  says: 'Abbe error: what a gauge beside the axis reads too much when the part tilts while it moves.',
+  says: 'Abbe error: how much too much an indicator beside the axis reads when the part tilts while it moves.',
   takes: ['a_o', 'theta_c'],
   gives: { e_a: 'a_o*tan(theta_c)' },
   source: 'Geometry; Abbe’s principle: the scale belongs in line with the length measured (1890, from memory).',
@@ -83,7 +83,7 @@ export const abbeError = relation({
 
 export const twoReadingLead = relation({
   name: 'two-reading-lead',
-  says: 'Net lead from two readings: what the indicator went, over the turns between them.',
+  says: 'Net lead from two readings: the motion on the indicator, divided by the turns between them.',
   takes: ['n_1', 'z_1', 'n_2', 'z_2'],
   gives: { Delta_m: '(z_2 - z_1)/(n_2 - n_1)' },
   source: 'Definition of the lead: motion over turns; the line through two points.',
@@ -93,7 +93,7 @@ export const twoReadingLead = relation({
 
 export const twoReadingDoubt = relation({
   name: 'two-reading-doubt',
-  says: 'How far a lead from two readings may be off, where each reading may be off by so much: both the bad way.',
+  says: 'How far a lead from two readings may be off, where each reading may be off by this much: both in the harmful direction.',
   takes: ['e_g', 'n_1', 'n_2'],
   gives: { U_2: '2*e_g/abs(n_2 - n_1)' },
   source: 'The line through two points, one moved up and the other down; worst case.',
@@ -103,7 +103,7 @@ export const twoReadingDoubt = relation({
 
 export const threeReadingLead = relation({
   name: 'three-reading-lead',
-  says: 'Net lead by the straight line that passes closest to three readings, in the sense of least squares.',
+  says: 'Net lead by the straight line with the smallest sum of squared distances from three readings.',
   takes: ['n_1', 'z_1', 'n_2', 'z_2', 'n_3', 'z_3'],
   gives: {
     Delta_m: `((n_1 - ${MEAN_TURNS})*z_1 + (n_2 - ${MEAN_TURNS})*z_2 + (n_3 - ${MEAN_TURNS})*z_3)/((n_1 - ${MEAN_TURNS})^2 + (n_2 - ${MEAN_TURNS})^2 + (n_3 - ${MEAN_TURNS})^2)`,

@@ -86,7 +86,7 @@ export const ballOnFlat = relation({
 
 export const firstYield = relation({
   name: 'first-yield',
-  says: 'Load at which a flat begins to yield under a ball, beneath its surface; a dent that lasts comes later and grows slowly.',
+  says: 'Load at which a flat begins to yield under a ball, below its surface; a dent that lasts comes later and grows slowly.',
   takes: ['R', 'Y', 'E_s'],
   gives: { F_y: 'pi^3*R^2*(1.6*Y)^3/(6*E_s^2)' },
   source: 'Johnson, Contact Mechanics, §6.1: first yield at a peak pressure of 1.60 Y for ν = 0.3 (from memory).',

@@ -10,7 +10,7 @@ import { relation } from '../kernel/relation.ts';
 
 export const ballInterference = relation({
   name: 'ball-interference',
-  says: 'Interference of a ball pressed into a hexagon socket, across two flats; below nought it is loose.',
+  says: 'Interference of a ball pressed into a hexagon socket, across two flats; below zero it is loose.',
   takes: ['D_b', 's_f'],
   gives: { I_b: 'D_b - s_f' },
   source: 'Definition: ball diameter less the width across flats.',

@@ -27,7 +27,7 @@ export const shankStiffness = relation({
 
 export const twoInSeries = relation({
   name: 'two-in-series',
-  says: 'Stiffness of two parts one upon the other, always below the softer of the two.',
+  says: 'Stiffness of two parts in a chain, always below that of the softer one.',
   takes: ['k_1', 'k_2'],
   gives: { k_12: '1/(1/k_1 + 1/k_2)' },
   source: 'One force, added give: 1/k = 1/k1 + 1/k2.',

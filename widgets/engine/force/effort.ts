@@ -60,7 +60,7 @@ export const frictionAngle = relation({
 
 export const climbingTorque = relation({
   name: 'climbing-torque',
-  says: 'Torque of one thread that climbs against its load.',
+  says: 'Torque of one thread that runs uphill.',
   takes: ['F', 'd_2', 'rho', 'lambda'],
   gives: { M_up: 'F*d_2/2*tan(rho + lambda)' },
   source: 'Khurmi & Gupta, A Textbook of Machine Design, ch. 17: block on an incline round a cylinder.',
@@ -70,7 +70,7 @@ export const climbingTorque = relation({
 
 export const yieldingTorque = relation({
   name: 'yielding-torque',
-  says: 'Torque of one thread that yields to its load, negative where the load drives it alone.',
+  says: 'Torque of one thread that runs downhill, negative where the load alone drives it.',
   takes: ['F', 'd_2', 'rho', 'lambda'],
   gives: { M_down: 'F*d_2/2*tan(rho - lambda)' },
   source: 'Khurmi & Gupta, A Textbook of Machine Design, ch. 17: block on an incline round a cylinder.',
@@ -89,7 +89,7 @@ export const pairTorque = relation({
 
 export const frictionlessTorque = relation({
   name: 'frictionless-torque',
-  says: 'Torque that would do if there were no friction: the work of the load over one turn.',
+  says: 'Torque without friction: the work of the load over one turn.',
   takes: ['F', 'Delta'],
   gives: { M_free: 'F*abs(Delta)/(2*pi)' },
   source: 'Virtual work: 2π times the torque is load times net lead.',
@@ -113,7 +113,7 @@ export const efficiency = relation({
 
 export const threadEfficiency = relation({
   name: 'thread-efficiency',
-  says: 'Efficiency of one thread that climbs against its load.',
+  says: 'Efficiency of one thread that runs uphill.',
   takes: ['lambda', 'rho'],
   gives: { eta: 'tan(lambda)/tan(lambda + rho)' },
   source: 'Housner & Hudson, problem 3 on the screw: at most one half for a thread that holds by itself.',
@@ -173,7 +173,7 @@ export const coreShear = relation({
 
 export const stickSlip = relation({
   name: 'stick-slip',
-  says: 'Stick and slip: the largest jump when a springy hand and key let go of a thread that sticks.',
+  says: 'Stick-slip: the largest jump when a springy hand and key start a thread that sticks.',
   takes: ['M_s', 'M_k', 'kappa_d', 'Delta'],
   gives: { theta_j: '2*(M_s - M_k)/kappa_d', s_j: '2*(M_s - M_k)/kappa_d*(abs(Delta)/(360*deg))' },
   source:

@@ -48,7 +48,7 @@ export const guideFriction = relation({
 
 export const preloadNeeded = relation({
   name: 'preload-needed',
-  says: 'Force that a spring drawing the carried part to the base must still have at the worst place; nought or less where weight and load seat the threads by themselves.',
+  says: 'Force that a spring pulling the carried part to the base must still have at the worst place; zero or less where weight and load alone seat the threads.',
   takes: ['F_g', 'F_gf', 'F_lo', 'W_c'],
   gives: { F_p: 'F_g + F_gf - F_lo - W_c' },
   source:

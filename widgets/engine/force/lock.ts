@@ -41,7 +41,7 @@ const tooLoose = ({ g_k, r_k }: { readonly g_k: number; readonly r_k: number }):
 
 export const lockSlop = relation({
   name: 'lock-slop',
-  says: 'Rotation that the gap of a key in its slot allows, from one side to the other.',
+  says: 'Rotation that the clearance of a key in its slot allows, from one side to the other.',
   takes: ['g_k', 'r_k'],
   gives: { psi: 'g_k/r_k' },
   source: 'Arc over radius, small angle; 1.1 % short at a gap of half the radius.',
@@ -51,7 +51,7 @@ export const lockSlop = relation({
 
 export const lockSlopMotion = relation({
   name: 'lock-slop-motion',
-  says: 'Motion of the tip that the gap of a key allows, from one side to the other.',
+  says: 'Motion of the tip that the clearance of a key allows, from one side to the other.',
   takes: ['L_C', 'g_k', 'r_k'],
   gives: { z_k: 'L_C*g_k/(2*pi*r_k)' },
   source: 'Lead of thread C times the share of a turn that the key leaves free.',
@@ -72,7 +72,7 @@ const pulls = (F_s: number): Bad | undefined => (F_s > 0 ? undefined : bad('spri
 
 export const stringStiffness = relation({
   name: 'string-stiffness',
-  says: 'Stiffness sideways of a stretched spring by its pull alone, as of a string: it leans, and part of its force acts across.',
+  says: 'Stiffness sideways of a stretched spring by its pull alone, like a string: it slopes, and part of its force acts across.',
   takes: ['F_s', 'l_f'],
   gives: { k_g: 'F_s/l_f' },
   source: 'Force times the small angle x/l by which a sideways motion x makes it lean; derived here.',
@@ -94,7 +94,7 @@ export const stringTorque = relation({
 
 export const lockWindUp = relation({
   name: 'lock-wind-up',
-  says: 'Wind-up of a springy lock under the torque that thread C hands to the carried part.',
+  says: 'Wind-up of a springy lock under the torque that thread C passes to the carried part.',
   takes: ['M_L', 'kappa'],
   gives: { psi: 'M_L/kappa' },
   source: 'Hooke’s law in torsion.',

@@ -49,7 +49,7 @@ declare module '../kernel/result.ts' {
 
 export const springForce = relation({
   name: 'spring-force',
-  says: 'Force of a spring after its ends have moved: the force at the start and the rate times what was added.',
+  says: 'Force of a spring after its ends have moved: the force at the start plus the rate times the added stretch.',
   takes: ['F_0', 'k_s', 'u_s'],
   gives: { F_s: 'F_0 + k_s*u_s' },
   source: 'Hooke’s law, F = F0 + k u.',
@@ -59,7 +59,7 @@ export const springForce = relation({
 
 export const separationLoad = relation({
   name: 'separation-load',
-  says: 'Outside load at which two faces pressed together by a spring or bolt part.',
+  says: 'Outside load at which two faces pressed together by a spring or bolt separate.',
   takes: ['F_0', 'k_b', 'k_m'],
   gives: { F_sep: 'F_0*(k_b + k_m)/k_m' },
   source: 'Preloaded joint as two springs side by side (usual bolted-joint diagram); a soft spring leaves F_sep = F_0.',

@@ -88,7 +88,7 @@ export const oneFootLift = relation({
 
 export const weightOnFeet = relation({
   name: 'weight-on-feet',
-  says: 'How a weight shares itself among three feet; a foot with less than nought would lift.',
+  says: 'How three feet share a weight; a foot with less than zero would lift.',
   takes: ['W', 'x_g', 'y_g', 'x_1', 'y_1', 'x_2', 'y_2', 'x_3', 'y_3'],
   gives: {
     F_1: 'W*((x_2 - x_g)*(y_3 - y_g) - (x_3 - x_g)*(y_2 - y_g))/((x_2 - x_1)*(y_3 - y_1) - (x_3 - x_1)*(y_2 - y_1))',

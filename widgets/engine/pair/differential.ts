@@ -30,7 +30,7 @@ export const turnedMotion = relation({
 
 export const relativeMotion = relation({
   name: 'relative-motion',
-  says: 'Motion of the carried part seen from the turned part: thread C screws it off.',
+  says: 'Motion of the carried part seen from the turned part: thread C screws it up off that part.',
   takes: ['h_C', 'L_C', 'n'],
   gives: { z_r: 'h_C*L_C*n' },
   source: 'Kinematics of a helix: seen from the turned part, the carried part turns the other way.',
@@ -39,7 +39,7 @@ export const relativeMotion = relation({
 
 export const netLead = relation({
   name: 'net-lead',
-  says: 'Net lead: motion of the carried part per turn, a difference for like hands and a sum for unlike ones.',
+  says: 'Net lead: motion of the carried part per turn, a difference for two threads of the same hand and a sum for opposite hands.',
   takes: ['h_C', 'L_C', 'h_A', 'L_A'],
   gives: { Delta: 'h_C*L_C - h_A*L_A' },
   source:
@@ -68,7 +68,7 @@ export const slippedLead = relation({
 
 export const windUp = relation({
   name: 'wind-up',
-  says: 'Motion of the carried part when its lock winds up by a small angle, the turned part standing still.',
+  says: 'Motion of the carried part when its lock winds up by a small angle and the turned part stands still.',
   takes: ['h_C', 'L_C', 'psi'],
   gives: { z_c: 'h_C*L_C*psi/(360*deg)' },
   source: 'Thread C moves its lead per turn of relative rotation; psi positive anticlockwise seen from above.',

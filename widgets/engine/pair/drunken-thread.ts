@@ -51,7 +51,7 @@ const wave = (n: number, a: number, phi: number): number => a * (Math.sin(TWO_PI
 
 export const localRate = relation({
   name: 'local-rate',
-  says: 'Local rate: motion per turn at one point of the turn, periodic errors and all.',
+  says: 'Local rate: motion per turn at one point of the turn, with the periodic errors.',
   takes: ['Delta', 'n', 'a_A', 'phi_A', 'a_C', 'phi_C'],
   gives: { v_n: 'Delta + 2*pi*a_A*cos(2*pi*(n + phi_A)) + 2*pi*a_C*cos(2*pi*(n + phi_C))' },
   source: 'Derivative of the motion with its periodic errors.',
@@ -126,7 +126,7 @@ export const waveAllRound = relation({
 
 export const waveThrough = relation({
   name: 'wave-through',
-  says: 'What comes through of the waves of both helices, engaged all round and kept from tilting: the smaller of the two.',
+  says: 'The part of the waves of both helices that reaches the motion, engaged all round and kept from tilting: the smaller of the two.',
   takes: ['a_s', 'a_n'],
   gives: { a_w: 'min(a_s, a_n)' },
   source: 'Half of the way from the highest to the lowest rise of wave-all-round.',
@@ -135,7 +135,7 @@ export const waveThrough = relation({
 
 export const waveLean = relation({
   name: 'wave-lean',
-  says: 'Lean of a screw whose helix waves once a turn, in a true nut in which it is free to tilt.',
+  says: 'Tilt of a screw whose helix waves once a turn, in an exact nut in which it is free to tilt.',
   takes: ['a_s', 'd_2'],
   gives: { tau: 'atan(2*a_s/d_2)' },
   source: 'A wave of one period round the pitch circle is a plane that leans.',

@@ -20,7 +20,7 @@ declare module '../kernel/result.ts' {
 
 export const usableThread = relation({
   name: 'usable-thread',
-  says: 'Length of a thread that may be used up: its screw less the engagement kept, counted in diameters.',
+  says: 'Usable length of a thread: the length of its screw minus the engagement to keep, counted in diameters.',
   takes: ['l_s', 'q_e', 'd'],
   gives: { X: 'l_s - q_e*d' },
   source: 'Geometry; what to keep is common practice, no source: one diameter for steel in steel under load.',
@@ -30,7 +30,7 @@ export const usableThread = relation({
 
 export const engagementLeft = relation({
   name: 'engagement-left',
-  says: 'Engaged length of a thread that is backed out from home: never more than the nut, never less than nothing.',
+  says: 'Length of engagement of a thread that is backed out from home: never more than the nut, never less than zero.',
   takes: ['b_s', 'l_s', 'u'],
   gives: { l_e: 'max(0*mm, min(b_s, l_s - u))' },
   source: 'Geometry: overlap of screw and nut.',

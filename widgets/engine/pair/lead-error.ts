@@ -41,7 +41,7 @@ export const netLeadError = relation({
 
 export const trueNetLead = relation({
   name: 'true-net-lead',
-  says: 'True net lead: what a turn really moves when the net lead is off by this share.',
+  says: 'What a turn really moves when the net lead is off by this share.',
   takes: ['Delta', 'eps'],
   gives: { Delta_e: 'Delta*(1 + eps)' },
   source: 'Definition of a relative error.',
@@ -92,7 +92,7 @@ export const periodicSlope = relation({
 
 export const leastRate = relation({
   name: 'least-rate',
-  says: 'Slowest motion per turn with periodic errors, at the worst phase; below nought the motion runs backwards for part of each turn.',
+  says: 'Slowest motion per turn with periodic errors, at the worst phase; below zero the motion runs backwards for part of each turn.',
   takes: ['Delta', 'v_p'],
   gives: { v_min: 'abs(Delta) - v_p' },
   source: 'Net lead less the steepest slope of the periodic errors.',
@@ -101,7 +101,7 @@ export const leastRate = relation({
 
 export const diameterEquivalent = relation({
   name: 'diameter-equivalent',
-  says: 'Pitch-diameter equivalent: the clearance at the pitch diameter that a lead deviation uses up.',
+  says: 'Pitch-diameter equivalent: the clearance at the pitch diameter that a lead deviation uses.',
   takes: ['delta_L', 'beta_f'],
   gives: { d_e: 'abs(delta_L)/tan(beta_f)' },
   source: 'Screw thread measurement: deviation times the cotangent of the flank angle (NBS Handbook H28, from memory).',

@@ -51,7 +51,7 @@ export const leastRoot = relation({
 
 export const largestNutRoot = relation({
   name: 'largest-nut-root',
-  says: 'Largest root of a nut thread to reckon with: no class limits it, a sound tap stays within this.',
+  says: 'Largest root of a nut thread to allow for: no class limits it, a good tap stays within this.',
   takes: ['D_2', 'P'],
   gives: { D_r: 'D_2 + 11*sqrt(3)/24*P' },
   source: 'ASME B1.1 and B1.13M, reference limit D2 max + 0.793857 P (from memory); ISO 965-1 sets none.',
@@ -60,7 +60,7 @@ export const largestNutRoot = relation({
 
 export const thinSide = relation({
   name: 'thin-side',
-  says: 'Wall on its thin side, where the axes of the two threads do not coincide.',
+  says: 'Wall on its thin side, where the axes of the two threads are not in line.',
   takes: ['t_w', 'e_o'],
   gives: { t_s: 't_w - e_o' },
   source: 'Geometry: two circles with their centres apart; what one side loses the other gains.',

@@ -24,7 +24,7 @@ export const perStep = relation({
 
 export const perAngle = relation({
   name: 'per-angle',
-  says: 'Motion for a stated angle, such as the smallest a hand can set again.',
+  says: 'Motion for a stated angle, such as the repeatable hand angle.',
   takes: ['Delta', 'theta'],
   gives: { s: 'abs(Delta)*theta/(360*deg)' },
   source: 'Definition: an angle is its share of a turn.',
@@ -33,7 +33,7 @@ export const perAngle = relation({
 
 export const wantedNetLead = relation({
   name: 'wanted-net-lead',
-  says: 'Motion per turn to look for, from the motion wanted per step and the steps in a turn.',
+  says: 'Motion per turn to look for, from the wanted step and the steps per turn.',
   takes: ['s_w', 'k'],
   gives: { Delta_w: 's_w*k' },
   source: 'Definition: k equal steps make a turn.',

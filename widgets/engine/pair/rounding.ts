@@ -9,7 +9,7 @@ import { noNetLead } from './lead-error.ts';
 
 export const roundingError = relation({
   name: 'rounding-error',
-  says: 'Relative error of a net lead that was worked out from rounded leads.',
+  says: 'Relative error of a net lead that was computed from rounded leads.',
   takes: ['Delta_r', 'Delta'],
   gives: { eps: '(Delta_r - Delta)/Delta' },
   source: 'Definition of a relative error.',

@@ -10,7 +10,7 @@ import { relation } from '../kernel/relation.ts';
 
 export const turnsAvailable = relation({
   name: 'turns-available',
-  says: 'Turns available before the first of the two threads has used up its length.',
+  says: 'Turns available until the first of the two threads has used its length.',
   takes: ['X_A', 'L_A', 'X_C', 'L_C'],
   gives: { n_max: 'min(X_A/L_A, X_C/L_C)' },
   source: 'Geometry: each thread uses its own lead per turn.',
@@ -28,7 +28,7 @@ export const stroke = relation({
 
 export const threadEaten = relation({
   name: 'thread-eaten',
-  says: 'Length of a thread used up for a wanted motion of the carried part.',
+  says: 'Length of a thread used for a wanted motion of the carried part.',
   takes: ['w', 'G'],
   gives: { X: 'abs(w)*G' },
   source: 'Each unit of stroke uses the gain in thread.',

@@ -96,7 +96,7 @@ export const axialPlayC = relation({
 
 export const offCentrePlay = relation({
   name: 'off-centre-play',
-  says: 'Axial play left to a screw that is held off the middle of its nut.',
+  says: 'Axial play left when the screw is off the middle of its nut.',
   takes: ['c', 'e_s'],
   gives: { j: '(c - 2*e_s)*tan(30*deg)' },
   source: 'Geometry of ISO 68-1 flanks: the nearer side decides; worked in play.ts, a tilted-profile test beside it.',
@@ -107,7 +107,7 @@ export const offCentrePlay = relation({
 
 export const radialFloat = relation({
   name: 'radial-float',
-  says: 'Radial float of an unloaded screw in its nut, side to side.',
+  says: 'Radial play of an unloaded screw in its nut, from side to side.',
   takes: ['c'],
   gives: { r_f: 'c' },
   source: 'Geometry: the flanks stand off by half the clearance on each side.',
@@ -121,7 +121,7 @@ const tooSteep = (tau: number): Bad | undefined =>
 
 export const tilt = relation({
   name: 'tilt',
-  says: 'Tilt of an unloaded screw in its nut, to either side of square, until its flanks touch.',
+  says: 'Tilt of an unloaded screw in its nut, to each side, until its flanks touch.',
   takes: ['c', 'l_e', 'd'],
   gives: { tau: 'c/(l_e + sqrt(3)*d)' },
   source:
@@ -153,7 +153,7 @@ export const smallAngle = relation({
 
 export const tipFloat = relation({
   name: 'tip-float',
-  says: 'Tip float: sideways motion of the tip to either side as the screw tilts in its nut.',
+  says: 'Sideways play of the tip, to each side, as the screw tilts in its nut.',
   takes: ['tau', 'y'],
   gives: { y_t: 'tau*y' },
   source: 'Small angle: lever of the height above the middle of the engagement.',
@@ -162,7 +162,7 @@ export const tipFloat = relation({
 
 export const flankForces = relation({
   name: 'flank-forces',
-  says: 'Force across each thread: C hands on what acts on the carried part, A what acts on both; towards the base is plus.',
+  says: 'Force across each thread: C carries what acts on the carried part, A what acts on both parts; towards the base is plus.',
   takes: ['Q_pt', 'Q_pc'],
   gives: { F_A: 'Q_pt + Q_pc', F_C: 'Q_pc' },
   source: 'Statics: the axial forces on the parts above a thread add up at that thread.',

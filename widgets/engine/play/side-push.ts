@@ -27,7 +27,7 @@ declare module '../kernel/result.ts' {
 
 export const liftHeld = relation({
   name: 'lift-held',
-  says: 'Side push at which a pressed flank first lifts, where friction or a guide at the thread takes the side force itself.',
+  says: 'Side push at which a pressed flank first lifts, where friction or a guide at the thread takes the side force.',
   takes: ['F', 'd_2', 'l_e', 'y'],
   gives: { Q_lh: 'F*(d_2^2/4 + l_e^2/36)/(2*y*(d_2/2 + l_e/(2*sqrt(3))))' },
   source: 'Balance of moments on flanks that give alike all round; derived in side-push.ts.',
@@ -39,7 +39,7 @@ export const liftHeld = relation({
 
 export const liftFree = relation({
   name: 'lift-free',
-  says: 'Side push at which a pressed flank first lifts, where the lean of the flanks alone takes the side force.',
+  says: 'Side push at which a pressed flank first lifts, where the slope of the flanks alone takes the side force.',
   takes: ['F', 'd_2', 'l_e', 'y'],
   gives: { Q_lf: 'F*l_e/(sqrt(3)*(2*l_e + 12*abs(y - sqrt(3)*d_2/2)))' },
   source: 'Balance of forces and moments on flanks that give alike all round, no friction; derived in side-push.ts.',

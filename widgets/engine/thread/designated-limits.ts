@@ -2,10 +2,13 @@
  * Limits of size from a designation alone: the class written in it, or the everyday class where none is.
  *
  * A designation may carry a class for the screw (`M10×1.5-6g`), for the nut (`M10×1.5-6H`), or for both (`M10×1.5-6H/6g`, ISO 965-1,
- * designation of a fit). Where the side asked for has none, the everyday class is taken: 6g and 6H, 2A and 2B. Lengths mm.
+ * designation of a fit). Where the side asked for has none, the everyday class is taken: 6g and 6H, 2A and 2B. A pitch diameter that was
+ * measured (`M10×1.5 d2 8.95`, D2 for the nut) stands in place of that of the class; the other diameters stay those of the class. Lengths mm.
  */
+
+import { mm } from '../kernel/quantity.ts';
 import { good, type Result } from '../kernel/result.ts';
-import type { Thread } from './thread.ts';
+import type { MeasuredZone, Thread } from './thread.ts';
 import { type ExternalLimits, type InternalLimits, type Limits, limitsOfSize } from './tolerance.ts';
 import { readIsoClass } from './tolerance-iso.ts';
 import { isUnifiedClass } from './tolerance-unified.ts';
@@ -26,13 +29,28 @@ const onSide = <S extends Limits['side']>(
   thread: Thread,
   side: S,
 ): Result<Designated<Extract<Limits, { side: S }>>> => {
-  const written = thread.toleranceClass?.split('/').find((cls) => sideOf(cls) === side);
+  const written = classOfSide(thread, side);
   const [usual, ...finer] = written === undefined ? everyday(thread, side) : ([written] as const);
   const first = limitsOfSize(thread, usual);
   const limits = first.ok ? first : (finer.map((cls) => limitsOfSize(thread, cls)).find(({ ok }) => ok) ?? first);
   if (!limits.ok) return limits;
   // A class of this side was asked for, so these are limits of this side.
-  return good({ limits: limits.value as Extract<Limits, { side: S }>, stated: written !== undefined });
+  const ofClass = limits.value as Extract<Limits, { side: S }>;
+  const measured = side === 'external' ? thread.measured?.screw : thread.measured?.nut;
+  if (measured === undefined) return good({ limits: ofClass, stated: written !== undefined });
+  const { min, max } = measured;
+  const pitch = { min, max, tolerance: mm(max - min), basis: 'measured' } as const;
+  return good({ limits: { ...ofClass, cls: measuredName(side, measured), pitch }, stated: true });
+};
+
+/** The class that a designation names for this side, if any. */
+export const classOfSide = (thread: Thread, side: Limits['side']): string | undefined =>
+  thread.toleranceClass?.split('/').find((cls) => sideOf(cls) === side);
+
+/** Measured pitch diameters by the letters of ISO 965-1, as a designation has them: `d2 8.862–8.994`. */
+export const measuredName = (side: Limits['side'], { min, max }: MeasuredZone): string => {
+  const written = (x: number) => String(Number(x.toFixed(6)));
+  return `${side === 'external' ? 'd2' : 'D2'} ${min === max ? written(min) : `${written(min)}–${written(max)}`}`;
 };
 
 /**

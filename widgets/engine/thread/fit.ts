@@ -23,6 +23,18 @@ export interface ThreadFit {
 
 /** Screw and nut of a thread by its class, and the clearance between them. */
 export const fitOfThread = (thread: Thread): Result<ThreadFit> => {
+  let fit = known.get(thread);
+  if (fit === undefined) {
+    fit = worked(thread);
+    known.set(thread, fit);
+  }
+  return fit;
+};
+
+/** Worked out once a thread: play, steps and drawings of a page ask for it on every frame of a drag. */
+const known = new WeakMap<Thread, Result<ThreadFit>>();
+
+const worked = (thread: Thread): Result<ThreadFit> => {
   const outside = screwLimits(thread);
   if (!outside.ok) return outside;
   const inside = nutLimits(thread);

@@ -24,7 +24,7 @@ const FULL = (3 * Math.sqrt(3)) / 4;
 
 export const tapDrill = relation({
   name: 'tap-drill',
-  says: 'Hole before tapping for a share of thread, full thread being three quarters of the sharp triangle a side.',
+  says: 'Hole before tapping for a share of thread, full thread being three quarters of the sharp triangle on each side.',
   takes: ['d', 'q_t', 'P'],
   gives: { d_t: 'd - q_t*3*sqrt(3)/4*P' },
   source: 'Shop formula, D − 0.01299 × per cent / tpi (Machinery’s Handbook, from memory).',
@@ -35,7 +35,7 @@ export const tapDrill = relation({
 
 export const shareOfThread = relation({
   name: 'share-of-thread',
-  says: 'Share of thread that a drilled hole leaves, full thread being three quarters of the sharp triangle a side.',
+  says: 'Share of thread that a drilled hole leaves, full thread being three quarters of the sharp triangle on each side.',
   takes: ['d', 'd_t', 'P'],
   gives: { q_t: '(d - d_t)/(3*sqrt(3)/4*P)' },
   source: 'The shop formula turned round; see tap-drill.',

@@ -17,7 +17,17 @@ declare module '../kernel/result.ts' {
   }
 }
 
-/** A thread as designated: basic sizes only, no tolerances. */
+/** Smallest and largest pitch diameter that was measured, d2 of the screw and D2 of the nut. */
+export interface MeasuredPitch {
+  readonly screw?: MeasuredZone;
+  readonly nut?: MeasuredZone;
+}
+export interface MeasuredZone {
+  readonly min: Millimetres;
+  readonly max: Millimetres;
+}
+
+/** A thread as designated: basic sizes, and the class or the measured limits where they are written. */
 export interface Thread {
   /** The designation written out in one standard way, for example `M10×1.5` or `3/8-16 UNC LH`. */
   readonly designation: string;
@@ -36,6 +46,8 @@ export interface Thread {
   readonly tpi?: number;
   /** Tolerance class as written, for example `6g` or `2A`. */
   readonly toleranceClass?: string;
+  /** Pitch diameters as measured, which rule over those of a class. */
+  readonly measured?: MeasuredPitch;
   /** What the reader ought to know about how it was read: pitch implied, size not in the standard series. */
   readonly notes: readonly string[];
 }

@@ -41,7 +41,7 @@ declare module '../kernel/result.ts' {
 }
 
 /** Whether a value stands in the published table or comes from the standard's formula and rounding. */
-export type Basis = 'table' | 'formula';
+export type Basis = 'table' | 'formula' | 'measured';
 
 /** A whole number of micrometres and where it comes from. */
 export interface Sourced {

@@ -59,7 +59,7 @@ export const bestWire = relation({
 
 export const overWires = relation({
   name: 'over-wires',
-  says: 'Measurement over three wires, the slope of the wires left out.',
+  says: 'Measurement over three wires, without the slope of the wires.',
   takes: ['d_2', 'P', 'w_w'],
   gives: { M_w: 'd_2 + w_w*(1 + 1/sin(30*deg)) - P/2/tan(30*deg)' },
   source: 'NBS Handbook H28, three-wire measurement (from memory); the lead-angle term is left out, see wire-slope.',
@@ -69,7 +69,7 @@ export const overWires = relation({
 
 export const pitchDiameterOverWires = relation({
   name: 'pitch-diameter-over-wires',
-  says: 'Pitch diameter from a measurement over three wires, the slope of the wires left out.',
+  says: 'Pitch diameter from a measurement over three wires, without the slope of the wires.',
   takes: ['M_w', 'P', 'w_w'],
   gives: { d_2: 'M_w - w_w*(1 + 1/sin(30*deg)) + P/2/tan(30*deg)' },
   source: 'NBS Handbook H28, three-wire measurement (from memory); the lead-angle term is left out, see wire-slope.',

@@ -60,7 +60,7 @@ const noLift = ({ r_t, R_t, s_t }: { readonly r_t: number; readonly R_t: number;
 
 export const ballLift = relation({
   name: 'ball-lift',
-  says: 'Height of a ball lying on three others, centre above centres, and how fast it falls as they spread from the axis.',
+  says: 'Height of a ball on three others, centre above centres, and how fast it falls as they spread from the axis.',
   takes: ['r_t', 'R_t', 's_t'],
   gives: {
     h_t: 'sqrt((r_t + R_t)^2 - s_t^2/3)',

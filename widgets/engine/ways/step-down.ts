@@ -16,7 +16,7 @@ declare module '../kernel/result.ts' {
 
 export const leadForAngle = relation({
   name: 'lead-for-angle',
-  says: 'Motion per turn to look for, from the motion wanted for one angle of the hand.',
+  says: 'Motion per turn to look for, from the wanted step for the repeatable hand angle.',
   takes: ['s_h', 'theta_h'],
   gives: { Delta_w: 's_h*(360*deg)/theta_h' },
   source: 'Proportion: the angle is to a turn as the motion wanted is to the motion per turn.',
@@ -26,7 +26,7 @@ export const leadForAngle = relation({
 
 export const stepDown = relation({
   name: 'step-down',
-  says: 'Step-down: how much less than its drive screw the tip is to move.',
+  says: 'Step-down: the motion of the tip as a share of the motion of its drive screw.',
   takes: ['Delta_w', 'L'],
   gives: { m_r: 'Delta_w/L' },
   source: 'Definition: motion of the tip per motion of the drive.',

@@ -64,7 +64,7 @@ export const ballPush = relation({
 
 export const pushBetweenBalls = relation({
   name: 'push-between-balls',
-  says: 'Force across each of the three contacts beneath a ball that lies on three others.',
+  says: 'Force across each of the three contacts under a ball that lies on three others.',
   takes: ['F', 'r_t', 'R_t', 'h_t'],
   gives: { F_n: 'F*(r_t + R_t)/(3*h_t)' },
   source: 'Equilibrium of the top ball: three equal pushes along the lines of centres carry the load; no friction.',
@@ -75,7 +75,7 @@ export const pushBetweenBalls = relation({
 
 export const feltAtTip = relation({
   name: 'felt-at-tip',
-  says: 'Stiffness of a part as the tip feels it, through whatever steps the motion down.',
+  says: 'Stiffness of a part as the tip feels it, through a step-down of the motion.',
   takes: ['k_1', 'm_r'],
   gives: { k_t: 'k_1/m_r^2' },
   source: 'The part carries the share m of the force and the tip moves the share m of its give.',

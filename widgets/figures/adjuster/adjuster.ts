@@ -5,17 +5,27 @@
 
 import { WORDS as ADJUSTER } from '#words/adjuster.ts';
 import { WORDS } from '#words/figures/adjuster.ts';
-import { type Adjuster, partsOf, type Standing, springForce, standing } from '../../assembly/adjuster/adjuster.ts';
+import {
+  type Adjuster,
+  type Fitted,
+  partsOf,
+  type Standing,
+  springForce,
+  standing,
+} from '../../assembly/adjuster/adjuster.ts';
 import { heightOf, massOf } from '../../assembly/adjuster/part.ts';
+import { jointPlay, turnsLostIn } from '../../assembly/adjuster/play.ts';
 import { readAdjuster } from '../../assembly/adjuster/text.ts';
 import { bad, good, type Result } from '../../engine/index.ts';
 import { stepName } from '../../input/dividers.ts';
 import { escapeText } from '../../input/escape.ts';
 import { numeral, show, type UnitView, withSign } from '../../input/format.ts';
+import { reasonOf } from '../../words/reason.ts';
+import { reachesOf, springRadius } from '../kit/adjuster-extras.ts';
 import { extentsOf, type Frame, frameIn, namesAt, partsHtml, pictureOf, updateParts } from '../kit/adjuster-picture.ts';
 import { defineFigure, type NumbersOf } from '../kit/figure.ts';
 import { knobSvg, mountKnob, updateKnob } from '../kit/knob.ts';
-import { type LiveFigure, readoutHtml, updateReadout } from '../kit/readout.ts';
+import { type LiveFigure, readoutHtml } from '../kit/readout.ts';
 import { hatchings, px } from '../kit/svg.ts';
 
 const WIDTH = 400;
@@ -50,23 +60,28 @@ const motion = (length: number, view: UnitView) => show(length, { shown: 'motion
 const grams = (mass: number): string => `${numeral(mass, 3)}\u00a0g`;
 const money = (price: number | undefined): string => (price === undefined ? WORDS.list.none : price.toFixed(2));
 
-const draw = (s: State, view: UnitView): string => {
+const draw = (s: State): string => {
   const { adjuster, frame } = s;
   return (
     `<div class="adjuster-view"><svg viewBox="0 0 ${WIDTH} ${HEIGHT}" role="img" aria-label="${escapeText(WORDS.drawing(adjuster.name))}">${hatchings('adjuster')}` +
     `${partsHtml(pictureOf(adjuster, s.standing, frame), 'adjuster')}<path class="axis" d="M${AXIS} 4V${HEIGHT - 4}"/><g data-names>${names(s)}</g></svg></div>` +
-    `<div class="adjuster-side">${knobSvg(s.standing.n, adjuster.divider, adjuster.steps, WORDS.knob)}${readoutHtml(readout(s, view))}</div>` +
-    `<div class="adjuster-parts">${partsTable(s, view)}<p class="figure-words">${escapeText(WORDS.assumed(assumedOf(adjuster, view)))}</p></div>`
+    `<div class="adjuster-side">${knobSvg(s.standing.n, adjuster.divider, adjuster.steps, WORDS.knob, { from: adjuster.anticlockwise.n, to: adjuster.clockwise.n })}</div>`
   );
 };
 
-const names = (s: State): string =>
-  namesAt(s.adjuster, s.standing)
+const readings = (s: State, view: UnitView): string =>
+  `${readoutHtml(readout(s, view))}${partsTable(s, view)}<p class="figure-words">${escapeText(WORDS.assumed(assumedOf(s.adjuster, view)))}</p>`;
+
+/** Beside the parts, and beside the springs where these stand there. */
+const names = ({ adjuster, standing: now, frame }: State): string => {
+  const beside = adjuster.springs ? reachesOf(adjuster).right : 0;
+  return namesAt(adjuster, now)
     .map(
       ([role, [x, z]]) =>
-        `<text class="part-name ${role}" x="${px(s.frame.x + x * s.frame.scale + 8)}" y="${px(s.frame.y - z * s.frame.scale + 4)}">${WORDS.parts[role]}</text>`,
+        `<text class="part-name ${role}" x="${px(frame.x + Math.max(x, beside) * frame.scale + 8)}" y="${px(frame.y - z * frame.scale + 4)}">${WORDS.parts[role]}</text>`,
     )
     .join('');
+};
 
 const partsTable = ({ adjuster }: State, view: UnitView): string => {
   const cells = (tag: 'td' | 'th', row: readonly string[]) =>
@@ -83,12 +98,17 @@ const partsTable = ({ adjuster }: State, view: UnitView): string => {
 };
 
 /** Sizes that were not stated, as the drawing has them. */
-const assumedOf = (adjuster: Adjuster, view: UnitView): string[] =>
-  partsOf(adjuster).flatMap((part) =>
+const assumedOf = (adjuster: Adjuster, view: UnitView): string[] => [
+  ...partsOf(adjuster).flatMap((part) =>
     part.sizes
       .filter((s) => !s.stated)
       .map((s) => WORDS.size(WORDS.parts[part.role], WORDS.sizes[s.name], size(s.value, view, 3))),
-  );
+  ),
+  ...(adjuster.lock.kind === 'assumed' && adjuster.carried ? [WORDS.assumedPost] : []),
+  ...(adjuster.springs && adjuster.springs.radius === undefined
+    ? [WORDS.assumedSprings(size(springRadius(adjuster), view, 3))]
+    : []),
+];
 
 const readout = ({ adjuster, standing: now }: State, view: UnitView): LiveFigure[] => {
   const { A, C, Delta, steps } = adjuster;
@@ -107,11 +127,38 @@ const readout = ({ adjuster, standing: now }: State, view: UnitView): LiveFigure
     ['left', WORDS.readout.left, WORDS.both(numeral(now.left.clockwise, 3), numeral(now.left.anticlockwise, 3))],
     ['markA', WORDS.readout.markA, WORDS.turns(numeral(A.mark, 3))],
     ...(C ? [['markC', WORDS.readout.markC, WORDS.turns(numeral(C.mark, 3))] as const] : []),
+    ...playRows(adjuster, view),
     ...(force === undefined
       ? []
       : [['springs', WORDS.readout.springs, show(force, { shown: 'force', digits: 3 }, view)] as const]),
     ['mass', WORDS.readout.mass, grams(adjuster.mass)],
     ['price', WORDS.readout.price, money(adjuster.price)],
+  ];
+};
+
+/** Play of each thread between its tightest and its loosest pieces, and what reversal costs at most. */
+const playRows = (adjuster: Adjuster, view: UnitView): LiveFigure[] => {
+  const of = (joint: 'A' | 'C', fitted: Fitted): LiveFigure => {
+    const play = jointPlay(fitted);
+    if (!play.ok) return [`play${joint}`, WORDS.readout.play(joint, ''), reasonOf(play)];
+    const { limits, coat, least, most } = play.value;
+    const name = WORDS.readout.play(
+      joint,
+      WORDS.readout.limits(limits, coat > 0 ? show(coat, { shown: 'motion', digits: 2 }, view) : ''),
+    );
+    if (!most.ok) return [`play${joint}`, name, WORDS.readout.neverGoes];
+    const to = motion(most.value, view);
+    return [
+      `play${joint}`,
+      name,
+      least.ok ? WORDS.readout.range(motion(least.value, view), to) : WORDS.readout.binds(to),
+    ];
+  };
+  const lost = turnsLostIn(adjuster, 'most');
+  return [
+    of('A', adjuster.A),
+    ...(adjuster.C ? [of('C', adjuster.C)] : []),
+    ...(lost === undefined ? [] : [['lost', WORDS.readout.lost, WORDS.turns(numeral(lost, 3))] as const]),
   ];
 };
 
@@ -135,9 +182,12 @@ export const adjusterFigure = defineFigure({
   threads: [],
   quantities: ['n'],
   texts: ['adjuster'],
+  chief: ['n'],
+  groups: { parts: ['adjuster'] },
   state: stateOf,
   draw,
   caption,
+  readings: readings,
   table: ({ adjuster }, view) => ({
     head: WORDS.head,
     rows: Array.from({ length: 9 }, (_, i) => {
@@ -166,11 +216,10 @@ export const adjusterFigure = defineFigure({
       steps: () => read()?.adjuster.steps ?? 1,
     });
   },
-  update: (stage, s, view) => {
+  update: (stage, s) => {
     updateParts(stage, pictureOf(s.adjuster, s.standing, s.frame));
     const labels = stage.querySelector('[data-names]');
     if (labels) labels.innerHTML = names(s);
     updateKnob(stage, s.standing.n);
-    updateReadout(stage, readout(s, view));
   },
 });

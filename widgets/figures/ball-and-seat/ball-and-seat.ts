@@ -3,15 +3,14 @@
 import { seatText } from '#words/contact.ts';
 import { WORDS } from '#words/figures/ball-and-seat.ts';
 import { type Tip, tipOf } from '../../assembly/tip.ts';
-import { good, type Result, type Seat, type SeatContact, seatContact } from '../../engine/index.ts';
+import { at, good, type Result, type Seat, type SeatContact, seatContact } from '../../engine/index.ts';
 import { CHOICES, type OptionOf } from '../../input/choices.ts';
 import { escapeText } from '../../input/escape.ts';
 import { numeral, show, type UnitView } from '../../input/format.ts';
 import { reasonOf } from '../../words/reason.ts';
 import { defineFigure, type NumbersOf } from '../kit/figure.ts';
 import { type FixedFigure, readoutHtml } from '../kit/readout.ts';
-import type { Point } from '../kit/svg.ts';
-import { polygon, px } from '../kit/svg.ts';
+import { arrowheads, hatching, type Point, polygon, px } from '../kit/svg.ts';
 
 const WIDTH = 320;
 const HEIGHT = 300;
@@ -103,7 +102,17 @@ const seatShape = (s: State): string => {
   const rim = apex - reach / Math.tan(half);
   const bottom = Math.min(apex, floor - 8);
   const wide = (apex - bottom) * Math.tan(half);
-  return `<path class="part base" fill="url(#seat-base)" d="${polygon([
+  // Of a cone the far wall is seen behind the cut, of a vee nothing but its end.
+  const behind =
+    s.seat.kind === 'cone'
+      ? `<path class="bore-wall base" d="${polygon([
+          [x - reach, rim],
+          [x - wide, bottom],
+          [x + wide, bottom],
+          [x + reach, rim],
+        ])}"/><path class="behind" d="M${px(x - reach)} ${px(rim)}H${px(x + reach)}"/>`
+      : '';
+  return `${behind}<path class="part base" fill="url(#seat-base)" d="${polygon([
     [x - reach, rim],
     [x - wide, bottom],
     [x + wide, bottom],
@@ -135,18 +144,28 @@ const rows = (s: State, view: UnitView): FixedFigure[] => {
   ];
 };
 
+/** The circle on which a ball touches a cone, seen a little from above: its front on the ball, its back behind it. */
+const ring = ([cx, cy]: Point): string => {
+  const [x] = CENTRE;
+  const r = cx - x;
+  const arc = (sweep: 0 | 1) => `M${px(x - r)} ${px(cy)}A${px(r)} ${px(r / 5)} 0 0 ${sweep} ${px(x + r)} ${px(cy)}`;
+  return `<path class="seat-ring" d="${arc(0)}"/><path class="seat-ring far" d="${arc(1)}"/>`;
+};
+
 const draw = (s: State, view: UnitView): string => {
   const [x, y] = CENTRE;
-  const dots = contactAngles(s)
+  const angles = contactAngles(s);
+  const on = (a: number, r: number): Point => [x + r * Math.sin(a), y + r * Math.cos(a)];
+  const pushes = angles
     .map((a) => {
-      const [cx, cy] = [x + BALL * Math.sin(a), y + BALL * Math.cos(a)];
-      const [ex, ey] = [x + (BALL - 34) * Math.sin(a), y + (BALL - 34) * Math.cos(a)];
-      return `<path class="seat-force" d="M${px(cx)} ${px(cy)}L${px(ex)} ${px(ey)}"/><circle class="seat-dot" cx="${px(cx)}" cy="${px(cy)}" r="5"/>`;
+      const [[cx, cy], [ex, ey]] = [on(a, BALL), on(a, BALL - 34)];
+      return `<path class="arrow strong" d="M${px(cx)} ${px(cy)}L${px(ex)} ${px(ey)}" marker-end="url(#seat-head)"/><circle class="seat-dot" cx="${px(cx)}" cy="${px(cy)}" r="5"/>`;
     })
     .join('');
   return (
-    `<svg class="seat-view" viewBox="0 0 ${WIDTH} ${HEIGHT}" role="img" aria-label="${WORDS.label(s.rests)}"><defs><pattern id="seat-base" width="7" height="7" patternUnits="userSpaceOnUse" patternTransform="rotate(45)"><path class="hatch" d="M0 0V7"/></pattern></defs>` +
-    `${seatShape(s)}<circle class="part carried solid" cx="${x}" cy="${y}" r="${BALL}"/><path class="seat-load" d="M${x} 8V${y - BALL - 10}M${x - 6} ${y - BALL - 12}h12l-6 11z"/><text x="${x + 12}" y="24">${force(s.F)}</text>${dots}</svg>` +
+    `<svg class="seat-view" viewBox="0 0 ${WIDTH} ${HEIGHT}" role="img" aria-label="${WORDS.label(s.rests)}"><defs>${hatching('seat-base', 45, 5, 'ground base')}</defs>${arrowheads('seat-head')}` +
+    `${seatShape(s)}<circle class="part carried solid" cx="${x}" cy="${y}" r="${BALL}"/>${s.seat.kind === 'cone' ? ring(on(at(angles, 0), BALL)) : ''}<path class="axis" d="M${x} ${y - BALL - 6}V${HEIGHT - 2}"/>` +
+    `<path class="arrow strong" d="M${x} 6V${y - BALL - 3}" marker-end="url(#seat-head)"/><text class="value" x="${x + 14}" y="24">${force(s.F)}</text>${pushes}</svg>` +
     `<div class="seat-side">${readoutHtml(rows(s, view))}<p class="line">${escapeText(seatText(s.contact))}</p></div>`
   );
 };
@@ -157,6 +176,12 @@ export const ballAndSeat = defineFigure({
   threads: [],
   quantities: QUANTITIES,
   choices: ['rests', 'seat'],
+  chief: ['F', 'R', 'rests'],
+  groups: { seat: ['seat', 'beta_v', 'R_c', 'e_r'] },
+  idle: ({ choices: { rests } }) => [
+    ...(rests === 'in a vee' || rests === 'in a cone' ? [] : (['beta_v'] as const)),
+    ...(rests === 'on two rollers' ? [] : (['R_c', 'e_r'] as const)),
+  ],
   state: stateOf,
   draw,
   caption: ({ R, F, rests, tip, contact }, view) =>

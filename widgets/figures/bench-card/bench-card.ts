@@ -1,14 +1,13 @@
 /** The bench card: one adjuster put together and checked, step by step, on one printed page. */
-import { WORDS as ADJUSTER } from '#words/adjuster.ts';
 import { WORDS } from '#words/figures/bench-card.ts';
 import { type Adjuster, standing } from '../../assembly/adjuster/adjuster.ts';
-import { type BuildStep, buildOrder, type Limits } from '../../assembly/adjuster/build-order.ts';
+import { type BuildStep, buildOrder } from '../../assembly/adjuster/build-order.ts';
 import { readAdjuster } from '../../assembly/adjuster/text.ts';
 import { bad, good, type Result } from '../../engine/index.ts';
-import { stepName } from '../../input/dividers.ts';
 import { escapeText } from '../../input/escape.ts';
 import { numeral, show, type UnitView, withSign } from '../../input/format.ts';
 import { extentsOf, type Frame, frameIn, partsHtml, pictureOf } from '../kit/adjuster-picture.ts';
+import { stepSaid } from '../kit/build-steps.ts';
 import { defineFigure, type NumbersOf } from '../kit/figure.ts';
 import { hatchings } from '../kit/svg.ts';
 
@@ -35,119 +34,13 @@ const stateOf = ({ values, texts }: Given): Result<State> => {
     : bad('lengths-of-no-one-scale', {});
 };
 
-const size = (x: number, view: UnitView, digits = 4): string => show(x, { shown: 'size', digits }, view);
 const motion = (x: number, view: UnitView): string => show(x, { shown: 'motion', digits: 4 }, view);
 const signed = (x: number, view: UnitView): string => withSign(motion(x, view));
-const range = ({ min, max }: Limits, write: (x: number) => string): string => WORDS.range(write(min), write(max));
-const diameters = (l: Limits, view: UnitView): string => range(l, (x) => show(x, { shown: 'size', digits: 5 }, view));
-
-/** What a step says: its name, what to do, its count, and the danger in it. */
-interface Said {
-  readonly name: string;
-  readonly text: string;
-  readonly count: string;
-  readonly caution?: string;
-}
-
-const turnsText = (turns: number, steps: number, { adjuster }: State): string => {
-  const whole = Math.floor(turns + 1e-9);
-  const rest = (turns - whole) * adjuster.steps;
-  return WORDS.turns(
-    numeral(turns, 4),
-    whole,
-    numeral(Math.abs(rest) < 5e-4 ? 0 : rest, 3),
-    stepName(adjuster.divider),
-    numeral(Number(steps.toPrecision(4))),
-  );
-};
-
-const said = (step: BuildStep, s: State, view: UnitView): Said => {
-  const { adjuster } = s;
-  switch (step.do) {
-    case 'gauge':
-      return {
-        name: WORDS.gauge.name(step.joint, step.thread),
-        text: step.limits ? WORDS.gauge.text(step.limits.classes) : WORDS.gauge.free,
-        count: step.limits
-          ? WORDS.gauge.count(diameters(step.limits.screw, view), diameters(step.limits.nut, view))
-          : WORDS.none,
-      };
-    case 'ball':
-      return {
-        name: WORDS.ball.name,
-        text: step.interference > 0 ? WORDS.ball.press : WORDS.ball.loose,
-        count: WORDS.ball.count(size(step.diameter, view), signed(step.interference, view), size(step.stands, view)),
-        ...(step.interference > 0 && { caution: WORDS.ball.caution }),
-      };
-    case 'ball-set':
-      return {
-        name: WORDS.ball.name,
-        text: WORDS.ball.set,
-        count: WORDS.ball.stands(size(step.diameter, view), size(step.stands, view)),
-        caution: WORDS.ball.caution,
-      };
-    case 'home':
-      return {
-        name: WORDS.home.name(step.joint),
-        text: step.at?.kind === 'contact' ? WORDS.home.text(step.at.lower === 'ground') : WORDS.home.none,
-        count: WORDS.home.count(size(step.engaged, view)),
-      };
-    case 'back':
-      return {
-        name: WORDS.back.name(step.joint),
-        text: WORDS.back.text,
-        count: WORDS.back.count(turnsText(step.turns, step.steps, s), size(step.gap, view)),
-      };
-    case 'lock':
-      return {
-        name: WORDS.lock.name,
-        text: WORDS.lock.text[step.lock.kind],
-        count:
-          step.lock.kind === 'key' || step.lock.kind === 'post'
-            ? WORDS.lock.count(size(step.lock.radius, view), motion(step.lock.clearance, view))
-            : WORDS.none,
-      };
-    case 'stretch': {
-      const { count, between, force } = step.springs;
-      return {
-        name: WORDS.stretch.name(count, between),
-        text: WORDS.stretch.text,
-        count:
-          step.stretch === undefined || force === undefined
-            ? WORDS.stretch.unstated
-            : WORDS.stretch.count(size(step.stretch, view), show(force, { shown: 'force', digits: 3 }, view)),
-        caution: WORDS.stretch.caution,
-      };
-    }
-    case 'height':
-      return { name: WORDS.height.name, text: WORDS.height.text, count: size(step.height, view) };
-    case 'turn':
-      return {
-        name: WORDS.turn.name(step.turns > 0),
-        text: WORDS.turn.text(ADJUSTER.stop(step.stop)),
-        count: WORDS.turn.count(
-          turnsText(Math.abs(step.turns), Math.abs(step.turns) * adjuster.steps, s),
-          range(step.go, (x) => signed(x, view)),
-        ),
-      };
-    case 'reverse':
-      return {
-        name: WORDS.reverse.name,
-        text: WORDS.reverse.text,
-        count: WORDS.reverse.count(
-          motion(step.go, view),
-          step.play === undefined ? undefined : motion(step.play, view),
-        ),
-      };
-    default:
-      return { ...WORDS.plain[step.do], count: WORDS.none };
-  }
-};
 
 const draw = (s: State, view: UnitView): string => {
   const { adjuster } = s;
   const items = s.steps.map((step) => {
-    const { name, text, count, caution } = said(step, s, view);
+    const { name, text, count, caution } = stepSaid(step, s.adjuster, view);
     return (
       `<li><div class="card-do"><b>${escapeText(name)}</b> ${escapeText(text)}${caution === undefined ? '' : ` <strong class="card-caution">${escapeText(caution)}</strong>`}</div>` +
       `${count === WORDS.none ? '' : `<div class="card-count">${escapeText(count)}</div>`}<span class="card-tick" aria-hidden="true"></span></li>`
@@ -167,6 +60,8 @@ export const benchCard = defineFigure({
   threads: [],
   quantities: QUANTITIES,
   texts: ['adjuster'],
+  chief: ['adjuster', 'e_g'],
+  groups: { errors: ['eps_A', 'eps_C'], head: ['theta_h'] },
   state: stateOf,
   draw,
   caption: (s, view) => {
@@ -189,7 +84,7 @@ export const benchCard = defineFigure({
   table: (s, view) => ({
     head: WORDS.head,
     rows: s.steps.map((step, i) => {
-      const { name, text, count, caution } = said(step, s, view);
+      const { name, text, count, caution } = stepSaid(step, s.adjuster, view);
       return [`${i + 1}`, name, text, count, caution ?? WORDS.none];
     }),
   }),

@@ -118,6 +118,7 @@ export const besideBought = defineFigure({
   threads: ['B'],
   quantities: QUANTITIES,
   texts: ['adjuster'],
+  chief: ['B', 'p_b', 'F'],
   setElsewhere: ['adjuster'],
   state: stateOf,
   draw,

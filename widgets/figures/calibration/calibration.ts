@@ -40,8 +40,8 @@ import { readTextFile } from './read-file.ts';
 
 const QUANTITIES = ['k', 'eps_A', 'eps_C', 'n'] as const;
 type Quantity = (typeof QUANTITIES)[number];
-type Given = NumbersOf<'A' | 'C', Quantity, 'allowance', 'runs'>;
-type Context = FigureContext<'A' | 'C', Quantity, 'allowance', 'runs'>;
+type Given = NumbersOf<'A' | 'C', Quantity, 'allowance', 'runs' | 'adjuster'>;
+type Context = FigureContext<'A' | 'C', Quantity, 'allowance', 'runs' | 'adjuster'>;
 
 /** A long table at work, or what it came to with the dial set to some turns. */
 type State = Extract<Found, { at: 'work' }> | Done;
@@ -82,14 +82,27 @@ const draw = (s: State, view: UnitView): string => {
   return (
     `${fileHtml()}${legend()}<div class="cal-plots">${plotsHtml(cloud)}</div>` +
     (cloud.drawn < all ? `<p class="line cal-thinned">${WORDS.thinned(counted(cloud.drawn), counted(all))}</p>` : '') +
-    `<div class="cal-words"><p class="cal-verdict ${c.agreement.agrees ? 'agrees' : 'differs'}"><b>${c.agreement.agrees ? WORDS.agrees : WORDS.agreesNot}</b> ${escapeText(verdictText(c, view))}</p>${askHtml(c)}` +
+    askHtml(c)
+  );
+};
+
+/** What stands in the foot, the same text while only the dial is turned: it is moved in place, under the hand. */
+const readings = (s: State, view: UnitView): string => {
+  if (s.at === 'work') return '';
+  const { c } = s;
+  const key = JSON.stringify([c.serial, c.agreement, view]);
+  if (read?.key === key) return read.html;
+  const html =
+    `<div class="cal-words"><p class="cal-verdict ${c.agreement.agrees ? 'agrees' : 'differs'}"><b>${c.agreement.agrees ? WORDS.agrees : WORDS.agreesNot}</b> ${escapeText(verdictText(c, view))}</p>` +
     `<ul>${findingsOf(c, view)
       .map((f) => `<li class="${f.determined ? 'told' : 'untold'}">${escapeText(f.says)}</li>`)
       .join('')}</ul></div>` +
     `<div class="cal-dial"><div data-dial>${dialHtml(s, view)}</div>` +
-    `<p class="acts"><button type="button" data-act="corrections" data-key="act-corrections">${WORDS.saveCorrections}</button><button type="button" class="plain" data-act="residuals" data-key="act-residuals">${WORDS.saveResiduals}</button></p></div>`
-  );
+    `<p class="acts"><button type="button" data-act="corrections" data-key="act-corrections">${WORDS.saveCorrections}</button><button type="button" class="plain" data-act="residuals" data-key="act-residuals">${WORDS.saveResiduals}</button></p></div>`;
+  read = { key, html };
+  return html;
 };
+let read: { readonly key: string; readonly html: string } | undefined;
 
 /** The question a slope far off asks, and what may be answered. */
 const askHtml = (c: Calibrated): string => {
@@ -182,11 +195,12 @@ const table = (s: State, view: UnitView): Table => {
 
 const update = (stage: HTMLElement, s: State, view: UnitView): void => {
   if (s.at === 'work') return;
+  const figure = figureOf(stage);
   const n = turnsAt(s);
-  updateDial(stage, travelOf(s), dialScale(s.c.nominal, view));
-  updateSlider(stage, sliderOf(s.c), n, numeral(n));
+  updateDial(figure, travelOf(s), dialScale(s.c.nominal, view));
+  updateSlider(figure, sliderOf(s.c), n, numeral(n));
   // Whole, since a refusal has fewer lines.
-  const place = stage.querySelector('.readout');
+  const place = figure.querySelector('.readout');
   const html = readoutHtml(readout(s, view));
   if (place && place.outerHTML !== html) place.outerHTML = html;
 };
@@ -217,9 +231,13 @@ const act = (button: HTMLElement, context: Context): void => {
   }
 };
 
+/** The dial stands in the foot of the figure. */
+const figureOf = (stage: HTMLElement): HTMLElement => stage.closest('figure') ?? stage;
+
 const mount = (stage: HTMLElement, context: Context): void => {
+  const figure = figureOf(stage);
   whenCalibrated(stage, context.redraw);
-  mountSliders(stage, {
+  mountSliders(figure, {
     sliders: () => {
       const c = calibrated(context.numbers());
       return c ? [sliderOf(c)] : [];
@@ -227,7 +245,7 @@ const mount = (stage: HTMLElement, context: Context): void => {
     read: (name) => context.numbers().values[name],
     write: context.set,
   });
-  stage.addEventListener('click', (event) => {
+  figure.addEventListener('click', (event) => {
     const button = event.target instanceof Element ? event.target.closest<HTMLElement>('[data-act]') : null;
     if (button) act(button, context);
   });
@@ -250,10 +268,14 @@ export const calibrationFigure = defineFigure({
   threads: ['A', 'C'],
   quantities: QUANTITIES,
   choices: ['allowance'],
-  texts: ['runs'],
+  texts: ['runs', 'adjuster'],
+  chief: ['runs'],
+  groups: { threads: ['A', 'C', 'k', 'adjuster'], errors: ['eps_A', 'eps_C', 'allowance'], dial: ['n'] },
   state: stateOf,
   draw,
   caption,
+  readings,
+  numbersName: WORDS.numbers,
   table,
   renderKey: (s) => (s.at === 'work' ? s.serial : [s.c.serial, s.c.agreement]),
   mount,

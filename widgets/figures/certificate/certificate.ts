@@ -30,7 +30,7 @@ const CURVE = 120;
 
 const QUANTITIES = ['k', 'eps_A', 'eps_C'] as const;
 const STATED = ['piece', 'dated', 'warmth', 'gauge', 'method'] as const;
-const TEXTS = ['runs', ...STATED] as const;
+const TEXTS = ['runs', 'adjuster', ...STATED] as const;
 type Given = NumbersOf<'A' | 'C', (typeof QUANTITIES)[number], 'allowance', (typeof TEXTS)[number]>;
 
 /** A long table at work, or what it came to with what the reader stated. */
@@ -50,12 +50,13 @@ const stateOf = (numbers: Given): Result<State> => {
 
 const orNot = (text: string): string => (text === '' ? `<i>${WORDS.notStated}</i>` : escapeText(text));
 
-const givens = ({ c, stated: { threads, texts, choices } }: Done, view: UnitView): [string, string][] => {
+const givens = ({ c, stated: { texts, choices } }: Done, view: UnitView): [string, string][] => {
   const { rows } = c.calibration;
   const [low, high] = extent(rows.map((row) => row.turns));
   return [
     [WORDS.stated.piece, orNot(texts.piece)],
-    [WORDS.threads, escapeText(WORDS.threadsText(threads.A.designation, threads.C.designation))],
+    [WORDS.threads, escapeText(WORDS.threadsText(c.threads.A.designation, c.threads.C?.designation))],
+    ...travelOf(c, low, high, view),
     [WORDS.stated.dated, orNot(texts.dated)],
     [WORDS.stated.warmth, orNot(texts.warmth)],
     [WORDS.stated.gauge, orNot(texts.gauge)],
@@ -65,6 +66,21 @@ const givens = ({ c, stated: { threads, texts, choices } }: Done, view: UnitView
     [WORDS.leadErrors, WORDS.leadErrorsText[choices.allowance](allowanceText(c))],
   ];
 };
+
+/** What the parts say of the travel, and whether the readings stay within it. */
+const travelOf = ({ adjuster }: Calibrated, low: number, high: number, view: UnitView): [string, string][] =>
+  adjuster === undefined
+    ? []
+    : [
+        [
+          WORDS.travel,
+          WORDS.travelText({
+            turns: numeral(adjuster.turns, 3),
+            stroke: motionText(adjuster.stroke, view),
+            beyond: high - low > adjuster.turns + 1e-6,
+          }),
+        ],
+      ];
 
 interface Place {
   readonly n: number;
@@ -125,7 +141,7 @@ const draw = (s: State, view: UnitView): string => {
   const places = placesOf(c, PLACES);
   const cells = (of: (p: Place) => string) => places.map((p) => `<td>${of(p)}</td>`).join('');
   return (
-    `<div class="sheet certificate-page"><header><p class="sheet-title">${WORDS.heading}</p><p class="sheet-verdict">${c.agreement.agrees ? WORDS.agrees : WORDS.agreesNot}</p></header>` +
+    `<div class="sheet certificate-page" tabindex="0" role="group" aria-label="${WORDS.heading}"><header><p class="sheet-title">${WORDS.heading}</p><p class="sheet-verdict">${c.agreement.agrees ? WORDS.agrees : WORDS.agreesNot}</p></header>` +
     `<div class="certificate-columns"><section><h3>${WORDS.measured}</h3>${list(givens(s, view), true)}</section>` +
     `<section><h3>${WORDS.found}</h3>${list(results(c, view), false)}<p>${escapeText(verdictText(c, view))}</p></section></div>` +
     `<section><h3>${WORDS.correction.title}</h3><div class="table-scroll" tabindex="0" role="group" aria-label="${WORDS.correction.table}"><table><tbody><tr><th scope="row">${WORDS.correction.turns}</th>${cells((p) => numeral(p.n))}</tr><tr><th scope="row">${WORDS.correction.row}</th>${cells((p) => correctionText(p.correction, view))}</tr></tbody></table></div><div class="certificate-curve">${curveHtml(c, view)}</div></section>` +
@@ -144,6 +160,9 @@ export const certificateFigure = defineFigure({
   quantities: QUANTITIES,
   choices: ['allowance'],
   texts: TEXTS,
+  setElsewhere: ['A', 'C', 'k', 'eps_A', 'eps_C', 'allowance', 'runs'],
+  chief: ['piece', 'dated'],
+  groups: { circumstances: ['warmth', 'gauge', 'method'] },
   state: stateOf,
   draw,
   caption: (s, view) => {

@@ -25,7 +25,7 @@ const lineText = (line: Line, view: UnitView): string => {
 };
 
 const draw = (s: Sheet, view: UnitView): string => {
-  const picture = s.fit.ok ? drawing(s.fit.value, view) : s.fit;
+  const picture = s.fit.ok ? drawing(s.fit.value, s.called, s.fromParts, view) : s.fit;
   const groups = s.groups
     .filter((g) => g.lines.length > 0)
     .map(
@@ -34,8 +34,8 @@ const draw = (s: Sheet, view: UnitView): string => {
     )
     .join('');
   return (
-    `<div class="sheet"><header><p class="sheet-title">${escapeText(WORDS.sheetTitle({ A: s.A.designation, C: s.C.designation, arrangement: s.arrangement }))}</p>` +
-    `<p class="sheet-verdict">${verdictOf(s)}</p></header>` +
+    `<div class="sheet" tabindex="0" role="group" aria-label="${WORDS.title}"><header><p class="sheet-title">${escapeText(WORDS.sheetTitle({ A: s.A.designation, C: s.C.designation, called: s.called }))}</p>` +
+    `<p class="sheet-verdict">${verdictOf(s)}</p>${s.fromParts ? `<p class="sheet-source">${WORDS.fromParts}</p>` : ''}</header>` +
     `<div class="sheet-top"><div>${picture.ok ? picture.value : `<p class="refusal">${escapeText(reasonOf(picture))}</p>`}</div><div class="sheet-groups">${groups}</div></div>` +
     `<div class="sheet-low"><section><h3>${WORDS.budget.title}</h3>${budgetTable(s, view)}</section>` +
     `<section><h3>${WORDS.checks.title}</h3><ul class="checks">${s.checks.map((c) => `<li class="${c.passed ? 'passed' : 'failed'}"><b>${markOf(c)}</b> ${escapeText(c.says(view))}</li>`).join('')}</ul></section>` +
@@ -93,7 +93,27 @@ export const designSheet = defineFigure({
   threads: ['A', 'C'],
   quantities: SHEET_QUANTITIES,
   choices: SHEET_CHOICES,
-  texts: ['parts'],
+  texts: ['parts', 'adjuster'],
+  chief: ['A', 'C', 's_w'],
+  groups: {
+    arrangement: ['arrangement', 't_l', 'assembly'],
+    lengths: ['l_A', 'b_A', 'l_C', 'b_C', 'q_e'],
+    wanted: ['S_w', 'e_w'],
+    head: ['divider', 'k_d', 'theta_h', 'r_h'],
+    errors: ['eps_A', 'eps_C', 'periodic', 'a_A', 'a_C'],
+    load: ['attitude', 'W_c', 'F_lo', 'F_hi'],
+    spring: ['spring', 'action', 'F_0', 'k_s', 'F_g'],
+    lock: ['kappa', 'mu'],
+    tip: ['R', 'seat'],
+    path: ['path', 'l', 'Delta_T'],
+    parts: ['adjuster', 'parts'],
+  },
+  idle: ({ choices }) => [
+    ...(choices.arrangement === 'nested' ? [] : (['t_l'] as const)),
+    ...(choices.divider === 'knob' ? [] : (['k_d'] as const)),
+    ...(choices.periodic === 'measured' ? [] : (['a_A', 'a_C'] as const)),
+    ...(choices.spring === 'no parts' ? (['action', 'F_0', 'k_s'] as const) : []),
+  ],
   state: workSheet,
   draw,
   caption: (s, view) => {

@@ -1,6 +1,8 @@
 /**
  * The drawing on the sheet: the adjuster in the middle of its travel, cut, with the lengths that the design states and no
- * others: what was assumed is drawn, and never dimensioned.
+ * others: what was assumed is drawn, and never dimensioned. Dimension lines end in arrowheads between extension lines; a thread is
+ * noted on a leader by its designation, its class where one is written, and the length of its nut, as ISO 6410-1 notes a tapped hole. Under it
+ * stands a title block; what the design does not say is left for the hand.
  */
 
 import { WORDS } from '#words/figures/design-sheet.ts';
@@ -9,20 +11,25 @@ import type { Part, Size, ThreadEnd } from '../../assembly/adjuster/part.ts';
 import type { FitState } from '../../assembly/fit-state.ts';
 import { bad, good, type Result } from '../../engine/index.ts';
 import { escapeText } from '../../input/escape.ts';
-import { show, type UnitView } from '../../input/format.ts';
+import { numeral, show, type UnitView } from '../../input/format.ts';
 import { extentsOf, frameIn, partsHtml, pictureOf } from '../kit/adjuster-picture.ts';
-import { hatchings, px } from '../kit/svg.ts';
+import { spaced } from '../kit/plot-box.ts';
+import { arrowheads, dimensionLine, hatchings, px } from '../kit/svg.ts';
 
-const WIDTH = 360;
-const HEIGHT = 406;
-const MARGIN = 12;
-const LEFT = 96;
+const WIDTH = 400;
+const HEIGHT = 420;
+const MARGIN = 16;
+const LEFT = 116;
 const RIGHT = 240;
 /** Dimension lines stand in columns left of the parts, the nearest first. */
-const COLUMN = 20;
+const COLUMN = 25;
 const MOST_COLUMNS = 4;
 /** Half the length of a name along its line, so that it stays in the picture where the line is short. */
-const HALF_NAME = 48;
+const HALF_NAME = 84;
+/** Two lines of letters on the narrowest paper. */
+const NOTE = 44;
+/** Width of the drawing on paper, mm; the style sheet prints it so. */
+const ON_PAPER = 66;
 
 /** A stated length along the axis, where it stands now. */
 interface Dimension {
@@ -69,7 +76,7 @@ const dimensionsOf = (
     }),
   );
 
-export const drawing = (fit: FitState, view: UnitView): Result<string> => {
+export const drawing = (fit: FitState, called: string, fromParts: boolean, view: UnitView): Result<string> => {
   const { adjuster } = fit;
   const { clockwise, anticlockwise } = adjuster;
   // In the middle between its stops, whatever it was put together as.
@@ -84,31 +91,68 @@ export const drawing = (fit: FitState, view: UnitView): Result<string> => {
   const { scale } = frame;
   const y = (z: number) => frame.y - z * scale;
   const dimension = ({ text, symbol, z0, z1, edge }: Dimension, i: number) => {
-    const x = LEFT - 12 - COLUMN * (i % MOST_COLUMNS);
+    const x = LEFT - 14 - COLUMN * (i % MOST_COLUMNS);
     const middle = Math.min(HEIGHT - HALF_NAME, Math.max(HALF_NAME, y((z0 + z1) / 2)));
     const from = px(frame.x - edge * scale - 3);
+    const [low, high] = [y(z0), y(z1)];
     return (
-      `<g class="dimension"${symbol === undefined ? '' : ` data-sym="${symbol}"`}><path class="extension" d="M${from} ${px(y(z0))}H${x - 4}M${from} ${px(y(z1))}H${x - 4}"/>` +
-      `<path class="between" d="M${x} ${px(y(z0))}V${px(y(z1))}"/><path d="${tick(x, y(z0))}${tick(x, y(z1))}"/>` +
-      `<text x="${x - 4}" y="${px(middle)}" text-anchor="middle" transform="rotate(-90 ${x - 4} ${px(middle)})">${escapeText(text)}</text></g>`
+      `<g class="dimension"${symbol === undefined ? '' : ` data-sym="${symbol}"`}><path class="extension" d="M${from} ${px(low)}H${x - 4}M${from} ${px(high)}H${x - 4}"/>${dimensionLine([x, low], [x, high], 'sheet-head', 'between')}` +
+      `<text class="clear" x="${x - 5}" y="${px(middle)}" text-anchor="middle" transform="rotate(-90 ${x - 5} ${px(middle)})">${escapeText(text)}</text></g>`
     );
-  };
-  const leader = (side: FitState['A'], at: number) => {
-    const nut = side.joint.lower.gender === 'internal' ? [side.joint.lower, at] : [side.joint.upper, at];
-    const [end, base] = nut as [ThreadEnd, number];
-    const z = (end.from + end.to) / 2 + base;
-    return `<g class="dimension"><path d="M${px(frame.x + (side.thread.d / 2) * scale)} ${px(y(z))}H${RIGHT + 6}"/><text x="${RIGHT + 9}" y="${px(y(z) + 4)}">${escapeText(side.thread.designation)}</text></g>`;
   };
   const under = (side: FitState['A'], lower: 'base' | 'turned', upper: 'turned' | 'carried') =>
     now.at[side.joint.lower.gender === 'internal' ? lower : upper];
+  const noteOf = (side: FitState['A'], at: number) => {
+    const { lower, upper } = side.joint;
+    const end: ThreadEnd = lower.gender === 'internal' ? lower : upper;
+    return {
+      thread: side.thread,
+      height: y((end.from + end.to) / 2 + at),
+      length: show(side.nut, { shown: 'size', digits: 3 }, view === 'both' ? 'metric' : view),
+    };
+  };
+  const notes = [noteOf(fit.C, under(fit.C, 'turned', 'carried')), noteOf(fit.A, under(fit.A, 'base', 'turned'))].sort(
+    (a, b) => a.height - b.height,
+  );
+  const places = spaced(
+    notes.map((n) => n.height),
+    NOTE,
+    NOTE / 2,
+    HEIGHT - NOTE,
+  );
+  const leader = ({ thread, height, length }: (typeof notes)[number], i: number) => {
+    const place = places[i] ?? height;
+    return (
+      `<g class="dimension"><path class="arrow" marker-start="url(#sheet-head)" d="M${px(frame.x + (thread.d / 2) * scale)} ${px(height)}L${RIGHT + 4} ${px(place)}H${RIGHT + 12}"/>` +
+      `<text class="clear" x="${RIGHT + 16}" y="${px(place)}" dy="0.35em">${escapeText(thread.designation)}<tspan x="${RIGHT + 16}" dy="1.3em">${WORDS.drawing.depth(length)}</tspan></text></g>`
+    );
+  };
   return good(
-    `<svg class="sheet-drawing" viewBox="0 0 ${WIDTH} ${HEIGHT}" role="img" aria-label="${WORDS.drawing.label(fit.arrangement)}">${hatchings('sheet')}` +
+    `<svg class="sheet-drawing" viewBox="0 0 ${WIDTH} ${HEIGHT}" role="img" aria-label="${escapeText(WORDS.drawing.label(called))}">${hatchings('sheet')}${arrowheads('sheet-head')}` +
       partsHtml({ ...pictureOf(adjuster, now, frame), guide: '' }, 'sheet') +
-      dimensionsOf(partsOf(adjuster), now.at, view).map(dimension).join('') +
-      `${leader(fit.A, under(fit.A, 'base', 'turned'))}${leader(fit.C, under(fit.C, 'turned', 'carried'))}</svg>` +
-      `<p class="sheet-plain">${WORDS.drawing.plain(adjuster.tip.kind === 'ball')}</p>`,
+      `<path class="axis" d="M${px(frame.x)} ${px(y(extents.top) - 12)}V${px(y(extents.bottom) + 12)}"/>` +
+      `${dimensionsOf(partsOf(adjuster), now.at, view).map(dimension).join('')}${notes.map(leader).join('')}</svg>` +
+      titleBlock(fit, (scale * ON_PAPER) / WIDTH, view) +
+      `<p class="sheet-plain">${fromParts ? WORDS.drawing.ofParts : WORDS.drawing.plain(adjuster.tip.kind === 'ball')}</p>`,
   );
 };
 
-/** The slanting stroke at the end of a dimension line. */
-const tick = (x: number, y: number): string => `M${x - 3} ${px(y + 3)}l6 -6`;
+/** First-angle projection (ISO 5456-2): the small end of the cone faces away from its view from the end. */
+const FIRST_ANGLE =
+  '<path class="arrow strong" d="M4 5L24 2V22L4 19Z"/><circle class="arrow strong" cx="42" cy="12" r="10"/><circle class="arrow strong" cx="42" cy="12" r="6.5"/><path class="axis" d="M0 12H56M42 0V24"/>';
+
+/** As many millimetres of the paper as this stand for one, by two digits. */
+const scaleText = (s: number): string =>
+  s >= 1 ? WORDS.drawing.block.scaleIs(numeral(s, 2), '1') : WORDS.drawing.block.scaleIs('1', numeral(1 / s, 2));
+
+const titleBlock = (fit: FitState, onPaper: number, view: UnitView): string => {
+  const words = WORDS.drawing.block;
+  const cell = (name: string, value: string, wide = false) =>
+    `<div${wide ? ' class="wide"' : ''}><dt>${name}</dt><dd>${value}</dd></div>`;
+  return (
+    `<dl class="title-block">${cell(words.name, escapeText(fit.adjuster.name === '' ? words.assembly : fit.adjuster.name), true)}` +
+    `${cell(words.number, '')}${cell(words.date, '')}${cell(words.material, '')}${cell(words.tolerance, '')}` +
+    `${cell(words.scale, scaleText(onPaper))}${cell(words.units, words.unitsAre(view))}` +
+    `${cell(words.projection, `<svg class="projection" viewBox="0 0 58 24" role="img" aria-label="${words.firstAngle}">${FIRST_ANGLE}</svg>`)}</dl>`
+  );
+};

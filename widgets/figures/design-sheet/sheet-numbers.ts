@@ -1,4 +1,5 @@
 /** The numbers that the sheet asks for, and the preload case that they make. */
+import { type Adjuster, type Fitted, springForce } from '../../assembly/adjuster/adjuster.ts';
 import { type PreloadOf, preloadOf } from '../../assembly/preload-of.ts';
 import type { Result } from '../../engine/index.ts';
 import type { NumbersOf } from '../kit/figure.ts';
@@ -49,8 +50,30 @@ export type SheetNumbers = NumbersOf<
   'A' | 'C',
   (typeof SHEET_QUANTITIES)[number],
   (typeof SHEET_CHOICES)[number],
-  'parts'
+  'parts' | 'adjuster'
 >;
+
+/**
+ * The numbers with those in place that parts state: threads, what a turn is divided by, the ball, the springs and their force where
+ * the stroke begins. The rest of the fields stands.
+ */
+export const asStated = (numbers: SheetNumbers, adjuster: Adjuster, C: Fitted): SheetNumbers => {
+  const { divider, divisions, tip, springs, A, keptDiameters } = adjuster;
+  const F_0 = springForce(adjuster, adjuster.anticlockwise.n);
+  return {
+    ...numbers,
+    threads: { A: A.thread, C: C.thread },
+    values: {
+      ...numbers.values,
+      q_e: keptDiameters,
+      ...(divisions !== undefined && { k_d: divisions }),
+      ...(tip.kind === 'ball' && { R: tip.diameter / 2 }),
+      ...(springs?.rate !== undefined && { k_s: springs.rate }),
+      ...(F_0 !== undefined && { F_0 }),
+    },
+    choices: { ...numbers.choices, divider, ...(springs && { spring: springs.between }) },
+  };
+};
 
 /** Over so many turns from the start. Weight of the turned part, side load and friction of the guide are not asked for. */
 export const preloadOfSheet = ({ threads, values, choices }: SheetNumbers, to: number): Result<PreloadOf> =>

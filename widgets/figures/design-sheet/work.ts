@@ -7,15 +7,15 @@ import { WORDS as ADJUSTER } from '#words/adjuster.ts';
 import { WORDS } from '#words/figures/design-sheet.ts';
 import { LINES } from '#words/figures/design-sheet-lines.ts';
 import { flankText, threadVerdictText } from '#words/force.ts';
-import type { Arrangement } from '../../assembly/adjuster/from-numbers.ts';
-import { type FitState, fitStateOf } from '../../assembly/fit-state.ts';
+import { type Adjuster, partsOf } from '../../assembly/adjuster/adjuster.ts';
+import { partsListOf } from '../../assembly/adjuster/parts-list.ts';
+import { jointPlay, turnsLostIn } from '../../assembly/adjuster/play.ts';
+import { partsStated } from '../../assembly/adjuster/stated.ts';
+import { type FitState, fitOf, fitStateOf } from '../../assembly/fit-state.ts';
 import { pairOf } from '../../assembly/pair-of.ts';
 import {
-  axialPlayA,
-  axialPlayC,
   bad,
   diameters,
-  fitOfThread,
   gain,
   good,
   handForce,
@@ -32,7 +32,6 @@ import {
   rad,
   type Thread,
   threadForces,
-  turnsLost,
   windUp,
 } from '../../engine/index.ts';
 import { stepName as stepNameOf, stepsOf } from '../../input/dividers.ts';
@@ -43,19 +42,24 @@ import { type Budget, type Entry, judgeBudget } from './budget.ts';
 import { errorTerms } from './error-terms.ts';
 import { AT, type Judge, type Judged, NOT_LOOKED_AT, newJudge } from './judge.ts';
 import { type Line, line, MOTION, range, SIZE, TURNS, words } from './lines.ts';
-import { preloadOfSheet, type SheetNumbers } from './sheet-numbers.ts';
+import { asStated, preloadOfSheet, type SheetNumbers } from './sheet-numbers.ts';
 import { contactOf, heatOf } from './tip-and-heat.ts';
 
 declare module '../../engine/kernel/result.ts' {
   interface Refusals {
     'design-that-moves-nothing': Readonly<Record<never, never>>;
+    /** What is turned: it carries the tip itself. */
+    'sheet-of-one-thread': { readonly part: string };
   }
 }
 
 export interface Sheet extends Judged {
   readonly A: Thread;
   readonly C: Thread;
-  readonly arrangement: Arrangement;
+  /** The arrangement, or the parts by their kinds where it has no name here. */
+  readonly called: string;
+  /** Whether the parts are stated, which then rule over threads and lengths. */
+  readonly fromParts: boolean;
   readonly Delta: number;
   readonly perStep: number;
   readonly stepName: string;
@@ -66,12 +70,34 @@ export interface Sheet extends Judged {
   readonly budget: Budget;
 }
 
+/** The sheet of parts that are stated, or of threads and lengths. */
 export const workSheet = (numbers: SheetNumbers): Result<Sheet> => {
+  const parts = partsStated(numbers.texts.adjuster);
+  if (!parts) {
+    const { arrangement } = numbers.choices;
+    const ball = arrangement === 'one spindle, two nuts' ? {} : { ball: numbers.values.R };
+    return sheetOf(numbers, fitStateOf({ ...numbers, ...ball }, 0), arrangement, undefined);
+  }
+  if (!parts.ok) return parts;
+  const adjuster = parts.value;
+  const { C } = adjuster;
+  if (!C) return bad('sheet-of-one-thread', { part: adjuster.turned.kind });
+  const fit = fitOf(adjuster, C, 0);
+  const called = fit.arrangement ?? WORDS.ofParts(partsOf(adjuster).map((part) => part.kind));
+  return sheetOf(asStated(numbers, adjuster, C), good(fit), called, adjuster);
+};
+
+const sheetOf = (
+  numbers: SheetNumbers,
+  state: Result<FitState>,
+  called: string,
+  stated: Adjuster | undefined,
+): Result<Sheet> => {
   const pair = pairOf(numbers);
   if (!pair.ok) return pair;
   const { A, C, Delta } = pair.value;
   const v = numbers.values;
-  const { divider, arrangement } = numbers.choices;
+  const { divider } = numbers.choices;
   const k = stepsOf(divider, v.k_d);
   const stepName = stepNameOf(divider);
   if (Delta === 0) return bad('design-that-moves-nothing', {});
@@ -91,11 +117,10 @@ export const workSheet = (numbers: SheetNumbers): Result<Sheet> => {
     }),
   );
 
-  const state = fitStateOf(arrangement === 'one spindle, two nuts' ? numbers : { ...numbers, ball: v.R }, 0);
   const travel = travelLines(state, A, C, Delta, check, wantedStroke);
   const fit = fitLines(numbers, state, judge);
   const seat = seatOf(numbers, used, check);
-  const play = playOf(A, C, Delta, stepName, k);
+  const play = playLines(state, stepName, k);
   const effort = effortOf(numbers, seat.forces, judge);
   const contact = contactOf(numbers, check);
   const heat = heatOf(numbers, step.value.s, stepName, check);
@@ -109,12 +134,15 @@ export const workSheet = (numbers: SheetNumbers): Result<Sheet> => {
     ...heat.terms,
   ];
   const budget = { ...judgeBudget(fixed, error.growing, v.e_w, judge), independent: error.independent };
-  const parts = readPartsList(numbers.texts.parts);
-  for (const [key, at] of NOT_LOOKED_AT) judge.leave(LINES.notLookedAt[key].name, LINES.notLookedAt[key].why, at);
+  const typed = readPartsList(numbers.texts.parts);
+  // Parts state their coats.
+  for (const [key, at] of NOT_LOOKED_AT)
+    if (!(stated && key === 'plating')) judge.leave(LINES.notLookedAt[key].name, LINES.notLookedAt[key].why, at);
   return good({
     A,
     C,
-    arrangement,
+    called,
+    fromParts: stated !== undefined,
     Delta,
     perStep: step.value.s,
     stepName,
@@ -127,7 +155,7 @@ export const workSheet = (numbers: SheetNumbers): Result<Sheet> => {
       { title: WORDS.groups.tip, lines: [...contact.lines, ...heat.lines] },
     ],
     fit: state,
-    parts: parts.ok ? parts.value : undefined,
+    parts: stated ? partsListOf(stated) : typed.ok ? typed.value : undefined,
     budget: { ...budget, seated: seat.seated },
     ...judge.found,
   });
@@ -168,15 +196,15 @@ const travelLines = (
     line(LINES.travel.stroke, adjuster.stroke, MOTION),
     words(LINES.travel.stopsClockwise, ADJUSTER.stop(adjuster.clockwise)),
     words(LINES.travel.stopsAnticlockwise, ADJUSTER.stop(adjuster.anticlockwise)),
-    line(LINES.travel.mark('A'), sideA.middle, TURNS),
-    line(LINES.travel.mark('C'), sideC.middle, TURNS),
+    line(LINES.travel.mark('A'), sideA.mark, TURNS),
+    line(LINES.travel.mark('C'), sideC.mark, TURNS),
     ...(G.ok ? [line(LINES.travel.eaten, G.value.G, { shown: 'plain', digits: 3 })] : []),
   ];
 };
 
 const fitLines = ({ values, choices }: SheetNumbers, state: Result<FitState>, { check, leave }: Judge): Line[] => {
-  if (choices.arrangement !== 'nested') return [];
   if (!state.ok) {
+    if (choices.arrangement !== 'nested') return [];
     leave(LINES.fit.wall, LINES.fit.refusedBefore, AT.wall);
     return [];
   }
@@ -195,37 +223,35 @@ const fitLines = ({ values, choices }: SheetNumbers, state: Result<FitState>, { 
   return [range(LINES.fit.wallRange, wall.least, wall.most, SIZE)];
 };
 
-const playOf = (A: Thread, C: Thread, Delta: number, stepName: string, k: number): { lines: Line[]; term: Entry } => {
-  const [a, c] = [fitOfThread(A), fitOfThread(C)];
+/** From the record, coats and measured diameters counted. */
+const playLines = (state: Result<FitState>, stepName: string, k: number): { lines: Line[]; term: Entry } => {
   const name = LINES.fit.playTerm;
   const unknown = (why: string) => ({ lines: [words(LINES.fit.play, why)], term: { name, why, at: AT.play } });
+  if (!state.ok) return unknown(reasonOf(state));
+  const { adjuster, A: sideA, C: sideC } = state.value;
+  const [a, c] = [jointPlay(sideA), jointPlay(sideC)];
   if (!a.ok) return unknown(reasonOf(a));
   if (!c.ok) return unknown(reasonOf(c));
-  const at = (end: 'least' | 'most') => {
-    const jA = axialPlayA.of({ c_A: a.value.clearance.pitch[end] });
-    const jC = axialPlayC.of({ c_C: c.value.clearance.pitch[end] });
-    return jA.ok && jC.ok ? { j_A: jA.value.j_A, j_C: jC.value.j_C } : undefined;
-  };
-  const [least, most] = [at('least'), at('most')];
-  if (!least || !most) return unknown(LINES.fit.binds);
-  const lost = turnsLost.of({ ...most, Delta: mm(Delta) });
+  const [A, C] = [a.value, c.value];
+  if (!A.least.ok || !A.most.ok || !C.least.ok || !C.most.ok) return unknown(LINES.fit.binds);
+  const lost = turnsLostIn(adjuster, 'most');
   return {
-    term: { name, size: most.j_A + most.j_C },
+    term: { name, size: A.most.value + C.most.value },
     lines: [
-      range(LINES.fit.playOf('A', a.value.classes), least.j_A, most.j_A, MOTION),
-      range(LINES.fit.playOf('C', c.value.classes), least.j_C, most.j_C, MOTION),
-      ...(lost.ok
-        ? [
+      range(LINES.fit.playOf('A', A.limits), A.least.value, A.most.value, MOTION),
+      range(LINES.fit.playOf('C', C.limits), C.least.value, C.most.value, MOTION),
+      ...(lost === undefined
+        ? []
+        : [
             words(
               LINES.fit.lost,
               LINES.fit.lostText({
-                turns: show(lost.value.n_j, { shown: 'turns', digits: 3 }, 'metric'),
-                steps: numeral(lost.value.n_j * k, 3),
+                turns: show(lost, { shown: 'turns', digits: 3 }, 'metric'),
+                steps: numeral(lost * k, 3),
                 step: stepName,
               }),
             ),
-          ]
-        : []),
+          ]),
     ],
   };
 };

@@ -134,6 +134,9 @@ export const dividedTurn = defineFigure({
   threads: ['A', 'C'],
   quantities: ['n', 'k_d', 'theta_h'],
   choices: ['divider'],
+  chief: ['n', 'divider', 'k_d'],
+  groups: { threads: ['A', 'C'], hand: ['theta_h'] },
+  idle: ({ choices }) => (choices.divider === 'knob' ? [] : ['k_d']),
   state: stateOf,
   draw,
   caption: (s, view) => {

@@ -180,6 +180,8 @@ export const drawerFigure = defineFigure({
   texts: TEXTS,
   // The field stands with the adjuster that the chosen rows are typed into.
   setElsewhere: ['adjuster'],
+  chief: ['hardware', 's_w', 'S_w'],
+  groups: { wanted: ['H_w', 'p_m'], head: ['dividers'], lengths: ['q_e'], order: ['best'] },
   state: stateOf,
   draw,
   caption,

@@ -131,6 +131,19 @@ export const driftBars = defineFigure({
   threads: ['A', 'C'],
   quantities: QUANTITIES,
   choices: ['divider', 'seat', 'path'],
+  chief: ['A', 'C', 'Delta_T'],
+  groups: {
+    warmth: ['Delta_Tw', 'tau_w', 't'],
+    tip: ['F', 'R', 'seat'],
+    path: ['path', 'l', 'd_3'],
+    head: ['divider', 'k_d'],
+    creep: ['c_d', 't_0'],
+  },
+  idle: ({ choices, values }) => [
+    ...(choices.divider === 'knob' ? [] : (['k_d'] as const)),
+    ...(values.c_d === 0 ? (['t_0'] as const) : []),
+    ...(values.Delta_Tw === 0 ? (['tau_w'] as const) : []),
+  ],
   state: stateOf,
   draw,
   caption: (s, view) => {

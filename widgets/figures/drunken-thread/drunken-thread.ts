@@ -28,11 +28,12 @@ import {
 } from '../../engine/index.ts';
 import { numeral, show, type UnitView } from '../../input/format.ts';
 import { defineFigure, type NumbersOf } from '../kit/figure.ts';
+import { dropPath } from '../kit/plot-box.ts';
 import {
   axisUnit,
-  cursorPath,
   type Frame,
   HEIGHT,
+  INSIDE,
   legendItem,
   legendKey,
   MARGIN,
@@ -43,10 +44,9 @@ import {
   yAt,
 } from '../kit/plots/frame.ts';
 import { moveMarks } from '../kit/plots/move.ts';
-import { type LiveFigure, readoutHtml, updateReadout } from '../kit/readout.ts';
+import { type LiveFigure, readoutHtml } from '../kit/readout.ts';
 import { mountSliders, type Slider, sliderHtml, updateSlider } from '../kit/slider.ts';
-import type { Point } from '../kit/svg.ts';
-import { polyline, px } from '../kit/svg.ts';
+import { hatching, type Point, polyline, px } from '../kit/svg.ts';
 
 /** Turns shown; a whole turn says everything, two show that it comes again. */
 const REACH = 2;
@@ -182,6 +182,7 @@ type Shapes = Readonly<Record<`${Panel}-${CurveName}`, string>>;
 const shapes = (s: State): Shapes => {
   const { frames: both, samples } = s;
   const { places, rates } = samples;
+  const points = dots(s);
   const curve = (frame: Frame, values: readonly number[]): string =>
     polyline(GRID.map((n, i): Point => [xAt(frame, n), yAt(frame, at(values, i))]));
   const ends = (frame: Frame, height: (n: number) => number): string =>
@@ -191,12 +192,12 @@ const shapes = (s: State): Shapes => {
     'place-back': zone(both.place, s.back),
     'place-nominal': ends(both.place, (n) => nominalAt(s, n)),
     'place-real': curve(both.place, places),
-    'place-cursor': cursorPath(both.place, s.n),
+    'place-cursor': dropPath(points.place, INSIDE),
     'rate-slow': zone(both.rate, s.slow),
     'rate-back': zone(both.rate, s.back),
     'rate-nominal': ends(both.rate, () => s.pair.Delta),
     'rate-real': curve(both.rate, rates),
-    'rate-cursor': cursorPath(both.rate, s.n),
+    'rate-cursor': dropPath(points.rate, INSIDE),
   };
 };
 
@@ -234,9 +235,7 @@ const CURVES: readonly { key: CurveName; className: string; dash?: string; fill?
   { key: 'cursor', className: 'cursor-line' },
 ];
 
-const HATCHES =
-  '<defs><pattern id="drunken-slow" width="8" height="8" patternUnits="userSpaceOnUse" patternTransform="rotate(-45)"><path class="hatch slow" d="M0 0V8"/></pattern>' +
-  '<pattern id="drunken-back" width="4" height="4" patternUnits="userSpaceOnUse" patternTransform="rotate(45)"><path class="hatch back" d="M0 0V4"/></pattern></defs>';
+const HATCHES = `<defs>${hatching('drunken-slow', -45, 8)}${hatching('drunken-back', 45, 4)}</defs>`;
 
 const marks = (panel: Panel, s: State, d: Shapes): string => {
   const [x, y] = dots(s)[panel];
@@ -308,8 +307,7 @@ const draw = (s: State, view: UnitView): string => {
       .join('')}</div>` +
     `<ul class="legend">${legendItem('carried', undefined, WORDS.legend.carried)}${legendItem('base', DASH, WORDS.legend.nominal)}${key('back', WORDS.legend.back)}${key('slow', WORDS.legend.slow(show(NEARLY_STANDS, { shown: 'percent' }, 'metric')))}</ul>` +
     panelHtml(s.frames.place, WORDS.panels.place, 5, marks('place', s, d)) +
-    panelHtml(s.frames.rate, WORDS.panels.rate, 5, marks('rate', s, d)) +
-    readoutHtml(readout(s, view))
+    panelHtml(s.frames.rate, WORDS.panels.rate, 5, marks('rate', s, d))
   );
 };
 
@@ -333,8 +331,11 @@ export const drunkenThread = defineFigure({
   title: WORDS.title,
   threads: ['A', 'C'],
   quantities: QUANTITIES,
+  chief: ['a_A', 'a_C'],
+  groups: { threads: ['A', 'C'], phases: ['phi_A', 'phi_C'], turns: ['n'] },
   state: stateOf,
   draw,
+  readings: (s, view) => readoutHtml(readout(s, view)),
   caption: (s, view) =>
     WORDS.caption({
       A: s.A.designation,
@@ -386,6 +387,5 @@ export const drunkenThread = defineFigure({
         if (place && place.textContent !== w.text) place.textContent = w.text;
       }
     for (const x of slidersOf(s)) updateSlider(stage, x, sliderValue(s, x.name), sliderText(s, x.name, view));
-    updateReadout(stage, readout(s, view));
   },
 });

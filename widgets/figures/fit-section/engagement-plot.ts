@@ -9,15 +9,15 @@ import type { Stop } from '../../assembly/adjuster/adjuster.ts';
 import { engagedAt } from '../../assembly/adjuster/joint.ts';
 import type { FitState, Side } from '../../assembly/fit-state.ts';
 import { at } from '../../engine/index.ts';
-import type { Point } from '../kit/svg.ts';
-import { polyline, px } from '../kit/svg.ts';
+import { dropPath, frameBox } from '../kit/plot-box.ts';
+import { hatching, type Point, polyline, px } from '../kit/svg.ts';
 import { roundTicks } from '../kit/ticks.ts';
 
 const WIDTH = 440;
-const HEIGHT = 286;
+const HEIGHT = 300;
 const LEFT = 48;
 const RIGHT = 22;
-const TOP = 68;
+const TOP = 70;
 const FLOOR = 224;
 
 interface Scales {
@@ -75,27 +75,27 @@ export const engagementPlot = (s: FitState, format: PlotFormat): string => {
   const ends = roundTicks(scales.low, scales.high, 5);
   return (
     `<svg class="engagement" viewBox="0 0 ${WIDTH} ${HEIGHT}" role="img" aria-label="${WORDS.plot.label}">` +
-    `<rect class="free" x="${px(x(anticlockwise.n))}" y="${TOP}" width="${px(Math.max(1, x(clockwise.n) - x(anticlockwise.n)))}" height="${FLOOR - TOP}"/>` +
-    `<path class="frame" d="M${LEFT} ${TOP}V${FLOOR}H${WIDTH - RIGHT}"/>` +
-    `<text class="figure-note" x="${LEFT}" y="14">${WORDS.plot.engaged(format.size(tallest))}</text>` +
+    `<defs>${hatching('fit-free', 45, 9)}</defs><rect class="free" fill="url(#fit-free)" x="${px(x(anticlockwise.n))}" y="${TOP}" width="${px(Math.max(1, x(clockwise.n) - x(anticlockwise.n)))}" height="${FLOOR - TOP}"/>` +
+    frameBox({ left: LEFT, right: WIDTH - RIGHT, top: TOP, floor: FLOOR }, ends.map(x), [y(tallest), y(tallest / 2)]) +
+    `<text class="figure-note" x="${LEFT}" y="15">${WORDS.plot.engaged(format.size(tallest))}</text>` +
     ends
       .map(
         (n) =>
-          `<path class="tick" d="M${px(x(n))} ${FLOOR}v5"/><text class="tick-name" x="${px(x(n))}" y="${FLOOR + 18}" text-anchor="middle">${format.count(n)}</text>`,
+          `<text class="tick-name" x="${px(x(n))}" y="${FLOOR + 19}" text-anchor="middle">${format.count(n)}</text>`,
       )
       .join('') +
     [tallest, tallest / 2]
       .map(
         (length) =>
-          `<path class="tick" d="M${LEFT - 5} ${px(y(length))}h5"/><text class="tick-name" x="${LEFT - 8}" y="${px(y(length) + 4)}" text-anchor="end">${format.size(length).replace(/\s.*$/, '')}</text>`,
+          `<text class="tick-name" x="${LEFT - 8}" y="${px(y(length) + 4)}" text-anchor="end">${format.size(length).replace(/\s.*$/, '')}</text>`,
       )
       .join('') +
     `${line('A')}${line('C')}` +
-    `${stop(anticlockwise, 34, x(anticlockwise.n) > WIDTH / 2 ? 'end' : 'start')}${stop(clockwise, 50, x(clockwise.n) < WIDTH / 2 ? 'start' : 'end')}` +
+    `${stop(anticlockwise, 37, x(anticlockwise.n) > WIDTH / 2 ? 'end' : 'start')}${stop(clockwise, 59, x(clockwise.n) < WIDTH / 2 ? 'start' : 'end')}` +
     `<path class="assembled" d="M${px(x(0))} ${FLOOR - 1}l-6 -9h12z"/>` +
     `<g data-cursor>${cursor(s, scales)}</g>` +
-    `<text class="figure-note" x="${(LEFT + WIDTH - RIGHT) / 2}" y="${FLOOR + 36}" text-anchor="middle">${WORDS.plot.across}</text>` +
-    `<text class="figure-note" x="${(LEFT + WIDTH - RIGHT) / 2}" y="${FLOOR + 52}" text-anchor="middle">${WORDS.plot.key}</text></svg>`
+    `<text class="figure-note" x="${(LEFT + WIDTH - RIGHT) / 2}" y="${FLOOR + 42}" text-anchor="middle">${WORDS.plot.across}</text>` +
+    `<text class="figure-note" x="${(LEFT + WIDTH - RIGHT) / 2}" y="${FLOOR + 64}" text-anchor="middle">${WORDS.plot.key}</text></svg>`
   );
 };
 
@@ -104,8 +104,9 @@ const clampText = (x: number): number => Math.min(WIDTH - RIGHT, Math.max(LEFT, 
 const cursor = (s: FitState, { x, y }: Scales): string => {
   const { n, engaged } = s.standing;
   const place = px(x(n));
+  const drop = (length: number) => dropPath([x(n), y(length)], { left: LEFT, floor: FLOOR });
   return (
-    `<path class="cursor-line" d="M${place} ${TOP}V${FLOOR}"/>` +
+    `<path class="cursor-line" d="${drop(engaged.A)}${drop(engaged.C)}"/>` +
     `<circle class="dot A" cx="${place}" cy="${px(y(engaged.A))}" r="5"/><rect class="dot C" x="${px(x(n) - 4.5)}" y="${px(y(engaged.C) - 4.5)}" width="9" height="9"/>`
   );
 };

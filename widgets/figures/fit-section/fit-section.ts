@@ -6,13 +6,14 @@
 import { WORDS as ADJUSTER } from '#words/adjuster.ts';
 import { WORDS } from '#words/figures/fit-section.ts';
 import { standing } from '../../assembly/adjuster/adjuster.ts';
+import type { Arrangement } from '../../assembly/adjuster/from-numbers.ts';
 import { type FitState, fitStateOf, type Wall } from '../../assembly/fit-state.ts';
 import { bad, good, type Result } from '../../engine/index.ts';
 import { numeral, show, type UnitView, withSign } from '../../input/format.ts';
 import { extentsOf, type Frame, frameIn, namesAt, partsHtml, pictureOf, updateParts } from '../kit/adjuster-picture.ts';
 import { defineFigure, type NumbersOf } from '../kit/figure.ts';
 import { knobSvg, mountKnob, updateKnob } from '../kit/knob.ts';
-import { type LiveFigure, readoutHtml, updateReadout } from '../kit/readout.ts';
+import { type LiveFigure, readoutHtml } from '../kit/readout.ts';
 import { hatchings, polygon, px } from '../kit/svg.ts';
 import { engagementPlot, updatePlot } from './engagement-plot.ts';
 import { wallLens } from './wall-lens.ts';
@@ -32,6 +33,7 @@ const frameOf = (s: FitState): Frame => {
 };
 
 interface State extends FitState {
+  readonly arrangement: Arrangement;
   readonly frame: Frame;
   /** Turns asked for, which the stops may not let it reach. */
   readonly asked: number;
@@ -93,8 +95,7 @@ const draw = (s: State, view: UnitView): string => {
     `<path class="axis" d="M${AXIS} 4V${HEIGHT - 4}"/><g data-names>${names(s)}</g>` +
     `<text class="figure-note" x="${COLUMNS.A + 20}" y="14" text-anchor="middle">${WORDS.section.engaged}</text>${bar('A')}${bar('C')}</svg></div>` +
     `<div class="fit-side">${engagementPlot(s, { size: (l) => show(Number(l.toPrecision(3)), { shown: 'size' }, short(view)), count: (n) => numeral(Number(n.toFixed(2))) })}` +
-    `<div class="fit-row">${knobSvg(s.standing.n, 'hexagon', FLATS, WORDS.section.knob)}${lens(s, view)}</div></div>` +
-    readoutHtml(readout(s, view))
+    `<div class="fit-row">${knobSvg(s.standing.n, 'hexagon', FLATS, WORDS.section.knob)}${lens(s, view)}</div></div>`
   );
 };
 
@@ -172,9 +173,16 @@ export const fitSection = defineFigure({
   threads: ['A', 'C'],
   quantities: ['n', 'l_A', 'b_A', 'l_C', 'b_C', 'q_e'],
   choices: ['arrangement', 'assembly'],
+  chief: ['n'],
+  groups: {
+    threads: ['A', 'C'],
+    arrangement: ['arrangement', 'assembly'],
+    lengths: ['l_A', 'b_A', 'l_C', 'b_C', 'q_e'],
+  },
   state: stateOf,
   draw,
   caption,
+  readings: (s, view) => readoutHtml(readout(s, view)),
   table: (s, view) => {
     const rows = places(s).map((n) => {
       const { engaged, motion: z } = standing(s.adjuster, n);
@@ -207,7 +215,7 @@ export const fitSection = defineFigure({
       },
       steps: () => FLATS,
     }),
-  update: (stage, s, view) => {
+  update: (stage, s) => {
     updateParts(stage, paint(s));
     for (const key of ['A', 'C'] as const) {
       const { nut, engaged } = columnOf(s, key);
@@ -218,6 +226,5 @@ export const fitSection = defineFigure({
     if (labels) labels.innerHTML = names(s);
     updatePlot(stage, s);
     updateKnob(stage, s.standing.n);
-    updateReadout(stage, readout(s, view));
   },
 });

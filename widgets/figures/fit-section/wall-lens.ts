@@ -7,8 +7,7 @@ import { WORDS } from '#words/figures/fit-section.ts';
 import type { FitState, Wall } from '../../assembly/fit-state.ts';
 import { diameters } from '../../engine/index.ts';
 import { type Profile, profileEdge } from '../kit/limit-profile.ts';
-import type { Point } from '../kit/svg.ts';
-import { polygon, px } from '../kit/svg.ts';
+import { arrowheads, dimensionLine, type Point, polygon, px } from '../kit/svg.ts';
 
 const SIDE = 190;
 const R = 88;
@@ -37,20 +36,12 @@ export const wallLens = (
   );
   const x = (diameter: number) => SIDE / 2 + (diameter / 2 - middle) * scale;
   const dimension = (key: string, y: number, from: number, to: number, text: string) =>
-    `<g class="wall-${key}"><path class="edges" d="M${px(x(from))} ${y - 16}V${y + 20}M${px(x(to))} ${y - 16}V${y + 20}"/><path class="span" d="${arrow(x(from), x(to), y)}"/><text x="${px((x(from) + x(to)) / 2)}" y="${y - 6}" text-anchor="middle">${text}</text></g>`;
+    `<g class="wall-${key}"><path class="edges" d="M${px(x(from))} ${y - 16}V${y + 20}M${px(x(to))} ${y - 16}V${y + 20}"/>${dimensionLine([x(from), y], [x(to), y], 'fit-head', 'span')}<text x="${px((x(from) + x(to)) / 2)}" y="${y - 6}" text-anchor="middle">${text}</text></g>`;
   return (
     `<svg class="wall-lens" viewBox="0 0 ${SIDE} ${SIDE}" role="img" aria-label="${WORDS.lens.label}">` +
-    `<defs><clipPath id="fit-lens"><circle cx="${SIDE / 2}" cy="${SIDE / 2}" r="${R}"/></clipPath></defs><g clip-path="url(#fit-lens)">` +
+    `${arrowheads('fit-head')}<defs><clipPath id="fit-lens"><circle cx="${SIDE / 2}" cy="${SIDE / 2}" r="${R}"/></clipPath></defs><g clip-path="url(#fit-lens)">` +
     `<path class="part turned" d="${sleeve}" fill="url(#fit-turned)"/>` +
     `${dimension('nominal', 74, inner.major, outer.minor, labels.nominal)}${dimension('least', 134, wall.inner.most, wall.outer.least, labels.least)}</g>` +
     `<circle class="lens-rim" cx="${SIDE / 2}" cy="${SIDE / 2}" r="${R}"/></svg>`
   );
-};
-
-/** A dimension line with arrow heads inside, or a plain line where there is no room. */
-const arrow = (from: number, to: number, y: number): string => {
-  const head = Math.min(6, Math.abs(to - from) / 3);
-  return to - from > 3
-    ? `M${px(from)} ${y}H${px(to)}M${px(from + head)} ${y - 4}L${px(from)} ${y}L${px(from + head)} ${y + 4}M${px(to - head)} ${y - 4}L${px(to)} ${y}L${px(to - head)} ${y + 4}`
-    : `M${px(from)} ${y}H${px(to)}`;
 };

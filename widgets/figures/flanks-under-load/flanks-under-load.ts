@@ -20,7 +20,7 @@ import {
 import { numeral, show, type UnitView, withSign } from '../../input/format.ts';
 import { defineFigure } from '../kit/figure.ts';
 import { mountPull } from '../kit/pull.ts';
-import { type FixedFigure, type LiveFigure, readoutHtml, updateReadout } from '../kit/readout.ts';
+import { type FixedFigure, type LiveFigure, readoutHtml } from '../kit/readout.ts';
 import type { Point } from '../kit/svg.ts';
 import { hatchings, polygon, polyline, px } from '../kit/svg.ts';
 import { threadEdge } from '../kit/thread-outline.ts';
@@ -298,6 +298,9 @@ export const flanksUnderLoad = defineFigure({
   threads: ['A', 'C'],
   quantities: ['Q_pt', 'Q_pc', 'c_mA', 'c_mC'],
   choices: ['pieces'],
+  chief: ['Q_pc', 'Q_pt'],
+  groups: { threads: ['A', 'C'], pieces: ['pieces', 'c_mA', 'c_mC'] },
+  idle: ({ choices }) => (choices.pieces === 'as measured' ? [] : ['c_mA', 'c_mC']),
   state: (numbers): Result<State> => {
     const { Q_pt, Q_pc } = numbers.values;
     const play = pairPlay(numbers);
@@ -315,11 +318,9 @@ export const flanksUnderLoad = defineFigure({
   },
   draw: (s, view) => {
     const frame = frameOf(s.play);
-    return (
-      `<div class="flank-panels">${panel(s, 'C', frame, view)}${panel(s, 'A', frame, view)}</div>` +
-      `<div class="flank-side">${track(s)}${readoutHtml([...readout(s, view), magnified(frame)])}</div>`
-    );
+    return `<div class="flank-panels">${panel(s, 'C', frame, view)}${panel(s, 'A', frame, view)}</div>${track(s)}`;
   },
+  readings: (s, view) => readoutHtml([...readout(s, view), magnified(frameOf(s.play))]),
   caption: (s, view) => {
     const motion = (z: number) => show(z, { shown: 'motion', digits: 3 }, view);
     const { carried, forceA, forceC } = s.stand;
@@ -421,6 +422,5 @@ export const flanksUnderLoad = defineFigure({
     const slider = stage.querySelector('[data-push]');
     slider?.setAttribute('aria-valuenow', px(s.Q_pc));
     slider?.setAttribute('aria-valuetext', pushText(s));
-    updateReadout(stage, readout(s, view));
   },
 });

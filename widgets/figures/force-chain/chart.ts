@@ -2,7 +2,8 @@
 import { WORDS } from '#words/figures/force-chain.ts';
 import type { ThreadName } from '../../engine/index.ts';
 import { numeral } from '../../input/format.ts';
-import { polygon, polyline, px } from '../kit/svg.ts';
+import { frameBox } from '../kit/plot-box.ts';
+import { hatching, polygon, polyline, px } from '../kit/svg.ts';
 import { roundTicks } from '../kit/ticks.ts';
 import { forcesAt, places, type State } from './state.ts';
 
@@ -51,26 +52,29 @@ export const chartSvg = (s: State, thread: ThreadName, axes: Axes): string => {
   const inView = margin > 0 && marginAt > axes.least && marginAt < axes.most;
   const grid = roundTicks(axes.least, axes.most, 4)
     .map(
-      (F) =>
-        `<path class="grid-line" d="M${LEFT} ${px(y(F))}H${RIGHT}"/><text x="${LEFT - 11}" y="${px(y(F) + 4)}" text-anchor="end">${numeral(Number(F.toPrecision(6)))}</text>`,
+      (F) => `<text x="${LEFT - 11}" y="${px(y(F) + 4)}" text-anchor="end">${numeral(Number(F.toPrecision(6)))}</text>`,
     )
     .join('');
   const foot = roundTicks(axes.turns[0], axes.turns[1], 6)
     .map(
-      (n) =>
-        `<path class="tick" d="M${px(x(n))} ${FLOOR}v5"/><text x="${px(x(n))}" y="${FLOOR + 18}" text-anchor="middle">${numeral(Number(n.toPrecision(6)))}</text>`,
+      (n) => `<text x="${px(x(n))}" y="${FLOOR + 18}" text-anchor="middle">${numeral(Number(n.toPrecision(6)))}</text>`,
     )
     .join('');
+  const box = frameBox(
+    { left: LEFT, right: RIGHT, top: TOP, floor: FLOOR },
+    roundTicks(axes.turns[0], axes.turns[1], 6).map(x),
+    roundTicks(axes.least, axes.most, 4).map(y),
+  );
   const cross =
     v.kind === 'lets go' ? `<path class="let-go" d="M${px(x(v.n) - 6)} ${px(y(0) - 6)}l12 12m0 -12l-12 12"/>` : '';
   const key = thread === 'A' ? 'turned' : 'carried';
   return (
     `<svg class="chain-chart ${key}" viewBox="0 0 ${WIDTH} ${HEIGHT}" role="img" aria-label="${WORDS.chart.label(thread)}">` +
-    `${grid}${foot}<path class="band" d="${polygon([...low, ...[...high].reverse()])}"/>` +
+    `<defs>${hatching(`band-${thread}`, thread === 'A' ? 45 : -45, 9)}</defs>${grid}${foot}<path class="band" fill="url(#band-${thread})" d="${polygon([...low, ...[...high].reverse()])}"/>` +
     `<path class="least" data-least="${thread}" d="${polyline(low)}"/><path class="most" data-most="${thread}" d="${polyline(high)}"/>` +
-    `${inView ? `<path class="margin-line" d="M${LEFT} ${px(y(marginAt))}H${RIGHT}"/>` : ''}` +
+    `${box}${inView ? `<path class="margin-line" d="M${LEFT} ${px(y(marginAt))}H${RIGHT}"/>` : ''}` +
     `<path class="nought" data-nought="${thread}" d="M${LEFT} ${px(y(0))}H${RIGHT}"/>` +
-    `<text class="side" x="${RIGHT - 4}" y="${TOP + 14}" text-anchor="end">${WORDS.chart.pressed}</text><text class="side" x="${RIGHT - 4}" y="${FLOOR - 5}" text-anchor="end">${WORDS.chart.pulled}</text>` +
+    `<text class="side clear" x="${RIGHT - 4}" y="${TOP + 14}" text-anchor="end">${WORDS.chart.pressed}</text><text class="side clear" x="${RIGHT - 4}" y="${FLOOR - 5}" text-anchor="end">${WORDS.chart.pulled}</text>` +
     `${cross}<path class="cursor-line" data-cursor d="${cursorPath(axes, s.n)}"/></svg>`
   );
 };

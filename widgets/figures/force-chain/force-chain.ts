@@ -66,18 +66,25 @@ const draw = (s: State, view: UnitView): string => {
   const rows = THREADS.map(
     (thread) =>
       `<div class="chain-row">${lensSvg(thread, seatAt(s, thread, s.n))}<div class="chain-force"><p class="panel-name">${WORDS.panel(WORDS.joins[thread])}</p>${chartSvg(s, thread, axes)}</div>` +
-      `<p class="chain-here" data-here="${thread}">${escapeText(hereText(s, thread))}</p>` +
-      `<p class="chain-verdict ${s.verdict[thread].kind.replace(/ /g, '-')}" data-verdict="${thread}"><b aria-hidden="true">${MARKS[s.verdict[thread].kind]}</b> ${escapeText(verdictText(s, thread, view))}</p></div>`,
+      `<p class="chain-here" data-here="${thread}">${escapeText(hereText(s, thread))}</p></div>`,
   ).join('');
-  const notes = [leastText(s), frictionText(s)].filter((t) => t !== '');
   return (
     `<div class="chain-side">${sectionSvg(s)}${sliderHtml(slider(s.given.to), s.n, placeText(s, view))}</div>` +
     `<div class="chain-rows">${rows}<p class="x-name">${WORDS.across}</p>` +
     `<ul class="legend"><li><svg viewBox="0 0 34 12" aria-hidden="true"><path class="most" d="M1 3H33"/><path class="least" d="M1 10H33"/></svg>${WORDS.legend.loads}</li>` +
     `<li><svg viewBox="0 0 34 10" aria-hidden="true"><path class="nought" d="M1 5H33"/></svg>${WORDS.legend.nought}</li>` +
-    `<li><svg viewBox="0 0 34 10" aria-hidden="true"><path class="margin-line" d="M1 5H33"/></svg>${WORDS.legend.margin}</li></ul></div>` +
-    `<ul class="chain-notes">${notes.map((t) => `<li>${escapeText(t)}</li>`).join('')}</ul>`
+    `<li><svg viewBox="0 0 34 10" aria-hidden="true"><path class="margin-line" d="M1 5H33"/></svg>${WORDS.legend.margin}</li></ul></div>`
   );
+};
+
+/** What the sentence says of each thread, with its mark, and why. */
+const readings = (s: State, view: UnitView): string => {
+  const verdicts = THREADS.map(
+    (thread) =>
+      `<p class="chain-verdict ${s.verdict[thread].kind.replace(/ /g, '-')}" data-verdict="${thread}"><b aria-hidden="true">${MARKS[s.verdict[thread].kind]}</b> ${escapeText(verdictText(s, thread, view))}</p>`,
+  );
+  const notes = [leastText(s), frictionText(s)].filter((t) => t !== '');
+  return `${verdicts.join('')}<ul class="chain-notes">${notes.map((t) => `<li>${escapeText(t)}</li>`).join('')}</ul>`;
 };
 
 export const forceChainFigure = defineFigure({
@@ -86,8 +93,18 @@ export const forceChainFigure = defineFigure({
   threads: ['A', 'C'],
   quantities: ['F_0', 'k_s', 'W_c', 'W_t', 'F_lo', 'F_hi', 'Q_s', 'mu_g', 'F_g', 'n_w', 'n'],
   choices: ['spring', 'action', 'attitude'],
+  chief: ['n', 'spring'],
+  groups: {
+    threads: ['A', 'C'],
+    spring: ['action', 'F_0', 'k_s'],
+    load: ['attitude', 'W_c', 'W_t', 'F_lo', 'F_hi'],
+    guide: ['Q_s', 'mu_g'],
+    margin: ['n_w', 'F_g'],
+  },
+  idle: ({ choices }) => (choices.spring === 'no parts' ? ['action', 'F_0', 'k_s'] : []),
   state: stateOf,
   draw,
+  readings,
   caption: (s, view) => WORDS.caption(verdictText(s, 'A', view), verdictText(s, 'C', view), springText(s, view)),
   table: (s, view) => ({
     head: WORDS.head,

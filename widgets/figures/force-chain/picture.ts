@@ -5,9 +5,9 @@
 import { WORDS } from '#words/figures/force-chain.ts';
 import { type PreloadCase, type PreloadSpring, partMotion, type Thread } from '../../engine/index.ts';
 import type { Point } from '../kit/svg.ts';
-import { hatchings, polygon, polyline, px } from '../kit/svg.ts';
+import { arrowheads, hatchings, polygon, polyline, px } from '../kit/svg.ts';
 import { opposite, threadEdge } from '../kit/thread-outline.ts';
-import type { Seat, State } from './state.ts';
+import { newtons, type Seat, type State, signedNewtons } from './state.ts';
 
 const WIDTH = 380;
 const HEIGHT = 430;
@@ -96,14 +96,23 @@ export const sectionPaths = (s: State) => {
   ]);
   const spring = s.spring ? springPaths(s.spring, l, zt, zc, place) : { coils: '', heads: '' };
   const top = place([0, l.capTop + zc])[1];
+  const wall = (half: number, z0: number, z1: number) =>
+    shape([
+      [-half, z0],
+      [half, z0],
+      [half, z1],
+      [-half, z1],
+    ]);
   return {
     base,
     turned,
     carried,
+    baseWall: wall(A.d / 2, -1.2 * A.d, 0),
+    carriedWall: wall(C.d / 2, nut.z0, nut.z1),
     coils: spring.coils,
     heads: spring.heads,
     weight: weightArrow(s, top),
-    load: loadArrow(s.given, top),
+    ...loadArrows(s.given, top),
   };
 };
 
@@ -163,20 +172,35 @@ const weightArrow = (s: State, top: number): string => {
   if (s.attitude === 'upright') return arrow(x, top - 3, 1);
   if (s.attitude === 'upside down') return arrow(x, top - 3 - ARROW, -1);
   const y = top - 14;
-  return `M${x - ARROW} ${px(y)}h${ARROW - 8}M${x - 8} ${px(y - 5)}v10l9 -5Z`;
+  return `M${x - ARROW} ${px(y)}h${ARROW}`;
 };
 
-const loadArrow = (given: PreloadCase, top: number): string => {
-  const { least, most } = given.load;
-  if (least === 0 && most === 0) return '';
+/** The load down, towards the base, and up, each where it can act so. */
+const loadArrows = ({ load: { least, most } }: PreloadCase, top: number): { load: string; lift: string } => {
   const x = AXIS + 34;
-  const down = most > 0 ? arrow(least < 0 ? x + 12 : x, top - 3, 1) : '';
-  return down + (least < 0 ? arrow(x, top - 3 - ARROW, -1) : '');
+  return {
+    load: most > 0 ? arrow(least < 0 ? x + 14 : x, top - 3, 1) : '',
+    lift: least < 0 ? arrow(x, top - 3 - ARROW, -1) : '',
+  };
+};
+
+/** Weight and load as arrows, with what they are and how much. */
+const pushes = (s: State, p: ReturnType<typeof sectionPaths>): string => {
+  const { load, weightTurned, weightCarried } = s.given;
+  const one = (name: 'weight' | 'load' | 'lift') =>
+    `<path class="arrow strong" data-path="${name}" marker-end="url(#chain-head)" d="${p[name]}"/>`;
+  const loaded = load.least !== 0 || load.most !== 0;
+  return (
+    `${one('weight')}${one('load')}${one('lift')}` +
+    `<text class="figure-note" x="${AXIS - 46}" y="16" text-anchor="end">${WORDS.section.weight}<tspan x="${AXIS - 46}" dy="1.25em">${newtons(weightTurned + weightCarried)}</tspan></text>` +
+    (loaded
+      ? `<text class="figure-note" x="${AXIS + 58}" y="16">${WORDS.section.load}<tspan x="${AXIS + 58}" dy="1.25em">${load.least === load.most ? signedNewtons(load.most) : WORDS.range(signedNewtons(load.least), signedNewtons(load.most))}</tspan></text>`
+      : '')
+  );
 };
 
 /** A vertical arrow whose head ends at y: 1 points down, −1 up. */
-const arrow = (x: number, y: number, way: 1 | -1): string =>
-  `M${x} ${px(y - way * ARROW)}V${px(y - way * 8)}M${x - 5} ${px(y - way * 9)}h10L${x} ${px(y)}Z`;
+const arrow = (x: number, y: number, way: 1 | -1): string => `M${x} ${px(y - way * ARROW)}V${px(y)}`;
 
 export const sectionSvg = (s: State): string => {
   const p = sectionPaths(s);
@@ -187,14 +211,12 @@ export const sectionSvg = (s: State): string => {
     `<text class="part-name ${key}" x="${px(x)}" y="${y(z)}">${WORDS.section.parts[key]}</text>`;
   return (
     `<svg class="chain-section" viewBox="0 0 ${WIDTH} ${HEIGHT}" role="img" aria-label="${WORDS.section.label({ A: s.A.designation, C: s.C.designation, spring: s.spring })}">` +
-    `${hatchings('chain')}<path class="part base" data-path="base" d="${p.base}" fill="url(#chain-base)"/>` +
+    `${hatchings('chain')}<path class="bore-wall base" data-path="baseWall" d="${p.baseWall}"/><path class="bore-wall carried" data-path="carriedWall" d="${p.carriedWall}"/><path class="part base" data-path="base" d="${p.base}" fill="url(#chain-base)"/>` +
     `<path class="part carried" data-path="carried" d="${p.carried}" fill="url(#chain-carried)"/>` +
     `<path class="part turned solid" data-path="turned" d="${p.turned}"/>` +
     `<path class="axis" d="M${AXIS} 4V${HEIGHT - 4}"/>` +
-    `<path class="coils" data-path="coils" d="${p.coils}"/><path class="heads" data-path="heads" d="${p.heads}"/>` +
-    `<path class="push" data-path="weight" d="${p.weight}"/><path class="push" data-path="load" d="${p.load}"/>` +
-    `<text class="figure-note" x="${AXIS - 48}" y="16" text-anchor="end">${WORDS.section.weight}</text>` +
-    `${s.given.load.least === 0 && s.given.load.most === 0 ? '' : `<text class="figure-note" x="${AXIS + 56}" y="16">${WORDS.section.load}</text>`}` +
+    `${arrowheads('chain-head')}<path class="coils" data-path="coils" d="${p.coils}"/><path class="heads" data-path="heads" d="${p.heads}"/>` +
+    `${pushes(s, p)}` +
     `${name('carried', (l.carriedBottom + l.cavityTop) / 2)}${name('turned', (l.headBottom + l.headTop) / 2)}${name('base', -0.6 * s.A.d)}</svg>`
   );
 };

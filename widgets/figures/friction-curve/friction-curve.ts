@@ -16,14 +16,15 @@ import {
 import { evenFriction, good, type Result } from '../../engine/index.ts';
 import { numeral, show, type UnitView } from '../../input/format.ts';
 import { defineFigure } from '../kit/figure.ts';
+import { dropPath, endLabels, type Inside } from '../kit/plot-box.ts';
 import { chartSvg, numberAxis } from '../kit/plots/chart.ts';
-import { legendItem, legendKey } from '../kit/plots/frame.ts';
+import { legendKey } from '../kit/plots/frame.ts';
 import { mountPull } from '../kit/pull.ts';
 import { px } from '../kit/svg.ts';
 
 const WIDTH = 560;
 const HEIGHT = 320;
-const MARGIN = { top: 30, right: 16, bottom: 38, left: 62 };
+const MARGIN = { top: 14, right: 12, bottom: 38, left: 62 };
 /** Friction shown: what threads have between grease and rust, and all of it where the reader goes beyond. */
 const NEAR = 0.4;
 const SAMPLES = 48;
@@ -112,7 +113,6 @@ const plotOf = (p: Picture, title: string): string =>
     x: numberAxis(0, p.most, 5),
     y: numberAxis(p.low, p.high, 5),
     marks: [
-      Plot.gridY({ ticks: 5, className: 'grid' }),
       Plot.ruleY([0], { className: 'zero', ariaHidden: 'true' }),
       ...p.curves.map((c) =>
         Plot.line(
@@ -123,7 +123,6 @@ const plotOf = (p: Picture, title: string): string =>
             className: `curve ${c.key}`,
             ariaHidden: 'true',
             ...(c.dash ? { strokeDasharray: c.dash } : {}),
-            strokeWidth: 2.4,
           },
         ),
       ),
@@ -131,7 +130,6 @@ const plotOf = (p: Picture, title: string): string =>
   });
 
 const draw = (p: Picture, view: UnitView): string => {
-  const legend = p.curves.map((c) => legendItem(c.key, c.dash, c.name)).join('');
   const { free } = p;
   const limits = free
     ? `<circle class="limit raise" cx="${px(x(p, 0))}" cy="${px(y(p, free.pair.against.torque))}" r="5"/><circle class="limit plain" cx="${px(x(p, 0))}" cy="${px(y(p, free.plain.against))}" r="5"/>`
@@ -144,17 +142,36 @@ const draw = (p: Picture, view: UnitView): string => {
           legendKey('<circle class="even" cx="17" cy="8" r="6"/>', WORDS.even(numeral(p.even.mu, 2)), 16),
         ];
   return (
-    `<ul class="legend">${legend}${legendKey('<circle class="limit raise" cx="17" cy="7" r="5"/>', WORDS.noFriction(free ? torqueText(free.pair.against.torque, view) : '', free ? torqueText(free.plain.against, view) : ''), 14)}` +
+    `<ul class="legend">${legendKey('<circle class="limit raise" cx="17" cy="7" r="5"/>', WORDS.noFriction(free ? torqueText(free.pair.against.torque, view) : '', free ? torqueText(free.plain.against, view) : ''), 14)}` +
     `${evenKey}</ul>` +
     `<div class="panel"><p class="panel-name">${WORDS.panel}</p><div class="plot-box">${plotOf(p, WORDS.title)}` +
-    `<svg class="plot-marks friction-marks" role="group" aria-label="${WORDS.marks}" viewBox="0 0 ${WIDTH} ${HEIGHT}" data-plane>${limits}${even}` +
+    `<svg class="plot-marks friction-marks" role="group" aria-label="${WORDS.marks}" viewBox="0 0 ${WIDTH} ${HEIGHT}" data-plane>${names(p)}${limits}${even}` +
     `<path class="cursor-line" data-cursor d="${cursorPath(p)}"/>${p.curves.map((c) => `<circle class="mark ${c.key}" data-mark="${c.key}" r="5" cx="${px(x(p, p.state.mu))}" cy="${px(y(p, c.of(p.state)))}"/>`).join('')}` +
     `<g class="handle" data-handle data-key="mu" role="slider" tabindex="0" aria-label="${WORDS.handle}" aria-valuemin="0" aria-valuemax="1" aria-valuenow="${px(p.state.mu)}" aria-valuetext="${handleText(p.state, view)}" transform="translate(${px(x(p, p.state.mu))} ${HEIGHT - MARGIN.bottom})"><rect class="target" x="-28" y="-24" width="56" height="56"/><path class="grip" d="M0 -10l9 10v10h-18v-10z"/></g></svg></div>` +
     `<p class="x-name">${WORDS.across}</p></div>`
   );
 };
 
-const cursorPath = (p: Picture): string => `M${px(x(p, p.state.mu))} ${MARGIN.top - 8}V${HEIGHT - MARGIN.bottom}`;
+const INSIDE: Inside = {
+  left: MARGIN.left,
+  right: WIDTH - MARGIN.right,
+  top: MARGIN.top,
+  floor: HEIGHT - MARGIN.bottom,
+};
+
+const cursorPath = (p: Picture): string =>
+  p.curves.map((c) => dropPath([x(p, p.state.mu), y(p, c.of(p.state))], INSIDE)).join('');
+
+/** Each curve by its name where it ends; one that jams before the edge ends there. */
+const names = (p: Picture): string => {
+  const last = p.points.at(-1);
+  return last === undefined
+    ? ''
+    : endLabels(
+        p.curves.map((c) => ({ className: c.key, words: c.name, y: y(p, c.of(last.state)) })),
+        INSIDE,
+      );
+};
 
 const handleText = (s: EffortState, view: UnitView): string =>
   WORDS.handleText(numeral(s.mu), torqueText(s.pair.against.torque, view));
@@ -166,6 +183,8 @@ export const frictionCurve = defineFigure({
   quantities: ['F', 'mu', 'd_b'],
   choices: ['rubs'],
   setElsewhere: ['d_b', 'rubs'],
+  chief: ['mu', 'F'],
+  groups: { threads: ['A', 'C'] },
   state: pictureOf,
   draw,
   caption: ({ state: s, even, lighterWithout }, view) =>

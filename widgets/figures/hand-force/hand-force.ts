@@ -201,6 +201,9 @@ export const handForceFigure = defineFigure({
   threads: ['A', 'C'],
   quantities: QUANTITIES,
   choices: ['divider'],
+  chief: ['mu', 'mu_s', 'kappa_d'],
+  groups: { threads: ['A', 'C'], load: ['F'], hand: ['r_h', 'theta_h'], head: ['divider', 'k_d'] },
+  idle: ({ choices }) => (choices.divider === 'knob' ? [] : ['k_d']),
   state: stateOf,
   draw,
   caption: (s, view) =>

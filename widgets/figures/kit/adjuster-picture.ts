@@ -1,12 +1,14 @@
 /**
  * The section of an adjuster as path data, from the outlines of its parts: the one drawing that section, fit figure and sheet show at
- * different sizes. Parts that are bored are cut; solid ones are seen from the front, with the lines of their crests. A post guides the carried part
- * where the lock holds.
+ * different sizes. Parts that are bored are cut, and behind the cut stands the far wall of the bore with its edges; solid ones are seen from the
+ * front, with the lines of their crests. Threads are drawn by their profile, chamfered at free ends; where that would be too fine to see, by the
+ * convention of ISO 6410-1: a thick line at the crests, a thin one at the roots. A post guides the carried part where the lock holds.
  */
 import { type Adjuster, partsOf, type Standing, standing } from '../../assembly/adjuster/adjuster.ts';
 import { heightOf, type Part, type Role, reach, type Step } from '../../assembly/adjuster/part.ts';
 import { type Crests, crestOf, crestsOf, type Point as SkinPoint, sectionOf } from '../../assembly/adjuster/surface.ts';
-import type { Thread } from '../../engine/index.ts';
+import { diameters, mm, type Thread } from '../../engine/index.ts';
+import { guideOf, reachesOf, springsOf, widestStep } from './adjuster-extras.ts';
 import { type Point, polygon, polyline } from './svg.ts';
 import { crestLines } from './thread-outline.ts';
 
@@ -26,8 +28,11 @@ export interface Frame {
 
 export interface PartPaths {
   readonly shape: string;
-  /** Crests and edges seen from the front; empty where the part is cut. */
+  /** Thin lines on it: crests and edges seen from the front, roots of threads drawn by convention. */
   readonly lines: string;
+  /** The far wall of its bores, and the edges and crests on it; empty where the part is not cut. */
+  readonly wall: string;
+  readonly behind: string;
   readonly cut: boolean;
 }
 
@@ -37,35 +42,33 @@ export interface Picture {
   readonly carried: PartPaths | undefined;
   readonly tip: string;
   readonly guide: string;
+  readonly springs: string;
 }
 
 export interface Extents {
   readonly bottom: number;
   readonly top: number;
-  /** Half width of the widest part. */
+  /** From the axis to the outside of the widest part, ball or spring. */
   readonly half: number;
   /** From the axis to the outside of the guide. */
   readonly left: number;
 }
 
-/** Finer ridges than this, in picture units, are a straight edge to the eye and thousands of points to the machine. */
-const FINEST_RIDGE = 1.2;
+/** Ridges finer than this, in picture units, are drawn by convention: an outline of them would be a grey edge. */
+const FINEST_RIDGE = 4;
 
-const widest = (a: Adjuster): number => Math.max(...partsOf(a).flatMap((p) => p.outer.map(reach)));
-const widestStep = (part: Part): Step => part.outer.reduce((best, o) => (reach(o) > reach(best) + 1e-9 ? o : best));
 const largest = (a: Adjuster): number => Math.max(a.A.thread.d, a.C?.thread.d ?? 0);
-/** Where the post stands, and half its width. */
-const postOf = (a: Adjuster) => ({ x: -widest(a) - 0.25 * largest(a), half: 0.12 * largest(a) });
 
 /** Room for every position between the stops, or within so many turns each way. */
 export const extentsOf = (a: Adjuster, most = Number.POSITIVE_INFINITY): Extents => {
   const ends = [Math.max(a.anticlockwise.n, -most), Math.min(a.clockwise.n, most)].map((n) => standing(a, n));
-  const post = postOf(a);
+  const { left, right } = reachesOf(a);
+  const ball = a.tip.kind === 'ball' ? a.tip.diameter : 0;
   return {
-    bottom: Math.min(0, ...ends.flatMap(({ at }) => [at.turned, at.carried])),
+    bottom: Math.min(0, ...ends.flatMap(({ at, height }) => [at.turned, at.carried, height - ball])),
     top: Math.max(...ends.flatMap((s) => [s.height, s.at.turned + heightOf(a.turned)])),
-    half: widest(a),
-    left: a.carried ? -post.x + 2.2 * post.half : widest(a),
+    half: right,
+    left,
   };
 };
 
@@ -80,23 +83,45 @@ export const pictureOf = (a: Adjuster, s: Standing, frame: Frame, locked = true)
   const shape = (outlines: readonly (readonly SkinPoint[])[]) => outlines.map((o) => polygon(o.map(place))).join('');
   const lines = (list: readonly (readonly SkinPoint[])[]) => list.map((l) => polyline(l.map(place))).join('');
   const crests = crestsOf(a);
-  const plain = (thread: Thread) => thread.P * frame.scale < FINEST_RIDGE;
+  const fine = (thread: Thread) => thread.P * frame.scale < FINEST_RIDGE;
   const paint = (part: Part, role: Role): PartPaths => {
-    const options = { crests: crests[role], plain };
+    const options = { crests: crests[role] };
     // Turned clockwise seen from above.
     const angle = role === 'turned' || (role === 'carried' && !locked) ? -2 * Math.PI * s.n : 0;
     const at = s.at[role];
     const up = (points: readonly SkinPoint[]) => points.map(([r, z]): SkinPoint => [r, z + at]);
     const cut = part.bores.length > 0;
-    if (cut) return { cut, lines: '', shape: shape(sectionOf(part, angle, options).map(up)) };
-    const faced = { ...part, outer: part.outer.map((step) => seen(step, angle)) };
+    // By convention the thick lines stand at the crests: the major diameter of a screw, the minor one of a nut.
+    const drawn = {
+      ...part,
+      outer: part.outer.map((step) => bySize(cut ? step : seen(step, angle), fine, 'screw')),
+      bores: part.bores.map((step) => bySize(step, fine, 'nut')),
+    };
+    const outline = chamfered(sectionOf(drawn, angle, options), part, fine).map(up);
+    const roots = [...part.outer, ...part.bores].flatMap((step) => rootsOf(step, part, fine));
+    if (cut)
+      return {
+        cut,
+        shape: shape(outline),
+        lines: lines(roots.map(up)),
+        wall: shape(part.bores.map((step) => up(rectangle(-step.r, step.r, step.from, step.to)))),
+        behind: lines(
+          [
+            ...drawn.bores.flatMap(edgesAcross),
+            ...part.bores.flatMap((step) => crestsBehind(step, part, crests[role], angle, fine)),
+          ].map(up),
+        ),
+      };
     return {
       cut,
-      shape: shape(sectionOf(faced, angle, options).map(up)),
+      wall: '',
+      behind: '',
+      shape: shape(outline),
       lines: lines(
         [
+          ...roots,
           ...part.outer.flatMap((step) => edgesOf(step, angle)),
-          ...part.outer.flatMap((step) => crestsSeen(step, part, crests[role], angle, plain)),
+          ...part.outer.flatMap((step) => crestsSeen(step, part, crests[role], angle, fine)),
         ].map(up),
       ),
     };
@@ -106,8 +131,94 @@ export const pictureOf = (a: Adjuster, s: Standing, frame: Frame, locked = true)
     turned: paint(a.turned, 'turned'),
     carried: a.carried && paint(a.carried, 'carried'),
     tip: a.tip.stands > 0 ? shape([tipOf(a, s)]) : '',
-    guide: a.carried && locked ? shape(guideOf(a, s)) : '',
+    guide: locked ? shape(guideOf(a, s, extentsOf(a).top)) : '',
+    springs: lines(springsOf(a, s)),
   };
+};
+
+const rectangle = (x0: number, x1: number, z0: number, z1: number): SkinPoint[] => [
+  [x0, z0],
+  [x1, z0],
+  [x1, z1],
+  [x0, z1],
+];
+
+const minorOf = (thread: Thread): number => diameters(thread).d1 / 2;
+
+/** A thread too fine to be drawn by its profile, as a plain step at its crests. */
+const bySize = (step: Step, fine: (thread: Thread) => boolean, of: 'screw' | 'nut'): Step => {
+  const { thread, ...plain } = step;
+  return thread && fine(thread) ? { ...plain, r: of === 'screw' ? thread.d / 2 : minorOf(thread) } : step;
+};
+
+/** The thin lines of a thread drawn by convention, at its roots, both sides of the axis. */
+const rootsOf = (step: Step, part: Part, fine: (thread: Thread) => boolean): (readonly SkinPoint[])[] => {
+  const { thread, from, to } = step;
+  if (!thread || !fine(thread)) return [];
+  const r = part.outer.includes(step) ? minorOf(thread) : thread.d / 2;
+  return [-r, r].map((x) => [
+    [x, from],
+    [x, to],
+  ]);
+};
+
+/**
+ * Threads of a part made to begin: a chamfer of 45° to the roots at each free end of a screw, a countersink of 45° at each open end of a nut
+ * (common practice, no source). Points of the profile are only drawn in, so that its ridges stay where they were.
+ */
+const chamfered = (
+  outlines: readonly (readonly SkinPoint[])[],
+  part: Part,
+  fine: (thread: Thread) => boolean,
+): readonly (readonly SkinPoint[])[] => {
+  const top = heightOf(part);
+  const free = (step: Step) =>
+    ([step.from < 1e-9 ? 0 : undefined, step.to > top - 1e-9 ? top : undefined] as const).filter(
+      (z) => z !== undefined,
+    );
+  const ends = [...part.outer, ...part.bores].flatMap((step) => {
+    const { thread } = step;
+    if (!thread || fine(thread)) return [];
+    const screw = part.outer.includes(step);
+    const [major, minor] = [thread.d / 2, minorOf(thread)];
+    return free(step).map((z) => ({ z, screw, major, minor }));
+  });
+  return outlines.map((points) =>
+    points.map(([x, z]): SkinPoint => {
+      let r = Math.abs(x);
+      for (const end of ends) {
+        const off = Math.abs(z - end.z);
+        if (r > end.major + 1e-6 || r < end.minor - 1e-6) continue;
+        r = end.screw ? Math.min(r, end.minor + off) : Math.max(r, end.major - off);
+      }
+      return [Math.sign(x) * r, z];
+    }),
+  );
+};
+
+/** Edges of a bore behind the cut, straight across it. */
+const edgesAcross = ({ r, from, to, thread }: Step): (readonly SkinPoint[])[] =>
+  [from, to].map((z) => {
+    const half = thread ? thread.d / 2 : r;
+    return [
+      [-half, z],
+      [half, z],
+    ];
+  });
+
+/** Crests of a nut on the far wall of its bore, which lean the other way than those of its screw in front. */
+const crestsBehind = (
+  step: Step,
+  part: Part,
+  crests: Crests,
+  angle: number,
+  fine: (thread: Thread) => boolean,
+): readonly (readonly SkinPoint[])[] => {
+  const { thread } = step;
+  if (!thread || fine(thread)) return [];
+  // The ridge of a nut stands in the groove of its screw, half a pitch on.
+  const crest = crestOf(part, step, crests) + thread.P / 2 - (thread.h * thread.L * angle) / (2 * Math.PI);
+  return crestLines({ ...thread, d: mm(2 * minorOf(thread)), h: thread.h === 1 ? -1 : 1 }, crest, step.from, step.to);
 };
 
 const SIDES = { round: 0, hexagon: 6, square: 4 } as const;
@@ -138,10 +249,10 @@ const crestsSeen = (
   part: Part,
   crests: Crests,
   angle: number,
-  plain: (thread: Thread) => boolean,
+  fine: (thread: Thread) => boolean,
 ): readonly (readonly SkinPoint[])[] => {
   const { thread } = step;
-  if (!thread || plain(thread)) return [];
+  if (!thread || fine(thread)) return [];
   const crest = crestOf(part, step, crests);
   return crestLines(thread, crest - (thread.h * thread.L * angle) / (2 * Math.PI), step.from, step.to);
 };
@@ -180,26 +291,6 @@ const tipOf = (a: Adjuster, s: Standing): readonly SkinPoint[] => {
   });
 };
 
-/** A post that stands on the base beside it, and an arm of the carried part that slides along it. */
-const guideOf = (a: Adjuster, s: Standing): (readonly SkinPoint[])[] => {
-  const { x, half } = postOf(a);
-  const rectangle = (x0: number, x1: number, z0: number, z1: number): SkinPoint[] => [
-    [x0, z0],
-    [x1, z0],
-    [x1, z1],
-    [x0, z1],
-  ];
-  const step = widestStep(a.carried as Part);
-  const at = s.at.carried + step.from;
-  const arm = Math.min(step.to - step.from, 0.45 * largest(a));
-  const { top } = extentsOf(a);
-  return [
-    rectangle(x - half, x + half, 0, top),
-    rectangle(x + 1.25 * half, -step.r, at, at + arm),
-    rectangle(x - 2.2 * half, x - 1.25 * half, at, at + arm),
-  ];
-};
-
 /** Where the names of parts stand, beside them: x and z in mm. */
 export const namesAt = (a: Adjuster, s: Standing): (readonly [Role, SkinPoint])[] =>
   partsOf(a).map((part) => {
@@ -207,32 +298,45 @@ export const namesAt = (a: Adjuster, s: Standing): (readonly [Role, SkinPoint])[
     return [part.role, [step.shape === 'square' ? step.r : reach(step), (step.from + step.to) / 2 + s.at[part.role]]];
   });
 
-const SHAPES = ['guide', 'base', 'turned', 'turnedLines', 'carried', 'carriedLines', 'tip'] as const;
+const ROLES = ['base', 'turned', 'carried'] as const;
 
-const pathsOf = (p: Picture): Readonly<Record<(typeof SHAPES)[number], string>> => ({
+const pathsOf = (p: Picture): Readonly<Record<string, string>> => ({
   guide: p.guide,
-  base: p.base.shape,
-  turned: p.turned.shape,
-  turnedLines: p.turned.lines,
-  carried: p.carried?.shape ?? '',
-  carriedLines: p.carried?.lines ?? '',
+  springs: p.springs,
   tip: p.tip,
+  ...Object.fromEntries(
+    ROLES.flatMap((role) => [
+      [role, p[role]?.shape ?? ''],
+      [`${role}Lines`, p[role]?.lines ?? ''],
+      [`${role}Wall`, p[role]?.wall ?? ''],
+      [`${role}Behind`, p[role]?.behind ?? ''],
+    ]),
+  ),
 });
 
 /** The parts as markup: solid ones over those that are cut. `id` is that of the picture’s hatchings, `symbols` what a part stands for on its page. */
 export const partsHtml = (p: Picture, id: string, symbols: Partial<Record<Role, string>> = {}): string => {
-  const d = pathsOf(p);
-  const part = (role: Role, { cut, lines }: PartPaths) =>
-    `<path class="part ${role}${cut ? '' : ' solid'}" ${symbols[role] === undefined ? '' : `data-sym="${symbols[role]}" `}data-path="${role}" d="${d[role]}"${cut ? ` fill="url(#${id}-${role})"` : ''}/>${role === 'base' && lines === '' ? '' : `<path class="crests" data-path="${role}Lines" d="${lines}"/>`}`;
-  const roles = (['base', 'turned', 'carried'] as const).flatMap((role) => {
+  const path = (classes: string, name: string, d: string, more = '') =>
+    `<path class="${classes}" data-path="${name}" d="${d}"${more}/>`;
+  const part = (role: Role, { cut, shape, lines, wall, behind }: PartPaths) =>
+    (cut ? path(`bore-wall ${role}`, `${role}Wall`, wall) + path('behind', `${role}Behind`, behind) : '') +
+    path(
+      `part ${role}${cut ? '' : ' solid'}`,
+      role,
+      shape,
+      `${symbols[role] === undefined ? '' : ` data-sym="${symbols[role]}"`}${cut ? ` fill="url(#${id}-${role})"` : ''}`,
+    ) +
+    path('crests', `${role}Lines`, lines);
+  const roles = ROLES.flatMap((role) => {
     const paths = p[role];
     return paths ? [[role, paths] as const] : [];
   });
   const drawn = [...roles.filter(([, x]) => x.cut), ...roles.filter(([, x]) => !x.cut)];
   return (
-    `<path class="part guide" data-path="guide" d="${d.guide}"/>` +
+    path('part guide', 'guide', p.guide) +
+    path('adjuster-springs', 'springs', p.springs) +
     drawn.map(([role, x]) => part(role, x)).join('') +
-    `<path class="part ${p.carried ? 'carried' : 'turned'} solid" data-path="tip" d="${d.tip}"/>`
+    path(`part ${p.carried ? 'carried' : 'turned'} solid`, 'tip', p.tip)
   );
 };
 

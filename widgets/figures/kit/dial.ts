@@ -1,6 +1,7 @@
 /**
  * A dial of the notebook's own: a hundred divisions, one long hand, a small hand that counts rounds. It reads motion
- * the way an indicator on the carried part would; up is clockwise.
+ * the way an indicator on the carried part would; up is clockwise. Numbers stand outside the ring and the unit under the face, where no
+ * hand covers them.
  */
 import { WORDS } from '#words/figures/kit.ts';
 import { escapeText } from '../../input/escape.ts';
@@ -24,16 +25,16 @@ export const dialScale = (perTurn: number, view: UnitView): DialScale => {
 export const dialSvg = (motion: number, scale: DialScale, label: string): string => {
   const ticks = Array.from({ length: 100 }, (_, i) => {
     const long = i % 10 === 0;
-    return `<path class="${long ? 'tick long' : 'tick'}" d="M0 -${long ? 64 : i % 5 === 0 ? 68 : 71}V-76" transform="rotate(${px(i * 3.6)})"/>`;
+    return `<path class="${long ? 'tick long' : 'tick'}" d="M0 -${long ? 50 : i % 5 === 0 ? 54 : 57}V-62" transform="rotate(${px(i * 3.6)})"/>`;
   }).join('');
   const figures = Array.from({ length: 10 }, (_, i) => {
     const a = (2 * Math.PI * i) / 10;
-    return `<text x="${px(54 * Math.sin(a))}" y="${px(-54 * Math.cos(a) + 4)}">${i * 10}</text>`;
+    return `<text x="${px(72 * Math.sin(a))}" y="${px(-72 * Math.cos(a))}" dy="0.35em">${i * 10}</text>`;
   }).join('');
   return (
-    `<svg class="dial" viewBox="-90 -90 180 180" role="img" aria-label="${escapeText(label)}"><circle class="rim" r="84"/><circle class="paper" r="78"/>${ticks}${figures}` +
+    `<svg class="dial" viewBox="-90 -90 180 204" role="img" aria-label="${escapeText(label)}"><circle class="rim" r="86"/><circle class="paper" r="82"/>${ticks}${figures}` +
     `<g class="rounds"><circle cy="26" r="13"/><path data-rounds d="M0 26V15" transform="rotate(${px(rounds(motion, scale))} 0 26)"/></g>` +
-    `<text class="division" y="-22">${scale.face}</text><path class="hand" data-hand d="M0 14V-70" transform="rotate(${px(hand(motion, scale))})"/><circle class="hub" r="5"/></svg>`
+    `<text class="division" y="106">${scale.face}</text><path class="hand" data-hand d="M0 14V-60" transform="rotate(${px(hand(motion, scale))})"/><circle class="hub" r="5"/></svg>`
   );
 };
 

@@ -10,12 +10,16 @@ import type { UnitView } from '../../input/format.ts';
 import { toCsv } from '../../input/readings-table.ts';
 import { reasonOf } from '../../words/reason.ts';
 import type { Drawn, Figure, Table } from './figure.ts';
+import { withSizes } from './svg.ts';
 
 /**
  * The picture of a figure on a page. Hatchings and clips are found by id over the whole page, and a browser leaves out those of
  * a figure that is out of view, so each id carries the name of the figure's own set of numbers in front.
  */
-export const pictureOf = (drawn: Drawn, set: string): string => drawn.draw().replace(/( id="|url\(#)/g, `$1${set}-`);
+export const pictureOf = (drawn: Drawn, set: string): string => withIds(drawn.draw(), set);
+export const readingsOf = (drawn: Drawn, set: string): string => withIds(drawn.readings(), set);
+
+const withIds = (html: string, set: string): string => withSizes(html).replace(/( id="|url\(#)/g, `$1${set}-`);
 
 /** The picture before its script has come: what will slide is a picture still, and no stop of the Tab key. */
 const unmounted = (html: string): string =>
@@ -25,20 +29,35 @@ const unmounted = (html: string): string =>
       .replace(/ aria-(?:orientation|roledescription|value\w+)="[^"]*"/g, ''),
   );
 
-export const figureParts = (figure: Figure, numbers: Numbers, view: UnitView, set: string): string => {
+export interface FigureParts {
+  readonly stage: string;
+  readonly refusal: string;
+  readonly says: string;
+  /** What is read off and the table, folded. */
+  readonly numbers: string;
+}
+
+export const figureParts = (figure: Figure, numbers: Numbers, view: UnitView, set: string): FigureParts => {
   const at = figure.at(numbers, view);
   const drawn = at.ok ? at.value : undefined;
-  return (
-    `<div class="stage" data-stage>${drawn ? unmounted(pictureOf(drawn, set)) : ''}</div>` +
-    `<p class="refusal" data-refusal role="status">${at.ok ? '' : escapeText(reasonOf(at))}</p>` +
-    `<p class="says" data-says>${drawn ? escapeText(drawn.caption()) : ''}</p>` +
-    `<details class="numbers-behind"><summary>${WORDS.figure.numbersBehind}</summary><div data-table>${drawn ? tableHtml(drawn.table()) : ''}</div></details>`
-  );
+  const readings = drawn?.readings() ?? '';
+  return {
+    stage: `<div class="stage" data-stage>${drawn ? unmounted(pictureOf(drawn, set)) : ''}</div>`,
+    refusal: `<p class="refusal" data-refusal role="status">${at.ok ? '' : escapeText(reasonOf(at))}</p>`,
+    says: `<p class="says" data-says>${drawn ? escapeText(drawn.caption()) : ''}</p>`,
+    numbers:
+      `<details class="numbers-behind"><summary>${figure.numbersName ?? WORDS.figure.numbersBehind}</summary>` +
+      `${readings === '' ? '' : `<div class="readings" data-readings>${unmounted(withIds(readings, set))}</div>`}` +
+      `<div data-table>${drawn ? tableHtml(drawn.table()) : ''}</div></details>`,
+  };
 };
 
 export const tableHtml = (table: Table): string =>
   `<div class="table-scroll" tabindex="0" role="group" aria-label="${WORDS.figure.table}"><table><thead><tr>${table.head.map((h) => `<th scope="col">${escapeText(h)}</th>`).join('')}</tr></thead>` +
-  `<tbody>${table.rows.map((r) => `<tr>${r.map((c) => `<td>${escapeText(c)}</td>`).join('')}</tr>`).join('')}</tbody></table></div>`;
+  `<tbody>${table.rows.map((r) => `<tr>${r.map((c) => `<td${NUMBER.test(c) ? ' class="number-cell"' : ''}>${escapeText(c)}</td>`).join('')}</tr>`).join('')}</tbody></table></div>`;
+
+/** What is set to the right, so that digits stand under digits: a number with or without its sign and unit. */
+const NUMBER = /^[+−-]?\d[\d.,\u202f\u00a0]*(?:[\u00a0 ]\S{1,6})?$/;
 
 /** Comma-separated values by RFC 4180. */
 export const tableCsv = (table: Table): string => toCsv(table.head, table.rows);

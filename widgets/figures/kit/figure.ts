@@ -5,6 +5,7 @@
  * A figure names the threads, symbols, choices and lists it reads; its state is worked from just these, once a frame, and is a
  * refusal where they can’t be drawn. A name that is not in the glossary, or that is read without being named, does not compile.
  */
+import type { GroupName } from '#words/figures/groups.ts';
 import type { Numbers } from '../../assembly/numbers.ts';
 import { good, type Result, type SymbolName, type Thread } from '../../engine/index.ts';
 import type { ChoiceName, OptionOf } from '../../input/choices.ts';
@@ -50,13 +51,26 @@ interface Definition<T extends ThreadName, Q extends SymbolName, C extends Choic
   /** Lists typed as text. */
   readonly texts?: readonly X[];
   /** Which of these are set in another figure or example of the page, and have no field here. */
-  readonly setElsewhere?: readonly (Q | C | X)[];
+  readonly setElsewhere?: readonly NoInfer<T | Q | C | X>[];
+  /** The two or three that a reader works first: their fields stand under the picture, in this order. */
+  readonly chief: readonly NoInfer<T | Q | C | X>[];
+  /** Every other one, in named groups that are folded under the foot. */
+  readonly groups?: Readonly<Partial<Record<GroupName, readonly NoInfer<T | Q | C | X>[]>>>;
+  /** Those that change nothing here as the others stand; they are not asked for. */
+  readonly idle?: (numbers: NumbersOf<T, Q, C, X>) => readonly NoInfer<T | Q | C | X>[];
   /** All that picture, caption and table need, or the sentence that says why these numbers can't be drawn. */
   readonly state: (numbers: NumbersOf<T, Q, C, X>, view: UnitView) => Result<S>;
   /** The still picture as HTML or SVG text. */
   readonly draw: (state: S, view: UnitView) => string;
   /** One sentence: shape, extremes, the present point. */
   readonly caption: (state: S, view: UnitView) => string;
+  /**
+   * What is read off beside the picture, as HTML: values, lists, verdicts. It stands in the foot, folded, and follows once the frame is
+   * drawn.
+   */
+  readonly readings?: (state: S, view: UnitView) => string;
+  /** What the fold with readings and table is called, where it holds what the figure is for. */
+  readonly numbersName?: string;
   /** The numbers behind the picture. */
   readonly table: (state: S, view: UnitView) => Table;
   /** What the still picture depends on; while it stays the same, `update` alone moves it. Every number, where left out. */
@@ -74,8 +88,16 @@ export interface Drawn {
   readonly renderKey: string;
   readonly draw: () => string;
   readonly caption: () => string;
+  /** Empty where the picture says it all. */
+  readonly readings: () => string;
   readonly table: () => Table;
   readonly update: (stage: HTMLElement) => void;
+}
+
+/** Fields that are folded under one name. */
+export interface Group {
+  readonly name: GroupName;
+  readonly names: readonly string[];
 }
 
 /** A figure as chapters, site and page have it, its symbols only known at run time. */
@@ -87,6 +109,11 @@ export interface Figure {
   readonly choices: readonly ChoiceName[];
   readonly texts: readonly TextName[];
   readonly setElsewhere: readonly string[];
+  readonly chief: readonly string[];
+  readonly groups: readonly Group[];
+  readonly numbersName: string | undefined;
+  /** Names of the numbers that change nothing at these. */
+  readonly idle: (numbers: Numbers) => readonly string[];
   /** Works the state at these numbers once; picture, caption and table are had from it when they are asked for. */
   readonly at: (numbers: Numbers, view: UnitView) => Result<Drawn>;
   readonly mount: ((stage: HTMLElement, context: PageContext) => void) | undefined;
@@ -112,8 +139,21 @@ export const defineFigure = <
 >(
   definition: Definition<T, Q, C, X, S>,
 ): Figure => {
-  const { name, title, threads, quantities, state, draw, caption, table, renderKey, update, mount, lendWorker } =
-    definition;
+  const {
+    name,
+    title,
+    threads,
+    quantities,
+    state,
+    draw,
+    caption,
+    readings,
+    table,
+    renderKey,
+    update,
+    mount,
+    lendWorker,
+  } = definition;
   const choices = definition.choices ?? [];
   const texts = definition.texts ?? [];
   /** A number that a figure reads is there, since a chapter that leaves it out does not build. */
@@ -139,6 +179,10 @@ export const defineFigure = <
     choices,
     texts,
     setElsewhere: definition.setElsewhere ?? [],
+    chief: definition.chief,
+    numbersName: definition.numbersName,
+    groups: Object.entries(definition.groups ?? {}).map(([group, names]) => ({ name: group as GroupName, names })),
+    idle: (all) => definition.idle?.(numbersOf(all)) ?? [],
     at: (all, view) => {
       const numbers = numbersOf(all);
       const worked = state(numbers, view);
@@ -148,6 +192,7 @@ export const defineFigure = <
         renderKey: JSON.stringify([renderKey ? renderKey(s, numbers) : numbers, view]),
         draw: () => draw(s, view),
         caption: () => caption(s, view),
+        readings: () => readings?.(s, view) ?? '',
         table: () => table(s, view),
         update: (stage) => update?.(stage, s, view),
       });

@@ -11,9 +11,18 @@ import { px } from './svg.ts';
 
 const R = 62;
 
-/** The knob at n turns; `steps` marks stand round it. */
-export const knobSvg = (n: number, divider: Divider, steps: number, label: string): string =>
-  `<svg class="knob" viewBox="-90 -90 180 180" data-knob data-key="knob" role="slider" tabindex="0" aria-orientation="vertical" aria-label="${label}" aria-valuemin="-600" aria-valuemax="600" aria-valuenow="${px(n)}" aria-valuetext="${knobText(n)}">` +
+/** As far as any figure turns. */
+const ANY = { from: -600, to: 600 } as const;
+
+/** The knob at n turns; `steps` marks stand round it. It goes from stop to stop where there are any. */
+export const knobSvg = (
+  n: number,
+  divider: Divider,
+  steps: number,
+  label: string,
+  range: { readonly from: number; readonly to: number } = ANY,
+): string =>
+  `<svg class="knob" viewBox="-90 -90 180 180" data-knob data-key="knob" role="slider" tabindex="0" aria-orientation="vertical" aria-label="${label}" aria-valuemin="${px(range.from)}" aria-valuemax="${px(range.to)}" aria-valuenow="${px(n)}" aria-valuetext="${knobText(n)}">` +
   `<circle class="dish" r="84"/>${marks(steps)}<path class="index" d="M0 -66l-6 -13h12z"/>` +
   `<g data-turn transform="rotate(${px(n * 360)})"><path class="face" d="${facePath(divider)}"/><path class="pointer" d="M0 -8V-${R - 12}"/><circle class="hub" r="9"/></g>` +
   `<path class="arc" data-arc d="${arcPath(n)}"/></svg>`;

@@ -12,10 +12,3 @@ const rowHtml = (figure: LiveFigure | FixedFigure): string => {
   const [key, name, value] = figure;
   return `<div class="${key}"><dt>${escapeText(name)}</dt><dd data-read="${key}">${escapeText(value)}</dd></div>`;
 };
-
-export const updateReadout = (stage: HTMLElement, figures: readonly LiveFigure[]): void => {
-  for (const [key, , value] of figures) {
-    const place = stage.querySelector(`[data-read="${key}"]`);
-    if (place && place.textContent !== value) place.textContent = value;
-  }
-};

@@ -23,11 +23,12 @@ import {
 } from '../../engine/index.ts';
 import { numeral, show, type UnitView, withSign } from '../../input/format.ts';
 import { defineFigure, type NumbersOf } from '../kit/figure.ts';
-import { axisUnit, cursorPath, type Frame, legendItem, panelHtml, roundUp, xAt, yAt } from '../kit/plots/frame.ts';
+import { dropPath } from '../kit/plot-box.ts';
+import { axisUnit, type Frame, INSIDE, legendItem, panelHtml, roundUp, xAt, yAt } from '../kit/plots/frame.ts';
 import { moveMarks } from '../kit/plots/move.ts';
-import { type LiveFigure, readoutHtml, updateReadout } from '../kit/readout.ts';
+import { type LiveFigure, readoutHtml } from '../kit/readout.ts';
 import { mountSliders, type Slider, sliderHtml, updateSlider } from '../kit/slider.ts';
-import { polygon, polyline, px } from '../kit/svg.ts';
+import { hatching, polygon, polyline, px } from '../kit/svg.ts';
 
 const REACH = 4;
 const DASH = { worst: '9 5', rss: '2 4', nominal: '14 3 3 3' };
@@ -149,6 +150,7 @@ type Shapes = Readonly<Record<`${Panel}-${CurveName}`, string>>;
 /** Every path and mark that the errors move, by the name it has in the drawing. */
 const shapes = (s: State): Shapes => {
   const { off, rate } = s.frames;
+  const points = dots(s);
   const at = (n: number, eps: number) => [xAt(off, n), yAt(off, offAt(s, n, eps))] as const;
   const bow = (eps: number) => polygon([at(-REACH, -eps), at(REACH, -eps), at(REACH, eps), at(-REACH, eps)]);
   const level = (v: number) => [[xAt(rate, -REACH), yAt(rate, v)] as const, [xAt(rate, REACH), yAt(rate, v)] as const];
@@ -162,8 +164,8 @@ const shapes = (s: State): Shapes => {
     'rate-rss': band(s.rss),
     'rate-nominal': polyline(level(s.Delta)),
     'rate-real': polyline(level(s.real)),
-    'off-cursor': cursorPath(off, s.n),
-    'rate-cursor': cursorPath(rate, s.n),
+    'off-cursor': dropPath(points.off, INSIDE),
+    'rate-cursor': dropPath(points.rate, INSIDE),
   };
 };
 
@@ -176,19 +178,21 @@ const dots = (s: State): Readonly<Record<Panel, readonly [number, number]>> => {
   };
 };
 
-const CURVES: readonly { key: CurveName; className: string; dash?: string }[] = [
-  { key: 'worst', className: 'lead-band worst', dash: DASH.worst },
-  { key: 'rss', className: 'lead-band rss', dash: DASH.rss },
+const CURVES: readonly { key: CurveName; className: string; dash?: string; fill?: string }[] = [
+  { key: 'worst', className: 'lead-band worst', dash: DASH.worst, fill: 'url(#lead-worst)' },
+  { key: 'rss', className: 'lead-band rss', dash: DASH.rss, fill: 'url(#lead-rss)' },
   { key: 'nominal', className: 'curve base', dash: DASH.nominal },
   { key: 'real', className: 'curve carried' },
 ];
 
+const HATCHES = `<defs>${hatching('lead-worst', -45, 9)}${hatching('lead-rss', 45, 9)}</defs>`;
+
 const marks = (panel: Panel, s: State): string => {
   const d = shapes(s);
   const [x, y] = dots(s)[panel];
-  const path = (key: CurveName, className: string, dash?: string) =>
-    `<path class="${className}" data-shape="${panel}-${key}" d="${d[`${panel}-${key}`]}"${dash === undefined ? '' : ` stroke-dasharray="${dash}"`}/>`;
-  return `${CURVES.map((c) => path(c.key, c.className, c.dash)).join('')}${path('cursor', 'cursor-line')}<circle class="mark carried" data-dot="${panel}" r="5" cx="${px(x)}" cy="${px(y)}"/>`;
+  const path = (key: CurveName, className: string, dash?: string, fill?: string) =>
+    `<path class="${className}" data-shape="${panel}-${key}" d="${d[`${panel}-${key}`]}"${dash === undefined ? '' : ` stroke-dasharray="${dash}"`}${fill === undefined ? '' : ` fill="${fill}"`}/>`;
+  return `${panel === 'off' ? HATCHES : ''}${CURVES.map((c) => path(c.key, c.className, c.dash, c.fill)).join('')}${path('cursor', 'cursor-line')}<circle class="mark carried" data-dot="${panel}" r="5" cx="${px(x)}" cy="${px(y)}"/>`;
 };
 
 const percent = (x: number, digits = 3): string => withSign(show(x, { shown: 'percent', digits }, 'metric'));
@@ -217,8 +221,7 @@ const draw = (s: State, view: UnitView): string => {
     `<div class="sliders">${SLIDERS.map((x) => sliderHtml(x, sliderValue(s, x.name), sliderText(s, x.name, view))).join('')}</div>` +
     `<ul class="legend">${legendItem('carried', undefined, WORDS.thisPair)}${legendItem('base', DASH.nominal, WORDS.nominal)}${legendItem('worst', DASH.worst, WORDS.worst(s.linked))}${legendItem('rss', DASH.rss, WORDS.rss(s.linked))}</ul>` +
     panelHtml(off, WORDS.offPanel, 9, marks('off', s)) +
-    panelHtml(rate, WORDS.ratePanel, 9, marks('rate', s)) +
-    readoutHtml(readout(s, view))
+    panelHtml(rate, WORDS.ratePanel, 9, marks('rate', s))
   );
 };
 
@@ -248,9 +251,12 @@ export const leadErrorFigure = defineFigure({
   threads: ['A', 'C'],
   quantities: QUANTITIES,
   choices: ['errors'],
+  chief: ['eps_A', 'eps_C', 'errors'],
+  groups: { threads: ['A', 'C'], turns: ['n'] },
   state: stateOf,
   draw,
   caption,
+  readings: (s, view) => readoutHtml(readout(s, view)),
   table: (s, view) => ({
     head: WORDS.head,
     rows: Array.from({ length: 2 * REACH + 1 }, (_, i) => {
@@ -277,6 +283,5 @@ export const leadErrorFigure = defineFigure({
   update: (stage, s, view) => {
     moveMarks(stage, shapes(s), dots(s));
     for (const x of SLIDERS) updateSlider(stage, x, sliderValue(s, x.name), sliderText(s, x.name, view));
-    updateReadout(stage, readout(s, view));
   },
 });

@@ -62,8 +62,7 @@ const draw = (s: PlateState, view: UnitView): string => {
     `<ul class="keys"><li><svg viewBox="0 0 30 12" aria-hidden="true"><path class="level" d="M1 6H29"/></svg>${WORDS.equallyHigh}<span data-part="step">${stepText(s, frame, view)}</span></li>` +
     `<li><svg viewBox="0 0 30 12" aria-hidden="true"><path class="rise" d="M1 6H20M18 1L28 6L18 11Z"/></svg>${WORDS.wayItRises}</li></ul></div>` +
     `<div class="plan-side"><div data-part="now">${nowHtml(s, view)}</div>` +
-    `<p class="acts"><button type="button" data-act="turn" data-key="act-turn">${WORDS.turnThem}</button><button type="button" class="plain" data-act="back" data-key="act-back">${WORDS.roundBack}</button></p>` +
-    `<div data-part="rounds">${roundsHtml(s, view)}</div></div>`
+    `<p class="acts"><button type="button" data-act="turn" data-key="act-turn">${WORDS.turnThem}</button><button type="button" class="plain" data-act="back" data-key="act-back">${WORDS.roundBack}</button></p></div>`
   );
 };
 
@@ -91,8 +90,8 @@ const nowHtml = (s: PlateState, view: UnitView): string => {
     `<p class="line">${WORDS.leans(s.rounds.length, bold(tiltText(tilt, view)))}</p>` +
     `<div class="table-scroll" tabindex="0" role="group" aria-label="${WORDS.whatToTurn}"><table class="turn-table"><thead><tr>${headHtml(WORDS.turnHead(s.k))}</tr></thead><tbody>${rows.join('')}</tbody></table></div>` +
     roomHtml(s, view) +
-    `<p class="line">${then} ${WORDS.plusIsClockwise}</p>` +
-    `<p class="line${s.loads.ok ? '' : ' lifts'}">${weightText(s)}</p>`
+    `<p class="line">${then} ${WORDS.plusIsClockwise}${s.fromParts ? ` ${WORDS.fromParts(numeral(s.most, 3))}` : ''}</p>` +
+    (s.loads.ok ? '' : `<p class="line lifts">${weightText(s)}</p>`)
   );
 };
 
@@ -216,7 +215,6 @@ const update = (stage: HTMLElement, s: PlateState, view: UnitView): void => {
   fill('[data-part="picked"]', waiting ? WORDS.picked(escapeText(waiting.says)) : '');
   fill('[data-part="step"]', stepText(s, frame, view));
   fill('[data-part="now"]', nowHtml(s, view));
-  fill('[data-part="rounds"]', roundsHtml(s, view));
   const able = (act: string, yes: boolean) =>
     stage.querySelector(`[data-act="${act}"]`)?.setAttribute('aria-disabled', String(!yes));
   able('turn', endOf(s) === undefined && s.now.order.kind !== 'too far' && s.rounds.length < MOST_ROUNDS);
@@ -368,9 +366,19 @@ export const levellingPlate = defineFigure({
   quantities: QUANTITIES,
   choices: ['kept'],
   texts: TEXTS,
+  chief: ['kept'],
+  groups: {
+    readings: ['readings'],
+    rounds: ['rounds', 'eps'],
+    feet: ['feet', 'stands'],
+    threads: ['A', 'C', 'X_A', 'X_C', 'k'],
+    weight: ['W', 'x_g', 'y_g'],
+  },
   state: plateOf,
   draw,
   caption,
+  readings: (s, view) =>
+    `${roundsHtml(s, view)}${s.loads.ok ? `<p class="line" data-part="loads">${weightText(s)}</p>` : ''}`,
   table,
   renderKey: (s) => s.now.readings.length,
   mount,

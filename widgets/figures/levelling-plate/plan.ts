@@ -7,8 +7,7 @@ import { WORDS } from '#words/figures/levelling-plate.ts';
 import { at, heightAt, type Place, type Plane } from '../../engine/index.ts';
 import { escapeText } from '../../input/escape.ts';
 import { show, type UnitView } from '../../input/format.ts';
-import type { Point as Pixel } from '../kit/svg.ts';
-import { polygon, px } from '../kit/svg.ts';
+import { arrowheads, type Point as Pixel, polygon, px } from '../kit/svg.ts';
 import { roundStep } from '../kit/ticks.ts';
 import { orderedSteps, orderLabel, orderText } from './order.ts';
 import type { PlateState } from './rounds.ts';
@@ -33,7 +32,8 @@ export const frameOf = (s: PlateState): Frame => {
   const size = Math.max(Math.max(...xs) - Math.min(...xs), Math.max(...ys) - Math.min(...ys), 1);
   // Rounded outward, so that a point that is moved a little does not stir the whole drawing.
   const step = roundStep(size / 20);
-  const out = (v: number) => Math.ceil((v + 0.5 * step) / step) * step;
+  // Room on the plate for a foot, its arrow and its name.
+  const out = (v: number) => Math.ceil((v + 0.13 * size) / step) * step;
   const [left, right, bottom, top] = [
     -out(-Math.min(...xs)),
     out(Math.max(...xs)),
@@ -102,7 +102,7 @@ export const handlesOf = (s: PlateState, view: UnitView): readonly Handle[] => [
       place,
       says: WORDS.foot(move.name, orderText(s.now, index, s.k)),
       label: orderLabel(s.now, index, s.k),
-      mark: `<circle class="mark" r="14"/><text class="number" y="5" text-anchor="middle">${move.name}</text><path class="sense" d="${senseArrow(orderedSteps(s.now, index))}"/>`,
+      mark: `<circle class="mark" r="14"/><text class="number" y="5" text-anchor="middle">${move.name}</text><path class="arrow strong sense" marker-end="url(#plate-head)" d="${senseArrow(orderedSteps(s.now, index))}"/>`,
     };
   }),
 ];
@@ -115,14 +115,14 @@ const senseArrow = (steps: number): string => {
     const a = (side * degrees * Math.PI) / 180;
     return `${px(r * Math.sin(a))} ${px(-r * Math.cos(a))}`;
   };
-  return `M${end(-80, 20)}A20 20 0 0 ${side > 0 ? 1 : 0} ${end(62, 20)}M${end(48, 26)}L${end(72, 20)}L${end(48, 14)}`;
+  return `M${end(-80, 20)}A20 20 0 0 ${side > 0 ? 1 : 0} ${end(70, 20)}`;
 };
 
 export const handleSvg = (f: Frame, handle: Handle, view: UnitView): string => {
   const [x, y] = pixelOf(f, handle.place);
   return (
     `<g class="handle at-${handle.kind}" role="slider" tabindex="0" aria-roledescription="${WORDS.movable}" data-handle="${handle.key}" data-key="${handle.key}" aria-label="${escapeText(handle.says)}" aria-valuemin="-10000" aria-valuemax="10000" aria-valuenow="${px(handle.place.x)}" aria-valuetext="${escapeText(placeText(handle.place, view))}" transform="translate(${px(x)} ${px(y)})">` +
-    `<circle class="reach" r="30"/><g data-mark>${handle.mark}</g><text class="under" data-under y="${handle.kind === 'foot' ? 34 : 24}" text-anchor="middle">${escapeText(handle.label)}</text></g>`
+    `<circle class="reach" r="30"/><g data-mark>${handle.mark}</g><text class="under" data-under style="--under:${handle.kind === 'foot' ? 30 : 22}px" dy="0.35em" text-anchor="middle">${escapeText(handle.label)}</text></g>`
   );
 };
 
@@ -136,7 +136,7 @@ export const groundSvg = (s: PlateState, f: Frame, view: UnitView): string => {
   const pixel = (place: Place) => pixelOf(f, place);
   return (
     `<path class="plate" d="${polygon(cornersOf(f).map(pixel))}"/>${levelLines(s, f, view)}` +
-    `<path class="triangle" d="${polygon(s.feet.map(pixel))}"/>${arrow(s, f)}${scaleBar(f, view)}`
+    `<path class="triangle" d="${polygon(s.feet.map(pixel))}"/>${arrowheads('plate-head')}${arrow(s)}${scaleBar(f, view)}`
   );
 };
 
@@ -198,15 +198,17 @@ const levelLine = ({ p, q, r }: Plane, z: number, f: Frame): readonly [Place, Pl
   return a && b ? [a, b] : undefined;
 };
 
-/** The way the plate rises, as long as the tilt is against that of the first round. */
-const arrow = (s: PlateState, f: Frame): string => {
+/** The longest arrow of rise. */
+const RISE = 62;
+
+/** The way the plate rises, as long as the tilt is against that of the first round, in the corner below the plate where nothing else stands. */
+const arrow = (s: PlateState): string => {
   const { uphill, slope } = s.now.levelling.tilt;
   const before = s.first.levelling.tilt.slope;
-  const full = 0.34 * Math.min(f.right - f.left, f.top - f.bottom) * f.scale;
-  const length = before > 0 ? full * Math.min(1, slope / before) : 0;
-  const [x, y] = pixelOf(f, { x: (f.left + f.right) / 2, y: (f.bottom + f.top) / 2 });
-  if (!(length >= 12)) return `<circle class="rise" cx="${px(x)}" cy="${px(y)}" r="4"/>`;
-  return `<path class="rise" transform="translate(${px(x)} ${px(y)}) rotate(${px((-uphill * 180) / Math.PI)})" d="M${px(-length / 2)} 0H${px(length / 2 - 10)}M${px(length / 2 - 12)} -7L${px(length / 2)} 0L${px(length / 2 - 12)} 7Z"/>`;
+  const length = before > 0 ? RISE * Math.min(1, slope / before) : 0;
+  const [x, y] = [WIDTH - 40, HEIGHT - 34];
+  if (!(length >= 12)) return `<circle class="rise none" cx="${x}" cy="${y}" r="4"/>`;
+  return `<path class="arrow strong rise" transform="translate(${x} ${y}) rotate(${px((-uphill * 180) / Math.PI)})" d="M${px(-length / 2)} 0L${px(length / 2)} 0" marker-end="url(#plate-head)"/>`;
 };
 
 const scaleBar = (f: Frame, view: UnitView): string => {

@@ -1,5 +1,6 @@
 /** From the reader's numbers to every round of levelling: readings, what to turn within the threads, what the turning should leave. */
 
+import { partsStated } from '../../assembly/adjuster/stated.ts';
 import { pairOf } from '../../assembly/pair-of.ts';
 import {
   at,
@@ -38,7 +39,7 @@ declare module '../../engine/kernel/result.ts' {
 }
 
 export const QUANTITIES = ['k', 'X_A', 'X_C', 'eps', 'W', 'x_g', 'y_g'] as const;
-export const TEXTS = ['feet', 'readings', 'rounds', 'stands'] as const;
+export const TEXTS = ['feet', 'readings', 'rounds', 'stands', 'adjuster'] as const;
 export type Given = NumbersOf<'A' | 'C', (typeof QUANTITIES)[number], 'kept', (typeof TEXTS)[number]>;
 
 export interface Round {
@@ -60,6 +61,8 @@ export interface PlateState {
   readonly k: number;
   /** Turns that the threads of a foot give in all. */
   readonly most: number;
+  /** Whether these are those of parts that are stated. */
+  readonly fromParts: boolean;
   readonly rounds: readonly Round[];
   readonly first: Round;
   /** The last round: what is drawn. */
@@ -75,10 +78,25 @@ export const MOST_ROUNDS = 9;
 const keptOf = (choice: OptionOf<'kept'>): Kept =>
   choice === 'mean height' ? { kind: 'mean' } : { kind: 'foot', name: choice.replace('foot ', '') };
 
-export const plateOf = (numbers: Given): Result<PlateState> => {
-  const pair = pairOf(numbers);
+/** What drives each foot: its parts where they are stated, else two threads and what of them may be used up. */
+const driveOf = ({ threads, values, texts }: Given): Result<Pick<PlateState, 'Delta' | 'k' | 'most' | 'fromParts'>> => {
+  const parts = partsStated(texts.adjuster);
+  if (parts) {
+    if (!parts.ok) return parts;
+    const { Delta, steps, turns } = parts.value;
+    return good({ Delta, k: steps, most: turns, fromParts: true });
+  }
+  const pair = pairOf({ threads });
   if (!pair.ok) return pair;
-  const { Delta } = pair.value;
+  const { A, C, Delta } = pair.value;
+  const most = turnsAvailable.of({ X_A: mm(values.X_A), L_A: A.L, X_C: mm(values.X_C), L_C: C.L });
+  return most.ok ? good({ Delta, k: values.k, most: most.value.n_max, fromParts: false }) : most;
+};
+
+export const plateOf = (numbers: Given): Result<PlateState> => {
+  const drive = driveOf(numbers);
+  if (!drive.ok) return drive;
+  const { Delta, k, most, fromParts } = drive.value;
   const { texts, values } = numbers;
   const places = readFeet(texts.feet);
   if (!places.ok) return places;
@@ -86,9 +104,7 @@ export const plateOf = (numbers: Given): Result<PlateState> => {
   if (!readings.ok) return readings;
   const later = readRounds(texts.rounds);
   if (!later.ok) return later;
-  const { k, X_A, X_C, W: weight } = values;
-  const most = turnsAvailable.of({ X_A: mm(X_A), L_A: pair.value.A.L, X_C: mm(X_C), L_C: pair.value.C.L });
-  if (!most.ok) return most;
+  const weight = values.W;
   const stood = readStands(texts.stands);
   if (!stood.ok) return stood;
   const feet = places.value.map((place): Foot => ({ ...place, Delta, k }));
@@ -96,7 +112,7 @@ export const plateOf = (numbers: Given): Result<PlateState> => {
   const stands = feet.map((foot) => stood.value[foot.name as FootName]);
   /** A round on these readings, of feet that stand where the rounds before have put them. */
   const roundOn = (points: readonly Point[], checks: readonly FootCheck[]): Result<Round> => {
-    const rooms = roomOfFeet(feet, most.value.n_max, stands);
+    const rooms = roomOfFeet(feet, most, stands);
     if (!rooms.ok) return rooms;
     const order = levelWithin({ ...job, readings: points }, rooms.value);
     return order.ok
@@ -130,7 +146,8 @@ export const plateOf = (numbers: Given): Result<PlateState> => {
     kept: job.keep,
     Delta,
     k,
-    most: most.value.n_max,
+    most,
+    fromParts,
     rounds,
     first,
     now,

@@ -21,7 +21,7 @@ import {
 } from '../../engine/index.ts';
 import { numeral, show, type UnitView } from '../../input/format.ts';
 import { defineFigure, type NumbersOf } from '../kit/figure.ts';
-import { px } from '../kit/svg.ts';
+import { arrowheads, px } from '../kit/svg.ts';
 import { roundTicks } from '../kit/ticks.ts';
 
 const FLATS = 6;
@@ -113,11 +113,11 @@ const planSvg = (s: State): string => {
     return `${px(r * Math.cos(a))} ${px(r * Math.sin(a))}`;
   };
   return (
-    `<svg class="lock-plan" viewBox="-120 -136 240 236" role="img" aria-label="${WORDS.plan}">` +
+    `<svg class="lock-plan" viewBox="-120 -136 240 236" role="img" aria-label="${WORDS.plan}">${arrowheads('lock-head')}` +
     `<path class="part base" d="M-60 -130H-${open}V-${R + 4}H-60ZM60 -130H${open}V-${R + 4}H60Z"/>` +
     `<circle class="part carried solid" r="${R}"/><path class="part carried solid" d="M-${key} -${R - 3}V-122H${key}V-${R - 3}"/>` +
     `<circle class="part turned solid" r="${R * slot}"/><path class="swing-line" d="M0 0L${ray(-SEEN, R - 8)}M0 0L${ray(SEEN, R - 8)}"/>` +
-    `<path class="swing-arc" d="M${ray(-SEEN, R - 22)}A${R - 22} ${R - 22} 0 0 1 ${ray(SEEN, R - 22)}"/>` +
+    `<path class="arrow swing-arc" marker-start="url(#lock-head)" marker-end="url(#lock-head)" d="M${ray(-SEEN, R - 22)}A${R - 22} ${R - 22} 0 0 1 ${ray(SEEN, R - 22)}"/>` +
     `<text x="0" y="${R + 17}" text-anchor="middle">${WORDS.swings(angleText(swing))}</text><text class="figure-note" x="66" y="-112">${WORDS.base}</text></svg>`
   );
 };
@@ -158,6 +158,8 @@ export const lockErrorFigure = defineFigure({
   title: WORDS.title,
   threads: ['A', 'C'],
   quantities: QUANTITIES,
+  chief: ['g_k', 'kappa', 'F'],
+  groups: { threads: ['A', 'C'], lock: ['r_k'], friction: ['mu'] },
   state: stateOf,
   draw,
   caption: (s, view) =>

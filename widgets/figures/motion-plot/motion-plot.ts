@@ -9,8 +9,9 @@ import { pairOf } from '../../assembly/pair-of.ts';
 import { good, type Thread, type Unit } from '../../engine/index.ts';
 import { numeral, show, type UnitView, withSign } from '../../input/format.ts';
 import { defineFigure } from '../kit/figure.ts';
+import { dropPath, endLabels, type Inside } from '../kit/plot-box.ts';
 import { chartSvg, numberAxis } from '../kit/plots/chart.ts';
-import { axisUnit, legendItem, perMillimetre } from '../kit/plots/frame.ts';
+import { axisUnit, perMillimetre } from '../kit/plots/frame.ts';
 import { px } from '../kit/svg.ts';
 
 const REACH = 4;
@@ -42,7 +43,13 @@ const axes = (s: State, view: UnitView) => {
   return { wide: { reach: all, unit: axisUnit(all, view) }, near: { reach: net, unit: axisUnit(net, view) } };
 };
 
-const MARGIN = { top: 26, right: 14, bottom: 38, left: 56 };
+const MARGIN = { top: 14, right: 10, bottom: 26, left: 56 };
+const INSIDE: Inside = {
+  left: MARGIN.left,
+  right: WIDTH - MARGIN.right,
+  top: MARGIN.top,
+  floor: HEIGHT - MARGIN.bottom,
+};
 const x = (n: number) => MARGIN.left + ((n + REACH) / (2 * REACH)) * (WIDTH - MARGIN.left - MARGIN.right);
 const y = (z: number, reach: number) =>
   MARGIN.top + ((1 - z / reach / 1.08) / 2) * (HEIGHT - MARGIN.top - MARGIN.bottom);
@@ -55,7 +62,6 @@ const plotOf = (shown: readonly Curve[], { reach, unit }: { reach: number; unit:
     x: numberAxis(-REACH, REACH, 9),
     y: numberAxis(-limit, limit, 5),
     marks: [
-      Plot.gridY({ ticks: 5, className: 'grid' }),
       Plot.ruleY([0], { className: 'zero' }),
       ...shown.map((c) =>
         Plot.line(
@@ -65,7 +71,6 @@ const plotOf = (shown: readonly Curve[], { reach, unit }: { reach: number; unit:
             y: 'z',
             className: `curve ${c.key}`,
             ...(c.dash ? { strokeDasharray: c.dash } : {}),
-            strokeWidth: 2.4,
           },
         ),
       ),
@@ -77,15 +82,20 @@ const draw = (s: State, view: UnitView): string => {
   const { wide, near } = axes(s, view);
   const panel = (key: 'wide' | 'near', shown: readonly Curve[], axis: typeof wide, title: string) =>
     `<div class="panel"><p class="panel-name">${WORDS.panel(title, axis.unit)}</p><div class="plot-box">${plotOf(shown, axis, title)}` +
-    `<svg class="plot-marks" viewBox="0 0 ${WIDTH} ${HEIGHT}" aria-hidden="true"><path class="cursor-line" data-cursor="${key}" d="${cursorPath(s.n)}"/>${shown.map((c) => mark(key, c, s.n, axis.reach)).join('')}</svg></div>` +
+    `<svg class="plot-marks" viewBox="0 0 ${WIDTH} ${HEIGHT}" aria-hidden="true">${names(shown, axis.reach)}<path class="cursor-line" data-cursor="${key}" d="${cursorPath(shown, s.n, axis.reach)}"/>${shown.map((c) => mark(key, c, s.n, axis.reach)).join('')}</svg></div>` +
     `<p class="x-name">${WORDS.turns}</p></div>`;
-  const legend = curves(s)
-    .map((c) => legendItem(c.key, c.dash, WORDS.curves[c.key]))
-    .join('');
-  return `<ul class="legend">${legend}</ul>${panel('wide', curves(s), wide, WORDS.allThree)}${panel('near', curves(s).slice(2), near, WORDS.carriedAlone)}`;
+  return `${panel('wide', curves(s), wide, WORDS.allThree)}${panel('near', curves(s).slice(2), near, WORDS.carriedAlone)}`;
 };
 
-const cursorPath = (n: number): string => `M${px(x(clamp(n)))} ${MARGIN.top}V${HEIGHT - MARGIN.bottom}`;
+const names = (shown: readonly Curve[], reach: number): string =>
+  endLabels(
+    shown.map(({ key, slope }) => ({ className: key, words: WORDS.curves[key], y: y(REACH * slope, reach) })),
+    INSIDE,
+  );
+
+/** Each point let down on both axes. */
+const cursorPath = (shown: readonly Curve[], n: number, reach: number): string =>
+  shown.map((c) => dropPath([x(clamp(n)), y(clamp(n) * c.slope, reach)], INSIDE)).join('');
 const clamp = (n: number): number => Math.max(-REACH, Math.min(REACH, n));
 const mark = (panel: string, c: Curve, n: number, reach: number): string =>
   `<circle class="mark ${c.key}" data-mark="${panel}-${c.key}" r="5" cx="${px(x(clamp(n)))}" cy="${px(y(clamp(n) * c.slope, reach))}"/>`;
@@ -95,6 +105,8 @@ export const motionPlot = defineFigure({
   title: WORDS.title,
   threads: ['A', 'C'],
   quantities: ['n'],
+  chief: ['n'],
+  groups: { threads: ['A', 'C'] },
   state: (numbers) => {
     const pair = pairOf(numbers);
     return pair.ok ? good<State>({ ...pair.value, n: numbers.values.n }) : pair;
@@ -125,7 +137,9 @@ export const motionPlot = defineFigure({
   update: (stage, s, view) => {
     const both = axes(s, view);
     for (const key of ['wide', 'near'] as const) {
-      stage.querySelector(`[data-cursor="${key}"]`)?.setAttribute('d', cursorPath(s.n));
+      stage
+        .querySelector(`[data-cursor="${key}"]`)
+        ?.setAttribute('d', cursorPath(key === 'wide' ? curves(s) : curves(s).slice(2), s.n, both[key].reach));
       for (const c of curves(s)) {
         const dot = stage.querySelector(`[data-mark="${key}-${c.key}"]`);
         dot?.setAttribute('cx', px(x(clamp(s.n))));

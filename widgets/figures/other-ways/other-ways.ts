@@ -116,10 +116,12 @@ const draw = (s: WaysState, view: UnitView): string => {
     `<li><svg class="swatch" viewBox="0 0 26 14" aria-hidden="true"><path class="tip" d="M7 12l6 -9l6 9z"/></svg>${WORDS.tip}</li>` +
     `<li><svg class="swatch" viewBox="0 0 26 14" aria-hidden="true"><path class="roof" d="M0 7H26"/></svg>${roof}</li>` +
     `<li><svg class="swatch" viewBox="0 0 26 14" aria-hidden="true"><path class="measure" d="M3 3v8m0 -4h20m0 -4v8"/></svg>${size(10, view)}</li></ul>` +
-    `<div class="line-up" style="--all: ${px(together)}; --row: ${px(row)}">${s.ways.map((way) => stood(way, s, frame)).join('')}</div>` +
-    `<div class="five-ways">${s.ways.map((way) => card(way, s, view)).join('')}</div>`
+    `<div class="line-up" style="--all: ${px(together)}; --row: ${px(row)}">${s.ways.map((way) => stood(way, s, frame)).join('')}</div>`
   );
 };
+
+const readings = (s: WaysState, view: UnitView): string =>
+  `<div class="five-ways">${s.ways.map((way) => card(way, s, view)).join('')}</div>`;
 
 const least = (ways: readonly WholeWay[], of: (way: WholeWay) => number | undefined): WholeWay | undefined =>
   ways.reduce<WholeWay | undefined>((best, way) => {
@@ -163,9 +165,19 @@ export const otherWays = defineFigure({
   threads: ['thread', 'B', 'A', 'C'],
   quantities: QUANTITIES,
   texts: ['prices'],
+  chief: ['s_h', 'S_w', 'F'],
+  groups: {
+    threads: ['A', 'C', 'B', 'thread'],
+    wishes: ['H_w', 'theta_h'],
+    friction: ['mu'],
+    sizes: ['t_b', 'b_l', 'R_t'],
+    prices: ['prices'],
+  },
   state: waysState,
   draw,
   caption,
+  readings,
+  numbersName: WORDS.numbers,
   table: (s, view) => ({
     head: WORDS.head,
     rows: s.ways.map((way) => [

@@ -12,8 +12,8 @@ import { px } from '../kit/svg.ts';
 import type { Asked } from './ask.ts';
 
 export const WIDTH = 700;
-export const HEIGHT = 400;
-const BOX = { left: 62, right: 16, top: 30, bottom: 46 };
+export const HEIGHT = 444;
+const BOX = { left: 72, right: 16, top: 58, bottom: 62 };
 const ACROSS = WIDTH - BOX.left - BOX.right;
 const UP = HEIGHT - BOX.top - BOX.bottom;
 const GRAIN = 5;
@@ -186,7 +186,7 @@ export const scaffold = (f: Frame, view: UnitView): string => {
       const x = left + ACROSS * share(t, f.x);
       parts.push(
         `<path class="map-tick" d="M${px(x)} ${bottom}v5"/>`,
-        text(x, bottom + 19, sizeLabel(t, view), 'middle'),
+        text(x, bottom + 25, sizeLabel(t, view), 'middle'),
       );
       const y = bottom - UP * share(t, f.y);
       parts.push(`<path class="map-tick" d="M${left} ${px(y)}h-5"/>`, text(left - 8, y + 4, sizeLabel(t, view), 'end'));
@@ -200,7 +200,7 @@ export const scaffold = (f: Frame, view: UnitView): string => {
         text(right - 4, y + (motion < 0.3 ? -6 : 13), motionLabel(motion, view), 'end', ' data-equal'),
       );
     }
-    parts.push(text(right, HEIGHT - 8, WORDS.longerLead(unit), 'end'), text(8, 16, WORDS.shorterLead(unit), 'start'));
+    parts.push(text(right, HEIGHT - 8, WORDS.longerLead(unit), 'end'), text(8, 20, WORDS.shorterLead(unit), 'start'));
     return parts.join('');
   }
   const named: number[] = [];
@@ -208,9 +208,9 @@ export const scaffold = (f: Frame, view: UnitView): string => {
   for (const t of lengthTicks(f.x, view).sort((a, b) => Number(isDecade(b, view)) - Number(isDecade(a, view)))) {
     const x = left + ACROSS * share(t, f.x);
     parts.push(`<path class="equal${isDecade(t, view) ? ' decade' : ''}" d="M${px(x)} ${top}V${bottom}"/>`);
-    if (named.some((other) => Math.abs(other - x) < 47)) continue;
+    if (named.some((other) => Math.abs(other - x) < 84)) continue;
     named.push(x);
-    parts.push(text(x, bottom + 18, motionLabel(t, view), 'middle'));
+    parts.push(text(x, bottom + 25, motionLabel(t, view), 'middle'));
   }
   const yTicks = f.against === 'gain' ? ticksOf(f.y) : lengthTicks(f.y, view);
   for (const t of yTicks) {
@@ -218,7 +218,7 @@ export const scaffold = (f: Frame, view: UnitView): string => {
     const label = f.against === 'gain' ? numeral(t) : sizeLabel(t, view);
     parts.push(`<path class="map-tick" d="M${left} ${px(y)}h-5"/>`, text(left - 8, y + 4, label, 'end'));
   }
-  parts.push(text(8, 16, WORDS.upAxis[f.against](unit), 'start'), text(right, HEIGHT - 8, WORDS.motionPerTurn, 'end'));
+  parts.push(text(8, 20, WORDS.upAxis[f.against](unit), 'start'), text(right, HEIGHT - 8, WORDS.motionPerTurn, 'end'));
   return parts.join('');
 };
 

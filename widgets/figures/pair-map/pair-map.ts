@@ -113,12 +113,23 @@ const rowsOf = ({ answer }: Asked): readonly PairRow[] => {
 };
 
 const draw = (asked: State, view: UnitView): string => {
-  const { answer, against } = asked;
+  const { against } = asked;
   const { frame, svg } = asked.ground;
   const rows = rowsOf(asked);
   const first = rows[0];
   const [x, y] = first ? place(first, frame) : [0, 0];
   const ring = first ? `<circle class="ring" data-ring r="9" cx="${px(x)}" cy="${px(y)}"/>` : '';
+  const axes = against === 'the two leads' ? WORDS.leadAgainstLead : WORDS.againstMotion(against);
+  return (
+    `<div class="map-box" tabindex="0" role="group" aria-label="${WORDS.map}"><svg class="map" viewBox="0 0 ${WIDTH} ${HEIGHT}" role="img" aria-label="${WORDS.mapOf(axes)}">` +
+    `${scaffold(frame, view)}${svg}${wishMark(asked, frame, view)}${hitDots(asked, frame)}${ring}</svg></div>` +
+    `<ul class="legend map-key"><li><svg viewBox="0 0 34 10" aria-hidden="true"><path class="grain g0" d="M6 5h0"/><path class="grain g1" d="M15 5h0"/><path class="grain g2" d="M26 5h0"/></svg>${WORDS.grains}</li><li><svg viewBox="0 0 14 10" aria-hidden="true"><path class="hit" d="M7 5h0"/></svg>${WORDS.passes}</li><li><svg viewBox="0 0 20 20" aria-hidden="true"><circle class="ring" cx="10" cy="10" r="8"/></svg>${WORDS.ring}</li></ul>`
+  );
+};
+
+const readings = (asked: State, view: UnitView): string => {
+  const { answer } = asked;
+  const rows = rowsOf(asked);
   const heading =
     answer.kind === 'found'
       ? WORDS.pass(
@@ -127,13 +138,7 @@ const draw = (asked: State, view: UnitView): string => {
           answer.hits.length > rows.length ? rows.length : undefined,
         )
       : WORDS.nonePasses(rows.length > 1);
-  const axes = against === 'the two leads' ? WORDS.leadAgainstLead : WORDS.againstMotion(against);
-  return (
-    `<div class="map-box" tabindex="0" role="group" aria-label="${WORDS.map}"><svg class="map" viewBox="0 0 ${WIDTH} ${HEIGHT}" role="img" aria-label="${WORDS.mapOf(axes)}">` +
-    `${scaffold(frame, view)}${svg}${wishMark(asked, frame, view)}${hitDots(asked, frame)}${ring}</svg></div>` +
-    `<ul class="legend map-key"><li><svg viewBox="0 0 34 10" aria-hidden="true"><path class="grain g0" d="M6 5h0"/><path class="grain g1" d="M15 5h0"/><path class="grain g2" d="M26 5h0"/></svg>${WORDS.grains}</li><li><svg viewBox="0 0 14 10" aria-hidden="true"><path class="hit" d="M7 5h0"/></svg>${WORDS.passes}</li><li><svg viewBox="0 0 20 20" aria-hidden="true"><circle class="ring" cx="10" cy="10" r="8"/></svg>${WORDS.ring}</li></ul>` +
-    `${list(rows, frame, asked, view, heading)}`
-  );
+  return list(rows, asked.ground.frame, asked, view, heading);
 };
 
 const caption = (asked: State, view: UnitView): string => {
@@ -158,9 +163,22 @@ export const pairMap = defineFigure({
   quantities: QUANTITIES,
   choices: CHOSEN,
   texts: TEXTS,
+  chief: ['s_w', 'k', 'against'],
+  groups: {
+    kinds: ['hands', 'fitted', 't_l', 'd_least', 'd_most'],
+    wishes: ['q_w', 'dividers', 'S_w', 'q_X', 'F', 'sigma_a'],
+    drawer: ['drawer', 'taps', 'series'],
+    order: ['order'],
+  },
+  idle: ({ choices, values }) => [
+    ...(choices.fitted === 'in line' ? (['t_l'] as const) : []),
+    ...(values.F === 0 ? (['sigma_a'] as const) : []),
+  ],
   state: stateOf,
   draw,
   caption,
+  readings,
+  numbersName: WORDS.numbers,
   table: (asked, view) => {
     const { dividers } = asked.wish;
     const whole = dividers.every((k) => k === 1);
@@ -197,8 +215,10 @@ export const pairMap = defineFigure({
       ring?.setAttribute('cy', y);
     };
     const rowAt = (event: Event) => (event.target instanceof Element ? event.target.closest('[data-row]') : null);
-    stage.addEventListener('pointerover', (event) => point(rowAt(event)));
-    stage.addEventListener('focusin', (event) => point(rowAt(event)));
+    // The list stands in the foot of the figure.
+    const figure = stage.closest('figure') ?? stage;
+    figure.addEventListener('pointerover', (event) => point(rowAt(event)));
+    figure.addEventListener('focusin', (event) => point(rowAt(event)));
 
     const wanted = () => context.numbers().values.s_w;
     const follow = (event: PointerEvent) => {

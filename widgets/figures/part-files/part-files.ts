@@ -107,6 +107,7 @@ export const partFiles = defineFigure({
   threads: [],
   quantities: [],
   texts: ['adjuster'],
+  chief: ['adjuster'],
   state: stateOf,
   draw,
   caption: (s, view) => {

@@ -32,6 +32,7 @@ import { grouped, numeral, show, type UnitView } from '../../input/format.ts';
 import { defineFigure } from '../kit/figure.ts';
 import { chartSvg, numberAxis } from '../kit/plots/chart.ts';
 import { axisUnit, perMillimetre } from '../kit/plots/frame.ts';
+import { hatching } from '../kit/svg.ts';
 import { roundTicks } from '../kit/ticks.ts';
 import { lendWorkerScript, startBatch } from './run-batch.ts';
 
@@ -193,53 +194,63 @@ const picture = (s: State, view: UnitView): string => {
   const turnsAt = roundTicks((low * factor) / perTurn, (high * factor) / perTurn, 6).map((t) => t * perTurn);
   const { low: l5, middle: l50, high: l95 } = s.lost;
   const [q5, q50, q95] = [l5.play * factor, l50.play * factor, l95.play * factor];
-  return chartSvg({ width: WIDTH, height: HEIGHT, margin: MARGIN }, WORDS.plot, {
-    x: { domain: [low * factor, high * factor], label: null },
-    y: { ...numberAxis(0, tallest * 1.3, 4), tickFormat: (v: number) => `${numeral(v)} %` },
-    marks: [
-      Plot.gridY({ ticks: 4, className: 'grid' }),
-      Plot.rectY([{ x1: q5, x2: q95, y: tallest * 1.3 }], { x1: 'x1', x2: 'x2', y: 'y', className: 'spread' }),
-      Plot.rectY(bars, { x1: 'x1', x2: 'x2', y: 'y', className: 'bars', insetLeft: 0.5, insetRight: 0.5 }),
-      Plot.axisX({ ticks: 7, tickSize: 4, label: null, tickFormat: (v: number) => numeral(v) }),
-      Plot.axisX(turnsAt, {
-        anchor: 'top',
-        tickSize: 4,
-        label: null,
-        tickFormat: (v: number) => numeral(v / perTurn, v === 0 ? undefined : 4).replace(/\.?0+$/, ''),
-      }),
-      Plot.ruleY([0], { className: 'zero' }),
-      Plot.ruleX([q5, q95], { className: 'edge', strokeDasharray: '5 4' }),
-      Plot.ruleX([q50], { className: 'median' }),
-      // Three rows' worth of words in two, so that a narrow spread does not set them on top of each other.
-      Plot.text([{ x: q5, text: WORDS.places.low }], {
-        x: 'x',
-        text: 'text',
-        frameAnchor: 'top',
-        dy: 5,
-        dx: -5,
-        textAnchor: 'end',
-        className: 'edge-name',
-      }),
-      Plot.text([{ x: q95, text: WORDS.places.high }], {
-        x: 'x',
-        text: 'text',
-        frameAnchor: 'top',
-        dy: 5,
-        dx: 5,
-        textAnchor: 'start',
-        className: 'edge-name',
-      }),
-      Plot.text([{ x: q50, text: WORDS.places.middle }], {
-        x: 'x',
-        text: 'text',
-        frameAnchor: 'top',
-        dy: 28,
-        dx: 5,
-        textAnchor: 'start',
-        className: 'edge-name',
-      }),
-    ],
-  });
+  return `<svg class="hatches" width="0" height="0" aria-hidden="true"><defs>${hatching('batch-spread', 45, 6)}</defs></svg>${chartSvg(
+    { width: WIDTH, height: HEIGHT, margin: MARGIN },
+    WORDS.plot,
+    {
+      x: numberAxis(low * factor, high * factor, 7),
+      y: { ...numberAxis(0, tallest * 1.3, 4), tickFormat: (v: number) => `${numeral(v)} %` },
+      marks: [
+        Plot.rectY([{ x1: q5, x2: q95, y: tallest * 1.3 }], {
+          x1: 'x1',
+          x2: 'x2',
+          y: 'y',
+          className: 'spread',
+          fill: 'url(#batch-spread)',
+        }),
+        Plot.rectY(bars, { x1: 'x1', x2: 'x2', y: 'y', className: 'bars', insetLeft: 0.5, insetRight: 0.5 }),
+        Plot.axisX(turnsAt, {
+          anchor: 'top',
+          tickSize: -5,
+          tickPadding: 11,
+          label: null,
+          tickFormat: (v: number) => numeral(v / perTurn, v === 0 ? undefined : 4).replace(/\.?0+$/, ''),
+        }),
+        Plot.ruleY([0], { className: 'zero' }),
+        Plot.ruleX([q5, q95], { className: 'edge', strokeDasharray: '5 4' }),
+        Plot.ruleX([q50], { className: 'median' }),
+        // Three rows' worth of words in two, so that a narrow spread does not set them on top of each other.
+        Plot.text([{ x: q5, text: WORDS.places.low }], {
+          x: 'x',
+          text: 'text',
+          frameAnchor: 'top',
+          dy: 9,
+          dx: -5,
+          textAnchor: 'end',
+          className: 'edge-name',
+        }),
+        Plot.text([{ x: q95, text: WORDS.places.high }], {
+          x: 'x',
+          text: 'text',
+          frameAnchor: 'top',
+          dy: 9,
+          dx: 5,
+          textAnchor: 'start',
+          className: 'edge-name',
+        }),
+        Plot.text([{ x: q50, text: WORDS.places.middle }], {
+          x: 'x',
+          text: 'text',
+          frameAnchor: 'top',
+          dy: 40,
+          dx: 5,
+          textAnchor: 'start',
+          className: 'edge-name',
+        }),
+      ],
+    },
+    ['right'],
+  )}`;
 };
 
 const rowsOf = (s: State, view: UnitView): [name: string, play: string, steps: string, turns: string][] =>
@@ -295,16 +306,19 @@ export const playBatchFigure = defineFigure({
   threads: ['A', 'C'],
   quantities: ['n_a', 'C_p', 'n_s', 'k'],
   choices: ['law'],
+  chief: ['law', 'C_p'],
+  groups: { threads: ['A', 'C'], batch: ['n_a', 'n_s'], steps: ['k'] },
+  idle: ({ choices }) => (choices.law === 'uniform' ? ['C_p'] : []),
   state: stateOf,
   draw: (s, view) => {
     const unit = axisUnit(s.drawn.histogram.to, view);
     return (
       `<p class="panel-name" data-batch="drawn">${WORDS.above(drawnWords(s), unit)}</p>` +
       `<div class="plot-box">${picture(s, view)}</div>` +
-      `<div class="batch-controls" data-batch="controls" hidden><button type="button" data-batch="start" data-key="start">${WORDS.draw(grouped(s.asked.settings.count))}</button><button type="button" data-batch="stop" data-key="stop" hidden>${WORDS.stop}</button><progress data-batch="progress" max="1" value="0" aria-label="${WORDS.progress}" hidden></progress><p data-batch="told" role="status"></p></div>` +
-      resultTable(s, view)
+      `<div class="batch-controls" data-batch="controls" hidden><button type="button" data-batch="start" data-key="start">${WORDS.draw(grouped(s.asked.settings.count))}</button><button type="button" data-batch="stop" data-key="stop" hidden>${WORDS.stop}</button><progress data-batch="progress" max="1" value="0" aria-label="${WORDS.progress}" hidden></progress><p data-batch="told" role="status"></p></div>`
     );
   },
+  readings: resultTable,
   caption: (s, view) => {
     const motion = ({ play }: Lost) => show(play, { shown: 'motion', digits: 3 }, view);
     const { low, middle, high } = s.lost;

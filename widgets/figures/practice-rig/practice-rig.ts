@@ -175,6 +175,18 @@ export const practiceRig = defineFigure({
   title: WORDS.title,
   threads: ['A', 'C'],
   quantities: QUANTITIES,
+  chief: ['eps_gA', 'eps_gC', 's_g'],
+  groups: {
+    threads: ['A', 'C', 'k'],
+    readings: ['n_o', 'N_r', 'n_s'],
+    phases: ['a_A', 'phi_A', 'a_C', 'phi_C'],
+    play: ['j_A', 'j_C', 'Q_pc'],
+    guide: ['Q_f', 'u_g'],
+  },
+  idle: ({ values }) => [
+    ...(values.a_A === 0 ? (['phi_A'] as const) : []),
+    ...(values.a_C === 0 ? (['phi_C'] as const) : []),
+  ],
   state: rigOf,
   draw,
   caption,

@@ -144,6 +144,14 @@ export const printedSpring = defineFigure({
   threads: [],
   quantities: SPRING_QUANTITIES,
   choices: ['plastic', 'ranked'],
+  chief: ['F_k', 'S_w', 'plastic'],
+  groups: {
+    spring: ['u_f', 'N_f', 'r_k'],
+    sizes: ['l_f', 'w_f', 'b_f'],
+    lengths: ['w_l', 't_e'],
+    law: ['E_f', 'eps_m', 'q_r', 't'],
+    order: ['ranked'],
+  },
   state: stateOf,
   draw,
   mount: (stage, context) => {

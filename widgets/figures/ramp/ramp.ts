@@ -21,9 +21,8 @@ import { numeral, show, type UnitView, withSign } from '../../input/format.ts';
 import { reasonOf } from '../../words/reason.ts';
 import { defineFigure, type NumbersOf } from '../kit/figure.ts';
 import { knobSvg, mountKnob, updateKnob } from '../kit/knob.ts';
-import { type LiveFigure, readoutHtml, updateReadout } from '../kit/readout.ts';
-import type { Point } from '../kit/svg.ts';
-import { polyline, px } from '../kit/svg.ts';
+import { type LiveFigure, readoutHtml } from '../kit/readout.ts';
+import { arrowheads, dimensionLine, type Point, polyline, px } from '../kit/svg.ts';
 import { crestLines, opposite, threadEdge } from '../kit/thread-outline.ts';
 
 const WIDTH = 640;
@@ -73,9 +72,9 @@ interface Frame {
 /** Cylinder left, ramp right, one scale for both. */
 const frameOf = (s: State): Frame => {
   const length = Math.max(2.2 * s.thread.L, 1.1 * s.thread.d);
-  const scale = Math.min((WIDTH - 210) / (s.thread.d + s.round), (HEIGHT - 60) / length);
+  const scale = Math.min((WIDTH - 226) / (s.thread.d + s.round), (HEIGHT - 60) / length);
   const used = (s.thread.d + s.round) * scale;
-  const left = (WIDTH - 210 - used) / 2 + 10;
+  const left = (WIDTH - 226 - used) / 2 + 10;
   return {
     scale,
     axis: left + (s.thread.d / 2) * scale,
@@ -123,16 +122,16 @@ const draw = (s: State, view: UnitView): string => {
   const size = (value: number) => show(value, { shown: 'size', digits: 4 }, view);
   const top = f.floor - f.length * f.scale - 14;
   return (
-    `<svg class="ramp-view" viewBox="0 ${px(top)} ${WIDTH} ${px(HEIGHT - top)}" role="img" aria-label="${WORDS.drawing(s.thread.designation)}">` +
+    `<svg class="ramp-view" viewBox="0 ${px(top)} ${WIDTH} ${px(HEIGHT - top)}" role="img" aria-label="${WORDS.drawing(s.thread.designation)}">${arrowheads('ramp-head')}` +
     `<path class="part turned solid" d="${polyline(right)}${polyline([...left].reverse()).replace('M', 'L')}Z"/><path class="crests" d="${crests}"/>` +
     `<path class="axis" d="M${px(f.axis)} ${px(top + 2)}V${HEIGHT - 4}"/>` +
     `${starts}<path class="ramp-fill" d="M${px(toe)} ${px(f.floor)}L${px(heel)} ${px(f.floor)}L${px(heel)} ${px(peak)}Z"/>` +
     `<path class="ramp-line" d="M${px(toe)} ${px(f.floor)}L${px(heel)} ${px(peak)}"/>` +
-    `<g class="dimension" data-sym="C_2"><path d="M${px(f.foot)} ${f.floor + 10}H${px(f.foot + s.round * f.scale)}M${px(f.foot)} ${f.floor + 5}v10M${px(f.foot + s.round * f.scale)} ${f.floor + 5}v10"/><text x="${px(f.foot + (s.round * f.scale) / 2)}" y="${f.floor + 26}" text-anchor="middle">${WORDS.onceRound(size(s.round))}</text></g>` +
+    `<g class="dimension" data-sym="C_2"><path class="arrow" d="M${px(f.foot)} ${f.floor + 4}v12M${px(f.foot + s.round * f.scale)} ${f.floor + 4}v12"/>${dimensionLine([f.foot, f.floor + 11], [f.foot + s.round * f.scale, f.floor + 11], 'ramp-head')}<text x="${px(f.foot + (s.round * f.scale) / 2)}" y="${f.floor + 26}" text-anchor="middle">${WORDS.onceRound(size(s.round))}</text></g>` +
     `<g class="dimension" data-sym="L">${leadMark(heel, f, s, size(s.thread.L))}</g>` +
     `<text data-sym="lambda" x="${px((toe + heel) / 2)}" y="${px(Math.min(peak, f.floor - 14) - 12 - (s.thread.N - 1) * s.thread.P * f.scale)}" text-anchor="middle">${WORDS.leadAngle(`${numeral((s.lambda * 180) / Math.PI, 3)}°`)}</text>` +
     `<path class="join" data-join d="${joinPath(w)}"/><circle class="walker" data-walk="cylinder" r="6" cx="${px(w.cylinder[0])}" cy="${px(w.cylinder[1])}"/><circle class="walker" data-walk="ramp" r="6" cx="${px(w.ramp[0])}" cy="${px(w.ramp[1])}"/></svg>` +
-    `<div class="ramp-side">${knobSvg(s.n, 'knob', STEPS, WORDS.knob)}${readoutHtml(readout(s, view))}</div>`
+    `<div class="ramp-side">${knobSvg(s.n, 'knob', STEPS, WORDS.knob)}</div>`
   );
 };
 
@@ -146,7 +145,7 @@ const leadMark = (heel: number, f: Frame, s: State, text: string): string => {
     .map((t, i) => (i === 0 ? t : `(${t}`));
   const at = px(x + (right ? 8 : -8));
   const spans = lines.map((t, i) => `<tspan x="${at}" dy="${i === 0 ? 0 : '1.2em'}">${t}</tspan>`).join('');
-  return `<path d="M${px(x)} ${f.floor}V${px(peak)}M${px(x - 5)} ${f.floor}h10M${px(x - 5)} ${px(peak)}h10"/><text y="${px((f.floor + peak) / 2 + 5 - (lines.length - 1) * 9)}" text-anchor="${right ? 'start' : 'end'}">${spans}</text>`;
+  return `<path class="arrow" d="M${px(x - 6)} ${f.floor}h12M${px(x - 6)} ${px(peak)}h12"/>${dimensionLine([x, f.floor], [x, peak], 'ramp-head')}<text y="${px((f.floor + peak) / 2 + 5 - (lines.length - 1) * 9)}" text-anchor="${right ? 'start' : 'end'}">${spans}</text>`;
 };
 
 const joinPath = (w: ReturnType<typeof walk>): string => `M${px(w.cylinder[0])} ${px(w.cylinder[1])}H${px(w.ramp[0])}`;
@@ -162,8 +161,10 @@ export const ramp = defineFigure({
   title: WORDS.title,
   threads: ['thread'],
   quantities: ['theta'],
+  chief: ['theta', 'thread'],
   state: stateOf,
   draw,
+  readings: (s, view) => readoutHtml(readout(s, view)),
   caption: ({ thread, theta, z }, view) => {
     const size = (v: number) => show(v, { shown: 'size' }, view);
     return WORDS.caption({
@@ -193,7 +194,7 @@ export const ramp = defineFigure({
       write: (n) => context.set('theta', turns(n) * 2 * Math.PI),
       steps: () => STEPS,
     }),
-  update: (stage, s, view) => {
+  update: (stage, s) => {
     const w = walk(s, frameOf(s));
     for (const key of ['cylinder', 'ramp'] as const) {
       const dot = stage.querySelector(`[data-walk="${key}"]`);
@@ -203,6 +204,5 @@ export const ramp = defineFigure({
     }
     stage.querySelector('[data-join]')?.setAttribute('d', joinPath(w));
     updateKnob(stage, s.n);
-    updateReadout(stage, readout(s, view));
   },
 });

@@ -13,9 +13,8 @@ import { defineFigure } from '../kit/figure.ts';
 import { knobSvg, mountKnob, updateKnob } from '../kit/knob.ts';
 import { chartSvg, numberAxis } from '../kit/plots/chart.ts';
 import { axisUnit, legendItem, legendKey, perMillimetre } from '../kit/plots/frame.ts';
-import { type LiveFigure, readoutHtml, updateReadout } from '../kit/readout.ts';
-import type { Point } from '../kit/svg.ts';
-import { polyline, px } from '../kit/svg.ts';
+import { type LiveFigure, readoutHtml } from '../kit/readout.ts';
+import { arrowheads, type Point, polyline, px } from '../kit/svg.ts';
 import { joined, type Trace, traceThrough } from './runs.ts';
 
 declare module '../../engine/kernel/result.ts' {
@@ -26,7 +25,7 @@ declare module '../../engine/kernel/result.ts' {
 
 const WIDTH = 430;
 const HEIGHT = 310;
-const MARGIN = { top: 18, right: 14, bottom: 36, left: 58 };
+const MARGIN = { top: 34, right: 12, bottom: 26, left: 58 };
 const FLATS = 6;
 /** Reversals a trail may have before it starts afresh, so that a frame stays short. */
 const MOST_REVERSALS = 60;
@@ -74,7 +73,7 @@ const MOST_LOST = 590;
 const axisOf = (s: State, view: UnitView) => {
   const all = CASES.flatMap((c) => s.loops[c].reading);
   const [low, high] = [Math.min(0, ...all), Math.max(0, ...all)];
-  const room = Math.max((high - low) * 0.06, 1e-6);
+  const room = Math.max((high - low) * 0.14, 1e-6);
   const unit = axisUnit(Math.max(high, -low), view);
   return { low: low - room, high: high + room, unit, factor: perMillimetre(unit) };
 };
@@ -91,20 +90,50 @@ const axes = (s: State, a: Axis): string =>
   chartSvg({ width: WIDTH, height: HEIGHT, margin: MARGIN }, WORDS.plot, {
     x: numberAxis(0, s.out, 8),
     y: numberAxis(a.low * a.factor, a.high * a.factor, 6),
-    marks: [Plot.gridY({ ticks: 6, className: 'grid' }), Plot.ruleY([0], { className: 'zero' })],
+    marks: [Plot.ruleY([0], { className: 'zero' })],
   });
 
-/** The turns lost as a measure line from the reversal, as far as the paper goes. */
+/** The turns lost as a dimension from the reversal, as far as the paper goes, with their number. */
 const lostMark = (s: State, a: Axis): string => {
   const from = x(s.out, s.out);
   const to = x(Math.max(0, s.out - s.play.lost), s.out);
-  const at = y(Math.max(...s.loops.loose.reading.map((z) => z * Math.sign(s.play.Delta))) * Math.sign(s.play.Delta), a);
-  const off = s.play.Delta > 0 ? -7 : 7;
-  return `M${px(from)} ${px(at + off - 4)}v8M${px(from)} ${px(at + off)}H${px(to)}${s.play.lost <= s.out ? `M${px(to)} ${px(at + off - 4)}v8` : `m7 -4l-7 4l7 4`}`;
+  const top = Math.sign(s.play.Delta);
+  const at = y(Math.max(...s.loops.loose.reading.map((z) => z * top)) * top, a) - 11 * top;
+  const ends = s.play.lost <= s.out ? `M${px(to)} ${px(at - 5)}v10` : '';
+  // Between its ends there is room for heads and number, or else both stand left of it.
+  const wide = from - to > 24;
+  const words = WORDS.lostOnReversal(numeral(s.play.lost, 3));
+  return (
+    `<path class="arrow" d="M${px(from)} ${px(at - 5)}v10${ends}"/><path class="arrow lost" d="M${px(from)} ${px(at)}H${px(to)}"${wide ? ` marker-start="url(#loop-head)"${s.play.lost <= s.out ? ' marker-end="url(#loop-head)"' : ''}` : ''}/>` +
+    `<text class="value clear" x="${px(Math.max(MARGIN.left + 8, (from + to) / 2))}" y="${px(at + (top > 0 ? -6 : 20))}" text-anchor="${(from + to) / 2 > (2 * MARGIN.left + WIDTH) / 3 ? 'end' : 'start'}">${words}</text>`
+  );
+};
+
+/** Which way round the loop of friction alone goes: an arrow on its way out and one on its way back. */
+const waysRound = (s: State, a: Axis): string => {
+  const { n, reading } = s.loops.loose;
+  const third = (n.length - 1) / 3;
+  return [0.72, 1.72]
+    .map((share) => {
+      const [from, to] = [share * third - 1, share * third + 1].map((i) => {
+        const k = Math.min(n.length - 1, Math.max(0, Math.round(i)));
+        return [x(n[k] ?? 0, s.out), y(reading[k] ?? 0, a)] as const;
+      }) as [Point, Point];
+      const length = Math.hypot(to[0] - from[0], to[1] - from[1]) || 1;
+      const [ux, uy] = [(to[0] - from[0]) / length, (to[1] - from[1]) / length];
+      const end: Point = [from[0] + 22 * ux, from[1] + 22 * uy];
+      // Beside the line, on the inside of the loop, which lies clockwise of the way it is gone where the net lead is plus.
+      const [ox, oy] = [-uy * -9 * Math.sign(s.play.Delta), ux * -9 * Math.sign(s.play.Delta)];
+      return `<path class="arrow strong way-round" d="M${px(from[0] + ox)} ${px(from[1] + oy)}L${px(end[0] + ox)} ${px(end[1] + oy)}" marker-end="url(#loop-head)"/>`;
+    })
+    .join('');
 };
 
 /** Turns done on a stage so far, by the stage; it goes with the page. */
 const trails = new WeakMap<HTMLElement, { key: string; stations: readonly number[] }>();
+
+/** Where a state stands after the turning that led to it. */
+const turned = new WeakMap<State, Readonly<Record<Case, Trace>>>();
 
 const readout = (s: State, now: Readonly<Record<Case, Trace>>, view: UnitView): LiveFigure[] => {
   const motion = (z: number) => withSign(show(z, { shown: 'motion', digits: 4 }, view));
@@ -125,6 +154,8 @@ export const reversalLoop = defineFigure({
   quantities: ['n_o', 'n', 'Q_pc', 'Q_f', 'c_mA', 'c_mC'],
   setElsewhere: ['c_mA', 'c_mC'],
   choices: ['pieces'],
+  chief: ['n', 'n_o', 'Q_pc'],
+  groups: { threads: ['A', 'C'], pieces: ['pieces'], friction: ['Q_f'] },
   state: (numbers): Result<State> => {
     const play = pairPlay(numbers);
     if (!play.ok) return play;
@@ -156,13 +187,18 @@ export const reversalLoop = defineFigure({
       `<svg class="plot-marks" viewBox="0 0 ${WIDTH} ${HEIGHT}" role="img" aria-label="${WORDS.loops}">` +
       `<path class="trail" data-trail="loose"/><path class="trail" data-trail="loaded"/>` +
       `<path class="curve loose" data-loop="loose" d="${line(s.loops.loose, s, a)}"/><path class="curve loaded" data-loop="loaded" d="${line(s.loops.loaded, s, a)}"/>` +
-      `<path class="lost" d="${lostMark(s, a)}"/>` +
+      `${arrowheads('loop-head')}${waysRound(s, a)}${lostMark(s, a)}` +
       `<circle class="mark loose" data-dot="loose" r="5" cx="${px(x(0, s.out))}" cy="${px(y(0, a))}"/><rect class="mark loaded" data-dot="loaded" width="9" height="9" x="${px(x(0, s.out) - 4.5)}" y="${px(y(0, a) - 4.5)}"/></svg></div>` +
       `<p class="x-name">${WORDS.turnsClockwise}</p></div>` +
-      `<div class="loop-side">${knobSvg(s.n, 'hexagon', FLATS, WORDS.knob)}<p class="turners"><button type="button" data-go="back" data-key="back">${WORDS.back}</button><button type="button" data-go="out" data-key="out">${WORDS.out}</button><button type="button" class="plain" data-go="clear" data-key="clear">${WORDS.clear}</button></p>` +
-      `${readoutHtml([...readout(s, s.start, view), [WORDS.lost, WORDS.lostTurns(numeral(s.play.lost, 3))], [WORDS.inFlats, numeral(s.flatsLost, 3)]])}</div>`
+      `<div class="loop-side">${knobSvg(s.n, 'hexagon', FLATS, WORDS.knob)}<p class="turners"><button type="button" data-go="back" data-key="back">${WORDS.back}</button><button type="button" data-go="out" data-key="out">${WORDS.out}</button><button type="button" class="plain" data-go="clear" data-key="clear">${WORDS.clear}</button></p></div>`
     );
   },
+  readings: (s, view) =>
+    readoutHtml([
+      ...readout(s, turned.get(s) ?? s.start, view),
+      [WORDS.lost, WORDS.lostTurns(numeral(s.play.lost, 3))],
+      [WORDS.inFlats, numeral(s.flatsLost, 3)],
+    ]),
   caption: (s, view) => {
     const width = (c: Case) => {
       // Between the way out and the way back, half way along.
@@ -267,6 +303,6 @@ export const reversalLoop = defineFigure({
       }
     }
     updateKnob(stage, s.n);
-    updateReadout(stage, readout(s, now.value, view));
+    turned.set(s, now.value);
   },
 });

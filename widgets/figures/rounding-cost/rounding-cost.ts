@@ -104,6 +104,7 @@ export const roundingCost = defineFigure({
   title: WORDS.title,
   threads: ['A', 'C'],
   quantities: [],
+  chief: ['A', 'C'],
   state: ({ threads }) => stateOf(threads),
   draw,
   caption: (s, view) => {

@@ -14,7 +14,7 @@ import { extentsOf, type Frame, frameIn, namesAt, partsHtml, pictureOf, updatePa
 import { dialReading, dialScale, dialSvg, updateDial } from '../kit/dial.ts';
 import { defineFigure, type NumbersOf } from '../kit/figure.ts';
 import { knobSvg, mountKnob, updateKnob } from '../kit/knob.ts';
-import { type LiveFigure, readoutHtml, updateReadout } from '../kit/readout.ts';
+import { type LiveFigure, readoutHtml } from '../kit/readout.ts';
 import { hatchings, px } from '../kit/svg.ts';
 
 declare module '../../engine/kernel/result.ts' {
@@ -90,8 +90,7 @@ const draw = (s: State, view: UnitView): string => {
     `<div class="section-view"><svg class="section" viewBox="0 0 ${WIDTH} ${HEIGHT}" role="img" aria-label="${WORDS.drawing(s.arrangement, s.A.designation, s.C.designation)}">` +
     `${hatchings('section')}${partsHtml(paint(s), 'section', { base: 'L_A', turned: 'n' })}` +
     `<path class="axis" d="M${AXIS} 4V${HEIGHT - 4}"/>${names(s)}${tracks(s)}</svg></div>` +
-    `<div class="section-side">${knobSvg(s.n, 'hexagon', FLATS, WORDS.knob)}${dialSvg(s.carried, scale, WORDS.dial)}` +
-    `${readoutHtml(readout(s, view))}</div>`
+    `<div class="section-side">${knobSvg(s.n, 'hexagon', FLATS, WORDS.knob)}${dialSvg(s.carried, scale, WORDS.dial)}</div>`
   );
 };
 
@@ -116,12 +115,19 @@ const TRACKS = [
   ['carried', 'z_c', 414],
 ] as const;
 
+/** A name along its track, on the narrowest page. */
+const LONGEST_NAME = 146;
+
+/** As far as the drawn turns carry the fastest part, and no farther. */
+const reachOf = (s: State): number => Math.min(190, DRAWN_TURNS * Math.max(s.A.L, s.C.L) * s.frame.scale + 12);
+
 const tracks = (s: State): string => {
   const mid = HEIGHT / 2;
+  const reach = reachOf(s);
   const columns = TRACKS.map(
     ([key, symbol, x]) =>
-      `<g class="track ${key}" data-sym="${symbol}"><path class="rail" d="M${x} 40V${HEIGHT - 40}"/><path class="zero" d="M${x - 9} ${mid}h18"/>` +
-      `<path class="move" data-track="${key}" d="${arrow(x, mid, s[key] * s.frame.scale)}"/><text transform="translate(${x + 4} ${HEIGHT - 44}) rotate(-90)" class="track-name" dy="-8">${WORDS.parts[key]}</text></g>`,
+      `<g class="track ${key}" data-sym="${symbol}"><path class="rail" d="M${x} ${px(mid - reach)}V${px(mid + reach)}"/><path class="zero" d="M${x - 9} ${mid}h18"/>` +
+      `<path class="move" data-track="${key}" d="${arrow(x, mid, s[key] * s.frame.scale)}"/><text transform="translate(${x} ${px(Math.min(mid + reach + 10, HEIGHT - LONGEST_NAME))}) rotate(-90)" class="track-name" text-anchor="end" dy="0.35em">${WORDS.parts[key]}</text></g>`,
   );
   return columns.join('');
 };
@@ -169,9 +175,12 @@ export const section = defineFigure({
   threads: ['A', 'C'],
   quantities: ['n'],
   choices: ['arrangement', 'lock'],
+  chief: ['n', 'lock'],
+  groups: { threads: ['A', 'C'], arrangement: ['arrangement'] },
   state: stateOf,
   draw,
   caption,
+  readings: (s, view) => readoutHtml(readout(s, view)),
   table: (s, view) => {
     const rows = Array.from({ length: 2 * DRAWN_TURNS + 1 }, (_, i) => i - DRAWN_TURNS);
     return {
@@ -198,6 +207,5 @@ export const section = defineFigure({
     for (const [key, , y] of places(s)) stage.querySelector(`[data-name="${key}"]`)?.setAttribute('y', px(y));
     updateKnob(stage, s.n);
     updateDial(stage, s.carried, dialScale(s.perTurn, view));
-    updateReadout(stage, readout(s, view));
   },
 });

@@ -17,6 +17,7 @@ import {
 } from '../../engine/index.ts';
 import { numeral, show } from '../../input/format.ts';
 import { defineFigure, type NumbersOf } from '../kit/figure.ts';
+import { frameBox } from '../kit/plot-box.ts';
 import type { Point } from '../kit/svg.ts';
 import { polyline, px } from '../kit/svg.ts';
 import { evenly, roundTicks } from '../kit/ticks.ts';
@@ -144,7 +145,7 @@ const draw = (s: State): string => {
   const grid = roundTicks(0, f.top, 5)
     .map(
       (F) =>
-        `<path class="grid-line" d="M${LEFT} ${px(f.y(F))}H${RIGHT}"/><text x="${LEFT - 8}" y="${px(f.y(F) + 4)}" text-anchor="end">${numeral(Number(F.toPrecision(6)))}</text>`,
+        `<text x="${LEFT - 8}" y="${px(f.y(F) + 4)}" text-anchor="end">${numeral(Number(F.toPrecision(6)))}</text>`,
     )
     .join('');
   // Names of times keep apart, in the letters of a narrow screen too: one that would touch the name before it is left out.
@@ -157,9 +158,14 @@ const draw = (s: State): string => {
       const left = atEnd ? at - width : at - width / 2;
       const named = left > taken;
       if (named) taken = left + width + 8;
-      return `<path class="tick" d="M${px(at)} ${FLOOR}v6"/>${named ? `<text x="${px(at)}" y="${FLOOR + 23}" text-anchor="${atEnd ? 'end' : 'middle'}">${name}</text>` : ''}`;
+      return `${named ? `<text x="${px(at)}" y="${FLOOR + 23}" text-anchor="${atEnd ? 'end' : 'middle'}">${name}</text>` : ''}`;
     })
     .join('');
+  const box = frameBox(
+    { left: LEFT, right: RIGHT, top: TOP, floor: FLOOR },
+    TIMES.filter(([t]) => t >= f.t1 && t <= f.t2).map(([t]) => f.x(t)),
+    roundTicks(0, f.top, 5).map(f.y),
+  );
   const xEnd = f.x(s.life);
   const endLeft = xEnd > (LEFT + RIGHT) / 2;
   const needed = f.y(s.needed);
@@ -175,9 +181,9 @@ const draw = (s: State): string => {
     .join('');
   return (
     `<p class="panel-name">${WORDS.panel}</p><svg class="days-chart" viewBox="0 0 ${WIDTH} ${HEIGHT}" role="img" aria-label="${WORDS.drawing}">` +
-    `${grid}${foot}<path class="axis-line" d="M${LEFT} ${FLOOR}H${RIGHT}"/>` +
-    `<path class="needed" d="M${LEFT} ${px(needed)}H${RIGHT}"/><text class="needed-name" x="${LEFT + 6}" y="${px(needed + 16 > FLOOR - 4 ? needed - 6 : needed + 16)}">${WORDS.mustBeLeft}</text>` +
-    `<path class="end-line" d="M${px(xEnd)} ${TOP - 6}V${FLOOR}"/><text class="end-name" x="${px(endLeft ? xEnd - 7 : xEnd + 7)}" y="${TOP + 5}" text-anchor="${endLeft ? 'end' : 'start'}">${WORDS.endOfLife}</text>` +
+    `${grid}${foot}${box}` +
+    `<path class="needed" d="M${LEFT} ${px(needed)}H${RIGHT}"/><text class="needed-name clear" x="${LEFT + 6}" y="${px(needed + 16 > FLOOR - 4 ? needed - 6 : needed + 16)}">${WORDS.mustBeLeft}</text>` +
+    `<path class="end-line" d="M${px(xEnd)} ${TOP}V${FLOOR}"/><path class="cursor-line" d="M${LEFT} ${px(f.y(s.left))}H${px(xEnd)}"/><text class="end-name clear" x="${px(endLeft ? xEnd - 7 : xEnd + 7)}" y="${TOP + 18}" text-anchor="${endLeft ? 'end' : 'start'}">${WORDS.endOfLife}</text>` +
     `<path class="days-curve" d="${known}"/>${guess === '' ? '' : `<path class="days-curve guess" d="${guess}"/>`}${readings}${crossing}` +
     `<circle class="end-mark" data-left cx="${px(xEnd)}" cy="${px(f.y(s.left))}" r="6"/></svg><p class="x-name">${WORDS.timeAxis}</p>` +
     `<p class="chain-verdict ${lasts(s) ? 'seated' : 'lets-go'}">${WORDS.verdict(lasts(s), force(s.left), time(s.life), force(s.needed))}</p>`
@@ -190,6 +196,9 @@ export const springDays = defineFigure({
   threads: [],
   quantities: QUANTITIES,
   choices: ['retention'],
+  chief: ['retention', 'F_0', 'q_r'],
+  groups: { readings: ['t_r1', 'F_r1', 't_r2', 'F_r2'], law: ['t_0'], need: ['t', 'F_p'] },
+  idle: ({ choices }) => (choices.retention === 'stated' ? ['t_r1', 'F_r1', 't_r2', 'F_r2'] : ['F_0', 'q_r']),
   state: stateOf,
   draw,
   caption: (s) =>

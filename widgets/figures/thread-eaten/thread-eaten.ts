@@ -94,6 +94,8 @@ export const threadEatenFigure = defineFigure({
   title: WORDS.title,
   threads: ['A', 'C'],
   quantities: ['S_w', 'X_A', 'X_C'],
+  chief: ['S_w', 'A', 'C'],
+  groups: { lengths: ['X_A', 'X_C'] },
   state: stateOf,
   draw,
   caption: (s, view) => {

@@ -8,6 +8,7 @@ import { WORDS } from '#words/figures/thread-limits.ts';
 import { at, largestNutRoot } from '../../engine/index.ts';
 import { escapeText } from '../../input/escape.ts';
 import { type Profile, profileEdge } from '../kit/limit-profile.ts';
+import { spaced } from '../kit/plot-box.ts';
 import type { Point } from '../kit/svg.ts';
 import { polygon, polyline, px } from '../kit/svg.ts';
 import type { State } from './state.ts';
@@ -94,7 +95,7 @@ const lensOf = (s: State, f: Four, scale: number): { lens: string; magnified: nu
   const order = [...levels].sort((a, b) => b.r - a.r);
   const spread = spaced(
     order.map((l) => y(l.r)),
-    17,
+    22,
     12,
     LENS.height - 12,
   );
@@ -113,13 +114,4 @@ const lensOf = (s: State, f: Four, scale: number): { lens: string; magnified: nu
     `${leaders}${span('least', 232, screw.pitch.max / 2, nut.pitch.min / 2)}${span('most', 266, screw.pitch.min / 2, nut.pitch.max / 2)}` +
     `<circle class="lens-rim" cx="${LENS.x}" cy="${LENS.y}" r="${LENS.r}"/></svg>`;
   return { lens, magnified };
-};
-
-/** Rising places moved apart to at least `apart`, kept between two ends. */
-const spaced = (places: readonly number[], apart: number, low: number, high: number): number[] => {
-  const out = [...places];
-  for (let i = 0; i < out.length; i++) out[i] = Math.max(at(out, i), i === 0 ? low : at(out, i - 1) + apart);
-  for (let i = out.length - 1; i >= 0; i--)
-    out[i] = Math.min(at(out, i), i === out.length - 1 ? high : at(out, i + 1) - apart);
-  return out;
 };

@@ -96,8 +96,9 @@ export interface Row {
 
 export const rowsOf = ({ screw, nut }: State, view: UnitView): readonly Row[] => {
   const by = (basis: Basis, standard: string) => ({
-    basis: basis === 'table' ? WORDS.byTable(standard) : WORDS.byFormula(standard),
-    byFormula: basis !== 'table',
+    basis:
+      basis === 'measured' ? WORDS.asMeasured : basis === 'table' ? WORDS.byTable(standard) : WORDS.byFormula(standard),
+    byFormula: basis === 'formula',
   });
   const zone = (diameter: string, z: ExternalLimits['pitch'], standard: string): Row => ({
     diameter,

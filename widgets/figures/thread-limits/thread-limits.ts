@@ -11,8 +11,12 @@ import { type FixedFigure, readoutHtml } from '../kit/readout.ts';
 import { picture } from './picture.ts';
 import { cells, gap, limit, rowsOf, type State, stateOf } from './state.ts';
 
-const draw = (s: State, view: UnitView): string => {
+const draw = (s: State): string => {
   const { whole, lens, magnified } = picture(s);
+  return `<div class="limits-pictures">${whole}<div>${lens}<p class="lens-words">${WORDS.lensWords(magnified)}</p></div></div>`;
+};
+
+const readings = (s: State, view: UnitView): string => {
   const rows = rowsOf(s, view)
     .map((row) => {
       const [first, ...rest] = cells(row);
@@ -21,7 +25,6 @@ const draw = (s: State, view: UnitView): string => {
     .join('');
   const notes = s.notes.map((n) => `<li>${escapeText(n)}</li>`).join('');
   return (
-    `<div class="limits-pictures">${whole}<div>${lens}<p class="lens-words">${WORDS.lensWords(magnified)}</p></div></div>` +
     readoutHtml(readout(s, view)) +
     `<div class="table-scroll" tabindex="0" role="group" aria-label="${WORDS.limits}"><table class="limits-table"><thead><tr>${WORDS.head.map((h) => `<th scope="col">${h}</th>`).join('')}</tr></thead><tbody>${rows}</tbody></table></div>` +
     (notes === '' ? '' : `<ul class="limits-notes">${notes}</ul>`)
@@ -54,6 +57,7 @@ const caption = (s: State, view: UnitView): string => {
     clearance: WORDS.range(gap(clearance.pitch.least, view), gap(clearance.pitch.most, view)),
     fit: clearance.fit,
     standard: screw.standard,
+    measured: screw.pitch.basis === 'measured' || nut.pitch.basis === 'measured',
     byFormula: rowsOf(s, view)
       .filter((row) => row.byFormula)
       .map((row) => row.diameter),
@@ -65,9 +69,11 @@ export const threadLimits = defineFigure({
   title: WORDS.title,
   threads: ['thread'],
   quantities: ['q_t'],
+  chief: ['thread', 'q_t'],
   state: stateOf,
   draw,
   caption,
+  readings,
   table: (s, view) => ({
     head: WORDS.head,
     rows: [

@@ -184,6 +184,9 @@ export const torqueBars = defineFigure({
   threads: ['A', 'C'],
   quantities: ['F', 'mu', 'd_b'],
   choices: ['rubs'],
+  chief: ['F', 'mu'],
+  groups: { threads: ['A', 'C'], rubbing: ['rubs', 'd_b'] },
+  idle: ({ choices }) => (choices.rubs === 'nothing' ? ['d_b'] : []),
   state: (numbers) => effortState(numbers),
   draw,
   caption: (s, view) =>

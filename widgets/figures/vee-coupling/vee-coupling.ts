@@ -20,7 +20,7 @@ import { show, type UnitView } from '../../input/format.ts';
 import { type NamedPlace, readFeet } from '../../input/levelling-table.ts';
 import { reasonOf } from '../../words/reason.ts';
 import { defineFigure, type NumbersOf } from '../kit/figure.ts';
-import { px } from '../kit/svg.ts';
+import { arrowheads, px } from '../kit/svg.ts';
 
 declare module '../../engine/kernel/result.ts' {
   interface Refusals {
@@ -128,9 +128,13 @@ const planSvg = (s: State): string => {
   const g = put(s.centre);
   const force =
     s.side.force > 0
-      ? `<path class="side-force" transform="translate(${px(g.x)} ${px(g.y)}) rotate(${px((-s.side.direction * 180) / Math.PI)})" d="M0 0H30M27 -6L40 0L27 6Z"/>`
+      ? `<path class="arrow strong" transform="translate(${px(g.x)} ${px(g.y)}) rotate(${px((-s.side.direction * 180) / Math.PI)})" d="M9 0H42" marker-end="url(#vee-head)"/>`
       : '';
-  return `${balls.join('')}<g class="weight" transform="translate(${px(g.x)} ${px(g.y)})"><circle class="mark" r="8"/><path class="quarters" d="M0 0V-8A8 8 0 0 1 8 0ZM0 0V8A8 8 0 0 1 -8 0Z"/></g>${force}`;
+  // The plate lies over the grooves: its outline, round all that it stands on.
+  const edge = 40;
+  const [a, b] = [put({ x: left, y: top }), put({ x: right, y: bottom })];
+  const plate = `<rect class="plate" x="${px(a.x - edge)}" y="${px(a.y - edge)}" width="${px(b.x - a.x + 2 * edge)}" height="${px(b.y - a.y + 2 * edge)}" rx="6"/>`;
+  return `${arrowheads('vee-head')}${plate}${balls.join('')}<g class="weight" transform="translate(${px(g.x)} ${px(g.y)})"><circle class="mark" r="8"/><path class="quarters" d="M0 0V-8A8 8 0 0 1 8 0ZM0 0V8A8 8 0 0 1 -8 0Z"/></g>${force}`;
 };
 
 /** The push of a flank on its ball, drawn from the side it comes from; the one that pushes left stands on the right. */
@@ -139,14 +143,14 @@ const pushSvg = (flank: Flank, most: number): string => {
   const length = 8 + (22 * Math.abs(flank.force)) / most;
   return flank.open
     ? `<path class="push open" d="M0 ${side * 15}V${px(side * (15 + Math.max(16, length)))}"/>`
-    : `<path class="push" d="M0 ${px(side * (15 + length))}V${side * 22}M-5 ${side * 23}L0 ${side * 14}L5 ${side * 23}Z"/>`;
+    : `<path class="arrow strong push" d="M0 ${px(side * (18 + length))}V${side * 14}" marker-end="url(#vee-head)"/>`;
 };
 
 const pushName = (flank: Flank, degrees: number): string => {
   const side = flank.flank === 'left' ? 1 : -1;
   const a = (degrees * Math.PI) / 180;
   // Beside the tail of its arrow, upright however the groove lies.
-  const [along, across] = [13, side * 34];
+  const [along, across] = [16, side * 36];
   return `<text class="push-name" x="${px(along * Math.cos(a) - across * Math.sin(a))}" y="${px(along * Math.sin(a) + across * Math.cos(a) + 4)}" text-anchor="middle">${flank.name}</text>`;
 };
 
@@ -169,6 +173,9 @@ export const veeCoupling = defineFigure({
   quantities: QUANTITIES,
   choices: ['grooves'],
   texts: ['feet'],
+  chief: ['F_l', 'theta_l', 'grooves'],
+  groups: { side: ['h_l'], vees: ['beta_v'], weight: ['W', 'x_g', 'y_g'], feet: ['feet'] },
+  idle: ({ values }) => (values.F_l === 0 ? ['theta_l', 'h_l'] : []),
   state: stateOf,
   draw,
   caption: ({ flanks, open, loose }) => {

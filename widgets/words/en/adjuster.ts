@@ -6,6 +6,12 @@ interface StopFacts {
 }
 
 export const WORDS = {
+  /** A line of the list of parts. */
+  list: {
+    part: (kind: string, threads: readonly string[]) => `${kind} ${threads.join(', ')}`,
+    ball: (mm: number) => `ball ${mm} mm`,
+    spring: 'spring',
+  },
   /** Why it turns no further. */
   stop: ({ at, bound }: StopFacts): string =>
     at === 'base and carried'

@@ -10,15 +10,46 @@ export const withoutFields = (names: readonly string[], more: number): string =>
   `The link states ${names.join(', ')}${more > 0 ? ` and ${more} more` : ''}, for which this page has no field: look through the numbers below and type what is missing.`;
 export const FORMULA = 'Formula';
 
+// The way through the book.
+
+export const DONE = '✓ done';
+/** Beside a section: some of its predictions and exercises are done. */
+export const tasksOf = (done: number, all: number): string => `${done} of ${all}`;
+export const I_HAVE_DONE_IT = 'I have done this chapter';
+export const IN_PLACE = (chapter: string, section: string): string => `${chapter}, ${section}`;
+export const continueAt = (place: string): string => `Continue: ${place}`;
+
+export const SEARCH = 'Search';
+export const SEARCH_MISSING = 'The index of the search did not come: reload the page.';
+export const foundCount = (count: number): string => (count === 1 ? 'One place' : `${count} places`);
+export const NOTHING_FOUND = (typed: string): string => `Nothing is found for “${typed.trim()}”.`;
+export const TO_GLOSSARY = 'All terms and symbols';
+/** Where a found section stands, what a found symbol stands for. */
+export const FOUND_IN = (kind: 'section' | 'term' | 'symbol', page: string): string =>
+  kind === 'term' ? 'a term' : page;
+
+/** The card of a symbol. */
+export const SYMBOL_CARD = 'What the symbol is';
+export const symbolValue = (unit: string, value: string, where: string): string =>
+  `Unit: ${unit}. ${where === '' ? 'Here' : where}: ${value}.`;
+export const metFirst = (place: string): string => `Met first in ${place}`;
+export const SYMBOLS_BY_KEYS = 'Arrow keys go to the other symbols.';
+
 export const PRINTING = 'Printing';
-export const ON_PAPER = 'On paper, only the answers that you have opened are shown.';
-export const PRINT_CHAPTER = 'Print this chapter';
-export const PRINT_WITH_ANSWERS = 'Print it with all answers';
+export const ON_PAPER =
+  'Print it to read, with only the answers that you have opened; as a worksheet, with questions and room for work; or with all answers.';
+export const PRINT_TO_READ = 'Print to read';
+export const PRINT_WORKSHEET = 'Print as a worksheet';
+export const PRINT_WITH_ANSWERS = 'Print with all answers';
+/** Blanks to be filled in by hand. */
+export const WORKSHEET_HEAD = 'Name: ______________________________   Date: ______________';
 
 export const PROJECTOR = 'Projector view';
 export const SHOW_LARGE = 'Show large';
 export const NEXT_STEP = 'Next step';
 export const SHOW_NEXT_STEP = 'Show the next step';
+export const SHOW_READINGS = 'Show the readings';
+export const HIDE_READINGS = 'Hide the readings';
 export const NEXT_ONE = 'The next one';
 export const ONE_BEFORE = 'The one before';
 export const CLOSE = 'Close';
@@ -28,7 +59,7 @@ export const placeOf = (n: number, count: number): string => `${n} of ${count}`;
 // Figures and fields.
 
 export const SCRIPT_MISSING =
-  'The script of this figure did not come, so its picture keeps the chapter’s own numbers: reload the page to have it follow yours.';
+  'The script of this figure did not load, so its picture keeps the chapter’s own numbers: reload the page to make it follow yours.';
 export const pictureKept = (reason: string): string =>
   `${reason} The picture keeps the last numbers that can be drawn.`;
 export const SAVE_AS_CSV = 'Save as CSV';
@@ -39,7 +70,7 @@ export const LARGER_THREAD = 'next larger standard thread';
 export const STEP_LESS = 'one step less';
 export const STEP_MORE = 'one step more';
 /** Behind the reason of a refused text: what stays in force. */
-export const goodValueKept = (reason: string): string => `${reason} The last good value stays in force.`;
+export const goodValueKept = (reason: string): string => `${reason} The last good value is still used.`;
 export const threadKept = (reason: string, thread: string): string => `${reason} The figures keep ${thread}.`;
 export const EMPTY_FIELD = 'Empty the field';
 export const goesOn = (characters: number): string => `… and so on, ${characters} characters in all`;
@@ -51,12 +82,12 @@ const bareNumber = (unit: string): string => (unit === '1' ? '' : ` (a bare numb
 export const yourPrediction = (unit: string): string => `Your prediction${bareNumber(unit)}`;
 /** `typed` is in quotes. */
 export const beyondAny = (typed: string, says: string, tooLarge: boolean): string =>
-  `Read ${typed}, which is beyond any ${says} here: type a ${tooLarge ? 'smaller' : 'larger'} one.`;
+  `Read ${typed}, which is out of range for the ${says} here: type a ${tooLarge ? 'smaller' : 'larger'} one.`;
 export const predictedRight = (right: string): string => `Yes: ${right}.`;
 export const predictedWrong = (yours: string, right: string): string => `You said ${yours}; it is ${right}.`;
 export const predictedStill = (right: string): string => `You said it does not move; it moves ${right}.`;
 export const predictedOtherWay = (yours: string, right: string): string =>
-  `Right amount, other way: you said ${yours}, it is ${right}.`;
+  `Right amount, wrong direction: you said ${yours}, it is ${right}.`;
 export const predictedSlip = (yours: string, right: string, slip: string): string =>
   `You said ${yours}; it is ${right}. ${slip}`;
 export const predictedOff = (yours: string, right: string, by: string): string =>
@@ -83,7 +114,7 @@ export const EXPORT_PROGRESS = 'Export progress';
 export const ERASE_PROGRESS = 'Erase progress';
 export const ERASE_ALL = 'Erase all of it?';
 export const solvedOnce = (done: number, all: number, lasting: boolean): string =>
-  `${done} of ${all} solved at least once. ${lasting ? 'This is kept in your browser only.' : 'This browser would not keep it, so it lasts until the page is closed: save it to a file.'}`;
+  `${done} of ${all} solved at least once. ${lasting ? 'This is kept in your browser only.' : 'This browser cannot keep it, so it lasts until the page is closed: save it to a file.'}`;
 
 // Designs.
 
@@ -113,9 +144,9 @@ export const fromDesign = (name: string, filled: number, all: number, own: numbe
   `From your design “${name}”: ${filled === 0 ? 'none' : filled} of these ${all} numbers.${own === 0 ? '' : ` The chapter’s own: ${own}.`}`;
 export const FIELDS_FROM = {
   design: 'From your design',
-  worked: 'Worked out from your design',
+  worked: 'Computed from your design',
   chapter: 'Not from it, so the chapter’s own',
-  refused: 'In it, but outside what the field takes here, so the chapter’s own',
+  refused: 'In it, but outside the range of this field, so the chapter’s own',
   reader: 'Changed here',
 } as const;
 
@@ -140,4 +171,4 @@ export const questionBank = (version: string): string => `Question bank ${versio
 export const BANK_AS_QTI = 'Question bank as QTI 2.1';
 export const AS_NEWER_QTI = 'as QTI 3.0';
 export const AS_CSV = 'as CSV';
-export const LINK_FILLED_IN = 'The link’s set is filled in; paste the roster it was set for.';
+export const LINK_FILLED_IN = 'The set of the link is filled in; paste the list of students it was made for.';

@@ -5,4 +5,4 @@ import { type SeatContact, say } from '../../engine/index.ts';
 export const seatText = ({ state, yieldLoad }: Pick<SeatContact, 'state' | 'yieldLoad'>): string =>
   state === 'elastic'
     ? `Elastic: first yield would come at ${say(yieldLoad, 3)} N.`
-    : `Past first yield, which came at ${say(yieldLoad, 3)} N: the elastic result no longer holds and the true sink is larger. A dent that lasts is tiny at first; far past this load it is plain.`;
+    : `Past first yield, which came at ${say(yieldLoad, 3)} N: the elastic result no longer holds and the true sink is larger. A lasting dent is very small at first; far above this load you can see it.`;

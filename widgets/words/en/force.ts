@@ -17,8 +17,8 @@ export const threadVerdictText = (thread: ThreadName, verdict: ThreadVerdict, ma
     case 'seated':
       return `Thread ${thread}: the ${flankText(thread, verdict.flank)} touches over the whole stroke, with ${say(verdict.least)} N or more.`;
     case 'short of margin':
-      return `Thread ${thread}: the ${flankText(thread, verdict.flank)} touches over the whole stroke, but only ${say(verdict.least)} N is left where ${say(margin)} N is asked.`;
+      return `Thread ${thread}: the ${flankText(thread, verdict.flank)} touches over the whole stroke, but only ${say(verdict.least)} N is left of the ${say(margin)} N to keep.`;
     case 'lets go':
-      return `Thread ${thread} lets go at ${say(verdict.n)} turns, the carried part at ${say(verdict.z_c)} mm, under a load of ${say(verdict.load)} N${verdict.load < 0 ? ' (pulling away from the base)' : ''}.`;
+      return `Thread ${thread}: the flanks open at ${say(verdict.n)} turns, the carried part at ${say(verdict.z_c)} mm, under a load of ${say(verdict.load)} N${verdict.load < 0 ? ' (pulling away from the base)' : ''}.`;
   }
 };

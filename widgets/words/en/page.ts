@@ -2,10 +2,13 @@
 
 export const NOTEBOOK = 'Differential screws, worked';
 export const TO_TEXT = 'To the text';
-export const CHAPTERS = 'Chapters';
 export const ALL_CHAPTERS = 'All chapters';
 export const chapterNumber = (n: number): string => `Chapter ${n}`;
 export const chapterOf = (n: number, count: number, title: string): string => `Chapter ${n} of ${count}: ${title}`;
+/** The list beside the text: sections of the page, and ways to others. */
+export const WAY = 'Sections and chapters';
+export const SECTIONS = 'In this chapter';
+export const chapterOfAll = (n: number, count: number): string => `Chapter ${n} of ${count}`;
 export const NEIGHBOURS = 'Neighbouring chapters';
 export const BACK_TO = 'Back to';
 export const ON_TO = 'On to';
@@ -17,25 +20,36 @@ export const foot = (licence: string): string =>
 export const RESOURCE_TYPES = ['worked example', 'interactive figure', 'exercise'];
 export const EDUCATIONAL_LEVEL = 'vocational training';
 
-/** The heading of each kind of box; a note has none. */
-export const BOXES: Readonly<Record<'goal' | 'misconception' | 'caution' | 'summary' | 'note', string>> = {
+/** The heading of each kind of box; a note has none, nor have the doors of the front page. */
+export const BOXES: Readonly<Record<'goal' | 'misconception' | 'caution' | 'summary' | 'note' | 'doors', string>> = {
   goal: 'What you will be able to do',
   misconception: 'A likely mistake',
   caution: 'Caution',
   summary: 'In short',
   note: '',
+  doors: '',
 };
 export const TABLE = 'Table';
+export const HOW_TO_READ = 'How to read it';
 export const DERIVATION = 'Derivation';
-export const WORKED_EXAMPLE = 'Worked example';
+/** The columns of a worked example. */
+export const CALCULATION = ['What', 'Formula', 'Numbers', 'Result'];
+export const GIVEN_ABOVE = 'Numbers as above';
+export const EXAMPLE_NUMBER = 'Example';
+export const FIGURE_NUMBER = 'Figure';
+/** As a figure or an example stands in its place and is cited; on a page without numbers by its kind alone. */
+export const cited = (kind: string, number: string): string => (number === '' ? kind : `${kind}\u00a0${number}`);
+export const equationNumber = (number: string): string => `equation\u00a0(${number})`;
+/** Behind the name of a step that an earlier example has worked. */
+export const workedIn = (example: string): string => `worked in ${example}`;
 
 export const predictionNumber = (n: number): string => `Prediction ${n}`;
 export const PREDICT_FIRST = 'Predict first';
-export const SHOW_ANSWER = 'Show the answer';
+export const SHOW_ANSWER = 'Answer';
 
 export const EXERCISE = 'Exercise';
 export const HINT = 'Hint';
-export const WORKED_ANSWER = 'Worked answer';
+export const WORKED_ANSWER = 'Answer';
 /** Both are places in the page, or what stands in them. */
 export const answerLine = (answer: string, accepted: string): string => `Answer: ${answer}; accepted from ${accepted}.`;
 
@@ -45,7 +59,7 @@ export const PAPERS_WITHOUT_SCRIPT =
 export const MIXED_REVIEW = 'Mixed review';
 
 export const ONE_FILE_WITHOUT_SCRIPT =
-  'This single file needs script to choose a page. The folder of pages reads without.';
+  'This single file needs script to choose a page. The folder of pages works without script.';
 
 /** Read without a network, at an address that this browser has no page of. */
 export const NO_PAGE = {
@@ -53,3 +67,22 @@ export const NO_PAGE = {
   says: 'There is no network, and the copy of the notebook kept in this browser has no page at this address.',
   pages: 'The pages it has',
 };
+
+// The map of the chapters, and what helps to find the way.
+
+export const takesMinutes = (minutes: number): string => `${minutes}\u00a0min`;
+export const needsChapters = (numbers: readonly number[]): string => `after ${numbers.join(', ')}`;
+export const SYMBOL = 'Symbol';
+export const SYMBOL_NAME = 'Name';
+export const UNIT = 'Unit';
+export const FIRST_MET = 'Met first in';
+/** A number has the unit “1”. */
+export const symbolUnit = (unit: string): string => (unit === '1' ? 'a number' : unit);
+export const metIn = (chapter: number, section: string | undefined): string =>
+  `chapter ${chapter}${section === undefined ? '' : `, ${section}`}`;
+/** Of a symbol in the index of the search: the name by which algebra is written, and where it is met. */
+export const symbolFound = (name: string, met: string): string => `Written ${name}, met first in ${met}.`;
+
+export const ASK_CHECK = 'Check';
+export const ASK_YES = 'Yes';
+export const ASK_NO = 'No';

@@ -2,7 +2,7 @@
 import { type Filter, type Grade, listed, type PairRemark, say } from '../../engine/index.ts';
 
 export const FILTER_WORDS: Readonly<Record<Filter, string>> = {
-  motion: 'the motion wanted',
+  motion: 'the wanted motion',
   hand: 'the hands',
   wall: 'the wall of the sleeve',
   size: 'the range of diameters',
@@ -23,7 +23,7 @@ export const GRADE_WORDS: Readonly<Record<Grade, string>> = {
 export const remarkText = ({ code, values }: PairRemark): string => {
   switch (code) {
     case 'off-the-motion':
-      return `${values.off > 0 ? '+' : ''}${say(100 * values.off, 2)} % off the motion wanted`;
+      return `${values.off > 0 ? '+' : ''}${say(100 * values.off, 2)} % off the wanted motion`;
     case 'misses':
       return `misses ${FILTER_WORDS[values.filter]}`;
     case 'touchy':
@@ -31,7 +31,7 @@ export const remarkText = ({ code, values }: PairRemark): string => {
     case 'thin-wall':
       return 'thin wall, less than a pitch';
     case 'one-core-weaker':
-      return 'one core is much the weaker';
+      return 'one core is much weaker';
     case 'left-hand-to-order':
       return `left-hand tools to order: ${listed(values.threads)}`;
     case 'to-buy':

@@ -6,9 +6,10 @@ export const tenTimes = (why: string): string => `That is ten times too much: ${
 export const tenth = (why: string): string => `That is a tenth of it: ${why}.`;
 export const thousandTimes = (why: string): string => `That is a thousand times too much: ${why}.`;
 export const thousandth = (why: string): string => `That is a thousandth of it: ${why}.`;
-export const INCHES_FOR_MILLIMETRES = 'That is 25.4 times too much: millimetres and inches were taken for one another.';
+export const INCHES_FOR_MILLIMETRES =
+  'That is 25.4 times too much: you took millimetres for inches, or inches for millimetres.';
 export const MILLIMETRES_FOR_INCHES =
-  'That is 25.4 times too little: millimetres and inches were taken for one another.';
+  'That is 25.4 times too little: you took millimetres for inches, or inches for millimetres.';
 export const POINT_MOVED = 'a decimal point has moved';
 export const TENTHS_OF_THOU = 'a thou is ten tenths, and a decimal point moves easily';
 export const LOOK_AT_PREFIX = 'look at the prefix of the unit';
@@ -24,10 +25,10 @@ export const fromTo = (low: string, high: string): string => `${low} to ${high}`
 export const rightAnswer = (answer: string, accepted: string): string => `Right: ${answer}. Accepted: ${accepted}.`;
 export const OTHER_WAY = 'The right amount, but the other way: look at the sign.';
 export const slipMade = (says: string): string => `Not yet. ${says}`;
-export const NOT_NOUGHT = 'Not yet: it is not nought.';
+export const NOT_NOUGHT = 'Not yet: it is not zero.';
 const size = (large: boolean): string => (large ? 'large' : 'small');
 export const notFarOff = (large: boolean): string =>
-  `Not yet, though not far off: a little too ${size(large)}. Was something rounded on the way?`;
+  `Not yet, but near: a little too ${size(large)}. Did you round something on the way?`;
 export const tooFarOff = (large: boolean, otherWay: boolean): string =>
   `Not yet: too ${size(large)}${otherWay ? ' an amount, and the other way' : ''}.`;
 

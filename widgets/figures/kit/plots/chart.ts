@@ -1,4 +1,6 @@
-/** A plot as text, in the form all plots of the notebook share. */
+/**
+ * A plot as text, with the face all plots of the notebook share: a full frame, ticks inward from all four sides, numbers outside, no grid.
+ */
 import * as Plot from '@observablehq/plot';
 import { numeral } from '../../../input/format.ts';
 import { plotDocument } from './document.ts';
@@ -10,7 +12,38 @@ export interface Paper {
   readonly margin: { readonly top: number; readonly right: number; readonly bottom: number; readonly left: number };
 }
 
-export const chartSvg = ({ width, height, margin }: Paper, title: string, parts: Plot.PlotOptions): string =>
+/** Length of a tick, towards the inside. */
+const TICK = -5;
+
+/** Numbers below and at the left, and ticks without numbers at the far sides. An axis asked for by hand takes the place of all that Plot would add. */
+const sides = ({ x, y }: Plot.PlotOptions, bare: readonly ('top' | 'right')[]) => {
+  const silent = { label: null, text: null, tickSize: TICK };
+  const told = (axis: Plot.ScaleOptions) => ({
+    label: null,
+    ticks: axis.ticks,
+    tickSize: TICK,
+    tickPadding: axis.tickPadding,
+    tickFormat: axis.tickFormat,
+  });
+  return [
+    ...(x === undefined ? [] : [Plot.axisX(told(x) as Plot.AxisXOptions)]),
+    ...(y === undefined ? [] : [Plot.axisY(told(y) as Plot.AxisYOptions)]),
+    ...(bare.includes('top') && x
+      ? [Plot.axisX({ ...silent, anchor: 'top', ticks: x.ticks } as Plot.AxisXOptions)]
+      : []),
+    ...(bare.includes('right') && y
+      ? [Plot.axisY({ ...silent, anchor: 'right', ticks: y.ticks } as Plot.AxisYOptions)]
+      : []),
+  ];
+};
+
+/** `bare` are the far sides that repeat the ticks without numbers. */
+export const chartSvg = (
+  { width, height, margin }: Paper,
+  title: string,
+  { marks = [], ...parts }: Plot.PlotOptions,
+  bare: readonly ('top' | 'right')[] = ['top', 'right'],
+): string =>
   markup(
     Plot.plot({
       document: plotDocument(),
@@ -23,6 +56,7 @@ export const chartSvg = ({ width, height, margin }: Paper, title: string, parts:
       className: 'chart',
       ariaLabel: title,
       ...parts,
+      marks: [...marks, ...sides(parts, bare), Plot.frame({ className: 'frame' })],
     }),
   );
 
@@ -31,7 +65,8 @@ export const numberAxis = (from: number, to: number, ticks: number): Plot.ScaleO
   domain: [from, to],
   label: null,
   ticks,
-  tickSize: 4,
+  tickSize: TICK,
+  tickPadding: 6 - TICK,
   tickFormat: (value: number) => numeral(value),
 });
 

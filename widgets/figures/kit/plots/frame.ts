@@ -8,7 +8,7 @@ import { WORDS } from '#words/figures/kit.ts';
 import { UNITS, type Unit } from '../../../engine/index.ts';
 import { escapeText } from '../../../input/escape.ts';
 import type { UnitView } from '../../../input/format.ts';
-import { px } from '../svg.ts';
+import type { Inside } from '../plot-box.ts';
 import { chartSvg, numberAxis } from './chart.ts';
 
 export interface Frame {
@@ -22,7 +22,7 @@ export interface Frame {
 
 export const WIDTH = 400;
 export const HEIGHT = 250;
-export const MARGIN = { top: 26, right: 14, bottom: 30, left: 60 };
+export const MARGIN = { top: 22, right: 10, bottom: 26, left: 60 };
 
 export const xAt = ({ x: [left, right] }: Frame, n: number): number =>
   MARGIN.left + ((n - left) / (right - left)) * (WIDTH - MARGIN.left - MARGIN.right);
@@ -54,7 +54,7 @@ export const roundUp = (value: number, unit: Unit): number => {
 const known = new Map<string, string>();
 const MOST_KNOWN = 30;
 
-/** Axes, grid and, where it is in sight, the line of nought. */
+/** Frame, ticks and, where it is in sight, the line of nought. */
 const frameSvg = (frame: Frame, title: string, ticks: number): string => {
   const key = JSON.stringify([frame, title, ticks]);
   const svg = known.get(key) ?? drawnFrame(frame, title, ticks);
@@ -69,10 +69,7 @@ const drawnFrame = (frame: Frame, title: string, ticks: number): string => {
   return chartSvg({ width: WIDTH, height: HEIGHT, margin: MARGIN }, title, {
     x: numberAxis(...frame.x, ticks),
     y: numberAxis(bottom, top, 5),
-    marks: [
-      Plot.gridY({ ticks: 5, className: 'grid' }),
-      ...(bottom <= 0 && top >= 0 ? [Plot.ruleY([0], { className: 'zero' })] : []),
-    ],
+    marks: bottom <= 0 && top >= 0 ? [Plot.ruleY([0], { className: 'zero' })] : [],
   });
 };
 
@@ -81,9 +78,13 @@ export const panelHtml = (frame: Frame, title: string, ticks: number, marks: str
   `<div class="panel"><p class="panel-name">${escapeText(WORDS.plot.inUnit(title, frame.unit))}</p><div class="plot-box">${frameSvg(frame, title, ticks)}` +
   `<svg class="plot-marks" viewBox="0 0 ${WIDTH} ${HEIGHT}" aria-hidden="true">${marks}</svg></div><p class="x-name">${WORDS.plot.across}</p></div>`;
 
-/** The line that stands at the present turns. */
-export const cursorPath = (frame: Frame, n: number): string =>
-  `M${px(xAt(frame, Math.max(frame.x[0], Math.min(frame.x[1], n))))} ${MARGIN.top}V${HEIGHT - MARGIN.bottom}`;
+/** The inside of the frame. */
+export const INSIDE: Inside = {
+  left: MARGIN.left,
+  right: WIDTH - MARGIN.right,
+  top: MARGIN.top,
+  floor: HEIGHT - MARGIN.bottom,
+};
 
 /** A key of the legend: a sample as it is drawn, and its words. */
 export const legendKey = (sample: string, words: string, height = 10): string =>

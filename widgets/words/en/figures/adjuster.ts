@@ -26,6 +26,10 @@ export const WORDS = {
     head: 'head',
     hexagon: 'across flats',
     width: 'width',
+    diameter: 'diameter',
+    plate: 'thickness of the plate',
+    collar: 'collar',
+    neck: 'neck',
   },
   readout: {
     perTurn: 'net lead, clockwise',
@@ -40,11 +44,19 @@ export const WORDS = {
     mass: 'mass of all parts',
     price: 'price of all parts',
     springs: 'force of the springs now',
+    play: (joint: 'A' | 'C', limits: string) => `play of thread ${joint}${limits === '' ? '' : `, ${limits}`}`,
+    limits: (limits: string, coat: string) => `${limits}${coat === '' ? '' : `, coat ${coat} in all`}`,
+    range: (least: string, most: string) => `${least} to ${most}`,
+    binds: (most: string) => `the tightest pieces bind; up to ${most}`,
+    neverGoes: 'the pieces do not go together',
+    lost: 'lost on reversal without preload, at most',
   },
   turns: (count: string) => `${count} turns`,
   both: (a: string, b: string) => `${a} and ${b}`,
   assumed: (sizes: readonly string[]) =>
-    sizes.length === 0 ? 'Every size is stated.' : `Drawn with sizes that you did not state: ${sizes.join('; ')}.`,
+    sizes.length === 0 ? 'Every size is stated.' : `Drawn with what you did not state: ${sizes.join('; ')}.`,
+  assumedPost: 'a post that keeps the carried part from turning',
+  assumedSprings: (radius: string) => `springs at ${radius} from the axis`,
   size: (part: string, name: string, value: string) => `${part}, ${name} ${value}`,
   plain: 'plain screw: the tip sits on the turned part',
   caption: (
@@ -56,6 +68,6 @@ export const WORDS = {
       readonly turns: string;
     },
   ) =>
-    `${v.stopped === undefined ? '' : `It does not go to ${v.stopped.asked} turns: ${v.stopped.why}. `}A turn clockwise moves the tip by ${v.perTurn}. It goes ${v.clockwise.turns} turns clockwise, until ${v.clockwise.why}, and ${v.anticlockwise.turns} turns anticlockwise, until ${v.anticlockwise.why}: ${v.stroke} of stroke. Its tip stands ${v.height} over the bottom of the base.`,
+    `${v.stopped === undefined ? '' : `It does not go to ${v.stopped.asked} turns: ${v.stopped.why}. `}A turn clockwise moves the tip by ${v.perTurn}. It goes ${v.clockwise.turns} turns clockwise, until ${v.clockwise.why}, and ${v.anticlockwise.turns} turns anticlockwise, until ${v.anticlockwise.why}: ${v.stroke} of stroke. Its tip is ${v.height} above the bottom of the base.`,
   head: ['turns, clockwise', 'engaged, thread A', 'engaged, thread C', 'tip over the base'],
 } as const;

@@ -8,7 +8,7 @@ export const WORDS = {
     forceOnOne: 'force on the contact',
     forceOnEach: 'force on each contact',
     halfWidthOfRing: 'half width of the ring',
-    halfWidthOfPatch: 'half width of the patch',
+    halfWidthOfPatch: 'half width of the contact',
     peak: 'peak pressure',
     sinks: 'sinks by',
     sinksEstimate: 'sinks by, an estimate',
@@ -27,7 +27,7 @@ export const WORDS = {
     const where = `A hardened ball of ${v.radius} radius under ${v.force}, ${v.rests} of ${v.seat}`;
     return v.elastic
       ? `${where}, sinks by ${v.elastic.sink}${v.elastic.estimate ? ' (an estimate)' : ''} at a peak pressure of ${v.elastic.peak}; it would begin to yield at ${v.yields}.`
-      : `${where}, is past first yield, which came at ${v.yields}, so elastic figures no longer hold.`;
+      : `${where}, is past first yield, which came at ${v.yields}, so the elastic numbers no longer hold.`;
   },
   head: ['the ball rests', 'sinks by', 'peak pressure', 'begins to yield at'],
 };

@@ -1,110 +1,10 @@
 /** Words of the bench card. */
-interface Step {
-  readonly name: string;
-  readonly text: string;
-}
-
-const PARTS = {
-  'base and carried': 'base and carried part',
-  'base and turned': 'base and turned part',
-  'turned and carried': 'turned and carried part',
-} as const;
-
 export const WORDS = {
   title: 'The order of work, on one card',
   drawing: 'Section to scale, put together',
   heading: (name: string) => `Bench card${name === '' ? '' : `: ${name}`}`,
   threads: (A: string, C: string | undefined, perTurn: string) =>
     `${C === undefined ? A : `${A} and ${C}`}; ${perTurn} a turn, clockwise`,
-  none: '–',
-  range: (from: string, to: string) => `${from} to ${to}`,
-  /** Turns, and how they are counted: whole ones and what is left in steps. */
-  turns: (turns: string, whole: number, rest: string, step: string, steps: string) =>
-    rest === '0'
-      ? `${whole} ${whole === 1 ? 'turn' : 'turns'} (${steps} ${step}s)`
-      : whole === 0
-        ? `${turns} turns (${rest} ${step}s)`
-        : `${turns} turns (${whole} whole and ${rest} ${step}s; ${steps} ${step}s in all)`,
-  gauge: {
-    name: (joint: string, thread: string) => `Gauge thread ${joint}, ${thread}.`,
-    text: (classes: string) =>
-      `Class ${classes}: the go gauge runs on by hand, the not-go gauge does not. Over wires, the pitch diameter.`,
-    free: 'This thread has no limits: measure it over wires and note it.',
-    count: (screw: string, nut: string) => `screw ${screw}; nut ${nut}`,
-  },
-  ball: {
-    name: 'Press the ball in.',
-    press: 'Square, in an arbor press, behind a shield. Then measure how far it stands out.',
-    loose: 'It is loose in this hexagon: glue it or use a sleeve.',
-    set: 'Set it square, behind a shield. Then measure how far it stands out.',
-    count: (ball: string, over: string, stands: string) =>
-      `ball ${ball}, ${over} against the flats; to stand ${stands} out`,
-    stands: (ball: string, stands: string) => `ball ${ball}, to stand ${stands} out`,
-    caution: 'A hardened ball can shatter: eye protection, never a hammer.',
-  },
-  home: {
-    name: (joint: string) => `Screw thread ${joint} home.`,
-    text: (ground: boolean) =>
-      ground
-        ? 'Until its end stands on the ground. Lightly: do not wedge it.'
-        : 'Until it stops. Lightly: do not wedge it.',
-    none: 'It has no stop: screw it in until the length beside is engaged, and measure that.',
-    count: (engaged: string) => `${engaged} engaged`,
-  },
-  back: {
-    name: (joint: string) => `Back thread ${joint} out.`,
-    text: 'Count the turns, then check the gap with a caliper.',
-    count: (turns: string, gap: string) => `${turns}; gap ${gap}`,
-  },
-  lock: {
-    name: 'Put the lock on.',
-    text: {
-      key: 'The key goes into its slot without force. If it does not meet it, turn the carried part on to the next place.',
-      post: 'The post goes into its slot without force. If it does not meet it, turn the carried part on to the next place.',
-      springs: 'Clip it on where the carried part stands. Do not turn the carried part while clipping.',
-      none: 'There is none: hold the carried part by hand while you turn.',
-    },
-    count: (radius: string, clearance: string) => `bears at ${radius}; gap ${clearance}`,
-  },
-  stretch: {
-    name: (count: number, between: keyof typeof PARTS) =>
-      `Stretch ${count === 1 ? 'the spring' : `the ${count} springs`} between ${PARTS[between]}.`,
-    text: 'All alike. Weigh the pull if you can.',
-    count: (stretch: string, force: string) => `${stretch} longer than free; ${force} in all`,
-    unstated: 'force and rate are not stated',
-    caution: 'Eye protection: a spring that lets go flies.',
-  },
-  height: { name: 'Measure the height.', text: 'From the bottom of the base to the top of the tip, with a caliper.' },
-  turn: {
-    name: (clockwise: boolean) => `Turn ${clockwise ? 'clockwise' : 'anticlockwise'} and read.`,
-    text: (stop: string) =>
-      `Go if the reading lies within the limits. Farther on, ${stop}. Then turn back to the line and set nought again.`,
-    count: (turns: string, go: string) => `${turns}: go ${go}`,
-  },
-  reverse: {
-    name: 'Reverse and read.',
-    text: 'Come to the scribed line from both sides and compare. A no-go here means that a flank is not seated.',
-    count: (go: string, play: string | undefined) =>
-      `go: ${go} at most${play === undefined ? '' : `; the play of both threads alone is ${play} or more`}`,
-  },
-  plain: {
-    clean: {
-      name: 'Clean both threads.',
-      text: 'Brush and solvent, no air line; take burrs off the first turn. Screws run by hand over their whole length. Then the grease you will use.',
-    },
-    stone: {
-      name: 'Stone the base.',
-      text: 'Flat or to a narrow ring: on a surface plate it does not rock. A screw head that stands on its face is convex: undercut it.',
-    },
-    mark: {
-      name: 'Mark.',
-      text: 'Scribe one line over base, turned and carried part. From here on nothing has to be counted again.',
-    },
-    zero: {
-      name: 'Set the indicator.',
-      text: 'On the axis, square to the tip. Turn a step on clockwise and back to the line twice, then set nought.',
-    },
-  } satisfies Record<string, Step>,
   cautions:
     'Not lifting gear. Block heavy work, keep hands and body out from under it, and stay within the load stated by whoever supplied the hardware. The shop’s rules, local codes and licensed practice come first.',
   signed: ['piece', 'date', 'put together by', 'checked by'],
@@ -119,5 +19,6 @@ export const WORDS = {
   }) =>
     `${v.steps} steps. Thread A is backed out ${v.A} turns from home${v.C === undefined ? '' : `, thread C ${v.C}`}. ` +
     `${v.check === undefined ? 'There is no room for a whole step to either stop, so only the reversal is checked.' : `The indicator passes it if ${v.check.turns} turns ${v.check.clockwise ? 'clockwise' : 'anticlockwise'} read ${v.check.from} to ${v.check.to}.`} A reversal may differ by ${v.reverse}.`,
+  none: '–',
   head: ['step', 'what', 'how', 'count', 'caution'],
 };

@@ -1,11 +1,13 @@
 /** The words of the calibration. */
 export const WORDS = {
+  /** The fold in the foot. */
+  numbers: 'Findings, dial, corrections',
   title: 'Readings of an indicator against turns, fitted',
   legend: {
     up: 'read on the way up',
     down: 'read on the way down',
     line: 'straight line through all',
-    modelUp: 'fitted with gap and once-per-turn part, up',
+    modelUp: 'fitted with hysteresis and periodic error, up',
     modelDown: 'the same, down',
   },
   openFile: 'Open a file of readings',
@@ -24,14 +26,14 @@ export const WORDS = {
     positions: (unit: string) => `Yes: positions were in ${unit === 'steps' ? 'flats' : unit}`,
     readings: (unit: string) => `Yes: readings were in ${unit}`,
   },
-  panels: { readings: 'Indicator', residuals: 'Off the straight line' },
+  panels: { readings: 'Indicator', residuals: 'Distance from the straight line' },
   slider: 'turns, on the way up',
-  dial: 'Dial: true travel at these turns',
+  dial: 'Dial: measured motion at these turns',
   readout: {
     refused: 'no correction',
-    nominal: 'travel by the nominal lead',
+    nominal: 'nominal motion',
     correction: 'correction',
-    travel: 'true travel, on the dial',
+    travel: 'measured motion, on the dial',
   },
   caption: (v: {
     readonly readings: string;
@@ -48,7 +50,7 @@ export const WORDS = {
     return `${v.readings} readings give a net lead of ${v.lead}, which ${v.agrees ? 'agrees' : 'does not agree'} with the nominal ${v.nominal}. ${dial}`;
   },
   table: {
-    head: ['turns', 'direction', 'readings', 'nominal travel', 'measured travel', 'correction'],
+    head: ['turns', 'direction', 'readings', 'nominal motion', 'measured motion', 'correction'],
     noneYet: { head: ['turns'], row: 'none yet' },
     directions: { up: 'up', down: 'down' },
     more: (places: string) => `and ${places} more places, which “Save the correction table” holds`,

@@ -19,21 +19,24 @@ export const WORDS = {
   measured: 'Measured',
   found: 'Found',
   correction: {
-    title: 'Correction, to be added to the nominal travel',
+    title: 'Correction, to be added to the nominal motion',
     table: 'Corrections',
     turns: 'turns',
     row: 'correction',
     curve: { up: 'Correction, on the way up', down: 'Correction, on the way down' },
   },
   notes:
-    'Uncertainty is that of the fit, 95 % by Student’s t, from the scatter of these readings alone; the indicator’s own error, the set-up’s cosine and Abbe errors and the temperature come on top. Holds for this piece, over these turns, as it was on that day.',
+    'The uncertainty is that of the fit, 95 % by Student’s t, from the scatter of these readings alone. It does not include the error of the indicator, cosine and Abbe errors, or temperature. It holds for this piece, over these turns, as it was on that day.',
   signed: ['measured by', 'checked by'],
 
   /** What the reader states, and what is said where nothing is. */
   stated: { piece: 'piece', dated: 'date', warmth: 'temperature', gauge: 'indicator', method: 'method' },
   notStated: 'not stated',
   threads: 'threads',
-  threadsText: (A: string, C: string) => `${A} with ${C}`,
+  threadsText: (A: string, C: string | undefined) => (C === undefined ? `${A}, a plain screw` : `${A} with ${C}`),
+  travel: 'travel of its parts',
+  travelText: (v: { readonly turns: string; readonly stroke: string; readonly beyond: boolean }) =>
+    `${v.turns} turns between the stops, ${v.stroke}${v.beyond ? '; the readings go over more turns than these parts have' : ''}`,
   readings: 'readings',
   readingsText: (v: { readonly count: string; readonly from: string; readonly to: string }) =>
     `${v.count}, from ${v.from} to ${v.to} turns`,
@@ -45,5 +48,5 @@ export const WORDS = {
     'at worst': (share: string) => `${share} of the net lead, at worst`,
   },
   measuredLead: 'measured net lead',
-  lessNominal: 'less the nominal',
+  lessNominal: 'minus the nominal',
 };

@@ -10,7 +10,7 @@ export const LINES = {
   motion: {
     perTurn: 'per turn, clockwise',
     perStep: (step: string, inATurn: string) => `per ${step} (${inATurn} a turn)`,
-    hand: 'smallest a hand can set again',
+    hand: 'motion of the repeatable hand angle',
     stepCheck: (v: Asked & { readonly step: string }) =>
       `One ${v.step} moves ${v.found}; ${v.wanted} or less was wanted.`,
   },
@@ -23,14 +23,13 @@ export const LINES = {
     stopsClockwise: 'stops it clockwise',
     stopsAnticlockwise: 'stops it anticlockwise',
     mark: (thread: Thread) => `mark: back ${thread} out from home`,
-    eaten: 'thread eaten per unit of stroke',
+    eaten: 'thread used per unit of stroke',
   },
 
   fit: {
     wall: 'wall of the sleeve',
     wallRange: 'wall of the sleeve, least to most',
-    wallCheck: (v: Asked) =>
-      `The wall of the sleeve is ${v.found} at its thinnest; at least ${v.wanted} was asked for.`,
+    wallCheck: (v: Asked) => `The wall of the sleeve is ${v.found} at its thinnest; at least ${v.wanted} was wanted.`,
     refusedBefore: 'the pair is refused before',
     play: 'play',
     playTerm: 'play, on reversal',
@@ -50,13 +49,13 @@ export const LINES = {
     touching: {
       seated: (flank: string) => `the ${flank} touches`,
       'short of margin': (flank: string) => `the ${flank} touches, short of margin`,
-      'lets go': 'lets go',
+      'lets go': 'opens',
     },
   },
 
   effort: {
     effort: 'effort',
-    forcesUnknown: 'not worked out, since the forces on the threads are not known',
+    forcesUnknown: 'not computed, since the forces on the threads are not known',
     bySelf: 'whether the load turns the part by itself',
     selfLocking: 'The load can’t turn the part by itself.',
     notSelfLocking: 'The load turns the part by itself: it needs a brake or more friction.',
@@ -80,20 +79,20 @@ export const LINES = {
     yields: 'begins to yield at',
     yieldCheck: (v: { readonly seat: string; readonly yields: string; readonly carries: string }) =>
       `A ball of this size on ${v.seat} begins to yield at ${v.yields}; it carries ${v.carries}.`,
-    pastYield: 'past first yield the elastic figures do not hold',
+    pastYield: 'past first yield the elastic numbers do not hold',
     warmth: 'warmth',
     growthUnknown: 'growth by warmth',
     grows: 'grows with that warmth',
     thatIs: 'that is',
     creeps: (material: string) =>
-      `Parts in the path of the load are ${material}, which goes on giving way under load: let metal carry, and printed parts only guide and lock.`,
+      `Parts in the path of the load are ${material}, which creeps under load. Let metal carry; use printed parts only to guide and to lock.`,
     noCreep: (material: string) => `No printed plastic is in the path of the load: it is stated as ${material}.`,
   },
 
   errors: {
     lead: 'lead error over the stroke, worst case',
-    leadIndependent: 'the same, root sum square',
-    hand: 'what a hand can set',
+    leadIndependent: 'the same, root-sum-square',
+    hand: 'setting of a hand',
     periodic: 'periodic error, both threads, crest to trough',
     notMeasured: 'not measured',
     stalls: 'whether the motion stalls',
@@ -101,8 +100,8 @@ export const LINES = {
     neverStalls: (slowest: string) => `The motion never stalls: at its slowest it still makes ${slowest} a turn.`,
     doesStall:
       'The periodic errors are steeper than the net lead: in part of every turn the motion stalls or runs back.',
-    together: 'together at the far end, if all add up',
-    togetherKnown: 'together at the far end, if all add up, of those that have a number',
+    together: 'sum at the far end, worst case',
+    togetherKnown: 'sum at the far end, worst case, of those that have a number',
     /** `term` as the budget names it. */
     termCheck: (v: Asked & { readonly term: string }) =>
       `${v.term.charAt(0).toUpperCase()}${v.term.slice(1)}: ${v.found}; ${v.wanted} or less was wanted.`,
@@ -112,21 +111,21 @@ export const LINES = {
 
   /** What no field of the sheet asks for. */
   notLookedAt: {
-    keyGap: { name: 'gap of the key in its slot', why: 'gap and radius of the key are not asked for' },
+    keyGap: { name: 'clearance of the key in its slot', why: 'clearance and radius of the key are not asked for' },
     springOverTime: { name: 'loss of the spring’s force over time', why: 'share lost and time are not asked for' },
     sideLoad: { name: 'side load, and friction of the guide', why: 'they are not asked for' },
-    float: { name: 'sideways float of the tip', why: 'height of the tip is not asked for' },
+    float: { name: 'sideways play of the tip', why: 'height of the tip is not asked for' },
     jerks: {
       name: 'jerks as it starts to move (stick-slip)',
       why: 'static friction and twist of the hand are not asked for',
     },
-    collar: { name: 'friction of a collar or the tip', why: 'only the threads are taken to rub' },
+    collar: { name: 'friction of a collar or the tip', why: 'only the threads are taken to have friction' },
     stiffness: {
       name: 'stiffness of threads, screws and base',
       why: 'cores and moduli in the path are not asked for',
     },
     otherSeats: { name: 'ball in a vee, a cone or on rollers', why: 'the seat is taken as a flat' },
-    axes: { name: 'axes of the two threads out of line', why: 'neither offset nor angle is asked for' },
+    axes: { name: 'axes of the two threads out of line', why: 'offset and angle are not asked for' },
     plating: { name: 'plating', why: 'classes hold before coating, and no coat is asked for' },
     drills: { name: 'tap drills', why: 'share of full thread is not asked for' },
     strength: { name: 'strength of cores and threads', why: 'stress allowed is not asked for' },

@@ -12,8 +12,12 @@ export const WORDS = {
   }) =>
     `${v.A} with ${v.C}: ${v.perTurn} a turn, ${v.perStep} a ${v.step}. ${v.verdict}${v.failed === undefined ? '' : ` The first that failed: ${v.failed}`}`,
   head: ['group', 'quantity', 'value'],
-  sheetTitle: (v: { readonly A: string; readonly C: string; readonly arrangement: string }) =>
-    `${v.A} with ${v.C}, ${v.arrangement}`,
+  sheetTitle: (v: { readonly A: string; readonly C: string; readonly called: string }) =>
+    `${v.A} with ${v.C}, ${v.called}`,
+  /** An arrangement that has no name here, by its parts from the base up. */
+  ofParts: (kinds: readonly string[]) => kinds.join(', '),
+  fromParts:
+    'From the parts stated: the fields of threads, lengths, divider, list of parts, and those of ball and springs that the parts state, do not count.',
   /** Never “all”: the number of what was not judged stands beside. */
   verdict: (v: { readonly passed: number; readonly judged: number; readonly unjudged: number }) =>
     `${v.passed} of ${v.judged} judged passed; ${v.unjudged} not judged.`,
@@ -22,7 +26,7 @@ export const WORDS = {
 
   groups: {
     motion: 'Motion',
-    travel: 'Travel',
+    travel: 'Stroke',
     fit: 'Fit and play',
     preload: 'Preload',
     effort: 'Effort and lock',
@@ -31,20 +35,20 @@ export const WORDS = {
   budget: {
     title: 'Error budget',
     head: (step: string) => ['term', 'motion', `${step}s`, 'turns'],
-    playCounts: 'Play counts, since the threads are not seated throughout.',
-    growing: 'grows with travel',
+    playCounts: 'Play counts, because the flanks are not pressed over the whole stroke.',
+    growing: 'grows with the stroke',
     whole: 'all of it',
   },
   checks: { title: 'Checks', passed: 'passed', failed: 'failed' },
   unjudged: 'Not judged',
   cautions: {
     title: 'Cautions and assumptions',
-    text: 'Not lifting gear: block heavy work, keep hands and body out from under it, stay within the load stated by whoever supplied the hardware. Eye protection with springs and pressed balls. The shop’s rules, local codes and licensed practice come first.',
+    text: 'A fine jack is not lifting gear. Block heavy work, keep hands and body out from under it, and stay within the load stated by whoever supplied the hardware. Wear eye protection with springs and pressed balls. The shop’s rules, local codes and licensed practice come first.',
     assumptions: [
-      'Net lead, travel, play and effort: the relations of the chapters, with their sources there.',
-      'Limits of size: ISO 965-1 and ASME B1.1 by the classes written, or the everyday ones.',
+      'Net lead, stroke, play and effort: the relations of the chapters, with their sources there.',
+      'Limits of size: ISO 965-1 and ASME B1.1 by the classes written, or the usual ones.',
       'Lead errors, friction, hand angle and lock stiffness are the numbers stated, not measured.',
-      'Moduli, Poisson’s ratios and yield strengths of the materials are from memory; expansion as said in the chapter on heat.',
+      'Moduli, Poisson’s ratios and yield strengths of the materials are from memory; expansion as stated in the chapter on heat.',
     ],
   },
   parts: {
@@ -57,8 +61,8 @@ export const WORDS = {
   },
 
   drawing: {
-    label: (arrangement: string) =>
-      `Section of the assembly, ${arrangement}, to scale, in the middle of its travel, with the lengths of its threads`,
+    label: (called: string) =>
+      `Section of the assembly, ${called}, to scale, in the middle of its stroke, with the lengths of its threads`,
     lengths: { b_A: 'nut A', l_A: 'screw A', b_C: 'nut C', l_C: 'screw C' },
     sizes: {
       'thread A': 'thread A',
@@ -68,9 +72,31 @@ export const WORDS = {
       head: 'head',
       hexagon: 'hexagon',
       width: 'width',
+      diameter: 'diameter',
+      plate: 'thickness of the plate',
+      collar: 'collar',
+      neck: 'neck',
+    },
+    ofParts:
+      'To scale. What the parts state is dimensioned; what they do not state is drawn with a usual size. Left out: lock.',
+    /** Length of a thread in its nut, after its designation. */
+    depth: (length: string) => `× ${length}`,
+    block: {
+      name: 'name',
+      assembly: 'adjuster, assembly',
+      number: 'number',
+      date: 'date',
+      material: 'material',
+      tolerance: 'general tolerance',
+      scale: 'scale on paper',
+      scaleIs: (paper: string, part: string) => `${paper} : ${part}`,
+      units: 'units',
+      unitsAre: (view: 'metric' | 'inch' | 'both') => (view === 'inch' ? 'inch' : 'mm'),
+      projection: 'projection',
+      firstAngle: 'first angle',
     },
     /** What is to scale and what is not; a tip has a ball and a cap. */
     plain: (tip: boolean) =>
-      `To scale: threads and their lengths${tip ? ', ball' : ''}. Plain: head, ${tip ? 'cap and base' : 'nut and base'}${tip ? ', and how deep the ball is let in' : ''}; their sizes are not stated, so no height in all is given. Left out: ${tip ? '' : 'ball and '}lock.`,
+      `To scale: threads and their lengths${tip ? ', ball' : ''}. Plain: head, ${tip ? 'cap and base' : 'nut and base'}${tip ? ', and how deep the ball sits' : ''}; their sizes are not stated, so no height in all is given. Left out: ${tip ? '' : 'ball and '}lock.`,
   },
 };

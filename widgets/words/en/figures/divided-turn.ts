@@ -27,7 +27,7 @@ export const WORDS = {
         ? ''
         : v.hand.fine
           ? ` A hand that repeats to ${v.hand.angle} sets it within ${v.hand.motion}, well inside one ${v.step}.`
-          : ` A hand that repeats to ${v.hand.angle} is good for ${v.hand.motion}, so finer divisions than this are not turned, only looked at.`;
+          : ` A hand that repeats to ${v.hand.angle} sets it within ${v.hand.motion}, so finer divisions than this can be read but not set.`;
     return `${v.pair}: ${v.perTurn} a turn, one ${v.step} of ${v.steps} is ${v.perStep}; here ${v.here}.${hand}`;
   },
   head: ['divided by', 'steps a turn', 'motion per step'],

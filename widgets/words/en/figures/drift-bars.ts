@@ -1,7 +1,7 @@
 /** The words of what moves though nobody turns. */
 export const WORDS = {
-  title: 'What moves though nobody turns',
-  label: 'What moves though nobody turns, beside one step of the pair',
+  title: 'What moves while nobody turns',
+  label: 'What moves while nobody turns, compared with one step of the pair',
   pair: (A: string, C: string) => `${A} with ${C}`,
   bars: {
     tip: 'the tip sinks in',
@@ -21,6 +21,6 @@ export const WORDS = {
     readonly motion: string;
     readonly steps: string;
   }) =>
-    `Beside one ${v.step} of ${v.perStep}, the largest is this: ${v.largest}, ${v.motion}, which is ${v.steps} ${v.step}s.`,
+    `Compared with one ${v.step} of ${v.perStep}, the largest is this: ${v.largest}, ${v.motion}, which is ${v.steps} ${v.step}s.`,
   head: (step: string) => ['what moves', 'motion', `${step}s`],
 };

@@ -36,7 +36,7 @@ export const WORDS = {
   /** What the errors do to the motion. */
   verdict: {
     back: (v: { readonly motion: string; readonly share: string; readonly first: Stretch }) =>
-      `more than the net lead, so in every turn the carried part runs back ${v.motion} over ${v.share} of it, first ${along(v.first)}, and stands still at both ends of that stretch`,
+      `more than the net lead, so the carried part runs back ${v.motion} over ${v.share} of every turn, first ${along(v.first)}, and stands still at both ends of that stretch`,
     slow: (v: { readonly first: Stretch; readonly slowest: string }) =>
       `just short of the net lead, so it nearly stands, first ${along(v.first)}, down to ${v.slowest} a turn`,
     never: (slowest: string) => `so it never stands still: the slowest is ${slowest} a turn`,

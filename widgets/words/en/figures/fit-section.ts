@@ -24,9 +24,9 @@ export const WORDS = {
   },
   plot: {
     label: 'Engagement left on thread A and thread C against turns, with both end stops',
-    engaged: (most: string) => `engaged length, ${most} at most`,
-    across: 'turns clockwise from where it was put together (▲)',
-    key: 'dotted: engagement to be kept; shaded: turns the pair has',
+    engaged: (most: string) => `length of engagement, ${most} at most`,
+    across: 'turns clockwise from where it was assembled (▲)',
+    key: 'dotted: engagement to keep; hatched: turns that the pair has',
   },
   readout: {
     engaged: (thread: Thread) => `engaged, thread ${thread}`,
@@ -48,14 +48,14 @@ export const WORDS = {
     readonly best: { readonly turns: string; readonly stroke: string; readonly thread: Thread };
     readonly idle: boolean;
   }) => {
-    const stopped = v.stopped === undefined ? '' : `It will not go to ${v.stopped.asked} turns: ${v.stopped.why}. `;
+    const stopped = v.stopped === undefined ? '' : `It does not go to ${v.stopped.asked} turns: ${v.stopped.why}. `;
     const range =
       v.range === 'none'
-        ? `Put together so, it can’t turn at all: clockwise ${v.clockwise.why}, anticlockwise ${v.anticlockwise.why}; at mid-range the same threads give ${setBy(v.best)}.`
+        ? `Assembled like this, it can’t turn at all: clockwise ${v.clockwise.why}, anticlockwise ${v.anticlockwise.why}; at mid-range the same threads give ${setBy(v.best)}.`
         : `Clockwise ${turns(v.clockwise.turns)}, until ${v.clockwise.why}; anticlockwise ${turns(v.anticlockwise.turns)}, until ${v.anticlockwise.why}: ${
             v.range === 'all'
               ? setBy(v.best)
-              : `${turns(v.has.turns)} and ${v.has.stroke} of stroke, where put together at mid-range it would be ${setBy(v.best)}`
+              : `${turns(v.has.turns)} and ${v.has.stroke} of stroke; assembled at mid-range it would be ${setBy(v.best)}`
           }.`;
     return `${stopped}${range}${v.idle ? ' The leads are equal, so the carried part stands still.' : ''}`;
   },
@@ -72,6 +72,6 @@ export const WORDS = {
     const classes = `${v.outside} outside and ${v.inside} inside`;
     return v.always
       ? `The wall is ${v.nominal} from basic sizes, and with ${classes} between ${v.least} and ${v.most}.`
-      : `The wall is ${v.nominal} from basic sizes, but with ${classes} it may come to ${v.least}: some parts within limits have no wall at all.`;
+      : `The wall is ${v.nominal} from basic sizes, but with ${classes} it may be only ${v.least}: some parts within limits have no wall at all.`;
   },
 };

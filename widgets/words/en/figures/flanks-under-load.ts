@@ -55,9 +55,9 @@ export const WORDS = {
         : `${v.off.motion} ${v.off.above ? 'above' : 'below'} the middle of its play`;
     const order =
       v.changes === undefined
-        ? 'both threads change sides together as the force goes through nought'
-        : `C changes sides at ${v.changes.C} and A at ${v.changes.A}`;
-    return `With ${v.C.force} across thread C ${v.C.touching}; with ${v.A.force} across thread A ${v.A.touching}. The carried part stands ${where}. Dragged from end to end the force moves it ${v.all}, and ${order}.`;
+        ? 'both threads change flanks together as the force goes through zero'
+        : `C changes flanks at ${v.changes.C} and A at ${v.changes.A}`;
+    return `With ${v.C.force} across thread C ${v.C.touching}; with ${v.A.force} across thread A ${v.A.touching}. The carried part is ${where}. Dragged from end to end the force moves it ${v.all}, and ${order}.`;
   },
   table: {
     head: ['what', 'first', 'second', 'third'],
@@ -72,7 +72,7 @@ export const WORDS = {
       `thread ${v.thread}, ${v.designation}, ${v.from}`,
       `clearance ${v.clearance}`,
       `axial play ${v.play}`,
-      `radial float ${v.float}`,
+      `radial play ${v.float}`,
     ],
     step: (v: {
       readonly from: string;

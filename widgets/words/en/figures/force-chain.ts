@@ -20,7 +20,7 @@ export const WORDS = {
     `here ${forces}: ${flank === undefined ? '✕ changes flank with the load' : `${flank.pressed ? '▼' : '▲'} the ${flank.name} touches`}`,
   panel: (join: string) => `Force across ${join}, in newtons`,
   across: 'turns, clockwise',
-  legend: { loads: 'most and least load', nought: 'nought: the flank lets go', margin: 'margin asked' },
+  legend: { loads: 'most and least load', nought: 'zero: the flank opens', margin: 'margin to keep' },
   head: [
     'turns, clockwise',
     'carried part',
@@ -57,15 +57,15 @@ export const WORDS = {
       readonly least: string;
       readonly margin: string;
     }) =>
-      `Thread ${v.thread}: the ${v.flank} touches over the whole stroke, but only ${v.least} is left where ${v.margin} is asked.`,
+      `Thread ${v.thread}: the ${v.flank} touches over the whole stroke, but only ${v.least} is left of the ${v.margin} to keep.`,
     'lets go': (v: {
       readonly thread: Thread;
       readonly turns: string;
       readonly carried: string;
       readonly load: string;
-    }) => `Thread ${v.thread} lets go at ${v.turns}, the carried part at ${v.carried}, under ${v.load}.`,
+    }) => `Thread ${v.thread}: the flanks open at ${v.turns}, the carried part at ${v.carried}, under ${v.load}.`,
   },
-  noSpring: 'No spring: the threads are left to the weight and the load.',
+  noSpring: 'No spring: only weight and load act on the threads.',
   spring: (v: {
     readonly lower: Part;
     readonly upper: Part;
@@ -80,8 +80,8 @@ export const WORDS = {
     const ends =
       v.ends === 'keep'
         ? 'its ends keep their distance'
-        : `its ends ${v.ends === 'part' ? 'part' : 'come nearer'} by ${v.motion} over the stroke`;
-    const slack = v.slack === undefined ? '' : `, slack from ${v.slack} on`;
+        : `its ends ${v.ends === 'part' ? 'move apart' : 'come nearer'} by ${v.motion} over the stroke`;
+    const slack = v.slack === undefined ? '' : `, without force from ${v.slack} on`;
     return `Between ${NAMES[v.lower]} and ${NAMES[v.upper]}: ${ends}, so its force goes from ${v.from} to ${v.to}${slack}.`;
   },
   /** The least force of the spring at the start, and what no force of it can do. */
@@ -102,16 +102,16 @@ export const WORDS = {
     const alone =
       unreached.length === 0
         ? ''
-        : `Whatever its force, this spring does nothing for thread ${unreached.join(' and ')}: only weight and load act there. `;
+        : `This spring, however strong, does nothing for thread ${unreached.join(' and ')}: only weight and load act there. `;
     const reached = (['A', 'C'] as const).filter((t) => !unreached.includes(t));
     const forWhom = unreached.length === 0 ? 'both threads need' : `thread ${reached.join(' and ')} needs`;
-    if (need === undefined) return `${alone}For the rest ${forWhom} no force of it at the start.`;
+    if (need === undefined) return `${alone}At the start ${forWhom} no force from it.`;
     const by =
       need.by === undefined
-        ? 'so as not to go slack'
+        ? 'to keep some pull'
         : `set by thread ${need.by.thread} at ${need.by.turns} under ${need.by.load}`;
     const enough = need.enough ? `${need.has} is enough` : `${need.has} is below that: more preload`;
-    return `${alone}At the start ${forWhom} ${need.force} of it, ${by}; ${enough}.`;
+    return `${alone}At the start ${forWhom} ${need.force} from it, ${by}; ${enough}.`;
   },
   friction: (force: string) => `Friction of the guide, ${force} either way, is counted in the loads.`,
 };

@@ -26,9 +26,9 @@ export const WORDS = {
   }) => {
     const crossing =
       v.even === undefined
-        ? `the pair is the ${v.lighterBelow ? 'lighter' : 'heavier'} all the way`
-        : `the pair is lighter than ${v.C} alone only ${v.lighterBelow ? 'below' : 'above'} friction ${v.even}`;
-    return `From ${v.frictionless} without friction the torque of raising climbs almost straight with friction; ${crossing}. Here, at ${v.friction}, the pair takes ${v.pair} and ${v.C} alone ${v.alone}.`;
+        ? `the pair needs ${v.lighterBelow ? 'less' : 'more'} torque at every friction`
+        : `the pair needs less torque than ${v.C} alone only ${v.lighterBelow ? 'below' : 'above'} friction ${v.even}`;
+    return `From ${v.frictionless} without friction the torque of raising grows with friction, almost in a straight line; ${crossing}. Here, at ${v.friction}, the pair takes ${v.pair} and ${v.C} alone ${v.alone}.`;
   },
   head: ['friction', 'pair, raising', 'pair, lowering', 'thread C alone, raising', 'efficiency of the pair'],
 };

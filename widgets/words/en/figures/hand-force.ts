@@ -23,8 +23,8 @@ export const WORDS = {
     readonly decides: 'jump' | 'hand' | 'hand alone';
   }) => {
     const rules = {
-      jump: `The jump is the larger, so a step is ${v.jump} and not the ${v.hand} that the hand could set.`,
-      hand: `The jump of ${v.jump} is the smaller, so the hand decides: ${v.hand}.`,
+      jump: `The jump is larger, so a step is ${v.jump} and not the ${v.hand} that the hand could set.`,
+      hand: `The jump of ${v.jump} is smaller, so the hand decides: ${v.hand}.`,
       'hand alone': `Nothing sticks, so the hand alone decides: ${v.hand}.`,
     }[v.decides];
     const lowering = v.lower.holds

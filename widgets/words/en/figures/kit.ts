@@ -1,6 +1,6 @@
 /** The words of what figures share. */
 export const WORDS = {
-  figure: { numbersBehind: 'The numbers behind this figure', table: 'Table' },
+  figure: { numbersBehind: 'Numbers', table: 'Table' },
   knob: {
     notTurned: 'not turned',
     turned: (v: { readonly count: number; readonly clockwise: boolean }) =>
@@ -31,7 +31,7 @@ export const FINDINGS = {
   }) =>
     `The measured net lead is ${v.lead}, ${v.off} ${v.below ? 'below' : 'above'} the nominal ${v.nominal}: ` +
     `it ${v.agrees ? 'agrees' : 'does not agree'} within ${v.uncertainty} of uncertainty and ${v.stated} of stated lead error.`,
-  untold: 'can’t be told',
+  untold: 'cannot be found',
   hysteresis: {
     name: 'hysteresis',
     value: (gap: string, uncertainty: string) => `${gap} ± ${uncertainty}`,
@@ -42,17 +42,15 @@ export const FINDINGS = {
       readonly lost: string | undefined;
       readonly slopesAgree: boolean;
     }) =>
-      `Between up and down stands a gap of ${v.gap} ± ${v.uncertainty}, which is ${
-        v.lost === undefined
-          ? 'against the sense of lost motion, so look for drift'
-          : `${v.lost} turns lost on reversal`
+      `Hysteresis between up and down is ${v.gap} ± ${v.uncertainty}, which is ${
+        v.lost === undefined ? 'opposite to lost motion, so look for drift' : `${v.lost} turns lost on reversal`
       }.${v.slopesAgree ? '' : ' The two directions have different slopes, so one number does not describe the gap.'}`,
   },
   periodic: {
-    name: 'once per turn',
+    name: 'periodic error',
     value: (amplitude: string, significant: boolean) => `±${amplitude}${significant ? '' : ', no more than scatter'}`,
     says: (v: { readonly amplitude: string; readonly crest: string; readonly significant: boolean }) =>
-      `Once per turn it wanders by ${v.amplitude} to either side, furthest up at ${v.crest} of a turn${
+      `The periodic error, once per turn, is ${v.amplitude} to either side, furthest up at ${v.crest} of a turn${
         v.significant ? '' : ', which is no more than scatter alone would give'
       }.`,
   },
@@ -63,8 +61,8 @@ export const FINDINGS = {
       `A place read again from the same side repeats with a standard deviation of ${deviation}; the two readings furthest apart differ by ${widest}.`,
   },
   leftOver: {
-    name: 'left over',
+    name: 'scatter',
     says: (scatter: string, freedom: number) =>
-      `What none of this explains scatters by ${scatter}, standard deviation, with ${freedom} degrees of freedom.`,
+      `The scatter that is left is ${scatter}, standard deviation, with ${freedom} degrees of freedom.`,
   },
 };

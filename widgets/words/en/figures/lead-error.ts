@@ -26,9 +26,10 @@ interface Caption {
 }
 
 const errorWords = ({ size, error }: LeadError): string =>
-  error === 0 ? 'true to its lead' : `${size} ${error > 0 ? 'long' : 'short'}`;
+  error === 0 ? 'without lead error' : `${size} ${error > 0 ? 'long' : 'short'}`;
 
-const ifIndependent = (words: string, linked: boolean): string => (linked ? `${words}, were they independent` : words);
+const ifIndependent = (words: string, linked: boolean): string =>
+  linked ? `${words}, if they were independent` : words;
 
 export const WORDS = {
   title: 'Lead errors of both threads and the net lead',
@@ -41,7 +42,7 @@ export const WORDS = {
   ratePanel: 'Motion of a turn',
   readout: {
     nominal: 'nominal net lead',
-    real: 'true net lead',
+    real: 'net lead with the errors',
     eps: 'error of the net lead',
     off: 'off after the turns',
   },
@@ -50,9 +51,9 @@ export const WORDS = {
       ? `both threads ${errorWords(v.errorA)}, by the same share`
       : `thread A ${errorWords(v.errorA)}, thread C ${errorWords(v.errorC)}`;
     const bands = v.linked
-      ? `The same error of both is not magnified; were errors of that size independent, it could be ${v.worst}`
+      ? `The same error on both is not multiplied; independent errors of that size could make ${v.worst}`
       : `Errors of that size either way come to ${v.worst} at worst and ${v.rss} by root-sum-square (gains ${v.gainA} and ${v.gainC})`;
-    return `${v.A} with ${v.C}, ${errors}: a turn moves ${v.real} where ${v.meant} was meant, ${v.share}; after ${v.turns} the carried part is off by ${v.off}. ${bands}.`;
+    return `${v.A} with ${v.C}, ${errors}: a turn moves ${v.real} instead of ${v.meant}, ${v.share}; after ${v.turns} the carried part is off by ${v.off}. ${bands}.`;
   },
-  head: ['turns, clockwise', 'meant', 'true', 'off by', 'worst case ±', 'root-sum-square ±'],
+  head: ['turns, clockwise', 'nominal', 'with the errors', 'off by', 'worst case ±', 'root-sum-square ±'],
 };

@@ -49,23 +49,25 @@ export const WORDS = {
   centre: 'Centre of gravity',
   weight: 'weight',
   foot: (name: string, order: string) => `Foot ${name}, ${order}`,
-  picked: (what: string) => `${what}: tap where it is to go, or tap it again to leave it.`,
+  picked: (what: string) => `${what}: tap its new place, or tap it again to leave it.`,
 
-  equallyHigh: 'equally high; dashed: below nought; ',
+  equallyHigh: 'equally high; dashed: below zero; ',
   lineEvery: (height: string) => `a line every ${height}`,
-  wayItRises: 'the way it rises',
+  wayItRises: 'direction in which it rises',
 
   turnThem: 'Turn them',
   roundBack: 'One round back',
 
-  leans: (round: number, tilt: string) => `Round ${round}: leans ${tilt}`,
+  leans: (round: number, tilt: string) => `Round ${round}: tilt ${tilt}`,
   whatToTurn: 'What to turn',
   turnHead: (k: number) => ['foot', 'must move', 'turns', 'has turns', stepsWord(k), 'turn'],
   shouldBeLeft: (tilt: string, k: number) => `Then ${tilt} should be left, from rounding to whole ${stepsWord(k)}.`,
   plusIsClockwise: 'Plus is clockwise, seen from above.',
+  fromParts: (turns: string) =>
+    `Net lead, steps and the ${turns} turns between the stops are those of the parts of a foot; the fields of threads and lengths do not count.`,
   done: {
     level: 'Nothing left to turn: no foot is half a step off.',
-    'to and fro': 'Nothing left to gain: the step now asked for would only undo the last one.',
+    'to and fro': 'No more to gain: the next step would only undo the last one.',
   },
   carries: (feet: readonly { readonly name: string; readonly load: string }[]) =>
     `No foot lifts: ${feet.map(({ name, load }) => `${name} carries ${load}`).join(', ')}.`,
@@ -84,21 +86,21 @@ export const WORDS = {
 
   shared: ({ keptFoot, short, raised, by }: Shared) =>
     `${keptFoot === undefined ? 'With the mean height kept' : `With foot ${keptFoot} left as it is`}, foot ${short} would run out of thread. ` +
-    `So the whole plate is ${raised ? 'raised' : 'lowered'} by ${by} besides, and all three feet share the turning.`,
+    `So the whole plate is also ${raised ? 'raised' : 'lowered'} by ${by}, and all three feet share the turning.`,
   notEnoughTurns: ({ rises, sinks, asked, askedTurns, there, thereTurns, missingTurns, k }: TooFar) =>
-    `The feet do not have enough turns for this: foot ${rises} has to rise ${asked} against foot ${sinks}, which is ${askedTurns}; ` +
-    `from where they stand the two can move ${there} against one another in whole ${stepsWord(k)}, which is ${thereTurns}. ` +
-    `At no height of the plate does it fit; ${missingTurns} are missing. Turn no foot yet. ` +
+    `The feet do not have enough turns for this: foot ${rises} must rise ${asked} against foot ${sinks}, which is ${askedTurns}; ` +
+    `from where they stand the two can move ${there} against each other in whole ${stepsWord(k)}, which is ${thereTurns}. ` +
+    `No height of the plate works; ${missingTurns} are missing. Turn no foot yet. ` +
     'Bring the plate roughly level first, with packing under the low foot or with the feet in coarse mode; then read again.',
 
   leaning: ({ round, tilt, eighth, flat }: Leaning) =>
-    `Round ${round}: the plate leans ${tilt}, rising to the ${EIGHTHS[eighth] ?? ''}${
+    `Round ${round}: the plate has a tilt of ${tilt}, rising to the ${EIGHTHS[eighth] ?? ''}${
       flat === undefined ? '' : `, with the ${flat.readings} readings within ${flat.within} of one plane`
     }.`,
   orders: (feet: readonly { readonly name: string; readonly order: string }[], tilt: string) =>
     `${feet.map(({ name, order }) => `${name}: ${order}`).join('; ')}; then ${tilt} should be left.`,
   movedLess: (feet: readonly { readonly name: string; readonly extra: string }[]) =>
-    `Moved less asked, since the round before: ${feet.map(({ name, extra }) => `${name} ${extra}`).join(', ')}.`,
+    `Moved minus asked, since the round before: ${feet.map(({ name, extra }) => `${name} ${extra}`).join(', ')}.`,
   noFootLifts: 'No foot lifts.',
 
   head: (k: number) => [
@@ -106,7 +108,7 @@ export const WORDS = {
     'what',
     'place',
     'reads, or must move',
-    'reading less plane, or left by rounding',
+    'reading minus plane, or left by rounding',
     'turns',
     'turns it has',
     stepsWord(k),

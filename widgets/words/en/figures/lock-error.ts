@@ -5,7 +5,7 @@ interface Caption {
   readonly C: string;
   readonly force: string;
   readonly swing: string;
-  /** What the gap lets through, or nothing where the torque presses the key to one side both ways. */
+  /** What the gap lets through, or nothing where the torque presses the key to the same side both ways. */
   readonly slack: string | undefined;
   readonly wind: string;
   readonly all: string;
@@ -13,29 +13,29 @@ interface Caption {
 }
 
 export const WORDS = {
-  title: 'What the lock lets through',
+  title: 'Motion that the lock allows',
   plan: 'The carried part from above with its key in a slot of the base; the swing is drawn much too large',
   base: 'base',
   swings: (angle: string) => `swings ${angle}`,
   flats: (count: string) => `${count} ${count === '1.00' ? 'flat' : 'flats'}`,
   torques: (clockwise: string, anticlockwise: string) =>
     `torque on the lock: ${clockwise} turning clockwise, ${anticlockwise} turning anticlockwise`,
-  slack: (much: string) => `gap of the key: ${much}`,
+  slack: (much: string) => `clearance of the key: ${much}`,
   notCrossed: (mark: (words: string) => string) =>
-    `gap of the key: ${mark('not crossed')}, the torque presses the key to one side both ways`,
+    `clearance of the key: ${mark('not crossed')}, the torque presses the key to the same side both ways`,
   wind: (much: string) => `wind-up of the lock: ${much}`,
   lost: (much: string) => `lost on reversal: ${much}`,
   ruler: 'Ruler in flats of the head',
   flatsEach: (motion: string) => `flats of the head, ${motion} each`,
   caption: ({ A, C, force, swing, slack, wind, all, perFlat }: Caption) =>
     `${A} with ${C} under ${force}: on reversal the carried part swings ${swing}; ${
-      slack === undefined ? 'the gap of the key is never crossed' : `the gap of the key lets through ${slack}`
+      slack === undefined ? 'the key never crosses its clearance' : `the gap of the key lets through ${slack}`
     }, its wind-up ${wind}, together ${all} of ${perFlat}.`,
   head: ['cause', 'torque, anticlockwise is plus', 'motion of the tip', 'in flats'],
   rows: {
     clockwise: 'wind-up turning clockwise',
     anticlockwise: 'wind-up turning anticlockwise',
-    gap: 'gap of the key, side to side',
+    gap: 'clearance of the key, side to side',
     lost: 'lost on reversal',
   },
 };

@@ -19,5 +19,5 @@ export const WORDS = {
   panel: (name: string, unit: string) => `${name}, in ${unit}`,
   turns: 'turns, clockwise',
   caption: ({ reach, turned, relative, carried, turns, here }: Caption) =>
-    `Three straight lines through nought: over ${reach} turns the turned part reaches ${turned}, the carried part on it ${relative}, and the carried part itself only ${carried}; at ${turns} it stands at ${here}.`,
+    `Three straight lines through zero. Over ${reach} turns the turned part moves ${turned}, the carried part on it ${relative}, and the carried part itself only ${carried}. At ${turns} it is at ${here}.`,
 };

@@ -34,7 +34,7 @@ const askedFor = ({ motion, hand, stroke, height }: Wanted): string =>
 const capital = (text: string): string => `${text.charAt(0).toUpperCase()}${text.slice(1)}`;
 
 const FACTS = {
-  resolution: 'for the hand’s angle',
+  resolution: 'for the hand angle',
   stroke: 'stroke',
   effort: 'effort',
   stiffness: 'stiffness, at most',
@@ -44,6 +44,8 @@ const FACTS = {
 } as const;
 
 export const WORDS = {
+  /** The fold in the foot. */
+  numbers: 'The five compared, and all numbers',
   title: 'Five ways to the same motion, to one scale',
   drawing: (way: string) => `${way}, from the side, to scale`,
   cutOff: '(larger than the picture: cut off)',
@@ -51,7 +53,7 @@ export const WORDS = {
   noPrice: 'no price given',
   cantBeTurned: 'can’t be turned',
   noFigure: 'no figure',
-  gives: (much: string, softest: string) => `${much}, chiefly ${softest}`,
+  gives: (much: string, softest: string) => `${much}, mostly ${softest}`,
   ownWidth: 'its own width',
 
   tooCoarse: (wanted: string) => `too coarse: ${wanted} was wanted`,
@@ -61,7 +63,7 @@ export const WORDS = {
   doesAllWithin: (band: string) => `does all that is wanted, its step to within ${band}`,
 
   coarserScrew: (lead: string, screw: string) => `a lead of ${lead}, coarser than ${screw}`,
-  finestScrew: (screw: string) => `${screw}, the finest to be had`,
+  finestScrew: (screw: string) => `${screw}, the finest on sale`,
   wedge: (slope: string, screw: string) => `1 in ${slope}, pushed by ${screw}`,
   lever: (arms: string, screw: string) => `arms 1 to ${arms}, on ${screw}`,
   balls: (rise: string, screw: string) => `${rise} per unit of spread, on ${screw}`,
@@ -73,14 +75,14 @@ export const WORDS = {
   carried: 'moves the tip',
   fixed: 'fixed (hatched)',
   tip: 'tip',
-  roof: (height: string, above: boolean) => `height allowed: ${height}${above ? ', above the picture' : ''}`,
+  roof: (height: string, above: boolean) => `allowed height: ${height}${above ? ', above the picture' : ''}`,
 
   caption: ({ wanted, able, unpriced, noPrices, lightest, stiffest, lowest, cheapest }: Caption) => {
     const asked = askedFor(wanted);
     const missing =
       unpriced.length === 0
         ? ''
-        : ` No price is given for ${noPrices ? 'any of them' : listed(unpriced.map((name) => `the ${name}`))}; the rest stands.`;
+        : ` No price is given for ${noPrices ? 'any of them' : listed(unpriced.map((name) => `the ${name}`))}; the rest holds.`;
     const [first] = able;
     if (first === undefined) return `None of the five gives ${asked}.${missing}`;
     if (able.length === 1) return `Of the five, only the ${first} gives ${asked}.${missing}`;

@@ -39,9 +39,17 @@ interface Found {
 const factsText = ({ pair, aTurn, step, off, stroke, gain }: Facts): string =>
   `${pair}: ${aTurn} a turn, ${step} a step (${off}), stroke ${stroke}, gain ${gain}`;
 
-const COLUMNS = { exactly: 'exactly', off: 'off the wish', gain: 'gain', stroke: 'stroke', judgement: 'judgement' };
+const COLUMNS = {
+  exactly: 'exactly',
+  off: 'off the wanted motion',
+  gain: 'gain',
+  stroke: 'stroke',
+  judgement: 'judgement',
+};
 
 export const WORDS = {
+  /** The fold in the foot. */
+  numbers: 'The pairs found, and all numbers',
   title: 'Map of all pairs',
   map: 'Map of every pair',
   mapOf: (axes: string) => `Map of every pair of threads: ${axes}, with lines of equal motion`,
@@ -59,7 +67,7 @@ export const WORDS = {
   wanted: (motion: string) => `wanted: ${motion}`,
   leastStroke: (stroke: string) => `least stroke: ${stroke}`,
 
-  grains: 'one to many pairs',
+  grains: 'one pair or many',
   passes: 'passes',
   ring: 'first in the list, or the row you point at',
 
@@ -73,7 +81,7 @@ export const WORDS = {
     'pair, A with C',
     'a turn',
     COLUMNS.exactly,
-    ...(severalDividers ? ['a step, at steps in a turn'] : []),
+    ...(severalDividers ? ['a step, at steps per turn'] : []),
     COLUMNS.off,
     COLUMNS.gain,
     COLUMNS.stroke,
@@ -86,7 +94,7 @@ export const WORDS = {
 
   found: ({ hits, pairs, band, aTurn, step, dividers, best }: Found) => {
     const several = dividers.length > 1;
-    const wanted = several ? `${step} a step with ${listed(dividers.map(String))} steps in a turn` : `${aTurn} a turn`;
+    const wanted = several ? `${step} a step with ${listed(dividers.map(String))} steps per turn` : `${aTurn} a turn`;
     const bestStep = several ? `, ${best.step} a step at ${best.k} in a turn` : '';
     return `${hits} of ${pairs} pairs pass within ${band} % of ${wanted}; first in the list is ${best.pair}, ${best.aTurn} a turn${bestStep} (${best.off}), gain ${best.gain}, ${best.grade}.`;
   },
@@ -94,10 +102,10 @@ export const WORDS = {
   /** What is said where no pair passes, sentence by sentence. */
   nothing: (sentences: readonly string[]) => `No pair passes. ${sentences.join(' ')}`,
   excludesMost: (filter: string, excluded: string, pairs: string) =>
-    `What excludes the most is ${filter}: ${excluded} of ${pairs} pairs.`,
+    `The limit that excludes most is ${filter}: ${excluded} of ${pairs} pairs.`,
   shortOfThread: (s: ShortOfThread) =>
-    `No pair can: a stroke of ${s.stroke} in steps of ${s.step} is ${s.steps} steps, ${s.turns} turns at ${s.k} steps in a turn, whichever the pair. ` +
-    `Each turn uses up a whole lead of both threads: that would be ${s.needed} of ${s.thread}, the thread with the most turns of those allowed, of which ${s.there} may be used up, ${s.turnsThere} turns. ` +
+    `No pair can: a stroke of ${s.stroke} in steps of ${s.step} is ${s.steps} steps, ${s.turns} turns at ${s.k} steps per turn, with any pair. ` +
+    `Each turn uses a whole lead of both threads. Of the threads allowed, ${s.thread} has the most turns: it would need ${s.needed}, and its usable length is ${s.there}, ${s.turnsThere} turns. ` +
     `At that step no pair has more stroke than ${s.reach}.`,
   nearest: (
     facts: Facts,
@@ -112,12 +120,12 @@ export const WORDS = {
   /** A wish that could give way, to what, and which pair would then pass. */
   giveWay: (filter: string, to: string | undefined, pair: string, stroke: string | undefined) =>
     `${filter}${to === undefined ? '' : `, to ${to}`} (${pair}${stroke === undefined ? '' : `, stroke ${stroke}`})`,
-  dividerGivesWay: (k: number, pair: string) => `the divider, to ${k} steps in a turn (${pair})`,
+  dividerGivesWay: (k: number, pair: string) => `the divider, to ${k} steps per turn (${pair})`,
   couldGiveWay: (ways: readonly string[], instead: boolean) =>
-    `What could give way${instead ? ' instead' : ''}, each alone: ${ways.join('; ')}.`,
-  anyStroke: (facts: Facts) => `With no stroke asked, the nearest step is that of ${factsText(facts)}.`,
+    `What you could change${instead ? ' instead' : ''}, each alone: ${ways.join('; ')}.`,
+  anyStroke: (facts: Facts) => `Without a least stroke, the nearest step is that of ${factsText(facts)}.`,
   longWay:
-    'For a long way let the carried part turn with the middle: then only thread A moves it, a whole lead a turn; keep the pair for the last part.',
+    'For a long way, let the carried part turn with the turned part. Then only thread A moves it, a whole lead a turn. Use the pair for the last part.',
 
   head: (step: boolean, severalDividers: boolean) => [
     'thread A',
@@ -126,7 +134,7 @@ export const WORDS = {
     'net lead',
     `${COLUMNS.exactly}, mm`,
     ...(step ? ['per step'] : []),
-    ...(severalDividers ? ['steps in a turn'] : []),
+    ...(severalDividers ? ['steps per turn'] : []),
     COLUMNS.off,
     COLUMNS.gain,
     COLUMNS.stroke,

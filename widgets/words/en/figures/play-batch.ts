@@ -34,13 +34,13 @@ export const WORDS = {
   stop: 'Stop',
   progress: 'Assemblies drawn',
   stopped: 'Stopped; the sample stays.',
-  numbersChanged: 'Stopped, since the numbers changed.',
+  numbersChanged: 'Stopped, because the numbers changed.',
   drawnIn: (seconds: string, besideThePage: boolean) =>
     `Drawn in ${seconds} s, ${besideThePage ? 'beside the page' : 'in slices on the page'}.`,
   resultHead: (flats: boolean) => ['of the batch', 'play', flats ? 'flats' : 'steps', 'turns'],
   caption: (v: Caption) =>
-    `${v.classes}. ${v.drawn}: half of the assemblies have less play than ${v.half}, which is ${v.halfTurns} turns, and nine in ten lie between ${v.low} and ${v.high}, ${v.lowTurns} to ${v.highTurns} turns.${
-      v.apart === undefined ? '' : ` ${v.apart} of them do not go together, for interference, and are left out.`
+    `${v.classes}. ${v.drawn}: half of the assemblies have less play than ${v.half}, which is ${v.halfTurns} turns. Nine in ten lie between ${v.low} and ${v.high}, ${v.lowTurns} to ${v.highTurns} turns.${
+      v.apart === undefined ? '' : ` ${v.apart} of them do not go together, because of interference, and are left out.`
     }`,
   head: ['play', 'up to, or in steps', 'assemblies, or turns'],
   placeRow: (place: string, play: string) => `${place}: ${play}`,

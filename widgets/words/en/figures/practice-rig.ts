@@ -12,10 +12,10 @@ export const WORDS = {
   title: 'A practice rig and what its indicator reads',
   up: 'turning up',
   down: 'turning down',
-  panel: 'Indicator less the nominal travel',
+  panel: 'Indicator minus the nominal motion',
   readings: 'readings',
   nominal: 'nominal net lead',
-  truth: 'true net lead of this rig',
+  truth: 'net lead of this rig',
   flanks: 'flanks',
   loose: 'loose: play shows',
   touching: (threads: readonly { readonly thread: string; readonly flank: string }[]) =>
@@ -24,7 +24,7 @@ export const WORDS = {
   again: 'Read again with the next seed',
   taken: (count: number) => `Taken over: ${count} readings stand in the calibration’s field.`,
   caption: ({ count, seed, lowest, highest, truth }: Caption) =>
-    `${count} readings with seed ${seed}: beside the nominal travel the indicator goes from ${lowest} to ${highest}, and this rig’s true net lead is ${truth} a turn.`,
+    `${count} readings with seed ${seed}: compared with the nominal motion the indicator goes from ${lowest} to ${highest}, and the net lead of this rig is ${truth} a turn.`,
   directions: { up: 'up', down: 'down' },
   head: ['turns', 'direction', 'indicator'],
 };

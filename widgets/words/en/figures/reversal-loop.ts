@@ -34,6 +34,7 @@ export const WORDS = {
   out: 'Turn out',
   clear: 'Clear your turning',
   turns: 'turns',
+  lostOnReversal: (turns: string) => `${turns} turns lost`,
   reading,
   touching: 'flank that touches',
   /** Flanks by the sign of their force: above nought pressed, below it pulled. */
@@ -49,7 +50,7 @@ export const WORDS = {
       loadedWide === undefined
         ? 'out and back lie on one line and nothing is lost to play'
         : `the load does not overcome the friction, and the loop is ${loadedWide} wide`;
-    return `With friction alone the loop is up to ${wide} wide, and on reversal the carried part follows ${when}. With ${load} on it ${loaded}.`;
+    return `With friction alone the loop is up to ${wide} wide, and on reversal the carried part follows ${when}. With ${load} on it, ${loaded}.`;
   },
   head: ['way', 'turns, clockwise', reading('loose'), reading('loaded')],
   ways: { out: 'out', back: 'back', again: 'out again' },

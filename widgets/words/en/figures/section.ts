@@ -45,9 +45,9 @@ export const WORDS = {
         : `${turns} ${Math.abs(n) === 1 ? 'turn' : 'turns'} ${n > 0 ? 'clockwise' : 'anticlockwise'}`;
     const per =
       perTurn.way === 0
-        ? 'the leads are equal, so it never will move'
+        ? 'the leads are equal, so it will never move'
         : `${perTurn.amount} ${upOrDown(perTurn.way)} per turn clockwise`;
-    const why = locked ? per : `its lock gives, so thread A alone moves it, ${per}`;
+    const why = locked ? per : `its lock gives way, so thread A alone moves it, ${per}`;
     return `${soFar}: the turned part ${went(turned)}, the carried part ${went(carried)} (${why}). The dial stands at ${dial}.`;
   },
   head: ['turns, clockwise', PARTS.turned, PARTS.relative, PARTS.carried],

@@ -21,7 +21,7 @@ export const WORDS = {
   endOfLife: 'end of life',
   timeAxis: 'time under constant stretch',
   verdict: (enough: boolean, left: string, life: string, needed: string) =>
-    `${enough ? '✓ enough' : '✕ not enough'}: ${left} is left after ${life}, where ${needed} must be.`,
+    `${enough ? '✓ enough' : '✕ not enough'}: ${left} is left after ${life}, and ${needed} must be left.`,
   caption: ({ fitted, start, loss, life, left, needed, falls, guess }: Caption) => {
     const fallen =
       falls === 'never'
@@ -31,8 +31,8 @@ export const WORDS = {
           : `it has fallen to that after ${falls.after}`;
     return (
       `${fitted ? 'Fitted to two readings' : 'As stated'}: ${start} at the start, ${loss} of it lost per tenfold time. ` +
-      `After ${life}, ${left} is left where ${needed} must be; ${fallen}.` +
-      (guess ? ' That is past ten times the last reading, so it is a guess: read again later.' : '')
+      `After ${life}, ${left} is left, and ${needed} must be left; ${fallen}.` +
+      (guess ? ' That is beyond ten times the last reading, so it is a guess: read again later.' : '')
     );
   },
   head: ['time', 'force left', 'over what must be left'],

@@ -12,6 +12,8 @@ interface Caption {
   readonly standard: string;
   /** Limits that are by formula, of all six. */
   readonly byFormula: readonly string[];
+  /** Whether a pitch diameter is one that was measured. */
+  readonly measured: boolean;
 }
 
 const FIT: Readonly<Record<Caption['fit'], string>> = {
@@ -20,12 +22,14 @@ const FIT: Readonly<Record<Caption['fit'], string>> = {
   'never goes': 'no such nut goes on such a screw',
 };
 
-const comesFrom = (byFormula: readonly string[], standard: string): string =>
-  byFormula.length === 0
-    ? `Every limit is the published one of ${standard}.`
-    : byFormula.length === 6
-      ? `Every limit is by the formulas and the rounding of ${standard}.`
-      : `By formula and rounding: ${byFormula.join('; ')}; the rest from the published tables.`;
+const comesFrom = (byFormula: readonly string[], standard: string, measured: boolean): string =>
+  measured
+    ? `The measured pitch diameters are as typed; the other limits are those of ${standard}.`
+    : byFormula.length === 0
+      ? `Every limit is the published one of ${standard}.`
+      : byFormula.length === 6
+        ? `Every limit is by the formulas and the rounding of ${standard}.`
+        : `By formula and rounding: ${byFormula.join('; ')}; the rest from the published tables.`;
 
 export const WORDS = {
   title: 'Limits of size of a screw and a nut',
@@ -49,7 +53,7 @@ export const WORDS = {
   screwAsClass: (cls: string) => `class ${cls} for the screw`,
   nutAsClass: (cls: string) => `class ${cls} for the nut`,
   everyday: (classes: readonly string[]) =>
-    `No class was written, so the everyday one was taken: ${classes.join(' and ')}.`,
+    `No class was written, so the usual one was taken: ${classes.join(' and ')}.`,
 
   readout: {
     pitchLeast: 'clearance at the pitch diameter, least',
@@ -65,7 +69,7 @@ export const WORDS = {
   noDrill: 'none within 2\u00a0%',
 
   caption: (v: Caption) =>
-    `Class ${v.screwClass} in class ${v.nutClass}: pitch diameter of the screw ${v.screwPitch}, of the nut ${v.nutPitch}, so ${v.clearance} of clearance on the diameter; ${FIT[v.fit]}. ${comesFrom(v.byFormula, v.standard)}`,
+    `Class ${v.screwClass} in class ${v.nutClass}: pitch diameter of the screw ${v.screwPitch}, of the nut ${v.nutPitch}, so ${v.clearance} of clearance on the diameter; ${FIT[v.fit]}. ${comesFrom(v.byFormula, v.standard, v.measured)}`,
 
   head: ['diameter', 'least', 'greatest', 'tolerance', 'comes from'],
   diameters: {
@@ -79,5 +83,6 @@ export const WORDS = {
   noLimit: 'no limit',
   byTable: (standard: string) => `table, ${standard}`,
   byFormula: (standard: string) => `formula, ${standard}`,
+  asMeasured: 'as measured',
   fromAbove: 'from the limits above',
 };

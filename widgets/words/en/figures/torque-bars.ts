@@ -33,7 +33,7 @@ export const WORDS = {
   handFeels: 'what the hand feels',
   frictionless: (torque: string) => `without friction: ${torque}`,
   holds: (torque: string) => `It holds by itself: lowering takes ${torque} of the hand.`,
-  onTheEdge: 'It is on the edge of running back: lowering takes no torque at all.',
+  onTheEdge: 'It only just holds: lowering takes no torque at all.',
   runsBack: (torque: string) =>
     `It runs back by itself: under the load it turns with ${torque}, which the hand must hold.`,
   asMuch: (C: string) => `as much as ${C} alone`,

@@ -1,6 +1,7 @@
 /** Refusals of an adjuster described in words: each names the part to change. */
 import { listed, quoted, say } from '../../../engine/index.ts';
 import type { RefusalWords } from '../../refusal-words.ts';
+import { WORDS } from '../adjuster.ts';
 
 const PART = { base: 'base', turned: 'turned part', carried: 'carried part' } as const;
 const mm = (x: number): string => `${say(x)} mm`;
@@ -14,6 +15,13 @@ export const ADJUSTER: RefusalWords<
   | 'part-phrase-unread'
   | 'part-thread-unread'
   | 'part-length-outside'
+  | 'part-length-unread'
+  | 'part-word-unread'
+  | 'part-coat-outside'
+  | 'part-count-outside'
+  | 'limits-of-other-side'
+  | 'part-size-unused'
+  | 'no-turns-left'
   | 'row-phrase-unread'
   | 'divisions-outside'
   | 'thread-longer-than-part'
@@ -34,7 +42,7 @@ export const ADJUSTER: RefusalWords<
     `Read ${quoted(text)}; the description of an adjuster has at most ${most} characters: leave something out.`,
   'adjuster-row-unread': ({ row, keys }) =>
     `Read ${quoted(row)}; a row begins with ${listed(keys)} and an equals sign: write one of those.`,
-  'adjuster-row-twice': ({ key }) => `The row ${key} stands twice: leave one of the two out.`,
+  'adjuster-row-twice': ({ key }) => `The row ${key} is there twice: leave one of the two out.`,
   'adjuster-part-missing': ({ role }) =>
     `The ${PART[role]} is missing: write a row like ${role === 'base' ? 'base = tapped block M10x1.5, 20 mm' : 'turned = stud M10x1.5, 3/8-16 UNC'}.`,
   'part-kind-unread': ({ role, text, kinds }) =>
@@ -43,14 +51,26 @@ export const ADJUSTER: RefusalWords<
     `Read ${quoted(phrase)} in the row of the ${PART[role]}; give a size with its name and unit, such as body 18 mm, or count 2 for two of them.`,
   'part-thread-unread': ({ role, because }, behind) =>
     `${PART[role].replace(/^./, (c) => c.toUpperCase())}: ${behind(because)}`,
+  'part-length-unread': ({ role, phrase }) =>
+    `Read ${quoted(phrase)} in the row of the ${PART[role]} as a length; write its unit, mm, in or thou, behind the number.`,
+  'part-word-unread': ({ role, phrase, materials }) =>
+    `Read ${quoted(phrase)} in the row of the ${PART[role]}; a word there is a material (${listed(materials)}), blind, through or on the ground: write one of those or leave it out.`,
   'part-length-outside': ({ role, phrase, most }) =>
     `Read ${quoted(phrase)} in the row of the ${PART[role]}; a length is above 0 mm and at most ${mm(most)}: give one within that.`,
+  'part-coat-outside': ({ role, phrase, most }) =>
+    `Read ${quoted(phrase)} in the row of the ${PART[role]}; a coat is from 0 to ${say(1000 * most)} µm thick on each surface: write it like coat 5 µm.`,
+  'part-count-outside': ({ role, phrase }) =>
+    `Read ${quoted(phrase)} in the row of the ${PART[role]}; there is at least one of a part: write count 1, or leave it out.`,
+  'limits-of-other-side': ({ part, written, gender }) =>
+    gender === 'external'
+      ? `${written} is of a nut, and this thread of the ${part} is a screw: write a class like 6g or 2A, or d2 as measured, and ${written} at the part it joins.`
+      : `${written} is of a screw, and this thread of the ${part} is a nut: write a class like 6H or 2B, or D2 as measured, and ${written} at the part it joins.`,
   'row-phrase-unread': ({ key, phrase, like }) => `Read ${quoted(phrase)} in the row ${key}; write it like ${like}.`,
   'divisions-outside': ({ text }) => `Read ${quoted(text)} divisions; a knob has from 2 to 10000: give one of those.`,
   'thread-longer-than-part': ({ part, thread, length, room }) =>
     `${thread} in the ${part} is ${mm(length)} long, and the part has room for ${mm(room)}: make the part longer or the thread shorter.`,
   'threads-break-through': ({ part, inside, outside, wall }) =>
-    `${inside} does not go inside ${outside}: the wall between the threads of the ${part} would be ${wall.toFixed(2).replace('-', '−')} mm; take a larger outer thread or a smaller inner one, or let them lie one above the other.`,
+    `${inside} does not go inside ${outside}: the wall between the threads of the ${part} would be ${wall.toFixed(2).replace('-', '−')} mm; take a larger outer thread or a smaller inner one, or put one above the other.`,
   'threads-meet-inside': ({ part, lower, upper, over }) =>
     `In the ${part}, ${lower} and ${upper} would overlap by ${mm(over)}: make the part higher or the threads shorter.`,
   'hexagon-too-narrow': ({ part, width, least }) =>
@@ -65,17 +85,23 @@ export const ADJUSTER: RefusalWords<
       ? `Thread ${joint} can’t join the ${lower} and the ${upper}: one of the two ends must be a screw and the other a nut.`
       : `Thread ${joint} can’t join the ${lower} and the ${upper}: one has ${lowerThread}, the other ${upperThread}. Give both the same thread.`,
   'assembled-outside': ({ joint, out, most }) =>
-    `Thread ${joint} is put together ${mm(out)} out from home; it may stand from 0 mm to ${mm(most)} out: begin within that.`,
+    `Thread ${joint} is assembled ${mm(out)} out from home; it may be from 0 mm to ${mm(most)} out: begin within that.`,
   'upper-thread-joins-nothing': ({ part, thread }) =>
     `The upper thread of the ${part}, ${thread}, joins nothing: add a row for the carried part, or take a screw, which has one thread.`,
-  'assembled-inside-another': ({ lower, upper }) =>
-    `As it is put together, the ${upper} would stand inside the ${lower}: make the turned part longer, or begin further out.`,
+  'no-turns-left': ({ clockwise, anticlockwise }) =>
+    `As it is assembled it can’t turn: clockwise ${WORDS.stop(clockwise)}, and anticlockwise ${WORDS.stop(anticlockwise)}; begin further out, in the row assembled.`,
+  'part-size-unused': ({ part, size, takes }) =>
+    `A ${part} has no ${size} of its own: state ${listed(takes)}, or leave it out.`,
+  'assembled-inside-another': ({ lower, upper, ground }) =>
+    ground
+      ? `As it is assembled, the ${upper} would stand in the ground: make the base or the turned part higher, or its screw shorter.`
+      : `As it is assembled, the ${upper} would stand inside the ${lower}: make the turned part longer, or begin further out.`,
   'joint-too-short': ({ joint, kept, length, gender }) => {
     const side = gender === 'external' ? 'screw' : 'nut';
-    return `Thread ${joint} is to keep ${mm(kept)} engaged, but its ${side} is ${mm(length)} long, which leaves nothing to travel: lengthen the ${side}, or keep less.`;
+    return `Thread ${joint} must keep ${mm(kept)} engaged, but its ${side} is ${mm(length)} long, which leaves no stroke: lengthen the ${side}, or keep less.`;
   },
   'joint-without-room': ({ joint, part, ground }) =>
     ground
-      ? `Nothing is left of the travel of thread ${joint}: the ${part} stands on the ground before its thread holds. Make the base higher or that screw shorter.`
-      : `Nothing is left of the travel of thread ${joint}: the ${part} strikes its neighbour before its thread holds. Make that thread longer, or the bore deeper.`,
+      ? `Thread ${joint} has no stroke left: the ${part} touches the ground before its thread holds. Make the base higher or that screw shorter.`
+      : `Thread ${joint} has no stroke left: the ${part} strikes its neighbour before its thread holds. Make that thread longer, or the bore deeper.`,
 };

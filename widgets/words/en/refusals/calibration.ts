@@ -8,21 +8,21 @@ export const CALIBRATION_REFUSALS = {
   'slope-from-one-place': () =>
     'All three readings stand at the same turns; a slope needs two places at least, so read a turn further.',
   'nominal-lead': ({ nominal }) =>
-    `Read a nominal net lead of ${asRead(nominal)} mm a turn; give one other than nought and within 120 mm.`,
+    `Read a nominal net lead of ${asRead(nominal)} mm a turn; give one other than zero and within 120 mm.`,
   'reading-past-bounds': ({ row, turns, reading }) =>
-    `Row ${row} reads ${asRead(turns)} turns and ${asRead(reading)} mm; give two numbers within a million, and look at the units.`,
+    `Row ${row} reads ${asRead(turns)} turns and ${asRead(reading)} mm; give two numbers within a million, and check the units.`,
   'too-few-for-slope': () =>
-    'The readings are too few or too bunched for a slope with its uncertainty: spread them over the travel, three at least.',
+    'The readings are too few or too close together for a slope with its uncertainty: spread them over the stroke, three at least.',
   'gap-hidden-in-slope': () =>
-    'Hysteresis can’t be told: the readings of the two directions stand at different places, so a gap can’t be told from the slope; read both over the same stretch.',
+    'Hysteresis cannot be found: the readings of the two directions stand at different places, so hysteresis and slope cannot be separated; read both over the same stretch.',
   'too-few-each-way': ({ up, down }) =>
-    `Hysteresis can’t be told: there are ${up} readings on the way up and ${down} on the way down; take three at least of each.`,
+    `Hysteresis cannot be found: there are ${up} readings on the way up and ${down} on the way down; take three at least of each.`,
   'hysteresis-one-way': ({ direction, reason }, behind) =>
-    `Hysteresis can’t be told on the way ${direction}. ${behind(reason)}`,
+    `Hysteresis cannot be found on the way ${direction}. ${behind(reason)}`,
   'wave-not-told': () =>
-    'The part that comes once per turn can’t be told: the readings do not spread over the turn, or are too few; read at six places of a turn or more, over two turns.',
+    'The periodic error cannot be found: the readings do not spread over the turn, or are too few; read at six places of a turn or more, over two turns.',
   'nothing-read-twice': () =>
-    'Repeatability can’t be told: no place was read twice from the same direction; run up and down again.',
+    'Repeatability cannot be found: no place was read twice from the same direction; run up and down again.',
   'no-readings-that-way': ({ direction }) =>
     `No reading was taken on the way ${direction}, so there is no correction for it; run that way too.`,
   'outside-readings': ({ turns, from, to }) =>
@@ -30,7 +30,7 @@ export const CALIBRATION_REFUSALS = {
   'practice-size': ({ out, stepsPerTurn, runs, most }) =>
     `Read ${asRead(out)} turns with ${asRead(stepsPerTurn)} readings to a turn and ${asRead(runs)} runs; give at least two steps in all, and no more than ${most} readings.`,
   'practice-division': ({ division }) =>
-    `Read a division of ${asRead(division)} mm; give one above nought, such as 0.0001 mm.`,
+    `Read a division of ${asRead(division)} mm; give one above zero, such as 0.0001 mm.`,
   'practice-loses': ({ turns }) =>
     `This rig loses ${Math.round(turns)} turns on reversal, too many to run it up and down; give it less play or seat its flanks.`,
 } satisfies Partial<RefusalWords>;

@@ -4,16 +4,15 @@ import type { RefusalWords } from '../../refusal-words.ts';
 
 export const CONTACT_REFUSALS = {
   'contact-too-wide': ({ across, radius }) =>
-    `The contact would be ${say(across)} mm across on a ball of ${say(radius)} mm radius, far past what the theory of small contacts can say: take less load or a larger ball.`,
-  'vee-closed': () =>
-    'A vee closed to nothing lets no ball in: give a half angle from 1° to 89°, 45° for a right-angled vee.',
+    `The contact would be ${say(across)} mm across on a ball of ${say(radius)} mm radius, far beyond the theory of small contacts: take less load or a larger ball.`,
+  'vee-closed': () => 'A closed vee lets no ball in: give a half angle from 1° to 89°, 45° for a right-angled vee.',
   'vee-flat': () => 'A vee opened to 180° is a flat, with one contact and not two: use the ball on a flat.',
   'relative-radii': ({ Rx, Ry }) =>
     `Relative radii: read ${asRead(Rx)} mm and ${asRead(Ry)} mm; give both above 0 and up to 1000000 mm: a groove must be wider than the ball.`,
   'contact-is-a-line': () =>
-    'One radius is over a million times the other, which is a line and no ellipse: use the contact of a ring or a roller.',
+    'One radius is over a million times the other, which is a line, not an ellipse: use the contact of a ring or a roller.',
   'contact-as-large-as-ball': () =>
-    'The contact would be as large as the ball, far past what the theory of small contacts can say: take less load.',
+    'The contact would be as large as the ball, far beyond the theory of small contacts: take less load.',
   'rollers-collide': ({ radius, spacing }) =>
     `Rollers of ${say(radius)} mm radius can’t lie ${say(spacing)} mm apart, they would run into each other: give at least ${say(2 * radius)} mm.`,
   'ball-falls-between-rollers': ({ spacing, most }) =>
@@ -25,7 +24,7 @@ export const CONTACT_REFUSALS = {
   'cone-angle': () =>
     'A cone needs a half angle from 1° to 89° between its side and its axis: give one such as 45°; one of 90° is a flat.',
   'ring-too-broad': () =>
-    'The ring of contact would be as broad as its own radius, past what the theory of small contacts can say: take less load.',
+    'The ring of contact would be as broad as its own radius, beyond the theory of small contacts: take less load.',
   'no-such-material': ({ read, known }) => `Read ${quoted(read)}, which is not in the table: use ${known.join(', ')}.`,
   'chain-of-no-part': () => 'No part was named: give at least one with its stiffness, for example shank 50000 N/mm.',
   'part-stiffness': ({ part, stiffness }) =>

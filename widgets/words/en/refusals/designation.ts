@@ -41,6 +41,11 @@ export const DESIGNATION = {
   'starts-twice': ({ text, made, written }) =>
     `Read ${quoted(text)}; Ph and P make ${made} starts, yet ${written} are written: write one of the two.`,
 
+  'pitch-diameter-twice': ({ text, letter }) =>
+    `Read ${quoted(text)}; ${letter} stands twice: write it once, with the smallest and the largest size found.`,
+  'pitch-diameter-far-off': ({ text, letter, size, least, most }) =>
+    `Read ${quoted(text)}; ${letter} ${say(size)} mm is no pitch diameter of this thread: give one from ${least.toFixed(3)} to ${most.toFixed(3)} mm.`,
+
   'diameter-out-of-range': ({ text, d }) =>
     `Read ${quoted(text)}, a diameter of ${say(d)} mm; one here is ${range('d')} mm: write one in that range.`,
   'tpi-out-of-range': ({ text, tpi }) =>

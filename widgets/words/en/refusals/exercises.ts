@@ -5,13 +5,13 @@ import type { RefusalWords } from '../../refusal-words.ts';
 export const EXERCISES = {
   'step-without-result': ({ step, why }, behind) => `Step ${step} has no result: ${behind(why)}`,
   'no-answering-step': () => 'There is no step that answers it.',
-  'answer-nought': () => 'The answer is nought.',
+  'answer-nought': () => 'The answer is zero.',
   'answer-of-odd-size': ({ amount, unit, least, most }) =>
     `The answer is ${amount} ${unit}; ask for it in a unit in which it is from ${least} to ${most}.`,
-  'slip-gives-answer': ({ says }) => `The slip “${says}” gives the right answer, so it can’t be told from it.`,
+  'slip-gives-answer': ({ says }) => `The slip “${says}” gives the right answer, so nobody can tell it from that.`,
   'formula-cut-off': ({ formula }) => `“${formula}” breaks off; something is missing at its end.`,
   'formula-bracket-open': ({ formula }) => `“${formula}” has a bracket that is never closed.`,
-  'formula-name-unknown': ({ name }) => `“${name}” is neither a number of this exercise nor a result of its steps.`,
+  'formula-name-unknown': ({ name }) => `“${name}” is not a number of this exercise and not a result of its steps.`,
   'formula-unread': ({ formula, from }) => `“${formula}” can’t be read from “${from}” on.`,
   'formula-without-value': ({ formula }) => `“${formula}” has no value with these numbers.`,
 

@@ -10,13 +10,13 @@ export const FORCE_REFUSALS = {
   'torque-below-frictionless': ({ torque, frictionless }) =>
     `A torque of ${say(torque)} N·mm is not above the frictionless ${say(frictionless)} N·mm, so there is no efficiency to state: use the torque that moves the load against itself.`,
   'no-thread-efficiency': () =>
-    'A thread needs a lead angle above nought and, with the friction angle, below a right angle: give one such as 3°.',
+    'A thread needs a lead angle above zero and, with the friction angle, below a right angle: give one such as 3°.',
   'collar-without-ring': () =>
-    'A ring needs an outer diameter above nought and an inner one no larger: give, for example, 9 mm and 0 mm for a flat tip.',
+    'A ring needs an outer diameter above zero and an inner one no larger: give, for example, 9 mm and 0 mm for a flat tip.',
   'nothing-sticks': () =>
     'The torque that starts it is below the torque that keeps it turning, so nothing sticks: give a starting torque at least as large.',
   'jump-of-turns': () =>
-    'Such a jump would be thousands of turns: give a stiffer hand and key or torques nearer together.',
+    'Such a jump would be thousands of turns: give a stiffer hand and key or torques that differ less.',
   'effort-thread': ({ thread, reason }, reasonOf) => `Thread ${thread}: ${reasonOf(reason)}`,
   'effort-thread-jams': ({ thread }) =>
     `Thread ${thread}: lead angle and friction angle together reach a right angle, so it jams: take a finer lead or less friction.`,
@@ -28,7 +28,7 @@ export const FORCE_REFUSALS = {
   'effort-equal-leads': () =>
     'The two leads are equal, so the carried part stands still and no turning moves the load: choose threads whose leads differ.',
   'springs-drive-part': () =>
-    'The springs drive the part against its load by themselves: give the forces on the threads that the load leaves.',
+    'The springs alone drive the part against its load: give the forces on the threads that the load leaves.',
   'plain-screw-jams': () =>
     'Lead angle and friction angle together reach a right angle, so the thread jams: take a finer lead or less friction.',
   'plain-screw-without-load': () =>
@@ -38,26 +38,26 @@ export const FORCE_REFUSALS = {
   'slope-jams': () =>
     'Slope and friction angle together reach a right angle, so the thread jams and no torque turns it: take a finer lead or less friction.',
   'load-without-torque': () =>
-    'A load that takes no torque to raise says nothing of others: give a load and the torque above nought that raises it.',
-  'torque-of-lowering': () => 'The torque is below nought, which lowers and does not push: give the torque of raising.',
+    'A load that takes no torque to raise says nothing about other loads: give a load and the torque above zero that raises it.',
+  'torque-of-lowering': () => 'The torque is below zero, which lowers and does not push: give the torque of raising.',
   'no-spring-needed': ({ force }) =>
-    `Weight and load seat the threads by themselves here (${say(force)} N wanted of a spring), so no spring is needed.`,
+    `Weight and load alone seat the threads here (${say(force)} N needed from a spring), so no spring is needed.`,
   'preload-gone-in-life': () =>
     'By this law nothing of the preload would be left: ask for a shorter life or a smaller loss.',
   'stretch-alone-does': () =>
-    'The stretch over the stroke alone gives more than is needed, so the spring may start slack: take a softer one.',
+    'The stretch over the stroke alone gives more than is needed, so the spring may start without force: take a softer one.',
   'lock-gap': ({ gap, radius }) =>
-    `A gap of ${say(gap)} mm at a radius of ${say(radius)} mm holds nothing: keep it to half the radius at the most.`,
+    `A clearance of ${say(gap)} mm at a radius of ${say(radius)} mm holds nothing: keep it to half the radius at the most.`,
   'spring-without-pull': () =>
     'A spring without pull holds nothing by its pull: give the force with which it is stretched, above 0 N.',
   'lock-winds-up': () =>
     'The lock would wind up by more than half a turn, which is no lock: give a stiffer one or less torque.',
   'lock-equal-leads': () =>
-    'The two leads are equal, so no turning makes up for the lock: choose threads whose leads differ.',
+    'The two leads are equal, so no turning corrects what the lock does: choose threads whose leads differ.',
   'spring-slack': ({ after }) =>
-    `The spring would have to push where it can only pull: it is slack after ${say(after)} mm, so give it more force at the start.`,
+    `The spring would have to push where it can only pull: it has no force left after ${say(after)} mm, so give it more force at the start.`,
   'faces-part': ({ at, load }) =>
-    `The faces part at ${say(at)} N, below the load of ${say(load)} N: give more preload or less load.`,
+    `The faces separate at ${say(at)} N, below the load of ${say(load)} N: give more preload or less load.`,
   'preload-gone': () =>
     'By this law nothing of the preload would be left: ask for a shorter time or give a smaller share lost.',
   'no-such-spring': ({ spring, count }) => `Read spring ${spring} of ${count}: name one that is there.`,
@@ -67,7 +67,7 @@ export const FORCE_REFUSALS = {
     `The force grew from ${say(first)} N to ${say(second)} N, and a relaxing spring only loses: check which reading came first.`,
   'nothing-to-relax': () => 'Both readings are 0 N, so there is nothing to relax: give readings of a loaded spring.',
   'relaxes-past-all': ({ share, t_0, first, second }) =>
-    `Through these readings the law would lose ${say(100 * share, 3)} % per tenfold time, and there is only 100 % to lose: its starting time of ${say(t_0)} h is too late for readings at ${say(first)} h and ${say(second)} h, so give an earlier one, or check the readings.`,
+    `Through these readings the law would lose ${say(100 * share, 3)} % per tenfold time, more than the 100 % there is. Its starting time of ${say(t_0)} h is too late for readings at ${say(first)} h and ${say(second)} h: give an earlier one, or check the readings.`,
   'preload-below-need': ({ preload, needed }) =>
     `A preload of ${say(preload)} N is below the ${say(needed)} N needed from the start: give a stronger spring.`,
   'weight-of-part': ({ part, weight }) =>

@@ -7,7 +7,7 @@ export const INPUT = {
     `Read ${quoted(text)}; a number is at most ${most} characters: type it again, for example 1.5.`,
   'number-empty': () => 'Nothing was typed; a number is needed, for example 1.5.',
   'not-a-number': ({ text }) => `Read ${quoted(text)}, which is not a number: write one like 1.5, 1,5 or 3/8.`,
-  'fraction-over-nought': ({ text }) => `Read ${quoted(text)}, a fraction over nought: write one like 3/8.`,
+  'fraction-over-nought': ({ text }) => `Read ${quoted(text)}, a fraction over zero: write one like 3/8.`,
   'number-too-large': ({ text }) =>
     `Read ${quoted(text)}, which is too large a number to work with: type a smaller one.`,
   'quantity-too-long': ({ text, most }) =>
@@ -32,12 +32,12 @@ export const INPUT = {
   'divider-list-too-long': ({ text }) =>
     `Read ${quoted(text)}; name a few dividers, for example hexagon, twelve points, 50.`,
   'divider-unknown': ({ typed, least, most }) =>
-    `Read ${quoted(typed)} as a divider of a turn; name hexagon, square, twelve points or the steps in a turn from ${least} to ${most}, like 50, or none.`,
+    `Read ${quoted(typed)} as a divider of a turn; name hexagon, square, twelve points or the steps per turn from ${least} to ${most}, like 50, or none.`,
   'too-many-dividers': ({ dividers, most }) =>
     `Read ${dividers} dividers; a list holds at most ${most}: leave some out.`,
 
   'part-list-too-long': ({ text, most }) =>
-    `Read ${quoted(text)}; ${most} characters are the most here: leave some parts out.`,
+    `Read ${quoted(text)}; ${most} characters is the limit here: leave some parts out.`,
   'too-many-parts': ({ parts, most }) =>
     `Read ${parts} parts; at most ${most} are listed: join those that are bought together.`,
   'part-name-missing': ({ row }) =>

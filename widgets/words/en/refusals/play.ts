@@ -23,7 +23,7 @@ const OF_ALL: Settings<'simulated-range'> = {
   'wind-up': ['Wind-up of the lock', ' rad'],
   stick: ['Lag before slipping', ' mm'],
   slip: ['Lag after slipping, which can’t be more than before it', ' mm'],
-  noise: ['Noise of the gauge', ' mm'],
+  noise: ['Noise of the indicator', ' mm'],
 };
 
 interface Range {
@@ -42,17 +42,17 @@ export const PLAY_REFUSALS = {
   'screw-off-middle': ({ off, most }) =>
     `The screw stands ${say(off)} mm off the middle, more than its flanks allow: with this clearance they touch at ${say(most)} mm; give that or less.`,
   'tilt-no-small-angle': ({ tilt }) =>
-    `With so much clearance over so short an engagement the angle would come out as ${say((tilt * 180) / Math.PI, 3)}°, which is no small angle and no fit: give less clearance or a longer engagement.`,
-  'tilt-of-nought': () => 'A tilt of nought has no small-angle error to speak of: give an angle above 0°.',
+    `With so much clearance over so short an engagement the angle would come out as ${say((tilt * 180) / Math.PI, 3)}°, which is not a small angle and not a fit: give less clearance or a longer engagement.`,
+  'tilt-of-nought': () => 'A tilt of zero has no small-angle error: give an angle above 0°.',
   'play-never-taken-up': () =>
     'The two leads are equal, so no number of turns takes up the play: choose threads whose leads differ.',
   'push-without-lever': () =>
-    'A push at the middle of the engagement has no lever to tip the screw by: give a height above 0 mm.',
+    'A push at the middle of the engagement has no lever to tip the screw: give a height above 0 mm.',
   'batch-of-threads': ({ count }) => `Read ${count} threads; a batch is of one thread or of the two of a pair.`,
   'batch-count': ({ count, most }) =>
     `Number of assemblies: read ${asRead(count)}; give a whole number from 1 to ${most}, more would change no figure that can be measured.`,
   'batch-capability': ({ Cp }) =>
-    `Capability Cp: read ${asRead(Cp)}; give a value from 0.1 to 10, because the spread is the zone divided by 6 Cp and a capability of nought is a spread without bound.`,
+    `Capability Cp: read ${asRead(Cp)}; give a value from 0.1 to 10, because the spread is the zone divided by 6 Cp and a capability of zero is a spread without bound.`,
   'batch-bars': ({ bars }) => `Bars of the histogram: read ${asRead(bars)}; give a whole number from 1 to 1000.`,
   'batch-share': ({ share }) =>
     `Share of the batch: read ${asRead(share)}; give a number from 0 to 1, for example 0.95.`,

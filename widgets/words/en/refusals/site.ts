@@ -6,10 +6,10 @@ export const SITE = {
   'adjuster-unknown': ({ name, known }) =>
     `There is no adjuster “${name}” in chapters/adjusters.md; it has ${listed(known)}.`,
   'adjuster-has-not': ({ name, number, has }) =>
-    `The adjuster “${name}” says nothing of “${number}”; it has ${listed(has)}.`,
+    `The adjuster “${name}” says nothing about “${number}”; it has ${listed(has)}.`,
   'list-with-odd-entries': ({ note }) => note,
   'line-of-no-kind': ({ line }) =>
-    `“${line}” is neither a number (name = value) nor a step (relation = expected value).`,
+    `“${line}” is not a number (name = value) and not a step (relation = expected value).`,
   'option-not-of-choice': ({ option, choice, options }) =>
     `“${option}” is not an option of ${choice}; it is one of: ${options.join(', ')}.`,
   'input-unknown': ({ name }) =>
@@ -28,5 +28,5 @@ export const SITE = {
   'binding-unread': ({ relation, name, why }, behind) => `${relation}, ${name}: ${behind(why)}`,
   'slip-without-words': () => 'A slip says what went wrong: add “# you added the leads …” at its end.',
   'slip-without-value': ({ why }, behind) => `This slip has no value: ${why ? behind(why) : ''}`,
-  'slip-right-by-chance': () => 'This slip gives the right answer within 2 %, so it can’t be told from it.',
+  'slip-right-by-chance': () => 'This slip gives the right answer within 2 %, so nobody can tell it from that.',
 } satisfies Partial<RefusalWords>;

@@ -21,7 +21,7 @@ export const THREAD = {
   'threads-pass-each-other': () =>
     'These diameters leave no ridge where screw and nut meet: check which is the screw’s and which the nut’s.',
   'bore-takes-the-core': ({ bore, core }) =>
-    `A bore of ${say(bore)} mm leaves nothing of a core of ${say(core)} mm: take a smaller bore.`,
+    `A bore of ${say(bore)} mm removes the whole core of ${say(core)} mm: take a smaller bore.`,
   'pitch-leaves-no-core': ({ pitch, d, coarsest }) =>
     `A pitch of ${say(pitch)} mm is too coarse for a diameter of ${say(d)} mm, it leaves no core: take a pitch below ${say(coarsest, 3)} mm.`,
 
@@ -45,7 +45,7 @@ export const THREAD = {
   'iso-place-blank': ({ of, grade, pitch }) =>
     `Read grade ${grade} for ${ISO_DIAMETERS[of]} at a pitch of ${say(pitch, 6)} mm; ISO 965-1 leaves that place blank over 22.4 and up to 45 mm: choose a finer grade.`,
   'iso-class-unread': ({ read }) =>
-    `Read ${quoted(read)} as a tolerance class; a metric screw takes a grade and e, f, g or h, such as 6g or 5g6g, and a metric nut a grade and G or H, such as 6H: write one of those.`,
+    `Read ${quoted(read)} as a tolerance class; a metric screw takes a grade and e, f, g or h, such as 6g or 5g6g; a metric nut takes a grade and G or H, such as 6H: write one of those.`,
   'diameter-step-falls': ({ low, high }) =>
     `A step from ${say(low, 6)} mm to ${say(high, 6)} mm does not rise: give the lower end first.`,
 

@@ -28,7 +28,7 @@ const faultOf = (fault: Refusals['line-unread']['fault']): string => {
     case 'no number':
       return `the ${COLUMNS[fault.column]} ${quoted(fault.cell)} is not a number`;
     case 'no direction':
-      return `the direction ${quoted(fault.cell)} is neither up nor down`;
+      return `the direction ${quoted(fault.cell)} is not up or down`;
   }
 };
 
@@ -36,12 +36,12 @@ const faultOf = (fault: Refusals['line-unread']['fault']): string => {
 const likewise = (others: readonly number[], more: number): string => {
   if (others.length === 0) return '';
   const names = others.map(String);
-  return ` (and likewise ${others.length + more === 1 ? 'line' : 'lines'} ${more > 0 ? `${names.join(', ')} and ${more} more` : listed(names)})`;
+  return ` (and in the same way ${others.length + more === 1 ? 'line' : 'lines'} ${more > 0 ? `${names.join(', ')} and ${more} more` : listed(names)})`;
 };
 
 export const TYPED_TABLES = {
   'rows-too-long': ({ text, most }) =>
-    `Read ${quoted(text)}; ${most} characters are the most here: leave some rows out.`,
+    `Read ${quoted(text)}; ${most} characters is the limit here: leave some rows out.`,
   'length-beyond': ({ text }) => `Read ${quoted(text)}; give a length from −10 m to 10 m.`,
   'foot-row-unread': ({ row, text, why }, behind) =>
     `Row ${row} of the feet reads ${quoted(text)}; ${why ? clause(behind(why)) : 'give x and y, like A: 0, 0.'}`,
@@ -51,30 +51,30 @@ export const TYPED_TABLES = {
   'foot-of-other-name': ({ name }) => `One foot is called ${name}; call them A, B and C.`,
   'stand-unread': ({ foot, why }, behind) => `Foot ${foot}: ${behind(why)}`,
   'stand-beyond': ({ foot, text, most }) =>
-    `Foot ${foot}: Read ${quoted(text)}; give its turns from the middle of the travel, at most ${most}.`,
+    `Foot ${foot}: Read ${quoted(text)}; give its turns from the middle of the stroke, at most ${most}.`,
   'reading-row-unread': ({ row, text, why }, behind) =>
     `Row ${row} of the readings reads ${quoted(text)}; ${why ? clause(behind(why)) : 'give x, y and the reading, like 40, 20: −3 µm.'}`,
   'reading-unread': ({ row, why }, behind) => `Row ${row} of the readings: ${behind(why)}`,
   'too-many-readings': ({ readings, most }) =>
-    `Read ${readings} readings; ${most} are the most here: a few, well spread, say as much.`,
+    `Read ${readings} readings; ${most} is the limit here: a few, far apart, are as good.`,
   'too-many-rounds': ({ rounds, most }) =>
     `Read ${rounds} rounds; ${most} are kept here: put the last readings first and begin again.`,
   'round-unread': ({ round, why }, behind) => `Round ${round}: ${behind(why)}`,
 
   'steps-in-turn-odd': ({ steps }) =>
-    `Read ${asRead(steps)} steps in a turn; give a whole number from 1 to 10 000, such as 6.`,
+    `Read ${asRead(steps)} steps per turn; give a whole number from 1 to 10 000, such as 6.`,
   'table-too-long': ({ characters, most }) =>
-    `Read ${characters} characters; at most ${most} are taken: thin the readings out.`,
+    `Read ${characters} characters; at most ${most} are taken: leave some readings out.`,
   'table-of-other-kind': ({ file }) => `This looks like ${FILES[file]}, not a table of text: ${SAVE_OR_COPY}`,
   'table-not-text': () => `This holds characters that no text has, so it is some other file: ${SAVE_OR_COPY}`,
   'table-empty': () => 'Nothing was pasted; give two columns, turns and readings, with a line for each reading.',
-  'too-many-lines': ({ lines, most }) => `Read ${lines} lines; at most ${most} are taken: thin the readings out.`,
+  'too-many-lines': ({ lines, most }) => `Read ${lines} lines; at most ${most} are taken: leave some readings out.`,
   'quote-unclosed': ({ line, text }) =>
-    `Line ${line}: ${quoted(text)} opens a quote and does not close it; mend it and paste again.`,
+    `Line ${line}: ${quoted(text)} opens a quote and does not close it; correct it and paste again.`,
   'decimal-marks-mixed': ({ comma, point }) =>
     `Line ${comma.line} has a decimal comma (${quoted(comma.cell)}) and line ${point.line} a decimal point (${quoted(point.cell)}); use one mark throughout, and no thousands marks.`,
   'line-unread': ({ line, fault, others, more }) =>
-    `Line ${line}: ${faultOf(fault)}${likewise(others, more)}; mend or remove it and paste again.`,
+    `Line ${line}: ${faultOf(fault)}${likewise(others, more)}; correct or remove it and paste again.`,
   'header-alone': () => 'There is a header and no reading under it; paste the readings with it.',
   'column-twice': ({ column, first, second }) =>
     `The header has two columns of one kind, ${quoted(first)} and ${quoted(second)}: keep one ${COLUMNS[column]} column and remove or rename the other.`,

@@ -13,7 +13,7 @@ const SIZES: Readonly<Record<Refusals['wanted-size']['what'], string>> = {
 };
 
 export const WAYS_REFUSALS = {
-  'hand-angle-of-nought': () => 'The angle of the hand is above 0°: give the finest it can set again, such as 1.5°.',
+  'hand-angle-of-nought': () => 'The repeatable hand angle is above 0°: give one such as 1.5°.',
   'balls-collide': ({ radius, spacing }) =>
     `Balls of ${say(radius)} mm radius can’t have their centres ${say(spacing)} mm apart: give at least ${say(2 * radius)} mm, where they touch.`,
   'ball-falls-between-balls': ({ spacing, most }) =>
@@ -21,7 +21,7 @@ export const WAYS_REFUSALS = {
   'wanted-size': ({ what, value, most }) =>
     `${SIZES[what]}: read ${asRead(value)} mm; give a value above 0 mm and up to ${most} mm.`,
   'hand-angle': ({ angle }) =>
-    `Finest angle of the hand: read ${say((angle * 180) / Math.PI)}°; give one above 0°, such as 1.5°.`,
+    `Repeatable hand angle: read ${say((angle * 180) / Math.PI)}°; give one above 0°, such as 1.5°.`,
   'price-of-way': ({ way, price }) =>
     `Price of the ${way}: read ${asRead(price)}; give a number from 0, or leave it out.`,
   'pair-of-equal-leads': () =>
@@ -31,7 +31,7 @@ export const WAYS_REFUSALS = {
   'height-of-top-ball': () =>
     'The top centre stands above the others, and no higher than both radii together: give a height between the two.',
   'nothing-bends': () =>
-    'The load stands over the screw or beyond it, so nothing of this bar bends between them: give a short arm below the long one.',
+    'The load is over the screw or beyond it, so no part of this bar bends between them: give a short arm below the long one.',
   'ways-without-load': () =>
-    'Load along the axis: read 0 N, and with no load there is no effort to compare: give one such as 50 N.',
+    'Load along the axis: read 0 N, and without a load there is no effort to compare: give one such as 50 N.',
 } satisfies Partial<RefusalWords>;

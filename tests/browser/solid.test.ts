@@ -1,0 +1,137 @@
+/** The solid: drawn by WebGL, turned and looked round by hand, put together by its buttons, at rest when nothing moves, and whole again after its context was lost. */
+import { expect, it } from 'vitest';
+import { beyond, type Locator, type Page } from '../support/driven.ts';
+import { inChromium } from '../support/engines.ts';
+import { fieldIn, figure, sentence, settled, shown, useBrowser, words } from '../support/page.ts';
+
+const { visit } = useBrowser();
+
+/** Counts calls and triangles that go to the picture, and lends the context so that it can be lost. */
+const COUNTS = `(() => {
+  window.drawn = { calls: 0, triangles: 0 };
+  const { drawArrays, drawElements } = WebGL2RenderingContext.prototype;
+  WebGL2RenderingContext.prototype.drawArrays = function (mode, first, count) {
+    window.drawn.calls++; window.drawn.triangles += count / 3; window.drawn.gl = this;
+    return drawArrays.call(this, mode, first, count);
+  };
+  WebGL2RenderingContext.prototype.drawElements = function (mode, count, ...more) {
+    window.drawn.calls++; window.drawn.triangles += count / 3; window.drawn.gl = this;
+    return drawElements.call(this, mode, count, ...more);
+  };
+})()`;
+
+const open = async (address = 'two-screws.html'): Promise<{ page: Page; section: Locator; view: Locator }> => {
+  const { page } = await visit('per-flat.html', { fresh: true });
+  await beyond(page).addInitScript(COUNTS);
+  await beyond(page).goto(new URL(address, page.url()).href);
+  const section = await shown(figure(page, 'solid'));
+  const view = section.locator('[data-solid]');
+  await section.locator('.is-live canvas').waitFor();
+  await atRest(page);
+  return { page, section, view };
+};
+
+const drawn = (page: Page): Promise<{ calls: number; triangles: number }> =>
+  page.evaluate('({ calls: window.drawn.calls, triangles: window.drawn.triangles })');
+
+/** The fine picture comes a moment after the last change; then nothing more is drawn. */
+const atRest = async (page: Page): Promise<void> => {
+  let before = -1;
+  for (let i = 0; i < 60; i++) {
+    const { calls } = await drawn(page);
+    if (calls === before && calls > 0) return;
+    before = calls;
+    await beyond(page).waitForTimeout(400);
+  }
+  throw new Error('it never comes to rest');
+};
+
+const turnsIn = async (section: Locator): Promise<number> =>
+  Number((await fieldIn(section, /turns/i).inputValue()).replace('−', '-'));
+
+/** Bytes of the picture as it stands there: an empty one packs to nearly nothing. */
+const weight = async (page: Page, section: Locator): Promise<number> => {
+  const box = await section.locator('[data-solid]').boundingBox();
+  return (await beyond(page).screenshot({ clip: box ?? { x: 0, y: 0, width: 1, height: 1 } })).length;
+};
+
+const pull = async (page: Page, from: { x: number; y: number }, dx: number): Promise<void> => {
+  await page.mouse.move(from.x, from.y);
+  await page.mouse.down();
+  for (let i = 1; i <= 5; i++) await page.mouse.move(from.x + (dx * i) / 5, from.y);
+  await page.mouse.up();
+  await settled(page);
+};
+
+it('is drawn within what a slow machine draws, and then draws nothing while nothing moves', inChromium, async () => {
+  const { page, section } = await open();
+  const before = await drawn(page);
+  await beyond(page).waitForTimeout(600);
+  expect((await drawn(page)).calls).toBe(before.calls);
+  // One change: at most a coarse and a fine picture.
+  await section.locator('[data-slider=cut]').press('ArrowLeft');
+  await atRest(page);
+  const after = await drawn(page);
+  expect(after.calls - before.calls).toBeGreaterThan(0);
+  expect((after.calls - before.calls) / 2).toBeLessThan(20);
+  expect((after.triangles - before.triangles) / 2).toBeLessThan(100_000);
+});
+
+it('turns when its head is pulled sideways, and is looked round when pulled beside it', inChromium, async () => {
+  const { page, section, view } = await open();
+  const label = await section.locator('[data-label=turned]').boundingBox();
+  const box = await view.boundingBox();
+  if (!box || !label) throw new Error('no picture');
+  // The head stands at the height of its name, on the axis.
+  const head = { x: box.x + (215 / 520) * box.width, y: label.y + label.height / 2 };
+  await pull(page, head, -0.4 * box.width);
+  const n = await turnsIn(section);
+  expect(n).toBeGreaterThan(0.1);
+  expect(await words(section.locator('[data-motion=turned]'))).toMatch(/^▼ .*mm$/);
+  expect(await words(section.locator('[data-motion=carried]'))).toMatch(/^▲ .*µm$/);
+  await pull(page, { x: box.x + 0.95 * box.width, y: box.y + 0.1 * box.height }, -0.2 * box.width);
+  expect(await turnsIn(section)).toBe(n);
+  expect(await section.locator('[data-slider=round]').getAttribute('aria-valuenow')).not.toBe('15');
+});
+
+it('is put together by its buttons, by keys alone, and shown whole again', inChromium, async () => {
+  const { page, section } = await open();
+  await section.locator('[data-begin]').press('Enter');
+  const says = section.locator('[data-step-says]');
+  const count = Number(/(\d+) steps/.exec(await words(says))?.[1]);
+  expect(count).toBeGreaterThan(4);
+  const seen = new Set<string>();
+  for (let i = 0; i < count; i++) {
+    await section.locator('[data-build="1"]').press('Enter');
+    seen.add(await words(says));
+  }
+  expect(seen.size).toBe(count);
+  await section.locator('[data-whole]').press('Enter');
+  expect(await section.locator('[data-begin]').isVisible()).toBe(true);
+  expect(await page.evaluate('document.activeElement.hasAttribute("data-begin")')).toBe(true);
+});
+
+it('shows the line drawing when its context is lost, and the solid when it is back', inChromium, async () => {
+  const { page, section } = await open();
+  const before = await weight(page, section);
+  await page.evaluate('window.lost = window.drawn.gl.getExtension("WEBGL_lose_context"); window.lost.loseContext()');
+  await section.locator('.solid-still [data-still] path').first().waitFor({ state: 'visible' });
+  // The numbers go on meanwhile.
+  await section.locator('[data-knob]').press('ArrowRight');
+  await settled(page);
+  expect(await sentence(section)).toMatch(/turns clockwise/);
+  await page.evaluate('window.lost.restoreContext()');
+  await section.locator('.is-live canvas').waitFor({ state: 'visible' });
+  await atRest(page);
+  expect(await weight(page, section)).toBeGreaterThan(0.7 * before);
+});
+
+it('lets the carried part go round when the lock is off', inChromium, async () => {
+  const { page, section } = await open();
+  await section.getByLabel('gives').click();
+  await section.locator('[data-knob]').press('Shift+ArrowRight');
+  await settled(page);
+  expect(await sentence(section)).toContain('goes round');
+  // It then moves by thread A alone.
+  expect(await words(section.locator('[data-motion=carried]'))).toMatch(/^▼ 1\.500 mm$/);
+});

@@ -1,0 +1,55 @@
+/** Looking through the index of the search. */
+import { describe, expect, it } from 'vitest';
+import { find } from '../../widgets/client/find.ts';
+import type { Findable } from '../../widgets/page/search-index.ts';
+
+const entry = (title: string, text: string, kind: Findable['kind'] = 'section'): Findable => ({
+  href: `${title}.html`,
+  page: 'Page',
+  title,
+  text,
+  kind,
+});
+const INDEX = [
+  entry('Springs', 'A spring keeps one flank pressed. The net lead does not matter to a spring.'),
+  entry('Net lead', 'What a turn moves the carried part.', 'term'),
+  entry('Delta', 'chapter 2', 'symbol'),
+  entry('The wave', `${'word '.repeat(60)}a periodic error of 10 \u00b5m comes once a turn ${'word '.repeat(60)}`),
+];
+const titles = (typed: string) => find(INDEX, typed).map(({ entry: { title } }) => title);
+
+describe('find', () => {
+  it('takes every word that was typed as the beginning of a word, whatever its capitals', () => {
+    expect(titles('SPRI flan')).toEqual(['Springs']);
+    expect(titles('spring wave')).toEqual([]);
+    expect(titles('pring')).toEqual([]);
+  });
+
+  it('puts a term before a text that only uses it, and finds a symbol by its name', () => {
+    expect(titles('net lead')).toEqual(['Net lead', 'Springs']);
+    expect(titles('delta')).toEqual(['Delta']);
+  });
+
+  it('knows the micro sign in both spellings', () => {
+    expect(titles('\u03bcm')).toEqual(titles('\u00b5m'));
+    expect(titles('\u03bcm')).toEqual(['The wave']);
+  });
+
+  it('shows the words round the first that was found, what was typed in every second piece', () => {
+    const [found] = find(INDEX, 'periodic err');
+    expect(found?.around.filter((_, i) => i % 2 === 1)).toEqual(expect.arrayContaining(['periodic', 'error']));
+    expect(found?.around.join('').length).toBeLessThan(220);
+    expect(found?.around.join('')).toMatch(/^… /);
+  });
+
+  it('lets the names of symbols not push the text out', () => {
+    const many = Array.from({ length: 20 }, (_, i) => entry(`lead of thread ${i}`, 'chapter 2', 'symbol'));
+    const kinds = find([...many, ...INDEX], 'lead').map(({ entry: { kind } }) => kind);
+    expect(kinds).toContain('section');
+    expect(kinds.filter((kind) => kind === 'symbol').length).toBeLessThan(6);
+  });
+
+  it('finds nothing for no word, and for signs alone', () => {
+    for (const typed of ['', '   ', '***', '(']) expect(titles(typed)).toEqual([]);
+  });
+});

@@ -1,0 +1,157 @@
+/** Pages that ask for threads and lengths, and are given parts instead: levelling, calibration, certificate and sheet answer from the record. */
+import { describe, expect, it } from 'vitest';
+import type { Adjuster } from '../../widgets/assembly/adjuster/adjuster.ts';
+import { jointPlay } from '../../widgets/assembly/adjuster/play.ts';
+import { readAdjuster } from '../../widgets/assembly/adjuster/text.ts';
+import { calibrationOf } from '../../widgets/assembly/calibration-of.ts';
+import { offersOf } from '../../widgets/assembly/design-use.ts';
+import type { NumberSet, Numbers } from '../../widgets/assembly/numbers.ts';
+import { gather, readInput } from '../../widgets/assembly/numbers.ts';
+import { certificateFigure } from '../../widgets/figures/certificate/certificate.ts';
+import { designSheet } from '../../widgets/figures/design-sheet/design-sheet.ts';
+import { workSheet } from '../../widgets/figures/design-sheet/work.ts';
+import { plateOf } from '../../widgets/figures/levelling-plate/rounds.ts';
+import { CHAPTERS, press } from '../support/chapters.ts';
+import { picture, still } from '../support/figures.ts';
+import { reasonIn, valueIn } from '../support/results.ts';
+
+const read = (text: string): Adjuster => valueIn(readAdjuster(text));
+
+/** Put together off the middle, with a knob: no sum of usable lengths and flats gives its turns and steps. */
+const OFF_MIDDLE =
+  'base = tapped block M10x1.5-6H, 20 mm, price 3.20 | turned = stud M10x1.5-6g 20 mm, 3/8-16 UNC-2A 20 mm, coat 3 µm, price 2.40 | carried = cap 3/8-16 UNC-2B, thread 20 mm, count 2 | tip = ball 8 mm | springs = 2 between base and carried, 12 N, 0.6 N/mm, at 15 mm | divider = knob 50 | assembled = A 2 turns out, C 1.5 turns out';
+const DOUBLE =
+  'base = stud M12x1.75 30 mm | turned = double nut M12x1.75 18 mm, M10x1.5 15 mm, height 60 mm | carried = screw M10x1.5, thread 30 mm';
+const INVERTED =
+  'base = screw M10x1.5, thread 20 mm | turned = adapter M10x1.5 internal 15 mm, M8x1.25 external 15 mm, body 20 mm | carried = nut M8x1.25, 12 mm';
+const PLAIN = 'base = nut M12x1, 20 mm | turned = screw M12x1, 40 mm';
+
+/** The chapter’s own numbers of the set that these names stand in, with the parts in their field. */
+const SETS = CHAPTERS.flatMap(({ file, text }) => press(text, file).model.sets);
+const setWith = (...names: readonly string[]): NumberSet => {
+  const set = SETS.find(({ inputs }) => names.every((name) => inputs.some((input) => input.name === name)));
+  if (!set) throw new Error(`no set asks for ${names.join(', ')}`);
+  return set;
+};
+const given = <T>(set: NumberSet, adjuster: string): T =>
+  gather(
+    set,
+    new Map(
+      set.inputs.map((input) => [
+        input.name,
+        valueIn(readInput(input, input.name === 'adjuster' ? adjuster : input.start, 'metric')),
+      ]),
+    ),
+  ) as Numbers as T;
+
+describe('levelling with stated parts', () => {
+  const plate = (adjuster: string) => plateOf(given(setWith('feet', 'adjuster'), adjuster));
+
+  it('has their net lead, their steps and the turns between their stops', () => {
+    const a = read(OFF_MIDDLE);
+    const s = valueIn(plate(OFF_MIDDLE));
+    expect(s).toMatchObject({ Delta: a.Delta, k: 50, most: a.turns, fromParts: true });
+    expect(s.most).toBeLessThan(valueIn(plate('none')).most);
+  });
+
+  it.each([DOUBLE, INVERTED, PLAIN])('works with %s', (text) => {
+    const a = read(text);
+    expect(valueIn(plate(text))).toMatchObject({ Delta: a.Delta, most: a.turns, k: a.steps });
+  });
+
+  it('takes threads and usable lengths where no parts are stated', () => {
+    expect(valueIn(plate('none'))).toMatchObject({ fromParts: false, k: 6 });
+  });
+});
+
+describe('calibration and certificate with stated parts', () => {
+  const set = setWith('runs', 'piece', 'adjuster');
+  const certificate = (text: string) =>
+    picture(valueIn(still(certificateFigure).draw(given<Numbers>(set, text), 'metric'))).querySelector('.sheet')
+      ?.textContent ?? '';
+
+  it('compare with the net lead of the parts', () => {
+    const found = valueIn(calibrationOf(given(set, PLAIN)));
+    expect(found).toMatchObject({ at: 'end', calibrated: { nominal: -1 } });
+    expect(certificate(PLAIN)).toContain('M12×1, a plain screw');
+  });
+
+  it('say the turns and the stroke of the parts, and where the readings go beyond', () => {
+    const a = read(DOUBLE);
+    expect(certificate(DOUBLE)).toContain(`${a.turns.toPrecision(3)} turns between the stops`);
+    const short = OFF_MIDDLE.replace('A 2 turns out, C 1.5 turns out', 'A 0.5 turns out, C 0.5 turns out').replaceAll(
+      ' 20 mm',
+      ' 11 mm',
+    );
+    expect(read(short).turns).toBeLessThan(2);
+    expect(certificate(short)).toContain('more turns than these parts have');
+    expect(certificate('none')).not.toContain('between the stops');
+  });
+});
+
+describe('the sheet of stated parts', () => {
+  const set = setWith('parts', 'adjuster');
+  const sheet = (text: string) => workSheet(given(set, text));
+
+  it('has the motion, the travel, the play and the parts of the record', () => {
+    const a = read(OFF_MIDDLE);
+    const s = valueIn(sheet(OFF_MIDDLE));
+    expect(s.fit.ok && s.fit.value.adjuster).toEqual(a);
+    expect(s.perStep).toBeCloseTo(Math.abs(a.Delta) / 50, 12);
+    const line = (name: RegExp) => s.groups.flatMap((g) => g.lines).find((l) => name.test(l.name));
+    expect(line(/^stroke/)).toMatchObject({ value: { amount: a.stroke } });
+    expect(line(/^play of thread A/)).toMatchObject({ to: { amount: valueIn(valueIn(jointPlay(a.A)).most) } });
+    // The springs have 12 N at assembly; where the stroke begins they are shorter by what the carried part has still to rise.
+    const force = line(/^force of the spring/);
+    expect(force && 'value' in force && force.value.amount).toBeCloseTo(12 + 0.6 * a.Delta * a.anticlockwise.n, 6);
+  });
+
+  it('lists the parts with their counts and prices, in place of the typed list', () => {
+    const list = valueIn(sheet(OFF_MIDDLE)).parts;
+    expect(list?.parts.map((p) => [p.count, p.price])).toEqual([
+      [1, 3.2],
+      [1, 2.4],
+      [2, undefined],
+      [1, undefined],
+      [2, undefined],
+    ]);
+    expect(list?.total).toBeCloseTo(5.6, 9);
+    expect(list?.parts[0]?.name).toBe('tapped block M10×1.5-6H');
+  });
+
+  it.each([
+    ['double nut', DOUBLE],
+    ['adapter, inverted', INVERTED],
+  ])('is worked and drawn for an arrangement without a name: %s', (_, text) => {
+    const a = read(text);
+    const s = valueIn(sheet(text));
+    expect(s.called).toContain(a.turned.kind);
+    const html = valueIn(still(designSheet).draw(given<Numbers>(set, text), 'metric'));
+    expect(html).not.toMatch(/NaN|Infinity|undefined/);
+    expect(picture(html).querySelector('.sheet-drawing [data-path="turned"]')).toBeTruthy();
+    expect(picture(html).querySelector('.sheet-source')?.textContent).toContain('do not count');
+  });
+
+  it('says in a sentence that a plain screw has no second thread for it', () => {
+    expect(reasonIn(sheet(PLAIN))).toMatch(/^This sheet is for two threads in series, and the screw described .*\.$/);
+  });
+});
+
+describe('a design in use', () => {
+  it.each([OFF_MIDDLE, DOUBLE, PLAIN])('fills the field of parts wherever a page has one: %s', (text) => {
+    for (const set of SETS)
+      if (set.inputs.some((input) => input.name === 'adjuster'))
+        expect(offersOf({ adjuster: text }, set).get('adjuster'), set.id).toMatchObject({ text, taken: true });
+  });
+
+  it('without parts empties that field, so that no parts of an earlier design rule over its threads', () => {
+    const offers = offersOf({ A: 'M8×1.25', C: '5/16-18 UNC' }, setWith('parts', 'adjuster'));
+    expect(offers.get('adjuster')).toMatchObject({ text: 'none', taken: true });
+    expect(offers.get('A')?.text).toBe('M8×1.25');
+  });
+
+  it('of a plain screw leaves the two threads of a page as they are', () => {
+    const offers = offersOf({ adjuster: PLAIN, C: 'M6×1' }, setWith('parts', 'adjuster'));
+    expect([offers.has('A'), offers.has('C'), offers.has('l_A')]).toEqual([false, false, false]);
+  });
+});

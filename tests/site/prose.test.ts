@@ -1,0 +1,123 @@
+/** The book and the tables of words read easily, and whoever writes a hard word is told where and what to write. */
+import { readdirSync, readFileSync } from 'node:fs';
+import { resolve } from 'node:path';
+import { describe, expect, it } from 'vitest';
+import { diagnosticText } from '../../widgets/site/diagnostics.ts';
+import { countProse, LONGEST, piecesOf, proseFaults, sentencesOf } from '../../widgets/site/prose.ts';
+
+const root = resolve(import.meta.dirname, '../..');
+const filesIn = (folder: string, ending: string): string[] =>
+  readdirSync(resolve(root, folder), { recursive: true, encoding: 'utf8' })
+    .filter((name) => name.endsWith(ending))
+    .map((name) => `${folder}/${name}`);
+
+const saysOf = (text: string, file = 'chapters/99-test.md'): string[] =>
+  proseFaults(file, text).map(({ line, says }) => `${line}: ${says}`);
+const words = (count: number): string => `${Array.from({ length: count }, () => 'word').join(' ')}.`;
+
+describe('the text of the notebook', () => {
+  for (const file of [...filesIn('chapters', '.md'), ...filesIn('widgets/words', '.ts')])
+    it(`reads easily in ${file}`, () => {
+      expect(proseFaults(file, readFileSync(resolve(root, file), 'utf8')).map(diagnosticText)).toEqual([]);
+    });
+});
+
+describe('proseFaults', () => {
+  it('names file, line and the better word', () => {
+    expect(proseFaults('chapters/99-test.md', 'One.\n\nAt nought it\nstands.').map(diagnosticText)).toEqual([
+      'chapters/99-test.md:3: “nought”: write zero.',
+    ]);
+  });
+
+  it.each([
+    ['a paragraph', 'Two\nlines with a drunken thread.'],
+    ['a list', '- one\n- much slack'],
+    ['a cell', '| a | b |\n|---|---|\n| c | the slop of it |'],
+    ['a caption', '```figure ramp a: A thread that wanders.\n```'],
+    ['a reason', '```example a: A\nlead = 1 mm # Hardly more.\n```'],
+    ['a remark', '```example a: A\nlead = 1 mm # More. #! Hardly more.\n```'],
+    ['a question', '```predict a\nthread A = M10x1.5\nHow far does it move, besides?\n```'],
+    ['a slip', '```predict a\nslip net-lead(h_A = -1) # You forgot the slack.\n```'],
+    ['an answer', '```predict a\n> At nought.\n```'],
+    ['a hint', '```exercise a: A\nhint Divide by nought.\n```'],
+    ['a derivation', '```derivation: A\nlet z = L*n # likewise\n```'],
+  ])('finds a hard word in %s', (_, text) => {
+    expect(saysOf(text)).toHaveLength(1);
+  });
+
+  it('leaves names in code, values and links alone', () => {
+    expect(
+      saysOf('Write `M10x1.5` or {{ now foot: lock-slop = 1 µm }}, as [there](08-a.md#the-drunken-thread).'),
+    ).toEqual([]);
+    expect(saysOf('Write M10x1.5.')).toHaveLength(1);
+  });
+
+  it(`finds a sentence of more than ${LONGEST} words, a formula and a value counting as one each`, () => {
+    expect(saysOf(words(LONGEST))).toEqual([]);
+    expect(saysOf(words(LONGEST + 1))).toHaveLength(1);
+    expect(saysOf(words(LONGEST).replace('word word', '$2*pi + 1 + 1$ {{ a.Delta = 1 µm }}'))).toEqual([]);
+    expect(saysOf(`${words(LONGEST)} ${words(LONGEST)}`)).toEqual([]);
+  });
+
+  it('finds a symbol in a sentence before the chapter has met it, by its words, as a number or in a derivation', () => {
+    expect(saysOf('It uses $G$ millimetres.')).toHaveLength(1);
+    expect(saysOf('The gain $G$ says how much it uses.\n\nIt uses $G$ millimetres.')).toEqual([]);
+    expect(
+      saysOf('```derivation: A\nlet G = L/abs(Delta) # one over the other\n```\n\nIt uses $G$ millimetres.'),
+    ).toEqual([]);
+    expect(saysOf('```figure a b: A.\npsi = 1°\n```\n\nThen $psi$ is small.')).toEqual([]);
+  });
+
+  it('finds a sign that stands for two things in a chapter', () => {
+    const both = '```figure a b: A.\nx_s = 1 mm\n```\n\nThe place $x_s$ and the travel $x_w$ of the wedge.';
+    expect(saysOf(both)).toEqual([]);
+    // Both the first force of three and the first of two readings are written F₁.
+    expect(saysOf('```example a: A\nF_1 = 1 N\nF_r1 = 2 N\n```')).toEqual([
+      expect.stringMatching(/^3: F_1 is force at the first reading here and load on the first foot above/),
+    ]);
+  });
+
+  it('reads the sentences of a table of words, each part of a refusal alone, and neither its code nor its comments', () => {
+    const slot = ['$', "{slack('nought a b')}"].join('');
+    const table = `/** At nought. */\nconst nought = { slack: () => \`Read ${slot} at nought; give one.\` };`;
+    expect(saysOf(table, 'widgets/words/en/refusals/a.ts')).toEqual(['2: “nought”: write zero.']);
+    const parts = `const a = '${[words(20), words(20)].join(' ').replace('. ', '; ')}';`;
+    expect(saysOf(parts, 'widgets/words/en/refusals/a.ts')).toEqual([]);
+  });
+});
+
+describe('countProse', () => {
+  it('counts words, the longest and the median sentence, symbols in sentences and in all, and terms new to the book', () => {
+    const known = new Set(['lead']);
+    const chapter =
+      'The **lead** $L$ is one turn. The **gain** $G$ is more.\n\nYes.\n\n```derivation: Why\nlet G = L/abs(Delta) # one over the other\n```\n';
+    expect(countProse(chapter, known)).toEqual({
+      words: 17,
+      longest: 6,
+      median: 4,
+      inMain: 2,
+      inAll: 3,
+      terms: ['gain'],
+    });
+    expect(known.has('gain')).toBe(true);
+  });
+});
+
+describe('piecesOf', () => {
+  it('keeps a derivation apart, since it is read by whoever asks why', () => {
+    const pieces = piecesOf('One.\n\n```derivation: Why\nlet G = L/abs(Delta) # a reason [gain]\n```\n').filter(
+      (p) => !p.code,
+    );
+    expect(pieces.map(({ text, folded }) => [text, folded])).toEqual([
+      ['One.', false],
+      ['Why', true],
+      ['a reason', true],
+    ]);
+  });
+});
+
+describe('sentencesOf', () => {
+  it('ends a sentence at its mark and not within a number, a thread or a value', () => {
+    expect(sentencesOf('It is 1.5 mm, `M4x0.7`. So {{ 1.5 mm }}! “Is it?” Yes.')).toHaveLength(4);
+  });
+});

@@ -1,0 +1,229 @@
+/**
+ * The bodies of the solid: the three parts, the tip, and what locks and preloads them, each a closed net of its own, made once
+ * an adjuster. Each moves with one part, and each has for every corner what the picture needs: normal, thread, place.
+ */
+import { type Adjuster, partsOf, standing } from '../../assembly/adjuster/adjuster.ts';
+import { type Part, type Role, reach, type Step, type ThreadEnd } from '../../assembly/adjuster/part.ts';
+import { type Mesh, meshAround, meshOf } from '../../assembly/adjuster/solid.ts';
+import { crestsOf, type Point, type Skin } from '../../assembly/adjuster/surface.ts';
+import { diameters } from '../../engine/index.ts';
+import { springEnds, springRadius } from '../kit/adjuster-extras.ts';
+import { type Faceted, facetsOf } from './facets.ts';
+
+export interface Body {
+  readonly name: Role | 'tip' | 'post' | 'arm' | 'spring';
+  /** The part it is moved with, and coloured as. */
+  readonly with: Role;
+  /** Whether the cut goes through it: a solid screw is shown whole. */
+  readonly cut: boolean;
+  readonly facets: Faceted;
+}
+
+/** Threads of a part by the letter of their joint, as the picture lights their flanks. */
+const threadsOf = (part: Part): readonly (readonly ['A' | 'C', ThreadEnd])[] => {
+  const named = { base: [undefined, 'A'], turned: ['A', 'C'], carried: ['C', undefined] } as const;
+  const [below, above] = named[part.role];
+  return [
+    ...(part.below && below ? [[below, part.below] as const] : []),
+    ...(part.above && above ? [[above, part.above] as const] : []),
+  ];
+};
+
+/** The net of a part, with the thread that each triangle belongs to: 0 none, 1 A, 2 C. */
+const facetsOfPart = (part: Part, mesh: Mesh): Faceted => {
+  const ends = threadsOf(part).map(([letter, end]) => {
+    const outer = end.thread.d / 2 + 1e-6;
+    const inner = diameters(end.thread).d1 / 2 - 1e-6;
+    return { code: letter === 'A' ? 1 : 2, from: end.from, to: end.to, inner, outer };
+  });
+  return facetsOf(mesh, (r, z) => ends.find((e) => z > e.from && z < e.to && r > e.inner && r < e.outer)?.code ?? 0);
+};
+
+const plain = (mesh: Mesh): Faceted => facetsOf(mesh, () => 0);
+
+const AROUND_BALL = 24;
+const ball = (radius: number, middle: number): Mesh => {
+  const points = Array.from({ length: AROUND_BALL + 1 }, (_, i): Point => {
+    const t = -Math.PI / 2 + (Math.PI * i) / AROUND_BALL;
+    return [i === 0 || i === AROUND_BALL ? 0 : radius * Math.cos(t), middle + radius * Math.sin(t)];
+  });
+  return meshAround((): Skin => ({ through: false, points }));
+};
+
+/** A closed body of revolution from the points of its edge. */
+const turnedBody = (points: readonly Point[]): Mesh => meshAround((): Skin => ({ through: false, points }));
+
+const moved = ({ positions, triangles }: Mesh, x: number, y: number): Mesh => ({
+  triangles,
+  positions: positions.map((p, i) => p + (i % 3 === 0 ? x : i % 3 === 1 ? y : 0)),
+});
+
+const box = (x0: number, x1: number, half: number, z0: number, z1: number): Mesh => {
+  const positions = new Float64Array(24);
+  for (let i = 0; i < 8; i++) positions.set([i & 1 ? x1 : x0, i & 2 ? half : -half, i & 4 ? z1 : z0], 3 * i);
+  const sides = [
+    [0, 2, 3, 1],
+    [4, 5, 7, 6],
+    [0, 1, 5, 4],
+    [2, 6, 7, 3],
+    [0, 4, 6, 2],
+    [1, 3, 7, 5],
+  ] as const;
+  return { positions, triangles: Uint32Array.from(sides.flatMap(([a, b, c, d]) => [a, b, c, a, c, d])) };
+};
+
+const tipMesh = ({ tip }: Adjuster, top: Part): Mesh | undefined => {
+  const foot = top.outer.at(-1)?.to ?? 0;
+  if (!(tip.stands > 0)) return undefined;
+  if (tip.kind === 'ball') return ball(tip.diameter / 2, foot + tip.stands - tip.diameter / 2);
+  const half = 0.3 * Math.max(...top.outer.map(reach));
+  if (tip.kind === 'cone')
+    return turnedBody([
+      [0, foot],
+      [half, foot],
+      [0, foot + tip.stands],
+    ]);
+  if (tip.kind === 'flat')
+    return turnedBody([
+      [0, foot],
+      [half, foot],
+      [half, foot + tip.stands],
+      [0, foot + tip.stands],
+    ]);
+  const dome = Array.from({ length: 12 }, (_, i): Point => {
+    const t = (Math.PI * i) / 24;
+    return [half * Math.cos(t), foot + tip.stands * Math.sin(t)];
+  });
+  return turnedBody([[0, foot], ...dome, [0, foot + tip.stands]]);
+};
+
+interface Guide {
+  /** From the axis to the middle of the post, and its radius. */
+  readonly at: number;
+  readonly radius: number;
+}
+
+const widest = (a: Adjuster): number => Math.max(...partsOf(a).flatMap((p) => p.outer.map(reach)));
+
+/** A post beside the parts that keeps the carried part from turning. */
+const guideOf = (a: Adjuster): Guide | undefined => {
+  if (!a.carried || a.lock.kind === 'none' || a.lock.kind === 'springs') return undefined;
+  const radius = 0.14 * Math.max(a.A.thread.d, a.C?.thread.d ?? 0);
+  return { at: widest(a) + 2.2 * radius, radius };
+};
+
+const widestStep = (part: Part): Step => part.outer.reduce((best, o) => (reach(o) > reach(best) + 1e-9 ? o : best));
+
+/** Stands left of the axis, as in the section. `height` is that of the post, over the bottom of the base. */
+const guideBodies = (a: Adjuster, height: number): Body[] => {
+  const guide = guideOf(a);
+  if (!guide || !a.carried) return [];
+  const step = widestStep(a.carried);
+  const post = turnedBody([
+    [0, 0],
+    [guide.radius, 0],
+    [guide.radius, height],
+    [0, height],
+  ]);
+  const thick = Math.min(step.to - step.from, 2.2 * guide.radius);
+  const arm = box(
+    -guide.at - 1.9 * guide.radius,
+    -0.85 * step.r,
+    1.9 * guide.radius,
+    step.from + 0.02,
+    step.from + thick,
+  );
+  return [
+    { name: 'post', with: 'base', cut: false, facets: plain(moved(post, -guide.at, 0)) },
+    { name: 'arm', with: 'carried', cut: false, facets: plain(arm) },
+  ];
+};
+
+/** Turns of a coil, and how finely it and its wire are drawn. */
+const COILS = 7;
+const ALONG = 12;
+const WIRE = 8;
+
+/**
+ * A spring as a wire from the lower part out to its radius, up in coils and back to the upper part, one mm long: the picture stretches it along the axis. The
+ * ends of the wire are inside the parts, and closed.
+ */
+const springMesh = (a: Adjuster, angle: number): Mesh => {
+  const radius = springRadius(a);
+  const coil = 0.13 * Math.max(a.A.thread.d, a.C?.thread.d ?? 0);
+  const wire = 0.42 * coil;
+  const [sin, cos] = [Math.sin(angle), Math.cos(angle)];
+  const count = COILS * ALONG;
+  const path = [
+    [0.5 * radius, 0, 0],
+    [radius - coil, 0, 0],
+    ...Array.from({ length: count + 1 }, (_, i) => {
+      const t = (2 * Math.PI * i) / ALONG;
+      return [radius - coil * Math.cos(t), coil * Math.sin(t), i / count];
+    }),
+    [radius - coil, 0, 1],
+    [0.5 * radius, 0, 1],
+  ] as const;
+  const positions: number[] = [];
+  const triangles: number[] = [];
+  path.forEach(([x, y, z], i) => {
+    const [px, py] = path[Math.max(0, i - 1)] ?? [x, y];
+    const [qx, qy] = path[Math.min(path.length - 1, i + 1)] ?? [x, y];
+    // The wire runs nearly flat, so its ring stands on the direction it has across the axis.
+    const length = Math.hypot(qx - px, qy - py) || 1;
+    const [ox, oy] = [(qy - py) / length, -(qx - px) / length];
+    for (let k = 0; k < WIRE; k++) {
+      const t = (2 * Math.PI * k) / WIRE;
+      const out = wire * Math.cos(t);
+      const [u, v] = [x + out * ox, y + out * oy];
+      // A mm along the axis is stretched to the length of the spring, so the wire is as much flatter before.
+      positions.push(u * cos - v * sin, u * sin + v * cos, z + (wire * Math.sin(t)) / springLengthGuess(a));
+    }
+  });
+  const ring = (i: number, k: number) => i * WIRE + (k % WIRE);
+  for (let i = 0; i + 1 < path.length; i++)
+    for (let k = 0; k < WIRE; k++) {
+      triangles.push(ring(i, k), ring(i + 1, k + 1), ring(i, k + 1));
+      triangles.push(ring(i, k), ring(i + 1, k), ring(i + 1, k + 1));
+    }
+  for (let k = 1; k + 1 < WIRE; k++) {
+    triangles.push(ring(0, 0), ring(0, k), ring(0, k + 1));
+    triangles.push(ring(path.length - 1, 0), ring(path.length - 1, k + 1), ring(path.length - 1, k));
+  }
+  return { positions: Float64Array.from(positions), triangles: Uint32Array.from(triangles) };
+};
+
+const springLengthGuess = (a: Adjuster): number => {
+  const ends = springEnds(a, standing(a, 0));
+  return ends ? Math.max(1, ends.head - ends.foot) : 1;
+};
+
+const springBodies = (a: Adjuster): Body[] => {
+  const count = a.springs?.count ?? 0;
+  return Array.from({ length: Math.min(count, MOST_SPRINGS) }, (_, i): Body => {
+    const angle = Math.PI / 8 + (2 * Math.PI * i) / count;
+    return { name: 'spring', with: 'base', cut: false, facets: plain(springMesh(a, angle)) };
+  });
+};
+/** More are drawn by nobody, and each is a call to the picture. */
+const MOST_SPRINGS = 8;
+
+export const bodiesOf = (a: Adjuster, postHeight: number): readonly Body[] => {
+  const crests = crestsOf(a);
+  const parts = partsOf(a).map(
+    (part): Body => ({
+      name: part.role,
+      with: part.role,
+      cut: part.bores.length > 0,
+      facets: facetsOfPart(part, meshOf(part, { crests: crests[part.role] })),
+    }),
+  );
+  const top = a.carried ?? a.turned;
+  const tip = tipMesh(a, top);
+  return [
+    ...parts,
+    ...(tip ? [{ name: 'tip', with: top.role, cut: false, facets: plain(tip) } satisfies Body] : []),
+    ...guideBodies(a, postHeight),
+    ...springBodies(a),
+  ];
+};

@@ -1,0 +1,113 @@
+/** How the solid is held: looked at, cut, pulled apart; and where that puts its parts. */
+import { type Adjuster, partsOf, standing } from '../../assembly/adjuster/adjuster.ts';
+import { heightOf, type Part, type Role, reach, type Step } from '../../assembly/adjuster/part.ts';
+import { CLEAR, heldAfter, stepsOf } from './assembling.ts';
+import type { State } from './state.ts';
+import { type Aim, aimAt, type Look } from './view.ts';
+
+export interface Pose extends Look {
+  /** Opening of the cut, degrees. */
+  readonly cut: number;
+  /** 0 together, 1 all threads clear of each other. */
+  readonly apart: number;
+  /** How many steps of putting it together are done; undefined while it stands whole. */
+  readonly step: number | undefined;
+}
+
+export const BEGIN: Pose = { round: 15, above: 20, cut: 90, apart: 0, step: undefined };
+
+export interface Posed {
+  readonly aim: Aim;
+  readonly cut: number;
+  /** Height of the lower end of each part over the bottom of the base, pulled apart. */
+  readonly at: Readonly<Record<Role, number>>;
+  /** The same at n = 0. */
+  readonly home: Readonly<Record<Role, number>>;
+  readonly turns: Readonly<Record<Role, number>>;
+  /** Of the widest step of the turned part, by which a hand takes hold of it. */
+  readonly headRadius: number;
+  readonly tipLift: number;
+  readonly locked: boolean;
+  readonly marked: boolean;
+  readonly sprung: boolean;
+}
+
+export const widestOf = (part: Part): Step =>
+  part.outer.reduce((best, o) => (reach(o) > reach(best) + 1e-9 ? o : best));
+
+/** Height to which parts reach at most over the turns that are seen, mm. */
+const rangeOf = (a: Adjuster): { bottom: number; top: number } => {
+  const ends = [a.anticlockwise.n, a.clockwise.n].map((n) => standing(a, Math.max(-6, Math.min(6, n))));
+  return {
+    bottom: Math.min(0, ...ends.flatMap(({ at }) => [at.turned, at.carried])),
+    top: Math.max(...ends.flatMap((s) => [s.height, s.at.turned + heightOf(a.turned)])),
+  };
+};
+
+export const posed = (state: State, pose: Pose): Posed =>
+  pose.step === undefined ? whole(state, pose) : inHand(state.adjuster, pose, pose.step);
+
+/** Half the room that the parts and the post take. */
+const halfOf = (a: Adjuster): number => {
+  const half = Math.max(...partsOf(a).flatMap((p) => p.outer.map(reach)));
+  const guide = 0.14 * Math.max(a.A.thread.d, a.C?.thread.d ?? 0);
+  return a.carried ? half + 4.2 * guide : half;
+};
+
+/** While it is put together, every step seen at one scale. */
+const inHand = (a: Adjuster, pose: Pose, step: number): Posed => {
+  const steps = stepsOf(a);
+  const held = heldAfter(a, steps, step);
+  const first = heldAfter(a, steps, 0);
+  const top = a.carried ? first.at.carried + heightOf(a.carried) : first.at.turned + heightOf(a.turned);
+  return {
+    ...held,
+    aim: aimAt(pose, rangeOf(a).bottom, top + a.tip.stands + first.tipLift, halfOf(a)),
+    cut: pose.cut,
+    home: held.at,
+    headRadius: widestOf(a.turned).r,
+  };
+};
+
+const whole = ({ adjuster: a, standing: now, locked }: State, pose: Pose): Posed => {
+  const start = standing(a, 0);
+  const [liftA, liftC] = [start.engaged.A + CLEAR, a.C ? start.engaged.C + CLEAR : 0].map((x) => x * pose.apart) as [
+    number,
+    number,
+  ];
+  const lift = { base: 0, turned: liftA, carried: liftA + liftC };
+  const { bottom, top } = rangeOf(a);
+  const raised = (at: Readonly<Record<Role, number>>) => ({
+    base: at.base,
+    turned: at.turned + lift.turned,
+    carried: at.carried + lift.carried,
+  });
+  return {
+    aim: aimAt(pose, bottom, top + lift.carried, halfOf(a)),
+    cut: pose.cut,
+    at: raised(now.at),
+    home: raised(start.at),
+    turns: { base: 0, turned: now.n, carried: locked ? 0 : now.n },
+    headRadius: widestOf(a.turned).r,
+    tipLift: 0,
+    locked,
+    marked: true,
+    sprung: true,
+  };
+};
+
+const mixed = (a: number, b: number, t: number): number => a + (b - a) * t;
+const mixedRoles = (a: Posed['at'], b: Posed['at'], t: number): Posed['at'] => ({
+  base: mixed(a.base, b.base, t),
+  turned: mixed(a.turned, b.turned, t),
+  carried: mixed(a.carried, b.carried, t),
+});
+
+/** Between two ways of holding it: 0 the first, 1 the second. */
+export const between = (a: Posed, b: Posed, t: number): Posed => ({
+  ...b,
+  aim: { ...b.aim, scale: mixed(a.aim.scale, b.aim.scale, t), middle: mixed(a.aim.middle, b.aim.middle, t) },
+  at: mixedRoles(a.at, b.at, t),
+  turns: mixedRoles(a.turns, b.turns, t),
+  tipLift: mixed(a.tipLift, b.tipLift, t),
+});

@@ -1,0 +1,77 @@
+/**
+ * How the solid is looked at: from far away, so that equal lengths look equal, some way round the axis and from a little above.
+ * Heights z are in mm over the bottom of the base. The picture is PICTURE wide and high in units of its own, y down.
+ */
+import type { Point } from '../kit/svg.ts';
+
+export type Vector = readonly [x: number, y: number, z: number];
+
+export interface Look {
+  /** Degrees round the axis, anticlockwise seen from above, from the front. */
+  readonly round: number;
+  /** Degrees from above. */
+  readonly above: number;
+}
+
+export interface Aim extends Look {
+  /** Picture units per mm. */
+  readonly scale: number;
+  /** Height in mm that stands in the middle of the picture. */
+  readonly middle: number;
+}
+
+export const PICTURE = { width: 520, height: 520, axis: 215 } as const;
+const MARGIN = 16;
+
+const inRadians = (degrees: number): number => (degrees * Math.PI) / 180;
+
+/** Directions on the picture: to the right, up, and towards the reader. */
+export const directionsOf = ({ round, above }: Look): { right: Vector; up: Vector; near: Vector } => {
+  const [sin, cos] = [Math.sin(inRadians(round)), Math.cos(inRadians(round))];
+  const [low, high] = [Math.cos(inRadians(above)), Math.sin(inRadians(above))];
+  return {
+    right: [cos, sin, 0],
+    up: [-sin * high, cos * high, low],
+    near: [sin * low, -cos * low, high],
+  };
+};
+
+export const dot = (a: Vector, b: Vector): number => a[0] * b[0] + a[1] * b[1] + a[2] * b[2];
+
+/** Room for what stands between two heights and reaches so far from the axis. */
+export const aimAt = (look: Look, bottom: number, top: number, reach: number): Aim => {
+  const { up } = directionsOf(look);
+  const tall = (top - bottom) * up[2] + 2 * reach * Math.hypot(up[0], up[1]);
+  const scale = Math.min((PICTURE.height - 2 * MARGIN) / tall, (PICTURE.axis - MARGIN) / reach);
+  return { ...look, scale, middle: (bottom + top) / 2 };
+};
+
+export const onPicture = (aim: Aim, p: Vector): Point => {
+  const { right, up } = directionsOf(aim);
+  const from: Vector = [p[0], p[1], p[2] - aim.middle];
+  return [PICTURE.axis + dot(from, right) * aim.scale, PICTURE.height / 2 - dot(from, up) * aim.scale];
+};
+
+/**
+ * Heights of labels in a column, each as near to what it names as the ones above and below leave room for; `least` is the distance between two. In
+ * and out in the same units, in the order given; none leaves `from` to `to` while there is room for all.
+ */
+export const spread = (wanted: readonly number[], least: number, from: number, to: number): number[] => {
+  const order = wanted.map((y, i) => ({ y, i })).sort((a, b) => a.y - b.y || a.i - b.i);
+  const placed: number[] = [];
+  let floor = from;
+  for (const { y } of order) {
+    placed.push(Math.max(y, floor));
+    floor = (placed.at(-1) as number) + least;
+  }
+  let ceiling = to;
+  for (let k = placed.length - 1; k >= 0; k--) {
+    placed[k] = Math.min(placed[k] as number, ceiling);
+    ceiling = (placed[k] as number) - least;
+  }
+  const heights = wanted.map(() => 0);
+  order.forEach(({ i }, k) => {
+    heights[i] = placed[k] as number;
+  });
+  return heights;
+};

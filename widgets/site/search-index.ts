@@ -1,0 +1,83 @@
+/**
+ * The index of the search, made when the site is built: the plain text of every section, every term and every symbol. The book is
+ * some hundred thousand letters, so looking through them all takes a browser a few milliseconds and no table of words is needed.
+ */
+import { parseHTML } from 'linkedom';
+import { symbolFound } from '#words/page.ts';
+import { isSymbol, symbolFact } from '../engine/index.ts';
+import type { Findable } from '../page/search-index.ts';
+import { setSymbol, typeset } from './expression.ts';
+import type { MetAt } from './symbols-met.ts';
+
+/** What a page shows besides its text: pictures, fields, numbers, algebra; and answers, which a search must not give away. */
+const NO_TEXT =
+  'svg, math, summary, .inputs, .stage, .numbers-behind, .calculation .heads, .in-numbers, .attempt, .reveal, .hint, .worked';
+
+export const searchIndex = (
+  places: readonly { readonly slug: string; readonly kind: string; readonly title: string }[],
+  rendered: ReadonlyMap<string, { readonly html: string }>,
+  met: ReadonlyMap<string, MetAt>,
+): Findable[] => [
+  ...places.flatMap(({ slug, kind, title }) =>
+    sectionsOf(slug, title, rendered.get(slug)?.html ?? '', kind === 'help'),
+  ),
+  ...[...met].flatMap(([name, at]): Findable[] =>
+    isSymbol(name)
+      ? [
+          {
+            href: `glossary.html#symbol-${name}`,
+            page: typeset(setSymbol(name)).replace(/<[^>]*>/g, ''),
+            title: symbolFact(name).says,
+            text: symbolFound(name, at.says),
+            kind: 'symbol',
+          },
+        ]
+      : [],
+  ),
+];
+
+/** A page by its second headings; on a page that helps the items of a list are terms. */
+const sectionsOf = (slug: string, page: string, html: string, terms: boolean): Findable[] => {
+  const { document } = parseHTML(`<!doctype html><html><body>${html}</body></html>`);
+  for (const element of document.querySelectorAll(NO_TEXT)) element.remove();
+  // Words of neighbouring boxes are no one word.
+  for (const element of document.querySelectorAll('p, li, td, th, dt, dd, div, h3, span')) element.append(' ');
+  const found: Findable[] = [];
+  let [anchor, title, text] = ['', page, ''];
+  const close = () => {
+    const plain = text.replace(/\s+/g, ' ').trim();
+    if (plain !== '')
+      found.push({
+        href: `${slug}.html${anchor === '' ? '' : `#${anchor}`}`,
+        page,
+        title,
+        text: plain,
+        kind: 'section',
+      });
+    text = '';
+  };
+  for (const element of document.body.children) {
+    if (element.tagName === 'H2') {
+      close();
+      [anchor, title] = [element.id, element.textContent ?? ''];
+      continue;
+    }
+    const items = terms && element.tagName === 'UL' ? [...element.children] : [];
+    for (const item of items) {
+      const term = item.querySelector('strong')?.textContent;
+      const says = item.textContent ?? '';
+      if (term)
+        found.push({
+          href: `${slug}.html#${anchor}`,
+          page,
+          title: term,
+          text: says.replace(/\s+/g, ' '),
+          kind: 'term',
+        });
+    }
+    if (items.length === 0 && element.tagName !== 'H1')
+      text += ` ${[...element.childNodes].map((n) => n.textContent).join(' ')}`;
+  }
+  close();
+  return found;
+};

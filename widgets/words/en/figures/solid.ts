@@ -1,0 +1,62 @@
+/** Words of the figure that shows an adjuster as a solid. */
+
+type Way = 'up' | 'down' | 'nowhere';
+const PARTS = { base: 'base', turned: 'turned part', carried: 'carried part' } as const;
+const moved = (part: string, by: string, way: Way): string =>
+  way === 'nowhere' ? `The ${part} stands where it stood` : `The ${part} has gone ${way} ${by}`;
+
+/** Which flanks carry, in as few words as it takes. */
+const carries = (list: readonly { readonly thread: 'A' | 'C'; readonly flank: 'pressed' | 'pulled' }[]): string => {
+  const [first, second] = list;
+  if (!first) return '';
+  if (second && first.flank === second.flank) return `Both threads carry on the ${first.flank} flank.`;
+  return list.map(({ thread, flank }) => `Thread ${thread} carries on its ${flank} flank.`).join(' ');
+};
+
+export const WORDS = {
+  title: 'The adjuster as a solid',
+  drawing: (name: string) =>
+    `${name === '' ? 'The adjuster' : `The adjuster ${name}`} seen from the side and a little from above; turn it with the knob`,
+  parts: PARTS,
+  motion: (by: string, way: Way) => (way === 'nowhere' ? '' : `${way === 'up' ? '▲' : '▼'} ${by}`),
+  knob: 'Turned part, from above',
+  sliders: { round: 'look round', above: 'look from above', cut: 'cut open', apart: 'pull apart' },
+  steps: {
+    begin: 'Put it together',
+    first: (count: number) => `The parts, not joined yet. ${count} steps put them together.`,
+    of: (step: number, count: number) => `${step} of ${count}:`,
+    count: (count: string) => (count === '–' ? '' : `Count: ${count}.`),
+    back: 'Step back',
+    on: 'Next step',
+    whole: 'Show it whole',
+  },
+  degrees: (count: string) => `${count}°`,
+  whole: 'whole',
+  together: 'together',
+  share: (count: string) => `${count} %`,
+  caption: (v: {
+    readonly stopped: { readonly asked: string; readonly why: string } | undefined;
+    readonly turns: string;
+    readonly clockwise: boolean;
+    readonly turned: string;
+    readonly turnedWay: Way;
+    readonly carried: string | undefined;
+    readonly carriedWay: Way;
+    readonly locked: boolean;
+    readonly carries: readonly { readonly thread: 'A' | 'C'; readonly flank: 'pressed' | 'pulled' }[];
+  }) =>
+    [
+      v.stopped && `It does not go to ${v.stopped.asked} turns: ${v.stopped.why}.`,
+      v.turns === '0'
+        ? 'At 0 turns the scribed line runs straight over all parts.'
+        : `${v.turns === '1' ? 'One turn' : `${v.turns} turns`} ${v.clockwise ? 'clockwise' : 'anticlockwise'}.`,
+      v.turns !== '0' &&
+        `${moved(PARTS.turned, v.turned, v.turnedWay)}${v.carried === undefined ? '' : `, and ${moved(PARTS.carried, v.carried, v.carriedWay).replace('The', 'the')}`}.`,
+      !v.locked && v.carried !== undefined && 'The lock is off, so the carried part goes round with the turned part.',
+      carries(v.carries),
+    ]
+      .filter(Boolean)
+      .join(' '),
+  head: ['turns, clockwise', 'turned part', 'carried part', 'tip over the base'],
+  plain: 'none',
+} as const;
