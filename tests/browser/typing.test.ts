@@ -124,6 +124,10 @@ describe('a designation', () => {
 describe('what a step says of the chapter’s own numbers', () => {
   it('leaves with them and comes back with them; what holds for any numbers stays', async () => {
     const { page } = await visit('per-flat.html');
+    // Numbers and steps that stood above are folded here.
+    await page.locator('#example-travel details').evaluateAll((all) => {
+      for (const fold of all as HTMLDetailsElement[]) fold.open = true;
+    });
     const lines = page.locator('#example-travel .why');
     const said = async () => words(lines.filter({ hasText: 'Until the first of the two threads' }));
     expect(await said()).toContain('That is thread C.');

@@ -581,7 +581,7 @@ describe('simulate refuses', () => {
         { stick: mm(0.01), slip: mm(0.02) },
         'Lag after slipping, which can’t be more than before it: read 0.02; give a value from 0 to 0.01 mm.',
       ],
-      [{ noise: mm(Number.NaN) }, 'Noise of the gauge: read NaN; give a value from 0 to 1 mm.'],
+      [{ noise: mm(Number.NaN) }, 'Noise of the indicator: read NaN; give a value from 0 to 1 mm.'],
       [{ seed: 0.5 }, 'Seed: read 0.5; give a whole number from 0 to 9007199254740991.'],
     ];
     for (const [more, reason] of wrong) expect(said(foot(more))).toBe(reason);

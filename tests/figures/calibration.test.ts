@@ -102,9 +102,9 @@ describe('calibration', () => {
     expect(list[3]).toMatch(/scatter that is left is 0\.189 µm, standard deviation, with 47 degrees of freedom\.$/);
     const few = [...drawn(shop('0 0\n1 88\n2 175\n3 264')).querySelectorAll('.cal-words li.untold')];
     expect(few.map((li) => li.textContent?.slice(0, 30))).toEqual([
-      'Hysteresis cannot be found: ther',
+      'Hysteresis cannot be found: th',
       'The periodic error cannot be f',
-      'Repeatability cannot be found: n',
+      'Repeatability cannot be found:',
     ]);
   });
 

@@ -4,6 +4,7 @@ import type { Adjuster } from '../../widgets/assembly/adjuster/adjuster.ts';
 import { jointPlay } from '../../widgets/assembly/adjuster/play.ts';
 import { readAdjuster } from '../../widgets/assembly/adjuster/text.ts';
 import { calibrationOf } from '../../widgets/assembly/calibration-of.ts';
+import { readDesigns, writeDesigns } from '../../widgets/assembly/design-file.ts';
 import { offersOf } from '../../widgets/assembly/design-use.ts';
 import type { NumberSet, Numbers } from '../../widgets/assembly/numbers.ts';
 import { gather, readInput } from '../../widgets/assembly/numbers.ts';
@@ -148,6 +149,11 @@ describe('a design in use', () => {
     const offers = offersOf({ A: 'M8×1.25', C: '5/16-18 UNC' }, setWith('parts', 'adjuster'));
     expect(offers.get('adjuster')).toMatchObject({ text: 'none', taken: true });
     expect(offers.get('A')?.text).toBe('M8×1.25');
+  });
+
+  it('goes through a file with the field left empty', () => {
+    const kept = [{ name: 'Foot', numbers: { A: 'M8×1.25', C: '5/16-18 UNC', adjuster: 'none' } }];
+    expect(valueIn(readDesigns(writeDesigns(kept)))).toEqual({ designs: kept, notes: [] });
   });
 
   it('of a plain screw leaves the two threads of a page as they are', () => {

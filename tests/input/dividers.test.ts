@@ -17,7 +17,7 @@ describe('readDividers', () => {
 
   it.each(['octagon', '0', '2.5', '10001', '-6', 'knob', '6 threads'])('refuses “%s” in one sentence', (text) => {
     expect(reasonIn(readDividers(`hexagon, ${text}`))).toBe(
-      `Read “${text}” as a divider of a turn; name hexagon, square, twelve points or the steps in a turn from 1 to 10000, like 50, or none.`,
+      `Read “${text}” as a divider of a turn; name hexagon, square, twelve points or the steps per turn from 1 to 10000, like 50, or none.`,
     );
   });
 

@@ -231,7 +231,7 @@ describe('parseReadings', () => {
     expect(reasonIn(parseReadings('turns;µm\n0;1\n1;\n2;3'))).toMatch(/^Line 3: the reading is missing;/);
     expect(reasonIn(parseReadings('turns;µm\n0;1\none;5\n2;3'))).toMatch(/^Line 3: the position “one” is not a number/);
     expect(reasonIn(parseReadings('turns;µm;direction\n0;1;up\n1;5;left'))).toMatch(
-      /^Line 3: the direction “left” is neither up nor down;/,
+      /^Line 3: the direction “left” is not up or down;/,
     );
     for (const mark of [';', '\t'])
       expect(reasonIn(parseReadings(`0${mark}1\n5`))).toBe(
@@ -256,7 +256,7 @@ describe('parseReadings', () => {
 
   it('refuses a quote that is not closed', () => {
     expect(reasonIn(parseReadings('turns,reading (µm)\n0,"1\n1,2'))).toBe(
-      'Line 2: “0,"1” opens a quote and does not close it; mend it and paste again.',
+      'Line 2: “0,"1” opens a quote and does not close it; correct it and paste again.',
     );
   });
 

@@ -177,7 +177,7 @@ const CASES: readonly (readonly [string, string, string, RegExp, number?])[] = [
     'per-step(q = 6) = 14.58',
     /per-step does not take “q”; it takes Delta, k/,
   ],
-  ['a binding out of bounds', 'per-step(k = 6) = 14.58', 'per-step(k = 0) = 14.58', /steps in a turn: read 0/i],
+  ['a binding out of bounds', 'per-step(k = 6) = 14.58', 'per-step(k = 0) = 14.58', /steps per turn: read 0/i],
   ['a step without its inputs', 'per-step(k = 6) = 14.58', 'per-step = 14.58', /per-step has no result here.*Delta, k/],
   ['an unknown symbol among the numbers', 'n = 1 from -4 to 4', 'nn = 1 from -4 to 4', /“nn” is not a symbol/],
   ['a number out of its own bounds', 'n = 1 from -4 to 4', 'n = 9 from -4 to 4', /outside its own bounds/],

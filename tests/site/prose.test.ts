@@ -77,10 +77,13 @@ describe('proseFaults', () => {
     ]);
   });
 
-  it('reads the sentences of a table of words, each part of a refusal alone, and neither its code nor its comments', () => {
+  it('reads the sentences of a table of words, each part of a refusal alone, those in slots too, and neither code nor comments', () => {
     const slot = ['$', "{slack('nought a b')}"].join('');
     const table = `/** At nought. */\nconst nought = { slack: () => \`Read ${slot} at nought; give one.\` };`;
-    expect(saysOf(table, 'widgets/words/en/refusals/a.ts')).toEqual(['2: “nought”: write zero.']);
+    expect(saysOf(table, 'widgets/words/en/refusals/a.ts')).toEqual([
+      '2: “nought”: write zero.',
+      '2: “nought”: write zero.',
+    ]);
     const parts = `const a = '${[words(20), words(20)].join(' ').replace('. ', '; ')}';`;
     expect(saysOf(parts, 'widgets/words/en/refusals/a.ts')).toEqual([]);
   });

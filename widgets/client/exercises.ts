@@ -142,8 +142,11 @@ export const mountExercises = (root: HTMLElement, exercises: readonly Exercise[]
   }
 };
 
-/** All that is kept of a reader’s progress. */
-const progressFile = (): string => `${JSON.stringify({ exercises: progress(), ...journey() }, null, 2)}\n`;
+/** What was done; where the reader left off is of this browser alone. */
+const progressFile = (): string => {
+  const { done, predicted } = journey();
+  return `${JSON.stringify({ exercises: progress(), done, predicted }, null, 2)}\n`;
+};
 
 /** What was solved so far, with a way to take it along and a way to be rid of it. */
 const progressLine = (ids: readonly string[]): { place: HTMLElement; refresh: () => void } => {

@@ -85,7 +85,7 @@ const TERMS: readonly (readonly [RegExp, string])[] = [
 /** Where a hard word or a second term is right after all: the place it is explained, or what a reader may type. */
 const ALLOWED: readonly (readonly [file: RegExp, text: RegExp])[] = [
   [/lead-error\.md$/, /^The drunken thread$|\*\*drunken\*\*/],
-  [/words\/en\/designation\.ts$|refusals\/(?:designation|typed-tables)\.ts$/, /#\d+-\d+|M\d+x/],
+  [/words\/en\/designation\.ts$|refusals\/(?:adjuster|designation|typed-tables)\.ts$/, /#\d+-\d+|M\d+x/],
 ];
 
 const VALUE = /\{\{.*?\}\}/gs;
@@ -177,28 +177,44 @@ export const piecesOf = (chapter: string): Piece[] => {
   return pieces;
 };
 
-/** The sentences in a table of words: what stands between its quotation marks, with each slot as one word. */
+/**
+ * The sentences in a table of words: what stands between its quotation marks, with each slot as one word, and what stands in the slots
+ * themselves, which may be sentences again.
+ */
 const piecesOfTable = (source: string): Piece[] => {
   const pieces: Piece[] = [];
-  let line = 1;
-  const lineAt = (upTo: string): number => {
-    line += upTo.split('\n').length - 1;
-    return line;
+  let at = 0;
+  const add = (from: number, text: string): void => {
+    if (!/\s/.test(text.trim())) return;
+    pieces.push({ line: source.slice(0, from).split('\n').length, text, folded: false, code: false });
   };
-  const token = /\/\*[\s\S]*?\*\/|\/\/[^\n]*|'((?:[^'\\\n]|\\.)*)'|"((?:[^"\\\n]|\\.)*)"|`((?:[^`\\]|\\.)*)`/g;
-  let from = 0;
-  for (const m of source.matchAll(token)) {
-    const at = lineAt(source.slice(from, m.index));
-    from = m.index;
-    const text = m[1] ?? m[2] ?? m[3];
-    if (text === undefined || !/\s/.test(text.trim())) continue;
-    pieces.push({
-      line: at,
-      text: text.replace(/\$\{(?:[^{}]|\{[^{}]*\})*\}|\$\{.*$/gs, '9'),
-      folded: false,
-      code: false,
-    });
-  }
+  /** A text up to its closing mark; a slot of a template is read as code. */
+  const quoted = (mark: string): void => {
+    const from = at;
+    let text = '';
+    for (at++; at < source.length && source[at] !== mark; at++)
+      if (source[at] === '\\') text += source[++at] ?? '';
+      else if (mark === '`' && source.startsWith('${', at)) {
+        text += '9';
+        at += 2;
+        code();
+      } else text += source[at];
+    add(from, text);
+  };
+  /** Code up to the bracket that closes it, or to the end. */
+  const code = (): void => {
+    for (let open = 0; at < source.length; at++) {
+      const char = source[at] ?? '';
+      const comment = /^(?:\/\/[^\n]*|\/\*[\s\S]*?\*\/)/.exec(
+        source.slice(at, at + 2) === '//' || source.startsWith('/*', at) ? source.slice(at) : '',
+      );
+      if (comment) at += comment[0].length - 1;
+      else if (char === "'" || char === '"' || char === '`') quoted(char);
+      else if (char === '{') open++;
+      else if (char === '}' && open-- === 0) return;
+    }
+  };
+  code();
   return pieces;
 };
 

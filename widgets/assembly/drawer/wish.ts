@@ -64,7 +64,7 @@ const NEAREST = 3;
 export const stepOf = (stack: Stack, divisions: number): number => Math.abs(stack.Delta) / divisions;
 
 /** The divider that a stack is used with. Dividers are counts of steps in a turn, at least one. */
-export const choose = (stack: Stack, dividers: readonly number[], step: number): Choice => {
+const choose = (stack: Stack, dividers: readonly number[], step: number): Choice => {
   const rising = [...dividers].sort((a, b) => a - b);
   const divisions = rising.find((k) => stepOf(stack, k) <= step * (1 + 1e-9)) ?? (rising.at(-1) as number);
   return { stack, divisions, step: stepOf(stack, divisions) };

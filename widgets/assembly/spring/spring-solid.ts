@@ -39,7 +39,7 @@ const corner = (p: Place, before: Place, after: Place, t: number, r: number): Pa
   return arc.map((q): Pair => (turnsLeft ? [q, outer] : [outer, q]));
 };
 
-export const meanderPairs = (d: MeanderDesign): readonly Pair[] => {
+const meanderPairs = (d: MeanderDesign): readonly Pair[] => {
   const { t, p } = d;
   const points = centreLines(d, 0)[0]?.points ?? [];
   const r = Math.min(t / 2, 0.45 * (p - t));

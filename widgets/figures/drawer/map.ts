@@ -6,8 +6,8 @@ import { escapeText } from '../../input/escape.ts';
 import { numeral, show, type UnitView } from '../../input/format.ts';
 import { polyline, px } from '../kit/svg.ts';
 
-export const WIDTH = 700;
-export const HEIGHT = 380;
+const WIDTH = 700;
+const HEIGHT = 380;
 const BOX = { left: 64, right: 18, top: 32, bottom: 44 };
 const [LEFT, RIGHT, TOP, BOTTOM] = [BOX.left, WIDTH - BOX.right, BOX.top, HEIGHT - BOX.bottom];
 

@@ -20,7 +20,7 @@ import { defineFigure } from '../kit/figure.ts';
 import { saveFile } from '../kit/save.ts';
 import { polygon, polyline, px } from '../kit/svg.ts';
 
-const WIDTH = 620;
+const WIDTH = 470;
 const HEIGHT = 330;
 const TOP = 26;
 const BOTTOM = 46;
@@ -50,7 +50,7 @@ const shapeText = ({ design: d }: Spring, view: UnitView): string =>
 const picture = (s: State, view: UnitView): string => {
   const { design: d } = at(s.springs, 0);
   const { u_f, l_f } = s.values;
-  const scale = Math.min((HEIGHT - TOP - BOTTOM) / (d.free + u_f + d.t), 150 / d.width);
+  const scale = Math.min((HEIGHT - TOP - BOTTOM) / (d.free + u_f + d.t), 130 / d.width);
   const drawn = (stretch: number, x: number, name: string): string => {
     const paths = centreLines(d, stretch).map(({ points, closed }) => {
       const line = points.map(([across, along]) => [x + across * scale, HEIGHT - BOTTOM - along * scale] as const);
@@ -64,14 +64,14 @@ const picture = (s: State, view: UnitView): string => {
       `<text class="spring-label" x="${px(x)}" y="${HEIGHT - BOTTOM + 18}" text-anchor="middle">${name === 'free' ? WORDS.free : WORDS.stretched(force(s.force.mark, view))}</text>`
     );
   };
-  const [left, right] = [130, 420];
+  const [left, right] = [90, 320];
   const wide = (d.width * scale) / 2;
   return (
     `<svg class="spring-picture" viewBox="0 0 ${WIDTH} ${HEIGHT}" role="img" aria-label="${escapeText(WORDS.drawing)}">` +
     `${drawn(0, left, 'free')}${drawn(u_f, right, 'stretched')}` +
     `<path class="measure" d="M${px(left - wide)} ${TOP - 12}v12M${px(left - wide)} ${TOP - 6}H${px(left + wide)}M${px(left + wide)} ${TOP - 12}v12"/>` +
     `<text class="spring-label" x="${px(left + wide + 8)}" y="${TOP - 2}">${size(d.width, view)}</text>` +
-    `<text class="spring-label" x="${px(WIDTH / 2 - 20)}" y="${HEIGHT - 8}" text-anchor="middle">${escapeText(WORDS.room(size(s.values.w_f, view), size(l_f, view)))}</text></svg>`
+    `<text class="spring-label" x="${px(WIDTH / 2)}" y="${HEIGHT - 8}" text-anchor="middle">${escapeText(WORDS.room(size(s.values.w_f, view), size(l_f, view)))}</text></svg>`
   );
 };
 

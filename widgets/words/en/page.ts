@@ -32,6 +32,8 @@ export const BOXES: Readonly<Record<'goal' | 'misconception' | 'caution' | 'summ
 export const TABLE = 'Table';
 export const HOW_TO_READ = 'How to read it';
 export const DERIVATION = 'Derivation';
+/** What the steps of a derivation are folded under. */
+export const whyLines = (steps: number): string => `Why? ${steps} steps`;
 /** The columns of a worked example. */
 export const CALCULATION = ['What', 'Formula', 'Numbers', 'Result'];
 export const GIVEN_ABOVE = 'Numbers as above';

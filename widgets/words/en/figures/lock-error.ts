@@ -29,7 +29,7 @@ export const WORDS = {
   flatsEach: (motion: string) => `flats of the head, ${motion} each`,
   caption: ({ A, C, force, swing, slack, wind, all, perFlat }: Caption) =>
     `${A} with ${C} under ${force}: on reversal the carried part swings ${swing}; ${
-      slack === undefined ? 'the key never crosses its clearance' : `the gap of the key lets through ${slack}`
+      slack === undefined ? 'the key never crosses its clearance' : `the clearance of the key allows ${slack}`
     }, its wind-up ${wind}, together ${all} of ${perFlat}.`,
   head: ['cause', 'torque, anticlockwise is plus', 'motion of the tip', 'in flats'],
   rows: {

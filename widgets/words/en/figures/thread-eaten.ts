@@ -19,7 +19,7 @@ export const WORDS = {
     `${thread}: uses ${used} of ${there}${tooMuch ? ', more than there is' : ''}`,
   caption: ({ gainA, gainC, limiting, turns, stroke, enough }: Caption) =>
     `Each unit of stroke uses ${gainA} units of thread A and ${gainC} of thread C. Thread ${limiting} runs out first, after ${turns} turns and ${stroke} of stroke, ${
-      enough ? 'enough for the stroke wanted' : 'less than the stroke wanted'
+      enough ? 'enough for the wanted stroke' : 'less than the wanted stroke'
     }.`,
   head: ['thread', 'usable length', 'used by the stroke', 'gain'],
 };
