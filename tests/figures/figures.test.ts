@@ -121,7 +121,7 @@ describe('every figure', () => {
       it('is never drawn without the threads it names', () => {
         if (w.threads.length === 0) return;
         const none: Numbers = { threads: {}, values: {}, choices: {}, texts: {} };
-        expect(() => valueIn(still(w).draw(none, 'metric'))).toThrow(/thread|without its (?:A|thread)\./);
+        expect(() => valueIn(still(w).draw(none, 'metric'))).toThrow(/thread|without its (?:A|B|thread)\./);
       });
     });
 });
