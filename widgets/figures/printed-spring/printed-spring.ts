@@ -112,14 +112,16 @@ const facts = (s: State, view: UnitView): string => {
   return `<dl class="spring-facts">${rows.map(([name, value]) => `<div><dt>${escapeText(name)}</dt><dd>${escapeText(value)}</dd></div>`).join('')}</dl>`;
 };
 
-const draw = (s: State, view: UnitView): string => {
+const draw = (s: State, view: UnitView): string =>
+  `<div class="printed-spring-view"><div class="spring-top">${picture(s, view)}${facts(s, view)}</div>` +
+  `${at(s.springs, 0).design.shape === 'meander' ? `<p class="acts">${WORDS.files.say} ${['3mf', 'stl', 'dxf', 'svg'].map((kind) => `<button type="button" class="plain" data-save="${kind}" data-key="save-${kind}">${kind.toUpperCase()}</button>`).join(' ')}</p>` : `<p class="figure-words">${WORDS.files.none}</p>`}</div>`;
+
+const readings = (s: State, view: UnitView): string => {
   const rows = s.springs.slice(0, LISTED);
   const heading = WORDS.list(s.springs.length, rows.length);
   return (
-    `<div class="printed-spring-view"><div class="spring-top">${picture(s, view)}${facts(s, view)}</div>` +
     `<div class="table-scroll" tabindex="0" role="group" aria-label="${heading}"><table><caption>${heading}</caption><thead><tr>${WORDS.listHead.map((h) => `<th scope="col">${h}</th>`).join('')}</tr></thead>` +
-    `<tbody>${rows.map((spring) => listRow(spring, s, view)).join('')}</tbody></table></div>` +
-    `${at(s.springs, 0).design.shape === 'meander' ? `<p class="acts">${WORDS.files.say} ${['3mf', 'stl', 'dxf', 'svg'].map((kind) => `<button type="button" class="plain" data-save="${kind}" data-key="save-${kind}">${kind.toUpperCase()}</button>`).join(' ')}</p>` : `<p class="figure-words">${WORDS.files.none}</p>`}</div>`
+    `<tbody>${rows.map((spring) => listRow(spring, s, view)).join('')}</tbody></table></div>`
   );
 };
 
@@ -154,6 +156,8 @@ export const printedSpring = defineFigure({
   },
   state: stateOf,
   draw,
+  readings,
+  numbersName: WORDS.numbers,
   mount: (stage, context) => {
     stage.addEventListener('click', (event) => {
       const kind =
