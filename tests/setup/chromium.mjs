@@ -5,8 +5,8 @@ import { existsSync } from 'node:fs';
 export const CHROMIUM = process.env.CHROMIUM ?? '/usr/bin/chromium';
 
 /**
- * The same engine without the windows, menus and profiles of a browser: it opens a page for a third of the work (0.7 s of a core
- * instead of 1.6 on the machine this was measured on), so the tests take it where it is.
+ * The same engine without the windows, menus and profiles of a browser: it opens a page for less than half the work, so the tests
+ * take it where it is.
  */
 export const SHELL = '/usr/bin/chromium-headless-shell';
 
