@@ -26,6 +26,9 @@ beforeAll(async () => {
     server: { port: 0, host: 'localhost' },
   });
   await server.listen();
+  // What a dev server does once, for the first page: a slow machine takes longer over it than a page is waited for.
+  await fetch(`${server.resolvedUrls?.local[0]}two-screws.html`);
+  await server.warmupRequest('/widgets/client/main.ts');
 });
 afterAll(async () => {
   await server.close();

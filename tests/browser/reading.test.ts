@@ -78,7 +78,7 @@ describe('without script', () => {
     const { page } = await visit('two-screws.html', { javaScriptEnabled: false });
     await page.locator('.predict summary').first().click();
     expect(await words(page.locator('.predict .reveal p').first())).toMatch(/^87\.50 µm\./);
-    await page.locator('[data-figure=section] summary').click();
+    await page.locator('[data-figure=section] .numbers-behind summary').click();
     await page.locator('[data-figure=section] td', { hasText: '+87.50 µm' }).first().waitFor();
   });
 

@@ -74,6 +74,7 @@ const valuesOf = (x: number, symbol: SymbolName): { readonly [K in Code]: Refusa
     'wire-sinks-below-crests': wires,
     'over-wires-too-little': { measured: x },
     'lead-angle-too-steep': { lambda: x },
+    'threads-pass-each-other': {},
   };
 };
 

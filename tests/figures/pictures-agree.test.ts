@@ -297,6 +297,13 @@ const READ: Readonly<Record<string, (shown: Shown) => Twice[]>> = {
       { what: 'stroke', drawn: log('end', 'y', 4), told: printed(cell(first, 5)) },
     ].map((read) => ({ ...read, open: 0.002 * read.told.value }));
   },
+  'beside-bought': (s) => {
+    const told = s.table.rows.slice(-6).map((row) => printed(cell(row, 1)));
+    return toScale(
+      'load carried',
+      widths(s.document, '.bought-bars rect').map((width, i) => ({ width, told: told[i] ?? { value: 0, within: 0 } })),
+    );
+  },
   'pair-map': (s) => {
     const svg = s.document.querySelector('svg.map');
     const ring = svg?.querySelector('[data-ring]');

@@ -221,9 +221,9 @@ export const TASKS: readonly Task[] = [
     widget: 'bench-card',
     page: 'design-sheet.html',
     asks: 'an indicator that may be off by more lets more pass',
-    work: (hands) => hands.step('How far one reading of the indicator may be off', 1),
+    work: (hands) => hands.step('How far one reading of the indicator may be off', 10),
     says: /A reversal may differ by ([\d.]+) µm/,
-    // Twice what the hand sets and twice the reading, which a step makes 2 µm.
+    // Twice what the hand sets and twice the reading, which ten steps make 2 µm.
     is: () => [2 * (micrometres(0.0875) * (1.5 / 360) + 2)],
   },
   {
@@ -243,6 +243,14 @@ export const TASKS: readonly Task[] = [
     says: /^(\d+) parts from the rows above; the highest is the turned part: adapter, ([\d.]+) mm/,
     // 15 mm of screw under 18 mm of body.
     is: () => [3, 33],
+  },
+  {
+    widget: 'beside-bought',
+    page: 'design-sheet.html',
+    asks: 'raise the load, and read which thread goes first and what it carries',
+    work: (hands) => hands.step('Load to be carried', 3),
+    says: /moves ([\d.]+) times less than a turn of the bought screw/,
+    is: () => [25.4 / 80 / 0.0875],
   },
   {
     widget: 'lead-error',

@@ -189,12 +189,14 @@ export const figure = (page: Page, widget: string, index = 0): Locator =>
 
 /**
  * Brings a figure into view, where it is drawn, and waits until it is alive, its script having come; or, not `alive`, only till it is
- * drawn. Its groups of fields are opened, as by a reader who works in all of them; or, not `unfold`, left as they are.
+ * drawn. Its groups of fields and what is read off are opened, as by a reader who works with all of it; or, not `unfold`, left as they
+ * are.
  */
 export const shown = async (place: Locator, alive = true, unfold = true): Promise<Locator> => {
   if (unfold)
     await place.evaluate((figure: HTMLElement) => {
-      for (const group of figure.querySelectorAll<HTMLDetailsElement>('details.group')) group.open = true;
+      const folds = figure.querySelectorAll<HTMLDetailsElement>('details.group, details.numbers-behind');
+      for (const fold of folds) fold.open = true;
     });
   await place.scrollIntoViewIfNeeded();
   const scripted = (await place.page().locator('html[data-awake]').count()) > 0;

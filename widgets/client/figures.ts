@@ -54,13 +54,13 @@ export const mountFigure = (
   let readBefore = '';
   const readOff = () => {
     if (!readings || !drawn) return;
-    const now = readingsOf(drawn, set);
+    const now = drawn.steadyReadings ? drawn.renderKey : readingsOf(drawn, set);
     if (now === readBefore) return;
     readBefore = now;
     const held = readings.contains(document.activeElement)
       ? document.activeElement?.getAttribute('data-key')
       : undefined;
-    readings.innerHTML = now;
+    readings.innerHTML = readingsOf(drawn, set);
     if (held) readings.querySelector<HTMLElement>(`[data-key="${CSS.escape(held)}"]`)?.focus({ preventScroll: true });
     drawn.update(stage);
   };

@@ -26,10 +26,10 @@ interface Group {
 const markUse = (figure: HTMLElement, until: AbortSignal): void => {
   const stage = figure.querySelector<HTMLElement>('[data-stage]');
   const hear = (event: Event) => {
-    const inside =
-      event.target instanceof Element &&
-      figure.contains(event.target) &&
-      event.target.closest('[data-inputs]') !== null;
+    const target = event.target instanceof Element && figure.contains(event.target) ? event.target : undefined;
+    // A picture that stays is not let go under the finger that takes a handle on it.
+    const used = figure.matches('.in-use') ? '[data-inputs], [data-stage]' : '[data-inputs]';
+    const inside = Boolean(target?.closest(used));
     if (inside && stage) figure.style.setProperty('--stage-height', `${stage.offsetHeight}px`);
     figure.classList.toggle('in-use', inside);
   };

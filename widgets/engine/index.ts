@@ -59,6 +59,7 @@ export * from './thread/core-load.ts';
 export * from './thread/designated-limits.ts';
 export * from './thread/fit.ts';
 export * from './thread/series.ts';
+export * from './thread/strip-load.ts';
 export * from './thread/tap-drill.ts';
 export * from './thread/thread.ts';
 export * from './thread/tolerance.ts';

@@ -5,6 +5,7 @@
 import { adjusterFigure } from './adjuster/adjuster.ts';
 import { ballAndSeat } from './ball-and-seat/ball-and-seat.ts';
 import { benchCard } from './bench-card/bench-card.ts';
+import { besideBought } from './beside-bought/beside-bought.ts';
 import { calibrationFigure } from './calibration/calibration.ts';
 import { certificateFigure } from './certificate/certificate.ts';
 import { designSheet } from './design-sheet/design-sheet.ts';
@@ -75,4 +76,5 @@ export const LAZY: readonly Figure[] = [
   benchCard,
   printedSpring,
   partFiles,
+  besideBought,
 ];

@@ -6,8 +6,8 @@
  *   z_c = n*(h_C*L_C - h_A*L_A)     # take n out
  *
  * `let` gives a symbol its expression; any other line claims an equality. A line that cites a relation in square
- * brackets is held against the engine. Both sides of every equality are evaluated with units at many points of the
- * glossary's box, so a wrong sign or a length added to a number is a mistake with its line.
+ * brackets is held against the engine. Both sides of every equality are evaluated at many points of the
+ * glossary's box, with units at some, so a wrong sign or a length added to a number is a mistake with its line.
  */
 
 import type { EvalFunction, MathNode } from 'mathjs';
@@ -18,7 +18,7 @@ import type { Diagnostics } from './diagnostics.ts';
 import { namesIn, parseExpression, setExpression, splitEquals, typeset } from './expression.ts';
 import { splitComment } from './grammar.ts';
 import type { Label } from './numbering.ts';
-import { agree, inBase, pointAt, type Quantity, withUnits } from './points.ts';
+import { agree, inBase, pointAt, type Quantity, withoutUnits, withUnits } from './points.ts';
 
 interface Line {
   readonly line: number;
@@ -31,6 +31,8 @@ interface Line {
 }
 
 const POINTS = 200;
+/** Of these so many with units, which take most of the time. */
+const WITH_UNITS = 10;
 /** Steps that stand open above the last line. */
 const SHORT = 2;
 /** A line with more characters of algebra than this takes the whole width, its reason below. */
@@ -148,37 +150,64 @@ const faultAtPoints = (line: Line, earlier: readonly Line[], relation: AnyRelati
   const free = [...new Set(names)].filter(
     (n) => isSymbol(n) && !earlier.some((l) => String(l.sides[0]) === n) && !(line.given && n === symbol),
   );
+  const claim = { line, earlier, relation, symbol: symbol as SymbolName };
   let tried = 0;
   for (let i = 0; i < POINTS; i++) {
     const values = pointAt(free as SymbolName[], i);
-    const scope = withUnits(values);
-    try {
-      for (const { sides, code } of earlier) scope[String(sides[0])] = code[1]?.evaluate(scope) as Quantity;
-      const found = line.code.slice(line.given ? 1 : 0).map((side) => side.evaluate(scope) as Quantity);
-      const reference = found[0] as Quantity;
-      for (const [j, other] of found.slice(1).entries())
-        if (!agree(reference, other))
-          return `The two sides are not equal: ${show(reference)} on the left, ${show(other)} on the right (side ${j + 2}) at ${point(values)}.`;
-      if (line.given && !hasUnit(reference, symbol as SymbolName))
-        return `${symbol} is ${symbolFact(symbol as SymbolName).says}, in ${symbolFact(symbol as SymbolName).unit}, which this expression is not.`;
-      if (relation) {
-        const inputs: Record<string, number> = {};
-        for (const s of relation.takes) inputs[s] = toNumber(scope[s] as Quantity, s);
-        const engine = relation.of(inputs);
-        if (!engine.ok) continue;
-        const want = withUnits({ [symbol]: engine.value[symbol] ?? Number.NaN })[symbol] as Quantity;
-        for (const side of found)
-          if (!agree(want, side))
-            return `The engine’s ${relation.name} gives ${show(want)}, this line ${show(side)} at ${point(values)}.`;
-      }
-      tried++;
-    } catch (error) {
-      return cannotBeEvaluated((error as Error).message);
-    }
+    // Dimensions are the same at every point; numbers that do not agree are told of as quantities.
+    const plain = i < WITH_UNITS ? undefined : atPoint(claim, values, false);
+    const found = typeof plain === 'string' ? plain : atPoint(claim, values, true);
+    if (found === 'holds') tried++;
+    else if (found !== 'no value') return found.fault;
   }
   return tried >= POINTS / 10
     ? undefined
     : 'Hardly any admissible point has a value here, so the line could not be checked.';
+};
+
+interface Claim {
+  readonly line: Line;
+  readonly earlier: readonly Line[];
+  readonly relation: AnyRelation | undefined;
+  readonly symbol: SymbolName;
+}
+
+/** What a line comes to at one point, as quantities or as pure numbers; no value where the engine refuses the point. */
+const atPoint = (
+  { line, earlier, relation, symbol }: Claim,
+  values: Record<string, number>,
+  units: boolean,
+): 'holds' | 'no value' | { readonly fault: string } => {
+  const quantities = units ? withUnits : withoutUnits;
+  const scope = quantities(values);
+  try {
+    for (const { sides, code } of earlier) scope[String(sides[0])] = code[1]?.evaluate(scope) as Quantity;
+    const found = line.code.slice(line.given ? 1 : 0).map((side) => side.evaluate(scope) as Quantity);
+    const reference = found[0] as Quantity;
+    for (const [j, other] of found.slice(1).entries())
+      if (!agree(reference, other))
+        return {
+          fault: `The two sides are not equal: ${show(reference)} on the left, ${show(other)} on the right (side ${j + 2}) at ${point(values)}.`,
+        };
+    if (units && line.given && !hasUnit(reference, symbol))
+      return {
+        fault: `${symbol} is ${symbolFact(symbol).says}, in ${symbolFact(symbol).unit}, which this expression is not.`,
+      };
+    if (!relation) return 'holds';
+    const inputs: Record<string, number> = {};
+    for (const s of relation.takes) inputs[s] = units ? toNumber(scope[s] as Quantity, s) : Number(scope[s]);
+    const engine = relation.of(inputs);
+    if (!engine.ok) return 'no value';
+    const want = quantities({ [symbol]: engine.value[symbol] ?? Number.NaN })[symbol] as Quantity;
+    for (const side of found)
+      if (!agree(want, side))
+        return {
+          fault: `The engine’s ${relation.name} gives ${show(want)}, this line ${show(side)} at ${point(values)}.`,
+        };
+    return 'holds';
+  } catch (error) {
+    return { fault: cannotBeEvaluated((error as Error).message) };
+  }
 };
 
 /** The expression library speaks of types and functions; an author of units. */

@@ -200,7 +200,7 @@ export const takenFrom = (plan, script, holders) => {
     const left = new Set(own.map(({ name }) => name));
     const lent = lenders(file).map((holder) => {
       const names = [...left].filter((name) => plan.holders.get(holder).get(file).has(name) && left.delete(name));
-      return `export { ${names.join(', ')} } from '${LENT}${holder}/${inside(file)}';`;
+      return names.length > 0 ? `export { ${names.join(', ')} } from '${LENT}${holder}/${inside(file)}';` : '';
     });
     return [...lent, left.size > 0 ? `export { ${[...left].join(', ')} } from '${file}';` : ''].join('\n');
   };

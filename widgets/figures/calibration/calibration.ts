@@ -86,23 +86,19 @@ const draw = (s: State, view: UnitView): string => {
   );
 };
 
-/** What stands in the foot, the same text while only the dial is turned: it is moved in place, under the hand. */
+/** What stands in the foot; its dial is moved in place, under the hand. */
 const readings = (s: State, view: UnitView): string => {
   if (s.at === 'work') return '';
   const { c } = s;
-  const key = JSON.stringify([c.serial, c.agreement, view]);
-  if (read?.key === key) return read.html;
-  const html =
+  return (
     `<div class="cal-words"><p class="cal-verdict ${c.agreement.agrees ? 'agrees' : 'differs'}"><b>${c.agreement.agrees ? WORDS.agrees : WORDS.agreesNot}</b> ${escapeText(verdictText(c, view))}</p>` +
     `<ul>${findingsOf(c, view)
       .map((f) => `<li class="${f.determined ? 'told' : 'untold'}">${escapeText(f.says)}</li>`)
       .join('')}</ul></div>` +
     `<div class="cal-dial"><div data-dial>${dialHtml(s, view)}</div>` +
-    `<p class="acts"><button type="button" data-act="corrections" data-key="act-corrections">${WORDS.saveCorrections}</button><button type="button" class="plain" data-act="residuals" data-key="act-residuals">${WORDS.saveResiduals}</button></p></div>`;
-  read = { key, html };
-  return html;
+    `<p class="acts"><button type="button" data-act="corrections" data-key="act-corrections">${WORDS.saveCorrections}</button><button type="button" class="plain" data-act="residuals" data-key="act-residuals">${WORDS.saveResiduals}</button></p></div>`
+  );
 };
-let read: { readonly key: string; readonly html: string } | undefined;
 
 /** The question a slope far off asks, and what may be answered. */
 const askHtml = (c: Calibrated): string => {
@@ -275,6 +271,7 @@ export const calibrationFigure = defineFigure({
   draw,
   caption,
   readings,
+  steadyReadings: true,
   numbersName: WORDS.numbers,
   table,
   renderKey: (s) => (s.at === 'work' ? s.serial : [s.c.serial, s.c.agreement]),

@@ -104,25 +104,33 @@ const listRow = (c: Choice, rank: number, s: State, view: UnitView): string => {
 
 const draw = (s: State, view: UnitView): string => {
   const { answer, found, frame } = s;
-  const rows = rowsOf(s).slice(0, LISTED);
   const nothing = answer.kind === 'nothing';
-  const heading = nothing
-    ? WORDS.nearestList
-    : WORDS.metList(grouped(answer.rows.length), answer.rows.length > rows.length ? rows.length : undefined);
   const wrong = found.drawer.wrong.slice(0, 3).map((why) => reasonOf(why));
   const left = found.drawer.wrong.length - wrong.length;
   return (
     `<div class="drawer-view"><div class="drawer-sheet" tabindex="0" role="group" aria-label="${WORDS.map}">` +
-    `${mapSvg(frame, found.stacks, s.dividers, s.wish, nothing ? [] : answer.rows, s.edge, rows[0], view)}</div>` +
+    `${mapSvg(frame, found.stacks, s.dividers, s.wish, nothing ? [] : answer.rows, s.edge, rowsOf(s)[0], view)}</div>` +
     `<ul class="legend drawer-key"><li><svg viewBox="0 0 14 10" aria-hidden="true"><path class="drawer-all" d="M7 5h0"/></svg>${WORDS.key.all}</li>` +
     `<li><svg viewBox="0 0 14 10" aria-hidden="true"><path class="drawer-met" d="M7 5h0"/></svg>${WORDS.key.met}</li>` +
     `<li><svg viewBox="0 0 28 10" aria-hidden="true"><path class="drawer-edge" d="M1 8h13v-6h13"/></svg>${WORDS.key.edge}</li>` +
     `<li><svg viewBox="0 0 20 20" aria-hidden="true"><circle class="drawer-ring" cx="10" cy="10" r="8"/></svg>${WORDS.key.ring}</li></ul>` +
     `${wrong.length > 0 ? `<p class="figure-words">${escapeText(WORDS.leftOut(wrong, left))}</p>` : ''}` +
+    '</div>'
+  );
+};
+
+const readings = (s: State, view: UnitView): string => {
+  const { answer } = s;
+  const rows = rowsOf(s).slice(0, LISTED);
+  const nothing = answer.kind === 'nothing';
+  const heading = nothing
+    ? WORDS.nearestList
+    : WORDS.metList(grouped(answer.rows.length), answer.rows.length > rows.length ? rows.length : undefined);
+  return (
     `<div class="table-scroll drawer-list" tabindex="0" role="group" aria-label="${escapeText(heading)}"><table><caption>${escapeText(heading)}</caption><thead><tr>` +
     `${WORDS.listHead(nothing)
       .map((h) => `<th scope="col">${h}</th>`)
-      .join('')}</tr></thead><tbody>${rows.map((c, i) => listRow(c, i, s, view)).join('')}</tbody></table></div></div>`
+      .join('')}</tr></thead><tbody>${rows.map((c, i) => listRow(c, i, s, view)).join('')}</tbody></table></div>`
   );
 };
 
@@ -184,6 +192,8 @@ export const drawerFigure = defineFigure({
   groups: { wanted: ['H_w', 'p_m'], head: ['dividers'], lengths: ['q_e'], order: ['best'] },
   state: stateOf,
   draw,
+  readings,
+  numbersName: WORDS.numbers,
   caption,
   table: (s, view) => ({
     head: WORDS.head,
@@ -216,9 +226,11 @@ export const drawerFigure = defineFigure({
       ring.setAttribute('cx', x);
       ring.setAttribute('cy', y);
     };
-    stage.addEventListener('pointerover', point);
-    stage.addEventListener('focusin', point);
-    stage.addEventListener('click', (event) => {
+    // The list stands in the foot.
+    const figure = stage.closest('figure') ?? stage;
+    figure.addEventListener('pointerover', point);
+    figure.addEventListener('focusin', point);
+    figure.addEventListener('click', (event) => {
       const button = event.target instanceof Element ? event.target.closest('[data-take]') : null;
       const numbers = context.numbers();
       const state = stateOf(numbers);

@@ -47,7 +47,7 @@ export const figureParts = (figure: Figure, numbers: Numbers, view: UnitView, se
     says: `<p class="says" data-says>${drawn ? escapeText(drawn.caption()) : ''}</p>`,
     numbers:
       `<details class="numbers-behind"><summary>${figure.numbersName ?? WORDS.figure.numbersBehind}</summary>` +
-      `${readings === '' ? '' : `<div class="readings" data-readings>${unmounted(withIds(readings, set))}</div>`}` +
+      `<div class="readings" data-readings>${unmounted(withIds(readings, set))}</div>` +
       `<div data-table>${drawn ? tableHtml(drawn.table()) : ''}</div></details>`,
   };
 };

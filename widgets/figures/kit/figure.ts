@@ -69,6 +69,8 @@ interface Definition<T extends ThreadName, Q extends SymbolName, C extends Choic
    * drawn.
    */
   readonly readings?: (state: S, view: UnitView) => string;
+  /** Where `update` moves them: they are made anew only with the picture. */
+  readonly steadyReadings?: boolean;
   /** What the fold with readings and table is called, where it holds what the figure is for. */
   readonly numbersName?: string;
   /** The numbers behind the picture. */
@@ -90,6 +92,7 @@ export interface Drawn {
   readonly caption: () => string;
   /** Empty where the picture says it all. */
   readonly readings: () => string;
+  readonly steadyReadings: boolean;
   readonly table: () => Table;
   readonly update: (stage: HTMLElement) => void;
 }
@@ -193,6 +196,7 @@ export const defineFigure = <
         draw: () => draw(s, view),
         caption: () => caption(s, view),
         readings: () => readings?.(s, view) ?? '',
+        steadyReadings: definition.steadyReadings === true,
         table: () => table(s, view),
         update: (stage) => update?.(stage, s, view),
       });

@@ -20,7 +20,7 @@ import { defineFigure } from '../kit/figure.ts';
 import { saveFile } from '../kit/save.ts';
 import { polygon, polyline, px } from '../kit/svg.ts';
 
-const WIDTH = 620;
+const WIDTH = 470;
 const HEIGHT = 330;
 const TOP = 26;
 const BOTTOM = 46;
@@ -50,7 +50,7 @@ const shapeText = ({ design: d }: Spring, view: UnitView): string =>
 const picture = (s: State, view: UnitView): string => {
   const { design: d } = at(s.springs, 0);
   const { u_f, l_f } = s.values;
-  const scale = Math.min((HEIGHT - TOP - BOTTOM) / (d.free + u_f + d.t), 150 / d.width);
+  const scale = Math.min((HEIGHT - TOP - BOTTOM) / (d.free + u_f + d.t), 130 / d.width);
   const drawn = (stretch: number, x: number, name: string): string => {
     const paths = centreLines(d, stretch).map(({ points, closed }) => {
       const line = points.map(([across, along]) => [x + across * scale, HEIGHT - BOTTOM - along * scale] as const);
@@ -64,14 +64,14 @@ const picture = (s: State, view: UnitView): string => {
       `<text class="spring-label" x="${px(x)}" y="${HEIGHT - BOTTOM + 18}" text-anchor="middle">${name === 'free' ? WORDS.free : WORDS.stretched(force(s.force.mark, view))}</text>`
     );
   };
-  const [left, right] = [130, 420];
+  const [left, right] = [90, 320];
   const wide = (d.width * scale) / 2;
   return (
     `<svg class="spring-picture" viewBox="0 0 ${WIDTH} ${HEIGHT}" role="img" aria-label="${escapeText(WORDS.drawing)}">` +
     `${drawn(0, left, 'free')}${drawn(u_f, right, 'stretched')}` +
     `<path class="measure" d="M${px(left - wide)} ${TOP - 12}v12M${px(left - wide)} ${TOP - 6}H${px(left + wide)}M${px(left + wide)} ${TOP - 12}v12"/>` +
     `<text class="spring-label" x="${px(left + wide + 8)}" y="${TOP - 2}">${size(d.width, view)}</text>` +
-    `<text class="spring-label" x="${px(WIDTH / 2 - 20)}" y="${HEIGHT - 8}" text-anchor="middle">${escapeText(WORDS.room(size(s.values.w_f, view), size(l_f, view)))}</text></svg>`
+    `<text class="spring-label" x="${px(WIDTH / 2)}" y="${HEIGHT - 8}" text-anchor="middle">${escapeText(WORDS.room(size(s.values.w_f, view), size(l_f, view)))}</text></svg>`
   );
 };
 
@@ -112,14 +112,16 @@ const facts = (s: State, view: UnitView): string => {
   return `<dl class="spring-facts">${rows.map(([name, value]) => `<div><dt>${escapeText(name)}</dt><dd>${escapeText(value)}</dd></div>`).join('')}</dl>`;
 };
 
-const draw = (s: State, view: UnitView): string => {
+const draw = (s: State, view: UnitView): string =>
+  `<div class="printed-spring-view"><div class="spring-top">${picture(s, view)}${facts(s, view)}</div>` +
+  `${at(s.springs, 0).design.shape === 'meander' ? `<p class="acts">${WORDS.files.say} ${['3mf', 'stl', 'dxf', 'svg'].map((kind) => `<button type="button" class="plain" data-save="${kind}" data-key="save-${kind}">${kind.toUpperCase()}</button>`).join(' ')}</p>` : `<p class="figure-words">${WORDS.files.none}</p>`}</div>`;
+
+const readings = (s: State, view: UnitView): string => {
   const rows = s.springs.slice(0, LISTED);
   const heading = WORDS.list(s.springs.length, rows.length);
   return (
-    `<div class="printed-spring-view"><div class="spring-top">${picture(s, view)}${facts(s, view)}</div>` +
     `<div class="table-scroll" tabindex="0" role="group" aria-label="${heading}"><table><caption>${heading}</caption><thead><tr>${WORDS.listHead.map((h) => `<th scope="col">${h}</th>`).join('')}</tr></thead>` +
-    `<tbody>${rows.map((spring) => listRow(spring, s, view)).join('')}</tbody></table></div>` +
-    `${at(s.springs, 0).design.shape === 'meander' ? `<p class="acts">${WORDS.files.say} ${['3mf', 'stl', 'dxf', 'svg'].map((kind) => `<button type="button" class="plain" data-save="${kind}" data-key="save-${kind}">${kind.toUpperCase()}</button>`).join(' ')}</p>` : `<p class="figure-words">${WORDS.files.none}</p>`}</div>`
+    `<tbody>${rows.map((spring) => listRow(spring, s, view)).join('')}</tbody></table></div>`
   );
 };
 
@@ -154,6 +156,8 @@ export const printedSpring = defineFigure({
   },
   state: stateOf,
   draw,
+  readings,
+  numbersName: WORDS.numbers,
   mount: (stage, context) => {
     stage.addEventListener('click', (event) => {
       const kind =

@@ -1,6 +1,7 @@
 /** Words of the figure that designs a printed spring. */
 export const WORDS = {
   title: 'A printed spring, designed backwards',
+  numbers: 'Shapes that do it',
   drawing: 'The spring to scale, free on the left and stretched to the mark on the right',
   free: 'free',
   stretched: (force: string) => `at the mark, ${force}`,

@@ -18,6 +18,8 @@ const wireBetween = ({ low, high, best }: { readonly low: number; readonly high:
   `take one between ${say(low)} and ${say(high)} mm, best ${say(best)} mm.`;
 
 export const THREAD = {
+  'threads-pass-each-other': () =>
+    'These diameters leave no ridge where screw and nut meet: check which is the screw’s and which the nut’s.',
   'bore-takes-the-core': ({ bore, core }) =>
     `A bore of ${say(bore)} mm removes the whole core of ${say(core)} mm: take a smaller bore.`,
   'pitch-leaves-no-core': ({ pitch, d, coarsest }) =>

@@ -1,0 +1,155 @@
+/**
+ * An adjuster beside the fine screw that one would otherwise buy, piece by piece and in threes, and what each of its threads carries, judged against
+ * the load that is stated.
+ */
+import { WORDS } from '#words/figures/beside-bought.ts';
+import { type Adjuster, standing } from '../../assembly/adjuster/adjuster.ts';
+import { readAdjuster } from '../../assembly/adjuster/text.ts';
+import { type ThreadLoads, threadLoads } from '../../assembly/adjuster/thread-loads.ts';
+import { good, megapascals, mm, perAngle, type Result, rad, type Thread } from '../../engine/index.ts';
+import { stepName } from '../../input/dividers.ts';
+import { escapeText } from '../../input/escape.ts';
+import { numeral, show, type UnitView } from '../../input/format.ts';
+import { defineFigure, type NumbersOf } from '../kit/figure.ts';
+import { px } from '../kit/svg.ts';
+
+const QUANTITIES = ['p_b', 'S_w', 'theta_h', 'F', 'sigma_a', 'tau_a'] as const;
+type Given = NumbersOf<'B', (typeof QUANTITIES)[number], never, 'adjuster'>;
+
+/** Three feet carry a plate. */
+const SET = 3;
+const WIDTH = 560;
+const ROW = 26;
+
+interface State {
+  readonly adjuster: Adjuster;
+  readonly loads: readonly ThreadLoads[];
+  readonly bought: Thread;
+  readonly values: Given['values'];
+  /** Motion for the angle of the hand, mm. */
+  readonly byHand: { readonly own: number; readonly bought: number };
+  /** The least of all that a thread carries. */
+  readonly weakest: ThreadLoads & { readonly carries: number };
+}
+
+const stateOf = ({ threads, values, texts }: Given): Result<State> => {
+  const read = readAdjuster(texts.adjuster);
+  if (!read.ok) return read;
+  const loads = threadLoads(read.value, { tensile: megapascals(values.sigma_a), shear: megapascals(values.tau_a) });
+  if (!loads.ok) return loads;
+  const [own, bought] = [read.value.Delta, threads.B.L].map((lead) =>
+    perAngle.of({ Delta: mm(lead), theta: rad(values.theta_h) }),
+  ) as [Result<{ s: number }>, Result<{ s: number }>];
+  if (!own.ok) return own;
+  if (!bought.ok) return bought;
+  const weakest = loads.value
+    .map((l) => ({ ...l, carries: l[l.first] }))
+    .reduce((a, b) => (b.carries < a.carries ? b : a));
+  return good({
+    adjuster: read.value,
+    loads: loads.value,
+    bought: threads.B,
+    values,
+    byHand: { own: own.value.s, bought: bought.value.s },
+    weakest,
+  });
+};
+
+const motion = (z: number, view: UnitView): string => show(z, { shown: 'motion', digits: 4 }, view);
+const size = (x: number, view: UnitView): string => show(x, { shown: 'size', digits: 3 }, view);
+const force = (x: number, view: UnitView): string => show(x, { shown: 'force', digits: 4 }, view);
+const money = (price: number | undefined): string => (price === undefined ? WORDS.none : price.toFixed(2));
+
+/** Name, of the adjuster, of the bought screw. */
+const compared = (s: State, view: UnitView): readonly (readonly [string, string, string])[] => {
+  const { adjuster: a, bought, values, byHand } = s;
+  const boughtPrice = values.p_b > 0 ? values.p_b : undefined;
+  return [
+    [WORDS.rows.perTurn, motion(Math.abs(a.Delta), view), motion(bought.L, view)],
+    [
+      WORDS.rows.perStep(stepName(a.divider), numeral(a.steps)),
+      motion(Math.abs(a.Delta) / a.steps, view),
+      motion(bought.L / a.steps, view),
+    ],
+    [WORDS.rows.byHand, motion(byHand.own, view), motion(byHand.bought, view)],
+    [WORDS.rows.stroke, motion(a.stroke, view), motion(values.S_w, view)],
+    [WORDS.rows.height, size(standing(a, 0).height, view), WORDS.ask],
+    [WORDS.rows.piece, money(a.price), money(boughtPrice)],
+    [WORDS.rows.set(SET), money(a.price && SET * a.price), money(boughtPrice && SET * boughtPrice)],
+  ];
+};
+
+const judged = (load: number, carries: number): string => (load <= carries ? WORDS.passes : WORDS.fails);
+
+/** What each thread carries as bars to one scale, with the load across them; a load is compared by ratio, since a core carries much more. */
+const bars = (s: State, view: UnitView): string => {
+  const rows = s.loads.flatMap((l) =>
+    (['screw', 'nut', 'core'] as const).map((what) => ({ name: WORDS.carries(l.joint, what), value: l[what] })),
+  );
+  const most = Math.max(s.values.F, ...rows.map((r) => r.value)) * 1.02;
+  const [left, right] = [190, WIDTH - 80];
+  const x = (value: number) => left + ((right - left) * value) / most;
+  const height = 20 + rows.length * ROW;
+  const drawn = rows.map((r, i) => {
+    const y = 18 + i * ROW;
+    return `<text class="bought-label" x="${left - 8}" y="${y + 13}" text-anchor="end">${r.name}</text><rect class="${r.value >= s.values.F ? 'bought-passes' : 'bought-fails'}" x="${left}" y="${y}" width="${px(Math.max(1, x(r.value) - left))}" height="17"/><text class="bought-label" x="${px(x(r.value) + 6)}" y="${y + 13}">${force(r.value, view)}</text>`;
+  });
+  return `<svg class="bought-bars" viewBox="0 0 ${WIDTH} ${height}" role="img" aria-label="${WORDS.bars}">${drawn.join('')}<path class="bought-load" d="M${px(x(s.values.F))} 14V${height}"/><text class="bought-label" x="${px(x(s.values.F))}" y="11" text-anchor="middle">${WORDS.load(force(s.values.F, view))}</text></svg>`;
+};
+
+const draw = (s: State, view: UnitView): string => {
+  const rows = compared(s, view).map(
+    ([name, own, bought]) =>
+      `<tr><th scope="row">${escapeText(name)}</th><td>${escapeText(own)}</td><td>${escapeText(bought)}</td></tr>`,
+  );
+  return (
+    `<div class="beside-bought-view"><div class="table-scroll" tabindex="0" role="group" aria-label="${WORDS.title}"><table><thead><tr>${WORDS.listHead(
+      escapeText(s.bought.designation),
+    )
+      .map((h) => `<th scope="col">${h}</th>`)
+      .join('')}</tr></thead><tbody>${rows.join('')}</tbody></table></div>` +
+    `<div class="bought-box" tabindex="0" role="group" aria-label="${WORDS.bars}">${bars(s, view)}</div></div>`
+  );
+};
+
+export const besideBought = defineFigure({
+  name: 'beside-bought',
+  title: WORDS.title,
+  threads: ['B'],
+  quantities: QUANTITIES,
+  texts: ['adjuster'],
+  chief: ['B', 'p_b', 'F'],
+  setElsewhere: ['adjuster'],
+  state: stateOf,
+  draw,
+  caption: (s, view) => {
+    const { weakest, values, adjuster, bought } = s;
+    return WORDS.caption({
+      finer: numeral(bought.L / Math.abs(adjuster.Delta), 3),
+      farther: numeral(values.S_w / adjuster.stroke, 3),
+      thread: weakest.joint,
+      what: weakest.first,
+      carries: force(weakest.carries, view),
+      load: force(values.F, view),
+      holds: values.F <= weakest.carries,
+      saved:
+        adjuster.price === undefined || !(values.p_b > 0)
+          ? undefined
+          : { own: (SET * adjuster.price).toFixed(2), bought: (SET * values.p_b).toFixed(2), set: SET },
+    });
+  },
+  table: (s, view) => ({
+    head: WORDS.head,
+    rows: [
+      ...compared(s, view).map(([name, own, bought]) => [name, own, bought, WORDS.none]),
+      ...s.loads.flatMap((l) =>
+        (['screw', 'nut', 'core'] as const).map((what) => [
+          WORDS.carriesOver(l.joint, l.thread, what, size(l.engaged, view)),
+          show(l[what], { shown: 'force', digits: 6 }, view),
+          WORDS.none,
+          judged(s.values.F, l[what]),
+        ]),
+      ),
+    ],
+  }),
+});
