@@ -254,7 +254,9 @@ describe('the verdict', () => {
       const file = readdirSync(FOLDER).find((name) => name.endsWith(`-${page}.md`)) ?? '';
       const headings = readFileSync(join(FOLDER, file), 'utf8').matchAll(/^## (.*)$/gm);
       expect(
-        [...headings].map(([, text = '']) => encodeURIComponent(text.toLowerCase().replaceAll(' ', '-'))),
+        [...headings].map(([, text = '']) =>
+          encodeURIComponent(text.toLowerCase().replaceAll(' ', '-').replace(/[,?!]/g, '')),
+        ),
       ).toContain(anchor);
     }
   });

@@ -41,10 +41,13 @@ const rulers = (document: Document, plot: number) => {
       ...(chart?.querySelectorAll(
         axis === 'y' ? '.chart g[text-anchor="end"] > text' : '.chart g:not([text-anchor]) > text',
       ) ?? []),
-    ].map((label) => {
-      const [, x, y] = /translate\(([\d.]+),([\d.]+)\)/.exec(label.getAttribute('transform') ?? '') ?? [];
-      return { at: Number(axis === 'x' ? x : y), says: Number(label.textContent?.replace('−', '-')) };
-    });
+    ]
+      // The frame has ticks on all four sides, and numbers on two.
+      .filter((label) => label.textContent !== '')
+      .map((label) => {
+        const [, x, y] = /translate\(([\d.]+),([\d.]+)\)/.exec(label.getAttribute('transform') ?? '') ?? [];
+        return { at: Number(axis === 'x' ? x : y), says: Number(label.textContent?.replace('−', '-')) };
+      });
   const along = (axis: 'x' | 'y') => {
     const all = ticks(axis);
     const [first, last] = [all[0], all.at(-1)];

@@ -120,6 +120,7 @@ export const besideBought = defineFigure({
   texts: ['adjuster'],
   chief: ['B', 'p_b', 'F'],
   setElsewhere: ['adjuster'],
+  groups: { wanted: ['S_w'], load: ['sigma_a', 'tau_a'], hand: ['theta_h'] },
   state: stateOf,
   draw,
   caption: (s, view) => {

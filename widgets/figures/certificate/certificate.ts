@@ -160,7 +160,7 @@ export const certificateFigure = defineFigure({
   quantities: QUANTITIES,
   choices: ['allowance'],
   texts: TEXTS,
-  setElsewhere: ['A', 'C', 'k', 'eps_A', 'eps_C', 'allowance', 'runs'],
+  setElsewhere: ['A', 'C', 'adjuster', 'k', 'eps_A', 'eps_C', 'allowance', 'runs'],
   chief: ['piece', 'dated'],
   groups: { circumstances: ['warmth', 'gauge', 'method'] },
   state: stateOf,

@@ -371,7 +371,7 @@ export const levellingPlate = defineFigure({
     readings: ['readings'],
     rounds: ['rounds', 'eps'],
     feet: ['feet', 'stands'],
-    threads: ['A', 'C', 'X_A', 'X_C', 'k'],
+    threads: ['A', 'C', 'X_A', 'X_C', 'adjuster', 'k'],
     weight: ['W', 'x_g', 'y_g'],
   },
   state: plateOf,
