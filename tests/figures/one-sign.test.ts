@@ -136,7 +136,7 @@ describe('a load on the carried part alone', () => {
                 ...{ assembly: 'both at mid-range', divider: 'hexagon', periodic: 'not measured', seat: 'mild steel' },
               },
             ),
-            texts: { parts: '' },
+            texts: { parts: '', adjuster: 'none' },
           },
           'metric',
         )

@@ -122,7 +122,7 @@ describe('flanks-under-load', () => {
         ]),
       );
     };
-    // RenderedChapter towards the base, the ridge of the turned part touches the base below it and the carried part above it.
+    // Pressed towards the base, the ridge of the turned part touches the base below it and the carried part above it.
     const open = (amount: string) => [false, `open by ${amount}`];
     const closed = [true, 'touches'];
     expect(read(8)).toEqual({ A: [open('18.5 µm'), closed], C: [closed, open('19.1 µm')] });
@@ -136,7 +136,7 @@ describe('flanks-under-load', () => {
     const at = (path: string) => pointsOf(attribute(document, `[data-path="${path}"]`, 'd')).slice(0, 2);
     const gap = (name: string, side: string) =>
       Math.abs((at(`${name}-${side}-screw`)[0]?.[1] ?? 0) - (at(`${name}-${side}-nut`)[0]?.[1] ?? 0));
-    const times = Number(/(\d+) times/.exec(plainly(textOf(document, '.flank-side')))?.[1]);
+    const times = Number(/(\d+) times/.exec(plainly(textOf(document, '.readout')))?.[1]);
     // Sections: three pitches of the coarser thread on 228 pixels.
     const scale = 228 / (3 * 1.5875);
     expect(gap('A', 'upper')).toBeCloseTo(play.A.j * scale * times, 1);
