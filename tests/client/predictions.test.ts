@@ -15,7 +15,7 @@ const plain = (text: string) => text.replace(/\u00a0/g, ' ');
 describe('a prediction', () => {
   for (const [typed, verdict] of [
     [0.0875, 'Yes: 87.50 µm.'],
-    [-0.0875, 'Right amount, other way: you said −87.5 µm, it is 87.50 µm.'],
+    [-0.0875, 'Right amount, wrong direction: you said −87.5 µm, it is 87.50 µm.'],
     [0.1, 'You said 100 µm; it is 87.50 µm, not far off.'],
     [0.002, 'You said 2 µm; it is 87.50 µm, 44 times more.'],
     [3.0875, 'You said 3.0875 mm; it is 87.50 µm. You added the leads.'],

@@ -26,7 +26,7 @@ describe('readPartsList', () => {
     ['stud: 2 × cheap', '“stud”: Read “cheap”'],
     [': 4', 'a part has a name'],
     [`${'x'.repeat(61)}: 1`, 'at most 60 characters'],
-    ['y'.repeat(2001), '2000 characters are the most here'],
+    ['y'.repeat(2001), '2000 characters is the limit here'],
     [`${'x'.repeat(80)}: 1`, 'at most 60 characters'],
     ['a;'.repeat(41), 'Read 41 parts; at most 40'],
   ])('refuses %s', (text, says) => {

@@ -129,6 +129,8 @@ export const useBrowser = (): { visit: (address: string, way?: Way) => Promise<V
     page.on('console', (message) => {
       // Said by the test's own browser, which is told to block it.
       if (message.text().startsWith('Service Worker registration blocked by')) return;
+      // A driver without a graphics card says that it is slow.
+      if (/^\[\.WebGL-.*GL Driver Message .*Performance/.test(message.text())) return;
       if (message.type() === 'error' || message.type() === 'warning') fault(`console: ${message.text()}`);
     });
     page.on('pageerror', (error) => fault(`uncaught: ${error.message}`));
@@ -199,6 +201,9 @@ export const shown = async (place: Locator, alive = true, unfold = true): Promis
       for (const fold of folds) fold.open = true;
     });
   await place.scrollIntoViewIfNeeded();
+  // Opened out, a figure is higher than a window; the picture is what a hand goes to.
+  const stage = place.locator('[data-stage]');
+  if ((await stage.count()) > 0) await stage.first().scrollIntoViewIfNeeded();
   const scripted = (await place.page().locator('html[data-awake]').count()) > 0;
   if (alive && scripted && (await place.getAttribute('data-figure')) !== null)
     await place.and(place.page().locator('[data-awake]')).waitFor({ timeout: 15_000 });

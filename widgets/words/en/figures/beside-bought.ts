@@ -15,7 +15,7 @@ export const WORDS = {
   rows: {
     perTurn: 'motion a turn',
     perStep: (step: string, count: string) => `motion a ${step}, ${count} in a turn`,
-    byHand: 'motion for the angle of the hand',
+    byHand: 'motion for the repeatable hand angle',
     stroke: 'stroke',
     height: 'height, at mid-range',
     piece: 'price of one',

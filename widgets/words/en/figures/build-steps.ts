@@ -74,7 +74,7 @@ export const WORDS = {
   turn: {
     name: (clockwise: boolean) => `Turn ${clockwise ? 'clockwise' : 'anticlockwise'} and read.`,
     text: (stop: string) =>
-      `Go if the reading lies within the limits. Farther on, ${stop}. Then turn back to the line and set nought again.`,
+      `Go if the reading lies within the limits. Further on, ${stop}. Then turn back to the line and set zero again.`,
     count: (turns: string, go: string) => `${turns}: go ${go}`,
   },
   reverse: {
@@ -98,7 +98,7 @@ export const WORDS = {
     },
     zero: {
       name: 'Set the indicator.',
-      text: 'On the axis, square to the tip. Turn a step on clockwise and back to the line twice, then set nought.',
+      text: 'On the axis, square to the tip. Turn a step on clockwise and back to the line twice, then set zero.',
     },
   } satisfies Record<string, Step>,
 };

@@ -25,7 +25,7 @@ interface Turns {
 }
 
 const factsText = ({ name, step, divisions, stroke, height }: Facts): string =>
-  `${name}: ${step} a step at ${divisions} steps in a turn, stroke ${stroke}, ${height} high`;
+  `${name}: ${step} a step at ${divisions} steps per turn, stroke ${stroke}, ${height} high`;
 
 export const WORDS = {
   title: 'What your drawer can build',
@@ -57,7 +57,7 @@ export const WORDS = {
   nearestList: 'None meets the wish. The nearest, and what each misses',
   listHead: (nothing: boolean) => [
     'base + turned part + carried part',
-    'step, at steps in a turn',
+    'step, at steps per turn',
     'fine stroke',
     'coarse, with the lock let go',
     'height',
@@ -69,7 +69,7 @@ export const WORDS = {
     'turned part',
     'carried part',
     'step',
-    'steps in a turn',
+    'steps per turn',
     'fine stroke',
     'turns',
     'coarse range',
@@ -102,4 +102,4 @@ export const WORDS = {
 } as const;
 
 const turnsText = (t: Turns): string =>
-  `A stroke of ${t.stroke} in steps of ${t.step} is ${t.steps} steps, at least ${t.asked} turns at ${t.divisions} steps in a turn. The one with the most turns has ${t.there}: they would use up ${t.needed} of its thread ${t.thread}, and it has ${t.usable} to spare.`;
+  `A stroke of ${t.stroke} in steps of ${t.step} is ${t.steps} steps, at least ${t.asked} turns at ${t.divisions} steps per turn. The one with the most turns has ${t.there}: they would use up ${t.needed} of its thread ${t.thread}, and it has ${t.usable} to spare.`;

@@ -17,7 +17,7 @@ export const DRAWER: RefusalWords<
   'drawer-of-too-many-rows': ({ rows, most }) =>
     `Read ${rows} rows; a drawer has at most ${most}: list the parts of a few threads only.`,
   'drawer-empty': () =>
-    'The drawer is empty: write a part a line, such as coupling nut M10x1.5, 30 mm; or standard metric.',
+    'The drawer is empty: write a part a line, such as coupling nut 3/8-16 UNC, 30 mm; or standard metric.',
   'drawer-row-unread': ({ row, kinds }) =>
     `Read ${quoted(row)}; a row begins with the kind of part, ${listed(kinds)}, or is standard metric or standard inch.`,
   'drawer-row-wrong': ({ row, because }, behind) => `The row ${quoted(row)} can’t be used. ${behind(because)}`,
