@@ -317,10 +317,10 @@ describe('a text that is too long', () => {
   it('is as wrong after a reload as it was when typed, though its beginning would be right', async () => {
     const { page } = await visit('two-screws.html', { fresh: true });
     const A = await threadA(page);
-    const long = `M8x1.25${' '.repeat(60)}and more`;
+    const long = `M8x1.25${' '.repeat(100)}and more`;
     await type(A, long);
     const said = await beside(A);
-    expect(said).toContain('a designation is at most 60 characters');
+    expect(said).toContain('a designation is at most 100 characters');
     await written(page);
     await page.reload();
     await awake(page);

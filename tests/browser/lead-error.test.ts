@@ -113,6 +113,9 @@ describe('lead-error', () => {
     const { page } = await visit(PAGE);
     const place = figure(page, 'lead-error');
     const [a, c] = [fieldIn(place, 'Lead error of thread A'), fieldIn(place, 'Lead error of thread C')];
+    await place.evaluate((at) => {
+      for (const fold of at.querySelectorAll('details')) fold.open = true;
+    });
     await type(fieldIn(place, /^Thread C/), 'M10x1.5');
     await place.getByLabel('the same error').check();
     await type(a, '0.3');

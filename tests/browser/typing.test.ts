@@ -107,7 +107,7 @@ describe('a designation', () => {
       ['M10x1.5 M8x1.25', /two threads/],
       ['Tr10x2', /trapezoidal/],
       ['<img src=x onerror=alert(1)>', /not a thread designation/],
-      ['M10x1.5'.repeat(1500), /\(10500 characters\); a designation is at most 60 characters/],
+      ['M10x1.5'.repeat(1500), /\(10500 characters\); a designation is at most 100 characters/],
       ['\u202eM10x1.5', /./],
     ] as const) {
       await A.fill(text);

@@ -188,8 +188,8 @@ export const drawerFigure = defineFigure({
   texts: TEXTS,
   // The field stands with the adjuster that the chosen rows are typed into.
   setElsewhere: ['adjuster'],
-  chief: ['hardware', 's_w', 'S_w'],
-  groups: { wanted: ['H_w', 'p_m'], head: ['dividers'], lengths: ['q_e'], order: ['best'] },
+  chief: ['s_w', 'S_w'],
+  groups: { drawer: ['hardware'], wanted: ['H_w', 'p_m'], head: ['dividers'], lengths: ['q_e'], order: ['best'] },
   state: stateOf,
   draw,
   readings,

@@ -69,15 +69,15 @@ const draw = (s: State, view: UnitView): string => {
     `<svg class="solid-leaders" viewBox="0 0 ${PICTURE.width} ${PICTURE.height}" preserveAspectRatio="none" aria-hidden="true"><path data-leaders d="${leaders(s, pose)}"/></svg>` +
     `${labelsHtml(s, pose, wordsAt(s, view))}</div>` +
     `<div class="solid-side">${knobSvg(s.standing.n, s.adjuster.divider, s.adjuster.steps, WORDS.knob)}` +
-    `<div class="solid-sliders">${SLIDERS.map((x) => sliderHtml(x, BEGIN[x.name], textOf(x.name, BEGIN[x.name]))).join('')}</div>${STEPPER}</div></div>`
+    `<div class="solid-sliders">${SLIDERS.map((x) => sliderHtml(x, BEGIN[x.name], textOf(x.name, BEGIN[x.name]))).join('')}</div><div class="solid-steps" data-stepper></div></div></div>`
   );
 };
 
-/** Puts the adjuster together, a step a press. Only a script can. */
+/** Puts the adjuster together, a step a press. Only a script can, so it is put there by one. */
 const STEPPER =
-  `<div class="solid-steps"><button type="button" class="plain" data-begin data-key="begin">${WORDS.steps.begin}</button><div data-steps hidden>` +
+  `<button type="button" class="plain" data-begin data-key="begin">${WORDS.steps.begin}</button><div data-steps hidden>` +
   `<p role="status" data-step-says></p><p class="solid-step-keys"><button type="button" data-build="-1" data-key="step-back">${WORDS.steps.back}</button>` +
-  `<button type="button" data-build="1" data-key="step-on">${WORDS.steps.on}</button><button type="button" class="plain" data-whole data-key="whole">${WORDS.steps.whole}</button></p></div></div>`;
+  `<button type="button" data-build="1" data-key="step-on">${WORDS.steps.on}</button><button type="button" class="plain" data-whole data-key="whole">${WORDS.steps.whole}</button></p></div>`;
 
 const stepHtml = (s: State, step: number, view: UnitView): string => {
   const steps = stepsOf(s.adjuster);
@@ -92,6 +92,8 @@ const stepHtml = (s: State, step: number, view: UnitView): string => {
 };
 
 const followSteps = (stage: HTMLElement, s: State, step: number | undefined, view: UnitView): void => {
+  const stepper = stage.querySelector('[data-stepper]');
+  if (stepper?.childElementCount === 0) stepper.innerHTML = STEPPER;
   const [begin, panel, says] = ['[data-begin]', '[data-steps]', '[data-step-says]'].map((q) =>
     stage.querySelector<HTMLElement>(q),
   );
@@ -119,7 +121,7 @@ const follow = (stage: HTMLElement, s: State, view: UnitView): void => {
     const still = stage.querySelector('[data-still]');
     if (still) still.innerHTML = stillHtml(s, pose);
   }
-  followSteps(stage, s, live?.pose.step, view);
+  if (live) followSteps(stage, s, live.pose.step, view);
   updateLabels(stage, s, pose, wordsAt(s, view));
   updateKnob(stage, s.standing.n);
 };
