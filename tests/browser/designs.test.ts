@@ -247,7 +247,7 @@ describe('the design sheet', () => {
     const { page } = await visit('design-sheet.html', { fresh: true });
     await shown(figure(page, 'design-sheet'));
     await beyond(page).emulateMedia({ media: 'print' });
-    expect(await figure(page, 'design-sheet').locator('.inputs').isVisible()).toBe(false);
+    expect(await figure(page, 'design-sheet').locator('.inputs').first().isVisible()).toBe(false);
     // A4 less its margins is 178 mm by 261 mm; Letter 184 by 243.
     for (const [width, height] of [
       [178, 261],
