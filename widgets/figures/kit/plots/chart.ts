@@ -59,7 +59,7 @@ export const chartSvg = (
       className: 'chart',
       ariaLabel: title,
       ...parts,
-      marks: [...marks, ...sides(parts, bare), Plot.frame({ className: 'frame' })],
+      marks: [...marks, ...sides(parts, bare), Plot.frame({ className: 'frame', ariaHidden: 'true' })],
     }),
   );
 

@@ -26,7 +26,7 @@ export const WORDS = {
     label: 'Engagement left on thread A and thread C against turns, with both end stops',
     engaged: (most: string) => `length of engagement, ${most} at most`,
     across: 'turns clockwise from where it was assembled (▲)',
-    key: 'dotted: engagement to keep; hatched: turns that the pair has',
+    key: 'dotted: to keep; hatched: turns of the pair',
   },
   readout: {
     engaged: (thread: Thread) => `engaged, thread ${thread}`,
