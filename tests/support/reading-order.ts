@@ -1,6 +1,7 @@
 /** A page as a screen reader goes through it, from the tree of the browser (Chromium’s developer protocol). */
 
 import { FIGURES } from '../../widgets/site/catalogue.ts';
+import { WORDS } from '../../widgets/words/en/figures/kit.ts';
 import { beyond, type Page } from './driven.ts';
 
 interface Node {
@@ -86,6 +87,8 @@ export const misread = async (page: Page, algebra: boolean): Promise<string[]> =
 
   for (const s of stops) if (CONTROLS.includes(s.role) && s.name === '') found.push(`${s.role} without a name`);
 
+  /** As the fold with the numbers is called. */
+  const folds = new Set([...FIGURES.values()].map((w) => w.numbersName ?? WORDS.figure.numbersBehind));
   const titles = new Set([...FIGURES.values()].map((w) => w.title));
   const figures = stops.filter((s) => s.role === 'figure');
   for (const figure of figures) {
@@ -93,8 +96,8 @@ export const misread = async (page: Page, algebra: boolean): Promise<string[]> =
     const at = (what: (s: Stop) => boolean) => inside.findIndex(what);
     if (!titles.has(figure.name)) found.push(`figure is called “${figure.name}”`);
     const field = at((s) => ['textbox', 'radio'].includes(s.role));
-    const table = at((s) => s.role === 'DisclosureTriangle' && s.name === 'The numbers behind this figure');
-    // The sentence is the paragraph right before the table.
+    const table = at((s) => s.role === 'DisclosureTriangle' && folds.has(s.name));
+    // The sentence and the caption are the paragraphs before the table.
     const sentence = inside.findLastIndex((s, i) => i < table && s.role === 'paragraph');
     const order = [field, sentence, table];
     if (order.some((i) => i < 0) || !(field < sentence && sentence < table))
