@@ -3,11 +3,11 @@
  * an adjuster. Each moves with one part, and each has for every corner what the picture needs: normal, thread, place.
  */
 import { type Adjuster, partsOf, standing } from '../../assembly/adjuster/adjuster.ts';
-import { type Part, type Role, reach, type Step, type ThreadEnd } from '../../assembly/adjuster/part.ts';
+import { type Part, type Role, reach, type ThreadEnd } from '../../assembly/adjuster/part.ts';
 import { type Mesh, meshAround, meshOf } from '../../assembly/adjuster/solid.ts';
 import { crestsOf, type Point, type Skin } from '../../assembly/adjuster/surface.ts';
 import { diameters } from '../../engine/index.ts';
-import { springEnds, springRadius } from '../kit/adjuster-extras.ts';
+import { springEnds, springRadius, widestStep } from '../kit/adjuster-extras.ts';
 import { type Faceted, facetsOf } from './facets.ts';
 
 export interface Body {
@@ -111,8 +111,6 @@ const guideOf = (a: Adjuster): Guide | undefined => {
   const radius = 0.14 * Math.max(a.A.thread.d, a.C?.thread.d ?? 0);
   return { at: widest(a) + 2.2 * radius, radius };
 };
-
-const widestStep = (part: Part): Step => part.outer.reduce((best, o) => (reach(o) > reach(best) + 1e-9 ? o : best));
 
 /** Stands left of the axis, as in the section. `height` is that of the post, over the bottom of the base. */
 const guideBodies = (a: Adjuster, height: number): Body[] => {

@@ -2,8 +2,9 @@
 import { partsOf } from '../../assembly/adjuster/adjuster.ts';
 import type { Role } from '../../assembly/adjuster/part.ts';
 import { escapeText } from '../../input/escape.ts';
+import { widestStep } from '../kit/adjuster-extras.ts';
 import { type Point, px } from '../kit/svg.ts';
-import { type Posed, widestOf } from './pose.ts';
+import type { Posed } from './pose.ts';
 import type { State } from './state.ts';
 import { directionsOf, onPicture, PICTURE, spread } from './view.ts';
 
@@ -26,7 +27,7 @@ interface Place {
 const placesOf = (s: State, pose: Posed): readonly Place[] => {
   const { right } = directionsOf(pose.aim);
   const dots = partsOf(s.adjuster).map((part) => {
-    const step = widestOf(part);
+    const step = widestStep(part);
     const r = 0.86 * step.r;
     const z = pose.at[part.role] + (step.from + step.to) / 2;
     return onPicture(pose.aim, [right[0] * r, right[1] * r, z]);

@@ -4,10 +4,10 @@
  */
 import { type Adjuster, standing } from '../../assembly/adjuster/adjuster.ts';
 import { heightOf, type Role, reach } from '../../assembly/adjuster/part.ts';
-import { springEnds } from '../kit/adjuster-extras.ts';
+import { springEnds, widestStep } from '../kit/adjuster-extras.ts';
 import { bodiesOf } from './bodies.ts';
 import { coloursOf } from './colours.ts';
-import { BEGIN, between, type Pose, type Posed, posed, widestOf } from './pose.ts';
+import { BEGIN, between, type Pose, type Posed } from './pose.ts';
 import { type Lit, makeScene, type Scene, type View } from './scene.ts';
 import type { State } from './state.ts';
 import { onPicture, PICTURE } from './view.ts';
@@ -121,8 +121,8 @@ export const liveOn = (stage: HTMLElement, able: boolean, again: () => void): Li
       if (!place || !shown) return false;
       const unit = PICTURE.width / place.width;
       const [x, y] = [(event.clientX - place.left) * unit, (event.clientY - place.top) * unit];
-      const pose = posed(s, live.pose);
-      const step = widestOf(s.adjuster.turned);
+      const { pose } = shown;
+      const step = widestStep(s.adjuster.turned);
       const [cx, top] = onPicture(pose.aim, [0, 0, pose.at.turned + step.to]);
       const [, bottom] = onPicture(pose.aim, [0, 0, pose.at.turned + step.from]);
       const slack = 12;

@@ -1,6 +1,7 @@
 /** How the solid is held: looked at, cut, pulled apart; and where that puts its parts. */
 import { type Adjuster, partsOf, standing } from '../../assembly/adjuster/adjuster.ts';
-import { heightOf, type Part, type Role, reach, type Step } from '../../assembly/adjuster/part.ts';
+import { heightOf, type Role, reach } from '../../assembly/adjuster/part.ts';
+import { widestStep } from '../kit/adjuster-extras.ts';
 import { CLEAR, heldAfter, stepsOf } from './assembling.ts';
 import type { State } from './state.ts';
 import { type Aim, aimAt, type Look } from './view.ts';
@@ -21,8 +22,6 @@ export interface Posed {
   readonly cut: number;
   /** Height of the lower end of each part over the bottom of the base, pulled apart. */
   readonly at: Readonly<Record<Role, number>>;
-  /** The same at n = 0. */
-  readonly home: Readonly<Record<Role, number>>;
   readonly turns: Readonly<Record<Role, number>>;
   /** Of the widest step of the turned part, by which a hand takes hold of it. */
   readonly headRadius: number;
@@ -31,9 +30,6 @@ export interface Posed {
   readonly marked: boolean;
   readonly sprung: boolean;
 }
-
-export const widestOf = (part: Part): Step =>
-  part.outer.reduce((best, o) => (reach(o) > reach(best) + 1e-9 ? o : best));
 
 /** Height to which parts reach at most over the turns that are seen, mm. */
 const rangeOf = (a: Adjuster): { bottom: number; top: number } => {
@@ -64,8 +60,7 @@ const inHand = (a: Adjuster, pose: Pose, step: number): Posed => {
     ...held,
     aim: aimAt(pose, rangeOf(a).bottom, top + a.tip.stands + first.tipLift, halfOf(a)),
     cut: pose.cut,
-    home: held.at,
-    headRadius: widestOf(a.turned).r,
+    headRadius: widestStep(a.turned).r,
   };
 };
 
@@ -86,9 +81,8 @@ const whole = ({ adjuster: a, standing: now, locked }: State, pose: Pose): Posed
     aim: aimAt(pose, bottom, top + lift.carried, halfOf(a)),
     cut: pose.cut,
     at: raised(now.at),
-    home: raised(start.at),
     turns: { base: 0, turned: now.n, carried: locked ? 0 : now.n },
-    headRadius: widestOf(a.turned).r,
+    headRadius: widestStep(a.turned).r,
     tipLift: 0,
     locked,
     marked: true,
