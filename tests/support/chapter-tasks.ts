@@ -136,8 +136,8 @@ const middlingPlay = (t: Thread, name: 'A' | 'C'): number => {
 const usable = (l_s: number, d: number): number => one('usable-thread', { l_s, d, q_e: 0.5 });
 
 const plate = () => {
-  const feet = valueIn(readFeet(given('12-', 'feet')));
-  return { feet, readings: valueIn(readReadings(given('12-', 'readings'))) };
+  const feet = valueIn(readFeet(given('three-feet', 'feet')));
+  return { feet, readings: valueIn(readReadings(given('three-feet', 'readings'))) };
 };
 
 export const TASKS: readonly Task[] = [
@@ -556,7 +556,7 @@ export const TASKS: readonly Task[] = [
     work: (hands) => hands.step('Turns at which the dial stands', 1),
     says: /net lead of ([\d.]+) µm .* At ([\d.]+) turns the correction is −([\d.]+) µm/,
     is: () => {
-      const table = valueIn(parseReadings(given('13-', 'runs').replaceAll(' | ', '\n'), { stepsPerTurn: 6 }));
+      const table = valueIn(parseReadings(given('calibrate', 'runs').replaceAll(' | ', '\n'), { stepsPerTurn: 6 }));
       const found = valueIn(calibrate(table.rows, { nominal: mm(net(FOOT)) }));
       return [
         micrometres(found.lead),
