@@ -46,7 +46,7 @@ describe('the ids of a page', () => {
   });
 
   it('leave no shape without the hatching by which it is told apart from another', () => {
-    const { html } = press(CHAPTERS.find((c) => c.file.includes('lead-error'))?.text ?? '');
+    const { html } = press(CHAPTERS.find((c) => c.file.includes('periodic-error'))?.text ?? '');
     const zones = html.match(/<(?:rect|path) class="rate-zone[^>]*>/g) ?? [];
     expect(zones.length).toBeGreaterThanOrEqual(4);
     for (const zone of zones) expect(zone).toContain('fill="url(#drunken-drunken-');

@@ -208,7 +208,7 @@ export const TASKS: readonly Task[] = [
   },
   {
     widget: 'drawer',
-    page: 'does-it-fit.html',
+    page: 'from-your-parts.html',
     asks: 'list the lowest first, and read how high it is',
     work: (hands) => hands.choose('lowest'),
     says: /^(\d+) of \d+ adjusters .* ([\d.]+) mm high/,
@@ -270,7 +270,7 @@ export const TASKS: readonly Task[] = [
   },
   {
     widget: 'drunken-thread',
-    page: 'lead-error.html',
+    page: 'periodic-error.html',
     asks: 'slide a phase by a quarter of a turn',
     work: (hands) => hands.step('Phase of thread C', 5),
     says: /at their phases together ([\d.]+) µm/,
@@ -294,7 +294,7 @@ export const TASKS: readonly Task[] = [
   },
   {
     widget: 'friction-curve',
-    page: 'effort-and-feel.html',
+    page: 'how-much-friction.html',
     asks: 'move the mark to a smaller friction',
     work: (hands) => hands.step('Coefficient of friction, both threads', -2),
     says: /Here, at 0.05, the pair takes ([\d.]+) N·mm/,
@@ -303,7 +303,7 @@ export const TASKS: readonly Task[] = [
   },
   {
     widget: 'hand-force',
-    page: 'effort-and-feel.html',
+    page: 'the-hand.html',
     asks: 'make the key stiffer, until the hand decides',
     work: (hands) => hands.step('Twisting stiffness of hand and key, per radian', 1),
     says: /The jump of ([\d.]+) µm is smaller, so the hand decides: ([\d.]+) µm/,
@@ -331,7 +331,7 @@ export const TASKS: readonly Task[] = [
   },
   {
     widget: 'reversal-loop',
-    page: 'play-and-flanks.html',
+    page: 'turns-lost.html',
     asks: 'set the force to less than the friction and turn out: the loop opens again',
     work: async (hands) => {
       await hands.step('Force on the carried part, towards the base is plus', -4);
@@ -350,7 +350,7 @@ export const TASKS: readonly Task[] = [
   },
   {
     widget: 'play-batch',
-    page: 'play-and-flanks.html',
+    page: 'measured-parts.html',
     asks: 'draw the batch with pieces spread evenly',
     work: async (hands) => {
       await hands.choose('uniform');
@@ -379,7 +379,7 @@ export const TASKS: readonly Task[] = [
   },
   {
     widget: 'spring-days',
-    page: 'preload-and-lock.html',
+    page: 'spring-strength.html',
     asks: 'play with the share lost per tenfold time',
     work: (hands) => hands.step('Share lost per tenfold time (stated)', 1),
     says: /After 1000 d, ([\d.]+) N is left/,
@@ -387,7 +387,7 @@ export const TASKS: readonly Task[] = [
   },
   {
     widget: 'lock-error',
-    page: 'preload-and-lock.html',
+    page: 'the-lock.html',
     asks: 'change the pair to the Fine foot and see what the same lock does there',
     work: async (hands) => {
       await hands.step(A, away('M12x1.5', 'M4x0.7'));
@@ -430,7 +430,7 @@ export const TASKS: readonly Task[] = [
   },
   {
     widget: 'vee-coupling',
-    page: 'three-feet.html',
+    page: 'staying-on-three-feet.html',
     asks: 'raise the side force until a flank opens',
     work: (hands) => hands.step('Side force', 1),
     says: /^A1 would have to pull ([\d.]+) N: it opens/,
@@ -459,7 +459,7 @@ export const TASKS: readonly Task[] = [
   },
   {
     widget: 'thread-limits',
-    page: 'does-it-fit.html',
+    page: 'what-a-class-allows.html',
     asks: 'read the limits of another thread from the tables',
     work: (hands) => hands.step('Thread and fit: class of the nut, class of the screw', 1),
     says: /pitch diameter of the screw ([\d.]+) mm to ([\d.]+) mm, of the nut ([\d.]+) mm to ([\d.]+) mm/,
@@ -470,8 +470,7 @@ export const TASKS: readonly Task[] = [
   },
   {
     widget: 'fit-section',
-    page: 'does-it-fit.html',
-    index: 1,
+    page: 'how-far-it-goes.html',
     asks: 'switch to “both screwed home”: it can’t turn at all',
     work: (hands) => hands.choose('both screwed home'),
     says: /it can’t turn at all: .* give ([\d.]+) turns and ([\d.]+) µm of stroke/,
@@ -501,7 +500,7 @@ export const TASKS: readonly Task[] = [
   },
   {
     widget: 'adjuster',
-    page: 'does-it-fit.html',
+    page: 'from-your-parts.html',
     asks: 'turn it two turns clockwise: it stops where thread C has only its least engagement left',
     work: (hands) => hands.step('Turns', 2),
     says: /It goes ([\d.]+) turns clockwise, .*: ([\d.]+) µm of stroke\. Its tip is/,
