@@ -358,7 +358,7 @@ for (const { name, set, typed, net, steps } of STOCK)
 
     it('is ordered under the plate in its own steps: so much to move is so many of them', () => {
       const { rows } = told('three-feet', 'levelling-plate');
-      const b = rows.find((row) => row[1] === 'foot B');
+      const b = rows.find((row) => row[1] === 'foot 2');
       const [correction, count] = [micrometres(b?.[3]), Number(b?.[7]?.replace('−', '-').replace('+', ''))];
       expect(count).toBeCloseTo(
         (correction / net) * steps * Math.sign(micrometres(line('per turn'))),

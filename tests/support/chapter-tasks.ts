@@ -414,7 +414,7 @@ export const TASKS: readonly Task[] = [
       const job = {
         feet: feet.map((f) => ({ ...f, Delta, k: 6 })),
         readings,
-        keep: { kind: 'foot', name: 'A' } as const,
+        keep: { kind: 'foot', name: '1' } as const,
       };
       const turned = valueIn(levelPlate(job)).moves.map((move) => move.wholeSteps);
       // The indicator is read to a tenth of a micrometre.
@@ -433,7 +433,7 @@ export const TASKS: readonly Task[] = [
     page: 'staying-on-three-feet.html',
     asks: 'raise the side force until a flank opens',
     work: (hands) => hands.step('Side force', 1),
-    says: /^A1 would have to pull ([\d.]+) N: it opens/,
+    says: /^Flank 1a would have to pull ([\d.]+) N: it opens/,
     is: () => {
       const balls = couplingAt(plate().feet, Math.PI / 4, 'to the middle');
       const turn = Math.PI / 6;
