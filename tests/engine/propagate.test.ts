@@ -111,7 +111,14 @@ describe('JCGM 101:2008, clause 9.2, a sum of four (from memory)', () => {
   const four = [0, 0, 0, 0];
 
   it('9.2.3, four rectangular ones of u = 1: u = 2.00, 95 % within ±3.88 and not the ±3.92 of the first order', () => {
-    const drawn = sampled(sum, four, four.map(() => flat(Math.sqrt(3))), 200_000, 1, 0.95);
+    const drawn = sampled(
+      sum,
+      four,
+      four.map(() => flat(Math.sqrt(3))),
+      200_000,
+      1,
+      0.95,
+    );
     expect(drawn?.u).toBeCloseTo(2, 1);
     expect(drawn?.high).toBeGreaterThan(3.86);
     expect(drawn?.high).toBeLessThan(3.9);
@@ -123,7 +130,13 @@ describe('JCGM 101:2008, clause 9.2, a sum of four (from memory)', () => {
     const drawn = sampled(sum, four, doubts, 200_000, 1, 0.95);
     expect(drawn?.high).toBeGreaterThan(16.9);
     expect(drawn?.high).toBeLessThan(17.1);
-    expect(1.96 * combined([1, 1, 1, 1], doubts.map(({ u }) => u))).toBeCloseTo(19.9, 1);
+    expect(
+      1.96 *
+        combined(
+          [1, 1, 1, 1],
+          doubts.map(({ u }) => u),
+        ),
+    ).toBeCloseTo(19.9, 1);
   });
 
   it('the same seed draws the same', () => {
@@ -133,7 +146,10 @@ describe('JCGM 101:2008, clause 9.2, a sum of four (from memory)', () => {
 });
 
 describe('NIST StRD, univariate summary statistics (data made by the rule that the sets state, from memory)', () => {
-  const wave = (first: number, low: number, high: number) => [first, ...Array.from({ length: 500 }, () => [low, high]).flat()];
+  const wave = (first: number, low: number, high: number) => [
+    first,
+    ...Array.from({ length: 500 }, () => [low, high]).flat(),
+  ];
   it.each([
     ['NumAcc1', [10_000_001, 10_000_003, 10_000_002], 10_000_002, 1],
     ['NumAcc2', wave(1.2, 1.1, 1.3), 1.2, 0.1],

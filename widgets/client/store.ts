@@ -24,8 +24,8 @@ import {
 import { runInSlices } from '../assembly/run-in-slices.ts';
 import { symbolFact, UNITS } from '../engine/index.ts';
 import type { UnitView } from '../input/format.ts';
-import type { Spread } from '../input/spread.ts';
 import { LONGEST_TEXT } from '../input/quantity.ts';
+import type { Spread } from '../input/spread.ts';
 import { aheadOf, longestOf, MOST_CARRIED } from '../input/texts.ts';
 import { reasonOf } from '../words/reason.ts';
 
@@ -149,7 +149,13 @@ export const createStore = (
     const first = read.value.value;
     // What was supposed of a thread is said until its field is left, when it stands written out.
     const noted = typeof value === 'object' && typeof first === 'object' ? { ...value, notes: first.notes } : value;
-    write(set, { ...field, text: shown, value: noted, spread: spreadAsWritten(field.input, read.value), reason: undefined });
+    write(set, {
+      ...field,
+      text: shown,
+      value: noted,
+      spread: spreadAsWritten(field.input, read.value),
+      reason: undefined,
+    });
     follow(set, name);
   };
 
@@ -225,8 +231,13 @@ export const createStore = (
       // A grid in the field's own unit, so that a drag leaves 120° in it and not 120.0000095°.
       const { factor } = UNITS[fieldUnit(field.input.name, 'metric')];
       const kept = Math.min(max, Math.max(min, Number((value / factor).toFixed(6)) * factor));
-      const value = asWritten(field.input, kept);
-      write(set, { ...field, value, spread: spreadAsWritten(field.input, { ...field, value }), reason: undefined });
+      const held = asWritten(field.input, kept);
+      write(set, {
+        ...field,
+        value: held,
+        spread: spreadAsWritten(field.input, { ...field, value: held }),
+        reason: undefined,
+      });
       tidy(set, name);
       follow(set, name);
     },

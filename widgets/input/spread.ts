@@ -113,7 +113,9 @@ const readReadings = (text: string, base: BaseUnit, fallback: Unit): Result<With
   }
   if (values.length < 2) return bad('spread-few-readings', { text });
   const { mean, scatter } = meanAndScatter(values);
-  return scatter > 0 ? good({ value: mean, spread: { half: scatter, readings: values.length } }) : bad('spread-nought', { text });
+  return scatter > 0
+    ? good({ value: mean, spread: { half: scatter, readings: values.length } })
+    : bad('spread-nought', { text });
 };
 
 /** Symbols whose limits a class gives, by which of a thread’s sides. */
@@ -155,7 +157,9 @@ export const spreadText = (spread: Spread, unit: Unit): string => {
   const small: Partial<Record<Unit, Unit>> = { mm: 'µm', in: 'thou' };
   const shown = share !== undefined ? '%' : half / UNITS[unit].factor < 0.1 ? (small[unit] ?? unit) : unit;
   const amount = share !== undefined ? share * 100 : half / UNITS[shown].factor;
-  const number = numeral(amount, 9).replace(/(\.\d*?)0+$/, '$1').replace(/\.$/, '');
+  const number = numeral(amount, 9)
+    .replace(/(\.\d*?)0+$/, '$1')
+    .replace(/\.$/, '');
   const size = shown === '1' || shown === 'turns' ? number : shown === '°' ? `${number}°` : `${number} ${shown}`;
   const behind = readings !== undefined ? `, ${readings} readings` : k !== undefined ? `, k = ${numeral(k)}` : '';
   return ` ± ${size}${behind}`;

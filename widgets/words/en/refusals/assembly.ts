@@ -12,6 +12,8 @@ export const ASSEMBLY = {
   'least-load-above-most': ({ least, most }) =>
     `The least load, ${least}, is above the most, ${most}: give the smaller first, and a pull away from the base with a minus.`,
 
+  'result-fixed': ({ says }) =>
+    `None of the numbers here leads to the ${says}, so none can give way: type another result.`,
   'relation-unknown': ({ relation }) => `There is no relation called ${relation}.`,
   'step-waits': () => 'This line waits for the one above it.',
   'output-not-given': ({ relation, output }) => `${relation} does not give ${output}.`,
