@@ -108,7 +108,7 @@ describe('what they become', () => {
     const knob = asked([number('Delta', '87.5 µm'), number('k', '6')], [step('per-step', 's')], 0);
     const k = way(knob, 0.001, 'k');
     expect(k.answers).toEqual([]);
-    expect(k.nearest[0]).toMatchObject({ text: '88', gives: 0.0875 / 88 });
+    expect(k.nearest[0]).toMatchObject({ text: '88', gives: expect.closeTo(0.0875 / 88, 12) });
     expect(way(knob, 0.0875 / 50, 'k').answers.map(({ text }) => text)).toEqual(['50']);
   });
 
@@ -219,16 +219,21 @@ describe('where a number comes from', () => {
 describe('how long it takes', () => {
   it('a solve over every number of an example well within a frame, a batch of ± over a sheet’s results in 50 ms', () => {
     const of = foot(4, 'M10x1.5 ± 1 µm', '3/8-16 UNC ± 1 µm', '1 ± 0.01');
-    waysTo(of, 0.2);
-    const once = performance.now();
-    for (let i = 0; i < 5; i++) waysTo(of, 0.2 + i / 100);
-    const solve = (performance.now() - once) / 5;
-    const twice = performance.now();
-    for (let index = 0; index < 5; index++) doubtIn({ ...of, index }, of.spread, false);
-    const batch = performance.now() - twice;
+    /** The least of several, since the machine that tests may be busy. */
+    const least = (times: number, work: (i: number) => void) =>
+      Math.min(
+        ...Array.from({ length: times }, (_, i) => {
+          const start = performance.now();
+          work(i);
+          return performance.now() - start;
+        }),
+      );
+    const solve = least(12, (i) => waysTo(of, 0.2 + i / 100));
+    const batch = least(12, () => {
+      for (let index = 0; index < 5; index++) doubtIn({ ...of, index }, of.spread, false);
+    });
     if (process.env.TIMES) console.log({ solve, batch });
-    // Loose, since the machine that tests may be busy; the figures are measured by hand.
-    expect(solve).toBeLessThan(160);
-    expect(batch).toBeLessThan(500);
+    expect(solve).toBeLessThan(16);
+    expect(batch).toBeLessThan(50);
   });
 });

@@ -149,16 +149,19 @@ const threadWay = (asked: Asked, input: ThreadInput, wish: number): GivesWay => 
   const limits = takesLimits(new Set(own));
   const byHand = own.some((symbol) => symbol === 'h' || symbol.startsWith('h_'));
   const hands = byHand ? ([present.h, -present.h] as const) : ([present.h] as const);
+  const known = new Map<string, number | undefined>();
   const found: (Choice & { readonly thread: Thread })[] = [];
   for (const row of STOCK) {
     if (row.d > present.d * THICKNESS || row.d * THICKNESS < present.d) continue;
     for (const h of hands) {
       const thread = stockThread(row, present, h as 1 | -1);
-      const part =
-        thread && (limits ? scopeOf({ ...NONE, threads: { [input.name]: thread } }) : threadScope(input.name, thread));
-      const gives = part && result({ ...scope, ...part });
-      if (thread && gives !== undefined)
-        found.push({ thread, text: thread.designation, gives, digits: digitsTo(gives, wish) });
+      if (!thread) continue;
+      const part = limits ? scopeOf({ ...NONE, threads: { [input.name]: thread } }) : threadScope(input.name, thread);
+      // Most results take the pitch of a thread and not its diameter, so many threads give the same.
+      const key = own.map((symbol) => part[symbol]).join();
+      if (!known.has(key)) known.set(key, result({ ...scope, ...part }));
+      const gives = known.get(key);
+      if (gives !== undefined) found.push({ thread, text: thread.designation, gives, digits: digitsTo(gives, wish) });
     }
   }
   // By how near they come; of equals, the hand and then the size that is there already.
@@ -170,6 +173,7 @@ const threadWay = (asked: Asked, input: ThreadInput, wish: number): GivesWay => 
       Math.abs(a.thread.d - present.d) - Math.abs(b.thread.d - present.d),
   );
   const plain = ({ thread: _, ...choice }: (typeof found)[number]): Choice => choice;
+  const unlike = found.filter((choice, i) => i === 0 || found[i - 1]?.gives !== choice.gives);
   const exact = found.filter(({ gives }) => Math.abs(gives - wish) <= SAME * Math.abs(wish));
   const gives = found.map((choice) => choice.gives);
   const byPitch = own.some((symbol) => /^(P|L|tpi)/.test(symbol)) && !limits;
@@ -183,7 +187,7 @@ const threadWay = (asked: Asked, input: ThreadInput, wish: number): GivesWay => 
   return {
     input,
     answers: exact.slice(0, NAMED).map(plain),
-    nearest: exact.length > 0 ? [] : found.slice(0, NAMED).map(plain),
+    nearest: exact.length > 0 ? [] : unlike.slice(0, NAMED).map(plain),
     least: gives.length === 0 ? undefined : Math.min(...gives),
     most: gives.length === 0 ? undefined : Math.max(...gives),
     pitches,

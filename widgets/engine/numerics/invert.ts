@@ -8,7 +8,7 @@
  * that two answers close together, and one that only touches, are found. Where the function has no value the edge of that
  * region is closed in by halving and counts as a grid point. A change of sign over a pole is no answer.
  *
- * Two answers closer than the grid between which the function turns twice are missed: 160 places over the bounds.
+ * Two answers closer than the grid between which the function turns twice are missed: about a hundred places over the bounds.
  */
 
 /** A function that may have no value. */
@@ -45,9 +45,9 @@ export interface Bounds {
   readonly about?: number;
 }
 
-const EVEN = 64;
-const BY_RATIO = 64;
-const ABOUT = 16;
+const EVEN = 40;
+const BY_RATIO = 36;
+const ABOUT = 10;
 /** Digits that every answer should hold; see `digitsOf`. */
 const FULL = 12;
 
@@ -168,7 +168,9 @@ export const invert = (law: Law, wish: number, bounds: Bounds): Inversion => {
     const y = value(x);
     return y === undefined ? undefined : y - wish;
   };
-  const found = bounds.whole ? wholeRoots(off, gridOf(bounds)) : roots(off, gridOf(bounds));
+  const found = bounds.whole
+    ? wholeRoots(off, gridOf(bounds), 10 ** -FULL * Math.abs(wish))
+    : roots(off, gridOf(bounds));
   const places: LawPoint[] = [];
   for (const [x, y] of known) if (y !== undefined) places.push({ x, y });
   if (places.length === 0) return { answers: [], nearest: undefined, least: undefined, most: undefined };
@@ -281,11 +283,12 @@ const apart = (found: readonly Found[]): Found[] =>
     });
 
 /** Whole numbers: between neighbours of the grid the last two beside a change of sign are closed in. */
-const wholeRoots = (off: Law, grid: readonly number[]): Found[] => {
+const wholeRoots = (off: Law, grid: readonly number[], hair: number): Found[] => {
+  const hits = (y: number | undefined): boolean => y !== undefined && Math.abs(y) <= hair;
   const found = new Set<number>();
   for (const [i, x] of grid.entries()) {
     const y = off(x);
-    if (y === 0) found.add(x);
+    if (hits(y)) found.add(x);
     const before = grid[i - 1];
     const last = before === undefined ? undefined : off(before);
     if (before === undefined || last === undefined || y === undefined || last > 0 === y > 0) continue;
@@ -297,10 +300,7 @@ const wholeRoots = (off: Law, grid: readonly number[]): Found[] => {
       if (there > 0 === last > 0) a = middle;
       else b = middle;
     }
-    for (const end of [a, b]) {
-      const there = off(end);
-      if (there === 0) found.add(end);
-    }
+    for (const end of [a, b]) if (hits(off(end))) found.add(end);
   }
   return [...found].sort((a, b) => a - b).map((x) => ({ x }));
 };

@@ -88,7 +88,8 @@ export const effectiveFreedom = (
 
 /** k for these degrees of freedom, cut to a whole number as G.4.1 has it. */
 export const coverageFactor = (freedom: number, level = COVERED): number => {
-  if (!(freedom < 1e4)) return Math.round(inverseNormal(level) * 1e4) / 1e4;
+  // The normal law holds 95.4500 % within ±2.0000 u.
+  if (!(freedom < 1e4)) return level === COVERED ? 2 : inverseNormal(level);
   const t = studentT(level, Math.max(1, Math.floor(freedom)));
   return t.ok ? t.value : inverseNormal(level);
 };

@@ -75,6 +75,10 @@ export const threadKept = (reason: string, thread: string): string => `${reason}
 export const EMPTY_FIELD = 'Empty the field';
 export const goesOn = (characters: number): string => `… and so on, ${characters} characters in all`;
 
+// Worked examples.
+
+export const ASK_BEHIND = 'Ask behind this result: wish for another, where it comes from, how sure it is';
+
 // Predictions.
 
 export const SET_PREDICTION = 'Set my prediction';
