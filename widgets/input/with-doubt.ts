@@ -38,3 +38,6 @@ export const showWithDoubt = (value: number, U: number, format: NumberFormat, vi
   if (unit === '1') return `${amount} ± ${doubt.text}`;
   return unit === '°' ? `${amount}° ± ${doubt.text}°` : `(${amount} ± ${doubt.text})${NBSP}${unit}`;
 };
+
+/** A written number without the noughts at the end of its decimals. */
+export const trimmed = (text: string): string => text.replace(/(\.\d*?)0+(?!\d)/, '$1').replace(/\.(?!\d)/, '');

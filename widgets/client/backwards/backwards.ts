@@ -50,7 +50,7 @@ import { relationNamed, symbolFact } from '../../engine/index.ts';
 import { formatOf, numeral, show, type UnitView } from '../../input/format.ts';
 import { readQuantity } from '../../input/quantity.ts';
 import type { Spread } from '../../input/spread.ts';
-import { showWithDoubt } from '../../input/with-doubt.ts';
+import { showWithDoubt, trimmed } from '../../input/with-doubt.ts';
 import type { PageModel } from '../../page/model.ts';
 import { reasonOf } from '../../words/reason.ts';
 import { all, make, setText } from '../dom.ts';
@@ -259,9 +259,6 @@ const panelOf = (
 
 /** The first words of a label, which name it among the others of an example. */
 const named = ({ label }: Input): string => label.split(',')[0] ?? label;
-
-/** Noughts at the end of a decimal number say nothing here. */
-const trimmed = (text: string): string => text.replace(/(\.\d*?)0+(?!\d)/, '$1').replace(/\.(?!\d)/, '');
 
 /** An answer as the reader’s units have it. */
 const textOf = (input: Input, { text, value }: Choice, view: UnitView): string =>
