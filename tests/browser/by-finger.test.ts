@@ -105,7 +105,9 @@ describe('a finger', () => {
     const found = place.locator(control).first();
     const finger = await fingerOn(page);
     const at = await middle(found);
-    const top = await page.evaluate(() => scrollY);
+    const stage = place.locator('[data-stage]').first();
+    const height = () => stage.evaluate((e) => e.getBoundingClientRect().top);
+    const top = await height();
     return {
       page,
       finger,
@@ -115,8 +117,8 @@ describe('a finger', () => {
         const told = found.locator('xpath=descendant-or-self::*[@role="slider"]');
         return Number(await told.first().getAttribute('aria-valuenow'));
       },
-      /** How far the page went. */
-      scrolled: async () => (await page.evaluate(() => scrollY)) - top,
+      /** How far the picture went under the finger; the page itself may scroll, to hold it there when lines above come or go. */
+      scrolled: async () => top - (await height()),
     };
   };
 
