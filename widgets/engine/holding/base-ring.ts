@@ -23,6 +23,16 @@ declare module '../kernel/result.ts' {
 
 const lever = (y: number) => (y > 0 ? undefined : bad('push-at-the-ground', {}));
 
+export const lineOfLoad = relation({
+  name: 'line-of-load',
+  says: 'How far off the axis the load of a foot meets the ground under a push from the side.',
+  takes: ['Q_y', 'y_b', 'F'],
+  gives: { e_l: 'Q_y*y_b/F' },
+  source: 'The sum of load and push points there.',
+  refuses: ({ F }) => (F > 0 ? undefined : bad('foot-without-load', {})),
+  compute: ({ Q_y, y_b, F }) => ({ e_l: mm((Q_y * y_b) / F) }),
+});
+
 export const ringFull = relation({
   name: 'ring-full',
   says: 'Side push up to which a ring under a foot presses on its plane all round.',

@@ -19,6 +19,15 @@ declare module '../kernel/result.ts' {
   }
 }
 
+export const rungWidth = relation({
+  name: 'rung-width',
+  says: 'Width of a rung of the ladder coupon as drawn.',
+  takes: ['w_n', 'w_s', 'i_r'],
+  gives: { w_d: 'w_n + (i_r - 1)*w_s' },
+  source: 'Definition: the first rung is drawn as wide as the piece, each next one a step wider.',
+  compute: ({ w_n, w_s, i_r }) => ({ w_d: mm(w_n + (i_r - 1) * w_s) }),
+});
+
 export const holeOffset = relation({
   name: 'hole-offset',
   says: 'How much narrower than drawn a hole prints, from the rung of a ladder coupon that a measured piece just goes into.',

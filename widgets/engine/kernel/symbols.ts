@@ -466,6 +466,14 @@ export const SYMBOLS = {
   // Parts that hold: printed fits, clips, press fits, a ball in a socket, the base
   w_d: { ...size('width as drawn', 'w_{\\mathrm{d}}', 0.1, 500), step: 0.05 },
   w_n: { ...size('width of the piece that goes in, measured', 'w_{\\mathrm{n}}', 0.1, 500), step: 0.05 },
+  w_s: { ...size('step from rung to rung', 'w_{\\mathrm{s}}', 0.01, 1), step: 0.01 },
+  i_r: {
+    ...ratio('rung that just takes the piece, counted from the cut corner', 'i_{\\mathrm{r}}', 1, 8),
+    whole: true,
+  },
+  w_o: size('hole that the post slides in', 'w_{\\mathrm{o}}', 0.5, 100),
+  c_o: { ...size('clearance of the post, across', 'c_{\\mathrm{o}}', 0, 3), step: 0.05 },
+  l_o: size('length of the post', '\\ell_{\\mathrm{o}}', 1, 300),
   w_p: { ...size('width as printed, measured', 'w_{\\mathrm{p}}', 0.1, 500), step: 0.05 },
   o_h: { ...size('how much narrower than drawn a hole prints', 'o_{\\mathrm{h}}', 0, 1000), min: -1000, step: 0.05 },
   o_u: { ...size('how much wider than drawn an outside prints', 'o_{\\mathrm{u}}', 0, 1000), min: -1000, step: 0.05 },
@@ -490,6 +498,8 @@ export const SYMBOLS = {
   p_o: { ...size('how far the ball stands out', 'p_{\\mathrm{o}}', 0, 100), step: 0.1 },
   t_k: { ...size('depth of the socket', 't_{\\mathrm{k}}', 0, 100), step: 0.1 },
   g_b: { ...size('room under the ball', 'g_{\\mathrm{b}}', 0, 200), min: -200 },
+  I_m: { ...size('interference that you press at most', 'I_{\\mathrm{m}}', 0, 2), step: 0.05 },
+  e_l: { ...size('how far off the axis the load meets the ground', 'e_{\\ell}', 0, 1e30), step: 0.1 },
   R_o: size('outside radius of the ring under the foot', 'R_{\\mathrm{o}}', 0.1, 500),
   R_i: size('inside radius of the ring under the foot', 'R_{\\mathrm{i}}', 0, 500),
   y_b: size('height of the side push over the ground', 'y_{\\mathrm{b}}', 0, 1000),

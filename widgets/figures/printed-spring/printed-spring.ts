@@ -16,6 +16,7 @@ import { meanderOutline, meanderSolid } from '../../assembly/spring/spring-solid
 import { at, good, REPEATED, type Result } from '../../engine/index.ts';
 import { escapeText } from '../../input/escape.ts';
 import { numeral, show, type UnitView, withSign } from '../../input/format.ts';
+import { factsHtml } from '../kit/facts.ts';
 import { defineFigure } from '../kit/figure.ts';
 import { saveFile } from '../kit/save.ts';
 import { polygon, polyline, px } from '../kit/svg.ts';
@@ -109,7 +110,7 @@ const facts = (s: State, view: UnitView): string => {
         ]
       : []),
   ];
-  return `<dl class="spring-facts">${rows.map(([name, value]) => `<div><dt>${escapeText(name)}</dt><dd>${escapeText(value)}</dd></div>`).join('')}</dl>`;
+  return factsHtml(rows);
 };
 
 const draw = (s: State, view: UnitView): string =>

@@ -1,5 +1,5 @@
 /** Refusals of parts that hold: printed fits, clips, press fits, a ball in a socket, the base. */
-import { say } from '../../../engine/index.ts';
+import { listed, say } from '../../../engine/index.ts';
 import type { RefusalWords } from '../../refusal-words.ts';
 
 const mm = (x: number): string => `${say(x)} mm`;
@@ -21,6 +21,7 @@ export const HOLDING: RefusalWords<
   | 'clip-arm-short'
   | 'clip-limb-inside'
   | 'wall-below-line'
+  | 'socket-unknown'
 > = {
   'drawn-width-gone': ({ width }) =>
     `It would be drawn ${mm(width)} wide: give a wider piece, or offset and clearance smaller than it.`,
@@ -50,4 +51,5 @@ export const HOLDING: RefusalWords<
     `Springs ${mm(radius)} from the axis stand in the arms of the clip: set them ${mm(least)} out or more.`,
   'wall-below-line': ({ wall, line }) =>
     `A wall of ${mm(wall)} is thinner than the printed line of ${mm(line)}, and would not come out: make the part larger.`,
+  'socket-unknown': ({ name, known }) => `Read ${name} as a screw; sockets are known of ${listed(known)}.`,
 };
