@@ -53,6 +53,24 @@ const OWN: Readonly<Record<string, Own>> = {
     const I = (number(p('b_f')) * number(p('t_f')) ** 3) / 12;
     return (12 * number(p('E_f')) * I) / number(p('l_m')) ** 3;
   },
+  // Rungs counted one by one.
+  'offset-of-holes': (p) => {
+    let width = number(p('w_n'));
+    for (let rung = 1; rung < number(p('i_r')); rung++) width += number(p('w_s'));
+    return width - number(p('w_n'));
+  },
+  'snap-of-clip': (p) => {
+    // A newton at the end of an arm one millimetre wide of unit modulus: how far it goes, and how its root is strained then.
+    const [t, l] = [number(p('t_a')), number(p('l_a'))];
+    const I = t ** 3 / 12;
+    return (100 * ((l * t) / 2 / I) * number(p('y_a'))) / (l ** 3 / (3 * I));
+  },
+  'ball-on-rim': (p) => {
+    // By the angle under which the middle of a flat is seen from the centre.
+    const R = number(p('D_b')) / 2;
+    return R * (1 + Math.cos(Math.asin(number(p('s_f')) / 2 / R)));
+  },
+  'foot-tips': (p) => number(p('F')) * Math.tan(atan(number(p('R_o')) / number(p('y_b')))),
   'meander-strain': (p) => {
     // Give a newton of half waves, by legs and connectors, and the moment of half a leg.
     const [m, L, c] = [number(p('m_f')), number(p('L_f')), number(p('p_f'))];

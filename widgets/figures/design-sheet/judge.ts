@@ -67,7 +67,7 @@ export const AT = {
   warmth: 'contact-heat-creep.html#warmth',
   creep: 'contact-heat-creep.html#creep',
   path: 'contact-heat-creep.html#all-of-it-beside-one-flat',
-  core: 'finding-a-pair.html#three-wishes-worked',
+  strength: 'design-sheet.html#beside-the-screw-you-would-otherwise-buy',
   sheet: 'design-sheet.html#the-sheet',
 } as const;
 
@@ -84,5 +84,4 @@ export const NOT_LOOKED_AT: readonly (readonly [key: keyof typeof LINES.notLooke
   ['axes', AT.wall],
   ['plating', AT.classes],
   ['drills', AT.drill],
-  ['strength', AT.core],
 ];
