@@ -262,7 +262,7 @@ export const TASKS: readonly Task[] = [
   },
   {
     widget: 'ball-in-socket',
-    page: 'parts-that-hold.html',
+    page: 'tip-and-base.html',
     asks: 'press the ball in further, and it stands out by less',
     work: (hands) => hands.step('How far it was pressed in', 5),
     says: /it stands ([\d.]+) mm out/,
@@ -270,7 +270,7 @@ export const TASKS: readonly Task[] = [
   },
   {
     widget: 'foot-on-plane',
-    page: 'parts-that-hold.html',
+    page: 'tip-and-base.html',
     asks: 'push until the arrow leaves the core',
     work: (hands) => hands.step('Push from the side', 3),
     says: /meets the ground ([\d.]+) mm off the axis: one side of its ring has lifted/,

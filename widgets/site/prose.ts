@@ -42,7 +42,7 @@ const HARD: readonly (readonly [RegExp, string])[] = [
   [/\bscarcely\b/i, 'almost not'],
   [/\blikewise\b/i, 'in the same way'],
   [/\b(?:askew|awry)\b/i, 'not square'],
-  [/\ball but\b/i, 'almost'],
+  [/\ball but\b(?! one\b)/i, 'almost'],
   [/\bunlike hands\b/i, 'opposite hands'],
   [/\b(?:like|alike) hands?\b/i, 'the same hand'],
   [/\bthe other way about\b/i, 'the other way round'],
