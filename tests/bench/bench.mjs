@@ -6,6 +6,7 @@ import { loadavg } from 'node:os';
 
 const PARTS = [
   'weight',
+  'height',
   'scripts',
   'first-paint',
   'frames',
