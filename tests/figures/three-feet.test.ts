@@ -69,7 +69,7 @@ describe('levelling-plate', () => {
     expect(arcSeconds).toBeCloseTo(micrometresPerMetre * 0.206265, 3);
     expect(plainly(still(levellingPlate).caption(plate(), 'metric'))).toBe(
       'Round 1: the plate has a tilt of 856 µm/m (177″), rising to the top left, with the 4 readings within 1.0 µm of one plane. ' +
-        'foot 1: leave it; foot 2: 8 flats clockwise; foot 3: 4 flats anticlockwise; then 45.9 µm/m (9.47″) should be left. No foot lifts.',
+        'Foot 1: leave it; foot 2: 8 flats clockwise; foot 3: 4 flats anticlockwise; then 45.9 µm/m (9.47″) should be left. No foot lifts.',
     );
   });
 
