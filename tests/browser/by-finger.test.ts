@@ -15,7 +15,7 @@ const { visit } = useBrowser();
 /** Whatever is dragged: it tells so to assistive technology, or by the mouse’s pointer. */
 const CONTROLS = '[role=slider], [data-plane], [data-wish]';
 /** A knob, a curve and a map, which every run tries; a deep run tries all pages. */
-const KINDS = ['two-screws.html', 'effort-and-feel.html', 'finding-a-pair.html'];
+const KINDS = ['two-screws.html', 'how-much-friction.html', 'finding-a-pair.html'];
 /** So many there are, so that none is overlooked. */
 const AT_LEAST = 20;
 
@@ -77,7 +77,7 @@ describe('a swipe down the page', () => {
   // The drawing and the finger race each other, which a busy machine decides by chance.
   it('stops no drawing that moves by itself', inDeep, async (context) => {
     needs(context, 'protocol');
-    const { page } = await visit('play-and-flanks.html', { ...PHONE, reducedMotion: 'no-preference' });
+    const { page } = await visit('turns-lost.html', { ...PHONE, reducedMotion: 'no-preference' });
     const place = await shown(figure(page, 'reversal-loop'));
     const knob = place.locator('[data-knob]');
     const from = await middle(knob);
@@ -123,7 +123,7 @@ describe('a finger', () => {
   };
 
   for (const [address, widget, control] of some(2, [
-    ['effort-and-feel.html', 'friction-curve', '[data-plane]'],
+    ['how-much-friction.html', 'friction-curve', '[data-plane]'],
     ['lead-error.html', 'lead-error', '[data-slider=eps_A]'],
     ['preload-and-lock.html', 'force-chain', '[data-slider]'],
     ['play-and-flanks.html', 'flanks-under-load', '[data-push]'],

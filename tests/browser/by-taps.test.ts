@@ -43,7 +43,7 @@ it('moves every mark of the plan of a plate by tapping it and then where it is t
 it('leaves a mark of the plan that is tapped twice where it is', async () => {
   const { page } = await visit('three-feet.html');
   const place = await shown(figure(page, 'levelling-plate'));
-  const foot = place.locator('[data-handle="foot-B"]');
+  const foot = place.locator('[data-handle="foot-2"]');
   const before = await foot.getAttribute('aria-valuetext');
   await foot.locator('[data-mark]').click();
   await foot.locator('[data-mark]').click();
