@@ -19,7 +19,7 @@ export interface Asked {
 }
 
 /** The symbol by which each of a relation’s inputs is known in the example; a number is bound to no symbol. */
-export const takenNames = (step: Step): readonly string[] =>
+const takenNames = (step: Step): readonly string[] =>
   (relationNamed(step.relation)?.takes ?? []).flatMap((symbol) => {
     const bound = step.bind[symbol] ?? symbol;
     return typeof bound === 'string' ? [bound] : [];
