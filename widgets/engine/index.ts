@@ -1,8 +1,11 @@
 /** The engine's one public entry. Everything outside widgets/engine imports from here. */
 
+export * from './built/jack.ts';
+export * from './built/pressed-bodies.ts';
 export * from './calibration/calibration.ts';
 export * from './calibration/practice-rig.ts';
 export * from './calibration/readings.ts';
+export * from './contact/base-ring.ts';
 export * from './contact/contact.ts';
 export * from './contact/drift.ts';
 export * from './contact/pressed-ball.ts';
@@ -28,6 +31,7 @@ export * from './levelling/plane.ts';
 export * from './numerics/elliptic.ts';
 export * from './numerics/line-fit.ts';
 export * from './numerics/random.ts';
+export * from './pair/axes-apart.ts';
 export * from './pair/differential.ts';
 export * from './pair/drunken-thread.ts';
 export * from './pair/engagement.ts';
