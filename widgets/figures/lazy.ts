@@ -29,6 +29,7 @@ import { partFiles } from './part-files/part-files.ts';
 import { playBatchFigure } from './play-batch/play-batch.ts';
 import { practiceRig } from './practice-rig/practice-rig.ts';
 import { printedSpring } from './printed-spring/printed-spring.ts';
+import { pushedJack } from './pushed-jack/pushed-jack.ts';
 import { ramp } from './ramp/ramp.ts';
 import { reversalLoop } from './reversal-loop/reversal-loop.ts';
 import { roundingCost } from './rounding-cost/rounding-cost.ts';
@@ -56,6 +57,7 @@ export const LAZY: readonly Figure[] = [
   frictionCurve,
   handForceFigure,
   reversalLoop,
+  pushedJack,
   playBatchFigure,
   levellingPlate,
   veeCoupling,

@@ -385,6 +385,9 @@ export interface Stand {
   readonly x: number;
   readonly y: number;
   readonly z: number;
+  /** The turned part where the axis of thread A crosses the bench, and its tilt, as seen along y. */
+  readonly turnedX: number;
+  readonly turnedTilt: number;
   readonly tiltX: number;
   readonly tiltY: number;
   readonly twist: number;
@@ -427,6 +430,8 @@ const standOf = (jack: Jack, { places }: Layout, bodies: Bodies, rest: Rest, n: 
     x: at(CARRIED.x) + ry * jack.tip,
     y: at(CARRIED.y) - rx * jack.tip,
     z: at(CARRIED.z),
+    turnedX: at(TURNED.x),
+    turnedTilt: at(TURNED.ry) / ARM,
     tiltX: rx,
     tiltY: ry,
     twist: at(CARRIED.rz) / ARM,
