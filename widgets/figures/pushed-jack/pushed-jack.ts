@@ -126,13 +126,23 @@ const elevation = (s: Done): string => {
   const parts = s.nested
     ? `<path class="part solid turned" d="${block(s.d.A / 2, A.middle - A.engaged / 2, C.middle + C.engaged / 2, last.turnedX, last.turnedTilt)}"/><path class="part solid carried" d="${block(s.d.C / 2, capLow, jack.tip, carriedX, last.tiltY)}"/>`
     : `<path class="part solid carried" d="${block(wide, capLow, jack.tip, carriedX, last.tiltY)}"/><path class="part solid turned" d="${block(s.d.A / 2, A.middle - A.engaged / 2, (top + capLow) / 2, last.turnedX, last.turnedTilt)}${block(s.d.C / 2, (top + capLow) / 2, C.middle + C.engaged / 2, last.turnedX, last.turnedTilt)}"/>`;
+  const { guide } = jack;
+  const rails = guide
+    ? [-1, 1]
+        .map((side) => {
+          const [near, far] = [side * (wide + 1), side * (wide + 5)];
+          const [low, high] = [Y(guide.middle - guide.length / 2), Y(guide.middle + guide.length / 2)];
+          return `<path class="part guide" d="M${px(X(near))} ${px(low)}H${px(X(far))}V${px(high)}H${px(X(near))}Z"/>`;
+        })
+        .join('')
+    : '';
   const path = polyline(
     s.runs.pushed.map((p, i): Point => [X(lean * p.x), Y(jack.tip) - 6 - lean * scale * at(heights(s.runs.pushed), i)]),
   );
   return (
     `<svg class="jack-side" viewBox="0 0 ${WIDE} ${HIGH}" role="img" aria-label="${WORDS.elevation(numeral(lean))}">${hatchings('pushed')}` +
     `<path class="part base" fill="url(#pushed-base)" d="${base.join('')}"/><path class="bench" d="M10 ${px(Y(0))}H${WIDE - 10}"/>` +
-    `<path class="axis" d="M${WIDE / 2} ${px(Y(-2))}V8"/>${parts}` +
+    `<path class="axis" d="M${WIDE / 2} ${px(Y(-2))}V8"/>${rails}${parts}` +
     `<path class="curve carried" d="${path}"/></svg>`
   );
 };
@@ -170,10 +180,14 @@ const DASH = '7 4';
 
 const frameOf = (s: Done, view: UnitView): Frame => {
   const values = [...heights(s.runs.pushed), ...heights(s.runs.quiet)];
-  const most = Math.max(...values.map(Math.abs), 1e-6);
-  const unit = axisUnit(most, view);
-  const R = roundUp(most, unit);
-  return { x: [0, s.over], y: [Math.min(...values) < 0 ? -R : 0, Math.max(...values) > 0 ? R : 0.1 * R], unit };
+  const [low, high] = [Math.min(...values), Math.max(...values)];
+  const unit = axisUnit(Math.max(high, -low, 1e-6), view);
+  const shallow = 0.1 * roundUp(Math.max(high, -low, 1e-6), unit);
+  return {
+    x: [0, s.over],
+    y: [low < -shallow ? -roundUp(-low, unit) : -shallow, high > shallow ? roundUp(high, unit) : shallow],
+    unit,
+  };
 };
 
 const draw = (s: State, view: UnitView): string => {
@@ -184,15 +198,15 @@ const draw = (s: State, view: UnitView): string => {
     polyline(heights(run).map((z, i): Point => [xAt(frame, at(run, i).n), yAt(frame, z)]));
   const leanFactor = numeral(factorFor(Math.max(reach(s), 1e-6), 0.16 * s.jack.tip));
   return (
-    `<div class="pushed-jack-view"><div class="jack-pictures">${elevation(s)}${plan(s, view)}</div><p class="figure-note">${WORDS.drawn(leanFactor, magnified(s))}</p>` +
-    `<ul class="legend">${legendItem('carried', undefined, WORDS.legend.pushed)}${legendItem('base', DASH, WORDS.legend.quiet)}</ul>` +
+    `<div class="pushed-jack-view"><div class="jack-pictures"><div>${elevation(s)}<p class="x-name">${WORDS.drawn.lean(leanFactor)}</p></div><div>${plan(s, view)}<p class="x-name">${WORDS.drawn.path(magnified(s))}</p></div></div>` +
+    `<div class="jack-height"><ul class="legend">${legendItem('carried', undefined, WORDS.legend.pushed)}${legendItem('base', DASH, WORDS.legend.quiet)}</ul>` +
     panelHtml(
       frame,
       WORDS.panel,
       5,
       `<path class="curve base" data-shape="quiet" stroke-dasharray="${DASH}" d="${curve(s.runs.quiet)}"/><path class="curve carried" data-shape="pushed" d="${curve(s.runs.pushed)}"/>`,
     ) +
-    '</div>'
+    '</div></div>'
   );
 };
 

@@ -27,9 +27,10 @@ export const WORDS = {
   elevation: (factor: string) =>
     `The jack from the side at the last place, its lean drawn ${factor} times too large, and the path of its tip`,
   plan: (factor: string) => `The path of the tip from above, drawn ${factor} times too large`,
-  parts: { base: 'base', turned: 'turned', carried: 'carried' },
-  drawn: (lean: string, path: string) => `Lean drawn ${lean} times, path from above ${path} times too large`,
-  fromAbove: 'from above',
+  drawn: {
+    lean: (factor: string) => `lean ${factor} times too large`,
+    path: (factor: string) => `path from above, about ${factor} times`,
+  },
   bar: (length: string) => length,
   panel: 'Height less that of the nominal net lead',
   legend: { pushed: 'pushed', quiet: 'without the push' },
