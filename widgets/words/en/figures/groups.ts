@@ -42,6 +42,7 @@ export const GROUPS = {
   dial: 'Dial',
   play: 'Play',
   circumstances: 'How it was measured',
+  setup: 'What the set-up adds',
 } as const;
 
 export type GroupName = keyof typeof GROUPS;
