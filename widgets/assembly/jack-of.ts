@@ -6,6 +6,7 @@
  * and the figure draws again when it is done.
  */
 import {
+  type Asked,
   bad,
   diameters,
   good,
@@ -16,13 +17,14 @@ import {
   mm,
   playAfterCoat,
   type Result,
-  runToEnd,
   type Stand,
   type Thread,
   threadStiffness,
+  type WhichPart,
+  whichPartRun,
 } from '../engine/index.ts';
 import type { OptionOf } from '../input/choices.ts';
-import { runInSlices } from './run-in-slices.ts';
+import { heldWork } from './held-work.ts';
 
 /** Young's modulus of steel, MPa (from memory); stiffness of guide, key and bench, N/mm (assumptions). */
 const STEEL = 210_000;
@@ -150,21 +152,10 @@ export type RunsFound =
 const PER_TURN = 24;
 const AT_ONCE = 73;
 
-const shared = {
-  last: undefined as { key: string; result: Result<Runs> | undefined } | undefined,
-  stop: () => {},
-  waiting: new Map<HTMLElement, { readonly redraw: () => void; readonly progress: (share: number) => void }>(),
-};
+const held = heldWork<Runs>();
 
 /** Tells a figure how far a long run has come and when it is done, for as long as its stage is on the page. */
-export const whenRun = (stage: HTMLElement, redraw: () => void, progress: (share: number) => void): void =>
-  void shared.waiting.set(stage, { redraw, progress });
-
-const told = (how: (listener: { readonly redraw: () => void; readonly progress: (share: number) => void }) => void) => {
-  for (const [stage, listener] of shared.waiting)
-    if (stage.isConnected) how(listener);
-    else shared.waiting.delete(stage);
-};
+export const whenRun = held.when;
 
 function* bothRuns(jack: Jack, turns: readonly number[]): Generator<number, Result<Runs>, void> {
   const half = function* (of: Jack, from: number): Generator<number, Result<readonly Stand[]>, void> {
@@ -184,28 +175,32 @@ function* bothRuns(jack: Jack, turns: readonly number[]): Generator<number, Resu
 /** The runs over this many turns clockwise; where they take long, that they are at work. */
 export const runsOf = (jack: Jack, over: number): Result<RunsFound> => {
   const key = JSON.stringify([jack, over]);
-  const done = (result: Result<Runs>): Result<RunsFound> =>
-    result.ok ? good({ at: 'end', key, runs: result.value }) : result;
-  if (shared.last?.key === key) return shared.last.result ? done(shared.last.result) : good({ at: 'work', key });
-  shared.stop();
   const count = Math.max(8, Math.round(PER_TURN * over));
   const turns = Array.from({ length: count + 1 }, (_, i) => (over * i) / count);
-  if (turns.length <= AT_ONCE || typeof window === 'undefined') {
-    const result = runToEnd(bothRuns(jack, turns));
-    shared.last = { key, result };
-    return done(result);
-  }
-  const work: NonNullable<typeof shared.last> = { key, result: undefined };
-  shared.last = work;
-  shared.stop = runInSlices(
-    bothRuns(jack, turns),
-    (result) => {
-      work.result = result;
-      told(({ redraw }) => setTimeout(redraw));
-    },
-    (share) => {
-      if (typeof share === 'number') told(({ progress }) => progress(share));
-    },
-  );
-  return good({ at: 'work', key });
+  const result = held.of(key, () => bothRuns(jack, turns), turns.length <= AT_ONCE);
+  if (result === undefined) return good({ at: 'work', key });
+  return result.ok ? good({ at: 'end', key, runs: result.value }) : result;
+};
+
+/** Assemblies drawn from the errors of a jack, and which part to improve. */
+export type WhichFound =
+  | { readonly at: 'work'; readonly key: string }
+  | { readonly at: 'end'; readonly key: string; readonly which: WhichPart };
+
+const drawn = heldWork<WhichPart>();
+export const whenDrawn = drawn.when;
+/** Places in a turn at which each assembly is solved: enough for a wave once a turn. */
+const PLACES = 6;
+
+export const whichPartOf = (
+  jack: Jack,
+  over: number,
+  draw: { readonly asked: Asked; readonly count: number; readonly seed: number },
+): Result<WhichFound> => {
+  const key = JSON.stringify([jack, over, draw]);
+  const count = Math.max(PLACES, Math.round(PLACES * Math.min(over, 2)));
+  const turns = Array.from({ length: count + 1 }, (_, i) => (over * i) / count);
+  const result = drawn.of(key, () => whichPartRun(jack, turns, draw), false);
+  if (result === undefined) return good({ at: 'work', key });
+  return result.ok ? good({ at: 'end', key, which: result.value }) : result;
 };

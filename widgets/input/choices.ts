@@ -17,6 +17,7 @@ export const CHOICES = {
   law: { says: 'pieces are spread', options: ['uniform', 'normal', 'normal, gauged'] },
   guided: { says: 'the carried part goes', options: ['in a guide', 'without a guide'] },
   keeper: { says: 'the carried part is kept from turning by', options: ['a key', 'springs'] },
+  asked: { says: 'what must be right', options: ['the height', 'the place sideways'] },
   errors: { says: 'lead errors of the two threads', options: ['independent', 'the same error'] },
   periodic: { says: 'periodic errors of the two threads', options: ['not measured', 'measured'] },
   rubs: { says: 'friction other than in the threads', options: ['nothing', 'the tip', 'a collar'] },

@@ -164,30 +164,31 @@ interface Layout {
 
 const netLead = ({ A, C }: Jack): number => C.h * C.L - A.h * A.L;
 
-const layout = (jack: Jack): Layout => {
+const layout = (jack: Jack, around: number): Layout => {
   const places: Place[] = [];
-  const closing: number[][] = [];
-  const rubbing: number[][] = [];
+  // Room for every joint: two threads of two flanks, both ends of a guide, a key and three circles.
+  const room = COLUMNS * (4 * ALONG.length * around + 2 * around + 2 + 3 * around);
+  const closing = new Float64Array(room);
+  const rubbing = new Float64Array(room);
+  let rubs = false;
   const lay = (
     place: Place,
     upper: Body,
     lower: Body | undefined,
     rub?: { readonly mu: number; readonly along: Vector; readonly sense: number },
   ) => {
-    const row = new Float64Array(COLUMNS);
-    const slide = new Float64Array(COLUMNS);
-    addTo(row, 0, upper, place.point, place.direction, 1);
-    if (lower) addTo(row, 0, lower, place.point, place.direction, -1);
+    const row = places.length * COLUMNS;
+    addTo(closing, row, upper, place.point, place.direction, 1);
+    if (lower) addTo(closing, row, lower, place.point, place.direction, -1);
     if (rub && rub.mu > 0) {
       const normal = Math.hypot(...place.direction);
-      addTo(slide, 0, upper, place.point, rub.along, rub.mu * normal * rub.sense);
-      if (lower) addTo(slide, 0, lower, place.point, rub.along, -rub.mu * normal * rub.sense);
+      addTo(rubbing, row, upper, place.point, rub.along, rub.mu * normal * rub.sense);
+      if (lower) addTo(rubbing, row, lower, place.point, rub.along, -rub.mu * normal * rub.sense);
+      rubs = true;
     }
     places.push(place);
-    closing.push([...row]);
-    rubbing.push([...slide]);
   };
-  const round = Array.from({ length: ROUND }, (_, i) => (TURN * i) / ROUND);
+  const round = Array.from({ length: around }, (_, i) => (TURN * i) / around);
 
   const thread = (joint: 'A' | 'C', of: BuiltThread, upper: Body, lower: Body) => {
     const r = of.d2 / 2;
@@ -210,7 +211,7 @@ const layout = (jack: Jack): Layout => {
               along: part * of.engaged,
               point: [r * c, r * s, of.middle + part * of.engaged],
               direction: [across * c - turn * s, across * s + turn * c, -side],
-              stiffness: (of.stiffness * share) / ROUND,
+              stiffness: (of.stiffness * share) / around,
               rest: (-of.clearance * TAN30) / 2,
             },
             upper,
@@ -236,7 +237,7 @@ const layout = (jack: Jack): Layout => {
             along: part * guide.length,
             point: [guide.radius * c, guide.radius * s, guide.middle + part * guide.length],
             direction: [c, s, 0],
-            stiffness: guide.stiffness / ROUND,
+            stiffness: guide.stiffness / around,
             rest: -guide.clearance / 2,
           },
           CARRIED,
@@ -274,7 +275,7 @@ const layout = (jack: Jack): Layout => {
             along: radius,
             point: [radius * Math.cos(phi), radius * Math.sin(phi), 0],
             direction: [0, 0, -1],
-            stiffness: (ring.stiffness * share) / ROUND,
+            stiffness: (ring.stiffness * share) / around,
             rest: 0,
           },
           BASE,
@@ -286,19 +287,16 @@ const layout = (jack: Jack): Layout => {
   if (!ring) for (const j of [BASE.z, BASE.rx, BASE.ry]) springs[j] = FIXED;
   if (lock.by === 'springs') springs[CARRIED.rz] = lock.kappa / ARM ** 2;
   const stiffness = Float64Array.from(places, (place) => place.stiffness);
-  const flat = (rows: readonly (readonly number[])[], sign: number) =>
-    Float64Array.from(rows.flatMap((row) => row.map((x) => sign * x)));
   const side = (sense: 1 | -1): Bodies => ({
     free: FREE,
     columns: COLUMNS,
     places: places.length,
-    closing: flat(closing, 1),
-    rubbing: flat(rubbing, sense),
+    closing,
+    rubbing: sense === 1 ? rubbing : rubbing.map((x) => -x),
     stiffness,
     springs,
     load: loadsOf(jack, sense * up),
   });
-  const rubs = rubbing.some((row) => row.some((x) => x !== 0));
   return { places, forward: side(1), back: side(-1), rubs };
 };
 
@@ -495,13 +493,30 @@ const refusalOf = (jack: Jack): ReturnType<typeof bad> | undefined => {
   return undefined;
 };
 
+/** Where the pressed flanks begin to touch, and the base has sunk as it will: near enough to the rest for Newton’s steps. */
+const seated = ({ A, C, load, ring, lock }: Jack): Float64Array => {
+  const start = new Float64Array(FREE);
+  const sign = load < 0 ? -1 : 1;
+  const base = ring ? -load / ring.stiffness : 0;
+  start[BASE.z] = base;
+  start[TURNED.z] = base - sign * ((A.clearance * TAN30) / 2) - load / A.stiffness;
+  start[CARRIED.z] = (start[TURNED.z] as number) - sign * ((C.clearance * TAN30) / 2) - load / C.stiffness;
+  // Raised, thread C drags the carried part clockwise until its key bears.
+  if (lock.by === 'key') start[CARRIED.rz] = (-lock.gap / 2 / lock.radius) * ARM;
+  return start;
+};
+
 /** The jack at rest at each of these turns, one after the other; each is turned to from the one before. Yields the share done. */
-export function* jackRun(jack: Jack, turns: readonly number[]): Generator<number, Result<readonly Stand[]>, void> {
+export function* jackRun(
+  jack: Jack,
+  turns: readonly number[],
+  around: number = ROUND,
+): Generator<number, Result<readonly Stand[]>, void> {
   const refusal = refusalOf(jack);
   if (refusal) return refusal;
-  const laid = layout(jack);
+  const laid = layout(jack, around);
   const stands: Stand[] = [];
-  let start: Float64Array = new Float64Array(FREE);
+  let start = seated(jack);
   let sense: 1 | -1 = 1;
   for (const [i, n] of turns.entries()) {
     const before = turns[i - 1];

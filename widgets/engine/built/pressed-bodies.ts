@@ -17,7 +17,10 @@
 export const ARM = 10;
 /** Stiffness that holds what nothing else holds, N/mm. */
 const HOLD = 1e-4;
-const MOST_STEPS = 80;
+const MOST_STEPS = 60;
+/** Shortest share of a step that is tried with friction, and how often none may help. */
+const SHORTEST = 1e-3;
+const MOST_LEAPS = 12;
 /** How far the balance of forces may be off, as a share of the largest load. */
 const BALANCED = 1e-9;
 
@@ -153,6 +156,7 @@ const newton = (work: Work, start: Float64Array): Rest => {
   const push = new Float64Array(places);
   const off = new Float64Array(free);
   const A = new Float64Array(free * free);
+  let leaps = 0;
   let largest = 1e-3;
   for (let j = 0; j < free; j++) largest = Math.max(largest, Math.abs(load[j] as number));
   for (let step = 0; step < MOST_STEPS; step++) {
@@ -167,8 +171,10 @@ const newton = (work: Work, start: Float64Array): Rest => {
       for (let row = 0; row < free; row++) {
         const force = k * ((closing[at + row] as number) + rub * (rubbing[at + row] as number));
         if (force === 0) continue;
-        for (let column = 0; column < free; column++)
-          A[row * free + column] = (A[row * free + column] as number) + force * (closing[at + column] as number);
+        for (let column = 0; column < free; column++) {
+          const closed = closing[at + column] as number;
+          if (closed !== 0) A[row * free + column] = (A[row * free + column] as number) + force * closed;
+        }
       }
     }
     const dq = Float64Array.from(off);
@@ -178,17 +184,21 @@ const newton = (work: Work, start: Float64Array): Rest => {
       q = q.map((x, j) => x + share * (dq[j] as number));
       continue;
     }
-    // No energy with friction: a whole step where it betters the balance, else a shorter one.
+    // No energy with friction: a whole step where it betters the balance, else a shorter one. Where none does, the places that touch must
+    // change first: a whole step all the same, a few times.
     let share = 1;
     let next = q;
-    for (; share > 1e-7; share /= 2) {
+    for (; share > SHORTEST; share /= 2) {
       next = q.map((x, j) => x + share * (dq[j] as number));
       if (balance(work, next, push, off) < size) break;
     }
-    if (share <= 1e-7) {
-      // The last digits: nothing gets smaller any more.
-      balance(work, q, push, off);
-      return { how: size <= 1e-6 * largest ? 'at rest' : 'none', q, push, steps: step };
+    if (share <= SHORTEST) {
+      leaps++;
+      if (size <= 1e-6 * largest || leaps > MOST_LEAPS) {
+        balance(work, q, push, off);
+        return { how: size <= 1e-6 * largest ? 'at rest' : 'none', q, push, steps: step };
+      }
+      next = q.map((x, j) => x + (dq[j] as number));
     }
     q = next;
   }

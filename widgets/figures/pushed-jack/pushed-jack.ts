@@ -304,8 +304,8 @@ export const pushedJack = defineFigure({
   },
   renderKey: (s) => [s.at, s.key],
   mount: (stage, context) =>
-    whenRun(stage, context.redraw, (share) => {
-      const bar = stage.querySelector<SVGRectElement>('.jack-share');
-      bar?.setAttribute('width', px(400 * share));
+    whenRun(stage, {
+      redraw: context.redraw,
+      progress: (share) => stage.querySelector('.jack-share')?.setAttribute('width', px(400 * share)),
     }),
 });
