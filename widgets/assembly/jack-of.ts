@@ -34,7 +34,7 @@ const BENCH = 1e6;
 
 export const JACK_QUANTITIES = [
   'F',
-  'Q_k',
+  'Q_y',
   'y_b',
   'l_eA',
   'l_eC',
@@ -131,7 +131,7 @@ export const jackOf = ({ threads, values: v, choices }: JackNumbers): Result<Jac
     tip: v.H_t,
     load: v.F,
     beside: 0,
-    push: v.Q_k,
+    push: v.Q_y,
     pushHeight: v.y_b,
     weightTurned: 0,
     drag: 0,

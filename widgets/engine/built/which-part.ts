@@ -5,7 +5,7 @@
  * plus that; amplitudes, offsets, angles and clearances evenly from none to that, with any phase. What is asked for is how far the tip is off at most over
  * the turns: its height off the nominal motion, or its place off the axis, beside that of the same jack without these errors.
  *   sampled       the value that 95 of 100 assemblies stay below
- *   statistical   root of the sum of squares of what each part alone does at its most, times 2/√3: the law of propagation for bounds (propagation.ts)
+ *   statistical   root of the sum of squares of what each part alone does at its most, times 2/√3: the law of propagation for bounds (propagate.ts)
  *   worst         the plain sum of them
  *   ranking       by how much the sampled value falls where one part is drawn from half its spread, the same chances otherwise
  * Friction is left out here: it shifts all assemblies much alike, and the runs without it are the quick ones.
@@ -13,7 +13,7 @@
  * bear on each other, or one rectangular part rules. Source: JCGM 101:2008 for sampling; JCGM 100:2008 for propagation; derived here.
  */
 import { good, type Result } from '../kernel/result.ts';
-import { combined, ofBound } from '../numerics/propagation.ts';
+import { combined, flat } from '../numerics/propagate.ts';
 import { randomState, uniform } from '../numerics/random.ts';
 import { type Helix, type Jack, jackRun, type Stand } from './jack.ts';
 
@@ -184,7 +184,12 @@ export function* whichPartRun(
     asked,
     errors,
     sampled,
-    statistical: combined(ranks.map(({ part, alone: most }) => ({ name: part, u: ofBound(most) }))).U,
+    statistical:
+      2 *
+      combined(
+        ranks.map(() => 1),
+        ranks.map(({ alone: most }) => flat(most).u),
+      ),
     worst: ranks.reduce((sum, rank) => sum + rank.alone, 0),
     ranks,
     failed,

@@ -2,27 +2,28 @@
  * The whole ± of a measured net lead: what the fit leaves open, and what no fit can see.
  *
  * Each part as a bound or an interval on the lead, mm a turn, N the turns read over:
- *   fit     half its 95 % interval, taken as 2 u
+ *   fit     the standard error of its slope, with its degrees of freedom
  *   gauge   q |Δ|                      scale error of the indicator, ±q
  *   cosine  |Δ| (1/cos θ − 1)          plunger tilted by up to θ (cosine-error-face)
  *   Abbe    a tan θ_c/N                plunger beside the axis by a, tilt over the run (abbe-error)
  *   drift   e_d/N                      of stand and part over the run, ±e_d; turns and time going together, at worst
  *   repeat  √2 e_rp/N                   of the indicator at both ends, ±e_rp
- * Bounds are rectangular. They are combined by the law of propagation (propagation.ts), as if they had nothing to do with each other.
+ * Bounds are rectangular. They are combined by the law of propagation (propagate.ts), as if they had nothing to do with each other.
  * Whether a lead agrees can only be told where this ± is no larger than the difference that matters. Source: JCGM 100:2008. Units: mm, rad.
  */
 import { mm, rad } from '../kernel/quantity.ts';
 import { outOfBounds } from '../kernel/relation.ts';
 import { good, type Result } from '../kernel/result.ts';
-import { COVERAGE, type Combined, combined, ofBound } from '../numerics/propagation.ts';
+import { combined, coverageFactor, effectiveFreedom, flat } from '../numerics/propagate.ts';
 import { abbeError, cosineErrorFace } from './calibration.ts';
 
 export type SigningPart = 'fit' | 'gauge' | 'cosine' | 'abbe' | 'drift' | 'repeat';
 
 export interface Signing {
-  /** Measured net lead, and half the 95 % interval of its fit, mm a turn. */
+  /** Measured net lead and its standard error by the fit, mm a turn, with the degrees of freedom of that. */
   readonly lead: number;
   readonly fit: number;
+  readonly freedom: number;
   /** Turns read over. */
   readonly turns: number;
   readonly q_g: number;
@@ -39,7 +40,9 @@ export interface Signing {
 }
 
 export interface Signed {
-  readonly whole: Combined<SigningPart>;
+  /** The whole ± of about 95 %, and its parts, each as that part alone would be, the largest first; mm a turn. */
+  readonly U: number;
+  readonly parts: readonly { readonly name: SigningPart; readonly U: number }[];
   readonly verdict: 'agrees' | 'differs' | 'not to be told';
 }
 
@@ -56,15 +59,33 @@ export const signLead = (given: Signing): Result<Signed> => {
   if (!cosine.ok) return cosine;
   const abbe = abbeError.of({ a_o: mm(given.a_o), theta_c: rad(given.theta_c) });
   if (!abbe.ok) return abbe;
-  const whole = combined<SigningPart>([
-    { name: 'fit', u: given.fit / COVERAGE },
-    { name: 'gauge', u: ofBound(given.q_g * size) },
-    { name: 'cosine', u: ofBound(cosine.value.e_c) },
-    { name: 'abbe', u: ofBound(abbe.value.e_a / over) },
-    { name: 'drift', u: ofBound(given.e_d / over) },
-    { name: 'repeat', u: ofBound((Math.SQRT2 * given.e_rp) / over) },
-  ]);
+  const bounds: readonly (readonly [SigningPart, number])[] = [
+    ['gauge', given.q_g * size],
+    ['cosine', cosine.value.e_c],
+    ['abbe', abbe.value.e_a / over],
+    ['drift', given.e_d / over],
+    ['repeat', (Math.SQRT2 * given.e_rp) / over],
+  ];
+  const parts = [
+    { name: 'fit' as SigningPart, u: given.fit, freedom: given.freedom },
+    ...bounds.map(([name, half]) => ({ name, ...flat(Math.abs(half)) })),
+  ];
+  const u = combined(
+    parts.map(() => 1),
+    parts.map((part) => part.u),
+  );
+  const k = coverageFactor(
+    effectiveFreedom(
+      u,
+      parts.map((part) => ({ part: part.u, freedom: part.freedom })),
+    ),
+  );
+  const U = k * u;
   const off = Math.abs(given.lead - given.nominal);
-  const verdict = off > whole.U + given.tolerance ? 'differs' : whole.U > given.matters ? 'not to be told' : 'agrees';
-  return good({ whole, verdict });
+  const verdict = off > U + given.tolerance ? 'differs' : U > given.matters ? 'not to be told' : 'agrees';
+  return good({
+    U,
+    parts: parts.map((part) => ({ name: part.name, U: k * part.u })).sort((a, b) => b.U - a.U),
+    verdict,
+  });
 };

@@ -53,7 +53,8 @@ const stateOf = (numbers: Given): Result<State> => {
   const signed = signLead({
     ...numbers.values,
     lead: c.calibration.lead,
-    fit: c.calibration.leadInterval.half,
+    fit: c.calibration.leadError,
+    freedom: c.calibration.freedom,
     turns: high - low,
     nominal: c.nominal,
     tolerance: c.agreement.tolerance,
@@ -140,13 +141,13 @@ const curveHtml = (c: Calibrated, view: UnitView): string => {
 };
 
 /** The whole ± and its parts, the largest first. */
-const wholeOf = ({ signed: { whole } }: Done, view: UnitView): [string, string][] => [
-  [WORDS.whole.name, WORDS.whole.value(motionText(whole.U, view, 2))],
+const wholeOf = ({ signed: { U, parts } }: Done, view: UnitView): [string, string][] => [
+  [WORDS.whole.name, WORDS.whole.value(motionText(U, view, 2))],
   [
     WORDS.whole.largest,
-    whole.ranked
+    parts
       .slice(0, 3)
-      .map((part) => WORDS.whole.part(WORDS.whole.parts[part.name], motionText(2 * part.u, view, 2)))
+      .map((part) => WORDS.whole.part(WORDS.whole.parts[part.name], motionText(part.U, view, 2)))
       .join('; '),
   ],
 ];
@@ -163,7 +164,7 @@ const resultsOf = (c: Calibrated, whole: [string, string][], view: UnitView): [s
 const wholeVerdict = (s: Done, view: UnitView): string => {
   const { c, signed, stated } = s;
   const { lead } = c.calibration;
-  const { U, ranked } = signed.whole;
+  const { U, parts } = signed;
   const { difference, tolerance } = c.agreement;
   return WORDS.wholeVerdict[signed.verdict]({
     lead: motionText(lead, view, digitsFor(lead, U)),
@@ -173,7 +174,7 @@ const wholeVerdict = (s: Done, view: UnitView): string => {
     nominal: motionText(c.nominal, view),
     stated: motionText(tolerance, view, 3),
     matters: motionText(stated.values.e_mt, view),
-    largest: WORDS.whole.parts[at(ranked, 0).name],
+    largest: WORDS.whole.parts[at(parts, 0).name],
   });
 };
 

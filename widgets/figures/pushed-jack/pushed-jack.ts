@@ -249,7 +249,7 @@ export const pushedJack = defineFigure({
   threads: ['A', 'C'],
   quantities: QUANTITIES,
   choices: JACK_CHOICES,
-  chief: ['Q_k', 'y_b', 'F'],
+  chief: ['Q_y', 'y_b', 'F'],
   groups: {
     threads: ['A', 'C', 'arrangement'],
     lengths: ['l_eA', 'l_eC', 'H_A', 'H_C', 'H_t', 'R_o', 'R_i'],

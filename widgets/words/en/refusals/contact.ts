@@ -6,14 +6,6 @@ export const CONTACT_REFUSALS = {
   'core-over-thread': ({ core, d }) =>
     `The core of ${say(core)} mm is thicker than the thread of ${say(d)} mm: give a core below it.`,
   'nothing-swings': () => 'Without a weight nothing swings: give a weight above 0 N.',
-  'ring-inside-out': ({ outer, inner }) =>
-    `The ring under the base has an inner radius of ${say(inner)} mm and an outer one of ${say(outer)} mm: give an inner radius below the outer one.`,
-  'base-without-crown': () =>
-    'A base that rolls stands out in its middle by more than nothing and by less than a seventh of its radius: give a rise between the two.',
-  'crown-tips': ({ radius, height }) =>
-    `A base that rolls on a radius of ${say(radius)} mm does not stand under a load ${say(height)} mm up: stone it flat, or lower the load.`,
-  'crown-past-edge': ({ tilt }) =>
-    `The push would tilt the base by ${say((tilt * 180) / Math.PI, 3)}°, far past its edge: push less, or stone the base flat.`,
   'dent-out-of-range': ({ load, least, most }) =>
     `The formulas for a dent hold from ${say(least, 3)} N to ${say(most, 3)} N for this ball and metal, read ${say(load, 3)} N: take a load between them.`,
   'contact-too-wide': ({ across, radius }) =>
