@@ -44,6 +44,7 @@ import { threadEatenFigure } from './thread-eaten/thread-eaten.ts';
 import { threadLimits } from './thread-limits/thread-limits.ts';
 import { torqueBars } from './torque-bars/torque-bars.ts';
 import { veeCoupling } from './vee-coupling/vee-coupling.ts';
+import { whichPartFigure } from './which-part/which-part.ts';
 
 export const LAZY: readonly Figure[] = [
   ramp,
@@ -62,6 +63,7 @@ export const LAZY: readonly Figure[] = [
   handForceFigure,
   reversalLoop,
   pushedJack,
+  whichPartFigure,
   playBatchFigure,
   levellingPlate,
   veeCoupling,
