@@ -33,6 +33,7 @@ import { playBatchFigure } from './play-batch/play-batch.ts';
 import { practiceRig } from './practice-rig/practice-rig.ts';
 import { printedParts } from './printed-parts/printed-parts.ts';
 import { printedSpring } from './printed-spring/printed-spring.ts';
+import { pushedJack } from './pushed-jack/pushed-jack.ts';
 import { ramp } from './ramp/ramp.ts';
 import { reversalLoop } from './reversal-loop/reversal-loop.ts';
 import { roundingCost } from './rounding-cost/rounding-cost.ts';
@@ -43,6 +44,7 @@ import { threadEatenFigure } from './thread-eaten/thread-eaten.ts';
 import { threadLimits } from './thread-limits/thread-limits.ts';
 import { torqueBars } from './torque-bars/torque-bars.ts';
 import { veeCoupling } from './vee-coupling/vee-coupling.ts';
+import { whichPartFigure } from './which-part/which-part.ts';
 
 export const LAZY: readonly Figure[] = [
   ramp,
@@ -60,6 +62,8 @@ export const LAZY: readonly Figure[] = [
   frictionCurve,
   handForceFigure,
   reversalLoop,
+  pushedJack,
+  whichPartFigure,
   playBatchFigure,
   levellingPlate,
   veeCoupling,
