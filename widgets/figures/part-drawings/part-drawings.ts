@@ -8,6 +8,7 @@ import { bad, good, type Result } from '../../engine/index.ts';
 import { escapeText } from '../../input/escape.ts';
 import type { UnitView } from '../../input/format.ts';
 import { readTitleBlock } from '../../input/title-block.ts';
+import { reasonOf } from '../../words/reason.ts';
 import { defineFigure, type NumbersOf } from '../kit/figure.ts';
 import { saveFile } from '../kit/save.ts';
 import { onSave } from '../kit/save-part.ts';
@@ -83,6 +84,7 @@ export const partDrawings = defineFigure({
       scale: sheet.scale,
       stated: sheet.stated,
       assumed: sheet.assumed,
+      listed: sheet.listed,
     }),
   table: ({ all }) => ({
     head: WORDS.head,
@@ -90,7 +92,7 @@ export const partDrawings = defineFigure({
       String(i + 1),
       name,
       sheet.ok ? sheet.value.scale : '',
-      sheet.ok ? String(sheet.value.stated + sheet.value.assumed) : '',
+      sheet.ok ? String(sheet.value.stated + sheet.value.assumed) : reasonOf(sheet),
     ]),
   }),
   mount: (stage, context) =>

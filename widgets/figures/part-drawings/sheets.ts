@@ -11,7 +11,7 @@ import {
   type Step,
   type ThreadEnd,
 } from '../../assembly/adjuster/part.ts';
-import { LETTERS, type Mark, type Spot, text, thin } from '../../assembly/files/paper.ts';
+import { chain, LETTERS, type Mark, type Spot, text, thin } from '../../assembly/files/paper.ts';
 import { at, bad, diameters, fitOfThread, good, nearestDrills, type Result } from '../../engine/index.ts';
 import { designationOfSide } from '../../input/designation-sides.ts';
 import { numeral, show, type UnitView } from '../../input/format.ts';
@@ -34,6 +34,8 @@ export interface PaperSheet {
   /** Sizes that are dimensioned as stated, and those in brackets. */
   readonly stated: number;
   readonly assumed: number;
+  /** Rows of its list of parts. */
+  readonly listed: number;
 }
 
 export interface Asked {
@@ -202,6 +204,7 @@ export const partSheet = (part: Part, number: string, asked: Asked): Result<Pape
     scale: scaleWords(s),
     stated: all.filter((d) => d.stated).length + ends.length,
     assumed: all.filter((d) => !d.stated).length,
+    listed: 0,
   });
 };
 
@@ -222,6 +225,17 @@ const asEngaged = (
     ];
   }),
 });
+
+/** What of a ball is seen over the part that it is set in, below the top of it. */
+const overRim = (
+  { diameter, stands }: { readonly diameter: number; readonly stands: number },
+  top: Spot,
+  scale: number,
+): Mark => {
+  const r = diameter / 2;
+  const rim = (180 / Math.PI) * Math.asin(Math.max(-1, Math.min(1, (r - stands) / r)));
+  return { kind: 'arc', centre: [top[0], top[1] - r * scale], r: r * scale, from: rim, to: 180 - rim, wide: true };
+};
 
 export const assemblySheet = (a: Adjuster, number: string, asked: Asked): Result<PaperSheet> => {
   const { paper, view, block } = asked;
@@ -291,19 +305,7 @@ export const assemblySheet = (a: Adjuster, number: string, asked: Asked): Result
       (z) => inside(z + up, part),
     );
   });
-  const ball: Mark[] =
-    a.tip.kind === 'ball'
-      ? [
-          {
-            kind: 'arc',
-            centre: [x, y + (now.height - a.tip.diameter / 2) * s],
-            r: (a.tip.diameter / 2) * s,
-            from: 0,
-            to: 360,
-            wide: true,
-          },
-        ]
-      : [];
+  const ball = a.tip.kind === 'ball' ? [overRim(a.tip, [x, y + now.height * s], s)] : [];
   // Each points into what only it fills: the widest step of the part.
   const spots = parts.map((part): Spot => {
     const step = part.outer.reduce((best, o) => (halfWidth(o) > halfWidth(best) + 1e-9 ? o : best));
@@ -326,7 +328,7 @@ export const assemblySheet = (a: Adjuster, number: string, asked: Asked): Result
   const marks: Mark[] = [
     ...drawn,
     ...ball,
-    thin([x, y + low * s - 4], [x, y + top * s + 4]),
+    ...chain([x, y + low * s - 4], [x, y + top * s + 4]),
     ...balloons,
     ...upright(WORDS.assumed(plainSize(now.height, view)), x - half * s - FIRST - 4, y, y + now.height * s, x - 2),
     text(WORDS.stroke(show(a.stroke, { shown: 'motion', digits: 3 }, view), numeral(a.turns, 3)), [
@@ -347,5 +349,5 @@ export const assemblySheet = (a: Adjuster, number: string, asked: Asked): Result
       list,
     ),
   ];
-  return good({ marks, width, height, scale: scaleWords(s), stated: 0, assumed: 1 });
+  return good({ marks, width, height, scale: scaleWords(s), stated: 0, assumed: 0, listed: list.length });
 };

@@ -44,6 +44,11 @@ export const WORDS = {
     readonly scale: string;
     readonly stated: number;
     readonly assumed: number;
+    readonly listed: number;
   }) =>
-    `${v.what} on ${v.paper}, ${v.scale}: ${v.stated} ${v.stated === 1 ? 'size' : 'sizes'} as stated${v.assumed > 0 ? `, ${v.assumed} in brackets that the parts do not state` : ''}.`,
+    `${v.what} on ${v.paper}, ${v.scale}: ${
+      v.listed > 0
+        ? `${v.listed} numbers lead to the list of parts`
+        : `${v.stated} ${v.stated === 1 ? 'size' : 'sizes'} as stated${v.assumed > 0 ? `, ${v.assumed} in brackets` : ''}`
+    }.`,
 };
