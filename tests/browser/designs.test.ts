@@ -182,7 +182,7 @@ describe('a design kept on the sheet', () => {
     // A hexagon: six steps in a turn wherever they are asked for, not the fifty divisions of the knob it has not.
     expect(await sentenceOn('per-flat.html', 'divided-turn')).toContain('one flat of 6 is 14.58');
     expect(await sentenceOn('finding-a-pair.html', 'pair-map')).toMatch(/of 90\.0+ µm a turn/);
-    expect(await sentenceOn('three-feet.html', 'levelling-plate')).toContain('B: 8 flats clockwise');
+    expect(await sentenceOn('three-feet.html', 'levelling-plate')).toContain('foot 2: 8 flats clockwise');
     expect(await sentenceOn('calibrate.html', 'calibration')).toMatch(
       /^\d+ readings give a net lead of 88\.\d+.*, which agrees with the nominal 87\.50/,
     );

@@ -87,6 +87,11 @@ const OWN: Readonly<Record<string, Own>> = {
   'flats-wanted': (p) => (number(p('w')) / 1000 / Math.abs(pair(p))) * 6,
   'hand-angle': (p) => ((Math.abs(pair(p)) / INCH) * 1e4 * number(p('theta'))) / 360,
   'close-pair': (p) => (Math.abs(pair(p)) / number(p('k'))) * 1000,
+  'plain-step': (p) => (number(p('s_h')) * 360) / number(p('theta_h')),
+  // Full thread is 5/8 of the sharp height and an eighth more, on each side: 1.299 038 pitches off the diameter.
+  'tap-hole': (p) => screw(p('thread')).d - (number(p('q_t')) / 100) * 1.299_038_106 * screw(p('thread')).P,
+  'turns-there-are': (p) => (number(p('l_s')) - screw(p('thread')).d) / screw(p('thread')).L,
+  'play-of-thread': (p) => ((number(p('D_2')) - number(p('d_2'))) * 1000) / Math.sqrt(3),
   'sleeve-wall': (p) => (root(screw(p('A'))) - screw(p('C')).d) / 2,
   reversal: (p) => (number(p('j_A')) + number(p('j_C'))) / Math.abs(pair(p)),
   'gap-of-key': (p) => (screw(p('C')).L * 1000 * number(p('g_k'))) / (number(p('r_k')) * 2 * Math.PI),

@@ -25,4 +25,8 @@ const collected = (): readonly AnyRelation[] => {
 
 export const RELATIONS: readonly AnyRelation[] = /*#__PURE__*/ collected();
 
-export const relationNamed = (name: string): AnyRelation | undefined => RELATIONS.find((r) => r.name === name);
+const BY_NAME: ReadonlyMap<string, AnyRelation> = /*#__PURE__*/ new Map(
+  /*#__PURE__*/ RELATIONS.map((relation) => [relation.name, relation]),
+);
+
+export const relationNamed = (name: string): AnyRelation | undefined => BY_NAME.get(name);

@@ -18,7 +18,7 @@ export const CHOICES = {
   errors: { says: 'lead errors of the two threads', options: ['independent', 'the same error'] },
   periodic: { says: 'periodic errors of the two threads', options: ['not measured', 'measured'] },
   rubs: { says: 'friction other than in the threads', options: ['nothing', 'the tip', 'a collar'] },
-  kept: { says: 'what stays', options: ['foot A', 'foot B', 'foot C', 'mean height'] },
+  kept: { says: 'what stays', options: ['foot 1', 'foot 2', 'foot 3', 'mean height'] },
   grooves: { says: 'grooves', options: ['to the middle', 'all one way', 'round the middle'] },
   spring: {
     says: 'spring between',
