@@ -486,6 +486,7 @@ const NO_PLOT = [
   'printed-parts',
   'ball-in-socket',
   'foot-on-plane',
+  'part-drawings',
 ];
 
 const PAIRS = [

@@ -245,6 +245,15 @@ export const TASKS: readonly Task[] = [
     is: () => [3, 33],
   },
   {
+    widget: 'part-drawings',
+    page: 'design-sheet.html',
+    asks: 'choose the turned part and read at what scale it stands on the paper',
+    work: (hands) => hands.choose('turned part'),
+    says: /^Turned part: adapter on A4 upright, ([\d.]+) : 1: (\d+) sizes as stated/,
+    // 33 mm and a hexagon of 19.6 over corners: twice their size is 105 mm on 200. Body, two threads along it, hexagon, and two notes.
+    is: () => [2, 6],
+  },
+  {
     widget: 'ladder',
     page: 'parts-that-hold.html',
     asks: 'the piece goes into the next rung: holes print narrower by a step more',

@@ -28,6 +28,7 @@ import { lockErrorFigure } from './lock-error/lock-error.ts';
 import { motionPlot } from './motion-plot/motion-plot.ts';
 import { otherWays } from './other-ways/other-ways.ts';
 import { pairMap } from './pair-map/pair-map.ts';
+import { partDrawings } from './part-drawings/part-drawings.ts';
 import { partFiles } from './part-files/part-files.ts';
 import { playBatchFigure } from './play-batch/play-batch.ts';
 import { practiceRig } from './practice-rig/practice-rig.ts';
@@ -89,4 +90,5 @@ export const LAZY: readonly Figure[] = [
   printedParts,
   ballInSocket,
   footOnPlane,
+  partDrawings,
 ];
