@@ -127,7 +127,7 @@ const volumeOf = ({ facets: { positions } }: Body): number => {
 };
 
 describe.each(Object.entries(ALL))('the bodies of the %s', (_, a) => {
-  const bodies = bodiesOf(a, 60);
+  const bodies = bodiesOf(a);
   it('are the solids of its parts, whole: no triangle that matters is left out', () => {
     const crests = crestsOf(a);
     for (const part of partsOf(a)) {

@@ -2,13 +2,13 @@
  * The solid on its stage: its canvas outlives the pictures drawn under it, and one frame is asked for when something has changed. It is drawn coarsely
  * while it moves slowly, and once finely when it rests.
  */
-import { type Adjuster, standing } from '../../assembly/adjuster/adjuster.ts';
-import { heightOf, type Role, reach } from '../../assembly/adjuster/part.ts';
+import type { Adjuster } from '../../assembly/adjuster/adjuster.ts';
+import { type Role, reach } from '../../assembly/adjuster/part.ts';
 import { springEnds, widestStep } from '../kit/adjuster-extras.ts';
 import { bodiesOf } from './bodies.ts';
 import { coloursOf } from './colours.ts';
 import { BEGIN, between, type Pose, type Posed } from './pose.ts';
-import { type Lit, makeScene, type Scene, type View } from './scene.ts';
+import { type Colours, type Lit, makeScene, type Scene, type View } from './scene.ts';
 import type { State } from './state.ts';
 import { onPicture, PICTURE } from './view.ts';
 
@@ -20,23 +20,19 @@ export interface Live {
   readonly isOnHead: (event: PointerEvent, s: State) => boolean;
 }
 
-/** Asked of a canvas of its own, since one that was asked for a kind of drawing can't have another. */
-export const hasWebgl = (): boolean => {
-  if (window.matchMedia('(forced-colors: active)').matches) return false;
-  return document.createElement('canvas').getContext('webgl2') !== null;
-};
-
 /** Buffer pixels to a picture unit: fine at rest; while it moves, as fine as the machine can. */
 const FINE = 2;
 const COARSEST = 0.75;
-/** A frame that took longer than this, ms, asks for a coarser one. */
+/** Where a frame comes later than this after it was asked for, ms, the next is coarser. */
 const SLOW = 40;
 const RESTS = 160;
 /** How long a step takes to be seen, ms. */
 const PASSES = 500;
 const lessMotion = (): boolean => window.matchMedia('(prefers-reduced-motion: reduce)').matches;
 
-export const liveOn = (stage: HTMLElement, able: boolean, again: () => void): Live => {
+export const liveOn = (stage: HTMLElement, again: () => void): Live => {
+  /** The reader’s own few colours are for lines: there the line drawing stands. */
+  const forced = window.matchMedia('(forced-colors: active)');
   let scene: Scene | undefined;
   let lost = false;
   let shown: { readonly s: State; readonly pose: Posed } | undefined;
@@ -44,42 +40,46 @@ export const liveOn = (stage: HTMLElement, able: boolean, again: () => void): Li
   let frame = 0;
   let rest = 0;
   let sharpness = FINE;
-  let last = 0;
+  let asked = 0;
+  /** Read from the styles once, and again when these change. */
+  let colours: Colours | undefined;
   /** A step is seen to be done, unless the reader wants less motion. */
   let passing: { readonly from: Posed; readonly since: number } | undefined;
   let stepShown: number | undefined;
 
+  const drawn = () => scene !== undefined && !lost && !forced.matches;
   const put = () => {
     const place = stage.querySelector<HTMLElement>('[data-solid]');
     if (!scene || !place) return;
     if (scene.canvas.parentElement !== place) place.prepend(scene.canvas);
-    place.classList.toggle('is-live', !lost);
+    place.classList.toggle('is-live', drawn());
   };
   const paint = (fineness: number) => {
-    if (!scene || !shown || lost) return;
+    if (!scene || !shown || !drawn()) return;
     put();
     const { s, pose } = shown;
     if (made !== s.adjuster) {
       made = s.adjuster;
-      scene.setBodies(bodiesOf(s.adjuster, postHeight(s.adjuster)));
+      scene.setBodies(bodiesOf(s.adjuster));
     }
     const t = passing ? Math.min(1, (performance.now() - passing.since) / PASSES) : 1;
     const now = passing && t < 1 ? between(passing.from, pose, t * t * (3 - 2 * t)) : pose;
     if (t >= 1) passing = undefined;
-    scene.render(viewOf(s, now), coloursOf(scene.canvas), fineness * Math.min(1, window.devicePixelRatio || 1));
+    colours ??= coloursOf(scene.canvas);
+    scene.render(viewOf(s, now), colours, fineness * Math.min(1, window.devicePixelRatio || 1));
   };
   const ask = () => {
     if (!scene) return;
     window.clearTimeout(rest);
-    if (frame === 0)
-      frame = requestAnimationFrame((now) => {
+    if (frame === 0) {
+      asked = performance.now();
+      frame = requestAnimationFrame(() => {
         frame = 0;
-        const took = now - last;
-        last = now;
-        if (took > SLOW && took < 4 * RESTS) sharpness = Math.max(COARSEST, sharpness / 1.4);
+        if (performance.now() - asked > SLOW) sharpness = Math.max(COARSEST, sharpness / 1.4);
         paint(sharpness);
         if (passing) ask();
       });
+    }
     rest = window.setTimeout(() => paint(FINE), RESTS);
   };
   // What belonged to a lost context is of no use to the next: a new canvas is made for it.
@@ -101,10 +101,13 @@ export const liveOn = (stage: HTMLElement, able: boolean, again: () => void): Li
     scene?.canvas.setAttribute('aria-hidden', 'true');
     scene?.size(PICTURE.width, PICTURE.height);
   };
-  if (able) {
-    begin();
-    window.matchMedia('(prefers-color-scheme: dark)').addEventListener('change', ask);
-  }
+  begin();
+  for (const change of [forced, window.matchMedia('(prefers-color-scheme: dark)')])
+    change.addEventListener('change', () => {
+      colours = undefined;
+      put();
+      again();
+    });
   const live: Live = {
     pose: BEGIN,
     show: (s, pose) => {
@@ -115,7 +118,7 @@ export const liveOn = (stage: HTMLElement, able: boolean, again: () => void): Li
       put();
       ask();
     },
-    drawn: () => scene !== undefined && !lost,
+    drawn,
     isOnHead: (event, s) => {
       const place = stage.querySelector('[data-solid]')?.getBoundingClientRect();
       if (!place || !shown) return false;
@@ -131,14 +134,6 @@ export const liveOn = (stage: HTMLElement, able: boolean, again: () => void): Li
   };
   return live;
 };
-
-const postHeight = (a: Adjuster): number =>
-  Math.max(
-    ...[a.anticlockwise.n, a.clockwise.n].map((n) => {
-      const now = standing(a, Math.max(-6, Math.min(6, n)));
-      return now.at.carried + (a.carried ? heightOf(a.carried) : 0);
-    }),
-  );
 
 const NONE: Lit = { side: 0, from: 0, to: 0 };
 

@@ -15,7 +15,7 @@ import { mountPull } from '../kit/pull.ts';
 import { mountSliders, type Slider, sliderHtml, updateSlider } from '../kit/slider.ts';
 import { stepsOf } from './assembling.ts';
 import { labelsHtml, leaders, updateLabels } from './labels.ts';
-import { hasWebgl, type Live, liveOn } from './live.ts';
+import { type Live, liveOn } from './live.ts';
 import { BEGIN, type Posed, posed } from './pose.ts';
 import { type State, stateOf } from './state.ts';
 import { stillOf } from './still.ts';
@@ -184,7 +184,7 @@ export const solidFigure = defineFigure({
       // The hand feels the stop: nothing is written beyond it.
       if (s) context.set('n', standing(s.adjuster, n).n);
     };
-    const live = liveOn(stage, hasWebgl(), again);
+    const live = liveOn(stage, again);
     lives.set(stage, live);
     mountKnob(stage, {
       read: () => read()?.standing.n ?? 0,

@@ -22,6 +22,8 @@ export interface Aim extends Look {
 
 export const PICTURE = { width: 520, height: 520, axis: 215 } as const;
 const MARGIN = 16;
+/** The picture has room for so many turns each way, where the stops let it. */
+export const SEEN_TURNS = 6;
 
 const inRadians = (degrees: number): number => (degrees * Math.PI) / 180;
 
