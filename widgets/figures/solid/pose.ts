@@ -23,6 +23,8 @@ export interface Posed extends Held {
   readonly cut: number;
   /** Of the widest step of the turned part, by which a hand takes hold of it. */
   readonly headRadius: number;
+  /** Whether it stands as it works, nothing apart. */
+  readonly whole: boolean;
 }
 
 export const posed = (state: State, pose: Pose): Posed =>
@@ -40,6 +42,7 @@ const inHand = (a: Adjuster, pose: Pose, step: number): Posed => {
     aim: aimAt(pose, room.bottom, top + a.tip.stands + first.tipLift, Math.max(room.left, room.half)),
     cut: pose.cut,
     headRadius: widestStep(a.turned).r,
+    whole: false,
   };
 };
 
@@ -62,6 +65,7 @@ const whole = ({ adjuster: a, standing: now, locked }: State, pose: Pose): Posed
     at: raised(now.at),
     turns: { base: 0, turned: now.n, carried: locked ? 0 : now.n },
     headRadius: widestStep(a.turned).r,
+    whole: pose.apart === 0,
     tipLift: 0,
     locked,
     marked: true,

@@ -55,21 +55,25 @@ export const onPicture = (aim: Aim, p: Vector): Point => {
 };
 
 /**
- * Heights of labels in a column, each as near to what it names as the ones above and below leave room for; `least` is the distance between two. In
+ * Heights of the middles of labels in a column, each as near to what it names as those above and below leave room for; `sizes` is how high each is. In
  * and out in the same units, in the order given; none leaves `from` to `to` while there is room for all.
  */
-export const spread = (wanted: readonly number[], least: number, from: number, to: number): number[] => {
-  const order = wanted.map((y, i) => ({ y, i })).sort((a, b) => a.y - b.y || a.i - b.i);
+export const spread = (wanted: readonly number[], sizes: readonly number[], from: number, to: number): number[] => {
+  const order = wanted
+    .map((y, i) => ({ y, i, half: (sizes[i] as number) / 2 }))
+    .sort((a, b) => a.y - b.y || a.i - b.i);
   const placed: number[] = [];
   let floor = from;
-  for (const { y } of order) {
-    placed.push(Math.max(y, floor));
-    floor = (placed.at(-1) as number) + least;
+  for (const { y, half } of order) {
+    const middle = Math.max(y, floor + half);
+    placed.push(middle);
+    floor = middle + half;
   }
   let ceiling = to;
   for (let k = placed.length - 1; k >= 0; k--) {
-    placed[k] = Math.min(placed[k] as number, ceiling);
-    ceiling = (placed[k] as number) - least;
+    const { half } = order[k] as { half: number };
+    placed[k] = Math.min(placed[k] as number, ceiling - half);
+    ceiling = (placed[k] as number) - half;
   }
   const heights = wanted.map(() => 0);
   order.forEach(({ i }, k) => {
