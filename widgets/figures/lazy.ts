@@ -26,6 +26,7 @@ import { motionPlot } from './motion-plot/motion-plot.ts';
 import { otherWays } from './other-ways/other-ways.ts';
 import { pairMap } from './pair-map/pair-map.ts';
 import { partFiles } from './part-files/part-files.ts';
+import { plateOnFeet } from './plate-on-feet/plate-on-feet.ts';
 import { playBatchFigure } from './play-batch/play-batch.ts';
 import { practiceRig } from './practice-rig/practice-rig.ts';
 import { printedSpring } from './printed-spring/printed-spring.ts';
@@ -58,6 +59,7 @@ export const LAZY: readonly Figure[] = [
   reversalLoop,
   playBatchFigure,
   levellingPlate,
+  plateOnFeet,
   veeCoupling,
   forceChainFigure,
   springDays,

@@ -8,11 +8,11 @@ import type { Role } from '../../assembly/adjuster/part.ts';
 import { escapeText } from '../../input/escape.ts';
 import { show, type UnitView } from '../../input/format.ts';
 import { postOf, widestStep } from '../kit/adjuster-extras.ts';
+import { directionsOf, onPicture, PICTURE, spread } from '../kit/solid/view.ts';
 import { arrowheads, hatchings, type Point, polyline, px } from '../kit/svg.ts';
 import { LENS, type Lens, lensesOf, lensHtml, spotOf } from './lens.ts';
 import type { Posed } from './pose.ts';
 import type { State } from './state.ts';
-import { directionsOf, onPicture, PICTURE, spread } from './view.ts';
 
 export interface PartWords {
   readonly role: Role;
@@ -56,7 +56,10 @@ const columnOf = (s: State, pose: Posed): Column => {
   return {
     parts: parts.map(({ role }, i) => ({ role, dot: dots[i] as Point, y: heights[i] as number })),
     // Its two lines stand under it.
-    lenses: lenses.map((lens, i) => ({ lens, y: (heights[parts.length + i] as number) - (LENS_HIGH - LENS.width) / 2 })),
+    lenses: lenses.map((lens, i) => ({
+      lens,
+      y: (heights[parts.length + i] as number) - (LENS_HIGH - LENS.width) / 2,
+    })),
   };
 };
 
@@ -94,9 +97,7 @@ const torqueHtml = (s: State, pose: Posed, view: UnitView): string => {
   const [x, height] = [post?.x ?? 0, pose.at.carried + (arm ? (arm.low + arm.high) / 2 : 0)];
   const push =
     post && arm
-      ? arrow(
-          [14, 2].map((k) => onPicture(pose.aim, [x - 1.6 * post.half, -way * k * post.half, height])),
-        )
+      ? arrow([14, 2].map((k) => onPicture(pose.aim, [x - 1.6 * post.half, -way * k * post.half, height])))
       : '';
   const torque = show(Math.abs(handed), { shown: 'N·mm', digits: 2 }, view);
   return `${arrow(round)}${push}<text class="clear" x="4" y="0" dy="1.1em">${WORDS.torque.by(a.lock.kind)}</text><text class="clear" x="4" y="0" dy="2.3em">${torque}</text>`;

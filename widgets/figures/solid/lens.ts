@@ -8,10 +8,10 @@ import type { Role } from '../../assembly/adjuster/part.ts';
 import { ridgeEdge } from '../../assembly/adjuster/surface.ts';
 import { diameters, type FlankName, mm } from '../../engine/index.ts';
 import { numeral, show, type UnitView } from '../../input/format.ts';
+import { onPicture, PICTURE } from '../kit/solid/view.ts';
 import { type Point, polygon, polyline, px } from '../kit/svg.ts';
 import type { Posed } from './pose.ts';
 import type { State } from './state.ts';
-import { onPicture, PICTURE } from './view.ts';
 
 export type Joint = 'A' | 'C';
 
@@ -54,15 +54,12 @@ export const lensPaths = ({ thread, joint }: Fitted, play: number, flank: FlankN
   const side = flank === undefined ? 0 : (flank === 'pressed' ? -1 : 1) * (upperIsScrew ? 1 : -1);
   const [inner, outer] = [d1 / 2 + clearance / 4, thread.d / 2 - clearance / 4];
   const flankLine = (k: number): readonly [Point, Point] => {
-    const at = (r: number): Point =>
-      place([r, screwAt + k * thread.P + side * (thread.P / 16 + (outer - r) * TAN30)]);
+    const at = (r: number): Point => place([r, screwAt + k * thread.P + side * (thread.P / 16 + (outer - r) * TAN30)]);
     return [at(inner), at(outer)];
   };
   const marks = ([a, b]: readonly [Point, Point]): string =>
     polyline([a, b]) +
-    [0.2, 0.5, 0.8]
-      .map((t) => `M${px(a[0] + (b[0] - a[0]) * t)} ${px(a[1] + (b[1] - a[1]) * t - 6)}v12`)
-      .join('');
+    [0.2, 0.5, 0.8].map((t) => `M${px(a[0] + (b[0] - a[0]) * t)} ${px(a[1] + (b[1] - a[1]) * t - 6)}v12`).join('');
   return {
     screw: closed(edge(-clearance / 2, screwAt), -far),
     nut: closed(edge(clearance / 2, nutAt), far),

@@ -2,9 +2,9 @@
 import { type Adjuster, standing } from '../../assembly/adjuster/adjuster.ts';
 import { heightOf, type Role } from '../../assembly/adjuster/part.ts';
 import { extentsOf, widestStep } from '../kit/adjuster-extras.ts';
+import { type Aim, aimAt, type Look, SEEN_TURNS } from '../kit/solid/view.ts';
 import { CLEAR, type Held, heldAfter, stepsOf } from './assembling.ts';
 import type { State } from './state.ts';
-import { type Aim, aimAt, type Look, SEEN_TURNS } from './view.ts';
 
 export interface Pose extends Look {
   /** Opening of the cut, degrees. */

@@ -13,13 +13,13 @@ import { defineFigure } from '../kit/figure.ts';
 import { knobSvg, mountKnob, updateKnob } from '../kit/knob.ts';
 import { mountPull } from '../kit/pull.ts';
 import { mountSliders, type Slider, sliderHtml, updateSlider } from '../kit/slider.ts';
+import { stillOf } from '../kit/solid/still.ts';
+import { PICTURE } from '../kit/solid/view.ts';
 import { stepsOf } from './assembling.ts';
 import { labelsHtml, overlayHtml, updateLabels } from './labels.ts';
 import { type Live, liveOn } from './live.ts';
 import { BEGIN, type Posed, posed } from './pose.ts';
 import { type State, stateOf } from './state.ts';
-import { stillOf } from './still.ts';
-import { PICTURE } from './view.ts';
 
 type Way = 'round' | 'above' | 'cut' | 'apart';
 const SLIDERS: readonly Slider<Way>[] = [
@@ -158,6 +158,15 @@ export const solidFigure = defineFigure({
   texts: ['adjuster'],
   chief: ['n', 'lock', 'lens'],
   groups: { parts: ['adjuster'], load: ['F', 'mu'] },
+  // Friction counts where a lock takes a torque, and a lock where something is carried.
+  idle: (numbers) => {
+    const s = stateOf(numbers);
+    if (!s.ok) return [];
+    return [
+      ...(s.value.adjuster.carried ? [] : (['lock'] as const)),
+      ...(s.value.handed === undefined ? (['mu'] as const) : []),
+    ];
+  },
   state: stateOf,
   draw,
   caption,

@@ -5,12 +5,12 @@
  * Parts on one axis that are seen from above hide each other from the bottom up, so each step is painted over those below it. What is inside
  * another part is not painted.
  */
-import { type Adjuster, partsOf, type Standing } from '../../assembly/adjuster/adjuster.ts';
-import { heightOf, type Role, reach, type Step } from '../../assembly/adjuster/part.ts';
-import { crestOf, crestsOf } from '../../assembly/adjuster/surface.ts';
-import type { Thread } from '../../engine/index.ts';
-import { tipOf } from '../kit/adjuster-extras.ts';
-import { type Point, polygon, polyline } from '../kit/svg.ts';
+import { type Adjuster, partsOf, type Standing } from '../../../assembly/adjuster/adjuster.ts';
+import { heightOf, type Role, reach, type Step } from '../../../assembly/adjuster/part.ts';
+import { crestOf, crestsOf } from '../../../assembly/adjuster/surface.ts';
+import type { Thread } from '../../../engine/index.ts';
+import { tipOf } from '../adjuster-extras.ts';
+import { type Point, polygon, polyline } from '../svg.ts';
 import { type Aim, directionsOf, dot, onPicture, type Vector } from './view.ts';
 
 export interface StillPiece {
@@ -189,7 +189,7 @@ const crestsSeen = ({ from, to, crest, step }: Piece, thread: Thread, angle: num
 };
 
 /** The outline round points, anticlockwise on the picture. */
-const hull = (points: readonly Point[]): Point[] => {
+export const hull = (points: readonly Point[]): Point[] => {
   const sorted = [...points].sort((p, q) => p[0] - q[0] || p[1] - q[1]);
   const half = (list: readonly Point[]): Point[] => {
     const line: Point[] = [];

@@ -2,22 +2,24 @@
  * The bodies of the solid: the three parts, the tip, and what locks and preloads them, each a closed net of its own, made once
  * an adjuster. Each moves with one part, and each has for every corner what the picture needs: normal, thread, place.
  */
-import { type Adjuster, partsOf, standing } from '../../assembly/adjuster/adjuster.ts';
-import { heightOf, type Part, type Role, type ThreadEnd } from '../../assembly/adjuster/part.ts';
-import { type Mesh, meshAround, meshOf } from '../../assembly/adjuster/solid.ts';
-import { crestsOf, type Point, type Skin } from '../../assembly/adjuster/surface.ts';
-import { diameters } from '../../engine/index.ts';
-import { postOf, springEnds, springRadius, tipOf } from '../kit/adjuster-extras.ts';
+import { type Adjuster, partsOf, standing } from '../../../assembly/adjuster/adjuster.ts';
+import { heightOf, type Part, type Role, type ThreadEnd } from '../../../assembly/adjuster/part.ts';
+import { type Mesh, meshAround, meshOf } from '../../../assembly/adjuster/solid.ts';
+import { crestsOf, type Point, type Skin } from '../../../assembly/adjuster/surface.ts';
+import { diameters } from '../../../engine/index.ts';
+import { postOf, springEnds, springRadius, tipOf } from '../adjuster-extras.ts';
 import { type Faceted, facetsOf } from './facets.ts';
 import { SEEN_TURNS } from './view.ts';
 
 export interface Body {
-  readonly name: Role | 'tip' | 'post' | 'arm' | 'spring';
+  readonly name: Role | 'tip' | 'post' | 'arm' | 'spring' | 'plate';
   /** The part it is moved with, and coloured as. */
   readonly with: Role;
   /** Whether the cut goes through it: a solid screw is shown whole. */
   readonly cut: boolean;
   readonly facets: Faceted;
+  /** Which adjuster it is of, where there are several. */
+  readonly copy?: number;
 }
 
 /** Threads of a part by the letter of their joint, as the picture lights their flanks. */
@@ -50,9 +52,11 @@ const moved = ({ positions, triangles }: Mesh, x: number, y: number): Mesh => ({
   positions: positions.map((p, i) => p + (i % 3 === 0 ? x : i % 3 === 1 ? y : 0)),
 });
 
-const box = (x0: number, x1: number, half: number, z0: number, z1: number): Mesh => {
+/** Between two values each way. */
+type Span = readonly [from: number, to: number];
+const box = (x: Span, y: Span, z: Span): Mesh => {
   const positions = new Float64Array(24);
-  for (let i = 0; i < 8; i++) positions.set([i & 1 ? x1 : x0, i & 2 ? half : -half, i & 4 ? z1 : z0], 3 * i);
+  for (let i = 0; i < 8; i++) positions.set([x[i & 1], y[(i >> 1) & 1], z[i >> 2]] as number[], 3 * i);
   const sides = [
     [0, 2, 3, 1],
     [4, 5, 7, 6],
@@ -89,7 +93,7 @@ const guideBodies = (a: Adjuster): Body[] => {
             name: 'arm',
             with: 'carried',
             cut: false,
-            facets: plain(box(arm.from, 0.85 * arm.to, 1.9 * half, arm.low + 0.02, arm.high)),
+            facets: plain(box([arm.from, 0.85 * arm.to], [-1.9 * half, 1.9 * half], [arm.low + 0.02, arm.high])),
           } satisfies Body,
         ]
       : []),
@@ -165,14 +169,22 @@ const springBodies = (a: Adjuster): Body[] => {
 /** More are drawn by nobody, and each is a call to the picture. */
 const MOST_SPRINGS = 8;
 
-export const bodiesOf = (a: Adjuster): readonly Body[] => {
+export const plateBody = (x: Span, y: Span, thick: number): Body => ({
+  name: 'plate',
+  with: 'base',
+  cut: false,
+  facets: plain(box(x, y, [0, thick])),
+});
+
+/** `around`: how many half planes a part is made of; a multiple of 24. */
+export const bodiesOf = (a: Adjuster, around?: number): readonly Body[] => {
   const crests = crestsOf(a);
   const parts = partsOf(a).map(
     (part): Body => ({
       name: part.role,
       with: part.role,
       cut: part.bores.length > 0,
-      facets: facetsOfPart(part, meshOf(part, { crests: crests[part.role] })),
+      facets: facetsOfPart(part, meshOf(part, { crests: crests[part.role] }, around)),
     }),
   );
   const top = a.carried ?? a.turned;
