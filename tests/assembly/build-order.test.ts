@@ -62,6 +62,26 @@ describe('the order of work', () => {
     expect(M10?.limits).toMatchObject({ screw: { min: 8.862, max: 8.994 }, nut: { min: 9.026, max: 9.206 } });
   });
 
+  it('tells the play of the pieces as they are: measured diameters and coats, not the classes alone', () => {
+    const play = (rows: readonly string[]) => only(order(rows), 'reverse')[0]?.play;
+    const block = (nut: string, screw: string, coat = '') => [
+      `base = tapped block ${nut}, 20 mm`,
+      `turned = screw ${screw} 20 mm, head 6 mm${coat}`,
+      'tip = flat',
+    ];
+    // Half of the square root of a third of the clearance, each flank: 0.1 mm of it is 0.0577 mm of play.
+    expect(play(block('M10x1.5 D2 9.1', 'M10x1.5 d2 9.0'))).toBeCloseTo(0.1 / Math.sqrt(3), 6);
+    const [bare, coated] = [
+      play(block('M10x1.5-6H', 'M10x1.5-6g')),
+      play(block('M10x1.5-6H', 'M10x1.5-6g', ', coat 5 µm')),
+    ];
+    // ISO 965-1: 32 µm of clearance at least; 5 µm of coat take 20 µm of it.
+    expect(bare).toBeCloseTo(0.032 / Math.sqrt(3), 6);
+    expect(coated).toBeCloseTo(0.012 / Math.sqrt(3), 6);
+    const gauge = only(order(block('M10x1.5-6H', 'M10x1.5-6g', ', coat 5 µm')), 'gauge')[0];
+    expect(gauge?.limits?.screw.max).toBeCloseTo(8.994 + 0.02, 6);
+  });
+
   it('lets a reading pass by lead errors, hand and indicator at their worst, and no farther', () => {
     const [clockwise] = only(steps, 'turn');
     // 1.667 turns to the stop: one whole turn, −87.5 µm; leads of 1.5875 and 1.5 mm at 0.1 % are 3.0875 µm a turn.

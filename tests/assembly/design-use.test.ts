@@ -26,9 +26,10 @@ const PAGES = CHAPTERS.map(({ file, text }) => {
   });
   return { file: file.replace('chapters/', ''), sets: press(text, file).model.sets, figures };
 });
-const pageOf = (start: string) => {
-  const page = PAGES.find(({ file }) => file.startsWith(start));
-  if (!page) throw new Error(`no chapter ${start}`);
+/** A chapter by the name of its file, with its number or without. */
+const pageOf = (name: string) => {
+  const page = PAGES.find(({ file }) => file === name || file.replace(/^\d+-|\.md$/g, '') === name);
+  if (!page) throw new Error(`no chapter ${name}`);
   return page;
 };
 const open = (sets: readonly NumberSet[]): Store => createStore(sets, () => undefined, 'metric');
@@ -194,7 +195,9 @@ describe('one symbol', () => {
   };
 
   it('has one meaning in all chapters, for every number that the design sheet has', () => {
-    const sheet = new Set(pageOf('14').sets.flatMap((set) => set.inputs.map((input) => input.name as string)));
+    const sheet = new Set(
+      pageOf('design-sheet').sets.flatMap((set) => set.inputs.map((input) => input.name as string)),
+    );
     for (const name of ['k', 's_h', 'n_w']) sheet.add(name);
     const seen = new Set<string>();
     for (const { file, sets } of PAGES)
@@ -245,7 +248,7 @@ const STOCK: readonly {
 for (const { name, set, typed, net, steps } of STOCK)
   describe(`the ${name}, kept on the sheet and used in every chapter`, () => {
     const kept = (): { numbers: Readonly<Record<string, string>>; table: string[][] } => {
-      const { sets } = pageOf('14');
+      const { sets } = pageOf('design-sheet');
       const sheet = open(sets);
       for (const [field, text] of Object.entries(typed)) {
         sheet.type(set, field, text);
@@ -319,37 +322,43 @@ for (const { name, set, typed, net, steps } of STOCK)
     it('moves by the step of the sheet in the chapters on flats, effort and warmth', () => {
       const step = micrometres(line('per '.concat(steps === 6 ? 'flat' : steps === 12 ? 'point' : 'division')));
       expect(step).toBeCloseTo(net / steps, 2);
-      expect(told('03', 'divided-turn').says).toMatch(
+      expect(told('per-flat', 'divided-turn').says).toMatch(
         new RegExp(`of ${steps} is ${step.toPrecision(4)} µm|of ${steps} is `),
       );
-      expect(micrometres(/of \d+ is ([\d.]+ .m)/.exec(told('03', 'divided-turn').says)?.[1])).toBeCloseTo(step, 2);
-      withinDigit(/Compared with one \w+ of ([\d.]+ .m)/.exec(told('10', 'drift-bars').says)?.[1], step);
+      expect(micrometres(/of \d+ is ([\d.]+ .m)/.exec(told('per-flat', 'divided-turn').says)?.[1])).toBeCloseTo(
+        step,
+        2,
+      );
+      withinDigit(
+        /Compared with one \w+ of ([\d.]+ .m)/.exec(told('contact-heat-creep', 'drift-bars').says)?.[1],
+        step,
+      );
     });
 
     it('has the stroke of the sheet where lengths of thread are eaten', () => {
-      const { says } = told('03', 'thread-eaten');
+      const { says } = told('per-flat', 'thread-eaten');
       withinDigit(/turns and ([\d.]+ .m) of stroke/.exec(says)?.[1], micrometres(line('stroke')));
     });
 
     it('is looked for on the map by its own step: so many times the step wanted in a turn', () => {
       const { numbers } = kept();
-      const store = used(numbers, '04');
+      const store = used(numbers, 'finding-a-pair');
       const { values } = store.numbers('search');
       expect(values.k).toBe(steps);
       const wanted = micrometres(numbers.s_w) * steps;
-      const { says } = told('04', 'pair-map');
+      const { says } = told('finding-a-pair', 'pair-map');
       const said = /of ([\d.]+ .m) a turn/.exec(says)?.[1];
       if (said !== undefined) expect(micrometres(said)).toBeCloseTo(wanted, 1);
     });
 
     it('loses as many steps on reversal in the batch as turns times its steps', () => {
-      const { store, set: id } = told('06', 'play-batch');
+      const { store, set: id } = told('measured-parts', 'play-batch');
       expect(store.numbers(id).values.k).toBe(steps);
     });
 
     it('is ordered under the plate in its own steps: so much to move is so many of them', () => {
-      const { rows } = told('12', 'levelling-plate');
-      const b = rows.find((row) => row[1] === 'foot B');
+      const { rows } = told('three-feet', 'levelling-plate');
+      const b = rows.find((row) => row[1] === 'foot 2');
       const [correction, count] = [micrometres(b?.[3]), Number(b?.[7]?.replace('−', '-').replace('+', ''))];
       expect(count).toBeCloseTo(
         (correction / net) * steps * Math.sign(micrometres(line('per turn'))),
@@ -358,7 +367,7 @@ for (const { name, set, typed, net, steps } of STOCK)
     });
 
     it('does not make other readings of the chapter’s own: 88.7 µm a turn at six flats', () => {
-      const { says } = told('13', 'calibration');
+      const { says } = told('calibrate', 'calibration');
       expect(says).toMatch(/net lead of 88\.\d+/);
     });
 

@@ -14,9 +14,14 @@ import { fileName } from '../../widgets/assembly/files/file-name.ts';
 import { dxfOf, type Outline, svgOf } from '../../widgets/assembly/files/outline-files.ts';
 import { stlOf } from '../../widgets/assembly/files/stl.ts';
 import { modelXml, threeMfOf } from '../../widgets/assembly/files/three-mf.ts';
+import { clipPlate } from '../../widgets/assembly/print/clip-plate.ts';
+import { ladderOf, stripCoupon } from '../../widgets/assembly/print/coupons.ts';
+import { type Plate, plateMesh, plateOutlines } from '../../widgets/assembly/print/plate.ts';
+import { ringPlate } from '../../widgets/assembly/print/ring-plate.ts';
+import { capPart, postPart } from '../../widgets/assembly/print/turned-prints.ts';
 import { meanderOutline, meanderSolid } from '../../widgets/assembly/spring/spring-solid.ts';
-import type { MeanderDesign } from '../../widgets/engine/index.ts';
-import { valueIn } from '../support/results.ts';
+import type { MeanderDesign, OvalDesign } from '../../widgets/engine/index.ts';
+import { reasonIn, valueIn } from '../support/results.ts';
 
 const SPRING: MeanderDesign = {
   shape: 'meander',
@@ -37,9 +42,46 @@ const adjuster = valueIn(
     'base = coupling nut 3/8-16 UNC, 28.575 mm | turned = adapter 3/8-16 UNC external 15 mm, M10x1.5 internal 15 mm blind, body 18 mm, hexagon 17 mm | carried = socket screw M10x1.5, thread 20 mm, head 10 mm',
   ),
 );
+const PRINTER = { holes: 0.2, outsides: 0.1, line: 0.45 };
+const CLIP = {
+  flats: 12.9,
+  clearance: -0.1,
+  arm: { length: 15, thickness: 2 },
+  lip: { reach: 0.5, lean: Math.PI / 6 },
+  height: 6,
+  radius: 18,
+  strip: { thickness: 1.2, height: 8 },
+};
+const OVAL: OvalDesign = {
+  shape: 'ring',
+  cells: 3,
+  R: 6,
+  h: 0,
+  t: 1,
+  lines: 2,
+  k: 1,
+  strain: 0.001,
+  free: 21,
+  width: 13,
+};
+const cap = valueIn(capPart({ flats: 12.9, clearance: -0.1, outside: 24, depth: 6 }, PRINTER));
+const post = valueIn(postPart({ hole: 6, clearance: 0.2, length: 30, screw: 3 }, PRINTER));
+const noThread = { crests: { below: 0, above: 0 } };
+const PLATES: readonly (readonly [string, Plate])[] = [
+  ['ladder', ladderOf(13, 0.05).plate],
+  ['strip coupon', stripCoupon(60, 2, 10)],
+  ['clip', valueIn(clipPlate(CLIP, PRINTER))],
+  ['rings', ringPlate(OVAL, 6)],
+  ['one ring', ringPlate({ ...OVAL, cells: 1 }, 6)],
+  ['ovals', ringPlate({ ...OVAL, shape: 'oval', h: 4 }, 6)],
+  ['ovals with a short straight', ringPlate({ ...OVAL, shape: 'oval', h: 0.3 }, 6)],
+];
 const MESHES: readonly (readonly [string, Mesh])[] = [
   ['meander', meanderSolid(SPRING, HEIGHT)],
   ['meander of many waves', meanderSolid({ ...SPRING, m: 12, p: 2.4, stub: 1.2 }, 8)],
+  ...PLATES.map(([name, plate]) => [name, plateMesh(plate)] as const),
+  ['cap', meshOf(cap, noThread)],
+  ['post', meshOf(post, noThread)],
   ...partsOf(adjuster).map((part) => [part.role, meshOf(part, { crests: crestsOf(adjuster)[part.role] })] as const),
 ];
 
@@ -141,6 +183,67 @@ describe.each(MESHES)('the net of %s', (_, mesh) => {
       const volume = Number(/Volume\s*:\s*([\d.]+)/.exec(stdout)?.[1]);
       expect(volume / meshVolume(mesh)).toBeCloseTo(1, 3);
     });
+  });
+});
+
+describe.each(PLATES)('the plate of %s', (_, plate) => {
+  it('fills its outline less its holes, which lie inside it and do not cross', () => {
+    const rings = plateOutlines(plate, 'x').map(({ points }) => points);
+    const [outer, ...holes] = rings.map((points) => Math.abs(area(points))) as [number, ...number[]];
+    const filled = outer - holes.reduce((sum, a) => sum + a, 0);
+    expect(meshVolume(plateMesh(plate))).toBeCloseTo(filled * plate.height, 6);
+    // No two sides of the outline or of a hole cross: a crossed outline has no inside to fill.
+    const sides = rings.flatMap((ring) => ring.map((p, i) => [p, ring[(i + 1) % ring.length]] as const));
+    type P = readonly [number, number];
+    const turn = (a: P, b: P, c: P) => (b[0] - a[0]) * (c[1] - a[1]) - (b[1] - a[1]) * (c[0] - a[0]);
+    const crossing = sides.filter(([a, b], i) =>
+      sides.some(
+        ([c, d], j) =>
+          j > i &&
+          turn(a, b as P, c) * turn(a, b as P, d as P) < -1e-9 &&
+          turn(c, d as P, a) * turn(c, d as P, b as P) < -1e-9,
+      ),
+    );
+    expect(crossing).toEqual([]);
+  });
+});
+
+describe('printed parts with the offsets of a printer', () => {
+  const at = (printer: typeof PRINTER) => valueIn(clipPlate(CLIP, printer)).outline;
+  it('a clip is drawn wider inside by the offset of holes and thinner in its arms by that of outsides', () => {
+    const none = { ...PRINTER, holes: 0, outsides: 0 };
+    // Beside the flats, the inside of the upper arm is the lowest point above the axis that is not on a lip or the back.
+    const inside = (printer: typeof PRINTER) =>
+      Math.min(
+        ...at(printer)
+          .filter(([x, y]) => y > 0 && x > 3.6 && x < 3.8)
+          .map(([, y]) => y),
+      );
+    expect(inside(none)).toBeCloseTo((12.9 - 0.1) / 2, 9);
+    expect(inside(PRINTER) - inside(none)).toBeCloseTo(0.1, 9);
+  });
+  it('a cap and a post come out as asked once the printer has done its worst', () => {
+    expect(2 * (cap.bores[0]?.r ?? 0) - PRINTER.holes).toBeCloseTo(12.8, 12);
+    expect(2 * (cap.outer[0]?.r ?? 0) + PRINTER.outsides).toBeCloseTo(24, 12);
+    expect(2 * (post.outer[1]?.r ?? 0) + PRINTER.outsides).toBeCloseTo(5.8, 12);
+  });
+  it('refuses what would not come out, and says what would', () => {
+    expect(reasonIn(clipPlate({ ...CLIP, arm: { length: 9, thickness: 2 } }, PRINTER))).toContain('or longer');
+    expect(reasonIn(clipPlate({ ...CLIP, radius: 10 }, PRINTER))).toContain('out or more');
+    expect(reasonIn(clipPlate({ ...CLIP, arm: { length: 15, thickness: 0.3 } }, PRINTER))).toContain('thinner than');
+    expect(reasonIn(capPart({ flats: 12.9, clearance: 0, outside: 15, depth: 6 }, PRINTER))).toContain('thinner than');
+    expect(reasonIn(postPart({ hole: 3, clearance: 0.2, length: 9, screw: 2.5 }, PRINTER))).toContain('thinner than');
+  });
+  it('a ladder holds rungs a step apart, and walls between them that print', () => {
+    const { rungs, plate, across } = ladderOf(13, 0.05);
+    expect(rungs.map((r) => r.width)[7]).toBeCloseTo(13.35, 12);
+    for (const [i, { at, width }] of rungs.entries()) {
+      const next = rungs[i + 1];
+      if (next) expect(next.at[0] - at[0] - (width + next.width) / Math.sqrt(3)).toBeGreaterThan(1.5);
+      expect((across - width) / 2).toBeGreaterThan(1.5);
+    }
+    expect(Number.isInteger(across)).toBe(true);
+    expect(plate.holes.length).toBe(rungs.length);
   });
 });
 

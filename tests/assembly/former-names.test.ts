@@ -34,6 +34,16 @@ describe('an old link', () => {
   });
 });
 
+describe('an old link to a plate', () => {
+  const plate = [
+    { id: 'plate', inputs: [{ kind: 'choice', name: 'kept', label: 'stays', start: 'mean height' } as const] },
+  ];
+  it('names the foot that stays by its letter, which is its number now', () => {
+    expect(openStore(plate, 'plate.kept=foot+B').field('plate', 'kept')?.value).toBe('foot 2');
+    expect(openStore(plate, 'plate.kept=foot+3').field('plate', 'kept')?.value).toBe('foot 3');
+  });
+});
+
 describe('an old design', () => {
   it('is read with the names and signs of today', () => {
     const file = JSON.stringify({

@@ -15,7 +15,7 @@ const { visit } = useBrowser();
 /** Whatever is dragged: it tells so to assistive technology, or by the mouse’s pointer. */
 const CONTROLS = '[role=slider], [data-plane], [data-wish]';
 /** A knob, a curve and a map, which every run tries; a deep run tries all pages. */
-const KINDS = ['two-screws.html', 'effort-and-feel.html', 'finding-a-pair.html'];
+const KINDS = ['two-screws.html', 'how-much-friction.html', 'finding-a-pair.html'];
 /** So many there are, so that none is overlooked. */
 const AT_LEAST = 20;
 
@@ -77,7 +77,7 @@ describe('a swipe down the page', () => {
   // The drawing and the finger race each other, which a busy machine decides by chance.
   it('stops no drawing that moves by itself', inDeep, async (context) => {
     needs(context, 'protocol');
-    const { page } = await visit('play-and-flanks.html', { ...PHONE, reducedMotion: 'no-preference' });
+    const { page } = await visit('turns-lost.html', { ...PHONE, reducedMotion: 'no-preference' });
     const place = await shown(figure(page, 'reversal-loop'));
     const knob = place.locator('[data-knob]');
     const from = await middle(knob);
@@ -105,7 +105,9 @@ describe('a finger', () => {
     const found = place.locator(control).first();
     const finger = await fingerOn(page);
     const at = await middle(found);
-    const top = await page.evaluate(() => scrollY);
+    const stage = place.locator('[data-stage]').first();
+    const height = () => stage.evaluate((e) => e.getBoundingClientRect().top);
+    const top = await height();
     return {
       page,
       finger,
@@ -115,13 +117,13 @@ describe('a finger', () => {
         const told = found.locator('xpath=descendant-or-self::*[@role="slider"]');
         return Number(await told.first().getAttribute('aria-valuenow'));
       },
-      /** How far the page went. */
-      scrolled: async () => (await page.evaluate(() => scrollY)) - top,
+      /** How far the picture went under the finger; the page itself may scroll, to hold it there when lines above come or go. */
+      scrolled: async () => top - (await height()),
     };
   };
 
   for (const [address, widget, control] of some(2, [
-    ['effort-and-feel.html', 'friction-curve', '[data-plane]'],
+    ['how-much-friction.html', 'friction-curve', '[data-plane]'],
     ['lead-error.html', 'lead-error', '[data-slider=eps_A]'],
     ['preload-and-lock.html', 'force-chain', '[data-slider]'],
     ['play-and-flanks.html', 'flanks-under-load', '[data-push]'],

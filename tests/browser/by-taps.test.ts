@@ -27,7 +27,7 @@ it('moves every mark of the plan of a plate by tapping it and then where it is t
     expect.soft(await mark.getAttribute('aria-valuetext'), 'a tap alone moves nothing').toBe(before);
     const box = await plan.boundingBox();
     if (!box) throw new Error('no plan');
-    await page.mouse.move(box.x + box.width * 0.62, box.y + box.height * (0.35 + 0.03 * i));
+    await page.mouse.move(box.x + box.width * 0.42, box.y + box.height * (0.5 + 0.02 * i));
     await page.mouse.down();
     await page.mouse.up();
     await settled(page);
@@ -43,7 +43,7 @@ it('moves every mark of the plan of a plate by tapping it and then where it is t
 it('leaves a mark of the plan that is tapped twice where it is', async () => {
   const { page } = await visit('three-feet.html');
   const place = await shown(figure(page, 'levelling-plate'));
-  const foot = place.locator('[data-handle="foot-B"]');
+  const foot = place.locator('[data-handle="foot-2"]');
   const before = await foot.getAttribute('aria-valuetext');
   await foot.locator('[data-mark]').click();
   await foot.locator('[data-mark]').click();

@@ -182,7 +182,7 @@ describe('a design kept on the sheet', () => {
     // A hexagon: six steps in a turn wherever they are asked for, not the fifty divisions of the knob it has not.
     expect(await sentenceOn('per-flat.html', 'divided-turn')).toContain('one flat of 6 is 14.58');
     expect(await sentenceOn('finding-a-pair.html', 'pair-map')).toMatch(/of 90\.0+ µm a turn/);
-    expect(await sentenceOn('three-feet.html', 'levelling-plate')).toContain('B: 8 flats clockwise');
+    expect(await sentenceOn('three-feet.html', 'levelling-plate')).toContain('foot 2: 8 flats clockwise');
     expect(await sentenceOn('calibrate.html', 'calibration')).toMatch(
       /^\d+ readings give a net lead of 88\.\d+.*, which agrees with the nominal 87\.50/,
     );
@@ -230,9 +230,9 @@ describe('the design sheet', () => {
   it('follows its fields, names the check that fails, and keeps the last good sheet where a field is wrong', async () => {
     const { page } = await visit('design-sheet.html');
     const sheet = await shown(figure(page, 'design-sheet'));
-    expect(await words(sheet.locator('.sheet-verdict'))).toBe('12 of 12 judged passed; 16 not judged.');
+    expect(await words(sheet.locator('.sheet-verdict'))).toBe('14 of 14 judged passed; 15 not judged.');
     await type(fieldIn(sheet, /wanted step/i), '10 um');
-    expect(await words(sheet.locator('.sheet-verdict'))).toBe('11 of 12 judged passed; 16 not judged.');
+    expect(await words(sheet.locator('.sheet-verdict'))).toBe('13 of 14 judged passed; 15 not judged.');
     expect(await words(sheet.locator('.checks .failed'))).toContain(
       'One flat moves 14.58 µm; 10.00 µm or less was wanted.',
     );

@@ -1,4 +1,4 @@
-/** The chapter on fit in a browser: limits follow the class typed, the hexagon stops where the threads do, and the page reads without script. */
+/** The chapters on classes, fit and stroke in a browser: limits follow the class typed, the hexagon stops where the threads do, and the pages read without script. */
 import { describe, expect, it } from 'vitest';
 import { inDeep } from '../support/deep.ts';
 import {
@@ -15,12 +15,14 @@ import {
   words,
 } from '../support/page.ts';
 
-const PAGE = 'does-it-fit.html';
+const CLASSES = 'what-a-class-allows.html';
+const FIT = 'does-it-fit.html';
+const STROKE = 'how-far-it-goes.html';
 const { visit } = useBrowser();
 
 describe('limits of size', () => {
   it('follow the thread and the classes typed, in the units of the page', async () => {
-    const { page } = await visit(PAGE);
+    const { page } = await visit(CLASSES);
     const place = await shown(figure(page, 'thread-limits'));
     const field = fieldIn(place, /^Thread and fit/);
     expect(await sentence(place)).toContain('32 µm to 344 µm of clearance');
@@ -36,7 +38,7 @@ describe('limits of size', () => {
   });
 
   it('keep the last good picture and give one sentence for a class that does not exist, then recover', async () => {
-    const { page } = await visit(PAGE);
+    const { page } = await visit(CLASSES);
     const place = await shown(figure(page, 'thread-limits'));
     const field = fieldIn(place, /^Thread and fit/);
     await type(field, '8-36 UNF-1A');
@@ -53,8 +55,8 @@ describe('limits of size', () => {
 
 describe('the section with the reader’s lengths', () => {
   it('stops the hexagon where a thread does: keys turn it to the stop and no farther', async () => {
-    const { page } = await visit(PAGE);
-    const place = await shown(figure(page, 'fit-section', 1));
+    const { page } = await visit(STROKE);
+    const place = await shown(figure(page, 'fit-section'));
     const knob = place.getByRole('slider');
     await knob.focus();
     for (let i = 0; i < 6; i++) {
@@ -71,23 +73,23 @@ describe('the section with the reader’s lengths', () => {
   });
 
   it('says that turns typed beyond the stop are not to be had', async () => {
-    const { page } = await visit(PAGE);
-    const place = await shown(figure(page, 'fit-section', 1));
+    const { page } = await visit(STROKE);
+    const place = await shown(figure(page, 'fit-section'));
     await type(fieldIn(place, /^Turns/), '9');
     expect(await sentence(place)).toMatch(/^It does not go to 9 turns: thread C has only its least engagement left\./);
   });
 
   it('locks when both threads are screwed home', async () => {
-    const { page } = await visit(PAGE);
-    const place = await shown(figure(page, 'fit-section', 1));
+    const { page } = await visit(STROKE);
+    const place = await shown(figure(page, 'fit-section'));
     await place.getByLabel('both screwed home').check();
     await settled(page);
     expect(await sentence(place)).toContain('it can’t turn at all');
   });
 
   it('refuses M10 inside M12×1.75 and draws it in line', async () => {
-    const { page } = await visit(PAGE);
-    const place = await shown(figure(page, 'fit-section', 0));
+    const { page } = await visit(FIT);
+    const place = await shown(figure(page, 'fit-section'));
     await type(fieldIn(place, /^Thread A/), 'M12x1.75');
     await type(fieldIn(place, /^Thread C/), 'M10');
     expect(await words(place.locator('[data-refusal]'))).toContain('would be −0.07 mm');
@@ -98,7 +100,7 @@ describe('the section with the reader’s lengths', () => {
   });
 
   it('hatches the cut parts of every figure, also where another figure is out of view', async () => {
-    const { page } = await visit(PAGE);
+    const { page } = await visit(FIT);
     const ids = await page.evaluate(() => [...document.querySelectorAll('pattern[id]')].map((p) => p.id));
     expect(new Set(ids).size).toBe(ids.length);
     const fills = await page.evaluate(() =>
@@ -110,16 +112,24 @@ describe('the section with the reader’s lengths', () => {
   });
 });
 
-describe('the page', () => {
-  it('reads without script: numbers, pictures and steps are printed', inDeep, async () => {
-    const { page } = await visit(PAGE, { javaScriptEnabled: false });
-    const text = await words(page.locator('main'));
-    for (const found of ['−0.07 mm', '1.08 mm', '6.60 turns', '577 µm', '8.500 mm']) expect(text).toContain(found);
-    expect(await page.locator('figure svg').count()).toBeGreaterThanOrEqual(5);
+describe('the pages', () => {
+  it('read without script: numbers, pictures and steps are printed', inDeep, async () => {
+    for (const [name, ...found] of [
+      [CLASSES, '8.500 mm'],
+      [FIT, '−0.07 mm', '1.08 mm'],
+      [STROKE, '6.60 turns', '577 µm'],
+    ] as const) {
+      const { page } = await visit(name, { javaScriptEnabled: false });
+      const text = await words(page.locator('main'));
+      for (const number of found) expect(text).toContain(number);
+      expect(await page.locator('figure svg').count()).toBeGreaterThanOrEqual(1);
+    }
   });
 
-  it('does not scroll sideways on a small screen', inDeep, async () => {
-    const { page } = await visit(PAGE, { viewport: NARROW });
-    expect(await page.evaluate(() => document.documentElement.scrollWidth - innerWidth)).toBeLessThanOrEqual(0);
+  it('do not scroll sideways on a small screen', inDeep, async () => {
+    for (const name of [CLASSES, FIT, STROKE]) {
+      const { page } = await visit(name, { viewport: NARROW });
+      expect(await page.evaluate(() => document.documentElement.scrollWidth - innerWidth)).toBeLessThanOrEqual(0);
+    }
   });
 });

@@ -1,4 +1,4 @@
-/** The chapter on effort in a browser: friction typed, dragged and turned by keys; nought allowed and above one refused; figures without script. */
+/** The chapters on effort, friction and the hand in a browser: friction typed, dragged and turned by keys; nought allowed and above one refused; figures without script. */
 import { describe, expect, it } from 'vitest';
 import { inDeep } from '../support/deep.ts';
 import {
@@ -18,12 +18,14 @@ import {
   written,
 } from '../support/page.ts';
 
-const PAGE = 'effort-and-feel.html';
+const EFFORT = 'effort-and-feel.html';
+const FRICTION = 'how-much-friction.html';
+const HAND = 'the-hand.html';
 const { visit } = useBrowser();
 
 describe('friction', () => {
   it('is typed: nought shows the limit, above one is refused with the last good value kept, and the page recovers', async () => {
-    const { page } = await visit(PAGE);
+    const { page } = await visit(EFFORT);
     const place = await shown(figure(page, 'torque-bars'));
     const mu = fieldIn(place, /^Coefficient of friction/);
     await sentenceWith(place, 'takes 324.4 N·mm');
@@ -39,8 +41,8 @@ describe('friction', () => {
     expect((await written(page)).search).toContain('0.3');
   });
 
-  it('is set on the curve by keys and by pointer, and the bars above follow', async () => {
-    const { page } = await visit(PAGE);
+  it('is set on the curve by keys and by pointer, and the bars below follow', async () => {
+    const { page } = await visit(FRICTION);
     const place = await shown(figure(page, 'friction-curve'));
     await sentenceWith(place, 'at 0.15');
     const handle = place.getByRole('slider');
@@ -70,7 +72,7 @@ describe('friction', () => {
 
 describe('the hand', () => {
   it('feels less at a longer key and jumps less with a stiffer one', async () => {
-    const { page } = await visit(PAGE);
+    const { page } = await visit(HAND);
     const place = await shown(figure(page, 'hand-force'));
     await sentenceWith(place, 'raising takes 16.22 N');
     await type(fieldIn(place, /^Radius at which/), '100');
@@ -88,7 +90,7 @@ describe('the hand', () => {
   });
 
   it('steps its own angle by half a degree', async () => {
-    const { page } = await visit(PAGE);
+    const { page } = await visit(HAND);
     const place = await shown(figure(page, 'hand-force'));
     const theta = fieldIn(place, /^Repeatable hand angle/);
     await theta.focus();
@@ -98,16 +100,16 @@ describe('the hand', () => {
   });
 });
 
-describe('the page', () => {
-  it('follows the reader’s pair in its summary', async () => {
-    const { page } = await visit(PAGE);
+describe('the pages', () => {
+  it('follow the reader’s pair in the summary', async () => {
+    const { page } = await visit(EFFORT);
     const place = await shown(figure(page, 'torque-bars'));
     await type(fieldIn(place, /^Load/), '100 N');
     expect(await words(page.locator('.box.summary'))).toContain('162.2 N·mm raising, 154.0 N·mm lowering');
   });
 
-  it('takes a prediction and names the belief that finer turns lighter', async () => {
-    const { page } = await visit(PAGE);
+  it('take a prediction and name the belief that finer turns lighter', async () => {
+    const { page } = await visit(EFFORT);
     const predict = page.locator('[data-predict]').first();
     await predict.locator('input').fill('33.2');
     await predict.getByRole('button').click();
@@ -115,13 +117,13 @@ describe('the page', () => {
     expect(await words(predict.locator('.verdict'))).toContain('a fifth of the plain screw’s torque');
   });
 
-  it('reads without script: pictures, sentences and tables of all three figures', inDeep, async () => {
-    const { page } = await visit(PAGE, { javaScriptEnabled: false });
-    for (const [name, part] of [
-      ['torque-bars', '324.4 N·mm'],
-      ['friction-curve', 'below friction 0.025'],
-      ['hand-force', '16.22 N'],
+  it('read without script: pictures, sentences and tables of all three figures', inDeep, async () => {
+    for (const [address, name, part] of [
+      [EFFORT, 'torque-bars', '324.4 N·mm'],
+      [FRICTION, 'friction-curve', 'below friction 0.025'],
+      [HAND, 'hand-force', '16.22 N'],
     ] as const) {
+      const { page } = await visit(address, { javaScriptEnabled: false });
       const place = figure(page, name);
       expect(await sentence(place)).toContain(part);
       expect(await place.locator('[data-stage] svg').count()).toBeGreaterThan(0);
@@ -129,11 +131,17 @@ describe('the page', () => {
     }
   });
 
-  it('does not scroll sideways on a narrow screen', inDeep, async () => {
-    const { page } = await visit(PAGE, { viewport: NARROW });
-    for (const name of ['torque-bars', 'friction-curve', 'hand-force']) await shown(figure(page, name));
-    expect(await page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth)).toBe(
-      0,
-    );
+  it('do not scroll sideways on a narrow screen', inDeep, async () => {
+    for (const [address, name] of [
+      [EFFORT, 'torque-bars'],
+      [FRICTION, 'friction-curve'],
+      [HAND, 'hand-force'],
+    ] as const) {
+      const { page } = await visit(address, { viewport: NARROW });
+      await shown(figure(page, name));
+      expect(
+        await page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth),
+      ).toBe(0);
+    }
   });
 });

@@ -96,7 +96,7 @@ describe('storage that is denied', () => {
 
 describe('a worker', () => {
   const drawWith = async (worker: string) => {
-    const { page } = await visit('play-and-flanks.html?foot.n_a=40000', { fresh: true });
+    const { page } = await visit('measured-parts.html?foot.n_a=40000', { fresh: true });
     const place = await shown(figure(page, 'play-batch'));
     await page.evaluate((kind) => {
       const later = window.setTimeout.bind(window);

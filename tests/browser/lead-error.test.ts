@@ -1,4 +1,4 @@
-/** The chapter of lead error worked as a reader works it: slid by pointer and keys, linked, mistyped, without script. */
+/** The chapters of lead error and periodic error worked as a reader works it: slid by pointer and keys, linked, mistyped, without script. */
 
 import { describe, expect, it } from 'vitest';
 import { inDeep } from '../support/deep.ts';
@@ -19,9 +19,9 @@ import {
 } from '../support/page.ts';
 
 const { visit } = useBrowser();
-const PAGE = 'lead-error.html';
+const PAGES = { 'lead-error': 'lead-error.html', 'drunken-thread': 'periodic-error.html' };
 
-const open = async (widget: string, address = PAGE, way = {}) => {
+const open = async (widget: keyof typeof PAGES, address = PAGES[widget], way = {}) => {
   const { page } = await visit(address, way);
   const place = await shown(figure(page, widget));
   await settled(page);
@@ -110,7 +110,7 @@ describe('lead-error', () => {
   });
 
   it('linked, carries the error over while the pair can’t be drawn, and before the figure is seen', async () => {
-    const { page } = await visit(PAGE);
+    const { page } = await visit(PAGES['lead-error']);
     const place = figure(page, 'lead-error');
     const [a, c] = [fieldIn(place, 'Lead error of thread A'), fieldIn(place, 'Lead error of thread C')];
     await place.evaluate((at) => {
@@ -144,7 +144,7 @@ describe('lead-error', () => {
   it('carries link and errors in the address, and follows the unit switch', async () => {
     const { page, place } = await open(
       'lead-error',
-      `${PAGE}?foot.errors=the+same+error&foot.eps_A=0.3+%25&foot.eps_C=0.3+%25`,
+      `${PAGES['lead-error']}?foot.errors=the+same+error&foot.eps_A=0.3+%25&foot.eps_C=0.3+%25`,
     );
     expect(await read(place, 'eps')).toBe('+0.300 %');
     await units(page, 'inch');
@@ -197,17 +197,17 @@ describe('drunken-thread', () => {
   });
 });
 
-describe('the page', () => {
-  it('fits 360 px without scrolling sideways, with targets of 24 px', inDeep, async () => {
-    const { page, place } = await open('drunken-thread', PAGE, { viewport: NARROW });
+describe('the pages', () => {
+  it('fit 360 px without scrolling sideways, with targets of 24 px', inDeep, async () => {
+    const { page, place } = await open('drunken-thread', PAGES['drunken-thread'], { viewport: NARROW });
     expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(360);
     for (const box of await rail(place, 'a_A').evaluateAll((all) => all.map((e) => e.getBoundingClientRect().height)))
       expect(box).toBeGreaterThanOrEqual(24);
   });
 
-  it('reads without script: pictures, sentences and tables stand, sliders do not', inDeep, async () => {
-    const { page } = await visit(PAGE, { javaScriptEnabled: false });
-    for (const widget of ['lead-error', 'drunken-thread']) {
+  it('read without script: pictures, sentences and tables stand, sliders do not', inDeep, async () => {
+    for (const [widget, address] of Object.entries(PAGES)) {
+      const { page } = await visit(address, { javaScriptEnabled: false });
       const place = figure(page, widget);
       expect(await place.locator('.chart').count()).toBe(2);
       expect(await place.locator('.sliders').isVisible()).toBe(false);

@@ -51,7 +51,7 @@ describe('the five ways', () => {
     await type(wish, '2 µm');
     await sentenceWith(place, 'the plain screw, wedge, lever and differential screw do it');
     expect(await words(page.locator('.box.summary'))).toContain('For your wanted step, a turn must move 480.0 µm');
-    const height = fieldIn(place, /^Height/);
+    const height = fieldIn(place, /^Allowed height/);
     await height.focus();
     for (let i = 0; i < 3; i++) await page.keyboard.press('ArrowDown');
     await settled(page);

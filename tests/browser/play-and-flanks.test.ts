@@ -1,4 +1,4 @@
-/** The chapter of play worked as a reader works it: load dragged through nought, turned out and back, a batch built and stopped. */
+/** The chapters of play worked as a reader works it: load dragged through nought, turned out and back, a batch built and stopped. */
 
 import { describe, expect, it } from 'vitest';
 import { inDeep } from '../support/deep.ts';
@@ -21,10 +21,19 @@ import {
 } from '../support/page.ts';
 
 const { visit } = useBrowser();
-const PAGE = 'play-and-flanks.html';
+/** Where each figure stands. */
+const PAGES = {
+  'flanks-under-load': 'play-and-flanks.html',
+  'reversal-loop': 'turns-lost.html',
+  'play-batch': 'measured-parts.html',
+};
 const FORCE = 'Force on the carried part, towards the base is plus';
 
-const open = async (widget: string, address = PAGE, way = {}): Promise<{ page: Page; place: Locator }> => {
+const open = async (
+  widget: keyof typeof PAGES,
+  address = PAGES[widget],
+  way = {},
+): Promise<{ page: Page; place: Locator }> => {
   const { page } = await visit(address, way);
   const place = await shown(figure(page, widget));
   if (widget !== 'flanks-under-load') {
@@ -155,11 +164,11 @@ describe('play-batch', () => {
   const result = (place: Locator): Promise<string[]> => place.locator('.batch-result td').allTextContents();
 
   it('draws a million beside the page where it is served and in slices where it is a file, to the same figures', async () => {
-    const served = await open('play-batch', PAGE, { fresh: true });
+    const served = await open('play-batch', PAGES['play-batch'], { fresh: true });
     const there = await build(served.page, served.place);
     expect(there.told).toMatch(/^Drawn in [\d.]+ s, beside the page\.$/);
     expect(await sentence(served.place)).toContain('1\u202f000\u202f000 assemblies drawn');
-    const filed = await open('play-batch', PAGE, { from: asFiles(), fresh: true });
+    const filed = await open('play-batch', PAGES['play-batch'], { from: asFiles(), fresh: true });
     const here = await build(filed.page, filed.place);
     expect(here.told).toMatch(/^Drawn in [\d.]+ s, in slices on the page\.$/);
     expect(await result(filed.place)).toEqual(await result(served.place));
@@ -169,7 +178,7 @@ describe('play-batch', () => {
   });
 
   it('shows progress, stops when told to, and draws again', async () => {
-    const { page, place } = await open('play-batch', PAGE, { from: asFiles() });
+    const { page, place } = await open('play-batch', PAGES['play-batch'], { from: asFiles() });
     await type(fieldIn(place, 'Assemblies to draw'), '10000000');
     await place.locator('[data-batch="start"]').click();
     const bar = place.locator('progress');
@@ -185,7 +194,7 @@ describe('play-batch', () => {
   });
 
   it('stops by itself when the numbers change under it', async () => {
-    const { page, place } = await open('play-batch', PAGE, { from: asFiles() });
+    const { page, place } = await open('play-batch', PAGES['play-batch'], { from: asFiles() });
     await type(fieldIn(place, 'Assemblies to draw'), '10000000');
     await place.locator('[data-batch="start"]').click();
     await type(fieldIn(place, 'Seed, any whole number'), '7');
@@ -204,18 +213,20 @@ describe('play-batch', () => {
   });
 
   it('gives the same seed the same batch from a link', async () => {
-    const { place } = await open('play-batch', `${PAGE}?foot.n_s=11&foot.n_a=5000`);
+    const { place } = await open('play-batch', `${PAGES['play-batch']}?foot.n_s=11&foot.n_a=5000`);
     const first = await result(place);
-    expect(await open('play-batch', `${PAGE}?foot.n_s=11&foot.n_a=5000`).then((o) => result(o.place))).toEqual(first);
-    expect(await open('play-batch', `${PAGE}?foot.n_s=12&foot.n_a=5000`).then((o) => result(o.place))).not.toEqual(
-      first,
-    );
+    expect(
+      await open('play-batch', `${PAGES['play-batch']}?foot.n_s=11&foot.n_a=5000`).then((o) => result(o.place)),
+    ).toEqual(first);
+    expect(
+      await open('play-batch', `${PAGES['play-batch']}?foot.n_s=12&foot.n_a=5000`).then((o) => result(o.place)),
+    ).not.toEqual(first);
   });
 });
 
-describe('the chapter', () => {
+describe('the chapters', () => {
   it('says interference in the worked example where the nut is smaller', async () => {
-    const { page } = await visit(PAGE);
+    const { page } = await visit(PAGES['play-batch']);
     const example = page.locator('#example-measured');
     await example.scrollIntoViewIfNeeded();
     await type(fieldIn(example, /pitch diameter of the nut/i), '8.9 mm');
@@ -223,7 +234,7 @@ describe('the chapter', () => {
   });
 
   it('works its examples from the classes typed into a designation', async () => {
-    const { page } = await visit(PAGE);
+    const { page } = await visit(PAGES['reversal-loop']);
     const example = page.locator('#example-foot-tight');
     await example.scrollIntoViewIfNeeded();
     // Nominal fits of position h and H touch at the tightest: no clearance, no play.
@@ -232,9 +243,10 @@ describe('the chapter', () => {
   });
 
   it('reads without script: every figure a picture, no dead buttons of the batch', inDeep, async () => {
-    const { page } = await visit(PAGE, { javaScriptEnabled: false, viewport: NARROW });
-    for (const name of ['flanks-under-load', 'reversal-loop', 'play-batch'])
+    for (const [name, address] of Object.entries(PAGES)) {
+      const { page } = await visit(address, { javaScriptEnabled: false, viewport: NARROW });
       expect(await figure(page, name).locator('svg').count()).toBeGreaterThanOrEqual(1);
-    expect(await page.locator('[data-batch="controls"]').isVisible()).toBe(false);
+      if (name === 'play-batch') expect(await page.locator('[data-batch="controls"]').isVisible()).toBe(false);
+    }
   });
 });

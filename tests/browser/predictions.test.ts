@@ -36,7 +36,7 @@ describe('a prediction', () => {
       ['87.5', /^Yes: 87\.50 µm\.$/],
       ['0.0875 mm', /^Yes: 87\.50 µm\.$/],
       ['88', /^Yes: 87\.50 µm\.$/],
-      ['-87.5', /^Right amount, other way: you said −87\.5 µm, it is 87\.50 µm\.$/],
+      ['-87.5', /^Right amount, wrong direction: you said −87\.5 µm, it is 87\.50 µm\.$/],
       ['3.0875 mm', /You added the leads\. They would add/],
       ['1.5 mm', /That is thread A alone/],
       ['-1.5 mm', /That is thread A alone/],

@@ -28,10 +28,10 @@ import { print } from '../support/paper.ts';
 const { visit } = useBrowser();
 
 /** A page of each kind: the front, plots, a worker, files and tables, papers. */
-const KINDS = ['index.html', 'two-screws.html', 'play-and-flanks.html', 'calibrate.html', 'class-material.html'];
+const KINDS = ['index.html', 'two-screws.html', 'measured-parts.html', 'calibrate.html', 'class-material.html'];
 /** Pages differ from each other in the same way in every engine, so one engine is asked for all of them, and that in a deep run. */
 const read = (): readonly string[] =>
-  engine() === 'chromium' ? these(pageNames(), KINDS) : these(KINDS, ['play-and-flanks.html']);
+  engine() === 'chromium' ? these(pageNames(), KINDS) : these(KINDS, ['measured-parts.html']);
 
 describe('without script', () => {
   it('every page has its text, its numbers and a still picture in every figure', async () => {

@@ -185,6 +185,8 @@ describe('the address', () => {
       ['M8x1.25', () => page.reload()],
       ['M12x1.75', () => page.goto(`${inject('site')}per-flat.html`).then(() => page.goBack())],
     ] as const) {
+      // Folds are shut again when a page has been left.
+      await shown(section);
       await A.fill(text);
       await turns.fill('-2');
       await turns.fill('3');

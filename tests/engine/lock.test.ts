@@ -45,9 +45,7 @@ describe('slack of a key', () => {
   });
 
   it('refuses a gap above half the radius', () => {
-    expect(reasonIn(lockSlop.of({ g_k: mm(3), r_k: mm(5) }))).toBe(
-      'A gap of 3 mm at a radius of 5 mm holds nothing: keep it to half the radius at the most.',
-    );
+    expect(reasonIn(lockSlop.of({ g_k: mm(3), r_k: mm(5) }))).toMatch(/3 mm at a radius of 5 mm.*half the radius/);
     expect(lockSlop.of({ g_k: mm(2.5), r_k: mm(5) }).ok).toBe(true);
     expect(reasonIn(lockSlopMotion.of({ L_C: mm(1.25), g_k: mm(3), r_k: mm(5) }))).toContain('holds nothing');
   });

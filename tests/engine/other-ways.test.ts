@@ -211,7 +211,7 @@ describe('sameMotion', () => {
   it('refuses a pair without a difference and nonsense wants', () => {
     expect(reasonIn(sameMotion(wanted, { ...shop, pair: { A: 1.5, C: 1.5 } }))).toContain('moves nothing');
     expect(reasonIn(sameMotion({ ...wanted, resolution: 0 }, shop))).toContain('Resolution: read 0 mm');
-    expect(reasonIn(sameMotion({ ...wanted, hand: Number.NaN }, shop))).toContain('Finest angle of the hand');
+    expect(reasonIn(sameMotion({ ...wanted, hand: Number.NaN }, shop))).toContain('Repeatable hand angle: read NaN');
     expect(reasonIn(sameMotion({ ...wanted, stroke: Number.POSITIVE_INFINITY }, shop))).toContain('Stroke');
   });
 });

@@ -24,6 +24,7 @@ const valuesOf = (x: number, symbol: SymbolName): { readonly [K in Code]: Refusa
     'symbol-out-of-bounds': { symbol, read: x },
     'symbol-not-whole': { symbol, read: x },
     'output-without-bound': { symbol },
+    'no-way-to': { symbol, relation: 'net-lead', missing: [symbol, 'h_A'] },
     'places-unlike-readings': { places: 3, readings: 4 },
     'rows-too-few': { rows: 2 },
     'row-not-numbers': { row: 1, x, y: x },

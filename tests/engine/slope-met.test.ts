@@ -122,7 +122,7 @@ describe('the torque from slopes', () => {
     const M_h = newtonMillimetres(2000);
     const { F_w } = valueIn(loadForTorque.of({ F: newtons(200), M, M_h }));
     expect(valueIn(effort.of({ F: newtons(F_w), ...given })).M).toBeCloseTo(2000, 9);
-    expect(reasonIn(loadForTorque.of({ F: newtons(200), M, M_h: newtonMillimetres(-1) }))).toContain('below nought');
+    expect(reasonIn(loadForTorque.of({ F: newtons(200), M, M_h: newtonMillimetres(-1) }))).toContain('below zero');
     expect(valueIn(loadForTorque.of({ F: newtons(200), M, M_h: newtonMillimetres(0) })).F_w).toBe(0);
     expect(reasonIn(loadForTorque.of({ F: newtons(200), M: newtonMillimetres(0), M_h }))).toContain(
       'says nothing about other loads',

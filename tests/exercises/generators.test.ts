@@ -53,6 +53,24 @@ const OWN: Readonly<Record<string, Own>> = {
     const I = (number(p('b_f')) * number(p('t_f')) ** 3) / 12;
     return (12 * number(p('E_f')) * I) / number(p('l_m')) ** 3;
   },
+  // Rungs counted one by one.
+  'offset-of-holes': (p) => {
+    let width = number(p('w_n'));
+    for (let rung = 1; rung < number(p('i_r')); rung++) width += number(p('w_s'));
+    return width - number(p('w_n'));
+  },
+  'snap-of-clip': (p) => {
+    // A newton at the end of an arm one millimetre wide of unit modulus: how far it goes, and how its root is strained then.
+    const [t, l] = [number(p('t_a')), number(p('l_a'))];
+    const I = t ** 3 / 12;
+    return (100 * ((l * t) / 2 / I) * number(p('y_a'))) / (l ** 3 / (3 * I));
+  },
+  'ball-on-rim': (p) => {
+    // By the angle under which the middle of a flat is seen from the centre.
+    const R = number(p('D_b')) / 2;
+    return R * (1 + Math.cos(Math.asin(number(p('s_f')) / 2 / R)));
+  },
+  'foot-tips': (p) => number(p('F')) * Math.tan(atan(number(p('R_o')) / number(p('y_b')))),
   'meander-strain': (p) => {
     // Give a newton of half waves, by legs and connectors, and the moment of half a leg.
     const [m, L, c] = [number(p('m_f')), number(p('L_f')), number(p('p_f'))];
@@ -69,6 +87,11 @@ const OWN: Readonly<Record<string, Own>> = {
   'flats-wanted': (p) => (number(p('w')) / 1000 / Math.abs(pair(p))) * 6,
   'hand-angle': (p) => ((Math.abs(pair(p)) / INCH) * 1e4 * number(p('theta'))) / 360,
   'close-pair': (p) => (Math.abs(pair(p)) / number(p('k'))) * 1000,
+  'plain-step': (p) => (number(p('s_h')) * 360) / number(p('theta_h')),
+  // Full thread is 5/8 of the sharp height and an eighth more, on each side: 1.299 038 pitches off the diameter.
+  'tap-hole': (p) => screw(p('thread')).d - (number(p('q_t')) / 100) * 1.299_038_106 * screw(p('thread')).P,
+  'turns-there-are': (p) => (number(p('l_s')) - screw(p('thread')).d) / screw(p('thread')).L,
+  'play-of-thread': (p) => ((number(p('D_2')) - number(p('d_2'))) * 1000) / Math.sqrt(3),
   'sleeve-wall': (p) => (root(screw(p('A'))) - screw(p('C')).d) / 2,
   reversal: (p) => (number(p('j_A')) + number(p('j_C'))) / Math.abs(pair(p)),
   'gap-of-key': (p) => (screw(p('C')).L * 1000 * number(p('g_k'))) / (number(p('r_k')) * 2 * Math.PI),

@@ -51,6 +51,8 @@ const foot = (change: Change = {}): SheetNumbers => ({
     R: 3.175,
     l: 40,
     Delta_T: 2,
+    sigma_a: 100,
+    tau_a: 60,
     ...change.values,
   },
   choices: {
@@ -330,10 +332,31 @@ describe('the parts on the sheet', () => {
   const sum = (parts: string) =>
     picture(
       valueIn(still(designSheet).draw({ ...foot(), texts: { parts, adjuster: 'none' } }, 'metric')),
-    ).querySelector('[aria-label=Parts] tbody tr:last-child')?.textContent;
+    ).querySelectorAll('[aria-label=Parts] tbody tr');
+  const last = (parts: string) =>
+    [...sum(parts)].filter((row) => row.querySelector('th')).map((row) => row.textContent);
   it('are summed with a word on those without a price', () => {
-    expect(sum('stud: 2 × 1.20; ball: 0.35')).toBe('together2.75');
-    expect(sum('stud: 2 × 1.20; ball: 0.35; guide post')).toBe('together, 2 of 3 lines; 1 has no price2.75');
-    expect(sum('stud; ball')).toBe('togetherno price');
+    expect(last('stud: 2 × 1.20; ball: 0.35')).toEqual(['together2.75', 'a set of 3 pieces8.25']);
+    expect(last('stud: 2 × 1.20; ball: 0.35; guide post')[0]).toBe('together, 2 of 3 lines; 1 has no price2.75');
+    expect(last('stud; ball')).toEqual(['togetherno price']);
+  });
+  it('have a total of each line', () => {
+    expect([...sum('stud: 2 × 1.20; ball: 0.35')].map((row) => row.lastElementChild?.textContent).slice(0, 2)).toEqual([
+      '2.40',
+      '0.35',
+    ]);
+  });
+});
+
+describe('what the threads carry', () => {
+  it('is judged against the force across each, and fails where a soft thread would strip', () => {
+    expect(failed(foot())).toEqual([]);
+    // Thread A of the Foot, M10×1.5, over 10 mm: stripped at about π d₁ l/2 τ, which at a hundredth of a megapascal a newton has passed.
+    const soft = failed(foot({ values: { tau_a: 0.1, F_hi: 200 } }));
+    expect(soft.filter((said) => /carries/.test(said) && /stripped/.test(said))).toHaveLength(2);
+    const rows = still(designSheet).table(foot(), 'metric').rows;
+    const carries = Number(rows.find(([, name]) => /thread A carries/.test(name ?? ''))?.[2]?.split(/\s/)[0]);
+    // The core, π/4 d₃² σ at 8.160 mm, is less than the threads strip at.
+    expect(carries).toBeCloseTo((Math.PI / 4) * 8.16 ** 2 * 100, -1);
   });
 });

@@ -482,6 +482,10 @@ const NO_PLOT = [
   'bench-card',
   'printed-spring',
   'part-files',
+  'ladder',
+  'printed-parts',
+  'ball-in-socket',
+  'foot-on-plane',
 ];
 
 const PAIRS = [

@@ -15,13 +15,13 @@ import { readFeet, readReadings } from '../../widgets/input/levelling-table.ts';
 import { attribute, numbersOf, picture, pointsOf, still, textOf, thread } from '../support/figures.ts';
 import { reasonIn, valueIn } from '../support/results.ts';
 
-const FEET = 'A: 0, 0\nB: 240, 0\nC: 120, 180';
+const FEET = '1: 0, 0\n2: 240, 0\n3: 120, 180';
 const READINGS = '40, 20: 0\n200, 20: -84\n200, 160: 14\n40, 160: 94';
 const pairOf = (A: string, C: string): Readonly<Record<'A' | 'C', Thread>> => ({ A: thread(A), C: thread(C) });
 const plate = (
   texts: Partial<Record<'feet' | 'readings' | 'rounds' | 'stands' | 'adjuster', string>> = {},
   values: Numbers['values'] = {},
-  kept = 'foot A',
+  kept = 'foot 1',
 ) =>
   ({
     ...numbersOf(
@@ -48,13 +48,15 @@ describe('levelling-plate', () => {
     const document = picture(valueIn(still(levellingPlate).draw(plate(), 'metric')));
     // Thread C gives 10.475/1.5875 = 6.60 turns, 3.30 either way. −0.5125 µm/mm along x, 0.6857 along y: B lacks 123 µm = 8.434 flats, C 61.5 − 123.43 = −61.93 µm = −4.247.
     expect(rowsOf(document, '.turn-table')).toEqual([
-      ['A', '0 µm', '0', '−3.30 to +3.30', '0', 'leave it'],
-      ['B', '+123 µm', '+1.41', '−3.30 to +3.30', '+8.43', '8 flats clockwise'],
-      ['C', '−61.9 µm', '−0.708', '−3.30 to +3.30', '−4.25', '4 flats anticlockwise'],
+      ['1', '0 µm', '0', '−3.30 to +3.30', '0', 'leave it'],
+      ['2', '+123 µm', '+1.41', '−3.30 to +3.30', '+8.43', '8 flats clockwise'],
+      ['3', '−61.9 µm', '−0.708', '−3.30 to +3.30', '−4.25', '4 flats anticlockwise'],
     ]);
     // √(0.5125² + 0.6857²) = 0.8561 µm/mm; 1 µm/m = 0.20626″.
     expect(rowsOf(document, '.rounds-table')).toEqual([['1', '856 µm/m (177″)', '0, +8, −4']]);
-    expect(textOf(document, '[data-part=loads]')).toMatch(/A carries 15\.8 N, B carries 20\.8 N, C carries 23\.3 N\.$/);
+    expect(textOf(document, '[data-part=loads]')).toMatch(
+      /foot 1 carries 15\.8 N, foot 2 carries 20\.8 N, foot 3 carries 23\.3 N\.$/,
+    );
   });
 
   it('says the residual tilt of whole flats in µm/m and seconds of arc, as the engine has it', () => {
@@ -67,7 +69,7 @@ describe('levelling-plate', () => {
     expect(arcSeconds).toBeCloseTo(micrometresPerMetre * 0.206265, 3);
     expect(plainly(still(levellingPlate).caption(plate(), 'metric'))).toBe(
       'Round 1: the plate has a tilt of 856 µm/m (177″), rising to the top left, with the 4 readings within 1.0 µm of one plane. ' +
-        'A: leave it; B: 8 flats clockwise; C: 4 flats anticlockwise; then 45.9 µm/m (9.47″) should be left. No foot lifts.',
+        'foot 1: leave it; foot 2: 8 flats clockwise; foot 3: 4 flats anticlockwise; then 45.9 µm/m (9.47″) should be left. No foot lifts.',
     );
   });
 
@@ -76,8 +78,8 @@ describe('levelling-plate', () => {
       const { moves } = valueIn(plateOf(plate({}, {}, kept))).now.levelling;
       return moves.map((m) => Math.round(m.correction * 1e4) / 10);
     };
-    expect(signs('foot B')).toEqual([-123, 0, -184.9]);
-    expect(signs('foot C')).toEqual([61.9, 184.9, 0]);
+    expect(signs('foot 2')).toEqual([-123, 0, -184.9]);
+    expect(signs('foot 3')).toEqual([61.9, 184.9, 0]);
     expect(signs('mean height').reduce((a, b) => a + b, 0)).toBeCloseTo(0, 0);
   });
 
@@ -146,14 +148,14 @@ describe('levelling-plate', () => {
       still(levellingPlate).caption(plate({ rounds: after.map((p) => p.z * 1000).join('; ') }), 'metric'),
     );
     // 8 % of 116.67 µm up at B and of 58.33 µm down at C.
-    expect(said).toMatch(/Moved minus asked, since the round before: A .*, B \+9\.33 µm, C −4\.67 µm\./);
+    expect(said).toMatch(/Moved minus asked, since the round before: foot 1 .*, foot 2 \+9\.33 µm, foot 3 −4\.67 µm\./);
   });
 
   it('draws the plan to scale, y up the page, with every mark where its point is', () => {
     const document = picture(valueIn(still(levellingPlate).draw(plate(), 'metric')));
-    const [ax, ay] = shift(attribute(document, '[data-handle=foot-A]', 'transform'));
-    const [bx, by] = shift(attribute(document, '[data-handle=foot-B]', 'transform'));
-    const [cx, cy] = shift(attribute(document, '[data-handle=foot-C]', 'transform'));
+    const [ax, ay] = shift(attribute(document, '[data-handle=foot-1]', 'transform'));
+    const [bx, by] = shift(attribute(document, '[data-handle=foot-2]', 'transform'));
+    const [cx, cy] = shift(attribute(document, '[data-handle=foot-3]', 'transform'));
     const scale = (bx - ax) / 240;
     expect(by).toBe(ay);
     expect((cx - ax) / scale).toBeCloseTo(120, 1);
@@ -207,9 +209,9 @@ describe('levelling-plate', () => {
   it('puts an arrow round a foot only where it is turned, clockwise over the top for clockwise', () => {
     const document = picture(valueIn(still(levellingPlate).draw(plate(), 'metric')));
     const sense = (foot: string) => attribute(document, `[data-handle=foot-${foot}] .sense`, 'd');
-    expect(sense('A')).toBe('');
-    expect(sense('B')).toMatch(/^M-.*A20 20 0 0 1 /);
-    expect(sense('C')).toMatch(/^M[\d.].*A20 20 0 0 0 -/);
+    expect(sense('1')).toBe('');
+    expect(sense('2')).toMatch(/^M-.*A20 20 0 0 1 /);
+    expect(sense('3')).toMatch(/^M[\d.].*A20 20 0 0 0 -/);
   });
 
   it('tables every round’s readings and feet with the engine’s numbers', () => {
@@ -233,7 +235,7 @@ describe('levelling-plate', () => {
   it('says which foot lifts, in words and not in place of the picture', () => {
     const numbers = plate({}, { x_g: 120, y_g: -18 });
     expect(plainly(still(levellingPlate).caption(numbers, 'metric'))).toMatch(
-      /foot C would lift, since −6 N would be needed there/,
+      /foot 3 would lift, since −6 N would be needed there/,
     );
     expect(textOf(picture(valueIn(still(levellingPlate).draw(numbers, 'metric'))), '.lifts')).toMatch(
       /^With the weight at/,
@@ -245,7 +247,7 @@ describe('levelling-plate', () => {
     [plate({ readings: '0, 0: 1; 9, 0: 2' }), /^Read 2 readings; a plane needs three/],
     [plate({ rounds: '1; 2' }), /^Round 2 has 2 readings for 4 places; give one for each place/],
     [plate({ readings: '0, 0: 0; 9, 0: 2 mm; 0, 9: 0' }), /^The readings give a tilt of 222 mm per metre/],
-    [{ ...plate(), threads: pairOf('M8', 'M8') }, /^Foot A has a net lead of 0 mm a turn/],
+    [{ ...plate(), threads: pairOf('M8', 'M8') }, /^Foot 1 has a net lead of 0 mm a turn/],
   ];
   for (const [numbers, reason] of refused)
     it(`refuses with ${reason.source.slice(1, 50)}`, () => {
@@ -270,8 +272,8 @@ describe('levelling-plate', () => {
 
 describe('levelling-plate within the turns that its feet have', () => {
   /** Leads of 1.25 mm and 1.27 mm: 20 µm a turn. Screws of 20 mm keep a diameter: 12 mm and 13.65 mm to use, 12/1.25 = 9.6 turns. */
-  const fine = (texts: Parameters<typeof plate>[0], kept = 'foot A'): ReturnType<typeof plate> => ({
-    ...plate({ feet: 'A: 0, 0\nB: 160, 0\nC: 80, 140', ...texts }, { X_A: 12, X_C: 13.65, x_g: 80, y_g: 50 }, kept),
+  const fine = (texts: Parameters<typeof plate>[0], kept = 'foot 1'): ReturnType<typeof plate> => ({
+    ...plate({ feet: '1: 0, 0\n2: 160, 0\n3: 80, 140', ...texts }, { X_A: 12, X_C: 13.65, x_g: 80, y_g: 50 }, kept),
     threads: { A: thread('M8x1.25'), C: thread('1/4-20 UNC') },
   });
   const STEEP = '20, 20: 0; 140, 20: -620; 80, 120: 410';
@@ -283,21 +285,21 @@ describe('levelling-plate within the turns that its feet have', () => {
     // −620/120 µm a mm along x: B lacks 826.7 µm = 41.33 turns = 248 flats, C −594.7 µm = −29.73 turns; 71.07 against one another.
     const document = picture(valueIn(still(levellingPlate).draw(numbers, 'metric')));
     expect(rowsOf(document, '.turn-table')).toEqual([
-      ['A', '0 µm', '0', '−4.80 to +4.80', '0', 'wait'],
-      ['B', '+827 µm', '+41.3', '−4.80 to +4.80', '+248', 'too far'],
-      ['C', '−595 µm', '−29.7', '−4.80 to +4.80', '−178', 'too far'],
+      ['1', '0 µm', '0', '−4.80 to +4.80', '0', 'wait'],
+      ['2', '+827 µm', '+41.3', '−4.80 to +4.80', '+248', 'too far'],
+      ['3', '−595 µm', '−29.7', '−4.80 to +4.80', '−178', 'too far'],
     ]);
     const said = plainly(still(levellingPlate).caption(numbers, 'metric'));
-    expect(said).toMatch(/foot B must rise 1\.42 mm against foot C, which is 71\.1 turns; .* 9\.[36]\d turns\./);
+    expect(said).toMatch(/foot 2 must rise 1\.42 mm against foot 3, which is 71\.1 turns; .* 9\.[36]\d turns\./);
     expect(said).toMatch(/Turn no foot yet\. Bring the plate roughly level first/);
     expect(said).not.toMatch(/clockwise;|should be left/);
     expect(textOf(document, '[data-part=room]')).toContain('Turn no foot yet');
-    expect(['A', 'B', 'C'].map((foot) => textOf(document, `[data-handle=foot-${foot}] [data-under]`))).toEqual([
+    expect(['1', '2', '3'].map((foot) => textOf(document, `[data-handle=foot-${foot}] [data-under]`))).toEqual([
       'wait',
       'too far',
       'too far',
     ]);
-    expect(attribute(document, '[data-handle=foot-B] .sense', 'd')).toBe('');
+    expect(attribute(document, '[data-handle=foot-2] .sense', 'd')).toBe('');
     expect(rowsOf(document, '.rounds-table')[0]?.[2]).toBe('not within the threads');
     const feet = still(levellingPlate)
       .table(numbers, 'metric')
@@ -314,7 +316,7 @@ describe('levelling-plate within the turns that its feet have', () => {
     const numbers = fine({ readings: '0, 0: 0; 160, 0: -160; 80, 140: -80' });
     expect(turnsOf(numbers)).toEqual(['24 flats anticlockwise', '24 flats clockwise', 'leave it']);
     const said = plainly(still(levellingPlate).caption(numbers, 'metric'));
-    expect(said).toContain('With foot A left as it is, foot B would run out of thread.');
+    expect(said).toContain('With foot 1 left as it is, foot 2 would run out of thread.');
     expect(said).toContain('the whole plate is also lowered by 80.0 µm');
     const s = valueIn(plateOf(numbers));
     expect(s.now.levelling.residualTilt.micrometresPerMetre).toBeCloseTo(0, 6);
@@ -340,9 +342,9 @@ describe('levelling-plate within the turns that its feet have', () => {
 
   it('refuses a foot said to stand outside its own travel', () => {
     expect(
-      plainly(reasonIn(still(levellingPlate).draw(fine({ readings: STEEP, stands: 'A: 0; B: 6' }), 'metric'))),
+      plainly(reasonIn(still(levellingPlate).draw(fine({ readings: STEEP, stands: '1: 0; 2: 6' }), 'metric'))),
     ).toBe(
-      'Foot B stands 6 turns from the middle of its stroke, and its threads give 4.8 turns either way: put it back within them, or give it longer threads.',
+      'Foot 2 stands 6 turns from the middle of its stroke, and its threads give 4.8 turns either way: put it back within them, or give it longer threads.',
     );
   });
 
@@ -353,7 +355,7 @@ describe('levelling-plate within the turns that its feet have', () => {
       { ...long, values: { ...long.values, X_A: 200, X_C: 200 } },
       'metric',
     ).rows;
-    const b = rows.find((row) => row[1] === 'foot B');
+    const b = rows.find((row) => row[1] === 'foot 2');
     expect(b?.slice(3, 9).map((text) => plainly(text))).toEqual([
       '+827 µm',
       '0 µm',
@@ -413,7 +415,7 @@ describe('vee-coupling', () => {
     expect(document.querySelectorAll('.vee-bars .open').length).toBe(open);
     expect(document.querySelectorAll('.vees .push.open').length).toBe(open);
     expect(plainly(still(veeCoupling).caption(vees(values), 'metric'))).toMatch(
-      /^[A-C][12] would have to pull .* N: it opens/,
+      /^Flank [1-3][ab] would have to pull .* N: it opens/,
     );
   });
 
@@ -450,15 +452,15 @@ describe('vee-coupling', () => {
       ).toEqual(Array(6).fill('loose'));
     }
     expect(reasonIn(still(veeCoupling).draw(vees({ beta_v: 0 }), 'metric'))).toMatch(
-      /^The vee at ball A has a half-angle of 0°/,
+      /^The vee at ball 1 has a half-angle of 0°/,
     );
     expect(reasonIn(still(veeCoupling).draw(vees({ W: 0 }), 'metric'))).toMatch(/^The part has no weight here/);
   });
 
   it('stands the flank that pushes left of its groove at the right of it', () => {
-    // Foot C: the groove runs straight up the page, so its left flank pushes to the left and its arrow comes from the right.
+    // Foot 3: the groove runs straight up the page, so its left flank pushes to the left and its arrow comes from the right.
     const document = picture(valueIn(still(veeCoupling).draw(vees(), 'metric')));
-    const name = [...document.querySelectorAll('.push-name')].find((e) => e.textContent === 'C1');
+    const name = [...document.querySelectorAll('.push-name')].find((e) => e.textContent === '3a');
     expect(Number(name?.getAttribute('x'))).toBeGreaterThan(20);
     // Before the turn of its groove the right is below the middle line: y down the page.
     const [, , , , left, right] = [...document.querySelectorAll('.vees .push')].map((e) =>

@@ -105,14 +105,14 @@ describe('any text typed as a list', () => {
   it('of feet, readings or rounds gets finite places, which are written out and read back as the same', () => {
     const typed = anyText(
       [
-        'A: 0, 0; B: 240, 0; C: 120, 180',
+        '1: 0, 0; 2: 240, 0; C: 120, 180',
         '-50, 3; 1 in, 0.5 in; 40 -900.25',
         '40, 20: 0; 200, 20: -84 µm; 200, 160: 14; 40, 160: 94',
         '0, 0: 90; 1000, 0: 1 thou; 0, 2000: -0.5 mm',
         '1; 2; 3; 4\n0; 0; 0; 0',
         '3, -1, 0.5 | 0.001 mm; 0; 0',
       ],
-      ['0, 0', '; ', '\n', ' | ', ': ', 'A: ', '12,5', ' µm', ' in', '(', ')', '1e4', '1e-9', '\t'],
+      ['0, 0', '; ', '\n', ' | ', ': ', 'A: ', '2: ', '12,5', ' µm', ' in', '(', ')', '1e4', '1e-9', '\t'],
     );
     /** The same but for numbers, which may be off by so much, mm, or by what nine digits leave out. */
     const alike = (a: unknown, b: unknown, off: number): boolean =>

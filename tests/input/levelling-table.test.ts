@@ -14,13 +14,17 @@ import { reasonOf } from '../../widgets/words/reason.ts';
 import { reasonIn, valueIn } from '../support/results.ts';
 
 const FEET = [
-  { name: 'A', x: 0, y: 0 },
-  { name: 'B', x: 240, y: 0 },
-  { name: 'C', x: 120, y: 180.5 },
+  { name: '1', x: 0, y: 0 },
+  { name: '2', x: 240, y: 0 },
+  { name: '3', x: 120, y: 180.5 },
 ];
 
 describe('readFeet', () => {
   const ways = [
+    '1: 0, 0; 2: 240, 0; 3: 120, 180.5',
+    '3 = 120, 180.5; 1 = 0, 0; 2 = 240, 0',
+    'foot 1 0, 0; foot 2: 240, 0; foot 3(120, 180.5)',
+    // The letters of older notebooks.
     'A: 0, 0; B: 240, 0; C: 120, 180.5',
     'A 0, 0\nB 240, 0\nC 120, 180.5',
     '0, 0\n240, 0\n120, 180,5',
@@ -46,11 +50,12 @@ describe('readFeet', () => {
   });
 
   const refused: readonly (readonly [string, string])[] = [
-    ['', 'Read 0 feet; a plate is levelled on exactly three: give three rows, like A: 0, 0.'],
-    ['0, 0; 1, 1', 'Read 2 feet; a plate is levelled on exactly three: give three rows, like A: 0, 0.'],
-    ['0, 0; 9, 0; 0, 9; 9, 9', 'Read 4 feet; a plate is levelled on exactly three: give three rows, like A: 0, 0.'],
-    ['B: 0, 0; B: 9, 0; C: 0, 9', 'Two feet are called B; call them A, B and C.'],
-    ['A: 0, 0; B: 9, 0; D: 0, 9', 'One foot is called D; call them A, B and C.'],
+    ['', 'Read 0 feet; a plate is levelled on exactly three: give three rows, like 1: 0, 0.'],
+    ['0, 0; 1, 1', 'Read 2 feet; a plate is levelled on exactly three: give three rows, like 1: 0, 0.'],
+    ['0, 0; 9, 0; 0, 9; 9, 9', 'Read 4 feet; a plate is levelled on exactly three: give three rows, like 1: 0, 0.'],
+    ['2: 0, 0; B: 9, 0; 3: 0, 9', 'Two feet are called 2; call them 1, 2 and 3.'],
+    ['A: 0, 0; B: 9, 0; D: 0, 9', 'One foot is called D; call them 1, 2 and 3.'],
+    ['1: 0, 0; 2: 9, 0; 4: 0, 9', 'One foot is called 4; call them 1, 2 and 3.'],
     [
       'A: 0, 0; B: nine, 0; C: 0, 9',
       'Row 2 of the feet reads “B: nine, 0”; read “nine”, which is not a number: write one like 1.5, 1,5 or 3/8.',
@@ -63,9 +68,9 @@ describe('readFeet', () => {
       'A: 0, 0; B: 9, nine; C: 0, 9',
       'Row 2 of the feet reads “B: 9, nine”; read “nine”, which is not a number: write one like 1.5, 1,5 or 3/8.',
     ],
-    ['A: 0, 0; B: 9,; C: 0, 9', 'Row 2 of the feet reads “B: 9,”; give x and y, like A: 0, 0.'],
-    ['A: 0, 0; B: 1, 2, 3; C: 0, 9', 'Row 2 of the feet reads “B: 1, 2, 3”; give x and y, like A: 0, 0.'],
-    ['A: 0, 0; B: 9; C: 0, 9', 'Row 2 of the feet reads “B: 9”; give x and y, like A: 0, 0.'],
+    ['A: 0, 0; B: 9,; C: 0, 9', 'Row 2 of the feet reads “B: 9,”; give x and y, like 1: 0, 0.'],
+    ['A: 0, 0; B: 1, 2, 3; C: 0, 9', 'Row 2 of the feet reads “B: 1, 2, 3”; give x and y, like 1: 0, 0.'],
+    ['A: 0, 0; B: 9; C: 0, 9', 'Row 2 of the feet reads “B: 9”; give x and y, like 1: 0, 0.'],
     ['0, 0; 1e9, 0; 0, 9', 'Row 2 of the feet reads “1e9, 0”; read “1e9”; give a length from −10 m to 10 m.'],
     [
       '0, 0; 50, 50; 100, 100',

@@ -38,7 +38,7 @@ describe('the ids of a page', () => {
   });
 
   it('leave no friction unhatched in the bars of a torque, nor in their key', () => {
-    const { html } = press(CHAPTERS.find((c) => c.file.includes('09-'))?.text ?? '');
+    const { html } = press(CHAPTERS.find((c) => c.file.includes('effort-and-feel'))?.text ?? '');
     const rubbing = html.match(/<rect class="piece [ac]-rub"[^>]*>/g) ?? [];
     // Two in the key, and one a thread in each of the four bars: two pairs of threads and two threads alone.
     expect(rubbing).toHaveLength(2 + 6);
@@ -46,7 +46,7 @@ describe('the ids of a page', () => {
   });
 
   it('leave no shape without the hatching by which it is told apart from another', () => {
-    const { html } = press(CHAPTERS.find((c) => c.file.includes('08-'))?.text ?? '');
+    const { html } = press(CHAPTERS.find((c) => c.file.includes('periodic-error'))?.text ?? '');
     const zones = html.match(/<(?:rect|path) class="rate-zone[^>]*>/g) ?? [];
     expect(zones.length).toBeGreaterThanOrEqual(4);
     for (const zone of zones) expect(zone).toContain('fill="url(#drunken-drunken-');

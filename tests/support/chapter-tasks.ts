@@ -136,8 +136,8 @@ const middlingPlay = (t: Thread, name: 'A' | 'C'): number => {
 const usable = (l_s: number, d: number): number => one('usable-thread', { l_s, d, q_e: 0.5 });
 
 const plate = () => {
-  const feet = valueIn(readFeet(given('12-', 'feet')));
-  return { feet, readings: valueIn(readReadings(given('12-', 'readings'))) };
+  const feet = valueIn(readFeet(given('three-feet', 'feet')));
+  return { feet, readings: valueIn(readReadings(given('three-feet', 'readings'))) };
 };
 
 export const TASKS: readonly Task[] = [
@@ -208,7 +208,7 @@ export const TASKS: readonly Task[] = [
   },
   {
     widget: 'drawer',
-    page: 'does-it-fit.html',
+    page: 'from-your-parts.html',
     asks: 'list the lowest first, and read how high it is',
     work: (hands) => hands.choose('lowest'),
     says: /^(\d+) of \d+ adjusters .* ([\d.]+) mm high/,
@@ -245,6 +245,38 @@ export const TASKS: readonly Task[] = [
     is: () => [3, 33],
   },
   {
+    widget: 'ladder',
+    page: 'parts-that-hold.html',
+    asks: 'the piece goes into the next rung: holes print narrower by a step more',
+    work: (hands) => hands.step('Rung that just takes the piece, from the cut corner', 1),
+    says: /^Rung (\d+), drawn ([\d.]+) mm/,
+    is: () => [6, 12.9 + 5 * 0.05],
+  },
+  {
+    widget: 'printed-parts',
+    page: 'parts-that-hold.html',
+    asks: 'make the arm longer until it may be clipped again and again',
+    work: (hands) => hands.step('Length of the arm', 3),
+    says: /are strained by ([\d.]+) %/,
+    is: () => [(100 * 3 * 2 * 0.8) / (2 * 19 ** 2)],
+  },
+  {
+    widget: 'ball-in-socket',
+    page: 'parts-that-hold.html',
+    asks: 'press the ball in further, and it stands out by less',
+    work: (hands) => hands.step('How far it was pressed in', 5),
+    says: /it stands ([\d.]+) mm out/,
+    is: () => [6.35 / 2 + Math.sqrt(3.175 ** 2 - 3.04 ** 2) - 1],
+  },
+  {
+    widget: 'foot-on-plane',
+    page: 'parts-that-hold.html',
+    asks: 'push until the arrow leaves the core',
+    work: (hands) => hands.step('Push from the side', 3),
+    says: /meets the ground ([\d.]+) mm off the axis: one side of its ring has lifted/,
+    is: () => [(6 * 40) / 70],
+  },
+  {
     widget: 'beside-bought',
     page: 'design-sheet.html',
     asks: 'raise the load, and read which thread goes first and what it carries',
@@ -270,7 +302,7 @@ export const TASKS: readonly Task[] = [
   },
   {
     widget: 'drunken-thread',
-    page: 'lead-error.html',
+    page: 'periodic-error.html',
     asks: 'slide a phase by a quarter of a turn',
     work: (hands) => hands.step('Phase of thread C', 5),
     says: /at their phases together ([\d.]+) µm/,
@@ -294,7 +326,7 @@ export const TASKS: readonly Task[] = [
   },
   {
     widget: 'friction-curve',
-    page: 'effort-and-feel.html',
+    page: 'how-much-friction.html',
     asks: 'move the mark to a smaller friction',
     work: (hands) => hands.step('Coefficient of friction, both threads', -2),
     says: /Here, at 0.05, the pair takes ([\d.]+) N·mm/,
@@ -303,7 +335,7 @@ export const TASKS: readonly Task[] = [
   },
   {
     widget: 'hand-force',
-    page: 'effort-and-feel.html',
+    page: 'the-hand.html',
     asks: 'make the key stiffer, until the hand decides',
     work: (hands) => hands.step('Twisting stiffness of hand and key, per radian', 1),
     says: /The jump of ([\d.]+) µm is smaller, so the hand decides: ([\d.]+) µm/,
@@ -331,7 +363,7 @@ export const TASKS: readonly Task[] = [
   },
   {
     widget: 'reversal-loop',
-    page: 'play-and-flanks.html',
+    page: 'turns-lost.html',
     asks: 'set the force to less than the friction and turn out: the loop opens again',
     work: async (hands) => {
       await hands.step('Force on the carried part, towards the base is plus', -4);
@@ -350,7 +382,7 @@ export const TASKS: readonly Task[] = [
   },
   {
     widget: 'play-batch',
-    page: 'play-and-flanks.html',
+    page: 'measured-parts.html',
     asks: 'draw the batch with pieces spread evenly',
     work: async (hands) => {
       await hands.choose('uniform');
@@ -379,7 +411,7 @@ export const TASKS: readonly Task[] = [
   },
   {
     widget: 'spring-days',
-    page: 'preload-and-lock.html',
+    page: 'spring-strength.html',
     asks: 'play with the share lost per tenfold time',
     work: (hands) => hands.step('Share lost per tenfold time (stated)', 1),
     says: /After 1000 d, ([\d.]+) N is left/,
@@ -387,7 +419,7 @@ export const TASKS: readonly Task[] = [
   },
   {
     widget: 'lock-error',
-    page: 'preload-and-lock.html',
+    page: 'the-lock.html',
     asks: 'change the pair to the Fine foot and see what the same lock does there',
     work: async (hands) => {
       await hands.step(A, away('M12x1.5', 'M4x0.7'));
@@ -414,7 +446,7 @@ export const TASKS: readonly Task[] = [
       const job = {
         feet: feet.map((f) => ({ ...f, Delta, k: 6 })),
         readings,
-        keep: { kind: 'foot', name: 'A' } as const,
+        keep: { kind: 'foot', name: '1' } as const,
       };
       const turned = valueIn(levelPlate(job)).moves.map((move) => move.wholeSteps);
       // The indicator is read to a tenth of a micrometre.
@@ -430,10 +462,10 @@ export const TASKS: readonly Task[] = [
   },
   {
     widget: 'vee-coupling',
-    page: 'three-feet.html',
+    page: 'staying-on-three-feet.html',
     asks: 'raise the side force until a flank opens',
     work: (hands) => hands.step('Side force', 1),
-    says: /^A1 would have to pull ([\d.]+) N: it opens/,
+    says: /^Flank 1a would have to pull ([\d.]+) N: it opens/,
     is: () => {
       const balls = couplingAt(plate().feet, Math.PI / 4, 'to the middle');
       const turn = Math.PI / 6;
@@ -459,7 +491,7 @@ export const TASKS: readonly Task[] = [
   },
   {
     widget: 'thread-limits',
-    page: 'does-it-fit.html',
+    page: 'what-a-class-allows.html',
     asks: 'read the limits of another thread from the tables',
     work: (hands) => hands.step('Thread and fit: class of the nut, class of the screw', 1),
     says: /pitch diameter of the screw ([\d.]+) mm to ([\d.]+) mm, of the nut ([\d.]+) mm to ([\d.]+) mm/,
@@ -470,8 +502,7 @@ export const TASKS: readonly Task[] = [
   },
   {
     widget: 'fit-section',
-    page: 'does-it-fit.html',
-    index: 1,
+    page: 'how-far-it-goes.html',
     asks: 'switch to “both screwed home”: it can’t turn at all',
     work: (hands) => hands.choose('both screwed home'),
     says: /it can’t turn at all: .* give ([\d.]+) turns and ([\d.]+) µm of stroke/,
@@ -501,7 +532,7 @@ export const TASKS: readonly Task[] = [
   },
   {
     widget: 'adjuster',
-    page: 'does-it-fit.html',
+    page: 'from-your-parts.html',
     asks: 'turn it two turns clockwise: it stops where thread C has only its least engagement left',
     work: (hands) => hands.step('Turns', 2),
     says: /It goes ([\d.]+) turns clockwise, .*: ([\d.]+) µm of stroke\. Its tip is/,
@@ -556,7 +587,7 @@ export const TASKS: readonly Task[] = [
     work: (hands) => hands.step('Turns at which the dial stands', 1),
     says: /net lead of ([\d.]+) µm .* At ([\d.]+) turns the correction is −([\d.]+) µm/,
     is: () => {
-      const table = valueIn(parseReadings(given('13-', 'runs').replaceAll(' | ', '\n'), { stepsPerTurn: 6 }));
+      const table = valueIn(parseReadings(given('calibrate', 'runs').replaceAll(' | ', '\n'), { stepsPerTurn: 6 }));
       const found = valueIn(calibrate(table.rows, { nominal: mm(net(FOOT)) }));
       return [
         micrometres(found.lead),

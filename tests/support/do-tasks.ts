@@ -50,7 +50,7 @@ const judge = async (place: Locator, task: Task): Promise<void> => {
  * At every run one task for each kind of control: choice and turned head, field of threads, curve that is dragged, button. A deep run
  * does all.
  */
-const KINDS = ['per-flat.html', 'contact-heat-creep.html', 'effort-and-feel.html', 'three-feet.html'];
+const KINDS = ['per-flat.html', 'contact-heat-creep.html', 'how-much-friction.html', 'three-feet.html'];
 
 export const doTasks = (
   way: string,

@@ -22,7 +22,7 @@ import type { Adjuster } from './adjuster/adjuster.ts';
 import { numbersOfAdjuster } from './adjuster/as-numbers.ts';
 import { adjusterOf } from './adjuster/from-numbers.ts';
 import { partsStated } from './adjuster/stated.ts';
-import { formerNames, inPresentSign, RENAMED } from './former-names.ts';
+import { formerNames, inPresentSign, presentOption, RENAMED } from './former-names.ts';
 import { type Input, mayBeNone, type NumberSet, readInput, writeQuantity } from './numbers.ts';
 import { pairOf } from './pair-of.ts';
 
@@ -217,6 +217,12 @@ export const inTodaysNames = (search: string, sets: readonly NumberSet[]): strin
         if (!parameters.has(`${id}.${name}`)) parameters.set(`${id}.${name}`, inPresentSign(text));
         changed = true;
       }
+    for (const { name, kind } of inputs) {
+      const text = kind === 'choice' ? parameters.get(`${id}.${name}`) : null;
+      if (text === null || presentOption(name, text) === text) continue;
+      parameters.set(`${id}.${name}`, presentOption(name, text));
+      changed = true;
+    }
     for (const [was, is] of RENAMED) {
       const text = has(is) && !has(was) ? parameters.get(`${id}.${was}`) : null;
       if (text === null) continue;

@@ -27,6 +27,14 @@ const FORMER: readonly Former[] = [
   { was: 'l', is: 'l_d', meant: (old) => old.m_r !== undefined },
 ];
 
+/** Options that had other words: the feet of a plate were letters, as the threads of each foot are. */
+const FORMER_OPTIONS: Readonly<Record<string, Readonly<Record<string, string>>>> = {
+  kept: { 'foot A': 'foot 1', 'foot B': 'foot 2', 'foot C': 'foot 3' },
+};
+
+/** An option in the words of today. */
+export const presentOption = (name: string, text: string): string => FORMER_OPTIONS[name]?.[text] ?? text;
+
 /** Those that a design tells apart by what else it holds. */
 export const RENAMED: readonly (readonly [
   was: string,

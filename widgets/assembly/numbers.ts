@@ -22,6 +22,15 @@ import { CHOICES, type ChoiceName } from '../input/choices.ts';
 import { readThread } from '../input/designation.ts';
 import { formatOf, show, timeUnit, type UnitView } from '../input/format.ts';
 import { readNumber, readQuantity, readTime } from '../input/quantity.ts';
+import {
+  hasSpread,
+  readClassLimits,
+  readSpread,
+  readWithSpread,
+  type Spread,
+  splitSpread,
+  spreadText,
+} from '../input/spread.ts';
 import { NO_PARTS, TEXTS, type TextName } from '../input/texts.ts';
 import { describedAdjuster } from './adjuster/stated.ts';
 import { tidyAdjuster } from './adjuster/text.ts';
@@ -36,6 +45,8 @@ declare module '../engine/kernel/result.ts' {
       readonly least: string;
       readonly most: string;
     };
+    'spread-past-range': { readonly text: string; readonly most: string };
+    'spread-of-count': { readonly text: string; readonly says: string };
   }
 }
 
@@ -100,24 +111,76 @@ export const readInput = (input: Input, text: string, view: UnitView): Result<Va
   const timed = fact.unit === 'h' ? readTime(text) : undefined;
   if (timed && !timed.ok) return timed;
   const read = readQuantity(text, fact.unit, fieldUnit(input.name, view));
-  if (!read.ok) return read;
-  const value = ontoBound(input, read.value.value);
+  return read.ok ? withinField(input, read.value.value, text, view) : read;
+};
+
+type Quantity = Extract<Input, { kind: 'quantity' }>;
+
+/** The value where it is within the bounds of glossary and field. */
+const withinField = (input: Quantity, read: number, text: string, view: UnitView): Result<number> => {
+  const value = ontoBound(input, read);
   const refusal = outOfBounds(input.name, value);
   if (refusal) return refusal;
   if (!(value >= input.min && value <= input.max)) {
-    const format = formatOf(fact);
+    const format = formatOf(symbolFact(input.name));
     const [least, most] = [show(input.min, format, view), show(input.max, format, view)];
     return bad('outside-field', { text, label: input.label, least, most });
   }
   return good(value);
 };
 
+/** What a field holds: a value, and its ± where one is typed behind it. */
+export interface Held {
+  readonly value: Value;
+  readonly spread?: Spread | undefined;
+}
+
+/** Reads one input as typed, with its ± where it has one. A thread’s ± is that of its pitch. */
+export const readField = (input: Input, text: string, view: UnitView): Result<Held> => {
+  if (input.kind === 'quantity') {
+    const fact = symbolFact(input.name);
+    const unit = fieldUnit(input.name, view);
+    const stated =
+      readClassLimits(input.name, text) ?? (hasSpread(text) ? readWithSpread(text, fact.unit, unit) : undefined);
+    if (stated) {
+      if (!stated.ok) return stated;
+      if (fact.whole) return bad('spread-of-count', { text, says: fact.says });
+      const timed = fact.unit === 'h' ? readTime(splitSpread(text)[0]) : undefined;
+      if (timed && !timed.ok) return timed;
+      const value = withinField(input, stated.value.value, text, view);
+      if (!value.ok) return value;
+      const most = Math.min(value.value - fact.min, fact.max - value.value);
+      if (!(stated.value.spread.half <= most))
+        return bad('spread-past-range', { text, most: show(most, formatOf(fact, 3), view) });
+      return good({ value: value.value, spread: stated.value.spread });
+    }
+  }
+  if (input.kind === 'thread' && hasSpread(text)) {
+    const [before, behind] = splitSpread(text);
+    const thread = readThread(before);
+    if (!thread.ok) return thread;
+    const spread = readSpread(behind, thread.value.P, 'mm', 'mm');
+    if (!spread.ok) return spread;
+    const most = thread.value.P / 20;
+    if (!(spread.value.half <= most))
+      return bad('spread-past-range', { text, most: show(most, { shown: 'motion', digits: 3 }, view) });
+    return good({ value: thread.value, spread: spread.value });
+  }
+  const read = readInput(input, text, view);
+  return read.ok ? good({ value: read.value }) : read;
+};
+
+/** The same written so that its field reads it back. */
+export const writeField = (input: Input, { value, spread }: Held, view: UnitView): string =>
+  writeValue(input, value, view) +
+  (spread === undefined ? '' : spreadText(spread, input.kind === 'quantity' ? fieldUnit(input.name, view) : 'mm'));
+
 /** Whether a field of parts may state none: one that begins so, and that of a design. */
 export const mayBeNone = (input: Input): boolean =>
   input.name === 'adjuster' && ['', NO_PARTS].includes(input.start.toLowerCase());
 
 /** A bound is written with nine digits like any value, and its own writing must not fall outside it. */
-const ontoBound = ({ min, max }: Extract<Input, { kind: 'quantity' }>, value: number): number =>
+const ontoBound = ({ min, max }: Quantity, value: number): number =>
   [min, max].find((bound) => Math.abs(value - bound) <= 1e-8 * Math.abs(bound)) ?? value;
 
 /**

@@ -13,7 +13,7 @@
 
 import { withoutFields } from '#words/client.ts';
 import { inTodaysNames } from '../assembly/design-use.ts';
-import { type NumberSet, writeValue } from '../assembly/numbers.ts';
+import { type NumberSet, writeField } from '../assembly/numbers.ts';
 import { quoted } from '../engine/index.ts';
 import { UNIT_VIEWS, type UnitView } from '../input/format.ts';
 import { isCarried } from '../input/texts.ts';
@@ -92,9 +92,9 @@ export const addressOf = (store: Store, search: string): string => {
       else if (given.has(key)) parameters.delete(key);
     };
     // With metric units, whatever the reader sees.
-    const value = writeValue(field.input, field.value, 'metric');
+    const value = writeField(field.input, field, 'metric');
     const begun = mine?.field(id, name);
-    const begins = begun === undefined || writeValue(begun.input, begun.value, 'metric') === value;
+    const begins = begun === undefined || writeField(begun.input, begun, 'metric') === value;
     put(`${id}.${name}`, store.unchanged(id, name) && begins ? undefined : value);
     for (const view of FIELD_VIEWS)
       put(

@@ -75,7 +75,9 @@ const fromScript = async (name: string): Promise<FigureModule | undefined> => {
 
 const fromServer = (name: string): Promise<FigureModule> =>
   import(
-    /* @vite-ignore */ name === 'papers' ? '/widgets/client/papers/papers.ts' : `/widgets/figures/${name}/${name}.ts`
+    /* @vite-ignore */ name === 'papers' || name === 'backwards'
+      ? `/widgets/client/${name}/${name}.ts`
+      : `/widgets/figures/${name}/${name}.ts`
   );
 
 const isFigure = (value: unknown): value is Figure =>

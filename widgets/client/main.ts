@@ -49,7 +49,7 @@ const wake = (until: AbortSignal) => {
   for (const place of all(root, '.example > [data-inputs]')) mountDesignNote(place, [place], store, until);
   for (const example of model.examples)
     for (const place of all(root, `[data-example="${example.id}"]`))
-      mountExample(place, example.set, example.steps, store);
+      mountExample(place, example.set, example.steps, store, model, announce);
   for (const place of all(root, '[data-predict]')) {
     const index = Number(place.dataset.predict);
     const prediction = model.predictions[index];

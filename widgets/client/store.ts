@@ -8,13 +8,16 @@ import {
   asWritten,
   fieldUnit,
   gather,
+  type Held,
   type Input,
   type NumberSet,
   type Numbers,
+  readField,
   readInput,
   scopeOf,
   type Value,
   withUnit,
+  writeField,
   writeQuantity,
   writeValue,
 } from '../assembly/numbers.ts';
@@ -22,6 +25,7 @@ import { runInSlices } from '../assembly/run-in-slices.ts';
 import { symbolFact, UNITS } from '../engine/index.ts';
 import type { UnitView } from '../input/format.ts';
 import { LONGEST_TEXT } from '../input/quantity.ts';
+import type { Spread } from '../input/spread.ts';
 import { aheadOf, longestOf, MOST_CARRIED } from '../input/texts.ts';
 import { reasonOf } from '../words/reason.ts';
 
@@ -31,6 +35,8 @@ export interface Field {
   readonly text: string;
   /** The last good value. */
   readonly value: Value;
+  /** The ± that stands behind it. */
+  readonly spread?: Spread | undefined;
   /** Why the text is not in force, where it is not. */
   readonly reason: string | undefined;
 }
@@ -137,13 +143,19 @@ export const createStore = (
     const field = fields.get(key(set, name));
     if (!field) return;
     const shown = text.slice(0, mostKept(field.input));
-    const read = readInput(field.input, text, view);
+    const read = readField(field.input, text, view);
     if (!read.ok) return write(set, { ...field, text: shown, reason: reasonOf(read) });
-    const value = asWritten(field.input, read.value);
+    const value = asWritten(field.input, read.value.value);
+    const first = read.value.value;
     // What was supposed of a thread is said until its field is left, when it stands written out.
-    const noted =
-      typeof value === 'object' && typeof read.value === 'object' ? { ...value, notes: read.value.notes } : value;
-    write(set, { ...field, text: shown, value: noted, reason: undefined });
+    const noted = typeof value === 'object' && typeof first === 'object' ? { ...value, notes: first.notes } : value;
+    write(set, {
+      ...field,
+      text: shown,
+      value: noted,
+      spread: spreadAsWritten(field.input, read.value),
+      reason: undefined,
+    });
     follow(set, name);
   };
 
@@ -152,7 +164,7 @@ export const createStore = (
     if (!field || field.reason !== undefined) return;
     const noted = typeof field.value === 'object' && field.value.notes.length > 0;
     const value = noted ? asWritten(field.input, field.value) : field.value;
-    write(set, { ...field, value, text: writeValue(field.input, value, view) });
+    write(set, { ...field, value, text: writeField(field.input, { value, spread: field.spread }, view) });
   };
 
   const load = (set: string, name: string, text: string, as: UnitView) => {
@@ -174,7 +186,7 @@ export const createStore = (
 
   const unchanged = (id: string, name: string) => {
     const [field, first] = [fields.get(key(id, name)), starts.get(key(id, name))];
-    return !field || !first || same(field.value, first.value);
+    return !field || !first || (field.spread === undefined && same(field.value, first.value));
   };
 
   return {
@@ -219,7 +231,13 @@ export const createStore = (
       // A grid in the field's own unit, so that a drag leaves 120° in it and not 120.0000095°.
       const { factor } = UNITS[fieldUnit(field.input.name, 'metric')];
       const kept = Math.min(max, Math.max(min, Number((value / factor).toFixed(6)) * factor));
-      write(set, { ...field, value: asWritten(field.input, kept), reason: undefined });
+      const held = asWritten(field.input, kept);
+      write(set, {
+        ...field,
+        value: held,
+        spread: spreadAsWritten(field.input, { ...field, value: held }),
+        reason: undefined,
+      });
       tidy(set, name);
       follow(set, name);
     },
@@ -250,6 +268,13 @@ const ownValue = (set: string, input: Input): Value => {
     ownValues.set(input, value);
   }
   return value;
+};
+
+/** A ± that its own writing gives back; see `asWritten`. None where it would reach past what the number can be. */
+const spreadAsWritten = (input: Input, held: Held): Spread | undefined => {
+  if (held.spread === undefined) return undefined;
+  const read = readField(input, writeField(input, held, 'metric'), 'metric');
+  return read.ok ? read.value.spread : undefined;
 };
 
 /** Longer than any text the field takes: what is left of a cut text is refused again when a reload or a link brings it back. */

@@ -5,7 +5,7 @@
 import type { AnyRelation } from './kernel/relation.ts';
 
 /** In the order in which the book meets them. */
-const ROOMS = ['thread', 'pair', 'play', 'force', 'spring', 'contact', 'ways', 'levelling', 'calibration'];
+const ROOMS = ['thread', 'pair', 'play', 'force', 'spring', 'holding', 'contact', 'ways', 'levelling', 'calibration'];
 
 const isRelation = (value: unknown): value is AnyRelation =>
   typeof value === 'object' && value !== null && 'takes' in value && 'gives' in value && 'of' in value;
@@ -25,4 +25,8 @@ const collected = (): readonly AnyRelation[] => {
 
 export const RELATIONS: readonly AnyRelation[] = /*#__PURE__*/ collected();
 
-export const relationNamed = (name: string): AnyRelation | undefined => RELATIONS.find((r) => r.name === name);
+const BY_NAME: ReadonlyMap<string, AnyRelation> = /*#__PURE__*/ new Map(
+  /*#__PURE__*/ RELATIONS.map((relation) => [relation.name, relation]),
+);
+
+export const relationNamed = (name: string): AnyRelation | undefined => BY_NAME.get(name);

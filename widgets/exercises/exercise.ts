@@ -64,6 +64,20 @@ export interface Exercise {
   readonly digits: number;
   readonly slips: readonly SlipRule[];
   readonly hint: string;
+  /** The same asked the other way round: which pool is to be found from the answer; see forms.ts. */
+  readonly backwards?: Backwards;
+  /** The answer is told, and the way to it asked. */
+  readonly shows?: true;
+  /** How a form of another exercise makes its items; none of what an author writes has it. */
+  readonly asItem?: (picks: readonly number[]) => Result<Item>;
+}
+
+export interface Backwards {
+  readonly name: string;
+  readonly unit: Unit;
+  readonly digits: number;
+  /** Plain text with places, {answer} among them. */
+  readonly question: string;
 }
 
 export interface KnownSlip {
@@ -129,13 +143,17 @@ const keptIn = <V>(store: WeakMap<Exercise, Map<string, V>>, exercise: Exercise)
 export const itemAt = (exercise: Exercise, picks: readonly number[]): Result<Item> => {
   const known = keptIn(made, exercise);
   const key = picks.join(',');
-  const item = known.get(key) ?? makeItem(exercise, picks);
+  const item = known.get(key) ?? exercise.asItem?.(picks) ?? makeItem(exercise, picks);
   known.set(key, item);
   return item;
 };
 
-const makeItem = (exercise: Exercise, picks: readonly number[]): Result<Item> => {
-  const { pools, steps, unit, digits } = exercise;
+/** The numbers that these options give, as steps name them, and as the question prints them. */
+export const readPicks = (
+  exercise: Exercise,
+  picks: readonly number[],
+): Result<{ readonly scope: Record<string, number>; readonly texts: Readonly<Record<string, string>> }> => {
+  const { pools } = exercise;
   const values = new Map<string, Value>();
   const texts: Record<string, string> = {};
   const readings = keptIn(read, exercise);
@@ -148,7 +166,27 @@ const makeItem = (exercise: Exercise, picks: readonly number[]): Result<Item> =>
     values.set(input.name, value.value);
     texts[input.name] = typeof value.value === 'object' ? value.value.designation : option.replace(/^-/, '−');
   }
-  const scope = scopeOf(gather({ id: exercise.id, inputs: pools.map((p) => p.input) }, values));
+  return good({ scope: scopeOf(gather({ id: exercise.id, inputs: pools.map((p) => p.input) }, values)), texts });
+};
+
+/** The amount where it is one that can be asked for, in the unit asked. */
+export const askable = (value: number, unit: Unit, digits: number): Result<number> => {
+  const amount = value / toBase({ amount: 1, unit });
+  if (Math.abs(amount) >= LEAST && Math.abs(amount) <= MOST) return good(amount);
+  return Math.abs(value) < 1e-12
+    ? bad('answer-nought', {})
+    : bad('answer-of-odd-size', { amount: numeral(amount, digits), unit, least: LEAST, most: MOST });
+};
+
+/** The slips that fit any answer. */
+export const slipsOfAny = (amount: number, unit: Unit): readonly KnownSlip[] =>
+  anySlips(unit).map(({ factor, says }) => ({ amount: amount * factor, says }));
+
+const makeItem = (exercise: Exercise, picks: readonly number[]): Result<Item> => {
+  const { steps, unit, digits } = exercise;
+  const numbers = readPicks(exercise, picks);
+  if (!numbers.ok) return numbers;
+  const { scope, texts } = numbers.value;
   const outcomes = runSteps(steps, scope);
   const found: Record<string, number> = { ...scope };
   for (const [i, outcome] of outcomes.entries()) {
@@ -159,11 +197,9 @@ const makeItem = (exercise: Exercise, picks: readonly number[]): Result<Item> =>
   const last = outcomes.at(-1);
   if (!last?.ok) return bad('no-answering-step', {});
   const factor = toBase({ amount: 1, unit });
-  const amount = last.value / factor;
-  if (!(Math.abs(amount) >= LEAST && Math.abs(amount) <= MOST))
-    return Math.abs(last.value) < 1e-12
-      ? bad('answer-nought', {})
-      : bad('answer-of-odd-size', { amount: numeral(amount, digits), unit, least: LEAST, most: MOST });
+  const asked = askable(last.value, unit, digits);
+  if (!asked.ok) return asked;
+  const amount = asked.value;
   const accepted = acceptedInterval(amount, digits);
   found.answer = last.value;
   const slips: KnownSlip[] = [];
@@ -174,7 +210,7 @@ const makeItem = (exercise: Exercise, picks: readonly number[]): Result<Item> =>
     if (tooNear(wrong, accepted, digits)) return bad('slip-gives-answer', { says });
     slips.push({ amount: wrong, says: filled(says, texts), rule });
   }
-  for (const { factor: times, says } of anySlips(unit)) slips.push({ amount: amount * times, says });
+  slips.push(...slipsOfAny(amount, unit));
   return good({
     exercise,
     picks,
@@ -199,7 +235,7 @@ const tooNear = (wrong: number, accepted: Interval, digits: number): boolean => 
   return within(wrong, { ...accepted, low: accepted.low - half, high: accepted.high + half });
 };
 
-const filled = (text: string, texts: Readonly<Record<string, string>>): string =>
+export const filled = (text: string, texts: Readonly<Record<string, string>>): string =>
   text.replace(/\{(\w+)\}/g, (place, name: string) => texts[name] ?? place);
 
 /** How many items there are at most: the product of the pools. */
@@ -228,7 +264,7 @@ export const answerText = (item: Item): string =>
   `${numeral(item.amount, item.exercise.digits)}${unitAfter(item.exercise.unit)}`;
 
 /** What a paper asks for after the question. */
-export const askText = ({ exercise }: Item): string => ask(exercise.unit, exercise.digits);
+export const askText = ({ exercise }: Item): string => (exercise.shows ? '' : ask(exercise.unit, exercise.digits));
 
 export const acceptedText = ({ accepted, exercise }: Item): string => {
   const edge = (x: number) => x.toFixed(accepted.decimals).replace('-', '−');

@@ -17,7 +17,11 @@ export const studentSheet = (lines: readonly PaperLine[], student: string, headi
   `<section class="paper"><h2>${escapeText(paperOf(student))}</h2><ol>${lines
     .map(
       ({ item }) =>
-        `<li><p>${escapeText(item.question)} <span class="ask">${escapeText(askText(item))}</span></p><p class="blank">${ANSWER} <span></span> ${escapeText(askedUnit(item))}</p></li>`,
+        `<li><p>${escapeText(item.question)} <span class="ask">${escapeText(askText(item))}</span></p>${
+          item.exercise.shows
+            ? '<p class="room"></p>'
+            : `<p class="blank">${ANSWER} <span></span> ${escapeText(askedUnit(item))}</p>`
+        }</li>`,
     )
     .join('')}</ol>${foot(heading, student)}</section>`;
 

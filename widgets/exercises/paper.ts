@@ -6,6 +6,7 @@ import { bad, good, type Result } from '../engine/index.ts';
 import type { Bank, BankChapter } from './bank.ts';
 import { drawItem } from './draw.ts';
 import type { Exercise, Item } from './exercise.ts';
+import { FORMS, type Form, inForm } from './forms.ts';
 import { readClassCode } from './roster.ts';
 import { pick, stateOf } from './seed.ts';
 
@@ -13,6 +14,7 @@ declare module '../engine/kernel/result.ts' {
   interface Refusals {
     'link-of-other-bank': { readonly asked: string; readonly held: string };
     'link-chapter-unknown': { readonly chapter: string };
+    'link-form-unknown': { readonly form: string; readonly forms: readonly string[] };
     'link-asks-too-many': { readonly count: string; readonly most: number };
   }
 }
@@ -34,8 +36,19 @@ interface Place {
 }
 
 /** The exercises of a paper in order. Asked for more than a chapter has, they come round again with other numbers. */
-export const choose = (bank: Bank, counts: Counts, classCode: string): Place[] =>
-  bank.chapters.flatMap((chapter) => chosen(chapter, counts.get(chapter.slug) ?? 0, classCode, bank.version));
+export const choose = (
+  bank: Bank,
+  counts: Counts,
+  classCode: string,
+  form: Form = 'as-written',
+  judged = false,
+): Place[] =>
+  bank.chapters.flatMap((chapter) =>
+    chosen(chapter, counts.get(chapter.slug) ?? 0, classCode, bank.version).map(({ exercise, key }) => {
+      const asked = inForm(exercise, form, [classCode, chapter.slug, key, bank.version], judged);
+      return { exercise: asked, key: key.replace(exercise.id, asked.id) };
+    }),
+  );
 
 const chosen = ({ slug, exercises }: BankChapter, count: number, classCode: string, version: string): Place[] => {
   const order = [...exercises];
@@ -67,23 +80,25 @@ export const setPaper = (
   });
 };
 
-/** Fixed instances for a question bank: so many of every exercise of these chapters. */
-export const setBank = (bank: Bank, counts: Counts, classCode: string): PaperLine[] =>
-  setPaper(choose(bank, counts, classCode), classCode, 'question bank', bank.version);
+/** Fixed instances for a question bank: so many of every exercise of these chapters, all of them such as a machine can judge. */
+export const setBank = (bank: Bank, counts: Counts, classCode: string, form: Form = 'as-written'): PaperLine[] =>
+  setPaper(choose(bank, counts, classCode, form, true), classCode, 'question bank', bank.version);
 
 /** What a link to the papers holds: everything but the roster. */
 export interface PaperOrder {
   readonly classCode: string;
   readonly counts: Counts;
+  readonly form?: Form;
 }
 
 export const paperParameters = (
-  { classCode, counts }: PaperOrder,
+  { classCode, counts, form = 'as-written' }: PaperOrder,
   version: string,
 ): Readonly<Record<string, string>> => ({
   class: classCode,
   ask: [...counts].flatMap(([slug, n]) => (n > 0 ? [`${slug}:${n}`] : [])).join(','),
   bank: version,
+  ...(form === 'as-written' ? {} : { form }),
 });
 
 /** Reads a link; undefined where the address asks for no papers. */
@@ -103,5 +118,10 @@ export const readPaperLink = (search: string, bank: Bank): Result<PaperOrder> | 
     counts.set(slug, Number(count));
   }
   const classCode = readClassCode(parameters.get('class') ?? '');
-  return classCode.ok ? good({ classCode: classCode.value, counts }) : classCode;
+  const asked = parameters.get('form') ?? 'as-written';
+  const form = FORMS.find((known) => known === asked);
+  if (form === undefined) return bad('link-form-unknown', { form: asked, forms: FORMS });
+  return classCode.ok
+    ? good({ classCode: classCode.value, counts, ...(form === 'as-written' ? {} : { form }) })
+    : classCode;
 };

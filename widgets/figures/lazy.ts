@@ -4,6 +4,7 @@
  */
 import { adjusterFigure } from './adjuster/adjuster.ts';
 import { ballAndSeat } from './ball-and-seat/ball-and-seat.ts';
+import { ballInSocket } from './ball-in-socket/ball-in-socket.ts';
 import { benchCard } from './bench-card/bench-card.ts';
 import { besideBought } from './beside-bought/beside-bought.ts';
 import { calibrationFigure } from './calibration/calibration.ts';
@@ -15,10 +16,12 @@ import { driftBars } from './drift-bars/drift-bars.ts';
 import { drunkenThread } from './drunken-thread/drunken-thread.ts';
 import { fitSection } from './fit-section/fit-section.ts';
 import { flanksUnderLoad } from './flanks-under-load/flanks-under-load.ts';
+import { footOnPlane } from './foot-on-plane/foot-on-plane.ts';
 import { forceChainFigure } from './force-chain/force-chain.ts';
 import { frictionCurve } from './friction-curve/friction-curve.ts';
 import { handForceFigure } from './hand-force/hand-force.ts';
 import type { Figure } from './kit/figure.ts';
+import { ladderFigure } from './ladder/ladder.ts';
 import { leadErrorFigure } from './lead-error/lead-error.ts';
 import { levellingPlate } from './levelling-plate/levelling-plate.ts';
 import { lockErrorFigure } from './lock-error/lock-error.ts';
@@ -29,6 +32,7 @@ import { partFiles } from './part-files/part-files.ts';
 import { plateOnFeet } from './plate-on-feet/plate-on-feet.ts';
 import { playBatchFigure } from './play-batch/play-batch.ts';
 import { practiceRig } from './practice-rig/practice-rig.ts';
+import { printedParts } from './printed-parts/printed-parts.ts';
 import { printedSpring } from './printed-spring/printed-spring.ts';
 import { ramp } from './ramp/ramp.ts';
 import { reversalLoop } from './reversal-loop/reversal-loop.ts';
@@ -79,4 +83,8 @@ export const LAZY: readonly Figure[] = [
   printedSpring,
   partFiles,
   besideBought,
+  ladderFigure,
+  printedParts,
+  ballInSocket,
+  footOnPlane,
 ];

@@ -19,7 +19,7 @@ export const CHOICES = {
   errors: { says: 'lead errors of the two threads', options: ['independent', 'the same error'] },
   periodic: { says: 'periodic errors of the two threads', options: ['not measured', 'measured'] },
   rubs: { says: 'friction other than in the threads', options: ['nothing', 'the tip', 'a collar'] },
-  kept: { says: 'what stays', options: ['foot A', 'foot B', 'foot C', 'mean height'] },
+  kept: { says: 'what stays', options: ['foot 1', 'foot 2', 'foot 3', 'mean height'] },
   grooves: { says: 'grooves', options: ['to the middle', 'all one way', 'round the middle'] },
   spring: {
     says: 'spring between',
@@ -35,6 +35,7 @@ export const CHOICES = {
     says: 'the tip, a hardened ball, stands on',
     options: ['hardened ball steel', 'mild steel', 'aluminium 6061-T6', 'aluminium 1100-O, soft', 'brass, half hard'],
   },
+  socket: { says: 'socket of a screw', options: ['M3', 'M4', 'M5', 'M6', 'M8', 'M10', 'M12'] },
   path: { says: 'parts in the path are', options: ['steel', 'aluminium', 'brass', 'granite', 'printed PLA'] },
   allowance: { says: 'stated lead errors add up', options: ['at worst', 'root-sum-square'] },
 } as const;

@@ -88,6 +88,14 @@ export const timeUnit = (value: number): Unit => {
   return size >= 1 || size === 0 ? 'h' : size >= 1 / 60 ? 'min' : 's';
 };
 
+/** The unit in which a length of this kind is written, metric where both are shown; undefined for what is no length. */
+export const lengthUnit = (value: number, { shown }: NumberFormat, view: UnitView): Unit | undefined =>
+  shown !== 'size' && shown !== 'motion'
+    ? undefined
+    : view === 'inch'
+      ? inchUnit(value, shown)
+      : metricUnit(value, shown);
+
 /** The value with its unit, as the reader has chosen to see lengths. */
 export const show = (value: number, format: NumberFormat, view: UnitView): string => {
   const { shown, digits } = format;

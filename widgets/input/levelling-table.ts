@@ -1,14 +1,14 @@
 /**
  * Feet and indicator readings as they are typed: one a row.
  *
- *   feet        A: 0, 0                three rows; the letter may be left out, then the rows are A, B, C in order
+ *   feet        1: 0, 0                three rows; the number may be left out, then the rows are 1, 2, 3 in order
  *   readings    40, 20: −3 µm          x, y and what the indicator shows there; three rows or more
  *   rounds      2; −1; 0.5             one row for each later round: readings at the same places in the same order
- *   stands      A: 1.5                 turns of a foot from the middle of its travel, clockwise plus; a foot left out is at 0
+ *   stands      1: 1.5                 turns of a foot from the middle of its travel, clockwise plus; a foot left out is at 0
  *
  * Rows are parted by a line break or a semicolon; rounds by a line break or a bar, since semicolons part the readings in
- * them. x and y are parted by a comma and a blank, by blanks or a tab, so that a comma inside a number is a decimal mark;
- * a lone comma between two numbers parts them too. A bare place is mm, a bare reading µm; other lengths carry their unit.
+ * them. x and y are parted by a comma and a blank, by blanks or a tab, so that a comma inside a number is a decimal mark; older
+ * notebooks called the feet A, B and C, as the threads of each foot are called, and those letters are still read. A lone comma between two numbers parts them too. A bare place is mm, a bare reading µm; other lengths carry their unit.
  * Units out: mm. Errors: one sentence for the first row that can’t be read, or for places that span no plane.
  */
 
@@ -49,12 +49,13 @@ export interface NamedPlace extends Place {
   readonly name: string;
 }
 
-const FOOT_NAMES = ['A', 'B', 'C'] as const;
+const FOOT_NAMES = ['1', '2', '3'] as const;
+const FORMER_NAMES = 'ABC';
 export type FootName = (typeof FOOT_NAMES)[number];
 const MOST_READINGS = 20;
 const MOST_ROUNDS = 8;
 
-/** The three feet, refused where they are not three, share a letter or stand in a line. */
+/** The three feet, refused where they are not three, share a number or stand in a line. */
 export const readFeet = (text: string): Result<readonly NamedPlace[]> => {
   const rows = rowsOf(text, /[;\n]/);
   if (!rows.ok) return rows;
@@ -75,10 +76,16 @@ export const readFeet = (text: string): Result<readonly NamedPlace[]> => {
   return plane.ok ? good([...feet].sort((a, b) => a.name.localeCompare(b.name))) : plane;
 };
 
-/** The foot a row is about, by its letter or else by its order, and what stands behind. */
+/** The foot a row is about, by its number or else by its order, and what stands behind. A number alone may be a length, so its colon must be there. */
 const footOfRow = (row: string, i: number): { readonly name: string; readonly rest: string } => {
-  const [, letter, rest = row] = /^(?:foot\s+)?([a-z])(?=[\s:=(])\s*[:=]?\s*(.*)$/i.exec(row) ?? [];
-  return { name: letter === undefined ? (FOOT_NAMES[i] ?? 'another') : letter.toUpperCase(), rest };
+  const [, sign, rest = row] =
+    /^(?:foot\s+)?([a-z])(?=[\s:=(])\s*[:=]?\s*(.*)$/i.exec(row) ??
+    /^foot\s+(\d+)(?=[\s:=(])\s*[:=]?\s*(.*)$/i.exec(row) ??
+    /^(\d+)\s*[:=]\s*(.*)$/.exec(row) ??
+    [];
+  if (sign === undefined) return { name: FOOT_NAMES[i] ?? 'another', rest };
+  const letter = sign.toUpperCase();
+  return { name: FOOT_NAMES[FORMER_NAMES.indexOf(letter)] ?? letter, rest };
 };
 
 const oddNames = (names: readonly string[]): Bad | undefined => {
@@ -104,7 +111,7 @@ export const readStands = (text: string): Result<Readonly<Record<FootName, numbe
     stands.set(name, read.value.value);
   }
   const of = (name: FootName) => stands.get(name) ?? 0;
-  return good({ A: of('A'), B: of('B'), C: of('C') });
+  return good({ 1: of('1'), 2: of('2'), 3: of('3') });
 };
 
 /** More than any foot has thread for. */

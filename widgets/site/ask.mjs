@@ -1,6 +1,8 @@
 /**
  * Asks the engine: `npm run ask` lists every relation; `npm run --silent ask -- net-lead '{"h_C":1,…}'` prints the
- * result as JSON, or one sentence on the error output and exit code 2.
+ * result as JSON, or one sentence on the error output and exit code 2. `npm run --silent ask -- solve n A=M10x1.5 C=3/8-16
+ * 'z_c=200 µm ± 2 µm'` finds one number from others in any order, with its ±, the relations on the way and their sources; --say gives it as a
+ * sentence.
  */
 import { runnerImport } from 'vite';
 
@@ -27,6 +29,17 @@ if (name === undefined) {
       console.log(`    takes  ${slot(symbol)}, ${symbolFact(symbol).min} to ${symbolFact(symbol).max}`);
     for (const [symbol, formula] of Object.entries(r.gives))
       console.log(`    gives  ${slot(symbol)}${formula === undefined ? '' : ` = ${formula}`}`);
+  }
+} else if (name === 'solve') {
+  const { solveAsked } = await load('assembly/backwards/ask.ts');
+  const words = process.argv.slice(3).filter((word) => word !== '--say');
+  const solved = solveAsked(words);
+  if (!solved.ok) refuse((await load('words/reason.ts')).reasonOf(solved));
+  else if (!process.argv.includes('--say')) console.log(JSON.stringify(solved.value, null, 2));
+  else {
+    const { unknown, answers, chain } = solved.value;
+    const values = answers.map(({ text, uncertainty }) => uncertainty?.text ?? text).join(' or ');
+    console.log(`${unknown} is ${values}, by ${chain.map(({ relation }) => relation).join(', ')}.`);
   }
 } else {
   const relation = relationNamed(name);

@@ -206,6 +206,26 @@ const brokenLinks = (file: string, slug: string, rendered: ReadonlyMap<string, R
 export const searchScript = (book: Book): string =>
   `globalThis.${INDEX_GLOBAL} = ${JSON.stringify(searchIndex(book.places, book.rendered, symbolsMet(book.places, book.rendered)))};\n`;
 
+/** The numbered line of a derivation that arrives at each relation, the first in the book. */
+const derivedIn = (book: Book): ReadonlyMap<string, readonly [string, string]> => {
+  const derived = new Map<string, readonly [string, string]>();
+  for (const { slug } of book.places)
+    for (const [id, says] of book.rendered.get(slug)?.labels ?? []) {
+      const [, relation] = /^equation-(.*?)(?:-\d+)?$/.exec(id) ?? [];
+      if (relation !== undefined && !derived.has(relation)) derived.set(relation, [`${slug}.html#${id}`, says]);
+    }
+  return derived;
+};
+
+/** Of the relations that the examples of a page work with. */
+const derivedOn = ({ model }: RenderedChapter, derived: ReturnType<typeof derivedIn>) =>
+  Object.fromEntries(
+    [...new Set(model.examples.flatMap(({ steps }) => steps.map(({ relation }) => relation)))].flatMap((relation) => {
+      const at = derived.get(relation);
+      return at ? [[relation, at] as const] : [];
+    }),
+  );
+
 export const bookPage = (book: Book, slug: string, assets: Assets): string | undefined => {
   const page = book.rendered.get(slug);
   const place = book.places.find((p) => p.slug === slug);
@@ -216,7 +236,12 @@ export const bookPage = (book: Book, slug: string, assets: Assets): string | und
   const full = {
     ...page,
     html,
-    model: { ...page.model, met: metOn(page.html, met), ...(page.needsBank ? { bank: book.bank } : {}) },
+    model: {
+      ...page.model,
+      met: metOn(page.html, met),
+      derived: derivedOn(page, derivedIn(book)),
+      ...(page.needsBank ? { bank: book.bank } : {}),
+    },
   };
   return pageHtml(full, place, book.places, assets);
 };

@@ -103,20 +103,21 @@ const plotNames = () => {
   ].sort();
 };
 
-/** The words of every relation, which the script of the pages leaves out: the papers print worked steps and put them back. */
+/** The words of every relation, which the script of the pages leaves out: what prints worked steps or tells sources puts them back. */
 const wordsOf = (relations) =>
   JSON.stringify(Object.fromEntries(relations.map(({ name, says, gives, source }) => [name, { says, gives, source }])));
 
 const figureSource = (name) =>
   `import * as figure from './widgets/figures/${name}/${name}.ts'; (globalThis.notebookFigures ??= {})['${name}'] = figure;`;
 
-const papersSource = (relations) =>
+/** A late script of the page, not of a figure, that has the words of relations. */
+const wordySource = (name, relations) =>
   [
     `import { relationNamed } from './widgets/engine/index.ts';`,
-    `import * as part from './widgets/client/papers/papers.ts';`,
+    `import * as part from './widgets/client/${name}/${name}.ts';`,
     `const words = ${wordsOf(relations)};`,
     `for (const name of Object.keys(words)) Object.assign(relationNamed(name), words[name]);`,
-    `(globalThis.notebookFigures ??= {}).papers = part;`,
+    `(globalThis.notebookFigures ??= {}).${name} = part;`,
   ].join('\n');
 
 /** The script of a figure's worker, where it has one: it stands alone. */
@@ -139,7 +140,7 @@ export const buildNotebook = async (outDir = resolve(root, 'dist'), logLevel = '
   });
   const count = module.RELATIONS.length;
   const late = Object.fromEntries(module.LAZY.map(({ name }) => [name, figureSource(name)]));
-  late.papers = papersSource(module.RELATIONS);
+  for (const name of ['papers', 'backwards']) late[name] = wordySource(name, module.RELATIONS);
   const plan = planOf({ late, kept: await keptByPage(count), libraries: LIBRARIES });
   const shared = await lateScript('figures-share', lendingSource(plan, 'figures'), outDir, plan, ['page']);
   const used = plotNames().join(', ');

@@ -7,6 +7,7 @@
  *   answer in µm, 3 digits                 unit and significant digits asked of the last step
  *   slip net-lead(h_A = -1) # Words        a known wrong way: steps joined by `;`, or `= formula`
  *   hint Words
+ *   backwards n in turns, 3 digits: Question with {answer}     the same with the answer told and n to be found, on papers
  *
  * Every item the pools can make is tried, up to 500 of them spread evenly.
  */
@@ -16,6 +17,7 @@ import { readInput } from '../assembly/numbers.ts';
 import type { Step } from '../assembly/steps.ts';
 import { bad, relationNamed, symbolFact, UNITS, type Unit } from '../engine/index.ts';
 import { draws, type Exercise, type Item, itemAt, type Pool, picksAt, type SlipRule } from '../exercises/exercise.ts';
+import { formsOf } from '../exercises/forms.ts';
 import { unitNamed } from '../input/quantity.ts';
 import { reasonOf } from '../words/reason.ts';
 import type { Diagnostics } from './diagnostics.ts';
@@ -47,6 +49,7 @@ export const readExercise = (
   const question: string[] = [];
   const hint: string[] = [];
   let asked: { unit: Unit; digits: number } | undefined;
+  let backwards: { readonly text: string; readonly line: number } | undefined;
   for (const [i, raw] of body.split('\n').entries()) {
     const text = raw.trim();
     const line = firstLine + i;
@@ -57,6 +60,7 @@ export const readExercise = (
       if (typeof rule === 'string') book.note(line, rule);
       else slips.push({ rule, line });
     } else if (text.startsWith('hint ')) hint.push(text.slice(5));
+    else if (text.startsWith('backwards ')) backwards = { text: text.slice(10), line };
     else if (text.startsWith('answer ')) {
       const read = /^answer in (.+), (\d) digits?$/.exec(text);
       const unit = read ? (read[1] === 'plain number' ? '1' : unitNamed(read[1] ?? '')) : undefined;
@@ -109,10 +113,61 @@ export const readExercise = (
     digits,
     slips: slips.map((s) => s.rule),
     hint: hint.join(' '),
+    ...(backwards && readBackwards(backwards.text, backwards.line, pools, book)),
   };
+  checkBackwards(exercise, backwards?.line ?? opening, book);
   checkPlaces(exercise, opening, book);
   checkItems(exercise, opening, book);
   return book.mistakes.length > before ? undefined : { kind: 'exercise', exercise, lines: steps.map((s) => s.line) };
+};
+
+const readBackwards = (
+  text: string,
+  line: number,
+  pools: readonly Pool[],
+  book: Diagnostics,
+): Pick<Exercise, 'backwards'> | undefined => {
+  const [, name = '', word = '', digits, question = ''] = /^(\w+) in (.+), ([2-6]) digits:\s*(.+)$/.exec(text) ?? [];
+  const pool = pools.find(({ input }) => input.name === name)?.input;
+  const unit = word === 'plain number' ? '1' : unitNamed(word);
+  if (digits === undefined || unit === undefined) {
+    book.note(
+      line,
+      `“backwards ${text}” can’t be read; write “backwards n in turns, 3 digits: question with {answer}”.`,
+    );
+    return undefined;
+  }
+  if (pool?.kind !== 'quantity' || UNITS[unit].base !== symbolFact(pool.name).unit) {
+    book.note(line, `“${name}” can’t be found in ${word}; name a pool of quantities and a unit of its kind.`);
+    return undefined;
+  }
+  const untold = pools.filter(
+    ({ input, options }) => input.name !== name && options.length > 1 && !question.includes(`{${input.name}}`),
+  );
+  if (!question.includes('{answer}') || question.includes(`{${name}}`) || untold.length > 0)
+    book.note(
+      line,
+      `A question asked backwards tells {answer} and every number but ${name}${untold.length > 0 ? `; it lacks ${untold.map(({ input }) => `{${input.name}}`).join(', ')}` : ''}.`,
+    );
+  return { backwards: { name, unit, digits: Number(digits), question } };
+};
+
+/** At most so many items are asked backwards when a chapter is read. */
+const MOST_TURNED = 40;
+
+const checkBackwards = (exercise: Exercise, line: number, book: Diagnostics): void => {
+  const { find } = formsOf(exercise);
+  if (!find) return;
+  const all = draws(exercise);
+  const tried = Math.min(all, MOST_TURNED);
+  for (let i = 0; i < tried; i++) {
+    const picks = picksAt(exercise, Math.floor((i * all) / tried));
+    if (!itemAt(exercise, picks).ok) continue;
+    const item = itemAt(find, picks);
+    if (item.ok) continue;
+    book.note(line, `Backwards, an item has no answer: ${clause(reasonOf(item))}`);
+    return;
+  }
 };
 
 const readPool = (text: string): Pool | string => {

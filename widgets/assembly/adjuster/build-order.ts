@@ -3,12 +3,11 @@
  *
  * Both threads are screwed home and backed out to where the parts were described; the lock goes on where the carried part then stands. A reading after n turns is
  * n times the net lead, and may be off by the stated lead errors, by what the hand sets twice, and by the indicator read twice. A reversal may be
- * off by the last two only; without preload it shows the play of both threads besides, of which the least by class is told.
+ * off by the last two only; without preload it shows the play of both threads besides, of which the
+ * least is told, by class or as measured, with coats on.
  */
 import {
-  axialPlay,
   ballInterference,
-  fitOfThread,
   good,
   mm,
   perAngle,
@@ -20,6 +19,7 @@ import {
 } from '../../engine/index.ts';
 import { type Adjuster, type Fitted, type Lock, type Springs, type Stop, standing } from './adjuster.ts';
 import { type Bound, engagedAt, positionOut } from './joint.ts';
+import { jointPlay } from './play.ts';
 
 type Letter = 'A' | 'C';
 export interface Limits {
@@ -32,8 +32,16 @@ export type BuildStep =
       readonly do: 'gauge';
       readonly joint: Letter;
       readonly thread: string;
-      /** Pitch diameters by class; undefined where the designation has no limits. */
-      readonly limits: { readonly classes: string; readonly screw: Limits; readonly nut: Limits } | undefined;
+      /** Pitch diameters by class or as measured, coats on; undefined where the designation has no limits. */
+      readonly limits:
+        | {
+            readonly classes: string;
+            readonly screw: Limits;
+            readonly nut: Limits;
+            readonly coat: number;
+            readonly measured: boolean;
+          }
+        | undefined;
     }
   | { readonly do: 'clean' | 'stone' | 'mark' | 'zero' }
   | {
@@ -78,14 +86,20 @@ export const buildOrder = (a: Adjuster, bench: Bench): Result<readonly BuildStep
   const ball = ballOf(a);
   if (!ball.ok) return ball;
   return good([
-    ...joints.map(([joint, { thread }]): BuildStep => {
-      const fit = fitOfThread(thread);
+    ...joints.map(([joint, fitted]): BuildStep => {
+      const play = jointPlay(fitted);
       return {
         do: 'gauge',
         joint,
-        thread: thread.designation,
-        limits: fit.ok
-          ? { classes: fit.value.classes, screw: fit.value.screw.pitch, nut: fit.value.nut.pitch }
+        thread: fitted.thread.designation,
+        limits: play.ok
+          ? {
+              classes: play.value.limits,
+              screw: play.value.screw,
+              nut: play.value.nut,
+              coat: play.value.coat,
+              measured: play.value.measured,
+            }
           : undefined,
       };
     }),
@@ -168,14 +182,13 @@ const checksOf = (a: Adjuster, { eps_A, eps_C, theta_h, e_g }: Bench): Result<re
   return good(steps);
 };
 
-/** Play of both threads, the tightest pieces of their classes; undefined where a thread has none. */
+/** Play of both threads, the tightest pieces with their coats on; undefined where a thread has none that is known. */
 const leastPlay = ({ A, C }: Adjuster): number | undefined => {
   let sum = 0;
   for (const fitted of C ? [A, C] : [A]) {
-    const fit = fitOfThread(fitted.thread);
-    const play = fit.ok ? axialPlay.of({ c: fit.value.clearance.pitch.least }) : undefined;
-    if (!play?.ok) return undefined;
-    sum += play.value.j;
+    const play = jointPlay(fitted);
+    if (!play.ok || !play.value.least.ok) return undefined;
+    sum += play.value.least.value;
   }
   return sum;
 };

@@ -6,9 +6,11 @@
 import {
   AS_CSV,
   AS_NEWER_QTI,
+  ASKED_AS,
   BANK_AS_QTI,
   CLASS_CODE,
   FIRST_SHEET,
+  FORM_NAMES,
   fileHolds,
   howMany,
   LINK_FILLED_IN,
@@ -27,6 +29,7 @@ import { zipped } from '../../assembly/files/zipped.ts';
 import { runInSlices } from '../../assembly/run-in-slices.ts';
 import { type Bad, bad, good, type Result } from '../../engine/index.ts';
 import type { Bank } from '../../exercises/bank.ts';
+import { FORMS, type Form } from '../../exercises/forms.ts';
 import {
   type Counts,
   choose,
@@ -119,6 +122,17 @@ export const mountPapers = (place: HTMLElement, bank: Bank, until: AbortSignal):
     sizes.append(make('label', {}, radio, size));
   }
 
+  let chosenForm: Form = 'as-written';
+  const forms = make('fieldset', { class: 'field choice' }, make('legend', {}, ASKED_AS));
+  for (const name of FORMS) {
+    const radio = make('input', { type: 'radio', name: 'papers-form', value: name });
+    radio.checked = name === chosenForm;
+    radio.addEventListener('change', () => {
+      chosenForm = name;
+    });
+    forms.append(make('label', {}, radio, FORM_NAMES[name]));
+  }
+
   const say = (text: string, field?: HTMLElement) => {
     setText(status, text);
     for (const f of [...counts.map((c) => c.field), code, roster]) f.setAttribute('aria-invalid', String(f === field));
@@ -140,11 +154,14 @@ export const mountPapers = (place: HTMLElement, bank: Bank, until: AbortSignal):
     const first = counts[0];
     if (first && [...asked.values()].every((n) => n === 0)) return refuse(bad('papers-none-asked', {}), first.field);
     const classCode = readClassCode(code.value);
-    return classCode.ok ? good({ classCode: classCode.value, counts: asked }) : refuse(classCode, code);
+    return classCode.ok
+      ? good({ classCode: classCode.value, counts: asked, form: chosenForm })
+      : refuse(classCode, code);
   };
 
   const showLink = (made: PaperOrder) => {
     const address = new URL(location.href);
+    address.searchParams.delete('form');
     for (const [name, value] of Object.entries(paperParameters(made, bank.version)))
       address.searchParams.set(name, value);
     link.href = address.href;
@@ -165,7 +182,7 @@ export const mountPapers = (place: HTMLElement, bank: Bank, until: AbortSignal):
     const { classCode, counts: asked } = made.value;
     const { students, notes } = class_.value;
     const heading: Heading = { classCode, version: bank.version };
-    const places = choose(bank, asked, classCode);
+    const places = choose(bank, asked, classCode, chosenForm);
     say('');
     showLink(made.value);
     // Not to be printed before the last one is there.
@@ -198,7 +215,7 @@ export const mountPapers = (place: HTMLElement, bank: Bank, until: AbortSignal):
   const bankOf = (save: (lines: ReturnType<typeof setBank>, asked: Counts) => void) => () => {
     const made = order();
     if (!made.ok) return;
-    const lines = setBank(bank, made.value.counts, made.value.classCode);
+    const lines = setBank(bank, made.value.counts, made.value.classCode, chosenForm);
     save(lines, made.value.counts);
     say(fileHolds(lines.length));
   };
@@ -225,6 +242,7 @@ export const mountPapers = (place: HTMLElement, bank: Bank, until: AbortSignal):
     ),
     field(CLASS_CODE, code),
     make('div', { class: 'field text' }, make('label', { for: roster.id }, ROSTER), roster),
+    forms,
     sizes,
     make('div', { class: 'button-row' }, make('button', { type: 'submit' }, SET_PAPERS)),
   );
@@ -252,6 +270,8 @@ export const mountPapers = (place: HTMLElement, bank: Bank, until: AbortSignal):
   if (asked?.ok) {
     code.value = asked.value.classCode;
     for (const { slug, field: input } of counts) input.value = String(asked.value.counts.get(slug) ?? 0);
+    chosenForm = asked.value.form ?? 'as-written';
+    for (const radio of forms.querySelectorAll('input')) radio.checked = radio.value === chosenForm;
     say(LINK_FILLED_IN);
   } else if (asked) say(reasonOf(asked));
   const now = order();

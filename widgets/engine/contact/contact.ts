@@ -20,6 +20,7 @@ import { megapascals, mm, newtons, newtonsPerMillimetre } from '../kernel/quanti
 import { outOfBounds, relation } from '../kernel/relation.ts';
 import { type Bad, bad, good, type Result } from '../kernel/result.ts';
 import { completeElliptic } from '../numerics/elliptic.ts';
+import { rootBetween } from '../numerics/invert.ts';
 
 declare module '../kernel/result.ts' {
   interface Refusals {
@@ -156,18 +157,14 @@ const hertz = (F: number, Rx: number, Ry: number, E_s: number): Ellipse => {
   return { a, b, approach, p0, stiffness: (1.5 * F) / approach };
 };
 
-/** a/b from B/A, by halving: B/A grows with a/b, and a/b lies between 1 and B/A. Sixty halvings leave no bit to find. */
+/** a/b from B/A, which grows with it; a/b lies between 1 and B/A. */
 const axisRatio = (ratio: number): number => {
-  let low = 0;
-  let high = Math.log(ratio);
-  for (let i = 0; i < 60; i++) {
-    const middle = (low + high) / 2;
-    const axes = Math.exp(middle);
+  const over = (logarithm: number): number => {
+    const axes = Math.exp(logarithm);
     const { D, B } = completeElliptic(1 / axes ** 2);
-    if ((axes ** 2 * B) / D < ratio) low = middle;
-    else high = middle;
-  }
-  return Math.exp((low + high) / 2);
+    return (axes ** 2 * B) / D - ratio;
+  };
+  return Math.exp(rootBetween(over, 0, Math.log(ratio)) ?? 0);
 };
 
 export type Seat =

@@ -4,11 +4,12 @@
  *
  * Equation: pair torque(µ) = plain torque(µ), both against the load (effort.ts), µ the same in every thread. At µ = 0 the torques
  * are F|Δ|/2π and F L/2π, so a pair finer than the plain screw starts below it; it rubs in two threads instead
- * of one, so its torque rises faster. The root is found by halving, the difference having one sign at either end.
+ * of one, so its torque rises faster. The difference has one sign at either end, and the root is closed in between (numerics/invert.ts).
  * Units: coefficient of friction, a pure number. Source: derived here from the two torques.
  */
 
-import { good, type Result } from '../kernel/result.ts';
+import { type Bad, good, type Result } from '../kernel/result.ts';
+import { rootBetween } from '../numerics/invert.ts';
 import { type EffortThread, pairEffort, plainEffort } from './effort.ts';
 
 /** Friction up to which it is looked for: the largest that the glossary admits. */
@@ -41,13 +42,16 @@ export const evenFriction = (
   }
   if (!last.ok) return last;
   if (last.value < 0 === lighterWithout) return good({ mu: undefined, lighterWithout });
-  let low = 0;
-  for (let i = 0; i < 60; i++) {
-    const middle = (low + high) / 2;
-    const there = excess(middle);
-    if (!there.ok) return there;
-    if (there.value < 0 === lighterWithout) low = middle;
-    else high = middle;
-  }
-  return good({ mu: (low + high) / 2, lighterWithout });
+  let refused: Bad | undefined;
+  const root = rootBetween(
+    (mu) => {
+      const there = excess(mu);
+      if (there.ok) return there.value;
+      refused ??= there;
+      return undefined;
+    },
+    0,
+    high,
+  );
+  return refused ?? good({ mu: root, lighterWithout });
 };

@@ -8,6 +8,7 @@
  */
 import { megapascals, mm, plain } from '../kernel/quantity.ts';
 import { bad, good, type Result } from '../kernel/result.ts';
+import { rootBetween } from '../numerics/invert.ts';
 import { meanderRateThick, meanderStrain } from './meander.ts';
 import { ovalRate, ovalStrain } from './ring.ts';
 
@@ -79,16 +80,8 @@ const SWAY = 0.1;
 const THIN = 0.2;
 
 /** Where a falling function meets a value; undefined where it does not within the bounds. */
-const meets = (f: (x: number) => number, value: number, low: number, high: number): number | undefined => {
-  if (!(low < high && f(low) >= value && f(high) <= value)) return undefined;
-  let [a, b] = [low, high];
-  for (let i = 0; i < 60; i++) {
-    const x = (a + b) / 2;
-    if (f(x) > value) a = x;
-    else b = x;
-  }
-  return (a + b) / 2;
-};
+const meets = (f: (x: number) => number, value: number, low: number, high: number): number | undefined =>
+  low < high && f(low) >= value && f(high) <= value ? rootBetween((x) => f(x) - value, low, high) : undefined;
 
 const valueOr = <T>(result: Result<T>, otherwise: T): T => (result.ok ? result.value : otherwise);
 

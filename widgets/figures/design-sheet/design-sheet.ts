@@ -75,16 +75,20 @@ const termsOf = ({ budget }: Sheet): readonly Term[] => [
   sumOf(budget),
 ];
 
+/** Three feet carry a plate. */
+const SET = 3;
+
 const partsTable = (list: PartsList | undefined): string => {
   if (list === undefined || list.parts.length === 0) return '';
   const money = (x: number) => x.toFixed(2);
+  const priced = list.unpriced.length < list.parts.length;
   const rows = list.parts
     .map(
       (p) =>
-        `<tr><td>${escapeText(p.name)}</td><td>${p.count}</td><td>${p.price === undefined ? WORDS.parts.noPrice : money(p.price)}</td></tr>`,
+        `<tr><td>${escapeText(p.name)}</td><td>${p.count}</td><td>${p.price === undefined ? WORDS.parts.noPrice : money(p.price)}</td><td>${p.price === undefined ? '' : money(p.count * p.price)}</td></tr>`,
     )
     .join('');
-  return `<section><h3>${WORDS.parts.title}</h3><div class="table-scroll" tabindex="0" role="group" aria-label="${WORDS.parts.title}"><table><thead><tr>${columns(WORDS.parts.head)}</tr></thead><tbody>${rows}<tr><th scope="row">${together(list)}</th><td></td><td>${list.unpriced.length < list.parts.length ? money(list.total) : WORDS.parts.noPrice}</td></tr></tbody></table></div></section>`;
+  return `<section><h3>${WORDS.parts.title}</h3><div class="table-scroll" tabindex="0" role="group" aria-label="${WORDS.parts.title}"><table><thead><tr>${columns(WORDS.parts.head)}</tr></thead><tbody>${rows}<tr><th scope="row">${together(list)}</th><td></td><td></td><td>${priced ? money(list.total) : WORDS.parts.noPrice}</td></tr>${priced ? `<tr><th scope="row">${WORDS.parts.set(SET)}</th><td></td><td></td><td>${money(SET * list.total)}</td></tr>` : ''}</tbody></table></div></section>`;
 };
 
 export const designSheet = defineFigure({
@@ -101,7 +105,7 @@ export const designSheet = defineFigure({
     wanted: ['S_w', 'e_w'],
     head: ['divider', 'k_d', 'theta_h', 'r_h'],
     errors: ['eps_A', 'eps_C', 'periodic', 'a_A', 'a_C'],
-    load: ['attitude', 'W_c', 'F_lo', 'F_hi'],
+    load: ['attitude', 'W_c', 'F_lo', 'F_hi', 'sigma_a', 'tau_a'],
     spring: ['spring', 'action', 'F_0', 'k_s', 'F_g'],
     lock: ['kappa', 'mu'],
     tip: ['R', 'seat'],

@@ -32,6 +32,8 @@ export const SHEET_QUANTITIES = [
   'R',
   'l',
   'Delta_T',
+  'sigma_a',
+  'tau_a',
 ] as const;
 
 export const SHEET_CHOICES = [

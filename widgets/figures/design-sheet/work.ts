@@ -43,6 +43,7 @@ import { errorTerms } from './error-terms.ts';
 import { AT, type Judge, type Judged, NOT_LOOKED_AT, newJudge } from './judge.ts';
 import { type Line, line, MOTION, range, SIZE, TURNS, words } from './lines.ts';
 import { asStated, preloadOfSheet, type SheetNumbers } from './sheet-numbers.ts';
+import { strengthOf } from './strength.ts';
 import { contactOf, heatOf } from './tip-and-heat.ts';
 
 declare module '../../engine/kernel/result.ts' {
@@ -122,6 +123,7 @@ const sheetOf = (
   const seat = seatOf(numbers, used, check);
   const play = playLines(state, stepName, k);
   const effort = effortOf(numbers, seat.forces, judge);
+  const strength = strengthOf(numbers, state, seat.forces, judge);
   const contact = contactOf(numbers, check);
   const heat = heatOf(numbers, step.value.s, stepName, check);
 
@@ -150,7 +152,7 @@ const sheetOf = (
       { title: WORDS.groups.motion, lines: motion },
       { title: WORDS.groups.travel, lines: travel },
       { title: WORDS.groups.fit, lines: [...fit, ...play.lines] },
-      { title: WORDS.groups.preload, lines: seat.lines },
+      { title: WORDS.groups.preload, lines: [...seat.lines, ...strength] },
       { title: WORDS.groups.effort, lines: effort.lines },
       { title: WORDS.groups.tip, lines: [...contact.lines, ...heat.lines] },
     ],
@@ -289,7 +291,11 @@ const seatOf = (numbers: SheetNumbers, used: number, check: Note): Seated => {
     },
     lines: [
       ...(spring
-        ? [range(LINES.preload.springForce, spring.least, spring.most, { shown: 'force', digits: 3 })]
+        ? [
+            line(LINES.preload.atStart, numbers.values.F_0, { shown: 'force', digits: 3 }),
+            line(LINES.preload.rate, numbers.values.k_s, { shown: 'N/mm', digits: 3 }),
+            range(LINES.preload.springForce, spring.least, spring.most, { shown: 'force', digits: 3 }),
+          ]
         : [words(LINES.preload.spring, LINES.preload.none)]),
       ...(
         [
@@ -346,6 +352,7 @@ const effortOf = (
         shown: 'N·mm',
         digits: 3,
       }),
+      line(LINES.effort.kappa, kappa, { shown: 'N·mm', digits: 3 }),
       ...(typeof wound === 'number'
         ? [line(LINES.effort.windUpTurning, wound, MOTION)]
         : [words(LINES.effort.windUp, wound)]),

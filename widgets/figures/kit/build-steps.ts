@@ -37,7 +37,7 @@ export const stepSaid = (step: BuildStep, adjuster: Adjuster, view: UnitView): S
     case 'gauge':
       return {
         name: WORDS.gauge.name(step.joint, step.thread),
-        text: step.limits ? WORDS.gauge.text(step.limits.classes) : WORDS.gauge.free,
+        text: step.limits ? WORDS.gauge.text(step.limits) : WORDS.gauge.free,
         count: step.limits
           ? WORDS.gauge.count(diameters(step.limits.screw, view), diameters(step.limits.nut, view))
           : WORDS.none,

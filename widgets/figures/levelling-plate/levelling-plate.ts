@@ -160,7 +160,7 @@ const table = (s: PlateState, view: UnitView): Table => {
     rows: s.rounds.flatMap((round, i) => [
       ...round.readings.map((point, j) => [
         String(i + 1),
-        WORDS.readingRow(j + 1),
+        WORDS.readingRow(WORDS.readingName(j)),
         placeText(point, view),
         motion(point.z, view),
         motion(at(round.levelling.plane.residuals, j), view),

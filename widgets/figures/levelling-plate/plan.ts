@@ -79,9 +79,9 @@ export const handlesOf = (s: PlateState, view: UnitView): readonly Handle[] => [
       kind: 'reading',
       index,
       place: point,
-      says: WORDS.reading(index + 1, read),
+      says: WORDS.reading(WORDS.readingName(index), read),
       label: read,
-      mark: `<path class="mark" d="M-8 -8H8V8H-8Z"/><text class="number" y="4.5" text-anchor="middle">${index + 1}</text>`,
+      mark: `<path class="mark" d="M-8 -8H8V8H-8Z"/><text class="number" y="4.5" text-anchor="middle">${WORDS.readingName(index)}</text>`,
     };
   }),
   {

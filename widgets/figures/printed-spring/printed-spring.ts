@@ -1,9 +1,7 @@
 /** A printed spring designed backwards and drawn to scale, free and stretched, with the other shapes that would do. */
 import { WORDS } from '#words/figures/printed-spring.ts';
-import { fileName } from '../../assembly/files/file-name.ts';
-import { dxfOf, svgOf } from '../../assembly/files/outline-files.ts';
-import { stlOf } from '../../assembly/files/stl.ts';
-import { threeMfOf } from '../../assembly/files/three-mf.ts';
+import { plateMesh, plateOutlines } from '../../assembly/print/plate.ts';
+import { ringPlate } from '../../assembly/print/ring-plate.ts';
 import {
   SPRING_QUANTITIES,
   type Spring,
@@ -13,11 +11,13 @@ import {
 } from '../../assembly/spring/spring-of.ts';
 import { centreLines } from '../../assembly/spring/spring-shape.ts';
 import { meanderOutline, meanderSolid } from '../../assembly/spring/spring-solid.ts';
-import { at, good, REPEATED, type Result } from '../../engine/index.ts';
+import { at, bad, drawnOutside, good, mm, REPEATED, type Result, type SpringDesign } from '../../engine/index.ts';
 import { escapeText } from '../../input/escape.ts';
 import { numeral, show, type UnitView, withSign } from '../../input/format.ts';
-import { defineFigure } from '../kit/figure.ts';
-import { saveFile } from '../kit/save.ts';
+import { reasonOf } from '../../words/reason.ts';
+import { factsHtml } from '../kit/facts.ts';
+import { defineFigure, type NumbersOf } from '../kit/figure.ts';
+import { onSave, saveButtons, savePart } from '../kit/save-part.ts';
 import { polygon, polyline, px } from '../kit/svg.ts';
 
 const WIDTH = 470;
@@ -28,10 +28,13 @@ const LISTED = 8;
 const TABLED = 40;
 
 interface State extends Springs {
-  readonly values: SpringNumbers['values'];
+  readonly values: Given['values'];
 }
 
-const stateOf = (numbers: SpringNumbers): Result<State> => {
+const QUANTITIES = [...SPRING_QUANTITIES, 'o_u'] as const;
+type Given = SpringNumbers & NumbersOf<never, (typeof QUANTITIES)[number], never, never>;
+
+const stateOf = (numbers: Given): Result<State> => {
   const found = springsOf(numbers);
   return found.ok ? good({ ...found.value, values: numbers.values }) : found;
 };
@@ -109,12 +112,18 @@ const facts = (s: State, view: UnitView): string => {
         ]
       : []),
   ];
-  return `<dl class="spring-facts">${rows.map(([name, value]) => `<div><dt>${escapeText(name)}</dt><dd>${escapeText(value)}</dd></div>`).join('')}</dl>`;
+  return factsHtml(rows);
 };
 
 const draw = (s: State, view: UnitView): string =>
   `<div class="printed-spring-view"><div class="spring-top">${picture(s, view)}${facts(s, view)}</div>` +
-  `${at(s.springs, 0).design.shape === 'meander' ? `<p class="acts">${WORDS.files.say} ${['3mf', 'stl', 'dxf', 'svg'].map((kind) => `<button type="button" class="plain" data-save="${kind}" data-key="save-${kind}">${kind.toUpperCase()}</button>`).join(' ')}</p>` : `<p class="figure-words">${WORDS.files.none}</p>`}</div>`;
+  `<p class="acts">${filesHtml(s)}</p></div>`;
+
+/** Buttons, or why there is nothing to print. */
+const filesHtml = (s: State): string => {
+  const drawn = drawnFor(s);
+  return drawn.ok ? `${WORDS.files.say} ${saveButtons('spring', WORDS.files.save)}` : escapeText(reasonOf(drawn));
+};
 
 const readings = (s: State, view: UnitView): string => {
   const rows = s.springs.slice(0, LISTED);
@@ -125,26 +134,43 @@ const readings = (s: State, view: UnitView): string => {
   );
 };
 
-/** A file of the first spring, made when it is asked for. */
-const save = (kind: string, s: State): void => {
+/** The first spring as it is drawn for the printer: its strip thinner by what outsides print wider, its centre lines where they were. */
+const drawnFor = (s: State): Result<SpringDesign> => {
   const { design } = at(s.springs, 0);
-  if (design.shape !== 'meander') return;
-  const name = fileName([WORDS.files.name, `${numeral(s.force.mark, 3)} N`], kind);
-  const outline = [{ layer: 'outline', points: meanderOutline(design), closed: true }];
-  if (kind === 'dxf') saveFile(dxfOf(outline, WORDS.files.check), name, 'image/vnd.dxf');
-  else if (kind === 'svg') saveFile(svgOf(outline, WORDS.title, WORDS.files.check), name, 'image/svg+xml');
-  else {
-    const mesh = meanderSolid(design, s.values.b_f);
-    if (kind === 'stl') saveFile(stlOf(mesh), name, 'model/stl');
-    else saveFile(threeMfOf([{ name: WORDS.files.name, mesh }]), name, 'model/3mf');
-  }
+  const strip = drawnOutside.of({ w_n: mm(design.t), c_n: mm(0), o_u: mm(s.values.o_u) });
+  if (!strip.ok) return strip;
+  const wall = strip.value.w_d;
+  if (!(wall >= s.values.w_l)) return bad('wall-below-line', { wall, line: s.values.w_l });
+  return good({ ...design, t: wall });
+};
+
+const save = (kind: string, s: State): void => {
+  const drawn = drawnFor(s);
+  if (!drawn.ok) return;
+  const design = drawn.value;
+  const height = s.values.b_f;
+  const called = [WORDS.files.name, `${numeral(s.force.mark, 3)} N`];
+  const { name, check } = WORDS.files;
+  const outline = (points: readonly (readonly [number, number])[]) => [{ layer: 'outline', points, closed: true }];
+  savePart(
+    kind,
+    design.shape === 'meander'
+      ? { name, called, mesh: () => meanderSolid(design, height), outlines: () => outline(meanderOutline(design)) }
+      : {
+          name,
+          called,
+          mesh: () => plateMesh(ringPlate(design, height)),
+          outlines: () => plateOutlines(ringPlate(design, height), 'outline'),
+        },
+    check,
+  );
 };
 
 export const printedSpring = defineFigure({
   name: 'printed-spring',
   title: WORDS.title,
   threads: [],
-  quantities: SPRING_QUANTITIES,
+  quantities: QUANTITIES,
   choices: ['plastic', 'ranked'],
   chief: ['F_k', 'S_w', 'plastic'],
   groups: {
@@ -152,6 +178,7 @@ export const printedSpring = defineFigure({
     sizes: ['l_f', 'w_f', 'b_f'],
     lengths: ['w_l', 't_e'],
     law: ['E_f', 'eps_m', 'q_r', 't'],
+    printer: ['o_u'],
     order: ['ranked'],
   },
   state: stateOf,
@@ -159,11 +186,9 @@ export const printedSpring = defineFigure({
   readings,
   numbersName: WORDS.numbers,
   mount: (stage, context) => {
-    stage.addEventListener('click', (event) => {
-      const kind =
-        event.target instanceof Element ? event.target.closest('[data-save]')?.getAttribute('data-save') : null;
+    onSave(stage, (kind) => {
       const state = stateOf(context.numbers());
-      if (kind && state.ok) save(kind, state.value);
+      if (state.ok) save(kind, state.value);
     });
   },
   caption: (s, view) => {

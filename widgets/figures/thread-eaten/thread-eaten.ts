@@ -4,8 +4,9 @@
  */
 
 import { WORDS } from '#words/figures/thread-eaten.ts';
+import { partsStated } from '../../assembly/adjuster/stated.ts';
 import { pairOf } from '../../assembly/pair-of.ts';
-import { gain, good, mm, type Result, stroke, threadEaten, turnsAvailable } from '../../engine/index.ts';
+import { bad, gain, good, mm, type Result, stroke, threadEaten, turnsAvailable } from '../../engine/index.ts';
 import { numeral, show, type UnitView } from '../../input/format.ts';
 import { defineFigure, type NumbersOf } from '../kit/figure.ts';
 import { px } from '../kit/svg.ts';
@@ -28,9 +29,25 @@ interface State {
   readonly turns: number;
   readonly limiting: string;
   readonly bars: readonly [Bar, Bar];
+  /** As the stated parts stop it, which may be before a thread runs out. */
+  readonly stated: { readonly turns: number; readonly stroke: number } | undefined;
 }
 
-const stateOf = (numbers: NumbersOf<'A' | 'C', 'S_w' | 'X_A' | 'X_C', never, never>): Result<State> => {
+type Given = NumbersOf<'A' | 'C', 'S_w' | 'X_A' | 'X_C', never, 'adjuster'>;
+type Lengths = Pick<Given, 'threads'> & { readonly values: Readonly<Record<'S_w' | 'X_A' | 'X_C', number>> };
+
+/** Parts that are stated rule over threads and lengths. */
+const stateOf = (numbers: Given): Result<State> => {
+  const parts = partsStated(numbers.texts.adjuster);
+  if (!parts) return eatenOf(numbers, undefined);
+  if (!parts.ok) return parts;
+  const { A, C, turned, turns, stroke } = parts.value;
+  if (!C) return bad('sheet-of-one-thread', { part: turned.kind });
+  const values = { S_w: numbers.values.S_w, X_A: A.usable, X_C: C.usable };
+  return eatenOf({ threads: { A: A.thread, C: C.thread }, values }, { turns, stroke });
+};
+
+const eatenOf = (numbers: Lengths, stated: State['stated']): Result<State> => {
   const pair = pairOf(numbers);
   if (!pair.ok) return pair;
   const { A, C, Delta } = pair.value;
@@ -48,6 +65,7 @@ const stateOf = (numbers: NumbersOf<'A' | 'C', 'S_w' | 'X_A' | 'X_C', never, nev
   if (!usesA.ok) return usesA;
   if (!usesC.ok) return usesC;
   return good({
+    stated,
     wanted: S_w,
     stroke: S.value.S,
     turns: n.value.n_max,
@@ -94,8 +112,9 @@ export const threadEatenFigure = defineFigure({
   title: WORDS.title,
   threads: ['A', 'C'],
   quantities: ['S_w', 'X_A', 'X_C'],
+  texts: ['adjuster'],
   chief: ['S_w', 'A', 'C'],
-  groups: { lengths: ['X_A', 'X_C'] },
+  groups: { lengths: ['X_A', 'X_C'], parts: ['adjuster'] },
   state: stateOf,
   draw,
   caption: (s, view) => {
@@ -106,7 +125,11 @@ export const threadEatenFigure = defineFigure({
       limiting: s.limiting,
       turns: numeral(s.turns, 3),
       stroke: show(s.stroke, { shown: 'motion', digits: 3 }, view),
-      enough: s.stroke >= s.wanted,
+      enough: (s.stated?.stroke ?? s.stroke) >= s.wanted,
+      stated: s.stated && {
+        turns: numeral(s.stated.turns, 3),
+        stroke: show(s.stated.stroke, { shown: 'motion', digits: 3 }, view),
+      },
     });
   },
   table: (s, view) => ({

@@ -72,7 +72,7 @@ const stateOf = ({ values, choices, texts }: Given): Result<State> => {
   const opening = openFlanks(found);
   const flanks = found.map((contact) => ({
     ...contact,
-    name: `${contact.ball}${contact.flank === 'left' ? 1 : 2}`,
+    name: `${contact.ball}${WORDS.flanks[contact.flank]}`,
     open: opening.includes(contact),
   }));
   return good({
@@ -191,10 +191,10 @@ export const veeCoupling = defineFigure({
     return {
       head: WORDS.head,
       rows: s.places.flatMap((place, i) =>
-        (['left', 'right'] as const).map((side, j) => {
+        (['left', 'right'] as const).map((side) => {
           const flank = s.flanks.find((f) => f.ball === place.name && f.flank === side);
           return [
-            `${place.name}${j + 1}`,
+            `${place.name}${WORDS.flanks[side]}`,
             WORDS.place(size(place.x), size(place.y)),
             show(at(s.directions, i), { shown: 'degrees', digits: 4 }, view),
             WORDS.sides[side],

@@ -75,6 +75,10 @@ export const threadKept = (reason: string, thread: string): string => `${reason}
 export const EMPTY_FIELD = 'Empty the field';
 export const goesOn = (characters: number): string => `… and so on, ${characters} characters in all`;
 
+// Worked examples.
+
+export const ASK_BEHIND = 'Ask behind this result: wish for another, where it comes from, how sure it is';
+
 // Predictions.
 
 export const SET_PREDICTION = 'Set my prediction';
@@ -164,6 +168,14 @@ export const papersSoFar = (count: number, all: number): string =>
   `${count} of ${all} papers so far; they can be printed when all are set.`;
 export const fileHolds = (items: number): string => `The file holds ${items} ${items === 1 ? 'item' : 'items'}.`;
 export const howMany = (most: number): string => `How many exercises of each chapter (0 to ${most})`;
+export const ASKED_AS = 'Asked';
+/** The forms of an exercise, by their names in a link. */
+export const FORM_NAMES = {
+  'as-written': 'as in the chapters',
+  backwards: 'backwards, where they can be',
+  'show-that': 'show that',
+  mixed: 'mixed by lot',
+} as const;
 export const CLASS_CODE = 'Class code';
 export const ROSTER = 'Roster: a name or code a line. It stays in this page.';
 export const SET_PAPERS = 'Set the papers';

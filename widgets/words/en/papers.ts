@@ -20,6 +20,10 @@ export const LOOK_AT_UNIT = 'look at the unit, since a thou is a thousandth of a
 const UNIT_NAMES: Readonly<Record<string, string>> = { '°': 'degrees', '%': 'per cent' };
 export const ask = (unit: string, digits: number): string =>
   `Answer ${unit === '1' ? 'as a plain number' : `in ${UNIT_NAMES[unit] ?? unit}`}, to ${digits} significant digits.`;
+export const backwardsTitle = (title: string): string => `${title}, backwards`;
+/** Behind a question whose answer is told. */
+export const showThat = (answer: string): string =>
+  `Show that the answer is ${answer}: write each step with its reason.`;
 export const fromTo = (low: string, high: string): string => `${low} to ${high}`;
 
 export const rightAnswer = (answer: string, accepted: string): string => `Right: ${answer}. Accepted: ${accepted}.`;

@@ -11,6 +11,7 @@ import { EXERCISES } from './refusals/exercises.ts';
 import { FIGURES_A } from './refusals/figures-a.ts';
 import { FIGURES_B } from './refusals/figures-b.ts';
 import { FORCE_REFUSALS } from './refusals/force.ts';
+import { HOLDING } from './refusals/holding.ts';
 import { INPUT } from './refusals/input.ts';
 import { KERNEL } from './refusals/kernel.ts';
 import { LEVELLING_REFUSALS } from './refusals/levelling.ts';
@@ -38,6 +39,7 @@ export const REFUSALS: RefusalWords = {
   ...CALIBRATION_REFUSALS,
   ...CONTACT_REFUSALS,
   ...FORCE_REFUSALS,
+  ...HOLDING,
   ...LEVELLING_REFUSALS,
   ...PLAY_REFUSALS,
   ...SPRING,

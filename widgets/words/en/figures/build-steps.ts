@@ -21,8 +21,16 @@ export const WORDS = {
         : `${turns} turns (${whole} whole and ${rest} ${step}s; ${steps} ${step}s in all)`,
   gauge: {
     name: (joint: string, thread: string) => `Gauge thread ${joint}, ${thread}.`,
-    text: (classes: string) =>
-      `Class ${classes}: the go gauge runs on by hand, the not-go gauge does not. Over wires, the pitch diameter.`,
+    text: ({
+      classes,
+      measured,
+      coat,
+    }: {
+      readonly classes: string;
+      readonly measured: boolean;
+      readonly coat: number;
+    }) =>
+      `${measured ? 'Its pitch diameters were measured: screw and nut run together by hand.' : `Class ${classes}: the go gauge runs on by hand, the not-go gauge does not.`} Over wires, the pitch diameter${coat > 0 ? ', here with the coat on' : ''}.`,
     free: 'This thread has no limits: measure it over wires and note it.',
     count: (screw: string, nut: string) => `screw ${screw}; nut ${nut}`,
   },

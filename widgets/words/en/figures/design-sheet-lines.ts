@@ -6,6 +6,8 @@ interface Asked {
   readonly wanted: string;
 }
 
+const FIRST = { screw: 'screw, stripped', nut: 'nut, stripped', core: 'core, torn' } as const;
+
 export const LINES = {
   motion: {
     perTurn: 'per turn, clockwise',
@@ -42,6 +44,8 @@ export const LINES = {
 
   preload: {
     preload: 'preload',
+    atStart: 'force of the spring at the start of the stroke',
+    rate: 'rate of the spring',
     springForce: 'force of the spring over the stroke',
     spring: 'spring',
     none: 'none',
@@ -64,6 +68,7 @@ export const LINES = {
     rim: 'force of the hand at the rim',
     rimUnlimited: (force: string) => `${force}, and no limit to it is asked for`,
     lock: 'torque the lock must hold',
+    kappa: 'stiffness of the lock, torque a radian',
     windUp: 'wind-up of the lock',
     windUpTurning: 'wind-up of the lock, turning round',
     /** Worked out at the start of the stroke, where the chapter on effort has it. */
@@ -109,6 +114,13 @@ export const LINES = {
       `${v.found} of ${v.wanted} wanted, without ${v.missing === 1 ? 'the term that has' : `the ${v.missing} terms that have`} no number`,
   },
 
+  strength: {
+    name: 'strength of cores and threads',
+    carries: (thread: Thread, first: 'screw' | 'nut' | 'core') => `thread ${thread} carries, by its ${FIRST[first]}`,
+    check: (v: Asked & { readonly thread: Thread; readonly first: 'screw' | 'nut' | 'core' }) =>
+      `Across thread ${v.thread} there are ${v.found} at most; over the engagement kept, its ${FIRST[v.first]} carries ${v.wanted}.`,
+  },
+
   /** What no field of the sheet asks for. */
   notLookedAt: {
     keyGap: { name: 'clearance of the key in its slot', why: 'clearance and radius of the key are not asked for' },
@@ -128,6 +140,5 @@ export const LINES = {
     axes: { name: 'axes of the two threads out of line', why: 'offset and angle are not asked for' },
     plating: { name: 'plating', why: 'classes hold before coating, and no coat is asked for' },
     drills: { name: 'tap drills', why: 'share of full thread is not asked for' },
-    strength: { name: 'strength of cores and threads', why: 'stress allowed is not asked for' },
   },
 };

@@ -53,7 +53,8 @@ export const WORDS = {
   },
   parts: {
     title: 'Parts',
-    head: ['part', 'count', 'price of one'],
+    head: ['part', 'count', 'price of one', 'together'],
+    set: (count: number) => `a set of ${count} pieces`,
     noPrice: 'no price',
     together: 'together',
     togetherOf: (v: { readonly priced: number; readonly lines: number; readonly unpriced: number }) =>

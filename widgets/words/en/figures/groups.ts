@@ -41,6 +41,12 @@ export const GROUPS = {
   vees: 'Vees',
   dial: 'Dial',
   play: 'Play',
+  printer: 'What the printer does',
+  clip: 'Clip',
+  cap: 'Cap and post',
+  plastic: 'Plastic',
+  socket: 'Socket',
+  base: 'Base',
   circumstances: 'How it was measured',
 } as const;
 

@@ -45,7 +45,9 @@ export const WORDS = {
   movable: 'movable point',
   place: (x: string, y: string) => `x ${x}, y ${y}`,
 
-  reading: (number: number, height: string) => `Reading ${number}, ${height}`,
+  /** Readings have small letters, since the feet are numbered. */
+  readingName: (index: number) => String.fromCharCode(97 + index),
+  reading: (name: string, height: string) => `Reading ${name}, ${height}`,
   centre: 'Centre of gravity',
   weight: 'weight',
   foot: (name: string, order: string) => `Foot ${name}, ${order}`,
@@ -70,7 +72,7 @@ export const WORDS = {
     'to and fro': 'No more to gain: the next step would only undo the last one.',
   },
   carries: (feet: readonly { readonly name: string; readonly load: string }[]) =>
-    `No foot lifts: ${feet.map(({ name, load }) => `${name} carries ${load}`).join(', ')}.`,
+    `No foot lifts: ${feet.map(({ name, load }) => `foot ${name} carries ${load}`).join(', ')}.`,
 
   /** What one foot is to be turned: steps without their sign. */
   order: (steps: string, count: number, k: number) =>
@@ -81,7 +83,7 @@ export const WORDS = {
   range: (low: string, high: string) => `${low} to ${high}`,
 
   roundByRound: 'Round by round',
-  roundsHead: ['round', 'tilt read', 'turn A, B, C'],
+  roundsHead: ['round', 'tilt read', 'turn feet 1, 2, 3'],
   notWithin: 'not within the threads',
 
   shared: ({ keptFoot, short, raised, by }: Shared) =>
@@ -98,9 +100,9 @@ export const WORDS = {
       flat === undefined ? '' : `, with the ${flat.readings} readings within ${flat.within} of one plane`
     }.`,
   orders: (feet: readonly { readonly name: string; readonly order: string }[], tilt: string) =>
-    `${feet.map(({ name, order }) => `${name}: ${order}`).join('; ')}; then ${tilt} should be left.`,
+    `${feet.map(({ name, order }) => `foot ${name}: ${order}`).join('; ')}; then ${tilt} should be left.`,
   movedLess: (feet: readonly { readonly name: string; readonly extra: string }[]) =>
-    `Moved minus asked, since the round before: ${feet.map(({ name, extra }) => `${name} ${extra}`).join(', ')}.`,
+    `Moved minus asked, since the round before: ${feet.map(({ name, extra }) => `foot ${name} ${extra}`).join(', ')}.`,
   noFootLifts: 'No foot lifts.',
 
   head: (k: number) => [
@@ -115,6 +117,6 @@ export const WORDS = {
     'turn',
     'carries',
   ],
-  readingRow: (number: number) => `reading ${number}`,
+  readingRow: (name: string) => `reading ${name}`,
   footRow: (name: string) => `foot ${name}`,
 };

@@ -17,7 +17,7 @@ export const WORDS = {
   none: '–',
   files: {
     say: 'The first of them, as files in millimetres, with a wedge at each end that slides into a slot:',
-    none: 'Files are made of meanders; the first in the list is none.',
+    save: (kind: string) => `Save the spring as ${kind.toUpperCase()}`,
     name: 'printed-spring',
     check: '10 mm',
   },

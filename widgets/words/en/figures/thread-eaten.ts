@@ -8,6 +8,8 @@ interface Caption {
   readonly turns: string;
   readonly stroke: string;
   readonly enough: boolean;
+  /** What the stops of stated parts leave. */
+  readonly stated: { readonly turns: string; readonly stroke: string } | undefined;
 }
 
 export const WORDS = {
@@ -17,9 +19,12 @@ export const WORDS = {
   wanted: (stroke: string) => `wanted stroke: ${stroke}`,
   uses: (thread: string, used: string, there: string, tooMuch: boolean) =>
     `${thread}: uses ${used} of ${there}${tooMuch ? ', more than there is' : ''}`,
-  caption: ({ gainA, gainC, limiting, turns, stroke, enough }: Caption) =>
-    `Each unit of stroke uses ${gainA} units of thread A and ${gainC} of thread C. Thread ${limiting} runs out first, after ${turns} turns and ${stroke} of stroke, ${
-      enough ? 'enough for the wanted stroke' : 'less than the wanted stroke'
-    }.`,
+  caption: ({ gainA, gainC, limiting, turns, stroke, enough, stated }: Caption) => {
+    const verdict = enough ? 'enough for the wanted stroke' : 'less than the wanted stroke';
+    const first = `Each unit of stroke uses ${gainA} units of thread A and ${gainC} of thread C. Thread ${limiting} runs out first, after ${turns} turns and ${stroke} of stroke`;
+    return stated
+      ? `${first}. As the parts are put together, their stops leave ${stated.turns} turns and ${stated.stroke}, ${verdict}.`
+      : `${first}, ${verdict}.`;
+  },
   head: ['thread', 'usable length', 'used by the stroke', 'gain'],
 };

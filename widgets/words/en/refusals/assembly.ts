@@ -1,6 +1,8 @@
 /** Why the numbers of a page, a design or a step can’t be taken. */
-import { quoted } from '../../../engine/index.ts';
+import { listed, quoted, type SymbolName, symbolFact } from '../../../engine/index.ts';
 import type { RefusalWords } from '../../refusal-words.ts';
+
+const named = (symbol: SymbolName): string => `${symbol} (${symbolFact(symbol).says})`;
 
 export const ASSEMBLY = {
   'option-unknown': ({ text, says, options }) => `Read ${quoted(text)} as the ${says}; choose ${options.join(', ')}.`,
@@ -12,6 +14,22 @@ export const ASSEMBLY = {
   'least-load-above-most': ({ least, most }) =>
     `The least load, ${least}, is above the most, ${most}: give the smaller first, and a pull away from the base with a minus.`,
 
+  'result-fixed': ({ says }) =>
+    `None of the numbers here leads to the ${says}, so none can give way: type another result.`,
+  'ask-no-unknown': () =>
+    'Nothing is asked; write the name of the number to find alone, for example n, beside those known.',
+  'ask-two-unknowns': ({ names }) =>
+    `Read ${names.length} unknowns, ${listed(names)}; one can be found from the others: give all but one of them.`,
+  'ask-name-unknown': ({ name }) =>
+    `Read ${quoted(name)}; a number is called by its symbol, and a thread is known as A, C or thread: npm run ask lists the symbols.`,
+  'ask-name-twice': ({ name }) => `${name} is given twice; leave one of the two out.`,
+  'ask-known-asked': ({ name }) => `${name} is both known and asked for; leave one of the two out.`,
+  'knowns-contradict': ({ symbol, read, gives, relation }) =>
+    `What is known contradicts itself: ${named(symbol)} is read as ${read}, and the others give ${gives} by ${relation}: leave one out, or write ${gives}.`,
+  'wish-out-of-reach': ({ unknown, met, least, most, nearest, gives }) =>
+    `No ${named(unknown)} gives that: ${met} goes from ${least} to ${most}; the nearest is ${unknown} = ${nearest}, which gives ${gives}.`,
+  'wish-without-law': ({ unknown, met }) =>
+    `No value of ${named(unknown)} gives ${named(met)} any value beside what else is known: look through the others.`,
   'relation-unknown': ({ relation }) => `There is no relation called ${relation}.`,
   'step-waits': () => 'This line waits for the one above it.',
   'output-not-given': ({ relation, output }) => `${relation} does not give ${output}.`,

@@ -1,5 +1,5 @@
 /** Why an exercise makes no item, a roster no class and a link no papers. */
-import { quoted } from '../../../engine/index.ts';
+import { listed, quoted } from '../../../engine/index.ts';
 import type { RefusalWords } from '../../refusal-words.ts';
 
 export const EXERCISES = {
@@ -30,4 +30,8 @@ export const EXERCISES = {
     `This link asks for exercises of ${quoted(chapter)}, which is no chapter with exercises: choose the chapters below.`,
   'link-asks-too-many': ({ count, most }) =>
     `This link asks for ${count} exercises of one chapter; at most ${most} are set: choose below.`,
+  'link-form-unknown': ({ form, forms }) =>
+    `The link asks for exercises ${quoted(form)}; the forms here are ${listed(forms)}: choose one below.`,
+  'not-found-backwards': ({ name }) =>
+    `${name} can’t be found from the answer; ask for a quantity that the steps take.`,
 } satisfies Partial<RefusalWords>;

@@ -53,4 +53,16 @@ export const INPUT = {
   'not-a-day': ({ text }) => `Read ${quoted(text)}, which is no day; give year, month and day, like 2026-03-31.`,
   'not-a-temperature': ({ text }) =>
     `Read ${quoted(text)}; give the temperature of the part from −20 °C to 60 °C, like 20.5 °C or 69 °F.`,
+
+  'spread-nought': ({ text }) =>
+    `Read ± ${quoted(text)}, which is no more than nought; leave the ± out where a number is exact.`,
+  'spread-without-value': ({ text }) => `Read ${quoted(text)}; write the value before its ±, like 1.5 mm ± 2 µm.`,
+  'spread-tail-unread': ({ text }) => `Read ${quoted(text)} behind a ±; write k = 2 there, or 10 readings, or nothing.`,
+  'spread-few-readings': ({ text }) => `Read ${quoted(text)}; a ± from readings takes two of them at least.`,
+  'spread-past-range': ({ text, most }) =>
+    `Read ${quoted(text)}, whose ± reaches past what this number can be; ± ${most} is the most here.`,
+  'spread-of-count': ({ text, says }) =>
+    `Read ${quoted(text)}; the ${says} is counted and not measured: leave its ± out.`,
+  'class-without-limits': ({ text }) =>
+    `Read ${quoted(text)}; only a class has limits: write it behind the thread, like M10×1.5-6g or M10×1.5-6H/6g.`,
 } satisfies Partial<RefusalWords>;

@@ -1,5 +1,5 @@
 /** Why a number can’t stand for a symbol, and why a relation has no answer. */
-import { asRead, type SymbolFact, type SymbolName, symbolFact } from '../../../engine/index.ts';
+import { asRead, listed, type SymbolFact, type SymbolName, symbolFact } from '../../../engine/index.ts';
 import type { RefusalWords } from '../../refusal-words.ts';
 
 const sentence = (symbol: SymbolName): string => {
@@ -34,4 +34,8 @@ export const KERNEL = {
     `${sentence(symbol)}: read ${asRead(read)}; only whole numbers count here, give one ${allowed(symbol)}.`,
   'output-without-bound': ({ symbol }) =>
     `${sentence(symbol)} comes out without bound for these values: bring them nearer to those of a real thread.`,
+  'no-way-to': ({ symbol, relation, missing }) =>
+    relation === undefined
+      ? `${sentence(symbol)} is in no relation: ask for another symbol, npm run ask lists them.`
+      : `Nothing leads to ${symbol} (${symbolFact(symbol).says}) from what is known; ${relation} comes nearest and still takes ${listed(missing.map((m) => `${m} (${symbolFact(m).says})`))}: give ${missing.length === 1 ? 'it' : 'all but one of them'}.`,
 } satisfies Partial<RefusalWords>;

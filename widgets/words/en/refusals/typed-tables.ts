@@ -44,11 +44,11 @@ export const TYPED_TABLES = {
     `Read ${quoted(text)}; ${most} characters is the limit here: leave some rows out.`,
   'length-beyond': ({ text }) => `Read ${quoted(text)}; give a length from −10 m to 10 m.`,
   'foot-row-unread': ({ row, text, why }, behind) =>
-    `Row ${row} of the feet reads ${quoted(text)}; ${why ? clause(behind(why)) : 'give x and y, like A: 0, 0.'}`,
+    `Row ${row} of the feet reads ${quoted(text)}; ${why ? clause(behind(why)) : 'give x and y, like 1: 0, 0.'}`,
   'listed-feet-not-three': ({ feet }) =>
-    `Read ${feet} feet; a plate is levelled on exactly three: give three rows, like A: 0, 0.`,
-  'foot-twice': ({ name }) => `Two feet are called ${name}; call them A, B and C.`,
-  'foot-of-other-name': ({ name }) => `One foot is called ${name}; call them A, B and C.`,
+    `Read ${feet} feet; a plate is levelled on exactly three: give three rows, like 1: 0, 0.`,
+  'foot-twice': ({ name }) => `Two feet are called ${name}; call them 1, 2 and 3.`,
+  'foot-of-other-name': ({ name }) => `One foot is called ${name}; call them 1, 2 and 3.`,
   'stand-unread': ({ foot, why }, behind) => `Foot ${foot}: ${behind(why)}`,
   'stand-beyond': ({ foot, text, most }) =>
     `Foot ${foot}: Read ${quoted(text)}; give its turns from the middle of the stroke, at most ${most}.`,

@@ -1,0 +1,144 @@
+/** Every relation backwards: at random points of its box, each continuous input on which its result rises or falls throughout. */
+import { describe, expect, it } from 'vitest';
+import {
+  type AnyRelation,
+  type Bounds,
+  invert,
+  type Law,
+  RELATIONS,
+  rootBetween,
+  type SymbolName,
+  symbolFact,
+} from '../../widgets/engine/index.ts';
+import { pointAt } from '../../widgets/site/points.ts';
+import { howMany } from '../support/deep.ts';
+
+const lawOf =
+  (r: AnyRelation, output: string, input: SymbolName, point: Readonly<Record<string, number>>): Law =>
+  (x) => {
+    const result = r.of({ ...point, [input]: x });
+    return result.ok ? result.value[output] : undefined;
+  };
+
+/** Sixteen places over the bounds, even and by ratio, at which a law has a value, and whether it goes one way through them. */
+const scan = (law: Law, { min, max }: Bounds) => {
+  const least = Math.max(min, 1e-6 * max);
+  const xs = Array.from({ length: 40 }, (_, i) =>
+    i < 20 ? min + ((max - min) * i) / 19 : least * (max / least) ** ((i - 20) / 19),
+  );
+  const ys = [...new Set(xs)]
+    .sort((a, b) => a - b)
+    .flatMap((x) => law(x) ?? [])
+    .filter((y) => Number.isFinite(y));
+  const steps = ys.slice(1).map((y, i) => y - (ys[i] ?? y));
+  return { ys, oneWay: ys.length > 5 && (steps.every((s) => s > 0) || steps.every((s) => s < 0)) };
+};
+
+describe('every relation backwards', () => {
+  for (const r of RELATIONS)
+    it(`${r.name}: finds again each input on which a result rises or falls throughout, and goes forward to the same`, () => {
+      for (const input of r.takes) {
+        const fact = symbolFact(input);
+        if (fact.whole || fact.shown === 'sense') continue;
+        for (const output of Object.keys(r.gives))
+          for (let i = 0; i < howMany(2, 1000); i++) {
+            const point = pointAt(r.takes, i);
+            const law = lawOf(r, output, input, point);
+            const x = point[input] ?? Number.NaN;
+            const y = law(x);
+            if (y === undefined || !scan(law, fact).oneWay) continue;
+            const { answers } = invert(law, y, fact);
+            const at = `${output} of ${input} at ${JSON.stringify(point)}`;
+            expect(answers.length, at).toBe(1);
+            const [answer] = answers;
+            if (!answer) continue;
+            // What a last bit of the input changes is all that may be left.
+            const grain = Math.max(...[x * (1 + 4e-16), x * (1 - 4e-16)].map((z) => Math.abs((law(z) ?? y) - y)));
+            expect(Math.abs(answer.y - y), at).toBeLessThanOrEqual(Math.max(1e-12 * Math.abs(y), 4 * grain));
+          }
+      }
+    });
+
+  it('is right to find nothing: where the scan passes the wish nowhere, there is no answer and the nearest is the scan’s or better', () => {
+    let refused = 0;
+    for (const r of RELATIONS.filter((_, i) => i % howMany(4, 1) === 0))
+      for (const input of r.takes) {
+        const fact = symbolFact(input);
+        if (fact.whole || fact.shown === 'sense') continue;
+        for (const output of Object.keys(r.gives))
+          for (let i = 0; i < howMany(1, 30); i++) {
+            const law = lawOf(r, output, input, pointAt(r.takes, i));
+            const { ys, oneWay } = scan(law, fact);
+            if (!oneWay) continue;
+            const [least, most] = [Math.min(...ys), Math.max(...ys)];
+            for (const wish of [most + 0.1 * (most - least), least - 0.1 * (most - least)]) {
+              const { answers, nearest } = invert(law, wish, fact);
+              if (answers.length > 0) continue;
+              refused++;
+              const off = Math.abs((nearest?.y ?? Number.NaN) - wish);
+              expect(off, `${r.name} ${output} of ${input}`).toBeLessThanOrEqual(0.1 * (most - least) * (1 + 1e-9));
+            }
+          }
+      }
+    expect(refused).toBeGreaterThan(60);
+  });
+});
+
+describe('invert', () => {
+  const places = (law: Law, wish: number, bounds: Bounds) => invert(law, wish, bounds).answers.map(({ x }) => x);
+
+  it('finds every answer: both of a parabola, all of a wave, one that only touches', () => {
+    expect(places((x) => x * x, 2, { min: -5, max: 5 })).toEqual(
+      [-Math.SQRT2, Math.SQRT2].map((x) => expect.closeTo(x, 12)),
+    );
+    expect(places(Math.sin, 0.5, { min: 0, max: 20 })).toHaveLength(7);
+    const touch = places((x) => (x - 0.3) ** 2, 0, { min: -1, max: 1 });
+    expect(touch).toHaveLength(1);
+    expect(touch[0]).toBeCloseTo(0.3, 6);
+  });
+
+  it('takes two answers that lie closer than its grid, where the law turns between them', () => {
+    expect(places((x) => (x - 0.7001) * (x - 0.7003), 0, { min: 0, max: 10 })).toEqual([
+      expect.closeTo(0.7001, 9),
+      expect.closeTo(0.7003, 9),
+    ]);
+  });
+
+  it('takes no change of sign over a pole for an answer', () => {
+    expect(places((x) => 1 / (x - 0.37), 0, { min: 0, max: 1 })).toEqual([]);
+  });
+
+  it('finds an answer at the edge of where the law has a value', () => {
+    const law: Law = (x) => (x < 2 ? undefined : Math.sqrt(x - 2) + 0.1);
+    expect(places(law, 0.1 + 1e-4, { min: 0, max: 9 })).toEqual([expect.closeTo(2 + 1e-8, 10)]);
+  });
+
+  it('says from where to where, when all between give it', () => {
+    const [flat] = invert((x) => Math.min(x, 4), 4, { min: 0, max: 10 }).answers;
+    expect(flat?.x).toBeCloseTo(4, 9);
+    expect(flat?.to).toBe(10);
+  });
+
+  it('takes whole numbers only, and gives the nearest', () => {
+    const steps: Law = (k) => 87.5 / k;
+    const bounds = { min: 1, max: 10_000, whole: true } as const;
+    expect(places(steps, 87.5 / 4321, bounds)).toEqual([4321]);
+    const none = invert(steps, 1.01, bounds);
+    expect(none.answers).toEqual([]);
+    expect(none.nearest).toEqual({ x: 87, y: 87.5 / 87 });
+  });
+
+  it('says what the law reaches', () => {
+    expect(invert((x) => x * x, 30, { min: -5, max: 5 })).toMatchObject({
+      answers: [],
+      least: 0,
+      most: 25,
+      nearest: { y: 25 },
+    });
+  });
+
+  it('root between: the root of Dottie, cos x = x, to the last digits', () => {
+    // OEIS A003957.
+    expect(rootBetween((x) => Math.cos(x) - x, 0, 1)).toBeCloseTo(0.73908513321516, 14);
+  });
+});
