@@ -474,6 +474,7 @@ const NO_PLOT = [
   'ramp',
   'section',
   'solid',
+  'plate-on-feet',
   'adjuster',
   'thread-limits',
   'ball-and-seat',

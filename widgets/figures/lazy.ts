@@ -30,6 +30,7 @@ import { otherWays } from './other-ways/other-ways.ts';
 import { pairMap } from './pair-map/pair-map.ts';
 import { partDrawings } from './part-drawings/part-drawings.ts';
 import { partFiles } from './part-files/part-files.ts';
+import { plateOnFeet } from './plate-on-feet/plate-on-feet.ts';
 import { playBatchFigure } from './play-batch/play-batch.ts';
 import { practiceRig } from './practice-rig/practice-rig.ts';
 import { printedParts } from './printed-parts/printed-parts.ts';
@@ -67,6 +68,7 @@ export const LAZY: readonly Figure[] = [
   whichPartFigure,
   playBatchFigure,
   levellingPlate,
+  plateOnFeet,
   veeCoupling,
   forceChainFigure,
   springDays,

@@ -2,6 +2,7 @@
 export const CHOICES = {
   arrangement: { says: 'arrangement', options: ['in line', 'nested', 'one spindle, two nuts', 'thread adapter'] },
   lock: { says: 'lock of the carried part', options: ['holds', 'gives'] },
+  lens: { says: 'lens', options: ['away', 'on each thread'] },
   assembly: {
     says: 'assembled with',
     options: ['both at mid-range', 'both screwed home', 'A at mid-range, C home'],
