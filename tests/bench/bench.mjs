@@ -15,6 +15,7 @@ const PARTS = [
   'refresh',
   'press',
   'adjuster',
+  'backwards',
   'pair-search',
   'play-batch',
 ];
