@@ -16,6 +16,7 @@ const PARTS = [
   'refresh',
   'press',
   'adjuster',
+  'backwards',
   'pair-search',
   'play-batch',
 ];
