@@ -474,6 +474,7 @@ const NO_PLOT = [
   'ramp',
   'section',
   'solid',
+  'plate-on-feet',
   'adjuster',
   'thread-limits',
   'ball-and-seat',
@@ -486,6 +487,7 @@ const NO_PLOT = [
   'printed-parts',
   'ball-in-socket',
   'foot-on-plane',
+  'part-drawings',
 ];
 
 const PAIRS = [

@@ -2,11 +2,13 @@
 import type { RefusalWords } from '../refusal-words.ts';
 import { ADJUSTER } from './refusals/adjuster.ts';
 import { ASSEMBLY } from './refusals/assembly.ts';
+import { BUILT } from './refusals/built.ts';
 import { CALIBRATION_REFUSALS } from './refusals/calibration.ts';
 import { CLIENT } from './refusals/client.ts';
 import { CONTACT_REFUSALS } from './refusals/contact.ts';
 import { DESIGNATION } from './refusals/designation.ts';
 import { DRAWER } from './refusals/drawer.ts';
+import { DRAWINGS } from './refusals/drawings.ts';
 import { EXERCISES } from './refusals/exercises.ts';
 import { FIGURES_A } from './refusals/figures-a.ts';
 import { FIGURES_B } from './refusals/figures-b.ts';
@@ -35,7 +37,9 @@ export const REFUSALS: RefusalWords = {
   ...FIGURES_A,
   ...ADJUSTER,
   ...DRAWER,
+  ...DRAWINGS,
   ...FIGURES_B,
+  ...BUILT,
   ...CALIBRATION_REFUSALS,
   ...CONTACT_REFUSALS,
   ...FORCE_REFUSALS,
