@@ -486,6 +486,7 @@ const NO_PLOT = [
   'ramp',
   'section',
   'solid',
+  'plate-on-feet',
   'adjuster',
   'thread-limits',
   'ball-and-seat',
@@ -498,6 +499,7 @@ const NO_PLOT = [
   'printed-parts',
   'ball-in-socket',
   'foot-on-plane',
+  'part-drawings',
 ];
 
 const PAIRS = [

@@ -14,6 +14,7 @@ import {
   correctionAt,
   couplingAt,
   fitOfThread,
+  heightAt,
   levelPlate,
   mm,
   nextRound,
@@ -245,6 +246,15 @@ export const TASKS: readonly Task[] = [
     is: () => [3, 33],
   },
   {
+    widget: 'part-drawings',
+    page: 'design-sheet.html',
+    asks: 'choose the turned part and read at what scale it stands on the paper',
+    work: (hands) => hands.choose('turned part'),
+    says: /^Turned part: adapter on A4 upright, ([\d.]+) : 1: (\d+) sizes as stated/,
+    // 33 mm and a hexagon of 19.6 over corners: twice their size is 105 mm on 200. Body, two threads along it, hexagon, and two notes.
+    is: () => [2, 6],
+  },
+  {
     widget: 'ladder',
     page: 'parts-that-hold.html',
     asks: 'the piece goes into the next rung: holes print narrower by a step more',
@@ -444,13 +454,31 @@ export const TASKS: readonly Task[] = [
   {
     widget: 'which-part',
     page: 'pushed-from-the-side.html',
-    fieldsOf: 'which-part',
     asks: 'ask for the place sideways',
     work: async (hands) => {
       await hands.choose('the place sideways');
     },
     says: /^Of (\d+) assemblies, 95 in 100 are off its place/,
     is: () => [16],
+  },
+  {
+    widget: 'plate-on-feet',
+    page: 'three-feet.html',
+    asks: 'let foot B stay, and read how much higher the plate is over the other two',
+    work: (hands) => hands.choose('foot B'),
+    says: /over foot A it is ([\d.]+) µm too high, over foot B it is level, over foot C it is ([\d.]+) µm too high/,
+    is: () => {
+      const { feet, readings } = plate();
+      const { plane } = valueIn(
+        levelPlate({
+          feet: feet.map((f) => ({ ...f, Delta: mm(net(FOOT)), k: 6 })),
+          readings,
+          keep: { kind: 'foot', name: 'B' },
+        }),
+      );
+      const [a = 0, b = 0, c = 0] = feet.map((foot) => heightAt(plane, foot));
+      return [micrometres(a - b), micrometres(c - b)];
+    },
   },
   {
     widget: 'levelling-plate',

@@ -28,7 +28,9 @@ import { lockErrorFigure } from './lock-error/lock-error.ts';
 import { motionPlot } from './motion-plot/motion-plot.ts';
 import { otherWays } from './other-ways/other-ways.ts';
 import { pairMap } from './pair-map/pair-map.ts';
+import { partDrawings } from './part-drawings/part-drawings.ts';
 import { partFiles } from './part-files/part-files.ts';
+import { plateOnFeet } from './plate-on-feet/plate-on-feet.ts';
 import { playBatchFigure } from './play-batch/play-batch.ts';
 import { practiceRig } from './practice-rig/practice-rig.ts';
 import { printedParts } from './printed-parts/printed-parts.ts';
@@ -66,6 +68,7 @@ export const LAZY: readonly Figure[] = [
   whichPartFigure,
   playBatchFigure,
   levellingPlate,
+  plateOnFeet,
   veeCoupling,
   forceChainFigure,
   springDays,
@@ -89,4 +92,5 @@ export const LAZY: readonly Figure[] = [
   printedParts,
   ballInSocket,
   footOnPlane,
+  partDrawings,
 ];

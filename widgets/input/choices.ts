@@ -2,6 +2,7 @@
 export const CHOICES = {
   arrangement: { says: 'arrangement', options: ['in line', 'nested', 'one spindle, two nuts', 'thread adapter'] },
   lock: { says: 'lock of the carried part', options: ['holds', 'gives'] },
+  lens: { says: 'lens', options: ['away', 'on each thread'] },
   assembly: {
     says: 'assembled with',
     options: ['both at mid-range', 'both screwed home', 'A at mid-range, C home'],
@@ -38,6 +39,8 @@ export const CHOICES = {
     options: ['hardened ball steel', 'mild steel', 'aluminium 6061-T6', 'aluminium 1100-O, soft', 'brass, half hard'],
   },
   socket: { says: 'socket of a screw', options: ['M3', 'M4', 'M5', 'M6', 'M8', 'M10', 'M12'] },
+  paper: { says: 'paper', options: ['A4 upright', 'A3 across', 'A2 across', 'Letter upright'] },
+  sheet: { says: 'sheet', options: ['assembly', 'base', 'turned part', 'carried part'] },
   path: { says: 'parts in the path are', options: ['steel', 'aluminium', 'brass', 'granite', 'printed PLA'] },
   allowance: { says: 'stated lead errors add up', options: ['at worst', 'root-sum-square'] },
 } as const;

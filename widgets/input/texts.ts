@@ -11,6 +11,7 @@ import { LONGEST_PARTS, readPartsList } from './parts-list.ts';
 import { LONGEST_TEXT } from './quantity.ts';
 import { MOST_CHARACTERS, parseReadingsRun, type ReadingsTable } from './readings-table.ts';
 import { LONGEST_LIST, readSeriesList, readThreadList } from './thread-list.ts';
+import { readTitleBlock } from './title-block.ts';
 import { readWayPrices, WAY_NAMES } from './way-prices.ts';
 
 declare module '../engine/kernel/result.ts' {
@@ -266,6 +267,15 @@ export const TEXTS = {
     note: () => '',
     rows: 7,
     longest: LONGEST_ADJUSTER,
+  },
+  title: {
+    says: 'title block, a field a line',
+    read: (text) => {
+      const block = readTitleBlock(text);
+      return block.ok ? good(rowByRow(text, /[|\n]/)) : block;
+    },
+    note: () => '',
+    rows: 5,
   },
   hardware: {
     says: 'parts in the drawer, one a line',

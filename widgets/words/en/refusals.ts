@@ -8,6 +8,7 @@ import { CLIENT } from './refusals/client.ts';
 import { CONTACT_REFUSALS } from './refusals/contact.ts';
 import { DESIGNATION } from './refusals/designation.ts';
 import { DRAWER } from './refusals/drawer.ts';
+import { DRAWINGS } from './refusals/drawings.ts';
 import { EXERCISES } from './refusals/exercises.ts';
 import { FIGURES_A } from './refusals/figures-a.ts';
 import { FIGURES_B } from './refusals/figures-b.ts';
@@ -36,6 +37,7 @@ export const REFUSALS: RefusalWords = {
   ...FIGURES_A,
   ...ADJUSTER,
   ...DRAWER,
+  ...DRAWINGS,
   ...FIGURES_B,
   ...BUILT,
   ...CALIBRATION_REFUSALS,

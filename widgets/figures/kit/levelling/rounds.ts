@@ -1,7 +1,7 @@
 /** From the reader's numbers to every round of levelling: readings, what to turn within the threads, what the turning should leave. */
 
-import { partsStated } from '../../assembly/adjuster/stated.ts';
-import { pairOf } from '../../assembly/pair-of.ts';
+import { partsStated } from '../../../assembly/adjuster/stated.ts';
+import { pairOf } from '../../../assembly/pair-of.ts';
 import {
   at,
   bad,
@@ -27,12 +27,12 @@ import {
   roomOfFeet,
   trueNetLead,
   turnsAvailable,
-} from '../../engine/index.ts';
-import type { OptionOf } from '../../input/choices.ts';
-import { type FootName, readFeet, readReadings, readRounds, readStands } from '../../input/levelling-table.ts';
-import type { NumbersOf } from '../kit/figure.ts';
+} from '../../../engine/index.ts';
+import type { OptionOf } from '../../../input/choices.ts';
+import { type FootName, readFeet, readReadings, readRounds, readStands } from '../../../input/levelling-table.ts';
+import type { NumbersOf } from '../figure.ts';
 
-declare module '../../engine/kernel/result.ts' {
+declare module '../../../engine/kernel/result.ts' {
   interface Refusals {
     'round-readings': { readonly round: number; readonly given: number; readonly places: number };
   }
@@ -47,7 +47,8 @@ export interface Round {
   readonly levelling: Levelling;
   /** Whether the feet have the turns for it. Where they have not, none is turned. */
   readonly order: LevelledWithin;
-  /** Turns that each foot still has, before this round is turned. */
+  /** Turns from the middle of its stroke at which each foot stands, and those that it still has, before this round is turned. */
+  readonly stands: readonly number[];
   readonly rooms: readonly Room[];
   /** What each foot did since the round before; none for the first. */
   readonly checks: readonly FootCheck[];
@@ -116,7 +117,14 @@ export const plateOf = (numbers: Given): Result<PlateState> => {
     if (!rooms.ok) return rooms;
     const order = levelWithin({ ...job, readings: points }, rooms.value);
     return order.ok
-      ? good({ readings: points, levelling: order.value.levelling, order: order.value, rooms: rooms.value, checks })
+      ? good({
+          readings: points,
+          levelling: order.value.levelling,
+          order: order.value,
+          stands: [...stands],
+          rooms: rooms.value,
+          checks,
+        })
       : order;
   };
   const opening = roundOn(readings.value, []);

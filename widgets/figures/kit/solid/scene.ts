@@ -3,11 +3,12 @@
  * buffers and targets; where a body stands is one matrix.
  */
 import { Geometry, Mesh, type OGLRenderingContext, Program, Renderer, RenderTarget } from 'ogl';
-import type { Role } from '../../assembly/adjuster/part.ts';
+import type { Role } from '../../../assembly/adjuster/part.ts';
 import type { Body } from './bodies.ts';
+import type { Faceted } from './facets.ts';
 import { BODY_FRAGMENT, BODY_VERTEX, LINES_FRAGMENT, LINES_VERTEX } from './shaders.ts';
 import { SCRIBED } from './still.ts';
-import { type Aim, directionsOf, PICTURE } from './view.ts';
+import { type Aim, directionsOf } from './view.ts';
 
 export type Colour = readonly [number, number, number];
 
@@ -24,16 +25,27 @@ export interface Lit {
   readonly to: number;
 }
 
+export interface Stand {
+  readonly lift: number;
+  readonly turns: number;
+  readonly stretch?: number;
+  /** Where its axis stands, mm. */
+  readonly x?: number;
+  readonly y?: number;
+  /** Rise along x and along y. */
+  readonly tilt?: readonly [number, number];
+}
+
 export interface View {
   readonly aim: Aim;
   /** Opening of the cut, degrees: 0 is whole, 180 the front half gone. */
   readonly cut: number;
   /** Height over the bottom of the base, mm, and turns clockwise. */
-  readonly place: (body: Body) => { readonly lift: number; readonly turns: number; readonly stretch?: number };
+  readonly place: (body: Body) => Stand;
   /** Whether the scribed line is on the parts yet. */
   readonly marked: boolean;
-  /** Of a body of this part: which flanks carry. */
-  readonly lit: (role: Role) => { readonly A: Lit; readonly C: Lit };
+  /** Which of its flanks carry. */
+  readonly lit: (body: Body) => { readonly A: Lit; readonly C: Lit };
   readonly shown: (body: Body) => boolean;
 }
 
@@ -46,12 +58,12 @@ export interface Scene {
 
 /** Depth is written in this many mm either side of the middle. */
 const DEEP = 300;
-const BODY_IDS = ['base', 'turned', 'carried', 'tip', 'post', 'arm', 'spring'] as const;
+const BODY_IDS = ['base', 'turned', 'carried', 'tip', 'post', 'arm', 'spring', 'plate'] as const;
 
-const columnMajor = (lift: number, turns: number, stretch: number): number[] => {
+const columnMajor = ({ lift, turns, stretch = 1, x = 0, y = 0, tilt = [0, 0] }: Stand): number[] => {
   // Clockwise seen from above.
   const [s, c] = [Math.sin(-2 * Math.PI * turns), Math.cos(-2 * Math.PI * turns)];
-  return [c, s, 0, 0, -s, c, 0, 0, 0, 0, stretch, 0, 0, 0, lift, 1];
+  return [c, s, tilt[0], 0, -s, c, tilt[1], 0, 0, 0, stretch, 0, x, y, lift, 1];
 };
 
 /** Undefined where the browser has no WebGL 2. */
@@ -75,17 +87,22 @@ export const makeScene = (onLost: () => void, onBack: () => void): Scene | undef
     canvas,
     setBodies: (bodies) => {
       for (const { mesh } of meshes) mesh.geometry.remove();
+      // Several of one body share its net.
+      const made = new Map<Faceted, Geometry>();
+      const geometryOf = (facets: Faceted): Geometry => {
+        const geometry =
+          made.get(facets) ??
+          new Geometry(gl, {
+            position: { size: 3, data: facets.positions },
+            normal: { size: 3, data: facets.normals },
+            thread: { size: 1, data: facets.threads },
+          });
+        made.set(facets, geometry);
+        return geometry;
+      };
       meshes = bodies.map((body) => ({
         body,
-        mesh: new Mesh(gl, {
-          program: parts.body,
-          geometry: new Geometry(gl, {
-            position: { size: 3, data: body.facets.positions },
-            normal: { size: 3, data: body.facets.normals },
-            thread: { size: 1, data: body.facets.threads },
-          }),
-          frustumCulled: false,
-        }),
+        mesh: new Mesh(gl, { program: parts.body, geometry: geometryOf(body.facets), frustumCulled: false }),
       }));
     },
     size: (width, height) => {
@@ -103,7 +120,7 @@ export const makeScene = (onLost: () => void, onBack: () => void): Scene | undef
         canvas.style.height = '';
         target = new RenderTarget(gl, { width: w, height: h, color: 2, minFilter: gl.NEAREST });
       }
-      paint(renderer, parts, meshes, target, view, colours, { w, h, sharpness: w / PICTURE.width });
+      paint(renderer, parts, meshes, target, view, colours, { w, h, sharpness: w / view.aim.frame.width });
     },
   };
 };
@@ -169,8 +186,8 @@ const paint = (
     right,
     up,
     near,
-    frame: [(2 * aim.scale) / PICTURE.width, (2 * aim.scale) / PICTURE.height, 1 / DEEP, aim.middle],
-    shift: [(2 * PICTURE.axis) / PICTURE.width - 1, 0],
+    frame: [(2 * aim.scale) / aim.frame.width, (2 * aim.scale) / aim.frame.height, 1 / DEEP, aim.middle],
+    shift: [(2 * aim.frame.axis) / aim.frame.width - 1, 0],
     scale: aim.scale * sharpness,
     depthScale: 1 / (2 * DEEP) / 0.5,
     accent: colours.accent,
@@ -184,19 +201,21 @@ const paint = (
   gl.clear(gl.COLOR_BUFFER_BIT | gl.DEPTH_BUFFER_BIT);
   for (const { body, mesh } of meshes) {
     if (!view.shown(body)) continue;
-    const { lift, turns, stretch = 1 } = view.place(body);
-    const lit = view.lit(body.with);
+    const lit = view.lit(body);
     const onPart = body.name === body.with;
     const colour = body.name === 'post' || body.name === 'spring' ? colours.parts.base : colours.parts[body.with];
     put({
-      place: columnMajor(lift, turns, stretch),
+      place: columnMajor(view.place(body)),
       colour,
       hatch: colours.ink,
       wedge: [0, -1, body.cut ? open : 0],
-      scribed: view.marked && body.name !== 'spring' ? [Math.cos(SCRIBED), Math.sin(SCRIBED)] : [0, 0],
+      scribed:
+        view.marked && body.name !== 'spring' && body.name !== 'plate'
+          ? [Math.cos(SCRIBED), Math.sin(SCRIBED)]
+          : [0, 0],
       litA: onPart ? [lit.A.side, lit.A.from, lit.A.to, 0] : [0, 0, 0, 0],
       litC: onPart ? [lit.C.side, lit.C.from, lit.C.to, 0] : [0, 0, 0, 0],
-      id: BODY_IDS.indexOf(body.name),
+      id: BODY_IDS.indexOf(body.name) + BODY_IDS.length * (body.copy ?? 0),
       hatching: body.with === 'base' ? 1 : -1,
     });
     mesh.draw();

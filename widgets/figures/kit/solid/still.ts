@@ -5,11 +5,12 @@
  * Parts on one axis that are seen from above hide each other from the bottom up, so each step is painted over those below it. What is inside
  * another part is not painted.
  */
-import { type Adjuster, partsOf, type Standing } from '../../assembly/adjuster/adjuster.ts';
-import { heightOf, type Role, reach, type Step } from '../../assembly/adjuster/part.ts';
-import { crestOf, crestsOf } from '../../assembly/adjuster/surface.ts';
-import type { Thread } from '../../engine/index.ts';
-import { type Point, polygon, polyline } from '../kit/svg.ts';
+import { type Adjuster, partsOf, type Standing } from '../../../assembly/adjuster/adjuster.ts';
+import { heightOf, type Role, reach, type Step } from '../../../assembly/adjuster/part.ts';
+import { crestOf, crestsOf } from '../../../assembly/adjuster/surface.ts';
+import type { Thread } from '../../../engine/index.ts';
+import { tipOf } from '../adjuster-extras.ts';
+import { type Point, polygon, polyline } from '../svg.ts';
 import { type Aim, directionsOf, dot, onPicture, type Vector } from './view.ts';
 
 export interface StillPiece {
@@ -100,12 +101,12 @@ export const stillOf = (a: Adjuster, { at }: Pick<Standing, 'at'>, aim: Aim, tur
       lines: lines.map(polyline).join('') + scribed(step, angle, from, to, near, place),
     };
   });
-  const tip = tipOf(a, at, aim);
+  const tip = tipSeen(a, at, aim);
   return tip ? [...steps, tip] : steps;
 };
 
-/** A ball as the circle that it is from every side; other tips as the column they fill. */
-const tipOf = (a: Adjuster, at: Readonly<Record<Role, number>>, aim: Aim): StillPiece | undefined => {
+/** A ball as the circle that it is from every side; other tips as what goes round their rings. */
+const tipSeen = (a: Adjuster, at: Readonly<Record<Role, number>>, aim: Aim): StillPiece | undefined => {
   const { tip } = a;
   const top = a.carried ?? a.turned;
   if (!(tip.stands > 0)) return undefined;
@@ -126,10 +127,13 @@ const tipOf = (a: Adjuster, at: Readonly<Record<Role, number>>, aim: Aim): Still
     });
     return { role: top.role, shape: polygon(circle), top: '', lines: '' };
   }
-  const half = 0.3 * Math.max(...top.outer.map(reach));
-  const upper = tip.kind === 'flat' ? half : tip.kind === 'cone' ? 0 : 0.6 * half;
-  const cap = ring(upper, foot + tip.stands);
-  return { role: top.role, shape: polygon(hull([...ring(half, foot), ...cap])), top: polygon(cap), lines: '' };
+  const rings = tipOf(a).map(([r, z]) => ring(r, foot + z));
+  return {
+    role: top.role,
+    shape: polygon(hull(rings.flat())),
+    top: tip.kind === 'flat' ? polygon(rings.at(-2) ?? []) : '',
+    lines: '',
+  };
 };
 
 /** Corners of a step across the axis. */
@@ -185,7 +189,7 @@ const crestsSeen = ({ from, to, crest, step }: Piece, thread: Thread, angle: num
 };
 
 /** The outline round points, anticlockwise on the picture. */
-const hull = (points: readonly Point[]): Point[] => {
+export const hull = (points: readonly Point[]): Point[] => {
   const sorted = [...points].sort((p, q) => p[0] - q[0] || p[1] - q[1]);
   const half = (list: readonly Point[]): Point[] => {
     const line: Point[] = [];

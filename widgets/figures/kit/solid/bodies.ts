@@ -2,21 +2,24 @@
  * The bodies of the solid: the three parts, the tip, and what locks and preloads them, each a closed net of its own, made once
  * an adjuster. Each moves with one part, and each has for every corner what the picture needs: normal, thread, place.
  */
-import { type Adjuster, partsOf, standing } from '../../assembly/adjuster/adjuster.ts';
-import { type Part, type Role, reach, type ThreadEnd } from '../../assembly/adjuster/part.ts';
-import { type Mesh, meshAround, meshOf } from '../../assembly/adjuster/solid.ts';
-import { crestsOf, type Point, type Skin } from '../../assembly/adjuster/surface.ts';
-import { diameters } from '../../engine/index.ts';
-import { springEnds, springRadius, widestStep } from '../kit/adjuster-extras.ts';
+import { type Adjuster, partsOf, standing } from '../../../assembly/adjuster/adjuster.ts';
+import { heightOf, type Part, type Role, type ThreadEnd } from '../../../assembly/adjuster/part.ts';
+import { type Mesh, meshAround, meshOf } from '../../../assembly/adjuster/solid.ts';
+import { crestsOf, type Point, type Skin } from '../../../assembly/adjuster/surface.ts';
+import { diameters } from '../../../engine/index.ts';
+import { postOf, springEnds, springRadius, tipOf } from '../adjuster-extras.ts';
 import { type Faceted, facetsOf } from './facets.ts';
+import { SEEN_TURNS } from './view.ts';
 
 export interface Body {
-  readonly name: Role | 'tip' | 'post' | 'arm' | 'spring';
+  readonly name: Role | 'tip' | 'post' | 'arm' | 'spring' | 'plate';
   /** The part it is moved with, and coloured as. */
   readonly with: Role;
   /** Whether the cut goes through it: a solid screw is shown whole. */
   readonly cut: boolean;
   readonly facets: Faceted;
+  /** Which adjuster it is of, where there are several. */
+  readonly copy?: number;
 }
 
 /** Threads of a part by the letter of their joint, as the picture lights their flanks. */
@@ -41,15 +44,6 @@ const facetsOfPart = (part: Part, mesh: Mesh): Faceted => {
 
 const plain = (mesh: Mesh): Faceted => facetsOf(mesh, () => 0);
 
-const AROUND_BALL = 24;
-const ball = (radius: number, middle: number): Mesh => {
-  const points = Array.from({ length: AROUND_BALL + 1 }, (_, i): Point => {
-    const t = -Math.PI / 2 + (Math.PI * i) / AROUND_BALL;
-    return [i === 0 || i === AROUND_BALL ? 0 : radius * Math.cos(t), middle + radius * Math.sin(t)];
-  });
-  return meshAround((): Skin => ({ through: false, points }));
-};
-
 /** A closed body of revolution from the points of its edge. */
 const turnedBody = (points: readonly Point[]): Mesh => meshAround((): Skin => ({ through: false, points }));
 
@@ -58,9 +52,11 @@ const moved = ({ positions, triangles }: Mesh, x: number, y: number): Mesh => ({
   positions: positions.map((p, i) => p + (i % 3 === 0 ? x : i % 3 === 1 ? y : 0)),
 });
 
-const box = (x0: number, x1: number, half: number, z0: number, z1: number): Mesh => {
+/** Between two values each way. */
+type Span = readonly [from: number, to: number];
+const box = (x: Span, y: Span, z: Span): Mesh => {
   const positions = new Float64Array(24);
-  for (let i = 0; i < 8; i++) positions.set([i & 1 ? x1 : x0, i & 2 ? half : -half, i & 4 ? z1 : z0], 3 * i);
+  for (let i = 0; i < 8; i++) positions.set([x[i & 1], y[(i >> 1) & 1], z[i >> 2]] as number[], 3 * i);
   const sides = [
     [0, 2, 3, 1],
     [4, 5, 7, 6],
@@ -72,68 +68,35 @@ const box = (x0: number, x1: number, half: number, z0: number, z1: number): Mesh
   return { positions, triangles: Uint32Array.from(sides.flatMap(([a, b, c, d]) => [a, b, c, a, c, d])) };
 };
 
-const tipMesh = ({ tip }: Adjuster, top: Part): Mesh | undefined => {
-  const foot = top.outer.at(-1)?.to ?? 0;
-  if (!(tip.stands > 0)) return undefined;
-  if (tip.kind === 'ball') return ball(tip.diameter / 2, foot + tip.stands - tip.diameter / 2);
-  const half = 0.3 * Math.max(...top.outer.map(reach));
-  if (tip.kind === 'cone')
-    return turnedBody([
-      [0, foot],
-      [half, foot],
-      [0, foot + tip.stands],
-    ]);
-  if (tip.kind === 'flat')
-    return turnedBody([
-      [0, foot],
-      [half, foot],
-      [half, foot + tip.stands],
-      [0, foot + tip.stands],
-    ]);
-  const dome = Array.from({ length: 12 }, (_, i): Point => {
-    const t = (Math.PI * i) / 24;
-    return [half * Math.cos(t), foot + tip.stands * Math.sin(t)];
-  });
-  return turnedBody([[0, foot], ...dome, [0, foot + tip.stands]]);
+const tipMesh = (a: Adjuster, top: Part): Mesh | undefined => {
+  const points = tipOf(a).map(([r, z]): Point => [r, heightOf(top) + z]);
+  return points.length === 0 ? undefined : turnedBody(points);
 };
 
-interface Guide {
-  /** From the axis to the middle of the post, and its radius. */
-  readonly at: number;
-  readonly radius: number;
-}
-
-const widest = (a: Adjuster): number => Math.max(...partsOf(a).flatMap((p) => p.outer.map(reach)));
-
-/** A post beside the parts that keeps the carried part from turning. */
-const guideOf = (a: Adjuster): Guide | undefined => {
-  if (!a.carried || a.lock.kind === 'none' || a.lock.kind === 'springs') return undefined;
-  const radius = 0.14 * Math.max(a.A.thread.d, a.C?.thread.d ?? 0);
-  return { at: widest(a) + 2.2 * radius, radius };
-};
-
-/** Stands left of the axis, as in the section. `height` is that of the post, over the bottom of the base. */
-const guideBodies = (a: Adjuster, height: number): Body[] => {
-  const guide = guideOf(a);
-  if (!guide || !a.carried) return [];
-  const step = widestStep(a.carried);
-  const post = turnedBody([
+/** The post and the arm that slides along it, left of the axis, as in the section. */
+const guideBodies = (a: Adjuster): Body[] => {
+  const post = postOf(a, SEEN_TURNS);
+  if (!post) return [];
+  const { x, half, top, arm } = post;
+  const column = turnedBody([
     [0, 0],
-    [guide.radius, 0],
-    [guide.radius, height],
-    [0, height],
+    [half, 0],
+    [half, top],
+    [0, top],
   ]);
-  const thick = Math.min(step.to - step.from, 2.2 * guide.radius);
-  const arm = box(
-    -guide.at - 1.9 * guide.radius,
-    -0.85 * step.r,
-    1.9 * guide.radius,
-    step.from + 0.02,
-    step.from + thick,
-  );
   return [
-    { name: 'post', with: 'base', cut: false, facets: plain(moved(post, -guide.at, 0)) },
-    { name: 'arm', with: 'carried', cut: false, facets: plain(arm) },
+    { name: 'post', with: 'base', cut: false, facets: plain(moved(column, x, 0)) },
+    // From inside the side of its part, which hides the end; a hair above its face, so that the two do not fight for the same place.
+    ...(arm
+      ? [
+          {
+            name: 'arm',
+            with: 'carried',
+            cut: false,
+            facets: plain(box([arm.from, 0.85 * arm.to], [-1.9 * half, 1.9 * half], [arm.low + 0.02, arm.high])),
+          } satisfies Body,
+        ]
+      : []),
   ];
 };
 
@@ -206,14 +169,22 @@ const springBodies = (a: Adjuster): Body[] => {
 /** More are drawn by nobody, and each is a call to the picture. */
 const MOST_SPRINGS = 8;
 
-export const bodiesOf = (a: Adjuster, postHeight: number): readonly Body[] => {
+export const plateBody = (x: Span, y: Span, thick: number): Body => ({
+  name: 'plate',
+  with: 'base',
+  cut: false,
+  facets: plain(box(x, y, [0, thick])),
+});
+
+/** `around`: how many half planes a part is made of; a multiple of 24. */
+export const bodiesOf = (a: Adjuster, around?: number): readonly Body[] => {
   const crests = crestsOf(a);
   const parts = partsOf(a).map(
     (part): Body => ({
       name: part.role,
       with: part.role,
       cut: part.bores.length > 0,
-      facets: facetsOfPart(part, meshOf(part, { crests: crests[part.role] })),
+      facets: facetsOfPart(part, meshOf(part, { crests: crests[part.role] }, around)),
     }),
   );
   const top = a.carried ?? a.turned;
@@ -221,7 +192,7 @@ export const bodiesOf = (a: Adjuster, postHeight: number): readonly Body[] => {
   return [
     ...parts,
     ...(tip ? [{ name: 'tip', with: top.role, cut: false, facets: plain(tip) } satisfies Body] : []),
-    ...guideBodies(a, postHeight),
+    ...guideBodies(a),
     ...springBodies(a),
   ];
 };

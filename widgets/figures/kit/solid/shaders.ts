@@ -87,7 +87,7 @@ void main() {
     }
   }
   paint = vec4(c * shade, 1.0);
-  what = vec4(n.xy * 0.5 + 0.5, (id * 3.0 + cap + 1.0) / 64.0, 0.5 + dot(world, near) * depthScale);
+  what = vec4(n.xy * 0.5 + 0.5, (id * 3.0 + cap + 1.0) / 255.0, 0.5 + dot(world, near) * depthScale);
   gl_FragDepth = gl_FragCoord.z - (gl_FrontFacing ? 0.0 : 4e-4);
 }`;
 
@@ -110,7 +110,7 @@ out vec4 shown;
 
 vec4 look(vec2 d) { return texture(what, at + d * pixel); }
 float differs(vec4 a, vec4 b) {
-  return max(step(0.008, abs(a.z - b.z)), 0.0);
+  return max(step(0.002, abs(a.z - b.z)), 0.0);
 }
 float turns(vec4 a, vec4 b) {
   vec2 d = a.xy - b.xy;

@@ -1,7 +1,7 @@
 /** What is asked of the feet in words, and what is said where their threads do not reach. */
 import { WORDS } from '#words/figures/levelling-plate.ts';
-import { at } from '../../engine/index.ts';
-import { numeral, show, type UnitView, withSign } from '../../input/format.ts';
+import { at } from '../../../engine/index.ts';
+import { numeral, show, type UnitView, withSign } from '../../../input/format.ts';
 import type { PlateState, Round } from './rounds.ts';
 
 /** What one foot is to be turned in this round. */

@@ -2,7 +2,7 @@
  * A net as a picture wants it: three corners of its own for each triangle, with a normal that is smooth where the surface
  * is round and not where it turns sharply. Triangles without area, which ends of threads have, are left out.
  */
-import type { Mesh } from '../../assembly/adjuster/solid.ts';
+import type { Mesh } from '../../../assembly/adjuster/solid.ts';
 
 export interface Faceted {
   /** x, y, z of each corner, mm. */
