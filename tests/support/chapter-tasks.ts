@@ -442,6 +442,26 @@ export const TASKS: readonly Task[] = [
     ],
   },
   {
+    widget: 'pushed-jack',
+    page: 'pushed-from-the-side.html',
+    asks: 'take the push away: then the tip is moved by nothing',
+    work: async (hands) => {
+      await hands.step('Push from the side', -2);
+    },
+    says: /Under ([\d.]+) N, a push of [\d.]+ N at ([\d.]+) mm moves the tip sideways by ([\d.]+) µm/,
+    is: () => [50, 60, 0],
+  },
+  {
+    widget: 'which-part',
+    page: 'pushed-from-the-side.html',
+    asks: 'ask for the place sideways',
+    work: async (hands) => {
+      await hands.choose('the place sideways');
+    },
+    says: /^Of (\d+) assemblies, 95 in 100 are off its place/,
+    is: () => [16],
+  },
+  {
     widget: 'plate-on-feet',
     page: 'three-feet.html',
     asks: 'let foot B stay, and read how much higher the plate is over the other two',

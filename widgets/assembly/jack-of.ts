@@ -198,8 +198,10 @@ export const whichPartOf = (
   draw: { readonly asked: Asked; readonly count: number; readonly seed: number },
 ): Result<WhichFound> => {
   const key = JSON.stringify([jack, over, draw]);
-  const count = Math.max(PLACES, Math.round(PLACES * Math.min(over, 2)));
-  const turns = Array.from({ length: count + 1 }, (_, i) => (over * i) / count);
+  // Over the first turn, which has every wave in it, and at the end, where a lead error is largest.
+  const first = Math.min(over, 1);
+  const turns = Array.from({ length: PLACES + 1 }, (_, i) => (first * i) / PLACES);
+  if (over > first) turns.push(over);
   const result = drawn.of(key, () => whichPartRun(jack, turns, draw), false);
   if (result === undefined) return good({ at: 'work', key });
   return result.ok ? good({ at: 'end', key, which: result.value }) : result;

@@ -21,7 +21,7 @@
  */
 import { bad, good, type Result } from '../kernel/result.ts';
 import type { Task } from '../kernel/task.ts';
-import { ARM, type Bodies, type Rest, restOf } from './pressed-bodies.ts';
+import { ARM, type Bodies, type Rest, restOf, spansOf } from './pressed-bodies.ts';
 
 export type JointName = 'ring' | 'A' | 'C' | 'guide' | 'key';
 
@@ -287,10 +287,12 @@ const layout = (jack: Jack, around: number): Layout => {
   if (!ring) for (const j of [BASE.z, BASE.rx, BASE.ry]) springs[j] = FIXED;
   if (lock.by === 'springs') springs[CARRIED.rz] = lock.kappa / ARM ** 2;
   const stiffness = Float64Array.from(places, (place) => place.stiffness);
+  const spans = spansOf([closing, rubbing], places.length, COLUMNS, FREE);
   const side = (sense: 1 | -1): Bodies => ({
     free: FREE,
     columns: COLUMNS,
     places: places.length,
+    ...spans,
     closing,
     rubbing: sense === 1 ? rubbing : rubbing.map((x) => -x),
     stiffness,
@@ -517,6 +519,7 @@ export function* jackRun(
   const laid = layout(jack, around);
   const stands: Stand[] = [];
   let start = seated(jack);
+  let last: Float64Array | undefined;
   let sense: 1 | -1 = 1;
   for (const [i, n] of turns.entries()) {
     const before = turns[i - 1];
@@ -527,7 +530,10 @@ export function* jackRun(
     if (joint) return bad('built-push-tips', { joint, turns: n });
     if (rest.how === 'locked') return bad('built-friction-locks', { turns: n });
     if (rest.how === 'none') return bad('built-does-not-settle', { turns: n });
-    start = rest.q;
+    // Where the last two places lead to, if the steps are even.
+    const led = before !== undefined && last ? rest.q.map((x, j) => 2 * x - (last?.[j] as number)) : rest.q;
+    last = rest.q;
+    start = led;
     stands.push(standOf(jack, laid, bodies, rest, n, sense));
     yield (i + 1) / turns.length;
   }

@@ -33,11 +33,34 @@ export interface Bodies {
   readonly closing: Float64Array;
   /** places × columns: what sliding friction adds to the direction of the force. */
   readonly rubbing: Float64Array;
+  /** The first column of each place that holds anything, and the one after the last; columns that are not sought are left out. */
+  readonly from: Uint8Array;
+  readonly to: Uint8Array;
   readonly stiffness: Float64Array;
   /** Springs on the freedoms, columns × columns or diagonal: here diagonal, N/mm. */
   readonly springs: Float64Array;
   readonly load: Float64Array;
 }
+
+/** Where each row holds anything: a place joins two bodies at most. */
+export const spansOf = (
+  rows: readonly Float64Array[],
+  places: number,
+  columns: number,
+  free: number,
+): Pick<Bodies, 'from' | 'to'> => {
+  const from = new Uint8Array(places);
+  const to = new Uint8Array(places);
+  for (let i = 0; i < places; i++) {
+    const held = (j: number) => rows.some((row) => row[i * columns + j] !== 0);
+    let [low, high] = [0, free];
+    while (low < free && !held(low)) low++;
+    while (high > low && !held(high - 1)) high--;
+    from[i] = low;
+    to[i] = high;
+  }
+  return { from, to };
+};
 
 export interface Rest {
   readonly how: 'at rest' | 'locked' | 'none';
@@ -91,16 +114,17 @@ interface Work {
 
 /** Pushes at q, what is out of balance there, and its size. */
 const balance = ({ bodies, gap, rub }: Work, q: Float64Array, push: Float64Array, off: Float64Array): number => {
-  const { free, columns, places, closing, rubbing, stiffness, springs, load } = bodies;
+  const { free, columns, places, closing, rubbing, from, to, stiffness, springs, load } = bodies;
   for (let j = 0; j < free; j++) off[j] = (load[j] as number) - ((springs[j] as number) + HOLD) * (q[j] as number);
   for (let i = 0; i < places; i++) {
     const at = i * columns;
+    const [low, high] = [from[i] as number, to[i] as number];
     let p = gap[i] as number;
-    for (let j = 0; j < free; j++) p += (closing[at + j] as number) * (q[j] as number);
+    for (let j = low; j < high; j++) p += (closing[at + j] as number) * (q[j] as number);
     const N = p > 0 ? (stiffness[i] as number) * p : 0;
     push[i] = N;
     if (N > 0)
-      for (let j = 0; j < free; j++)
+      for (let j = low; j < high; j++)
         off[j] = (off[j] as number) - N * ((closing[at + j] as number) + rub * (rubbing[at + j] as number));
   }
   let sum = 0;
@@ -110,7 +134,7 @@ const balance = ({ bodies, gap, rub }: Work, q: Float64Array, push: Float64Array
 
 /** How far along a step the energy is least, from none of it to all: its slope there is piecewise linear and only rises. */
 const leastAlong = ({ bodies, gap }: Work, q: Float64Array, dq: Float64Array): number => {
-  const { free, columns, places, closing, stiffness, springs, load } = bodies;
+  const { free, columns, places, closing, from, to, stiffness, springs, load } = bodies;
   let still = 0;
   let grows = 0;
   for (let j = 0; j < free; j++) {
@@ -123,7 +147,7 @@ const leastAlong = ({ bodies, gap }: Work, q: Float64Array, dq: Float64Array): n
   const dp = new Float64Array(places);
   for (let i = 0; i < places; i++) {
     let [at, along] = [gap[i] as number, 0];
-    for (let j = 0; j < free; j++) {
+    for (let j = from[i] as number; j < (to[i] as number); j++) {
       const row = closing[i * columns + j] as number;
       at += row * (q[j] as number);
       along += row * (dq[j] as number);
@@ -151,7 +175,7 @@ const leastAlong = ({ bodies, gap }: Work, q: Float64Array, dq: Float64Array): n
 
 const newton = (work: Work, start: Float64Array): Rest => {
   const { bodies, rub } = work;
-  const { free, columns, places, closing, rubbing, stiffness, springs, load } = bodies;
+  const { free, columns, places, closing, rubbing, from, to, stiffness, springs, load } = bodies;
   let q = Float64Array.from(start);
   const push = new Float64Array(places);
   const off = new Float64Array(free);
@@ -168,10 +192,11 @@ const newton = (work: Work, start: Float64Array): Rest => {
       if (!((push[i] as number) > 0)) continue;
       const at = i * columns;
       const k = stiffness[i] as number;
-      for (let row = 0; row < free; row++) {
+      const [low, high] = [from[i] as number, to[i] as number];
+      for (let row = low; row < high; row++) {
         const force = k * ((closing[at + row] as number) + rub * (rubbing[at + row] as number));
         if (force === 0) continue;
-        for (let column = 0; column < free; column++) {
+        for (let column = low; column < high; column++) {
           const closed = closing[at + column] as number;
           if (closed !== 0) A[row * free + column] = (A[row * free + column] as number) + force * closed;
         }

@@ -6,16 +6,22 @@
  * the turns: its height off the nominal motion, or its place off the axis, beside that of the same jack without these errors.
  *   sampled       the value that 95 of 100 assemblies stay below
  *   statistical   root of the sum of squares of what each part alone does at its most, times 2/√3: the law of propagation for bounds (propagate.ts)
- *   worst         the plain sum of them
+ *   worst         the plain sum of them, or all parts at their most together where that is more; never less than what was drawn
  *   ranking       by how much the sampled value falls where one part is drawn from half its spread, the same chances otherwise
  * Friction is left out here: it shifts all assemblies much alike, and the runs without it are the quick ones.
  * Sampling needs neither independence of effect nor straightness; where it and the statistical value differ by more than a tenth, the parts
  * bear on each other, or one rectangular part rules. Source: JCGM 101:2008 for sampling; JCGM 100:2008 for propagation; derived here.
  */
-import { good, type Result } from '../kernel/result.ts';
+import { bad, good, type Result } from '../kernel/result.ts';
 import { combined, flat } from '../numerics/propagate.ts';
 import { randomState, uniform } from '../numerics/random.ts';
 import { type Helix, type Jack, jackRun, type Stand } from './jack.ts';
+
+declare module '../kernel/result.ts' {
+  interface Refusals {
+    'built-none-together': { readonly count: number };
+  }
+}
 
 export type ImprovablePart = 'lead A' | 'lead C' | 'waves' | 'offset' | 'angle' | 'guide' | 'key';
 export const IMPROVABLE: readonly ImprovablePart[] = ['lead A', 'lead C', 'waves', 'offset', 'angle', 'guide', 'key'];
@@ -134,7 +140,7 @@ export function* whichPartRun(
   const exact = yield* solved(drawnJack(jack, NONE), turns, 0);
   if (!exact.ok) return exact;
   const parts = IMPROVABLE.filter((part) => spreadOf(jack, part) > 0);
-  const steps = (count + 1) * (parts.length + 1);
+  const steps = (count + 1) * (parts.length + 1) + 2;
   let done = 0;
   const error = function* (draw: Draw): Generator<number, number | undefined, void> {
     const run = yield* solved(drawnJack(jack, draw), turns, done / steps);
@@ -146,6 +152,13 @@ export function* whichPartRun(
   for (const part of parts) {
     const found = yield* error({ share: { ...NONE.share, [part]: 1 }, phases: [0, 0.5, 0, 0.5] });
     alone.set(part, found ?? 0);
+  }
+  // All at their most together, the leads both ways.
+  let together = 0;
+  for (const sign of [1, -1]) {
+    const share = Object.fromEntries(IMPROVABLE.map((part) => [part, part === 'lead C' ? sign : 1]));
+    const found = yield* error({ share: share as Draw['share'], phases: [0, 0.5, 0, 0.5] });
+    together = Math.max(together, found ?? 0);
   }
   const errors: number[] = [];
   const halved = new Map<ImprovablePart, number[]>(parts.map((part) => [part, []]));
@@ -166,6 +179,7 @@ export function* whichPartRun(
       halved.get(part)?.push(better ?? whole);
     }
   }
+  if (errors.length === 0) return bad('built-none-together', { count });
   errors.sort((a, b) => a - b);
   const sampled = quantile(errors, 0.95);
   const ranks = parts
@@ -190,7 +204,11 @@ export function* whichPartRun(
         ranks.map(() => 1),
         ranks.map(({ alone: most }) => flat(most).u),
       ),
-    worst: ranks.reduce((sum, rank) => sum + rank.alone, 0),
+    worst: Math.max(
+      together,
+      errors.at(-1) ?? 0,
+      ranks.reduce((sum, rank) => sum + rank.alone, 0),
+    ),
     ranks,
     failed,
   });

@@ -33,8 +33,8 @@ const stateOf = (numbers: Given): Result<State> => {
 const motion = (z: number, view: UnitView): string => show(z, { shown: 'motion', digits: 3 }, view);
 
 const WIDE = 640;
-const HIGH = 150;
-const FLOOR = HIGH - 22;
+const HIGH = 230;
+const FLOOR = HIGH - 30;
 const BARS = 16;
 
 /** Counts of assemblies between nought and the worst case or the largest of them. */
@@ -57,14 +57,14 @@ const histogram = (which: WhichPart, view: UnitView): string => {
     .map((name, i) => {
       const place = x(which[name]);
       const right = place < WIDE / 2;
-      return `<path class="which-mark ${name}" d="M${px(place)} ${FLOOR}V${10 + 20 * i}"/><text x="${px(place + (right ? 5 : -5))}" y="${18 + 20 * i}" text-anchor="${right ? 'start' : 'end'}">${WORDS.marks[name]} ${motion(which[name], view)}</text>`;
+      return `<path class="which-mark ${name}" d="M${px(place)} ${FLOOR}V${6 + 34 * i}"/><text x="${px(place + (right ? 5 : -5))}" y="${22 + 34 * i}" text-anchor="${right ? 'start' : 'end'}">${WORDS.marks[name]} ${motion(which[name], view)}</text>`;
     })
     .join('');
   return (
     `<svg class="which-bars" viewBox="0 0 ${WIDE} ${HIGH}" role="img" aria-label="${WORDS.histogram(String(which.errors.length))}">` +
     counts
       .map((c, i) => {
-        const high = (c / top) * (FLOOR - 70);
+        const high = (c / top) * (FLOOR - 110);
         return `<rect class="which-bar" x="${px(4 + each * i + 1)}" y="${px(FLOOR - high)}" width="${px(each - 2)}" height="${px(high)}"/>`;
       })
       .join('') +
@@ -72,12 +72,16 @@ const histogram = (which: WhichPart, view: UnitView): string => {
   );
 };
 
+/** Less than half a nanometre is nothing that anybody measures. */
+const LEAST = 5e-7;
+const gain = (z: number, view: UnitView): string => (z < LEAST ? WORDS.nothing : motion(z, view));
+
 const ranking = (which: WhichPart, view: UnitView): string => {
   const most = Math.max(...which.ranks.map((r) => r.gains), 1e-12);
   return which.ranks
     .map(
       (r) =>
-        `<div class="which-row"><span>${WORDS.part(r.part)}</span><svg viewBox="0 0 200 12" preserveAspectRatio="none" aria-hidden="true"><rect class="which-gain" x="0" y="1" width="${px(Math.max(0, (200 * r.gains) / most))}" height="10"/></svg><b>${motion(Math.max(0, r.gains), view)}</b></div>`,
+        `<div class="which-row line"><span>${WORDS.part(r.part)}</span><svg viewBox="0 0 200 12" preserveAspectRatio="none" aria-hidden="true"><rect class="which-gain" x="0" y="1" width="${px(Math.max(0, (200 * r.gains) / most))}" height="10"/></svg><b>${gain(r.gains, view)}</b></div>`,
     )
     .join('');
 };
@@ -102,7 +106,7 @@ export const whichPartFigure = defineFigure({
       : `<div class="which-part-view"><p class="panel-name">${WORDS.histogram(String(s.which.errors.length))}</p>${histogram(s.which, view)}<p class="panel-name">${WORDS.ranking}</p>${ranking(s.which, view)}</div>`,
   caption: (s, view) => {
     if (s.at === 'work') return WORDS.workingCaption(String(s.count));
-    const best = s.which.ranks.find((r) => r.gains > 1e-9);
+    const best = s.which.ranks.find((r) => r.gains > LEAST);
     return WORDS.caption({
       asked: s.which.asked,
       count: String(s.which.errors.length),
@@ -120,7 +124,7 @@ export const whichPartFigure = defineFigure({
     return {
       head: WORDS.head,
       rows: [
-        ...which.ranks.map((r) => [WORDS.part(r.part), motion(r.alone, view), motion(r.gains, view)]),
+        ...which.ranks.map((r) => [WORDS.part(r.part), motion(r.alone, view), gain(r.gains, view)]),
         [WORDS.sums.sampled, motion(which.sampled, view), ''],
         [WORDS.sums.statistical, motion(which.statistical, view), ''],
         [WORDS.sums.worst, motion(which.worst, view), ''],

@@ -21,7 +21,7 @@ export const WORDS = {
   part: (part: ImprovablePart) => PARTS[part],
   working: 'Solving the assemblies …',
   workingCaption: (count: string) => `Solving ${count} assemblies; the ranking follows.`,
-  noBetter: 'no part that helps',
+  nothing: 'nothing',
   caption: (v: {
     readonly asked: Asked;
     readonly count: string;

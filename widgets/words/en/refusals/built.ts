@@ -20,6 +20,8 @@ export const BUILT = {
   'jack-upside-down': () => 'The heights go upwards from thread A to thread C to the tip: give them in that order.',
   'built-without-lock': () =>
     'Nothing keeps the carried part from turning, so it goes round with the hand: give the lock a stiffness above 0.',
+  'built-none-together': ({ count }) =>
+    `None of ${count} assemblies drawn from these errors came to rest: make the errors smaller, or push less.`,
   'built-push-tips': ({ joint, turns }) => `After ${say(turns)} turns ${TIPS[joint]}.`,
   'built-does-not-settle': ({ turns }) =>
     `After ${say(turns)} turns no place of rest was found: the parts may be far too soft or too stiff for one another. Change the part that was changed last.`,
