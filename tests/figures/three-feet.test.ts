@@ -52,7 +52,7 @@ describe('levelling-plate', () => {
     // The same correction, by a lead that is four fifths of that of the threads.
     expect(is / was).toBeCloseTo(87.5 / 70, 9);
     const says = (passport: string) =>
-      plainly(picture(valueIn(still(levellingPlate).draw(plate({ passport }), 'metric'))).textContent ?? '');
+      plainly(valueIn(still(levellingPlate).draw(plate({ passport }), 'metric')).replace(/<[^>]*>/g, ''));
     expect(says('2, 2026-09-01: lead 70 µm')).toMatch(/measured: foot 2 70\.00 µm \(2026-09-01\)/);
     expect(says('')).not.toContain('measured:');
     expect(reasonIn(plateOf(plate({ passport: '2, 2026-09-01: lead 8.8 µm' })))).toContain('another piece');

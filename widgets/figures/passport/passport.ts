@@ -43,8 +43,8 @@ const stateOf = ({ texts }: Given): Result<State> => {
   return good({ adjuster: read.value, pieces: [...pieces] });
 };
 
-const motion = (z: number | undefined, view: UnitView): string =>
-  z === undefined ? WORDS.none : show(z, { shown: 'motion', digits: 4 }, view);
+const motion = (z: number | undefined, view: UnitView, digits = 4): string =>
+  z === undefined ? WORDS.none : show(z, { shown: 'motion', digits }, view);
 const percent = (x: number | undefined): string =>
   x === undefined ? WORDS.none : `${withSign(numeral(100 * x, 3))} %`;
 
@@ -53,9 +53,9 @@ const cellsOf = (r: Row, view: UnitView): readonly string[] => [
   motion(r.lead, view),
   percent(r.off),
   percent(r.moved),
-  motion(r.wave, view),
+  motion(r.wave, view, 3),
   r.place === undefined ? WORDS.none : show(r.place, { shown: 'turns', digits: 3 }, view),
-  motion(r.wear, view),
+  motion(r.wear, view, 3),
   r.note === '' ? WORDS.none : r.note,
 ];
 
