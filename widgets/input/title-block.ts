@@ -9,7 +9,7 @@ declare module '../engine/kernel/result.ts' {
   }
 }
 
-export const TITLE_FIELDS = ['number', 'date', 'revision', 'tolerance', 'drawn'] as const;
+const TITLE_FIELDS = ['number', 'date', 'revision', 'tolerance', 'drawn'] as const;
 type Field = (typeof TITLE_FIELDS)[number];
 export type TitleBlock = Readonly<Record<Field, string>>;
 

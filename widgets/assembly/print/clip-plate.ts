@@ -44,7 +44,7 @@ const SLIDES = 0.2;
 export const LIP_BACK = Math.PI / 3;
 const LIP_FLAT = 0.4;
 
-export const leastArm = (flats: number): number => (Math.sqrt(3) / 2) * flats;
+const leastArm = (flats: number): number => (Math.sqrt(3) / 2) * flats;
 
 export const clipPlate = (c: ClipSizes, printer: Printer): Result<Plate> => {
   const [o_h, o_u] = [mm(printer.holes), mm(printer.outsides)];

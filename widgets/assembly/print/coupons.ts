@@ -6,7 +6,7 @@
  */
 import { hexagon, type Place, type Plate } from './plate.ts';
 
-export const RUNGS = 8;
+const RUNGS = 8;
 const WALL = 2;
 /** A plate this high shows every fault of a wall and takes minutes. */
 const HIGH = 5;

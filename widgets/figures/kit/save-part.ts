@@ -15,7 +15,7 @@ export interface SavedPart {
   readonly outlines: () => readonly Outline[];
 }
 
-export const SAVED = ['3mf', 'stl', 'dxf', 'svg'] as const;
+const SAVED = ['3mf', 'stl', 'dxf', 'svg'] as const;
 
 /** A button for each form; `key` is the part’s own on its page. */
 export const saveButtons = (key: string, words: (kind: string) => string): string =>

@@ -36,7 +36,7 @@ export interface LensPaths {
 }
 
 /** About a middle at (0, 0), cut off by the lens. */
-export const lensPaths = ({ thread, joint }: Fitted, play: number, flank: FlankName | undefined): LensPaths => {
+const lensPaths = ({ thread, joint }: Fitted, play: number, flank: FlankName | undefined): LensPaths => {
   const scale = LENS.width / (PITCHES * thread.P);
   // Flanks that lean by 30° stand off by half the clearance of the diameter, which is the play over the tangent.
   const clearance = play / TAN30;
