@@ -87,6 +87,9 @@ const OWN: Readonly<Record<string, Own>> = {
   'flats-wanted': (p) => (number(p('w')) / 1000 / Math.abs(pair(p))) * 6,
   'hand-angle': (p) => ((Math.abs(pair(p)) / INCH) * 1e4 * number(p('theta'))) / 360,
   'close-pair': (p) => (Math.abs(pair(p)) / number(p('k'))) * 1000,
+  // The last place that touches: a radius out, and half the engagement below, on a flank that slopes by 30°.
+  'push-on-part': (p) =>
+    (number(p('F')) * (number(p('d_2')) / 2 + (number(p('l_e')) / 2) * Math.tan(Math.PI / 6))) / number(p('y')),
   'plain-step': (p) => (number(p('s_h')) * 360) / number(p('theta_h')),
   // Full thread is 5/8 of the sharp height and an eighth more, on each side: 1.299 038 pitches off the diameter.
   'tap-hole': (p) => screw(p('thread')).d - (number(p('q_t')) / 100) * 1.299_038_106 * screw(p('thread')).P,
