@@ -68,6 +68,9 @@ const OWN: Readonly<Record<string, Own>> = {
   'hand-angle': (p) => ((Math.abs(pair(p)) / INCH) * 1e4 * value(p('theta'))) / 360,
   'close-pair': (p) => (Math.abs(pair(p)) / value(p('k'))) * 1000,
   'plain-step': (p) => (value(p('s_h')) * 360) / value(p('theta_h')),
+  // The last place that touches: a radius out, and half the engagement below, on a flank that slopes by 30°.
+  'push-on-part': (p) =>
+    (value(p('F')) * (value(p('d_2')) / 2 + (value(p('l_e')) / 2) * Math.tan(Math.PI / 6))) / value(p('y')),
   // Full thread is 5/8 of the sharp height and an eighth more, on each side: 1.299 038 pitches off the diameter.
   'tap-hole': (p) => screw(p('thread')).d - (value(p('q_t')) / 100) * 1.299_038_106 * screw(p('thread')).P,
   'turns-there-are': (p) => (value(p('l_s')) - screw(p('thread')).d) / screw(p('thread')).L,

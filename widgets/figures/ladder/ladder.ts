@@ -39,7 +39,9 @@ const draw = (s: State, view: UnitView): string => {
   const [, foot] = place([0, 0]);
   const [, top] = place([0, across]);
   const taken = s.values.i_r - 1;
-  const holes = plate.holes.map((hole, i) => `<path class="rung ${fitOf(i, taken)}" d="${polygon(hole.map(place))}"/>`);
+  const holes = plate.holes.map(
+    (hole, i) => `<path class="coupon-rung ${fitOf(i, taken)}" d="${polygon(hole.map(place))}"/>`,
+  );
   const shown = [...new Set([0, taken, rungs.length - 1])];
   const labels = shown.map((i) => {
     const rung = at(rungs, i);
