@@ -48,6 +48,7 @@ const PAGES: readonly (readonly NumberSet[])[] = [[FOOT], [FOOT, SHEET], [SHEET]
 
 const TEXTS = [
   ...['M12x1.75', 'M10x1.5', 'M10', '1/4-20 LH', 'rubbish', 'M10x-1', ''],
+  ...['M10x1.5 ± 2 µm', '2 ± 0.01', '0.4 mm ± 10 %', '20 mm ± 5 µm, 4 readings', '1 ± 0', '3; 3.01; 2.99'],
   ...[
     '9',
     '10',
