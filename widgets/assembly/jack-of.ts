@@ -7,7 +7,6 @@
  */
 import {
   type Asked,
-  bad,
   diameters,
   good,
   type Helix,
@@ -76,14 +75,7 @@ export const idleOfJack = ({ choices }: Pick<JackNumbers, 'choices'>) => [
   ...(choices.guided === 'in a guide' || choices.keeper === 'a key' ? [] : (['mu_g'] as const)),
 ];
 
-declare module '../engine/kernel/result.ts' {
-  interface Refusals {
-    'jack-upside-down': Record<string, never>;
-  }
-}
-
 export const jackOf = ({ threads, values: v, choices }: JackNumbers): Result<Jack> => {
-  if (!(v.H_A <= v.H_C && v.H_C <= v.H_t)) return bad('jack-upside-down', {}, 'H_C');
   const helix = (leadError: number, wave: number, phase: number): Helix => ({ leadError, wave, phase });
   const threadOf = (name: 'A' | 'C'): Result<Jack['A']> => {
     const thread = threads[name];
@@ -151,6 +143,9 @@ export type RunsFound =
 /** Places in a turn; a run of more places than AT_ONCE is worked in slices. */
 const PER_TURN = 24;
 const AT_ONCE = 73;
+/** A hundred turns have so many places; more turns are taken in longer steps. What is printed without a page has no time for so many. */
+const MOST_PLACES = 2400;
+const MOST_PRINTED = 120;
 
 const held = heldWork<Runs>();
 
@@ -175,7 +170,8 @@ function* bothRuns(jack: Jack, turns: readonly number[]): Generator<number, Resu
 /** The runs over this many turns clockwise; where they take long, that they are at work. */
 export const runsOf = (jack: Jack, over: number): Result<RunsFound> => {
   const key = JSON.stringify([jack, over]);
-  const count = Math.max(8, Math.round(PER_TURN * over));
+  const most = typeof window === 'undefined' ? MOST_PRINTED : MOST_PLACES;
+  const count = Math.min(most, Math.max(8, Math.round(PER_TURN * over)));
   const turns = Array.from({ length: count + 1 }, (_, i) => (over * i) / count);
   const result = held.of(key, () => bothRuns(jack, turns), turns.length <= AT_ONCE);
   if (result === undefined) return good({ at: 'work', key });

@@ -17,7 +17,6 @@ export const BUILT = {
     `Thread ${thread} is off its lead by ${say(1000 * deviation)} µm over the engagement, more than its play of ${say(1000 * play)} µm, so it does not screw in so far: engage less of it, or cut one part again.`,
   'built-number-outside': ({ what, value }) =>
     `The jack can’t be worked with ${what} = ${asRead(value)}: give a size or a force that a part can have.`,
-  'jack-upside-down': () => 'The heights go upwards from thread A to thread C to the tip: give them in that order.',
   'built-without-lock': () =>
     'Nothing keeps the carried part from turning, so it goes round with the hand: give the lock a stiffness above 0.',
   'built-none-together': ({ count }) =>
