@@ -6,13 +6,13 @@ import { heightOf, massOf, reach } from '../../widgets/assembly/adjuster/part.ts
 import { meshOf, meshVolume } from '../../widgets/assembly/adjuster/solid.ts';
 import { crestsOf, sectionOf } from '../../widgets/assembly/adjuster/surface.ts';
 import { readAdjuster } from '../../widgets/assembly/adjuster/text.ts';
+import { type Body, bodiesOf } from '../../widgets/figures/kit/solid/bodies.ts';
+import { stillOf } from '../../widgets/figures/kit/solid/still.ts';
+import { aimAt, directionsOf, dot, onPicture, PICTURE, spread } from '../../widgets/figures/kit/solid/view.ts';
 import { heldAfter, stepsOf } from '../../widgets/figures/solid/assembling.ts';
-import { type Body, bodiesOf } from '../../widgets/figures/solid/bodies.ts';
 import { litOf } from '../../widgets/figures/solid/live.ts';
 import { BEGIN, posed } from '../../widgets/figures/solid/pose.ts';
 import type { State } from '../../widgets/figures/solid/state.ts';
-import { stillOf } from '../../widgets/figures/solid/still.ts';
-import { aimAt, directionsOf, dot, onPicture, PICTURE, spread } from '../../widgets/figures/solid/view.ts';
 import { reasonOf } from '../../widgets/words/reason.ts';
 import { seeded } from '../support/seeded.ts';
 
@@ -38,6 +38,9 @@ const at = (adjuster: Adjuster, n: number, load = 0): State => ({
   standing: standing(adjuster, n),
   locked: true,
   carrying: carryingOf(adjuster, n, load),
+  handed: undefined,
+  play: { A: 0.1, C: adjuster.C && 0.1 },
+  lens: true,
   asked: n,
 });
 
@@ -101,16 +104,18 @@ describe('labels in a column', () => {
     const { uniform: random } = seeded(11);
     for (let i = 0; i < 200; i++) {
       const wanted = Array.from({ length: 1 + Math.floor(random() * 5) }, () => random() * 500);
-      const placed = spread(wanted, 60, 20, 500);
-      const order = wanted.map((y, k) => [y, placed[k] as number] as const).sort((p, q) => p[0] - q[0]);
-      for (let k = 1; k < order.length; k++)
-        expect((order[k]?.[1] ?? 0) - (order[k - 1]?.[1] ?? 0)).toBeGreaterThan(60 - 1e-9);
-      for (const y of placed) {
-        expect(y).toBeGreaterThan(20 - 1e-9);
-        expect(y).toBeLessThan(500 + 1e-9);
-      }
+      const sizes = wanted.map(() => 30 + random() * 60);
+      const placed = spread(wanted, sizes, 20, 500);
+      const order = wanted
+        .map((y, k) => ({ y, at: placed[k] as number, half: (sizes[k] as number) / 2 }))
+        .sort((p, q) => p.y - q.y);
+      order.forEach(({ at, half }, k) => {
+        const above = order[k - 1];
+        expect(at - half).toBeGreaterThan((above ? above.at + above.half : 20) - 1e-9);
+        expect(at + half).toBeLessThan(500 + 1e-9);
+      });
     }
-    expect(spread([100, 300], 60, 20, 500)).toEqual([100, 300]);
+    expect(spread([100, 300], [60, 90], 20, 500)).toEqual([100, 300]);
   });
 });
 
@@ -127,7 +132,7 @@ const volumeOf = ({ facets: { positions } }: Body): number => {
 };
 
 describe.each(Object.entries(ALL))('the bodies of the %s', (_, a) => {
-  const bodies = bodiesOf(a, 60);
+  const bodies = bodiesOf(a);
   it('are the solids of its parts, whole: no triangle that matters is left out', () => {
     const crests = crestsOf(a);
     for (const part of partsOf(a)) {

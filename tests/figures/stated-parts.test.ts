@@ -11,7 +11,7 @@ import { gather, readInput } from '../../widgets/assembly/numbers.ts';
 import { certificateFigure } from '../../widgets/figures/certificate/certificate.ts';
 import { designSheet } from '../../widgets/figures/design-sheet/design-sheet.ts';
 import { workSheet } from '../../widgets/figures/design-sheet/work.ts';
-import { plateOf } from '../../widgets/figures/levelling-plate/rounds.ts';
+import { plateOf } from '../../widgets/figures/kit/levelling/rounds.ts';
 import { CHAPTERS, press } from '../support/chapters.ts';
 import { picture, still } from '../support/figures.ts';
 import { reasonIn, valueIn } from '../support/results.ts';

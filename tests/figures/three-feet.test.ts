@@ -5,11 +5,13 @@ import { describe, expect, it } from 'vitest';
 import { WORDS } from '#words/figures/levelling-plate.ts';
 import type { Numbers } from '../../widgets/assembly/numbers.ts';
 import { contactForces, couplingAt, levelPlate, type Point, type Thread } from '../../widgets/engine/index.ts';
+import { turnText } from '../../widgets/figures/kit/levelling/order.ts';
+import { endOf, type Given, plateOf, turned, uphillEighth } from '../../widgets/figures/kit/levelling/rounds.ts';
+import { bodiesOf } from '../../widgets/figures/kit/solid/bodies.ts';
 import { roundStep } from '../../widgets/figures/kit/ticks.ts';
 import { levellingPlate } from '../../widgets/figures/levelling-plate/levelling-plate.ts';
-import { turnText } from '../../widgets/figures/levelling-plate/order.ts';
 import { frameOf, pixelOf, placeAt } from '../../widgets/figures/levelling-plate/plan.ts';
-import { endOf, type Given, plateOf, turned, uphillEighth } from '../../widgets/figures/levelling-plate/rounds.ts';
+import { type StandingFoot, stateOf } from '../../widgets/figures/plate-on-feet/state.ts';
 import { veeCoupling } from '../../widgets/figures/vee-coupling/vee-coupling.ts';
 import { readFeet, readReadings } from '../../widgets/input/levelling-table.ts';
 import { attribute, numbersOf, picture, pointsOf, still, textOf, thread } from '../support/figures.ts';
@@ -83,7 +85,7 @@ describe('levelling-plate', () => {
     expect(arcSeconds).toBeCloseTo(micrometresPerMetre * 0.206265, 3);
     expect(plainly(still(levellingPlate).caption(plate(), 'metric'))).toBe(
       'Round 1: the plate has a tilt of 856 µm/m (177″), rising to the top left, with the 4 readings within 1.0 µm of one plane. ' +
-        'foot 1: leave it; foot 2: 8 flats clockwise; foot 3: 4 flats anticlockwise; then 45.9 µm/m (9.47″) should be left. No foot lifts.',
+        'Foot 1: leave it; foot 2: 8 flats clockwise; foot 3: 4 flats anticlockwise; then 45.9 µm/m (9.47″) should be left. No foot lifts.',
     );
   });
 
@@ -482,5 +484,41 @@ describe('vee-coupling', () => {
     );
     expect(left).toBeGreaterThan(20);
     expect(right).toBeLessThan(-20);
+  });
+});
+
+describe('three under a plate', () => {
+  const seen = (rounds = '', kept = 'foot 1') => valueIn(stateOf(plate({ rounds }, {}, kept)));
+  it('stands on its tips: the plate as drawn passes through the top of each foot', () => {
+    for (const kept of ['foot 1', 'foot 3', 'mean height']) {
+      const s = seen('', kept);
+      for (const { x, y, lift } of s.feet) expect(s.middle + s.tilt[0] * x + s.tilt[1] * y).toBeCloseTo(lift, 9);
+    }
+  });
+
+  it('draws every height by one factor, from the foot that stays', () => {
+    const s = seen();
+    const [a, b, c] = s.feet as readonly [StandingFoot, StandingFoot, StandingFoot];
+    expect(a.height).toBe(0);
+    // Readings of the chapter: over B the plate is 123 µm too low, over C 61.9 µm too high (the plan says so too).
+    expect(b.height).toBeCloseTo(-0.123, 3);
+    expect(c.height).toBeCloseTo(0.0619, 4);
+    expect(b.lift - a.lift).toBeCloseTo(s.times * b.height, 9);
+    expect(c.lift - a.lift).toBeCloseTo(s.times * c.height, 9);
+    expect(Math.min(a.lift, b.lift, c.lift)).toBeCloseTo(0, 9);
+  });
+
+  it('turns each head by what the rounds before have turned', () => {
+    const s = seen('0; 0; 0; 0');
+    const asked = s.plate.first.levelling.moves.map((m) => m.wholeSteps / s.plate.k);
+    s.feet.forEach((foot, i) => {
+      expect(foot.turns).toBeCloseTo(asked[i] as number, 9);
+    });
+  });
+
+  it('takes no more calls and triangles than one adjuster may', () => {
+    const one = bodiesOf(seen().adjuster, 24).filter((b) => b.name !== 'spring');
+    expect(3 * one.length + 2).toBeLessThanOrEqual(20);
+    expect(3 * one.reduce((sum, b) => sum + b.facets.positions.length / 9, 0)).toBeLessThan(100_000);
   });
 });

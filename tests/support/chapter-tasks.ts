@@ -14,6 +14,7 @@ import {
   correctionAt,
   couplingAt,
   fitOfThread,
+  heightAt,
   levelPlate,
   mm,
   nextRound,
@@ -280,7 +281,7 @@ export const TASKS: readonly Task[] = [
   },
   {
     widget: 'ball-in-socket',
-    page: 'parts-that-hold.html',
+    page: 'tip-and-base.html',
     asks: 'press the ball in further, and it stands out by less',
     work: (hands) => hands.step('How far it was pressed in', 5),
     says: /it stands ([\d.]+) mm out/,
@@ -288,7 +289,7 @@ export const TASKS: readonly Task[] = [
   },
   {
     widget: 'foot-on-plane',
-    page: 'parts-that-hold.html',
+    page: 'tip-and-base.html',
     asks: 'push until the arrow leaves the core',
     work: (hands) => hands.step('Push from the side', 3),
     says: /meets the ground ([\d.]+) mm off the axis: one side of its ring has lifted/,
@@ -448,6 +449,45 @@ export const TASKS: readonly Task[] = [
       micrometres(one('lock-slop-motion', { L_C: FINE.c.L, g_k: 0.05, r_k: 8 })),
       micrometres(one('per-step', { Delta: net(FINE), k: 6 })),
     ],
+  },
+  {
+    widget: 'pushed-jack',
+    page: 'pushed-from-the-side.html',
+    asks: 'take the push away: then the tip is moved by nothing',
+    work: async (hands) => {
+      await hands.step('Push from the side', -2);
+    },
+    says: /Under ([\d.]+) N, a push of [\d.]+ N at ([\d.]+) mm moves the tip sideways by ([\d.]+) µm/,
+    is: () => [50, 60, 0],
+  },
+  {
+    widget: 'which-part',
+    page: 'pushed-from-the-side.html',
+    asks: 'ask for the place sideways',
+    work: async (hands) => {
+      await hands.choose('the place sideways');
+    },
+    says: /^Of (\d+) assemblies, 95 in 100 are off its place/,
+    is: () => [16],
+  },
+  {
+    widget: 'plate-on-feet',
+    page: 'three-feet.html',
+    asks: 'let foot B stay, and read how much higher the plate is over the other two',
+    work: (hands) => hands.choose('foot B'),
+    says: /over foot A it is ([\d.]+) µm too high, over foot B it is level, over foot C it is ([\d.]+) µm too high/,
+    is: () => {
+      const { feet, readings } = plate();
+      const { plane } = valueIn(
+        levelPlate({
+          feet: feet.map((f) => ({ ...f, Delta: mm(net(FOOT)), k: 6 })),
+          readings,
+          keep: { kind: 'foot', name: 'B' },
+        }),
+      );
+      const [a = 0, b = 0, c = 0] = feet.map((foot) => heightAt(plane, foot));
+      return [micrometres(a - b), micrometres(c - b)];
+    },
   },
   {
     widget: 'levelling-plate',

@@ -2,6 +2,7 @@
 export const CHOICES = {
   arrangement: { says: 'arrangement', options: ['in line', 'nested', 'one spindle, two nuts', 'thread adapter'] },
   lock: { says: 'lock of the carried part', options: ['holds', 'gives'] },
+  lens: { says: 'lens', options: ['away', 'on each thread'] },
   assembly: {
     says: 'assembled with',
     options: ['both at mid-range', 'both screwed home', 'A at mid-range, C home'],
@@ -15,6 +16,9 @@ export const CHOICES = {
   best: { says: 'list first', options: ['finest step', 'longest stroke', 'lowest', 'cheapest', 'least drift'] },
   pieces: { says: 'pieces', options: ['tightest', 'middling', 'loosest', 'as measured'] },
   law: { says: 'pieces are spread', options: ['uniform', 'normal', 'normal, gauged'] },
+  guided: { says: 'the carried part goes', options: ['in a guide', 'without a guide'] },
+  keeper: { says: 'the carried part is kept from turning by', options: ['a key', 'springs'] },
+  asked: { says: 'what must be right', options: ['the height', 'the place sideways'] },
   errors: { says: 'lead errors of the two threads', options: ['independent', 'the same error'] },
   periodic: { says: 'periodic errors of the two threads', options: ['not measured', 'measured'] },
   rubs: { says: 'friction other than in the threads', options: ['nothing', 'the tip', 'a collar'] },

@@ -21,7 +21,7 @@ const PLOT = '@observablehq/plot';
 /** Maps and colour schemes, which the notebook's plots have none of: a fifth of the library. It sets up one map as it loads. */
 const NOT_PLOTTED = { 'd3-geo': ['geoTransform'], 'd3-scale-chromatic': [] };
 /** The script that carries what several figures need of a package, and the package. */
-const LIBRARIES = { plots: PLOT };
+const LIBRARIES = { plots: PLOT, solids: 'ogl' };
 
 /** What every script that holds engine is built with. */
 const relationsOf = (count) => [namedRelations(count), withoutWords(count)];
@@ -152,10 +152,11 @@ export const buildNotebook = async (outDir = resolve(root, 'dist'), logLevel = '
     ['page', 'figures'],
     [withoutPackages(NOT_PLOTTED)],
   );
+  const solids = await lateScript('solid-library', lendingSource(plan, 'solids'), outDir, plan, ['page', 'figures']);
   /** In the order in which they run. */
-  const holders = { figures: shared.fileName, plots: library.fileName };
+  const holders = { figures: shared.fileName, plots: library.fileName, solids: solids.fileName };
   const lateOf = async ([name, source]) => {
-    const { fileName, code, imports } = await lateScript(name, source, outDir, plan, ['page', 'figures', 'plots']);
+    const { fileName, code, imports } = await lateScript(name, source, outDir, plan, ['page', ...Object.keys(holders)]);
     const before = Object.keys(holders).filter(
       (holder) => takesOf(code, holder) || imports.includes(LIBRARIES[holder]),
     );

@@ -3,7 +3,8 @@
  * script before it has:
  *
  * 1. the script of every page carries what it needs itself, and lends of it the names that a late script imports;
- * 2. what it does not need but two late scripts do, a script for them carries: one for each package they share, one for the rest;
+ * 2. what it does not need but two late scripts do, a script for them carries: one for each package they share, with what nobody without that
+ *    package needs, one for the rest;
  * 3. what one late script alone needs, it carries itself.
  *
  * The names of one module may so be carried by several scripts, each with the helpers it takes. A module that remembers
@@ -163,7 +164,13 @@ export const planOf = ({ late, kept, libraries }) => {
   for (const { place, scripts } of wanted.values()) {
     const asking = modules.read(place.file).memory().length > 0 ? scriptsOf.get(place.file) : scripts;
     if (asking.size < 2) continue;
-    const shared = Object.keys(libraries).find((holder) => reached.get(place.file).has(libraries[holder]));
+    // What needs the package, and what only scripts with that package ask for.
+    const entry = (script) => resolve(root, `${script}.entry.js`);
+    const shared = Object.keys(libraries).find(
+      (holder) =>
+        reached.get(place.file).has(libraries[holder]) ||
+        [...asking].every((script) => reached.get(entry(script)).has(libraries[holder])),
+    );
     lend(shared ?? 'figures', place);
   }
   return { holders: plan, needed, exportsOf: modules.exportsOf };

@@ -12,7 +12,8 @@ import type { FitState } from '../../assembly/fit-state.ts';
 import { bad, good, type Result } from '../../engine/index.ts';
 import { escapeText } from '../../input/escape.ts';
 import { numeral, show, type UnitView } from '../../input/format.ts';
-import { extentsOf, frameIn, partsHtml, pictureOf } from '../kit/adjuster-picture.ts';
+import { extentsOf } from '../kit/adjuster-extras.ts';
+import { frameIn, partsHtml, pictureOf } from '../kit/adjuster-picture.ts';
 import { spaced } from '../kit/plot-box.ts';
 import { arrowheads, dimensionLine, hatchings, px } from '../kit/svg.ts';
 

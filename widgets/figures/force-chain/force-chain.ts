@@ -65,7 +65,7 @@ const draw = (s: State, view: UnitView): string => {
   const axes = axesOf(s);
   const rows = THREADS.map(
     (thread) =>
-      `<div class="chain-row">${lensSvg(thread, seatAt(s, thread, s.n))}<div class="chain-force"><p class="panel-name">${WORDS.panel(WORDS.joins[thread])}</p>${chartSvg(s, thread, axes)}</div>` +
+      `<div class="chain-row">${lensSvg(thread, seatAt(s, thread, s.n))}<div class="chain-force"><p class="panel-name">${WORDS.panel(thread)}</p>${chartSvg(s, thread, axes)}</div>` +
       `<p class="chain-here" data-here="${thread}">${escapeText(hereText(s, thread))}</p></div>`,
   ).join('');
   return (

@@ -12,7 +12,7 @@ import { newtons, type Seat, type State, signedNewtons } from './state.ts';
 const WIDTH = 380;
 const HEIGHT = 430;
 const AXIS = 150;
-const ROOM = { top: 46, bottom: 8, half: 146 } as const;
+const ROOM = { top: 58, bottom: 8, half: 146 } as const;
 
 /** Where the parts stand before turning, mm, z up from the top of the base; how far they are drawn to move. */
 interface Layout {
@@ -184,6 +184,10 @@ const loadArrows = ({ load: { least, most } }: PreloadCase, top: number): { load
   };
 };
 
+/** Two lines from the top edge down. */
+const note = (x: number, anchor: 'start' | 'end', [first, second]: readonly [string, string]): string =>
+  `<text class="figure-note" x="${x}" y="0" dy="1em" text-anchor="${anchor}">${first}<tspan x="${x}" dy="1.2em">${second}</tspan></text>`;
+
 /** Weight and load as arrows, with what they are and how much. */
 const pushes = (s: State, p: ReturnType<typeof sectionPaths>): string => {
   const { load, weightTurned, weightCarried } = s.given;
@@ -192,9 +196,15 @@ const pushes = (s: State, p: ReturnType<typeof sectionPaths>): string => {
   const loaded = load.least !== 0 || load.most !== 0;
   return (
     `${one('weight')}${one('load')}${one('lift')}` +
-    `<text class="figure-note" x="${AXIS - 46}" y="16" text-anchor="end">${WORDS.section.weight}<tspan x="${AXIS - 46}" dy="1.25em">${newtons(weightTurned + weightCarried)}</tspan></text>` +
+    note(AXIS - 46, 'end', WORDS.section.weight(newtons(weightTurned + weightCarried))) +
     (loaded
-      ? `<text class="figure-note" x="${AXIS + 58}" y="16">${WORDS.section.load}<tspan x="${AXIS + 58}" dy="1.25em">${load.least === load.most ? signedNewtons(load.most) : WORDS.range(signedNewtons(load.least), signedNewtons(load.most))}</tspan></text>`
+      ? note(
+          AXIS + 58,
+          'start',
+          load.least === load.most
+            ? WORDS.section.load(signedNewtons(load.most))
+            : WORDS.section.loads(signedNewtons(load.least), signedNewtons(load.most)),
+        )
       : '')
   );
 };

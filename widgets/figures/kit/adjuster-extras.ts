@@ -1,8 +1,9 @@
 /**
- * What stands beside the parts of an adjuster: the post that guides the carried part, stated or assumed, and the springs that are stated, at
- * their radius. Outlines in mm, x from the axis, z from the bottom of the base.
+ * What stands beside the parts of an adjuster and on them, for the flat drawing and the solid alike: the post that guides the carried part, stated
+ * or assumed, the tip, the springs that are stated, at their radius, and the room that all of it takes. Lengths in mm, x from the axis, z from the
+ * bottom of the base.
  */
-import { type Adjuster, partsOf, type Standing } from '../../assembly/adjuster/adjuster.ts';
+import { type Adjuster, partsOf, type Standing, standing } from '../../assembly/adjuster/adjuster.ts';
 import { heightOf, type Part, reach, type Step } from '../../assembly/adjuster/part.ts';
 import type { Point } from '../../assembly/adjuster/surface.ts';
 
@@ -12,12 +13,92 @@ export const widestStep = (part: Part): Step =>
 const widest = (a: Adjuster): number => Math.max(...partsOf(a).flatMap((p) => p.outer.map(reach)));
 const largest = (a: Adjuster): number => Math.max(a.A.thread.d, a.C?.thread.d ?? 0);
 
-/** Where the post stands, and half its width; undefined where the carried part is held by springs or by nothing. */
-const postOf = (a: Adjuster): { readonly x: number; readonly half: number } | undefined => {
-  const { lock } = a;
-  if (!a.carried || lock.kind === 'none' || lock.kind === 'springs') return undefined;
+/** Both ends of the travel, or so many turns each way. */
+const endsOf = (a: Adjuster, most: number): readonly Standing[] =>
+  [Math.max(a.anticlockwise.n, -most), Math.min(a.clockwise.n, most)].map((n) => standing(a, n));
+
+/** A round post on the base, left of the axis, and the arm of the carried part that slides along it. */
+export interface Post {
+  /** Of its middle: negative. */
+  readonly x: number;
+  readonly half: number;
+  readonly top: number;
+  /** In the frame of the carried part: from beyond the post to the side of its widest step; a post inside that goes through it and needs none. */
+  readonly arm: { readonly from: number; readonly to: number; readonly low: number; readonly high: number } | undefined;
+}
+
+/** Undefined where the carried part is held by springs or by nothing. The post is as high as the carried part rises within so many turns. */
+export const postOf = (a: Adjuster, most = Number.POSITIVE_INFINITY): Post | undefined => {
+  const { lock, carried } = a;
+  if (!carried || lock.kind === 'none' || lock.kind === 'springs') return undefined;
   const half = 0.12 * largest(a);
-  return { x: lock.kind === 'assumed' ? -widest(a) - 0.25 * largest(a) : -Math.max(lock.radius, half), half };
+  const x = lock.kind === 'assumed' ? -widest(a) - 0.25 * largest(a) : -Math.max(lock.radius, half);
+  const step = widestStep(carried);
+  const inside = x + 1.25 * half >= -step.r;
+  return {
+    x,
+    half,
+    top: Math.max(...endsOf(a, most).map((s) => s.at.carried + heightOf(carried))),
+    arm: inside
+      ? undefined
+      : {
+          from: x - 2.2 * half,
+          to: -step.r,
+          low: step.from,
+          high: step.from + Math.min(step.to - step.from, 0.45 * largest(a)),
+        },
+  };
+};
+
+const ROUND = 12;
+
+/** The right half of the outline of the tip, from the axis to the axis, bottom to top; z over the top of its part. */
+export const tipOf = (a: Adjuster): readonly Point[] => {
+  const { tip } = a;
+  if (!(tip.stands > 0)) return [];
+  const arc = (r: number, high: number, middle: number, from: number): Point[] =>
+    Array.from({ length: 2 * ROUND + 1 }, (_, i) => {
+      const t = from + ((Math.PI / 2 - from) * i) / (2 * ROUND);
+      const end = i === 2 * ROUND || (i === 0 && from < 0);
+      return [end ? 0 : r * Math.cos(t), middle + high * Math.sin(t)];
+    });
+  if (tip.kind === 'ball') return arc(tip.diameter / 2, tip.diameter / 2, tip.stands - tip.diameter / 2, -Math.PI / 2);
+  const half = 0.3 * largest(a);
+  if (tip.kind === 'round') return [[0, 0], ...arc(half, tip.stands, 0, 0)];
+  return tip.kind === 'cone'
+    ? [
+        [0, 0],
+        [half, 0],
+        [0, tip.stands],
+      ]
+    : [
+        [0, 0],
+        [half, 0],
+        [half, tip.stands],
+        [0, tip.stands],
+      ];
+};
+
+export interface Extents {
+  readonly bottom: number;
+  readonly top: number;
+  /** From the axis to the outside of the widest part, ball or spring. */
+  readonly half: number;
+  /** From the axis to the outside of the guide. */
+  readonly left: number;
+}
+
+/** Room for every position between the stops, or within so many turns each way. */
+export const extentsOf = (a: Adjuster, most = Number.POSITIVE_INFINITY): Extents => {
+  const ends = endsOf(a, most);
+  const { left, right } = reachesOf(a);
+  const ball = a.tip.kind === 'ball' ? a.tip.diameter : 0;
+  return {
+    bottom: Math.min(0, ...ends.flatMap(({ at, height }) => [at.turned, at.carried, height - ball])),
+    top: Math.max(...ends.flatMap((s) => [s.height, s.at.turned + heightOf(a.turned)])),
+    half: right,
+    left,
+  };
 };
 
 /** The radius of the springs: as stated, or just outside all parts. */
@@ -35,25 +116,26 @@ export const reachesOf = (a: Adjuster): { readonly left: number; readonly right:
   return { left: post ? Math.max(half, -post.x + 2.2 * post.half) : half, right: half };
 };
 
-/** A post that stands on the base beside it, and an arm of the carried part that slides along it. */
-export const guideOf = (a: Adjuster, s: Standing, top: number): readonly (readonly Point[])[] => {
+/** The post and the arm in section. */
+export const guideOf = (a: Adjuster, s: Standing): readonly (readonly Point[])[] => {
   const post = postOf(a);
-  if (!post || !a.carried) return [];
-  const { x, half } = post;
+  if (!post) return [];
+  const { x, half, top, arm } = post;
   const rectangle = (x0: number, x1: number, z0: number, z1: number): Point[] => [
     [x0, z0],
     [x1, z0],
     [x1, z1],
     [x0, z1],
   ];
-  const step = widestStep(a.carried);
-  const at = s.at.carried + step.from;
-  const arm = Math.min(step.to - step.from, 0.45 * largest(a));
+  const at = s.at.carried;
   return [
     rectangle(x - half, x + half, 0, top),
-    // A post inside the part goes through it and needs no arm.
-    ...(x + 1.25 * half < -step.r ? [rectangle(x + 1.25 * half, -step.r, at, at + arm)] : []),
-    rectangle(x - 2.2 * half, x - 1.25 * half, at, at + arm),
+    ...(arm
+      ? [
+          rectangle(x + 1.25 * half, arm.to, at + arm.low, at + arm.high),
+          rectangle(arm.from, x - 1.25 * half, at + arm.low, at + arm.high),
+        ]
+      : []),
   ];
 };
 

@@ -4,11 +4,11 @@
  * front, with the lines of their crests. Threads are drawn by their profile, chamfered at free ends; where that would be too fine to see, by the
  * convention of ISO 6410-1: a thick line at the crests, a thin one at the roots. A post guides the carried part where the lock holds.
  */
-import { type Adjuster, partsOf, type Standing, standing } from '../../assembly/adjuster/adjuster.ts';
+import { type Adjuster, partsOf, type Standing } from '../../assembly/adjuster/adjuster.ts';
 import { heightOf, type Part, type Role, reach, type Step } from '../../assembly/adjuster/part.ts';
 import { type Crests, crestOf, crestsOf, type Point as SkinPoint, sectionOf } from '../../assembly/adjuster/surface.ts';
 import { diameters, mm, type Thread } from '../../engine/index.ts';
-import { guideOf, reachesOf, springsOf, widestStep } from './adjuster-extras.ts';
+import { type Extents, guideOf, springsOf, tipOf, widestStep } from './adjuster-extras.ts';
 import { type Point, polygon, polyline } from './svg.ts';
 import { crestLines } from './thread-outline.ts';
 
@@ -45,32 +45,8 @@ export interface Picture {
   readonly springs: string;
 }
 
-export interface Extents {
-  readonly bottom: number;
-  readonly top: number;
-  /** From the axis to the outside of the widest part, ball or spring. */
-  readonly half: number;
-  /** From the axis to the outside of the guide. */
-  readonly left: number;
-}
-
 /** Ridges finer than this, in picture units, are drawn by convention: an outline of them would be a grey edge. */
 const FINEST_RIDGE = 4;
-
-const largest = (a: Adjuster): number => Math.max(a.A.thread.d, a.C?.thread.d ?? 0);
-
-/** Room for every position between the stops, or within so many turns each way. */
-export const extentsOf = (a: Adjuster, most = Number.POSITIVE_INFINITY): Extents => {
-  const ends = [Math.max(a.anticlockwise.n, -most), Math.min(a.clockwise.n, most)].map((n) => standing(a, n));
-  const { left, right } = reachesOf(a);
-  const ball = a.tip.kind === 'ball' ? a.tip.diameter : 0;
-  return {
-    bottom: Math.min(0, ...ends.flatMap(({ at, height }) => [at.turned, at.carried, height - ball])),
-    top: Math.max(...ends.flatMap((s) => [s.height, s.at.turned + heightOf(a.turned)])),
-    half: right,
-    left,
-  };
-};
 
 /** The frame in which the stretch of z fills a height, the axis at x, with so much room right of it. */
 export const frameIn = ({ bottom, top, half, left }: Extents, height: number, x: number, right: number): Frame => {
@@ -84,6 +60,7 @@ export const pictureOf = (a: Adjuster, s: Standing, frame: Frame, locked = true)
   const lines = (list: readonly (readonly SkinPoint[])[]) => list.map((l) => polyline(l.map(place))).join('');
   const crests = crestsOf(a);
   const fine = (thread: Thread) => thread.P * frame.scale < FINEST_RIDGE;
+  const byProfile = ({ thread }: Step) => thread !== undefined && !fine(thread);
   const paint = (part: Part, role: Role): PartPaths => {
     const options = { crests: crests[role] };
     // Turned clockwise seen from above.
@@ -108,7 +85,7 @@ export const pictureOf = (a: Adjuster, s: Standing, frame: Frame, locked = true)
         behind: lines(
           [
             ...drawn.bores.flatMap(edgesAcross),
-            ...part.bores.flatMap((step) => crestsBehind(step, part, crests[role], angle, fine)),
+            ...part.bores.filter(byProfile).flatMap((step) => crestLinesOf(step, part, crests[role], angle, 'nut')),
           ].map(up),
         ),
       };
@@ -121,7 +98,7 @@ export const pictureOf = (a: Adjuster, s: Standing, frame: Frame, locked = true)
         [
           ...roots,
           ...part.outer.flatMap((step) => edgesOf(step, angle)),
-          ...part.outer.flatMap((step) => crestsSeen(step, part, crests[role], angle, fine)),
+          ...part.outer.filter(byProfile).flatMap((step) => crestLinesOf(step, part, crests[role], angle, 'screw')),
         ].map(up),
       ),
     };
@@ -130,8 +107,8 @@ export const pictureOf = (a: Adjuster, s: Standing, frame: Frame, locked = true)
     base: paint(a.base, 'base'),
     turned: paint(a.turned, 'turned'),
     carried: a.carried && paint(a.carried, 'carried'),
-    tip: a.tip.stands > 0 ? shape([tipOf(a, s)]) : '',
-    guide: locked ? shape(guideOf(a, s, extentsOf(a).top)) : '',
+    tip: shape([tipSeen(a, s)]),
+    guide: locked ? shape(guideOf(a, s)) : '',
     springs: lines(springsOf(a, s)),
   };
 };
@@ -206,19 +183,21 @@ const edgesAcross = ({ r, from, to, thread }: Step): (readonly SkinPoint[])[] =>
     ];
   });
 
-/** Crests of a nut on the far wall of its bore, which lean the other way than those of its screw in front. */
-const crestsBehind = (
+/** Lines of the crests of a step at an angle: of a screw those in front, of a nut those on the far wall of its bore, which lean the other way. */
+const crestLinesOf = (
   step: Step,
   part: Part,
   crests: Crests,
   angle: number,
-  fine: (thread: Thread) => boolean,
+  of: 'screw' | 'nut',
 ): readonly (readonly SkinPoint[])[] => {
   const { thread } = step;
-  if (!thread || fine(thread)) return [];
+  if (!thread) return [];
+  const crest = crestOf(part, step, crests) - (thread.h * thread.L * angle) / (2 * Math.PI);
+  if (of === 'screw') return crestLines(thread, crest, step.from, step.to);
   // The ridge of a nut stands in the groove of its screw, half a pitch on.
-  const crest = crestOf(part, step, crests) + thread.P / 2 - (thread.h * thread.L * angle) / (2 * Math.PI);
-  return crestLines({ ...thread, d: mm(2 * minorOf(thread)), h: thread.h === 1 ? -1 : 1 }, crest, step.from, step.to);
+  const wall = { ...thread, d: mm(2 * minorOf(thread)), h: thread.h === 1 ? -1 : 1 } as const;
+  return crestLines(wall, crest + thread.P / 2, step.from, step.to);
 };
 
 const SIDES = { round: 0, hexagon: 6, square: 4 } as const;
@@ -244,51 +223,12 @@ const edgesOf = (step: Step, angle: number): (readonly SkinPoint[])[] =>
       [x, step.to],
     ]);
 
-const crestsSeen = (
-  step: Step,
-  part: Part,
-  crests: Crests,
-  angle: number,
-  fine: (thread: Thread) => boolean,
-): readonly (readonly SkinPoint[])[] => {
-  const { thread } = step;
-  if (!thread || fine(thread)) return [];
-  const crest = crestOf(part, step, crests);
-  return crestLines(thread, crest - (thread.h * thread.L * angle) / (2 * Math.PI), step.from, step.to);
-};
-
-const ROUND = 12;
-
-/** The tip as an outline: a ball whole, the rest as it rises from the part. */
-const tipOf = (a: Adjuster, s: Standing): readonly SkinPoint[] => {
-  const { tip } = a;
-  const top = s.height;
-  const foot = top - tip.stands;
-  if (tip.kind === 'ball') {
-    const r = tip.diameter / 2;
-    return Array.from({ length: 4 * ROUND }, (_, i): SkinPoint => {
-      const t = (2 * Math.PI * i) / (4 * ROUND);
-      return [r * Math.cos(t), top - r + r * Math.sin(t)];
-    });
-  }
-  const half = 0.3 * largest(a);
-  if (tip.kind === 'cone')
-    return [
-      [-half, foot],
-      [half, foot],
-      [0, top],
-    ];
-  if (tip.kind === 'flat')
-    return [
-      [-half, foot],
-      [half, foot],
-      [half, top],
-      [-half, top],
-    ];
-  return Array.from({ length: ROUND + 1 }, (_, i): SkinPoint => {
-    const t = (Math.PI * i) / ROUND;
-    return [half * Math.cos(t), foot + tip.stands * Math.sin(t)];
-  });
+/** The tip as an outline, both sides of the axis. */
+const tipSeen = (a: Adjuster, s: Standing): readonly SkinPoint[] => {
+  const foot = s.height - a.tip.stands;
+  const right = tipOf(a).map(([r, z]): SkinPoint => [r, foot + z]);
+  const left = right.filter(([r]) => r > 0).map(([r, z]): SkinPoint => [-r, z]);
+  return [...right, ...left.reverse()];
 };
 
 /** Where the names of parts stand, beside them: x and z in mm. */

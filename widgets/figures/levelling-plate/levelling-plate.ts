@@ -10,9 +10,20 @@ import { numeral, show, type UnitView, withSign } from '../../input/format.ts';
 import { writeFeet, writeReadings, writeRounds } from '../../input/levelling-table.ts';
 import { reasonOf } from '../../words/reason.ts';
 import { defineFigure, type FigureContext, type Table } from '../kit/figure.ts';
+import { orderText, roomSentence, roomText } from '../kit/levelling/order.ts';
+import {
+  endOf,
+  MOST_ROUNDS,
+  type PlateState,
+  plateOf,
+  QUANTITIES,
+  type Round,
+  TEXTS,
+  turned,
+  uphillEighth,
+} from '../kit/levelling/rounds.ts';
 import { mountPull } from '../kit/pull.ts';
 import { px } from '../kit/svg.ts';
-import { orderText, roomSentence, roomText } from './order.ts';
 import {
   type Frame,
   frameOf,
@@ -27,17 +38,6 @@ import {
   placeText,
   WIDTH,
 } from './plan.ts';
-import {
-  endOf,
-  MOST_ROUNDS,
-  type PlateState,
-  plateOf,
-  QUANTITIES,
-  type Round,
-  TEXTS,
-  turned,
-  uphillEighth,
-} from './rounds.ts';
 
 type Context = FigureContext<'A' | 'C', (typeof QUANTITIES)[number], 'kept', (typeof TEXTS)[number]>;
 

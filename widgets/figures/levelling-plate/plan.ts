@@ -7,10 +7,10 @@ import { WORDS } from '#words/figures/levelling-plate.ts';
 import { at, heightAt, type Place, type Plane } from '../../engine/index.ts';
 import { escapeText } from '../../input/escape.ts';
 import { show, type UnitView } from '../../input/format.ts';
+import { orderedSteps, orderLabel, orderText } from '../kit/levelling/order.ts';
+import type { PlateState } from '../kit/levelling/rounds.ts';
 import { arrowheads, type Point as Pixel, polygon, px } from '../kit/svg.ts';
 import { roundStep } from '../kit/ticks.ts';
-import { orderedSteps, orderLabel, orderText } from './order.ts';
-import type { PlateState } from './rounds.ts';
 
 export const WIDTH = 640;
 export const HEIGHT = 460;

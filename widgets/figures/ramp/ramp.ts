@@ -28,6 +28,8 @@ import { crestLines, opposite, threadEdge } from '../kit/thread-outline.ts';
 const WIDTH = 640;
 const HEIGHT = 250;
 const STEPS = 12;
+/** Beside and between cylinder and ramp, for letters that are large against the drawing on a phone. */
+const ROOM = 262;
 
 interface State {
   readonly thread: Thread;
@@ -72,14 +74,14 @@ interface Frame {
 /** Cylinder left, ramp right, one scale for both. */
 const frameOf = (s: State): Frame => {
   const length = Math.max(2.2 * s.thread.L, 1.1 * s.thread.d);
-  const scale = Math.min((WIDTH - 226) / (s.thread.d + s.round), (HEIGHT - 60) / length);
+  const scale = Math.min((WIDTH - ROOM) / (s.thread.d + s.round), (HEIGHT - 60) / length);
   const used = (s.thread.d + s.round) * scale;
-  const left = (WIDTH - 226 - used) / 2 + 10;
+  const left = (WIDTH - ROOM - used) / 2 + 10;
   return {
     scale,
     axis: left + (s.thread.d / 2) * scale,
     floor: HEIGHT - 34,
-    foot: left + s.thread.d * scale + (s.thread.h === 1 ? 40 : 160),
+    foot: left + s.thread.d * scale + (s.thread.h === 1 ? 40 : 196),
     length,
   };
 };

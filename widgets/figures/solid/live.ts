@@ -1,110 +1,31 @@
-/**
- * The solid on its stage: its canvas outlives the pictures drawn under it, and one frame is asked for when something has changed. It is drawn coarsely
- * while it moves slowly, and once finely when it rests.
- */
-import { type Adjuster, standing } from '../../assembly/adjuster/adjuster.ts';
-import { heightOf, type Role, reach } from '../../assembly/adjuster/part.ts';
+/** The solid of one adjuster on its stage: how it is held, and a step of putting it together seen to be done. */
+import { type Role, reach } from '../../assembly/adjuster/part.ts';
 import { springEnds, widestStep } from '../kit/adjuster-extras.ts';
-import { bodiesOf } from './bodies.ts';
-import { coloursOf } from './colours.ts';
+import { bodiesOf } from '../kit/solid/bodies.ts';
+import { canvasOn } from '../kit/solid/canvas.ts';
+import type { Lit, View } from '../kit/solid/scene.ts';
+import { onPicture, PICTURE } from '../kit/solid/view.ts';
 import { BEGIN, between, type Pose, type Posed } from './pose.ts';
-import { type Lit, makeScene, type Scene, type View } from './scene.ts';
 import type { State } from './state.ts';
-import { onPicture, PICTURE } from './view.ts';
 
 export interface Live {
   pose: Pose;
   readonly show: (s: State, pose: Posed) => void;
-  /** Whether the solid stands there, and the line drawing does not. */
   readonly drawn: () => boolean;
   readonly isOnHead: (event: PointerEvent, s: State) => boolean;
 }
 
-/** Asked of a canvas of its own, since one that was asked for a kind of drawing can't have another. */
-export const hasWebgl = (): boolean => {
-  if (window.matchMedia('(forced-colors: active)').matches) return false;
-  return document.createElement('canvas').getContext('webgl2') !== null;
-};
-
-/** Buffer pixels to a picture unit: fine at rest; while it moves, as fine as the machine can. */
-const FINE = 2;
-const COARSEST = 0.75;
-/** A frame that took longer than this, ms, asks for a coarser one. */
-const SLOW = 40;
-const RESTS = 160;
 /** How long a step takes to be seen, ms. */
 const PASSES = 500;
 const lessMotion = (): boolean => window.matchMedia('(prefers-reduced-motion: reduce)').matches;
 
-export const liveOn = (stage: HTMLElement, able: boolean, again: () => void): Live => {
-  let scene: Scene | undefined;
-  let lost = false;
+export const liveOn = (stage: HTMLElement, again: () => void): Live => {
+  const canvas = canvasOn(stage, PICTURE, again);
   let shown: { readonly s: State; readonly pose: Posed } | undefined;
-  let made: Adjuster | undefined;
-  let frame = 0;
-  let rest = 0;
-  let sharpness = FINE;
-  let last = 0;
   /** A step is seen to be done, unless the reader wants less motion. */
   let passing: { readonly from: Posed; readonly since: number } | undefined;
   let stepShown: number | undefined;
 
-  const put = () => {
-    const place = stage.querySelector<HTMLElement>('[data-solid]');
-    if (!scene || !place) return;
-    if (scene.canvas.parentElement !== place) place.prepend(scene.canvas);
-    place.classList.toggle('is-live', !lost);
-  };
-  const paint = (fineness: number) => {
-    if (!scene || !shown || lost) return;
-    put();
-    const { s, pose } = shown;
-    if (made !== s.adjuster) {
-      made = s.adjuster;
-      scene.setBodies(bodiesOf(s.adjuster, postHeight(s.adjuster)));
-    }
-    const t = passing ? Math.min(1, (performance.now() - passing.since) / PASSES) : 1;
-    const now = passing && t < 1 ? between(passing.from, pose, t * t * (3 - 2 * t)) : pose;
-    if (t >= 1) passing = undefined;
-    scene.render(viewOf(s, now), coloursOf(scene.canvas), fineness * Math.min(1, window.devicePixelRatio || 1));
-  };
-  const ask = () => {
-    if (!scene) return;
-    window.clearTimeout(rest);
-    if (frame === 0)
-      frame = requestAnimationFrame((now) => {
-        frame = 0;
-        const took = now - last;
-        last = now;
-        if (took > SLOW && took < 4 * RESTS) sharpness = Math.max(COARSEST, sharpness / 1.4);
-        paint(sharpness);
-        if (passing) ask();
-      });
-    rest = window.setTimeout(() => paint(FINE), RESTS);
-  };
-  // What belonged to a lost context is of no use to the next: a new canvas is made for it.
-  const begin = () => {
-    scene?.canvas.remove();
-    made = undefined;
-    scene = makeScene(
-      () => {
-        lost = true;
-        put();
-        again();
-      },
-      () => {
-        lost = false;
-        begin();
-        again();
-      },
-    );
-    scene?.canvas.setAttribute('aria-hidden', 'true');
-    scene?.size(PICTURE.width, PICTURE.height);
-  };
-  if (able) {
-    begin();
-    window.matchMedia('(prefers-color-scheme: dark)').addEventListener('change', ask);
-  }
   const live: Live = {
     pose: BEGIN,
     show: (s, pose) => {
@@ -112,10 +33,18 @@ export const liveOn = (stage: HTMLElement, able: boolean, again: () => void): Li
         passing = { from: shown.pose, since: performance.now() };
       stepShown = live.pose.step;
       shown = { s, pose };
-      put();
-      ask();
+      canvas.show({
+        of: s.adjuster,
+        bodies: () => bodiesOf(s.adjuster),
+        view: () => {
+          const t = passing ? Math.min(1, (performance.now() - passing.since) / PASSES) : 1;
+          const now = passing && t < 1 ? between(passing.from, pose, t * t * (3 - 2 * t)) : pose;
+          if (t >= 1) passing = undefined;
+          return { view: viewOf(s, now), moves: passing !== undefined };
+        },
+      });
     },
-    drawn: () => scene !== undefined && !lost,
+    drawn: canvas.drawn,
     isOnHead: (event, s) => {
       const place = stage.querySelector('[data-solid]')?.getBoundingClientRect();
       if (!place || !shown) return false;
@@ -131,14 +60,6 @@ export const liveOn = (stage: HTMLElement, able: boolean, again: () => void): Li
   };
   return live;
 };
-
-const postHeight = (a: Adjuster): number =>
-  Math.max(
-    ...[a.anticlockwise.n, a.clockwise.n].map((n) => {
-      const now = standing(a, Math.max(-6, Math.min(6, n)));
-      return now.at.carried + (a.carried ? heightOf(a.carried) : 0);
-    }),
-  );
 
 const NONE: Lit = { side: 0, from: 0, to: 0 };
 
@@ -175,7 +96,7 @@ const viewOf = (s: State, pose: Posed): View => {
         return { lift: springs.foot, turns: 0, stretch: Math.max(0.5, springs.head - springs.foot) };
       return { lift: pose.at[body.with] + (body.name === 'tip' ? pose.tipLift : 0), turns: pose.turns[body.with] };
     },
-    lit: (role) => litOf(s, pose, role),
+    lit: (body) => litOf(s, pose, body.with),
     // With the lock off the post and its arm hold nothing.
     shown: ({ name }) => (name === 'post' || name === 'arm' ? pose.locked : name === 'spring' ? pose.sprung : true),
   };

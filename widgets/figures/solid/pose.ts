@@ -1,10 +1,10 @@
 /** How the solid is held: looked at, cut, pulled apart; and where that puts its parts. */
-import { type Adjuster, partsOf, standing } from '../../assembly/adjuster/adjuster.ts';
-import { heightOf, type Role, reach } from '../../assembly/adjuster/part.ts';
-import { widestStep } from '../kit/adjuster-extras.ts';
-import { CLEAR, heldAfter, stepsOf } from './assembling.ts';
+import { type Adjuster, standing } from '../../assembly/adjuster/adjuster.ts';
+import { heightOf, type Role } from '../../assembly/adjuster/part.ts';
+import { extentsOf, widestStep } from '../kit/adjuster-extras.ts';
+import { type Aim, aimAt, type Look, SEEN_TURNS } from '../kit/solid/view.ts';
+import { CLEAR, type Held, heldAfter, stepsOf } from './assembling.ts';
 import type { State } from './state.ts';
-import { type Aim, aimAt, type Look } from './view.ts';
 
 export interface Pose extends Look {
   /** Opening of the cut, degrees. */
@@ -17,38 +17,18 @@ export interface Pose extends Look {
 
 export const BEGIN: Pose = { round: 15, above: 20, cut: 90, apart: 0, step: undefined };
 
-export interface Posed {
+/** Where the parts are, pulled apart or not, and how that is looked at. */
+export interface Posed extends Held {
   readonly aim: Aim;
   readonly cut: number;
-  /** Height of the lower end of each part over the bottom of the base, pulled apart. */
-  readonly at: Readonly<Record<Role, number>>;
-  readonly turns: Readonly<Record<Role, number>>;
   /** Of the widest step of the turned part, by which a hand takes hold of it. */
   readonly headRadius: number;
-  readonly tipLift: number;
-  readonly locked: boolean;
-  readonly marked: boolean;
-  readonly sprung: boolean;
+  /** Whether it stands as it works, nothing apart. */
+  readonly whole: boolean;
 }
-
-/** Height to which parts reach at most over the turns that are seen, mm. */
-const rangeOf = (a: Adjuster): { bottom: number; top: number } => {
-  const ends = [a.anticlockwise.n, a.clockwise.n].map((n) => standing(a, Math.max(-6, Math.min(6, n))));
-  return {
-    bottom: Math.min(0, ...ends.flatMap(({ at }) => [at.turned, at.carried])),
-    top: Math.max(...ends.flatMap((s) => [s.height, s.at.turned + heightOf(a.turned)])),
-  };
-};
 
 export const posed = (state: State, pose: Pose): Posed =>
   pose.step === undefined ? whole(state, pose) : inHand(state.adjuster, pose, pose.step);
-
-/** Half the room that the parts and the post take. */
-const halfOf = (a: Adjuster): number => {
-  const half = Math.max(...partsOf(a).flatMap((p) => p.outer.map(reach)));
-  const guide = 0.14 * Math.max(a.A.thread.d, a.C?.thread.d ?? 0);
-  return a.carried ? half + 4.2 * guide : half;
-};
 
 /** While it is put together, every step seen at one scale. */
 const inHand = (a: Adjuster, pose: Pose, step: number): Posed => {
@@ -56,11 +36,13 @@ const inHand = (a: Adjuster, pose: Pose, step: number): Posed => {
   const held = heldAfter(a, steps, step);
   const first = heldAfter(a, steps, 0);
   const top = a.carried ? first.at.carried + heightOf(a.carried) : first.at.turned + heightOf(a.turned);
+  const room = extentsOf(a, SEEN_TURNS);
   return {
     ...held,
-    aim: aimAt(pose, rangeOf(a).bottom, top + a.tip.stands + first.tipLift, halfOf(a)),
+    aim: aimAt(pose, room.bottom, top + a.tip.stands + first.tipLift, Math.max(room.left, room.half)),
     cut: pose.cut,
     headRadius: widestStep(a.turned).r,
+    whole: false,
   };
 };
 
@@ -71,18 +53,19 @@ const whole = ({ adjuster: a, standing: now, locked }: State, pose: Pose): Posed
     number,
   ];
   const lift = { base: 0, turned: liftA, carried: liftA + liftC };
-  const { bottom, top } = rangeOf(a);
+  const { bottom, top, left, half } = extentsOf(a, SEEN_TURNS);
   const raised = (at: Readonly<Record<Role, number>>) => ({
     base: at.base,
     turned: at.turned + lift.turned,
     carried: at.carried + lift.carried,
   });
   return {
-    aim: aimAt(pose, bottom, top + lift.carried, halfOf(a)),
+    aim: aimAt(pose, bottom, top + lift.carried, Math.max(left, half)),
     cut: pose.cut,
     at: raised(now.at),
     turns: { base: 0, turned: now.n, carried: locked ? 0 : now.n },
     headRadius: widestStep(a.turned).r,
+    whole: pose.apart === 0,
     tipLift: 0,
     locked,
     marked: true,

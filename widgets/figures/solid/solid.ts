@@ -13,13 +13,13 @@ import { defineFigure } from '../kit/figure.ts';
 import { knobSvg, mountKnob, updateKnob } from '../kit/knob.ts';
 import { mountPull } from '../kit/pull.ts';
 import { mountSliders, type Slider, sliderHtml, updateSlider } from '../kit/slider.ts';
+import { stillOf } from '../kit/solid/still.ts';
+import { PICTURE } from '../kit/solid/view.ts';
 import { stepsOf } from './assembling.ts';
-import { labelsHtml, leaders, updateLabels } from './labels.ts';
-import { hasWebgl, type Live, liveOn } from './live.ts';
+import { labelsHtml, overlayHtml, updateLabels } from './labels.ts';
+import { type Live, liveOn } from './live.ts';
 import { BEGIN, type Posed, posed } from './pose.ts';
 import { type State, stateOf } from './state.ts';
-import { stillOf } from './still.ts';
-import { PICTURE } from './view.ts';
 
 type Way = 'round' | 'above' | 'cut' | 'apart';
 const SLIDERS: readonly Slider<Way>[] = [
@@ -54,7 +54,7 @@ const wordsAt = (s: State, view: UnitView) => {
 };
 
 const stillHtml = (s: State, pose: Posed): string =>
-  stillOf(s.adjuster, { at: pose.at }, pose.aim, pose.turns)
+  stillOf(s.adjuster, { at: pose.at }, pose.aim, pose.turns, pose.locked)
     .map(
       ({ role, shape, top, lines }) =>
         `<path class="part ${role} solid" d="${shape}"/><path class="part ${role} solid" d="${top}"/><path class="crests" data-path="${role}Lines" d="${lines}"/>`,
@@ -66,7 +66,7 @@ const draw = (s: State, view: UnitView): string => {
   return (
     `<div class="solid-whole"><div class="solid-view" data-solid role="img" aria-label="${escapeText(WORDS.drawing(s.adjuster.name))}">` +
     `<svg class="solid-still" viewBox="0 0 ${PICTURE.width} ${PICTURE.height}" aria-hidden="true"><g data-still>${stillHtml(s, pose)}</g></svg>` +
-    `<svg class="solid-leaders" viewBox="0 0 ${PICTURE.width} ${PICTURE.height}" preserveAspectRatio="none" aria-hidden="true"><path data-leaders d="${leaders(s, pose)}"/></svg>` +
+    `<svg class="solid-overlay" viewBox="0 0 ${PICTURE.width} ${PICTURE.height}" aria-hidden="true"><g data-overlay>${overlayHtml(s, pose, view)}</g></svg>` +
     `${labelsHtml(s, pose, wordsAt(s, view))}</div>` +
     `<div class="solid-side">${knobSvg(s.standing.n, s.adjuster.divider, s.adjuster.steps, WORDS.knob)}` +
     `<div class="solid-sliders">${SLIDERS.map((x) => sliderHtml(x, BEGIN[x.name], textOf(x.name, BEGIN[x.name]))).join('')}</div><div class="solid-steps" data-stepper></div></div></div>`
@@ -122,7 +122,7 @@ const follow = (stage: HTMLElement, s: State, view: UnitView): void => {
     if (still) still.innerHTML = stillHtml(s, pose);
   }
   if (live) followSteps(stage, s, live.pose.step, view);
-  updateLabels(stage, s, pose, wordsAt(s, view));
+  updateLabels(stage, s, pose, wordsAt(s, view), view);
   updateKnob(stage, s.standing.n);
 };
 
@@ -142,6 +142,10 @@ const caption = (s: State, view: UnitView): string => {
       const flank = s.carrying.flank[thread];
       return flank ? [{ thread, flank }] : [];
     }),
+    handed:
+      s.handed === undefined
+        ? undefined
+        : { by: adjuster.lock.kind, torque: show(Math.abs(s.handed), { shown: 'N·mm', digits: 2 }, view) },
   });
 };
 
@@ -149,11 +153,20 @@ export const solidFigure = defineFigure({
   name: 'solid',
   title: WORDS.title,
   threads: [],
-  quantities: ['n', 'F'],
-  choices: ['lock'],
+  quantities: ['n', 'F', 'mu'],
+  choices: ['lock', 'lens'],
   texts: ['adjuster'],
-  chief: ['n', 'lock'],
-  groups: { parts: ['adjuster'], load: ['F'] },
+  chief: ['n', 'lock', 'lens'],
+  groups: { parts: ['adjuster'], load: ['F', 'mu'] },
+  // Friction counts where a lock takes a torque, and a lock where something is carried.
+  idle: (numbers) => {
+    const s = stateOf(numbers);
+    if (!s.ok) return [];
+    return [
+      ...(s.value.adjuster.carried ? [] : (['lock'] as const)),
+      ...(s.value.handed === undefined ? (['mu'] as const) : []),
+    ];
+  },
   state: stateOf,
   draw,
   caption,
@@ -169,7 +182,7 @@ export const solidFigure = defineFigure({
       ];
     }),
   }),
-  renderKey: (_, { texts }) => texts,
+  renderKey: (_, { texts, choices }) => [texts, choices.lens],
   mount: (stage, context) => {
     const read = () => {
       const state = stateOf(context.numbers());
@@ -184,7 +197,7 @@ export const solidFigure = defineFigure({
       // The hand feels the stop: nothing is written beyond it.
       if (s) context.set('n', standing(s.adjuster, n).n);
     };
-    const live = liveOn(stage, hasWebgl(), again);
+    const live = liveOn(stage, again);
     lives.set(stage, live);
     mountKnob(stage, {
       read: () => read()?.standing.n ?? 0,

@@ -1,8 +1,19 @@
-/** What the solid shows: the adjuster after n turns, whether its lock holds, and which of its flanks carry. */
-import { type Adjuster, type LockState, type Standing, standing } from '../../assembly/adjuster/adjuster.ts';
+/**
+ * What the solid shows: the adjuster after n turns, whether its lock holds and what torque it then takes, which of its flanks carry, and the
+ * play of its threads.
+ */
+import {
+  type Adjuster,
+  type Fitted,
+  type LockState,
+  type Standing,
+  standing,
+} from '../../assembly/adjuster/adjuster.ts';
 import { type Carrying, carryingOf } from '../../assembly/adjuster/carrying.ts';
+import { jointPlay } from '../../assembly/adjuster/play.ts';
 import { readAdjuster } from '../../assembly/adjuster/text.ts';
-import { good, type Result } from '../../engine/index.ts';
+import { effortThread } from '../../assembly/effort-of.ts';
+import { good, pairEffort, type Result } from '../../engine/index.ts';
 import type { NumbersOf } from '../kit/figure.ts';
 
 export interface State {
@@ -10,20 +21,60 @@ export interface State {
   readonly standing: Standing;
   readonly locked: boolean;
   readonly carrying: Carrying;
+  /** Torque that thread C hands to the carried part as it is turned on under the load, N·mm, plus anticlockwise; where a lock takes one. */
+  readonly handed: number | undefined;
+  /** Axial play of middling pieces, mm; undefined where they have none that is known. */
+  readonly play: { readonly A: number | undefined; readonly C: number | undefined };
+  /** Whether the lenses are wanted. */
+  readonly lens: boolean;
   readonly asked: number;
 }
 
-export const stateOf = ({ values, texts, choices }: NumbersOf<never, 'n' | 'F', 'lock', 'adjuster'>): Result<State> => {
+type Asked = NumbersOf<never, 'n' | 'F' | 'mu', 'lock' | 'lens', 'adjuster'>;
+
+export const stateOf = ({ values, texts, choices }: Asked): Result<State> => {
   const read = readAdjuster(texts.adjuster);
   if (!read.ok) return read;
+  const adjuster = read.value;
   const locked = choices.lock === 'holds';
   const share: LockState = { share: locked ? 0 : 1 };
-  const now = standing(read.value, values.n, share);
+  const now = standing(adjuster, values.n, share);
+  const carrying = carryingOf(adjuster, now.n, values.F);
   return good({
-    adjuster: read.value,
+    adjuster,
     standing: now,
     locked,
-    carrying: carryingOf(read.value, now.n, values.F),
+    carrying,
+    handed: locked && adjuster.lock.kind !== 'none' ? handedOf(adjuster, carrying, values, now.n) : undefined,
+    play: { A: playOf(adjuster.A), C: adjuster.C && playOf(adjuster.C) },
+    lens: choices.lens !== 'away',
     asked: values.n,
   });
+};
+
+/** Turned on the way it has been turned: clockwise until it was turned back beyond home. */
+const handedOf = (
+  { A, C }: Adjuster,
+  { force }: Carrying,
+  { F, mu }: Readonly<Record<'F' | 'mu', number>>,
+  n: number,
+): number | undefined => {
+  if (!C || F === 0) return undefined;
+  const effort = pairEffort({
+    A: effortThread(A.thread, mu),
+    C: effortThread(C.thread, mu),
+    load: F,
+    onThread: force,
+  });
+  if (!effort.ok) return undefined;
+  const { against, along } = effort.value;
+  return (against.sense === (n < 0 ? -1 : 1) ? against : along).handed;
+};
+
+/** Where the tightest pieces do not go together, half of what the loosest have. */
+const playOf = (fitted: Fitted): number | undefined => {
+  const play = jointPlay(fitted);
+  if (!play.ok || !play.value.most.ok) return undefined;
+  const { least, most } = play.value;
+  return (most.value + (least.ok ? least.value : 0)) / 2;
 };

@@ -2,6 +2,7 @@
 import type { RefusalWords } from '../refusal-words.ts';
 import { ADJUSTER } from './refusals/adjuster.ts';
 import { ASSEMBLY } from './refusals/assembly.ts';
+import { BUILT } from './refusals/built.ts';
 import { CALIBRATION_REFUSALS } from './refusals/calibration.ts';
 import { CLIENT } from './refusals/client.ts';
 import { CONTACT_REFUSALS } from './refusals/contact.ts';
@@ -39,6 +40,7 @@ export const REFUSALS: RefusalWords = {
   ...DRAWER,
   ...DRAWINGS,
   ...FIGURES_B,
+  ...BUILT,
   ...CALIBRATION_REFUSALS,
   ...CONTACT_REFUSALS,
   ...FORCE_REFUSALS,

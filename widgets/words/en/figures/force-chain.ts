@@ -10,7 +10,6 @@ const NAMES: Readonly<Record<Part, string>> = {
 
 export const WORDS = {
   title: 'Force chain through the two threads',
-  joins: { A: 'thread A, base to turned part', C: 'thread C, turned to carried part' },
   slider: 'place in the stroke',
   place: (v: { readonly turns: string; readonly carried: string; readonly spring: string | undefined }) =>
     `${v.turns}, carried part ${v.carried}, spring ${v.spring ?? 'none'}`,
@@ -18,7 +17,7 @@ export const WORDS = {
   /** Beside the lens: the force there, and which flank touches, or none that does so for sure. */
   here: (forces: string, flank: { readonly name: string; readonly pressed: boolean } | undefined) =>
     `here ${forces}: ${flank === undefined ? '✕ changes flank with the load' : `${flank.pressed ? '▼' : '▲'} the ${flank.name} touches`}`,
-  panel: (join: string) => `Force across ${join}, in newtons`,
+  panel: (thread: Thread) => `Force across thread ${thread}, in newtons`,
   across: 'turns, clockwise',
   legend: { loads: 'most and least load', nought: 'zero: the flank opens', margin: 'margin to keep' },
   head: [
@@ -42,8 +41,10 @@ export const WORDS = {
       readonly spring: { readonly kind: 'pull' | 'push'; readonly lower: Part; readonly upper: Part } | undefined;
     }) =>
       `Section of the three parts in line, ${v.A} below and ${v.C} above${v.spring ? `, with a spring that ${v.spring.kind}s between ${v.spring.lower} and ${v.spring.upper} part` : ''}`,
-    weight: 'weight',
-    load: 'load',
+    /** Two lines each. */
+    weight: (force: string): readonly [string, string] => ['weight', force],
+    load: (force: string): readonly [string, string] => ['load', force],
+    loads: (least: string, most: string): readonly [string, string] => [`load ${least}`, `to ${most}`],
     parts: { base: 'base', turned: 'turned', carried: 'carried' },
   },
 

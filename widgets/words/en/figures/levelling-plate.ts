@@ -103,7 +103,7 @@ export const WORDS = {
       flat === undefined ? '' : `, with the ${flat.readings} readings within ${flat.within} of one plane`
     }.`,
   orders: (feet: readonly { readonly name: string; readonly order: string }[], tilt: string) =>
-    `${feet.map(({ name, order }) => `foot ${name}: ${order}`).join('; ')}; then ${tilt} should be left.`,
+    `${feet.map(({ name, order }, i) => `${i === 0 ? 'Foot' : 'foot'} ${name}: ${order}`).join('; ')}; then ${tilt} should be left.`,
   movedLess: (feet: readonly { readonly name: string; readonly extra: string }[]) =>
     `Moved minus asked, since the round before: ${feet.map(({ name, extra }) => `foot ${name} ${extra}`).join(', ')}.`,
   noFootLifts: 'No foot lifts.',

@@ -13,6 +13,15 @@ const carries = (list: readonly { readonly thread: 'A' | 'C'; readonly flank: 'p
   return list.map(({ thread, flank }) => `Thread ${thread} carries on its ${flank} flank.`).join(' ');
 };
 
+type Lock = 'none' | 'assumed' | 'key' | 'post' | 'springs';
+const LOCKS: Readonly<Record<Lock, string>> = {
+  none: 'lock',
+  assumed: 'post',
+  post: 'post',
+  key: 'key',
+  springs: 'springs',
+};
+
 export const WORDS = {
   title: 'The adjuster as a solid',
   drawing: (name: string) =>
@@ -30,6 +39,13 @@ export const WORDS = {
     on: 'Next step',
     whole: 'Show it whole',
   },
+  /** Under a lens: which thread, how many times larger than the picture, and its gap along the axis. */
+  lens: {
+    name: (thread: 'A' | 'C', times: string) => `thread ${thread}, × ${times}`,
+    gap: (gap: string) => `gap ${gap}`,
+    both: (gap: string) => `free, ${gap}`,
+  },
+  torque: { by: (lock: Lock) => `${LOCKS[lock]} ${lock === 'springs' ? 'hold' : 'holds'}` },
   degrees: (count: string) => `${count}°`,
   whole: 'whole',
   together: 'together',
@@ -44,6 +60,7 @@ export const WORDS = {
     readonly carriedWay: Way;
     readonly locked: boolean;
     readonly carries: readonly { readonly thread: 'A' | 'C'; readonly flank: 'pressed' | 'pulled' }[];
+    readonly handed: { readonly by: Lock; readonly torque: string } | undefined;
   }) =>
     [
       v.stopped && `It does not go to ${v.stopped.asked} turns: ${v.stopped.why}.`,
@@ -54,6 +71,8 @@ export const WORDS = {
         `${moved(PARTS.turned, v.turned, v.turnedWay)}${v.carried === undefined ? '' : `, and ${moved(PARTS.carried, v.carried, v.carriedWay).replace('The', 'the')}`}.`,
       !v.locked && v.carried !== undefined && 'The lock is off, so the carried part goes round with the turned part.',
       carries(v.carries),
+      v.handed &&
+        `Turned on, thread C would take the carried part along with ${v.handed.torque}: the ${LOCKS[v.handed.by]} ${v.handed.by === 'springs' ? 'hold' : 'holds'} it.`,
     ]
       .filter(Boolean)
       .join(' '),

@@ -1,0 +1,256 @@
+/**
+ * The adjuster as a line drawing, seen from the same side as the solid: what paper, forced colours and browsers without WebGL
+ * show, and what stands there until the solid is drawn.
+ *
+ * Parts on one axis that are seen from above hide each other from the bottom up, so each step is painted over those below it. What is inside
+ * another part is not painted.
+ */
+import { type Adjuster, partsOf, type Standing } from '../../../assembly/adjuster/adjuster.ts';
+import { heightOf, type Role, reach, type Step } from '../../../assembly/adjuster/part.ts';
+import { crestOf, crestsOf } from '../../../assembly/adjuster/surface.ts';
+import type { Thread } from '../../../engine/index.ts';
+import { postOf, tipOf } from '../adjuster-extras.ts';
+import { type Point, polygon, polyline } from '../svg.ts';
+import { type Aim, directionsOf, dot, onPicture, SEEN_TURNS, type Vector } from './view.ts';
+
+export interface StillPiece {
+  readonly role: Role;
+  /** Side, and the top over it, to fill. */
+  readonly shape: string;
+  readonly top: string;
+  /** Edges and crests, to stroke thin. */
+  readonly lines: string;
+}
+
+/** Turns of each part, clockwise seen from above. */
+export type Turned = Readonly<Record<Role, number>>;
+
+interface Piece {
+  readonly role: Role;
+  readonly step: Step;
+  readonly from: number;
+  readonly to: number;
+  /** Height of the middle of a crest at angle 0, over the bottom of the base. */
+  readonly crest: number;
+}
+
+const AROUND = 48;
+/** Closer ridges than this, in picture units, are a grey to the eye. */
+const FINEST = 2;
+
+/** What of an interval lies outside others. */
+const outside = (from: number, to: number, hidden: readonly (readonly [number, number])[]): [number, number][] =>
+  hidden.reduce<[number, number][]>(
+    (left, [a, b]) =>
+      left.flatMap(([x, y]): [number, number][] =>
+        (
+          [
+            [x, Math.min(y, a)],
+            [Math.max(x, b), y],
+          ] as [number, number][]
+        ).filter(([p, q]) => q - p > 1e-6),
+      ),
+    [[from, to]],
+  );
+
+const piecesOf = (a: Adjuster, at: Readonly<Record<Role, number>>): Piece[] => {
+  const crests = crestsOf(a);
+  const all = partsOf(a).flatMap((part) =>
+    part.outer.map((step) => ({ part, step, from: step.from + at[part.role], to: step.to + at[part.role] })),
+  );
+  return all
+    .flatMap(({ part, step, from, to }) =>
+      outside(
+        from,
+        to,
+        all
+          .filter((o) => o.part !== part && reach(o.step) > reach(step) + 1e-9)
+          .map((o): [number, number] => [o.from, o.to]),
+      ).map(([low, high]) => ({
+        role: part.role,
+        step,
+        from: low,
+        to: high,
+        crest: at[part.role] + (step.thread ? crestOf(part, step, crests[part.role]) : 0),
+      })),
+    )
+    .sort((p, q) => p.from - q.from || q.step.r - p.step.r);
+};
+
+/** `guided`: whether the post stands there. */
+export const stillOf = (
+  a: Adjuster,
+  { at }: Pick<Standing, 'at'>,
+  aim: Aim,
+  turned: Turned,
+  guided = true,
+): readonly StillPiece[] => {
+  const { near } = directionsOf(aim);
+  const place = (p: Vector) => onPicture(aim, p);
+  const steps = piecesOf(a, at).map((piece): StillPiece => {
+    const { step, from, to, role } = piece;
+    const angle = -2 * Math.PI * turned[role];
+    const corners = cornersOf(step, angle);
+    const ring = (z: number): Vector[] => corners.map(([x, y]) => [x, y, z]);
+    const facing = corners.map((c) => dot([c[0], c[1], 0], near) > 0);
+    const [top, bottom] = [ring(to).map(place), ring(from).map(place)];
+    const lines: (readonly Point[])[] = [];
+    if (step.shape !== 'round')
+      corners.forEach((_, i) => {
+        if (facing[i]) lines.push([top[i] as Point, bottom[i] as Point]);
+      });
+    if (step.thread && step.thread.P * aim.scale > FINEST) lines.push(...crestsSeen(piece, step.thread, angle, aim));
+    const side = hull([...top, ...bottom]);
+    return {
+      role,
+      shape: polygon(side),
+      top: polygon(top),
+      lines: lines.map(polyline).join('') + scribed(step, angle, from, to, near, place),
+    };
+  });
+  const tip = tipSeen(a, at, aim);
+  const parts = tip ? [...steps, tip] : steps;
+  const guide = guided ? guideSeen(a, at, aim) : [];
+  // Left of the axis: in front of the parts where it is nearer than they.
+  return dot([-1, 0, 0], near) > 0 ? [...parts, ...guide] : [...guide, ...parts];
+};
+
+/** The post, and the arm that slides along it. */
+const guideSeen = (a: Adjuster, at: Readonly<Record<Role, number>>, aim: Aim): readonly StillPiece[] => {
+  const post = postOf(a, SEEN_TURNS);
+  if (!post) return [];
+  const { x, half, top, arm } = post;
+  const ring = (z: number): Point[] =>
+    Array.from({ length: AROUND }, (_, i) => {
+      const t = (2 * Math.PI * i) / AROUND;
+      return onPicture(aim, [x + half * Math.cos(t), half * Math.sin(t), z]);
+    });
+  const plate = (z: number): Point[] =>
+    arm
+      ? [
+          [arm.from, -1.9 * half],
+          [arm.to, -1.9 * half],
+          [arm.to, 1.9 * half],
+          [arm.from, 1.9 * half],
+        ].map(([u, v]) => onPicture(aim, [u as number, v as number, z + at.carried]))
+      : [];
+  const column = (from: number, to: number): StillPiece => ({
+    role: 'base',
+    shape: polygon(hull([...ring(from), ...ring(to)])),
+    top: polygon(ring(to)),
+    lines: '',
+  });
+  if (!arm) return [column(0, top)];
+  return [
+    column(0, top),
+    {
+      role: 'carried',
+      shape: polygon(hull([...plate(arm.low), ...plate(arm.high)])),
+      top: polygon(plate(arm.high)),
+      lines: '',
+    },
+    // Above the arm it is seen again.
+    column(at.carried + arm.high, Math.max(top, at.carried + arm.high)),
+  ];
+};
+
+/** A ball as the circle that it is from every side; other tips as what goes round their rings. */
+const tipSeen = (a: Adjuster, at: Readonly<Record<Role, number>>, aim: Aim): StillPiece | undefined => {
+  const { tip } = a;
+  const top = a.carried ?? a.turned;
+  if (!(tip.stands > 0)) return undefined;
+  const foot = at[top.role] + heightOf(top);
+  const ring = (r: number, z: number): Point[] =>
+    Array.from({ length: AROUND }, (_, i) => {
+      const t = (2 * Math.PI * i) / AROUND;
+      return onPicture(aim, [r * Math.cos(t), r * Math.sin(t), z]);
+    });
+  if (tip.kind === 'ball') {
+    const [x, y] = onPicture(aim, [0, 0, foot + tip.stands - tip.diameter / 2]);
+    const r = (tip.diameter / 2) * aim.scale;
+    // Of a ball that is sunk in, what stands below the top of its part is hidden.
+    const edge = onPicture(aim, [0, 0, foot])[1] + r;
+    const circle = Array.from({ length: AROUND }, (_, i): Point => {
+      const t = (2 * Math.PI * i) / AROUND;
+      return [x + r * Math.cos(t), Math.min(edge, y + r * Math.sin(t))];
+    });
+    return { role: top.role, shape: polygon(circle), top: '', lines: '' };
+  }
+  const rings = tipOf(a).map(([r, z]) => ring(r, foot + z));
+  return {
+    role: top.role,
+    shape: polygon(hull(rings.flat())),
+    top: tip.kind === 'flat' ? polygon(rings.at(-2) ?? []) : '',
+    lines: '',
+  };
+};
+
+/** Corners of a step across the axis. */
+const cornersOf = (step: Step, angle: number): readonly (readonly [number, number])[] => {
+  const sides = step.shape === 'round' ? AROUND : step.shape === 'hexagon' ? 6 : 4;
+  const first = step.shape === 'round' ? 0 : Math.PI / sides;
+  return Array.from({ length: sides }, (_, i) => {
+    const theta = angle + first + (2 * Math.PI * i) / sides;
+    return [reach(step) * Math.cos(theta), reach(step) * Math.sin(theta)] as const;
+  });
+};
+
+/** The line that was scribed straight up the front at home; on a thread it would be lost among the crests. */
+const scribed = (
+  step: Step,
+  angle: number,
+  from: number,
+  to: number,
+  near: Vector,
+  place: (p: Vector) => Point,
+): string => {
+  if (step.thread) return '';
+  const theta = angle + SCRIBED;
+  const sector = (2 * Math.PI) / (step.shape === 'hexagon' ? 6 : 4);
+  const r = step.shape === 'round' ? step.r : step.r / Math.cos(SCRIBED - sector * Math.round(SCRIBED / sector));
+  const [x, y] = [r * Math.cos(theta), r * Math.sin(theta)];
+  return dot([x, y, 0], near) > 0 ? polyline([place([x, y, from]), place([x, y, to])]) : '';
+};
+
+/** Where the scribed line stands at home: in the middle of a flat of a hexagon, left of the cut. */
+export const SCRIBED = (-2 * Math.PI) / 3;
+
+const crestsSeen = ({ from, to, crest, step }: Piece, thread: Thread, angle: number, aim: Aim): Point[][] => {
+  const { near } = directionsOf(aim);
+  const { P, L, h } = thread;
+  const front = Math.atan2(near[1], near[0]);
+  const curves: Point[][] = [];
+  const first = Math.floor((from - crest) / P) - thread.N - 1;
+  const last = Math.ceil((to - crest) / P) + thread.N + 1;
+  for (let k = first; k <= last; k++) {
+    const curve: Point[] = [];
+    for (let i = 0; i <= 16; i++) {
+      const phi = front - Math.PI / 2 + (Math.PI * i) / 16;
+      // The angle on the part; whole turns of it are other ridges.
+      const theta = phi - angle;
+      const within = theta - 2 * Math.PI * Math.round((front - angle) / (2 * Math.PI));
+      const z = crest + k * P + (h * L * within) / (2 * Math.PI);
+      if (z > from && z < to) curve.push(onPicture(aim, [step.r * Math.cos(phi), step.r * Math.sin(phi), z]));
+    }
+    if (curve.length > 1) curves.push(curve);
+  }
+  return curves;
+};
+
+/** The outline round points, anticlockwise on the picture. */
+export const hull = (points: readonly Point[]): Point[] => {
+  const sorted = [...points].sort((p, q) => p[0] - q[0] || p[1] - q[1]);
+  const half = (list: readonly Point[]): Point[] => {
+    const line: Point[] = [];
+    for (const p of list) {
+      while (line.length > 1) {
+        const [a, b] = [line.at(-2) as Point, line.at(-1) as Point];
+        if ((b[0] - a[0]) * (p[1] - a[1]) - (b[1] - a[1]) * (p[0] - a[0]) > 0) break;
+        line.pop();
+      }
+      line.push(p);
+    }
+    return line.slice(0, -1);
+  };
+  return [...half(sorted), ...half([...sorted].reverse())];
+};
