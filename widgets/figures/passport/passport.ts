@@ -7,7 +7,8 @@ import { bad, good, leadOff, mm, type Result } from '../../engine/index.ts';
 import { escapeText } from '../../input/escape.ts';
 import { numeral, show, type UnitView, withSign } from '../../input/format.ts';
 import { type Entry, readPassports } from '../../input/passports.ts';
-import { extentsOf, type Frame, frameIn, partsHtml, pictureOf } from '../kit/adjuster-picture.ts';
+import { extentsOf } from '../kit/adjuster-extras.ts';
+import { type Frame, frameIn, partsHtml, pictureOf } from '../kit/adjuster-picture.ts';
 import { defineFigure, type NumbersOf } from '../kit/figure.ts';
 import { hatchings } from '../kit/svg.ts';
 
