@@ -448,7 +448,7 @@ describe('thread-eaten', () => {
           threads: { A, C },
           values: { S_w: mm(w), X_A: mm(10), X_C: mm(12) },
           choices: {},
-          texts: {},
+          texts: { adjuster: 'none' },
         };
         const drawn = still(eaten).draw(numbers, 'metric');
         const D = Delta(numbers);
@@ -483,7 +483,10 @@ describe('thread-eaten', () => {
   });
 
   it('says which thread runs out first and after how many turns', () => {
-    const numbers = numbersOf({ A: 'M10x1.5', C: '3/8-16' }, { S_w: 0.4, X_A: 10, X_C: 10.475 });
+    const numbers = {
+      ...numbersOf({ A: 'M10x1.5', C: '3/8-16' }, { S_w: 0.4, X_A: 10, X_C: 10.475 }),
+      texts: { adjuster: 'none' },
+    };
     const { n_max } = valueIn(turnsAvailable.of({ X_A: mm(10), L_A: mm(1.5), X_C: mm(10.475), L_C: mm(1.5875) }));
     expect(n_max).toBeCloseTo(6.598, 3);
     expect(still(eaten).caption(numbers, 'metric')).toContain('Thread C runs out first, after 6.60 turns');

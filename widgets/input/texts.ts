@@ -12,12 +12,13 @@ import { LONGEST_PASSPORTS, readPassports, tidyPassports } from './passports.ts'
 import { LONGEST_TEXT } from './quantity.ts';
 import { MOST_CHARACTERS, parseReadingsRun, type ReadingsTable } from './readings-table.ts';
 import { LONGEST_LIST, readSeriesList, readThreadList } from './thread-list.ts';
-import { readTitleBlock } from './title-block.ts';
+import { LONGEST_TITLE, readTitleBlock } from './title-block.ts';
 import { readWayPrices, WAY_NAMES } from './way-prices.ts';
 
 declare module '../engine/kernel/result.ts' {
   interface Refusals {
     'note-too-long': { readonly characters: number; readonly most: number };
+    'list-too-long': { readonly characters: number; readonly most: number };
     'not-a-day': { readonly text: string };
     'not-a-temperature': { readonly text: string };
     'adjuster-too-long': { readonly text: string; readonly most: number };
@@ -272,6 +273,8 @@ export const TEXTS = {
   passport: {
     says: 'passports of the pieces, a day a line',
     read: (text) => {
+      if (text.length > LONGEST_PASSPORTS)
+        return bad('list-too-long', { characters: text.length, most: LONGEST_PASSPORTS });
       const entries = readPassports(text);
       return entries.ok ? good(tidyPassports(text)) : entries;
     },
@@ -282,11 +285,13 @@ export const TEXTS = {
   title: {
     says: 'title block, a field a line',
     read: (text) => {
+      if (text.length > LONGEST_TITLE) return bad('list-too-long', { characters: text.length, most: LONGEST_TITLE });
       const block = readTitleBlock(text);
       return block.ok ? good(rowByRow(text, /[|\n]/)) : block;
     },
     note: () => '',
     rows: 5,
+    longest: LONGEST_TITLE,
   },
   hardware: {
     says: 'parts in the drawer, one a line',

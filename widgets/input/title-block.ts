@@ -13,6 +13,7 @@ const TITLE_FIELDS = ['number', 'date', 'revision', 'tolerance', 'drawn'] as con
 type Field = (typeof TITLE_FIELDS)[number];
 export type TitleBlock = Readonly<Record<Field, string>>;
 
+export const LONGEST_TITLE = 400;
 /** The cells of a title block are this wide. */
 const MOST = 34;
 

@@ -48,8 +48,9 @@ type Values = LadderValues & Readonly<Record<(typeof PRINTED_QUANTITIES)[number]
 export interface PrintedParts {
   readonly printer: Printer;
   readonly clip: Plate;
-  readonly cap: Part;
-  readonly post: Part;
+  /** Or why they would not come out; the clip does not depend on them. */
+  readonly cap: Result<Part>;
+  readonly post: Result<Part>;
   /** Of the hexagon in the clip, as it comes out. */
   readonly grip: number;
   readonly arm: {
@@ -84,9 +85,7 @@ export const printedPartsOf = (v: Values): Result<PrintedParts> => {
   );
   if (!clip.ok) return clip;
   const cap = capPart({ flats: v.w_n, clearance: v.c_n, outside: v.D_k, depth: v.b_k }, printer);
-  if (!cap.ok) return cap;
   const post = postPart({ hole: v.w_o, clearance: v.c_o, length: v.l_o, screw: v.d_o }, printer);
-  if (!post.ok) return post;
   const strain = snapStrain.of({ t_a: mm(v.t_a), y_a: mm(v.y_a), l_a: mm(v.l_a) });
   if (!strain.ok) return strain;
   const least = snapArm.of({ t_a: mm(v.t_a), y_a: mm(v.y_a), eps_m: plain(v.eps_m) });
@@ -105,8 +104,8 @@ export const printedPartsOf = (v: Values): Result<PrintedParts> => {
   return good({
     printer,
     clip: clip.value,
-    cap: cap.value,
-    post: post.value,
+    cap,
+    post,
     grip: mouth.value.w_d,
     arm: {
       strain: eps_f,

@@ -1,15 +1,21 @@
 /** The passports of pieces as a log: what was measured on each on which day, how its lead has moved since the first time, and its threads’ lead beside it. One page on paper. */
 import { WORDS } from '#words/figures/passport.ts';
-import { type Adjuster, partsOf } from '../../assembly/adjuster/adjuster.ts';
+import { type Adjuster, partsOf, standing } from '../../assembly/adjuster/adjuster.ts';
 import { readAdjuster } from '../../assembly/adjuster/text.ts';
 import { writeQuantity } from '../../assembly/numbers.ts';
-import { good, leadOff, mm, type Result } from '../../engine/index.ts';
+import { bad, good, leadOff, mm, type Result } from '../../engine/index.ts';
 import { escapeText } from '../../input/escape.ts';
 import { numeral, show, type UnitView, withSign } from '../../input/format.ts';
 import { type Entry, readPassports } from '../../input/passports.ts';
+import { extentsOf } from '../kit/adjuster-extras.ts';
+import { type Frame, frameIn, partsHtml, pictureOf } from '../kit/adjuster-picture.ts';
 import { defineFigure, type NumbersOf } from '../kit/figure.ts';
+import { hatchings } from '../kit/svg.ts';
 
 type Given = NumbersOf<never, never, never, 'adjuster' | 'passport'>;
+
+const WIDTH = 110;
+const HEIGHT = 190;
 
 interface Row extends Entry {
   /** Of its lead against that of the threads, as a share. */
@@ -20,6 +26,7 @@ interface Row extends Entry {
 
 interface State {
   readonly adjuster: Adjuster;
+  readonly frame: Frame;
   readonly pieces: readonly (readonly [piece: string, rows: readonly Row[]])[];
 }
 
@@ -40,7 +47,10 @@ const stateOf = ({ texts }: Given): Result<State> => {
     rows.push({ ...entry, off: share(nominal), moved: first === undefined ? undefined : share(first) });
     pieces.set(entry.piece, rows);
   }
-  return good({ adjuster: read.value, pieces: [...pieces] });
+  const frame = frameIn(extentsOf(read.value), HEIGHT - 8, WIDTH / 2, WIDTH / 2 - 4);
+  return frame.scale > 0 && Number.isFinite(frame.scale)
+    ? good({ adjuster: read.value, pieces: [...pieces], frame: { ...frame, y: frame.y + 4 } })
+    : bad('lengths-of-no-one-scale', {});
 };
 
 const motion = (z: number | undefined, view: UnitView, digits = 4): string =>
@@ -62,7 +72,7 @@ const cellsOf = (r: Row, view: UnitView): readonly string[] => [
 /** Empty rows to write on by hand. */
 const BLANK = 3;
 
-const draw = ({ adjuster, pieces }: State, view: UnitView): string => {
+const draw = ({ adjuster, pieces, frame }: State, view: UnitView): string => {
   const head = `<thead><tr>${WORDS.head.map((h) => `<th scope="col">${h}</th>`).join('')}</tr></thead>`;
   const blank = `<tr class="passport-blank">${'<td></td>'.repeat(WORDS.head.length)}</tr>`.repeat(BLANK);
   const tables = pieces.map(
@@ -83,8 +93,8 @@ const draw = ({ adjuster, pieces }: State, view: UnitView): string => {
           .join(', ')
       : adjuster.name;
   return (
-    `<div class="passport-view"><p class="passport-title">${escapeText(WORDS.of(name, motion(Math.abs(adjuster.Delta), view)))}</p>` +
-    `${tables.length > 0 ? tables.join('') : `<p class="refusal">${WORDS.empty}</p>`}<p class="acts"><button type="button" class="plain" data-act="today" data-key="passport-today">${WORDS.add}</button></p></div>`
+    `<div class="passport-view"><svg viewBox="0 0 ${WIDTH} ${HEIGHT}" role="img" aria-label="${WORDS.drawing}">${hatchings('passport')}${partsHtml(pictureOf(adjuster, standing(adjuster, 0), frame), 'passport')}</svg><div><p class="passport-title">${escapeText(WORDS.of(name, motion(Math.abs(adjuster.Delta), view)))}</p>` +
+    `${tables.length > 0 ? tables.join('') : `<p class="refusal">${WORDS.empty}</p>`}<p class="acts"><button type="button" class="plain" data-act="today" data-key="passport-today">${WORDS.add}</button></p></div></div>`
   );
 };
 

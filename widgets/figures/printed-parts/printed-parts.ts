@@ -9,6 +9,7 @@ import { PRINTED_QUANTITIES, type PrintedParts, printedPartsOf } from '../../ass
 import { good, REPEATED, type Result } from '../../engine/index.ts';
 import { escapeText } from '../../input/escape.ts';
 import { numeral, show, type UnitView, withSign } from '../../input/format.ts';
+import { reasonOf } from '../../words/reason.ts';
 import { factsHtml } from '../kit/facts.ts';
 import { defineFigure, type NumbersOf } from '../kit/figure.ts';
 import { onSave, type SavedPart, saveButtons, savePart } from '../kit/save-part.ts';
@@ -39,35 +40,51 @@ const size = (x: number, view: UnitView): string => show(x, { shown: 'size', dig
 const force = (x: number, view: UnitView): string => show(x, { shown: 'force', digits: 3 }, view);
 const percent = (x: number): string => `${numeral(100 * x, 2)} %`;
 
+/** Cap and post, as far as they come out. */
+const standingParts = (s: State): readonly (readonly [key: 'cap' | 'post', part: Part, id: string])[] => [
+  ...(s.cap.ok ? [['cap', s.cap.value, 'carried'] as const] : []),
+  ...(s.post.ok ? [['post', s.post.value, 'base'] as const] : []),
+];
+
 const picture = (s: State): string => {
   const xs = s.clip.outline.map(([x]) => x);
   const ys = s.clip.outline.map(([, y]) => y);
   const [left, right, low, high] = [Math.min(...xs), Math.max(...xs), Math.min(...ys), Math.max(...ys)];
-  const wide = right - left + wideOf(s.cap) + wideOf(s.post);
+  const stood = standingParts(s);
+  const wide = right - left + stood.reduce((sum, [, part]) => sum + wideOf(part), 0);
   const scale = Math.min(
-    (WIDTH - 4 * GAP) / wide,
-    (HEIGHT - FOOT - 14) / Math.max(high - low, highOf(s.cap), highOf(s.post)),
+    (WIDTH - (stood.length + 2) * GAP) / wide,
+    (HEIGHT - FOOT - 14) / Math.max(high - low, ...stood.map(([, part]) => highOf(part))),
   );
   // What width is left stands between them.
-  const gap = (WIDTH - wide * scale) / 4;
+  const gap = (WIDTH - wide * scale) / (stood.length + 2);
   const floor = HEIGHT - FOOT;
   const plan = ([x, y]: readonly [number, number]): Point => [gap + (x - left) * scale, floor - (y - low) * scale];
-  const standing = (part: Part, middle: number, id: string): string =>
-    `<path class="part ${id}" fill="url(#printed-parts-${id})" d="${sectionPoints(part)
-      .map((o) => polygon(o.map(([x, z]): Point => [middle + x * scale, floor - z * scale])))
-      .join('')}"/><path class="axis" d="M${px(middle)} ${px(floor - highOf(part) * scale - 6)}V${floor + 5}"/>`;
-  const [capAt, postAt] = [
-    2 * gap + (right - left + wideOf(s.cap) / 2) * scale,
-    3 * gap + (right - left + wideOf(s.cap) + wideOf(s.post) / 2) * scale,
-  ];
   const name = (words: string, x: number) =>
     `<text class="part-name" x="${px(x)}" y="${HEIGHT - 5}" text-anchor="middle">${words}</text>`;
+  let edge = 2 * gap + (right - left) * scale;
+  const others = stood.map(([key, part, id]) => {
+    const middle = edge + (wideOf(part) * scale) / 2;
+    edge += wideOf(part) * scale + gap;
+    const outline = sectionPoints(part)
+      .map((o) => polygon(o.map(([x, z]): Point => [middle + x * scale, floor - z * scale])))
+      .join('');
+    return `<path class="part ${id}" fill="url(#printed-parts-${id})" d="${outline}"/><path class="axis" d="M${px(middle)} ${px(floor - highOf(part) * scale - 6)}V${floor + 5}"/>${name(WORDS[key], middle)}`;
+  });
   return (
     `<svg class="printed-parts-view" viewBox="0 0 ${WIDTH} ${HEIGHT}" role="img" aria-label="${WORDS.drawing}">${hatchings('printed-parts')}` +
     `<path class="part turned solid" d="${polygon(s.clip.outline.map(plan))}"/><path class="held-hexagon" d="${polygon(hexagon(s.grip).map(plan))}"/>` +
-    `${name(WORDS.clip, plan([(left + right) / 2, 0])[0])}${standing(s.cap, capAt, 'carried')}${name(WORDS.cap, capAt)}${standing(s.post, postAt, 'base')}${name(WORDS.post, postAt)}</svg>`
+    `${name(WORDS.clip, plan([(left + right) / 2, 0])[0])}${others.join('')}</svg>${refusedHtml(s)}`
   );
 };
+
+const refusedHtml = (s: State): string =>
+  (['cap', 'post'] as const)
+    .flatMap((key) => {
+      const part = s[key];
+      return part.ok ? [] : [`<p class="refusal">${escapeText(WORDS.refused(WORDS[key], reasonOf(part)))}</p>`];
+    })
+    .join('');
 
 const facts = (s: State, view: UnitView): string => {
   const { arm, printer, values, capStrain } = s;
@@ -106,8 +123,7 @@ const partsOf = (s: State): Readonly<Record<string, SavedPart & { readonly box: 
   });
   return {
     clip: plate(WORDS.clip, s.clip),
-    cap: turned(WORDS.cap, s.cap),
-    post: turned(WORDS.post, s.post),
+    ...Object.fromEntries(standingParts(s).map(([key, part]) => [key, turned(WORDS[key], part)])),
     coupon: plate(WORDS.coupon, stripCoupon(60, 2, 10)),
   };
 };

@@ -1,6 +1,7 @@
 /** Words of the passports of pieces. */
 export const WORDS = {
   title: 'A passport for each piece',
+  drawing: 'The design, cut, to scale',
   of: (design: string, lead: string) => `${design}: its threads give ${lead} a turn`,
   piece: (name: string) => `piece ${name}`,
   pieceHead: 'piece',

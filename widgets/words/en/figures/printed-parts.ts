@@ -8,6 +8,7 @@ export const WORDS = {
   cap: 'cap',
   post: 'post',
   coupon: 'strip coupon',
+  refused: (part: string, why: string) => `No ${part}: ${why}`,
   ofAllowed: (strain: string, allowed: string) => `${strain}, allowed ${allowed}`,
   never: 'its lips hold until they break',
   offsets: (holes: string, outsides: string) => `holes ${holes}, outsides ${outsides}`,

@@ -3,6 +3,8 @@ import { listed, quoted, SERIES_NAMES } from '../../../engine/index.ts';
 import type { RefusalWords } from '../../refusal-words.ts';
 
 export const INPUT = {
+  'list-too-long': ({ characters, most }) =>
+    `Read ${characters} characters; this list has at most ${most}: leave some of it out.`,
   'number-too-long': ({ text, most }) =>
     `Read ${quoted(text)}; a number is at most ${most} characters: type it again, for example 1.5.`,
   'number-empty': () => 'Nothing was typed; a number is needed, for example 1.5.',
