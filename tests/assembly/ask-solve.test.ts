@@ -54,7 +54,7 @@ describe('what is refused, with the closest that can be had', () => {
     [['n', ...FOOT, 'z_c=200 N'], /200 N/],
     [['k', ...FOOT, 's=1 µm'], /the nearest is k = 88, which gives 0\.994318/],
     [['n', ...FOOT, 'Delta=100 µm', 'z_c=1 mm'], /contradicts itself.*87\.5\sµm by net-lead/],
-    [['n', ...FOOT, 'z_c=200 µm ± 0'], /no more than nought/],
+    [['n', ...FOOT, 'z_c=200 µm ± 0'], /not above zero/],
   ] as const)('%j', (words, says) => {
     const reason = reasonIn(solveAsked(words));
     expect(reason).toMatch(says);

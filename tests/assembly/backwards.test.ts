@@ -215,25 +215,3 @@ describe('where a number comes from', () => {
     ]);
   });
 });
-
-describe('how long it takes', () => {
-  it('a solve over every number of an example well within a frame, a batch of ± over a sheet’s results in 50 ms', () => {
-    const of = foot(4, 'M10x1.5 ± 1 µm', '3/8-16 UNC ± 1 µm', '1 ± 0.01');
-    /** The least of several, since the machine that tests may be busy. */
-    const least = (times: number, work: (i: number) => void) =>
-      Math.min(
-        ...Array.from({ length: times }, (_, i) => {
-          const start = performance.now();
-          work(i);
-          return performance.now() - start;
-        }),
-      );
-    const solve = least(12, (i) => waysTo(of, 0.2 + i / 100));
-    const batch = least(12, () => {
-      for (let index = 0; index < 5; index++) doubtIn({ ...of, index }, of.spread, false);
-    });
-    if (process.env.TIMES) console.log({ solve, batch });
-    expect(solve).toBeLessThan(16);
-    expect(batch).toBeLessThan(50);
-  });
-});

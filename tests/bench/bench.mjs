@@ -6,6 +6,7 @@ import { loadavg } from 'node:os';
 
 const PARTS = [
   'weight',
+  'height',
   'scripts',
   'first-paint',
   'frames',
@@ -15,6 +16,7 @@ const PARTS = [
   'refresh',
   'press',
   'adjuster',
+  'backwards',
   'pair-search',
   'play-batch',
 ];

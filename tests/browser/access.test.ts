@@ -8,7 +8,7 @@ import { readFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import type axe from 'axe-core';
 import { describe, expect, it } from 'vitest';
-import { inDeep, some } from '../support/deep.ts';
+import { drawn, inDeep, some } from '../support/deep.ts';
 import { beyond, type Page } from '../support/driven.ts';
 import { engine, needs } from '../support/engines.ts';
 import { cutOff, illBuilt, longLines, outOfOrder, tooSmall, tooWide } from '../support/layout-checks.ts';
@@ -89,7 +89,7 @@ const none = async (what: string, found: Promise<string[] | string>) =>
 const fits = async (what: string, found: Promise<string>) => expect.soft(await found, what).toBe('');
 
 describe('every page', () => {
-  for (const name of pageNames())
+  for (const name of [...new Set([...KINDS, ...drawn(14, pageNames())])])
     it(`${name} is well built, and fits the narrowest window and a wide one, opened out and gone wrong too`, async () => {
       const { page } = await visit(name, { colorScheme: 'light', fresh: true });
       await readThrough(page);

@@ -197,8 +197,8 @@ describe('a design kept on the sheet', () => {
     expect(await words(note)).toMatch(/Not from it, so the chapter’s own: .*side load/);
     for (const link of some(3, [
       'two-screws',
-      'does-it-fit',
       'play-and-flanks',
+      'does-it-fit',
       'lead-error',
       'effort-and-feel',
       'contact-heat-creep',

@@ -3,6 +3,7 @@
  * arrowhead, none outside, none under 13 px, on a wide page and on a phone. And the colours of parts, which must differ in lightness.
  */
 import { describe, expect, it } from 'vitest';
+import { drawn } from '../support/deep.ts';
 import type { Page } from '../support/driven.ts';
 import { inChromium } from '../support/engines.ts';
 import { illLettered } from '../support/layout-checks.ts';
@@ -27,7 +28,7 @@ const toEnd = (page: Page, end: 'least' | 'most'): Promise<void> =>
   }, end);
 
 describe('the lettering of drawings', () => {
-  for (const name of pageNames())
+  for (const name of drawn(10, pageNames()))
     it(
       `of ${name} stands free and is large enough, as it opens and at its ends, wide and narrow`,
       inChromium,

@@ -4,7 +4,7 @@
  * number in them is refused.
  */
 import { describe, expect, it } from 'vitest';
-import { some } from '../support/deep.ts';
+import { drawn, some } from '../support/deep.ts';
 import type { Page } from '../support/driven.ts';
 import { tooSmall } from '../support/layout-checks.ts';
 import {
@@ -56,7 +56,7 @@ const extents = (page: Page): Promise<Extent[]> =>
   );
 
 describe('every figure', () => {
-  for (const name of pageNames())
+  for (const name of drawn(12, pageNames()))
     it(`${name}: picture and chief fields are in one window, wide and on a phone, and so is a whole figure where it is wide`, async () => {
       const { page } = await visit(name, { fresh: true, viewport: { width: 1440, height: 900 } });
       await page.evaluate(() => {

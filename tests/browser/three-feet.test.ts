@@ -152,7 +152,7 @@ describe('a plate levelled by pointer', () => {
     await page.mouse.up();
     await settled(page);
     const [, row = ''] = (await list(place, 'feet').inputValue()).split('\n');
-    const [, x, y] = /^B: (\d+), (\d+)$/.exec(row) ?? [];
+    const [, x, y] = /^2: (\d+), (\d+)$/.exec(row) ?? [];
     expect(Math.abs(Number(x) - 200)).toBeLessThanOrEqual(1);
     expect(Math.abs(Number(y) - 22)).toBeLessThanOrEqual(1);
     expect(await page.evaluate(() => document.activeElement?.getAttribute('data-handle'))).toBe('foot-2');
@@ -172,7 +172,7 @@ describe('a plate levelled by pointer', () => {
     await finger.pull({ x, y }, { x: 20 * perMm, y: 40 * perMm }, { rests: true, steps: 8 });
     await settled(page);
     const [, , row = ''] = (await list(place, 'feet').inputValue()).split('\n');
-    const [, cx, cy] = /^C: (\d+), (\d+)$/.exec(row) ?? [];
+    const [, cx, cy] = /^3: (\d+), (\d+)$/.exec(row) ?? [];
     expect(Math.abs(Number(cx) - 140)).toBeLessThanOrEqual(2);
     expect(Math.abs(Number(cy) - 140)).toBeLessThanOrEqual(2);
     // The page may shift by a line of text that wraps elsewhere, and the browser makes up for it; the plan stays in its place.

@@ -27,6 +27,7 @@ import {
 } from '../../widgets/engine/index.ts';
 import { parseReadings, toCsv } from '../../widgets/input/readings-table.ts';
 import norris from '../reference/nist-norris.json' with { type: 'json' };
+import { inDeep } from '../support/deep.ts';
 import { growth, IN_STEP } from '../support/growth.ts';
 import { reasonIn, valueIn } from '../support/results.ts';
 import { seeded } from '../support/seeded.ts';
@@ -583,7 +584,7 @@ describe('calibrate', () => {
     }
   });
 
-  it('takes ten times as long for ten times the rows, 100 000 of them', () => {
+  it('takes ten times as long for ten times the rows, 100 000 of them', inDeep, () => {
     const rows = readingsOf({ lead: 0.0875, amplitude: 0.002, lost: 0.01, noise: 0.001 }, 1000, 50);
     const found = valueIn(calibrate(rows, PLAN));
     expect(growth((size) => calibrate(rows.slice(0, size), PLAN), rows.length / 10)).toBeLessThan(IN_STEP);

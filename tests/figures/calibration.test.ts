@@ -17,7 +17,7 @@ import { reasonIn, valueIn } from '../support/results.ts';
 
 /** The shop's readings as the chapter has them. */
 const SHOP = (() => {
-  const chapter = CHAPTERS.find(({ file }) => file.endsWith('27-calibrate.md'))?.text ?? '';
+  const chapter = CHAPTERS.find(({ file }) => file.endsWith('30-calibrate.md'))?.text ?? '';
   const lines = blocksOf(chapter, 'figure').flatMap((b) => b.lines);
   const line = lines.find((l) => l.startsWith('runs = ')) ?? '';
   return valueIn(TEXTS.runs.read(line.replace(/^runs = /, '').replace(/ # .*$/, '')));
@@ -26,15 +26,22 @@ const SHOP = (() => {
 /** What a certificate says besides the readings, none of it stated. */
 const UNSTATED = { piece: '', dated: '', warmth: '', gauge: '', method: '' };
 
+/** A set-up that adds nothing, and a difference that any ± here is below. */
+const EXACT_SET_UP = { q_g: 0, theta_i: 0, a_o: 0, theta_c: 0, e_d: 0, e_rp: 0, e_mt: 0.003 };
+
 const shop = (
   runs: string,
   values: Numbers['values'] = {},
   texts: Numbers['texts'] = {},
   allowance = 'at worst',
 ): Numbers => ({
-  ...numbersOf({ A: 'M10x1.5', C: '3/8-16 UNC' }, { k: 6, eps_A: 0.001, eps_C: 0.001, n: 0.75, ...values }, {
-    allowance,
-  } as never),
+  ...numbersOf(
+    { A: 'M10x1.5', C: '3/8-16 UNC' },
+    { k: 6, eps_A: 0.001, eps_C: 0.001, n: 0.75, ...EXACT_SET_UP, ...values },
+    {
+      allowance,
+    } as never,
+  ),
   texts: { runs, adjuster: 'none', ...UNSTATED, ...texts },
 });
 const engine = (runs = SHOP): Calibration => valueIn(calibrate(valueIn(parseReadings(runs)).rows, { nominal: 0.0875 }));
@@ -311,6 +318,25 @@ describe('certificate', () => {
     expect(still(certificateFigure).caption(said({ dated: '2026-03-31' }), 'metric')).toMatch(
       /Not stated yet: piece, temperature, indicator, method\.$/,
     );
+  });
+});
+
+describe('the whole ± of a certificate', () => {
+  const caption = (values: Numbers['values']) => still(certificateFigure).caption(shop(SHOP, values), 'metric');
+
+  it('is that of the fit where the set-up adds nothing', () => {
+    expect(caption({})).toMatch(/88\.716\sµm ± 0\.09[01]\sµm a turn with all of the set-up/);
+  });
+
+  it('is ruled by the indicator where that is poor, and then nothing is said to agree', () => {
+    // 88.716 µm × 5 %, rectangular: 2 × 4.436/√3 = 5.1 µm, more than the 3 µm that matter.
+    expect(caption({ q_g: 0.05 })).toMatch(/can’t be told: the whole ± is 5\.1\sµm a turn/);
+    expect(caption({ q_g: 0.05 })).toContain('Its largest part is the scale of the indicator');
+    expect(caption({ q_g: 0.05, e_mt: 0.006 })).toContain('it agrees within that ±');
+  });
+
+  it('does not excuse a lead that is off by more than all of it', () => {
+    expect(caption({ eps_A: 0, eps_C: 0 })).toContain('it does not agree');
   });
 });
 

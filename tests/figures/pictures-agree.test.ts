@@ -369,6 +369,18 @@ const READ: Readonly<Record<string, (shown: Shown) => Twice[]>> = {
       ...(jump === undefined ? [] : [{ width: jump, told: printed(cell(s.table.rows[0], 6)) }]),
     ]);
   },
+  'pushed-jack': (s) => {
+    const p = panel(s.document, 0);
+    return column(s, 3, path(p.box, '[data-shape="pushed"]'), p);
+  },
+  'which-part': (s) => {
+    const rows = s.table.rows.filter((r) => cell(r, 2) !== '' && cell(r, 2) !== 'nothing');
+    const bars = [...s.document.querySelectorAll('.which-gain')].slice(0, rows.length);
+    return toScale(
+      'gains',
+      rows.map((row, i) => ({ width: number(bars[i], 'width'), told: printed(cell(row, 2)) })),
+    );
+  },
   'lock-error': (s) => {
     const ruler = s.document.querySelector('.lock-ruler');
     const ticks = [...(ruler?.querySelectorAll('text') ?? [])];
@@ -487,6 +499,8 @@ const NO_PLOT = [
   'printed-parts',
   'ball-in-socket',
   'foot-on-plane',
+  'part-drawings',
+  'passport',
 ];
 
 const PAIRS = [

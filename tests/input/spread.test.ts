@@ -79,8 +79,8 @@ describe('what is written reads back as itself, in every view of units', () => {
 
 describe('what is refused, in one sentence', () => {
   it.each([
-    ['L', '1.5 mm ± 0', /no more than nought/],
-    ['L', '1.5 mm ± -2 µm', /no more than nought/],
+    ['L', '1.5 mm ± 0', /not above zero/],
+    ['L', '1.5 mm ± -2 µm', /not above zero/],
     ['L', '1.5 mm ± 3 mm', /± 1\.45.mm is the most here/],
     ['L', '1.5 mm ± 2 N', /N/],
     ['L', '± 2 µm', /before its ±/],

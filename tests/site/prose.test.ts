@@ -3,7 +3,15 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { resolve } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { diagnosticText } from '../../widgets/site/diagnostics.ts';
-import { countProse, LONGEST, piecesOf, proseFaults, sentencesOf } from '../../widgets/site/prose.ts';
+import {
+  countProse,
+  LONGEST,
+  MOST_IN_VIEW,
+  MOST_SYMBOLS,
+  piecesOf,
+  proseFaults,
+  sentencesOf,
+} from '../../widgets/site/prose.ts';
 
 const root = resolve(import.meta.dirname, '../..');
 const filesIn = (folder: string, ending: string): string[] =>
@@ -77,6 +85,31 @@ describe('proseFaults', () => {
     ]);
   });
 
+  /** A sentence with so many symbols, each named by the derivation above it, which is folded. */
+  const holding = (symbols: readonly string[]): string => `Now ${symbols.map((s) => `$${s}$`).join(', ')}.`;
+  const MANY = 'F M G d P S X c j k l m n s u'.split(' ');
+  const met = `\`\`\`figure a b: A.\n${MANY.map((s) => `${s} = 1`).join('\n')}\n\`\`\`\n\n`;
+
+  it(`finds more than ${MOST_IN_VIEW} symbols in one section, and more than ${MOST_SYMBOLS} in a chapter`, () => {
+    const [first, second] = [MANY.slice(0, MOST_IN_VIEW), MANY.slice(MOST_IN_VIEW, MOST_SYMBOLS)];
+    const two = `${met}${holding(first)}\n\n## Then\n\n${holding(second)}`;
+    expect(saysOf(two)).toEqual([]);
+    expect(saysOf(`${met}${holding(MANY.slice(0, MOST_IN_VIEW + 1))}`)).toEqual([
+      expect.stringContaining(`${MOST_IN_VIEW + 1} symbols in one section`),
+    ]);
+    expect(saysOf(`${two}\n\n## Last\n\n${holding(MANY.slice(MOST_SYMBOLS, MOST_SYMBOLS + 1))}`)).toEqual([
+      expect.stringContaining(`${MOST_SYMBOLS + 1} symbols in the main line`),
+    ]);
+  });
+
+  it('counts the line at which a long derivation arrives and not its folded steps, and numbered places as one', () => {
+    const steps =
+      '```derivation: A\nlet z_t = -h_A*L_A*n # a\nlet z_r = h_C*L_C*n # b\nlet z_c = z_t + z_r # c\nDelta = z_c/n # d\n```';
+    expect(countProse(steps, new Set()).inMain).toBe(3);
+    expect(countProse(steps.replace('let z_t = -h_A*L_A*n # a\n', ''), new Set()).inMain).toBe(7);
+    expect(countProse('From $x_1$ to $x_2$ and $x_3$.', new Set()).inMain).toBe(1);
+  });
+
   it('reads the sentences of a table of words, each part of a refusal alone, those in slots too, and neither code nor comments', () => {
     const slot = ['$', "{slack('nought a b')}"].join('');
     const table = `/** At nought. */\nconst nought = { slack: () => \`Read ${slot} at nought; give one.\` };`;
@@ -90,7 +123,7 @@ describe('proseFaults', () => {
 });
 
 describe('countProse', () => {
-  it('counts words, the longest and the median sentence, symbols in sentences and in all, and terms new to the book', () => {
+  it('counts words, the longest and the median sentence, symbols in the main line, in a section and in all, and terms new to the book', () => {
     const known = new Set(['lead']);
     const chapter =
       'The **lead** $L$ is one turn. The **gain** $G$ is more.\n\nYes.\n\n```derivation: Why\nlet G = L/abs(Delta) # one over the other\n```\n';
@@ -98,7 +131,8 @@ describe('countProse', () => {
       words: 17,
       longest: 6,
       median: 4,
-      inMain: 2,
+      inMain: 3,
+      inView: 3,
       inAll: 3,
       terms: ['gain'],
     });

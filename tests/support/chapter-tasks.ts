@@ -246,6 +246,24 @@ export const TASKS: readonly Task[] = [
     is: () => [3, 33],
   },
   {
+    widget: 'passport',
+    page: 'design-sheet.html',
+    asks: 'add a row for today, and read which piece is farthest off its threads',
+    work: (hands) => hands.press('Add a row for today'),
+    says: /^(\d+) pieces have a passport; farthest off its threads is 1 with ([\d.]+) µm a turn, \+([\d.]+) %/,
+    // A copy of the last lead, that of the second piece, is added; the first is still the farthest.
+    is: () => [2, 88.5, 100 * (88.5 / 87.5 - 1)],
+  },
+  {
+    widget: 'part-drawings',
+    page: 'design-sheet.html',
+    asks: 'choose the turned part and read at what scale it stands on the paper',
+    work: (hands) => hands.choose('turned part'),
+    says: /^Turned part: adapter on A4 upright, ([\d.]+) : 1: (\d+) sizes as stated/,
+    // 33 mm and a hexagon of 19.6 over corners: twice their size is 105 mm on 200. Body, two threads along it, hexagon, and two notes.
+    is: () => [2, 6],
+  },
+  {
     widget: 'ladder',
     page: 'parts-that-hold.html',
     asks: 'the piece goes into the next rung: holes print narrower by a step more',
@@ -263,7 +281,7 @@ export const TASKS: readonly Task[] = [
   },
   {
     widget: 'ball-in-socket',
-    page: 'parts-that-hold.html',
+    page: 'tip-and-base.html',
     asks: 'press the ball in further, and it stands out by less',
     work: (hands) => hands.step('How far it was pressed in', 5),
     says: /it stands ([\d.]+) mm out/,
@@ -271,7 +289,7 @@ export const TASKS: readonly Task[] = [
   },
   {
     widget: 'foot-on-plane',
-    page: 'parts-that-hold.html',
+    page: 'tip-and-base.html',
     asks: 'push until the arrow leaves the core',
     work: (hands) => hands.step('Push from the side', 3),
     says: /meets the ground ([\d.]+) mm off the axis: one side of its ring has lifted/,
@@ -431,6 +449,26 @@ export const TASKS: readonly Task[] = [
       micrometres(one('lock-slop-motion', { L_C: FINE.c.L, g_k: 0.05, r_k: 8 })),
       micrometres(one('per-step', { Delta: net(FINE), k: 6 })),
     ],
+  },
+  {
+    widget: 'pushed-jack',
+    page: 'pushed-from-the-side.html',
+    asks: 'take the push away: then the tip is moved by nothing',
+    work: async (hands) => {
+      await hands.step('Push from the side', -2);
+    },
+    says: /Under ([\d.]+) N, a push of [\d.]+ N at ([\d.]+) mm moves the tip sideways by ([\d.]+) µm/,
+    is: () => [50, 60, 0],
+  },
+  {
+    widget: 'which-part',
+    page: 'pushed-from-the-side.html',
+    asks: 'ask for the place sideways',
+    work: async (hands) => {
+      await hands.choose('the place sideways');
+    },
+    says: /^Of (\d+) assemblies, 95 in 100 are off its place/,
+    is: () => [16],
   },
   {
     widget: 'plate-on-feet',

@@ -1,3 +1,5 @@
+import { randomState, uniform } from '../../widgets/engine/index.ts';
+
 /** How much is asked: `npm test` asks a little, always the same; `npm run deep` sets DEEP and asks much more. `SEED=9` draws other cases. */
 const deep = process.env.DEEP !== undefined;
 export const SEED = Number(process.env.SEED ?? 8);
@@ -17,3 +19,12 @@ export const some = <T>(count: number, cases: readonly T[]): readonly T[] =>
 
 /** These of a list, by name, at every run; all of it in a deep run. */
 export const these = <T>(all: readonly T[], names: readonly T[]): readonly T[] => (deep ? all : names);
+
+/** Some of a list, drawn by the seed and always the same for it, at every run; all of it, in its own order, in a deep run. */
+export const drawn = <T>(count: number, all: readonly T[]): readonly T[] => {
+  const state = randomState(SEED);
+  if (deep || count >= all.length || !state.ok) return all;
+  const ranked = all.map((item) => ({ item, rank: uniform(state.value) })).sort((a, b) => a.rank - b.rank);
+  const chosen = new Set(ranked.slice(0, count).map(({ item }) => item));
+  return all.filter((item) => chosen.has(item));
+};

@@ -20,6 +20,7 @@ import {
 } from '../engine/index.ts';
 import { CHOICES, type ChoiceName } from '../input/choices.ts';
 import { readThread } from '../input/designation.ts';
+import { stepsOf } from '../input/dividers.ts';
 import { formatOf, show, timeUnit, type UnitView } from '../input/format.ts';
 import { readNumber, readQuantity, readTime } from '../input/quantity.ts';
 import {
@@ -245,7 +246,7 @@ export const gather = (set: NumberSet, values: ReadonlyMap<string, Value>): Numb
 /**
  * Every number that steps may name: the quantities, and of each thread what the glossary has a symbol for: a thread
  * called A gives P_A, N_A, L_A, h_A …, the one called thread gives P, N, L, h, d, tpi. The limits of its pitch diameters by
- * its class, or by the everyday one where none is written, are d_2min_A, d_2max_A, D_2min_A and D_2max_A.
+ * its class, or by the everyday one where none is written, are d_2min_A, d_2max_A, D_2min_A and D_2max_A. What a turn is divided by gives k.
  */
 export const scopeOf = (numbers: Numbers): Record<string, number> => {
   const scope: Record<string, number> = { ...numbers.values };
@@ -256,6 +257,8 @@ export const scopeOf = (numbers: Numbers): Record<string, number> => {
       if (value !== undefined && isSymbol(symbol + suffix)) scope[symbol + suffix] = value;
     for (const [symbol, value] of pitchLimits(thread)) if (isSymbol(symbol + suffix)) scope[symbol + suffix] = value;
   }
+  const { divider } = numbers.choices;
+  if (divider !== undefined) scope.k ??= stepsOf(divider, scope.k_d ?? 1);
   return scope;
 };
 

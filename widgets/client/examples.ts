@@ -29,15 +29,17 @@ export const mountExample = (
     return part;
   };
   const doubts = async () => {
-    const doubted = inputs.some(({ name }) => store.field(set, name)?.spread !== undefined);
-    if (!part && doubted) await fetchPart();
-    part?.writeDoubts(example, store);
-    part?.refreshBehind(example);
+    if (!part && inputs.some(({ name }) => store.field(set, name)?.spread !== undefined)) await fetchPart();
+    if (!part) return;
+    const { writeDoubts, refreshBehind } = part;
+    writeDoubts(example, store);
+    refreshBehind(example);
   };
   askable(place, async (line) => {
     const behind = await fetchPart();
-    if (behind) behind.toggleBehind(example, line, store, model, announce);
-    else announce(SCRIPT_MISSING);
+    if (!behind) return announce(SCRIPT_MISSING);
+    const { toggleBehind } = behind;
+    toggleBehind(example, line, store, model, announce);
   });
   const remarks = all(place, '[data-own]');
   const instead = all(place, '[data-instead]');

@@ -1,8 +1,12 @@
 /** The engine's one public entry. Everything outside widgets/engine imports from here. */
 
+export * from './built/jack.ts';
+export * from './built/pressed-bodies.ts';
+export * from './built/which-part.ts';
 export * from './calibration/calibration.ts';
 export * from './calibration/practice-rig.ts';
 export * from './calibration/readings.ts';
+export * from './calibration/signing.ts';
 export * from './contact/contact.ts';
 export * from './contact/drift.ts';
 export * from './contact/pressed-ball.ts';
@@ -37,6 +41,7 @@ export * from './numerics/invert.ts';
 export * from './numerics/line-fit.ts';
 export * from './numerics/propagate.ts';
 export * from './numerics/random.ts';
+export * from './pair/axes-apart.ts';
 export * from './pair/differential.ts';
 export * from './pair/drunken-thread.ts';
 export * from './pair/engagement.ts';

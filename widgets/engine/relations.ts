@@ -5,7 +5,19 @@
 import type { AnyRelation } from './kernel/relation.ts';
 
 /** In the order in which the book meets them. */
-const ROOMS = ['thread', 'pair', 'play', 'force', 'spring', 'holding', 'contact', 'ways', 'levelling', 'calibration'];
+const ROOMS = [
+  'thread',
+  'pair',
+  'play',
+  'force',
+  'spring',
+  'holding',
+  'contact',
+  'built',
+  'ways',
+  'levelling',
+  'calibration',
+];
 
 const isRelation = (value: unknown): value is AnyRelation =>
   typeof value === 'object' && value !== null && 'takes' in value && 'gives' in value && 'of' in value;

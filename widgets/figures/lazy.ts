@@ -28,12 +28,15 @@ import { lockErrorFigure } from './lock-error/lock-error.ts';
 import { motionPlot } from './motion-plot/motion-plot.ts';
 import { otherWays } from './other-ways/other-ways.ts';
 import { pairMap } from './pair-map/pair-map.ts';
+import { partDrawings } from './part-drawings/part-drawings.ts';
 import { partFiles } from './part-files/part-files.ts';
+import { passportFigure } from './passport/passport.ts';
 import { plateOnFeet } from './plate-on-feet/plate-on-feet.ts';
 import { playBatchFigure } from './play-batch/play-batch.ts';
 import { practiceRig } from './practice-rig/practice-rig.ts';
 import { printedParts } from './printed-parts/printed-parts.ts';
 import { printedSpring } from './printed-spring/printed-spring.ts';
+import { pushedJack } from './pushed-jack/pushed-jack.ts';
 import { ramp } from './ramp/ramp.ts';
 import { reversalLoop } from './reversal-loop/reversal-loop.ts';
 import { roundingCost } from './rounding-cost/rounding-cost.ts';
@@ -44,6 +47,7 @@ import { threadEatenFigure } from './thread-eaten/thread-eaten.ts';
 import { threadLimits } from './thread-limits/thread-limits.ts';
 import { torqueBars } from './torque-bars/torque-bars.ts';
 import { veeCoupling } from './vee-coupling/vee-coupling.ts';
+import { whichPartFigure } from './which-part/which-part.ts';
 
 export const LAZY: readonly Figure[] = [
   ramp,
@@ -61,6 +65,8 @@ export const LAZY: readonly Figure[] = [
   frictionCurve,
   handForceFigure,
   reversalLoop,
+  pushedJack,
+  whichPartFigure,
   playBatchFigure,
   levellingPlate,
   plateOnFeet,
@@ -87,4 +93,6 @@ export const LAZY: readonly Figure[] = [
   printedParts,
   ballInSocket,
   footOnPlane,
+  partDrawings,
+  passportFigure,
 ];

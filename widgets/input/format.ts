@@ -25,6 +25,7 @@ const SHOWN: Readonly<Record<BaseUnit, Shown>> = {
   K: 'K',
   '1/K': '1/K',
   h: 'h',
+  Hz: 'Hz',
   '1': 'plain',
 };
 

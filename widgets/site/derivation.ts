@@ -16,7 +16,7 @@ import { type AnyRelation, isSymbol, relationNamed, type SymbolName, symbolFact 
 import { escapeText } from '../input/escape.ts';
 import type { Diagnostics } from './diagnostics.ts';
 import { namesIn, parseExpression, setExpression, splitEquals, typeset } from './expression.ts';
-import { splitComment } from './grammar.ts';
+import { OPEN_STEPS, splitComment } from './grammar.ts';
 import type { Label } from './numbering.ts';
 import { agree, inBase, pointAt, type Quantity, withoutUnits, withUnits } from './points.ts';
 
@@ -33,8 +33,6 @@ interface Line {
 const POINTS = 200;
 /** Of these so many with units, which take most of the time. */
 const WITH_UNITS = 10;
-/** Steps that stand open above the last line. */
-const SHORT = 2;
 /** A line with more characters of algebra than this takes the whole width, its reason below. */
 const LONG = 90;
 
@@ -55,7 +53,7 @@ export const derivation = (
   const heading = `<h3>${escapeText(title || DERIVATION)}</h3>`;
   // What it arrives at is read by all, how it comes there by those who ask.
   return `<section class="derivation">${heading}${
-    steps.length > SHORT
+    steps.length > OPEN_STEPS
       ? `<details><summary>${whyLines(steps.length)}</summary><ol>${steps.join('')}</ol></details><ol>${end}</ol>`
       : `<ol>${steps.join('')}${end}</ol>`
   }</section>`;

@@ -56,6 +56,9 @@ declare module '../engine/kernel/result.ts' {
   }
 }
 
+/** So many steps of a derivation stand open above its last line; of more only the last line does. */
+export const OPEN_STEPS = 2;
+
 /** Cuts off `# …` at the end of a line; a # that belongs to a number size (`#10-32`) is left. */
 export const splitComment = (line: string): { body: string; comment: string | undefined } => {
   const at = /(^|\s)#\s+(.*)$/.exec(line);

@@ -43,6 +43,7 @@ const SPELT: Record<BaseUnit, string | undefined> = {
   K: 'K',
   '1/K': 'K^-1',
   h: 'h',
+  Hz: 'Hz',
   '1': undefined,
 };
 

@@ -1,6 +1,6 @@
 /**
- * `npm run prose` prints how each chapter reads: words, longest and median sentence, symbols in its sentences and in all, terms that
- * are new, and then what is hard to read, with the better word. `npm run prose -- 07` looks at the files with that in their name.
+ * `npm run prose` prints how each chapter reads: words, longest and median sentence, symbols in its main line, in one section of it and in all,
+ * terms that are new, and then what is hard to read, with the better word. `npm run prose -- 07` looks at the files with that in their name.
  */
 import { readdirSync, readFileSync } from 'node:fs';
 import { relative, resolve } from 'node:path';
@@ -19,11 +19,13 @@ const textOf = (file) => readFileSync(file, 'utf8');
 const part = process.argv[2] ?? '';
 
 const known = new Set();
-console.log('chapter: words, longest sentence, median sentence, symbols in sentences, symbols in all, new terms');
+console.log(
+  'chapter: words, longest sentence, median sentence, symbols in the main line, in one section, in all, new terms',
+);
 for (const file of filesIn('chapters', '.md').filter((f) => /\/\d+-[^/]*\.md$/.test(f))) {
-  const { words, longest, median, inMain, inAll, terms } = countProse(textOf(file), known);
+  const { words, longest, median, inMain, inView, inAll, terms } = countProse(textOf(file), known);
   if (file.includes(part))
-    console.log(`${relative(root, file)}: ${[words, longest, median, inMain, inAll, terms.length].join(', ')}`);
+    console.log(`${relative(root, file)}: ${[words, longest, median, inMain, inView, inAll, terms.length].join(', ')}`);
 }
 for (const file of [...filesIn('chapters', '.md'), ...filesIn('widgets/words', '.ts')].filter((f) => f.includes(part)))
   for (const { line, says } of proseFaults(relative(root, file), textOf(file)))

@@ -5,7 +5,7 @@
  */
 import { isSymbol, relationNamed, symbolFact } from '../engine/index.ts';
 import type { Diagnostic } from './diagnostics.ts';
-import { splitComment } from './grammar.ts';
+import { OPEN_STEPS, splitComment } from './grammar.ts';
 
 /** A run of words that a reader reads in one piece: a paragraph, a list item, a cell, a caption, a reason. */
 export interface Piece {
@@ -15,10 +15,18 @@ export interface Piece {
   readonly folded: boolean;
   /** Meets symbols but says nothing: the body of a block’s line. */
   readonly code: boolean;
+  /** Algebra that stands open: the line at which a derivation arrives, and the steps of a short one. */
+  readonly algebra: boolean;
+  /** The sections before it, by their headings. */
+  readonly section: number;
 }
 
 /** The longest sentence that is let through. A value, a formula and a name in a code span count as one word each. */
 export const LONGEST = 28;
+
+/** Symbols that a reader has to know for the sentences and the open algebra of a chapter, and of one section of it. */
+export const MOST_SYMBOLS = 12;
+export const MOST_IN_VIEW = 8;
 
 /** Words that are hard by idiom, age or place, and what to write. Lower case; a blank stands for any white space. */
 const HARD: readonly (readonly [RegExp, string])[] = [
@@ -34,7 +42,7 @@ const HARD: readonly (readonly [RegExp, string])[] = [
   [/\bscarcely\b/i, 'almost not'],
   [/\blikewise\b/i, 'in the same way'],
   [/\b(?:askew|awry)\b/i, 'not square'],
-  [/\ball but\b/i, 'almost'],
+  [/\ball but\b(?! one\b)/i, 'almost'],
   [/\bunlike hands\b/i, 'opposite hands'],
   [/\b(?:like|alike) hands?\b/i, 'the same hand'],
   [/\bthe other way about\b/i, 'the other way round'],
@@ -119,16 +127,19 @@ export const piecesOf = (chapter: string): Piece[] => {
   const pieces: Piece[] = [];
   const lines = chapter.split('\n');
   let block: string | undefined;
+  let section = 0;
+  let steps: readonly number[] = [];
   let open: { line: number; text: string } | undefined;
   const close = (): void => {
-    if (open !== undefined) pieces.push({ ...open, folded: false, code: false });
+    if (open !== undefined) pieces.push({ ...open, folded: false, code: false, algebra: false, section });
     open = undefined;
   };
   const add = (line: number, text: string, folded = false): void => {
-    if (text.trim() !== '') pieces.push({ line, text: text.trim(), folded, code: false });
+    if (text.trim() !== '') pieces.push({ line, text: text.trim(), folded, code: false, algebra: false, section });
   };
   const meets = (line: number, text: string, folded: boolean): void => {
-    if (text.trim() !== '') pieces.push({ line, text, folded, code: true });
+    const algebra = folded && (steps.length <= OPEN_STEPS + 1 || line === steps.at(-1));
+    if (text.trim() !== '') pieces.push({ line, text, folded, code: true, algebra, section });
   };
   for (const [i, raw] of lines.entries()) {
     const at = i + 1;
@@ -137,6 +148,8 @@ export const piecesOf = (chapter: string): Piece[] => {
       close();
       if (block === undefined) {
         block = fence;
+        const end = lines.indexOf('```', at);
+        steps = lines.flatMap((text, j) => (j >= at && j < end && text.trim() !== '' ? [j + 1] : []));
         add(at, /:\s(.*)$/.exec(fence)?.[1] ?? '', fence.startsWith('derivation'));
       } else block = undefined;
       continue;
@@ -160,12 +173,16 @@ export const piecesOf = (chapter: string): Piece[] => {
       continue;
     }
     const line = raw.replace(/^\s*[-*]\s+/, '');
-    if (raw.trim() === '' || raw.startsWith(':::') || raw.startsWith('|---')) close();
-    else if (raw.startsWith('|')) {
+    if (raw.trim() === '' || raw.startsWith(':::') || raw.startsWith('|---')) {
+      close();
+      // What it says in short is read by itself, after all sections.
+      if (raw.startsWith('::: summary')) section++;
+    } else if (raw.startsWith('|')) {
       close();
       for (const cell of raw.split('|')) add(at, cell);
     } else if (raw.startsWith('#')) {
       close();
+      section++;
       add(at, raw.replace(/^#+\s*/, ''));
     } else if (line !== raw && !/^\*[^*\s]/.test(raw) && !raw.startsWith('**')) {
       close();
@@ -186,7 +203,14 @@ const piecesOfTable = (source: string): Piece[] => {
   let at = 0;
   const add = (from: number, text: string): void => {
     if (!/\s/.test(text.trim())) return;
-    pieces.push({ line: source.slice(0, from).split('\n').length, text, folded: false, code: false });
+    pieces.push({
+      line: source.slice(0, from).split('\n').length,
+      text,
+      folded: false,
+      code: false,
+      algebra: false,
+      section: 0,
+    });
   };
   /** A text up to its closing mark; a slot of a template is read as code. */
   const quoted = (mark: string): void => {
@@ -280,12 +304,59 @@ const twiceUsed = (pieces: readonly Piece[]): { line: number; says: string }[] =
   return faults;
 };
 
+/**
+ * The symbols of the main line: what sentences and open algebra say, outside what is folded and the numbers of examples. One at
+ * numbered places, x₁, x₂, x₃, counts once.
+ */
+const mainSymbols = (pieces: readonly Piece[]): string[] => [
+  ...new Set(
+    pieces.flatMap(({ text, folded, code, algebra }) =>
+      (algebra ? symbolsIn(text) : folded || code ? [] : symbolsIn(algebraOf(text))).map((symbol) =>
+        symbol.replace(/_\d$/, ''),
+      ),
+    ),
+  ),
+];
+const sectionsOf = (pieces: readonly Piece[]): readonly (readonly Piece[])[] => {
+  const sections: Piece[][] = [];
+  for (const piece of pieces) {
+    sections[piece.section] ??= [];
+    sections[piece.section]?.push(piece);
+  }
+  return sections.filter((section) => section !== undefined);
+};
+
+/** Where a chapter, or a section, asks its reader to hold too many symbols at once. */
+const crowded = (pieces: readonly Piece[]): { line: number; says: string }[] => [
+  ...[mainSymbols(pieces)].flatMap((symbols) =>
+    symbols.length > MOST_SYMBOLS
+      ? [
+          {
+            line: 1,
+            says: `${symbols.length} symbols in the main line, ${symbols.join(', ')}: at most ${MOST_SYMBOLS}. Divide the chapter, or say it in words.`,
+          },
+        ]
+      : [],
+  ),
+  ...sectionsOf(pieces).flatMap((section) => {
+    const symbols = mainSymbols(section);
+    return symbols.length > MOST_IN_VIEW
+      ? [
+          {
+            line: section[0]?.line ?? 1,
+            says: `${symbols.length} symbols in one section, ${symbols.join(', ')}: at most ${MOST_IN_VIEW}. Divide it, or say it in words.`,
+          },
+        ]
+      : [];
+  }),
+];
+
 /** What is hard to read in a chapter, or in a table of words. */
 export const proseFaults = (file: string, text: string): Diagnostic[] => {
   const met = new Set<string>();
   const isChapter = file.endsWith('.md');
   const pieces = isChapter ? piecesOf(text) : piecesOfTable(text);
-  const twice = isChapter ? twiceUsed(pieces).map((fault) => ({ file, ...fault })) : [];
+  const twice = isChapter ? [...twiceUsed(pieces), ...crowded(pieces)].map((fault) => ({ file, ...fault })) : [];
   const hard = pieces.flatMap((piece) => {
     if (piece.code) {
       for (const symbol of symbolsIn(piece.text)) met.add(symbol);
@@ -309,8 +380,10 @@ export interface ProseCount {
   readonly words: number;
   readonly longest: number;
   readonly median: number;
-  /** Symbols in the sentences outside derivations. */
+  /** Symbols in the sentences and in the algebra that stands open. */
   readonly inMain: number;
+  /** The most of them in one section. */
+  readonly inView: number;
   /** Symbols anywhere: sentences, derivations, numbers and steps. */
   readonly inAll: number;
   /** What is set bold where it is explained, for the first time in the book. */
@@ -336,7 +409,8 @@ export const countProse = (chapter: string, known: Set<string>): ProseCount => {
     words: lengths.reduce((a, b) => a + b, 0),
     longest: lengths.at(-1) ?? 0,
     median: lengths[Math.floor(lengths.length / 2)] ?? 0,
-    inMain: distinct(main),
+    inMain: mainSymbols(pieces).length,
+    inView: Math.max(0, ...sectionsOf(pieces).map((section) => mainSymbols(section).length)),
     inAll: distinct([...main, ...pieces.filter((p) => p.code).map((p) => p.text)]),
     terms: [...new Set(terms)],
   };

@@ -110,7 +110,7 @@ const inputNamed = (name: string): Input | undefined =>
       : undefined;
 
 /** Reads `NAME=TEXT` for what is known and `NAME` or `NAME=?` for what is asked. */
-export const readAsked = (
+const readAsked = (
   words: readonly string[],
 ): Result<{ readonly unknown: SymbolName; readonly known: readonly Known[] }> => {
   const unknown: string[] = [];

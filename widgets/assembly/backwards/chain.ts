@@ -1,8 +1,9 @@
 /** Where a number comes from: the steps that lead to it, the last first, each with what it took and from where. */
 import type { SymbolName } from '../../engine/index.ts';
 import { relationNamed } from '../../engine/index.ts';
+import { scopeOf } from '../numbers.ts';
 import { runSteps, type Step } from '../steps.ts';
-import { type Asked, comesFrom, reachedBy, scopeIn } from './reach.ts';
+import { type Asked, comesFrom, reachedBy } from './reach.ts';
 
 export interface Link {
   readonly index: number;
@@ -20,7 +21,7 @@ export interface Link {
 
 export const chainOf = (asked: Asked): readonly Link[] => {
   const { steps, index, set } = asked;
-  const outcomes = runSteps(steps, scopeIn(asked));
+  const outcomes = runSteps(steps, scopeOf(asked.numbers));
   return reachedBy(steps, index)
     .steps.toReversed()
     .flatMap((i): Link[] => {

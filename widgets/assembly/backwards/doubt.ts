@@ -12,9 +12,8 @@ import {
   slopesOf,
 } from '../../engine/index.ts';
 import { doubtOf, type Spread } from '../../input/spread.ts';
-import { followersOf } from '../linked.ts';
 import type { Input } from '../numbers.ts';
-import { type Asked, pitchScope, reaching, resultOf, scopeIn } from './reach.ts';
+import { type Asked, movedWith, pitchScope, reaching, resultOf, scopeIn } from './reach.ts';
 
 export interface Part {
   readonly input: Input;
@@ -58,12 +57,8 @@ const variablesOf = (asked: Asked, spreadOf: (name: string) => Spread | undefine
   });
   const result = resultOf(asked);
   const scope = scopeIn(asked);
-  const { threads, values, choices } = asked.numbers;
-  const names = variables.map(({ input }) =>
-    input.kind === 'quantity'
-      ? [input.name, ...followersOf(input.name, (choice) => choices[choice]).map(({ follower }) => follower)]
-      : [],
-  );
+  const { threads, values } = asked.numbers;
+  const names = variables.map(({ input }) => (input.kind === 'quantity' ? movedWith(asked, input.name) : []));
   const xs = variables.map(({ input }) =>
     input.kind === 'thread' ? (threads[input.name]?.P ?? 0) : ((values as Record<string, number>)[input.name] ?? 0),
   );

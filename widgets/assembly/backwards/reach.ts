@@ -4,7 +4,8 @@
  * A step that keeps its result under a name that stands already rules from there on, as in `runSteps`, so the graph goes back from a
  * step to the last one before it that gives the name, and to the reader’s numbers where none does.
  */
-import { relationNamed, type Thread } from '../../engine/index.ts';
+import { relationNamed, type SymbolName, type Thread } from '../../engine/index.ts';
+import { followersOf } from '../linked.ts';
 import { type Input, type NumberSet, type Numbers, scopeOf } from '../numbers.ts';
 import { runSteps, type Step } from '../steps.ts';
 
@@ -18,7 +19,7 @@ export interface Asked {
 }
 
 /** The symbol by which each of a relation’s inputs is known in the example; a number is bound to no symbol. */
-export const takenNames = (step: Step): readonly string[] =>
+const takenNames = (step: Step): readonly string[] =>
   (relationNamed(step.relation)?.takes ?? []).flatMap((symbol) => {
     const bound = step.bind[symbol] ?? symbol;
     return typeof bound === 'string' ? [bound] : [];
@@ -56,7 +57,8 @@ const OF_THREAD = /^(P|N|L|h|d|tpi|[dD]_2m(?:in|ax))$/;
 
 /** Whether a symbol comes from this input: a quantity by its name, a thread by any of its symbols. */
 export const comesFrom = (input: Input, symbol: string): boolean => {
-  if (input.kind === 'quantity') return input.name === symbol;
+  // The divisions of a knob are the steps of a turn; other heads have their own count.
+  if (input.kind === 'quantity') return input.name === symbol || (input.name === 'k_d' && symbol === 'k');
   if (input.kind !== 'thread') return false;
   if (input.name === 'thread') return OF_THREAD.test(symbol);
   const suffix = `_${input.name}`;
@@ -64,24 +66,75 @@ export const comesFrom = (input: Input, symbol: string): boolean => {
 };
 
 /** The reader’s numbers on which the result depends. */
-export const reaching = ({ set, steps, index }: Asked): readonly Input[] => {
+export const reaching = ({ set, numbers, steps, index }: Asked): readonly Input[] => {
   const { symbols } = reachedBy(steps, index);
-  return set.inputs.filter((input) => [...symbols].some((symbol) => comesFrom(input, symbol)));
+  return set.inputs.filter(
+    (input) =>
+      [...symbols].some((symbol) => comesFrom(input, symbol)) &&
+      !(input.name === 'k_d' && numbers.choices.divider !== 'knob'),
+  );
 };
+
+/** The symbols that change with a quantity: itself, and what follows it under a choice. */
+export const movedWith = ({ numbers: { choices } }: Asked, name: SymbolName): readonly string[] => [
+  name,
+  ...followersOf(name, (choice) => choices[choice]).map(({ follower }) => follower),
+  ...(name === 'k_d' && choices.divider === 'knob' ? ['k'] : []),
+];
 
 /** The result in a scope of the reader’s numbers; undefined where it has none. */
 export type InScope = (scope: Readonly<Record<string, number>>) => number | undefined;
 
 export const resultOf = ({ steps, index }: Asked): InScope => {
   const needed = reachedBy(steps, index).steps.flatMap((i) => steps[i] ?? []);
-  return (scope) => {
-    const last = runSteps(needed, scope).at(-1);
-    return last?.ok ? last.value : undefined;
-  };
+  return (scope) => lastOf(needed, scope);
 };
 
-/** The reader’s numbers as steps name them. */
-export const scopeIn = ({ numbers }: Asked): Record<string, number> => scopeOf(numbers);
+const lastOf = (steps: readonly Step[], scope: Readonly<Record<string, number>>): number | undefined => {
+  const last = runSteps(steps, scope).at(-1);
+  return last?.ok ? last.value : undefined;
+};
+
+/**
+ * The same where only these symbols change: the steps that they do not reach are worked once. Gives the scope in which to ask it as
+ * well. A step that has no result, or one whose name stands among the numbers too, is worked every time.
+ */
+export const resultOver = (
+  asked: Asked,
+  changing: readonly string[],
+): { readonly law: InScope; readonly scope: Record<string, number> } => {
+  const { steps, index } = asked;
+  const reached = reachedBy(steps, index);
+  const scope = scopeIn(asked);
+  const moved = new Set<number>();
+  const rest: Step[] = [];
+  for (const i of reached.steps) {
+    const step = steps[i];
+    if (!step) continue;
+    const moves = takenNames(step).some((name) => {
+      const giver = giverOf(steps, i, name);
+      return giver >= 0 ? moved.has(giver) : changing.includes(name);
+    });
+    const twice = reached.symbols.has(step.as) || reached.steps.some((j) => j !== i && steps[j]?.as === step.as);
+    const value = moves || twice || i === index ? undefined : lastOf([step], scope);
+    if (value === undefined) {
+      moved.add(i);
+      rest.push(step);
+    } else scope[step.as] = value;
+  }
+  return { law: (at) => lastOf(rest, at), scope };
+};
+
+/** Of the reader’s numbers those that lead to the result, as steps name them: few, since a law is asked a thousand times. */
+export const scopeIn = ({ numbers, steps, index }: Asked): Record<string, number> => {
+  const all = scopeOf(numbers);
+  const scope: Record<string, number> = {};
+  for (const symbol of reachedBy(steps, index).symbols) {
+    const value = all[symbol];
+    if (value !== undefined) scope[symbol] = value;
+  }
+  return scope;
+};
 
 /** What a thread gives to a scope besides the limits of its class, which take longer. */
 export const threadScope = (name: string, { d, P, N, L, h, tpi }: Thread): Record<string, number> => {

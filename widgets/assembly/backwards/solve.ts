@@ -17,16 +17,15 @@ import {
   UNIFIED_SERIES,
 } from '../../engine/index.ts';
 import { readThread } from '../../input/designation.ts';
-import { followersOf } from '../linked.ts';
 import { asWritten, type Input, scopeOf, writeValue } from '../numbers.ts';
 import {
   type Asked,
   comesFrom,
+  movedWith,
   pitchScope,
   reachedBy,
   reaching,
-  resultOf,
-  scopeIn,
+  resultOver,
   takesLimits,
   threadScope,
 } from './reach.ts';
@@ -88,13 +87,8 @@ const digitsTo = (gives: number, wish: number): number => {
 };
 
 const quantityWay = (asked: Asked, input: Quantity, wish: number): GivesWay => {
-  const result = resultOf(asked);
-  const scope = scopeIn(asked);
-  // What follows this number under a choice moves with it.
-  const moved = [
-    input.name,
-    ...followersOf(input.name, (choice) => asked.numbers.choices[choice]).map(({ follower }) => follower),
-  ];
+  const moved = movedWith(asked, input.name);
+  const { law: result, scope } = resultOver(asked, moved);
   const law = (x: number) => result({ ...scope, ...Object.fromEntries(moved.map((name) => [name, x])) });
   const fact = symbolFact(input.name);
   const about = asked.numbers.values[input.name];
@@ -140,12 +134,11 @@ const STOCK: readonly SeriesThread[] = [...METRIC_SERIES, ...UNIFIED_SERIES];
 const SAME = 1e-9;
 
 const threadWay = (asked: Asked, input: ThreadInput, wish: number): GivesWay => {
-  const result = resultOf(asked);
-  const scope = scopeIn(asked);
   const present = asked.numbers.threads[input.name];
   const { symbols } = reachedBy(asked.steps, asked.index);
   if (!present) return { input, answers: [], nearest: [], least: undefined, most: undefined };
   const own = [...symbols].filter((symbol) => comesFrom(input, symbol));
+  const { law: result, scope } = resultOver(asked, own);
   const limits = takesLimits(new Set(own));
   const byHand = own.some((symbol) => symbol === 'h' || symbol.startsWith('h_'));
   const hands = byHand ? ([present.h, -present.h] as const) : ([present.h] as const);
@@ -159,7 +152,7 @@ const threadWay = (asked: Asked, input: ThreadInput, wish: number): GivesWay => 
       const part = limits ? scopeOf({ ...NONE, threads: { [input.name]: thread } }) : threadScope(input.name, thread);
       // Most results take the pitch of a thread and not its diameter, so many threads give the same.
       const key = own.map((symbol) => part[symbol]).join();
-      if (!known.has(key)) known.set(key, result({ ...scope, ...part }));
+      if (!known.has(key)) known.set(key, result(withOnly(scope, own, part)));
       const gives = known.get(key);
       if (gives !== undefined) found.push({ thread, text: thread.designation, gives, digits: digitsTo(gives, wish) });
     }
@@ -192,6 +185,21 @@ const threadWay = (asked: Asked, input: ThreadInput, wish: number): GivesWay => 
     most: gives.length === 0 ? undefined : Math.max(...gives),
     pitches,
   };
+};
+
+/** The scope with these symbols of a thread in it. */
+const withOnly = (
+  scope: Readonly<Record<string, number>>,
+  symbols: readonly string[],
+  part: Readonly<Record<string, number>>,
+): Record<string, number> => {
+  const changed = { ...scope };
+  for (const symbol of symbols) {
+    const value = part[symbol];
+    if (value === undefined) delete changed[symbol];
+    else changed[symbol] = value;
+  }
+  return changed;
 };
 
 const NONE = { threads: {}, values: {}, choices: {} } as const;

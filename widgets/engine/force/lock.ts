@@ -23,7 +23,7 @@
  *   r/l = 1    0.5 %    2.0 %    7.4 %    24 %
  * The spring also stretches, which stiffens it by its rate; what it resists by bending and twist is not counted.
  */
-import { mm, newtonMillimetres, newtonsPerMillimetre, rad } from '../kernel/quantity.ts';
+import { mm, newtonMillimetres, newtons, newtonsPerMillimetre, rad } from '../kernel/quantity.ts';
 import { outOfBounds, relation } from '../kernel/relation.ts';
 import { type Bad, bad, good, type Result } from '../kernel/result.ts';
 
@@ -66,6 +66,16 @@ export const lockStiffness = relation({
   gives: { kappa: 'k_g*r_k^2' },
   source: 'Force k x at the radius r, x = r times the angle, torque r times the force.',
   compute: ({ k_g, r_k }) => ({ kappa: newtonMillimetres(k_g * r_k ** 2) }),
+});
+
+export const keyRub = relation({
+  name: 'key-rub',
+  says: 'Friction of the key along the axis, from the torque that it holds; it acts against the motion, either way.',
+  takes: ['mu_g', 'M_L', 'r_k'],
+  gives: { F_kr: 'mu_g*abs(M_L)/r_k' },
+  source:
+    'Torque over radius is the push of the slot on the key; Coulomb’s law. Twice as large arms, half of it; derived here.',
+  compute: ({ mu_g, M_L, r_k }) => ({ F_kr: newtons((mu_g * Math.abs(M_L)) / r_k) }),
 });
 
 const pulls = (F_s: number): Bad | undefined => (F_s > 0 ? undefined : bad('spring-without-pull', {}));

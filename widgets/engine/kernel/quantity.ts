@@ -22,6 +22,7 @@ export type NewtonsPerMillimetre = Branded<'N/mm'>;
 export type Kelvins = Branded<'K'>;
 export type PerKelvin = Branded<'1/K'>;
 export type Hours = Branded<'h'>;
+export type Hertz = Branded<'Hz'>;
 /** A pure number: a ratio, a share, a count of things. */
 export type Plain = Branded<'1'>;
 
@@ -35,6 +36,7 @@ export const newtonsPerMillimetre = (x: number): NewtonsPerMillimetre => x as Ne
 export const kelvins = (x: number): Kelvins => x as Kelvins;
 export const perKelvin = (x: number): PerKelvin => x as PerKelvin;
 export const hours = (x: number): Hours => x as Hours;
+export const hertz = (x: number): Hertz => x as Hertz;
 export const plain = (x: number): Plain => x as Plain;
 
 /** The base units of the engine; every relation states its inputs and outputs in these. */
@@ -49,6 +51,7 @@ export interface BaseUnits {
   K: Kelvins;
   '1/K': PerKelvin;
   h: Hours;
+  Hz: Hertz;
   '1': Plain;
 }
 export type BaseUnit = keyof BaseUnits;
@@ -91,6 +94,7 @@ export const UNITS = {
   s: { base: 'h', factor: 1 / 3600, spellings: ['s', 'second', 'seconds'] },
   min: { base: 'h', factor: 1 / 60, spellings: ['min', 'minute', 'minutes'] },
   d: { base: 'h', factor: 24, spellings: ['d', 'day', 'days'] },
+  Hz: { base: 'Hz', factor: 1, spellings: ['Hz', 'hertz'] },
   '%': { base: '1', factor: 0.01, spellings: ['%', 'percent'] },
   '1': { base: '1', factor: 1, spellings: [''] },
 } as const satisfies Record<string, UnitFact>;

@@ -249,7 +249,8 @@ const roots = (off: Law, grid: readonly number[]): Found[] => {
       if (last?.to !== undefined && r && r.y !== 0) found[found.length - 1] = { x: last.x, to: flatTo(off, q.x, r.x) };
     } else if (p && p.y !== 0 && p.y > 0 !== q.y > 0) between(p, q);
     if (!p || !r || q.y === 0) continue;
-    const turns = Math.abs(q.y) <= Math.abs(p.y) && Math.abs(q.y) <= Math.abs(r.y);
+    // Where the law stays as it is there is nothing to follow.
+    const turns = Math.abs(q.y) <= Math.abs(p.y) && Math.abs(q.y) <= Math.abs(r.y) && !(q.y === p.y && q.y === r.y);
     if (!turns || p.y > 0 !== q.y > 0 || r.y > 0 !== q.y > 0) continue;
     const turn = turnOf(off, p.x, q.x, r.x);
     if (!turn) continue;

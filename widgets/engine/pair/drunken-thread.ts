@@ -16,8 +16,10 @@
  * them waves round the thread by |a_s − a_n e^{i2πn}|, and the screw rests where it is least, so it stands higher by
  *   z_w(n) = √(a_s² + a_n² − 2 a_s a_n cos 2πn),
  * which goes from |a_s − a_n| to a_s + a_n: of the waves the smaller comes through, and in a true nut none. Where a nut touches
- * in one place of the turn only, the whole wave does. Free to tilt, a waving screw leans instead: a cos θ at the pitch radius
- * is a plane leaning by a_s/(d_2/2), and the tip goes round once a turn.
+ * in one place of the turn only, the whole wave does. Held sideways but free to tilt, a waving screw leans instead: a cos θ at the
+ * pitch radius is a plane leaning by a_s/(d_2/2), and the tip goes round once a turn. That is so for a short engagement; over a length l
+ * the flanks’ slope leaves up to t a_s l/d_2 of it. Free to go sideways, one flank can’t tell a wave from an axis beside its place:
+ * a shift by a_s/tan 30° takes it up, whatever the length, and the screw neither rises nor leans. Friction of the flanks below 30° lets it.
  * Source: sum of two sines of one period (phasors); derivatives; derived here, and checked against the simulator.
  * Lengths mm, motion per turn mm, phases and rotation turns. z positive up, n positive clockwise seen from above.
  */
@@ -135,11 +137,21 @@ export const waveThrough = relation({
 
 export const waveLean = relation({
   name: 'wave-lean',
-  says: 'Tilt of a screw whose helix waves once a turn, in an exact nut in which it is free to tilt.',
+  says: 'Tilt of a screw whose helix waves once a turn, in an exact short nut in which it is free to tilt but not to go sideways.',
   takes: ['a_s', 'd_2'],
   gives: { tau: 'atan(2*a_s/d_2)' },
   source: 'A wave of one period round the pitch circle is a plane that leans.',
   compute: ({ a_s, d_2 }) => ({ tau: rad(Math.atan((2 * a_s) / d_2)) }),
+});
+
+export const waveShift = relation({
+  name: 'wave-shift',
+  says: 'Shift across of a screw whose helix waves once a turn, in an exact nut in which it is free to go sideways.',
+  takes: ['a_s'],
+  gives: { x_a: 'a_s*sqrt(3)' },
+  source:
+    'A flank that slopes by 30° rises by tan 30° of a shift, as a wave of one period round the axis; derived here.',
+  compute: ({ a_s }) => ({ x_a: mm(a_s * Math.sqrt(3)) }),
 });
 
 /** A pair with its periodic errors, as seen along the turns. */

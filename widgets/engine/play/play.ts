@@ -29,6 +29,7 @@ import { symbolFact } from '../kernel/symbols.ts';
 declare module '../kernel/result.ts' {
   interface Refusals {
     'thread-interference': { readonly clearance: number; readonly thread: 'A' | 'C' | undefined };
+    'lead-over-clearance': { readonly deviation: number; readonly clearance: number };
     'coat-over-clearance': { readonly coat: number; readonly clearance: number };
     'screw-off-middle': { readonly off: number; readonly most: number };
     'tilt-no-small-angle': { readonly tilt: number };
@@ -72,6 +73,31 @@ export const playAfterCoat = relation({
     'Geometry of flanks that lean by 30°: a coat of thickness t moves each flank out by t/sin 30° = 2t; worked here. That ISO 965-1 states its limits for the screw before coating is from memory.',
   refuses: ({ c, t_z }) => (c - 4 * t_z >= 0 ? undefined : bad('coat-over-clearance', { coat: t_z, clearance: c })),
   compute: ({ c, t_z }) => ({ j: mm((c - 4 * t_z) / Math.sqrt(3)) }),
+});
+
+export const thickestCoat = relation({
+  name: 'thickest-coat',
+  says: 'Thickest coat on the flanks of a screw that its clearance still takes; of a class, its least clearance is the allowance.',
+  takes: ['c'],
+  gives: { t_zm: 'c/4' },
+  source: 'Geometry of 60° flanks, as play-after-coat; the allowances are those of ISO 965-1.',
+  refuses: ({ c }) => interference(c),
+  compute: ({ c }) => ({ t_zm: mm(c / 4) }),
+});
+
+export const playAfterLead = relation({
+  name: 'play-after-lead',
+  says: 'Axial play of a 60° thread whose screw and nut are off each other’s lead by so much over the engagement.',
+  takes: ['c', 'delta_L'],
+  gives: { j: 'c/sqrt(3) - abs(delta_L)' },
+  source:
+    'The pitch-diameter equivalent of the deviation, √3 of it (see diameter-equivalent), is clearance no longer: one end of the engagement touches one flank, the other end the other.',
+  refuses: ({ c, delta_L }) =>
+    interference(c) ??
+    (c / Math.sqrt(3) >= Math.abs(delta_L)
+      ? undefined
+      : bad('lead-over-clearance', { deviation: delta_L, clearance: c })),
+  compute: ({ c, delta_L }) => ({ j: mm(c / Math.sqrt(3) - Math.abs(delta_L)) }),
 });
 
 export const axialPlayA = relation({

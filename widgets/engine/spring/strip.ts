@@ -28,6 +28,18 @@ export const strapRate = relation({
   compute: ({ E_f, b_f, t_f, l_m }) => ({ k_f: newtonsPerMillimetre((E_f * b_f * t_f ** 3) / l_m ** 3) }),
 });
 
+export const strapRateEdgewise = relation({
+  name: 'strap-rate-edgewise',
+  says: 'Rate of the same strap pushed the stiff way, across its printed height, where shear gives beside bending.',
+  takes: ['E_f', 'b_f', 't_f', 'l_m'],
+  gives: { k_f: 'E_f*t_f/((l_m/b_f)^3 + 3.36*l_m/b_f)' },
+  source:
+    'Timoshenko’s beam, both ends kept parallel: l³/(12 E I) with I = t b³/12, and 1.2 l/(G A) with G = E/2.8 (ν = 0.4, from memory for plastics).',
+  compute: ({ E_f, b_f, t_f, l_m }) => ({
+    k_f: newtonsPerMillimetre((E_f * t_f) / ((l_m / b_f) ** 3 + (3.36 * l_m) / b_f)),
+  }),
+});
+
 export const strapStrain = relation({
   name: 'strap-strain',
   says: 'Strain at the surface of a strap at its ends, both kept parallel.',

@@ -5,18 +5,18 @@
 
 import { WORDS } from '#words/figures/certificate.ts';
 import { type Calibrated, calibrationOf, type Found, whenCalibrated } from '../../assembly/calibration-of.ts';
-import { at, correctionAt, good, type Result } from '../../engine/index.ts';
+import { at, correctionAt, good, type Result, type Signed, signLead } from '../../engine/index.ts';
 import { escapeText } from '../../input/escape.ts';
 import { numeral, type UnitView } from '../../input/format.ts';
 import {
   allowanceText,
   correctionText,
   counted,
+  digitsFor,
   findingsOf,
   leadText,
   motionText,
   signedMotion,
-  verdictText,
 } from '../kit/calibration-words.ts';
 import { defineFigure, type NumbersOf } from '../kit/figure.ts';
 import { axisUnit, type Frame, panelHtml, xAt, yAt } from '../kit/plots/frame.ts';
@@ -28,7 +28,9 @@ import { evenly, extent } from '../kit/ticks.ts';
 const PLACES = 9;
 const CURVE = 120;
 
-const QUANTITIES = ['k', 'eps_A', 'eps_C'] as const;
+/** What is stated of the set-up, which no fit can see. */
+const SET_UP = ['q_g', 'theta_i', 'a_o', 'theta_c', 'e_d', 'e_rp', 'e_mt'] as const;
+const QUANTITIES = ['k', 'eps_A', 'eps_C', ...SET_UP] as const;
 const STATED = ['piece', 'dated', 'warmth', 'gauge', 'method'] as const;
 const TEXTS = ['runs', 'adjuster', ...STATED] as const;
 type Given = NumbersOf<'A' | 'C', (typeof QUANTITIES)[number], 'allowance', (typeof TEXTS)[number]>;
@@ -38,14 +40,27 @@ type State = Extract<Found, { at: 'work' }> | Done;
 interface Done {
   readonly at: 'end';
   readonly c: Calibrated;
-  readonly stated: Pick<Given, 'threads' | 'choices' | 'texts'>;
+  readonly signed: Signed;
+  readonly stated: Pick<Given, 'threads' | 'choices' | 'texts' | 'values'>;
 }
 
 const stateOf = (numbers: Given): Result<State> => {
   const found = calibrationOf(numbers);
   if (!found.ok) return found;
   if (found.value.at === 'work') return good(found.value);
-  return good({ at: 'end', c: found.value.calibrated, stated: numbers });
+  const c = found.value.calibrated;
+  const [low, high] = extent(c.calibration.rows.map((row) => row.turns));
+  const signed = signLead({
+    ...numbers.values,
+    lead: c.calibration.lead,
+    fit: c.calibration.leadError,
+    freedom: c.calibration.freedom,
+    turns: high - low,
+    nominal: c.nominal,
+    tolerance: c.agreement.tolerance,
+    matters: numbers.values.e_mt,
+  });
+  return signed.ok ? good({ at: 'end', c, signed: signed.value, stated: numbers }) : signed;
 };
 
 const orNot = (text: string): string => (text === '' ? `<i>${WORDS.notStated}</i>` : escapeText(text));
@@ -125,11 +140,43 @@ const curveHtml = (c: Calibrated, view: UnitView): string => {
   );
 };
 
-const results = (c: Calibrated, view: UnitView): [string, string][] => [
+/** The whole ± and its parts, the largest first. */
+const wholeOf = ({ signed: { U, parts } }: Done, view: UnitView): [string, string][] => [
+  [WORDS.whole.name, WORDS.whole.value(motionText(U, view, 2))],
+  [
+    WORDS.whole.largest,
+    parts
+      .slice(0, 3)
+      .map((part) => WORDS.whole.part(WORDS.whole.parts[part.name], motionText(part.U, view, 2)))
+      .join('; '),
+  ],
+];
+
+const results = (s: Done, view: UnitView): [string, string][] => resultsOf(s.c, wholeOf(s, view), view);
+
+const resultsOf = (c: Calibrated, whole: [string, string][], view: UnitView): [string, string][] => [
   [WORDS.measuredLead, leadText(c, view)],
+  ...whole,
   [WORDS.lessNominal, signedMotion(c.agreement.difference, view)],
   ...findingsOf(c, view).map((f): [string, string] => [f.name, f.value]),
 ];
+
+const wholeVerdict = (s: Done, view: UnitView): string => {
+  const { c, signed, stated } = s;
+  const { lead } = c.calibration;
+  const { U, parts } = signed;
+  const { difference, tolerance } = c.agreement;
+  return WORDS.wholeVerdict[signed.verdict]({
+    lead: motionText(lead, view, digitsFor(lead, U)),
+    U: motionText(U, view, 2),
+    off: motionText(Math.abs(difference), view, 3),
+    below: difference < 0,
+    nominal: motionText(c.nominal, view),
+    stated: motionText(tolerance, view, 3),
+    matters: motionText(stated.values.e_mt, view),
+    largest: WORDS.whole.parts[at(parts, 0).name],
+  });
+};
 
 const list = (rows: readonly (readonly [string, string])[], safe: boolean): string =>
   `<dl>${rows.map(([name, value]) => `<div><dt>${name}</dt><dd>${safe ? value : escapeText(value)}</dd></div>`).join('')}</dl>`;
@@ -141,9 +188,9 @@ const draw = (s: State, view: UnitView): string => {
   const places = placesOf(c, PLACES);
   const cells = (of: (p: Place) => string) => places.map((p) => `<td>${of(p)}</td>`).join('');
   return (
-    `<div class="sheet certificate-page" tabindex="0" role="group" aria-label="${WORDS.heading}"><header><p class="sheet-title">${WORDS.heading}</p><p class="sheet-verdict">${c.agreement.agrees ? WORDS.agrees : WORDS.agreesNot}</p></header>` +
+    `<div class="sheet certificate-page" tabindex="0" role="group" aria-label="${WORDS.heading}"><header><p class="sheet-title">${WORDS.heading}</p><p class="sheet-verdict">${WORDS.verdicts[s.signed.verdict]}</p></header>` +
     `<div class="certificate-columns"><section><h3>${WORDS.measured}</h3>${list(givens(s, view), true)}</section>` +
-    `<section><h3>${WORDS.found}</h3>${list(results(c, view), false)}<p>${escapeText(verdictText(c, view))}</p></section></div>` +
+    `<section><h3>${WORDS.found}</h3>${list(results(s, view), false)}<p>${escapeText(wholeVerdict(s, view))}</p></section></div>` +
     `<section><h3>${WORDS.correction.title}</h3><div class="table-scroll" tabindex="0" role="group" aria-label="${WORDS.correction.table}"><table><tbody><tr><th scope="row">${WORDS.correction.turns}</th>${cells((p) => numeral(p.n))}</tr><tr><th scope="row">${WORDS.correction.row}</th>${cells((p) => correctionText(p.correction, view))}</tr></tbody></table></div><div class="certificate-curve">${curveHtml(c, view)}</div></section>` +
     `<section class="sheet-notes"><p>${WORDS.notes}</p></section>` +
     `<p class="signed">${WORDS.signed.map((who) => `<span>${who}</span>`).join('')}</p></div>`
@@ -162,13 +209,16 @@ export const certificateFigure = defineFigure({
   texts: TEXTS,
   setElsewhere: ['A', 'C', 'adjuster', 'k', 'eps_A', 'eps_C', 'allowance', 'runs'],
   chief: ['piece', 'dated'],
-  groups: { circumstances: ['warmth', 'gauge', 'method'] },
+  groups: {
+    circumstances: ['warmth', 'gauge', 'method'],
+    setup: ['q_g', 'theta_i', 'a_o', 'theta_c', 'e_d', 'e_rp', 'e_mt'],
+  },
   state: stateOf,
   draw,
   caption: (s, view) => {
     if (s.at === 'work') return WORDS.working.caption;
     const missing = STATED.filter((name) => s.stated.texts[name] === '').map((name) => WORDS.stated[name]);
-    return WORDS.caption({ verdict: verdictText(s.c, view), missing });
+    return WORDS.caption({ verdict: wholeVerdict(s, view), missing });
   },
   table: (s, view) => {
     if (s.at === 'work') return { head: WORDS.table.noneYet.head, rows: [[WORDS.table.noneYet.row]] };
@@ -176,7 +226,7 @@ export const certificateFigure = defineFigure({
       head: WORDS.table.head,
       rows: [
         ...givens(s, view).map(([name, value]) => [name, plainly(value)]),
-        ...results(s.c, view).map(([name, value]) => [name, value]),
+        ...results(s, view).map(([name, value]) => [name, value]),
         ...placesOf(s.c, PLACES).map((p) => [
           WORDS.table.correctionAt(numeral(p.n)),
           correctionText(p.correction, view),
@@ -184,7 +234,7 @@ export const certificateFigure = defineFigure({
       ],
     };
   },
-  renderKey: (s, { threads, choices, texts: { runs: _, ...stated } }) =>
-    s.at === 'work' ? s.serial : [s.c.serial, s.c.agreement, threads, stated, choices],
+  renderKey: (s, { threads, choices, values, texts: { runs: _, ...stated } }) =>
+    s.at === 'work' ? s.serial : [s.c.serial, s.c.agreement, threads, stated, choices, values],
   mount: (stage, context) => whenCalibrated(stage, context.redraw),
 });

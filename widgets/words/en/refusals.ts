@@ -2,11 +2,13 @@
 import type { RefusalWords } from '../refusal-words.ts';
 import { ADJUSTER } from './refusals/adjuster.ts';
 import { ASSEMBLY } from './refusals/assembly.ts';
+import { BUILT } from './refusals/built.ts';
 import { CALIBRATION_REFUSALS } from './refusals/calibration.ts';
 import { CLIENT } from './refusals/client.ts';
 import { CONTACT_REFUSALS } from './refusals/contact.ts';
 import { DESIGNATION } from './refusals/designation.ts';
 import { DRAWER } from './refusals/drawer.ts';
+import { DRAWINGS } from './refusals/drawings.ts';
 import { EXERCISES } from './refusals/exercises.ts';
 import { FIGURES_A } from './refusals/figures-a.ts';
 import { FIGURES_B } from './refusals/figures-b.ts';
@@ -17,6 +19,7 @@ import { KERNEL } from './refusals/kernel.ts';
 import { LEVELLING_REFUSALS } from './refusals/levelling.ts';
 import { NUMERICS } from './refusals/numerics.ts';
 import { PAIR } from './refusals/pair.ts';
+import { PASSPORTS } from './refusals/passports.ts';
 import { PLAY_REFUSALS } from './refusals/play.ts';
 import { SITE } from './refusals/site.ts';
 import { SPRING } from './refusals/spring.ts';
@@ -35,7 +38,9 @@ export const REFUSALS: RefusalWords = {
   ...FIGURES_A,
   ...ADJUSTER,
   ...DRAWER,
+  ...DRAWINGS,
   ...FIGURES_B,
+  ...BUILT,
   ...CALIBRATION_REFUSALS,
   ...CONTACT_REFUSALS,
   ...FORCE_REFUSALS,
@@ -47,5 +52,6 @@ export const REFUSALS: RefusalWords = {
   ...KERNEL,
   ...NUMERICS,
   ...PAIR,
+  ...PASSPORTS,
   ...THREAD,
 };

@@ -1,4 +1,18 @@
 /** The words of the certificate of a calibration. */
+
+interface Whole {
+  readonly lead: string;
+  readonly U: string;
+  readonly off: string;
+  readonly below: boolean;
+  readonly nominal: string;
+  readonly stated: string;
+  readonly matters: string;
+  readonly largest: string;
+}
+const found = (v: Whole): string =>
+  `The measured net lead is ${v.lead} ± ${v.U} a turn with all of the set-up, ${v.off} ${v.below ? 'below' : 'above'} the nominal ${v.nominal}`;
+
 export const WORDS = {
   title: 'Certificate of the calibration',
   caption: (v: { readonly verdict: string; readonly missing: readonly string[] }) =>
@@ -14,8 +28,31 @@ export const WORDS = {
   },
 
   heading: 'Calibration of a differential screw',
-  agrees: 'Agrees with its nominal lead',
-  agreesNot: 'Does not agree with its nominal lead',
+  verdicts: {
+    agrees: 'Agrees with its nominal lead',
+    differs: 'Does not agree with its nominal lead',
+    'not to be told': 'Measured too roughly to say',
+  },
+  wholeVerdict: {
+    agrees: (v: Whole) => `${found(v)}: it agrees within that ± and the stated lead error of ${v.stated}.`,
+    differs: (v: Whole) => `${found(v)}: it does not agree within that ± and the stated lead error of ${v.stated}.`,
+    'not to be told': (v: Whole) =>
+      `Whether it agrees can’t be told: the whole ± is ${v.U} a turn, more than the ${v.matters} that matter. Its largest part is ${v.largest}: make that smaller first.`,
+  },
+  whole: {
+    name: 'whole ± of it, 95 %',
+    value: (U: string) => `${U} a turn`,
+    largest: 'largest parts of it',
+    part: (name: string, much: string) => `${name} ${much}`,
+    parts: {
+      fit: 'the scatter of the readings',
+      gauge: 'the scale of the indicator',
+      cosine: 'the tilt of the plunger',
+      abbe: 'the plunger beside the axis',
+      drift: 'the drift',
+      repeat: 'the repeat of the indicator',
+    },
+  },
   measured: 'Measured',
   found: 'Found',
   correction: {
@@ -26,7 +63,7 @@ export const WORDS = {
     curve: { up: 'Correction, on the way up', down: 'Correction, on the way down' },
   },
   notes:
-    'The uncertainty is that of the fit, 95 % by Student’s t, from the scatter of these readings alone. It does not include the error of the indicator, cosine and Abbe errors, or temperature. It holds for this piece, over these turns, as it was on that day.',
+    'The ± beside the lead is that of the fit, 95 % by Student’s t. The whole ± adds what is stated of indicator, plunger, drift and repeat, by the law of propagation (JCGM 100), as bounds that do not depend on each other. It holds for this piece, over these turns, as it was on that day.',
   signed: ['measured by', 'checked by'],
 
   /** What the reader states, and what is said where nothing is. */

@@ -118,7 +118,7 @@ export const LINES = {
     name: 'strength of cores and threads',
     carries: (thread: Thread, first: 'screw' | 'nut' | 'core') => `thread ${thread} carries, by its ${FIRST[first]}`,
     check: (v: Asked & { readonly thread: Thread; readonly first: 'screw' | 'nut' | 'core' }) =>
-      `Across thread ${v.thread} there are ${v.found} at most; over the engagement kept, its ${FIRST[v.first]} carries ${v.wanted}.`,
+      `Across thread ${v.thread} there are ${v.found} at most; over the length of engagement, its ${FIRST[v.first]} carries ${v.wanted}.`,
   },
 
   /** What no field of the sheet asks for. */

@@ -48,6 +48,7 @@ export const GROUPS = {
   socket: 'Socket',
   base: 'Base',
   circumstances: 'How it was measured',
+  setup: 'What the set-up adds',
 } as const;
 
 export type GroupName = keyof typeof GROUPS;

@@ -65,6 +65,9 @@ export const WORDS = {
   turnHead: (k: number) => ['foot', 'must move', 'turns', 'has turns', stepsWord(k), 'turn'],
   shouldBeLeft: (tilt: string, k: number) => `Then ${tilt} should be left, from rounding to whole ${stepsWord(k)}.`,
   plusIsClockwise: 'Plus is clockwise, seen from above.',
+  measuredFoot: (foot: string, lead: string, day: string) => `foot ${foot} ${lead} (${day})`,
+  /** Feet with a passport are not turned by the lead of their threads. */
+  measured: (feet: readonly string[]) => `Turned by the net lead that was measured: ${feet.join(', ')} a turn.`,
   fromParts: (turns: string) =>
     `Net lead, steps and the ${turns} turns between the stops are those of the parts of a foot; the fields of threads and lengths do not count.`,
   done: {
@@ -100,7 +103,7 @@ export const WORDS = {
       flat === undefined ? '' : `, with the ${flat.readings} readings within ${flat.within} of one plane`
     }.`,
   orders: (feet: readonly { readonly name: string; readonly order: string }[], tilt: string) =>
-    `${feet.map(({ name, order }) => `foot ${name}: ${order}`).join('; ')}; then ${tilt} should be left.`,
+    `${feet.map(({ name, order }, i) => `${i === 0 ? 'Foot' : 'foot'} ${name}: ${order}`).join('; ')}; then ${tilt} should be left.`,
   movedLess: (feet: readonly { readonly name: string; readonly extra: string }[]) =>
     `Moved minus asked, since the round before: ${feet.map(({ name, extra }) => `foot ${name} ${extra}`).join(', ')}.`,
   noFootLifts: 'No foot lifts.',

@@ -19,7 +19,7 @@ export const ASSEMBLY = {
   'ask-no-unknown': () =>
     'Nothing is asked; write the name of the number to find alone, for example n, beside those known.',
   'ask-two-unknowns': ({ names }) =>
-    `Read ${names.length} unknowns, ${listed(names)}; one can be found from the others: give all but one of them.`,
+    `Read ${names.length} unknowns, ${listed(names)}; one can be found from the others: leave only one of them out.`,
   'ask-name-unknown': ({ name }) =>
     `Read ${quoted(name)}; a number is called by its symbol, and a thread is known as A, C or thread: npm run ask lists the symbols.`,
   'ask-name-twice': ({ name }) => `${name} is given twice; leave one of the two out.`,

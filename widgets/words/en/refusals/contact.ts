@@ -3,6 +3,11 @@ import { asRead, quoted, say } from '../../../engine/index.ts';
 import type { RefusalWords } from '../../refusal-words.ts';
 
 export const CONTACT_REFUSALS = {
+  'core-over-thread': ({ core, d }) =>
+    `The core of ${say(core)} mm is thicker than the thread of ${say(d)} mm: give a core below it.`,
+  'nothing-swings': () => 'Without a weight nothing swings: give a weight above 0 N.',
+  'dent-out-of-range': ({ load, least, most }) =>
+    `The formulas for a dent hold from ${say(least, 3)} N to ${say(most, 3)} N for this ball and metal, read ${say(load, 3)} N: take a load between them.`,
   'contact-too-wide': ({ across, radius }) =>
     `The contact would be ${say(across)} mm across on a ball of ${say(radius)} mm radius, far beyond the theory of small contacts: take less load or a larger ball.`,
   'vee-closed': () => 'A closed vee lets no ball in: give a half angle from 1° to 89°, 45° for a right-angled vee.',

@@ -55,7 +55,7 @@ export const INPUT = {
     `Read ${quoted(text)}; give the temperature of the part from −20 °C to 60 °C, like 20.5 °C or 69 °F.`,
 
   'spread-nought': ({ text }) =>
-    `Read ± ${quoted(text)}, which is no more than nought; leave the ± out where a number is exact.`,
+    `Read ± ${quoted(text)}, which is not above zero; leave the ± out where a number is exact.`,
   'spread-without-value': ({ text }) => `Read ${quoted(text)}; write the value before its ±, like 1.5 mm ± 2 µm.`,
   'spread-tail-unread': ({ text }) => `Read ${quoted(text)} behind a ±; write k = 2 there, or 10 readings, or nothing.`,
   'spread-few-readings': ({ text }) => `Read ${quoted(text)}; a ± from readings takes two of them at least.`,

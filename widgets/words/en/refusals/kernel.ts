@@ -37,5 +37,5 @@ export const KERNEL = {
   'no-way-to': ({ symbol, relation, missing }) =>
     relation === undefined
       ? `${sentence(symbol)} is in no relation: ask for another symbol, npm run ask lists them.`
-      : `Nothing leads to ${symbol} (${symbolFact(symbol).says}) from what is known; ${relation} comes nearest and still takes ${listed(missing.map((m) => `${m} (${symbolFact(m).says})`))}: give ${missing.length === 1 ? 'it' : 'all but one of them'}.`,
+      : `Nothing leads to ${symbol} (${symbolFact(symbol).says}) from what is known; ${relation} comes nearest and still takes ${listed(missing.map((m) => `${m} (${symbolFact(m).says})`))}: give ${missing.length === 1 ? 'it' : 'them, but for one'}.`,
 } satisfies Partial<RefusalWords>;

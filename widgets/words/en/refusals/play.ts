@@ -39,6 +39,8 @@ export const PLAY_REFUSALS = {
     `${thread === undefined ? 'The thread' : `Thread ${thread}`} has a clearance of ${say(clearance)} mm, which is interference: the screw is larger than the nut and does not go in, so there is no play; give a clearance of 0 mm or more.`,
   'coat-over-clearance': ({ coat, clearance }) =>
     `A coat of ${say(1000 * coat)} µm takes ${say(4000 * coat)} µm of pitch diameter, more than the clearance of ${say(1000 * clearance)} µm, so the parts do not go together: give a thinner coat or more clearance.`,
+  'lead-over-clearance': ({ deviation, clearance }) =>
+    `A lead deviation of ${say(1000 * Math.abs(deviation))} µm takes ${say(1732.0508 * Math.abs(deviation), 4)} µm of pitch diameter, and the clearance is only ${say(1000 * clearance)} µm. The parts jam before they are screwed in so far: engage less of the thread or give more clearance.`,
   'screw-off-middle': ({ off, most }) =>
     `The screw stands ${say(off)} mm off the middle, more than its flanks allow: with this clearance they touch at ${say(most)} mm; give that or less.`,
   'tilt-no-small-angle': ({ tilt }) =>

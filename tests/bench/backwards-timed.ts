@@ -1,0 +1,44 @@
+/** What the bench of results asked backwards times: the worked example of the Foot, with a doubt on each of its numbers. */
+import { doubtIn } from '../../widgets/assembly/backwards/doubt.ts';
+import type { Asked } from '../../widgets/assembly/backwards/reach.ts';
+import { waysTo } from '../../widgets/assembly/backwards/solve.ts';
+import { gather, type Input, type NumberSet, readField, type Value } from '../../widgets/assembly/numbers.ts';
+import type { Step } from '../../widgets/assembly/steps.ts';
+import type { SymbolName } from '../../widgets/engine/index.ts';
+import type { Spread } from '../../widgets/input/spread.ts';
+
+const INPUTS: readonly Input[] = [
+  { kind: 'thread', name: 'A', label: 'thread A', start: 'M10x1.5 ± 1 µm' },
+  { kind: 'thread', name: 'C', label: 'thread C', start: '3/8-16 UNC ± 1 µm' },
+  { kind: 'quantity', name: 'n', label: 'turns', start: '1 ± 0.01', min: -4, max: 4 },
+];
+const step = (relation: string, output: SymbolName, as: string = output, bind: Step['bind'] = {}): Step => ({
+  relation,
+  output,
+  bind,
+  as: as as SymbolName,
+  digits: 4,
+});
+const STEPS: readonly Step[] = [
+  step('lead', 'L', 'L_A', { P: 'P_A', N: 'N_A' }),
+  step('lead', 'L', 'L_C', { P: 'P_C', N: 'N_C' }),
+  step('turned-motion', 'z_t'),
+  step('net-lead', 'Delta'),
+  step('net-motion', 'z_c'),
+];
+
+const set: NumberSet = { id: 'timed', inputs: INPUTS };
+const values = new Map<string, Value>();
+const spreads = new Map<string, Spread>();
+for (const input of INPUTS) {
+  const held = readField(input, input.start, 'metric');
+  if (!held.ok) throw new Error(held.code);
+  values.set(input.name, held.value.value);
+  if (held.value.spread) spreads.set(input.name, held.value.spread);
+}
+const asked = (index: number): Asked => ({ set, numbers: gather(set, values), steps: STEPS, index });
+
+/** Every number that can give way to another net motion. */
+export const solve = (i: number) => waysTo(asked(4), 0.2 + i / 100);
+/** The ± of every result. */
+export const batch = () => STEPS.map((_, index) => doubtIn(asked(index), (name) => spreads.get(name), false));

@@ -1,0 +1,330 @@
+/**
+ * The jack as built, held to what every other room of the engine says of it alone, and to statics worked by hand.
+ * Each law is a limit: the other effects are switched off one by one.
+ */
+import { describe, expect, it } from 'vitest';
+import {
+  type BuiltThread,
+  EXACT,
+  frictionAngle,
+  type Jack,
+  liftFree,
+  liftFreeNut,
+  liftHeld,
+  mm,
+  newtons,
+  plain,
+  rad,
+  raisingTorque,
+  runJack,
+  type Stand,
+  tilt,
+  waveLean,
+  waveShift,
+  waveThrough,
+  windUp,
+} from '../../widgets/engine/index.ts';
+import { reasonIn, valueIn } from '../support/results.ts';
+
+const STIFF = 1e7;
+
+const thread = (over: Partial<BuiltThread> = {}): BuiltThread => ({
+  h: 1,
+  L: 1.5,
+  d2: 9.026,
+  engaged: 10,
+  middle: 20,
+  clearance: 0.1,
+  upper: 'screw',
+  through: 'screw',
+  screw: EXACT,
+  nut: EXACT,
+  stiffness: STIFF,
+  mu: 0,
+  ...over,
+});
+
+/** The Foot, exact, without friction, locked stiffly and loaded along its axis. */
+const foot = (over: Partial<Jack> = {}): Jack => ({
+  A: thread(),
+  C: thread({ L: 1.5875, d2: 8.494, middle: 45, upper: 'nut', through: 'screw' }),
+  lock: { by: 'springs', kappa: 1e9 },
+  axes: { offset: 0, angle: 0, phase: 0 },
+  tip: 60,
+  load: 50,
+  beside: 0,
+  push: 0,
+  pushHeight: 60,
+  weightTurned: 0,
+  drag: 0,
+  ...over,
+});
+
+const at = (jack: Jack, ...turns: number[]): readonly Stand[] => valueIn(runJack(jack, turns));
+const joint = (stand: Stand | undefined, name: string) => {
+  const found = stand?.joints.find((j) => j.joint === name);
+  if (!found) throw new Error(`no joint ${name}`);
+  return found;
+};
+const ONE_TURN = Array.from({ length: 49 }, (_, i) => i / 48);
+
+/** A guide that holds the carried part across at one height and lets it tilt. */
+const pivot = (height: number): NonNullable<Jack['guide']> => ({
+  length: 0,
+  middle: height,
+  clearance: 0,
+  radius: 8,
+  stiffness: 1e9,
+  mu: 0,
+});
+/** One that lets it neither across nor tilt. */
+const slide: NonNullable<Jack['guide']> = { ...pivot(60), length: 60 };
+
+describe('the jack returns to every law that stands alone', () => {
+  it('carries the load through thread C, and load and weight through thread A (force chain)', () => {
+    const [s] = at(foot({ weightTurned: 3 }), 0);
+    expect(joint(s, 'C').axial).toBeCloseTo(50, 3);
+    expect(joint(s, 'A').axial).toBeCloseTo(53, 3);
+    expect(joint(s, 'A')).toMatchObject({ pressed: 1, pulled: 0 });
+  });
+
+  it('goes by the net lead, wherever nothing is off', () => {
+    for (const s of at(foot(), 0, 0.3, 2, -1))
+      expect([s.x, s.y, s.z - (at(foot(), 0)[0]?.z ?? 0)]).toEqual([0, 0, 0].map((x) => expect.closeTo(x, 7)));
+  });
+
+  it('gives under the load by both threads in series', () => {
+    const z = (load: number) => at(foot({ load }), 0)[0]?.z ?? 0;
+    expect((z(20) - z(50)) / 30).toBeCloseTo(2 / STIFF, 8);
+  });
+
+  it('shifts by both plays where a drag takes the place of the load (turns lost)', () => {
+    const [out, back] = at(foot({ load: 0, drag: 2 }), 1, 0.9);
+    // Raised, the drag presses it towards the base; lowered, away from it.
+    const lost = (back?.z ?? 0) - (out?.z ?? 0);
+    expect(lost).toBeCloseTo((0.1 + 0.1) / Math.sqrt(3), 5);
+  });
+
+  it.each([
+    ['screw', 0.001, 0, -0.0015],
+    ['screw', 0, 0.001, 0],
+    ['nut', 0.001, 0, 0],
+    ['nut', 0, 0.001, -0.0015],
+  ] as const)('counts the lead error of the part that passes through: %s, %f, %f', (through, screw, nut, perTurn) => {
+    const A = thread({ through, screw: { ...EXACT, leadError: screw }, nut: { ...EXACT, leadError: nut } });
+    const [start, end] = at(foot({ A }), 0, 1);
+    expect((end?.z ?? 0) - (start?.z ?? 0)).toBeCloseTo(perTurn, 6);
+  });
+
+  it('carries at one end of the engagement where the leads differ, and not along it', () => {
+    const A = thread({ screw: { ...EXACT, leadError: 0.001 } });
+    expect(joint(at(foot({ A }), 0)[0], 'A').pressed).toBeCloseTo(1 / 3, 6);
+  });
+
+  it('lets through the smaller of two waves where nothing tilts (wave-through)', () => {
+    // Without clearance and long, thread C ties the turned part to the guided one.
+    const C = { ...foot().C, clearance: 0, engaged: 60, stiffness: 1e9 };
+    const range = (screw: number, nut: number) => {
+      const A = thread({ screw: { ...EXACT, wave: screw }, nut: { ...EXACT, wave: nut }, engaged: 2 });
+      const z = at(foot({ A, C, guide: slide }), ...ONE_TURN).map((s) => s.z);
+      return Math.max(...z) - Math.min(...z);
+    };
+    for (const [a, b] of [
+      [0.005, 0],
+      [0.005, 0.001],
+      [0.005, 0.005],
+    ] as const) {
+      const through = valueIn(waveThrough.of({ a_s: mm(a), a_n: mm(b) })).a_w;
+      // Off by what the flanks give, and by the places round the thread that can carry: 24.
+      expect(Math.abs(range(a, b) - 2 * through)).toBeLessThan(2e-4);
+    }
+  });
+
+  it('leans instead where it is held sideways, and the tip goes round (wave-lean)', () => {
+    const wave = 0.0005;
+    const A = thread({ screw: { ...EXACT, wave }, engaged: 0.2 });
+    const C = { ...foot().C, clearance: 0, engaged: 30 };
+    const run = at(foot({ A, C, guide: pivot(A.middle), load: 5 }), ...ONE_TURN);
+    const { tau } = valueIn(waveLean.of({ a_s: mm(wave), d_2: mm(9.026) }));
+    for (const s of run) expect(Math.hypot(s.tiltX, s.tiltY) / tau).toBeCloseTo(1, 1);
+    const z = run.map((s) => s.z);
+    expect(Math.max(...z) - Math.min(...z)).toBeLessThan(2e-5);
+  });
+
+  it('goes sideways instead where nothing holds it, and neither rises nor leans (wave-shift)', () => {
+    const wave = 0.0005;
+    const A = thread({ screw: { ...EXACT, wave } });
+    const run = at(foot({ A, C: { ...foot().C, clearance: 0, engaged: 30 }, load: 5 }), ...ONE_TURN);
+    const { x_a } = valueIn(waveShift.of({ a_s: mm(wave) }));
+    for (const s of run) {
+      expect(Math.hypot(s.x, s.y) / x_a).toBeCloseTo(1, 1);
+      expect(Math.hypot(s.tiltX, s.tiltY)).toBeLessThan(1e-7);
+    }
+  });
+
+  it('tilts in its clearance until both flanks touch (tilt, at the pitch diameter)', () => {
+    // No load, and a push too small to bend a flank.
+    const push = 0.5;
+    const run = (height: number, over: Partial<Jack>) => at(foot({ load: 0, push, pushHeight: height, ...over }), 0)[0];
+    const s = run(200, {
+      guide: pivot(45),
+      C: { ...foot().C, stiffness: 1e9 },
+      A: thread({ clearance: 0, engaged: 60, stiffness: 1e9 }),
+    });
+    const { tau } = valueIn(tilt.of({ c: mm(0.1), l_e: mm(10), d: mm(8.494) }));
+    expect(s?.tiltY ?? 0).toBeCloseTo(tau, 5);
+  });
+
+  const lifts = (lifted: (Q: number) => boolean): number => {
+    let [low, high] = [0, 100];
+    for (let i = 0; i < 24; i++) {
+      const middle = (low + high) / 2;
+      if (lifted(middle)) high = middle;
+      else low = middle;
+    }
+    return low;
+  };
+
+  it.each([
+    [50, 15],
+    [50, 40],
+    [20, 15],
+  ])('lifts a pressed flank at the push of lift-held and of lift-free: %f N, %f mm up', (load, y) => {
+    // Thread A all but a solid joint, so that only thread C answers.
+    const A = thread({ clearance: 0, engaged: 200, d2: 300, stiffness: 1e9 });
+    const lifted = (upper: 'screw' | 'nut', guided: boolean) => {
+      const C = { ...foot().C, upper, clearance: 2, stiffness: 1e4 };
+      const jack = (push: number) =>
+        foot({ A, C, load, push, pushHeight: C.middle + y, ...(guided ? { guide: pivot(C.middle) } : {}) });
+      return lifts((Q) => joint(at(jack(Q), 0)[0], 'C').pressed < 1);
+    };
+    const of = { F: newtons(load), d_2: mm(8.494), l_e: mm(10), y: mm(y) };
+    expect(lifted('screw', true) / valueIn(liftHeld.of(of)).Q_lh).toBeCloseTo(1, 2);
+    expect(lifted('nut', true) / valueIn(liftHeld.of(of)).Q_lh).toBeCloseTo(1, 2);
+    expect(lifted('screw', false) / valueIn(liftFree.of(of)).Q_lf).toBeCloseTo(1, 1);
+    expect(lifted('nut', false) / valueIn(liftFreeNut.of(of)).Q_lf).toBeCloseTo(1, 1);
+  });
+
+  it('takes the torque of two inclined planes, up and down (raising-torque)', () => {
+    const mu = 0.15;
+    const rho = valueIn(frictionAngle.of({ mu: plain(mu), beta_f: rad(Math.PI / 6) })).rho;
+    const C = { ...foot().C, mu };
+    const A = thread({ mu });
+    const [up, down] = at(foot({ A, C }), 1, 0.5);
+    const of = (d_2: number, L: number, sign: number) =>
+      valueIn(raisingTorque.of({ F: newtons(50), d_2: mm(d_2), rho, zeta: rad(sign * Math.atan(L / (Math.PI * d_2))) }))
+        .M_r;
+    // The slope of a flank counts once more in its normal, by the square of the lead angle: 0.4 %.
+    expect((up?.torque ?? 0) / (of(8.494, 1.5875, 1) + of(9.026, 1.5, -1))).toBeCloseTo(1, 2);
+    expect((down?.torque ?? 0) / (of(8.494, 1.5875, -1) + of(9.026, 1.5, 1))).toBeCloseTo(1, 2);
+  });
+
+  it('winds up its lock by the torque of thread C, and the tip goes along thread C (wind-up)', () => {
+    const kappa = 5000;
+    const C = { ...foot().C, mu: 0.15 };
+    const A = thread({ mu: 0.15 });
+    const stands = (lock: Jack['lock']) => at(foot({ A, C, lock }), 1, 0.5);
+    const soft = stands({ by: 'springs', kappa });
+    const stiff = stands({ by: 'springs', kappa: 1e12 });
+    for (const [i, s] of soft.entries()) {
+      const psi = s.twist;
+      const moved = valueIn(windUp.of({ h_C: plain(1), L_C: mm(1.5875), psi: rad(psi) })).z_c;
+      expect(s.z - (stiff[i]?.z ?? 0)).toBeCloseTo(moved, 6);
+      expect(Math.abs(psi)).toBeGreaterThan(0.003);
+    }
+    // Raised, thread C runs uphill and drags its part round clockwise.
+    expect((soft[0]?.twist ?? 0) * (soft[1]?.twist ?? 0)).toBeLessThan(0);
+  });
+
+  it('stands on its whole ring until the push of the text, and tips at the other (ring)', () => {
+    const ring = { outer: 6.5, inner: 5.5, stiffness: 1e6 };
+    const solid = {
+      A: thread({ engaged: 300, d2: 300, stiffness: 1e9 }),
+      C: thread({ L: 1.5875, engaged: 300, d2: 300, stiffness: 1e9, upper: 'nut' }),
+    };
+    const jack = (push: number) => foot({ ...solid, ring, load: 70, push, tip: 40, pushHeight: 40 });
+    const whole = (Q: number): boolean => {
+      const run = runJack(jack(Q), [0]);
+      return run.ok && joint(run.value[0], 'ring').pressed === 1;
+    };
+    expect(lifts((Q) => !whole(Q))).toBeCloseTo((70 * (6.5 ** 2 + 5.5 ** 2)) / (4 * 6.5 * 40), 2);
+    expect(lifts((Q) => !runJack(jack(Q), [0]).ok)).toBeCloseTo((70 * 6.5) / 40, 1);
+    expect(reasonIn(runJack(jack(13), [0]))).toContain('the base tips on its ring');
+  });
+
+  it('swings its tip on a circle where the axes of its threads lean to each other', () => {
+    const angle = Math.PI / 1800;
+    const run = at(foot({ axes: { offset: 0, angle, phase: 0 }, tip: 60 }), ...ONE_TURN);
+    for (const s of run) expect(Math.hypot(s.x, s.y)).toBeCloseTo(angle * (60 - 20), 4);
+  });
+});
+
+describe('statics worked by hand', () => {
+  it('holds the bracket on a pipe where the text says (guide with friction)', () => {
+    // Beer & Johnston, Vector Mechanics: Statics, sample problem 8.4 (from memory): a bracket bears on a pipe 3 in. thick at two places 6 in. apart,
+    // µ = 0.25; a load 12 in. from the middle of the pipe is just held by friction.
+    const inch = 25.4;
+    const held = (inches: number) => {
+      // With clearance each end bears at one place, as in the text; an exact bore bears round half of itself and rubs 4/π times as much.
+      const guide = { length: 6 * inch, middle: 45, clearance: 0.3, radius: 1.5 * inch, stiffness: 1e8, mu: 0.25 };
+      const loose = thread({ L: 1.5875, upper: 'nut', clearance: 3, d2: 1, engaged: 0.2, middle: 45 });
+      const run = at(foot({ A: thread({ clearance: 0 }), C: loose, guide, beside: inches * inch, load: 100 }), 1, 0.9);
+      return joint(run[1], 'C').axial;
+    };
+    // Nearer, the thread still carries a part of it; further out the part hangs in its guide, and the thread must pull it down.
+    expect(held(11.9)).toBeGreaterThan(0);
+    expect(held(12.1)).toBeLessThan(0);
+  });
+
+  it('gives back the work of the hand as work on the load, friction and nothing else', () => {
+    const C = { ...foot().C, mu: 0.15 };
+    const A = thread({ mu: 0.15 });
+    const run = at(foot({ A, C, drag: 3 }), 0, 1);
+    const [start, end] = run;
+    const work = 2 * Math.PI * (end?.torque ?? 0);
+    const raised = 0.0875 + (end?.z ?? 0) - (start?.z ?? 0);
+    // Friction at each thread: its push square to the flank, times the way along the helix.
+    const rub = (L: number, d2: number, F: number) => {
+      const slope = L / (Math.PI * d2);
+      const normal = Math.hypot(1, slope, Math.tan(Math.PI / 6));
+      const along = Math.hypot(Math.PI * d2, L);
+      const way = Math.sign(L) / Math.hypot(1, slope);
+      // F is what the flank bears along the axis less its own friction, so the push is found from both.
+      return { normal, along, way, slope, F };
+    };
+    const lost = [rub(1.5, 9.026, 53), rub(1.5875, 8.494, 53)].map(({ normal, along, slope, F }, i) => {
+      // Axial balance of a flank: N/normal·(1 ∓ µ normal sin λ) = F, minus where it climbs (thread C, raised).
+      const sin = slope / Math.hypot(1, slope);
+      const N = F / (1 + (i === 0 ? 1 : -1) * 0.15 * normal * sin);
+      return 0.15 * N * normal * along;
+    });
+    expect(work).toBeCloseTo(53 * raised + lost.reduce((a, b) => a + b, 0), 2);
+  });
+
+  it('answers a push from any side alike, and a mirrored pair with a mirrored path', () => {
+    const crooked = { offset: 0.02, angle: 0.001, phase: 0 };
+    const right = at(foot({ axes: crooked }), 0, 0.25, 0.5);
+    const left = at(foot({ A: thread({ h: -1 }), C: { ...foot().C, h: -1 }, axes: crooked }), 0, -0.25, -0.5);
+    for (const [i, s] of right.entries()) {
+      expect(left[i]?.x).toBeCloseTo(s.x, 8);
+      expect(left[i]?.y).toBeCloseTo(-s.y, 8);
+      expect(left[i]?.z).toBeCloseTo(s.z, 8);
+    }
+  });
+});
+
+describe('what can’t be built or run is refused with the part to change', () => {
+  it('a coat thicker than the clearance allows, a lead error that fills the play, no lock', () => {
+    expect(reasonIn(runJack(foot({ A: thread({ clearance: -0.004 }) }), [0]))).toContain(
+      'Thread A has a clearance of −4 µm',
+    );
+    const long = thread({ clearance: 0.01, screw: { ...EXACT, leadError: 0.002 } });
+    expect(reasonIn(runJack(foot({ C: { ...long, L: 1.5875 } }), [0]))).toContain('Thread C is off its lead by 20 µm');
+    expect(reasonIn(runJack(foot({ lock: { by: 'springs', kappa: 0 } }), [0]))).toContain('goes round with the hand');
+  });
+
+  it('numbers that no part has', () => {
+    expect(reasonIn(runJack(foot({ load: Number.NaN }), [0]))).toContain('load');
+    expect(reasonIn(runJack(foot({ A: thread({ engaged: 0 }) }), [0]))).toContain('engaged');
+  });
+});

@@ -1,0 +1,202 @@
+/** Sheets for the shop: what stands on them, that it stands free, and that both forms of file hold it. */
+import { spawnSync } from 'node:child_process';
+import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { describe, expect, it } from 'vitest';
+import { partsOf } from '../../widgets/assembly/adjuster/adjuster.ts';
+import { readAdjuster } from '../../widgets/assembly/adjuster/text.ts';
+import { hatch, LETTERS, type Mark, paperDxf, paperSvg } from '../../widgets/assembly/files/paper.ts';
+import { PAPERS } from '../../widgets/figures/part-drawings/sheet-of-paper.ts';
+import { assemblySheet, type PaperSheet, partSheet } from '../../widgets/figures/part-drawings/sheets.ts';
+import { readTitleBlock } from '../../widgets/input/title-block.ts';
+import { adjustersIn } from '../../widgets/site/adjusters.ts';
+import { FOLDER } from '../support/chapters.ts';
+import { reasonIn, valueIn } from '../support/results.ts';
+
+const block = valueIn(readTitleBlock('number = RS-01 | revision = A <b> | tolerance = ISO 2768-mK'));
+type Paper = keyof typeof PAPERS;
+const BOOK = [...adjustersIn(FOLDER).adjusters.entries()].map(
+  ([name, text]) => [name, valueIn(readAdjuster(String(text)))] as const,
+);
+
+const sheetsOf = (
+  name: string,
+  paper: Paper,
+  view: 'metric' | 'inch' = 'metric',
+): readonly (readonly [string, PaperSheet])[] => {
+  const a = BOOK.find(([n]) => n === name)?.[1];
+  if (!a) throw new Error(name);
+  const asked = { paper, block, view };
+  return [
+    ['assembly', valueIn(assemblySheet(a, '1 of 4', asked))],
+    ...partsOf(a).map((p) => [p.role, valueIn(partSheet(p, '2 of 4', asked))] as const),
+  ];
+};
+const wordsOn = (sheet: PaperSheet) => sheet.marks.flatMap((m) => (m.kind === 'text' ? [m.text] : []));
+
+/** Letters as boxes, half a millimetre a point wide; those that run up the sheet turned. */
+const boxes = (sheet: PaperSheet) =>
+  sheet.marks.flatMap((m) => {
+    if (m.kind !== 'text') return [];
+    const long = 0.5 * LETTERS * m.text.length;
+    const back = m.anchor === 'start' ? 0 : m.anchor === 'middle' ? long / 2 : long;
+    const [x, y] = m.at;
+    return [
+      m.turned
+        ? { words: m.text, left: x - 0.7 * LETTERS, right: x, low: y - back, high: y - back + long }
+        : { words: m.text, left: x - back, right: x - back + long, low: y, high: y + 0.7 * LETTERS },
+    ];
+  });
+
+describe.each(BOOK.map(([name]) => name))('the sheets of the %s', (name) => {
+  it.each(Object.keys(PAPERS) as Paper[])(
+    'on %s stand within their frame, with no letters on letters, in millimetres and inches',
+    (paper) => {
+      for (const view of ['metric', 'inch'] as const)
+        for (const [what, sheet] of sheetsOf(name, paper, view)) {
+          const all = boxes(sheet);
+          for (const [i, a] of all.entries()) {
+            const at = `${what} ${view}: ${a.words}`;
+            expect(a.left, at).toBeGreaterThan(19);
+            expect(a.right, at).toBeLessThan(sheet.width - 9);
+            expect(a.low, at).toBeGreaterThan(9);
+            expect(a.high, at).toBeLessThan(sheet.height - 9);
+            for (const b of all.slice(i + 1))
+              expect(
+                Math.min(a.right, b.right) - Math.max(a.left, b.left) > 0.2 &&
+                  Math.min(a.high, b.high) - Math.max(a.low, b.low) > 0.2,
+                `${at} on ${b.words}`,
+              ).toBe(false);
+          }
+          const places = sheet.marks.flatMap((m) => (m.kind === 'line' ? m.points : []));
+          expect(Math.min(...places.map(([x]) => x))).toBeGreaterThanOrEqual(20 - 1e-9);
+          expect(Math.max(...places.map(([x]) => x))).toBeLessThanOrEqual(sheet.width - 10 + 1e-9);
+        }
+    },
+  );
+});
+
+describe('a sheet of a part', () => {
+  const turned = sheetsOf('riser', 'A4 upright')[2]?.[1] as PaperSheet;
+  it('has what was stated as a size, its threads by class, depth and drill, and its title block', () => {
+    const words = wordsOn(turned);
+    for (const said of [
+      '15',
+      '18',
+      'AF 17',
+      '3/8-16 UNC (2A)',
+      'M10×1.5 (6H) × 15',
+      'tap drill ⌀8.4',
+      'RS-01',
+      'ISO 2768-mK',
+      'steel',
+      '2 : 1',
+    ])
+      expect(words).toContain(said);
+    // Its height in all follows from the rest.
+    expect(words).toContain('(33)');
+  });
+  it('dimensions each length as long as it says, by its scale', () => {
+    // A dimension line ends in two heads that point away from each other.
+    const heads = turned.marks.flatMap((m) =>
+      m.kind === 'head' && Math.abs(Math.cos(m.towards)) < 1e-9 ? [m.tip] : [],
+    );
+    const lengths = new Set(
+      heads.flatMap(([x, y]) =>
+        heads
+          .filter(([x1, y1]) => Math.abs(x - x1) < 1e-9 && y1 > y)
+          .map(([, y1]) => Number(((y1 - y) / 2).toFixed(6))),
+      ),
+    );
+    for (const said of [15, 18, 33, 17]) expect([...lengths]).toContain(said);
+  });
+  it('a part too large for its paper is told so', () => {
+    const base = BOOK.find(([n]) => n === 'foot')?.[1].base;
+    const step = base?.outer[0];
+    if (!base || !step) throw new Error('no base');
+    const mast = { ...base, outer: [{ ...step, to: 40_000 }] };
+    expect(reasonIn(partSheet(mast, '1', { paper: 'A4 upright', block, view: 'metric' }))).toContain('larger paper');
+  });
+});
+
+describe('the files of a sheet', () => {
+  const sheet = sheetsOf('foot', 'A3 across')[0]?.[1] as PaperSheet;
+  it('SVG has millimetres one to one, black and white, and no markup of the reader', () => {
+    const svg = paperSvg(sheet.marks, sheet.width, sheet.height, 'a "b" <c>');
+    expect(svg).toContain('width="420mm" height="297mm" viewBox="0 0 420 297"');
+    expect(new Set(svg.match(/#[0-9a-f]{3,6}/g))).toEqual(new Set(['#fff', '#000']));
+    expect(svg).not.toMatch(/<c>|<b>|NaN|Infinity|undefined/);
+  });
+  it('DXF is pairs of code and value, of what R12 has, with a line of 100 mm', () => {
+    const rows = paperDxf(sheet.marks).trimEnd().split('\r\n');
+    const pairs = rows.flatMap((code, i) => (i % 2 === 0 ? [[Number(code), rows[i + 1] ?? ''] as const] : []));
+    expect(pairs.every(([code]) => Number.isInteger(code))).toBe(true);
+    const kinds = new Set(pairs.filter(([code]) => code === 0).map(([, value]) => value));
+    expect(
+      [...kinds].every((k) => ['SECTION', 'ENDSEC', 'EOF', 'LINE', 'ARC', 'CIRCLE', 'SOLID', 'TEXT'].includes(k)),
+    ).toBe(true);
+    expect(pairs.filter(([code]) => code === 1).every(([, value]) => /^[\x20-\x7e]*$/.test(value))).toBe(true);
+    const check = sheet.marks.find(
+      (m) =>
+        m.kind === 'line' &&
+        m.points.length === 2 &&
+        Math.abs((m.points[1]?.[0] ?? 0) - (m.points[0]?.[0] ?? 0) - 100) < 1e-9,
+    );
+    expect(check).toBeDefined();
+  });
+  const reader = spawnSync('python3', ['-c', 'import ezdxf']).status === 0;
+  it.skipIf(!reader)('DXF is read by an open reader of it (ezdxf)', () => {
+    const folder = mkdtempSync(join(tmpdir(), 'sheet-'));
+    try {
+      const file = join(folder, 'sheet.dxf');
+      writeFileSync(file, paperDxf(sheet.marks));
+      const { status, stderr } = spawnSync(
+        'python3',
+        ['-c', `import ezdxf;d=ezdxf.readfile(${JSON.stringify(file)});assert len(d.modelspace())>50`],
+        { encoding: 'utf8' },
+      );
+      expect(status, stderr).toBe(0);
+    } finally {
+      rmSync(folder, { recursive: true });
+    }
+  });
+});
+
+describe('hatching', () => {
+  it('covers an area by lines a gap apart, and leaves holes free', () => {
+    const square = (r: number) =>
+      [
+        [-r, -r],
+        [r, -r],
+        [r, r],
+        [-r, r],
+      ] as const;
+    for (const other of [false, true]) {
+      const lines = hatch([square(50), square(20)], 2.5, other);
+      const length = (m: Mark) =>
+        m.kind === 'line'
+          ? Math.hypot(
+              (m.points[1]?.[0] ?? 0) - (m.points[0]?.[0] ?? 0),
+              (m.points[1]?.[1] ?? 0) - (m.points[0]?.[1] ?? 0),
+            )
+          : 0;
+      expect(lines.reduce((sum, m) => sum + length(m), 0) * 2.5).toBeCloseTo(100 ** 2 - 40 ** 2, -2);
+      for (const m of lines)
+        if (m.kind === 'line') {
+          const [a, b] = m.points as unknown as [readonly [number, number], readonly [number, number]];
+          const [x, y] = [(a[0] + b[0]) / 2, (a[1] + b[1]) / 2];
+          expect(Math.max(Math.abs(x), Math.abs(y))).toBeGreaterThan(19.9);
+        }
+    }
+  });
+});
+
+describe('the title block', () => {
+  it('is read a field a row, and says what it can’t take', () => {
+    expect(block.revision).toBe('A <b>');
+    expect(reasonIn(readTitleBlock('colour = red'))).toContain('number');
+    expect(reasonIn(readTitleBlock('number = 1 | number = 2'))).toContain('twice');
+    expect(reasonIn(readTitleBlock(`drawn = ${'x'.repeat(80)}`))).toContain('longer');
+  });
+});

@@ -1,0 +1,208 @@
+/**
+ * The jack as built from the numbers of a chapter, and its runs, worked once and shared by the figures of a page.
+ *
+ * What the reader does not state is taken as follows, and a chapter says so: steel threads give by the relation thread-stiffness; guide, key and
+ * bench give by the stiffnesses below, which are assumptions, and hardly show beside a lean. A short run is worked at once; a long one in slices,
+ * and the figure draws again when it is done.
+ */
+import {
+  type Asked,
+  bad,
+  diameters,
+  good,
+  type Helix,
+  type Jack,
+  jackRun,
+  megapascals,
+  mm,
+  playAfterCoat,
+  type Result,
+  type Stand,
+  type Thread,
+  threadStiffness,
+  type WhichPart,
+  whichPartRun,
+} from '../engine/index.ts';
+import type { OptionOf } from '../input/choices.ts';
+import { heldWork } from './held-work.ts';
+
+/** Young's modulus of steel, MPa (from memory); stiffness of guide, key and bench, N/mm (assumptions). */
+const STEEL = 210_000;
+const GUIDE = 1e5;
+const KEY = 1e5;
+const BENCH = 1e6;
+
+export const JACK_QUANTITIES = [
+  'F',
+  'Q_y',
+  'y_b',
+  'l_eA',
+  'l_eC',
+  'H_A',
+  'H_C',
+  'H_t',
+  'c_mA',
+  'c_mC',
+  't_z',
+  'eps_A',
+  'eps_C',
+  'a_s',
+  'a_n',
+  'e_o',
+  'alpha_o',
+  'l_g',
+  'c_g',
+  'H_g',
+  'g_k',
+  'r_k',
+  'kappa',
+  'mu',
+  'mu_g',
+  'R_o',
+  'R_i',
+] as const;
+export const JACK_CHOICES = ['arrangement', 'guided', 'keeper'] as const;
+
+export interface JackNumbers {
+  readonly threads: Readonly<Record<'A' | 'C', Thread>>;
+  readonly values: Readonly<Record<(typeof JACK_QUANTITIES)[number], number>>;
+  readonly choices: { readonly [K in (typeof JACK_CHOICES)[number]]: OptionOf<K> };
+}
+
+/** Those that change nothing as the choices stand. */
+export const idleOfJack = ({ choices }: Pick<JackNumbers, 'choices'>) => [
+  ...(choices.guided === 'in a guide' ? [] : (['l_g', 'c_g', 'H_g'] as const)),
+  ...(choices.keeper === 'a key' ? (['kappa'] as const) : (['g_k', 'r_k'] as const)),
+  ...(choices.guided === 'in a guide' || choices.keeper === 'a key' ? [] : (['mu_g'] as const)),
+];
+
+declare module '../engine/kernel/result.ts' {
+  interface Refusals {
+    'jack-upside-down': Record<string, never>;
+  }
+}
+
+export const jackOf = ({ threads, values: v, choices }: JackNumbers): Result<Jack> => {
+  if (!(v.H_A <= v.H_C && v.H_C <= v.H_t)) return bad('jack-upside-down', {}, 'H_C');
+  const helix = (leadError: number, wave: number, phase: number): Helix => ({ leadError, wave, phase });
+  const threadOf = (name: 'A' | 'C'): Result<Jack['A']> => {
+    const thread = threads[name];
+    const { d2, d3 } = diameters(thread);
+    const clearance = name === 'A' ? v.c_mA : v.c_mC;
+    // Asked only whether it goes together; the play itself follows from the clearance.
+    const coated = playAfterCoat.of({ c: mm(clearance), t_z: mm(v.t_z) });
+    if (!coated.ok) return coated;
+    const stiff = threadStiffness.of({ E_l: megapascals(STEEL), d: thread.d, d_3: d3 });
+    if (!stiff.ok) return stiff;
+    return good({
+      h: thread.h,
+      L: thread.L,
+      d2,
+      engaged: name === 'A' ? v.l_eA : v.l_eC,
+      middle: name === 'A' ? v.H_A : v.H_C,
+      clearance: clearance - 4 * v.t_z,
+      // A sleeve takes a spindle; else a cap or a nut stands on thread C.
+      upper: name === 'C' && choices.arrangement !== 'nested' ? 'nut' : 'screw',
+      through: 'screw',
+      // Crest on crest at the start, so that the waves begin where they pass on least.
+      screw: helix(name === 'A' ? v.eps_A : v.eps_C, v.a_s, 0),
+      nut: helix(0, v.a_n, 0),
+      stiffness: stiff.value.k_e,
+      mu: v.mu,
+    });
+  };
+  const A = threadOf('A');
+  if (!A.ok) return A;
+  const C = threadOf('C');
+  if (!C.ok) return C;
+  return good({
+    A: A.value,
+    C: C.value,
+    ring: { outer: v.R_o, inner: Math.min(v.R_i, v.R_o), stiffness: BENCH },
+    guide:
+      choices.guided === 'in a guide'
+        ? { length: v.l_g, middle: v.H_g, clearance: v.c_g, radius: 8, stiffness: GUIDE, mu: v.mu_g }
+        : undefined,
+    lock:
+      choices.keeper === 'a key'
+        ? { by: 'key', gap: v.g_k, radius: v.r_k, height: v.H_C, stiffness: KEY, mu: v.mu_g }
+        : { by: 'springs', kappa: v.kappa },
+    axes: { offset: v.e_o, angle: v.alpha_o, phase: 0 },
+    tip: v.H_t,
+    load: v.F,
+    beside: 0,
+    push: v.Q_y,
+    pushHeight: v.y_b,
+    weightTurned: 0,
+    drag: 0,
+  });
+};
+
+/** The run with the push and the same without, at every turn asked for. */
+export interface Runs {
+  readonly pushed: readonly Stand[];
+  readonly quiet: readonly Stand[];
+}
+
+export type RunsFound =
+  | { readonly at: 'work'; readonly key: string }
+  | { readonly at: 'end'; readonly key: string; readonly runs: Runs };
+
+/** Places in a turn; a run of more places than AT_ONCE is worked in slices. */
+const PER_TURN = 24;
+const AT_ONCE = 73;
+
+const held = heldWork<Runs>();
+
+/** Tells a figure how far a long run has come and when it is done, for as long as its stage is on the page. */
+export const whenRun = held.when;
+
+function* bothRuns(jack: Jack, turns: readonly number[]): Generator<number, Result<Runs>, void> {
+  const half = function* (of: Jack, from: number): Generator<number, Result<readonly Stand[]>, void> {
+    const run = jackRun(of, turns);
+    for (;;) {
+      const step = run.next();
+      if (step.done) return step.value;
+      yield from + step.value / 2;
+    }
+  };
+  const quiet = yield* half({ ...jack, push: 0 }, 0);
+  if (!quiet.ok) return quiet;
+  const pushed = jack.push === 0 ? quiet : yield* half(jack, 0.5);
+  return pushed.ok ? good({ pushed: pushed.value, quiet: quiet.value }) : pushed;
+}
+
+/** The runs over this many turns clockwise; where they take long, that they are at work. */
+export const runsOf = (jack: Jack, over: number): Result<RunsFound> => {
+  const key = JSON.stringify([jack, over]);
+  const count = Math.max(8, Math.round(PER_TURN * over));
+  const turns = Array.from({ length: count + 1 }, (_, i) => (over * i) / count);
+  const result = held.of(key, () => bothRuns(jack, turns), turns.length <= AT_ONCE);
+  if (result === undefined) return good({ at: 'work', key });
+  return result.ok ? good({ at: 'end', key, runs: result.value }) : result;
+};
+
+/** Assemblies drawn from the errors of a jack, and which part to improve. */
+export type WhichFound =
+  | { readonly at: 'work'; readonly key: string }
+  | { readonly at: 'end'; readonly key: string; readonly which: WhichPart };
+
+const drawn = heldWork<WhichPart>();
+export const whenDrawn = drawn.when;
+/** Places in a turn at which each assembly is solved: enough for a wave once a turn. */
+const PLACES = 6;
+
+export const whichPartOf = (
+  jack: Jack,
+  over: number,
+  draw: { readonly asked: Asked; readonly count: number; readonly seed: number },
+): Result<WhichFound> => {
+  const key = JSON.stringify([jack, over, draw]);
+  // Over the first turn, which has every wave in it, and at the end, where a lead error is largest.
+  const first = Math.min(over, 1);
+  const turns = Array.from({ length: PLACES + 1 }, (_, i) => (first * i) / PLACES);
+  if (over > first) turns.push(over);
+  const result = drawn.of(key, () => whichPartRun(jack, turns, draw), false);
+  if (result === undefined) return good({ at: 'work', key });
+  return result.ok ? good({ at: 'end', key, which: result.value }) : result;
+};

@@ -1,0 +1,91 @@
+/**
+ * The whole ± of a measured net lead: what the fit leaves open, and what no fit can see.
+ *
+ * Each part as a bound or an interval on the lead, mm a turn, N the turns read over:
+ *   fit     the standard error of its slope, with its degrees of freedom
+ *   gauge   q |Δ|                      scale error of the indicator, ±q
+ *   cosine  |Δ| (1/cos θ − 1)          plunger tilted by up to θ (cosine-error-face)
+ *   Abbe    a tan θ_c/N                plunger beside the axis by a, tilt over the run (abbe-error)
+ *   drift   e_d/N                      of stand and part over the run, ±e_d; turns and time going together, at worst
+ *   repeat  √2 e_rp/N                   of the indicator at both ends, ±e_rp
+ * Bounds are rectangular. They are combined by the law of propagation (propagate.ts), as if they had nothing to do with each other.
+ * Whether a lead agrees can only be told where this ± is no larger than the difference that matters. Source: JCGM 100:2008. Units: mm, rad.
+ */
+import { mm, rad } from '../kernel/quantity.ts';
+import { outOfBounds } from '../kernel/relation.ts';
+import { good, type Result } from '../kernel/result.ts';
+import { combined, coverageFactor, effectiveFreedom, flat } from '../numerics/propagate.ts';
+import { abbeError, cosineErrorFace } from './calibration.ts';
+
+export type SigningPart = 'fit' | 'gauge' | 'cosine' | 'abbe' | 'drift' | 'repeat';
+
+export interface Signing {
+  /** Measured net lead and its standard error by the fit, mm a turn, with the degrees of freedom of that. */
+  readonly lead: number;
+  readonly fit: number;
+  readonly freedom: number;
+  /** Turns read over. */
+  readonly turns: number;
+  readonly q_g: number;
+  readonly theta_i: number;
+  readonly a_o: number;
+  readonly theta_c: number;
+  readonly e_d: number;
+  readonly e_rp: number;
+  /** Nominal net lead, and what the stated lead errors allow, mm a turn. */
+  readonly nominal: number;
+  readonly tolerance: number;
+  /** A difference as large as this matters, mm a turn. */
+  readonly matters: number;
+}
+
+export interface Signed {
+  /** The whole ± of about 95 %, and its parts, each as that part alone would be, the largest first; mm a turn. */
+  readonly U: number;
+  readonly parts: readonly { readonly name: SigningPart; readonly U: number }[];
+  readonly verdict: 'agrees' | 'differs' | 'not to be told';
+}
+
+export const signLead = (given: Signing): Result<Signed> => {
+  const refusal =
+    outOfBounds('q_g', given.q_g) ??
+    outOfBounds('e_d', given.e_d) ??
+    outOfBounds('e_rp', given.e_rp) ??
+    outOfBounds('e_mt', given.matters);
+  if (refusal) return refusal;
+  const size = Math.abs(given.lead);
+  const over = Math.max(given.turns, 1e-9);
+  const cosine = cosineErrorFace.of({ w: mm(size), theta_i: rad(given.theta_i) });
+  if (!cosine.ok) return cosine;
+  const abbe = abbeError.of({ a_o: mm(given.a_o), theta_c: rad(given.theta_c) });
+  if (!abbe.ok) return abbe;
+  const bounds: readonly (readonly [SigningPart, number])[] = [
+    ['gauge', given.q_g * size],
+    ['cosine', cosine.value.e_c],
+    ['abbe', abbe.value.e_a / over],
+    ['drift', given.e_d / over],
+    ['repeat', (Math.SQRT2 * given.e_rp) / over],
+  ];
+  const parts = [
+    { name: 'fit' as SigningPart, u: given.fit, freedom: given.freedom },
+    ...bounds.map(([name, half]) => ({ name, ...flat(Math.abs(half)) })),
+  ];
+  const u = combined(
+    parts.map(() => 1),
+    parts.map((part) => part.u),
+  );
+  const k = coverageFactor(
+    effectiveFreedom(
+      u,
+      parts.map((part) => ({ part: part.u, freedom: part.freedom })),
+    ),
+  );
+  const U = k * u;
+  const off = Math.abs(given.lead - given.nominal);
+  const verdict = off > U + given.tolerance ? 'differs' : U > given.matters ? 'not to be told' : 'agrees';
+  return good({
+    U,
+    parts: parts.map((part) => ({ name: part.name, U: k * part.u })).sort((a, b) => b.U - a.U),
+    verdict,
+  });
+};

@@ -1,0 +1,311 @@
+/**
+ * The jack as built, at rest at each place of its turning under its load and a push from the side: the parts from the side with their lean
+ * drawn too large, the path of the tip from above, and how far the height leaves that of the nominal net lead, with the push and without.
+ */
+import { type JointWords, WORDS } from '#words/figures/pushed-jack.ts';
+import {
+  idleOfJack,
+  JACK_CHOICES,
+  JACK_QUANTITIES,
+  jackOf,
+  type Runs,
+  runsOf,
+  whenRun,
+} from '../../assembly/jack-of.ts';
+import { at, good, type Jack, type JointState, type Result, type Stand, type Thread } from '../../engine/index.ts';
+import { numeral, show, type UnitView } from '../../input/format.ts';
+import { defineFigure, type NumbersOf } from '../kit/figure.ts';
+import { axisUnit, type Frame, legendItem, panelHtml, roundUp, xAt, yAt } from '../kit/plots/frame.ts';
+import { readoutHtml } from '../kit/readout.ts';
+import { hatchings, type Point, polygon, polyline, px } from '../kit/svg.ts';
+
+const QUANTITIES = [...JACK_QUANTITIES, 'n_o'] as const;
+type Given = NumbersOf<'A' | 'C', (typeof QUANTITIES)[number], (typeof JACK_CHOICES)[number], never>;
+
+interface Done {
+  readonly at: 'end';
+  readonly key: string;
+  readonly jack: Jack;
+  readonly runs: Runs;
+  readonly d: { readonly A: number; readonly C: number };
+  readonly nested: boolean;
+  readonly over: number;
+  /** Sideways shift of the tip by the push at the start, width of the path, most that the height is off; mm. */
+  readonly moves: number;
+  readonly round: number;
+  readonly off: number;
+}
+type State = Done | { readonly at: 'work'; readonly key: string; readonly over: number };
+
+const stateOf = (numbers: Given): Result<State> => {
+  const jack = jackOf(numbers);
+  if (!jack.ok) return jack;
+  const over = numbers.values.n_o;
+  const found = runsOf(jack.value, over);
+  if (!found.ok) return found;
+  if (found.value.at === 'work') return good({ at: 'work', key: found.value.key, over });
+  const { runs, key } = found.value;
+  const [first, still] = [at(runs.pushed, 0), at(runs.quiet, 0)];
+  const widths = (of: 'x' | 'y') => {
+    const values = runs.pushed.map((s) => s[of]);
+    return Math.max(...values) - Math.min(...values);
+  };
+  return good({
+    at: 'end',
+    key,
+    jack: jack.value,
+    runs,
+    d: { A: dOf(numbers.threads.A), C: dOf(numbers.threads.C) },
+    nested: numbers.choices.arrangement === 'nested',
+    over,
+    moves: Math.hypot(first.x - still.x, first.y - still.y),
+    round: Math.max(widths('x'), widths('y')),
+    off: Math.max(...heights(runs.pushed).map(Math.abs)),
+  });
+};
+
+const dOf = (thread: Thread): number => thread.d;
+
+/** Height off the nominal motion, from the start of the run. */
+const heights = (run: readonly Stand[]): number[] => run.map((s) => s.z - at(run, 0).z);
+
+const motion = (z: number, view: UnitView): string => show(z, { shown: 'motion', digits: 3 }, view);
+const force = (F: number, view: UnitView): string => show(F, { shown: 'force', digits: 3 }, view);
+const turnsText = (n: number): string => show(n, { shown: 'turns', digits: 3 }, 'metric');
+
+const touchesOf = ({ pressed, pulled }: JointState): JointWords['touches'] =>
+  pressed > 0 && pulled > 0
+    ? 'both flanks'
+    : pulled > 0
+      ? 'pulled flank'
+      : pressed === 1
+        ? 'everywhere'
+        : pressed > 0
+          ? 'in places'
+          : 'nowhere';
+
+/** A factor such as 500 or 2000 by which this length comes near to that one. */
+const factorFor = (length: number, drawn: number): number => {
+  if (!(length > 1e-9)) return 1;
+  const wished = drawn / length;
+  const decade = 10 ** Math.floor(Math.log10(wished));
+  const lead = wished / decade;
+  return decade * (lead >= 5 ? 5 : lead >= 2 ? 2 : 1);
+};
+
+/** How far the tip goes from the axis at most, mm. */
+const reach = (s: Done): number => Math.max(...s.runs.pushed.map((p) => Math.hypot(p.x, p.y)));
+
+const WIDE = 240;
+const HIGH = 250;
+const SIDE = 105;
+
+const elevation = (s: Done): string => {
+  const { jack } = s;
+  const last = at(s.runs.pushed, s.runs.pushed.length - 1);
+  const scale = (HIGH - 50) / jack.tip;
+  const lean = factorFor(Math.max(reach(s), 1e-6), 0.16 * jack.tip);
+  const X = (x: number) => WIDE / 2 + x * scale;
+  const Y = (z: number) => HIGH - 20 - z * scale;
+  /** A block from one height to another, sheared by the lean of its part. */
+  const block = (half: number, low: number, high: number, at0: number, tilt: number): string => {
+    const shift = (z: number) => lean * (at0 + tilt * z);
+    return polygon([
+      [X(-half + shift(low)), Y(low)],
+      [X(half + shift(low)), Y(low)],
+      [X(half + shift(high)), Y(high)],
+      [X(-half + shift(high)), Y(high)],
+    ]);
+  };
+  const { A, C } = jack;
+  const top = A.middle + A.engaged / 2;
+  const capLow = C.middle - C.engaged / 2;
+  const carriedX = last.x - last.tiltY * jack.tip;
+  const wide = Math.max(s.d.A, s.d.C) * (s.nested ? 0.75 : 0.95);
+  const base = [block(-wide - 3, 0, top, 0, 0)];
+  const parts = s.nested
+    ? `<path class="part solid turned" d="${block(s.d.A / 2, A.middle - A.engaged / 2, C.middle + C.engaged / 2, last.turnedX, last.turnedTilt)}"/><path class="part solid carried" d="${block(s.d.C / 2, capLow, jack.tip, carriedX, last.tiltY)}"/>`
+    : `<path class="part solid carried" d="${block(wide, capLow, jack.tip, carriedX, last.tiltY)}"/><path class="part solid turned" d="${block(s.d.A / 2, A.middle - A.engaged / 2, (top + capLow) / 2, last.turnedX, last.turnedTilt)}${block(s.d.C / 2, (top + capLow) / 2, C.middle + C.engaged / 2, last.turnedX, last.turnedTilt)}"/>`;
+  const { guide } = jack;
+  const rails = guide
+    ? [-1, 1]
+        .map((side) => {
+          const [near, far] = [side * (wide + 1), side * (wide + 5)];
+          const [low, high] = [Y(guide.middle - guide.length / 2), Y(guide.middle + guide.length / 2)];
+          return `<path class="part guide" d="M${px(X(near))} ${px(low)}H${px(X(far))}V${px(high)}H${px(X(near))}Z"/>`;
+        })
+        .join('')
+    : '';
+  const path = polyline(
+    s.runs.pushed.map((p, i): Point => [X(lean * p.x), Y(jack.tip) - 6 - lean * scale * at(heights(s.runs.pushed), i)]),
+  );
+  return (
+    `<svg class="jack-side" viewBox="0 0 ${WIDE} ${HIGH}" role="img" aria-label="${WORDS.elevation(numeral(lean))}">${hatchings('pushed')}` +
+    `<path class="part base" fill="url(#pushed-base)" d="${base.join('')}"/><path class="bench" d="M10 ${px(Y(0))}H${WIDE - 10}"/>` +
+    `<path class="axis" d="M${WIDE / 2} ${px(Y(-2))}V8"/>${rails}${parts}` +
+    `<path class="curve carried" d="${path}"/></svg>`
+  );
+};
+
+/** A round length that is a good part of the plan. */
+const barOf = (factor: number, view: UnitView): { readonly length: number; readonly words: string } => {
+  const unit = axisUnit(60 / factor, view);
+  const length = roundUp(40 / factor, unit);
+  return { length, words: show(length, { shown: 'motion' }, view) };
+};
+
+const plan = (s: Done, view: UnitView): string => {
+  const all = [...s.runs.pushed, ...s.runs.quiet];
+  const far = Math.max(...all.map((p) => Math.hypot(p.x, p.y)), 1e-7);
+  const factor = 80 / far;
+  const curve = (run: readonly Stand[]) => polyline(run.map((p): Point => [p.x * factor, -p.y * factor]));
+  const first = at(s.runs.pushed, 0);
+  const bar = barOf(factor, view);
+  return (
+    `<svg class="jack-plan" viewBox="-${SIDE} -${SIDE} ${2 * SIDE} ${2 * SIDE + 25}" role="img" aria-label="${WORDS.plan(magnified(s))}">` +
+    `<path class="axis" d="M-${SIDE - 5} 0H${SIDE - 5}M0 -${SIDE - 5}V${SIDE - 5}"/>` +
+    `<path class="curve base" stroke-dasharray="7 4" data-path="quiet" d="${curve(s.runs.quiet)}"/><path class="curve carried" data-path="pushed" d="${curve(s.runs.pushed)}"/>` +
+    `<circle class="mark carried" r="3" cx="${px(first.x * factor)}" cy="${px(-first.y * factor)}"/>` +
+    `<path class="scale-bar" data-bar="${px(bar.length * factor)}" d="M-${SIDE - 8} ${SIDE + 12}h${px(bar.length * factor)}m0 -4v8m${px(-bar.length * factor)} 0v-8"/><text x="${px(bar.length * factor - SIDE + 16)}" y="${SIDE + 16}">${WORDS.bar(bar.words)}</text></svg>`
+  );
+};
+
+/** A unit of the plan is about a millimetre on paper, at a quarter of its width. */
+const magnified = (s: Done): string => {
+  const far = Math.max(...[...s.runs.pushed, ...s.runs.quiet].map((p) => Math.hypot(p.x, p.y)), 1e-7);
+  return numeral(Number((20 / far).toPrecision(2)));
+};
+
+const DASH = '7 4';
+
+const frameOf = (s: Done, view: UnitView): Frame => {
+  const values = [...heights(s.runs.pushed), ...heights(s.runs.quiet)];
+  const [low, high] = [Math.min(...values), Math.max(...values)];
+  const unit = axisUnit(Math.max(high, -low, 1e-6), view);
+  const shallow = 0.1 * roundUp(Math.max(high, -low, 1e-6), unit);
+  return {
+    x: [0, s.over],
+    y: [low < -shallow ? -roundUp(-low, unit) : -shallow, high > shallow ? roundUp(high, unit) : shallow],
+    unit,
+  };
+};
+
+const draw = (s: State, view: UnitView): string => {
+  if (s.at === 'work')
+    return `<p class="line" role="status">${WORDS.working}</p><svg viewBox="0 0 400 20" aria-hidden="true"><rect class="jack-share" data-share="0" x="0" y="4" width="0" height="12"/><rect class="jack-whole" x="0" y="4" width="400" height="12"/></svg>`;
+  const frame = frameOf(s, view);
+  const curve = (run: readonly Stand[]) =>
+    polyline(heights(run).map((z, i): Point => [xAt(frame, at(run, i).n), yAt(frame, z)]));
+  const leanFactor = numeral(factorFor(Math.max(reach(s), 1e-6), 0.16 * s.jack.tip));
+  return (
+    `<div class="pushed-jack-view"><div class="jack-pictures"><div>${elevation(s)}<p class="x-name">${WORDS.drawn.lean(leanFactor)}</p></div><div>${plan(s, view)}<p class="x-name">${WORDS.drawn.path(magnified(s))}</p></div></div>` +
+    `<div class="jack-height"><ul class="legend">${legendItem('carried', undefined, WORDS.legend.pushed)}${legendItem('base', DASH, WORDS.legend.quiet)}</ul>` +
+    panelHtml(
+      frame,
+      WORDS.panel,
+      5,
+      `<path class="curve base" data-shape="quiet" stroke-dasharray="${DASH}" d="${curve(s.runs.quiet)}"/><path class="curve carried" data-shape="pushed" d="${curve(s.runs.pushed)}"/>`,
+    ) +
+    '</div></div>'
+  );
+};
+
+/** The joints at the place of the run where most of them lift. */
+const worstJoints = (run: readonly Stand[]): readonly JointState[] => {
+  const first = at(run, 0);
+  return first.joints.map((joint, i) =>
+    run.reduce((worst: JointState, stand) => {
+      const here = at(stand.joints, i);
+      return here.pressed - here.pulled < worst.pressed - worst.pulled ? here : worst;
+    }, joint),
+  );
+};
+
+const readings = (s: State, view: UnitView): string => {
+  if (s.at === 'work') return '';
+  const torque = s.runs.pushed.reduce((sum, p) => sum + p.torque, 0) / s.runs.pushed.length;
+  const twist = Math.max(...s.runs.pushed.map((p) => Math.abs(p.twist)));
+  const rows = worstJoints(s.runs.pushed)
+    .map(
+      (j) =>
+        `<tr><th scope="row">${WORDS.jointName(j.joint)}</th><td>${force(Number(j.axial.toFixed(3)), view)}</td><td>${force(Number(j.across.toFixed(3)), view)}</td><td>${WORDS.touches(touchesOf(j))}</td></tr>`,
+    )
+    .join('');
+  return (
+    readoutHtml([
+      [WORDS.readings.moves, motion(s.moves, view)],
+      [WORDS.readings.round, motion(s.round, view)],
+      [WORDS.readings.high, motion(s.off, view)],
+      [WORDS.readings.torque, show(torque, { shown: 'N·mm', digits: 3 }, 'metric')],
+      [WORDS.readings.lost, show(twist, { shown: 'degrees', digits: 3 }, 'metric')],
+    ]) +
+    `<div class="table-scroll" tabindex="0" role="group" aria-label="${WORDS.joints.head[0]}"><table><thead><tr>${WORDS.joints.head.map((h) => `<th scope="col">${h}</th>`).join('')}</tr></thead><tbody>${rows}</tbody></table></div>`
+  );
+};
+
+export const pushedJack = defineFigure({
+  name: 'pushed-jack',
+  title: WORDS.title,
+  threads: ['A', 'C'],
+  quantities: QUANTITIES,
+  choices: JACK_CHOICES,
+  chief: ['Q_y', 'y_b', 'F'],
+  groups: {
+    threads: ['A', 'C', 'arrangement'],
+    lengths: ['l_eA', 'l_eC', 'H_A', 'H_C', 'H_t', 'R_o', 'R_i'],
+    pieces: ['c_mA', 'c_mC', 't_z', 'e_o', 'alpha_o'],
+    errors: ['eps_A', 'eps_C', 'a_s', 'a_n'],
+    guide: ['guided', 'l_g', 'c_g', 'H_g'],
+    lock: ['keeper', 'g_k', 'r_k', 'kappa'],
+    friction: ['mu', 'mu_g'],
+    turns: ['n_o'],
+  },
+  idle: idleOfJack,
+  state: stateOf,
+  draw,
+  readings,
+  caption: (s, view) => {
+    if (s.at === 'work') return WORDS.workingCaption(turnsText(s.over));
+    return WORDS.caption({
+      push: force(s.jack.push, view),
+      height: show(s.jack.pushHeight, { shown: 'size', digits: 3 }, view),
+      load: force(s.jack.load, view),
+      turns: turnsText(s.over),
+      moves: motion(s.moves, view),
+      round: motion(s.round, view),
+      off: motion(s.off, view),
+      joints: worstJoints(s.runs.pushed)
+        .filter(({ joint }) => joint === 'A' || joint === 'C')
+        .map((j) => WORDS.joint({ joint: j.joint, touches: touchesOf(j) }))
+        .join(', '),
+    });
+  },
+  table: (s, view) => {
+    if (s.at === 'work') return WORDS.noneYet;
+    const z = heights(s.runs.pushed);
+    const every = Math.max(1, Math.round(s.runs.pushed.length / 24));
+    return {
+      head: WORDS.head,
+      rows: s.runs.pushed.flatMap((p, i) =>
+        i % every === 0
+          ? [
+              [
+                numeral(Number(p.n.toFixed(4))),
+                motion(p.x, view),
+                motion(p.y, view),
+                motion(at(z, i), view),
+                show(Math.hypot(p.tiltX, p.tiltY), { shown: 'degrees', digits: 3 }, 'metric'),
+                show(p.torque, { shown: 'N·mm', digits: 3 }, 'metric'),
+              ],
+            ]
+          : [],
+      ),
+    };
+  },
+  renderKey: (s) => [s.at, s.key],
+  mount: (stage, context) =>
+    whenRun(stage, {
+      redraw: context.redraw,
+      progress: (share) => stage.querySelector('.jack-share')?.setAttribute('width', px(400 * share)),
+    }),
+});

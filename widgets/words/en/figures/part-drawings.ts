@@ -1,0 +1,54 @@
+/** Words of the drawings that go to the shop. */
+const PARTS = { base: 'base', turned: 'turned part', carried: 'carried part' } as const;
+
+export const WORDS = {
+  title: 'Drawings for the shop',
+  scroller: 'The sheet at its true size; scroll to see all of it',
+  part: (role: keyof typeof PARTS, kind: string) => `${PARTS[role]}: ${kind}`,
+  assembly: 'assembly',
+  adjuster: 'adjuster',
+  ball: 'ball',
+  drill: (size: string) => `tap drill ⌀${size}`,
+  depth: (thread: string, depth: string) => `${thread} × ${depth}`,
+  through: (thread: string) => `${thread}, through`,
+  usual: (thread: string, usual: string) => `${thread} (${usual})`,
+  assumed: (size: string) => `(${size})`,
+  flats: (size: string) => `AF ${size}`,
+  square: (size: string) => `□${size}`,
+  round: (size: string) => `⌀${size}`,
+  check: '100 mm on a print at true size',
+  notes: ['Edges broken 0.2 to 0.5, threads countersunk.', 'In brackets: not stated, drawn with a usual size.'],
+  stroke: (stroke: string, turns: string) => `Stroke ${stroke} in ${turns} turns.`,
+  block: {
+    name: 'name',
+    number: 'number',
+    date: 'date',
+    revision: 'revision',
+    tolerance: 'general tolerance',
+    drawn: 'drawn by',
+    material: 'material',
+    scale: 'scale',
+    units: 'units',
+    paper: 'paper',
+    sheet: 'sheet',
+    projection: 'first angle',
+  },
+  sheet: (i: number, of: number) => `${i} of ${of}`,
+  list: ['item', 'count', 'name', 'material'] as const,
+  files: 'This sheet as a file:',
+  save: (kind: string) => `Save this sheet as ${kind.toUpperCase()}`,
+  head: ['sheet', 'what', 'scale', 'dimensions'],
+  caption: (v: {
+    readonly what: string;
+    readonly paper: string;
+    readonly scale: string;
+    readonly stated: number;
+    readonly assumed: number;
+    readonly listed: number;
+  }) =>
+    `${v.what} on ${v.paper}, ${v.scale}: ${
+      v.listed > 0
+        ? `${v.listed} numbers lead to the list of parts`
+        : `${v.stated} ${v.stated === 1 ? 'size' : 'sizes'} as stated${v.assumed > 0 ? `, ${v.assumed} in brackets` : ''}`
+    }.`,
+};
