@@ -26,7 +26,7 @@ const TAN30 = Math.tan(Math.PI / 6);
 const offOf = (flank: FlankName | undefined, play: number): number =>
   flank === undefined ? 0 : flank === 'pressed' ? -play / 2 : play / 2;
 
-export interface LensPaths {
+interface LensPaths {
   readonly screw: string;
   readonly nut: string;
   /** Flanks that touch: a line along each, and strokes across it. */
@@ -36,7 +36,7 @@ export interface LensPaths {
 }
 
 /** About a middle at (0, 0), cut off by the lens. */
-export const lensPaths = ({ thread, joint }: Fitted, play: number, flank: FlankName | undefined): LensPaths => {
+const lensPaths = ({ thread, joint }: Fitted, play: number, flank: FlankName | undefined): LensPaths => {
   const scale = LENS.width / (PITCHES * thread.P);
   // Flanks that lean by 30° stand off by half the clearance of the diameter, which is the play over the tangent.
   const clearance = play / TAN30;
