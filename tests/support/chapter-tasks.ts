@@ -473,16 +473,16 @@ export const TASKS: readonly Task[] = [
   {
     widget: 'plate-on-feet',
     page: 'three-feet.html',
-    asks: 'let foot B stay, and read how much higher the plate is over the other two',
-    work: (hands) => hands.choose('foot B'),
-    says: /over foot A it is ([\d.]+) µm too high, over foot B it is level, over foot C it is ([\d.]+) µm too high/,
+    asks: 'let foot 2 stay, and read how much higher the plate is over the other two',
+    work: (hands) => hands.choose('foot 2'),
+    says: /over foot 1 it is ([\d.]+) µm too high, over foot 2 it is level, over foot 3 it is ([\d.]+) µm too high/,
     is: () => {
       const { feet, readings } = plate();
       const { plane } = valueIn(
         levelPlate({
           feet: feet.map((f) => ({ ...f, Delta: mm(net(FOOT)), k: 6 })),
           readings,
-          keep: { kind: 'foot', name: 'B' },
+          keep: { kind: 'foot', name: '2' },
         }),
       );
       const [a = 0, b = 0, c = 0] = feet.map((foot) => heightAt(plane, foot));

@@ -94,7 +94,7 @@ const bars = (s: State, view: UnitView): string => {
     const y = 18 + i * ROW;
     return `<text class="bought-label" x="${left - 8}" y="${y + 13}" text-anchor="end">${r.name}</text><rect class="${r.value >= s.values.F ? 'bought-passes' : 'bought-fails'}" x="${left}" y="${y}" width="${px(Math.max(1, x(r.value) - left))}" height="17"/><text class="bought-label" x="${px(x(r.value) + 6)}" y="${y + 13}">${force(r.value, view)}</text>`;
   });
-  return `<svg class="bought-bars" viewBox="0 0 ${WIDTH} ${height}" role="img" aria-label="${WORDS.bars}">${drawn.join('')}<path class="bought-load" d="M${px(x(s.values.F))} 14V${height}"/><text class="bought-label" x="${px(x(s.values.F))}" y="11" text-anchor="middle">${WORDS.load(force(s.values.F, view))}</text></svg>`;
+  return `<svg class="bought-bars" viewBox="0 0 ${WIDTH} ${height}" role="img" aria-label="${WORDS.bars}">${drawn.join('')}<path class="bought-load" d="M${px(x(s.values.F))} 17V${height}"/><text class="bought-label" x="${px(x(s.values.F))}" y="0" dy="1em" text-anchor="middle">${WORDS.load(force(s.values.F, view))}</text></svg>`;
 };
 
 const draw = (s: State, view: UnitView): string => {

@@ -88,13 +88,13 @@ const paint = (s: State) => ({ ...pictureOf(s.adjuster, s.standing, s.frame), gu
 const draw = (s: State, view: UnitView): string => {
   const bar = (key: 'A' | 'C') => {
     const { nut, engaged } = columnOf(s, key);
-    return `<g class="bar-${key}" data-sym="l_${key}"><path class="nut" data-shape="nut${key}" d="${nut}"/><path class="engaged" data-shape="bar${key}" d="${engaged}"/><text x="${COLUMNS[key]}" y="30" text-anchor="middle">${key}</text></g>`;
+    return `<g class="bar-${key}" data-sym="l_${key}"><path class="nut" data-shape="nut${key}" d="${nut}"/><path class="engaged" data-shape="bar${key}" d="${engaged}"/><text x="${COLUMNS[key]}" y="0" dy="2.15em" text-anchor="middle">${key}</text></g>`;
   };
   return (
     `<div class="fit-view"><svg viewBox="0 0 ${WIDTH} ${HEIGHT}" role="img" aria-label="${WORDS.section.label({ arrangement: s.arrangement, A: s.A.thread.designation, C: s.C.thread.designation })}">${hatchings('fit')}` +
     `${partsHtml(paint(s), 'fit')}` +
     `<path class="axis" d="M${AXIS} 4V${HEIGHT - 4}"/><g data-names>${names(s)}</g>` +
-    `<text class="figure-note" x="${COLUMNS.A + 20}" y="14" text-anchor="middle">${WORDS.section.engaged}</text>${bar('A')}${bar('C')}</svg></div>` +
+    `<text class="figure-note" x="${COLUMNS.A + 20}" y="0" dy="1em" text-anchor="middle">${WORDS.section.engaged}</text>${bar('A')}${bar('C')}</svg></div>` +
     `<div class="fit-side">${engagementPlot(s, { size: (l) => show(Number(l.toPrecision(3)), { shown: 'size' }, short(view)), count: (n) => numeral(Number(n.toFixed(2))) })}` +
     `<div class="fit-row">${knobSvg(s.standing.n, 'hexagon', FLATS, WORDS.section.knob)}${lens(s, view)}</div></div>`
   );

@@ -24,7 +24,7 @@ import { px } from '../kit/svg.ts';
 
 const WIDTH = 560;
 const HEIGHT = 320;
-const MARGIN = { top: 14, right: 12, bottom: 38, left: 62 };
+const MARGIN = { top: 14, right: 22, bottom: 38, left: 62 };
 /** Friction shown: what threads have between grease and rust, and all of it where the reader goes beyond. */
 const NEAR = 0.4;
 const SAMPLES = 48;

@@ -26,7 +26,7 @@ const TAN30 = Math.tan(Math.PI / 6);
 const offOf = (flank: FlankName | undefined, play: number): number =>
   flank === undefined ? 0 : flank === 'pressed' ? -play / 2 : play / 2;
 
-export interface LensPaths {
+interface LensPaths {
   readonly screw: string;
   readonly nut: string;
   /** Flanks that touch: a line along each, and strokes across it. */
