@@ -18,6 +18,8 @@ describe('a prediction', () => {
     [-0.0875, 'Right amount, wrong direction: you said −87.5 µm, it is 87.50 µm.'],
     [0.1, 'You said 100 µm; it is 87.50 µm, not far off.'],
     [0.002, 'You said 2 µm; it is 87.50 µm, 44 times more.'],
+    [3, 'You said 3 mm; it is 87.50 µm. You added the leads.'],
+    [2.5, 'You said 2.5 mm; it is 87.50 µm, 29 times less.'],
     [3.0875, 'You said 3.0875 mm; it is 87.50 µm. You added the leads.'],
     [-120, 'You said −120 mm; it is 87.50 µm, 1400 times less.'],
     [0, 'You said it does not move; it moves 87.50 µm.'],

@@ -20,6 +20,12 @@ import type { Slip } from '../page/model.ts';
 /** Within this share of the answer a prediction counts as right: the point is the idea, not the last digit. */
 const NEAR = 0.02;
 
+/**
+ * A prediction is an estimate, so a slip is met from further off, where it is the nearest of all that could be meant: 3 mm is the leads added, though
+ * they come to 3.09.
+ */
+const NEAR_SLIP = 0.15;
+
 /** Beyond this ratio nobody learns from a number, and a scale would be all ticks. */
 const MOST = 1e6;
 
@@ -58,7 +64,10 @@ const verdictOf = (
   const ratio = made / answer;
   if (Math.abs(ratio - 1) < NEAR) return predictedRight(right);
   if (Math.abs(ratio + 1) < NEAR) return predictedOtherWay(yours, right);
-  const slip = slips.find((s) => Math.abs(Math.abs(made) / Math.abs(s.value) - 1) < NEAR);
+  const off = (value: number) => Math.abs(Math.log(Math.abs(made / value)));
+  const slip = slips
+    .filter((s) => s.value !== 0 && off(s.value) < NEAR_SLIP && off(s.value) < off(answer))
+    .sort((a, b) => off(a.value) - off(b.value))[0];
   if (slip) return predictedSlip(yours, right, slip.says);
   const size = Math.abs(ratio);
   return predictedOff(yours, right, timesText(Math.max(size, 1 / size), size > 1));

@@ -3,7 +3,7 @@
  * is named. The answer can always be opened without predicting.
  */
 
-import { beyondAny, SET_PREDICTION, yourPrediction } from '#words/client.ts';
+import { beyondAny, NOTHING_CHOSEN, SET_PREDICTION, yourPrediction } from '#words/client.ts';
 import { fieldUnit } from '../assembly/numbers.ts';
 import { quoted, type SymbolName, symbolFact } from '../engine/index.ts';
 import { readQuantity } from '../input/quantity.ts';
@@ -12,6 +12,7 @@ import { reasonOf } from '../words/reason.ts';
 import { answerForm } from './answer-form.ts';
 import { make, setText, whenSent } from './dom.ts';
 import { recordPrediction } from './journey.ts';
+import { judgeSign, pictureField } from './picture-predictions.ts';
 import { judgePrediction } from './prediction-words.ts';
 import type { Store } from './store.ts';
 
@@ -23,6 +24,12 @@ export const mountPrediction = (place: HTMLElement, model: Prediction, store: St
   const fact = symbolFact(symbol);
   const { field, label, verdict, form } = answerForm(`prediction-${index}`, SET_PREDICTION);
   const scale = make('div', { class: 'scale', hidden: '' });
+  const drawn = model.on && pictureField(`prediction-on-${index}`, model, verdict);
+  if (drawn) {
+    form.prepend(drawn.control);
+    label.hidden = field.hidden = true;
+    attempt.append(drawn.picture);
+  }
   attempt.append(form, verdict, scale);
 
   const unit = () => fieldUnit(symbol, store.view());
@@ -32,13 +39,34 @@ export const mountPrediction = (place: HTMLElement, model: Prediction, store: St
   let made: number | undefined;
   const judge = () => {
     if (made === undefined) return;
+    if (model.on === 'way' || model.on === 'flank') {
+      setText(verdict, judgeSign(made, model, fact, store.view()));
+      return;
+    }
     const judged = judgePrediction(made, model, fact, store.view());
     setText(verdict, judged.verdict);
-    scale.hidden = judged.scale === undefined;
+    // The dial shows both already.
+    scale.hidden = judged.scale === undefined || drawn !== undefined;
     if (judged.scale !== undefined) scale.innerHTML = judged.scale;
   };
 
+  const kept = (value: number) => {
+    made = value;
+    judge();
+    recordPrediction(document.body.dataset.page ?? '', index);
+    reveal.open = true;
+  };
   whenSent(form, () => {
+    if (drawn) {
+      const chosen = drawn.read();
+      if (!chosen?.ok) {
+        setText(verdict, chosen ? reasonOf(chosen) : NOTHING_CHOSEN);
+        return;
+      }
+      drawn.play(chosen.value);
+      kept(chosen.value);
+      return;
+    }
     const read = readQuantity(field.value, fact.unit, unit());
     const beyond = read.ok && !(read.value.value >= fact.min && read.value.value <= fact.max);
     field.setAttribute('aria-invalid', String(!read.ok || beyond));
@@ -49,10 +77,7 @@ export const mountPrediction = (place: HTMLElement, model: Prediction, store: St
       );
       return;
     }
-    made = read.value.value;
-    judge();
-    recordPrediction(document.body.dataset.page ?? '', index);
-    reveal.open = true;
+    kept(read.value.value);
   });
   store.onChange((_sets, view) => {
     if (!view) return;

@@ -88,6 +88,8 @@ export interface Exercise {
   readonly slips: readonly SlipRule[];
   readonly hint: string;
   readonly kind?: Kind;
+  /** Of a wrong line, the formula of each step: pages carry relations without theirs. */
+  readonly formulas?: readonly string[];
   readonly picture?: Picture;
   /** What is put in order, and how many lines of it at a time. */
   readonly order?: { readonly of: readonly Sequence[]; readonly lines: number };
@@ -289,7 +291,7 @@ const offeredBy = (
 
 /** The worked lines with one slip made in them; what comes after it is worked on from there. */
 const wrongLines = (
-  { steps, slips }: Exercise,
+  { steps, slips, formulas = [] }: Exercise,
   slip: number,
   right: readonly StepOutcome[],
   scope: Readonly<Record<string, number>>,
@@ -316,7 +318,7 @@ const wrongLines = (
   const lines = steps.map((one, i) =>
     i === place
       ? wrongStepLine(one, way, known, wrong.value)
-      : stepLine({ ...one, why: '' }, i < place ? right[i] : after[i - place - 1]),
+      : stepLine({ ...one, why: '' }, i < place ? right[i] : after[i - place - 1], formulas[i]),
   );
   return good(wrongLineOf(lines, place));
 };

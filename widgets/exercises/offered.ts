@@ -78,7 +78,7 @@ export const choiceOf = (
 };
 
 /** Plus, minus or nought, under its words: always these three, in this order. */
-const signOf = (x: number): number => (Math.abs(x) < 1e-12 ? 2 : x > 0 ? 0 : 1);
+export const signOf = (x: number): number => (Math.abs(x) < 1e-12 ? 2 : x > 0 ? 0 : 1);
 const bySign = (
   value: number,
   slips: readonly Wrong[],

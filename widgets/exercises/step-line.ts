@@ -3,11 +3,11 @@ import type { Step, StepOutcome } from '../assembly/steps.ts';
 import { relationNamed, type SymbolName, symbolFact } from '../engine/index.ts';
 import { formatOf, show, showInFormula } from '../input/format.ts';
 
-export const stepLine = (step: Step, outcome: StepOutcome | undefined): string => {
+export const stepLine = (step: Step, outcome: StepOutcome | undefined, given?: string): string => {
   const relation = relationNamed(step.relation);
   if (!relation || !outcome?.ok) return '';
   const why = (step.why ?? relation.says).replace(/\{\{!?\s*(.*?)\s*\}\}/g, '$1').replace(/[*$`]/g, '');
-  const formula = relation.gives[step.output];
+  const formula = given ?? relation.gives[step.output];
   const result = show(outcome.value, formatOf(symbolFact(step.as), step.digits), 'metric');
   if (formula === undefined) return `${why} ${plainName(step.as)} = ${result}`.trim();
   const named = (symbol: string) => {

@@ -16,6 +16,6 @@ const linesIn = (item: Item): readonly string[] => {
   if (offered && exercise.kind === 'order')
     return [...offered.right].map((at) => offered.options[LETTERS.indexOf(at)]?.text ?? '');
   const slip = slipShown(item);
-  const worked = exercise.steps.map((step, i) => stepLine(step, outcomes[i]));
+  const worked = exercise.steps.map((step, i) => stepLine(step, outcomes[i], exercise.formulas?.[i]));
   return slip === '' ? worked : [slip, ...worked];
 };

@@ -26,6 +26,8 @@ export interface LiveValue {
 
 /** A question asked before the answer is shown. */
 export interface Prediction {
+  /** Predicted on a picture: by the sign of the answer, or by where a dial will stand. */
+  readonly on?: 'way' | 'flank' | 'dial';
   /** The symbol of the answer. */
   readonly output: string;
   readonly answer: number;

@@ -3,7 +3,8 @@
  *
  *   example ID [with SET]: title      numbers and steps, each with the value the author expects
  *   figure NAME SET | figure NAME with SET: caption
- *   predict [with SET]                a question, the steps of its answer, and `slip` lines: calls that give known wrong answers
+ *   predict [with SET]                a question, the steps of its answer, and `slip` lines: calls that give known wrong answers;
+ *                                     `which way`, `which flank` or `on a dial` has it predicted on a picture
  *   derivation: title                 see derivation.ts
  *   exercise ID: title                see exercise-block.ts
  *   papers, review                    where papers are set, and where exercises of the whole book are mixed
@@ -17,7 +18,7 @@ import { bad, good, type Result, relationNamed, type SymbolName, symbolFact } fr
 import type { Figure } from '../figures/kit/figure.ts';
 import { formatOf, show } from '../input/format.ts';
 import type { Reading } from '../input/quantity.ts';
-import type { Slip } from '../page/model.ts';
+import type { Prediction as OnPage, Slip } from '../page/model.ts';
 import { reasonOf } from '../words/reason.ts';
 import { type Adjusters, namesAdjuster, withAdjuster } from './adjusters.ts';
 import { type Asked, readAsk } from './ask.ts';
@@ -54,6 +55,7 @@ export interface FigureBlock {
 
 export interface Prediction {
   readonly kind: 'predict';
+  readonly on?: OnPage['on'];
   readonly question: Passage;
   readonly reveal: Passage;
   readonly output: SymbolName;
@@ -331,12 +333,15 @@ const readPrediction = (
   const calls: { text: string; line: number }[] = [];
   const slips: { text: string; line: number }[] = [];
   const numbers: string[] = [];
+  let on: OnPage['on'];
   for (const [i, raw] of body.split('\n').entries()) {
     const text = raw.trim();
     const line = firstLine + i;
     numbers.push('');
     if (text.startsWith('> ')) reveal.push({ text: text.slice(2), line });
     else if (text.startsWith('slip ')) slips.push({ text: text.slice(5), line });
+    else if (text === 'on a dial') on = 'dial';
+    else if (text === 'which way' || text === 'which flank') on = text === 'which way' ? 'way' : 'flank';
     else if (/^[a-z][a-z-]*\s*(\(|->|=)/.test(text) && isStepLine(text)) calls.push({ text, line });
     else if (/^(thread\b.*=|[A-Za-z_0-9]+\s*=)/.test(text) || namesAdjuster(text)) numbers[i] = text;
     else if (text !== '') question.push({ text, line });
@@ -362,19 +367,22 @@ const readPrediction = (
     const name = steps[i]?.step.as;
     if (outcome.ok && name !== undefined) found[name] = outcome.value;
   }
+  if (on === 'dial' && last && symbolFact(last.step.as).unit !== 'mm')
+    book.note(firstLine - 1, `A dial shows a length, and the last step gives ${symbolFact(last.step.as).says}.`);
   if (!last || !answer?.ok || question.length === 0) {
     book.note(firstLine - 1, 'A prediction needs a question, and under it the step that answers it.');
     return undefined;
   }
   return {
     kind: 'predict',
+    ...(on !== undefined && { on }),
     question: joined(question, firstLine),
     reveal: joined(reveal, firstLine),
     output: last.step.as,
     answer: answer.value,
     digits: last.step.digits,
     slips: slips.flatMap(({ text, line }) => {
-      const slip = readSlip(text, found, answer.value);
+      const slip = readSlip(text, found, answer.value, on === 'way' || on === 'flank');
       if (!slip.ok) book.note(line, reasonOf(slip));
       return slip.ok ? [slip.value] : [];
     }),
@@ -386,7 +394,7 @@ const joined = (lines: readonly Passage[], line: number): Passage => ({
   line: lines[0]?.line ?? line,
 });
 
-const readSlip = (text: string, scope: Record<string, number>, answer: number): Result<Slip> => {
+const readSlip = (text: string, scope: Record<string, number>, answer: number, bySign: boolean): Result<Slip> => {
   const { body, comment } = splitComment(text);
   if (comment === undefined) return bad('slip-without-words', {});
   const steps: Step[] = [];
@@ -397,7 +405,9 @@ const readSlip = (text: string, scope: Record<string, number>, answer: number): 
   }
   const outcome = runSteps(steps, scope).at(-1);
   if (!outcome?.ok) return bad('slip-without-value', { why: outcome });
-  if (Math.abs(Math.abs(outcome.value) - Math.abs(answer)) <= 0.02 * Math.abs(answer))
-    return bad('slip-right-by-chance', {});
+  const alike = bySign
+    ? Math.sign(outcome.value) === Math.sign(answer)
+    : Math.abs(Math.abs(outcome.value) - Math.abs(answer)) <= 0.02 * Math.abs(answer);
+  if (alike) return bad('slip-right-by-chance', {});
   return good({ value: outcome.value, says: comment });
 };

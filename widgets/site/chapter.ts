@@ -283,7 +283,13 @@ const renderBlock = (block: Block, work: Work, opening: number, inline: Inline):
     case 'review':
       return REVIEW_PLACE;
     case 'predict':
-      work.predictions.push({ output: block.output, answer: block.answer, digits: block.digits, slips: block.slips });
+      work.predictions.push({
+        ...(block.on && { on: block.on }),
+        output: block.output,
+        answer: block.answer,
+        digits: block.digits,
+        slips: block.slips,
+      });
       return renderPrediction(
         block,
         work.predictions.length - 1,

@@ -159,6 +159,9 @@ export const readExercise = (
     slips: slips.map((s) => s.rule),
     hint: hint.join(' '),
     ...(kind && { kind }),
+    ...(kind === 'wrong-line' && {
+      formulas: steps.map(({ step }) => relationNamed(step.relation)?.gives[step.output] ?? ''),
+    }),
     ...(picture && { picture }),
     ...(backwards && readBackwards(backwards.text, backwards.line, pools, book)),
   };
@@ -216,6 +219,9 @@ const checkSlipPlaces = ({ kind, slips, steps }: Exercise, line: number, book: D
         `The slip “${says}” names no line; write “slip Delta = formula # Words” with a result of the steps.`,
       );
   }
+  for (const { relation, why } of kind === 'wrong-line' ? steps : [])
+    if (why === undefined)
+      book.note(line, `The step ${relation} has no reason; a worked line that was wrong is told with one, after #.`);
   if (kind === 'wrong-line' && steps.length < 2) book.note(line, 'A wrong line is found among two or more.');
 };
 

@@ -31,9 +31,13 @@ export const dialSvg = (motion: number, scale: DialScale, label: string): string
     const a = (2 * Math.PI * i) / 10;
     return `<text x="${px(72 * Math.sin(a))}" y="${px(-72 * Math.cos(a))}" dy="0.35em">${i * 10}</text>`;
   }).join('');
+  const tenths = Array.from(
+    { length: 10 },
+    (_, i) => `<path class="tick" d="M0 ${i === 0 ? 17 : 15}V13" transform="rotate(${px(i * 36)} 0 26)"/>`,
+  ).join('');
   return (
     `<svg class="dial" viewBox="-90 -90 180 204" role="img" aria-label="${escapeText(label)}"><circle class="rim" r="86"/><circle class="paper" r="82"/>${ticks}${figures}` +
-    `<g class="rounds"><circle cy="26" r="13"/><path data-rounds d="M0 26V15" transform="rotate(${px(rounds(motion, scale))} 0 26)"/></g>` +
+    `<g class="rounds"><circle cy="26" r="13"/>${tenths}<path data-rounds d="M0 26V15" transform="rotate(${px(rounds(motion, scale))} 0 26)"/></g>` +
     `<text class="division" y="106">${scale.face}</text><path class="hand" data-hand d="M0 14V-60" transform="rotate(${px(hand(motion, scale))})"/><circle class="hub" r="5"/></svg>`
   );
 };

@@ -105,6 +105,15 @@ export const yoursOnScale = (yours: string, onScale: boolean): string =>
   `you: ${yours}${onScale ? '' : ', off this scale'}`;
 export const engineOnScale = (right: string): string => `engine: ${right}`;
 
+// Predictions on a picture.
+
+export const WAY_ASKED = 'Which way will it go?';
+export const FLANK_ASKED = 'Which flank will touch?';
+export const DIAL_ASKED = 'Where will the long hand stand, in divisions? Minus is anticlockwise.';
+export const drawnWay = (way: string, yours: boolean): string => `${yours ? 'you' : 'played'}: ${way}`;
+export const drawnFlank = (flank: string, yours: boolean): string => `${yours ? 'you' : 'played'}: ${flank}`;
+export const NOTHING_CHOSEN = 'Choose one first; the answer can also be opened without it.';
+
 // Exercises.
 
 export const CHECK = 'Check';

@@ -98,7 +98,7 @@ export const LINE_HOLDS = (before: boolean): string =>
     : 'This line only carries on what stands above it. Is what it takes from above right?';
 /** Two lines that stand the wrong way round. */
 export const orderLeads = (first: string, then: string): string =>
-  `“${first}” stands before “${then}”. Could you still do the second one well after the first?`;
+  `“${first.replace(/\.$/, '')}” stands before “${then.replace(/\.$/, '')}”. Could you still do the second one well after the first?`;
 export const chooseOne = (letters: string): string => `Choose one of ${letters}.`;
 export const eachOnce = (letters: string): string => `Write each of ${letters} once, in order.`;
 
