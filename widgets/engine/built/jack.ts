@@ -16,7 +16,7 @@
  * The axes of the two threads of the turned part may lie apart, by an offset and an angle, which go round with it.
  * Left out: bending of the parts, heat, mass, play of the base on its bench, and that places of contact travel: they stand where they stand at the start.
  * Limits, each a test: forces add up (force-chain), turns-lost, lead error, wave-through, wave-lean, tilt, lift-held, lift-free, ring-full,
- * wind-up, raising-torque, ball-on-flat, series stiffness. Source: derived here; statics.
+ * wind-up, raising-torque, series stiffness. Source: derived here; statics.
  * Units: mm, N, N·mm, rad; turns clockwise seen from above.
  */
 import { bad, good, type Result } from '../kernel/result.ts';
