@@ -99,7 +99,7 @@ const flankDrawing = (answer: number, made: number | undefined): string => {
     `<svg class="flank-picture" viewBox="0 0 400 144" role="img" aria-label="${FLANK_ASKED}"><path class="groove" d="M400 8H140L262 52V88L140 132H400Z"/><path class="base-line" d="M20 140H380"/>` +
     `<g class="moved" style="--rise:${shift}px"><path class="ridge" d="${groove}L60 8Z"/>` +
     `${made === undefined ? '' : `<path class="touches" d="${side(Math.sign(answer))}"/>`}</g>` +
-    `${made === undefined ? '' : `<path class="yours-mark" d="${side(made)}"/><text x="270" y="34">${drawnFlank(FLANKS[signOf(made)] ?? '', true)}</text><text x="270" y="118">${drawnFlank(FLANKS[signOf(answer)] ?? '', false)}</text>`}</svg>`
+    `${made === undefined ? '' : `<path class="yours-mark" d="${side(made)}"/><text x="394" y="30">${drawnFlank(FLANKS[signOf(made)] ?? '', true)}</text><text x="394" y="122">${drawnFlank(FLANKS[signOf(answer)] ?? '', false)}</text>`}</svg>`
   );
 };
 

@@ -63,7 +63,8 @@ const verdictOf = (
   if (made === 0) return fact.shown === 'motion' ? predictedStill(right) : predictedWrong(yours, right);
   const ratio = made / answer;
   if (Math.abs(ratio - 1) < NEAR) return predictedRight(right);
-  if (Math.abs(ratio + 1) < NEAR) return predictedOtherWay(yours, right);
+  // An estimate with the wrong sign is about the way, whatever its last digit.
+  if (Math.abs(ratio + 1) < NEAR_SLIP) return predictedOtherWay(yours, right);
   const off = (value: number) => Math.abs(Math.log(Math.abs(made / value)));
   const slip = slips
     .filter((s) => s.value !== 0 && off(s.value) < NEAR_SLIP && off(s.value) < off(answer))
