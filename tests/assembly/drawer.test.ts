@@ -1,10 +1,12 @@
 /** A drawer of parts: what goes together, what meets a wish, and the standard sizes it comes with. */
 import { describe, expect, it } from 'vitest';
+import { standing } from '../../widgets/assembly/adjuster/adjuster.ts';
 import { readAdjuster } from '../../widgets/assembly/adjuster/text.ts';
+import { growthPerKelvin } from '../../widgets/assembly/adjuster/warm-growth.ts';
 import { readDrawer } from '../../widgets/assembly/drawer/read-drawer.ts';
 import { rowsOfStack, type Stack, searchDrawer } from '../../widgets/assembly/drawer/stacks.ts';
 import { DIN_6334, ISO_4032, ISO_4762 } from '../../widgets/assembly/drawer/standard-parts.ts';
-import { answerWish, bestEdge, stepOf } from '../../widgets/assembly/drawer/wish.ts';
+import { type Answer, answerWish, bestEdge, stepOf } from '../../widgets/assembly/drawer/wish.ts';
 import { type Result, runToEnd } from '../../widgets/engine/index.ts';
 import { reasonIn, valueIn } from '../support/results.ts';
 import { seeded } from '../support/seeded.ts';
@@ -223,7 +225,57 @@ describe('standard hardware', () => {
   });
 
   it('reads without a fault', () => {
-    const read: Result<unknown> = runToEnd(readDrawer('standard metric | standard inch, price 0.4'));
+    const read: Result<unknown> = runToEnd(
+      readDrawer('standard metric | standard inch, price 0.4 | standard adapters'),
+    );
     expect(valueIn(read)).toMatchObject({ wrong: [] });
+  });
+});
+
+describe('growth a kelvin', () => {
+  const RISER = [
+    'base = coupling nut 3/8-16 UNC, 28.575 mm',
+    'turned = adapter 3/8-16 UNC external 15 mm, M10x1.5 internal 15 mm blind, body 18 mm, hexagon 17 mm',
+    'carried = socket screw M10x1.5, thread 20 mm, head 10 mm',
+    'tip = ball 8.5 mm in 8 mm hexagon, stands 4 mm',
+  ];
+  const growth = (change: (row: string) => string = (row) => row) =>
+    growthPerKelvin(valueIn(readAdjuster(RISER.map(change).join('\n')))) ?? Number.NaN;
+  it('is that of its height where all is steel, and of each length by its own metal', () => {
+    // 70.8125 mm of steel at 11.5 µm a metre and kelvin.
+    expect(growth()).toBeCloseTo(70.8125 * 11.5e-6, 9);
+    // Thread A is engaged from 16.3125 to 28.575; its middle stands 22.44375 up, so that much is the nut, here of aluminium.
+    const nut = growth((row) => (row.startsWith('base') ? `${row}, aluminium` : row));
+    expect(nut - growth()).toBeCloseTo(22.44375 * (23.1 - 11.5) * 1e-6, 9);
+  });
+  it('takes some away where a sleeve leads the load down', () => {
+    const nested = valueIn(
+      readAdjuster(
+        'base = tapped block M12x1.5, 30 mm\nturned = sleeve M12x1.5 external 24 mm, M8x1.25 internal 12 mm, aluminium\ncarried = spindle M8x1.25, thread 40 mm',
+      ),
+    );
+    const steel = valueIn(
+      readAdjuster(
+        'base = tapped block M12x1.5, 30 mm\nturned = sleeve M12x1.5 external 24 mm, M8x1.25 internal 12 mm\ncarried = spindle M8x1.25, thread 40 mm',
+      ),
+    );
+    expect(standing(steel, 0).height * 11.5e-6).toBeCloseTo(growthPerKelvin(steel) ?? Number.NaN, 9);
+    expect(Number.isFinite(growthPerKelvin(nested) ?? Number.NaN)).toBe(true);
+  });
+  it('is not known of bronze, and such a stack is ranked last', () => {
+    expect(growth((row) => (row.startsWith('base') ? `${row}, bronze` : row))).toBeNaN();
+    const all = stacks(`${MANY} | coupling nut M8x1.25, 24 mm, bronze`);
+    const { rows } = answerWish(
+      all,
+      [50],
+      { step: 1, stroke: 0, height: 1e3, price: undefined },
+      'least drift',
+    ) as Extract<Answer, { kind: 'found' }>;
+    const drifts = rows.map((r) =>
+      r.stack.growth === undefined ? Number.POSITIVE_INFINITY : Math.abs(r.stack.growth),
+    );
+    expect(drifts).toEqual([...drifts].sort((a, b) => (a === b ? 0 : a - b)));
+    expect(drifts.at(-1)).toBe(Number.POSITIVE_INFINITY);
+    expect(drifts[0]).toBeGreaterThan(0);
   });
 });

@@ -7,7 +7,7 @@ import { judge } from '../../widgets/exercises/judge.ts';
 import { fnv1a64 } from '../../widgets/exercises/seed.ts';
 import { evaluateSlip } from '../../widgets/exercises/slip-formula.ts';
 import { reasonOf } from '../../widgets/words/reason.ts';
-import { exerciseFrom, mistakesOf, PAIR, SMALL } from '../support/bank.ts';
+import { EXERCISES, exerciseFrom, mistakesOf, PAIR, SMALL } from '../support/bank.ts';
 import { valueIn } from '../support/results.ts';
 
 const pair = SMALL.chapters[0]?.exercises[0];
@@ -42,7 +42,10 @@ describe('judge(87.5 µm, …)', () => {
     ['0.0875', 'slip', /thousandth of it/],
     ['0', 'wrong', /not zero/],
     ['500', 'wrong', /too large/],
-    ['2', 'wrong', /too small\.$/],
+    ['2', 'wrong', /too small\. What did you find for the net lead/],
+    ['175', 'wrong', /Did you double or halve something/],
+    ['525', 'wrong', /Did you take turns for flats/],
+    ['1.5', 'wrong', /too small/],
     ['-2', 'wrong', /too small an amount, and the other way/],
     ['', 'unread', /^Nothing was typed/],
     ['   ', 'unread', /^Nothing was typed/],
@@ -63,6 +66,22 @@ describe('judge(87.5 µm, …)', () => {
       if (['slip', 'wrong', 'other way'].includes(kind))
         expect(verdict.says, 'does not give the answer away').not.toMatch(/87\.5\D*µm/);
     });
+});
+
+describe('flats and turns as units of an answer', () => {
+  const flats = EXERCISES.find((e) => e.id === 'flats-wanted');
+  if (!flats) throw new Error('no exercise');
+  // M6×1 with 3/8-16 has 587.5 µm a turn; 50 µm take 0.5106 flats, 0.0851 turns.
+  const asked = valueIn(itemAt(flats, [0, 1, 0]));
+  for (const [text, kind] of [
+    ['0.511 flats', 'right'],
+    ['0.511', 'right'],
+    ['0,511 flat', 'right'],
+    ['0.0851 turns', 'right'],
+    ['0.511 turns', 'wrong'],
+    ['0.511 mm', 'unread'],
+  ] as const)
+    it(`${text} is ${kind}`, () => expect(judge(asked, text).kind).toBe(kind));
 });
 
 describe('a slip by ten or a thousand', () => {

@@ -500,6 +500,7 @@ const NO_PLOT = [
   'ball-in-socket',
   'foot-on-plane',
   'part-drawings',
+  'passport',
 ];
 
 const PAIRS = [

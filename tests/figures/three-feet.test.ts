@@ -21,7 +21,7 @@ const FEET = '1: 0, 0\n2: 240, 0\n3: 120, 180';
 const READINGS = '40, 20: 0\n200, 20: -84\n200, 160: 14\n40, 160: 94';
 const pairOf = (A: string, C: string): Readonly<Record<'A' | 'C', Thread>> => ({ A: thread(A), C: thread(C) });
 const plate = (
-  texts: Partial<Record<'feet' | 'readings' | 'rounds' | 'stands' | 'adjuster', string>> = {},
+  texts: Partial<Record<'feet' | 'readings' | 'rounds' | 'stands' | 'adjuster' | 'passport', string>> = {},
   values: Numbers['values'] = {},
   kept = 'foot 1',
 ) =>
@@ -33,7 +33,7 @@ const plate = (
         kept,
       } as never,
     ),
-    texts: { feet: FEET, readings: READINGS, rounds: '', stands: '', adjuster: 'none', ...texts },
+    texts: { feet: FEET, readings: READINGS, rounds: '', stands: '', adjuster: 'none', passport: '', ...texts },
   }) as Numbers & Parameters<typeof plateOf>[0];
 const plainly = (text: string): string => text.replace(/\u00a0/g, ' ');
 const shift = (transform: string): [number, number] => {
@@ -46,6 +46,20 @@ const rowsOf = (document: Document, table: string): string[][] =>
   );
 
 describe('levelling-plate', () => {
+  it('turns a foot that has a passport by the lead measured last, the others by their threads, and says so', () => {
+    const of = (passport: string) => valueIn(plateOf(plate({ passport })));
+    const [bare, own] = [of(''), of('2, 2026-03-02: lead 95 µm | 2, 2026-09-01: lead 70 µm')];
+    expect(own.feet.map((foot) => Math.round(1e7 * foot.Delta))).toEqual([875_000, 700_000, 875_000]);
+    const [was, is] = [bare, own].map((s) => s.first.levelling.moves[1]?.turns ?? Number.NaN) as [number, number];
+    // The same correction, by a lead that is four fifths of that of the threads.
+    expect(is / was).toBeCloseTo(87.5 / 70, 9);
+    const says = (passport: string) =>
+      plainly(valueIn(still(levellingPlate).draw(plate({ passport }), 'metric')).replace(/<[^>]*>/g, ''));
+    expect(says('2, 2026-09-01: lead 70 µm')).toMatch(/measured: foot 2 70\.00 µm \(2026-09-01\)/);
+    expect(says('')).not.toContain('measured:');
+    expect(reasonIn(plateOf(plate({ passport: '2, 2026-09-01: lead 8.8 µm' })))).toContain('another piece');
+  });
+
   it('asks of each foot what levelPlate works out, in turns, in flats and in whole flats with their sense', () => {
     const document = picture(valueIn(still(levellingPlate).draw(plate(), 'metric')));
     // Thread C gives 10.475/1.5875 = 6.60 turns, 3.30 either way. −0.5125 µm/mm along x, 0.6857 along y: B lacks 123 µm = 8.434 flats, C 61.5 − 123.43 = −61.93 µm = −4.247.

@@ -13,7 +13,7 @@ const ARROWS: Readonly<Record<string, readonly string[]>> = {
   assembly: ['engine', 'words', 'input'],
   'figures/kit': ['engine', 'words', 'input', 'assembly'],
   figures: ['engine', 'words', 'input', 'assembly', 'figures/kit'],
-  exercises: ['engine', 'words', 'input', 'assembly'],
+  exercises: ['engine', 'words', 'input', 'assembly', 'figures/kit'],
   page: ['engine', 'words', 'input', 'assembly', 'exercises'],
   site: ['engine', 'words', 'input', 'assembly', 'figures', 'figures/kit', 'exercises', 'page'],
   client: ['engine', 'words', 'input', 'assembly', 'figures', 'figures/kit', 'exercises', 'page'],

@@ -1,15 +1,16 @@
 /** The bank of the chapters as they stand, and one small bank that never changes. */
 import { type Bank, makeBank } from '../../widgets/exercises/bank.ts';
 import type { Exercise } from '../../widgets/exercises/exercise.ts';
+import { type Adjusters, NO_ADJUSTERS } from '../../widgets/site/adjusters.ts';
 import { createDiagnostics } from '../../widgets/site/diagnostics.ts';
 import { readExercise } from '../../widgets/site/exercise-block.ts';
-import { blocksOf, CHAPTERS } from './chapters.ts';
+import { ADJUSTERS, blocksOf, CHAPTERS } from './chapters.ts';
 
 /** Reads a block as the press does; its mistakes are thrown, since these tests are about sound ones. */
-export const exerciseFrom = (info: string, body: string): Exercise => {
+export const exerciseFrom = (info: string, body: string, adjusters: Adjusters = NO_ADJUSTERS): Exercise => {
   const [, id = '', title = ''] = /^exercise ([a-z0-9-]+): (.*)$/.exec(info) ?? [];
   const book = createDiagnostics('test');
-  const block = readExercise(id, title, body, 2, book);
+  const block = readExercise(id, title, body, 2, book, adjusters);
   if (!block) throw new Error(book.mistakes.map((m) => m.says).join('\n'));
   return block.exercise;
 };
@@ -24,7 +25,7 @@ export const BANK: Bank = makeBank(
   CHAPTERS.map(({ file, text }) => ({
     slug: file.replace(/^chapters\/\d+-/, '').replace(/\.md$/, ''),
     title: /^# (.*)$/m.exec(text)?.[1] ?? '',
-    exercises: blocksOf(text, 'exercise').map(({ info, lines }) => exerciseFrom(info, lines.join('\n'))),
+    exercises: blocksOf(text, 'exercise').map(({ info, lines }) => exerciseFrom(info, lines.join('\n'), ADJUSTERS)),
   })),
 );
 

@@ -246,6 +246,15 @@ export const TASKS: readonly Task[] = [
     is: () => [3, 33],
   },
   {
+    widget: 'passport',
+    page: 'design-sheet.html',
+    asks: 'add a row for today, and read which piece is farthest off its threads',
+    work: (hands) => hands.press('Add a row for today'),
+    says: /^(\d+) pieces have a passport; farthest off its threads is 1 with ([\d.]+) µm a turn, \+([\d.]+) %/,
+    // A copy of the last lead, that of the second piece, is added; the first is still the farthest.
+    is: () => [2, 88.5, 100 * (88.5 / 87.5 - 1)],
+  },
+  {
     widget: 'part-drawings',
     page: 'design-sheet.html',
     asks: 'choose the turned part and read at what scale it stands on the paper',

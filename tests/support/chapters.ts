@@ -20,10 +20,10 @@ export const CHAPTERS: readonly ChapterText[] = readdirSync(FOLDER)
   .sort()
   .map((name) => ({ file: `chapters/${name}`, text: readFileSync(resolve(FOLDER, name), 'utf8') }));
 
-const { adjusters } = adjustersIn(FOLDER);
+export const { adjusters: ADJUSTERS } = adjustersIn(FOLDER);
 
 export const press = (text: string, file = 'chapters/99-test.md'): RenderedChapter =>
-  renderChapter(file, text, FIGURES, adjusters);
+  renderChapter(file, text, FIGURES, ADJUSTERS);
 
 export const mistakesIn = (text: string): readonly Diagnostic[] => press(text).mistakes;
 

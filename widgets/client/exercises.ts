@@ -19,11 +19,13 @@ import { drawItem } from '../exercises/draw.ts';
 import { acceptedText, answerText, askText, type Exercise, type Item, itemAt } from '../exercises/exercise.ts';
 import { judge } from '../exercises/judge.ts';
 import { bankOrder } from '../exercises/review.ts';
-import type { stepLines } from '../exercises/steps-text.ts';
+import { stepLines } from '../exercises/steps-text.ts';
 import { saveFile } from '../figures/kit/save.ts';
+import { withSizes } from '../figures/kit/svg.ts';
 import { answerForm } from './answer-form.ts';
 import { all, make, setText, whenSent } from './dom.ts';
 import { eraseJourney, journey, tellMoved } from './journey.ts';
+import { offeredField } from './offered-field.ts';
 import { eraseProgress, progress, progressSays, recordTry, tallyOf } from './progress.ts';
 import { writeSteps } from './step-line.ts';
 import type { Store } from './store.ts';
@@ -37,10 +39,9 @@ interface Practice {
   readonly put: (item: Item) => void;
 }
 
-/** An exercise that is followed by others has no steps set into the page; these are written line by line. */
+/** Where an exercise is followed by others, of any kind. */
 interface Following {
   readonly next: () => void;
-  readonly stepLines: typeof stepLines;
 }
 
 const practise = (
@@ -61,6 +62,8 @@ const practise = (
   const again = make('button', { type: 'button', class: 'plain' }, following ? ANOTHER_EXERCISE : NEW_NUMBERS);
   const whole = make('button', { type: 'button', class: 'plain', hidden: '' }, SHOW_REST);
   worked?.append(whole);
+  const offered = offeredField(`offered-${place.dataset.exercise ?? 'review'}`, verdict);
+  form.prepend(offered.place);
   place.querySelector('.attempt')?.append(form, verdict, again);
 
   const fade = (count: number) => {
@@ -79,11 +82,19 @@ const practise = (
     setText(part('answer'), answerText(item));
     setText(part('accepted'), acceptedText(item));
     setText(label, yourAnswer(exercise.unit));
+    const between = place.querySelector<HTMLElement>('[data-between]');
+    if (between) between.hidden = item.offered !== undefined;
+    const shown = place.querySelector('[data-shown]');
+    // What is offered stands in the form now.
+    if (shown)
+      shown.innerHTML = item.picture === undefined ? '' : `<div class="shown">${withSizes(item.picture)}</div>`;
+    offered.place.hidden = item.offered === undefined;
+    label.hidden = field.hidden = item.offered !== undefined;
+    if (item.offered) offered.put(item.offered);
     const lines = all(place, '[data-step]');
     if (lines.length > 0) writeSteps(lines, exercise.steps, item.outcomes, store.view());
-    else if (following)
-      place.querySelector('.steps')?.replaceChildren(...following.stepLines(item).map((line) => make('li', {}, line)));
-    fade(Math.min(MOST_FADED, tallyOf(exercise.id).right, exercise.steps.length));
+    else place.querySelector('.steps')?.replaceChildren(...stepLines(item).map((line) => make('li', {}, line)));
+    fade(Math.min(MOST_FADED, tallyOf(exercise.id).right, item.offered ? 0 : exercise.steps.length));
   };
   const put = (other: Item) => {
     item = other;
@@ -96,7 +107,7 @@ const practise = (
   };
 
   whenSent(form, () => {
-    const { kind, says } = judge(item, field.value);
+    const { kind, says } = judge(item, item.offered ? offered.value() : field.value);
     field.setAttribute('aria-invalid', String(kind === 'unread'));
     setText(verdict, says);
     verdict.dataset.kind = kind;
@@ -115,7 +126,8 @@ const practise = (
   again.addEventListener('click', () => {
     if (following) following.next();
     else put(drawItem(item.exercise, anySeed(), new Set([item.picks.join(',')])));
-    field.focus();
+    if (item.offered) offered.focus();
+    else field.focus();
   });
   whole.addEventListener('click', () => {
     fade(0);
@@ -186,7 +198,7 @@ const progressLine = (ids: readonly string[]): { place: HTMLElement; refresh: ()
 };
 
 /** Exercises of all chapters in turn: those solved least come first, no chapter twice running. */
-export const mountReview = (place: HTMLElement, bank: Bank, store: Store, lines: typeof stepLines): void => {
+export const mountReview = (place: HTMLElement, bank: Bank, store: Store): void => {
   const exercises = bank.chapters.flatMap((c) => c.exercises);
   if (exercises.length === 0) return;
   let chapter = '';
@@ -200,7 +212,6 @@ export const mountReview = (place: HTMLElement, bank: Bank, store: Store, lines:
   place.hidden = false;
   const practice: Practice = practise(place, following(), store, line.refresh, {
     next: () => practice.put(following()),
-    stepLines: lines,
   });
   place.after(line.place);
 };

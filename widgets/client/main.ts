@@ -61,8 +61,8 @@ const wake = (until: AbortSignal) => {
     // Worked steps of items from other chapters are written by the same script as the papers.
     void loadModule('papers').then((part) => {
       if (!part) return;
-      const { mountPapers, stepLines } = part as typeof Papers;
-      for (const place of all(root, '[data-review]')) mountReview(place, bank, store, stepLines);
+      const { mountPapers } = part as typeof Papers;
+      for (const place of all(root, '[data-review]')) mountReview(place, bank, store);
       for (const place of all(root, '[data-papers]')) mountPapers(place, bank, until);
     });
   mountQuantities(root, model.live, store);

@@ -30,7 +30,7 @@ const worked = (exercise: Exercise): string => {
   const count = Math.min(all, MOST_WORKED);
   return Array.from({ length: count }, (_, i) => {
     const item = itemAt(exercise, picksAt(exercise, Math.floor((i * all) / count)));
-    return item.ok ? item.value.amount.toPrecision(6) : '-';
+    return item.ok ? `${item.value.amount.toPrecision(6)}${item.value.offered?.right ?? ''}` : '-';
   }).join(' ');
 };
 

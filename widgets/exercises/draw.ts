@@ -1,5 +1,5 @@
 /** One item of an exercise, drawn from a seed. */
-import { draws, type Exercise, type Item, itemAt, picksAt } from './exercise.ts';
+import { draws, type Exercise, type Item, itemAt, picksAt, sizesOf } from './exercise.ts';
 import { pick, stateOf } from './seed.ts';
 
 const TRIES = 200;
@@ -12,7 +12,7 @@ export const drawItem = (exercise: Exercise, words: readonly string[], used: Rea
   const state = stateOf(words);
   let spare: Item | undefined;
   for (let i = 0; i < TRIES; i++) {
-    const picks = exercise.pools.map((p) => pick(state, p.options.length));
+    const picks = sizesOf(exercise).map((size) => pick(state, size));
     const item = itemAt(exercise, picks);
     if (!item.ok) continue;
     if (!used.has(picks.join(','))) return item.value;

@@ -4,11 +4,13 @@
  */
 
 import {
+  ASK_OFFERED,
   ask,
   fromTo,
   INCHES_FOR_MILLIMETRES,
   LOOK_AT_PREFIX,
   LOOK_AT_UNIT,
+  lettered,
   MILLIMETRES_FOR_INCHES,
   POINT_MOVED,
   TENTHS_OF_THOU,
@@ -19,10 +21,23 @@ import {
 } from '#words/papers.ts';
 import { gather, type Input, readInput, scopeOf, type Value } from '../assembly/numbers.ts';
 import { runSteps, type Step, type StepOutcome } from '../assembly/steps.ts';
-import { bad, good, type Result, toBase, UNITS, type Unit } from '../engine/index.ts';
+import { bad, good, type Result, type SymbolName, symbolFact, toBase, UNITS, type Unit } from '../engine/index.ts';
 import { numeral } from '../input/format.ts';
 import { acceptedInterval, halfDigit, type Interval, within } from './interval.ts';
+import {
+  choiceOf,
+  flankOf,
+  type Kind,
+  LETTERS,
+  type Offered,
+  orderOf,
+  wayOf,
+  waysToTake,
+  wrongLineOf,
+} from './offered.ts';
+import { type Picture, pictureOf } from './picture.ts';
 import { evaluateSlip } from './slip-formula.ts';
+import { stepLine, wrongStepLine } from './step-line.ts';
 
 declare module '../engine/kernel/result.ts' {
   interface Refusals {
@@ -50,6 +65,14 @@ export interface SlipRule {
   /** Steps in the wrong way, or a formula. */
   readonly way: readonly Step[] | string;
   readonly says: string;
+  /** In an exercise of a wrong line: the result that the formula takes the place of. */
+  readonly at?: SymbolName;
+}
+
+/** Lines of work in the one order in which they can be done, of an adjuster that is named. */
+export interface Sequence {
+  readonly name: string;
+  readonly lines: readonly string[];
 }
 
 export interface Exercise {
@@ -64,6 +87,10 @@ export interface Exercise {
   readonly digits: number;
   readonly slips: readonly SlipRule[];
   readonly hint: string;
+  readonly kind?: Kind;
+  readonly picture?: Picture;
+  /** What is put in order, and how many lines of it at a time. */
+  readonly order?: { readonly of: readonly Sequence[]; readonly lines: number };
   /** The same asked the other way round: which pool is to be found from the answer; see forms.ts. */
   readonly backwards?: Backwards;
   /** The answer is told, and the way to it asked. */
@@ -99,6 +126,10 @@ export interface Item {
   readonly amount: number;
   readonly accepted: Interval;
   readonly slips: readonly KnownSlip[];
+  /** Of every kind but a number. */
+  readonly offered?: Offered;
+  /** The picture as SVG. */
+  readonly picture?: string;
 }
 
 /** Answers smaller or larger than this, in the unit asked, are badly asked: nobody types 0.00004. */
@@ -183,7 +214,8 @@ export const slipsOfAny = (amount: number, unit: Unit): readonly KnownSlip[] =>
   anySlips(unit).map(({ factor, says }) => ({ amount: amount * factor, says }));
 
 const makeItem = (exercise: Exercise, picks: readonly number[]): Result<Item> => {
-  const { steps, unit, digits } = exercise;
+  const { steps, unit, digits, kind } = exercise;
+  if (kind === 'order') return orderItem(exercise, picks);
   const numbers = readPicks(exercise, picks);
   if (!numbers.ok) return numbers;
   const { scope, texts } = numbers.value;
@@ -197,21 +229,27 @@ const makeItem = (exercise: Exercise, picks: readonly number[]): Result<Item> =>
   const last = outcomes.at(-1);
   if (!last?.ok) return bad('no-answering-step', {});
   const factor = toBase({ amount: 1, unit });
-  const asked = askable(last.value, unit, digits);
+  const bySign = kind === 'way' || kind === 'flank';
+  const asked = bySign ? good(last.value / factor) : askable(last.value, unit, digits);
   if (!asked.ok) return asked;
   const amount = asked.value;
-  const accepted = acceptedInterval(amount, digits);
+  const accepted = bySign ? { low: amount, high: amount, decimals: digits } : acceptedInterval(amount, digits);
   found.answer = last.value;
   const slips: KnownSlip[] = [];
-  for (const [rule, { way, says }] of exercise.slips.entries()) {
+  for (const [rule, { way, says, at }] of exercise.slips.entries()) {
+    if (at !== undefined) continue;
     const value = slipValue(way, found);
     if (value === undefined) continue;
     const wrong = value / factor;
-    if (tooNear(wrong, accepted, digits)) return bad('slip-gives-answer', { says });
+    // A sign has no interval: a slip that comes to the same one says nothing, and is left out.
+    if (bySign ? Math.sign(wrong) === Math.sign(amount) : tooNear(wrong, accepted, digits)) {
+      if (bySign) continue;
+      return bad('slip-gives-answer', { says });
+    }
     slips.push({ amount: wrong, says: filled(says, texts), rule });
   }
-  slips.push(...slipsOfAny(amount, unit));
-  return good({
+  if (!bySign) slips.push(...slipsOfAny(amount, unit));
+  const item: Item = {
     exercise,
     picks,
     question: filled(exercise.question, texts),
@@ -220,6 +258,85 @@ const makeItem = (exercise: Exercise, picks: readonly number[]): Result<Item> =>
     amount,
     accepted,
     slips,
+    ...(exercise.picture && { picture: pictureOf(exercise.picture, scope) }),
+  };
+  const offered = offeredBy(item, scope, texts);
+  return offered === undefined ? good(item) : offered.ok ? good({ ...item, offered: offered.value }) : offered;
+};
+
+const offeredBy = (
+  { exercise, picks, amount, slips, outcomes }: Item,
+  scope: Readonly<Record<string, number>>,
+  texts: Readonly<Record<string, string>>,
+): Result<Offered> | undefined => {
+  const { kind, steps } = exercise;
+  const last = steps.at(-1);
+  const found = last === undefined ? '' : symbolFact(last.as).says;
+  const words = [exercise.id, picks.join(',')];
+  switch (kind) {
+    case 'choice':
+      return choiceOf(amount, slips, (x) => withUnit(x, exercise), words);
+    case 'way':
+      return good(wayOf(amount, slips, found));
+    case 'flank':
+      return good(flankOf(amount, slips, found));
+    case 'wrong-line':
+      return wrongLines(exercise, picks.at(-1) ?? 0, outcomes, scope, texts);
+    default:
+      return undefined;
+  }
+};
+
+/** The worked lines with one slip made in them; what comes after it is worked on from there. */
+const wrongLines = (
+  { steps, slips }: Exercise,
+  slip: number,
+  right: readonly StepOutcome[],
+  scope: Readonly<Record<string, number>>,
+  texts: Readonly<Record<string, string>>,
+): Result<Offered> => {
+  const { way, at, says } = slips[slip] ?? { way: '', at: undefined, says: '' };
+  const place = steps.findIndex((s) => s.as === at);
+  const step = steps[place];
+  if (step === undefined || typeof way !== 'string') return bad('no-answering-step', {});
+  const known: Record<string, number> = { ...scope };
+  for (const [i, outcome] of right.entries()) {
+    const name = steps[i]?.as;
+    if (outcome.ok && name !== undefined && i <= place) known[name] = outcome.value;
+  }
+  const wrong = evaluateSlip(way, known);
+  if (!wrong.ok) return wrong;
+  const held = right[place];
+  if (!held?.ok || Math.abs(wrong.value - held.value) <= 0.03 * Math.abs(held.value))
+    return bad('slip-gives-answer', { says: filled(says, texts) });
+  known[step.as] = wrong.value;
+  const after = runSteps(steps.slice(place + 1), known);
+  for (const [i, outcome] of after.entries())
+    if (!outcome.ok) return bad('step-without-result', { step: place + i + 2, why: outcome });
+  const lines = steps.map((one, i) =>
+    i === place
+      ? wrongStepLine(one, way, known, wrong.value)
+      : stepLine({ ...one, why: '' }, i < place ? right[i] : after[i - place - 1]),
+  );
+  return good(wrongLineOf(lines, place));
+};
+
+const orderItem = (exercise: Exercise, picks: readonly number[]): Result<Item> => {
+  const { order, question, hint } = exercise;
+  const [at = 0, taking = 0] = picks;
+  const sequence = order?.of[at];
+  if (!order || !sequence) return bad('no-answering-step', {});
+  const texts = { adjuster: sequence.name };
+  return good({
+    exercise,
+    picks,
+    question: filled(question, texts),
+    hint: filled(hint, texts),
+    outcomes: [],
+    amount: 0,
+    accepted: { low: 0, high: 0, decimals: 0 },
+    slips: [],
+    offered: orderOf(sequence.lines, order.lines, taking, [exercise.id, picks.join(',')]),
   });
 };
 
@@ -238,17 +355,26 @@ const tooNear = (wrong: number, accepted: Interval, digits: number): boolean => 
 export const filled = (text: string, texts: Readonly<Record<string, string>>): string =>
   text.replace(/\{(\w+)\}/g, (place, name: string) => texts[name] ?? place);
 
-/** How many items there are at most: the product of the pools. */
-export const draws = (exercise: Exercise): number => exercise.pools.reduce((n, p) => n * p.options.length, 1);
+/**
+ * How many ways there are to pick each part of an item: the options of each pool, and in a wrong line which slip is made; in an order whose
+ * it is, and which lines of it.
+ */
+export const sizesOf = ({ pools, slips, kind, order }: Exercise): readonly number[] =>
+  order
+    ? [order.of.length, Math.min(...order.of.map(({ lines }) => waysToTake(lines.length, order.lines)))]
+    : [...pools.map((p) => p.options.length), ...(kind === 'wrong-line' ? [slips.length] : [])];
+
+/** How many items there are at most. */
+export const draws = (exercise: Exercise): number => sizesOf(exercise).reduce((n, size) => n * size, 1);
 
 /** The options of the i-th item, the last pool running fastest. */
 export const picksAt = (exercise: Exercise, index: number): number[] => {
   let rest = index;
-  return exercise.pools
+  return sizesOf(exercise)
     .toReversed()
-    .map(({ options }) => {
-      const at = rest % options.length;
-      rest = Math.floor(rest / options.length);
+    .map((size) => {
+      const at = rest % size;
+      rest = Math.floor(rest / size);
       return at;
     })
     .reverse();
@@ -256,17 +382,30 @@ export const picksAt = (exercise: Exercise, index: number): number[] => {
 
 const unitAfter = (unit: Unit): string => (unit === '1' ? '' : unit === '°' ? unit : `\u00a0${unit}`);
 
-/** The unit in words for the question; a plain number has none. */
-export const askedUnit = (item: Item): string => (item.exercise.unit === '1' ? '' : item.exercise.unit);
+const withUnit = (amount: number, { digits, unit }: Exercise): string => `${numeral(amount, digits)}${unitAfter(unit)}`;
 
-/** The answer as a key prints it: rounded to the digits asked, with its unit. */
-export const answerText = (item: Item): string =>
-  `${numeral(item.amount, item.exercise.digits)}${unitAfter(item.exercise.unit)}`;
+/** The answer as a key prints it: rounded to the digits asked, with its unit; or its letters, with what is offered there. */
+export const answerText = ({ amount, exercise, offered }: Item): string => {
+  if (!offered) return withUnit(amount, exercise);
+  const { right, options } = offered;
+  return right.length > 1 ? [...right].join(' ') : lettered(right, options[LETTERS.indexOf(right)]?.text ?? '');
+};
 
 /** What a paper asks for after the question. */
-export const askText = ({ exercise }: Item): string => (exercise.shows ? '' : ask(exercise.unit, exercise.digits));
+export const askText = ({ exercise }: Item): string =>
+  exercise.shows ? '' : exercise.kind ? ASK_OFFERED[exercise.kind] : ask(exercise.unit, exercise.digits);
 
+/** Between which amounts an answer counts; nothing where it is chosen. */
 export const acceptedText = ({ accepted, exercise }: Item): string => {
+  if (exercise.kind !== undefined) return '';
   const edge = (x: number) => x.toFixed(accepted.decimals).replace('-', '−');
   return `${fromTo(edge(accepted.low), edge(accepted.high))}${unitAfter(exercise.unit)}`;
 };
+
+/** The unit in words for the question; a plain number has none, and what is chosen needs none. */
+export const askedUnit = ({ exercise: { unit, kind } }: Item): string =>
+  unit === '1' || kind !== undefined ? '' : unit;
+
+/** The slip that was made in the wrong line, as a key says it. */
+export const slipShown = ({ exercise, picks }: Item): string =>
+  exercise.kind === 'wrong-line' ? (exercise.slips[picks.at(-1) ?? 0]?.says ?? '') : '';

@@ -96,7 +96,8 @@ const foundItem = (exercise: Exercise, form: Exercise, name: string, picks: read
 /** An exercise in the form asked for, by lot where that is mixed; one that can’t be turned round stays as it is written. */
 export const inForm = (exercise: Exercise, form: Form, words: readonly string[], judged: boolean): Exercise => {
   const { find, show } = formsOf(exercise);
-  if (form === 'as-written') return exercise;
+  // What is chosen or put in order has nothing to find backwards, and no line to show.
+  if (form === 'as-written' || exercise.kind !== undefined) return exercise;
   if (form === 'backwards') return find ?? exercise;
   if (form === 'show-that') return judged ? exercise : show;
   const all = [exercise, ...(find ? [find] : []), ...(judged ? [] : [show])];

@@ -3,14 +3,17 @@
  * textEntryInteraction, float; and QTI 3.0 (2022), the same in its qti- names. Content packages carry one file an item and
  * imsmanifest.xml. An answer is right from the lowest to the highest value accepted, by `gte` and `lte`: not every program that
  * reads QTI minds the tolerance of `equal`, and one that does not would take the one exact number alone.
+ * What is chosen is a choiceInteraction, what is put in order an orderInteraction; both are right where the response matches. Items with a picture are
+ * no part of these files: packages would have to carry it, and not every system shows one.
  * Fixed instances only: no templates, whose support differs from system to system.
  */
 
 import { LANGUAGE } from '#words/language.ts';
-import { COLUMNS, HOW_TO_TYPE } from '#words/papers.ts';
+import { COLUMNS, HOW_TO_TYPE, lettered } from '#words/papers.ts';
 import { escapeText as escapeXml } from '../input/escape.ts';
 import { notFormula } from '../input/readings-table.ts';
 import { askedUnit, askText } from './exercise.ts';
+import { LETTERS, type Offered } from './offered.ts';
 import type { PaperLine } from './paper.ts';
 import { statedAnswer } from './stated-answer.ts';
 import { stepLines } from './steps-text.ts';
@@ -20,6 +23,11 @@ export type QtiVersion = '2.1' | '3.0';
 const HEAD = '<?xml version="1.0" encoding="UTF-8"?>\n';
 const XSI = 'xmlns:xsi="http://www.w3.org/2001/XMLSchema-instance"';
 
+const SCHEMA = {
+  '2.1': `xmlns="http://www.imsglobal.org/xsd/imsqti_v2p1" ${XSI} xsi:schemaLocation="http://www.imsglobal.org/xsd/imsqti_v2p1 http://www.imsglobal.org/xsd/qti/qtiv2p1/imsqti_v2p1.xsd"`,
+  '3.0': `xmlns="http://www.imsglobal.org/xsd/imsqtiasi_v3p0" ${XSI} xsi:schemaLocation="http://www.imsglobal.org/xsd/imsqtiasi_v3p0 https://purl.imsglobal.org/spec/qti/v3p0/schema/xsd/imsqti_asiv3p0_v1p0.xsd"`,
+} as const;
+
 /**
  * An NCName: it begins with a letter and holds letters, digits, hyphens and `_`. Names of exercises hold no `_`, so it marks the
  * second asking of one (`turn#2`) apart from an exercise that is called so (`turn-2`).
@@ -28,7 +36,7 @@ const identifier = (key: string): string => `item-${key.replace('#', '_')}`;
 
 const item21 = ({ key, item }: PaperLine): string => {
   const { value, low, high } = statedAnswer(item);
-  return `${HEAD}<assessmentItem xmlns="http://www.imsglobal.org/xsd/imsqti_v2p1" ${XSI} xsi:schemaLocation="http://www.imsglobal.org/xsd/imsqti_v2p1 http://www.imsglobal.org/xsd/qti/qtiv2p1/imsqti_v2p1.xsd" identifier="${identifier(key)}" title="${escapeXml(item.exercise.title)}" adaptive="false" timeDependent="false" xml:lang="${LANGUAGE}">
+  return `${HEAD}<assessmentItem ${SCHEMA['2.1']} identifier="${identifier(key)}" title="${escapeXml(item.exercise.title)}" adaptive="false" timeDependent="false" xml:lang="${LANGUAGE}">
   <responseDeclaration identifier="RESPONSE" cardinality="single" baseType="float">
     <correctResponse><value>${value}</value></correctResponse>
   </responseDeclaration>
@@ -59,7 +67,7 @@ const item21 = ({ key, item }: PaperLine): string => {
 
 const item30 = ({ key, item }: PaperLine): string => {
   const { value, low, high } = statedAnswer(item);
-  return `${HEAD}<qti-assessment-item xmlns="http://www.imsglobal.org/xsd/imsqtiasi_v3p0" ${XSI} xsi:schemaLocation="http://www.imsglobal.org/xsd/imsqtiasi_v3p0 https://purl.imsglobal.org/spec/qti/v3p0/schema/xsd/imsqti_asiv3p0_v1p0.xsd" identifier="${identifier(key)}" title="${escapeXml(item.exercise.title)}" adaptive="false" time-dependent="false" xml:lang="${LANGUAGE}">
+  return `${HEAD}<qti-assessment-item ${SCHEMA['3.0']} identifier="${identifier(key)}" title="${escapeXml(item.exercise.title)}" adaptive="false" time-dependent="false" xml:lang="${LANGUAGE}">
   <qti-response-declaration identifier="RESPONSE" cardinality="single" base-type="float">
     <qti-correct-response><qti-value>${value}</qti-value></qti-correct-response>
   </qti-response-declaration>
@@ -85,6 +93,53 @@ const item30 = ({ key, item }: PaperLine): string => {
     </qti-response-condition>
   </qti-response-processing>
 </qti-assessment-item>
+`;
+};
+
+/** In 3.0 every name has the prefix qti- and hyphens for capitals, and attributes have the hyphens. */
+const hyphened = (name: string): string => name.replace(/[A-Z]/g, (c) => `-${c.toLowerCase()}`);
+
+const offeredItem = ({ key, item }: PaperLine, { options, right }: Offered, version: QtiVersion): string => {
+  const e = (name: string) => (version === '2.1' ? name : `qti-${hyphened(name)}`);
+  const a = (name: string) => (version === '2.1' ? name : hyphened(name));
+  const element = (name: string, attributes: Readonly<Record<string, string>>, inside = '') => {
+    const written = Object.entries(attributes)
+      .map(([k, v]) => ` ${a(k)}="${escapeXml(v)}"`)
+      .join('');
+    return inside === '' ? `<${e(name)}${written}/>` : `<${e(name)}${written}>${inside}</${e(name)}>`;
+  };
+  const order = right.length > 1;
+  const schema = SCHEMA[version];
+  const outcome = (identifier: string, value: string) =>
+    element(
+      'outcomeDeclaration',
+      { identifier, cardinality: 'single', baseType: 'float', normalMaximum: '1' },
+      element('defaultValue', {}, element('value', {}, value)),
+    );
+  const interaction = element(
+    order ? 'orderInteraction' : 'choiceInteraction',
+    { responseIdentifier: 'RESPONSE', shuffle: 'false', ...(order ? {} : { maxChoices: '1' }) },
+    element('prompt', {}, escapeXml(`${item.question} ${askText(item)}`)) +
+      options.map(({ text }, i) => element('simpleChoice', { identifier: LETTERS[i] ?? '' }, escapeXml(text))).join(''),
+  );
+  const score = element('setOutcomeValue', { identifier: 'SCORE' }, element('baseValue', { baseType: 'float' }, '1'));
+  const rule =
+    element(
+      'match',
+      {},
+      element('variable', { identifier: 'RESPONSE' }) + element('correct', { identifier: 'RESPONSE' }),
+    ) + score;
+  return `${HEAD}<${e('assessmentItem')} ${schema} identifier="${identifier(key)}" title="${escapeXml(item.exercise.title)}" ${a('adaptive')}="false" ${a('timeDependent')}="false" xml:lang="${LANGUAGE}">
+  ${element(
+    'responseDeclaration',
+    { identifier: 'RESPONSE', cardinality: order ? 'ordered' : 'single', baseType: 'identifier' },
+    element('correctResponse', {}, [...right].map((at) => element('value', {}, at)).join('')),
+  )}
+  ${outcome('SCORE', '0')}
+  ${outcome('MAXSCORE', '1')}
+  ${element('itemBody', {}, interaction)}
+  ${element('responseProcessing', {}, element('responseCondition', {}, element('responseIf', {}, rule)))}
+</${e('assessmentItem')}>
 `;
 };
 
@@ -129,7 +184,8 @@ export const qtiFiles = (
   version: QtiVersion,
   bank: string,
 ): Readonly<Record<string, string>> => {
-  const item = version === '2.1' ? item21 : item30;
+  const item = (line: PaperLine): string =>
+    line.item.offered ? offeredItem(line, line.item.offered, version) : version === '2.1' ? item21(line) : item30(line);
   return Object.fromEntries([
     ['imsmanifest.xml', manifest(lines, version, bank)],
     ...lines.map((line): [string, string] => [`items/${identifier(line.key)}.xml`, item(line)]),
@@ -143,16 +199,21 @@ export const bankCsv = (lines: readonly PaperLine[]): string => {
   return `${[
     row(COLUMNS),
     ...lines.map(({ key, item }) => {
-      const { value, low, high } = statedAnswer(item);
+      const { offered } = item;
+      const { value, low, high } = offered ? { value: offered.right, low: '', high: '' } : statedAnswer(item);
       return row([
         key,
         item.exercise.title,
-        `${item.question} ${askText(item)}`,
+        [
+          item.question,
+          askText(item),
+          ...(offered?.options.map(({ text }, i) => lettered(LETTERS[i] ?? '', text)) ?? []),
+        ].join(' '),
         askedUnit(item),
         value,
         low,
         high,
-        String(item.exercise.digits),
+        offered ? '' : String(item.exercise.digits),
         item.hint,
         stepLines(item).join(' | '),
       ]);

@@ -30,6 +30,7 @@ import { otherWays } from './other-ways/other-ways.ts';
 import { pairMap } from './pair-map/pair-map.ts';
 import { partDrawings } from './part-drawings/part-drawings.ts';
 import { partFiles } from './part-files/part-files.ts';
+import { passportFigure } from './passport/passport.ts';
 import { plateOnFeet } from './plate-on-feet/plate-on-feet.ts';
 import { playBatchFigure } from './play-batch/play-batch.ts';
 import { practiceRig } from './practice-rig/practice-rig.ts';
@@ -93,4 +94,5 @@ export const LAZY: readonly Figure[] = [
   ballInSocket,
   footOnPlane,
   partDrawings,
+  passportFigure,
 ];

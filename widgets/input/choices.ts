@@ -13,7 +13,7 @@ export const CHOICES = {
   drawer: { says: 'threads from', options: ['anywhere', 'at least one you own', 'both you own'] },
   against: { says: 'map against', options: ['gain', 'stroke', 'size', 'the two leads'] },
   order: { says: 'list first', options: ['nearest motion', 'smallest gain', 'smallest size', 'longest stroke'] },
-  best: { says: 'list first', options: ['finest step', 'longest stroke', 'lowest', 'cheapest'] },
+  best: { says: 'list first', options: ['finest step', 'longest stroke', 'lowest', 'cheapest', 'least drift'] },
   pieces: { says: 'pieces', options: ['tightest', 'middling', 'loosest', 'as measured'] },
   law: { says: 'pieces are spread', options: ['uniform', 'normal', 'normal, gauged'] },
   guided: { says: 'the carried part goes', options: ['in a guide', 'without a guide'] },

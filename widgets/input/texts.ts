@@ -8,6 +8,7 @@ import { reasonOf } from '../words/reason.ts';
 import { readDividers } from './dividers.ts';
 import { readFeet, readReadings, readRounds, readStands } from './levelling-table.ts';
 import { LONGEST_PARTS, readPartsList } from './parts-list.ts';
+import { LONGEST_PASSPORTS, readPassports, tidyPassports } from './passports.ts';
 import { LONGEST_TEXT } from './quantity.ts';
 import { MOST_CHARACTERS, parseReadingsRun, type ReadingsTable } from './readings-table.ts';
 import { LONGEST_LIST, readSeriesList, readThreadList } from './thread-list.ts';
@@ -267,6 +268,16 @@ export const TEXTS = {
     note: () => '',
     rows: 7,
     longest: LONGEST_ADJUSTER,
+  },
+  passport: {
+    says: 'passports of the pieces, a day a line',
+    read: (text) => {
+      const entries = readPassports(text);
+      return entries.ok ? good(tidyPassports(text)) : entries;
+    },
+    note: (text) => (isCarried(text) ? '' : 'Too long for the address: a link does not carry it.'),
+    rows: 5,
+    longest: LONGEST_PASSPORTS,
   },
   title: {
     says: 'title block, a field a line',

@@ -183,7 +183,7 @@ export const readBlock = (
   if (predict) return readPrediction(predict[1] ?? '', /\bwith\b/.test(words), body, line, declared, book);
 
   const exercise = new RegExp(`^exercise (${NAME})$`).exec(words);
-  if (exercise) return readExercise(exercise[1] ?? '', title, body, line, book);
+  if (exercise) return readExercise(exercise[1] ?? '', title, body, line, book, declared.adjusters);
   if (words === 'papers' || words === 'review' || words === 'symbols') return { kind: words };
   if (words === 'routes') return { kind: words, routes: readRoutes(body, line, book) };
   if (words === 'ask') {

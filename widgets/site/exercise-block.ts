@@ -7,6 +7,15 @@
  *   answer in µm, 3 digits                 unit and significant digits asked of the last step
  *   slip net-lead(h_A = -1) # Words        a known wrong way: steps joined by `;`, or `= formula`
  *   hint Words
+ *
+ * In place of `answer`, one line says that another kind of answer is asked, and one more that a number is read off a picture:
+ *
+ *   choose in µm, 3 digits                 one of the right answer and its slips
+ *   which way | which flank                by the sign of the last step
+ *   find the wrong line                    each slip is `slip Delta = formula # Words`: the result that is wrong, and what stands for it
+ *   put in order 5 lines of foot, stop     the work of putting adjusters of the book together; it takes no pools, steps or slips
+ *   picture dial of w | picture rule of thread
+ *
  *   backwards n in turns, 3 digits: Question with {answer}     the same with the answer told and n to be found, on papers
  *
  * Every item the pools can make is tried, up to 500 of them spread evenly.
@@ -15,11 +24,24 @@
 import { clause } from '#words/clause.ts';
 import { readInput } from '../assembly/numbers.ts';
 import type { Step } from '../assembly/steps.ts';
-import { bad, relationNamed, symbolFact, UNITS, type Unit } from '../engine/index.ts';
-import { draws, type Exercise, type Item, itemAt, type Pool, picksAt, type SlipRule } from '../exercises/exercise.ts';
+import { bad, relationNamed, type SymbolName, symbolFact, UNITS, type Unit } from '../engine/index.ts';
+import {
+  draws,
+  type Exercise,
+  type Item,
+  itemAt,
+  type Pool,
+  picksAt,
+  type Sequence,
+  type SlipRule,
+} from '../exercises/exercise.ts';
 import { formsOf } from '../exercises/forms.ts';
+import type { Kind } from '../exercises/offered.ts';
+import type { Picture } from '../exercises/picture.ts';
 import { unitNamed } from '../input/quantity.ts';
 import { reasonOf } from '../words/reason.ts';
+import { type Adjusters, NO_ADJUSTERS } from './adjusters.ts';
+import { workInOrder } from './build-sequence.ts';
 import type { Diagnostics } from './diagnostics.ts';
 import { readCall, readInputLine, splitComment } from './grammar.ts';
 
@@ -40,6 +62,7 @@ export const readExercise = (
   body: string,
   firstLine: number,
   book: Diagnostics,
+  adjusters: Adjusters = NO_ADJUSTERS,
 ): ExerciseBlock | undefined => {
   const opening = firstLine - 1;
   const before = book.mistakes.length;
@@ -49,6 +72,9 @@ export const readExercise = (
   const question: string[] = [];
   const hint: string[] = [];
   let asked: { unit: Unit; digits: number } | undefined;
+  let kind: Kind | undefined;
+  let picture: Picture | undefined;
+  let order: { of: readonly Sequence[]; lines: number } | undefined;
   let backwards: { readonly text: string; readonly line: number } | undefined;
   for (const [i, raw] of body.split('\n').entries()) {
     const text = raw.trim();
@@ -61,8 +87,21 @@ export const readExercise = (
       else slips.push({ rule, line });
     } else if (text.startsWith('hint ')) hint.push(text.slice(5));
     else if (text.startsWith('backwards ')) backwards = { text: text.slice(10), line };
-    else if (text.startsWith('answer ')) {
-      const read = /^answer in (.+), (\d) digits?$/.exec(text);
+    else if (text === 'which way' || text === 'which flank') kind = text === 'which way' ? 'way' : 'flank';
+    else if (text === 'find the wrong line') kind = 'wrong-line';
+    else if (text.startsWith('put in order ')) {
+      kind = 'order';
+      const read = readOrder(text, adjusters);
+      if (typeof read === 'string') book.note(line, read);
+      else order = read;
+    } else if (text.startsWith('picture ')) {
+      const [, shows, of = ''] = /^picture (dial|rule) of (\w+)$/.exec(text) ?? [];
+      if (shows === undefined)
+        book.note(line, `“${text}” can’t be read; write “picture dial of w” or “picture rule of thread”.`);
+      else picture = { shows: shows === 'dial' ? 'dial' : 'rule', of };
+    } else if (/^(answer|choose) /.test(text)) {
+      if (text.startsWith('choose ')) kind = 'choice';
+      const read = /^(?:answer|choose) in (.+), (\d) digits?$/.exec(text);
       const unit = read ? (read[1] === 'plain number' ? '1' : unitNamed(read[1] ?? '')) : undefined;
       const digits = Number(read?.[2]);
       if (unit === undefined || !(digits >= 2 && digits <= 6))
@@ -91,7 +130,13 @@ export const readExercise = (
   }
   const last = steps.at(-1);
   if (title === '') book.note(opening, `The exercise “${id}” has no title; write “exercise ${id}: title”.`);
-  if (question.length === 0 || !last || !asked || slips.length === 0 || hint.length === 0)
+  if (kind === 'order' && order)
+    return readOrderExercise({ id, title, question: question.join(' '), hint: hint.join(' '), order }, opening, book);
+  // What is asked by sign or by line has no unit of its own: its last step is in that of the glossary.
+  if (last && (kind === 'way' || kind === 'flank' || kind === 'wrong-line'))
+    asked = { unit: unitOf(last.step.as), digits: 4 };
+  const bySign = kind === 'way' || kind === 'flank';
+  if (question.length === 0 || !last || !asked || (slips.length === 0 && !bySign) || hint.length === 0)
     book.note(
       opening,
       `The exercise “${id}” needs a question, the steps of its answer, a line “answer in UNIT, N digits”, at least one slip and a hint.`,
@@ -113,12 +158,76 @@ export const readExercise = (
     digits,
     slips: slips.map((s) => s.rule),
     hint: hint.join(' '),
+    ...(kind && { kind }),
+    ...(picture && { picture }),
     ...(backwards && readBackwards(backwards.text, backwards.line, pools, book)),
   };
+  if (kind !== undefined && backwards)
+    book.note(backwards.line, 'Only an exercise that asks a number can be asked backwards.');
+  checkSlipPlaces(exercise, opening, book);
+  checkPicture(exercise, opening, book);
   checkBackwards(exercise, backwards?.line ?? opening, book);
   checkPlaces(exercise, opening, book);
   checkItems(exercise, opening, book);
   return book.mistakes.length > before ? undefined : { kind: 'exercise', exercise, lines: steps.map((s) => s.line) };
+};
+
+/** The unit of the glossary; a motion is asked in micrometres, since millimetres make it small. */
+const unitOf = (symbol: SymbolName): Unit => symbolFact(symbol).unit as Unit;
+
+const readOrder = (text: string, adjusters: Adjusters): { of: readonly Sequence[]; lines: number } | string => {
+  const [, count = '', list = ''] = /^put in order ([3-6]) lines of (.+)$/.exec(text) ?? [];
+  if (count === '') return `“${text}” can’t be read; write “put in order 5 lines of foot, stop”, with 3 to 6 lines.`;
+  const of: Sequence[] = [];
+  for (const name of list.split(',').map((n) => n.trim())) {
+    const lines = workInOrder(name, adjusters);
+    if (!lines.ok) return reasonOf(lines);
+    if (lines.value.length <= Number(count))
+      return `The work of “${name}” has only ${lines.value.length} lines in order.`;
+    of.push({ name: name.replace('-', ' '), lines: lines.value });
+  }
+  return { of, lines: Number(count) };
+};
+
+const readOrderExercise = (
+  given: Pick<Exercise, 'id' | 'title' | 'question' | 'hint'> & { readonly order: NonNullable<Exercise['order']> },
+  opening: number,
+  book: Diagnostics,
+): ExerciseBlock | undefined => {
+  const { id, title, question, hint, order } = given;
+  if (title === '' || question === '' || hint === '')
+    book.note(opening, `The exercise “${id}” needs a title, a question and a hint.`);
+  if (order.of.length > 1 && !question.includes('{adjuster}'))
+    book.note(opening, `The question of “${id}” does not tell whose work it is; put {adjuster} where it stands.`);
+  const exercise: Exercise = { ...given, kind: 'order', pools: [], steps: [], unit: '1', digits: 2, slips: [] };
+  checkItems(exercise, opening, book);
+  return book.mistakes.length > 0 ? undefined : { kind: 'exercise', exercise, lines: [] };
+};
+
+/** A slip of a wrong line names the result that is wrong, by a formula; any other slip names none. */
+const checkSlipPlaces = ({ kind, slips, steps }: Exercise, line: number, book: Diagnostics): void => {
+  for (const { at, way, says } of slips) {
+    if (kind !== 'wrong-line') {
+      if (at !== undefined)
+        book.note(line, `The slip “${says}” names a line; only “find the wrong line” asks for one.`);
+    } else if (at === undefined || typeof way !== 'string' || !steps.some((s) => s.as === at))
+      book.note(
+        line,
+        `The slip “${says}” names no line; write “slip Delta = formula # Words” with a result of the steps.`,
+      );
+  }
+  if (kind === 'wrong-line' && steps.length < 2) book.note(line, 'A wrong line is found among two or more.');
+};
+
+const checkPicture = ({ picture, pools }: Exercise, line: number, book: Diagnostics): void => {
+  if (!picture) return;
+  const pool = pools.find((p) => p.input.name === picture.of)?.input;
+  const fits =
+    picture.shows === 'rule'
+      ? pool?.kind === 'thread'
+      : pool?.kind === 'quantity' && symbolFact(pool.name).unit === 'mm';
+  if (!fits)
+    book.note(line, `The picture shows “${picture.of}”; a dial shows a pool of lengths, a rule a pool of threads.`);
 };
 
 const readBackwards = (
@@ -189,6 +298,8 @@ const readSlipRule = (text: string): SlipRule | string => {
   const { body, comment } = splitComment(text);
   if (comment === undefined) return reasonOf(bad('slip-without-words', {}));
   if (body.startsWith('=')) return { way: body.slice(1).trim(), says: comment };
+  const [, at, formula] = /^([A-Za-z]\w*)\s*=\s*(.+)$/.exec(body) ?? [];
+  if (at !== undefined && formula !== undefined) return { way: formula, says: comment, at: at as SymbolName };
   const way: Step[] = [];
   for (const part of body.split(';')) {
     const call = readCall(part);
@@ -199,14 +310,18 @@ const readSlipRule = (text: string): SlipRule | string => {
 };
 
 /** Every place has its pool, and every pool of more than one option its place: a number the reader is not told can't be used. */
-const checkPlaces = ({ id, question, hint, slips, pools }: Exercise, line: number, book: Diagnostics): void => {
+const checkPlaces = (
+  { id, question, hint, slips, pools, picture }: Exercise,
+  line: number,
+  book: Diagnostics,
+): void => {
   const names = pools.map((p) => p.input.name as string);
   for (const text of [question, hint, ...slips.map((s) => s.says)])
     for (const [place, name = ''] of text.matchAll(/\{(\w+)\}/g))
       if (!names.includes(name))
         book.note(line, `“${place}” in the exercise “${id}” has no pool; there are ${names.join(', ')}.`);
   for (const { input, options } of pools)
-    if (options.length > 1 && !question.includes(`{${input.name}}`))
+    if (options.length > 1 && !question.includes(`{${input.name}}`) && picture?.of !== input.name)
       book.note(line, `The question of “${id}” does not tell ${input.name}; put {${input.name}} where it stands.`);
 };
 
@@ -229,6 +344,7 @@ const checkItems = (exercise: Exercise, line: number, book: Diagnostics): void =
       line,
       `The exercise “${exercise.id}” has only ${good} different items; give its pools more options. ${fault}`.trim(),
     );
+  if (exercise.kind !== undefined && exercise.kind !== 'choice') return;
   for (const [rule, { says }] of exercise.slips.entries()) {
     const own = (item: Item, k: number) => item.slips.find((s) => s.rule === k)?.amount;
     if (good > 0 && items.every((item) => own(item, rule) === undefined))

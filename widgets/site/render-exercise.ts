@@ -3,25 +3,33 @@
 import { answerLine, EXERCISE, HINT, MIXED_REVIEW, PAPERS, PAPERS_WITHOUT_SCRIPT, WORKED_ANSWER } from '#words/page.ts';
 import { drawItem } from '../exercises/draw.ts';
 import { acceptedText, answerText, askText } from '../exercises/exercise.ts';
+import { shownHtml } from '../exercises/paper-html.ts';
+import { stepLines } from '../exercises/steps-text.ts';
 import { escapeText } from '../input/escape.ts';
 import type { ExerciseBlock } from './exercise-block.ts';
 import type { Inline } from './passage.ts';
 import { renderStep } from './render.ts';
 
 /** The answer’s line with the places that the script fills anew. */
-const answerPlaces = (answer: string, accepted: string): string =>
-  answerLine(`<strong data-answer>${answer}</strong>`, `<span data-accepted>${accepted}</span>`);
+const answerPlaces = (answer: string, accepted: string): string => {
+  const line = answerLine(`<strong data-answer>${answer}</strong>`, `<span data-accepted>${accepted}</span>`);
+  // What is chosen has no interval.
+  return answer !== '' && accepted === '' ? line.replace('data-between', 'data-between hidden') : line;
+};
 
 export const renderExercise = ({ exercise, lines }: ExerciseBlock, inline: Inline): string => {
   const { id, title, steps } = exercise;
   const item = drawItem(exercise, ['printed', id]);
-  const worked = steps
-    .map((step, i) => renderStep(step, i, item.outcomes[i], (why) => inline(why, lines[i] ?? 1)))
-    .join('');
+  const bySteps = exercise.kind !== 'wrong-line' && exercise.kind !== 'order';
+  const worked = !bySteps
+    ? stepLines(item)
+        .map((line) => `<li>${escapeText(line)}</li>`)
+        .join('')
+    : steps.map((step, i) => renderStep(step, i, item.outcomes[i], (why) => inline(why, lines[i] ?? 1))).join('');
   return (
     `<section class="exercise" data-exercise="${id}" data-picks="${item.picks.join(',')}" aria-labelledby="exercise-${id}-name">` +
     `<h3 id="exercise-${id}-name"><span class="tag">${EXERCISE}</span> ${escapeText(title)}</h3>` +
-    `<p class="question"><span data-question>${escapeText(item.question)}</span> <span class="ask">${escapeText(askText(item))}</span></p><div class="attempt"></div>` +
+    `<p class="question"><span data-question>${escapeText(item.question)}</span> <span class="ask">${escapeText(askText(item))}</span></p><div data-shown>${shownHtml(item)}</div><div class="attempt"></div>` +
     `<details class="hint"><summary>${HINT}</summary><p data-hint>${escapeText(item.hint)}</p></details>` +
     `<details class="worked"><summary>${WORKED_ANSWER}</summary><ol class="steps">${worked}</ol><p class="answer">${answerPlaces(escapeText(answerText(item)), escapeText(acceptedText(item)))}</p></details></section>`
   );
@@ -31,5 +39,5 @@ export const renderExercise = ({ exercise, lines }: ExerciseBlock, inline: Inlin
 export const PAPERS_PLACE = `<section class="papers" data-papers aria-label="${PAPERS}"><p data-without-script>${PAPERS_WITHOUT_SCRIPT}</p></section>`;
 
 export const REVIEW_PLACE =
-  `<section class="exercise" data-review hidden aria-label="${MIXED_REVIEW}"><p class="box-name" data-from></p><p class="question"><span data-question></span> <span class="ask"></span></p><div class="attempt"></div>` +
+  `<section class="exercise" data-review hidden aria-label="${MIXED_REVIEW}"><p class="box-name" data-from></p><p class="question"><span data-question></span> <span class="ask"></span></p><div data-shown></div><div class="attempt"></div>` +
   `<details class="hint"><summary>${HINT}</summary><p data-hint></p></details><details class="worked"><summary>${WORKED_ANSWER}</summary><ol class="steps"></ol><p class="answer">${answerPlaces('', '')}</p></details></section>`;

@@ -5,7 +5,7 @@
  *   adapter M10x1.5 external 20 mm, 3/8-16 UNC internal 20 mm blind
  *   standard metric
  *
- * Where a part may stand follows from its kind and its ends; an adapter and a stud may stand either way up. `standard metric` and
+ * Where a part may stand follows from its kind and its ends; an adapter and a stud may stand either way up. `standard metric`, `standard adapters` and
  * `standard inch` put in the standard hardware, `standard inch, price 0.30` at that price each. A row without a count is of parts one can buy: there are enough. A row that can't be
  * read is left out and told.
  */
@@ -62,10 +62,10 @@ const rowsOf = (text: string): string[] =>
     .map((row) => row.replace(/\s+/g, ' ').trim())
     .filter((row) => row !== '' && !row.startsWith('#'))
     .flatMap((row) => {
-      const [, standard, price = ''] = /^standard (metric|inch)(, price [\d.,]+)?$/i.exec(row) ?? [];
+      const [, standard, price = ''] = /^standard (metric|inch|adapters)(, price [\d.,]+)?$/i.exec(row) ?? [];
       return standard === undefined
         ? [row]
-        : STANDARD_PARTS[standard.toLowerCase() as 'metric'].map((part) => `${part}${price}`);
+        : STANDARD_PARTS[standard.toLowerCase() as keyof typeof STANDARD_PARTS].map((part) => `${part}${price}`);
     });
 
 type PlacedParts = readonly (readonly [Role, Part, string])[];

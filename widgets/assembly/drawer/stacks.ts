@@ -7,10 +7,12 @@
  * place to the next the window of fine motion shifts by a sixth of the lead of that thread which does not end the fine motion: where thread C
  * ends it, letting go keeps C where it is and moves A by L_A/6. Where that is more than the stroke, heights are left that neither reaches.
  */
+
 import { bad, good, type Result } from '../../engine/index.ts';
 import { dividerOf } from '../../input/dividers.ts';
 import { type Adjuster, assemble, standing } from '../adjuster/adjuster.ts';
 import { forbiddenOf, freeSpans } from '../adjuster/joint.ts';
+import { growthPerKelvin } from '../adjuster/warm-growth.ts';
 import { type Drawer, type Placed, readDrawer, threadKey } from './read-drawer.ts';
 
 declare module '../../engine/kernel/result.ts' {
@@ -36,6 +38,8 @@ export interface Stack {
   /** At mid-range, mm. */
   readonly height: number;
   readonly price: number | undefined;
+  /** Of its tip, mm a kelvin of warming; undefined where a material is not in the table. */
+  readonly growth: number | undefined;
   readonly coarse: {
     /** With the lock let go, mm in all. */
     readonly range: number;
@@ -154,6 +158,7 @@ const stackOf = (base: Placed, turned: Placed, carried: Placed | undefined, kept
     usable: { A: a.A.usable, C: a.C?.usable },
     height: standing(a, 0).height,
     price: a.price,
+    growth: growthPerKelvin(a),
     coarse: coarseOf(a),
   };
 };

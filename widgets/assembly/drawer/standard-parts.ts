@@ -68,8 +68,37 @@ const inch = (): string[] => {
   );
 };
 
+/**
+ * Thread adapters by their threads, screw below: reducers between neighbours of the coarse series and between inch and metric of nearly one size. That such are in trade is common practice, no
+ * source; tripods have 3/8-16 over 1/4-20 (ISO 1222, from memory). The lengths are ours: a screw 1.5 times its diameter, a blind bore as deep by its own, a floor under it.
+ */
+const ADAPTERS = [
+  ['M6x1', 'M5x0.8'],
+  ['M8x1.25', 'M6x1'],
+  ['M10x1.5', 'M8x1.25'],
+  ['M12x1.75', 'M10x1.5'],
+  ['3/8-16 UNC', '1/4-20 UNC'],
+  ['1/4-20 UNC', 'M6x1'],
+  ['5/16-18 UNC', 'M8x1.25'],
+  ['3/8-16 UNC', 'M10x1.5'],
+  ['1/2-13 UNC', 'M12x1.75'],
+] as const;
+
+const diameterOf = (thread: string): number => {
+  const [, metric, top, bottom] = /^(?:M(\d+)|(\d+)\/(\d+))/.exec(thread) ?? [];
+  return metric === undefined ? (25.4 * Number(top)) / Number(bottom) : Number(metric);
+};
+
+const adapters = (): string[] =>
+  ADAPTERS.map(([screw, nut]) => {
+    const [d, D] = [diameterOf(screw), diameterOf(nut)];
+    const wide = Math.ceil(1.6 * Math.max(d, D));
+    return `adapter ${screw} external ${Math.round(1.5 * d)} mm, ${nut} internal ${Math.round(1.5 * D)} mm blind, body ${Math.round(1.8 * D)} mm, hexagon ${wide} mm`;
+  });
+
 /** Screws of one thread length differ in their shank only, which no stack here uses: each once. */
-export const STANDARD_PARTS: Readonly<Record<'metric' | 'inch', readonly string[]>> = {
+export const STANDARD_PARTS: Readonly<Record<'metric' | 'inch' | 'adapters', readonly string[]>> = {
   metric: [...new Set(metric())],
   inch: [...new Set(inch())],
+  adapters: adapters(),
 };

@@ -20,7 +20,7 @@ export interface Wish {
 export type WishName = keyof Wish;
 const NAMES: readonly WishName[] = ['step', 'stroke', 'height', 'price'];
 
-export type Order = 'finest step' | 'longest stroke' | 'lowest' | 'cheapest';
+export type Order = 'finest step' | 'longest stroke' | 'lowest' | 'cheapest' | 'least drift';
 
 /** A stack with a divider. */
 export interface Choice {
@@ -91,6 +91,7 @@ const RANK: Readonly<Record<Order, (c: Choice) => number>> = {
   'longest stroke': (c) => -c.stack.stroke,
   lowest: (c) => c.stack.height,
   cheapest: (c) => c.stack.price ?? Number.POSITIVE_INFINITY,
+  'least drift': (c) => (c.stack.growth === undefined ? Number.POSITIVE_INFINITY : Math.abs(c.stack.growth)),
 };
 
 /** Infinity less infinity is no order: two without a price are alike. */

@@ -54,9 +54,6 @@ declare module '../../engine/kernel/result.ts' {
   }
 }
 
-/** For the mixed review, which stands on the same page. */
-export { stepLines } from '../../exercises/steps-text.ts';
-
 /** How often papers that take long tell how many are set, ms: a reader who listens hears each of these. */
 const TELL_EVERY = 500;
 
@@ -215,9 +212,10 @@ export const mountPapers = (place: HTMLElement, bank: Bank, until: AbortSignal):
   const bankOf = (save: (lines: ReturnType<typeof setBank>, asked: Counts) => void) => () => {
     const made = order();
     if (!made.ok) return;
-    const lines = setBank(bank, made.value.counts, made.value.classCode, chosenForm);
+    const asked = setBank(bank, made.value.counts, made.value.classCode, chosenForm);
+    const lines = asked.filter(({ item }) => item.picture === undefined);
     save(lines, made.value.counts);
-    say(fileHolds(lines.length));
+    say(fileHolds(lines.length, asked.length - lines.length));
   };
   const qti = (version: QtiVersion) =>
     bankOf((lines) =>

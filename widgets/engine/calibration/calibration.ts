@@ -20,7 +20,7 @@
  */
 
 import { at } from '../kernel/at.ts';
-import { type Millimetres, mm, type Turns, turns, UNITS, type Unit } from '../kernel/quantity.ts';
+import { type Millimetres, mm, plain, type Turns, turns, UNITS, type Unit } from '../kernel/quantity.ts';
 import { relation } from '../kernel/relation.ts';
 import { type Bad, bad, good, type Result } from '../kernel/result.ts';
 import { runToEnd, type Task } from '../kernel/task.ts';
@@ -79,6 +79,16 @@ export const abbeError = relation({
   gives: { e_a: 'a_o*tan(theta_c)' },
   source: 'Geometry; Abbe’s principle: the scale belongs in line with the length measured (1890, from memory).',
   compute: ({ a_o, theta_c }) => ({ e_a: mm(a_o * Math.tan(theta_c)) }),
+});
+
+export const leadOff = relation({
+  name: 'lead-off',
+  says: 'How far one lead is off another, as a share of it; their senses do not count.',
+  takes: ['Delta_m', 'Delta'],
+  gives: { eps: 'abs(Delta_m)/abs(Delta) - 1' },
+  source: 'Definition.',
+  refuses: ({ Delta }) => (Math.abs(Delta) > 1e-6 ? undefined : bad('equal-leads-no-relative-error', {})),
+  compute: ({ Delta_m, Delta }) => ({ eps: plain(Math.abs(Delta_m) / Math.abs(Delta) - 1) }),
 });
 
 export const twoReadingLead = relation({

@@ -81,6 +81,15 @@ const coarseText = ({ coarse, leads }: Stack, view: UnitView): string =>
         coarse.gap > 0 ? motion(coarse.gap, view) : undefined,
       );
 
+/** Whether the fine stroke bridges from one place of the lock to the next. */
+const locksText = ({ coarse: { index, gap }, stroke }: Stack, view: UnitView): string =>
+  index === undefined
+    ? ''
+    : WORDS.locks(motion(index, view), motion(stroke, view), gap > 0 ? motion(gap, view) : undefined);
+
+const growthText = ({ growth }: Stack, view: UnitView): string =>
+  growth === undefined ? WORDS.notKnown : motion(growth, view);
+
 const named = ({ base, turned, carried }: Stack): string =>
   [base.text, turned.text, ...(carried ? [carried.text] : [])].map(WORDS.short).join(WORDS.onTop);
 
@@ -93,6 +102,7 @@ const listRow = (c: Choice, rank: number, s: State, view: UnitView): string => {
     motion(stack.stroke, view),
     coarseText(stack, view),
     size(stack.height, view),
+    growthText(stack, view),
     money(stack.price),
     ...(s.answer.kind === 'nothing' ? [missing.join(', ')] : []),
   ];
@@ -144,6 +154,7 @@ const caption = (s: State, view: UnitView): string => {
     stroke: motion(stack.stroke, view),
     height: size(stack.height, view),
     coarse: coarseText(stack, view),
+    locks: locksText(stack, view),
   });
   if (answer.kind === 'found') {
     const first = answer.rows[0] as Choice;
@@ -211,6 +222,7 @@ export const drawerFigure = defineFigure({
         stack.coarse.index === undefined ? WORDS.noPrice : motion(stack.coarse.index, view),
         motion(stack.coarse.gap, view),
         size(stack.height, view),
+        growthText(stack, view),
         money(stack.price),
       ]),
   }),

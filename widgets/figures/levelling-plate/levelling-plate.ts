@@ -90,7 +90,7 @@ const nowHtml = (s: PlateState, view: UnitView): string => {
     `<p class="line">${WORDS.leans(s.rounds.length, bold(tiltText(tilt, view)))}</p>` +
     `<div class="table-scroll" tabindex="0" role="group" aria-label="${WORDS.whatToTurn}"><table class="turn-table"><thead><tr>${headHtml(WORDS.turnHead(s.k))}</tr></thead><tbody>${rows.join('')}</tbody></table></div>` +
     roomHtml(s, view) +
-    `<p class="line">${then} ${WORDS.plusIsClockwise}${s.fromParts ? ` ${WORDS.fromParts(numeral(s.most, 3))}` : ''}</p>` +
+    `<p class="line">${then} ${WORDS.plusIsClockwise}${s.fromParts ? ` ${WORDS.fromParts(numeral(s.most, 3))}` : ''}${s.measured.length > 0 ? ` ${WORDS.measured(s.measured.map((m) => WORDS.measuredFoot(m.name, show(Math.abs(m.Delta), { shown: 'motion', digits: 4 }, view), m.day)))}` : ''}</p>` +
     (s.loads.ok ? '' : `<p class="line lifts">${weightText(s)}</p>`)
   );
 };
@@ -371,7 +371,7 @@ export const levellingPlate = defineFigure({
     readings: ['readings'],
     rounds: ['rounds', 'eps'],
     feet: ['feet', 'stands'],
-    threads: ['A', 'C', 'X_A', 'X_C', 'adjuster', 'k'],
+    threads: ['A', 'C', 'X_A', 'X_C', 'adjuster', 'k', 'passport'],
     weight: ['W', 'x_g', 'y_g'],
   },
   state: plateOf,

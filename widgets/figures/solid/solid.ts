@@ -54,7 +54,7 @@ const wordsAt = (s: State, view: UnitView) => {
 };
 
 const stillHtml = (s: State, pose: Posed): string =>
-  stillOf(s.adjuster, { at: pose.at }, pose.aim, pose.turns)
+  stillOf(s.adjuster, { at: pose.at }, pose.aim, pose.turns, pose.locked)
     .map(
       ({ role, shape, top, lines }) =>
         `<path class="part ${role} solid" d="${shape}"/><path class="part ${role} solid" d="${top}"/><path class="crests" data-path="${role}Lines" d="${lines}"/>`,

@@ -53,7 +53,8 @@ export const EXERCISE = 'Exercise';
 export const HINT = 'Hint';
 export const WORKED_ANSWER = 'Answer';
 /** Both are places in the page, or what stands in them. */
-export const answerLine = (answer: string, accepted: string): string => `Answer: ${answer}; accepted from ${accepted}.`;
+export const answerLine = (answer: string, accepted: string): string =>
+  `Answer: ${answer}<span data-between>; accepted from ${accepted}</span>.`;
 
 export const PAPERS = 'Papers';
 export const PAPERS_WITHOUT_SCRIPT =

@@ -26,7 +26,8 @@ export const showThat = (answer: string): string =>
   `Show that the answer is ${answer}: write each step with its reason.`;
 export const fromTo = (low: string, high: string): string => `${low} to ${high}`;
 
-export const rightAnswer = (answer: string, accepted: string): string => `Right: ${answer}. Accepted: ${accepted}.`;
+export const rightAnswer = (answer: string, accepted: string): string =>
+  `Right: ${answer.replace(/\.$/, '')}.${accepted === '' ? '' : ` Accepted: ${accepted}.`}`;
 export const OTHER_WAY = 'The right amount, but the other way: look at the sign.';
 export const slipMade = (says: string): string => `Not yet. ${says}`;
 export const NOT_NOUGHT = 'Not yet: it is not zero.';
@@ -35,6 +36,71 @@ export const notFarOff = (large: boolean): string =>
   `Not yet, but near: a little too ${size(large)}. Did you round something on the way?`;
 export const tooFarOff = (large: boolean, otherWay: boolean): string =>
   `Not yet: too ${size(large)}${otherWay ? ' an amount, and the other way' : ''}.`;
+
+// One question that leads on, where no known slip fits.
+
+/** Words for a count of steps. */
+export const STEP_WORDS: readonly string[] = [
+  'flat',
+  'flats',
+  'point',
+  'points',
+  'division',
+  'divisions',
+  'step',
+  'steps',
+];
+export const leadsFromStep = (says: string, step: number, of: number): string =>
+  `Did you stop too soon? That is the ${says}, line ${step} of ${of}.`;
+export const leadsFromGiven = (says: string): string => `Did you leave it as it was given? That is the ${says}.`;
+export const leadsByFactor = (what: string): string => `Did you ${what}?`;
+/** Factors between a wrong answer and the right one that come of one thought. */
+export const NAMED_FACTORS: readonly (readonly [factor: number, what: string])[] = [
+  [2, 'double or halve something, such as a diameter for a radius, or a pitch that you counted twice'],
+  [6, 'take turns for flats, or flats for turns'],
+  [12, 'take turns for points, or points for turns'],
+  [4, 'take turns for the sides of a square, or the other way round'],
+  [Math.PI, 'leave out π, or put it in twice'],
+  [2 * Math.PI, 'take turns for radians, or radians for turns'],
+  [180 / Math.PI, 'take degrees for radians, or radians for degrees'],
+  [360, 'take degrees for turns, or turns for degrees'],
+];
+export const leadsToStep = (says: string, only: boolean): string =>
+  only ? `What goes into the ${says}, and in which unit?` : `What did you find for the ${says}? Check that first.`;
+
+// Pictures off which a number is read: where the hands and marks stand, as the eye has it.
+
+export const onDial = (division: string, rounds: string, face: string): string =>
+  `A dial: the long hand points to ${division}, the small hand has passed ${rounds}. On its face: ${face}.`;
+export const besideRule = (ridges: number, at: string): string =>
+  `A screw along a rule in millimetres: one crest is marked at 0, the crest ${ridges} ridges further is marked at ${at}.`;
+
+// What is offered to choose from.
+
+/** After the question, by the kind of exercise. */
+export const ASK_OFFERED = {
+  choice: 'Choose one answer.',
+  way: 'Choose one.',
+  flank: 'Choose one.',
+  'wrong-line': 'One line is wrong; the lines after it are worked on from it. Which line is it?',
+  order: 'Put the lines in order, the first one first.',
+} as const;
+export const lettered = (letter: string, text: string): string => `${letter}) ${text}`;
+export const WAYS = ['up', 'down', 'not at all'] as const;
+export const FLANKS = ['the pressed flank', 'the pulled flank', 'neither has to touch'] as const;
+export const wayAsked = (found: string): string =>
+  `Which sign has the ${found}? Plus is up, minus is down. Work it out with its sign first.`;
+export const flankAsked = (found: string): string =>
+  `Which sign has the ${found}? Plus presses the upper part towards the base. Work it out with its sign first.`;
+export const LINE_HOLDS = (before: boolean): string =>
+  before
+    ? 'This line holds. Does the next line take the right things from it?'
+    : 'This line only carries on what stands above it. Is what it takes from above right?';
+/** Two lines that stand the wrong way round. */
+export const orderLeads = (first: string, then: string): string =>
+  `“${first}” stands before “${then}”. Could you still do the second one well after the first?`;
+export const chooseOne = (letters: string): string => `Choose one of ${letters}.`;
+export const eachOnce = (letters: string): string => `Write each of ${letters} once, in order.`;
 
 // Rosters, papers and keys.
 

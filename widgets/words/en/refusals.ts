@@ -19,6 +19,7 @@ import { KERNEL } from './refusals/kernel.ts';
 import { LEVELLING_REFUSALS } from './refusals/levelling.ts';
 import { NUMERICS } from './refusals/numerics.ts';
 import { PAIR } from './refusals/pair.ts';
+import { PASSPORTS } from './refusals/passports.ts';
 import { PLAY_REFUSALS } from './refusals/play.ts';
 import { SITE } from './refusals/site.ts';
 import { SPRING } from './refusals/spring.ts';
@@ -51,5 +52,6 @@ export const REFUSALS: RefusalWords = {
   ...KERNEL,
   ...NUMERICS,
   ...PAIR,
+  ...PASSPORTS,
   ...THREAD,
 };

@@ -30,16 +30,18 @@ import {
 } from '../../../engine/index.ts';
 import type { OptionOf } from '../../../input/choices.ts';
 import { type FootName, readFeet, readReadings, readRounds, readStands } from '../../../input/levelling-table.ts';
+import { lastLead, readPassports } from '../../../input/passports.ts';
 import type { NumbersOf } from '../figure.ts';
 
 declare module '../../../engine/kernel/result.ts' {
   interface Refusals {
+    'passport-lead-far': { readonly foot: string; readonly lead: number; readonly nominal: number };
     'round-readings': { readonly round: number; readonly given: number; readonly places: number };
   }
 }
 
 export const QUANTITIES = ['k', 'X_A', 'X_C', 'eps', 'W', 'x_g', 'y_g'] as const;
-export const TEXTS = ['feet', 'readings', 'rounds', 'stands', 'adjuster'] as const;
+export const TEXTS = ['feet', 'readings', 'rounds', 'stands', 'adjuster', 'passport'] as const;
 export type Given = NumbersOf<'A' | 'C', (typeof QUANTITIES)[number], 'kept', (typeof TEXTS)[number]>;
 
 export interface Round {
@@ -54,6 +56,15 @@ export interface Round {
   readonly checks: readonly FootCheck[];
 }
 
+export interface MeasuredFoot {
+  readonly name: string;
+  readonly Delta: number;
+  readonly day: string;
+}
+
+/** A measured lead so many times larger or smaller than that of the threads is not of this foot. */
+const FAR = 1.5;
+
 export interface PlateState {
   readonly feet: readonly Foot[];
   readonly kept: Kept;
@@ -64,6 +75,8 @@ export interface PlateState {
   readonly most: number;
   /** Whether these are those of parts that are stated. */
   readonly fromParts: boolean;
+  /** Feet that are turned by the lead of their passport. */
+  readonly measured: readonly MeasuredFoot[];
   readonly rounds: readonly Round[];
   readonly first: Round;
   /** The last round: what is drawn. */
@@ -108,7 +121,19 @@ export const plateOf = (numbers: Given): Result<PlateState> => {
   const weight = values.W;
   const stood = readStands(texts.stands);
   if (!stood.ok) return stood;
-  const feet = places.value.map((place): Foot => ({ ...place, Delta, k }));
+  const entries = readPassports(texts.passport);
+  if (!entries.ok) return entries;
+  const feet: Foot[] = [];
+  const measured: MeasuredFoot[] = [];
+  for (const place of places.value) {
+    const last = lastLead(entries.value, place.name);
+    if (last && !(last.lead < FAR * Math.abs(Delta) && FAR * last.lead > Math.abs(Delta)))
+      return bad('passport-lead-far', { foot: place.name, lead: last.lead, nominal: Math.abs(Delta) });
+    // A passport has the size of the lead; its sense is that of the threads.
+    const own = last ? mm(Math.sign(Delta) * last.lead) : Delta;
+    feet.push({ ...place, Delta: own, k });
+    if (last) measured.push({ name: place.name, Delta: own, day: last.day });
+  }
   const job: LevellingJob = { feet, readings: readings.value, keep: keptOf(numbers.choices.kept) };
   const stands = feet.map((foot) => stood.value[foot.name as FootName]);
   /** A round on these readings, of feet that stand where the rounds before have put them. */
@@ -156,6 +181,7 @@ export const plateOf = (numbers: Given): Result<PlateState> => {
     k,
     most,
     fromParts,
+    measured,
     rounds,
     first,
     now,
@@ -184,13 +210,13 @@ export const endOf = (s: PlateState): 'level' | 'to and fro' | undefined => {
 
 /** Readings once the feet have been turned as the last round says, if they move more than designated by the share eps. */
 export const turned = (s: PlateState, eps: number): Result<readonly Point[]> => {
-  const real = trueNetLead.of({ Delta: mm(s.Delta), eps: plain(eps) });
-  if (!real.ok) return real;
-  return readingsAfter(
-    s.feet.map((foot) => ({ ...foot, Delta: real.value.Delta_e })),
-    stepsTurned(s.now),
-    s.now.readings,
-  );
+  const feet: Foot[] = [];
+  for (const foot of s.feet) {
+    const real = trueNetLead.of({ Delta: mm(foot.Delta), eps: plain(eps) });
+    if (!real.ok) return real;
+    feet.push({ ...foot, Delta: real.value.Delta_e });
+  }
+  return readingsAfter(feet, stepsTurned(s.now), s.now.readings);
 };
 
 /** The eighth of the plan towards which the plate rises: nought is right, and they go round to the left, y being up the page. */

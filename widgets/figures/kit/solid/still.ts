@@ -9,9 +9,9 @@ import { type Adjuster, partsOf, type Standing } from '../../../assembly/adjuste
 import { heightOf, type Role, reach, type Step } from '../../../assembly/adjuster/part.ts';
 import { crestOf, crestsOf } from '../../../assembly/adjuster/surface.ts';
 import type { Thread } from '../../../engine/index.ts';
-import { tipOf } from '../adjuster-extras.ts';
+import { postOf, tipOf } from '../adjuster-extras.ts';
 import { type Point, polygon, polyline } from '../svg.ts';
-import { type Aim, directionsOf, dot, onPicture, type Vector } from './view.ts';
+import { type Aim, directionsOf, dot, onPicture, SEEN_TURNS, type Vector } from './view.ts';
 
 export interface StillPiece {
   readonly role: Role;
@@ -77,7 +77,14 @@ const piecesOf = (a: Adjuster, at: Readonly<Record<Role, number>>): Piece[] => {
     .sort((p, q) => p.from - q.from || q.step.r - p.step.r);
 };
 
-export const stillOf = (a: Adjuster, { at }: Pick<Standing, 'at'>, aim: Aim, turned: Turned): readonly StillPiece[] => {
+/** `guided`: whether the post stands there. */
+export const stillOf = (
+  a: Adjuster,
+  { at }: Pick<Standing, 'at'>,
+  aim: Aim,
+  turned: Turned,
+  guided = true,
+): readonly StillPiece[] => {
   const { near } = directionsOf(aim);
   const place = (p: Vector) => onPicture(aim, p);
   const steps = piecesOf(a, at).map((piece): StillPiece => {
@@ -102,7 +109,49 @@ export const stillOf = (a: Adjuster, { at }: Pick<Standing, 'at'>, aim: Aim, tur
     };
   });
   const tip = tipSeen(a, at, aim);
-  return tip ? [...steps, tip] : steps;
+  const parts = tip ? [...steps, tip] : steps;
+  const guide = guided ? guideSeen(a, at, aim) : [];
+  // Left of the axis: in front of the parts where it is nearer than they.
+  return dot([-1, 0, 0], near) > 0 ? [...parts, ...guide] : [...guide, ...parts];
+};
+
+/** The post, and the arm that slides along it. */
+const guideSeen = (a: Adjuster, at: Readonly<Record<Role, number>>, aim: Aim): readonly StillPiece[] => {
+  const post = postOf(a, SEEN_TURNS);
+  if (!post) return [];
+  const { x, half, top, arm } = post;
+  const ring = (z: number): Point[] =>
+    Array.from({ length: AROUND }, (_, i) => {
+      const t = (2 * Math.PI * i) / AROUND;
+      return onPicture(aim, [x + half * Math.cos(t), half * Math.sin(t), z]);
+    });
+  const plate = (z: number): Point[] =>
+    arm
+      ? [
+          [arm.from, -1.9 * half],
+          [arm.to, -1.9 * half],
+          [arm.to, 1.9 * half],
+          [arm.from, 1.9 * half],
+        ].map(([u, v]) => onPicture(aim, [u as number, v as number, z + at.carried]))
+      : [];
+  const column = (from: number, to: number): StillPiece => ({
+    role: 'base',
+    shape: polygon(hull([...ring(from), ...ring(to)])),
+    top: polygon(ring(to)),
+    lines: '',
+  });
+  if (!arm) return [column(0, top)];
+  return [
+    column(0, top),
+    {
+      role: 'carried',
+      shape: polygon(hull([...plate(arm.low), ...plate(arm.high)])),
+      top: polygon(plate(arm.high)),
+      lines: '',
+    },
+    // Above the arm it is seen again.
+    column(at.carried + arm.high, Math.max(top, at.carried + arm.high)),
+  ];
 };
 
 /** A ball as the circle that it is from every side; other tips as what goes round their rings. */

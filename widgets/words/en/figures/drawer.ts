@@ -7,6 +7,8 @@ interface Facts {
   readonly stroke: string;
   readonly height: string;
   readonly coarse: string;
+  /** Empty where it has no lock. */
+  readonly locks: string;
 }
 interface Counts {
   readonly stacks: string;
@@ -43,6 +45,9 @@ export const WORDS = {
   },
   wishes: { step: 'the step', stroke: 'the stroke', height: 'the height', price: 'the price' },
   noPrice: 'not stated',
+  notKnown: 'not known',
+  locks: (shift: string, stroke: string, gap: string | undefined) =>
+    `Clipped on again a sixth of a turn further, the lock shifts the fine stroke by ${shift}; ${gap === undefined ? `that is no more than the ${stroke} of the fine stroke, so every height is reached` : `the fine stroke is ${stroke}, so ${gap} between two places of the lock are never reached`}.`,
   plainScrew: 'plain screw, all of it is its stroke',
   /** Kind and threads only. */
   short: (text: string) =>
@@ -61,6 +66,7 @@ export const WORDS = {
     'fine stroke',
     'coarse, with the lock let go',
     'height',
+    'grows a kelvin',
     'price',
     ...(nothing ? ['misses'] : []),
   ],
@@ -76,12 +82,13 @@ export const WORDS = {
     'shift at one place of the lock',
     'gap left',
     'height at mid-range',
+    'growth a kelvin',
     'price',
   ],
   leftOut: (wrong: readonly string[], more: number) =>
     `Left out of the drawer: ${wrong.join(' ')}${more > 0 ? ` And ${more} more.` : ''}`,
   found: (v: Counts & { readonly met: string; readonly first: Facts }) =>
-    `${v.met} of ${v.stacks} adjusters that ${v.parts} parts can build meet the wish. First in the list is ${factsText(v.first)}. Coarse: ${v.first.coarse}.`,
+    `${v.met} of ${v.stacks} adjusters that ${v.parts} parts can build meet the wish. First in the list is ${factsText(v.first)}. Coarse: ${v.first.coarse}.${v.first.locks === '' ? '' : ` ${v.first.locks}`}`,
   nothing: (
     v: Counts & {
       readonly turns: Turns | undefined;

@@ -65,6 +65,9 @@ export const WORDS = {
   turnHead: (k: number) => ['foot', 'must move', 'turns', 'has turns', stepsWord(k), 'turn'],
   shouldBeLeft: (tilt: string, k: number) => `Then ${tilt} should be left, from rounding to whole ${stepsWord(k)}.`,
   plusIsClockwise: 'Plus is clockwise, seen from above.',
+  measuredFoot: (foot: string, lead: string, day: string) => `foot ${foot} ${lead} (${day})`,
+  /** Feet with a passport are not turned by the lead of their threads. */
+  measured: (feet: readonly string[]) => `Turned by the net lead that was measured: ${feet.join(', ')} a turn.`,
   fromParts: (turns: string) =>
     `Net lead, steps and the ${turns} turns between the stops are those of the parts of a foot; the fields of threads and lengths do not count.`,
   done: {

@@ -19,7 +19,7 @@ export const DRAWER: RefusalWords<
   'drawer-empty': () =>
     'The drawer is empty: write a part a line, such as coupling nut 3/8-16 UNC, 30 mm; or standard metric.',
   'drawer-row-unread': ({ row, kinds }) =>
-    `Read ${quoted(row)}; a row begins with the kind of part, ${listed(kinds)}, or is standard metric or standard inch.`,
+    `Read ${quoted(row)}; a row begins with the kind of part, ${listed(kinds)}, or is standard metric, standard inch or standard adapters.`,
   'drawer-row-wrong': ({ row, because }, behind) => `The row ${quoted(row)} can’t be used. ${behind(because)}`,
   'drawer-of-too-many-stacks': ({ stacks, most }) =>
     `These parts go together in ${stacks} ways, and at most ${most} are worked out: list fewer parts of the same thread.`,

@@ -9,6 +9,7 @@ export const EXERCISES = {
   'answer-of-odd-size': ({ amount, unit, least, most }) =>
     `The answer is ${amount} ${unit}; ask for it in a unit in which it is from ${least} to ${most}.`,
   'slip-gives-answer': ({ says }) => `The slip “${says}” gives the right answer, so nobody can tell it from that.`,
+  'too-few-to-choose': () => 'There are fewer than three answers that differ; add a slip.',
   'formula-cut-off': ({ formula }) => `“${formula}” breaks off; something is missing at its end.`,
   'formula-bracket-open': ({ formula }) => `“${formula}” has a bracket that is never closed.`,
   'formula-name-unknown': ({ name }) => `“${name}” is not a number of this exercise and not a result of its steps.`,

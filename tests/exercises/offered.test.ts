@@ -1,0 +1,237 @@
+/**
+ * Exercises that offer answers or lines, and those read off a picture: every item has one right answer, and that is found again by arithmetic of
+ * its own or by reading the picture. A fixed sample at every run, ten thousand seeds in a deep one.
+ */
+import { parseHTML } from 'linkedom';
+import { describe, expect, it } from 'vitest';
+import { drawItem } from '../../widgets/exercises/draw.ts';
+import { answerText, type Item } from '../../widgets/exercises/exercise.ts';
+import { judge } from '../../widgets/exercises/judge.ts';
+import { LETTERS } from '../../widgets/exercises/offered.ts';
+import { type PaperLine, setPaper } from '../../widgets/exercises/paper.ts';
+import { keySheet, studentSheet } from '../../widgets/exercises/paper-html.ts';
+import { qtiFiles } from '../../widgets/exercises/qti.ts';
+import { stepLines } from '../../widgets/exercises/steps-text.ts';
+import { BANK, EXERCISES, mistakesOf, PAIR } from '../support/bank.ts';
+import { howMany } from '../support/deep.ts';
+import { drawn, screw, value } from '../support/own-arithmetic.ts';
+
+const SEEDS = howMany(300, 10_000);
+
+const itemsOf = (id: string): Item[] => {
+  const exercise = EXERCISES.find((e) => e.id === id);
+  if (!exercise) throw new Error(id);
+  return Array.from({ length: SEEDS }, (_, i) => drawItem(exercise, ['offered', String(i)]));
+};
+const textAt = (item: Item, letter: string): string => item.offered?.options[LETTERS.indexOf(letter)]?.text ?? '';
+const ids = (kind: string) => EXERCISES.filter((e) => e.kind === kind).map((e) => e.id);
+const L = (p: (name: string) => string, name: string) => screw(p(name)).L * screw(p(name)).h;
+
+/** The amount in the unit asked, to be found among those offered. */
+const CHOSEN: Readonly<Record<string, (p: (name: string) => string) => number>> = {
+  'inch-turns-chosen': (p) => (-value(p('n')) / screw(p('thread')).tpi) * 25.4,
+  'net-lead-chosen': (p) => 1000 * (screw(p('C')).L - screw(p('A')).L),
+  'step-chosen': (p) => (1000 * Math.abs(screw(p('C')).L - screw(p('A')).L)) / value(p('k')),
+};
+/** Its sign is what is asked. */
+const SIGNED: Readonly<Record<string, (p: (name: string) => string) => number>> = {
+  'which-way-screw': (p) => -screw(p('thread')).h * value(p('n')),
+  'pair-way': (p) => Math.round(1e9 * (L(p, 'C') - L(p, 'A'))) * value(p('n')),
+  'flank-of-c': (p) => value(p('Q_pc')),
+  'flank-of-a': (p) => value(p('Q_pt')) + value(p('Q_pc')),
+};
+/** What each line must give, in the unit in which it is printed. */
+const LINES: Readonly<Record<string, (p: (name: string) => string) => number[]>> = {
+  'screw-wrong-line': (p) => {
+    const { P, L: lead, h } = screw(p('thread'));
+    const n = value(p('theta')) / 360;
+    return [P, lead, n, -h * lead * n];
+  },
+  'pair-wrong-line': (p) => {
+    const [a, c] = [screw(p('A')).L, screw(p('C')).L];
+    return [a, c, c - a, (c - a) * value(p('n'))];
+  },
+  'step-wrong-line': (p) => {
+    const Delta = screw(p('C')).L - screw(p('A')).L;
+    const s = Math.abs(Delta) / 6;
+    return [Delta, s, value(p('w')) / 1000 / s];
+  },
+};
+const MM: Readonly<Record<string, number>> = { µm: 1e-3, mm: 1 };
+/** The result at the end of a printed line, lengths in millimetres. */
+const resultOf = (line: string): number => {
+  const [, amount = '', unit = ''] = /= ([−\d.]+)\s*(µm|mm|turns?)?$/.exec(line) ?? [];
+  return Number(amount.replace('−', '-')) * (MM[unit] ?? 1);
+};
+
+describe('what is chosen', () => {
+  it('has an answer of its own here, whatever the kind', () => {
+    expect(ids('choice').sort()).toEqual(Object.keys(CHOSEN).sort());
+    expect([...ids('way'), ...ids('flank')].sort()).toEqual(Object.keys(SIGNED).sort());
+    expect(ids('wrong-line').sort()).toEqual(Object.keys(LINES).sort());
+    expect(ids('order')).toEqual(['work-in-order']);
+  });
+
+  it.each(Object.keys(CHOSEN))('%s: of three answers or more one alone is right, in every place', (id) => {
+    const places = new Set<string>();
+    for (const item of itemsOf(id)) {
+      const own = CHOSEN[id]?.(drawn(item)) ?? Number.NaN;
+      const options = item.offered?.options ?? [];
+      expect(options.length).toBeGreaterThanOrEqual(3);
+      expect(new Set(options.map((o) => o.text)).size).toBe(options.length);
+      const right = options.filter(({ text }) => Math.abs(value(text) / own - 1) < 0.005);
+      expect(right, item.question).toHaveLength(1);
+      expect(textAt(item, item.offered?.right ?? '')).toBe(right[0]?.text);
+      // Each wrong one is met by what was probably thought.
+      for (const option of options) expect(option.says === '').toBe(option === right[0]);
+      places.add(item.offered?.right ?? '');
+    }
+    expect(places.size).toBeGreaterThanOrEqual(3);
+  });
+
+  it.each(Object.keys(SIGNED))('%s: the sign of what acts decides', (id) => {
+    const rights = new Set<string>();
+    for (const item of itemsOf(id)) {
+      const own = SIGNED[id]?.(drawn(item)) ?? Number.NaN;
+      expect(item.offered?.right, item.question).toBe(own > 0 ? 'a' : own < 0 ? 'b' : 'c');
+      rights.add(item.offered?.right ?? '');
+      for (const letter of 'abc') expect(judge(item, letter).kind === 'right').toBe(letter === item.offered?.right);
+    }
+    expect(rights.size).toBeGreaterThanOrEqual(2);
+  });
+});
+
+describe('a wrong line', () => {
+  it.each(Object.keys(LINES))('%s: every line before it is right, and it is the first that is not', (id) => {
+    const at = new Set<string>();
+    for (const item of itemsOf(id)) {
+      const own = LINES[id]?.(drawn(item)) ?? [];
+      const lines = item.offered?.options.map((o) => o.text) ?? [];
+      expect(lines).toHaveLength(own.length);
+      const first = lines.findIndex((line, i) => Math.abs(resultOf(line) / (own[i] ?? 0) - 1) > 0.01);
+      expect(LETTERS[first], lines.join('\n')).toBe(item.offered?.right);
+      at.add(item.offered?.right ?? '');
+      expect(stepLines(item)[0], 'the key says what is wrong').toBe(item.exercise.slips[item.picks.at(-1) ?? 0]?.says);
+    }
+    expect(at.size).toBeGreaterThanOrEqual(2);
+  });
+});
+
+describe('an order', () => {
+  /** Why one comes before the other, by the first words of the lines: common practice, no source. */
+  const BEFORE = [
+    [/^Clean/, /^Screw/],
+    [/^Screw thread A/, /^Back thread A/],
+    [/^Screw thread C/, /^Back thread C/],
+    [/^Back thread A/, /^Screw thread C/],
+    [/^(Screw|Back)/, /lock|spring|zero|^Turn|^Reverse/i],
+    [/lock/, /zero|^Turn|^Reverse/i],
+    [/zero/i, /^Turn|^Reverse/],
+    [/^Turn/, /^Reverse/],
+  ] as const;
+
+  it('has the lines in the one order in which each can be done', () => {
+    const seen = new Set<string>();
+    for (const item of itemsOf('work-in-order')) {
+      const right = [...(item.offered?.right ?? '')].map((at) => textAt(item, at));
+      expect(new Set(right).size).toBe(5);
+      for (const [first, then] of BEFORE)
+        for (const [i, a] of right.entries())
+          for (const [j, b] of right.entries())
+            if (first.test(a) && then.test(b) && !then.test(a)) expect(i, `${a} / ${b}`).toBeLessThan(j);
+      expect(item.offered?.right).not.toBe('abcde');
+      expect(judge(item, item.offered?.right ?? '').kind).toBe('right');
+      const turned = [...(item.offered?.right ?? '')].reverse().join('');
+      expect(judge(item, turned).says).toMatch(/stands before/);
+      seen.add(right.join());
+    }
+    expect(seen.size).toBeGreaterThan(30);
+  });
+});
+
+describe('a picture', () => {
+  const svgOf = (item: Item) => parseHTML(`<body>${item.picture}</body>`).document;
+
+  it.each(['pair-read-dial', 'flats-from-dial'])('%s: both hands of the dial show the motion', (id) => {
+    for (const item of itemsOf(id)) {
+      const angle = (selector: string) =>
+        Number(/rotate\(([-\d.]+)/.exec(svgOf(item).querySelector(selector)?.getAttribute('transform') ?? '')?.[1]);
+      const rounds = Math.floor(angle('[data-rounds]') / 36 + 1e-6);
+      const read = rounds * 100 + (angle('[data-hand]') % 360) / 3.6;
+      expect(read / 1000, item.question).toBeCloseTo(value(drawn(item)('w')), 4);
+      expect(item.question).not.toContain(drawn(item)('w'));
+    }
+  });
+
+  it('read-rule: the second mark stands at ten pitches of the rule', () => {
+    for (const item of itemsOf('read-rule')) {
+      const document = svgOf(item);
+      const xs = (selector: string) =>
+        [...document.querySelectorAll(selector)].map((e) => Number(/M([\d.]+)/.exec(e.getAttribute('d') ?? '')?.[1]));
+      const [zero = 0, tenth = 0] = xs('.mark');
+      const ticks = xs('.tick');
+      const millimetre = ((ticks.at(-1) ?? 0) - (ticks[0] ?? 0)) / ((ticks.length - 1) / 2);
+      expect((tenth - zero) / millimetre / 10).toBeCloseTo(screw(drawn(item)('thread')).P, 2);
+    }
+  });
+});
+
+describe('on paper and in files', () => {
+  const lines = (kind: string): PaperLine[] =>
+    setPaper(
+      EXERCISES.filter((e) => e.kind === kind).map((exercise) => ({ exercise, key: exercise.id })),
+      '7B',
+      'Ada',
+      BANK.version,
+    );
+
+  it.each(['choice', 'way', 'flank', 'wrong-line', 'order'])(
+    '%s: letters on the sheet, the right ones in the key',
+    (kind) => {
+      for (const line of lines(kind)) {
+        const heading = { classCode: '7B', version: '1' };
+        const sheet = parseHTML(`<body>${studentSheet([line], 'Ada', heading)}</body>`).document;
+        const offered = line.item.offered?.options ?? [];
+        expect([...sheet.querySelectorAll('.offered li')].map((li) => li.textContent)).toEqual(
+          offered.map(({ text }, i) => `${LETTERS[i]}) ${text}`),
+        );
+        expect(sheet.querySelectorAll('.blank')).toHaveLength(1);
+        const key = parseHTML(`<body>${keySheet([line], 'Ada', heading)}</body>`).document;
+        expect(key.querySelector('.answer')?.textContent).toBe(answerText(line.item));
+        expect(judge(line.item, line.item.offered?.right ?? '').kind).toBe('right');
+      }
+    },
+  );
+
+  it.each(['2.1', '3.0'] as const)('QTI %s: a response of letters, matched against the right ones', (version) => {
+    for (const kind of ['choice', 'order'])
+      for (const line of lines(kind)) {
+        const text = qtiFiles([line], version, '1')[`items/item-${line.key}.xml`] ?? '';
+        const declared = /<(?:qti-)?correct-?[rR]esponse>(.*?)<\/(?:qti-)?correct-?[rR]esponse>/s.exec(text)?.[1] ?? '';
+        expect([...declared.matchAll(/value>(\w)</g)].map((m) => m[1]).join('')).toBe(line.item.offered?.right);
+        expect(text).toContain(kind === 'order' ? '"ordered"' : '"single"');
+        expect(text.match(/<(?:qti-)?simple-?[cC]hoice /g)).toHaveLength(line.item.offered?.options.length ?? 0);
+      }
+  });
+
+  it('an exercise of the kinds is refused where it lacks what its kind needs', () => {
+    const told = (from: string, to: string) => mistakesOf(PAIR.replace(from, to)).join('\n');
+    expect(told('answer in µm', 'choose in µm')).toBe('');
+    expect(told('answer in µm, 3 digits', 'which way')).toBe('');
+    expect(told('answer in µm, 3 digits', 'find the wrong line')).toMatch(/names no line/);
+    expect(told('answer in µm, 3 digits', 'put in order 9 lines of foot')).toMatch(/3 to 6 lines/);
+    expect(told('answer in µm, 3 digits', 'put in order 5 lines of nobody')).toMatch(/nobody/);
+    expect(told('answer', 'picture dial of A\nanswer')).toMatch(/a dial shows a pool of lengths/);
+    expect(told('answer', 'picture clock of n\nanswer')).toMatch(/can’t be read/);
+  });
+});
+
+describe('what is typed in letters', () => {
+  const [item] = itemsOf('pair-way');
+  if (!item) throw new Error('no item');
+  it('may have a bracket or a capital, and is refused where it is none of them', () => {
+    const right = item.offered?.right ?? '';
+    for (const text of [right, ` ${right.toUpperCase()}) `]) expect(judge(item, text).kind).toBe('right');
+    for (const text of ['', 'd', 'ab', '7', 'x'.repeat(5000)]) expect(judge(item, text).kind, text).toBe('unread');
+  });
+});

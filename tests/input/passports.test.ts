@@ -1,0 +1,38 @@
+/** Passports of pieces: rows as they are typed, in any order, and what of them levelling takes. */
+import { describe, expect, it } from 'vitest';
+import { lastLead, readPassports } from '../../widgets/input/passports.ts';
+import { reasonIn, valueIn } from '../support/results.ts';
+
+describe('a passport', () => {
+  it('is read a day a row, in any order and unit, and what is no number is a note', () => {
+    const entries = valueIn(
+      readPassports(
+        'B, 2026-9-1: lead 3.4 thou, place -1.5 turns, new grease | A, 2026-03-02: lead 88.7, wave 0.4 µm; wear 0,6 µm, dropped once',
+      ),
+    );
+    expect(entries.map((e) => [e.piece, e.day])).toEqual([
+      ['A', '2026-03-02'],
+      ['B', '2026-09-01'],
+    ]);
+    expect(entries[0]).toMatchObject({ lead: 0.0887, wave: 0.0004, wear: 0.0006, note: 'dropped once' });
+    expect(entries[1]?.lead).toBeCloseTo(3.4 * 0.0254, 12);
+    expect(entries[1]?.place).toBe(-1.5);
+  });
+
+  it('gives the last lead of a piece by its day, whatever the order of the rows; a row without one does not count', () => {
+    const entries = valueIn(
+      readPassports('A, 2026-09-14: lead 88.5 µm\nA, 2026-12-01: new grease\na, 2026-03-02: lead 88.7 µm'),
+    );
+    expect(lastLead(entries, 'A')).toEqual({ lead: 0.0885, day: '2026-09-14' });
+    expect(lastLead(entries, 'C')).toBeUndefined();
+    expect(lastLead(valueIn(readPassports('')), 'A')).toBeUndefined();
+  });
+
+  it('refuses by row and names what is wrong', () => {
+    expect(reasonIn(readPassports('A, 2026-02-30: lead 88 µm'))).toContain('2026-02-30');
+    expect(reasonIn(readPassports('A: lead 88 µm'))).toContain('Row 1');
+    expect(reasonIn(readPassports('A, 2026-01-01: lead 88 kg'))).toContain('lead');
+    expect(reasonIn(readPassports('A, 2026-01-01: lead 0 µm'))).toContain('above 0');
+    expect(reasonIn(readPassports(Array(300).fill('A, 2026-01-01: x').join('|')))).toContain('300');
+  });
+});

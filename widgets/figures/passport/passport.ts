@@ -1,0 +1,135 @@
+/** The passports of pieces as a log: what was measured on each on which day, how its lead has moved since the first time, and its threads’ lead beside it. One page on paper. */
+import { WORDS } from '#words/figures/passport.ts';
+import { type Adjuster, partsOf } from '../../assembly/adjuster/adjuster.ts';
+import { readAdjuster } from '../../assembly/adjuster/text.ts';
+import { writeQuantity } from '../../assembly/numbers.ts';
+import { good, leadOff, mm, type Result } from '../../engine/index.ts';
+import { escapeText } from '../../input/escape.ts';
+import { numeral, show, type UnitView, withSign } from '../../input/format.ts';
+import { type Entry, readPassports } from '../../input/passports.ts';
+import { defineFigure, type NumbersOf } from '../kit/figure.ts';
+
+type Given = NumbersOf<never, never, never, 'adjuster' | 'passport'>;
+
+interface Row extends Entry {
+  /** Of its lead against that of the threads, as a share. */
+  readonly off: number | undefined;
+  /** Since the first lead of this piece. */
+  readonly moved: number | undefined;
+}
+
+interface State {
+  readonly adjuster: Adjuster;
+  readonly pieces: readonly (readonly [piece: string, rows: readonly Row[]])[];
+}
+
+const stateOf = ({ texts }: Given): Result<State> => {
+  const read = readAdjuster(texts.adjuster);
+  if (!read.ok) return read;
+  const entries = readPassports(texts.passport);
+  if (!entries.ok) return entries;
+  const nominal = Math.abs(read.value.Delta);
+  const pieces = new Map<string, Row[]>();
+  for (const entry of entries.value) {
+    const rows = pieces.get(entry.piece) ?? [];
+    const first = rows.find((r) => r.lead !== undefined)?.lead;
+    const share = (from: number): number | undefined => {
+      const off = entry.lead === undefined ? undefined : leadOff.of({ Delta_m: mm(entry.lead), Delta: mm(from) });
+      return off?.ok ? off.value.eps : undefined;
+    };
+    rows.push({ ...entry, off: share(nominal), moved: first === undefined ? undefined : share(first) });
+    pieces.set(entry.piece, rows);
+  }
+  return good({ adjuster: read.value, pieces: [...pieces] });
+};
+
+const motion = (z: number | undefined, view: UnitView, digits = 4): string =>
+  z === undefined ? WORDS.none : show(z, { shown: 'motion', digits }, view);
+const percent = (x: number | undefined): string =>
+  x === undefined ? WORDS.none : `${withSign(numeral(100 * x, 3))} %`;
+
+const cellsOf = (r: Row, view: UnitView): readonly string[] => [
+  r.day,
+  motion(r.lead, view),
+  percent(r.off),
+  percent(r.moved),
+  motion(r.wave, view, 3),
+  r.place === undefined ? WORDS.none : show(r.place, { shown: 'turns', digits: 3 }, view),
+  motion(r.wear, view, 3),
+  r.note === '' ? WORDS.none : r.note,
+];
+
+/** Empty rows to write on by hand. */
+const BLANK = 3;
+
+const draw = ({ adjuster, pieces }: State, view: UnitView): string => {
+  const head = `<thead><tr>${WORDS.head.map((h) => `<th scope="col">${h}</th>`).join('')}</tr></thead>`;
+  const blank = `<tr class="passport-blank">${'<td></td>'.repeat(WORDS.head.length)}</tr>`.repeat(BLANK);
+  const tables = pieces.map(
+    ([piece, rows]) =>
+      `<div class="table-scroll" tabindex="0" role="group" aria-label="${escapeText(WORDS.piece(piece))}"><table><caption>${escapeText(WORDS.piece(piece))}</caption>${head}<tbody>${rows
+        .map(
+          (r) =>
+            `<tr>${cellsOf(r, view)
+              .map((c) => `<td>${escapeText(c)}</td>`)
+              .join('')}</tr>`,
+        )
+        .join('')}${blank}</tbody></table></div>`,
+  );
+  const name =
+    adjuster.name === ''
+      ? partsOf(adjuster)
+          .map((p) => p.kind)
+          .join(', ')
+      : adjuster.name;
+  return (
+    `<div class="passport-view"><p class="passport-title">${escapeText(WORDS.of(name, motion(Math.abs(adjuster.Delta), view)))}</p>` +
+    `${tables.length > 0 ? tables.join('') : `<p class="refusal">${WORDS.empty}</p>`}<p class="acts"><button type="button" class="plain" data-act="today" data-key="passport-today">${WORDS.add}</button></p></div>`
+  );
+};
+
+export const passportFigure = defineFigure({
+  name: 'passport',
+  title: WORDS.title,
+  threads: [],
+  quantities: [],
+  texts: ['adjuster', 'passport'],
+  setElsewhere: ['adjuster'],
+  chief: ['passport'],
+  state: stateOf,
+  draw,
+  mount: (stage, context) => {
+    stage.addEventListener('click', (event) => {
+      if (!(event.target instanceof Element && event.target.closest('[data-act]'))) return;
+      const { passport } = context.numbers().texts;
+      const entries = readPassports(passport);
+      if (!entries.ok) return;
+      // For the reader to overwrite: the last piece of the list with its last lead.
+      const last = entries.value.findLast((e) => e.lead !== undefined);
+      const lead = writeQuantity('Delta_m', last?.lead ?? 0.1, context.view());
+      const day = new Date().toISOString().slice(0, 10);
+      context.type('passport', `${passport}\n${last?.piece ?? '1'}, ${day}: lead ${lead}`.trim());
+    });
+  },
+  caption: ({ pieces }, view) => {
+    const leads = pieces.flatMap(([, rows]) => {
+      const last = rows.filter((r) => r.lead !== undefined).at(-1);
+      return last ? [last] : [];
+    });
+    const worst = leads.reduce<(typeof leads)[number] | undefined>(
+      (best, r) => (best === undefined || Math.abs(r.off ?? 0) > Math.abs(best.off ?? 0) ? r : best),
+      undefined,
+    );
+    return WORDS.caption(
+      pieces.length,
+      worst && { piece: worst.piece, lead: motion(worst.lead, view), off: percent(worst.off), day: worst.day },
+    );
+  },
+  table: ({ pieces }, view) => ({
+    head: [WORDS.pieceHead, ...WORDS.head],
+    rows: [
+      ...pieces.flatMap(([piece, rows]) => rows.map((r) => [piece, ...cellsOf(r, view)])),
+      ...(pieces.length < 2 ? [[WORDS.next, ...WORDS.head.map(() => WORDS.none)]] : []),
+    ],
+  }),
+});
