@@ -14,7 +14,7 @@ export const bench = async (line) => {
   const pages = readdirSync(folder).filter((name) => name.endsWith('.html') && !name.includes('one-file'));
   for (const name of pages) {
     await page.goto(`file://${join(folder, name)}`);
-    await page.waitForSelector('html[data-awake]');
+    await page.waitForSelector('html[data-awake]', { state: 'attached' });
     line(name, await page.evaluate(() => document.documentElement.scrollHeight));
   }
   await browser.close();
