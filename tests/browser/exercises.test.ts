@@ -85,7 +85,7 @@ describe('an exercise', () => {
       expect(await answer(place, text), text.slice(0, 10)).toMatch(says);
       expect(await place.locator('input').getAttribute('aria-invalid')).toBe('true');
     }
-    expect(await words(page.locator('.progress'))).toMatch(/^0 of 3 solved/);
+    expect(await words(page.locator('.progress'))).toMatch(/^0 of \d+ solved/);
     expect(await isOpen(place.locator('.hint'))).toBe(false);
   });
 
@@ -135,7 +135,7 @@ describe('an exercise', () => {
     await answer(place, String(amount * 3));
     await answer(place, String(amount));
     const line = page.locator('.progress');
-    expect(await words(line)).toMatch(/^1 of 3 solved at least once/);
+    expect(await words(line)).toMatch(/^1 of \d+ solved at least once/);
     const file = await saved(page, () => line.getByRole('button', { name: 'Export' }).click());
     expect(JSON.parse(file.bytes.toString('utf8'))).toEqual({
       exercises: { 'lock-gives': { tried: 2, right: 1 } },
@@ -143,9 +143,9 @@ describe('an exercise', () => {
       predicted: [],
     });
     await line.getByRole('button', { name: 'Erase' }).click();
-    expect(await words(line)).toContain('1 of 3');
+    expect(await words(line)).toMatch(/^1 of \d+ /);
     await line.getByRole('button', { name: 'Erase all of it?' }).click();
-    expect(await words(line)).toContain('0 of 3');
+    expect(await words(line)).toMatch(/^0 of \d+ /);
     expect(await page.evaluate(() => localStorage.getItem('notebook-progress'))).toBeNull();
   });
 
@@ -155,7 +155,7 @@ describe('an exercise', () => {
       await page.evaluate((text) => localStorage.setItem('notebook-progress', text), bad);
       const place = exercise(page, 'pair-turned');
       expect(await answer(place, '1')).not.toBe('');
-      expect(await words(page.locator('.progress'))).toMatch(/^0 of 3/);
+      expect(await words(page.locator('.progress'))).toMatch(/^0 of \d+/);
     }
   });
 });
