@@ -42,7 +42,7 @@ describe('a prediction', () => {
       ['-1.5 mm', /That is thread A alone/],
       ['90.0', /rounded the inch pitch|not far off/],
       ['0', /^You said it does not move; it moves 87\.50 µm\.$/],
-      ['100', /^You said 100 µm; it is 87\.50 µm, not far off\.$/],
+      ['100', /^You said 100 µm; it is 87\.50 µm\. You (?:rounded|took)|not far off\.$/],
       ['1 µm', /it is 87\.50 µm, 8[78] times more\.$/],
       ['20 mm', /it is 87\.50 µm, 230 times less\.$/],
     ] as const) {
@@ -103,6 +103,8 @@ describe('a prediction', () => {
       for (const [i, { slips }] of model.predictions.entries())
         for (const { value, says } of slips) {
           const place = page.locator('.predict').nth(i);
+          // What is predicted on a picture is not typed.
+          if ((await place.locator('input').count()) !== 1) continue;
           expect(await predict(place, `${value} mm`), `${name}: ${says}`).toContain(says);
           named++;
         }

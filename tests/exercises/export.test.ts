@@ -12,7 +12,10 @@ import { type PaperLine, setBank } from '../../widgets/exercises/paper.ts';
 import { bankCsv, type QtiVersion, qtiFiles } from '../../widgets/exercises/qti.ts';
 import { BANK } from '../support/bank.ts';
 
-const LINES = setBank(BANK, new Map(BANK.chapters.map((c) => [c.slug, 10])), 'export');
+const ALL = setBank(BANK, new Map(BANK.chapters.map((c) => [c.slug, 10])), 'export');
+/** What asks a number; items of other kinds are read by themselves below. */
+const LINES = ALL.filter(({ item }) => item.offered === undefined && item.picture === undefined);
+const OFFERED = ALL.filter(({ item }) => item.offered !== undefined && item.picture === undefined);
 
 type Xml = ReturnType<typeof parseXml>;
 const parseXml = (text: string) => {
@@ -225,7 +228,7 @@ for (const version of ['2.1', '3.0'] as const)
     });
 
     it('takes a negative answer, such as −416.67, rounded to a whole number or written to four decimals, and gives 0 for a unit, a comma or a long minus', () => {
-      const line = LINES.find(({ item }) => Math.abs(item.amount) > 100 && item.amount < 0 && item.amount % 1 !== 0);
+      const line = LINES.find(({ item }) => Math.abs(item.amount) > 20 && item.amount < 0 && item.amount % 1 !== 0);
       if (!line) throw new Error('no negative answer');
       const read = itemOf(line);
       const { amount, exercise } = line.item;
@@ -266,6 +269,28 @@ for (const version of ['2.1', '3.0'] as const)
       expect(new Set(ids).size).toBe(2 * keys.length);
     });
   });
+
+describe('an item with answers to choose from or to put in order', () => {
+  for (const version of ['2.1', '3.0'] as const)
+    it(`states the right one in QTI ${version}, and offers each once`, () => {
+      expect(OFFERED.length).toBeGreaterThan(4);
+      const files = qtiFiles(OFFERED, version, BANK.version);
+      const tag = namesOf(version);
+      const texts = Object.entries(files).filter(([path]) => path !== 'imsmanifest.xml');
+      expect(texts.length).toBe(OFFERED.length);
+      for (const [i, { item }] of OFFERED.entries()) {
+        const root = parseXml(texts[i]?.[1] ?? '');
+        const choices = [...root.querySelectorAll(tag('simpleChoice'))].map((c) => c.getAttribute('identifier') ?? '');
+        expect(choices.length).toBe(item.offered?.options.length);
+        expect(new Set(choices).size).toBe(choices.length);
+        const right = [...root.querySelectorAll(`${tag('correctResponse')} > ${tag('value')}`)].map(
+          (v) => v.textContent,
+        );
+        expect(right.length).toBe(item.offered?.right.length);
+        for (const name of right) expect(choices).toContain(name);
+      }
+    });
+});
 
 describe('the question bank as CSV', () => {
   const rows = bankCsv(LINES)

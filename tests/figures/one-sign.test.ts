@@ -127,7 +127,18 @@ describe('a load on the carried part alone', () => {
             ...numbersOf(
               THREADS,
               {
-                ...{ k_d: 50, S_w: 0, s_w: 0.02, e_w: 0.02, theta_h: 0.026, t_l: 0.5, l: 40, Delta_T: 2 },
+                ...{
+                  sigma_a: 100,
+                  tau_a: 60,
+                  k_d: 50,
+                  S_w: 0,
+                  s_w: 0.02,
+                  e_w: 0.02,
+                  theta_h: 0.026,
+                  t_l: 0.5,
+                  l: 40,
+                  Delta_T: 2,
+                },
                 ...{ l_A: 20, b_A: 20, l_C: 20, b_C: 20, q_e: 1, eps_A: 0.001, eps_C: 0.001, a_A: 0, a_C: 0 },
                 ...{ F_lo: load, F_hi: load, W_c: 0, F_g: 5, F_0: 0, k_s: 1, mu: 0.15, r_h: 10, kappa: 1e5, R: 3 },
               },

@@ -36,7 +36,13 @@ export const namesIn = (node: MathNode): string[] => {
   return [...names];
 };
 
-const CONSTANTS: Record<string, string> = { pi: identifier('π'), deg: words('°'), mm: words('mm') };
+const CONSTANTS: Record<string, string> = {
+  pi: identifier('π'),
+  deg: words('°'),
+  mm: words('mm'),
+  // Standard acceleration of free fall.
+  g_n: `<msub>${identifier('g')}${identifier('n')}</msub>`,
+};
 const FUNCTIONS: Record<string, string> = {
   atan: identifier('arctan'),
   tan: identifier('tan'),

@@ -47,9 +47,16 @@ const SPELT: Record<BaseUnit, string | undefined> = {
   '1': undefined,
 };
 
+/** mm/s², by definition (3rd CGPM, 1901). */
+const FREE_FALL = 9806.65;
+
 /** Lengths, forces and the rest carry their unit; angles, turns and ratios are pure numbers. */
 export const withUnits = (values: Readonly<Record<string, number>>): Record<string, Quantity> => {
-  const scope: Record<string, Quantity> = { deg: Math.PI / 180, mm: unit(1, 'mm') };
+  const scope: Record<string, Quantity> = {
+    deg: Math.PI / 180,
+    mm: unit(1, 'mm'),
+    g_n: unit(FREE_FALL, 'mm/s^2'),
+  };
   for (const [name, value] of Object.entries(values)) {
     const spelling = SPELT[symbolFact(name as SymbolName).unit];
     scope[name] = spelling === undefined ? value : unit(value, spelling);
@@ -61,6 +68,7 @@ export const withUnits = (values: Readonly<Record<string, number>>): Record<stri
 export const withoutUnits = (values: Readonly<Record<string, number>>): Record<string, Quantity> => ({
   deg: Math.PI / 180,
   mm: 1,
+  g_n: FREE_FALL,
   ...values,
 });
 

@@ -86,7 +86,7 @@ export const leadOff = relation({
   says: 'How far one lead is off another, as a share of it; their senses do not count.',
   takes: ['Delta_m', 'Delta'],
   gives: { eps: 'abs(Delta_m)/abs(Delta) - 1' },
-  source: 'Definition.',
+  source: 'Definition of a relative error, taken over sizes alone.',
   refuses: ({ Delta }) => (Math.abs(Delta) > 1e-6 ? undefined : bad('equal-leads-no-relative-error', {})),
   compute: ({ Delta_m, Delta }) => ({ eps: plain(Math.abs(Delta_m) / Math.abs(Delta) - 1) }),
 });

@@ -57,7 +57,7 @@ export const loadFrequency = relation({
   name: 'load-frequency',
   says: 'Frequency at which a load swings up and down on the jack that carries it.',
   takes: ['k_12', 'W'],
-  gives: { f_n: 'sqrt(k_12*9806.65*(mm/s^2)/W)/(2*pi)' },
+  gives: { f_n: 'sqrt(g_n*k_12/W)/(2*pi)' },
   source: 'One mass on a spring: mechanics; standard acceleration of free fall 9.80665 m/s².',
   refuses: ({ W }) => (W >= 1e-3 ? undefined : bad('nothing-swings', {})),
   compute: ({ k_12, W }) => ({ f_n: hertz(Math.sqrt((k_12 * FREE_FALL) / W) / (2 * Math.PI)) }),
