@@ -53,7 +53,7 @@ const draw = (s: State, view: UnitView): string => {
     `<div class="ladder-view"><svg viewBox="0 0 ${WIDTH} ${HEIGHT}" role="img" aria-label="${WORDS.drawing}">${arrowheads('ladder-head')}` +
     `<path class="part turned solid" d="${polygon(plate.outline.map(place))}"/>${holes.join('')}${labels.join('')}` +
     `<path class="extension" d="M${SIDE - 3} ${px(top)}H${SIDE - 26}M${SIDE - 3} ${px(foot)}H${SIDE - 26}"/>${dimensionLine([SIDE - 20, foot], [SIDE - 20, top], 'ladder-head')}` +
-    `<text class="rung-label" x="${SIDE - 28}" y="${px((foot + top) / 2 + 4)}" text-anchor="end">${size(across, view)}</text></svg>` +
+    `<text class="rung-label" transform="translate(${SIDE - 28} ${px((foot + top) / 2)}) rotate(-90)" text-anchor="middle">${size(across, view)}</text></svg>` +
     `<p class="acts">${WORDS.files} ${saveButtons('ladder', WORDS.save)}</p></div>`
   );
 };
