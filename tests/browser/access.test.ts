@@ -89,7 +89,7 @@ const none = async (what: string, found: Promise<string[] | string>) =>
 const fits = async (what: string, found: Promise<string>) => expect.soft(await found, what).toBe('');
 
 describe('every page', () => {
-  for (const name of [...new Set([...KINDS, ...drawn(14, pageNames())])])
+  for (const name of [...new Set([...KINDS, ...drawn(8, pageNames())])])
     it(`${name} is well built, and fits the narrowest window and a wide one, opened out and gone wrong too`, async () => {
       const { page } = await visit(name, { colorScheme: 'light', fresh: true });
       await readThrough(page);

@@ -56,7 +56,7 @@ const extents = (page: Page): Promise<Extent[]> =>
   );
 
 describe('every figure', () => {
-  for (const name of drawn(12, pageNames()))
+  for (const name of drawn(8, pageNames()))
     it(`${name}: picture and chief fields are in one window, wide and on a phone, and so is a whole figure where it is wide`, async () => {
       const { page } = await visit(name, { fresh: true, viewport: { width: 1440, height: 900 } });
       await page.evaluate(() => {
