@@ -53,7 +53,9 @@ const histogram = (which: WhichPart, view: UnitView): string => {
   const top = Math.max(...counts);
   const x = (z: number) => 4 + ((WIDE - 8) * z) / most;
   const each = (WIDE - 8) / BARS;
+  // The largest stands highest: its name runs to the left, over the lines of the others.
   const marks = (['sampled', 'statistical', 'worst'] as const)
+    .toSorted((a, b) => which[b] - which[a])
     .map((name, i) => {
       const place = x(which[name]);
       const right = place < WIDE / 2;
