@@ -3,7 +3,7 @@
  * fixed sequence, not random draws, so that a chapter that passes today passes tomorrow.
  */
 import { type Unit, unit } from 'mathjs';
-import { type BaseUnit, type SymbolName, symbolFact } from '../engine/index.ts';
+import { type BaseUnit, FREE_FALL, type SymbolName, symbolFact } from '../engine/index.ts';
 
 export type Quantity = number | Unit;
 
@@ -46,9 +46,6 @@ const SPELT: Record<BaseUnit, string | undefined> = {
   Hz: 'Hz',
   '1': undefined,
 };
-
-/** mm/s², by definition (3rd CGPM, 1901). */
-const FREE_FALL = 9806.65;
 
 /** Lengths, forces and the rest carry their unit; angles, turns and ratios are pure numbers. */
 export const withUnits = (values: Readonly<Record<string, number>>): Record<string, Quantity> => {

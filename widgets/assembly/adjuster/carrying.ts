@@ -2,12 +2,12 @@
  * Which flanks of an adjuster carry, standing upright: the forces across its two threads from the load on its tip, the weights of its
  * parts and its springs, by the engine’s rule. Plus presses the upper part of a thread towards the base. Forces in N.
  */
-import { type FlankName, flankUnder, threadForces } from '../../engine/index.ts';
+import { type FlankName, FREE_FALL, flankUnder, threadForces } from '../../engine/index.ts';
 import type { Adjuster } from './adjuster.ts';
 import { massOf } from './part.ts';
 
-/** Weight of a gram, N: standard gravity. */
-const WEIGHT = 9.80665e-3;
+/** Weight of a gram, N. */
+const WEIGHT = FREE_FALL * 1e-6;
 const ENDS = {
   'base and carried': ['base', 'carried'],
   'base and turned': ['base', 'turned'],

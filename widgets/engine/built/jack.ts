@@ -21,6 +21,7 @@
  */
 import { bad, good, type Result } from '../kernel/result.ts';
 import type { Task } from '../kernel/task.ts';
+import { TAN30 } from '../thread/thread.ts';
 import { ARM, type Bodies, type Rest, restOf, spansOf } from './pressed-bodies.ts';
 
 export type JointName = 'ring' | 'A' | 'C' | 'guide' | 'key';
@@ -115,7 +116,6 @@ const HAND = 14;
 type Body = typeof BASE | typeof TURNED | typeof CARRIED;
 type Vector = readonly [number, number, number];
 
-const TAN30 = 1 / Math.sqrt(3);
 const TURN = 2 * Math.PI;
 /** Places round a thread, the guide and the ring; a multiple of four, so that one lies on each side of every axis. */
 const ROUND = 24;

@@ -50,8 +50,8 @@ export const threadStiffness = relation({
   }),
 });
 
-/** Standard acceleration of free fall, mm/s² (exact by convention). */
-const FREE_FALL = 9806.65;
+/** Standard acceleration of free fall, mm/s² (exact by convention, 3rd CGPM, 1901). */
+export const FREE_FALL = 9806.65;
 
 export const loadFrequency = relation({
   name: 'load-frequency',

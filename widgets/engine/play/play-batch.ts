@@ -18,6 +18,7 @@ import { type Millimetres, mm } from '../kernel/quantity.ts';
 import { type Bad, bad, good, type Result } from '../kernel/result.ts';
 import { runToEnd } from '../kernel/task.ts';
 import { fillNormal, fillUniform, type RandomState, randomState } from '../numerics/random.ts';
+import { TAN30 } from '../thread/thread.ts';
 
 declare module '../kernel/result.ts' {
   interface Refusals {
@@ -87,7 +88,6 @@ export interface PlayFigures {
  */
 export const LARGEST_BATCH = 1e7;
 
-const TAN30 = 1 / Math.sqrt(3);
 /** Assemblies drawn at a time: small enough to stay in the cache. Part of the result: the draws are dealt in blocks. */
 const BLOCK = 2048;
 const BLOCKS_A_STEP = 32;

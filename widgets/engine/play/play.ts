@@ -25,6 +25,7 @@ import { mm, newtons, plain, rad, turns } from '../kernel/quantity.ts';
 import { relation } from '../kernel/relation.ts';
 import { type Bad, bad } from '../kernel/result.ts';
 import { symbolFact } from '../kernel/symbols.ts';
+import { TAN30 } from '../thread/thread.ts';
 
 declare module '../kernel/result.ts' {
   interface Refusals {
@@ -37,8 +38,6 @@ declare module '../kernel/result.ts' {
     'play-never-taken-up': Record<string, never>;
   }
 }
-
-const TAN30 = 1 / Math.sqrt(3);
 
 /** What a negative clearance means, or undefined where there is none. */
 const interference = (clearance: number, thread?: 'A' | 'C'): Bad | undefined =>

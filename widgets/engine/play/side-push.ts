@@ -39,6 +39,9 @@ export const liftHeld = relation({
   }),
 });
 
+/** The push that lifts, the flanks alone taking the side force at this arm about the middle of the engagement. */
+const liftAt = (F: number, l_e: number, arm: number) => newtons((F * l_e) / (Math.sqrt(3) * (2 * l_e + 12 * arm)));
+
 export const liftFree = relation({
   name: 'lift-free',
   says: 'Side push at which a pressed flank first lifts, for a screw in its nut, where the slope of the flanks alone takes the side force.',
@@ -46,7 +49,7 @@ export const liftFree = relation({
   gives: { Q_lf: 'F*l_e/(sqrt(3)*(2*l_e + 12*abs(y - sqrt(3)*d_2/2)))' },
   source: 'Balance of forces and moments on flanks that give alike all round, no friction; derived in side-push.ts.',
   compute: ({ F, d_2, l_e, y }) => ({
-    Q_lf: newtons((F * l_e) / (Math.sqrt(3) * (2 * l_e + 12 * Math.abs(y - (Math.sqrt(3) * d_2) / 2)))),
+    Q_lf: liftAt(F, l_e, Math.abs(y - (Math.sqrt(3) * d_2) / 2)),
   }),
 });
 
@@ -58,7 +61,7 @@ export const liftFreeNut = relation({
   source:
     'Balance of forces and moments as in lift-free, with the slope of the flanks reversed; derived in side-push.ts.',
   compute: ({ F, d_2, l_e, y }) => ({
-    Q_lf: newtons((F * l_e) / (Math.sqrt(3) * (2 * l_e + 12 * (y + (Math.sqrt(3) * d_2) / 2)))),
+    Q_lf: liftAt(F, l_e, y + (Math.sqrt(3) * d_2) / 2),
   }),
 });
 

@@ -53,6 +53,8 @@ export interface Thread {
 }
 
 const ROOT3 = Math.sqrt(3);
+/** Slope of a flank across the axis: half the angle between the flanks is 30°. */
+export const TAN30 = 1 / ROOT3;
 
 export const pitchFromTpi = relation({
   name: 'pitch-from-tpi',
