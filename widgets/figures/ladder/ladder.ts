@@ -45,9 +45,11 @@ const draw = (s: State, view: UnitView): string => {
   const shown = [...new Set([0, taken, rungs.length - 1])];
   const labels = shown.map((i) => {
     const rung = at(rungs, i);
-    const [x] = place(rung.at);
+    // The first and the last name keep to the coupon: on a phone they are wider than what is left beside it.
+    const anchor = i === rungs.length - 1 ? 'end' : i === 0 && i === taken ? 'start' : 'middle';
+    const [x] = place(anchor === 'end' ? [long, 0] : anchor === 'start' ? [0, 0] : rung.at);
     const y = i === taken ? top - 10 : foot + 18;
-    return `<text class="rung-label${i === taken ? ' taken' : ''}" x="${px(x)}" y="${px(y)}" text-anchor="middle">${escapeText(i === taken ? WORDS.takes(size(rung.width, view)) : size(rung.width, view))}</text>`;
+    return `<text class="rung-label${i === taken ? ' taken' : ''}" x="${px(x)}" y="${px(y)}" text-anchor="${anchor}">${escapeText(i === taken ? WORDS.takes(size(rung.width, view)) : size(rung.width, view))}</text>`;
   });
   return (
     `<div class="ladder-view"><svg viewBox="0 0 ${WIDTH} ${HEIGHT}" role="img" aria-label="${WORDS.drawing}">${arrowheads('ladder-head')}` +

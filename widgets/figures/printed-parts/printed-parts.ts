@@ -20,7 +20,7 @@ type Given = NumbersOf<never, (typeof PRINTED_QUANTITIES)[number], never, never>
 const WIDTH = 600;
 const HEIGHT = 300;
 const GAP = 26;
-const FOOT = 26;
+const FOOT = 31;
 
 interface State extends PrintedParts {
   readonly values: Given['values'];
@@ -61,7 +61,7 @@ const picture = (s: State): string => {
   const floor = HEIGHT - FOOT;
   const plan = ([x, y]: readonly [number, number]): Point => [gap + (x - left) * scale, floor - (y - low) * scale];
   const name = (words: string, x: number) =>
-    `<text class="part-name" x="${px(x)}" y="${HEIGHT - 5}" text-anchor="middle">${words}</text>`;
+    `<text class="part-name" x="${px(x)}" y="${HEIGHT - 10}" text-anchor="middle">${words}</text>`;
   let edge = 2 * gap + (right - left) * scale;
   const others = stood.map(([key, part, id]) => {
     const middle = edge + (wideOf(part) * scale) / 2;
