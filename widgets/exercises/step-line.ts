@@ -37,7 +37,11 @@ export const wrongStepLine = (
 /** A formula in plain letters, its quantities written by `fill`. */
 const plainFormula = (formula: string, takes: (word: string) => boolean, fill: (symbol: string) => string): string =>
   formula
-    .replace(/[A-Za-z_]\w*/g, (word) => (takes(word) ? fill(word) : word))
+    .replace(/([A-Za-z_]\w*)(\^?)/g, (_, word: string, hat: string) => {
+      const text = takes(word) ? fill(word) : word;
+      // A quantity with its unit is raised as a whole.
+      return hat !== '' && /\s/.test(text) ? `(${text})^` : `${text}${hat}`;
+    })
     .replace(/(\d)\*deg\b/g, '$1°')
     .replace(/(\d)\*mm\b/g, '$1\u00a0mm')
     .replace(/^-|(?<=\()-/g, '−')
@@ -60,6 +64,8 @@ const GREEK: Readonly<Record<string, string>> = {
   zeta: 'ζ',
   eta: 'η',
   tau: 'τ',
+  kappa: 'κ',
+  phi: 'φ',
 };
 
 /** A symbol in plain spelling: Delta as Δ, d_2 as d2. */
