@@ -63,7 +63,7 @@ const wake = (until: AbortSignal) => {
       if (!part) return;
       const { mountPapers } = part as typeof Papers;
       for (const place of all(root, '[data-review]')) mountReview(place, bank, store);
-      for (const place of all(root, '[data-papers]')) mountPapers(place, bank, until);
+      for (const place of all(root, '[data-papers]')) mountPapers(place, bank, model.methods ?? {}, until);
     });
   mountQuantities(root, model.live, store);
   mountPointing(root);
