@@ -15,7 +15,7 @@ import type { Screw } from '../support/own-arithmetic.ts';
 import { drawn, INCH, screw, value } from '../support/own-arithmetic.ts';
 
 /** A fixed sample at every run. */
-const SEEDS = howMany(1500, 10_000);
+const SEEDS = howMany(400, 10_000);
 
 /** The root of an external thread is 17/24 of the sharp height deep on each side (ISO 68-1). */
 const root = ({ d, P }: Screw): number => d - 1.226_869_322 * P;

@@ -16,7 +16,7 @@ import { BANK, EXERCISES, mistakesOf, PAIR } from '../support/bank.ts';
 import { howMany } from '../support/deep.ts';
 import { drawn, screw, value } from '../support/own-arithmetic.ts';
 
-const SEEDS = howMany(300, 10_000);
+const SEEDS = howMany(80, 10_000);
 
 const itemsOf = (id: string): Item[] => {
   const exercise = EXERCISES.find((e) => e.id === id);
