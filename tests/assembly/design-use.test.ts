@@ -329,10 +329,7 @@ for (const { name, set, typed, net, steps } of STOCK)
         step,
         2,
       );
-      withinDigit(
-        /Compared with one \w+ of ([\d.]+ .m)/.exec(told('heat-and-creep', 'drift-bars').says)?.[1],
-        step,
-      );
+      withinDigit(/Compared with one \w+ of ([\d.]+ .m)/.exec(told('heat-and-creep', 'drift-bars').says)?.[1], step);
     });
 
     it('has the stroke of the sheet where lengths of thread are eaten', () => {
