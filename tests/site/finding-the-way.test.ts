@@ -214,3 +214,19 @@ describe('the glossary and the index of the search', () => {
     expect(searchScript(build(BOOK).book).startsWith(`globalThis.${INDEX_GLOBAL} = [`)).toBe(true);
   });
 });
+
+describe('a section that moved to another page', () => {
+  const moved = (line: string) =>
+    build({ 'index.md': FRONT, '01-one.md': FIRST, '02-two.md': `# Two\n\n\`\`\`moved\n${line}\n\`\`\`\n` });
+
+  it('is still led to by its former address', () => {
+    const { page, mistakes } = moved('the-lead: The lead now stands in [the first chapter](01-one.md#the-lead).');
+    expect(mistakes).toEqual([]);
+    expect(page('two').querySelector('#the-lead a')?.getAttribute('href')).toBe('one.html#the-lead');
+  });
+
+  it('is refused where its line can’t be read or leads nowhere', () => {
+    expect(moved('The lead is gone').mistakes).toHaveLength(1);
+    expect(moved('the-lead: It is [there](03-three.md).').mistakes).toHaveLength(1);
+  });
+});
