@@ -26,13 +26,22 @@ describe('the list of sections', () => {
   });
 
   it('says where the reader is, by more than colour', inDeep, async () => {
-    const { page } = await visit('what-must-be-held.html', {
+    const { page } = await visit('two-screws.html#right-and-left', {
       fresh: true,
       viewport: { width: 1440, height: 900 },
     });
     await page.waitForFunction(
-      () => document.querySelector('.sections [aria-current]')?.textContent === 'What must be held',
+      () => document.querySelector('.sections [aria-current]')?.textContent === 'Right and left',
     );
+  });
+
+  it('says where a section stands now to whoever comes by its former address, and to nobody else', async () => {
+    const { page } = await visit('two-screws.html', { fresh: true });
+    const moved = page.locator('#what-must-be-held');
+    expect(await moved.isVisible()).toBe(false);
+    await page.goto(`${page.url()}#what-must-be-held`);
+    await moved.locator('a').click();
+    expect(new URL(page.url()).pathname).toContain('/what-must-be-held.html');
   });
 
   it('keeps the text to lines of 60 to 72 letters from a laptop to a wall', inDeep, async () => {

@@ -59,9 +59,9 @@ const OWN: Readonly<Record<string, Own>> = {
   'core-of-sleeve': (p) => root(screw(p('A'))),
   // By the turns that the motion takes.
   'thread-for-stroke': (p) => (value(p('w')) / Math.abs(pair(p))) * screw(p('C')).L,
-  'lead-to-look-for': (p) => value(p('s_w')) * value(p('k')) * 1000,
+  'lead-to-look-for': (p) => value(p('s_w')) * value(p('k')),
   'vee-wall': (p) => value(p('F')) / 2 / Math.cos(Math.PI / 2 - (value(p('beta_v')) * Math.PI) / 180),
-  'lead-after-turns': (p) => ((value(p('e_g')) + value(p('e_g'))) / value(p('n_2'))) * 1000,
+  'lead-after-turns': (p) => (value(p('e_g')) + value(p('e_g'))) / value(p('n_2')),
   'read-rule': (p) => -10 * value(p('n')) * (screw(p('thread')).P / 10),
   'pair-read-dial': (p) => value(p('w')) / pair(p),
   'flats-from-dial': (p) => (value(p('w')) / Math.abs(pair(p))) * value(p('k')),

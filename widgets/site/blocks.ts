@@ -25,6 +25,7 @@ import { type Asked, readAsk } from './ask.ts';
 import type { Diagnostics } from './diagnostics.ts';
 import { type ExerciseBlock, readExercise } from './exercise-block.ts';
 import { type ExpectedStep, isStepLine, readCall, readInputLine, readStepLine, splitComment } from './grammar.ts';
+import { type Moved, readMoved } from './moved.ts';
 import type { Passage } from './passage.ts';
 import { type Route, readRoutes } from './routes.ts';
 
@@ -85,6 +86,12 @@ export interface RoutesBlock {
   readonly routes: readonly Route[];
 }
 
+/** Where sections stand now that stood on this page once. */
+export interface MovedBlock {
+  readonly kind: 'moved';
+  readonly moved: readonly Moved[];
+}
+
 export interface SymbolsBlock {
   readonly kind: 'symbols';
 }
@@ -98,6 +105,7 @@ export type Block =
   | Papers
   | AskBlock
   | RoutesBlock
+  | MovedBlock
   | SymbolsBlock;
 
 /** What the blocks of one chapter have declared so far. */
@@ -112,7 +120,7 @@ const NAME = '[a-z][a-z0-9-]*';
 
 /** Whether a fence with this info string is a block of ours. */
 export const isBlock = (info: string): boolean =>
-  /^(example|figure|predict|derivation|exercise|papers|review|ask|routes|symbols)\b/.test(info.trim());
+  /^(example|figure|predict|derivation|exercise|papers|review|ask|routes|moved|symbols)\b/.test(info.trim());
 
 /** Reads one block; `line` is the line of its first body line. Undefined where it can't stand at all. */
 export const readBlock = (
@@ -188,6 +196,7 @@ export const readBlock = (
   if (exercise) return readExercise(exercise[1] ?? '', title, body, line, book, declared.adjusters);
   if (words === 'papers' || words === 'review' || words === 'symbols') return { kind: words };
   if (words === 'routes') return { kind: words, routes: readRoutes(body, line, book) };
+  if (words === 'moved') return { kind: words, moved: readMoved(body, line, book) };
   if (words === 'ask') {
     const ask = readAsk(body, line, book);
     return ask && { kind: words, ask };
@@ -195,7 +204,7 @@ export const readBlock = (
 
   book.note(
     opening,
-    `“${head.trim()}” can’t be read; write “example NAME: title”, “figure NAME with SET: caption”, “predict with SET”, “derivation: title”, “exercise NAME: title”, “ask”, “routes”, “symbols”, “papers” or “review”.`,
+    `“${head.trim()}” can’t be read; write “example NAME: title”, “figure NAME with SET: caption”, “predict with SET”, “derivation: title”, “exercise NAME: title”, “ask”, “routes”, “moved”, “symbols”, “papers” or “review”.`,
   );
   return undefined;
 };

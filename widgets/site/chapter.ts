@@ -58,6 +58,7 @@ export interface RenderedChapter {
   readonly needsBook: boolean;
 }
 
+import { renderMoved } from './moved.ts';
 import { linksOfRoutes, ROUTES_PLACE, type Route } from './routes.ts';
 import { SYMBOLS_PLACE } from './symbols-met.ts';
 
@@ -274,6 +275,8 @@ const renderBlock = (block: Block, work: Work, opening: number, inline: Inline):
       return renderExercise(block, inline);
     case 'ask':
       return renderAsk(block.ask, inline);
+    case 'moved':
+      return renderMoved(block.moved, inline);
     case 'routes':
       return ROUTES_PLACE;
     case 'symbols':

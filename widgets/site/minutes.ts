@@ -16,6 +16,7 @@ const MINUTES: Readonly<Record<Block['kind'], number>> = {
   review: 0,
   ask: 0,
   routes: 0,
+  moved: 0,
   symbols: 0,
 };
 

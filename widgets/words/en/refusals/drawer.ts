@@ -25,7 +25,7 @@ export const DRAWER: RefusalWords<
     `These parts go together in ${stacks} ways, and at most ${most} are worked out: list fewer parts of the same thread.`,
   'drawer-without-stack': ({ tried, threads }) =>
     tried > 0
-      ? `${tried} ways of putting these parts together were tried, and none leaves a travel: keep less engagement, or add longer nuts and screws.`
+      ? `${tried} ways of putting these parts together were tried, and none leaves a stroke: keep less engagement, or add longer nuts and screws.`
       : `Nothing in the drawer goes together: a turned part needs a base${threads.length > 0 ? ` and a carried part with its own threads, ${listed(threads)}` : ', so add a stud, an adapter or a screw'}.`,
   'drawer-being-searched': ({ share }) => `The drawer is being searched, ${Math.floor(100 * share)} % is done.`,
 };
