@@ -66,7 +66,8 @@ const wake = (until: AbortSignal) => {
       if (!papers || !practice) return;
       const { mountReview } = practice as typeof Practice;
       for (const place of all(root, '[data-review]')) mountReview(place, bank, store);
-      for (const place of all(root, '[data-papers]')) (papers as typeof Papers).mountPapers(place, bank, until);
+      for (const place of all(root, '[data-papers]'))
+        (papers as typeof Papers).mountPapers(place, bank, model.methods ?? {}, until);
     });
   mountQuantities(root, model.live, store);
   mountPointing(root);
