@@ -79,7 +79,6 @@ export const ANSWERS: Readonly<Record<string, Own>> = {
   'wedge-for-step': (q, p) => atan(wanted(q, p) / screw(p('thread')).L),
   'plain-drawer': (q, p) => screw(p('thread')).L * turn(q('theta')),
   'lever-chosen': (q) => q('z_l') / (q('a_l') / q('b_l')),
-  'lead-to-look-for': (q) => q('k') * q('s_w'),
   'pair-drawer': (q, p) => amountNet(p) / q('k'),
   'opposite-amount': motion,
   'knob-marks': (q, p) => amountNet(p) / q('v'),
