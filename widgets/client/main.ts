@@ -56,9 +56,16 @@ const wake = (until: AbortSignal) => {
     if (prediction) mountPrediction(place, prediction, store, index);
   }
   const { bank, exercises } = model;
-  if (exercises.length > 0)
+  const fading = all(root, '.example[data-blank]');
+  if (exercises.length + fading.length > 0)
     void loadModule('practice').then((part) => {
-      if (part) (part as typeof Practice).mountExercises(root, exercises, store);
+      if (!part) return;
+      const { mountExercises, mountFading } = part as typeof Practice;
+      mountExercises(root, exercises, store);
+      for (const place of fading) {
+        const example = model.examples.find(({ id }) => id === place.dataset.example);
+        if (example) mountFading(place, example.set, example.steps, store);
+      }
     });
   if (bank)
     // Worked steps of items from other chapters are written with the words that the script of papers has.

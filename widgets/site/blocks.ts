@@ -45,6 +45,8 @@ export interface Example {
   readonly steps: readonly Step[];
   /** The line of each step in the chapter. */
   readonly lines: readonly number[];
+  /** How many of its last steps the reader fills in. */
+  readonly blank?: number;
 }
 
 export interface FigureBlock {
@@ -136,7 +138,7 @@ export const readBlock = (
   const opening = line - 1;
   if (/^derivation$/.test(words)) return { kind: 'derivation', title, body, line };
 
-  const example = new RegExp(`^example (${NAME})(?: with (${NAME}))?$`).exec(words);
+  const example = new RegExp(`^example (${NAME})(?: with (${NAME}))?( fades)?$`).exec(words);
   if (example) {
     const id = example[1] ?? '';
     const set = setFor(example[2], id, opening, declared, book);
@@ -154,6 +156,7 @@ export const readBlock = (
       title,
       steps: steps.map((s) => s.step),
       lines: steps.map((s) => s.line),
+      ...(example[3] && { blank: blanksAfter(declared) }),
     };
     declared.examples.set(id, block);
     return block;
@@ -204,10 +207,15 @@ export const readBlock = (
 
   book.note(
     opening,
-    `“${head.trim()}” can’t be read; write “example NAME: title”, “figure NAME with SET: caption”, “predict with SET”, “derivation: title”, “exercise NAME: title”, “ask”, “routes”, “moved”, “symbols”, “papers” or “review”.`,
+    `“${head.trim()}” can’t be read; write “example NAME: title”, “example NAME fades: title”, “figure NAME with SET: caption”, “predict with SET”, “derivation: title”, “exercise NAME: title”, “ask”, “routes”, “moved”, “symbols”, “papers” or “review”.`,
   );
   return undefined;
 };
+
+/** The first example of a chapter that fades has its last step blank, the next ones the last two. */
+const MOST_BLANK = 2;
+const blanksAfter = ({ examples }: Declared): number =>
+  Math.min(MOST_BLANK, 1 + [...examples.values()].filter(({ blank }) => blank !== undefined).length);
 
 const setFor = (
   shared: string | undefined,

@@ -39,5 +39,5 @@ export const renderExercise = ({ exercise, lines }: ExerciseBlock, inline: Inlin
 export const PAPERS_PLACE = `<section class="papers" data-papers aria-label="${PAPERS}"><p data-without-script>${PAPERS_WITHOUT_SCRIPT}</p></section>`;
 
 export const REVIEW_PLACE =
-  `<section class="exercise" data-review hidden aria-label="${MIXED_REVIEW}"><p class="box-name" data-from></p><p class="question"><span data-question></span> <span class="ask"></span></p><div data-shown></div><div class="attempt"></div>` +
+  `<section class="exercise" data-review hidden aria-label="${MIXED_REVIEW}"><p data-due></p><p class="box-name" data-from></p><p class="question"><span data-question></span> <span class="ask"></span></p><div data-shown></div><div class="attempt"></div>` +
   `<details class="hint"><summary>${HINT}</summary><p data-hint></p></details><details class="worked"><summary>${WORKED_ANSWER}</summary><ol class="steps"></ol><p class="answer">${answerPlaces('', '')}</p></details></section>`;
