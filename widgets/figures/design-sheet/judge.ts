@@ -67,6 +67,7 @@ export const AT = {
   warmth: 'contact-heat-creep.html#warmth',
   creep: 'contact-heat-creep.html#creep',
   path: 'contact-heat-creep.html#all-of-it-beside-one-flat',
+  press: 'tip-and-base.html#a-ball-in-a-hexagon-socket',
   strength: 'design-sheet.html#beside-the-screw-you-would-otherwise-buy',
   sheet: 'design-sheet.html#the-sheet',
 } as const;
