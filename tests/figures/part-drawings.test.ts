@@ -1,8 +1,4 @@
 /** Sheets for the shop: what stands on them, that it stands free, and that both forms of file hold it. */
-import { spawnSync } from 'node:child_process';
-import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
-import { tmpdir } from 'node:os';
-import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { type Adjuster, partsOf, standing } from '../../widgets/assembly/adjuster/adjuster.ts';
 import { partsListOf } from '../../widgets/assembly/adjuster/parts-list.ts';
@@ -15,6 +11,7 @@ import { type PaperSheet, partSheet } from '../../widgets/figures/part-drawings/
 import { readTitleBlock } from '../../widgets/input/title-block.ts';
 import { adjustersIn } from '../../widgets/site/adjusters.ts';
 import { FOLDER } from '../support/chapters.ts';
+import { canReadDxf, readDxf } from '../support/dxf-reader.ts';
 import { reasonIn, valueIn } from '../support/results.ts';
 
 const block = valueIn(readTitleBlock('number = RS-01 | revision = A <b> | tolerance = ISO 2768-mK'));
@@ -203,22 +200,16 @@ describe('the files of a sheet', () => {
     );
     expect(check).toBeDefined();
   });
-  const reader = spawnSync('python3', ['-c', 'import ezdxf']).status === 0;
-  it.skipIf(!reader)('DXF is read by an open reader of it (ezdxf)', () => {
-    const folder = mkdtempSync(join(tmpdir(), 'sheet-'));
-    try {
-      const file = join(folder, 'sheet.dxf');
-      writeFileSync(file, paperDxf(sheet.marks));
-      const { status, stderr } = spawnSync(
-        'python3',
-        ['-c', `import ezdxf;d=ezdxf.readfile(${JSON.stringify(file)});assert len(d.modelspace())>50`],
-        { encoding: 'utf8' },
-      );
-      expect(status, stderr).toBe(0);
-    } finally {
-      rmSync(folder, { recursive: true });
-    }
-  });
+  it.skipIf(!canReadDxf)(
+    'DXF is read without a fault by an open reader of it (ezdxf), in millimetres of the paper',
+    () => {
+      const read = readDxf(paperDxf(sheet.marks));
+      expect(read.faults).toBe(0);
+      expect(read.kinds.LINE).toBeGreaterThan(50);
+      // The frame: 20 mm to file it by, 10 mm else.
+      expect([read.left, read.right, read.bottom, read.top]).toEqual([20, sheet.width - 10, 10, sheet.height - 10]);
+    },
+  );
 });
 
 describe('hatching', () => {
