@@ -97,6 +97,7 @@ export const drawing = (fit: FitState, called: string, fromParts: boolean, view:
   if (!(frame.scale > 0 && Number.isFinite(frame.scale))) return bad('lengths-of-no-one-scale', {});
   const { scale } = frame;
   const y = (z: number) => frame.y - z * scale;
+  // The outer columns are drawn first, so that their extension lines pass under the names of the inner ones.
   const dimension = ({ text, symbol, z0, z1, edge }: Dimension, i: number) => {
     const x = LEFT - 14 - COLUMN * (i % MOST_COLUMNS);
     const middle = Math.min(high - HALF_NAME, Math.max(HALF_NAME, y((z0 + z1) / 2)));
@@ -138,7 +139,7 @@ export const drawing = (fit: FitState, called: string, fromParts: boolean, view:
     `<svg class="sheet-drawing" viewBox="0 0 ${WIDTH} ${px(high)}" role="img" aria-label="${escapeText(WORDS.drawing.label(called))}">${hatchings('sheet')}${arrowheads('sheet-head')}` +
       partsHtml({ ...pictureOf(adjuster, now, frame), ...(guided ? {} : { guide: '' }) }, 'sheet') +
       `<path class="axis" d="M${px(frame.x)} ${px(y(extents.top) - 12)}V${px(y(extents.bottom) + 12)}"/>` +
-      `${dimensionsOf(partsOf(adjuster), now.at, view).map(dimension).join('')}${notes.map(leader).join('')}</svg>` +
+      `${dimensionsOf(partsOf(adjuster), now.at, view).map(dimension).reverse().join('')}${notes.map(leader).join('')}</svg>` +
       titleBlock(fit, (scale * ON_PAPER) / WIDTH, view) +
       `<p class="sheet-plain">${fromParts ? WORDS.drawing.ofParts(adjuster.lock.kind === 'assumed') : WORDS.drawing.plain(adjuster.tip.kind === 'ball')}</p>`,
   );

@@ -34,7 +34,6 @@ export const WORDS = {
   numbers: 'The best, to take',
   stopSearch: 'Stop the search',
   searchAgain: 'Search again',
-  map: 'Map of step against stroke',
   mapOf: 'Map of every adjuster that the drawer can build: step to the right, stroke upwards, with the best edge',
   strokeAxis: 'fine stroke',
   stepAxis: 'step',
