@@ -4,7 +4,7 @@ import { beyond, type Locator, type Page } from '../support/driven.ts';
 import { inChromium } from '../support/engines.ts';
 import { fieldIn, figure, sentence, settled, shown, useBrowser, words } from '../support/page.ts';
 
-const { visit } = useBrowser();
+const { visit } = useBrowser({ solids: true });
 
 /** Counts calls and triangles that go to the picture, and lends the context so that it can be lost. */
 const COUNTS = `(() => {

@@ -10,6 +10,7 @@ export * from './calibration/signing.ts';
 export * from './contact/contact.ts';
 export * from './contact/drift.ts';
 export * from './contact/pressed-ball.ts';
+export * from './contact/settling.ts';
 export * from './contact/stiffness.ts';
 export * from './force/effort.ts';
 export * from './force/even-friction.ts';

@@ -33,7 +33,7 @@ import { correctionText, counted, findingsOf, leadText, motionText, verdictText 
 import { dialReading, dialScale, dialSvg, updateDial } from '../kit/dial.ts';
 import { defineFigure, type FigureContext, type NumbersOf, type Table } from '../kit/figure.ts';
 import { legendKey } from '../kit/plots/frame.ts';
-import { type LiveFigure, readoutHtml } from '../kit/readout.ts';
+import { type Row, readoutHtml } from '../kit/readout.ts';
 import { saveFile } from '../kit/save.ts';
 import { mountSliders, type Slider, sliderHtml, updateSlider } from '../kit/slider.ts';
 import { cloudOf, plotsHtml } from './plots.ts';
@@ -134,7 +134,7 @@ const turnsAt = ({ c, n }: Done): number => {
 /** The hand stands at zero where no correction is known, which the readout says. */
 const travelOf = ({ here }: Done): number => (here.ok ? here.value.travel : 0);
 
-const readout = ({ here }: Done, view: UnitView): LiveFigure[] => {
+const readout = ({ here }: Done, view: UnitView): Row[] => {
   if (!here.ok) return [['refused', WORDS.readout.refused, reasonOf(here)]];
   const { nominal, correction, travel } = here.value;
   return [
@@ -149,7 +149,7 @@ const dialHtml = (s: Done, view: UnitView): string => {
   const scale = dialScale(s.c.nominal, view);
   return (
     `${dialSvg(travelOf(s), scale, WORDS.dial)}<div>${sliderHtml(sliderOf(s.c), n, numeral(n))}` +
-    `${readoutHtml(readout(s, view))}</div>`
+    `${readoutHtml(readout(s, view), view)}</div>`
   );
 };
 
@@ -201,7 +201,7 @@ const update = (stage: HTMLElement, s: State, view: UnitView): void => {
   updateSlider(figure, sliderOf(s.c), n, numeral(n));
   // Whole, since a refusal has fewer lines.
   const place = figure.querySelector('.readout');
-  const html = readoutHtml(readout(s, view));
+  const html = readoutHtml(readout(s, view), view);
   if (place && place.outerHTML !== html) place.outerHTML = html;
 };
 

@@ -24,6 +24,7 @@ import {
 import { type Divider, stepName, stepsOf } from '../../input/dividers.ts';
 import { numeral, show, type UnitView } from '../../input/format.ts';
 import { defineFigure, type NumbersOf } from '../kit/figure.ts';
+import { amount, type Row } from '../kit/readout.ts';
 import { arrowheads, dimensionLine, px } from '../kit/svg.ts';
 
 declare module '../../engine/kernel/result.ts' {
@@ -101,7 +102,7 @@ const stateOf = ({
   const { F, mu, mu_s, r_h, theta_h: theta, kappa_d, k_d } = values;
   // Here nothing rubs besides the threads.
   const effortWith = (friction: number) =>
-    effortState({ threads, values: { F, mu: friction, d_b: 0 }, choices: { rubs: 'nothing' } });
+    effortState({ threads, values: { F, mu: friction, d_b: 0, mu_g: 0, r_k: 1 }, choices: { rubs: 'nothing' } });
   const effort = effortWith(mu);
   if (!effort.ok) return effort;
   if (!(mu_s >= mu)) return bad('holding-below-sliding', { holds: numeral(mu_s), slides: numeral(mu) }, 'mu_s');
@@ -206,6 +207,19 @@ export const handForceFigure = defineFigure({
   idle: ({ choices }) => (choices.divider === 'knob' ? [] : ['k_d']),
   state: stateOf,
   draw,
+  rows: (s) => [
+    ...(['raise', 'lower'] as const).flatMap((way): Row[] => {
+      const { turning, startForce, keepForce, jump } = s[way];
+      const name = (way === 'raise' ? WORDS.raising : WORDS.lowering)(senseText(turning.sense));
+      return [
+        amount(`${way}-start`, WORDS.toStart(name), startForce, 'force', 4),
+        amount(`${way}-keep`, WORDS.toKeep(name), keepForce, 'force', 4),
+        amount(`${way}-jump`, WORDS.jump(name), jump, 'motion', 4),
+      ];
+    }),
+    amount('hand', WORDS.byHand, s.hand, 'motion', 4),
+    amount('flat', WORDS.perStep(stepName(s.divider)), s.flat, 'motion', 4),
+  ],
   caption: (s, view) =>
     WORDS.caption({
       radius: show(s.radius, { shown: 'size', digits: 3 }, view),

@@ -118,6 +118,8 @@ export const NOTHING_CHOSEN = 'Choose one first; the answer can also be opened w
 
 export const CHECK = 'Check';
 export const ANOTHER_EXERCISE = 'Another exercise';
+/** Puts the numbers of an exercise into the fields of a figure of its page. */
+export const PUT_ON_FIGURE = 'See these numbers on the figure';
 export const NEW_NUMBERS = 'New numbers';
 export const SHOW_REST = 'Show the rest';
 export const yourAnswer = (unit: string): string => `Your answer${bareNumber(unit)}`;

@@ -13,14 +13,14 @@ import {
   WAY_ASKED,
 } from '#words/client.ts';
 import { FLANKS, flankAsked, WAYS, wayAsked } from '#words/papers.ts';
-import { good, type Result, type SymbolFact } from '../engine/index.ts';
-import { LETTERS, signOf } from '../exercises/offered.ts';
-import { dialScale, dialSvg, updateDial } from '../figures/kit/dial.ts';
-import { px, withSizes } from '../figures/kit/svg.ts';
-import { formatOf, show, type UnitView } from '../input/format.ts';
-import { readNumber } from '../input/quantity.ts';
-import type { Prediction } from '../page/model.ts';
-import { make } from './dom.ts';
+import { good, type Result, type SymbolFact } from '../../engine/index.ts';
+import { LETTERS, signOf } from '../../exercises/offered.ts';
+import { dialScale, dialSvg, updateDial } from '../../figures/kit/dial.ts';
+import { px, withSizes } from '../../figures/kit/svg.ts';
+import { formatOf, show, type UnitView } from '../../input/format.ts';
+import { readNumber } from '../../input/quantity.ts';
+import type { Prediction } from '../../page/model.ts';
+import { make } from '../dom.ts';
 import { offeredField } from './offered-field.ts';
 
 /** What stands in place of the field of a prediction. */

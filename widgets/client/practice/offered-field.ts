@@ -4,8 +4,8 @@
  */
 import { earlier, later, movedTo, YOUR_CHOICE, YOUR_ORDER } from '#words/client.ts';
 import { lettered } from '#words/papers.ts';
-import { LETTERS, type Offered } from '../exercises/offered.ts';
-import { all, make, setText } from './dom.ts';
+import { LETTERS, type Offered } from '../../exercises/offered.ts';
+import { all, make, setText } from '../dom.ts';
 
 export interface OfferedField {
   readonly place: HTMLElement;

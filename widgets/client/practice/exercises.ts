@@ -11,24 +11,26 @@ import {
   fromChapter,
   NEW_NUMBERS,
   PROGRESS,
+  PUT_ON_FIGURE,
   SHOW_REST,
   yourAnswer,
 } from '#words/client.ts';
-import type { Bank } from '../exercises/bank.ts';
-import { drawItem } from '../exercises/draw.ts';
-import { acceptedText, answerText, askText, type Exercise, type Item, itemAt } from '../exercises/exercise.ts';
-import { judge } from '../exercises/judge.ts';
-import { bankOrder } from '../exercises/review.ts';
-import { stepLines } from '../exercises/steps-text.ts';
-import { saveFile } from '../figures/kit/save.ts';
-import { withSizes } from '../figures/kit/svg.ts';
-import { answerForm } from './answer-form.ts';
-import { all, make, setText, whenSent } from './dom.ts';
-import { eraseJourney, journey, tellMoved } from './journey.ts';
+import type { Bank } from '../../exercises/bank.ts';
+import { drawItem } from '../../exercises/draw.ts';
+import { acceptedText, answerText, askText, type Exercise, type Item, itemAt } from '../../exercises/exercise.ts';
+import { judge } from '../../exercises/judge.ts';
+import { onFigure } from '../../exercises/on-figure.ts';
+import { bankOrder } from '../../exercises/review.ts';
+import { stepLines } from '../../exercises/steps-text.ts';
+import { saveFile } from '../../figures/kit/save.ts';
+import { withSizes } from '../../figures/kit/svg.ts';
+import { answerForm } from '../answer-form.ts';
+import { all, make, setText, whenSent } from '../dom.ts';
+import { eraseJourney, journey, tellMoved } from '../journey.ts';
+import { eraseProgress, progress, progressSays, recordTry, tallyOf } from '../progress.ts';
+import { writeSteps } from '../step-line.ts';
+import type { Store } from '../store.ts';
 import { offeredField } from './offered-field.ts';
-import { eraseProgress, progress, progressSays, recordTry, tallyOf } from './progress.ts';
-import { writeSteps } from './step-line.ts';
-import type { Store } from './store.ts';
 
 const MOST_FADED = 2;
 
@@ -64,7 +66,26 @@ const practise = (
   worked?.append(whole);
   const offered = offeredField(`offered-${place.dataset.exercise ?? 'review'}`, verdict);
   form.prepend(offered.place);
-  place.querySelector('.attempt')?.append(form, verdict, again);
+  const seen = make('button', { type: 'button', class: 'plain', hidden: '' }, PUT_ON_FIGURE);
+  place.querySelector('.attempt')?.append(form, verdict, again, seen);
+
+  /** The figure of the page that can show this item, and what its fields are given. */
+  const figureOf = (one: Item) => {
+    for (const figure of all(document.body, '[data-figure]')) {
+      const set = figure.dataset.set ?? '';
+      const texts = onFigure(one.exercise, one.picks, store.sets.get(set)?.inputs ?? []);
+      if (texts) return { figure, set, texts };
+    }
+    return undefined;
+  };
+  seen.addEventListener('click', () => {
+    const shown = figureOf(item);
+    if (!shown) return;
+    for (const [name, text] of shown.texts) store.load(shown.set, name, text, 'metric');
+    shown.figure.tabIndex = -1;
+    shown.figure.scrollIntoView({ block: 'center' });
+    shown.figure.focus({ preventScroll: true });
+  });
 
   const fade = (count: number) => {
     const lines = all(place, '.steps > li');
@@ -99,6 +120,7 @@ const practise = (
   const put = (other: Item) => {
     item = other;
     wrong = 0;
+    seen.hidden = true;
     field.value = '';
     field.removeAttribute('aria-invalid');
     setText(verdict, '');
@@ -112,6 +134,8 @@ const practise = (
     setText(verdict, says);
     verdict.dataset.kind = kind;
     if (kind === 'unread') return;
+    // The picture answers much, so it comes after the reader's own thought.
+    seen.hidden = figureOf(item) === undefined;
     recordTry(item.exercise.id, kind === 'right');
     tellMoved();
     after();
