@@ -54,10 +54,11 @@ describe('a log of readings', () => {
     expect(judged(TIMES.map((t) => ({ t, z: 0.003 }))).best.kind).toBe('still');
   });
 
-  it('is as like one law as the other where it ends too soon, and says so', () => {
-    const early = made(settles, 0, 0.0004).slice(0, 8);
-    const { best, rivals } = judged(early);
-    expect(rivals.length + (best.kind === 'still' ? 1 : 0)).toBeGreaterThan(0);
+  it('can’t tell two laws apart where warmth was not read, and says so', () => {
+    // The invented log of the chapter, its temperatures left out.
+    const log = '2 min; 0|5 min; -0.3|15 min; -0.6|30 min; -0.9|1; -0.9|2; -0.8|4; -0.6|8; -0.7|24; -1.2|30; -0.8|48; -1.2';
+    const { best, rivals } = judged(valueIn(readSettlingLog(log)));
+    expect([best.kind, ...rivals].sort()).toEqual(['creeping', 'settling']);
   });
 
   it('answers a shift of the indicator, its sign and its unit of length alike', () => {

@@ -3,6 +3,7 @@
 export * from './built/jack.ts';
 export * from './built/pressed-bodies.ts';
 export * from './built/which-part.ts';
+export * from './built/whole-stiffness.ts';
 export * from './calibration/calibration.ts';
 export * from './calibration/practice-rig.ts';
 export * from './calibration/readings.ts';
