@@ -471,6 +471,16 @@ export const TASKS: readonly Task[] = [
     is: () => [16],
   },
   {
+    widget: 'settling-log',
+    page: 'contact-heat-creep.html',
+    asks: 'begin the law of creep an hour later: the log settles all the same',
+    work: async (hands) => {
+      await hands.step('Starting time of the law of creep (assumption)', 2);
+    },
+    says: /^It settles: ([\d.]+) µm down in all/,
+    is: () => [1.3],
+  },
+  {
     widget: 'plate-on-feet',
     page: 'three-feet.html',
     asks: 'let foot 2 stay, and read how much higher the plate is over the other two',

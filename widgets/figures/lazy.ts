@@ -41,6 +41,7 @@ import { ramp } from './ramp/ramp.ts';
 import { reversalLoop } from './reversal-loop/reversal-loop.ts';
 import { roundingCost } from './rounding-cost/rounding-cost.ts';
 import { section } from './section/section.ts';
+import { settlingLog } from './settling-log/settling-log.ts';
 import { solidFigure } from './solid/solid.ts';
 import { springDays } from './spring-days/spring-days.ts';
 import { threadEatenFigure } from './thread-eaten/thread-eaten.ts';
@@ -72,6 +73,7 @@ export const LAZY: readonly Figure[] = [
   plateOnFeet,
   veeCoupling,
   forceChainFigure,
+  settlingLog,
   springDays,
   lockErrorFigure,
   otherWays,
