@@ -17,11 +17,11 @@ import {
   turns,
   turnsFromAngle,
 } from '../../engine/index.ts';
-import { numeral, show, type UnitView, withSign } from '../../input/format.ts';
+import { numeral, show, type UnitView } from '../../input/format.ts';
 import { reasonOf } from '../../words/reason.ts';
 import { defineFigure, type NumbersOf } from '../kit/figure.ts';
 import { knobSvg, mountKnob, updateKnob } from '../kit/knob.ts';
-import { type LiveFigure, readoutHtml } from '../kit/readout.ts';
+import { type Row, signedAmount } from '../kit/readout.ts';
 import { arrowheads, dimensionLine, type Point, polyline, px } from '../kit/svg.ts';
 import { crestLines, opposite, threadEdge } from '../kit/thread-outline.ts';
 
@@ -129,7 +129,7 @@ const draw = (s: State, view: UnitView): string => {
     `<path class="axis" d="M${px(f.axis)} ${px(top + 2)}V${HEIGHT - 4}"/>` +
     `${starts}<path class="ramp-fill" d="M${px(toe)} ${px(f.floor)}L${px(heel)} ${px(f.floor)}L${px(heel)} ${px(peak)}Z"/>` +
     `<path class="ramp-line" d="M${px(toe)} ${px(f.floor)}L${px(heel)} ${px(peak)}"/>` +
-    `<g class="dimension" data-sym="C_2"><path class="arrow" d="M${px(f.foot)} ${f.floor + 4}v12M${px(f.foot + s.round * f.scale)} ${f.floor + 4}v12"/>${dimensionLine([f.foot, f.floor + 11], [f.foot + s.round * f.scale, f.floor + 11], 'ramp-head')}<text x="${px(f.foot + (s.round * f.scale) / 2)}" y="${f.floor + 26}" text-anchor="middle">${WORDS.onceRound(size(s.round))}</text></g>` +
+    `<g class="dimension" data-sym="C_2"><path class="arrow" d="M${px(f.foot)} ${f.floor + 4}v12M${px(f.foot + s.round * f.scale)} ${f.floor + 4}v12"/>${dimensionLine([f.foot, f.floor + 11], [f.foot + s.round * f.scale, f.floor + 11], 'ramp-head')}<text x="${px(f.foot + (s.round * f.scale) / 2)}" y="${f.floor + 13}" dy="1em" text-anchor="middle">${WORDS.onceRound(size(s.round))}</text></g>` +
     `<g class="dimension" data-sym="L">${leadMark(heel, f, s, size(s.thread.L))}</g>` +
     `<text data-sym="lambda" x="${px((toe + heel) / 2)}" y="${px(Math.min(peak, f.floor - 14) - 12 - (s.thread.N - 1) * s.thread.P * f.scale)}" text-anchor="middle">${WORDS.leadAngle(`${numeral((s.lambda * 180) / Math.PI, 3)}°`)}</text>` +
     `<path class="join" data-join d="${joinPath(w)}"/><circle class="walker" data-walk="cylinder" r="6" cx="${px(w.cylinder[0])}" cy="${px(w.cylinder[1])}"/><circle class="walker" data-walk="ramp" r="6" cx="${px(w.ramp[0])}" cy="${px(w.ramp[1])}"/></svg>` +
@@ -152,10 +152,10 @@ const leadMark = (heel: number, f: Frame, s: State, text: string): string => {
 
 const joinPath = (w: ReturnType<typeof walk>): string => `M${px(w.cylinder[0])} ${px(w.cylinder[1])}H${px(w.ramp[0])}`;
 
-const readout = (s: State, view: UnitView): LiveFigure[] => [
-  ['angle', WORDS.readout.angle, show(s.theta, { shown: 'degrees' }, view)],
+const readout = (s: State): Row[] => [
+  ['angle', WORDS.readout.angle, show(s.theta, { shown: 'degrees' }, 'metric')],
   ['turned', WORDS.readout.turns, numeral(s.n)],
-  ['carried', WORDS.readout.motion, withSign(show(s.z, { shown: 'motion', digits: 4 }, view))],
+  signedAmount('carried', WORDS.readout.motion, s.z, 'motion', 4),
 ];
 
 export const ramp = defineFigure({
@@ -166,7 +166,7 @@ export const ramp = defineFigure({
   chief: ['theta', 'thread'],
   state: stateOf,
   draw,
-  readings: (s, view) => readoutHtml(readout(s, view)),
+  rows: readout,
   caption: ({ thread, theta, z }, view) => {
     const size = (v: number) => show(v, { shown: 'size' }, view);
     return WORDS.caption({

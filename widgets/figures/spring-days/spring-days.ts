@@ -18,6 +18,7 @@ import {
 import { numeral, show } from '../../input/format.ts';
 import { defineFigure, type NumbersOf } from '../kit/figure.ts';
 import { frameBox } from '../kit/plot-box.ts';
+import { amount, signedAmount } from '../kit/readout.ts';
 import type { Point } from '../kit/svg.ts';
 import { polyline, px } from '../kit/svg.ts';
 import { evenly, roundTicks } from '../kit/ticks.ts';
@@ -183,7 +184,7 @@ const draw = (s: State): string => {
     `<p class="panel-name">${WORDS.panel}</p><svg class="days-chart" viewBox="0 0 ${WIDTH} ${HEIGHT}" role="img" aria-label="${WORDS.drawing}">` +
     `${grid}${foot}${box}` +
     `<path class="needed" d="M${LEFT} ${px(needed)}H${RIGHT}"/><text class="needed-name clear" x="${LEFT + 6}" y="${px(needed + 16 > FLOOR - 4 ? needed - 6 : needed + 16)}">${WORDS.mustBeLeft}</text>` +
-    `<path class="end-line" d="M${px(xEnd)} ${TOP}V${FLOOR}"/><path class="cursor-line" d="M${LEFT} ${px(f.y(s.left))}H${px(xEnd)}"/><text class="end-name clear" x="${px(endLeft ? xEnd - 7 : xEnd + 7)}" y="${TOP + 18}" text-anchor="${endLeft ? 'end' : 'start'}">${WORDS.endOfLife}</text>` +
+    `<path class="end-line" d="M${px(xEnd)} ${TOP}V${FLOOR}"/><path class="cursor-line" d="M${LEFT} ${px(f.y(s.left))}H${px(xEnd)}"/><text class="end-name clear" x="${px(endLeft ? xEnd - 7 : xEnd + 7)}" y="${TOP + 5}" dy="1em" text-anchor="${endLeft ? 'end' : 'start'}">${WORDS.endOfLife}</text>` +
     `<path class="days-curve" d="${known}"/>${guess === '' ? '' : `<path class="days-curve guess" d="${guess}"/>`}${readings}${crossing}` +
     `<circle class="end-mark" data-left cx="${px(xEnd)}" cy="${px(f.y(s.left))}" r="6"/></svg><p class="x-name">${WORDS.timeAxis}</p>` +
     `<p class="chain-verdict ${lasts(s) ? 'seated' : 'lets-go'}">${WORDS.verdict(lasts(s), force(s.left), time(s.life), force(s.needed))}</p>`
@@ -201,6 +202,12 @@ export const springDays = defineFigure({
   idle: ({ choices }) => (choices.retention === 'stated' ? ['t_r1', 'F_r1', 't_r2', 'F_r2'] : ['F_0', 'q_r']),
   state: stateOf,
   draw,
+  rows: (s) => [
+    amount('left', WORDS.rows.left, s.left, 'force', 3),
+    signedAmount('over', WORDS.head[2], s.left - s.needed, 'force', 3),
+    ...(s.falls === undefined ? [] : [amount('falls', WORDS.rows.falls, s.falls, 'h', 3)]),
+    amount('loss', WORDS.rows.loss, s.q_r, 'percent', 3),
+  ],
   caption: (s) =>
     WORDS.caption({
       fitted: s.fitted,
