@@ -486,6 +486,7 @@ const NO_PLOT = [
   'ramp',
   'section',
   'solid',
+  'fault-bench',
   'plate-on-feet',
   'adjuster',
   'thread-limits',

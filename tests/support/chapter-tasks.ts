@@ -635,6 +635,15 @@ export const TASKS: readonly Task[] = [
     is: () => [one('frictionless-torque', { F: 50, Delta: net(FOOT) })],
   },
   {
+    widget: 'fault-bench',
+    page: 'calibrate.html',
+    asks: 'turn the jack on the bench up by a turn: its indicator should have gone by the net lead',
+    work: (hands) => hands.step('Turns', 4),
+    says: /by 1 turn: .* has moved ([\d.]+) µm/,
+    is: () => [micrometres(net(FOOT))],
+    drags: { 'Head of the jack, from above': TURNS },
+  },
+  {
     widget: 'practice-rig',
     page: 'calibrate.html',
     asks: 'give the rig a thread without error, and read again with the next seed',
