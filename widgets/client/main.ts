@@ -66,8 +66,7 @@ const wake = (until: AbortSignal) => {
       if (!papers || !practice) return;
       const { mountReview } = practice as typeof Practice;
       for (const place of all(root, '[data-review]')) mountReview(place, bank, store);
-      for (const place of all(root, '[data-papers]'))
-        (papers as typeof Papers).mountPapers(place, bank, model.methods ?? {}, until);
+      for (const place of all(root, '[data-papers]')) (papers as typeof Papers).mountPapers(place, bank, model, until);
     });
   mountQuantities(root, model.live, store);
   mountPointing(root);

@@ -34,12 +34,7 @@ export const offeredField = (name: string, status: HTMLElement): OfferedField =>
       make('legend', {}, YOUR_CHOICE),
       ...options.map(({ text }, i) => {
         const at = LETTERS[i] ?? '';
-        return make(
-          'label',
-          {},
-          make('input', { type: 'radio', name, value: at }),
-          line(at, text),
-        );
+        return make('label', {}, make('input', { type: 'radio', name, value: at }), line(at, text));
       }),
     );
   };
