@@ -20,7 +20,7 @@ const COUNTS = `(() => {
   };
 })()`;
 
-const open = async (address = 'two-screws.html'): Promise<{ page: Page; section: Locator; view: Locator }> => {
+const open = async (address = 'three-parts.html'): Promise<{ page: Page; section: Locator; view: Locator }> => {
   const { page } = await visit('per-flat.html', { fresh: true });
   await beyond(page).addInitScript(COUNTS);
   await beyond(page).goto(new URL(address, page.url()).href);

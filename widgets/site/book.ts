@@ -181,7 +181,7 @@ const brokenLinks = (file: string, slug: string, rendered: ReadonlyMap<string, R
         {
           file,
           line,
-          says: `The link “${href}” leads nowhere; chapters are linked by their file name, for example 02-two-screws.md.`,
+          says: `The link “${href}” leads nowhere; chapters are linked by their file name, for example 04-two-screws.md.`,
         },
       ];
     if (cites && !(anchor && there.labels.has(anchor)))
