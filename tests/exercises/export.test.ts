@@ -181,8 +181,9 @@ const played = (
     for (const [at, branch] of branches.entries()) {
       const last = at === branches.length - 1 && branch.tagName === tag('responseElse');
       if (!last && branch.tagName !== tag(at === 0 ? 'responseIf' : 'responseElseIf')) throw new Error('no branch');
-      const [test, ...rules] = last ? [undefined, ...kids(branch)] : kids(branch);
-      if (test && worth(test) !== true) continue;
+      const [first, ...others] = kids(branch);
+      const rules = last ? kids(branch) : others;
+      if (!last && first && worth(first) !== true) continue;
       for (const rule of rules) {
         expect(rule.tagName).toBe(tag('setOutcomeValue'));
         const [value] = kids(rule);
