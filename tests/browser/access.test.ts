@@ -197,6 +197,7 @@ describe('axe', () => {
     const { page } = await visit('two-screws.html', { fresh: true });
     for (const place of some(1, ['figure.section', '[data-example]'])) {
       await page.locator(place).first().getByRole('button', { name: 'Show large' }).click();
+      await page.locator('.projected').waitFor();
       await settled(page);
       expect.soft(await violations(page), place).toEqual([]);
       await page.keyboard.press('Escape');

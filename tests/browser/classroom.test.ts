@@ -20,6 +20,7 @@ describe('the projector view', () => {
     const { page } = await visit('two-screws.html');
     const section = await shown(figure(page, 'section'));
     await section.getByRole('button', { name: 'Show large' }).click();
+    await page.locator('.projected').waitFor();
     const box = await section.boundingBox();
     expect(box).toMatchObject({ x: 0, y: 0, width: 1280, height: 900 });
     /** Which of the figures and examples is shown. */
@@ -45,6 +46,7 @@ describe('the projector view', () => {
     const { page } = await visit('two-screws.html');
     const example = page.locator('[data-example=foot-turn]');
     await example.getByRole('button', { name: 'Show large' }).click();
+    await page.locator('.projected').waitFor();
     const visible = () =>
       example
         .locator('.result')
@@ -57,6 +59,38 @@ describe('the projector view', () => {
     expect(await visible()).toBe(2);
     await page.keyboard.press('Escape');
     expect(await visible()).toBe(await example.locator('.result').count());
+  });
+});
+
+describe('a derivation and a prediction before a room', () => {
+  it('tell their lines and their answer one key at a time, by the keys of a remote', async () => {
+    const { page } = await visit('two-screws.html');
+    const lines = page.locator('article > .derivation').first();
+    await lines.getByRole('button', { name: 'Show large' }).click();
+    await page.locator('.derivation.projected').waitFor();
+    const visible = () =>
+      lines
+        .locator('li')
+        .evaluateAll(
+          (all) => all.filter((li) => getComputedStyle(li).visibility === 'visible' && li.checkVisibility()).length,
+        );
+    const whole = await lines.locator('li').count();
+    expect(await visible()).toBe(0);
+    for (let told = 1; told <= whole; told++) {
+      await page.keyboard.press('ArrowDown');
+      expect(await visible()).toBe(told);
+    }
+    await page.keyboard.press('Escape');
+    const asked = page.locator('article > .predict').first();
+    await asked.getByRole('button', { name: 'Show large' }).click();
+    await page.locator('.predict.projected').waitFor();
+    expect(await asked.locator('.reveal p').isVisible()).toBe(false);
+    await page.keyboard.press('ArrowDown');
+    expect(await asked.locator('.reveal p').isVisible()).toBe(true);
+    await page.keyboard.press('PageDown');
+    expect(await page.locator('.projected').count()).toBe(1);
+    await page.keyboard.press('Escape');
+    expect(await page.locator('[inert], .told, .projected').count()).toBe(0);
   });
 });
 

@@ -181,6 +181,7 @@ describe('shown large', () => {
     const stage = place.locator('.stage');
     const before = await stage.boundingBox();
     await place.getByRole('button', { name: 'Show large' }).click();
+    await page.locator('.projected').waitFor();
     await settled(page);
     const large = await stage.boundingBox();
     expect((large?.width ?? 0) * (large?.height ?? 0)).toBeGreaterThan(

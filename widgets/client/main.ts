@@ -16,9 +16,9 @@ import type * as Papers from './papers/papers.ts';
 import type * as Practice from './practice/practice.ts';
 import { mountPrediction } from './predictions.ts';
 import { mountPrinting } from './printing.ts';
-import { mountProjector } from './projector.ts';
 import { mountScrollers } from './scrollers.ts';
 import { mountSearch } from './search.ts';
+import { mountShowing } from './showing.ts';
 import { mountSymbolCards } from './symbol-card.ts';
 import { mountTools } from './tools.ts';
 import { mountWay } from './way.ts';
@@ -73,15 +73,14 @@ const wake = (until: AbortSignal) => {
       if (!papers || !practice) return;
       const { mountReview } = practice as typeof Practice;
       for (const place of all(root, '[data-review]')) mountReview(place, bank, store);
-      for (const place of all(root, '[data-papers]'))
-        (papers as typeof Papers).mountPapers(place, bank, model.methods ?? {}, until);
+      for (const place of all(root, '[data-papers]')) (papers as typeof Papers).mountPapers(place, bank, model, until);
     });
   mountQuantities(root, model.live, store);
   mountPointing(root);
   mountScrollers(root, store);
   for (const place of all(root, '.foot-line'))
     mountDesignNote(place, all(place.closest('figure') ?? place, '[data-inputs]'), store, until);
-  mountProjector(root, until);
+  mountShowing(root, until);
   for (const figure of all(root, '[data-figure]')) {
     const folds = mountFolds(figure, store, announce, until);
     whenSeen(figure, async () => {

@@ -78,6 +78,14 @@ export interface Papers {
   readonly kind: 'papers' | 'review';
 }
 
+/** Parts of the page for a class beside its papers. */
+export const CLASSWORK = ['lab', 'marking', 'own', 'plan', 'project', 'safety'] as const;
+export type Classwork = (typeof CLASSWORK)[number];
+export interface ClassworkBlock {
+  readonly kind: 'classwork';
+  readonly part: Classwork;
+}
+
 export interface AskBlock {
   readonly kind: 'ask';
   readonly ask: Asked;
@@ -105,6 +113,7 @@ export type Block =
   | Derivation
   | ExerciseBlock
   | Papers
+  | ClassworkBlock
   | AskBlock
   | RoutesBlock
   | MovedBlock
@@ -122,7 +131,7 @@ const NAME = '[a-z][a-z0-9-]*';
 
 /** Whether a fence with this info string is a block of ours. */
 export const isBlock = (info: string): boolean =>
-  /^(example|figure|predict|derivation|exercise|papers|review|ask|routes|moved|symbols)\b/.test(info.trim());
+  /^(example|figure|predict|derivation|exercise|papers|review|classwork|ask|routes|moved|symbols)\b/.test(info.trim());
 
 /** Reads one block; `line` is the line of its first body line. Undefined where it can't stand at all. */
 export const readBlock = (
@@ -198,6 +207,8 @@ export const readBlock = (
   const exercise = new RegExp(`^exercise (${NAME})$`).exec(words);
   if (exercise) return readExercise(exercise[1] ?? '', title, body, line, book, declared.adjusters);
   if (words === 'papers' || words === 'review' || words === 'symbols') return { kind: words };
+  const part = CLASSWORK.find((one) => words === `classwork ${one}`);
+  if (part) return { kind: 'classwork', part };
   if (words === 'routes') return { kind: words, routes: readRoutes(body, line, book) };
   if (words === 'moved') return { kind: words, moved: readMoved(body, line, book) };
   if (words === 'ask') {
@@ -207,7 +218,7 @@ export const readBlock = (
 
   book.note(
     opening,
-    `“${head.trim()}” can’t be read; write “example NAME: title”, “example NAME fades: title”, “figure NAME with SET: caption”, “predict with SET”, “derivation: title”, “exercise NAME: title”, “ask”, “routes”, “moved”, “symbols”, “papers” or “review”.`,
+    `“${head.trim()}” can’t be read; write “example NAME: title”, “example NAME fades: title”, “figure NAME with SET: caption”, “predict with SET”, “derivation: title”, “exercise NAME: title”, “ask”, “routes”, “moved”, “symbols”, “papers”, “review”, or “classwork” with ${CLASSWORK.join(', ')}.`,
   );
   return undefined;
 };

@@ -24,7 +24,7 @@ import { minutesFor } from './minutes.ts';
 import { CITES, createNumbering, type Numbering, numberOf } from './numbering.ts';
 import type { Inline } from './passage.ts';
 import { renderExample, renderFigure, renderPrediction, type WorkedBefore } from './render.ts';
-import { PAPERS_PLACE, REVIEW_PLACE, renderExercise } from './render-exercise.ts';
+import { classworkPlace, PAPERS_PLACE, REVIEW_PLACE, renderExercise } from './render-exercise.ts';
 
 /** A link as the author wrote it; one without words cites by number. */
 export interface Link {
@@ -285,6 +285,8 @@ const renderBlock = (block: Block, work: Work, opening: number, inline: Inline):
       return PAPERS_PLACE;
     case 'review':
       return REVIEW_PLACE;
+    case 'classwork':
+      return classworkPlace(block.part);
     case 'predict':
       work.predictions.push({
         ...(block.on && { on: block.on }),
@@ -397,7 +399,7 @@ const boxText = (tokens: readonly Token[], name: string): string => {
         ? ' '
         : t.type === 'value'
           ? t.content.replace(/^!?\s*(now\s+)?/, '').trim()
-          : t.type === 'text'
+          : t.type === 'text' || t.type === 'code_inline'
             ? t.content
             : '',
     )
