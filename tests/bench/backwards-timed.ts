@@ -1,5 +1,6 @@
 /** What the bench of results asked backwards times: the worked example of the Foot, with a doubt on each of its numbers. */
 import { doubtIn } from '../../widgets/assembly/backwards/doubt.ts';
+import { ofExample } from '../../widgets/assembly/backwards/question.ts';
 import type { Asked } from '../../widgets/assembly/backwards/reach.ts';
 import { waysTo } from '../../widgets/assembly/backwards/solve.ts';
 import { gather, type Input, type NumberSet, readField, type Value } from '../../widgets/assembly/numbers.ts';
@@ -39,6 +40,7 @@ for (const input of INPUTS) {
 const asked = (index: number): Asked => ({ set, numbers: gather(set, values), steps: STEPS, index });
 
 /** Every number that can give way to another net motion. */
-export const solve = (i: number) => waysTo(asked(4), 0.2 + i / 100);
+export const solve = (i: number) => waysTo(ofExample(asked(4)), 0.2 + i / 100);
 /** The ± of every result. */
-export const batch = () => STEPS.map((_, index) => doubtIn(asked(index), (name) => spreads.get(name), false));
+export const batch = () =>
+  STEPS.map((_, index) => doubtIn(ofExample(asked(index)), (name) => spreads.get(name), false));

@@ -73,9 +73,12 @@ const fromScript = async (name: string): Promise<FigureModule | undefined> => {
   return window.notebookFigures?.[name];
 };
 
+/** Late scripts that are no figures. */
+const OF_THE_PAGE: readonly string[] = ['papers', 'backwards', 'practice'];
+
 const fromServer = (name: string): Promise<FigureModule> =>
   import(
-    /* @vite-ignore */ name === 'papers' || name === 'backwards'
+    /* @vite-ignore */ OF_THE_PAGE.includes(name)
       ? `/widgets/client/${name}/${name}.ts`
       : `/widgets/figures/${name}/${name}.ts`
   );

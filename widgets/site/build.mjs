@@ -120,6 +120,10 @@ const wordySource = (name, relations) =>
     `(globalThis.notebookFigures ??= {}).${name} = part;`,
   ].join('\n');
 
+/** A late script of the page that needs no words of relations. */
+const partSource = (name) =>
+  `import * as part from './widgets/client/${name}/${name}.ts'; (globalThis.notebookFigures ??= {}).${name} = part;`;
+
 /** The script of a figure's worker, where it has one: it stands alone. */
 const workerOf = async (name, outDir) => {
   const worker = `widgets/figures/${name}/worker.ts`;
@@ -141,6 +145,7 @@ export const buildNotebook = async (outDir = resolve(root, 'dist'), logLevel = '
   const count = module.RELATIONS.length;
   const late = Object.fromEntries(module.LAZY.map(({ name }) => [name, figureSource(name)]));
   for (const name of ['papers', 'backwards']) late[name] = wordySource(name, module.RELATIONS);
+  late.practice = partSource('practice');
   const plan = planOf({ late, kept: await keptByPage(count), libraries: LIBRARIES });
   const shared = await lateScript('figures-share', lendingSource(plan, 'figures'), outDir, plan, ['page']);
   const used = plotNames().join(', ');

@@ -13,7 +13,7 @@ import {
 } from '../../engine/index.ts';
 import { doubtOf, type Spread } from '../../input/spread.ts';
 import type { Input } from '../numbers.ts';
-import { type Asked, movedWith, pitchScope, reaching, resultOf, scopeIn } from './reach.ts';
+import { type Question, sizeOf } from './question.ts';
 
 export interface Part {
   readonly input: Input;
@@ -50,29 +50,14 @@ const DRAWS = 8000;
 const DIFFERS = 0.1;
 
 /** The numbers with a ± that reach a result, and the result as a function of them. */
-const variablesOf = (asked: Asked, spreadOf: (name: string) => Spread | undefined) => {
-  const variables = reaching(asked).flatMap((input) => {
+const variablesOf = (question: Question, spreadOf: (name: string) => Spread | undefined) => {
+  const variables = question.inputs.flatMap((input) => {
     const spread = spreadOf(input.name);
     return spread ? [{ input, doubt: doubtOf(spread) }] : [];
   });
-  const result = resultOf(asked);
-  const scope = scopeIn(asked);
-  const { threads, values } = asked.numbers;
-  const names = variables.map(({ input }) => (input.kind === 'quantity' ? movedWith(asked, input.name) : []));
-  const xs = variables.map(({ input }) =>
-    input.kind === 'thread' ? (threads[input.name]?.P ?? 0) : ((values as Record<string, number>)[input.name] ?? 0),
-  );
-  const law: ManyLaw = (at) => {
-    const moved = { ...scope };
-    for (const [i, { input }] of variables.entries()) {
-      const x = at[i] ?? 0;
-      const thread = threads[input.name];
-      if (input.kind === 'thread' && thread) Object.assign(moved, pitchScope(input.name, thread, x));
-      else for (const name of names[i] ?? []) moved[name] = x;
-    }
-    return result(moved);
-  };
-  return { variables, xs, law };
+  const inputs = variables.map(({ input }) => input);
+  const law = question.ofSeveral(inputs);
+  return { variables, xs: inputs.map((input) => sizeOf(question.numbers, input)), law };
 };
 
 /**
@@ -80,11 +65,11 @@ const variablesOf = (asked: Asked, spreadOf: (name: string) => Spread | undefine
  * page that draws first asks without it, and again with it where `mayFail` says so.
  */
 export const doubtIn = (
-  asked: Asked,
+  question: Question,
   spreadOf: (name: string) => Spread | undefined,
   draw = true,
 ): ResultDoubt | undefined => {
-  const { variables, xs, law } = variablesOf(asked, spreadOf);
+  const { variables, xs, law } = variablesOf(question, spreadOf);
   if (variables.length === 0) return undefined;
   const value = law(xs);
   const doubts = variables.map(({ doubt }) => doubt);

@@ -59,6 +59,7 @@ const OF_THREAD = /^(P|N|L|h|d|tpi|[dD]_2m(?:in|ax))$/;
 export const comesFrom = (input: Input, symbol: string): boolean => {
   // The divisions of a knob are the steps of a turn; other heads have their own count.
   if (input.kind === 'quantity') return input.name === symbol || (input.name === 'k_d' && symbol === 'k');
+  if (input.kind === 'choice') return input.name === 'divider' && symbol === 'k';
   if (input.kind !== 'thread') return false;
   if (input.name === 'thread') return OF_THREAD.test(symbol);
   const suffix = `_${input.name}`;

@@ -4,6 +4,7 @@
  * of it is what that writing gives.
  */
 import {
+  BALLS,
   bad,
   good,
   type Inversion,
@@ -12,23 +13,15 @@ import {
   mm,
   type Result,
   type SeriesThread,
+  type SymbolName,
   symbolFact,
   type Thread,
   UNIFIED_SERIES,
 } from '../../engine/index.ts';
+import { CHOICES } from '../../input/choices.ts';
 import { readThread } from '../../input/designation.ts';
-import { asWritten, type Input, scopeOf, writeValue } from '../numbers.ts';
-import {
-  type Asked,
-  comesFrom,
-  movedWith,
-  pitchScope,
-  reachedBy,
-  reaching,
-  resultOver,
-  takesLimits,
-  threadScope,
-} from './reach.ts';
+import { asWritten, type Input, writeValue } from '../numbers.ts';
+import type { ChoiceInput, Quantity, Question, ThreadInput } from './question.ts';
 
 declare module '../../engine/kernel/result.ts' {
   interface Refusals {
@@ -49,11 +42,15 @@ export interface Choice {
   readonly to?: string;
   /** For a quantity its value, so that it can be shown in the reader’s units. */
   readonly value?: number;
+  /** What the thread beside it becomes. */
+  readonly beside?: string;
 }
 
-/** One input that may give way. */
+/** One input that may give way, or two threads together. */
 export interface GivesWay {
   readonly input: Input;
+  /** The thread that gives way beside it. */
+  readonly beside?: ThreadInput;
   /** All that give the wish. */
   readonly answers: readonly Choice[];
   /** Where there are none: the nearest that can be had. */
@@ -63,35 +60,51 @@ export interface GivesWay {
   readonly most: number | undefined;
   /** The pitches at which a thread of one’s own would give it. */
   readonly pitches?: readonly number[];
+  /** The nearest that are sold, where what is sold has sizes of its own and none gives it exactly. */
+  readonly stock?: readonly Choice[];
 }
 
 const FIELD_DIGITS = 9;
 
-/** Every input that may give way for this wish; those that can first. */
-export const waysTo = (asked: Asked, wish: number): Result<readonly GivesWay[]> => {
-  const inputs = reaching(asked).filter(({ kind }) => kind === 'quantity' || kind === 'thread');
-  const step = asked.steps[asked.index];
-  if (inputs.length === 0) return bad('result-fixed', { says: step ? symbolFact(step.as).says : '' });
-  const ways = inputs.map((input) =>
-    input.kind === 'thread' ? threadWay(asked, input, wish) : quantityWay(asked, input as Quantity, wish),
-  );
-  return good(ways.toSorted((a, b) => Number(b.answers.length > 0) - Number(a.answers.length > 0)));
+/**
+ * What works out each input that may give way for this wish: one after the other, so that a page can draw between them. One that finds
+ * nothing to offer gives nothing.
+ */
+export const seekers = (question: Question, wish: number): Result<readonly (() => GivesWay | undefined)[]> => {
+  const inputs = question.inputs.filter(({ kind }) => kind !== 'text');
+  if (inputs.length === 0) return bad('result-fixed', { says: question.says });
+  const [first, second] = inputs.filter((input): input is ThreadInput => input.kind === 'thread');
+  return good([
+    ...inputs.map(
+      (input) => () =>
+        input.kind === 'thread'
+          ? threadWay(question, input, wish)
+          : input.kind === 'choice'
+            ? choiceWay(question, input, wish)
+            : quantityWay(question, input as Quantity, wish),
+    ),
+    ...(first && second ? [() => pairWay(question, first, second, wish)] : []),
+  ]);
 };
 
-type Quantity = Extract<Input, { kind: 'quantity' }>;
-type ThreadInput = Extract<Input, { kind: 'thread' }>;
+/** Every input that may give way for this wish; those that can first. */
+export const waysTo = (question: Question, wish: number): Result<readonly GivesWay[]> => {
+  const found = seekers(question, wish);
+  return found.ok ? good(inOrder(found.value.flatMap((seek) => seek() ?? []))) : found;
+};
+
+export const inOrder = (ways: readonly GivesWay[]): readonly GivesWay[] =>
+  ways.toSorted((a, b) => Number(b.answers.length > 0) - Number(a.answers.length > 0));
 
 const digitsTo = (gives: number, wish: number): number => {
   const off = Math.abs(gives - wish) / (Math.abs(wish) || 1);
   return off === 0 ? FIELD_DIGITS : Math.max(0, Math.min(FIELD_DIGITS, Math.floor(-Math.log10(off))));
 };
 
-const quantityWay = (asked: Asked, input: Quantity, wish: number): GivesWay => {
-  const moved = movedWith(asked, input.name);
-  const { law: result, scope } = resultOver(asked, moved);
-  const law = (x: number) => result({ ...scope, ...Object.fromEntries(moved.map((name) => [name, x])) });
+const quantityWay = (question: Question, input: Quantity, wish: number): GivesWay => {
+  const law = question.ofQuantity(input);
   const fact = symbolFact(input.name);
-  const about = asked.numbers.values[input.name];
+  const about = question.numbers.values[input.name];
   const found = invert(law, wish, {
     min: input.min,
     max: input.max,
@@ -120,8 +133,44 @@ const quantityWay = (asked: Asked, input: Quantity, wish: number): GivesWay => {
     answers,
     nearest: answers.length > 0 || !found.nearest ? [] : choice(found.nearest.x),
     ...span(found),
+    ...(SOLD[input.name] && found.least !== found.most ? { stock: nearestOf(stockOf(input, choice), wish, 2) } : {}),
   };
 };
+
+/** Sizes in which a quantity is sold: balls by their diameter, or a tip by the radius of its ball. */
+const SOLD: Readonly<Partial<Record<SymbolName, readonly number[]>>> = {
+  D_b: BALLS.map(({ diameter }) => diameter),
+  R: BALLS.map(({ diameter }) => diameter / 2),
+};
+const stockOf = (input: Quantity, choice: (x: number) => Choice[]): Choice[] =>
+  (SOLD[input.name] ?? []).filter((x) => x >= input.min && x <= input.max).flatMap((x) => choice(x));
+
+const nearestOf = (choices: readonly Choice[], wish: number, count: number): readonly Choice[] =>
+  choices.toSorted((a, b) => Math.abs(a.gives - wish) - Math.abs(b.gives - wish)).slice(0, count);
+
+/** What else may be picked; nothing where no other gives another result. */
+const choiceWay = ({ numbers, ofChoice }: Question, input: ChoiceInput, wish: number): GivesWay | undefined => {
+  const law = ofChoice(input);
+  const present = numbers.choices[input.name];
+  const now = present === undefined ? undefined : law(present);
+  const found = CHOICES[input.name].options.flatMap((text): Choice[] => {
+    const gives = text === present ? undefined : law(text);
+    return gives === undefined || gives === now ? [] : [{ text, gives, digits: digitsTo(gives, wish) }];
+  });
+  if (found.length === 0) return undefined;
+  const answers = found.filter(({ gives }) => Math.abs(gives - wish) <= SAME * Math.abs(wish));
+  return {
+    input,
+    answers,
+    nearest: answers.length > 0 ? [] : nearestOf(found, wish, NAMED),
+    ...spanOf([...found.map(({ gives }) => gives), ...(now === undefined ? [] : [now])]),
+  };
+};
+
+const spanOf = (all: readonly number[]) => ({
+  least: all.length === 0 ? undefined : Math.min(...all),
+  most: all.length === 0 ? undefined : Math.max(...all),
+});
 
 const span = ({ least, most }: Inversion) => ({ least, most });
 
@@ -133,30 +182,22 @@ const STOCK: readonly SeriesThread[] = [...METRIC_SERIES, ...UNIFIED_SERIES];
 /** A stock thread answers where the result is the wish to so much of it. */
 const SAME = 1e-9;
 
-const threadWay = (asked: Asked, input: ThreadInput, wish: number): GivesWay => {
-  const present = asked.numbers.threads[input.name];
-  const { symbols } = reachedBy(asked.steps, asked.index);
+/** Stock threads of about the size of a present one, with its starts. */
+const stockFor = (present: Thread, hands: readonly (1 | -1)[]): Thread[] =>
+  STOCK.filter((row) => row.d <= present.d * THICKNESS && row.d * THICKNESS >= present.d).flatMap((row) =>
+    hands.flatMap((h) => stockThread(row, present, h) ?? []),
+  );
+
+const threadWay = (question: Question, input: ThreadInput, wish: number): GivesWay => {
+  const present = question.numbers.threads[input.name];
   if (!present) return { input, answers: [], nearest: [], least: undefined, most: undefined };
-  const own = [...symbols].filter((symbol) => comesFrom(input, symbol));
-  const { law: result, scope } = resultOver(asked, own);
-  const limits = takesLimits(new Set(own));
-  const byHand = own.some((symbol) => symbol === 'h' || symbol.startsWith('h_'));
-  const hands = byHand ? ([present.h, -present.h] as const) : ([present.h] as const);
-  const known = new Map<string, number | undefined>();
-  const found: (Choice & { readonly thread: Thread })[] = [];
-  for (const row of STOCK) {
-    if (row.d > present.d * THICKNESS || row.d * THICKNESS < present.d) continue;
-    for (const h of hands) {
-      const thread = stockThread(row, present, h as 1 | -1);
-      if (!thread) continue;
-      const part = limits ? scopeOf({ ...NONE, threads: { [input.name]: thread } }) : threadScope(input.name, thread);
-      // Most results take the pitch of a thread and not its diameter, so many threads give the same.
-      const key = own.map((symbol) => part[symbol]).join();
-      if (!known.has(key)) known.set(key, result(withOnly(scope, own, part)));
-      const gives = known.get(key);
-      if (gives !== undefined) found.push({ thread, text: thread.designation, gives, digits: digitsTo(gives, wish) });
-    }
-  }
+  const { byHand, byPitch, at, atPitch } = question.ofThread(input);
+  const found = stockFor(present, byHand ? [present.h, present.h === 1 ? -1 : 1] : [present.h]).flatMap(
+    (thread): (Choice & { readonly thread: Thread })[] => {
+      const gives = at(thread);
+      return gives === undefined ? [] : [{ thread, text: thread.designation, gives, digits: digitsTo(gives, wish) }];
+    },
+  );
   // By how near they come; of equals, the hand and then the size that is there already.
   const off = ({ gives }: Choice) => Math.round((Math.abs(gives - wish) / (Math.abs(wish) || 1)) * 1e9);
   found.sort(
@@ -168,10 +209,8 @@ const threadWay = (asked: Asked, input: ThreadInput, wish: number): GivesWay => 
   const plain = ({ thread: _, ...choice }: (typeof found)[number]): Choice => choice;
   const unlike = found.filter((choice, i) => i === 0 || found[i - 1]?.gives !== choice.gives);
   const exact = found.filter(({ gives }) => Math.abs(gives - wish) <= SAME * Math.abs(wish));
-  const gives = found.map((choice) => choice.gives);
-  const byPitch = own.some((symbol) => /^(P|L|tpi)/.test(symbol)) && !limits;
   const pitches = byPitch
-    ? invert((P) => result({ ...scope, ...pitchScope(input.name, present, P) }), wish, {
+    ? invert(atPitch, wish, {
         min: symbolFact('P').min,
         max: Math.min(symbolFact('P').max, symbolFact('L').max / present.N, present.d),
         about: present.P,
@@ -181,28 +220,47 @@ const threadWay = (asked: Asked, input: ThreadInput, wish: number): GivesWay => 
     input,
     answers: exact.slice(0, NAMED).map(plain),
     nearest: exact.length > 0 ? [] : unlike.slice(0, NAMED).map(plain),
-    least: gives.length === 0 ? undefined : Math.min(...gives),
-    most: gives.length === 0 ? undefined : Math.max(...gives),
+    ...spanOf(found.map(({ gives }) => gives)),
     pitches,
   };
 };
 
-/** The scope with these symbols of a thread in it. */
-const withOnly = (
-  scope: Readonly<Record<string, number>>,
-  symbols: readonly string[],
-  part: Readonly<Record<string, number>>,
-): Record<string, number> => {
-  const changed = { ...scope };
-  for (const symbol of symbols) {
-    const value = part[symbol];
-    if (value === undefined) delete changed[symbol];
-    else changed[symbol] = value;
-  }
-  return changed;
+/**
+ * The pairs of stock threads that come nearest, of about the present sizes and with the present hands, the thicker staying the thicker.
+ * Of threads with one pitch that which is nearest in size to the present one stands for the others.
+ */
+const pairWay = (question: Question, input: ThreadInput, beside: ThreadInput, wish: number): GivesWay | undefined => {
+  const { threads } = question.numbers;
+  const [A, C] = [threads[input.name], threads[beside.name]];
+  if (!A || !C) return undefined;
+  const law = question.ofThreads(input, beside);
+  const found: Choice[] = [];
+  for (const a of onePerPitch(A))
+    for (const c of onePerPitch(C)) {
+      if (a.d > c.d !== A.d > C.d) continue;
+      const gives = law(a, c);
+      if (gives !== undefined)
+        found.push({ text: a.designation, beside: c.designation, gives, digits: digitsTo(gives, wish) });
+    }
+  if (found.length === 0) return undefined;
+  const exact = found.filter(({ gives }) => Math.abs(gives - wish) <= SAME * Math.abs(wish));
+  return {
+    input,
+    beside,
+    answers: exact.slice(0, NAMED),
+    nearest: exact.length > 0 ? [] : nearestOf(found, wish, NAMED),
+    ...spanOf(found.map(({ gives }) => gives)),
+  };
 };
 
-const NONE = { threads: {}, values: {}, choices: {} } as const;
+const onePerPitch = (present: Thread): readonly Thread[] => {
+  const byPitch = new Map<number, Thread>();
+  for (const thread of stockFor(present, [present.h])) {
+    const other = byPitch.get(thread.P);
+    if (!other || Math.abs(thread.d - present.d) < Math.abs(other.d - present.d)) byPitch.set(thread.P, thread);
+  }
+  return [...byPitch.values()];
+};
 
 /** A stock thread with the starts of the present one; undefined where it can’t have them. */
 const stockThread = (row: SeriesThread, { N, toleranceClass }: Thread, h: 1 | -1): Thread | undefined => {

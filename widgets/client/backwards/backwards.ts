@@ -42,6 +42,7 @@ import {
 } from '#words/backwards.ts';
 import { chainOf } from '../../assembly/backwards/chain.ts';
 import { doubtIn, type ResultDoubt } from '../../assembly/backwards/doubt.ts';
+import { ofExample } from '../../assembly/backwards/question.ts';
 import { type Asked, reaching } from '../../assembly/backwards/reach.ts';
 import { type Choice, type GivesWay, waysTo } from '../../assembly/backwards/solve.ts';
 import { fieldUnit, type Input, readField, writeField } from '../../assembly/numbers.ts';
@@ -81,7 +82,7 @@ export const writeDoubts = (example: Example, store: Store): void => {
   for (const line of all(example.place, '[data-step]')) {
     const index = Number(line.dataset.step);
     const step = example.steps[index];
-    const doubt = step && doubtIn(asked(example, index, store), spreadsOf(example, store), false);
+    const doubt = step && doubtIn(ofExample(asked(example, index, store)), spreadsOf(example, store), false);
     const old = line.querySelector<HTMLElement>(':scope > .doubt');
     if (!step || !doubt) {
       old?.remove();
@@ -213,7 +214,7 @@ const panelOf = (
     field.setAttribute('aria-invalid', String(!read.ok));
     ways.replaceChildren();
     if (!read.ok) return setText(note, reasonOf(read));
-    const all = waysTo(asked(example, index, store), read.value.value);
+    const all = waysTo(ofExample(asked(example, index, store)), read.value.value);
     if (!all.ok) return setText(note, reasonOf(all));
     setText(note, all.value.some(({ answers }) => answers.length > 0) ? '' : NOTHING_FITS);
     ways.append(...all.value.map((way) => wayItem(way, step, store.view(), (choice) => take(way.input, choice))));
@@ -356,7 +357,7 @@ const chainItems = (example: Example, index: number, store: Store, model: PageMo
 const doubtItems = (example: Example, index: number, step: Step, store: Store, draw: boolean): HTMLElement[] => {
   const of = asked(example, index, store);
   const spreads = spreadsOf(example, store);
-  const doubt = doubtIn(of, spreads, draw);
+  const doubt = doubtIn(ofExample(of), spreads, draw);
   if (!doubt) return [make('p', {}, NO_DOUBT)];
   const view = store.view();
   const format = formatAt(step);

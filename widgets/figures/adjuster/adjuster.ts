@@ -21,11 +21,11 @@ import { stepName } from '../../input/dividers.ts';
 import { escapeText } from '../../input/escape.ts';
 import { numeral, show, type UnitView, withSign } from '../../input/format.ts';
 import { reasonOf } from '../../words/reason.ts';
-import { extentsOf, reachesOf, springRadius } from '../kit/adjuster-extras.ts';
+import { extentsOf, postOf, reachesOf, springRadius } from '../kit/adjuster-extras.ts';
 import { type Frame, frameIn, namesAt, partsHtml, pictureOf, updateParts } from '../kit/adjuster-picture.ts';
 import { defineFigure, type NumbersOf } from '../kit/figure.ts';
 import { knobSvg, mountKnob, updateKnob } from '../kit/knob.ts';
-import { type LiveFigure, readoutHtml } from '../kit/readout.ts';
+import { amount, type Row, signedAmount } from '../kit/readout.ts';
 import { hatchings, px } from '../kit/svg.ts';
 
 const WIDTH = 400;
@@ -70,7 +70,7 @@ const draw = (s: State): string => {
 };
 
 const readings = (s: State, view: UnitView): string =>
-  `${readoutHtml(readout(s, view))}${partsTable(s, view)}<p class="figure-words">${escapeText(WORDS.assumed(assumedOf(s.adjuster, view)))}</p>`;
+  `${partsTable(s, view)}<p class="figure-words">${escapeText(WORDS.assumed(assumedOf(s.adjuster, view)))}</p>`;
 
 /** Beside the parts, and beside the springs where these stand there. */
 const names = ({ adjuster, standing: now, frame }: State): string => {
@@ -102,43 +102,60 @@ const assumedOf = (adjuster: Adjuster, view: UnitView): string[] => [
   ...partsOf(adjuster).flatMap((part) =>
     part.sizes
       .filter((s) => !s.stated)
-      .map((s) => WORDS.size(WORDS.parts[part.role], WORDS.sizes[s.name], size(s.value, view, 3))),
+      .map((s) =>
+        WORDS.size(
+          WORDS.parts[part.role],
+          WORDS.sizes[s.name],
+          s.over ? WORDS.over(size(s.value, view, 3), size(s.over.to - s.over.from, view, 3)) : size(s.value, view, 3),
+        ),
+      ),
   ),
-  ...(adjuster.lock.kind === 'assumed' && adjuster.carried ? [WORDS.assumedPost] : []),
+  ...(adjuster.tip.assumed ? [WORDS.assumedTip(size(adjuster.tip.stands, view, 3))] : []),
+  ...postSizes(adjuster, view),
   ...(adjuster.springs && adjuster.springs.radius === undefined
     ? [WORDS.assumedSprings(size(springRadius(adjuster), view, 3))]
     : []),
 ];
 
-const readout = ({ adjuster, standing: now }: State, view: UnitView): LiveFigure[] => {
+const postSizes = (adjuster: Adjuster, view: UnitView): string[] => {
+  const post = postOf(adjuster);
+  if (!post) return [];
+  const thick = size(2 * post.half, view, 3);
+  const { kind } = adjuster.lock;
+  return kind === 'key' || kind === 'post'
+    ? [WORDS.assumedThickness(kind, thick)]
+    : [WORDS.assumedPost(thick, size(-post.x, view, 3))];
+};
+
+const readout = ({ adjuster, standing: now }: State, view: UnitView): Row[] => {
   const { A, C, Delta, steps } = adjuster;
   const force = springForce(adjuster, now.n);
   return [
-    ['perTurn', WORDS.readout.perTurn, withSign(motion(Delta, view))],
-    [
+    signedAmount('perTurn', WORDS.readout.perTurn, Delta, 'motion', 4),
+    amount(
       'perStep',
       WORDS.readout.perStep(stepName(adjuster.divider), numeral(steps)),
-      motion(Math.abs(Delta) / steps, view),
-    ],
-    ['stroke', WORDS.readout.stroke, motion(adjuster.stroke, view)],
-    ['height', WORDS.readout.height, size(now.height, view, 6)],
-    ['engagedA', WORDS.readout.engagedA, size(now.engaged.A, view)],
-    ...(C ? [['engagedC', WORDS.readout.engagedC, size(now.engaged.C, view)] as const] : []),
+      Math.abs(Delta) / steps,
+      'motion',
+      4,
+    ),
+    amount('stroke', WORDS.readout.stroke, adjuster.stroke, 'motion', 4),
+    amount('height', WORDS.readout.height, now.height, 'size', 6),
+    amount('engagedA', WORDS.readout.engagedA, now.engaged.A, 'size', 4),
+    ...(C ? [amount('engagedC', WORDS.readout.engagedC, now.engaged.C, 'size', 4)] : []),
     ['left', WORDS.readout.left, WORDS.both(numeral(now.left.clockwise, 3), numeral(now.left.anticlockwise, 3))],
     ['markA', WORDS.readout.markA, WORDS.turns(numeral(A.mark, 3))],
     ...(C ? [['markC', WORDS.readout.markC, WORDS.turns(numeral(C.mark, 3))] as const] : []),
     ...playRows(adjuster, view),
-    ...(force === undefined
-      ? []
-      : [['springs', WORDS.readout.springs, show(force, { shown: 'force', digits: 3 }, view)] as const]),
+    ...(force === undefined ? [] : [amount('springs', WORDS.readout.springs, force, 'force', 3)]),
     ['mass', WORDS.readout.mass, grams(adjuster.mass)],
     ['price', WORDS.readout.price, money(adjuster.price)],
   ];
 };
 
 /** Play of each thread between its tightest and its loosest pieces, and what reversal costs at most. */
-const playRows = (adjuster: Adjuster, view: UnitView): LiveFigure[] => {
-  const of = (joint: 'A' | 'C', fitted: Fitted): LiveFigure => {
+const playRows = (adjuster: Adjuster, view: UnitView): Row[] => {
+  const of = (joint: 'A' | 'C', fitted: Fitted): Row => {
     const play = jointPlay(fitted);
     if (!play.ok) return [`play${joint}`, WORDS.readout.play(joint, ''), reasonOf(play)];
     const { limits, coat, least, most } = play.value;
@@ -187,7 +204,8 @@ export const adjusterFigure = defineFigure({
   state: stateOf,
   draw,
   caption,
-  readings: readings,
+  rows: readout,
+  readings,
   table: ({ adjuster }, view) => ({
     head: WORDS.head,
     rows: Array.from({ length: 9 }, (_, i) => {

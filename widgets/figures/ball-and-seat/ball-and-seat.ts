@@ -9,7 +9,7 @@ import { escapeText } from '../../input/escape.ts';
 import { numeral, show, type UnitView } from '../../input/format.ts';
 import { reasonOf } from '../../words/reason.ts';
 import { defineFigure, type NumbersOf } from '../kit/figure.ts';
-import { type FixedFigure, readoutHtml } from '../kit/readout.ts';
+import { type Amount, amount, isAmount, type Row, readoutHtml } from '../kit/readout.ts';
 import { arrowheads, hatching, type Point, polygon, px } from '../kit/svg.ts';
 
 const WIDTH = 320;
@@ -128,19 +128,27 @@ const size = (v: number, view: UnitView) => show(v, { shown: 'motion', digits: 4
 const pressure = (p: number) => `${numeral(p, 3)} MPa`;
 const force = (v: number) => show(v, { shown: 'force', digits: 3 }, 'metric');
 
-const rows = (s: State, view: UnitView): FixedFigure[] => {
+const rows = (s: State): Row[] => {
   const c = s.contact;
   const elastic = c.state === 'elastic';
-  const only = (text: string) => (elastic ? text : WORDS.notElastic);
+  const only = (row: Amount): Row => (elastic ? row : [row.key, row.name, WORDS.notElastic]);
   return [
     c.places === 0
       ? [WORDS.rows.forceOnRing, `${numeral(c.across, 3)} N/mm`]
-      : [c.places === 1 ? WORDS.rows.forceOnOne : WORDS.rows.forceOnEach, force(c.across)],
-    [c.places === 0 ? WORDS.rows.halfWidthOfRing : WORDS.rows.halfWidthOfPatch, only(size(c.halfWidth, view))],
-    [WORDS.rows.peak, only(pressure(c.p0))],
-    [c.estimate ? WORDS.rows.sinksEstimate : WORDS.rows.sinks, only(size(c.sink, view))],
-    [WORDS.rows.stiffness, only(`${numeral(c.stiffness / 1000, 3)} N/µm`)],
-    [WORDS.rows.yields, force(c.yieldLoad)],
+      : amount('across', c.places === 1 ? WORDS.rows.forceOnOne : WORDS.rows.forceOnEach, c.across, 'force', 3),
+    only(
+      amount(
+        'halfWidth',
+        c.places === 0 ? WORDS.rows.halfWidthOfRing : WORDS.rows.halfWidthOfPatch,
+        c.halfWidth,
+        'motion',
+        3,
+      ),
+    ),
+    only(amount('peak', WORDS.rows.peak, c.p0, 'MPa', 3)),
+    only(amount('sink', c.estimate ? WORDS.rows.sinksEstimate : WORDS.rows.sinks, c.sink, 'motion', 3)),
+    only(amount('stiffness', WORDS.rows.stiffness, c.stiffness, 'N/mm', 3)),
+    amount('yields', WORDS.rows.yields, c.yieldLoad, 'force', 3),
   ];
 };
 
@@ -166,7 +174,7 @@ const draw = (s: State, view: UnitView): string => {
     `<svg class="seat-view" viewBox="0 0 ${WIDTH} ${HEIGHT}" role="img" aria-label="${WORDS.label(s.rests)}"><defs>${hatching('seat-base', 45, 5, 'ground base')}</defs>${arrowheads('seat-head')}` +
     `${seatShape(s)}<circle class="part carried solid" cx="${x}" cy="${y}" r="${BALL}"/>${s.seat.kind === 'cone' ? ring(on(at(angles, 0), BALL)) : ''}<path class="axis" d="M${x} ${y - BALL - 6}V${HEIGHT - 2}"/>` +
     `<path class="arrow strong" d="M${x} 6V${y - BALL - 3}" marker-end="url(#seat-head)"/><text class="value" x="${x + 14}" y="24">${force(s.F)}</text>${pushes}</svg>` +
-    `<div class="seat-side">${readoutHtml(rows(s, view))}<p class="line">${escapeText(seatText(s.contact))}</p></div>`
+    `<div class="seat-side">${readoutHtml(rows(s), view)}<p class="line">${escapeText(seatText(s.contact))}</p></div>`
   );
 };
 
@@ -184,6 +192,7 @@ export const ballAndSeat = defineFigure({
   ],
   state: stateOf,
   draw,
+  printed: (s) => rows(s).filter(isAmount),
   caption: ({ R, F, rests, tip, contact }, view) =>
     WORDS.caption({
       radius: show(R, { shown: 'size' }, view),

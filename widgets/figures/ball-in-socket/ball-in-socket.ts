@@ -15,8 +15,8 @@ import {
 } from '../../engine/index.ts';
 import { escapeText } from '../../input/escape.ts';
 import { show, type UnitView, withSign } from '../../input/format.ts';
-import { factsHtml } from '../kit/facts.ts';
 import { defineFigure, type NumbersOf } from '../kit/figure.ts';
+import { amount, type Row, signedAmount } from '../kit/readout.ts';
 import { hatching, type Point, polygon, px } from '../kit/svg.ts';
 
 declare module '../../engine/kernel/result.ts' {
@@ -153,9 +153,9 @@ const draw = (s: State, view: UnitView): string => {
   );
 };
 
-const facts = (s: State, view: UnitView): string => {
+const facts = (s: State, view: UnitView): Row[] => {
   const { measured: m, chosen, socket } = s;
-  const rows: readonly (readonly [string, string])[] = [
+  return [
     [WORDS.facts.flats(socket.key), WORDS.fromTo(size(socket.flats[0], view), size(socket.flats[1], view))],
     [WORDS.facts.any, WORDS.fromTo(signed(chosen.interference[0], view), signed(chosen.interference[1], view))],
     ...(chosen.top
@@ -163,13 +163,14 @@ const facts = (s: State, view: UnitView): string => {
       : []),
     ...(m
       ? [
-          [WORDS.facts.measured, signed(m.interference, view)] as const,
-          [WORDS.facts.stands, size(m.stands, view)] as const,
-          [WORDS.facts.room, m.room > 0 ? size(m.room, view) : WORDS.bottoms] as const,
+          signedAmount('measured', WORDS.facts.measured, m.interference, 'motion', 3),
+          amount('stands', WORDS.facts.stands, m.stands, 'size', 4),
+          m.room > 0
+            ? amount('room', WORDS.facts.room, m.room, 'size', 4)
+            : ([WORDS.facts.room, WORDS.bottoms] as const),
         ]
       : []),
   ];
-  return factsHtml(rows);
 };
 
 export const ballInSocket = defineFigure({
@@ -182,7 +183,7 @@ export const ballInSocket = defineFigure({
   groups: { socket: ['s_f', 't_k', 'I_m'] },
   state: stateOf,
   draw,
-  readings: facts,
+  rows: facts,
   numbersName: WORDS.numbers,
   caption: (s, view) => {
     const { chosen, socket, measured } = s;

@@ -9,6 +9,7 @@ import { numeral, show, type UnitView } from '../../input/format.ts';
 import type { PartsList } from '../../input/parts-list.ts';
 import { reasonOf } from '../../words/reason.ts';
 import { defineFigure } from '../kit/figure.ts';
+import type { Amount } from '../kit/readout.ts';
 import { sumOf, type Term } from './budget.ts';
 import { drawing } from './drawing.ts';
 import { type Check, verdictOf } from './judge.ts';
@@ -24,13 +25,23 @@ const lineText = (line: Line, view: UnitView): string => {
   return line.to === undefined ? from : WORDS.fromTo(from, show(line.to.amount, line.to.format, view));
 };
 
+/** Whether a line is one number. */
+const isOne = (line: Line): line is Extract<Line, { value: unknown }> => 'value' in line && line.to === undefined;
+
+const amountsOf = (s: Sheet): Amount[] =>
+  s.groups.flatMap((g) =>
+    g.lines
+      .filter(isOne)
+      .map(({ name, value: { amount: value, format } }) => ({ key: name, name, value, format, signed: false })),
+  );
+
 const draw = (s: Sheet, view: UnitView): string => {
   const picture = s.fit.ok ? drawing(s.fit.value, s.called, s.fromParts, view) : s.fit;
   const groups = s.groups
     .filter((g) => g.lines.length > 0)
     .map(
       (g) =>
-        `<section><h3>${g.title}</h3><dl>${g.lines.map((l) => `<div><dt>${escapeText(l.name)}</dt><dd>${escapeText(lineText(l, view))}</dd></div>`).join('')}</dl></section>`,
+        `<section><h3>${g.title}</h3><dl>${g.lines.map((l) => `<div><dt>${escapeText(l.name)}</dt><dd${isOne(l) ? ` data-result="${escapeText(l.name)}"` : ''}>${escapeText(lineText(l, view))}</dd></div>`).join('')}</dl></section>`,
     )
     .join('');
   return (
@@ -120,6 +131,7 @@ export const designSheet = defineFigure({
   ],
   state: workSheet,
   draw,
+  printed: amountsOf,
   caption: (s, view) => {
     const failed = s.checks.find((c) => !c.passed);
     return WORDS.caption({

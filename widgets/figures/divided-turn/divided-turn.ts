@@ -21,6 +21,7 @@ import { type Divider, stepName, stepsOf } from '../../input/dividers.ts';
 import { numeral, show, type UnitView, withSign } from '../../input/format.ts';
 import { defineFigure, type NumbersOf } from '../kit/figure.ts';
 import { knobSvg, mountKnob, updateKnob } from '../kit/knob.ts';
+import { amount, signedAmount } from '../kit/readout.ts';
 import { px } from '../kit/svg.ts';
 
 declare module '../../engine/kernel/result.ts' {
@@ -139,6 +140,12 @@ export const dividedTurn = defineFigure({
   idle: ({ choices }) => (choices.divider === 'knob' ? [] : ['k_d']),
   state: stateOf,
   draw,
+  rows: (s) => [
+    amount('step', WORDS.rows.step(stepName(s.divider)), s.step, 'motion', 4),
+    amount('hand', WORDS.rows.hand, s.hand, 'motion', 4),
+    signedAmount('carried', WORDS.rows.motion, s.motion, 'motion', 4),
+    signedAmount('perTurn', WORDS.rows.perTurn, s.Delta, 'motion', 4),
+  ],
   caption: (s, view) => {
     const ratio = s.hand / s.step;
     return WORDS.caption({

@@ -31,6 +31,7 @@ import { stepName, stepsOf } from '../../input/dividers.ts';
 import { escapeText } from '../../input/escape.ts';
 import { numeral, show, type UnitView } from '../../input/format.ts';
 import { defineFigure, type NumbersOf } from '../kit/figure.ts';
+import { amount } from '../kit/readout.ts';
 import { px } from '../kit/svg.ts';
 
 declare module '../../engine/kernel/result.ts' {
@@ -146,6 +147,10 @@ export const driftBars = defineFigure({
   ],
   state: stateOf,
   draw,
+  rows: (s) => [
+    amount('step', WORDS.step(s.stepName), s.step, 'motion', 3),
+    ...s.bars.map(({ name, size }, i) => amount(`bar-${i}`, name, size, 'motion', 3)),
+  ],
   caption: (s, view) => {
     const most = s.bars.reduce((a, b) => (b.size > a.size ? b : a));
     return WORDS.caption({

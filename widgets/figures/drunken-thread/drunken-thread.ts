@@ -44,7 +44,7 @@ import {
   yAt,
 } from '../kit/plots/frame.ts';
 import { moveMarks } from '../kit/plots/move.ts';
-import { type LiveFigure, readoutHtml } from '../kit/readout.ts';
+import { amount, type Row } from '../kit/readout.ts';
 import { mountSliders, type Slider, sliderHtml, updateSlider } from '../kit/slider.ts';
 import { hatching, type Point, polyline, px } from '../kit/svg.ts';
 
@@ -285,12 +285,12 @@ const does = (s: State, rate: number): keyof typeof WORDS.does => {
   return along < 0 ? 'runs back' : along < NEARLY_STANDS * Math.abs(s.pair.Delta) ? 'nearly stands' : 'moves on';
 };
 
-const readout = (s: State, view: UnitView): LiveFigure[] => [
-  ['nominal', WORDS.readout.nominal, motion(s.pair.Delta, view)],
-  ['slope', WORDS.readout.slope, motion(s.slope, view)],
-  ['slowest', WORDS.readout.slowest, motion(s.slowest, view)],
+const readout = (s: State, view: UnitView): Row[] => [
+  amount('nominal', WORDS.readout.nominal, s.pair.Delta, 'motion', 4),
+  amount('slope', WORDS.readout.slope, s.slope, 'motion', 4),
+  amount('slowest', WORDS.readout.slowest, s.slowest, 'motion', 4),
   ['here', WORDS.readout.here, WORDS.readout.hereText(motion(rateAt(s, s.n), view), does(s, rateAt(s, s.n)))],
-  ['run', WORDS.readout.run, motion(s.runBack, view)],
+  amount('run', WORDS.readout.run, s.runBack, 'motion', 4),
 ];
 
 const draw = (s: State, view: UnitView): string => {
@@ -335,7 +335,7 @@ export const drunkenThread = defineFigure({
   groups: { threads: ['A', 'C'], phases: ['phi_A', 'phi_C'], turns: ['n'] },
   state: stateOf,
   draw,
-  readings: (s, view) => readoutHtml(readout(s, view)),
+  rows: readout,
   caption: (s, view) =>
     WORDS.caption({
       A: s.A.designation,

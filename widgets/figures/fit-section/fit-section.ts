@@ -14,7 +14,7 @@ import { extentsOf } from '../kit/adjuster-extras.ts';
 import { type Frame, frameIn, namesAt, partsHtml, pictureOf, updateParts } from '../kit/adjuster-picture.ts';
 import { defineFigure, type NumbersOf } from '../kit/figure.ts';
 import { knobSvg, mountKnob, updateKnob } from '../kit/knob.ts';
-import { type LiveFigure, readoutHtml } from '../kit/readout.ts';
+import { amount, type Row, signedAmount } from '../kit/readout.ts';
 import { hatchings, polygon, px } from '../kit/svg.ts';
 import { engagementPlot, updatePlot } from './engagement-plot.ts';
 import { wallLens } from './wall-lens.ts';
@@ -116,16 +116,19 @@ const names = (s: State): string =>
     )
     .join('');
 
-const readout = (s: FitState, view: UnitView): LiveFigure[] => {
+const readout = (s: FitState): Row[] => {
   const { engaged, left, motion: z } = s.standing;
-  const diameters = (length: number, d: number) =>
-    WORDS.readout.inDiameters(size(length, view), numeral(length / d, 2));
   return [
-    ['turned', WORDS.readout.engaged('A'), diameters(engaged.A, s.A.thread.d)],
-    ['carried', WORDS.readout.engaged('C'), diameters(engaged.C, s.C.thread.d)],
-    ['clockwise', WORDS.readout.clockwise, numeral(left.clockwise, 3)],
-    ['anticlockwise', WORDS.readout.anticlockwise, numeral(left.anticlockwise, 3)],
-    ['perTurn', WORDS.readout.carried, signed(z.carried, view)],
+    amount('turned', WORDS.readout.engaged('A'), engaged.A, 'size', 3),
+    amount('carried', WORDS.readout.engaged('C'), engaged.C, 'size', 3),
+    [
+      WORDS.readout.inDiameters,
+      WORDS.readout.both(numeral(engaged.A / s.A.thread.d, 2), numeral(engaged.C / s.C.thread.d, 2)),
+    ],
+    amount('clockwise', WORDS.readout.clockwise, left.clockwise, 'plain', 3),
+    amount('anticlockwise', WORDS.readout.anticlockwise, left.anticlockwise, 'plain', 3),
+    signedAmount('perTurn', WORDS.readout.carried, z.carried, 'motion', 4),
+    amount('stroke', WORDS.readout.stroke, s.adjuster.stroke, 'motion', 3),
     ['markA', WORDS.readout.mark('A'), WORDS.turns(numeral(s.A.middle, 3))],
     ['markC', WORDS.readout.mark('C'), WORDS.turns(numeral(s.C.middle, 3))],
   ];
@@ -183,7 +186,7 @@ export const fitSection = defineFigure({
   state: stateOf,
   draw,
   caption,
-  readings: (s, view) => readoutHtml(readout(s, view)),
+  rows: readout,
   table: (s, view) => {
     const rows = places(s).map((n) => {
       const { engaged, motion: z } = standing(s.adjuster, n);

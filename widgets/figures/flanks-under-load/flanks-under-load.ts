@@ -20,7 +20,7 @@ import {
 import { numeral, show, type UnitView, withSign } from '../../input/format.ts';
 import { defineFigure } from '../kit/figure.ts';
 import { mountPull } from '../kit/pull.ts';
-import { type FixedFigure, type LiveFigure, readoutHtml } from '../kit/readout.ts';
+import { amount, type Row, signedAmount } from '../kit/readout.ts';
 import type { Point } from '../kit/svg.ts';
 import { hatchings, polygon, polyline, px } from '../kit/svg.ts';
 import { threadEdge } from '../kit/thread-outline.ts';
@@ -232,7 +232,7 @@ const panel = (s: State, name: Name, frame: Frame, view: UnitView): string => {
   );
 };
 
-const magnified = ({ lens, scale }: Frame): FixedFigure => [
+const magnified = ({ lens, scale }: Frame): Row => [
   WORDS.readout.magnify,
   WORDS.readout.times(numeral(Number((lens / scale).toPrecision(6)))),
 ];
@@ -281,14 +281,16 @@ const cursor = (s: State): string =>
 const force = (Q: number): string => show(Number(Q.toFixed(2)), { shown: 'force' }, 'metric');
 const pushText = (s: State): string => WORDS.track.text({ force: force(s.Q_pc), A: seat(s, 'A'), C: seat(s, 'C') });
 
-const readout = (s: State, view: UnitView): LiveFigure[] => {
-  const motion = (z: number) => withSign(show(z, { shown: 'motion', digits: 4 }, view));
+const readout = (s: State): Row[] => {
   const line = (name: Name): string =>
     WORDS.readout.forceAndFlank(withSign(force(name === 'A' ? s.stand.forceA : s.stand.forceC)), seat(s, name));
   return [
     ['turned', WORDS.readout.across.A, line('A')],
     ['relative', WORDS.readout.across.C, line('C')],
-    ['carried', WORDS.readout.carried, motion(s.stand.carried)],
+    signedAmount('carried', WORDS.readout.carried, s.stand.carried, 'motion', 4),
+    amount('playA', WORDS.readout.play('A'), s.play.A.j, 'motion', 4),
+    amount('playC', WORDS.readout.play('C'), s.play.C.j, 'motion', 4),
+    magnified(frameOf(s.play)),
   ];
 };
 
@@ -320,7 +322,7 @@ export const flanksUnderLoad = defineFigure({
     const frame = frameOf(s.play);
     return `<div class="flank-panels">${panel(s, 'C', frame, view)}${panel(s, 'A', frame, view)}</div>${track(s)}`;
   },
-  readings: (s, view) => readoutHtml([...readout(s, view), magnified(frameOf(s.play))]),
+  rows: readout,
   caption: (s, view) => {
     const motion = (z: number) => show(z, { shown: 'motion', digits: 3 }, view);
     const { carried, forceA, forceC } = s.stand;

@@ -16,8 +16,8 @@ import {
 import { escapeText } from '../../input/escape.ts';
 import { show, type UnitView } from '../../input/format.ts';
 import { reasonOf } from '../../words/reason.ts';
-import { factsHtml } from '../kit/facts.ts';
 import { defineFigure, type NumbersOf } from '../kit/figure.ts';
+import { amount, type Row } from '../kit/readout.ts';
 import { arrowheads, hatching, type Point, polygon, px } from '../kit/svg.ts';
 
 const QUANTITIES = ['F', 'Q_y', 'y_b', 'R_o', 'R_i', 'mu', 's_c'] as const;
@@ -109,16 +109,15 @@ const draw = (s: State, view: UnitView): string => {
   );
 };
 
-const facts = (s: State, view: UnitView): string => {
-  const rows: readonly (readonly [string, string])[] = [
-    [WORDS.facts.off, size(s.off, view)],
-    [WORDS.facts.full, force(s.full, view)],
-    [WORDS.facts.tips, force(s.tips, view)],
-    [WORDS.facts.slides, force(s.slides, view)],
-    [WORDS.facts.convex, s.convex.ok ? motion(s.convex.value.aside, view) : reasonOf(s.convex)],
-  ];
-  return factsHtml(rows);
-};
+const facts = (s: State): Row[] => [
+  amount('off', WORDS.facts.off, s.off, 'size', 3),
+  amount('full', WORDS.facts.full, s.full, 'force', 3),
+  amount('tips', WORDS.facts.tips, s.tips, 'force', 3),
+  amount('slides', WORDS.facts.slides, s.slides, 'force', 3),
+  s.convex.ok
+    ? amount('convex', WORDS.facts.convex, s.convex.value.aside, 'motion', 3)
+    : [WORDS.facts.convex, reasonOf(s.convex)],
+];
 
 export const footOnPlane = defineFigure({
   name: 'foot-on-plane',
@@ -129,7 +128,7 @@ export const footOnPlane = defineFigure({
   groups: { base: ['R_o', 'R_i', 'y_b'], friction: ['mu'] },
   state: stateOf,
   draw,
-  readings: facts,
+  rows: facts,
   caption: (s, view) =>
     WORDS.caption({
       push: force(s.values.Q_y, view),

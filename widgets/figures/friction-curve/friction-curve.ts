@@ -20,6 +20,7 @@ import { dropPath, endLabels, type Inside } from '../kit/plot-box.ts';
 import { chartSvg, numberAxis } from '../kit/plots/chart.ts';
 import { legendKey } from '../kit/plots/frame.ts';
 import { mountPull } from '../kit/pull.ts';
+import { amount } from '../kit/readout.ts';
 import { px } from '../kit/svg.ts';
 
 const WIDTH = 560;
@@ -187,6 +188,13 @@ export const frictionCurve = defineFigure({
   groups: { threads: ['A', 'C'] },
   state: pictureOf,
   draw,
+  rows: ({ state, even }) => [
+    amount('raise', WORDS.head[1], state.pair.against.torque, 'N·mm', 4),
+    amount('lower', WORDS.head[2], state.pair.along.torque, 'N·mm', 4),
+    amount('alone', WORDS.head[3], state.plain.against, 'N·mm', 4),
+    amount('efficiency', WORDS.head[4], state.pair.efficiency, 'percent', 3),
+    ...(even === undefined ? [] : [amount('even', WORDS.evenAt, even.mu, 'plain', 2)]),
+  ],
   caption: ({ state: s, even, lighterWithout }, view) =>
     WORDS.caption({
       frictionless: torqueText(s.pair.frictionless, view),

@@ -24,6 +24,7 @@ import {
 import { type Divider, stepName, stepsOf } from '../../input/dividers.ts';
 import { numeral, show, type UnitView } from '../../input/format.ts';
 import { defineFigure, type NumbersOf } from '../kit/figure.ts';
+import { amount, type Row } from '../kit/readout.ts';
 import { arrowheads, dimensionLine, px } from '../kit/svg.ts';
 
 declare module '../../engine/kernel/result.ts' {
@@ -206,6 +207,19 @@ export const handForceFigure = defineFigure({
   idle: ({ choices }) => (choices.divider === 'knob' ? [] : ['k_d']),
   state: stateOf,
   draw,
+  rows: (s) => [
+    ...(['raise', 'lower'] as const).flatMap((way): Row[] => {
+      const { turning, startForce, keepForce, jump } = s[way];
+      const name = (way === 'raise' ? WORDS.raising : WORDS.lowering)(senseText(turning.sense));
+      return [
+        amount(`${way}-start`, WORDS.toStart(name), startForce, 'force', 4),
+        amount(`${way}-keep`, WORDS.toKeep(name), keepForce, 'force', 4),
+        amount(`${way}-jump`, WORDS.jump(name), jump, 'motion', 4),
+      ];
+    }),
+    amount('hand', WORDS.byHand, s.hand, 'motion', 4),
+    amount('flat', WORDS.perStep(stepName(s.divider)), s.flat, 'motion', 4),
+  ],
   caption: (s, view) =>
     WORDS.caption({
       radius: show(s.radius, { shown: 'size', digits: 3 }, view),

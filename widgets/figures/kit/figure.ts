@@ -11,6 +11,7 @@ import { good, type Result, type SymbolName, type Thread } from '../../engine/in
 import type { ChoiceName, OptionOf } from '../../input/choices.ts';
 import type { UnitView } from '../../input/format.ts';
 import type { TextName } from '../../input/texts.ts';
+import { type Amount, isAmount, type Row, readoutHtml } from './readout.ts';
 
 /** What threads are called in chapters: the two of a pair, a plain screw beside them, or the only one. */
 export type ThreadName = 'A' | 'C' | 'B' | 'thread';
@@ -64,9 +65,12 @@ interface Definition<T extends ThreadName, Q extends SymbolName, C extends Choic
   readonly draw: (state: S, view: UnitView) => string;
   /** One sentence: shape, extremes, the present point. */
   readonly caption: (state: S, view: UnitView) => string;
+  /** What is read off beside the picture: numbers that can be asked backwards, and words. They stand first among the readings. */
+  readonly rows?: (state: S, view: UnitView) => readonly Row[];
+  /** Numbers that picture or readings print by themselves, each in an element with its key as `data-result`. */
+  readonly printed?: (state: S, view: UnitView) => readonly Amount[];
   /**
-   * What is read off beside the picture, as HTML: values, lists, verdicts. It stands in the foot, folded, and follows once the frame is
-   * drawn.
+   * What else is read off, as HTML: lists, verdicts. All readings stand in the foot, folded, and follow once the frame is drawn.
    */
   readonly readings?: (state: S, view: UnitView) => string;
   /** Where `update` moves them: they are made anew only with the picture. */
@@ -92,6 +96,8 @@ export interface Drawn {
   readonly caption: () => string;
   /** Empty where the picture says it all. */
   readonly readings: () => string;
+  /** Every number that can be asked backwards. */
+  readonly amounts: () => readonly Amount[];
   readonly steadyReadings: boolean;
   readonly table: () => Table;
   readonly update: (stage: HTMLElement) => void;
@@ -150,6 +156,8 @@ export const defineFigure = <
     state,
     draw,
     caption,
+    rows,
+    printed,
     readings,
     table,
     renderKey,
@@ -195,7 +203,8 @@ export const defineFigure = <
         renderKey: JSON.stringify([renderKey ? renderKey(s, numbers) : numbers, view]),
         draw: () => draw(s, view),
         caption: () => caption(s, view),
-        readings: () => readings?.(s, view) ?? '',
+        readings: () => readoutHtml(rows?.(s, view) ?? [], view) + (readings?.(s, view) ?? ''),
+        amounts: () => [...(rows?.(s, view).filter(isAmount) ?? []), ...(printed?.(s, view) ?? [])],
         steadyReadings: definition.steadyReadings === true,
         table: () => table(s, view),
         update: (stage) => update?.(stage, s, view),

@@ -6,6 +6,7 @@ import { at, good, type Result } from '../../engine/index.ts';
 import { escapeText } from '../../input/escape.ts';
 import { show, type UnitView, withSign } from '../../input/format.ts';
 import { defineFigure, type NumbersOf } from '../kit/figure.ts';
+import { amount, signedAmount } from '../kit/readout.ts';
 import { onSave, saveButtons, savePart } from '../kit/save-part.ts';
 import { arrowheads, dimensionLine, type Point, polygon, px } from '../kit/svg.ts';
 
@@ -69,6 +70,11 @@ export const ladderFigure = defineFigure({
   groups: { lengths: ['w_s'] },
   state: stateOf,
   draw,
+  rows: ({ rung, printer }) => [
+    amount('rung', WORDS.head[1], rung, 'size', 4),
+    signedAmount('holes', WORDS.offsets.holes, printer.holes, 'size', 2),
+    signedAmount('outsides', WORDS.offsets.outsides, printer.outsides, 'size', 2),
+  ],
   caption: (s, view) =>
     WORDS.caption({
       rung: s.values.i_r,

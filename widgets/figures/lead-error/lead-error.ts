@@ -26,7 +26,7 @@ import { defineFigure, type NumbersOf } from '../kit/figure.ts';
 import { dropPath } from '../kit/plot-box.ts';
 import { axisUnit, type Frame, INSIDE, legendItem, panelHtml, roundUp, xAt, yAt } from '../kit/plots/frame.ts';
 import { moveMarks } from '../kit/plots/move.ts';
-import { type LiveFigure, readoutHtml } from '../kit/readout.ts';
+import { amount, type Row, signedAmount } from '../kit/readout.ts';
 import { mountSliders, type Slider, sliderHtml, updateSlider } from '../kit/slider.ts';
 import { hatching, polygon, polyline, px } from '../kit/svg.ts';
 
@@ -202,11 +202,11 @@ const given = (x: number): string => withSign(show(x, { shown: 'percent' }, 'met
 const motion = (z: number, view: UnitView, digits = 4): string => show(z, { shown: 'motion', digits }, view);
 const signed = (z: number, view: UnitView): string => withSign(motion(z, view, 3));
 
-const readout = (s: State, view: UnitView): LiveFigure[] => [
-  ['nominal', WORDS.readout.nominal, motion(s.Delta, view)],
-  ['real', WORDS.readout.real, motion(s.real, view)],
-  ['eps', WORDS.readout.eps, percent(s.eps)],
-  ['off', WORDS.readout.off, signed(offAt(s, s.n, s.eps), view)],
+const readout = (s: State): Row[] => [
+  amount('nominal', WORDS.readout.nominal, s.Delta, 'motion', 4),
+  amount('real', WORDS.readout.real, s.real, 'motion', 4),
+  signedAmount('eps', WORDS.readout.eps, s.eps, 'percent', 3),
+  signedAmount('off', WORDS.readout.off, offAt(s, s.n, s.eps), 'motion', 3),
   ['worst', WORDS.worst(s.linked), eitherWay(s.worst)],
   ['rss', WORDS.rss(s.linked), eitherWay(s.rss)],
 ];
@@ -256,7 +256,7 @@ export const leadErrorFigure = defineFigure({
   state: stateOf,
   draw,
   caption,
-  readings: (s, view) => readoutHtml(readout(s, view)),
+  rows: readout,
   table: (s, view) => ({
     head: WORDS.head,
     rows: Array.from({ length: 2 * REACH + 1 }, (_, i) => {

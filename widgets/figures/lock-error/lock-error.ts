@@ -21,6 +21,7 @@ import {
 } from '../../engine/index.ts';
 import { numeral, show, type UnitView } from '../../input/format.ts';
 import { defineFigure, type NumbersOf } from '../kit/figure.ts';
+import { amount } from '../kit/readout.ts';
 import { arrowheads, px } from '../kit/svg.ts';
 import { roundTicks } from '../kit/ticks.ts';
 
@@ -162,6 +163,12 @@ export const lockErrorFigure = defineFigure({
   groups: { threads: ['A', 'C'], lock: ['r_k'], friction: ['mu'] },
   state: stateOf,
   draw,
+  rows: (s) => [
+    amount('lost', WORDS.rows.lost, s.error.shift, 'motion', 3),
+    amount('gap', WORDS.rows.gap, s.slack, 'motion', 3),
+    amount('wind', WORDS.windUp, s.wind, 'motion', 3),
+    amount('swing', WORDS.swing, s.error.swing, 'degrees', 3),
+  ],
   caption: (s, view) =>
     WORDS.caption({
       A: s.A.designation,

@@ -12,6 +12,7 @@ import { defineFigure } from '../kit/figure.ts';
 import { dropPath, endLabels, type Inside } from '../kit/plot-box.ts';
 import { chartSvg, numberAxis } from '../kit/plots/chart.ts';
 import { axisUnit, perMillimetre } from '../kit/plots/frame.ts';
+import { signedAmount } from '../kit/readout.ts';
 import { px } from '../kit/svg.ts';
 
 const REACH = 4;
@@ -119,6 +120,7 @@ export const motionPlot = defineFigure({
     return pair.ok ? good<State>({ ...pair.value, n: numbers.values.n }) : pair;
   },
   draw,
+  rows: (s) => curves(s).map(({ key, slope }) => signedAmount(key, WORDS.curves[key], slope * s.n, 'motion', 4)),
   caption: ({ A, C, n, Delta }, view) => {
     const motion = (z: number) => withSign(show(z, { shown: 'motion', digits: 4 }, view));
     return WORDS.caption({

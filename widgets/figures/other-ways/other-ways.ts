@@ -9,7 +9,7 @@ import { escapeText } from '../../input/escape.ts';
 import { numeral, show, type UnitView } from '../../input/format.ts';
 import { reasonOf } from '../../words/reason.ts';
 import { defineFigure } from '../kit/figure.ts';
-import { type FixedFigure, readoutHtml } from '../kit/readout.ts';
+import { type Amount, amount, type Row, readoutHtml } from '../kit/readout.ts';
 import { hatching, px } from '../kit/svg.ts';
 import { cutOff, drawingOf, type Frame, frameOf } from './drawing.ts';
 import { QUANTITIES, type WaysState, type WholeWay, waysState } from './state.ts';
@@ -75,12 +75,20 @@ const made = (way: WholeWay, { shop, threads: { B, D, A, C } }: WaysState, view:
   }
 };
 
-const facts = (way: WholeWay, view: UnitView): FixedFigure[] => [
-  [WORDS.facts.resolution, motion(way.resolution, view)],
-  [WORDS.facts.stroke, motion(way.stroke, view)],
+/** The numbers of a way that can be asked backwards. */
+const amountsOf = (way: WholeWay): Amount[] => {
+  const of = (key: 'resolution' | 'stroke' | 'height', shown: 'motion' | 'size', digits: number): Amount => ({
+    ...amount(`${way.name}-${key}`.replace(/ /g, '-'), `${WORDS.facts[key]}, ${way.name}`, way[key], shown, digits),
+    short: WORDS.facts[key],
+  });
+  return [of('resolution', 'motion', 3), of('stroke', 'motion', 3), of('height', 'size', 3)];
+};
+
+const facts = (way: WholeWay, view: UnitView): Row[] => [
+  ...amountsOf(way),
   [WORDS.facts.effort, torqueText(way, view)],
   [WORDS.facts.stiffness, stiffnessText(way)],
-  [WORDS.facts.height, size(way.height, view)],
+  [WORDS.facts.play, motion(way.play, view)],
   [WORDS.facts.length, way.length > 0 ? size(way.length, view) : WORDS.ownWidth],
   [WORDS.facts.price, priceText(way)],
 ];
@@ -94,7 +102,7 @@ const card = (way: WholeWay, s: WaysState, view: UnitView): string => {
   return (
     `<section class="way-card" data-way="${way.name}"><p class="way-name">${way.name}</p>` +
     `<p class="made">${escapeText(made(way, s, view))}</p>` +
-    readoutHtml(facts(way, view)) +
+    readoutHtml(facts(way, view), view) +
     (fails.length === 0
       ? `<p class="does">✓ ${doesAll(way, s)}</p>`
       : fails.map((f) => `<p class="fails">✗ ${escapeText(f)}</p>`).join('')) +
@@ -173,12 +181,14 @@ export const otherWays = defineFigure({
     threads: ['A', 'C', 'B', 'thread'],
     wishes: ['H_w', 'theta_h'],
     friction: ['mu'],
+    pieces: ['c'],
     sizes: ['t_b', 'b_l', 'R_t'],
     prices: ['prices'],
   },
   state: waysState,
   draw,
   caption,
+  printed: (s) => s.ways.flatMap(amountsOf),
   readings,
   numbersName: WORDS.numbers,
   table: (s, view) => ({
@@ -191,6 +201,7 @@ export const otherWays = defineFigure({
       torqueText(way, view),
       stiffnessText(way),
       giveText(way, view),
+      motion(way.play, view),
       size(way.height, view),
       way.length > 0 ? size(way.length, view) : WORDS.ownWidth,
       priceText(way),

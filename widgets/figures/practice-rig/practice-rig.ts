@@ -149,12 +149,15 @@ const draw = (rig: Rig, view: UnitView): string => {
   return (
     `<ul class="legend">${item('<path class="curve rig up" d="M1 6H33"/><path class="reading up" d="M17 2l4 7h-8Z"/>', WORDS.up)}${item('<path class="curve rig down" d="M1 6H33"/><path class="reading down" d="M17 10l4 -7h-8Z"/>', WORDS.down)}</ul>` +
     `<div class="rig-plot">${panelHtml(frame, WORDS.panel, 6, paths.join(''))}</div>` +
-    `<div class="rig-side">${readoutHtml([
-      [WORDS.readings, counted(readings.length)],
-      [WORDS.nominal, motionText(nominal, view)],
-      [WORDS.truth, motionText(rig.truth, view)],
-      [WORDS.flanks, flanksText(rig)],
-    ])}` +
+    `<div class="rig-side">${readoutHtml(
+      [
+        [WORDS.readings, counted(readings.length)],
+        [WORDS.nominal, motionText(nominal, view)],
+        [WORDS.truth, motionText(rig.truth, view)],
+        [WORDS.flanks, flanksText(rig)],
+      ],
+      view,
+    )}` +
     `<p class="acts"><button type="button" data-act="take" data-key="act-take">${WORDS.take}</button><button type="button" class="plain" data-act="again" data-key="act-again">${WORDS.again}</button></p><p class="line" role="status" data-taken></p></div>`
   );
 };

@@ -10,8 +10,8 @@ import { good, REPEATED, type Result } from '../../engine/index.ts';
 import { escapeText } from '../../input/escape.ts';
 import { numeral, show, type UnitView, withSign } from '../../input/format.ts';
 import { reasonOf } from '../../words/reason.ts';
-import { factsHtml } from '../kit/facts.ts';
 import { defineFigure, type NumbersOf } from '../kit/figure.ts';
+import { amount, type Row } from '../kit/readout.ts';
 import { onSave, type SavedPart, saveButtons, savePart } from '../kit/save-part.ts';
 import { hatchings, type Point, polygon, px } from '../kit/svg.ts';
 
@@ -86,17 +86,17 @@ const refusedHtml = (s: State): string =>
     })
     .join('');
 
-const facts = (s: State, view: UnitView): string => {
+const facts = (s: State, view: UnitView): Row[] => {
   const { arm, printer, values, capStrain } = s;
-  const rows: readonly (readonly [string, string])[] = [
-    [WORDS.facts.strain, WORDS.ofAllowed(percent(arm.strain), percent(values.eps_m))],
-    [WORDS.facts.least, size(arm.least, view)],
-    [WORDS.facts.on, force(arm.on, view)],
-    [WORDS.facts.off, arm.off === undefined ? WORDS.never : force(arm.off, view)],
-    [WORDS.facts.cap, percent(capStrain)],
+  return [
+    amount('strain', WORDS.facts.strain, arm.strain, 'percent', 3),
+    [WORDS.facts.allowed, percent(values.eps_m)],
+    amount('least', WORDS.facts.least, arm.least, 'size', 3),
+    amount('on', WORDS.facts.on, arm.on, 'force', 3),
+    arm.off === undefined ? [WORDS.facts.off, WORDS.never] : amount('off', WORDS.facts.off, arm.off, 'force', 3),
+    amount('cap', WORDS.facts.cap, capStrain, 'percent', 3),
     [WORDS.facts.offsets, WORDS.offsets(withSign(size(printer.holes, view)), withSign(size(-printer.outsides, view)))],
   ];
-  return factsHtml(rows);
 };
 
 /** Each with its box, in millimetres. */
@@ -133,7 +133,7 @@ const readings = (s: State, view: UnitView): string => {
     ([key, { name, box }]) =>
       `<tr><th scope="row">${name}</th><td>${escapeText(box.map((x) => size(x, view)).join(' × '))}</td><td>${saveButtons(key, (kind) => WORDS.save(name, kind))}</td></tr>`,
   );
-  return `${facts(s, view)}<div class="table-scroll" tabindex="0" role="group" aria-label="${WORDS.files}"><table><thead><tr>${WORDS.listHead.map((h) => `<th scope="col">${h}</th>`).join('')}</tr></thead><tbody>${rows.join('')}</tbody></table></div><p class="figure-words">${WORDS.note}</p>`;
+  return `<div class="table-scroll" tabindex="0" role="group" aria-label="${WORDS.files}"><table><thead><tr>${WORDS.listHead.map((h) => `<th scope="col">${h}</th>`).join('')}</tr></thead><tbody>${rows.join('')}</tbody></table></div><p class="figure-words">${WORDS.note}</p>`;
 };
 
 export const printedParts = defineFigure({
@@ -150,6 +150,7 @@ export const printedParts = defineFigure({
   },
   state: stateOf,
   draw: picture,
+  rows: facts,
   readings,
   numbersName: WORDS.files,
   caption: (s, view) => {

@@ -17,6 +17,7 @@ import { numeral, show, type UnitView, withSign } from '../../input/format.ts';
 import { reasonOf } from '../../words/reason.ts';
 import { factsHtml } from '../kit/facts.ts';
 import { defineFigure, type NumbersOf } from '../kit/figure.ts';
+import { amount } from '../kit/readout.ts';
 import { onSave, saveButtons, savePart } from '../kit/save-part.ts';
 import { polygon, polyline, px } from '../kit/svg.ts';
 
@@ -183,6 +184,15 @@ export const printedSpring = defineFigure({
   },
   state: stateOf,
   draw,
+  rows: (s, view) => {
+    const { design } = at(s.springs, 0);
+    return [
+      amount('rate', WORDS.first.rate, design.k, 'N/mm', 3),
+      amount('strain', WORDS.first.strain, design.strain, 'percent', 3),
+      amount('width', WORDS.first.width, design.width, 'size', 3),
+      amount('later', WORDS.facts.later(show(s.values.t, { shown: 'h', digits: 3 }, view)), s.force.later, 'force', 3),
+    ];
+  },
   readings,
   numbersName: WORDS.numbers,
   mount: (stage, context) => {

@@ -16,7 +16,7 @@ import { at, good, type Jack, type JointState, type Result, type Stand, type Thr
 import { numeral, show, type UnitView } from '../../input/format.ts';
 import { defineFigure, type NumbersOf } from '../kit/figure.ts';
 import { axisUnit, type Frame, legendItem, panelHtml, roundUp, xAt, yAt } from '../kit/plots/frame.ts';
-import { readoutHtml } from '../kit/readout.ts';
+import { amount, type Row } from '../kit/readout.ts';
 import { hatchings, type Point, polygon, polyline, px } from '../kit/svg.ts';
 
 const QUANTITIES = [...JACK_QUANTITIES, 'n_o'] as const;
@@ -221,26 +221,28 @@ const worstJoints = (run: readonly Stand[]): readonly JointState[] => {
   );
 };
 
-const readings = (s: State, view: UnitView): string => {
-  if (s.at === 'work') return '';
+const rows = (s: State): Row[] => {
+  if (s.at === 'work') return [];
   const torque = s.runs.pushed.reduce((sum, p) => sum + p.torque, 0) / s.runs.pushed.length;
   const twist = Math.max(...s.runs.pushed.map((p) => Math.abs(p.twist)));
+  return [
+    amount('moves', WORDS.readings.moves, s.moves, 'motion', 3),
+    amount('round', WORDS.readings.round, s.round, 'motion', 3),
+    amount('high', WORDS.readings.high, s.off, 'motion', 3),
+    amount('torque', WORDS.readings.torque, torque, 'N·mm', 3),
+    amount('lost', WORDS.readings.lost, twist, 'degrees', 3),
+  ];
+};
+
+const readings = (s: State, view: UnitView): string => {
+  if (s.at === 'work') return '';
   const rows = worstJoints(s.runs.pushed)
     .map(
       (j) =>
         `<tr><th scope="row">${WORDS.jointName(j.joint)}</th><td>${force(Number(j.axial.toFixed(3)), view)}</td><td>${force(Number(j.across.toFixed(3)), view)}</td><td>${WORDS.touches(touchesOf(j))}</td></tr>`,
     )
     .join('');
-  return (
-    readoutHtml([
-      [WORDS.readings.moves, motion(s.moves, view)],
-      [WORDS.readings.round, motion(s.round, view)],
-      [WORDS.readings.high, motion(s.off, view)],
-      [WORDS.readings.torque, show(torque, { shown: 'N·mm', digits: 3 }, 'metric')],
-      [WORDS.readings.lost, show(twist, { shown: 'degrees', digits: 3 }, 'metric')],
-    ]) +
-    `<div class="table-scroll" tabindex="0" role="group" aria-label="${WORDS.joints.head[0]}"><table><thead><tr>${WORDS.joints.head.map((h) => `<th scope="col">${h}</th>`).join('')}</tr></thead><tbody>${rows}</tbody></table></div>`
-  );
+  return `<div class="table-scroll" tabindex="0" role="group" aria-label="${WORDS.joints.head[0]}"><table><thead><tr>${WORDS.joints.head.map((h) => `<th scope="col">${h}</th>`).join('')}</tr></thead><tbody>${rows}</tbody></table></div>`;
 };
 
 export const pushedJack = defineFigure({
@@ -263,6 +265,7 @@ export const pushedJack = defineFigure({
   idle: idleOfJack,
   state: stateOf,
   draw,
+  rows,
   readings,
   caption: (s, view) => {
     if (s.at === 'work') return WORDS.workingCaption(turnsText(s.over));

@@ -17,11 +17,11 @@ import {
   turns,
   turnsFromAngle,
 } from '../../engine/index.ts';
-import { numeral, show, type UnitView, withSign } from '../../input/format.ts';
+import { numeral, show, type UnitView } from '../../input/format.ts';
 import { reasonOf } from '../../words/reason.ts';
 import { defineFigure, type NumbersOf } from '../kit/figure.ts';
 import { knobSvg, mountKnob, updateKnob } from '../kit/knob.ts';
-import { type LiveFigure, readoutHtml } from '../kit/readout.ts';
+import { type Row, signedAmount } from '../kit/readout.ts';
 import { arrowheads, dimensionLine, type Point, polyline, px } from '../kit/svg.ts';
 import { crestLines, opposite, threadEdge } from '../kit/thread-outline.ts';
 
@@ -152,10 +152,10 @@ const leadMark = (heel: number, f: Frame, s: State, text: string): string => {
 
 const joinPath = (w: ReturnType<typeof walk>): string => `M${px(w.cylinder[0])} ${px(w.cylinder[1])}H${px(w.ramp[0])}`;
 
-const readout = (s: State, view: UnitView): LiveFigure[] => [
-  ['angle', WORDS.readout.angle, show(s.theta, { shown: 'degrees' }, view)],
+const readout = (s: State): Row[] => [
+  ['angle', WORDS.readout.angle, show(s.theta, { shown: 'degrees' }, 'metric')],
   ['turned', WORDS.readout.turns, numeral(s.n)],
-  ['carried', WORDS.readout.motion, withSign(show(s.z, { shown: 'motion', digits: 4 }, view))],
+  signedAmount('carried', WORDS.readout.motion, s.z, 'motion', 4),
 ];
 
 export const ramp = defineFigure({
@@ -166,7 +166,7 @@ export const ramp = defineFigure({
   chief: ['theta', 'thread'],
   state: stateOf,
   draw,
-  readings: (s, view) => readoutHtml(readout(s, view)),
+  rows: readout,
   caption: ({ thread, theta, z }, view) => {
     const size = (v: number) => show(v, { shown: 'size' }, view);
     return WORDS.caption({

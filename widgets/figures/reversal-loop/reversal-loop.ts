@@ -13,7 +13,7 @@ import { defineFigure } from '../kit/figure.ts';
 import { knobSvg, mountKnob, updateKnob } from '../kit/knob.ts';
 import { chartSvg, numberAxis } from '../kit/plots/chart.ts';
 import { axisUnit, legendItem, legendKey, perMillimetre } from '../kit/plots/frame.ts';
-import { type LiveFigure, readoutHtml } from '../kit/readout.ts';
+import { amount, type Row } from '../kit/readout.ts';
 import { arrowheads, type Point, polyline, px } from '../kit/svg.ts';
 import { joined, type Trace, traceThrough } from './runs.ts';
 
@@ -135,9 +135,9 @@ const trails = new WeakMap<HTMLElement, { key: string; stations: readonly number
 /** Where a state stands after the turning that led to it. */
 const turned = new WeakMap<State, Readonly<Record<Case, Trace>>>();
 
-const readout = (s: State, now: Readonly<Record<Case, Trace>>, view: UnitView): LiveFigure[] => {
+const readout = (s: State, now: Readonly<Record<Case, Trace>>, view: UnitView): Row[] => {
   const motion = (z: number) => withSign(show(z, { shown: 'motion', digits: 4 }, view));
-  const rows = CASES.flatMap((c): LiveFigure[] => [
+  const rows = CASES.flatMap((c): Row[] => [
     [`${c}-reading`, WORDS.reading(c), motion(now[c].end)],
     [`${c}-flanks`, WORDS.touching, WORDS.flanks(now[c].flankA, now[c].flankC)],
   ]);
@@ -193,12 +193,11 @@ export const reversalLoop = defineFigure({
       `<div class="loop-side">${knobSvg(s.n, 'hexagon', FLATS, WORDS.knob)}<p class="turners"><button type="button" data-go="back" data-key="back">${WORDS.back}</button><button type="button" data-go="out" data-key="out">${WORDS.out}</button><button type="button" class="plain" data-go="clear" data-key="clear">${WORDS.clear}</button></p></div>`
     );
   },
-  readings: (s, view) =>
-    readoutHtml([
-      ...readout(s, turned.get(s) ?? s.start, view),
-      [WORDS.lost, WORDS.lostTurns(numeral(s.play.lost, 3))],
-      [WORDS.inFlats, numeral(s.flatsLost, 3)],
-    ]),
+  rows: (s, view) => [
+    ...readout(s, turned.get(s) ?? s.start, view),
+    amount('lost', WORDS.lost, s.play.lost, 'turns', 3),
+    amount('flats', WORDS.inFlats, s.flatsLost, 'plain', 3),
+  ],
   caption: (s, view) => {
     const width = (c: Case) => {
       // Between the way out and the way back, half way along.

@@ -15,7 +15,7 @@ import { type Frame, frameIn, namesAt, partsHtml, pictureOf, updateParts } from 
 import { dialReading, dialScale, dialSvg, updateDial } from '../kit/dial.ts';
 import { defineFigure, type NumbersOf } from '../kit/figure.ts';
 import { knobSvg, mountKnob, updateKnob } from '../kit/knob.ts';
-import { type LiveFigure, readoutHtml } from '../kit/readout.ts';
+import { type Row, signedAmount } from '../kit/readout.ts';
 import { hatchings, px } from '../kit/svg.ts';
 
 declare module '../../engine/kernel/result.ts' {
@@ -141,14 +141,14 @@ const arrow = (x: number, y: number, up: number): string => {
   return `M${x} ${y}V${px(y - kept + head)}M${x - 5} ${px(y - kept + head)}h10L${x} ${px(y - kept)}Z`;
 };
 
-const readout = (s: State, view: UnitView): LiveFigure[] => {
-  const motion = (z: number) => signed(z, view);
+const readout = (s: State): Row[] => {
+  const motion = (key: keyof Motions, name: string) => signedAmount(key, name, s[key], 'motion', 4);
   return [
     ['base', WORDS.parts.base, WORDS.held],
-    ['turned', WORDS.parts.turned, motion(s.turned)],
-    ['relative', WORDS.parts.relative, motion(s.relative)],
-    ['carried', WORDS.parts.carried, motion(s.carried)],
-    ['perTurn', WORDS.perTurn, motion(s.perTurn)],
+    motion('turned', WORDS.parts.turned),
+    motion('relative', WORDS.parts.relative),
+    motion('carried', WORDS.parts.carried),
+    motion('perTurn', WORDS.perTurn),
   ];
 };
 
@@ -181,7 +181,7 @@ export const section = defineFigure({
   state: stateOf,
   draw,
   caption,
-  readings: (s, view) => readoutHtml(readout(s, view)),
+  rows: readout,
   table: (s, view) => {
     const rows = Array.from({ length: 2 * DRAWN_TURNS + 1 }, (_, i) => i - DRAWN_TURNS);
     return {

@@ -18,6 +18,7 @@ import {
 import { numeral, show } from '../../input/format.ts';
 import { defineFigure, type NumbersOf } from '../kit/figure.ts';
 import { frameBox } from '../kit/plot-box.ts';
+import { amount, signedAmount } from '../kit/readout.ts';
 import type { Point } from '../kit/svg.ts';
 import { polyline, px } from '../kit/svg.ts';
 import { evenly, roundTicks } from '../kit/ticks.ts';
@@ -201,6 +202,12 @@ export const springDays = defineFigure({
   idle: ({ choices }) => (choices.retention === 'stated' ? ['t_r1', 'F_r1', 't_r2', 'F_r2'] : ['F_0', 'q_r']),
   state: stateOf,
   draw,
+  rows: (s) => [
+    amount('left', WORDS.rows.left, s.left, 'force', 3),
+    signedAmount('over', WORDS.head[2], s.left - s.needed, 'force', 3),
+    ...(s.falls === undefined ? [] : [amount('falls', WORDS.rows.falls, s.falls, 'h', 3)]),
+    amount('loss', WORDS.rows.loss, s.q_r, 'percent', 3),
+  ],
   caption: (s) =>
     WORDS.caption({
       fitted: s.fitted,

@@ -9,6 +9,7 @@ import { pairOf } from '../../assembly/pair-of.ts';
 import { bad, gain, good, mm, type Result, stroke, threadEaten, turnsAvailable } from '../../engine/index.ts';
 import { numeral, show, type UnitView } from '../../input/format.ts';
 import { defineFigure, type NumbersOf } from '../kit/figure.ts';
+import { amount } from '../kit/readout.ts';
 import { px } from '../kit/svg.ts';
 
 const WIDTH = 640;
@@ -117,6 +118,12 @@ export const threadEatenFigure = defineFigure({
   groups: { lengths: ['X_A', 'X_C'], parts: ['adjuster'] },
   state: stateOf,
   draw,
+  rows: (s) => [
+    ...s.bars.map((bar) => amount(bar.symbol, WORDS.used(bar.name), bar.uses, 'size', 4)),
+    amount('stroke', WORDS.stroke, (s.stated ?? s).stroke, 'motion', 3),
+    amount('turns', WORDS.turns, (s.stated ?? s).turns, 'turns', 3),
+    ...s.bars.map((bar) => amount(`G-${bar.symbol}`, WORDS.gain(bar.name), bar.gain, 'plain', 4)),
+  ],
   caption: (s, view) => {
     const [a, c] = s.bars;
     return WORDS.caption({

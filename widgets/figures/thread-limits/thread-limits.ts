@@ -7,7 +7,7 @@ import { WORDS } from '#words/figures/thread-limits.ts';
 import { escapeText } from '../../input/escape.ts';
 import { numeral, type UnitView } from '../../input/format.ts';
 import { defineFigure } from '../kit/figure.ts';
-import { type FixedFigure, readoutHtml } from '../kit/readout.ts';
+import { amount, type Row, rowTexts } from '../kit/readout.ts';
 import { picture } from './picture.ts';
 import { cells, gap, limit, rowsOf, type State, stateOf } from './state.ts';
 
@@ -25,19 +25,18 @@ const readings = (s: State, view: UnitView): string => {
     .join('');
   const notes = s.notes.map((n) => `<li>${escapeText(n)}</li>`).join('');
   return (
-    readoutHtml(readout(s, view)) +
     `<div class="table-scroll" tabindex="0" role="group" aria-label="${WORDS.limits}"><table class="limits-table"><thead><tr>${WORDS.head.map((h) => `<th scope="col">${h}</th>`).join('')}</tr></thead><tbody>${rows}</tbody></table></div>` +
     (notes === '' ? '' : `<ul class="limits-notes">${notes}</ul>`)
   );
 };
 
-const readout = (s: State, view: UnitView): FixedFigure[] => {
+const readout = (s: State, view: UnitView): Row[] => {
   const { pitch, major, minor, overlap } = s.clearance;
   return [
-    [WORDS.readout.pitchLeast, gap(pitch.least, view)],
-    [WORDS.readout.pitchMost, gap(pitch.most, view)],
-    [WORDS.readout.major, gap(major.least, view)],
-    [WORDS.readout.minor, gap(minor.least, view)],
+    amount('pitchLeast', WORDS.readout.pitchLeast, pitch.least, 'motion'),
+    amount('pitchMost', WORDS.readout.pitchMost, pitch.most, 'motion'),
+    amount('major', WORDS.readout.major, major.least, 'motion'),
+    amount('minor', WORDS.readout.minor, minor.least, 'motion'),
     [WORDS.readout.overlap, WORDS.range(gap(overlap.least, view), gap(overlap.most, view))],
     [WORDS.readout.hole(percent(s.hole.share)), WORDS.hole(limit(s.hole.size, view), s.hole.lies)],
     [WORDS.readout.drills, s.hole.drills.map((d) => WORDS.drill(d.name, percent(d.share))).join(', ') || WORDS.noDrill],
@@ -73,12 +72,13 @@ export const threadLimits = defineFigure({
   state: stateOf,
   draw,
   caption,
+  rows: readout,
   readings,
   table: (s, view) => ({
     head: WORDS.head,
     rows: [
       ...rowsOf(s, view).map(cells),
-      ...readout(s, view).map(([name, value]) => [name, value, '', '', WORDS.fromAbove]),
+      ...readout(s, view).map((row) => [...rowTexts(row, view), '', '', WORDS.fromAbove]),
     ],
   }),
 });

@@ -9,6 +9,7 @@ import { type EffortState, effortState, senseText, torqueText } from '../../asse
 import type { ThreadEffort } from '../../engine/index.ts';
 import { numeral, show, type UnitView } from '../../input/format.ts';
 import { defineFigure } from '../kit/figure.ts';
+import { amount } from '../kit/readout.ts';
 import { px } from '../kit/svg.ts';
 
 const WIDTH = 640;
@@ -189,6 +190,12 @@ export const torqueBars = defineFigure({
   idle: ({ choices }) => (choices.rubs === 'nothing' ? ['d_b'] : []),
   state: (numbers) => effortState(numbers),
   draw,
+  rows: (s) => [
+    amount('raise', WORDS.rows.raise, s.pair.against.torque, 'N·mm', 4),
+    amount('lower', WORDS.rows.lower, s.pair.along.torque, 'N·mm', 4),
+    amount('efficiency', WORDS.rows.efficiency, s.pair.efficiency, 'percent', 3),
+    amount('alone', WORDS.rows.alone, s.plain.against, 'N·mm', 4),
+  ],
   caption: (s, view) =>
     WORDS.caption({
       load: show(s.load, { shown: 'force' }, view),

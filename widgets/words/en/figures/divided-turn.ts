@@ -30,6 +30,12 @@ export const WORDS = {
           : ` A hand that repeats to ${v.hand.angle} sets it within ${v.hand.motion}, so finer divisions than this can be read but not set.`;
     return `${v.pair}: ${v.perTurn} a turn, one ${v.step} of ${v.steps} is ${v.perStep}; here ${v.here}.${hand}`;
   },
+  rows: {
+    step: (step: string) => `motion of one ${step}`,
+    hand: 'smallest motion of the hand',
+    motion: 'carried part',
+    perTurn: 'net lead',
+  },
   head: ['divided by', 'steps a turn', 'motion per step'],
   dividers: {
     square: 'square',

@@ -10,6 +10,7 @@ export const WORDS = {
     hand: (material: string) => `a warm hand, ${material}`,
     creep: 'a printed part creeps',
   },
+  step: (step: string) => `motion of one ${step}`,
   oneStep: (v: { readonly step: string; readonly pair: string; readonly motion: string }) =>
     `one ${v.step} of ${v.pair}: ${v.motion}`,
   bar: (v: { readonly name: string; readonly motion: string; readonly steps: string; readonly step: string }) =>

@@ -30,7 +30,9 @@ export const WORDS = {
   },
   readout: {
     engaged: (thread: Thread) => `engaged, thread ${thread}`,
-    inDiameters: (length: string, diameters: string) => `${length}, ${diameters} d`,
+    inDiameters: 'in diameters, A and C',
+    both: (a: string, c: string) => `${a} and ${c}`,
+    stroke: 'stroke',
     clockwise: 'turns left, clockwise',
     anticlockwise: 'turns left, anticlockwise',
     carried: 'carried part, from assembly',

@@ -36,6 +36,7 @@ export const WORDS = {
     across: { A: 'across thread A', C: 'across thread C' },
     forceAndFlank: (force: string, touching: string) => `${force}, ${touching}`,
     carried: 'carried part, from the middle',
+    play: (thread: string) => `play of thread ${thread}`,
     magnify: 'lenses magnify the sections',
     times: (count: string) => `${count} times`,
   },

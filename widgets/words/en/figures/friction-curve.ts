@@ -30,5 +30,6 @@ export const WORDS = {
         : `the pair needs less torque than ${v.C} alone only ${v.lighterBelow ? 'below' : 'above'} friction ${v.even}`;
     return `From ${v.frictionless} without friction the torque of raising grows with friction, almost in a straight line; ${crossing}. Here, at ${v.friction}, the pair takes ${v.pair} and ${v.C} alone ${v.alone}.`;
   },
-  head: ['friction', 'pair, raising', 'pair, lowering', 'thread C alone, raising', 'efficiency of the pair'],
+  head: ['friction', 'pair, raising', 'pair, lowering', 'thread C alone, raising', 'efficiency of the pair'] as const,
+  evenAt: 'friction at which both take the same',
 };

@@ -41,6 +41,11 @@ export const WORDS = {
     'jump, angle',
     'jump, motion',
   ],
+  toStart: (way: string) => `force to start, ${way}`,
+  toKeep: (way: string) => `force to keep turning, ${way}`,
+  jump: (way: string) => `jump, ${way}`,
+  byHand: 'smallest motion of the hand',
+  perStep: (step: string) => `motion of one ${step}`,
   raising: (sense: string) => `raising, ${sense}`,
   lowering: (sense: string) => `lowering, ${sense}`,
 };

@@ -8,7 +8,8 @@ export const WORDS = {
   save: (kind: string) => `Save the coupon as ${kind.toUpperCase()}`,
   check: '10 mm',
   fits: { tight: 'does not go in', goes: 'just goes in', loose: 'loose' },
-  head: ['rung', 'drawn across its flats', 'the piece'],
+  head: ['rung', 'drawn across its flats', 'the piece'] as const,
+  offsets: { holes: 'draw holes by', outsides: 'outsides print by' },
   caption: (v: {
     readonly rung: number;
     readonly width: string;

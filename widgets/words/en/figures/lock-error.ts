@@ -31,6 +31,8 @@ export const WORDS = {
     `${A} with ${C} under ${force}: on reversal the carried part swings ${swing}; ${
       slack === undefined ? 'the key never crosses its clearance' : `the clearance of the key allows ${slack}`
     }, its wind-up ${wind}, together ${all} of ${perFlat}.`,
+  windUp: 'wind-up, both ways together',
+  swing: 'swing of the carried part',
   head: ['cause', 'torque, anticlockwise is plus', 'motion of the tip', 'in flats'],
   rows: {
     clockwise: 'wind-up turning clockwise',

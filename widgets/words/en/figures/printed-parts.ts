@@ -9,11 +9,11 @@ export const WORDS = {
   post: 'post',
   coupon: 'strip coupon',
   refused: (part: string, why: string) => `No ${part}: ${why}`,
-  ofAllowed: (strain: string, allowed: string) => `${strain}, allowed ${allowed}`,
   never: 'its lips hold until they break',
   offsets: (holes: string, outsides: string) => `holes ${holes}, outsides ${outsides}`,
   facts: {
     strain: 'strain in an arm, lip pushed aside',
+    allowed: 'strain allowed',
     least: 'least arm for what is allowed',
     on: 'push that puts it on',
     off: 'pull that takes it off',

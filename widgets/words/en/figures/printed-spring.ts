@@ -27,6 +27,7 @@ export const WORDS = {
   lossIs: (from: string, to: string, standing: 'one moulded sheet' | 'assumption') =>
     `${from} to ${to} (${standing === 'assumption' ? 'an assumption' : 'round one sheet of moulded plastic'})`,
   celsius: (degrees: string) => `below ${degrees} °C`,
+  first: { rate: 'rate of the first spring', strain: 'its strain', width: 'its width' },
   facts: {
     overStroke: 'force over the stroke',
     later: (time: string) => `force left after ${time}`,

@@ -35,5 +35,10 @@ export const WORDS = {
       (guess ? ' That is beyond ten times the last reading, so it is a guess: read again later.' : '')
     );
   },
-  head: ['time', 'force left', 'over what must be left'],
+  head: ['time', 'force left', 'over what must be left'] as const,
+  rows: {
+    left: 'force left at the end of life',
+    falls: 'time until no more is left than must be',
+    loss: 'lost for each tenfold time',
+  },
 };

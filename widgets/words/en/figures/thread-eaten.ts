@@ -26,5 +26,9 @@ export const WORDS = {
       ? `${first}. As the parts are put together, their stops leave ${stated.turns} turns and ${stated.stroke}, ${verdict}.`
       : `${first}, ${verdict}.`;
   },
+  used: (thread: string) => `used by the stroke, ${thread}`,
+  stroke: 'stroke there is',
+  turns: 'turns there are',
+  gain: (thread: string) => `gain, ${thread}`,
   head: ['thread', 'usable length', 'used by the stroke', 'gain'],
 };

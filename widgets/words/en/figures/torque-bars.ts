@@ -23,6 +23,12 @@ export const WORDS = {
     'c-slope': 'slope of thread C',
     collar: 'collar or tip',
   },
+  rows: {
+    raise: 'torque, load raised',
+    lower: 'torque, load lowered',
+    efficiency: 'efficiency of the pair',
+    alone: 'torque of thread C alone, load raised',
+  },
   pair: (A: string, C: string) => `${A} with ${C}`,
   alone: (C: string) => `${C} alone`,
   raised: 'load raised',

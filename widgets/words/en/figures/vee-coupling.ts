@@ -17,6 +17,7 @@ export const WORDS = {
     `All six flanks push, so the part is held: the least is flank ${least.name} with ${least.force}, the most flank ${most.name} with ${most.force}.`,
   leaves: (flanks: readonly FlankForce[]) =>
     `${flanks.map(({ name, force }, i) => `${i === 0 ? 'Flank' : 'flank'} ${name} ${opens(force)}`).join('; ')}. A flank can’t pull, so the part leaves its vees: bring the load nearer to the middle, add weight, or take side force away.`,
+  forceOn: (flank: string) => `force on flank ${flank}`,
   head: ['flank', 'ball at', 'groove, from x', 'pushes, seen along the groove outward', 'force', 'standing'],
   place: (x: string, y: string) => `x ${x}, y ${y}`,
   /** After the number of its ball. */
