@@ -15,7 +15,7 @@ describe('another result', () => {
     await foot(page).locator('[data-result][tabindex="0"]').focus();
     for (let i = 0; i < 5; i++) await page.keyboard.press('ArrowDown');
     await page.keyboard.press('Enter');
-    const behind = foot(page).locator('.behind');
+    const behind = foot(page).locator('.asked-back');
     await behind.waitFor();
     await page.keyboard.type('175 µm');
     await page.keyboard.press('Enter');
@@ -44,7 +44,7 @@ describe('another result', () => {
     const { page } = await visit('two-screws.html', { viewport: NARROW });
     await result(page, 'Delta').scrollIntoViewIfNeeded();
     await result(page, 'Delta').click();
-    const behind = foot(page).locator('.behind');
+    const behind = foot(page).locator('.asked-back');
     await behind.locator('input').fill('0.1 mm');
     await behind.locator('.wish button').click();
     expect(await words(behind.locator('[data-way=A]'))).toMatch(/gives .*own with a pitch of 1\.4875 mm/);
@@ -57,7 +57,7 @@ describe('another result', () => {
   it('that can’t be read says so beside its field', async () => {
     const { page } = await visit('two-screws.html');
     await result(page, 'z_c').click();
-    const behind = foot(page).locator('.behind');
+    const behind = foot(page).locator('.asked-back');
     for (const [text, says] of [
       ['quick', /“quick”/],
       ['3 N', /3 N/],

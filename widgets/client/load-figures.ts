@@ -73,9 +73,12 @@ const fromScript = async (name: string): Promise<FigureModule | undefined> => {
   return window.notebookFigures?.[name];
 };
 
+/** Late scripts that are no figure’s. */
+const OF_THE_PAGE = ['papers', 'backwards', 'figure-page'];
+
 const fromServer = (name: string): Promise<FigureModule> =>
   import(
-    /* @vite-ignore */ name === 'papers' || name === 'backwards'
+    /* @vite-ignore */ OF_THE_PAGE.includes(name)
       ? `/widgets/client/${name}/${name}.ts`
       : `/widgets/figures/${name}/${name}.ts`
   );

@@ -10,6 +10,7 @@
  * with its sign before anything is squared.
  */
 import { at } from '../kernel/at.ts';
+import { runToEnd, type Task } from '../kernel/task.ts';
 import { studentT } from './line-fit.ts';
 import { fillNormal, type RandomState, randomState, uniform } from './random.ts';
 
@@ -111,14 +112,17 @@ export interface Sampled {
 }
 
 /** JCGM 101:2008, clause 7: the law asked at drawn inputs. The same seed gives the same draws. */
-export const sampled = (
+export const sampled = (...given: Parameters<typeof sampling>): Sampled | undefined => runToEnd(sampling(...given));
+
+/** The same in steps, for a law that takes long. */
+export function* sampling(
   law: ManyLaw,
   xs: readonly number[],
   doubts: readonly Doubt[],
   count: number,
   seed = 1,
   level = COVERED,
-): Sampled | undefined => {
+): Task<Sampled | undefined> {
   const state = randomState(seed);
   if (!state.ok) return undefined;
   const columns = doubts.map((doubt) => drawn(state.value, doubt, count));
@@ -126,6 +130,7 @@ export const sampled = (
   for (let i = 0; i < count; i++) {
     const y = law(xs.map((x, k) => x + at(at(columns, k), i)));
     if (y !== undefined) ys.push(y);
+    if (i % STEP === 0) yield;
   }
   if (ys.length < count / 2) return undefined;
   ys.sort((a, b) => a - b);
@@ -134,7 +139,10 @@ export const sampled = (
   const edge = (share: number): number =>
     at(ys, Math.min(ys.length - 1, Math.max(0, Math.round(share * ys.length - 0.5))));
   return { mean, u, low: edge((1 - level) / 2), high: edge((1 + level) / 2), lost: 1 - ys.length / count };
-};
+}
+
+/** Draws from one step to the next. */
+const STEP = 4;
 
 /** Of readings, by Student’s t: a normal value over the root of a mean of ν squares of such. */
 const drawn = (state: RandomState, { u, freedom, shape }: Doubt, count: number): Float64Array => {
