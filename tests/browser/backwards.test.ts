@@ -50,7 +50,7 @@ describe('another result', () => {
     expect(await words(behind.locator('[data-way=A]'))).toMatch(/gives .*own with a pitch of 1\.4875 mm/);
     await behind.locator('[data-way=C] button').first().click();
     await settled(page);
-    expect(await words(behind.locator('.field-note'))).toMatch(/^Now thread C is /);
+    expect(await words(behind.locator('.field-note'))).toMatch(/^Now thread C = /);
     expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(NARROW.width);
   });
 

@@ -184,7 +184,7 @@ describe('a design kept on the sheet', () => {
     expect(await sentenceOn('finding-a-pair.html', 'pair-map')).toMatch(/of 90\.0+ µm a turn/);
     expect(await sentenceOn('three-feet.html', 'levelling-plate')).toContain('foot 2: 8 flats clockwise');
     expect(await sentenceOn('calibrate.html', 'calibration')).toMatch(
-      /^\d+ readings give a net lead of 88\.\d+.*, which agrees with the nominal 87\.50/,
+      /^\d+ readings give a net lead of 88\.\d+.* It agrees with the nominal 87\.50/,
     );
     // 0.3 mm of stroke at 87.5 µm a turn.
     await page.goto(page.url().replace(/[^/]*$/, 'preload-and-lock.html'));

@@ -10,7 +10,7 @@ import { fieldIn, figure, sentence, shown, type, useBrowser, words, written } fr
 const { visit } = useBrowser();
 const root = resolve(import.meta.dirname, '../..');
 const folder = mkdtempSync(join(tmpdir(), 'chapters-'));
-const chapter = join(folder, '02-two-screws.md');
+const chapter = join(folder, '04-two-screws.md');
 let server: ViteDevServer;
 
 beforeAll(async () => {

@@ -25,7 +25,7 @@ describe('the list of sections', () => {
   });
 
   it('says where the reader is, by more than colour', inChromium, async () => {
-    const { page } = await visit('two-screws.html#what-must-be-held', {
+    const { page } = await visit('what-must-be-held.html', {
       fresh: true,
       viewport: { width: 1440, height: 900 },
     });

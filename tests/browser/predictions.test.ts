@@ -86,7 +86,7 @@ describe('a prediction', () => {
   });
 
   it('of 30° of a 1/4-28 names the slip for threads per inch taken the wrong way up', async () => {
-    const { place } = await open('one-screw.html');
+    const { place } = await open('inch-and-starts.html');
     expect(await predict(place, '-75.6')).toMatch(/^Yes/);
     expect(await predict(place, '75.6')).toMatch(/^Right amount, wrong direction/);
     expect(await predict(place, '0.907 mm')).toMatch(/That is a whole turn/);

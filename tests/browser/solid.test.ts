@@ -4,7 +4,7 @@ import { beyond, type Locator, type Page } from '../support/driven.ts';
 import { inChromium } from '../support/engines.ts';
 import { fieldIn, figure, sentence, settled, shown, useBrowser, words } from '../support/page.ts';
 
-const { visit } = useBrowser();
+const { visit } = useBrowser({ solids: true });
 
 /** Counts calls and triangles that go to the picture, and lends the context so that it can be lost. */
 const COUNTS = `(() => {
@@ -20,7 +20,7 @@ const COUNTS = `(() => {
   };
 })()`;
 
-const open = async (address = 'two-screws.html'): Promise<{ page: Page; section: Locator; view: Locator }> => {
+const open = async (address = 'three-parts.html'): Promise<{ page: Page; section: Locator; view: Locator }> => {
   const { page } = await visit('per-flat.html', { fresh: true });
   await beyond(page).addInitScript(COUNTS);
   await beyond(page).goto(new URL(address, page.url()).href);

@@ -8,10 +8,12 @@ import {
   EXACT,
   frictionAngle,
   type Jack,
+  keyRub,
   liftFree,
   liftFreeNut,
   liftHeld,
   mm,
+  newtonMillimetres,
   newtons,
   plain,
   rad,
@@ -236,6 +238,72 @@ describe('the jack returns to every law that stands alone', () => {
     expect((soft[0]?.twist ?? 0) * (soft[1]?.twist ?? 0)).toBeLessThan(0);
   });
 
+  it('sticks in thread C when the hand turns back, and turns with it as on thread A alone, until its lock is wound the other way', () => {
+    // So soft a lock that the way between takes several steps of the hand.
+    const kappa = 60;
+    const C = { ...foot().C, mu: 0.15 };
+    const A = thread({ mu: 0.15 });
+    const back = Array.from({ length: 17 }, (_, i) => 1 - i / 32);
+    const run = at(foot({ A, C, lock: { by: 'springs', kappa } }), 0.9, ...back);
+    const [settled, ...after] = run.slice(1);
+    if (!settled) throw new Error('no run');
+    const { up, down } = { up: settled.twist, down: after.at(-1)?.twist ?? 0 };
+    // Wound from the torque of one sense to that of the other (wind-up), each held by the thread alone.
+    const rho = valueIn(frictionAngle.of({ mu: plain(0.15), beta_f: rad(Math.PI / 6) })).rho;
+    const held = (sign: number) =>
+      (50 * 8.494 * Math.tan(sign * Math.atan(1.5875 / (Math.PI * 8.494)) + rho)) / 2 / kappa;
+    expect(Math.abs(up) / held(1)).toBeCloseTo(1, 2);
+    expect(Math.abs(down) / held(-1)).toBeCloseTo(1, 2);
+    for (const [i, s] of after.entries()) {
+      const turned = (i + 1) / 32;
+      const free = 2 * Math.PI * turned < Math.abs(down - up) * 0.98;
+      const done = 2 * Math.PI * turned > Math.abs(down - up) * 1.02;
+      // Stuck, it goes round with the hand and down by thread A; then it stands, and goes by the net lead.
+      if (free) {
+        expect(Math.abs(s.twist - up)).toBeCloseTo(2 * Math.PI * turned, 3);
+        expect(s.z - settled.z - 0.0875 * turned).toBeCloseTo(1.5 * turned, 3);
+      }
+      if (done) expect(s.twist).toBeCloseTo(down, 5);
+    }
+    expect(after.filter((s) => Math.abs(s.twist - down) > 1e-3).length).toBeGreaterThan(3);
+  });
+
+  it('keeps its friction while the hand rests, and lets it go by degrees: torque between that of both senses', () => {
+    const C = { ...foot().C, mu: 0.15 };
+    const A = thread({ mu: 0.15 });
+    const run = at(foot({ A, C }), 1, 1, 1 - 2e-9, 1 - 4e-9, 0.9);
+    const hand = run.map((s, i) => (i < 2 ? s.torque : -s.torque));
+    expect(hand[1]).toBeCloseTo(hand[0] ?? 0, 6);
+    for (let i = 2; i < hand.length; i++) expect(hand[i]).toBeLessThan(hand[i - 1] ?? 0);
+    const [up, down] = at(foot({ A, C }), 1, 0.5);
+    expect(hand[4]).toBeCloseTo(-(down?.torque ?? 0), 3);
+    expect(hand[0]).toBeCloseTo(up?.torque ?? 0, 6);
+  });
+
+  it('lets its key rub along the axis by the torque of thread C over its radius (key-rub)', () => {
+    const [mu, mu_g, radius] = [0.15, 0.2, 8];
+    const C = { ...foot().C, mu };
+    const rho = valueIn(frictionAngle.of({ mu: plain(mu), beta_f: rad(Math.PI / 6) })).rho;
+    const rise = (8.494 / 2) * Math.tan(rho + Math.atan(1.5875 / (Math.PI * 8.494)));
+    const lock = { by: 'key', gap: 0, radius, height: 45, stiffness: 1e7, mu: mu_g } as const;
+    // One key pushes sideways too: a guide without friction takes that.
+    const [s] = at(foot({ C, lock, guide: slide }), 1);
+    const carried = joint(s, 'C').axial;
+    const rub = valueIn(keyRub.of({ mu_g: plain(mu_g), M_L: newtonMillimetres(carried * rise), r_k: mm(radius) })).F_kr;
+    expect((carried - 50) / rub).toBeCloseTo(1, 1);
+    expect(rub).toBeGreaterThan(1);
+  });
+
+  it('sinks into its seat by the approach of Hertz, and no more where it is turned (ball-on-flat)', () => {
+    const z = (over: Partial<Jack>) => at(foot(over), 0, 1).map((s) => s.z);
+    const ball = { radius: 3.175, modulus: 115_385 };
+    // δ = (9 F²/(16 R E*²))^⅓, Johnson, Contact Mechanics, ch. 4 (from memory).
+    const delta = Math.cbrt((9 * 50 ** 2) / (16 * ball.radius * ball.modulus ** 2));
+    const [bare, seated] = [z({}), z({ ball })];
+    for (const i of [0, 1]) expect((bare[i] ?? 0) - (seated[i] ?? 0)).toBeCloseTo(delta, 9);
+    expect(z({ ball, load: 0, drag: 2 })).toEqual(z({ load: 0, drag: 2 }));
+  });
+
   it('stands on its whole ring until the push of the text, and tips at the other (ring)', () => {
     const ring = { outer: 6.5, inner: 5.5, stiffness: 1e6 };
     const solid = {
@@ -271,9 +339,9 @@ describe('statics worked by hand', () => {
       const run = at(foot({ A: thread({ clearance: 0 }), C: loose, guide, beside: inches * inch, load: 100 }), 1, 0.9);
       return joint(run[1], 'C').axial;
     };
-    // Nearer, the thread still carries a part of it; further out the part hangs in its guide, and the thread must pull it down.
+    // Nearer, the thread still carries a part of it; further out the part hangs in its guide, and the thread goes down without it.
     expect(held(11.9)).toBeGreaterThan(0);
-    expect(held(12.1)).toBeLessThan(0);
+    expect(held(12.1)).toBe(0);
   });
 
   it('gives back the work of the hand as work on the load, friction and nothing else', () => {
@@ -314,6 +382,21 @@ describe('statics worked by hand', () => {
 });
 
 describe('what can’t be built or run is refused with the part to change', () => {
+  it('friction that locks it: a key so near the axis that its rub presses the thread more than it lets go', () => {
+    // Axial balance: the thread carries F/(1 − µ_g·(d_2/2)·tan(λ + ρ)/r_k); where that bracket is none, no force raises it.
+    const [mu, mu_g] = [0.4, 0.5];
+    const rho = valueIn(frictionAngle.of({ mu: plain(mu), beta_f: rad(Math.PI / 6) })).rho;
+    const locks = mu_g * (8.494 / 2) * Math.tan(rho + Math.atan(1.5875 / (Math.PI * 8.494)));
+    const jack = (radius: number) =>
+      foot({
+        C: { ...foot().C, mu },
+        guide: slide,
+        lock: { by: 'key', gap: 0, radius, height: 45, stiffness: 1e7, mu: mu_g },
+      });
+    expect(joint(at(jack(1.5 * locks), 1)[0], 'C').axial / 50).toBeCloseTo(3, 0);
+    expect(reasonIn(runJack(jack(0.9 * locks), [1]))).toContain('move the key further from the axis');
+  });
+
   it('a coat thicker than the clearance allows, a lead error that fills the play, no lock', () => {
     expect(reasonIn(runJack(foot({ A: thread({ clearance: -0.004 }) }), [0]))).toContain(
       'Thread A has a clearance of −4 µm',

@@ -1,11 +1,10 @@
-/** The practice rig, and what calibration makes of readings besides the fit: agreement, correction, units. */
+/** The practice rig, and what calibration makes of readings besides the fit: correction, units. */
 
 import { describe, expect, it } from 'vitest';
 import {
   calibrate,
   correctionAt,
   fittedCurve,
-  leadAgreement,
   mm,
   newtons,
   type PracticeRun,
@@ -128,24 +127,6 @@ describe('leads from few readings', () => {
       }),
     ).Delta_m;
     expect(slope).toBeCloseTo(line.slope, 12);
-  });
-});
-
-describe('leadAgreement', () => {
-  it('is within the uncertainty and the stated lead error together, above the nominal and below it', () => {
-    const c = fitted(FOOT);
-    const off = c.lead - 0.0875;
-    const stated = leadAgreement(c, { nominal: 0.0875, leadError: 0.0353 });
-    expect(stated).toMatchObject({ agrees: true, difference: off });
-    expect(stated.tolerance).toBeCloseTo(0.0353 * 0.0875, 14);
-    const just = (Math.abs(off) - c.leadInterval.half) / 0.0875;
-    for (const [leadError, agrees] of [
-      [1.001 * just, true],
-      [0.999 * just, false],
-    ] as const) {
-      expect(leadAgreement(c, { nominal: 0.0875, leadError }).agrees).toBe(agrees);
-      expect(leadAgreement({ ...c, lead: mm(0.0875 - off) }, { nominal: 0.0875, leadError }).agrees).toBe(agrees);
-    }
   });
 });
 

@@ -40,6 +40,20 @@ describe('the whole ± of a measured lead', () => {
     expect(valueIn(signLead(given({ tolerance: 0, q_g: 0.05 }))).verdict).toBe('not to be told');
   });
 
+  it('differs just beyond the ± and the stated lead error together, above the nominal and below it', () => {
+    for (const side of [1, -1]) {
+      const judged = (share: number) => {
+        const { U } = valueIn(signLead(given({ q_g: 0.005, tolerance: 0.0002 })));
+        // The scale error is a share of the lead found, which stays.
+        const nominal = 0.088716 - side * share * (U + 0.0002);
+        return valueIn(signLead(given({ q_g: 0.005, tolerance: 0.0002, nominal })));
+      };
+      expect(judged(0.999).verdict).toBe('agrees');
+      expect(judged(1.001).verdict).toBe('differs');
+      expect(Math.sign(judged(1).difference)).toBe(side);
+    }
+  });
+
   it('refuses what no set-up has', () => {
     expect(reasonIn(signLead(given({ q_g: Number.NaN })))).toContain('Scale error');
     expect(reasonIn(signLead(given({ theta_i: 2 })))).toContain('ngle');

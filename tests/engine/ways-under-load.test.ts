@@ -34,6 +34,7 @@ import { reasonIn, valueIn } from '../support/results.ts';
 const screw = (d: number, P: number) => ({
   h: 1 as const,
   L: P,
+  d,
   d2: d - 0.6495190528 * P,
   d3: d - 1.2268693219 * P,
 });
@@ -60,6 +61,7 @@ const CASE: LoadCase = {
   ball: 5,
   E: 210000,
   nu: 0.3,
+  clearance: 0.1,
 };
 
 const ways = () => valueIn(sameMotion(WANTED, SHOP));
@@ -89,7 +91,7 @@ describe('what turns each way', () => {
       );
   });
 
-  it('has a wedge push found from two free bodies: follower on the slope, wedge on the base', () => {
+  it('has a wedge push found from two free bodies: follower on the slope and in its guide, wedge on the base', () => {
     for (const [slope, mu] of [
       [0.096, 0.15],
       [0.5, 0.05],
@@ -99,10 +101,11 @@ describe('what turns each way', () => {
       // Unit vectors of the slope; N across it, µN along it down the slope on the follower, which rises.
       const c = 1 / Math.hypot(1, slope);
       const s = slope * c;
-      const N = 50 / (c - mu * s);
+      // The guide takes the level part of the push, and rubs against the rise.
+      const N = 50 / (c - mu * s - mu * (s + mu * c));
       const onWedge = N * s + mu * N * c;
       const base = N * c - mu * N * s;
-      expect(base).toBeCloseTo(50, 9);
+      expect(base).toBeCloseTo(50 + mu * onWedge, 9);
       expect(
         valueIn(wedgePush.of({ F: newtons(50), phi_w: rad(Math.atan(slope)), mu: plain(mu) })).F_d,
         `${slope} ${mu}`,
@@ -167,10 +170,16 @@ describe('what gives', () => {
       'the shank of thread C',
     ]);
     const stiff = under().map((w) => valueIn(w.chain).stiffness);
+    // An engaged thread by VDI 2230 (from memory): 0.5 d on its core and 0.33 d on its whole.
+    const thread = (d: number, d3: number) =>
+      210_000 / ((0.5 * d) / (0.7854 * d3 ** 2) + (0.33 * d) / (0.7854 * d ** 2));
     // Shank of the plain screw by hand: 210000 × π/4 × 6.0384² / 8.5.
-    expect((stiff[0] ?? 0) / 707500).toBeCloseTo(1, 3);
+    expect((stiff[0] ?? 0) * (1 / 707500 + 1 / thread(6.35, 6.0384))).toBeCloseTo(1, 3);
     // The pair by hand: half of 25.0714 mm on each core, 8.1597 mm and 7.5773 mm, 876.0 and 755.4 N/µm.
-    expect((stiff[4] ?? 0) / 405600).toBeCloseTo(1, 3);
+    expect((stiff[4] ?? 0) * (1 / 405600 + 1 / thread(10, 8.1597) + 1 / thread(9.525, 7.5773))).toBeCloseTo(1, 3);
+    // Of the drive, m² of its compliance: m is 0.096.
+    const drive = valueIn(named('wedge').chain);
+    expect((drive.shares.at(-1)?.share ?? 0) / drive.stiffness / (0.096 ** 2 / thread(6, 4.7731))).toBeCloseTo(1, 3);
     // The wedge squeezed, 8 mm square and 0.5 + 8 × 0.096 mm high: 210000 × 64/1.268.
     const wedge = valueIn(named('wedge').chain);
     expect(wedge.stiffness / (wedge.shares[0]?.share ?? Number.NaN) / 10599369).toBeCloseTo(1, 6);
@@ -211,6 +220,17 @@ describe('what gives', () => {
   });
 });
 
+describe('play at the tip', () => {
+  it('is that of one engagement, of two in a pair, and a share of one where the drive is stepped down', () => {
+    const j = 0.1 * Math.tan(Math.PI / 6);
+    const of = (name: WayName) => named(name).play / j;
+    expect(['plain screw', 'differential screw', 'wedge', 'lever'].map((name) => of(name as WayName))).toEqual(
+      [1, 2, 0.096, 0.096].map((share) => expect.closeTo(share, 9)),
+    );
+    expect(reasonIn(waysUnderLoad(ways(), { ...CASE, clearance: -0.01 }))).not.toBe('');
+  });
+});
+
 describe('waysUnderLoad', () => {
   it('refuses no load, and lets four ways stand where one has no answer', () => {
     expect(reasonIn(waysUnderLoad(ways(), { ...CASE, load: 0 }))).toContain('no effort to compare');
@@ -237,9 +257,11 @@ describe('a lever with equal arms', () => {
     const coarse = valueIn(sameMotion({ ...WANTED, resolution: 0.01 }, SHOP));
     const lever = valueIn(waysUnderLoad(coarse, CASE)).find((w) => w.name === 'lever');
     const chain = valueIn(lever?.chain ?? bad('equal-leads-no-gain', {}));
-    expect(chain.shares).toEqual([{ name: 'the drive screw', share: 1 }]);
+    expect(chain.shares.map(({ name }) => name)).toEqual(['the drive screw', 'the thread of the drive']);
     // Its height is 0.5 + 8 mm on a core of 6 − 1.22687 mm.
-    expect(chain.stiffness / ((210000 * Math.PI * 4.7731306781 ** 2) / 4 / 8.5)).toBeCloseTo(1, 9);
+    expect(
+      chain.stiffness / (chain.shares[0]?.share ?? 0) / ((210000 * Math.PI * 4.7731306781 ** 2) / 4 / 8.5),
+    ).toBeCloseTo(1, 9);
     expect(valueIn(lever?.push ?? bad('equal-leads-no-gain', {}))).toBeCloseTo(50, 12);
   });
 });

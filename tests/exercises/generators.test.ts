@@ -54,6 +54,14 @@ const OWN: Readonly<Record<string, Own>> = {
     const give = m * (L ** 3 / 12 + (c * L ** 2) / 4);
     return 100 * ((value(p('u_f')) / give) * (L / 2) * (value(p('t_f')) / 2));
   },
+  'turned-alone': (p) => -screw(p('A')).h * screw(p('A')).L * value(p('n')),
+  'seen-from-turned': (p) => screw(p('C')).L * value(p('n')),
+  'core-of-sleeve': (p) => root(screw(p('A'))),
+  // By the turns that the motion takes.
+  'thread-for-stroke': (p) => (value(p('w')) / Math.abs(pair(p))) * screw(p('C')).L,
+  'lead-to-look-for': (p) => value(p('s_w')) * value(p('k')) * 1000,
+  'vee-wall': (p) => value(p('F')) / 2 / Math.cos(Math.PI / 2 - (value(p('beta_v')) * Math.PI) / 180),
+  'lead-after-turns': (p) => ((value(p('e_g')) + value(p('e_g'))) / value(p('n_2'))) * 1000,
   'read-rule': (p) => -10 * value(p('n')) * (screw(p('thread')).P / 10),
   'pair-read-dial': (p) => value(p('w')) / pair(p),
   'flats-from-dial': (p) => (value(p('w')) / Math.abs(pair(p))) * value(p('k')),

@@ -17,7 +17,7 @@ import { reasonIn, valueIn } from '../support/results.ts';
 
 /** The shop's readings as the chapter has them. */
 const SHOP = (() => {
-  const chapter = CHAPTERS.find(({ file }) => file.endsWith('30-calibrate.md'))?.text ?? '';
+  const chapter = CHAPTERS.find(({ file }) => file.endsWith('39-calibrate.md'))?.text ?? '';
   const lines = blocksOf(chapter, 'figure').flatMap((b) => b.lines);
   const line = lines.find((l) => l.startsWith('runs = ')) ?? '';
   return valueIn(TEXTS.runs.read(line.replace(/^runs = /, '').replace(/ # .*$/, '')));
@@ -57,18 +57,23 @@ describe('calibration', () => {
     const c = engine();
     // 1.5 × 0.001 + 1.5875 × 0.001 = 3.0875 µm of stated lead error, added at worst.
     expect(verdict(drawn(shop(SHOP)))).toBe(
-      'Agrees. The measured net lead is 88.716 µm ± 0.089 µm a turn, 1.22 µm above the nominal 87.50 µm: it agrees within 0.089 µm of uncertainty and 3.09 µm of stated lead error.',
+      'Agrees. The measured net lead is 88.716 µm ± 0.091 µm a turn with all of the set-up, 1.22 µm above the nominal 87.50 µm: it agrees within that ± and the stated lead error of 3.09 µm.',
     );
     expect((c.lead * 1e3).toFixed(3)).toBe('88.716');
     expect((c.leadInterval.half * 1e3).toFixed(3)).toBe('0.089');
     // √(1.5² + 1.5875²) µm by root-sum-square.
-    expect(verdict(drawn(shop(SHOP, {}, {}, 'root-sum-square')))).toMatch(/and 2\.18 µm of stated lead error\.$/);
+    expect(verdict(drawn(shop(SHOP, {}, {}, 'root-sum-square')))).toMatch(/ the stated lead error of 2\.18 µm\.$/);
     expect(verdict(drawn(shop(SHOP, { eps_A: 0.0003, eps_C: 0.0003 })))).toMatch(
-      /^Does not agree\..*does not agree within .* and 0\.926 µm/,
+      /^Does not agree\..*does not agree within .* 0\.926 µm/,
     );
     expect(verdict(drawn(shop(SHOP), 'inch'))).toMatch(
-      /^Agrees\. The measured net lead is 3\.4928 thou ± 3\.5 millionths a turn/,
+      /^Agrees\. The measured net lead is 3\.4928 thou ± 3\.6 millionths a turn/,
     );
+  });
+
+  it('counts the set-up: an indicator that may be off by much can’t tell, and one that may be off a little widens the ±', () => {
+    expect(verdict(drawn(shop(SHOP, { q_g: 0.05 })))).toMatch(/^Can’t be told\..*the scale of the indicator/);
+    expect(verdict(drawn(shop(SHOP, { q_g: 0.01 })))).toMatch(/^Agrees\..*88\.7 µm ± 1\.0 µm/);
   });
 
   it('draws every reading of a short table at its place, and what it is off the line', () => {
@@ -135,7 +140,7 @@ describe('calibration', () => {
         .caption(shop(SHOP), 'metric')
         .replace(/\u00a0/g, ' '),
     ).toMatch(
-      /^52 readings give a net lead of 88\.716 µm ± 0\.089 µm a turn, which agrees with the nominal 87\.50 µm\. At 0\.75 turns the correction is −1\.23 µm; the dial stands at 6\.44 divisions of 10 µm\.$/,
+      /^52 readings give a net lead of 88\.716 µm ± 0\.089 µm a turn, with the set-up ± 0\.091 µm\. It agrees with the nominal 87\.50 µm\. At 0\.75 turns the correction is −1\.23 µm; the dial stands at 6\.44 divisions of 10 µm\.$/,
     );
   });
 

@@ -5,7 +5,7 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { pathToFileURL } from 'node:url';
 import { type Browser, type BrowserContextOptions, chromium, firefox } from 'playwright-core';
-import { afterAll, afterEach, beforeAll, expect, inject } from 'vitest';
+import { afterEach, beforeAll, expect, inject } from 'vitest';
 import { chromiumForTests, LAUNCH } from '../setup/chromium.mjs';
 import { firefoxFor } from '../setup/firefox.mjs';
 import { acknowledgeAtOnce } from './at-once.ts';
@@ -53,45 +53,68 @@ interface Kept {
   visit: Visit | undefined;
 }
 
-/**
- * One browser for the tests of a file. `visit` opens a page that is awake. Pages are kept from test to test, emptied of
- * what they stored, since opening one costs more than a test; a `fresh` one is neither taken from there nor kept.
- */
-export const useBrowser = (): { visit: (address: string, way?: Way) => Promise<Visit> } => {
-  const browsers = new Map<string, Browser | WebkitBrowser>();
-  let kept: Kept[] = [];
-  /** The browser for a reader who prefers this; where the driver can't tell a page, a browser is started so. */
-  const browserFor = async ({ colorScheme, forcedColors }: BrowserContextOptions) => {
-    const likes = { dark: colorScheme === 'dark', forced: forcedColors === 'active' };
-    const key = engine() === 'chromium' ? '' : JSON.stringify(likes);
-    const open = browsers.get(key);
-    if (open) return open;
-    const started = await (engine() === 'webkit'
+export interface Needs {
+  /** Whether solids are drawn, which without a graphics card costs a second a page; else pages show their still drawing, as to a reader who has none. */
+  readonly solids?: boolean;
+}
+
+/** What the files that one process runs after another share, since starting a browser costs more than a test; it goes with the process. */
+const held = globalThis as { browsers?: Map<string, Promise<Browser | WebkitBrowser>>; kept?: Map<string, Kept[]> };
+held.browsers ??= new Map();
+held.kept ??= new Map();
+const { browsers, kept: keptBy } = held as Required<typeof held>;
+
+/** The browser for a reader who prefers this; where the driver can't tell a page, a browser is started so. */
+const browserFor = ({ colorScheme, forcedColors }: BrowserContextOptions, solids: boolean) => {
+  const likes = { dark: colorScheme === 'dark', forced: forcedColors === 'active' };
+  const key = `${engine()} ${engine() === 'chromium' ? solids : JSON.stringify(likes)}`;
+  const open = browsers.get(key);
+  if (open) return open;
+  const started: Promise<Browser | WebkitBrowser> =
+    engine() === 'webkit'
       ? launchWebkit(likes)
       : engine() === 'firefox'
         ? firefox.launch(firefoxFor(likes))
-        : chromium.launch({ ...LAUNCH, executablePath: chromiumForTests() }));
-    browsers.set(key, started);
-    return started;
-  };
+        : chromium.launch({
+            ...LAUNCH,
+            args: solids ? LAUNCH.args : [...LAUNCH.args, '--disable-3d-apis'],
+            executablePath: chromiumForTests(),
+          });
+  browsers.set(key, started);
+  return started;
+};
+
+/**
+ * `visit` opens a page that is awake. Pages are kept from test to test, emptied of what they stored, since opening one costs more than
+ * a test; a `fresh` one is neither taken from there nor kept.
+ */
+export const useBrowser = ({
+  solids = false,
+}: Needs = {}): {
+  visit: (address: string, way?: Way) => Promise<Visit>;
+} => {
+  const place = `${engine()} ${solids}`;
+  const kept = () => keptBy.get(place) ?? [];
   beforeAll(async () => {
     if (engine() === 'firefox') acknowledgeAtOnce();
-    await browserFor({});
+    await browserFor({}, solids);
   });
-  afterAll(() => Promise.all([...browsers.values()].map((browser) => browser.close())));
   afterEach(async () => {
-    const used = kept.filter((k) => k.visit);
+    const used = kept().filter((k) => k.visit);
     if (engine() === 'webkit') for (const { page, visit } of used) visit?.faults.push(...(await heardBy(page)));
     const faults = used.flatMap((k) => k.visit?.faults ?? []);
     for (const k of used) {
-      if (k.fresh) await k.page.close();
+      if (k.fresh) await (engine() === 'webkit' ? k.page.close() : beyond(k.page).context().close());
       else {
         await k.page.evaluate(() => localStorage.clear());
         await k.page.goto('about:blank');
       }
       k.visit = undefined;
     }
-    kept = kept.filter((k) => !k.fresh);
+    keptBy.set(
+      place,
+      kept().filter((k) => !k.fresh),
+    );
     expect(
       faults.map((f) => f.slice(0, 300)),
       'faults of the pages that were open',
@@ -99,7 +122,7 @@ export const useBrowser = (): { visit: (address: string, way?: Way) => Promise<V
   });
 
   const open = async (way: string, fresh: boolean, options: BrowserContextOptions): Promise<Kept> => {
-    const browser = await browserFor(options);
+    const browser = await browserFor(options, solids);
     if ('open' in browser) {
       const one: Kept = {
         page: await browser.open({ viewport: WIDE, ...options }),
@@ -107,7 +130,7 @@ export const useBrowser = (): { visit: (address: string, way?: Way) => Promise<V
         fresh,
         visit: undefined,
       };
-      kept.push(one);
+      keptBy.set(place, [...kept(), one]);
       return one;
     }
     const context = await browser.newContext({
@@ -146,14 +169,14 @@ export const useBrowser = (): { visit: (address: string, way?: Way) => Promise<V
       one.visit?.asked.push(url);
       if (!url.startsWith(one.visit?.from ?? '') && !/^(?:data|blob|about):/.test(url)) fault(`left the site: ${url}`);
     });
-    kept.push(one);
+    keptBy.set(place, [...kept(), one]);
     return one;
   };
 
   return {
     visit: async (address, { from = inject('site'), fresh = false, ...options } = {}) => {
       const way = JSON.stringify(options);
-      const free = fresh ? undefined : kept.find((k) => !k.visit && k.way === way);
+      const free = fresh ? undefined : kept().find((k) => !k.visit && k.way === way);
       const one = free ?? (await open(way, fresh, options));
       const still = options.javaScriptEnabled === false;
       const turnTo = async (to: string) => {

@@ -2,7 +2,7 @@
  * The calibration that the reader's readings and numbers make, worked out once and shared by every drawing of a figure.
  *
  * A long table is not worked while a drawing waits for it: the figure says that it is at work, and draws again when it is
- * done. The stated lead errors are looked at afterwards, so that changing them costs nothing however long the table is.
+ * done. The stated lead errors and the set-up are looked at afterwards, so that changing them costs nothing however long the table is.
  */
 
 import {
@@ -10,14 +10,14 @@ import {
   type Calibration,
   calibrateRun,
   good,
-  type LeadAgreement,
-  leadAgreement,
   type Millimetres,
   mm,
   plain,
   type Result,
   rssLeadError,
   runToEnd,
+  type Signed,
+  signLead,
   type Task,
   type Thread,
   worstLeadError,
@@ -36,23 +36,29 @@ declare module '../engine/kernel/result.ts' {
   }
 }
 
+/** What is stated of the set-up, which no fit can see. */
+export const SET_UP = ['q_g', 'theta_i', 'a_o', 'theta_c', 'e_d', 'e_rp', 'e_mt'] as const;
+
 /** What a calibration is worked from. */
 export interface Given {
   readonly threads: Readonly<Record<'A' | 'C', Thread>>;
-  readonly values: Readonly<Record<'k' | 'eps_A' | 'eps_C', number>>;
+  readonly values: Readonly<Record<'k' | 'eps_A' | 'eps_C' | (typeof SET_UP)[number], number>>;
   readonly choices: Readonly<{ allowance: OptionOf<'allowance'> }>;
   readonly texts: Readonly<Record<'runs' | 'adjuster', string>>;
 }
 
 export interface Calibrated {
   readonly calibration: Calibration;
-  readonly agreement: LeadAgreement;
+  /** The whole ± and what it tells of agreement. */
+  readonly signed: Signed;
   readonly table: ReadingsTable;
   readonly nominal: number;
   /** Of the parts where they are stated; a plain screw has no thread C. */
   readonly threads: { readonly A: Thread; readonly C: Thread | undefined };
   /** The parts, where they are stated. */
   readonly adjuster: Adjuster | undefined;
+  /** A difference as large as this matters, mm a turn. */
+  readonly matters: number;
   /** Relative error of the net lead that the stated lead errors allow. */
   readonly leadError: number;
   readonly stepsPerTurn: number;
@@ -107,21 +113,41 @@ export const calibrationOf = (numbers: Given): Result<Found> => {
   if (work.result === undefined) return good({ at: 'work', characters: work.text.length, serial: work.serial });
   if (!work.result.ok) return work.result;
   const { calibration, table } = work.result.value;
+  const [low, high] = turnsRead(calibration);
+  const signed = signLead({
+    ...numbers.values,
+    lead: calibration.lead,
+    fit: calibration.leadError,
+    freedom: calibration.freedom,
+    turns: high - low,
+    nominal: Delta,
+    tolerance: leadError * Math.abs(Delta),
+    matters: numbers.values.e_mt,
+  });
+  if (!signed.ok) return signed;
   return good({
     at: 'end',
     calibrated: {
       calibration,
-      agreement: leadAgreement(calibration, { nominal: Delta, leadError }),
+      signed: signed.value,
       table,
       nominal: Delta,
       threads,
       adjuster,
       leadError,
+      matters: numbers.values.e_mt,
       stepsPerTurn: work.stepsPerTurn,
       serial: work.serial,
     },
   });
 };
+
+/** From the least turns to the most. */
+export const turnsRead = ({ rows }: Pick<Calibration, 'rows'>): readonly [number, number] =>
+  rows.reduce<readonly [number, number]>(
+    ([low, high], { turns }) => [Math.min(low, turns), Math.max(high, turns)],
+    [Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY],
+  );
 
 const leadOf = ({ A, C }: Calibrated['threads']): Result<{ readonly Delta: Millimetres }> =>
   C ? pairOf({ threads: { A, C } }) : good({ Delta: mm(-A.h * A.L) });

@@ -73,8 +73,8 @@ const fromScript = async (name: string): Promise<FigureModule | undefined> => {
   return window.notebookFigures?.[name];
 };
 
-/** Late scripts that are no figure’s. */
-const OF_THE_PAGE = ['papers', 'backwards', 'figure-page'];
+/** Late scripts that are no figures. */
+const OF_THE_PAGE: readonly string[] = ['papers', 'backwards', 'practice', 'figure-page'];
 
 const fromServer = (name: string): Promise<FigureModule> =>
   import(

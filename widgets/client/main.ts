@@ -7,7 +7,6 @@ import { mountDesignNote } from './design-note.ts';
 import { mountDesigns } from './designs.ts';
 import { all, make, setText } from './dom.ts';
 import { mountExample, mountQuantities } from './examples.ts';
-import { mountExercises, mountReview } from './exercises.ts';
 import type * as FigurePage from './figure-page/figure-page.ts';
 import { mountFolds } from './folds.ts';
 import { mountInputs } from './inputs.ts';
@@ -15,6 +14,7 @@ import { keepAddress } from './keep-address.ts';
 import { loadFigure, loadModule } from './load-figures.ts';
 import type * as Papers from './papers/papers.ts';
 import { mountPointing } from './pointing.ts';
+import type * as Practice from './practice/practice.ts';
 import { mountPrediction } from './predictions.ts';
 import { mountPrinting } from './printing.ts';
 import { mountProjector } from './projector.ts';
@@ -56,15 +56,19 @@ const wake = (until: AbortSignal) => {
     const prediction = model.predictions[index];
     if (prediction) mountPrediction(place, prediction, store, index);
   }
-  mountExercises(root, model.exercises, store);
-  const { bank } = model;
+  const { bank, exercises } = model;
+  if (exercises.length > 0)
+    void loadModule('practice').then((part) => {
+      if (part) (part as typeof Practice).mountExercises(root, exercises, store);
+    });
   if (bank)
-    // Worked steps of items from other chapters are written by the same script as the papers.
-    void loadModule('papers').then((part) => {
-      if (!part) return;
-      const { mountPapers } = part as typeof Papers;
+    // Worked steps of items from other chapters are written with the words that the script of papers has.
+    void Promise.all([loadModule('papers'), loadModule('practice')]).then(([papers, practice]) => {
+      if (!papers || !practice) return;
+      const { mountReview } = practice as typeof Practice;
       for (const place of all(root, '[data-review]')) mountReview(place, bank, store);
-      for (const place of all(root, '[data-papers]')) mountPapers(place, bank, until);
+      for (const place of all(root, '[data-papers]'))
+        (papers as typeof Papers).mountPapers(place, bank, model.methods ?? {}, until);
     });
   mountQuantities(root, model.live, store);
   mountPointing(root);

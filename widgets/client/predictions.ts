@@ -12,11 +12,29 @@ import { reasonOf } from '../words/reason.ts';
 import { answerForm } from './answer-form.ts';
 import { make, setText, whenSent } from './dom.ts';
 import { recordPrediction } from './journey.ts';
-import { judgeSign, pictureField } from './picture-predictions.ts';
+import { loadModule } from './load-figures.ts';
+import type * as Practice from './practice/practice.ts';
 import { judgePrediction } from './prediction-words.ts';
 import type { Store } from './store.ts';
 
+type Pictures = Pick<typeof Practice, 'judgeSign' | 'pictureField'>;
+
+/** A prediction on a picture waits for the script of pictures; without it the question stands as it is printed. */
 export const mountPrediction = (place: HTMLElement, model: Prediction, store: Store, index: number): void => {
+  if (model.on === undefined) mount(place, model, store, index, undefined);
+  else
+    void loadModule('practice').then((part) => {
+      if (part) mount(place, model, store, index, part as Pictures);
+    });
+};
+
+const mount = (
+  place: HTMLElement,
+  model: Prediction,
+  store: Store,
+  index: number,
+  pictures: Pictures | undefined,
+): void => {
   const attempt = place.querySelector('.attempt');
   const reveal = place.querySelector('details');
   if (!attempt || !reveal) return;
@@ -24,7 +42,7 @@ export const mountPrediction = (place: HTMLElement, model: Prediction, store: St
   const fact = symbolFact(symbol);
   const { field, label, verdict, form } = answerForm(`prediction-${index}`, SET_PREDICTION);
   const scale = make('div', { class: 'scale', hidden: '' });
-  const drawn = model.on && pictureField(`prediction-on-${index}`, model, verdict);
+  const drawn = pictures?.pictureField(`prediction-on-${index}`, model, verdict);
   if (drawn) {
     form.prepend(drawn.control);
     label.hidden = field.hidden = true;
@@ -39,8 +57,8 @@ export const mountPrediction = (place: HTMLElement, model: Prediction, store: St
   let made: number | undefined;
   const judge = () => {
     if (made === undefined) return;
-    if (model.on === 'way' || model.on === 'flank') {
-      setText(verdict, judgeSign(made, model, fact, store.view()));
+    if (pictures && (model.on === 'way' || model.on === 'flank')) {
+      setText(verdict, pictures.judgeSign(made, model, fact, store.view()));
       return;
     }
     const judged = judgePrediction(made, model, fact, store.view());

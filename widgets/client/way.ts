@@ -62,11 +62,11 @@ export const mountWay = (root: HTMLElement, until: AbortSignal): void => {
   document.addEventListener('visibilitychange', leave, { signal: until });
 };
 
-/** Where there is room the list is not folded; an engine whose styles can’t open a fold is helped. */
+/** Where there is room, by the size of letters the reader’s browser is set to, the list is not folded; an engine whose styles can’t open a fold is helped. */
 const unfoldWhereWide = (root: HTMLElement, until: AbortSignal): void => {
   const fold = root.querySelector<HTMLDetailsElement>('.way');
   if (!fold || CSS.supports('selector(::details-content)')) return;
-  const wide = window.matchMedia('(min-width: 1280px)');
+  const wide = window.matchMedia('(min-width: 80rem)');
   const follow = () => {
     fold.open = wide.matches;
   };

@@ -40,6 +40,7 @@ export * from './numerics/elliptic.ts';
 export * from './numerics/invert.ts';
 export * from './numerics/line-fit.ts';
 export * from './numerics/propagate.ts';
+export * from './numerics/quantile.ts';
 export * from './numerics/random.ts';
 export * from './pair/axes-apart.ts';
 export * from './pair/differential.ts';

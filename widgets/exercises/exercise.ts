@@ -6,6 +6,7 @@
 import {
   ASK_OFFERED,
   ask,
+  type Fault,
   fromTo,
   INCHES_FOR_MILLIMETRES,
   LOOK_AT_PREFIX,
@@ -13,6 +14,7 @@ import {
   lettered,
   MILLIMETRES_FOR_INCHES,
   POINT_MOVED,
+  stackGives,
   TENTHS_OF_THOU,
   tenTimes,
   tenth,
@@ -24,13 +26,17 @@ import { runSteps, type Step, type StepOutcome } from '../assembly/steps.ts';
 import { bad, good, type Result, type SymbolName, symbolFact, toBase, UNITS, type Unit } from '../engine/index.ts';
 import { numeral } from '../input/format.ts';
 import { acceptedInterval, halfDigit, type Interval, within } from './interval.ts';
+import { tableOf, verdictsOf } from './lab-table.ts';
 import {
+  APART,
   choiceOf,
   flankOf,
   type Kind,
   LETTERS,
   type Offered,
   orderOf,
+  shuffled,
+  taken,
   wayOf,
   waysToTake,
   wrongLineOf,
@@ -93,6 +99,10 @@ export interface Exercise {
   readonly picture?: Picture;
   /** What is put in order, and how many lines of it at a time. */
   readonly order?: { readonly of: readonly Sequence[]; readonly lines: number };
+  /** The stacks of a drawer, each the texts of these inputs; one is to be chosen. */
+  readonly drawer?: { readonly inputs: readonly Input[]; readonly stacks: readonly (readonly string[])[] };
+  /** What may be found in a table of readings. */
+  readonly faults?: readonly Fault[];
   /** The same asked the other way round: which pool is to be found from the answer; see forms.ts. */
   readonly backwards?: Backwards;
   /** The answer is told, and the way to it asked. */
@@ -218,6 +228,7 @@ export const slipsOfAny = (amount: number, unit: Unit): readonly KnownSlip[] =>
 const makeItem = (exercise: Exercise, picks: readonly number[]): Result<Item> => {
   const { steps, unit, digits, kind } = exercise;
   if (kind === 'order') return orderItem(exercise, picks);
+  if (exercise.drawer) return stackItem(exercise, exercise.drawer, picks);
   const numbers = readPicks(exercise, picks);
   if (!numbers.ok) return numbers;
   const { scope, texts } = numbers.value;
@@ -232,10 +243,12 @@ const makeItem = (exercise: Exercise, picks: readonly number[]): Result<Item> =>
   if (!last?.ok) return bad('no-answering-step', {});
   const factor = toBase({ amount: 1, unit });
   const bySign = kind === 'way' || kind === 'flank';
-  const asked = bySign ? good(last.value / factor) : askable(last.value, unit, digits);
+  // Nobody types the last result of a wrong line or of a table.
+  const typed = !bySign && kind !== 'wrong-line' && kind !== 'table';
+  const asked = typed ? askable(last.value, unit, digits) : good(last.value / factor);
   if (!asked.ok) return asked;
   const amount = asked.value;
-  const accepted = bySign ? { low: amount, high: amount, decimals: digits } : acceptedInterval(amount, digits);
+  const accepted = !typed ? { low: amount, high: amount, decimals: digits } : acceptedInterval(amount, digits);
   found.answer = last.value;
   const slips: KnownSlip[] = [];
   for (const [rule, { way, says, at }] of exercise.slips.entries()) {
@@ -250,7 +263,7 @@ const makeItem = (exercise: Exercise, picks: readonly number[]): Result<Item> =>
     }
     slips.push({ amount: wrong, says: filled(says, texts), rule });
   }
-  if (!bySign) slips.push(...slipsOfAny(amount, unit));
+  if (typed) slips.push(...slipsOfAny(amount, unit));
   const item: Item = {
     exercise,
     picks,
@@ -261,6 +274,9 @@ const makeItem = (exercise: Exercise, picks: readonly number[]): Result<Item> =>
     accepted,
     slips,
     ...(exercise.picture && { picture: pictureOf(exercise.picture, scope) }),
+    ...(kind === 'table' && {
+      picture: tableOf(last.value, faultAt(exercise, picks), [exercise.id, picks.join(',')]),
+    }),
   };
   const offered = offeredBy(item, scope, texts);
   return offered === undefined ? good(item) : offered.ok ? good({ ...item, offered: offered.value }) : offered;
@@ -284,6 +300,8 @@ const offeredBy = (
       return good(flankOf(amount, slips, found));
     case 'wrong-line':
       return wrongLines(exercise, picks.at(-1) ?? 0, outcomes, scope, texts);
+    case 'table':
+      return good(verdictsOf(exercise.faults ?? [], faultAt(exercise, picks)));
     default:
       return undefined;
   }
@@ -323,6 +341,60 @@ const wrongLines = (
   return good(wrongLineOf(lines, place));
 };
 
+const faultAt = ({ faults = [] }: Exercise, picks: readonly number[]): Fault => faults[picks.at(-2) ?? 0] ?? 'sound';
+
+/** How many stacks are laid out to choose from. */
+const LAID_OUT = 4;
+
+/** One stack of the drawer is the answer, three others stand beside it; what is wanted is what the right one gives. */
+const stackItem = (
+  exercise: Exercise,
+  { inputs, stacks }: NonNullable<Exercise['drawer']>,
+  picks: readonly number[],
+): Result<Item> => {
+  const [at = 0, taking = 0] = picks.slice(-2);
+  const rest = stacks.map((_, i) => i).filter((i) => i !== at);
+  const laid = [at, ...taken(rest.length, LAID_OUT - 1, taking).map((i) => rest[i] ?? 0)];
+  const items: { readonly name: string; readonly item: Item }[] = [];
+  for (const place of laid) {
+    const pools = inputs.map((input, i) => ({ input, options: [stacks[place]?.[i] ?? ''] }));
+    const { kind: _kind, drawer: _drawer, ...one } = exercise;
+    const of: Exercise = { ...one, pools: [...exercise.pools, ...pools] };
+    const item = makeItem(of, [...picks.slice(0, -2), ...pools.map(() => 0)]);
+    const numbers = readPicks(of, [...picks.slice(0, -2), ...pools.map(() => 0)]);
+    if (!item.ok) return item;
+    if (!numbers.ok) return numbers;
+    const { texts } = numbers.value;
+    items.push({ name: inputs.map(({ name }) => texts[name] ?? '').join(' + '), item: item.value });
+  }
+  const [right, ...others] = items;
+  if (!right) return bad('no-answering-step', {});
+  const { amount } = right.item;
+  const near = (x: number) => Math.abs(x - amount) <= APART * Math.abs(amount);
+  if (others.some(({ item }) => near(item.amount))) return bad('too-few-to-choose', {});
+  const wanted = { wanted: withUnit(amount, exercise) };
+  const order = shuffled(items.length, ['options', exercise.id, picks.join(',')]);
+  return good({
+    ...right.item,
+    exercise,
+    picks,
+    question: filled(right.item.question, wanted),
+    hint: filled(right.item.hint, wanted),
+    slips: [],
+    offered: {
+      options: order.map((i) => {
+        const one = items[i] ?? right;
+        const thought = one.item.slips.find((s) => s.rule !== undefined && near(s.amount))?.says;
+        return {
+          text: one.name,
+          says: one === right ? '' : (thought ?? stackGives(withUnit(one.item.amount, exercise))),
+        };
+      }),
+      right: LETTERS[order.indexOf(0)] ?? '',
+    },
+  });
+};
+
 const orderItem = (exercise: Exercise, picks: readonly number[]): Result<Item> => {
   const { order, question, hint } = exercise;
   const [at = 0, taking = 0] = picks;
@@ -359,12 +431,18 @@ export const filled = (text: string, texts: Readonly<Record<string, string>>): s
 
 /**
  * How many ways there are to pick each part of an item: the options of each pool, and in a wrong line which slip is made; in an order whose
- * it is, and which lines of it.
+ * it is, and which lines of it; in a drawer the stack that fits, and which others lie beside it; in a table its fault and its scatter.
  */
-export const sizesOf = ({ pools, slips, kind, order }: Exercise): readonly number[] =>
-  order
-    ? [order.of.length, Math.min(...order.of.map(({ lines }) => waysToTake(lines.length, order.lines)))]
-    : [...pools.map((p) => p.options.length), ...(kind === 'wrong-line' ? [slips.length] : [])];
+export const sizesOf = ({ pools, slips, kind, order, drawer, faults = [] }: Exercise): readonly number[] => {
+  if (order) return [order.of.length, Math.min(...order.of.map(({ lines }) => waysToTake(lines.length, order.lines)))];
+  const drawn = pools.map((p) => p.options.length);
+  if (drawer) return [...drawn, drawer.stacks.length, waysToTake(drawer.stacks.length - 1, LAID_OUT - 1)];
+  if (kind === 'table') return [...drawn, faults.length, TABLES];
+  return kind === 'wrong-line' ? [...drawn, slips.length] : drawn;
+};
+
+/** Tables of readings there are of one fault, each with its own scatter. */
+const TABLES = 40;
 
 /** How many items there are at most. */
 export const draws = (exercise: Exercise): number => sizesOf(exercise).reduce((n, size) => n * size, 1);

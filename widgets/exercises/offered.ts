@@ -14,7 +14,7 @@ declare module '../engine/kernel/result.ts' {
 }
 
 /** What is done to answer; where an exercise has no kind, a number is typed. */
-export type Kind = 'choice' | 'way' | 'flank' | 'wrong-line' | 'order';
+export type Kind = 'choice' | 'way' | 'flank' | 'wrong-line' | 'order' | 'stack' | 'table';
 
 /** One of the answers offered, or one of the lines shown. */
 export interface Option {
@@ -38,7 +38,7 @@ export const LETTERS = 'abcdefgh';
 const letter = (at: number): string => LETTERS[at] ?? '';
 
 /** The places of a row of this length, shuffled by these words, for ever the same. */
-const shuffled = (length: number, words: readonly string[]): number[] => {
+export const shuffled = (length: number, words: readonly string[]): number[] => {
   const places = Array.from({ length }, (_, i) => i);
   const state = stateOf(words);
   for (let i = length - 1; i > 0; i--) {
@@ -51,7 +51,7 @@ const shuffled = (length: number, words: readonly string[]): number[] => {
 const MOST_OFFERED = 4;
 const FEWEST_OFFERED = 3;
 /** Two amounts nearer than this can’t be told apart by an idea. */
-const APART = 0.03;
+export const APART = 0.03;
 
 /** The right amount among its slips; those that fit any answer, and the other way, fill up. */
 export const choiceOf = (
@@ -114,7 +114,7 @@ export const waysToTake = (of: number, lines: number): number => {
 };
 
 /** The taking with this index: places in rising order. */
-const taken = (of: number, lines: number, index: number): number[] => {
+export const taken = (of: number, lines: number, index: number): number[] => {
   const places: number[] = [];
   let rest = index;
   for (let place = 0; places.length < lines && place < of; place++) {

@@ -11,7 +11,7 @@
 import { LANGUAGE } from '#words/language.ts';
 import { COLUMNS, HOW_TO_TYPE, lettered } from '#words/papers.ts';
 import { escapeText as escapeXml } from '../input/escape.ts';
-import { notFormula } from '../input/readings-table.ts';
+import { csvRow } from './csv-row.ts';
 import { askedUnit, askText } from './exercise.ts';
 import { LETTERS, type Offered } from './offered.ts';
 import type { PaperLine } from './paper.ts';
@@ -194,14 +194,12 @@ export const qtiFiles = (
 
 /** Columns: item, title, question, unit, answer, lowest and highest accepted, significant digits, hint, steps. */
 export const bankCsv = (lines: readonly PaperLine[]): string => {
-  // Every cell in quotes: a question may hold commas, an inch mark or a line break.
-  const row = (cells: readonly string[]) => cells.map((c) => `"${notFormula(c).replace(/"/g, '""')}"`).join(',');
   return `${[
-    row(COLUMNS),
+    csvRow(COLUMNS),
     ...lines.map(({ key, item }) => {
       const { offered } = item;
       const { value, low, high } = offered ? { value: offered.right, low: '', high: '' } : statedAnswer(item);
-      return row([
+      return csvRow([
         key,
         item.exercise.title,
         [

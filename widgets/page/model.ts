@@ -16,6 +16,8 @@ export interface PageModel {
   readonly derived?: Readonly<Record<string, readonly [href: string, words: string]>>;
   /** Every exercise of the book, on the page where papers are set. */
   readonly bank?: Bank;
+  /** There too: the formulas of the steps of each exercise, set. */
+  readonly methods?: Readonly<Record<string, readonly string[]>>;
 }
 
 /** A sentence's value that follows the reader's numbers. */

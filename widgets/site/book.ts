@@ -10,6 +10,7 @@ import { pageHref } from './chapter-href.ts';
 import type { Diagnostic } from './diagnostics.ts';
 import { citedPages, numberOf, withCitations } from './numbering.ts';
 import { type Assets, type Place, pageHtml } from './page.ts';
+import { stepFormula } from './render.ts';
 import { withRoutes } from './routes.ts';
 import { searchIndex } from './search-index.ts';
 import { metOn, symbolsMet, withSymbols } from './symbols-met.ts';
@@ -179,7 +180,7 @@ const brokenLinks = (file: string, slug: string, rendered: ReadonlyMap<string, R
         {
           file,
           line,
-          says: `The link “${href}” leads nowhere; chapters are linked by their file name, for example 02-two-screws.md.`,
+          says: `The link “${href}” leads nowhere; chapters are linked by their file name, for example 04-two-screws.md.`,
         },
       ];
     if (cites && !(anchor && there.labels.has(anchor)))
@@ -226,6 +227,17 @@ const derivedOn = ({ relations }: RenderedChapter, derived: ReturnType<typeof de
     }),
   );
 
+/** The formulas of every exercise’s steps, set once here: what a teacher prints of how each is worked. */
+const methodsOf = (bank: Bank): Readonly<Record<string, readonly string[]>> =>
+  Object.fromEntries(
+    bank.chapters.flatMap(({ exercises }) =>
+      exercises.map(({ id, steps }) => [
+        id,
+        steps.map((step) => stepFormula(step).replace(/ data-(?:sym|slot)="[^"]*"/g, '')),
+      ]),
+    ),
+  );
+
 export const bookPage = (book: Book, slug: string, assets: Assets): string | undefined => {
   const page = book.rendered.get(slug);
   const place = book.places.find((p) => p.slug === slug);
@@ -240,7 +252,7 @@ export const bookPage = (book: Book, slug: string, assets: Assets): string | und
       ...page.model,
       met: metOn(page.html, met),
       derived: derivedOn(page, derivedIn(book)),
-      ...(page.needsBank ? { bank: book.bank } : {}),
+      ...(page.needsBank ? { bank: book.bank, methods: methodsOf(book.bank) } : {}),
     },
   };
   return pageHtml(full, place, book.places, assets);

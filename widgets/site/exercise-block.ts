@@ -14,7 +14,9 @@
  *   which way | which flank                by the sign of the last step
  *   find the wrong line                    each slip is `slip Delta = formula # Words`: the result that is wrong, and what stands for it
  *   put in order 5 lines of foot, stop     the work of putting adjusters of the book together; it takes no pools, steps or slips
- *   picture dial of w | picture rule of thread
+ *   choose a stack in µm, 3 digits         with a line `stack A + C = one of M10x1.5 + 3/8-16 UNC, …`; {wanted} in the question
+ *   judge a table of sound, lead, lost     the last step gives the net lead of the readings
+ *   picture dial of w | picture rule of thread | picture bar of l_s
  *
  *   backwards n in turns, 3 digits: Question with {answer}     the same with the answer told and n to be found, on papers
  *
@@ -22,7 +24,8 @@
  */
 
 import { clause } from '#words/clause.ts';
-import { readInput } from '../assembly/numbers.ts';
+import type { Fault } from '#words/papers.ts';
+import { type Input, readInput } from '../assembly/numbers.ts';
 import type { Step } from '../assembly/steps.ts';
 import { bad, relationNamed, type SymbolName, symbolFact, UNITS, type Unit } from '../engine/index.ts';
 import {
@@ -36,6 +39,7 @@ import {
   type SlipRule,
 } from '../exercises/exercise.ts';
 import { formsOf } from '../exercises/forms.ts';
+import { FAULT_NAMES } from '../exercises/lab-table.ts';
 import type { Kind } from '../exercises/offered.ts';
 import type { Picture } from '../exercises/picture.ts';
 import { unitNamed } from '../input/quantity.ts';
@@ -74,6 +78,8 @@ export const readExercise = (
   let asked: { unit: Unit; digits: number } | undefined;
   let kind: Kind | undefined;
   let picture: Picture | undefined;
+  let drawer: Exercise['drawer'];
+  let faults: readonly Fault[] | undefined;
   let order: { of: readonly Sequence[]; lines: number } | undefined;
   let backwards: { readonly text: string; readonly line: number } | undefined;
   for (const [i, raw] of body.split('\n').entries()) {
@@ -94,14 +100,26 @@ export const readExercise = (
       const read = readOrder(text, adjusters);
       if (typeof read === 'string') book.note(line, read);
       else order = read;
+    } else if (text.startsWith('stack ')) {
+      const read = readDrawer(text);
+      if (typeof read === 'string') book.note(line, read);
+      else drawer = read;
+    } else if (text.startsWith('judge a table')) {
+      kind = 'table';
+      faults = text
+        .slice('judge a table of '.length)
+        .split(',')
+        .map((f) => f.trim()) as Fault[];
+      if (faults.length < 3 || faults.some((f) => !FAULT_NAMES.includes(f)))
+        book.note(line, `“${text}” can’t be read; a table shows three or more of ${FAULT_NAMES.join(', ')}.`);
     } else if (text.startsWith('picture ')) {
-      const [, shows, of = ''] = /^picture (dial|rule) of (\w+)$/.exec(text) ?? [];
+      const [, shows, of = ''] = /^picture (dial|rule|bar) of (\w+)$/.exec(text) ?? [];
       if (shows === undefined)
         book.note(line, `“${text}” can’t be read; write “picture dial of w” or “picture rule of thread”.`);
-      else picture = { shows: shows === 'dial' ? 'dial' : 'rule', of };
+      else picture = { shows: shows as Picture['shows'], of };
     } else if (/^(answer|choose) /.test(text)) {
-      if (text.startsWith('choose ')) kind = 'choice';
-      const read = /^(?:answer|choose) in (.+), (\d) digits?$/.exec(text);
+      if (text.startsWith('choose ')) kind = text.startsWith('choose a stack ') ? 'stack' : 'choice';
+      const read = /^(?:answer|choose|choose a stack) in (.+), (\d) digits?$/.exec(text);
       const unit = read ? (read[1] === 'plain number' ? '1' : unitNamed(read[1] ?? '')) : undefined;
       const digits = Number(read?.[2]);
       if (unit === undefined || !(digits >= 2 && digits <= 6))
@@ -133,10 +151,16 @@ export const readExercise = (
   if (kind === 'order' && order)
     return readOrderExercise({ id, title, question: question.join(' '), hint: hint.join(' '), order }, opening, book);
   // What is asked by sign or by line has no unit of its own: its last step is in that of the glossary.
-  if (last && (kind === 'way' || kind === 'flank' || kind === 'wrong-line'))
+  if (last && (kind === 'way' || kind === 'flank' || kind === 'wrong-line' || kind === 'table'))
     asked = { unit: unitOf(last.step.as), digits: 4 };
   const bySign = kind === 'way' || kind === 'flank';
-  if (question.length === 0 || !last || !asked || (slips.length === 0 && !bySign) || hint.length === 0)
+  if (
+    question.length === 0 ||
+    !last ||
+    !asked ||
+    (slips.length === 0 && !(bySign || kind === 'table')) ||
+    hint.length === 0
+  )
     book.note(
       opening,
       `The exercise “${id}” needs a question, the steps of its answer, a line “answer in UNIT, N digits”, at least one slip and a hint.`,
@@ -163,10 +187,14 @@ export const readExercise = (
       formulas: steps.map(({ step }) => relationNamed(step.relation)?.gives[step.output] ?? ''),
     }),
     ...(picture && { picture }),
+    ...(drawer && { drawer }),
+    ...(faults && { faults }),
     ...(backwards && readBackwards(backwards.text, backwards.line, pools, book)),
   };
   if (kind !== undefined && backwards)
     book.note(backwards.line, 'Only an exercise that asks a number can be asked backwards.');
+  if ((kind === 'stack') !== (drawer !== undefined) || (drawer && !exercise.question.includes('{wanted}')))
+    book.note(opening, `“${id}”: “choose a stack” needs a line “stack A + C = one of …” and {wanted} in its question.`);
   checkSlipPlaces(exercise, opening, book);
   checkPicture(exercise, opening, book);
   checkBackwards(exercise, backwards?.line ?? opening, book);
@@ -176,7 +204,10 @@ export const readExercise = (
 };
 
 /** The unit of the glossary; a motion is asked in micrometres, since millimetres make it small. */
-const unitOf = (symbol: SymbolName): Unit => symbolFact(symbol).unit as Unit;
+const unitOf = (symbol: SymbolName): Unit => {
+  const { unit } = symbolFact(symbol);
+  return unit === 'turn' ? 'turns' : (unit as Unit);
+};
 
 const readOrder = (text: string, adjusters: Adjusters): { of: readonly Sequence[]; lines: number } | string => {
   const [, count = '', list = ''] = /^put in order ([3-6]) lines of (.+)$/.exec(text) ?? [];
@@ -233,7 +264,10 @@ const checkPicture = ({ picture, pools }: Exercise, line: number, book: Diagnost
       ? pool?.kind === 'thread'
       : pool?.kind === 'quantity' && symbolFact(pool.name).unit === 'mm';
   if (!fits)
-    book.note(line, `The picture shows “${picture.of}”; a dial shows a pool of lengths, a rule a pool of threads.`);
+    book.note(
+      line,
+      `The picture shows “${picture.of}”; a dial shows a pool of lengths, so does a bar; a rule a pool of threads.`,
+    );
 };
 
 const readBackwards = (
@@ -300,6 +334,26 @@ const readPool = (text: string): Pool | string => {
   return { input: first.value, options };
 };
 
+/** Five stacks or more, each as many texts as there are names. */
+const readDrawer = (text: string): NonNullable<Exercise['drawer']> | string => {
+  const [, names = '', list = ''] = /^stack ([^=]+?)\s*=\s*one of\s+(.+)$/.exec(text) ?? [];
+  const stacks = list.split(',').map((stack) => stack.split(' + ').map((part) => part.trim()));
+  const inputs: Input[] = [];
+  for (const [i, name] of names.split('+').entries()) {
+    const written = /^[ABC]$/.test(name.trim()) ? `thread ${name.trim()}` : name.trim();
+    const input = readInputLine(`${written} = ${stacks[0]?.[i] ?? ''}`);
+    if (!input.ok) return reasonOf(input);
+    for (const stack of stacks) {
+      const read = readInput(input.value, stack[i] ?? '', 'metric');
+      if (!read.ok) return `${name.trim()}: ${reasonOf(read)}`;
+    }
+    inputs.push(input.value);
+  }
+  return stacks.length < 5 || stacks.some((stack) => stack.length !== inputs.length)
+    ? `“${text}” can’t be read; write “stack A + C = one of M10x1.5 + 3/8-16 UNC, …”, with five stacks or more.`
+    : { inputs, stacks };
+};
+
 const readSlipRule = (text: string): SlipRule | string => {
   const { body, comment } = splitComment(text);
   if (comment === undefined) return reasonOf(bad('slip-without-words', {}));
@@ -317,11 +371,11 @@ const readSlipRule = (text: string): SlipRule | string => {
 
 /** Every place has its pool, and every pool of more than one option its place: a number the reader is not told can't be used. */
 const checkPlaces = (
-  { id, question, hint, slips, pools, picture }: Exercise,
+  { id, question, hint, slips, pools, picture, drawer }: Exercise,
   line: number,
   book: Diagnostics,
 ): void => {
-  const names = pools.map((p) => p.input.name as string);
+  const names = [...pools.map((p) => p.input.name as string), ...(drawer ? ['wanted'] : [])];
   for (const text of [question, hint, ...slips.map((s) => s.says)])
     for (const [place, name = ''] of text.matchAll(/\{(\w+)\}/g))
       if (!names.includes(name))

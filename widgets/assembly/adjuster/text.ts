@@ -358,24 +358,28 @@ const readSprings = (row: string | undefined): Result<Springs | undefined> => {
   return count >= 1 ? good({ count, between, radius, force, rate }) : unread('springs', row, LIKE.springs);
 };
 
+const ASSUMED = { assumed: true } as const;
+
 /** Left out, the tip is round; a part that is bored through carries on its rim. */
 const readTip = (row: string | undefined, part: Part | undefined): Result<Tip> => {
   const d = part?.below?.thread.d ?? 0;
   if (row === undefined)
-    return good(part && isOpenAbove(part) ? { kind: 'flat', stands: 0 } : { kind: 'round', stands: 0.25 * d });
+    return good(
+      part && isOpenAbove(part) ? { kind: 'flat', stands: 0 } : { kind: 'round', stands: 0.25 * d, assumed: true },
+    );
   const [, size, hexagon, stands] = /^ball ([^,]+?)(?: in (.+?) hexagon)?(?:, stands (.+))?$/i.exec(row) ?? [];
   if (size !== undefined) {
     const [diameter, across] = [mmIn(size), hexagon === undefined ? undefined : mmIn(hexagon)];
     const p = stands === undefined ? (diameter ?? 0) / 2 : mmIn(stands);
     if (!diameter || (hexagon !== undefined && !across) || p === undefined || p > diameter)
       return unread('tip', row, LIKE.tip);
-    return good({ kind: 'ball', diameter, hexagon: across, stands: p });
+    return good({ kind: 'ball', diameter, hexagon: across, stands: p, ...(stands === undefined && ASSUMED) });
   }
   const [, kind, out] = /^(round|flat|cone)(?:, stands (.+))?$/i.exec(row) ?? [];
   const p = out === undefined ? (kind === 'flat' ? 0 : 0.25 * d) : mmIn(out);
   return kind === undefined || p === undefined
     ? unread('tip', row, LIKE.tip)
-    : good({ kind: kind.toLowerCase() as 'round', stands: p });
+    : good({ kind: kind.toLowerCase() as 'round', stands: p, ...(out === undefined && p > 0 && ASSUMED) });
 };
 
 const readDivider = (row = 'hexagon'): Result<Pick<Description, 'divider' | 'divisions'>> => {

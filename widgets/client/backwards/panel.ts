@@ -26,7 +26,7 @@ import type { Store } from '../store.ts';
 import { named } from './naming.ts';
 import { REST, type Subject } from './subject.ts';
 import { showDoubt } from './sure.ts';
-import { nameOf, textOf, wayItem } from './ways.ts';
+import { textIn, wayItem } from './ways.ts';
 
 export interface Panel {
   readonly element: HTMLElement;
@@ -98,7 +98,7 @@ export const panelFor = (
     if (way.beside && choice.beside !== undefined) put(way.beside, choice.beside);
     setText(back, undoTo(before.map(({ input, text }) => [named(input), text])));
     back.hidden = false;
-    const says = found(nameOf(way), textOf(way.input, choice, store.view()), result(choice.gives), choice.digits);
+    const says = found(textIn(way, choice, store.view()), result(choice.gives), choice.digits);
     setText(note, says);
     announce(says);
   };

@@ -1,5 +1,6 @@
 /** What may give way for a wish: each input with what it would become, one press each. */
 import {
+  andBecomes,
   andGives,
   becomes,
   canHave,
@@ -22,15 +23,19 @@ import { make } from '../dom.ts';
 import { capital, named } from './naming.ts';
 
 /** An answer as the reader’s units have it. */
-export const textOf = (input: Input, { text, value, beside }: Choice, view: UnitView): string =>
+const textOf = (input: Input, { text, value }: Choice, view: UnitView): string =>
   input.kind === 'quantity' && value !== undefined
     ? trimmed(show(value, formatOf(symbolFact(input.name), 6), view))
-    : beside === undefined
-      ? text
-      : together(text, beside);
+    : text;
+
+/** What would stand in the field, or in both. */
+export const textIn = ({ input, beside }: GivesWay, choice: Choice, view: UnitView): string => {
+  const first = becomes(named(input), textOf(input, choice, view));
+  return beside && choice.beside !== undefined ? andBecomes(first, becomes(named(beside), choice.beside)) : first;
+};
 
 /** What is named as giving way. */
-export const nameOf = ({ input, beside }: Pick<GivesWay, 'input' | 'beside'>): string =>
+const nameOf = ({ input, beside }: Pick<GivesWay, 'input' | 'beside'>): string =>
   beside ? together(named(input), named(beside)) : named(input);
 
 /** What the sign of an answer means, where it has one. */
@@ -67,7 +72,7 @@ export const wayItem = (
               : undefined,
           );
   const button = (choice: Choice) => {
-    const b = make('button', { type: 'button' }, becomes(label, textOf(input, choice, view)));
+    const b = make('button', { type: 'button' }, textIn(way, choice, view));
     b.addEventListener('click', () => take(choice));
     const says = [
       meaning(input, choice),

@@ -4,6 +4,15 @@
  */
 
 import {
+  EMPTY_GRID_AS_CSV,
+  GRID_AS_CSV,
+  LARGE_PRINT,
+  LOOK,
+  PRINT_GRID,
+  PRINT_METHOD,
+  ROOM_NAMES,
+} from '#words/classroom.ts';
+import {
   AS_CSV,
   AS_NEWER_QTI,
   ASKED_AS,
@@ -28,8 +37,9 @@ import {
 import { zipped } from '../../assembly/files/zipped.ts';
 import { runInSlices } from '../../assembly/run-in-slices.ts';
 import { type Bad, bad, good, type Result } from '../../engine/index.ts';
+import { gridCsv, gridSheet, type SetPaper } from '../../exercises/answer-grid.ts';
 import type { Bank } from '../../exercises/bank.ts';
-import { FORMS, type Form } from '../../exercises/forms.ts';
+import { FORMS, type Form, type OwnUnits } from '../../exercises/forms.ts';
 import {
   type Counts,
   choose,
@@ -40,12 +50,21 @@ import {
   setBank,
   setPaper,
 } from '../../exercises/paper.ts';
-import { type Heading, keySheet, studentSheet } from '../../exercises/paper-html.ts';
+import {
+  type Heading,
+  keySheet,
+  type Methods,
+  methodSheet,
+  ROOMS,
+  type Room,
+  studentSheet,
+} from '../../exercises/paper-html.ts';
 import { bankCsv, type QtiVersion, qtiFiles } from '../../exercises/qti.ts';
 import { readClassCode, readRoster } from '../../exercises/roster.ts';
 import { saveFile } from '../../figures/kit/save.ts';
 import { reasonOf } from '../../words/reason.ts';
 import { make, setText, whenSent } from '../dom.ts';
+import { measureFor } from './measure.ts';
 
 declare module '../../engine/kernel/result.ts' {
   interface Refusals {
@@ -59,7 +78,7 @@ const TELL_EVERY = 500;
 
 const SIZES = [PRINTERS_SIZE, 'A4', 'Letter'] as const;
 
-export const mountPapers = (place: HTMLElement, bank: Bank, until: AbortSignal): void => {
+export const mountPapers = (place: HTMLElement, bank: Bank, methods: Methods, until: AbortSignal): void => {
   place.querySelector('[data-without-script]')?.remove();
   const count = (slug: string, title: string) => {
     const field = make('input', {
@@ -83,11 +102,11 @@ export const mountPapers = (place: HTMLElement, bank: Bank, until: AbortSignal):
   const roster = make('textarea', { id: 'papers-roster', rows: '5', autocomplete: 'off', spellcheck: 'false' });
   const status = make('p', { class: 'verdict', role: 'status' });
   const preview = make('div', { class: 'papers-preview', role: 'region', 'aria-label': FIRST_SHEET });
-  const sheets = make('div', { class: 'papers-print', 'data-kind': 'sheets' });
-  const keys = make('div', { class: 'papers-print', 'data-kind': 'key' });
+  const printed = (kind: string) => make('div', { class: 'papers-print', 'data-kind': kind });
+  const [sheets, keys, method, grid] = [printed('sheets'), printed('key'), printed('method'), printed('grid')];
   const printing = make('div', { class: 'button-row', hidden: '' });
   const link = make('a', { href: '#' }, LINK_TO_SET);
-  document.body.append(sheets, keys);
+  document.body.append(sheets, keys, method, grid);
 
   const button = (text: string, act: () => void) => {
     const b = make('button', { type: 'button' }, text);
@@ -98,11 +117,17 @@ export const mountPapers = (place: HTMLElement, bank: Bank, until: AbortSignal):
     document.body.dataset.print = kind;
     window.print();
   };
-  const printed = () => delete document.body.dataset.print;
-  window.addEventListener('afterprint', printed, { signal: until });
+  window.addEventListener('afterprint', () => delete document.body.dataset.print, { signal: until });
+  let papers: SetPaper[] = [];
+  const csvOf = (filled: boolean) => () =>
+    saveFile(gridCsv(papers, filled), filled ? 'answer-grid.csv' : 'empty-grid.csv', 'text/csv');
   printing.append(
     button(PRINT_SHEETS, () => print('sheets')),
+    button(PRINT_GRID, () => print('grid')),
+    button(PRINT_METHOD, () => print('method')),
     button(PRINT_KEY, () => print('key')),
+    button(GRID_AS_CSV, csvOf(true)),
+    button(EMPTY_GRID_AS_CSV, csvOf(false)),
   );
 
   const sizes = make('fieldset', { class: 'field choice' }, make('legend', {}, PAPER));
@@ -118,6 +143,19 @@ export const mountPapers = (place: HTMLElement, bank: Bank, until: AbortSignal):
     });
     sizes.append(make('label', {}, radio, size));
   }
+
+  let room: Room = 'some';
+  const large = make('input', { type: 'checkbox', id: 'papers-large' });
+  const looks = make('fieldset', { class: 'field choice' }, make('legend', {}, LOOK));
+  for (const name of ROOMS) {
+    const radio = make('input', { type: 'radio', name: 'papers-room', value: name });
+    radio.checked = name === room;
+    radio.addEventListener('change', () => {
+      room = name;
+    });
+    looks.append(make('label', {}, radio, ROOM_NAMES[name]));
+  }
+  looks.append(make('label', {}, large, LARGE_PRINT));
 
   let chosenForm: Form = 'as-written';
   const forms = make('fieldset', { class: 'field choice' }, make('legend', {}, ASKED_AS));
@@ -177,36 +215,63 @@ export const mountPapers = (place: HTMLElement, bank: Bank, until: AbortSignal):
       return;
     }
     const { classCode, counts: asked } = made.value;
-    const { students, notes } = class_.value;
+    const { students, units, notes } = class_.value;
     const heading: Heading = { classCode, version: bank.version };
-    const places = choose(bank, asked, classCode, chosenForm);
+    const marksOf = () => 1;
+    const placesIn = new Map<OwnUnits | undefined, ReturnType<typeof choose>>();
+    const placesFor = (own: OwnUnits | undefined) => {
+      const known = placesIn.get(own) ?? choose(bank, asked, classCode, { form: chosenForm, units: own });
+      placesIn.set(own, known);
+      return known;
+    };
+    const places = placesFor(undefined);
     say('');
     showLink(made.value);
     // Not to be printed before the last one is there.
     printing.hidden = true;
     preview.setAttribute('aria-busy', 'true');
-    for (const part of [sheets, keys, preview]) part.replaceChildren();
+    papers = [];
+    for (const part of [sheets, keys, method, grid, preview]) part.replaceChildren();
+    const look = { 'data-room': room, ...(large.checked ? { 'data-large': '' } : {}) };
+    for (const [name, value] of Object.entries(look)) sheets.setAttribute(name, value);
+    if (!large.checked) delete sheets.dataset.large;
+    const measure = measureFor(document.body.dataset.paper ?? '', look, marksOf, heading, students);
     function* oneByOne(): Generator<number, void, void> {
       for (const [i, student] of students.entries()) {
-        const lines = setPaper(places, classCode, student, bank.version);
-        const [sheet, key] = [studentSheet(lines, student, heading), keySheet(lines, student, heading)];
+        const lines = setPaper(placesFor(units.get(student)), classCode, student, bank.version);
+        papers.push({ student, lines });
+        const pages = measure.pagesOf(lines);
+        const [sheet, key] = [
+          studentSheet(lines, student, heading, { pages, marks: marksOf }),
+          keySheet(lines, student, heading),
+        ];
         sheets.insertAdjacentHTML('beforeend', sheet);
         keys.insertAdjacentHTML('beforeend', key);
         if (i === 0) preview.innerHTML = sheet + key;
         yield i + 1;
       }
+      grid.innerHTML = gridSheet(papers, heading);
+      method.innerHTML = methodSheet(places, papers[0]?.lines ?? [], heading, methods, marksOf);
     }
-    const done = () => {
+    const halt = () => {
+      measure.end();
       preview.setAttribute('aria-busy', 'false');
+    };
+    const done = () => {
+      halt();
       printing.hidden = false;
       say([papersSet(students.length, places.length), ...notes].join(' '));
     };
     let told = performance.now();
-    stop = runInSlices(oneByOne(), done, (count) => {
+    const stopSlices = runInSlices(oneByOne(), done, (count) => {
       if (performance.now() - told < TELL_EVERY) return;
       told = performance.now();
       say(papersSoFar(count, students.length));
     });
+    stop = () => {
+      stopSlices();
+      halt();
+    };
   };
 
   const bankOf = (save: (lines: ReturnType<typeof setBank>, asked: Counts) => void) => () => {
@@ -241,6 +306,7 @@ export const mountPapers = (place: HTMLElement, bank: Bank, until: AbortSignal):
     field(CLASS_CODE, code),
     make('div', { class: 'field text' }, make('label', { for: roster.id }, ROSTER), roster),
     forms,
+    looks,
     sizes,
     make('div', { class: 'button-row' }, make('button', { type: 'submit' }, SET_PAPERS)),
   );

@@ -11,18 +11,31 @@
  *   guide of the carried part in the base: both ends of a bore with clearance
  *   key: two sides of a slot, or springs that resist a turn
  *   ring: base on the bench, between two radii
- * Friction (coefficient µ) acts against sliding whose sense is known: round the helix in the threads, along the axis at guide and key. Turned the other way
- * it changes its sign at once: what sticks meanwhile is left out, so out and back are the two edges of the loop.
+ *   ball at the tip, which sinks into its seat under the load (ball-on-flat)
+ * Friction (coefficient µ) acts along one line at every place: round the helix in the threads, along the axis at guide and key. A run begins as if the
+ * hand had been turning clockwise: all slides. From there each place keeps its friction: it sticks until its limit, then slides (pressed-bodies.ts), so
+ * a hand that turns back first winds up what gives. Across that line nothing rubs.
  * The axes of the two threads of the turned part may lie apart, by an offset and an angle, which go round with it.
  * Left out: bending of the parts, heat, mass, play of the base on its bench, and that places of contact travel: they stand where they stand at the start.
  * Limits, each a test: forces add up (force-chain), turns-lost, lead error, wave-through, wave-lean, tilt, lift-held, lift-free, ring-full,
- * wind-up, raising-torque, series stiffness. Source: derived here; statics.
+ * wind-up, raising-torque, series stiffness, ball-on-flat, key-rub. Source: derived here; statics.
  * Units: mm, N, N·mm, rad; turns clockwise seen from above.
  */
+import { ballOnFlat } from '../contact/contact.ts';
+import { megapascals, mm, newtons } from '../kernel/quantity.ts';
 import { bad, good, type Result } from '../kernel/result.ts';
 import type { Task } from '../kernel/task.ts';
 import { TAN30 } from '../thread/thread.ts';
-import { ARM, type Bodies, type Rest, restOf, spansOf } from './pressed-bodies.ts';
+import {
+  ARM,
+  type Bodies,
+  type Held,
+  type Rest,
+  restHeld,
+  restOf,
+  slidesThroughout,
+  spansOf,
+} from './pressed-bodies.ts';
 
 export type JointName = 'ring' | 'A' | 'C' | 'guide' | 'key';
 
@@ -33,8 +46,8 @@ declare module '../kernel/result.ts' {
     'built-number-outside': { readonly what: string; readonly value: number };
     'built-without-lock': Record<string, never>;
     'built-push-tips': { readonly joint: JointName; readonly turns: number };
-    'built-does-not-settle': { readonly turns: number };
-    'built-friction-locks': { readonly turns: number };
+    'built-does-not-settle': { readonly joint: JointName; readonly turns: number };
+    'built-friction-locks': { readonly joint: JointName; readonly turns: number };
   }
 }
 
@@ -95,6 +108,8 @@ export interface Jack {
   /** How the axis of thread C lies to that of thread A on the turned part; the azimuth of both at the start, in turns. */
   readonly axes: { readonly offset: number; readonly angle: number; readonly phase: number };
   readonly tip: number;
+  /** The ball at the tip on its seat: radius, and contact modulus in MPa; without one the tip does not sink. */
+  readonly ball?: { readonly radius: number; readonly modulus: number } | undefined;
   /** Towards the base on the tip, beside the axis by `beside` along x. */
   readonly load: number;
   readonly beside: number;
@@ -160,6 +175,8 @@ interface Layout {
   readonly forward: Bodies;
   readonly back: Bodies;
   readonly rubs: boolean;
+  /** How far a turn clockwise slides each place along its line, mm. */
+  readonly glide: Float64Array;
 }
 
 const netLead = ({ A, C }: Jack): number => C.h * C.L - A.h * A.L;
@@ -169,23 +186,24 @@ const layout = (jack: Jack, around: number): Layout => {
   // Room for every joint: two threads of two flanks, both ends of a guide, a key and three circles.
   const room = COLUMNS * (4 * ALONG.length * around + 2 * around + 2 + 3 * around);
   const closing = new Float64Array(room);
-  const rubbing = new Float64Array(room);
-  let rubs = false;
+  const line = new Float64Array(room);
+  const rough: number[] = [];
+  const glides: number[] = [];
   const lay = (
     place: Place,
     upper: Body,
     lower: Body | undefined,
-    rub?: { readonly mu: number; readonly along: Vector; readonly sense: number },
+    rub?: { readonly mu: number; readonly along: Vector; readonly glide: number },
   ) => {
     const row = places.length * COLUMNS;
     addTo(closing, row, upper, place.point, place.direction, 1);
     if (lower) addTo(closing, row, lower, place.point, place.direction, -1);
     if (rub && rub.mu > 0) {
-      const normal = Math.hypot(...place.direction);
-      addTo(rubbing, row, upper, place.point, rub.along, rub.mu * normal * rub.sense);
-      if (lower) addTo(rubbing, row, lower, place.point, rub.along, -rub.mu * normal * rub.sense);
-      rubs = true;
+      addTo(line, row, upper, place.point, rub.along, 1);
+      if (lower) addTo(line, row, lower, place.point, rub.along, -1);
     }
+    rough.push(rub ? rub.mu * Math.hypot(...place.direction) : 0);
+    glides.push(rub?.glide ?? 0);
     places.push(place);
   };
   const round = Array.from({ length: around }, (_, i) => (TURN * i) / around);
@@ -196,7 +214,7 @@ const layout = (jack: Jack, around: number): Layout => {
     const across = of.upper === 'screw' ? TAN30 : -TAN30;
     const cos = 1 / Math.hypot(1, slope);
     // Clockwise, the turned part slides backwards round thread A, and the carried part forwards over thread C.
-    const sense = joint === 'A' ? -1 : 1;
+    const glide = (joint === 'A' ? -1 : 1) * Math.hypot(TURN * r, of.L);
     for (const flank of ['pressed', 'pulled'] as const)
       for (const [part, share] of ALONG)
         for (const phi of round) {
@@ -216,14 +234,14 @@ const layout = (jack: Jack, around: number): Layout => {
             },
             upper,
             lower,
-            { mu: of.mu, along: [-s * cos, c * cos, of.h * slope * cos], sense },
+            { mu: of.mu, along: [-s * cos, c * cos, of.h * slope * cos], glide },
           );
         }
   };
   thread('A', jack.A, TURNED, BASE);
   thread('C', jack.C, CARRIED, TURNED);
 
-  const up = Math.sign(netLead(jack));
+  const up = netLead(jack);
   const { guide, lock, ring } = jack;
   if (guide)
     for (const part of guide.length > 0 ? [-0.5, 0.5] : [0])
@@ -242,7 +260,7 @@ const layout = (jack: Jack, around: number): Layout => {
           },
           CARRIED,
           BASE,
-          { mu: guide.mu, along: [0, 0, 1], sense: up },
+          { mu: guide.mu, along: [0, 0, 1], glide: up },
         );
       }
   if (lock.by === 'key')
@@ -260,7 +278,7 @@ const layout = (jack: Jack, around: number): Layout => {
         },
         CARRIED,
         BASE,
-        { mu: lock.mu, along: [0, 0, 1], sense: up },
+        { mu: lock.mu, along: [0, 0, 1], glide: up },
       );
   if (ring) {
     // Three circles between the radii, their shares by the area that each stands for: exact for rise and tilt together.
@@ -287,19 +305,22 @@ const layout = (jack: Jack, around: number): Layout => {
   if (!ring) for (const j of [BASE.z, BASE.rx, BASE.ry]) springs[j] = FIXED;
   if (lock.by === 'springs') springs[CARRIED.rz] = lock.kappa / ARM ** 2;
   const stiffness = Float64Array.from(places, (place) => place.stiffness);
-  const spans = spansOf([closing, rubbing], places.length, COLUMNS, FREE);
+  const spans = spansOf([closing, line], places.length, COLUMNS, FREE);
+  const glide = Float64Array.from(glides);
   const side = (sense: 1 | -1): Bodies => ({
     free: FREE,
     columns: COLUMNS,
     places: places.length,
     ...spans,
     closing,
-    rubbing: sense === 1 ? rubbing : rubbing.map((x) => -x),
+    line,
+    rough: Float64Array.from(rough),
+    sense: glide.map((g) => Math.sign(g) * sense),
     stiffness,
     springs,
-    load: loadsOf(jack, sense * up),
+    load: loadsOf(jack, sense * Math.sign(up)),
   });
-  return { places, forward: side(1), back: side(-1), rubs };
+  return { places, forward: side(1), back: side(-1), rubs: rough.some((mu) => mu > 0), glide };
 };
 
 /** A base that stands on no ring is part of the bench. */
@@ -398,8 +419,16 @@ export interface Stand {
 
 const JOINTS: readonly JointName[] = ['ring', 'A', 'C', 'guide', 'key'];
 
-const standOf = (jack: Jack, { places }: Layout, bodies: Bodies, rest: Rest, n: number, sense: 1 | -1): Stand => {
-  const { q, push } = rest;
+const standOf = (
+  jack: Jack,
+  { places }: Layout,
+  bodies: Bodies,
+  rest: Rest,
+  n: number,
+  sense: 1 | -1,
+  sink: number,
+): Stand => {
+  const { q, push, friction } = rest;
   const at = (column: number) => q[column] as number;
   const [rx, ry] = [at(CARRIED.rx) / ARM, at(CARRIED.ry) / ARM];
   let hand = 0;
@@ -410,13 +439,13 @@ const standOf = (jack: Jack, { places }: Layout, bodies: Bodies, rest: Rest, n: 
     const N = push[i] as number;
     const row = i * COLUMNS;
     const force = (column: number) =>
-      (bodies.closing[row + column] as number) + (bodies.rubbing[row + column] as number);
-    hand += N * force(HAND) * ARM;
+      N * (bodies.closing[row + column] as number) + (friction[i] as number) * (bodies.line[row + column] as number);
+    hand += force(HAND) * ARM;
     // The upper part of a joint is the one whose columns hold the direction with its own sign.
     const upper = place.joint === 'A' ? TURNED : place.joint === 'ring' ? undefined : CARRIED;
-    sum.x -= upper ? N * force(upper.x) : 0;
-    sum.y -= upper ? N * force(upper.y) : 0;
-    sum.z -= N * force(upper ? upper.z : BASE.z);
+    sum.x -= upper ? force(upper.x) : 0;
+    sum.y -= upper ? force(upper.y) : 0;
+    sum.z -= force(upper ? upper.z : BASE.z);
     if (place.flank === 'pulled') {
       sum.b += 1;
       if (N > 0) sum.pulled += 1;
@@ -429,7 +458,7 @@ const standOf = (jack: Jack, { places }: Layout, bodies: Bodies, rest: Rest, n: 
     n,
     x: at(CARRIED.x) + ry * jack.tip,
     y: at(CARRIED.y) - rx * jack.tip,
-    z: at(CARRIED.z),
+    z: at(CARRIED.z) - sink,
     turnedX: at(TURNED.x),
     turnedTilt: at(TURNED.ry) / ARM,
     tiltX: rx,
@@ -516,29 +545,59 @@ export function* jackRun(
 ): Generator<number, Result<readonly Stand[]>, void> {
   const refusal = refusalOf(jack);
   if (refusal) return refusal;
+  const sink = sinkOf(jack);
+  if (!sink.ok) return sink;
   const laid = layout(jack, around);
   const stands: Stand[] = [];
   let start = seated(jack);
-  let last: Float64Array | undefined;
+  let last: { readonly n: number; readonly rest: Rest } | undefined;
   let sense: 1 | -1 = 1;
   for (const [i, n] of turns.entries()) {
-    const before = turns[i - 1];
-    if (before !== undefined && n !== before) sense = n > before ? 1 : -1;
+    if (last && n !== last.n) sense = n > last.n ? 1 : -1;
     const bodies = sense === 1 ? laid.forward : laid.back;
-    const rest = restOf(bodies, gapsAt(jack, laid, n), start, laid.rubs);
+    const gap = gapsAt(jack, laid, n);
+    let rest = restOf(bodies, gap, start, laid.rubs);
+    // What slides is found first: where it can’t, friction locks. Then whether each place has slid far enough to do so.
+    if (last && laid.rubs && rest.how === 'at rest') {
+      const by = n - last.n;
+      const held: Held = {
+        q: last.rest.q,
+        friction: last.rest.friction,
+        glide: laid.glide.map((perTurn) => perTurn * by),
+      };
+      if (!slidesThroughout(bodies, held, rest)) {
+        rest = restHeld(bodies, gap, rest.q, held);
+        // All could slide, so nothing locks: what is held was not found.
+        if (rest.how === 'locked') rest = { ...rest, how: 'none' };
+      }
+    }
     const joint = rest.how === 'locked' ? undefined : tipped(rest.q);
     if (joint) return bad('built-push-tips', { joint, turns: n });
-    if (rest.how === 'locked') return bad('built-friction-locks', { turns: n });
-    if (rest.how === 'none') return bad('built-does-not-settle', { turns: n });
+    if (rest.how === 'locked') return bad('built-friction-locks', { joint: mostIn(laid, rest.friction), turns: n });
+    if (rest.how === 'none') return bad('built-does-not-settle', { joint: mostIn(laid, rest.push), turns: n });
     // Where the last two places lead to, if the steps are even.
-    const led = before !== undefined && last ? rest.q.map((x, j) => 2 * x - (last?.[j] as number)) : rest.q;
-    last = rest.q;
-    start = led;
-    stands.push(standOf(jack, laid, bodies, rest, n, sense));
+    const before = last?.rest.q;
+    start = before ? rest.q.map((x, j) => 2 * x - (before[j] as number)) : rest.q;
+    last = { n, rest };
+    stands.push(standOf(jack, laid, bodies, rest, n, sense, sink.value));
     yield (i + 1) / turns.length;
   }
   return good(stands);
 }
+
+/** The joint in which the sum of these forces is largest. */
+const mostIn = ({ places }: Layout, forces: Float64Array): JointName => {
+  const sum = (joint: JointName) =>
+    places.reduce((total, place, i) => total + (place.joint === joint ? Math.abs(forces[i] as number) : 0), 0);
+  return JOINTS.reduce((most, joint) => (sum(joint) > sum(most) ? joint : most));
+};
+
+/** How far the ball of the tip sinks into its seat under the load, mm; a load that lifts does not press it. */
+const sinkOf = ({ ball, load }: Jack): Result<number> => {
+  if (!ball || !(load > 0)) return good(0);
+  const sunk = ballOnFlat.of({ F: newtons(load), R: mm(ball.radius), E_s: megapascals(ball.modulus) });
+  return sunk.ok ? good(sunk.value.delta) : sunk;
+};
 
 /** The run in one go. */
 export const runJack = (jack: Jack, turns: readonly number[]): Result<readonly Stand[]> => {

@@ -1,16 +1,21 @@
 /**
- * Rigid bodies at rest that touch at places which can only push.
+ * Rigid bodies at rest that touch at places which can only push, and rub.
  *
  * Unknown: small motions q of the bodies from their nominal places, lengths in mm, rotations times the length ARM so that all are mm
- * and all forces are N. A place i of contact is closed by p_i = g_i + J_i·q and pushes with N_i = k_i max(0, p_i). Its force on the
- * bodies is −N_i F_i: F_i = J_i without friction, and J_i + µ s_i where the sense in which it slides, the row s_i, is known. At rest
- *   f − K q − Σ N_i F_i = 0
+ * and all forces are N. A place i of contact is closed by p_i = g_i + J_i·q and pushes with N_i = k_i max(0, p_i). It rubs along one line, the
+ * row s_i, with T_i. Its force on the bodies is −(N_i J_i + T_i s_i). At rest
+ *   f − K q − Σ (N_i J_i + T_i s_i) = 0
  * K holds the springs, and beside them HOLD on every freedom, so weak that nothing notices, which keeps a body that touches nothing in its place.
- * Method: Newton's on the piecewise linear forces. Without friction the forces come from an energy that is convex in q, so the places
- * that touch are the only ones there can be, and a step that lowers the energy always leads there. With friction they need not be, so
- * friction is brought in by degrees from that rest. A rest that is not found is said so; none is made up.
- * Source: contact by a stiff one-sided spring (penalty), semi-smooth Newton: any text on computational contact mechanics; the tests hold it to statics
- * worked by hand. Valid for small rotations (LARGEST), forces within 1e9 N/mm.
+ * Friction by Coulomb's law, in one of two ways:
+ *   slides   T_i = ±µ_i N_i, the sense known beforehand
+ *   held     T_i = T_0 + k_t (s_i·(q − q_0) + what the hand makes it slide), no further from nought than µ_i N_i: it sticks, then slides,
+ *            from where it was before. k_t = 0.8 k_i, as of a pressed place pushed across it: 2 (1 − ν)/(2 − ν) at ν 0.3 (Mindlin 1949, from memory)
+ * Method: Newton's on the piecewise linear forces. Without friction, and with friction whose limits are fixed, the forces come from an
+ * energy that is convex in q, so the places that touch are the only ones there can be, and a step that lowers the energy always
+ * leads there. Limits that follow the pushes have no such energy: they are tried at once, and else found in rounds of fixed ones. A rest that is not
+ * found is said so; none is made up.
+ * Source: contact by a stiff one-sided spring (penalty), semi-smooth Newton, friction by return to its limit: any text on computational contact
+ * mechanics; the tests hold it to statics worked by hand. Valid for small rotations (LARGEST), forces within 1e9 N/mm.
  */
 
 /** Length by which a rotation is multiplied, mm. */
@@ -23,6 +28,8 @@ const SHORTEST = 1e-3;
 const MOST_LEAPS = 12;
 /** How far the balance of forces may be off, as a share of the largest load. */
 const BALANCED = 1e-9;
+/** Where no step betters it any more, this is near enough. */
+const NEAR = 1e-6;
 
 export interface Bodies {
   /** Freedoms that are sought; rows may have further columns, whose forces are read off. */
@@ -31,8 +38,11 @@ export interface Bodies {
   readonly places: number;
   /** places × columns. */
   readonly closing: Float64Array;
-  /** places × columns: what sliding friction adds to the direction of the force. */
-  readonly rubbing: Float64Array;
+  /** places × columns: the line along which a place slides. */
+  readonly line: Float64Array;
+  /** Most friction per push, and the sense in which the place slides along its line where it slides, +1 or −1. */
+  readonly rough: Float64Array;
+  readonly sense: Float64Array;
   /** The first column of each place that holds anything, and the one after the last; columns that are not sought are left out. */
   readonly from: Uint8Array;
   readonly to: Uint8Array;
@@ -65,8 +75,9 @@ export const spansOf = (
 export interface Rest {
   readonly how: 'at rest' | 'locked' | 'none';
   readonly q: Float64Array;
-  /** Push at every place, N. */
+  /** Push at every place, and friction along its line, N. */
   readonly push: Float64Array;
+  readonly friction: Float64Array;
   /** Steps that it took. */
   readonly steps: number;
 }
@@ -105,16 +116,55 @@ export const solveDense = (A: Float64Array, b: Float64Array, size: number): bool
   return true;
 };
 
+/** What a run remembers of the rest before: where the bodies were, the friction at each place, and how far the hand has slid each since, mm. */
+export interface Held {
+  readonly q: Float64Array;
+  readonly friction: Float64Array;
+  readonly glide: Float64Array;
+}
+
+/** A place pushed across itself gives so much less than one pressed. */
+const ACROSS = 0.8;
+
+/** Friction that slides, that is fixed, or that is held from before, its limits by the pushes or fixed. */
+type Law =
+  | { readonly by: 'none' | 'slides' }
+  | { readonly by: 'fixed'; readonly friction: Float64Array }
+  | { readonly by: 'held'; readonly held: Held; readonly limits: Float64Array | undefined };
+
 interface Work {
   readonly bodies: Bodies;
   readonly gap: Float64Array;
-  /** Share of the friction that counts. */
-  readonly rub: number;
+  readonly law: Law;
 }
 
-/** Pushes at q, what is out of balance there, and its size. */
-const balance = ({ bodies, gap, rub }: Work, q: Float64Array, push: Float64Array, off: Float64Array): number => {
-  const { free, columns, places, closing, rubbing, from, to, stiffness, springs, load } = bodies;
+/** Where a trial of the solver stands: pushes, friction, which places slide (0 where they stick), what is out of balance. */
+interface Trial {
+  readonly push: Float64Array;
+  readonly friction: Float64Array;
+  readonly slips: Float64Array;
+  readonly off: Float64Array;
+}
+
+const trialOf = ({ places, free }: Bodies): Trial => ({
+  push: new Float64Array(places),
+  friction: new Float64Array(places),
+  slips: new Float64Array(places),
+  off: new Float64Array(free),
+});
+
+/** Friction that a place would have if it only stuck. */
+const stuck = ({ columns, line, from, to, stiffness }: Bodies, held: Held, q: Float64Array, i: number): number => {
+  const at = i * columns;
+  let slid = held.glide[i] as number;
+  for (let j = from[i] as number; j < (to[i] as number); j++)
+    slid += (line[at + j] as number) * ((q[j] as number) - (held.q[j] as number));
+  return (held.friction[i] as number) + ACROSS * (stiffness[i] as number) * slid;
+};
+
+/** Pushes and friction at q and what is out of balance there; its size. */
+const balance = ({ bodies, gap, law }: Work, q: Float64Array, { push, friction, slips, off }: Trial): number => {
+  const { free, columns, places, closing, line, rough, sense, from, to, stiffness, springs, load } = bodies;
   for (let j = 0; j < free; j++) off[j] = (load[j] as number) - ((springs[j] as number) + HOLD) * (q[j] as number);
   for (let i = 0; i < places; i++) {
     const at = i * columns;
@@ -123,9 +173,24 @@ const balance = ({ bodies, gap, rub }: Work, q: Float64Array, push: Float64Array
     for (let j = low; j < high; j++) p += (closing[at + j] as number) * (q[j] as number);
     const N = p > 0 ? (stiffness[i] as number) * p : 0;
     push[i] = N;
-    if (N > 0)
-      for (let j = low; j < high; j++)
-        off[j] = (off[j] as number) - N * ((closing[at + j] as number) + rub * (rubbing[at + j] as number));
+    let T = 0;
+    let slip = 0;
+    if (law.by === 'slides') {
+      slip = sense[i] as number;
+      T = (rough[i] as number) * slip * N;
+    } else if (law.by === 'fixed') T = law.friction[i] as number;
+    else if (law.by === 'held') {
+      const limit = law.limits ? (law.limits[i] as number) : (rough[i] as number) * N;
+      if (limit > 0) {
+        const trial = stuck(bodies, law.held, q, i);
+        slip = trial >= limit ? 1 : trial <= -limit ? -1 : 0;
+        T = slip === 0 ? trial : slip * limit;
+      } else slip = 1;
+    }
+    friction[i] = T;
+    slips[i] = slip;
+    if (N > 0) for (let j = low; j < high; j++) off[j] = (off[j] as number) - N * (closing[at + j] as number);
+    if (T !== 0) for (let j = low; j < high; j++) off[j] = (off[j] as number) - T * (line[at + j] as number);
   }
   let sum = 0;
   for (let j = 0; j < free; j++) sum += (off[j] as number) ** 2;
@@ -133,8 +198,9 @@ const balance = ({ bodies, gap, rub }: Work, q: Float64Array, push: Float64Array
 };
 
 /** How far along a step the energy is least, from none of it to all: its slope there is piecewise linear and only rises. */
-const leastAlong = ({ bodies, gap }: Work, q: Float64Array, dq: Float64Array): number => {
-  const { free, columns, places, closing, from, to, stiffness, springs, load } = bodies;
+const leastAlong = ({ bodies, gap, law }: Work, q: Float64Array, dq: Float64Array): number => {
+  const { free, columns, places, closing, line, from, to, stiffness, springs, load } = bodies;
+  const limits = law.by === 'held' ? law.limits : undefined;
   let still = 0;
   let grows = 0;
   for (let j = 0; j < free; j++) {
@@ -145,21 +211,32 @@ const leastAlong = ({ bodies, gap }: Work, q: Float64Array, dq: Float64Array): n
   }
   const p = new Float64Array(places);
   const dp = new Float64Array(places);
+  const T = new Float64Array(limits ? places : 0);
+  const slid = new Float64Array(places);
   for (let i = 0; i < places; i++) {
-    let [at, along] = [gap[i] as number, 0];
+    let [at, along, slides] = [gap[i] as number, 0, 0];
     for (let j = from[i] as number; j < (to[i] as number); j++) {
       const row = closing[i * columns + j] as number;
       at += row * (q[j] as number);
       along += row * (dq[j] as number);
+      slides += (line[i * columns + j] as number) * (dq[j] as number);
     }
     p[i] = at;
     dp[i] = along;
+    slid[i] = slides;
+    if (law.by === 'fixed') still += (law.friction[i] as number) * slides;
+    if (law.by === 'held' && limits && (limits[i] as number) > 0) T[i] = stuck(bodies, law.held, q, i);
   }
   const slope = (share: number): number => {
     let sum = still + share * grows;
     for (let i = 0; i < places; i++) {
       const closed = (p[i] as number) + share * (dp[i] as number);
       if (closed > 0) sum += (stiffness[i] as number) * closed * (dp[i] as number);
+      const limit = limits ? (limits[i] as number) : 0;
+      if (limit > 0) {
+        const trial = (T[i] as number) + share * ACROSS * (stiffness[i] as number) * (slid[i] as number);
+        sum += Math.max(-limit, Math.min(limit, trial)) * (slid[i] as number);
+      }
     }
     return sum;
   };
@@ -173,38 +250,51 @@ const leastAlong = ({ bodies, gap }: Work, q: Float64Array, dq: Float64Array): n
   return high;
 };
 
+/** How the forces change with q, row by row. */
+const stiffnessAt = ({ bodies, law }: Work, { push, slips }: Trial, A: Float64Array): void => {
+  const { free, columns, places, closing, line, rough, from, to, stiffness, springs } = bodies;
+  const follows = law.by === 'slides' || (law.by === 'held' && !law.limits);
+  A.fill(0);
+  for (let j = 0; j < free; j++) A[j * free + j] = (springs[j] as number) + HOLD;
+  for (let i = 0; i < places; i++) {
+    const touches = (push[i] as number) > 0;
+    const sticks = law.by === 'held' && slips[i] === 0;
+    if (!touches && !sticks) continue;
+    const at = i * columns;
+    const k = stiffness[i] as number;
+    const rub = follows && touches ? (rough[i] as number) * (slips[i] as number) : 0;
+    const [low, high] = [from[i] as number, to[i] as number];
+    for (let row = low; row < high; row++) {
+      const normal = touches ? k * ((closing[at + row] as number) + rub * (line[at + row] as number)) : 0;
+      const across = sticks ? ACROSS * k * (line[at + row] as number) : 0;
+      if (normal === 0 && across === 0) continue;
+      for (let column = low; column < high; column++)
+        A[row * free + column] =
+          (A[row * free + column] as number) +
+          normal * (closing[at + column] as number) +
+          across * (line[at + column] as number);
+    }
+  }
+};
+
 const newton = (work: Work, start: Float64Array): Rest => {
-  const { bodies, rub } = work;
-  const { free, columns, places, closing, rubbing, from, to, stiffness, springs, load } = bodies;
+  const { bodies, law } = work;
+  const { free, load } = bodies;
+  const convex = law.by === 'none' || law.by === 'fixed' || (law.by === 'held' && law.limits !== undefined);
   let q = Float64Array.from(start);
-  const push = new Float64Array(places);
-  const off = new Float64Array(free);
+  const trial = trialOf(bodies);
+  const { push, friction, off } = trial;
   const A = new Float64Array(free * free);
   let leaps = 0;
   let largest = 1e-3;
   for (let j = 0; j < free; j++) largest = Math.max(largest, Math.abs(load[j] as number));
   for (let step = 0; step < MOST_STEPS; step++) {
-    const size = balance(work, q, push, off);
-    if (size <= BALANCED * largest) return { how: 'at rest', q, push, steps: step };
-    A.fill(0);
-    for (let j = 0; j < free; j++) A[j * free + j] = (springs[j] as number) + HOLD;
-    for (let i = 0; i < places; i++) {
-      if (!((push[i] as number) > 0)) continue;
-      const at = i * columns;
-      const k = stiffness[i] as number;
-      const [low, high] = [from[i] as number, to[i] as number];
-      for (let row = low; row < high; row++) {
-        const force = k * ((closing[at + row] as number) + rub * (rubbing[at + row] as number));
-        if (force === 0) continue;
-        for (let column = low; column < high; column++) {
-          const closed = closing[at + column] as number;
-          if (closed !== 0) A[row * free + column] = (A[row * free + column] as number) + force * closed;
-        }
-      }
-    }
+    const size = balance(work, q, trial);
+    if (size <= BALANCED * largest) return { how: 'at rest', q, push, friction, steps: step };
+    stiffnessAt(work, trial, A);
     const dq = Float64Array.from(off);
-    if (!solveDense(A, dq, free)) return { how: 'none', q, push, steps: step };
-    if (rub === 0) {
+    if (!solveDense(A, dq, free)) return { how: 'none', q, push, friction, steps: step };
+    if (convex) {
       const share = leastAlong(work, q, dq);
       q = q.map((x, j) => x + share * (dq[j] as number));
       continue;
@@ -215,58 +305,72 @@ const newton = (work: Work, start: Float64Array): Rest => {
     let next = q;
     for (; share > SHORTEST; share /= 2) {
       next = q.map((x, j) => x + share * (dq[j] as number));
-      if (balance(work, next, push, off) < size) break;
+      if (balance(work, next, trial) < size) break;
     }
     if (share <= SHORTEST) {
       leaps++;
-      if (size <= 1e-6 * largest || leaps > MOST_LEAPS) {
-        balance(work, q, push, off);
-        return { how: size <= 1e-6 * largest ? 'at rest' : 'none', q, push, steps: step };
+      if (size <= NEAR * largest || leaps > MOST_LEAPS) {
+        balance(work, q, trial);
+        return { how: size <= NEAR * largest ? 'at rest' : 'none', q, push, friction, steps: step };
       }
       next = q.map((x, j) => x + (dq[j] as number));
     }
     q = next;
   }
-  const how = balance(work, q, push, off) <= 1e-6 * largest ? 'at rest' : 'none';
-  return { how, q, push, steps: MOST_STEPS };
+  const how = balance(work, q, trial) <= NEAR * largest ? 'at rest' : 'none';
+  return { how, q, push, friction, steps: MOST_STEPS };
 };
 
 /** Rounds in which friction is worked from the pushes of the round before, where Newton's step does not find them together. */
 const MOST_ROUNDS = 60;
 
-/** What friction of these pushes does, as a load. */
-const rubbed = (bodies: Bodies, push: Float64Array): Bodies => {
-  const { columns, places, rubbing } = bodies;
-  const load = Float64Array.from(bodies.load);
-  for (let i = 0; i < places; i++) {
-    const N = push[i] as number;
-    if (N > 0)
-      for (let j = 0; j < columns; j++) load[j] = (load[j] as number) - N * (rubbing[i * columns + j] as number);
-  }
-  return { ...bodies, load };
-};
-
-/**
- * The rest of the bodies at these gaps (plus where they are pressed together), sought from a start near it: `none` without friction
- * either, `locked` where only friction keeps it from being found. What was reached last is given all the same: it tells what ran away.
- */
-export const restOf = (bodies: Bodies, gap: Float64Array, start: Float64Array, rubs: boolean): Rest => {
-  if (rubs) {
-    const atOnce = newton({ bodies, gap, rub: 1 }, start);
-    if (atOnce.how === 'at rest') return atOnce;
-  }
-  let rest = newton({ bodies, gap, rub: 0 }, start);
-  if (!rubs || rest.how === 'none') return rest;
-  for (let round = 0; round < MOST_ROUNDS; round++) {
+/** In rounds, each with the friction, or its limits, of the pushes of the round before. */
+const inRounds = (bodies: Bodies, gap: Float64Array, start: Float64Array, lawOf: (push: Float64Array) => Law): Rest => {
+  let rest = newton({ bodies, gap, law: { by: 'none' } }, start);
+  for (let round = 0; round < MOST_ROUNDS && rest.how !== 'none'; round++) {
     const before = rest.push;
-    rest = newton({ bodies: rubbed(bodies, before), gap, rub: 0 }, rest.q);
-    if (rest.how === 'none') break;
+    rest = newton({ bodies, gap, law: lawOf(before) }, rest.q);
     let [change, largest] = [0, 0];
     for (const [i, N] of rest.push.entries()) {
       change = Math.max(change, Math.abs(N - (before[i] as number)));
       largest = Math.max(largest, N);
     }
-    if (change <= 1e-7 * largest) return rest;
+    if (rest.how !== 'none' && change <= 1e-7 * largest) return rest;
   }
-  return { ...rest, how: 'locked' };
+  return rest.how === 'none' ? rest : { ...rest, how: 'locked' };
+};
+
+/**
+ * The rest of the bodies at these gaps (plus where they are pressed together), sought from a start near it, every place sliding in its
+ * sense: `none` without friction either, `locked` where only friction keeps it from being found. What was reached last is given all the
+ * same: it tells what ran away.
+ */
+export const restOf = (bodies: Bodies, gap: Float64Array, start: Float64Array, rubs: boolean): Rest => {
+  if (!rubs) return newton({ bodies, gap, law: { by: 'none' } }, start);
+  const atOnce = newton({ bodies, gap, law: { by: 'slides' } }, start);
+  if (atOnce.how === 'at rest') return atOnce;
+  return inRounds(bodies, gap, start, (push) => ({
+    by: 'fixed',
+    friction: push.map((N, i) => N * (bodies.rough[i] as number) * (bodies.sense[i] as number)),
+  }));
+};
+
+/** Whether every place that touches has slid so far, since what is held, that it slides as this rest takes it to. */
+export const slidesThroughout = (bodies: Bodies, held: Held, { q, push }: Rest): boolean =>
+  push.every((N, i) => {
+    const limit = (bodies.rough[i] as number) * N;
+    return limit === 0 || stuck(bodies, held, q, i) * (bodies.sense[i] as number) >= limit * (1 - 1e-9);
+  });
+
+/** The rest with friction that sticks until it slides, from what is held. */
+export const restHeld = (bodies: Bodies, gap: Float64Array, start: Float64Array, held: Held): Rest => {
+  for (const from of [start, held.q]) {
+    const atOnce = newton({ bodies, gap, law: { by: 'held', held, limits: undefined } }, from);
+    if (atOnce.how === 'at rest') return atOnce;
+  }
+  return inRounds(bodies, gap, held.q, (push) => ({
+    by: 'held',
+    held,
+    limits: push.map((N, i) => N * (bodies.rough[i] as number)),
+  }));
 };

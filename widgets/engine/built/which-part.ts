@@ -4,7 +4,7 @@
  * Every error of the jack that is given is taken as the most that its part may have. Errors that have a sign are drawn evenly from minus to
  * plus that; amplitudes, offsets, angles and clearances evenly from none to that, with any phase. What is asked for is how far the tip is off at most over
  * the turns: its height off the nominal motion, or its place off the axis, beside that of the same jack without these errors.
- *   sampled       the value that 95 of 100 assemblies stay below
+ *   sampled       the value that 95 of 100 assemblies stay below (quantile.ts)
  *   statistical   root of the sum of squares of what each part alone does at its most, times 2/√3: the law of propagation for bounds (propagate.ts)
  *   worst         the plain sum of them, or all parts at their most together where that is more; never less than what was drawn
  *   ranking       by how much the sampled value falls where one part is drawn from half its spread, the same chances otherwise
@@ -14,6 +14,7 @@
  */
 import { bad, good, type Result } from '../kernel/result.ts';
 import { combined, flat } from '../numerics/propagate.ts';
+import { quantileOfSorted } from '../numerics/quantile.ts';
 import { randomState, uniform } from '../numerics/random.ts';
 import { type Helix, type Jack, jackRun, type Stand } from './jack.ts';
 
@@ -125,9 +126,6 @@ const errorOf = (asked: Asked, run: readonly Stand[], exact: readonly Stand[]): 
   }, 0);
 };
 
-const quantile = (sorted: readonly number[], share: number): number =>
-  sorted[Math.min(sorted.length - 1, Math.floor(share * sorted.length))] ?? 0;
-
 /** The assemblies solved at these turns, `count` of them by this seed. Yields the share done. */
 export function* whichPartRun(
   jack: Jack,
@@ -181,14 +179,14 @@ export function* whichPartRun(
   }
   if (errors.length === 0) return bad('built-none-together', { count });
   errors.sort((a, b) => a - b);
-  const sampled = quantile(errors, 0.95);
+  const sampled = quantileOfSorted(errors, 0.95);
   const ranks = parts
     .map((part) => ({
       part,
       alone: alone.get(part) ?? 0,
       gains:
         sampled -
-        quantile(
+        quantileOfSorted(
           (halved.get(part) ?? []).sort((a, b) => a - b),
           0.95,
         ),

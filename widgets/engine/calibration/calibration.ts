@@ -8,11 +8,9 @@
  *   √(c² + s²)   amplitude of the part that comes once per turn
  * Beside it stand a straight line through everything (line-fit.ts), each direction’s own line, and the repeatability:
  *   s_r² = Σ (z − mean of its place and direction)²/Σ (readings there − 1)
- * The measured lead agrees with the nominal one where |b − Δ| ≤ t s_b + ε |Δ|, ε the relative
- * error of the net lead that the stated lead errors of the two threads allow (lead-error.ts, worst case or RSS).
+ * Whether the measured lead agrees with the nominal one is told from the whole ± (signing.ts), of which that of the fit is a part.
  *
- * Source: Draper & Smith, Applied Regression Analysis, ch. 1, 2 and 14 (dummy variable; from memory); comparison within
- * the sum of uncertainty and limit of error is common practice, no source. Checked on synthetic rigs of known truth.
+ * Source: Draper & Smith, Applied Regression Analysis, ch. 1, 2 and 14 (dummy variable; from memory). Checked on synthetic rigs of known truth.
  * Signs: n clockwise from above positive, z up positive; `up` = approached with n rising, `down` = with n falling.
  * Units: n in turns, z in mm.
  * Taken for granted: scatter independent from reading to reading. Drift with the warmth of a hand is not, and makes
@@ -274,32 +272,6 @@ export function* calibrateRun(rows: readonly GaugeReading[], plan: CalibrationPl
     corrections,
   });
 }
-
-/** Whether a measured lead agrees with the nominal one. */
-export interface LeadAgreement {
-  /** Lead found less nominal, mm per turn. */
-  readonly difference: Millimetres;
-  /** ε |Δ|, mm per turn. */
-  readonly tolerance: Millimetres;
-  readonly agrees: boolean;
-}
-
-/**
- * Agreement by itself, so that a change of the stated lead errors need not fit a hundred thousand readings again. `leadError` is the
- * share by which the net lead may be off for them: eps_w or eps_r of lead-error.ts.
- */
-export const leadAgreement = (
-  { lead, leadInterval }: Pick<Calibration, 'lead' | 'leadInterval'>,
-  { nominal, leadError }: { readonly nominal: number; readonly leadError: number },
-): LeadAgreement => {
-  const tolerance = leadError * Math.abs(nominal);
-  const difference = lead - nominal;
-  return {
-    difference: mm(difference),
-    tolerance: mm(tolerance),
-    agrees: Math.abs(difference) <= leadInterval.half + tolerance,
-  };
-};
 
 /**
  * The fitted model between the readings, as a function of the turns for one direction: line, gap and once-per-turn

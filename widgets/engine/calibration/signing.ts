@@ -9,7 +9,9 @@
  *   drift   e_d/N                      of stand and part over the run, ±e_d; turns and time going together, at worst
  *   repeat  √2 e_rp/N                   of the indicator at both ends, ±e_rp
  * Bounds are rectangular. They are combined by the law of propagation (propagate.ts), as if they had nothing to do with each other.
- * Whether a lead agrees can only be told where this ± is no larger than the difference that matters. Source: JCGM 100:2008. Units: mm, rad.
+ * A lead differs where it is off the nominal one by more than this ± and ε |Δ| together, ε the relative error of the net lead that the stated lead
+ * errors of the threads allow (lead-error.ts); comparison within their sum is common practice, no source. Whether it
+ * agrees can only be told where the ± is no larger than the difference that matters. Source: JCGM 100:2008. Units: mm, rad.
  */
 import { mm, rad } from '../kernel/quantity.ts';
 import { outOfBounds } from '../kernel/relation.ts';
@@ -43,6 +45,9 @@ export interface Signed {
   /** The whole ± of about 95 %, and its parts, each as that part alone would be, the largest first; mm a turn. */
   readonly U: number;
   readonly parts: readonly { readonly name: SigningPart; readonly U: number }[];
+  /** Lead found less nominal, and what the stated lead errors allow, mm a turn. */
+  readonly difference: number;
+  readonly tolerance: number;
   readonly verdict: 'agrees' | 'differs' | 'not to be told';
 }
 
@@ -81,11 +86,14 @@ export const signLead = (given: Signing): Result<Signed> => {
     ),
   );
   const U = k * u;
-  const off = Math.abs(given.lead - given.nominal);
-  const verdict = off > U + given.tolerance ? 'differs' : U > given.matters ? 'not to be told' : 'agrees';
+  const difference = given.lead - given.nominal;
+  const verdict =
+    Math.abs(difference) > U + given.tolerance ? 'differs' : U > given.matters ? 'not to be told' : 'agrees';
   return good({
     U,
     parts: parts.map((part) => ({ name: part.name, U: k * part.u })).sort((a, b) => b.U - a.U),
+    difference,
+    tolerance: given.tolerance,
     verdict,
   });
 };

@@ -12,6 +12,7 @@
 import { at } from '../kernel/at.ts';
 import { runToEnd, type Task } from '../kernel/task.ts';
 import { studentT } from './line-fit.ts';
+import { quantileOfSorted } from './quantile.ts';
 import { fillNormal, type RandomState, randomState, uniform } from './random.ts';
 
 /** One input’s doubt. */
@@ -136,8 +137,7 @@ export function* sampling(
   ys.sort((a, b) => a - b);
   const mean = ys.reduce((sum, y) => sum + y, 0) / ys.length;
   const u = Math.sqrt(ys.reduce((sum, y) => sum + (y - mean) ** 2, 0) / (ys.length - 1));
-  const edge = (share: number): number =>
-    at(ys, Math.min(ys.length - 1, Math.max(0, Math.round(share * ys.length - 0.5))));
+  const edge = (share: number): number => quantileOfSorted(ys, share);
   return { mean, u, low: edge((1 - level) / 2), high: edge((1 + level) / 2), lost: 1 - ys.length / count };
 }
 

@@ -8,8 +8,7 @@
  *                  to ±3σ has Cp = 1). `clipped` false: parts outside the zone are made and used. `clipped` true:
  *                  every part is gauged and those outside are scrapped, so the law is cut off at the limits.
  * Assemblies in which any thread has a negative clearance do not go together: they are counted and left out of all
- * figures. Quantile p of n sorted values x_1 … x_n: linear between order statistics at h = 1 + (n − 1)p, definition 7
- * of R. Hyndman, Y. Fan, The American Statistician 50 (1996); found by selection, not by sorting.
+ * figures. Quantiles: numerics/quantile.ts.
  * Lengths mm. Values are kept in single precision: 0.02 nm on a play of 0.3 mm.
  */
 
@@ -17,6 +16,7 @@ import { at } from '../kernel/at.ts';
 import { type Millimetres, mm } from '../kernel/quantity.ts';
 import { type Bad, bad, good, type Result } from '../kernel/result.ts';
 import { runToEnd } from '../kernel/task.ts';
+import { quantileSteps } from '../numerics/quantile.ts';
 import { fillNormal, fillUniform, type RandomState, randomState } from '../numerics/random.ts';
 import { TAN30 } from '../thread/thread.ts';
 
@@ -94,7 +94,6 @@ const BLOCKS_A_STEP = 32;
 
 /** Values looked at, or changed about, in one step of the counting. */
 const COUNTED_A_STEP = 2 ** 18;
-const SWAPPED_A_STEP = 2 ** 16;
 
 /**
  * The batch as a run of steps of a few milliseconds: each `next()` draws 65 536 assemblies and yields the share done, from
@@ -217,92 +216,3 @@ const countInto = (counts: Uint32Array, values: Float32Array, from: number, to: 
     counts[bar] = at(counts, bar) + 1;
   }
 };
-
-/**
- * Quantiles by definition 7, in the order asked for; reorders `values`. Empty values or a share outside 0 … 1
- * are a programmer's mistake.
- */
-export const quantiles = (
-  values: Float32Array | Float64Array,
-  shares: readonly number[],
-): { readonly share: number; readonly value: number }[] => runToEnd(quantileSteps(values, shares));
-
-/** The same with a pause now and again, at which it yields 1. */
-function* quantileSteps(
-  values: Float32Array | Float64Array,
-  shares: readonly number[],
-): Generator<number, { readonly share: number; readonly value: number }[], void> {
-  if (values.length === 0) throw new RangeError('quantiles: no values');
-  const found = new Map<number, number>();
-  let left = 0;
-  for (const share of [...shares].sort((a, b) => a - b)) {
-    if (!(share >= 0 && share <= 1)) throw new RangeError(`quantiles: share ${share} is not from 0 to 1`);
-    const h = (values.length - 1) * share;
-    const k = Math.floor(h);
-    yield* select(values, k, left, values.length - 1);
-    // Everything from k on is now at least the k-th value, so the next quantile is sought only there.
-    left = k;
-    const low = at(values, k);
-    const part = h - k;
-    found.set(share, part === 0 ? low : low + part * ((yield* leastFrom(values, k + 1)) - low));
-  }
-  return shares.map((share) => ({ share, value: found.get(share) ?? 0 }));
-}
-
-function* leastFrom(values: Float32Array | Float64Array, start: number): Generator<number, number, void> {
-  let least = Number.POSITIVE_INFINITY;
-  for (let from = start; from < values.length; from += COUNTED_A_STEP) {
-    if (from > start) yield 1;
-    const to = Math.min(values.length, from + COUNTED_A_STEP);
-    for (let i = from; i < to; i++) {
-      const v = at(values, i);
-      if (v < least) least = v;
-    }
-  }
-  return least;
-}
-
-/**
- * Reorders values[left … right] so that place k holds the value it would hold if sorted, smaller or equal ones before
- * it, larger or equal ones after. C. A. R. Hoare, Algorithm 65: Find (CACM 4, 1961), with the pivot of R. Floyd and
- * R. Rivest, Algorithm 489: Select (CACM 18, 1975): chosen from a small sample, so that one or two passes do.
- */
-function* select(
-  values: Float32Array | Float64Array,
-  k: number,
-  left: number,
-  right: number,
-): Generator<number, void, void> {
-  let lo = left;
-  let hi = right;
-  while (hi > lo) {
-    if (hi - lo > 600) {
-      const n = hi - lo + 1;
-      const i = k - lo + 1;
-      const z = Math.log(n);
-      const s = 0.5 * Math.exp((2 * z) / 3);
-      const sd = 0.5 * Math.sqrt((z * s * (n - s)) / n) * Math.sign(i - n / 2);
-      yield* select(
-        values,
-        k,
-        Math.max(lo, Math.floor(k - (i * s) / n + sd)),
-        Math.min(hi, Math.floor(k + ((n - i) * s) / n + sd)),
-      );
-    }
-    const pivot = at(values, k);
-    let i = lo;
-    let j = hi;
-    for (let swapped = 1; i <= j; swapped++) {
-      if (swapped % SWAPPED_A_STEP === 0) yield 1;
-      while (at(values, i) < pivot) i++;
-      while (at(values, j) > pivot) j--;
-      if (i <= j) {
-        const v = at(values, i);
-        values[i++] = at(values, j);
-        values[j--] = v;
-      }
-    }
-    if (j < k) lo = i;
-    if (i > k) hi = j;
-  }
-}

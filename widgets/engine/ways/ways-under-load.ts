@@ -2,7 +2,7 @@
  * The five ways of other-ways.ts under a load: what turns them, and what gives.
  *
  * Equations, F the load against the motion at the tip, m the motion of the tip per motion of the drive screw:
- *   wedge    F_d = F (tan(φ + ρ) + tan ρ), tan ρ = µ: friction on the slope and under the base, the follower’s guide left out
+ *   wedge    F_d = F tan(φ + 2ρ), tan ρ = µ: friction on the slope, under the base and in the guide that keeps the follower upright
  *   lever    F_d = F b/a, the pivot without friction
  *   balls    F_d = F m, m of the ball lift; the balls taken to roll, so this is the least
  *   torque   of the screw that makes the motion, by effort.ts, under F_d or, where it carries the load itself, under F
@@ -11,18 +11,19 @@
  *   bar of a lever, square of side t, pivot at one end, load at b, screw at a: bending gives F b² (a − b)²/(3 E I a),
  *     I = t⁴/12, so k = E t⁴ a/(4 b² (a − b)²)
  *   balls    each of the three contacts beneath the top ball carries F_n = F (r + R)/(3 h); its give is felt by (r + R)/h
+ *   engaged threads   by thread-stiffness: one under a plain screw, that of a drive by m², both of a pair
+ * Play at the tip, lost where the load changes its side: of each engagement (play.ts), by m of a drive, both of a pair.
  * Source: block on an incline (Khurmi & Gupta, ch. 17); Hooke’s law and the beam on two supports (elementary
- * strength of materials); Hertz (contact.ts). Threads, guide and the contact at the tip are left out, so the stiffness is the most
- * that can be had. That favours the pair, which has two threads under the whole load: what gives in a drive counts by m². Left out
- * too is the rub of the wedge’s follower in its guide, which makes its push 1/(1 − µ tan(φ + ρ)) times as large: by 4 % at µ = 0.15
- * and a slope of 1 in 10. It is a comparison and no promise. Units: mm, N, N·mm, N/mm, MPa, rad.
+ * strength of materials); Hertz (contact.ts). Left out: guides, seats and the contact at the tip, so the stiffness is the most that can be had, and play of
+ * pivot and guide. It is a comparison and no promise. Units: mm, N, N·mm, N/mm, MPa, rad.
  */
 import { ballOnFlat, contactModulus } from '../contact/contact.ts';
-import { type Chain, type StiffPart, seriesStiffness, shankStiffness } from '../contact/stiffness.ts';
+import { type Chain, type StiffPart, seriesStiffness, shankStiffness, threadStiffness } from '../contact/stiffness.ts';
 import { type EffortThread, JAMMED, pairEffort, plainEffort } from '../force/effort.ts';
 import { megapascals, mm, newtons, newtonsPerMillimetre, plain, rad } from '../kernel/quantity.ts';
 import { outOfBounds, relation } from '../kernel/relation.ts';
 import { bad, good, type Result } from '../kernel/result.ts';
+import { axialPlay } from '../play/play.ts';
 import { ballLift, type Way, type WayName } from './other-ways.ts';
 
 declare module '../kernel/result.ts' {
@@ -36,12 +37,13 @@ declare module '../kernel/result.ts' {
 
 export const wedgePush = relation({
   name: 'wedge-push',
-  says: 'Push that drives a wedge under its load, with friction on the slope and under the base.',
+  says: 'Push that drives a wedge under its load, with friction on the slope, under the base and in the guide of what it lifts.',
   takes: ['F', 'phi_w', 'mu'],
-  gives: { F_d: 'F*(tan(phi_w + atan(mu)) + mu)' },
-  source: 'Block on an incline, Khurmi & Gupta, A Textbook of Machine Design, ch. 17; friction of the base added.',
-  refuses: ({ phi_w, mu }) => (phi_w + Math.atan(mu) < JAMMED ? undefined : bad('wedge-jams', {})),
-  compute: ({ F, phi_w, mu }) => ({ F_d: newtons(F * (Math.tan(phi_w + Math.atan(mu)) + mu)) }),
+  gives: { F_d: 'F*tan(phi_w + 2*atan(mu))' },
+  source:
+    'Block on an incline, Khurmi & Gupta, A Textbook of Machine Design, ch. 17; friction of base and guide added.',
+  refuses: ({ phi_w, mu }) => (phi_w + 2 * Math.atan(mu) < JAMMED ? undefined : bad('wedge-jams', {})),
+  compute: ({ F, phi_w, mu }) => ({ F_d: newtons(F * Math.tan(phi_w + 2 * Math.atan(mu))) }),
 });
 
 export const leverPush = relation({
@@ -98,6 +100,7 @@ export const leverBending = relation({
 export interface LoadedScrew {
   readonly h: 1 | -1;
   readonly L: number;
+  readonly d: number;
   readonly d2: number;
   readonly d3: number;
 }
@@ -116,6 +119,8 @@ export interface LoadCase {
   readonly shortArm: number;
   /** Radius of the balls, and of the one a lever pivots on, mm. */
   readonly ball: number;
+  /** Pitch-diameter clearance of every engagement, mm. */
+  readonly clearance: number;
   /** Young’s modulus, MPa, and Poisson's ratio of every part. */
   readonly E: number;
   readonly nu: number;
@@ -130,6 +135,8 @@ export interface LoadedWay {
   readonly chain: Result<Chain>;
   /** What the tip gives under the load, mm. */
   readonly give: Result<number>;
+  /** What the tip moves by the play of the threads where the load changes its side, mm. */
+  readonly play: number;
 }
 
 /** Torque and stiffness of each way of `sameMotion`, at full stroke. One that has no answer says why; the others stand. */
@@ -143,22 +150,34 @@ export const waysUnderLoad = (ways: readonly Way[], given: LoadCase): Result<rea
     outOfBounds('E_l', given.E) ??
     outOfBounds('nu_1', given.nu);
   if (refusal) return refusal;
+  const play = axialPlay.of({ c: mm(given.clearance) });
+  if (!play.ok) return play;
   if (!(given.load > 0)) return bad('ways-without-load', {}, 'F');
   return good(
     ways.map((way) => {
       const loaded = LOADED[way.name](way, given);
-      return { name: way.name, ...loaded, give: one(loaded.chain, ({ stiffness }) => given.load / stiffness) };
+      const share =
+        way.name === 'plain screw' ? 1 : way.name === 'differential screw' ? 2 : way.perTurn / given.drive.L;
+      return {
+        name: way.name,
+        ...loaded,
+        play: share * play.value.j,
+        give: one(loaded.chain, ({ stiffness }) => given.load / stiffness),
+      };
     }),
   );
 };
 
-type Loaded = Omit<LoadedWay, 'name' | 'give'>;
+type Loaded = Omit<LoadedWay, 'name' | 'give' | 'play'>;
 
 const LOADED: Readonly<Record<WayName, (way: Way, given: LoadCase) => Loaded>> = {
   'plain screw': (way, given) => ({
     push: good(given.load),
     torque: turning({ ...given.plain, L: way.perTurn }, given.load, given.mu),
-    chain: inSeries([['its shank', shank(given.plain.d3, way.height, given)]]),
+    chain: inSeries([
+      ['its shank', shank(given.plain.d3, way.height, given)],
+      ['its thread', engaged(given.plain, given)],
+    ]),
   }),
   wedge: (way, given) => {
     const slope = way.perTurn / given.drive.L;
@@ -172,6 +191,7 @@ const LOADED: Readonly<Record<WayName, (way: Way, given: LoadCase) => Loaded>> =
       chain: inSeries([
         ['the wedge, squeezed', good((given.E * given.bar ** 2) / way.height)],
         ['the drive screw', felt(shank(given.drive.d3, way.length, given), slope)],
+        ['the thread of the drive', felt(engaged(given.drive, given), slope)],
       ]),
     };
   },
@@ -195,6 +215,7 @@ const LOADED: Readonly<Record<WayName, (way: Way, given: LoadCase) => Loaded>> =
             ] as const)
           : []),
         ['the drive screw', felt(shank(given.drive.d3, way.height, given), slope)],
+        ['the thread of the drive', felt(engaged(given.drive, given), slope)],
       ]),
     };
   },
@@ -208,6 +229,7 @@ const LOADED: Readonly<Record<WayName, (way: Way, given: LoadCase) => Loaded>> =
         ['where the balls touch each other', betweenBalls(way, given)],
         ['where they stand', one(pressed(given.load / 3, given.ball, given), (k) => 3 * k)],
         ['the drive screw', felt(shank(given.drive.d3, way.length, given), m)],
+        ['the thread of the drive', felt(engaged(given.drive, given), m)],
       ]),
     };
   },
@@ -220,6 +242,8 @@ const LOADED: Readonly<Record<WayName, (way: Way, given: LoadCase) => Loaded>> =
     chain: inSeries([
       ['the shank of thread A', shank(given.A.d3, way.height / 2, given)],
       ['the shank of thread C', shank(given.C.d3, way.height / 2, given)],
+      ['thread A', engaged(given.A, given)],
+      ['thread C', engaged(given.C, given)],
     ]),
   }),
 };
@@ -237,6 +261,9 @@ const turningBy = (push: Result<number>, given: LoadCase): Result<number> =>
 
 const shank = (d3: number, length: number, { E }: LoadCase): Result<number> =>
   one(shankStiffness.of({ E_l: megapascals(E), d_3: mm(d3), l: mm(length) }), ({ k_l }) => k_l);
+
+const engaged = ({ d, d3 }: LoadedScrew, { E }: LoadCase): Result<number> =>
+  one(threadStiffness.of({ E_l: megapascals(E), d: mm(d), d_3: mm(d3) }), ({ k_e }) => k_e);
 
 const felt = (stiffness: Result<number>, share: number): Result<number> =>
   stiffness.ok

@@ -18,8 +18,8 @@ type Given = NumbersOf<'B', (typeof QUANTITIES)[number], never, 'adjuster'>;
 
 /** Three feet carry a plate. */
 const SET = 3;
-const WIDTH = 560;
-const ROW = 26;
+const WIDTH = 440;
+const ROW = 22;
 
 interface State {
   readonly adjuster: Adjuster;
@@ -87,12 +87,12 @@ const bars = (s: State, view: UnitView): string => {
     (['screw', 'nut', 'core'] as const).map((what) => ({ name: WORDS.carries(l.joint, what), value: l[what] })),
   );
   const most = Math.max(s.values.F, ...rows.map((r) => r.value)) * 1.02;
-  const [left, right] = [190, WIDTH - 80];
+  const [left, right] = [170, WIDTH - 72];
   const x = (value: number) => left + ((right - left) * value) / most;
   const height = 20 + rows.length * ROW;
   const drawn = rows.map((r, i) => {
     const y = 18 + i * ROW;
-    return `<text class="bought-label" x="${left - 8}" y="${y + 13}" text-anchor="end">${r.name}</text><rect class="${r.value >= s.values.F ? 'bought-passes' : 'bought-fails'}" x="${left}" y="${y}" width="${px(Math.max(1, x(r.value) - left))}" height="17"/><text class="bought-label" x="${px(x(r.value) + 6)}" y="${y + 13}">${force(r.value, view)}</text>`;
+    return `<text class="bought-label" x="${left - 8}" y="${y + 11.5}" text-anchor="end">${r.name}</text><rect class="${r.value >= s.values.F ? 'bought-passes' : 'bought-fails'}" x="${left}" y="${y}" width="${px(Math.max(1, x(r.value) - left))}" height="14"/><text class="bought-label" x="${px(x(r.value) + 6)}" y="${y + 11.5}">${force(r.value, view)}</text>`;
   });
   return `<svg class="bought-bars" viewBox="0 0 ${WIDTH} ${height}" role="img" aria-label="${WORDS.bars}">${drawn.join('')}<path class="bought-load" d="M${px(x(s.values.F))} 17V${height}"/><text class="bought-label" x="${px(x(s.values.F))}" y="0" dy="1em" text-anchor="middle">${WORDS.load(force(s.values.F, view))}</text></svg>`;
 };

@@ -10,6 +10,7 @@ import {
   calibrated,
   calibrationOf,
   type Found,
+  SET_UP,
   whenCalibrated,
 } from '../../assembly/calibration-of.ts';
 import {
@@ -38,7 +39,7 @@ import { mountSliders, type Slider, sliderHtml, updateSlider } from '../kit/slid
 import { cloudOf, plotsHtml } from './plots.ts';
 import { readTextFile } from './read-file.ts';
 
-const QUANTITIES = ['k', 'eps_A', 'eps_C', 'n'] as const;
+const QUANTITIES = ['k', 'eps_A', 'eps_C', 'n', ...SET_UP] as const;
 type Quantity = (typeof QUANTITIES)[number];
 type Given = NumbersOf<'A' | 'C', Quantity, 'allowance', 'runs' | 'adjuster'>;
 type Context = FigureContext<'A' | 'C', Quantity, 'allowance', 'runs' | 'adjuster'>;
@@ -86,12 +87,14 @@ const draw = (s: State, view: UnitView): string => {
   );
 };
 
+const VERDICT_CLASS = { agrees: 'agrees', differs: 'differs', 'not to be told': 'untold' } as const;
+
 /** What stands in the foot; its dial is moved in place, under the hand. */
 const readings = (s: State, view: UnitView): string => {
   if (s.at === 'work') return '';
   const { c } = s;
   return (
-    `<div class="cal-words"><p class="cal-verdict ${c.agreement.agrees ? 'agrees' : 'differs'}"><b>${c.agreement.agrees ? WORDS.agrees : WORDS.agreesNot}</b> ${escapeText(verdictText(c, view))}</p>` +
+    `<div class="cal-words"><p class="cal-verdict ${VERDICT_CLASS[c.signed.verdict]}"><b>${WORDS.verdict[c.signed.verdict]}</b> ${escapeText(verdictText(c, view))}</p>` +
     `<ul>${findingsOf(c, view)
       .map((f) => `<li class="${f.determined ? 'told' : 'untold'}">${escapeText(f.says)}</li>`)
       .join('')}</ul></div>` +
@@ -156,7 +159,8 @@ const caption = (s: State, view: UnitView): string => {
   return WORDS.caption({
     readings: counted(c.calibration.rows.length),
     lead: leadText(c, view),
-    agrees: c.agreement.agrees,
+    verdict: c.signed.verdict,
+    U: motionText(c.signed.U, view, 2),
     nominal: motionText(c.nominal, view),
     here: here.ok
       ? {
@@ -266,7 +270,12 @@ export const calibrationFigure = defineFigure({
   choices: ['allowance'],
   texts: ['runs', 'adjuster'],
   chief: ['runs'],
-  groups: { threads: ['A', 'C', 'k', 'adjuster'], errors: ['eps_A', 'eps_C', 'allowance'], dial: ['n'] },
+  groups: {
+    threads: ['A', 'C', 'k', 'adjuster'],
+    errors: ['eps_A', 'eps_C', 'allowance'],
+    setup: [...SET_UP],
+    dial: ['n'],
+  },
   state: stateOf,
   draw,
   caption,
@@ -274,7 +283,7 @@ export const calibrationFigure = defineFigure({
   steadyReadings: true,
   numbersName: WORDS.numbers,
   table,
-  renderKey: (s) => (s.at === 'work' ? s.serial : [s.c.serial, s.c.agreement]),
+  renderKey: (s) => (s.at === 'work' ? s.serial : [s.c.serial, s.c.signed]),
   mount,
   update,
 });

@@ -4,32 +4,38 @@
  */
 
 import { WORDS } from '#words/figures/certificate.ts';
-import { type Calibrated, calibrationOf, type Found, whenCalibrated } from '../../assembly/calibration-of.ts';
-import { at, correctionAt, good, type Result, type Signed, signLead } from '../../engine/index.ts';
+import { SIGNING_PARTS } from '#words/figures/kit.ts';
+import {
+  type Calibrated,
+  calibrationOf,
+  type Found,
+  SET_UP,
+  turnsRead,
+  whenCalibrated,
+} from '../../assembly/calibration-of.ts';
+import { at, correctionAt, good, type Result } from '../../engine/index.ts';
 import { escapeText } from '../../input/escape.ts';
 import { numeral, type UnitView } from '../../input/format.ts';
 import {
   allowanceText,
   correctionText,
   counted,
-  digitsFor,
   findingsOf,
   leadText,
   motionText,
   signedMotion,
+  verdictText,
 } from '../kit/calibration-words.ts';
 import { defineFigure, type NumbersOf } from '../kit/figure.ts';
 import { axisUnit, type Frame, panelHtml, xAt, yAt } from '../kit/plots/frame.ts';
 import type { Point } from '../kit/svg.ts';
 import { polyline } from '../kit/svg.ts';
-import { evenly, extent } from '../kit/ticks.ts';
+import { evenly } from '../kit/ticks.ts';
 
 /** Places of the short correction table: as many as fit the page. */
 const PLACES = 9;
 const CURVE = 120;
 
-/** What is stated of the set-up, which no fit can see. */
-const SET_UP = ['q_g', 'theta_i', 'a_o', 'theta_c', 'e_d', 'e_rp', 'e_mt'] as const;
 const QUANTITIES = ['k', 'eps_A', 'eps_C', ...SET_UP] as const;
 const STATED = ['piece', 'dated', 'warmth', 'gauge', 'method'] as const;
 const TEXTS = ['runs', 'adjuster', ...STATED] as const;
@@ -40,7 +46,6 @@ type State = Extract<Found, { at: 'work' }> | Done;
 interface Done {
   readonly at: 'end';
   readonly c: Calibrated;
-  readonly signed: Signed;
   readonly stated: Pick<Given, 'threads' | 'choices' | 'texts' | 'values'>;
 }
 
@@ -48,26 +53,14 @@ const stateOf = (numbers: Given): Result<State> => {
   const found = calibrationOf(numbers);
   if (!found.ok) return found;
   if (found.value.at === 'work') return good(found.value);
-  const c = found.value.calibrated;
-  const [low, high] = extent(c.calibration.rows.map((row) => row.turns));
-  const signed = signLead({
-    ...numbers.values,
-    lead: c.calibration.lead,
-    fit: c.calibration.leadError,
-    freedom: c.calibration.freedom,
-    turns: high - low,
-    nominal: c.nominal,
-    tolerance: c.agreement.tolerance,
-    matters: numbers.values.e_mt,
-  });
-  return signed.ok ? good({ at: 'end', c, signed: signed.value, stated: numbers }) : signed;
+  return good({ at: 'end', c: found.value.calibrated, stated: numbers });
 };
 
 const orNot = (text: string): string => (text === '' ? `<i>${WORDS.notStated}</i>` : escapeText(text));
 
 const givens = ({ c, stated: { texts, choices } }: Done, view: UnitView): [string, string][] => {
   const { rows } = c.calibration;
-  const [low, high] = extent(rows.map((row) => row.turns));
+  const [low, high] = turnsRead(c.calibration);
   return [
     [WORDS.stated.piece, orNot(texts.piece)],
     [WORDS.threads, escapeText(WORDS.threadsText(c.threads.A.designation, c.threads.C?.designation))],
@@ -141,13 +134,13 @@ const curveHtml = (c: Calibrated, view: UnitView): string => {
 };
 
 /** The whole ± and its parts, the largest first. */
-const wholeOf = ({ signed: { U, parts } }: Done, view: UnitView): [string, string][] => [
-  [WORDS.whole.name, WORDS.whole.value(motionText(U, view, 2))],
+const wholeOf = ({ c }: Done, view: UnitView): [string, string][] => [
+  [WORDS.whole.name, WORDS.whole.value(motionText(c.signed.U, view, 2))],
   [
     WORDS.whole.largest,
-    parts
+    c.signed.parts
       .slice(0, 3)
-      .map((part) => WORDS.whole.part(WORDS.whole.parts[part.name], motionText(part.U, view, 2)))
+      .map((part) => WORDS.whole.part(SIGNING_PARTS[part.name], motionText(part.U, view, 2)))
       .join('; '),
   ],
 ];
@@ -157,26 +150,9 @@ const results = (s: Done, view: UnitView): [string, string][] => resultsOf(s.c, 
 const resultsOf = (c: Calibrated, whole: [string, string][], view: UnitView): [string, string][] => [
   [WORDS.measuredLead, leadText(c, view)],
   ...whole,
-  [WORDS.lessNominal, signedMotion(c.agreement.difference, view)],
+  [WORDS.lessNominal, signedMotion(c.signed.difference, view)],
   ...findingsOf(c, view).map((f): [string, string] => [f.name, f.value]),
 ];
-
-const wholeVerdict = (s: Done, view: UnitView): string => {
-  const { c, signed, stated } = s;
-  const { lead } = c.calibration;
-  const { U, parts } = signed;
-  const { difference, tolerance } = c.agreement;
-  return WORDS.wholeVerdict[signed.verdict]({
-    lead: motionText(lead, view, digitsFor(lead, U)),
-    U: motionText(U, view, 2),
-    off: motionText(Math.abs(difference), view, 3),
-    below: difference < 0,
-    nominal: motionText(c.nominal, view),
-    stated: motionText(tolerance, view, 3),
-    matters: motionText(stated.values.e_mt, view),
-    largest: WORDS.whole.parts[at(parts, 0).name],
-  });
-};
 
 const list = (rows: readonly (readonly [string, string])[], safe: boolean): string =>
   `<dl>${rows.map(([name, value]) => `<div><dt>${name}</dt><dd>${safe ? value : escapeText(value)}</dd></div>`).join('')}</dl>`;
@@ -188,9 +164,9 @@ const draw = (s: State, view: UnitView): string => {
   const places = placesOf(c, PLACES);
   const cells = (of: (p: Place) => string) => places.map((p) => `<td>${of(p)}</td>`).join('');
   return (
-    `<div class="sheet certificate-page" tabindex="0" role="group" aria-label="${WORDS.heading}"><header><p class="sheet-title">${WORDS.heading}</p><p class="sheet-verdict">${WORDS.verdicts[s.signed.verdict]}</p></header>` +
+    `<div class="sheet certificate-page" tabindex="0" role="group" aria-label="${WORDS.heading}"><header><p class="sheet-title">${WORDS.heading}</p><p class="sheet-verdict">${WORDS.verdicts[s.c.signed.verdict]}</p></header>` +
     `<div class="certificate-columns"><section><h3>${WORDS.measured}</h3>${list(givens(s, view), true)}</section>` +
-    `<section><h3>${WORDS.found}</h3>${list(results(s, view), false)}<p>${escapeText(wholeVerdict(s, view))}</p></section></div>` +
+    `<section><h3>${WORDS.found}</h3>${list(results(s, view), false)}<p>${escapeText(verdictText(s.c, view))}</p></section></div>` +
     `<section><h3>${WORDS.correction.title}</h3><div class="table-scroll" tabindex="0" role="group" aria-label="${WORDS.correction.table}"><table><tbody><tr><th scope="row">${WORDS.correction.turns}</th>${cells((p) => numeral(p.n))}</tr><tr><th scope="row">${WORDS.correction.row}</th>${cells((p) => correctionText(p.correction, view))}</tr></tbody></table></div><div class="certificate-curve">${curveHtml(c, view)}</div></section>` +
     `<section class="sheet-notes"><p>${WORDS.notes}</p></section>` +
     `<p class="signed">${WORDS.signed.map((who) => `<span>${who}</span>`).join('')}</p></div>`
@@ -207,18 +183,17 @@ export const certificateFigure = defineFigure({
   quantities: QUANTITIES,
   choices: ['allowance'],
   texts: TEXTS,
-  setElsewhere: ['A', 'C', 'adjuster', 'k', 'eps_A', 'eps_C', 'allowance', 'runs'],
+  setElsewhere: ['A', 'C', 'adjuster', 'k', 'eps_A', 'eps_C', 'allowance', 'runs', ...SET_UP],
   chief: ['piece', 'dated'],
   groups: {
     circumstances: ['warmth', 'gauge', 'method'],
-    setup: ['q_g', 'theta_i', 'a_o', 'theta_c', 'e_d', 'e_rp', 'e_mt'],
   },
   state: stateOf,
   draw,
   caption: (s, view) => {
     if (s.at === 'work') return WORDS.working.caption;
     const missing = STATED.filter((name) => s.stated.texts[name] === '').map((name) => WORDS.stated[name]);
-    return WORDS.caption({ verdict: wholeVerdict(s, view), missing });
+    return WORDS.caption({ verdict: verdictText(s.c, view), missing });
   },
   table: (s, view) => {
     if (s.at === 'work') return { head: WORDS.table.noneYet.head, rows: [[WORDS.table.noneYet.row]] };
@@ -235,6 +210,6 @@ export const certificateFigure = defineFigure({
     };
   },
   renderKey: (s, { threads, choices, values, texts: { runs: _, ...stated } }) =>
-    s.at === 'work' ? s.serial : [s.c.serial, s.c.agreement, threads, stated, choices, values],
+    s.at === 'work' ? s.serial : [s.c.serial, s.c.signed, threads, stated, choices, values],
   mount: (stage, context) => whenCalibrated(stage, context.redraw),
 });

@@ -118,8 +118,8 @@ const draw = (s: State, view: UnitView): string => {
   const wrong = found.drawer.wrong.slice(0, 3).map((why) => reasonOf(why));
   const left = found.drawer.wrong.length - wrong.length;
   return (
-    `<div class="drawer-view"><div class="drawer-sheet" tabindex="0" role="group" aria-label="${WORDS.map}">` +
-    `${mapSvg(frame, found.stacks, s.dividers, s.wish, nothing ? [] : answer.rows, s.edge, rowsOf(s)[0], view)}</div>` +
+    `<div class="drawer-view">` +
+    `${mapSvg(frame, found.stacks, s.dividers, s.wish, nothing ? [] : answer.rows, s.edge, rowsOf(s)[0], view)}` +
     `<ul class="legend drawer-key"><li><svg viewBox="0 0 14 10" aria-hidden="true"><path class="drawer-all" d="M7 5h0"/></svg>${WORDS.key.all}</li>` +
     `<li><svg viewBox="0 0 14 10" aria-hidden="true"><path class="drawer-met" d="M7 5h0"/></svg>${WORDS.key.met}</li>` +
     `<li><svg viewBox="0 0 28 10" aria-hidden="true"><path class="drawer-edge" d="M1 8h13v-6h13"/></svg>${WORDS.key.edge}</li>` +

@@ -1,8 +1,8 @@
 /** What a calibration found, each finding in one sentence, as the figure and the certificate say it. */
 
-import { FINDINGS } from '#words/figures/kit.ts';
+import { FINDINGS, SIGNING_PARTS } from '#words/figures/kit.ts';
 import type { Calibrated } from '../../assembly/calibration-of.ts';
-import type { Bad } from '../../engine/index.ts';
+import { at, type Bad } from '../../engine/index.ts';
 import { numeral, show, type UnitView, withSign } from '../../input/format.ts';
 import { reasonOf } from '../../words/reason.ts';
 
@@ -26,17 +26,20 @@ export const digitsFor = (value: number, half: number): number =>
 export const leadText = ({ calibration: { lead, leadInterval } }: Calibrated, view: UnitView): string =>
   FINDINGS.lead(motionText(lead, view, digitsFor(lead, leadInterval.half)), motionText(leadInterval.half, view, 2));
 
-export const verdictText = (c: Calibrated, view: UnitView): string => {
-  const { agreement, nominal, calibration } = c;
-  const { difference, agrees, tolerance } = agreement;
-  return FINDINGS.verdict({
-    lead: leadText(c, view),
+export const verdictText = (
+  { signed, nominal, calibration: { lead }, matters }: Calibrated,
+  view: UnitView,
+): string => {
+  const { U, difference, tolerance, parts, verdict } = signed;
+  return FINDINGS.verdict[verdict]({
+    lead: motionText(lead, view, digitsFor(lead, U)),
+    U: motionText(U, view, 2),
     off: motionText(Math.abs(difference), view, 3),
     below: difference < 0,
     nominal: motionText(nominal, view),
-    agrees,
-    uncertainty: motionText(calibration.leadInterval.half, view, 2),
     stated: motionText(tolerance, view, 3),
+    matters: motionText(matters, view),
+    largest: SIGNING_PARTS[at(parts, 0).name],
   });
 };
 

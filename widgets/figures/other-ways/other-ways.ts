@@ -88,6 +88,7 @@ const facts = (way: WholeWay, view: UnitView): Row[] => [
   ...amountsOf(way),
   [WORDS.facts.effort, torqueText(way, view)],
   [WORDS.facts.stiffness, stiffnessText(way)],
+  [WORDS.facts.play, motion(way.play, view)],
   [WORDS.facts.length, way.length > 0 ? size(way.length, view) : WORDS.ownWidth],
   [WORDS.facts.price, priceText(way)],
 ];
@@ -180,6 +181,7 @@ export const otherWays = defineFigure({
     threads: ['A', 'C', 'B', 'thread'],
     wishes: ['H_w', 'theta_h'],
     friction: ['mu'],
+    pieces: ['c'],
     sizes: ['t_b', 'b_l', 'R_t'],
     prices: ['prices'],
   },
@@ -199,6 +201,7 @@ export const otherWays = defineFigure({
       torqueText(way, view),
       stiffnessText(way),
       giveText(way, view),
+      motion(way.play, view),
       size(way.height, view),
       way.length > 0 ? size(way.length, view) : WORDS.ownWidth,
       priceText(way),

@@ -26,7 +26,7 @@ declare module '../../engine/kernel/result.ts' {
   }
 }
 
-export const QUANTITIES = ['s_h', 'theta_h', 'S_w', 'H_w', 'F', 'mu', 't_b', 'b_l', 'R_t'] as const;
+export const QUANTITIES = ['s_h', 'theta_h', 'S_w', 'H_w', 'F', 'mu', 'c', 't_b', 'b_l', 'R_t'] as const;
 type Given = NumbersOf<'thread' | 'B' | 'A' | 'C', (typeof QUANTITIES)[number], never, 'prices'>;
 
 export type WholeWay = Way & Omit<LoadedWay, 'name'>;
@@ -42,12 +42,12 @@ export interface WaysState {
 const screw = (thread: Thread, L: number = thread.L): LoadedScrew => {
   // A plain screw coarser than the finest thread is cut coarser on the same diameter.
   const { d2, d3 } = diameters(L === thread.L ? thread : { d: thread.d, P: mm(L) });
-  return { h: thread.h, L, d2, d3 };
+  return { h: thread.h, L, d: thread.d, d2, d3 };
 };
 
 export const waysState = ({ threads: { thread: D, B, A, C }, values, texts }: Given): Result<WaysState> => {
   if (A.h !== C.h) return bad('ways-unlike-hands', {});
-  const { s_h, theta_h, S_w, H_w, F: load, mu, t_b: bar, b_l, R_t } = values;
+  const { s_h, theta_h, S_w, H_w, F: load, mu, c, t_b: bar, b_l, R_t } = values;
   // A stroke down is as long as one up, and an angle back as fine as one forward.
   const wanted = { resolution: s_h, stroke: Math.abs(S_w), height: H_w, hand: Math.abs(theta_h) };
   const list = readWayPrices(texts.prices);
@@ -78,6 +78,7 @@ export const waysState = ({ threads: { thread: D, B, A, C }, values, texts }: Gi
     ball: shop.ball,
     E: steel.E,
     nu: steel.nu,
+    clearance: c,
   });
   if (!loaded.ok) return loaded;
   const whole = ways.value.map((way, i) => ({ ...way, ...at(loaded.value, i) }));

@@ -9,6 +9,7 @@ export const bareCounts = (unit: string): string => `A bare number counts as ${u
 
 /** One input that can: what it would be. */
 export const becomes = (label: string, text: string): string => `${label} = ${text}`;
+export const andBecomes = (first: string, second: string): string => `${first}, ${second}`;
 export const andGives = (result: string): string => `gives ${result}`;
 export const upTo = (text: string): string => `and every value up to ${text} too`;
 export const canHave = (label: string, count: number): string =>
@@ -27,15 +28,15 @@ export const reaches = (
 export const stays = (value: string): string => `the result stays ${value} whatever it is`;
 export const exactPitch = (pitches: readonly string[]): string =>
   `Exactly: a thread of your own with a pitch of ${pitches.join(' or ')}.`;
-export const found = (label: string, text: string, gives: string, digits: number): string =>
-  `Now ${label} is ${text}, and the result is ${gives}${digits >= 9 ? '' : digits < 1 ? ', not what you asked' : `, your wish to ${digits} ${digits === 1 ? 'digit' : 'digits'}`}.`;
+export const found = (text: string, gives: string, digits: number): string =>
+  `Now ${text}, and the result is ${gives}${digits >= 9 ? '' : digits < 1 ? ', not what you asked' : `, your wish to ${digits} ${digits === 1 ? 'digit' : 'digits'}`}.`;
 export const NOTHING_FITS = 'No single number can give exactly that. The nearest stands behind each.';
 type Fields = readonly (readonly [label: string, text: string])[];
 export const undoTo = (fields: Fields): string =>
   `Undo: ${listed(fields.map(([label, text]) => `${label} = ${text}`))} again`;
 export const undone = (fields: Fields): string =>
   `${capital(listed(fields.map(([label, text]) => `${label} is ${text}`)))} again.`;
-/** Two threads that give way together, by name or as they would be. */
+/** Two threads that give way together. */
 export const together = (first: string, second: string): string => `${first} with ${second}`;
 export const STOCK = 'The nearest balls that are sold:';
 /** What the sign of an answer means. */

@@ -118,6 +118,8 @@ export const NOTHING_CHOSEN = 'Choose one first; the answer can also be opened w
 
 export const CHECK = 'Check';
 export const ANOTHER_EXERCISE = 'Another exercise';
+/** Puts the numbers of an exercise into the fields of a figure of its page. */
+export const PUT_ON_FIGURE = 'See these numbers on the figure';
 export const NEW_NUMBERS = 'New numbers';
 export const SHOW_REST = 'Show the rest';
 export const yourAnswer = (unit: string): string => `Your answer${bareNumber(unit)}`;
@@ -196,7 +198,8 @@ export const FORM_NAMES = {
   mixed: 'mixed by lot',
 } as const;
 export const CLASS_CODE = 'Class code';
-export const ROSTER = 'Roster: a name or code a line. It stays in this page.';
+export const ROSTER =
+  'Roster: a name or code a line; behind a semicolon, “inch” or “mm” for a student who works in it. It stays in this page.';
 export const SET_PAPERS = 'Set the papers';
 export const questionBank = (version: string): string => `Question bank ${version}.`;
 export const BANK_AS_QTI = 'Question bank as QTI 2.1';

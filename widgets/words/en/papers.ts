@@ -75,6 +75,40 @@ export const onDial = (division: string, rounds: string, face: string): string =
 export const besideRule = (ridges: number, at: string): string =>
   `A screw along a rule in millimetres: one crest is marked at 0, the crest ${ridges} ridges further is marked at ${at}.`;
 
+export const alongRule = (length: string): string => `A bar along a rule in millimetres: it ends at ${length}.`;
+
+// Tables of readings, and what is found in them.
+
+export const FAULTS = {
+  sound: 'nothing: it moves as its leads say',
+  lead: 'the net lead is off',
+  wave: 'a wave that comes again every turn',
+  lost: 'motion is lost on reversal',
+  drift: 'it drifts with time, as warmth does',
+  misread: 'one reading was noted wrong',
+} as const;
+export type Fault = keyof typeof FAULTS;
+/** To who takes it for the fault, though it is another. */
+export const TABLE_SHOWS: Readonly<Record<Fault, string>> = {
+  sound:
+    'If nothing were wrong, every reading would be the turns times the net lead. Is it so at every turn, up and back?',
+  lead: 'A wrong lead runs off evenly, more with every turn, and comes back over the same readings. Does this table?',
+  wave: 'A wave is off within the turn and right again a whole turn later. Compare the readings a whole turn apart.',
+  lost: 'Lost motion shows only where the turning has been reversed, and is the same at every turn of the way back. Is it here?',
+  drift:
+    'Drift grows with every reading taken, up and back alike, so the last reading is not the first. Is it so here?',
+  misread: 'A reading noted wrong stands alone: its neighbours and its fellow a turn on are right. Is there one?',
+};
+export const TABLE_NAME = 'Turned up to 2 turns, then back';
+export const TURNS = 'turns';
+export const READING = 'reading, µm';
+
+// Stacks of a drawer.
+
+/** To who takes a stack that gives something else. */
+export const stackGives = (gives: string): string =>
+  `That stack gives ${gives}. Which of its leads is subtracted from which?`;
+
 // What is offered to choose from.
 
 /** After the question, by the kind of exercise. */
@@ -84,6 +118,8 @@ export const ASK_OFFERED = {
   flank: 'Choose one.',
   'wrong-line': 'One line is wrong; the lines after it are worked on from it. Which line is it?',
   order: 'Put the lines in order, the first one first.',
+  stack: 'Choose one stack.',
+  table: 'What does the table show? Choose one.',
 } as const;
 export const lettered = (letter: string, text: string): string => `${letter}) ${text}`;
 export const WAYS = ['up', 'down', 'not at all'] as const;

@@ -1,4 +1,13 @@
 /** The words of the calibration. */
+import type { Signed } from '../../../engine/index.ts';
+
+type SignedVerdict = Signed['verdict'];
+const AGREES: Readonly<Record<SignedVerdict, (nominal: string) => string>> = {
+  agrees: (nominal) => `It agrees with the nominal ${nominal}.`,
+  differs: (nominal) => `It does not agree with the nominal ${nominal}.`,
+  'not to be told': (nominal) => `Whether it agrees with the nominal ${nominal} can’t be told.`,
+};
+
 export const WORDS = {
   /** The fold in the foot. */
   numbers: 'Findings, dial, corrections',
@@ -17,8 +26,7 @@ export const WORDS = {
   },
   thinned: (drawn: string, all: string) =>
     `${drawn} of ${all} readings are drawn, the extremes of each stretch; all are in the fit.`,
-  agrees: 'Agrees.',
-  agreesNot: 'Does not agree.',
+  verdict: { agrees: 'Agrees.', differs: 'Does not agree.', 'not to be told': 'Can’t be told.' },
   saveCorrections: 'Save the correction table as CSV',
   saveResiduals: 'Save readings with residuals',
   ask: {
@@ -38,7 +46,8 @@ export const WORDS = {
   caption: (v: {
     readonly readings: string;
     readonly lead: string;
-    readonly agrees: boolean;
+    readonly verdict: SignedVerdict;
+    readonly U: string;
     readonly nominal: string;
     /** At the turns of the dial, or why nothing is known there. */
     readonly here: { readonly turns: string; readonly correction: string; readonly dial: string } | string;
@@ -47,7 +56,7 @@ export const WORDS = {
       typeof v.here === 'string'
         ? v.here
         : `At ${v.here.turns} turns the correction is ${v.here.correction}; the dial stands at ${v.here.dial}.`;
-    return `${v.readings} readings give a net lead of ${v.lead}, which ${v.agrees ? 'agrees' : 'does not agree'} with the nominal ${v.nominal}. ${dial}`;
+    return `${v.readings} readings give a net lead of ${v.lead}, with the set-up ± ${v.U}. ${AGREES[v.verdict](v.nominal)} ${dial}`;
   },
   table: {
     head: ['turns', 'direction', 'readings', 'nominal motion', 'measured motion', 'correction'],

@@ -1,18 +1,5 @@
 /** The words of the certificate of a calibration. */
 
-interface Whole {
-  readonly lead: string;
-  readonly U: string;
-  readonly off: string;
-  readonly below: boolean;
-  readonly nominal: string;
-  readonly stated: string;
-  readonly matters: string;
-  readonly largest: string;
-}
-const found = (v: Whole): string =>
-  `The measured net lead is ${v.lead} ± ${v.U} a turn with all of the set-up, ${v.off} ${v.below ? 'below' : 'above'} the nominal ${v.nominal}`;
-
 export const WORDS = {
   title: 'Certificate of the calibration',
   caption: (v: { readonly verdict: string; readonly missing: readonly string[] }) =>
@@ -33,25 +20,11 @@ export const WORDS = {
     differs: 'Does not agree with its nominal lead',
     'not to be told': 'Measured too roughly to say',
   },
-  wholeVerdict: {
-    agrees: (v: Whole) => `${found(v)}: it agrees within that ± and the stated lead error of ${v.stated}.`,
-    differs: (v: Whole) => `${found(v)}: it does not agree within that ± and the stated lead error of ${v.stated}.`,
-    'not to be told': (v: Whole) =>
-      `Whether it agrees can’t be told: the whole ± is ${v.U} a turn, more than the ${v.matters} that matter. Its largest part is ${v.largest}: make that smaller first.`,
-  },
   whole: {
     name: 'whole ± of it, 95 %',
     value: (U: string) => `${U} a turn`,
     largest: 'largest parts of it',
     part: (name: string, much: string) => `${name} ${much}`,
-    parts: {
-      fit: 'the scatter of the readings',
-      gauge: 'the scale of the indicator',
-      cosine: 'the tilt of the plunger',
-      abbe: 'the plunger beside the axis',
-      drift: 'the drift',
-      repeat: 'the repeat of the indicator',
-    },
   },
   measured: 'Measured',
   found: 'Found',

@@ -1,4 +1,6 @@
 /** The words of what figures share. */
+import type { SigningPart } from '../../../engine/index.ts';
+
 export const WORDS = {
   figure: { numbersBehind: 'Numbers', table: 'Table' },
   knob: {
@@ -17,20 +19,39 @@ export const WORDS = {
   },
 };
 
+/** The parts of the ± of a measured lead. */
+export const SIGNING_PARTS: Readonly<Record<SigningPart, string>> = {
+  fit: 'the scatter of the readings',
+  gauge: 'the scale of the indicator',
+  cosine: 'the tilt of the plunger',
+  abbe: 'the plunger beside the axis',
+  drift: 'the drift',
+  repeat: 'the repeat of the indicator',
+};
+
+interface Whole {
+  readonly lead: string;
+  readonly U: string;
+  readonly off: string;
+  readonly below: boolean;
+  readonly nominal: string;
+  readonly stated: string;
+  readonly matters: string;
+  readonly largest: string;
+}
+
+const found = (v: Whole): string =>
+  `The measured net lead is ${v.lead} ± ${v.U} a turn with all of the set-up, ${v.off} ${v.below ? 'below' : 'above'} the nominal ${v.nominal}`;
+
 /** What a calibration found, as its figure and its certificate say it. */
 export const FINDINGS = {
   lead: (lead: string, uncertainty: string) => `${lead} ± ${uncertainty} a turn`,
-  verdict: (v: {
-    readonly lead: string;
-    readonly off: string;
-    readonly below: boolean;
-    readonly nominal: string;
-    readonly agrees: boolean;
-    readonly uncertainty: string;
-    readonly stated: string;
-  }) =>
-    `The measured net lead is ${v.lead}, ${v.off} ${v.below ? 'below' : 'above'} the nominal ${v.nominal}: ` +
-    `it ${v.agrees ? 'agrees' : 'does not agree'} within ${v.uncertainty} of uncertainty and ${v.stated} of stated lead error.`,
+  verdict: {
+    agrees: (v: Whole) => `${found(v)}: it agrees within that ± and the stated lead error of ${v.stated}.`,
+    differs: (v: Whole) => `${found(v)}: it does not agree within that ± and the stated lead error of ${v.stated}.`,
+    'not to be told': (v: Whole) =>
+      `Whether it agrees can’t be told: the whole ± is ${v.U} a turn, more than the ${v.matters} that matter. Its largest part is ${v.largest}: make that smaller first.`,
+  },
   untold: 'cannot be found',
   hysteresis: {
     name: 'hysteresis',

@@ -10,6 +10,22 @@ const TIPS: Readonly<Record<Refusals['built-push-tips']['joint'], string>> = {
   key: 'the carried part turns out of its key: make the key stiffer',
 };
 
+const LOCKS: typeof TIPS = {
+  ring: 'under the base: push less',
+  A: 'in thread A: grease it, or take a finer thread',
+  C: 'in thread C: grease it, or take a finer thread',
+  guide: 'in the guide: make it longer or smoother, or load it nearer the axis',
+  key: 'at the key: make it smoother, or move the key further from the axis',
+};
+
+const UNSETTLED: typeof TIPS = {
+  ring: 'under the base: make its ring wider, or push less',
+  A: 'in thread A: give it more clearance or more engagement',
+  C: 'in thread C: give it more clearance or more engagement',
+  guide: 'in the guide: give it more clearance',
+  key: 'at the key: move it further from the axis',
+};
+
 export const BUILT = {
   'built-no-clearance': ({ thread, clearance }) =>
     `Thread ${thread} has a clearance of ${say(1000 * clearance)} µm with its coat, so it does not go together: choose a thinner coat, or a larger nut.`,
@@ -22,8 +38,8 @@ export const BUILT = {
   'built-none-together': ({ count }) =>
     `None of ${count} assemblies drawn from these errors came to rest: make the errors smaller, or push less.`,
   'built-push-tips': ({ joint, turns }) => `After ${say(turns)} turns ${TIPS[joint]}.`,
-  'built-does-not-settle': ({ turns }) =>
-    `After ${say(turns)} turns no place of rest was found: the parts may be far too soft or too stiff for one another. Change the part that was changed last.`,
-  'built-friction-locks': ({ turns }) =>
-    `After ${say(turns)} turns friction alone could hold the parts, so where they stand is not known: make the guide longer or its friction smaller.`,
+  'built-does-not-settle': ({ joint, turns }) =>
+    `After ${say(turns)} turns no place of rest was found. The forces are largest ${UNSETTLED[joint]}.`,
+  'built-friction-locks': ({ joint, turns }) =>
+    `After ${say(turns)} turns friction locks the jack, most of it ${LOCKS[joint]}.`,
 } satisfies Partial<RefusalWords>;

@@ -27,7 +27,7 @@ export const WAYS_REFUSALS = {
   'pair-of-equal-leads': () =>
     'The two leads of the pair are equal, so it moves nothing: choose threads whose leads differ.',
   'wedge-jams': () =>
-    'Slope and friction angle together reach a right angle, so the wedge jams and no push drives it: take a flatter slope or less friction.',
+    'The slope and twice the friction angle together reach a right angle, so the wedge jams and no push drives it: take a flatter slope or less friction.',
   'height-of-top-ball': () =>
     'The top centre stands above the others, and no higher than both radii together: give a height between the two.',
   'nothing-bends': () =>

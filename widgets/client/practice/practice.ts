@@ -1,0 +1,3 @@
+/** The script of exercises, and of predictions made on a picture: fetched where a page has some, once the page is awake. */
+export { mountExercises, mountReview } from './exercises.ts';
+export { judgeSign, pictureField } from './picture-predictions.ts';
