@@ -12,6 +12,7 @@
  *   routes, symbols                   the map of the chapters, and the glossary of symbols
  */
 
+import { traced } from '../assembly/backwards/traced.ts';
 import { gather, type Input, type NumberSet, readInput, scopeOf, type Value } from '../assembly/numbers.ts';
 import { runSteps, type Step } from '../assembly/steps.ts';
 import { bad, good, type Result, relationNamed, type SymbolName, symbolFact } from '../engine/index.ts';
@@ -54,6 +55,8 @@ export interface FigureBlock {
   readonly figure: Figure;
   readonly set: string;
   readonly caption: string;
+  /** The relations that it asks, by their names. */
+  readonly relations: readonly string[];
 }
 
 export interface Prediction {
@@ -196,9 +199,10 @@ export const readBlock = (
       );
       return undefined;
     }
-    const drawn = figure.at(numbersAtStart(set, declared), 'metric');
+    const { result: drawn, calls } = traced(() => figure.at(numbersAtStart(set, declared), 'metric'));
     if (!drawn.ok) book.note(opening, `The figure can’t be drawn from its starting numbers: ${reasonOf(drawn)}`);
-    return { kind: 'figure', figure, set, caption: title };
+    const relations = [...new Set(calls.map(({ relation }) => relation.name))];
+    return { kind: 'figure', figure, set, caption: title, relations };
   }
 
   const predict = new RegExp(`^predict (?:with )?(${NAME})$`).exec(words);

@@ -219,10 +219,10 @@ const derivedIn = (book: Book): ReadonlyMap<string, readonly [string, string]> =
   return derived;
 };
 
-/** Of the relations that the examples of a page work with. */
-const derivedOn = ({ model }: RenderedChapter, derived: ReturnType<typeof derivedIn>) =>
+/** Of the relations that the examples and figures of a page work with. */
+const derivedOn = ({ relations }: RenderedChapter, derived: ReturnType<typeof derivedIn>) =>
   Object.fromEntries(
-    [...new Set(model.examples.flatMap(({ steps }) => steps.map(({ relation }) => relation)))].flatMap((relation) => {
+    relations.flatMap((relation) => {
       const at = derived.get(relation);
       return at ? [[relation, at] as const] : [];
     }),

@@ -41,6 +41,8 @@ export interface RenderedChapter {
   readonly model: PageModel;
   /** The figures that stand on the page, each once. */
   readonly figures: readonly string[];
+  /** The relations that its examples and figures ask. */
+  readonly relations: readonly string[];
   readonly anchors: readonly string[];
   /** The sections in order, by their anchors. */
   readonly sections: readonly { readonly id: string; readonly title: string }[];
@@ -124,6 +126,13 @@ export const renderChapter = (
       exercises: blocks.flatMap((b) => (b.kind === 'exercise' ? [b.exercise] : [])),
     },
     figures: [...new Set(blocks.flatMap((b) => (b.kind === 'figure' ? [b.figure.name] : [])))],
+    relations: [
+      ...new Set(
+        blocks.flatMap((b) =>
+          b.kind === 'figure' ? b.relations : b.kind === 'example' ? b.steps.map(({ relation }) => relation) : [],
+        ),
+      ),
+    ],
     anchors: [...headings(tokens).map(({ id }) => id), ...work.numbering.labels.keys()],
     sections: headings(tokens).filter(({ tag }) => tag === 'h2'),
     labels: work.numbering.labels,

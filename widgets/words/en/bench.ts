@@ -84,7 +84,7 @@ export const TAKEN_FOR: Readonly<Partial<Record<Fault, Readonly<Partial<Record<F
     'lead error': 'You blamed the indicator for what the thread does. It reads a gauge block right.',
   },
   wave: {
-    lean: 'You took every wave in the height for periodic error of a thread. A lean makes one too, and swings the tip as well.',
+    lean: 'You took every wave in the height for a periodic error of the thread. A lean makes one too, and swings the tip as well.',
   },
   lean: {
     wave: 'You took a wave in the height for a lean. The tip did not swing sideways.',
