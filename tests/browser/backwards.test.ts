@@ -1,5 +1,6 @@
 /** A result of a worked example is asked backwards, told where it comes from and how sure it is: by keys, by taps, in a narrow window, by a link. */
 import { describe, expect, it } from 'vitest';
+import { inDeep } from '../support/deep.ts';
 import type { Page } from '../support/driven.ts';
 import { fieldIn, figure, NARROW, settled, shown, type, useBrowser, words, written } from '../support/page.ts';
 
@@ -54,7 +55,7 @@ describe('another result', () => {
     expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(NARROW.width);
   });
 
-  it('that can’t be read says so beside its field', async () => {
+  it('that can’t be read says so beside its field', inDeep, async () => {
     const { page } = await visit('two-screws.html');
     await result(page, 'z_c').click();
     const behind = foot(page).locator('.asked-back');
@@ -104,7 +105,7 @@ describe('a ± behind a number', () => {
     expect(await words(sure)).toMatch(/k = 2\.00.*thread A ?84 %.*turns ?16 %.*Halve the ± of thread A first/s);
   });
 
-  it('that is wrong says so beside its field, and the last good value stays', async () => {
+  it('that is wrong says so beside its field, and the last good value stays', inDeep, async () => {
     const { page } = await visit('two-screws.html');
     const section = await shown(figure(page, 'section'));
     const turns = fieldIn(section, /turns/i);

@@ -17,9 +17,9 @@ import { mountPointing } from './pointing.ts';
 import type * as Practice from './practice/practice.ts';
 import { mountPrediction } from './predictions.ts';
 import { mountPrinting } from './printing.ts';
-import { mountProjector } from './projector.ts';
 import { mountScrollers } from './scrollers.ts';
 import { mountSearch } from './search.ts';
+import { mountShowing } from './showing.ts';
 import { mountSymbolCards } from './symbol-card.ts';
 import { mountTools } from './tools.ts';
 import { mountWay } from './way.ts';
@@ -57,9 +57,16 @@ const wake = (until: AbortSignal) => {
     if (prediction) mountPrediction(place, prediction, store, index);
   }
   const { bank, exercises } = model;
-  if (exercises.length > 0)
+  const fading = all(root, '.example[data-blank]');
+  if (exercises.length + fading.length > 0)
     void loadModule('practice').then((part) => {
-      if (part) (part as typeof Practice).mountExercises(root, exercises, store);
+      if (!part) return;
+      const { mountExercises, mountFading } = part as typeof Practice;
+      mountExercises(root, exercises, store);
+      for (const place of fading) {
+        const example = model.examples.find(({ id }) => id === place.dataset.example);
+        if (example) mountFading(place, example.set, example.steps, store);
+      }
     });
   if (bank)
     // Worked steps of items from other chapters are written with the words that the script of papers has.
@@ -67,15 +74,14 @@ const wake = (until: AbortSignal) => {
       if (!papers || !practice) return;
       const { mountReview } = practice as typeof Practice;
       for (const place of all(root, '[data-review]')) mountReview(place, bank, store);
-      for (const place of all(root, '[data-papers]'))
-        (papers as typeof Papers).mountPapers(place, bank, model.methods ?? {}, until);
+      for (const place of all(root, '[data-papers]')) (papers as typeof Papers).mountPapers(place, bank, model, until);
     });
   mountQuantities(root, model.live, store);
   mountPointing(root);
   mountScrollers(root, store);
   for (const place of all(root, '.foot-line'))
     mountDesignNote(place, all(place.closest('figure') ?? place, '[data-inputs]'), store, until);
-  mountProjector(root, until);
+  mountShowing(root, until);
   for (const figure of all(root, '[data-figure]')) {
     const folds = mountFolds(figure, store, announce, until);
     whenSeen(figure, async () => {

@@ -3,6 +3,7 @@ import type { NumberSet } from '../assembly/numbers.ts';
 import type { Step } from '../assembly/steps.ts';
 import type { Bank } from '../exercises/bank.ts';
 import type { Exercise } from '../exercises/exercise.ts';
+import type { CourseChapter } from '../exercises/plan.ts';
 
 export interface PageModel {
   readonly sets: readonly NumberSet[];
@@ -17,6 +18,8 @@ export interface PageModel {
   /** Every exercise of the book, on the page where papers are set. */
   readonly bank?: Bank;
   /** There too: the formulas of the steps of each exercise, set. */
+  /** There too: what each chapter states of itself. */
+  readonly course?: readonly CourseChapter[];
   readonly methods?: Readonly<Record<string, readonly string[]>>;
 }
 
