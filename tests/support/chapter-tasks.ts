@@ -481,6 +481,16 @@ export const TASKS: readonly Task[] = [
     is: () => [1.3],
   },
   {
+    widget: 'plate-modes',
+    page: 'staying-on-three-feet.html',
+    asks: 'make the plate narrower along x: it swings faster about its line',
+    work: async (hands) => {
+      await hands.step('Width of the plate along x', -1);
+    },
+    says: /^The slowest swing is [a-z ]+ at (\d+) Hz/,
+    is: () => [0],
+  },
+  {
     widget: 'plate-on-feet',
     page: 'three-feet.html',
     asks: 'let foot 2 stay, and read how much higher the plate is over the other two',
