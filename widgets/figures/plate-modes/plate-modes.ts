@@ -86,8 +86,7 @@ export const plateModesFigure = defineFigure({
   threads: [],
   quantities: QUANTITIES,
   texts: ['feet'],
-  chief: ['k_j', 'W'],
-  groups: { feet: ['feet'], weight: ['x_g', 'y_g', 'w_x', 'w_y'] },
+  chief: ['k_j', 'w_x', 'w_y'],
   setElsewhere: ['feet', 'W', 'x_g', 'y_g'],
   state: stateOf,
   draw: (s) =>
