@@ -5,6 +5,8 @@ import {
   type Aim,
   contactForces,
   couplingAt,
+  edgeCorrection,
+  edgeRises,
   type Foot,
   footCorrection,
   footLoads,
@@ -87,6 +89,14 @@ describe('foot-correction', () => {
       expect(w).toBeCloseTo(moves[i]?.correction ?? Number.NaN, 14);
     }
     expect(moves[1]?.correction).toBeCloseTo(0.126, 14);
+  });
+});
+
+describe('edge-rises and edge-correction', () => {
+  it('lift the far foot by the fall over the readings, stretched to the feet: 60 µm in 160 mm is 112.5 µm in 300 mm', () => {
+    const { q_x } = valueIn(of(edgeRises, { x_1: 0, z_1: 0, x_2: 160, z_2: 0.06 }));
+    expect(valueIn(of(edgeCorrection, { q_x, x_d: 0, x_s: 300 })).w).toBeCloseTo(-0.1125, 15);
+    expect(reasonIn(of(edgeRises, { x_1: 0, z_1: 0, x_2: 0.2, z_2: 0.06 }))).toMatch(/less than 1 mm apart/);
   });
 });
 

@@ -56,7 +56,8 @@ describe('a log of readings', () => {
 
   it('can’t tell two laws apart where warmth was not read, and says so', () => {
     // The invented log of the chapter, its temperatures left out.
-    const log = '2 min; 0|5 min; -0.3|15 min; -0.6|30 min; -0.9|1; -0.9|2; -0.8|4; -0.6|8; -0.7|24; -1.2|30; -0.8|48; -1.2';
+    const log =
+      '2 min; 0|5 min; -0.3|15 min; -0.6|30 min; -0.9|1; -0.9|2; -0.8|4; -0.6|8; -0.7|24; -1.2|30; -0.8|48; -1.2';
     const { best, rivals } = judged(valueIn(readSettlingLog(log)));
     expect([best.kind, ...rivals].sort()).toEqual(['creeping', 'settling']);
   });

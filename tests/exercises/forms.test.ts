@@ -16,7 +16,8 @@ const BACK = 'backwards n in turns, 3 digits: Threads {A} and {C}. It moved {ans
 const pair = exerciseFrom('exercise pair: A pair', `${PAIR}\n${BACK}`);
 const BANK = makeBank([{ slug: 'pairs', title: 'Pairs', exercises: [pair] }]);
 const COUNTS = new Map([['pairs', 6]]);
-const paper = (form: (typeof FORMS)[number]) => setPaper(choose(BANK, COUNTS, '7B', form), '7B', 'Ada', BANK.version);
+const paper = (form: (typeof FORMS)[number]) =>
+  setPaper(choose(BANK, COUNTS, '7B', { form }), '7B', 'Ada', BANK.version);
 
 describe('asked backwards', () => {
   it('tells the answer and asks for the number, which the steps lead to what was told', () => {
@@ -83,11 +84,11 @@ describe('a paper', () => {
   it('mixes the forms by lot, and a bank that a machine judges has none to show', () => {
     const kinds = (lines: ReturnType<typeof setBank>) => new Set(lines.map(({ item }) => item.exercise.id));
     const many = new Map([['pairs', 10]]);
-    expect(kinds(setPaper(choose(BANK, many, '7B', 'mixed'), '7B', 'Ada', '1'))).toEqual(
+    expect(kinds(setPaper(choose(BANK, many, '7B', { form: 'mixed' }), '7B', 'Ada', '1'))).toEqual(
       new Set(['pair', 'pair-backwards', 'pair-show']),
     );
-    expect([...kinds(setBank(BANK, many, '7B', 'mixed'))].sort()).toEqual(['pair', 'pair-backwards']);
-    expect([...kinds(setBank(BANK, many, '7B', 'show-that'))]).toEqual(['pair']);
+    expect([...kinds(setBank(BANK, many, '7B', { form: 'mixed' }))].sort()).toEqual(['pair', 'pair-backwards']);
+    expect([...kinds(setBank(BANK, many, '7B', { form: 'show-that' }))]).toEqual(['pair']);
   });
 
   it('carries its form in its link, and refuses one that is none', () => {

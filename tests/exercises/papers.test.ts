@@ -62,14 +62,14 @@ describe('a paper', () => {
   it('prints question, unit, digits, class, student and bank version, and its key steps, answer and interval', () => {
     const lines = paper('7B', 'Ada');
     const sheet = parseHTML(`<body>${studentSheet(lines, 'Ada', heading)}</body>`).document;
-    expect(sheet.querySelectorAll('.paper > ol > li').length).toBe(lines.length);
+    expect(sheet.querySelectorAll('.paper-page > ol > li').length).toBe(lines.length);
     expect(sheet.querySelector('.paper-foot')?.textContent).toBe(`Class 7B · Ada · question bank ${BANK.version}`);
     const asksNumber = lines.map(({ item }) => item.offered === undefined);
-    for (const [i, li] of [...sheet.querySelectorAll('.paper > ol > li')].entries())
+    for (const [i, li] of [...sheet.querySelectorAll('.paper-page > ol > li')].entries())
       if (asksNumber[i]) expect(li.textContent).toMatch(/significant digits/);
       else expect(li.querySelectorAll('.offered > li').length).toBeGreaterThan(1);
     const key = parseHTML(`<body>${keySheet(lines, 'Ada', heading)}</body>`).document;
-    for (const [i, li] of [...key.querySelectorAll('.paper > ol > li')].entries())
+    for (const [i, li] of [...key.querySelectorAll('.worked-key > ol > li')].entries())
       if (asksNumber[i])
         expect(li.querySelector('.answer')?.textContent).toMatch(/^[−\d.]+\S*\s?\S*, accepted [−\d.]+ to [−\d.]+/);
     expect(sheet.body.textContent).not.toContain('accepted');
@@ -177,6 +177,8 @@ describe('mixed review', () => {
     const next = bankOrder(BANK, (id) => (id === rare ? 0 : 1), 'none', 0.99);
     expect(next.exercise.id).toBe(rare);
     for (let i = 0; i < 50; i++) expect(bankOrder(BANK, () => 0, 'two-screws', i / 50).slug).not.toBe('two-screws');
+    const due = [ids[7] ?? '', ids[90] ?? ''];
+    for (let i = 0; i < 20; i++) expect(due).toContain(bankOrder(BANK, () => 0, 'none', i / 20, due).exercise.id);
     expect(bankOrder(SMALL, () => 0, 'pairs', 1).exercise.id).toBe('pair');
   });
 });

@@ -17,7 +17,7 @@ import { reasonIn, valueIn } from '../support/results.ts';
 
 /** The shop's readings as the chapter has them. */
 const SHOP = (() => {
-  const chapter = CHAPTERS.find(({ file }) => file.endsWith('30-calibrate.md'))?.text ?? '';
+  const chapter = CHAPTERS.find(({ file }) => file.endsWith('39-calibrate.md'))?.text ?? '';
   const lines = blocksOf(chapter, 'figure').flatMap((b) => b.lines);
   const line = lines.find((l) => l.startsWith('runs = ')) ?? '';
   return valueIn(TEXTS.runs.read(line.replace(/^runs = /, '').replace(/ # .*$/, '')));

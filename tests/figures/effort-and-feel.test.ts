@@ -252,7 +252,7 @@ describe('hand-force', () => {
 });
 
 describe('the printed frictions of the chapter', () => {
-  const chapter = readFileSync(resolve(import.meta.dirname, '../../chapters/22-how-much-friction.md'), 'utf8');
+  const chapter = readFileSync(resolve(import.meta.dirname, '../../chapters/29-how-much-friction.md'), 'utf8');
   const printed = new Map(friction.rows.map((r) => [r.id, r.printed as Readonly<Record<string, unknown>>]));
   const row = (start: string): string[] =>
     (chapter.split('\n').find((line) => line.startsWith(`| ${start} |`)) ?? '').split('|').map((cell) => cell.trim());

@@ -54,7 +54,7 @@ const page = (html: string) => parseHTML(`<!doctype html><body>${html}</body>`).
 
 describe('the chapter', () => {
   it('tells in its own words the number of threads and the gains at which the judgement changes', () => {
-    const text = CHAPTERS.find(({ file }) => file.endsWith('05-finding-a-pair.md'))?.text ?? '';
+    const text = CHAPTERS.find(({ file }) => file.endsWith('11-finding-a-pair.md'))?.text ?? '';
     expect(/The standards have (\d+) threads/.exec(text)?.[1]).toBe(`${METRIC_SERIES.length + UNIFIED_SERIES.length}`);
     const [, sound, care] =
       /\*sound\* up to a gain of (\d+), \*with care\* up to (\d+), and \*delicate\* above/.exec(text) ?? [];

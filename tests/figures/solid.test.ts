@@ -6,10 +6,10 @@ import { heightOf, massOf, reach } from '../../widgets/assembly/adjuster/part.ts
 import { meshOf, meshVolume } from '../../widgets/assembly/adjuster/solid.ts';
 import { crestsOf, sectionOf } from '../../widgets/assembly/adjuster/surface.ts';
 import { readAdjuster } from '../../widgets/assembly/adjuster/text.ts';
+import { heldAfter, stepsOf } from '../../widgets/figures/kit/solid/assembling.ts';
 import { type Body, bodiesOf } from '../../widgets/figures/kit/solid/bodies.ts';
 import { stillOf } from '../../widgets/figures/kit/solid/still.ts';
 import { aimAt, directionsOf, dot, onPicture, PICTURE, spread } from '../../widgets/figures/kit/solid/view.ts';
-import { heldAfter, stepsOf } from '../../widgets/figures/solid/assembling.ts';
 import { litOf } from '../../widgets/figures/solid/live.ts';
 import { BEGIN, posed } from '../../widgets/figures/solid/pose.ts';
 import type { State } from '../../widgets/figures/solid/state.ts';
@@ -119,8 +119,15 @@ describe('labels in a column', () => {
   });
 });
 
-/** Volume inside triangles that each have corners of their own. */
-const volumeOf = ({ facets: { positions } }: Body): number => {
+/** Nine numbers a triangle. */
+const cornersOf = ({ facets: { positions, index } }: Body): Float64Array =>
+  Float64Array.from(
+    { length: 3 * index.length },
+    (_, i) => positions[3 * (index[Math.floor(i / 3)] as number) + (i % 3)] as number,
+  );
+
+const volumeOf = (body: Body): number => {
+  const positions = cornersOf(body);
   let sum = 0;
   const p = (i: number) => positions[i] as number;
   for (let i = 0; i < positions.length; i += 9)
@@ -143,7 +150,7 @@ describe.each(Object.entries(ALL))('the bodies of the %s', (_, a) => {
 
   it('are closed and seen from outside: faces add up to nothing, and every body has a volume', () => {
     for (const body of bodies) {
-      const { positions } = body.facets;
+      const positions = cornersOf(body);
       const sum = [0, 0, 0];
       let area = 0;
       for (let i = 0; i < positions.length; i += 9) {
@@ -173,7 +180,10 @@ describe.each(Object.entries(ALL))('the bodies of the %s', (_, a) => {
       for (let i = 0; i < facets.normals.length; i += 3)
         worst = Math.max(worst, Math.abs(Math.hypot(...facets.normals.subarray(i, i + 3)) - 1));
     expect(worst).toBeLessThan(1e-4);
-    expect(bodies.reduce((sum, b) => sum + b.facets.positions.length / 9, 0)).toBeLessThan(100_000);
+    expect(bodies.reduce((sum, b) => sum + b.facets.index.length / 3, 0)).toBeLessThan(100_000);
+    // A corner that triangles share is worked once a frame: there are hardly more corners than triangles.
+    const corners = bodies.reduce((sum, b) => sum + b.facets.positions.length / 3, 0);
+    expect(corners).toBeLessThan(bodies.reduce((sum, b) => sum + b.facets.index.length / 3, 0) * 1.3);
     expect(bodies.length).toBeLessThan(20);
   });
 
@@ -182,7 +192,7 @@ describe.each(Object.entries(ALL))('the bodies of the %s', (_, a) => {
     for (const part of partsOf(a)) {
       const body = bodies.find((b) => b.name === part.role) as Body;
       const outlines = sectionOf(part, 0, { crests: crests[part.role] });
-      const { positions } = body.facets;
+      const positions = cornersOf(body);
       const slices = 40;
       for (let i = 0; i < slices; i++) {
         const z = (heightOf(part) * (i + 0.5)) / slices;

@@ -60,6 +60,21 @@ describe('levelling-plate', () => {
     expect(reasonIn(plateOf(plate({ passport: '2, 2026-09-01: lead 8.8 µm' })))).toContain('another piece');
   });
 
+  it('counts a foot from where its passport left it, whatever the field of stands says, and says so', () => {
+    const of = (passport: string, stands = '') => valueIn(plateOf(plate({ passport, stands })));
+    const rooms = (s: ReturnType<typeof of>) => s.first.stands;
+    const placed = '2, 2026-03-02: place 3 turns | 2, 2026-09-01: lead 87 µm, place 2.5 turns';
+    expect(rooms(of(placed, '1: 1; 2: -1; 3: 0'))).toEqual([1, 2.5, 0]);
+    expect(rooms(of('', '1: 1; 2: -1; 3: 0'))).toEqual([1, -1, 0]);
+    const document = picture(valueIn(still(levellingPlate).draw(plate({ passport: placed }), 'metric')));
+    // Thread C gives 6.60 turns, 3.30 either way: 2.5 of them are used.
+    expect(rowsOf(document, '.turn-table')[1]?.[3]).toBe('−5.80 to +0.799');
+    const said = valueIn(still(levellingPlate).draw(plate({ passport: placed }), 'metric')).replace(/<[^>]*>/g, '');
+    expect(plainly(said)).toMatch(/passport left it: foot 2 \+2\.50 turns \(2026-09-01\)/);
+    // Past the end of its thread it can't stand.
+    expect(reasonIn(plateOf(plate({ passport: '2, 2026-09-01: place 9 turns' })))).toContain('2');
+  });
+
   it('asks of each foot what levelPlate works out, in turns, in flats and in whole flats with their sense', () => {
     const document = picture(valueIn(still(levellingPlate).draw(plate(), 'metric')));
     // Thread C gives 10.475/1.5875 = 6.60 turns, 3.30 either way. −0.5125 µm/mm along x, 0.6857 along y: B lacks 123 µm = 8.434 flats, C 61.5 − 123.43 = −61.93 µm = −4.247.

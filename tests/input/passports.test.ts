@@ -1,6 +1,6 @@
 /** Passports of pieces: rows as they are typed, in any order, and what of them levelling takes. */
 import { describe, expect, it } from 'vitest';
-import { lastLead, readPassports } from '../../widgets/input/passports.ts';
+import { lastOf, readPassports } from '../../widgets/input/passports.ts';
 import { reasonIn, valueIn } from '../support/results.ts';
 
 describe('a passport', () => {
@@ -19,13 +19,16 @@ describe('a passport', () => {
     expect(entries[1]?.place).toBe(-1.5);
   });
 
-  it('gives the last lead of a piece by its day, whatever the order of the rows; a row without one does not count', () => {
+  it('gives the last lead and place of a piece by its day, whatever the order of the rows; a row without one does not count', () => {
     const entries = valueIn(
       readPassports('A, 2026-09-14: lead 88.5 µm\nA, 2026-12-01: new grease\na, 2026-03-02: lead 88.7 µm'),
     );
-    expect(lastLead(entries, 'A')).toEqual({ lead: 0.0885, day: '2026-09-14' });
-    expect(lastLead(entries, 'C')).toBeUndefined();
-    expect(lastLead(valueIn(readPassports('')), 'A')).toBeUndefined();
+    expect(lastOf('lead', entries, 'A')).toEqual({ value: 0.0885, day: '2026-09-14' });
+    expect(lastOf('lead', entries, 'C')).toBeUndefined();
+    expect(lastOf('place', entries, 'A')).toBeUndefined();
+    expect(lastOf('lead', valueIn(readPassports('')), 'A')).toBeUndefined();
+    const moved = valueIn(readPassports('a, 2026-10-01: place -1.5 turns | A, 2026-09-14: place 0 turns'));
+    expect(lastOf('place', moved, 'A')).toEqual({ value: -1.5, day: '2026-10-01' });
   });
 
   it('refuses by row and names what is wrong', () => {

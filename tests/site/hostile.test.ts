@@ -55,7 +55,7 @@ const PROSE = [
   '<a href="javascript:alert(1)">x</a> <iframe src=x></iframe> <base href=//x> <meta http-equiv=refresh content="0;url=x">',
   '[x](javascript:alert(1)) [x](JaVaScRiPt:alert(1)) [x](java&#x73;cript:alert(1)) [x](<javascript:alert(1)>) [x]( &#1;javascript:alert(1)) [x](&NewLine;java&Tab;script:alert(1))',
   '[x](vbscript:x) [x](data:text/html,<script>alert(1)</script>) [x](file:///etc/x) <javascript:alert(1)>',
-  '[x](02-two-screws.md "\\" onmouseover=alert(1) x=\\"") [x](02-two-screws.md \'"><img src=x onerror=alert(1)>\')',
+  '[x](04-two-screws.md "\\" onmouseover=alert(1) x=\\"") [x](04-two-screws.md \'"><img src=x onerror=alert(1)>\')',
   '[x][r]\n\n[r]: javascript:alert(1) "<script>alert(1)</script>"',
   '![x](x" onerror="alert(1)) ![" onerror="alert(1)](x)',
   `{{! ${HARM} }} {{ ${HARM} }} {{ foot.${HARM} = 1 }}`,

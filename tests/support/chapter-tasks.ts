@@ -148,7 +148,7 @@ export const TASKS: readonly Task[] = [
     asks: 'turn the knob to a quarter of a turn',
     work: (hands) => hands.step('Angle turned', 4),
     says: /turned 90° clockwise the screw moves down ([\d.]+) µm/,
-    is: () => [-micrometres(one('advance', { h: 1, L: thread('1/4-28').L, n: 0.25 }))],
+    is: () => [-micrometres(one('advance', { h: 1, L: thread('M10x1.5').L, n: 0.25 }))],
     drags: { 'Screw head, from above': 'Angle turned' },
   },
   {
@@ -182,7 +182,7 @@ export const TASKS: readonly Task[] = [
   },
   {
     widget: 'thread-eaten',
-    page: 'per-flat.html',
+    page: 'why-fine-means-short.html',
     asks: 'give thread C more length, until thread A runs out first',
     work: (hands) => hands.step('Usable length of thread C', 2),
     says: /Thread A runs out first, after ([\d.]+) turns/,
@@ -190,7 +190,7 @@ export const TASKS: readonly Task[] = [
   },
   {
     widget: 'rounding-cost',
-    page: 'finding-a-pair.html',
+    page: 'round-last.html',
     asks: 'try the Foot',
     work: async (hands) => {
       await hands.step(A, away('M4x0.7', 'M10x1.5'));
@@ -220,7 +220,7 @@ export const TASKS: readonly Task[] = [
   },
   {
     widget: 'bench-card',
-    page: 'design-sheet.html',
+    page: 'bench-card.html',
     asks: 'an indicator that may be off by more lets more pass',
     work: (hands) => hands.step('How far one reading of the indicator may be off', 10),
     says: /A reversal may differ by ([\d.]+) µm/,
@@ -238,7 +238,7 @@ export const TASKS: readonly Task[] = [
   },
   {
     widget: 'part-files',
-    page: 'design-sheet.html',
+    page: 'bench-card.html',
     asks: 'save the carried part, and the files follow the rows on the card',
     work: (hands) => hands.press('Save carried part: socket screw as STL'),
     says: /^(\d+) parts from the rows above; the highest is the turned part: adapter, ([\d.]+) mm/,
@@ -247,7 +247,7 @@ export const TASKS: readonly Task[] = [
   },
   {
     widget: 'passport',
-    page: 'design-sheet.html',
+    page: 'bench-card.html',
     asks: 'add a row for today, and read which piece is farthest off its threads',
     work: (hands) => hands.press('Add a row for today'),
     says: /^(\d+) pieces have a passport; farthest off its threads is 1 with ([\d.]+) µm a turn, \+([\d.]+) %/,
@@ -256,7 +256,7 @@ export const TASKS: readonly Task[] = [
   },
   {
     widget: 'part-drawings',
-    page: 'design-sheet.html',
+    page: 'bench-card.html',
     asks: 'choose the turned part and read at what scale it stands on the paper',
     work: (hands) => hands.choose('turned part'),
     says: /^Turned part: adapter on A4 upright, ([\d.]+) : 1: (\d+) sizes as stated/,
@@ -297,7 +297,7 @@ export const TASKS: readonly Task[] = [
   },
   {
     widget: 'beside-bought',
-    page: 'design-sheet.html',
+    page: 'bench-card.html',
     asks: 'raise the load, and read which thread goes first and what it carries',
     work: (hands) => hands.step('Load to be carried', 3),
     says: /moves ([\d.]+) times less than a turn of the bought screw/,
@@ -371,7 +371,7 @@ export const TASKS: readonly Task[] = [
   },
   {
     widget: 'flanks-under-load',
-    page: 'play-and-flanks.html',
+    page: 'which-flank.html',
     asks: 'take the force down past nought: thread C lets go, thread A has not stirred',
     work: (hands) => hands.step('Force on the carried part, towards the base is plus', -5),
     says: /With −(\d+) N across thread C the pulled flank of the carried part touches; with \+(\d+) N across thread A the pressed flank of the turned part touches\. The carried part is ([\d.]+) µm below/,
@@ -601,7 +601,7 @@ export const TASKS: readonly Task[] = [
   },
   {
     widget: 'solid',
-    page: 'two-screws.html',
+    page: 'three-parts.html',
     asks: 'turn the head one turn clockwise: it sinks by thread A, and the top rises by the net lead',
     work: (hands) => hands.step('Turns', 1),
     says: /The turned part has gone down ([\d.]+) mm, and the carried part has gone up ([\d.]+) µm/,
@@ -627,7 +627,7 @@ export const TASKS: readonly Task[] = [
   },
   {
     widget: 'drift-bars',
-    page: 'contact-heat-creep.html',
+    page: 'heat-and-creep.html',
     asks: 'change the pair: the bars stay the same, and only the step that measures them changes',
     work: (hands) => hands.step(C, 1),
     says: /^Compared with one flat of ([\d.]+) µm, the largest is this: the tip sinks in, ([\d.]+) µm, which is ([\d.]+) flats/,
@@ -643,6 +643,15 @@ export const TASKS: readonly Task[] = [
     work: (hands) => hands.step('Coefficient of friction, threads and wedge', -3),
     says: /lightest to turn is the differential screw with ([\d.]+) N·mm/,
     is: () => [one('frictionless-torque', { F: 50, Delta: net(FOOT) })],
+  },
+  {
+    widget: 'fault-bench',
+    page: 'calibrate.html',
+    asks: 'turn the jack on the bench up by a turn: its indicator should have gone by the net lead',
+    work: (hands) => hands.step('Turns', 4),
+    says: /by 1 turn: .* has moved ([\d.]+) µm/,
+    is: () => [micrometres(net(FOOT))],
+    drags: { 'Head of the jack, from above': TURNS },
   },
   {
     widget: 'practice-rig',

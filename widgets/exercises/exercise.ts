@@ -243,10 +243,12 @@ const makeItem = (exercise: Exercise, picks: readonly number[]): Result<Item> =>
   if (!last?.ok) return bad('no-answering-step', {});
   const factor = toBase({ amount: 1, unit });
   const bySign = kind === 'way' || kind === 'flank';
-  const asked = bySign ? good(last.value / factor) : askable(last.value, unit, digits);
+  // Nobody types the last result of a wrong line or of a table.
+  const typed = !bySign && kind !== 'wrong-line' && kind !== 'table';
+  const asked = typed ? askable(last.value, unit, digits) : good(last.value / factor);
   if (!asked.ok) return asked;
   const amount = asked.value;
-  const accepted = bySign ? { low: amount, high: amount, decimals: digits } : acceptedInterval(amount, digits);
+  const accepted = !typed ? { low: amount, high: amount, decimals: digits } : acceptedInterval(amount, digits);
   found.answer = last.value;
   const slips: KnownSlip[] = [];
   for (const [rule, { way, says, at }] of exercise.slips.entries()) {
@@ -261,7 +263,7 @@ const makeItem = (exercise: Exercise, picks: readonly number[]): Result<Item> =>
     }
     slips.push({ amount: wrong, says: filled(says, texts), rule });
   }
-  if (!bySign) slips.push(...slipsOfAny(amount, unit));
+  if (typed) slips.push(...slipsOfAny(amount, unit));
   const item: Item = {
     exercise,
     picks,

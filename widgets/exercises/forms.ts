@@ -4,7 +4,7 @@
  */
 import { backwardsTitle, showThat } from '#words/papers.ts';
 import { runSteps } from '../assembly/steps.ts';
-import { bad, good, invert, type Result, toBase } from '../engine/index.ts';
+import { bad, good, invert, type Result, toBase, type Unit } from '../engine/index.ts';
 import { answerText, askable, type Exercise, filled, type Item, itemAt, readPicks, slipsOfAny } from './exercise.ts';
 import { acceptedInterval } from './interval.ts';
 import { pick, stateOf } from './seed.ts';
@@ -102,4 +102,24 @@ export const inForm = (exercise: Exercise, form: Form, words: readonly string[],
   if (form === 'show-that') return judged ? exercise : show;
   const all = [exercise, ...(find ? [find] : []), ...(judged ? [] : [show])];
   return all[pick(stateOf(['form', ...words]), all.length)] ?? exercise;
+};
+
+/** The units in which a student works, as a roster says them behind a name. */
+export type OwnUnits = 'mm' | 'inch';
+
+const IN_UNITS: Readonly<Record<OwnUnits, Partial<Record<Unit, Unit>>>> = {
+  mm: { thou: 'µm', tenths: 'µm', in: 'mm' },
+  inch: { µm: 'thou', mm: 'in' },
+};
+const inUnits = new WeakMap<Exercise, Map<OwnUnits, Exercise>>();
+
+/** The same exercise with its answer asked in the student’s own unit; what is given stays as stock is sold. */
+export const inOwnUnits = (exercise: Exercise, units: OwnUnits | undefined): Exercise => {
+  const unit = units && IN_UNITS[units][exercise.unit];
+  if (unit === undefined || units === undefined || exercise.kind === 'wrong-line') return exercise;
+  const known = inUnits.get(exercise) ?? new Map<OwnUnits, Exercise>();
+  inUnits.set(exercise, known);
+  const turned = known.get(units) ?? { ...exercise, unit };
+  known.set(units, turned);
+  return turned;
 };

@@ -1,50 +1,136 @@
 /** Papers and keys as HTML for print: black on white, a page for each student, no size of paper taken for granted. */
+import {
+  DATE,
+  HINT_WAS,
+  HOW_WORKED,
+  KNOWN_SLIPS,
+  MARKS,
+  marksFor,
+  outOf,
+  pageOf,
+  workedFor,
+} from '#words/classroom.ts';
 import { ANSWER, acceptedAs, keyOf, lettered, paperFoot, paperOf } from '#words/papers.ts';
+import { relationNamed } from '../engine/index.ts';
 import { withSizes } from '../figures/kit/svg.ts';
 import { escapeText } from '../input/escape.ts';
 import { acceptedText, answerText, askedUnit, askText, type Item } from './exercise.ts';
 import { LETTERS } from './offered.ts';
-import type { PaperLine } from './paper.ts';
-import { stepLines } from './steps-text.ts';
+import type { PaperLine, Place } from './paper.ts';
+import { withIndexes } from './plain-formula.ts';
+import { algebraLines } from './steps-text.ts';
 
 export interface Heading {
   readonly classCode: string;
   readonly version: string;
 }
 
-const foot = ({ classCode, version }: Heading, student: string): string =>
-  `<p class="paper-foot">${escapeText(paperFoot(classCode, student, version))}</p>`;
+/** How much room there is to work under each exercise. */
+export const ROOMS = ['none', 'some', 'much'] as const;
+export type Room = (typeof ROOMS)[number];
+
+export type Marks = (exercise: string) => number;
+const ONE_EACH: Marks = () => 1;
 
 /** What stands between question and answer: the picture, and what is offered. Letters are text, so that a copy keeps them. */
 export const shownHtml = ({ picture = '', offered }: Item): string =>
   `${picture === '' ? '' : `<div class="shown">${withSizes(picture)}</div>`}${
     offered
       ? `<ul class="offered">${offered.options
-          .map(({ text }, i) => `<li>${escapeText(lettered(LETTERS[i] ?? '', text))}</li>`)
+          .map(({ text }, i) => `<li>${withIndexes(escapeText(lettered(LETTERS[i] ?? '', text)))}</li>`)
           .join('')}</ul>`
       : ''
   }`;
 
-export const studentSheet = (lines: readonly PaperLine[], student: string, heading: Heading): string =>
-  `<section class="paper"><h2>${escapeText(paperOf(student))}</h2><ol>${lines
-    .map(
-      ({ item }) =>
-        `<li><p>${escapeText(item.question)} <span class="ask">${escapeText(askText(item))}</span></p>${shownHtml(item)}${
-          item.exercise.shows
-            ? '<p class="room"></p>'
-            : `<p class="blank">${ANSWER} <span></span> ${escapeText(askedUnit(item))}</p>`
-        }</li>`,
-    )
-    .join('')}</ol>${foot(heading, student)}</section>`;
+/** Students of a class share many items, and their papers are written in one go: what an item comes to is kept with it. */
+const keptWith = <T>(write: (item: Item) => T): ((item: Item) => T) => {
+  const known = new WeakMap<Item, T>();
+  return (item) => {
+    const kept = known.get(item) ?? write(item);
+    known.set(item, kept);
+    return kept;
+  };
+};
 
-export const keySheet = (lines: readonly PaperLine[], student: string, heading: Heading): string =>
-  `<section class="paper worked-key"><h2>${escapeText(keyOf(student))}</h2><ol>${lines
-    .map(
-      ({ item }) =>
-        `<li><p>${escapeText(item.question)}</p>${shownHtml(item)}<ul>${stepLines(item)
-          .map((line) => `<li>${escapeText(line)}</li>`)
-          .join(
-            '',
-          )}</ul><p class="answer"><strong>${escapeText(answerText(item))}</strong>${item.offered ? '' : `, ${escapeText(acceptedAs(acceptedText(item)))}`}</p></li>`,
-    )
-    .join('')}</ol>${foot(heading, student)}</section>`;
+/** One exercise as it is asked. */
+export const asked = (item: Item, marks: number): string => {
+  const { question, rest } = askedParts(item);
+  return `<li><p>${question} <span class="marks">${marksFor(marks)}</span></p>${rest}</li>`;
+};
+const askedParts = keptWith((item) => ({
+  question: `${escapeText(item.question)} <span class="ask">${escapeText(askText(item))}</span>`,
+  rest: `${shownHtml(item)}${
+    item.exercise.shows
+      ? '<p class="room"></p>'
+      : `<p class="work"></p><p class="blank">${ANSWER} <span></span> ${escapeText(askedUnit(item))}</p>`
+  }`,
+}));
+
+/**
+ * A student’s sheets. `pages` says which exercises stand on each of them, as they were found to fit; without it all stand on one, which
+ * breaks where the paper ends.
+ */
+export const studentSheet = (
+  lines: readonly PaperLine[],
+  student: string,
+  { classCode, version }: Heading,
+  { marks = ONE_EACH, pages }: { readonly marks?: Marks; readonly pages?: readonly (readonly number[])[] } = {},
+): string => {
+  const own = (line: PaperLine) => marks(line.exercise);
+  const total = lines.reduce((sum, line) => sum + own(line), 0);
+  const on = pages ?? [lines.map((_, i) => i)];
+  const sheets = on.map((places, page) => {
+    const name = escapeText(paperOf(student));
+    return (
+      `<div class="paper-page"><div class="page-head">${page === 0 ? `<h2>${name}</h2>` : `<p class="page-name">${name}</p>`}` +
+      `<p>${DATE} <span class="line"></span></p><p>${MARKS} <span class="line short"></span> ${outOf(total)}</p><p>${pageOf(page + 1, on.length)}</p></div>` +
+      `<ol start="${(places[0] ?? 0) + 1}">${places.map((i) => (lines[i] ? asked(lines[i].item, own(lines[i])) : '')).join('')}</ol>` +
+      `<p class="paper-foot">${escapeText(paperFoot(classCode, student, version))}</p></div>`
+    );
+  });
+  return `<section class="paper">${sheets.join('')}</section>`;
+};
+
+/** The worked answers of one student: algebra, numbers, answer. The reasons stand once for the class, in `methodSheet`. */
+export const keySheet = (lines: readonly PaperLine[], student: string, { classCode, version }: Heading): string =>
+  `<section class="paper worked-key"><div class="key-head"><h2>${escapeText(keyOf(student))}</h2><p class="paper-foot">${escapeText(paperFoot(classCode, student, version))}</p></div><ol>${lines
+    .map(({ item }) => workedItem(item))
+    .join('')}</ol></section>`;
+
+const workedItem = keptWith((item) => {
+  const lines = algebraLines(item).map((line) => `<li>${withIndexes(escapeText(line))}</li>`);
+  const accepted = item.offered ? '' : `, ${escapeText(acceptedAs(acceptedText(item)))}`;
+  return `<li><p>${escapeText(item.exercise.title)}</p><ul>${lines.join('')}</ul><p class="answer"><strong>${withIndexes(escapeText(answerText(item)))}</strong>${accepted}</p></li>`;
+});
+
+/** The formulas of each exercise’s steps as the press sets them, by the name of the exercise. */
+export type Methods = Readonly<Record<string, readonly string[]>>;
+
+/** Once for the class: the question as it is asked, each step with its reason and formula, the hint, and what slips tell. */
+export const methodSheet = (
+  places: readonly Place[],
+  lines: readonly PaperLine[],
+  { classCode, version }: Heading,
+  methods: Methods,
+  marks: Marks = ONE_EACH,
+): string =>
+  `<section class="paper method"><h2>${HOW_WORKED}</h2><p class="paper-foot">${escapeText(workedFor(classCode, version))}</p><ol>${places
+    .map(({ exercise, of }, i) => {
+      const item = lines[i]?.item;
+      const steps = exercise.steps.map((step, at) => {
+        const why = step.why ?? relationNamed(step.relation)?.says ?? '';
+        const reason = escapeText(why.replace(/\{\{!?\s*(.*?)\s*\}\}/g, '$1').replace(/[*$`]/g, ''));
+        return `<li>${reason} ${methods[of]?.[at] ?? ''}</li>`;
+      });
+      const slips = [...new Set((item?.slips ?? []).flatMap(({ says, rule }) => (rule === undefined ? [] : [says])))];
+      return (
+        `<li><p><strong>${escapeText(exercise.title)}</strong>, ${marksFor(marks(of))}. ${escapeText(item?.question ?? '')}</p>` +
+        (exercise.kind === 'order' ? '' : `<ol class="method-steps">${steps.join('')}</ol>`) +
+        (exercise.hint === '' ? '' : `<p>${HINT_WAS}: ${escapeText(item?.hint ?? '')}</p>`) +
+        (slips.length === 0
+          ? ''
+          : `<p>${KNOWN_SLIPS}:</p><ul>${slips.map((says) => `<li>${escapeText(says)}</li>`).join('')}</ul>`) +
+        '</li>'
+      );
+    })
+    .join('')}</ol></section>`;

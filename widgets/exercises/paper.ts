@@ -6,7 +6,7 @@ import { bad, good, type Result } from '../engine/index.ts';
 import type { Bank, BankChapter } from './bank.ts';
 import { drawItem } from './draw.ts';
 import type { Exercise, Item } from './exercise.ts';
-import { FORMS, type Form, inForm } from './forms.ts';
+import { FORMS, type Form, inForm, inOwnUnits, type OwnUnits } from './forms.ts';
 import { readClassCode } from './roster.ts';
 import { pick, stateOf } from './seed.ts';
 
@@ -27,12 +27,24 @@ export const MOST_OF_A_CHAPTER = 10;
 export interface PaperLine {
   /** Identifies the item within the bank: `foot-turn` or, when it is asked a second time, `foot-turn#2`. */
   readonly key: string;
+  /** The exercise of the bank that it comes of, whatever form it is asked in. */
+  readonly exercise: string;
   readonly item: Item;
 }
 
-interface Place {
+export interface Place {
   readonly exercise: Exercise;
   readonly key: string;
+  /** The name of the exercise in the bank. */
+  readonly of: string;
+}
+
+/** How exercises are asked. */
+export interface Asked {
+  readonly form?: Form;
+  /** Only such as a machine can judge. */
+  readonly judged?: boolean;
+  readonly units?: OwnUnits | undefined;
 }
 
 /** The exercises of a paper in order. Asked for more than a chapter has, they come round again with other numbers. */
@@ -40,13 +52,13 @@ export const choose = (
   bank: Bank,
   counts: Counts,
   classCode: string,
-  form: Form = 'as-written',
-  judged = false,
+  { form = 'as-written', judged = false, units }: Asked = {},
 ): Place[] =>
   bank.chapters.flatMap((chapter) =>
     chosen(chapter, counts.get(chapter.slug) ?? 0, classCode, bank.version).map(({ exercise, key }) => {
-      const asked = inForm(exercise, form, [classCode, chapter.slug, key, bank.version], judged);
-      return { exercise: asked, key: key.replace(exercise.id, asked.id) };
+      const words = [classCode, chapter.slug, key, bank.version];
+      const asked = inForm(inOwnUnits(exercise, units), form, words, judged);
+      return { exercise: asked, key: key.replace(exercise.id, asked.id), of: exercise.id };
     }),
   );
 
@@ -61,7 +73,7 @@ const chosen = ({ slug, exercises }: BankChapter, count: number, classCode: stri
   return Array.from({ length: count }, (_, i) => i).flatMap((i) => {
     const exercise = order[i % order.length];
     const round = Math.floor(i / order.length) + 1;
-    return exercise ? [{ exercise, key: round === 1 ? exercise.id : `${exercise.id}#${round}` }] : [];
+    return exercise ? [{ exercise, key: round === 1 ? exercise.id : `${exercise.id}#${round}`, of: exercise.id }] : [];
   });
 };
 
@@ -72,17 +84,38 @@ export const setPaper = (
   version: string,
 ): PaperLine[] => {
   const used = new Map<string, Set<string>>();
-  return places.map(({ exercise, key }) => {
+  return places.map(({ exercise, key, of }) => {
     const taken = used.get(exercise.id) ?? new Set<string>();
     const item = drawItem(exercise, ['paper', classCode, student, key, version], taken);
     used.set(exercise.id, taken.add(item.picks.join(',')));
-    return { key, item };
+    return { key, exercise: of, item };
   });
 };
 
-/** Fixed instances for a question bank: so many of every exercise of these chapters, all of them such as a machine can judge. */
-export const setBank = (bank: Bank, counts: Counts, classCode: string, form: Form = 'as-written'): PaperLine[] =>
-  setPaper(choose(bank, counts, classCode, form, true), classCode, 'question bank', bank.version);
+/** How many variants of each exercise a bank holds at most, for a test to draw one of. */
+export const MOST_VARIANTS = 10;
+
+/**
+ * Fixed instances for a question bank: so many of every exercise of these chapters, each in so many variants (`foot-turn`, `foot-turn~2`), all of
+ * them different.
+ */
+export const setBank = (
+  bank: Bank,
+  counts: Counts,
+  classCode: string,
+  { form = 'as-written', judged = true }: Asked = {},
+  variants = 1,
+): PaperLine[] => {
+  const places = choose(bank, counts, classCode, { form, judged });
+  return setPaper(
+    places.flatMap((place) =>
+      Array.from({ length: variants }, (_, i) => ({ ...place, key: i === 0 ? place.key : `${place.key}~${i + 1}` })),
+    ),
+    classCode,
+    'question bank',
+    bank.version,
+  );
+};
 
 /** What a link to the papers holds: everything but the roster. */
 export interface PaperOrder {

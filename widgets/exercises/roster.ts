@@ -1,6 +1,7 @@
 /** The class as pasted: one name or code a line. It stays in the browser; nothing here sends or keeps it. */
 import { namesTwice } from '#words/papers.ts';
 import { bad, good, quoted, type Result } from '../engine/index.ts';
+import type { OwnUnits } from './forms.ts';
 
 declare module '../engine/kernel/result.ts' {
   interface Refusals {
@@ -14,6 +15,8 @@ declare module '../engine/kernel/result.ts' {
 
 export interface Roster {
   readonly students: readonly string[];
+  /** Of students whose line ends in `; inch` or `; mm`: the unit in which they are asked. */
+  readonly units: ReadonlyMap<string, OwnUnits>;
   /** What was done to the list, one sentence each. */
   readonly notes: readonly string[];
 }
@@ -30,8 +33,16 @@ const tidy = (text: string): string =>
     .replace(/\s+/g, ' ')
     .trim();
 
+/** A line in two: the name, and behind a semicolon or a tab the unit in which the student is asked. */
+const apart = (line: string): { readonly name: string; readonly units?: OwnUnits } => {
+  const [, name, unit] = /^(.*?)\s*[;\t]\s*(mm|metric|inch|in|imperial)\s*$/i.exec(line.slice(0, 2000)) ?? [];
+  if (name === undefined || unit === undefined) return { name: tidy(line) };
+  return { name: tidy(name), units: /^m/i.test(unit) ? 'mm' : 'inch' };
+};
+
 export const readRoster = (text: string): Result<Roster> => {
-  const lines = text.split(/\r\n|\r|\n/).map(tidy);
+  const raw = text.split(/\r\n|\r|\n/).map(apart);
+  const lines = raw.map(({ name }) => name);
   const names = lines.filter((l) => l !== '');
   if (names.length === 0) return bad('roster-empty', {});
   if (!(names.length <= MOST_STUDENTS)) return bad('roster-too-long', { names: names.length, most: MOST_STUDENTS });
@@ -50,8 +61,11 @@ export const readRoster = (text: string): Result<Roster> => {
     twice.push(`${name} (${n})`);
     return `${name} (${n})`;
   });
+  const units = new Map<string, OwnUnits>();
+  for (const [i, own] of raw.filter(({ name }) => name !== '').entries())
+    if (own.units !== undefined) units.set(students[i] ?? '', own.units);
   const notes = twice.length === 0 ? [] : [namesTwice(twice.length, quoted(twice[0] ?? ''))];
-  return good({ students, notes });
+  return good({ students, units, notes });
 };
 
 export const readClassCode = (text: string): Result<string> => {

@@ -14,6 +14,7 @@ import { dividedTurn } from './divided-turn/divided-turn.ts';
 import { drawerFigure } from './drawer/drawer.ts';
 import { driftBars } from './drift-bars/drift-bars.ts';
 import { drunkenThread } from './drunken-thread/drunken-thread.ts';
+import { faultBench } from './fault-bench/fault-bench.ts';
 import { fitSection } from './fit-section/fit-section.ts';
 import { flanksUnderLoad } from './flanks-under-load/flanks-under-load.ts';
 import { footOnPlane } from './foot-on-plane/foot-on-plane.ts';
@@ -81,6 +82,7 @@ export const LAZY: readonly Figure[] = [
   otherWays,
   calibrationFigure,
   practiceRig,
+  faultBench,
   certificateFigure,
   designSheet,
   ballAndSeat,

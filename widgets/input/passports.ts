@@ -3,7 +3,7 @@
  *
  *   1, 2026-11-03: lead 88.7 µm, wave 0.4 µm, place 1.5 turns, wear 0.6 µm, new grease
  *
- * The piece is any short name; where it is the number of a foot, levelling takes its lead from here. Lead (bare: µm) is the size of the motion of a turn, so it has no sign: the sense is that
+ * The piece is any short name; where it is the number of a foot, levelling takes its lead and its place from here. Lead (bare: µm) is the size of the motion of a turn, so it has no sign: the sense is that
  * of the threads. Wave is its periodic error, crest to trough; place is in turns from the middle of the stroke, clockwise plus; wear is how much play has grown. What is none of these is a note.
  * Rows are parted by a line break or a bar. Units out: mm, turns.
  */
@@ -97,14 +97,18 @@ const entryOf = (text: string, row: number): Result<Entry> => {
   });
 };
 
-/** The last lead that was measured on a piece, and the day; undefined where none was. */
-export const lastLead = (
+/** The last of its kind that was found on a piece, and the day; undefined where none was. */
+export const lastOf = (
+  field: 'lead' | 'place',
   entries: readonly Entry[],
   piece: string,
-): { readonly lead: number; readonly day: string } | undefined => {
-  const measured = entries.filter((e) => e.piece.toLowerCase() === piece.toLowerCase() && e.lead !== undefined);
-  const last = measured.at(-1);
-  return last?.lead === undefined ? undefined : { lead: last.lead, day: last.day };
+): { readonly value: number; readonly day: string } | undefined => {
+  // By its day: A and a are one piece, which its rows are not sorted as.
+  const last = entries
+    .filter((e) => e.piece.toLowerCase() === piece.toLowerCase() && e[field] !== undefined)
+    .reduce<Entry | undefined>((late, e) => (late === undefined || e.day >= late.day ? e : late), undefined);
+  const value = last?.[field];
+  return last === undefined || value === undefined ? undefined : { value, day: last.day };
 };
 
 /** Rows typed one below the other, as a field keeps them. */

@@ -4,7 +4,7 @@
  *
  *   Does the jerk come at the same angle of every turn?
  *   check Mark the head with a pen and watch four turns.
- *   yes: The thread is damaged there: see [crooked threads](19-lead-error.md).
+ *   yes: The thread is damaged there: see [crooked threads](26-lead-error.md).
  *   no: Is it gone when you press the carried part down?
  *     check Press lightly, by hand, away from any load.
  *     yes: …

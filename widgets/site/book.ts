@@ -2,6 +2,7 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { type Bank, makeBank } from '../exercises/bank.ts';
+import type { CourseChapter } from '../exercises/plan.ts';
 import type { Figure } from '../figures/kit/figure.ts';
 import { INDEX_GLOBAL } from '../page/search-index.ts';
 import { adjustersIn } from './adjusters.ts';
@@ -10,6 +11,7 @@ import { pageHref } from './chapter-href.ts';
 import type { Diagnostic } from './diagnostics.ts';
 import { citedPages, numberOf, withCitations } from './numbering.ts';
 import { type Assets, type Place, pageHtml } from './page.ts';
+import { stepFormula } from './render.ts';
 import { withRoutes } from './routes.ts';
 import { searchIndex } from './search-index.ts';
 import { metOn, symbolsMet, withSymbols } from './symbols-met.ts';
@@ -38,7 +40,7 @@ interface Source {
 
 /** Pages beside the chapters, where the book has them: the front, and what helps to find the way. */
 const FRONT = 'index.md';
-const HELPS: readonly string[] = ['symptoms.md', 'glossary.md'];
+const HELPS: readonly string[] = ['review.md', 'symptoms.md', 'glossary.md'];
 
 const kindOf = (name: string): Place['kind'] => (name === FRONT ? 'front' : HELPS.includes(name) ? 'help' : 'chapter');
 const ORDER: readonly Place['kind'][] = ['front', 'chapter', 'help'];
@@ -179,7 +181,7 @@ const brokenLinks = (file: string, slug: string, rendered: ReadonlyMap<string, R
         {
           file,
           line,
-          says: `The link “${href}” leads nowhere; chapters are linked by their file name, for example 02-two-screws.md.`,
+          says: `The link “${href}” leads nowhere; chapters are linked by their file name, for example 04-two-screws.md.`,
         },
       ];
     if (cites && !(anchor && there.labels.has(anchor)))
@@ -217,14 +219,47 @@ const derivedIn = (book: Book): ReadonlyMap<string, readonly [string, string]> =
   return derived;
 };
 
-/** Of the relations that the examples of a page work with. */
-const derivedOn = ({ model }: RenderedChapter, derived: ReturnType<typeof derivedIn>) =>
+/** Of the relations that the examples and figures of a page work with. */
+const derivedOn = ({ relations }: RenderedChapter, derived: ReturnType<typeof derivedIn>) =>
   Object.fromEntries(
-    [...new Set(model.examples.flatMap(({ steps }) => steps.map(({ relation }) => relation)))].flatMap((relation) => {
+    relations.flatMap((relation) => {
       const at = derived.get(relation);
       return at ? [[relation, at] as const] : [];
     }),
   );
+
+/** The formulas of every exercise’s steps, set once here: what a teacher prints of how each is worked. */
+const methodsOf = (bank: Bank): Readonly<Record<string, readonly string[]>> =>
+  Object.fromEntries(
+    bank.chapters.flatMap(({ exercises }) =>
+      exercises.map(({ id, steps }) => [
+        id,
+        steps.map((step) => stepFormula(step).replace(/ data-(?:sym|slot)="[^"]*"/g, '')),
+      ]),
+    ),
+  );
+
+/** What the chapters state: minutes from their text, needs from the map of the front page, outcomes from their goals. */
+const courseOf = ({ places, rendered }: Book): readonly CourseChapter[] => {
+  const stops = [...rendered.values()].flatMap(({ routes }) => routes.flatMap((route) => route.stops));
+  const slugOf = (href: string) => pageHref(href).replace(/\.html$/, '');
+  return places.flatMap(({ slug, number, title, goal }) => {
+    const page = rendered.get(slug);
+    // The page for the class is no lesson.
+    if (number === undefined || !page || page.needsBank) return [];
+    return [
+      {
+        slug,
+        number,
+        title,
+        minutes: page.minutes,
+        needs: stops.filter(({ href }) => slugOf(href) === slug).flatMap(({ needs }) => needs.map(slugOf)),
+        outcomes: goal.split(/(?<=[.!?])\s+(?=\p{Lu})/u),
+        exercises: page.model.exercises.map((exercise) => exercise.title),
+      },
+    ];
+  });
+};
 
 export const bookPage = (book: Book, slug: string, assets: Assets): string | undefined => {
   const page = book.rendered.get(slug);
@@ -240,7 +275,7 @@ export const bookPage = (book: Book, slug: string, assets: Assets): string | und
       ...page.model,
       met: metOn(page.html, met),
       derived: derivedOn(page, derivedIn(book)),
-      ...(page.needsBank ? { bank: book.bank } : {}),
+      ...(page.needsBank ? { bank: book.bank, methods: methodsOf(book.bank), course: courseOf(book) } : {}),
     },
   };
   return pageHtml(full, place, book.places, assets);

@@ -204,7 +204,10 @@ export const readExercise = (
 };
 
 /** The unit of the glossary; a motion is asked in micrometres, since millimetres make it small. */
-const unitOf = (symbol: SymbolName): Unit => symbolFact(symbol).unit as Unit;
+const unitOf = (symbol: SymbolName): Unit => {
+  const { unit } = symbolFact(symbol);
+  return unit === 'turn' ? 'turns' : (unit as Unit);
+};
 
 const readOrder = (text: string, adjusters: Adjusters): { of: readonly Sequence[]; lines: number } | string => {
   const [, count = '', list = ''] = /^put in order ([3-6]) lines of (.+)$/.exec(text) ?? [];
@@ -337,7 +340,7 @@ const readDrawer = (text: string): NonNullable<Exercise['drawer']> | string => {
   const stacks = list.split(',').map((stack) => stack.split(' + ').map((part) => part.trim()));
   const inputs: Input[] = [];
   for (const [i, name] of names.split('+').entries()) {
-    const written = /^[A-Z]$/.test(name.trim()) ? `thread ${name.trim()}` : name.trim();
+    const written = /^[ABC]$/.test(name.trim()) ? `thread ${name.trim()}` : name.trim();
     const input = readInputLine(`${written} = ${stacks[0]?.[i] ?? ''}`);
     if (!input.ok) return reasonOf(input);
     for (const stack of stacks) {

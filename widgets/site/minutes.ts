@@ -14,8 +14,10 @@ const MINUTES: Readonly<Record<Block['kind'], number>> = {
   exercise: 4,
   papers: 0,
   review: 0,
+  classwork: 0,
   ask: 0,
   routes: 0,
+  moved: 0,
   symbols: 0,
 };
 

@@ -1,6 +1,6 @@
 /**
  * Numbers of figures, examples and equations within a chapter (2.1, 2.2 …), and citing them: a link without words of its own,
- * `[](#example-foot-turn)` or `[](02-two-screws.md#figure-section)`, is given the number of what it leads to.
+ * `[](#example-foot-turn)` or `[](04-two-screws.md#figure-section)`, is given the number of what it leads to.
  */
 import { cited, EXAMPLE_NUMBER, equationNumber, FIGURE_NUMBER } from '#words/page.ts';
 

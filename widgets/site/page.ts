@@ -64,7 +64,9 @@ export const pageHtml = (pressed: RenderedChapter, place: Place, all: readonly P
   const [before, after] = at < 0 ? [order[0], undefined] : [order[at - 1], order[at + 1]];
   const title = place.kind === 'front' ? NOTEBOOK : `${pressed.title} · ${NOTEBOOK}`;
   const { style } = assets;
-  const text = 'text' in style ? `${style.text(pressed.figures)}${running(place)}` : undefined;
+  // Where papers are set, their styles count among those of figures.
+  const styled = [...pressed.figures, ...(pressed.needsBank ? ['papers'] : [])];
+  const text = 'text' in style ? `${style.text(styled)}${running(place)}` : undefined;
   const script = (src: string) =>
     assets.module ? `<script type="module" src="${src}"></script>` : `<script defer src="${src}"></script>`;
   return `<!doctype html>

@@ -65,7 +65,7 @@ export const renderExample = (
   const givens = shownAbove ? `<details class="givens"><summary>${GIVEN_ABOVE}</summary>${fields}</details>` : fields;
   const heads = CALCULATION.map((word) => `<span>${word}</span>`).join('');
   return (
-    `<section class="example" id="${label.id}" data-example="${example.id}" aria-labelledby="${label.id}-name">` +
+    `<section class="example" id="${label.id}" data-example="${example.id}"${example.blank === undefined ? '' : ` data-blank="${Math.min(example.blank, example.steps.length)}"`} aria-labelledby="${label.id}-name">` +
     `<h3 id="${label.id}-name"><span class="tag">${label.says}</span> ${escapeText(example.title)}</h3>` +
     `${givens}<div class="calculation"><p class="heads" aria-hidden="true">${heads}</p><ol class="steps">${steps}</ol></div></section>`
   );
@@ -106,6 +106,18 @@ const valueText = (value: Value | undefined, name: string): string =>
 /** Letters that the columns hold; a line with more takes both together, formula above numbers. */
 const LONG = { formula: 25, numbers: 30 };
 
+/** The formula of a step in the signs under which the example knows its quantities. */
+export const stepFormula = (step: Step): string => {
+  const expression = relationNamed(step.relation)?.gives[step.output];
+  const name = (symbol: string): string => {
+    const bound = step.bind[symbol as SymbolName];
+    return typeof bound === 'string' ? bound : symbol;
+  };
+  return expression === undefined
+    ? ''
+    : typeset(setSymbol(step.as), setExpression(parseExpression(expression), asSymbols(name)));
+};
+
 /** `again` is the example in which the same was worked before: then one line stands for the step, and opens. */
 export const renderStep = (
   step: Step,
@@ -117,18 +129,11 @@ export const renderStep = (
   const relation = relationNamed(step.relation);
   if (!relation || !outcome) return '';
   const expression = relation.gives[step.output];
-  const name = (symbol: string): string => {
-    const bound = step.bind[symbol as SymbolName];
-    return typeof bound === 'string' ? bound : symbol;
-  };
   const format = formatOf(symbolFact(step.as), step.digits);
   const inputs = outcome.ok ? outcome.inputs : {};
   const fill = (symbol: string): string =>
     showInFormula(inputs[symbol] ?? 0, formatOf(symbolFact(symbol as SymbolName)), 'metric');
-  const formula =
-    expression === undefined
-      ? ''
-      : typeset(setSymbol(step.as), setExpression(parseExpression(expression), asSymbols(name)));
+  const formula = stepFormula(step);
   const numbers =
     expression === undefined ? '' : typeset(undefined, setExpression(parseExpression(expression), asNumbers(fill)));
   const algebra =

@@ -4,7 +4,7 @@
  *
  *   Pick a pair today: from the motion you want to two threads that fit.
  *   01-one-screw.md
- *   02-two-screws.md needs 01-one-screw.md
+ *   04-two-screws.md needs 01-one-screw.md
  */
 import { needsChapters, takesMinutes } from '#words/page.ts';
 import { escapeText } from '../input/escape.ts';

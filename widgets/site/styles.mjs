@@ -20,6 +20,8 @@ const ofFigures = () => {
     .map(({ name }) => [name, `${FIGURES}/${name}/${name}.css`])
     .filter(([, path]) => existsSync(resolve(root, path)))
     .sort(([a], [b]) => a.localeCompare(b, 'en'));
+  // Where papers are set; such a page counts them among its figures.
+  own.push(['papers', 'widgets/client/papers/papers.css']);
   const kit = readdirSync(resolve(root, FIGURES, 'kit'))
     .filter((name) => name.endsWith('.css'))
     .sort()

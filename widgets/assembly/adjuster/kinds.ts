@@ -4,7 +4,7 @@
  * socket head 1.5 d across and d high; a nut that is tapped for the purpose is 1.2 d deep, and a screw is as much longer as eight turns take.
  */
 import { bad, classOfSide, diameters, good, type Result, type Thread } from '../../engine/index.ts';
-import type { MaterialName, Part, Role, Size, Step, ThreadEnd } from './part.ts';
+import type { MaterialName, Part, Role, RoundSize, Size, Step, ThreadEnd } from './part.ts';
 
 declare module '../../engine/kernel/result.ts' {
   interface Refusals {
@@ -102,7 +102,17 @@ const tapIn = (b: Build, { thread }: StatedThread, from: number, to: number): Th
 };
 
 const drillIn = (b: Build, name: 'bore' | 'relief', from: number, to: number, r: number): void => {
-  if (to > from + 1e-9) b.bores.push({ name, from, to, r, shape: 'round' });
+  if (!(to > from + 1e-9)) return;
+  b.bores.push({ name, from, to, r, shape: 'round' });
+  noteRound(b, name, { from, to, r });
+};
+
+/** A round step whose diameter no line can state. */
+const turn = (b: Build, name: 'body' | 'collar' | 'neck', height: number, r: number): void =>
+  noteRound(b, `${name} diameter`, put(b, name, height, r));
+
+const noteRound = (b: Build, name: RoundSize, { from, to, r }: Pick<Step, 'from' | 'to' | 'r'>): void => {
+  b.sizes.push({ name, value: 2 * r, stated: false, over: { from, to } });
 };
 
 const note = (b: Build, name: Size['name'], value: number, stated: boolean, from?: number): void => {
@@ -201,7 +211,7 @@ const sleeve: Builder = (s, b) => {
   const head = s.head ?? s.body ?? 0.6 * a.thread.d;
   const core = diameters(a.thread).d3 / 2;
   const below = lengthC - lengthA - head;
-  if (below > 1e-9) put(b, 'body', below, core);
+  if (below > 1e-9) turn(b, 'body', below, core);
   const end = screwOn(b, a, lengthA);
   note(b, 'thread A', lengthA, a.length !== undefined, end.from);
   note(b, 'head', head, (s.head ?? s.body) !== undefined, top(b));
@@ -220,10 +230,10 @@ const spindle: Builder = (s, b) => {
   const below = screwOn(b, a, screwLength(a));
   note(b, 'thread A', below.to, a.length !== undefined, 0);
   note(b, 'collar', 0.25 * D, false, top(b));
-  put(b, 'collar', 0.25 * D, 0.75 * D);
+  turn(b, 'collar', 0.25 * D, 0.75 * D);
   const neck = s.neck ?? 1.3 * c.thread.d;
   note(b, 'neck', neck, s.neck !== undefined, top(b));
-  put(b, 'neck', neck, Math.min(diameters(a.thread).d1, diameters(c.thread).d1) / 2);
+  turn(b, 'neck', neck, Math.min(diameters(a.thread).d1, diameters(c.thread).d1) / 2);
   const from = top(b);
   const above = screwOn(b, c, screwLength(c));
   note(b, 'thread C', above.to - from, c.length !== undefined, from);

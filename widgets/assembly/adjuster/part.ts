@@ -41,7 +41,7 @@ export interface ThreadEnd {
   readonly to: number;
 }
 
-/** A length of a part by name, and whether its maker stated it: what was assumed is drawn, but never dimensioned. */
+/** A size of a part by name, and whether its maker stated it: what was assumed is drawn, and told as assumed. Every step of a part has its own. */
 export interface Size {
   readonly name:
     | 'thread A'
@@ -54,13 +54,19 @@ export interface Size {
     | 'diameter'
     | 'plate'
     | 'collar'
-    | 'neck';
+    | 'neck'
+    | RoundSize;
   readonly value: number;
   readonly stated: boolean;
   /** Along the axis, in the frame of the part; left out for widths. */
   readonly from?: number;
   readonly to?: number;
+  /** Of a diameter that is not that of the whole part: from where to where it goes. */
+  readonly over?: { readonly from: number; readonly to: number };
 }
+
+/** Diameters of steps and bores that follow from a thread or are common, and so are never stated. */
+export type RoundSize = 'body diameter' | 'collar diameter' | 'neck diameter' | 'bore' | 'relief';
 
 export interface Part {
   readonly role: Role;

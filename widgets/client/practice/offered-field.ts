@@ -5,6 +5,8 @@
 import { earlier, later, movedTo, YOUR_CHOICE, YOUR_ORDER } from '#words/client.ts';
 import { lettered } from '#words/papers.ts';
 import { LETTERS, type Offered } from '../../exercises/offered.ts';
+import { withIndexes } from '../../exercises/plain-formula.ts';
+import { escapeText } from '../../input/escape.ts';
 import { all, make, setText } from '../dom.ts';
 
 export interface OfferedField {
@@ -14,6 +16,13 @@ export interface OfferedField {
   readonly value: () => string;
   readonly focus: () => void;
 }
+
+/** What is offered under its letter, indexes set low. */
+const line = (at: string, text: string): HTMLElement => {
+  const span = make('span');
+  span.innerHTML = withIndexes(escapeText(lettered(at, text)));
+  return span;
+};
 
 export const offeredField = (name: string, status: HTMLElement): OfferedField => {
   const place = make('fieldset', { class: 'offered-field', hidden: '' });
@@ -25,12 +34,7 @@ export const offeredField = (name: string, status: HTMLElement): OfferedField =>
       make('legend', {}, YOUR_CHOICE),
       ...options.map(({ text }, i) => {
         const at = LETTERS[i] ?? '';
-        return make(
-          'label',
-          {},
-          make('input', { type: 'radio', name, value: at }),
-          make('span', {}, lettered(at, text)),
-        );
+        return make('label', {}, make('input', { type: 'radio', name, value: at }), line(at, text));
       }),
     );
   };
@@ -53,7 +57,7 @@ export const offeredField = (name: string, status: HTMLElement): OfferedField =>
         const item = make(
           'li',
           {},
-          make('span', {}, lettered(at, text(at))),
+          line(at, text(at)),
           button(-1, earlier(text(at)), '↑'),
           button(1, later(text(at)), '↓'),
         );

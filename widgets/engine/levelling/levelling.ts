@@ -71,6 +71,15 @@ export const footCorrection = relation({
   compute: ({ q_x, x_d, x_s, r_y, y_d, y_s }) => ({ w: mm(q_x * (x_d - x_s) + r_y * (y_d - y_s)) }),
 });
 
+export const edgeCorrection = relation({
+  name: 'edge-correction',
+  says: 'How far the part must move at a foot to level the edge, when the other foot under it stays.',
+  takes: ['q_x', 'x_d', 'x_s'],
+  gives: { w: 'q_x*(x_d - x_s)' },
+  source: 'Analytic geometry: height of the edge at the foot that stays, less its height at this foot.',
+  compute: ({ q_x, x_d, x_s }) => ({ w: mm(q_x * (x_d - x_s)) }),
+});
+
 export const oneFootLift = relation({
   name: 'one-foot-lift',
   says: 'How far a place of the part moves when the first foot moves and the two others stay.',

@@ -119,6 +119,19 @@ export const planeRises = relation({
   },
 });
 
+/** Places nearer than this tell no slope, mm. */
+const NEAREST_PLACES = 1;
+
+export const edgeRises = relation({
+  name: 'edge-rises',
+  says: 'How much an edge rises per length, from two heights along it.',
+  takes: ['x_1', 'z_1', 'x_2', 'z_2'],
+  gives: { q_x: '(z_2 - z_1)/(x_2 - x_1)' },
+  source: 'Analytic geometry: the slope of a line through two points.',
+  refuses: ({ x_1, x_2 }) => (Math.abs(x_2 - x_1) >= NEAREST_PLACES ? undefined : bad('places-too-near', {})),
+  compute: ({ x_1, z_1, x_2, z_2 }) => ({ q_x: plain((z_2 - z_1) / (x_2 - x_1)) }),
+});
+
 /** Three places as relations name them, mm. */
 export interface Triangle {
   readonly x_1: number;
@@ -140,7 +153,7 @@ export const inLine = (t: Triangle): Bad | undefined => {
     Math.hypot(t.x_3 - t.x_2, t.y_3 - t.y_2),
     Math.hypot(t.x_1 - t.x_3, t.y_1 - t.y_3),
   );
-  if (!(longest >= 1)) return bad('places-too-near', {});
+  if (!(longest >= NEAREST_PLACES)) return bad('places-too-near', {});
   return Math.abs(twiceArea(t)) >= LEAST_ROUNDNESS * longest ** 2 ? undefined : bad('places-in-line', {});
 };
 

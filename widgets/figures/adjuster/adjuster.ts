@@ -21,7 +21,7 @@ import { stepName } from '../../input/dividers.ts';
 import { escapeText } from '../../input/escape.ts';
 import { numeral, show, type UnitView, withSign } from '../../input/format.ts';
 import { reasonOf } from '../../words/reason.ts';
-import { extentsOf, reachesOf, springRadius } from '../kit/adjuster-extras.ts';
+import { extentsOf, postOf, reachesOf, springRadius } from '../kit/adjuster-extras.ts';
 import { type Frame, frameIn, namesAt, partsHtml, pictureOf, updateParts } from '../kit/adjuster-picture.ts';
 import { defineFigure, type NumbersOf } from '../kit/figure.ts';
 import { knobSvg, mountKnob, updateKnob } from '../kit/knob.ts';
@@ -102,13 +102,30 @@ const assumedOf = (adjuster: Adjuster, view: UnitView): string[] => [
   ...partsOf(adjuster).flatMap((part) =>
     part.sizes
       .filter((s) => !s.stated)
-      .map((s) => WORDS.size(WORDS.parts[part.role], WORDS.sizes[s.name], size(s.value, view, 3))),
+      .map((s) =>
+        WORDS.size(
+          WORDS.parts[part.role],
+          WORDS.sizes[s.name],
+          s.over ? WORDS.over(size(s.value, view, 3), size(s.over.to - s.over.from, view, 3)) : size(s.value, view, 3),
+        ),
+      ),
   ),
-  ...(adjuster.lock.kind === 'assumed' && adjuster.carried ? [WORDS.assumedPost] : []),
+  ...(adjuster.tip.assumed ? [WORDS.assumedTip(size(adjuster.tip.stands, view, 3))] : []),
+  ...postSizes(adjuster, view),
   ...(adjuster.springs && adjuster.springs.radius === undefined
     ? [WORDS.assumedSprings(size(springRadius(adjuster), view, 3))]
     : []),
 ];
+
+const postSizes = (adjuster: Adjuster, view: UnitView): string[] => {
+  const post = postOf(adjuster);
+  if (!post) return [];
+  const thick = size(2 * post.half, view, 3);
+  const { kind } = adjuster.lock;
+  return kind === 'key' || kind === 'post'
+    ? [WORDS.assumedThickness(kind, thick)]
+    : [WORDS.assumedPost(thick, size(-post.x, view, 3))];
+};
 
 const readout = ({ adjuster, standing: now }: State, view: UnitView): Row[] => {
   const { A, C, Delta, steps } = adjuster;

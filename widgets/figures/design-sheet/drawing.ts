@@ -87,14 +87,17 @@ export const drawing = (fit: FitState, called: string, fromParts: boolean, view:
   const extents = extentsOf(adjuster);
   const middle = (LEFT + RIGHT) / 2;
   const room = (RIGHT - LEFT) / 2;
-  // Without the guide, which the sheet leaves out, the drawing is as wide as its parts.
-  const fitted = frameIn({ ...extents, left: (extents.half * middle) / room }, HEIGHT - 2 * MARGIN, middle, room);
+  // A lock that is not stated is left out; without it the drawing is as wide as its parts.
+  const guided = adjuster.lock.kind === 'key' || adjuster.lock.kind === 'post';
+  const half = guided ? Math.max(extents.half, extents.left) : extents.half;
+  const fitted = frameIn({ ...extents, half, left: (half * middle) / room }, HEIGHT - 2 * MARGIN, middle, room);
   // No higher than its adjuster.
   const high = Math.min(HEIGHT, Math.max(LOWEST, (extents.top - extents.bottom) * fitted.scale + 2 * MARGIN));
   const frame = { ...fitted, y: fitted.y + MARGIN - (HEIGHT - high) / 2 };
   if (!(frame.scale > 0 && Number.isFinite(frame.scale))) return bad('lengths-of-no-one-scale', {});
   const { scale } = frame;
   const y = (z: number) => frame.y - z * scale;
+  // The outer columns are drawn first, so that their extension lines pass under the names of the inner ones.
   const dimension = ({ text, symbol, z0, z1, edge }: Dimension, i: number) => {
     const x = LEFT - 14 - COLUMN * (i % MOST_COLUMNS);
     const middle = Math.min(high - HALF_NAME, Math.max(HALF_NAME, y((z0 + z1) / 2)));
@@ -134,11 +137,11 @@ export const drawing = (fit: FitState, called: string, fromParts: boolean, view:
   };
   return good(
     `<svg class="sheet-drawing" viewBox="0 0 ${WIDTH} ${px(high)}" role="img" aria-label="${escapeText(WORDS.drawing.label(called))}">${hatchings('sheet')}${arrowheads('sheet-head')}` +
-      partsHtml({ ...pictureOf(adjuster, now, frame), guide: '' }, 'sheet') +
+      partsHtml({ ...pictureOf(adjuster, now, frame), ...(guided ? {} : { guide: '' }) }, 'sheet') +
       `<path class="axis" d="M${px(frame.x)} ${px(y(extents.top) - 12)}V${px(y(extents.bottom) + 12)}"/>` +
-      `${dimensionsOf(partsOf(adjuster), now.at, view).map(dimension).join('')}${notes.map(leader).join('')}</svg>` +
+      `${dimensionsOf(partsOf(adjuster), now.at, view).map(dimension).reverse().join('')}${notes.map(leader).join('')}</svg>` +
       titleBlock(fit, (scale * ON_PAPER) / WIDTH, view) +
-      `<p class="sheet-plain">${fromParts ? WORDS.drawing.ofParts : WORDS.drawing.plain(adjuster.tip.kind === 'ball')}</p>`,
+      `<p class="sheet-plain">${fromParts ? WORDS.drawing.ofParts(adjuster.lock.kind === 'assumed') : WORDS.drawing.plain(adjuster.tip.kind === 'ball')}</p>`,
   );
 };
 

@@ -64,10 +64,11 @@ export const AT = {
   collar: 'how-much-friction.html#what-else-rubs',
   hand: 'the-hand.html#what-the-hand-does',
   tip: 'contact-heat-creep.html#the-tip',
-  warmth: 'contact-heat-creep.html#warmth',
-  creep: 'contact-heat-creep.html#creep',
-  path: 'contact-heat-creep.html#all-of-it-beside-one-flat',
-  strength: 'design-sheet.html#beside-the-screw-you-would-otherwise-buy',
+  warmth: 'heat-and-creep.html#warmth',
+  creep: 'heat-and-creep.html#creep',
+  path: 'heat-and-creep.html#all-of-it-beside-one-flat',
+  press: 'tip-and-base.html#a-ball-in-a-hexagon-socket',
+  strength: 'bench-card.html#beside-the-screw-you-would-otherwise-buy',
   sheet: 'design-sheet.html#the-sheet',
 } as const;
 

@@ -4,11 +4,14 @@ import type { Stack } from '../../assembly/drawer/stacks.ts';
 import { type Choice, stepOf, type Wish } from '../../assembly/drawer/wish.ts';
 import { escapeText } from '../../input/escape.ts';
 import { numeral, show, type UnitView } from '../../input/format.ts';
+import { frameBox } from '../kit/plot-box.ts';
 import { polyline, px } from '../kit/svg.ts';
 
-const WIDTH = 700;
-const HEIGHT = 380;
-const BOX = { left: 64, right: 18, top: 32, bottom: 44 };
+const WIDTH = 560;
+const HEIGHT = 336;
+const BOX = { left: 82, right: 14, top: 30, bottom: 54 };
+/** A name on the narrowest page, and room beside it. */
+const NAME_ACROSS = 88;
 const [LEFT, RIGHT, TOP, BOTTOM] = [BOX.left, WIDTH - BOX.right, BOX.top, HEIGHT - BOX.bottom];
 
 export interface Frame {
@@ -90,13 +93,25 @@ export const mapSvg = (
 ): string => {
   const text = (x: number, y: number, words: string, anchor: string, name = 'drawer-label') =>
     `<text class="${name}" x="${px(x)}" y="${px(y)}" text-anchor="${anchor}">${escapeText(words)}</text>`;
-  const xs = ticks(f.x, view).map(
+  const [stepTicks, strokeTicks] = [ticks(f.x, view), ticks(f.y, view)];
+  // Powers of ten take their names first, the others where there is room.
+  const named: number[] = [];
+  for (const t of [...stepTicks].sort((a, b) => Number(isDecade(b, view)) - Number(isDecade(a, view))))
+    if (named.every((other) => Math.abs(across(f, other) - across(f, t)) > NAME_ACROSS)) named.push(t);
+  const xs = named
+    .sort((a, b) => a - b)
+    .map(
+      (t) =>
+        `<path class="drawer-grid" d="M${px(across(f, t))} ${TOP}V${BOTTOM}"/>${text(across(f, t), BOTTOM + 22, label(t, view), 'middle')}`,
+    );
+  const ys = strokeTicks.map(
     (t) =>
-      `<path class="drawer-grid" d="M${px(across(f, t))} ${TOP}V${BOTTOM}"/>${text(across(f, t), BOTTOM + 17, label(t, view), 'middle')}`,
+      `${isDecade(t, view) ? `<path class="drawer-grid" d="M${LEFT} ${px(up(f, t))}H${RIGHT}"/>` : ''}${text(LEFT - 7, up(f, t) + 4, label(t, view), 'end')}`,
   );
-  const ys = ticks(f.y, view).map(
-    (t) =>
-      `<path class="drawer-grid" d="M${LEFT} ${px(up(f, t))}H${RIGHT}"/>${text(LEFT - 6, up(f, t) + 4, label(t, view), 'end')}`,
+  const scales = frameBox(
+    { left: LEFT, right: RIGHT, top: TOP, floor: BOTTOM },
+    stepTicks.map((t) => across(f, t)),
+    strokeTicks.map((t) => up(f, t)),
   );
   const [x, y] = [across(f, wish.step), up(f, wish.stroke)];
   // Towards the finer step and the longer stroke is better: from the last point of the edge it goes to the top of the sheet.
@@ -109,13 +124,13 @@ export const mapSvg = (
   return (
     `<svg class="drawer-map" viewBox="0 0 ${WIDTH} ${HEIGHT}" role="img" aria-label="${WORDS.mapOf}">` +
     `<rect class="drawer-wish" x="${LEFT}" y="${TOP}" width="${px(Math.max(0, x - LEFT))}" height="${px(Math.max(0, y - TOP))}"/>` +
-    `${xs.join('')}${ys.join('')}` +
+    `${xs.join('')}${ys.join('')}${scales}` +
     `<path class="drawer-limit" d="M${px(x)} ${TOP}V${px(y)}H${LEFT}"/>` +
     `<path class="drawer-all" d="${dots(f, everyChoice(stacks, dividers))}"/>` +
     `<path class="drawer-edge" d="${polyline(stairs)}"/>` +
     `<path class="drawer-met" d="${dots(f, met)}"/>` +
     `${ring ? `<circle class="drawer-ring" data-ring r="9" cx="${px(rx)}" cy="${px(ry)}"/>` : ''}` +
-    `${text(8, 16, WORDS.strokeAxis, 'start', 'drawer-axis')}${text(RIGHT, HEIGHT - 6, WORDS.stepAxis, 'end', 'drawer-axis')}` +
-    `${text(LEFT + 6, TOP + 15, WORDS.wished, 'start', 'drawer-named')}</svg>`
+    `<text class="drawer-axis" x="4" y="0" dy="1em">${escapeText(WORDS.strokeAxis)}</text>${text(RIGHT, HEIGHT - 6, WORDS.stepAxis, 'end', 'drawer-axis')}` +
+    `<text class="drawer-named" x="${LEFT + 9}" y="${TOP + 6}" dy="1em">${escapeText(WORDS.wished)}</text></svg>`
   );
 };

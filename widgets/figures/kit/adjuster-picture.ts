@@ -42,6 +42,8 @@ export interface Picture {
   readonly carried: PartPaths | undefined;
   readonly tip: string;
   readonly guide: string;
+  /** A post that no lock was stated for is drawn dashed. */
+  readonly guideAssumed: boolean;
   readonly springs: string;
 }
 
@@ -109,6 +111,7 @@ export const pictureOf = (a: Adjuster, s: Standing, frame: Frame, locked = true)
     carried: a.carried && paint(a.carried, 'carried'),
     tip: shape([tipSeen(a, s)]),
     guide: locked ? shape(guideOf(a, s)) : '',
+    guideAssumed: a.lock.kind === 'assumed',
     springs: lines(springsOf(a, s)),
   };
 };
@@ -273,7 +276,7 @@ export const partsHtml = (p: Picture, id: string, symbols: Partial<Record<Role, 
   });
   const drawn = [...roles.filter(([, x]) => x.cut), ...roles.filter(([, x]) => !x.cut)];
   return (
-    path('part guide', 'guide', p.guide) +
+    path(`part guide${p.guideAssumed ? ' assumed' : ''}`, 'guide', p.guide) +
     path('adjuster-springs', 'springs', p.springs) +
     drawn.map(([role, x]) => part(role, x)).join('') +
     path(`part ${p.carried ? 'carried' : 'turned'} solid`, 'tip', p.tip)

@@ -90,7 +90,7 @@ const nowHtml = (s: PlateState, view: UnitView): string => {
     `<p class="line">${WORDS.leans(s.rounds.length, bold(tiltText(tilt, view)))}</p>` +
     `<div class="table-scroll" tabindex="0" role="group" aria-label="${WORDS.whatToTurn}"><table class="turn-table"><thead><tr>${headHtml(WORDS.turnHead(s.k))}</tr></thead><tbody>${rows.join('')}</tbody></table></div>` +
     roomHtml(s, view) +
-    `<p class="line">${then} ${WORDS.plusIsClockwise}${s.fromParts ? ` ${WORDS.fromParts(numeral(s.most, 3))}` : ''}${s.measured.length > 0 ? ` ${WORDS.measured(s.measured.map((m) => WORDS.measuredFoot(m.name, show(Math.abs(m.Delta), { shown: 'motion', digits: 4 }, view), m.day)))}` : ''}</p>` +
+    `<p class="line">${then} ${WORDS.plusIsClockwise}${s.fromParts ? ` ${WORDS.fromParts(numeral(s.most, 3))}` : ''}${s.measured.length > 0 ? ` ${WORDS.measured(s.measured.map((m) => WORDS.measuredFoot(m.name, show(Math.abs(m.Delta), { shown: 'motion', digits: 4 }, view), m.day)))}` : ''}${s.placed.length > 0 ? ` ${WORDS.placed(s.placed.map((p) => WORDS.placedFoot(p.name, withSign(show(p.turns, { shown: 'turns', digits: 3 }, view)), p.day)))}` : ''}</p>` +
     (s.loads.ok ? '' : `<p class="line lifts">${weightText(s)}</p>`)
   );
 };

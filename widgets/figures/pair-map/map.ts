@@ -8,6 +8,7 @@ import { at, type Catalogue, everyPair, measurePairs } from '../../engine/index.
 import type { OptionOf } from '../../input/choices.ts';
 import { escapeText } from '../../input/escape.ts';
 import { numeral, show, type UnitView } from '../../input/format.ts';
+import { frameBox } from '../kit/plot-box.ts';
 import { px } from '../kit/svg.ts';
 import type { Asked } from './ask.ts';
 
@@ -17,6 +18,10 @@ const BOX = { left: 72, right: 16, top: 58, bottom: 62 };
 const ACROSS = WIDTH - BOX.left - BOX.right;
 const UP = HEIGHT - BOX.top - BOX.bottom;
 const GRAIN = 5;
+/** A name on the narrowest page, and room beside it. */
+const NAME_ACROSS = 108;
+/** As many names up as that page has lines for. */
+const NAMES_UP = 9;
 
 export type Against = OptionOf<'against'>;
 
@@ -179,17 +184,18 @@ export const scaffold = (f: Frame, view: UnitView): string => {
   const [left, right, top, bottom] = [BOX.left, WIDTH - BOX.right, BOX.top, HEIGHT - BOX.bottom];
   const unit = view === 'inch' ? 'in' : 'mm';
   const parts: string[] = [];
+  const [xs, ys]: [number[], number[]] = [[], []];
+  const frame = () => frameBox({ left, right, top, floor: bottom }, xs, ys);
   const text = (x: number, y: number, words: string, anchor: string, extra = '') =>
     `<text class="map-label" x="${px(x)}" y="${px(y)}" text-anchor="${anchor}"${extra}>${escapeText(words)}</text>`;
   if (f.against === 'the two leads') {
     for (const t of lengthTicks(f.x, view)) {
       const x = left + ACROSS * share(t, f.x);
-      parts.push(
-        `<path class="map-tick" d="M${px(x)} ${bottom}v5"/>`,
-        text(x, bottom + 25, sizeLabel(t, view), 'middle'),
-      );
+      xs.push(x);
+      parts.push(text(x, bottom + 25, sizeLabel(t, view), 'middle'));
       const y = bottom - UP * share(t, f.y);
-      parts.push(`<path class="map-tick" d="M${left} ${px(y)}h-5"/>`, text(left - 8, y + 4, sizeLabel(t, view), 'end'));
+      ys.push(y);
+      parts.push(text(left - 8, y + 4, sizeLabel(t, view), 'end'));
     }
     for (const motion of view === 'inch' ? [0.254, 0.508, 1.27, 2.54] : [0.1, 0.5, 1, 2, 3]) {
       if (!(motion < f.x.high)) continue;
@@ -200,26 +206,35 @@ export const scaffold = (f: Frame, view: UnitView): string => {
         text(right - 4, y + (motion < 0.3 ? -6 : 13), motionLabel(motion, view), 'end', ' data-equal'),
       );
     }
-    parts.push(text(right, HEIGHT - 8, WORDS.longerLead(unit), 'end'), text(8, 20, WORDS.shorterLead(unit), 'start'));
-    return parts.join('');
+    parts.push(
+      text(right, HEIGHT - 8, WORDS.longerLead(unit), 'end'),
+      text(8, 0, WORDS.shorterLead(unit), 'start', ' dy="1em"'),
+    );
+    return frame() + parts.join('');
   }
   const named: number[] = [];
   // Powers of ten take their names first; the others where there is room.
   for (const t of lengthTicks(f.x, view).sort((a, b) => Number(isDecade(b, view)) - Number(isDecade(a, view)))) {
     const x = left + ACROSS * share(t, f.x);
-    parts.push(`<path class="equal${isDecade(t, view) ? ' decade' : ''}" d="M${px(x)} ${top}V${bottom}"/>`);
-    if (named.some((other) => Math.abs(other - x) < 84)) continue;
+    xs.push(x);
+    if (isDecade(t, view)) parts.push(`<path class="equal" d="M${px(x)} ${top}V${bottom}"/>`);
+    if (named.some((other) => Math.abs(other - x) < NAME_ACROSS)) continue;
     named.push(x);
     parts.push(text(x, bottom + 25, motionLabel(t, view), 'middle'));
   }
   const yTicks = f.against === 'gain' ? ticksOf(f.y) : lengthTicks(f.y, view);
+  const gains = f.against === 'gain' ? 'metric' : view;
   for (const t of yTicks) {
     const y = bottom - UP * share(t, f.y);
-    const label = f.against === 'gain' ? numeral(t) : sizeLabel(t, view);
-    parts.push(`<path class="map-tick" d="M${left} ${px(y)}h-5"/>`, text(left - 8, y + 4, label, 'end'));
+    ys.push(y);
+    if (f.y.log && yTicks.length > NAMES_UP && !isDecade(t, gains)) continue;
+    parts.push(text(left - 8, y + 4, f.against === 'gain' ? numeral(t) : sizeLabel(t, view), 'end'));
   }
-  parts.push(text(8, 20, WORDS.upAxis[f.against](unit), 'start'), text(right, HEIGHT - 8, WORDS.motionPerTurn, 'end'));
-  return parts.join('');
+  parts.push(
+    text(8, 0, WORDS.upAxis[f.against](unit), 'start', ' dy="1em"'),
+    text(right, HEIGHT - 8, WORDS.motionPerTurn, 'end'),
+  );
+  return frame() + parts.join('');
 };
 
 /** The wanted motion and its band for every divider at hand, with the handle that moves it on the one in use. */

@@ -121,8 +121,8 @@ const draw = (asked: State, view: UnitView): string => {
   const ring = first ? `<circle class="ring" data-ring r="9" cx="${px(x)}" cy="${px(y)}"/>` : '';
   const axes = against === 'the two leads' ? WORDS.leadAgainstLead : WORDS.againstMotion(against);
   return (
-    `<div class="map-box" tabindex="0" role="group" aria-label="${WORDS.map}"><svg class="map" viewBox="0 0 ${WIDTH} ${HEIGHT}" role="img" aria-label="${WORDS.mapOf(axes)}">` +
-    `${scaffold(frame, view)}${svg}${wishMark(asked, frame, view)}${hitDots(asked, frame)}${ring}</svg></div>` +
+    `<svg class="map" viewBox="0 0 ${WIDTH} ${HEIGHT}" role="img" aria-label="${WORDS.mapOf(axes)}">` +
+    `${scaffold(frame, view)}${svg}${wishMark(asked, frame, view)}${hitDots(asked, frame)}${ring}</svg>` +
     `<ul class="legend map-key"><li><svg viewBox="0 0 34 10" aria-hidden="true"><path class="grain g0" d="M6 5h0"/><path class="grain g1" d="M15 5h0"/><path class="grain g2" d="M26 5h0"/></svg>${WORDS.grains}</li><li><svg viewBox="0 0 14 10" aria-hidden="true"><path class="hit" d="M7 5h0"/></svg>${WORDS.passes}</li><li><svg viewBox="0 0 20 20" aria-hidden="true"><circle class="ring" cx="10" cy="10" r="8"/></svg>${WORDS.ring}</li></ul>`
   );
 };

@@ -12,7 +12,8 @@ import { reasonOf } from '../../words/reason.ts';
 import { defineFigure, type NumbersOf } from '../kit/figure.ts';
 import { saveFile } from '../kit/save.ts';
 import { onSave } from '../kit/save-part.ts';
-import { type Asked, assemblySheet, type PaperSheet, partSheet } from './sheets.ts';
+import { assemblySheet } from './assembly-sheet.ts';
+import { type Asked, type PaperSheet, partSheet } from './sheets.ts';
 
 declare module '../../engine/kernel/result.ts' {
   interface Refusals {

@@ -26,7 +26,7 @@ import { arrowheads, dimensionLine, type Point, polyline, px } from '../kit/svg.
 import { crestLines, opposite, threadEdge } from '../kit/thread-outline.ts';
 
 const WIDTH = 640;
-const HEIGHT = 250;
+const HEIGHT = 262;
 const STEPS = 12;
 /** Beside and between cylinder and ramp, for letters that are large against the drawing on a phone. */
 const ROOM = 262;
@@ -74,13 +74,13 @@ interface Frame {
 /** Cylinder left, ramp right, one scale for both. */
 const frameOf = (s: State): Frame => {
   const length = Math.max(2.2 * s.thread.L, 1.1 * s.thread.d);
-  const scale = Math.min((WIDTH - ROOM) / (s.thread.d + s.round), (HEIGHT - 60) / length);
+  const scale = Math.min((WIDTH - ROOM) / (s.thread.d + s.round), (HEIGHT - 72) / length);
   const used = (s.thread.d + s.round) * scale;
   const left = (WIDTH - ROOM - used) / 2 + 10;
   return {
     scale,
     axis: left + (s.thread.d / 2) * scale,
-    floor: HEIGHT - 34,
+    floor: HEIGHT - 46,
     foot: left + s.thread.d * scale + (s.thread.h === 1 ? 40 : 196),
     length,
   };
@@ -129,7 +129,7 @@ const draw = (s: State, view: UnitView): string => {
     `<path class="axis" d="M${px(f.axis)} ${px(top + 2)}V${HEIGHT - 4}"/>` +
     `${starts}<path class="ramp-fill" d="M${px(toe)} ${px(f.floor)}L${px(heel)} ${px(f.floor)}L${px(heel)} ${px(peak)}Z"/>` +
     `<path class="ramp-line" d="M${px(toe)} ${px(f.floor)}L${px(heel)} ${px(peak)}"/>` +
-    `<g class="dimension" data-sym="C_2"><path class="arrow" d="M${px(f.foot)} ${f.floor + 4}v12M${px(f.foot + s.round * f.scale)} ${f.floor + 4}v12"/>${dimensionLine([f.foot, f.floor + 11], [f.foot + s.round * f.scale, f.floor + 11], 'ramp-head')}<text x="${px(f.foot + (s.round * f.scale) / 2)}" y="${f.floor + 26}" text-anchor="middle">${WORDS.onceRound(size(s.round))}</text></g>` +
+    `<g class="dimension" data-sym="C_2"><path class="arrow" d="M${px(f.foot)} ${f.floor + 4}v12M${px(f.foot + s.round * f.scale)} ${f.floor + 4}v12"/>${dimensionLine([f.foot, f.floor + 11], [f.foot + s.round * f.scale, f.floor + 11], 'ramp-head')}<text x="${px(f.foot + (s.round * f.scale) / 2)}" y="${f.floor + 13}" dy="1em" text-anchor="middle">${WORDS.onceRound(size(s.round))}</text></g>` +
     `<g class="dimension" data-sym="L">${leadMark(heel, f, s, size(s.thread.L))}</g>` +
     `<text data-sym="lambda" x="${px((toe + heel) / 2)}" y="${px(Math.min(peak, f.floor - 14) - 12 - (s.thread.N - 1) * s.thread.P * f.scale)}" text-anchor="middle">${WORDS.leadAngle(`${numeral((s.lambda * 180) / Math.PI, 3)}°`)}</text>` +
     `<path class="join" data-join d="${joinPath(w)}"/><circle class="walker" data-walk="cylinder" r="6" cx="${px(w.cylinder[0])}" cy="${px(w.cylinder[1])}"/><circle class="walker" data-walk="ramp" r="6" cx="${px(w.ramp[0])}" cy="${px(w.ramp[1])}"/></svg>` +

@@ -30,11 +30,12 @@ declare module '../../engine/kernel/result.ts' {
   }
 }
 
-const WIDTH = 640;
-const ROW = 34;
-const TOP = 34;
-const LEFT = 208;
-const RIGHT = 150;
+const WIDTH = 420;
+const ROW = 26;
+const TOP = 28;
+/** Room for the longest names on the narrowest page. */
+const LEFT = 168;
+const RIGHT = 94;
 const DECIMALS = [1, 2, 3, 4, 5] as const;
 /** Bars are drawn as far as this many times the exact net lead, and broken off there. */
 const MOST = 2.2;
@@ -81,12 +82,12 @@ const draw = (s: State, view: UnitView): string => {
   const height = TOP + ROW * (DECIMALS.length + 1) + 8;
   const bar = (ratio: number, y: number, name: string) => {
     const shown = Math.min(MOST, Math.max(0, ratio));
-    const torn = ratio > MOST ? `<path class="torn" d="M${px(LEFT + unit * MOST - 9)} ${y + 3}l6 6l-6 6l6 6"/>` : '';
-    return `<rect class="${name}" x="${LEFT}" y="${y + 4}" width="${px(Math.max(unit * shown, 1.5))}" height="${ROW - 16}"/>${torn}`;
+    const torn = ratio > MOST ? `<path class="torn" d="M${px(LEFT + unit * MOST - 9)} ${y + 4}l5 5l-5 5l5 5"/>` : '';
+    return `<rect class="${name}" x="${LEFT}" y="${y + 6}" width="${px(Math.max(unit * shown, 1.5))}" height="${ROW - 13}"/>${torn}`;
   };
   const line = (index: number, label: string, ratio: number, end: string, name: string) => {
     const y = TOP + ROW * index;
-    return `<g><text x="${LEFT - 10}" y="${y + 18}" text-anchor="end">${escapeText(label)}</text>${bar(ratio, y, name)}<text class="cost-end" x="${WIDTH - RIGHT + 10}" y="${y + 18}">${escapeText(end)}</text></g>`;
+    return `<g><text x="${LEFT - 8}" y="${y + 17}" text-anchor="end">${escapeText(label)}</text>${bar(ratio, y, name)}<text class="cost-end" x="${WIDTH - RIGHT + 8}" y="${y + 17}">${escapeText(end)}</text></g>`;
   };
   const rows = s.rows.map((row, i) =>
     line(i, leads(row, s), row.Delta / s.exact, errorText(row), row.error === 0 ? 'cost-bar true' : 'cost-bar'),
@@ -94,7 +95,7 @@ const draw = (s: State, view: UnitView): string => {
   const last = TOP + ROW * DECIMALS.length;
   return (
     `<p class="in-fractions">${WORDS.exactly(escapeText(inFractions(s)))}</p><div class="cost-box" tabindex="0" role="group" aria-label="${WORDS.bars}"><svg class="cost" viewBox="0 0 ${WIDTH} ${height}" role="img" aria-label="${WORDS.drawing(escapeText(s.A.designation), escapeText(s.C.designation))}">` +
-    `<text class="map-label" x="${LEFT - 10}" y="18" text-anchor="end">${WORDS.keptTo}</text><text class="map-label" x="${LEFT}" y="18">${WORDS.give}</text><text class="map-label" x="${WIDTH - RIGHT + 10}" y="18">${WORDS.offBy}</text>` +
+    `<text class="map-label" x="${LEFT - 8}" y="0" dy="1em" text-anchor="end">${WORDS.keptTo}</text><text class="map-label" x="${LEFT}" y="0" dy="1em">${WORDS.give}</text><text class="map-label" x="${WIDTH - RIGHT + 8}" y="0" dy="1em">${WORDS.offBy}</text>` +
     `${rows.join('')}${line(DECIMALS.length, WORDS.notRounded, 1, motion(s.exact, view === 'both' ? 'metric' : view), 'cost-bar exact')}` +
     `<path class="cost-line" d="M${px(LEFT + unit)} ${TOP - 4}V${last + ROW}"/></svg></div>`
   );

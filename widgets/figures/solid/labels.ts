@@ -10,7 +10,7 @@ import { show, type UnitView } from '../../input/format.ts';
 import { postOf, widestStep } from '../kit/adjuster-extras.ts';
 import { directionsOf, onPicture, PICTURE, spread } from '../kit/solid/view.ts';
 import { arrowheads, hatchings, type Point, polyline, px } from '../kit/svg.ts';
-import { LENS, type Lens, lensesOf, lensHtml, spotOf } from './lens.ts';
+import { LENS, type Lens, lensesOf, lensHtml, lensLeader, spotOf } from './lens.ts';
 import type { Posed } from './pose.ts';
 import type { State } from './state.ts';
 
@@ -63,13 +63,21 @@ const columnOf = (s: State, pose: Posed): Column => {
   };
 };
 
-const leaders = ({ parts }: Column): string =>
-  parts
-    .map(
-      ({ dot: [x, y], y: to }) =>
-        `<circle class="solid-dot" cx="${px(x)}" cy="${px(y)}" r="3"/><path class="solid-leader" d="M${px(x)} ${px(y)}L${px(COLUMN - 14)} ${px(to)}H${px(COLUMN - 4)}"/>`,
-    )
-    .join('');
+/** What is drawn over the solid, in pieces, so that a turn writes only what it changes: a line, or lines and letters that move as one. */
+type Piece = { readonly key: string } & (
+  | { readonly line: string; readonly d: string }
+  | { readonly html: string; readonly at: string }
+);
+
+const leaders = ({ parts }: Column): Piece[] =>
+  parts.flatMap(({ role, dot: [x, y], y: to }): Piece[] => [
+    { key: `dot-${role}`, line: 'solid-dot', d: `M${px(x)} ${px(y)}h0` },
+    {
+      key: role,
+      line: 'solid-leader',
+      d: `M${px(x)} ${px(y)}L${px(COLUMN - 14)} ${px(to)}H${px(COLUMN - 4)}`,
+    },
+  ]);
 
 /** How far round the carried part the arrow of the torque on it goes, either side of its front, and how far off it stands. */
 const ARC = Math.PI / 3.6;
@@ -106,29 +114,69 @@ const torqueHtml = (s: State, pose: Posed, view: UnitView): string => {
 /** With every picture anew, since the page gives what is drawn first names of its own. */
 const DEFS = arrowheads('solid-head') + hatchings('solid-lens');
 
-/** All lines and letters over the solid. */
-export const overlayHtml = (s: State, pose: Posed, view: UnitView): string => {
-  const column = columnOf(s, pose);
-  return (
-    DEFS +
-    leaders(column) +
-    column.lenses.map(({ lens, y }) => lensHtml(pose, lens, y, view)).join('') +
-    torqueHtml(s, pose, view)
-  );
-};
+const piecesOf = (s: State, pose: Posed, column: Column, view: UnitView): readonly Piece[] => [
+  ...leaders(column),
+  ...column.lenses.flatMap(({ lens, y }): Piece[] => [
+    { key: `to-${lens.name}`, line: 'solid-lens-leader', d: lensLeader(pose, lens, y) },
+    { key: lens.name, html: lensHtml(pose, lens, view), at: `translate(${LENS.x} ${px(y)})` },
+  ]),
+  { key: 'torque', html: torqueHtml(s, pose, view), at: '' },
+];
 
-const drawnOver = new WeakMap<Element, string>();
+const pieceHtml = (piece: Piece): string =>
+  'd' in piece ? `<path class="${piece.line}" d="${piece.d}"/>` : `<g transform="${piece.at}">${piece.html}</g>`;
+
+const labelOf = ({ parts }: Column, { role, name, motion }: PartWords): string =>
+  `<p class="solid-label ${role}" data-label="${role}" style="${styleOf(parts.find((p) => p.role === role)?.y ?? 0)}">${escapeText(name)}<b data-motion="${role}">${escapeText(motion)}</b></p>`;
 
 const styleOf = (y: number): string => `top:${px((100 * y) / PICTURE.height)}%`;
 
-export const labelsHtml = (s: State, pose: Posed, words: readonly PartWords[]): string => {
-  const { parts } = columnOf(s, pose);
-  return words
-    .map(
-      ({ role, name, motion }) =>
-        `<p class="solid-label ${role}" data-label="${role}" style="${styleOf(parts.find((p) => p.role === role)?.y ?? 0)}">${escapeText(name)}<b data-motion="${role}">${escapeText(motion)}</b></p>`,
-    )
-    .join('');
+/** Lines and letters over the solid, and the names beside it. */
+export const drawnOver = (
+  s: State,
+  pose: Posed,
+  words: readonly PartWords[],
+  view: UnitView,
+): { readonly overlay: string; readonly labels: string } => {
+  const column = columnOf(s, pose);
+  return {
+    overlay: DEFS + piecesOf(s, pose, column, view).map(pieceHtml).join(''),
+    labels: words.map((word) => labelOf(column, word)).join(''),
+  };
+};
+
+/** What this script has drawn into an overlay, piece by piece; what the page was printed with has other names for hatching and arrowheads. */
+interface Over {
+  readonly places: readonly Element[];
+  readonly labels: ReadonlyMap<Role, readonly [label: Element | null, motion: Element | null]>;
+  pieces: readonly Piece[];
+}
+const overs = new WeakMap<Element, Over>();
+
+const overAnew = (stage: HTMLElement, overlay: Element, pieces: readonly Piece[]): Over => {
+  overlay.innerHTML = `${DEFS}<g data-pieces>${pieces.map(pieceHtml).join('')}</g>`;
+  const over: Over = {
+    places: [...(overlay.querySelector('[data-pieces]')?.children ?? [])],
+    labels: new Map(
+      (['base', 'turned', 'carried'] as const).map((role) => [
+        role,
+        [stage.querySelector(`[data-label="${role}"]`), stage.querySelector(`[data-motion="${role}"]`)],
+      ]),
+    ),
+    pieces,
+  };
+  overs.set(overlay, over);
+  return over;
+};
+
+const rewrite = (place: Element | undefined, was: Piece, now: Piece): void => {
+  const put = (name: string, before: string, after: string) => {
+    if (before !== after) place?.setAttribute(name, after);
+  };
+  if ('d' in now && 'd' in was) put('d', was.d, now.d);
+  if (!('html' in now && 'html' in was)) return;
+  put('transform', was.at, now.at);
+  if (place && was.html !== now.html) place.innerHTML = now.html;
 };
 
 export const updateLabels = (
@@ -139,15 +187,20 @@ export const updateLabels = (
   view: UnitView,
 ): void => {
   const overlay = stage.querySelector('[data-overlay]');
-  const html = overlayHtml(s, pose, view);
-  if (overlay && drawnOver.get(overlay) !== html) {
-    drawnOver.set(overlay, html);
-    overlay.innerHTML = html;
-  }
-  for (const { role, y } of columnOf(s, pose).parts) {
-    stage.querySelector(`[data-label="${role}"]`)?.setAttribute('style', styleOf(y));
-    const place = stage.querySelector(`[data-motion="${role}"]`);
-    const motion = words.find((w) => w.role === role)?.motion ?? '';
-    if (place && place.textContent !== motion) place.textContent = motion;
+  if (!overlay) return;
+  const column = columnOf(s, pose);
+  const pieces = piecesOf(s, pose, column, view);
+  const before = overs.get(overlay);
+  const alike = before?.pieces.length === pieces.length && pieces.every((p, i) => p.key === before.pieces[i]?.key);
+  const over = before && alike ? before : overAnew(stage, overlay, pieces);
+  pieces.forEach((piece, i) => {
+    rewrite(over.places[i], over.pieces[i] ?? piece, piece);
+  });
+  over.pieces = pieces;
+  for (const { role, y } of column.parts) {
+    const [label, motion] = over.labels.get(role) ?? [null, null];
+    if (label && label.getAttribute('style') !== styleOf(y)) label.setAttribute('style', styleOf(y));
+    const text = words.find((w) => w.role === role)?.motion ?? '';
+    if (motion && motion.textContent !== text) motion.textContent = text;
   }
 };

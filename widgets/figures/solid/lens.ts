@@ -101,23 +101,38 @@ export const spotOf = (pose: Posed, { name, fitted }: Lens): Point => {
 
 const timesOf = (scale: number, pose: Posed): string => numeral(scale / pose.aim.scale, 2);
 
-/** The lens with its name, its factor and its gap, its middle at a height of the picture. */
-export const lensHtml = (pose: Posed, lens: Lens, y: number, view: UnitView): string => {
-  const { name, fitted, play, flank } = lens;
-  const { screw, nut, contact, scale } = lensPaths(fitted, play, flank);
-  const [inner, outer] = rolesOf(name, fitted);
-  const id = `solid-lens-${name}`;
-  const r = LENS.width / 2;
+/** A line from the lens, its middle at a height of the picture, to what it magnifies. */
+export const lensLeader = (pose: Posed, lens: Lens, y: number): string => {
   const [sx, sy] = spotOf(pose, lens);
   const angle = Math.atan2(y - sy, LENS.x - sx);
   const toward = (d: number, [x0, y0]: Point): string =>
     `${px(x0 + d * Math.cos(angle))} ${px(y0 + d * Math.sin(angle))}`;
+  return `M${px(sx - 9)} ${px(sy)}a9 9 0 1 0 18 0a9 9 0 1 0-18 0M${toward(9, [sx, sy])}L${toward(-LENS.width / 2, [LENS.x, y])}`;
+};
+
+/** A turn changes nothing in a lens, so what was drawn is kept with its thread. */
+const kept = new WeakMap<Fitted, { readonly of: string; readonly html: string }>();
+
+/** The lens with its name, its factor and its gap, about a middle at (0, 0). */
+export const lensHtml = (pose: Posed, lens: Lens, view: UnitView): string => {
+  const of = [lens.name, lens.play, lens.flank, timesOf(1, pose), view].join();
+  const before = kept.get(lens.fitted);
+  if (before?.of === of) return before.html;
+  const html = drawLens(pose, lens, view);
+  kept.set(lens.fitted, { of, html });
+  return html;
+};
+
+const drawLens = (pose: Posed, { name, fitted, play, flank }: Lens, view: UnitView): string => {
+  const { screw, nut, contact, scale } = lensPaths(fitted, play, flank);
+  const [inner, outer] = rolesOf(name, fitted);
+  const id = `solid-lens-${name}`;
+  const r = LENS.width / 2;
   const gap = show(play, { shown: 'motion', digits: 2 }, view === 'both' ? 'metric' : view);
   return (
-    `<circle class="solid-spot" cx="${px(sx)}" cy="${px(sy)}" r="9"/><path class="solid-lens-leader" d="M${toward(9, [sx, sy])}L${toward(-r, [LENS.x, y])}"/>` +
-    `<g transform="translate(${LENS.x} ${px(y)})"><clipPath id="${id}"><circle r="${r}"/></clipPath><g clip-path="url(#${id})"><circle class="solid-lens-ground" r="${r}"/>` +
+    `<clipPath id="${id}"><circle r="${r}"/></clipPath><g clip-path="url(#${id})"><circle class="solid-lens-ground" r="${r}"/>` +
     `<path class="part ${outer}" fill="url(#solid-lens-${outer})" d="${nut}"/><path class="part ${inner} solid" d="${screw}"/><path class="solid-contact" d="${contact}"/></g><circle class="solid-lens" r="${r}"/>` +
     `<text class="solid-lens-name" y="${r}" dy="1.15em" text-anchor="middle">${WORDS.lens.name(name, timesOf(scale, pose))}</text>` +
-    `<text class="solid-lens-gap" y="${r}" dy="2.35em" text-anchor="middle">${flank === undefined ? WORDS.lens.both(gap) : WORDS.lens.gap(gap)}</text></g>`
+    `<text class="solid-lens-gap" y="${r}" dy="2.35em" text-anchor="middle">${flank === undefined ? WORDS.lens.both(gap) : WORDS.lens.gap(gap)}</text>`
   );
 };

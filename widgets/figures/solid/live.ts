@@ -15,6 +15,8 @@ export interface Live {
   readonly isOnHead: (event: PointerEvent, s: State) => boolean;
 }
 
+/** Half planes that a part is made of where the machine is slow. */
+const COARSE = 24;
 /** How long a step takes to be seen, ms. */
 const PASSES = 500;
 const lessMotion = (): boolean => window.matchMedia('(prefers-reduced-motion: reduce)').matches;
@@ -35,7 +37,7 @@ export const liveOn = (stage: HTMLElement, again: () => void): Live => {
       shown = { s, pose };
       canvas.show({
         of: s.adjuster,
-        bodies: () => bodiesOf(s.adjuster),
+        bodies: (net) => bodiesOf(s.adjuster, net === 'coarse' ? COARSE : undefined),
         view: () => {
           const t = passing ? Math.min(1, (performance.now() - passing.since) / PASSES) : 1;
           const now = passing && t < 1 ? between(passing.from, pose, t * t * (3 - 2 * t)) : pose;

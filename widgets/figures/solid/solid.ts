@@ -13,10 +13,10 @@ import { defineFigure } from '../kit/figure.ts';
 import { knobSvg, mountKnob, updateKnob } from '../kit/knob.ts';
 import { mountPull } from '../kit/pull.ts';
 import { mountSliders, type Slider, sliderHtml, updateSlider } from '../kit/slider.ts';
+import { stepsOf } from '../kit/solid/assembling.ts';
 import { stillOf } from '../kit/solid/still.ts';
 import { PICTURE } from '../kit/solid/view.ts';
-import { stepsOf } from './assembling.ts';
-import { labelsHtml, overlayHtml, updateLabels } from './labels.ts';
+import { drawnOver, updateLabels } from './labels.ts';
 import { type Live, liveOn } from './live.ts';
 import { BEGIN, type Posed, posed } from './pose.ts';
 import { type State, stateOf } from './state.ts';
@@ -63,11 +63,12 @@ const stillHtml = (s: State, pose: Posed): string =>
 
 const draw = (s: State, view: UnitView): string => {
   const pose = posed(s, BEGIN);
+  const { overlay, labels } = drawnOver(s, pose, wordsAt(s, view), view);
   return (
     `<div class="solid-whole"><div class="solid-view" data-solid role="img" aria-label="${escapeText(WORDS.drawing(s.adjuster.name))}">` +
     `<svg class="solid-still" viewBox="0 0 ${PICTURE.width} ${PICTURE.height}" aria-hidden="true"><g data-still>${stillHtml(s, pose)}</g></svg>` +
-    `<svg class="solid-overlay" viewBox="0 0 ${PICTURE.width} ${PICTURE.height}" aria-hidden="true"><g data-overlay>${overlayHtml(s, pose, view)}</g></svg>` +
-    `${labelsHtml(s, pose, wordsAt(s, view))}</div>` +
+    `<svg class="solid-overlay" viewBox="0 0 ${PICTURE.width} ${PICTURE.height}" aria-hidden="true"><g data-overlay>${overlay}</g></svg>` +
+    `${labels}</div>` +
     `<div class="solid-side">${knobSvg(s.standing.n, s.adjuster.divider, s.adjuster.steps, WORDS.knob)}` +
     `<div class="solid-sliders">${SLIDERS.map((x) => sliderHtml(x, BEGIN[x.name], textOf(x.name, BEGIN[x.name]))).join('')}</div><div class="solid-steps" data-stepper></div></div></div>`
   );
@@ -109,6 +110,11 @@ const followSteps = (stage: HTMLElement, s: State, step: number | undefined, vie
 
 const lives = new WeakMap<HTMLElement, Live>();
 
+const fillStill = (stage: HTMLElement, s: State, pose: Posed): void => {
+  const still = stage.querySelector('[data-still]');
+  if (still) still.innerHTML = stillHtml(s, pose);
+};
+
 const follow = (stage: HTMLElement, s: State, view: UnitView): void => {
   const live = lives.get(stage);
   const pose = posed(s, live?.pose ?? BEGIN);
@@ -117,10 +123,7 @@ const follow = (stage: HTMLElement, s: State, view: UnitView): void => {
     for (const slider of SLIDERS)
       updateSlider(stage, slider, live.pose[slider.name], textOf(slider.name, live.pose[slider.name]));
   }
-  if (!live?.drawn()) {
-    const still = stage.querySelector('[data-still]');
-    if (still) still.innerHTML = stillHtml(s, pose);
-  }
+  if (!live?.drawn()) fillStill(stage, s, pose);
   if (live) followSteps(stage, s, live.pose.step, view);
   updateLabels(stage, s, pose, wordsAt(s, view), view);
   updateKnob(stage, s.standing.n);

@@ -120,6 +120,25 @@ export const CHECK = 'Check';
 export const ANOTHER_EXERCISE = 'Another exercise';
 /** Puts the numbers of an exercise into the fields of a figure of its page. */
 export const PUT_ON_FIGURE = 'See these numbers on the figure';
+// Examples whose last steps the reader fills in.
+
+export const FILL_IN = (says: string, unit: string): string =>
+  `Fill in: ${says}${unit === '' || unit === '1' ? '' : `, in ${unit}`}`;
+export const SHOW_STEP = 'Show this step';
+export const blankFilled = (result: string): string => `Right: ${result}.`;
+export const blankLeads = (says: string, otherWay: boolean): string =>
+  otherWay
+    ? 'The right amount, but the other way: look at the sign.'
+    : `Not yet. What stands in the formula for the ${says}? Put in the results of the lines above, with their units.`;
+
+/** How many exercises of all chapters wait to be asked again. */
+export const dueSays = (count: number): string =>
+  count === 0
+    ? 'Nothing is due today.'
+    : count === 1
+      ? 'One exercise is due today.'
+      : `${count} exercises are due today.`;
+export const reviewDue = (count: number): string => `${dueSays(count)} Go to the mixed review.`;
 export const NEW_NUMBERS = 'New numbers';
 export const SHOW_REST = 'Show the rest';
 export const yourAnswer = (unit: string): string => `Your answer${bareNumber(unit)}`;
@@ -182,12 +201,7 @@ export const papersSet = (papers: number, exercises: number): string =>
   `${papers === 1 ? 'One paper is' : `${papers} papers are`} set, ${exercises} ${exercises === 1 ? 'exercise' : 'exercises'} each. The first stands below with its key; print for the rest.`;
 export const papersSoFar = (count: number, all: number): string =>
   `${count} of ${all} papers so far; they can be printed when all are set.`;
-export const fileHolds = (items: number, left: number): string =>
-  `The file holds ${items} ${items === 1 ? 'item' : 'items'}.${
-    left === 0
-      ? ''
-      : ` ${left} ${left === 1 ? 'exercise is' : 'exercises are'} left out, since a number of theirs is read off a picture, which these files do not carry.`
-  }`;
+export const fileHolds = (items: number): string => `The file holds ${items} ${items === 1 ? 'item' : 'items'}.`;
 export const howMany = (most: number): string => `How many exercises of each chapter (0 to ${most})`;
 export const ASKED_AS = 'Asked';
 /** The forms of an exercise, by their names in a link. */
@@ -198,7 +212,8 @@ export const FORM_NAMES = {
   mixed: 'mixed by lot',
 } as const;
 export const CLASS_CODE = 'Class code';
-export const ROSTER = 'Roster: a name or code a line. It stays in this page.';
+export const ROSTER =
+  'Roster: a name or code a line; behind a semicolon, “inch” or “mm” for a student who works in it. It stays in this page.';
 export const SET_PAPERS = 'Set the papers';
 export const questionBank = (version: string): string => `Question bank ${version}.`;
 export const BANK_AS_QTI = 'Question bank as QTI 2.1';

@@ -30,7 +30,7 @@ import {
 } from '../../../engine/index.ts';
 import type { OptionOf } from '../../../input/choices.ts';
 import { type FootName, readFeet, readReadings, readRounds, readStands } from '../../../input/levelling-table.ts';
-import { lastLead, readPassports } from '../../../input/passports.ts';
+import { lastOf, readPassports } from '../../../input/passports.ts';
 import type { NumbersOf } from '../figure.ts';
 
 declare module '../../../engine/kernel/result.ts' {
@@ -62,6 +62,13 @@ export interface MeasuredFoot {
   readonly day: string;
 }
 
+/** A foot that stands where its passport says it was left, in turns from the middle of its stroke. */
+export interface PlacedFoot {
+  readonly name: string;
+  readonly turns: number;
+  readonly day: string;
+}
+
 /** A measured lead so many times larger or smaller than that of the threads is not of this foot. */
 const FAR = 1.5;
 
@@ -77,6 +84,8 @@ export interface PlateState {
   readonly fromParts: boolean;
   /** Feet that are turned by the lead of their passport. */
   readonly measured: readonly MeasuredFoot[];
+  /** Feet whose passport says where they stand, which the field of stands then does not. */
+  readonly placed: readonly PlacedFoot[];
   readonly rounds: readonly Round[];
   readonly first: Round;
   /** The last round: what is drawn. */
@@ -126,16 +135,20 @@ export const plateOf = (numbers: Given): Result<PlateState> => {
   const feet: Foot[] = [];
   const measured: MeasuredFoot[] = [];
   for (const place of places.value) {
-    const last = lastLead(entries.value, place.name);
-    if (last && !(last.lead < FAR * Math.abs(Delta) && FAR * last.lead > Math.abs(Delta)))
-      return bad('passport-lead-far', { foot: place.name, lead: last.lead, nominal: Math.abs(Delta) });
+    const last = lastOf('lead', entries.value, place.name);
+    if (last && !(last.value < FAR * Math.abs(Delta) && FAR * last.value > Math.abs(Delta)))
+      return bad('passport-lead-far', { foot: place.name, lead: last.value, nominal: Math.abs(Delta) });
     // A passport has the size of the lead; its sense is that of the threads.
-    const own = last ? mm(Math.sign(Delta) * last.lead) : Delta;
+    const own = last ? mm(Math.sign(Delta) * last.value) : Delta;
     feet.push({ ...place, Delta: own, k });
     if (last) measured.push({ name: place.name, Delta: own, day: last.day });
   }
   const job: LevellingJob = { feet, readings: readings.value, keep: keptOf(numbers.choices.kept) };
-  const stands = feet.map((foot) => stood.value[foot.name as FootName]);
+  const placed = feet.flatMap(({ name }): PlacedFoot[] => {
+    const last = lastOf('place', entries.value, name);
+    return last ? [{ name, turns: last.value, day: last.day }] : [];
+  });
+  const stands = feet.map(({ name }) => placed.find((p) => p.name === name)?.turns ?? stood.value[name as FootName]);
   /** A round on these readings, of feet that stand where the rounds before have put them. */
   const roundOn = (points: readonly Point[], checks: readonly FootCheck[]): Result<Round> => {
     const rooms = roomOfFeet(feet, most, stands);
@@ -182,6 +195,7 @@ export const plateOf = (numbers: Given): Result<PlateState> => {
     most,
     fromParts,
     measured,
+    placed,
     rounds,
     first,
     now,

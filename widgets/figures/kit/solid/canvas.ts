@@ -4,13 +4,14 @@
  */
 import type { Body } from './bodies.ts';
 import { coloursOf } from './colours.ts';
-import { type Colours, makeScene, type Scene, type View } from './scene.ts';
+import { type Colours, makeScene, type Net, type Scene, type View } from './scene.ts';
 
 /** What is to be seen. */
 export interface Seen {
   /** Bodies are made anew when this is another. */
   readonly of: unknown;
-  readonly bodies: () => readonly Body[];
+  /** Those for a machine that is slow are of fewer triangles. */
+  readonly bodies: (net: Net) => readonly Body[];
   /** Asked at every frame, and another frame is asked for while it moves by itself. */
   readonly view: () => { readonly view: View; readonly moves: boolean };
 }
@@ -21,12 +22,17 @@ export interface Canvas {
   readonly drawn: () => boolean;
 }
 
-/** Buffer pixels to a picture unit: fine at rest; while it moves, as fine as the machine can. */
-const FINE = 2;
+/** Buffer pixels to a CSS pixel: at rest finer than the screen, so that edges are smooth; while it moves, as fine as the machine can. */
+const FINEST = 2;
 const COARSEST = 0.75;
-/** Where a frame comes later than this after it was asked for, ms, the next is coarser. */
-const SLOW = 40;
-const RESTS = 160;
+/** Below this, nets of fewer triangles are drawn too. */
+const MIDDLING = 1.5;
+const atRest = () => Math.max(FINEST, 1.5 * (window.devicePixelRatio || 1));
+/** Where a frame takes longer than this, ms, the next is coarser, and finer again where it takes far less. */
+const SLOW = 30;
+const QUICK = 10;
+/** A hand that pauses for less has not let go, ms. */
+const RESTS = 350;
 
 /** `again` is called when what is drawn must be told anew, since canvas and line drawing have changed places. */
 export const canvasOn = (
@@ -38,52 +44,95 @@ export const canvasOn = (
   let scene: Scene | undefined;
   let lost = false;
   let seen: Seen | undefined;
-  let made: unknown;
+  const made: Partial<Record<Net, unknown>> = {};
   let frame = 0;
   let rest = 0;
-  let sharpness = FINE;
-  let asked = 0;
+  let sharpness = FINEST;
+  /** CSS pixels across the picture. */
+  let wide = 0;
+  /** Of the frame that was painted last, as the page counts time: it stands still within a frame. */
+  let painted: unknown;
   /** Read from the styles once, and again when these change. */
   let colours: Colours | undefined;
+  /** Changed while nobody could see it. */
+  let owed = false;
 
-  const drawn = () => scene !== undefined && !lost && !forced.matches;
+  /** Paper takes the line drawing, as the numbers stand then. */
+  let onPaper = false;
+  const drawn = () => scene !== undefined && !lost && !forced.matches && !onPaper;
   const put = () => {
     const place = stage.querySelector<HTMLElement>('[data-solid]');
     if (!scene || !place) return;
-    if (scene.canvas.parentElement !== place) place.prepend(scene.canvas);
+    if (scene.canvas.parentElement !== place) {
+      place.prepend(scene.canvas);
+      widths.observe(scene.canvas);
+    }
     place.classList.toggle('is-live', drawn());
   };
   /** Gives whether it moves on by itself. */
-  const paint = (fineness: number): boolean => {
+  const paint = (fineness: number, net: Net): boolean => {
     if (!scene || !seen || !drawn()) return false;
     put();
-    if (made !== seen.of) {
-      made = seen.of;
-      scene.setBodies(seen.bodies());
+    if (made[net] !== seen.of) {
+      made[net] = seen.of;
+      scene.setBodies(net, seen.bodies(net));
     }
     colours ??= coloursOf(scene.canvas);
+    wide ||= scene.canvas.clientWidth;
     const { view, moves } = seen.view();
-    scene.render(view, colours, fineness * Math.min(1, window.devicePixelRatio || 1));
+    scene.render(view, colours, { net, unit: (wide || width) / width, fineness });
     return moves;
   };
+  const took = (time: number) => {
+    if (time > SLOW) sharpness = Math.max(COARSEST, sharpness / 1.4);
+    else if (time < QUICK) sharpness = Math.min(FINEST, sharpness * 1.1);
+  };
+  const step = (asked: number) => {
+    painted = document.timeline.currentTime;
+    const moves = paint(sharpness, sharpness < MIDDLING ? 'coarse' : 'fine');
+    // A timer comes after the frame that is being made, and after the picture where there is no graphics processor.
+    window.setTimeout(() => {
+      took(performance.now() - asked);
+      if (moves) ask();
+      else if (frame === 0) rest = window.setTimeout(settle, RESTS);
+    });
+  };
+  const settle = () => {
+    if (document.hidden) owed = true;
+    else paint(atRest(), 'fine');
+  };
+  /** Once a frame, and at once where this one has not been painted yet, so that picture and words change together. */
   const ask = () => {
     if (!scene) return;
     window.clearTimeout(rest);
-    if (frame === 0) {
-      asked = performance.now();
+    if (document.hidden) {
+      owed = true;
+      return;
+    }
+    const asked = performance.now();
+    if (painted !== document.timeline.currentTime) step(asked);
+    else if (frame === 0)
       frame = requestAnimationFrame(() => {
         frame = 0;
-        if (performance.now() - asked > SLOW) sharpness = Math.max(COARSEST, sharpness / 1.4);
-        if (paint(sharpness)) ask();
+        step(asked);
       });
-    }
-    rest = window.setTimeout(() => paint(FINE), RESTS);
   };
+  const widths = new ResizeObserver(([entry]) => {
+    const now = entry?.contentRect.width ?? 0;
+    if (now === 0 || now === wide) return;
+    wide = now;
+    ask();
+  });
   // What belonged to a lost context is of no use to the next: a new canvas is made for it.
   const begin = () => {
-    scene?.canvas.remove();
-    made = undefined;
+    if (scene) {
+      widths.unobserve(scene.canvas);
+      scene.canvas.remove();
+    }
+    delete made.fine;
+    delete made.coarse;
     scene = makeScene(
+      { width, height },
       () => {
         lost = true;
         put();
@@ -96,7 +145,6 @@ export const canvasOn = (
       },
     );
     scene?.canvas.setAttribute('aria-hidden', 'true');
-    scene?.size(width, height);
   };
   begin();
   for (const change of [forced, window.matchMedia('(prefers-color-scheme: dark)')])
@@ -105,6 +153,17 @@ export const canvasOn = (
       put();
       again();
     });
+  for (const moment of ['beforeprint', 'afterprint'])
+    window.addEventListener(moment, () => {
+      onPaper = moment === 'beforeprint';
+      put();
+      again();
+    });
+  document.addEventListener('visibilitychange', () => {
+    if (!owed || document.hidden) return;
+    owed = false;
+    ask();
+  });
   return {
     show: (next) => {
       seen = next;

@@ -1,6 +1,6 @@
 /**
- * A net as a picture wants it: three corners of its own for each triangle, with a normal that is smooth where the surface
- * is round and not where it turns sharply. Triangles without area, which ends of threads have, are left out.
+ * A net as a picture wants it: at each corner a normal that is smooth where the surface is round and not where it turns sharply, so a corner on an edge
+ * is there once for each side of it. Triangles without area, which ends of threads have, are left out.
  */
 import type { Mesh } from '../../../assembly/adjuster/solid.ts';
 
@@ -10,6 +10,8 @@ export interface Faceted {
   readonly normals: Float32Array;
   /** Of each corner: which thread it belongs to, 0 for none. */
   readonly threads: Float32Array;
+  /** Three corners a triangle. */
+  readonly index: Uint32Array;
 }
 
 /** Surfaces that meet at less than this are one round surface: more than the 7.5° between two half planes, less than the 30° of a flank. */
@@ -38,17 +40,26 @@ export const facetsOf = ({ positions, triangles }: Mesh, threadAt: (r: number, z
     return [n[0] / length, n[1] / length, n[2] / length];
   };
   const units = new Map(kept.map((t) => [t, unit(t)]));
-  const out = {
-    positions: new Float32Array(9 * kept.length),
-    normals: new Float32Array(9 * kept.length),
-    threads: new Float32Array(3 * kept.length),
+  const [places, ways, threads, index]: [number[], number[], number[], number[]] = [[], [], [], []];
+  /** What has been put for each corner of the net: one that several triangles share is worked once a frame. */
+  const put: number[][] = Array.from({ length: positions.length / 3 }, () => []);
+  const cornerOf = (corner: number, n: readonly number[], thread: number): number => {
+    const same = (i: number) =>
+      threads[i] === thread && n.every((x, j) => Math.abs(x - (ways[3 * i + j] as number)) < 1e-4);
+    const there = (put[corner] as number[]).find(same);
+    if (there !== undefined) return there;
+    const next = threads.push(thread) - 1;
+    places.push(at(corner, 0), at(corner, 1), at(corner, 2));
+    ways.push(...n);
+    (put[corner] as number[]).push(next);
+    return next;
   };
-  kept.forEach((t, i) => {
+  for (const t of kept) {
     const own = units.get(t) as [number, number, number];
     const corners = [0, 1, 2].map((k) => triangles[3 * t + k] as number);
     const middle = [0, 1, 2].map((k) => corners.reduce((sum, c) => sum + at(c, k), 0) / 3) as [number, number, number];
-    out.threads.fill(threadAt(Math.hypot(middle[0], middle[1]), middle[2]), 3 * i, 3 * i + 3);
-    corners.forEach((corner, k) => {
+    const thread = threadAt(Math.hypot(middle[0], middle[1]), middle[2]);
+    for (const corner of corners) {
       const sum = [0, 0, 0];
       for (const other of round[corner] as number[]) {
         const n = units.get(other) as [number, number, number];
@@ -57,11 +68,14 @@ export const facetsOf = ({ positions, triangles }: Mesh, threadAt: (r: number, z
         for (let j = 0; j < 3; j++) sum[j] = (sum[j] as number) + (normals[3 * other + j] as number);
       }
       const length = Math.hypot(...sum);
-      for (let j = 0; j < 3; j++) {
-        out.positions[9 * i + 3 * k + j] = at(corner, j);
-        out.normals[9 * i + 3 * k + j] = (sum[j] as number) / length;
-      }
-    });
-  });
-  return out;
+      const way = sum.map((x) => x / length);
+      index.push(cornerOf(corner, way, thread));
+    }
+  }
+  return {
+    positions: Float32Array.from(places),
+    normals: Float32Array.from(ways),
+    threads: Float32Array.from(threads),
+    index: Uint32Array.from(index),
+  };
 };

@@ -49,11 +49,20 @@ export interface View {
   readonly shown: (body: Body) => boolean;
 }
 
+/** Two nets of the same bodies. */
+export type Net = 'fine' | 'coarse';
+
+export interface Fineness {
+  readonly net: Net;
+  /** CSS pixels to a unit of the picture, and pixels of the buffer to a CSS pixel. */
+  readonly unit: number;
+  readonly fineness: number;
+}
+
 export interface Scene {
   readonly canvas: HTMLCanvasElement;
-  readonly render: (view: View, colours: Colours, sharpness: number) => void;
-  readonly setBodies: (bodies: readonly Body[]) => void;
-  readonly size: (width: number, height: number) => void;
+  readonly render: (view: View, colours: Colours, how: Fineness) => void;
+  readonly setBodies: (net: Net, bodies: readonly Body[]) => void;
 }
 
 /** Depth is written in this many mm either side of the middle. */
@@ -67,17 +76,22 @@ const columnMajor = ({ lift, turns, stretch = 1, x = 0, y = 0, tilt = [0, 0] }: 
 };
 
 /** Undefined where the browser has no WebGL 2. */
-export const makeScene = (onLost: () => void, onBack: () => void): Scene | undefined => {
+export const makeScene = (
+  size: { readonly width: number; readonly height: number },
+  onLost: () => void,
+  onBack: () => void,
+): Scene | undefined => {
   const canvas = document.createElement('canvas');
   // Asked first, since the library falls back to an older WebGL that lacks what the programs need.
   if (!canvas.getContext('webgl2', { alpha: true, antialias: false, depth: false, premultipliedAlpha: true }))
     return undefined;
   const renderer = new Renderer({ canvas, alpha: true, depth: false, antialias: false, premultipliedAlpha: true });
+  // The library gives it a size on the page, which is that of its place.
+  canvas.removeAttribute('style');
   const { gl } = renderer;
   const parts = partsOf(gl);
-  let meshes: { readonly body: Body; readonly mesh: Mesh }[] = [];
+  const nets: Record<Net, readonly Drawn[]> = { fine: [], coarse: [] };
   let target: RenderTarget | undefined;
-  let size = { width: 1, height: 1 };
   canvas.addEventListener('webglcontextlost', (event) => {
     event.preventDefault();
     onLost();
@@ -85,8 +99,8 @@ export const makeScene = (onLost: () => void, onBack: () => void): Scene | undef
   canvas.addEventListener('webglcontextrestored', onBack);
   return {
     canvas,
-    setBodies: (bodies) => {
-      for (const { mesh } of meshes) mesh.geometry.remove();
+    setBodies: (net, bodies) => {
+      for (const { mesh } of nets[net]) mesh.geometry.remove();
       // Several of one body share its net.
       const made = new Map<Faceted, Geometry>();
       const geometryOf = (facets: Faceted): Geometry => {
@@ -96,34 +110,34 @@ export const makeScene = (onLost: () => void, onBack: () => void): Scene | undef
             position: { size: 3, data: facets.positions },
             normal: { size: 3, data: facets.normals },
             thread: { size: 1, data: facets.threads },
+            index: { data: facets.index },
           });
         made.set(facets, geometry);
         return geometry;
       };
-      meshes = bodies.map((body) => ({
+      nets[net] = bodies.map((body) => ({
         body,
         mesh: new Mesh(gl, { program: parts.body, geometry: geometryOf(body.facets), frustumCulled: false }),
       }));
     },
-    size: (width, height) => {
-      size = { width, height };
-    },
-    render: (view, colours, sharpness) => {
-      const [w, h] = [
-        Math.max(1, Math.round(size.width * sharpness)),
-        Math.max(1, Math.round(size.height * sharpness)),
-      ];
-      if (renderer.width !== w || renderer.height !== h || !target) {
-        renderer.dpr = 1;
-        renderer.setSize(w, h);
-        canvas.style.width = '';
-        canvas.style.height = '';
-        target = new RenderTarget(gl, { width: w, height: h, color: 2, minFilter: gl.NEAREST });
+    render: (view, colours, { net, unit, fineness }) => {
+      const sharpness = unit * fineness;
+      const [w, h] = [size.width, size.height].map((x) => Math.max(1, Math.round(x * sharpness))) as [number, number];
+      if (canvas.width !== w || canvas.height !== h || !target) {
+        renderer.width = canvas.width = w;
+        renderer.height = canvas.height = h;
+        if (target) target.setSize(w, h);
+        else target = new RenderTarget(gl, { width: w, height: h, color: 2, minFilter: gl.NEAREST });
       }
-      paint(renderer, parts, meshes, target, view, colours, { w, h, sharpness: w / view.aim.frame.width });
+      paint(renderer, parts, nets[net], target, view, colours, { w, h, unit, fineness });
     },
   };
 };
+
+interface Drawn {
+  readonly body: Body;
+  readonly mesh: Mesh;
+}
 
 const partsOf = (gl: OGLRenderingContext) => ({
   body: new Program(gl, {
@@ -148,6 +162,7 @@ const partsOf = (gl: OGLRenderingContext) => ({
         'id',
         'hatching',
         'scale',
+        'soft',
         'depthScale',
         'scribed',
       ].map((name) => [name, { value: 0 as unknown }]),
@@ -169,11 +184,11 @@ const partsOf = (gl: OGLRenderingContext) => ({
 const paint = (
   renderer: Renderer,
   { body: program, lines, sheet }: ReturnType<typeof partsOf>,
-  meshes: readonly { readonly body: Body; readonly mesh: Mesh }[],
+  meshes: readonly Drawn[],
   target: RenderTarget,
   view: View,
   colours: Colours,
-  { w, h, sharpness }: { w: number; h: number; sharpness: number },
+  { w, h, unit, fineness }: { w: number; h: number; unit: number; fineness: number },
 ) => {
   const { gl } = renderer;
   const { aim } = view;
@@ -188,7 +203,8 @@ const paint = (
     near,
     frame: [(2 * aim.scale) / aim.frame.width, (2 * aim.scale) / aim.frame.height, 1 / DEEP, aim.middle],
     shift: [(2 * aim.frame.axis) / aim.frame.width - 1, 0],
-    scale: aim.scale * sharpness,
+    scale: aim.scale * unit,
+    soft: 0.5 / fineness,
     depthScale: 1 / (2 * DEEP) / 0.5,
     accent: colours.accent,
     second: [Math.sin(open), Math.cos(open)],
@@ -227,8 +243,8 @@ const paint = (
       paint: target.textures[0],
       what: target.textures[1],
       pixel: [1 / w, 1 / h],
-      fine: Math.max(0.5, 0.45 * sharpness),
-      bold: Math.max(0.75, 0.9 * sharpness),
+      fine: Math.max(0.5, 0.45 * fineness),
+      bold: Math.max(0.75, 0.9 * fineness),
       ink: colours.ink,
     },
     lines,

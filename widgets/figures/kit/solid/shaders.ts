@@ -39,14 +39,16 @@ uniform vec3 colour, hatch, accent;
 uniform vec3 wedge; // first normal x, y of the two planes and the opening; 0 is no cut
 uniform vec2 second;
 uniform vec4 litA, litC; // side of the flank that carries, from, to
-uniform float id, hatching, scale, depthScale;
+uniform float id, hatching, depthScale;
+uniform float scale, soft; // CSS pixels to a mm; half a pixel of the picture in CSS pixels
 uniform vec2 scribed;
 layout(location = 0) out vec4 paint;
 layout(location = 1) out vec4 what;
 
+// In CSS pixels.
 float band(float x, float period, float width) {
   float d = abs(fract(x / period) - 0.5) * period;
-  return 1.0 - smoothstep(width * 0.5 - 0.3 / scale, width * 0.5 + 0.3 / scale, d);
+  return 1.0 - smoothstep(width * 0.5 - soft, width * 0.5 + soft, d);
 }
 
 void main() {
@@ -67,7 +69,7 @@ void main() {
     vec2 m = byFirst ? first : second;
     n = vec3(m, 0.0);
     float along = dot(q.xy, vec2(-m.y, m.x));
-    c = mix(colour, hatch, 0.85 * band((along + hatching * q.z) * 0.7071, 5.0 / scale, 1.1 / scale));
+    c = mix(colour, hatch, 0.85 * band((along + hatching * q.z) * 0.7071 * scale, 4.5, 0.9));
     cap = byFirst ? 1.0 : 2.0;
     shade = 1.0;
   } else {
@@ -80,7 +82,7 @@ void main() {
       c = mix(accent, vec3(1.0), 0.55 * step(0.5, fract(turn * 11.46)));
       shade = 1.0;
     }
-    if (joint < 0.5 && dot(own.xy, scribed) > 0.0 && abs(dot(own.xy, vec2(-scribed.y, scribed.x))) < 1.3 / scale) {
+    if (joint < 0.5 && dot(own.xy, scribed) > 0.0 && abs(dot(own.xy, vec2(-scribed.y, scribed.x))) < 0.9 / scale) {
       // Scratched through to bright metal on a dark part, marked on a light one.
       c = dot(colour, vec3(0.3, 0.6, 0.1)) > 0.5 ? accent : vec3(1.0, 0.98, 0.92);
       shade = 1.0;

@@ -30,6 +30,11 @@ export const WORDS = {
     plate: 'thickness of the plate',
     collar: 'collar',
     neck: 'neck',
+    'body diameter': 'diameter of the body',
+    'collar diameter': 'diameter of the collar',
+    'neck diameter': 'diameter of the neck',
+    bore: 'bore',
+    relief: 'relief',
   },
   readout: {
     perTurn: 'net lead, clockwise',
@@ -55,7 +60,11 @@ export const WORDS = {
   both: (a: string, b: string) => `${a} and ${b}`,
   assumed: (sizes: readonly string[]) =>
     sizes.length === 0 ? 'Every size is stated.' : `Drawn with what you did not state: ${sizes.join('; ')}.`,
-  assumedPost: 'a post that keeps the carried part from turning',
+  assumedPost: (thick: string, radius: string) =>
+    `a post ${thick} thick, ${radius} from the axis, that keeps the carried part from turning`,
+  assumedThickness: (lock: 'key' | 'post', thick: string) => `${lock} ${thick} thick`,
+  assumedTip: (stands: string) => `tip ${stands} high`,
+  over: (size: string, length: string) => `${size} over ${length}`,
   assumedSprings: (radius: string) => `springs at ${radius} from the axis`,
   size: (part: string, name: string, value: string) => `${part}, ${name} ${value}`,
   plain: 'plain screw: the tip sits on the turned part',

@@ -77,9 +77,14 @@ export const WORDS = {
       plate: 'thickness of the plate',
       collar: 'collar',
       neck: 'neck',
+      'body diameter': 'diameter of the body',
+      'collar diameter': 'diameter of the collar',
+      'neck diameter': 'diameter of the neck',
+      bore: 'bore',
+      relief: 'relief',
     },
-    ofParts:
-      'To scale. What the parts state is dimensioned; what they do not state is drawn with a usual size. Left out: lock.',
+    ofParts: (noLock: boolean) =>
+      `To scale. What the parts state is dimensioned; what they do not state is drawn with a usual size.${noLock ? ' No lock is stated, so none is drawn.' : ''}`,
     /** Length of a thread in its nut, after its designation. */
     depth: (length: string) => `× ${length}`,
     block: {
@@ -98,6 +103,6 @@ export const WORDS = {
     },
     /** What is to scale and what is not; a tip has a ball and a cap. */
     plain: (tip: boolean) =>
-      `To scale: threads and their lengths${tip ? ', ball' : ''}. Plain: head, ${tip ? 'cap and base' : 'nut and base'}${tip ? ', and how deep the ball sits' : ''}; their sizes are not stated, so no height in all is given. Left out: ${tip ? '' : 'ball and '}lock.`,
+      `To scale: threads and their lengths${tip ? ', ball' : ''}. Plain: head, ${tip ? 'cap and base' : 'nut and base'}${tip ? ', and how deep the ball sits' : ''}; their sizes are not stated, so no height in all is given. Left out: ${tip ? '' : 'ball, '}lock and springs.`,
   },
 };

@@ -68,6 +68,9 @@ export const WORDS = {
   measuredFoot: (foot: string, lead: string, day: string) => `foot ${foot} ${lead} (${day})`,
   /** Feet with a passport are not turned by the lead of their threads. */
   measured: (feet: readonly string[]) => `Turned by the net lead that was measured: ${feet.join(', ')} a turn.`,
+  placedFoot: (foot: string, turns: string, day: string) => `foot ${foot} ${turns} (${day})`,
+  /** Feet with a place in their passport do not stand where the field says. */
+  placed: (feet: readonly string[]) => `Counted from where the passport left it: ${feet.join(', ')}.`,
   fromParts: (turns: string) =>
     `Net lead, steps and the ${turns} turns between the stops are those of the parts of a foot; the fields of threads and lengths do not count.`,
   done: {

@@ -51,7 +51,6 @@ export const WORDS = {
   /** The fold in the foot. */
   numbers: 'The pairs found, and all numbers',
   title: 'Map of all pairs',
-  map: 'Map of every pair',
   mapOf: (axes: string) => `Map of every pair of threads: ${axes}, with lines of equal motion`,
   leadAgainstLead: 'shorter lead against longer lead',
   againstMotion: (what: string) => `${what} against motion per turn`,

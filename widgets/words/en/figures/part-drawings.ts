@@ -1,6 +1,12 @@
 /** Words of the drawings that go to the shop. */
 const PARTS = { base: 'base', turned: 'turned part', carried: 'carried part' } as const;
 
+const BETWEEN = {
+  'base and carried': 'base to carried part',
+  'base and turned': 'base to turned part',
+  'turned and carried': 'turned to carried part',
+} as const;
+
 export const WORDS = {
   title: 'Drawings for the shop',
   scroller: 'The sheet at its true size; scroll to see all of it',
@@ -8,6 +14,15 @@ export const WORDS = {
   assembly: 'assembly',
   adjuster: 'adjuster',
   ball: 'ball',
+  spring: (between: keyof typeof BETWEEN, all: readonly string[]) =>
+    `spring, ${BETWEEN[between]}${all.length > 0 ? `; all: ${all.join(', ')}` : ''}`,
+  lock: (kind: 'key' | 'post', radius: string) => `${kind}, ${radius} from the axis`,
+  /** What locks the carried part where no key or post is drawn. */
+  locked: {
+    none: 'No lock: the carried part turns.',
+    assumed: 'No lock is stated, so none is drawn.',
+    springs: 'The springs lock the carried part.',
+  },
   drill: (size: string) => `tap drill ⌀${size}`,
   depth: (thread: string, depth: string) => `${thread} × ${depth}`,
   through: (thread: string) => `${thread}, through`,

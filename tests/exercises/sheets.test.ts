@@ -1,0 +1,180 @@
+/** What is printed for a class: sheets that are counted off, lines that read like a book, a grid of all answers. */
+import { parseHTML } from 'linkedom';
+import { describe, expect, it } from 'vitest';
+import { toBase, UNITS } from '../../widgets/engine/index.ts';
+import { gridCsv, gridSheet } from '../../widgets/exercises/answer-grid.ts';
+import { drawItem } from '../../widgets/exercises/draw.ts';
+import { answerText, type Item } from '../../widgets/exercises/exercise.ts';
+import { inOwnUnits } from '../../widgets/exercises/forms.ts';
+import { judge } from '../../widgets/exercises/judge.ts';
+import { paginate } from '../../widgets/exercises/paginate.ts';
+import { choose, setPaper } from '../../widgets/exercises/paper.ts';
+import { keySheet, studentSheet } from '../../widgets/exercises/paper-html.ts';
+import { plainFormula, plainSign, withIndexes } from '../../widgets/exercises/plain-formula.ts';
+import { readRoster } from '../../widgets/exercises/roster.ts';
+import { algebraLines, stepLines } from '../../widgets/exercises/steps-text.ts';
+import { BANK, EXERCISES } from '../support/bank.ts';
+import { valueIn } from '../support/results.ts';
+
+const heading = { classCode: '7B', version: BANK.version };
+const counts = new Map(BANK.chapters.map((c) => [c.slug, 10]));
+const set = (student: string, units?: 'mm' | 'inch') =>
+  setPaper(choose(BANK, counts, '7B', { units }), '7B', student, BANK.version);
+const LINES = set('Ada');
+
+describe('paginate', () => {
+  it('puts as many on a sheet as fit, in order, none twice, and one that is too high on a sheet of its own', () => {
+    expect(paginate([40, 50, 20, 100, 300, 10], 110)).toEqual([[0, 1, 2], [3], [4], [5]]);
+    expect(paginate([], 100)).toEqual([[]]);
+  });
+});
+
+describe('a line of a key', () => {
+  const all = (word: string) => /^[A-Za-z]/.test(word) && word !== 'deg' && word !== 'mm' && word !== 'pi';
+  // The spelling of the engine, and how a book would print it in a line.
+  for (const [formula, printed] of [
+    ['abs(Delta)/k', '|Δ|/k'],
+    ['d - 17*sqrt(3)/24*P', 'd − 17 × √3/24 × P'],
+    ['sqrt(q_x^2 + r_y^2)', '√(q² + r²)'],
+    ['-h*L*n', '−h × L × n'],
+    ['theta/(360*deg)', 'θ/360°'],
+    ['x_w*tan(phi_w)', 'x_w × tan(φ)'],
+    ['atan(L/(pi*d_2))', 'arctan(L/(π × d_2))'],
+    ['25.4*mm/tpi', '25.4\u00a0mm/tpi'],
+  ] as const)
+    it(`spells ${formula} as ${printed}`, () => expect(plainFormula(formula, all, plainSign)).toBe(printed));
+
+  it('sets indexes low, and only those', () => {
+    expect(withIndexes('Δ = h_C × L_C = 3 × ℓ_eA')).toBe('Δ = h<sub>C</sub> × L<sub>C</sub> = 3 × ℓ<sub>eA</sub>');
+    expect(withIndexes('student_1 and a__b')).toBe('student_1 and a__b');
+  });
+
+  it('holds no spelling of the engine, in any exercise', () => {
+    for (const exercise of EXERCISES)
+      for (const student of ['Ada', 'Bob'])
+        for (const line of algebraLines(drawItem(exercise, [student])))
+          expect(line, exercise.id).not.toMatch(
+            /\b(?:sqrt|abs|atan|asin|acos|phi|theta|Delta|mu|eta|deg)\b|\*|\^\(?\d|undefined|NaN/,
+          );
+  });
+
+  it('ends in the unit asked', () => {
+    for (const exercise of EXERCISES) {
+      const item = drawItem(exercise, ['Ada']);
+      if (item.offered || UNITS[exercise.unit].base !== 'mm') continue;
+      expect(stepLines(item).at(-1), exercise.id).toMatch(new RegExp(`\\d\u00a0${exercise.unit}$`));
+    }
+  });
+
+  it('takes no length, height or count that the question does not give', () => {
+    // A word of the question that is a number to who knows the trade.
+    const words: Readonly<Record<string, RegExp>> = { k: /hexagon/, q_e: /One diameter/, beta_f: /screw/ };
+    const untold = EXERCISES.flatMap(({ id, question, steps }) =>
+      steps.flatMap(({ bind }) =>
+        Object.entries(bind).flatMap(([symbol, value]) =>
+          typeof value !== 'number' || value === 0 || words[symbol]?.test(question)
+            ? []
+            : [`${id}: ${symbol} = ${value}`],
+        ),
+      ),
+    );
+    expect(untold).toEqual([]);
+  });
+});
+
+describe('a student’s sheets', () => {
+  const sheets = parseHTML(
+    `<body>${studentSheet(LINES, 'Ada', heading, {
+      pages: [
+        [0, 1],
+        [2, 3, 4],
+      ],
+      marks: (id) => (id === LINES[0]?.exercise ? 3 : 1),
+    })}</body>`,
+  ).document;
+  it('bear name, class, bank, marks and their number on each, and go on counting', () => {
+    const each = [...sheets.querySelectorAll('.paper-page')];
+    expect(each.length).toBe(2);
+    for (const [i, sheet] of each.entries()) {
+      const text = sheet.textContent ?? '';
+      for (const said of [
+        'Ada',
+        'Date',
+        '7B',
+        BANK.version,
+        `Page ${i + 1} of 2`,
+        `of ${LINES.length + 2 * LINES.filter((l) => l.exercise === LINES[0]?.exercise).length}`,
+      ])
+        expect(text).toContain(said);
+    }
+    expect(each[1]?.querySelector('ol')?.getAttribute('start')).toBe('3');
+    expect(each[0]?.textContent).toContain('3 marks');
+  });
+});
+
+describe('a student who works in inches', () => {
+  it('is told apart by the roster and known by the name alone', () => {
+    const { students, units } = valueIn(readRoster('Ada; inch\nBob\nCid ;MM\nDot\tin\nAda; inch\nLovelace; Ada'));
+    expect(students).toEqual(['Ada', 'Bob', 'Cid', 'Dot', 'Ada (2)', 'Lovelace; Ada']);
+    expect([...units]).toEqual([
+      ['Ada', 'inch'],
+      ['Cid', 'mm'],
+      ['Dot', 'inch'],
+      ['Ada (2)', 'inch'],
+    ]);
+  });
+
+  it('gets the same exercises with answers in thou and inches, which are judged and worked in them', () => {
+    const lines = set('Ada', 'inch');
+    expect(lines.map((l) => l.exercise)).toEqual(LINES.map((l) => l.exercise));
+    for (const [i, { item }] of lines.entries()) {
+      const metric = LINES[i]?.item as Item;
+      const { unit } = item.exercise;
+      expect(['µm', 'mm'].includes(unit) && item.exercise.kind !== 'wrong-line', item.exercise.id).toBe(false);
+      if (item.offered || unit === metric.exercise.unit || item.picks.join() !== metric.picks.join()) continue;
+      const base = (one: Item) => toBase({ amount: one.amount, unit: one.exercise.unit });
+      expect(base(item)).toBeCloseTo(base(metric), 9);
+      expect(judge(item, answerText(item)).kind).toBe('right');
+      expect(judge(item, answerText(metric)).kind).toBe('right');
+      expect(stepLines(item).at(-1)).toContain(answerText(item));
+    }
+    const [one] = EXERCISES;
+    expect(one && inOwnUnits(one, undefined)).toBe(one);
+  });
+});
+
+describe('the grid of answers', () => {
+  const papers = ['Ada', 'Bob', '=cmd()'].map((student) => ({ student, lines: set(student) }));
+  const rows = (csv: string) =>
+    csv
+      .trimEnd()
+      .split('\r\n')
+      .map((row) => [...row.matchAll(/"((?:[^"]|"")*)"(?:,|$)/g)].map((m) => m[1] ?? ''));
+
+  it('has a row a student and a cell an exercise, in parts that a sheet holds', () => {
+    const { document } = parseHTML(`<body>${gridSheet(papers, heading)}</body>`);
+    const tables = [...document.querySelectorAll('table')];
+    for (const table of tables) {
+      expect(table.querySelectorAll('tbody tr').length).toBe(3);
+      expect(table.querySelectorAll('thead th').length).toBeLessThanOrEqual(13);
+    }
+    expect(document.querySelectorAll('tbody td').length).toBe(3 * LINES.length);
+    expect(document.body.textContent).not.toMatch(/NaN|undefined/);
+  });
+
+  it('as CSV gives back answers that count as right, and empty it holds none', () => {
+    const [heads = [], , ada = [], , formula = []] = rows(gridCsv(papers, true));
+    expect(heads.slice(1)).toEqual(LINES.map((l) => l.key));
+    for (const [i, { item }] of LINES.entries()) expect(judge(item, ada[i + 1] ?? '').kind, heads[i + 1]).toBe('right');
+    expect(formula[0]).toBe("'=cmd()");
+    for (const row of rows(gridCsv(papers, false)).slice(2)) expect(row.slice(1).join('')).toBe('');
+  });
+});
+
+describe('the key of a student', () => {
+  it('gives every exercise its answer, and reasons stand elsewhere', () => {
+    const { document } = parseHTML(`<body>${keySheet(LINES, 'Ada', heading)}</body>`);
+    const answers = [...document.querySelectorAll('.answer strong')].map((a) => a.textContent?.replace(/\s/g, ''));
+    expect(answers).toEqual(LINES.map(({ item }) => answerText(item).replace(/\s|_/g, '')));
+  });
+});

@@ -1,0 +1,63 @@
+/**
+ * Which exercises of a student stand on each sheet: each item is laid out once at the width of the paper, out of sight, and the sheets are
+ * counted off by the heights. Paper that the printer decides on is taken as narrow as A4 and as short as Letter, so that either holds it.
+ */
+import type { Item } from '../../exercises/exercise.ts';
+import { paginate } from '../../exercises/paginate.ts';
+import type { PaperLine } from '../../exercises/paper.ts';
+import { asked, type Heading, type Marks, studentSheet } from '../../exercises/paper-html.ts';
+import { all, make } from '../dom.ts';
+
+/** Within the margins that the styles give a sheet (18 mm and 16 mm), mm; ISO 216 A4 and ANSI/ASME Y14.1 A (Letter). */
+const WITHIN = {
+  A4: { width: 210 - 32, height: 297 - 36 },
+  Letter: { width: 215.9 - 32, height: 279.4 - 36 },
+} as const;
+/** Browsers round here and there; so much of a sheet stays free, mm. */
+const SPARE = 6;
+const PX_PER_MM = 96 / 25.4;
+
+export interface Measure {
+  /** Lays out what was not yet laid out, all in one go: each look at a height has the page laid out anew. */
+  readonly learn: (lines: readonly PaperLine[]) => void;
+  readonly pagesOf: (lines: readonly PaperLine[]) => number[][];
+  readonly end: () => void;
+}
+
+export const measureFor = (
+  paper: string,
+  look: Readonly<Record<string, string>>,
+  marks: Marks,
+  heading: Heading,
+  names: readonly string[],
+): Measure => {
+  const { width, height } =
+    paper === 'A4' || paper === 'Letter' ? WITHIN[paper] : { width: WITHIN.A4.width, height: WITHIN.Letter.height };
+  const box = make('div', { class: 'papers-measure', 'aria-hidden': 'true', style: `width:${width}mm`, ...look });
+  document.body.append(box);
+  // Head and foot of the longest name, which no other is higher than.
+  const longest = names.reduce((a, b) => (b.length > a.length ? b : a), '');
+  box.innerHTML = studentSheet([], longest, heading);
+  const chrome = box.querySelector('.paper-page')?.getBoundingClientRect().height ?? 0;
+  box.innerHTML = '<section class="paper"><div class="paper-page"><ol></ol></div></section>';
+  const list = box.querySelector('ol') ?? box;
+  const room = (height - SPARE) * PX_PER_MM - chrome;
+  const heights = new Map<Item, number>();
+  return {
+    learn: (lines) => {
+      const fresh = new Map(lines.filter(({ item }) => !heights.has(item)).map((line) => [line.item, line]));
+      list.innerHTML = [...fresh.values()].map(({ item, exercise }) => asked(item, marks(exercise))).join('');
+      const items = [...fresh.keys()];
+      for (const [i, li] of all(list, ':scope > li').entries()) {
+        const item = items[i];
+        if (item) heights.set(item, li.getBoundingClientRect().height);
+      }
+    },
+    pagesOf: (lines) =>
+      paginate(
+        lines.map(({ item }) => heights.get(item) ?? 0),
+        room,
+      ),
+    end: () => box.remove(),
+  };
+};
