@@ -472,7 +472,7 @@ export const TASKS: readonly Task[] = [
   },
   {
     widget: 'settling-log',
-    page: 'contact-heat-creep.html',
+    page: 'heat-and-creep.html',
     asks: 'begin the law of creep an hour later: the log settles all the same',
     work: async (hands) => {
       await hands.step('Starting time of the law of creep (assumption)', 2);
