@@ -76,7 +76,7 @@ export interface Papers {
 }
 
 /** Parts of the page for a class beside its papers. */
-export const CLASSWORK = ['lab', 'marking', 'own', 'plan', 'project', 'safety'] as const;
+const CLASSWORK = ['lab', 'marking', 'own', 'plan', 'project', 'safety'] as const;
 export type Classwork = (typeof CLASSWORK)[number];
 export interface ClassworkBlock {
   readonly kind: 'classwork';
