@@ -177,6 +177,8 @@ describe('mixed review', () => {
     const next = bankOrder(BANK, (id) => (id === rare ? 0 : 1), 'none', 0.99);
     expect(next.exercise.id).toBe(rare);
     for (let i = 0; i < 50; i++) expect(bankOrder(BANK, () => 0, 'two-screws', i / 50).slug).not.toBe('two-screws');
+    const due = [ids[7] ?? '', ids[90] ?? ''];
+    for (let i = 0; i < 20; i++) expect(due).toContain(bankOrder(BANK, () => 0, 'none', i / 20, due).exercise.id);
     expect(bankOrder(SMALL, () => 0, 'pairs', 1).exercise.id).toBe('pair');
   });
 });

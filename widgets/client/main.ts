@@ -7,12 +7,13 @@ import { mountDesignNote } from './design-note.ts';
 import { mountDesigns } from './designs.ts';
 import { all, make, setText } from './dom.ts';
 import { mountExample, mountQuantities } from './examples.ts';
-import { mountFigure, mountPointing } from './figures.ts';
+import type * as FigurePage from './figure-page/figure-page.ts';
 import { mountFolds } from './folds.ts';
 import { mountInputs } from './inputs.ts';
 import { keepAddress } from './keep-address.ts';
 import { loadFigure, loadModule } from './load-figures.ts';
 import type * as Papers from './papers/papers.ts';
+import { mountPointing } from './pointing.ts';
 import type * as Practice from './practice/practice.ts';
 import { mountPrediction } from './predictions.ts';
 import { mountPrinting } from './printing.ts';
@@ -56,9 +57,16 @@ const wake = (until: AbortSignal) => {
     if (prediction) mountPrediction(place, prediction, store, index);
   }
   const { bank, exercises } = model;
-  if (exercises.length > 0)
+  const fading = all(root, '.example[data-blank]');
+  if (exercises.length + fading.length > 0)
     void loadModule('practice').then((part) => {
-      if (part) (part as typeof Practice).mountExercises(root, exercises, store);
+      if (!part) return;
+      const { mountExercises, mountFading } = part as typeof Practice;
+      mountExercises(root, exercises, store);
+      for (const place of fading) {
+        const example = model.examples.find(({ id }) => id === place.dataset.example);
+        if (example) mountFading(place, example.set, example.steps, store);
+      }
     });
   if (bank)
     // Worked steps of items from other chapters are written with the words that the script of papers has.
@@ -77,8 +85,12 @@ const wake = (until: AbortSignal) => {
   for (const figure of all(root, '[data-figure]')) {
     const folds = mountFolds(figure, store, announce, until);
     whenSeen(figure, async () => {
-      const drawn = await loadFigure(figure.dataset.figure ?? '');
-      if (drawn) return mountFigure(figure, drawn, store, folds, announce, until);
+      const part = (await loadModule('figure-page')) as typeof FigurePage | undefined;
+      const drawn = part && (await loadFigure(figure.dataset.figure ?? ''));
+      if (part && drawn) {
+        const { mountFigure } = part;
+        return mountFigure(figure, drawn, store, folds, model, announce, until);
+      }
       figure.classList.add('stale');
       setText(figure.querySelector('[data-refusal]'), SCRIPT_MISSING);
     });

@@ -8,6 +8,10 @@ import { onlyHeld, readStored, writeStored } from './storage.ts';
 export interface Tally {
   readonly tried: number;
   readonly right: number;
+  /** How often it was right on days that follow one another at growing spaces; unknown where nothing was spaced yet. */
+  readonly box?: number;
+  /** The day of the last try, counted from 1970. */
+  readonly day?: number;
 }
 export type Progress = Readonly<Record<string, Tally>>;
 
@@ -23,7 +27,12 @@ export const progress = (): Progress => {
     if (typeof stored !== 'object' || stored === null) return {};
     const sound: Record<string, Tally> = {};
     for (const [id, tally] of Object.entries(stored as Record<string, Partial<Tally> | null>))
-      if (isCount(tally?.tried) && isCount(tally.right)) sound[id] = { tried: tally.tried, right: tally.right };
+      if (isCount(tally?.tried) && isCount(tally.right))
+        sound[id] = {
+          tried: tally.tried,
+          right: tally.right,
+          ...(isCount(tally.box) && isCount(tally.day) && { box: tally.box, day: tally.day }),
+        };
     return sound;
   } catch {
     return {};
@@ -35,10 +44,26 @@ export const tallyOf = (id: string): Tally => {
   return Object.hasOwn(all, id) ? (all[id] ?? NOTHING) : NOTHING;
 };
 
-export const recordTry = (id: string, right: boolean): void => {
-  const { tried, right: good } = tallyOf(id);
-  writeStored(KEY, JSON.stringify({ ...progress(), [id]: { tried: tried + 1, right: good + Number(right) } }));
+/** Days until an exercise that was right so often comes again: each space about twice the one before (common practice, no source). */
+const SPACES = [1, 2, 4, 9, 20, 45];
+
+export const today = (): number => Math.floor(Date.now() / 86_400_000);
+
+/** Right on another day than the last goes on by a space; wrong begins again, tomorrow. */
+export const recordTry = (id: string, right: boolean, day = today()): void => {
+  const { tried, right: good, box = 0, day: last } = tallyOf(id);
+  const next = right ? (last === day && good > 0 ? box : Math.min(box + 1, SPACES.length - 1)) : 0;
+  writeStored(
+    KEY,
+    JSON.stringify({ ...progress(), [id]: { tried: tried + 1, right: good + Number(right), box: next, day } }),
+  );
 };
+
+/** The exercises whose time has come, of all chapters: those tried once whose space is over. */
+export const dueOn = (day = today()): readonly string[] =>
+  Object.entries(progress())
+    .filter(([, { box = 0, day: last }]) => last === undefined || day >= last + (SPACES[box] ?? 1))
+    .map(([id]) => id);
 
 export const eraseProgress = (): void => writeStored(KEY, '');
 

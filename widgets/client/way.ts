@@ -1,7 +1,8 @@
 /** The way through the page and the book: where the reader is, what is done, and where to go on. */
-import { continueAt, DONE, I_HAVE_DONE_IT, IN_PLACE, tasksOf } from '#words/client.ts';
+import { continueAt, DONE, I_HAVE_DONE_IT, IN_PLACE, reviewDue, tasksOf } from '#words/client.ts';
 import { all, make, setText } from './dom.ts';
 import { callDone, journey, leaveAt, MOVED, tasksDone } from './journey.ts';
+import { dueOn } from './progress.ts';
 
 interface Section {
   readonly id: string;
@@ -29,7 +30,10 @@ export const mountWay = (root: HTMLElement, until: AbortSignal): void => {
       mark(entry, count === 0 ? undefined : count === of ? '' : tasksOf(count, of));
     }
     if (tick) tick.checked = done.includes(slug);
-    root.querySelector('.continue')?.remove();
+    for (const old of all(root, '.continue')) old.remove();
+    const due = dueOn().length;
+    if (onward && due > 0)
+      onward.after(make('p', { class: 'continue' }, make('a', { href: 'review.html' }, reviewDue(due))));
     if (onward && at) onward.after(make('p', { class: 'continue' }, make('a', { href: at.href }, continueAt(at.says))));
   };
   refresh();

@@ -13,7 +13,7 @@ export interface PageModel {
   readonly exercises: readonly Exercise[];
   /** Where each symbol of the page is met first in the book, as a link and its words; unknown while chapters are being written. */
   readonly met?: Readonly<Record<string, readonly [href: string, words: string]>>;
-  /** Where each relation of the page’s examples is derived, by its name, as a link and its words. */
+  /** Where each relation of the page’s examples and figures is derived, by its name, as a link and its words. */
   readonly derived?: Readonly<Record<string, readonly [href: string, words: string]>>;
   /** Every exercise of the book, on the page where papers are set. */
   readonly bank?: Bank;

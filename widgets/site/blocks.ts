@@ -12,6 +12,7 @@
  *   routes, symbols                   the map of the chapters, and the glossary of symbols
  */
 
+import { traced } from '../assembly/backwards/traced.ts';
 import { gather, type Input, type NumberSet, readInput, scopeOf, type Value } from '../assembly/numbers.ts';
 import { runSteps, type Step } from '../assembly/steps.ts';
 import { bad, good, type Result, relationNamed, type SymbolName, symbolFact } from '../engine/index.ts';
@@ -25,6 +26,7 @@ import { type Asked, readAsk } from './ask.ts';
 import type { Diagnostics } from './diagnostics.ts';
 import { type ExerciseBlock, readExercise } from './exercise-block.ts';
 import { type ExpectedStep, isStepLine, readCall, readInputLine, readStepLine, splitComment } from './grammar.ts';
+import { type Moved, readMoved } from './moved.ts';
 import type { Passage } from './passage.ts';
 import { type Route, readRoutes } from './routes.ts';
 
@@ -44,6 +46,8 @@ export interface Example {
   readonly steps: readonly Step[];
   /** The line of each step in the chapter. */
   readonly lines: readonly number[];
+  /** How many of its last steps the reader fills in. */
+  readonly blank?: number;
 }
 
 export interface FigureBlock {
@@ -51,6 +55,8 @@ export interface FigureBlock {
   readonly figure: Figure;
   readonly set: string;
   readonly caption: string;
+  /** The relations that it asks, by their names. */
+  readonly relations: readonly string[];
 }
 
 export interface Prediction {
@@ -93,6 +99,12 @@ export interface RoutesBlock {
   readonly routes: readonly Route[];
 }
 
+/** Where sections stand now that stood on this page once. */
+export interface MovedBlock {
+  readonly kind: 'moved';
+  readonly moved: readonly Moved[];
+}
+
 export interface SymbolsBlock {
   readonly kind: 'symbols';
 }
@@ -107,6 +119,7 @@ export type Block =
   | ClassworkBlock
   | AskBlock
   | RoutesBlock
+  | MovedBlock
   | SymbolsBlock;
 
 /** What the blocks of one chapter have declared so far. */
@@ -121,7 +134,7 @@ const NAME = '[a-z][a-z0-9-]*';
 
 /** Whether a fence with this info string is a block of ours. */
 export const isBlock = (info: string): boolean =>
-  /^(example|figure|predict|derivation|exercise|papers|review|classwork|ask|routes|symbols)\b/.test(info.trim());
+  /^(example|figure|predict|derivation|exercise|papers|review|classwork|ask|routes|moved|symbols)\b/.test(info.trim());
 
 /** Reads one block; `line` is the line of its first body line. Undefined where it can't stand at all. */
 export const readBlock = (
@@ -137,7 +150,7 @@ export const readBlock = (
   const opening = line - 1;
   if (/^derivation$/.test(words)) return { kind: 'derivation', title, body, line };
 
-  const example = new RegExp(`^example (${NAME})(?: with (${NAME}))?$`).exec(words);
+  const example = new RegExp(`^example (${NAME})(?: with (${NAME}))?( fades)?$`).exec(words);
   if (example) {
     const id = example[1] ?? '';
     const set = setFor(example[2], id, opening, declared, book);
@@ -155,6 +168,7 @@ export const readBlock = (
       title,
       steps: steps.map((s) => s.step),
       lines: steps.map((s) => s.line),
+      ...(example[3] && { blank: blanksAfter(declared) }),
     };
     declared.examples.set(id, block);
     return block;
@@ -185,9 +199,10 @@ export const readBlock = (
       );
       return undefined;
     }
-    const drawn = figure.at(numbersAtStart(set, declared), 'metric');
+    const { result: drawn, calls } = traced(() => figure.at(numbersAtStart(set, declared), 'metric'));
     if (!drawn.ok) book.note(opening, `The figure can’t be drawn from its starting numbers: ${reasonOf(drawn)}`);
-    return { kind: 'figure', figure, set, caption: title };
+    const relations = [...new Set(calls.map(({ relation }) => relation.name))];
+    return { kind: 'figure', figure, set, caption: title, relations };
   }
 
   const predict = new RegExp(`^predict (?:with )?(${NAME})$`).exec(words);
@@ -199,6 +214,7 @@ export const readBlock = (
   const part = CLASSWORK.find((one) => words === `classwork ${one}`);
   if (part) return { kind: 'classwork', part };
   if (words === 'routes') return { kind: words, routes: readRoutes(body, line, book) };
+  if (words === 'moved') return { kind: words, moved: readMoved(body, line, book) };
   if (words === 'ask') {
     const ask = readAsk(body, line, book);
     return ask && { kind: words, ask };
@@ -206,10 +222,15 @@ export const readBlock = (
 
   book.note(
     opening,
-    `“${head.trim()}” can’t be read; write “example NAME: title”, “figure NAME with SET: caption”, “predict with SET”, “derivation: title”, “exercise NAME: title”, “ask”, “routes”, “symbols”, “papers”, “review”, or “classwork” with ${CLASSWORK.join(', ')}.`,
+    `“${head.trim()}” can’t be read; write “example NAME: title”, “example NAME fades: title”, “figure NAME with SET: caption”, “predict with SET”, “derivation: title”, “exercise NAME: title”, “ask”, “routes”, “moved”, “symbols”, “papers”, “review”, or “classwork” with ${CLASSWORK.join(', ')}.`,
   );
   return undefined;
 };
+
+/** The first example of a chapter that fades has its last step blank, the next ones the last two. */
+const MOST_BLANK = 2;
+const blanksAfter = ({ examples }: Declared): number =>
+  Math.min(MOST_BLANK, 1 + [...examples.values()].filter(({ blank }) => blank !== undefined).length);
 
 const setFor = (
   shared: string | undefined,

@@ -40,7 +40,7 @@ interface Source {
 
 /** Pages beside the chapters, where the book has them: the front, and what helps to find the way. */
 const FRONT = 'index.md';
-const HELPS: readonly string[] = ['symptoms.md', 'glossary.md'];
+const HELPS: readonly string[] = ['review.md', 'symptoms.md', 'glossary.md'];
 
 const kindOf = (name: string): Place['kind'] => (name === FRONT ? 'front' : HELPS.includes(name) ? 'help' : 'chapter');
 const ORDER: readonly Place['kind'][] = ['front', 'chapter', 'help'];
@@ -219,10 +219,10 @@ const derivedIn = (book: Book): ReadonlyMap<string, readonly [string, string]> =
   return derived;
 };
 
-/** Of the relations that the examples of a page work with. */
-const derivedOn = ({ model }: RenderedChapter, derived: ReturnType<typeof derivedIn>) =>
+/** Of the relations that the examples and figures of a page work with. */
+const derivedOn = ({ relations }: RenderedChapter, derived: ReturnType<typeof derivedIn>) =>
   Object.fromEntries(
-    [...new Set(model.examples.flatMap(({ steps }) => steps.map(({ relation }) => relation)))].flatMap((relation) => {
+    relations.flatMap((relation) => {
       const at = derived.get(relation);
       return at ? [[relation, at] as const] : [];
     }),

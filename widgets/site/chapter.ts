@@ -41,6 +41,8 @@ export interface RenderedChapter {
   readonly model: PageModel;
   /** The figures that stand on the page, each once. */
   readonly figures: readonly string[];
+  /** The relations that its examples and figures ask. */
+  readonly relations: readonly string[];
   readonly anchors: readonly string[];
   /** The sections in order, by their anchors. */
   readonly sections: readonly { readonly id: string; readonly title: string }[];
@@ -58,6 +60,7 @@ export interface RenderedChapter {
   readonly needsBook: boolean;
 }
 
+import { renderMoved } from './moved.ts';
 import { linksOfRoutes, ROUTES_PLACE, type Route } from './routes.ts';
 import { SYMBOLS_PLACE } from './symbols-met.ts';
 
@@ -123,6 +126,13 @@ export const renderChapter = (
       exercises: blocks.flatMap((b) => (b.kind === 'exercise' ? [b.exercise] : [])),
     },
     figures: [...new Set(blocks.flatMap((b) => (b.kind === 'figure' ? [b.figure.name] : [])))],
+    relations: [
+      ...new Set(
+        blocks.flatMap((b) =>
+          b.kind === 'figure' ? b.relations : b.kind === 'example' ? b.steps.map(({ relation }) => relation) : [],
+        ),
+      ),
+    ],
     anchors: [...headings(tokens).map(({ id }) => id), ...work.numbering.labels.keys()],
     sections: headings(tokens).filter(({ tag }) => tag === 'h2'),
     labels: work.numbering.labels,
@@ -274,6 +284,8 @@ const renderBlock = (block: Block, work: Work, opening: number, inline: Inline):
       return renderExercise(block, inline);
     case 'ask':
       return renderAsk(block.ask, inline);
+    case 'moved':
+      return renderMoved(block.moved, inline);
     case 'routes':
       return ROUTES_PLACE;
     case 'symbols':

@@ -17,6 +17,7 @@ const MINUTES: Readonly<Record<Block['kind'], number>> = {
   classwork: 0,
   ask: 0,
   routes: 0,
+  moved: 0,
   symbols: 0,
 };
 

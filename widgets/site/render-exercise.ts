@@ -54,5 +54,5 @@ export const classworkPlace = (part: Classwork): string =>
   `<section class="papers classwork" data-classwork="${part}" aria-label="${CLASSWORK_NAMES[part]}"><p data-without-script>${CLASSWORK_WITHOUT_SCRIPT}</p></section>`;
 
 export const REVIEW_PLACE =
-  `<section class="exercise" data-review hidden aria-label="${MIXED_REVIEW}"><p class="box-name" data-from></p><p class="question"><span data-question></span> <span class="ask"></span></p><div data-shown></div><div class="attempt"></div>` +
+  `<section class="exercise" data-review hidden aria-label="${MIXED_REVIEW}"><p data-due></p><p class="box-name" data-from></p><p class="question"><span data-question></span> <span class="ask"></span></p><div data-shown></div><div class="attempt"></div>` +
   `<details class="hint"><summary>${HINT}</summary><p data-hint></p></details><details class="worked"><summary>${WORKED_ANSWER}</summary><ol class="steps"></ol><p class="answer">${answerPlaces('', '')}</p></details></section>`;

@@ -65,7 +65,7 @@ export const renderExample = (
   const givens = shownAbove ? `<details class="givens"><summary>${GIVEN_ABOVE}</summary>${fields}</details>` : fields;
   const heads = CALCULATION.map((word) => `<span>${word}</span>`).join('');
   return (
-    `<section class="example" id="${label.id}" data-example="${example.id}" aria-labelledby="${label.id}-name">` +
+    `<section class="example" id="${label.id}" data-example="${example.id}"${example.blank === undefined ? '' : ` data-blank="${Math.min(example.blank, example.steps.length)}"`} aria-labelledby="${label.id}-name">` +
     `<h3 id="${label.id}-name"><span class="tag">${label.says}</span> ${escapeText(example.title)}</h3>` +
     `${givens}<div class="calculation"><p class="heads" aria-hidden="true">${heads}</p><ol class="steps">${steps}</ol></div></section>`
   );

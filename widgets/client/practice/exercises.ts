@@ -5,6 +5,7 @@
 import {
   ANOTHER_EXERCISE,
   CHECK,
+  dueSays,
   ERASE_ALL,
   ERASE_PROGRESS,
   EXPORT_PROGRESS,
@@ -27,7 +28,7 @@ import { withSizes } from '../../figures/kit/svg.ts';
 import { answerForm } from '../answer-form.ts';
 import { all, make, setText, whenSent } from '../dom.ts';
 import { eraseJourney, journey, tellMoved } from '../journey.ts';
-import { eraseProgress, progress, progressSays, recordTry, tallyOf } from '../progress.ts';
+import { dueOn, eraseProgress, progress, progressSays, recordTry, tallyOf } from '../progress.ts';
 import { writeSteps } from '../step-line.ts';
 import type { Store } from '../store.ts';
 import { offeredField } from './offered-field.ts';
@@ -226,8 +227,10 @@ export const mountReview = (place: HTMLElement, bank: Bank, store: Store): void 
   const exercises = bank.chapters.flatMap((c) => c.exercises);
   if (exercises.length === 0) return;
   let chapter = '';
+  const known = new Set(exercises.map((e) => e.id));
   const following = (): Item => {
-    const chosen = bankOrder(bank, (id) => tallyOf(id).right, chapter, Math.random());
+    const chosen = bankOrder(bank, (id) => tallyOf(id).right, chapter, Math.random(), dueOn());
+    setText(place.querySelector('[data-due]'), dueSays(dueOn().filter((id) => known.has(id)).length));
     chapter = chosen.slug;
     setText(place.querySelector('[data-from]'), fromChapter(chosen.title));
     return drawItem(chosen.exercise, anySeed());

@@ -120,6 +120,25 @@ export const CHECK = 'Check';
 export const ANOTHER_EXERCISE = 'Another exercise';
 /** Puts the numbers of an exercise into the fields of a figure of its page. */
 export const PUT_ON_FIGURE = 'See these numbers on the figure';
+// Examples whose last steps the reader fills in.
+
+export const FILL_IN = (says: string, unit: string): string =>
+  `Fill in: ${says}${unit === '' || unit === '1' ? '' : `, in ${unit}`}`;
+export const SHOW_STEP = 'Show this step';
+export const blankFilled = (result: string): string => `Right: ${result}.`;
+export const blankLeads = (says: string, otherWay: boolean): string =>
+  otherWay
+    ? 'The right amount, but the other way: look at the sign.'
+    : `Not yet. What stands in the formula for the ${says}? Put in the results of the lines above, with their units.`;
+
+/** How many exercises of all chapters wait to be asked again. */
+export const dueSays = (count: number): string =>
+  count === 0
+    ? 'Nothing is due today.'
+    : count === 1
+      ? 'One exercise is due today.'
+      : `${count} exercises are due today.`;
+export const reviewDue = (count: number): string => `${dueSays(count)} Go to the mixed review.`;
 export const NEW_NUMBERS = 'New numbers';
 export const SHOW_REST = 'Show the rest';
 export const yourAnswer = (unit: string): string => `Your answer${bareNumber(unit)}`;

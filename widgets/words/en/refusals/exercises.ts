@@ -36,10 +36,10 @@ export const EXERCISES = {
   'not-found-backwards': ({ name }) =>
     `${name} can’t be found from the answer; ask for a quantity that the steps take.`,
 
-  'lab-pairs-empty': () => 'No pair is given; type one a line, for example M10x1.5 + 3/8-16.',
+  'lab-pairs-empty': () => 'No pair is given; type one a line, for example M10×1.5 + 3/8-16.',
   'lab-pairs-many': ({ pairs, most }) => `There are ${pairs} pairs; at most ${most} are taken: shorten the list.`,
   'lab-pair-unread': ({ line, text }) =>
-    `Line ${line} of the pairs, ${quoted(text)}, is no pair; write two threads with a plus between them, for example M10x1.5 + 3/8-16.`,
+    `Line ${line} of the pairs, ${quoted(text)}, is no pair; write two threads with a plus between them, for example M10×1.5 + 3/8-16.`,
   'lab-pair-side': ({ line, why }, behind) => `Line ${line} of the pairs: ${behind(why)}`,
   'lab-pair-idle': ({ line, text }) =>
     `Line ${line} of the pairs, ${quoted(text)}, moves nothing: its two leads are alike. Choose two that differ.`,
