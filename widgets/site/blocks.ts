@@ -27,6 +27,7 @@ import type { Diagnostics } from './diagnostics.ts';
 import { type ExerciseBlock, readExercise } from './exercise-block.ts';
 import { type ExpectedStep, isStepLine, readCall, readInputLine, readStepLine, splitComment } from './grammar.ts';
 import { type Moved, readMoved } from './moved.ts';
+import { nearest } from './near.ts';
 import type { Passage } from './passage.ts';
 import { type Route, readRoutes } from './routes.ts';
 
@@ -179,7 +180,13 @@ export const readBlock = (
     const [, name = '', shared, id = ''] = asked;
     const figure = figures.get(name);
     if (!figure) {
-      book.note(opening, `There is no figure called “${name}”; there are ${[...figures.keys()].join(', ')}.`);
+      const near = nearest(name, figures.keys());
+      book.note(
+        opening,
+        near === undefined
+          ? `There is no figure called “${name}”; there are ${[...figures.keys()].join(', ')}.`
+          : `There is no figure called “${name}”; did you mean “${near}”?`,
+      );
       return undefined;
     }
     const set = setFor(shared ? id : undefined, id, opening, declared, book);
