@@ -9,6 +9,7 @@ import { adjustersIn } from './adjusters.ts';
 import { outlineOf, type RenderedChapter, renderChapter } from './chapter.ts';
 import { pageHref } from './chapter-href.ts';
 import type { Diagnostic } from './diagnostics.ts';
+import { nearest } from './near.ts';
 import { citedPages, numberOf, withCitations } from './numbering.ts';
 import { type Assets, type Place, pageHtml } from './page.ts';
 import { stepFormula } from './render.ts';
@@ -95,7 +96,7 @@ export const readBook = (
     rendered,
     mistakes: [
       ...pages.flatMap(({ page }) => page.mistakes),
-      ...sources.flatMap(({ file, slug }) => brokenLinks(file, slug, rendered)),
+      ...sources.flatMap(({ file, slug }) => brokenLinks(file, slug, rendered, sources)),
       ...sameNames(sources, rendered),
       ...offTheMap(sources, rendered),
     ],
@@ -171,7 +172,24 @@ const offTheMap = (sources: readonly Source[], rendered: ReadonlyMap<string, Ren
     }));
 };
 
-const brokenLinks = (file: string, slug: string, rendered: ReadonlyMap<string, RenderedChapter>): Diagnostic[] => {
+/** A chapter that was moved keeps its name behind its number; one that is misspelt is near another. */
+const meant = (slug: string, sources: readonly Source[]): string => {
+  const near = nearest(
+    slug,
+    sources.map((source) => source.slug),
+  );
+  const there = sources.find((source) => source.slug === near);
+  return there
+    ? `did you mean ${there.file.replace('chapters/', '')}?`
+    : 'chapters are linked by their file name, for example 04-two-screws.md.';
+};
+
+const brokenLinks = (
+  file: string,
+  slug: string,
+  rendered: ReadonlyMap<string, RenderedChapter>,
+  sources: readonly Source[],
+): Diagnostic[] => {
   const page = rendered.get(slug);
   return (page?.links ?? []).flatMap(({ href, line, cites }) => {
     if (/^https?:\/\//.test(href)) return [];
@@ -182,7 +200,7 @@ const brokenLinks = (file: string, slug: string, rendered: ReadonlyMap<string, R
         {
           file,
           line,
-          says: `The link “${href}” leads nowhere; chapters are linked by their file name, for example 04-two-screws.md.`,
+          says: `The link “${href}” leads nowhere; ${meant(target.replace(/\.html$/, ''), sources)}`,
         },
       ];
     if (cites && !(anchor && there.labels.has(anchor)))
