@@ -25,6 +25,7 @@ import { type Asked, readAsk } from './ask.ts';
 import type { Diagnostics } from './diagnostics.ts';
 import { type ExerciseBlock, readExercise } from './exercise-block.ts';
 import { type ExpectedStep, isStepLine, readCall, readInputLine, readStepLine, splitComment } from './grammar.ts';
+import { type IdeasBlock, readIdeasBlock } from './ideas-block.ts';
 import type { Passage } from './passage.ts';
 import { type Route, readRoutes } from './routes.ts';
 
@@ -74,7 +75,7 @@ export interface Derivation {
 }
 
 export interface Papers {
-  readonly kind: 'papers' | 'review';
+  readonly kind: 'papers' | 'review' | 'ideas-class';
 }
 
 export interface AskBlock {
@@ -100,7 +101,8 @@ export type Block =
   | Papers
   | AskBlock
   | RoutesBlock
-  | SymbolsBlock;
+  | SymbolsBlock
+  | IdeasBlock;
 
 /** What the blocks of one chapter have declared so far. */
 export interface Declared {
@@ -114,7 +116,9 @@ const NAME = '[a-z][a-z0-9-]*';
 
 /** Whether a fence with this info string is a block of ours. */
 export const isBlock = (info: string): boolean =>
-  /^(example|figure|predict|derivation|exercise|papers|review|ask|routes|symbols)\b/.test(info.trim());
+  /^(example|figure|predict|derivation|exercise|papers|review|ask|routes|symbols|ideas|ideas-class)\b/.test(
+    info.trim(),
+  );
 
 /** Reads one block; `line` is the line of its first body line. Undefined where it can't stand at all. */
 export const readBlock = (
@@ -189,7 +193,10 @@ export const readBlock = (
 
   const exercise = new RegExp(`^exercise (${NAME})$`).exec(words);
   if (exercise) return readExercise(exercise[1] ?? '', title, body, line, book, declared.adjusters);
-  if (words === 'papers' || words === 'review' || words === 'symbols') return { kind: words };
+  if (words === 'papers' || words === 'review' || words === 'symbols' || words === 'ideas-class')
+    return { kind: words };
+  const ideas = new RegExp(`^ideas (${NAME})$`).exec(words);
+  if (ideas) return readIdeasBlock(ideas[1] ?? '', title, body, line, book);
   if (words === 'routes') return { kind: words, routes: readRoutes(body, line, book) };
   if (words === 'ask') {
     const ask = readAsk(body, line, book);
@@ -198,7 +205,7 @@ export const readBlock = (
 
   book.note(
     opening,
-    `“${head.trim()}” can’t be read; write “example NAME: title”, “example NAME fades: title”, “figure NAME with SET: caption”, “predict with SET”, “derivation: title”, “exercise NAME: title”, “ask”, “routes”, “symbols”, “papers” or “review”.`,
+    `“${head.trim()}” can’t be read; write “example NAME: title”, “example NAME fades: title”, “figure NAME with SET: caption”, “predict with SET”, “derivation: title”, “exercise NAME: title”, “ask”, “routes”, “symbols”, “papers”, “review”, “ideas NAME: title” or “ideas-class”.`,
   );
   return undefined;
 };

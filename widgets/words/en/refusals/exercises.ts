@@ -35,4 +35,8 @@ export const EXERCISES = {
     `The link asks for exercises ${quoted(form)}; the forms here are ${listed(forms)}: choose one below.`,
   'not-found-backwards': ({ name }) =>
     `${name} can’t be found from the answer; ask for a quantity that the steps take.`,
+  'ideas-unread': ({ text, columns }) =>
+    `Read ${quoted(text)}; a file of ideas begins with the line ${columns.join(',')}: take one that was saved from the page of ideas.`,
+  'ideas-line-unread': ({ line, text }) =>
+    `Line ${line}, ${quoted(text)}, is no answer of the test of ideas: save the file again from the page of ideas.`,
 } satisfies Partial<RefusalWords>;
