@@ -2,10 +2,11 @@
 import { describe, expect, it } from 'vitest';
 import { type Adjuster, assemble, partsOf, standing } from '../../widgets/assembly/adjuster/adjuster.ts';
 import { adjusterOf } from '../../widgets/assembly/adjuster/from-numbers.ts';
-import { heightOf, type Part, ringsOf, volumeOf } from '../../widgets/assembly/adjuster/part.ts';
+import { KINDS } from '../../widgets/assembly/adjuster/kinds.ts';
+import { heightOf, type Part, type Role, ringsOf, volumeOf } from '../../widgets/assembly/adjuster/part.ts';
 import { type Mesh, meshOf, meshVolume } from '../../widgets/assembly/adjuster/solid.ts';
 import { crestsOf, sectionOf, skinAt } from '../../widgets/assembly/adjuster/surface.ts';
-import { readAdjuster, tidyAdjuster } from '../../widgets/assembly/adjuster/text.ts';
+import { readAdjuster, readPart, tidyAdjuster } from '../../widgets/assembly/adjuster/text.ts';
 import { netLead, plain } from '../../widgets/engine/index.ts';
 import { readThread } from '../../widgets/input/designation.ts';
 import { reasonOf } from '../../widgets/words/reason.ts';
@@ -414,5 +415,58 @@ describe('what cannot be put together is told with the part to change', () => {
     expect(tidyAdjuster(tidy.replaceAll('\n', ' | '))).toBe(tidy);
     expect(read(tidy).stroke).toBe(read(RISER).stroke);
     expect(heightOf(read(tidy).base)).toBe(28.575);
+  });
+});
+
+describe('what is drawn and not stated', () => {
+  // Every kind of part with nothing but its threads.
+  const ADJUSTERS = Object.keys(KINDS.base).flatMap((base) =>
+    Object.entries(KINDS.turned).flatMap(([turned, { threads }]) =>
+      (threads === 1 ? ['none'] : Object.keys(KINDS.carried)).map((carried) => {
+        const two = turned === 'adapter' ? 'M10x1.5 external, M12x1.75 internal' : 'M12x1.75, M10x1.25';
+        return `base = ${base} M10x1.5 | turned = ${turned} ${threads === 1 ? 'M10x1.5' : two} | carried = ${carried} M10x1.25`;
+      }),
+    ),
+  );
+  const parts = new Map(
+    ADJUSTERS.flatMap((text) =>
+      text.split(' | ').flatMap((row) => {
+        const [role = '', rest = ''] = row.split(' = ');
+        const read = rest.startsWith('none') ? undefined : readPart(role as Role, rest);
+        return read?.ok ? [[`${role} ${read.value.kind}`, read.value] as const] : [];
+      }),
+    ),
+  );
+
+  it('has a size of its own for each step and bore of every kind of part, threads but for their lengths', () => {
+    expect(parts.size).toBeGreaterThan(15);
+    for (const [name, part] of parts) {
+      const across = part.sizes.filter((s) => s.from === undefined || s.over !== undefined).map((s) => s.value);
+      for (const step of [...part.outer, ...part.bores])
+        if (!step.thread)
+          expect(
+            across.some((w) => Math.abs(w - 2 * step.r) < 1e-9),
+            `${name}: ${step.name} ${2 * step.r}`,
+          ).toBe(true);
+      expect(
+        part.sizes.every((s) => !s.stated),
+        name,
+      ).toBe(true);
+      // Where lengths are told, they reach from end to end.
+      const ends = part.sizes.flatMap((s) => [s.from ?? s.over?.from ?? 0, s.to ?? s.over?.to ?? 0]);
+      expect(Math.min(...ends), name).toBeCloseTo(0, 9);
+      expect(Math.max(...ends), name).toBeCloseTo(heightOf(part), 9);
+    }
+  });
+
+  it('counts the height of a tip, unless its row states it', () => {
+    const tip = (row: string) => {
+      const a = readAdjuster(`${RISER.replace(/\ntip.*/, '')}${row}`);
+      return a.ok ? a.value.tip.assumed : 'refused';
+    };
+    expect(tip('')).toBe(true);
+    expect(tip('\ntip = ball 8.5 mm in 8 mm hexagon')).toBe(true);
+    expect(tip('\ntip = round, stands 2 mm')).toBeUndefined();
+    expect(tip('\ntip = flat')).toBeUndefined();
   });
 });

@@ -329,14 +329,11 @@ for (const { name, set, typed, net, steps } of STOCK)
         step,
         2,
       );
-      withinDigit(
-        /Compared with one \w+ of ([\d.]+ .m)/.exec(told('contact-heat-creep', 'drift-bars').says)?.[1],
-        step,
-      );
+      withinDigit(/Compared with one \w+ of ([\d.]+ .m)/.exec(told('heat-and-creep', 'drift-bars').says)?.[1], step);
     });
 
     it('has the stroke of the sheet where lengths of thread are eaten', () => {
-      const { says } = told('per-flat', 'thread-eaten');
+      const { says } = told('why-fine-means-short', 'thread-eaten');
       withinDigit(/turns and ([\d.]+ .m) of stroke/.exec(says)?.[1], micrometres(line('stroke')));
     });
 

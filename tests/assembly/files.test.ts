@@ -6,7 +6,7 @@ import { join, resolve } from 'node:path';
 import { unzipSync } from 'fflate';
 import { parseHTML } from 'linkedom';
 import { describe, expect, it } from 'vitest';
-import { partsOf } from '../../widgets/assembly/adjuster/adjuster.ts';
+import { partsOf, standing } from '../../widgets/assembly/adjuster/adjuster.ts';
 import { type Mesh, meshOf, meshVolume } from '../../widgets/assembly/adjuster/solid.ts';
 import { crestsOf } from '../../widgets/assembly/adjuster/surface.ts';
 import { readAdjuster } from '../../widgets/assembly/adjuster/text.ts';
@@ -21,6 +21,8 @@ import { ringPlate } from '../../widgets/assembly/print/ring-plate.ts';
 import { capPart, postPart } from '../../widgets/assembly/print/turned-prints.ts';
 import { meanderOutline, meanderSolid } from '../../widgets/assembly/spring/spring-solid.ts';
 import type { MeanderDesign, OvalDesign } from '../../widgets/engine/index.ts';
+import { outlinesOf } from '../../widgets/figures/part-files/outlines.ts';
+import { canReadDxf, readDxf } from '../support/dxf-reader.ts';
 import { reasonIn, valueIn } from '../support/results.ts';
 
 const SPRING: MeanderDesign = {
@@ -315,5 +317,35 @@ describe('the name of a file', () => {
     expect(fileName(['../../etc/passwd', '<img src=x>'], '3mf')).toBe('etc-passwd-img-src-x-mm.3mf');
     expect(fileName(['…', '\u0000\n'], 'svg')).toBe('part-mm.svg');
     expect(fileName(['x'.repeat(500)], 'dxf').length).toBeLessThan(60);
+  });
+});
+
+describe('sections for a drawing program', () => {
+  const MORE =
+    'lock = key at 18 mm, clearance 0.1 mm | springs = 2 between base and carried, 8 N, 0.5 N/mm, at 15 mm | tip = ball 8.5 mm';
+  const riser = valueIn(
+    readAdjuster(
+      `base = coupling nut 3/8-16 UNC, 28.575 mm | turned = adapter 3/8-16 UNC external 15 mm, M10x1.5 internal 15 mm blind, body 18 mm, hexagon 17 mm | carried = socket screw M10x1.5, thread 20 mm, head 10 mm | ${MORE}`,
+    ),
+  );
+  it('of an adjuster put together have its parts, ball, springs and stated lock, each on its layer', () => {
+    const outlines = outlinesOf(riser);
+    expect(new Set(outlines.map((o) => o.layer))).toEqual(
+      new Set(['base', 'turned', 'carried', 'tip', 'key', 'springs']),
+    );
+    const heights = outlines.filter((o) => o.layer === 'tip').flatMap((o) => o.points.map(([, z]) => z));
+    expect(Math.max(...heights)).toBeCloseTo(standing(riser, 0).height, 9);
+    expect(outlinesOf(adjuster).map((o) => o.layer)).not.toContain('springs');
+    // One part stands in its own frame.
+    const [first] = outlinesOf(riser, riser.turned);
+    expect(Math.min(...(first?.points ?? []).map(([, z]) => z))).toBeCloseTo(0, 9);
+  });
+  it.skipIf(!canReadDxf)('are read without a fault by an open reader of DXF (ezdxf), at their true size', () => {
+    const read = readDxf(dxfOf(outlinesOf(riser), '10 mm'));
+    expect(read.faults).toBe(0);
+    expect(read.layers).toEqual(['BASE', 'CARRIED', 'CHECK', 'KEY', 'SPRINGS', 'TIP', 'TURNED']);
+    expect(read.top).toBeCloseTo(standing(riser, 0).height, 2);
+    const clip = readDxf(dxfOf(plateOutlines(valueIn(clipPlate(CLIP, PRINTER)), 'clip'), '10 mm'));
+    expect(clip.faults).toBe(0);
   });
 });

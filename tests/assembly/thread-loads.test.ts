@@ -1,9 +1,10 @@
 /** What the threads of an adjuster carry, and which of screw, nut and core goes first. */
 import { describe, expect, it } from 'vitest';
+import { pressFitOf } from '../../widgets/assembly/adjuster/press-fit.ts';
 import { readAdjuster } from '../../widgets/assembly/adjuster/text.ts';
 import { threadLoads } from '../../widgets/assembly/adjuster/thread-loads.ts';
 import { megapascals } from '../../widgets/engine/index.ts';
-import { valueIn } from '../support/results.ts';
+import { reasonIn, valueIn } from '../support/results.ts';
 
 const STRESS = { tensile: megapascals(100), shear: megapascals(60) };
 const loads = (text: string) => valueIn(threadLoads(valueIn(readAdjuster(text)), STRESS));
@@ -32,6 +33,13 @@ describe('the threads of an adjuster', () => {
     expect(M10 / basic).toBeLessThan(1);
   });
 
+  it('are weakest in the wall round the nut where that is thin', () => {
+    const thin = loads(RISER.replace('body 18 mm', 'body 18 mm, hexagon 11 mm'))[1];
+    // A ring of 11 mm outside, M10 inside: 100 π/4 (121 − 100).
+    expect(thin?.body).toBeCloseTo((100 * Math.PI * 21) / 4, 6);
+    expect(thin?.first).toBe('body');
+  });
+
   it('leave out of the core what a sleeve is bored', () => {
     const sleeve =
       'base = tapped block M12x1.5, 16 mm | turned = sleeve M12x1.5 20 mm, M8x1.25 12 mm, head 7 mm | carried = spindle M8x1.25, thread 24 mm, head 3 mm';
@@ -39,5 +47,28 @@ describe('the threads of an adjuster', () => {
     const solid = (100 * Math.PI * 10.1597 ** 2) / 4;
     expect(A?.core).toBeLessThan(solid - (100 * Math.PI * 8 ** 2) / 4 + 1);
     expect(A?.first).toBe('core');
+  });
+});
+
+describe('a pressed ball', () => {
+  const fitFor = (tip: string) => pressFitOf(valueIn(readAdjuster(`${RISER} | tip = ${tip}`)));
+  it('carries the force that pressed it in, where that was read', () => {
+    expect(fitFor('ball 8.5 mm in 8 mm hexagon, stands 4 mm, pressed with 2000 N')).toEqual({
+      kind: 'holds',
+      force: 2000,
+    });
+  });
+  it('is not judged without it, nor where the ball is loose, as every ball of the size of the key is', () => {
+    expect(fitFor('ball 8.5 mm in 8.1 mm hexagon')).toMatchObject({ kind: 'not read' });
+    // ISO 4762: the socket for a key of 8 mm is 8.025 to 8.175 wide (a supplier's table).
+    expect(fitFor('ball 8 mm in 8.025 mm hexagon')).toMatchObject({ kind: 'loose' });
+    expect(fitFor('ball 6.35 mm')).toBeUndefined();
+    expect(fitFor('round')).toBeUndefined();
+  });
+  it('is refused a force that is none', () => {
+    for (const force of ['hard', '0 N', '-2000 N', '2 mm'])
+      expect(reasonIn(readAdjuster(`${RISER} | tip = ball 8.5 mm in 8 mm hexagon, pressed with ${force}`))).toContain(
+        'pressed with',
+      );
   });
 });

@@ -42,5 +42,4 @@ const asked = (index: number): Asked => ({ set, numbers: gather(set, values), st
 /** Every number that can give way to another net motion. */
 export const solve = (i: number) => waysTo(ofExample(asked(4)), 0.2 + i / 100);
 /** The ± of every result. */
-export const batch = () =>
-  STEPS.map((_, index) => doubtIn(ofExample(asked(index)), (name) => spreads.get(name), false));
+export const batch = () => STEPS.map((_, index) => doubtIn(ofExample(asked(index)), (name) => spreads.get(name)));

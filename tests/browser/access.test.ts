@@ -89,7 +89,7 @@ const none = async (what: string, found: Promise<string[] | string>) =>
 const fits = async (what: string, found: Promise<string>) => expect.soft(await found, what).toBe('');
 
 describe('every page', () => {
-  for (const name of [...new Set([...KINDS, ...drawn(8, pageNames())])])
+  for (const name of [...new Set([...KINDS, ...drawn(3, pageNames())])])
     it(`${name} is well built, and fits the narrowest window and a wide one, opened out and gone wrong too`, async () => {
       const { page } = await visit(name, { colorScheme: 'light', fresh: true });
       await readThrough(page);
@@ -193,10 +193,11 @@ describe('every page', () => {
 });
 
 describe('axe', () => {
-  it('finds nothing while a figure or an example fills the window for a room', async () => {
+  it('finds nothing while a figure or an example fills the window for a room', inDeep, async () => {
     const { page } = await visit('two-screws.html', { fresh: true });
     for (const place of some(1, ['figure.section', '[data-example]'])) {
       await page.locator(place).first().getByRole('button', { name: 'Show large' }).click();
+      await page.locator('.projected').waitFor();
       await settled(page);
       expect.soft(await violations(page), place).toEqual([]);
       await page.keyboard.press('Escape');
@@ -220,7 +221,7 @@ describe('axe', () => {
       .toEqual([]);
   });
 
-  it('finds nothing in forced colours', async (context) => {
+  it('finds nothing in forced colours', inDeep, async (context) => {
     needs(context, 'forced colours');
     for (const scheme of some(1, ['dark', 'light'] as const)) {
       const { page } = await visit('two-screws.html', { fresh: true, forcedColors: 'active', colorScheme: scheme });
@@ -296,7 +297,7 @@ describe('a page', () => {
     }
   });
 
-  it('lets the first Tab skip to the text', async () => {
+  it('lets the first Tab skip to the text', inDeep, async () => {
     const { page } = await visit('two-screws.html');
     await page.keyboard.press('Tab');
     expect(await page.evaluate(() => document.activeElement?.textContent)).toBe('To the text');

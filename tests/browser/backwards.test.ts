@@ -1,5 +1,6 @@
 /** A result of a worked example is asked backwards, told where it comes from and how sure it is: by keys, by taps, in a narrow window, by a link. */
 import { describe, expect, it } from 'vitest';
+import { inDeep } from '../support/deep.ts';
 import type { Page } from '../support/driven.ts';
 import { fieldIn, figure, NARROW, settled, shown, type, useBrowser, words, written } from '../support/page.ts';
 
@@ -15,7 +16,7 @@ describe('another result', () => {
     await foot(page).locator('[data-result][tabindex="0"]').focus();
     for (let i = 0; i < 5; i++) await page.keyboard.press('ArrowDown');
     await page.keyboard.press('Enter');
-    const behind = foot(page).locator('.behind');
+    const behind = foot(page).locator('.asked-back');
     await behind.waitFor();
     await page.keyboard.type('175 µm');
     await page.keyboard.press('Enter');
@@ -44,20 +45,20 @@ describe('another result', () => {
     const { page } = await visit('two-screws.html', { viewport: NARROW });
     await result(page, 'Delta').scrollIntoViewIfNeeded();
     await result(page, 'Delta').click();
-    const behind = foot(page).locator('.behind');
+    const behind = foot(page).locator('.asked-back');
     await behind.locator('input').fill('0.1 mm');
     await behind.locator('.wish button').click();
     expect(await words(behind.locator('[data-way=A]'))).toMatch(/gives .*own with a pitch of 1\.4875 mm/);
     await behind.locator('[data-way=C] button').first().click();
     await settled(page);
-    expect(await words(behind.locator('.field-note'))).toMatch(/^Now thread C is /);
+    expect(await words(behind.locator('.field-note'))).toMatch(/^Now thread C = /);
     expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(NARROW.width);
   });
 
-  it('that can’t be read says so beside its field', async () => {
+  it('that can’t be read says so beside its field', inDeep, async () => {
     const { page } = await visit('two-screws.html');
     await result(page, 'z_c').click();
-    const behind = foot(page).locator('.behind');
+    const behind = foot(page).locator('.asked-back');
     for (const [text, says] of [
       ['quick', /“quick”/],
       ['3 N', /3 N/],
@@ -104,7 +105,7 @@ describe('a ± behind a number', () => {
     expect(await words(sure)).toMatch(/k = 2\.00.*thread A ?84 %.*turns ?16 %.*Halve the ± of thread A first/s);
   });
 
-  it('that is wrong says so beside its field, and the last good value stays', async () => {
+  it('that is wrong says so beside its field, and the last good value stays', inDeep, async () => {
     const { page } = await visit('two-screws.html');
     const section = await shown(figure(page, 'section'));
     const turns = fieldIn(section, /turns/i);

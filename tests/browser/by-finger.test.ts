@@ -140,24 +140,28 @@ describe('a finger', () => {
       expect(Math.abs(await scrolled())).toBeLessThan(6);
     });
 
-  it('puts back what it had pulled when the browser takes the pull away, or a second finger comes', async (context) => {
-    needs(context, 'protocol');
-    const { page, finger, at, value } = await open('lead-error.html', 'lead-error', '[data-slider=eps_A]');
-    const [before, numbers] = [await value(), await numbersOf(page)];
-    for (const end of ['touchCancel', 'second'] as const) {
-      await finger.send('touchStart', at);
-      await finger.along(at, { x: 70, y: 0 }, 8);
-      expect(await value(), 'pulled').not.toBe(before);
-      const there = { x: at.x + 70, y: at.y };
-      if (end === 'touchCancel') await finger.send('touchCancel');
-      else {
-        await finger.send('touchStart', there, { x: there.x, y: there.y + 90 });
-        await finger.send('touchEnd');
+  it(
+    'puts back what it had pulled when the browser takes the pull away, or a second finger comes',
+    inDeep,
+    async (context) => {
+      needs(context, 'protocol');
+      const { page, finger, at, value } = await open('lead-error.html', 'lead-error', '[data-slider=eps_A]');
+      const [before, numbers] = [await value(), await numbersOf(page)];
+      for (const end of ['touchCancel', 'second'] as const) {
+        await finger.send('touchStart', at);
+        await finger.along(at, { x: 70, y: 0 }, 8);
+        expect(await value(), 'pulled').not.toBe(before);
+        const there = { x: at.x + 70, y: at.y };
+        if (end === 'touchCancel') await finger.send('touchCancel');
+        else {
+          await finger.send('touchStart', there, { x: there.x, y: there.y + 90 });
+          await finger.send('touchEnd');
+        }
+        expect(await value(), end).toBe(before);
+        expect(await numbersOf(page), end).toEqual(numbers);
       }
-      expect(await value(), end).toBe(before);
-      expect(await numbersOf(page), end).toEqual(numbers);
-    }
-  });
+    },
+  );
 
   it('turns the knob by a pull that begins sideways, any way once it rests on it, and not by a tap', async (context) => {
     needs(context, 'protocol');
@@ -175,7 +179,7 @@ describe('a finger', () => {
     expect(Math.abs(await scrolled())).toBeLessThan(6);
   });
 
-  it('drags the wish across the map by its line, and the map stays', async (context) => {
+  it('drags the wish across the map by its line, and the map stays', inDeep, async (context) => {
     needs(context, 'protocol');
     const { page, finger, at, scrolled } = await open('finding-a-pair.html', 'pair-map', '[data-wish] .grip');
     const before = await numbersOf(page);

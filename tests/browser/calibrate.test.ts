@@ -64,7 +64,7 @@ describe('readings typed and opened', () => {
     expect(await sentence(place)).toMatch(/^5 readings give a net lead of .* which does not agree with the nominal/);
   });
 
-  it('opens a file, and the same file again after it was mended', async () => {
+  it('opens a file, and the same file again after it was mended', inDeep, async () => {
     const { page } = await visit('calibrate.html');
     const place = await alive(page, 'calibration');
     const open = (text: string | Buffer, name = 'foot.csv') =>
@@ -96,7 +96,7 @@ describe('readings typed and opened', () => {
       expect(await place.locator('.plot-marks .reading').count()).toBe(4);
     });
 
-  it('answers mixed decimal marks beside the field', async () => {
+  it('answers mixed decimal marks beside the field', inDeep, async () => {
     const { page } = await visit('calibrate.html');
     const place = await alive(page, 'calibration');
     await type(runs(place), '0; 0\n1; 88,1\n2; 177.2');
@@ -124,46 +124,50 @@ describe('readings typed and opened', () => {
 });
 
 describe('a hundred thousand rows', () => {
-  it('are read from a paste and from a file without holding the page, and stay out of the address', async () => {
-    const { page } = await visit('calibrate.html');
-    const place = await alive(page, 'calibration');
-    const before = Date.now();
-    await runs(place).evaluate((field, text) => {
-      // Engines differ in what a script may put on a clipboard; what the page asks of a paste is this.
-      const pasted = new ClipboardEvent('paste', { cancelable: true, bubbles: true });
-      Object.defineProperty(pasted, 'clipboardData', { value: { getData: () => text } });
-      field.dispatchEvent(pasted);
-    }, logged());
-    await sentenceWith(place, '100000 readings give');
-    expect(Date.now() - before).toBeLessThan(20_000);
-    expect(await verdict(place)).toMatch(/^Agrees\. The measured net lead is 88\.60\d+ µm/);
-    expect(await words(place.locator('.cal-thinned'))).toMatch(/^\d+ of 100000 readings are drawn/);
-    // The field shows the beginning, is locked, and says that a link does not carry the rest.
-    expect((await runs(place).inputValue()).length).toBeLessThan(2000);
-    expect(await runs(place).getAttribute('readonly')).not.toBeNull();
-    expect(await beside(runs(place))).toMatch(/a link does not carry it/);
-    expect((await written(page)).search).not.toContain('runs');
+  it(
+    'are read from a paste and from a file without holding the page, and stay out of the address',
+    inDeep,
+    async () => {
+      const { page } = await visit('calibrate.html');
+      const place = await alive(page, 'calibration');
+      const before = Date.now();
+      await runs(place).evaluate((field, text) => {
+        // Engines differ in what a script may put on a clipboard; what the page asks of a paste is this.
+        const pasted = new ClipboardEvent('paste', { cancelable: true, bubbles: true });
+        Object.defineProperty(pasted, 'clipboardData', { value: { getData: () => text } });
+        field.dispatchEvent(pasted);
+      }, logged());
+      await sentenceWith(place, '100000 readings give');
+      expect(Date.now() - before).toBeLessThan(20_000);
+      expect(await verdict(place)).toMatch(/^Agrees\. The measured net lead is 88\.60\d+ µm/);
+      expect(await words(place.locator('.cal-thinned'))).toMatch(/^\d+ of 100000 readings are drawn/);
+      // The field shows the beginning, is locked, and says that a link does not carry the rest.
+      expect((await runs(place).inputValue()).length).toBeLessThan(2000);
+      expect(await runs(place).getAttribute('readonly')).not.toBeNull();
+      expect(await beside(runs(place))).toMatch(/a link does not carry it/);
+      expect((await written(page)).search).not.toContain('runs');
 
-    // Changing another number asks for no new fit.
-    const changed = Date.now();
-    await type(quantity(place, 'eps_A'), '0.2 %');
-    await sentenceWith(place, '100000 readings give');
-    await type(quantity(place, 'n'), '3');
-    expect(await words(place.locator('[data-read=nominal]'))).toBe('262.5 µm');
-    expect(Date.now() - changed).toBeLessThan(3000);
+      // Changing another number asks for no new fit.
+      const changed = Date.now();
+      await type(quantity(place, 'eps_A'), '0.2 %');
+      await sentenceWith(place, '100000 readings give');
+      await type(quantity(place, 'n'), '3');
+      expect(await words(place.locator('[data-read=nominal]'))).toBe('262.5 µm');
+      expect(Date.now() - changed).toBeLessThan(3000);
 
-    await place.getByRole('button', { name: 'Empty the field' }).click();
-    await settled(page);
-    expect(await runs(place).inputValue()).toBe('');
-    expect(await beside(runs(place))).toMatch(/^Nothing was pasted/);
-    await type(runs(place), '0 0\n1 88\n2 177');
-    expect(await sentence(place)).toMatch(/^3 readings give/);
+      await place.getByRole('button', { name: 'Empty the field' }).click();
+      await settled(page);
+      expect(await runs(place).inputValue()).toBe('');
+      expect(await beside(runs(place))).toMatch(/^Nothing was pasted/);
+      await type(runs(place), '0 0\n1 88\n2 177');
+      expect(await sentence(place)).toMatch(/^3 readings give/);
 
-    await place
-      .locator('[data-file]')
-      .setInputFiles({ name: 'log.csv', mimeType: 'text/csv', buffer: Buffer.from(logged()) });
-    await sentenceWith(place, '100000 readings give');
-  });
+      await place
+        .locator('[data-file]')
+        .setInputFiles({ name: 'log.csv', mimeType: 'text/csv', buffer: Buffer.from(logged()) });
+      await sentenceWith(place, '100000 readings give');
+    },
+  );
 });
 
 describe('the practice rig', () => {
@@ -184,7 +188,7 @@ describe('the practice rig', () => {
     expect((await written(page)).searchParams.get('shop.runs')).toMatch(/^turns; reading/);
   });
 
-  it('shows the play of both threads when the weight comes off', async () => {
+  it('shows the play of both threads when the weight comes off', inDeep, async () => {
     const { page } = await visit('calibrate.html');
     const rig = await alive(page, 'practice-rig');
     expect(await words(rig.locator('.readout'))).toContain(
@@ -202,7 +206,7 @@ describe('the practice rig', () => {
 });
 
 describe('the dial', () => {
-  it('is set by slider keys and by the field, and follows the units', async () => {
+  it('is set by slider keys and by the field, and follows the units', inDeep, async () => {
     const { page } = await visit('calibrate.html');
     const place = await alive(page, 'calibration');
     await place.locator('[data-slider=n]').focus();
@@ -217,7 +221,7 @@ describe('the dial', () => {
 });
 
 describe('the certificate', () => {
-  it('takes date and temperature from the reader, and refuses what is none', async () => {
+  it('takes date and temperature from the reader, and refuses what is none', inDeep, async () => {
     const { page } = await visit('calibrate.html');
     const sheet = await alive(page, 'certificate');
     const field = (name: string): Locator => sheet.locator(`.field[data-sym=${name}] :is(input, textarea)`);

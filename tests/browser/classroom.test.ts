@@ -8,7 +8,7 @@ import { pathToFileURL } from 'node:url';
 import { afterAll, describe, expect, inject, it } from 'vitest';
 import { WORDS } from '../../widgets/site/catalogue.ts';
 import { writeOffline } from '../../widgets/site/offline.mjs';
-import { some } from '../support/deep.ts';
+import { inDeep, some } from '../support/deep.ts';
 import { beyond } from '../support/driven.ts';
 import { needs } from '../support/engines.ts';
 import { figure, sentence, settled, shown, useBrowser, words } from '../support/page.ts';
@@ -20,6 +20,7 @@ describe('the projector view', () => {
     const { page } = await visit('two-screws.html');
     const section = await shown(figure(page, 'section'));
     await section.getByRole('button', { name: 'Show large' }).click();
+    await page.locator('.projected').waitFor();
     const box = await section.boundingBox();
     expect(box).toMatchObject({ x: 0, y: 0, width: 1280, height: 900 });
     /** Which of the figures and examples is shown. */
@@ -41,10 +42,11 @@ describe('the projector view', () => {
     expect(await page.locator('[inert]').count()).toBe(0);
   });
 
-  it('hides the results of an example until asked for, step by step', async () => {
+  it('hides the results of an example until asked for, step by step', inDeep, async () => {
     const { page } = await visit('two-screws.html');
     const example = page.locator('[data-example=foot-turn]');
     await example.getByRole('button', { name: 'Show large' }).click();
+    await page.locator('.projected').waitFor();
     const visible = () =>
       example
         .locator('.result')
@@ -57,6 +59,38 @@ describe('the projector view', () => {
     expect(await visible()).toBe(2);
     await page.keyboard.press('Escape');
     expect(await visible()).toBe(await example.locator('.result').count());
+  });
+});
+
+describe('a derivation and a prediction before a room', () => {
+  it('tell their lines and their answer one key at a time, by the keys of a remote', async () => {
+    const { page } = await visit('two-screws.html');
+    const lines = page.locator('article > .derivation').first();
+    await lines.getByRole('button', { name: 'Show large' }).click();
+    await page.locator('.derivation.projected').waitFor();
+    const visible = () =>
+      lines
+        .locator('li')
+        .evaluateAll(
+          (all) => all.filter((li) => getComputedStyle(li).visibility === 'visible' && li.checkVisibility()).length,
+        );
+    const whole = await lines.locator('li').count();
+    expect(await visible()).toBe(0);
+    for (let told = 1; told <= whole; told++) {
+      await page.keyboard.press('ArrowDown');
+      expect(await visible()).toBe(told);
+    }
+    await page.keyboard.press('Escape');
+    const asked = page.locator('article > .predict').first();
+    await asked.getByRole('button', { name: 'Show large' }).click();
+    await page.locator('.predict.projected').waitFor();
+    expect(await asked.locator('.reveal p').isVisible()).toBe(false);
+    await page.keyboard.press('ArrowDown');
+    expect(await asked.locator('.reveal p').isVisible()).toBe(true);
+    await page.keyboard.press('PageDown');
+    expect(await page.locator('.projected').count()).toBe(1);
+    await page.keyboard.press('Escape');
+    expect(await page.locator('[inert], .told, .projected').count()).toBe(0);
   });
 });
 
@@ -76,7 +110,7 @@ describe('the notebook in one file', () => {
     expect(asked.filter((url) => !url.startsWith('data:') && !/n\.html/.test(url))).toEqual([]);
   });
 
-  it('keeps the reader’s numbers in its address, over a reload', async () => {
+  it('keeps the reader’s numbers in its address, over a reload', inDeep, async () => {
     const { page } = await visit('n.html?page=two-screws&foot.A=M8x1.25&foot.C=5/16-18', { from, fresh: true });
     expect(await sentence(await shown(figure(page, 'section')))).toContain('161.1 µm up per turn');
     await page.reload();
@@ -111,55 +145,59 @@ describe('the hosted notebook', () => {
     faults.splice(0);
   });
 
-  it('keeps the pages of one build together behind a cache on the way, and those of the build before one build longer', async (context) => {
-    needs(context, 'offline');
-    const { page, faults } = await visit('index.html', { fresh: true, serviceWorkers: 'allow' });
-    const host = await hostOf();
-    const read = (address: string) =>
-      page.evaluate(async (at) => {
-        const answer = await fetch(at).catch(() => undefined);
-        return answer?.ok ? answer.text() : undefined;
-      }, address);
-    /** Waits until the worker has these builds’ files and no others: it comes and clears up in its own time. */
-    const keeps = (builds: readonly string[]) =>
-      page.waitForFunction(async (wanted) => {
-        const kept = await Promise.all(['1', '2', '3'].map((n) => caches.match(`assets/figure-${n}.js`)));
-        const found = await navigator.serviceWorker.getRegistration();
-        const settled = found?.active?.state === 'activated' && !found.installing && !found.waiting;
-        return settled && ['1', '2', '3'].filter((_, i) => kept[i]).join() === wanted;
-      }, builds.join());
-    try {
-      for (const [build, builds] of [
-        ['1', ['1']],
-        ['2', ['1', '2']],
-        ['3', ['2', '3']],
-      ] as const) {
-        host.deploy(build);
-        for (const name of ['chapter.html', 'index.html']) {
-          await page.goto(host.address + name);
-          expect(await words(page.locator('body'))).toBe(`${name} of build ${build}`);
+  it(
+    'keeps the pages of one build together behind a cache on the way, and those of the build before one build longer',
+    inDeep,
+    async (context) => {
+      needs(context, 'offline');
+      const { page, faults } = await visit('index.html', { fresh: true, serviceWorkers: 'allow' });
+      const host = await hostOf();
+      const read = (address: string) =>
+        page.evaluate(async (at) => {
+          const answer = await fetch(at).catch(() => undefined);
+          return answer?.ok ? answer.text() : undefined;
+        }, address);
+      /** Waits until the worker has these builds’ files and no others: it comes and clears up in its own time. */
+      const keeps = (builds: readonly string[]) =>
+        page.waitForFunction(async (wanted) => {
+          const kept = await Promise.all(['1', '2', '3'].map((n) => caches.match(`assets/figure-${n}.js`)));
+          const found = await navigator.serviceWorker.getRegistration();
+          const settled = found?.active?.state === 'activated' && !found.installing && !found.waiting;
+          return settled && ['1', '2', '3'].filter((_, i) => kept[i]).join() === wanted;
+        }, builds.join());
+      try {
+        for (const [build, builds] of [
+          ['1', ['1']],
+          ['2', ['1', '2']],
+          ['3', ['2', '3']],
+        ] as const) {
+          host.deploy(build);
+          for (const name of ['chapter.html', 'index.html']) {
+            await page.goto(host.address + name);
+            expect(await words(page.locator('body'))).toBe(`${name} of build ${build}`);
+          }
+          await page.evaluate(async () => void (await (await navigator.serviceWorker.register('offline.js')).update()));
+          await keeps(builds);
         }
-        await page.evaluate(async () => void (await (await navigator.serviceWorker.register('offline.js')).update()));
-        await keeps(builds);
+        host.close();
+        for (const name of ['index.html', 'chapter.html', '']) {
+          await page.goto(host.address + name);
+          expect(await words(page.locator('body')), name).toBe(`${name || 'index.html'} of build 3`);
+        }
+        expect(await read('assets/figure-3.js')).toBe('script 3');
+        expect(await read('assets/figure-2.js')).toBe('script 2');
+        const answer = await beyond(page).goto(`${host.address}no-such-page.html`);
+        expect(answer?.status()).toBe(404);
+        expect(await words(page.locator('body'))).toContain('no page at this address');
+        await page.getByRole('link').click();
+        await page.waitForURL(/index\.html$/);
+      } finally {
+        host.close();
+        // Another site, and one that is cut off: these faults were asked for.
+        faults.splice(0);
       }
-      host.close();
-      for (const name of ['index.html', 'chapter.html', '']) {
-        await page.goto(host.address + name);
-        expect(await words(page.locator('body')), name).toBe(`${name || 'index.html'} of build 3`);
-      }
-      expect(await read('assets/figure-3.js')).toBe('script 3');
-      expect(await read('assets/figure-2.js')).toBe('script 2');
-      const answer = await beyond(page).goto(`${host.address}no-such-page.html`);
-      expect(answer?.status()).toBe(404);
-      expect(await words(page.locator('body'))).toContain('no page at this address');
-      await page.getByRole('link').click();
-      await page.waitForURL(/index\.html$/);
-    } finally {
-      host.close();
-      // Another site, and one that is cut off: these faults were asked for.
-      faults.splice(0);
-    }
-  });
+    },
+  );
 });
 
 /** A small notebook of a few builds on a server that tells browsers to keep everything for an hour. */

@@ -41,7 +41,7 @@ const offer = async (page: Page, name: string, text: string) => {
 };
 
 describe('a design', () => {
-  it('is taken from what was worked on last', async () => {
+  it('is taken from what was worked on last', inDeep, async () => {
     const { page } = await visit('design-sheet.html');
     const from = () => page.locator('#design-from').inputValue();
     expect(await from()).not.toBe('other');
@@ -77,7 +77,7 @@ describe('a design', () => {
     expect(await sentence(await shown(figure(page, 'divided-turn')))).toContain('161.1 µm a turn');
   });
 
-  it('grows from chapter to chapter under one name', async () => {
+  it('grows from chapter to chapter under one name', inDeep, async () => {
     const { page } = await visit('two-screws.html');
     await keep(page, 'Foot', 'foot');
     await page.goto(page.url().replace(/two-screws.*/, 'per-flat.html'));
@@ -102,19 +102,23 @@ describe('a design', () => {
     expect(await here.page.locator('.design-list b').count()).toBe(0);
   });
 
-  it('of a file with many unknown names are read with one short sentence; a huge file is not read', async () => {
-    const { page } = await visit('two-screws.html');
-    const wings = Object.fromEntries(Array.from({ length: 12 }, (_, i) => [`wings${i}`, '2']));
-    const designs = Array.from({ length: 40 }, (_, i) => ({ name: `d${i}`, numbers: { A: 'M8×1.25', ...wings } }));
-    await offer(page, 'many.json', JSON.stringify({ format: 'differential-screw-designs', version: 1, designs }));
-    expect(await status(page)).toMatch(/^40 designs were read\. 480 numbers were left out\. .*wings0/);
-    expect((await status(page)).length).toBeLessThan(250);
-    await page.locator('.designs [role=status]').evaluate((e) => e.replaceChildren());
-    await offer(page, 'huge.json', ' '.repeat(7_000_000));
-    expect(await status(page)).toMatch(/^The file has 7\s000\s000 bytes/);
-  });
+  it(
+    'of a file with many unknown names are read with one short sentence; a huge file is not read',
+    inDeep,
+    async () => {
+      const { page } = await visit('two-screws.html');
+      const wings = Object.fromEntries(Array.from({ length: 12 }, (_, i) => [`wings${i}`, '2']));
+      const designs = Array.from({ length: 40 }, (_, i) => ({ name: `d${i}`, numbers: { A: 'M8×1.25', ...wings } }));
+      await offer(page, 'many.json', JSON.stringify({ format: 'differential-screw-designs', version: 1, designs }));
+      expect(await status(page)).toMatch(/^40 designs were read\. 480 numbers were left out\. .*wings0/);
+      expect((await status(page)).length).toBeLessThan(250);
+      await page.locator('.designs [role=status]').evaluate((e) => e.replaceChildren());
+      await offer(page, 'huge.json', ' '.repeat(7_000_000));
+      expect(await status(page)).toMatch(/^The file has 7\s000\s000 bytes/);
+    },
+  );
 
-  it('of a newer notebook in this browser is left as it is, and it is said why none is kept', async () => {
+  it('of a newer notebook in this browser is left as it is, and it is said why none is kept', inDeep, async () => {
     const { page } = await visit('two-screws.html');
     const newer = '{"format":"differential-screw-designs","version":99,"designs":[{"name":"Foot"}]}';
     await page.evaluate((text) => localStorage.setItem('notebook-designs', text), newer);
@@ -134,7 +138,7 @@ describe('a design', () => {
     expect(await page.locator('.design-list li').count()).toBe(1);
   });
 
-  it('that storage will not keep lasts for the page and says so', async () => {
+  it('that storage will not keep lasts for the page and says so', inDeep, async () => {
     const { page } = await visit('two-screws.html');
     await page.evaluate(() => {
       Storage.prototype.setItem = () => {
@@ -158,7 +162,7 @@ describe('a design', () => {
     await other.close();
   });
 
-  it('without a name is asked for one; a half-written shelf does no harm', async () => {
+  it('without a name is asked for one; a half-written shelf does no harm', inDeep, async () => {
     const { page } = await visit('two-screws.html');
     await page.evaluate(() => localStorage.setItem('notebook-designs', '{"format":"differential-screw-des'));
     await page.reload();
@@ -242,7 +246,7 @@ describe('the design sheet', () => {
     expect(await words(sheet.locator('[data-refusal]'))).toContain('two leads are equal');
   });
 
-  it('prints on a page of its own, A4 and Letter, without its fields', async (context) => {
+  it('prints on a page of its own, A4 and Letter, without its fields', inDeep, async (context) => {
     needs(context, 'as printed');
     const { page } = await visit('design-sheet.html', { fresh: true });
     await shown(figure(page, 'design-sheet'));

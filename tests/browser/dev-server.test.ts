@@ -73,7 +73,7 @@ it('puts a saved chapter in the place of the page, with the reader’s numbers, 
   await save('Saved twice.');
   expect((await listening()).slice(0, first.length)).toEqual(first.map(() => true));
   expect(await page.evaluate(() => document.documentElement.classList.contains('projecting'))).toBe(false);
-  expect(await page.evaluate(() => document.querySelectorAll('.projector-bar').length)).toBe(1);
+  expect(await page.evaluate(() => document.querySelectorAll('.projector-bar').length)).toBe(0);
 
   writeFileSync(chapter, `${text}\nIt moves 3 mm.\n`);
   await page.waitForSelector('.mistakes');

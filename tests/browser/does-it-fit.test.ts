@@ -37,20 +37,24 @@ describe('limits of size', () => {
     expect(await words(place.locator('.limits-notes'))).toContain('the usual one was taken');
   });
 
-  it('keep the last good picture and give one sentence for a class that does not exist, then recover', async () => {
-    const { page } = await visit(CLASSES);
-    const place = await shown(figure(page, 'thread-limits'));
-    const field = fieldIn(place, /^Thread and fit/);
-    await type(field, '8-36 UNF-1A');
-    expect(await words(place.locator('[data-refusal]'))).toBe(
-      'Read class 1A, which exists only for UNC and UNF threads of 1/4 in and larger: take 2A or 3A here. The picture keeps the last numbers that can be drawn.',
-    );
-    expect(await place.locator('.limits-whole').count()).toBe(1);
-    await type(field, 'M10x1.5-6Q');
-    expect(await beside(field)).toContain('not a tolerance class');
-    await type(field, 'M10x1.5-6H/6g');
-    expect(await words(place.locator('[data-refusal]'))).toBe('');
-  });
+  it(
+    'keep the last good picture and give one sentence for a class that does not exist, then recover',
+    inDeep,
+    async () => {
+      const { page } = await visit(CLASSES);
+      const place = await shown(figure(page, 'thread-limits'));
+      const field = fieldIn(place, /^Thread and fit/);
+      await type(field, '8-36 UNF-1A');
+      expect(await words(place.locator('[data-refusal]'))).toBe(
+        'Read class 1A, which exists only for UNC and UNF threads of 1/4 in and larger: take 2A or 3A here. The picture keeps the last numbers that can be drawn.',
+      );
+      expect(await place.locator('.limits-whole').count()).toBe(1);
+      await type(field, 'M10x1.5-6Q');
+      expect(await beside(field)).toContain('not a tolerance class');
+      await type(field, 'M10x1.5-6H/6g');
+      expect(await words(place.locator('[data-refusal]'))).toBe('');
+    },
+  );
 });
 
 describe('the section with the reader’s lengths', () => {
@@ -72,14 +76,14 @@ describe('the section with the reader’s lengths', () => {
     expect(await words(place.locator('[data-read="clockwise"]'))).toBe('3.30');
   });
 
-  it('says that turns typed beyond the stop are not to be had', async () => {
+  it('says that turns typed beyond the stop are not to be had', inDeep, async () => {
     const { page } = await visit(STROKE);
     const place = await shown(figure(page, 'fit-section'));
     await type(fieldIn(place, /^Turns/), '9');
     expect(await sentence(place)).toMatch(/^It does not go to 9 turns: thread C has only its least engagement left\./);
   });
 
-  it('locks when both threads are screwed home', async () => {
+  it('locks when both threads are screwed home', inDeep, async () => {
     const { page } = await visit(STROKE);
     const place = await shown(figure(page, 'fit-section'));
     await place.getByLabel('both screwed home').check();
@@ -99,7 +103,7 @@ describe('the section with the reader’s lengths', () => {
     expect(await place.locator('.wall-lens').count()).toBe(0);
   });
 
-  it('hatches the cut parts of every figure, also where another figure is out of view', async () => {
+  it('hatches the cut parts of every figure, also where another figure is out of view', inDeep, async () => {
     const { page } = await visit(FIT);
     const ids = await page.evaluate(() => [...document.querySelectorAll('pattern[id]')].map((p) => p.id));
     expect(new Set(ids).size).toBe(ids.length);

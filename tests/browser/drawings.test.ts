@@ -28,7 +28,7 @@ const toEnd = (page: Page, end: 'least' | 'most'): Promise<void> =>
   }, end);
 
 describe('the lettering of drawings', () => {
-  for (const name of drawn(8, pageNames()))
+  for (const name of drawn(3, pageNames()))
     it(
       `of ${name} stands free and is large enough, as it opens and at its ends, wide and narrow`,
       inChromium,

@@ -24,22 +24,26 @@ const HAND = 'the-hand.html';
 const { visit } = useBrowser();
 
 describe('friction', () => {
-  it('is typed: nought shows the limit, above one is refused with the last good value kept, and the page recovers', async () => {
-    const { page } = await visit(EFFORT);
-    const place = await shown(figure(page, 'torque-bars'));
-    const mu = fieldIn(place, /^Coefficient of friction/);
-    await sentenceWith(place, 'takes 324.4 N·mm');
-    await type(mu, '0');
-    await sentenceWith(place, 'takes 7.958 N·mm');
-    expect(await place.locator('.piece.a-rub, .piece.c-rub').count()).toBe(1 + 1);
-    await type(mu, '1.2');
-    expect(await beside(mu)).toContain('Coefficient of friction: read 1.2; give a value from 0 to 1.');
-    expect(await sentence(place)).toContain('7.958 N·mm');
-    await type(mu, '0,3');
-    expect(await beside(mu)).toBe('');
-    await sentenceWith(place, 'takes 641.5 N·mm');
-    expect((await written(page)).search).toContain('0.3');
-  });
+  it(
+    'is typed: nought shows the limit, above one is refused with the last good value kept, and the page recovers',
+    inDeep,
+    async () => {
+      const { page } = await visit(EFFORT);
+      const place = await shown(figure(page, 'torque-bars'));
+      const mu = fieldIn(place, /^Coefficient of friction/);
+      await sentenceWith(place, 'takes 324.4 N·mm');
+      await type(mu, '0');
+      await sentenceWith(place, 'takes 7.958 N·mm');
+      expect(await place.locator('.piece.a-rub, .piece.c-rub').count()).toBe(1 + 1);
+      await type(mu, '1.2');
+      expect(await beside(mu)).toContain('Coefficient of friction: read 1.2; give a value from 0 to 1.');
+      expect(await sentence(place)).toContain('7.958 N·mm');
+      await type(mu, '0,3');
+      expect(await beside(mu)).toBe('');
+      await sentenceWith(place, 'takes 641.5 N·mm');
+      expect((await written(page)).search).toContain('0.3');
+    },
+  );
 
   it('is set on the curve by keys and by pointer, and the bars below follow', async () => {
     const { page } = await visit(FRICTION);
@@ -89,7 +93,7 @@ describe('the hand', () => {
     expect(await words(place.locator('.hand-bars'))).not.toMatch(/µm/);
   });
 
-  it('steps its own angle by half a degree', async () => {
+  it('steps its own angle by half a degree', inDeep, async () => {
     const { page } = await visit(HAND);
     const place = await shown(figure(page, 'hand-force'));
     const theta = fieldIn(place, /^Repeatable hand angle/);
@@ -101,14 +105,14 @@ describe('the hand', () => {
 });
 
 describe('the pages', () => {
-  it('follow the reader’s pair in the summary', async () => {
+  it('follow the reader’s pair in the summary', inDeep, async () => {
     const { page } = await visit(EFFORT);
     const place = await shown(figure(page, 'torque-bars'));
     await type(fieldIn(place, /^Load/), '100 N');
     expect(await words(page.locator('.box.summary'))).toContain('162.2 N·mm raising, 154.0 N·mm lowering');
   });
 
-  it('take a prediction and name the belief that finer turns lighter', async () => {
+  it('take a prediction and name the belief that finer turns lighter', inDeep, async () => {
     const { page } = await visit(EFFORT);
     const predict = page.locator('[data-predict]').first();
     await predict.locator('input').fill('33.2');

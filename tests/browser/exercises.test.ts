@@ -72,7 +72,7 @@ describe('an exercise', () => {
     expect(await words(place.locator('.answer'))).toContain(plain(answerText(item)));
   });
 
-  it('that can’t be read is refused with a sentence and counts for nothing', async () => {
+  it('that can’t be read is refused with a sentence and counts for nothing', inDeep, async () => {
     const { page } = await visit('two-screws.html');
     const place = exercise(page, 'pair-turned');
     for (const [text, says] of [
@@ -149,7 +149,7 @@ describe('an exercise', () => {
     expect(await page.evaluate(() => localStorage.getItem('notebook-progress'))).toBeNull();
   });
 
-  it('lives with a progress that is not one', async () => {
+  it('lives with a progress that is not one', inDeep, async () => {
     const { page } = await visit('two-screws.html');
     for (const bad of ['{', '[1,2]', '7', '{"pair-turned":{"tried":-1,"right":"x"},"__proto__":{"right":9}}']) {
       await page.evaluate((text) => localStorage.setItem('notebook-progress', text), bad);
@@ -226,7 +226,7 @@ describe('the page of class material', () => {
     expect(await page.locator('.papers-print[data-kind=sheets]').isVisible()).toBe(true);
   });
 
-  it('says what is wrong with a roster, a code or a count, and marks the field', async () => {
+  it('says what is wrong with a roster, a code or a count, and marks the field', inDeep, async () => {
     const page = await open();
     expect(await set(page, '')).toMatch(/^The roster is empty/);
     expect(await page.getByLabel(/^Roster/).getAttribute('aria-invalid')).toBe('true');
@@ -247,7 +247,7 @@ describe('the page of class material', () => {
     expect(await page.locator('.papers [aria-invalid=true]').count()).toBe(0);
   });
 
-  it('gives a link that sets the same again, without the roster, and refuses one to another bank', async () => {
+  it('gives a link that sets the same again, without the roster, and refuses one to another bank', inDeep, async () => {
     const page = await open();
     await page.getByLabel('Class code').fill('7B & co');
     await page.getByLabel('One screw').fill('3');
@@ -311,7 +311,7 @@ describe('the page of class material', () => {
     },
   );
 
-  it('gives up the papers it is setting when others are asked for', async () => {
+  it('gives up the papers it is setting when others are asked for', inDeep, async () => {
     const page = await open();
     await page.evaluate(() => {
       const [field, form] = [document.querySelector('.papers textarea'), document.querySelector('.papers form')];

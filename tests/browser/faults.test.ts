@@ -69,7 +69,7 @@ describe('storage that is full', () => {
 });
 
 describe('storage that is denied', () => {
-  it('leaves fields, designs, units and exercises at work for as long as the page is open', async () => {
+  it('leaves fields, designs, units and exercises at work for as long as the page is open', inDeep, async () => {
     const { page } = await visit('two-screws.html', { fresh: true });
     await page.evaluate(() =>
       Object.defineProperty(window, 'localStorage', {
@@ -172,7 +172,7 @@ describe('files that are missing', () => {
     forgiveMissing(faults);
   });
 
-  it('a figure’s script: it keeps its picture and says so, and examples and other figures follow', async () => {
+  it('a figure’s script: it keeps its picture and says so, and examples and other figures follow', inDeep, async () => {
     const { page, faults } = await ofFiles();
     await page.goto(`${without(/^motion-plot-/)}two-screws.html`);
     await awake(page);
@@ -261,7 +261,7 @@ describe('a clock that is wrong', () => {
 });
 
 describe('a file of designs that is half written', () => {
-  it('is refused in one sentence wherever it breaks off, and the kept ones stay', async () => {
+  it('is refused in one sentence wherever it breaks off, and the kept ones stay', inDeep, async () => {
     const { page } = await visit('two-screws.html', { fresh: true });
     await keep(page, 'Foot');
     const place = await panel(page);
@@ -279,24 +279,28 @@ describe('a file of designs that is half written', () => {
     }
   });
 
-  it('in this browser’s storage is said to be unreadable, and left there until a design is kept over it', async () => {
-    const { page } = await visit('two-screws.html', { fresh: true });
-    await page.evaluate(() => localStorage.setItem('notebook-designs', '{"format":"differential-screw-des'));
-    await page.reload();
-    await awake(page);
-    await panel(page);
-    expect(await listed(page)).toContain('What this browser kept of your designs can’t be read any more');
-    await type(await threadA(page), 'M12x1.5');
-    expect(await page.evaluate(() => localStorage.getItem('notebook-designs'))).toBe(
-      '{"format":"differential-screw-des',
-    );
-    await keep(page, 'Foot');
-    expect(await listed(page)).toMatch(/^FootIn use/);
-  });
+  it(
+    'in this browser’s storage is said to be unreadable, and left there until a design is kept over it',
+    inDeep,
+    async () => {
+      const { page } = await visit('two-screws.html', { fresh: true });
+      await page.evaluate(() => localStorage.setItem('notebook-designs', '{"format":"differential-screw-des'));
+      await page.reload();
+      await awake(page);
+      await panel(page);
+      expect(await listed(page)).toContain('What this browser kept of your designs can’t be read any more');
+      await type(await threadA(page), 'M12x1.5');
+      expect(await page.evaluate(() => localStorage.getItem('notebook-designs'))).toBe(
+        '{"format":"differential-screw-des',
+      );
+      await keep(page, 'Foot');
+      expect(await listed(page)).toMatch(/^FootIn use/);
+    },
+  );
 });
 
 describe('a link', () => {
-  it('cut off within a number says so beside its field, and the numbers before it stand', async () => {
+  it('cut off within a number says so beside its field, and the numbers before it stand', inDeep, async () => {
     const whole = `?foot.n=2&foot.A=${encodeURIComponent('M12×1.5')}&foot.C=${encodeURIComponent('5/16-18 UNC')}`;
     for (const [cut, said] of some(1, [
       [whole.indexOf('-18'), 'Read “5/16”'],
@@ -314,7 +318,7 @@ describe('a link', () => {
 });
 
 describe('a text that is too long', () => {
-  it('is as wrong after a reload as it was when typed, though its beginning would be right', async () => {
+  it('is as wrong after a reload as it was when typed, though its beginning would be right', inDeep, async () => {
     const { page } = await visit('two-screws.html', { fresh: true });
     const A = await threadA(page);
     const long = `M8x1.25${' '.repeat(100)}and more`;

@@ -4,7 +4,7 @@
  * number in them is refused.
  */
 import { describe, expect, it } from 'vitest';
-import { drawn, some } from '../support/deep.ts';
+import { drawn, inDeep, some } from '../support/deep.ts';
 import type { Page } from '../support/driven.ts';
 import { tooSmall } from '../support/layout-checks.ts';
 import {
@@ -56,7 +56,7 @@ const extents = (page: Page): Promise<Extent[]> =>
   );
 
 describe('every figure', () => {
-  for (const name of drawn(8, pageNames()))
+  for (const name of drawn(3, pageNames()))
     it(`${name}: picture and chief fields are in one window, wide and on a phone, and so is a whole figure where it is wide`, async () => {
       const { page } = await visit(name, { fresh: true, viewport: { width: 1440, height: 900 } });
       await page.evaluate(() => {
@@ -82,7 +82,7 @@ describe('every figure', () => {
 });
 
 describe('the fields of a figure', () => {
-  it('come and go with what makes them count', async () => {
+  it('come and go with what makes them count', inDeep, async () => {
     const { page } = await visit('contact-heat-creep.html');
     const place = await shown(figure(page, 'ball-and-seat'));
     const angle = fieldIn(place, /half angle/i);
@@ -109,7 +109,7 @@ describe('the fields of a figure', () => {
     expect(stops).toBe(0);
   });
 
-  it('tell in one line what they hold while they are shut, and follow', async () => {
+  it('tell in one line what they hold while they are shut, and follow', inDeep, async () => {
     const { page } = await visit('two-screws.html');
     const place = await shown(figure(page, 'section'), true, false);
     const group = place.locator('[data-group=threads]');
@@ -142,7 +142,7 @@ describe('the fields of a figure', () => {
     expect(await group.getAttribute('open')).toBeNull();
   });
 
-  it('stand open where the address brings a refused number', async () => {
+  it('stand open where the address brings a refused number', inDeep, async () => {
     const { page } = await visit('two-screws.html?foot.A.metric=rubbish');
     const place = await shown(figure(page, 'section'), true, false);
     expect(await place.locator('[data-group=threads]').getAttribute('open')).not.toBeNull();
@@ -181,6 +181,7 @@ describe('shown large', () => {
     const stage = place.locator('.stage');
     const before = await stage.boundingBox();
     await place.getByRole('button', { name: 'Show large' }).click();
+    await page.locator('.projected').waitFor();
     await settled(page);
     const large = await stage.boundingBox();
     expect((large?.width ?? 0) * (large?.height ?? 0)).toBeGreaterThan(

@@ -58,7 +58,7 @@ describe('the list', () => {
     expect(await fieldIn(figure(page, 'section'), /^Thread C/).inputValue()).toBe('#8-36 UNF');
   });
 
-  it('rings on the map the row that is pointed at or focused', async () => {
+  it('rings on the map the row that is pointed at or focused', inDeep, async () => {
     const { place } = await opened();
     const at = () => place.locator('[data-ring]').getAttribute('cx');
     const before = await at();
@@ -84,7 +84,7 @@ describe('the drawer', () => {
     expect(await rows(place)).toEqual(['M10×1.5 with 3/8-16 UNC']);
   });
 
-  it('goes into the address and comes back from it, threads of no series too', async () => {
+  it('goes into the address and comes back from it, threads of no series too', inDeep, async () => {
     const { page, place } = await opened();
     await type(fieldIn(place, /^Taps and dies you own/), 'M8, 12 mm x 1.1 mm');
     await type(fieldIn(place, /^Wanted step/), '25');
@@ -94,7 +94,7 @@ describe('the drawer', () => {
     expect(await rows(again.place)).toEqual(['12 mm × 1.1 mm with M8×1.25']);
   });
 
-  it('refuses an unknown series and keeps the last', async () => {
+  it('refuses an unknown series and keeps the last', inDeep, async () => {
     const { place } = await opened();
     const field = fieldIn(place, /^Series you would buy from/);
     await type(field, 'coarse, UNX');
@@ -116,7 +116,7 @@ describe('an empty answer', () => {
     expect(await words(place.locator('.verdict-cell').first())).toMatch(/^nearest: \+85 % off the wanted motion/);
   });
 
-  it('becomes three pairs where a finer divider is at hand', async () => {
+  it('becomes three pairs where a finer divider is at hand', inDeep, async () => {
     const { page, place } = await opened();
     await type(fieldIn(place, /^Wanted step/), '0.5');
     await type(fieldIn(place, /^Other dividers at hand/), 'twelve points');
@@ -128,7 +128,7 @@ describe('an empty answer', () => {
     expect(await beside(fieldIn(place, /^Other dividers at hand/))).toContain('Read “octagon” as a divider of a turn');
   });
 
-  it('says that a step and a stroke exclude each other, on a narrow page too', async () => {
+  it('says that a step and a stroke exclude each other, on a narrow page too', inDeep, async () => {
     for (const viewport of some(1, [NARROW, undefined])) {
       const { page, place } = await opened(
         viewport ? { viewport } : {},
@@ -142,7 +142,7 @@ describe('an empty answer', () => {
     }
   });
 
-  it('refuses bounds that exclude each other in one sentence, and recovers', async () => {
+  it('refuses bounds that exclude each other in one sentence, and recovers', inDeep, async () => {
     const { place } = await opened();
     await type(fieldIn(place, /^Largest diameter/), '1.2 mm');
     expect(await words(place.locator('[data-refusal]'))).toContain('and nothing lies between them: exchange the two.');
@@ -166,7 +166,7 @@ describe('the map', () => {
     expect(wanted).toBeLessThan(20);
   });
 
-  it('draws against gain, stroke, size and the two leads, in both units, on a narrow page too', async () => {
+  it('draws against gain, stroke, size and the two leads, in both units, on a narrow page too', inDeep, async () => {
     for (const viewport of some(1, [NARROW, undefined])) {
       const { page, place } = await opened(viewport ? { viewport } : {});
       for (const view of some(1, ['inch', 'metric'] as const)) {
@@ -219,7 +219,7 @@ describe('the map', () => {
 });
 
 describe('what rounding costs', () => {
-  it('follows the threads, and says so where nothing is left to round', async () => {
+  it('follows the threads, and says so where nothing is left to round', inDeep, async () => {
     const { page } = await visit(PAGE);
     const place = await shown(figure(page, 'rounding-cost'));
     expect(await words(place.locator('.in-fractions'))).toBe('Exactly: 127/180 − 126/180 = 1/180 mm');

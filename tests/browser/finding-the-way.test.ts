@@ -4,6 +4,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import { afterAll, describe, expect, inject, it } from 'vitest';
+import { inDeep } from '../support/deep.ts';
 import { beyond, type Page } from '../support/driven.ts';
 import { inChromium, needs } from '../support/engines.ts';
 import { settled, useBrowser, words } from '../support/page.ts';
@@ -24,17 +25,26 @@ describe('the list of sections', () => {
     expect(new URL(page.url()).hash).toBe('#see-it-move');
   });
 
-  it('says where the reader is, by more than colour', inChromium, async () => {
-    const { page } = await visit('what-must-be-held.html', {
+  it('says where the reader is, by more than colour', inDeep, async () => {
+    const { page } = await visit('two-screws.html#right-and-left', {
       fresh: true,
       viewport: { width: 1440, height: 900 },
     });
     await page.waitForFunction(
-      () => document.querySelector('.sections [aria-current]')?.textContent === 'What must be held',
+      () => document.querySelector('.sections [aria-current]')?.textContent === 'Right and left',
     );
   });
 
-  it('keeps the text to lines of 60 to 72 letters from a laptop to a wall', inChromium, async () => {
+  it('says where a section stands now to whoever comes by its former address, and to nobody else', async () => {
+    const { page } = await visit('two-screws.html', { fresh: true });
+    const moved = page.locator('#what-must-be-held');
+    expect(await moved.isVisible()).toBe(false);
+    await page.goto(`${page.url()}#what-must-be-held`);
+    await moved.locator('a').click();
+    expect(new URL(page.url()).pathname).toContain('/what-must-be-held.html');
+  });
+
+  it('keeps the text to lines of 60 to 72 letters from a laptop to a wall', inDeep, async () => {
     for (const width of [1280, 1440, 1920]) {
       const { page } = await visit('two-screws.html', { fresh: true, viewport: { width, height: 900 } });
       const letters = await page.evaluate(() => {
@@ -95,7 +105,7 @@ describe('the search', () => {
     await page.waitForURL(/contact-heat-creep\.html#warmth|glossary/);
   });
 
-  it('says that nothing is found, and offers the glossary', async () => {
+  it('says that nothing is found, and offers the glossary', inDeep, async () => {
     const { page } = await visit('one-screw.html');
     await search(page, 'zzyzx');
     expect(await words(page.locator('.search-results'))).toContain('“zzyzx”');
@@ -105,7 +115,7 @@ describe('the search', () => {
     expect(await page.locator('.search-results').isVisible()).toBe(false);
   });
 
-  it('works in the notebook in one file, from a stick', inChromium, async () => {
+  it('works in the notebook in one file, from a stick', inDeep, async () => {
     copyFileSync(join(inject('folder'), 'notebook-one-file.html'), join(folder, 'n.html'));
     const { page } = await visit('n.html', { from: pathToFileURL(`${folder}/`).href, fresh: true });
     await search(page, 'net lead');
@@ -135,7 +145,7 @@ describe('a symbol', () => {
     expect(await card(page).isVisible()).toBe(false);
   });
 
-  it('says by a tap what it is worth here, follows the numbers, and prints as nothing', async (context) => {
+  it('says by a tap what it is worth here, follows the numbers, and prints as nothing', inDeep, async (context) => {
     const { page } = await visit('two-screws.html?foot.A=M8x1.25', { fresh: true });
     const symbol = page.locator('[data-example=foot-turn] .formula [data-sym=L_A]').first();
     await symbol.scrollIntoViewIfNeeded();

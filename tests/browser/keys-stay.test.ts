@@ -1,6 +1,7 @@
 /** Where the reader’s keys are when the button they pressed goes away or is made anew: beside it, never at the head of the page. */
 
 import { describe, expect, it } from 'vitest';
+import { inDeep } from '../support/deep.ts';
 import type { Page } from '../support/driven.ts';
 import { settled, type, useBrowser, words } from '../support/page.ts';
 
@@ -27,7 +28,7 @@ describe('the keys stay', () => {
     expect(await focused(page)).toBe('metric');
   });
 
-  it('in the list of designs when one is used or removed, and at the name when none is left', async () => {
+  it('in the list of designs when one is used or removed, and at the name when none is left', inDeep, async () => {
     const { page } = await visit('two-screws.html', { fresh: true });
     await page.locator('.designs summary').click();
     for (const name of ['One', 'Two']) {
@@ -55,7 +56,7 @@ describe('the keys stay', () => {
     await page.keyboard.press('Escape');
   });
 
-  it('on the line of progress when it is erased', async () => {
+  it('on the line of progress when it is erased', inDeep, async () => {
     const { page } = await visit('two-screws.html', { fresh: true });
     const exercise = page.locator('[data-exercise]').first();
     await type(exercise.locator('input[type=text]'), await words(exercise.locator('[data-answer]')));

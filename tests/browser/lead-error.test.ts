@@ -66,7 +66,7 @@ describe('lead-error', () => {
     expect(await page.evaluate(() => document.activeElement?.getAttribute('data-slider'))).toBe('eps_A');
   });
 
-  it('slides by pointer, also while the scale under it is drawn anew', async () => {
+  it('slides by pointer, also while the scale under it is drawn anew', inDeep, async () => {
     const { page, place } = await open('lead-error');
     const box = await rail(place, 'eps_C').boundingBox();
     if (!box) throw new Error('no rail');
@@ -109,22 +109,26 @@ describe('lead-error', () => {
     expect([await a.inputValue(), await c.inputValue()]).toEqual(['−0.5 %', '0.21 %']);
   });
 
-  it('linked, carries the error over while the pair can’t be drawn, and before the figure is seen', async () => {
-    const { page } = await visit(PAGES['lead-error']);
-    const place = figure(page, 'lead-error');
-    const [a, c] = [fieldIn(place, 'Lead error of thread A'), fieldIn(place, 'Lead error of thread C')];
-    await place.evaluate((at) => {
-      for (const fold of at.querySelectorAll('details')) fold.open = true;
-    });
-    await type(fieldIn(place, /^Thread C/), 'M10x1.5');
-    await place.getByLabel('the same error').check();
-    await type(a, '0.3');
-    await settled(page);
-    expect(await c.inputValue()).toBe('0.3 %');
-    expect((await written(page)).searchParams.get('foot.eps_C')).toBe('0.3 %');
-  });
+  it(
+    'linked, carries the error over while the pair can’t be drawn, and before the figure is seen',
+    inDeep,
+    async () => {
+      const { page } = await visit(PAGES['lead-error']);
+      const place = figure(page, 'lead-error');
+      const [a, c] = [fieldIn(place, 'Lead error of thread A'), fieldIn(place, 'Lead error of thread C')];
+      await place.evaluate((at) => {
+        for (const fold of at.querySelectorAll('details')) fold.open = true;
+      });
+      await type(fieldIn(place, /^Thread C/), 'M10x1.5');
+      await place.getByLabel('the same error').check();
+      await type(a, '0.3');
+      await settled(page);
+      expect(await c.inputValue()).toBe('0.3 %');
+      expect((await written(page)).searchParams.get('foot.eps_C')).toBe('0.3 %');
+    },
+  );
 
-  it('keeps the last good numbers and says why a field is not in force', async () => {
+  it('keeps the last good numbers and says why a field is not in force', inDeep, async () => {
     const { place } = await open('lead-error');
     const field = fieldIn(place, 'Lead error of thread A');
     for (const [text, reason] of [
@@ -141,7 +145,7 @@ describe('lead-error', () => {
     expect(await place.locator('.chart').count()).toBe(2);
   });
 
-  it('carries link and errors in the address, and follows the unit switch', async () => {
+  it('carries link and errors in the address, and follows the unit switch', inDeep, async () => {
     const { page, place } = await open(
       'lead-error',
       `${PAGES['lead-error']}?foot.errors=the+same+error&foot.eps_A=0.3+%25&foot.eps_C=0.3+%25`,
@@ -174,20 +178,24 @@ describe('drunken-thread', () => {
     expect(await sentence(place)).toContain('so it never stands still');
   });
 
-  it('half a turn of phase cancels equal waves; the turns walk the marks and name what it does there', async () => {
-    const { place } = await open('drunken-thread');
-    const x = () => place.locator('[data-dot="rate"]').getAttribute('cx');
-    const before = await x();
-    await press(place, 'n', 'PageUp', 'PageUp');
-    expect(await x()).not.toBe(before);
-    expect(await read(place, 'here')).toMatch(/: moves on$/);
-    await press(place, 'phi_C', 'End');
-    expect(await fieldIn(place, 'Phase of thread C').inputValue()).toBe('0.5');
-    expect(await read(place, 'slowest')).toBe('5.556 µm');
-    expect(await read(place, 'run')).toBe('0 µm');
-  });
+  it(
+    'half a turn of phase cancels equal waves; the turns walk the marks and name what it does there',
+    inDeep,
+    async () => {
+      const { place } = await open('drunken-thread');
+      const x = () => place.locator('[data-dot="rate"]').getAttribute('cx');
+      const before = await x();
+      await press(place, 'n', 'PageUp', 'PageUp');
+      expect(await x()).not.toBe(before);
+      expect(await read(place, 'here')).toMatch(/: moves on$/);
+      await press(place, 'phi_C', 'End');
+      expect(await fieldIn(place, 'Phase of thread C').inputValue()).toBe('0.5');
+      expect(await read(place, 'slowest')).toBe('5.556 µm');
+      expect(await read(place, 'run')).toBe('0 µm');
+    },
+  );
 
-  it('steps its small fields by small steps', async () => {
+  it('steps its small fields by small steps', inDeep, async () => {
     const { page, place } = await open('drunken-thread');
     await place.getByRole('button', { name: 'amplitude of thread C: one step more' }).click();
     await place.getByRole('button', { name: 'phase of thread A: one step less' }).click();

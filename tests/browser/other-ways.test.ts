@@ -44,7 +44,7 @@ describe('the five ways', () => {
     expect(await beside(prices)).toBe('');
   });
 
-  it('follow the wish by keys, and the summary with it', async () => {
+  it('follow the wish by keys, and the summary with it', inDeep, async () => {
     const { page } = await visit(PAGE);
     const place = await shown(figure(page, 'other-ways'));
     const wish = fieldIn(place, /^Wanted step/);
@@ -62,7 +62,7 @@ describe('the five ways', () => {
     expect((await written(page)).search).toContain('20');
   });
 
-  it('refuse a pair without a difference in words and keep the last picture', async () => {
+  it('refuse a pair without a difference in words and keep the last picture', inDeep, async () => {
     const { page } = await visit(PAGE);
     const place = await shown(figure(page, 'other-ways'));
     await sentenceWith(place, 'do it');
@@ -71,7 +71,7 @@ describe('the five ways', () => {
     expect(await place.locator('svg.way').count()).toBe(5);
   });
 
-  it('show inches where asked', async () => {
+  it('show inches where asked', inDeep, async () => {
     const { page } = await visit(PAGE);
     const place = await shown(figure(page, 'other-ways'));
     await sentenceWith(place, 'do it');
@@ -84,7 +84,7 @@ describe('the five ways', () => {
 });
 
 describe('the page', () => {
-  it('takes a prediction and names the belief that the same motion takes the same torque', async () => {
+  it('takes a prediction and names the belief that the same motion takes the same torque', inDeep, async () => {
     const { page } = await visit(PAGE);
     const predict = page.locator('[data-predict]').first();
     await predict.locator('input').fill('76.8');

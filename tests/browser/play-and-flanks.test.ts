@@ -79,7 +79,7 @@ describe('flanks-under-load', () => {
     expect((await written(page)).searchParams.get('foot.Q_pc')).toMatch(/^[-−](8\.9|9|9\.1) N$/);
   });
 
-  it('answers keys, field and buttons alike', async () => {
+  it('answers keys, field and buttons alike', inDeep, async () => {
     const { page, place } = await open('flanks-under-load');
     const track = place.locator('[data-push]');
     await track.focus();
@@ -97,7 +97,7 @@ describe('flanks-under-load', () => {
     expect(await track.getAttribute('aria-valuenow')).toBe('-4');
   });
 
-  it('calls a measured clearance below nought interference and keeps the picture', async () => {
+  it('calls a measured clearance below nought interference and keeps the picture', inDeep, async () => {
     const { page, place } = await open('flanks-under-load');
     await place.getByRole('radio', { name: 'as measured' }).check();
     await settled(page);
@@ -126,7 +126,7 @@ describe('reversal-loop', () => {
     expect(await read(place, 'loose-reading')).toBe('0 µm');
   });
 
-  it('is turned by keys a flat at a time, in either units', async () => {
+  it('is turned by keys a flat at a time, in either units', inDeep, async () => {
     const { page, place } = await open('reversal-loop');
     await place.locator('[data-knob]').focus();
     for (let i = 0; i < 3; i++) await page.keyboard.press('ArrowUp');
@@ -138,7 +138,7 @@ describe('reversal-loop', () => {
     expect(await read(place, 'loaded-reading')).toBe('+1.722 thou');
   });
 
-  it('opens when the load is less than the friction', async () => {
+  it('opens when the load is less than the friction', inDeep, async () => {
     const { place } = await open('reversal-loop');
     expect(await sentenceWith(place, 'nothing is lost')).toContain('2.30 turns');
     await type(fieldIn(place, 'Friction that holds the carried part'), '10 N');
@@ -193,7 +193,7 @@ describe('play-batch', () => {
     expect(await sentence(place)).toContain('50\u202f000 assemblies drawn');
   });
 
-  it('stops by itself when the numbers change under it', async () => {
+  it('stops by itself when the numbers change under it', inDeep, async () => {
     const { page, place } = await open('play-batch', PAGES['play-batch'], { from: asFiles() });
     await type(fieldIn(place, 'Assemblies to draw'), '10000000');
     await place.locator('[data-batch="start"]').click();
@@ -202,7 +202,7 @@ describe('play-batch', () => {
     expect(await page.locator('progress').isVisible()).toBe(false);
   });
 
-  it('bounds the number of assemblies and the capability, each with its reason', async () => {
+  it('bounds the number of assemblies and the capability, each with its reason', inDeep, async () => {
     const { place } = await open('play-batch');
     const count = fieldIn(place, 'Assemblies to draw');
     await type(count, '1e9');
@@ -212,7 +212,7 @@ describe('play-batch', () => {
     expect(await beside(Cp)).toContain('a capability of zero is a spread without bound');
   });
 
-  it('gives the same seed the same batch from a link', async () => {
+  it('gives the same seed the same batch from a link', inDeep, async () => {
     const { place } = await open('play-batch', `${PAGES['play-batch']}?foot.n_s=11&foot.n_a=5000`);
     const first = await result(place);
     expect(
@@ -225,7 +225,7 @@ describe('play-batch', () => {
 });
 
 describe('the chapters', () => {
-  it('says interference in the worked example where the nut is smaller', async () => {
+  it('says interference in the worked example where the nut is smaller', inDeep, async () => {
     const { page } = await visit(PAGES['play-batch']);
     const example = page.locator('#example-measured');
     await example.scrollIntoViewIfNeeded();
@@ -233,7 +233,7 @@ describe('the chapters', () => {
     expect(await words(example.locator('[data-result]').first())).toContain('which is interference');
   });
 
-  it('works its examples from the classes typed into a designation', async () => {
+  it('works its examples from the classes typed into a designation', inDeep, async () => {
     const { page } = await visit(PAGES['reversal-loop']);
     const example = page.locator('#example-foot-tight');
     await example.scrollIntoViewIfNeeded();

@@ -4,7 +4,7 @@ import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, inject, it } from 'vitest';
 import { DESIGN_FORMAT } from '../../widgets/assembly/design-file.ts';
-import { some } from '../support/deep.ts';
+import { inDeep, some } from '../support/deep.ts';
 import type { Page } from '../support/driven.ts';
 import { inChromium, needs } from '../support/engines.ts';
 import { asFiles, awake, fieldIn, figure, settled, shown, type, useBrowser, words } from '../support/page.ts';
@@ -99,7 +99,7 @@ describe('the policy', () => {
 });
 
 describe('what means harm', () => {
-  it('in names and numbers of a file of designs, and of this browser’s storage, is text', inChromium, async () => {
+  it('in names and numbers of a file of designs, and of this browser’s storage, is text', inDeep, async () => {
     const { page } = await visit('two-screws.html', { fresh: true });
     const text = JSON.stringify({
       format: DESIGN_FORMAT,
@@ -130,26 +130,20 @@ describe('what means harm', () => {
     await untouched(page);
   });
 
-  it(
-    'in what is stored of a reader’s journey is text, and leads nowhere but into the notebook',
-    inChromium,
-    async () => {
-      const { page } = await visit('index.html', { fresh: true });
-      const onward = async (href: string) => {
-        const stored = JSON.stringify({ done: [HARM, 7], predicted: HARM, at: { href, says: HARM } });
-        await page.evaluate((text) => localStorage.setItem('notebook-journey', text), stored);
-        await page.reload();
-        await awake(page);
-        await untouched(page);
-        return page
-          .locator('.continue a')
-          .evaluateAll((all) => all.map((a) => [a.getAttribute('href'), a.textContent]));
-      };
-      for (const href of ['javascript:window.ran=1', 'https://example.org/one-screw.html', '//x/one-screw.html', HARM])
-        expect(await onward(href), href).toEqual([]);
-      expect(await onward('one-screw.html#exercises')).toEqual([['one-screw.html#exercises', `Continue: ${HARM}`]]);
-    },
-  );
+  it('in what is stored of a reader’s journey is text, and leads nowhere but into the notebook', inDeep, async () => {
+    const { page } = await visit('index.html', { fresh: true });
+    const onward = async (href: string) => {
+      const stored = JSON.stringify({ done: [HARM, 7], predicted: HARM, at: { href, says: HARM } });
+      await page.evaluate((text) => localStorage.setItem('notebook-journey', text), stored);
+      await page.reload();
+      await awake(page);
+      await untouched(page);
+      return page.locator('.continue a').evaluateAll((all) => all.map((a) => [a.getAttribute('href'), a.textContent]));
+    };
+    for (const href of ['javascript:window.ran=1', 'https://example.org/one-screw.html', '//x/one-screw.html', HARM])
+      expect(await onward(href), href).toEqual([]);
+    expect(await onward('one-screw.html#exercises')).toEqual([['one-screw.html#exercises', `Continue: ${HARM}`]]);
+  });
 
   it(
     'in every field of a page that takes words or lists is text, on the screen and in the tables',
@@ -188,7 +182,7 @@ describe('what means harm', () => {
     },
   );
 
-  it('in the roster and the class code of papers is text on every sheet', inChromium, async () => {
+  it('in the roster and the class code of papers is text on every sheet', inDeep, async () => {
     const { page } = await visit(
       `class-material.html?class=${encodeURIComponent(HARM.slice(0, 39))}&bank=x&ask=${encodeURIComponent(HARM)}`,
     );

@@ -1,7 +1,7 @@
 /** Predict first: the answer is judged by its idea, a known slip is named, and the way round is always open. */
 
 import { describe, expect, it } from 'vitest';
-import { howMany, some } from '../support/deep.ts';
+import { howMany, inDeep, some } from '../support/deep.ts';
 import type { Locator } from '../support/driven.ts';
 import { settled, shown, units, useBrowser, words } from '../support/page.ts';
 
@@ -57,7 +57,7 @@ describe('a prediction', () => {
     expect(await page.locator('.predict .verdict').first().getAttribute('role')).toBe('status');
   });
 
-  it('that can’t be read gives a sentence and shows nothing', async () => {
+  it('that can’t be read gives a sentence and shows nothing', inDeep, async () => {
     const { place } = await open('two-screws.html');
     for (const [text, verdict] of [
       ['', /^Nothing was typed/],
@@ -75,7 +75,7 @@ describe('a prediction', () => {
     }
   });
 
-  it('keeps the chapter’s own numbers whatever the reader changes, and follows the unit switch', async () => {
+  it('keeps the chapter’s own numbers whatever the reader changes, and follows the unit switch', inDeep, async () => {
     const { page } = await visit('two-screws.html?foot.A=M8x1.25');
     const place = await shown(page.locator('.predict').first());
     expect(await predict(place, '87.5')).toBe('Yes: 87.50 µm.');
@@ -85,7 +85,7 @@ describe('a prediction', () => {
     expect(await predict(place, '3.445')).toBe('Yes: 3.445 thou.');
   });
 
-  it('of 30° of a 1/4-28 names the slip for threads per inch taken the wrong way up', async () => {
+  it('of 30° of a 1/4-28 names the slip for threads per inch taken the wrong way up', inDeep, async () => {
     const { place } = await open('inch-and-starts.html');
     expect(await predict(place, '-75.6')).toMatch(/^Yes/);
     expect(await predict(place, '75.6')).toMatch(/^Right amount, wrong direction/);

@@ -92,7 +92,7 @@ describe('force chain', () => {
     );
   });
 
-  it('says what is wrong with loads the wrong way about and keeps the picture', async () => {
+  it('says what is wrong with loads the wrong way about and keeps the picture', inDeep, async () => {
     const place = await chain();
     await type(fieldIn(place, /Least load/), '50');
     expect(await words(place.locator('[data-refusal]'))).toContain(
@@ -113,7 +113,7 @@ describe('force chain', () => {
 });
 
 describe('spring over days', () => {
-  it('does not take a time without its unit', async () => {
+  it('does not take a time without its unit', inDeep, async () => {
     const { page } = await visit(PAGES['spring-days']);
     const place = await shown(figure(page, 'spring-days'));
     const life = fieldIn(place, 'End of life');
@@ -137,7 +137,7 @@ describe('spring over days', () => {
 });
 
 describe('lock', () => {
-  it('follows the pair and the units', async () => {
+  it('follows the pair and the units', inDeep, async () => {
     const { page } = await visit(PAGES['lock-error']);
     const place = await shown(figure(page, 'lock-error'));
     await type(fieldIn(place, /Thread A/), 'M4x0.7');

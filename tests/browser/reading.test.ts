@@ -4,7 +4,7 @@ import { createServer, type Server } from 'node:http';
 import type { AddressInfo } from 'node:net';
 import { extname, join, normalize } from 'node:path';
 import { afterAll, beforeAll, describe, expect, inject, it } from 'vitest';
-import { howMany, some, these } from '../support/deep.ts';
+import { howMany, inDeep, some, these } from '../support/deep.ts';
 import { beyond, type Page } from '../support/driven.ts';
 import { engine, inChromium, needs } from '../support/engines.ts';
 import { unpainted } from '../support/layout-checks.ts';
@@ -158,7 +158,7 @@ describe('on paper', () => {
     return { answers, folded, results };
   };
 
-  it('keeps the answers back without script, and opens what is folded besides', async (context) => {
+  it('keeps the answers back without script, and opens what is folded besides', inDeep, async (context) => {
     needs(context, 'as printed');
     const { page } = await visit('two-screws.html', { javaScriptEnabled: false, fresh: true });
     await page.locator('.predict summary').first().click();
@@ -171,7 +171,7 @@ describe('on paper', () => {
     expect(await page.locator('.exercise .question').first().isVisible()).toBe(true);
   });
 
-  it('shows the answers that the reader has opened, or all of them when asked', async (context) => {
+  it('shows the answers that the reader has opened, or all of them when asked', inDeep, async (context) => {
     needs(context, 'as printed');
     const { page } = await visit('two-screws.html', { fresh: true });
     const all = await page.locator(ANSWERS).count();
@@ -224,7 +224,7 @@ describe('opened as files', () => {
     }
   });
 
-  it('what the reader types works, stays in the address and is there again after a reload', async () => {
+  it('what the reader types works, stays in the address and is there again after a reload', inDeep, async () => {
     const { page } = await visit('two-screws.html', { from: asFiles() });
     const section = await shown(figure(page, 'section'));
     await type(fieldIn(section, /thread A/i), 'M8x1.25');
@@ -237,7 +237,7 @@ describe('opened as files', () => {
     expect(await sentence(await shown(section))).toContain('161.1 µm up per turn');
   });
 
-  it('a plot from a file follows the numbers', inChromium, async () => {
+  it('a plot from a file follows the numbers', inDeep, async () => {
     const { page } = await visit('two-screws.html?foot.A=M8x1.25&foot.C=5/16-18', { from: asFiles() });
     const plot = await shown(figure(page, 'motion-plot'));
     await sentenceWith(plot, 'At 1 turn it is at +161.1 µm');
@@ -291,7 +291,7 @@ describe('under a sub-path of a plain web server', () => {
     },
   );
 
-  it('leads from page to page by its own links', inChromium, async () => {
+  it('leads from page to page by its own links', inDeep, async () => {
     const { page } = await visit('index.html', { from });
     await page.locator('.contents a').first().click();
     await page.waitForSelector('html[data-awake]');
@@ -368,7 +368,7 @@ describe('the scripts of the plots', () => {
     expect(asked.filter((url) => /motion-plot/.test(url)).length).toBe(1);
   });
 
-  it('leaves the printed picture where it can’t be fetched', inChromium, async (context) => {
+  it('leaves the printed picture where it can’t be fetched', inDeep, async (context) => {
     needs(context, 'requests');
     const opened = await visit('index.html', { fresh: true });
     const { page } = opened;

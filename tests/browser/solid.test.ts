@@ -1,5 +1,6 @@
 /** The solid: drawn by WebGL, turned and looked round by hand, put together by its buttons, at rest when nothing moves, and whole again after its context was lost. */
 import { expect, it } from 'vitest';
+import { inDeep } from '../support/deep.ts';
 import { beyond, type Locator, type Page } from '../support/driven.ts';
 import { inChromium } from '../support/engines.ts';
 import { fieldIn, figure, sentence, settled, shown, useBrowser, words } from '../support/page.ts';
@@ -126,7 +127,7 @@ it('shows the line drawing when its context is lost, and the solid when it is ba
   expect(await weight(page, section)).toBeGreaterThan(0.7 * before);
 });
 
-it('lets the carried part go round when the lock is off', inChromium, async () => {
+it('lets the carried part go round when the lock is off', inDeep, async () => {
   const { page, section } = await open();
   await section.getByLabel('gives').click();
   await section.locator('[data-knob]').press('Shift+ArrowRight');

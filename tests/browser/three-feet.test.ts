@@ -4,7 +4,7 @@
  */
 
 import { describe, expect, it } from 'vitest';
-import { these } from '../support/deep.ts';
+import { inDeep, these } from '../support/deep.ts';
 import type { Locator, Page } from '../support/driven.ts';
 import { needs } from '../support/engines.ts';
 import { fingerOn } from '../support/finger.ts';
@@ -81,31 +81,35 @@ describe('a plate levelled by keys alone', () => {
     expect(await tilts(place)).toHaveLength(2);
   });
 
-  it('moves feet, readings and weight by arrow keys: a millimetre, with Shift ten, and the fields follow', async () => {
-    const { page } = await visit('three-feet.html');
-    const place = await plate(page);
-    await handle(place, 'foot-2').focus();
-    await page.keyboard.press('ArrowRight');
-    await page.keyboard.press('Shift+ArrowUp');
-    await settled(page);
-    expect(await list(place, 'feet').inputValue()).toBe('1: 0, 0\n2: 241, 10\n3: 120, 180');
-    expect(await handle(place, 'foot-2').getAttribute('aria-valuetext')).toBe('x 241\u00a0mm, y 10\u00a0mm');
-    await handle(place, 'reading-3').focus();
-    await page.keyboard.press('ArrowLeft');
-    await page.keyboard.press('ArrowDown');
-    await settled(page);
-    expect(await list(place, 'readings').inputValue()).toBe(
-      '40, 20: 0 µm\n200, 20: −84 µm\n200, 160: 14 µm\n39, 159: 94 µm',
-    );
-    await handle(place, 'weight').focus();
-    for (let i = 0; i < 12; i++) await page.keyboard.press('Shift+ArrowLeft');
-    await settled(page);
-    expect(await quantity(place, 'x_g').inputValue()).toBe('10 mm');
-    expect(await sentence(place)).toMatch(
-      /foot 2 would lift, since −\d.* N would be needed there: move the weight inside/,
-    );
-    expect(await words(place.locator('.lifts'))).toMatch(/^With the weight at/);
-  });
+  it(
+    'moves feet, readings and weight by arrow keys: a millimetre, with Shift ten, and the fields follow',
+    inDeep,
+    async () => {
+      const { page } = await visit('three-feet.html');
+      const place = await plate(page);
+      await handle(place, 'foot-2').focus();
+      await page.keyboard.press('ArrowRight');
+      await page.keyboard.press('Shift+ArrowUp');
+      await settled(page);
+      expect(await list(place, 'feet').inputValue()).toBe('1: 0, 0\n2: 241, 10\n3: 120, 180');
+      expect(await handle(place, 'foot-2').getAttribute('aria-valuetext')).toBe('x 241\u00a0mm, y 10\u00a0mm');
+      await handle(place, 'reading-3').focus();
+      await page.keyboard.press('ArrowLeft');
+      await page.keyboard.press('ArrowDown');
+      await settled(page);
+      expect(await list(place, 'readings').inputValue()).toBe(
+        '40, 20: 0 µm\n200, 20: −84 µm\n200, 160: 14 µm\n39, 159: 94 µm',
+      );
+      await handle(place, 'weight').focus();
+      for (let i = 0; i < 12; i++) await page.keyboard.press('Shift+ArrowLeft');
+      await settled(page);
+      expect(await quantity(place, 'x_g').inputValue()).toBe('10 mm');
+      expect(await sentence(place)).toMatch(
+        /foot 2 would lift, since −\d.* N would be needed there: move the weight inside/,
+      );
+      expect(await words(place.locator('.lifts'))).toMatch(/^With the weight at/);
+    },
+  );
 
   it('turns a real next round as it is typed, and tells each foot what it did', async () => {
     const { page } = await visit('three-feet.html');
@@ -121,20 +125,24 @@ describe('a plate levelled by keys alone', () => {
 });
 
 describe('a plate that leans more than its feet have turns', () => {
-  it('is not ordered to be turned: table, plan, sentence and button say so; with longer threads it is', async () => {
-    const { page } = await visit(
-      'three-feet.html?plate.A=M8x1.25&plate.C=1/4-20+UNC&plate.feet=0,+0;+160,+0;+80,+140&plate.readings=20,+20:+0;+140,+20:+-620;+80,+120:+410&plate.X_A=12+mm&plate.X_C=13.65+mm',
-    );
-    const place = await plate(page);
-    expect(await turns(place)).toEqual(['wait', 'too far', 'too far']);
-    expect(await sentence(place)).toMatch(/71\.1 turns; .* Turn no foot yet\./);
-    expect(await words(place.locator('[data-part=room]'))).toMatch(/Turn no foot yet\./);
-    expect(await place.locator('[data-act=turn]').getAttribute('aria-disabled')).toBe('true');
-    expect(await words(handle(place, 'foot-2').locator('[data-under]'))).toBe('too far');
-    await type(quantity(place, 'X_A'), '150 mm');
-    await type(quantity(place, 'X_C'), '150 mm');
-    expect(await turns(place)).toEqual(['leave it', '248 flats clockwise', '178 flats anticlockwise']);
-  });
+  it(
+    'is not ordered to be turned: table, plan, sentence and button say so; with longer threads it is',
+    inDeep,
+    async () => {
+      const { page } = await visit(
+        'three-feet.html?plate.A=M8x1.25&plate.C=1/4-20+UNC&plate.feet=0,+0;+160,+0;+80,+140&plate.readings=20,+20:+0;+140,+20:+-620;+80,+120:+410&plate.X_A=12+mm&plate.X_C=13.65+mm',
+      );
+      const place = await plate(page);
+      expect(await turns(place)).toEqual(['wait', 'too far', 'too far']);
+      expect(await sentence(place)).toMatch(/71\.1 turns; .* Turn no foot yet\./);
+      expect(await words(place.locator('[data-part=room]'))).toMatch(/Turn no foot yet\./);
+      expect(await place.locator('[data-act=turn]').getAttribute('aria-disabled')).toBe('true');
+      expect(await words(handle(place, 'foot-2').locator('[data-under]'))).toBe('too far');
+      await type(quantity(place, 'X_A'), '150 mm');
+      await type(quantity(place, 'X_C'), '150 mm');
+      expect(await turns(place)).toEqual(['leave it', '248 flats clockwise', '178 flats anticlockwise']);
+    },
+  );
 });
 
 describe('a plate levelled by pointer', () => {
@@ -179,23 +187,27 @@ describe('a plate levelled by pointer', () => {
     expect(Math.abs((await topOf()) - top)).toBeLessThanOrEqual(6);
   });
 
-  it('works with a finger on a phone: buttons and marks are at least 24 px, nothing runs over the edge', async (context) => {
-    needs(context, 'touch');
-    const { page } = await visit('three-feet.html', { viewport: NARROW, hasTouch: true });
-    const place = await plate(page);
-    await place.locator('[data-act=turn]').tap();
-    await settled(page);
-    expect(await tilts(place)).toHaveLength(2);
-    for (const target of await place.locator('.reach, [data-act]').all()) {
-      const box = await target.boundingBox();
-      expect(Math.min(box?.width ?? 0, box?.height ?? 0)).toBeGreaterThanOrEqual(24);
-    }
-    expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(NARROW.width);
-  });
+  it(
+    'works with a finger on a phone: buttons and marks are at least 24 px, nothing runs over the edge',
+    inDeep,
+    async (context) => {
+      needs(context, 'touch');
+      const { page } = await visit('three-feet.html', { viewport: NARROW, hasTouch: true });
+      const place = await plate(page);
+      await place.locator('[data-act=turn]').tap();
+      await settled(page);
+      expect(await tilts(place)).toHaveLength(2);
+      for (const target of await place.locator('.reach, [data-act]').all()) {
+        const box = await target.boundingBox();
+        expect(Math.min(box?.width ?? 0, box?.height ?? 0)).toBeGreaterThanOrEqual(24);
+      }
+      expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(NARROW.width);
+    },
+  );
 });
 
 describe('the address', () => {
-  it('carries feet, readings and rounds, and a visitor sees the same', async () => {
+  it('carries feet, readings and rounds, and a visitor sees the same', inDeep, async () => {
     const first = await visit('three-feet.html');
     const place = await plate(first.page);
     await type(list(place, 'feet'), '1: 0, 0; 2: 10 in, 0; 3: 5 in, 7 in');
@@ -208,7 +220,7 @@ describe('the address', () => {
     expect(await sentence(again)).toBe(await sentence(place));
   });
 
-  it('follows the units of the page', async () => {
+  it('follows the units of the page', inDeep, async () => {
     const { page } = await visit('three-feet.html');
     const place = await plate(page);
     await units(page, 'inch');
@@ -256,18 +268,22 @@ describe('bad input', () => {
       expect(await list(place, name).getAttribute('aria-invalid')).toBe('true');
     });
 
-  it('says in the figure when a round has too few readings, and when the readings were typed in another unit', async () => {
-    const { page } = await visit('three-feet.html');
-    const place = await plate(page);
-    await type(list(place, 'rounds'), '1; 2; 3');
-    expect(await words(place.locator('[data-refusal]'))).toMatch(
-      /^Round 2 has 3 readings for 4 places; give one for each place, in the same order, or take that row away\. The picture keeps/,
-    );
-    await type(list(place, 'rounds'), '');
-    expect(await words(place.locator('[data-refusal]'))).toBe('');
-    await type(list(place, 'readings'), '40, 20: 0 mm; 200, 20: -84 mm; 40, 160: 3 mm');
-    expect(await words(place.locator('[data-refusal]'))).toMatch(/^The readings give a tilt of .* another unit/);
-  });
+  it(
+    'says in the figure when a round has too few readings, and when the readings were typed in another unit',
+    inDeep,
+    async () => {
+      const { page } = await visit('three-feet.html');
+      const place = await plate(page);
+      await type(list(place, 'rounds'), '1; 2; 3');
+      expect(await words(place.locator('[data-refusal]'))).toMatch(
+        /^Round 2 has 3 readings for 4 places; give one for each place, in the same order, or take that row away\. The picture keeps/,
+      );
+      await type(list(place, 'rounds'), '');
+      expect(await words(place.locator('[data-refusal]'))).toBe('');
+      await type(list(place, 'readings'), '40, 20: 0 mm; 200, 20: -84 mm; 40, 160: 3 mm');
+      expect(await words(place.locator('[data-refusal]'))).toMatch(/^The readings give a tilt of .* another unit/);
+    },
+  );
 });
 
 describe('three balls in three vees', () => {

@@ -3,6 +3,7 @@
 import { describe, expect, it } from 'vitest';
 import { mm, netLead, plain } from '../../widgets/engine/index.ts';
 import { readThread } from '../../widgets/input/designation.ts';
+import { inDeep } from '../support/deep.ts';
 import type { Locator, Page } from '../support/driven.ts';
 import { inChromium } from '../support/engines.ts';
 import {
@@ -69,7 +70,7 @@ describe('the knob', () => {
     expect(await sentence(section)).toContain('turns clockwise: the turned part goes down');
   });
 
-  it('dragged back through nought goes the other way, and stops at the end of the drawing', inChromium, async () => {
+  it('dragged back through nought goes the other way, and stops at the end of the drawing', inDeep, async () => {
     const { page, section, knob } = await open();
     await drag(page, knob, -2);
     expect(Math.abs((await turnsIn(section)) + 1)).toBeLessThan(0.02);
@@ -108,7 +109,7 @@ describe('the knob', () => {
     expect(await knob.evaluate((k) => k === document.activeElement)).toBe(true);
   });
 
-  it('keeps the focus while its keys change what is drawn, and the page does not scroll', inChromium, async () => {
+  it('keeps the focus while its keys change what is drawn, and the page does not scroll', inDeep, async () => {
     const { page, knob } = await open();
     await knob.focus();
     const before = await page.evaluate(() => scrollY);
@@ -143,7 +144,7 @@ describe('the knob', () => {
 });
 
 describe('without the knob', () => {
-  it('the number field turns it', inChromium, async () => {
+  it('the number field turns it', inDeep, async () => {
     const { section } = await open();
     const n = fieldIn(section, /turns/i);
     for (const [text, turns] of [
@@ -179,7 +180,7 @@ describe('without the knob', () => {
     expect(await fieldIn(section, /turns/i).inputValue()).toBe('−4');
   });
 
-  it('arrow keys in the field do the same', inChromium, async () => {
+  it('arrow keys in the field do the same', inDeep, async () => {
     const { page, section } = await open();
     const n = fieldIn(section, /turns/i);
     await n.focus();
@@ -198,7 +199,7 @@ describe('turning one figure', () => {
     await sentenceWith(plot, 'At 3 turns it is at +262.5 µm');
   });
 
-  it('by angle leaves a round number of degrees in its field', inChromium, async () => {
+  it('by angle leaves a round number of degrees in its field', inDeep, async () => {
     const { page } = await visit('one-screw.html');
     const ramp = await shown(figure(page, 'ramp'));
     await ramp.locator('[data-knob]').focus();
@@ -211,7 +212,7 @@ describe('turning one figure', () => {
     expect(await fieldIn(ramp, /angle/i).inputValue()).toBe('75°');
   });
 
-  it('with the lock giving moves the carried part with thread A', inChromium, async () => {
+  it('with the lock giving moves the carried part with thread A', inDeep, async () => {
     const { page, section } = await open();
     await section.getByText('gives', { exact: true }).click();
     await settled(page);
@@ -221,7 +222,7 @@ describe('turning one figure', () => {
 
   it(
     'in another arrangement moves the same, and a spindle that does not fit says so and keeps the picture',
-    inChromium,
+    inDeep,
     async () => {
       const { page, section } = await open();
       await section.getByText('one spindle, two nuts', { exact: true }).click();

@@ -1,6 +1,7 @@
 /** A reader types numbers: everything that depends on them follows, and what can't be read says so beside its field. */
 
 import { describe, expect, it } from 'vitest';
+import { inDeep } from '../support/deep.ts';
 import type { Page } from '../support/driven.ts';
 import { beside, fieldIn, figure, sentence, settled, shown, type, useBrowser, words } from '../support/page.ts';
 
@@ -40,7 +41,7 @@ describe('a designation', () => {
     expect(await A.inputValue()).toBe('M10×1.5 LH');
   });
 
-  it('redraws the section to the new threads', async () => {
+  it('redraws the section to the new threads', inDeep, async () => {
     const { page } = await visit('two-screws.html');
     const section = await shown(figure(page, 'section'));
     const before = await drawn(page);
@@ -49,7 +50,7 @@ describe('a designation', () => {
     expect(await section.locator('svg.section').getAttribute('aria-label')).toContain('M12×1.5 in the base');
   });
 
-  it('that was completed or is outside the series says so beside its field', async () => {
+  it('that was completed or is outside the series says so beside its field', inDeep, async () => {
     const { page } = await visit('two-screws.html');
     const A = fieldIn(await shown(figure(page, 'section')), /thread A/i);
     await type(A, 'M10');
@@ -144,7 +145,7 @@ describe('what a step says of the chapter’s own numbers', () => {
     expect(await lines.locator('[data-instead]:visible').count()).toBe(0);
   });
 
-  it('has the relation’s own sentence in its place where it was all that was said', async () => {
+  it('has the relation’s own sentence in its place where it was all that was said', inDeep, async () => {
     const { page } = await visit('one-screw.html');
     const line = page.locator('#example-two-start .why').first();
     const own = line.locator('[data-own]');
@@ -205,7 +206,7 @@ describe('a quantity', () => {
     expect(await words(eaten.locator('[data-stage]'))).toContain('wanted stroke: 400 µm');
   });
 
-  it('of whole numbers refuses a part, and nought divisions', async () => {
+  it('of whole numbers refuses a part, and nought divisions', inDeep, async () => {
     const { page } = await visit('per-flat.html');
     const divided = await shown(figure(page, 'divided-turn'));
     await divided.getByText('knob', { exact: true }).click();
@@ -222,7 +223,7 @@ describe('a quantity', () => {
 });
 
 describe('pointing at a quantity', () => {
-  it('lights it wherever it stands, and lets go when the pointer leaves', async () => {
+  it('lights it wherever it stands, and lets go when the pointer leaves', inDeep, async () => {
     const { page } = await visit('two-screws.html');
     const result = page.locator('#example-foot-turn [data-sym=Delta][data-result]');
     await shown(result);

@@ -1,7 +1,7 @@
 /** The unit switch, the numbers in the address, and addresses that mean harm. */
 
 import { describe, expect, inject, it } from 'vitest';
-import { some, these } from '../support/deep.ts';
+import { inDeep, some, these } from '../support/deep.ts';
 import { beyond, type Page } from '../support/driven.ts';
 import { needs } from '../support/engines.ts';
 import {
@@ -62,7 +62,7 @@ describe('the unit switch', () => {
     }
   });
 
-  it('says 87.50 µm is 3.445 thou, and a field’s bare number is then thou', async () => {
+  it('says 87.50 µm is 3.445 thou, and a field’s bare number is then thou', inDeep, async () => {
     const { page } = await visit('per-flat.html');
     await units(page, 'inch');
     expect(await words(page.locator('#example-foot-flat [data-sym=Delta][data-result]'))).toBe('= 3.445 thou');
@@ -72,7 +72,7 @@ describe('the unit switch', () => {
     expect(await words(figure(page, 'thread-eaten').locator('[data-stage]'))).toContain('wanted stroke: 10.0 thou');
   });
 
-  it('keeps the numbers themselves: there and back, each field reads as before', async () => {
+  it('keeps the numbers themselves: there and back, each field reads as before', inDeep, async () => {
     const { page } = await visit('per-flat.html');
     const values = () =>
       page.locator('main input[type=text]').evaluateAll((all) => all.map((f) => (f as HTMLInputElement).value));
@@ -99,7 +99,7 @@ describe('the unit switch', () => {
     expect(await page.locator('.units input:checked').inputValue()).toBe('metric');
   });
 
-  it('works where storage is denied', async (context) => {
+  it('works where storage is denied', inDeep, async (context) => {
     needs(context, 'first word');
     const opened = await visit('index.html', { fresh: true });
     await beyond(opened.page).addInitScript(() => {
@@ -138,7 +138,7 @@ describe('the address', () => {
     expect(await sentence(await shown(figure(copy, 'section')))).toBe(await sentence(section));
   });
 
-  it('means the same whatever units the next reader sees', async () => {
+  it('means the same whatever units the next reader sees', inDeep, async () => {
     const { page } = await visit('per-flat.html?units=inch');
     const wanted = fieldIn(await shown(figure(page, 'thread-eaten')), /wanted stroke/i);
     await type(wanted, '10');
@@ -150,7 +150,7 @@ describe('the address', () => {
     expect(await fieldIn(figure(next, 'thread-eaten'), /wanted stroke/i).inputValue()).toBe('254 µm');
   });
 
-  it('is clean again after “Chapter’s own numbers”, and so are fields, figures and sentences', async () => {
+  it('is clean again after “Chapter’s own numbers”, and so are fields, figures and sentences', inDeep, async () => {
     const { page } = await visit('two-screws.html?foot.A=M8x1.25&foot.n=3&opposite.A=M6&foot.lock=gives#see-it-move');
     const before = await sentence(await shown(figure(page, 'section')));
     const reset = page.getByRole('button', { name: /own numbers/ });
@@ -197,7 +197,7 @@ describe('the address', () => {
     }
   });
 
-  it('stays that of the page when the reader goes back to an earlier place on it', async () => {
+  it('stays that of the page when the reader goes back to an earlier place on it', inDeep, async () => {
     const { page } = await visit('two-screws.html');
     const turns = fieldIn(await shown(figure(page, 'section')), /turns/i);
     await page.evaluate(() => {
@@ -210,7 +210,7 @@ describe('the address', () => {
     expect((await written(page)).searchParams.get('foot.n')).toBe('3');
   });
 
-  it('keeps the numbers in force beside a wrong text through a reload', async () => {
+  it('keeps the numbers in force beside a wrong text through a reload', inDeep, async () => {
     const { page } = await visit('two-screws.html');
     const section = await shown(figure(page, 'section'));
     const A = fieldIn(section, /thread A/i);
@@ -224,7 +224,7 @@ describe('the address', () => {
     expect(await sentence(await shown(section))).toBe(before);
   });
 
-  it('keeps what is not the page’s own', async () => {
+  it('keeps what is not the page’s own', inDeep, async () => {
     const { page } = await visit('two-screws.html?course=b2&foot.A=M8');
     await type(fieldIn(await shown(figure(page, 'section')), /turns/i), '2');
     const url = await written(page);

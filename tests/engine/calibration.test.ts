@@ -27,7 +27,7 @@ import {
 } from '../../widgets/engine/index.ts';
 import { parseReadings, toCsv } from '../../widgets/input/readings-table.ts';
 import norris from '../reference/nist-norris.json' with { type: 'json' };
-import { inDeep } from '../support/deep.ts';
+import { howMany, inDeep } from '../support/deep.ts';
 import { growth, IN_STEP } from '../support/growth.ts';
 import { reasonIn, valueIn } from '../support/results.ts';
 import { seeded } from '../support/seeded.ts';
@@ -303,9 +303,9 @@ describe('calibrate', () => {
     expect(corrections[6]?.correction).toBeCloseTo(0.0025, 12);
   });
 
-  it('covers lead, gap and the absence of a wave as promised in 10 000 seeded rigs', () => {
+  it('covers lead, gap and the absence of a wave as promised in many seeded rigs', () => {
     const truth = { lead: 0.0881, lost: 0.015 };
-    const trials = 10_000;
+    const trials = howMany(1500, 10_000);
     let [lead, gap, wave, alike] = [0, 0, 0, 0];
     const { normal } = seeded(7);
     const still = readingsOf(truth, 13);
@@ -323,11 +323,12 @@ describe('calibrate', () => {
       expect(Math.abs(count / trials - 0.95)).toBeLessThan(3.5 * Math.sqrt((0.95 * 0.05) / trials));
   }, 60_000);
 
-  it('calls a wave of mere noise significant in 5 % of 5000 rigs read at uneven places', () => {
+  it('calls a wave of mere noise significant in 5 % of many rigs read at uneven places', () => {
     const { normal } = seeded(23);
     const places = [0, 0.1, 0.2, 0.3, 0.45, 0.9, 1.05, 1.1, 1.2, 1.3, 2.15, 2.2];
     let false_ = 0;
-    for (let i = 0; i < 5000; i++) {
+    const trials = howMany(1500, 5000);
+    for (let i = 0; i < trials; i++) {
       const rows = places.map(
         (n): GaugeReading => ({
           turns: turns(n),
@@ -339,7 +340,7 @@ describe('calibrate', () => {
       if (!periodic.determined) throw new Error('not told');
       if (periodic.significant) false_++;
     }
-    expect(Math.abs(false_ / 5000 - 0.05)).toBeLessThan(3.5 * Math.sqrt((0.95 * 0.05) / 5000));
+    expect(Math.abs(false_ / trials - 0.05)).toBeLessThan(3.5 * Math.sqrt((0.95 * 0.05) / trials));
   }, 60_000);
 
   it('judges a wave at uneven places as the normal equations and the F table do', () => {

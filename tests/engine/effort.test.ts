@@ -555,3 +555,34 @@ describe('collar-mean-diameter', () => {
     expect(reasonIn(collarMeanDiameter.of({ d_bo: mm(0), d_bi: mm(0) }))).toMatch(/outer diameter above zero/);
   });
 });
+
+describe('the rub of the key', () => {
+  const [A, C] = [
+    { h: 1 as const, L: 1.5, d2: 9.026, mu: 0.15 },
+    { h: 1 as const, L: 1.5875, d2: 8.494, mu: 0.15 },
+  ];
+  /** Torque of a thread a newton by the inclined plane, climbing or yielding. */
+  const each = (L: number, d2: number, sign: number) =>
+    (d2 / 2) * Math.tan(Math.atan(0.15 / Math.cos(Math.PI / 6)) + sign * Math.atan(L / (Math.PI * d2)));
+
+  it('loads both threads by what balances with it, raising and lowering (free body of the carried part)', () => {
+    const key = { mu: 0.2, radius: 8 };
+    const { against, along } = valueIn(pairEffort({ A, C, load: 50, key }));
+    const [up, down] = [each(1.5875, 8.494, 1), each(1.5875, 8.494, -1)];
+    // F = 50 ± 0.2 F τ/8: the key rubs down on what rises, up on what sinks.
+    const [raised, lowered] = [50 / (1 - (0.2 * up) / 8), 50 / (1 + (0.2 * down) / 8)];
+    expect(against.torque).toBeCloseTo(raised * (up + each(1.5, 9.026, -1)), 9);
+    expect(along.torque).toBeCloseTo(lowered * (down + each(1.5, 9.026, 1)), 9);
+    expect(Math.abs(against.handed)).toBeCloseTo(raised * up, 9);
+    // Work of the hand: on the load, friction of threads and that of the key along the net lead.
+    const bare = valueIn(pairEffort({ A, C, load: raised }));
+    expect(2 * Math.PI * against.torque).toBeCloseTo(2 * Math.PI * bare.against.torque, 6);
+    expect(against.key).toBeCloseTo(against.torque - against.A.torque - against.C.torque, 9);
+  });
+
+  it('locks near the axis, and says so', () => {
+    const of = (radius: number) => pairEffort({ A, C, load: 50, key: { mu: 1, radius } });
+    expect(of(20).ok).toBe(true);
+    expect(reasonIn(of(0.9))).toContain('move it further out');
+  });
+});

@@ -24,6 +24,7 @@ import {
   waveLean,
   waveShift,
   waveThrough,
+  wholeStiffness,
   windUp,
 } from '../../widgets/engine/index.ts';
 import { reasonIn, valueIn } from '../support/results.ts';
@@ -409,5 +410,31 @@ describe('what can’t be built or run is refused with the part to change', () =
   it('numbers that no part has', () => {
     expect(reasonIn(runJack(foot({ load: Number.NaN }), [0]))).toContain('load');
     expect(reasonIn(runJack(foot({ A: thread({ engaged: 0 }) }), [0]))).toContain('engaged');
+  });
+});
+
+describe('the whole stiffness', () => {
+  const ball = { radius: 3.175, modulus: 115_385 };
+  const k_c = 2 * ball.modulus * Math.cbrt((3 * 50 * ball.radius) / (4 * ball.modulus));
+
+  it('is that of the chain where all touches, and the ball gives most', () => {
+    const found = wholeStiffness(foot({ ball, ring: { outer: 15, inner: 12, stiffness: 1e6 } }));
+    if (!found) throw new Error('no load');
+    const { chain, softest, solved, frequency } = valueIn(found);
+    expect(1 / chain.stiffness / (2 / STIFF + 1e-6 + 1 / k_c)).toBeCloseTo(1, 6);
+    expect(solved / chain.stiffness).toBeCloseTo(1, 3);
+    expect(softest).toBe('ball');
+    // A mass on a spring, its weight 50 N.
+    expect(frequency).toBeCloseTo(Math.sqrt((solved * 1000) / (50 / 9.80665)) / (2 * Math.PI), 6);
+  });
+
+  it('is softer where a thread carries at one end only, and is none of a jack that carries nothing', () => {
+    const A = thread({ stiffness: 1e4, screw: { ...EXACT, leadError: 0.002 } });
+    const found = wholeStiffness(foot({ A, ball }));
+    if (!found) throw new Error('no load');
+    const { chain, solved, softest } = valueIn(found);
+    expect(solved).toBeLessThan(0.9 * chain.stiffness);
+    expect(softest).toBe('thread A');
+    expect(wholeStiffness(foot({ load: 0, ball }))).toBeUndefined();
   });
 });

@@ -145,7 +145,7 @@ describe('simulate, unloaded with the turned part held harder than the carried o
           expect(Math.abs(place(carried, i) - place(Float64Array.from(zc), i))).toBeLessThan(0.006);
         }
       }),
-      { numRuns: howMany(4, 100) },
+      { numRuns: howMany(2, 100) },
     );
   });
 

@@ -11,7 +11,7 @@ const WITHOUT = /\b(min|max|log)\(/;
 describe('the slope of a result', () => {
   it('is the derivative of its formula, for every continuous input', () => {
     let held = 0;
-    for (const r of RELATIONS.filter((_, i) => i % howMany(9, 1) === 0))
+    for (const r of RELATIONS.filter((_, i) => i % howMany(18, 1) === 0))
       for (const [output, formula] of Object.entries(r.gives)) {
         if (formula === undefined || WITHOUT.test(formula)) continue;
         for (let i = 0; i < howMany(1, 20); i++) {
@@ -41,6 +41,6 @@ describe('the slope of a result', () => {
           }
         }
       }
-    expect(held).toBeGreaterThan(20);
+    expect(held).toBeGreaterThan(howMany(8, 20));
   });
 });

@@ -7,15 +7,21 @@ import { strFromU8, unzipSync } from 'fflate';
 import { parseHTML } from 'linkedom';
 import { describe, expect, it } from 'vitest';
 import { zipped } from '../../widgets/assembly/files/zipped.ts';
+import { acceptedInterval, within } from '../../widgets/exercises/interval.ts';
 import { judge } from '../../widgets/exercises/judge.ts';
 import { type PaperLine, setBank } from '../../widgets/exercises/paper.ts';
 import { bankCsv, type QtiVersion, qtiFiles } from '../../widgets/exercises/qti.ts';
 import { BANK } from '../support/bank.ts';
+import { drawn } from '../support/deep.ts';
 
-const ALL = setBank(BANK, new Map(BANK.chapters.map((c) => [c.slug, 10])), 'export');
+const COUNTS = new Map(BANK.chapters.map((c) => [c.slug, 10]));
+/** A sample at every run, drawn by the seed; all of them in a deep one. */
+const ALL = drawn(60, setBank(BANK, COUNTS, 'export'));
 /** What asks a number; items of other kinds are read by themselves below. */
-const LINES = ALL.filter(({ item }) => item.offered === undefined && item.picture === undefined);
-const OFFERED = ALL.filter(({ item }) => item.offered !== undefined && item.picture === undefined);
+const LINES = ALL.filter(({ item }) => item.offered === undefined);
+const OFFERED = ALL.filter(({ item }) => item.offered !== undefined);
+/** Neither the manifest, nor the test, nor a picture. */
+const itemPaths = (files: Readonly<Record<string, string>>) => Object.keys(files).filter((f) => f.startsWith('items/'));
 
 type Xml = ReturnType<typeof parseXml>;
 const parseXml = (text: string) => {
@@ -65,11 +71,24 @@ const readItem = (text: string, version: QtiVersion) => {
   expect(root.getAttribute('identifier')).toMatch(/^[A-Za-z_][\w.-]*$/);
   for (const name of ['title', 'adaptive', 'timeDependent']) expect(root.getAttribute(attribute(name))).toBeTruthy();
   // In this order, as the content model of an item has it.
-  expect(kids(root).map((k) => k.tagName)).toEqual(
-    ['responseDeclaration', 'outcomeDeclaration', 'outcomeDeclaration', 'itemBody', 'responseProcessing'].map(tag),
+  const names = kids(root).map((k) => k.tagName);
+  expect(names.filter((name, at) => name !== names[at - 1])).toEqual(
+    ['responseDeclaration', 'outcomeDeclaration', 'itemBody', 'responseProcessing', 'modalFeedback'].map(tag),
   );
-  const [response, score, most, body, processing] = kids(root);
+  const [response, score, most] = kids(root);
+  const body = root.querySelector(tag('itemBody'));
+  const processing = root.querySelector(tag('responseProcessing'));
   if (!response || !score || !most || !body || !processing) throw new Error('parts');
+  const rubric = body.querySelector(tag('rubricBlock'));
+  expect(rubric?.getAttribute('view')).toBe('scorer tutor');
+  const steps = rubric?.textContent ?? '';
+  rubric?.remove();
+  const feedback = new Map(
+    [...root.querySelectorAll(tag('modalFeedback'))].map((f) => [
+      f.getAttribute('identifier') ?? '',
+      f.textContent ?? '',
+    ]),
+  );
   for (const [declaration, id] of [
     [response, 'RESPONSE'],
     [score, 'SCORE'],
@@ -92,8 +111,15 @@ const readItem = (text: string, version: QtiVersion) => {
     stem: body.textContent?.replace(/\s+/g, ' ').trim() ?? '',
     correct,
     highest: [score.getAttribute(attribute('normalMaximum')), ...values(most, 'defaultValue')].map(Number),
+    steps,
     score: (typed: string, round?: (x: number) => number): number =>
-      played(processing, typed, Number(values(score, 'defaultValue')[0]), version, round),
+      played(processing, typed, Number(values(score, 'defaultValue')[0]), version, round).score,
+    /** What a student is shown after this. */
+    says: (typed: string): string => {
+      const said = played(processing, typed, 0, version).said;
+      if (said !== '' && !feedback.has(said)) throw new Error(`nothing to say for ${said}`);
+      return feedback.get(said) ?? '';
+    },
   };
 };
 
@@ -110,15 +136,16 @@ const played = (
   start: number,
   version: QtiVersion,
   round: (x: number) => number = (x) => x,
-): number => {
+): { readonly score: number; readonly said: string } => {
   const tag = namesOf(version);
   const float = (text: string) => (FLOAT.test(text) ? round(Number(text)) : null);
   const held = new Map<string, number | null>([
     ['RESPONSE', float(typed)],
     ['SCORE', start],
   ]);
+  let said = '';
   const both = (e: Xml, rule: (a: number, b: number) => boolean): boolean | null => {
-    expect(e.children.length).toBe(2);
+    if (e.children.length !== 2) throw new Error('two are compared');
     const [a, b] = kids(e).map(worth);
     return typeof a === 'number' && typeof b === 'number' ? rule(a, b) : null;
   };
@@ -129,8 +156,8 @@ const played = (
         if (!held.has(id)) throw new Error(`no variable ${id}`);
         return held.get(id) ?? null;
       case tag('baseValue'):
-        expect(e.getAttribute(attributesOf(version)('baseType'))).toBe('float');
-        expect(e.textContent).toMatch(FLOAT);
+        if (e.getAttribute(attributesOf(version)('baseType')) !== 'float' || !FLOAT.test(e.textContent ?? ''))
+          throw new Error(`no float: ${e.textContent}`);
         return float(e.textContent ?? '');
       case tag('gte'):
         return both(e, (a, b) => a >= b);
@@ -140,21 +167,33 @@ const played = (
         const all = kids(e).map(worth);
         return all.includes(false) ? false : all.includes(null) ? null : true;
       }
+      case tag('or'): {
+        const all = kids(e).map(worth);
+        return all.includes(true) ? true : all.includes(null) ? null : false;
+      }
       default:
         throw new Error(`this player has no rule for ${e.tagName}`);
     }
   };
   for (const condition of kids(processing)) {
     expect(condition.tagName).toBe(tag('responseCondition'));
-    expect(kids(condition).map((k) => k.tagName)).toEqual([tag('responseIf')]);
-    const [test, ...rules] = kids(kids(condition)[0] as Xml);
-    if (!test || worth(test) !== true) continue;
-    for (const rule of rules) {
-      expect(rule.tagName).toBe(tag('setOutcomeValue'));
-      held.set(rule.getAttribute('identifier') ?? '', worth(kids(rule)[0] as Xml) as number | null);
+    const branches = kids(condition);
+    for (const [at, branch] of branches.entries()) {
+      const last = at === branches.length - 1 && branch.tagName === tag('responseElse');
+      if (!last && branch.tagName !== tag(at === 0 ? 'responseIf' : 'responseElseIf')) throw new Error('no branch');
+      const [first, ...others] = kids(branch);
+      const rules = last ? kids(branch) : others;
+      if (!last && first && worth(first) !== true) continue;
+      for (const rule of rules) {
+        expect(rule.tagName).toBe(tag('setOutcomeValue'));
+        const [value] = kids(rule);
+        if (rule.getAttribute('identifier') === 'FEEDBACK') said = value?.textContent ?? '';
+        else held.set(rule.getAttribute('identifier') ?? '', worth(value as Xml) as number | null);
+      }
+      break;
     }
   }
-  return held.get('SCORE') ?? Number.NaN;
+  return { score: held.get('SCORE') ?? Number.NaN, said };
 };
 
 const edges = ({ item: { accepted } }: PaperLine) => {
@@ -170,7 +209,7 @@ for (const version of ['2.1', '3.0'] as const)
   describe(`the question bank as QTI ${version}`, () => {
     const files = qtiFiles(LINES, version, BANK.version);
     const back = unzipSync(zipped(files));
-    const paths = Object.keys(files).filter((f) => f !== 'imsmanifest.xml');
+    const paths = itemPaths(files);
     /** Files stand in the order of the lines; that each belongs to its line is seen from the question in it. */
     const itemOf = (line: PaperLine) =>
       readItem(strFromU8(back[paths[LINES.indexOf(line)] ?? ''] ?? new Uint8Array()), version);
@@ -185,10 +224,18 @@ for (const version of ['2.1', '3.0'] as const)
       const manifest = parseXml(files['imsmanifest.xml'] ?? '');
       expect(kids(manifest).map((k) => k.tagName)).toEqual(['metadata', 'organizations', 'resources']);
       const resources = [...manifest.querySelectorAll('resource')];
-      expect(resources.map((r) => r.getAttribute('href')).sort()).toEqual([...paths].sort());
+      expect(resources.map((r) => r.getAttribute('href')).sort()).toEqual([...paths, 'test.xml'].sort());
+      const carried = [...manifest.querySelectorAll('file')].map((f) => f.getAttribute('href'));
+      expect(carried.sort(), 'every file of the package is listed').toEqual(
+        Object.keys(files)
+          .filter((f) => f !== 'imsmanifest.xml')
+          .sort(),
+      );
+      for (const said of ['CC BY 4.0', 'PT4M', BANK.version]) expect(manifest.textContent).toContain(said);
       const type = version === '2.1' ? 'imsqti_item_xmlv2p1' : 'imsqti_item_xmlv3p0';
       for (const r of resources) {
-        expect(r.getAttribute('type')).toBe(type);
+        const isTest = r.getAttribute('href') === 'test.xml';
+        expect(r.getAttribute('type')).toBe(isTest ? type.replace('item', 'test') : type);
         expect(r.querySelector('file')?.getAttribute('href')).toBe(r.getAttribute('href'));
         expect(r.getAttribute('identifier')).toMatch(/^[A-Za-z_][\w.-]*$/);
       }
@@ -223,8 +270,74 @@ for (const version of ['2.1', '3.0'] as const)
         expect(read.stem).toContain(item.question.replace(/\s+/g, ' '));
         if (item.exercise.unit !== '1') expect(read.stem.endsWith(` ${item.exercise.unit}`)).toBe(true);
       }
-      expect(LINES.length).toBeGreaterThanOrEqual(100);
-      expect(slips).toBeGreaterThan(500);
+      expect(LINES.length).toBeGreaterThanOrEqual(25);
+      expect(slips).toBeGreaterThan(150);
+    });
+
+    it('says to each known slip, with either sign, what the page says to it, to the other way so, and else the hint', () => {
+      for (const line of LINES) {
+        const read = itemOf(line);
+        const { item } = line;
+        const same = (a: string, b: string) => a.replace(/\s+/g, ' ') === b.replace(/\s+/g, ' ');
+        expect(read.says(read.correct)).toBe('');
+        expect(read.says(String(-item.amount))).toMatch(/other way/);
+        for (const { amount } of item.slips.filter((slip) => slip.amount !== 0))
+          for (const typed of [amount, -amount]) {
+            // Slips that lie on one another are told apart by neither: one of those that fit is said.
+            const fits = item.slips.filter(
+              (s) =>
+                s.amount !== 0 &&
+                [typed, -typed].some((x) => within(x, acceptedInterval(s.amount, item.exercise.digits))),
+            );
+            const said = read.says(String(typed));
+            expect(
+              fits.some(({ says }) => same(says, said)) || /other way/.test(said),
+              `${line.key} ${typed}: ${said}`,
+            ).toBe(true);
+          }
+        expect(same(read.says('0'), item.hint)).toBe(true);
+        expect(read.steps.replace(/\s/g, '')).toContain(String(item.exercise.steps.length > 0 ? '=' : ''));
+      }
+    });
+
+    it('gives a known slip the share of the marks that a teacher wants, and the right answer all of them', () => {
+      const some = LINES.slice(0, 12);
+      const scored = qtiFiles(some, version, BANK.version, { marks: () => 4, forSlip: 0.5 });
+      for (const [i, line] of some.entries()) {
+        const read = readItem(scored[itemPaths(scored)[i] ?? ''] ?? '', version);
+        expect(read.highest).toEqual([4, 4]);
+        expect(read.score(read.correct)).toBe(4);
+        expect(read.score(String(-line.item.amount))).toBe(2);
+        for (const { amount } of line.item.slips.filter((s) => s.amount !== 0))
+          expect(read.score(String(amount))).toBe(2);
+        expect(read.score('0')).toBe(0);
+      }
+    });
+
+    it('has a test that draws one variant of each exercise, all variants different', () => {
+      const variants = setBank(
+        BANK,
+        new Map([
+          ['one-screw', 3],
+          ['two-screws', 2],
+        ]),
+        'export',
+        {},
+        4,
+      );
+      const packed = qtiFiles(variants, version, BANK.version);
+      const tag = namesOf(version);
+      const test = parseXml(packed['test.xml'] ?? '');
+      const sections = [...test.querySelectorAll(tag('assessmentSection'))];
+      expect(sections.length).toBe(5);
+      for (const section of sections) {
+        expect(section.querySelector(tag('selection'))?.getAttribute('select')).toBe('1');
+        const refs = [...section.querySelectorAll(tag('assessmentItemRef'))].map((r) => r.getAttribute('href') ?? '');
+        expect(refs.length).toBe(4);
+        const texts = refs.map((href) => packed[href]?.replace(/identifier="item-[^"]*"/, '') ?? href);
+        expect(new Set(texts).size, refs.join()).toBe(4);
+      }
+      expect(test.querySelector(tag('testVariables'))).not.toBeNull();
     });
 
     it('takes a negative answer, such as −416.67, rounded to a whole number or written to four decimals, and gives 0 for a unit, a comma or a long minus', () => {
@@ -260,13 +373,15 @@ for (const version of ['2.1', '3.0'] as const)
         version,
         BANK.version,
       );
-      expect(Object.keys(packed).length).toBe(keys.length + 1);
+      expect(itemPaths(packed).length).toBe(keys.length);
       const ids = Object.entries(packed).flatMap(([path, text]) =>
         path === 'imsmanifest.xml'
           ? [...parseXml(text).querySelectorAll('resource')].map((r) => r.getAttribute('identifier'))
-          : [readItem(text, version).id],
+          : path.startsWith('items/')
+            ? [readItem(text, version).id]
+            : [],
       );
-      expect(new Set(ids).size).toBe(2 * keys.length);
+      expect(new Set(ids).size).toBe(2 * keys.length + 1);
     });
   });
 
@@ -276,7 +391,7 @@ describe('an item with answers to choose from or to put in order', () => {
       expect(OFFERED.length).toBeGreaterThan(4);
       const files = qtiFiles(OFFERED, version, BANK.version);
       const tag = namesOf(version);
-      const texts = Object.entries(files).filter(([path]) => path !== 'imsmanifest.xml');
+      const texts = Object.entries(files).filter(([path]) => path.startsWith('items/'));
       expect(texts.length).toBe(OFFERED.length);
       for (const [i, { item }] of OFFERED.entries()) {
         const root = parseXml(texts[i]?.[1] ?? '');
@@ -298,9 +413,9 @@ describe('the question bank as CSV', () => {
     .split('\r\n')
     .map((row) => [...row.matchAll(/"((?:[^"]|"")*)"(?:,|$)/g)].map((m) => (m[1] ?? '').replace(/""/g, '"')));
 
-  it('has a row an item under its heads, ten cells each', () => {
+  it('has a row an item under its heads, eleven cells each', () => {
     expect(rows.length).toBe(LINES.length + 1);
-    for (const row of rows) expect(row.length).toBe(10);
+    for (const row of rows) expect(row.length).toBe(11);
   });
   it('states answer and interval, between which lie no slips', () => {
     for (const [i, line] of LINES.entries()) {

@@ -87,8 +87,8 @@ describe('a paper', () => {
     expect(kinds(setPaper(choose(BANK, many, '7B', { form: 'mixed' }), '7B', 'Ada', '1'))).toEqual(
       new Set(['pair', 'pair-backwards', 'pair-show']),
     );
-    expect([...kinds(setBank(BANK, many, '7B', 'mixed'))].sort()).toEqual(['pair', 'pair-backwards']);
-    expect([...kinds(setBank(BANK, many, '7B', 'show-that'))]).toEqual(['pair']);
+    expect([...kinds(setBank(BANK, many, '7B', { form: 'mixed' }))].sort()).toEqual(['pair', 'pair-backwards']);
+    expect([...kinds(setBank(BANK, many, '7B', { form: 'show-that' }))]).toEqual(['pair']);
   });
 
   it('carries its form in its link, and refuses one that is none', () => {

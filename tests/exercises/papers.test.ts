@@ -62,10 +62,10 @@ describe('a paper', () => {
   it('prints question, unit, digits, class, student and bank version, and its key steps, answer and interval', () => {
     const lines = paper('7B', 'Ada');
     const sheet = parseHTML(`<body>${studentSheet(lines, 'Ada', heading)}</body>`).document;
-    expect(sheet.querySelectorAll('.sheet > ol > li').length).toBe(lines.length);
+    expect(sheet.querySelectorAll('.paper-page > ol > li').length).toBe(lines.length);
     expect(sheet.querySelector('.paper-foot')?.textContent).toBe(`Class 7B · Ada · question bank ${BANK.version}`);
     const asksNumber = lines.map(({ item }) => item.offered === undefined);
-    for (const [i, li] of [...sheet.querySelectorAll('.sheet > ol > li')].entries())
+    for (const [i, li] of [...sheet.querySelectorAll('.paper-page > ol > li')].entries())
       if (asksNumber[i]) expect(li.textContent).toMatch(/significant digits/);
       else expect(li.querySelectorAll('.offered > li').length).toBeGreaterThan(1);
     const key = parseHTML(`<body>${keySheet(lines, 'Ada', heading)}</body>`).document;

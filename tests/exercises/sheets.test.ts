@@ -93,7 +93,7 @@ describe('a student’s sheets', () => {
     })}</body>`,
   ).document;
   it('bear name, class, bank, marks and their number on each, and go on counting', () => {
-    const each = [...sheets.querySelectorAll('.sheet')];
+    const each = [...sheets.querySelectorAll('.paper-page')];
     expect(each.length).toBe(2);
     for (const [i, sheet] of each.entries()) {
       const text = sheet.textContent ?? '';

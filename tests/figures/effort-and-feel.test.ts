@@ -24,7 +24,19 @@ const plain = (text: string): string => text.replace(/\u00a0/g, ' ');
 const stop = (values = {}, choices = {}, threads = {}): Numbers =>
   numbersOf(
     { A: 'M12x1.5', C: 'M8x1.25', ...threads },
-    { F: 200, mu: 0.15, d_b: 6, mu_s: 0.2, r_h: 20, theta_h: (1.5 * Math.PI) / 180, kappa_d: 5000, k_d: 50, ...values },
+    {
+      F: 200,
+      mu: 0.15,
+      d_b: 6,
+      mu_g: 0,
+      r_k: 8,
+      mu_s: 0.2,
+      r_h: 20,
+      theta_h: (1.5 * Math.PI) / 180,
+      kappa_d: 5000,
+      k_d: 50,
+      ...values,
+    },
     { rubs: 'nothing', divider: 'hexagon', ...choices },
   );
 

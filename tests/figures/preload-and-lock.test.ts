@@ -27,6 +27,8 @@ const VALUES = {
   F_hi: 40,
   Q_s: 10,
   mu_g: 0.2,
+  M_L: 0,
+  r_k: 12,
   F_g: 5,
   n_w: 6,
   n: 0,
@@ -170,6 +172,12 @@ describe('force-chain', () => {
     if (!spring) throw new Error('no spring');
     expect(springAt(spring, 6, CASE)).toBeCloseTo(31.05, 9);
     expect(plainly(rows[6]?.[2] ?? '')).toBe('31.1 N');
+  });
+
+  it('counts what a key rubs like a side load: its torque over its radius', () => {
+    const told = (values: object) => JSON.stringify(still(forceChainFigure).table(chain({}, values), 'metric'));
+    expect(told({ M_L: 120 })).toBe(told({ Q_s: 20 }));
+    expect(told({ M_L: 120 })).not.toBe(told({}));
   });
 
   it('refuses a least load above the most', () => {

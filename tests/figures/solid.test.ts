@@ -6,10 +6,10 @@ import { heightOf, massOf, reach } from '../../widgets/assembly/adjuster/part.ts
 import { meshOf, meshVolume } from '../../widgets/assembly/adjuster/solid.ts';
 import { crestsOf, sectionOf } from '../../widgets/assembly/adjuster/surface.ts';
 import { readAdjuster } from '../../widgets/assembly/adjuster/text.ts';
+import { heldAfter, stepsOf } from '../../widgets/figures/kit/solid/assembling.ts';
 import { type Body, bodiesOf } from '../../widgets/figures/kit/solid/bodies.ts';
 import { stillOf } from '../../widgets/figures/kit/solid/still.ts';
 import { aimAt, directionsOf, dot, onPicture, PICTURE, spread } from '../../widgets/figures/kit/solid/view.ts';
-import { heldAfter, stepsOf } from '../../widgets/figures/solid/assembling.ts';
 import { litOf } from '../../widgets/figures/solid/live.ts';
 import { BEGIN, posed } from '../../widgets/figures/solid/pose.ts';
 import type { State } from '../../widgets/figures/solid/state.ts';

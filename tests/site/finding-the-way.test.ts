@@ -1,5 +1,5 @@
 /** Numbers that can be cited, the map of the chapters, questions that lead to a cause, the glossary and the index of the search. */
-import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { parseHTML } from 'linkedom';
@@ -8,7 +8,8 @@ import { aroundPoint } from '../../widgets/page/around-point.ts';
 import { type Findable, INDEX_GLOBAL } from '../../widgets/page/search-index.ts';
 import { bookPage, readBook, searchScript } from '../../widgets/site/book.ts';
 import { FIGURES } from '../../widgets/site/catalogue.ts';
-import { mistakesIn, press } from '../support/chapters.ts';
+import { countProse } from '../../widgets/site/prose.ts';
+import { CHAPTERS, FOLDER, mistakesIn, press } from '../support/chapters.ts';
 
 const EXAMPLE = (id: string, set = '') => `\`\`\`example ${id}${set}: The Foot
 ${set === '' ? 'thread A = M10x1.5\nthread C = 3/8-16 UNC\n' : ''}net-lead = 87.50 µm
@@ -212,5 +213,33 @@ describe('the glossary and the index of the search', () => {
     expect(entries.find(({ kind }) => kind === 'term')).toMatchObject({ title: 'Lead' });
     expect(entries.find(({ href }) => href.endsWith('#symbol-h_A'))).toMatchObject({ page: 'hA', kind: 'symbol' });
     expect(searchScript(build(BOOK).book).startsWith(`globalThis.${INDEX_GLOBAL} = [`)).toBe(true);
+  });
+});
+
+describe('a section that moved to another page', () => {
+  const moved = (line: string) =>
+    build({ 'index.md': FRONT, '01-one.md': FIRST, '02-two.md': `# Two\n\n\`\`\`moved\n${line}\n\`\`\`\n` });
+
+  it('is still led to by its former address', () => {
+    const { page, mistakes } = moved('the-lead: The lead now stands in [the first chapter](01-one.md#the-lead).');
+    expect(mistakes).toEqual([]);
+    expect(page('two').querySelector('#the-lead a')?.getAttribute('href')).toBe('one.html#the-lead');
+  });
+
+  it('is refused where its line can’t be read or leads nowhere', () => {
+    expect(moved('The lead is gone').mistakes).toHaveLength(1);
+    expect(moved('the-lead: It is [there](03-three.md).').mistakes).toHaveLength(1);
+  });
+});
+
+describe('the glossary', () => {
+  it('has every term that a chapter explains', () => {
+    const glossary = readFileSync(join(FOLDER, 'glossary.md'), 'utf8').toLowerCase();
+    const names = [...glossary.matchAll(/^- \*\*(.*?)\*\*/gm)].map((m) => m[1] ?? '').join(', ');
+    const known = new Set<string>();
+    const terms = CHAPTERS.flatMap(({ text }) => countProse(text, known).terms);
+    // Enough of a word to know it in another form: yields, basic sizes.
+    const missing = terms.filter((term) => !names.includes(term.replace(/[.]$|s$/, '')));
+    expect(missing).toEqual([]);
   });
 });

@@ -471,6 +471,16 @@ export const TASKS: readonly Task[] = [
     is: () => [16],
   },
   {
+    widget: 'settling-log',
+    page: 'contact-heat-creep.html',
+    asks: 'begin the law of creep an hour later: the log settles all the same',
+    work: async (hands) => {
+      await hands.step('Starting time of the law of creep (assumption)', 2);
+    },
+    says: /^It settles: ([\d.]+) µm down in all/,
+    is: () => [1.3],
+  },
+  {
     widget: 'plate-on-feet',
     page: 'three-feet.html',
     asks: 'let foot 2 stay, and read how much higher the plate is over the other two',
@@ -623,6 +633,15 @@ export const TASKS: readonly Task[] = [
     work: (hands) => hands.step('Coefficient of friction, threads and wedge', -3),
     says: /lightest to turn is the differential screw with ([\d.]+) N·mm/,
     is: () => [one('frictionless-torque', { F: 50, Delta: net(FOOT) })],
+  },
+  {
+    widget: 'fault-bench',
+    page: 'calibrate.html',
+    asks: 'turn the jack on the bench up by a turn: its indicator should have gone by the net lead',
+    work: (hands) => hands.step('Turns', 4),
+    says: /by 1 turn: .* has moved ([\d.]+) µm/,
+    is: () => [micrometres(net(FOOT))],
+    drags: { 'Head of the jack, from above': TURNS },
   },
   {
     widget: 'practice-rig',

@@ -17,7 +17,7 @@ import { grouped, numeral } from '../input/format.ts';
 import { isText } from '../input/texts.ts';
 import { reasonOf } from '../words/reason.ts';
 import { presentNumber } from './former-names.ts';
-import { type Input, readInput } from './numbers.ts';
+import { type Input, readField } from './numbers.ts';
 
 declare module '../engine/kernel/result.ts' {
   interface Refusals {
@@ -199,7 +199,7 @@ export const nameOf = (value: unknown): string =>
 const numberFault = (key: string, text: string): Bad | undefined => {
   const input = inputNamed(key);
   if (!input) return bad('design-number-unknown', { name: key });
-  const read = readInput(input, text, 'metric');
+  const read = readField(input, text, 'metric');
   return read.ok ? undefined : bad('design-number-unread', { name: key, why: read });
 };
 

@@ -17,13 +17,14 @@ import { mm, type SymbolName, symbolFact, type Thread, turnsFor } from '../engin
 import { CHOICES } from '../input/choices.ts';
 import { readThread } from '../input/designation.ts';
 import { dividerOf, stepsOf } from '../input/dividers.ts';
+import { splitSpread } from '../input/spread.ts';
 import { NO_PARTS } from '../input/texts.ts';
 import type { Adjuster } from './adjuster/adjuster.ts';
 import { numbersOfAdjuster } from './adjuster/as-numbers.ts';
 import { adjusterOf } from './adjuster/from-numbers.ts';
 import { partsStated } from './adjuster/stated.ts';
 import { formerNames, inPresentSign, presentOption, RENAMED } from './former-names.ts';
-import { type Input, mayBeNone, type NumberSet, readInput, writeQuantity } from './numbers.ts';
+import { type Input, mayBeNone, type NumberSet, readField, writeQuantity } from './numbers.ts';
 import { pairOf } from './pair-of.ts';
 
 type Texts = Readonly<Record<string, string>>;
@@ -117,7 +118,7 @@ export const offersOf = (design: Texts, set: NumberSet): ReadonlyMap<string, Fil
     offers.set(name, {
       text,
       worked: text !== own[name],
-      taken: readInput(input, text, 'metric').ok,
+      taken: readField(input, text, 'metric').ok,
     });
   }
   // A knob with other divisions than its own would be another knob.
@@ -185,7 +186,7 @@ const usable = (numbers: Texts, thread: 'A' | 'C'): string | undefined => {
 };
 
 const threadIn = (numbers: Texts, name: string): Thread | undefined => {
-  const read = readThread(numbers[name] ?? '');
+  const read = readThread(splitSpread(numbers[name] ?? '')[0]);
   return read.ok ? read.value : undefined;
 };
 
@@ -199,8 +200,8 @@ const netLeadIn = (numbers: Texts): number | undefined => {
 const amount = (numbers: Texts, name: SymbolName): number | undefined => {
   const { says, min, max } = symbolFact(name);
   const input: Input = { kind: 'quantity', name, label: says, start: '', min, max };
-  const read = readInput(input, numbers[name] ?? '', 'metric');
-  return read.ok && typeof read.value === 'number' ? read.value : undefined;
+  const read = readField(input, numbers[name] ?? '', 'metric');
+  return read.ok && typeof read.value.value === 'number' ? read.value.value : undefined;
 };
 
 /** The search part of an address with the names of today: links made before a name was changed go on meaning what they meant. */

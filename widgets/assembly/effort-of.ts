@@ -38,7 +38,7 @@ export interface EffortState {
 /** The numbers that effort follows from. */
 export interface EffortNumbers {
   readonly threads: Readonly<Record<'A' | 'C', Thread>>;
-  readonly values: Readonly<Record<'F' | 'mu' | 'd_b', number>>;
+  readonly values: Readonly<Record<'F' | 'mu' | 'd_b' | 'mu_g' | 'r_k', number>>;
   readonly choices: { readonly rubs: OptionOf<'rubs'> };
 }
 
@@ -56,6 +56,7 @@ export const effortState = (numbers: EffortNumbers, mu = numbers.values.mu): Res
     C: effortThread(C, mu),
     load,
     collar: rubs === 'a collar' ? M_b : 0,
+    key: { mu: numbers.values.mu_g, radius: numbers.values.r_k },
   });
   if (!pair.ok) return pair;
   const one = plainEffort(effortThread(C, mu), load, rubs === 'nothing' ? 0 : M_b);

@@ -1,12 +1,14 @@
 /**
  * The jack as built from the numbers of a chapter, and its runs, worked once and shared by the figures of a page.
  *
- * What the reader does not state is taken as follows, and a chapter says so: steel threads give by the relation thread-stiffness; guide, key and
+ * What the reader does not state is taken as follows, and a chapter says so: steel threads give by the relation thread-stiffness; the ball and its seat are
+ * of hardened steel; guide, key and
  * bench give by the stiffnesses below, which are assumptions, and hardly show beside a lean. A short run is worked at once; a long one in slices,
  * and the figure draws again when it is done.
  */
 import {
   type Asked,
+  contactModulus,
   diameters,
   good,
   type Helix,
@@ -14,6 +16,7 @@ import {
   jackRun,
   megapascals,
   mm,
+  plain,
   playAfterCoat,
   type Result,
   type Stand,
@@ -25,8 +28,9 @@ import {
 import type { OptionOf } from '../input/choices.ts';
 import { heldWork } from './held-work.ts';
 
-/** Young's modulus of steel, MPa (from memory); stiffness of guide, key and bench, N/mm (assumptions). */
+/** Young's modulus of steel, MPa, and Poisson's ratio (from memory); stiffness of guide, key and bench, N/mm (assumptions). */
 const STEEL = 210_000;
+const POISSON = 0.3;
 const GUIDE = 1e5;
 const KEY = 1e5;
 const BENCH = 1e6;
@@ -45,6 +49,8 @@ export const JACK_QUANTITIES = [
   't_z',
   'eps_A',
   'eps_C',
+  'eps_nA',
+  'eps_nC',
   'a_s',
   'a_n',
   'e_o',
@@ -59,8 +65,9 @@ export const JACK_QUANTITIES = [
   'mu_g',
   'R_o',
   'R_i',
+  'R',
 ] as const;
-export const JACK_CHOICES = ['arrangement', 'guided', 'keeper'] as const;
+export const JACK_CHOICES = ['arrangement', 'guided', 'keeper', 'longer_A', 'longer_C'] as const;
 
 export interface JackNumbers {
   readonly threads: Readonly<Record<'A' | 'C', Thread>>;
@@ -95,10 +102,10 @@ export const jackOf = ({ threads, values: v, choices }: JackNumbers): Result<Jac
       clearance: clearance - 4 * v.t_z,
       // A sleeve takes a spindle; else a cap or a nut stands on thread C.
       upper: name === 'C' && choices.arrangement !== 'nested' ? 'nut' : 'screw',
-      through: 'screw',
+      through: choices[`longer_${name}`] === 'its nut' ? 'nut' : 'screw',
       // Crest on crest at the start, so that the waves begin where they pass on least.
       screw: helix(name === 'A' ? v.eps_A : v.eps_C, v.a_s, 0),
-      nut: helix(0, v.a_n, 0),
+      nut: helix(name === 'A' ? v.eps_nA : v.eps_nC, v.a_n, 0),
       stiffness: stiff.value.k_e,
       mu: v.mu,
     });
@@ -107,6 +114,9 @@ export const jackOf = ({ threads, values: v, choices }: JackNumbers): Result<Jac
   if (!A.ok) return A;
   const C = threadOf('C');
   if (!C.ok) return C;
+  const steel = { E_1: megapascals(STEEL), E_2: megapascals(STEEL), nu_1: plain(POISSON), nu_2: plain(POISSON) };
+  const seat = contactModulus.of(steel);
+  if (!seat.ok) return seat;
   return good({
     A: A.value,
     C: C.value,
@@ -121,6 +131,7 @@ export const jackOf = ({ threads, values: v, choices }: JackNumbers): Result<Jac
         : { by: 'springs', kappa: v.kappa },
     axes: { offset: v.e_o, angle: v.alpha_o, phase: 0 },
     tip: v.H_t,
+    ball: { radius: v.R, modulus: seat.value.E_s },
     load: v.F,
     beside: 0,
     push: v.Q_y,
@@ -167,12 +178,13 @@ function* bothRuns(jack: Jack, turns: readonly number[]): Generator<number, Resu
   return pushed.ok ? good({ pushed: pushed.value, quiet: quiet.value }) : pushed;
 }
 
-/** The runs over this many turns clockwise; where they take long, that they are at work. */
-export const runsOf = (jack: Jack, over: number): Result<RunsFound> => {
-  const key = JSON.stringify([jack, over]);
+/** The runs over this many turns clockwise, and back again if asked; where they take long, that they are at work. */
+export const runsOf = (jack: Jack, over: number, back: boolean): Result<RunsFound> => {
+  const key = JSON.stringify([jack, over, back]);
   const most = typeof window === 'undefined' ? MOST_PRINTED : MOST_PLACES;
   const count = Math.min(most, Math.max(8, Math.round(PER_TURN * over)));
-  const turns = Array.from({ length: count + 1 }, (_, i) => (over * i) / count);
+  const out = Array.from({ length: count + 1 }, (_, i) => (over * i) / count);
+  const turns = back ? [...out, ...out.slice(0, -1).reverse()] : out;
   const result = held.of(key, () => bothRuns(jack, turns), turns.length <= AT_ONCE);
   if (result === undefined) return good({ at: 'work', key });
   return result.ok ? good({ at: 'end', key, runs: result.value }) : result;

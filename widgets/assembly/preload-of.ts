@@ -41,7 +41,9 @@ export interface PreloadOf {
 /** The numbers that name a preload case. */
 export interface PreloadNumbers {
   readonly threads: Readonly<Record<'A' | 'C', Thread>>;
-  readonly values: Readonly<Record<'F_0' | 'k_s' | 'W_c' | 'W_t' | 'F_lo' | 'F_hi' | 'Q_s' | 'mu_g' | 'F_g', number>>;
+  readonly values: Readonly<
+    Record<'F_0' | 'k_s' | 'W_c' | 'W_t' | 'F_lo' | 'F_hi' | 'Q_s' | 'mu_g' | 'F_g' | 'M_L' | 'r_k', number>
+  >;
   readonly choices: { readonly [K in 'spring' | 'action' | 'attitude']: OptionOf<K> };
 }
 
@@ -49,7 +51,7 @@ export interface PreloadNumbers {
 export const preloadOf = (numbers: PreloadNumbers, to: number): Result<PreloadOf> => {
   const { A, C } = numbers.threads;
   const { choices } = numbers;
-  const { F_0, k_s, W_c, W_t, F_lo, F_hi, Q_s, mu_g, F_g } = numbers.values;
+  const { F_0, k_s, W_c, W_t, F_lo, F_hi, Q_s, mu_g, F_g, M_L, r_k } = numbers.values;
   const { attitude } = choices;
   const ends = ENDS[choices.spring];
   const spring: PreloadSpring | undefined = ends && {
@@ -76,7 +78,8 @@ export const preloadOf = (numbers: PreloadNumbers, to: number): Result<PreloadOf
       to,
       margin: F_g,
     },
-    { side: Q_s, mu: mu_g },
+    // The key holds its torque by a push across the axis, which rubs as any other side force (key-rub).
+    { side: Q_s + Math.abs(M_L) / r_k, mu: mu_g },
   );
   return guided.ok ? good({ ...guided.value, spring, attitude }) : guided;
 };

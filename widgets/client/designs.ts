@@ -22,7 +22,7 @@ import {
 } from '#words/client.ts';
 import { type Design, nameOf, outOfUse, readDesigns, tooLong } from '../assembly/design-file.ts';
 import { asDesign, fillsOf } from '../assembly/design-use.ts';
-import { writeValue } from '../assembly/numbers.ts';
+import { writeField } from '../assembly/numbers.ts';
 import { quoted } from '../engine/index.ts';
 import { saveFile } from '../figures/kit/save.ts';
 import { isCarried } from '../input/texts.ts';
@@ -54,7 +54,7 @@ export const numbersOf = (store: Store, id: string): Readonly<Record<string, str
     const { value } = field;
     // Thousands of readings would fill the shelf; they are a measurement and no part of a design.
     if (typeof value === 'string' && !isCarried(value)) continue;
-    numbers[input.name] = writeValue(input, value, 'metric');
+    numbers[input.name] = writeField(input, field, 'metric');
   }
   return asDesign(numbers);
 };

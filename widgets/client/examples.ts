@@ -1,10 +1,11 @@
 /** Worked examples and living sentences: the same steps as the build ran, run again on the reader's numbers. */
 
-import { ASK_BEHIND, SCRIPT_MISSING } from '#words/client.ts';
+import { SCRIPT_MISSING } from '#words/client.ts';
 import { runSteps, type Step } from '../assembly/steps.ts';
 import { type NumberFormat, show, type UnitView } from '../input/format.ts';
 import type { PageModel } from '../page/model.ts';
 import { reasonOf } from '../words/reason.ts';
+import { mountAskable } from './askable.ts';
 import type * as Backwards from './backwards/backwards.ts';
 import { all, setText } from './dom.ts';
 import { loadModule } from './load-figures.ts';
@@ -32,14 +33,14 @@ export const mountExample = (
     if (!part && inputs.some(({ name }) => store.field(set, name)?.spread !== undefined)) await fetchPart();
     if (!part) return;
     const { writeDoubts, refreshBehind } = part;
-    writeDoubts(example, store);
-    refreshBehind(example);
+    writeDoubts(example, store, model);
+    refreshBehind(place);
   };
-  askable(place, async (line) => {
+  mountAskable(place, async (result) => {
     const behind = await fetchPart();
     if (!behind) return announce(SCRIPT_MISSING);
     const { toggleBehind } = behind;
-    toggleBehind(example, line, store, model, announce);
+    toggleBehind(example, result, store, model, announce);
   });
   const remarks = all(place, '[data-own]');
   const instead = all(place, '[data-instead]');
@@ -54,45 +55,6 @@ export const mountExample = (
   refresh();
   store.onDrawn((sets, view) => {
     if (view || sets.has(set)) refresh();
-  });
-};
-
-/**
- * Lets every result of an example be asked, by a tap or by keys. One of them is a stop for Tab, and arrow keys go on to the others, so
- * that a page of examples is no obstacle to those who pass it by keys.
- */
-const askable = (place: HTMLElement, ask: (line: HTMLElement) => void): void => {
-  const results = all(place, '[data-result]');
-  for (const [i, result] of results.entries())
-    for (const [name, value] of Object.entries({
-      role: 'button',
-      tabindex: i === 0 ? '0' : '-1',
-      'aria-expanded': 'false',
-      title: ASK_BEHIND,
-    }))
-      result.setAttribute(name, value);
-  const resultOf = (event: Event): HTMLElement | undefined =>
-    event.target instanceof Element ? results.find((result) => result.contains(event.target as Element)) : undefined;
-  const asked = (result: HTMLElement) => {
-    const line = result.closest<HTMLElement>('[data-step]');
-    if (line) ask(line);
-  };
-  place.addEventListener('click', (event) => {
-    const result = resultOf(event);
-    if (result) asked(result);
-  });
-  place.addEventListener('keydown', (event) => {
-    const result = resultOf(event);
-    if (!result || event.altKey || event.ctrlKey || event.metaKey) return;
-    const way = { ArrowRight: 1, ArrowDown: 1, ArrowLeft: -1, ArrowUp: -1 }[event.key];
-    if (event.key === 'Enter' || event.key === ' ') asked(result);
-    else if (way !== undefined) {
-      const next = results[results.indexOf(result) + way];
-      if (!next) return;
-      for (const other of results) other.tabIndex = other === next ? 0 : -1;
-      next.focus();
-    } else return;
-    event.preventDefault();
   });
 };
 

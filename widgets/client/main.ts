@@ -7,19 +7,20 @@ import { mountDesignNote } from './design-note.ts';
 import { mountDesigns } from './designs.ts';
 import { all, make, setText } from './dom.ts';
 import { mountExample, mountQuantities } from './examples.ts';
-import { mountFigure, mountPointing } from './figures.ts';
+import type * as FigurePage from './figure-page/figure-page.ts';
 import { mountFolds } from './folds.ts';
 import type * as Ideas from './ideas/ideas.ts';
 import { mountInputs } from './inputs.ts';
 import { keepAddress } from './keep-address.ts';
 import { loadFigure, loadModule } from './load-figures.ts';
 import type * as Papers from './papers/papers.ts';
+import { mountPointing } from './pointing.ts';
 import type * as Practice from './practice/practice.ts';
 import { mountPrediction } from './predictions.ts';
 import { mountPrinting } from './printing.ts';
-import { mountProjector } from './projector.ts';
 import { mountScrollers } from './scrollers.ts';
 import { mountSearch } from './search.ts';
+import { mountShowing } from './showing.ts';
 import { mountSymbolCards } from './symbol-card.ts';
 import { mountTools } from './tools.ts';
 import { mountWay } from './way.ts';
@@ -74,8 +75,7 @@ const wake = (until: AbortSignal) => {
       if (!papers || !practice) return;
       const { mountReview } = practice as typeof Practice;
       for (const place of all(root, '[data-review]')) mountReview(place, bank, store);
-      for (const place of all(root, '[data-papers]'))
-        (papers as typeof Papers).mountPapers(place, bank, model.methods ?? {}, until);
+      for (const place of all(root, '[data-papers]')) (papers as typeof Papers).mountPapers(place, bank, model, until);
     });
   const [tests, classes] = [all(root, '[data-ideas]'), all(root, '[data-ideas-class]')];
   if (tests.length + classes.length > 0)
@@ -89,12 +89,16 @@ const wake = (until: AbortSignal) => {
   mountScrollers(root, store);
   for (const place of all(root, '.foot-line'))
     mountDesignNote(place, all(place.closest('figure') ?? place, '[data-inputs]'), store, until);
-  mountProjector(root, until);
+  mountShowing(root, until);
   for (const figure of all(root, '[data-figure]')) {
     const folds = mountFolds(figure, store, announce, until);
     whenSeen(figure, async () => {
-      const drawn = await loadFigure(figure.dataset.figure ?? '');
-      if (drawn) return mountFigure(figure, drawn, store, folds, announce, until);
+      const part = (await loadModule('figure-page')) as typeof FigurePage | undefined;
+      const drawn = part && (await loadFigure(figure.dataset.figure ?? ''));
+      if (part && drawn) {
+        const { mountFigure } = part;
+        return mountFigure(figure, drawn, store, folds, model, announce, until);
+      }
       figure.classList.add('stale');
       setText(figure.querySelector('[data-refusal]'), SCRIPT_MISSING);
     });

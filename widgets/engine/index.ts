@@ -3,6 +3,7 @@
 export * from './built/jack.ts';
 export * from './built/pressed-bodies.ts';
 export * from './built/which-part.ts';
+export * from './built/whole-stiffness.ts';
 export * from './calibration/calibration.ts';
 export * from './calibration/practice-rig.ts';
 export * from './calibration/readings.ts';
@@ -10,6 +11,7 @@ export * from './calibration/signing.ts';
 export * from './contact/contact.ts';
 export * from './contact/drift.ts';
 export * from './contact/pressed-ball.ts';
+export * from './contact/settling.ts';
 export * from './contact/stiffness.ts';
 export * from './force/effort.ts';
 export * from './force/even-friction.ts';

@@ -82,7 +82,7 @@ export const studentSheet = (
   const sheets = on.map((places, page) => {
     const name = escapeText(paperOf(student));
     return (
-      `<div class="sheet"><div class="sheet-head">${page === 0 ? `<h2>${name}</h2>` : `<p class="sheet-name">${name}</p>`}` +
+      `<div class="paper-page"><div class="page-head">${page === 0 ? `<h2>${name}</h2>` : `<p class="page-name">${name}</p>`}` +
       `<p>${DATE} <span class="line"></span></p><p>${MARKS} <span class="line short"></span> ${outOf(total)}</p><p>${pageOf(page + 1, on.length)}</p></div>` +
       `<ol start="${(places[0] ?? 0) + 1}">${places.map((i) => (lines[i] ? asked(lines[i].item, own(lines[i])) : '')).join('')}</ol>` +
       `<p class="paper-foot">${escapeText(paperFoot(classCode, student, version))}</p></div>`

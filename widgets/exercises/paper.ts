@@ -92,9 +92,30 @@ export const setPaper = (
   });
 };
 
-/** Fixed instances for a question bank: so many of every exercise of these chapters, all of them such as a machine can judge. */
-export const setBank = (bank: Bank, counts: Counts, classCode: string, form: Form = 'as-written'): PaperLine[] =>
-  setPaper(choose(bank, counts, classCode, { form, judged: true }), classCode, 'question bank', bank.version);
+/** How many variants of each exercise a bank holds at most, for a test to draw one of. */
+export const MOST_VARIANTS = 10;
+
+/**
+ * Fixed instances for a question bank: so many of every exercise of these chapters, each in so many variants (`foot-turn`, `foot-turn~2`), all of
+ * them different.
+ */
+export const setBank = (
+  bank: Bank,
+  counts: Counts,
+  classCode: string,
+  { form = 'as-written', judged = true }: Asked = {},
+  variants = 1,
+): PaperLine[] => {
+  const places = choose(bank, counts, classCode, { form, judged });
+  return setPaper(
+    places.flatMap((place) =>
+      Array.from({ length: variants }, (_, i) => ({ ...place, key: i === 0 ? place.key : `${place.key}~${i + 1}` })),
+    ),
+    classCode,
+    'question bank',
+    bank.version,
+  );
+};
 
 /** What a link to the papers holds: everything but the roster. */
 export interface PaperOrder {

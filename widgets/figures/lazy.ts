@@ -14,6 +14,7 @@ import { dividedTurn } from './divided-turn/divided-turn.ts';
 import { drawerFigure } from './drawer/drawer.ts';
 import { driftBars } from './drift-bars/drift-bars.ts';
 import { drunkenThread } from './drunken-thread/drunken-thread.ts';
+import { faultBench } from './fault-bench/fault-bench.ts';
 import { fitSection } from './fit-section/fit-section.ts';
 import { flanksUnderLoad } from './flanks-under-load/flanks-under-load.ts';
 import { footOnPlane } from './foot-on-plane/foot-on-plane.ts';
@@ -41,6 +42,7 @@ import { ramp } from './ramp/ramp.ts';
 import { reversalLoop } from './reversal-loop/reversal-loop.ts';
 import { roundingCost } from './rounding-cost/rounding-cost.ts';
 import { section } from './section/section.ts';
+import { settlingLog } from './settling-log/settling-log.ts';
 import { solidFigure } from './solid/solid.ts';
 import { springDays } from './spring-days/spring-days.ts';
 import { threadEatenFigure } from './thread-eaten/thread-eaten.ts';
@@ -72,11 +74,13 @@ export const LAZY: readonly Figure[] = [
   plateOnFeet,
   veeCoupling,
   forceChainFigure,
+  settlingLog,
   springDays,
   lockErrorFigure,
   otherWays,
   calibrationFigure,
   practiceRig,
+  faultBench,
   certificateFigure,
   designSheet,
   ballAndSeat,

@@ -29,7 +29,10 @@ const spelt = (bare: string, classes: readonly (string | undefined)[], sizes: st
 /** The designation of one end: what it says of the other side is left out. */
 export const designationOfSide = (thread: Thread, side: Limits['side']): string => {
   const { cls, size } = sideWords(thread, side);
-  return spelt(bareDesignation(thread), [cls], size);
+  const words = spelt(bareDesignation(thread), [cls], size);
+  // As it is written: class and starts have their places.
+  const read = readThread(words);
+  return read.ok ? read.value.designation : words;
 };
 
 /** One thread for a joint, from its nut and its screw: what each says of itself. */

@@ -26,6 +26,8 @@ declare module '../engine/kernel/result.ts' {
   }
 }
 
+const LONGEST_LOG = 6000;
+
 interface TextFact {
   readonly says: string;
   readonly read: (text: string) => Result<string>;
@@ -269,6 +271,17 @@ export const TEXTS = {
     note: () => '',
     rows: 7,
     longest: LONGEST_ADJUSTER,
+  },
+  // Read in the figure alone, which says what is wrong: pages without it need no reader of logs.
+  settled: {
+    says: 'readings after a setting: time; indicator; temperature',
+    read: (text) =>
+      text.length > LONGEST_LOG
+        ? bad('list-too-long', { characters: text.length, most: LONGEST_LOG })
+        : good(rowByRow(text, /[|\n]/)),
+    note: (text) => (isCarried(text) ? '' : 'Too long for the address: a link does not carry it.'),
+    rows: 8,
+    longest: LONGEST_LOG,
   },
   passport: {
     says: 'passports of the pieces, a day a line',

@@ -3,6 +3,7 @@ import type { NumberSet } from '../assembly/numbers.ts';
 import type { Step } from '../assembly/steps.ts';
 import type { Bank } from '../exercises/bank.ts';
 import type { Exercise } from '../exercises/exercise.ts';
+import type { CourseChapter } from '../exercises/plan.ts';
 
 export interface PageModel {
   readonly sets: readonly NumberSet[];
@@ -12,11 +13,13 @@ export interface PageModel {
   readonly exercises: readonly Exercise[];
   /** Where each symbol of the page is met first in the book, as a link and its words; unknown while chapters are being written. */
   readonly met?: Readonly<Record<string, readonly [href: string, words: string]>>;
-  /** Where each relation of the page’s examples is derived, by its name, as a link and its words. */
+  /** Where each relation of the page’s examples and figures is derived, by its name, as a link and its words. */
   readonly derived?: Readonly<Record<string, readonly [href: string, words: string]>>;
   /** Every exercise of the book, on the page where papers are set. */
   readonly bank?: Bank;
   /** There too: the formulas of the steps of each exercise, set. */
+  /** There too: what each chapter states of itself. */
+  readonly course?: readonly CourseChapter[];
   readonly methods?: Readonly<Record<string, readonly string[]>>;
 }
 

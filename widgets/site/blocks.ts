@@ -12,6 +12,7 @@
  *   routes, symbols                   the map of the chapters, and the glossary of symbols
  */
 
+import { traced } from '../assembly/backwards/traced.ts';
 import { gather, type Input, type NumberSet, readInput, scopeOf, type Value } from '../assembly/numbers.ts';
 import { runSteps, type Step } from '../assembly/steps.ts';
 import { bad, good, type Result, relationNamed, type SymbolName, symbolFact } from '../engine/index.ts';
@@ -26,6 +27,7 @@ import type { Diagnostics } from './diagnostics.ts';
 import { type ExerciseBlock, readExercise } from './exercise-block.ts';
 import { type ExpectedStep, isStepLine, readCall, readInputLine, readStepLine, splitComment } from './grammar.ts';
 import { type IdeasBlock, readIdeasBlock } from './ideas-block.ts';
+import { type Moved, readMoved } from './moved.ts';
 import type { Passage } from './passage.ts';
 import { type Route, readRoutes } from './routes.ts';
 
@@ -54,6 +56,8 @@ export interface FigureBlock {
   readonly figure: Figure;
   readonly set: string;
   readonly caption: string;
+  /** The relations that it asks, by their names. */
+  readonly relations: readonly string[];
 }
 
 export interface Prediction {
@@ -78,6 +82,14 @@ export interface Papers {
   readonly kind: 'papers' | 'review' | 'ideas-class';
 }
 
+/** Parts of the page for a class beside its papers. */
+export const CLASSWORK = ['lab', 'marking', 'own', 'plan', 'project', 'safety'] as const;
+export type Classwork = (typeof CLASSWORK)[number];
+export interface ClassworkBlock {
+  readonly kind: 'classwork';
+  readonly part: Classwork;
+}
+
 export interface AskBlock {
   readonly kind: 'ask';
   readonly ask: Asked;
@@ -86,6 +98,12 @@ export interface AskBlock {
 export interface RoutesBlock {
   readonly kind: 'routes';
   readonly routes: readonly Route[];
+}
+
+/** Where sections stand now that stood on this page once. */
+export interface MovedBlock {
+  readonly kind: 'moved';
+  readonly moved: readonly Moved[];
 }
 
 export interface SymbolsBlock {
@@ -99,8 +117,10 @@ export type Block =
   | Derivation
   | ExerciseBlock
   | Papers
+  | ClassworkBlock
   | AskBlock
   | RoutesBlock
+  | MovedBlock
   | SymbolsBlock
   | IdeasBlock;
 
@@ -116,7 +136,7 @@ const NAME = '[a-z][a-z0-9-]*';
 
 /** Whether a fence with this info string is a block of ours. */
 export const isBlock = (info: string): boolean =>
-  /^(example|figure|predict|derivation|exercise|papers|review|ask|routes|symbols|ideas|ideas-class)\b/.test(
+  /^(example|figure|predict|derivation|exercise|papers|review|classwork|ask|routes|moved|symbols|ideas|ideas-class)\b/.test(
     info.trim(),
   );
 
@@ -183,9 +203,10 @@ export const readBlock = (
       );
       return undefined;
     }
-    const drawn = figure.at(numbersAtStart(set, declared), 'metric');
+    const { result: drawn, calls } = traced(() => figure.at(numbersAtStart(set, declared), 'metric'));
     if (!drawn.ok) book.note(opening, `The figure can’t be drawn from its starting numbers: ${reasonOf(drawn)}`);
-    return { kind: 'figure', figure, set, caption: title };
+    const relations = [...new Set(calls.map(({ relation }) => relation.name))];
+    return { kind: 'figure', figure, set, caption: title, relations };
   }
 
   const predict = new RegExp(`^predict (?:with )?(${NAME})$`).exec(words);
@@ -197,7 +218,10 @@ export const readBlock = (
     return { kind: words };
   const ideas = new RegExp(`^ideas (${NAME})$`).exec(words);
   if (ideas) return readIdeasBlock(ideas[1] ?? '', title, body, line, book);
+  const part = CLASSWORK.find((one) => words === `classwork ${one}`);
+  if (part) return { kind: 'classwork', part };
   if (words === 'routes') return { kind: words, routes: readRoutes(body, line, book) };
+  if (words === 'moved') return { kind: words, moved: readMoved(body, line, book) };
   if (words === 'ask') {
     const ask = readAsk(body, line, book);
     return ask && { kind: words, ask };
@@ -205,7 +229,7 @@ export const readBlock = (
 
   book.note(
     opening,
-    `“${head.trim()}” can’t be read; write “example NAME: title”, “example NAME fades: title”, “figure NAME with SET: caption”, “predict with SET”, “derivation: title”, “exercise NAME: title”, “ask”, “routes”, “symbols”, “papers”, “review”, “ideas NAME: title” or “ideas-class”.`,
+    `“${head.trim()}” can’t be read; write “example NAME: title”, “example NAME fades: title”, “figure NAME with SET: caption”, “predict with SET”, “derivation: title”, “exercise NAME: title”, “ask”, “routes”, “moved”, “symbols”, “papers”, “review”, “ideas NAME: title”, “ideas-class”, or “classwork” with ${CLASSWORK.join(', ')}.`,
   );
   return undefined;
 };

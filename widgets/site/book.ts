@@ -2,6 +2,7 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { type Bank, makeBank } from '../exercises/bank.ts';
+import type { CourseChapter } from '../exercises/plan.ts';
 import type { Figure } from '../figures/kit/figure.ts';
 import { INDEX_GLOBAL } from '../page/search-index.ts';
 import { adjustersIn } from './adjusters.ts';
@@ -218,10 +219,10 @@ const derivedIn = (book: Book): ReadonlyMap<string, readonly [string, string]> =
   return derived;
 };
 
-/** Of the relations that the examples of a page work with. */
-const derivedOn = ({ model }: RenderedChapter, derived: ReturnType<typeof derivedIn>) =>
+/** Of the relations that the examples and figures of a page work with. */
+const derivedOn = ({ relations }: RenderedChapter, derived: ReturnType<typeof derivedIn>) =>
   Object.fromEntries(
-    [...new Set(model.examples.flatMap(({ steps }) => steps.map(({ relation }) => relation)))].flatMap((relation) => {
+    relations.flatMap((relation) => {
       const at = derived.get(relation);
       return at ? [[relation, at] as const] : [];
     }),
@@ -238,6 +239,28 @@ const methodsOf = (bank: Bank): Readonly<Record<string, readonly string[]>> =>
     ),
   );
 
+/** What the chapters state: minutes from their text, needs from the map of the front page, outcomes from their goals. */
+const courseOf = ({ places, rendered }: Book): readonly CourseChapter[] => {
+  const stops = [...rendered.values()].flatMap(({ routes }) => routes.flatMap((route) => route.stops));
+  const slugOf = (href: string) => pageHref(href).replace(/\.html$/, '');
+  return places.flatMap(({ slug, number, title, goal }) => {
+    const page = rendered.get(slug);
+    // The page for the class is no lesson.
+    if (number === undefined || !page || page.needsBank) return [];
+    return [
+      {
+        slug,
+        number,
+        title,
+        minutes: page.minutes,
+        needs: stops.filter(({ href }) => slugOf(href) === slug).flatMap(({ needs }) => needs.map(slugOf)),
+        outcomes: goal.split(/(?<=[.!?])\s+(?=\p{Lu})/u),
+        exercises: page.model.exercises.map((exercise) => exercise.title),
+      },
+    ];
+  });
+};
+
 export const bookPage = (book: Book, slug: string, assets: Assets): string | undefined => {
   const page = book.rendered.get(slug);
   const place = book.places.find((p) => p.slug === slug);
@@ -252,7 +275,7 @@ export const bookPage = (book: Book, slug: string, assets: Assets): string | und
       ...page.model,
       met: metOn(page.html, met),
       derived: derivedOn(page, derivedIn(book)),
-      ...(page.needsBank ? { bank: book.bank, methods: methodsOf(book.bank) } : {}),
+      ...(page.needsBank ? { bank: book.bank, methods: methodsOf(book.bank), course: courseOf(book) } : {}),
     },
   };
   return pageHtml(full, place, book.places, assets);

@@ -110,19 +110,18 @@ const wordsOf = (relations) =>
 const figureSource = (name) =>
   `import * as figure from './widgets/figures/${name}/${name}.ts'; (globalThis.notebookFigures ??= {})['${name}'] = figure;`;
 
-/** A late script of the page, not of a figure, that has the words of relations. */
+/** A late script of the page, not of a figure. */
+const partSource = (name) =>
+  `import * as part from './widgets/client/${name}/${name}.ts'; (globalThis.notebookFigures ??= {})['${name}'] = part;`;
+
+/** The same that has the words of relations. */
 const wordySource = (name, relations) =>
   [
     `import { relationNamed } from './widgets/engine/index.ts';`,
-    `import * as part from './widgets/client/${name}/${name}.ts';`,
     `const words = ${wordsOf(relations)};`,
     `for (const name of Object.keys(words)) Object.assign(relationNamed(name), words[name]);`,
-    `(globalThis.notebookFigures ??= {}).${name} = part;`,
+    partSource(name),
   ].join('\n');
-
-/** A late script of the page that needs no words of relations. */
-const partSource = (name) =>
-  `import * as part from './widgets/client/${name}/${name}.ts'; (globalThis.notebookFigures ??= {}).${name} = part;`;
 
 /** The script of a figure's worker, where it has one: it stands alone. */
 const workerOf = async (name, outDir) => {
@@ -145,7 +144,7 @@ export const buildNotebook = async (outDir = resolve(root, 'dist'), logLevel = '
   const count = module.RELATIONS.length;
   const late = Object.fromEntries(module.LAZY.map(({ name }) => [name, figureSource(name)]));
   for (const name of ['papers', 'backwards']) late[name] = wordySource(name, module.RELATIONS);
-  for (const name of ['practice', 'ideas']) late[name] = partSource(name);
+  for (const name of ['practice', 'ideas', 'projector', 'figure-page']) late[name] = partSource(name);
   const plan = planOf({ late, kept: await keptByPage(count), libraries: LIBRARIES });
   const shared = await lateScript('figures-share', lendingSource(plan, 'figures'), outDir, plan, ['page']);
   const used = plotNames().join(', ');

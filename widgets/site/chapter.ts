@@ -24,7 +24,7 @@ import { minutesFor } from './minutes.ts';
 import { CITES, createNumbering, type Numbering, numberOf } from './numbering.ts';
 import type { Inline } from './passage.ts';
 import { renderExample, renderFigure, renderPrediction, type WorkedBefore } from './render.ts';
-import { PAPERS_PLACE, REVIEW_PLACE, renderExercise } from './render-exercise.ts';
+import { classworkPlace, PAPERS_PLACE, REVIEW_PLACE, renderExercise } from './render-exercise.ts';
 
 /** A link as the author wrote it; one without words cites by number. */
 export interface Link {
@@ -41,6 +41,8 @@ export interface RenderedChapter {
   readonly model: PageModel;
   /** The figures that stand on the page, each once. */
   readonly figures: readonly string[];
+  /** The relations that its examples and figures ask. */
+  readonly relations: readonly string[];
   readonly anchors: readonly string[];
   /** The sections in order, by their anchors. */
   readonly sections: readonly { readonly id: string; readonly title: string }[];
@@ -59,6 +61,7 @@ export interface RenderedChapter {
 }
 
 import { IDEAS_CLASS_PLACE, renderIdeas } from './ideas-block.ts';
+import { renderMoved } from './moved.ts';
 import { linksOfRoutes, ROUTES_PLACE, type Route } from './routes.ts';
 import { SYMBOLS_PLACE } from './symbols-met.ts';
 
@@ -124,6 +127,13 @@ export const renderChapter = (
       exercises: blocks.flatMap((b) => (b.kind === 'exercise' ? [b.exercise] : [])),
     },
     figures: [...new Set(blocks.flatMap((b) => (b.kind === 'figure' ? [b.figure.name] : [])))],
+    relations: [
+      ...new Set(
+        blocks.flatMap((b) =>
+          b.kind === 'figure' ? b.relations : b.kind === 'example' ? b.steps.map(({ relation }) => relation) : [],
+        ),
+      ),
+    ],
     anchors: [...headings(tokens).map(({ id }) => id), ...work.numbering.labels.keys()],
     sections: headings(tokens).filter(({ tag }) => tag === 'h2'),
     labels: work.numbering.labels,
@@ -275,6 +285,8 @@ const renderBlock = (block: Block, work: Work, opening: number, inline: Inline):
       return renderExercise(block, inline);
     case 'ask':
       return renderAsk(block.ask, inline);
+    case 'moved':
+      return renderMoved(block.moved, inline);
     case 'routes':
       return ROUTES_PLACE;
     case 'ideas':
@@ -287,6 +299,8 @@ const renderBlock = (block: Block, work: Work, opening: number, inline: Inline):
       return PAPERS_PLACE;
     case 'review':
       return REVIEW_PLACE;
+    case 'classwork':
+      return classworkPlace(block.part);
     case 'predict':
       work.predictions.push({
         ...(block.on && { on: block.on }),
@@ -399,7 +413,7 @@ const boxText = (tokens: readonly Token[], name: string): string => {
         ? ' '
         : t.type === 'value'
           ? t.content.replace(/^!?\s*(now\s+)?/, '').trim()
-          : t.type === 'text'
+          : t.type === 'text' || t.type === 'code_inline'
             ? t.content
             : '',
     )

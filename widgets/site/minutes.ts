@@ -16,8 +16,10 @@ const MINUTES: Readonly<Record<Block['kind'], number>> = {
   review: 0,
   ideas: 4,
   'ideas-class': 0,
+  classwork: 0,
   ask: 0,
   routes: 0,
+  moved: 0,
   symbols: 0,
 };
 

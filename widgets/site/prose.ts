@@ -93,6 +93,7 @@ const TERMS: readonly (readonly [RegExp, string])[] = [
 /** Where a hard word or a second term is right after all: the place it is explained, or what a reader may type. */
 const ALLOWED: readonly (readonly [file: RegExp, text: RegExp])[] = [
   [/periodic-error\.md$/, /^The drunken thread$|\*\*drunken\*\*/],
+  [/glossary\.md$/, /^\*\*Drunken thread\*\*/],
   [/words\/en\/designation\.ts$|refusals\/(?:adjuster|designation|typed-tables)\.ts$/, /#\d+-\d+|M\d+x/],
 ];
 

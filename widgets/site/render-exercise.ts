@@ -1,11 +1,22 @@
 /** An exercise as it prints without script: one fixed item, its hint and its worked answer to be opened. */
 
-import { answerLine, EXERCISE, HINT, MIXED_REVIEW, PAPERS, PAPERS_WITHOUT_SCRIPT, WORKED_ANSWER } from '#words/page.ts';
+import {
+  answerLine,
+  CLASSWORK_NAMES,
+  CLASSWORK_WITHOUT_SCRIPT,
+  EXERCISE,
+  HINT,
+  MIXED_REVIEW,
+  PAPERS,
+  PAPERS_WITHOUT_SCRIPT,
+  WORKED_ANSWER,
+} from '#words/page.ts';
 import { drawItem } from '../exercises/draw.ts';
 import { acceptedText, answerText, askText } from '../exercises/exercise.ts';
 import { shownHtml } from '../exercises/paper-html.ts';
 import { stepLines } from '../exercises/steps-text.ts';
 import { escapeText } from '../input/escape.ts';
+import type { Classwork } from './blocks.ts';
 import type { ExerciseBlock } from './exercise-block.ts';
 import type { Inline } from './passage.ts';
 import { renderStep } from './render.ts';
@@ -37,6 +48,10 @@ export const renderExercise = ({ exercise, lines }: ExerciseBlock, inline: Inlin
 
 /** Where papers are set and where exercises of all chapters are mixed; both need the script. */
 export const PAPERS_PLACE = `<section class="papers" data-papers aria-label="${PAPERS}"><p data-without-script>${PAPERS_WITHOUT_SCRIPT}</p></section>`;
+
+/** Another part for a class, which the script of papers fills. */
+export const classworkPlace = (part: Classwork): string =>
+  `<section class="papers classwork" data-classwork="${part}" aria-label="${CLASSWORK_NAMES[part]}"><p data-without-script>${CLASSWORK_WITHOUT_SCRIPT}</p></section>`;
 
 export const REVIEW_PLACE =
   `<section class="exercise" data-review hidden aria-label="${MIXED_REVIEW}"><p data-due></p><p class="box-name" data-from></p><p class="question"><span data-question></span> <span class="ask"></span></p><div data-shown></div><div class="attempt"></div>` +

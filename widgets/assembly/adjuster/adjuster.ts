@@ -56,7 +56,14 @@ export interface Springs {
 }
 
 export type Tip = (
-  | { readonly kind: 'ball'; readonly diameter: number; readonly hexagon: number | undefined; readonly stands: number }
+  | {
+      readonly kind: 'ball';
+      readonly diameter: number;
+      readonly hexagon: number | undefined;
+      readonly stands: number;
+      /** The force that was read when it was pressed in, N. */
+      readonly pressed?: number;
+    }
   | { readonly kind: 'flat' | 'cone' | 'round'; readonly stands: number }
 ) & {
   /** How far it stands out is not stated. */

@@ -313,7 +313,7 @@ const mmIn = (text: string): number | undefined => {
 const LIKE = {
   lock: 'springs; or key at 12 mm, clearance 0.1 mm; or none',
   springs: '2 between base and carried, 8 N, 0.5 N/mm, at 15 mm',
-  tip: 'ball 6 mm, stands 3 mm; or round, flat, cone',
+  tip: 'ball 6.35 mm in 6 mm hexagon, stands 3 mm, pressed with 2000 N; or round, flat, cone',
   divider: 'hexagon, square, twelve points or knob 60',
   keep: '1 diameter',
   assembled: 'both at mid-range, or A 2 turns out, C 1.5 turns out',
@@ -367,13 +367,23 @@ const readTip = (row: string | undefined, part: Part | undefined): Result<Tip> =
     return good(
       part && isOpenAbove(part) ? { kind: 'flat', stands: 0 } : { kind: 'round', stands: 0.25 * d, assumed: true },
     );
-  const [, size, hexagon, stands] = /^ball ([^,]+?)(?: in (.+?) hexagon)?(?:, stands (.+))?$/i.exec(row) ?? [];
+  const [, size, hexagon, stands, with_] =
+    /^ball ([^,]+?)(?: in (.+?) hexagon)?(?:, stands ([^,]+))?(?:, pressed with (.+))?$/i.exec(row) ?? [];
   if (size !== undefined) {
     const [diameter, across] = [mmIn(size), hexagon === undefined ? undefined : mmIn(hexagon)];
     const p = stands === undefined ? (diameter ?? 0) / 2 : mmIn(stands);
     if (!diameter || (hexagon !== undefined && !across) || p === undefined || p > diameter)
       return unread('tip', row, LIKE.tip);
-    return good({ kind: 'ball', diameter, hexagon: across, stands: p, ...(stands === undefined && ASSUMED) });
+    const pressed = with_ === undefined ? undefined : readQuantity(with_, 'N', 'N');
+    if (pressed && !(pressed.ok && pressed.value.value > 0)) return unread('tip', row, LIKE.tip);
+    return good({
+      kind: 'ball',
+      diameter,
+      hexagon: across,
+      stands: p,
+      ...(pressed?.ok && { pressed: pressed.value.value }),
+      ...(stands === undefined && ASSUMED),
+    });
   }
   const [, kind, out] = /^(round|flat|cone)(?:, stands (.+))?$/i.exec(row) ?? [];
   const p = out === undefined ? (kind === 'flat' ? 0 : 0.25 * d) : mmIn(out);

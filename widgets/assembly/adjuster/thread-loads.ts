@@ -1,6 +1,6 @@
 /**
  * What each thread of an adjuster carries: its screw and its nut before they strip, over the least engagement that is kept, at the limits of their class where
- * it has any, and the core of the screw with what is bored through it.
+ * it has any; the core of the screw with what is bored through it; and what stands round the nut, which is the body of an adapter, taken as a ring no wider than its flats.
  */
 import {
   coreLoad,
@@ -23,12 +23,25 @@ export interface ThreadLoads {
   readonly screw: number;
   readonly nut: number;
   readonly core: number;
-  /** Which of the three goes first. */
-  readonly first: 'screw' | 'nut' | 'core';
+  readonly body: number;
+  /** Which of them goes first. */
+  readonly first: Mode;
 }
+
+export const MODES = ['screw', 'nut', 'core', 'body'] as const;
+export type Mode = (typeof MODES)[number];
 
 const boreIn = (part: Part, end: ThreadEnd): number =>
   2 * Math.max(0, ...part.bores.filter((b) => b.from < end.to - 1e-9 && b.to > end.from + 1e-9).map((b) => b.r));
+
+/** The least diameter of a part along its nut; of a threaded step its core. */
+const thinnestRound = (part: Part, end: ThreadEnd): number =>
+  2 *
+  Math.min(
+    ...part.outer
+      .filter((o) => o.from < end.to - 1e-9 && o.to > end.from + 1e-9)
+      .map((o) => (o.thread ? diameters(o.thread).d3 / 2 : o.r)),
+  );
 
 export const threadLoads = (
   a: Adjuster,
@@ -62,8 +75,13 @@ export const threadLoads = (
     if (!nut.ok) return nut;
     const core = coreLoad.of({ sigma_a: tensile, d_3: mm(basic.d3), d_o: mm(part ? boreIn(part, end) : 0) });
     if (!core.ok) return core;
-    const loads = { screw: screw.value.F_st, nut: nut.value.F_sn, core: core.value.F_a };
-    const first = (['screw', 'nut', 'core'] as const).reduce((x, y) => (loads[y] < loads[x] ? y : x));
+    const nutEnd = j.lower.gender === 'external' ? j.upper : j.lower;
+    const nutPart = partsOf(a).find((p) => p.below === nutEnd || p.above === nutEnd);
+    const round = nutPart ? thinnestRound(nutPart, nutEnd) : thread.d;
+    const body = coreLoad.of({ sigma_a: tensile, d_3: mm(round), d_o: thread.d });
+    if (!body.ok) return body;
+    const loads = { screw: screw.value.F_st, nut: nut.value.F_sn, core: core.value.F_a, body: body.value.F_a };
+    const first = MODES.reduce((x, y) => (loads[y] < loads[x] ? y : x));
     found.push({ joint, thread: thread.designation, engaged, ...loads, first });
   }
   return good(found);

@@ -8,8 +8,9 @@ import {
   type Doubt,
   effectiveFreedom,
   type ManyLaw,
-  sampled,
+  sampling,
   slopesOf,
+  type Task,
 } from '../../engine/index.ts';
 import { doubtOf, type Spread } from '../../input/spread.ts';
 import type { Input } from '../numbers.ts';
@@ -21,6 +22,9 @@ export interface Part {
   readonly part: number;
   /** Of u², all parts together being one. */
   readonly share: number;
+  readonly shape: Doubt['shape'];
+  /** Of the result over this input. */
+  readonly slope: number;
 }
 
 export interface ResultDoubt {
@@ -35,18 +39,26 @@ export interface ResultDoubt {
   readonly parts: readonly Part[];
   /** U if the ± of the first part were half. */
   readonly halved: number;
-  /** Whether the first order may not hold here. */
-  readonly mayFail: boolean;
-  /** What sampling found where the first order may not hold. */
-  readonly drawn?: { readonly low: number; readonly high: number; readonly differs: boolean; readonly lost: number };
+}
+
+/** What sampling found where the first order may not hold. */
+export interface Drawn {
+  readonly low: number;
+  readonly high: number;
+  readonly differs: boolean;
+  /** The share of draws without a result. */
+  readonly lost: number;
+  readonly count: number;
 }
 
 /** So much off a straight line, of U, and the law is said to bend. */
 const BENDS = 0.05;
 /** From this share of u² on limits without a middle rule the shape. */
 const RULES = 0.7;
-const DRAWS = 8000;
-/** So far apart, of U, and the two are said to differ: three times what eight thousand draws leave open. */
+/** Draws of a law that is quick; one that is slow is given a quarter. */
+export const DRAWS = 8000;
+export const FEW_DRAWS = 2000;
+/** So far apart, of U, and the two are said to differ: three times what eight thousand draws leave open; fewer leave more. */
 const DIFFERS = 0.1;
 
 /** The numbers with a ± that reach a result, and the result as a function of them. */
@@ -60,14 +72,10 @@ const variablesOf = (question: Question, spreadOf: (name: string) => Spread | un
   return { variables, xs: inputs.map((input) => sizeOf(question.numbers, input)), law };
 };
 
-/**
- * Undefined where none of its numbers has a ±, or it has no value. Sampling takes some hundred times as long as the first order; a
- * page that draws first asks without it, and again with it where `mayFail` says so.
- */
+/** To the first order; undefined where none of its numbers has a ±, or it has no value. */
 export const doubtIn = (
   question: Question,
   spreadOf: (name: string) => Spread | undefined,
-  draw = true,
 ): ResultDoubt | undefined => {
   const { variables, xs, law } = variablesOf(question, spreadOf);
   if (variables.length === 0) return undefined;
@@ -84,39 +92,50 @@ export const doubtIn = (
   }));
   const freedom = effectiveFreedom(u, parts);
   const k = coverageFactor(freedom);
-  const U = k * u;
   const ranked = variables
-    .map(({ input }, i): Part => ({ input, part: parts[i]?.part ?? 0, share: (parts[i]?.part ?? 0) ** 2 / u ** 2 }))
+    .map(
+      ({ input, doubt }, i): Part => ({
+        input,
+        part: parts[i]?.part ?? 0,
+        share: (parts[i]?.part ?? 0) ** 2 / u ** 2,
+        shape: doubt.shape,
+        slope: slopes[i] ?? 0,
+      }),
+    )
     .sort((a, b) => b.share - a.share);
-  const first = ranked[0]?.share ?? 0;
-  const mayFail =
-    bends(law, xs, doubts, slopes, value, U) ||
-    doubts.some(({ shape }, i) => shape === 'flat' && ((parts[i]?.part ?? 0) / u) ** 2 > RULES);
-  const draws = mayFail && draw ? sampled(law, xs, doubts, DRAWS) : undefined;
   return {
     value,
     u,
     k,
     freedom,
-    U,
+    U: k * u,
     parts: ranked,
-    halved: k * u * Math.sqrt(1 - 0.75 * first),
-    mayFail,
-    ...(draws
-      ? {
-          drawn: {
-            low: draws.low,
-            high: draws.high,
-            lost: draws.lost,
-            differs:
-              draws.lost > 0 ||
-              Math.abs(draws.low - (value - U)) > DIFFERS * U ||
-              Math.abs(draws.high - (value + U)) > DIFFERS * U,
-          },
-        }
-      : {}),
+    halved: k * u * Math.sqrt(1 - 0.75 * (ranked[0]?.share ?? 0)),
   };
 };
+
+/**
+ * What draws say where the first order may not hold; undefined where it holds. They take some thousand times as long as it does, so a
+ * page asks for them in slices, and only where somebody looks.
+ */
+export function* drawsIn(
+  question: Question,
+  spreadOf: (name: string) => Spread | undefined,
+  { value, U, parts }: ResultDoubt,
+  count: number,
+): Task<Drawn | undefined> {
+  const { variables, xs, law } = variablesOf(question, spreadOf);
+  const doubts = variables.map(({ doubt }) => doubt);
+  const slopes = variables.map(({ input }) => parts.find((part) => part.input === input)?.slope ?? 0);
+  const ruled = parts.some(({ shape, share }) => shape === 'flat' && share > RULES);
+  if (!ruled && !bends(law, xs, doubts, slopes, value, U)) return undefined;
+  const draws = yield* sampling(law, xs, doubts, count);
+  if (!draws) return undefined;
+  const { low, high, lost } = draws;
+  const apart = DIFFERS * U * Math.sqrt(DRAWS / count);
+  const differs = lost > 0 || Math.abs(low - (value - U)) > apart || Math.abs(high - (value + U)) > apart;
+  return { low, high, lost, count, differs };
+}
 
 /** Whether the law leaves its tangent within the ± of any input, or has no value there. */
 const bends = (

@@ -194,6 +194,8 @@ const threadWay = (question: Question, input: ThreadInput, wish: number): GivesW
   const { byHand, byPitch, at, atPitch } = question.ofThread(input);
   const found = stockFor(present, byHand ? [present.h, present.h === 1 ? -1 : 1] : [present.h]).flatMap(
     (thread): (Choice & { readonly thread: Thread })[] => {
+      // What stands there is no way to another result.
+      if (thread.designation === present.designation) return [];
       const gives = at(thread);
       return gives === undefined ? [] : [{ thread, text: thread.designation, gives, digits: digitsTo(gives, wish) }];
     },
@@ -237,7 +239,8 @@ const pairWay = (question: Question, input: ThreadInput, beside: ThreadInput, wi
   const found: Choice[] = [];
   for (const a of onePerPitch(A))
     for (const c of onePerPitch(C)) {
-      if (a.d > c.d !== A.d > C.d) continue;
+      // One of them staying is the way of the other alone.
+      if (a.d > c.d !== A.d > C.d || a.designation === A.designation || c.designation === C.designation) continue;
       const gives = law(a, c);
       if (gives !== undefined)
         found.push({ text: a.designation, beside: c.designation, gives, digits: digitsTo(gives, wish) });

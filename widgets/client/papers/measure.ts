@@ -18,6 +18,8 @@ const SPARE = 6;
 const PX_PER_MM = 96 / 25.4;
 
 export interface Measure {
+  /** Lays out what was not yet laid out, all in one go: each look at a height has the page laid out anew. */
+  readonly learn: (lines: readonly PaperLine[]) => void;
   readonly pagesOf: (lines: readonly PaperLine[]) => number[][];
   readonly end: () => void;
 }
@@ -36,26 +38,26 @@ export const measureFor = (
   // Head and foot of the longest name, which no other is higher than.
   const longest = names.reduce((a, b) => (b.length > a.length ? b : a), '');
   box.innerHTML = studentSheet([], longest, heading);
-  const chrome = box.querySelector('.sheet')?.getBoundingClientRect().height ?? 0;
-  box.innerHTML = '<section class="paper"><div class="sheet"><ol></ol></div></section>';
+  const chrome = box.querySelector('.paper-page')?.getBoundingClientRect().height ?? 0;
+  box.innerHTML = '<section class="paper"><div class="paper-page"><ol></ol></div></section>';
   const list = box.querySelector('ol') ?? box;
   const room = (height - SPARE) * PX_PER_MM - chrome;
   const heights = new Map<Item, number>();
   return {
-    pagesOf: (lines) => {
-      const fresh = lines.filter(({ item }) => !heights.has(item));
-      if (fresh.length > 0) {
-        list.innerHTML = fresh.map(({ item, exercise }) => asked(item, marks(exercise))).join('');
-        for (const [i, li] of all(list, ':scope > li').entries()) {
-          const { item } = fresh[i] ?? {};
-          if (item) heights.set(item, li.getBoundingClientRect().height);
-        }
+    learn: (lines) => {
+      const fresh = new Map(lines.filter(({ item }) => !heights.has(item)).map((line) => [line.item, line]));
+      list.innerHTML = [...fresh.values()].map(({ item, exercise }) => asked(item, marks(exercise))).join('');
+      const items = [...fresh.keys()];
+      for (const [i, li] of all(list, ':scope > li').entries()) {
+        const item = items[i];
+        if (item) heights.set(item, li.getBoundingClientRect().height);
       }
-      return paginate(
+    },
+    pagesOf: (lines) =>
+      paginate(
         lines.map(({ item }) => heights.get(item) ?? 0),
         room,
-      );
-    },
+      ),
     end: () => box.remove(),
   };
 };

@@ -6,11 +6,14 @@
 import {
   EMPTY_GRID_AS_CSV,
   GRID_AS_CSV,
+  HALF_FOR_SLIP,
   LARGE_PRINT,
   LOOK,
   PRINT_GRID,
   PRINT_METHOD,
   ROOM_NAMES,
+  SCORED_BY_HAND,
+  VARIANTS,
 } from '#words/classroom.ts';
 import {
   AS_CSV,
@@ -40,45 +43,60 @@ import { type Bad, bad, good, type Result } from '../../engine/index.ts';
 import { gridCsv, gridSheet, type SetPaper } from '../../exercises/answer-grid.ts';
 import type { Bank } from '../../exercises/bank.ts';
 import { FORMS, type Form, type OwnUnits } from '../../exercises/forms.ts';
+import { NO_OWN, withOwn } from '../../exercises/own.ts';
 import {
   type Counts,
   choose,
   MOST_OF_A_CHAPTER,
+  MOST_VARIANTS,
   type PaperOrder,
   paperParameters,
   readPaperLink,
   setBank,
   setPaper,
 } from '../../exercises/paper.ts';
-import {
-  type Heading,
-  keySheet,
-  type Methods,
-  methodSheet,
-  ROOMS,
-  type Room,
-  studentSheet,
-} from '../../exercises/paper-html.ts';
+import { type Heading, keySheet, methodSheet, ROOMS, type Room, studentSheet } from '../../exercises/paper-html.ts';
 import { bankCsv, type QtiVersion, qtiFiles } from '../../exercises/qti.ts';
 import { readClassCode, readRoster } from '../../exercises/roster.ts';
 import { saveFile } from '../../figures/kit/save.ts';
+import type { PageModel } from '../../page/model.ts';
 import { reasonOf } from '../../words/reason.ts';
-import { make, setText, whenSent } from '../dom.ts';
+import { all, make, setText, whenSent } from '../dom.ts';
+import { mountLab } from './lab.ts';
+import { mountMarking } from './marking.ts';
 import { measureFor } from './measure.ts';
+import { mountOwn } from './own.ts';
+import { button, type ClassAbove, lineField, printed } from './parts.ts';
+import { mountPlan } from './plan.ts';
+import { mountProject, mountSafety } from './sheets-to-sign.ts';
 
 declare module '../../engine/kernel/result.ts' {
   interface Refusals {
     'papers-count-odd': { readonly chapter: string; readonly text: string; readonly most: number };
     'papers-none-asked': Readonly<Record<never, never>>;
+    'papers-variants-odd': { readonly text: string; readonly most: number };
   }
 }
 
 /** How often papers that take long tell how many are set, ms: a reader who listens hears each of these. */
 const TELL_EVERY = 500;
 
+const readVariants = (text: string): Result<number> => {
+  const n = /^\s*\d{1,3}\s*$/.test(text) ? Number(text) : Number.NaN;
+  return n >= 1 && n <= MOST_VARIANTS ? good(n) : bad('papers-variants-odd', { text, most: MOST_VARIANTS });
+};
+
 const SIZES = [PRINTERS_SIZE, 'A4', 'Letter'] as const;
 
-export const mountPapers = (place: HTMLElement, bank: Bank, methods: Methods, until: AbortSignal): void => {
+export const mountPapers = (
+  place: HTMLElement,
+  theirs: Bank,
+  { methods = {}, course = [] }: Pick<PageModel, 'methods' | 'course'>,
+  until: AbortSignal,
+): void => {
+  let own = NO_OWN;
+  let bank = theirs;
+  const marksOf = (id: string) => own.marks[id] ?? 1;
   place.querySelector('[data-without-script]')?.remove();
   const count = (slug: string, title: string) => {
     const field = make('input', {
@@ -102,30 +120,19 @@ export const mountPapers = (place: HTMLElement, bank: Bank, methods: Methods, un
   const roster = make('textarea', { id: 'papers-roster', rows: '5', autocomplete: 'off', spellcheck: 'false' });
   const status = make('p', { class: 'verdict', role: 'status' });
   const preview = make('div', { class: 'papers-preview', role: 'region', 'aria-label': FIRST_SHEET });
-  const printed = (kind: string) => make('div', { class: 'papers-print', 'data-kind': kind });
-  const [sheets, keys, method, grid] = [printed('sheets'), printed('key'), printed('method'), printed('grid')];
+  const stacks = { sheets: printed('sheets'), grid: printed('grid'), method: printed('method'), key: printed('key') };
+  const [sheets, keys, method, grid] = [stacks.sheets.place, stacks.key.place, stacks.method.place, stacks.grid.place];
   const printing = make('div', { class: 'button-row', hidden: '' });
   const link = make('a', { href: '#' }, LINK_TO_SET);
-  document.body.append(sheets, keys, method, grid);
-
-  const button = (text: string, act: () => void) => {
-    const b = make('button', { type: 'button' }, text);
-    b.addEventListener('click', act);
-    return b;
-  };
-  const print = (kind: string) => {
-    document.body.dataset.print = kind;
-    window.print();
-  };
   window.addEventListener('afterprint', () => delete document.body.dataset.print, { signal: until });
   let papers: SetPaper[] = [];
   const csvOf = (filled: boolean) => () =>
     saveFile(gridCsv(papers, filled), filled ? 'answer-grid.csv' : 'empty-grid.csv', 'text/csv');
   printing.append(
-    button(PRINT_SHEETS, () => print('sheets')),
-    button(PRINT_GRID, () => print('grid')),
-    button(PRINT_METHOD, () => print('method')),
-    button(PRINT_KEY, () => print('key')),
+    button(PRINT_SHEETS, stacks.sheets.print),
+    button(PRINT_GRID, stacks.grid.print),
+    button(PRINT_METHOD, stacks.method.print),
+    button(PRINT_KEY, stacks.key.print),
     button(GRID_AS_CSV, csvOf(true)),
     button(EMPTY_GRID_AS_CSV, csvOf(false)),
   );
@@ -202,6 +209,16 @@ export const mountPapers = (place: HTMLElement, bank: Bank, methods: Methods, un
     link.href = address.href;
   };
 
+  /** The exercises as they are asked of who works in these units. */
+  const placesOf = (asked: Counts, classCode: string) => {
+    const known = new Map<OwnUnits | undefined, ReturnType<typeof choose>>();
+    return (units: OwnUnits | undefined) => {
+      const places = known.get(units) ?? choose(bank, asked, classCode, { form: chosenForm, units });
+      known.set(units, places);
+      return places;
+    };
+  };
+
   /** Stops the setting that is under way, if one is. */
   let stop = () => {};
   until.addEventListener('abort', () => stop());
@@ -217,13 +234,7 @@ export const mountPapers = (place: HTMLElement, bank: Bank, methods: Methods, un
     const { classCode, counts: asked } = made.value;
     const { students, units, notes } = class_.value;
     const heading: Heading = { classCode, version: bank.version };
-    const marksOf = () => 1;
-    const placesIn = new Map<OwnUnits | undefined, ReturnType<typeof choose>>();
-    const placesFor = (own: OwnUnits | undefined) => {
-      const known = placesIn.get(own) ?? choose(bank, asked, classCode, { form: chosenForm, units: own });
-      placesIn.set(own, known);
-      return known;
-    };
+    const placesFor = placesOf(asked, classCode);
     const places = placesFor(undefined);
     say('');
     showLink(made.value);
@@ -238,8 +249,12 @@ export const mountPapers = (place: HTMLElement, bank: Bank, methods: Methods, un
     const measure = measureFor(document.body.dataset.paper ?? '', look, marksOf, heading, students);
     function* oneByOne(): Generator<number, void, void> {
       for (const [i, student] of students.entries()) {
-        const lines = setPaper(placesFor(units.get(student)), classCode, student, bank.version);
-        papers.push({ student, lines });
+        papers.push({ student, lines: setPaper(placesFor(units.get(student)), classCode, student, bank.version) });
+        if (i % 20 === 19) yield 0;
+      }
+      measure.learn(papers.flatMap(({ lines }) => lines));
+      yield 0;
+      for (const [i, { student, lines }] of papers.entries()) {
         const pages = measure.pagesOf(lines);
         const [sheet, key] = [
           studentSheet(lines, student, heading, { pages, marks: marksOf }),
@@ -274,19 +289,35 @@ export const mountPapers = (place: HTMLElement, bank: Bank, methods: Methods, un
     };
   };
 
-  const bankOf = (save: (lines: ReturnType<typeof setBank>, asked: Counts) => void) => () => {
+  const variants = lineField('papers-variants', VARIANTS, '1');
+  const half = make('input', { type: 'checkbox', id: 'papers-half' });
+  const byHand = make('input', { type: 'checkbox', id: 'papers-by-hand' });
+  const bankOf = (save: (lines: ReturnType<typeof setBank>) => void) => () => {
     const made = order();
     if (!made.ok) return;
-    const asked = setBank(bank, made.value.counts, made.value.classCode, chosenForm);
-    const lines = asked.filter(({ item }) => item.picture === undefined);
-    save(lines, made.value.counts);
-    say(fileHolds(lines.length, asked.length - lines.length));
+    const variantsAsked = readVariants(variants.field.value);
+    variants.field.setAttribute('aria-invalid', String(!variantsAsked.ok));
+    if (!variantsAsked.ok) return say(reasonOf(variantsAsked));
+    const lines = setBank(
+      bank,
+      made.value.counts,
+      made.value.classCode,
+      { form: chosenForm, judged: !byHand.checked },
+      variantsAsked.value,
+    );
+    save(lines);
+    say(fileHolds(lines.length));
   };
   const qti = (version: QtiVersion) =>
     bankOf((lines) =>
-      saveFile(zipped(qtiFiles(lines, version, bank.version)), `question-bank-qti-${version}.zip`, 'application/zip'),
+      saveFile(
+        zipped(qtiFiles(lines, version, bank.version, { marks: marksOf, forSlip: half.checked ? 0.5 : 0 })),
+        `question-bank-qti-${version}.zip`,
+        'application/zip',
+      ),
     );
 
+  const version = make('p', { class: 'papers-bank' }, questionBank(bank.version));
   const field = (label: string, input: HTMLElement) =>
     make(
       'div',
@@ -312,11 +343,18 @@ export const mountPapers = (place: HTMLElement, bank: Bank, methods: Methods, un
   );
   whenSent(form, set);
   place.append(
-    make('p', { class: 'papers-bank' }, questionBank(bank.version)),
+    version,
     form,
     status,
     printing,
     preview,
+    variants.place,
+    make(
+      'fieldset',
+      { class: 'field choice' },
+      make('label', {}, half, HALF_FOR_SLIP),
+      make('label', {}, byHand, SCORED_BY_HAND),
+    ),
     make(
       'div',
       { class: 'button-row' },
@@ -340,4 +378,40 @@ export const mountPapers = (place: HTMLElement, bank: Bank, methods: Methods, un
   } else if (asked) say(reasonOf(asked));
   const now = order();
   if (now.ok) showLink(now.value);
+
+  const above: ClassAbove = {
+    roster: () => readRoster(roster.value),
+    heading: () => {
+      const classCode = readClassCode(code.value);
+      return classCode.ok ? good({ classCode: classCode.value, version: bank.version }) : classCode;
+    },
+    papers: () => {
+      const [made, class_] = [order(), readRoster(roster.value)];
+      if (!made.ok) return made;
+      if (!class_.ok) return class_;
+      const { classCode, counts: asked } = made.value;
+      const placesFor = placesOf(asked, classCode);
+      return good(
+        class_.value.students.map((student) => ({
+          student,
+          lines: setPaper(placesFor(class_.value.units.get(student)), classCode, student, bank.version),
+        })),
+      );
+    },
+    marks: marksOf,
+  };
+  for (const part of all(document, '[data-classwork]')) {
+    part.querySelector('[data-without-script]')?.remove();
+    if (part.dataset.classwork === 'lab') mountLab(part, above);
+    if (part.dataset.classwork === 'marking') mountMarking(part, above);
+    if (part.dataset.classwork === 'plan') mountPlan(part, course);
+    if (part.dataset.classwork === 'project') mountProject(part);
+    if (part.dataset.classwork === 'safety') mountSafety(part);
+    if (part.dataset.classwork === 'own')
+      mountOwn(part, theirs, (next) => {
+        own = next;
+        bank = withOwn(theirs, own);
+        setText(version, questionBank(bank.version));
+      });
+  }
 };

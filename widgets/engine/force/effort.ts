@@ -37,6 +37,7 @@ declare module '../kernel/result.ts' {
     'effort-thread-jams': { readonly thread: 'A' | 'C' };
     'effort-load': { readonly load: number };
     'effort-without-load': Record<string, never>;
+    'key-locks': { readonly radius: number };
     'effort-collar': { readonly torque: number };
     'effort-equal-leads': Record<string, never>;
     'springs-drive-part': Record<string, never>;
@@ -219,11 +220,16 @@ export interface TurningEffort {
   readonly A: ThreadEffort;
   readonly C: ThreadEffort;
   readonly collar: number;
+  /** What the rub of the key adds to the torque of both threads, N·mm. */
+  readonly key: number;
   /** Torque of the hand, in the sense of turning, N·mm; negative where the load turns the part by itself. */
   readonly torque: number;
   /** Torque handed to the carried part, which its lock must hold; positive anticlockwise seen from above, N·mm. */
   readonly handed: number;
 }
+
+/** A key that loads its thread so many times over locks, for all that can be told of its friction. */
+const MOST_GROWTH = 50;
 
 export interface PairEffort {
   /** Net lead, mm a turn. */
@@ -249,6 +255,8 @@ export interface EffortCase {
   readonly onThread?: { readonly A: number; readonly C: number };
   /** Friction where the turned part itself runs on a collar, N·mm; nought where nothing is said. */
   readonly collar?: number;
+  /** What keeps the carried part from turning rubs along the axis, by the torque of thread C over its radius (key-rub). */
+  readonly key?: { readonly mu: number; readonly radius: number };
 }
 
 /**
@@ -274,18 +282,36 @@ export const pairEffort = (given: EffortCase): Result<PairEffort> => {
   for (const force of [load, onThread.A, onThread.C])
     if (!(Math.abs(force) <= 1e5)) return bad('effort-load', { load: force }, 'F');
   if (!(Math.abs(load) > 0)) return bad('effort-without-load', {}, 'F');
+  const wrongKey = given.key && (outOfBounds('mu_g', given.key.mu) ?? outOfBounds('r_k', given.key.radius));
+  if (wrongKey) return wrongKey;
   if (!(collar >= 0 && collar <= 1e7)) return bad('effort-collar', { torque: collar }, 'M_b');
   const Delta = C.h * C.L - A.h * A.L;
   if (!(Math.abs(Delta) > 1e-9)) return bad('effort-equal-leads', {});
   // The load points down where positive; turning by `sense` lifts the carried part where sense·Δ > 0.
   const againstSense: 1 | -1 = Math.sign(Delta) * Math.sign(load) > 0 ? 1 : -1;
-  const turning = (sense: 1 | -1): TurningEffort => {
+  const turning = (sense: 1 | -1): TurningEffort | undefined => {
     const a = threadEffort(A, onThread.A, -A.h * sense);
     const c = threadEffort(C, onThread.C, C.h * sense);
-    return { sense, A: a, C: c, collar, torque: a.torque + c.torque + collar, handed: -sense * c.torque + 0 };
+    // The key rubs against the motion, and so loads thread C by a share of the torque that this force makes there: F′ = F + s q |F′|.
+    const q = given.key && onThread.C !== 0 ? (given.key.mu * Math.abs(c.torque / onThread.C)) / given.key.radius : 0;
+    const rises = Math.sign(Delta) * sense * Math.sign(onThread.C);
+    const grown = 1 / (1 - rises * q);
+    if (!(grown > 0 && grown <= MOST_GROWTH)) return undefined;
+    const more = onThread.C * (grown - 1);
+    const rub = threadEffort(A, onThread.A + more, -A.h * sense).torque - a.torque + (grown - 1) * c.torque;
+    return {
+      sense,
+      A: a,
+      C: c,
+      collar,
+      key: rub,
+      torque: a.torque + c.torque + collar + rub,
+      handed: -sense * grown * c.torque + 0,
+    };
   };
   const against = turning(againstSense);
   const along = turning(againstSense === 1 ? -1 : 1);
+  if (!against || !along) return bad('key-locks', { radius: given.key?.radius ?? 0 }, 'r_k');
   const frictionless = (Math.abs(load) * Math.abs(Delta)) / (2 * Math.PI);
   if (!(against.torque > 0)) return bad('springs-drive-part', {});
   return good({

@@ -247,6 +247,14 @@ export const SYMBOLS = {
   m_j: ratio('steps lost on reversal', 'm_j', 0, 1e10),
   eps_A: { ...ratio('relative lead error of thread A', '\\varepsilon_A', -0.05, 0.05), shown: 'percent' },
   eps_C: { ...ratio('relative lead error of thread C', '\\varepsilon_C', -0.05, 0.05), shown: 'percent' },
+  eps_nA: {
+    ...ratio('relative lead error of the nut of thread A', '\\varepsilon_{\\mathrm{n}A}', -0.05, 0.05),
+    shown: 'percent',
+  },
+  eps_nC: {
+    ...ratio('relative lead error of the nut of thread C', '\\varepsilon_{\\mathrm{n}C}', -0.05, 0.05),
+    shown: 'percent',
+  },
   eps: { ...ratio('relative error of the net lead', '\\varepsilon', -1e9, 1e9), shown: 'percent' },
   eps_w: { ...ratio('worst relative error of the net lead', '\\varepsilon_{\\mathrm{w}}', 0, 1e9), shown: 'percent' },
   eps_r: {

@@ -10,6 +10,7 @@
  * with its sign before anything is squared.
  */
 import { at } from '../kernel/at.ts';
+import { runToEnd, type Task } from '../kernel/task.ts';
 import { studentT } from './line-fit.ts';
 import { quantileOfSorted } from './quantile.ts';
 import { fillNormal, type RandomState, randomState, uniform } from './random.ts';
@@ -112,14 +113,17 @@ export interface Sampled {
 }
 
 /** JCGM 101:2008, clause 7: the law asked at drawn inputs. The same seed gives the same draws. */
-export const sampled = (
+export const sampled = (...given: Parameters<typeof sampling>): Sampled | undefined => runToEnd(sampling(...given));
+
+/** The same in steps, for a law that takes long. */
+export function* sampling(
   law: ManyLaw,
   xs: readonly number[],
   doubts: readonly Doubt[],
   count: number,
   seed = 1,
   level = COVERED,
-): Sampled | undefined => {
+): Task<Sampled | undefined> {
   const state = randomState(seed);
   if (!state.ok) return undefined;
   const columns = doubts.map((doubt) => drawn(state.value, doubt, count));
@@ -127,6 +131,7 @@ export const sampled = (
   for (let i = 0; i < count; i++) {
     const y = law(xs.map((x, k) => x + at(at(columns, k), i)));
     if (y !== undefined) ys.push(y);
+    if (i % STEP === 0) yield;
   }
   if (ys.length < count / 2) return undefined;
   ys.sort((a, b) => a - b);
@@ -134,7 +139,10 @@ export const sampled = (
   const u = Math.sqrt(ys.reduce((sum, y) => sum + (y - mean) ** 2, 0) / (ys.length - 1));
   const edge = (share: number): number => quantileOfSorted(ys, share);
   return { mean, u, low: edge((1 - level) / 2), high: edge((1 + level) / 2), lost: 1 - ys.length / count };
-};
+}
+
+/** Draws from one step to the next. */
+const STEP = 4;
 
 /** Of readings, by Student’s t: a normal value over the root of a mean of ν squares of such. */
 const drawn = (state: RandomState, { u, freedom, shape }: Doubt, count: number): Float64Array => {

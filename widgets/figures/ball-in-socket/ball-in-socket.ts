@@ -116,7 +116,8 @@ const ballName = ({ diameter, inch }: InAny, view: UnitView): string =>
 const draw = (s: State, view: UnitView): string => {
   const { values, socket, measured } = s;
   const { D_b, s_f, t_k } = values;
-  const head = 1.35 * socket.key;
+  // A ball may be wider than the head.
+  const head = Math.max(1.35 * socket.key, 0.55 * D_b);
   const deep = Math.max(t_k, socket.depth) + 0.35 * socket.key;
   const up = measured ? measured.rests : D_b;
   const scale = Math.min((WIDTH - 150) / (2 * head), (HEIGHT - 40) / (deep + up));

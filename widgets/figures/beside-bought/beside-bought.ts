@@ -4,8 +4,9 @@
  */
 import { WORDS } from '#words/figures/beside-bought.ts';
 import { type Adjuster, standing } from '../../assembly/adjuster/adjuster.ts';
+import { pressFitOf } from '../../assembly/adjuster/press-fit.ts';
 import { readAdjuster } from '../../assembly/adjuster/text.ts';
-import { type ThreadLoads, threadLoads } from '../../assembly/adjuster/thread-loads.ts';
+import { MODES, type Mode, type ThreadLoads, threadLoads } from '../../assembly/adjuster/thread-loads.ts';
 import { good, megapascals, mm, perAngle, type Result, rad, type Thread } from '../../engine/index.ts';
 import { stepName } from '../../input/dividers.ts';
 import { escapeText } from '../../input/escape.ts';
@@ -28,8 +29,13 @@ interface State {
   readonly values: Given['values'];
   /** Motion for the angle of the hand, mm. */
   readonly byHand: { readonly own: number; readonly bought: number };
-  /** The least of all that a thread carries. */
-  readonly weakest: ThreadLoads & { readonly carries: number };
+  /** Of a ball that was pressed in with a force that was read. */
+  readonly press: number | undefined;
+  /** The least of all. */
+  readonly weakest: {
+    readonly thread: { readonly joint: 'A' | 'C'; readonly what: Mode } | undefined;
+    readonly carries: number;
+  };
 }
 
 const stateOf = ({ threads, values, texts }: Given): Result<State> => {
@@ -42,15 +48,19 @@ const stateOf = ({ threads, values, texts }: Given): Result<State> => {
   ) as [Result<{ s: number }>, Result<{ s: number }>];
   if (!own.ok) return own;
   if (!bought.ok) return bought;
-  const weakest = loads.value
-    .map((l) => ({ ...l, carries: l[l.first] }))
-    .reduce((a, b) => (b.carries < a.carries ? b : a));
+  const fit = pressFitOf(read.value);
+  const press = fit?.kind === 'holds' ? fit.force : undefined;
+  const weakest = [
+    ...loads.value.map((l) => ({ thread: { joint: l.joint, what: l.first }, carries: l[l.first] })),
+    ...(press === undefined ? [] : [{ thread: undefined, carries: press }]),
+  ].reduce((a, b) => (b.carries < a.carries ? b : a));
   return good({
     adjuster: read.value,
     loads: loads.value,
     bought: threads.B,
     values,
     byHand: { own: own.value.s, bought: bought.value.s },
+    press,
     weakest,
   });
 };
@@ -83,9 +93,10 @@ const judged = (load: number, carries: number): string => (load <= carries ? WOR
 
 /** What each thread carries as bars to one scale, with the load across them; a load is compared by ratio, since a core carries much more. */
 const bars = (s: State, view: UnitView): string => {
-  const rows = s.loads.flatMap((l) =>
-    (['screw', 'nut', 'core'] as const).map((what) => ({ name: WORDS.carries(l.joint, what), value: l[what] })),
-  );
+  const rows = [
+    ...s.loads.flatMap((l) => MODES.map((what) => ({ name: WORDS.carries(l.joint, what), value: l[what] }))),
+    ...(s.press === undefined ? [] : [{ name: WORDS.press, value: s.press }]),
+  ];
   const most = Math.max(s.values.F, ...rows.map((r) => r.value)) * 1.02;
   const [left, right] = [170, WIDTH - 72];
   const x = (value: number) => left + ((right - left) * value) / most;
@@ -128,8 +139,7 @@ export const besideBought = defineFigure({
     return WORDS.caption({
       finer: numeral(bought.L / Math.abs(adjuster.Delta), 3),
       farther: numeral(values.S_w / adjuster.stroke, 3),
-      thread: weakest.joint,
-      what: weakest.first,
+      thread: weakest.thread,
       carries: force(weakest.carries, view),
       load: force(values.F, view),
       holds: values.F <= weakest.carries,
@@ -144,13 +154,16 @@ export const besideBought = defineFigure({
     rows: [
       ...compared(s, view).map(([name, own, bought]) => [name, own, bought, WORDS.none]),
       ...s.loads.flatMap((l) =>
-        (['screw', 'nut', 'core'] as const).map((what) => [
+        MODES.map((what) => [
           WORDS.carriesOver(l.joint, l.thread, what, size(l.engaged, view)),
           show(l[what], { shown: 'force', digits: 6 }, view),
           WORDS.none,
           judged(s.values.F, l[what]),
         ]),
       ),
+      ...(s.press === undefined
+        ? []
+        : [[WORDS.press, show(s.press, { shown: 'force', digits: 6 }, view), WORDS.none, judged(s.values.F, s.press)]]),
     ],
   }),
 });

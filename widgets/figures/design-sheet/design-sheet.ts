@@ -41,7 +41,7 @@ const draw = (s: Sheet, view: UnitView): string => {
     .filter((g) => g.lines.length > 0)
     .map(
       (g) =>
-        `<section><h3>${g.title}</h3><dl>${g.lines.map((l) => `<div><dt>${escapeText(l.name)}</dt><dd${isOne(l) ? ` data-result="${escapeText(l.name)}"` : ''}>${escapeText(lineText(l, view))}</dd></div>`).join('')}</dl></section>`,
+        `<section><h3>${g.title}</h3><dl>${g.lines.map((l) => `<div><dt>${escapeText(l.name)}</dt><dd>${isOne(l) ? `<span data-result="${escapeText(l.name)}">${escapeText(lineText(l, view))}</span>` : escapeText(lineText(l, view))}</dd></div>`).join('')}</dl></section>`,
     )
     .join('');
   return (

@@ -79,4 +79,4 @@ export const asStated = (numbers: SheetNumbers, adjuster: Adjuster, C: Fitted): 
 
 /** Over so many turns from the start. Weight of the turned part, side load and friction of the guide are not asked for. */
 export const preloadOfSheet = ({ threads, values, choices }: SheetNumbers, to: number): Result<PreloadOf> =>
-  preloadOf({ threads, values: { ...values, W_t: 0, Q_s: 0, mu_g: 0 }, choices }, to);
+  preloadOf({ threads, values: { ...values, W_t: 0, Q_s: 0, mu_g: 0, M_L: 0, r_k: 1 }, choices }, to);

@@ -1,5 +1,7 @@
-/** What each thread carries before it strips or its core goes, against the most that is across it. */
+/** What each thread and the fit of a pressed ball carry, against the most that is on them. */
 import { LINES } from '#words/figures/design-sheet-lines.ts';
+import type { Adjuster } from '../../assembly/adjuster/adjuster.ts';
+import { pressFitOf } from '../../assembly/adjuster/press-fit.ts';
 import { threadLoads } from '../../assembly/adjuster/thread-loads.ts';
 import type { FitState } from '../../assembly/fit-state.ts';
 import { megapascals, type Result } from '../../engine/index.ts';
@@ -11,11 +13,11 @@ import type { SheetNumbers } from './sheet-numbers.ts';
 
 const FORCE = { shown: 'force', digits: 3 } as const;
 
-/** `forces` across the threads under the most load; undefined where they are not known. */
+/** `forces` across the threads and on the tip under the most load; undefined where they are not known. */
 export const strengthOf = (
   { values }: SheetNumbers,
   state: Result<FitState>,
-  forces: { readonly A: number; readonly C: number } | undefined,
+  forces: { readonly A: number; readonly C: number; readonly load: number } | undefined,
   { check, leave }: Judge,
 ): Line[] => {
   const unknown = (why: string): Line[] => {
@@ -29,7 +31,7 @@ export const strengthOf = (
   });
   if (!loads.ok) return unknown(reasonOf(loads));
   if (!forces) return unknown(LINES.effort.forcesUnknown);
-  return loads.value.map((l) => {
+  const threads = loads.value.map((l) => {
     const [carries, across] = [l[l.first], Math.abs(forces[l.joint])];
     check(across <= carries, (view) =>
       LINES.strength.check({
@@ -41,4 +43,18 @@ export const strengthOf = (
     );
     return line(LINES.strength.carries(l.joint, l.first), carries, FORCE);
   });
+  return [...threads, ...pressLines(state.value.adjuster, forces.load, { check, leave })];
+};
+
+const pressLines = (adjuster: Adjuster, load: number, { check, leave }: Pick<Judge, 'check' | 'leave'>): Line[] => {
+  const fit = pressFitOf(adjuster);
+  if (fit === undefined) return [];
+  if (fit.kind !== 'holds') {
+    leave(LINES.press.name, fit.kind === 'loose' ? LINES.press.loose : LINES.press.notRead, AT.press);
+    return [];
+  }
+  check(load <= fit.force, (view) =>
+    LINES.press.check({ found: show(load, FORCE, view), wanted: show(fit.force, FORCE, view) }),
+  );
+  return [line(LINES.press.carries, fit.force, FORCE)];
 };

@@ -18,7 +18,7 @@ import { reasonOf } from '../../words/reason.ts';
 import { defineFigure, type NumbersOf } from '../kit/figure.ts';
 import { px } from '../kit/svg.ts';
 import { type Frame, frameOf, mapSvg, placeOf } from './map.ts';
-import { stacksOf, tellWhenSearched } from './search.ts';
+import { searchNow, stacksOf, stopOrGoOn, tellWhenSearched } from './search.ts';
 
 const QUANTITIES = ['s_w', 'S_w', 'H_w', 'p_m', 'q_e'] as const;
 const TEXTS = ['hardware', 'dividers', 'adjuster'] as const;
@@ -118,7 +118,7 @@ const draw = (s: State, view: UnitView): string => {
   const wrong = found.drawer.wrong.slice(0, 3).map((why) => reasonOf(why));
   const left = found.drawer.wrong.length - wrong.length;
   return (
-    `<div class="drawer-view">` +
+    `<div class="drawer-view">${searchButton()}` +
     `${mapSvg(frame, found.stacks, s.dividers, s.wish, nothing ? [] : answer.rows, s.edge, rowsOf(s)[0], view)}` +
     `<ul class="legend drawer-key"><li><svg viewBox="0 0 14 10" aria-hidden="true"><path class="drawer-all" d="M7 5h0"/></svg>${WORDS.key.all}</li>` +
     `<li><svg viewBox="0 0 14 10" aria-hidden="true"><path class="drawer-met" d="M7 5h0"/></svg>${WORDS.key.met}</li>` +
@@ -127,6 +127,18 @@ const draw = (s: State, view: UnitView): string => {
     `${wrong.length > 0 ? `<p class="figure-words">${escapeText(WORDS.leftOut(wrong, left))}</p>` : ''}` +
     '</div>'
   );
+};
+
+/** Shown while a long search runs or after it was stopped; the picture is not drawn anew then, so it is there always. */
+const searchButton = (): string =>
+  `<p class="acts" data-search hidden><button type="button" class="plain" data-act="search" data-key="drawer-search">${WORDS.stopSearch}</button></p>`;
+
+const showSearch = (stage: Element): void => {
+  const [place, button] = [stage.querySelector<HTMLElement>('[data-search]'), stage.querySelector('[data-act=search]')];
+  if (!place || !button) return;
+  const now = searchNow();
+  place.hidden = now === 'none';
+  button.textContent = now === 'stopped' ? WORDS.searchAgain : WORDS.stopSearch;
 };
 
 const readings = (s: State, view: UnitView): string => {
@@ -229,7 +241,13 @@ export const drawerFigure = defineFigure({
   // The adjuster beside it changes nothing here.
   renderKey: (_, { values, choices, texts: { hardware, dividers } }) => [values, choices, hardware, dividers],
   mount: (stage, context) => {
-    tellWhenSearched(context.redraw);
+    tellWhenSearched(() => {
+      context.redraw();
+      showSearch(stage);
+    });
+    stage.addEventListener('click', (event) => {
+      if (event.target instanceof Element && event.target.closest('[data-act=search]')) stopOrGoOn();
+    });
     const point = (event: Event) => {
       const row = event.target instanceof Element ? event.target.closest('[data-at]') : null;
       const [x, y] = row?.getAttribute('data-at')?.split(' ') ?? [];

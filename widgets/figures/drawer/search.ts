@@ -1,6 +1,6 @@
 /**
  * The search of a drawer: at once where the picture is printed or the drawer is small, in slices on the page else. While it runs, the earlier
- * picture stands and the page says how far it is; another drawer ends it.
+ * picture stands and the page says how far it is; a button or another drawer ends it.
  */
 import { type Stacks, searchDrawer } from '../../assembly/drawer/stacks.ts';
 import { runInSlices } from '../../assembly/run-in-slices.ts';
@@ -9,6 +9,7 @@ import { bad, type Result, runToEnd } from '../../engine/index.ts';
 declare module '../../engine/kernel/result.ts' {
   interface Refusals {
     'drawer-being-searched': { readonly share: number };
+    'drawer-search-stopped': { readonly share: number };
   }
 }
 
@@ -24,18 +25,35 @@ interface Running {
 }
 let finished: { readonly key: string; readonly result: Result<Stacks> } | undefined;
 let running: Running | undefined;
+let stopped: Pick<Running, 'key' | 'share'> | undefined;
 /** Figures that wait for a search. */
 const waiting = new Set<() => void>();
 export const tellWhenSearched = (redraw: () => void): void => {
   waiting.add(redraw);
 };
 
+/** Whether a search is under way, was stopped by the reader, or neither. */
+export const searchNow = (): 'running' | 'stopped' | 'none' =>
+  running ? 'running' : stopped === undefined ? 'none' : 'stopped';
+
+/** Ends the search that is under way, or takes up again the one that was ended. */
+export const stopOrGoOn = (): void => {
+  if (running) {
+    running.stop();
+    stopped = { key: running.key, share: running.share };
+    running = undefined;
+  } else stopped = undefined;
+  for (const redraw of waiting) redraw();
+};
+
 export const stacksOf = (text: string, kept: number): Result<Stacks> => {
   const key = `${kept} ${text}`;
   if (finished?.key === key) return finished.result;
   if (running?.key === key) return bad('drawer-being-searched', { share: running.share });
+  if (stopped?.key === key) return bad('drawer-search-stopped', { share: stopped.share });
   running?.stop();
   running = undefined;
+  stopped = undefined;
   const run = searchDrawer(text, kept);
   const keep = (result: Result<Stacks>): Result<Stacks> => {
     running = undefined;

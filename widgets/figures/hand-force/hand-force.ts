@@ -102,7 +102,7 @@ const stateOf = ({
   const { F, mu, mu_s, r_h, theta_h: theta, kappa_d, k_d } = values;
   // Here nothing rubs besides the threads.
   const effortWith = (friction: number) =>
-    effortState({ threads, values: { F, mu: friction, d_b: 0 }, choices: { rubs: 'nothing' } });
+    effortState({ threads, values: { F, mu: friction, d_b: 0, mu_g: 0, r_k: 1 }, choices: { rubs: 'nothing' } });
   const effort = effortWith(mu);
   if (!effort.ok) return effort;
   if (!(mu_s >= mu)) return bad('holding-below-sliding', { holds: numeral(mu_s), slides: numeral(mu) }, 'mu_s');

@@ -55,7 +55,7 @@ export const readoutHtml = (rows: readonly Row[], view: UnitView): string =>
 
 const rowHtml = (row: Row, view: UnitView): string => {
   if (isAmount(row))
-    return `<div class="${row.key}"><dt>${escapeText(row.short ?? row.name)}</dt><dd data-read="${row.key}" data-result="${row.key}">${escapeText(amountText(row, view))}</dd></div>`;
+    return `<div class="${row.key}"><dt>${escapeText(row.short ?? row.name)}</dt><dd data-read="${row.key}"><span data-result="${row.key}">${escapeText(amountText(row, view))}</span></dd></div>`;
   if (row.length === 2) return `<div><dt>${escapeText(row[0])}</dt><dd>${escapeText(row[1])}</dd></div>`;
   const [key, name, value] = row;
   return `<div class="${key}"><dt>${escapeText(name)}</dt><dd data-read="${key}">${escapeText(value)}</dd></div>`;

@@ -3,10 +3,10 @@ import { WORDS } from '#words/figures/part-files.ts';
 import { type Adjuster, partsOf, standing } from '../../assembly/adjuster/adjuster.ts';
 import { heightOf, type Part, reach } from '../../assembly/adjuster/part.ts';
 import { type Mesh, meshOf } from '../../assembly/adjuster/solid.ts';
-import { crestsOf, sectionOf } from '../../assembly/adjuster/surface.ts';
+import { crestsOf } from '../../assembly/adjuster/surface.ts';
 import { readAdjuster } from '../../assembly/adjuster/text.ts';
 import { fileName } from '../../assembly/files/file-name.ts';
-import { dxfOf, type Outline, svgOf } from '../../assembly/files/outline-files.ts';
+import { dxfOf, svgOf } from '../../assembly/files/outline-files.ts';
 import { stlOf } from '../../assembly/files/stl.ts';
 import { threeMfOf } from '../../assembly/files/three-mf.ts';
 import { bad, good, type Result } from '../../engine/index.ts';
@@ -17,6 +17,7 @@ import { type Frame, frameIn, partsHtml, pictureOf } from '../kit/adjuster-pictu
 import { defineFigure, type NumbersOf } from '../kit/figure.ts';
 import { saveFile } from '../kit/save.ts';
 import { hatchings } from '../kit/svg.ts';
+import { outlinesOf } from './outlines.ts';
 
 const WIDTH = 240;
 const HEIGHT = 330;
@@ -48,21 +49,6 @@ const netOf = (part: Part, adjuster: Adjuster): Mesh => {
 const widest = (part: Part): number => 2 * Math.max(...part.outer.map(reach));
 const size = (x: number, view: UnitView): string => show(x, { shown: 'size', digits: 4 }, view);
 const triangles = (part: Part, { adjuster }: State): number => netOf(part, adjuster).triangles.length / 3;
-
-/** Sections of the parts where they stand when put together, each part a layer. */
-const outlinesOf = (adjuster: Adjuster, only?: Part): Outline[] => {
-  const { at } = standing(adjuster, 0);
-  const crests = crestsOf(adjuster);
-  return partsOf(adjuster)
-    .filter((part) => only === undefined || part === only)
-    .flatMap((part) =>
-      sectionOf(part, 0, { crests: crests[part.role] }).map((points) => ({
-        layer: part.role,
-        points: points.map(([r, z]) => [r, z + (only ? 0 : at[part.role])] as const),
-        closed: true,
-      })),
-    );
-};
 
 const KINDS = ['3mf', 'stl', 'dxf', 'svg'] as const;
 const buttons = (of: string, kinds: readonly string[], words: string): string =>

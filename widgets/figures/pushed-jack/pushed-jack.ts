@@ -12,15 +12,26 @@ import {
   runsOf,
   whenRun,
 } from '../../assembly/jack-of.ts';
-import { at, good, type Jack, type JointState, type Result, type Stand, type Thread } from '../../engine/index.ts';
+import {
+  at,
+  good,
+  type Jack,
+  type JointState,
+  type Result,
+  type Stand,
+  type Thread,
+  type WholeStiffness,
+  wholeStiffness,
+} from '../../engine/index.ts';
 import { numeral, show, type UnitView } from '../../input/format.ts';
 import { defineFigure, type NumbersOf } from '../kit/figure.ts';
 import { axisUnit, type Frame, legendItem, panelHtml, roundUp, xAt, yAt } from '../kit/plots/frame.ts';
 import { amount, type Row } from '../kit/readout.ts';
 import { hatchings, type Point, polygon, polyline, px } from '../kit/svg.ts';
 
-const QUANTITIES = [...JACK_QUANTITIES, 'n_o'] as const;
-type Given = NumbersOf<'A' | 'C', (typeof QUANTITIES)[number], (typeof JACK_CHOICES)[number], never>;
+const QUANTITIES = [...JACK_QUANTITIES, 'n_o', 'a_o'] as const;
+const CHOICES = [...JACK_CHOICES, 'turning'] as const;
+type Given = NumbersOf<'A' | 'C', (typeof QUANTITIES)[number], (typeof CHOICES)[number], never>;
 
 interface Done {
   readonly at: 'end';
@@ -34,6 +45,9 @@ interface Done {
   readonly moves: number;
   readonly round: number;
   readonly off: number;
+  /** Most that a gauge beside the axis, along the push, is off by the lean; mm. */
+  readonly gauge: number;
+  readonly whole: WholeStiffness | undefined;
 }
 type State = Done | { readonly at: 'work'; readonly key: string; readonly over: number };
 
@@ -41,7 +55,7 @@ const stateOf = (numbers: Given): Result<State> => {
   const jack = jackOf(numbers);
   if (!jack.ok) return jack;
   const over = numbers.values.n_o;
-  const found = runsOf(jack.value, over);
+  const found = runsOf(jack.value, over, numbers.choices.turning === 'there and back');
   if (!found.ok) return found;
   if (found.value.at === 'work') return good({ at: 'work', key: found.value.key, over });
   const { runs, key } = found.value;
@@ -50,6 +64,8 @@ const stateOf = (numbers: Given): Result<State> => {
     const values = runs.pushed.map((s) => s[of]);
     return Math.max(...values) - Math.min(...values);
   };
+  const whole = wholeStiffness(jack.value);
+  if (whole && !whole.ok) return whole;
   return good({
     at: 'end',
     key,
@@ -61,6 +77,9 @@ const stateOf = (numbers: Given): Result<State> => {
     moves: Math.hypot(first.x - still.x, first.y - still.y),
     round: Math.max(widths('x'), widths('y')),
     off: Math.max(...heights(runs.pushed).map(Math.abs)),
+    // Tilted about y, the side along x goes down.
+    gauge: Math.max(...runs.pushed.map((s) => Math.abs((s.tiltY - first.tiltY) * numbers.values.a_o))),
+    whole: whole?.value,
   });
 };
 
@@ -231,6 +250,13 @@ const rows = (s: State): Row[] => {
     amount('high', WORDS.readings.high, s.off, 'motion', 3),
     amount('torque', WORDS.readings.torque, torque, 'N·mm', 3),
     amount('lost', WORDS.readings.lost, twist, 'degrees', 3),
+    amount('gauge', WORDS.readings.gauge, s.gauge, 'motion', 3),
+    ...(s.whole
+      ? [
+          amount('stiffness', WORDS.readings.stiffness(s.whole.softest), s.whole.solved, 'N/mm', 3),
+          amount('frequency', WORDS.readings.frequency, s.whole.frequency, 'Hz', 3),
+        ]
+      : []),
   ];
 };
 
@@ -250,17 +276,18 @@ export const pushedJack = defineFigure({
   title: WORDS.title,
   threads: ['A', 'C'],
   quantities: QUANTITIES,
-  choices: JACK_CHOICES,
+  choices: CHOICES,
   chief: ['Q_y', 'y_b', 'F'],
   groups: {
     threads: ['A', 'C', 'arrangement'],
     lengths: ['l_eA', 'l_eC', 'H_A', 'H_C', 'H_t', 'R_o', 'R_i'],
     pieces: ['c_mA', 'c_mC', 't_z', 'e_o', 'alpha_o'],
-    errors: ['eps_A', 'eps_C', 'a_s', 'a_n'],
+    errors: ['eps_A', 'eps_nA', 'longer_A', 'eps_C', 'eps_nC', 'longer_C', 'a_s', 'a_n'],
     guide: ['guided', 'l_g', 'c_g', 'H_g'],
     lock: ['keeper', 'g_k', 'r_k', 'kappa'],
     friction: ['mu', 'mu_g'],
-    turns: ['n_o'],
+    tip: ['R', 'a_o'],
+    turns: ['turning', 'n_o'],
   },
   idle: idleOfJack,
   state: stateOf,

@@ -26,7 +26,7 @@ import { arrowheads, dimensionLine, type Point, polyline, px } from '../kit/svg.
 import { crestLines, opposite, threadEdge } from '../kit/thread-outline.ts';
 
 const WIDTH = 640;
-const HEIGHT = 250;
+const HEIGHT = 262;
 const STEPS = 12;
 /** Beside and between cylinder and ramp, for letters that are large against the drawing on a phone. */
 const ROOM = 262;
@@ -74,13 +74,13 @@ interface Frame {
 /** Cylinder left, ramp right, one scale for both. */
 const frameOf = (s: State): Frame => {
   const length = Math.max(2.2 * s.thread.L, 1.1 * s.thread.d);
-  const scale = Math.min((WIDTH - ROOM) / (s.thread.d + s.round), (HEIGHT - 60) / length);
+  const scale = Math.min((WIDTH - ROOM) / (s.thread.d + s.round), (HEIGHT - 72) / length);
   const used = (s.thread.d + s.round) * scale;
   const left = (WIDTH - ROOM - used) / 2 + 10;
   return {
     scale,
     axis: left + (s.thread.d / 2) * scale,
-    floor: HEIGHT - 34,
+    floor: HEIGHT - 46,
     foot: left + s.thread.d * scale + (s.thread.h === 1 ? 40 : 196),
     length,
   };

@@ -2,8 +2,8 @@
 import { type Adjuster, standing } from '../../assembly/adjuster/adjuster.ts';
 import { heightOf, type Role } from '../../assembly/adjuster/part.ts';
 import { extentsOf, widestStep } from '../kit/adjuster-extras.ts';
+import { CLEAR, type Held, heldAfter, stepsOf } from '../kit/solid/assembling.ts';
 import { type Aim, aimAt, type Look, SEEN_TURNS } from '../kit/solid/view.ts';
-import { CLEAR, type Held, heldAfter, stepsOf } from './assembling.ts';
 import type { State } from './state.ts';
 
 export interface Pose extends Look {

@@ -16,7 +16,7 @@ const WIDTH = 640;
 const HEIGHT = 42;
 const EDGE = 4;
 
-type Kind = 'a-rub' | 'a-slope' | 'c-rub' | 'c-slope' | 'collar';
+type Kind = 'a-rub' | 'a-slope' | 'c-rub' | 'c-slope' | 'key' | 'collar';
 
 interface Piece {
   readonly kind: Kind;
@@ -30,7 +30,7 @@ interface Case {
   readonly pieces: readonly Piece[];
 }
 
-const KINDS: readonly Kind[] = ['a-rub', 'a-slope', 'c-rub', 'c-slope', 'collar'];
+const KINDS: readonly Kind[] = ['a-rub', 'a-slope', 'c-rub', 'c-slope', 'key', 'collar'];
 
 /**
  * Friction is hatched, each thread its own way. It is asked for here and not in a style sheet: on a page the ids of a figure carry
@@ -42,7 +42,7 @@ const HATCHED: Readonly<Partial<Record<Kind, string>>> = { 'a-rub': 'torque-hatc
 const pieceHtml = (kind: Kind, place: string): string =>
   `<rect class="piece ${kind}"${HATCHED[kind] === undefined ? '' : ` fill="url(#${HATCHED[kind]})"`} ${place}/>`;
 
-const piecesOf = (a: ThreadEffort | undefined, c: ThreadEffort, collar: number): Piece[] =>
+const piecesOf = (a: ThreadEffort | undefined, c: ThreadEffort, key: number, collar: number): Piece[] =>
   [
     ...(a
       ? [
@@ -52,6 +52,7 @@ const piecesOf = (a: ThreadEffort | undefined, c: ThreadEffort, collar: number):
       : []),
     { kind: 'c-rub', torque: c.friction },
     { kind: 'c-slope', torque: c.lead },
+    { kind: 'key', torque: key },
     { kind: 'collar', torque: collar },
   ].filter((p): p is Piece => p.torque !== 0);
 
@@ -63,25 +64,25 @@ const casesOf = ({ A, C, pair, plain }: EffortState): Case[] => {
       what: names,
       way: WORDS.turning(WORDS.raised, senseText(against.sense)),
       torque: against.torque,
-      pieces: piecesOf(against.A, against.C, against.collar),
+      pieces: piecesOf(against.A, against.C, against.key, against.collar),
     },
     {
       what: names,
       way: WORDS.turning(WORDS.lowered, senseText(along.sense)),
       torque: along.torque,
-      pieces: piecesOf(along.A, along.C, along.collar),
+      pieces: piecesOf(along.A, along.C, along.key, along.collar),
     },
     {
       what: WORDS.alone(C.designation),
       way: WORDS.raised,
       torque: plain.against,
-      pieces: piecesOf(undefined, plain.up, plain.rubbing),
+      pieces: piecesOf(undefined, plain.up, 0, plain.rubbing),
     },
     {
       what: WORDS.alone(C.designation),
       way: WORDS.lowered,
       torque: plain.along,
-      pieces: piecesOf(undefined, plain.down, plain.rubbing),
+      pieces: piecesOf(undefined, plain.down, 0, plain.rubbing),
     },
   ];
 };
@@ -157,7 +158,9 @@ const draw = (s: EffortState, view: UnitView): string => {
       `<div class="torque-case"><p class="line">${WORDS.caseTorque(c.what, c.way, `<b${i === 0 ? ' data-sym="M"' : ''}>${torqueText(c.torque, view)}</b>`)}</p>` +
       `${bar(c, x, i === 0 ? s.pair.frictionless : undefined)}<p class="split">${split(c, view)}</p></div>`,
   );
-  const kinds = KINDS.filter((k) => k !== 'collar' || cases.some((c) => c.pieces.some((p) => p.kind === k)));
+  const kinds = KINDS.filter(
+    (k) => (k !== 'collar' && k !== 'key') || cases.some((c) => c.pieces.some((p) => p.kind === k)),
+  );
   return (
     `<svg class="hatches" width="0" height="0" aria-hidden="true"><defs>${HATCH}</defs></svg>` +
     `<ul class="legend">${kinds.map(swatch).join('')}` +
@@ -183,11 +186,14 @@ export const torqueBars = defineFigure({
   name: 'torque-bars',
   title: WORDS.title,
   threads: ['A', 'C'],
-  quantities: ['F', 'mu', 'd_b'],
+  quantities: ['F', 'mu', 'd_b', 'mu_g', 'r_k'],
   choices: ['rubs'],
   chief: ['F', 'mu'],
-  groups: { threads: ['A', 'C'], rubbing: ['rubs', 'd_b'] },
-  idle: ({ choices }) => (choices.rubs === 'nothing' ? ['d_b'] : []),
+  groups: { threads: ['A', 'C'], rubbing: ['rubs', 'd_b', 'mu_g', 'r_k'] },
+  idle: ({ choices, values }) => [
+    ...(choices.rubs === 'nothing' ? (['d_b'] as const) : []),
+    ...(values.mu_g === 0 ? (['r_k'] as const) : []),
+  ],
   state: (numbers) => effortState(numbers),
   draw,
   rows: (s) => [

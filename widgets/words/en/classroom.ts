@@ -33,3 +33,221 @@ export const PRINT_GRID = 'Print the answer grid';
 export const PRINT_METHOD = 'Print how it is worked';
 export const GRID_AS_CSV = 'Answer grid as CSV';
 export const EMPTY_GRID_AS_CSV = 'Empty grid to fill in, as CSV';
+
+// The lab.
+
+export const labFor = (student: string): string => `Lab: measuring a differential screw. ${student}`;
+export const PAIR_IS = 'Pair';
+export const labPair = (A: string, C: string, net: string, flat: string): string =>
+  `Your pair: thread A ${A}, thread C ${C}. By design a turn moves the carried part ${net}, and a flat ${flat}.`;
+export const LAB_PROTOCOL = {
+  title: 'How to measure',
+  steps: [
+    'Clamp the base. Put the weight on the carried part that it will carry in use.',
+    'Stand the indicator square over the axis of the carried part, a little pressed in.',
+    'Turn back by half a turn and forward to flat 0. Then all lost motion is taken up. Set the indicator to zero.',
+    'Turn up flat by flat, and read at each of the thirteen places. If you turn too far, begin this way again.',
+    'Go a quarter of a turn beyond the last place and back to it. Now read down, flat by flat.',
+    'Go a quarter of a turn beyond flat 0 and forward again. Take both ways once more.',
+    'Between readings keep your hand off the screw, so that it does not warm.',
+  ],
+};
+/** Common practice, no source. */
+export const LAB_CAUTION =
+  'Keep fingers out from under the carried part and its weight. Block the weight before you change anything. The rules of your shop come first.';
+export const LAB_TABLE = 'Readings';
+export const FLAT_COLUMN = 'Flat';
+export const EXPECTED = 'By design';
+export const UP_RUN = (run: number): string => `Up ${run}`;
+export const DOWN_RUN = (run: number): string => `Down ${run}`;
+export const LAB_PLOT = 'Plot: up as ▲, down as ▽. The line is what the design gives.';
+export const FLAT_STEP = 'flats';
+export const expectedLine = (motion: string, flats: number): string =>
+  `Squared paper with a straight line from zero to ${motion} at ${flats} flats.`;
+export const CHECKS = {
+  title: 'Five checks before you sign',
+  list: [
+    'Every reading of one way was approached from the same side.',
+    'The gap was taken up before the first reading that counts.',
+    'Back at flat 0 the indicator shows zero again, but for the lost motion.',
+    'The hand was off the screw between readings, and the stand had time to cool.',
+    'The plunger stands square to the face and over the axis.',
+  ],
+};
+export const RESULTS = {
+  title: 'Results',
+  list: ['Measured motion of a turn:', 'Lost motion between up and down:', 'Largest distance from the line:'],
+};
+export const SIGN_OFF = {
+  title: 'Signed',
+  list: ['Measured by:', 'Indicator, and when it was checked:', 'Checked by:', 'Accepted, or what is to be done:'],
+};
+export const rigFor = (student: string): string => `Rig: ${student}`;
+export const RIG_HEAD = (unit: string): string =>
+  `A computed rig with hidden faults. Its indicator shows, in ${unit}, at each flat:`;
+export const LAB_FACTS = [
+  'Measured motion of a turn:',
+  'Lost motion:',
+  'What is wrong with this rig, and how you see it:',
+];
+export const LAB_KEY = 'What the rigs hide';
+export const HIDES = 'Hides';
+export const RIG_GIVEN = 'Given to the rig';
+export const FOUND_BY_FIT = 'Found by the fit';
+export const hiddenSays = (fault: 'long' | 'short' | 'loose' | 'wave' | 'drift' | 'misread', size: string): string =>
+  ({
+    long: `The net lead is too large by ${size} a turn.`,
+    short: `The net lead is too small by ${size} a turn.`,
+    loose: `No weight: ${size} of play shows between up and down.`,
+    wave: `Periodic error of amplitude ${size}.`,
+    drift: `Drift of ${size} from the first reading to the last.`,
+    misread: `One reading of the first way up is off by ${size}.`,
+  })[fault];
+export const LAB_PAIRS = 'Pairs in the class, one a line: thread A + thread C. Each student gets one of them.';
+export const SET_LAB = 'Set the lab';
+export const labSet = (students: number): string =>
+  `The lab is set for ${students === 1 ? 'one student' : `${students} students`}. The first sheets stand below.`;
+export const PRINT_LAB = 'Print the lab sheets';
+export const PRINT_RIGS = 'Print the rigs';
+export const PRINT_LAB_KEY = 'Print what they hide';
+export const RIGS_AS_CSV = 'Readings of all rigs as CSV';
+export const OPEN_RIG = 'Judge the readings of the first rig in the chapter on calibration';
+export const TYPED_READINGS =
+  'Readings of one student, as typed from the sheet: flat; reading (µm); up or down, one a line';
+export const TYPED_PAIR = 'The pair they are of';
+export const JUDGE_READINGS = 'Judge these readings';
+export const FIRST_LAB = 'First lab sheet, rig and key';
+
+// Marking.
+
+export const FILLED_GRID = 'The filled grid: names down, exercises across, as the empty grid has them';
+export const MARK_ANSWERS = 'Mark these answers';
+export const HALF_FOR_SLIP = 'half the marks for a known slip';
+export const SCORES_AS_CSV = 'Scores as CSV';
+export const SCORE = 'Score';
+export const EXERCISE_HEAD = 'Exercise';
+export const TITLE_HEAD = 'Title';
+export const RIGHT_HEAD = 'Right';
+export const WRONG_HEAD = 'Wrong';
+export const LEFT_HEAD = 'Left out';
+export const MISSED_ITEMS = 'By exercise';
+export const MISSED_SLIPS = 'By slip';
+export const TIMES_HEAD = 'Times';
+export const SLIP_HEAD = 'What was said to it';
+export const SCORES = 'Scores';
+export const marked = (students: number, unknown: readonly string[], missing: number): string =>
+  [
+    `${students === 1 ? 'One student is' : `${students} students are`} marked.`,
+    ...(unknown.length === 0 ? [] : [`Not on the roster above: ${unknown.join(', ')}.`]),
+    ...(missing === 0 ? [] : [`${missing} of the roster ${missing === 1 ? 'has' : 'have'} no row in the grid.`]),
+  ].join(' ');
+
+// Exercises as a teacher wants them.
+
+export const USED = 'is used';
+export const MARKS_FIELD = 'Marks';
+export const CHANGE_EXERCISE = 'Change words and sizes';
+export const TITLE_FIELD = 'Title';
+export const QUESTION_FIELD = 'Question; what stands in braces is drawn';
+export const HINT_FIELD = 'Hint';
+export const sizesField = (name: string): string => `Sizes for {${name}}, parted by commas`;
+export const TAKE_CHANGE = 'Take the change';
+export const TAKE_BACK = 'As it was';
+export const changedNow = (title: string): string => `“${title}” is changed. Papers set from now on have it.`;
+export const SAVE_OWN = 'Save these changes to a file';
+export const OPEN_OWN = 'Open such a file';
+const counted = (n: number, one: string, many: string): string => `${n} ${n === 1 ? one : many}`;
+export const ownSays = (hidden: number, edits: number): string =>
+  `${counted(hidden, 'exercise is', 'exercises are')} left out, ${counted(edits, 'is', 'are')} changed. Papers set before stay as they are.`;
+export const ownRead = (hidden: number, edits: number): string =>
+  `The file is read: ${counted(hidden, 'exercise is', 'exercises are')} left out, ${counted(edits, 'is', 'are')} changed.`;
+
+// The plan of a course.
+
+export const PLAN = 'Plan of the course';
+export const LESSONS = 'Lessons';
+export const MINUTES_A_LESSON = 'Minutes a lesson';
+export const CHAPTERS_OF_PLAN = 'Chapters';
+export const TAKE_NEEDS = 'Add what these chapters need';
+export const SET_PLAN = 'Set the plan';
+export const PRINT_PLAN = 'Print the plan';
+export const PLAN_AS_CSV = 'Plan as CSV';
+export const LESSON_HEAD = 'Lesson';
+export const CHAPTERS_TAKEN = 'Chapter';
+export const MINUTES_HEAD = 'Minutes';
+export const OUTCOMES_HEAD = 'What the student can do then';
+export const PRACTISED_BY = 'Exercises';
+export const partOf = (number: number, title: string, from: 'whole' | 'begun' | 'carried on' | 'ended'): string =>
+  `${number} ${title}${from === 'whole' ? '' : `, ${from}`}`;
+export const planSays = (plan: {
+  readonly lessons: number;
+  readonly over: number;
+  readonly enough: number;
+  readonly unmet: readonly { readonly chapter: string; readonly needs: readonly string[] }[];
+}): string =>
+  [
+    plan.over === 0
+      ? `The chapters take ${plan.enough === 1 ? 'one lesson' : `${plan.enough} lessons`}.`
+      : `${plan.over} minutes find no room; ${plan.enough} lessons would hold all.`,
+    ...plan.unmet.map(
+      ({ chapter, needs }) => `“${chapter}” needs ${needs.map((one) => `“${one}”`).join(' and ')} too.`,
+    ),
+  ].join(' ');
+
+// The project.
+
+export const WANTED_LEAD = 'Motion of a turn';
+export const WHICH_TAPS = 'Taps at hand';
+export const TAPS_NAMES = { metric: 'metric taps only', inch: 'inch taps only', either: 'both' } as const;
+export const FIND_PAIRS = 'Find pairs';
+export const PAIRS_FOR_PROJECT = 'Pairs for the project';
+export const NET_LEAD_HEAD = 'Pair';
+export const PAIR_HEADS = ['Net lead', 'Gain', 'Stroke, one diameter of each used up'];
+export const projectPairsSay = (count: number, taps: string): string =>
+  `${count === 1 ? 'One pair' : `${count} pairs`}, the nearest first: ${taps}.`;
+
+// The safety sheet: common practice, no source.
+
+export const SAFETY = {
+  title: 'Safety in the shop',
+  first:
+    'The rules of this shop, the instructor’s word and local codes come before this sheet. If you do not know, stop and ask.',
+  groups: [
+    {
+      title: 'Before you begin',
+      rules: [
+        'Safety glasses on. Hair tied back; no rings, watch, scarf or loose sleeves near anything that turns.',
+        'No gloves at a turning spindle or drill.',
+        'You know where the emergency stop, the first-aid box and the extinguisher are.',
+      ],
+    },
+    {
+      title: 'Drilling, turning and cutting threads',
+      rules: [
+        'The work is clamped. You never hold it by hand under a drill.',
+        'The chuck key is out of the chuck before the machine starts.',
+        'Chips are taken away with a brush or hook, with the machine stopped. Never by hand, never with compressed air.',
+        'A tap or die is turned back to break the chip, and is not forced. A broken tap is as sharp as glass.',
+      ],
+    },
+    {
+      title: 'Pressing, springs and loads',
+      rules: [
+        'A hardened ball can burst when it is pressed in. A shield stands between it and your face.',
+        'A compressed spring is let go slowly, away from the face.',
+        'A fine jack is an adjuster, not lifting gear. Heavy work is blocked; no hand goes under it.',
+      ],
+    },
+  ],
+  here: 'In this shop',
+  blanks: ['Emergency number:', 'First aid is given by:', 'Machines I may use:', 'Further rules here:'],
+  signed: 'Signed',
+  says: 'I have read this sheet and the rules of the shop, and I asked about what I did not understand.',
+  signatures: ['Name and date:', 'Instructor:'],
+};
+export const PRINT_SAFETY = 'Print the safety sheet';
+
+// Files of questions.
+
+export const VARIANTS = 'Variants of each exercise, of which a test draws one for each student';
+export const SCORED_BY_HAND = '“show that” too, which a person scores';

@@ -201,12 +201,7 @@ export const papersSet = (papers: number, exercises: number): string =>
   `${papers === 1 ? 'One paper is' : `${papers} papers are`} set, ${exercises} ${exercises === 1 ? 'exercise' : 'exercises'} each. The first stands below with its key; print for the rest.`;
 export const papersSoFar = (count: number, all: number): string =>
   `${count} of ${all} papers so far; they can be printed when all are set.`;
-export const fileHolds = (items: number, left: number): string =>
-  `The file holds ${items} ${items === 1 ? 'item' : 'items'}.${
-    left === 0
-      ? ''
-      : ` ${left} ${left === 1 ? 'exercise is' : 'exercises are'} left out, since a number of theirs is read off a picture, which these files do not carry.`
-  }`;
+export const fileHolds = (items: number): string => `The file holds ${items} ${items === 1 ? 'item' : 'items'}.`;
 export const howMany = (most: number): string => `How many exercises of each chapter (0 to ${most})`;
 export const ASKED_AS = 'Asked';
 /** The forms of an exercise, by their names in a link. */

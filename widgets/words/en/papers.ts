@@ -166,4 +166,8 @@ export const COLUMNS = [
   'digits',
   'hint',
   'steps',
+  'known slips',
 ];
+export const BANK_TITLE = 'Differential screws, question bank';
+export const TEST_TITLE = 'Differential screws';
+export const LICENCE_SAYS = 'CC BY 4.0, https://creativecommons.org/licenses/by/4.0/';

@@ -21,6 +21,7 @@ import { NUMERICS } from './refusals/numerics.ts';
 import { PAIR } from './refusals/pair.ts';
 import { PASSPORTS } from './refusals/passports.ts';
 import { PLAY_REFUSALS } from './refusals/play.ts';
+import { SETTLING } from './refusals/settling.ts';
 import { SITE } from './refusals/site.ts';
 import { SPRING } from './refusals/spring.ts';
 import { THREAD } from './refusals/thread.ts';
@@ -53,5 +54,6 @@ export const REFUSALS: RefusalWords = {
   ...NUMERICS,
   ...PAIR,
   ...PASSPORTS,
+  ...SETTLING,
   ...THREAD,
 };

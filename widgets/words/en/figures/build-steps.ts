@@ -36,7 +36,8 @@ export const WORDS = {
   },
   ball: {
     name: 'Press the ball in.',
-    press: 'Square, in an arbor press, behind a shield. Then measure how far it stands out.',
+    press:
+      'Square, in an arbor press, behind a shield. Read the force if the press shows it: the fit carries no more. Then measure how far the ball stands out.',
     loose: 'It is loose in this hexagon: glue it or use a sleeve.',
     set: 'Set it square, behind a shield. Then measure how far it stands out.',
     count: (ball: string, over: string, stands: string) =>

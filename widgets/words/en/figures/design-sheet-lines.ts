@@ -6,7 +6,12 @@ interface Asked {
   readonly wanted: string;
 }
 
-const FIRST = { screw: 'screw, stripped', nut: 'nut, stripped', core: 'core, torn' } as const;
+const FIRST = {
+  screw: 'screw, stripped',
+  nut: 'nut, stripped',
+  core: 'core, torn',
+  body: 'wall round the nut, torn',
+} as const;
 
 export const LINES = {
   motion: {
@@ -116,9 +121,18 @@ export const LINES = {
 
   strength: {
     name: 'strength of cores and threads',
-    carries: (thread: Thread, first: 'screw' | 'nut' | 'core') => `thread ${thread} carries, by its ${FIRST[first]}`,
-    check: (v: Asked & { readonly thread: Thread; readonly first: 'screw' | 'nut' | 'core' }) =>
+    carries: (thread: Thread, first: keyof typeof FIRST) => `thread ${thread} carries, by its ${FIRST[first]}`,
+    check: (v: Asked & { readonly thread: Thread; readonly first: keyof typeof FIRST }) =>
       `Across thread ${v.thread} there are ${v.found} at most; over the length of engagement, its ${FIRST[v.first]} carries ${v.wanted}.`,
+  },
+
+  press: {
+    name: 'press fit of the ball',
+    carries: 'the ball stays where it was pressed, up to',
+    check: (v: Asked) =>
+      `The ball carries ${v.found} at most; it was pressed in with ${v.wanted}, and goes no further under less.`,
+    notRead: 'the force that pressed it in is not stated: write it in the row of the tip, as in “pressed with 2000 N”',
+    loose: 'the ball is loose in its hexagon, so glue or a sleeve must hold it',
   },
 
   /** What no field of the sheet asks for. */

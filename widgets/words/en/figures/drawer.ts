@@ -32,6 +32,8 @@ const factsText = ({ name, step, divisions, stroke, height }: Facts): string =>
 export const WORDS = {
   title: 'What your drawer can build',
   numbers: 'The best, to take',
+  stopSearch: 'Stop the search',
+  searchAgain: 'Search again',
   mapOf: 'Map of every adjuster that the drawer can build: step to the right, stroke upwards, with the best edge',
   strokeAxis: 'fine stroke',
   stepAxis: 'step',

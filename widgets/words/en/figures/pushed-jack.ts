@@ -1,5 +1,5 @@
 /** Words of the jack as built, pushed from the side. */
-import type { JointName } from '../../../engine/index.ts';
+import type { GivingPart, JointName } from '../../../engine/index.ts';
 
 export interface JointWords {
   readonly joint: JointName;
@@ -57,6 +57,9 @@ export const WORDS = {
     high: 'height off, at most',
     torque: 'torque of the hand, mean',
     lost: 'twist of the carried part',
+    gauge: 'a gauge beside the axis, off by the lean',
+    stiffness: (softest: GivingPart) => `stiffness under this load; the ${softest} gives most`,
+    frequency: 'the load swings on it',
   },
   joints: {
     head: ['joint', 'along the axis', 'across it', 'touches'],

@@ -5,12 +5,19 @@ const PARTS = { base: 'base', turned: 'turned part', carried: 'carried part' } a
 const moved = (part: string, by: string, way: Way): string =>
   way === 'nowhere' ? `The ${part} stands where it stood` : `The ${part} has gone ${way} ${by}`;
 
-/** Which flanks carry, in as few words as it takes. */
+/** Which flanks carry, in as few words as it takes, said so that it is understood before the chapter on flanks. */
+const FACES = { pressed: 'faces the base', pulled: 'faces away from the base' } as const;
 const carries = (list: readonly { readonly thread: 'A' | 'C'; readonly flank: 'pressed' | 'pulled' }[]): string => {
   const [first, second] = list;
   if (!first) return '';
-  if (second && first.flank === second.flank) return `Both threads carry on the ${first.flank} flank.`;
-  return list.map(({ thread, flank }) => `Thread ${thread} carries on its ${flank} flank.`).join(' ');
+  if (second && first.flank === second.flank)
+    return `Both threads carry on the ${first.flank} flank, the side of the ridge that ${FACES[first.flank]}.`;
+  return list
+    .map(
+      ({ thread, flank }) =>
+        `Thread ${thread} carries on its ${flank} flank, the side of the ridge that ${FACES[flank]}.`,
+    )
+    .join(' ');
 };
 
 type Lock = 'none' | 'assumed' | 'key' | 'post' | 'springs';

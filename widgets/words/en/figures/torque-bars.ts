@@ -21,6 +21,7 @@ export const WORDS = {
     'a-slope': 'slope of thread A',
     'c-rub': 'friction in thread C',
     'c-slope': 'slope of thread C',
+    key: 'friction of the key',
     collar: 'collar or tip',
   },
   rows: {

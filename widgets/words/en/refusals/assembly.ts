@@ -49,5 +49,9 @@ export const ASSEMBLY = {
   'design-without-name': () => 'It has no name.',
   'design-number-not-text': ({ name }) => `${quoted(name)}: a number is kept as text with its unit.`,
   'design-number-unknown': ({ name }) => `${quoted(name)} is not a number of this notebook.`,
+  'bench-one-thread': () => 'The bench takes a jack of two threads; describe a carried part as well.',
+  'bench-no-play': ({ thread }) =>
+    `The pieces of thread ${thread} do not go together; state classes or diameters that leave play.`,
+  'bench-places': ({ count, most }) => `${count} places to read; 2 to ${most} can be read.`,
   'design-number-unread': ({ name, why }, behind) => `${name}: ${behind(why)}`,
 } satisfies Partial<RefusalWords>;

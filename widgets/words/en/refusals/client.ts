@@ -13,5 +13,6 @@ export const CLIENT = {
     'This browser would not keep the designs (its storage is full or switched off). They last until the page is closed: export them to a file.',
   'papers-count-odd': ({ chapter, text, most }) =>
     `${chapter}: read ${quoted(text)}; give a whole number from 0 to ${most}.`,
+  'papers-variants-odd': ({ text, most }) => `Read ${quoted(text)}; each exercise has from 1 to ${most} variants.`,
   'papers-none-asked': () => 'No exercise is asked for; put a number beside at least one chapter.',
 } satisfies Partial<RefusalWords>;

@@ -11,6 +11,7 @@ export const DRAWER: RefusalWords<
   | 'drawer-of-too-many-stacks'
   | 'drawer-without-stack'
   | 'drawer-being-searched'
+  | 'drawer-search-stopped'
 > = {
   'drawer-too-long': ({ rows, characters, most }) =>
     `Read ${rows} rows, ${characters} characters; a drawer has at most ${most}: list the parts of a few threads only.`,
@@ -25,7 +26,8 @@ export const DRAWER: RefusalWords<
     `These parts go together in ${stacks} ways, and at most ${most} are worked out: list fewer parts of the same thread.`,
   'drawer-without-stack': ({ tried, threads }) =>
     tried > 0
-      ? `${tried} ways of putting these parts together were tried, and none leaves a travel: keep less engagement, or add longer nuts and screws.`
+      ? `${tried} ways of putting these parts together were tried, and none leaves a stroke: keep less engagement, or add longer nuts and screws.`
       : `Nothing in the drawer goes together: a turned part needs a base${threads.length > 0 ? ` and a carried part with its own threads, ${listed(threads)}` : ', so add a stud, an adapter or a screw'}.`,
+  'drawer-search-stopped': ({ share }) => `You stopped the search when ${Math.floor(100 * share)} % was done.`,
   'drawer-being-searched': ({ share }) => `The drawer is being searched, ${Math.floor(100 * share)} % is done.`,
 };

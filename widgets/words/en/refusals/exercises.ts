@@ -39,4 +39,35 @@ export const EXERCISES = {
     `Read ${quoted(text)}; a file of ideas begins with the line ${columns.join(',')}: take one that was saved from the page of ideas.`,
   'ideas-line-unread': ({ line, text }) =>
     `Line ${line}, ${quoted(text)}, is no answer of the test of ideas: save the file again from the page of ideas.`,
+
+  'lab-pairs-empty': () => 'No pair is given; type one a line, for example M10×1.5 + 3/8-16.',
+  'lab-pairs-many': ({ pairs, most }) => `There are ${pairs} pairs; at most ${most} are taken: shorten the list.`,
+  'lab-pair-unread': ({ line, text }) =>
+    `Line ${line} of the pairs, ${quoted(text)}, is no pair; write two threads with a plus between them, for example M10×1.5 + 3/8-16.`,
+  'lab-pair-side': ({ line, why }, behind) => `Line ${line} of the pairs: ${behind(why)}`,
+  'lab-pair-idle': ({ line, text }) =>
+    `Line ${line} of the pairs, ${quoted(text)}, moves nothing: its two leads are alike. Choose two that differ.`,
+  'grid-empty': () => 'The grid is empty; paste the filled grid, with its head, from the spreadsheet.',
+  'grid-too-long': ({ characters, most }) =>
+    `The grid has ${characters} characters; at most ${most} are read: paste it in parts.`,
+  'grid-without-names': ({ text }) =>
+    `The first line, ${quoted(text)}, names no exercise; begin with the head of the empty grid.`,
+  'grid-keys-unknown': ({ keys }) =>
+    `The grid names ${listed(keys.slice(0, 3))}, which these papers don’t have: set the same papers again, by their link, and paste it then.`,
+  'own-marks-odd': ({ text, most }) => `Read ${quoted(text)}; marks are a whole number from 0 to ${most}.`,
+  'own-place-unknown': ({ place, places }) =>
+    `${place} is no place of this exercise; there are ${listed(places.map((one) => `{${one}}`))}.`,
+  'own-place-missing': ({ place }) =>
+    `The question no longer tells ${place}, which is drawn for each student: put it where it belongs.`,
+  'own-size-unread': ({ name, why }, behind) => `A size for {${name}}: ${behind(why)}`,
+  'own-sizes-twice': ({ name, size }) => `The sizes for {${name}} hold ${quoted(size)} twice; take one out.`,
+  'own-items-few': ({ sound, tried, why }, behind) =>
+    `With these sizes only ${sound} of ${tried} items are sound; choose others.${why ? ` One of the rest: ${behind(why)}` : ''}`,
+  'own-file-unread': () => 'This is no file of changed exercises; open one that was saved here.',
+  'own-question-empty': () => 'The question is empty; write it, with its places in braces.',
+  'plan-lessons-odd': ({ text, most }) => `Read ${quoted(text)}; there are from 1 to ${most} lessons.`,
+  'plan-minutes-odd': ({ text, least, most }) => `Read ${quoted(text)}; a lesson has from ${least} to ${most} minutes.`,
+  'plan-without-chapters': () => 'No chapter is chosen; tick those that the course takes.',
+  'project-none': ({ taps }) =>
+    `No pair with these taps (${taps}) comes near; ask for a larger motion, or take both kinds of taps.`,
 } satisfies Partial<RefusalWords>;

@@ -25,6 +25,8 @@ export const FORCE_REFUSALS = {
     'Load along the axis: read 0 N, and with no load there is no effort to share out: give one such as 50 N.',
   'effort-collar': ({ torque }) =>
     `Torque under the collar or tip: read ${asRead(torque)}; give a value from 0 to 10000000 N·mm.`,
+  'key-locks': ({ radius }) =>
+    `A key ${say(radius)} mm from the axis rubs so hard that it holds the carried part whatever the hand does: move it further out, or make it smoother.`,
   'effort-equal-leads': () =>
     'The two leads are equal, so the carried part stands still and no turning moves the load: choose threads whose leads differ.',
   'springs-drive-part': () =>

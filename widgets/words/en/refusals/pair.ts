@@ -35,7 +35,7 @@ export const PAIR = {
 
   'wish-without-divider': () => 'Read no divider; give the steps per turn of one at least, for example 6.',
   'wish-motion-outside': ({ perTurn }) =>
-    `Read ${say(perTurn)} mm as the wanted motion per turn; give more than zero and at most 200 mm.`,
+    `Read ${say(perTurn)} mm as the wanted net lead; give more than zero and at most 200 mm.`,
   'wish-band-outside': ({ band }) =>
     `Read ${say(band)} as the share a pair may be off; give 0 to 100, for example 0.1 for a tenth either way.`,
   'wish-sizes-crossed': ({ smallest, largest }) =>

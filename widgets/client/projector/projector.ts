@@ -1,8 +1,9 @@
 /**
- * Showing one thing to a room: a figure or a worked example over the whole window in large type, its numbers still alive.
- * Arrow or page keys go to the next and the one before. What a room is to predict stays hidden until asked for: the results of an
- * example step by step, what is read off a figure all at once, to be hidden again before the next turn. Escape closes. Keys that a
- * field or a knob has use for stay theirs.
+ * Showing one thing to a room: a figure, a worked example, a derivation or a prediction over the whole window in large type, its numbers still
+ * alive. Arrow or page keys go to the next and the one before, so a remote does. What a room is to predict stays hidden until asked for: the
+ * results of an example and the lines of a derivation one by one, the answer of a prediction, what is read off a figure all at once, to be hidden
+ * again before the next turn; the key with which a remote blacks the picture (a point, or b) does so too. Escape closes. Keys that a field
+ * or a knob has use for stay theirs.
  */
 import {
   CLOSE,
@@ -13,15 +14,21 @@ import {
   ONE_BEFORE,
   PROJECTOR,
   placeOf,
-  SHOW_LARGE,
   SHOW_NEXT_STEP,
   SHOW_READINGS,
 } from '#words/client.ts';
-import { all, make, setText } from './dom.ts';
+import { all, make, setText } from '../dom.ts';
 import { enlarge } from './enlarge.ts';
 
-export const mountProjector = (root: HTMLElement, until: AbortSignal): void => {
-  const shown = all(root, 'article > figure.live, article > .example');
+/** What is told line by line. */
+const LINES = '.steps > li, .derivation li';
+
+/** Gives what shows one of these to the room, and where the keys go back to when it closes. */
+export const mountProjector = (
+  root: HTMLElement,
+  shown: readonly HTMLElement[],
+  until: AbortSignal,
+): ((index: number, from: HTMLElement) => void) => {
   let at = -1;
   let back: HTMLElement | undefined;
   const name = make('span', { class: 'projector-place' });
@@ -49,14 +56,17 @@ export const mountProjector = (root: HTMLElement, until: AbortSignal): void => {
 
   const untold = (): HTMLElement[] => {
     const element = shown[at];
-    return element ? all(element, '.steps > li:not(.told)') : [];
+    return element ? all(element, LINES).filter((li) => !li.matches('.told')) : [];
   };
+  const answer = () => shown[at]?.querySelector<HTMLDetailsElement>(':scope > .reveal') ?? undefined;
   const tell = () => {
     untold()[0]?.classList.add('told');
+    const reveal = answer();
+    if (reveal) reveal.open = true;
     offerStep();
   };
   const offerStep = () => {
-    const done = untold().length === 0;
+    const done = untold().length === 0 && answer()?.open !== false;
     // The button goes away; the reader's keys go on beside it.
     if (done && document.activeElement === step) onward.focus();
     step.hidden = done;
@@ -70,6 +80,7 @@ export const mountProjector = (root: HTMLElement, until: AbortSignal): void => {
     setText(readings, hide ? SHOW_READINGS : HIDE_READINGS);
   };
   let shrink = () => {};
+  let unfold = () => {};
 
   const go = (next: number) => {
     const element = shown[next];
@@ -77,7 +88,14 @@ export const mountProjector = (root: HTMLElement, until: AbortSignal): void => {
     leave();
     at = next;
     element.classList.add('projected');
-    for (const li of all(element, '.steps > li')) li.classList.remove('told');
+    for (const li of untold()) li.classList.remove('told');
+    // Steps that the page folds, and an answer that it shows, are the room’s to ask for now.
+    const folds = all(element, 'details').filter((d): d is HTMLDetailsElement => d instanceof HTMLDetailsElement);
+    const turned = folds.filter((d) => (d.matches('.reveal') ? d.open : element.matches('.derivation') && !d.open));
+    for (const d of turned) d.open = !d.open;
+    unfold = () => {
+      for (const d of turned) d.open = !d.open;
+    };
     for (const other of root.children)
       if (other !== bar && !other.contains(element)) other.toggleAttribute('inert', true);
     for (const other of element.parentElement?.children ?? [])
@@ -98,7 +116,9 @@ export const mountProjector = (root: HTMLElement, until: AbortSignal): void => {
 
   const leave = () => {
     shrink();
-    shrink = () => {};
+    unfold();
+    shrink = unfold = () => {};
+    for (const li of all(root, '.told')) li.classList.remove('told');
     for (const element of all(root, '.untold')) element.classList.remove('untold');
     for (const element of all(root, '.projected')) element.classList.remove('projected');
     for (const element of all(root, '[inert]')) element.removeAttribute('inert');
@@ -114,18 +134,6 @@ export const mountProjector = (root: HTMLElement, until: AbortSignal): void => {
     last?.scrollIntoView({ block: 'start' });
     (back ?? last)?.focus();
   };
-
-  for (const [index, element] of shown.entries()) {
-    const open = make('button', { type: 'button', class: 'plain project' }, SHOW_LARGE);
-    open.addEventListener('click', () => {
-      back = open;
-      go(index);
-    });
-    // Beside the title of a calculation, in the foot of a figure.
-    const title = element.querySelector(':scope > h3');
-    if (title) title.after(open);
-    else (element.querySelector('.foot-line') ?? element).append(open);
-  }
 
   const press = (event: KeyboardEvent) => {
     if (at < 0 || event.ctrlKey || event.altKey || event.metaKey) return;
@@ -143,10 +151,15 @@ export const mountProjector = (root: HTMLElement, until: AbortSignal): void => {
       tell();
       read(false);
     } else if (event.key === 'ArrowUp') read(true);
+    else if (event.key === '.' || event.key === 'b') read(!shown[at]?.matches('.untold'));
     else if (way !== 0) go(at + way);
     else return;
     event.preventDefault();
   };
   document.addEventListener('keydown', press, { signal: until });
   until.addEventListener('abort', close);
+  return (index, from) => {
+    back = from;
+    go(index);
+  };
 };

@@ -2,10 +2,10 @@
  * Where each part is held while the adjuster is put together, a step of its order of work at a time: the picture after step i shows what
  * that step did. Heights over the bottom of the base in mm, turns clockwise.
  */
-import { type Adjuster, type Fitted, standing } from '../../assembly/adjuster/adjuster.ts';
-import { type BuildStep, buildOrder } from '../../assembly/adjuster/build-order.ts';
-import { positionOut } from '../../assembly/adjuster/joint.ts';
-import type { Role } from '../../assembly/adjuster/part.ts';
+import { type Adjuster, type Fitted, standing } from '../../../assembly/adjuster/adjuster.ts';
+import { type BuildStep, buildOrder } from '../../../assembly/adjuster/build-order.ts';
+import { positionOut } from '../../../assembly/adjuster/joint.ts';
+import type { Role } from '../../../assembly/adjuster/part.ts';
 
 export interface Held {
   readonly at: Readonly<Record<Role, number>>;

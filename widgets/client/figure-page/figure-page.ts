@@ -1,19 +1,24 @@
 /** Wakes a figure: its picture, sentence and table follow the reader's numbers while it is in view. */
 
-import { pictureKept, SAVE_AS_CSV } from '#words/client.ts';
-import type { Drawn, Figure } from '../figures/kit/figure.ts';
-import { pictureOf, readingsOf, tableCsv, tableHtml } from '../figures/kit/figure-parts.ts';
-import { saveFile } from '../figures/kit/save.ts';
-import { reasonOf } from '../words/reason.ts';
-import { all, make, setText } from './dom.ts';
-import type { Folds } from './folds.ts';
-import type { Store } from './store.ts';
+import { pictureKept, SAVE_AS_CSV, SCRIPT_MISSING } from '#words/client.ts';
+import type { Drawn, Figure } from '../../figures/kit/figure.ts';
+import { pictureOf, readingsOf, tableCsv, tableHtml } from '../../figures/kit/figure-parts.ts';
+import { saveFile } from '../../figures/kit/save.ts';
+import type { PageModel } from '../../page/model.ts';
+import { reasonOf } from '../../words/reason.ts';
+import { markResults, mountAskable } from '../askable.ts';
+import type * as Backwards from '../backwards/backwards.ts';
+import { make, setText } from '../dom.ts';
+import type { Folds } from '../folds.ts';
+import { loadModule } from '../load-figures.ts';
+import type { Store } from '../store.ts';
 
 export const mountFigure = (
   place: HTMLElement,
   figure: Figure,
   store: Store,
   folds: Folds,
+  model: PageModel,
   announce: (text: string) => void,
   until: AbortSignal,
 ): void => {
@@ -25,6 +30,30 @@ export const mountFigure = (
   const readings = place.querySelector<HTMLElement>('[data-readings]');
   const table = place.querySelector<HTMLElement>('[data-table]');
   const details = table?.closest('details');
+
+  /** The script for what stands behind a number, once it was asked for. */
+  let part: typeof Backwards | undefined;
+  const fetchPart = async () => {
+    part ??= (await loadModule('backwards')) as typeof Backwards | undefined;
+    return part;
+  };
+  const asked = { place, figure, set };
+  /** Numbers that were printed anew can be asked again, and say their ±. */
+  const numbersAnew = async () => {
+    markResults(place);
+    const inputs = store.sets.get(set)?.inputs ?? [];
+    if (!part && inputs.some(({ name }) => store.field(set, name)?.spread !== undefined)) await fetchPart();
+    if (!part) return;
+    const { writeFigureDoubts, refreshBehind } = part;
+    writeFigureDoubts(asked, store);
+    refreshBehind(place);
+  };
+  mountAskable(place, async (result) => {
+    const behind = await fetchPart();
+    if (!behind) return announce(SCRIPT_MISSING);
+    const { toggleFigureBehind } = behind;
+    toggleFigureBehind(asked, result, store, model, announce);
+  });
 
   let drawn: Drawn | undefined;
   /** Worked once a frame: the picture now, words and table after it. */
@@ -50,6 +79,7 @@ export const mountFigure = (
     setText(says, drawn.caption());
     readOff();
     if (details?.open) fillTable();
+    void numbersAnew();
   };
   let readBefore = '';
   const readOff = () => {
@@ -57,11 +87,12 @@ export const mountFigure = (
     const now = drawn.steadyReadings ? drawn.renderKey : readingsOf(drawn, set);
     if (now === readBefore) return;
     readBefore = now;
-    const held = readings.contains(document.activeElement)
-      ? document.activeElement?.getAttribute('data-key')
-      : undefined;
+    const active = readings.contains(document.activeElement) ? document.activeElement : null;
+    const held = (['data-key', 'data-result'] as const).find((name) => active?.hasAttribute(name));
+    const key = held && active?.getAttribute(held);
     readings.innerHTML = readingsOf(drawn, set);
-    if (held) readings.querySelector<HTMLElement>(`[data-key="${CSS.escape(held)}"]`)?.focus({ preventScroll: true });
+    markResults(place);
+    if (key) readings.querySelector<HTMLElement>(`[${held}="${CSS.escape(key)}"]`)?.focus({ preventScroll: true });
     drawn.update(stage);
   };
   const fillTable = () => {
@@ -148,21 +179,4 @@ export const mountFigure = (
     });
     table.after(save);
   }
-};
-
-/** Pointing at a quantity lights it wherever it stands on the page. */
-export const mountPointing = (root: HTMLElement): void => {
-  let lit = '';
-  const light = (symbol: string) => {
-    if (symbol === lit) return;
-    for (const place of all(root, '.lit')) place.classList.remove('lit');
-    lit = symbol;
-    if (symbol !== '') for (const place of all(root, `[data-sym="${CSS.escape(symbol)}"]`)) place.classList.add('lit');
-  };
-  const point = (event: Event) => {
-    const at = event.target instanceof Element ? event.target.closest('[data-sym]') : null;
-    light(at?.getAttribute('data-sym') ?? '');
-  };
-  root.addEventListener('pointerover', point);
-  root.addEventListener('focusin', point);
 };

@@ -1,0 +1,204 @@
+/** The work of a class beside its papers: marking, a teacher’s own exercises, the lab and its rigs, the plan of a course, pairs for the project. */
+import { describe, expect, it } from 'vitest';
+import { calibrate } from '../../widgets/engine/index.ts';
+import { gridCsv } from '../../widgets/exercises/answer-grid.ts';
+import { answerText } from '../../widgets/exercises/exercise.ts';
+import { FLATS, labOf, PLACES, readLabPairs } from '../../widgets/exercises/lab.ts';
+import { labKey, labSheet, readingsText, rigSheet } from '../../widgets/exercises/lab-html.ts';
+import { cellsOf, markGrid, scoresCsv } from '../../widgets/exercises/mark.ts';
+import { edited, editOf, NO_OWN, readOwn, withOwn, writeOwn } from '../../widgets/exercises/own.ts';
+import { choose, setPaper } from '../../widgets/exercises/paper.ts';
+import { type CourseChapter, planCourse, withNeeds } from '../../widgets/exercises/plan.ts';
+import { projectPairs } from '../../widgets/exercises/project-pairs.ts';
+import { parseReadings } from '../../widgets/input/readings-table.ts';
+import { BANK, EXERCISES } from '../support/bank.ts';
+import { reasonIn, valueIn } from '../support/results.ts';
+
+const counts = new Map(BANK.chapters.map((c) => [c.slug, 2]));
+const PAPERS = ['Ada', 'Bob, "B"', 'Cid'].map((student) => ({
+  student,
+  lines: setPaper(choose(BANK, counts, '7B'), '7B', student, BANK.version),
+}));
+const one = () => 1;
+
+describe('a filled grid', () => {
+  const [ada] = PAPERS;
+  if (!ada) throw new Error('no papers');
+  it('comes back from the answers of the key with full marks', () => {
+    const { students, most, missing, unknown, slips } = valueIn(markGrid(gridCsv(PAPERS, true), PAPERS, one));
+    expect(students.map((s) => s.score)).toEqual([most, most, most]);
+    expect([missing, unknown, slips]).toEqual([[], [], []]);
+  });
+  it('counts what was missed by exercise and by slip, and gives a slip the share it is to have', () => {
+    const at = ada.lines.findIndex(
+      ({ item }) => !item.offered && item.slips.some((s) => s.rule !== undefined && s.amount !== 0),
+    );
+    const line = ada.lines[at];
+    const slip = line?.item.slips.find((s) => s.rule !== undefined);
+    if (!line || !slip) throw new Error('no slip');
+    const cells = ada.lines.map(({ item }, i) =>
+      i === at ? String(slip.amount) : i === at + 1 ? '' : (item.offered?.right ?? answerText(item)),
+    );
+    const text = [
+      ['Name', ...ada.lines.map((l) => l.key)],
+      ['Ada', ...cells],
+      ['Zoe', '1'],
+    ]
+      .map((r) => r.join('\t'))
+      .join('\n');
+    const read = valueIn(markGrid(text, PAPERS, one, 0.5));
+    expect(read.students[0]?.score).toBe(ada.lines.length - 1.5);
+    expect(read.items[at]).toMatchObject({ right: 0, wrong: 1, left: 0 });
+    expect(read.items[at + 1]).toMatchObject({ right: 0, wrong: 0, left: 1 });
+    expect(read.slips[0]).toMatchObject({ key: line.key, count: 1 });
+    expect(read.slips[0]?.says).toContain(slip.says);
+    expect(read.unknown).toEqual(['Zoe']);
+    expect(read.missing).toEqual(['Bob, "B"', 'Cid']);
+    const csv = scoresCsv(read, {
+      heads: ['Student', 'Exercise', 'Title', 'Right', 'Wrong', 'Left'],
+      score: 'Score',
+      says: 'Says',
+    });
+    expect(csv).toContain(`"${ada.lines.length - 1.5}/${ada.lines.length}"`);
+  });
+  it('is read whatever parts its cells, quotes and line ends in them too', () => {
+    expect(cellsOf('a;"b;\n""c"""\r\n1;2')).toEqual([
+      ['a', 'b;\n"c"'],
+      ['1', '2'],
+    ]);
+  });
+  for (const [what, text, says] of [
+    ['nothing', ' \n', /is empty/],
+    ['no head', 'Ada', /names no exercise/],
+    ['other papers', 'Name,no-such\nAda,3', /“no-such”|no-such/],
+  ] as const)
+    it(`with ${what} is refused with a sentence`, () => expect(reasonIn(markGrid(text, PAPERS, one))).toMatch(says));
+});
+
+describe('an exercise as a teacher wants it', () => {
+  const exercise = EXERCISES.find((e) => e.id === 'pair-turned') ?? EXERCISES[0];
+  if (!exercise) throw new Error('no exercise');
+  const as = editOf(exercise);
+  it('takes other words and sizes, and gives the bank another version', () => {
+    const change = { ...as, title: 'Mine', sizes: { ...as.sizes, n: '1/2 turn, 3 turns' } };
+    const now = valueIn(edited(exercise, change));
+    expect(now.pools.find((p) => p.input.name === 'n')?.options).toEqual(['1/2 turn', '3 turns']);
+    const own = { hidden: ['one-flat'], marks: { 'pair-turned': 3 }, edits: { 'pair-turned': change } };
+    const bank = withOwn(BANK, own);
+    expect(bank.version).not.toBe(BANK.version);
+    expect(bank.version.startsWith(BANK.version)).toBe(true);
+    const ids = bank.chapters.flatMap((c) => c.exercises.map((e) => `${e.id} ${e.title}`));
+    expect(ids).toContain('pair-turned Mine');
+    expect(ids.join()).not.toContain('one-flat');
+    expect(withOwn(BANK, NO_OWN)).toBe(BANK);
+    expect(valueIn(readOwn(writeOwn(own)))).toEqual(own);
+  });
+  for (const [what, change, says] of [
+    ['a place that is not there', { question: `${as.question} {Q}` }, /\{Q\} is no place/],
+    ['a place that is gone', { question: as.question.replace('{n}', 'some') }, /no longer tells \{n\}/],
+    ['a size that is none', { sizes: { ...as.sizes, A: 'M10x1.5, potato' } }, /A size for \{A\}/],
+    ['a size twice', { sizes: { ...as.sizes, n: '1 turn, 1 turn' } }, /twice/],
+    ['no question', { question: ' ' }, /question is empty/],
+  ] as const)
+    it(`with ${what} is refused with a sentence`, () =>
+      expect(reasonIn(edited(exercise, { ...as, ...change }))).toMatch(says));
+  it('from a file that is none is refused', () => {
+    for (const text of ['', '{}', '[1]', '{"format":"other"}', 'null'])
+      expect(reasonIn(readOwn(text))).toMatch(/no file of changed exercises/);
+  });
+});
+
+describe('the lab', () => {
+  const pairs = valueIn(readLabPairs('M10x1.5 + 3/8-16\nM12x1.75 + M10x1.5\n\n'));
+  const labs = Array.from({ length: 40 }, (_, i) => valueIn(labOf(pairs, '7B', `student ${i}`, '1')));
+  it('is the same whenever it is set, and another for another student', () => {
+    expect(valueIn(labOf(pairs, '7B', 'student 3', '1'))).toEqual(labs[3]);
+    expect(new Set(labs.map((lab) => JSON.stringify(lab.readings))).size).toBe(labs.length);
+    expect(new Set(labs.flatMap((lab) => lab.hidden.map((h) => h.fault))).size).toBe(6);
+  });
+  it('expects net lead times turns at each flat', () => {
+    // By hand: 25.4/16 − 1.5 = 0.0875 mm a turn; twelve flats are two turns.
+    const lab = labs.find((l) => l.pair.C.designation.startsWith('3/8'));
+    expect(lab?.expected.length).toBe(PLACES);
+    expect(lab?.expected.at(-1)).toBeCloseTo(0.175, 12);
+    expect(lab?.flat).toBeCloseTo(0.0875 / FLATS, 12);
+  });
+  it('hides what a fit of its readings finds: the lead within a tenth of what is wrong with it', () => {
+    for (const lab of labs) {
+      const fit = valueIn(calibrate(lab.readings, { nominal: lab.pair.Delta }));
+      expect(lab.found).toBe(fit.lead);
+      const clean = lab.hidden.every(({ fault }) => fault === 'long' || fault === 'short' || fault === 'loose');
+      if (!clean) continue;
+      expect(Math.abs(fit.lead - lab.truth), lab.student).toBeLessThan(0.004 * Math.abs(lab.pair.Delta));
+      const lead = lab.hidden.find(({ fault }) => fault === 'long' || fault === 'short');
+      if (lead) expect(Math.sign(fit.lead / lab.pair.Delta - 1), lab.student).toBe(lead.fault === 'long' ? 1 : -1);
+    }
+  });
+  it('hands its readings to the chapter on calibration as they are', () => {
+    for (const lab of labs.slice(0, 5)) {
+      const { rows } = valueIn(parseReadings(readingsText(lab), { stepsPerTurn: FLATS }));
+      expect(rows.length).toBe(lab.readings.length);
+      for (const [i, row] of rows.entries()) expect(row.reading).toBeCloseTo(lab.readings[i]?.reading ?? Number.NaN, 9);
+    }
+  });
+  it('prints sheet, rig and key without a number that is none', () => {
+    const heading = { classCode: '7B', version: '1' };
+    for (const lab of labs.slice(0, 8))
+      for (const view of ['metric', 'inch'] as const) {
+        const html = labSheet(lab, heading, view) + rigSheet(lab, heading, view) + labKey([lab], heading, () => view);
+        expect(html).not.toMatch(/NaN|Infinity|undefined/);
+        expect(rigSheet(lab, heading, view)).not.toContain(
+          labKey([lab], heading, () => view).match(/class="words">([^<]*)/)?.[1] ?? '!',
+        );
+      }
+  });
+  for (const [what, text, says] of [
+    ['nothing', ' ', /No pair is given/],
+    ['one thread', 'M10x1.5', /is no pair/],
+    ['no thread', 'M10x1.5 + potato', /Line 1 of the pairs/],
+    ['two like leads', 'M10x1.5 + M10x1.5', /moves nothing/],
+  ] as const)
+    it(`with ${what} for pairs is refused with a sentence`, () => expect(reasonIn(readLabPairs(text))).toMatch(says));
+});
+
+describe('the plan of a course', () => {
+  const chapter = (number: number, minutes: number, needs: readonly string[] = []): CourseChapter => ({
+    slug: `c${number}`,
+    number,
+    title: `Chapter ${number}`,
+    minutes,
+    needs,
+    outcomes: [`Do ${number}.`],
+    exercises: [],
+  });
+  const book = [chapter(1, 60), chapter(2, 30, ['c1']), chapter(3, 50, ['c2']), chapter(4, 20)];
+  it('fills lessons in order, none over its minutes but by a scrap, no minute lost', () => {
+    const { lessons, over } = valueIn(planCourse(book, new Set(['c1', 'c2', 'c3', 'c4']), 10, 45));
+    expect(over).toBe(0);
+    expect(lessons.reduce((sum, l) => sum + l.minutes, 0)).toBe(160);
+    for (const { minutes } of lessons) expect(minutes).toBeLessThanOrEqual(45);
+    expect(lessons.flatMap((l) => l.parts.map((p) => p.chapter.number))).toEqual([1, 1, 2, 3, 3, 4]);
+  });
+  it('says what finds no room, how many lessons would do, and what is needed besides', () => {
+    const plan = valueIn(planCourse(book, new Set(['c2', 'c3']), 1, 45));
+    expect(plan.over).toBe(35);
+    expect(plan.enough).toBe(2);
+    expect(plan.unmet.map(({ chapter: c, needs }) => [c.slug, needs.map((n) => n.slug)])).toEqual([['c2', ['c1']]]);
+    expect(withNeeds(book, new Set(['c3'])).map((c) => c.slug)).toEqual(['c1', 'c2', 'c3']);
+    expect(reasonIn(planCourse(book, new Set(), 1, 45))).toMatch(/No chapter is chosen/);
+  });
+});
+
+describe('pairs for the project', () => {
+  it('keep to the taps that there are, and find the one that both kinds give', () => {
+    for (const row of valueIn(projectPairs(0.25, 'metric')))
+      expect([row.A.kind, row.C.kind]).toEqual(['metric', 'metric']);
+    for (const row of valueIn(projectPairs(0.2, 'inch')))
+      expect([row.A.kind, row.C.kind]).toEqual(['unified', 'unified']);
+    const names = valueIn(projectPairs(0.0875, 'either')).map((r) => [r.A.designation, r.C.designation].sort().join());
+    // By hand: 25.4/16 − 1.5 = 0.0875.
+    expect(names.join(' | ')).toContain('3/8-16 UNC');
+    // M12×1.75 over M10×1.5 and M8×1.25 over M6×1: a quarter of a millimetre.
+    expect(Math.abs(valueIn(projectPairs(0.25, 'metric'))[0]?.Delta ?? 0)).toBeCloseTo(0.25, 12);
+  });
+});

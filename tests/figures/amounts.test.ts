@@ -1,0 +1,126 @@
+/** The numbers of figures that can be asked: each is printed under its key, goes backwards and forwards again, and has a ± and a source. */
+import { describe, expect, it } from 'vitest';
+import { doubtIn } from '../../widgets/assembly/backwards/doubt.ts';
+import { ofNumbers, type Question } from '../../widgets/assembly/backwards/question.ts';
+import { waysTo } from '../../widgets/assembly/backwards/solve.ts';
+import { linksTo, traced } from '../../widgets/assembly/backwards/traced.ts';
+import { type Input, type Numbers, readField } from '../../widgets/assembly/numbers.ts';
+import type { Figure } from '../../widgets/figures/kit/figure.ts';
+import { LAZY } from '../../widgets/figures/lazy.ts';
+import { escapeText } from '../../widgets/input/escape.ts';
+import { these } from '../support/deep.ts';
+import { startOf } from '../support/figure-numbers.ts';
+import { valueIn } from '../support/results.ts';
+
+/** Figures whose numbers stand in lists, tables and files as long as the reader’s own, or are worked from typed lists alone. */
+const WITHOUT = [
+  'bench-card',
+  'beside-bought',
+  'calibration',
+  'certificate',
+  'drawer',
+  'force-chain',
+  'levelling-plate',
+  'pair-map',
+  'part-drawings',
+  'part-files',
+  'passport',
+  'plate-on-feet',
+  'play-batch',
+  'practice-rig',
+  'solid',
+  'which-part',
+];
+
+const amountsOf = (figure: Figure, numbers: Numbers) => valueIn(figure.at(numbers, 'metric')).amounts();
+const numberIn = (figure: Figure, numbers: Numbers, key: string): number | undefined => {
+  const at = figure.at(numbers, 'metric');
+  return at.ok ? at.value.amounts().find((amount) => amount.key === key)?.value : undefined;
+};
+const figureNamed = (name: string): Figure => LAZY.find((figure) => figure.name === name) as Figure;
+
+const asked = (
+  name: string,
+  key: string,
+  names: readonly string[],
+): Question & { readonly set: readonly Input[]; readonly figure: Figure } => {
+  const figure = figureNamed(name);
+  const { numbers, inputs } = startOf(name);
+  const own = inputs.filter((input) => names.includes(input.name));
+  return { ...ofNumbers(numbers, own, key, (at) => numberIn(figure, at, key)), set: inputs, figure };
+};
+
+describe('the numbers of every figure', () => {
+  it('have keys of their own, and each is printed once under its key', () => {
+    for (const figure of LAZY.filter(({ name }) => !WITHOUT.includes(name))) {
+      const at = valueIn(figure.at(startOf(figure.name).numbers, 'metric'));
+      const keys = at.amounts().map(({ key }) => key);
+      // What works in the background has none until it is done.
+      if (figure.name !== 'pushed-jack') expect(keys.length, figure.name).toBeGreaterThan(0);
+      expect(new Set(keys).size, `${figure.name}: ${keys}`).toBe(keys.length);
+      const html = at.draw() + at.readings();
+      for (const key of keys)
+        expect(html.split(`data-result="${escapeText(key)}"`), `${figure.name} ${key}`).toHaveLength(2);
+    }
+  });
+
+  it('are left out by those only that have lists', () => {
+    for (const name of WITHOUT) expect(amountsOf(figureNamed(name), startOf(name).numbers), name).toEqual([]);
+  });
+});
+
+describe('a number of a figure asked backwards', () => {
+  const CASES = [
+    ['section', 'carried', 'n', 0.2],
+    ['divided-turn', 'step', 'k_d', 0.001],
+    ['thread-eaten', 'X_A', 'S_w', 10],
+    ['torque-bars', 'raise', 'F', 50],
+    ['lead-error', 'eps', 'eps_A', 0.02],
+    ['drift-bars', 'bar-0', 'F', 0.001],
+    ['lock-error', 'lost', 'g_k', 0.01],
+    ['foot-on-plane', 'tips', 'R_o', 40],
+    ['design-sheet', 'motion per turn', 'S_w', 1],
+  ] as const;
+  for (const [name, key, input, wish] of these(CASES, CASES.slice(0, 8)))
+    it(`${name}: ${input} for another ${key}, and forward again`, () => {
+      const question = asked(name, key, [input]);
+      const field = question.set.find((other) => other.name === input);
+      if (field?.kind !== 'quantity') throw new Error(`${name} has no ${input}`);
+      const [way] = valueIn(waysTo(question, wish));
+      const law = question.ofQuantity(field);
+      if (!way) throw new Error('no way');
+      for (const { value = Number.NaN, gives } of [...way.answers, ...way.nearest]) expect(law(value)).toBe(gives);
+      const whole = [way.least ?? Number.NaN, way.most ?? Number.NaN] as const;
+      // Inside what it reaches there is an answer; outside there is none, and the nearest is an end.
+      if (wish >= whole[0] && wish <= whole[1] && input !== 'k_d') {
+        expect(way.answers.length).toBeGreaterThan(0);
+        for (const { gives } of way.answers) expect(gives / wish).toBeCloseTo(1, 7);
+      } else if (input !== 'k_d') expect(whole).toContain(way.nearest[0]?.gives);
+    });
+
+  it('the ± of a figure is that of the example beside it: 2.5 µm of 175 µm for ±1 µm of a pitch and ±0.01 turns', () => {
+    const { numbers, ...question } = asked('section', 'carried', ['A', 'n']);
+    const at = { ...numbers, values: { ...numbers.values, n: 2 } };
+    const two = ofNumbers(at, question.inputs, 'carried', (m) => numberIn(question.figure, m, 'carried'));
+    const texts: Record<string, string> = { A: 'M10x1.5 ± 1 µm', n: '2 ± 0.01' };
+    const spread = (name: string) => {
+      const input = question.set.find((other) => other.name === name);
+      return input && valueIn(readField(input, texts[name] ?? '', 'metric')).spread;
+    };
+    expect(doubtIn(two, spread)?.U).toBeCloseTo(2 * Math.sqrt(0.002 ** 2 / 3 + 0.000875 ** 2 / 3), 8);
+  });
+
+  it('comes from the relations that gave just this number, and from the reader’s numbers', () => {
+    const figure = figureNamed('divided-turn');
+    const { numbers, inputs } = startOf('divided-turn');
+    const { result, calls } = traced(() => numberIn(figure, numbers, 'step'));
+    const links = linksTo(calls, result ?? 0, { id: 'x', inputs }, numbers);
+    expect(links.map(({ relation }) => relation.name)).toEqual(['per-step', 'net-lead']);
+    expect(links[0]?.takes).toMatchObject([{ name: 'Delta', worked: true }, { name: 'k' }]);
+    expect(links[1]?.takes.map(({ input }) => input)).toEqual(['C', 'C', 'A', 'A']);
+    // Nothing listens any more.
+    const before = calls.length;
+    numberIn(figure, numbers, 'step');
+    expect(calls.length).toBe(before);
+  });
+});

@@ -1,0 +1,148 @@
+/** Where a teacher leaves exercises out, gives them marks, and changes their words and sizes; kept in a file, not in the browser. */
+import {
+  CHANGE_EXERCISE,
+  changedNow,
+  HINT_FIELD,
+  MARKS_FIELD,
+  OPEN_OWN,
+  ownRead,
+  ownSays,
+  QUESTION_FIELD,
+  SAVE_OWN,
+  sizesField,
+  TAKE_BACK,
+  TAKE_CHANGE,
+  TITLE_FIELD,
+  USED,
+} from '#words/classroom.ts';
+import type { Bank } from '../../exercises/bank.ts';
+import type { Exercise } from '../../exercises/exercise.ts';
+import { type Edit, edited, editOf, NO_OWN, type Own, readMarks, readOwn, writeOwn } from '../../exercises/own.ts';
+import { saveFile } from '../../figures/kit/save.ts';
+import { make, whenSent } from '../dom.ts';
+import { button, lineField, status, textField } from './parts.ts';
+
+export const mountOwn = (place: HTMLElement, bank: Bank, changed: (own: Own) => void): void => {
+  let own = NO_OWN;
+  const said = status();
+  const list = make('div', { class: 'own-list' });
+  const take = (next: Own) => {
+    own = next;
+    changed(own);
+    said.say(ownSays(own.hidden.length, Object.keys(own.edits).length));
+  };
+
+  const editor = (exercise: Exercise, id: string): HTMLElement => {
+    const now = own.edits[id] ?? editOf(exercise);
+    const title = lineField(`own-title-${id}`, TITLE_FIELD, now.title);
+    const question = textField(`own-question-${id}`, QUESTION_FIELD, now.question, 4);
+    const hint = textField(`own-hint-${id}`, HINT_FIELD, now.hint, 2);
+    const sizes = exercise.pools.map(({ input, options }) => ({
+      name: input.name,
+      ...textField(`own-${input.name}-${id}`, sizesField(input.name), now.sizes[input.name] ?? options.join(', '), 2),
+    }));
+    const says = status();
+    const form = make(
+      'form',
+      { novalidate: '' },
+      title.place,
+      question.place,
+      hint.place,
+      ...sizes.map((s) => s.place),
+      make(
+        'div',
+        { class: 'button-row' },
+        make('button', { type: 'submit' }, TAKE_CHANGE),
+        button(TAKE_BACK, () => {
+          const { [id]: _gone, ...edits } = own.edits;
+          take({ ...own, edits });
+          form.replaceWith(editor(exercise, id));
+        }),
+      ),
+      says.line,
+    );
+    whenSent(form, () => {
+      const edit: Edit = {
+        title: title.field.value,
+        question: question.field.value,
+        hint: hint.field.value,
+        sizes: Object.fromEntries(sizes.map(({ name, field }) => [name, field.value])),
+      };
+      const read = edited(exercise, edit);
+      if (!read.ok) return says.refuse(read);
+      take({ ...own, edits: { ...own.edits, [id]: edit } });
+      says.say(changedNow(read.value.title));
+    });
+    return form;
+  };
+
+  const row = (exercise: Exercise): HTMLElement => {
+    const { id, title } = exercise;
+    const used = make('input', { type: 'checkbox', id: `own-used-${id}` });
+    used.checked = !own.hidden.includes(id);
+    used.addEventListener('change', () => {
+      const hidden = own.hidden.filter((one) => one !== id);
+      take({ ...own, hidden: used.checked ? hidden : [...hidden, id] });
+    });
+    const marks = make('input', {
+      type: 'text',
+      inputmode: 'numeric',
+      id: `own-marks-${id}`,
+      maxlength: '20',
+      autocomplete: 'off',
+      value: String(own.marks[id] ?? 1),
+    });
+    marks.addEventListener('change', () => {
+      const read = readMarks(marks.value);
+      marks.setAttribute('aria-invalid', String(!read.ok));
+      if (!read.ok) return said.refuse(read);
+      take({ ...own, marks: { ...own.marks, [id]: read.value } });
+    });
+    const change = make('details', {}, make('summary', {}, CHANGE_EXERCISE));
+    // A form for each of some fifty exercises would be laid out for nothing.
+    change.addEventListener('toggle', () => {
+      if (change.open && change.childElementCount === 1) change.append(editor(exercise, id));
+    });
+    return make(
+      'div',
+      { class: 'own-row', role: 'group', 'aria-label': title },
+      make('label', {}, used, `${title} `, make('span', { class: 'visually-hidden' }, USED)),
+      make('label', { for: marks.id, class: 'own-marks' }, MARKS_FIELD),
+      make('span', { class: 'field-box' }, marks),
+      change,
+    );
+  };
+
+  const show = () =>
+    list.replaceChildren(
+      ...bank.chapters.map(({ title, exercises }) => {
+        const fold = make('details', {}, make('summary', {}, title));
+        fold.addEventListener('toggle', () => {
+          if (fold.open && fold.childElementCount === 1) fold.append(...exercises.map(row));
+        });
+        return fold;
+      }),
+    );
+  const file = make('input', { type: 'file', id: 'own-file', accept: '.json,application/json' });
+  file.addEventListener('change', async () => {
+    const [chosen] = file.files ?? [];
+    file.value = '';
+    if (!chosen) return;
+    const read = readOwn(await chosen.text());
+    if (!read.ok) return said.refuse(read);
+    take(read.value);
+    show();
+    said.say(ownRead(read.value.hidden.length, Object.keys(read.value.edits).length));
+  });
+  show();
+  place.append(
+    list,
+    make(
+      'div',
+      { class: 'button-row' },
+      button(SAVE_OWN, () => saveFile(writeOwn(own), 'own-exercises.json', 'application/json')),
+      make('label', { for: file.id, class: 'file-label' }, `${OPEN_OWN} `, file),
+    ),
+    said.line,
+  );
+};

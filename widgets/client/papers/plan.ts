@@ -1,0 +1,125 @@
+/** The plan of a course: lessons from the minutes, needs and goals that chapters state, with their exercises. */
+import {
+  CHAPTERS_OF_PLAN,
+  CHAPTERS_TAKEN,
+  LESSON_HEAD,
+  LESSONS,
+  MINUTES_A_LESSON,
+  MINUTES_HEAD,
+  OUTCOMES_HEAD,
+  PLAN,
+  PLAN_AS_CSV,
+  PRACTISED_BY,
+  PRINT_PLAN,
+  partOf,
+  planSays,
+  SET_PLAN,
+  TAKE_NEEDS,
+} from '#words/classroom.ts';
+import { csvRow } from '../../exercises/csv-row.ts';
+import {
+  type CourseChapter,
+  type Plan,
+  planCourse,
+  readLessons,
+  readMinutes,
+  withNeeds,
+} from '../../exercises/plan.ts';
+import { saveFile } from '../../figures/kit/save.ts';
+import { escapeText } from '../../input/escape.ts';
+import { make, whenSent } from '../dom.ts';
+import { button, lineField, printed, status } from './parts.ts';
+
+const rowsOf = ({ lessons }: Plan) =>
+  lessons.flatMap(({ number, parts }) =>
+    parts.map(({ chapter, minutes, from }) => {
+      // What one can do is there when the chapter is ended.
+      const ends = from === 'whole' || from === 'ended';
+      return [
+        String(number),
+        partOf(chapter.number, chapter.title, from),
+        String(minutes),
+        ends ? chapter.outcomes.join(' ') : '',
+        ends ? chapter.exercises.join('; ') : '',
+      ];
+    }),
+  );
+const HEADS = [LESSON_HEAD, CHAPTERS_TAKEN, MINUTES_HEAD, OUTCOMES_HEAD, PRACTISED_BY];
+
+const planHtml = (plan: Plan, says: string): string =>
+  `<section class="paper grid plan"><h2>${PLAN}</h2><p>${escapeText(says)}</p><table><thead><tr>${HEADS.map((head) => `<th scope="col">${head}</th>`).join('')}</tr></thead><tbody>${rowsOf(
+    plan,
+  )
+    .map(
+      (row) =>
+        `<tr>${row.map((cell, i) => `<td${i === 2 ? '' : ' class="words"'}>${escapeText(cell)}</td>`).join('')}</tr>`,
+    )
+    .join('')}</tbody></table></section>`;
+
+export const mountPlan = (place: HTMLElement, course: readonly CourseChapter[]): void => {
+  const lessons = lineField('plan-lessons', LESSONS, '10');
+  const minutes = lineField('plan-minutes', MINUTES_A_LESSON, '45');
+  const said = status();
+  const sheet = printed('plan');
+  const shown = make('div', { class: 'papers-preview', role: 'region', 'aria-label': PLAN, tabindex: '0' });
+  const boxes = course.map((chapter) => {
+    const box = make('input', { type: 'checkbox', id: `plan-${chapter.slug}` });
+    box.checked = chapter.number <= 11;
+    return { chapter, box };
+  });
+  const chosen = () => new Set(boxes.flatMap(({ chapter, box }) => (box.checked ? [chapter.slug] : [])));
+  let last: Plan | undefined;
+  const acts = make(
+    'div',
+    { class: 'button-row', hidden: '' },
+    button(PRINT_PLAN, sheet.print),
+    button(PLAN_AS_CSV, () => {
+      if (last) saveFile(`${[HEADS, ...rowsOf(last)].map(csvRow).join('\r\n')}\r\n`, 'course-plan.csv', 'text/csv');
+    }),
+  );
+  const set = () => {
+    const [n, each] = [readLessons(lessons.field.value), readMinutes(minutes.field.value)];
+    lessons.field.setAttribute('aria-invalid', String(!n.ok));
+    minutes.field.setAttribute('aria-invalid', String(!each.ok));
+    if (!n.ok) return said.refuse(n);
+    if (!each.ok) return said.refuse(each);
+    const plan = planCourse(course, chosen(), n.value, each.value);
+    if (!plan.ok) return said.refuse(plan);
+    last = plan.value;
+    const says = planSays({
+      lessons: plan.value.lessons.length,
+      over: plan.value.over,
+      enough: plan.value.enough,
+      unmet: plan.value.unmet.map(({ chapter, needs }) => ({
+        chapter: chapter.title,
+        needs: needs.map(({ title }) => title),
+      })),
+    });
+    said.say(says);
+    shown.innerHTML = sheet.place.innerHTML = planHtml(plan.value, says);
+    acts.hidden = false;
+  };
+  const form = make(
+    'form',
+    { novalidate: '' },
+    lessons.place,
+    minutes.place,
+    make(
+      'details',
+      {},
+      make('summary', {}, CHAPTERS_OF_PLAN),
+      make(
+        'div',
+        { class: 'plan-chapters' },
+        ...boxes.map(({ chapter, box }) => make('label', {}, box, `${chapter.number} ${chapter.title}`)),
+      ),
+      button(TAKE_NEEDS, () => {
+        const all = new Set(withNeeds(course, chosen()).map(({ slug }) => slug));
+        for (const { chapter, box } of boxes) box.checked = all.has(chapter.slug);
+      }),
+    ),
+    make('div', { class: 'button-row' }, make('button', { type: 'submit' }, SET_PLAN)),
+  );
+  whenSent(form, set);
+  place.append(form, said.line, acts, shown);
+};

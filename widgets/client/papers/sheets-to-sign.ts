@@ -1,0 +1,85 @@
+/** Pages that are printed as they stand: the safety sheet to be signed, and the project with its pairs. */
+import {
+  FIND_PAIRS,
+  NET_LEAD_HEAD,
+  PAIR_HEADS,
+  PAIRS_FOR_PROJECT,
+  PRINT_SAFETY,
+  projectPairsSay,
+  SAFETY,
+  TAPS_NAMES,
+  WANTED_LEAD,
+  WHICH_TAPS,
+} from '#words/classroom.ts';
+import { projectPairs, TAPS, type Taps } from '../../exercises/project-pairs.ts';
+import { escapeText } from '../../input/escape.ts';
+import { type NumberFormat, numeral, show } from '../../input/format.ts';
+import { readQuantity } from '../../input/quantity.ts';
+import { make, whenSent } from '../dom.ts';
+import { button, lineField, printed, status } from './parts.ts';
+
+const list = (rows: readonly string[], kind: string): string =>
+  `<ul class="${kind}">${rows.map((text) => `<li>${escapeText(text)}${kind === 'fill' ? ' <span class="line"></span>' : ''}</li>`).join('')}</ul>`;
+
+const safetyHtml = (): string =>
+  `<section class="paper safety"><div class="paper-page"><div class="page-head"><h2>${SAFETY.title}</h2></div><p><strong>${escapeText(SAFETY.first)}</strong></p>${SAFETY.groups
+    .map(({ title, rules }) => `<h3>${escapeText(title)}</h3>${list(rules, 'ticks')}`)
+    .join(
+      '',
+    )}<h3>${SAFETY.here}</h3>${list(SAFETY.blanks, 'fill')}<h3>${SAFETY.signed}</h3><p>${escapeText(SAFETY.says)}</p>${list(SAFETY.signatures, 'fill')}</div></section>`;
+
+export const mountSafety = (place: HTMLElement): void => {
+  const sheet = printed('safety');
+  sheet.place.innerHTML = safetyHtml();
+  const shown = make('div', { class: 'papers-preview' });
+  shown.innerHTML = safetyHtml();
+  place.append(make('div', { class: 'button-row' }, button(PRINT_SAFETY, sheet.print)), shown);
+};
+
+const MOTION: NumberFormat = { shown: 'motion', digits: 4 };
+
+export const mountProject = (place: HTMLElement): void => {
+  const wanted = lineField('project-lead', WANTED_LEAD, '87.5 µm');
+  let taps: Taps = 'metric';
+  const choice = make('fieldset', { class: 'field choice' }, make('legend', {}, WHICH_TAPS));
+  for (const name of TAPS) {
+    const radio = make('input', { type: 'radio', name: 'project-taps', value: name });
+    radio.checked = name === taps;
+    radio.addEventListener('change', () => {
+      taps = name;
+    });
+    choice.append(make('label', {}, radio, TAPS_NAMES[name]));
+  }
+  const said = status();
+  const shown = make('div', { class: 'table-scroll', tabindex: '0', role: 'region', 'aria-label': PAIRS_FOR_PROJECT });
+  const find = () => {
+    const lead = readQuantity(wanted.field.value, 'mm', 'µm');
+    wanted.field.setAttribute('aria-invalid', String(!lead.ok));
+    if (!lead.ok) return said.refuse(lead);
+    const pairs = projectPairs(Math.abs(lead.value.value), taps);
+    if (!pairs.ok) return said.refuse(pairs);
+    said.say(projectPairsSay(pairs.value.length, TAPS_NAMES[taps]));
+    const rows = pairs.value.map(({ A, C, Delta, gain, stroke }) => [
+      `${A.designation} + ${C.designation}`,
+      show(Delta, MOTION, 'both'),
+      numeral(gain, 3),
+      show(stroke, MOTION, 'both'),
+    ]);
+    shown.innerHTML = `<table><caption>${PAIRS_FOR_PROJECT}</caption><thead><tr>${[NET_LEAD_HEAD, ...PAIR_HEADS].map((head) => `<th scope="col">${head}</th>`).join('')}</tr></thead><tbody>${rows
+      .map(
+        ([name = '', ...cells]) =>
+          `<tr><th scope="row">${escapeText(name)}</th>${cells.map((c) => `<td>${escapeText(c)}</td>`).join('')}</tr>`,
+      )
+      .join('')}</tbody></table>`;
+  };
+  const form = make(
+    'form',
+    { novalidate: '' },
+    wanted.place,
+    choice,
+    make('div', { class: 'button-row' }, make('button', { type: 'submit' }, FIND_PAIRS)),
+  );
+  whenSent(form, find);
+  place.append(form, said.line, shown);
+  find();
+};

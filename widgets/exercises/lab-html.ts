@@ -1,0 +1,156 @@
+/** Sheets of the lab: how to measure, the table to fill, the grid with the line that is expected, the checks; the rig’s readings; the key. */
+import {
+  CHECKS,
+  DATE,
+  DOWN_RUN,
+  EXPECTED,
+  expectedLine,
+  FLAT_COLUMN,
+  FLAT_STEP,
+  FOUND_BY_FIT,
+  HIDES,
+  hiddenSays,
+  LAB_CAUTION,
+  LAB_FACTS,
+  LAB_KEY,
+  LAB_PLOT,
+  LAB_PROTOCOL,
+  LAB_TABLE,
+  labFor,
+  labPair,
+  PAIR_IS,
+  pageOf,
+  RESULTS,
+  RIG_GIVEN,
+  RIG_HEAD,
+  rigFor,
+  SIGN_OFF,
+  STUDENT,
+  UP_RUN,
+  workedFor,
+} from '#words/classroom.ts';
+import { polyline, px } from '../figures/kit/svg.ts';
+import { escapeText } from '../input/escape.ts';
+import { type NumberFormat, numeral, show, type UnitView, withSign } from '../input/format.ts';
+import { writeReadingsTable } from '../input/readings-table.ts';
+import { FLATS, type Lab, PLACES } from './lab.ts';
+import type { Heading } from './paper-html.ts';
+
+const MOTION: NumberFormat = { shown: 'motion', digits: 4 };
+const motion = (x: number, view: UnitView): string => show(x, MOTION, view);
+
+const foot = ({ classCode, version }: Heading, page: number, pages: number): string =>
+  `<p class="paper-foot">${escapeText(workedFor(classCode, version))} · ${pageOf(page, pages)}</p>`;
+
+const rows = (list: readonly string[]): string => list.map((text) => `<li>${escapeText(text)}</li>`).join('');
+
+/** Steps of 1, 2 or 5, so that at most ten of them reach over the range. */
+const niceStep = (range: number): number => {
+  const raw = range / 10;
+  const power = 10 ** Math.floor(Math.log10(raw));
+  return ([1, 2, 5, 10].find((m) => m * power >= raw * (1 - 1e-9)) ?? 10) * power;
+};
+
+const IN_UNIT = { metric: { name: 'µm', factor: 1e-3 }, inch: { name: 'thou', factor: 0.0254 } } as const;
+
+/** Squared paper with the expected line on it; room above and below it for what is found. */
+const gridSvg = ({ expected }: Lab, view: 'metric' | 'inch'): string => {
+  const { name, factor } = IN_UNIT[view];
+  const last = (expected.at(-1) ?? 0) / factor;
+  const step = niceStep(Math.abs(last) * 1.2);
+  const [low, high] = last > 0 ? [-1, Math.ceil(last / step) + 1] : [Math.floor(last / step) - 1, 1];
+  const [left, top, width, height] = [52, 12, 560, 330];
+  const x = (flat: number) => left + (flat / (PLACES - 1)) * width;
+  const y = (steps: number) => top + ((high - steps) / (high - low)) * height;
+  const fine: string[] = [];
+  const bold: string[] = [];
+  for (let i = 0; i <= (PLACES - 1) * 2; i++)
+    (i % 2 === 0 ? bold : fine).push(`M${px(x(i / 2))} ${top}V${top + height}`);
+  for (let i = low * 5; i <= high * 5; i++)
+    (i % 5 === 0 ? bold : fine).push(`M${left} ${px(y(i / 5))}H${left + width}`);
+  const names = Array.from({ length: high - low + 1 }, (_, i) => low + i)
+    .map((i) => `<text x="${left - 6}" y="${px(y(i) + 4)}" text-anchor="end">${numeral(i * step)}</text>`)
+    .join('');
+  const flats = Array.from({ length: PLACES }, (_, i) => i)
+    .map((i) => `<text x="${px(x(i))}" y="${top + height + 16}" text-anchor="middle">${i}</text>`)
+    .join('');
+  const line = polyline([
+    [x(0), y(0)],
+    [x(PLACES - 1), y(last / step)],
+  ]);
+  return (
+    `<svg class="lab-grid" viewBox="0 0 640 380" role="img" aria-label="${escapeText(expectedLine(motion(expected.at(-1) ?? 0, view), PLACES - 1))}">` +
+    `<path class="fine" d="${fine.join('')}"/><path class="bold" d="${bold.join('')}"/><path class="expected" d="${line}"/>${names}${flats}` +
+    `<text x="${left + width}" y="${top + height + 32}" text-anchor="end">${FLAT_STEP}</text><text x="8" y="${top + height + 32}">${name}</text></svg>`
+  );
+};
+
+/** Two sheets: how to measure and the table; the plot, the checks and the signatures. */
+export const labSheet = (lab: Lab, heading: Heading, view: 'metric' | 'inch'): string => {
+  const { student, pair, expected, flat } = lab;
+  const head = (page: number) =>
+    `<div class="page-head">${page === 1 ? `<h2>${escapeText(labFor(student))}</h2>` : `<p class="page-name">${escapeText(labFor(student))}</p>`}<p>${DATE} <span class="line"></span></p></div>`;
+  const table = expected
+    .map(
+      (at, i) => `<tr><th scope="row">${i}</th><td>${escapeText(motion(at, view))}</td>${'<td></td>'.repeat(4)}</tr>`,
+    )
+    .join('');
+  return (
+    `<section class="paper lab"><div class="paper-page">${head(1)}` +
+    `<p>${escapeText(labPair(pair.A.designation, pair.C.designation, motion(pair.Delta, view), withSign(motion(flat, view))))}</p>` +
+    `<h3>${LAB_PROTOCOL.title}</h3><ol>${rows(LAB_PROTOCOL.steps)}</ol><p class="lab-caution">${escapeText(LAB_CAUTION)}</p>` +
+    `<h3>${LAB_TABLE}</h3><table class="lab-fill"><thead><tr><th scope="col">${FLAT_COLUMN}</th><th scope="col">${EXPECTED}</th><th scope="col">${UP_RUN(1)}</th><th scope="col">${DOWN_RUN(1)}</th><th scope="col">${UP_RUN(2)}</th><th scope="col">${DOWN_RUN(2)}</th></tr></thead><tbody>${table}</tbody></table>` +
+    `${foot(heading, 1, 2)}</div><div class="paper-page">${head(2)}<h3>${LAB_PLOT}</h3>${gridSvg(lab, view)}` +
+    `<h3>${CHECKS.title}</h3><ul class="ticks">${rows(CHECKS.list)}</ul><h3>${RESULTS.title}</h3><ul class="fill">${RESULTS.list
+      .map((text) => `<li>${escapeText(text)} <span class="line"></span></li>`)
+      .join('')}</ul><h3>${SIGN_OFF.title}</h3><ul class="fill">${SIGN_OFF.list
+      .map((text) => `<li>${escapeText(text)} <span class="line"></span></li>`)
+      .join('')}</ul>${foot(heading, 2, 2)}</div></section>`
+  );
+};
+
+/** What the rig’s indicator reads, for who has no hardware: as many columns as runs. */
+export const rigSheet = (lab: Lab, heading: Heading, view: 'metric' | 'inch'): string => {
+  const { factor, name } = IN_UNIT[view];
+  const { readings, student, pair } = lab;
+  const column = (run: number, direction: 'up' | 'down') => {
+    const part = readings.slice(run * 2 * PLACES, (run + 1) * 2 * PLACES).filter((r) => r.direction === direction);
+    return direction === 'up' ? part : part.toReversed();
+  };
+  const columns = [column(0, 'up'), column(0, 'down'), column(1, 'up'), column(1, 'down')];
+  const text = (x: number) => (x / factor).toFixed(view === 'metric' ? 1 : 3).replace('-', '−');
+  const body = Array.from(
+    { length: PLACES },
+    (_, i) =>
+      `<tr><th scope="row">${i}</th>${columns.map((c) => `<td>${text(c[i]?.reading ?? 0)}</td>`).join('')}</tr>`,
+  ).join('');
+  return (
+    `<section class="paper lab"><div class="paper-page"><div class="page-head"><h2>${escapeText(rigFor(student))}</h2></div>` +
+    `<p>${escapeText(`${PAIR_IS} ${pair.A.designation} + ${pair.C.designation}. ${RIG_HEAD(name)}`)}</p>` +
+    `<table class="lab-fill"><thead><tr><th scope="col">${FLAT_COLUMN}</th><th scope="col">${UP_RUN(1)}</th><th scope="col">${DOWN_RUN(1)}</th><th scope="col">${UP_RUN(2)}</th><th scope="col">${DOWN_RUN(2)}</th></tr></thead><tbody>${body}</tbody></table>` +
+    `<ul class="fill">${LAB_FACTS.map((fact) => `<li>${escapeText(fact)} <span class="line"></span></li>`).join('')}</ul>${foot(heading, 1, 1)}</div></section>`
+  );
+};
+
+/** For the teacher: what each rig hides. */
+export const labKey = (
+  labs: readonly Lab[],
+  heading: Heading,
+  viewOf: (student: string) => 'metric' | 'inch',
+): string => {
+  const body = labs
+    .map((lab) => {
+      const view = viewOf(lab.student);
+      const hidden = lab.hidden.map(({ fault, size }) => hiddenSays(fault, motion(Math.abs(size), view)));
+      return `<tr><th scope="row">${escapeText(lab.student)}</th><td>${escapeText(`${lab.pair.A.designation} + ${lab.pair.C.designation}`)}</td><td>${escapeText(motion(lab.pair.Delta, view))}</td><td>${escapeText(motion(lab.truth, view))}</td><td>${lab.found === undefined ? '' : escapeText(motion(lab.found, view))}</td><td class="words">${escapeText(hidden.join(' '))}</td></tr>`;
+    })
+    .join('');
+  return (
+    `<section class="paper grid"><h2>${LAB_KEY}</h2><p class="paper-foot">${escapeText(workedFor(heading.classCode, heading.version))}</p>` +
+    `<table><thead><tr><th scope="col">${STUDENT}</th>${[PAIR_IS, EXPECTED, RIG_GIVEN, FOUND_BY_FIT, HIDES].map((head) => `<th scope="col">${head}</th>`).join('')}</tr></thead><tbody>${body}</tbody></table></section>`
+  );
+};
+
+/** The readings as the chapter on calibration takes them, in flats. */
+export const readingsText = (lab: Lab): string =>
+  writeReadingsTable(lab.readings, { positionUnit: 'steps', stepsPerTurn: FLATS }).replace(/^steps/, 'flats');

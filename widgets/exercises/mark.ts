@@ -1,0 +1,160 @@
+/**
+ * A class’s answers, as a grid comes back: each is judged against the student’s own item, and what was missed is counted by exercise and
+ * by slip. The grid is that of `gridCsv`: names down, keys of items across, parted by commas, semicolons or tabs.
+ */
+import { bad, good, type Result } from '../engine/index.ts';
+import type { SetPaper } from './answer-grid.ts';
+import { csvRow } from './csv-row.ts';
+import type { Item } from './exercise.ts';
+import { judge, type Verdict } from './judge.ts';
+import type { Marks } from './paper-html.ts';
+
+declare module '../engine/kernel/result.ts' {
+  interface Refusals {
+    'grid-empty': Readonly<Record<never, never>>;
+    'grid-too-long': { readonly characters: number; readonly most: number };
+    'grid-without-names': { readonly text: string };
+    'grid-keys-unknown': { readonly keys: readonly string[] };
+  }
+}
+
+/** Characters that are read of a grid: a thousand students with fifty answers each. */
+const MOST_READ = 2_000_000;
+
+/** A text in cells: quotes as RFC 4180 has them. The separator is the first of tab, semicolon and comma that the head holds. */
+export const cellsOf = (text: string): readonly (readonly string[])[] => {
+  const head = text.slice(0, text.search(/\r|\n|$/));
+  const separator = ['\t', ';'].find((sign) => head.includes(sign)) ?? ',';
+  const rows: string[][] = [];
+  let row: string[] = [];
+  let cell = '';
+  let quoted = false;
+  const end = () => {
+    row.push(cell.trim());
+    cell = '';
+  };
+  for (let i = 0; i < text.length; i++) {
+    const sign = text[i] ?? '';
+    if (quoted) {
+      if (sign !== '"') cell += sign;
+      else if (text[i + 1] === '"') {
+        cell += '"';
+        i++;
+      } else quoted = false;
+    } else if (sign === '"' && cell.trim() === '') quoted = true;
+    else if (sign === separator) end();
+    else if (sign === '\n' || sign === '\r') {
+      end();
+      rows.push(row);
+      row = [];
+    } else cell += sign;
+  }
+  end();
+  rows.push(row);
+  return rows.filter((cells) => cells.some((c) => c !== ''));
+};
+
+export interface MarkedAnswer {
+  readonly key: string;
+  readonly item: Item;
+  readonly typed: string;
+  readonly verdict: Verdict | undefined;
+  readonly marks: number;
+}
+export interface MarkedStudent {
+  readonly student: string;
+  readonly answers: readonly MarkedAnswer[];
+  readonly score: number;
+}
+export interface Marked {
+  readonly students: readonly MarkedStudent[];
+  readonly most: number;
+  /** Of each exercise how many were right, wrong, and left out. */
+  readonly items: readonly {
+    readonly key: string;
+    readonly title: string;
+    readonly right: number;
+    readonly wrong: number;
+    readonly left: number;
+  }[];
+  /** What was said to wrong answers, and how often, the most frequent first. */
+  readonly slips: readonly { readonly key: string; readonly says: string; readonly count: number }[];
+  /** Names of the grid that are on no roster, and of the roster that the grid lacks. */
+  readonly unknown: readonly string[];
+  readonly missing: readonly string[];
+}
+
+/** What a spreadsheet keeps a cell from being a formula by is no part of an answer. */
+const plainCell = (text: string): string => text.replace(/^'/, '');
+
+/** `forSlip` is the share of the marks that a known slip still earns. */
+export const markGrid = (text: string, papers: readonly SetPaper[], marks: Marks, forSlip = 0): Result<Marked> => {
+  if (!(text.length <= MOST_READ)) return bad('grid-too-long', { characters: text.length, most: MOST_READ });
+  const [head, ...rows] = cellsOf(text);
+  if (!head) return bad('grid-empty', {});
+  const keys = papers[0]?.lines.map(({ key }) => key) ?? [];
+  const columns = head.slice(1).map(plainCell);
+  if (columns.length === 0) return bad('grid-without-names', { text: head.join(' ') });
+  const strange = columns.filter((key) => key !== '' && !keys.includes(key));
+  if (strange.length > 0) return bad('grid-keys-unknown', { keys: strange });
+  const typedBy = new Map(rows.map(([name = '', ...cells]) => [plainCell(name), cells]));
+  const students = papers.flatMap(({ student, lines }): MarkedStudent[] => {
+    const cells = typedBy.get(student);
+    if (!cells) return [];
+    const answers = lines.map(({ key, exercise, item }): MarkedAnswer => {
+      const typed = plainCell(cells[columns.indexOf(key)] ?? '');
+      const verdict = typed === '' ? undefined : judge(item, typed);
+      const full = marks(exercise);
+      const share =
+        verdict?.kind === 'right' ? 1 : verdict?.kind === 'slip' || verdict?.kind === 'other way' ? forSlip : 0;
+      return { key, item, typed, verdict, marks: share * full };
+    });
+    return [{ student, answers, score: answers.reduce((sum, a) => sum + a.marks, 0) }];
+  });
+  const all = students.flatMap(({ answers }) => answers);
+  const slips = new Map<string, { key: string; says: string; count: number }>();
+  for (const { key, verdict } of all) {
+    if (verdict?.kind !== 'slip' && verdict?.kind !== 'other way') continue;
+    const at = `${key}\n${verdict.says}`;
+    const known = slips.get(at) ?? { key, says: verdict.says, count: 0 };
+    known.count++;
+    slips.set(at, known);
+  }
+  const names = new Set(papers.map(({ student }) => student));
+  const heads = new Set(rows.slice(0, 1).flatMap(([name = '']) => (names.has(name) ? [] : [name])));
+  return good({
+    students,
+    most: papers[0]?.lines.reduce((sum, { exercise }) => sum + marks(exercise), 0) ?? 0,
+    items: (papers[0]?.lines ?? []).map(({ key, item }) => {
+      const own = all.filter((a) => a.key === key);
+      const right = own.filter(({ verdict }) => verdict?.kind === 'right').length;
+      const left = own.filter(({ verdict }) => verdict === undefined).length;
+      return { key, title: item.exercise.title, right, wrong: own.length - right - left, left };
+    }),
+    slips: [...slips.values()].sort((a, b) => b.count - a.count),
+    // The second row of a grid has the titles; it is no student.
+    unknown: [...typedBy.keys()].filter((name) => name !== '' && !names.has(name) && !heads.has(name)),
+    missing: papers.flatMap(({ student }) => (typedBy.has(student) ? [] : [student])),
+  });
+};
+
+/** Students with their marks by item and in all, then the exercises and slips that were missed. */
+export const scoresCsv = (
+  { students, items, slips, most }: Marked,
+  words: { readonly heads: readonly string[]; readonly score: string; readonly says: string },
+): string => {
+  const number = (x: number) => String(Math.round(x * 100) / 100);
+  return `${[
+    csvRow([words.heads[0] ?? '', ...items.map(({ key }) => key), words.score]),
+    ...students.map(({ student, answers, score }) =>
+      csvRow([student, ...answers.map((a) => number(a.marks)), `${number(score)}/${number(most)}`]),
+    ),
+    '',
+    csvRow(words.heads.slice(1)),
+    ...items.map(({ key, title, right, wrong, left }) =>
+      csvRow([key, title, String(right), String(wrong), String(left)]),
+    ),
+    '',
+    ...slips.map(({ key, says, count }) => csvRow([key, says, String(count)])),
+  ].join('\r\n')}\r\n`;
+};

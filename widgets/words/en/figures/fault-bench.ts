@@ -1,0 +1,65 @@
+/** Words of the jack on a bench with a hidden fault. */
+export const WORDS = {
+  title: 'Your jack on the bench, with a hidden fault',
+  drawing: (name: string) =>
+    `${name === '' ? 'The jack' : `The jack ${name}`} on the bench, an indicator over its tip and one beside it`,
+  knob: 'Head of the jack, from above',
+  along: 'along',
+  across: 'across',
+  build: {
+    first: (count: number) => `Your jack in parts. ${count} steps put it together.`,
+    of: (step: number, count: number) => `${step} of ${count}:`,
+    count: (count: string) => (count === '–' ? '' : `Count: ${count}.`),
+    on: 'Next step',
+    all: 'All steps',
+    done: 'It stands together, its pencil line straight. Set the work on it.',
+  },
+  work: {
+    on: 'Set the work on it',
+    off: 'Take the work off',
+    is: (on: boolean) => (on ? 'The work is on.' : 'The work is off.'),
+  },
+  read: 'Note this reading',
+  readAll: 'Read one turn up and down',
+  checks: {
+    block: 'Lay a gauge block under the indicator',
+    drift: 'Take your hands off and wait',
+    line: 'Look at the pencil line',
+  },
+  diagnosis: 'The fault is',
+  choose: 'choose',
+  answer: 'Say so',
+  next: 'Another jack',
+  right: (key: string) => `Yes. ${key} What differs from a good jack is marked.`,
+  wrong: (why: string, look: string) => `Not that. ${why} ${look}`,
+  notHere: 'Here it is not so.',
+  plot: 'Indicator minus the nominal motion',
+  legend: { up: 'turning up', down: 'turning down', off: 'hollow: the work is off' },
+  evidence: {
+    head: ['seen', 'here', 'a good jack'],
+    lead: 'one turn up',
+    wave: 'quarters, off a straight line',
+    back: 'back at the start',
+    loop: 'down against up, work on',
+    free: 'down against up, work off',
+    swing: 'swing across, one turn',
+    aside: 'stands aside by',
+    block: 'gauge block',
+    drift: (minutes: number) => `after ${minutes} minutes, hands off`,
+    line: 'pencil line, turned back',
+    differs: 'differs',
+  },
+  none: 'none',
+  caption: (v: {
+    readonly seed: string;
+    readonly turns: string;
+    readonly height: string;
+    readonly nominal: string;
+    readonly side: string;
+  }) =>
+    `Jack ${v.seed}, work on, turned up by ${v.turns}: the indicator along the axis reads ${v.height}, where a jack without fault has moved ${v.nominal}; the one across it reads ${v.side}.`,
+  turns: (count: string) => (count === '1' ? '1 turn' : `${count} turns`),
+  head: ['turns', 'direction', 'along, work on', 'across, work on', 'along, work off'],
+  directions: { up: 'up', down: 'down' },
+  reads: 'reads',
+};
