@@ -347,7 +347,8 @@ describe('the page of class material', () => {
   });
 
   it('mixes exercises of all chapters, never two of one chapter running', async () => {
-    const page = await open();
+    const { page } = await visit('review.html');
+    await page.locator('[data-review] form').waitFor();
     const place = page.locator('[data-review]');
     const from = () => words(place.locator('[data-from]'));
     const seen = [await from()];

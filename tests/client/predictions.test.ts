@@ -1,6 +1,7 @@
 /** What is said of a prediction, and where it stands beside the answer, for anything that a field lets through. */
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { judgeSign } from '../../widgets/client/practice/picture-predictions.ts';
 import { judgePrediction } from '../../widgets/client/prediction-words.ts';
 import { type SymbolName, symbolFact } from '../../widgets/engine/index.ts';
 import { UNIT_VIEWS, type UnitView } from '../../widgets/input/format.ts';
@@ -54,5 +55,43 @@ describe('a prediction', () => {
         }
       }),
     );
+  });
+});
+
+describe('a prediction by its sign', () => {
+  const way = (answer: number, slips: readonly { value: number; says: string }[] = []) => ({
+    on: 'way' as const,
+    output: 'z',
+    answer,
+    digits: 3,
+    slips,
+  });
+  const said = (made: number, model: ReturnType<typeof way> | (Omit<ReturnType<typeof way>, 'on'> & { on: 'flank' })) =>
+    plain(judgeSign(made, model, symbolFact(model.output as SymbolName), 'metric'));
+
+  it('is right where the signs agree, whatever the amounts, and says how much it is', () => {
+    for (const [made, answer] of [
+      [1, 0.75],
+      [-1, -1e-6],
+      [0, 0],
+    ] as const)
+      expect(said(made, way(answer))).toMatch(/^Yes|^Right/);
+    expect(said(1, way(0.75))).toContain('750 µm');
+  });
+
+  it('is met by the slip that comes to the same sign, else by a question that leads on', () => {
+    const model = way(-0.75, [{ value: 0.75, says: 'You took it for a left-hand screw.' }]);
+    expect(said(1, model)).toContain('You took it for a left-hand screw.');
+    expect(said(0, model)).toMatch(/\?/);
+    expect(said(0, model)).not.toContain('left-hand');
+    for (const made of [1, 0]) expect(said(made, model)).not.toMatch(/^Yes|^Right/);
+  });
+
+  it('of a flank speaks of flanks', () => {
+    const model = { on: 'flank' as const, output: 'F_C', answer: -12, digits: 3, slips: [] };
+    expect(said(-1, model)).toContain('the pulled flank');
+    expect(said(1, model)).toContain('the pressed flank');
+    expect(said(1, model)).toContain('the pulled flank');
+    expect(said(1, model)).not.toMatch(/\b(?:up|down)\b/);
   });
 });

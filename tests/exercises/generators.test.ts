@@ -139,7 +139,7 @@ describe('the exercises of the chapters', () => {
       expect(exercises.length, slug).toBeGreaterThanOrEqual(least);
       expect(exercises.length, slug).toBeLessThanOrEqual(most);
       const kinds = new Set(exercises.map((e) => `${e.kind} ${e.picture?.shows}`));
-      expect(kinds.size, slug).toBeGreaterThanOrEqual(Math.min(4, exercises.length));
+      expect(kinds.size, slug).toBeGreaterThanOrEqual(Math.min(3, exercises.length));
       const templates = exercises.map(
         (e) => `${e.kind} ${e.picture?.shows} ${e.unit} ${e.steps.map((s) => `${s.relation}>${s.as}`)}`,
       );
@@ -150,7 +150,8 @@ describe('the exercises of the chapters', () => {
   });
 
   it('give thirty readers of a chapter thirty different sets', () => {
-    for (const { slug, exercises } of BANK.chapters) {
+    // A page of the sheet has one exercise; its readers meet in a few.
+    for (const { slug, exercises } of BANK.chapters.filter((c) => c.exercises.length > 1)) {
       const sets = Array.from({ length: 30 }, (_, reader) =>
         exercises.map((e) => drawItem(e, [slug, String(reader), e.id]).picks.join(',')).join(' '),
       );

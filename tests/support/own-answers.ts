@@ -75,6 +75,21 @@ const strokeAlike: Own = (q, p) => {
 };
 /** The last step of each: a number that is typed, chosen, laid out as stacks, or asked by its sign. */
 export const ANSWERS: Readonly<Record<string, Own>> = {
+  'turned-way': (q, p) => -L(p, 'A') * q('n'),
+  'turned-drawer': (q, p) => -L(p, 'A') * q('n'),
+  'lock-off-way': (q, p) => -L(p, 'A') * q('n'),
+  'lock-off-chosen': (q, p) => -L(p, 'A') * q('n'),
+  'lock-off-drawer': (q, p) => L(p, 'C') - q('f') * L(p, 'C') - L(p, 'A'),
+  'nested-chosen': motion,
+  'core-drawer': (q, p) => q('sigma_a') * PI * ((core(p, 'A') / 2) ** 2 - (q('d_o') / 2) ** 2),
+  'short-chosen': (q, p) => min(q('X_A') / screw(p('A')).L, q('X_C') / screw(p('C')).L) * amountNet(p),
+  'gain-number': (_, p) => screw(p('C')).L / amountNet(p),
+  'short-read': (q, p) => (q('l_s') - size(p)) / screw(p('thread')).L,
+  'rounded-chosen': motion,
+  'rounding-gain': (q, p) => (L(p, 'C') * q('eps_C')) / net(p),
+  'exact-drawer': (q, p) => amountNet(p) / q('k'),
+  'across-a': (q) => q('Q_pt') + q('Q_pc'),
+  'forces-drawer': (q) => q('Q_pt') + q('Q_pc'),
   'fine-screw-chosen': (q, p) => screw(p('thread')).L * turn(q('theta')),
   'wedge-for-step': (q, p) => atan(wanted(q, p) / screw(p('thread')).L),
   'plain-drawer': (q, p) => screw(p('thread')).L * turn(q('theta')),
@@ -228,6 +243,15 @@ type Lines = (q: Numbers, p: Texts) => readonly number[];
 
 /** What each worked line must give. */
 export const LINES: Readonly<Record<string, Lines>> = {
+  'parts-wrong-line': (q, p) => [-L(p, 'A') * q('n'), L(p, 'C') * q('n')],
+  'half-slip-wrong-line': (q, p) => {
+    const slipped = L(p, 'C') - q('f') * L(p, 'C') - L(p, 'A');
+    return [slipped, slipped * q('n')];
+  },
+  'sleeve-wrong-line': (_, p) => [core(p, 'A'), wall(p)],
+  'reach-wrong-line': (q, p) => [net(p), screw(p('C')).L / amountNet(p), (q('w') / amountNet(p)) * screw(p('C')).L],
+  'fraction-wrong-line': (q, p) => [net(p), amountNet(p) / q('k')],
+  'forces-wrong-line': (q) => [q('Q_pc'), q('Q_pt') + q('Q_pc')],
   'lever-wrong-line': (q, p) => {
     const lead = screw(p('thread')).L;
     return [wanted(q, p), lead, wanted(q, p) / lead, (q('b_l') / wanted(q, p)) * lead];

@@ -74,7 +74,7 @@ const fromScript = async (name: string): Promise<FigureModule | undefined> => {
 };
 
 /** Late scripts that are no figures. */
-const OF_THE_PAGE: readonly string[] = ['papers', 'backwards', 'practice', 'projector', 'figure-page'];
+const OF_THE_PAGE: readonly string[] = ['papers', 'backwards', 'practice', 'ideas', 'projector', 'figure-page'];
 
 const fromServer = (name: string): Promise<FigureModule> =>
   import(

@@ -9,6 +9,7 @@ import { all, make, setText } from './dom.ts';
 import { mountExample, mountQuantities } from './examples.ts';
 import type * as FigurePage from './figure-page/figure-page.ts';
 import { mountFolds } from './folds.ts';
+import type * as Ideas from './ideas/ideas.ts';
 import { mountInputs } from './inputs.ts';
 import { keepAddress } from './keep-address.ts';
 import { loadFigure, loadModule } from './load-figures.ts';
@@ -75,6 +76,13 @@ const wake = (until: AbortSignal) => {
       const { mountReview } = practice as typeof Practice;
       for (const place of all(root, '[data-review]')) mountReview(place, bank, store);
       for (const place of all(root, '[data-papers]')) (papers as typeof Papers).mountPapers(place, bank, model, until);
+    });
+  const [tests, classes] = [all(root, '[data-ideas]'), all(root, '[data-ideas-class]')];
+  if (tests.length + classes.length > 0)
+    void loadModule('ideas').then((part) => {
+      if (!part) return;
+      for (const place of tests) (part as typeof Ideas).mountIdeas(place);
+      for (const place of classes) (part as typeof Ideas).mountIdeasClass(place);
     });
   mountQuantities(root, model.live, store);
   mountPointing(root);

@@ -26,6 +26,7 @@ import { type Asked, readAsk } from './ask.ts';
 import type { Diagnostics } from './diagnostics.ts';
 import { type ExerciseBlock, readExercise } from './exercise-block.ts';
 import { type ExpectedStep, isStepLine, readCall, readInputLine, readStepLine, splitComment } from './grammar.ts';
+import { type IdeasBlock, readIdeasBlock } from './ideas-block.ts';
 import { type Moved, readMoved } from './moved.ts';
 import { nearest } from './near.ts';
 import type { Passage } from './passage.ts';
@@ -79,7 +80,7 @@ export interface Derivation {
 }
 
 export interface Papers {
-  readonly kind: 'papers' | 'review';
+  readonly kind: 'papers' | 'review' | 'ideas-class';
 }
 
 /** Parts of the page for a class beside its papers. */
@@ -121,7 +122,8 @@ export type Block =
   | AskBlock
   | RoutesBlock
   | MovedBlock
-  | SymbolsBlock;
+  | SymbolsBlock
+  | IdeasBlock;
 
 /** What the blocks of one chapter have declared so far. */
 export interface Declared {
@@ -135,7 +137,9 @@ const NAME = '[a-z][a-z0-9-]*';
 
 /** Whether a fence with this info string is a block of ours. */
 export const isBlock = (info: string): boolean =>
-  /^(example|figure|predict|derivation|exercise|papers|review|classwork|ask|routes|moved|symbols)\b/.test(info.trim());
+  /^(example|figure|predict|derivation|exercise|papers|review|classwork|ask|routes|moved|symbols|ideas|ideas-class)\b/.test(
+    info.trim(),
+  );
 
 /** Reads one block; `line` is the line of its first body line. Undefined where it can't stand at all. */
 export const readBlock = (
@@ -217,7 +221,10 @@ export const readBlock = (
 
   const exercise = new RegExp(`^exercise (${NAME})$`).exec(words);
   if (exercise) return readExercise(exercise[1] ?? '', title, body, line, book, declared.adjusters);
-  if (words === 'papers' || words === 'review' || words === 'symbols') return { kind: words };
+  if (words === 'papers' || words === 'review' || words === 'symbols' || words === 'ideas-class')
+    return { kind: words };
+  const ideas = new RegExp(`^ideas (${NAME})$`).exec(words);
+  if (ideas) return readIdeasBlock(ideas[1] ?? '', title, body, line, book);
   const part = CLASSWORK.find((one) => words === `classwork ${one}`);
   if (part) return { kind: 'classwork', part };
   if (words === 'routes') return { kind: words, routes: readRoutes(body, line, book) };
@@ -229,7 +236,7 @@ export const readBlock = (
 
   book.note(
     opening,
-    `“${head.trim()}” can’t be read; write “example NAME: title”, “example NAME fades: title”, “figure NAME with SET: caption”, “predict with SET”, “derivation: title”, “exercise NAME: title”, “ask”, “routes”, “moved”, “symbols”, “papers”, “review”, or “classwork” with ${CLASSWORK.join(', ')}.`,
+    `“${head.trim()}” can’t be read; write “example NAME: title”, “example NAME fades: title”, “figure NAME with SET: caption”, “predict with SET”, “derivation: title”, “exercise NAME: title”, “ask”, “routes”, “moved”, “symbols”, “papers”, “review”, “ideas NAME: title”, “ideas-class”, or “classwork” with ${CLASSWORK.join(', ')}.`,
   );
   return undefined;
 };

@@ -42,7 +42,7 @@ interface Source {
 
 /** Pages beside the chapters, where the book has them: the front, and what helps to find the way. */
 const FRONT = 'index.md';
-const HELPS: readonly string[] = ['review.md', 'symptoms.md', 'glossary.md'];
+const HELPS: readonly string[] = ['review.md', 'ideas.md', 'symptoms.md', 'glossary.md'];
 
 const kindOf = (name: string): Place['kind'] => (name === FRONT ? 'front' : HELPS.includes(name) ? 'help' : 'chapter');
 const ORDER: readonly Place['kind'][] = ['front', 'chapter', 'help'];

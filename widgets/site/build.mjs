@@ -144,7 +144,7 @@ export const buildNotebook = async (outDir = resolve(root, 'dist'), logLevel = '
   const count = module.RELATIONS.length;
   const late = Object.fromEntries(module.LAZY.map(({ name }) => [name, figureSource(name)]));
   for (const name of ['papers', 'backwards']) late[name] = wordySource(name, module.RELATIONS);
-  for (const name of ['practice', 'projector', 'figure-page']) late[name] = partSource(name);
+  for (const name of ['practice', 'ideas', 'projector', 'figure-page']) late[name] = partSource(name);
   const plan = planOf({ late, kept: await keptByPage(count), libraries: LIBRARIES });
   const shared = await lateScript('figures-share', lendingSource(plan, 'figures'), outDir, plan, ['page']);
   const used = plotNames().join(', ');

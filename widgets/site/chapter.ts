@@ -60,6 +60,7 @@ export interface RenderedChapter {
   readonly needsBook: boolean;
 }
 
+import { IDEAS_CLASS_PLACE, renderIdeas } from './ideas-block.ts';
 import { renderMoved } from './moved.ts';
 import { linksOfRoutes, ROUTES_PLACE, type Route } from './routes.ts';
 import { SYMBOLS_PLACE } from './symbols-met.ts';
@@ -288,6 +289,10 @@ const renderBlock = (block: Block, work: Work, opening: number, inline: Inline):
       return renderMoved(block.moved, inline);
     case 'routes':
       return ROUTES_PLACE;
+    case 'ideas':
+      return renderIdeas(block);
+    case 'ideas-class':
+      return IDEAS_CLASS_PLACE;
     case 'symbols':
       return SYMBOLS_PLACE;
     case 'papers':

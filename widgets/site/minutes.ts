@@ -14,6 +14,8 @@ const MINUTES: Readonly<Record<Block['kind'], number>> = {
   exercise: 4,
   papers: 0,
   review: 0,
+  ideas: 4,
+  'ideas-class': 0,
   classwork: 0,
   ask: 0,
   routes: 0,

@@ -35,6 +35,10 @@ export const EXERCISES = {
     `The link asks for exercises ${quoted(form)}; the forms here are ${listed(forms)}: choose one below.`,
   'not-found-backwards': ({ name }) =>
     `${name} can’t be found from the answer; ask for a quantity that the steps take.`,
+  'ideas-unread': ({ text, columns }) =>
+    `Read ${quoted(text)}; a file of ideas begins with the line ${columns.join(',')}: take one that was saved from the page of ideas.`,
+  'ideas-line-unread': ({ line, text }) =>
+    `Line ${line}, ${quoted(text)}, is no answer of the test of ideas: save the file again from the page of ideas.`,
 
   'lab-pairs-empty': () => 'No pair is given; type one a line, for example M10×1.5 + 3/8-16.',
   'lab-pairs-many': ({ pairs, most }) => `There are ${pairs} pairs; at most ${most} are taken: shorten the list.`,
