@@ -15,6 +15,7 @@ import { stepFormula } from './render.ts';
 import { withRoutes } from './routes.ts';
 import { searchIndex } from './search-index.ts';
 import { metOn, symbolsMet, withSymbols } from './symbols-met.ts';
+import { withTermIds } from './terms.ts';
 
 export interface Book {
   readonly places: readonly Place[];
@@ -267,7 +268,8 @@ export const bookPage = (book: Book, slug: string, assets: Assets): string | und
   if (!page || !place) return undefined;
   const met = symbolsMet(book.places, book.rendered);
   const cited = withCitations(page.html, (of) => (of === '' ? page : book.rendered.get(of))?.labels);
-  const html = withSymbols(withRoutes(cited, page.routes, book.places, book.rendered), met);
+  const mapped = withSymbols(withRoutes(cited, page.routes, book.places, book.rendered), met);
+  const html = place.kind === 'help' ? withTermIds(mapped) : mapped;
   const full = {
     ...page,
     html,

@@ -86,6 +86,9 @@ const readVariants = (text: string): Result<number> => {
   return n >= 1 && n <= MOST_VARIANTS ? good(n) : bad('papers-variants-odd', { text, most: MOST_VARIANTS });
 };
 
+/** As it opens, a paper asks one exercise of each of the first chapters, as a first lesson would; of all, it would fill a morning. */
+const FIRST_CHAPTERS = 6;
+
 const SIZES = [PRINTERS_SIZE, 'A4', 'Letter'] as const;
 
 export const mountPapers = (
@@ -98,18 +101,18 @@ export const mountPapers = (
   let bank = theirs;
   const marksOf = (id: string) => own.marks[id] ?? 1;
   place.querySelector('[data-without-script]')?.remove();
-  const count = (slug: string, title: string) => {
+  const count = (slug: string, title: string, chapter: number) => {
     const field = make('input', {
       id: `papers-${slug}`,
       type: 'text',
       inputmode: 'numeric',
       autocomplete: 'off',
       maxlength: '20000',
-      value: '1',
+      value: chapter < FIRST_CHAPTERS ? '1' : '0',
     });
     return { slug, title, field };
   };
-  const counts = bank.chapters.map(({ slug, title }) => count(slug, title));
+  const counts = bank.chapters.map(({ slug, title }, chapter) => count(slug, title, chapter));
   const code = make('input', {
     id: 'papers-class',
     type: 'text',
