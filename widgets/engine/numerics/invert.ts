@@ -50,6 +50,8 @@ const BY_RATIO = 36;
 const ABOUT = 10;
 /** Digits that every answer should hold; see `digitsOf`. */
 const FULL = 12;
+/** A law that is itself worked by steps holds fewer, which the answer says; over a jump there are none. */
+const FEWEST = 9;
 
 /**
  * A root between two ends of which f has different signs: the one of the last two ends where f is the smaller. Where f has no value on
@@ -184,7 +186,7 @@ export const invert = (law: Law, wish: number, bounds: Bounds): Inversion => {
     const digits = digitsOf(y - wish, scaleAt(x));
     // As far as the places of a double beside this one let it: a step of the last bit of x changes y by this much.
     const grain = 8 * Number.EPSILON * Math.abs(steepness(value, x) * x);
-    if (digits < FULL && !(Math.abs(y - wish) <= grain)) return [];
+    if (digits < FEWEST && !(Math.abs(y - wish) <= grain)) return [];
     return [{ x, y, digits, ...(to === undefined ? {} : { to }) }];
   });
   return { answers, nearest, least, most };
