@@ -110,6 +110,21 @@ describe('what they become', () => {
     expect(texts[0]).toBe('M10×1.5 LH');
   });
 
+  it('two threads together: the nearest pair of stock threads, which comes nearer than either alone', () => {
+    const ways = valueIn(waysTo(ofExample(foot(3)), 0.02));
+    const off = (of: GivesWay | undefined) => Math.abs((of?.nearest[0]?.gives ?? Number.NaN) - 0.02);
+    const both = ways.find(({ beside }) => beside?.name === 'C');
+    const alone = ways.filter(({ input, beside }) => input.kind === 'thread' && !beside);
+    expect(off(both)).toBeLessThan(Math.min(...alone.map(off)));
+  });
+
+  it('another head: a flat, a point or a division', () => {
+    const head: Input = { kind: 'choice', name: 'divider', label: 'divided by', start: 'hexagon' };
+    const of = asked([number('Delta', '87.5 µm'), head, number('k_d', '50')], [step('per-step', 's')], 0);
+    expect(way(of, 0.0875 / 12, 'divider').answers.map(({ text }) => text)).toEqual(['twelve points']);
+    expect(way(of, 0.0875 / 50, 'divider').answers.map(({ text }) => text)).toEqual(['knob']);
+  });
+
   it('a whole number is whole, and the nearest is named with what it gives', () => {
     const knob = asked([number('Delta', '87.5 µm'), number('k', '6')], [step('per-step', 's')], 0);
     const k = way(knob, 0.001, 'k');

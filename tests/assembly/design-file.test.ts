@@ -33,6 +33,13 @@ const file = (designs: unknown, version: unknown = DESIGN_VERSION, format: unkno
   JSON.stringify({ format, version, designs });
 
 describe('writeDesigns and readDesigns', () => {
+  it('keep the ± behind a number, and leave out one that its field would refuse', () => {
+    const design = { name: 'Doubted', numbers: { A: 'M10×1.5 ± 3 µm', l_A: '20 mm ± 0.1 mm' } };
+    expect(valueIn(readDesigns(writeDesigns([design])))).toEqual({ designs: [design], notes: [] });
+    const wrong = { name: 'Wrong', numbers: { l_A: '20 mm ± 0' } };
+    expect(valueIn(readDesigns(writeDesigns([wrong]))).designs[0]?.numbers).toEqual({});
+  });
+
   it('read back what was written, every kind of number in it', () => {
     expect(valueIn(readDesigns(writeDesigns([FOOT])))).toEqual({ designs: [FOOT], notes: [] });
   });

@@ -69,6 +69,11 @@ describe('the parts of a drawer', () => {
     expect(reasonIn(search('banana'))).toContain('begins with the kind of part');
     expect(reasonIn(search(''))).toContain('empty');
     expect(reasonIn(search('nut M10 | nut M8'))).toContain('Nothing in the drawer goes together');
+    // The row at fault is told, not only what is missing without it.
+    expect(reasonIn(search('nut M10-6g, 12 mm | stud M10 30 mm, M8 30 mm | nut M8, 12 mm'))).toMatch(
+      /6g is of a screw/,
+    );
+    expect(reasonIn(search('nut M10, 12 mm, count 0 | stud M10 30 mm, M8 30 mm | nut M8, 12 mm'))).toContain('Nothing');
     expect(reasonIn(search('<img src=x> | ../../etc'))).toContain('<img');
   });
 

@@ -1,12 +1,21 @@
 /** What the bench of results asked backwards times: the worked example of the Foot, with a doubt on each of its numbers. */
 import { doubtIn } from '../../widgets/assembly/backwards/doubt.ts';
-import { ofExample } from '../../widgets/assembly/backwards/question.ts';
+import { ofExample, ofNumbers } from '../../widgets/assembly/backwards/question.ts';
 import type { Asked } from '../../widgets/assembly/backwards/reach.ts';
 import { waysTo } from '../../widgets/assembly/backwards/solve.ts';
-import { gather, type Input, type NumberSet, readField, type Value } from '../../widgets/assembly/numbers.ts';
+import {
+  gather,
+  type Input,
+  type NumberSet,
+  type Numbers,
+  readField,
+  type Value,
+} from '../../widgets/assembly/numbers.ts';
 import type { Step } from '../../widgets/assembly/steps.ts';
 import type { SymbolName } from '../../widgets/engine/index.ts';
+import { designSheet } from '../../widgets/figures/design-sheet/design-sheet.ts';
 import type { Spread } from '../../widgets/input/spread.ts';
+import { startOf } from '../support/figure-numbers.ts';
 
 const INPUTS: readonly Input[] = [
   { kind: 'thread', name: 'A', label: 'thread A', start: 'M10x1.5 ± 1 µm' },
@@ -43,3 +52,29 @@ const asked = (index: number): Asked => ({ set, numbers: gather(set, values), st
 export const solve = (i: number) => waysTo(ofExample(asked(4)), 0.2 + i / 100);
 /** The ± of every result. */
 export const batch = () => STEPS.map((_, index) => doubtIn(ofExample(asked(index)), (name) => spreads.get(name)));
+
+const amountsAt = (numbers: Numbers): ReadonlyMap<string, number> => {
+  const at = designSheet.at(numbers, 'metric');
+  return new Map(at.ok ? at.value.amounts().map(({ key, value }) => [key, value]) : []);
+};
+const sheet = startOf('design-sheet');
+const doubted = sheet.inputs.filter(({ name }) => ['A', 'C', 'l_A', 'F_lo', 'mu'].includes(name));
+const sheetSpread = (name: string): Spread | undefined =>
+  doubted.some((input) => input.name === name) ? { half: 1e-3 } : undefined;
+
+/** The ± of every number of the sheet, of five inputs: worked once at each place, as a page does. */
+export const overSheet = () => {
+  const known = new Map<string, ReadonlyMap<string, number>>();
+  const at = (numbers: Numbers, key: string) => {
+    const place = JSON.stringify([numbers.values, numbers.threads]);
+    const found = known.get(place) ?? amountsAt(numbers);
+    known.set(place, found);
+    return found.get(key);
+  };
+  return [...amountsAt(sheet.numbers).keys()].map((key) =>
+    doubtIn(
+      ofNumbers(sheet.numbers, doubted, key, (numbers) => at(numbers, key)),
+      sheetSpread,
+    ),
+  );
+};

@@ -1,7 +1,7 @@
 /** A result asked backwards and the ± of all results of one example: means of processor time after a warm-up. */
 import { runnerImport } from 'vite';
 
-const RUNS = 100;
+const RUNS = 40;
 
 export const title = 'A result asked backwards, and every number with its ±';
 
@@ -13,6 +13,7 @@ export const bench = async (line) => {
   for (const [name, work] of Object.entries({
     'all ways to another result, ms': module.solve,
     '± of five results, ms': module.batch,
+    '± over the design sheet, ms': module.overSheet,
   })) {
     for (let i = 0; i < RUNS; i++) work(i);
     const from = process.cpuUsage();

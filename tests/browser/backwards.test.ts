@@ -84,6 +84,36 @@ describe('another result', () => {
   });
 });
 
+describe('a number of a figure', () => {
+  it('is asked by keys, gives way and comes back; its ± stands under it', async () => {
+    const { page } = await visit('two-screws.html?foot.n=2%20±%200.01&foot.A=M10x1.5%20±%201%20µm');
+    const section = await shown(figure(page, 'section'));
+    await section.locator('.numbers-behind > summary').click();
+    const carried = section.locator('[data-result=carried]');
+    await section.locator('.doubt').first().waitFor();
+    expect(await words(carried.locator('xpath=..'))).toBe('+175.0 µm (175.0 ± 2.5) µm');
+    await section.locator('[data-result][tabindex="0"]').focus();
+    for (let i = 0; i < 2; i++) await page.keyboard.press('ArrowDown');
+    await page.keyboard.press('Enter');
+    const behind = section.locator('.asked-back');
+    await behind.waitFor();
+    await page.keyboard.type('200 µm');
+    await page.keyboard.press('Enter');
+    await behind.locator('[data-way=n] button').click();
+    await settled(page);
+    expect(await words(carried)).toBe('+200.0 µm');
+    await behind.locator('.undo').click();
+    await settled(page);
+    expect(await words(carried)).toBe('+175.0 µm');
+    await behind.locator('.how-sure summary').click();
+    expect(await words(behind.locator('.shares li').first())).toMatch(/thread A ?84 %/);
+    await behind.locator('.where-from summary').click();
+    expect(await words(behind.locator('.where-from'))).toMatch(/equation \(.*Source: Two helices/);
+    await page.keyboard.press('Escape');
+    expect(await behind.count()).toBe(0);
+  });
+});
+
 describe('a ± behind a number', () => {
   it('gives every result its own, in the link too, with what it comes from', async () => {
     const { page } = await visit('two-screws.html');
@@ -109,8 +139,10 @@ describe('a ± behind a number', () => {
     const { page } = await visit('two-screws.html');
     const section = await shown(figure(page, 'section'));
     const turns = fieldIn(section, /turns/i);
-    await type(turns, '2 ± 0');
-    expect(await turns.getAttribute('aria-invalid')).toBe('true');
+    for (const text of ['2 ± 0', '2 ± 9', '2 ± 3 N', '± 1', '2 ± 0.1, many readings', '2 ± 0.1, 1 reading']) {
+      await type(turns, text);
+      expect(await turns.getAttribute('aria-invalid'), text).toBe('true');
+    }
     expect(await foot(page).locator('.doubt').count()).toBe(0);
   });
 });

@@ -28,7 +28,7 @@ describe('what keeps the carried part from turning', () => {
     [' | springs = 2 between base and carried, at 20 mm', false, false],
   ])('%s: a post is drawn %s, and said to be assumed %s', (row, isDrawn, said) => {
     expect(path(FOOT + row, 'guide') !== '').toBe(isDrawn);
-    expect(assumed(FOOT + row).includes('a post that keeps')).toBe(said);
+    expect(assumed(FOOT + row).includes('that keeps the carried part')).toBe(said);
   });
 
   it('stands at its radius', () => {

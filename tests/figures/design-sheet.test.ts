@@ -359,4 +359,21 @@ describe('what the threads carry', () => {
     // The core, π/4 d₃² σ at 8.160 mm, is less than the threads strip at.
     expect(carries).toBeCloseTo((Math.PI / 4) * 8.16 ** 2 * 100, -1);
   });
+
+  it('and the press fit of a ball against the most load on the tip, where its force was read; else it is named as not judged', () => {
+    const withTip = (tip: string) => {
+      const rows = `base = tapped block M10x1.5-6H, 20 mm\nturned = stud M10x1.5-6g 20 mm, 3/8-16 UNC-2A 20 mm\ncarried = cap 3/8-16 UNC-2B, thread 20 mm\ntip = ${tip}`;
+      const numbers = foot();
+      return { ...numbers, texts: { ...numbers.texts, adjuster: rows } };
+    };
+    // Weight 20 N and load 30 N, upright.
+    expect(failed(withTip('ball 6.35 mm in 6 mm hexagon, pressed with 51 N'))).toEqual([]);
+    expect(failed(withTip('ball 6.35 mm in 6 mm hexagon, pressed with 49 N'))).toEqual([
+      expect.stringMatching(/^The ball carries 50\.0.N at most/),
+    ]);
+    const unjudged = (tip: string) => sheetOf(withTip(tip)).unjudged.find((u) => /press fit/.test(u.name));
+    expect(unjudged('ball 6.35 mm in 6 mm hexagon')?.why('metric')).toContain('pressed with');
+    expect(unjudged('ball 6 mm in 6.02 mm hexagon')?.why('metric')).toContain('loose');
+    expect(unjudged('ball 6.35 mm')).toBeUndefined();
+  });
 });

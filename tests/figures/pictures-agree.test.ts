@@ -350,7 +350,7 @@ const READ: Readonly<Record<string, (shown: Shown) => Twice[]>> = {
     );
   },
   'torque-bars': (s) => {
-    const kinds = ['a-rub', 'a-slope', 'c-rub', 'c-slope', 'collar'];
+    const kinds = ['a-rub', 'a-slope', 'c-rub', 'c-slope', 'key', 'collar'];
     return toScale(
       'torque',
       [...s.document.querySelectorAll('.torque-bar')].flatMap((bar, i) =>
@@ -409,6 +409,13 @@ const READ: Readonly<Record<string, (shown: Shown) => Twice[]>> = {
         { width: widths(s.document, `.eaten.${key} .uses`)[0] ?? 0, told: printed(cell(s.table.rows[i], 2)) },
       ]),
     ),
+  'settling-log': (s) => {
+    const svg = s.document.querySelector('.log-chart') ?? s.document;
+    const { y } = drawnScales(svg as Element, 'µm', ['y']);
+    return [...svg.querySelectorAll('.log-mark')].flatMap((mark, i) =>
+      dot('at the mean temperature', { x: y, y }, mark, printed(cell(s.table.rows[i], 2))),
+    );
+  },
   'vee-coupling': (s) =>
     toScale(
       'force',
@@ -502,6 +509,7 @@ const NO_PLOT = [
   'foot-on-plane',
   'part-drawings',
   'passport',
+  'plate-modes',
 ];
 
 const PAIRS = [

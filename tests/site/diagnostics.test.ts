@@ -200,7 +200,7 @@ const CASES: readonly (readonly [string, string, string, RegExp, number?])[] = [
     'an unknown widget',
     'figure section foot',
     'figure sektion foot',
-    /There is no figure called “sektion”; there are ramp, section/,
+    /There is no figure called “sektion”; did you mean “section”\?/,
   ],
   ['a number the widget misses', 'thread C = 3/8-16', '', /The figure “section” also needs: thread C/, -2],
   [

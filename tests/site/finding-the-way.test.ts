@@ -242,4 +242,18 @@ describe('the glossary', () => {
     const missing = terms.filter((term) => !names.includes(term.replace(/[.]$|s$/, '')));
     expect(missing).toEqual([]);
   });
+
+  it('gives each term a place of its own, to which the search leads', () => {
+    const { page, index } = build({
+      'index.md': `${FRONT}\n[Terms](glossary.md)\n`,
+      '01-one.md': FIRST,
+      '02-two.md': '# Two\n\nMore.\n',
+      'glossary.md':
+        '# Terms\n\n## Words\n\n- **Net lead**: what a turn moves.\n- **Pressed, pulled**: the two flanks.\n',
+    });
+    const found = index().filter(({ kind }) => kind === 'term');
+    expect(found.map(({ title }) => title)).toEqual(['Net lead', 'Pressed, pulled']);
+    for (const { title, href } of found)
+      expect(page('glossary').querySelector(`[id="${href.split('#')[1]}"] strong`)?.textContent).toBe(title);
+  });
 });

@@ -472,13 +472,23 @@ export const TASKS: readonly Task[] = [
   },
   {
     widget: 'settling-log',
-    page: 'contact-heat-creep.html',
+    page: 'heat-and-creep.html',
     asks: 'begin the law of creep an hour later: the log settles all the same',
     work: async (hands) => {
       await hands.step('Starting time of the law of creep (assumption)', 2);
     },
     says: /^It settles: ([\d.]+) µm down in all/,
     is: () => [1.3],
+  },
+  {
+    widget: 'plate-modes',
+    page: 'staying-on-three-feet.html',
+    asks: 'make the plate narrower along x: it swings faster about its line',
+    work: async (hands) => {
+      await hands.step('Width of the plate along x', -1);
+    },
+    says: /^The slowest swing is [a-z ]+ at (\d+) Hz/,
+    is: () => [0],
   },
   {
     widget: 'plate-on-feet',

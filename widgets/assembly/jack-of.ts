@@ -156,7 +156,7 @@ const PER_TURN = 24;
 const AT_ONCE = 73;
 /** A hundred turns have so many places; more turns are taken in longer steps. What is printed without a page has no time for so many. */
 const MOST_PLACES = 2400;
-const MOST_PRINTED = 120;
+const MOST_PRINTED = 48;
 
 const held = heldWork<Runs>();
 

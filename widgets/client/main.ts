@@ -85,10 +85,10 @@ const wake = (until: AbortSignal) => {
   for (const figure of all(root, '[data-figure]')) {
     const folds = mountFolds(figure, store, announce, until);
     whenSeen(figure, async () => {
-      const part = (await loadModule('figure-page')) as typeof FigurePage | undefined;
+      const part = await loadModule('figure-page');
       const drawn = part && (await loadFigure(figure.dataset.figure ?? ''));
       if (part && drawn) {
-        const { mountFigure } = part;
+        const { mountFigure } = part as typeof FigurePage;
         return mountFigure(figure, drawn, store, folds, model, announce, until);
       }
       figure.classList.add('stale');

@@ -38,6 +38,7 @@ export * from './levelling/kinematic-coupling.ts';
 export * from './levelling/levelling.ts';
 export * from './levelling/levelling-room.ts';
 export * from './levelling/plane.ts';
+export * from './levelling/plate-modes.ts';
 export * from './numerics/elliptic.ts';
 export * from './numerics/invert.ts';
 export * from './numerics/line-fit.ts';

@@ -346,6 +346,24 @@ const faultAt = ({ faults = [] }: Exercise, picks: readonly number[]): Fault => 
 /** How many stacks are laid out to choose from. */
 const LAID_OUT = 4;
 
+const withOne = new WeakMap<Exercise, Map<string, Exercise>>();
+/** The exercise as it would be with this stack alone, the same one whenever it is asked for, so that its items are made once. */
+const withStack = (
+  exercise: Exercise,
+  inputs: readonly Input[],
+  stacks: readonly (readonly string[])[],
+  place: number,
+): Exercise => {
+  const known = keptIn(withOne, exercise);
+  const before = known.get(`${place}`);
+  if (before) return before;
+  const pools = inputs.map((input, i) => ({ input, options: [stacks[place]?.[i] ?? ''] }));
+  const { kind: _kind, drawer: _drawer, ...one } = exercise;
+  const of: Exercise = { ...one, pools: [...exercise.pools, ...pools] };
+  known.set(`${place}`, of);
+  return of;
+};
+
 /** One stack of the drawer is the answer, three others stand beside it; what is wanted is what the right one gives. */
 const stackItem = (
   exercise: Exercise,
@@ -357,11 +375,10 @@ const stackItem = (
   const laid = [at, ...taken(rest.length, LAID_OUT - 1, taking).map((i) => rest[i] ?? 0)];
   const items: { readonly name: string; readonly item: Item }[] = [];
   for (const place of laid) {
-    const pools = inputs.map((input, i) => ({ input, options: [stacks[place]?.[i] ?? ''] }));
-    const { kind: _kind, drawer: _drawer, ...one } = exercise;
-    const of: Exercise = { ...one, pools: [...exercise.pools, ...pools] };
-    const item = makeItem(of, [...picks.slice(0, -2), ...pools.map(() => 0)]);
-    const numbers = readPicks(of, [...picks.slice(0, -2), ...pools.map(() => 0)]);
+    const of = withStack(exercise, inputs, stacks, place);
+    const own = [...picks.slice(0, -2), ...inputs.map(() => 0)];
+    const item = itemAt(of, own);
+    const numbers = readPicks(of, own);
     if (!item.ok) return item;
     if (!numbers.ok) return numbers;
     const { texts } = numbers.value;

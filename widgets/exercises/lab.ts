@@ -66,7 +66,7 @@ export const readLabPairs = (text: string): Result<readonly Pair[]> => {
 };
 
 /** What can be hidden in a rig. */
-export const HIDDEN = ['long', 'short', 'loose', 'wave', 'drift', 'misread'] as const;
+const HIDDEN = ['long', 'short', 'loose', 'wave', 'drift', 'misread'] as const;
 export type Hidden = (typeof HIDDEN)[number];
 
 export interface Lab {

@@ -35,7 +35,7 @@ export interface Own {
   readonly edits: Readonly<Record<string, Edit>>;
 }
 export const NO_OWN: Own = { hidden: [], marks: {}, edits: {} };
-export const MOST_MARKS = 20;
+const MOST_MARKS = 20;
 const FORMAT = 'differential-screw-exercises';
 
 export const editOf = ({ title, question, hint, pools }: Exercise): Edit => ({

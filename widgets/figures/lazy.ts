@@ -32,6 +32,7 @@ import { pairMap } from './pair-map/pair-map.ts';
 import { partDrawings } from './part-drawings/part-drawings.ts';
 import { partFiles } from './part-files/part-files.ts';
 import { passportFigure } from './passport/passport.ts';
+import { plateModesFigure } from './plate-modes/plate-modes.ts';
 import { plateOnFeet } from './plate-on-feet/plate-on-feet.ts';
 import { playBatchFigure } from './play-batch/play-batch.ts';
 import { practiceRig } from './practice-rig/practice-rig.ts';
@@ -74,6 +75,7 @@ export const LAZY: readonly Figure[] = [
   plateOnFeet,
   veeCoupling,
   forceChainFigure,
+  plateModesFigure,
   settlingLog,
   springDays,
   lockErrorFigure,

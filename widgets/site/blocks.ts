@@ -27,6 +27,7 @@ import type { Diagnostics } from './diagnostics.ts';
 import { type ExerciseBlock, readExercise } from './exercise-block.ts';
 import { type ExpectedStep, isStepLine, readCall, readInputLine, readStepLine, splitComment } from './grammar.ts';
 import { type Moved, readMoved } from './moved.ts';
+import { nearest } from './near.ts';
 import type { Passage } from './passage.ts';
 import { type Route, readRoutes } from './routes.ts';
 
@@ -82,7 +83,7 @@ export interface Papers {
 }
 
 /** Parts of the page for a class beside its papers. */
-export const CLASSWORK = ['lab', 'marking', 'own', 'plan', 'project', 'safety'] as const;
+const CLASSWORK = ['lab', 'marking', 'own', 'plan', 'project', 'safety'] as const;
 export type Classwork = (typeof CLASSWORK)[number];
 export interface ClassworkBlock {
   readonly kind: 'classwork';
@@ -179,7 +180,13 @@ export const readBlock = (
     const [, name = '', shared, id = ''] = asked;
     const figure = figures.get(name);
     if (!figure) {
-      book.note(opening, `There is no figure called “${name}”; there are ${[...figures.keys()].join(', ')}.`);
+      const near = nearest(name, figures.keys());
+      book.note(
+        opening,
+        near === undefined
+          ? `There is no figure called “${name}”; there are ${[...figures.keys()].join(', ')}.`
+          : `There is no figure called “${name}”; did you mean “${near}”?`,
+      );
       return undefined;
     }
     const set = setFor(shared ? id : undefined, id, opening, declared, book);

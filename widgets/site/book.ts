@@ -9,12 +9,14 @@ import { adjustersIn } from './adjusters.ts';
 import { outlineOf, type RenderedChapter, renderChapter } from './chapter.ts';
 import { pageHref } from './chapter-href.ts';
 import type { Diagnostic } from './diagnostics.ts';
+import { nearest } from './near.ts';
 import { citedPages, numberOf, withCitations } from './numbering.ts';
 import { type Assets, type Place, pageHtml } from './page.ts';
 import { stepFormula } from './render.ts';
 import { withRoutes } from './routes.ts';
 import { searchIndex } from './search-index.ts';
 import { metOn, symbolsMet, withSymbols } from './symbols-met.ts';
+import { withTermIds } from './terms.ts';
 
 export interface Book {
   readonly places: readonly Place[];
@@ -94,7 +96,7 @@ export const readBook = (
     rendered,
     mistakes: [
       ...pages.flatMap(({ page }) => page.mistakes),
-      ...sources.flatMap(({ file, slug }) => brokenLinks(file, slug, rendered)),
+      ...sources.flatMap(({ file, slug }) => brokenLinks(file, slug, rendered, sources)),
       ...sameNames(sources, rendered),
       ...offTheMap(sources, rendered),
     ],
@@ -170,7 +172,24 @@ const offTheMap = (sources: readonly Source[], rendered: ReadonlyMap<string, Ren
     }));
 };
 
-const brokenLinks = (file: string, slug: string, rendered: ReadonlyMap<string, RenderedChapter>): Diagnostic[] => {
+/** A chapter that was moved keeps its name behind its number; one that is misspelt is near another. */
+const meant = (slug: string, sources: readonly Source[]): string => {
+  const near = nearest(
+    slug,
+    sources.map((source) => source.slug),
+  );
+  const there = sources.find((source) => source.slug === near);
+  return there
+    ? `did you mean ${there.file.replace('chapters/', '')}?`
+    : 'chapters are linked by their file name, for example 04-two-screws.md.';
+};
+
+const brokenLinks = (
+  file: string,
+  slug: string,
+  rendered: ReadonlyMap<string, RenderedChapter>,
+  sources: readonly Source[],
+): Diagnostic[] => {
   const page = rendered.get(slug);
   return (page?.links ?? []).flatMap(({ href, line, cites }) => {
     if (/^https?:\/\//.test(href)) return [];
@@ -181,7 +200,7 @@ const brokenLinks = (file: string, slug: string, rendered: ReadonlyMap<string, R
         {
           file,
           line,
-          says: `The link “${href}” leads nowhere; chapters are linked by their file name, for example 04-two-screws.md.`,
+          says: `The link “${href}” leads nowhere; ${meant(target.replace(/\.html$/, ''), sources)}`,
         },
       ];
     if (cites && !(anchor && there.labels.has(anchor)))
@@ -267,7 +286,8 @@ export const bookPage = (book: Book, slug: string, assets: Assets): string | und
   if (!page || !place) return undefined;
   const met = symbolsMet(book.places, book.rendered);
   const cited = withCitations(page.html, (of) => (of === '' ? page : book.rendered.get(of))?.labels);
-  const html = withSymbols(withRoutes(cited, page.routes, book.places, book.rendered), met);
+  const mapped = withSymbols(withRoutes(cited, page.routes, book.places, book.rendered), met);
+  const html = place.kind === 'help' ? withTermIds(mapped) : mapped;
   const full = {
     ...page,
     html,

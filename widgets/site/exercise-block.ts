@@ -56,7 +56,7 @@ export interface ExerciseBlock {
   readonly lines: readonly number[];
 }
 
-const MOST_TRIED = 500;
+const MOST_TRIED = 120;
 /** Fewer different items than this and neighbours in a class share their numbers. */
 const FEWEST = 8;
 

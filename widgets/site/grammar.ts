@@ -18,8 +18,10 @@ import {
   good,
   isSymbol,
   outOfBounds,
+  RELATIONS,
   type Result,
   relationNamed,
+  SYMBOLS,
   type SymbolName,
   symbolFact,
 } from '../engine/index.ts';
@@ -27,6 +29,7 @@ import { CHOICES, isChoice } from '../input/choices.ts';
 import { readThread } from '../input/designation.ts';
 import { type Reading, readQuantity } from '../input/quantity.ts';
 import { isText, TEXTS, type TextName } from '../input/texts.ts';
+import { nearest } from './near.ts';
 
 declare module '../engine/kernel/result.ts' {
   interface Refusals {
@@ -41,9 +44,9 @@ declare module '../engine/kernel/result.ts' {
     'input-unknown': { readonly name: string };
     'start-out-of-bounds': { readonly name: string; readonly start: string };
     'nothing-expected': { readonly step: string };
-    'not-a-relation': { readonly name: string };
+    'not-a-relation': { readonly name: string; readonly near: string | undefined };
     'relation-gives-nothing': { readonly relation: string };
-    'name-not-a-symbol': { readonly name: string };
+    'name-not-a-symbol': { readonly name: string; readonly near: string | undefined };
     'kept-under-other-unit': {
       readonly relation: string;
       /** What it gives, and what the name stands for, in the words of the glossary. */
@@ -162,12 +165,20 @@ export const readCall = (text: string): Result<{ step: Step; rest: string }> => 
   const match = /^([a-z][a-z0-9-]*)\s*(?:\(([^)]*)\))?\s*(?:->\s*([A-Za-z_][A-Za-z0-9_]*))?\s*(.*)$/.exec(text.trim());
   const [, name = '', bindings = '', as, rest = ''] = match ?? [];
   const relation = relationNamed(name);
-  if (!match || !relation) return bad('not-a-relation', { name: name || text });
+  if (!match || !relation)
+    return bad('not-a-relation', {
+      name: name || text,
+      near: nearest(
+        name,
+        RELATIONS.map((one) => one.name),
+      ),
+    });
   const outputs = Object.keys(relation.gives) as SymbolName[];
   const first = outputs[0];
   if (first === undefined) return bad('relation-gives-nothing', { relation: name });
   const output = as !== undefined && outputs.includes(as as SymbolName) ? (as as SymbolName) : first;
-  if (as !== undefined && !isSymbol(as)) return bad('name-not-a-symbol', { name: as });
+  if (as !== undefined && !isSymbol(as))
+    return bad('name-not-a-symbol', { name: as, near: nearest(as, Object.keys(SYMBOLS)) });
   if (as !== undefined && symbolFact(as as SymbolName).unit !== symbolFact(output).unit)
     return bad('kept-under-other-unit', {
       relation: name,

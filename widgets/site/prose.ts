@@ -94,7 +94,7 @@ const TERMS: readonly (readonly [RegExp, string])[] = [
 const ALLOWED: readonly (readonly [file: RegExp, text: RegExp])[] = [
   [/periodic-error\.md$/, /^The drunken thread$|\*\*drunken\*\*/],
   [/glossary\.md$/, /^\*\*Drunken thread\*\*/],
-  [/words\/en\/designation\.ts$|refusals\/(?:adjuster|designation|typed-tables)\.ts$/, /#\d+-\d+|M\d+x/],
+  [/words\/en\/designation\.ts$|refusals\/(?:adjuster|designation|exercises|typed-tables)\.ts$/, /#\d+-\d+|M\d+x/],
 ];
 
 const VALUE = /\{\{.*?\}\}/gs;

@@ -8,6 +8,7 @@ import { isSymbol, symbolFact } from '../engine/index.ts';
 import type { Findable } from '../page/search-index.ts';
 import { setSymbol, typeset } from './expression.ts';
 import type { MetAt } from './symbols-met.ts';
+import { termId } from './terms.ts';
 
 /** What a page shows besides its text: pictures, fields, numbers, algebra; and answers, which a search must not give away. */
 const NO_TEXT =
@@ -68,7 +69,7 @@ const sectionsOf = (slug: string, page: string, html: string, terms: boolean): F
       const says = item.textContent ?? '';
       if (term)
         found.push({
-          href: `${slug}.html#${anchor}`,
+          href: `${slug}.html#${termId(term)}`,
           page,
           title: term,
           text: says.replace(/\s+/g, ' '),

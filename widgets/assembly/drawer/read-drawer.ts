@@ -126,7 +126,8 @@ export function* readDrawer(text: string): Generator<void, Result<Drawer>, void>
     const number = counted ?? off;
     const read = placesOf(typed.replace(COUNT, '').trim());
     if (!read.ok) wrong.push(read);
-    else
+    // None of it is left.
+    else if (number === undefined || Number(number) > 0)
       for (const [role, part, words] of read.value)
         placed[role].push({
           row: i,

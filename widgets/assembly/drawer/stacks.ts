@@ -121,6 +121,9 @@ export function* searchDrawer(text: string, kept: number): Generator<number, Res
         yield done / tried;
       }
   if (stacks.length === 0) {
+    // A row that can't be used may be what is missing.
+    const [unused] = drawer.wrong;
+    if (unused) return unused;
     const threads = new Set(drawer.placed.turned.flatMap(({ part: { below, above } }) => [below, above]));
     const named = [...threads].flatMap((end) => (end ? [end.thread.designation] : []));
     return bad('drawer-without-stack', { tried, threads: [...new Set(named)].slice(0, 6) });

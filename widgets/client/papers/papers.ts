@@ -86,6 +86,9 @@ const readVariants = (text: string): Result<number> => {
   return n >= 1 && n <= MOST_VARIANTS ? good(n) : bad('papers-variants-odd', { text, most: MOST_VARIANTS });
 };
 
+/** As it opens, a paper asks one exercise of each of the first chapters, as a first lesson would; of all, it would fill a morning. */
+const FIRST_CHAPTERS = 6;
+
 const SIZES = [PRINTERS_SIZE, 'A4', 'Letter'] as const;
 
 export const mountPapers = (
@@ -98,18 +101,18 @@ export const mountPapers = (
   let bank = theirs;
   const marksOf = (id: string) => own.marks[id] ?? 1;
   place.querySelector('[data-without-script]')?.remove();
-  const count = (slug: string, title: string) => {
+  const count = (slug: string, title: string, chapter: number) => {
     const field = make('input', {
       id: `papers-${slug}`,
       type: 'text',
       inputmode: 'numeric',
       autocomplete: 'off',
       maxlength: '20000',
-      value: '1',
+      value: chapter < FIRST_CHAPTERS ? '1' : '0',
     });
     return { slug, title, field };
   };
-  const counts = bank.chapters.map(({ slug, title }) => count(slug, title));
+  const counts = bank.chapters.map(({ slug, title }, chapter) => count(slug, title, chapter));
   const code = make('input', {
     id: 'papers-class',
     type: 'text',
@@ -119,20 +122,26 @@ export const mountPapers = (
   });
   const roster = make('textarea', { id: 'papers-roster', rows: '5', autocomplete: 'off', spellcheck: 'false' });
   const status = make('p', { class: 'verdict', role: 'status' });
-  const preview = make('div', { class: 'papers-preview', role: 'region', 'aria-label': FIRST_SHEET });
+  const preview = make('div', { class: 'papers-preview', role: 'region', 'aria-label': FIRST_SHEET, tabindex: '0' });
   const stacks = { sheets: printed('sheets'), grid: printed('grid'), method: printed('method'), key: printed('key') };
   const [sheets, keys, method, grid] = [stacks.sheets.place, stacks.key.place, stacks.method.place, stacks.grid.place];
   const printing = make('div', { class: 'button-row', hidden: '' });
   const link = make('a', { href: '#' }, LINK_TO_SET);
   window.addEventListener('afterprint', () => delete document.body.dataset.print, { signal: until });
   let papers: SetPaper[] = [];
+  /** Keys become a part of the page when they are printed: two hundred of them are as much again as all sheets. */
+  let keyTexts: string[] = [];
+  const printKeys = () => {
+    keys.innerHTML = keyTexts.join('');
+    stacks.key.print();
+  };
   const csvOf = (filled: boolean) => () =>
     saveFile(gridCsv(papers, filled), filled ? 'answer-grid.csv' : 'empty-grid.csv', 'text/csv');
   printing.append(
     button(PRINT_SHEETS, stacks.sheets.print),
     button(PRINT_GRID, stacks.grid.print),
     button(PRINT_METHOD, stacks.method.print),
-    button(PRINT_KEY, stacks.key.print),
+    button(PRINT_KEY, printKeys),
     button(GRID_AS_CSV, csvOf(true)),
     button(EMPTY_GRID_AS_CSV, csvOf(false)),
   );
@@ -242,6 +251,7 @@ export const mountPapers = (
     printing.hidden = true;
     preview.setAttribute('aria-busy', 'true');
     papers = [];
+    keyTexts = [];
     for (const part of [sheets, keys, method, grid, preview]) part.replaceChildren();
     const look = { 'data-room': room, ...(large.checked ? { 'data-large': '' } : {}) };
     for (const [name, value] of Object.entries(look)) sheets.setAttribute(name, value);
@@ -261,7 +271,7 @@ export const mountPapers = (
           keySheet(lines, student, heading),
         ];
         sheets.insertAdjacentHTML('beforeend', sheet);
-        keys.insertAdjacentHTML('beforeend', key);
+        keyTexts.push(key);
         if (i === 0) preview.innerHTML = sheet + key;
         yield i + 1;
       }

@@ -31,7 +31,7 @@ const safetyHtml = (): string =>
 export const mountSafety = (place: HTMLElement): void => {
   const sheet = printed('safety');
   sheet.place.innerHTML = safetyHtml();
-  const shown = make('div', { class: 'papers-preview' });
+  const shown = make('div', { class: 'papers-preview', role: 'region', 'aria-label': SAFETY.title, tabindex: '0' });
   shown.innerHTML = safetyHtml();
   place.append(make('div', { class: 'button-row' }, button(PRINT_SAFETY, sheet.print)), shown);
 };

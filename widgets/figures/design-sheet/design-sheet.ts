@@ -28,11 +28,19 @@ const lineText = (line: Line, view: UnitView): string => {
 /** Whether a line is one number. */
 const isOne = (line: Line): line is Extract<Line, { value: unknown }> => 'value' in line && line.to === undefined;
 
+/** The same whatever a turn is divided by: a step has another name under each head, with its count behind it. */
+const keyOf = ({ name }: Line, { stepName }: Sheet): string =>
+  name
+    .replace(/ \(.*\)$/, '')
+    .replace(`per ${stepName}`, 'per step')
+    .replace(/[^\w]+/g, '-');
+
 const amountsOf = (s: Sheet): Amount[] =>
   s.groups.flatMap((g) =>
-    g.lines
-      .filter(isOne)
-      .map(({ name, value: { amount: value, format } }) => ({ key: name, name, value, format, signed: false })),
+    g.lines.filter(isOne).map((l): Amount => {
+      const { amount: value, format } = l.value;
+      return { key: keyOf(l, s), name: l.name, value, format, signed: false };
+    }),
   );
 
 const draw = (s: Sheet, view: UnitView): string => {
@@ -41,7 +49,7 @@ const draw = (s: Sheet, view: UnitView): string => {
     .filter((g) => g.lines.length > 0)
     .map(
       (g) =>
-        `<section><h3>${g.title}</h3><dl>${g.lines.map((l) => `<div><dt>${escapeText(l.name)}</dt><dd>${isOne(l) ? `<span data-result="${escapeText(l.name)}">${escapeText(lineText(l, view))}</span>` : escapeText(lineText(l, view))}</dd></div>`).join('')}</dl></section>`,
+        `<section><h3>${g.title}</h3><dl>${g.lines.map((l) => `<div><dt>${escapeText(l.name)}</dt><dd>${isOne(l) ? `<span data-result="${keyOf(l, s)}">${escapeText(lineText(l, view))}</span>` : escapeText(lineText(l, view))}</dd></div>`).join('')}</dl></section>`,
     )
     .join('');
   return (

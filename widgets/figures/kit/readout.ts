@@ -41,7 +41,7 @@ export type Row = Amount | Words;
 
 export const isAmount = (row: Row): row is Amount => !Array.isArray(row);
 
-export const amountText = ({ value, format, signed }: Amount, view: UnitView): string => {
+const amountText = ({ value, format, signed }: Amount, view: UnitView): string => {
   const text = show(value, format, view);
   return signed ? withSign(text) : text;
 };

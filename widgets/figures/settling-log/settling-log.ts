@@ -124,6 +124,9 @@ const draw = (s: State, view: UnitView): string => {
   );
 };
 
+/** Half of a tenth of a micrometre, the last digit of an indicator. */
+const SHOWS = 5e-5;
+
 const verdict = (s: State, view: UnitView): string => {
   const { best, rivals, toCome } = s.found;
   return WORDS.verdict({
@@ -134,7 +137,7 @@ const verdict = (s: State, view: UnitView): string => {
     tau: time(best.tau),
     last: time(s.last),
     later: time(10 * s.last),
-    toCome: motion(Math.abs(toCome), view),
+    toCome: Math.abs(toCome) < SHOWS ? undefined : motion(Math.abs(toCome), view),
     heat: best.heat && {
       perKelvin: motion(Math.abs(best.heat.perKelvin), view),
       half: motion(best.heat.half, view),

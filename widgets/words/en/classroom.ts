@@ -8,7 +8,6 @@ export const MARKS = 'Marks';
 export const outOf = (marks: number): string => `of ${marks}`;
 export const marksFor = (marks: number): string => (marks === 1 ? '1 mark' : `${marks} marks`);
 export const NAME = 'Name';
-export const WORKING = 'Working';
 
 // Keys.
 

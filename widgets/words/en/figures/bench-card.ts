@@ -18,7 +18,7 @@ export const WORDS = {
     readonly reverse: string;
   }) =>
     `${v.steps} steps. Thread A is backed out ${v.A} turns from home${v.C === undefined ? '' : `, thread C ${v.C}`}. ` +
-    `${v.check === undefined ? 'There is no room for a whole step to either stop, so only the reversal is checked.' : `The indicator passes it if ${v.check.turns} turns ${v.check.clockwise ? 'clockwise' : 'anticlockwise'} read ${v.check.from} to ${v.check.to}.`} A reversal may differ by ${v.reverse}.`,
+    `${v.check === undefined ? 'There is no room for a whole step to either stop, so only the reversal is checked.' : `The indicator passes it if ${v.check.turns} ${String(v.check.turns) === '1' ? 'turn' : 'turns'} ${v.check.clockwise ? 'clockwise' : 'anticlockwise'} ${String(v.check.turns) === '1' ? 'reads' : 'read'} ${v.check.from} to ${v.check.to}.`} A reversal may differ by ${v.reverse}.`,
   none: '–',
   head: ['step', 'what', 'how', 'count', 'caution'],
 };

@@ -123,7 +123,7 @@ export const LINES = {
     name: 'strength of cores and threads',
     carries: (thread: Thread, first: keyof typeof FIRST) => `thread ${thread} carries, by its ${FIRST[first]}`,
     check: (v: Asked & { readonly thread: Thread; readonly first: keyof typeof FIRST }) =>
-      `Across thread ${v.thread} there are ${v.found} at most; over the length of engagement, its ${FIRST[v.first]} carries ${v.wanted}.`,
+      `Across thread ${v.thread} there are ${v.found} at most; at its weakest (${FIRST[v.first]}) it carries ${v.wanted}.`,
   },
 
   press: {

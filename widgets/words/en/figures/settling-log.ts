@@ -23,7 +23,8 @@ export const WORDS = {
     readonly tau: string;
     readonly last: string;
     readonly later: string;
-    readonly toCome: string;
+    /** Nothing where no indicator shows it. */
+    readonly toCome: string | undefined;
     readonly heat: { readonly perKelvin: string; readonly half: string; readonly falls: boolean } | undefined;
   }) => {
     const way = v.sinks ? 'down' : 'up';
@@ -40,7 +41,11 @@ export const WORDS = {
     const warmth = v.heat
       ? ` It follows the room: ${v.heat.perKelvin} ± ${v.heat.half} ${v.heat.falls ? 'down' : 'up'} for each kelvin warmer.`
       : '';
-    return `${law}${unsure}${warmth} From ${v.last} to ${v.later}, up to ${v.toCome} may yet come.`;
+    const rest =
+      v.toCome === undefined
+        ? `From ${v.last} to ${v.later}, nothing more is to come that would show.`
+        : `From ${v.last} to ${v.later}, up to ${v.toCome} may yet come.`;
+    return `${law}${unsure}${warmth} ${rest}`;
   },
   head: ['time', 'read', 'at the mean temperature', 'by the law'],
 };

@@ -56,4 +56,7 @@ export const LEVELLING_REFUSALS = {
     `Ball ${ball} stands at (${numbers(centre)}) mm with its groove along ${asRead(direction)} rad; give numbers of millimetres within 100000 and an angle within a few turns.`,
   'vee-of-coupling': ({ ball, halfAngle }) =>
     `The vee at ball ${ball} has a half-angle of ${say((halfAngle * 180) / Math.PI)}°; give one from 5° to 85°, such as 45°.`,
+  'plate-weightless': () => 'A plate that weighs nothing does not swing: give its weight, with what stands on it.',
+  'plate-foot-lifts': ({ foot, force }) =>
+    `Foot ${foot} would have to carry ${say(force)} N, so it lifts and the plate has no rest to swing about: move the weight inside the feet.`,
 } satisfies Partial<RefusalWords>;

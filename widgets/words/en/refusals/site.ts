@@ -17,10 +17,11 @@ export const SITE = {
   'start-out-of-bounds': ({ name, start }) => `${name} starts at ${start}, outside its own bounds.`,
   'nothing-expected': ({ step }) =>
     `“${step}” does not say what you expect; write it at the end, for example “= 87.50 µm” (npm run ask prints it).`,
-  'not-a-relation': ({ name }) => `“${name}” is not a relation of the engine; npm run ask lists them.`,
+  'not-a-relation': ({ name, near }) =>
+    `“${name}” is not a relation of the engine; ${near === undefined ? 'npm run ask lists them.' : `did you mean ${near}?`}`,
   'relation-gives-nothing': ({ relation }) => `${relation} gives nothing.`,
-  'name-not-a-symbol': ({ name }) =>
-    `“${name}” is not a symbol of the engine’s glossary (widgets/engine/kernel/symbols.ts).`,
+  'name-not-a-symbol': ({ name, near }) =>
+    `“${name}” is not a symbol of the engine’s glossary (widgets/engine/kernel/symbols.ts)${near === undefined ? '.' : `; did you mean ${near}?`}`,
   'kept-under-other-unit': ({ relation, gives, name, says }) =>
     `${relation} gives ${gives}; it can’t be kept as ${name}, ${says}.`,
   'input-not-taken': ({ relation, name, takes }) =>
