@@ -14,7 +14,7 @@ import { knobSvg, mountKnob, updateKnob } from '../kit/knob.ts';
 import { axisUnit, type Frame, legendKey, panelHtml, xAt, yAt } from '../kit/plots/frame.ts';
 import { stepsOf } from '../kit/solid/assembling.ts';
 import { type Canvas, canvasOn } from '../kit/solid/canvas.ts';
-import { px } from '../kit/svg.ts';
+import { px, withSizes } from '../kit/svg.ts';
 import { BEGUN, type Check, type Desk, evidenceOf, type Note } from './desk.ts';
 import { bodies, overlayHtml, PICTURE, poseOf, stillHtml, viewOf } from './picture.ts';
 import { PER_TURN, readingAt, type State, stateOf } from './state.ts';
@@ -154,7 +154,7 @@ const follow = (stage: HTMLElement, s: State, view: UnitView): void => {
   if (!live.canvas.drawn()) fill(stage, '[data-still]', stillHtml(s, desk));
   fill(stage, '[data-overlay]', overlayHtml(s, desk, view));
   fill(stage, '[data-desk]', deskHtml(s, desk, view));
-  fill(stage, '[data-plot]', plotHtml(s, desk, view));
+  fill(stage, '[data-plot]', desk.notes.length === 0 ? '' : withSizes(plotHtml(s, desk, view)));
   fill(stage, '[data-seen]', seenHtml(s, desk, view));
 };
 
