@@ -47,7 +47,7 @@ export const tallyOf = (id: string): Tally => {
 /** Days until an exercise that was right so often comes again: each space about twice the one before (common practice, no source). */
 const SPACES = [1, 2, 4, 9, 20, 45];
 
-export const today = (): number => Math.floor(Date.now() / 86_400_000);
+const today = (): number => Math.floor(Date.now() / 86_400_000);
 
 /** Right on another day than the last goes on by a space; wrong begins again, tomorrow. */
 export const recordTry = (id: string, right: boolean, day = today()): void => {

@@ -93,7 +93,7 @@ export const waysTo = (question: Question, wish: number): Result<readonly GivesW
   return found.ok ? good(inOrder(found.value.flatMap((seek) => seek() ?? []))) : found;
 };
 
-export const inOrder = (ways: readonly GivesWay[]): readonly GivesWay[] =>
+const inOrder = (ways: readonly GivesWay[]): readonly GivesWay[] =>
   ways.toSorted((a, b) => Number(b.answers.length > 0) - Number(a.answers.length > 0));
 
 const digitsTo = (gives: number, wish: number): number => {

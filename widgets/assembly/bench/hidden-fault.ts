@@ -89,7 +89,7 @@ export interface Checks {
 }
 
 /** The work, and the friction of the slide that keeps the carried part where it is; minutes of waiting; the gauge block. */
-export const WEIGHT = 20;
+const WEIGHT = 20;
 const DRAG = 1;
 export const WAITED = 10;
 const BLOCK = 1;

@@ -41,7 +41,7 @@ export interface Subject {
   readonly chain: () => HTMLElement[];
 }
 
-export const numberSet = (store: Store, id: string): NumberSet => store.sets.get(id) ?? { id, inputs: [] };
+const numberSet = (store: Store, id: string): NumberSet => store.sets.get(id) ?? { id, inputs: [] };
 
 export const spreadsIn =
   (store: Store, set: string) =>
