@@ -102,11 +102,11 @@ describe('the notebook in one file', () => {
 
   it('opens alone, leads from page to page, and every figure of a page with plots comes alive', async () => {
     const { page, asked } = await visit('n.html', { from, fresh: true });
-    await page.getByRole('link', { name: 'Play and flanks' }).last().click();
+    await page.getByRole('link', { name: 'Axial play' }).last().click();
     await page.waitForURL(/page=play-and-flanks/);
     await page.waitForSelector('html[data-awake]');
     for (const place of await page.locator('figure.live').all()) await shown(place);
-    expect(await page.title()).toContain('Play and flanks');
+    expect(await page.title()).toContain('Axial play');
     expect(asked.filter((url) => !url.startsWith('data:') && !/n\.html/.test(url))).toEqual([]);
   });
 

@@ -195,7 +195,7 @@ describe('a design kept on the sheet', () => {
     const chain = await shown(figure(page, 'force-chain'));
     expect(Number.parseFloat(await chain.locator('.field[data-sym=n_w] input').inputValue())).toBeCloseTo(24 / 7, 4);
     const note = chain.locator('.design-note');
-    expect(await words(note.locator('summary'))).toMatch(/^From your design “Shop foot”: \d+ of these 16 numbers\./);
+    expect(await words(note.locator('summary'))).toMatch(/^From your design “Shop foot”: \d+ of these \d+ numbers\./);
     await note.locator('summary').click();
     expect(await words(note)).toMatch(/Computed from your design: stroke, in turns clockwise\./);
     expect(await words(note)).toMatch(/Not from it, so the chapter’s own: .*side load/);

@@ -102,7 +102,7 @@ describe('the search', () => {
     await page.keyboard.press('ArrowDown');
     await page.keyboard.press('ArrowUp');
     await page.keyboard.press('Enter');
-    await page.waitForURL(/contact-heat-creep\.html#warmth|glossary/);
+    await page.waitForURL(/heat-and-creep\.html#warmth|glossary/);
   });
 
   it('says that nothing is found, and offers the glossary', inDeep, async () => {

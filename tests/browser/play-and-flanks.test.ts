@@ -23,7 +23,7 @@ import {
 const { visit } = useBrowser();
 /** Where each figure stands. */
 const PAGES = {
-  'flanks-under-load': 'play-and-flanks.html',
+  'flanks-under-load': 'which-flank.html',
   'reversal-loop': 'turns-lost.html',
   'play-batch': 'measured-parts.html',
 };

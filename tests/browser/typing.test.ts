@@ -124,7 +124,7 @@ describe('a designation', () => {
 
 describe('what a step says of the chapter’s own numbers', () => {
   it('leaves with them and comes back with them; what holds for any numbers stays', async () => {
-    const { page } = await visit('per-flat.html');
+    const { page } = await visit('why-fine-means-short.html');
     // Numbers and steps that stood above are folded here.
     await page.locator('#example-travel details').evaluateAll((all) => {
       for (const fold of all as HTMLDetailsElement[]) fold.open = true;
@@ -163,10 +163,12 @@ describe('equal leads', () => {
     const section = await shown(figure(page, 'section'));
     expect(await sentence(section)).toContain('the leads are equal, so it will never move');
     expect(await words(page.locator('.box.summary .q.now'))).toBe('0 µm');
-    await page.goto(page.url().replace(/two-screws.*/, 'per-flat.html?foot.C=M10x1.5&reach.C=M10x1.5'));
+    await page.goto(page.url().replace(/two-screws.*/, 'per-flat.html?foot.C=M10x1.5'));
     await page.waitForSelector('html[data-awake]');
     await shown(figure(page, 'divided-turn'));
     expect(await words(figure(page, 'divided-turn').locator('[data-refusal]'))).toContain('The two leads are equal');
+    await page.goto(page.url().replace(/per-flat.*/, 'why-fine-means-short.html?reach.C=M10x1.5'));
+    await page.waitForSelector('html[data-awake]');
     await shown(figure(page, 'thread-eaten'));
     expect(await words(figure(page, 'thread-eaten').locator('[data-refusal]'))).toContain(
       'there is nothing to divide by',
@@ -179,7 +181,7 @@ describe('equal leads', () => {
 
 describe('a quantity', () => {
   it('is read in any unit, kept in bounds with a sentence that names them, and written out when left', async () => {
-    const { page } = await visit('per-flat.html');
+    const { page } = await visit('why-fine-means-short.html');
     const eaten = await shown(figure(page, 'thread-eaten'));
     const wanted = fieldIn(eaten, /wanted stroke/i);
     for (const [text, says] of [

@@ -63,7 +63,21 @@ describe('the same state in two chapters', () => {
       'force-chain',
       numbersOf(
         THREADS,
-        { F_0: 4.4, k_s: 1, W_c: 8, W_t: 0.6, F_lo: load, F_hi: load, Q_s: 0, mu_g: 0, F_g: 0, n_w: 0, n: 0 },
+        {
+          F_0: 4.4,
+          k_s: 1,
+          W_c: 8,
+          W_t: 0.6,
+          F_lo: load,
+          F_hi: load,
+          Q_s: 0,
+          mu_g: 0,
+          M_L: 0,
+          r_k: 20,
+          F_g: 0,
+          n_w: 0,
+          n: 0,
+        },
         { spring: 'base and turned', action: 'pulls', attitude: 'upright' },
       ),
     );

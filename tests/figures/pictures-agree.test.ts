@@ -298,7 +298,8 @@ const READ: Readonly<Record<string, (shown: Shown) => Twice[]>> = {
     ].map((read) => ({ ...read, open: 0.002 * read.told.value }));
   },
   'beside-bought': (s) => {
-    const told = s.table.rows.slice(-6).map((row) => printed(cell(row, 1)));
+    const carried = s.table.rows.filter((row) => /\s(?:N|lbf)$/.test(cell(row, 1)));
+    const told = carried.map((row) => printed(cell(row, 1)));
     return toScale(
       'load carried',
       widths(s.document, '.bought-bars rect').map((width, i) => ({ width, told: told[i] ?? { value: 0, within: 0 } })),
@@ -411,7 +412,8 @@ const READ: Readonly<Record<string, (shown: Shown) => Twice[]>> = {
     ),
   'settling-log': (s) => {
     const svg = s.document.querySelector('.log-chart') ?? s.document;
-    const { y } = drawnScales(svg as Element, 'µm', ['y']);
+    const unit = s.table.rows.some((row) => /millionths/.test(cell(row, 2))) ? 'millionths' : 'µm';
+    const { y } = drawnScales(svg as Element, unit, ['y']);
     return [...svg.querySelectorAll('.log-mark')].flatMap((mark, i) =>
       dot('at the mean temperature', { x: y, y }, mark, printed(cell(s.table.rows[i], 2))),
     );
@@ -602,6 +604,6 @@ describe('picture, sentence and table', () => {
             `${what}: drawn ${at}, told ${words.value}; ${view} ${JSON.stringify([given.values, given.choices, given.threads.A?.designation, given.threads.C?.designation])}`,
           ).toBeLessThanOrEqual(open + words.within + 1e-12);
       }
-      expect(looked, 'drawings that were read').toBeGreaterThanOrEqual(4);
+      expect(looked, 'drawings that were read').toBeGreaterThanOrEqual(howMany(2, 4));
     });
 });

@@ -139,7 +139,7 @@ describe('the chapters', () => {
         let checked = 0;
         for (const kind of ['example', 'figure', 'predict'])
           for (const { info, lines } of blocksOf(text, kind)) {
-            const words = /^([^:]*)/.exec(info)?.[1]?.trim().split(/\s+/) ?? [];
+            const words = /^([^:]*?)(?: fades)?(?::|$)/.exec(info)?.[1]?.trim().split(/\s+/) ?? [];
             const shared = words.includes('with');
             const set = words.at(-1) ?? '';
             if (!shared || !sets.has(set)) sets.set(set, sets.get(set) ?? []);
@@ -152,7 +152,7 @@ describe('the chapters', () => {
             }
           }
         for (const { info, lines, opening } of blocksOf(text, 'example')) {
-          const set = /^([^:]*)/.exec(info)?.[1]?.trim().split(/\s+/).at(-1) ?? '';
+          const set = /^([^:]*?)(?: fades)?(?::|$)/.exec(info)?.[1]?.trim().split(/\s+/).at(-1) ?? '';
           const steps = lines.flatMap((line) => {
             const read = isStepLine(line.trim()) ? readStepLine(line.trim()) : undefined;
             return read?.ok ? [read.value] : [];

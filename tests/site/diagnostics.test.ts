@@ -301,7 +301,7 @@ describe('a chapter', () => {
         const breaks = part.length - part.trimStart().length;
         expect(found[0]?.line).toBe(lineOf(GOOD, part) + (breaks > 0 && spoilt.startsWith('\n') ? below : below));
         expect(found[0]?.file).toBe('chapters/99-test.md');
-        expect(found[0]?.says).toMatch(/^.{25,}[.…]$/s);
+        expect(found[0]?.says).toMatch(/^.{25,}[.…?]$/s);
       });
 
   it('with a fence that is never closed is refused at the fence, and the rest of the chapter is not mistaken for it', () => {

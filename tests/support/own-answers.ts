@@ -204,10 +204,16 @@ export const ANSWERS: Readonly<Record<string, Own>> = {
   },
   'warming-chosen': (q) => q('alpha_T') * q('l') * q('Delta_Tw') * (1 - exp(-q('t') / q('tau_w'))),
   'creep-number': (q) => q('c_d') * log10((q('t') + q('t_0')) / q('t_0')),
+  'play-left': (q) => q('c') * tan(DEG30) - q('delta_L'),
+  'wave-in-nut': (q) => min(q('a_s'), q('a_n')),
   'lever-arm': (q, p) => (q('b_l') / wanted(q, p)) * screw(p('thread')).L,
   'wedge-push-chosen': (q) => {
-    const slope = tan(q('phi_w'));
-    return q('F') * ((slope + q('mu')) / (1 - slope * q('mu')) + q('mu'));
+    // Three faces rub: slope, base and guide.
+    const [s, c, m] = [sin(q('phi_w')), cos(q('phi_w')), q('mu')];
+    // A normal force N on the slope lifts by (c − m·s)·N the load and the rub of the guide, on which it presses by (s + m·c)·N.
+    const across = s + m * c;
+    const normal = q('F') / (c - m * s - m * across);
+    return across * normal + m * (c - m * s) * normal;
   },
   'wedge-drawer': (q, p) => (screw(p('thread')).L * sin(q('phi_w'))) / cos(q('phi_w')),
   'slope-read-dial': (q, p) => atan(q('w') / screw(p('thread')).L),

@@ -38,13 +38,13 @@ const GREEK: Readonly<Record<string, string>> = {
 export const plainSign = (name: string): string => {
   if (!isSymbol(name)) return name;
   const plain = symbolFact(name)
-    .tex.replace(/\\(?:mathrm|text)\{([^{}]*)\}/g, '$1')
+    .tex.replace(/\\(?:mathrm|text)\{([^{}]*)\}/g, ' $1')
     .replace(/\\bar\s*\{?(\w)\}?/g, '$1\u0304')
     .replace(/\\([A-Za-z]+)\s*/g, (all, word: string) => GREEK[word] ?? all)
     .replace(/\^\{?\*\}?/g, '*')
     .replace(/[{}]/g, '');
   const [head = '', ...index] = plain.split('_');
-  return index.length === 0 ? head : `${head}_${index.join('').replace(/\s/g, '')}`;
+  return index.length === 0 ? head.trim() : `${head.trim()}_${index.join('').replace(/\s/g, '')}`;
 };
 
 /** Text that is escaped already, the index of each letter set low. */
@@ -58,7 +58,8 @@ const FUNCTIONS: Readonly<Record<string, string>> = {
   log: 'ln',
   log10: 'lg',
 };
-const HIGH: Readonly<Record<string, string>> = { '2': '²', '3': '³', '4': '⁴' };
+/** A power that is a number, set high. */
+const high = (power: string): string => [...power].map((c) => (c === '.' ? '·' : '⁰¹²³⁴⁵⁶⁷⁸⁹'[Number(c)])).join('');
 
 /** A formula of relations or slips; its quantities, which `takes` knows, are written by `fill`. */
 export const plainFormula = (
@@ -107,8 +108,11 @@ export const plainFormula = (
       else if (token === ',') text += ', ';
       else if (token === '^') {
         const power = tokens[i + 1] ?? '';
-        if (HIGH[power] !== undefined) {
-          text += HIGH[power];
+        if (power === '(' && tokens[i + 3] === '/' && tokens[i + 5] === ')') {
+          text += `${high(tokens[i + 2] ?? '')}ᐟ${high(tokens[i + 4] ?? '')}`;
+          i += 5;
+        } else if (/^[\d.]+$/.test(power)) {
+          text += high(power);
           i++;
         } else text += '^';
       } else text += token;

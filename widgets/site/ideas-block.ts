@@ -63,7 +63,7 @@ export const readIdeasBlock = (
 const VALUES: Readonly<Record<string, string>> = { '+': 'right', '-': 'misconception', '~': 'other' };
 
 export const renderIdeas = ({ route, title, items }: IdeasBlock): string =>
-  `<section class="exercise ideas" data-ideas="${route}" aria-labelledby="ideas-${route}"><h3 id="ideas-${route}">${escapeText(title)}</h3><form novalidate>${items
+  `<section class="exercise ideas" data-ideas="${route}" aria-labelledby="ideas-${route}"><h3 id="ideas-${route}">${escapeText(title)}</h3>${items
     .map(({ name, misconception, question, answers }) => {
       const order = shuffled(answers.length, ['ideas', route, name]);
       return `<fieldset class="offered-field" data-idea="${name}" data-misconception="${escapeText(misconception)}"><legend>${escapeText(question)}</legend>${order
@@ -73,6 +73,6 @@ export const renderIdeas = ({ route, title, items }: IdeasBlock): string =>
         })
         .join('')}</fieldset>`;
     })
-    .join('')}</form></section>`;
+    .join('')}</section>`;
 
 export const IDEAS_CLASS_PLACE = `<section class="exercise ideas-class" data-ideas-class><p data-without-script>${IDEAS_WITHOUT_SCRIPT}</p></section>`;

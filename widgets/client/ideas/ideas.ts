@@ -44,10 +44,12 @@ const kept = (): Kept => {
 };
 
 export const mountIdeas = (place: HTMLElement): void => {
-  const form = place.querySelector('form');
   const route = place.dataset.ideas ?? '';
   const items = all(place, '[data-idea]');
-  if (!form) return;
+  // A page has no form of its own: a frame may forbid them, and then its script answers all the same.
+  const form = make('form', { novalidate: '' });
+  form.append(...place.querySelectorAll('fieldset'));
+  place.append(form);
   const keep = make('button', { type: 'submit' });
   const status = make('p', { class: 'verdict', role: 'status' });
   const save = make('button', { type: 'button', class: 'plain' }, IDEAS_AS_CSV);
