@@ -78,7 +78,7 @@ describe('another result', () => {
     await chain.locator('summary').click();
     expect(await chain.locator('li').count()).toBe(4);
     expect(await words(chain.locator('li').nth(1))).toMatch(
-      /^Net lead = 87\.50 µm.*equation \(2\.1\).*Source: Two helices/,
+      /^Net lead = 87\.50 µm.*equation \(\d+\.\d\).*Source: Two helices/,
     );
     expect(await chain.locator('li a').first().getAttribute('href')).toMatch(/^two-screws\.html#/);
   });
@@ -88,7 +88,6 @@ describe('a number of a figure', () => {
   it('is asked by keys, gives way and comes back; its ± stands under it', async () => {
     const { page } = await visit('two-screws.html?foot.n=2%20±%200.01&foot.A=M10x1.5%20±%201%20µm');
     const section = await shown(figure(page, 'section'));
-    await section.locator('.numbers-behind > summary').click();
     const carried = section.locator('[data-result=carried]');
     await section.locator('.doubt').first().waitFor();
     expect(await words(carried.locator('xpath=..'))).toBe('+175.0 µm (175.0 ± 2.5) µm');

@@ -78,6 +78,6 @@ it('puts a saved chapter in the place of the page, with the reader’s numbers, 
   writeFileSync(chapter, `${text}\nIt moves 3 mm.\n`);
   await page.waitForSelector('.mistakes');
   expect(await words(page.locator('.mistakes'))).toMatch(
-    /^1 to mend in the chapter.*02-two-screws\.md:\d+ “3 mm” is typed by hand/,
+    /^1 to mend in the chapter.*04-two-screws\.md:\d+ “3 mm” is typed by hand/,
   );
 });

@@ -59,7 +59,7 @@ describe('without script', () => {
         expect.soft(givens, `${name}: ${says}`).toBeGreaterThan(0);
         expect.soft(givens, `${name}: ${says}`).toBe(names);
       }
-      for (const result of await page.locator('[data-result]').allTextContents())
+      for (const result of await page.locator('[data-example] [data-result]').allTextContents())
         expect(result, name).toMatch(/^=\s+.*[\d]/);
       expect(
         await page.locator('.q').evaluateAll((all) => all.filter((q) => !/\d/.test(q.textContent ?? '')).length),

@@ -2,7 +2,6 @@
 
 import {
   answerLine,
-  CLASSWORK_NAMES,
   CLASSWORK_WITHOUT_SCRIPT,
   EXERCISE,
   HINT,
@@ -51,7 +50,7 @@ export const PAPERS_PLACE = `<section class="papers" data-papers aria-label="${P
 
 /** Another part for a class, which the script of papers fills. */
 export const classworkPlace = (part: Classwork): string =>
-  `<section class="papers classwork" data-classwork="${part}" aria-label="${CLASSWORK_NAMES[part]}"><p data-without-script>${CLASSWORK_WITHOUT_SCRIPT}</p></section>`;
+  `<div class="papers classwork" data-classwork="${part}"><p data-without-script>${CLASSWORK_WITHOUT_SCRIPT}</p></div>`;
 
 export const REVIEW_PLACE =
   `<section class="exercise" data-review hidden aria-label="${MIXED_REVIEW}"><p data-due></p><p class="box-name" data-from></p><p class="question"><span data-question></span> <span class="ask"></span></p><div data-shown></div><div class="attempt"></div>` +

@@ -59,14 +59,6 @@ export const answerLine = (answer: string, accepted: string): string =>
 export const PAPERS = 'Papers';
 export const PAPERS_WITHOUT_SCRIPT =
   'Papers are set by a script in your browser, which has not run. The exercises of the chapters can be printed with their pages.';
-export const CLASSWORK_NAMES = {
-  lab: 'Lab',
-  marking: 'Marking',
-  own: 'Your own exercises',
-  plan: 'Plan of the course',
-  project: 'Pairs for the project',
-  safety: 'Safety sheet',
-} as const;
 export const CLASSWORK_WITHOUT_SCRIPT = 'This is made by a script in your browser, which has not run.';
 export const MIXED_REVIEW = 'Mixed review';
 
