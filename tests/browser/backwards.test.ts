@@ -90,7 +90,7 @@ describe('a number of a figure', () => {
     const section = await shown(figure(page, 'section'));
     const carried = section.locator('[data-result=carried]');
     await section.locator('.doubt').first().waitFor();
-    expect(await words(carried.locator('xpath=..'))).toBe('+175.0 µm (175.0 ± 2.5) µm');
+    expect(await words(carried.locator('xpath=..'))).toMatch(/^\+175\.0 µm\s?\(175\.0 ± 2\.5\) µm$/);
     await section.locator('[data-result][tabindex="0"]').focus();
     for (let i = 0; i < 2; i++) await page.keyboard.press('ArrowDown');
     await page.keyboard.press('Enter');
