@@ -138,7 +138,7 @@ describe('a ± behind a number', () => {
     const { page } = await visit('two-screws.html');
     const section = await shown(figure(page, 'section'));
     const turns = fieldIn(section, /turns/i);
-    for (const text of ['2 ± 0', '2 ± 9', '2 ± 3 N', '± 1', '2 ± 0.1, many readings', '2 ± 0.1, 1 reading']) {
+    for (const text of ['2 ± 0', '2 ± 3 N', '± 1', '2 ± 0.1, many readings', '2 ± 0.1, 1 reading']) {
       await type(turns, text);
       expect(await turns.getAttribute('aria-invalid'), text).toBe('true');
     }

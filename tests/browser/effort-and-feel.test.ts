@@ -30,7 +30,7 @@ describe('friction', () => {
     async () => {
       const { page } = await visit(EFFORT);
       const place = await shown(figure(page, 'torque-bars'));
-      const mu = fieldIn(place, /^Coefficient of friction/);
+      const mu = fieldIn(place, /^Coefficient of friction, both threads/);
       await sentenceWith(place, 'takes 324.4 N·mm');
       await type(mu, '0');
       await sentenceWith(place, 'takes 7.958 N·mm');
@@ -116,7 +116,7 @@ describe('the pages', () => {
     const { page } = await visit(EFFORT);
     const predict = page.locator('[data-predict]').first();
     await predict.locator('input').fill('33.2');
-    await predict.getByRole('button').click();
+    await predict.getByRole('button', { name: 'Set my prediction' }).click();
     await settled(page);
     expect(await words(predict.locator('.verdict'))).toContain('a fifth of the plain screw’s torque');
   });

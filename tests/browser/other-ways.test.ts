@@ -88,7 +88,7 @@ describe('the page', () => {
     const { page } = await visit(PAGE);
     const predict = page.locator('[data-predict]').first();
     await predict.locator('input').fill('76.8');
-    await predict.getByRole('button').click();
+    await predict.getByRole('button', { name: 'Set my prediction' }).click();
     await settled(page);
     expect(await words(predict.locator('.verdict'))).toContain('their friction is not the same');
   });

@@ -238,7 +238,7 @@ describe('bad input', () => {
     ],
     ['feet', '0, 0; 240, 0', /^Read 2 feet; a plate is levelled on exactly three: give three rows, like 1: 0, 0\./],
     ['feet', '1: 0, 0; 1: 240, 0; 3: 120, 180', /^Two feet are called 1; call them 1, 2 and 3\./],
-    ['feet', '1: 0, 0; 2: 240; 3: 120, 180', /^Row 2 of the feet reads “B: 240”; give x and y, like 1: 0, 0\./],
+    ['feet', '1: 0, 0; 2: 240; 3: 120, 180', /^Row 2 of the feet reads “2: 240”; give x and y, like 1: 0, 0\./],
     [
       'readings',
       '40, 20: 0; 200, 20: -84',

@@ -206,7 +206,7 @@ describe('turning one figure', () => {
     await page.keyboard.press('ArrowUp');
     await settled(page);
     expect(await fieldIn(ramp, /angle/i).inputValue()).toBe('60°');
-    expect(await words(ramp.locator('[data-read=carried]'))).toBe('−151.2 µm');
+    expect(await words(ramp.locator('[data-read=carried]'))).toBe('−250.0 µm');
     await ramp.getByRole('button', { name: /one step more/ }).click();
     await settled(page);
     expect(await fieldIn(ramp, /angle/i).inputValue()).toBe('75°');

@@ -146,12 +146,12 @@ describe('what a step says of the chapter’s own numbers', () => {
   });
 
   it('has the relation’s own sentence in its place where it was all that was said', inDeep, async () => {
-    const { page } = await visit('one-screw.html');
-    const line = page.locator('#example-two-start .why').first();
+    const { page } = await visit('inch-and-starts.html');
+    const line = page.locator('#example-inch-screw .why').nth(1);
     const own = line.locator('[data-own]');
     const instead = line.locator('[data-instead]');
     expect([await own.isVisible(), await instead.isVisible()]).toEqual([true, false]);
-    await type(fieldIn(page.locator('#example-two-start'), /thread/i), 'M16x2');
+    await type(fieldIn(page.locator('#example-inch-screw'), /thread/i), 'M16x2');
     await instead.waitFor();
     expect(await own.isVisible()).toBe(false);
   });
