@@ -240,12 +240,13 @@ describe('the page of class material', () => {
     expect(await set(page, 'Ada')).toMatch(/^The class code is empty/);
     await page.getByLabel('Class code').fill('7B');
     for (const count of ['11', '-1', '1.5', 'many', '1e999']) {
-      await page.getByLabel('One screw').fill(count);
+      await page.locator('.papers-counts').getByLabel('One screw').fill(count);
       expect(await set(page, 'Ada'), count).toMatch(/^One screw: read .*from 0 to 10/);
     }
-    for (const { title } of BANK.chapters) await page.getByLabel(title, { exact: true }).fill('0');
+    for (const { title } of BANK.chapters)
+      await page.locator('.papers-counts').getByLabel(title, { exact: true }).fill('0');
     expect(await set(page, 'Ada')).toMatch(/^No exercise is asked for/);
-    await page.getByLabel('One screw').fill('2');
+    await page.locator('.papers-counts').getByLabel('One screw').fill('2');
     expect(await set(page, 'Ada')).toMatch(/^One paper is set, 2 exercises each/);
     expect(await page.locator('.papers [aria-invalid=true]').count()).toBe(0);
   });
@@ -253,7 +254,7 @@ describe('the page of class material', () => {
   it('gives a link that sets the same again, without the roster, and refuses one to another bank', inDeep, async () => {
     const page = await open();
     await page.getByLabel('Class code').fill('7B & co');
-    await page.getByLabel('One screw').fill('3');
+    await page.locator('.papers-counts').getByLabel('One screw').fill('3');
     await set(page, 'Ada\nBob');
     const first = await page.locator('.papers-preview').first().innerHTML();
     const href = (await page.getByRole('link', { name: /Link to this set/ }).getAttribute('href')) ?? '';
