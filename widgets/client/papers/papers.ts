@@ -42,7 +42,7 @@ import { runInSlices } from '../../assembly/run-in-slices.ts';
 import { type Bad, bad, good, type Result } from '../../engine/index.ts';
 import { gridCsv, gridSheet, type SetPaper } from '../../exercises/answer-grid.ts';
 import type { Bank } from '../../exercises/bank.ts';
-import { FORMS, type Form, type OwnUnits } from '../../exercises/forms.ts';
+import { FORMS, type OwnUnits } from '../../exercises/forms.ts';
 import { NO_OWN, withOwn } from '../../exercises/own.ts';
 import {
   type Counts,
@@ -55,7 +55,7 @@ import {
   setBank,
   setPaper,
 } from '../../exercises/paper.ts';
-import { type Heading, keySheet, methodSheet, ROOMS, type Room, studentSheet } from '../../exercises/paper-html.ts';
+import { type Heading, keySheet, methodSheet, ROOMS, studentSheet } from '../../exercises/paper-html.ts';
 import { bankCsv, type QtiVersion, qtiFiles } from '../../exercises/qti.ts';
 import { readClassCode, readRoster } from '../../exercises/roster.ts';
 import { saveFile } from '../../figures/kit/save.ts';
@@ -66,7 +66,7 @@ import { mountLab } from './lab.ts';
 import { mountMarking } from './marking.ts';
 import { measureFor } from './measure.ts';
 import { mountOwn } from './own.ts';
-import { button, type ClassAbove, lineField, printed } from './parts.ts';
+import { button, type ClassAbove, lineField, oneOf, printed } from './parts.ts';
 import { mountPlan } from './plan.ts';
 import { mountProject, mountSafety } from './sheets-to-sign.ts';
 
@@ -146,43 +146,14 @@ export const mountPapers = (
     button(EMPTY_GRID_AS_CSV, csvOf(false)),
   );
 
-  const sizes = make('fieldset', { class: 'field choice' }, make('legend', {}, PAPER));
-  for (const [i, size] of SIZES.entries()) {
-    const radio = make('input', {
-      type: 'radio',
-      name: 'papers-size',
-      value: size,
-      ...(i === 0 ? { checked: '' } : {}),
-    });
-    radio.addEventListener('change', () => {
-      document.body.dataset.paper = size;
-    });
-    sizes.append(make('label', {}, radio, size));
-  }
-
-  let room: Room = 'some';
+  const sizes = oneOf('papers-size', PAPER, SIZES, PRINTERS_SIZE, (size) => size);
+  sizes.place.addEventListener('change', () => {
+    document.body.dataset.paper = sizes.chosen();
+  });
+  const looks = oneOf('papers-room', LOOK, ROOMS, 'some', (room) => ROOM_NAMES[room]);
   const large = make('input', { type: 'checkbox', id: 'papers-large' });
-  const looks = make('fieldset', { class: 'field choice' }, make('legend', {}, LOOK));
-  for (const name of ROOMS) {
-    const radio = make('input', { type: 'radio', name: 'papers-room', value: name });
-    radio.checked = name === room;
-    radio.addEventListener('change', () => {
-      room = name;
-    });
-    looks.append(make('label', {}, radio, ROOM_NAMES[name]));
-  }
-  looks.append(make('label', {}, large, LARGE_PRINT));
-
-  let chosenForm: Form = 'as-written';
-  const forms = make('fieldset', { class: 'field choice' }, make('legend', {}, ASKED_AS));
-  for (const name of FORMS) {
-    const radio = make('input', { type: 'radio', name: 'papers-form', value: name });
-    radio.checked = name === chosenForm;
-    radio.addEventListener('change', () => {
-      chosenForm = name;
-    });
-    forms.append(make('label', {}, radio, FORM_NAMES[name]));
-  }
+  looks.place.append(make('label', {}, large, LARGE_PRINT));
+  const forms = oneOf('papers-form', ASKED_AS, FORMS, 'as-written', (form) => FORM_NAMES[form]);
 
   const say = (text: string, field?: HTMLElement) => {
     setText(status, text);
@@ -206,7 +177,7 @@ export const mountPapers = (
     if (first && [...asked.values()].every((n) => n === 0)) return refuse(bad('papers-none-asked', {}), first.field);
     const classCode = readClassCode(code.value);
     return classCode.ok
-      ? good({ classCode: classCode.value, counts: asked, form: chosenForm })
+      ? good({ classCode: classCode.value, counts: asked, form: forms.chosen() })
       : refuse(classCode, code);
   };
 
@@ -222,7 +193,7 @@ export const mountPapers = (
   const placesOf = (asked: Counts, classCode: string) => {
     const known = new Map<OwnUnits | undefined, ReturnType<typeof choose>>();
     return (units: OwnUnits | undefined) => {
-      const places = known.get(units) ?? choose(bank, asked, classCode, { form: chosenForm, units });
+      const places = known.get(units) ?? choose(bank, asked, classCode, { form: forms.chosen(), units });
       known.set(units, places);
       return places;
     };
@@ -253,7 +224,7 @@ export const mountPapers = (
     papers = [];
     keyTexts = [];
     for (const part of [sheets, keys, method, grid, preview]) part.replaceChildren();
-    const look = { 'data-room': room, ...(large.checked ? { 'data-large': '' } : {}) };
+    const look = { 'data-room': looks.chosen(), ...(large.checked ? { 'data-large': '' } : {}) };
     for (const [name, value] of Object.entries(look)) sheets.setAttribute(name, value);
     if (!large.checked) delete sheets.dataset.large;
     const measure = measureFor(document.body.dataset.paper ?? '', look, marksOf, heading, students);
@@ -312,7 +283,7 @@ export const mountPapers = (
       bank,
       made.value.counts,
       made.value.classCode,
-      { form: chosenForm, judged: !byHand.checked },
+      { form: forms.chosen(), judged: !byHand.checked },
       variantsAsked.value,
     );
     save(lines);
@@ -346,9 +317,9 @@ export const mountPapers = (
     ),
     field(CLASS_CODE, code),
     make('div', { class: 'field text' }, make('label', { for: roster.id }, ROSTER), roster),
-    forms,
-    looks,
-    sizes,
+    forms.place,
+    looks.place,
+    sizes.place,
     make('div', { class: 'button-row' }, make('button', { type: 'submit' }, SET_PAPERS)),
   );
   whenSent(form, set);
@@ -382,8 +353,7 @@ export const mountPapers = (
   if (asked?.ok) {
     code.value = asked.value.classCode;
     for (const { slug, field: input } of counts) input.value = String(asked.value.counts.get(slug) ?? 0);
-    chosenForm = asked.value.form ?? 'as-written';
-    for (const radio of forms.querySelectorAll('input')) radio.checked = radio.value === chosenForm;
+    forms.choose(asked.value.form ?? 'as-written');
     say(LINK_FILLED_IN);
   } else if (asked) say(reasonOf(asked));
   const now = order();

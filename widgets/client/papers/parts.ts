@@ -48,6 +48,27 @@ export const lineField = (id: string, label: string, value: string) => {
   };
 };
 
+/** One of several, picked by a radio button. */
+export const oneOf = <T extends string>(
+  name: string,
+  legend: string,
+  options: readonly T[],
+  chosen: T,
+  labelOf: (option: T) => string,
+) => {
+  const place = make('fieldset', { class: 'field choice' }, make('legend', {}, legend));
+  const radios = options.map((option) => {
+    const radio = make('input', { type: 'radio', name, value: option });
+    place.append(make('label', {}, radio, labelOf(option)));
+    return { option, radio };
+  });
+  const choose = (wanted: T) => {
+    for (const { option, radio } of radios) radio.checked = option === wanted;
+  };
+  choose(chosen);
+  return { place, choose, chosen: (): T => radios.find(({ radio }) => radio.checked)?.option ?? chosen };
+};
+
 export const status = () => {
   const line = make('p', { class: 'verdict', role: 'status' });
   return {

@@ -11,12 +11,12 @@ import {
   WANTED_LEAD,
   WHICH_TAPS,
 } from '#words/classroom.ts';
-import { projectPairs, TAPS, type Taps } from '../../exercises/project-pairs.ts';
+import { projectPairs, TAPS } from '../../exercises/project-pairs.ts';
 import { escapeText } from '../../input/escape.ts';
 import { type NumberFormat, numeral, show } from '../../input/format.ts';
 import { readQuantity } from '../../input/quantity.ts';
 import { make, whenSent } from '../dom.ts';
-import { button, lineField, printed, status } from './parts.ts';
+import { button, lineField, oneOf, printed, status } from './parts.ts';
 
 const list = (rows: readonly string[], kind: string): string =>
   `<ul class="${kind}">${rows.map((text) => `<li>${escapeText(text)}${kind === 'fill' ? ' <span class="line"></span>' : ''}</li>`).join('')}</ul>`;
@@ -40,25 +40,16 @@ const MOTION: NumberFormat = { shown: 'motion', digits: 4 };
 
 export const mountProject = (place: HTMLElement): void => {
   const wanted = lineField('project-lead', WANTED_LEAD, '87.5 µm');
-  let taps: Taps = 'metric';
-  const choice = make('fieldset', { class: 'field choice' }, make('legend', {}, WHICH_TAPS));
-  for (const name of TAPS) {
-    const radio = make('input', { type: 'radio', name: 'project-taps', value: name });
-    radio.checked = name === taps;
-    radio.addEventListener('change', () => {
-      taps = name;
-    });
-    choice.append(make('label', {}, radio, TAPS_NAMES[name]));
-  }
+  const taps = oneOf('project-taps', WHICH_TAPS, TAPS, 'metric', (name) => TAPS_NAMES[name]);
   const said = status();
   const shown = make('div', { class: 'table-scroll', tabindex: '0', role: 'region', 'aria-label': PAIRS_FOR_PROJECT });
   const find = () => {
     const lead = readQuantity(wanted.field.value, 'mm', 'µm');
     wanted.field.setAttribute('aria-invalid', String(!lead.ok));
     if (!lead.ok) return said.refuse(lead);
-    const pairs = projectPairs(Math.abs(lead.value.value), taps);
+    const pairs = projectPairs(Math.abs(lead.value.value), taps.chosen());
     if (!pairs.ok) return said.refuse(pairs);
-    said.say(projectPairsSay(pairs.value.length, TAPS_NAMES[taps]));
+    said.say(projectPairsSay(pairs.value.length, TAPS_NAMES[taps.chosen()]));
     const rows = pairs.value.map(({ A, C, Delta, gain, stroke }) => [
       `${A.designation} + ${C.designation}`,
       show(Delta, MOTION, 'both'),
@@ -76,7 +67,7 @@ export const mountProject = (place: HTMLElement): void => {
     'form',
     { novalidate: '' },
     wanted.place,
-    choice,
+    taps.place,
     make('div', { class: 'button-row' }, make('button', { type: 'submit' }, FIND_PAIRS)),
   );
   whenSent(form, find);
