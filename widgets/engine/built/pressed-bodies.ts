@@ -227,27 +227,40 @@ const leastAlong = ({ bodies, gap, law }: Work, q: Float64Array, dq: Float64Arra
     if (law.by === 'fixed') still += (law.friction[i] as number) * slides;
     if (law.by === 'held' && limits && (limits[i] as number) > 0) T[i] = stuck(bodies, law.held, q, i);
   }
+  let rises = 0;
   const slope = (share: number): number => {
     let sum = still + share * grows;
+    rises = grows;
     for (let i = 0; i < places; i++) {
-      const closed = (p[i] as number) + share * (dp[i] as number);
-      if (closed > 0) sum += (stiffness[i] as number) * closed * (dp[i] as number);
+      const k = stiffness[i] as number;
+      const along = dp[i] as number;
+      const closed = (p[i] as number) + share * along;
+      if (closed > 0) {
+        sum += k * closed * along;
+        rises += k * along * along;
+      }
       const limit = limits ? (limits[i] as number) : 0;
       if (limit > 0) {
-        const trial = (T[i] as number) + share * ACROSS * (stiffness[i] as number) * (slid[i] as number);
-        sum += Math.max(-limit, Math.min(limit, trial)) * (slid[i] as number);
+        const slides = slid[i] as number;
+        const trial = (T[i] as number) + share * ACROSS * k * slides;
+        sum += Math.max(-limit, Math.min(limit, trial)) * slides;
+        if (Math.abs(trial) < limit) rises += ACROSS * k * slides * slides;
       }
     }
     return sum;
   };
   if (slope(1) <= 0) return 1;
-  let [low, high] = [0, 1];
-  for (let halving = 0; halving < 60; halving++) {
-    const middle = (low + high) / 2;
-    if (slope(middle) <= 0) low = middle;
-    else high = middle;
+  // Straight lines joined: Newton's step ends on the root of its own piece, and a halving takes its place where it would leave the bracket.
+  let [low, high, share] = [0, 1, 1];
+  for (let step = 0; step < 60 && high - low > 1e-15; step++) {
+    const sum = slope(share);
+    if (sum <= 0) low = share;
+    else high = share;
+    const next = share - sum / rises;
+    if (Math.abs(next - share) <= 1e-15) break;
+    share = next > low && next < high ? next : (low + high) / 2;
   }
-  return high;
+  return share;
 };
 
 /** How the forces change with q, row by row. */
