@@ -8,11 +8,12 @@ import type { SymbolName } from '../../widgets/engine/index.ts';
 import type { Figure } from '../../widgets/figures/kit/figure.ts';
 import { CHOICES } from '../../widgets/input/choices.ts';
 import { FIGURES } from '../../widgets/site/catalogue.ts';
+import { drawn } from '../support/deep.ts';
 import { startOf } from '../support/figure-numbers.ts';
 
 const all = [...FIGURES.values()];
 
-/** The opening numbers, with each option of each choice in turn, and each quantity in turn at nought. */
+/** The opening numbers, with each option of each choice in turn, and quantities in turn at nought: some of them at every run. */
 const casesOf = (figure: Figure, numbers: Numbers): { name: string; numbers: Numbers }[] => [
   { name: 'as it opens', numbers },
   ...figure.choices.flatMap((choice) =>
@@ -21,7 +22,7 @@ const casesOf = (figure: Figure, numbers: Numbers): { name: string; numbers: Num
       numbers: { ...numbers, choices: { ...numbers.choices, [choice]: option } },
     })),
   ),
-  ...figure.quantities.map((symbol) => ({
+  ...drawn(6, figure.quantities).map((symbol) => ({
     name: `${symbol} = 0`,
     numbers: { ...numbers, values: { ...numbers.values, [symbol]: 0 } },
   })),
@@ -38,7 +39,8 @@ const withIdle = (figure: Figure, numbers: Numbers) => {
   const met = new Set(['']);
   return casesOf(figure, numbers).filter((one) => {
     const idle = figure.idle(one.numbers).join();
-    return shownAt(figure, one.numbers) !== undefined && !met.has(idle) && met.add(idle);
+    // What is idle is told at once; a drawing may take a second.
+    return !met.has(idle) && shownAt(figure, one.numbers) !== undefined && met.add(idle);
   });
 };
 

@@ -4,23 +4,19 @@
  */
 
 import { parseHTML } from 'linkedom';
-import { beforeAll, describe, expect, it } from 'vitest';
+import { describe, expect, it } from 'vitest';
 import type { Input } from '../../widgets/assembly/numbers.ts';
 import { runSteps } from '../../widgets/assembly/steps.ts';
 import { adjustersIn, withAdjuster } from '../../widgets/site/adjusters.ts';
 import { expectationFault, startScope } from '../../widgets/site/blocks.ts';
-import { type Book, bookPage, readBook } from '../../widgets/site/book.ts';
-import { FIGURES } from '../../widgets/site/catalogue.ts';
+import { bookPage } from '../../widgets/site/book.ts';
 import { diagnosticText } from '../../widgets/site/diagnostics.ts';
 import { isStepLine, readInputLine, readStepLine } from '../../widgets/site/grammar.ts';
 import { reasonOf } from '../../widgets/words/reason.ts';
-import { blocksOf, CHAPTERS, FOLDER } from '../support/chapters.ts';
+import { blocksOf, CHAPTERS, FOLDER, wholeBook } from '../support/chapters.ts';
 import { valueIn } from '../support/results.ts';
 
-let book: Book;
-beforeAll(() => {
-  book = readBook(FOLDER, FIGURES);
-}, 60_000);
+const book = wholeBook();
 
 const ASSETS = {
   scripts: ['assets/a.js'],

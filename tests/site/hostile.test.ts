@@ -4,11 +4,11 @@
  */
 import { parseHTML } from 'linkedom';
 import { describe, expect, it } from 'vitest';
-import { bookPage, readBook } from '../../widgets/site/book.ts';
+import { bookPage } from '../../widgets/site/book.ts';
 import { FIGURES } from '../../widgets/site/catalogue.ts';
 import { renderChapter } from '../../widgets/site/chapter.ts';
 import { pageHtml } from '../../widgets/site/page.ts';
-import { FOLDER } from '../support/chapters.ts';
+import { wholeBook } from '../support/chapters.ts';
 
 const HARM = '<script>alert(1)</script><img src=x onerror=alert(1)>"\'><svg onload=alert(1)>';
 
@@ -156,7 +156,7 @@ const rulesOf = (html: string): Record<string, string> =>
   );
 
 describe('the policy of the pages', () => {
-  const book = readBook(FOLDER, FIGURES);
+  const book = wholeBook();
 
   it('stands before all that could break it, lets nothing run but the site’s own files, and the page needs no more', () => {
     for (const { slug } of book.places) {

@@ -4,7 +4,7 @@ import type { Exercise } from '../../widgets/exercises/exercise.ts';
 import { type Adjusters, NO_ADJUSTERS } from '../../widgets/site/adjusters.ts';
 import { createDiagnostics } from '../../widgets/site/diagnostics.ts';
 import { readExercise } from '../../widgets/site/exercise-block.ts';
-import { ADJUSTERS, blocksOf, CHAPTERS } from './chapters.ts';
+import { wholeBook } from './chapters.ts';
 
 /** Reads a block as the press does; its mistakes are thrown, since these tests are about sound ones. */
 export const exerciseFrom = (info: string, body: string, adjusters: Adjusters = NO_ADJUSTERS): Exercise => {
@@ -21,13 +21,7 @@ export const mistakesOf = (body: string): string[] => {
   return book.mistakes.map((m) => `${m.line}: ${m.says}`);
 };
 
-export const BANK: Bank = makeBank(
-  CHAPTERS.map(({ file, text }) => ({
-    slug: file.replace(/^chapters\/\d+-/, '').replace(/\.md$/, ''),
-    title: /^# (.*)$/m.exec(text)?.[1] ?? '',
-    exercises: blocksOf(text, 'exercise').map(({ info, lines }) => exerciseFrom(info, lines.join('\n'), ADJUSTERS)),
-  })),
-);
+export const BANK: Bank = wholeBook().bank;
 
 export const EXERCISES: readonly Exercise[] = BANK.chapters.flatMap((c) => c.exercises);
 

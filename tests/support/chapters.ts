@@ -2,9 +2,11 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { resolve } from 'node:path';
 import { adjustersIn } from '../../widgets/site/adjusters.ts';
+import { type Book, readBook } from '../../widgets/site/book.ts';
 import { FIGURES } from '../../widgets/site/catalogue.ts';
 import { type RenderedChapter, renderChapter } from '../../widgets/site/chapter.ts';
 import type { Diagnostic } from '../../widgets/site/diagnostics.ts';
+import { kept } from './kept.ts';
 
 export const FOLDER = resolve(import.meta.dirname, '../../chapters');
 
@@ -22,16 +24,13 @@ export const CHAPTERS: readonly ChapterText[] = readdirSync(FOLDER)
 
 export const { adjusters: ADJUSTERS } = adjustersIn(FOLDER);
 
-/** What was pressed before in this process: many tests look at the same chapters. */
-const pressed = new Map<string, RenderedChapter>();
+/** The whole book as it stands, with its front page. */
+export const wholeBook = (): Book => kept('book', () => readBook(FOLDER, FIGURES));
 
 export const press = (text: string, file = 'chapters/99-test.md'): RenderedChapter => {
   const own = CHAPTERS.some((chapter) => chapter.file === file && chapter.text === text);
-  const before = own ? pressed.get(file) : undefined;
-  if (before) return before;
-  const now = renderChapter(file, text, FIGURES, ADJUSTERS);
-  if (own) pressed.set(file, now);
-  return now;
+  const page = own ? wholeBook().rendered.get(file.replace(/^chapters\/\d+-|\.md$/g, '')) : undefined;
+  return page ?? renderChapter(file, text, FIGURES, ADJUSTERS);
 };
 
 export const mistakesIn = (text: string): readonly Diagnostic[] => press(text).mistakes;
