@@ -22,17 +22,24 @@ const DRAWING = 1;
 /** What an author wrote, without what the glossary adds to it: its labels and bounds change no number. */
 const written = ({ pools, ...rest }: Exercise) => ({ ...rest, pools: pools.map((p) => [p.input.name, p.options]) });
 
-const MOST_WORKED = 500;
+/** So many items of an exercise are worked when the book is read: they are checked, and the version of the bank follows from them. */
+const MOST_WORKED = 120;
 
-/** What the engine makes of it: answers to six digits, a dash where there is no item. A mended relation is another bank. */
-const worked = (exercise: Exercise): string => {
+/** The picks of these items, evenly through all that the pools can give. */
+export const workedPicks = (exercise: Exercise): readonly (readonly number[])[] => {
   const all = draws(exercise);
   const count = Math.min(all, MOST_WORKED);
-  return Array.from({ length: count }, (_, i) => {
-    const item = itemAt(exercise, picksAt(exercise, Math.floor((i * all) / count)));
-    return item.ok ? `${item.value.amount.toPrecision(6)}${item.value.offered?.right ?? ''}` : '-';
-  }).join(' ');
+  return Array.from({ length: count }, (_, i) => picksAt(exercise, Math.floor((i * all) / count)));
 };
+
+/** What the engine makes of it: answers to six digits, a dash where there is no item. A mended relation is another bank. */
+const worked = (exercise: Exercise): string =>
+  workedPicks(exercise)
+    .map((picks) => {
+      const item = itemAt(exercise, picks);
+      return item.ok ? `${item.value.amount.toPrecision(6)}${item.value.offered?.right ?? ''}` : '-';
+    })
+    .join(' ');
 
 export const makeBank = (chapters: readonly BankChapter[]): Bank => {
   const full = chapters.filter((c) => c.exercises.length > 0);

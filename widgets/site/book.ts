@@ -225,7 +225,7 @@ const brokenLinks = (
 
 /** The index of the search as a classic script. */
 export const searchScript = (book: Book): string =>
-  `globalThis.${INDEX_GLOBAL} = ${JSON.stringify(searchIndex(book.places, book.rendered, symbolsMet(book.places, book.rendered)))};\n`;
+  `globalThis.${INDEX_GLOBAL} = ${JSON.stringify(searchIndex(book.places, book.rendered, throughout(book).met))};\n`;
 
 /** The numbered line of a derivation that arrives at each relation, the first in the book. */
 const derivedIn = (book: Book): ReadonlyMap<string, readonly [string, string]> => {
@@ -236,6 +236,19 @@ const derivedIn = (book: Book): ReadonlyMap<string, readonly [string, string]> =
       if (relation !== undefined && !derived.has(relation)) derived.set(relation, [`${slug}.html#${id}`, says]);
     }
   return derived;
+};
+
+interface Throughout {
+  readonly met: ReturnType<typeof symbolsMet>;
+  readonly derived: ReturnType<typeof derivedIn>;
+}
+const gathered = new WeakMap<Book, Throughout>();
+
+/** What every page takes from all pages of a book. */
+const throughout = (book: Book): Throughout => {
+  const found = gathered.get(book) ?? { met: symbolsMet(book.places, book.rendered), derived: derivedIn(book) };
+  gathered.set(book, found);
+  return found;
 };
 
 /** Of the relations that the examples and figures of a page work with. */
@@ -284,7 +297,7 @@ export const bookPage = (book: Book, slug: string, assets: Assets): string | und
   const page = book.rendered.get(slug);
   const place = book.places.find((p) => p.slug === slug);
   if (!page || !place) return undefined;
-  const met = symbolsMet(book.places, book.rendered);
+  const { met, derived } = throughout(book);
   const cited = withCitations(page.html, (of) => (of === '' ? page : book.rendered.get(of))?.labels);
   const mapped = withSymbols(withRoutes(cited, page.routes, book.places, book.rendered), met);
   const html = place.kind === 'help' ? withTermIds(mapped) : mapped;
@@ -294,7 +307,7 @@ export const bookPage = (book: Book, slug: string, assets: Assets): string | und
     model: {
       ...page.model,
       met: metOn(page.html, met),
-      derived: derivedOn(page, derivedIn(book)),
+      derived: derivedOn(page, derived),
       ...(page.needsBank ? { bank: book.bank, methods: methodsOf(book.bank), course: courseOf(book) } : {}),
     },
   };

@@ -137,7 +137,7 @@ export const buildNotebook = async (outDir = resolve(root, 'dist'), logLevel = '
   const { NODE_ENV } = process.env;
   process.env.NODE_ENV = 'production';
   rmSync(outDir, { recursive: true, force: true });
-  const { module } = await runnerImport(resolve(root, 'widgets/site/catalogue.ts'), {
+  const { module } = await runnerImport(resolve(root, 'widgets/site/site.ts'), {
     configFile: false,
     logLevel: 'error',
   });
@@ -173,7 +173,7 @@ export const buildNotebook = async (outDir = resolve(root, 'dist'), logLevel = '
   await build({
     configFile: resolve(root, 'vite.config.ts'),
     logLevel,
-    plugins: [lends(lendingSource(plan, 'page')), ...relationsOf(count)],
+    plugins: [{ name: 'rooms', api: module }, lends(lendingSource(plan, 'page')), ...relationsOf(count)],
     build: { outDir, emptyOutDir: false },
     define: { __FIGURES__: JSON.stringify(scripts) },
   });

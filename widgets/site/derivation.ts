@@ -30,7 +30,7 @@ interface Line {
   readonly cites: string | undefined;
 }
 
-const POINTS = 200;
+const POINTS = 60;
 /** Of these so many with units, which take most of the time. */
 const WITH_UNITS = 10;
 /** A line with more characters of algebra than this takes the whole width, its reason below. */

@@ -28,6 +28,7 @@ import type { Fault } from '#words/papers.ts';
 import { type Input, readInput } from '../assembly/numbers.ts';
 import type { Step } from '../assembly/steps.ts';
 import { bad, relationNamed, type SymbolName, symbolFact, UNITS, type Unit } from '../engine/index.ts';
+import { workedPicks } from '../exercises/bank.ts';
 import {
   draws,
   type Exercise,
@@ -56,7 +57,6 @@ export interface ExerciseBlock {
   readonly lines: readonly number[];
 }
 
-const MOST_TRIED = 120;
 /** Fewer different items than this and neighbours in a class share their numbers. */
 const FEWEST = 8;
 
@@ -386,19 +386,18 @@ const checkPlaces = (
 };
 
 const checkItems = (exercise: Exercise, line: number, book: Diagnostics): void => {
-  const all = draws(exercise);
-  const tried = Math.min(all, MOST_TRIED);
+  const tried = workedPicks(exercise);
   const items: Item[] = [];
   let fault = '';
-  for (let i = 0; i < tried; i++) {
-    const picks = picksAt(exercise, Math.floor((i * all) / tried));
+  for (const picks of tried) {
     const item = itemAt(exercise, picks);
     if (item.ok) items.push(item.value);
     else
       fault ||= `With ${exercise.pools.map((p, k) => `${p.input.name} = ${p.options[picks[k] ?? 0]}`).join(', ')}: ${clause(reasonOf(item))}`;
   }
   const good = items.length;
-  if (good * 4 < tried) book.note(line, `Only ${good} of ${tried} items of “${exercise.id}” are sound. ${fault}`);
+  if (good * 4 < tried.length)
+    book.note(line, `Only ${good} of ${tried.length} items of “${exercise.id}” are sound. ${fault}`);
   else if (good < FEWEST)
     book.note(
       line,

@@ -34,6 +34,7 @@ export const site = ({ chapters }: { readonly chapters: string }): Plugin => {
     return cache;
   };
   const built = async () => (await runnerImport<typeof Site>(SITE, { configFile: false, logLevel: 'error' })).module;
+  // A build has loaded the rooms already, to know the figures: it hands them on.
   let rooms: typeof Site | undefined;
   const readWhole = async () => {
     rooms ??= await built();
@@ -41,6 +42,9 @@ export const site = ({ chapters }: { readonly chapters: string }): Plugin => {
   };
   return {
     name: 'site',
+    configResolved({ plugins }) {
+      rooms ??= plugins.find(({ name }) => name === 'rooms')?.api as typeof Site | undefined;
+    },
     configureServer(server) {
       server.watcher.add(chapters);
       server.watcher.on('all', (_event, path) => {

@@ -37,9 +37,23 @@ export const searchIndex = (
   ),
 ];
 
+/** Printed text without these elements and what stands in them, a drawing within a drawing too. */
+const without = (html: string, tag: string): string => {
+  let [kept, depth, from] = ['', 0, 0];
+  for (const { 0: mark, index } of html.matchAll(new RegExp(`<${tag}\\b[^>]*>|</${tag}>`, 'g'))) {
+    const closes = mark.startsWith('</');
+    if (depth === 0 && !closes) kept += html.slice(from, index);
+    depth += closes ? -1 : 1;
+    if (depth === 0) from = index + mark.length;
+  }
+  return kept + html.slice(from);
+};
+
 /** A page by its second headings; on a page that helps the items of a list are terms. */
 const sectionsOf = (slug: string, page: string, html: string, terms: boolean): Findable[] => {
-  const { document } = parseHTML(`<!doctype html><html><body>${html}</body></html>`);
+  // Pictures and algebra are most of a page, and cost most to read.
+  const bare = without(without(html, 'math'), 'svg');
+  const { document } = parseHTML(`<!doctype html><html><body>${bare}</body></html>`);
   for (const element of document.querySelectorAll(NO_TEXT)) element.remove();
   // Words of neighbouring boxes are no one word.
   for (const element of document.querySelectorAll('p, li, td, th, dt, dd, div, h3, span')) element.append(' ');

@@ -3,5 +3,5 @@
  * itself was saved, without starting anew.
  */
 export { bookPage, readBook, readPage, searchScript } from './book.ts';
-export { FIGURES } from './catalogue.ts';
+export { FIGURES, LAZY, RELATIONS, WORDS } from './catalogue.ts';
 export { diagnosticText } from './diagnostics.ts';

@@ -62,20 +62,11 @@ export const withoutWords = (expected) => {
     transform: {
       filter: { id: ENGINE, code: /\brelation\(\{/ },
       handler(code, id) {
-        const cuts = [];
-        for (const definition of relationsIn(this.parse(code))) {
-          met++;
-          for (const word of WORDS) {
-            const property = definition.properties.find((p) => p.key?.name === word);
-            if (!property)
-              this.error(`A relation in ${id} has no “${word}” to leave out; mend widgets/site/strip.mjs.`);
-            cuts.push(property);
-          }
-        }
-        // From the end, so that the places before stay true.
-        for (const { start, end } of cuts.sort((a, b) => b.start - a.start))
-          code = code.slice(0, start) + code.slice(code[end] === ',' ? end + 1 : end);
-        return code;
+        const before = cutBefore.get(code);
+        const cut = before ?? cutWords(code, id, this);
+        cutBefore.set(code, cut);
+        met += cut.relations;
+        return cut.code;
       },
     },
     buildEnd(error) {
@@ -83,6 +74,25 @@ export const withoutWords = (expected) => {
         this.error(`Left out the words of ${met} relations, but there are ${expected}; mend widgets/site/strip.mjs.`);
     },
   };
+};
+
+/** What was cut before, by its source: each script of a build has these files anew. */
+const cutBefore = new Map();
+
+const cutWords = (code, id, build) => {
+  const definitions = relationsIn(build.parse(code));
+  const cuts = definitions.flatMap(({ properties }) =>
+    WORDS.map((word) => {
+      const property = properties.find((p) => p.key?.name === word);
+      if (!property) build.error(`A relation in ${id} has no “${word}” to leave out; mend widgets/site/strip.mjs.`);
+      return property;
+    }),
+  );
+  // From the end, so that the places before stay true.
+  const left = cuts
+    .sort((a, b) => b.start - a.start)
+    .reduce((text, { start, end }) => text.slice(0, start) + text.slice(text[end] === ',' ? end + 1 : end), code);
+  return { code: left, relations: definitions.length };
 };
 
 /** The object given to each call of `relation`, wherever it stands. */
