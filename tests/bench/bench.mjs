@@ -16,6 +16,7 @@ const PARTS = [
   'refresh',
   'press',
   'adjuster',
+  'drawer',
   'backwards',
   'pair-search',
   'play-batch',
