@@ -43,7 +43,7 @@ export const FIGURE_NUMBER = 'Figure';
 export const cited = (kind: string, number: string): string => (number === '' ? kind : `${kind}\u00a0${number}`);
 export const equationNumber = (number: string): string => `equation\u00a0(${number})`;
 /** Behind the name of a step that an earlier example has worked. */
-export const workedIn = (example: string): string => `worked in ${example}`;
+export const workedIn = (example: string): string => `the formula of ${example}`;
 
 export const predictionNumber = (n: number): string => `Prediction ${n}`;
 export const PREDICT_FIRST = 'Predict first';

@@ -118,7 +118,7 @@ export const ASK_OFFERED = {
   flank: 'Choose one.',
   'wrong-line': 'One line is wrong; the lines after it are worked on from it. Which line is it?',
   order: 'Put the lines in order, the first one first.',
-  stack: 'Choose one stack.',
+  stack: 'Choose one from the drawer.',
   table: 'What does the table show? Choose one.',
 } as const;
 export const lettered = (letter: string, text: string): string => `${letter}) ${text}`;

@@ -30,7 +30,7 @@ export const WORDS = {
   first: { rate: 'rate of the first spring', strain: 'its strain', width: 'its width' },
   facts: {
     overStroke: 'force over the stroke',
-    later: (time: string) => `force left after ${time}`,
+    later: (time: string) => `force left after ${time}, counted from a minute on`,
     modulus: 'Young’s modulus taken',
     loss: 'lost per tenfold time, taken',
     spread: 'modulus, from maker to maker',
