@@ -30,7 +30,7 @@ export const WORDS = {
       readonly measured: boolean;
       readonly coat: number;
     }) =>
-      `${measured ? 'Its pitch diameters were measured: screw and nut run together by hand.' : `Class ${classes}: the go gauge runs on by hand, the not-go gauge does not.`} Over wires, the pitch diameter${coat > 0 ? ', here with the coat on' : ''}.`,
+      `${measured ? 'Its pitch diameters were measured: screw and nut run together by hand.' : `Class ${classes}: the go gauge runs on by hand, the not-go gauge does not.`} Measure the pitch diameter of the screw over three wires${coat > 0 ? ', here with the coat on' : ''}.`,
     free: 'This thread has no limits: measure it over wires and note it.',
     count: (screw: string, nut: string) => `screw ${screw}; nut ${nut}`,
   },
@@ -88,7 +88,7 @@ export const WORDS = {
   },
   reverse: {
     name: 'Reverse and read.',
-    text: 'Come to the scribed line from both sides and compare. A no-go here means that a flank is not seated.',
+    text: 'Come to the scribed line from both sides and compare. A no-go here means that a flank is not seated: look for what rubs, and stretch the springs further.',
     count: (go: string, play: string | undefined) =>
       `go: ${go} at most${play === undefined ? '' : `; the play of both threads alone is ${play} or more`}`,
   },
@@ -99,7 +99,7 @@ export const WORDS = {
     },
     stone: {
       name: 'Stone the base.',
-      text: 'Flat or to a narrow ring: on a surface plate it does not rock. A screw head that stands on its face is convex: undercut it.',
+      text: 'Rub its lower face flat on an oilstone, or turn it hollow to a ring at the rim: it must not rock on a surface plate. The head of a bought screw is often convex: turn it hollow.',
     },
     mark: {
       name: 'Mark.',
@@ -107,7 +107,7 @@ export const WORDS = {
     },
     zero: {
       name: 'Set the indicator.',
-      text: 'On the axis, square to the tip. Turn a step on clockwise and back to the line twice, then set zero.',
+      text: 'On the axis, square to the tip. Turn back a step beyond the line and come to it in the direction of the next step, twice. Then set zero.',
     },
   } satisfies Record<string, Step>,
 };
