@@ -11,6 +11,8 @@
  *   bar of a lever, square of side t, pivot at one end, load at b, screw at a: bending gives F b² (a − b)²/(3 E I a),
  *     I = t⁴/12, so k = E t⁴ a/(4 b² (a − b)²)
  *   balls    each of the three contacts beneath the top ball carries F_n = F (r + R)/(3 h); its give is felt by (r + R)/h
+ *   where balls press, load over approach, not its slope: the ways are compared by how far they give under the whole load, and the slope of
+ *     Hertz's law is half as steep again
  *   engaged threads   by thread-stiffness: one under a plain screw, that of a drive by m², both of a pair
  * Play at the tip, lost where the load changes its side: of each engagement (play.ts), by m of a drive, both of a pair.
  * Source: block on an incline (Khurmi & Gupta, ch. 17); Hooke’s law and the beam on two supports (elementary
@@ -270,7 +272,7 @@ const felt = (stiffness: Result<number>, share: number): Result<number> =>
     ? one(feltAtTip.of({ k_1: newtonsPerMillimetre(stiffness.value), m_r: plain(share) }), ({ k_t }) => k_t)
     : stiffness;
 
-/** A ball of radius R pressed on a flat of the same material, N/mm at that force. */
+/** A ball of radius R pressed on a flat of the same material: force over approach, N/mm. */
 const pressed = (force: number, R: number, { E, nu }: LoadCase): Result<number> => {
   const modulus = contactModulus.of({
     E_1: megapascals(E),
@@ -279,7 +281,7 @@ const pressed = (force: number, R: number, { E, nu }: LoadCase): Result<number> 
     nu_2: plain(nu),
   });
   return modulus.ok
-    ? one(ballOnFlat.of({ F: newtons(force), R: mm(R), E_s: modulus.value.E_s }), ({ k_c }) => k_c)
+    ? one(ballOnFlat.of({ F: newtons(force), R: mm(R), E_s: modulus.value.E_s }), ({ delta }) => force / delta)
     : modulus;
 };
 

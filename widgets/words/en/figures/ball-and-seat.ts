@@ -12,7 +12,7 @@ export const WORDS = {
     peak: 'peak pressure',
     sinks: 'sinks by',
     sinksEstimate: 'sinks by, an estimate',
-    stiffness: 'stiffness along the load',
+    stiffness: 'stiffness along the load, for each newton more',
     yields: 'begins to yield at',
   },
   caption: (v: {
