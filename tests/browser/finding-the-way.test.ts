@@ -52,7 +52,9 @@ describe('the list of sections', () => {
         const lines = [...document.querySelectorAll<HTMLElement>('article > p:not([class], :has(math))')]
           .sort((a, b) => b.textContent.length - a.textContent.length)
           .slice(0, 3)
-          .map((p) => p.textContent.length / (p.clientHeight / Number.parseFloat(getComputedStyle(p).lineHeight) - 0.5));
+          .map(
+            (p) => p.textContent.length / (p.clientHeight / Number.parseFloat(getComputedStyle(p).lineHeight) - 0.5),
+          );
         return lines.reduce((sum, n) => sum + n, 0) / lines.length;
       });
       expect(letters, `${width}`).toBeGreaterThan(60);

@@ -2,6 +2,7 @@
 import { createHash } from 'node:crypto';
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
+import { inflateSync } from 'node:zlib';
 import { describe, expect, inject, it } from 'vitest';
 import { DESIGN_FORMAT } from '../../widgets/assembly/design-file.ts';
 import { inDeep, some } from '../support/deep.ts';
@@ -80,20 +81,19 @@ describe('the policy', () => {
         ?.split(' ')
         .slice(1)
         .sort();
-    const hashes = (found: Iterable<RegExpMatchArray>) =>
-      [...found]
-        .map(
-          (m) =>
-            `'sha256-${createHash('sha256')
-              .update(m[1] ?? '')
-              .digest('base64')}'`,
-        )
-        .sort();
-    const scripts = hashes(html.matchAll(/<script(?: type="text\/plain" data-file="[^"]*")?>([\s\S]*?)<\/script>/g));
+    const hashes = (texts: Iterable<string>) =>
+      [...texts].map((text) => `'sha256-${createHash('sha256').update(text).digest('base64')}'`).sort();
+    const scripts = hashes(
+      [...html.matchAll(/<script( type="text\/plain" data-file="[^"]*")?>([\s\S]*?)<\/script>/g)].map(
+        ([, packed, text = '']) => (packed ? inflateSync(Buffer.from(text, 'base64')).toString() : text),
+      ),
+    );
     expect(scripts.length).toBeGreaterThan(20);
     expect(rule('script-src')).toEqual(scripts);
     const [head = ''] = html.split('<script', 1);
-    expect(rule('style-src-elem')).toEqual(hashes(head.matchAll(/<style>([\s\S]*?)<\/style>/g)));
+    expect(rule('style-src-elem')).toEqual(
+      hashes([...head.matchAll(/<style>([\s\S]*?)<\/style>/g)].map(([, text = '']) => text)),
+    );
     expect(rule('default-src')).toEqual(["'none'"]);
   });
 });

@@ -15,6 +15,8 @@ type FigureModule = Readonly<Record<string, unknown>>;
 
 declare global {
   interface Window {
+    /** Of the notebook in one file, which carries its scripts packed: the text that was packed as this. */
+    unpackNotebook?: (packed: string) => Promise<string>;
     notebookFigures?: Readonly<Record<string, FigureModule>>;
   }
 }
@@ -29,10 +31,15 @@ export const runScript = (file: string): Promise<boolean> => {
     const script = document.createElement('script');
     // A page that carries everything in one file has the text of its scripts with it.
     const carried = document.querySelector(`script[type="text/plain"][data-file="${file}"]`);
-    if (carried) {
-      script.textContent = carried.textContent;
-      document.head.append(script);
-      resolve(true);
+    const unpack = window.unpackNotebook;
+    if (carried && unpack) {
+      unpack(carried.textContent)
+        .then((text) => {
+          script.textContent = text;
+          document.head.append(script);
+          resolve(true);
+        })
+        .catch(() => resolve(false));
       return;
     }
     script.src = file;

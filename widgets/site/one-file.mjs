@@ -1,10 +1,11 @@
 /**
- * The whole notebook in one HTML file that opens by double click, with no network and nothing beside it: every page as data,
+ * The whole notebook in one HTML file that opens by double click, with no network and nothing beside it: every page as data, packed,
  * every script, style and font inside. A page is chosen by `?page=name`; its numbers stand in the address as they
  * do elsewhere.
  */
 import { readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
+import { deflateSync } from 'node:zlib';
 import { oneFilePolicy } from './policy.mjs';
 
 export const ONE_FILE = 'notebook-one-file.html';
@@ -13,14 +14,20 @@ const between = (html, open, close) => html.slice(html.indexOf(open) + open.leng
 /** Script text that no tag can end, and data that no tag can open in. */
 const inScript = (text) => text.replace(/<\/(script)/gi, '<\\/$1').replace(/<!--/g, '<\\!--');
 const asData = (value) => JSON.stringify(value).replace(/</g, '\\u003c');
+/** A third of the size: zlib's format, which browsers unpack by themselves, as text. */
+const packed = (text) => deflateSync(text, { level: 9 }).toString('base64');
 
 /** Runs in the file before anything else: puts the chosen page in place and keeps links inside the file. */
-const router = () => {
+const router = async (main) => {
+  window.unpackNotebook = (text) => {
+    const bytes = Uint8Array.from(atob(text), (letter) => letter.charCodeAt(0));
+    return new Response(new Blob([bytes]).stream().pipeThrough(new DecompressionStream('deflate'))).text();
+  };
   const pages = JSON.parse(document.getElementById('notebook-pages').textContent);
   const asked = new URLSearchParams(location.search).get('page') ?? 'index';
   // Every object has a constructor; it is no page.
   const has = Object.hasOwn(pages, asked);
-  const page = has ? pages[asked] : pages.index;
+  const page = JSON.parse(await window.unpackNotebook(has ? pages[asked] : pages.index));
   document.querySelector('title').innerHTML = page.title;
   document.body.className = page.className;
   document.body.dataset.page = page.page;
@@ -38,6 +45,11 @@ const router = () => {
     event.preventDefault();
     location.href = `${location.pathname}?page=${inside[1]}${inside[2] ? `&${inside[2]}` : ''}${inside[3] ?? ''}`;
   });
+  const script = document.createElement('script');
+  script.textContent = await window.unpackNotebook(document.querySelector(`script[data-file="${main}"]`).textContent);
+  document.head.append(script);
+  // The page was not there yet when the browser looked for the heading in its address.
+  if (location.hash !== '') location.replace(location.hash);
 };
 
 /** `styles` is the text for a page that can hold any figure. */
@@ -50,12 +62,14 @@ export const writeOneFile = (folder, { language, withoutScript }, styles) => {
       const html = readFileSync(join(folder, name), 'utf8');
       return [
         name.replace(/\.html$/, ''),
-        {
-          title: /<title>([^<]*)<\/title>/.exec(html)?.[1] ?? '',
-          className: /<body class="([^"]*)"/.exec(html)?.[1] ?? '',
-          page: /<body[^>]* data-page="([^"]*)"/.exec(html)?.[1] ?? '',
-          body: between(html, '>', '</body>').replace(/^[\s\S]*?<body[^>]*>/, ''),
-        },
+        packed(
+          JSON.stringify({
+            title: /<title>([^<]*)<\/title>/.exec(html)?.[1] ?? '',
+            className: /<body class="([^"]*)"/.exec(html)?.[1] ?? '',
+            page: /<body[^>]* data-page="([^"]*)"/.exec(html)?.[1] ?? '',
+            body: between(html, '>', '</body>').replace(/^[\s\S]*?<body[^>]*>/, ''),
+          }),
+        ),
       ];
     }),
   );
@@ -65,8 +79,8 @@ export const writeOneFile = (folder, { language, withoutScript }, styles) => {
   );
   const notebook = assets.find((name) => /^notebook-.*\.js$/.test(name));
   const late = assets.filter((name) => name.endsWith('.js') && name !== notebook && !name.includes('-worker-'));
-  const routing = `(${router.toString()})();`;
-  const scripts = [notebook, ...late].map((name) => ({ name, text: inScript(read(name)) }));
+  const routing = `(${router.toString()})(${JSON.stringify(`assets/${notebook}`)});`;
+  const scripts = [notebook, ...late].map((name) => ({ name, text: read(name) }));
   const icon = readFileSync(join(folder, 'notebook.svg')).toString('base64');
   writeFileSync(
     join(folder, ONE_FILE),
@@ -74,22 +88,18 @@ export const writeOneFile = (folder, { language, withoutScript }, styles) => {
 <html lang="${language}" data-units="metric">
 <head>
 <meta charset="utf-8">
-${oneFilePolicy([routing, ...scripts.map(({ text }) => text)], [style])}
+${oneFilePolicy([inScript(routing), ...scripts.map(({ text }) => text)], [style])}
 <meta name="viewport" content="width=device-width, initial-scale=1">
-<title>${pages.index.title}</title>
+<title>${/<title>([^<]*)<\/title>/.exec(readFileSync(join(folder, 'index.html'), 'utf8'))?.[1] ?? ''}</title>
 <meta name="color-scheme" content="light dark">
 <link rel="icon" href="data:image/svg+xml;base64,${icon}">
 <style>${style}</style>
 <script type="application/json" id="notebook-pages">${asData(pages)}</script>
-${scripts
-  .slice(1)
-  .map(({ name, text }) => `<script type="text/plain" data-file="assets/${name}">${text}</script>`)
-  .join('\n')}
+${scripts.map(({ name, text }) => `<script type="text/plain" data-file="assets/${name}">${packed(text)}</script>`).join('\n')}
 </head>
 <body>
 <noscript><p>${withoutScript}</p></noscript>
-<script>${routing}</script>
-<script>${scripts[0].text}</script>
+<script>${inScript(routing)}</script>
 </body>
 </html>
 `,
