@@ -1,7 +1,8 @@
 /**
  * The jack as built from the numbers of a chapter, and its runs, worked once and shared by the figures of a page.
  *
- * What the reader does not state is taken as follows, and a chapter says so: steel threads give by the relation thread-stiffness; the ball and its seat are
+ * What the reader does not state is taken as follows, and a chapter says so: steel threads give by the relation thread-stiffness; between them the turned part
+ * is a round shank of steel as thick as the thinner of both cores, which is too soft where it carries a hexagon, and rigid where one thread lies inside the other; the ball and its seat are
  * of hardened steel; guide, key and
  * bench give by the stiffnesses below, which are assumptions, and hardly show beside a lean. A short run is worked at once; a long one in slices,
  * and the figure draws again when it is done.
@@ -31,6 +32,7 @@ import { heldWork } from './held-work.ts';
 /** Young's modulus of steel, MPa, and Poisson's ratio (from memory); stiffness of guide, key and bench, N/mm (assumptions). */
 const STEEL = 210_000;
 const POISSON = 0.3;
+const STEEL_SHEAR = STEEL / (2 * (1 + POISSON));
 const GUIDE = 1e5;
 const KEY = 1e5;
 const BENCH = 1e6;
@@ -61,6 +63,8 @@ export const JACK_QUANTITIES = [
   'g_k',
   'r_k',
   'kappa',
+  'F_0',
+  'k_s',
   'mu',
   'mu_g',
   'R_o',
@@ -76,9 +80,10 @@ export interface JackNumbers {
 }
 
 /** Those that change nothing as the choices stand. */
-export const idleOfJack = ({ choices }: Pick<JackNumbers, 'choices'>) => [
+export const idleOfJack = ({ choices, values }: Pick<JackNumbers, 'choices' | 'values'>) => [
   ...(choices.guided === 'in a guide' ? [] : (['l_g', 'c_g', 'H_g'] as const)),
   ...(choices.keeper === 'a key' ? (['kappa'] as const) : (['g_k', 'r_k'] as const)),
+  ...(values.F_0 > 0 ? [] : (['k_s'] as const)),
   ...(choices.guided === 'in a guide' || choices.keeper === 'a key' ? [] : (['mu_g'] as const)),
 ];
 
@@ -114,6 +119,7 @@ export const jackOf = ({ threads, values: v, choices }: JackNumbers): Result<Jac
   if (!A.ok) return A;
   const C = threadOf('C');
   if (!C.ok) return C;
+  const [from, to] = [v.H_A + v.l_eA / 2, v.H_C - v.l_eC / 2];
   const steel = { E_1: megapascals(STEEL), E_2: megapascals(STEEL), nu_1: plain(POISSON), nu_2: plain(POISSON) };
   const seat = contactModulus.of(steel);
   if (!seat.ok) return seat;
@@ -130,12 +136,23 @@ export const jackOf = ({ threads, values: v, choices }: JackNumbers): Result<Jac
         ? { by: 'key', gap: v.g_k, radius: v.r_k, height: v.H_C, stiffness: KEY, mu: v.mu_g }
         : { by: 'springs', kappa: v.kappa },
     axes: { offset: v.e_o, angle: v.alpha_o, phase: 0 },
+    shank:
+      choices.arrangement !== 'nested' && to > from
+        ? {
+            length: to - from,
+            middle: (from + to) / 2,
+            diameter: Math.min(diameters(threads.A).d3, diameters(threads.C).d3),
+            E: STEEL,
+            G: STEEL_SHEAR,
+          }
+        : undefined,
     tip: v.H_t,
     ball: { radius: v.R, modulus: seat.value.E_s },
     load: v.F,
     beside: 0,
     push: v.Q_y,
     pushHeight: v.y_b,
+    springs: v.F_0 > 0 ? { force: v.F_0, rate: v.k_s } : undefined,
     weightTurned: 0,
     drag: 0,
   });

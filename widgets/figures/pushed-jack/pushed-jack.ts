@@ -14,6 +14,7 @@ import {
 } from '../../assembly/jack-of.ts';
 import {
   at,
+  gaugeOff,
   good,
   type Jack,
   type JointState,
@@ -77,8 +78,7 @@ const stateOf = (numbers: Given): Result<State> => {
     moves: Math.hypot(first.x - still.x, first.y - still.y),
     round: Math.max(widths('x'), widths('y')),
     off: Math.max(...heights(runs.pushed).map(Math.abs)),
-    // Tilted about y, the side along x goes down.
-    gauge: Math.max(...runs.pushed.map((s) => Math.abs((s.tiltY - first.tiltY) * numbers.values.a_o))),
+    gauge: gaugeOff(runs.pushed, numbers.values.a_o),
     whole: whole?.value,
   });
 };
@@ -284,6 +284,7 @@ export const pushedJack = defineFigure({
     pieces: ['c_mA', 'c_mC', 't_z', 'e_o', 'alpha_o'],
     errors: ['eps_A', 'eps_nA', 'longer_A', 'eps_C', 'eps_nC', 'longer_C', 'a_s', 'a_n'],
     guide: ['guided', 'l_g', 'c_g', 'H_g'],
+    spring: ['F_0', 'k_s'],
     lock: ['keeper', 'g_k', 'r_k', 'kappa'],
     friction: ['mu', 'mu_g'],
     tip: ['R', 'a_o'],
