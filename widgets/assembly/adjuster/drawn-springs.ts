@@ -14,7 +14,6 @@ import {
   type Result,
   springLock,
 } from '../../engine/index.ts';
-import type { Springs } from './adjuster.ts';
 
 /** A meander, as chapter and figure of printed springs draw it; its stubs are half a connector. */
 export interface DrawnSpring {
@@ -60,8 +59,17 @@ export const drawnLock = (
   return lock.ok ? good({ across: across.value.k_x, kappa: lock.value.kappa }) : lock;
 };
 
+/** What a lock by drawn springs follows from; force of all of them together. */
+interface LockingSprings {
+  readonly drawn?: DrawnSpring | undefined;
+  readonly count: number;
+  readonly radius: number | undefined;
+  readonly force: number | undefined;
+  readonly between: string;
+}
+
 /** Stiffness of the lock that an adjuster’s springs make, where their drawing, force and place are stated and they stand on the base. */
-export const lockOfSprings = ({ drawn, count, radius, force, between }: Springs): number | undefined => {
+export const lockOfSprings = ({ drawn, count, radius, force, between }: LockingSprings): number | undefined => {
   if (!drawn || radius === undefined || force === undefined || between !== 'base and carried') return undefined;
   const lock = drawnLock(drawn, { count, radius, pull: force / count });
   return lock.ok ? lock.value.kappa : undefined;
