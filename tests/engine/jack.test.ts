@@ -98,6 +98,16 @@ describe('the jack returns to every law that stands alone', () => {
       expect([s.x, s.y, s.z - (at(foot(), 0)[0]?.z ?? 0)]).toEqual([0, 0, 0].map((x) => expect.closeTo(x, 7)));
   });
 
+  it('neither leans nor leaves its axis where nothing pushes it sideways, with friction or without, and leans as soon as something does', () => {
+    const ring = { outer: 15, inner: 12, stiffness: 1e6 };
+    const mu = 0.15;
+    for (const jack of [foot({ ring }), foot({ ring, A: thread({ mu }), C: { ...foot().C, mu } })]) {
+      for (const s of at(jack, 0, 0.4, 1.3))
+        for (const x of [s.x, s.y, s.tiltX, s.tiltY]) expect(Math.abs(x)).toBeLessThan(1e-9);
+      expect(at({ ...jack, push: 0.1 }, 0)[0]?.tiltY ?? 0).toBeGreaterThan(1e-9);
+    }
+  });
+
   it('gives under the load by both threads in series', () => {
     const z = (load: number) => at(foot({ load }), 0)[0]?.z ?? 0;
     expect((z(20) - z(50)) / 30).toBeCloseTo(2 / STIFF, 8);
@@ -288,6 +298,17 @@ describe('the jack returns to every law that stands alone', () => {
     expect(lifted('nut', true) / valueIn(liftHeld.of(of)).Q_lh).toBeCloseTo(1, 2);
     expect(lifted('screw', false) / valueIn(liftFree.of(of)).Q_lf).toBeCloseTo(1, 1);
     expect(lifted('nut', false) / valueIn(liftFreeNut.of(of)).Q_lf).toBeCloseTo(1, 1);
+  });
+
+  it('tips right over in its thread at the push of tips-over, where no other flank stops it', () => {
+    const A = thread({ clearance: 0, engaged: 200, d2: 300, stiffness: 1e9 });
+    // So much clearance that nothing of thread C stops the lean before it has tipped.
+    const C = { ...foot().C, clearance: 30, stiffness: 1e6 };
+    const over = (push: number) =>
+      runJack(foot({ A, C, push, pushHeight: C.middle + 40, guide: pivot(C.middle) }), [0]);
+    // F (r + l tan 30°/2)/y = 50 × 7.134/40; the flank that gives tips a little sooner.
+    expect(lifts((Q) => !over(Q).ok) / ((50 * (4.247 + 5 * Math.tan(Math.PI / 6))) / 40)).toBeCloseTo(1, 1);
+    expect(reasonIn(over(12))).toContain('tips in thread C');
   });
 
   it('takes the torque of two inclined planes, up and down (raising-torque)', () => {
