@@ -24,7 +24,9 @@ import {
   type Thread,
   threadStiffness,
   type WhichPart,
+  type WholeStiffness,
   whichPartRun,
+  wholeStiffness,
 } from '../engine/index.ts';
 import type { OptionOf } from '../input/choices.ts';
 import { heldWork } from './held-work.ts';
@@ -162,6 +164,8 @@ export const jackOf = ({ threads, values: v, choices }: JackNumbers): Result<Jac
 export interface Runs {
   readonly pushed: readonly Stand[];
   readonly quiet: readonly Stand[];
+  /** How stiff it is as a whole; none of one that carries nothing. */
+  readonly whole: WholeStiffness | undefined;
 }
 
 export type RunsFound =
@@ -170,7 +174,7 @@ export type RunsFound =
 
 /** Places in a turn; a run of more places than AT_ONCE is worked in slices. */
 const PER_TURN = 24;
-const AT_ONCE = 73;
+const AT_ONCE = 49;
 /** A hundred turns have so many places; more turns are taken in longer steps. What is printed without a page has no time for so many. */
 const MOST_PLACES = 2400;
 const MOST_PRINTED = 48;
@@ -179,6 +183,9 @@ const held = heldWork<Runs>();
 
 /** Tells a figure how far a long run has come and when it is done, for as long as its stage is on the page. */
 export const whenRun = held.when;
+
+/** The last run without a push, which stays the same while the push is tried at other sizes and heights. */
+let lastQuiet: { readonly key: string; readonly run: readonly Stand[] } | undefined;
 
 function* bothRuns(jack: Jack, turns: readonly number[]): Generator<number, Result<Runs>, void> {
   const half = function* (of: Jack, from: number): Generator<number, Result<readonly Stand[]>, void> {
@@ -189,10 +196,17 @@ function* bothRuns(jack: Jack, turns: readonly number[]): Generator<number, Resu
       yield from + step.value / 2;
     }
   };
-  const quiet = yield* half({ ...jack, push: 0 }, 0);
+  const still = { ...jack, push: 0, pushHeight: 0 };
+  const key = JSON.stringify([still, turns]);
+  const quiet = lastQuiet?.key === key ? good(lastQuiet.run) : yield* half(still, 0);
   if (!quiet.ok) return quiet;
+  lastQuiet = { key, run: quiet.value };
   const pushed = jack.push === 0 ? quiet : yield* half(jack, 0.5);
-  return pushed.ok ? good({ pushed: pushed.value, quiet: quiet.value }) : pushed;
+  if (!pushed.ok) return pushed;
+  yield 1;
+  const whole = wholeStiffness(jack);
+  if (whole && !whole.ok) return whole;
+  return good({ pushed: pushed.value, quiet: quiet.value, whole: whole?.value });
 }
 
 /** The runs over this many turns clockwise, and back again if asked; where they take long, that they are at work. */

@@ -22,7 +22,6 @@ import {
   type Stand,
   type Thread,
   type WholeStiffness,
-  wholeStiffness,
 } from '../../engine/index.ts';
 import { numeral, show, type UnitView } from '../../input/format.ts';
 import { defineFigure, type NumbersOf } from '../kit/figure.ts';
@@ -65,8 +64,6 @@ const stateOf = (numbers: Given): Result<State> => {
     const values = runs.pushed.map((s) => s[of]);
     return Math.max(...values) - Math.min(...values);
   };
-  const whole = wholeStiffness(jack.value);
-  if (whole && !whole.ok) return whole;
   return good({
     at: 'end',
     key,
@@ -79,7 +76,7 @@ const stateOf = (numbers: Given): Result<State> => {
     round: Math.max(widths('x'), widths('y')),
     off: Math.max(...heights(runs.pushed).map(Math.abs)),
     gauge: gaugeOff(runs.pushed, numbers.values.a_o),
-    whole: whole?.value,
+    whole: runs.whole,
   });
 };
 
@@ -155,8 +152,9 @@ const elevation = (s: Done): string => {
         })
         .join('')
     : '';
+  const risen = heights(s.runs.pushed);
   const path = polyline(
-    s.runs.pushed.map((p, i): Point => [X(lean * p.x), Y(jack.tip) - 6 - lean * scale * at(heights(s.runs.pushed), i)]),
+    s.runs.pushed.map((p, i): Point => [X(lean * p.x), Y(jack.tip) - 6 - lean * scale * at(risen, i)]),
   );
   return (
     `<svg class="jack-side" viewBox="0 0 ${WIDE} ${HIGH}" role="img" aria-label="${WORDS.elevation(numeral(lean))}">${hatchings('pushed')}` +
