@@ -499,7 +499,7 @@ export const TASKS: readonly Task[] = [
       await hands.step('Lead deviation over the engagement', 1);
     },
     says: /^The screw is ([\d.]+) µm too long for its nut, .* Of the play of ([\d.]+) µm, ([\d.]+) µm are left/,
-    is: () => [11, 100 / Math.sqrt(3), 100 / Math.sqrt(3) - 11],
+    is: () => [11, 60 / Math.sqrt(3), 60 / Math.sqrt(3) - 11],
   },
   {
     widget: 'waves-in-nut',

@@ -9,6 +9,8 @@
  */
 import {
   type Asked,
+  type Bad,
+  bad,
   contactModulus,
   diameters,
   good,
@@ -89,7 +91,27 @@ export const idleOfJack = ({ choices, values }: Pick<JackNumbers, 'choices' | 'v
   ...(choices.guided === 'in a guide' || choices.keeper === 'a key' ? [] : (['mu_g'] as const)),
 ];
 
-export const jackOf = ({ threads, values: v, choices }: JackNumbers): Result<Jack> => {
+declare module '../engine/kernel/result.ts' {
+  interface Refusals {
+    /** Heights above the bench, mm. */
+    'built-threads-overlap': { readonly lower: number; readonly upper: number };
+    'built-tip-inside': { readonly tip: number; readonly least: number };
+  }
+}
+
+/** Why parts of these heights can’t stand on each other. */
+const misfit = ({ values: v, choices }: JackNumbers): Bad | undefined => {
+  const [endsA, beginsC, endsC] = [v.H_A + v.l_eA / 2, v.H_C - v.l_eC / 2, v.H_C + v.l_eC / 2];
+  const apart = choices.arrangement === 'in line' || choices.arrangement === 'one spindle, two nuts';
+  if (apart && !(beginsC >= endsA)) return bad('built-threads-overlap', { lower: endsA, upper: beginsC });
+  if (!(v.H_t >= endsC)) return bad('built-tip-inside', { tip: v.H_t, least: endsC });
+  return v.R_i < v.R_o ? undefined : bad('ring-inside-out', { outer: v.R_o, inner: v.R_i });
+};
+
+export const jackOf = (numbers: JackNumbers): Result<Jack> => {
+  const wrong = misfit(numbers);
+  if (wrong) return wrong;
+  const { threads, values: v, choices } = numbers;
   const helix = (leadError: number, wave: number, phase: number): Helix => ({ leadError, wave, phase });
   const threadOf = (name: 'A' | 'C'): Result<Jack['A']> => {
     const thread = threads[name];
@@ -128,7 +150,7 @@ export const jackOf = ({ threads, values: v, choices }: JackNumbers): Result<Jac
   return good({
     A: A.value,
     C: C.value,
-    ring: { outer: v.R_o, inner: Math.min(v.R_i, v.R_o), stiffness: BENCH },
+    ring: { outer: v.R_o, inner: v.R_i, stiffness: BENCH },
     guide:
       choices.guided === 'in a guide'
         ? { length: v.l_g, middle: v.H_g, clearance: v.c_g, radius: 8, stiffness: GUIDE, mu: v.mu_g }

@@ -51,6 +51,7 @@ declare module '../kernel/result.ts' {
     'built-without-lock': Record<string, never>;
     'built-push-tips': { readonly joint: JointName; readonly turns: number };
     'built-does-not-settle': { readonly joint: JointName; readonly turns: number };
+    'built-lock-winds-up': { readonly turns: number };
     'built-friction-locks': { readonly joint: JointName; readonly turns: number };
   }
 }
@@ -664,8 +665,12 @@ export function* jackRun(
       }
     }
     const joint = rest.how === 'locked' ? undefined : tipped(rest.q, laid);
+    if (rest.how === 'locked' || (joint && standsSmooth(laid, bodies, gap, start)))
+      return bad('built-friction-locks', { joint: mostIn(laid, rest.friction), turns: n });
     if (joint) return bad('built-push-tips', { joint, turns: n });
-    if (rest.how === 'locked') return bad('built-friction-locks', { joint: mostIn(laid, rest.friction), turns: n });
+    // A lock that is wound up so far is none, and past it nothing here is meant to hold.
+    const wound = Math.max(...[last?.rest, rest].map((r) => Math.abs((r?.q[CARRIED.rz] ?? 0) / ARM)));
+    if (jack.lock.by === 'springs' && wound > 1) return bad('built-lock-winds-up', { turns: n });
     if (rest.how === 'none') return bad('built-does-not-settle', { joint: mostIn(laid, rest.push), turns: n });
     // Where the last two places lead to, if the steps are even.
     const before = last?.rest.q;
@@ -676,6 +681,13 @@ export function* jackRun(
   }
   return good(stands);
 }
+
+/** Whether it would stand there if nothing rubbed: then friction is what keeps it from standing. */
+const standsSmooth = (laid: Layout, bodies: Bodies, gap: Float64Array, start: Float64Array): boolean => {
+  if (!laid.rubs) return false;
+  const smooth = restOf(bodies, gap, start, false);
+  return smooth.how === 'at rest' && tipped(smooth.q, laid) === undefined;
+};
 
 /**
  * The same with what its springs pull there: what they pull at the start, seated as told, and their rate times the nominal motion. What the carried part
