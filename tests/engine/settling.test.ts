@@ -61,8 +61,10 @@ describe('a log of readings', () => {
       TIMES.map((t, i) => `${t} h; ${((steps[i] ?? 0) * unit).toFixed(end.length)}`).join('|');
     const tenths = judged(valueIn(readSettlingLog(log(0.1, '1'))));
     expect([tenths.best.kind, tenths.digit]).toEqual(['settling', expect.closeTo(1e-4, 12)]);
-    const coarse = judged(valueIn(readSettlingLog(TIMES.map((t, i) => `${t} h; ${i < 2 ? 0 : -1}`).join('|'))));
+    const coarse = judged(valueIn(readSettlingLog(TIMES.map((t, i) => `${t} h; ${i < 1 ? 0 : -1}`).join('|'))));
     expect(coarse.digit).toBeCloseTo(1e-3, 12);
+    // One reading a digit higher than all later ones is what rounding does, and no law.
+    expect(coarse.best.kind).toBe('still');
     // Rounded to a digit d, a reading has a standard uncertainty of 0.29 d (JCGM 100:2008, F.2.2.1).
     const flat = (digits: number) =>
       judged(
@@ -70,6 +72,16 @@ describe('a log of readings', () => {
       );
     expect(flat(1).best.kind).toBe('still');
     expect(flat(1).best.scatter).toBeGreaterThan(0.28e-4);
+  });
+
+  it('counts its unknowns as Hurvich & Tsai do (AICc, from memory)', () => {
+    // Scatter that no law of time explains: a and the scatter are its two unknowns.
+    const rows = TIMES.map((t, i) => ({ t, z: [0, 0.002, -0.002, 0][i % 4] ?? 0, half: 0.00005 }));
+    const { best } = judged(rows);
+    const n = TIMES.length;
+    const squares = best.scatter ** 2 * (n - 1);
+    expect(best.kind).toBe('still');
+    expect(best.AICc).toBeCloseTo(n * Math.log(squares / n) + 2 * 2 + (2 * 2 * 3) / (n - 2 - 1), 9);
   });
 
   it('takes warmth for nothing that stays within the last digit of its thermometer', () => {
