@@ -2,14 +2,16 @@
 import { describe, expect, it } from 'vitest';
 import { springForce, standing } from '../../widgets/assembly/adjuster/adjuster.ts';
 import { numbersOfAdjuster } from '../../widgets/assembly/adjuster/as-numbers.ts';
+import { lockOfSprings } from '../../widgets/assembly/adjuster/drawn-springs.ts';
 import { readAdjuster } from '../../widgets/assembly/adjuster/text.ts';
 import { asDesign, offersOf } from '../../widgets/assembly/design-use.ts';
 import { fitStateOf } from '../../widgets/assembly/fit-state.ts';
 import { readInput } from '../../widgets/assembly/numbers.ts';
+import { rowOfSpring, springsOf } from '../../widgets/assembly/spring/spring-of.ts';
 import { readThread } from '../../widgets/input/designation.ts';
 import { adjustersIn } from '../../widgets/site/adjusters.ts';
 import { CHAPTERS, FOLDER, press } from '../support/chapters.ts';
-import { valueIn } from '../support/results.ts';
+import { reasonIn, valueIn } from '../support/results.ts';
 
 const { adjusters } = adjustersIn(FOLDER);
 const textOf = (name: string): string => adjusters.get(name) ?? '';
@@ -77,6 +79,88 @@ describe('a design that is no pair, or none of the arrangements', () => {
       if (asks('adjuster')) continue;
       if (asks('arrangement') || (plain && asks('C'))) expect(offersOf({ adjuster: text }, set).size, set.id).toBe(0);
     }
+  });
+});
+
+describe('printed springs, stated by their drawing', () => {
+  const DRAWN =
+    '2 between base and carried, 12 N, at 15 mm, meander of 8 waves, legs 20 mm, connectors 4.2 mm, strip 2.7 mm, high 10 mm, length 40 mm, modulus 2077 MPa';
+  const text = (springs: string, lock = '') =>
+    textOf('riser').replace(/springs = .*/, `springs = ${springs}${lock && `\nlock = ${lock}`}`);
+  // By hand, corners off: leg 20 − 0.513, connector 4.2 − 0.513; k = E b t³/(m l²(l + 3p)) of each.
+  const [leg, connector] = [20 - 0.19 * 2.7, 4.2 - 0.19 * 2.7];
+  const rate = (2077 * 10 * 2.7 ** 3) / (8 * leg ** 2 * (leg + 3 * connector));
+
+  it('have the rate of the drawing, all together, in every chapter', () => {
+    const a = valueIn(readAdjuster(text(DRAWN)));
+    expect(a.springs?.rate).toBeCloseTo(2 * rate, 9);
+    const numbers = numbersOfAdjuster(a);
+    expect(Number.parseFloat(numbers.k_s ?? '')).toBeCloseTo(2 * rate, 6);
+    expect(springForce(a, 1)).toBeCloseTo(12 - 2 * rate * 0.0875, 9);
+  });
+
+  it('lock by the drawing and their pull, where no key does', () => {
+    const numbers = numbersOfAdjuster(valueIn(readAdjuster(text(DRAWN))));
+    // 1.759 N/mm across (chapter on printed springs), 6 N each over 40 mm, both at 15 mm: 2 × 225 × (1.759 + 0.15).
+    expect(Number.parseFloat(numbers.kappa ?? '')).toBeCloseTo(2 * 225 * (1.759 + 0.15), 0);
+    expect(numbers.keeper).toBe('springs');
+    const keyed = numbersOfAdjuster(valueIn(readAdjuster(text(DRAWN, 'key at 12 mm, clearance 0.05 mm'))));
+    expect(keyed).toMatchObject({ keeper: 'a key', g_k: '0.05 mm' });
+    expect(keyed.kappa).toBeUndefined();
+    // Between the carried and the turned part they keep nothing from turning with the hand.
+    expect(
+      numbersOfAdjuster(valueIn(readAdjuster(text(DRAWN.replace('base and', 'turned and'))))).kappa,
+    ).toBeUndefined();
+  });
+
+  it('reach the jack as built, the preload and the lock by one and the same fields', () => {
+    const design = asDesign({ adjuster: text(DRAWN) });
+    const own = numbersOfAdjuster(valueIn(readAdjuster(text(DRAWN))));
+    const asking = (name: string) =>
+      SETS.filter(({ set }) => set.inputs.some((i) => i.name === name)).flatMap(({ set }) => {
+        const offer = offersOf(design, set).get(name);
+        return offer?.taken ? [offer.text] : [];
+      });
+    for (const name of ['k_s', 'F_0', 'kappa', 'keeper'] as const) {
+      expect(asking(name).length, name).toBeGreaterThanOrEqual(name === 'keeper' ? 1 : 2);
+      expect(new Set(asking(name)), name).toEqual(new Set([own[name]]));
+    }
+  });
+
+  it('are the row that the figure of printed springs writes, and have its rate and its lock', () => {
+    const values = {
+      F_k: 6,
+      u_f: 2,
+      S_w: 0.3,
+      l_f: 40,
+      w_f: 24,
+      b_f: 10,
+      w_l: 0.45,
+      E_f: 2077,
+      eps_m: 0.005,
+      t_e: 0.1,
+      q_r: 0.09,
+      t: 8760,
+      N_f: 2,
+      r_k: 15,
+    };
+    const found = valueIn(springsOf({ values, choices: { plastic: 'as measured', ranked: 'least strain' } }));
+    const meander = found.springs.find(({ design }) => design.shape === 'meander');
+    const row = meander && rowOfSpring(meander, found, values);
+    if (!row) throw new Error('no meander');
+    const a = valueIn(readAdjuster(text(row.replace('springs = ', ''))));
+    expect(a.springs?.rate).toBeCloseTo(2 * 3, 6);
+    expect(lockOfSprings(a.springs as NonNullable<typeof a.springs>)).toBeCloseTo(meander?.lock?.kappa ?? 0, 3);
+  });
+
+  it.each([
+    [DRAWN.replace(', legs 20 mm', ''), 'lacks legs'],
+    [DRAWN.replace('12 N', '12 N, 3 N/mm'), 'leave out one of the two'],
+    [DRAWN.replace('8 waves', '7 waves'), 'half waves'],
+    [DRAWN.replace('connectors 4.2', 'connectors 0.2'), 'corner'],
+    [DRAWN.replace('modulus 2077 MPa', 'modulus none'), 'springs'],
+  ])('are refused with what to mend: %s', (springs, says) => {
+    expect(reasonIn(readAdjuster(text(springs)))).toContain(says);
   });
 });
 

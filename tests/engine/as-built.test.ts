@@ -14,6 +14,7 @@ import {
   plain,
   playAfterLead,
   rad,
+  shankBends,
   shankStiffness,
   strapRate,
   strapRateEdgewise,
@@ -76,6 +77,21 @@ describe('what gives', () => {
     expect(1 / k).toBeCloseTo((5 / area(d3) + 3.3 / area(10)) / 210_000, 15);
     // Never as stiff as half a diameter of its own core.
     expect(k).toBeLessThan(valueIn(shankStiffness.of({ E_l: megapascals(210_000), d_3: d3, l: mm(5) })).k_l);
+  });
+
+  it('a shank bends as the curvature of a cantilever sums up, and counts its length by the cube and its core by the fourth power', () => {
+    const of = (l: number, d: number) =>
+      valueIn(shankBends.of({ Q_y: newtons(2), l: mm(l), E_l: megapascals(210_000), d_3: mm(d) })).u_y;
+    // Curvature Q (l − x)/(E I) at x turns all that is beyond; summed by the midpoint rule.
+    const [l, I, steps] = [20, (Math.PI * 7.577 ** 4) / 64, 2000];
+    let sum = 0;
+    for (let i = 0; i < steps; i++) {
+      const x = (l * (i + 0.5)) / steps;
+      sum += (((2 * (l - x)) / (210_000 * I)) * (l - x) * l) / steps;
+    }
+    expect(of(l, 7.577) / sum).toBeCloseTo(1, 6);
+    expect(of(40, 7.577) / of(20, 7.577)).toBeCloseTo(8, 9);
+    expect(of(20, 5) / of(20, 10)).toBeCloseTo(16, 9);
   });
 
   it('a weight swings as on a spring that it stretches by g/ω²', () => {

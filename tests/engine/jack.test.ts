@@ -4,9 +4,11 @@
  */
 import { describe, expect, it } from 'vitest';
 import {
+  abbeError,
   type BuiltThread,
   EXACT,
   frictionAngle,
+  gaugeOff,
   type Jack,
   keyRub,
   liftFree,
@@ -96,9 +98,34 @@ describe('the jack returns to every law that stands alone', () => {
       expect([s.x, s.y, s.z - (at(foot(), 0)[0]?.z ?? 0)]).toEqual([0, 0, 0].map((x) => expect.closeTo(x, 7)));
   });
 
+  it('neither leans nor leaves its axis where nothing pushes it sideways, with friction or without, and leans as soon as something does', () => {
+    const ring = { outer: 15, inner: 12, stiffness: 1e6 };
+    const mu = 0.15;
+    for (const jack of [foot({ ring }), foot({ ring, A: thread({ mu }), C: { ...foot().C, mu } })]) {
+      for (const s of at(jack, 0, 0.4, 1.3))
+        for (const x of [s.x, s.y, s.tiltX, s.tiltY]) expect(Math.abs(x)).toBeLessThan(1e-9);
+      expect(at({ ...jack, push: 0.1 }, 0)[0]?.tiltY ?? 0).toBeGreaterThan(1e-9);
+    }
+  });
+
   it('gives under the load by both threads in series', () => {
     const z = (load: number) => at(foot({ load }), 0)[0]?.z ?? 0;
     expect((z(20) - z(50)) / 30).toBeCloseTo(2 / STIFF, 8);
+  });
+
+  it('carries through both threads what its springs pull from base to carried part, more or less of it over the stroke (spring-force)', () => {
+    const pulled = at(foot({ springs: { force: 12, rate: 2 } }), 0, 4);
+    for (const [i, n] of [0, 4].entries()) {
+      const pull = 12 + 2 * 0.0875 * n;
+      expect(joint(pulled[i], 'C').axial).toBeCloseTo(50 + pull, 3);
+      expect(joint(pulled[i], 'A').axial).toBeCloseTo(50 + pull, 3);
+    }
+    // Its pull keeps the flanks pressed where the load alone would let go.
+    expect(joint(at(foot({ load: -10, springs: { force: 12, rate: 2 } }), 0)[0], 'C')).toMatchObject({
+      pressed: 1,
+      pulled: 0,
+    });
+    expect(joint(at(foot({ load: -10 }), 0)[0], 'C').pulled).toBe(1);
   });
 
   it('shifts by both plays where a drag takes the place of the load (turns lost)', () => {
@@ -178,6 +205,71 @@ describe('the jack returns to every law that stands alone', () => {
     expect(s?.tiltY ?? 0).toBeCloseTo(tau, 5);
   });
 
+  /** A shank of steel between the threads of the Foot, and all else but solid. */
+  const shank = { length: 20, middle: 32.5, diameter: 7.577, E: 210_000, G: 80_769 };
+  const hard = (over: Partial<Jack> = {}) => {
+    const wide = { engaged: 20, d2: 60, clearance: 0, stiffness: 1e9 };
+    return foot({
+      A: thread({ ...wide, middle: 12.5 }),
+      C: { ...foot().C, ...wide, middle: 52.5 },
+      tip: 60,
+      load: 5,
+      ...over,
+    });
+  };
+
+  it('bends, shears and shortens in its shank as a cantilever does (beam)', () => {
+    const Q = 3;
+    const [rigid, bent] = [undefined, shank].map((of) => at(hard({ shank: of, push: Q }), 0)[0]);
+    const { length: l, diameter: d, E, G } = shank;
+    const [area, I, a] = [(Math.PI * d * d) / 4, (Math.PI * d ** 4) / 64, 60 - 42.5];
+    // A push at the end of a rigid arm a beyond a cantilever l (Castigliano; any text on strength of materials).
+    const bend = (Q * (l ** 3 / 3 + a * l * l + a * a * l)) / (E * I);
+    expect((bent?.x ?? 0) - (rigid?.x ?? 0)).toBeCloseTo(bend + (Q * l) / (0.9 * G * area), 5);
+    expect((bent?.tiltY ?? 0) - (rigid?.tiltY ?? 0)).toBeCloseTo((Q * ((l * l) / 2 + a * l)) / (E * I), 6);
+    // Without friction the load also untwists it, by its torque on thread C, and that lets the tip down by thread C.
+    const untwists = (5 * (1.5875 / (2 * Math.PI)) ** 2 * l) / (2 * G * I);
+    expect((rigid?.z ?? 0) - (bent?.z ?? 0)).toBeCloseTo((5 * l) / (E * area) + untwists, 9);
+  });
+
+  it('twists its shank by the torque of thread C, and the tip goes along thread C, and the hand feels the same', () => {
+    const mu = 0.15;
+    const stands = (of: Jack['shank']) => {
+      const C = { ...foot().C, mu, clearance: 0, stiffness: 1e9 };
+      return at(foot({ A: thread({ mu }), C, shank: of, guide: slide }), 1)[0];
+    };
+    const [rigid, soft] = [stands(undefined), stands({ ...shank, E: 1e9, G: 80.769 })];
+    const rho = valueIn(frictionAngle.of({ mu: plain(mu), beta_f: rad(Math.PI / 6) })).rho;
+    const torque = (50 * 8.494 * Math.tan(Math.atan(1.5875 / (Math.PI * 8.494)) + rho)) / 2;
+    const twist = (torque * 20) / ((80.769 * Math.PI * 7.577 ** 4) / 32);
+    // Turned back by that, the screw end of the shank gives up so much of what it lifts.
+    const lost = (rigid?.z ?? 0) - (soft?.z ?? 0);
+    expect(lost / ((twist * 1.5875) / (2 * Math.PI))).toBeCloseTo(1, 1);
+    expect((soft?.torque ?? 0) / (rigid?.torque ?? 1)).toBeCloseTo(1, 3);
+  });
+
+  it('comes back to the rigid turned part as its shank gets stiff', () => {
+    const axes = { offset: 0.01, angle: 0.001, phase: 0 };
+    const [rigid, stiff] = [undefined, { ...shank, E: 1e10, G: 1e10 }].map((of) =>
+      at(foot({ axes, shank: of, push: 0.3 }), 0, 0.3, 1),
+    );
+    for (const [i, s] of (rigid ?? []).entries())
+      for (const key of ['x', 'y', 'z', 'tiltX', 'tiltY', 'torque'] as const)
+        expect(stiff?.[i]?.[key]).toBeCloseTo(s[key], 5);
+  });
+
+  it('is read off by a gauge beside the axis by offset times the change of its lean (Abbe)', () => {
+    const angle = Math.PI / 1800;
+    const run = at(foot({ axes: { offset: 0, angle, phase: 0 } }), ...ONE_TURN);
+    // The lean goes round, so along the push it changes by twice the angle; 15 mm × 2 × 0.1° = 52.4 µm.
+    expect(gaugeOff(run, 15)).toBeCloseTo(15 * 2 * angle, 5);
+    expect(gaugeOff(run, -15)).toBeCloseTo(gaugeOff(run, 15), 12);
+    expect(gaugeOff(run, 0)).toBe(0);
+    // Half a turn on, the gauge itself has the whole of it, whichever way it stands (abbe-error).
+    const { e_a } = valueIn(abbeError.of({ a_o: mm(15), theta_c: rad(2 * angle) }));
+    expect(gaugeOff(run, 15) / e_a).toBeCloseTo(1, 4);
+  });
+
   const lifts = (lifted: (Q: number) => boolean): number => {
     let [low, high] = [0, 100];
     for (let i = 0; i < 24; i++) {
@@ -206,6 +298,17 @@ describe('the jack returns to every law that stands alone', () => {
     expect(lifted('nut', true) / valueIn(liftHeld.of(of)).Q_lh).toBeCloseTo(1, 2);
     expect(lifted('screw', false) / valueIn(liftFree.of(of)).Q_lf).toBeCloseTo(1, 1);
     expect(lifted('nut', false) / valueIn(liftFreeNut.of(of)).Q_lf).toBeCloseTo(1, 1);
+  });
+
+  it('tips right over in its thread at the push of tips-over, where no other flank stops it', () => {
+    const A = thread({ clearance: 0, engaged: 200, d2: 300, stiffness: 1e9 });
+    // So much clearance that nothing of thread C stops the lean before it has tipped.
+    const C = { ...foot().C, clearance: 30, stiffness: 1e6 };
+    const over = (push: number) =>
+      runJack(foot({ A, C, push, pushHeight: C.middle + 40, guide: pivot(C.middle) }), [0]);
+    // F (r + l tan 30°/2)/y = 50 × 7.134/40; the flank that gives tips a little sooner.
+    expect(lifts((Q) => !over(Q).ok) / ((50 * (4.247 + 5 * Math.tan(Math.PI / 6))) / 40)).toBeCloseTo(1, 1);
+    expect(reasonIn(over(12))).toContain('tips in thread C');
   });
 
   it('takes the torque of two inclined planes, up and down (raising-torque)', () => {
@@ -426,6 +529,19 @@ describe('the whole stiffness', () => {
     expect(softest).toBe('ball');
     // A mass on a spring, its weight 50 N.
     expect(frequency).toBeCloseTo(Math.sqrt((solved * 1000) / (50 / 9.80665)) / (2 * Math.PI), 6);
+  });
+
+  it('has the shank in its chain, in series', () => {
+    const shank = { length: 20, middle: 32.5, diameter: 7.577, E: 210_000, G: 80_769 };
+    const found = wholeStiffness(foot({ ball, shank }));
+    if (!found) throw new Error('no load');
+    const { chain, solved } = valueIn(found);
+    expect(1 / chain.stiffness / (2 / STIFF + 20 / (210_000 * (Math.PI / 4) * 7.577 ** 2) + 1 / k_c)).toBeCloseTo(1, 6);
+    // The chain leaves out that thread C twists the shank: a thousandth.
+    expect(solved / chain.stiffness).toBeCloseTo(0.9989, 4);
+    // The same shank in plastic gives most.
+    const soft = wholeStiffness(foot({ ball, shank: { ...shank, E: 2000, G: 800 } }));
+    expect(soft && valueIn(soft).softest).toBe('shank');
   });
 
   it('is softer where a thread carries at one end only, and is none of a jack that carries nothing', () => {

@@ -54,6 +54,43 @@ describe('a log of readings', () => {
     expect(judged(TIMES.map((t) => ({ t, z: 0.003 }))).best.kind).toBe('still');
   });
 
+  it('takes the last digit of the readings for their least scatter and their least motion, a finer one for less', () => {
+    // The same steps of a digit, read in tenths and in whole micrometres: what is motion at one is nothing at the other.
+    const steps = [0, -1, -2, -3, -3, -4, -4, -4, -4, -4, -4, -4, -4, -4, -4, -4];
+    const log = (unit: number, end: string) =>
+      TIMES.map((t, i) => `${t} h; ${((steps[i] ?? 0) * unit).toFixed(end.length)}`).join('|');
+    const tenths = judged(valueIn(readSettlingLog(log(0.1, '1'))));
+    expect([tenths.best.kind, tenths.digit]).toEqual(['settling', expect.closeTo(1e-4, 12)]);
+    const coarse = judged(valueIn(readSettlingLog(TIMES.map((t, i) => `${t} h; ${i < 1 ? 0 : -1}`).join('|'))));
+    expect(coarse.digit).toBeCloseTo(1e-3, 12);
+    // One reading a digit higher than all later ones is what rounding does, and no law.
+    expect(coarse.best.kind).toBe('still');
+    // Rounded to a digit d, a reading has a standard uncertainty of 0.29 d (JCGM 100:2008, F.2.2.1).
+    const flat = (digits: number) =>
+      judged(
+        valueIn(readSettlingLog(TIMES.map((t, i) => `${t} h; ${(i % 5 === 0 ? 0.1 : 0).toFixed(digits)}`).join('|'))),
+      );
+    expect(flat(1).best.kind).toBe('still');
+    expect(flat(1).best.scatter).toBeGreaterThan(0.28e-4);
+  });
+
+  it('counts its unknowns as Hurvich & Tsai do (AICc, from memory)', () => {
+    // Scatter that no law of time explains: a and the scatter are its two unknowns.
+    const rows = TIMES.map((t, i) => ({ t, z: [0, 0.002, -0.002, 0][i % 4] ?? 0, half: 0.00005 }));
+    const { best } = judged(rows);
+    const n = TIMES.length;
+    const squares = best.scatter ** 2 * (n - 1);
+    expect(best.kind).toBe('still');
+    expect(best.AICc).toBeCloseTo(n * Math.log(squares / n) + 2 * 2 + (2 * 2 * 3) / (n - 2 - 1), 9);
+  });
+
+  it('takes warmth for nothing that stays within the last digit of its thermometer', () => {
+    const rows = (T: (i: number) => string) =>
+      judged(valueIn(readSettlingLog(TIMES.map((t, i) => `${t} h; ${(i % 2) * 0.5}; ${T(i)}`).join('|'))));
+    expect(rows((i) => (i % 2 === 0 ? '20' : '21')).best.heat).toBeUndefined();
+    expect(rows((i) => (i % 2 === 0 ? '20.0' : '21.0')).best.heat?.perKelvin).toBeCloseTo(0.0005, 6);
+  });
+
   it('can’t tell two laws apart where warmth was not read, and says so', () => {
     // The invented log of the chapter, its temperatures left out.
     const log =
@@ -107,12 +144,12 @@ describe('readSettlingLog', () => {
   it('reads rows in any order, with units or without', () => {
     const rows = valueIn(readSettlingLog('1 d; -1,2 µm; 20.6 °C | 30 min; -0.5; 20'));
     expect(rows).toEqual([
-      { t: 0.5, z: expect.closeTo(-0.0005, 12), T: 20 },
-      { t: 24, z: expect.closeTo(-0.0012, 12), T: 20.6 },
+      { t: 0.5, z: expect.closeTo(-0.0005, 12), half: 0.00005, T: 20, halfT: 0.5 },
+      { t: 24, z: expect.closeTo(-0.0012, 12), half: 0.00005, T: 20.6, halfT: 0.05 },
     ]);
     expect(valueIn(readSettlingLog('2; 1\n3; 2'))).toEqual([
-      { t: 2, z: 0.001 },
-      { t: 3, z: 0.002 },
+      { t: 2, z: 0.001, half: 0.0005 },
+      { t: 3, z: 0.002, half: 0.0005 },
     ]);
   });
 

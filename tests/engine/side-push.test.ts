@@ -1,6 +1,6 @@
 /** The side push that lifts a pressed flank, against a ring of springs solved for its balance by brute force. */
 import { describe, expect, it } from 'vitest';
-import { liftFree, liftHeld, mm, newtons } from '../../widgets/engine/index.ts';
+import { liftFree, liftFreeNut, liftHeld, mm, newtons } from '../../widgets/engine/index.ts';
 import { reasonIn, valueIn } from '../support/results.ts';
 
 const given = (F: number, d_2: number, l_e: number, y: number) => ({
@@ -99,5 +99,13 @@ describe('the side push that lifts a pressed flank', () => {
 
   it('refuses a push without a lever where the thread only has to keep the screw from tipping', () => {
     expect(reasonIn(liftHeld.of(given(50, 8, 10, 0)))).toContain('no lever');
+  });
+
+  it('lifts a nut that stands on its screw sooner than a screw in its nut, as sums by hand say', () => {
+    const nut = (...v: [number, number, number, number]) => valueIn(liftFreeNut.of(given(...v))).Q_lf;
+    // |2Q/(F t)| + 12 Q (y + r/t)/(F t l) = 1 with t = tan 30°: 1/(0.06928 + 1.9673), 1/(0.06928 + 0.9295), 1/(0.17321 + 6.0287).
+    expect(nut(50, 8.494, 10, 40)).toBeCloseTo(0.491, 3);
+    expect(nut(50, 8.494, 10, 15)).toBeCloseTo(1.001, 3);
+    expect(nut(20, 3.7, 4, 20)).toBeCloseTo(0.161, 3);
   });
 });

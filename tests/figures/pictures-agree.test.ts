@@ -374,6 +374,23 @@ const READ: Readonly<Record<string, (shown: Shown) => Twice[]>> = {
     const p = panel(s.document, 0);
     return column(s, 3, path(p.box, '[data-shape="pushed"]'), p);
   },
+  'waves-in-nut': (s) => {
+    const p = panel(s.document, 0);
+    const [tip, shift] = ['tip', 'shift'].map((key) => number(s.document.querySelector(`[data-circle=${key}]`), 'r'));
+    const [, far, near] = told(
+      s.says,
+      /by (\S+ \S+) to either side\. .* at (\S+ \S+) from the axis .* at (\S+ \S+)\.$/,
+    );
+    return [
+      ...column(s, 1, path(p.box, '[data-shape="stands"]'), p),
+      ...(far && near
+        ? toScale('circles', [
+            { width: tip ?? 0, told: far },
+            { width: shift ?? 0, told: near },
+          ])
+        : []),
+    ];
+  },
   'which-part': (s) => {
     const rows = s.table.rows.filter((r) => cell(r, 2) !== '' && cell(r, 2) !== 'nothing');
     const bars = [...s.document.querySelectorAll('.which-gain')].slice(0, rows.length);
@@ -512,6 +529,8 @@ const NO_PLOT = [
   'part-drawings',
   'passport',
   'plate-modes',
+  'coated-thread',
+  'leads-in-nut',
 ];
 
 const PAIRS = [

@@ -20,6 +20,18 @@ describe('starting values of the jack as built', () => {
     expect(stated.filter((line) => !MARK.test(line))).toEqual([]);
   });
 
+  it('of the design sheet are too, but for what is wanted of it and what it carries', () => {
+    const wanted = ['k_d', 'S_w', 's_w', 'e_w', 'W_c', 'F_lo', 'F_hi'];
+    const stated = lines('design-sheet').filter((line) => !wanted.includes(line.split(' ')[0] ?? ''));
+    expect(stated.length).toBeGreaterThanOrEqual(44);
+    expect(stated.filter((line) => !MARK.test(line))).toEqual([]);
+    // What decides whether a pair stalls is not judged at all until it is measured.
+    expect(CHAPTERS.flatMap(({ text }) => text.match(/^periodic = .*$/gm) ?? [])).toEqual([
+      'periodic = not measured',
+      'periodic = not measured',
+    ]);
+  });
+
   it('of the set-up of a calibration are too, where they make its ±', () => {
     const setUp = lines('calibration').filter((line) => /^(q_g|theta_i|a_o|theta_c|e_d|e_rp) = /.test(line));
     expect(setUp.length).toBeGreaterThanOrEqual(6);

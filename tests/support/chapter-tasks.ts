@@ -481,6 +481,37 @@ export const TASKS: readonly Task[] = [
     is: () => [1.3],
   },
   {
+    widget: 'coated-thread',
+    page: 'play-and-flanks.html',
+    asks: 'make the coat a step thinner: more of the play is left',
+    work: async (hands) => {
+      await hands.step('Thickness of the coat on the flanks of the screw (measured)', -1);
+    },
+    says: /^With a coat of ([\d.]+) µm on the screw, ([\d.]+) µm of the ([\d.]+) µm of play are left/,
+    // 32 µm less four coats, times the tangent of 30°.
+    is: () => [4.5, (32 - 4 * 4.5) / Math.sqrt(3), 32 / Math.sqrt(3)],
+  },
+  {
+    widget: 'leads-in-nut',
+    page: 'lead-error.html',
+    asks: 'make the screw a step longer: less play is left',
+    work: async (hands) => {
+      await hands.step('Lead deviation over the engagement', 1);
+    },
+    says: /^The screw is ([\d.]+) µm too long for its nut, .* Of the play of ([\d.]+) µm, ([\d.]+) µm are left/,
+    is: () => [11, 60 / Math.sqrt(3), 60 / Math.sqrt(3) - 11],
+  },
+  {
+    widget: 'waves-in-nut',
+    page: 'periodic-error.html',
+    asks: 'make the nut wave a step less: less of the wave comes through',
+    work: async (hands) => {
+      await hands.step('Wave of the nut', -1);
+    },
+    says: /^Kept upright, the motion waves by ([\d.]+) µm/,
+    is: () => [0],
+  },
+  {
     widget: 'plate-modes',
     page: 'staying-on-three-feet.html',
     asks: 'make the plate narrower along x: it swings faster about its line',

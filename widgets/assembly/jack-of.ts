@@ -1,13 +1,16 @@
 /**
  * The jack as built from the numbers of a chapter, and its runs, worked once and shared by the figures of a page.
  *
- * What the reader does not state is taken as follows, and a chapter says so: steel threads give by the relation thread-stiffness; the ball and its seat are
+ * What the reader does not state is taken as follows, and a chapter says so: steel threads give by the relation thread-stiffness; between them the turned part
+ * is a round shank of steel as thick as the thinner of both cores, which is too soft where it carries a hexagon, and rigid where one thread lies inside the other; the ball and its seat are
  * of hardened steel; guide, key and
  * bench give by the stiffnesses below, which are assumptions, and hardly show beside a lean. A short run is worked at once; a long one in slices,
  * and the figure draws again when it is done.
  */
 import {
   type Asked,
+  type Bad,
+  bad,
   contactModulus,
   diameters,
   good,
@@ -23,7 +26,9 @@ import {
   type Thread,
   threadStiffness,
   type WhichPart,
+  type WholeStiffness,
   whichPartRun,
+  wholeStiffness,
 } from '../engine/index.ts';
 import type { OptionOf } from '../input/choices.ts';
 import { heldWork } from './held-work.ts';
@@ -31,6 +36,7 @@ import { heldWork } from './held-work.ts';
 /** Young's modulus of steel, MPa, and Poisson's ratio (from memory); stiffness of guide, key and bench, N/mm (assumptions). */
 const STEEL = 210_000;
 const POISSON = 0.3;
+const STEEL_SHEAR = STEEL / (2 * (1 + POISSON));
 const GUIDE = 1e5;
 const KEY = 1e5;
 const BENCH = 1e6;
@@ -61,6 +67,8 @@ export const JACK_QUANTITIES = [
   'g_k',
   'r_k',
   'kappa',
+  'F_0',
+  'k_s',
   'mu',
   'mu_g',
   'R_o',
@@ -76,13 +84,34 @@ export interface JackNumbers {
 }
 
 /** Those that change nothing as the choices stand. */
-export const idleOfJack = ({ choices }: Pick<JackNumbers, 'choices'>) => [
+export const idleOfJack = ({ choices, values }: Pick<JackNumbers, 'choices' | 'values'>) => [
   ...(choices.guided === 'in a guide' ? [] : (['l_g', 'c_g', 'H_g'] as const)),
   ...(choices.keeper === 'a key' ? (['kappa'] as const) : (['g_k', 'r_k'] as const)),
+  ...(values.F_0 > 0 ? [] : (['k_s'] as const)),
   ...(choices.guided === 'in a guide' || choices.keeper === 'a key' ? [] : (['mu_g'] as const)),
 ];
 
-export const jackOf = ({ threads, values: v, choices }: JackNumbers): Result<Jack> => {
+declare module '../engine/kernel/result.ts' {
+  interface Refusals {
+    /** Heights above the bench, mm. */
+    'built-threads-overlap': { readonly lower: number; readonly upper: number };
+    'built-tip-inside': { readonly tip: number; readonly least: number };
+  }
+}
+
+/** Why parts of these heights can’t stand on each other. */
+const misfit = ({ values: v, choices }: JackNumbers): Bad | undefined => {
+  const [endsA, beginsC, endsC] = [v.H_A + v.l_eA / 2, v.H_C - v.l_eC / 2, v.H_C + v.l_eC / 2];
+  const apart = choices.arrangement === 'in line' || choices.arrangement === 'one spindle, two nuts';
+  if (apart && !(beginsC >= endsA)) return bad('built-threads-overlap', { lower: endsA, upper: beginsC });
+  if (!(v.H_t >= endsC)) return bad('built-tip-inside', { tip: v.H_t, least: endsC });
+  return v.R_i < v.R_o ? undefined : bad('ring-inside-out', { outer: v.R_o, inner: v.R_i });
+};
+
+export const jackOf = (numbers: JackNumbers): Result<Jack> => {
+  const wrong = misfit(numbers);
+  if (wrong) return wrong;
+  const { threads, values: v, choices } = numbers;
   const helix = (leadError: number, wave: number, phase: number): Helix => ({ leadError, wave, phase });
   const threadOf = (name: 'A' | 'C'): Result<Jack['A']> => {
     const thread = threads[name];
@@ -114,13 +143,14 @@ export const jackOf = ({ threads, values: v, choices }: JackNumbers): Result<Jac
   if (!A.ok) return A;
   const C = threadOf('C');
   if (!C.ok) return C;
+  const [from, to] = [v.H_A + v.l_eA / 2, v.H_C - v.l_eC / 2];
   const steel = { E_1: megapascals(STEEL), E_2: megapascals(STEEL), nu_1: plain(POISSON), nu_2: plain(POISSON) };
   const seat = contactModulus.of(steel);
   if (!seat.ok) return seat;
   return good({
     A: A.value,
     C: C.value,
-    ring: { outer: v.R_o, inner: Math.min(v.R_i, v.R_o), stiffness: BENCH },
+    ring: { outer: v.R_o, inner: v.R_i, stiffness: BENCH },
     guide:
       choices.guided === 'in a guide'
         ? { length: v.l_g, middle: v.H_g, clearance: v.c_g, radius: 8, stiffness: GUIDE, mu: v.mu_g }
@@ -130,12 +160,23 @@ export const jackOf = ({ threads, values: v, choices }: JackNumbers): Result<Jac
         ? { by: 'key', gap: v.g_k, radius: v.r_k, height: v.H_C, stiffness: KEY, mu: v.mu_g }
         : { by: 'springs', kappa: v.kappa },
     axes: { offset: v.e_o, angle: v.alpha_o, phase: 0 },
+    shank:
+      choices.arrangement !== 'nested' && to > from
+        ? {
+            length: to - from,
+            middle: (from + to) / 2,
+            diameter: Math.min(diameters(threads.A).d3, diameters(threads.C).d3),
+            E: STEEL,
+            G: STEEL_SHEAR,
+          }
+        : undefined,
     tip: v.H_t,
     ball: { radius: v.R, modulus: seat.value.E_s },
     load: v.F,
     beside: 0,
     push: v.Q_y,
     pushHeight: v.y_b,
+    springs: v.F_0 > 0 ? { force: v.F_0, rate: v.k_s } : undefined,
     weightTurned: 0,
     drag: 0,
   });
@@ -145,6 +186,8 @@ export const jackOf = ({ threads, values: v, choices }: JackNumbers): Result<Jac
 export interface Runs {
   readonly pushed: readonly Stand[];
   readonly quiet: readonly Stand[];
+  /** How stiff it is as a whole; none of one that carries nothing. */
+  readonly whole: WholeStiffness | undefined;
 }
 
 export type RunsFound =
@@ -153,7 +196,7 @@ export type RunsFound =
 
 /** Places in a turn; a run of more places than AT_ONCE is worked in slices. */
 const PER_TURN = 24;
-const AT_ONCE = 73;
+const AT_ONCE = 49;
 /** A hundred turns have so many places; more turns are taken in longer steps. What is printed without a page has no time for so many. */
 const MOST_PLACES = 2400;
 const MOST_PRINTED = 48;
@@ -162,6 +205,9 @@ const held = heldWork<Runs>();
 
 /** Tells a figure how far a long run has come and when it is done, for as long as its stage is on the page. */
 export const whenRun = held.when;
+
+/** The last run without a push, which stays the same while the push is tried at other sizes and heights. */
+let lastQuiet: { readonly key: string; readonly run: readonly Stand[] } | undefined;
 
 function* bothRuns(jack: Jack, turns: readonly number[]): Generator<number, Result<Runs>, void> {
   const half = function* (of: Jack, from: number): Generator<number, Result<readonly Stand[]>, void> {
@@ -172,10 +218,17 @@ function* bothRuns(jack: Jack, turns: readonly number[]): Generator<number, Resu
       yield from + step.value / 2;
     }
   };
-  const quiet = yield* half({ ...jack, push: 0 }, 0);
+  const still = { ...jack, push: 0, pushHeight: 0 };
+  const key = JSON.stringify([still, turns]);
+  const quiet = lastQuiet?.key === key ? good(lastQuiet.run) : yield* half(still, 0);
   if (!quiet.ok) return quiet;
+  lastQuiet = { key, run: quiet.value };
   const pushed = jack.push === 0 ? quiet : yield* half(jack, 0.5);
-  return pushed.ok ? good({ pushed: pushed.value, quiet: quiet.value }) : pushed;
+  if (!pushed.ok) return pushed;
+  yield 1;
+  const whole = wholeStiffness(jack);
+  if (whole && !whole.ok) return whole;
+  return good({ pushed: pushed.value, quiet: quiet.value, whole: whole?.value });
 }
 
 /** The runs over this many turns clockwise, and back again if asked; where they take long, that they are at work. */

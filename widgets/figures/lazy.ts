@@ -9,6 +9,7 @@ import { benchCard } from './bench-card/bench-card.ts';
 import { besideBought } from './beside-bought/beside-bought.ts';
 import { calibrationFigure } from './calibration/calibration.ts';
 import { certificateFigure } from './certificate/certificate.ts';
+import { coatedThread } from './coated-thread/coated-thread.ts';
 import { designSheet } from './design-sheet/design-sheet.ts';
 import { dividedTurn } from './divided-turn/divided-turn.ts';
 import { drawerFigure } from './drawer/drawer.ts';
@@ -24,6 +25,7 @@ import { handForceFigure } from './hand-force/hand-force.ts';
 import type { Figure } from './kit/figure.ts';
 import { ladderFigure } from './ladder/ladder.ts';
 import { leadErrorFigure } from './lead-error/lead-error.ts';
+import { leadsInNut } from './leads-in-nut/leads-in-nut.ts';
 import { levellingPlate } from './levelling-plate/levelling-plate.ts';
 import { lockErrorFigure } from './lock-error/lock-error.ts';
 import { motionPlot } from './motion-plot/motion-plot.ts';
@@ -50,6 +52,7 @@ import { threadEatenFigure } from './thread-eaten/thread-eaten.ts';
 import { threadLimits } from './thread-limits/thread-limits.ts';
 import { torqueBars } from './torque-bars/torque-bars.ts';
 import { veeCoupling } from './vee-coupling/vee-coupling.ts';
+import { wavesInNut } from './waves-in-nut/waves-in-nut.ts';
 import { whichPartFigure } from './which-part/which-part.ts';
 
 export const LAZY: readonly Figure[] = [
@@ -101,4 +104,7 @@ export const LAZY: readonly Figure[] = [
   footOnPlane,
   partDrawings,
   passportFigure,
+  coatedThread,
+  leadsInNut,
+  wavesInNut,
 ];

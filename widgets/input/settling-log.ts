@@ -4,7 +4,7 @@
  *
  *   2 h; -1.4 µm; 20.6
  *
- * A bare time is hours, a bare reading µm, a bare temperature °C. Rows come out by time. Units out: h, mm, °C.
+ * A bare time is hours, a bare reading µm, a bare temperature °C. Rows come out by time. Units out: h, mm, °C; each with half a unit of its last digit.
  */
 import { bad, good, type Result, type SettlingReading } from '../engine/index.ts';
 import { readNumber, readQuantity } from './quantity.ts';
@@ -47,7 +47,10 @@ const entryOf = (row: string, number: number): Result<SettlingReading> => {
   if (!t.ok) return wrong('time', t);
   const z = readQuantity(reading, 'mm', 'µm');
   if (!z.ok) return wrong('reading', z);
-  if (!warmth) return good({ t: t.value.value, z: z.value.value });
+  const read = { t: t.value.value, z: z.value.value, half: z.value.half };
+  if (!warmth) return good(read);
   const T = readNumber(warmth.replace(/\s*°\s*C$/i, ''));
-  return T.ok ? good({ t: t.value.value, z: z.value.value, T: T.value }) : wrong('temperature', T);
+  if (!T.ok) return wrong('temperature', T);
+  const decimals = /[.,](\d+)/.exec(warmth)?.[1]?.length ?? 0;
+  return good({ ...read, T: T.value, halfT: 0.5 * 10 ** -decimals });
 };

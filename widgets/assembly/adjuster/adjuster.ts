@@ -13,6 +13,7 @@ import { bad, good, type Result, type Thread } from '../../engine/index.ts';
 import { threadOfJoint } from '../../input/designation-sides.ts';
 import type { Divider } from '../../input/dividers.ts';
 import { pairOf } from '../pair-of.ts';
+import type { DrawnSpring } from './drawn-springs.ts';
 import { type Bound, engagedAt, forbiddenOf, freeSpans, type Joint, jointOf, outOf, positionOut } from './joint.ts';
 import { heightOf, massOf, type Part, type Role, type ThreadEnd } from './part.ts';
 
@@ -51,8 +52,10 @@ export interface Springs {
   readonly radius: number | undefined;
   /** All together, N, when the adjuster is put together, n = 0; undefined where not stated. */
   readonly force: number | undefined;
-  /** All together, N/mm. */
+  /** All together, N/mm; of drawn ones it follows from the drawing. */
   readonly rate: number | undefined;
+  /** The drawing of one, where they are printed and it is stated. */
+  readonly drawn?: DrawnSpring | undefined;
 }
 
 export type Tip = (

@@ -6,6 +6,7 @@ import type { SymbolName } from '../../engine/index.ts';
 import { CHOICES } from '../../input/choices.ts';
 import { writeQuantity } from '../numbers.ts';
 import { type Adjuster, type Fitted, springForce } from './adjuster.ts';
+import { lockOfSprings } from './drawn-springs.ts';
 import type { Arrangement } from './from-numbers.ts';
 import type { ThreadEnd } from './part.ts';
 import { designationWithCoat, jointPlay } from './play.ts';
@@ -73,6 +74,18 @@ export const numbersOfAdjuster = (a: Adjuster): Readonly<Record<string, string>>
     put('k_s', a.springs.rate);
     // Pages count the stroke from its one end; the maker sets the force where the adjuster is put together.
     put('F_0', springForce(a, a.anticlockwise.n));
+  }
+  if (a.lock.kind === 'key' || a.lock.kind === 'post') {
+    numbers.keeper = 'a key';
+    put('g_k', a.lock.clearance);
+    // Springs beside a key have a distance from the axis too, under the same name.
+    if (!a.springs) put('r_k', a.lock.radius);
+  } else if (a.lock.kind === 'springs') {
+    numbers.keeper = 'springs';
+    if (a.springs) {
+      put('r_k', a.springs.radius);
+      put('kappa', lockOfSprings(a.springs));
+    }
   }
   return numbers;
 };

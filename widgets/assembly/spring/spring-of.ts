@@ -4,21 +4,20 @@ import {
   designSpring,
   good,
   hours,
-  meanderRateAcross,
-  megapascals,
+  type MeanderDesign,
   mm,
   newtons,
-  newtonsPerMillimetre,
   PLASTICS,
   type Plastic,
   plain,
   type Result,
   retainedForce,
   type SpringDesign,
-  springLock,
   thicknessScatter,
 } from '../../engine/index.ts';
 import type { OptionOf } from '../../input/choices.ts';
+import { type DrawnSpring, drawnLock } from '../adjuster/drawn-springs.ts';
+import { writeDrawnSprings } from '../adjuster/text.ts';
 
 declare module '../../engine/kernel/result.ts' {
   interface Refusals {
@@ -128,22 +127,22 @@ const ranked = (springs: readonly Spring[], by: OptionOf<'ranked'>): readonly Sp
 
 const lockOf = (d: SpringDesign, E: number, v: SpringNumbers['values']): Spring['lock'] => {
   if (d.shape !== 'meander') return undefined;
-  const across = meanderRateAcross.of({
-    E_f: megapascals(E),
-    b_f: mm(v.b_f),
-    t_f: mm(d.t),
-    m_f: plain(d.m),
-    L_f: mm(d.L),
-    p_f: mm(d.p),
-    e_f: mm(d.stub),
-  });
-  if (!across.ok) return undefined;
-  const kappa = springLock.of({
-    N_f: plain(v.N_f),
-    r_k: mm(v.r_k),
-    k_x: newtonsPerMillimetre(across.value.k_x),
-    F_s: newtons(v.F_k),
-    l_f: mm(v.l_f),
-  });
-  return kappa.ok ? { across: across.value.k_x, kappa: kappa.value.kappa } : undefined;
+  const lock = drawnLock(drawnSpring(d, E, v), { count: v.N_f, radius: v.r_k, pull: v.F_k });
+  return lock.ok ? lock.value : undefined;
 };
+
+const drawnSpring = (d: MeanderDesign, E: number, v: SpringNumbers['values']): DrawnSpring => ({
+  waves: d.m,
+  leg: d.L,
+  connector: d.p,
+  strip: d.t,
+  high: v.b_f,
+  length: v.l_f,
+  modulus: E,
+});
+
+/** The row that puts this spring, as often as stated, among the parts of an adjuster; only of a meander. */
+export const rowOfSpring = ({ design }: Spring, { E }: Springs, v: SpringNumbers['values']): string | undefined =>
+  design.shape === 'meander'
+    ? writeDrawnSprings(drawnSpring(design, E, v), { count: v.N_f, radius: v.r_k, force: v.N_f * v.F_k })
+    : undefined;

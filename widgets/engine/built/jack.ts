@@ -2,7 +2,7 @@
  * The jack as built: base, turned and carried part with all their contacts, at rest at each angle of the turned part.
  *
  * Bodies: the base on the bench (it rises and tilts, the bench holds it sideways), the turned part (its rotation is given by the hand), the
- * carried part. All rigid; what gives is their contacts. z up from the bench, x and y across it; heights in mm above the bench.
+ * carried part. All rigid but the shank of the turned part between its threads, a beam; else what gives is their contacts. z up from the bench, x and y across it; heights in mm above the bench.
  * Contacts, all of which only push, as even elastic beds cut into places:
  *   flanks of thread A and C, pressed and pulled, all round and along the engagement. With t = tan 30°, ζ the motion of the upper part along the
  *     axis past its screwing, ρ outward across it, c the clearance, e what both helices are off, a flank is closed by
@@ -11,14 +11,17 @@
  *   guide of the carried part in the base: both ends of a bore with clearance
  *   key: two sides of a slot, or springs that resist a turn
  *   ring: base on the bench, between two radii
+ *   springs from base to carried part along the axis, if any: they only pull along it
  *   ball at the tip, which sinks into its seat under the load (ball-on-flat)
  * Friction (coefficient µ) acts along one line at every place: round the helix in the threads, along the axis at guide and key. A run begins as if the
  * hand had been turning clockwise: all slides. From there each place keeps its friction: it sticks until its limit, then slides (pressed-bodies.ts), so
  * a hand that turns back first winds up what gives. Across that line nothing rubs.
  * The axes of the two threads of the turned part may lie apart, by an offset and an angle, which go round with it.
- * Left out: bending of the parts, heat, mass, play of the base on its bench, and that places of contact travel: they stand where they stand at the start.
- * Limits, each a test: forces add up (force-chain), turns-lost, lead error, wave-through, wave-lean, tilt, lift-held, lift-free, ring-full,
- * wind-up, raising-torque, series stiffness, ball-on-flat, key-rub. Source: derived here; statics.
+ * The shank, where one is given, parts the turned part in two halves, that of thread A with the hand and that of thread C, joined at the middle of the shank by what
+ * a round beam gives: along E A/l, twisted G J/l, bent E I/l, sheared 12 E I/(l³(1 + φ)), φ = 12 E I/(0.9 G A l²) (Timoshenko; 0.9 for a round section, from memory).
+ * Left out: bending of the other parts, heat, mass, play of the base on its bench, and that places of contact travel: they stand where they stand at the start.
+ * Limits, each a test: forces add up (force-chain), springs over the stroke (spring-force), turns-lost, lead error, wave-through, wave-lean, tilt, lift-held, lift-free, ring-full,
+ * wind-up, raising-torque, cantilever, series stiffness, ball-on-flat, key-rub. Source: derived here; statics.
  * Units: mm, N, N·mm, rad; turns clockwise seen from above.
  */
 import { ballOnFlat } from '../contact/contact.ts';
@@ -35,6 +38,7 @@ import {
   restOf,
   slidesThroughout,
   spansOf,
+  type Tie,
 } from './pressed-bodies.ts';
 
 export type JointName = 'ring' | 'A' | 'C' | 'guide' | 'key';
@@ -47,6 +51,7 @@ declare module '../kernel/result.ts' {
     'built-without-lock': Record<string, never>;
     'built-push-tips': { readonly joint: JointName; readonly turns: number };
     'built-does-not-settle': { readonly joint: JointName; readonly turns: number };
+    'built-lock-winds-up': { readonly turns: number };
     'built-friction-locks': { readonly joint: JointName; readonly turns: number };
   }
 }
@@ -107,6 +112,16 @@ export interface Jack {
     | { readonly by: 'springs'; readonly kappa: number };
   /** How the axis of thread C lies to that of thread A on the turned part; the azimuth of both at the start, in turns. */
   readonly axes: { readonly offset: number; readonly angle: number; readonly phase: number };
+  /** Of the turned part between its threads, as thick as its core, mm, and Young's and shear modulus, MPa; without one it is rigid. */
+  readonly shank?:
+    | {
+        readonly length: number;
+        readonly middle: number;
+        readonly diameter: number;
+        readonly E: number;
+        readonly G: number;
+      }
+    | undefined;
   readonly tip: number;
   /** The ball at the tip on its seat: radius, and contact modulus in MPa; without one the tip does not sink. */
   readonly ball?: { readonly radius: number; readonly modulus: number } | undefined;
@@ -116,19 +131,38 @@ export interface Jack {
   /** Along x, at its height. */
   readonly push: number;
   readonly pushHeight: number;
+  /** From base to carried part along the axis: their pull at the start, N, and their rate, N/mm. */
+  readonly springs?: { readonly force: number; readonly rate: number } | undefined;
   readonly weightTurned: number;
   /** Along the axis, which holds the carried part back whichever way it goes. */
   readonly drag: number;
 }
 
-/** Freedoms: base rise and tilts; turned part across, up, tilts; carried part all six; then the rotation of the hand, which is given. */
-const BASE = { x: -1, y: -1, z: 0, rx: 1, ry: 2, rz: -1 } as const;
-const TURNED = { x: 3, y: 4, z: 5, rx: 6, ry: 7, rz: 14 } as const;
-const CARRIED = { x: 8, y: 9, z: 10, rx: 11, ry: 12, rz: 13 } as const;
-const FREE = 14;
-const COLUMNS = 15;
-const HAND = 14;
-type Body = typeof BASE | typeof TURNED | typeof CARRIED;
+/** Freedoms: base rise and tilts; turned part across, up, tilts; carried part all six; the upper half of a turned part that gives, all six. */
+interface Body {
+  readonly x: number;
+  readonly y: number;
+  readonly z: number;
+  readonly rx: number;
+  readonly ry: number;
+  readonly rz: number;
+}
+const BASE: Body = { x: -1, y: -1, z: 0, rx: 1, ry: 2, rz: -1 };
+const CARRIED: Body = { x: 8, y: 9, z: 10, rx: 11, ry: 12, rz: 13 };
+
+interface Freedoms {
+  readonly free: number;
+  /** The rotation of the hand, which is given, has the last column. */
+  readonly hand: number;
+  readonly turned: Body;
+  /** The half of the turned part that has thread C: the same where it is rigid. */
+  readonly upper: Body;
+}
+const freedomsOf = ({ shank }: Jack): Freedoms => {
+  const free = shank ? 20 : 14;
+  const turned = { x: 3, y: 4, z: 5, rx: 6, ry: 7, rz: free };
+  return { free, hand: free, turned, upper: shank ? { x: 14, y: 15, z: 16, rx: 17, ry: 18, rz: 19 } : turned };
+};
 type Vector = readonly [number, number, number];
 
 const TURN = 2 * Math.PI;
@@ -169,7 +203,7 @@ interface Place {
   readonly rest: number;
 }
 
-interface Layout {
+interface Layout extends Freedoms {
   readonly places: readonly Place[];
   /** For turning clockwise and anticlockwise. */
   readonly forward: Bodies;
@@ -183,8 +217,11 @@ const netLead = ({ A, C }: Jack): number => C.h * C.L - A.h * A.L;
 
 const layout = (jack: Jack, around: number): Layout => {
   const places: Place[] = [];
+  const freedoms = freedomsOf(jack);
+  const { free, turned, upper: half } = freedoms;
+  const columns = free + 1;
   // Room for every joint: two threads of two flanks, both ends of a guide, a key and three circles.
-  const room = COLUMNS * (4 * ALONG.length * around + 2 * around + 2 + 3 * around);
+  const room = columns * (4 * ALONG.length * around + 2 * around + 2 + 3 * around);
   const closing = new Float64Array(room);
   const line = new Float64Array(room);
   const rough: number[] = [];
@@ -195,7 +232,7 @@ const layout = (jack: Jack, around: number): Layout => {
     lower: Body | undefined,
     rub?: { readonly mu: number; readonly along: Vector; readonly glide: number },
   ) => {
-    const row = places.length * COLUMNS;
+    const row = places.length * columns;
     addTo(closing, row, upper, place.point, place.direction, 1);
     if (lower) addTo(closing, row, lower, place.point, place.direction, -1);
     if (rub && rub.mu > 0) {
@@ -238,8 +275,8 @@ const layout = (jack: Jack, around: number): Layout => {
           );
         }
   };
-  thread('A', jack.A, TURNED, BASE);
-  thread('C', jack.C, CARRIED, TURNED);
+  thread('A', jack.A, turned, BASE);
+  thread('C', jack.C, CARRIED, half);
 
   const up = netLead(jack);
   const { guide, lock, ring } = jack;
@@ -301,15 +338,15 @@ const layout = (jack: Jack, around: number): Layout => {
         );
   }
 
-  const springs = new Float64Array(COLUMNS);
+  const springs = new Float64Array(columns);
   if (!ring) for (const j of [BASE.z, BASE.rx, BASE.ry]) springs[j] = FIXED;
   if (lock.by === 'springs') springs[CARRIED.rz] = lock.kappa / ARM ** 2;
   const stiffness = Float64Array.from(places, (place) => place.stiffness);
-  const spans = spansOf([closing, line], places.length, COLUMNS, FREE);
+  const spans = spansOf([closing, line], places.length, columns, free);
   const glide = Float64Array.from(glides);
   const side = (sense: 1 | -1): Bodies => ({
-    free: FREE,
-    columns: COLUMNS,
+    free,
+    columns,
     places: places.length,
     ...spans,
     closing,
@@ -318,9 +355,46 @@ const layout = (jack: Jack, around: number): Layout => {
     sense: glide.map((g) => Math.sign(g) * sense),
     stiffness,
     springs,
-    load: loadsOf(jack, sense * Math.sign(up)),
+    ties: tiesOf(jack, freedoms),
+    load: loadsOf(jack, sense * Math.sign(up), freedoms),
   });
-  return { places, forward: side(1), back: side(-1), rubs: rough.some((mu) => mu > 0), glide };
+  return { ...freedoms, places, forward: side(1), back: side(-1), rubs: rough.some((mu) => mu > 0), glide };
+};
+
+/** What a round beam gives to either half about its middle, where its six motions do not bear on each other. */
+const tiesOf = ({ shank, springs }: Jack, { free, turned, upper }: Freedoms): readonly Tie[] => {
+  const pull: Tie[] = [];
+  if (springs) {
+    const row = new Float64Array(free + 1);
+    [row[CARRIED.z], row[BASE.z]] = [1, -1];
+    pull.push({ row, stiffness: springs.rate });
+  }
+  if (!shank) return pull;
+  const { length: l, middle, diameter: d, E, G } = shank;
+  const [area, I] = [(Math.PI * d ** 2) / 4, (Math.PI * d ** 4) / 64];
+  const sheared = (12 * E * I) / (0.9 * G * area * l ** 2);
+  const tie = (stiffness: number, motion: Vector | undefined, rotation?: 'rx' | 'ry' | 'rz'): Tie => {
+    const row = new Float64Array(free + 1);
+    if (motion) {
+      addTo(row, 0, upper, [0, 0, middle], motion, 1);
+      addTo(row, 0, turned, [0, 0, middle], motion, -1);
+    }
+    if (rotation) {
+      row[upper[rotation]] = 1 / ARM;
+      row[turned[rotation]] = -1 / ARM;
+    }
+    return { row, stiffness };
+  };
+  const across = (12 * E * I) / (l ** 3 * (1 + sheared));
+  return [
+    ...pull,
+    tie(across, [1, 0, 0]),
+    tie(across, [0, 1, 0]),
+    tie((E * area) / l, [0, 0, 1]),
+    tie((E * I) / l, undefined, 'rx'),
+    tie((E * I) / l, undefined, 'ry'),
+    tie((2 * G * I) / l, undefined, 'rz'),
+  ];
 };
 
 /** A base that stands on no ring is part of the bench. */
@@ -337,12 +411,12 @@ const annulus = (outer: number, inner: number): readonly { readonly radius: numb
   ];
 };
 
-const loadsOf = (jack: Jack, motion: number): Float64Array => {
-  const load = new Float64Array(COLUMNS);
+const loadsOf = (jack: Jack, motion: number, { free, turned }: Freedoms): Float64Array => {
+  const load = new Float64Array(free + 1);
   addTo(load, 0, CARRIED, [jack.beside, 0, jack.tip], [0, 0, -1], jack.load);
   addTo(load, 0, CARRIED, [0, 0, jack.pushHeight], [1, 0, 0], jack.push);
   addTo(load, 0, CARRIED, [0, 0, 0], [0, 0, -1], jack.drag * motion);
-  addTo(load, 0, TURNED, [0, 0, 0], [0, 0, -1], jack.weightTurned);
+  addTo(load, 0, turned, [0, 0, 0], [0, 0, -1], jack.weightTurned);
   return load;
 };
 
@@ -421,7 +495,7 @@ const JOINTS: readonly JointName[] = ['ring', 'A', 'C', 'guide', 'key'];
 
 const standOf = (
   jack: Jack,
-  { places }: Layout,
+  { places, turned, hand: handColumn }: Layout,
   bodies: Bodies,
   rest: Rest,
   n: number,
@@ -432,17 +506,21 @@ const standOf = (
   const at = (column: number) => q[column] as number;
   const [rx, ry] = [at(CARRIED.rx) / ARM, at(CARRIED.ry) / ARM];
   let hand = 0;
+  for (const { row, stiffness } of bodies.ties) {
+    const given = row.reduce((sum, x, j) => sum + x * (q[j] ?? 0), 0);
+    hand += stiffness * given * (row[handColumn] as number) * ARM;
+  }
   const sums = new Map(JOINTS.map((joint) => [joint, { x: 0, y: 0, z: 0, pressed: 0, pulled: 0, a: 0, b: 0 }]));
   for (const [i, place] of places.entries()) {
     const sum = sums.get(place.joint);
     if (!sum) continue;
     const N = push[i] as number;
-    const row = i * COLUMNS;
+    const row = i * bodies.columns;
     const force = (column: number) =>
       N * (bodies.closing[row + column] as number) + (friction[i] as number) * (bodies.line[row + column] as number);
-    hand += force(HAND) * ARM;
+    hand += force(handColumn) * ARM;
     // The upper part of a joint is the one whose columns hold the direction with its own sign.
-    const upper = place.joint === 'A' ? TURNED : place.joint === 'ring' ? undefined : CARRIED;
+    const upper = place.joint === 'A' ? turned : place.joint === 'ring' ? undefined : CARRIED;
     sum.x -= upper ? force(upper.x) : 0;
     sum.y -= upper ? force(upper.y) : 0;
     sum.z -= force(upper ? upper.z : BASE.z);
@@ -459,8 +537,8 @@ const standOf = (
     x: at(CARRIED.x) + ry * jack.tip,
     y: at(CARRIED.y) - rx * jack.tip,
     z: at(CARRIED.z) - sink,
-    turnedX: at(TURNED.x),
-    turnedTilt: at(TURNED.ry) / ARM,
+    turnedX: at(turned.x),
+    turnedTilt: at(turned.ry) / ARM,
     tiltX: rx,
     tiltY: ry,
     twist: at(CARRIED.rz) / ARM,
@@ -482,7 +560,7 @@ const standOf = (
 };
 
 /** Where the bodies have come so far apart that something tips, the joint at which they did. */
-const tipped = (q: Float64Array): JointName | undefined => {
+const tipped = (q: Float64Array, { turned, upper }: Freedoms): JointName | undefined => {
   const tilt = (body: Body, under?: Body) =>
     Math.hypot(
       (q[body.rx] as number) - (under ? (q[under.rx] as number) : 0),
@@ -490,11 +568,18 @@ const tipped = (q: Float64Array): JointName | undefined => {
     ) / ARM;
   const tilts: readonly (readonly [JointName, number])[] = [
     ['ring', tilt(BASE)],
-    ['A', tilt(TURNED, BASE)],
-    ['C', tilt(CARRIED, TURNED)],
+    ['A', tilt(turned, BASE)],
+    ['C', tilt(CARRIED, upper)],
   ];
   const worst = tilts.reduce((a, b) => (b[1] > a[1] ? b : a));
   return worst[1] > LARGEST ? worst[0] : undefined;
+};
+
+/** Most that a gauge beside the axis by this much, along the push, is off by the lean of its part since the start of a run, mm (Abbe). */
+export const gaugeOff = (run: readonly Stand[], offset: number): number => {
+  const first = run[0]?.tiltY ?? 0;
+  // Tilted about y, the side along x goes down.
+  return run.reduce((most, { tiltY }) => Math.max(most, Math.abs((tiltY - first) * offset)), 0);
 };
 
 const refusalOf = (jack: Jack): ReturnType<typeof bad> | undefined => {
@@ -515,23 +600,30 @@ const refusalOf = (jack: Jack): ReturnType<typeof bad> | undefined => {
   if (jack.lock.by === 'springs' && !(jack.lock.kappa > 0)) return bad('built-without-lock', {});
   for (const [what, value] of [
     ['load', jack.load],
+    ['springs', jack.springs?.force ?? 0],
     ['push', jack.push],
     ['pushHeight', jack.pushHeight],
     ['tip', jack.tip],
     ['drag', jack.drag],
+    ['shank length', jack.shank?.length ?? 0],
   ] as const)
     if (!(Math.abs(value) <= 1e5)) return bad('built-number-outside', { what, value });
   return undefined;
 };
 
 /** Where the pressed flanks begin to touch, and the base has sunk as it will: near enough to the rest for Newton’s steps. */
-const seated = ({ A, C, load, ring, lock }: Jack): Float64Array => {
-  const start = new Float64Array(FREE);
+const seated = (jack: Jack, { free, turned, upper }: Freedoms): Float64Array => {
+  const { A, C, ring, lock, shank } = jack;
+  const load = jack.load + (jack.springs?.force ?? 0);
+  const start = new Float64Array(free);
   const sign = load < 0 ? -1 : 1;
   const base = ring ? -load / ring.stiffness : 0;
   start[BASE.z] = base;
-  start[TURNED.z] = base - sign * ((A.clearance * TAN30) / 2) - load / A.stiffness;
-  start[CARRIED.z] = (start[TURNED.z] as number) - sign * ((C.clearance * TAN30) / 2) - load / C.stiffness;
+  start[turned.z] = base - sign * ((A.clearance * TAN30) / 2) - load / A.stiffness;
+  if (shank)
+    start[upper.z] =
+      (start[turned.z] as number) - (load * shank.length) / (shank.E * (Math.PI / 4) * shank.diameter ** 2);
+  start[CARRIED.z] = (start[upper.z] as number) - sign * ((C.clearance * TAN30) / 2) - load / C.stiffness;
   // Raised, thread C drags the carried part clockwise until its key bears.
   if (lock.by === 'key') start[CARRIED.rz] = (-lock.gap / 2 / lock.radius) * ARM;
   return start;
@@ -549,12 +641,13 @@ export function* jackRun(
   if (!sink.ok) return sink;
   const laid = layout(jack, around);
   const stands: Stand[] = [];
-  let start = seated(jack);
+  const seat = seated(jack, laid);
+  let start = seat;
   let last: { readonly n: number; readonly rest: Rest } | undefined;
   let sense: 1 | -1 = 1;
   for (const [i, n] of turns.entries()) {
     if (last && n !== last.n) sense = n > last.n ? 1 : -1;
-    const bodies = sense === 1 ? laid.forward : laid.back;
+    const bodies = pulledAt(jack, sense === 1 ? laid.forward : laid.back, n, seat);
     const gap = gapsAt(jack, laid, n);
     let rest = restOf(bodies, gap, start, laid.rubs);
     // What slides is found first: where it can’t, friction locks. Then whether each place has slid far enough to do so.
@@ -571,9 +664,13 @@ export function* jackRun(
         if (rest.how === 'locked') rest = { ...rest, how: 'none' };
       }
     }
-    const joint = rest.how === 'locked' ? undefined : tipped(rest.q);
+    const joint = rest.how === 'locked' ? undefined : tipped(rest.q, laid);
+    if (rest.how === 'locked' || (joint && standsSmooth(laid, bodies, gap, start)))
+      return bad('built-friction-locks', { joint: mostIn(laid, rest.friction), turns: n });
     if (joint) return bad('built-push-tips', { joint, turns: n });
-    if (rest.how === 'locked') return bad('built-friction-locks', { joint: mostIn(laid, rest.friction), turns: n });
+    // A lock that is wound up so far is none, and past it nothing here is meant to hold.
+    const wound = Math.max(...[last?.rest, rest].map((r) => Math.abs((r?.q[CARRIED.rz] ?? 0) / ARM)));
+    if (jack.lock.by === 'springs' && wound > 1) return bad('built-lock-winds-up', { turns: n });
     if (rest.how === 'none') return bad('built-does-not-settle', { joint: mostIn(laid, rest.push), turns: n });
     // Where the last two places lead to, if the steps are even.
     const before = last?.rest.q;
@@ -584,6 +681,28 @@ export function* jackRun(
   }
   return good(stands);
 }
+
+/** Whether it would stand there if nothing rubbed: then friction is what keeps it from standing. */
+const standsSmooth = (laid: Layout, bodies: Bodies, gap: Float64Array, start: Float64Array): boolean => {
+  if (!laid.rubs) return false;
+  const smooth = restOf(bodies, gap, start, false);
+  return smooth.how === 'at rest' && tipped(smooth.q, laid) === undefined;
+};
+
+/**
+ * The same with what its springs pull there: what they pull at the start, seated as told, and their rate times the nominal motion. What the carried part
+ * leaves that by is the tie's.
+ */
+const pulledAt = (jack: Jack, bodies: Bodies, n: number, from: Float64Array): Bodies => {
+  if (!jack.springs) return bodies;
+  const { force, rate } = jack.springs;
+  const seat = (from[CARRIED.z] as number) - (from[BASE.z] as number);
+  const pull = force + rate * (netLead(jack) * n - seat);
+  const load = Float64Array.from(bodies.load);
+  load[CARRIED.z] = (load[CARRIED.z] as number) - pull;
+  load[BASE.z] = (load[BASE.z] as number) + pull;
+  return { ...bodies, load };
+};
 
 /** The joint in which the sum of these forces is largest. */
 const mostIn = ({ places }: Layout, forces: Float64Array): JointName => {

@@ -31,6 +31,12 @@ const BALANCED = 1e-9;
 /** Where no step betters it any more, this is near enough. */
 const NEAR = 1e-6;
 
+/** A spring with a row of columns: its stretch is the row times q; N/mm. */
+export interface Tie {
+  readonly row: Float64Array;
+  readonly stiffness: number;
+}
+
 export interface Bodies {
   /** Freedoms that are sought; rows may have further columns, whose forces are read off. */
   readonly free: number;
@@ -49,6 +55,8 @@ export interface Bodies {
   readonly stiffness: Float64Array;
   /** Springs on the freedoms, columns × columns or diagonal: here diagonal, N/mm. */
   readonly springs: Float64Array;
+  /** Springs that pull as well as they push, between two bodies. */
+  readonly ties: readonly Tie[];
   readonly load: Float64Array;
 }
 
@@ -162,10 +170,21 @@ const stuck = ({ columns, line, from, to, stiffness }: Bodies, held: Held, q: Fl
   return (held.friction[i] as number) + ACROSS * (stiffness[i] as number) * slid;
 };
 
+/** A row times the freedoms that are sought. */
+const along = (row: Float64Array, q: Float64Array, free: number): number => {
+  let sum = 0;
+  for (let j = 0; j < free; j++) sum += (row[j] as number) * (q[j] as number);
+  return sum;
+};
+
 /** Pushes and friction at q and what is out of balance there; its size. */
 const balance = ({ bodies, gap, law }: Work, q: Float64Array, { push, friction, slips, off }: Trial): number => {
-  const { free, columns, places, closing, line, rough, sense, from, to, stiffness, springs, load } = bodies;
+  const { free, columns, places, closing, line, rough, sense, from, to, stiffness, springs, ties, load } = bodies;
   for (let j = 0; j < free; j++) off[j] = (load[j] as number) - ((springs[j] as number) + HOLD) * (q[j] as number);
+  for (const { row, stiffness: k } of ties) {
+    const T = k * along(row, q, free);
+    for (let j = 0; j < free; j++) off[j] = (off[j] as number) - T * (row[j] as number);
+  }
   for (let i = 0; i < places; i++) {
     const at = i * columns;
     const [low, high] = [from[i] as number, to[i] as number];
@@ -199,7 +218,7 @@ const balance = ({ bodies, gap, law }: Work, q: Float64Array, { push, friction, 
 
 /** How far along a step the energy is least, from none of it to all: its slope there is piecewise linear and only rises. */
 const leastAlong = ({ bodies, gap, law }: Work, q: Float64Array, dq: Float64Array): number => {
-  const { free, columns, places, closing, line, from, to, stiffness, springs, load } = bodies;
+  const { free, columns, places, closing, line, from, to, stiffness, springs, ties, load } = bodies;
   const limits = law.by === 'held' ? law.limits : undefined;
   let still = 0;
   let grows = 0;
@@ -209,20 +228,25 @@ const leastAlong = ({ bodies, gap, law }: Work, q: Float64Array, dq: Float64Arra
     still += (k * (q[j] as number) - (load[j] as number)) * d;
     grows += k * d * d;
   }
+  for (const { row, stiffness: k } of ties) {
+    const d = along(row, dq, free);
+    still += k * along(row, q, free) * d;
+    grows += k * d * d;
+  }
   const p = new Float64Array(places);
   const dp = new Float64Array(places);
   const T = new Float64Array(limits ? places : 0);
   const slid = new Float64Array(places);
   for (let i = 0; i < places; i++) {
-    let [at, along, slides] = [gap[i] as number, 0, 0];
+    let [at, closes, slides] = [gap[i] as number, 0, 0];
     for (let j = from[i] as number; j < (to[i] as number); j++) {
       const row = closing[i * columns + j] as number;
       at += row * (q[j] as number);
-      along += row * (dq[j] as number);
+      closes += row * (dq[j] as number);
       slides += (line[i * columns + j] as number) * (dq[j] as number);
     }
     p[i] = at;
-    dp[i] = along;
+    dp[i] = closes;
     slid[i] = slides;
     if (law.by === 'fixed') still += (law.friction[i] as number) * slides;
     if (law.by === 'held' && limits && (limits[i] as number) > 0) T[i] = stuck(bodies, law.held, q, i);
@@ -265,10 +289,16 @@ const leastAlong = ({ bodies, gap, law }: Work, q: Float64Array, dq: Float64Arra
 
 /** How the forces change with q, row by row. */
 const stiffnessAt = ({ bodies, law }: Work, { push, slips }: Trial, A: Float64Array): void => {
-  const { free, columns, places, closing, line, rough, from, to, stiffness, springs } = bodies;
+  const { free, columns, places, closing, line, rough, from, to, stiffness, springs, ties } = bodies;
   const follows = law.by === 'slides' || (law.by === 'held' && !law.limits);
   A.fill(0);
   for (let j = 0; j < free; j++) A[j * free + j] = (springs[j] as number) + HOLD;
+  for (const { row, stiffness: k } of ties)
+    for (let i = 0; i < free; i++) {
+      const x = k * (row[i] as number);
+      if (x !== 0)
+        for (let j = 0; j < free; j++) A[i * free + j] = (A[i * free + j] as number) + x * (row[j] as number);
+    }
   for (let i = 0; i < places; i++) {
     const touches = (push[i] as number) > 0;
     const sticks = law.by === 'held' && slips[i] === 0;

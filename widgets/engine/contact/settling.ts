@@ -7,7 +7,11 @@
  *   creeping   z = a + c log₁₀(1 + t/t_0)      as much in each tenfold time (log-law.ts): printed parts, leather, glue
  * each also with + w (T − mean T), where the temperature was read and went up or down. τ is sought on a scale of time, from the first time read to the last.
  * Which law the readings speak for is told by the least AICc = n ln(Σr²/n) + 2p + 2p(p + 1)/(n − p − 1), p the unknowns with the scatter; laws within 2 of it
- * are not told apart. What a reading can’t show, its last digit, is never taken for scatter (LEAST).
+ * are not told apart. Where each threshold comes from:
+ *   least scatter   the last digit that the readings have, d: a rounded reading has d/√12 (JCGM 100:2008, F.2.2.1); unstated, a tenth of a micrometre (assumption)
+ *   warmth          a room that stays within the last digit of its thermometer tells nothing of warmth; unstated, a tenth of a kelvin (assumption)
+ *   2 in AICc       the usual rule of that criterion (below)
+ *   INDEPENDENT     columns of a fit of which so little is left beside the others can’t be told apart (assumption; it only spares fits without an answer)
  * Source: Akaike’s criterion as corrected by Hurvich & Tsai, Biometrika 76 (1989), and the difference of 2, Burnham & Anderson, Model Selection (2002), all from
  * memory; the laws: handbooks on bolted joints and on creep, from memory. Checked on readings made by each law. Units: mm, h, K.
  */
@@ -30,6 +34,9 @@ export interface SettlingReading {
   readonly z: number;
   /** °C, in every row or in none. */
   readonly T?: number | undefined;
+  /** Half a unit of the last digit of the reading, mm, and of the temperature, K, where they are known. */
+  readonly half?: number | undefined;
+  readonly halfT?: number | undefined;
 }
 
 export type SettlingKind = 'still' | 'settling' | 'creeping';
@@ -55,11 +62,15 @@ export interface SettlingFound {
   readonly T_mean: number | undefined;
   /** Motion yet to come from the last reading to ten times its time, at the mean temperature, mm; the largest of best and rivals. */
   readonly toCome: number;
+  /** Last digit of the readings, mm: less than that is neither scatter nor motion. */
+  readonly digit: number;
 }
 
 export const LEAST_SETTLING_READINGS = 6;
-/** Standard deviation of a reading that shows tenths of a micrometre, rounded: 0.1/√12. */
-const LEAST = 0.0001 / Math.sqrt(12);
+/** Last digits where none are known, mm and K (assumptions). */
+const DIGIT = 1e-4;
+const DIGIT_T = 0.1;
+const INDEPENDENT = 0.05;
 const NEARLY = 2;
 const TAUS = 40;
 
@@ -84,18 +95,29 @@ export const judgeSettling = (rows: readonly SettlingReading[], t_0: number): Re
   const z = rows.map((row) => row.z);
   const warm = rows.every(({ T }) => T !== undefined) ? rows.map(({ T }) => T ?? 0) : undefined;
   const T_mean = warm && warm.reduce((sum, T) => sum + T, 0) / warm.length;
-  // A room that stays within a twentieth of a kelvin tells nothing of warmth.
+  const finest = (halves: readonly (number | undefined)[], otherwise: number) => {
+    const known = halves.flatMap((half) => (half !== undefined && half > 0 ? [2 * half] : []));
+    return known.length > 0 ? Math.min(...known) : otherwise;
+  };
+  const digit = finest(
+    rows.map(({ half }) => half),
+    DIGIT,
+  );
+  const still = finest(
+    rows.map(({ halfT }) => halfT),
+    DIGIT_T,
+  );
   const heats =
-    warm && T_mean !== undefined && Math.max(...warm) - Math.min(...warm) > 0.05
+    warm && T_mean !== undefined && Math.max(...warm) - Math.min(...warm) > still * (1 + 1e-9)
       ? [undefined, warm.map((T) => T - T_mean)]
       : [undefined];
   const start = Math.max(Math.min(...times.filter((t) => t > 0)), last * 1e-5);
   const taus = Array.from({ length: TAUS + 1 }, (_, i) => start * (last / start) ** (i / TAUS));
+  const fitted = fittedTo(z, digit / Math.sqrt(12));
   const laws = heats.flatMap((heat) => [
-    ...fitted('still', z, undefined, heat, 0),
+    ...fitted('still', undefined, heat, 0),
     ...fitted(
       'creeping',
-      z,
       times.map((t) => Math.log10(1 + t / t_0)),
       heat,
       0,
@@ -104,7 +126,6 @@ export const judgeSettling = (rows: readonly SettlingReading[], t_0: number): Re
       taus.flatMap((tau) =>
         fitted(
           'settling',
-          z,
           times.map((t) => -Math.expm1(-t / tau)),
           heat,
           tau,
@@ -124,6 +145,7 @@ export const judgeSettling = (rows: readonly SettlingReading[], t_0: number): Re
     rivals,
     T_mean,
     toCome: yet.reduce((most, x) => (Math.abs(x) > Math.abs(most) ? x : most), 0),
+    digit,
   });
 };
 
@@ -132,36 +154,37 @@ const least = (laws: readonly SettlingLaw[]): readonly SettlingLaw[] => {
   return first ? [laws.reduce((a, b) => (b.AICc < a.AICc ? b : a), first)] : [];
 };
 
-/** The law fitted, or none where its columns can’t be told apart. */
-const fitted = (
-  kind: SettlingKind,
-  z: readonly number[],
-  column: readonly number[] | undefined,
-  heat: readonly number[] | undefined,
-  tau: number,
-): readonly SettlingLaw[] => {
-  const n = z.length;
-  const columns = [z.map(() => 1), ...(column ? [column] : []), ...(heat ? [heat] : [])];
-  const fit = leastSquares(columns, z);
-  if (!fit || fit.freedom < 1 || fit.independence < 0.05) return [];
-  const unknowns = columns.length + 1 + (kind === 'settling' ? 1 : 0);
-  if (n - unknowns - 1 < 1) return [];
-  const squares = Math.max(fit.sumOfSquares, n * LEAST ** 2);
-  const scatter = Math.sqrt(squares / fit.freedom);
-  const j = columns.length - 1;
-  const t = studentT(0.95, fit.freedom);
-  return [
-    {
-      kind,
-      a: at(fit.coefficients, 0),
-      amount: column ? at(fit.coefficients, 1) : 0,
-      tau,
-      heat:
-        heat && t.ok
-          ? { perKelvin: at(fit.coefficients, j), half: t.value * scatter * Math.sqrt(at(at(fit.inverse, j), j)) }
-          : undefined,
-      scatter,
-      AICc: n * Math.log(squares / n) + 2 * unknowns + (2 * unknowns * (unknowns + 1)) / (n - unknowns - 1),
-    },
-  ];
-};
+/** The law fitted to these readings, or none where its columns can’t be told apart; their scatter is never taken for less than this. */
+const fittedTo =
+  (z: readonly number[], least: number) =>
+  (
+    kind: SettlingKind,
+    column: readonly number[] | undefined,
+    heat: readonly number[] | undefined,
+    tau: number,
+  ): readonly SettlingLaw[] => {
+    const n = z.length;
+    const columns = [z.map(() => 1), ...(column ? [column] : []), ...(heat ? [heat] : [])];
+    const fit = leastSquares(columns, z);
+    if (!fit || fit.freedom < 1 || fit.independence < INDEPENDENT) return [];
+    const unknowns = columns.length + 1 + (kind === 'settling' ? 1 : 0);
+    if (n - unknowns - 1 < 1) return [];
+    const squares = Math.max(fit.sumOfSquares, n * least ** 2);
+    const scatter = Math.sqrt(squares / fit.freedom);
+    const j = columns.length - 1;
+    const t = studentT(0.95, fit.freedom);
+    return [
+      {
+        kind,
+        a: at(fit.coefficients, 0),
+        amount: column ? at(fit.coefficients, 1) : 0,
+        tau,
+        heat:
+          heat && t.ok
+            ? { perKelvin: at(fit.coefficients, j), half: t.value * scatter * Math.sqrt(at(at(fit.inverse, j), j)) }
+            : undefined,
+        scatter,
+        AICc: n * Math.log(squares / n) + 2 * unknowns + (2 * unknowns * (unknowns + 1)) / (n - unknowns - 1),
+      },
+    ];
+  };

@@ -7,7 +7,7 @@
  * part of the same metal, engaged for about a diameter or more; in a nut 0.4 stands for 0.33. A load W on it swings with √(k g/W)/2π, its own mass left out.
  * Source: Hooke’s law; elementary strength of materials; VDI 2230 for the thread (from memory). Units: N/mm, MPa, mm, N, Hz.
  */
-import { hertz, newtonsPerMillimetre } from '../kernel/quantity.ts';
+import { hertz, mm, newtonsPerMillimetre } from '../kernel/quantity.ts';
 import { relation } from '../kernel/relation.ts';
 import { bad, good, type Result } from '../kernel/result.ts';
 
@@ -19,6 +19,16 @@ declare module '../kernel/result.ts' {
     'part-stiffness': { readonly part: string; readonly stiffness: number };
   }
 }
+
+export const shankBends = relation({
+  name: 'shank-bends',
+  says: 'How far the end of a round shank that is held at its other end goes sideways under a push there.',
+  takes: ['Q_y', 'l', 'E_l', 'd_3'],
+  gives: { u_y: '64*Q_y*l^3/(3*pi*E_l*d_3^4)' },
+  source:
+    'Cantilever, Q l³/(3 E I) with I = π d⁴/64; bending only, a few per cent short where it is as short as three diameters.',
+  compute: ({ Q_y, l, E_l, d_3 }) => ({ u_y: mm((64 * Q_y * l ** 3) / (3 * Math.PI * E_l * d_3 ** 4)) }),
+});
 
 export const shankStiffness = relation({
   name: 'shank-stiffness',

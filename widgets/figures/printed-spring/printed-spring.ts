@@ -3,6 +3,7 @@ import { WORDS } from '#words/figures/printed-spring.ts';
 import { plateMesh, plateOutlines } from '../../assembly/print/plate.ts';
 import { ringPlate } from '../../assembly/print/ring-plate.ts';
 import {
+  rowOfSpring,
   SPRING_QUANTITIES,
   type Spring,
   type SpringNumbers,
@@ -126,12 +127,18 @@ const filesHtml = (s: State): string => {
   return drawn.ok ? `${WORDS.files.say} ${saveButtons('spring', WORDS.files.save)}` : escapeText(reasonOf(drawn));
 };
 
+/** What the reader writes among the parts to have the first spring in every chapter. */
+const partsRow = (s: State): string => {
+  const row = rowOfSpring(at(s.springs, 0), s, s.values);
+  return row === undefined ? '' : `<p>${WORDS.row} <code>${escapeText(row)}</code></p>`;
+};
+
 const readings = (s: State, view: UnitView): string => {
   const rows = s.springs.slice(0, LISTED);
   const heading = WORDS.list(s.springs.length, rows.length);
   return (
     `<div class="table-scroll" tabindex="0" role="group" aria-label="${heading}"><table><caption>${heading}</caption><thead><tr>${WORDS.listHead.map((h) => `<th scope="col">${h}</th>`).join('')}</tr></thead>` +
-    `<tbody>${rows.map((spring) => listRow(spring, s, view)).join('')}</tbody></table></div>`
+    `<tbody>${rows.map((spring) => listRow(spring, s, view)).join('')}</tbody></table></div>${partsRow(s)}`
   );
 };
 

@@ -14,6 +14,7 @@ import {
 } from '../../assembly/jack-of.ts';
 import {
   at,
+  gaugeOff,
   good,
   type Jack,
   type JointState,
@@ -21,7 +22,6 @@ import {
   type Stand,
   type Thread,
   type WholeStiffness,
-  wholeStiffness,
 } from '../../engine/index.ts';
 import { numeral, show, type UnitView } from '../../input/format.ts';
 import { defineFigure, type NumbersOf } from '../kit/figure.ts';
@@ -64,8 +64,6 @@ const stateOf = (numbers: Given): Result<State> => {
     const values = runs.pushed.map((s) => s[of]);
     return Math.max(...values) - Math.min(...values);
   };
-  const whole = wholeStiffness(jack.value);
-  if (whole && !whole.ok) return whole;
   return good({
     at: 'end',
     key,
@@ -77,9 +75,8 @@ const stateOf = (numbers: Given): Result<State> => {
     moves: Math.hypot(first.x - still.x, first.y - still.y),
     round: Math.max(widths('x'), widths('y')),
     off: Math.max(...heights(runs.pushed).map(Math.abs)),
-    // Tilted about y, the side along x goes down.
-    gauge: Math.max(...runs.pushed.map((s) => Math.abs((s.tiltY - first.tiltY) * numbers.values.a_o))),
-    whole: whole?.value,
+    gauge: gaugeOff(runs.pushed, numbers.values.a_o),
+    whole: runs.whole,
   });
 };
 
@@ -155,8 +152,9 @@ const elevation = (s: Done): string => {
         })
         .join('')
     : '';
+  const risen = heights(s.runs.pushed);
   const path = polyline(
-    s.runs.pushed.map((p, i): Point => [X(lean * p.x), Y(jack.tip) - 6 - lean * scale * at(heights(s.runs.pushed), i)]),
+    s.runs.pushed.map((p, i): Point => [X(lean * p.x), Y(jack.tip) - 6 - lean * scale * at(risen, i)]),
   );
   return (
     `<svg class="jack-side" viewBox="0 0 ${WIDE} ${HIGH}" role="img" aria-label="${WORDS.elevation(numeral(lean))}">${hatchings('pushed')}` +
@@ -284,6 +282,7 @@ export const pushedJack = defineFigure({
     pieces: ['c_mA', 'c_mC', 't_z', 'e_o', 'alpha_o'],
     errors: ['eps_A', 'eps_nA', 'longer_A', 'eps_C', 'eps_nC', 'longer_C', 'a_s', 'a_n'],
     guide: ['guided', 'l_g', 'c_g', 'H_g'],
+    spring: ['F_0', 'k_s'],
     lock: ['keeper', 'g_k', 'r_k', 'kappa'],
     friction: ['mu', 'mu_g'],
     tip: ['R', 'a_o'],

@@ -124,11 +124,8 @@ const draw = (s: State, view: UnitView): string => {
   );
 };
 
-/** Half of a tenth of a micrometre, the last digit of an indicator. */
-const SHOWS = 5e-5;
-
 const verdict = (s: State, view: UnitView): string => {
-  const { best, rivals, toCome } = s.found;
+  const { best, rivals, toCome, digit } = s.found;
   return WORDS.verdict({
     kind: best.kind,
     rivals,
@@ -137,7 +134,7 @@ const verdict = (s: State, view: UnitView): string => {
     tau: time(best.tau),
     last: time(s.last),
     later: time(10 * s.last),
-    toCome: Math.abs(toCome) < SHOWS ? undefined : motion(Math.abs(toCome), view),
+    toCome: Math.abs(toCome) < digit / 2 ? undefined : motion(Math.abs(toCome), view),
     heat: best.heat && {
       perKelvin: motion(Math.abs(best.heat.perKelvin), view),
       half: motion(best.heat.half, view),
@@ -158,6 +155,7 @@ export const settlingLog = defineFigure({
   draw,
   rows: (s) => [
     signedAmount('toCome', WORDS.rows.toCome, s.found.toCome, 'motion', 2),
+    amount('digit', WORDS.rows.digit, s.found.digit, 'motion', 2),
     amount('scatter', WORDS.rows.scatter, s.found.best.scatter, 'motion', 2),
     ...(s.found.best.kind === 'still'
       ? []

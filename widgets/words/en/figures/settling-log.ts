@@ -10,6 +10,7 @@ export const WORDS = {
   axis: 'time since the setting',
   rows: {
     toCome: 'yet to come, at most, in ten times the time',
+    digit: 'last digit of the readings, below which nothing counts',
     scatter: 'scatter of the readings about the law',
     settling: 'settles in all',
     creeping: 'creeps in each tenfold time',

@@ -23,6 +23,8 @@ export const ADJUSTER: RefusalWords<
   | 'part-size-unused'
   | 'no-turns-left'
   | 'row-phrase-unread'
+  | 'springs-drawing-lacks'
+  | 'springs-rate-and-drawing'
   | 'divisions-outside'
   | 'thread-longer-than-part'
   | 'threads-break-through'
@@ -66,6 +68,10 @@ export const ADJUSTER: RefusalWords<
       ? `${written} is of a nut, and this thread of the ${part} is a screw: write a class like 6g or 2A, or d2 as measured, and ${written} at the part it joins.`
       : `${written} is of a screw, and this thread of the ${part} is a nut: write a class like 6H or 2B, or D2 as measured, and ${written} at the part it joins.`,
   'row-phrase-unread': ({ key, phrase, like }) => `Read ${quoted(phrase)} in the row ${key}; write it like ${like}.`,
+  'springs-drawing-lacks': ({ lacks }) =>
+    `The drawing of the springs lacks ${listed(lacks)}: add ${lacks.length === 1 ? 'it' : 'them'} to the row springs, or state a rate in N/mm instead.`,
+  'springs-rate-and-drawing': ({ phrase }) =>
+    `Read ${quoted(phrase)} beside a drawing of the springs, from which their rate follows: leave out one of the two.`,
   'divisions-outside': ({ text }) => `Read ${quoted(text)} divisions; a knob has from 2 to 10000: give one of those.`,
   'thread-longer-than-part': ({ part, thread, length, room }) =>
     `${thread} in the ${part} is ${mm(length)} long, and the part has room for ${mm(room)}: make the part longer or the thread shorter.`,

@@ -37,6 +37,12 @@ export const BUILT = {
     'Nothing keeps the carried part from turning, so it goes round with the hand: give the lock a stiffness above 0.',
   'built-none-together': ({ count }) =>
     `None of ${count} assemblies drawn from these errors came to rest: make the errors smaller, or push less.`,
+  'built-threads-overlap': ({ lower, upper }) =>
+    `Thread A ends ${say(lower)} mm above the bench and thread C begins at ${say(upper)} mm, inside it, so the parts do not go together: put thread C higher, or engage less of one.`,
+  'built-tip-inside': ({ tip, least }) =>
+    `The tip at ${say(tip)} mm would stand inside thread C, which ends ${say(least)} mm above the bench: put the tip higher, or engage less of thread C.`,
+  'built-lock-winds-up': ({ turns }) =>
+    `After ${say(turns)} turns the springs of the lock are wound up by more than a radian, and the carried part goes round with the hand: make them stiffer, or put them further from the axis.`,
   'built-push-tips': ({ joint, turns }) => `After ${say(turns)} turns ${TIPS[joint]}.`,
   'built-does-not-settle': ({ joint, turns }) =>
     `After ${say(turns)} turns no place of rest was found. The forces are largest ${UNSETTLED[joint]}.`,
