@@ -136,9 +136,9 @@ export const rigSheet = (lab: Lab, heading: Heading, view: 'metric' | 'inch'): s
     )
     .join('');
   const found = rigChecks({
-    is: motion(checks.block.is, view),
-    reads: motion(checks.block.reads, view),
-    drift: motion(checks.drift, view),
+    is: show(checks.block.is, { shown: 'size', digits: 5 }, view),
+    reads: show(checks.block.reads, { shown: 'size', digits: 5 }, view),
+    drift: show(checks.drift, { shown: 'motion', digits: 2 }, view),
     line: show(checks.line, { shown: 'degrees', digits: 2 }, view),
   });
   return (

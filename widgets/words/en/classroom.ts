@@ -94,7 +94,7 @@ export const HIDES = 'Hides';
 export const RIG_GIVEN = 'Given to the rig';
 export const FOUND_BY_FIT = 'Found by the fit';
 export const QUARTERS_NAME = (unit: string): string => `One turn by quarters, in ${unit}`;
-export const QUARTER_HEADS = ['Turns', 'Across the tip, work on', 'Along, work off, up', 'Along, work off, down'];
+export const QUARTER_HEADS = ['Turn', 'Across the tip, work on', 'Along, work off, up', 'Along, work off, down'];
 /** What is found at the bench without turning, each as it is printed. */
 export const rigChecks = (v: {
   readonly is: string;
