@@ -128,6 +128,29 @@ describe('an exercise', () => {
     expect(await place.locator('.answer').isVisible()).toBe(true);
   });
 
+  it('is folded to one line, one open at a time; its link and keys open it, and paper has all', async () => {
+    const { page } = await visit('two-screws.html#exercise-pair-way');
+    const open = () =>
+      page.locator('.exercise > .whole[open]').evaluateAll((all) => all.map((d) => d.parentElement?.id));
+    expect(await open()).toEqual(['exercise-pair-way']);
+    const first = page.locator('#exercise-pair-turned > .whole > summary');
+    await first.focus();
+    await page.keyboard.press('Enter');
+    expect(await open()).toEqual(['exercise-pair-turned']);
+    expect(await words(first)).toContain('find a number');
+    const later = page.locator('#exercise-pair-wrong-line > .whole > summary');
+    await later.scrollIntoViewIfNeeded();
+    const top = (await later.boundingBox())?.y ?? 0;
+    await later.click();
+    expect(await open()).toEqual(['exercise-pair-wrong-line']);
+    // What was pressed stays under the hand, though another closed above it.
+    expect(Math.abs(((await later.boundingBox())?.y ?? 0) - top)).toBeLessThan(3);
+    await page.evaluate(() => window.dispatchEvent(new Event('beforeprint')));
+    expect((await open()).length).toBe(await page.locator('.exercise').count());
+    await page.evaluate(() => window.dispatchEvent(new Event('afterprint')));
+    expect(await open()).toEqual(['exercise-pair-wrong-line']);
+  });
+
   it('keeps progress in the browser, exports it and erases it when asked twice', async () => {
     const { page } = await visit('what-must-be-held.html');
     const place = exercise(page, 'lock-gives');

@@ -93,6 +93,50 @@ describe('a prediction', () => {
     expect(await predict(place, '91.9 µm')).toMatch(/25\.4 the wrong way up/);
   });
 
+  it('as a curve is drawn by keys and by presses; both stay, and what was thought is named', async () => {
+    const { page } = await visit('preload-and-lock.html');
+    const place = await shown(page.locator('.predict').first());
+    const points = place.locator('[role=slider]');
+    await points.first().waitFor();
+    const send = place.getByRole('button', { name: /prediction/ });
+    await send.click();
+    expect(await words(place.locator('.verdict'))).toMatch(/^Set the points first/);
+    // A spring that is stretched: from 30 N up to 60 N. The first four by keys, the others by the mouse.
+    const box = (await place.locator('.curve-picture .frame').boundingBox()) ?? { x: 0, y: 0, width: 0, height: 0 };
+    for (let i = 0; i < 7; i++) {
+      if (i < 4) {
+        await points.nth(i).focus();
+        for (let k = 0; k < 4; k++) await page.keyboard.press('PageUp');
+        for (let k = 0; k < Math.round((i * 10) / 3); k++) await page.keyboard.press('ArrowUp');
+      } else {
+        await page.mouse.move(box.x + (box.width * i) / 6 - (i === 6 ? 1 : 0), box.y + box.height * (0.5 - i / 12) + 1);
+        await page.mouse.down();
+        await page.mouse.up();
+      }
+    }
+    expect(await points.nth(0).getAttribute('aria-valuetext')).toBe('30\u00a0N');
+    await send.click();
+    await settled(page);
+    expect(await words(place.locator('.verdict'))).toMatch(
+      /^The two differ most at 10 turns: you drew .* You stretched it\./,
+    );
+    for (const part of ['[data-yours]', '[data-answer]'])
+      expect(await place.locator(part).getAttribute('d'), part).toMatch(/^M.*L/);
+    expect(await place.locator('details').getAttribute('open')).not.toBeNull();
+  });
+
+  it('as a bar stands beside the known one, and a slip is named by its height', inDeep, async () => {
+    const { page } = await visit('effort-and-feel.html');
+    const place = await shown(page.locator('.predict').first());
+    const field = place.locator('input[type=text]:visible');
+    await field.waitFor();
+    await field.fill('20');
+    await place.getByRole('button', { name: /prediction/ }).click();
+    await settled(page);
+    expect(await words(place.locator('.verdict'))).toMatch(/You took a fifth of the plain screw/);
+    expect(await place.locator('.bar-picture rect').count()).toBe(3);
+  });
+
   it('every known slip of every prediction is named when it is made', async () => {
     let named = 0;
     for (const name of some(1, ['two-screws.html', 'one-screw.html', 'per-flat.html'])) {

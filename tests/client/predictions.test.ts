@@ -4,7 +4,9 @@ import { describe, expect, it } from 'vitest';
 import { judgeSign } from '../../widgets/client/practice/picture-predictions.ts';
 import { judgePrediction } from '../../widgets/client/prediction-words.ts';
 import { type SymbolName, symbolFact } from '../../widgets/engine/index.ts';
+import { curveX, curveY, judgeCurve, valueAt } from '../../widgets/exercises/curve.ts';
 import { UNIT_VIEWS, type UnitView } from '../../widgets/input/format.ts';
+import { CHAPTERS, press } from '../support/chapters.ts';
 import { picture } from '../support/figures.ts';
 
 /** The prediction of the net lead of the Foot. */
@@ -93,5 +95,71 @@ describe('a prediction by its sign', () => {
     expect(said(1, model)).toContain('the pressed flank');
     expect(said(1, model)).toContain('the pulled flank');
     expect(said(1, model)).not.toMatch(/\b(?:up|down)\b/);
+  });
+});
+
+describe('predictions made on a picture', () => {
+  const all = CHAPTERS.map(({ file, text }) => ({ file, made: press(text, file).model.predictions }));
+
+  it('are half of them or more, of every kind that there is', () => {
+    const each = all.flatMap(({ made }) => made);
+    expect(each.filter((p) => p.on !== undefined).length * 2).toBeGreaterThanOrEqual(each.length);
+    for (const kind of ['way', 'flank', 'dial', 'bar', 'curve'])
+      expect(
+        each.some((p) => p.on === kind),
+        kind,
+      ).toBe(true);
+    expect(all.filter(({ made }) => made.some((p) => p.on === 'curve')).length).toBeGreaterThanOrEqual(3);
+  });
+
+  it('as curves: the engine’s own is right, each slip is met by its words, anything else by a question', () => {
+    for (const { file, made } of all)
+      for (const { curve } of made) {
+        if (!curve) continue;
+        const { right, slips, up } = curve;
+        const span = Math.abs(up.to - up.from);
+        expect(judgeCurve(curve, right)).toMatchObject({ right: true });
+        // A hand is off by some hundredths of the axis.
+        expect(
+          judgeCurve(
+            curve,
+            right.map((y, i) => y + 0.05 * span * (-1) ** i),
+          ).right,
+          file,
+        ).toBe(true);
+        for (const { at, says } of slips) expect(judgeCurve(curve, at).says, file).toContain(says);
+        const odd = [
+          right.map(() => up.from),
+          right.map(() => up.to),
+          right.map((_, i) => up.from + (span * i) / 6),
+          right.map((_, i) => up.to - (span * i) / 6),
+          right.map((_, i) => (i % 2 ? up.to : up.from)),
+          right.map((y) => y + 0.2 * span),
+        ];
+        for (const drawn of odd) {
+          const said = judgeCurve(curve, drawn);
+          if (said.right) continue;
+          expect(said.says).toMatch(/The two differ most at .*: you drew .*, it is /);
+          expect(/\?|Think of/.test(said.says) || slips.some(({ says }) => said.says.includes(says)), said.says).toBe(
+            true,
+          );
+          expect(said.says).not.toMatch(/NaN|undefined|Infinity/);
+        }
+      }
+  });
+
+  it('as curves have their axes on paper, empty, and every value on them', () => {
+    for (const { file, text } of CHAPTERS) {
+      const { html, model } = press(text, file);
+      const curves = model.predictions.flatMap(({ curve }) => (curve ? [curve] : []));
+      expect([...html.matchAll(/class="curve-picture"/g)].length, file).toBe(curves.length);
+      expect(html, file).not.toMatch(/data-yours|data-point/);
+      for (const curve of curves)
+        for (const [i, y] of curve.right.entries()) {
+          const at = curveY(curve, y);
+          expect(valueAt(curve, at)).toBeCloseTo(y, 6);
+          expect(curveX(curve, curve.places[i] ?? 0)).toBeGreaterThan(0);
+        }
+    }
   });
 });

@@ -9,6 +9,7 @@ import {
   axialPlayA,
   axialPlayC,
   flankForces,
+  motionAfterReversal,
   offCentrePlay,
   pinTilt,
   pitchClearance,
@@ -255,6 +256,19 @@ describe('turns-lost and steps-lost', () => {
     const refused = turnsLost.of({ j_A: mm(0.1), j_C: mm(0.1), Delta: mm(0) });
     expect(refused).toEqual({ ok: false, code: 'play-never-taken-up', values: {} });
   });
+});
+
+describe('motion-after-reversal', () => {
+  // By hand: 0.4 turns lost, then 0.6 turns of 90 µm, to either side; within what is lost nothing moves.
+  for (const [n, z] of [
+    [1, 0.054],
+    [-1, -0.054],
+    [0.4, 0],
+    [-0.3, 0],
+    [0, 0],
+  ] as const)
+    it(`is ${z} mm after ${n} turns`, () =>
+      expect(value(motionAfterReversal.of({ n: turns(n), n_j: turns(0.4), Delta: mm(0.09) })).z_c).toBeCloseTo(z, 12));
 });
 
 describe('off-centre-play', () => {

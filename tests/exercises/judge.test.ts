@@ -1,9 +1,12 @@
 /** A typed answer: its unit, its slip, and what can’t be read. */
 
 import { describe, expect, it } from 'vitest';
+import { inCounts } from '../../widgets/exercises/as-counted.ts';
+import { drawItem } from '../../widgets/exercises/draw.ts';
 import { itemAt } from '../../widgets/exercises/exercise.ts';
 import { acceptedInterval, within } from '../../widgets/exercises/interval.ts';
 import { judge } from '../../widgets/exercises/judge.ts';
+import { LETTERS } from '../../widgets/exercises/offered.ts';
 import { fnv1a64 } from '../../widgets/exercises/seed.ts';
 import { evaluateSlip } from '../../widgets/exercises/slip-formula.ts';
 import { reasonOf } from '../../widgets/words/reason.ts';
@@ -82,6 +85,56 @@ describe('flats and turns as units of an answer', () => {
     ['0.511 mm', 'unread'],
   ] as const)
     it(`${text} is ${kind}`, () => expect(judge(asked, text).kind).toBe(kind));
+
+  // A pair of 87.5 µm a turn with a hexagon.
+  for (const [text, unit, of, read] of [
+    ['1 flat', 'µm', 'z_c', '0.0145833'],
+    ['-0.5 turns', 'µm', 'z_c', '-0.04375'],
+    ['2.57 flats', 'turns', 'n_j', '0.428333'],
+    ['0.43 turns', 'turns', 'n_j', '0.43 turns'],
+    ['1.5 turns', '1', 'm', '9'],
+    ['1 flat', 'N', 'F_s', '1 flat'],
+  ] as const)
+    it(`a prediction of ${text}, asked in ${unit}, is ${read}`, () => {
+      const counted = inCounts(text, { unit, of, steps: 6, motion: 0.0875 });
+      if (/[a-z]/.test(read)) expect(counted).toBe(read);
+      else {
+        expect(Number.parseFloat(counted)).toBeCloseTo(Number(read), 6);
+        expect(counted.endsWith(' mm')).toBe(unit === 'µm');
+      }
+    });
+});
+
+describe('a wrong answer far from every slip', () => {
+  it('is met by one question that leads on, in every exercise and at every size', () => {
+    for (const exercise of EXERCISES) {
+      const drawn = drawItem(exercise, ['far', exercise.id]);
+      const { offered, amount, accepted, slips } = drawn;
+      if (offered) {
+        const wrong = [...LETTERS.slice(0, offered.options.length)];
+        const tries = offered.right.length > 1 ? [wrong.toReversed().join(''), wrong.join('')] : wrong;
+        for (const text of tries.filter((one) => one !== offered.right))
+          expect(
+            judge(drawn, text)
+              .says.replace(/^Not yet\.?/, '')
+              .trim(),
+            `${exercise.id} ${text}`,
+          ).not.toBe('');
+        continue;
+      }
+      for (const factor of [0.003, 0.07, 0.37, 0.62, 0.91, 1.06, 1.43, 2.8, 7.3, 41, 5e4, -0.21, -1.7, -33]) {
+        const made = factor * amount;
+        const near = (x: number) => within(Math.abs(made), acceptedInterval(Math.abs(x), exercise.digits));
+        if (within(made, accepted) || near(amount) || slips.some((s) => near(s.amount))) continue;
+        const { kind, says } = judge(drawn, made.toPrecision(7));
+        expect(kind, exercise.id).toBe('wrong');
+        expect(says, `${exercise.id} ${factor}`).toMatch(/\?|Check that first\./);
+      }
+      // The hint and the worked steps wait behind it.
+      expect(drawn.hint, exercise.id).not.toBe('');
+      expect(drawn.outcomes.length, exercise.id).toBeGreaterThan(0);
+    }
+  });
 });
 
 describe('a slip by ten or a thousand', () => {

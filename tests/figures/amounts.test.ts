@@ -27,7 +27,6 @@ const WITHOUT = [
   'passport',
   'plate-on-feet',
   'play-batch',
-  'practice-rig',
   'solid',
   'which-part',
 ];

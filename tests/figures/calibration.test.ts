@@ -1,4 +1,4 @@
-/** Calibration, practice rig and certificate: what is drawn, said and tabled is what the engine says. */
+/** Calibration and certificate: what is drawn, said and tabled is what the engine says. */
 
 import { describe, expect, it } from 'vitest';
 import type { Numbers } from '../../widgets/assembly/numbers.ts';
@@ -8,7 +8,6 @@ import { COLUMNS, cloudOf, extremes } from '../../widgets/figures/calibration/pl
 import { certificateFigure } from '../../widgets/figures/certificate/certificate.ts';
 import { digitsFor } from '../../widgets/figures/kit/calibration-words.ts';
 import { xAt, yAt } from '../../widgets/figures/kit/plots/frame.ts';
-import { practiceRig } from '../../widgets/figures/practice-rig/practice-rig.ts';
 import { parseReadings } from '../../widgets/input/readings-table.ts';
 import { isCarried, longestOf, TEXTS } from '../../widgets/input/texts.ts';
 import { blocksOf, CHAPTERS } from '../support/chapters.ts';
@@ -253,55 +252,6 @@ describe('date and temperature', () => {
     expect(valueIn(TEXTS.warmth.read('69°f'))).toBe('69 °F');
     for (const text of ['warm', '200', '293 K', '-30 °C', '200 °F'])
       expect(reasonIn(TEXTS.warmth.read(text))).toMatch(/give the temperature of the part from −20 °C to 60 °C/);
-  });
-});
-
-describe('practice-rig', () => {
-  const rig = (values: Numbers['values'] = {}): Numbers =>
-    numbersOf(
-      { A: 'M10x1.5', C: '3/8-16 UNC' },
-      {
-        k: 6,
-        n_o: 2,
-        N_r: 1,
-        n_s: 3,
-        eps_gA: -0.0004,
-        eps_gC: 0.0005,
-        j_A: 0.04,
-        j_C: 0.04,
-        Q_pc: 20,
-        Q_f: 2,
-        a_A: 0,
-        phi_A: 0,
-        a_C: 0,
-        phi_C: 0,
-        u_g: 0,
-        s_g: 0,
-        ...values,
-      },
-    );
-  it('tells the true lead of the rig and draws what it reads beside the nominal travel', () => {
-    // 1.5875 × 1.0005 − 1.5 × 0.9996 = 88.894 µm.
-    expect(
-      still(practiceRig)
-        .caption(rig(), 'metric')
-        .replace(/\u00a0/g, ' '),
-    ).toMatch(
-      /^26 readings with seed 3: compared with the nominal motion the indicator goes from 0 µm to \+2\.80 µm, and the net lead of this rig is 88\.89 µm a turn\.$/,
-    );
-    expect(
-      still(practiceRig)
-        .table(rig(), 'metric')
-        .rows[12]?.map((c) => c.replace(/\u00a0/g, ' ')),
-    ).toEqual(['2', 'up', '177.8 µm']);
-    expect(textOf(picture(valueIn(still(practiceRig).draw(rig({ Q_pc: 0 }), 'metric'))), '.readout')).toMatch(
-      /loose: play shows/,
-    );
-  });
-  it('refuses a rig that can’t be run', () => {
-    expect(reasonIn(still(practiceRig).draw(rig({ N_r: 50, k: 100 }), 'metric'))).toMatch(
-      /no more than 2000 readings\.$/,
-    );
   });
 });
 

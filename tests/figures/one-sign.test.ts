@@ -1,6 +1,6 @@
 /**
  * One sign and one name for a flank in every figure: the same threads under the same forces are laid side by side in the chapter on
- * play, in the force chain, on the practice rig and on the design sheet.
+ * play, in the force chain, in the loop of readings and on the design sheet.
  */
 import { describe, expect, it } from 'vitest';
 import type { Numbers } from '../../widgets/assembly/numbers.ts';
@@ -105,17 +105,11 @@ describe('the same state in two chapters', () => {
   });
 });
 
-/** A rig whose threads are true, with play, and with this force on the carried part against 2 N of friction. */
-const rigUnder = (Q_pc: number): Numbers => {
-  const faultless = { eps_gA: 0, eps_gC: 0, a_A: 0, phi_A: 0, a_C: 0, phi_C: 0, u_g: 0, s_g: 0 };
-  return numbersOf(THREADS, { ...faultless, k: 6, n_o: 2, N_r: 1, n_s: 1, j_A: 0.04, j_C: 0.04, Q_pc, Q_f: 2 });
-};
-
 describe('a load on the carried part alone', () => {
   it.each([
     [20, 'pressed'],
     [-20, 'pulled'],
-  ] as const)('of %s N is on the %s flanks in play, on the rig, in the loop and on the sheet', (load, flank) => {
+  ] as const)('of %s N is on the %s flanks in play, in the loop and on the sheet', (load, flank) => {
     const names = [`${flank} flank of the turned part`, `${flank} flank of the carried part`];
     const play = drawn(
       'flanks-under-load',
@@ -124,9 +118,6 @@ describe('a load on the carried part alone', () => {
     expect(['turned', 'relative'].map((key) => seenIn(textOf(play, `[data-read="${key}"]`)))).toEqual(
       names.map((name) => ({ force: load, flank: name })),
     );
-
-    const rig = drawn('practice-rig', rigUnder(load));
-    for (const name of names) expect(textOf(rig, '.readout')).toContain(`the ${name} touches`);
 
     const loop = drawn(
       'reversal-loop',
@@ -168,10 +159,5 @@ describe('a load on the carried part alone', () => {
         .rows.map(([, name = '', value = '']) => [name, value]),
     );
     expect([sheet.get('thread A'), sheet.get('thread C')]).toEqual(names.map((name) => `the ${name} touches`));
-  });
-
-  it('smaller than the friction that holds the part is on no flank for sure on the rig', () => {
-    const rig = drawn('practice-rig', rigUnder(1));
-    expect(textOf(rig, '.readout')).toContain('loose: play shows');
   });
 });

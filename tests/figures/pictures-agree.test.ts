@@ -177,25 +177,16 @@ const READ: Readonly<Record<string, (shown: Shown) => Twice[]>> = {
       });
     });
   },
-  'practice-rig': (s) => {
-    const p = panel(s.document, 0);
-    const lead = printed(s.document.querySelector('.readout div:nth-child(2) dd')?.textContent ?? '');
-    return tips(p.box).flatMap(({ direction, tip: [x, y] }) => {
-      const n = p.x.at(x);
-      // Of the runs over one place any may be the one that is drawn here.
-      const rows = s.table.rows.filter(
-        (r) => r[1] === direction && Math.abs(printed(cell(r, 0), '1').value - n) < 3 * OPEN * p.x.pixel + 1e-4,
-      );
-      const nearest = rows
-        .map((r) => printed(cell(r, 2)))
-        .map((t) => ({
-          ...t,
-          value: t.value - lead.value * n,
-          within: t.within + lead.within * n + 1e-4 * Math.abs(lead.value),
-        }))
-        .sort((a, b) => Math.abs(a.value - p.y.at(y)) - Math.abs(b.value - p.y.at(y)))[0];
-      const open = OPEN * (p.y.pixel + 2 * p.x.pixel * Math.abs(lead.value));
-      return [{ what: `${direction} at ${n.toFixed(3)}`, drawn: p.y.at(y), open, told: nearest ?? NOTHING }];
+  'fault-bench': (s) => {
+    // The hands of both indicators, each of its own round; the sentence says what they read.
+    const said = told(s.says, /along the axis reads (\S+ \S+), .* across it reads (\S+ \S+)\./);
+    return [...s.document.querySelectorAll('.fault-bench-hand')].map((hand, i) => {
+      const [[x0, y0] = [0, 0], [x1, y1] = [0, 0]] = pointsOf(hand.getAttribute('d'));
+      const round = i === 0 ? 0.1 : 1;
+      const shown = (Math.atan2(x1 - x0, y0 - y1) / 2 / Math.PI) * round;
+      const read = said[i] ?? NOTHING;
+      const whole = Math.round((read.value - shown) / round) * round;
+      return { what: i === 0 ? 'along' : 'across', drawn: shown + whole, open: (4 * OPEN * round) / 31, told: read };
     });
   },
   calibration: (s) => {
@@ -512,7 +503,6 @@ const NO_PLOT = [
   'ramp',
   'section',
   'solid',
-  'fault-bench',
   'plate-on-feet',
   'adjuster',
   'thread-limits',

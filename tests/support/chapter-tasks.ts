@@ -679,24 +679,10 @@ export const TASKS: readonly Task[] = [
     widget: 'fault-bench',
     page: 'calibrate.html',
     asks: 'turn the jack on the bench up by a turn: its indicator should have gone by the net lead',
-    work: (hands) => hands.step('Turns', 4),
+    work: (hands) => hands.step('Turns of the head', 4),
     says: /by 1 turn: .* has moved ([\d.]+) µm/,
     is: () => [micrometres(net(FOOT))],
     drags: { 'Head of the jack, from above': TURNS },
-  },
-  {
-    widget: 'practice-rig',
-    page: 'calibrate.html',
-    asks: 'give the rig a thread without error, and read again with the next seed',
-    work: async (hands) => {
-      await hands.step('Lead error of thread A of the rig', 4);
-      await hands.press('Read again with the next seed');
-    },
-    says: /with seed (\d+): .* net lead of this rig is ([\d.]+) µm/,
-    is: () => {
-      const eps = one('net-lead-error', { ...leads(FOOT), eps_A: 0, eps_C: 0.0005, Delta: net(FOOT) });
-      return [2, micrometres(one('true-net-lead', { Delta: net(FOOT), eps }))];
-    },
   },
   {
     widget: 'calibration',

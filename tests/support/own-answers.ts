@@ -2,7 +2,7 @@
  * The answers of the exercises once more, each by arithmetic of its own, from the texts that were drawn: in millimetres, newtons, radians and turns.
  * Formulas are those of the engine's sources where there is only one, written another way where there are two.
  */
-import { screw, value } from './own-arithmetic.ts';
+import { INCH, screw, value } from './own-arithmetic.ts';
 
 export type Texts = (name: string) => string;
 
@@ -75,6 +75,27 @@ const strokeAlike: Own = (q, p) => {
 };
 /** The last step of each: a number that is typed, chosen, laid out as stacks, or asked by its sign. */
 export const ANSWERS: Readonly<Record<string, Own>> = {
+  'screw-turns-for': (q, p) => q('w') / screw(p('thread')).L,
+  'screw-drawer': (q, p) => -L(p, 'thread') * turn(q('theta')),
+  'slope-of-screw': (_, p) => helix(p),
+  'starts-drawer': (q, p) => -L(p, 'thread') * q('n'),
+  'turned-read-dial': (q, p) => q('w') / screw(p('A')).L,
+  'too-fast': (_, p) => screw(p('A')).L / amountNet(p),
+  'nested-way': motion,
+  'turns-drawer': (q, p) => q('w') / net(p),
+  // The whole error of the lead lies in the net lead.
+  'drawing-error': (q, p) => (q('L_r') - INCH / 18) / (INCH / 18 - screw(p('A')).L),
+  'straight-pull': (q, p) => q('sigma_a') * PI * (core(p, 'C') / 2) ** 2,
+  'play-read-dial': (q) => q('w') * sqrt(3),
+  'across-c': (q) => q('Q_pc'),
+  // Mean pressure on the circle of contact, and half of it more.
+  'peak-pressure': (q) => (1.5 * q('F')) / (PI * contact(q('F'), q('R'), q('E_s')) ** 2),
+  'seat-drawer': (q) => approach(q('F'), q('R'), q('E_s')),
+  'grown-drawer': (q) => q('l') * q('Delta_T') * q('alpha_T'),
+  'lead-three': (q) => (q('z_3') - q('z_1')) / 2,
+  'gauge-chosen': (q) => q('z_c') * q('q_g'),
+  'dial-net-lead': (q) => q('z_2') / q('n_2'),
+  'accuracy-drawer': (q, p) => (screw(p('A')).L * q('eps_A') + screw(p('C')).L * q('eps_C')) / amountNet(p),
   'turned-way': (q, p) => -L(p, 'A') * q('n'),
   'turned-drawer': (q, p) => -L(p, 'A') * q('n'),
   'lock-off-way': (q, p) => -L(p, 'A') * q('n'),
@@ -249,6 +270,16 @@ type Lines = (q: Numbers, p: Texts) => readonly number[];
 
 /** What each worked line must give. */
 export const LINES: Readonly<Record<string, Lines>> = {
+  'angle-wrong-line': (q, p) => [screw(p('thread')).L, turn(q('theta')), -L(p, 'thread') * turn(q('theta'))],
+  'warm-wrong-line': (q) => {
+    const warm = q('Delta_Tw') * (1 - exp(-q('t') / q('tau_w')));
+    return [warm, warm * q('l') * q('alpha_T')];
+  },
+  'promised-wrong-line': (q, p) => {
+    // Micrometres first, the share of them after.
+    const off = screw(p('A')).L * q('eps_A') + screw(p('C')).L * q('eps_C');
+    return [net(p), off / amountNet(p), off * Math.sign(net(p))];
+  },
   'parts-wrong-line': (q, p) => [-L(p, 'A') * q('n'), L(p, 'C') * q('n')],
   'half-slip-wrong-line': (q, p) => {
     const slipped = L(p, 'C') - q('f') * L(p, 'C') - L(p, 'A');

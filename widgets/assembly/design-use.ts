@@ -41,7 +41,7 @@ const OF_ONE_EXAMPLE: ReadonlySet<string> = new Set<SymbolName>([
   ...(['z_1', 'z_2', 'z_3', 'n_1', 'n_2', 'n_3', 'd_2', 'D_2'] as const),
   ...(['x_1', 'y_1', 'x_2', 'y_2', 'x_3', 'y_3', 'x_s', 'y_s', 'x_d', 'y_d'] as const),
   // Where the reader has turned to, how far a run goes, which run.
-  ...(['n', 'theta', 'n_o', 'w', 'n_s'] as const),
+  ...(['n', 'theta', 'n_o', 'n_h', 'w', 'n_s'] as const),
   // End of a spring's life in one chapter and a minute in the hand in another; the load on a thread, a ball, a vee.
   ...(['t', 't_0', 'F'] as const),
 ]);

@@ -3,9 +3,10 @@
  * is named. The answer can always be opened without predicting.
  */
 
-import { beyondAny, NOTHING_CHOSEN, SET_PREDICTION, yourPrediction } from '#words/client.ts';
+import { beyondAny, NOTHING_CHOSEN, NOTHING_DRAWN, SET_PREDICTION, yourPrediction } from '#words/client.ts';
 import { fieldUnit } from '../assembly/numbers.ts';
 import { quoted, type SymbolName, symbolFact } from '../engine/index.ts';
+import { inCounts } from '../exercises/as-counted.ts';
 import { readQuantity } from '../input/quantity.ts';
 import type { Prediction } from '../page/model.ts';
 import { reasonOf } from '../words/reason.ts';
@@ -42,11 +43,12 @@ const mount = (
   const fact = symbolFact(symbol);
   const { field, label, verdict, form } = answerForm(`prediction-${index}`, SET_PREDICTION);
   const scale = make('div', { class: 'scale', hidden: '' });
-  const drawn = pictures?.pictureField(`prediction-on-${index}`, model, verdict);
+  const axes = place.querySelector<HTMLElement>('[data-axes]');
+  const drawn = pictures?.pictureField(`prediction-on-${index}`, model, fact, verdict, axes, () => store.view());
   if (drawn) {
     form.prepend(drawn.control);
     label.hidden = field.hidden = true;
-    attempt.append(drawn.picture);
+    if (drawn.picture !== axes) attempt.append(drawn.picture);
   }
   attempt.append(form, verdict, scale);
 
@@ -57,6 +59,10 @@ const mount = (
   let made: number | undefined;
   const judge = () => {
     if (made === undefined) return;
+    if (drawn?.says) {
+      setText(verdict, drawn.says());
+      return;
+    }
     if (pictures && (model.on === 'way' || model.on === 'flank')) {
       setText(verdict, pictures.judgeSign(made, model, fact, store.view()));
       return;
@@ -78,14 +84,15 @@ const mount = (
     if (drawn) {
       const chosen = drawn.read();
       if (!chosen?.ok) {
-        setText(verdict, chosen ? reasonOf(chosen) : NOTHING_CHOSEN);
+        setText(verdict, chosen ? reasonOf(chosen) : model.curve ? NOTHING_DRAWN : NOTHING_CHOSEN);
         return;
       }
       drawn.play(chosen.value);
       kept(chosen.value);
       return;
     }
-    const read = readQuantity(field.value, fact.unit, unit());
+    const counted = { unit: unit(), of: model.output, steps: model.turn?.steps, motion: model.turn?.motion };
+    const read = readQuantity(inCounts(field.value, counted), fact.unit, unit());
     const beyond = read.ok && !(read.value.value >= fact.min && read.value.value <= fact.max);
     field.setAttribute('aria-invalid', String(!read.ok || beyond));
     if (!read.ok || beyond) {
@@ -100,6 +107,7 @@ const mount = (
   store.onChange((_sets, view) => {
     if (!view) return;
     caption();
+    drawn?.redraw?.();
     judge();
   });
 };

@@ -5,7 +5,6 @@ export * from './built/pressed-bodies.ts';
 export * from './built/which-part.ts';
 export * from './built/whole-stiffness.ts';
 export * from './calibration/calibration.ts';
-export * from './calibration/practice-rig.ts';
 export * from './calibration/readings.ts';
 export * from './calibration/signing.ts';
 export * from './contact/contact.ts';

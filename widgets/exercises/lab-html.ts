@@ -9,7 +9,6 @@ import {
   FLAT_STEP,
   FOUND_BY_FIT,
   HIDES,
-  hiddenSays,
   LAB_CAUTION,
   LAB_FACTS,
   LAB_KEY,
@@ -20,15 +19,19 @@ import {
   labPair,
   PAIR_IS,
   pageOf,
+  QUARTER_HEADS,
+  QUARTERS_NAME,
   RESULTS,
   RIG_GIVEN,
   RIG_HEAD,
+  rigChecks,
   rigFor,
   SIGN_OFF,
   STUDENT,
   UP_RUN,
   workedFor,
 } from '#words/classroom.ts';
+import { keyLine } from '../assembly/bench/key-line.ts';
 import { polyline, px } from '../figures/kit/svg.ts';
 import { escapeText } from '../input/escape.ts';
 import { type NumberFormat, numeral, show, type UnitView, withSign } from '../input/format.ts';
@@ -109,10 +112,10 @@ export const labSheet = (lab: Lab, heading: Heading, view: 'metric' | 'inch'): s
   );
 };
 
-/** What the rig’s indicator reads, for who has no hardware: as many columns as runs. */
+/** What the instruments of the bench read, for who has no hardware: as many columns as runs, then one turn by quarters, then what is found without turning. */
 export const rigSheet = (lab: Lab, heading: Heading, view: 'metric' | 'inch'): string => {
   const { factor, name } = IN_UNIT[view];
-  const { readings, student, pair } = lab;
+  const { readings, student, pair, quarters, checks } = lab;
   const column = (run: number, direction: 'up' | 'down') => {
     const part = readings.slice(run * 2 * PLACES, (run + 1) * 2 * PLACES).filter((r) => r.direction === direction);
     return direction === 'up' ? part : part.toReversed();
@@ -124,11 +127,26 @@ export const rigSheet = (lab: Lab, heading: Heading, view: 'metric' | 'inch'): s
     (_, i) =>
       `<tr><th scope="row">${i}</th>${columns.map((c) => `<td>${text(c[i]?.reading ?? 0)}</td>`).join('')}</tr>`,
   ).join('');
+  const last = quarters.on.length - 1;
+  const quarterRows = quarters.on
+    .slice(0, quarters.on.length / 2)
+    .map(
+      ({ turns, side }, i) =>
+        `<tr><th scope="row">${turns}</th><td>${text(side)}</td><td>${text(quarters.off[i]?.height ?? 0)}</td><td>${text(quarters.off[last - i]?.height ?? 0)}</td></tr>`,
+    )
+    .join('');
+  const found = rigChecks({
+    is: show(checks.block.is, { shown: 'size', digits: 5 }, view),
+    reads: show(checks.block.reads, { shown: 'size', digits: 5 }, view),
+    drift: show(checks.drift, { shown: 'motion', digits: 2 }, view),
+    line: show(checks.line, { shown: 'degrees', digits: 2 }, view),
+  });
   return (
     `<section class="paper lab"><div class="paper-page"><div class="page-head"><h2>${escapeText(rigFor(student))}</h2></div>` +
     `<p>${escapeText(`${PAIR_IS} ${pair.A.designation} + ${pair.C.designation}. ${RIG_HEAD(name)}`)}</p>` +
     `<table class="lab-fill"><thead><tr><th scope="col">${FLAT_COLUMN}</th><th scope="col">${UP_RUN(1)}</th><th scope="col">${DOWN_RUN(1)}</th><th scope="col">${UP_RUN(2)}</th><th scope="col">${DOWN_RUN(2)}</th></tr></thead><tbody>${body}</tbody></table>` +
-    `<ul class="fill">${LAB_FACTS.map((fact) => `<li>${escapeText(fact)} <span class="line"></span></li>`).join('')}</ul>${foot(heading, 1, 1)}</div></section>`
+    `<h3>${escapeText(QUARTERS_NAME(name))}</h3><table class="lab-fill"><thead><tr>${QUARTER_HEADS.map((one) => `<th scope="col">${one}</th>`).join('')}</tr></thead><tbody>${quarterRows}</tbody></table>` +
+    `<ul>${rows(found)}</ul><ul class="fill">${LAB_FACTS.map((fact) => `<li>${escapeText(fact)} <span class="line"></span></li>`).join('')}</ul>${foot(heading, 1, 1)}</div></section>`
   );
 };
 
@@ -141,8 +159,7 @@ export const labKey = (
   const body = labs
     .map((lab) => {
       const view = viewOf(lab.student);
-      const hidden = lab.hidden.map(({ fault, size }) => hiddenSays(fault, motion(Math.abs(size), view)));
-      return `<tr><th scope="row">${escapeText(lab.student)}</th><td>${escapeText(`${lab.pair.A.designation} + ${lab.pair.C.designation}`)}</td><td>${escapeText(motion(lab.pair.Delta, view))}</td><td>${escapeText(motion(lab.truth, view))}</td><td>${lab.found === undefined ? '' : escapeText(motion(lab.found, view))}</td><td class="words">${escapeText(hidden.join(' '))}</td></tr>`;
+      return `<tr><th scope="row">${escapeText(lab.student)}</th><td>${escapeText(`${lab.pair.A.designation} + ${lab.pair.C.designation}`)}</td><td>${escapeText(motion(lab.pair.Delta, view))}</td><td>${escapeText(motion(lab.truth, view))}</td><td>${lab.found === undefined ? '' : escapeText(motion(lab.found, view))}</td><td class="words">${escapeText(keyLine(lab.bench, view))}</td></tr>`;
     })
     .join('');
   return (

@@ -1,8 +1,17 @@
 /**
- * The lab of a class: each student has a pair, a sheet to measure it by with an indicator, and a rig that hides faults for who has no
- * hardware. All of it follows from class code, student and bank version, as papers do. The rig is the engine’s simulator; its faults are
- * invented, each well over the scatter, so that a careful fit can find them.
+ * The lab of a class: each student has a pair, a sheet to measure it by with an indicator, and for who has no hardware the readings of a jack of that
+ * pair with a hidden fault: the bench of the chapter on calibration, on paper. All of it follows from class code, student and bank version, as papers do.
  */
+import { adjusterOf } from '../assembly/adjuster/from-numbers.ts';
+import {
+  type Bench,
+  type BenchReading,
+  benchOf,
+  type Checks,
+  checksOf,
+  leadOf,
+  readingsOf,
+} from '../assembly/bench/hidden-fault.ts';
 import { type Pair, pairOf } from '../assembly/pair-of.ts';
 import {
   bad,
@@ -10,16 +19,11 @@ import {
   type GaugeReading,
   good,
   mm,
-  netLeadError,
   netMotion,
-  newtons,
   perStep,
   plain,
-  practiceReadings,
   type Result,
-  trueNetLead,
   turns,
-  uniform,
 } from '../engine/index.ts';
 import { readThread } from '../input/designation.ts';
 import { pick, stateOf } from './seed.ts';
@@ -65,9 +69,11 @@ export const readLabPairs = (text: string): Result<readonly Pair[]> => {
   return good(pairs);
 };
 
-/** What can be hidden in a rig. */
-const HIDDEN = ['long', 'short', 'loose', 'wave', 'drift', 'misread'] as const;
-export type Hidden = (typeof HIDDEN)[number];
+/** Of the ball at the tip, mm: a quarter of an inch across, as the shop's feet have it. */
+const BALL = 3.175;
+/** Quarters of a turn, where the tip is read across and with the work off. */
+const QUARTERS = [0, 0.25, 0.5, 0.75, 1];
+const SEEDS = 1e9;
 
 export interface Lab {
   readonly student: string;
@@ -76,85 +82,58 @@ export interface Lab {
   readonly flat: number;
   /** What the indicator should show at each place, mm. */
   readonly expected: readonly number[];
+  readonly bench: Bench;
+  /** Up and down by flats, twice, with the work on. */
   readonly readings: readonly GaugeReading[];
-  readonly hidden: readonly { readonly fault: Hidden; readonly size: number }[];
-  /** Net lead that the rig was given, and what a fit finds, mm a turn; the fit is none where the readings refuse it. */
+  /** One turn up and down by quarters, with the work on and off. */
+  readonly quarters: { readonly on: readonly BenchReading[]; readonly off: readonly BenchReading[] };
+  readonly checks: Checks;
+  /** Net lead of the jack, and what a fit finds, mm a turn; the fit is none where the readings refuse it. */
   readonly truth: number;
   readonly found: number | undefined;
 }
 
-const LEADS: readonly Hidden[] = ['long', 'short'];
-
 /** The lab of one student. */
 export const labOf = (pairs: readonly Pair[], classCode: string, student: string, version: string): Result<Lab> => {
   const state = stateOf(['lab', classCode, student, version]);
-  const between = (low: number, high: number) => low + (high - low) * uniform(state);
   const pair = pairs[pick(state, pairs.length)];
   if (!pair) return bad('lab-pairs-empty', {});
-  const { A, C, leads, Delta } = pair;
-  const size = Math.abs(Delta);
-  const first = HIDDEN[pick(state, HIDDEN.length)] ?? 'long';
-  // Long and short can't both be; all else may come together.
-  const others = HIDDEN.filter((one) => one !== first && !(LEADS.includes(one) && LEADS.includes(first)));
-  const faults = [first, ...(uniform(state) < 0.5 ? [others[pick(state, others.length)] ?? 'wave'] : [])];
-  const has = (fault: Hidden) => faults.includes(fault);
-  const share = between(0.015, 0.04) * (has('short') ? -1 : 1);
-  const off = has('long') || has('short') ? share : between(-0.002, 0.002);
-  const lost = has('loose') ? between(0.08, 0.2) * size : between(0.004, 0.01) * size;
-  const wave = has('wave') ? between(0.04, 0.08) * size : between(0.001, 0.004) * size;
-  const phase = uniform(state);
-  const drift = between(0.0015, 0.003) * size * (uniform(state) < 0.5 ? -1 : 1);
-  // The whole error of the net lead laid on thread C.
-  const eps_C = plain((off * Delta) / (leads.h_C * leads.L_C));
-  const error = netLeadError.of({ ...leads, eps_A: plain(0), eps_C, Delta });
-  if (!error.ok) return error;
-  const truth = trueNetLead.of({ Delta, eps: error.value.eps });
-  if (!truth.ok) return truth;
-  const rig = practiceReadings(
-    {
-      A: { h: A.h, L: A.L, play: mm(lost / 2) },
-      C: { h: C.h, L: C.L, play: mm(lost / 2), leadError: eps_C, periodic: mm(wave), phase: turns(phase) },
-      // Without a weight the play of both threads shows, which is what a loose rig is to teach.
-      loads: { turned: newtons(0), carried: newtons(has('loose') ? 0 : 20) },
-      drags: { turned: newtons(0), carried: newtons(2) },
-      noise: mm(Math.min(0.0005, 0.004 * size)),
-      seed: pick(state, 1e6),
-    },
-    { out: turns((PLACES - 1) / FLATS), stepsPerTurn: FLATS, runs: RUNS, division: mm(1e-4) },
-  );
-  if (!rig.ok) return rig;
-  const odd = 2 + pick(state, PLACES - 4);
-  const slip = between(0.5, 0.8) * (size / FLATS) * (uniform(state) < 0.5 ? -1 : 1);
-  const readings = rig.value.map((row, i) => ({
-    ...row,
-    reading: mm(
-      Math.round((row.reading + (has('drift') ? drift * i : 0) + (has('misread') && i === odd ? slip : 0)) / 1e-4) *
-        1e-4,
-    ),
+  const { A, C, Delta } = pair;
+  const jack = adjusterOf({ threads: { A, C }, choices: { arrangement: 'in line' }, ball: BALL });
+  if (!jack.ok) return jack;
+  const bench = benchOf(jack.value, pick(state, SEEDS));
+  if (!bench.ok) return bench;
+  const places = Array.from({ length: PLACES }, (_, i) => i / FLATS);
+  const rows = readingsOf(bench.value, places, true, RUNS);
+  if (!rows.ok) return rows;
+  const on = readingsOf(bench.value, QUARTERS, true);
+  if (!on.ok) return on;
+  const off = readingsOf(bench.value, QUARTERS, false);
+  if (!off.ok) return off;
+  const checks = checksOf(bench.value);
+  if (!checks.ok) return checks;
+  const readings = rows.value.map(({ turns: at, height, direction }) => ({
+    turns: turns(at),
+    reading: mm(height),
+    direction,
   }));
   const flat = perStep.of({ Delta, k: plain(FLATS) });
   if (!flat.ok) return flat;
-  const expected = Array.from({ length: PLACES }, (_, i) => {
-    const at = netMotion.of({ n: turns(i / FLATS), Delta });
-    return at.ok ? at.value.z_c : 0;
+  const expected = places.map((at) => {
+    const moved = netMotion.of({ n: turns(at), Delta });
+    return moved.ok ? moved.value.z_c : 0;
   });
   const fit = calibrate(readings, { nominal: Delta });
-  const sizes: Readonly<Record<Hidden, number>> = {
-    long: off * Delta,
-    short: off * Delta,
-    loose: lost,
-    wave,
-    drift: drift * (readings.length - 1),
-    misread: slip,
-  };
   return good({
     student,
     pair,
     flat: Math.sign(Delta) * flat.value.s,
     expected,
+    bench: bench.value,
     readings,
-    hidden: faults.map((fault) => ({ fault, size: sizes[fault] })),
-    truth: truth.value.Delta_e,
+    quarters: { on: on.value, off: off.value },
+    checks: checks.value,
+    truth: leadOf(bench.value),
     found: fit.ok ? fit.value.lead : undefined,
   });
 };

@@ -49,7 +49,7 @@ export const plainSign = (name: string): string => {
 
 /** Text that is escaped already, the index of each letter set low. */
 export const withIndexes = (text: string): string =>
-  text.replace(/(?<![\p{L}\p{N}_])(\p{L}[\u0304*]?)_([\p{L}\p{N}↑↓*]+)/gu, '$1<sub>$2</sub>');
+  text.replace(/(?<![\p{L}\p{N}_])(Δ?\p{L}[\u0304*]?)_([\p{L}\p{N}↑↓*∞]+)/gu, '$1<sub>$2</sub>');
 
 const FUNCTIONS: Readonly<Record<string, string>> = {
   atan: 'arctan',

@@ -37,7 +37,6 @@ import { passportFigure } from './passport/passport.ts';
 import { plateModesFigure } from './plate-modes/plate-modes.ts';
 import { plateOnFeet } from './plate-on-feet/plate-on-feet.ts';
 import { playBatchFigure } from './play-batch/play-batch.ts';
-import { practiceRig } from './practice-rig/practice-rig.ts';
 import { printedParts } from './printed-parts/printed-parts.ts';
 import { printedSpring } from './printed-spring/printed-spring.ts';
 import { pushedJack } from './pushed-jack/pushed-jack.ts';
@@ -84,7 +83,6 @@ export const LAZY: readonly Figure[] = [
   lockErrorFigure,
   otherWays,
   calibrationFigure,
-  practiceRig,
   faultBench,
   certificateFigure,
   designSheet,

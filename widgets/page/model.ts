@@ -2,6 +2,7 @@
 import type { NumberSet } from '../assembly/numbers.ts';
 import type { Step } from '../assembly/steps.ts';
 import type { Bank } from '../exercises/bank.ts';
+import type { Curve } from '../exercises/curve.ts';
 import type { Exercise } from '../exercises/exercise.ts';
 import type { CourseChapter } from '../exercises/plan.ts';
 
@@ -31,8 +32,13 @@ export interface LiveValue {
 
 /** A question asked before the answer is shown. */
 export interface Prediction {
-  /** Predicted on a picture: by the sign of the answer, or by where a dial will stand. */
-  readonly on?: 'way' | 'flank' | 'dial';
+  /** Predicted on a picture: by the sign of the answer, by where a dial will stand, as a bar beside one that is known, or as a curve. */
+  readonly on?: 'way' | 'flank' | 'dial' | 'bar' | 'curve';
+  /** What a bar stands beside. */
+  readonly beside?: { readonly value: number; readonly says: string };
+  readonly curve?: Curve;
+  /** Steps in a turn and the motion of a turn, for who predicts in flats or turns. */
+  readonly turn?: { readonly steps: number; readonly motion?: number };
   /** The symbol of the answer. */
   readonly output: string;
   readonly answer: number;

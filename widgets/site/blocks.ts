@@ -4,7 +4,8 @@
  *   example ID [with SET]: title      numbers and steps, each with the value the author expects
  *   figure NAME SET | figure NAME with SET: caption
  *   predict [with SET]                a question, the steps of its answer, and `slip` lines: calls that give known wrong answers;
- *                                     `which way`, `which flank` or `on a dial` has it predicted on a picture
+ *                                     `which way`, `which flank`, `on a dial` or `on a bar beside NAME: words` has it predicted on a
+ *                                     picture; `draw over n from 0 turns to 4 turns, within 0 N to 40 N` has the curve of the last step drawn
  *   derivation: title                 see derivation.ts
  *   exercise ID: title                see exercise-block.ts
  *   papers, review                    where papers are set, and where exercises of the whole book are mixed
@@ -14,11 +15,22 @@
 
 import { traced } from '../assembly/backwards/traced.ts';
 import { gather, type Input, type NumberSet, readInput, scopeOf, type Value } from '../assembly/numbers.ts';
-import { runSteps, type Step } from '../assembly/steps.ts';
-import { bad, good, type Result, relationNamed, type SymbolName, symbolFact } from '../engine/index.ts';
+import { runSteps, type Step, type StepOutcome } from '../assembly/steps.ts';
+import {
+  bad,
+  good,
+  netLead,
+  type Result,
+  relationNamed,
+  type SymbolName,
+  symbolFact,
+  UNITS,
+  type Unit,
+} from '../engine/index.ts';
+import type { Axis } from '../exercises/curve.ts';
 import type { Figure } from '../figures/kit/figure.ts';
 import { formatOf, show } from '../input/format.ts';
-import type { Reading } from '../input/quantity.ts';
+import { type Reading, readQuantity } from '../input/quantity.ts';
 import type { Prediction as OnPage, Slip } from '../page/model.ts';
 import { reasonOf } from '../words/reason.ts';
 import { type Adjusters, namesAdjuster, withAdjuster } from './adjusters.ts';
@@ -64,6 +76,9 @@ export interface FigureBlock {
 export interface Prediction {
   readonly kind: 'predict';
   readonly on?: OnPage['on'];
+  readonly beside?: OnPage['beside'];
+  readonly curve?: OnPage['curve'];
+  readonly turn?: OnPage['turn'];
   readonly question: Passage;
   readonly reveal: Passage;
   readonly output: SymbolName;
@@ -380,6 +395,8 @@ const readPrediction = (
   const slips: { text: string; line: number }[] = [];
   const numbers: string[] = [];
   let on: OnPage['on'];
+  let drawn: { readonly text: string; readonly line: number } | undefined;
+  let bar: { readonly name: string; readonly says: string; readonly line: number } | undefined;
   for (const [i, raw] of body.split('\n').entries()) {
     const text = raw.trim();
     const line = firstLine + i;
@@ -387,7 +404,15 @@ const readPrediction = (
     if (text.startsWith('> ')) reveal.push({ text: text.slice(2), line });
     else if (text.startsWith('slip ')) slips.push({ text: text.slice(5), line });
     else if (text === 'on a dial') on = 'dial';
-    else if (text === 'which way' || text === 'which flank') on = text === 'which way' ? 'way' : 'flank';
+    else if (text.startsWith('on a bar ')) {
+      const [, name = '', says = ''] = /^on a bar beside (\w+): (.+)$/.exec(text) ?? [];
+      if (name === '') book.note(line, `“${text}” can’t be read; write “on a bar beside F: the load”.`);
+      on = 'bar';
+      bar = { name, says, line };
+    } else if (text.startsWith('draw ')) {
+      on = 'curve';
+      drawn = { text, line };
+    } else if (text === 'which way' || text === 'which flank') on = text === 'which way' ? 'way' : 'flank';
     else if (/^[a-z][a-z-]*\s*(\(|->|=)/.test(text) && isStepLine(text)) calls.push({ text, line });
     else if (/^(thread\b.*=|[A-Za-z_0-9]+\s*=)/.test(text) || namesAdjuster(text)) numbers[i] = text;
     else if (text !== '') question.push({ text, line });
@@ -415,6 +440,24 @@ const readPrediction = (
   }
   if (on === 'dial' && last && symbolFact(last.step.as).unit !== 'mm')
     book.note(firstLine - 1, `A dial shows a length, and the last step gives ${symbolFact(last.step.as).says}.`);
+  const known = bar && found[bar.name];
+  const unitOf = (name: string) => symbolFact(name as SymbolName)?.unit;
+  if (bar && last && (!known || unitOf(bar.name) !== unitOf(last.step.as)))
+    book.note(
+      bar.line,
+      `A bar stands beside a number of its own kind, and “${bar.name}” is none that this prediction has in ${unitOf(last.step.as)}.`,
+    );
+  const ways = slips.map(({ text, line }) => ({ text, line, way: readWay(text) }));
+  const curve =
+    drawn && last
+      ? readCurve(
+          drawn.text,
+          steps.map((s) => s.step),
+          ways.flatMap(({ way }) => (way.ok ? [way.value] : [])),
+          scope,
+        )
+      : undefined;
+  if (typeof curve === 'string') book.note(drawn?.line ?? firstLine, curve);
   if (!last || !answer?.ok || question.length === 0) {
     book.note(firstLine - 1, 'A prediction needs a question, and under it the step that answers it.');
     return undefined;
@@ -422,17 +465,98 @@ const readPrediction = (
   return {
     kind: 'predict',
     ...(on !== undefined && { on }),
+    ...(bar && known && { beside: { value: known, says: bar.says } }),
+    ...(typeof curve === 'object' && { curve }),
+    ...turnOf(outcomes, found),
     question: joined(question, firstLine),
     reveal: joined(reveal, firstLine),
     output: last.step.as,
     answer: answer.value,
     digits: last.step.digits,
-    slips: slips.flatMap(({ text, line }) => {
-      const slip = readSlip(text, found, answer.value, on === 'way' || on === 'flank');
+    // Of a curve the whole of it is judged, not its one value.
+    slips: ways.flatMap(({ way, line }) => {
+      const slip =
+        way.ok && on !== 'curve' ? slipOf(way.value, found, answer.value, on === 'way' || on === 'flank') : way;
       if (!slip.ok) book.note(line, reasonOf(slip));
-      return slip.ok ? [slip.value] : [];
+      return slip.ok && 'value' in slip.value ? [slip.value] : [];
     }),
   };
+};
+
+/** The common head has six flats. */
+const FLATS = 6;
+
+/** What a flat and a turn are worth here: the steps of the head where they are told, and the net lead where there is a pair. */
+const turnOf = (
+  outcomes: readonly StepOutcome[],
+  scope: Readonly<Record<string, number>>,
+): Pick<Prediction, 'turn'> => {
+  const asked = outcomes.map((o) => (o.ok ? o.inputs.k : undefined)).find((k) => k !== undefined);
+  const pair = netLead.of(scope as Parameters<typeof netLead.of>[0]);
+  const motion = ['h_A', 'L_A', 'h_C', 'L_C'].every((name) => name in scope) && pair.ok ? pair.value.Delta : undefined;
+  return { turn: { steps: asked ?? FLATS, ...(motion !== undefined && { motion }) } };
+};
+
+/** How many points of a curve a reader sets, and in how many steps it is drawn. */
+const POINTS = 7;
+const FINE = 72;
+/** Curves nearer than this share of the axis are one to the eye. */
+const ALIKE = 0.06;
+
+const readCurve = (
+  text: string,
+  steps: readonly Step[],
+  ways: readonly Way[],
+  scope: Readonly<Record<string, number>>,
+): OnPage['curve'] | string => {
+  const [, name = '', from = '', to = '', low = '', high = ''] =
+    /^draw over (\w+) from (.+) to (.+), within (.+) to (.+)$/.exec(text) ?? [];
+  const last = steps.at(-1);
+  if (name === '' || !(name in scope) || !last)
+    return `“${text}” can’t be read; write “draw over n from 0 turns to 4 turns, within 0 N to 40 N”, with a number of this prediction.`;
+  const axis = (symbol: SymbolName, first: string, second: string): Axis | string => {
+    const { unit, says } = symbolFact(symbol);
+    const [a, b] = [readQuantity(first, unit, unit as Unit), readQuantity(second, unit, unit as Unit)];
+    if (!a.ok) return reasonOf(a);
+    if (!b.ok) return reasonOf(b);
+    const { factor } = UNITS[b.value.unit];
+    return { says, unit: b.value.unit, from: a.value.value / factor, to: b.value.value / factor };
+  };
+  const across = axis(name as SymbolName, from, to);
+  const up = axis(last.as, low, high);
+  if (typeof across === 'string') return across;
+  if (typeof up === 'string') return up;
+  const place = (i: number, of: number) => across.from + ((across.to - across.from) * i) / of;
+  const value = (x: number, more: readonly Step[] = []): number | undefined => {
+    const at = { ...scope, [name]: x * UNITS[across.unit as Unit].factor };
+    const outcomes = runSteps(steps, at);
+    const found: Record<string, number> = { ...at };
+    for (const [i, outcome] of outcomes.entries()) if (outcome.ok) found[steps[i]?.as ?? ''] = outcome.value;
+    const outcome = more.length > 0 ? runSteps(more, found).at(-1) : outcomes.at(-1);
+    return outcome?.ok ? outcome.value / UNITS[up.unit as Unit].factor : undefined;
+  };
+  const places = Array.from({ length: POINTS }, (_, i) => place(i, POINTS - 1));
+  const at = (more?: readonly Step[]): number[] | undefined => {
+    const values = places.map((x) => value(x, more));
+    return values.every((y) => y !== undefined) ? values : undefined;
+  };
+  const right = at();
+  const fine = Array.from({ length: FINE + 1 }, (_, i) => {
+    const x = place(i, FINE);
+    return [x, value(x) ?? Number.NaN] as const;
+  });
+  const [least, most] = [Math.min(up.from, up.to), Math.max(up.from, up.to)];
+  if (!right || !fine.every(([, y]) => y >= least && y <= most))
+    return `The curve leaves its axes, or has no value somewhere; it goes from ${Math.min(...fine.map(([, y]) => y))} to ${Math.max(...fine.map(([, y]) => y))} ${up.unit}.`;
+  const slips: { at: number[]; says: string }[] = [];
+  for (const { way, says } of ways) {
+    const wrong = at(way);
+    if (!wrong) return `The slip “${says}” has no value somewhere on the curve.`;
+    if (wrong.every((y, i) => Math.abs(y - (right[i] ?? 0)) <= ALIKE * (most - least)))
+      return `The slip “${says}” gives the right curve.`;
+    slips.push({ at: wrong, says });
+  }
+  return { across, up, places, right, fine, slips };
 };
 
 const joined = (lines: readonly Passage[], line: number): Passage => ({
@@ -440,7 +564,12 @@ const joined = (lines: readonly Passage[], line: number): Passage => ({
   line: lines[0]?.line ?? line,
 });
 
-const readSlip = (text: string, scope: Record<string, number>, answer: number, bySign: boolean): Result<Slip> => {
+interface Way {
+  readonly way: readonly Step[];
+  readonly says: string;
+}
+
+const readWay = (text: string): Result<Way> => {
   const { body, comment } = splitComment(text);
   if (comment === undefined) return bad('slip-without-words', {});
   const steps: Step[] = [];
@@ -449,11 +578,20 @@ const readSlip = (text: string, scope: Record<string, number>, answer: number, b
     if (!call.ok) return call;
     steps.push(call.value.step);
   }
-  const outcome = runSteps(steps, scope).at(-1);
+  return good({ way: steps, says: comment });
+};
+
+const slipOf = (
+  { way, says }: Way,
+  scope: Readonly<Record<string, number>>,
+  answer: number,
+  bySign: boolean,
+): Result<Slip> => {
+  const outcome = runSteps(way, scope).at(-1);
   if (!outcome?.ok) return bad('slip-without-value', { why: outcome });
   const alike = bySign
     ? Math.sign(outcome.value) === Math.sign(answer)
     : Math.abs(Math.abs(outcome.value) - Math.abs(answer)) <= 0.02 * Math.abs(answer);
   if (alike) return bad('slip-right-by-chance', {});
-  return good({ value: outcome.value, says: comment });
+  return good({ value: outcome.value, says });
 };

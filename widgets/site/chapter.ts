@@ -134,7 +134,11 @@ export const renderChapter = (
         ),
       ),
     ],
-    anchors: [...headings(tokens).map(({ id }) => id), ...work.numbering.labels.keys()],
+    anchors: [
+      ...headings(tokens).map(({ id }) => id),
+      ...work.numbering.labels.keys(),
+      ...blocks.flatMap((b) => (b.kind === 'exercise' ? [`exercise-${b.exercise.id}`] : [])),
+    ],
     sections: headings(tokens).filter(({ tag }) => tag === 'h2'),
     labels: work.numbering.labels,
     minutes: minutesFor(tokens, blocks),
@@ -282,7 +286,7 @@ const renderBlock = (block: Block, work: Work, opening: number, inline: Inline):
         work.numbering.figure(block.figure.name),
       );
     case 'exercise':
-      return renderExercise(block, inline);
+      return renderExercise(block, inline, block === [...work.blocks.values()].find((b) => b.kind === 'exercise'));
     case 'ask':
       return renderAsk(block.ask, inline);
     case 'moved':
@@ -304,6 +308,9 @@ const renderBlock = (block: Block, work: Work, opening: number, inline: Inline):
     case 'predict':
       work.predictions.push({
         ...(block.on && { on: block.on }),
+        ...(block.beside && { beside: block.beside }),
+        ...(block.curve && { curve: block.curve }),
+        ...(block.turn && { turn: block.turn }),
         output: block.output,
         answer: block.answer,
         digits: block.digits,

@@ -4,6 +4,7 @@ import {
   answerLine,
   CLASSWORK_WITHOUT_SCRIPT,
   EXERCISE,
+  EXERCISE_KINDS,
   HINT,
   MIXED_REVIEW,
   PAPERS,
@@ -27,7 +28,8 @@ const answerPlaces = (answer: string, accepted: string): string => {
   return answer !== '' && accepted === '' ? line.replace('data-between', 'data-between hidden') : line;
 };
 
-export const renderExercise = ({ exercise, lines }: ExerciseBlock, inline: Inline): string => {
+/** Folded to its title and kind, but for the first of a chapter; what is folded works without script. */
+export const renderExercise = ({ exercise, lines }: ExerciseBlock, inline: Inline, open: boolean): string => {
   const { id, title, steps } = exercise;
   const item = drawItem(exercise, ['printed', id]);
   const bySteps = exercise.kind !== 'wrong-line' && exercise.kind !== 'order';
@@ -37,11 +39,11 @@ export const renderExercise = ({ exercise, lines }: ExerciseBlock, inline: Inlin
         .join('')
     : steps.map((step, i) => renderStep(step, i, item.outcomes[i], (why) => inline(why, lines[i] ?? 1))).join('');
   return (
-    `<section class="exercise" data-exercise="${id}" data-picks="${item.picks.join(',')}" aria-labelledby="exercise-${id}-name">` +
-    `<h3 id="exercise-${id}-name"><span class="tag">${EXERCISE}</span> ${escapeText(title)}</h3>` +
+    `<section class="exercise" id="exercise-${id}" data-exercise="${id}" data-picks="${item.picks.join(',')}" aria-labelledby="exercise-${id}-name">` +
+    `<details class="whole"${open ? ' open' : ''}><summary><h3 id="exercise-${id}-name"><span class="tag">${EXERCISE}</span> ${escapeText(title)}</h3> <span class="kind">${EXERCISE_KINDS[exercise.kind ?? (exercise.picture ? 'picture' : 'number')]}</span></summary>` +
     `<p class="question"><span data-question>${escapeText(item.question)}</span> <span class="ask">${escapeText(askText(item))}</span></p><div data-shown>${shownHtml(item)}</div><div class="attempt"></div>` +
     `<details class="hint"><summary>${HINT}</summary><p data-hint>${escapeText(item.hint)}</p></details>` +
-    `<details class="worked"><summary>${WORKED_ANSWER}</summary><ol class="steps">${worked}</ol><p class="answer">${answerPlaces(escapeText(answerText(item)), escapeText(acceptedText(item)))}</p></details></section>`
+    `<details class="worked"><summary>${WORKED_ANSWER}</summary><ol class="steps">${worked}</ol><p class="answer">${answerPlaces(escapeText(answerText(item)), escapeText(acceptedText(item)))}</p></details></details></section>`
   );
 };
 

@@ -13,6 +13,7 @@ import {
 import type { Input, Value } from '../assembly/numbers.ts';
 import { runSteps, type Step, type StepOutcome } from '../assembly/steps.ts';
 import { relationNamed, type SymbolName, symbolFact } from '../engine/index.ts';
+import { curveSvg } from '../exercises/curve.ts';
 import type { Group } from '../figures/kit/figure.ts';
 import { figureParts } from '../figures/kit/figure-parts.ts';
 import { groupState } from '../figures/kit/group-state.ts';
@@ -218,6 +219,6 @@ export const renderPrediction = (prediction: Prediction, index: number, question
   const answer = `<span class="q" data-value="${prediction.answer}" data-shown="${format.shown}" data-digits="${format.digits ?? ''}">${show(prediction.answer, format, 'metric')}</span>`;
   return (
     `<section class="predict" data-predict="${index}" aria-label="${predictionNumber(index + 1)}"><p class="box-name">${PREDICT_FIRST}</p><p class="question">${question}</p>` +
-    `<div class="attempt"></div><details class="reveal"><summary>${SHOW_ANSWER}</summary><p>${answer}. ${reveal}</p></details></section>`
+    `${prediction.curve ? `<div class="shown" data-axes>${curveSvg(prediction.curve)}</div>` : ''}<div class="attempt"></div><details class="reveal"><summary>${SHOW_ANSWER}</summary><p>${answer}. ${reveal}</p></details></section>`
   );
 };

@@ -236,19 +236,24 @@ const jackOf = ({ adjuster: a, hidden: { fault, size } }: Bench): Result<Jack> =
   });
 };
 
-/** A paper has room for fewer. */
-const MOST = 400;
+/** Readings; a paper has room for fewer. */
+const MOST = 800;
 
-/** Up through these places and down again, with the work on or off: from nought, rising, in turns. Each way is begun beyond its first place, so that its flanks are seated. */
+/**
+ * Up through these places and down again, so many times over, with the work on or off: from nought, rising, in turns. Each way is begun beyond its
+ * first place, so that its flanks are seated.
+ */
 export const readingsOf = (
   bench: Bench,
   places: readonly number[],
   weighted: boolean,
+  runs = 1,
 ): Result<readonly BenchReading[]> => {
   const { adjuster: a, seed, play } = bench;
   const { fault, size } = bench.hidden;
   if (!a.C) return bad('bench-one-thread', {});
-  if (!(places.length >= 2 && places.length <= MOST)) return bad('bench-places', { count: places.length, most: MOST });
+  if (!(places.length >= 2 && 2 * places.length * runs <= MOST && runs >= 1))
+    return bad('bench-places', { count: places.length, most: MOST / 2 });
   const sized = (which: Fault): number => (fault === which ? size : 0);
   const windUp = sized('loose lock');
   const worn = sized('worn flank');
@@ -276,8 +281,8 @@ export const readingsOf = (
         h: a.A.thread.h,
         L: a.A.thread.L,
         play: mm(play.A + worn),
-        // The lead of A alone puts the net lead off by this share.
-        leadError: plain((sized('lead error') * net) / a.A.thread.L),
+        // The lead of A alone puts the net lead off by this share, with its sign: what A takes more, the net lead has less.
+        leadError: plain((-sized('lead error') * a.Delta) / (a.A.thread.h * a.A.thread.L)),
         periodic: mm(sized('wave')),
       },
       C: { h: a.C.thread.h, L: a.C.thread.L, play: mm(play.C) },
@@ -293,24 +298,34 @@ export const readingsOf = (
   if (!aside.ok) return aside;
   const state = randomState(2 * seed + (weighted ? 1 : 0));
   if (!state.ok) return state;
-  const noise = new Float64Array(2 * both.length);
+  const count = both.length * runs;
+  const noise = new Float64Array(2 * count);
   fillNormal(state.value, noise);
-  const heights = both.map((_, i) => {
-    const z = (motion.value.carried[stands[i] as number] as number) + (aside.value[i]?.z ?? 0);
+  // Another run goes over the same flanks; only the clock has gone on.
+  const heights = Array.from({ length: count }, (_, i) => {
+    const k = i % both.length;
+    const z = (motion.value.carried[stands[k] as number] as number) + (aside.value[k]?.z ?? 0);
     return asRead(bench, z + grown(bench, EACH * i));
   });
   return good(
-    both.map((place, i) => ({
-      turns: place,
-      direction: i < places.length ? 'up' : 'down',
+    heights.map((height, i) => ({
+      turns: both[i % both.length] as number,
+      direction: i % both.length < places.length ? 'up' : 'down',
       height: rounded(
-        (heights[i] as number) - (heights[0] as number) + (i === 0 ? 0 : SCATTER.height * (noise[2 * i] as number)),
+        height - (heights[0] as number) + (i === 0 ? 0 : SCATTER.height * (noise[2 * i] as number)),
         DIVISION.height,
       ),
-      side: rounded((aside.value[i]?.x ?? 0) + SCATTER.side * (noise[2 * i + 1] as number), DIVISION.side),
+      side: rounded(
+        (aside.value[i % both.length]?.x ?? 0) + SCATTER.side * (noise[2 * i + 1] as number),
+        DIVISION.side,
+      ),
     })),
   );
 };
+
+/** Net lead that the jack really has, mm a turn. */
+export const leadOf = ({ adjuster, hidden }: Bench): number =>
+  adjuster.Delta * (1 + (hidden.fault === 'lead error' ? hidden.size : 0));
 
 /** What the tip does across the axis, and off the motion of the net lead along it, at these turns one after the other. */
 const asideOf = (

@@ -5,6 +5,7 @@
 import {
   ANOTHER_EXERCISE,
   CHECK,
+  DONE,
   dueSays,
   ERASE_ALL,
   ERASE_PROGRESS,
@@ -62,6 +63,8 @@ const practise = (
     place.querySelector<HTMLDetailsElement>('.worked'),
   ];
   const { field, label, verdict, form } = answerForm(`answer-${place.dataset.exercise ?? 'review'}`, CHECK);
+  const done = make('span', { class: 'done-mark' });
+  place.querySelector('.whole > summary > .kind')?.append(done);
   const again = make('button', { type: 'button', class: 'plain' }, following ? ANOTHER_EXERCISE : NEW_NUMBERS);
   const whole = make('button', { type: 'button', class: 'plain', hidden: '' }, SHOW_REST);
   worked?.append(whole);
@@ -95,8 +98,10 @@ const practise = (
     whole.hidden = count === 0;
   };
 
+  const tick = () => setText(done, tallyOf(item.exercise.id).right > 0 ? DONE : '');
   const write = () => {
     const { exercise } = item;
+    tick();
     place.dataset.picks = item.picks.join(',');
     setText(part('question'), item.question);
     setText(place.querySelector('.ask'), askText(item));
@@ -139,6 +144,7 @@ const practise = (
     seen.hidden = figureOf(item) === undefined;
     recordTry(item.exercise.id, kind === 'right');
     tellMoved();
+    tick();
     after();
     if (kind === 'right') return;
     wrong++;
@@ -166,12 +172,44 @@ const practise = (
   return { put };
 };
 
+/** One exercise is open at a time: a page of six would be long. What is pressed stays under the hand while another closes above it. */
+const mountFolds = (places: readonly HTMLElement[]): void => {
+  const foldOf = (place: HTMLElement) => place.querySelector<HTMLDetailsElement>(':scope > .whole');
+  const only = (fold: HTMLDetailsElement) => {
+    for (const place of places) {
+      const other = foldOf(place);
+      if (other && other !== fold) other.open = false;
+    }
+  };
+  for (const place of places) {
+    const fold = foldOf(place);
+    const line = fold?.querySelector('summary');
+    line?.addEventListener('click', () => {
+      if (fold?.open) return;
+      const { top } = line.getBoundingClientRect();
+      if (fold) only(fold);
+      window.scrollBy({ top: line.getBoundingClientRect().top - top, behavior: 'instant' });
+    });
+  }
+  const asLinked = () => {
+    const place = places.find(({ id }) => id !== '' && `#${id}` === location.hash);
+    const fold = place && foldOf(place);
+    if (!fold || fold.open) return;
+    only(fold);
+    fold.open = true;
+    place.scrollIntoView();
+  };
+  window.addEventListener('hashchange', asLinked);
+  asLinked();
+};
+
 export const mountExercises = (root: HTMLElement, exercises: readonly Exercise[], store: Store): void => {
   const places = all(root, '[data-exercise]');
   const last = places.at(-1);
   if (!last) return;
   const line = progressLine(exercises.map((e) => e.id));
   last.after(line.place);
+  mountFolds(places);
   for (const place of places) {
     const exercise = exercises.find((e) => e.id === place.dataset.exercise);
     const item = exercise && itemAt(exercise, (place.dataset.picks ?? '').split(',').map(Number));
@@ -232,7 +270,11 @@ export const mountReview = (place: HTMLElement, bank: Bank, store: Store): void 
     const chosen = bankOrder(bank, (id) => tallyOf(id).right, chapter, Math.random(), dueOn());
     setText(place.querySelector('[data-due]'), dueSays(dueOn().filter((id) => known.has(id)).length));
     chapter = chosen.slug;
-    setText(place.querySelector('[data-from]'), fromChapter(chosen.title));
+    place
+      .querySelector('[data-from]')
+      ?.replaceChildren(
+        make('a', { href: `${chosen.slug}.html#exercise-${chosen.exercise.id}` }, fromChapter(chosen.title)),
+      );
     return drawItem(chosen.exercise, anySeed());
   };
   const line = progressLine(exercises.map((e) => e.id));

@@ -21,17 +21,10 @@ import { formatOf, show, type UnitView } from '../../input/format.ts';
 import { readNumber } from '../../input/quantity.ts';
 import type { Prediction } from '../../page/model.ts';
 import { make } from '../dom.ts';
+import { barField } from './bar-prediction.ts';
+import { curveField } from './curve-prediction.ts';
 import { offeredField } from './offered-field.ts';
-
-/** What stands in place of the field of a prediction. */
-export interface PictureField {
-  readonly control: HTMLElement;
-  readonly picture: HTMLElement;
-  /** What was predicted, in base units, or by its sign alone. */
-  readonly read: () => Result<number> | undefined;
-  /** Draws both and plays the answer. */
-  readonly play: (made: number) => void;
-}
+import type { PictureField } from './picture-field.ts';
 
 /** The sign that stands for a choice. */
 const SIGNS = [1, -1, 0];
@@ -152,7 +145,22 @@ const dialField = (id: string, { answer }: Prediction): PictureField => {
   };
 };
 
-export const pictureField = (id: string, model: Prediction, status: HTMLElement): PictureField =>
+/** `axes`: the printed axes of a curve. */
+export const pictureField = (
+  id: string,
+  model: Prediction,
+  fact: SymbolFact,
+  status: HTMLElement,
+  axes: HTMLElement | null,
+  view: () => UnitView,
+): PictureField =>
+  model.curve && axes
+    ? curveField(model.curve, axes)
+    : model.on === 'bar'
+      ? barField(id, model, fact, view)
+      : offeredOrDial(id, model, status);
+
+const offeredOrDial = (id: string, model: Prediction, status: HTMLElement): PictureField =>
   model.on === 'dial'
     ? dialField(id, model)
     : model.on === 'way'

@@ -394,6 +394,7 @@ export const SYMBOLS = {
     because:
       'the spread is the zone divided by six times the capability, so a capability of zero is a spread without bound',
   },
+  n_h: { says: 'turns of the head of the jack on the bench', unit: 'turn', min: 0, max: 1, tex: 'n_{\\mathrm{h}}' },
   n_s: { ...ratio('seed', 'n_{\\mathrm{s}}', 0, 999_999_999), whole: true },
   // Effort and feel: the slopes the threads meet, friction and push
   d_2A: { ...size('pitch diameter of thread A', 'd_{2A}', 0.1, 400), step: FINE },
@@ -567,17 +568,6 @@ export const SYMBOLS = {
   Delta_m: motion('measured net lead', '\\Delta_{\\mathrm{m}}', 1e13),
   e_g: { ...motion('how far a reading may be off, either way', 'e_{\\mathrm{g}}', 1), min: 0 },
   U_2: { ...motion('how far a lead from two readings may be off, a turn', 'U_2', 1e9), min: 0 },
-  s_g: { ...motion('scatter of one reading, standard deviation', 's_{\\mathrm{g}}', 1), min: 0 },
-  u_g: { ...motion('lag of the carried part in its guide', 'u_{\\mathrm{g}}', 1), min: 0 },
-  eps_gA: {
-    ...ratio('lead error of thread A of the rig', '\\varepsilon_{\\mathrm{g}A}', -0.05, 0.05),
-    shown: 'percent',
-  },
-  eps_gC: {
-    ...ratio('lead error of thread C of the rig', '\\varepsilon_{\\mathrm{g}C}', -0.05, 0.05),
-    shown: 'percent',
-  },
-  N_r: { ...ratio('runs up and down', 'N_{\\mathrm{r}}', 1, 50), whole: true },
   q_g: { ...ratio('scale error of the indicator, to each side', 'q_{\\mathrm{g}}', 0, 0.2), shown: 'percent' },
   e_d: { ...motion('drift of stand and part over the readings, to each side', 'e_{\\mathrm{d}}', 1), min: 0 },
   e_rp: { ...motion('repeat of the indicator, to each side', 'e_{\\mathrm{r}}', 1), min: 0 },

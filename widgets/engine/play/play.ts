@@ -205,6 +205,15 @@ export const turnsLost = relation({
   compute: ({ j_A, j_C, Delta }) => ({ n_j: turns((j_A + j_C) / Math.abs(Delta)) }),
 });
 
+export const motionAfterReversal = relation({
+  name: 'motion-after-reversal',
+  says: 'Motion of the carried part once the hand turns the other way, without preload: it stands still until the play is taken up.',
+  takes: ['n', 'n_j', 'Delta'],
+  gives: { z_c: '(max(0, n - n_j) - max(0, -n - n_j))*Delta' },
+  source: 'One play operator of the summed play, as in turns-lost; see simulator.ts.',
+  compute: ({ n, n_j, Delta }) => ({ z_c: mm((Math.max(0, n - n_j) - Math.max(0, -n - n_j)) * Delta) }),
+});
+
 export const stepsLost = relation({
   name: 'steps-lost',
   says: 'Steps or flats lost on reversal.',

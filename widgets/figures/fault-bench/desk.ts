@@ -21,6 +21,8 @@ export interface Desk {
   n: number;
   notes: readonly Note[];
   checks: readonly Check[];
+  /** How many readings were just handed to the calibration. */
+  taken: number;
   said: { readonly fault: Fault; readonly right: boolean } | undefined;
 }
 
@@ -31,6 +33,7 @@ export const BEGUN: Readonly<Desk> = {
   n: 0,
   notes: [],
   checks: [],
+  taken: 0,
   said: undefined,
 };
 

@@ -4,10 +4,13 @@
  */
 import { FAULT_WORDS, TAKEN_FOR } from '#words/bench.ts';
 import { WORDS } from '#words/figures/fault-bench.ts';
+import { partsStated } from '../../assembly/adjuster/stated.ts';
 import { FAULTS, type Fault } from '../../assembly/bench/hidden-fault.ts';
 import { keyLine } from '../../assembly/bench/key-line.ts';
+import { turns as inTurns, mm } from '../../engine/index.ts';
 import { escapeText } from '../../input/escape.ts';
 import { numeral, show, type UnitView, withSign } from '../../input/format.ts';
+import { writeReadingsTable } from '../../input/readings-table.ts';
 import { stepSaid } from '../kit/build-steps.ts';
 import { defineFigure } from '../kit/figure.ts';
 import { knobSvg, mountKnob, updateKnob } from '../kit/knob.ts';
@@ -28,8 +31,9 @@ const draw = (s: State, view: UnitView): string =>
   `<div class="fault-bench-view"><div class="solid-view" data-solid role="img" aria-label="${escapeText(WORDS.drawing(s.adjuster.name))}">` +
   `<svg class="solid-still" viewBox="0 0 ${PICTURE.width} ${PICTURE.height}" aria-hidden="true"><g data-still>${stillHtml(s, STANDS)}</g></svg>` +
   `<svg class="solid-overlay" viewBox="0 0 ${PICTURE.width} ${PICTURE.height}" aria-hidden="true"><g data-overlay>${overlayHtml(s, STANDS, view)}</g></svg></div>` +
-  `<div class="fault-bench-side">${knobSvg(s.n, s.adjuster.divider, s.adjuster.steps, WORDS.knob, { from: 0, to: 1 })}<div class="fault-bench-desk" data-desk></div></div>` +
-  `<div class="fault-bench-plot" data-plot></div><div class="fault-bench-seen" data-seen>${toTick()}</div></div>`;
+  `<div class="fault-bench-head">${knobSvg(s.n, s.adjuster.divider, s.adjuster.steps, WORDS.knob, { from: 0, to: 1 })}</div><div class="fault-bench-desk" data-desk></div>` +
+  `<div class="fault-bench-plot" data-plot></div>` +
+  `<details class="fault-bench-seen" data-list hidden><summary data-count></summary><div data-seen></div></details>${toTick()}</div>`;
 
 /** On paper the answer is ticked. */
 const toTick = (): string =>
@@ -48,6 +52,9 @@ const buildHtml = (s: State, { step }: Desk, view: UnitView): string => {
   return `<p role="status">${says}</p><p class="acts">${button('step', WORDS.build.on)}${button('all', WORDS.build.all, true)}</p>`;
 };
 
+/** Readings of which a line can be laid. */
+const FEWEST = 4;
+
 const deskHtml = (s: State, desk: Desk, view: UnitView): string => {
   if (desk.step < stepsOf(s.adjuster).length) return buildHtml(s, desk, view);
   const { said } = desk;
@@ -56,14 +63,15 @@ const deskHtml = (s: State, desk: Desk, view: UnitView): string => {
       `<option value="${fault}"${said?.fault === fault ? ' selected' : ''}>${FAULT_WORDS[fault].says}</option>`,
   ).join('');
   return (
-    `<p class="acts">${button('work', desk.work ? WORDS.work.off : WORDS.work.on)}${button('read', WORDS.read)}${button('read-all', WORDS.readAll)}</p>` +
-    `<p class="acts">${(['block', 'drift', 'line'] as const).map((check) => button(check, WORDS.checks[check], true)).join('')}</p>` +
+    `<p class="acts">${button('work', desk.work ? WORDS.work.off : WORDS.work.on)}${button('read', WORDS.read)}${button('read-all', WORDS.readAll)}${(['block', 'drift', 'line'] as const).map((check) => button(check, WORDS.checks[check], true)).join('')}` +
+    `${desk.notes.length >= FEWEST ? button('take', WORDS.take, true) : ''}</p>` +
     `<p class="acts"><label>${WORDS.diagnosis} <select data-said data-key="said"><option value="">${WORDS.choose}</option>${options}</select></label>${button('say', WORDS.answer)}${button('next', WORDS.next, true)}</p>` +
     `<p role="status" data-verdict>${verdictOf(s, desk, view)}</p>`
   );
 };
 
-const verdictOf = (s: State, { said, notes, work }: Desk, view: UnitView): string => {
+const verdictOf = (s: State, { said, notes, work, taken }: Desk, view: UnitView): string => {
+  if (taken > 0) return escapeText(WORDS.taken(taken));
   if (!said) return escapeText(notes.length === 0 && !work ? WORDS.build.done : WORDS.work.is(work));
   if (said.right) return escapeText(WORDS.right(keyLine(s.bench, view)));
   const is = s.bench.hidden.fault;
@@ -98,7 +106,7 @@ const plotHtml = (s: State, { notes }: Desk, view: UnitView): string => {
 /** What differs is marked once the fault is found: before, that is for the reader to see. */
 const seenHtml = (s: State, desk: Desk, view: UnitView): string => {
   const rows = evidenceOf(s, desk, view);
-  if (rows.length === 0) return toTick();
+  if (rows.length === 0) return '';
   const [seen, here, good] = WORDS.evidence.head;
   const found = desk.said?.right === true;
   return `<table class="fault-bench-table"><thead><tr><th scope="col">${seen}</th><th scope="col">${here}</th><th scope="col">${good}</th>${found ? '<td></td>' : ''}</tr></thead><tbody>${rows
@@ -106,7 +114,7 @@ const seenHtml = (s: State, desk: Desk, view: UnitView): string => {
       (row) =>
         `<tr${found && row.differs ? ' class="differs"' : ''}><th scope="row">${escapeText(row.seen)}</th><td>${row.here}</td><td>${row.good}</td>${found ? `<td>${row.differs ? WORDS.evidence.differs : ''}</td>` : ''}</tr>`,
     )
-    .join('')}</tbody></table>${toTick()}`;
+    .join('')}</tbody></table>`;
 };
 
 interface Live {
@@ -156,6 +164,10 @@ const follow = (stage: HTMLElement, s: State, view: UnitView): void => {
   fill(stage, '[data-desk]', deskHtml(s, desk, view));
   fill(stage, '[data-plot]', desk.notes.length === 0 ? '' : withSizes(plotHtml(s, desk, view)));
   fill(stage, '[data-seen]', seenHtml(s, desk, view));
+  const list = stage.querySelector<HTMLDetailsElement>('[data-list]');
+  const count = evidenceOf(s, desk, view).length;
+  if (list) list.hidden = count === 0;
+  fill(stage, '[data-count]', WORDS.evidence.count(count));
 };
 
 const noted = (desk: Desk, notes: readonly Note[]): void => {
@@ -169,17 +181,27 @@ const oneTurn = (work: boolean): Note[] =>
     Array.from({ length: PER_TURN + 1 }, (_, place) => ({ work, direction, place })),
   );
 
+/** The readings noted with the work as it is now, for the calibration. */
+const takenOf = (s: State, { notes, work }: Desk) =>
+  notes
+    .filter((note) => note.work === work)
+    .map(({ direction, place }) => {
+      const { turns, height } = readingAt(work ? s.loaded : s.free, place, direction);
+      return { turns: inTurns(turns), reading: mm(height), direction };
+    });
+
 const isFault = (text: string | undefined): text is Fault => FAULTS.some((fault) => fault === text);
 const isCheck = (text: string | undefined): text is Check => text === 'block' || text === 'drift' || text === 'line';
 
 export const faultBench = defineFigure({
   name: 'fault-bench',
   title: WORDS.title,
-  threads: [],
-  quantities: ['n', 'n_s'],
-  texts: ['adjuster'],
-  chief: ['n', 'n_s'],
-  groups: { parts: ['adjuster'] },
+  threads: ['A', 'C'],
+  quantities: ['n_h', 'n_s'],
+  texts: ['adjuster', 'runs'],
+  chief: ['n_h', 'n_s'],
+  groups: { threads: ['A', 'C', 'adjuster'], readings: ['runs'] },
+  idle: ({ texts }) => (partsStated(texts.adjuster) === undefined ? [] : ['A', 'C']),
   state: stateOf,
   draw,
   caption: (s, view) => {
@@ -210,7 +232,7 @@ export const faultBench = defineFigure({
       ],
     };
   },
-  renderKey: (_, { texts }) => [texts],
+  renderKey: (_, { threads, texts }) => [threads.A.designation, threads.C.designation, texts.adjuster],
   mount: (stage, context) => {
     const read = () => {
       const state = stateOf(context.numbers());
@@ -224,7 +246,7 @@ export const faultBench = defineFigure({
     lives.set(stage, live);
     mountKnob(stage, {
       read: () => read()?.n ?? 0,
-      write: (n) => context.set('n', Math.min(1, Math.max(0, n))),
+      write: (n) => context.set('n_h', Math.min(1, Math.max(0, n))),
       steps: () => PER_TURN,
     });
     stage.addEventListener('click', (event) => {
@@ -239,12 +261,17 @@ export const faultBench = defineFigure({
       if (act === 'read') noted(desk, [{ work: desk.work, direction: desk.direction, place: s.place }]);
       if (act === 'read-all') noted(desk, oneTurn(desk.work));
       if (isCheck(act) && !desk.checks.includes(act)) desk.checks = [...desk.checks, act];
+      if (act === 'take') {
+        const rows = takenOf(s, desk);
+        context.type('runs', writeReadingsTable(rows));
+        desk.taken = rows.length;
+      } else desk.taken = 0;
       if (act === 'say') {
         const answer = stage.querySelector<HTMLSelectElement>('[data-said]')?.value;
         if (isFault(answer)) desk.said = { fault: answer, right: answer === s.bench.hidden.fault };
-      } else if (act !== 'step' && act !== 'all') desk.said = undefined;
+      } else if (act !== 'step' && act !== 'all' && act !== 'take') desk.said = undefined;
       if (act === 'next') {
-        context.set('n', 0);
+        context.set('n_h', 0);
         context.set('n_s', (s.bench.seed + 1) % 1e9);
       }
       again();

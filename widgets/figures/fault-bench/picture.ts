@@ -107,7 +107,7 @@ export const overlayHtml = (s: State, desk: Desk, view: UnitView): string => {
   const [x, y] = onPicture(aim, [0, 0, top]);
   const reach = s.adjuster.tip.kind === 'ball' ? (s.adjuster.tip.diameter / 2) * aim.scale : 0;
   const dial = { x, y: DIAL + 6 };
-  const beside = { x: PICTURE.width - 190, y: y + reach };
+  const beside = { x: PICTURE.width - 214, y: y + reach };
   return (
     `<path class="fault-bench-stem" d="M${px(dial.x)} ${px(dial.y + DIAL)}V${px(y)}"/>${dialHtml(dial.x, dial.y, height, WORDS.along, view, ROUND)}` +
     `<path class="fault-bench-stem" d="M${px(beside.x - DIAL)} ${px(beside.y)}H${px(x + reach)}"/>${dialHtml(beside.x, beside.y, side, WORDS.across, view, 10 * ROUND)}`

@@ -1,6 +1,7 @@
 /** What the bench shows: the reader’s jack with a fault from a seed, and its readings over one turn up and down. */
 import { type Adjuster, type Standing, standing } from '../../assembly/adjuster/adjuster.ts';
-import { readAdjuster } from '../../assembly/adjuster/text.ts';
+import { adjusterOf } from '../../assembly/adjuster/from-numbers.ts';
+import { partsStated } from '../../assembly/adjuster/stated.ts';
 import {
   type Bench,
   type BenchReading,
@@ -28,12 +29,22 @@ export interface State {
   readonly place: number;
 }
 
-type Read = Pick<State, 'bench' | 'loaded' | 'free' | 'checks'>;
-let last: { readonly adjuster: Adjuster; readonly seed: number; readonly read: Result<Read> } | undefined;
+type Read = Pick<State, 'adjuster' | 'bench' | 'loaded' | 'free' | 'checks'>;
+let last: { readonly key: string; readonly read: Result<Read> } | undefined;
+
+export type Given = NumbersOf<'A' | 'C', 'n_h' | 'n_s', never, 'adjuster' | 'runs'>;
+
+/** Of the ball at the tip of a jack that is stated by its pair alone, mm. */
+const BALL = 3.175;
 
 /** The jack as built takes a while where it leans, so the last bench is kept while its head is turned. */
-const benchRead = (adjuster: Adjuster, seed: number): Result<Read> => {
-  if (last?.adjuster !== adjuster || last.seed !== seed) last = { adjuster, seed, read: workedOut(adjuster, seed) };
+const benchRead = ({ threads: { A, C }, values, texts }: Given): Result<Read> => {
+  const key = JSON.stringify([A.designation, C.designation, texts.adjuster, values.n_s]);
+  if (last?.key !== key) {
+    const jack =
+      partsStated(texts.adjuster) ?? adjusterOf({ threads: { A, C }, choices: { arrangement: 'in line' }, ball: BALL });
+    last = { key, read: jack.ok ? workedOut(jack.value, values.n_s) : jack };
+  }
   return last.read;
 };
 
@@ -46,20 +57,17 @@ const workedOut = (adjuster: Adjuster, seed: number): Result<Read> => {
   if (!free.ok) return free;
   const checks = checksOf(bench.value);
   return checks.ok
-    ? good({ bench: bench.value, loaded: loaded.value, free: free.value, checks: checks.value })
+    ? good({ adjuster, bench: bench.value, loaded: loaded.value, free: free.value, checks: checks.value })
     : checks;
 };
 
-export const stateOf = ({ values, texts }: NumbersOf<never, 'n' | 'n_s', never, 'adjuster'>): Result<State> => {
-  const adjuster = readAdjuster(texts.adjuster);
-  if (!adjuster.ok) return adjuster;
-  const read = benchRead(adjuster.value, values.n_s);
+export const stateOf = (given: Given): Result<State> => {
+  const read = benchRead(given);
   if (!read.ok) return read;
-  const n = Math.min(1, Math.max(0, values.n));
+  const n = Math.min(1, Math.max(0, given.values.n_h));
   return good({
     ...read.value,
-    adjuster: adjuster.value,
-    standing: standing(adjuster.value, n),
+    standing: standing(read.value.adjuster, n),
     n,
     place: Math.round(n * PER_TURN),
   });

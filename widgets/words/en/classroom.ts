@@ -83,7 +83,7 @@ export const SIGN_OFF = {
 };
 export const rigFor = (student: string): string => `Rig: ${student}`;
 export const RIG_HEAD = (unit: string): string =>
-  `A computed rig with hidden faults. Its indicator shows, in ${unit}, at each flat:`;
+  `A computed jack with one hidden fault, on the bench with the work of 20 N on it. Its indicator shows, in ${unit}, at each flat:`;
 export const LAB_FACTS = [
   'Measured motion of a turn:',
   'Lost motion:',
@@ -93,15 +93,19 @@ export const LAB_KEY = 'What the rigs hide';
 export const HIDES = 'Hides';
 export const RIG_GIVEN = 'Given to the rig';
 export const FOUND_BY_FIT = 'Found by the fit';
-export const hiddenSays = (fault: 'long' | 'short' | 'loose' | 'wave' | 'drift' | 'misread', size: string): string =>
-  ({
-    long: `The net lead is too large by ${size} a turn.`,
-    short: `The net lead is too small by ${size} a turn.`,
-    loose: `No weight: ${size} of play shows between up and down.`,
-    wave: `Periodic error of amplitude ${size}.`,
-    drift: `Drift of ${size} from the first reading to the last.`,
-    misread: `One reading of the first way up is off by ${size}.`,
-  })[fault];
+export const QUARTERS_NAME = (unit: string): string => `One turn by quarters, in ${unit}`;
+export const QUARTER_HEADS = ['Turn', 'Across the tip, work on', 'Along, work off, up', 'Along, work off, down'];
+/** What is found at the bench without turning, each as it is printed. */
+export const rigChecks = (v: {
+  readonly is: string;
+  readonly reads: string;
+  readonly drift: string;
+  readonly line: string;
+}): readonly string[] => [
+  `A gauge block of ${v.is} under the indicator reads ${v.reads}.`,
+  `A hand held the jack for ten minutes. The reading went by ${v.drift}.`,
+  `Turned on and back with the work on, the pencil line on the carried part stands ${v.line} off.`,
+];
 export const LAB_PAIRS = 'Pairs in the class, one a line: thread A + thread C. Each student gets one of them.';
 export const SET_LAB = 'Set the lab';
 export const labSet = (students: number): string =>

@@ -112,6 +112,14 @@ export const FLANK_ASKED = 'Which flank will touch?';
 export const DIAL_ASKED = 'Where will the long hand stand, in divisions? Minus is anticlockwise.';
 export const drawnWay = (way: string, yours: boolean): string => `${yours ? 'you' : 'played'}: ${way}`;
 export const drawnFlank = (flank: string, yours: boolean): string => `${yours ? 'you' : 'played'}: ${flank}`;
+export const CURVE_SET =
+  'Set the seven points: tap or drag where each should stand. By keys, go from point to point and use the arrows.';
+export const curvePoint = (at: string): string => `The point at ${at}`;
+export const CURVE_KEY = 'Dashed, with points: yours. Full line: the engine’s.';
+export const NOTHING_DRAWN = 'Set the points first; the answer can also be opened without it.';
+export const BAR_ASKED = (known: string): string => `How tall is your bar, in per cent of the bar “${known}”?`;
+export const barYours = 'you';
+export const barAnswer = 'engine';
 export const NOTHING_CHOSEN = 'Choose one first; the answer can also be opened without it.';
 
 // Exercises.

@@ -50,6 +50,18 @@ export const PREDICT_FIRST = 'Predict first';
 export const SHOW_ANSWER = 'Answer';
 
 export const EXERCISE = 'Exercise';
+/** What kind an exercise is, on its line. */
+export const EXERCISE_KINDS = {
+  number: 'find a number',
+  picture: 'read a picture',
+  choice: 'choose an answer',
+  way: 'which way',
+  flank: 'which flank',
+  'wrong-line': 'find the wrong line',
+  order: 'put in order',
+  stack: 'choose from a drawer',
+  table: 'judge a table',
+} as const;
 export const HINT = 'Hint';
 export const WORKED_ANSWER = 'Answer';
 /** Both are places in the page, or what stands in them. */

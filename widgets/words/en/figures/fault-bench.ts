@@ -21,9 +21,11 @@ export const WORDS = {
   },
   read: 'Note this reading',
   readAll: 'Read one turn up and down',
+  take: 'Take these readings over',
+  taken: (count: number) => `Taken over: ${count} readings stand in the calibration’s field.`,
   checks: {
-    block: 'Lay a gauge block under the indicator',
-    drift: 'Take your hands off and wait',
+    block: 'Gauge block under the indicator',
+    drift: 'Hands off, and wait',
     line: 'Look at the pencil line',
   },
   diagnosis: 'The fault is',
@@ -36,6 +38,7 @@ export const WORDS = {
   plot: 'Indicator minus the nominal motion',
   legend: { up: 'turning up', down: 'turning down', off: 'hollow: the work is off' },
   evidence: {
+    count: (count: number) => `What was seen, beside a good jack: ${count}`,
     head: ['seen', 'here', 'a good jack'],
     lead: 'one turn up',
     wave: 'quarters, off a straight line',

@@ -27,10 +27,4 @@ export const CALIBRATION_REFUSALS = {
     `No reading was taken on the way ${direction}, so there is no correction for it; run that way too.`,
   'outside-readings': ({ turns, from, to }) =>
     `${say(turns)} turns lie outside the readings, which go from ${say(from)} to ${say(to)}; nothing is known there, so stay within them or read further.`,
-  'practice-size': ({ out, stepsPerTurn, runs, most }) =>
-    `Read ${asRead(out)} turns with ${asRead(stepsPerTurn)} readings to a turn and ${asRead(runs)} runs; give at least two steps in all, and no more than ${most} readings.`,
-  'practice-division': ({ division }) =>
-    `Read a division of ${asRead(division)} mm; give one above zero, such as 0.0001 mm.`,
-  'practice-loses': ({ turns }) =>
-    `This rig loses ${Math.round(turns)} turns on reversal, too many to run it up and down; give it less play or seat its flanks.`,
 } satisfies Partial<RefusalWords>;

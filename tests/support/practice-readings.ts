@@ -1,5 +1,5 @@
 /**
- * A practice rig: readings of a differential screw of known faults, as a careful hand would take them with an indicator.
+ * Readings of a differential screw of known faults, as a careful hand would take them with an indicator: what a fit must give back.
  *
  * One run: from nought up to `out` turns, reading at every step, a little beyond the end and back, reading again at
  * every step on the way down, a little beyond the start and up again. The little more takes up all lost motion before
@@ -11,25 +11,19 @@
  * Units: mm, turns, N. The same settings and seed give the same readings.
  */
 
-import { at } from '../kernel/at.ts';
-import { type Millimetres, mm, type Turns, turns } from '../kernel/quantity.ts';
-import { bad, good, type Result } from '../kernel/result.ts';
-import { type Move, type SimulatorSettings, simulate } from '../play/simulator.ts';
-import type { GaugeReading } from './calibration.ts';
-import type { Direction } from './readings.ts';
-
-declare module '../kernel/result.ts' {
-  interface Refusals {
-    'practice-size': {
-      readonly out: number;
-      readonly stepsPerTurn: number;
-      readonly runs: number;
-      readonly most: number;
-    };
-    'practice-division': { readonly division: number };
-    'practice-loses': { readonly turns: number };
-  }
-}
+import {
+  at,
+  type Direction,
+  type GaugeReading,
+  type Millimetres,
+  type Move,
+  mm,
+  type SimulatorSettings,
+  simulate,
+  type Turns,
+  turns,
+} from '../../widgets/engine/index.ts';
+import { valueIn } from './results.ts';
 
 export interface PracticeRun {
   /** Turns read over, from nought. */
@@ -41,25 +35,17 @@ export interface PracticeRun {
   readonly division?: Millimetres;
 }
 
-/** More would be no practice; a real logger’s file is opened instead. */
-const MOST_PRACTICE = 2000;
-
 /** Turns by which each end is overrun beyond the motion lost there. */
 const BEYOND = 0.25;
 
 export const practiceReadings = (
   rig: SimulatorSettings,
   { out, stepsPerTurn, runs, division = mm(1e-4) }: PracticeRun,
-): Result<readonly GaugeReading[]> => {
+): readonly GaugeReading[] => {
   const steps = Math.round(out * stepsPerTurn);
-  const count = 2 * (steps + 1) * runs;
-  if (!(steps >= 2 && runs >= 1 && count <= MOST_PRACTICE))
-    return bad('practice-size', { out, stepsPerTurn, runs, most: MOST_PRACTICE });
-  if (!(division > 0)) return bad('practice-division', { division });
   const lead = Math.abs(rig.C.h * rig.C.L - rig.A.h * rig.A.L);
   const lost = lead > 0 ? (rig.A.play + rig.C.play + 2 * (rig.stick ?? 0)) / lead : 0;
   const over = BEYOND + lost;
-  if (!(over <= MOST_OVER)) return bad('practice-loses', { turns: lost });
   const step = 1 / stepsPerTurn;
   const turn = (by: number): Move => ({ kind: 'turn', turns: turns(by) });
   const moves: Move[] = [turn(-over), turn(over)];
@@ -79,18 +65,13 @@ export const practiceReadings = (
     }
     moves.push(turn(-over), turn(over));
   }
-  const motion = simulate(rig, moves);
-  if (!motion.ok) return motion;
-  const { reading, carried } = motion.value;
+  const motion = valueIn(simulate(rig, moves));
+  const { reading, carried } = motion;
   // The indicator was set to nought where the run starts, not where the simulator did.
   const zero = at(carried, 2) - at(carried, 0);
-  return good(
-    read.map(({ place, move, direction }) => ({
-      turns: turns(place),
-      reading: mm(Math.round((at(reading, move) - zero) / division) * division + 0),
-      direction,
-    })),
-  );
+  return read.map(({ place, move, direction }) => ({
+    turns: turns(place),
+    reading: mm(Math.round((at(reading, move) - zero) / division) * division + 0),
+    direction,
+  }));
 };
-
-const MOST_OVER = 500;
