@@ -175,7 +175,7 @@ const partsOf = (gl: OGLRenderingContext) => ({
     depthWrite: false,
     cullFace: false,
     uniforms: Object.fromEntries(
-      ['paint', 'what', 'pixel', 'fine', 'bold', 'ink'].map((name) => [name, { value: 0 as unknown }]),
+      ['paint', 'what', 'pixel', 'fine', 'bold', 'ways', 'ink'].map((name) => [name, { value: 0 as unknown }]),
     ),
   }),
   sheet: new Geometry(gl, { position: { size: 2, data: new Float32Array([-1, -1, 3, -1, -1, 3]) } }),
@@ -245,6 +245,7 @@ const paint = (
       pixel: [1 / w, 1 / h],
       fine: Math.max(0.5, 0.45 * fineness),
       bold: Math.max(0.75, 0.9 * fineness),
+      ways: fineness < 1.5 ? 2 : 4,
       ink: colours.ink,
     },
     lines,
