@@ -23,6 +23,8 @@ export interface Lit {
   readonly side: number;
   readonly from: number;
   readonly to: number;
+  /** 0 all round, 1 not on the right of the picture, 2 there the other flank. */
+  readonly aside?: number;
 }
 
 export interface Stand {
@@ -229,8 +231,8 @@ const paint = (
         view.marked && body.name !== 'spring' && body.name !== 'plate'
           ? [Math.cos(SCRIBED), Math.sin(SCRIBED)]
           : [0, 0],
-      litA: onPart ? [lit.A.side, lit.A.from, lit.A.to, 0] : [0, 0, 0, 0],
-      litC: onPart ? [lit.C.side, lit.C.from, lit.C.to, 0] : [0, 0, 0, 0],
+      litA: onPart ? [lit.A.side, lit.A.from, lit.A.to, lit.A.aside ?? 0] : [0, 0, 0, 0],
+      litC: onPart ? [lit.C.side, lit.C.from, lit.C.to, lit.C.aside ?? 0] : [0, 0, 0, 0],
       id: BODY_IDS.indexOf(body.name) + BODY_IDS.length * (body.copy ?? 0),
       hatching: body.with === 'base' ? 1 : -1,
     });

@@ -41,7 +41,7 @@ uniform vec3 near, right, up;
 uniform vec3 colour, hatch, accent;
 uniform vec3 wedge; // first normal x, y of the two planes and the opening; 0 is no cut
 uniform vec2 second;
-uniform vec4 litA, litC; // side of the flank that carries, from, to
+uniform vec4 litA, litC; // side of the flank that carries, from, to; on the right of the picture 1 none, 2 the other
 uniform float id, hatching, depthScale;
 uniform float scale, soft; // CSS pixels to a mm; half a pixel of the picture in CSS pixels
 uniform vec2 scribed;
@@ -80,7 +80,8 @@ void main() {
     vec3 light = normalize(-0.55 * right + 0.62 * up + 0.6 * near);
     shade = 0.66 + 0.4 * max(dot(n, light), 0.0);
     vec4 lit = joint > 1.5 ? litC : litA;
-    if (joint > 0.5 && lit.x != 0.0 && ownNormal.z * lit.x > 0.3 && world.z > lit.y && world.z < lit.z) {
+    float side = lit.w < 0.5 || dot(world.xy, right.xy) < 0.0 ? lit.x : lit.w < 1.5 ? 0.0 : -lit.x;
+    if (joint > 0.5 && side != 0.0 && ownNormal.z * side > 0.3 && world.z > lit.y && world.z < lit.z) {
       float turn = atan(own.y, own.x);
       c = mix(accent, vec3(1.0), 0.55 * step(0.5, fract(turn * 11.46)));
       shade = 1.0;
