@@ -3,7 +3,7 @@ import { expect, it } from 'vitest';
 import { inDeep } from '../support/deep.ts';
 import { beyond, type Locator, type Page } from '../support/driven.ts';
 import { inChromium } from '../support/engines.ts';
-import { fieldIn, figure, sentence, settled, shown, useBrowser, words } from '../support/page.ts';
+import { fieldIn, figure, sentence, settled, shown, useBrowser, type Way, words } from '../support/page.ts';
 
 const { visit } = useBrowser({ solids: true });
 
@@ -21,10 +21,10 @@ const COUNTS = `(() => {
   };
 })()`;
 
-const open = async (address = 'three-parts.html'): Promise<{ page: Page; section: Locator; view: Locator }> => {
-  const { page } = await visit('per-flat.html', { fresh: true });
+const open = async (way: Way = {}): Promise<{ page: Page; section: Locator; view: Locator }> => {
+  const { page } = await visit('per-flat.html', { ...way, fresh: true });
   await beyond(page).addInitScript(COUNTS);
-  await beyond(page).goto(new URL(address, page.url()).href);
+  await beyond(page).goto(new URL('three-parts.html', page.url()).href);
   const section = await shown(figure(page, 'solid'));
   const view = section.locator('[data-solid]');
   await section.locator('.is-live canvas').waitFor();
@@ -135,4 +135,56 @@ it('lets the carried part go round when the lock is off', inDeep, async () => {
   expect(await sentence(section)).toContain('goes round');
   // It then moves by thread A alone.
   expect(await words(section.locator('[data-motion=carried]'))).toMatch(/^▼ 1\.500 mm$/);
+});
+
+it('draws nothing in a tab that is hidden, and has caught up when it is seen again', inDeep, async () => {
+  const { page, section } = await open();
+  const hide = (hidden: boolean) =>
+    page.evaluate(
+      `Object.defineProperty(document, 'hidden', { configurable: true, get: () => ${hidden} }); document.dispatchEvent(new Event('visibilitychange'))`,
+    );
+  const before = await drawn(page);
+  await hide(true);
+  await section.locator('[data-knob]').press('ArrowRight');
+  await settled(page);
+  await beyond(page).waitForTimeout(600);
+  expect((await drawn(page)).calls).toBe(before.calls);
+  await hide(false);
+  await atRest(page);
+  expect((await drawn(page)).calls).toBeGreaterThan(before.calls);
+});
+
+it('steps from one place to the next without a passage for a reader who wants less motion', inDeep, async () => {
+  const { page, section } = await open({ reducedMotion: 'reduce' });
+  await section.locator('[data-begin]').press('Enter');
+  await atRest(page);
+  const before = await drawn(page);
+  await section.locator('[data-build="1"]').press('Enter');
+  await atRest(page);
+  // A picture while it moves and a fine one at rest, each of a call a body and one for the lines.
+  expect((await drawn(page)).calls - before.calls).toBeLessThan(30);
+});
+
+it('is the line drawing where a reader has colours of their own', inDeep, async () => {
+  const { page } = await visit('three-parts.html', { fresh: true, forcedColors: 'active' });
+  const section = await shown(figure(page, 'solid'));
+  expect(await section.locator('.solid-still [data-still] path').first().isVisible()).toBe(true);
+  expect(await section.locator('canvas:visible').count()).toBe(0);
+});
+
+it.each([
+  ['320 px wide', { viewport: { width: 320, height: 640 } }],
+  ['enlarged to 200 %', { viewport: { width: 640, height: 450 }, deviceScaleFactor: 2 }],
+] as const)('has its names inside the picture, and no page to push sideways, %s', inDeep, async (_, way) => {
+  const { page, view } = await open(way);
+  expect(await page.evaluate('document.documentElement.scrollWidth <= innerWidth')).toBe(true);
+  const box = await view.boundingBox();
+  if (!box) throw new Error('no picture');
+  for (const role of ['base', 'turned', 'carried']) {
+    const label = await view.locator(`[data-label=${role}]`).boundingBox();
+    if (!label) throw new Error(`no name of ${role}`);
+    expect(label.y, role).toBeGreaterThanOrEqual(box.y - 1);
+    expect(label.y + label.height, role).toBeLessThanOrEqual(box.y + box.height + 1);
+    expect(label.x + label.width, role).toBeLessThanOrEqual(way.viewport.width);
+  }
 });

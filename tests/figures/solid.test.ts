@@ -1,7 +1,7 @@
 /** The solid: how it is looked at, its nets as the picture has them, its silhouette against the section, and the flanks it lights. */
 import { describe, expect, it } from 'vitest';
 import { type Adjuster, partsOf, standing } from '../../widgets/assembly/adjuster/adjuster.ts';
-import { carryingOf } from '../../widgets/assembly/adjuster/carrying.ts';
+import { asideOf, carryingOf } from '../../widgets/assembly/adjuster/carrying.ts';
 import { heightOf, massOf, reach } from '../../widgets/assembly/adjuster/part.ts';
 import { meshOf, meshVolume } from '../../widgets/assembly/adjuster/solid.ts';
 import { crestsOf, sectionOf } from '../../widgets/assembly/adjuster/surface.ts';
@@ -38,6 +38,8 @@ const at = (adjuster: Adjuster, n: number, load = 0): State => ({
   standing: standing(adjuster, n),
   locked: true,
   carrying: carryingOf(adjuster, n, load),
+  push: 0,
+  aside: { A: 'all round', C: 'all round' },
   handed: undefined,
   play: { A: 0.1, C: adjuster.C && 0.1 },
   lens: true,
@@ -241,6 +243,33 @@ describe('flanks that carry', () => {
     expect(carryingOf(FOOT, 0, -50).flank).toEqual({ A: 'pulled', C: 'pulled' });
     expect(carryingOf(PLAIN, 0, 5).flank).toEqual({ A: 'pressed', C: undefined });
   });
+
+  it.each([20, -50])(
+    'a push from the side lifts each at what the balance of moments gives, and tips it later, under %d N',
+    (load) => {
+      const now = standing(FOOT, 0);
+      const carrying = carryingOf(FOOT, 0, load);
+      // Pitch diameters of ISO 724 and ASME B1.1, mm. The cap is a nut on its screw, the stud a screw in its nut.
+      for (const [name, d2, top, slope] of [
+        ['A', 9.026, 20, -1],
+        ['C', 8.494, now.at.carried + now.engaged.C, 1],
+      ] as const) {
+        const [F, l] = [Math.abs(carrying.force[name]), now.engaged[name]];
+        const y = now.height - top + l / 2;
+        const lifts = (F * l) / (Math.sqrt(3) * (2 * l + 12 * Math.abs(y + (slope * Math.sqrt(3) * d2) / 2)));
+        const tips = (F * (d2 / 2 + l / (2 * Math.sqrt(3)))) / y;
+        const after = (push: number) => asideOf(FOOT, now, carrying, push, name);
+        expect([0.999 * lifts, 1.001 * lifts, 0.999 * tips, 1.001 * tips].map(after)).toEqual([
+          'all round',
+          'lifted',
+          'lifted',
+          'tipped',
+        ]);
+      }
+      // Nothing presses a thread without a load on it.
+      expect(asideOf(PLAIN, standing(PLAIN, 0), carryingOf(PLAIN, 0, 5), 1, 'C')).toBeUndefined();
+    },
+  );
 
   it('are lit over just the length that is engaged, and on facing sides of the two parts', () => {
     for (const a of Object.values(ALL))

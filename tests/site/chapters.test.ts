@@ -21,7 +21,7 @@ const book = wholeBook();
 const ASSETS = {
   scripts: ['assets/a.js'],
   style: { addresses: ['assets/a.css'] },
-  icon: 'notebook.svg',
+  icon: 'notebook.png',
   module: false,
 };
 const fresh = (slug: string): Document => parseHTML(bookPage(book, slug, ASSETS) ?? '').document;

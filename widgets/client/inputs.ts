@@ -106,7 +106,8 @@ const typedRow = (set: string, input: Exclude<Input, { kind: 'choice' }>, store:
     const part = long?.partOf(now.text) ?? now.text;
     if (field.value !== part && (field.readOnly || !(document.activeElement === field && now.reason !== undefined)))
       field.value = part;
-    field.setAttribute('aria-invalid', String(now.reason !== undefined));
+    const invalid = String(now.reason !== undefined);
+    if (field.getAttribute('aria-invalid') !== invalid) field.setAttribute('aria-invalid', invalid);
     element.classList.toggle('wrong', now.reason !== undefined);
     const kept = typeof now.value === 'object' ? now.value.designation : '';
     const left = input.kind === 'text' && now.reason === undefined ? TEXTS[input.name].note(now.text) : '';

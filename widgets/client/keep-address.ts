@@ -52,7 +52,7 @@ export const keepAddress = (store: Store, until: AbortSignal): void => {
     window.addEventListener(moment, write, { signal: until });
   const key = ({ key, repeat }: KeyboardEvent) => {
     // Held arrows let go, and the keys of a browser; not the letters of a text.
-    if (key.length > 1 && !repeat) write();
+    if (key.length > 1 && !repeat && pending !== 0) write();
   };
   window.addEventListener('keyup', key, { signal: until });
   window.addEventListener('keydown', key, { signal: until });

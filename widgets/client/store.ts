@@ -64,9 +64,12 @@ export interface Store {
   readonly onWrite: (listener: () => void) => void;
   /** `sets` are those that changed; `view` tells whether the units did. */
   readonly onChange: (listener: Listener) => void;
-  /** Told of the same once the frame with the change has been drawn: for words and numbers that may follow the picture. */
+  /** Told of the same after those, once their frame has been drawn where that takes long: for words and numbers that may follow the picture. */
   readonly onDrawn: (listener: Listener) => void;
 }
+
+/** What words and numbers may take of the frame of their picture, ms. */
+const SHORT = 8;
 
 type Listener = (sets: ReadonlySet<string>, view: boolean) => void;
 
@@ -87,6 +90,8 @@ export const createStore = (
   let viewDirty = false;
   let told = false;
   let asked = false;
+  /** What the followers took the last time, ms. */
+  let lasted = 0;
   /** A long text is taken once it has been read; what its field is given meanwhile takes its place. */
   const readings = new Map<string, () => void>();
   const stopReading = (set: string, name: string) => {
@@ -116,10 +121,14 @@ export const createStore = (
       dirty.clear();
       viewDirty = false;
       for (const listener of listeners) listener(sets, viewChanged);
-      // A timer comes after the frame that is being made.
-      window.setTimeout(() => {
+      const rest = () => {
+        const since = performance.now();
         for (const follower of followers) follower(sets, viewChanged);
-      });
+        lasted = performance.now() - since;
+      };
+      // A frame more costs more than words that take no time; longer ones wait for a timer, which comes after the frame that is being made.
+      if (lasted < SHORT) rest();
+      else window.setTimeout(rest);
     });
   };
 

@@ -3,6 +3,7 @@ export const CHOICES = {
   arrangement: { says: 'arrangement', options: ['in line', 'nested', 'one spindle, two nuts', 'thread adapter'] },
   lock: { says: 'lock of the carried part', options: ['holds', 'gives'] },
   lens: { says: 'lens', options: ['away', 'on each thread'] },
+  pull: { says: 'the load along the axis', options: ['presses down', 'pulls up'] },
   assembly: {
     says: 'assembled with',
     options: ['both at mid-range', 'both screwed home', 'A at mid-range, C home'],

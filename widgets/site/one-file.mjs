@@ -81,7 +81,7 @@ export const writeOneFile = (folder, { language, withoutScript }, styles) => {
   const late = assets.filter((name) => name.endsWith('.js') && name !== notebook && !name.includes('-worker-'));
   const routing = `(${router.toString()})(${JSON.stringify(`assets/${notebook}`)});`;
   const scripts = [notebook, ...late].map((name) => ({ name, text: read(name) }));
-  const icon = readFileSync(join(folder, 'notebook.svg')).toString('base64');
+  const icon = readFileSync(join(folder, 'notebook.png')).toString('base64');
   writeFileSync(
     join(folder, ONE_FILE),
     `<!doctype html>
@@ -92,7 +92,7 @@ ${oneFilePolicy([inScript(routing), ...scripts.map(({ text }) => text)], [style]
 <meta name="viewport" content="width=device-width, initial-scale=1">
 <title>${/<title>([^<]*)<\/title>/.exec(readFileSync(join(folder, 'index.html'), 'utf8'))?.[1] ?? ''}</title>
 <meta name="color-scheme" content="light dark">
-<link rel="icon" href="data:image/svg+xml;base64,${icon}">
+<link rel="icon" href="data:image/png;base64,${icon}">
 <style>${style}</style>
 <script type="application/json" id="notebook-pages">${asData(pages)}</script>
 ${scripts.map(({ name, text }) => `<script type="text/plain" data-file="assets/${name}">${packed(text)}</script>`).join('\n')}

@@ -16,7 +16,7 @@ import type * as Site from './site.ts';
 import { allStyles, packedStyles } from './styles.mjs';
 
 const SITE = resolve(import.meta.dirname, 'site.ts');
-const ICON = 'notebook.svg';
+const ICON = 'notebook.png';
 const SEARCH = 'search-index.js';
 
 /** Tells open pages of the dev server that a chapter was saved; the page knows it by the same name. */

@@ -2,8 +2,19 @@
  * Which flanks of an adjuster carry, standing upright: the forces across its two threads from the load on its tip, the weights of its
  * parts and its springs, by the engine’s rule. Plus presses the upper part of a thread towards the base. Forces in N.
  */
-import { type FlankName, FREE_FALL, flankUnder, threadForces } from '../../engine/index.ts';
-import type { Adjuster } from './adjuster.ts';
+import {
+  diameters,
+  type FlankName,
+  FREE_FALL,
+  flankUnder,
+  liftFree,
+  liftFreeNut,
+  mm,
+  newtons,
+  threadForces,
+  tipsOver,
+} from '../../engine/index.ts';
+import type { Adjuster, Fitted, Standing } from './adjuster.ts';
 import { massOf } from './part.ts';
 
 /** Weight of a gram, N. */
@@ -52,4 +63,39 @@ export const carryingOf = (a: Adjuster, n: number, load: number): Carrying => {
     load,
   );
   return { force, flank: { A: flankUnder(force.A), C: C && flankUnder(force.C) } };
+};
+
+/** What a push from the side at the tip makes of a thread that an axial force presses on one flank. */
+export type Aside = 'all round' | 'lifted' | 'tipped';
+
+/** Middle of what is engaged of a joint, heights over the bottom of the base, mm. */
+export const middleOf = ({ lower, upper }: Fitted['joint'], lowerAt: number, upperAt: number): number =>
+  (Math.max(lower.from + lowerAt, upper.from + upperAt) + Math.min(lower.to + lowerAt, upper.to + upperAt)) / 2;
+
+/**
+ * Past the push that lifts a flank it stands open on the side that is pushed; past the one that tips the part over, the other flank stops it there. No guide
+ * takes the push. `push` in N, at the tip. Undefined where no force presses the thread, or nothing is engaged.
+ */
+export const asideOf = (
+  a: Adjuster,
+  now: Standing,
+  { force }: Carrying,
+  push: number,
+  name: 'A' | 'C',
+): Aside | undefined => {
+  const fitted = a[name];
+  const engaged = now.engaged[name];
+  if (!fitted || flankUnder(force[name]) === undefined || !(engaged > 0)) return undefined;
+  const [lower, upper] = name === 'A' ? [now.at.base, now.at.turned] : [now.at.turned, now.at.carried];
+  const y = now.height - middleOf(fitted.joint, lower, upper);
+  const given = {
+    F: newtons(Math.abs(force[name])),
+    d_2: diameters(fitted.thread).d2,
+    l_e: mm(engaged),
+    y: mm(y),
+  };
+  const lifts = (fitted.joint.upper.gender === 'external' ? liftFree : liftFreeNut).of(given);
+  const tips = tipsOver.of(given);
+  if (!lifts.ok || !tips.ok) return undefined;
+  return push >= tips.value.Q_o ? 'tipped' : push >= lifts.value.Q_lf ? 'lifted' : 'all round';
 };

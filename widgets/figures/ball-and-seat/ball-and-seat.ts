@@ -171,7 +171,7 @@ const draw = (s: State, view: UnitView): string => {
     })
     .join('');
   return (
-    `<svg class="seat-view" viewBox="0 0 ${WIDTH} ${HEIGHT}" role="img" aria-label="${WORDS.label(s.rests)}"><defs>${hatching('seat-base', 45, 5, 'ground base')}</defs>${arrowheads('seat-head')}` +
+    `<svg class="seat-view" viewBox="0 0 ${WIDTH} ${HEIGHT}" role="img" aria-label="${WORDS.label(s.rests)}"><defs>${hatching('seat-base', 45, 5, 'ground base')}</defs>${arrowheads('seat-head', 'strong')}` +
     `${seatShape(s)}<circle class="part carried solid" cx="${x}" cy="${y}" r="${BALL}"/>${s.seat.kind === 'cone' ? ring(on(at(angles, 0), BALL)) : ''}<path class="axis" d="M${x} ${y - BALL - 6}V${HEIGHT - 2}"/>` +
     `<path class="arrow strong" d="M${x} 6V${y - BALL - 3}" marker-end="url(#seat-head)"/><text class="value" x="${x + 14}" y="24">${force(s.F)}</text>${pushes}</svg>` +
     `<div class="seat-side">${readoutHtml(rows(s), view)}<p class="line">${escapeText(seatText(s.contact))}</p></div>`

@@ -9,7 +9,7 @@ import { polyline, px } from '../kit/svg.ts';
 
 const WIDTH = 560;
 const HEIGHT = 336;
-const BOX = { left: 82, right: 14, top: 30, bottom: 54 };
+const BOX = { left: 96, right: 14, top: 30, bottom: 54 };
 /** A name on the narrowest page, and room beside it. */
 const NAME_ACROSS = 88;
 const [LEFT, RIGHT, TOP, BOTTOM] = [BOX.left, WIDTH - BOX.right, BOX.top, HEIGHT - BOX.bottom];

@@ -14,7 +14,7 @@ import { hatching, type Point, polyline, px } from '../kit/svg.ts';
 import { roundTicks } from '../kit/ticks.ts';
 
 const WIDTH = 440;
-const HEIGHT = 300;
+const HEIGHT = 250;
 const LEFT = 48;
 const RIGHT = 22;
 const TOP = 70;
@@ -94,8 +94,7 @@ export const engagementPlot = (s: FitState, format: PlotFormat): string => {
     `${stop(anticlockwise, 37, x(anticlockwise.n) > WIDTH / 2 ? 'end' : 'start')}${stop(clockwise, 59, x(clockwise.n) < WIDTH / 2 ? 'start' : 'end')}` +
     `<path class="assembled" d="M${px(x(0))} ${FLOOR - 1}l-6 -9h12z"/>` +
     `<g data-cursor>${cursor(s, scales)}</g>` +
-    `<text class="figure-note" x="${(LEFT + WIDTH - RIGHT) / 2}" y="${FLOOR + 42}" text-anchor="middle">${WORDS.plot.across}</text>` +
-    `<text class="figure-note" x="${(LEFT + WIDTH - RIGHT) / 2}" y="${FLOOR + 64}" text-anchor="middle">${WORDS.plot.key}</text></svg>`
+    `</svg><p class="x-name">${WORDS.plot.across}<br>${WORDS.plot.key}</p>`
   );
 };
 

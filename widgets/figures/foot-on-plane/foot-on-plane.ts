@@ -97,7 +97,7 @@ const draw = (s: State, view: UnitView): string => {
   const tick = (x: number, words: string, down: number): string =>
     `<path class="foot-tick" d="M${at(x, 0).map(px).join(' ')}v${12 + down}"/><text x="${px(at(x, 0)[0])}" y="${GROUND + 25 + down}" text-anchor="middle">${escapeText(words)}</text>`;
   return (
-    `<svg class="foot-on-plane-view" viewBox="0 0 ${WIDTH} ${HEIGHT}" role="img" aria-label="${WORDS.drawing}"><defs>${hatching('foot-ground', 45, 5, 'ground base')}</defs>${arrowheads('foot-head')}` +
+    `<svg class="foot-on-plane-view" viewBox="0 0 ${WIDTH} ${HEIGHT}" role="img" aria-label="${WORDS.drawing}"><defs>${hatching('foot-ground', 45, 5, 'ground base')}</defs>${arrowheads('foot-head', 'strong')}` +
     `<path class="part turned solid" d="${polygon([at(-R_o, 0), at(R_o, 0), at(R_o, foot), at(body, foot), at(body, y_b), at(-body, y_b), at(-body, foot), at(-R_o, foot)])}"/><path class="foot-hollow" d="${inner}"/>` +
     `<rect class="foot-ground" fill="url(#foot-ground)" x="0" y="${GROUND}" width="${WIDTH}" height="8"/>` +
     `<path class="foot-core" d="M${at(-core, 0).map(px).join(' ')}H${px(at(core, 0)[0])}"/>` +

@@ -74,7 +74,6 @@ export const chartSvg = (s: State, thread: ThreadName, axes: Axes): string => {
     `<path class="least" data-least="${thread}" d="${polyline(low)}"/><path class="most" data-most="${thread}" d="${polyline(high)}"/>` +
     `${box}${inView ? `<path class="margin-line" d="M${LEFT} ${px(y(marginAt))}H${RIGHT}"/>` : ''}` +
     `<path class="nought" data-nought="${thread}" d="M${LEFT} ${px(y(0))}H${RIGHT}"/>` +
-    `<text class="side clear" x="${RIGHT - 4}" y="${TOP + 4}" dy="1em" text-anchor="end">${WORDS.chart.pressed}</text><text class="side clear" x="${RIGHT - 4}" y="${FLOOR - 5}" dy="-0.2em" text-anchor="end">${WORDS.chart.pulled}</text>` +
     `${cross}<path class="cursor-line" data-cursor d="${cursorPath(axes, s.n)}"/></svg>`
   );
 };

@@ -72,8 +72,8 @@ const draw = (s: State, view: UnitView): string => {
     `<div class="chain-side">${sectionSvg(s)}${sliderHtml(slider(s.given.to), s.n, placeText(s, view))}</div>` +
     `<div class="chain-rows">${rows}<p class="x-name">${WORDS.across}</p>` +
     `<ul class="legend"><li><svg viewBox="0 0 34 12" aria-hidden="true"><path class="most" d="M1 3H33"/><path class="least" d="M1 10H33"/></svg>${WORDS.legend.loads}</li>` +
-    `<li><svg viewBox="0 0 34 10" aria-hidden="true"><path class="nought" d="M1 5H33"/></svg>${WORDS.legend.nought}</li>` +
-    `<li><svg viewBox="0 0 34 10" aria-hidden="true"><path class="margin-line" d="M1 5H33"/></svg>${WORDS.legend.margin}</li></ul></div>`
+    `<li><svg viewBox="0 0 34 10" aria-hidden="true"><path class="margin-line" d="M1 5H33"/></svg>${WORDS.legend.margin}</li>` +
+    `<li><svg viewBox="0 0 34 10" aria-hidden="true"><path class="nought" d="M1 5H33"/></svg>${WORDS.legend.nought}</li></ul></div>`
   );
 };
 

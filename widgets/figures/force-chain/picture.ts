@@ -225,7 +225,7 @@ export const sectionSvg = (s: State): string => {
     `<path class="part carried" data-path="carried" d="${p.carried}" fill="url(#chain-carried)"/>` +
     `<path class="part turned solid" data-path="turned" d="${p.turned}"/>` +
     `<path class="axis" d="M${AXIS} 4V${HEIGHT - 4}"/>` +
-    `${arrowheads('chain-head')}<path class="coils" data-path="coils" d="${p.coils}"/><path class="heads" data-path="heads" d="${p.heads}"/>` +
+    `${arrowheads('chain-head', 'strong')}<path class="coils" data-path="coils" d="${p.coils}"/><path class="heads" data-path="heads" d="${p.heads}"/>` +
     `${pushes(s, p)}` +
     `${name('carried', (l.carriedBottom + l.cavityTop) / 2)}${name('turned', (l.headBottom + l.headTop) / 2)}${name('base', -0.6 * s.A.d)}</svg>`
   );

@@ -18,7 +18,7 @@ import { numeral, show, type UnitView } from '../../input/format.ts';
 import { defineFigure } from '../kit/figure.ts';
 import { dropPath, endLabels, type Inside } from '../kit/plot-box.ts';
 import { chartSvg, numberAxis } from '../kit/plots/chart.ts';
-import { legendKey } from '../kit/plots/frame.ts';
+import { legendItem, legendKey } from '../kit/plots/frame.ts';
 import { mountPull } from '../kit/pull.ts';
 import { amount } from '../kit/readout.ts';
 import { px } from '../kit/svg.ts';
@@ -33,6 +33,9 @@ const SAMPLES = 48;
 const NUDGE = 0.01;
 const STRIDE = 0.1;
 
+/** Lowering runs so near to raising that its name would stand on one of the two; it is in the legend. */
+const LOWERING = '8 4';
+
 interface Curve {
   readonly key: 'raise' | 'lower' | 'plain';
   readonly name: string;
@@ -42,7 +45,7 @@ interface Curve {
 
 const curvesOf = ({ A, C }: EffortState): readonly Curve[] => [
   { key: 'raise', name: WORDS.curves.raise(A.designation, C.designation), of: (s) => s.pair.against.torque },
-  { key: 'lower', name: WORDS.curves.lower, dash: '8 4', of: (s) => s.pair.along.torque },
+  { key: 'lower', name: WORDS.curves.lower, dash: LOWERING, of: (s) => s.pair.along.torque },
   { key: 'plain', name: WORDS.curves.plain(C.designation), dash: '2 4', of: (s) => s.plain.against },
 ];
 
@@ -144,7 +147,7 @@ const draw = (p: Picture, view: UnitView): string => {
         ];
   return (
     `<ul class="legend">${legendKey('<circle class="limit raise" cx="17" cy="7" r="5"/>', WORDS.noFriction(free ? torqueText(free.pair.against.torque, view) : '', free ? torqueText(free.plain.against, view) : ''), 14)}` +
-    `${evenKey}</ul>` +
+    `${evenKey}${legendItem('lower', LOWERING, WORDS.curves.lower)}</ul>` +
     `<div class="panel"><p class="panel-name">${WORDS.panel}</p><div class="plot-box">${plotOf(p, WORDS.title)}` +
     `<svg class="plot-marks friction-marks" role="group" aria-label="${WORDS.marks}" viewBox="0 0 ${WIDTH} ${HEIGHT}" data-plane>${names(p)}${limits}${even}` +
     `<path class="cursor-line" data-cursor d="${cursorPath(p)}"/>${p.curves.map((c) => `<circle class="mark ${c.key}" data-mark="${c.key}" r="5" cx="${px(x(p, p.state.mu))}" cy="${px(y(p, c.of(p.state)))}"/>`).join('')}` +
@@ -169,7 +172,9 @@ const names = (p: Picture): string => {
   return last === undefined
     ? ''
     : endLabels(
-        p.curves.map((c) => ({ className: c.key, words: c.name, y: y(p, c.of(last.state)), falls: c.key === 'lower' })),
+        p.curves
+          .filter(({ key }) => key !== 'lower')
+          .map((c) => ({ className: c.key, words: c.name, y: y(p, c.of(last.state)) })),
         INSIDE,
       );
 };

@@ -166,7 +166,7 @@ const plan = (s: State, view: UnitView): string => {
     radius: show(s.radius, { shown: 'size', digits: 3 }, view),
     sense: senseText(s.raise.turning.sense),
   });
-  return `<svg class="plan" viewBox="-112 -100 224 200" role="img" aria-label="${label}">${arrowheads('hand-head')}${head}${radius}${arrow}<circle class="hub" r="3"/>${text}</svg>`;
+  return `<svg class="plan" viewBox="-112 -100 224 200" role="img" aria-label="${label}">${arrowheads('hand-head', 'strong')}${head}${radius}${arrow}<circle class="hub" r="3"/>${text}</svg>`;
 };
 
 const bars = (s: State, view: UnitView): string => {

@@ -31,9 +31,16 @@ export const sliderHtml = (s: Slider, value: number, text: string): string =>
 
 export const updateSlider = (stage: HTMLElement, s: Slider, value: number, text: string): void => {
   const rail = stage.querySelector(`[data-slider="${s.name}"]`);
+  const thumb = `left:${px(100 * shareOf(s, value))}%`;
+  // A style that is written anew is worked out anew, also where it is the same.
+  if (
+    rail?.getAttribute('aria-valuetext') === text &&
+    rail.querySelector('.slider-thumb')?.getAttribute('style') === thumb
+  )
+    return;
   rail?.setAttribute('aria-valuenow', String(Math.max(s.min, Math.min(s.max, value))));
   rail?.setAttribute('aria-valuetext', text);
-  rail?.querySelector('.slider-thumb')?.setAttribute('style', `left:${px(100 * shareOf(s, value))}%`);
+  rail?.querySelector('.slider-thumb')?.setAttribute('style', thumb);
   const words = stage.querySelector(`[data-slider-text="${s.name}"]`);
   if (words && words.textContent !== text) words.textContent = text;
 };

@@ -25,9 +25,10 @@ export const hatchings = (prefix: string): string =>
 
 /**
  * An arrowhead, three times as long as it is wide, for the ends of lines: `marker-end="url(#id)"`, or at both ends. In a group that keeps its size by itself the head must not do so again: it is `still`.
+ * Of a thick line the head goes a little past the end, which it covers: it is `strong`.
  */
-export const arrowheads = (id: string, still = false): string =>
-  `<defs><marker id="${id}" class="head" markerUnits="userSpaceOnUse" markerWidth="1" markerHeight="1" overflow="visible" orient="auto-start-reverse"><path class="arrowhead${still ? ' still' : ''}" d="M0 0L-10.5 -1.9V1.9Z"/></marker></defs>`;
+export const arrowheads = (id: string, kind: 'thin' | 'still' | 'strong' = 'thin'): string =>
+  `<defs><marker id="${id}" class="head" markerUnits="userSpaceOnUse" markerWidth="1" markerHeight="1" overflow="visible" orient="auto-start-reverse"><path class="arrowhead${kind === 'still' ? ' still' : ''}" d="${kind === 'strong' ? 'M4 0L-11 -2.75V2.75Z' : 'M0 0L-10.5 -1.9V1.9Z'}"/></marker></defs>`;
 
 /** A shorter dimension has its heads outside, pointing at its ends. */
 const ROOM_FOR_HEADS = 36;

@@ -136,7 +136,7 @@ export const groundSvg = (s: PlateState, f: Frame, view: UnitView): string => {
   const pixel = (place: Place) => pixelOf(f, place);
   return (
     `<path class="plate" d="${polygon(cornersOf(f).map(pixel))}"/>${levelLines(s, f, view)}` +
-    `<path class="triangle" d="${polygon(s.feet.map(pixel))}"/>${arrowheads('plate-head')}${arrowheads('plate-turn', true)}${arrow(s)}${scaleBar(f, view)}`
+    `<path class="triangle" d="${polygon(s.feet.map(pixel))}"/>${arrowheads('plate-head')}${arrowheads('plate-turn', 'still')}${arrow(s)}${scaleBar(f, view)}`
   );
 };
 

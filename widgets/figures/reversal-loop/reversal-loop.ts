@@ -187,7 +187,7 @@ export const reversalLoop = defineFigure({
       `<svg class="plot-marks" viewBox="0 0 ${WIDTH} ${HEIGHT}" role="img" aria-label="${WORDS.loops}">` +
       `<path class="trail" data-trail="loose"/><path class="trail" data-trail="loaded"/>` +
       `<path class="curve loose" data-loop="loose" d="${line(s.loops.loose, s, a)}"/><path class="curve loaded" data-loop="loaded" d="${line(s.loops.loaded, s, a)}"/>` +
-      `${arrowheads('loop-head')}${waysRound(s, a)}${lostMark(s, a)}` +
+      `${arrowheads('loop-head', 'strong')}${waysRound(s, a)}${lostMark(s, a)}` +
       `<circle class="mark loose" data-dot="loose" r="5" cx="${px(x(0, s.out))}" cy="${px(y(0, a))}"/><rect class="mark loaded" data-dot="loaded" width="9" height="9" x="${px(x(0, s.out) - 4.5)}" y="${px(y(0, a) - 4.5)}"/></svg></div>` +
       `<p class="x-name">${WORDS.turnsClockwise}</p></div>` +
       `<div class="loop-side">${knobSvg(s.n, 'hexagon', FLATS, WORDS.knob)}<p class="turners"><button type="button" data-go="back" data-key="back">${WORDS.back}</button><button type="button" data-go="out" data-key="out">${WORDS.out}</button><button type="button" class="plain" data-go="clear" data-key="clear">${WORDS.clear}</button></p></div>`

@@ -83,6 +83,10 @@ const leaders = ({ parts }: Column): Piece[] =>
 const ARC = Math.PI / 3.6;
 const OFF = 1.14;
 
+/** On a strip of the page, head and all, so that it is seen on any part. */
+const arrowHtml = (d: string): string =>
+  `<path class="arrow solid-torque-ground" marker-end="url(#solid-ground)" d="${d}"/><path class="arrow strong solid-torque" marker-end="url(#solid-head)" d="${d}"/>`;
+
 /** The torque on the carried part as an arrow round it, and the push of the post against its arm. */
 const torqueHtml = (s: State, pose: Posed, view: UnitView): string => {
   const { adjuster: a, handed } = s;
@@ -97,22 +101,34 @@ const torqueHtml = (s: State, pose: Posed, view: UnitView): string => {
     const t = front + way * ARC * (i / 6 - 1);
     return onPicture(pose.aim, [r * Math.cos(t), r * Math.sin(t), z]);
   });
-  const arrow = (points: readonly Point[]) =>
-    `<path class="arrow solid-torque-ground" d="${polyline(points)}"/><path class="arrow strong solid-torque" marker-end="url(#solid-head)" d="${polyline(points)}"/>`;
+  const arrow = (points: readonly Point[]) => arrowHtml(polyline(points));
   const post = postOf(a);
   const arm = post?.arm;
   // The arm is pushed towards the front by a torque that is anticlockwise, and the post pushes back.
   const [x, height] = [post?.x ?? 0, pose.at.carried + (arm ? (arm.low + arm.high) / 2 : 0)];
   const push =
     post && arm
-      ? arrow([14, 2].map((k) => onPicture(pose.aim, [x - 1.6 * post.half, -way * k * post.half, height])))
+      ? arrow([18, 3.5].map((k) => onPicture(pose.aim, [x - 1.6 * post.half, -way * k * post.half, height])))
       : '';
   const torque = show(Math.abs(handed), { shown: 'N·mm', digits: 2 }, view);
   return `${arrow(round)}${push}<text class="clear" x="4" y="0" dy="1.1em">${WORDS.torque.by(a.lock.kind)}</text><text class="clear" x="4" y="0" dy="2.3em">${torque}</text>`;
 };
 
+/** The push from the side at the tip, from the right as it is seen. */
+const pushHtml = (s: State, pose: Posed): string => {
+  if (s.push === 0 || !pose.whole) return '';
+  const [x, y] = onPicture(pose.aim, [0, 0, s.standing.height - REACHED]);
+  const along = polyline([
+    [x + 64, y],
+    [x + 14, y],
+  ]);
+  return arrowHtml(along);
+};
+/** How far under the top of the tip the push is drawn, mm. */
+const REACHED = 2;
+
 /** With every picture anew, since the page gives what is drawn first names of its own. */
-const DEFS = arrowheads('solid-head') + hatchings('solid-lens');
+const DEFS = arrowheads('solid-head', 'strong') + arrowheads('solid-ground', 'strong') + hatchings('solid-lens');
 
 const piecesOf = (s: State, pose: Posed, column: Column, view: UnitView): readonly Piece[] => [
   ...leaders(column),
@@ -121,6 +137,7 @@ const piecesOf = (s: State, pose: Posed, column: Column, view: UnitView): readon
     { key: lens.name, html: lensHtml(pose, lens, view), at: `translate(${LENS.x} ${px(y)})` },
   ]),
   { key: 'torque', html: torqueHtml(s, pose, view), at: '' },
+  { key: 'push', html: pushHtml(s, pose), at: '' },
 ];
 
 const pieceHtml = (piece: Piece): string =>

@@ -4,6 +4,7 @@
  */
 import { WORDS } from '#words/figures/solid.ts';
 import type { Fitted } from '../../assembly/adjuster/adjuster.ts';
+import { type Aside, middleOf } from '../../assembly/adjuster/carrying.ts';
 import type { Role } from '../../assembly/adjuster/part.ts';
 import { ridgeEdge } from '../../assembly/adjuster/surface.ts';
 import { diameters, type FlankName, mm } from '../../engine/index.ts';
@@ -78,23 +79,31 @@ export interface Lens {
   readonly name: Joint;
   readonly fitted: Fitted;
   readonly play: number;
+  /** That touches where the lens is, on the right of the axis. */
   readonly flank: FlankName | undefined;
+  readonly aside: Aside | undefined;
 }
+
+/** On the side from which it is pushed a flank lifts, and past that the other one stops it. */
+const flankAt = (flank: FlankName | undefined, aside: Aside | undefined): FlankName | undefined =>
+  aside === 'lifted' ? undefined : aside !== 'tipped' ? flank : flank === 'pressed' ? 'pulled' : 'pressed';
 
 /** None while the parts are apart, or where the reader has put them away. */
 export const lensesOf = (s: State, pose: Posed): readonly Lens[] =>
   s.lens && pose.whole
     ? (['A', 'C'] as const).flatMap((name): Lens[] => {
         const [fitted, play] = [s.adjuster[name], s.play[name]];
-        return fitted && play !== undefined ? [{ name, fitted, play, flank: s.carrying.flank[name] }] : [];
+        const aside = s.aside[name];
+        return fitted && play !== undefined
+          ? [{ name, fitted, play, flank: flankAt(s.carrying.flank[name], aside), aside }]
+          : [];
       })
     : [];
 
 /** Where on the picture the joint of a lens is: the middle of what is engaged, on the side of the lens. */
 export const spotOf = (pose: Posed, { name, fitted }: Lens): Point => {
-  const { lower, upper } = fitted.joint;
   const [a, b] = name === 'A' ? [0, pose.at.turned] : [pose.at.turned, pose.at.carried];
-  const z = (Math.max(lower.from + a, upper.from + b) + Math.min(lower.to + a, upper.to + b)) / 2;
+  const z = middleOf(fitted.joint, a, b);
   const [x, y] = onPicture(pose.aim, [0, 0, z]);
   return [x + (fitted.thread.d / 2) * pose.aim.scale, y];
 };
@@ -115,7 +124,7 @@ const kept = new WeakMap<Fitted, { readonly of: string; readonly html: string }>
 
 /** The lens with its name, its factor and its gap, about a middle at (0, 0). */
 export const lensHtml = (pose: Posed, lens: Lens, view: UnitView): string => {
-  const of = [lens.name, lens.play, lens.flank, timesOf(1, pose), view].join();
+  const of = [lens.name, lens.play, lens.flank, lens.aside, timesOf(1, pose), view].join();
   const before = kept.get(lens.fitted);
   if (before?.of === of) return before.html;
   const html = drawLens(pose, lens, view);
@@ -123,7 +132,7 @@ export const lensHtml = (pose: Posed, lens: Lens, view: UnitView): string => {
   return html;
 };
 
-const drawLens = (pose: Posed, { name, fitted, play, flank }: Lens, view: UnitView): string => {
+const drawLens = (pose: Posed, { name, fitted, play, flank, aside }: Lens, view: UnitView): string => {
   const { screw, nut, contact, scale } = lensPaths(fitted, play, flank);
   const [inner, outer] = rolesOf(name, fitted);
   const id = `solid-lens-${name}`;
@@ -133,6 +142,6 @@ const drawLens = (pose: Posed, { name, fitted, play, flank }: Lens, view: UnitVi
     `<clipPath id="${id}"><circle r="${r}"/></clipPath><g clip-path="url(#${id})"><circle class="solid-lens-ground" r="${r}"/>` +
     `<path class="part ${outer}" fill="url(#solid-lens-${outer})" d="${nut}"/><path class="part ${inner} solid" d="${screw}"/><path class="solid-contact" d="${contact}"/></g><circle class="solid-lens" r="${r}"/>` +
     `<text class="solid-lens-name" y="${r}" dy="1.15em" text-anchor="middle">${WORDS.lens.name(name, timesOf(scale, pose))}</text>` +
-    `<text class="solid-lens-gap" y="${r}" dy="2.35em" text-anchor="middle">${flank === undefined ? WORDS.lens.both(gap) : WORDS.lens.gap(gap)}</text>`
+    `<text class="solid-lens-gap" y="${r}" dy="2.35em" text-anchor="middle">${aside === 'lifted' ? WORDS.lens.lifted(gap) : aside === 'tipped' ? WORDS.lens.tipped(gap) : flank === undefined ? WORDS.lens.both(gap) : WORDS.lens.gap(gap)}</text>`
   );
 };

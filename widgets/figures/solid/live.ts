@@ -63,7 +63,9 @@ export const liveOn = (stage: HTMLElement, again: () => void): Live => {
   return live;
 };
 
-const NONE: Lit = { side: 0, from: 0, to: 0 };
+const NONE: Lit = { side: 0, from: 0, to: 0, aside: 0 };
+/** As the picture takes it: all round, open on the right, the other flank on the right. */
+const ASIDE = { 'all round': 0, lifted: 1, tipped: 2 } as const;
 
 /** Which flanks of a part are lit: those that carry, where the two threads are engaged. */
 export const litOf = (s: State, pose: Posed, role: Role): { A: Lit; C: Lit } => {
@@ -81,7 +83,7 @@ export const litOf = (s: State, pose: Posed, role: Role): { A: Lit; C: Lit } => 
     const shift = pose.at[role] - s.standing.at[role];
     // The pressed flank of the upper part looks down at the base; that of the lower part looks up.
     const side = (flank === 'pressed' ? -1 : 1) * (role === upperRole ? 1 : -1);
-    return { side, from: from + shift, to: to + shift };
+    return { side, from: from + shift, to: to + shift, aside: ASIDE[s.aside[thread] ?? 'all round'] };
   };
   return { A: one('A'), C: one('C') };
 };

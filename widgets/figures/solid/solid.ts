@@ -145,6 +145,11 @@ const caption = (s: State, view: UnitView): string => {
       const flank = s.carrying.flank[thread];
       return flank ? [{ thread, flank }] : [];
     }),
+    push: s.push === 0 ? undefined : show(s.push, { shown: 'force', digits: 3 }, view),
+    aside: (['A', 'C'] as const).flatMap((thread) => {
+      const aside = s.aside[thread];
+      return aside ? [{ thread, aside }] : [];
+    }),
     handed:
       s.handed === undefined
         ? undefined
@@ -156,11 +161,11 @@ export const solidFigure = defineFigure({
   name: 'solid',
   title: WORDS.title,
   threads: [],
-  quantities: ['n', 'F', 'mu'],
-  choices: ['lock', 'lens'],
+  quantities: ['n', 'F', 'Q_y', 'mu'],
+  choices: ['lock', 'lens', 'pull'],
   texts: ['adjuster'],
   chief: ['n', 'lock', 'lens'],
-  groups: { parts: ['adjuster'], load: ['F', 'mu'] },
+  groups: { parts: ['adjuster'], load: ['F', 'pull', 'Q_y', 'mu'] },
   // Friction counts where a lock takes a torque, and a lock where something is carried.
   idle: (numbers) => {
     const s = stateOf(numbers);
@@ -168,6 +173,7 @@ export const solidFigure = defineFigure({
     return [
       ...(s.value.adjuster.carried ? [] : (['lock'] as const)),
       ...(s.value.handed === undefined ? (['mu'] as const) : []),
+      ...(numbers.values.F === 0 ? (['pull'] as const) : []),
     ];
   },
   state: stateOf,

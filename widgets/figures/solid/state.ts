@@ -9,7 +9,7 @@ import {
   type Standing,
   standing,
 } from '../../assembly/adjuster/adjuster.ts';
-import { type Carrying, carryingOf } from '../../assembly/adjuster/carrying.ts';
+import { type Aside, asideOf, type Carrying, carryingOf } from '../../assembly/adjuster/carrying.ts';
 import { jointPlay } from '../../assembly/adjuster/play.ts';
 import { readAdjuster } from '../../assembly/adjuster/text.ts';
 import { effortThread } from '../../assembly/effort-of.ts';
@@ -21,6 +21,9 @@ export interface State {
   readonly standing: Standing;
   readonly locked: boolean;
   readonly carrying: Carrying;
+  /** Push on the tip, N, from the right as it is seen, and what it makes of the threads. */
+  readonly push: number;
+  readonly aside: { readonly A: Aside | undefined; readonly C: Aside | undefined };
   /** Torque that thread C hands to the carried part as it is turned on under the load, N·mm, plus anticlockwise; where a lock takes one. */
   readonly handed: number | undefined;
   /** Axial play of middling pieces, mm; undefined where they have none that is known. */
@@ -30,7 +33,7 @@ export interface State {
   readonly asked: number;
 }
 
-type Asked = NumbersOf<never, 'n' | 'F' | 'mu', 'lock' | 'lens', 'adjuster'>;
+type Asked = NumbersOf<never, 'n' | 'F' | 'mu' | 'Q_y', 'lock' | 'lens' | 'pull', 'adjuster'>;
 
 export const stateOf = ({ values, texts, choices }: Asked): Result<State> => {
   const read = readAdjuster(texts.adjuster);
@@ -39,13 +42,20 @@ export const stateOf = ({ values, texts, choices }: Asked): Result<State> => {
   const locked = choices.lock === 'holds';
   const share: LockState = { share: locked ? 0 : 1 };
   const now = standing(adjuster, values.n, share);
-  const carrying = carryingOf(adjuster, now.n, values.F);
+  const load = choices.pull === 'pulls up' ? -values.F : values.F;
+  const carrying = carryingOf(adjuster, now.n, load);
+  const aside = (name: 'A' | 'C') => asideOf(adjuster, now, carrying, values.Q_y, name);
   return good({
     adjuster,
     standing: now,
     locked,
     carrying,
-    handed: locked && adjuster.lock.kind !== 'none' ? handedOf(adjuster, carrying, values, now.n) : undefined,
+    push: values.Q_y,
+    aside: { A: aside('A'), C: aside('C') },
+    handed:
+      locked && adjuster.lock.kind !== 'none'
+        ? handedOf(adjuster, carrying, { F: load, mu: values.mu }, now.n)
+        : undefined,
     play: { A: playOf(adjuster.A), C: adjuster.C && playOf(adjuster.C) },
     lens: choices.lens !== 'away',
     asked: values.n,

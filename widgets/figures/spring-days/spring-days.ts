@@ -183,7 +183,7 @@ const draw = (s: State): string => {
   return (
     `<p class="panel-name">${WORDS.panel}</p><svg class="days-chart" viewBox="0 0 ${WIDTH} ${HEIGHT}" role="img" aria-label="${WORDS.drawing}">` +
     `${grid}${foot}${box}` +
-    `<path class="needed" d="M${LEFT} ${px(needed)}H${RIGHT}"/><text class="needed-name clear" x="${LEFT + 6}" y="${px(needed + 16 > FLOOR - 4 ? needed - 6 : needed + 16)}">${WORDS.mustBeLeft}</text>` +
+    `<path class="needed" d="M${LEFT} ${px(needed)}H${RIGHT}"/><text class="needed-name clear" x="${LEFT + 6}" y="${px(needed)}" dy="${needed + 24 > FLOOR ? '-0.4em' : '1.2em'}">${WORDS.mustBeLeft}</text>` +
     `<path class="end-line" d="M${px(xEnd)} ${TOP}V${FLOOR}"/><path class="cursor-line" d="M${LEFT} ${px(f.y(s.left))}H${px(xEnd)}"/><text class="end-name clear" x="${px(endLeft ? xEnd - 7 : xEnd + 7)}" y="${TOP + 5}" dy="1em" text-anchor="${endLeft ? 'end' : 'start'}">${WORDS.endOfLife}</text>` +
     `<path class="days-curve" d="${known}"/>${guess === '' ? '' : `<path class="days-curve guess" d="${guess}"/>`}${readings}${crossing}` +
     `<circle class="end-mark" data-left cx="${px(xEnd)}" cy="${px(f.y(s.left))}" r="6"/></svg><p class="x-name">${WORDS.timeAxis}</p>` +

@@ -135,7 +135,7 @@ const planSvg = (s: State): string => {
   const edge = 57;
   const [a, b] = [put({ x: left, y: top }), put({ x: right, y: bottom })];
   const plate = `<rect class="plate" x="${px(a.x - edge)}" y="${px(a.y - edge)}" width="${px(b.x - a.x + 2 * edge)}" height="${px(b.y - a.y + 2 * edge)}" rx="6"/>`;
-  return `${arrowheads('vee-head')}${plate}${balls.join('')}<g class="weight" transform="translate(${px(g.x)} ${px(g.y)})"><circle class="mark" r="8"/><path class="quarters" d="M0 0V-8A8 8 0 0 1 8 0ZM0 0V8A8 8 0 0 1 -8 0Z"/></g>${force}`;
+  return `${arrowheads('vee-head', 'strong')}${plate}${balls.join('')}<g class="weight" transform="translate(${px(g.x)} ${px(g.y)})"><circle class="mark" r="8"/><path class="quarters" d="M0 0V-8A8 8 0 0 1 8 0ZM0 0V8A8 8 0 0 1 -8 0Z"/></g>${force}`;
 };
 
 /** The push of a flank on its ball, drawn from the side it comes from; the one that pushes left stands on the right. */

@@ -7,7 +7,9 @@ import { idleOfJack, JACK_CHOICES, JACK_QUANTITIES, jackOf, whenDrawn, whichPart
 import { at, good, type Result, type WhichPart } from '../../engine/index.ts';
 import { show, type UnitView } from '../../input/format.ts';
 import { defineFigure, type NumbersOf } from '../kit/figure.ts';
+import { frameBox } from '../kit/plot-box.ts';
 import { px } from '../kit/svg.ts';
+import { roundTicks } from '../kit/ticks.ts';
 
 const QUANTITIES = [...JACK_QUANTITIES, 'n_o', 'n_a', 'n_s'] as const;
 const CHOICES = [...JACK_CHOICES, 'asked'] as const;
@@ -36,6 +38,9 @@ const WIDE = 640;
 const HIGH = 230;
 const FLOOR = HIGH - 30;
 const BARS = 16;
+const INSIDE = { left: 64, right: WIDE - 4, top: 4, floor: FLOOR };
+/** Room for the names over the bars. */
+const BARS_TOP = 116;
 
 /** Counts of assemblies between nought and the worst case or the largest of them. */
 const bars = ({ errors, worst, statistical }: WhichPart) => {
@@ -51,26 +56,31 @@ const bars = ({ errors, worst, statistical }: WhichPart) => {
 const histogram = (which: WhichPart, view: UnitView): string => {
   const { most, counts } = bars(which);
   const top = Math.max(...counts);
-  const x = (z: number) => 4 + ((WIDE - 8) * z) / most;
-  const each = (WIDE - 8) / BARS;
+  const x = (z: number) => INSIDE.left + ((INSIDE.right - INSIDE.left) * z) / most;
+  const y = (count: number) => FLOOR - ((FLOOR - BARS_TOP) * count) / top;
+  const each = (INSIDE.right - INSIDE.left) / BARS;
+  const ticks = roundTicks(0, top, 3).filter((count) => Number.isInteger(count) && count <= top);
   // The largest stands highest: its name runs to the left, over the lines of the others.
   const marks = (['sampled', 'statistical', 'worst'] as const)
     .toSorted((a, b) => which[b] - which[a])
     .map((name, i) => {
       const place = x(which[name]);
       const right = place < WIDE / 2;
-      return `<path class="which-mark ${name}" d="M${px(place)} ${FLOOR}V${6 + 34 * i}"/><text x="${px(place + (right ? 5 : -5))}" y="${22 + 34 * i}" text-anchor="${right ? 'start' : 'end'}">${WORDS.marks[name]} ${motion(which[name], view)}</text>`;
+      return `<path class="which-mark ${name}" d="M${px(place)} ${FLOOR}V${INSIDE.top + 6 + 34 * i}"/><text x="${px(place + (right ? 5 : -5))}" y="${INSIDE.top + 22 + 34 * i}" text-anchor="${right ? 'start' : 'end'}">${WORDS.marks[name]} ${motion(which[name], view)}</text>`;
     })
     .join('');
   return (
     `<svg class="which-bars" viewBox="0 0 ${WIDE} ${HIGH}" role="img" aria-label="${WORDS.histogram(String(which.errors.length))}">` +
     counts
       .map((c, i) => {
-        const high = (c / top) * (FLOOR - 110);
-        return `<rect class="which-bar" x="${px(4 + each * i + 1)}" y="${px(FLOOR - high)}" width="${px(each - 2)}" height="${px(high)}"/>`;
+        return `<rect class="which-bar" x="${px(INSIDE.left + each * i + 1)}" y="${px(y(c))}" width="${px(each - 2)}" height="${px(FLOOR - y(c))}"/>`;
       })
       .join('') +
-    `<path class="which-floor" d="M4 ${FLOOR}H${WIDE - 4}"/><text x="4" y="${HIGH - 5}">0</text><text x="${WIDE - 4}" y="${HIGH - 5}" text-anchor="end">${motion(most, view)}</text>${marks}</svg>`
+    frameBox(INSIDE, [], ticks.map(y)) +
+    ticks
+      .map((count) => `<text x="${INSIDE.left - 8}" y="${px(y(count))}" dy="0.35em" text-anchor="end">${count}</text>`)
+      .join('') +
+    `<text x="${INSIDE.left}" y="${HIGH - 3}">0</text><text x="${INSIDE.right}" y="${HIGH - 3}" text-anchor="end">${motion(most, view)}</text>${marks}</svg>`
   );
 };
 

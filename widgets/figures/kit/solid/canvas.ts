@@ -22,12 +22,13 @@ export interface Canvas {
   readonly drawn: () => boolean;
 }
 
-/** Buffer pixels to a CSS pixel: at rest finer than the screen, so that edges are smooth; while it moves, as fine as the machine can. */
-const FINEST = 2;
-const COARSEST = 0.75;
+/**
+ * Buffer pixels to a CSS pixel: at rest finer than the screen, so that edges are smooth; while it moves, as fine as the machine can. Few
+ * levels, since a buffer of another size is made anew.
+ */
+const LEVELS = [2, 1.4, 1, 0.75] as const;
 /** Below this, nets of fewer triangles are drawn too. */
-const MIDDLING = 1.5;
-const atRest = () => Math.max(FINEST, 1.5 * (window.devicePixelRatio || 1));
+const MIDDLING = 1.4;
 /** Where a frame takes longer than this, ms, the next is coarser, and finer again where it takes far less. */
 const SLOW = 30;
 const QUICK = 10;
@@ -47,7 +48,8 @@ export const canvasOn = (
   const made: Partial<Record<Net, unknown>> = {};
   let frame = 0;
   let rest = 0;
-  let sharpness = FINEST;
+  let level = 0;
+  const sharpness = (): number => LEVELS[level] ?? 1;
   /** CSS pixels across the picture. */
   let wide = 0;
   /** Of the frame that was painted last, as the page counts time: it stands still within a frame. */
@@ -84,12 +86,12 @@ export const canvasOn = (
     return moves;
   };
   const took = (time: number) => {
-    if (time > SLOW) sharpness = Math.max(COARSEST, sharpness / 1.4);
-    else if (time < QUICK) sharpness = Math.min(FINEST, sharpness * 1.1);
+    if (time > SLOW) level = Math.min(LEVELS.length - 1, level + 1);
+    else if (time < QUICK) level = Math.max(0, level - 1);
   };
   const step = (asked: number) => {
     painted = document.timeline.currentTime;
-    const moves = paint(sharpness, sharpness < MIDDLING ? 'coarse' : 'fine');
+    const moves = paint(sharpness(), sharpness() < MIDDLING ? 'coarse' : 'fine');
     // A timer comes after the frame that is being made, and after the picture where there is no graphics processor.
     window.setTimeout(() => {
       took(performance.now() - asked);
@@ -99,7 +101,8 @@ export const canvasOn = (
   };
   const settle = () => {
     if (document.hidden) owed = true;
-    else paint(atRest(), 'fine');
+    // A machine that can hardly move it is not held up by a picture finer than its screen.
+    else paint(Math.max(level === LEVELS.length - 1 ? 1.5 : 2, 1.5 * (window.devicePixelRatio || 1)), 'fine');
   };
   /** Once a frame, and at once where this one has not been painted yet, so that picture and words change together. */
   const ask = () => {

@@ -23,6 +23,8 @@ export interface Lit {
   readonly side: number;
   readonly from: number;
   readonly to: number;
+  /** 0 all round, 1 not on the right of the picture, 2 there the other flank. */
+  readonly aside?: number;
 }
 
 export interface Stand {
@@ -175,7 +177,7 @@ const partsOf = (gl: OGLRenderingContext) => ({
     depthWrite: false,
     cullFace: false,
     uniforms: Object.fromEntries(
-      ['paint', 'what', 'pixel', 'fine', 'bold', 'ink'].map((name) => [name, { value: 0 as unknown }]),
+      ['paint', 'what', 'pixel', 'fine', 'bold', 'ways', 'ink'].map((name) => [name, { value: 0 as unknown }]),
     ),
   }),
   sheet: new Geometry(gl, { position: { size: 2, data: new Float32Array([-1, -1, 3, -1, -1, 3]) } }),
@@ -229,8 +231,8 @@ const paint = (
         view.marked && body.name !== 'spring' && body.name !== 'plate'
           ? [Math.cos(SCRIBED), Math.sin(SCRIBED)]
           : [0, 0],
-      litA: onPart ? [lit.A.side, lit.A.from, lit.A.to, 0] : [0, 0, 0, 0],
-      litC: onPart ? [lit.C.side, lit.C.from, lit.C.to, 0] : [0, 0, 0, 0],
+      litA: onPart ? [lit.A.side, lit.A.from, lit.A.to, lit.A.aside ?? 0] : [0, 0, 0, 0],
+      litC: onPart ? [lit.C.side, lit.C.from, lit.C.to, lit.C.aside ?? 0] : [0, 0, 0, 0],
       id: BODY_IDS.indexOf(body.name) + BODY_IDS.length * (body.copy ?? 0),
       hatching: body.with === 'base' ? 1 : -1,
     });
@@ -245,6 +247,7 @@ const paint = (
       pixel: [1 / w, 1 / h],
       fine: Math.max(0.5, 0.45 * fineness),
       bold: Math.max(0.75, 0.9 * fineness),
+      ways: fineness < 1.5 ? 2 : 4,
       ink: colours.ink,
     },
     lines,

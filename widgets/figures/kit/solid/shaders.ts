@@ -26,7 +26,10 @@ void main() {
   turned = mat3(place) * normal;
   joint = thread;
   vec3 q = p.xyz - vec3(0.0, 0.0, frame.w);
-  gl_Position = vec4(dot(q, right) * frame.x + shift.x, dot(q, up) * frame.y + shift.y, -dot(q, near) * frame.z, 1.0);
+  // Where a screw and its nut touch, the far side of the nut is a hair nearer: it is seen through the face of its cut. Not told by
+  // the fragment, which would then be painted before it is known to be hidden.
+  float hair = dot(turned, near) < 0.0 ? 8e-4 : 0.0;
+  gl_Position = vec4(dot(q, right) * frame.x + shift.x, dot(q, up) * frame.y + shift.y, -dot(q, near) * frame.z - hair, 1.0);
 }`;
 
 export const BODY_FRAGMENT = /* glsl */ `#version 300 es
@@ -38,7 +41,7 @@ uniform vec3 near, right, up;
 uniform vec3 colour, hatch, accent;
 uniform vec3 wedge; // first normal x, y of the two planes and the opening; 0 is no cut
 uniform vec2 second;
-uniform vec4 litA, litC; // side of the flank that carries, from, to
+uniform vec4 litA, litC; // side of the flank that carries, from, to; on the right of the picture 1 none, 2 the other
 uniform float id, hatching, depthScale;
 uniform float scale, soft; // CSS pixels to a mm; half a pixel of the picture in CSS pixels
 uniform vec2 scribed;
@@ -77,7 +80,8 @@ void main() {
     vec3 light = normalize(-0.55 * right + 0.62 * up + 0.6 * near);
     shade = 0.66 + 0.4 * max(dot(n, light), 0.0);
     vec4 lit = joint > 1.5 ? litC : litA;
-    if (joint > 0.5 && lit.x != 0.0 && ownNormal.z * lit.x > 0.3 && world.z > lit.y && world.z < lit.z) {
+    float side = lit.w < 0.5 || dot(world.xy, right.xy) < 0.0 ? lit.x : lit.w < 1.5 ? 0.0 : -lit.x;
+    if (joint > 0.5 && side != 0.0 && ownNormal.z * side > 0.3 && world.z > lit.y && world.z < lit.z) {
       float turn = atan(own.y, own.x);
       c = mix(accent, vec3(1.0), 0.55 * step(0.5, fract(turn * 11.46)));
       shade = 1.0;
@@ -90,7 +94,6 @@ void main() {
   }
   paint = vec4(c * shade, 1.0);
   what = vec4(n.xy * 0.5 + 0.5, (id * 3.0 + cap + 1.0) / 255.0, 0.5 + dot(world, near) * depthScale);
-  gl_FragDepth = gl_FragCoord.z - (gl_FrontFacing ? 0.0 : 4e-4);
 }`;
 
 export const LINES_VERTEX = /* glsl */ `#version 300 es
@@ -107,6 +110,7 @@ in vec2 at;
 uniform sampler2D paint, what;
 uniform vec2 pixel; // one over the size of the picture
 uniform float fine, bold; // half widths of lines, in pixels of it
+uniform float ways; // 4 directions in which a line is looked for, 2 while it moves
 uniform vec3 ink;
 out vec4 shown;
 
@@ -121,8 +125,14 @@ float turns(vec4 a, vec4 b) {
 
 void main() {
   vec4 here = look(vec2(0.0));
+  // Most of the picture is page.
+  if (here.z + look(vec2(bold, 0.0)).z + look(vec2(-bold, 0.0)).z + look(vec2(0.0, bold)).z + look(vec2(0.0, -bold)).z == 0.0) {
+    shown = vec4(0.0);
+    return;
+  }
   float thick = 0.0, thin = 0.0;
   for (int i = 0; i < 4; i++) {
+    if (float(i) >= ways) break;
     vec2 d = i == 0 ? vec2(1.0, 0.0) : i == 1 ? vec2(0.0, 1.0) : i == 2 ? vec2(0.7071, 0.7071) : vec2(0.7071, -0.7071);
     thick = max(thick, max(differs(here, look(d * bold)), differs(here, look(-d * bold))));
     thin = max(thin, turns(look(d * fine), look(-d * fine)));

@@ -19,7 +19,11 @@ export const WORDS = {
     `here ${forces}: ${flank === undefined ? '✕ changes flank with the load' : `${flank.pressed ? '▼' : '▲'} the ${flank.name} touches`}`,
   panel: (thread: Thread) => `Force across thread ${thread}, in newtons`,
   across: 'turns, clockwise',
-  legend: { loads: 'most and least load', nought: 'zero: the flank opens', margin: 'margin to keep' },
+  legend: {
+    loads: 'most and least load',
+    nought: 'zero: above it the pressed flank carries',
+    margin: 'margin to keep',
+  },
   head: [
     'turns, clockwise',
     'carried part',
@@ -31,8 +35,6 @@ export const WORDS = {
   ],
   chart: {
     label: (thread: Thread) => `Force across thread ${thread} in newtons against turns`,
-    pressed: 'pressed flank',
-    pulled: 'pulled flank',
   },
   section: {
     label: (v: {

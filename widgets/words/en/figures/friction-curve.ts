@@ -4,7 +4,7 @@ export const WORDS = {
   curves: {
     raise: (A: string, C: string) => `${A} with ${C}, raising`,
     lower: 'the same, lowering',
-    plain: (C: string) => `${C} alone, raising`,
+    plain: (C: string) => `${C} alone`,
   },
   noFriction: (pair: string, alone: string) => `no friction: ${pair}, alone ${alone}`,
   even: (friction: string) => `the same torque at friction ${friction}`,

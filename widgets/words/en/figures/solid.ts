@@ -20,6 +20,22 @@ const carries = (list: readonly { readonly thread: 'A' | 'C'; readonly flank: 'p
     .join(' ');
 };
 
+type Aside = { readonly thread: 'A' | 'C'; readonly aside: 'all round' | 'lifted' | 'tipped' };
+const ASIDE = {
+  'all round': ['carries', 'carry', 'all round'],
+  lifted: ['lifts', 'lift', 'on the right'],
+  tipped: ['tips', 'tip', 'over, and on the right the other flank stops it'],
+} as const;
+const pushed = (push: string, list: readonly Aside[]): string => {
+  const [first, second] = list;
+  if (!first) return '';
+  const alike = second?.aside === first.aside;
+  const said = alike
+    ? `both threads ${ASIDE[first.aside][1]} ${ASIDE[first.aside][2].replace('stops it', 'stops them')}`
+    : list.map(({ thread, aside: a }) => `thread ${thread} ${ASIDE[a][0]} ${ASIDE[a][2]}`).join('; ');
+  return `Pushed by ${push} from the right, with no guide, ${said}.`;
+};
+
 type Lock = 'none' | 'assumed' | 'key' | 'post' | 'springs';
 const LOCKS: Readonly<Record<Lock, string>> = {
   none: 'lock',
@@ -51,6 +67,8 @@ export const WORDS = {
     name: (thread: 'A' | 'C', times: string) => `thread ${thread}, × ${times}`,
     gap: (gap: string) => `gap ${gap}`,
     both: (gap: string) => `free, ${gap}`,
+    lifted: (gap: string) => `lifted, ${gap}`,
+    tipped: (gap: string) => `tipped, ${gap}`,
   },
   torque: { by: (lock: Lock) => `${LOCKS[lock]} ${lock === 'springs' ? 'hold' : 'holds'}` },
   degrees: (count: string) => `${count}°`,
@@ -67,6 +85,9 @@ export const WORDS = {
     readonly carriedWay: Way;
     readonly locked: boolean;
     readonly carries: readonly { readonly thread: 'A' | 'C'; readonly flank: 'pressed' | 'pulled' }[];
+    /** Pushed from the side, and what that makes of the threads. */
+    readonly push: string | undefined;
+    readonly aside: readonly Aside[];
     readonly handed: { readonly by: Lock; readonly torque: string } | undefined;
   }) =>
     [
@@ -78,6 +99,7 @@ export const WORDS = {
         `${moved(PARTS.turned, v.turned, v.turnedWay)}${v.carried === undefined ? '' : `, and ${moved(PARTS.carried, v.carried, v.carriedWay).replace('The', 'the')}`}.`,
       !v.locked && v.carried !== undefined && 'The lock is off, so the carried part goes round with the turned part.',
       carries(v.carries),
+      v.push !== undefined && pushed(v.push, v.aside),
       v.handed &&
         `Turned on, thread C would take the carried part along with ${v.handed.torque}: the ${LOCKS[v.handed.by]} ${v.handed.by === 'springs' ? 'hold' : 'holds'} it.`,
     ]
