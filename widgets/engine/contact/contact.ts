@@ -101,7 +101,8 @@ const yieldedBy = ({ F, R, Y, E_s, nu_2 }: Readonly<Record<'F' | 'R' | 'Y' | 'E_
   const first = ((Math.PI * K * 2.8 * Y) / (2 * E_s)) ** 2 * R;
   const load = (4 / 3) * E_s * Math.sqrt(R) * first ** 1.5;
   const [low, high] = [(F / load / 1.03) ** (1 / 1.425), (F / load / 1.4) ** (1 / 1.263)];
-  return { first, load, times: low <= 6 ? low : Math.max(6, high) };
+  // The first fit is a little late: just past first yield it gives less than the approach there, and nothing is left of that.
+  return { first, load, times: low <= 6 ? Math.max(1, low) : Math.max(6, high) };
 };
 /** The fits end there: 110 times the approach at first yield. */
 const MOST_YIELDED = 1.4 * 110 ** 1.263;
@@ -122,7 +123,7 @@ export const lastingDent = relation({
   },
   compute: (inputs) => {
     const { first, times } = yieldedBy(inputs);
-    return { z_y: mm(Math.max(0, first * times * (1 - times ** -0.28) * (1 - times ** -0.69))) };
+    return { z_y: mm(first * times * (1 - times ** -0.28) * (1 - times ** -0.69)) };
   },
 });
 
