@@ -57,15 +57,6 @@ export const springForce = relation({
   compute: ({ F_0, k_s, u_s }) => ({ F_s: newtons(F_0 + k_s * u_s) }),
 });
 
-export const separationLoad = relation({
-  name: 'separation-load',
-  says: 'Outside load at which two faces pressed together by a spring or bolt separate.',
-  takes: ['F_0', 'k_b', 'k_m'],
-  gives: { F_sep: 'F_0*(k_b + k_m)/k_m' },
-  source: 'Preloaded joint as two springs side by side (usual bolted-joint diagram); a soft spring leaves F_sep = F_0.',
-  compute: ({ F_0, k_b, k_m }) => ({ F_sep: newtons((F_0 * (k_b + k_m)) / k_m) }),
-});
-
 export const jointShare = relation({
   name: 'joint-share',
   says: 'How an outside load that pulls apart is shared: part stretches the spring or bolt, part unloads the seated faces.',
