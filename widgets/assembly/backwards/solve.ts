@@ -4,7 +4,6 @@
  * of it is what that writing gives.
  */
 import {
-  BALLS,
   bad,
   good,
   type Inversion,
@@ -13,7 +12,6 @@ import {
   mm,
   type Result,
   type SeriesThread,
-  type SymbolName,
   symbolFact,
   type Thread,
   UNIFIED_SERIES,
@@ -22,6 +20,7 @@ import { CHOICES } from '../../input/choices.ts';
 import { readThread } from '../../input/designation.ts';
 import { asWritten, type Input, writeValue } from '../numbers.ts';
 import type { ChoiceInput, Quantity, Question, ThreadInput } from './question.ts';
+import { type SoldThing, soldAs } from './sold.ts';
 
 declare module '../../engine/kernel/result.ts' {
   interface Refusals {
@@ -44,6 +43,8 @@ export interface Choice {
   readonly value?: number;
   /** What the thread beside it becomes. */
   readonly beside?: string;
+  /** The name by which it, or the size that it gives, is bought. */
+  readonly sold?: string;
 }
 
 /** One input that may give way, or two threads together. */
@@ -60,8 +61,8 @@ export interface GivesWay {
   readonly most: number | undefined;
   /** The pitches at which a thread of one’s own would give it. */
   readonly pitches?: readonly number[];
-  /** The nearest that are sold, where what is sold has sizes of its own and none gives it exactly. */
-  readonly stock?: readonly Choice[];
+  /** The nearest that are sold, where it or the result is the size of something that is sold. */
+  readonly stock?: { readonly thing: SoldThing; readonly choices: readonly Choice[] };
 }
 
 const FIELD_DIGITS = 9;
@@ -112,7 +113,7 @@ const quantityWay = (question: Question, input: Quantity, wish: number): GivesWa
     ...(about === undefined ? {} : { about }),
   });
   const written = (x: number) => writeValue(input, x, 'metric');
-  const choice = (x: number, to?: number): Choice[] => {
+  const choice = (x: number, to?: number, sold?: string): Choice[] => {
     const value = asWritten(input, x) as number;
     const gives = law(value);
     return gives === undefined
@@ -124,26 +125,56 @@ const quantityWay = (question: Question, input: Quantity, wish: number): GivesWa
             digits: digitsTo(gives, wish),
             value,
             ...(to === undefined ? {} : { to: written(to) }),
+            ...(sold === undefined ? {} : { sold }),
           },
         ];
   };
   const answers = found.answers.flatMap(({ x, to }) => choice(x, to));
+  const within = (x: number) => x >= input.min && x <= input.max;
+  const nearest =
+    answers.length > 0 || !found.nearest
+      ? []
+      : nearestOf(
+          besideOf(found.nearest.x)
+            .filter(within)
+            .flatMap((x) => choice(x)),
+          wish,
+          1,
+        );
+  /** Sizes of what gives way, near what it would have to be; or what makes the result a size that is sold. */
+  const stock = (): GivesWay['stock'] => {
+    const own = soldAs(input.name);
+    if (own)
+      return {
+        thing: own.thing,
+        choices: [...answers, ...nearest]
+          .flatMap(({ value }) => own.near(value ?? wish))
+          .filter(({ size }) => within(size))
+          .flatMap(({ size, name }) => choice(size, undefined, name)),
+      };
+    const { sold } = question;
+    if (!sold || fact.whole) return undefined;
+    const sizes = sold.near(wish).flatMap(({ size, name }) => {
+      const [answer] = invert(law, size, { min: input.min, max: input.max }).answers;
+      return answer ? choice(answer.x, undefined, name) : [];
+    });
+    return sizes.length === 0 ? undefined : { thing: sold.thing, choices: sizes };
+  };
+  const sold = found.least === found.most ? undefined : stock();
   return {
     input,
     answers,
-    nearest: answers.length > 0 || !found.nearest ? [] : choice(found.nearest.x),
+    nearest,
     ...span(found),
-    ...(SOLD[input.name] && found.least !== found.most ? { stock: nearestOf(stockOf(input, choice), wish, 2) } : {}),
+    ...(sold ? { stock: { ...sold, choices: nearestOf(unlikeOf(sold.choices), wish, 2) } } : {}),
   };
 };
 
-/** Sizes in which a quantity is sold: balls by their diameter, or a tip by the radius of its ball. */
-const SOLD: Readonly<Partial<Record<SymbolName, readonly number[]>>> = {
-  D_b: BALLS.map(({ diameter }) => diameter),
-  R: BALLS.map(({ diameter }) => diameter / 2),
-};
-const stockOf = (input: Quantity, choice: (x: number) => Choice[]): Choice[] =>
-  (SOLD[input.name] ?? []).filter((x) => x >= input.min && x <= input.max).flatMap((x) => choice(x));
+/** A place and those a hair beside it: at a jump of the law nine digits may fall on the wrong side. */
+const besideOf = (x: number): readonly number[] => [x, x * (1 - 1e-8), x * (1 + 1e-8)];
+
+const unlikeOf = (choices: readonly Choice[]): readonly Choice[] =>
+  choices.filter(({ text }, i) => choices.findIndex((other) => other.text === text) === i);
 
 const nearestOf = (choices: readonly Choice[], wish: number, count: number): readonly Choice[] =>
   choices.toSorted((a, b) => Math.abs(a.gives - wish) - Math.abs(b.gives - wish)).slice(0, count);

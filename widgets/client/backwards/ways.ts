@@ -54,7 +54,7 @@ export const wayItem = (
   view: UnitView,
   take: (choice: Choice) => void,
 ): HTMLElement => {
-  const { input, answers, nearest, least, most, stock = [] } = way;
+  const { input, answers, nearest, least, most, stock } = way;
   const label = nameOf(way);
   const bounds = input.kind === 'quantity' ? formatOf(symbolFact(input.name)) : undefined;
   const item = make('li', { 'data-way': way.beside ? `${input.name}-${way.beside.name}` : input.name });
@@ -77,6 +77,7 @@ export const wayItem = (
     const says = [
       meaning(input, choice),
       andGives(result(choice.gives)),
+      choice.sold ?? '',
       choice.to === undefined ? '' : upTo(choice.to),
     ];
     return make('p', {}, b, ` ${says.filter((t) => t !== '').join(', ')}`);
@@ -89,13 +90,13 @@ export const wayItem = (
     );
   else if (nearest.length > 0) item.append(make('p', {}, cannot(label, reach)), ...nearest.map(button));
   else item.append(make('p', {}, cannotAtAll(label)));
-  if (stock.length > 0) item.append(make('p', {}, STOCK), ...stock.map(button));
+  if (stock && stock.choices.length > 0) item.append(make('p', {}, STOCK[stock.thing]), ...stock.choices.map(button));
   if (way.pitches && way.pitches.length > 0 && answers.length === 0)
     item.append(
       make(
         'p',
         { class: 'reach' },
-        exactPitch(way.pitches.map((P) => trimmed(show(P, { shown: 'size', digits: 6 }, view)))),
+        exactPitch(way.pitches.map((P) => trimmed(show(P, { shown: 'size', digits: 9 }, view)))),
       ),
     );
   return item;

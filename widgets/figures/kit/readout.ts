@@ -2,6 +2,7 @@
  * What is read off beside a picture, each number or word under its name. A number stands as what it is and how it is written, so that the
  * page can ask it backwards and say its ±.
  */
+import type { SoldThing } from '../../assembly/backwards/sold.ts';
 import { escapeText } from '../../input/escape.ts';
 import { type NumberFormat, show, type UnitView, withSign } from '../../input/format.ts';
 
@@ -13,6 +14,8 @@ export interface Amount {
   readonly format: NumberFormat;
   /** Where its own list says the rest of its name. */
   readonly short?: string;
+  /** What is sold in sizes of its own, where this number is its size. */
+  readonly sold?: SoldThing;
   /** Whether a plus is written, because the sign says a way. */
   readonly signed: boolean;
 }

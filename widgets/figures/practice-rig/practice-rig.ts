@@ -26,7 +26,7 @@ import { writeReadingsTable } from '../../input/readings-table.ts';
 import { counted, motionText, signedMotion } from '../kit/calibration-words.ts';
 import { defineFigure, type NumbersOf } from '../kit/figure.ts';
 import { axisUnit, type Frame, legendKey, panelHtml, xAt, yAt } from '../kit/plots/frame.ts';
-import { readoutHtml } from '../kit/readout.ts';
+import { amount, readoutHtml } from '../kit/readout.ts';
 import type { Point } from '../kit/svg.ts';
 import { polyline, px } from '../kit/svg.ts';
 
@@ -118,6 +118,11 @@ const flanksText = ({ flank }: Rig): string =>
     ? WORDS.loose
     : WORDS.touching((['A', 'C'] as const).map((thread) => ({ thread, flank: flankText(thread, flank) })));
 
+const amountsOf = ({ nominal, truth }: Rig) => [
+  amount('nominal', WORDS.nominal, nominal, 'motion', 4),
+  amount('truth', WORDS.truth, truth, 'motion', 4),
+];
+
 const draw = (rig: Rig, view: UnitView): string => {
   const { readings, nominal, runs } = rig;
   const off = readings.map((row) => row.reading - nominal * row.turns);
@@ -150,12 +155,7 @@ const draw = (rig: Rig, view: UnitView): string => {
     `<ul class="legend">${item('<path class="curve rig up" d="M1 6H33"/><path class="reading up" d="M17 2l4 7h-8Z"/>', WORDS.up)}${item('<path class="curve rig down" d="M1 6H33"/><path class="reading down" d="M17 10l4 -7h-8Z"/>', WORDS.down)}</ul>` +
     `<div class="rig-plot">${panelHtml(frame, WORDS.panel, 6, paths.join(''))}</div>` +
     `<div class="rig-side">${readoutHtml(
-      [
-        [WORDS.readings, counted(readings.length)],
-        [WORDS.nominal, motionText(nominal, view)],
-        [WORDS.truth, motionText(rig.truth, view)],
-        [WORDS.flanks, flanksText(rig)],
-      ],
+      [[WORDS.readings, counted(readings.length)], ...amountsOf(rig), [WORDS.flanks, flanksText(rig)]],
       view,
     )}` +
     `<p class="acts"><button type="button" data-act="take" data-key="act-take">${WORDS.take}</button><button type="button" class="plain" data-act="again" data-key="act-again">${WORDS.again}</button></p><p class="line" role="status" data-taken></p></div>`
@@ -192,6 +192,7 @@ export const practiceRig = defineFigure({
   ],
   state: rigOf,
   draw,
+  printed: amountsOf,
   caption,
   table: ({ readings }, view) => ({
     head: WORDS.head,
