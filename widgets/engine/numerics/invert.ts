@@ -1,8 +1,8 @@
 /**
  * Where a function of one number takes a wanted value: every place within stated bounds, or the nearest it comes to.
  *
- * The bounds are walked on a grid that is even near the value in force and by ratio over wide ranges, coarse first and finer where the
- * function turns, stays or has no value on it; between neighbours where the
+ * The bounds are walked on a grid that is even near the value in force and by ratio over wide ranges, as fine as the
+ * function asks for; between neighbours where the
  * difference changes sign the place is closed in by Brent’s method (R. P. Brent, Algorithms for Minimization without
  * Derivatives, 1973, ch. 4): inverse quadratic and secant steps, which take their slope from the function itself, and halving where they
  * leave the bracket. A dip or a hump that turns before it gets there is followed to its turn by golden section (ch. 5), so
@@ -49,14 +49,17 @@ export interface Bounds {
   readonly about?: number;
 }
 
+/** Each finer grid has the places of the one before. How many places, even over the bounds, by ratio towards nought on either side, and close about the value in force on either side. */
 interface Fineness {
   readonly even: number;
   readonly byRatio: number;
+  readonly close: number;
 }
-/** A law that rises or falls throughout on the first has one answer at most, and is asked no more. */
-const COARSE: Fineness = { even: 20, byRatio: 12 };
-const FINE: Fineness = { even: 40, byRatio: 36 };
-const ABOUT = 10;
+/** A law that stays the same on this is not moved by its number. */
+const PROBE: Fineness = { even: 7, byRatio: 8, close: 3 };
+/** A law that rises or falls throughout on this has one answer at most, and is asked no more. */
+const COARSE: Fineness = { even: 28, byRatio: 16, close: 6 };
+const FINE: Fineness = { even: 56, byRatio: 32, close: 10 };
 /** Digits that every answer should hold; see `digitsOf`. */
 const FULL = 12;
 /** A law that is itself worked by steps holds fewer, which the answer says; over a jump there are none. */
@@ -101,9 +104,9 @@ export const rootBetween = (f: Law, low: number, high: number): number | undefin
 };
 
 /** The places that are asked first: even, by ratio from either bound towards nought, and close about the value in force. */
-const gridOf = ({ min, max, whole, about }: Bounds, { even, byRatio }: Fineness): number[] => {
+const gridOf = ({ min, max, whole, about }: Bounds, { even, byRatio, close }: Fineness): number[] => {
   const xs = [min, max];
-  for (let i = 1; i < even; i++) xs.push(min + ((max - min) * i) / even);
+  for (let i = 1; i < even; i++) xs.push(min + (max - min) * (i / even));
   const wide = Math.max(Math.abs(min), Math.abs(max));
   const least = min > 0 ? min : max < 0 ? -max : 1e-9 * wide;
   for (let i = 0; i < byRatio; i++) {
@@ -112,7 +115,7 @@ const gridOf = ({ min, max, whole, about }: Bounds, { even, byRatio }: Fineness)
   }
   xs.push(0);
   if (about !== undefined)
-    for (let i = 0; i < ABOUT; i++) {
+    for (let i = 0; i < close; i++) {
       const off = (Math.abs(about) || 1e-3 * wide) * 2 ** -i;
       xs.push(about - off, about, about + off);
     }
@@ -134,6 +137,15 @@ const goesOneWay = (f: Law, grid: readonly number[]): boolean => {
   return true;
 };
 
+/** As fine as the law asks for. */
+const gridFor = (f: Law, bounds: Bounds): readonly number[] => {
+  const probe = gridOf(bounds, PROBE);
+  const first = f(probe[0] ?? bounds.min);
+  if (first !== undefined && probe.every((x) => f(x) === first)) return probe;
+  const coarse = gridOf(bounds, COARSE);
+  return goesOneWay(f, coarse) ? coarse : gridOf(bounds, FINE);
+};
+
 /** Halves towards the edge of where the law has a value; `good` has one, `bare` has none. */
 const edgeOf = (f: Law, good: number, bare: number): LawPoint | undefined => {
   let [inside, outside] = [good, bare];
@@ -146,6 +158,14 @@ const edgeOf = (f: Law, good: number, bare: number): LawPoint | undefined => {
   const y = f(inside);
   return y === undefined ? undefined : { x: inside, y };
 };
+
+/** Places ever closer to an edge, the closest first: towards one a law often runs off steeply, and turns before it. */
+const beforeEdge = (f: Law, good: number, edge: LawPoint): LawPoint[] =>
+  [1 / 64, 1 / 16, 1 / 4].flatMap((share) => {
+    const x = edge.x + share * (good - edge.x);
+    const y = f(x);
+    return y === undefined ? [] : [{ x, y }];
+  });
 
 const GOLDEN = (3 - Math.sqrt(5)) / 2;
 
@@ -193,8 +213,7 @@ export const invert = (law: Law, wish: number, bounds: Bounds): Inversion => {
     const y = value(x);
     return y === undefined ? undefined : y - wish;
   };
-  const coarse = gridOf(bounds, COARSE);
-  const grid = goesOneWay(value, coarse) ? coarse : gridOf(bounds, FINE);
+  const grid = gridFor(value, bounds);
   const met = (): readonly LawPoint[] => [...known].flatMap(([x, y]) => (y === undefined ? [] : [{ x, y }]));
   const spanOf = (places: readonly LawPoint[]) => {
     const ys = places.map(({ y }) => y);
@@ -262,9 +281,11 @@ const roots = (off: Law, grid: readonly number[]): Found[] => {
     const before = grid[i - 1];
     const last = before === undefined ? undefined : off(before);
     if (before !== undefined && (y === undefined) !== (last === undefined)) {
-      const edge = y === undefined ? edgeOf(off, before, x) : edgeOf(off, x, before);
-      if (y === undefined) places.push(edge, undefined);
-      else places.push(undefined, edge);
+      const [good, bare] = y === undefined ? [before, x] : [x, before];
+      const edge = edgeOf(off, good, bare);
+      const close = edge ? beforeEdge(off, good, edge) : [];
+      if (y === undefined) places.push(...close.toReversed(), edge, undefined);
+      else places.push(undefined, edge, ...close);
     }
     places.push(y === undefined ? undefined : { x, y });
   }
@@ -343,7 +364,7 @@ const beyondGrid = (off: Law, grid: readonly number[]): Found[] => {
           break;
         }
         if (y !== undefined && sign * y > sign * high.y) high = { x: middle, y };
-        else if (y !== undefined && sign * y > sign * (off(beside) ?? y)) break;
+        else if (y !== undefined && sign * y >= sign * (off(beside) ?? y)) break;
         else low = middle;
       }
     }
