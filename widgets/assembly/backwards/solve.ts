@@ -213,6 +213,11 @@ const STOCK: readonly SeriesThread[] = [...METRIC_SERIES, ...UNIFIED_SERIES];
 /** A stock thread answers where the result is the wish to so much of it. */
 const SAME = 1e-9;
 
+/** So many, from end to end of a list: where all of them give what is there already, the number does not come from this thread. */
+const PROBED = 8;
+const spread = <T>(all: readonly T[]): readonly T[] =>
+  all.filter((_, i) => all.length <= PROBED || i % Math.ceil(all.length / PROBED) === 0);
+
 /** Stock threads of about the size of a present one, with its starts. */
 const stockFor = (present: Thread, hands: readonly (1 | -1)[]): Thread[] =>
   STOCK.filter((row) => row.d <= present.d * THICKNESS && row.d * THICKNESS >= present.d).flatMap((row) =>
@@ -223,14 +228,16 @@ const threadWay = (question: Question, input: ThreadInput, wish: number): GivesW
   const present = question.numbers.threads[input.name];
   if (!present) return { input, answers: [], nearest: [], least: undefined, most: undefined };
   const { byHand, byPitch, at, atPitch } = question.ofThread(input);
-  const found = stockFor(present, byHand ? [present.h, present.h === 1 ? -1 : 1] : [present.h]).flatMap(
-    (thread): (Choice & { readonly thread: Thread })[] => {
-      // What stands there is no way to another result.
-      if (thread.designation === present.designation) return [];
-      const gives = at(thread);
-      return gives === undefined ? [] : [{ thread, text: thread.designation, gives, digits: digitsTo(gives, wish) }];
-    },
-  );
+  const stock = stockFor(present, byHand ? [present.h, present.h === 1 ? -1 : 1] : [present.h]);
+  const now = at(present);
+  if (now !== undefined && spread(stock).every((thread) => at(thread) === now))
+    return { input, answers: [], nearest: [], least: now, most: now };
+  const found = stock.flatMap((thread): (Choice & { readonly thread: Thread })[] => {
+    // What stands there is no way to another result.
+    if (thread.designation === present.designation) return [];
+    const gives = at(thread);
+    return gives === undefined ? [] : [{ thread, text: thread.designation, gives, digits: digitsTo(gives, wish) }];
+  });
   // By how near they come; of equals, the hand and then the size that is there already.
   const off = ({ gives }: Choice) => Math.round((Math.abs(gives - wish) / (Math.abs(wish) || 1)) * 1e9);
   found.sort(
@@ -267,9 +274,14 @@ const pairWay = (question: Question, input: ThreadInput, beside: ThreadInput, wi
   const [A, C] = [threads[input.name], threads[beside.name]];
   if (!A || !C) return undefined;
   const law = question.ofThreads(input, beside);
+  const [ofA, ofC] = [onePerPitch(A), onePerPitch(C)];
+  // Where one of them alone changes nothing the other is the way.
+  const now = law(A, C);
+  const still = (laws: readonly (number | undefined)[]) => now !== undefined && laws.every((y) => y === now);
+  if (still(spread(ofA).map((a) => law(a, C))) || still(spread(ofC).map((c) => law(A, c)))) return undefined;
   const found: Choice[] = [];
-  for (const a of onePerPitch(A))
-    for (const c of onePerPitch(C)) {
+  for (const a of ofA)
+    for (const c of ofC) {
       // One of them staying is the way of the other alone.
       if (a.d > c.d !== A.d > C.d || a.designation === A.designation || c.designation === C.designation) continue;
       const gives = law(a, c);
