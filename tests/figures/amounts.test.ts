@@ -6,6 +6,7 @@ import { soldThing } from '../../widgets/assembly/backwards/sold.ts';
 import { waysTo } from '../../widgets/assembly/backwards/solve.ts';
 import { linksTo, traced } from '../../widgets/assembly/backwards/traced.ts';
 import { type Input, type Numbers, readField } from '../../widgets/assembly/numbers.ts';
+import { relationNamed } from '../../widgets/engine/index.ts';
 import type { Figure } from '../../widgets/figures/kit/figure.ts';
 import { LAZY } from '../../widgets/figures/lazy.ts';
 import { escapeText } from '../../widgets/input/escape.ts';
@@ -68,6 +69,14 @@ describe('the numbers of every figure', () => {
       // What works in the background has none until it is done.
       if (name !== 'pushed-jack') expect(keys.length > 0, name).toBe(!(name in WITHOUT));
       expect(new Set(keys).size, String(keys)).toBe(keys.length);
+      // Where from: by the relations that were asked, or by those that a function of the figure holds.
+      const set = startOf(name);
+      for (const { key, by = [] } of at.amounts()) {
+        const { result, calls } = traced(() => numberIn(figureNamed(name), set.numbers, key));
+        const links = linksTo(calls, result ?? 0, { id: 'x', inputs: set.inputs }, set.numbers);
+        expect(links.length + by.length, key).toBeGreaterThan(0);
+        for (const relation of by) expect(relationNamed(relation), relation).toBeDefined();
+      }
       const html = at.draw() + at.readings();
       for (const key of keys) expect(html.split(`data-result="${escapeText(key)}"`), key).toHaveLength(2);
     });

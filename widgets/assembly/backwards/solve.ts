@@ -131,11 +131,13 @@ const quantityWay = (question: Question, input: Quantity, wish: number): GivesWa
   };
   const answers = found.answers.flatMap(({ x, to }) => choice(x, to));
   const within = (x: number) => x >= input.min && x <= input.max;
+  /** A hair beside nought, where a law ends there, is nought. */
+  const tidy = (x: number): number => (Math.abs(x) <= 1e-9 * (input.max - input.min) && law(0) !== undefined ? 0 : x);
   const nearest =
     answers.length > 0 || !found.nearest
       ? []
       : nearestOf(
-          besideOf(found.nearest.x)
+          besideOf(tidy(found.nearest.x))
             .filter(within)
             .flatMap((x) => choice(x)),
           wish,

@@ -144,7 +144,7 @@ export const ofAmount = (asked: AskedFigure, amount: Amount, store: Store, model
       const work = worker(figure);
       return { ...questionIn(asked, amount, store, work), until: work.until };
     },
-    chain: () => figureChain(asked, amount.key, store, model),
+    chain: () => figureChain(asked, amount, store, model),
   };
 };
 

@@ -120,7 +120,16 @@ const gridOf = ({ min, max, whole, about }: Bounds, { even, byRatio, close }: Fi
       xs.push(about - off, about, about + off);
     }
   const inside = xs.filter((x) => x >= min && x <= max).map((x) => (whole ? Math.round(x) : x));
-  return [...new Set(inside)].sort((p, q) => p - q);
+  const sorted = [...new Set(inside)].sort((p, q) => p - q);
+  return whole ? sorted : withEnds(sorted);
+};
+
+/** With a place close inside either end, which tells a law that turns before it gets there. */
+const withEnds = (grid: readonly number[]): number[] => {
+  const close = (end: number | undefined, next: number | undefined): number[] =>
+    end === undefined || next === undefined ? [] : [end + (next - end) / 64];
+  const [first, last] = [close(grid[0], grid[1]), close(grid.at(-1), grid.at(-2))];
+  return [...grid.slice(0, 1), ...first, ...grid.slice(1, -1), ...last, ...grid.slice(-1)];
 };
 
 /** Whether a law has a value all over a grid, and rises or falls from each place to the next. */

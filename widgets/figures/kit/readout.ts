@@ -16,6 +16,8 @@ export interface Amount {
   readonly short?: string;
   /** What is sold in sizes of its own, where this number is its size. */
   readonly sold?: SoldThing;
+  /** The relations that it follows, where the figure works it by a function that holds them and asks none. */
+  readonly by?: readonly string[];
   /** Whether a plus is written, because the sign says a way. */
   readonly signed: boolean;
 }
@@ -37,6 +39,9 @@ export const signedAmount = (
   shown: NumberFormat['shown'],
   digits?: number,
 ): Amount => amount(key, name, value, shown, digits, true);
+
+/** A number that is worked by a function which holds these relations. */
+export const following = (of: Amount, ...by: readonly string[]): Amount => ({ ...of, by });
 
 /** Words, or several numbers in one text. */
 type Words = readonly [key: string, name: string, value: string] | readonly [name: string, value: string];

@@ -65,19 +65,18 @@ interface Rig {
   readonly flank: FlankName | undefined;
 }
 
-let last: { readonly key: string; readonly rig: Result<Rig> } | undefined;
+let last: { readonly key: string; readonly readings: Result<readonly GaugeReading[]> } | undefined;
 
-/** The last rig is kept, since numbers that it shares a set with change while it does not. */
-const rigOf = (numbers: Given): Result<Rig> => {
-  const key = keyOf(numbers);
-  if (last?.key !== key) last = { key, rig: workedOut(numbers) };
-  return last.rig;
+/** The last readings are kept, since numbers that the rig shares a set with change while it does not. */
+const kept = (key: string, read: () => Result<readonly GaugeReading[]>): Result<readonly GaugeReading[]> => {
+  if (last?.key !== key) last = { key, readings: read() };
+  return last.readings;
 };
 
 const keyOf = ({ threads: { A, C }, values }: Given): string =>
-  JSON.stringify([A.designation, C.designation, ...QUANTITIES.map((name) => values[name])]);
+  JSON.stringify([A.designation, A.P, C.designation, C.P, ...QUANTITIES.map((name) => values[name])]);
 
-const workedOut = (numbers: Given): Result<Rig> => {
+const rigOf = (numbers: Given): Result<Rig> => {
   const pair = pairOf(numbers);
   if (!pair.ok) return pair;
   const { A, C, leads, Delta } = pair.value;
@@ -88,18 +87,20 @@ const workedOut = (numbers: Given): Result<Rig> => {
   if (!error.ok) return error;
   const truth = trueNetLead.of({ Delta, eps: error.value.eps });
   if (!truth.ok) return truth;
-  const readings = practiceReadings(
-    {
-      A: { h: A.h, L: A.L, play: mm(j_A), leadError: plain(eps_gA), periodic: mm(a_A), phase: turns(phi_A) },
-      C: { h: C.h, L: C.L, play: mm(j_C), leadError: plain(eps_gC), periodic: mm(a_C), phase: turns(phi_C) },
-      loads: { turned: newtons(0), carried: newtons(Q_pc) },
-      drags: { turned: newtons(0), carried: newtons(Q_f) },
-      stick: mm(u_g),
-      slip: mm(u_g),
-      noise: mm(s_g),
-      seed: n_s,
-    },
-    { out: turns(n_o), stepsPerTurn: k, runs: N_r, division: DIVISION },
+  const readings = kept(keyOf(numbers), () =>
+    practiceReadings(
+      {
+        A: { h: A.h, L: A.L, play: mm(j_A), leadError: plain(eps_gA), periodic: mm(a_A), phase: turns(phi_A) },
+        C: { h: C.h, L: C.L, play: mm(j_C), leadError: plain(eps_gC), periodic: mm(a_C), phase: turns(phi_C) },
+        loads: { turned: newtons(0), carried: newtons(Q_pc) },
+        drags: { turned: newtons(0), carried: newtons(Q_f) },
+        stick: mm(u_g),
+        slip: mm(u_g),
+        noise: mm(s_g),
+        seed: n_s,
+      },
+      { out: turns(n_o), stepsPerTurn: k, runs: N_r, division: DIVISION },
+    ),
   );
   if (!readings.ok) return readings;
   return good({

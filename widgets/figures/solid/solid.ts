@@ -12,7 +12,7 @@ import { stepSaid } from '../kit/build-steps.ts';
 import { defineFigure } from '../kit/figure.ts';
 import { knobSvg, mountKnob, updateKnob } from '../kit/knob.ts';
 import { mountPull } from '../kit/pull.ts';
-import { amount, type Row, signedAmount } from '../kit/readout.ts';
+import { amount, following, type Row, signedAmount } from '../kit/readout.ts';
 import { mountSliders, type Slider, sliderHtml, updateSlider } from '../kit/slider.ts';
 import { stepsOf } from '../kit/solid/assembling.ts';
 import { stillOf } from '../kit/solid/still.ts';
@@ -154,12 +154,28 @@ const caption = (s: State, view: UnitView): string => {
 };
 
 const rows = ({ standing: now, adjuster, play, handed }: State): readonly Row[] => [
-  signedAmount('turned', WORDS.rows.turned, now.motion.turned, 'motion', 4),
-  ...(adjuster.carried ? [signedAmount('carried', WORDS.rows.carried, now.motion.carried, 'motion', 4)] : []),
-  amount('height', WORDS.rows.height, now.height, 'size', 6),
+  following(signedAmount('turned', WORDS.rows.turned, now.motion.turned, 'motion', 4), 'turned-motion'),
+  ...(adjuster.carried
+    ? [
+        following(
+          signedAmount('carried', WORDS.rows.carried, now.motion.carried, 'motion', 4),
+          'net-motion',
+          'net-lead',
+        ),
+      ]
+    : []),
+  following(amount('height', WORDS.rows.height, now.height, 'size', 6), 'turned-motion', 'net-motion'),
   ...(['A', 'C'] as const).flatMap((thread) => {
     const own = play[thread];
-    return own === undefined ? [] : [amount(`play-${thread}`, WORDS.rows.play(thread), own, 'motion', 3)];
+    return own === undefined
+      ? []
+      : [
+          following(
+            amount(`play-${thread}`, WORDS.rows.play(thread), own, 'motion', 3),
+            'axial-play',
+            'pitch-clearance',
+          ),
+        ];
   }),
   ...(handed === undefined ? [] : [amount('handed', WORDS.rows.handed, Math.abs(handed), 'N·mm', 2)]),
 ];
