@@ -16,10 +16,10 @@ import {
   WHICH_GIVES_WAY,
 } from '#words/backwards.ts';
 import { type Choice, type GivesWay, seekers } from '../../assembly/backwards/solve.ts';
+import { readWish } from '../../assembly/backwards/wish.ts';
 import { type Input, readField, writeField } from '../../assembly/numbers.ts';
 import { bad } from '../../engine/index.ts';
 import { show } from '../../input/format.ts';
-import { readQuantity } from '../../input/quantity.ts';
 import { reasonOf } from '../../words/reason.ts';
 import { make, setText } from '../dom.ts';
 import type { Store } from '../store.ts';
@@ -116,12 +116,12 @@ export const panelFor = (
   /** The search in force; an older one stops. */
   let search = 0;
   const solve = () => {
-    const read = readQuantity(field.value, subject.base, unit());
+    const read = readWish(field.value, subject.base, unit());
     field.setAttribute('aria-invalid', String(!read.ok));
     ways.replaceChildren();
     if (!read.ok) return setText(note, reasonOf(read));
     const question = subject.question();
-    const all = seekers(question, read.value.value);
+    const all = seekers(question, read.value);
     if (!all.ok) return setText(note, reasonOf(all));
     setText(note, '');
     const own = ++search;

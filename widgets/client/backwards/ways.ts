@@ -59,7 +59,7 @@ export const wayItem = (
   const { input, answers, nearest, stock } = way;
   // What is nought beside how far the result goes is nought.
   const reachOf = (y: number | undefined) =>
-    y === undefined || Math.abs(y) > 1e-9 * Math.max(Math.abs(way.least ?? 0), Math.abs(way.most ?? 0)) ? y : 0;
+    y === undefined || Math.abs(y) > 1e-6 * Math.max(Math.abs(way.least ?? 0), Math.abs(way.most ?? 0)) ? y : 0;
   const [least, most] = [reachOf(way.least), reachOf(way.most)];
   const label = way.beside ? together(nameOf(input), nameOf(way.beside)) : nameOf(input);
   const bounds = input.kind === 'quantity' ? formatOf(symbolFact(input.name)) : undefined;
