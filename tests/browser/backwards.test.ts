@@ -62,6 +62,10 @@ describe('another result', () => {
     for (const [text, says] of [
       ['quick', /“quick”/],
       ['3 N', /3 N/],
+      ['175 µm ± 2 µm', /leave the ± out here/],
+      ['175 µm and 2 turns', /more than one wish/],
+      ['?', /what the result is to be/],
+      ['', /Nothing was typed/],
     ] as const) {
       await behind.locator('input').fill(text);
       await behind.locator('.wish button').click();
@@ -85,6 +89,19 @@ describe('another result', () => {
 });
 
 describe('a number of a figure', () => {
+  it('printed in a picture is asked under the picture and its fields, which stay where they are', async () => {
+    const { page } = await visit('design-sheet.html');
+    const sheet = await shown(figure(page, 'design-sheet'));
+    const field = fieldIn(sheet, /wanted step/i);
+    const before = await field.boundingBox();
+    await sheet.locator('[data-result=stroke]').click();
+    const behind = sheet.locator('.asked-back');
+    await behind.waitFor();
+    const [box, after] = [await behind.boundingBox(), await field.boundingBox()];
+    expect(after?.x).toBe(before?.x);
+    expect(box?.y ?? 0).toBeGreaterThan((after?.y ?? Number.NaN) + (after?.height ?? 0));
+  });
+
   it('is asked by keys, gives way and comes back; its ± stands under it', async () => {
     const { page } = await visit('two-screws.html?foot.n=2%20±%200.01&foot.A=M10x1.5%20±%201%20µm');
     const section = await shown(figure(page, 'section'));
@@ -138,7 +155,7 @@ describe('a ± behind a number', () => {
     const { page } = await visit('two-screws.html');
     const section = await shown(figure(page, 'section'));
     const turns = fieldIn(section, /turns/i);
-    for (const text of ['2 ± 0', '2 ± 3 N', '± 1', '2 ± 0.1, many readings', '2 ± 0.1, 1 reading']) {
+    for (const text of ['2 ± 0', '2 ± 9', '2 ± 3 N', '± 1', '2 ± 0.1, many readings', '2 ± 0.1, 1 reading']) {
       await type(turns, text);
       expect(await turns.getAttribute('aria-invalid'), text).toBe('true');
     }

@@ -102,6 +102,44 @@ describe('every relation backwards', () => {
   );
 });
 
+describe('a wish that a relation reaches', () => {
+  /** Four hundred places over the bounds, even and by ratio. */
+  const placesOver = ({ min, max }: Bounds): readonly number[] => {
+    const least = Math.max(min, 1e-6 * max);
+    const xs = Array.from({ length: 400 }, (_, j) =>
+      j < 200 ? min + ((max - min) * j) / 199 : least * (max / least) ** ((j - 200) / 199),
+    );
+    return [...new Set(xs)].sort((a, b) => a - b);
+  };
+
+  it(
+    'is never refused: between neighbours of a scan four times as fine, whichever way the law goes elsewhere, near poles too',
+    () => {
+      let wishes = 0;
+      for (const r of RELATIONS.filter((_, i) => i % howMany(6, 1) === 0))
+        for (const input of r.takes) {
+          const fact = symbolFact(input);
+          if (fact.whole || fact.shown === 'sense') continue;
+          for (const output of Object.keys(r.gives))
+            for (let i = 0; i < howMany(1, 40); i++) {
+              const law = lawOf(r, output, input, pointAt(r.takes, i));
+              const xs = placesOver(fact);
+              for (const share of [0.13, 0.5, 0.77]) {
+                const j = Math.floor(share * (xs.length - 1));
+                const [p, q] = [law(xs[j] ?? 0), law(xs[j + 1] ?? 0)];
+                if (p === undefined || q === undefined || p === q) continue;
+                wishes++;
+                const { answers } = invert(law, (p + q) / 2, fact);
+                expect(answers.length, `${r.name} ${output} of ${input}, point ${i}, from ${xs[j]}`).toBeGreaterThan(0);
+              }
+            }
+        }
+      expect(wishes).toBeGreaterThan(100);
+    },
+    LONG,
+  );
+});
+
 describe('invert', () => {
   const places = (law: Law, wish: number, bounds: Bounds) => invert(law, wish, bounds).answers.map(({ x }) => x);
 
@@ -124,6 +162,34 @@ describe('invert', () => {
 
   it('takes no change of sign over a pole for an answer', () => {
     expect(places((x) => 1 / (x - 0.37), 0, { min: 0, max: 1 })).toEqual([]);
+  });
+
+  it('finds one on the steep side of a pole that the grid only passes by', () => {
+    const law: Law = (x) => (Math.abs(x - 0.3771) < 1e-6 ? undefined : 1 / (x - 0.3771));
+    for (const wish of [5000, -5000])
+      expect(places(law, wish, { min: 0, max: 1 })).toEqual([expect.closeTo(0.3771 + 1 / wish, 9)]);
+  });
+
+  it('asks a law that goes one way no more than ninety times, also where it refuses', () => {
+    let asked = 0;
+    const law: Law = (x) => {
+      asked++;
+      return x ** 3 + x;
+    };
+    expect(places(law, 3.7, { min: -4, max: 4, about: 1 })).toHaveLength(1);
+    expect(asked).toBeLessThan(90);
+    asked = 0;
+    expect(places(law, 1000, { min: -4, max: 4, about: 1 })).toEqual([]);
+    expect(asked).toBeLessThan(90);
+  });
+
+  it('finds both answers of a dip between the last place of its grid and an edge towards which the law runs off', () => {
+    const law: Law = (x) => (x <= 0.2 ? undefined : x + 1e-4 / (x - 0.2));
+    // x + 10⁻⁴/(x − 0.2) = 0.23: (x − 0.2)² − 0.03 (x − 0.2) + 10⁻⁴ = 0.
+    const half = Math.sqrt(0.03 ** 2 / 4 - 1e-4);
+    expect(places(law, 0.23, { min: 0.01, max: 500 })).toEqual(
+      [-half, half].map((off) => expect.closeTo(0.215 + off, 9)),
+    );
   });
 
   it('finds an answer at the edge of where the law has a value', () => {

@@ -16,7 +16,7 @@ import {
 const bell = (u: number) => expanded(u, 1);
 const sum = (xs: readonly number[]) => xs.reduce((total, x) => total + x, 0);
 
-describe('JCGM 100:2008, annex H.1, the calibration of an end gauge (from memory, its results met in others’ published checks too)', () => {
+describe('JCGM 100:2008, annex H.1, the calibration of an end gauge (inputs and results as others’ published checks repeat them)', () => {
   // l = l_S + d − l_S (δα θ + α_S δθ); lengths in nm.
   const law = ([lS = 0, d = 0, da = 0, theta = 0, alpha = 0, dt = 0]: readonly number[]) =>
     lS + d - lS * (da * theta + alpha * dt);
@@ -68,7 +68,7 @@ describe('JCGM 100:2008, annex H.1, the calibration of an end gauge (from memory
   });
 });
 
-describe('JCGM 100:2008, annex H.2, resistance and reactance measured together (readings and results from memory)', () => {
+describe('JCGM 100:2008, annex H.2, resistance and reactance measured together (readings from memory; correlations −0.3553, 0.8576, −0.6451 as published checks repeat them; results from memory)', () => {
   const V = [5.007, 4.994, 5.005, 4.99, 4.999];
   const I = [19.663, 19.639, 19.64, 19.685, 19.678];
   const PHI = [1.0456, 1.0438, 1.0468, 1.0428, 1.0433];
@@ -88,11 +88,9 @@ describe('JCGM 100:2008, annex H.2, resistance and reactance measured together (
   });
 
   it('correlations −0.36, 0.86 and −0.65 (table H.2)', () => {
-    expect([correlation(0, 1), correlation(0, 2), correlation(1, 2)].map((x) => x.toFixed(2))).toEqual([
-      '-0.36',
-      '0.86',
-      '-0.65',
-    ]);
+    const all = [correlation(0, 1), correlation(0, 2), correlation(1, 2)];
+    expect(all.map((x) => x.toFixed(2))).toEqual(['-0.36', '0.86', '-0.65']);
+    expect(all.map((x) => x.toFixed(4))).toEqual(['-0.3553', '0.8576', '-0.6451']);
   });
 
   it.each([
@@ -145,7 +143,28 @@ describe('JCGM 101:2008, clause 9.2, a sum of four (from memory)', () => {
   });
 });
 
-describe('NIST StRD, univariate summary statistics (data made by the rule that the sets state, from memory)', () => {
+describe('JCGM 101:2008, clause 9.3, a weight of 100 g against a reference in air (inputs and results from memory)', () => {
+  // δm = (m_R + δm_R) (1 + (ρ_a − ρ_a0) (1/ρ_W − 1/ρ_R)) − 100 000 mg, densities in kg/m³.
+  const law = ([mR = 0, dR = 0, air = 0, W = 1, R = 1]: readonly number[]) =>
+    (mR + dR) * (1 + (air - 1.2) * (1 / W - 1 / R)) - 100_000;
+  const xs = [100_000, 1.234, 1.2, 8000, 8000];
+  const doubts = [bell(0.05), bell(0.02), flat(0.1), flat(1000), flat(50)];
+  const us = doubts.map(({ u }) => u);
+
+  it('the first order sees nothing of the air: 1.2340 mg, u = 0.0539 mg', () => {
+    expect(law(xs)).toBeCloseTo(1.234, 4);
+    expect(combined(slopesOf(law, xs, us) ?? [], us)).toBeCloseTo(0.0539, 4);
+  });
+
+  it('sampling does: u = 0.0754 mg, 95 % from 1.0834 mg to 1.3825 mg', () => {
+    const drawn = sampled(law, xs, doubts, 100_000, 1, 0.95);
+    expect(drawn?.u).toBeCloseTo(0.0754, 3);
+    expect(Math.abs((drawn?.low ?? 0) - 1.0834)).toBeLessThan(0.003);
+    expect(Math.abs((drawn?.high ?? 0) - 1.3825)).toBeLessThan(0.003);
+  });
+});
+
+describe('NIST StRD, univariate summary statistics (made by the rule that the sets state: mean and standard deviation are exact by construction)', () => {
   const wave = (first: number, low: number, high: number) => [
     first,
     ...Array.from({ length: 500 }, () => [low, high]).flat(),

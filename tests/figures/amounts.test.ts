@@ -2,9 +2,11 @@
 import { describe, expect, it } from 'vitest';
 import { doubtIn } from '../../widgets/assembly/backwards/doubt.ts';
 import { ofNumbers, type Question } from '../../widgets/assembly/backwards/question.ts';
+import { soldThing } from '../../widgets/assembly/backwards/sold.ts';
 import { waysTo } from '../../widgets/assembly/backwards/solve.ts';
 import { linksTo, traced } from '../../widgets/assembly/backwards/traced.ts';
 import { type Input, type Numbers, readField } from '../../widgets/assembly/numbers.ts';
+import { relationNamed } from '../../widgets/engine/index.ts';
 import type { Figure } from '../../widgets/figures/kit/figure.ts';
 import { LAZY } from '../../widgets/figures/lazy.ts';
 import { escapeText } from '../../widgets/input/escape.ts';
@@ -12,24 +14,19 @@ import { these } from '../support/deep.ts';
 import { startOf } from '../support/figure-numbers.ts';
 import { valueIn } from '../support/results.ts';
 
-/** Figures whose numbers stand in lists, tables and files as long as the reader’s own, or are worked from typed lists alone. */
-const WITHOUT = [
-  'bench-card',
-  'beside-bought',
-  'calibration',
-  'certificate',
-  'drawer',
-  'force-chain',
-  'levelling-plate',
-  'pair-map',
-  'part-drawings',
-  'part-files',
-  'passport',
-  'plate-on-feet',
-  'play-batch',
-  'solid',
-  'which-part',
-];
+/** Figures without a number that can be asked, and why. */
+const WITHOUT: Readonly<Record<string, string>> = {
+  drawer:
+    'is itself a result asked backwards: its wishes are typed, its list is what gives way; the numbers of what is taken are asked at the adjuster',
+  'pair-map':
+    'is itself a result asked backwards: the pairs that give a wanted motion; the numbers of one are asked where it opens',
+  'part-drawings': 'shows dimensions as they are stated, and works out none',
+  'part-files': 'shows sizes as they are stated, and works out none',
+  'play-batch':
+    'draws assemblies at random, twenty thousand anew at every number; what the limits allow is asked at the limits of a class',
+  'which-part': 'draws and solves assemblies at random, for seconds at every number',
+  'fault-bench': 'hides a fault by a seed, which its numbers would give away',
+};
 
 const numberIn = (figure: Figure, numbers: Numbers, key: string): number | undefined => {
   const at = figure.at(numbers, 'metric');
@@ -58,6 +55,9 @@ describe('the numbers of every figure', () => {
     'printed-parts',
     'design-sheet',
     'calibration',
+    'force-chain',
+    'beside-bought',
+    'certificate',
   ];
   for (const name of these(
     LAZY.map((figure) => figure.name),
@@ -67,8 +67,16 @@ describe('the numbers of every figure', () => {
       const at = valueIn(figureNamed(name).at(startOf(name).numbers, 'metric'));
       const keys = at.amounts().map(({ key }) => key);
       // What works in the background has none until it is done.
-      if (name !== 'pushed-jack') expect(keys.length > 0, name).toBe(!WITHOUT.includes(name));
+      if (name !== 'pushed-jack') expect(keys.length > 0, name).toBe(!(name in WITHOUT));
       expect(new Set(keys).size, String(keys)).toBe(keys.length);
+      // Where from: by the relations that were asked, or by those that a function of the figure holds.
+      const set = startOf(name);
+      for (const { key, by = [] } of at.amounts()) {
+        const { result, calls } = traced(() => numberIn(figureNamed(name), set.numbers, key));
+        const links = linksTo(calls, result ?? 0, { id: 'x', inputs: set.inputs }, set.numbers);
+        expect(links.length + by.length, key).toBeGreaterThan(0);
+        for (const relation of by) expect(relationNamed(relation), relation).toBeDefined();
+      }
       const html = at.draw() + at.readings();
       for (const key of keys) expect(html.split(`data-result="${escapeText(key)}"`), key).toHaveLength(2);
     });
@@ -85,8 +93,21 @@ describe('a number of a figure asked backwards', () => {
     ['drift-bars', 'bar-0', 'F', 0.001],
     ['lock-error', 'lost', 'g_k', 0.01],
     ['foot-on-plane', 'tips', 'R_o', 40],
+    ['force-chain', 'C-least', 'F_0', 15],
+    ['force-chain', 'spring', 'k_s', 25],
+    ['levelling-plate', 'load-1', 'W', 60],
+    ['plate-on-feet', 'height-1', 'eps', 0.01],
+    ['calibration', 'nominal', 'n', 0.05],
+    ['calibration', 'travel', 'n', 0.1],
+    ['certificate', 'whole', 'theta_i', 0.002],
+    ['bench-card', 'reverse', 'e_g', 0.005],
+    ['beside-bought', 'own-hand', 'theta_h', 0.003],
+    ['beside-bought', 'A-core', 'sigma_a', 9000],
+    ['practice-rig', 'truth', 'eps_gA', 0.088],
+    ['solid', 'turned', 'n', -0.5],
+    ['thread-limits', 'hole', 'q_t', 8.6],
   ] as const;
-  for (const [name, key, input, wish] of these(CASES, CASES.slice(0, 4)))
+  for (const [name, key, input, wish] of these(CASES, [...CASES.slice(0, 4), ...CASES.slice(9)]))
     it(`${name}: ${input} for another ${key}, and forward again`, () => {
       const question = asked(name, key, [input]);
       const field = question.set.find((other) => other.name === input);
@@ -102,6 +123,17 @@ describe('a number of a figure asked backwards', () => {
         for (const { gives } of way.answers) expect(gives / wish).toBeCloseTo(1, 7);
       } else if (input !== 'k_d') expect(whole).toContain(way.nearest[0]?.gives);
     });
+
+  it('a hole before tapping: the share of thread that would make it, and those of the nearest drills that are sold', () => {
+    const question = { ...asked('thread-limits', 'hole', ['q_t']), sold: soldThing('drills') };
+    const [way] = valueIn(waysTo(question, 8.53));
+    expect(way?.stock?.thing).toBe('drills');
+    // 8.5 mm is the drill of every chart for M10×1.5; by the shop formula d − 1.299 P of thread it leaves 77 %.
+    expect(way?.stock?.choices.map(({ sold }) => sold)).toContain('8.5 mm');
+    const common = way?.stock?.choices.find(({ sold }) => sold === '8.5 mm');
+    expect(common?.value).toBeCloseTo(1.5 / (1.29904 * 1.5), 4);
+    expect(common?.gives).toBeCloseTo(8.5, 8);
+  });
 
   it('the ± of a figure is that of the example beside it: 2.5 µm of 175 µm for ±1 µm of a pitch and ±0.01 turns', () => {
     const { numbers, ...question } = asked('section', 'carried', ['A', 'n']);

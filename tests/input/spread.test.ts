@@ -35,6 +35,21 @@ describe('what is read', () => {
     expect(doubt?.freedom).toBe(freedom);
   });
 
+  it.each([
+    ['n', '0 ± 0.02'],
+    ['n', '2 ± 2'],
+    ['eps_A', '0.01 % ± 0.05 %'],
+    ['theta_i', '0.1° ± 1°'],
+    ['F_lo', '-1 N ± 5 N'],
+    ['Delta_T', '0.5 K ± 2 K'],
+    ['c', '0.01 mm ± 0.03 mm'],
+  ] as const)(
+    '%s: %s, whose ± reaches over nought, where nought is a value like any other or the value itself',
+    (name, text) => {
+      expect(valueIn(readField(field(name), text, 'metric')).spread?.half).toBeGreaterThan(0);
+    },
+  );
+
   it('the limits of a class: M10×1.5-6g has a pitch diameter from 8.862 mm to 8.994 mm (ISO 965-2)', () => {
     const held = valueIn(readField(field('d_2'), 'M10x1.5-6g', 'metric'));
     expect(Number(held.value) - (held.spread?.half ?? 0)).toBeCloseTo(8.862, 3);
@@ -83,6 +98,12 @@ describe('what is refused, in one sentence', () => {
     ['L', '1.5 mm ± -2 µm', /not above zero/],
     ['L', '1.5 mm ± 3 mm', /± 1\.45.mm is the most here/],
     ['L', '1.5 mm ± 2 N', /N/],
+    ['n', '2 ± 9', /larger than the number.*± 2.turns is the most/],
+    ['n', '-2 ± 2.1', /larger than the number/],
+    ['Delta', '87.5 µm ± 100 µm', /larger than the number.*± 87\.5.µm/],
+    ['theta', '30° ± 31°', /larger than the number/],
+    ['F', '30 N ± 31 N', /± 30.*N is the most/],
+    ['F', '30 N ± 110 %', /is the most here/],
     ['L', '± 2 µm', /before its ±/],
     ['L', '1.5 mm ± 2 µm, often', /behind a ±/],
     ['L', '1.5 mm ± 2 µm, 1 reading', /two of them/],

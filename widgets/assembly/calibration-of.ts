@@ -62,20 +62,20 @@ export interface Calibrated {
   /** Relative error of the net lead that the stated lead errors allow. */
   readonly leadError: number;
   readonly stepsPerTurn: number;
-  /** Number of the work done, to tell one result from another without looking at a hundred thousand rows. */
-  readonly serial: number;
+  /** Of the work done, to tell one result from another without looking at a hundred thousand rows. */
+  readonly name: string;
 }
 
 /** Still at work on a long table, or done. */
 export type Found =
-  | { readonly at: 'work'; readonly characters: number; readonly serial: number }
+  | { readonly at: 'work'; readonly characters: number; readonly name: string }
   | { readonly at: 'end'; readonly calibrated: Calibrated };
 
 interface Work {
   readonly text: string;
   readonly nominal: number;
   readonly stepsPerTurn: number;
-  readonly serial: number;
+  readonly name: string;
   result: Result<{ readonly calibration: Calibration; readonly table: ReadingsTable }> | undefined;
 }
 
@@ -84,7 +84,8 @@ const shared = {
   last: undefined as Work | undefined,
   /** Ends the work on the table that stood before. */
   stop: () => {},
-  serial: 0,
+  /** Of the tables that came one after the other. */
+  tables: 0,
   /** What draws a figure again, by its stage. */
   waiting: new Map<HTMLElement, () => void>(),
 };
@@ -110,7 +111,7 @@ export const calibrationOf = (numbers: Given): Result<Found> => {
   if (!share.ok) return share;
   const leadError = 'eps_r' in share.value ? share.value.eps_r : share.value.eps_w;
   const work = workOn(numbers.texts.runs, Delta, k);
-  if (work.result === undefined) return good({ at: 'work', characters: work.text.length, serial: work.serial });
+  if (work.result === undefined) return good({ at: 'work', characters: work.text.length, name: work.name });
   if (!work.result.ok) return work.result;
   const { calibration, table } = work.result.value;
   const [low, high] = turnsRead(calibration);
@@ -137,7 +138,7 @@ export const calibrationOf = (numbers: Given): Result<Found> => {
       leadError,
       matters: numbers.values.e_mt,
       stepsPerTurn: work.stepsPerTurn,
-      serial: work.serial,
+      name: work.name,
     },
   });
 };
@@ -158,15 +159,20 @@ export const calibrated = (numbers: Given): Calibrated | undefined => {
   return found.ok && found.value.at === 'end' ? found.value.calibrated : undefined;
 };
 
+/** Whether a table takes so long that it is worked in slices. */
+export const isLong = (runs: string): boolean => runs.length > LONG_TEXT;
+
 const workOn = (text: string, nominal: number, stepsPerTurn: number): Work => {
   const { last } = shared;
   if (last?.text === text && last.nominal === nominal && last.stepsPerTurn === stepsPerTurn) return last;
-  shared.serial++;
-  const work: Work = { text, nominal, stepsPerTurn, serial: shared.serial, result: undefined };
+  if (last?.text !== text) shared.tables++;
+  // The same table at the same numbers has its name again, after it was asked backwards at others.
+  const name = JSON.stringify([shared.tables, nominal, stepsPerTurn]);
+  const work: Work = { text, nominal, stepsPerTurn, name, result: undefined };
   shared.last = work;
   shared.stop();
   const run = fitted(work);
-  if (text.length <= LONG_TEXT || typeof window === 'undefined') {
+  if (!isLong(text) || typeof window === 'undefined') {
     work.result = runToEnd(run);
     return work;
   }

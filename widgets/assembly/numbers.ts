@@ -10,6 +10,7 @@ import {
   fitOfThread,
   good,
   isSymbol,
+  keepsItsSense,
   outOfBounds,
   type Result,
   type SymbolName,
@@ -33,6 +34,7 @@ import {
   spreadText,
 } from '../input/spread.ts';
 import { NO_PARTS, TEXTS, type TextName } from '../input/texts.ts';
+import { trimmed } from '../input/with-doubt.ts';
 import { describedAdjuster } from './adjuster/stated.ts';
 import { tidyAdjuster } from './adjuster/text.ts';
 
@@ -46,6 +48,7 @@ declare module '../engine/kernel/result.ts' {
       readonly least: string;
       readonly most: string;
     };
+    'spread-past-value': { readonly text: string; readonly says: string; readonly most: string };
     'spread-past-range': { readonly text: string; readonly most: string };
     'spread-of-count': { readonly text: string; readonly says: string };
   }
@@ -151,8 +154,11 @@ export const readField = (input: Input, text: string, view: UnitView): Result<He
       const value = withinField(input, stated.value.value, text, view);
       if (!value.ok) return value;
       const most = Math.min(value.value - fact.min, fact.max - value.value);
-      if (!(stated.value.spread.half <= most))
-        return bad('spread-past-range', { text, most: show(most, formatOf(fact, 3), view) });
+      const { half } = stated.value.spread;
+      const size = Math.abs(value.value);
+      if (size > 0 && half > size && keepsItsSense(input.name))
+        return bad('spread-past-value', { text, says: fact.says, most: trimmed(show(size, formatOf(fact, 3), view)) });
+      if (!(half <= most)) return bad('spread-past-range', { text, most: show(most, formatOf(fact, 3), view) });
       return good({ value: value.value, spread: stated.value.spread });
     }
   }

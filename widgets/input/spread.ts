@@ -54,8 +54,10 @@ export interface WithSpread {
 
 const SIGN = /±|\+\s*\/?\s*[-−–]/;
 
-/** Whether a text states a ±, so that it is read here. */
-export const hasSpread = (text: string): boolean => SIGN.test(text) || text.includes(';');
+/** Whether a text states a ± by its sign. */
+export const statesSpread = (text: string): boolean => SIGN.test(text);
+/** Whether a text states a ±, by its sign or by several readings, so that it is read here. */
+export const hasSpread = (text: string): boolean => statesSpread(text) || text.includes(';');
 
 /** The text before the ± and after it. */
 export const splitSpread = (text: string): readonly [string, string] => {

@@ -19,6 +19,7 @@ import {
   takesLimits,
   threadScope,
 } from './reach.ts';
+import { type Sold, soldAs } from './sold.ts';
 
 export type Quantity = Extract<Input, { kind: 'quantity' }>;
 export type ThreadInput = Extract<Input, { kind: 'thread' }>;
@@ -40,6 +41,8 @@ export interface Question {
   readonly numbers: Numbers;
   /** The result, in the words of the glossary or of the figure. */
   readonly says: string;
+  /** Where the result is the size of something that is sold in sizes of its own. */
+  readonly sold?: Sold | undefined;
   /** Those that may lead to it. */
   readonly inputs: readonly Input[];
   readonly ofQuantity: (input: Quantity) => (x: number) => Found;
@@ -66,6 +69,7 @@ export const ofExample = (asked: Asked): Question => {
   return {
     numbers,
     says: step ? symbolFact(step.as).says : '',
+    sold: step && soldAs(step.as),
     inputs: reaching(asked),
     ofQuantity: (input) => {
       const moved = movedWith(asked, input.name);

@@ -4,7 +4,6 @@
  * of it is what that writing gives.
  */
 import {
-  BALLS,
   bad,
   good,
   type Inversion,
@@ -13,7 +12,6 @@ import {
   mm,
   type Result,
   type SeriesThread,
-  type SymbolName,
   symbolFact,
   type Thread,
   UNIFIED_SERIES,
@@ -22,6 +20,7 @@ import { CHOICES } from '../../input/choices.ts';
 import { readThread } from '../../input/designation.ts';
 import { asWritten, type Input, writeValue } from '../numbers.ts';
 import type { ChoiceInput, Quantity, Question, ThreadInput } from './question.ts';
+import { type SoldThing, soldAs } from './sold.ts';
 
 declare module '../../engine/kernel/result.ts' {
   interface Refusals {
@@ -44,6 +43,8 @@ export interface Choice {
   readonly value?: number;
   /** What the thread beside it becomes. */
   readonly beside?: string;
+  /** The name by which it, or the size that it gives, is bought. */
+  readonly sold?: string;
 }
 
 /** One input that may give way, or two threads together. */
@@ -60,8 +61,8 @@ export interface GivesWay {
   readonly most: number | undefined;
   /** The pitches at which a thread of one’s own would give it. */
   readonly pitches?: readonly number[];
-  /** The nearest that are sold, where what is sold has sizes of its own and none gives it exactly. */
-  readonly stock?: readonly Choice[];
+  /** The nearest that are sold, where it or the result is the size of something that is sold. */
+  readonly stock?: { readonly thing: SoldThing; readonly choices: readonly Choice[] };
 }
 
 const FIELD_DIGITS = 9;
@@ -112,7 +113,7 @@ const quantityWay = (question: Question, input: Quantity, wish: number): GivesWa
     ...(about === undefined ? {} : { about }),
   });
   const written = (x: number) => writeValue(input, x, 'metric');
-  const choice = (x: number, to?: number): Choice[] => {
+  const choice = (x: number, to?: number, sold?: string): Choice[] => {
     const value = asWritten(input, x) as number;
     const gives = law(value);
     return gives === undefined
@@ -124,26 +125,58 @@ const quantityWay = (question: Question, input: Quantity, wish: number): GivesWa
             digits: digitsTo(gives, wish),
             value,
             ...(to === undefined ? {} : { to: written(to) }),
+            ...(sold === undefined ? {} : { sold }),
           },
         ];
   };
   const answers = found.answers.flatMap(({ x, to }) => choice(x, to));
+  const within = (x: number) => x >= input.min && x <= input.max;
+  /** A hair beside nought, where a law ends there, is nought. */
+  const tidy = (x: number): number => (Math.abs(x) <= 1e-9 * (input.max - input.min) && law(0) !== undefined ? 0 : x);
+  const nearest =
+    answers.length > 0 || !found.nearest
+      ? []
+      : nearestOf(
+          besideOf(tidy(found.nearest.x))
+            .filter(within)
+            .flatMap((x) => choice(x)),
+          wish,
+          1,
+        );
+  /** Sizes of what gives way, near what it would have to be; or what makes the result a size that is sold. */
+  const stock = (): GivesWay['stock'] => {
+    const own = soldAs(input.name);
+    if (own)
+      return {
+        thing: own.thing,
+        choices: [...answers, ...nearest]
+          .flatMap(({ value }) => own.near(value ?? wish))
+          .filter(({ size }) => within(size))
+          .flatMap(({ size, name }) => choice(size, undefined, name)),
+      };
+    const { sold } = question;
+    if (!sold || fact.whole) return undefined;
+    const sizes = sold.near(wish).flatMap(({ size, name }) => {
+      const [answer] = invert(law, size, { min: input.min, max: input.max }).answers;
+      return answer ? choice(answer.x, undefined, name) : [];
+    });
+    return sizes.length === 0 ? undefined : { thing: sold.thing, choices: sizes };
+  };
+  const sold = found.least === found.most ? undefined : stock();
   return {
     input,
     answers,
-    nearest: answers.length > 0 || !found.nearest ? [] : choice(found.nearest.x),
+    nearest,
     ...span(found),
-    ...(SOLD[input.name] && found.least !== found.most ? { stock: nearestOf(stockOf(input, choice), wish, 2) } : {}),
+    ...(sold ? { stock: { ...sold, choices: nearestOf(unlikeOf(sold.choices), wish, 2) } } : {}),
   };
 };
 
-/** Sizes in which a quantity is sold: balls by their diameter, or a tip by the radius of its ball. */
-const SOLD: Readonly<Partial<Record<SymbolName, readonly number[]>>> = {
-  D_b: BALLS.map(({ diameter }) => diameter),
-  R: BALLS.map(({ diameter }) => diameter / 2),
-};
-const stockOf = (input: Quantity, choice: (x: number) => Choice[]): Choice[] =>
-  (SOLD[input.name] ?? []).filter((x) => x >= input.min && x <= input.max).flatMap((x) => choice(x));
+/** A place and those a hair beside it: at a jump of the law nine digits may fall on the wrong side. */
+const besideOf = (x: number): readonly number[] => [x, x * (1 - 1e-8), x * (1 + 1e-8)];
+
+const unlikeOf = (choices: readonly Choice[]): readonly Choice[] =>
+  choices.filter(({ text }, i) => choices.findIndex((other) => other.text === text) === i);
 
 const nearestOf = (choices: readonly Choice[], wish: number, count: number): readonly Choice[] =>
   choices.toSorted((a, b) => Math.abs(a.gives - wish) - Math.abs(b.gives - wish)).slice(0, count);
@@ -182,6 +215,11 @@ const STOCK: readonly SeriesThread[] = [...METRIC_SERIES, ...UNIFIED_SERIES];
 /** A stock thread answers where the result is the wish to so much of it. */
 const SAME = 1e-9;
 
+/** So many, from end to end of a list: where all of them give what is there already, the number does not come from this thread. */
+const PROBED = 8;
+const spread = <T>(all: readonly T[]): readonly T[] =>
+  all.filter((_, i) => all.length <= PROBED || i % Math.ceil(all.length / PROBED) === 0);
+
 /** Stock threads of about the size of a present one, with its starts. */
 const stockFor = (present: Thread, hands: readonly (1 | -1)[]): Thread[] =>
   STOCK.filter((row) => row.d <= present.d * THICKNESS && row.d * THICKNESS >= present.d).flatMap((row) =>
@@ -192,14 +230,16 @@ const threadWay = (question: Question, input: ThreadInput, wish: number): GivesW
   const present = question.numbers.threads[input.name];
   if (!present) return { input, answers: [], nearest: [], least: undefined, most: undefined };
   const { byHand, byPitch, at, atPitch } = question.ofThread(input);
-  const found = stockFor(present, byHand ? [present.h, present.h === 1 ? -1 : 1] : [present.h]).flatMap(
-    (thread): (Choice & { readonly thread: Thread })[] => {
-      // What stands there is no way to another result.
-      if (thread.designation === present.designation) return [];
-      const gives = at(thread);
-      return gives === undefined ? [] : [{ thread, text: thread.designation, gives, digits: digitsTo(gives, wish) }];
-    },
-  );
+  const stock = stockFor(present, byHand ? [present.h, present.h === 1 ? -1 : 1] : [present.h]);
+  const now = at(present);
+  if (now !== undefined && spread(stock).every((thread) => at(thread) === now))
+    return { input, answers: [], nearest: [], least: now, most: now };
+  const found = stock.flatMap((thread): (Choice & { readonly thread: Thread })[] => {
+    // What stands there is no way to another result.
+    if (thread.designation === present.designation) return [];
+    const gives = at(thread);
+    return gives === undefined ? [] : [{ thread, text: thread.designation, gives, digits: digitsTo(gives, wish) }];
+  });
   // By how near they come; of equals, the hand and then the size that is there already.
   const off = ({ gives }: Choice) => Math.round((Math.abs(gives - wish) / (Math.abs(wish) || 1)) * 1e9);
   found.sort(
@@ -236,9 +276,14 @@ const pairWay = (question: Question, input: ThreadInput, beside: ThreadInput, wi
   const [A, C] = [threads[input.name], threads[beside.name]];
   if (!A || !C) return undefined;
   const law = question.ofThreads(input, beside);
+  const [ofA, ofC] = [onePerPitch(A), onePerPitch(C)];
+  // Where one of them alone changes nothing the other is the way.
+  const now = law(A, C);
+  const still = (laws: readonly (number | undefined)[]) => now !== undefined && laws.every((y) => y === now);
+  if (still(spread(ofA).map((a) => law(a, C))) || still(spread(ofC).map((c) => law(A, c)))) return undefined;
   const found: Choice[] = [];
-  for (const a of onePerPitch(A))
-    for (const c of onePerPitch(C)) {
+  for (const a of ofA)
+    for (const c of ofC) {
       // One of them staying is the way of the other alone.
       if (a.d > c.d !== A.d > C.d || a.designation === A.designation || c.designation === C.designation) continue;
       const gives = law(a, c);

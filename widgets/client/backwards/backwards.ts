@@ -120,7 +120,8 @@ export const toggleFigureBehind = (
   there?.remove();
   for (const other of all(place, '[data-result]')) other.setAttribute('aria-expanded', 'false');
   const amount = amountsAt(figure, store.numbers(set), store.view()).get(key);
-  const under = result.closest('[data-readings], [data-stage]');
+  // Beside a picture stand its fields; the panel stands under both.
+  const under = result.closest('[data-readings], .bench') ?? result.closest('[data-stage]');
   if (again || !amount || !under) return;
   toggle(
     ofAmount(asked, amount, store, model),

@@ -5,6 +5,7 @@ import type { Asked } from '../../assembly/backwards/reach.ts';
 import { linksTo, traced } from '../../assembly/backwards/traced.ts';
 import { relationNamed, type SymbolName, symbolFact } from '../../engine/index.ts';
 import type { Figure } from '../../figures/kit/figure.ts';
+import type { Amount } from '../../figures/kit/readout.ts';
 import { formatOf, show } from '../../input/format.ts';
 import type { PageModel } from '../../page/model.ts';
 import { make } from '../dom.ts';
@@ -39,7 +40,7 @@ export const stepChain = (asked: Asked, store: Store, model: PageModel): HTMLEle
 
 export const figureChain = (
   { figure, set }: { readonly figure: Figure; readonly set: string },
-  key: string,
+  { key, by = [] }: Pick<Amount, 'key' | 'by'>,
   store: Store,
   model: PageModel,
 ): HTMLElement[] => {
@@ -49,6 +50,10 @@ export const figureChain = (
     return at.ok ? at.value.amounts().find((amount) => amount.key === key)?.value : undefined;
   });
   const links = linksTo(calls, result ?? 0, store.sets.get(set) ?? { id: set, inputs: [] }, numbers);
+  if (links.length === 0 && by.length > 0)
+    return by.map((name) =>
+      chainItem(name, [], [], set, store, model, Object.keys(relationNamed(name)?.gives ?? {})[0] as SymbolName),
+    );
   if (links.length === 0) return [make('li', {}, WORKED_HERE)];
   return links.map(({ relation, gives, takes }) =>
     chainItem(
@@ -92,7 +97,7 @@ const chainItem = (
   item.append(`${TAKES} `);
   for (const [i, { name: taken, value, input, worked }] of takes.entries()) {
     const field = input === undefined ? undefined : store.field(set, input);
-    const from = worked ? FROM_STEP : field ? fromField(named(field.input)) : STATED;
+    const from = worked ? FROM_STEP : field ? fromField(named(field.input, store.sets.get(set)?.inputs)) : STATED;
     const met = model.met?.[taken];
     const text = `${says(taken)} = ${show(value, formatOf(symbolFact(taken)), view)}`;
     item.append(i === 0 ? '' : '; ', met ? make('a', { href: met[0] }, text) : text, ` (${from})`);

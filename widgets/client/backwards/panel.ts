@@ -16,10 +16,10 @@ import {
   WHICH_GIVES_WAY,
 } from '#words/backwards.ts';
 import { type Choice, type GivesWay, seekers } from '../../assembly/backwards/solve.ts';
+import { readWish } from '../../assembly/backwards/wish.ts';
 import { type Input, readField, writeField } from '../../assembly/numbers.ts';
 import { bad } from '../../engine/index.ts';
 import { show } from '../../input/format.ts';
-import { readQuantity } from '../../input/quantity.ts';
 import { reasonOf } from '../../words/reason.ts';
 import { make, setText } from '../dom.ts';
 import type { Store } from '../store.ts';
@@ -76,6 +76,7 @@ export const panelFor = (
     sure,
     chain,
   );
+  const nameOf = (input: Input) => named(input, store.sets.get(set)?.inputs);
   const result = (value: number) => show(value, format, store.view());
   /** What stood in the fields before the first number that was taken. */
   let before: readonly Before[] = [];
@@ -96,9 +97,9 @@ export const panelFor = (
       before = inputs.map((input) => ({ input, text: store.field(set, input.name)?.text ?? '' }));
     put(way.input, choice.text);
     if (way.beside && choice.beside !== undefined) put(way.beside, choice.beside);
-    setText(back, undoTo(before.map(({ input, text }) => [named(input), text])));
+    setText(back, undoTo(before.map(({ input, text }) => [nameOf(input), text])));
     back.hidden = false;
-    const says = found(textIn(way, choice, store.view()), result(choice.gives), choice.digits);
+    const says = found(textIn(way, choice, store.view(), nameOf), result(choice.gives), choice.digits);
     setText(note, says);
     announce(says);
   };
@@ -106,7 +107,7 @@ export const panelFor = (
     if (before.length === 0) return;
     for (const { input, text } of before)
       store.load(set, input.name, text, store.view() === 'inch' ? 'inch' : 'metric');
-    const says = undone(before.map(({ input, text }) => [named(input), text]));
+    const says = undone(before.map(({ input, text }) => [nameOf(input), text]));
     before = [];
     back.hidden = true;
     setText(note, says);
@@ -115,12 +116,12 @@ export const panelFor = (
   /** The search in force; an older one stops. */
   let search = 0;
   const solve = () => {
-    const read = readQuantity(field.value, subject.base, unit());
+    const read = readWish(field.value, subject.base, unit());
     field.setAttribute('aria-invalid', String(!read.ok));
     ways.replaceChildren();
     if (!read.ok) return setText(note, reasonOf(read));
     const question = subject.question();
-    const all = seekers(question, read.value.value);
+    const all = seekers(question, read.value);
     if (!all.ok) return setText(note, reasonOf(all));
     setText(note, '');
     const own = ++search;
@@ -136,7 +137,7 @@ export const panelFor = (
         waiting.shift();
         // A number that changes nothing here is no way, unless it has the wish already.
         if (!way || (way.answers.length === 0 && way.least === way.most)) continue;
-        const item = wayItem(way, result, store.view(), (choice) => take(way, choice));
+        const item = wayItem(way, result, store.view(), nameOf, (choice) => take(way, choice));
         if (way.answers.length === 0) ways.append(item);
         else {
           item.dataset.can = '';

@@ -2,6 +2,7 @@
 import { DRAWS, doubtIn, FEW_DRAWS, type ResultDoubt } from '../../assembly/backwards/doubt.ts';
 import { ofExample, ofNumbers, type Question } from '../../assembly/backwards/question.ts';
 import type { Asked } from '../../assembly/backwards/reach.ts';
+import { soldThing } from '../../assembly/backwards/sold.ts';
 import { fieldUnit, type Input, type NumberSet, type Numbers } from '../../assembly/numbers.ts';
 import { runSteps, type Step } from '../../assembly/steps.ts';
 import { type BaseUnit, symbolFact, UNITS, type Unit } from '../../engine/index.ts';
@@ -123,8 +124,10 @@ export const worker = (figure: Figure): Worker => {
   };
 };
 
-export const questionIn = (asked: AskedFigure, { key, name }: Amount, store: Store, work: Worker): Question =>
-  ofNumbers(store.numbers(asked.set), inputsOf(asked, store), name, (numbers) => work.at(numbers, key));
+export const questionIn = (asked: AskedFigure, { key, name, sold }: Amount, store: Store, work: Worker): Question => ({
+  ...ofNumbers(store.numbers(asked.set), inputsOf(asked, store), name, (numbers) => work.at(numbers, key)),
+  sold: soldThing(sold),
+});
 
 export const ofAmount = (asked: AskedFigure, amount: Amount, store: Store, model: PageModel): Subject => {
   const { figure, set } = asked;
@@ -141,7 +144,7 @@ export const ofAmount = (asked: AskedFigure, amount: Amount, store: Store, model
       const work = worker(figure);
       return { ...questionIn(asked, amount, store, work), until: work.until };
     },
-    chain: () => figureChain(asked, amount.key, store, model),
+    chain: () => figureChain(asked, amount, store, model),
   };
 };
 

@@ -10,6 +10,7 @@ import {
   UNDOUBTED,
 } from '#words/backwards.ts';
 import { type Drawn, drawsIn, type ResultDoubt } from '../../assembly/backwards/doubt.ts';
+import type { Input } from '../../assembly/numbers.ts';
 import { runInSlices } from '../../assembly/run-in-slices.ts';
 import { grouped, type NumberFormat, numeral, show, type UnitView } from '../../input/format.ts';
 import { showWithDoubt } from '../../input/with-doubt.ts';
@@ -37,6 +38,7 @@ const doubtItems = (doubt: ResultDoubt, subject: Subject, store: Store): HTMLEle
       .replace(/^.*?± ?/, '')
       .replace(')', '');
   const spreads = spreadsIn(store, subject.set);
+  const nameOf = (input: Input) => named(input, store.sets.get(subject.set)?.inputs);
   const first = doubt.parts[0];
   const exact = subject
     .question()
@@ -50,17 +52,21 @@ const doubtItems = (doubt: ResultDoubt, subject: Subject, store: Store): HTMLEle
       coverage(numeral(doubt.k, 3), doubt.freedom < 1e4 ? Math.floor(doubt.freedom) : undefined),
     ),
     make('p', {}, COMES_FROM),
-    make('ol', { class: 'shares' }, ...doubt.parts.map((part) => shareItem(part, size))),
-    ...(first ? [make('p', {}, halveFirst(named(first.input), size(doubt.U), size(doubt.halved)))] : []),
-    ...(exact.length > 0 ? [make('p', { class: 'reach' }, UNDOUBTED(exact.map(named)))] : []),
+    make('ol', { class: 'shares' }, ...doubt.parts.map((part) => shareItem(part, nameOf(part.input), size))),
+    ...(first ? [make('p', {}, halveFirst(nameOf(first.input), size(doubt.U), size(doubt.halved)))] : []),
+    ...(exact.length > 0 ? [make('p', { class: 'reach' }, UNDOUBTED(exact.map(nameOf)))] : []),
   ];
 };
 
-const shareItem = ({ input, part, share }: ResultDoubt['parts'][number], size: (u: number) => string): HTMLElement =>
+const shareItem = (
+  { part, share }: ResultDoubt['parts'][number],
+  name: string,
+  size: (u: number) => string,
+): HTMLElement =>
   make(
     'li',
     {},
-    make('span', {}, named(input)),
+    make('span', {}, name),
     make(
       'span',
       { class: 'bar', 'aria-hidden': 'true' },

@@ -20,7 +20,7 @@ import { symbolFact } from '../../engine/index.ts';
 import { formatOf, show, type UnitView } from '../../input/format.ts';
 import { trimmed } from '../../input/with-doubt.ts';
 import { make } from '../dom.ts';
-import { capital, named } from './naming.ts';
+import { capital } from './naming.ts';
 
 /** An answer as the reader’s units have it. */
 const textOf = (input: Input, { text, value }: Choice, view: UnitView): string =>
@@ -29,14 +29,15 @@ const textOf = (input: Input, { text, value }: Choice, view: UnitView): string =
     : text;
 
 /** What would stand in the field, or in both. */
-export const textIn = ({ input, beside }: GivesWay, choice: Choice, view: UnitView): string => {
-  const first = becomes(named(input), textOf(input, choice, view));
-  return beside && choice.beside !== undefined ? andBecomes(first, becomes(named(beside), choice.beside)) : first;
+export const textIn = (
+  { input, beside }: GivesWay,
+  choice: Choice,
+  view: UnitView,
+  nameOf: (input: Input) => string,
+): string => {
+  const first = becomes(nameOf(input), textOf(input, choice, view));
+  return beside && choice.beside !== undefined ? andBecomes(first, becomes(nameOf(beside), choice.beside)) : first;
 };
-
-/** What is named as giving way. */
-const nameOf = ({ input, beside }: Pick<GivesWay, 'input' | 'beside'>): string =>
-  beside ? together(named(input), named(beside)) : named(input);
 
 /** What the sign of an answer means, where it has one. */
 const meaning = (input: Input, { value }: Choice): string => {
@@ -52,10 +53,15 @@ export const wayItem = (
   way: GivesWay,
   result: (value: number) => string,
   view: UnitView,
+  nameOf: (input: Input) => string,
   take: (choice: Choice) => void,
 ): HTMLElement => {
-  const { input, answers, nearest, least, most, stock = [] } = way;
-  const label = nameOf(way);
+  const { input, answers, nearest, stock } = way;
+  // What is nought beside how far the result goes is nought.
+  const reachOf = (y: number | undefined) =>
+    y === undefined || Math.abs(y) > 1e-6 * Math.max(Math.abs(way.least ?? 0), Math.abs(way.most ?? 0)) ? y : 0;
+  const [least, most] = [reachOf(way.least), reachOf(way.most)];
+  const label = way.beside ? together(nameOf(input), nameOf(way.beside)) : nameOf(input);
   const bounds = input.kind === 'quantity' ? formatOf(symbolFact(input.name)) : undefined;
   const item = make('li', { 'data-way': way.beside ? `${input.name}-${way.beside.name}` : input.name });
   const reach =
@@ -72,11 +78,12 @@ export const wayItem = (
               : undefined,
           );
   const button = (choice: Choice) => {
-    const b = make('button', { type: 'button' }, textIn(way, choice, view));
+    const b = make('button', { type: 'button' }, textIn(way, choice, view, nameOf));
     b.addEventListener('click', () => take(choice));
     const says = [
       meaning(input, choice),
       andGives(result(choice.gives)),
+      choice.sold ?? '',
       choice.to === undefined ? '' : upTo(choice.to),
     ];
     return make('p', {}, b, ` ${says.filter((t) => t !== '').join(', ')}`);
@@ -89,13 +96,13 @@ export const wayItem = (
     );
   else if (nearest.length > 0) item.append(make('p', {}, cannot(label, reach)), ...nearest.map(button));
   else item.append(make('p', {}, cannotAtAll(label)));
-  if (stock.length > 0) item.append(make('p', {}, STOCK), ...stock.map(button));
+  if (stock && stock.choices.length > 0) item.append(make('p', {}, STOCK[stock.thing]), ...stock.choices.map(button));
   if (way.pitches && way.pitches.length > 0 && answers.length === 0)
     item.append(
       make(
         'p',
         { class: 'reach' },
-        exactPitch(way.pitches.map((P) => trimmed(show(P, { shown: 'size', digits: 6 }, view)))),
+        exactPitch(way.pitches.map((P) => trimmed(show(P, { shown: 'size', digits: 9 }, view)))),
       ),
     );
   return item;

@@ -101,7 +101,9 @@ const yieldedBy = ({ F, R, Y, E_s, nu_2 }: Readonly<Record<'F' | 'R' | 'Y' | 'E_
   const first = ((Math.PI * K * 2.8 * Y) / (2 * E_s)) ** 2 * R;
   const load = (4 / 3) * E_s * Math.sqrt(R) * first ** 1.5;
   const [low, high] = [(F / load / 1.03) ** (1 / 1.425), (F / load / 1.4) ** (1 / 1.263)];
-  return { first, load, times: low <= 6 ? low : Math.max(6, high) };
+  // The fits are stated to 6 times and from there on, but cross at 6.65: gone over where they cross, the approach neither stays nor falls as the load
+  // grows. The first is a little late: just past first yield it gives less than the approach there, and nothing is left of that.
+  return { first, load, times: Math.max(1, low, high) };
 };
 /** The fits end there: 110 times the approach at first yield. */
 const MOST_YIELDED = 1.4 * 110 ** 1.263;
@@ -110,7 +112,7 @@ export const lastingDent = relation({
   name: 'lasting-dent',
   says: 'Dent that a ball leaves in a flat after a load beyond first yield; loads up to that one leave no more.',
   takes: ['F', 'R', 'Y', 'E_s', 'nu_2'],
-  // By two fits that meet at six times the approach of first yield, which one line of algebra does not hold.
+  // By two fits that meet past six times the approach of first yield, which one line of algebra does not hold.
   gives: { z_y: undefined },
   source:
     'Load and approach: Kogut and Etsion, J. Appl. Mech. 69, 2002. What is left: Etsion, Kligerman and Kadin, Int. J. Solids Struct. 42, 2005. Both from memory.',
@@ -122,7 +124,7 @@ export const lastingDent = relation({
   },
   compute: (inputs) => {
     const { first, times } = yieldedBy(inputs);
-    return { z_y: mm(Math.max(0, first * times * (1 - times ** -0.28) * (1 - times ** -0.69))) };
+    return { z_y: mm(first * times * (1 - times ** -0.28) * (1 - times ** -0.69)) };
   },
 });
 

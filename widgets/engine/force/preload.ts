@@ -17,9 +17,10 @@
  */
 
 import { at } from '../kernel/at.ts';
-import { type Newtons, newtons } from '../kernel/quantity.ts';
+import { hours, type Newtons, newtons, plain } from '../kernel/quantity.ts';
 import { outOfBounds, relation } from '../kernel/relation.ts';
 import { bad, good, type Result } from '../kernel/result.ts';
+import { invert } from '../numerics/invert.ts';
 import type { FlankName } from './flanks.ts';
 import { tenfoldTimes } from './log-law.ts';
 
@@ -55,15 +56,6 @@ export const springForce = relation({
   source: 'Hooke’s law, F = F0 + k u.',
   refuses: ({ F_0, k_s, u_s }) => (F_0 + k_s * u_s >= 0 ? undefined : bad('spring-slack', { after: F_0 / k_s })),
   compute: ({ F_0, k_s, u_s }) => ({ F_s: newtons(F_0 + k_s * u_s) }),
-});
-
-export const separationLoad = relation({
-  name: 'separation-load',
-  says: 'Outside load at which two faces pressed together by a spring or bolt separate.',
-  takes: ['F_0', 'k_b', 'k_m'],
-  gives: { F_sep: 'F_0*(k_b + k_m)/k_m' },
-  source: 'Preloaded joint as two springs side by side (usual bolted-joint diagram); a soft spring leaves F_sep = F_0.',
-  compute: ({ F_0, k_b, k_m }) => ({ F_sep: newtons((F_0 * (k_b + k_m)) / k_m) }),
 });
 
 export const jointShare = relation({
@@ -276,9 +268,13 @@ export const timeToFall = (
     outOfBounds('F_t', needed);
   if (refusal) return refusal;
   if (!(needed <= law.F_0)) return bad('preload-below-need', { preload: law.F_0, needed });
-  const decades = law.q_r > 0 ? (1 - needed / Math.max(law.F_0, Number.MIN_VALUE)) / law.q_r : Number.POSITIVE_INFINITY;
-  const t = law.t_0 * (10 ** decades - 1);
-  return good(t <= HUNDRED_YEARS ? { kind: 'falls', t } : { kind: 'lasts' });
+  if (law.q_r === 0) return good({ kind: 'lasts' });
+  const left = (t: number): number | undefined => {
+    const retained = retainedForce.of({ F_0: newtons(law.F_0), q_r: plain(law.q_r), t: hours(t), t_0: hours(law.t_0) });
+    return retained.ok ? retained.value.F_t : undefined;
+  };
+  const [first] = invert(left, needed, { min: 0, max: HUNDRED_YEARS }).answers;
+  return good(first ? { kind: 'falls', t: first.x } : { kind: 'lasts' });
 };
 
 /** A spring as it is after relaxing: force and rate both down to the share that is left. */

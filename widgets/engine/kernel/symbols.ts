@@ -49,6 +49,16 @@ const angle = (says: string, tex: string, minDegrees: number, maxDegrees: number
     shown: 'degrees',
   }) as const;
 
+/**
+ * What is turned, moved or counted on purpose goes one way, which is known: its ± is smaller than it is, or it is nought. Of all other numbers
+ * that may have either sign (errors, offsets, tilts, clearances, places, forces along the axis) nought is a value like any other.
+ */
+const ONE_WAY: readonly string[] = [
+  ...['n', 'n_w', 'n_1', 'n_2', 'n_3', 'n_m', 'theta', 'm', 'w', 'v', 's', 'z', 'z_t', 'z_r', 'z_c', 'z_l', 'x_w'],
+  ...['Delta', 'Delta_e', 'Delta_m', 'Delta_r'],
+];
+export const keepsItsSense = (symbol: SymbolName): boolean => ONE_WAY.includes(symbol);
+
 /** Clearances and pitch diameters are sizes too, but nobody steps them by a millimetre. */
 const FINE = 0.01;
 
@@ -131,7 +141,6 @@ export const SYMBOLS = {
   F_x: force('outside load that pulls the faces apart', 'F_x'),
   F_b: force('force in the spring or bolt under load', 'F_{\\mathrm{b}}'),
   F_m: force('force left between the seated faces', 'F_{\\mathrm{m}}', -1e5),
-  F_sep: force('outside load at which the faces separate', 'F_{\\mathrm{sep}}', 0, 1e9),
   F_h: force('force of the hand at the rim', 'F_{\\mathrm{h}}', -1e5),
   F_n: force('force across one contact', 'F_{\\mathrm{n}}'),
   F_y: force('load at first yield', 'F_{\\mathrm{y}}', 0, 1e15),

@@ -1,12 +1,16 @@
 /**
  * Where a function of one number takes a wanted value: every place within stated bounds, or the nearest it comes to.
  *
- * The bounds are walked on a grid that is even near the value in force and by ratio over wide ranges; between neighbours where the
+ * The bounds are walked on a grid that is even near the value in force and by ratio over wide ranges, as fine as the
+ * function asks for; between neighbours where the
  * difference changes sign the place is closed in by Brent’s method (R. P. Brent, Algorithms for Minimization without
  * Derivatives, 1973, ch. 4): inverse quadratic and secant steps, which take their slope from the function itself, and halving where they
  * leave the bracket. A dip or a hump that turns before it gets there is followed to its turn by golden section (ch. 5), so
  * that two answers close together, and one that only touches, are found. Where the function has no value the edge of that
  * region is closed in by halving and counts as a grid point. A change of sign over a pole is no answer.
+ *
+ * Where nothing is found the law is followed from its least and its most value towards the places beside them, since near a pole it goes
+ * on beyond what the grid shows.
  *
  * Two answers closer than the grid between which the function turns twice are missed: about a hundred places over the bounds.
  */
@@ -45,9 +49,17 @@ export interface Bounds {
   readonly about?: number;
 }
 
-const EVEN = 40;
-const BY_RATIO = 36;
-const ABOUT = 10;
+/** Each finer grid has the places of the one before. How many places, even over the bounds, by ratio towards nought on either side, and close about the value in force on either side. */
+interface Fineness {
+  readonly even: number;
+  readonly byRatio: number;
+  readonly close: number;
+}
+/** A law that stays the same on this is not moved by its number. */
+const PROBE: Fineness = { even: 7, byRatio: 8, close: 3 };
+/** A law that rises or falls throughout on this has one answer at most, and is asked no more. */
+const COARSE: Fineness = { even: 28, byRatio: 16, close: 6 };
+const FINE: Fineness = { even: 56, byRatio: 32, close: 10 };
 /** Digits that every answer should hold; see `digitsOf`. */
 const FULL = 12;
 /** A law that is itself worked by steps holds fewer, which the answer says; over a jump there are none. */
@@ -92,23 +104,55 @@ export const rootBetween = (f: Law, low: number, high: number): number | undefin
 };
 
 /** The places that are asked first: even, by ratio from either bound towards nought, and close about the value in force. */
-const gridOf = ({ min, max, whole, about }: Bounds): number[] => {
+const gridOf = ({ min, max, whole, about }: Bounds, { even, byRatio, close }: Fineness): number[] => {
   const xs = [min, max];
-  for (let i = 1; i < EVEN; i++) xs.push(min + ((max - min) * i) / EVEN);
+  for (let i = 1; i < even; i++) xs.push(min + (max - min) * (i / even));
   const wide = Math.max(Math.abs(min), Math.abs(max));
   const least = min > 0 ? min : max < 0 ? -max : 1e-9 * wide;
-  for (let i = 0; i < BY_RATIO; i++) {
-    const size = least * (wide / least) ** (i / BY_RATIO);
+  for (let i = 0; i < byRatio; i++) {
+    const size = least * (wide / least) ** (i / byRatio);
     xs.push(size, -size);
   }
   xs.push(0);
   if (about !== undefined)
-    for (let i = 0; i < ABOUT; i++) {
+    for (let i = 0; i < close; i++) {
       const off = (Math.abs(about) || 1e-3 * wide) * 2 ** -i;
       xs.push(about - off, about, about + off);
     }
   const inside = xs.filter((x) => x >= min && x <= max).map((x) => (whole ? Math.round(x) : x));
-  return [...new Set(inside)].sort((p, q) => p - q);
+  const sorted = [...new Set(inside)].sort((p, q) => p - q);
+  return whole ? sorted : withEnds(sorted);
+};
+
+/** With a place close inside either end, which tells a law that turns before it gets there. */
+const withEnds = (grid: readonly number[]): number[] => {
+  const close = (end: number | undefined, next: number | undefined): number[] =>
+    end === undefined || next === undefined ? [] : [end + (next - end) / 64];
+  const [first, last] = [close(grid[0], grid[1]), close(grid.at(-1), grid.at(-2))];
+  return [...grid.slice(0, 1), ...first, ...grid.slice(1, -1), ...last, ...grid.slice(-1)];
+};
+
+/** Whether a law has a value all over a grid, and rises or falls from each place to the next. */
+const goesOneWay = (f: Law, grid: readonly number[]): boolean => {
+  let way = 0;
+  for (const [i, x] of grid.entries()) {
+    const [y, last] = [f(x), i === 0 ? undefined : f(grid[i - 1] as number)];
+    if (y === undefined) return false;
+    if (last === undefined) continue;
+    const sign = Math.sign(y - last);
+    if (sign === 0 || (way !== 0 && sign !== way)) return false;
+    way = sign;
+  }
+  return true;
+};
+
+/** As fine as the law asks for. */
+const gridFor = (f: Law, bounds: Bounds): readonly number[] => {
+  const probe = gridOf(bounds, PROBE);
+  const first = f(probe[0] ?? bounds.min);
+  if (first !== undefined && probe.every((x) => f(x) === first)) return probe;
+  const coarse = gridOf(bounds, COARSE);
+  return goesOneWay(f, coarse) ? coarse : gridOf(bounds, FINE);
 };
 
 /** Halves towards the edge of where the law has a value; `good` has one, `bare` has none. */
@@ -123,6 +167,14 @@ const edgeOf = (f: Law, good: number, bare: number): LawPoint | undefined => {
   const y = f(inside);
   return y === undefined ? undefined : { x: inside, y };
 };
+
+/** Places ever closer to an edge, the closest first: towards one a law often runs off steeply, and turns before it. */
+const beforeEdge = (f: Law, good: number, edge: LawPoint): LawPoint[] =>
+  [1 / 64, 1 / 16, 1 / 4].flatMap((share) => {
+    const x = edge.x + share * (good - edge.x);
+    const y = f(x);
+    return y === undefined ? [] : [{ x, y }];
+  });
 
 const GOLDEN = (3 - Math.sqrt(5)) / 2;
 
@@ -170,26 +222,38 @@ export const invert = (law: Law, wish: number, bounds: Bounds): Inversion => {
     const y = value(x);
     return y === undefined ? undefined : y - wish;
   };
-  const found = bounds.whole
-    ? wholeRoots(off, gridOf(bounds), 10 ** -FULL * Math.abs(wish))
-    : roots(off, gridOf(bounds));
-  const places: LawPoint[] = [];
-  for (const [x, y] of known) if (y !== undefined) places.push({ x, y });
-  if (places.length === 0) return { answers: [], nearest: undefined, least: undefined, most: undefined };
-  const ys = places.map(({ y }) => y);
-  const [least, most] = [Math.min(...ys), Math.max(...ys)];
-  const nearest = places.reduce((a, b) => (nearer(b, a, wish, bounds.about) ? b : a));
-  const scaleAt = (x: number): number => Math.abs(wish) || Math.abs(steepness(value, x) * x) || most - least || 1;
-  const answers = found.flatMap(({ x, to }): Answer[] => {
-    const y = value(x);
-    if (y === undefined) return [];
-    const digits = digitsOf(y - wish, scaleAt(x));
-    // As far as the places of a double beside this one let it: a step of the last bit of x changes y by this much.
-    const grain = 8 * Number.EPSILON * Math.abs(steepness(value, x) * x);
-    if (digits < FEWEST && !(Math.abs(y - wish) <= grain)) return [];
-    return [{ x, y, digits, ...(to === undefined ? {} : { to }) }];
-  });
-  return { answers, nearest, least, most };
+  const grid = gridFor(value, bounds);
+  const met = (): readonly LawPoint[] => [...known].flatMap(([x, y]) => (y === undefined ? [] : [{ x, y }]));
+  const spanOf = (places: readonly LawPoint[]) => {
+    const ys = places.map(({ y }) => y);
+    return { least: Math.min(...ys), most: Math.max(...ys) };
+  };
+  const whole = 10 ** -FULL * Math.abs(wish);
+  const inGrid = bounds.whole ? wholeRoots(off, grid, whole) : roots(off, grid);
+  if (met().length === 0) return { answers: [], nearest: undefined, least: undefined, most: undefined };
+  const { least: low, most: high } = spanOf(met());
+  const scaleAt = (x: number): number => Math.abs(wish) || Math.abs(steepness(value, x) * x) || high - low || 1;
+  const answersOf = (found: readonly Found[]): readonly Answer[] =>
+    found.flatMap(({ x: there, to }): Answer[] => {
+      const scale = scaleAt(there);
+      const full = Math.abs(off(there) ?? 0) <= 10 ** -FULL * scale;
+      const x = full || bounds.whole || to !== undefined ? there : polished(off, there, bounds);
+      const y = value(x);
+      if (y === undefined) return [];
+      const digits = digitsOf(y - wish, scale);
+      // As far as the places of a double beside this one let it: a step of the last bit of x changes y by this much.
+      const grain = 8 * Number.EPSILON * Math.abs(steepness(value, x) * x);
+      if (digits < FEWEST && !(Math.abs(y - wish) <= grain)) return [];
+      return [{ x, y, digits, ...(to === undefined ? {} : { to }) }];
+    });
+  const shown = answersOf(inGrid);
+  const answers = shown.length > 0 || bounds.whole ? shown : answersOf(beyondGrid(off, grid));
+  const places = met();
+  return {
+    answers,
+    nearest: places.reduce((a, b) => (nearer(b, a, wish, bounds.about) ? b : a)),
+    ...spanOf(places),
+  };
 };
 
 /** Of two that come equally near, the one nearer to the value in force. */
@@ -226,9 +290,11 @@ const roots = (off: Law, grid: readonly number[]): Found[] => {
     const before = grid[i - 1];
     const last = before === undefined ? undefined : off(before);
     if (before !== undefined && (y === undefined) !== (last === undefined)) {
-      const edge = y === undefined ? edgeOf(off, before, x) : edgeOf(off, x, before);
-      if (y === undefined) places.push(edge, undefined);
-      else places.push(undefined, edge);
+      const [good, bare] = y === undefined ? [before, x] : [x, before];
+      const edge = edgeOf(off, good, bare);
+      const close = edge ? beforeEdge(off, good, edge) : [];
+      if (y === undefined) places.push(...close.toReversed(), edge, undefined);
+      else places.push(undefined, edge, ...close);
     }
     places.push(y === undefined ? undefined : { x, y });
   }
@@ -260,6 +326,57 @@ const roots = (off: Law, grid: readonly number[]): Found[] => {
       between(p, turn);
       between(turn, r);
     } else found.push({ x: turn.x });
+  }
+  return apart(found);
+};
+
+/** Places of a double to either side of an answer among which the best is taken, where it does not hold all digits. */
+const BESIDE = 4;
+
+/** Of the doubles beside an answer the one at which the law comes nearest, since rounding within the law leaves the last of them open. */
+const polished = (off: Law, x: number, { min, max }: Bounds): number => {
+  const step = Math.max(Number.EPSILON * Math.abs(x), Number.MIN_VALUE) / 2;
+  let [best, least] = [x, Math.abs(off(x) ?? Number.POSITIVE_INFINITY)];
+  for (let i = -BESIDE; i <= BESIDE; i++) {
+    const place = x + i * step;
+    const y = place < min || place > max ? undefined : off(place);
+    if (y !== undefined && Math.abs(y) < least) [best, least] = [place, Math.abs(y)];
+  }
+  return best;
+};
+
+/**
+ * Places beyond what the grid shows. From the place of the largest and of the smallest difference towards the one beside it, by halving,
+ * while the law goes on the way it went: it comes to a pole, on whose far side it starts again from the other end, or it turns, which
+ * `roots` has followed.
+ */
+const beyondGrid = (off: Law, grid: readonly number[]): Found[] => {
+  const places = grid.flatMap((x) => {
+    const y = off(x);
+    return y === undefined ? [] : [{ x, y }];
+  });
+  const found: Found[] = [];
+  for (const sign of [1, -1]) {
+    const end = places.reduce<LawPoint | undefined>((a, b) => (a && sign * a.y >= sign * b.y ? a : b), undefined);
+    // The wish lies beyond this end of what was met.
+    if (!end || sign * end.y >= 0) continue;
+    const i = grid.indexOf(end.x);
+    for (const beside of [grid[i - 1], grid[i + 1]]) {
+      if (beside === undefined) continue;
+      let [high, low] = [end, beside];
+      for (let k = 0; k < 60; k++) {
+        const middle = (high.x + low) / 2;
+        const y = off(middle);
+        if (y !== undefined && sign * y >= 0) {
+          const x = rootBetween(off, high.x, middle);
+          if (x !== undefined) found.push({ x });
+          break;
+        }
+        if (y !== undefined && sign * y > sign * high.y) high = { x: middle, y };
+        else if (y !== undefined && sign * y >= sign * (off(beside) ?? y)) break;
+        else low = middle;
+      }
+    }
   }
   return apart(found);
 };

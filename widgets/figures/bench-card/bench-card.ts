@@ -10,6 +10,7 @@ import { extentsOf } from '../kit/adjuster-extras.ts';
 import { type Frame, frameIn, partsHtml, pictureOf } from '../kit/adjuster-picture.ts';
 import { stepSaid } from '../kit/build-steps.ts';
 import { defineFigure, type NumbersOf } from '../kit/figure.ts';
+import { amount, type Row, signedAmount } from '../kit/readout.ts';
 import { hatchings } from '../kit/svg.ts';
 
 const QUANTITIES = ['eps_A', 'eps_C', 'theta_h', 'e_g'] as const;
@@ -55,6 +56,24 @@ const draw = (s: State, view: UnitView): string => {
   );
 };
 
+/** What the indicator is held to. */
+const rows = ({ adjuster, steps }: State): readonly Row[] => [
+  signedAmount('turn', WORDS.rows.turn, adjuster.Delta, 'motion', 4),
+  ...steps
+    .filter((step) => step.do === 'turn')
+    .slice(0, 1)
+    .flatMap(({ turns, go }) => {
+      const count = withSign(numeral(Number(turns.toPrecision(4))));
+      return [
+        signedAmount('from', WORDS.rows.from(count), go.min, 'motion', 4),
+        signedAmount('to', WORDS.rows.to(count), go.max, 'motion', 4),
+      ];
+    }),
+  ...steps
+    .filter((step) => step.do === 'reverse')
+    .map(({ go }) => amount('reverse', WORDS.rows.reverse, go, 'motion', 4)),
+];
+
 export const benchCard = defineFigure({
   name: 'bench-card',
   title: WORDS.title,
@@ -65,6 +84,7 @@ export const benchCard = defineFigure({
   groups: { errors: ['eps_A', 'eps_C'], head: ['theta_h'] },
   state: stateOf,
   draw,
+  rows,
   caption: (s, view) => {
     const { A, C } = s.adjuster;
     const turn = s.steps.find((step) => step.do === 'turn');

@@ -12,6 +12,7 @@ import { stepName } from '../../input/dividers.ts';
 import { escapeText } from '../../input/escape.ts';
 import { numeral, show, type UnitView } from '../../input/format.ts';
 import { defineFigure, type NumbersOf } from '../kit/figure.ts';
+import { type Amount, amount, type Row } from '../kit/readout.ts';
 import { px } from '../kit/svg.ts';
 
 const QUANTITIES = ['p_b', 'S_w', 'theta_h', 'F', 'sigma_a', 'tau_a'] as const;
@@ -70,18 +71,45 @@ const size = (x: number, view: UnitView): string => show(x, { shown: 'size', dig
 const force = (x: number, view: UnitView): string => show(x, { shown: 'force', digits: 4 }, view);
 const money = (price: number | undefined): string => (price === undefined ? WORDS.none : price.toFixed(2));
 
+/** What is compared and worked out, in the order of the list. */
+const motionsOf = ({
+  adjuster: a,
+  bought,
+  byHand,
+}: State): readonly { readonly name: string; readonly own: Amount; readonly bought: Amount }[] =>
+  (
+    [
+      ['turn', WORDS.rows.perTurn, Math.abs(a.Delta), bought.L],
+      [
+        'step',
+        WORDS.rows.perStep(stepName(a.divider), numeral(a.steps)),
+        Math.abs(a.Delta) / a.steps,
+        bought.L / a.steps,
+      ],
+      ['hand', WORDS.rows.byHand, byHand.own, byHand.bought],
+    ] as const
+  ).map(([key, name, own, other]) => ({
+    name,
+    own: amount(`own-${key}`, WORDS.ofOwn(name), own, 'motion', 4),
+    bought: amount(`bought-${key}`, WORDS.ofBought(name), other, 'motion', 4),
+  }));
+
+/** What each thread and the fit of the ball carry. */
+const carryRows = (s: State): readonly Row[] => [
+  ...s.loads.flatMap((l) =>
+    MODES.map((what) => amount(`${l.joint}-${what}`, WORDS.carries(l.joint, what), l[what], 'force', 4)),
+  ),
+  ...(s.press === undefined ? [] : [amount('press', WORDS.press, s.press, 'force', 4)]),
+];
+
 /** Name, of the adjuster, of the bought screw. */
 const compared = (s: State, view: UnitView): readonly (readonly [string, string, string])[] => {
-  const { adjuster: a, bought, values, byHand } = s;
+  const { adjuster: a, values } = s;
   const boughtPrice = values.p_b > 0 ? values.p_b : undefined;
   return [
-    [WORDS.rows.perTurn, motion(Math.abs(a.Delta), view), motion(bought.L, view)],
-    [
-      WORDS.rows.perStep(stepName(a.divider), numeral(a.steps)),
-      motion(Math.abs(a.Delta) / a.steps, view),
-      motion(bought.L / a.steps, view),
-    ],
-    [WORDS.rows.byHand, motion(byHand.own, view), motion(byHand.bought, view)],
+    ...motionsOf(s).map(
+      ({ name, own, bought }) => [name, motion(own.value, view), motion(bought.value, view)] as const,
+    ),
     [WORDS.rows.stroke, motion(a.stroke, view), motion(values.S_w, view)],
     [WORDS.rows.height, size(standing(a, 0).height, view), WORDS.ask],
     [WORDS.rows.piece, money(a.price), money(boughtPrice)],
@@ -109,9 +137,12 @@ const bars = (s: State, view: UnitView): string => {
 };
 
 const draw = (s: State, view: UnitView): string => {
+  const asked = motionsOf(s);
+  const cell = (text: string, of: Amount | undefined) =>
+    of ? `<td><span data-result="${of.key}">${escapeText(text)}</span></td>` : `<td>${escapeText(text)}</td>`;
   const rows = compared(s, view).map(
-    ([name, own, bought]) =>
-      `<tr><th scope="row">${escapeText(name)}</th><td>${escapeText(own)}</td><td>${escapeText(bought)}</td></tr>`,
+    ([name, own, bought], i) =>
+      `<tr><th scope="row">${escapeText(name)}</th>${cell(own, asked[i]?.own)}${cell(bought, asked[i]?.bought)}</tr>`,
   );
   return (
     `<div class="beside-bought-view"><div class="table-scroll" tabindex="0" role="group" aria-label="${WORDS.title}"><table><thead><tr>${WORDS.listHead(
@@ -134,6 +165,8 @@ export const besideBought = defineFigure({
   groups: { wanted: ['S_w'], load: ['sigma_a', 'tau_a'], hand: ['theta_h'] },
   state: stateOf,
   draw,
+  rows: carryRows,
+  printed: (s) => motionsOf(s).flatMap(({ own, bought }) => [own, bought]),
   caption: (s, view) => {
     const { weakest, values, adjuster, bought } = s;
     return WORDS.caption({

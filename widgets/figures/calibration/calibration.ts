@@ -10,6 +10,7 @@ import {
   calibrated,
   calibrationOf,
   type Found,
+  isLong,
   SET_UP,
   whenCalibrated,
 } from '../../assembly/calibration-of.ts';
@@ -33,7 +34,7 @@ import { correctionText, counted, findingsOf, leadText, motionText, verdictText 
 import { dialReading, dialScale, dialSvg, updateDial } from '../kit/dial.ts';
 import { defineFigure, type FigureContext, type NumbersOf, type Table } from '../kit/figure.ts';
 import { legendKey } from '../kit/plots/frame.ts';
-import { type Row, readoutHtml } from '../kit/readout.ts';
+import { type Amount, amount, isAmount, type Row, readoutHtml, signedAmount } from '../kit/readout.ts';
 import { saveFile } from '../kit/save.ts';
 import { mountSliders, type Slider, sliderHtml, updateSlider } from '../kit/slider.ts';
 import { cloudOf, plotsHtml } from './plots.ts';
@@ -52,6 +53,8 @@ interface Done {
   readonly n: number;
   /** The correction at these turns, or that nothing is known there. */
   readonly here: Result<Corrected>;
+  /** A long table is worked in slices, so nothing is asked of it. */
+  readonly asked: boolean;
 }
 
 const MOST_TABLE_ROWS = 400;
@@ -62,7 +65,13 @@ const stateOf = (numbers: Given): Result<State> => {
   if (found.value.at === 'work') return good(found.value);
   const { calibrated: c } = found.value;
   const { n } = numbers.values;
-  return good({ at: 'end', c, n, here: correctionAt(c.calibration.corrections, n) });
+  return good({
+    at: 'end',
+    c,
+    n,
+    here: correctionAt(c.calibration.corrections, n),
+    asked: !isLong(numbers.texts.runs),
+  });
 };
 
 const legend = (): string => {
@@ -134,22 +143,44 @@ const turnsAt = ({ c, n }: Done): number => {
 /** The hand stands at zero where no correction is known, which the readout says. */
 const travelOf = ({ here }: Done): number => (here.ok ? here.value.travel : 0);
 
-const readout = ({ here }: Done, view: UnitView): Row[] => {
+/** Digits down to a hundredth of a micrometre. */
+const digitsOf = (z: number): number => Math.max(1, Math.floor(Math.log10(Math.max(Math.abs(z), 1e-5) / 1e-5)) + 1);
+
+const readout = ({ here, asked }: Done, view: UnitView): Row[] => {
   if (!here.ok) return [['refused', WORDS.readout.refused, reasonOf(here)]];
   const { nominal, correction, travel } = here.value;
+  if (!asked)
+    return [
+      ['nominal', WORDS.readout.nominal, motionText(nominal, view)],
+      ['correction', WORDS.readout.correction, correctionText(correction, view)],
+      ['travel', WORDS.readout.travel, motionText(travel, view)],
+    ];
   return [
-    ['nominal', WORDS.readout.nominal, motionText(nominal, view)],
-    ['correction', WORDS.readout.correction, correctionText(correction, view)],
-    ['travel', WORDS.readout.travel, motionText(travel, view)],
+    amount('nominal', WORDS.readout.nominal, nominal, 'motion', 4),
+    signedAmount('correction', WORDS.readout.correction, correction, 'motion', digitsOf(correction)),
+    amount('travel', WORDS.readout.travel, travel, 'motion', 4),
   ];
 };
+
+/** What the readings and the set-up make of the lead. */
+const rows = (s: State): readonly Row[] =>
+  s.at === 'work' || !s.asked
+    ? []
+    : [
+        amount('lead', WORDS.rows.lead, s.c.calibration.lead, 'motion', 4),
+        amount('whole', WORDS.rows.whole, s.c.signed.U, 'motion', 2),
+        signedAmount('difference', WORDS.rows.difference, s.c.signed.difference, 'motion', 3),
+      ];
+
+const printed = (s: State, view: UnitView): readonly Amount[] =>
+  s.at === 'work' ? [] : readout(s, view).filter(isAmount);
 
 const dialHtml = (s: Done, view: UnitView): string => {
   const n = turnsAt(s);
   const scale = dialScale(s.c.nominal, view);
   return (
     `${dialSvg(travelOf(s), scale, WORDS.dial)}<div>${sliderHtml(sliderOf(s.c), n, numeral(n))}` +
-    `${readoutHtml(readout(s, view), view)}</div>`
+    `<div data-dial-reads>${readoutHtml(readout(s, view), view)}</div></div>`
   );
 };
 
@@ -199,10 +230,12 @@ const update = (stage: HTMLElement, s: State, view: UnitView): void => {
   const n = turnsAt(s);
   updateDial(figure, travelOf(s), dialScale(s.c.nominal, view));
   updateSlider(figure, sliderOf(s.c), n, numeral(n));
-  // Whole, since a refusal has fewer lines.
-  const place = figure.querySelector('.readout');
+  // Whole, since a refusal has fewer lines; its ± and what makes it a button were added on the page.
+  const place = figure.querySelector<HTMLElement>('[data-dial-reads]');
   const html = readoutHtml(readout(s, view), view);
-  if (place && place.outerHTML !== html) place.outerHTML = html;
+  if (!place || place.dataset.said === html) return;
+  place.dataset.said = html;
+  place.innerHTML = html;
 };
 
 const CSV = 'text/csv;charset=utf-8';
@@ -279,11 +312,13 @@ export const calibrationFigure = defineFigure({
   state: stateOf,
   draw,
   caption,
+  rows,
+  printed,
   readings,
   steadyReadings: true,
   numbersName: WORDS.numbers,
   table,
-  renderKey: (s) => (s.at === 'work' ? s.serial : [s.c.serial, s.c.signed]),
+  renderKey: (s) => (s.at === 'work' ? s.name : [s.c.name, s.c.signed]),
   mount,
   update,
 });

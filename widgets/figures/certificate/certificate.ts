@@ -9,6 +9,7 @@ import {
   type Calibrated,
   calibrationOf,
   type Found,
+  isLong,
   SET_UP,
   turnsRead,
   whenCalibrated,
@@ -28,6 +29,7 @@ import {
 } from '../kit/calibration-words.ts';
 import { defineFigure, type NumbersOf } from '../kit/figure.ts';
 import { axisUnit, type Frame, panelHtml, xAt, yAt } from '../kit/plots/frame.ts';
+import { amount, signedAmount } from '../kit/readout.ts';
 import type { Point } from '../kit/svg.ts';
 import { polyline } from '../kit/svg.ts';
 import { evenly } from '../kit/ticks.ts';
@@ -145,6 +147,17 @@ const wholeOf = ({ c }: Done, view: UnitView): [string, string][] => [
   ],
 ];
 
+/** What is said of the lead, by the names of its lines. A long table is worked in slices, so nothing is asked of it. */
+const amountsOf = (s: State) => {
+  if (s.at === 'work' || isLong(s.stated.texts.runs)) return [];
+  const { nominal, signed } = s.c;
+  return [
+    amount('nominal', WORDS.nominalLead, nominal, 'motion', 4),
+    amount('whole', WORDS.whole.name, signed.U, 'motion', 2),
+    signedAmount('difference', WORDS.lessNominal, signed.difference, 'motion', 3),
+  ];
+};
+
 const results = (s: Done, view: UnitView): [string, string][] => resultsOf(s.c, wholeOf(s, view), view);
 
 const resultsOf = (c: Calibrated, whole: [string, string][], view: UnitView): [string, string][] => [
@@ -154,8 +167,15 @@ const resultsOf = (c: Calibrated, whole: [string, string][], view: UnitView): [s
   ...findingsOf(c, view).map((f): [string, string] => [f.name, f.value]),
 ];
 
-const list = (rows: readonly (readonly [string, string])[], safe: boolean): string =>
-  `<dl>${rows.map(([name, value]) => `<div><dt>${name}</dt><dd>${safe ? value : escapeText(value)}</dd></div>`).join('')}</dl>`;
+const list = (s: Done, rows: readonly (readonly [string, string])[], safe: boolean): string => {
+  const asked = amountsOf(s);
+  const line = ([name, value]: readonly [string, string]) => {
+    const html = safe ? value : escapeText(value);
+    const key = asked.find((one) => one.name === name)?.key;
+    return `<div><dt>${name}</dt><dd>${key === undefined ? html : `<span data-result="${key}">${html}</span>`}</dd></div>`;
+  };
+  return `<dl>${rows.map(line).join('')}</dl>`;
+};
 
 const draw = (s: State, view: UnitView): string => {
   if (s.at === 'work')
@@ -165,8 +185,8 @@ const draw = (s: State, view: UnitView): string => {
   const cells = (of: (p: Place) => string) => places.map((p) => `<td>${of(p)}</td>`).join('');
   return (
     `<div class="sheet certificate-page" tabindex="0" role="group" aria-label="${WORDS.heading}"><header><p class="sheet-title">${WORDS.heading}</p><p class="sheet-verdict">${WORDS.verdicts[s.c.signed.verdict]}</p></header>` +
-    `<div class="certificate-columns"><section><h3>${WORDS.measured}</h3>${list(givens(s, view), true)}</section>` +
-    `<section><h3>${WORDS.found}</h3>${list(results(s, view), false)}<p>${escapeText(verdictText(s.c, view))}</p></section></div>` +
+    `<div class="certificate-columns"><section><h3>${WORDS.measured}</h3>${list(s, givens(s, view), true)}</section>` +
+    `<section><h3>${WORDS.found}</h3>${list(s, results(s, view), false)}<p>${escapeText(verdictText(s.c, view))}</p></section></div>` +
     `<section><h3>${WORDS.correction.title}</h3><div class="table-scroll" tabindex="0" role="group" aria-label="${WORDS.correction.table}"><table><tbody><tr><th scope="row">${WORDS.correction.turns}</th>${cells((p) => numeral(p.n))}</tr><tr><th scope="row">${WORDS.correction.row}</th>${cells((p) => correctionText(p.correction, view))}</tr></tbody></table></div><div class="certificate-curve">${curveHtml(c, view)}</div></section>` +
     `<section class="sheet-notes"><p>${WORDS.notes}</p></section>` +
     `<p class="signed">${WORDS.signed.map((who) => `<span>${who}</span>`).join('')}</p></div>`
@@ -190,6 +210,7 @@ export const certificateFigure = defineFigure({
   },
   state: stateOf,
   draw,
+  printed: amountsOf,
   caption: (s, view) => {
     if (s.at === 'work') return WORDS.working.caption;
     const missing = STATED.filter((name) => s.stated.texts[name] === '').map((name) => WORDS.stated[name]);
@@ -210,6 +231,6 @@ export const certificateFigure = defineFigure({
     };
   },
   renderKey: (s, { threads, choices, values, texts: { runs: _, ...stated } }) =>
-    s.at === 'work' ? s.serial : [s.c.serial, s.c.signed, threads, stated, choices, values],
+    s.at === 'work' ? s.name : [s.c.name, s.c.signed, threads, stated, choices, values],
   mount: (stage, context) => whenCalibrated(stage, context.redraw),
 });

@@ -9,6 +9,7 @@ import { partMotion, type ThreadName } from '../../engine/index.ts';
 import { escapeText } from '../../input/escape.ts';
 import { numeral, type UnitView } from '../../input/format.ts';
 import { defineFigure } from '../kit/figure.ts';
+import { amount, following, type Row, signedAmount } from '../kit/readout.ts';
 import { mountSliders, type Slider, sliderHtml, updateSlider } from '../kit/slider.ts';
 import { axesOf, chartSvg, cursorPath } from './chart.ts';
 import { lensPaths, lensSvg, sectionPaths, sectionSvg } from './picture.ts';
@@ -77,6 +78,27 @@ const draw = (s: State, view: UnitView): string => {
   );
 };
 
+/** What stands at the place that is looked at, and what the spring would need at the start. */
+const rows = (s: State): readonly Row[] => [
+  following(
+    signedAmount('carried', WORDS.rows.carried, partMotion('carried', s.n, s.given), 'motion', 3),
+    'net-motion',
+  ),
+  ...(s.spring
+    ? [following(amount('spring', WORDS.rows.spring, springForceAt(s, s.n), 'force', 3), 'spring-force')]
+    : []),
+  ...THREADS.flatMap((thread) => {
+    const [least, most] = forcesAt(s, thread, s.n);
+    return [
+      signedAmount(`${thread}-least`, WORDS.rows.least(thread), least, 'force', 3),
+      signedAmount(`${thread}-most`, WORDS.rows.most(thread), most, 'force', 3),
+    ].map((one) => following(one, 'force-chain', 'spring-force', 'guide-friction'));
+  }),
+  ...(s.least
+    ? [following(amount('needed', WORDS.rows.needed, s.least.force, 'force', 3), 'force-chain', 'spring-force')]
+    : []),
+];
+
 /** What the sentence says of each thread, with its mark, and why. */
 const readings = (s: State, view: UnitView): string => {
   const verdicts = THREADS.map(
@@ -107,6 +129,7 @@ export const forceChainFigure = defineFigure({
   ],
   state: stateOf,
   draw,
+  rows,
   readings,
   caption: (s, view) => WORDS.caption(verdictText(s, 'A', view), verdictText(s, 'C', view), springText(s, view)),
   table: (s, view) => ({

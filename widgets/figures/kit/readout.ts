@@ -2,6 +2,7 @@
  * What is read off beside a picture, each number or word under its name. A number stands as what it is and how it is written, so that the
  * page can ask it backwards and say its ±.
  */
+import type { SoldThing } from '../../assembly/backwards/sold.ts';
 import { escapeText } from '../../input/escape.ts';
 import { type NumberFormat, show, type UnitView, withSign } from '../../input/format.ts';
 
@@ -13,6 +14,10 @@ export interface Amount {
   readonly format: NumberFormat;
   /** Where its own list says the rest of its name. */
   readonly short?: string;
+  /** What is sold in sizes of its own, where this number is its size. */
+  readonly sold?: SoldThing;
+  /** The relations that it follows, where the figure works it by a function that holds them and asks none. */
+  readonly by?: readonly string[];
   /** Whether a plus is written, because the sign says a way. */
   readonly signed: boolean;
 }
@@ -34,6 +39,9 @@ export const signedAmount = (
   shown: NumberFormat['shown'],
   digits?: number,
 ): Amount => amount(key, name, value, shown, digits, true);
+
+/** A number that is worked by a function which holds these relations. */
+export const following = (of: Amount, ...by: readonly string[]): Amount => ({ ...of, by });
 
 /** Words, or several numbers in one text. */
 type Words = readonly [key: string, name: string, value: string] | readonly [name: string, value: string];

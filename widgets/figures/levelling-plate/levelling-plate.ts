@@ -23,6 +23,7 @@ import {
   uphillEighth,
 } from '../kit/levelling/rounds.ts';
 import { mountPull } from '../kit/pull.ts';
+import { amount, type Row, signedAmount } from '../kit/readout.ts';
 import { px } from '../kit/svg.ts';
 import {
   type Frame,
@@ -117,6 +118,17 @@ const weightText = (s: PlateState): string =>
   s.loads.ok
     ? WORDS.carries(s.loads.value.map(({ name, load }) => ({ name, load: newtons(load) })))
     : escapeText(reasonOf(s.loads));
+
+/** Of the round that is drawn. */
+const rows = (s: PlateState): readonly Row[] => [
+  amount('tilt', WORDS.rows.tilt, s.now.levelling.tilt.micrometresPerMetre, 'plain', 3),
+  ...s.now.levelling.moves.map((move) =>
+    signedAmount(`turns-${move.name}`, WORDS.rows.turns(move.name), move.turns, 'turns', 3),
+  ),
+  ...(s.loads.ok
+    ? s.loads.value.map(({ name, load }) => amount(`load-${name}`, WORDS.rows.carries(name), load, 'force', 3))
+    : []),
+];
 
 /** Round by round: how it comes level. */
 const roundsHtml = (s: PlateState, view: UnitView): string =>
@@ -377,6 +389,7 @@ export const levellingPlate = defineFigure({
   state: plateOf,
   draw,
   caption,
+  rows,
   readings: (s, view) =>
     `${roundsHtml(s, view)}${s.loads.ok ? `<p class="line" data-part="loads">${weightText(s)}</p>` : ''}`,
   table,

@@ -10,6 +10,7 @@ import { type Entry, readPassports } from '../../input/passports.ts';
 import { extentsOf } from '../kit/adjuster-extras.ts';
 import { type Frame, frameIn, partsHtml, pictureOf } from '../kit/adjuster-picture.ts';
 import { defineFigure, type NumbersOf } from '../kit/figure.ts';
+import { amount, type Row as ReadRow, signedAmount } from '../kit/readout.ts';
 import { hatchings } from '../kit/svg.ts';
 
 type Given = NumbersOf<never, never, never, 'adjuster' | 'passport'>;
@@ -98,6 +99,25 @@ const draw = ({ adjuster, pieces, frame }: State, view: UnitView): string => {
   );
 };
 
+/** The last lead of the piece that is farthest off its threads. */
+const worstOf = ({ pieces }: State): Row | undefined =>
+  pieces
+    .flatMap(([, rows]) => rows.filter((r) => r.lead !== undefined).slice(-1))
+    .reduce<Row | undefined>(
+      (best, r) => (best === undefined || Math.abs(r.off ?? 0) > Math.abs(best.off ?? 0) ? r : best),
+      undefined,
+    );
+
+const rowsOfWorst = (s: State): readonly ReadRow[] => {
+  const worst = worstOf(s);
+  return worst?.lead === undefined || worst.off === undefined
+    ? []
+    : [
+        amount('lead', WORDS.rows.lead(worst.piece), worst.lead, 'motion', 4),
+        signedAmount('off', WORDS.rows.off(worst.piece), worst.off, 'percent', 3),
+      ];
+};
+
 export const passportFigure = defineFigure({
   name: 'passport',
   title: WORDS.title,
@@ -121,17 +141,11 @@ export const passportFigure = defineFigure({
       context.type('passport', `${passport}\n${last?.piece ?? '1'}, ${day}: lead ${lead}`.trim());
     });
   },
-  caption: ({ pieces }, view) => {
-    const leads = pieces.flatMap(([, rows]) => {
-      const last = rows.filter((r) => r.lead !== undefined).at(-1);
-      return last ? [last] : [];
-    });
-    const worst = leads.reduce<(typeof leads)[number] | undefined>(
-      (best, r) => (best === undefined || Math.abs(r.off ?? 0) > Math.abs(best.off ?? 0) ? r : best),
-      undefined,
-    );
+  rows: rowsOfWorst,
+  caption: (s, view) => {
+    const worst = worstOf(s);
     return WORDS.caption(
-      pieces.length,
+      s.pieces.length,
       worst && { piece: worst.piece, lead: motion(worst.lead, view), off: percent(worst.off), day: worst.day },
     );
   },

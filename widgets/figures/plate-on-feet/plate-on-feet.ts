@@ -13,6 +13,7 @@ import { defineFigure } from '../kit/figure.ts';
 import { orderText } from '../kit/levelling/order.ts';
 import { endOf, MOST_ROUNDS, QUANTITIES, TEXTS, turned } from '../kit/levelling/rounds.ts';
 import { mountPull } from '../kit/pull.ts';
+import { signedAmount } from '../kit/readout.ts';
 import { mountSliders, type Slider, sliderHtml, updateSlider } from '../kit/slider.ts';
 import { bodiesOf, plateBody } from '../kit/solid/bodies.ts';
 import { type Canvas, canvasOn } from '../kit/solid/canvas.ts';
@@ -205,6 +206,11 @@ export const plateOnFeet = defineFigure({
       done: end === undefined ? undefined : PLAN.done[end],
     });
   },
+  rows: (s) =>
+    s.feet.flatMap(({ name, height, turns }) => [
+      signedAmount(`height-${name}`, WORDS.rows.height(name), height, 'motion', 3),
+      signedAmount(`turns-${name}`, WORDS.rows.turns(name), turns, 'turns', 4),
+    ]),
   table: (s, view) => ({
     head: WORDS.head,
     rows: s.feet.map(({ name, height, turns }, i) => [

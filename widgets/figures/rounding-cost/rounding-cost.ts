@@ -21,7 +21,7 @@ import {
 import { escapeText } from '../../input/escape.ts';
 import { numeral, show, type UnitView, withSign } from '../../input/format.ts';
 import { defineFigure } from '../kit/figure.ts';
-import { signedAmount } from '../kit/readout.ts';
+import { following, signedAmount } from '../kit/readout.ts';
 import { px } from '../kit/svg.ts';
 
 declare module '../../engine/kernel/result.ts' {
@@ -109,7 +109,7 @@ export const roundingCost = defineFigure({
   chief: ['A', 'C'],
   state: ({ threads }) => stateOf(threads),
   draw,
-  rows: (s) => [signedAmount('exact', WORDS.give, s.exact, 'motion', 4)],
+  rows: (s) => [following(signedAmount('exact', WORDS.give, s.exact, 'motion', 4), 'net-lead')],
   caption: (s, view) => {
     const third = at(s.rows, DECIMALS.indexOf(3));
     return WORDS.caption(motion(s.exact, view), motion(third.Delta, view), errorText(third));

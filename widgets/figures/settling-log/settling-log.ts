@@ -16,7 +16,7 @@ import { readSettlingLog } from '../../input/settling-log.ts';
 import { defineFigure, type NumbersOf } from '../kit/figure.ts';
 import { frameBox } from '../kit/plot-box.ts';
 import { axisUnit, perMillimetre } from '../kit/plots/frame.ts';
-import { amount, signedAmount } from '../kit/readout.ts';
+import { amount, following, signedAmount } from '../kit/readout.ts';
 import { type Point, polyline, px } from '../kit/svg.ts';
 import { evenly, roundTicks } from '../kit/ticks.ts';
 
@@ -154,13 +154,20 @@ export const settlingLog = defineFigure({
   state: stateOf,
   draw,
   rows: (s) => [
-    signedAmount('toCome', WORDS.rows.toCome, s.found.toCome, 'motion', 2),
+    following(signedAmount('toCome', WORDS.rows.toCome, s.found.toCome, 'motion', 2), 'log-creep'),
     amount('digit', WORDS.rows.digit, s.found.digit, 'motion', 2),
-    amount('scatter', WORDS.rows.scatter, s.found.best.scatter, 'motion', 2),
+    following(amount('scatter', WORDS.rows.scatter, s.found.best.scatter, 'motion', 2), 'log-creep', 'warming'),
     ...(s.found.best.kind === 'still'
       ? []
-      : [signedAmount('amount', WORDS.rows[s.found.best.kind], s.found.best.amount, 'motion', 2)]),
-    ...(s.found.best.heat ? [signedAmount('heat', WORDS.rows.heat, s.found.best.heat.perKelvin, 'motion', 2)] : []),
+      : [
+          following(
+            signedAmount('amount', WORDS.rows[s.found.best.kind], s.found.best.amount, 'motion', 2),
+            'log-creep',
+          ),
+        ]),
+    ...(s.found.best.heat
+      ? [following(signedAmount('heat', WORDS.rows.heat, s.found.best.heat.perKelvin, 'motion', 2), 'thermal-growth')]
+      : []),
   ],
   caption: verdict,
   table: (s, view) => ({

@@ -12,6 +12,7 @@ import { stepSaid } from '../kit/build-steps.ts';
 import { defineFigure } from '../kit/figure.ts';
 import { knobSvg, mountKnob, updateKnob } from '../kit/knob.ts';
 import { mountPull } from '../kit/pull.ts';
+import { amount, following, type Row, signedAmount } from '../kit/readout.ts';
 import { mountSliders, type Slider, sliderHtml, updateSlider } from '../kit/slider.ts';
 import { stepsOf } from '../kit/solid/assembling.ts';
 import { stillOf } from '../kit/solid/still.ts';
@@ -157,6 +158,33 @@ const caption = (s: State, view: UnitView): string => {
   });
 };
 
+const rows = ({ standing: now, adjuster, play, handed }: State): readonly Row[] => [
+  following(signedAmount('turned', WORDS.rows.turned, now.motion.turned, 'motion', 4), 'turned-motion'),
+  ...(adjuster.carried
+    ? [
+        following(
+          signedAmount('carried', WORDS.rows.carried, now.motion.carried, 'motion', 4),
+          'net-motion',
+          'net-lead',
+        ),
+      ]
+    : []),
+  following(amount('height', WORDS.rows.height, now.height, 'size', 6), 'turned-motion', 'net-motion'),
+  ...(['A', 'C'] as const).flatMap((thread) => {
+    const own = play[thread];
+    return own === undefined
+      ? []
+      : [
+          following(
+            amount(`play-${thread}`, WORDS.rows.play(thread), own, 'motion', 3),
+            'axial-play',
+            'pitch-clearance',
+          ),
+        ];
+  }),
+  ...(handed === undefined ? [] : [amount('handed', WORDS.rows.handed, Math.abs(handed), 'N·mm', 2)]),
+];
+
 export const solidFigure = defineFigure({
   name: 'solid',
   title: WORDS.title,
@@ -178,6 +206,7 @@ export const solidFigure = defineFigure({
   },
   state: stateOf,
   draw,
+  rows,
   caption,
   table: ({ adjuster, locked }, view) => ({
     head: WORDS.head,

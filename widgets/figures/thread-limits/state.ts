@@ -79,9 +79,9 @@ const holeFor = ({ thread, minor }: InternalLimits, share: number): Result<Hole>
   return good({ share, size, drills, lies: size < minor.min ? 'below' : size > minor.max ? 'above' : 'within' });
 };
 
-/** A limit to the micrometre, or to its like in inches. */
-export const limit = (mm: number, view: UnitView): string =>
-  show(mm, { shown: 'size', digits: Math.max(1, Math.floor(Math.log10(Math.abs(mm) || 1)) + 4) }, view);
+/** Digits down to the micrometre, or to its like in inches. */
+export const digitsOf = (mm: number): number => Math.max(1, Math.floor(Math.log10(Math.abs(mm) || 1)) + 4);
+export const limit = (mm: number, view: UnitView): string => show(mm, { shown: 'size', digits: digitsOf(mm) }, view);
 
 export const gap = (mm: number, view: UnitView): string => show(mm, { shown: 'motion' }, view);
 

@@ -9,7 +9,7 @@ import { numeral, type UnitView } from '../../input/format.ts';
 import { defineFigure } from '../kit/figure.ts';
 import { amount, type Row, rowTexts } from '../kit/readout.ts';
 import { picture } from './picture.ts';
-import { cells, gap, limit, rowsOf, type State, stateOf } from './state.ts';
+import { cells, digitsOf, gap, limit, rowsOf, type State, stateOf } from './state.ts';
 
 const draw = (s: State): string => {
   const { whole, lens, magnified } = picture(s);
@@ -38,7 +38,11 @@ const readout = (s: State, view: UnitView): Row[] => {
     amount('major', WORDS.readout.major, major.least, 'motion'),
     amount('minor', WORDS.readout.minor, minor.least, 'motion'),
     [WORDS.readout.overlap, WORDS.range(gap(overlap.least, view), gap(overlap.most, view))],
-    [WORDS.readout.hole(percent(s.hole.share)), WORDS.hole(limit(s.hole.size, view), s.hole.lies)],
+    {
+      ...amount('hole', WORDS.readout.hole(percent(s.hole.share)), s.hole.size, 'size', digitsOf(s.hole.size)),
+      sold: 'drills',
+    },
+    [WORDS.readout.lies, WORDS.lies(s.hole.lies)],
     [WORDS.readout.drills, s.hole.drills.map((d) => WORDS.drill(d.name, percent(d.share))).join(', ') || WORDS.noDrill],
   ];
 };

@@ -20,7 +20,7 @@ import { show, type UnitView } from '../../input/format.ts';
 import { type NamedPlace, readFeet } from '../../input/levelling-table.ts';
 import { reasonOf } from '../../words/reason.ts';
 import { defineFigure, type NumbersOf } from '../kit/figure.ts';
-import { amount } from '../kit/readout.ts';
+import { amount, following } from '../kit/readout.ts';
 import { arrowheads, px } from '../kit/svg.ts';
 
 declare module '../../engine/kernel/result.ts' {
@@ -179,7 +179,8 @@ export const veeCoupling = defineFigure({
   idle: ({ values }) => (values.F_l === 0 ? ['theta_l', 'h_l'] : []),
   state: stateOf,
   draw,
-  rows: ({ flanks }) => flanks.map(({ name, force }) => amount(name, WORDS.forceOn(name), force, 'force', 3)),
+  rows: ({ flanks }) =>
+    flanks.map(({ name, force }) => following(amount(name, WORDS.forceOn(name), force, 'force', 3), 'vee-force')),
   caption: ({ flanks, open, loose }) => {
     if (loose !== undefined) return loose;
     const sorted = [...flanks].sort((a, b) => a.force - b.force);

@@ -27,7 +27,7 @@ export const reaches = (
   `${range ? `from ${range[0]} to ${range[1]}` : stock ? 'with stock threads' : 'over its options'} the result goes from ${least} to ${most}`;
 export const stays = (value: string): string => `the result stays ${value} whatever it is`;
 export const exactPitch = (pitches: readonly string[]): string =>
-  `Exactly: a thread of your own with a pitch of ${pitches.join(' or ')}.`;
+  `Exactly, to nine digits: a thread of your own with a pitch of ${pitches.join(' or ')}.`;
 export const found = (text: string, gives: string, digits: number): string =>
   `Now ${text}, and the result is ${gives}${digits >= 9 ? '' : digits < 1 ? ', not what you asked' : `, your wish to ${digits} ${digits === 1 ? 'digit' : 'digits'}`}.`;
 export const NOTHING_FITS = 'No single number can give exactly that. The nearest stands behind each.';
@@ -38,7 +38,10 @@ export const undone = (fields: Fields): string =>
   `${capital(listed(fields.map(([label, text]) => `${label} is ${text}`)))} again.`;
 /** Two threads that give way together. */
 export const together = (first: string, second: string): string => `${first} with ${second}`;
-export const STOCK = 'The nearest balls that are sold:';
+export const STOCK = {
+  balls: 'The nearest balls that are sold:',
+  drills: 'With the nearest drills that are sold:',
+} as const;
 /** What the sign of an answer means. */
 export const MEANS = { clockwise: 'clockwise', anticlockwise: 'anticlockwise', up: 'up', down: 'down' } as const;
 

@@ -19,6 +19,12 @@ export const WORDS = {
   }) =>
     `${v.steps} steps. Thread A is backed out ${v.A} turns from home${v.C === undefined ? '' : `, thread C ${v.C}`}. ` +
     `${v.check === undefined ? 'There is no room for a whole step to either stop, so only the reversal is checked.' : `The indicator passes it if ${v.check.turns} ${String(v.check.turns) === '1' ? 'turn' : 'turns'} ${v.check.clockwise ? 'clockwise' : 'anticlockwise'} ${String(v.check.turns) === '1' ? 'reads' : 'read'} ${v.check.from} to ${v.check.to}.`} A reversal may differ by ${v.reverse}.`,
+  rows: {
+    turn: 'carried part moves, a turn',
+    from: (turns: string) => `after ${turns} turns it reads at least`,
+    to: (turns: string) => `after ${turns} turns it reads at most`,
+    reverse: 'a reversal may differ by',
+  },
   none: '–',
   head: ['step', 'what', 'how', 'count', 'caution'],
 };

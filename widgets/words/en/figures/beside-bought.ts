@@ -23,6 +23,8 @@ export const WORDS = {
     piece: 'price of one',
     set: (count: number) => `price of a set of ${count}`,
   },
+  ofOwn: (what: string) => `${what}, your adjuster`,
+  ofBought: (what: string) => `${what}, the bought screw`,
   listHead: (thread: string) => ['', 'your adjuster', `bought, ${thread}`],
   head: ['what', 'your adjuster', 'bought', 'judged'],
   caption: (v: {

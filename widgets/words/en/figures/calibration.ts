@@ -37,6 +37,7 @@ export const WORDS = {
   panels: { readings: 'Indicator', residuals: 'Distance from the straight line' },
   slider: 'turns, on the way up',
   dial: 'Dial: measured motion at these turns',
+  rows: { lead: 'measured net lead', whole: 'whole ± of it, 95 %', difference: 'minus the nominal' },
   readout: {
     refused: 'no correction',
     nominal: 'nominal motion',

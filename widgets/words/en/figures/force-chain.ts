@@ -68,6 +68,13 @@ export const WORDS = {
       readonly load: string;
     }) => `Thread ${v.thread}: the flanks open at ${v.turns}, the carried part at ${v.carried}, under ${v.load}.`,
   },
+  rows: {
+    carried: 'carried part, here',
+    spring: 'spring, here',
+    least: (thread: Thread) => `thread ${thread} here, least load`,
+    most: (thread: Thread) => `thread ${thread} here, most load`,
+    needed: 'spring needed at the start',
+  },
   noSpring: 'No spring: only weight and load act on the threads.',
   spring: (v: {
     readonly lower: Part;

@@ -123,6 +123,11 @@ export const WORDS = {
     'turn',
     'carries',
   ],
+  rows: {
+    tilt: 'tilt, in millionths (µm/m)',
+    turns: (foot: string) => `foot ${foot}, turns`,
+    carries: (foot: string) => `foot ${foot} carries`,
+  },
   readingRow: (name: string) => `reading ${name}`,
   footRow: (name: string) => `foot ${name}`,
 };

@@ -9,6 +9,10 @@ export const WORDS = {
   none: '–',
   add: 'Add a row for today',
   empty: 'No piece has a row yet: write one like 1, 2026-11-03: lead 88.7 µm.',
+  rows: {
+    lead: (piece: string) => `measured lead of piece ${piece}`,
+    off: (piece: string) => `piece ${piece} off its threads`,
+  },
   head: ['day', 'measured lead', 'off its threads', 'since first', 'wave', 'place', 'wear', 'note'],
   caption: (
     pieces: number,

@@ -20,5 +20,9 @@ export const WORDS = {
     `Heights of the plate are drawn ${times} times larger${closer === '1' ? '' : `, the feet stand ${closer} times nearer to each other`}. The adjusters and the turns of their heads are true.`,
   caption: (v: { readonly round: number; readonly feet: readonly Foot[]; readonly done: string | undefined }) =>
     `Round ${v.round}: ${v.feet.map(stands).join(', ')}. ${v.done ?? `Now ${v.feet.map(({ name, order }) => `${name}: ${order}`).join(', ')}.`}`,
+  rows: {
+    height: (foot: string) => `plate over foot ${foot}`,
+    turns: (foot: string) => `foot ${foot} from mid-stroke`,
+  },
   head: ['foot', 'plate over it', 'turns from mid-stroke', 'to turn'],
 } as const;

@@ -105,6 +105,13 @@ export const WORDS = {
     ]
       .filter(Boolean)
       .join(' '),
+  rows: {
+    turned: 'turned part moves',
+    carried: 'carried part moves',
+    height: 'tip over the base',
+    play: (thread: 'A' | 'C') => `axial play of thread ${thread}`,
+    handed: 'torque that the lock takes',
+  },
   head: ['turns, clockwise', 'turned part', 'carried part', 'tip over the base'],
   plain: 'none',
 } as const;

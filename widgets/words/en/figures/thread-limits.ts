@@ -62,9 +62,10 @@ export const WORDS = {
     minor: 'under the crest of the nut, at least',
     overlap: 'depth of thread shared, on the radius',
     hole: (share: string) => `hole for ${share} of thread`,
+    lies: 'that hole is',
     drills: 'nearest drills',
   },
-  hole: (size: string, lies: Where) => `${size}, ${lies} the nut’s minor limits`,
+  lies: (lies: Where) => `${lies} the nut’s minor limits`,
   drill: (name: string, share: string) => `${name} (${share})`,
   noDrill: 'none within 2\u00a0%',
 

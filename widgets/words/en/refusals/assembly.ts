@@ -16,6 +16,12 @@ export const ASSEMBLY = {
 
   'result-fixed': ({ says }) =>
     `None of the numbers here leads to the ${says}, so none can give way: type another result.`,
+  'wish-with-spread': ({ text }) =>
+    `Read ${quoted(text)}; a wish is one number: leave the ± out here, and write it behind the number above that has it.`,
+  'wish-of-several': ({ text }) =>
+    `Read ${quoted(text)}, which is more than one wish; write one number here, and the others into their own fields above.`,
+  'wish-open': ({ text }) =>
+    `Read ${quoted(text)}; what is unknown is found among the numbers above: write here what the result is to be, like 0.2 mm.`,
   'ask-no-unknown': () =>
     'Nothing is asked; write the name of the number to find alone, for example n, beside those known.',
   'ask-two-unknowns': ({ names }) =>

@@ -63,6 +63,8 @@ export const INPUT = {
   'spread-few-readings': ({ text }) => `Read ${quoted(text)}; a ± from readings takes two of them at least.`,
   'spread-past-range': ({ text, most }) =>
     `Read ${quoted(text)}, whose ± reaches past what this number can be; ± ${most} is the most here.`,
+  'spread-past-value': ({ text, says, most }) =>
+    `Read ${quoted(text)}, whose ± is larger than the number, so even its sense is open; for the ${says.split(',')[0] ?? says}, ± ${most} is the most here.`,
   'spread-of-count': ({ text, says }) =>
     `Read ${quoted(text)}; the ${says} is counted and not measured: leave its ± out.`,
   'class-without-limits': ({ text }) =>
