@@ -54,7 +54,10 @@ export const writeOneFile = (folder, { language, withoutScript }, styles) => {
           title: /<title>([^<]*)<\/title>/.exec(html)?.[1] ?? '',
           className: /<body class="([^"]*)"/.exec(html)?.[1] ?? '',
           page: /<body[^>]* data-page="([^"]*)"/.exec(html)?.[1] ?? '',
-          body: between(html, '>', '</body>').replace(/^[\s\S]*?<body[^>]*>/, ''),
+          body: between(html, '>', '</body>')
+            .replace(/^[\s\S]*?<body[^>]*>/, '')
+            // Alone, it has no edition beside it.
+            .replace(/<a class="edition"[^>]*>[^<]*<\/a>/g, ''),
         },
       ];
     }),

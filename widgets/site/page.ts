@@ -1,6 +1,6 @@
 /** The page round a chapter: head, masthead, contents, neighbours, foot. Works from a folder, a sub-path or a file. */
 
-import { LANGUAGE } from '#words/language.ts';
+import { LANGUAGE, WRITTEN_IN } from '#words/language.ts';
 import {
   ALL_CHAPTERS,
   BACK_TO,
@@ -10,6 +10,7 @@ import {
   EDUCATIONAL_LEVEL,
   foot,
   NEIGHBOURS,
+  NOT_TRANSLATED,
   NOTEBOOK,
   ON_TO,
   RESOURCE_TYPES,
@@ -31,6 +32,8 @@ export interface Place {
   readonly kind: 'front' | 'chapter' | 'help';
   /** Chapter number; undefined for a page that is no chapter. */
   readonly number: number | undefined;
+  /** Whether its text stands in the language in which the notebook is written, which is not that of the edition. */
+  readonly foreign?: boolean;
 }
 
 export interface Assets {
@@ -43,6 +46,8 @@ export interface Assets {
   readonly search?: string;
   /** A classic script runs from a file as well; the dev server serves modules, and adds scripts of its own that the policy would stop. */
   readonly module: boolean;
+  /** The same notebook in other languages: each by its own name, and the folder of its pages seen from this page. */
+  readonly editions?: readonly { readonly language: string; readonly name: string; readonly folder: string }[];
 }
 
 /** Notebook and page at the head of every sheet of paper, where the engine has boxes in the margin. */
@@ -84,11 +89,11 @@ ${assets.scripts.map(script).join('\n')}
 </head>
 <body class="${place.kind}" data-page="${place.slug}">
 <a class="skip" href="#text">${TO_TEXT}</a>
-<header class="masthead"><a class="home" href="index.html">${NOTEBOOK}</a><div class="tools" data-tools${assets.search === undefined ? '' : ` data-search="${assets.search}"`}></div></header>
+<header class="masthead"><a class="home" href="index.html">${NOTEBOOK}</a>${editionLinks(assets, place)}<div class="tools" data-tools${assets.search === undefined ? '' : ` data-search="${assets.search}"`}></div></header>
 ${way(pressed, place, all)}
 <main id="text" tabindex="-1">
-<article>
-${place.number === undefined ? '' : `<p class="number">${chapterNumber(place.number)} · ${takesMinutes(pressed.minutes)}</p>`}
+<article${place.foreign ? ` lang="${WRITTEN_IN}"` : ''}>
+${place.foreign ? `<p class="untranslated" lang="${LANGUAGE}">${NOT_TRANSLATED}</p>` : ''}${place.number === undefined ? '' : `<p class="number">${chapterNumber(place.number)} · ${takesMinutes(pressed.minutes)}</p>`}
 ${pressed.html}
 ${place.kind === 'front' && pressed.routes.length === 0 ? contents(all) : ''}
 </article>
@@ -102,6 +107,15 @@ ${place.kind === 'front' && pressed.routes.length === 0 ? contents(all) : ''}
 </html>
 `;
 };
+
+/** To the same page in other languages. */
+const editionLinks = ({ editions = [] }: Assets, { slug }: Place): string =>
+  editions
+    .map(
+      ({ language, name, folder }) =>
+        `<a class="edition" rel="alternate" lang="${language}" hreflang="${language}" href="${folder}${slug}.html">${name}</a>`,
+    )
+    .join('');
 
 /**
  * The way: where the reader is, the sections of the page, all chapters and the helps. It stands beside the text where there is room,

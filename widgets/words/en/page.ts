@@ -1,6 +1,8 @@
 /** What stands round a chapter and on its blocks: masthead, ways on, headings, foot. */
 
 export const NOTEBOOK = 'Differential screws, worked';
+/** Above a page of an edition in another language that has not been translated; English pages need it not. */
+export const NOT_TRANSLATED = 'This page is not translated yet; its text is English.';
 export const TO_TEXT = 'To the text';
 export const ALL_CHAPTERS = 'All chapters';
 export const chapterNumber = (n: number): string => `Chapter ${n}`;
