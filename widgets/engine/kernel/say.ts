@@ -17,6 +17,9 @@ export const SPOKEN = {
   characters: (count: number): string => `${count} characters`,
 };
 
+/** What another language must have of it. */
+export type Spoken = typeof SPOKEN;
+
 /** A number that is written with a point, with the decimal mark of the language. */
 export const spokenNumber = (text: string): string =>
   SPOKEN.point === '.' ? text : text.replace(/(\d)\.(?=\d)/g, `$1${SPOKEN.point}`);
