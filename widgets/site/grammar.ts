@@ -25,10 +25,10 @@ import {
   type SymbolName,
   symbolFact,
 } from '../engine/index.ts';
-import { CHOICES, isChoice } from '../input/choices.ts';
+import { CHOICES, choiceSays, isChoice } from '../input/choices.ts';
 import { readThread } from '../input/designation.ts';
 import { type Reading, readQuantity } from '../input/quantity.ts';
-import { isText, TEXTS, type TextName } from '../input/texts.ts';
+import { isText, TEXTS, type TextName, textSays } from '../input/texts.ts';
 import { nearest } from './near.ts';
 
 declare module '../engine/kernel/result.ts' {
@@ -94,7 +94,7 @@ export const readInputLine = (line: string): Result<Input> => {
     if (!read.ok) return read;
     const note = TEXTS[name].note(start);
     return note === ''
-      ? good({ kind: 'text', name, label: comment ?? TEXTS[name].says, start })
+      ? good({ kind: 'text', name, label: comment ?? textSays(name), start })
       : bad('list-with-odd-entries', { note });
   }
   const pair = /^([A-Za-z_][A-Za-z0-9_]*)\s*=\s*(.+?)(?:\s+from\s+(.+?)\s+to\s+(.+))?$/.exec(body);
@@ -103,7 +103,7 @@ export const readInputLine = (line: string): Result<Input> => {
   if (isChoice(name)) {
     const options: readonly string[] = CHOICES[name].options;
     return options.includes(start)
-      ? good({ kind: 'choice', name, label: comment ?? CHOICES[name].says, start })
+      ? good({ kind: 'choice', name, label: comment ?? choiceSays(name), start })
       : bad('option-not-of-choice', { option: start, choice: name, options });
   }
   if (!isSymbol(name)) return bad('input-unknown', { name });

@@ -12,11 +12,11 @@ import {
 } from '#words/page.ts';
 import type { Input, Value } from '../assembly/numbers.ts';
 import { runSteps, type Step, type StepOutcome } from '../assembly/steps.ts';
-import { relationNamed, type SymbolName, symbolFact } from '../engine/index.ts';
+import { relationNamed, type SymbolName, spokenNumber, symbolFact } from '../engine/index.ts';
 import type { Group } from '../figures/kit/figure.ts';
 import { figureParts } from '../figures/kit/figure-parts.ts';
 import { groupState } from '../figures/kit/group-state.ts';
-import { CHOICES } from '../input/choices.ts';
+import { choiceSays, optionText } from '../input/choices.ts';
 import { escapeText } from '../input/escape.ts';
 import { formatOf, show, showInFormula } from '../input/format.ts';
 import { aroundPoint } from '../page/around-point.ts';
@@ -91,17 +91,19 @@ const renderInputs = (set: string, inputs: readonly Input[], as = '', idle: read
     .filter(({ name }) => !idle.includes(name))
     .map(
       (input) =>
-        `<div><dt>${escapeText(input.kind === 'choice' ? CHOICES[input.name].says : input.label)}</dt><dd>${escapeText(valueText(values.get(input.name), input.name))}</dd></div>`,
+        `<div><dt>${escapeText(input.kind === 'choice' ? choiceSays(input.name) : input.label)}</dt><dd>${escapeText(valueText(values.get(input.name), input))}</dd></div>`,
     );
   return `<div class="inputs${as}" data-inputs="${set}" data-names="${inputs.map((i) => i.name).join(' ')}"><dl>${rows.join('')}</dl></div>`;
 };
 
-const valueText = (value: Value | undefined, name: string): string =>
+const valueText = (value: Value | undefined, { kind, name }: Input): string =>
   typeof value === 'object'
-    ? value.designation
+    ? spokenNumber(value.designation)
     : typeof value === 'number'
       ? show(value, formatOf(symbolFact(name as SymbolName)), 'metric')
-      : String(value ?? '');
+      : kind === 'choice'
+        ? optionText(name, String(value ?? ''))
+        : String(value ?? '');
 
 /** Letters that the columns hold; a line with more takes both together, formula above numbers. */
 const LONG = { formula: 25, numbers: 30 };
