@@ -4,7 +4,7 @@
  */
 import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { describe, expect, it } from 'vitest';
+import { describe, expect, expectTypeOf, it } from 'vitest';
 import { RELATIONS, SYMBOLS } from '../../widgets/engine/index.ts';
 import type { ChoiceName, OptionOf } from '../../widgets/input/choices.ts';
 import type { TextName } from '../../widgets/input/texts.ts';
@@ -16,7 +16,7 @@ import type { Same } from '../../widgets/words/same.ts';
 /** A table of words beside the English one: all of it, and nothing that is not in it. */
 type Complete<En, De extends Same<En>> = Exclude<keyof De, keyof En> extends never ? De : never;
 
-export interface German {
+interface German {
   'adjuster.ts': Complete<
     typeof import('../../widgets/words/en/adjuster.ts'),
     typeof import('../../widgets/words/de/adjuster.ts')
@@ -409,8 +409,8 @@ export interface German {
 type Choices = {
   readonly [C in ChoiceName]: { readonly says: string; readonly options: { readonly [O in OptionOf<C>]: string } };
 };
-export type GermanChoices = Complete<Choices, typeof CHOICE_WORDS>;
-export type GermanTexts = Complete<Readonly<Record<TextName, string>>, typeof TEXT_WORDS>;
+type GermanChoices = Complete<Choices, typeof CHOICE_WORDS>;
+type GermanTexts = Complete<Readonly<Record<TextName, string>>, typeof TEXT_WORDS>;
 
 const WORDS = join(import.meta.dirname, '../../widgets/words');
 const filesIn = (language: string): string[] =>
@@ -420,6 +420,12 @@ const filesIn = (language: string): string[] =>
     .sort();
 
 describe('the German words', () => {
+  it('have every word of English, by type', () => {
+    expectTypeOf<German>().toBeObject();
+    expectTypeOf<GermanChoices>().toBeObject();
+    expectTypeOf<GermanTexts>().toBeObject();
+  });
+
   it('are held by a type each to the English table of the same name', () => {
     const source = readFileSync(import.meta.filename, 'utf8');
     const listed = [...source.matchAll(/^ {2}'(\S+\.ts)': Complete</gm)].map(([, file]) => file);
