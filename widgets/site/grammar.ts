@@ -11,6 +11,7 @@
  * A reader of lines gives the parsed thing or the refusal for the ledger; it knows nothing of HTML.
  */
 
+import { threadLabel } from '#words/page.ts';
 import { fieldUnit, type Input } from '../assembly/numbers.ts';
 import type { Step } from '../assembly/steps.ts';
 import {
@@ -125,9 +126,6 @@ export const readInputLine = (line: string): Result<Input> => {
   if (!(value.value.value >= min && value.value.value <= max)) return bad('start-out-of-bounds', { name, start });
   return good({ kind: 'quantity', name, label: comment ?? fact.says, start, min, max });
 };
-
-const threadLabel = (name: string): string =>
-  name === 'A' ? 'thread A, base to turned part' : name === 'C' ? 'thread C, turned part to carried part' : 'thread';
 
 /** A step together with what the author expects of it. */
 export interface ExpectedStep {

@@ -25,19 +25,30 @@ export const aliasesIn = (language) =>
     Object.entries(ALIASES).map(([alias, to]) => [alias, to.replace(`/words/${WRITTEN}/`, `/words/${language}/`)]),
   );
 
-/** By file of the engine, what a table of words puts in place of its English. */
+/** By file of the engine: its table of words, and how its code takes them. Declarations only, so that what no script uses of it is left out. */
 const SPOKEN = {
-  'kernel/symbols': [
-    'symbols',
-    (table) => `for (const name in ${table}) Object.assign(SYMBOLS[name], ${table}[name]);`,
-  ],
-  'kernel/say': ['spoken', (table) => `Object.assign(SPOKEN, ${table});`],
-  relations: [
-    'relations',
-    (table) => `for (const relation of RELATIONS) Object.assign(relation, ${table}[relation.name]);`,
-  ],
+  'kernel/say': {
+    table: 'SPOKEN_WORDS',
+    from: 'spoken',
+    take: (code) =>
+      code.replace('export const SPOKEN = {', 'export const SPOKEN = SPOKEN_WORDS;\nconst SPOKEN_IN_ENGLISH = {'),
+  },
+  'kernel/symbols': {
+    table: 'SYMBOL_WORDS',
+    from: 'symbols',
+    take: (code) =>
+      `${code.replace('export const SYMBOLS = {', 'const SYMBOLS_IN_ENGLISH = {').replace(/\btypeof SYMBOLS\b/g, 'typeof SYMBOLS_IN_ENGLISH')}
+export const SYMBOLS = /*#__PURE__*/ Object.fromEntries(
+  /*#__PURE__*/ Object.entries(SYMBOLS_IN_ENGLISH).map(([name, fact]) => [name, { ...fact, ...SYMBOL_WORDS[name] }]),
+);`,
+  },
+  relations: {
+    table: 'RELATION_WORDS',
+    from: 'relations',
+    take: (code) =>
+      `${code}\nfor (const relation of RELATIONS) Object.assign(relation, RELATION_WORDS[relation.name]);`,
+  },
 };
-const NAMES = { symbols: 'SYMBOL_WORDS', spoken: 'SPOKEN_WORDS', relations: 'RELATION_WORDS' };
 
 /**
  * What builds or loads modules in a language; nothing is to do for that in which the notebook is written. `tellsRelations` is false where the
@@ -59,12 +70,16 @@ export const inLanguage = (language, { tellsRelations = true } = {}) =>
           name: 'spoken-engine',
           enforce: 'pre',
           transform: {
-            filter: { id: /\/widgets\/engine\/(?:kernel\/(?:symbols|say)|relations)\.ts$/ },
+            // Not what stands before such a file and parts it among the scripts (lent.mjs).
+            filter: { id: /^(?!\0).*\/widgets\/engine\/(?:kernel\/(?:symbols|say)|relations)\.ts$/ },
             handler(code, id) {
-              const [file, put] = SPOKEN[/engine\/(.+)\.ts$/.exec(id)[1]];
+              const file = /engine\/(.+)\.ts$/.exec(id)[1];
               if (file === 'relations' && !tellsRelations) return undefined;
-              const path = resolve(root, 'widgets/words', language, `${file}.ts`);
-              return `import { ${NAMES[file]} } from '${path}';\n${code}\n${put(NAMES[file])}\n`;
+              const { table, from, take } = SPOKEN[file];
+              const taken = take(code);
+              if (taken === code)
+                this.error(`Found nothing to say in ${language} in ${id}; mend widgets/site/language.mjs.`);
+              return `import { ${table} } from '${resolve(root, 'widgets/words', language, `${from}.ts`)}';\n${taken}`;
             },
           },
         },

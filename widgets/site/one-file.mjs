@@ -15,7 +15,7 @@ const inScript = (text) => text.replace(/<\/(script)/gi, '<\\/$1').replace(/<!--
 const asData = (value) => JSON.stringify(value).replace(/</g, '\\u003c');
 
 /** Runs in the file before anything else: puts the chosen page in place and keeps links inside the file. */
-const router = () => {
+const router = (unknown) => {
   const pages = JSON.parse(document.getElementById('notebook-pages').textContent);
   const asked = new URLSearchParams(location.search).get('page') ?? 'index';
   // Every object has a constructor; it is no page.
@@ -28,7 +28,7 @@ const router = () => {
   if (!has) {
     const note = document.createElement('p');
     note.className = 'refusal';
-    note.textContent = `The notebook has no page “${asked.slice(0, 60)}”; its pages are listed here.`;
+    note.textContent = unknown.replace('{page}', asked.slice(0, 60));
     document.querySelector('article')?.prepend(note);
   }
   document.addEventListener('click', (event) => {
@@ -41,7 +41,7 @@ const router = () => {
 };
 
 /** `styles` is the text for a page that can hold any figure. */
-export const writeOneFile = (folder, { language, withoutScript }, styles) => {
+export const writeOneFile = (folder, { language, noPage, withoutScript }, styles) => {
   const names = readdirSync(folder).filter((name) => name.endsWith('.html') && name !== ONE_FILE);
   const assets = readdirSync(join(folder, 'assets'));
   const read = (name) => readFileSync(join(folder, 'assets', name), 'utf8');
@@ -68,7 +68,7 @@ export const writeOneFile = (folder, { language, withoutScript }, styles) => {
   );
   const notebook = assets.find((name) => /^notebook-.*\.js$/.test(name));
   const late = assets.filter((name) => name.endsWith('.js') && name !== notebook && !name.includes('-worker-'));
-  const routing = `(${router.toString()})();`;
+  const routing = `(${router.toString()})(${JSON.stringify(noPage.unknown)});`;
   const scripts = [notebook, ...late].map((name) => ({ name, text: inScript(read(name)) }));
   const icon = readFileSync(join(folder, 'notebook.svg')).toString('base64');
   writeFileSync(

@@ -1,6 +1,6 @@
 /** The page round a chapter: head, masthead, contents, neighbours, foot. Works from a folder, a sub-path or a file. */
 
-import { LANGUAGE, WRITTEN_IN } from '#words/language.ts';
+import { LANGUAGE } from '#words/language.ts';
 import {
   ALL_CHAPTERS,
   BACK_TO,
@@ -21,6 +21,7 @@ import {
 } from '#words/page.ts';
 import { escapeText } from '../input/escape.ts';
 import type { RenderedChapter } from './chapter.ts';
+import { langOf } from './foreign.ts';
 import { jsonForHtml } from './html.ts';
 import { pagePolicy } from './policy.mjs';
 
@@ -60,6 +61,9 @@ const running = ({ kind, number, title }: Place): string => {
   return `@page{${box('top-left', NOTEBOOK)}${page}}`;
 };
 
+const titleOf = (p: Place): string =>
+  p.foreign ? `<span${langOf(p)}>${escapeText(p.title)}</span>` : escapeText(p.title);
+
 const LICENCE = '<a rel="license" href="https://creativecommons.org/licenses/by/4.0/">CC BY 4.0</a>';
 
 export const pageHtml = (pressed: RenderedChapter, place: Place, all: readonly Place[], assets: Assets): string => {
@@ -92,13 +96,13 @@ ${assets.scripts.map(script).join('\n')}
 <header class="masthead"><a class="home" href="index.html">${NOTEBOOK}</a>${editionLinks(assets, place)}<div class="tools" data-tools${assets.search === undefined ? '' : ` data-search="${assets.search}"`}></div></header>
 ${way(pressed, place, all)}
 <main id="text" tabindex="-1">
-<article${place.foreign ? ` lang="${WRITTEN_IN}"` : ''}>
+<article${langOf(place)}>
 ${place.foreign ? `<p class="untranslated" lang="${LANGUAGE}">${NOT_TRANSLATED}</p>` : ''}${place.number === undefined ? '' : `<p class="number">${chapterNumber(place.number)} · ${takesMinutes(pressed.minutes)}</p>`}
 ${pressed.html}
 ${place.kind === 'front' && pressed.routes.length === 0 ? contents(all) : ''}
 </article>
-<nav class="neighbours" aria-label="${NEIGHBOURS}">${before ? `<a rel="prev" href="${before.slug}.html"><span>${BACK_TO}</span> ${escapeText(before.title)}</a>` : '<span></span>'}${
-    after ? `<a rel="next" href="${after.slug}.html"><span>${ON_TO}</span> ${escapeText(after.title)}</a>` : ''
+<nav class="neighbours" aria-label="${NEIGHBOURS}">${before ? `<a rel="prev" href="${before.slug}.html"><span>${BACK_TO}</span> ${titleOf(before)}</a>` : '<span></span>'}${
+    after ? `<a rel="next" href="${after.slug}.html"><span>${ON_TO}</span> ${titleOf(after)}</a>` : ''
   }</nav>
 </main>
 <footer><p>${foot(LICENCE)}</p></footer>
@@ -124,7 +128,7 @@ const editionLinks = ({ editions = [] }: Assets, { slug }: Place): string =>
 const way = (pressed: RenderedChapter, place: Place, all: readonly Place[]): string => {
   const chapters = all.filter((p) => p.kind === 'chapter');
   const link = (p: Place) =>
-    `<li data-chapter="${p.slug}"><a href="${p.slug}.html"${p.slug === place.slug ? ' aria-current="page"' : ''}>${escapeText(p.title)}</a></li>`;
+    `<li data-chapter="${p.slug}"><a href="${p.slug}.html"${langOf(p)}${p.slug === place.slug ? ' aria-current="page"' : ''}>${escapeText(p.title)}</a></li>`;
   const list = `<ol>${chapters.map(link).join('')}</ol>`;
   const helps = all.filter((p) => p.kind === 'help');
   const helping = helps.length > 0 ? `<ul class="helps">${helps.map(link).join('')}</ul>` : '';
@@ -132,14 +136,14 @@ const way = (pressed: RenderedChapter, place: Place, all: readonly Place[]): str
   if (place.kind === 'front') return nav(`<details><summary>${ALL_CHAPTERS}</summary>${list}${helping}</details>`);
   const here =
     place.number === undefined
-      ? escapeText(place.title)
-      : escapeText(chapterOf(place.number, chapters.length, place.title));
+      ? titleOf(place)
+      : escapeText(chapterOf(place.number, chapters.length, '\u0000')).replace('\u0000', titleOf(place));
   const sections = pressed.sections
-    .map(({ id, title }) => `<li data-section="${id}"><a href="#${id}">${escapeText(title)}</a></li>`)
+    .map(({ id, title }) => `<li data-section="${id}"><a href="#${id}"${langOf(place)}>${escapeText(title)}</a></li>`)
     .join('');
   return nav(
     `<details class="way"><summary>${here}</summary>` +
-      `<p class="here">${place.number === undefined ? '' : `<span>${chapterOfAll(place.number, chapters.length)}</span> `}<a href="#text">${escapeText(place.title)}</a></p>` +
+      `<p class="here">${place.number === undefined ? '' : `<span>${chapterOfAll(place.number, chapters.length)}</span> `}<a href="#text"${langOf(place)}>${escapeText(place.title)}</a></p>` +
       (sections === '' ? '' : `<ol class="sections" aria-label="${SECTIONS}">${sections}</ol>`) +
       `<details class="all-chapters"><summary>${ALL_CHAPTERS}</summary>${list}</details>${helping}</details>`,
   );
@@ -162,5 +166,5 @@ const learningResource = (pressed: RenderedChapter, place: Place) => ({
 const contents = (all: readonly Place[]): string =>
   `<ol class="contents">${all
     .filter((p) => p.number !== undefined)
-    .map((p) => `<li><a href="${p.slug}.html">${escapeText(p.title)}</a><p>${escapeText(p.goal)}</p></li>`)
+    .map((p) => `<li${langOf(p)}><a href="${p.slug}.html">${escapeText(p.title)}</a><p>${escapeText(p.goal)}</p></li>`)
     .join('')}</ol>`;

@@ -1,6 +1,7 @@
 /** Blocks as HTML that reads and prints without script; the browser finds its places by the data attributes. */
 
 import { GROUPS } from '#words/figures/groups.ts';
+import { LANGUAGE, WRITTEN_IN } from '#words/language.ts';
 import {
   CALCULATION,
   GIVEN_ABOVE,
@@ -105,6 +106,9 @@ const valueText = (value: Value | undefined, { kind, name }: Input): string =>
         ? optionText(name, String(value ?? ''))
         : String(value ?? '');
 
+/** Figures speak the language of the edition, whatever that of the chapter. */
+const FIGURES_IN = LANGUAGE === WRITTEN_IN ? '' : ` lang="${LANGUAGE}"`;
+
 /** Letters that the columns hold; a line with more takes both together, formula above numbers. */
 const LONG = { formula: 25, numbers: 30 };
 
@@ -189,9 +193,9 @@ export const renderFigure = (
     .join('');
   return (
     `<figure class="live ${figure.name}" id="${label.id}" data-figure="${figure.name}" data-set="${set}" data-idle="${idle.join(' ')}" aria-label="${escapeText(figure.title)}">` +
-    `<div class="bench">${parts.stage}${figure.chief.length === 0 ? '' : fields(figure.chief, ' chief')}</div>` +
+    `<div class="bench"${FIGURES_IN}>${parts.stage}${figure.chief.length === 0 ? '' : fields(figure.chief, ' chief')}</div>` +
     `<div class="foot">${parts.refusal}${parts.says}<div class="foot-line"><p class="caption">${label.number === '' ? '' : `<span class="tag">${label.says}</span> `}${caption.says}</p>${more}${parts.numbers}</div></div>` +
-    `${groups === '' ? '' : `<div class="groups">${groups}</div>`}</figure>`
+    `${groups === '' ? '' : `<div class="groups"${FIGURES_IN}>${groups}</div>`}</figure>`
   );
 };
 

@@ -68,6 +68,7 @@ export const NO_PAGE: Same<typeof En.NO_PAGE> = {
   title: 'Diese Seite gibt es nicht',
   says: 'Es ist kein Netz da, und die Kopie des Hefts in diesem Browser hat keine Seite an dieser Adresse.',
   pages: 'Die Seiten, die sie hat',
+  unknown: 'Das Heft hat keine Seite „{page}“; seine Seiten stehen hier.',
 };
 
 export const takesMinutes: typeof En.takesMinutes = (minutes) => `${minutes}\u00a0min`;
@@ -81,6 +82,10 @@ export const symbolUnit: typeof En.symbolUnit = (unit) =>
 export const metIn: typeof En.metIn = (chapter, section) =>
   `Kapitel ${chapter}${section === undefined ? '' : `, ${section}`}`;
 export const symbolFound: typeof En.symbolFound = (name, met) => `Geschrieben ${name}, zuerst in ${met}.`;
+
+export const threadLabel: typeof En.threadLabel = (name) =>
+  name === 'A' ? 'Gewinde A, Grundteil zu Stellteil' : name === 'C' ? 'Gewinde C, Stellteil zu Hubteil' : 'Gewinde';
+export const relationCited: typeof En.relationCited = (_name, says) => says.replace(/[:,.;].*$/, '');
 
 export const ASK_CHECK = 'Prüfen';
 export const ASK_YES = 'Ja';
