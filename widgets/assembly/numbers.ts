@@ -19,7 +19,7 @@ import {
   UNITS,
   type Unit,
 } from '../engine/index.ts';
-import { CHOICES, type ChoiceName } from '../input/choices.ts';
+import { CHOICES, type ChoiceName, choiceSays, optionText } from '../input/choices.ts';
 import { readThread } from '../input/designation.ts';
 import { stepsOf } from '../input/dividers.ts';
 import { formatOf, show, timeUnit, type UnitView } from '../input/format.ts';
@@ -107,8 +107,14 @@ export const readInput = (input: Input, text: string, view: UnitView): Result<Va
     return adjuster.ok ? good(tidyAdjuster(read.value)) : adjuster;
   }
   if (input.kind === 'choice') {
-    const { says, options } = CHOICES[input.name];
-    return (options as readonly string[]).includes(text) ? good(text) : bad('option-unknown', { text, says, options });
+    const { options } = CHOICES[input.name];
+    return (options as readonly string[]).includes(text)
+      ? good(text)
+      : bad('option-unknown', {
+          text,
+          says: choiceSays(input.name),
+          options: options.map((option) => optionText(input.name, option)),
+        });
   }
   const fact = symbolFact(input.name);
   // 24 h and 24 min differ by what a law of time is about, so a duration has no unit to fall back on.

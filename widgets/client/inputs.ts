@@ -13,7 +13,7 @@ import {
 } from '#words/client.ts';
 import type { Input } from '../assembly/numbers.ts';
 import { type SymbolName, symbolFact } from '../engine/index.ts';
-import { CHOICES } from '../input/choices.ts';
+import { CHOICES, choiceSays, optionText } from '../input/choices.ts';
 import { stepsOf } from '../input/dividers.ts';
 import { nextStep } from '../input/next-step.ts';
 import { longestOf, TEXTS, type TextName } from '../input/texts.ts';
@@ -216,7 +216,8 @@ const tenthOf = (value: number): number => {
 };
 
 const choiceRow = (set: string, input: Extract<Input, { kind: 'choice' }>, store: Store): Row => {
-  const { says, options } = CHOICES[input.name];
+  const { options } = CHOICES[input.name];
+  const says = choiceSays(input.name);
   const group = `choice-${++serial}`;
   const element = make(
     'fieldset',
@@ -226,7 +227,7 @@ const choiceRow = (set: string, input: Extract<Input, { kind: 'choice' }>, store
   for (const option of options) {
     const radio = make('input', { type: 'radio', name: group, value: option });
     radio.addEventListener('change', () => store.type(set, input.name, option));
-    element.append(make('label', {}, radio, make('span', {}, option)));
+    element.append(make('label', {}, radio, make('span', {}, optionText(input.name, option))));
   }
   const note = make('p', { class: 'field-note', role: 'status' });
   element.append(note);

@@ -22,7 +22,7 @@ import {
   writeValue,
 } from '../assembly/numbers.ts';
 import { runInSlices } from '../assembly/run-in-slices.ts';
-import { symbolFact, UNITS } from '../engine/index.ts';
+import { spokenNumber, symbolFact, UNITS } from '../engine/index.ts';
 import type { UnitView } from '../input/format.ts';
 import { LONGEST_TEXT } from '../input/quantity.ts';
 import type { Spread } from '../input/spread.ts';
@@ -101,7 +101,7 @@ export const createStore = (
 
   const start = (set: NumberSet, input: Input): Field => {
     const value = ownValue(set.id, input);
-    return { input, text: writeValue(input, value, view), value, reason: undefined };
+    return { input, text: inField(input, writeValue(input, value, view)), value, reason: undefined };
   };
 
   const announce = () => {
@@ -144,7 +144,7 @@ export const createStore = (
       if (typeof first?.value !== 'number' || field?.input.kind !== 'quantity') continue;
       const { min, max } = field.input;
       const value = Math.min(max, Math.max(min, first.value));
-      write(set, { ...field, value, text: writeQuantity(follower, value, view), reason: undefined });
+      write(set, { ...field, value, text: spokenNumber(writeQuantity(follower, value, view)), reason: undefined });
     }
   };
 
@@ -173,7 +173,8 @@ export const createStore = (
     if (!field || field.reason !== undefined) return;
     const noted = typeof field.value === 'object' && field.value.notes.length > 0;
     const value = noted ? asWritten(field.input, field.value) : field.value;
-    write(set, { ...field, value, text: writeField(field.input, { value, spread: field.spread }, view) });
+    const text = writeField(field.input, { value, spread: field.spread }, view);
+    write(set, { ...field, value, text: inField(field.input, text) });
   };
 
   const load = (set: string, name: string, text: string, as: UnitView) => {
@@ -265,6 +266,10 @@ export const createStore = (
     onDrawn: (listener) => void followers.push(listener),
   };
 };
+
+/** A number or a thread as a field shows it: with the decimal mark of the language, where links and files have a point. */
+const inField = (input: Input, text: string): string =>
+  input.kind === 'quantity' || input.kind === 'thread' ? spokenNumber(text) : text;
 
 /** The chapter's own value of an input: read once, since every writing of an address may ask for it. */
 const ownValues = new WeakMap<Input, Value>();

@@ -30,7 +30,7 @@ export * from './kernel/quantity.ts';
 export * from './kernel/relation.ts';
 export * from './kernel/relation-graph.ts';
 export * from './kernel/result.ts';
-export { asRead, listed, quoted, say } from './kernel/say.ts';
+export { asRead, listed, quoted, type Spoken, say, spokenNumber } from './kernel/say.ts';
 export * from './kernel/symbols.ts';
 export * from './kernel/task.ts';
 export * from './levelling/kinematic-coupling.ts';

@@ -23,8 +23,18 @@ import {
 } from '#words/papers.ts';
 import { gather, type Input, readInput, scopeOf, type Value } from '../assembly/numbers.ts';
 import { runSteps, type Step, type StepOutcome } from '../assembly/steps.ts';
-import { bad, good, type Result, type SymbolName, symbolFact, toBase, UNITS, type Unit } from '../engine/index.ts';
-import { numeral } from '../input/format.ts';
+import {
+  bad,
+  good,
+  type Result,
+  type SymbolName,
+  spokenNumber,
+  symbolFact,
+  toBase,
+  UNITS,
+  type Unit,
+} from '../engine/index.ts';
+import { fixed, numeral, unitText } from '../input/format.ts';
 import { acceptedInterval, halfDigit, type Interval, within } from './interval.ts';
 import { tableOf, verdictsOf } from './lab-table.ts';
 import {
@@ -207,7 +217,9 @@ export const readPicks = (
     readings.set(key, value);
     if (!value.ok) return value;
     values.set(input.name, value.value);
-    texts[input.name] = typeof value.value === 'object' ? value.value.designation : option.replace(/^-/, '−');
+    texts[input.name] = spokenNumber(
+      typeof value.value === 'object' ? value.value.designation : option.replace(/^-/, '−'),
+    );
   }
   return good({ scope: scopeOf(gather({ id: exercise.id, inputs: pools.map((p) => p.input) }, values)), texts });
 };
@@ -477,7 +489,7 @@ export const picksAt = (exercise: Exercise, index: number): number[] => {
     .reverse();
 };
 
-const unitAfter = (unit: Unit): string => (unit === '1' ? '' : unit === '°' ? unit : `\u00a0${unit}`);
+const unitAfter = (unit: Unit): string => (unit === '1' ? '' : unit === '°' ? unit : `\u00a0${unitText(unit)}`);
 
 const withUnit = (amount: number, { digits, unit }: Exercise): string => `${numeral(amount, digits)}${unitAfter(unit)}`;
 
@@ -495,13 +507,13 @@ export const askText = ({ exercise }: Item): string =>
 /** Between which amounts an answer counts; nothing where it is chosen. */
 export const acceptedText = ({ accepted, exercise }: Item): string => {
   if (exercise.kind !== undefined) return '';
-  const edge = (x: number) => x.toFixed(accepted.decimals).replace('-', '−');
+  const edge = (x: number) => fixed(x, accepted.decimals);
   return `${fromTo(edge(accepted.low), edge(accepted.high))}${unitAfter(exercise.unit)}`;
 };
 
 /** The unit in words for the question; a plain number has none, and what is chosen needs none. */
 export const askedUnit = ({ exercise: { unit, kind } }: Item): string =>
-  unit === '1' || kind !== undefined ? '' : unit;
+  unit === '1' || kind !== undefined ? '' : unitText(unit);
 
 /** The slip that was made in the wrong line, as a key says it. */
 export const slipShown = ({ exercise, picks }: Item): string =>

@@ -1,4 +1,5 @@
 /** Sheets of the lab: how to measure, the table to fill, the grid with the line that is expected, the checks; the rig’s readings; the key. */
+
 import {
   CHECKS,
   DATE,
@@ -32,9 +33,10 @@ import {
   workedFor,
 } from '#words/classroom.ts';
 import { keyLine } from '../assembly/bench/key-line.ts';
+import { spokenNumber } from '../engine/index.ts';
 import { polyline, px } from '../figures/kit/svg.ts';
 import { escapeText } from '../input/escape.ts';
-import { type NumberFormat, numeral, show, type UnitView, withSign } from '../input/format.ts';
+import { fixed, type NumberFormat, numeral, show, type UnitView, withSign } from '../input/format.ts';
 import { writeReadingsTable } from '../input/readings-table.ts';
 import { FLATS, type Lab, PLACES } from './lab.ts';
 import type { Heading } from './paper-html.ts';
@@ -121,7 +123,7 @@ export const rigSheet = (lab: Lab, heading: Heading, view: 'metric' | 'inch'): s
     return direction === 'up' ? part : part.toReversed();
   };
   const columns = [column(0, 'up'), column(0, 'down'), column(1, 'up'), column(1, 'down')];
-  const text = (x: number) => (x / factor).toFixed(view === 'metric' ? 1 : 3).replace('-', '−');
+  const text = (x: number) => fixed(x / factor, view === 'metric' ? 1 : 3);
   const body = Array.from(
     { length: PLACES },
     (_, i) =>
@@ -143,7 +145,7 @@ export const rigSheet = (lab: Lab, heading: Heading, view: 'metric' | 'inch'): s
   });
   return (
     `<section class="paper lab"><div class="paper-page"><div class="page-head"><h2>${escapeText(rigFor(student))}</h2></div>` +
-    `<p>${escapeText(`${PAIR_IS} ${pair.A.designation} + ${pair.C.designation}. ${RIG_HEAD(name)}`)}</p>` +
+    `<p>${escapeText(`${PAIR_IS} ${spokenNumber(`${pair.A.designation} + ${pair.C.designation}`)}. ${RIG_HEAD(name)}`)}</p>` +
     `<table class="lab-fill"><thead><tr><th scope="col">${FLAT_COLUMN}</th><th scope="col">${UP_RUN(1)}</th><th scope="col">${DOWN_RUN(1)}</th><th scope="col">${UP_RUN(2)}</th><th scope="col">${DOWN_RUN(2)}</th></tr></thead><tbody>${body}</tbody></table>` +
     `<h3>${escapeText(QUARTERS_NAME(name))}</h3><table class="lab-fill"><thead><tr>${QUARTER_HEADS.map((one) => `<th scope="col">${one}</th>`).join('')}</tr></thead><tbody>${quarterRows}</tbody></table>` +
     `<ul>${rows(found)}</ul><ul class="fill">${LAB_FACTS.map((fact) => `<li>${escapeText(fact)} <span class="line"></span></li>`).join('')}</ul>${foot(heading, 1, 1)}</div></section>`
@@ -159,7 +161,7 @@ export const labKey = (
   const body = labs
     .map((lab) => {
       const view = viewOf(lab.student);
-      return `<tr><th scope="row">${escapeText(lab.student)}</th><td>${escapeText(`${lab.pair.A.designation} + ${lab.pair.C.designation}`)}</td><td>${escapeText(motion(lab.pair.Delta, view))}</td><td>${escapeText(motion(lab.truth, view))}</td><td>${lab.found === undefined ? '' : escapeText(motion(lab.found, view))}</td><td class="words">${escapeText(keyLine(lab.bench, view))}</td></tr>`;
+      return `<tr><th scope="row">${escapeText(lab.student)}</th><td>${escapeText(spokenNumber(`${lab.pair.A.designation} + ${lab.pair.C.designation}`))}</td><td>${escapeText(motion(lab.pair.Delta, view))}</td><td>${escapeText(motion(lab.truth, view))}</td><td>${lab.found === undefined ? '' : escapeText(motion(lab.found, view))}</td><td class="words">${escapeText(keyLine(lab.bench, view))}</td></tr>`;
     })
     .join('');
   return (

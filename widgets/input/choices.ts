@@ -1,3 +1,5 @@
+import { CHOICE_WORDS } from '#words/choices.ts';
+
 /** Inputs that are picked, not typed: each with its options, the first being what a chapter gets if it says nothing. */
 export const CHOICES = {
   arrangement: { says: 'arrangement', options: ['in line', 'nested', 'one spindle, two nuts', 'thread adapter'] },
@@ -53,3 +55,8 @@ export type ChoiceName = keyof typeof CHOICES;
 /** What a choice may be. */
 export type OptionOf<C extends ChoiceName> = (typeof CHOICES)[C]['options'][number];
 export const isChoice = (name: string): name is ChoiceName => Object.hasOwn(CHOICES, name);
+
+/** What is chosen, as its field says it. */
+export const choiceSays = (name: ChoiceName): string => CHOICE_WORDS[name]?.says ?? CHOICES[name].says;
+/** An option as a reader sees it: links and chapters keep its name. */
+export const optionText = (name: ChoiceName, option: string): string => CHOICE_WORDS[name]?.options[option] ?? option;

@@ -1,5 +1,6 @@
 /** What a turn is divided by, and lists of it as a maker writes them: `hexagon, twelve points, 50`. */
 
+import { STEP_NAMES } from '#words/choices.ts';
 import { bad, good, type Result, symbolFact } from '../engine/index.ts';
 import { LONGEST_LIST } from './thread-list.ts';
 
@@ -23,17 +24,25 @@ export const dividerOf = (steps: number): Divider =>
 
 /** What one step is called across the context. */
 export const stepName = (divider: string): string =>
-  divider === 'knob' ? 'division' : divider === 'twelve points' ? 'point' : 'flat';
+  divider === 'knob' || divider === 'twelve points' ? STEP_NAMES[divider] : STEP_NAMES.other;
 
 /** Each divider is one more search. */
 const MOST_DIVIDERS = 12;
 const NAMED = ['hexagon', 'square', 'twelve points'];
+/** As they are called in the languages of the notebook. */
+const ALSO: Readonly<Record<string, string>> = {
+  sechskant: 'hexagon',
+  vierkant: 'square',
+  zwölfkant: 'twelve points',
+  keine: 'none',
+};
 
 /** Steps in a turn of each divider named, every count once; an empty text or “none” is an empty list. */
 export const readDividers = (text: string): Result<readonly number[]> => {
   if (!(text.length <= LONGEST_LIST)) return bad('divider-list-too-long', { text });
   const found = new Set<number>();
-  for (const piece of text.split(/[,;\n]/).map((p) => p.trim().replace(/\s+/g, ' ').toLowerCase())) {
+  for (const typed of text.split(/[,;\n]/).map((p) => p.trim().replace(/\s+/g, ' ').toLowerCase())) {
+    const piece = ALSO[typed] ?? typed;
     if (piece === '' || piece === 'none') continue;
     const [, count] = /^(?:knob (?:of )?)?(\d{1,5})(?:[ -](?:flats?|points?|divisions?|steps?))?$/.exec(piece) ?? [];
     const k = NAMED.includes(piece) ? stepsOf(piece, 1) : Number(count);

@@ -5,7 +5,8 @@
  * `both`. A length that is a size is written in mm or inch; a length that is a motion takes the unit an indicator
  * would show. Digits are significant digits, so a number keeps its fineness when the unit changes.
  */
-import { type BaseUnit, fromBase, type SymbolFact, type Unit } from '../engine/index.ts';
+import { SENSE, UNIT_WORDS } from '#words/language.ts';
+import { type BaseUnit, fromBase, type SymbolFact, spokenNumber, type Unit } from '../engine/index.ts';
 
 export type UnitView = 'metric' | 'inch' | 'both';
 export const UNIT_VIEWS: readonly UnitView[] = ['metric', 'inch', 'both'];
@@ -46,7 +47,7 @@ export const formatOf = (fact: SymbolFact, digits?: number): NumberFormat => {
 const NBSP = '\u00a0';
 const PLAIN_DIGITS = 5;
 
-/** A number alone, with a true minus, never in exponent form. */
+/** A number alone, with a true minus and the decimal mark of the language, never in exponent form. */
 export const numeral = (value: number, digits?: number): string => {
   // Decimal halves such as 1.5875 sit a hair under in binary; the nudge lets them round up as on paper.
   const size = Math.abs(value) * (1 + 1e-13);
@@ -63,14 +64,23 @@ export const numeral = (value: number, digits?: number): string => {
     if (Number(text) === 0) text = '0';
     if (digits === undefined && text.includes('.')) text = text.replace(/0+$/, '').replace(/\.$/, '');
   }
-  return value < 0 && Number(text) !== 0 ? `−${text}` : text;
+  const spoken = spokenNumber(text);
+  return value < 0 && Number(text) !== 0 ? `−${spoken}` : spoken;
 };
+
+/** A number that code has written with so many decimals, as a reader reads it. */
+export const fixed = (value: number, decimals: number): string =>
+  spokenNumber(value.toFixed(decimals).replace('-', '−'));
+
+/** A unit as it is written behind a number: its sign, or its name where it has none. */
+export const unitText = (unit: Unit): string =>
+  Object.hasOwn(UNIT_WORDS, unit) ? UNIT_WORDS[unit as keyof typeof UNIT_WORDS] : unit;
 
 /** A whole number in groups of three digits. */
 export const grouped = (count: number): string => String(count).replace(/\B(?=(\d{3})+$)/g, '\u202f');
 
 const inUnit = (value: number, unit: Unit, digits?: number): string =>
-  `${numeral(fromBase(value, unit).amount, digits)}${unit === '°' ? '' : NBSP}${unit}`;
+  `${numeral(fromBase(value, unit).amount, digits)}${unit === '°' ? '' : NBSP}${unitText(unit)}`;
 
 const metricUnit = (value: number, shown: Shown): Unit =>
   shown === 'size' || Math.abs(value) >= 0.99995 ? 'mm' : 'µm';
@@ -112,10 +122,10 @@ export const show = (value: number, format: NumberFormat, view: UnitView): strin
     case 'percent':
       return inUnit(value, '%', digits);
     case 'sense':
-      return value > 0 ? 'right' : 'left';
+      return value > 0 ? SENSE.right : SENSE.left;
     case 'turns': {
       const n = numeral(value, digits);
-      return `${n}${NBSP}${n === '1' || n === '−1' ? 'turn' : 'turns'}`;
+      return `${n}${NBSP}${n === '1' || n === '−1' ? UNIT_WORDS.turn : UNIT_WORDS.turns}`;
     }
     case 'force':
       return inUnit(value, 'N', digits);

@@ -11,12 +11,12 @@
  * break in it stands in quotes, and quotes inside are doubled.
  * Out: turns (clockwise positive), readings in mm, direction of approach.
  */
+import { columnsLeftOut, columnsSupposed, positionsSupposed, readingsSupposed } from '#words/texts.ts';
 import {
   type Bad,
   bad,
   type Direction,
   good,
-  listed,
   mm,
   type PositionUnit,
   quoted,
@@ -138,7 +138,7 @@ export function* parseReadingsRun(text: string, options: ReadingsOptions = {}): 
   if (head === undefined) return bad('quote-unclosed', first);
   // A header is all words; a line with a number in it is a reading, if perhaps a spoilt one.
   const named = !head.some((cell) => readCell(cell) !== undefined) && head.some((cell) => cell !== '');
-  const columns = named ? columnsNamed(head, options, separator) : columnsSupposed(head, options, separator);
+  const columns = named ? columnsNamed(head, options, separator) : headless(head, options, separator);
   if (!columns.ok) return columns;
   const { position, reading, direction, positionUnit, readingUnit, width } = columns.value;
   const perTurn = positionUnit === 'turns' ? 1 : positionUnit === 'steps' ? steps : 360;
@@ -495,11 +495,9 @@ const columnsNamed = (head: readonly string[], options: ReadingsOptions, separat
       column: position === undefined ? 'position' : 'reading',
       unparted: separator === 'blank' && cells.length === 1,
     });
-  if (left.length > 0) notes.push(`Left out: ${listed(left)}.`);
-  if (positionUnit === undefined)
-    notes.push(`The header names no unit for the positions; ${options.positionUnit ?? 'turns'} supposed.`);
-  if (readingUnit === undefined)
-    notes.push(`The header names no unit for the readings; ${options.readingUnit ?? 'µm'} supposed.`);
+  if (left.length > 0) notes.push(columnsLeftOut(left));
+  if (positionUnit === undefined) notes.push(positionsSupposed(options.positionUnit ?? 'turns'));
+  if (readingUnit === undefined) notes.push(readingsSupposed(options.readingUnit ?? 'µm'));
   return good({
     position,
     reading,
@@ -511,7 +509,7 @@ const columnsNamed = (head: readonly string[], options: ReadingsOptions, separat
   });
 };
 
-const columnsSupposed = (cells: readonly string[], options: ReadingsOptions, separator: Separator): Result<Columns> => {
+const headless = (cells: readonly string[], options: ReadingsOptions, separator: Separator): Result<Columns> => {
   const width = cells.findLastIndex((cell) => cell !== '') + 1;
   const third = width === 3 && isDirection(cells[2] ?? '');
   if (!(width === 2 || third))
@@ -525,7 +523,7 @@ const columnsSupposed = (cells: readonly string[], options: ReadingsOptions, sep
     positionUnit,
     readingUnit,
     width,
-    notes: [`No header: positions in ${positionUnit} and readings in ${readingUnit} supposed.`],
+    notes: [columnsSupposed(positionUnit, readingUnit)],
   });
 };
 

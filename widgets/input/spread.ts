@@ -85,7 +85,9 @@ export const readSpread = (tail: string, value: number, base: BaseUnit, fallback
   const factor = /^k\s*=\s*(.*)$/i.exec(rest);
   const k = factor ? readNumber(factor[1] ?? '') : undefined;
   if (k?.ok && k.value > 0 && k.value < 100) return good({ half, ...shared, k: k.value });
-  const readings = /^(?:(?:measured|mean of),?\s*)?(\d{1,6})\s+readings?$/i.exec(rest);
+  const readings = /^(?:(?:measured|mean of),?\s*)?(\d{1,6})\s+(?:readings?|Messung(?:en)?|Ablesung(?:en)?)$/i.exec(
+    rest,
+  );
   if (!readings) return bad('spread-tail-unread', { text: rest });
   const count = Number(readings[1]);
   return count >= 2 ? good({ half, readings: count }) : bad('spread-few-readings', { text: rest });
@@ -153,16 +155,20 @@ export const readClassLimits = (symbol: string, text: string): Result<WithSpread
 export const doubtOf = ({ half, k, readings }: Spread): Doubt =>
   readings !== undefined ? fromReadings(half, readings) : k !== undefined ? expanded(half, k) : flat(half);
 
+/** As links and files have it, whatever the language of the page. */
+const pointed = (text: string): string => text.replace(',', '.');
+
 /** A ± as its field writes it and reads it again; `unit` is that of the value before it. */
 export const spreadText = (spread: Spread, unit: Unit): string => {
   const { half, share, k, readings } = spread;
   const small: Partial<Record<Unit, Unit>> = { mm: 'µm', in: 'thou' };
   const shown = share !== undefined ? '%' : half / UNITS[unit].factor < 0.1 ? (small[unit] ?? unit) : unit;
   const amount = share !== undefined ? share * 100 : half / UNITS[shown].factor;
-  const number = numeral(amount, 9)
+  const number = pointed(numeral(amount, 9))
     .replace(/(\.\d*?)0+$/, '$1')
     .replace(/\.$/, '');
   const size = shown === '1' || shown === 'turns' ? number : shown === '°' ? `${number}°` : `${number} ${shown}`;
-  const behind = readings !== undefined ? `, ${readings} readings` : k !== undefined ? `, k = ${numeral(k)}` : '';
+  const behind =
+    readings !== undefined ? `, ${readings} readings` : k !== undefined ? `, k = ${pointed(numeral(k))}` : '';
   return ` ± ${size}${behind}`;
 };

@@ -3,6 +3,8 @@
  * is left out. What draws from such an input reads the text again with the engine’s own reader.
  */
 
+import { TEXT_WORDS } from '#words/choices.ts';
+import { TOO_LONG_FOR_LINK, threadsLeftOut, waysLeftOut, withoutPrice } from '#words/texts.ts';
 import { bad, good, quoted, type Result, runToEnd, type Task } from '../engine/index.ts';
 import { reasonOf } from '../words/reason.ts';
 import { readDividers } from './dividers.ts';
@@ -143,7 +145,11 @@ export const TEXTS = {
       const list = readThreadList(text);
       if (!list.ok || list.value.wrong.length === 0) return '';
       const { threads, wrong } = list.value;
-      return `Left out: ${wrong.map((w) => quoted(w.typed)).join(', ')}; the other ${threads.length === 1 ? 'one is' : `${threads.length} are`} kept. ${wrong[0] ? reasonOf(wrong[0].why) : ''}`;
+      return threadsLeftOut(
+        wrong.map((w) => quoted(w.typed)),
+        threads.length,
+        wrong[0] ? reasonOf(wrong[0].why) : '',
+      );
     },
     rows: 2,
   },
@@ -207,12 +213,7 @@ export const TEXTS = {
     },
     note: (text) => {
       const table = readRuns(text);
-      return table.ok
-        ? [
-            ...table.value.notes,
-            ...(isCarried(text) ? [] : ['Too long for the address: a link does not carry it.']),
-          ].join(' ')
-        : '';
+      return table.ok ? [...table.value.notes, ...(isCarried(text) ? [] : [TOO_LONG_FOR_LINK])].join(' ') : '';
     },
     ahead: readRunsInSteps,
     rows: 10,
@@ -239,9 +240,7 @@ export const TEXTS = {
     },
     note: (text) => {
       const list = readPartsList(text);
-      return list.ok && list.value.unpriced.length > 0
-        ? `Without a price: ${list.value.unpriced.map(quoted).join(', ')}.`
-        : '';
+      return list.ok && list.value.unpriced.length > 0 ? withoutPrice(list.value.unpriced.map(quoted)) : '';
     },
     rows: 4,
     longest: LONGEST_PARTS,
@@ -254,9 +253,7 @@ export const TEXTS = {
     },
     note: (text) => {
       const list = readWayPrices(text);
-      return list.ok && list.value.unknown.length > 0
-        ? `Left out: ${list.value.unknown.map(quoted).join(', ')}; the ways are called ${WAY_NAMES.join(', ')}.`
-        : '';
+      return list.ok && list.value.unknown.length > 0 ? waysLeftOut(list.value.unknown.map(quoted), WAY_NAMES) : '';
     },
     rows: 5,
     longest: LONGEST_PARTS,
@@ -279,7 +276,7 @@ export const TEXTS = {
       text.length > LONGEST_LOG
         ? bad('list-too-long', { characters: text.length, most: LONGEST_LOG })
         : good(rowByRow(text, /[|\n]/)),
-    note: (text) => (isCarried(text) ? '' : 'Too long for the address: a link does not carry it.'),
+    note: (text) => (isCarried(text) ? '' : TOO_LONG_FOR_LINK),
     rows: 8,
     longest: LONGEST_LOG,
   },
@@ -291,7 +288,7 @@ export const TEXTS = {
       const entries = readPassports(text);
       return entries.ok ? good(tidyPassports(text)) : entries;
     },
-    note: (text) => (isCarried(text) ? '' : 'Too long for the address: a link does not carry it.'),
+    note: (text) => (isCarried(text) ? '' : TOO_LONG_FOR_LINK),
     rows: 5,
     longest: LONGEST_PASSPORTS,
   },
@@ -313,7 +310,7 @@ export const TEXTS = {
       text.length <= LONGEST_DRAWER
         ? good(rowByRow(text, /[|\n]/))
         : bad('drawer-too-long', { rows: text.split('\n').length, characters: text.length, most: LONGEST_DRAWER }),
-    note: (text) => (isCarried(text) ? '' : 'Too long for the address: a link does not carry it.'),
+    note: (text) => (isCarried(text) ? '' : TOO_LONG_FOR_LINK),
     rows: 9,
     longest: LONGEST_DRAWER,
   },
@@ -321,6 +318,9 @@ export const TEXTS = {
 
 export type TextName = keyof typeof TEXTS;
 export const isText = (name: string): name is TextName => Object.hasOwn(TEXTS, name);
+
+/** What a list is of, as its field says it. */
+export const textSays = (name: TextName): string => TEXT_WORDS[name] ?? TEXTS[name].says;
 
 /** A text longer than this, in characters, is read in slices: a shorter one takes no longer than a slice. */
 export const LONG_TEXT = 60_000;

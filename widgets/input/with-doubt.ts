@@ -1,6 +1,6 @@
 /** A value and its ± as metrology writes them: the ± with two significant digits, the value to the same last place (JCGM 100:2008, 7.2.6). */
-import { fromBase, UNITS, type Unit } from '../engine/index.ts';
-import { lengthUnit, type NumberFormat, timeUnit, type UnitView } from './format.ts';
+import { fromBase, spokenNumber, UNITS, type Unit } from '../engine/index.ts';
+import { lengthUnit, type NumberFormat, timeUnit, type UnitView, unitText } from './format.ts';
 
 const NBSP = '\u00a0';
 
@@ -28,7 +28,8 @@ const rounded = (x: number, decimals: number): string => {
   const size = Math.abs(x) * (1 + 1e-13);
   const text =
     decimals >= 0 ? size.toFixed(Math.min(12, decimals)) : String(Math.round(size * 10 ** decimals) / 10 ** decimals);
-  return x < 0 && Number(text) !== 0 ? `−${text}` : text;
+  const spoken = spokenNumber(text);
+  return x < 0 && Number(text) !== 0 ? `−${spoken}` : spoken;
 };
 
 export const showWithDoubt = (value: number, U: number, format: NumberFormat, view: UnitView): string => {
@@ -36,8 +37,8 @@ export const showWithDoubt = (value: number, U: number, format: NumberFormat, vi
   const doubt = twoDigits(fromBase(U, unit).amount);
   const amount = rounded(fromBase(value, unit).amount, doubt.decimals);
   if (unit === '1') return `${amount} ± ${doubt.text}`;
-  return unit === '°' ? `${amount}° ± ${doubt.text}°` : `(${amount} ± ${doubt.text})${NBSP}${unit}`;
+  return unit === '°' ? `${amount}° ± ${doubt.text}°` : `(${amount} ± ${doubt.text})${NBSP}${unitText(unit)}`;
 };
 
 /** A written number without the noughts at the end of its decimals. */
-export const trimmed = (text: string): string => text.replace(/(\.\d*?)0+(?!\d)/, '$1').replace(/\.(?!\d)/, '');
+export const trimmed = (text: string): string => text.replace(/([.,]\d*?)0+(?!\d)/, '$1').replace(/[.,](?!\d)/, '');

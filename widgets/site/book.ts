@@ -1,6 +1,7 @@
 /** The book: its chapter files, rendered when they are asked for, cross-checked for links, and set into pages. */
-import { readdirSync, readFileSync } from 'node:fs';
+import { existsSync, readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
+import { CHAPTERS } from '#words/language.ts';
 import { type Bank, makeBank } from '../exercises/bank.ts';
 import type { CourseChapter } from '../exercises/plan.ts';
 import type { Figure } from '../figures/kit/figure.ts';
@@ -36,6 +37,7 @@ interface Source {
   readonly text: string;
   readonly kind: Place['kind'];
   readonly number: number | undefined;
+  readonly foreign: boolean;
   /** The adjusters that it may name, and the text that has them. */
   readonly shared: ReturnType<typeof adjustersIn>;
 }
@@ -47,16 +49,22 @@ const HELPS: readonly string[] = ['review.md', 'ideas.md', 'symptoms.md', 'gloss
 const kindOf = (name: string): Place['kind'] => (name === FRONT ? 'front' : HELPS.includes(name) ? 'help' : 'chapter');
 const ORDER: readonly Place['kind'][] = ['front', 'chapter', 'help'];
 
+/** The chapter of an edition in another language, where it is translated. */
+const ownOf = (folder: string, name: string): string | undefined =>
+  CHAPTERS !== '' && existsSync(join(folder, CHAPTERS, name)) ? `${CHAPTERS}/${name}` : undefined;
+
 /** `index.md`, every `NN-name.md` of a folder in order of their numbers, and the pages that help. */
 const sourcesIn = (folder: string): readonly Source[] => {
   const shared = adjustersIn(folder);
   return readdirSync(folder)
     .filter((f) => kindOf(f) !== 'chapter' || /^\d+-[a-z0-9-]+\.md$/.test(f))
     .sort((a, b) => ORDER.indexOf(kindOf(a)) - ORDER.indexOf(kindOf(b)) || a.localeCompare(b, 'en', { numeric: true }))
-    .map((name) => ({
-      file: `chapters/${name}`,
+    .map((name) => ({ name, own: ownOf(folder, name) }))
+    .map(({ name, own }) => ({
+      file: `chapters/${own ?? name}`,
       slug: pageHref(name).replace(/\.html$/, ''),
-      text: readFileSync(join(folder, name), 'utf8'),
+      text: readFileSync(join(folder, own ?? name), 'utf8'),
+      foreign: CHAPTERS !== '' && own === undefined,
       kind: kindOf(name),
       number: numberOf(name),
       shared,
@@ -86,12 +94,13 @@ export const readBook = (
   const pages = sources.map((source) => ({ source, page: renderSource(source, widgets, cache) }));
   const rendered = new Map(pages.map(({ source, page }) => [source.slug, page]));
   return {
-    places: pages.map(({ source: { slug, kind, number }, page: { title, goal } }) => ({
+    places: pages.map(({ source: { slug, kind, number, foreign }, page: { title, goal } }) => ({
       slug,
       kind,
       title,
       goal,
       number,
+      foreign,
     })),
     rendered,
     mistakes: [
@@ -130,6 +139,7 @@ export const readPage = (
     slug: source.slug,
     kind: source.kind,
     number: source.number,
+    foreign: source.foreign,
     ...(source === own ? { title: page.title, goal: page.goal } : outlineOf(source.text)),
   }));
   const place = places.find((p) => p.slug === slug);

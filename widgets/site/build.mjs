@@ -1,5 +1,6 @@
 /**
- * Builds the notebook into a folder: `npm run build`, or `node widgets/site/build.mjs FOLDER`.
+ * Builds the notebook into a folder: `npm run build`, or `node widgets/site/build.mjs FOLDER`. With `--language de` it is the German edition; with
+ * `--language en,de` the first stands in the folder and each other in a folder of its own name in it, and their pages lead to each other.
  *
  * Every script is a classic one, so that pages also run from a file: the script of every page, which holds what it needs and no
  * more; what figures share; the plot library; and each widget that is not on every page, as a script of its own that is fetched when
@@ -9,7 +10,9 @@
 import { existsSync, readdirSync, readFileSync, rmSync } from 'node:fs';
 import { resolve } from 'node:path';
 import { pathToFileURL } from 'node:url';
+import { parseArgs } from 'node:util';
 import { build, runnerImport } from 'vite';
+import { inLanguage, languageNamed } from './language.mjs';
 import { lendingSource, planOf, takenFrom, takesOf } from './lent.mjs';
 import { writeOffline } from './offline.mjs';
 import { writeOneFile } from './one-file.mjs';
@@ -38,7 +41,7 @@ const lends = (source) => ({
 });
 
 /** One script from source text, its relative imports seen from the root; `outDir` is false where only its chunk is asked for. */
-const script = async (name, source, outDir, { external = [], globals = {}, plugins = [] } = {}) => {
+const script = async (name, source, outDir, { external = [], globals = {}, plugins = [], language } = {}) => {
   const entry = resolve(root, `${name}.entry.js`);
   const result = await build({
     root,
@@ -54,6 +57,7 @@ const script = async (name, source, outDir, { external = [], globals = {}, plugi
         load: (id) => (id === entry ? source : undefined),
       },
       ...plugins,
+      ...inLanguage(language, { tellsRelations: false }),
     ],
     build: {
       target: 'es2022',
@@ -76,13 +80,15 @@ const lateScript = (name, source, outDir, plan, lenders, plugins = []) => {
     external: (id) => (id === PLOT && lenders.includes('plots')) || taken.external(id),
     globals: (id) => (id === PLOT ? 'Plot' : taken.globals(id)),
     plugins: [taken.plugin, withoutWords(), ...plugins],
+    language: plan.language,
   });
 };
 
 /** What the script of every page holds by itself, by file. */
-const keptByPage = async (relations) => {
+const keptByPage = async (relations, language) => {
   const { modules } = await script('page', `import './widgets/client/main.ts';`, false, {
     plugins: [...relationsOf(relations)],
+    language,
   });
   return new Map(
     Object.entries(modules).map(([file, { renderedExports, code }]) => [
@@ -124,28 +130,37 @@ const wordySource = (name, relations) =>
   ].join('\n');
 
 /** The script of a figure's worker, where it has one: it stands alone. */
-const workerOf = async (name, outDir) => {
+const workerOf = async (name, outDir, language) => {
   const worker = `widgets/figures/${name}/worker.ts`;
   if (!existsSync(resolve(root, worker))) return {};
-  const { fileName } = await script(`${name}-worker`, `import './${worker}';`, outDir, { plugins: [withoutWords()] });
+  const { fileName } = await script(`${name}-worker`, `import './${worker}';`, outDir, {
+    plugins: [withoutWords()],
+    language,
+  });
   return { worker: fileName };
 };
 
-/** Builds everything into `outDir` and gives the scripts by figure. */
-export const buildNotebook = async (outDir = resolve(root, 'dist'), logLevel = 'warn') => {
+/** Builds everything into `outDir` and gives the scripts by figure. `beside` are the editions its pages lead to, as `vite.config.ts` reads them. */
+export const buildNotebook = async (
+  outDir = resolve(root, 'dist'),
+  logLevel = 'warn',
+  language = languageNamed(),
+  beside = '',
+) => {
   // A test runner says NODE_ENV is “test”, in which Vite would build the dev server's page.
-  const { NODE_ENV } = process.env;
-  process.env.NODE_ENV = 'production';
+  const { NODE_ENV, NOTEBOOK_LANGUAGE, NOTEBOOK_BESIDE } = process.env;
+  Object.assign(process.env, { NODE_ENV: 'production', NOTEBOOK_LANGUAGE: language, NOTEBOOK_BESIDE: beside });
   rmSync(outDir, { recursive: true, force: true });
   const { module } = await runnerImport(resolve(root, 'widgets/site/site.ts'), {
     configFile: false,
     logLevel: 'error',
+    plugins: inLanguage(language),
   });
   const count = module.RELATIONS.length;
   const late = Object.fromEntries(module.LAZY.map(({ name }) => [name, figureSource(name)]));
   for (const name of ['papers', 'backwards']) late[name] = wordySource(name, module.RELATIONS);
   for (const name of ['practice', 'ideas', 'projector', 'figure-page']) late[name] = partSource(name);
-  const plan = planOf({ late, kept: await keptByPage(count), libraries: LIBRARIES });
+  const plan = planOf({ late, kept: await keptByPage(count, language), libraries: LIBRARIES, language });
   const shared = await lateScript('figures-share', lendingSource(plan, 'figures'), outDir, plan, ['page']);
   const used = plotNames().join(', ');
   const library = await lateScript(
@@ -166,7 +181,7 @@ export const buildNotebook = async (outDir = resolve(root, 'dist'), logLevel = '
     );
     return [
       name,
-      { file: fileName, before: before.map((holder) => holders[holder]), ...(await workerOf(name, outDir)) },
+      { file: fileName, before: before.map((holder) => holders[holder]), ...(await workerOf(name, outDir, language)) },
     ];
   };
   const scripts = Object.fromEntries(await Promise.all(Object.entries(late).map(lateOf)));
@@ -177,11 +192,39 @@ export const buildNotebook = async (outDir = resolve(root, 'dist'), logLevel = '
     build: { outDir, emptyOutDir: false },
     define: { __FIGURES__: JSON.stringify(scripts) },
   });
-  process.env.NODE_ENV = NODE_ENV;
+  for (const [name, was] of Object.entries({ NODE_ENV, NOTEBOOK_LANGUAGE, NOTEBOOK_BESIDE }))
+    if (was === undefined) delete process.env[name];
+    else process.env[name] = was;
   writeOneFile(outDir, module.WORDS, (await packedStyles()).all);
   writeOffline(outDir, module.WORDS);
   return scripts;
 };
 
-if (process.argv[1] && import.meta.url === pathToFileURL(process.argv[1]).href)
-  await buildNotebook(process.argv[2] && resolve(process.argv[2]), 'info');
+/** From an edition to the others: the first stands at the top, each other in a folder of its name. */
+const besideOf = (languages, language) =>
+  languages
+    .filter((other) => other !== language)
+    .map((other) => {
+      const up = language === languages[0] ? '' : '../';
+      return `${other}=${up}${other === languages[0] ? '' : `${other}/`}`;
+    })
+    .join(',');
+
+if (process.argv[1] && import.meta.url === pathToFileURL(process.argv[1]).href) {
+  const { values, positionals } = parseArgs({ options: { language: { type: 'string' } }, allowPositionals: true });
+  const folder = resolve(positionals[0] ?? resolve(root, 'dist'));
+  try {
+    const languages = (values.language ?? languageNamed()).split(',').map((name) => languageNamed(name.trim()));
+    for (const language of languages)
+      await buildNotebook(
+        language === languages[0] ? folder : resolve(folder, language),
+        'info',
+        language,
+        besideOf(languages, language),
+      );
+  } catch (error) {
+    if (!(error instanceof RangeError)) throw error;
+    console.error(error.message);
+    process.exitCode = 2;
+  }
+}

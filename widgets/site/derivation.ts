@@ -11,7 +11,7 @@
  */
 
 import type { EvalFunction, MathNode } from 'mathjs';
-import { DERIVATION, whyLines } from '#words/page.ts';
+import { DERIVATION, relationCited, whyLines } from '#words/page.ts';
 import { type AnyRelation, isSymbol, relationNamed, type SymbolName, symbolFact } from '../engine/index.ts';
 import { escapeText } from '../input/escape.ts';
 import type { Diagnostics } from './diagnostics.ts';
@@ -239,6 +239,6 @@ const render = (
   return (
     `<li${label ? ` id="${label.id}"` : ''}${marks.length > 0 ? ` class="${marks.join(' ')}"` : ''}><span class="left">${typeset(left)}</span>` +
     `<span class="right">${rest.map((r) => typeset(undefined, r)).join('')}</span>` +
-    `<span class="why">${inline(why, line)}${cites ? ` <span class="cites">(${escapeText(cites.replace(/-/g, ' '))})</span>` : ''}${label ? ` <span class="equation-number">(${label.number})</span>` : ''}</span></li>`
+    `<span class="why">${inline(why, line)}${cites ? ` <span class="cites">(${escapeText(relationCited(cites, relationNamed(cites)?.says ?? cites))})</span>` : ''}${label ? ` <span class="equation-number">(${label.number})</span>` : ''}</span></li>`
   );
 };

@@ -11,6 +11,7 @@
  * A reader of lines gives the parsed thing or the refusal for the ledger; it knows nothing of HTML.
  */
 
+import { threadLabel } from '#words/page.ts';
 import { fieldUnit, type Input } from '../assembly/numbers.ts';
 import type { Step } from '../assembly/steps.ts';
 import {
@@ -25,10 +26,10 @@ import {
   type SymbolName,
   symbolFact,
 } from '../engine/index.ts';
-import { CHOICES, isChoice } from '../input/choices.ts';
+import { CHOICES, choiceSays, isChoice } from '../input/choices.ts';
 import { readThread } from '../input/designation.ts';
 import { type Reading, readQuantity } from '../input/quantity.ts';
-import { isText, TEXTS, type TextName } from '../input/texts.ts';
+import { isText, TEXTS, type TextName, textSays } from '../input/texts.ts';
 import { nearest } from './near.ts';
 
 declare module '../engine/kernel/result.ts' {
@@ -94,7 +95,7 @@ export const readInputLine = (line: string): Result<Input> => {
     if (!read.ok) return read;
     const note = TEXTS[name].note(start);
     return note === ''
-      ? good({ kind: 'text', name, label: comment ?? TEXTS[name].says, start })
+      ? good({ kind: 'text', name, label: comment ?? textSays(name), start })
       : bad('list-with-odd-entries', { note });
   }
   const pair = /^([A-Za-z_][A-Za-z0-9_]*)\s*=\s*(.+?)(?:\s+from\s+(.+?)\s+to\s+(.+))?$/.exec(body);
@@ -103,7 +104,7 @@ export const readInputLine = (line: string): Result<Input> => {
   if (isChoice(name)) {
     const options: readonly string[] = CHOICES[name].options;
     return options.includes(start)
-      ? good({ kind: 'choice', name, label: comment ?? CHOICES[name].says, start })
+      ? good({ kind: 'choice', name, label: comment ?? choiceSays(name), start })
       : bad('option-not-of-choice', { option: start, choice: name, options });
   }
   if (!isSymbol(name)) return bad('input-unknown', { name });
@@ -125,9 +126,6 @@ export const readInputLine = (line: string): Result<Input> => {
   if (!(value.value.value >= min && value.value.value <= max)) return bad('start-out-of-bounds', { name, start });
   return good({ kind: 'quantity', name, label: comment ?? fact.says, start, min, max });
 };
-
-const threadLabel = (name: string): string =>
-  name === 'A' ? 'thread A, base to turned part' : name === 'C' ? 'thread C, turned part to carried part' : 'thread';
 
 /** A step together with what the author expects of it. */
 export interface ExpectedStep {

@@ -6,4 +6,5 @@ export function planOf(asked: {
   readonly late: Readonly<Record<string, string>>;
   readonly kept: ReadonlyMap<string, { readonly names: readonly string[]; readonly code: string }>;
   readonly libraries: Readonly<Record<string, string>>;
+  readonly language?: string;
 }): Plan;

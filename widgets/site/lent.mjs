@@ -13,19 +13,23 @@
 import { readFileSync } from 'node:fs';
 import { dirname, resolve } from 'node:path';
 import { parseSync } from 'vite';
+import { aliasesIn } from './language.mjs';
 
 const root = resolve(import.meta.dirname, '../..');
 const WIDGETS = `${resolve(root, 'widgets')}/`;
-const ALIASES = JSON.parse(readFileSync(resolve(root, 'package.json'), 'utf8')).imports;
 /** A module in which another script finds what is lent to it. */
 const LENT = 'lent:';
 /** A module that stands before another and says for each of its names who carries it. */
 const PARTED = '\0parted:';
 
-const fileOf = (source, importer) => {
-  if (source.startsWith('.')) return resolve(dirname(importer), source);
-  const alias = Object.keys(ALIASES).find((key) => source.startsWith(key.replace('*', '')));
-  return alias && resolve(root, ALIASES[alias].replace('*', source.slice(alias.length - 1)));
+/** The file that an import names, in an edition of this language. */
+const filesIn = (language) => {
+  const aliases = aliasesIn(language);
+  return (source, importer) => {
+    if (source.startsWith('.')) return resolve(dirname(importer), source);
+    const alias = Object.keys(aliases).find((key) => source.startsWith(key.replace('*', '')));
+    return alias && resolve(root, aliases[alias].replace('*', source.slice(alias.length - 1)));
+  };
 };
 
 const EMPTY = /^new (?:Map|Set|WeakMap|WeakSet)(?:<.*>)?\(\)$|^\[\]|^\{\}/s;
@@ -49,7 +53,7 @@ const once = (work) => {
 };
 
 /** Imports and exports of the modules under widgets/, types left out, each file read once. */
-const reader = () => {
+const reader = (fileOf) => {
   const known = new Map();
   const read = (file, code = undefined) => {
     if (!known.has(file)) {
@@ -86,13 +90,13 @@ const reader = () => {
     }
     return defined.get(file);
   };
-  return { read, exportsOf };
+  return { read, exportsOf, fileOf };
 };
 
 const keyOf = ({ file, name }) => `${file} ${name}`;
 
 /** The modules under widgets/ that a module imports, as the names it takes of each; and the packages. */
-const needsOf = ({ read, exportsOf }, file) => {
+const needsOf = ({ read, exportsOf, fileOf }, file) => {
   const packages = new Set();
   const places = [];
   const { imports, exports } = read(file);
@@ -111,8 +115,8 @@ const needsOf = ({ read, exportsOf }, file) => {
  * root, `kept` for each file what the script of the pages has of it by itself (`names` others import, `code`), `libraries` the
  * package of each holder of one.
  */
-export const planOf = ({ late, kept, libraries }) => {
-  const modules = reader();
+export const planOf = ({ late, kept, libraries, language = 'en' }) => {
+  const modules = reader(filesIn(language));
   const plan = new Map(['page', 'figures', ...Object.keys(libraries)].map((holder) => [holder, new Map()]));
   const holds = (file, name) =>
     new RegExp(`\\b(?:const|let|var|function|class)\\*? ${name}\\b`).test(kept.get(file)?.code ?? '');
@@ -173,7 +177,7 @@ export const planOf = ({ late, kept, libraries }) => {
     );
     lend(shared ?? 'figures', place);
   }
-  return { holders: plan, needed, exportsOf: modules.exportsOf };
+  return { holders: plan, needed, exportsOf: modules.exportsOf, fileOf: modules.fileOf, language };
 };
 
 const inside = (file) => file.slice(WIDGETS.length).replace(/\.ts$/, '');
@@ -232,7 +236,9 @@ export const takenFrom = (plan, script, holders) => {
       enforce: 'pre',
       resolveId(source, importer) {
         if (source.startsWith(LENT)) return { id: source, external: true };
-        const file = source.startsWith(WIDGETS) ? source : importer && fileOf(source, importer.replace(PARTED, ''));
+        const file = source.startsWith(WIDGETS)
+          ? source
+          : importer && plan.fileOf(source, importer.replace(PARTED, ''));
         if (!file?.endsWith('.ts')) return undefined;
         // What a script does not use of it is left out, though the bundler can’t see that nothing happens while it loads.
         if (importer === `${PARTED}${file}`) return { id: file, moduleSideEffects: false };

@@ -12,7 +12,9 @@ const OFFLINE = 'offline.js';
 
 /** Runs in the browser as the service worker. */
 const serve = (version, files, { language, noPage: words }) => {
-  const name = `notebook-${version}`;
+  // Editions in several languages may stand at one address; each clears its own.
+  const mine = `notebook-${language}-`;
+  const name = `${mine}${version}`;
   // Only a name that holds the content is sure to bring this build's file; any other may lie in the browser's own cache.
   const asked = files.map((file) => new Request(file, { cache: file.startsWith('assets/') ? 'default' : 'reload' }));
   self.addEventListener('install', (event) => {
@@ -28,7 +30,7 @@ const serve = (version, files, { language, noPage: words }) => {
     const old = caches.keys().then((keys) =>
       Promise.all(
         keys
-          .filter((key) => key.startsWith('notebook-') && key !== name)
+          .filter((key) => key.startsWith(mine) && key !== name)
           .slice(0, -1)
           .map((key) => caches.delete(key)),
       ),

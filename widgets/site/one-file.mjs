@@ -18,7 +18,7 @@ const asData = (value) => JSON.stringify(value).replace(/</g, '\\u003c');
 const packed = (text) => deflateSync(text, { level: 9 }).toString('base64');
 
 /** Runs in the file before anything else: puts the chosen page in place and keeps links inside the file. */
-const router = async (main) => {
+const router = async (main, unknown) => {
   window.unpackNotebook = (text) => {
     const bytes = Uint8Array.from(atob(text), (letter) => letter.charCodeAt(0));
     return new Response(new Blob([bytes]).stream().pipeThrough(new DecompressionStream('deflate'))).text();
@@ -35,7 +35,7 @@ const router = async (main) => {
   if (!has) {
     const note = document.createElement('p');
     note.className = 'refusal';
-    note.textContent = `The notebook has no page “${asked.slice(0, 60)}”; its pages are listed here.`;
+    note.textContent = unknown.replace('{page}', asked.slice(0, 60));
     document.querySelector('article')?.prepend(note);
   }
   document.addEventListener('click', (event) => {
@@ -53,7 +53,7 @@ const router = async (main) => {
 };
 
 /** `styles` is the text for a page that can hold any figure. */
-export const writeOneFile = (folder, { language, withoutScript }, styles) => {
+export const writeOneFile = (folder, { language, noPage, withoutScript }, styles) => {
   const names = readdirSync(folder).filter((name) => name.endsWith('.html') && name !== ONE_FILE);
   const assets = readdirSync(join(folder, 'assets'));
   const read = (name) => readFileSync(join(folder, 'assets', name), 'utf8');
@@ -67,7 +67,10 @@ export const writeOneFile = (folder, { language, withoutScript }, styles) => {
             title: /<title>([^<]*)<\/title>/.exec(html)?.[1] ?? '',
             className: /<body class="([^"]*)"/.exec(html)?.[1] ?? '',
             page: /<body[^>]* data-page="([^"]*)"/.exec(html)?.[1] ?? '',
-            body: between(html, '>', '</body>').replace(/^[\s\S]*?<body[^>]*>/, ''),
+            body: between(html, '>', '</body>')
+              .replace(/^[\s\S]*?<body[^>]*>/, '')
+              // Alone, it has no edition beside it.
+              .replace(/<a class="edition"[^>]*>[^<]*<\/a>/g, ''),
           }),
         ),
       ];
@@ -79,7 +82,7 @@ export const writeOneFile = (folder, { language, withoutScript }, styles) => {
   );
   const notebook = assets.find((name) => /^notebook-.*\.js$/.test(name));
   const late = assets.filter((name) => name.endsWith('.js') && name !== notebook && !name.includes('-worker-'));
-  const routing = `(${router.toString()})(${JSON.stringify(`assets/${notebook}`)});`;
+  const routing = `(${router.toString()})(${JSON.stringify(`assets/${notebook}`)}, ${JSON.stringify(noPage.unknown)});`;
   const scripts = [notebook, ...late].map((name) => ({ name, text: read(name) }));
   const icon = readFileSync(join(folder, 'notebook.png')).toString('base64');
   writeFileSync(

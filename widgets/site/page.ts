@@ -10,6 +10,7 @@ import {
   EDUCATIONAL_LEVEL,
   foot,
   NEIGHBOURS,
+  NOT_TRANSLATED,
   NOTEBOOK,
   ON_TO,
   RESOURCE_TYPES,
@@ -20,6 +21,7 @@ import {
 } from '#words/page.ts';
 import { escapeText } from '../input/escape.ts';
 import type { RenderedChapter } from './chapter.ts';
+import { langOf } from './foreign.ts';
 import { jsonForHtml } from './html.ts';
 import { pagePolicy } from './policy.mjs';
 
@@ -31,6 +33,8 @@ export interface Place {
   readonly kind: 'front' | 'chapter' | 'help';
   /** Chapter number; undefined for a page that is no chapter. */
   readonly number: number | undefined;
+  /** Whether its text stands in the language in which the notebook is written, which is not that of the edition. */
+  readonly foreign?: boolean;
 }
 
 export interface Assets {
@@ -43,6 +47,8 @@ export interface Assets {
   readonly search?: string;
   /** A classic script runs from a file as well; the dev server serves modules, and adds scripts of its own that the policy would stop. */
   readonly module: boolean;
+  /** The same notebook in other languages: each by its own name, and the folder of its pages seen from this page. */
+  readonly editions?: readonly { readonly language: string; readonly name: string; readonly folder: string }[];
 }
 
 /** Notebook and page at the head of every sheet of paper, where the engine has boxes in the margin. */
@@ -54,6 +60,9 @@ const running = ({ kind, number, title }: Place): string => {
   const page = kind === 'front' ? '' : box('top-right', `${number === undefined ? '' : `${number}  `}${title}`);
   return `@page{${box('top-left', NOTEBOOK)}${page}}`;
 };
+
+const titleOf = (p: Place): string =>
+  p.foreign ? `<span${langOf(p)}>${escapeText(p.title)}</span>` : escapeText(p.title);
 
 const LICENCE = '<a rel="license" href="https://creativecommons.org/licenses/by/4.0/">CC BY 4.0</a>';
 
@@ -84,16 +93,16 @@ ${assets.scripts.map(script).join('\n')}
 </head>
 <body class="${place.kind}" data-page="${place.slug}">
 <a class="skip" href="#text">${TO_TEXT}</a>
-<header class="masthead"><a class="home" href="index.html">${NOTEBOOK}</a><div class="tools" data-tools${assets.search === undefined ? '' : ` data-search="${assets.search}"`}></div></header>
+<header class="masthead"><a class="home" href="index.html">${NOTEBOOK}</a>${editionLinks(assets, place)}<div class="tools" data-tools${assets.search === undefined ? '' : ` data-search="${assets.search}"`}></div></header>
 ${way(pressed, place, all)}
 <main id="text" tabindex="-1">
-<article>
-${place.number === undefined ? '' : `<p class="number">${chapterNumber(place.number)} · ${takesMinutes(pressed.minutes)}</p>`}
+<article${langOf(place)}>
+${place.foreign ? `<p class="untranslated" lang="${LANGUAGE}">${NOT_TRANSLATED}</p>` : ''}${place.number === undefined ? '' : `<p class="number">${chapterNumber(place.number)} · ${takesMinutes(pressed.minutes)}</p>`}
 ${pressed.html}
 ${place.kind === 'front' && pressed.routes.length === 0 ? contents(all) : ''}
 </article>
-<nav class="neighbours" aria-label="${NEIGHBOURS}">${before ? `<a rel="prev" href="${before.slug}.html"><span>${BACK_TO}</span> ${escapeText(before.title)}</a>` : '<span></span>'}${
-    after ? `<a rel="next" href="${after.slug}.html"><span>${ON_TO}</span> ${escapeText(after.title)}</a>` : ''
+<nav class="neighbours" aria-label="${NEIGHBOURS}">${before ? `<a rel="prev" href="${before.slug}.html"><span>${BACK_TO}</span> ${titleOf(before)}</a>` : '<span></span>'}${
+    after ? `<a rel="next" href="${after.slug}.html"><span>${ON_TO}</span> ${titleOf(after)}</a>` : ''
   }</nav>
 </main>
 <footer><p>${foot(LICENCE)}</p></footer>
@@ -103,6 +112,15 @@ ${place.kind === 'front' && pressed.routes.length === 0 ? contents(all) : ''}
 `;
 };
 
+/** To the same page in other languages. */
+const editionLinks = ({ editions = [] }: Assets, { slug }: Place): string =>
+  editions
+    .map(
+      ({ language, name, folder }) =>
+        `<a class="edition" rel="alternate" lang="${language}" hreflang="${language}" href="${folder}${slug}.html">${name}</a>`,
+    )
+    .join('');
+
 /**
  * The way: where the reader is, the sections of the page, all chapters and the helps. It stands beside the text where there is room,
  * and is folded above it where there is none.
@@ -110,7 +128,7 @@ ${place.kind === 'front' && pressed.routes.length === 0 ? contents(all) : ''}
 const way = (pressed: RenderedChapter, place: Place, all: readonly Place[]): string => {
   const chapters = all.filter((p) => p.kind === 'chapter');
   const link = (p: Place) =>
-    `<li data-chapter="${p.slug}"><a href="${p.slug}.html"${p.slug === place.slug ? ' aria-current="page"' : ''}>${escapeText(p.title)}</a></li>`;
+    `<li data-chapter="${p.slug}"><a href="${p.slug}.html"${langOf(p)}${p.slug === place.slug ? ' aria-current="page"' : ''}>${escapeText(p.title)}</a></li>`;
   const list = `<ol>${chapters.map(link).join('')}</ol>`;
   const helps = all.filter((p) => p.kind === 'help');
   const helping = helps.length > 0 ? `<ul class="helps">${helps.map(link).join('')}</ul>` : '';
@@ -118,14 +136,14 @@ const way = (pressed: RenderedChapter, place: Place, all: readonly Place[]): str
   if (place.kind === 'front') return nav(`<details><summary>${ALL_CHAPTERS}</summary>${list}${helping}</details>`);
   const here =
     place.number === undefined
-      ? escapeText(place.title)
-      : escapeText(chapterOf(place.number, chapters.length, place.title));
+      ? titleOf(place)
+      : escapeText(chapterOf(place.number, chapters.length, '\u0000')).replace('\u0000', titleOf(place));
   const sections = pressed.sections
-    .map(({ id, title }) => `<li data-section="${id}"><a href="#${id}">${escapeText(title)}</a></li>`)
+    .map(({ id, title }) => `<li data-section="${id}"><a href="#${id}"${langOf(place)}>${escapeText(title)}</a></li>`)
     .join('');
   return nav(
     `<details class="way"><summary>${here}</summary>` +
-      `<p class="here">${place.number === undefined ? '' : `<span>${chapterOfAll(place.number, chapters.length)}</span> `}<a href="#text">${escapeText(place.title)}</a></p>` +
+      `<p class="here">${place.number === undefined ? '' : `<span>${chapterOfAll(place.number, chapters.length)}</span> `}<a href="#text"${langOf(place)}>${escapeText(place.title)}</a></p>` +
       (sections === '' ? '' : `<ol class="sections" aria-label="${SECTIONS}">${sections}</ol>`) +
       `<details class="all-chapters"><summary>${ALL_CHAPTERS}</summary>${list}</details>${helping}</details>`,
   );
@@ -148,5 +166,5 @@ const learningResource = (pressed: RenderedChapter, place: Place) => ({
 const contents = (all: readonly Place[]): string =>
   `<ol class="contents">${all
     .filter((p) => p.number !== undefined)
-    .map((p) => `<li><a href="${p.slug}.html">${escapeText(p.title)}</a><p>${escapeText(p.goal)}</p></li>`)
+    .map((p) => `<li${langOf(p)}><a href="${p.slug}.html">${escapeText(p.title)}</a><p>${escapeText(p.goal)}</p></li>`)
     .join('')}</ol>`;

@@ -12,6 +12,7 @@ import { resolve } from 'node:path';
 import { type Plugin, runnerImport, type ViteDevServer } from 'vite';
 import { escapeText } from '../input/escape.ts';
 import type { RenderCache } from './book.ts';
+import { inLanguage, LANGUAGES, type Language, languageNamed } from './language.mjs';
 import type * as Site from './site.ts';
 import { allStyles, packedStyles } from './styles.mjs';
 
@@ -25,7 +26,22 @@ const CHAPTER_SAVED = 'notebook:saved';
 /** How long the server rests after a page before it reads the other chapters for their mistakes, ms. */
 const REST = 2000;
 
-export const site = ({ chapters }: { readonly chapters: string }): Plugin => {
+interface Edition {
+  /** The folder of the chapters. */
+  readonly chapters: string;
+  readonly language?: Language;
+  /** Where the other editions are, seen from a page: `de=de/`, parted by commas. */
+  readonly beside?: string;
+}
+
+export const site = ({ chapters, language = languageNamed(), beside = '' }: Edition): Plugin => {
+  const editions =
+    beside === ''
+      ? []
+      : beside.split(',').map((one) => {
+          const [to = '', folder = ''] = one.split('=');
+          return { language: to, name: LANGUAGES[languageNamed(to)], folder };
+        });
   /** A render of a chapter holds as long as the rooms it was made with. */
   const caches = new WeakMap<typeof Site, RenderCache>();
   const cacheOf = (rooms: typeof Site) => {
@@ -33,7 +49,9 @@ export const site = ({ chapters }: { readonly chapters: string }): Plugin => {
     caches.set(rooms, cache);
     return cache;
   };
-  const built = async () => (await runnerImport<typeof Site>(SITE, { configFile: false, logLevel: 'error' })).module;
+  const built = async () =>
+    (await runnerImport<typeof Site>(SITE, { configFile: false, logLevel: 'error', plugins: inLanguage(language) }))
+      .module;
   // A build has loaded the rooms already, to know the figures: it hands them on.
   let rooms: typeof Site | undefined;
   const readWhole = async () => {
@@ -74,6 +92,7 @@ export const site = ({ chapters }: { readonly chapters: string }): Plugin => {
             icon: `/${ICON}`,
             search: `/${SEARCH}`,
             module: true,
+            editions,
           });
           if (page === undefined) return next();
           response.setHeader('content-type', 'text/html; charset=utf-8');
@@ -114,6 +133,7 @@ export const site = ({ chapters }: { readonly chapters: string }): Plugin => {
             icon: ICON,
             search,
             module: false,
+            editions,
           });
           if (source !== undefined) this.emitFile({ type: 'asset', fileName: `${slug}.html`, source });
         }

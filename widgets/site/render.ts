@@ -1,6 +1,7 @@
 /** Blocks as HTML that reads and prints without script; the browser finds its places by the data attributes. */
 
 import { GROUPS } from '#words/figures/groups.ts';
+import { LANGUAGE, WRITTEN_IN } from '#words/language.ts';
 import {
   CALCULATION,
   GIVEN_ABOVE,
@@ -12,12 +13,12 @@ import {
 } from '#words/page.ts';
 import type { Input, Value } from '../assembly/numbers.ts';
 import { runSteps, type Step, type StepOutcome } from '../assembly/steps.ts';
-import { relationNamed, type SymbolName, symbolFact } from '../engine/index.ts';
+import { relationNamed, type SymbolName, spokenNumber, symbolFact } from '../engine/index.ts';
 import { curveSvg } from '../exercises/curve.ts';
 import type { Group } from '../figures/kit/figure.ts';
 import { figureParts } from '../figures/kit/figure-parts.ts';
 import { groupState } from '../figures/kit/group-state.ts';
-import { CHOICES } from '../input/choices.ts';
+import { choiceSays, optionText } from '../input/choices.ts';
 import { escapeText } from '../input/escape.ts';
 import { formatOf, show, showInFormula } from '../input/format.ts';
 import { aroundPoint } from '../page/around-point.ts';
@@ -92,17 +93,22 @@ const renderInputs = (set: string, inputs: readonly Input[], as = '', idle: read
     .filter(({ name }) => !idle.includes(name))
     .map(
       (input) =>
-        `<div><dt>${escapeText(input.kind === 'choice' ? CHOICES[input.name].says : input.label)}</dt><dd>${escapeText(valueText(values.get(input.name), input.name))}</dd></div>`,
+        `<div><dt>${escapeText(input.kind === 'choice' ? choiceSays(input.name) : input.label)}</dt><dd>${escapeText(valueText(values.get(input.name), input))}</dd></div>`,
     );
   return `<div class="inputs${as}" data-inputs="${set}" data-names="${inputs.map((i) => i.name).join(' ')}"><dl>${rows.join('')}</dl></div>`;
 };
 
-const valueText = (value: Value | undefined, name: string): string =>
+const valueText = (value: Value | undefined, { kind, name }: Input): string =>
   typeof value === 'object'
-    ? value.designation
+    ? spokenNumber(value.designation)
     : typeof value === 'number'
       ? show(value, formatOf(symbolFact(name as SymbolName)), 'metric')
-      : String(value ?? '');
+      : kind === 'choice'
+        ? optionText(name, String(value ?? ''))
+        : String(value ?? '');
+
+/** Figures speak the language of the edition, whatever that of the chapter. */
+const FIGURES_IN = LANGUAGE === WRITTEN_IN ? '' : ` lang="${LANGUAGE}"`;
 
 /** Letters that the columns hold; a line with more takes both together, formula above numbers. */
 const LONG = { formula: 25, numbers: 30 };
@@ -188,9 +194,9 @@ export const renderFigure = (
     .join('');
   return (
     `<figure class="live ${figure.name}" id="${label.id}" data-figure="${figure.name}" data-set="${set}" data-idle="${idle.join(' ')}" aria-label="${escapeText(figure.title)}">` +
-    `<div class="bench">${parts.stage}${figure.chief.length === 0 ? '' : fields(figure.chief, ' chief')}</div>` +
+    `<div class="bench"${FIGURES_IN}>${parts.stage}${figure.chief.length === 0 ? '' : fields(figure.chief, ' chief')}</div>` +
     `<div class="foot">${parts.refusal}${parts.says}<div class="foot-line"><p class="caption">${label.number === '' ? '' : `<span class="tag">${label.says}</span> `}${caption.says}</p>${more}${parts.numbers}</div></div>` +
-    `${groups === '' ? '' : `<div class="groups">${groups}</div>`}</figure>`
+    `${groups === '' ? '' : `<div class="groups"${FIGURES_IN}>${groups}</div>`}</figure>`
   );
 };
 

@@ -10,6 +10,7 @@ import { needsChapters, takesMinutes } from '#words/page.ts';
 import { escapeText } from '../input/escape.ts';
 import { pageHref } from './chapter-href.ts';
 import type { Diagnostics } from './diagnostics.ts';
+import { langOf } from './foreign.ts';
 
 interface Stop {
   readonly href: string;
@@ -58,7 +59,12 @@ export const ROUTES_PLACE = '<div data-routes></div>';
 export const withRoutes = (
   html: string,
   routes: readonly Route[],
-  places: readonly { readonly slug: string; readonly title: string; readonly number: number | undefined }[],
+  places: readonly {
+    readonly slug: string;
+    readonly title: string;
+    readonly number: number | undefined;
+    readonly foreign?: boolean;
+  }[],
   rendered: ReadonlyMap<string, { readonly minutes: number }>,
 ): string => {
   if (!html.includes(ROUTES_PLACE)) return html;
@@ -71,7 +77,7 @@ export const withRoutes = (
     if (!place) return '';
     const numbers = needs.flatMap((need) => placeOf(need)?.number ?? []);
     return (
-      `<li data-chapter="${place.slug}"${place.number === undefined ? '' : ` value="${place.number}"`}><a href="${place.slug}.html">${escapeText(place.title)}</a>` +
+      `<li data-chapter="${place.slug}"${place.number === undefined ? '' : ` value="${place.number}"`}><a href="${place.slug}.html"${langOf(place)}>${escapeText(place.title)}</a>` +
       `<span class="takes">${takesMinutes(rendered.get(place.slug)?.minutes ?? 0)}${numbers.length > 0 ? `, ${needsChapters(numbers)}` : ''}</span></li>`
     );
   };

@@ -2,6 +2,7 @@
  * 3MF (ISO/IEC 25422, core specification 1.4): a zip of three parts, the content types, the one relationship that points to the model, and the model, with its
  * unit in it. Every edge of the mesh is in two triangles, in opposite directions; right-handed, z up.
  */
+import { LANGUAGE } from '#words/language.ts';
 import { escapeText } from '../../input/escape.ts';
 import type { Mesh } from '../adjuster/solid.ts';
 import { zipped } from './zipped.ts';
@@ -29,7 +30,7 @@ export const modelXml = (bodies: readonly Body[]): string => {
     return `<object id="${i + 1}" type="model" name="${escapeText(name)}"><mesh><vertices>${vertices}</vertices><triangles>${faces}</triangles></mesh></object>`;
   });
   const items = bodies.map((_, i) => `<item objectid="${i + 1}"/>`);
-  return `${DECLARED}<model unit="millimeter" xml:lang="en" xmlns="http://schemas.microsoft.com/3dmanufacturing/core/2015/02"><resources>${objects.join('')}</resources><build>${items.join('')}</build></model>`;
+  return `${DECLARED}<model unit="millimeter" xml:lang="${LANGUAGE}" xmlns="http://schemas.microsoft.com/3dmanufacturing/core/2015/02"><resources>${objects.join('')}</resources><build>${items.join('')}</build></model>`;
 };
 
 export const threeMfOf = (bodies: readonly Body[]): Uint8Array<ArrayBuffer> =>

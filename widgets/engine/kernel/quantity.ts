@@ -60,26 +60,40 @@ export interface UnitFact {
   readonly base: BaseUnit;
   /** How many base units one of this unit is. */
   readonly factor: number;
-  /** Spellings a reader may type; the first is the one printed. */
+  /** Spellings a reader may type, in any language of the notebook; the first is the one printed. */
   readonly spellings: readonly string[];
 }
 
 const INCH = 25.4;
 
 export const UNITS = {
-  mm: { base: 'mm', factor: 1, spellings: ['mm', 'millimetre', 'millimetres', 'millimeter', 'millimeters'] },
+  mm: {
+    base: 'mm',
+    factor: 1,
+    spellings: ['mm', 'millimetre', 'millimetres', 'millimeter', 'millimeters', 'Millimeter'],
+  },
   µm: {
     base: 'mm',
     factor: 1e-3,
-    spellings: ['µm', 'um', 'micron', 'microns', 'micrometre', 'micrometres', 'micrometer', 'micrometers'],
+    spellings: [
+      'µm',
+      'um',
+      'micron',
+      'microns',
+      'micrometre',
+      'micrometres',
+      'micrometer',
+      'micrometers',
+      'Mikrometer',
+    ],
   },
-  in: { base: 'mm', factor: INCH, spellings: ['in', 'inch', 'inches', '"', '″', '”'] },
-  thou: { base: 'mm', factor: INCH / 1e3, spellings: ['thou', 'mil', 'mils', 'thousandths'] },
-  tenths: { base: 'mm', factor: INCH / 1e4, spellings: ['tenths', 'tenth'] },
-  millionths: { base: 'mm', factor: INCH / 1e6, spellings: ['millionths', 'millionth', 'µin', 'uin'] },
-  '°': { base: 'rad', factor: Math.PI / 180, spellings: ['°', 'deg', 'degree', 'degrees'] },
+  in: { base: 'mm', factor: INCH, spellings: ['in', 'inch', 'inches', '"', '″', '”', 'Zoll'] },
+  thou: { base: 'mm', factor: INCH / 1e3, spellings: ['thou', 'mil', 'mils', 'thousandths', 'Tausendstel'] },
+  tenths: { base: 'mm', factor: INCH / 1e4, spellings: ['tenths', 'tenth', 'Zehntel', 'Zehntel-Thou'] },
+  millionths: { base: 'mm', factor: INCH / 1e6, spellings: ['millionths', 'millionth', 'µin', 'uin', 'Millionstel'] },
+  '°': { base: 'rad', factor: Math.PI / 180, spellings: ['°', 'deg', 'degree', 'degrees', 'Grad'] },
   rad: { base: 'rad', factor: 1, spellings: ['rad', 'radian', 'radians'] },
-  turns: { base: 'turn', factor: 1, spellings: ['turns', 'turn', 'rev', 'revs'] },
+  turns: { base: 'turn', factor: 1, spellings: ['turns', 'turn', 'rev', 'revs', 'Umdrehungen', 'Umdrehung', 'Umdr.'] },
   N: { base: 'N', factor: 1, spellings: ['N', 'newton', 'newtons'] },
   N·mm: { base: 'N·mm', factor: 1, spellings: ['N·mm', 'N mm', 'Nmm'] },
   N·m: { base: 'N·mm', factor: 1e3, spellings: ['N·m', 'N m', 'Nm'] },
@@ -90,12 +104,12 @@ export const UNITS = {
   K: { base: 'K', factor: 1, spellings: ['K', 'kelvin', 'kelvins'] },
   '1/K': { base: '1/K', factor: 1, spellings: ['1/K', '/K'] },
   'ppm/K': { base: '1/K', factor: 1e-6, spellings: ['ppm/K', '10⁻⁶/K', 'µm/m·K'] },
-  h: { base: 'h', factor: 1, spellings: ['h', 'hour', 'hours'] },
-  s: { base: 'h', factor: 1 / 3600, spellings: ['s', 'second', 'seconds'] },
-  min: { base: 'h', factor: 1 / 60, spellings: ['min', 'minute', 'minutes'] },
-  d: { base: 'h', factor: 24, spellings: ['d', 'day', 'days'] },
+  h: { base: 'h', factor: 1, spellings: ['h', 'hour', 'hours', 'Stunde', 'Stunden', 'Std.'] },
+  s: { base: 'h', factor: 1 / 3600, spellings: ['s', 'second', 'seconds', 'Sekunde', 'Sekunden'] },
+  min: { base: 'h', factor: 1 / 60, spellings: ['min', 'minute', 'minutes', 'Minute', 'Minuten'] },
+  d: { base: 'h', factor: 24, spellings: ['d', 'day', 'days', 'Tag', 'Tage'] },
   Hz: { base: 'Hz', factor: 1, spellings: ['Hz', 'hertz'] },
-  '%': { base: '1', factor: 0.01, spellings: ['%', 'percent'] },
+  '%': { base: '1', factor: 0.01, spellings: ['%', 'percent', 'Prozent'] },
   '1': { base: '1', factor: 1, spellings: [''] },
 } as const satisfies Record<string, UnitFact>;
 export type Unit = keyof typeof UNITS;

@@ -19,7 +19,7 @@ import { readAdjuster } from '../../assembly/adjuster/text.ts';
 import { bad, good, type Result } from '../../engine/index.ts';
 import { stepName } from '../../input/dividers.ts';
 import { escapeText } from '../../input/escape.ts';
-import { numeral, show, type UnitView, withSign } from '../../input/format.ts';
+import { fixed, numeral, show, type UnitView, withSign } from '../../input/format.ts';
 import { reasonOf } from '../../words/reason.ts';
 import { extentsOf, postOf, reachesOf, springRadius } from '../kit/adjuster-extras.ts';
 import { type Frame, frameIn, namesAt, partsHtml, pictureOf, updateParts } from '../kit/adjuster-picture.ts';
@@ -58,7 +58,7 @@ const stateOf = ({ values, texts }: NumbersOf<never, 'n', never, 'adjuster'>): R
 const size = (length: number, view: UnitView, digits = 4) => show(length, { shown: 'size', digits }, view);
 const motion = (length: number, view: UnitView) => show(length, { shown: 'motion', digits: 4 }, view);
 const grams = (mass: number): string => `${numeral(mass, 3)}\u00a0g`;
-const money = (price: number | undefined): string => (price === undefined ? WORDS.list.none : price.toFixed(2));
+const money = (price: number | undefined): string => (price === undefined ? WORDS.list.none : fixed(price, 2));
 
 const draw = (s: State): string => {
   const { adjuster, frame } = s;

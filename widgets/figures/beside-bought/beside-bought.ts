@@ -7,10 +7,10 @@ import { type Adjuster, standing } from '../../assembly/adjuster/adjuster.ts';
 import { pressFitOf } from '../../assembly/adjuster/press-fit.ts';
 import { readAdjuster } from '../../assembly/adjuster/text.ts';
 import { MODES, type Mode, type ThreadLoads, threadLoads } from '../../assembly/adjuster/thread-loads.ts';
-import { good, megapascals, mm, perAngle, type Result, rad, type Thread } from '../../engine/index.ts';
+import { good, megapascals, mm, perAngle, type Result, rad, spokenNumber, type Thread } from '../../engine/index.ts';
 import { stepName } from '../../input/dividers.ts';
 import { escapeText } from '../../input/escape.ts';
-import { numeral, show, type UnitView } from '../../input/format.ts';
+import { fixed, numeral, show, type UnitView } from '../../input/format.ts';
 import { defineFigure, type NumbersOf } from '../kit/figure.ts';
 import { type Amount, amount, type Row } from '../kit/readout.ts';
 import { px } from '../kit/svg.ts';
@@ -69,7 +69,7 @@ const stateOf = ({ threads, values, texts }: Given): Result<State> => {
 const motion = (z: number, view: UnitView): string => show(z, { shown: 'motion', digits: 4 }, view);
 const size = (x: number, view: UnitView): string => show(x, { shown: 'size', digits: 3 }, view);
 const force = (x: number, view: UnitView): string => show(x, { shown: 'force', digits: 4 }, view);
-const money = (price: number | undefined): string => (price === undefined ? WORDS.none : price.toFixed(2));
+const money = (price: number | undefined): string => (price === undefined ? WORDS.none : fixed(price, 2));
 
 /** What is compared and worked out, in the order of the list. */
 const motionsOf = ({
@@ -146,7 +146,7 @@ const draw = (s: State, view: UnitView): string => {
   );
   return (
     `<div class="beside-bought-view"><div class="table-scroll" tabindex="0" role="group" aria-label="${WORDS.title}"><table><thead><tr>${WORDS.listHead(
-      escapeText(s.bought.designation),
+      escapeText(spokenNumber(s.bought.designation)),
     )
       .map((h) => `<th scope="col">${h}</th>`)
       .join('')}</tr></thead><tbody>${rows.join('')}</tbody></table></div>` +

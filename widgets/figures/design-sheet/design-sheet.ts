@@ -5,7 +5,7 @@
 
 import { WORDS } from '#words/figures/design-sheet.ts';
 import { escapeText } from '../../input/escape.ts';
-import { numeral, show, type UnitView } from '../../input/format.ts';
+import { fixed, numeral, show, type UnitView } from '../../input/format.ts';
 import type { PartsList } from '../../input/parts-list.ts';
 import { reasonOf } from '../../words/reason.ts';
 import { defineFigure } from '../kit/figure.ts';
@@ -99,7 +99,7 @@ const SET = 3;
 
 const partsTable = (list: PartsList | undefined): string => {
   if (list === undefined || list.parts.length === 0) return '';
-  const money = (x: number) => x.toFixed(2);
+  const money = (x: number) => fixed(x, 2);
   const priced = list.unpriced.length < list.parts.length;
   const rows = list.parts
     .map(

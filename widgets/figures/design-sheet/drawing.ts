@@ -9,7 +9,7 @@ import { WORDS } from '#words/figures/design-sheet.ts';
 import { partsOf, standing } from '../../assembly/adjuster/adjuster.ts';
 import type { Part, Size, ThreadEnd } from '../../assembly/adjuster/part.ts';
 import type { FitState } from '../../assembly/fit-state.ts';
-import { bad, good, type Result } from '../../engine/index.ts';
+import { bad, good, type Result, spokenNumber } from '../../engine/index.ts';
 import { escapeText } from '../../input/escape.ts';
 import { numeral, show, type UnitView } from '../../input/format.ts';
 import { extentsOf } from '../kit/adjuster-extras.ts';
@@ -132,7 +132,7 @@ export const drawing = (fit: FitState, called: string, fromParts: boolean, view:
     const place = places[i] ?? height;
     return (
       `<g class="dimension"><path class="arrow" marker-start="url(#sheet-head)" d="M${px(frame.x + (thread.d / 2) * scale)} ${px(height)}L${RIGHT + 4} ${px(place)}H${RIGHT + 12}"/>` +
-      `<text class="clear" x="${RIGHT + 16}" y="${px(place)}" dy="0.35em">${escapeText(thread.designation)}<tspan x="${RIGHT + 16}" dy="1.3em">${WORDS.drawing.depth(length)}</tspan></text></g>`
+      `<text class="clear" x="${RIGHT + 16}" y="${px(place)}" dy="0.35em">${escapeText(spokenNumber(thread.designation))}<tspan x="${RIGHT + 16}" dy="1.3em">${WORDS.drawing.depth(length)}</tspan></text></g>`
     );
   };
   return good(

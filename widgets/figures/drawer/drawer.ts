@@ -13,7 +13,7 @@ import {
 import { good, type Result } from '../../engine/index.ts';
 import { readDividers } from '../../input/dividers.ts';
 import { escapeText } from '../../input/escape.ts';
-import { grouped, numeral, show, type UnitView } from '../../input/format.ts';
+import { fixed, grouped, numeral, show, type UnitView } from '../../input/format.ts';
 import { reasonOf } from '../../words/reason.ts';
 import { defineFigure, type NumbersOf } from '../kit/figure.ts';
 import { px } from '../kit/svg.ts';
@@ -65,7 +65,7 @@ const stateOf = ({ values, choices, texts }: Given): Result<State> => {
 
 const motion = (z: number, view: UnitView): string => show(z, { shown: 'motion', digits: 4 }, view);
 const size = (x: number, view: UnitView): string => show(x, { shown: 'size', digits: 3 }, view);
-const money = (price: number | undefined): string => (price === undefined ? WORDS.noPrice : price.toFixed(2));
+const money = (price: number | undefined): string => (price === undefined ? WORDS.noPrice : fixed(price, 2));
 
 const rowsOf = ({ answer }: State): readonly Choice[] => (answer.kind === 'found' ? answer.rows : answer.nearest);
 

@@ -1,7 +1,8 @@
 /** What a shut group of fields says of itself in one line, on the printed page and on the living one. */
 import { NOTHING_YET, rowsOfList, stateOfGroup } from '#words/figures/groups.ts';
 import { type Input, type Value, writeValue } from '../../assembly/numbers.ts';
-import { symbolFact } from '../../engine/index.ts';
+import { spokenNumber, symbolFact } from '../../engine/index.ts';
+import { optionText } from '../../input/choices.ts';
 import { formatOf, show, type UnitView } from '../../input/format.ts';
 
 /** More would not be read at a glance: fields, and characters of them that stand in a line or two. */
@@ -13,10 +14,10 @@ const heldText = (input: Input, value: Value, view: UnitView, alone: boolean): s
   switch (input.kind) {
     case 'thread':
       return input.name === 'thread'
-        ? writeValue(input, value, view)
-        : `${input.name} ${writeValue(input, value, view)}`;
+        ? spokenNumber(writeValue(input, value, view))
+        : `${input.name} ${spokenNumber(writeValue(input, value, view))}`;
     case 'choice':
-      return String(value);
+      return optionText(input.name, String(value));
     case 'text':
       return listText(String(value));
     case 'quantity':

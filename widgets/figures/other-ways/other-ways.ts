@@ -6,7 +6,7 @@
 import { WORDS } from '#words/figures/other-ways.ts';
 import { at } from '../../engine/index.ts';
 import { escapeText } from '../../input/escape.ts';
-import { numeral, show, type UnitView } from '../../input/format.ts';
+import { fixed, numeral, show, type UnitView } from '../../input/format.ts';
 import { reasonOf } from '../../words/reason.ts';
 import { defineFigure } from '../kit/figure.ts';
 import { type Amount, amount, type Row, readoutHtml } from '../kit/readout.ts';
@@ -25,7 +25,7 @@ const torque = (v: number, view: UnitView) => show(v, { shown: 'N·mm', digits: 
 const HAND_BAND = 0.05;
 
 const priceText = ({ price }: WholeWay): string =>
-  price === undefined ? WORDS.noPrice : Number.isInteger(price) ? numeral(price) : price.toFixed(2);
+  price === undefined ? WORDS.noPrice : Number.isInteger(price) ? numeral(price) : fixed(price, 2);
 
 const torqueText = (way: WholeWay, view: UnitView): string =>
   way.torque.ok ? torque(way.torque.value, view) : WORDS.cantBeTurned;

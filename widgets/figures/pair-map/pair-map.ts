@@ -5,7 +5,7 @@
 
 import { WORDS } from '#words/figures/pair-map.ts';
 import { GRADE_WORDS, remarkText } from '#words/pair.ts';
-import { at, fractionText, good, type PairRow, type Result } from '../../engine/index.ts';
+import { at, fractionText, good, type PairRow, type Result, spokenNumber } from '../../engine/index.ts';
 import { escapeText } from '../../input/escape.ts';
 import { grouped, numeral, show, type UnitView } from '../../input/format.ts';
 import { defineFigure } from '../kit/figure.ts';
@@ -86,7 +86,7 @@ const listRow = (p: PairRow, rank: number, frame: Frame, { wish }: Asked, view: 
     wallText(p, wish.leastWall, view),
   ];
   return (
-    `<tr data-row="${rank}" data-at="${px(x)} ${px(y)}"><th scope="row"><a data-key="pair-${rank}" href="${escapeText(openIn(p, view))}" title="${WORDS.openIn}">${escapeText(p.A.designation)} <span class="with">${WORDS.with}</span> ${escapeText(p.C.designation)}</a></th>` +
+    `<tr data-row="${rank}" data-at="${px(x)} ${px(y)}"><th scope="row"><a data-key="pair-${rank}" href="${escapeText(openIn(p, view))}" title="${WORDS.openIn}">${escapeText(spokenNumber(p.A.designation))} <span class="with">${WORDS.with}</span> ${escapeText(spokenNumber(p.C.designation))}</a></th>` +
     `${cells.map((c) => `<td>${escapeText(c)}</td>`).join('')}<td class="verdict-cell"><strong>${GRADE_WORDS[p.verdict.grade]}</strong>${escapeText(remarks(p))}</td></tr>`
   );
 };

@@ -2,7 +2,7 @@
 import { WORDS } from '#words/figures/part-drawings.ts';
 import { heightOf, type Part, reach, type Size, type ThreadEnd } from '../../assembly/adjuster/part.ts';
 import { LETTERS, type Mark, type Spot, text } from '../../assembly/files/paper.ts';
-import { at, bad, diameters, fitOfThread, good, nearestDrills, type Result } from '../../engine/index.ts';
+import { at, bad, diameters, fitOfThread, good, nearestDrills, type Result, spokenNumber } from '../../engine/index.ts';
 import { designationOfSide } from '../../input/designation-sides.ts';
 import type { UnitView } from '../../input/format.ts';
 import type { TitleBlock } from '../../input/title-block.ts';
@@ -36,7 +36,7 @@ export interface Asked {
 
 /** A number of a drawing: its unit stands in the title block. */
 export const plainSize = (x: number, view: UnitView): string =>
-  view === 'inch' ? (x / 25.4).toFixed(4) : String(Number(x.toFixed(3)));
+  spokenNumber(view === 'inch' ? (x / 25.4).toFixed(4) : String(Number(x.toFixed(3))));
 
 const COLUMN = 9;
 export const FIRST = 12;

@@ -19,7 +19,7 @@ import {
   roundedFirst,
 } from '../../engine/index.ts';
 import { escapeText } from '../../input/escape.ts';
-import { numeral, show, type UnitView, withSign } from '../../input/format.ts';
+import { fixed, numeral, show, type UnitView, withSign } from '../../input/format.ts';
 import { defineFigure } from '../kit/figure.ts';
 import { following, signedAmount } from '../kit/readout.ts';
 import { px } from '../kit/svg.ts';
@@ -75,7 +75,7 @@ const errorText = ({ error, Delta }: Rounded): string => {
   return `${withSign(numeral(100 * error, 2))} %`;
 };
 const leads = (row: Rounded, s: State): string =>
-  `${s.C.h < 0 ? '−' : ''}${row.L_C.toFixed(row.decimals)} ${s.A.h > 0 ? '−' : '+'} ${row.L_A.toFixed(row.decimals)} mm`;
+  `${s.C.h < 0 ? '−' : ''}${fixed(row.L_C, row.decimals)} ${s.A.h > 0 ? '−' : '+'} ${fixed(row.L_A, row.decimals)} mm`;
 
 const draw = (s: State, view: UnitView): string => {
   const unit = (WIDTH - LEFT - RIGHT) / MOST;

@@ -10,6 +10,7 @@ import {
   type SettlingFound,
   type SettlingReading,
   settledAt,
+  spokenNumber,
 } from '../../engine/index.ts';
 import { show, type UnitView } from '../../input/format.ts';
 import { readSettlingLog } from '../../input/settling-log.ts';
@@ -107,7 +108,7 @@ const draw = (s: State, view: UnitView): string => {
     ticks
       .map(
         (z) =>
-          `<text x="${LEFT - 8}" y="${px(f.y(z * perUnit) + 4)}" text-anchor="end">${Number(z.toPrecision(4)).toString().replace('-', '−')}</text>`,
+          `<text x="${LEFT - 8}" y="${px(f.y(z * perUnit) + 4)}" text-anchor="end">${spokenNumber(Number(z.toPrecision(4)).toString().replace('-', '−'))}</text>`,
       )
       .join('') +
     named

@@ -1,6 +1,8 @@
 /** What stands round a chapter and on its blocks: masthead, ways on, headings, foot. */
 
 export const NOTEBOOK = 'Differential screws, worked';
+/** Above a page of an edition in another language that has not been translated; English pages need it not. */
+export const NOT_TRANSLATED = 'This page is not translated yet; its text is English.';
 export const TO_TEXT = 'To the text';
 export const ALL_CHAPTERS = 'All chapters';
 export const chapterNumber = (n: number): string => `Chapter ${n}`;
@@ -82,6 +84,8 @@ export const NO_PAGE = {
   title: 'No such page',
   says: 'There is no network, and the copy of the notebook kept in this browser has no page at this address.',
   pages: 'The pages it has',
+  /** In the one-file notebook; `{page}` is the name that was asked for. */
+  unknown: 'The notebook has no page “{page}”; its pages are listed here.',
 };
 
 // The map of the chapters, and what helps to find the way.
@@ -98,6 +102,12 @@ export const metIn = (chapter: number, section: string | undefined): string =>
   `chapter ${chapter}${section === undefined ? '' : `, ${section}`}`;
 /** Of a symbol in the index of the search: the name by which algebra is written, and where it is met. */
 export const symbolFound = (name: string, met: string): string => `Written ${name}, met first in ${met}.`;
+
+/** A thread of a figure or example that says no more of it. */
+export const threadLabel = (name: string): string =>
+  name === 'A' ? 'thread A, base to turned part' : name === 'C' ? 'thread C, turned part to carried part' : 'thread';
+/** A relation behind the line of a derivation that it holds for: by its name, or by what it says. */
+export const relationCited = (name: string, _says: string): string => name.replace(/-/g, ' ');
 
 export const ASK_CHECK = 'Check';
 export const ASK_YES = 'Yes';

@@ -1,0 +1,28 @@
+/** Wörter eines Stellelements: Anschläge, Teile und was angenommen wurde. */
+import { spokenNumber } from '../../engine/index.ts';
+import type * as En from '../en/adjuster.ts';
+import type { Same } from '../same.ts';
+
+export const WORDS: Same<typeof En.WORDS> = {
+  list: {
+    part: (kind, threads) => `${kind} ${threads.map(spokenNumber).join(', ')}`,
+    ball: (mm) => `Kugel ${spokenNumber(String(mm))} mm`,
+    spring: 'Feder',
+  },
+  stop: ({ at, bound }) =>
+    at === 'base and carried'
+      ? 'das Hubteil trifft das Grundteil'
+      : bound.kind === 'least engagement'
+        ? `Gewinde ${at} hat nur noch seine kleinste Einschraublänge`
+        : bound.lower === 'ground'
+          ? 'sein Ende steht auf dem Boden'
+          : `Gewinde ${at} ist ganz eingeschraubt`,
+  stopMark: ({ at, bound }, count) =>
+    at === 'base and carried'
+      ? `Teile treffen sich, ${count}`
+      : bound.kind === 'least engagement'
+        ? `${at} am kleinsten Eingriff, ${count}`
+        : bound.lower === 'ground'
+          ? `am Boden, ${count}`
+          : `${at} ganz drin, ${count}`,
+};

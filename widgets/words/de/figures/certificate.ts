@@ -1,0 +1,61 @@
+/** Wörter des Scheins einer Kalibrierung. */
+import { spokenNumber } from '../../../engine/index.ts';
+import type * as En from '../../en/figures/certificate.ts';
+import type { Same } from '../../same.ts';
+
+export const WORDS: Same<typeof En.WORDS> = {
+  title: 'Schein der Kalibrierung',
+  caption: (v) =>
+    `${v.verdict} ${v.missing.length === 0 ? 'Alles Gefragte ist angegeben.' : `Noch nicht angegeben: ${v.missing.join(', ')}.`}`,
+  table: {
+    head: ['Zeile', 'Wert'],
+    noneYet: { head: ['Zeile'], row: 'noch keine' },
+    correctionAt: (turns) => `Korrektur bei ${turns} Umdrehungen`,
+  },
+  working: {
+    caption: 'Die Ablesungen werden durchgerechnet; der Schein folgt.',
+    note: 'Die Ablesungen werden durchgerechnet …',
+  },
+  heading: 'Kalibrierung einer Differenzialschraube',
+  verdicts: {
+    agrees: 'Stimmt mit der Sollsteigung überein',
+    differs: 'Stimmt nicht mit der Sollsteigung überein',
+    'not to be told': 'Zu grob gemessen für ein Urteil',
+  },
+  whole: {
+    name: 'gesamtes ± dazu, 95 %',
+    value: (U) => `${U} je Umdrehung`,
+    largest: 'größte Anteile daran',
+    part: (name, much) => `${name} ${much}`,
+  },
+  measured: 'Gemessen',
+  found: 'Befund',
+  correction: {
+    title: 'Korrektur, zur Sollbewegung zu addieren',
+    table: 'Korrekturen',
+    turns: 'Umdrehungen',
+    row: 'Korrektur',
+    curve: { up: 'Korrektur, auf dem Hinweg', down: 'Korrektur, auf dem Rückweg' },
+  },
+  notes:
+    'Das ± neben der Steigung ist das der Anpassung, 95 % nach Student. Das gesamte ± nimmt hinzu, was zu Messuhr, Messbolzen, Drift und Wiederholung angegeben ist, nach dem Fortpflanzungsgesetz (JCGM 100), als Grenzen, die nicht voneinander abhängen. Es gilt für dieses Stück, über diese Umdrehungen, wie es an jenem Tag war.',
+  signed: ['gemessen von', 'geprüft von'],
+  stated: { piece: 'Stück', dated: 'Datum', warmth: 'Temperatur', gauge: 'Messuhr', method: 'Verfahren' },
+  notStated: 'nicht angegeben',
+  threads: 'Gewinde',
+  threadsText: (A, C) => spokenNumber(C === undefined ? `${A}, eine einfache Schraube` : `${A} mit ${C}`),
+  travel: 'Weg seiner Teile',
+  travelText: (v) =>
+    `${v.turns} Umdrehungen zwischen den Anschlägen, ${v.stroke}${v.beyond ? '; die Ablesungen gehen über mehr Umdrehungen, als diese Teile haben' : ''}`,
+  readings: 'Ablesungen',
+  readingsText: (v) => `${v.count}, von ${v.from} bis ${v.to} Umdrehungen`,
+  nominalLead: 'Soll-Nettosteigung',
+  perTurn: (motion) => `${motion} je Umdrehung`,
+  leadErrors: 'angegebene Steigungsfehler',
+  leadErrorsText: {
+    'root-sum-square': (share) => `${share} der Nettosteigung, quadratisch addiert`,
+    'at worst': (share) => `${share} der Nettosteigung, im schlimmsten Fall`,
+  },
+  measuredLead: 'gemessene Nettosteigung',
+  lessNominal: 'minus Sollwert',
+};

@@ -1,0 +1,151 @@
+/** Wörter der Zeilen, Prüfungen und Beiträge, nach denen das Entwurfsblatt rechnet. */
+import type * as En from '../../en/figures/design-sheet-lines.ts';
+import type { Same } from '../../same.ts';
+import { capital, manySteps, oneStep } from '../steps.ts';
+
+const FIRST = {
+  screw: 'Schraube, abgeschert',
+  nut: 'Mutter, ausgeschert',
+  core: 'Kern, gerissen',
+  body: 'Wand um die Mutter, gerissen',
+};
+
+export const LINES: Same<typeof En.LINES> = {
+  motion: {
+    perTurn: 'je Umdrehung, im Uhrzeigersinn',
+    perStep: (step, inATurn) => `je ${step} (${inATurn} auf eine Umdrehung)`,
+    hand: 'Bewegung des wiederholbaren Handwinkels',
+    stepCheck: (v) => `${capital(oneStep(v.step))} bewegt ${v.found}; gewünscht war ${v.wanted} oder weniger.`,
+  },
+  travel: {
+    usable: (thread) => `nutzbare Länge von Gewinde ${thread}`,
+    turns: 'Umdrehungen zwischen den Anschlägen',
+    stroke: 'Hub',
+    strokeCheck: (v) => `Die Gewinde geben einen Hub von ${v.found}; gewünscht war ${v.wanted}.`,
+    stopsClockwise: 'hält es im Uhrzeigersinn auf',
+    stopsAnticlockwise: 'hält es gegen den Uhrzeigersinn auf',
+    mark: (thread) => `Marke: ${thread} aus der Endlage zurückdrehen`,
+    eaten: 'Gewinde je Hub verbraucht',
+  },
+  fit: {
+    wall: 'Wand der Hülse',
+    wallRange: 'Wand der Hülse, kleinste bis größte',
+    wallCheck: (v) => `Die Wand der Hülse ist an der dünnsten Stelle ${v.found}; gewünscht war mindestens ${v.wanted}.`,
+    refusedBefore: 'das Paar ist vorher abgelehnt',
+    play: 'Spiel',
+    playTerm: 'Spiel, bei Umkehr',
+    playOf: (thread, classes) => `Spiel von Gewinde ${thread}, ${classes}`,
+    binds: 'Am engen Ende der Grenzmaße klemmen die Gewinde.',
+    lost: 'toter Gang bei Umkehr ohne Vorspannung, höchstens',
+    lostText: (v) => `${v.turns}, ${v.steps} ${manySteps(v.step)}`,
+  },
+  preload: {
+    preload: 'Vorspannung',
+    atStart: 'Kraft der Feder am Anfang des Hubs',
+    rate: 'Federrate',
+    springForce: 'Kraft der Feder über den Hub',
+    spring: 'Feder',
+    none: 'keine',
+    thread: (thread) => `Gewinde ${thread}`,
+    touching: {
+      seated: (flank) => `die ${flank} liegt an`,
+      'short of margin': (flank) => `die ${flank} liegt an, unter der verlangten Reserve`,
+      'lets go': 'öffnet sich',
+    },
+  },
+  effort: {
+    effort: 'Kraftaufwand',
+    forcesUnknown: 'nicht gerechnet, weil die Kräfte auf die Gewinde nicht bekannt sind',
+    bySelf: 'ob die Last das Teil von selbst dreht',
+    selfLocking: 'Die Last kann das Teil nicht von selbst drehen.',
+    notSelfLocking: 'Die Last dreht das Teil von selbst: Es braucht eine Bremse oder mehr Reibung.',
+    against: 'Drehmoment gegen die Last',
+    along: 'Drehmoment mit der Last',
+    rim: 'Kraft der Hand am Rand',
+    rimUnlimited: (force) => `${force}, und keine Grenze dafür ist verlangt`,
+    lock: 'Drehmoment, das die Verdrehsicherung halten muss',
+    kappa: 'Steifigkeit der Verdrehsicherung, Drehmoment je Radiant',
+    windUp: 'Verdrehung der Sicherung',
+    windUpTurning: 'Verdrehung der Sicherung, beim Umkehren',
+    windUpTerm: 'Verdrehung der Sicherung, bei Umkehr unter der größten Last',
+  },
+  tip: {
+    contact: 'Berührung an der Spitze',
+    tip: 'die Spitze',
+    sinks: 'die Spitze sinkt ein um',
+    sinkTerm: 'Einsinken der Spitze, von der kleinsten zur größten Last',
+    pressure: 'größter Druck',
+    yields: 'beginnt zu fließen bei',
+    yieldCheck: (v) =>
+      `Eine Kugel dieser Größe auf ${v.seat} beginnt bei ${v.yields} zu fließen; sie trägt ${v.carries}.`,
+    pastYield: 'über dem ersten Fließen gelten die elastischen Zahlen nicht',
+    warmth: 'Wärme',
+    growthUnknown: 'Wachsen durch Wärme',
+    grows: 'wächst mit dieser Wärme',
+    thatIs: 'das sind',
+    creeps: (material) =>
+      `Teile im Kraftfluss sind aus ${material}, das unter Last kriecht. Lass Metall tragen; benutze gedruckte Teile nur zum Führen und Sichern.`,
+    noCreep: (material) => `Kein gedruckter Kunststoff liegt im Kraftfluss: Angegeben ist ${material}.`,
+  },
+  errors: {
+    lead: 'Steigungsfehler über den Hub, schlimmster Fall',
+    leadIndependent: 'derselbe, quadratisch addiert',
+    hand: 'Einstellen von Hand',
+    periodic: 'periodischer Fehler, beide Gewinde, von Berg zu Tal',
+    notMeasured: 'nicht gemessen',
+    stalls: 'ob die Bewegung stockt',
+    periodicUnknown: 'die periodischen Fehler sind nicht gemessen',
+    neverStalls: (slowest) =>
+      `Die Bewegung stockt nie: An der langsamsten Stelle macht sie noch ${slowest} je Umdrehung.`,
+    doesStall:
+      'Die periodischen Fehler sind steiler als die Nettosteigung: In einem Teil jeder Umdrehung stockt die Bewegung oder läuft zurück.',
+    together: 'Summe am fernen Ende, schlimmster Fall',
+    togetherKnown: 'Summe am fernen Ende, schlimmster Fall, der Beiträge mit einer Zahl',
+    termCheck: (v) => `${capital(v.term)}: ${v.found}; gewünscht war ${v.wanted} oder weniger.`,
+    sumUnjudged: (v) =>
+      `${v.found} von gewünschten ${v.wanted}, ohne ${v.missing === 1 ? 'den Beitrag, der keine Zahl hat' : `die ${v.missing} Beiträge, die keine Zahl haben`}`,
+  },
+  strength: {
+    name: 'Festigkeit von Kernen und Gewinden',
+    carries: (thread, first) => `Gewinde ${thread} trägt, begrenzt durch: ${FIRST[first]}`,
+    check: (v) =>
+      `Über Gewinde ${v.thread} gehen höchstens ${v.found}; an der schwächsten Stelle (${FIRST[v.first]}) trägt es ${v.wanted}.`,
+  },
+  press: {
+    name: 'Presssitz der Kugel',
+    carries: 'die Kugel bleibt, wohin sie gepresst wurde, bis',
+    check: (v) =>
+      `Die Kugel trägt höchstens ${v.found}; sie wurde mit ${v.wanted} eingepresst und geht unter weniger nicht weiter.`,
+    notRead:
+      'die Kraft, mit der sie eingepresst wurde, ist nicht angegeben: schreibe sie in die Zeile der Spitze, wie „pressed with 2000 N“',
+    loose: 'die Kugel ist in ihrem Innensechskant lose, darum muss Kleber oder eine Hülse sie halten',
+  },
+  notLookedAt: {
+    keyGap: {
+      name: 'Spiel der Passfeder in ihrer Nut',
+      why: 'nach Spiel und Radius der Passfeder wird nicht gefragt',
+    },
+    springOverTime: {
+      name: 'Kraftverlust der Feder mit der Zeit',
+      why: 'nach verlorenem Anteil und Zeit wird nicht gefragt',
+    },
+    sideLoad: { name: 'Seitenlast und Reibung der Führung', why: 'danach wird nicht gefragt' },
+    float: { name: 'seitliches Spiel der Spitze', why: 'nach der Höhe der Spitze wird nicht gefragt' },
+    jerks: {
+      name: 'Rucken beim Anfahren (Haftgleiten)',
+      why: 'nach Haftreibung und Verdrehung der Hand wird nicht gefragt',
+    },
+    collar: { name: 'Reibung eines Bunds oder der Spitze', why: 'nur die Gewinde gelten als reibend' },
+    stiffness: {
+      name: 'Steifigkeit von Gewinden, Schrauben und Grundteil',
+      why: 'nach Kernen und Elastizitätsmoduln im Kraftfluss wird nicht gefragt',
+    },
+    otherSeats: { name: 'Kugel im Prisma, im Kegel oder auf Rollen', why: 'der Sitz gilt als Planfläche' },
+    axes: { name: 'Achsen der beiden Gewinde nicht in einer Linie', why: 'nach Versatz und Winkel wird nicht gefragt' },
+    plating: {
+      name: 'Beschichtung',
+      why: 'Toleranzklassen gelten vor dem Beschichten, und nach einer Schicht wird nicht gefragt',
+    },
+    drills: { name: 'Kernlochbohrer', why: 'nach dem Anteil des vollen Gewindes wird nicht gefragt' },
+  },
+};

@@ -1,0 +1,91 @@
+/** Wörter des Bildes, das eine Schublade mit Teilen durchsucht. */
+import { spokenNumber } from '../../../engine/index.ts';
+import type * as En from '../../en/figures/drawer.ts';
+import type { Same } from '../../same.ts';
+
+interface Facts {
+  readonly name: string;
+  readonly step: string;
+  readonly divisions: number;
+  readonly stroke: string;
+  readonly height: string;
+}
+const factsText = ({ name, step, divisions, stroke, height }: Facts): string =>
+  `${spokenNumber(name)}: ${step} je Schritt bei ${divisions} Schritten je Umdrehung, Hub ${stroke}, ${height} hoch`;
+
+type Nothing = Parameters<typeof En.WORDS.nothing>[0];
+const turnsText = (t: NonNullable<Nothing['turns']>): string =>
+  `Ein Hub von ${t.stroke} in Schritten von ${t.step} sind ${t.steps} Schritte, mindestens ${t.asked} Umdrehungen bei ${t.divisions} Schritten je Umdrehung. Das mit den meisten Umdrehungen hat ${t.there}: Sie würden ${t.needed} von Gewinde ${t.thread} verbrauchen, und es hat ${t.usable} übrig.`;
+
+export const WORDS: Same<typeof En.WORDS> = {
+  title: 'Was deine Schublade bauen kann',
+  numbers: 'Die besten, zum Nehmen',
+  stopSearch: 'Suche anhalten',
+  searchAgain: 'Noch einmal suchen',
+  mapOf:
+    'Karte aller Stellelemente, welche die Schublade bauen kann: Schritt nach rechts, Hub nach oben, mit der besten Kante',
+  strokeAxis: 'feiner Hub',
+  stepAxis: 'Schritt',
+  wished: 'gewünscht',
+  key: {
+    all: 'lässt sich bauen',
+    met: 'erfüllt den Wunsch',
+    edge: 'beste Kante: Kein anderes ist so fein und geht so weit',
+    ring: 'zuerst in der Liste, oder die Zeile, auf die du zeigst',
+  },
+  wishes: { step: 'den Schritt', stroke: 'den Hub', height: 'die Höhe', price: 'den Preis' },
+  noPrice: 'nicht angegeben',
+  notKnown: 'nicht bekannt',
+  locks: (shift, stroke, gap) =>
+    `Ein Sechstel einer Umdrehung weiter wieder angeklemmt, verschiebt die Sicherung den feinen Hub um ${shift}; ${gap === undefined ? `das ist nicht mehr als die ${stroke} des feinen Hubs, darum wird jede Höhe erreicht` : `der feine Hub ist ${stroke}, darum werden ${gap} zwischen zwei Stellen der Sicherung nie erreicht`}.`,
+  plainScrew: 'einfache Schraube, alles ist ihr Hub',
+  short: (text) =>
+    spokenNumber(text.replace(/,\s*(?:\d|thread |body |head |hexagon |width |height |price |on the ground).*$/i, '')),
+  onTop: ' + ',
+  coarse: (range, lead, gap) =>
+    `${range} bei ${lead} je Umdrehung${gap === undefined ? ', ohne Lücke' : `; lässt Lücken von ${gap}`}`,
+  atSteps: (step, k) => `${step} bei ${k}`,
+  take: (rank) => `Nummer ${rank} zusammenbauen`,
+  metList: (count, first) => `${count} erfüllen den Wunsch${first === undefined ? '' : `; die ersten ${first}`}`,
+  nearestList: 'Keines erfüllt den Wunsch. Die nächsten, und was jedes verfehlt',
+  listHead: (nothing) => [
+    'Grundteil + Stellteil + Hubteil',
+    'Schritt, bei Schritten je Umdrehung',
+    'feiner Hub',
+    'grob, mit gelöster Sicherung',
+    'Höhe',
+    'wächst je Kelvin',
+    'Preis',
+    ...(nothing ? ['verfehlt'] : []),
+  ],
+  head: [
+    'Grundteil',
+    'Stellteil',
+    'Hubteil',
+    'Schritt',
+    'Schritte je Umdrehung',
+    'feiner Hub',
+    'Umdrehungen',
+    'grober Bereich',
+    'Verschiebung an einer Stelle der Sicherung',
+    'bleibende Lücke',
+    'Höhe in der Mitte',
+    'Wachsen je Kelvin',
+    'Preis',
+  ],
+  leftOut: (wrong, more) =>
+    `Aus der Schublade ausgelassen: ${wrong.join(' ')}${more > 0 ? ` Und ${more} weitere.` : ''}`,
+  found: (v) =>
+    `${v.met} von ${v.stacks} Stellelementen, die sich aus ${v.parts} Teilen bauen lassen, erfüllen den Wunsch. Zuerst in der Liste: ${factsText(v.first)}. Grob: ${v.first.coarse}.${v.first.locks === '' ? '' : ` ${v.first.locks}`}`,
+  nothing: (v) =>
+    [
+      `Keines von ${v.stacks} Stellelementen, die sich aus ${v.parts} Teilen bauen lassen, erfüllt den Wunsch.`,
+      ...(v.turns ? [turnsText(v.turns)] : []),
+      ...(v.ways.length > 0
+        ? [
+            `Gib einen Wunsch allein auf, und es findet sich eines: ${v.ways.map((w) => `${w.wish}, auf ${w.to} (${spokenNumber(w.name)})`).join('; ')}.`,
+          ]
+        : ['Kein einzelner Wunsch ist schuld: Zwei oder mehr müssen nachgeben.']),
+      `Das nächste ist ${factsText(v.nearest)}.`,
+    ].join(' '),
+};

@@ -1,0 +1,34 @@
+/** Wörter dessen, was die Verdrehsicherung durchlässt. */
+import { spokenNumber } from '../../../engine/index.ts';
+import type * as En from '../../en/figures/lock-error.ts';
+import type { Same } from '../../same.ts';
+
+export const WORDS: Same<typeof En.WORDS> = {
+  title: 'Bewegung, welche die Verdrehsicherung zulässt',
+  plan: 'Das Hubteil von oben mit seiner Passfeder in einer Nut des Grundteils; das Schwenken ist viel zu groß gezeichnet',
+  base: 'Grundteil',
+  swings: (angle) => `schwenkt ${angle}`,
+  flats: (count) => `${count} ${count === '1,00' ? 'Fläche' : 'Flächen'}`,
+  torques: (clockwise, anticlockwise) =>
+    `Drehmoment auf die Verdrehsicherung: ${clockwise} beim Drehen im Uhrzeigersinn, ${anticlockwise} dagegen`,
+  slack: (much) => `Spiel der Passfeder: ${much}`,
+  notCrossed: (mark) =>
+    `Spiel der Passfeder: ${mark('nicht durchlaufen')}, das Drehmoment drückt die Passfeder in beiden Richtungen auf dieselbe Seite`,
+  wind: (much) => `Verdrehung der Sicherung: ${much}`,
+  lost: (much) => `toter Gang bei Umkehr: ${much}`,
+  ruler: 'Maßstab in Flächen des Kopfs',
+  flatsEach: (motion) => `Flächen des Kopfs, je ${motion}`,
+  caption: ({ A, C, force, swing, slack, wind, all, perFlat }) =>
+    `${spokenNumber(A)} mit ${spokenNumber(C)} unter ${force}: Bei Umkehr schwenkt das Hubteil um ${swing}; ${
+      slack === undefined ? 'die Passfeder durchläuft ihr Spiel nie' : `das Spiel der Passfeder lässt ${slack} zu`
+    }, ihre Verdrehung ${wind}, zusammen ${all} von ${perFlat}.`,
+  windUp: 'Verdrehung, beide Richtungen zusammen',
+  swing: 'Schwenken des Hubteils',
+  head: ['Ursache', 'Drehmoment, gegen den Uhrzeigersinn ist plus', 'Bewegung der Spitze', 'in Flächen'],
+  rows: {
+    clockwise: 'Verdrehung beim Drehen im Uhrzeigersinn',
+    anticlockwise: 'Verdrehung beim Drehen gegen den Uhrzeigersinn',
+    gap: 'Spiel der Passfeder, von Seite zu Seite',
+    lost: 'toter Gang bei Umkehr',
+  },
+};

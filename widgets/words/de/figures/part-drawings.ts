@@ -1,0 +1,66 @@
+/** Wörter der Zeichnungen für die Werkstatt. */
+import { spokenNumber } from '../../../engine/index.ts';
+import type * as En from '../../en/figures/part-drawings.ts';
+import type { Same } from '../../same.ts';
+
+const PARTS = { base: 'Grundteil', turned: 'Stellteil', carried: 'Hubteil' };
+const BETWEEN = {
+  'base and carried': 'Grundteil zu Hubteil',
+  'base and turned': 'Grundteil zu Stellteil',
+  'turned and carried': 'Stellteil zu Hubteil',
+};
+
+export const WORDS: Same<typeof En.WORDS> = {
+  title: 'Zeichnungen für die Werkstatt',
+  scroller: 'Das Blatt in wahrer Größe; verschiebe es, um alles zu sehen',
+  part: (role, kind) => `${PARTS[role]}: ${kind}`,
+  assembly: 'Zusammenbau',
+  adjuster: 'Stellelement',
+  ball: 'Kugel',
+  spring: (between, all) => `Feder, ${BETWEEN[between]}${all.length > 0 ? `; alle: ${all.join(', ')}` : ''}`,
+  lock: (kind, radius) => `${kind === 'key' ? 'Passfeder' : 'Stift'}, ${radius} neben der Achse`,
+  locked: {
+    none: 'Keine Verdrehsicherung: Das Hubteil dreht mit.',
+    assumed: 'Keine Verdrehsicherung ist angegeben, darum ist keine gezeichnet.',
+    springs: 'Die Federn sichern das Hubteil.',
+  },
+  drill: (size) => `Kernloch ⌀${size}`,
+  depth: (thread, depth) => `${spokenNumber(thread)} × ${depth}`,
+  through: (thread) => `${spokenNumber(thread)}, durchgehend`,
+  usual: (thread, usual) => `${spokenNumber(thread)} (${usual})`,
+  assumed: (size) => `(${size})`,
+  flats: (size) => `SW ${size}`,
+  square: (size) => `□${size}`,
+  round: (size) => `⌀${size}`,
+  check: '100 mm auf einem Ausdruck in wahrer Größe',
+  notes: [
+    'Kanten gebrochen 0,2 bis 0,5, Gewinde angesenkt.',
+    'In Klammern: nicht angegeben, in üblicher Größe gezeichnet.',
+  ],
+  stroke: (stroke, turns) => `Hub ${stroke} in ${turns} Umdrehungen.`,
+  block: {
+    name: 'Benennung',
+    number: 'Nummer',
+    date: 'Datum',
+    revision: 'Änderung',
+    tolerance: 'Allgemeintoleranz',
+    drawn: 'gezeichnet von',
+    material: 'Werkstoff',
+    scale: 'Maßstab',
+    units: 'Einheiten',
+    paper: 'Papier',
+    sheet: 'Blatt',
+    projection: 'Methode 1',
+  },
+  sheet: (i, of) => `${i} von ${of}`,
+  list: ['Pos.', 'Anzahl', 'Benennung', 'Werkstoff'],
+  files: 'Dieses Blatt als Datei:',
+  save: (kind) => `Dieses Blatt als ${kind.toUpperCase()} speichern`,
+  head: ['Blatt', 'was', 'Maßstab', 'Maße'],
+  caption: (v) =>
+    `${v.what} auf ${v.paper}, ${v.scale}: ${
+      v.listed > 0
+        ? `${v.listed} Nummern führen zur Stückliste`
+        : `${v.stated} ${v.stated === 1 ? 'Maß' : 'Maße'} wie angegeben${v.assumed > 0 ? `, ${v.assumed} in Klammern` : ''}`
+    }.`,
+};

@@ -1,0 +1,27 @@
+/** Wörter der Pässe der Stücke. */
+import type * as En from '../../en/figures/passport.ts';
+import type { Same } from '../../same.ts';
+
+export const WORDS: Same<typeof En.WORDS> = {
+  title: 'Ein Pass für jedes Stück',
+  drawing: 'Der Entwurf, geschnitten, maßstäblich',
+  of: (design, lead) => `${design}: Seine Gewinde geben ${lead} je Umdrehung`,
+  piece: (name) => `Stück ${name}`,
+  pieceHead: 'Stück',
+  next: 'nächste',
+  none: '–',
+  add: 'Eine Zeile für heute anfügen',
+  empty: 'Noch kein Stück hat eine Zeile: Schreibe eine wie 1, 2026-11-03: lead 88.7 µm.',
+  head: [
+    'Tag',
+    'gemessene Steigung',
+    'neben seinen Gewinden',
+    'seit dem ersten',
+    'Welle',
+    'Stelle',
+    'Abnutzung',
+    'Bemerkung',
+  ],
+  caption: (pieces, worst) =>
+    `${pieces === 1 ? '1 Stück hat' : `${pieces} Stücke haben`} einen Pass${worst ? `; am weitesten neben seinen Gewinden liegt ${worst.piece} mit ${worst.lead} je Umdrehung, ${worst.off}, am ${worst.day}` : ''}.`,
+};

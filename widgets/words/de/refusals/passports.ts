@@ -1,0 +1,16 @@
+/** Ablehnungen der Pässe der Stücke. */
+import { quoted, say } from '../../../engine/index.ts';
+import type * as En from '../../en/refusals/passports.ts';
+
+export const PASSPORTS: typeof En.PASSPORTS = {
+  'passport-row-unread': ({ row, text }) =>
+    `Zeile ${row} der Pässe: gelesen ${quoted(text)}; schreibe eine wie 1, 2026-11-03: lead 88.7 µm, neues Fett.`,
+  'passport-day': ({ row, text }) =>
+    `Zeile ${row} der Pässe: gelesen ${quoted(text)} als Tag; schreibe ihn als Jahr, Monat und Tag, wie 2026-11-03.`,
+  'passport-value': ({ row, field, why }, reasonOf) => `Zeile ${row} der Pässe, ${field}: ${reasonOf(why)}`,
+  'passport-lead': ({ row }) =>
+    `Zeile ${row} der Pässe: Eine gemessene Steigung ist über 0 und unter 120 mm; gib eine darin.`,
+  'passport-too-long': ({ rows, most }) => `Es gibt ${rows} Zeilen Pässe; behalte die letzten ${most}.`,
+  'passport-lead-far': ({ foot, lead, nominal }) =>
+    `Der Pass von Fuß ${foot} nennt ${say(1000 * lead)} µm je Umdrehung, und seine Gewinde geben ${say(1000 * nominal)} µm: Eines der beiden gehört zu einem anderen Stück.`,
+};

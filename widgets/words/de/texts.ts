@@ -1,0 +1,17 @@
+/** Was man von einer angenommenen Liste wissen soll: was davon ausgelassen und was angenommen wurde. */
+import { listed } from '../../engine/index.ts';
+import type * as En from '../en/texts.ts';
+
+export const threadsLeftOut: typeof En.threadsLeftOut = (wrong, kept, why) =>
+  `Ausgelassen: ${wrong.join(', ')}; ${kept === 1 ? 'das andere wird' : `die anderen ${kept} werden`} behalten. ${why}`;
+export const TOO_LONG_FOR_LINK = 'Zu lang für die Adresse: Ein Link trägt es nicht.';
+export const withoutPrice: typeof En.withoutPrice = (names) => `Ohne Preis: ${names.join(', ')}.`;
+export const waysLeftOut: typeof En.waysLeftOut = (unknown, ways) =>
+  `Ausgelassen: ${unknown.join(', ')}; die Arten heißen ${ways.join(', ')}.`;
+export const columnsLeftOut: typeof En.columnsLeftOut = (names) => `Ausgelassen: ${listed(names)}.`;
+export const positionsSupposed: typeof En.positionsSupposed = (unit) =>
+  `Der Kopf nennt keine Einheit für die Stellungen; ${unit} angenommen.`;
+export const readingsSupposed: typeof En.readingsSupposed = (unit) =>
+  `Der Kopf nennt keine Einheit für die Ablesungen; ${unit} angenommen.`;
+export const columnsSupposed: typeof En.columnsSupposed = (position, reading) =>
+  `Kein Kopf: Stellungen in ${position} und Ablesungen in ${reading} angenommen.`;
