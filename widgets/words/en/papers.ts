@@ -103,7 +103,7 @@ export const FAULTS = {
   lead: 'the net lead is off',
   wave: 'a wave that comes again every turn',
   lost: 'motion is lost on reversal',
-  drift: 'it drifts with time, as warmth does',
+  drift: 'it drifts with time, as a stand does that gives way',
   misread: 'one reading was noted wrong',
 } as const;
 export type Fault = keyof typeof FAULTS;
