@@ -11,6 +11,7 @@ import {
   newtons,
   plain,
   rad,
+  springsAtMost,
   stringStiffness,
   stringTorque,
   windUp,
@@ -155,6 +156,14 @@ describe('stretched springs as the lock', () => {
       [40, 0.13],
     ] as const)
       expect(Math.abs(1 - torque(degrees * deg) / (small() * degrees * deg) - short)).toBeLessThan(0.0012);
+  });
+
+  it('hold at most their whole pull across their radius, and come near it where they are short', () => {
+    const { M_L: most } = valueIn(springsAtMost.of({ F_s: newtons(F), r_k: mm(r) }));
+    expect(most).toBe(F * r);
+    for (const psi of [0.1, 0.5, 1, 1.5, 2, 3]) expect(Math.abs(torque(psi))).toBeLessThan(most);
+    const short = valueIn(stringTorque.of({ F_s: newtons(F), r_k: mm(r), l_f: mm(0.01), psi_f: rad(0.01) })).M_L;
+    expect(short / most).toBeGreaterThan(0.99);
   });
 
   it('hold nothing without a pull', () => {

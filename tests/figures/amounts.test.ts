@@ -103,7 +103,6 @@ describe('a number of a figure asked backwards', () => {
     ['bench-card', 'reverse', 'e_g', 0.005],
     ['beside-bought', 'own-hand', 'theta_h', 0.003],
     ['beside-bought', 'A-core', 'sigma_a', 9000],
-    ['practice-rig', 'truth', 'eps_gA', 0.088],
     ['solid', 'turned', 'n', -0.5],
     ['thread-limits', 'hole', 'q_t', 8.6],
   ] as const;

@@ -41,6 +41,7 @@ const at = (adjuster: Adjuster, n: number, load = 0): State => ({
   push: 0,
   aside: { A: 'all round', C: 'all round' },
   handed: undefined,
+  springsHold: undefined,
   play: { A: 0.1, C: adjuster.C && 0.1 },
   lens: true,
   asked: n,

@@ -102,6 +102,16 @@ export const stringTorque = relation({
   }),
 });
 
+export const springsAtMost = relation({
+  name: 'springs-at-most',
+  says: 'Most torque that stretched springs can resist by their pull, however they lean: more than that, and they are no lock.',
+  takes: ['F_s', 'r_k'],
+  gives: { M_L: 'F_s*r_k' },
+  source: 'All of the pull across the radius; springs of some length reach less, by string-torque. Derived here.',
+  refuses: ({ F_s }) => pulls(F_s),
+  compute: ({ F_s, r_k }) => ({ M_L: newtonMillimetres(F_s * r_k) }),
+});
+
 export const lockWindUp = relation({
   name: 'lock-wind-up',
   says: 'Wind-up of a springy lock under the torque that thread C passes to the carried part.',

@@ -130,6 +130,8 @@ const follow = (stage: HTMLElement, s: State, view: UnitView): void => {
   updateKnob(stage, s.standing.n);
 };
 
+const torque = (M: number, view: UnitView): string => show(Math.abs(M), { shown: 'N·mm', digits: 2 }, view);
+
 const caption = (s: State, view: UnitView): string => {
   const { standing: now, adjuster } = s;
   const stopped = now.stopped && { asked: numeral(s.asked), why: ADJUSTER.stop(now.stopped) };
@@ -154,7 +156,14 @@ const caption = (s: State, view: UnitView): string => {
     handed:
       s.handed === undefined
         ? undefined
-        : { by: adjuster.lock.kind, torque: show(Math.abs(s.handed), { shown: 'N·mm', digits: 2 }, view) },
+        : {
+            by: adjuster.lock.kind,
+            torque: torque(s.handed, view),
+            springs:
+              s.springsHold === undefined
+                ? undefined
+                : { most: torque(s.springsHold, view), enough: Math.abs(s.handed) <= s.springsHold },
+          },
   });
 };
 

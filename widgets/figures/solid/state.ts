@@ -7,13 +7,14 @@ import {
   type Fitted,
   type LockState,
   type Standing,
+  springForce,
   standing,
 } from '../../assembly/adjuster/adjuster.ts';
 import { type Aside, asideOf, type Carrying, carryingOf } from '../../assembly/adjuster/carrying.ts';
 import { jointPlay } from '../../assembly/adjuster/play.ts';
 import { readAdjuster } from '../../assembly/adjuster/text.ts';
 import { effortThread } from '../../assembly/effort-of.ts';
-import { good, pairEffort, type Result } from '../../engine/index.ts';
+import { good, mm, newtons, pairEffort, type Result, springsAtMost } from '../../engine/index.ts';
 import type { NumbersOf } from '../kit/figure.ts';
 
 export interface State {
@@ -26,6 +27,8 @@ export interface State {
   readonly aside: { readonly A: Aside | undefined; readonly C: Aside | undefined };
   /** Torque that thread C hands to the carried part as it is turned on under the load, N·mm, plus anticlockwise; where a lock takes one. */
   readonly handed: number | undefined;
+  /** The most torque that its springs can resist, N·mm, where they are the lock: all their pull across the radius at which they stand. */
+  readonly springsHold: number | undefined;
   /** Axial play of middling pieces, mm; undefined where they have none that is known. */
   readonly play: { readonly A: number | undefined; readonly C: number | undefined };
   /** Whether the lenses are wanted. */
@@ -52,6 +55,7 @@ export const stateOf = ({ values, texts, choices }: Asked): Result<State> => {
     carrying,
     push: values.Q_y,
     aside: { A: aside('A'), C: aside('C') },
+    springsHold: springsHold(adjuster, now.n),
     handed:
       locked && adjuster.lock.kind !== 'none'
         ? handedOf(adjuster, carrying, { F: load, mu: values.mu }, now.n)
@@ -60,6 +64,15 @@ export const stateOf = ({ values, texts, choices }: Asked): Result<State> => {
     lens: choices.lens !== 'away',
     asked: values.n,
   });
+};
+
+/** However they lean, springs can’t hold their part with more than their whole pull, across the radius at which they stand. */
+const springsHold = (adjuster: Adjuster, n: number): number | undefined => {
+  const pull = springForce(adjuster, n);
+  const radius = adjuster.springs?.radius;
+  if (adjuster.lock.kind !== 'springs' || pull === undefined || radius === undefined) return undefined;
+  const most = springsAtMost.of({ F_s: newtons(pull), r_k: mm(radius) });
+  return most.ok ? most.value.M_L : undefined;
 };
 
 /** Turned on the way it has been turned: clockwise until it was turned back beyond home. */

@@ -166,6 +166,8 @@ const says: Readonly<Record<string, string>> = {
   'slope-met-c': 'Anstieg, den Gewinde C beim Heben der Last antrifft, bergauf plus.',
   'spring-force':
     'Kraft einer Feder, nachdem sich ihre Enden bewegt haben: die Kraft am Anfang plus die Rate mal die zusätzliche Dehnung.',
+  'springs-at-most':
+    'Größtes Drehmoment, dem gespannte Federn durch ihren Zug widerstehen, wie sie sich auch neigen: Mehr halten sie nicht.',
   'stick-slip': 'Haftgleiten: der größte Sprung, wenn eine federnde Hand mit Schlüssel ein haftendes Gewinde anfährt.',
   'string-stiffness':
     'Seitliche Steifigkeit einer gespannten Feder allein durch ihren Zug, wie eine Saite: Sie stellt sich schräg, und ein Teil ihrer Kraft wirkt quer.',

@@ -35,6 +35,16 @@ const LOCKS = {
 };
 const LABELS = { none: 'Sicherung', assumed: 'Stift', post: 'Stift', key: 'Passfeder', springs: 'Federn' };
 
+const held = (
+  by: keyof typeof LOCKS,
+  springs: { readonly most: string; readonly enough: boolean } | undefined,
+): string => {
+  if (!springs) return `${LOCKS[by]} ${by === 'springs' ? 'müssen' : 'hält'} es${by === 'springs' ? ' halten' : ''}`;
+  return springs.enough
+    ? `die Federn müssen es halten, und ihr ganzer Zug auf ihrem Halbmesser ist ${springs.most}`
+    : `diese Federn können es nicht halten, denn ihr ganzer Zug auf ihrem Halbmesser ist nur ${springs.most}. Nimm einen Stift oder eine Passfeder`;
+};
+
 export const WORDS: Same<typeof En.WORDS> = {
   title: 'Das Stellelement als Körper',
   drawing: (name) =>
@@ -75,7 +85,7 @@ export const WORDS: Same<typeof En.WORDS> = {
         'Die Verdrehsicherung ist ab, darum geht das Hubteil mit dem Stellteil herum.',
       carries(v.carries),
       v.handed &&
-        `Weitergedreht nähme Gewinde C das Hubteil mit ${v.handed.torque} mit: ${LOCKS[v.handed.by].replace(/^d/, 'D')} ${v.handed.by === 'springs' ? 'halten' : 'hält'} es.`,
+        `Beim Weiterdrehen drückt Gewinde C das Hubteil mit ${v.handed.torque} herum: ${held(v.handed.by, v.handed.springs)}.`,
     ]
       .filter(Boolean)
       .join(' '),

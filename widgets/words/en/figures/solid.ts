@@ -45,6 +45,13 @@ const LOCKS: Readonly<Record<Lock, string>> = {
   springs: 'springs',
 };
 
+const held = (by: Lock, springs: { readonly most: string; readonly enough: boolean } | undefined): string => {
+  if (!springs) return `the ${LOCKS[by]} ${by === 'springs' ? 'must hold' : 'holds'} it`;
+  return springs.enough
+    ? `the springs must hold it, and all their pull across their radius is ${springs.most}`
+    : `these springs can’t hold it, since all their pull across their radius is only ${springs.most}. Give it a post or a key`;
+};
+
 export const WORDS = {
   title: 'The adjuster as a solid',
   drawing: (name: string) =>
@@ -88,7 +95,13 @@ export const WORDS = {
     /** Pushed from the side, and what that makes of the threads. */
     readonly push: string | undefined;
     readonly aside: readonly Aside[];
-    readonly handed: { readonly by: Lock; readonly torque: string } | undefined;
+    readonly handed:
+      | {
+          readonly by: Lock;
+          readonly torque: string;
+          readonly springs: { readonly most: string; readonly enough: boolean } | undefined;
+        }
+      | undefined;
   }) =>
     [
       v.stopped && `It does not go to ${v.stopped.asked} turns: ${v.stopped.why}.`,
@@ -101,7 +114,7 @@ export const WORDS = {
       carries(v.carries),
       v.push !== undefined && pushed(v.push, v.aside),
       v.handed &&
-        `Turned on, thread C would take the carried part along with ${v.handed.torque}: the ${LOCKS[v.handed.by]} ${v.handed.by === 'springs' ? 'hold' : 'holds'} it.`,
+        `As you turn on, thread C pushes the carried part round with ${v.handed.torque}: ${held(v.handed.by, v.handed.springs)}.`,
     ]
       .filter(Boolean)
       .join(' '),
