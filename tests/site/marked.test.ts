@@ -32,6 +32,17 @@ describe('starting values of the jack as built', () => {
     ]);
   });
 
+  it('of coats, leads, waves, rings and plates are too', () => {
+    const named = (figure: string, names: RegExp) => lines(figure).filter((line) => names.test(line));
+    const stated = [
+      ...named('coated-thread', /^(t_z|c) = /),
+      ...named('foot-on-plane', /^(R_o|R_i|mu|s_c) = /),
+      ...named('plate-modes', /^(k_j|w_x|w_y) = /),
+    ];
+    expect(stated).toHaveLength(9);
+    expect(stated.filter((line) => !MARK.test(line))).toEqual([]);
+  });
+
   it('of the set-up of a calibration are too, where they make its ±', () => {
     const setUp = lines('calibration').filter((line) => /^(q_g|theta_i|a_o|theta_c|e_d|e_rp) = /.test(line));
     expect(setUp.length).toBeGreaterThanOrEqual(6);

@@ -489,24 +489,24 @@ export const TASKS: readonly Task[] = [
     },
     says: /^With a coat of ([\d.]+) µm on the screw, ([\d.]+) µm of the ([\d.]+) µm of play are left/,
     // 32 µm less four coats, times the tangent of 30°.
-    is: () => [4.5, (32 - 4 * 4.5) / Math.sqrt(3), 32 / Math.sqrt(3)],
+    is: () => [4.9, (32 - 4 * 4.9) / Math.sqrt(3), 32 / Math.sqrt(3)],
   },
   {
     widget: 'leads-in-nut',
     page: 'lead-error.html',
     asks: 'make the screw a step longer: less play is left',
     work: async (hands) => {
-      await hands.step('Lead deviation over the engagement', 1);
+      await hands.step('Lead deviation over the engagement (assumption)', 1);
     },
     says: /^The screw is ([\d.]+) µm too long for its nut, .* Of the play of ([\d.]+) µm, ([\d.]+) µm are left/,
-    is: () => [11, 60 / Math.sqrt(3), 60 / Math.sqrt(3) - 11],
+    is: () => [20, 60 / Math.sqrt(3), 60 / Math.sqrt(3) - 20],
   },
   {
     widget: 'waves-in-nut',
     page: 'periodic-error.html',
     asks: 'make the nut wave a step less: less of the wave comes through',
     work: async (hands) => {
-      await hands.step('Wave of the nut', -1);
+      await hands.step('Wave of the nut (assumption)', -1);
     },
     says: /^Kept upright, the motion waves by ([\d.]+) µm/,
     is: () => [0],
@@ -720,7 +720,7 @@ export const TASKS: readonly Task[] = [
       await hands.choose('knob');
       await hands.step('Wanted stroke', 30);
     },
-    says: /: ([\d.]+) µm a turn, ([\d.]+) µm a division. 10 of 13 judged passed; .* a stroke of [\d.]+ µm; ([\d.]+) µm was wanted/,
+    says: /: ([\d.]+) µm a turn, ([\d.]+) µm a division. 12 of 15 judged passed; .* a stroke of [\d.]+ µm; ([\d.]+) µm was wanted/,
     is: () => [micrometres(net(FOOT)), micrometres(one('per-step', { Delta: net(FOOT), k: 50 })), 600],
   },
 ];
