@@ -252,6 +252,8 @@ const drawn = heldWork<WhichPart>();
 export const whenDrawn = drawn.when;
 /** Places in a turn at which each assembly is solved: enough for a wave once a turn. */
 const PLACES = 6;
+/** What is printed without a page has no time for more assemblies. */
+const MOST_DRAWN = 16;
 
 export const whichPartOf = (
   jack: Jack,
@@ -263,7 +265,8 @@ export const whichPartOf = (
   const first = Math.min(over, 1);
   const turns = Array.from({ length: PLACES + 1 }, (_, i) => (first * i) / PLACES);
   if (over > first) turns.push(over);
-  const result = drawn.of(key, () => whichPartRun(jack, turns, draw), false);
+  const count = typeof window === 'undefined' ? Math.min(draw.count, MOST_DRAWN) : draw.count;
+  const result = drawn.of(key, () => whichPartRun(jack, turns, { ...draw, count }), false);
   if (result === undefined) return good({ at: 'work', key });
   return result.ok ? good({ at: 'end', key, which: result.value }) : result;
 };

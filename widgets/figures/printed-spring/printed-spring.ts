@@ -127,9 +127,10 @@ const filesHtml = (s: State): string => {
   return drawn.ok ? `${WORDS.files.say} ${saveButtons('spring', WORDS.files.save)}` : escapeText(reasonOf(drawn));
 };
 
-/** What the reader writes among the parts to have the first spring in every chapter. */
+/** What the reader writes among the parts to have the first meander in every chapter. */
 const partsRow = (s: State): string => {
-  const row = rowOfSpring(at(s.springs, 0), s, s.values);
+  const meander = s.springs.find(({ design }) => design.shape === 'meander');
+  const row = meander && rowOfSpring(meander, s, s.values);
   return row === undefined ? '' : `<p>${WORDS.row} <code>${escapeText(row)}</code></p>`;
 };
 

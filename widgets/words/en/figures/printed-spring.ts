@@ -40,7 +40,7 @@ export const WORDS = {
   },
   list: (count: number, shown: number) =>
     `${count === 1 ? 'One shape does it' : `${count} shapes do it`}${count > shown ? `; the first ${shown}` : ''}`,
-  row: 'The first of them in your own parts, as a row:',
+  row: 'The first meander of them, as a row for your own parts:',
   listHead: [
     'shape',
     'width by free length',
