@@ -25,9 +25,9 @@ import { judge } from '../../exercises/judge.ts';
 import { LETTERS } from '../../exercises/offered.ts';
 import { onFigure } from '../../exercises/on-figure.ts';
 import { bankOrder } from '../../exercises/review.ts';
+import { shownHtml } from '../../exercises/shown-html.ts';
 import { stepLines } from '../../exercises/steps-text.ts';
 import { saveFile } from '../../figures/kit/save.ts';
-import { withSizes } from '../../figures/kit/svg.ts';
 import { answerForm } from '../answer-form.ts';
 import { all, make, setText, whenSent } from '../dom.ts';
 import { eraseJourney, journey, tellMoved } from '../journey.ts';
@@ -59,6 +59,7 @@ const practise = (
 ): Practice => {
   let item = first;
   let wrong = 0;
+  place.classList.add('at-work');
   const part = (name: string) => place.querySelector(`[data-${name}]`);
   const [hint, worked] = [
     place.querySelector<HTMLDetailsElement>('.hint'),
@@ -119,9 +120,8 @@ const practise = (
     const between = place.querySelector<HTMLElement>('[data-between]');
     if (between) between.hidden = item.offered !== undefined;
     const shown = place.querySelector('[data-shown]');
-    // What is offered stands in the form now.
-    if (shown)
-      shown.innerHTML = item.picture === undefined ? '' : `<div class="shown">${withSizes(item.picture)}</div>`;
+    // What is offered stands in the form now, and in a list for paper.
+    if (shown) shown.innerHTML = shownHtml(item);
     offered.place.hidden = item.offered === undefined;
     label.hidden = field.hidden = item.offered !== undefined;
     if (item.offered) offered.put(item.offered);
