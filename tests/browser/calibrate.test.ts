@@ -1,5 +1,5 @@
 /**
- * Calibration as a reader works it: typed, pasted and opened readings, the practice rig handed over, a wrong unit asked about,
+ * Calibration as a reader works it: typed, pasted and opened readings, readings of the bench handed over, a wrong unit asked about,
  * a hundred thousand rows, and the sheet that is printed.
  */
 

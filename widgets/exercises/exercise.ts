@@ -385,7 +385,7 @@ const stackItem = (
   const [at = 0, taking = 0] = picks.slice(-2);
   const rest = stacks.map((_, i) => i).filter((i) => i !== at);
   const laid = [at, ...taken(rest.length, LAID_OUT - 1, taking).map((i) => rest[i] ?? 0)];
-  const items: { readonly name: string; readonly item: Item }[] = [];
+  const items: { readonly name: string; readonly item: Item; readonly place: number }[] = [];
   for (const place of laid) {
     const of = withStack(exercise, inputs, stacks, place);
     const own = [...picks.slice(0, -2), ...inputs.map(() => 0)];
@@ -394,7 +394,7 @@ const stackItem = (
     if (!item.ok) return item;
     if (!numbers.ok) return numbers;
     const { texts } = numbers.value;
-    items.push({ name: inputs.map(({ name }) => texts[name] ?? '').join(' + '), item: item.value });
+    items.push({ name: inputs.map(({ name }) => texts[name] ?? '').join(' + '), item: item.value, place });
   }
   const [right, ...others] = items;
   if (!right) return bad('no-answering-step', {});
@@ -416,6 +416,7 @@ const stackItem = (
         const thought = one.item.slips.find((s) => s.rule !== undefined && near(s.amount))?.says;
         return {
           text: one.name,
+          lies: one.place,
           says: one === right ? '' : (thought ?? stackGives(withUnit(one.item.amount, exercise))),
         };
       }),

@@ -21,6 +21,8 @@ export interface Option {
   readonly text: string;
   /** To the reader who takes it though it is wrong: what was probably thought, or a question that leads on. */
   readonly says: string;
+  /** Of a stack, where it lies in its drawer. */
+  readonly lies?: number;
 }
 
 export interface Offered {

@@ -10,14 +10,13 @@ import {
   pageOf,
   workedFor,
 } from '#words/classroom.ts';
-import { ANSWER, acceptedAs, keyOf, lettered, paperFoot, paperOf } from '#words/papers.ts';
+import { ANSWER, acceptedAs, keyOf, paperFoot, paperOf } from '#words/papers.ts';
 import { relationNamed } from '../engine/index.ts';
-import { withSizes } from '../figures/kit/svg.ts';
 import { escapeText } from '../input/escape.ts';
 import { acceptedText, answerText, askedUnit, askText, type Item } from './exercise.ts';
-import { LETTERS } from './offered.ts';
 import type { PaperLine, Place } from './paper.ts';
 import { withIndexes } from './plain-formula.ts';
+import { shownHtml } from './shown-html.ts';
 import { algebraLines } from './steps-text.ts';
 
 export interface Heading {
@@ -31,16 +30,6 @@ export type Room = (typeof ROOMS)[number];
 
 export type Marks = (exercise: string) => number;
 const ONE_EACH: Marks = () => 1;
-
-/** What stands between question and answer: the picture, and what is offered. Letters are text, so that a copy keeps them. */
-export const shownHtml = ({ picture = '', offered }: Item): string =>
-  `${picture === '' ? '' : `<div class="shown">${withSizes(picture)}</div>`}${
-    offered
-      ? `<ul class="offered">${offered.options
-          .map(({ text }, i) => `<li>${withIndexes(escapeText(lettered(LETTERS[i] ?? '', text)))}</li>`)
-          .join('')}</ul>`
-      : ''
-  }`;
 
 /** Students of a class share many items, and their papers are written in one go: what an item comes to is kept with it. */
 const keptWith = <T>(write: (item: Item) => T): ((item: Item) => T) => {

@@ -13,7 +13,7 @@ import {
 } from '#words/page.ts';
 import { drawItem } from '../exercises/draw.ts';
 import { acceptedText, answerText, askText } from '../exercises/exercise.ts';
-import { shownHtml } from '../exercises/paper-html.ts';
+import { shownHtml } from '../exercises/shown-html.ts';
 import { stepLines } from '../exercises/steps-text.ts';
 import { escapeText } from '../input/escape.ts';
 import type { Classwork } from './blocks.ts';

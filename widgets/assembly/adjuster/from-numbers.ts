@@ -19,12 +19,12 @@ export interface StatedNumbers {
   readonly ball?: number;
 }
 
-export const adjusterOf = (numbers: StatedNumbers): Result<Adjuster> => readAdjuster(wordsOf(numbers));
+export const adjusterOf = (numbers: StatedNumbers): Result<Adjuster> => readAdjuster(adjusterWords(numbers));
 
 /** Nine digits, as any length is written. */
 const length = (x: number | undefined): string => (x === undefined ? '' : ` ${Number(x.toPrecision(9))} mm`);
 
-const wordsOf = ({ threads, values = {}, choices, ball }: StatedNumbers): string => {
+export const adjusterWords = ({ threads, values = {}, choices, ball }: StatedNumbers): string => {
   // Each end states its own side of the thread.
   const [sA, nA] = [designationOfSide(threads.A, 'external'), designationOfSide(threads.A, 'internal')];
   const [sC, nC] = [designationOfSide(threads.C, 'external'), designationOfSide(threads.C, 'internal')];

@@ -12,6 +12,7 @@ import {
   EXPORT_PROGRESS,
   fromChapter,
   NEW_NUMBERS,
+  notOnFigure,
   PROGRESS,
   PUT_ON_FIGURE,
   SHOW_REST,
@@ -21,11 +22,12 @@ import type { Bank } from '../../exercises/bank.ts';
 import { drawItem } from '../../exercises/draw.ts';
 import { acceptedText, answerText, askText, type Exercise, type Item, itemAt } from '../../exercises/exercise.ts';
 import { judge } from '../../exercises/judge.ts';
+import { LETTERS } from '../../exercises/offered.ts';
 import { onFigure } from '../../exercises/on-figure.ts';
 import { bankOrder } from '../../exercises/review.ts';
+import { shownHtml } from '../../exercises/shown-html.ts';
 import { stepLines } from '../../exercises/steps-text.ts';
 import { saveFile } from '../../figures/kit/save.ts';
-import { withSizes } from '../../figures/kit/svg.ts';
 import { answerForm } from '../answer-form.ts';
 import { all, make, setText, whenSent } from '../dom.ts';
 import { eraseJourney, journey, tellMoved } from '../journey.ts';
@@ -57,6 +59,7 @@ const practise = (
 ): Practice => {
   let item = first;
   let wrong = 0;
+  place.classList.add('at-work');
   const part = (name: string) => place.querySelector(`[data-${name}]`);
   const [hint, worked] = [
     place.querySelector<HTMLDetailsElement>('.hint'),
@@ -71,21 +74,26 @@ const practise = (
   const offered = offeredField(`offered-${place.dataset.exercise ?? 'review'}`, verdict);
   form.prepend(offered.place);
   const seen = make('button', { type: 'button', class: 'plain', hidden: '' }, PUT_ON_FIGURE);
-  place.querySelector('.attempt')?.append(form, verdict, again, seen);
+  const without = make('p', { class: 'how', role: 'status' });
+  place.querySelector('.attempt')?.append(form, verdict, again, seen, without);
 
-  /** The figure of the page that can show this item, and what its fields are given. */
+  /** The figure of the page that shows most of this item, and what its fields are given. */
   const figureOf = (one: Item) => {
-    for (const figure of all(document.body, '[data-figure]')) {
-      const set = figure.dataset.set ?? '';
-      const texts = onFigure(one.exercise, one.picks, store.sets.get(set)?.inputs ?? []);
-      if (texts) return { figure, set, texts };
-    }
-    return undefined;
+    const lies = one.offered?.options[LETTERS.indexOf(offered.value())]?.lies;
+    const stack = lies === undefined ? undefined : one.exercise.drawer?.stacks[lies];
+    return all(document.body, '[data-figure]')
+      .flatMap((figure) => {
+        const set = figure.dataset.set ?? '';
+        const found = onFigure(one.exercise, one.picks, store.sets.get(set)?.inputs ?? [], stack);
+        return found ? [{ figure, set, ...found }] : [];
+      })
+      .sort((a, b) => a.without.length - b.without.length)[0];
   };
   seen.addEventListener('click', () => {
     const shown = figureOf(item);
     if (!shown) return;
     for (const [name, text] of shown.texts) store.load(shown.set, name, text, 'metric');
+    setText(without, shown.without.length === 0 ? '' : notOnFigure(shown.without));
     shown.figure.tabIndex = -1;
     shown.figure.scrollIntoView({ block: 'center' });
     shown.figure.focus({ preventScroll: true });
@@ -112,9 +120,8 @@ const practise = (
     const between = place.querySelector<HTMLElement>('[data-between]');
     if (between) between.hidden = item.offered !== undefined;
     const shown = place.querySelector('[data-shown]');
-    // What is offered stands in the form now.
-    if (shown)
-      shown.innerHTML = item.picture === undefined ? '' : `<div class="shown">${withSizes(item.picture)}</div>`;
+    // What is offered stands in the form now, and in a list for paper.
+    if (shown) shown.innerHTML = shownHtml(item);
     offered.place.hidden = item.offered === undefined;
     label.hidden = field.hidden = item.offered !== undefined;
     if (item.offered) offered.put(item.offered);
@@ -127,6 +134,7 @@ const practise = (
     item = other;
     wrong = 0;
     seen.hidden = true;
+    setText(without, '');
     field.value = '';
     field.removeAttribute('aria-invalid');
     setText(verdict, '');

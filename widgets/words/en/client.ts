@@ -128,6 +128,8 @@ export const CHECK = 'Check';
 export const ANOTHER_EXERCISE = 'Another exercise';
 /** Puts the numbers of an exercise into the fields of a figure of its page. */
 export const PUT_ON_FIGURE = 'See these numbers on the figure';
+/** What the figure has no field for. */
+export const notOnFigure = (without: readonly string[]): string => `The figure has no field for ${without.join('; ')}.`;
 // Examples whose last steps the reader fills in.
 
 export const FILL_IN = (says: string, unit: string): string =>
