@@ -131,8 +131,12 @@ const quantityWay = (question: Question, input: Quantity, wish: number): GivesWa
   };
   const answers = found.answers.flatMap(({ x, to }) => choice(x, to));
   const within = (x: number) => x >= input.min && x <= input.max;
-  /** A hair beside nought, where a law ends there, is nought. */
-  const tidy = (x: number): number => (Math.abs(x) <= 1e-9 * (input.max - input.min) && law(0) !== undefined ? 0 : x);
+  /** A hair beside nought, where a law ends there, is nought, or a millionth of the range where it has no value at nought. */
+  const tidy = (x: number): number => {
+    const range = input.max - input.min;
+    if (x === 0 || Math.abs(x) > 1e-9 * range) return x;
+    return [0, 1e-6 * range, -1e-6 * range].find((near) => within(near) && law(near) !== undefined) ?? x;
+  };
   const nearest =
     answers.length > 0 || !found.nearest
       ? []
