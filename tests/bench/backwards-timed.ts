@@ -14,6 +14,8 @@ import {
 import type { Step } from '../../widgets/assembly/steps.ts';
 import type { SymbolName } from '../../widgets/engine/index.ts';
 import { designSheet } from '../../widgets/figures/design-sheet/design-sheet.ts';
+import type { Figure } from '../../widgets/figures/kit/figure.ts';
+import { section } from '../../widgets/figures/section/section.ts';
 import type { Spread } from '../../widgets/input/spread.ts';
 import { startOf } from '../support/figure-numbers.ts';
 
@@ -53,14 +55,28 @@ export const solve = (i: number) => waysTo(ofExample(asked(4)), 0.2 + i / 100);
 /** The ± of every result. */
 export const batch = () => STEPS.map((_, index) => doubtIn(ofExample(asked(index)), (name) => spreads.get(name)));
 
-const amountsAt = (numbers: Numbers): ReadonlyMap<string, number> => {
-  const at = designSheet.at(numbers, 'metric');
+const amountsAt = (numbers: Numbers, figure: Figure = designSheet): ReadonlyMap<string, number> => {
+  const at = figure.at(numbers, 'metric');
   return new Map(at.ok ? at.value.amounts().map(({ key, value }) => [key, value]) : []);
 };
 const sheet = startOf('design-sheet');
 const doubted = sheet.inputs.filter(({ name }) => ['A', 'C', 'l_A', 'F_lo', 'mu'].includes(name));
 const sheetSpread = (name: string): Spread | undefined =>
   doubted.some((input) => input.name === name) ? { half: 1e-3 } : undefined;
+
+const drawn = startOf('section');
+const own = [...section.threads, ...section.quantities, ...section.choices] as readonly string[];
+const moving = drawn.inputs.filter(({ name }) => own.includes(name) && !section.idle(drawn.numbers).includes(name));
+/** Every number of the first figure of the pair that can give way to another motion, each place worked once, as a page does. */
+export const solveFigure = (i: number) => {
+  const known = new Map<string, number | undefined>();
+  const at = (numbers: Numbers) => {
+    const place = JSON.stringify([numbers.values, numbers.threads, numbers.choices]);
+    if (!known.has(place)) known.set(place, amountsAt(numbers, section).get('carried'));
+    return known.get(place);
+  };
+  return waysTo(ofNumbers(drawn.numbers, moving, 'carried', at), 0.1 + i / 100);
+};
 
 /** The ± of every number of the sheet, of five inputs: worked once at each place, as a page does. */
 export const overSheet = () => {

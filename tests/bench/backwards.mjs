@@ -12,6 +12,7 @@ export const bench = async (line) => {
   });
   for (const [name, work] of Object.entries({
     'all ways to another result, ms': module.solve,
+    'all ways to another number of a figure, ms': module.solveFigure,
     '± of five results, ms': module.batch,
     '± over the design sheet, ms': module.overSheet,
   })) {

@@ -80,6 +80,7 @@ describe('another result', () => {
     await result(page, 'z_c').click();
     const chain = foot(page).locator('.where-from');
     await chain.locator('summary').click();
+    await chain.locator('li').nth(3).waitFor();
     expect(await chain.locator('li').count()).toBe(4);
     expect(await words(chain.locator('li').nth(1))).toMatch(
       /^Net lead = 87\.50 µm.*equation \(\d+\.\d\).*Source: Two helices/,

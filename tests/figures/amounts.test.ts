@@ -146,6 +146,28 @@ describe('a number of a figure asked backwards', () => {
     expect(doubtIn(two, spread)?.U).toBeCloseTo(2 * Math.sqrt(0.002 ** 2 / 3 + 0.000875 ** 2 / 3), 8);
   });
 
+  it.each([
+    // Δ = L_C − L_A, so a thousandth of L_A takes that much off, whatever draws the figure.
+    ['section', 'perTurn', 'A', (P: number) => -P / 1000],
+    ['design-sheet', 'per-turn-clockwise', 'C', (P: number) => P / 1000],
+  ] as const)('a pitch that is moved within its ± moves %s %s', (name, key, thread, by) => {
+    const { numbers, ...question } = asked(name, key, [thread]);
+    const own = question.inputs.filter((input) => input.name === thread);
+    const P = numbers.threads[thread]?.P ?? Number.NaN;
+    const law = question.ofSeveral(own);
+    expect((law([P * 1.001]) ?? Number.NaN) - (law([P]) ?? Number.NaN)).toBeCloseTo(by(P), 9);
+  });
+
+  it.each([
+    ['design-sheet', 'turns-between-the-stops', 'C'],
+    ['fit-section', 'clockwise', 'A'],
+  ] as const)('a longer pitch gives fewer turns to the stop of that thread: %s', (name, key, thread) => {
+    const { numbers, ...question } = asked(name, key, [thread]);
+    const P = numbers.threads[thread]?.P ?? Number.NaN;
+    const law = question.ofSeveral(question.inputs);
+    expect((law([P * 1.001]) ?? Number.NaN) / (law([P]) ?? Number.NaN)).toBeCloseTo(1 / 1.001, 9);
+  });
+
   it('comes from the relations that gave just this number, and from the reader’s numbers', () => {
     const figure = figureNamed('divided-turn');
     const { numbers, inputs } = startOf('divided-turn');

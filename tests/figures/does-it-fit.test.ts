@@ -229,7 +229,7 @@ describe('thread-limits', () => {
       / +/g,
       ' ',
     );
-    expect(text).toContain('hole for 77.0 % of thread 8.500 mm, within the nut’s minor limits');
+    expect(text).toContain('hole for 77.0 % of thread 8.500 mm that hole is within the nut’s minor limits');
     expect(text).toContain('8.5 mm (77.0 %)');
     const thin = plain(valueIn(still(limits).draw(of('M10x1.5', 0.5), 'metric')).replace(/<[^>]+>/g, ' ')).replace(
       / +/g,

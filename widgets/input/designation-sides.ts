@@ -2,7 +2,7 @@
  * A designation names a fit: screw and nut of one thread. The end of a part is one side of it, and a joint is made of two such ends; these go
  * from the one to the other.
  */
-import { classOfSide, type Limits, type MeasuredPitch, measuredName, type Thread } from '../engine/index.ts';
+import { classOfSide, type Limits, type MeasuredPitch, measuredName, mm, plain, type Thread } from '../engine/index.ts';
 import { readThread } from './designation.ts';
 import { takeMeasured, withMeasured } from './designation-measured.ts';
 
@@ -41,6 +41,12 @@ export const threadOfJoint = (nut: Thread, screw: Thread): Thread => {
   const read = readThread(spelt(bareDesignation(nut), [inside.cls, outside.cls], `${outside.size}${inside.size}`));
   return read.ok ? read.value : nut;
 };
+
+/** The same thread with another pitch, its starts and its hand kept. */
+export const ofPitch = (thread: Thread, P: number): Thread =>
+  P === thread.P
+    ? thread
+    : { ...thread, P: mm(P), L: mm(P * thread.N), ...(thread.tpi === undefined ? {} : { tpi: plain(25.4 / P) }) };
 
 /** The same thread with these pitch diameters. */
 export const asMeasured = (thread: Thread, measured: MeasuredPitch): Thread => {

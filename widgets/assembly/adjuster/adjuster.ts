@@ -10,7 +10,7 @@
  * The range of n is what both joints and the gap between base and carried part allow. Lengths mm, n in turns.
  */
 import { bad, good, type Result, type Thread } from '../../engine/index.ts';
-import { threadOfJoint } from '../../input/designation-sides.ts';
+import { ofPitch, threadOfJoint } from '../../input/designation-sides.ts';
 import type { Divider } from '../../input/dividers.ts';
 import { pairOf } from '../pair-of.ts';
 import type { DrawnSpring } from './drawn-springs.ts';
@@ -88,6 +88,8 @@ export interface Description {
   /** Engagement kept on each thread, counted in its major diameter. */
   readonly keptDiameters: number;
   readonly assembled: { readonly A: Where; readonly C: Where };
+  /** The pitch of a thread, mm, where it is not that of its designation: moved within its ±, or one that is asked for. */
+  readonly pitches?: Readonly<Partial<Record<'A' | 'C', number>>>;
 }
 
 export interface Stop {
@@ -191,8 +193,11 @@ const fitted = (lower: Part, upper: Part, name: 'A' | 'C', d: Description): Resu
       upperThread: y?.thread.designation ?? '',
     });
   if (!x || !y || x.gender === y.gender) return meet('gender');
-  const [s, t] = [x.thread, y.thread];
-  if (Math.abs(s.d - t.d) > 1e-6 || Math.abs(s.P - t.P) > 1e-9 || s.N !== t.N || s.h !== t.h) return meet('threads');
+  const t = y.thread;
+  const own = (thread: Thread): Thread => ofPitch(thread, d.pitches?.[name] ?? thread.P);
+  const s = own(x.thread);
+  if (Math.abs(s.d - t.d) > 1e-6 || Math.abs(x.thread.P - t.P) > 1e-9 || s.N !== t.N || s.h !== t.h)
+    return meet('threads');
   const joint = jointOf(lower, upper, name, d.keptDiameters * s.d);
   if (!joint.ok) return joint;
   const usable = joint.value.to - joint.value.from;
@@ -201,7 +206,7 @@ const fitted = (lower: Part, upper: Part, name: 'A' | 'C', d: Description): Resu
   if (!(out >= 0 && out <= usable + 1e-9)) return bad('assembled-outside', { joint: name, out, most: usable });
   return good({
     joint: joint.value,
-    thread: threadOf(x, y),
+    thread: own(threadOf(x, y)),
     coat:
       x.gender === 'external'
         ? { screw: coatOn(lower, x), nut: coatOn(upper, y) }

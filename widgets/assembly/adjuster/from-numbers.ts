@@ -5,7 +5,7 @@
 import type { Result, Thread } from '../../engine/index.ts';
 import type { OptionOf } from '../../input/choices.ts';
 import { designationOfSide } from '../../input/designation-sides.ts';
-import type { Adjuster } from './adjuster.ts';
+import { type Adjuster, assemble } from './adjuster.ts';
 import { readAdjuster } from './text.ts';
 
 export type Arrangement = OptionOf<'arrangement'>;
@@ -19,7 +19,16 @@ export interface StatedNumbers {
   readonly ball?: number;
 }
 
-export const adjusterOf = (numbers: StatedNumbers): Result<Adjuster> => readAdjuster(adjusterWords(numbers));
+export const adjusterOf = (numbers: StatedNumbers): Result<Adjuster> => {
+  const read = readAdjuster(adjusterWords(numbers));
+  if (!read.ok) return read;
+  // A designation says a pitch as it should be; moved within its ± it is another.
+  const { A, C } = numbers.threads;
+  const same = (nominal: number | undefined, P: number) => nominal === undefined || Math.abs(nominal - P) <= 1e-12 * P;
+  return same(read.value.A.thread.P, A.P) && same(read.value.C?.thread.P, C.P)
+    ? read
+    : assemble({ ...read.value, pitches: { A: A.P, C: C.P } });
+};
 
 /** Nine digits, as any length is written. */
 const length = (x: number | undefined): string => (x === undefined ? '' : ` ${Number(x.toPrecision(9))} mm`);

@@ -4,6 +4,7 @@
  * reaches, a figure through its state.
  */
 import { isSymbol, type ManyLaw, symbolFact, type Thread } from '../../engine/index.ts';
+import { ofPitch } from '../../input/designation-sides.ts';
 import { followersOf } from '../linked.ts';
 import { type Input, type Numbers, scopeOf } from '../numbers.ts';
 import {
@@ -186,15 +187,6 @@ export const ofNumbers = (
       ),
   };
 };
-
-/** The same thread with another pitch, its starts and its hand kept. */
-const ofPitch = (thread: Thread, P: number): Thread =>
-  ({
-    ...thread,
-    P,
-    L: P * thread.N,
-    ...(thread.tpi === undefined ? {} : { tpi: 25.4 / P }),
-  }) as Thread;
 
 const NONE = { threads: {}, values: {}, choices: {} } as const;
 

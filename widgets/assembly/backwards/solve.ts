@@ -131,8 +131,12 @@ const quantityWay = (question: Question, input: Quantity, wish: number): GivesWa
   };
   const answers = found.answers.flatMap(({ x, to }) => choice(x, to));
   const within = (x: number) => x >= input.min && x <= input.max;
-  /** A hair beside nought, where a law ends there, is nought. */
-  const tidy = (x: number): number => (Math.abs(x) <= 1e-9 * (input.max - input.min) && law(0) !== undefined ? 0 : x);
+  /** A hair beside nought, where a law ends there, is nought, or a millionth of the range where it has no value at nought. */
+  const tidy = (x: number): number => {
+    const range = input.max - input.min;
+    if (x === 0 || Math.abs(x) > 1e-9 * range) return x;
+    return [0, 1e-6 * range, -1e-6 * range].find((near) => within(near) && law(near) !== undefined) ?? x;
+  };
   const nearest =
     answers.length > 0 || !found.nearest
       ? []
@@ -234,10 +238,11 @@ const threadWay = (question: Question, input: ThreadInput, wish: number): GivesW
   const now = at(present);
   if (now !== undefined && spread(stock).every((thread) => at(thread) === now))
     return { input, answers: [], nearest: [], least: now, most: now };
+  const byLead = ofOneLead(stock, at);
   const found = stock.flatMap((thread): (Choice & { readonly thread: Thread })[] => {
     // What stands there is no way to another result.
     if (thread.designation === present.designation) return [];
-    const gives = at(thread);
+    const gives = byLead(thread);
     return gives === undefined ? [] : [{ thread, text: thread.designation, gives, digits: digitsTo(gives, wish) }];
   });
   // By how near they come; of equals, the hand and then the size that is there already.
@@ -251,6 +256,15 @@ const threadWay = (question: Question, input: ThreadInput, wish: number): GivesW
   const plain = ({ thread: _, ...choice }: (typeof found)[number]): Choice => choice;
   const unlike = found.filter((choice, i) => i === 0 || found[i - 1]?.gives !== choice.gives);
   const exact = found.filter(({ gives }) => Math.abs(gives - wish) <= SAME * Math.abs(wish));
+  /** The first that are named, each asked by itself. */
+  const sure = (choices: typeof found): typeof found => {
+    const named: typeof found = [];
+    for (const choice of choices) {
+      if (named.length === NAMED) break;
+      if (at(choice.thread) === choice.gives) named.push(choice);
+    }
+    return named;
+  };
   const pitches = byPitch
     ? invert(atPitch, wish, {
         min: symbolFact('P').min,
@@ -260,10 +274,34 @@ const threadWay = (question: Question, input: ThreadInput, wish: number): GivesW
     : [];
   return {
     input,
-    answers: exact.slice(0, NAMED).map(plain),
-    nearest: exact.length > 0 ? [] : unlike.slice(0, NAMED).map(plain),
+    answers: sure(exact).map(plain),
+    nearest: exact.length > 0 ? [] : sure(unlike).map(plain),
     ...spanOf(found.map(({ gives }) => gives)),
     pitches,
+  };
+};
+
+/** Groups of stock threads of one lead that are tried with their thinnest and their thickest. */
+const TRIED = 4;
+
+/**
+ * The law of a thread, asked once for all stock threads of one lead and hand where their size is seen to change nothing: most results take a lead and no
+ * diameter.
+ */
+const ofOneLead = (
+  stock: readonly Thread[],
+  at: (thread: Thread) => number | undefined,
+): ((thread: Thread) => number | undefined) => {
+  const lead = ({ P, N, h }: Thread): number => P * N * h;
+  const groups = new Map<number, Thread[]>();
+  for (const thread of stock) groups.set(lead(thread), [...(groups.get(lead(thread)) ?? []), thread]);
+  const several = [...groups.values()].filter((group) => group.length > 1).slice(0, TRIED);
+  if (several.some((group) => at(group[0] as Thread) !== at(group.at(-1) as Thread))) return at;
+  const known = new Map<number, number | undefined>();
+  return (thread) => {
+    const key = lead(thread);
+    if (!known.has(key)) known.set(key, at(thread));
+    return known.get(key);
   };
 };
 

@@ -49,7 +49,9 @@ export const figureChain = (
     const at = figure.at(numbers, 'metric');
     return at.ok ? at.value.amounts().find((amount) => amount.key === key)?.value : undefined;
   });
-  const links = linksTo(calls, result ?? 0, store.sets.get(set) ?? { id: set, inputs: [] }, numbers);
+  // Where the figure says which relations it follows, no others that it asked besides are told.
+  const own = by.length === 0 ? calls : calls.filter(({ relation }) => by.includes(relation.name));
+  const links = linksTo(own, result ?? 0, store.sets.get(set) ?? { id: set, inputs: [] }, numbers);
   if (links.length === 0 && by.length > 0)
     return by.map((name) =>
       chainItem(name, [], [], set, store, model, Object.keys(relationNamed(name)?.gives ?? {})[0] as SymbolName),

@@ -10,7 +10,7 @@ import { extentsOf } from '../kit/adjuster-extras.ts';
 import { type Frame, frameIn, partsHtml, pictureOf } from '../kit/adjuster-picture.ts';
 import { stepSaid } from '../kit/build-steps.ts';
 import { defineFigure, type NumbersOf } from '../kit/figure.ts';
-import { amount, type Row, signedAmount } from '../kit/readout.ts';
+import { amount, following, type Row, signedAmount } from '../kit/readout.ts';
 import { hatchings } from '../kit/svg.ts';
 
 const QUANTITIES = ['eps_A', 'eps_C', 'theta_h', 'e_g'] as const;
@@ -67,11 +67,11 @@ const rows = ({ adjuster, steps }: State): readonly Row[] => [
       return [
         signedAmount('from', WORDS.rows.from(count), go.min, 'motion', 4),
         signedAmount('to', WORDS.rows.to(count), go.max, 'motion', 4),
-      ];
+      ].map((one) => following(one, 'position-error', 'worst-lead-error', 'per-angle', 'net-lead'));
     }),
   ...steps
     .filter((step) => step.do === 'reverse')
-    .map(({ go }) => amount('reverse', WORDS.rows.reverse, go, 'motion', 4)),
+    .map(({ go }) => following(amount('reverse', WORDS.rows.reverse, go, 'motion', 4), 'per-angle')),
 ];
 
 export const benchCard = defineFigure({

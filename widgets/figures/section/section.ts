@@ -70,7 +70,7 @@ const stateOf = (numbers: NumbersOf<'A' | 'C', 'n', 'arrangement' | 'lock', neve
   const made = adjusterOf({ threads: { A: pair.value.A, C: pair.value.C }, choices: { arrangement } });
   if (!made.ok) return made;
   const adjuster = made.value;
-  const frame = frameIn(extentsOf(adjuster, DRAWN_TURNS), HEIGHT - 2 * MARGIN, AXIS, AXIS - 5);
+  let stood: Standing | undefined;
   return good({
     ...pair.value,
     ...motions.value,
@@ -78,9 +78,25 @@ const stateOf = (numbers: NumbersOf<'A' | 'C', 'n', 'arrangement' | 'lock', neve
     locked,
     arrangement,
     adjuster,
-    standing: standing(adjuster, n, { share: locked ? 0 : 1 }),
-    frame: { ...frame, y: frame.y + MARGIN },
+    // Only for a picture; its numbers are asked a thousand times without one.
+    get standing() {
+      stood ??= standing(adjuster, n, { share: locked ? 0 : 1 });
+      return stood;
+    },
+    get frame() {
+      return frameOf(adjuster);
+    },
   });
+};
+
+const frames = new WeakMap<Adjuster, Frame>();
+const frameOf = (adjuster: Adjuster): Frame => {
+  const known = frames.get(adjuster);
+  if (known) return known;
+  const frame = frameIn(extentsOf(adjuster, DRAWN_TURNS), HEIGHT - 2 * MARGIN, AXIS, AXIS - 5);
+  const placed = { ...frame, y: frame.y + MARGIN };
+  frames.set(adjuster, placed);
+  return placed;
 };
 
 const paint = (s: State) => pictureOf(s.adjuster, s.standing, s.frame, s.locked);
