@@ -20,7 +20,7 @@ import { isCarried } from '../input/texts.ts';
 import { lastingDesignInUse } from './design-store.ts';
 import { applyDesign } from './designs.ts';
 import { storedText, writeStored } from './storage.ts';
-import { createStore, type Store } from './store.ts';
+import { createStore, type Field, type Store } from './store.ts';
 
 const KEPT_VIEW = 'notebook-units';
 
@@ -78,6 +78,14 @@ export const openStore = (sets: readonly NumberSet[], search: string): Store => 
   return store;
 };
 
+/** What a field has in an address: each state of it is written once, since a key changes one of many. */
+const texts = new WeakMap<Field, string>();
+const written = (field: Field): string => {
+  const text = texts.get(field) ?? writeField(field.input, field, 'metric');
+  texts.set(field, text);
+  return text;
+};
+
 /** The search part for the present state, in place of the present one; what in that is not the page's own stays. */
 export const addressOf = (store: Store, search: string): string => {
   const parameters = new URLSearchParams(inTodaysNames(search, [...store.sets.values()]));
@@ -92,9 +100,9 @@ export const addressOf = (store: Store, search: string): string => {
       else if (given.has(key)) parameters.delete(key);
     };
     // With metric units, whatever the reader sees.
-    const value = writeField(field.input, field, 'metric');
+    const value = written(field);
     const begun = mine?.field(id, name);
-    const begins = begun === undefined || writeField(begun.input, begun, 'metric') === value;
+    const begins = begun === undefined || written(begun) === value;
     put(`${id}.${name}`, store.unchanged(id, name) && begins ? undefined : value);
     for (const view of FIELD_VIEWS)
       put(

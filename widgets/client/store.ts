@@ -196,6 +196,7 @@ export const createStore = (
 
   const unchanged = (id: string, name: string) => {
     const [field, first] = [fields.get(key(id, name)), starts.get(key(id, name))];
+    if (field === first) return true;
     return !field || !first || (field.spread === undefined && same(field.value, first.value));
   };
 

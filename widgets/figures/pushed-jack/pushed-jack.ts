@@ -1,6 +1,6 @@
 /**
- * The jack as built, at rest at each place of its turning under its load and a push from the side: the parts from the side with their lean
- * drawn too large, the path of the tip from above, and how far the height leaves that of the nominal net lead, with the push and without.
+ * The jack as built, at rest at each place of its turning under its load and a push from the side: the parts as solids with their lean
+ * and the path of the tip drawn too large, the path of the tip from above, and how far the height leaves that of the nominal net lead, with the push and without.
  */
 import { type JointWords, WORDS } from '#words/figures/pushed-jack.ts';
 import {
@@ -27,7 +27,7 @@ import { numeral, show, type UnitView } from '../../input/format.ts';
 import { defineFigure, type NumbersOf } from '../kit/figure.ts';
 import { axisUnit, type Frame, legendItem, panelHtml, roundUp, xAt, yAt } from '../kit/plots/frame.ts';
 import { amount, type Row } from '../kit/readout.ts';
-import { hatchings, type Point, polygon, polyline, px } from '../kit/svg.ts';
+import { type Point, polyline, px } from '../kit/svg.ts';
 
 const QUANTITIES = [...JACK_QUANTITIES, 'n_o', 'a_o'] as const;
 const CHOICES = [...JACK_CHOICES, 'turning'] as const;
@@ -116,51 +116,74 @@ const WIDE = 240;
 const HIGH = 250;
 const SIDE = 105;
 
-const elevation = (s: Done): string => {
+/** Looked at from so far above, as the solid is. */
+const [FLAT, UPRIGHT] = [Math.sin(Math.PI / 9), Math.cos(Math.PI / 9)];
+
+/** Where an axis is at a height: across, and away from the reader, mm. */
+type Axis = (z: number) => Point;
+
+const solid = (s: Done): string => {
   const { jack } = s;
+  const { A, C, guide } = jack;
   const last = at(s.runs.pushed, s.runs.pushed.length - 1);
-  const scale = (HIGH - 50) / jack.tip;
+  const wide = Math.max(s.d.A, s.d.C) * (s.nested ? 0.75 : 0.95);
+  const foot = wide + 3;
+  const scale = (HIGH - 44) / (jack.tip * UPRIGHT + foot * FLAT);
   const lean = factorFor(Math.max(reach(s), 1e-6), 0.16 * jack.tip);
-  const X = (x: number) => WIDE / 2 + x * scale;
-  const Y = (z: number) => HIGH - 20 - z * scale;
-  /** A block from one height to another, sheared by the lean of its part. */
-  const block = (half: number, low: number, high: number, at0: number, tilt: number): string => {
-    const shift = (z: number) => lean * (at0 + tilt * z);
-    return polygon([
-      [X(-half + shift(low)), Y(low)],
-      [X(half + shift(low)), Y(low)],
-      [X(half + shift(high)), Y(high)],
-      [X(-half + shift(high)), Y(high)],
-    ]);
+  const place = (x: number, away: number, z: number): Point => [
+    WIDE / 2 + x * scale,
+    HIGH - 16 - (foot * FLAT + z * UPRIGHT + away * FLAT) * scale,
+  ];
+  /** A round body from one height to another about an axis that leans: its outline, and the edge of its top. */
+  const round = (part: string, half: number, low: number, high: number, axis: Axis): string => {
+    const [rx, ry] = [half * scale, half * FLAT * scale];
+    const end = (z: number) => {
+      const [x, away] = axis(z);
+      const [cx, cy] = place(lean * x, lean * away, z);
+      return { left: `${px(cx - rx)} ${px(cy)}`, right: `${px(cx + rx)} ${px(cy)}` };
+    };
+    const [foot, top] = [end(low), end(high)];
+    const arc = `A${px(rx)} ${px(ry)} 0 0 0 `;
+    return (
+      `<path class="part solid ${part}" d="M${top.left}L${foot.left}${arc}${foot.right}L${top.right}${arc}${top.left}Z"/>` +
+      `<path class="edge" d="M${top.left}${arc}${top.right}"/>`
+    );
   };
-  const { A, C } = jack;
+  const still: Axis = () => [0, 0];
+  const turned: Axis = (z) => [last.turnedX + last.turnedTilt * z, 0];
+  const carried: Axis = (z) => [last.x - last.tiltY * (jack.tip - z), last.y + last.tiltX * (jack.tip - z)];
   const top = A.middle + A.engaged / 2;
   const capLow = C.middle - C.engaged / 2;
-  const carriedX = last.x - last.tiltY * jack.tip;
-  const wide = Math.max(s.d.A, s.d.C) * (s.nested ? 0.75 : 0.95);
-  const base = [block(-wide - 3, 0, top, 0, 0)];
   const parts = s.nested
-    ? `<path class="part solid turned" d="${block(s.d.A / 2, A.middle - A.engaged / 2, C.middle + C.engaged / 2, last.turnedX, last.turnedTilt)}"/><path class="part solid carried" d="${block(s.d.C / 2, capLow, jack.tip, carriedX, last.tiltY)}"/>`
-    : `<path class="part solid carried" d="${block(wide, capLow, jack.tip, carriedX, last.tiltY)}"/><path class="part solid turned" d="${block(s.d.A / 2, A.middle - A.engaged / 2, (top + capLow) / 2, last.turnedX, last.turnedTilt)}${block(s.d.C / 2, (top + capLow) / 2, C.middle + C.engaged / 2, last.turnedX, last.turnedTilt)}"/>`;
-  const { guide } = jack;
+    ? round('turned', s.d.A / 2, top, C.middle + C.engaged / 2, turned) +
+      round('carried', s.d.C / 2, C.middle + C.engaged / 2, jack.tip, carried)
+    : round('turned', s.d.A / 2, top, Math.max(top, capLow), turned) +
+      round('carried', wide, capLow, jack.tip, carried);
   const rails = guide
     ? [-1, 1]
         .map((side) => {
-          const [near, far] = [side * (wide + 1), side * (wide + 5)];
-          const [low, high] = [Y(guide.middle - guide.length / 2), Y(guide.middle + guide.length / 2)];
-          return `<path class="part guide" d="M${px(X(near))} ${px(low)}H${px(X(far))}V${px(high)}H${px(X(near))}Z"/>`;
+          const [near, far] = [side * (wide + 1), side * (wide + 5)].map((x) => place(x, 0, 0)[0]) as [number, number];
+          const [low, high] = [-1, 1].map((end) => place(0, 0, guide.middle + (end * guide.length) / 2)[1]) as [
+            number,
+            number,
+          ];
+          return `<path class="part guide" d="M${px(near)} ${px(low)}H${px(far)}V${px(high)}H${px(near)}Z"/>`;
         })
         .join('')
     : '';
   const risen = heights(s.runs.pushed);
   const path = polyline(
-    s.runs.pushed.map((p, i): Point => [X(lean * p.x), Y(jack.tip) - 6 - lean * scale * at(risen, i)]),
+    s.runs.pushed.map((p, i) => place(lean * p.x, lean * p.y, jack.tip + lean * at(risen, i))),
+  );
+  const [endX, endY] = place(
+    lean * last.x,
+    lean * last.y,
+    jack.tip + lean * at(risen, s.runs.pushed.length - 1),
   );
   return (
-    `<svg class="jack-side" viewBox="0 0 ${WIDE} ${HIGH}" role="img" aria-label="${WORDS.elevation(numeral(lean))}">${hatchings('pushed')}` +
-    `<path class="part base" fill="url(#pushed-base)" d="${base.join('')}"/><path class="bench" d="M10 ${px(Y(0))}H${WIDE - 10}"/>` +
-    `<path class="axis" d="M${WIDE / 2} ${px(Y(-2))}V8"/>${rails}${parts}` +
-    `<path class="curve carried" d="${path}"/></svg>`
+    `<svg class="jack-side" viewBox="0 0 ${WIDE} ${HIGH}" role="img" aria-label="${WORDS.elevation(numeral(lean))}">` +
+    `${round('base', foot, 0, top, still)}<path class="axis" d="M${WIDE / 2} ${HIGH - 4}V4"/>${rails}${parts}` +
+    `<path class="tip-path" d="${path}"/><circle class="mark tip-now" r="3" cx="${px(endX)}" cy="${px(endY)}"/></svg>`
   );
 };
 
@@ -215,7 +238,7 @@ const draw = (s: State, view: UnitView): string => {
     polyline(heights(run).map((z, i): Point => [xAt(frame, at(run, i).n), yAt(frame, z)]));
   const leanFactor = numeral(factorFor(Math.max(reach(s), 1e-6), 0.16 * s.jack.tip));
   return (
-    `<div class="pushed-jack-view"><div class="jack-pictures"><div>${elevation(s)}<p class="x-name">${WORDS.drawn.lean(leanFactor)}</p></div><div>${plan(s, view)}<p class="x-name">${WORDS.drawn.path(magnified(s))}</p></div></div>` +
+    `<div class="pushed-jack-view"><div class="jack-pictures"><div>${solid(s)}<p class="x-name">${WORDS.drawn.lean(leanFactor)}</p></div><div>${plan(s, view)}<p class="x-name">${WORDS.drawn.path(magnified(s))}</p></div></div>` +
     `<div class="jack-height"><ul class="legend">${legendItem('carried', undefined, WORDS.legend.pushed)}${legendItem('base', DASH, WORDS.legend.quiet)}</ul>` +
     panelHtml(
       frame,

@@ -25,10 +25,10 @@ const TOUCHES: Readonly<Record<JointWords['touches'], string>> = {
 export const WORDS = {
   title: 'The jack as built, pushed from the side',
   elevation: (factor: string) =>
-    `The jack from the side at the last place, its lean drawn ${factor} times too large, and the path of its tip`,
+    `The jack as a solid at the last place, its lean and the path of its tip drawn ${factor} times too large`,
   plan: (factor: string) => `The path of the tip from above, drawn ${factor} times too large`,
   drawn: {
-    lean: (factor: string) => `lean ${factor} times too large`,
+    lean: (factor: string) => `lean and path ${factor} times`,
     path: (factor: string) => `path from above, about ${factor} times`,
   },
   bar: (length: string) => length,
