@@ -32,7 +32,7 @@ export const curveField = (curve: Curve, place: HTMLElement): PictureField => {
   const points = places
     .map(
       (x, i) =>
-        `<g class="point" data-point="${i}" role="slider" tabindex="0" aria-orientation="vertical" aria-valuemin="${up.from}" aria-valuemax="${up.to}" aria-label="${curvePoint(withAxisUnit(x, across))}"><circle class="hold" r="13"/><circle class="dot" r="5"/></g>`,
+        `<g class="point" data-point="${i}" role="slider" tabindex="0" aria-orientation="vertical" aria-valuemin="${up.from}" aria-valuemax="${up.to}" aria-label="${curvePoint(withAxisUnit(x, across))}"><circle class="hold" r="20"/><circle class="dot" r="5"/></g>`,
     )
     .join('');
   place.innerHTML = withSizes(
