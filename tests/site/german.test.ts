@@ -7,6 +7,7 @@ import { resolve } from 'node:path';
 import { parseHTML } from 'linkedom';
 import { runnerImport } from 'vite';
 import { beforeAll, describe, expect, it } from 'vitest';
+import type * as Csv from '../../widgets/exercises/csv-row.ts';
 import { drawItem } from '../../widgets/exercises/draw.ts';
 import type { Exercise } from '../../widgets/exercises/exercise.ts';
 import type * as Format from '../../widgets/input/format.ts';
@@ -121,6 +122,11 @@ describe('a decimal comma', () => {
     expect(show(0.25, { shown: 'turns' }, 'metric')).toBe('0,25\u00a0Umdrehungen');
     expect(grouped(1234567)).toBe('1\u202f234\u202f567');
     expect(fixed(-2.5, 2)).toBe('−2,50');
+  });
+
+  it('stands in CSV, whose cells semicolons part', async () => {
+    const { csvRow } = await load<typeof Csv>('exercises/csv-row.ts');
+    expect(csvRow(['M10×1,5; LH', '-2.50', '3'])).toBe('"M10×1,5; LH";"-2,50";"3"');
   });
 
   it('is read like a point, in numbers, threads and lists', async () => {
