@@ -6,6 +6,7 @@
 import { beyondAny, NOTHING_CHOSEN, SET_PREDICTION, yourPrediction } from '#words/client.ts';
 import { fieldUnit } from '../assembly/numbers.ts';
 import { quoted, type SymbolName, symbolFact } from '../engine/index.ts';
+import { unitText } from '../input/format.ts';
 import { readQuantity } from '../input/quantity.ts';
 import type { Prediction } from '../page/model.ts';
 import { reasonOf } from '../words/reason.ts';
@@ -51,7 +52,7 @@ const mount = (
   attempt.append(form, verdict, scale);
 
   const unit = () => fieldUnit(symbol, store.view());
-  const caption = () => setText(label, yourPrediction(unit()));
+  const caption = () => setText(label, yourPrediction(unitText(unit())));
   caption();
 
   let made: number | undefined;
