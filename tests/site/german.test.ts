@@ -2,25 +2,29 @@
  * The German edition, without building it: its three chapters hold to the numbers of the English ones, say nothing in English, and read and write
  * a decimal comma. The whole edition is built where it is asked for, and once in a deep run (`tests/browser/german.test.ts`).
  */
+import { readdirSync, readFileSync } from 'node:fs';
 import { resolve } from 'node:path';
 import { parseHTML } from 'linkedom';
 import { runnerImport } from 'vite';
 import { beforeAll, describe, expect, it } from 'vitest';
+import type * as Csv from '../../widgets/exercises/csv-row.ts';
 import { drawItem } from '../../widgets/exercises/draw.ts';
 import type { Exercise } from '../../widgets/exercises/exercise.ts';
 import type * as Format from '../../widgets/input/format.ts';
 import type * as Texts from '../../widgets/input/texts.ts';
-import { inLanguage, type Language } from '../../widgets/site/language.mjs';
+import { inLanguage } from '../../widgets/site/language.mjs';
+import { countProse, LONGEST } from '../../widgets/site/prose.ts';
 import type * as Site from '../../widgets/site/site.ts';
+import * as English from '../../widgets/site/site.ts';
 import { englishIn } from '../support/english.ts';
 
 const root = resolve(import.meta.dirname, '../..');
-const load = async <Module>(file: string, language: Language): Promise<Module> =>
+const load = async <Module>(file: string): Promise<Module> =>
   (
     await runnerImport<Module>(resolve(root, 'widgets', file), {
       configFile: false,
       logLevel: 'error',
-      plugins: inLanguage(language),
+      plugins: inLanguage('de'),
     })
   ).module;
 
@@ -38,9 +42,8 @@ interface Read {
   };
 }
 
-const readAll = async (language: Language): Promise<ReadonlyMap<string, Read>> => {
-  const site = await load<typeof Site>('site/site.ts', language);
-  return new Map(
+const readAll = (site: Pick<typeof Site, 'readPage' | 'FIGURES'>): ReadonlyMap<string, Read> =>
+  new Map(
     CHAPTERS.map((slug) => {
       const page = site.readPage(resolve(root, 'chapters'), slug, site.FIGURES, new Map(), ASSETS);
       const { document } = parseHTML(page?.html ?? '');
@@ -48,7 +51,6 @@ const readAll = async (language: Language): Promise<ReadonlyMap<string, Read>> =
       return [slug, { document, model, mistakes: page?.mistakes ?? ['no page'] }];
     }),
   );
-};
 
 /** Every number that an example shows, its unit beside it, in the order of the page. */
 const numbersOf = ({ document }: Read): string[] =>
@@ -60,8 +62,8 @@ describe('the German chapters', () => {
   let english: ReadonlyMap<string, Read>;
   let german: ReadonlyMap<string, Read>;
   beforeAll(async () => {
-    english = await readAll('en');
-    german = await readAll('de');
+    english = readAll(English);
+    german = readAll(await load<typeof Site>('site/site.ts'));
   });
   const both = (slug: string): readonly [Read, Read] => {
     const [en, de] = [english.get(slug), german.get(slug)];
@@ -101,9 +103,19 @@ describe('the German chapters', () => {
   });
 });
 
+describe('German prose', () => {
+  it('has no longer sentence than English', () => {
+    const folder = resolve(root, 'chapters/de');
+    for (const file of readdirSync(folder)) {
+      const { longest } = countProse(readFileSync(resolve(folder, file), 'utf8'), new Set());
+      expect(longest, file).toBeLessThanOrEqual(LONGEST);
+    }
+  });
+});
+
 describe('a decimal comma', () => {
   it('is written, and grouped as the trade does (DIN 1333: a thin space, no point)', async () => {
-    const { numeral, show, grouped, fixed } = await load<typeof Format>('input/format.ts', 'de');
+    const { numeral, show, grouped, fixed } = await load<typeof Format>('input/format.ts');
     expect(numeral(1.5875)).toBe('1,5875');
     expect(show(-0.125, { shown: 'motion' }, 'metric')).toBe('−125\u00a0µm');
     expect(show(1.5, { shown: 'size', digits: 4 }, 'both')).toBe('1,500\u00a0mm (0,05906\u00a0in)');
@@ -112,8 +124,13 @@ describe('a decimal comma', () => {
     expect(fixed(-2.5, 2)).toBe('−2,50');
   });
 
+  it('stands in CSV, whose cells semicolons part', async () => {
+    const { csvRow } = await load<typeof Csv>('exercises/csv-row.ts');
+    expect(csvRow(['M10×1,5; LH', '-2.50', '3'])).toBe('"M10×1,5; LH";"-2,50";"3"');
+  });
+
   it('is read like a point, in numbers, threads and lists', async () => {
-    const { TEXTS } = await load<typeof Texts>('input/texts.ts', 'de');
+    const { TEXTS } = await load<typeof Texts>('input/texts.ts');
     const taps = TEXTS.taps.read('M10x1,5; M8×1.25');
     expect(taps).toMatchObject({ ok: true });
     expect(TEXTS.taps.note('M10x1,5; M8×1.25; Unsinn')).toMatch(

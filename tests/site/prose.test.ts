@@ -16,7 +16,8 @@ import {
 const root = resolve(import.meta.dirname, '../..');
 const filesIn = (folder: string, ending: string): string[] =>
   readdirSync(resolve(root, folder), { recursive: true, encoding: 'utf8' })
-    .filter((name) => name.endsWith(ending))
+    // The rules are of English.
+    .filter((name) => name.endsWith(ending) && !/^de\b/.test(name))
     .map((name) => `${folder}/${name}`);
 
 const saysOf = (text: string, file = 'chapters/99-test.md'): string[] =>

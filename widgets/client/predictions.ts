@@ -7,6 +7,7 @@ import { beyondAny, NOTHING_CHOSEN, NOTHING_DRAWN, SET_PREDICTION, yourPredictio
 import { fieldUnit } from '../assembly/numbers.ts';
 import { quoted, type SymbolName, symbolFact } from '../engine/index.ts';
 import { inCounts } from '../exercises/as-counted.ts';
+import { unitText } from '../input/format.ts';
 import { readQuantity } from '../input/quantity.ts';
 import type { Prediction } from '../page/model.ts';
 import { reasonOf } from '../words/reason.ts';
@@ -53,7 +54,7 @@ const mount = (
   attempt.append(form, verdict, scale);
 
   const unit = () => fieldUnit(symbol, store.view());
-  const caption = () => setText(label, yourPrediction(unit()));
+  const caption = () => setText(label, yourPrediction(unitText(unit())));
   caption();
 
   let made: number | undefined;

@@ -2,7 +2,7 @@
  * Formulas and signs in plain text, as a book would print them in a line: `h_C × L_C`, `17 × √3/24 × P`, `|Δ|`. An index follows
  * its letter after a `_`, which `withIndexes` sets low where there is HTML.
  */
-import { isSymbol, symbolFact } from '../engine/index.ts';
+import { isSymbol, spokenNumber, symbolFact } from '../engine/index.ts';
 
 const GREEK: Readonly<Record<string, string>> = {
   alpha: 'α',
@@ -96,7 +96,7 @@ export const plainFormula = (
       } else if (token === 'pi') text += 'π';
       else if (token === 'g_n') text += 'g_n';
       else if (/^\d/.test(token) && tokens[i + 1] === '*' && (tokens[i + 2] === 'deg' || tokens[i + 2] === 'mm')) {
-        text += `${token}${tokens[i + 2] === 'deg' ? '°' : '\u00a0mm'}`;
+        text += `${spokenNumber(token)}${tokens[i + 2] === 'deg' ? '°' : '\u00a0mm'}`;
         i += 2;
       } else if (takes(token)) {
         const filled = fill(token);
@@ -115,7 +115,7 @@ export const plainFormula = (
           text += high(power);
           i++;
         } else text += '^';
-      } else text += token;
+      } else text += spokenNumber(token);
     }
     return text;
   };

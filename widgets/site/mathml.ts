@@ -4,12 +4,13 @@
  */
 
 import { renderToString } from 'katex';
+import { spokenNumber } from '../engine/index.ts';
 
 const mark = (tag: string, content: string, attributes = ''): string => `<${tag}${attributes}>${content}</${tag}>`;
 
 /** A single letter leans; the name of a function, being several, stands upright by itself. */
 export const identifier = (letters: string): string => mark('mi', letters);
-export const digits = (number: string): string => mark('mn', number);
+export const digits = (number: string): string => mark('mn', spokenNumber(number));
 /** A number that is written anew; as words it would count as space, and a sign between two such would lose its own. */
 export const place = (text: string, name: string): string => mark('mn', text, ` data-slot="${name}"`);
 export const words = (text: string): string => mark('mtext', text);

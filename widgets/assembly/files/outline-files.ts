@@ -4,6 +4,7 @@
  * DXF R12, of which a file may have its ENTITIES alone (documentation of an open writer of R12; codes from memory): 0 the kind, 8 the layer, 10 and 20 a point, 11 and
  * 21 a second one, 40 a height, 70 = 1 closed. It has no unit. y is up in DXF and down in SVG.
  */
+import { LANGUAGE } from '#words/language.ts';
 import { escapeText } from '../../input/escape.ts';
 
 export type Place = readonly [x: number, y: number];
@@ -48,7 +49,7 @@ export const svgOf = (outlines: readonly Outline[], title: string, checkWords: s
   const [from, to] = checkOf(box);
   const [x, y] = at(to).split(' ').map(Number) as [number, number];
   return (
-    `<?xml version="1.0" encoding="UTF-8"?>\n<svg xmlns="http://www.w3.org/2000/svg" width="${numeral(width)}mm" height="${numeral(height)}mm" viewBox="0 0 ${numeral(width)} ${numeral(height)}"><title>${escapeText(title)}</title>` +
+    `<?xml version="1.0" encoding="UTF-8"?>\n<svg xmlns="http://www.w3.org/2000/svg" lang="${LANGUAGE}" width="${numeral(width)}mm" height="${numeral(height)}mm" viewBox="0 0 ${numeral(width)} ${numeral(height)}"><title>${escapeText(title)}</title>` +
     `<g fill="none" stroke="#000" stroke-width="0.18">${paths.join('')}<path d="M${at(from)}L${at(to)}"/></g><text x="${numeral(x + 2)}" y="${numeral(y + 1)}" font-size="3.5" font-family="sans-serif">${escapeText(checkWords)}</text></svg>\n`
   );
 };

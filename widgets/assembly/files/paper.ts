@@ -5,6 +5,7 @@
  * a chain line is drawn stroke by stroke, since a linetype would need a table. Codes of DXF as in outline-files.ts; 72 and 11, 21 set letters to the middle or the right of a
  * point, 50 turns them; %%c is a diameter (from memory).
  */
+import { LANGUAGE } from '#words/language.ts';
 import { escapeText } from '../../input/escape.ts';
 
 export type Spot = readonly [x: number, y: number];
@@ -116,7 +117,7 @@ export const paperSvg = (marks: readonly Mark[], width: number, height: number, 
   const stroked = (d: string, w: number) =>
     `<path d="${d}" style="fill:none;stroke:#000;stroke-width:${w}px;stroke-linecap:round;stroke-linejoin:round"/>`;
   return (
-    `<svg xmlns="http://www.w3.org/2000/svg" class="paper" role="img" aria-label="${escapeText(title)}" width="${numeral(width)}mm" height="${numeral(height)}mm" viewBox="0 0 ${numeral(width)} ${numeral(height)}" style="font-family:sans-serif">` +
+    `<svg xmlns="http://www.w3.org/2000/svg" lang="${LANGUAGE}" class="paper" role="img" aria-label="${escapeText(title)}" width="${numeral(width)}mm" height="${numeral(height)}mm" viewBox="0 0 ${numeral(width)} ${numeral(height)}" style="font-family:sans-serif">` +
     `<rect width="${numeral(width)}" height="${numeral(height)}" style="fill:#fff;stroke:none"/>${stroked(paths.thin, WIDTHS.thin)}${stroked(paths.wide, WIDTHS.wide)}<path d="${paths.heads}" style="fill:#000;stroke:none"/><g style="fill:#000">${letters}</g></svg>`
   );
 };

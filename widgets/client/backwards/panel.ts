@@ -19,7 +19,7 @@ import { type Choice, type GivesWay, seekers } from '../../assembly/backwards/so
 import { readWish } from '../../assembly/backwards/wish.ts';
 import { type Input, readField, writeField } from '../../assembly/numbers.ts';
 import { bad } from '../../engine/index.ts';
-import { show } from '../../input/format.ts';
+import { show, unitText } from '../../input/format.ts';
 import { reasonOf } from '../../words/reason.ts';
 import { make, setText } from '../dom.ts';
 import type { Store } from '../store.ts';
@@ -178,7 +178,7 @@ export const panelFor = (
   for (const fold of [sure, chain]) fold.addEventListener('toggle', refresh);
   const value = subject.now();
   if (value !== undefined) field.value = show(value, format, store.view() === 'inch' ? 'inch' : 'metric');
-  if (unit() !== '1') setText(note, bareCounts(unit()));
+  if (unit() !== '1') setText(note, bareCounts(unitText(unit())));
   return { element, refresh };
 };
 

@@ -2,6 +2,7 @@
  * Exercises: new numbers as often as wanted, an answer typed with its unit, the slip it looks like, then the hint, then
  * the worked steps. Worked steps fade: whole at first, their end left out for a reader who has solved it before.
  */
+
 import {
   ANOTHER_EXERCISE,
   CHECK,
@@ -28,6 +29,7 @@ import { bankOrder } from '../../exercises/review.ts';
 import { shownHtml } from '../../exercises/shown-html.ts';
 import { stepLines } from '../../exercises/steps-text.ts';
 import { saveFile } from '../../figures/kit/save.ts';
+import { unitText } from '../../input/format.ts';
 import { answerForm } from '../answer-form.ts';
 import { all, make, setText, whenSent } from '../dom.ts';
 import { eraseJourney, journey, tellMoved } from '../journey.ts';
@@ -116,7 +118,7 @@ const practise = (
     setText(part('hint'), item.hint);
     setText(part('answer'), answerText(item));
     setText(part('accepted'), acceptedText(item));
-    setText(label, yourAnswer(exercise.unit));
+    setText(label, yourAnswer(unitText(exercise.unit)));
     const between = place.querySelector<HTMLElement>('[data-between]');
     if (between) between.hidden = item.offered !== undefined;
     const shown = place.querySelector('[data-shown]');

@@ -6,7 +6,7 @@ import { blankFilled, blankLeads, CHECK, FILL_IN, SHOW_STEP } from '#words/clien
 import { fieldUnit } from '../../assembly/numbers.ts';
 import { runSteps, type Step } from '../../assembly/steps.ts';
 import { symbolFact } from '../../engine/index.ts';
-import { formatOf, show } from '../../input/format.ts';
+import { formatOf, show, unitText } from '../../input/format.ts';
 import { readQuantity } from '../../input/quantity.ts';
 import { reasonOf } from '../../words/reason.ts';
 import { answerForm } from '../answer-form.ts';
@@ -28,7 +28,7 @@ export const mountFading = (place: HTMLElement, set: string, steps: readonly Ste
     const unit = () => fieldUnit(step.as, store.view());
     const { field, label, verdict, form } = answerForm(`${place.id}-blank-${at}`, CHECK);
     const shown = make('button', { type: 'button', class: 'plain' }, SHOW_STEP);
-    const caption = () => setText(label, FILL_IN(fact.says, unit()));
+    const caption = () => setText(label, FILL_IN(fact.says, unitText(unit())));
     caption();
     form.append(shown);
     const attempt = make('div', { class: 'blank-step' }, form, verdict);

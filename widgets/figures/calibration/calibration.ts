@@ -5,6 +5,7 @@
 
 import { unitQuestionText } from '#words/calibration.ts';
 import { WORDS } from '#words/figures/calibration.ts';
+import { DECIMAL_MARK, SEPARATOR } from '#words/language.ts';
 import {
   type Calibrated,
   calibrated,
@@ -239,16 +240,17 @@ const update = (stage: HTMLElement, s: State, view: UnitView): void => {
 };
 
 const CSV = 'text/csv;charset=utf-8';
+const STYLE = { separator: SEPARATOR, decimalMark: DECIMAL_MARK } as const;
 
 const act = (button: HTMLElement, context: Context): void => {
   const c = calibrated(context.numbers());
   if (!c) return;
   if (button.dataset.act === 'corrections') {
     const { header, rows } = correctionTable(c.calibration);
-    saveFile(toCsv(header, rows), WORDS.files.corrections, CSV);
+    saveFile(toCsv(header, rows, STYLE), WORDS.files.corrections, CSV);
   } else if (button.dataset.act === 'residuals') {
     const { header, rows } = calibrationTable(c.calibration);
-    saveFile(toCsv(header, rows), WORDS.files.residuals, CSV);
+    saveFile(toCsv(header, rows, STYLE), WORDS.files.residuals, CSV);
   } else {
     // The numbers as they were typed, under the other unit.
     const { table, stepsPerTurn } = c;

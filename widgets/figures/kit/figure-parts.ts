@@ -4,6 +4,7 @@
  */
 
 import { WORDS } from '#words/figures/kit.ts';
+import { DECIMAL_MARK, SEPARATOR } from '#words/language.ts';
 import type { Numbers } from '../../assembly/numbers.ts';
 import { escapeText } from '../../input/escape.ts';
 import type { UnitView } from '../../input/format.ts';
@@ -60,4 +61,5 @@ export const tableHtml = (table: Table): string =>
 const NUMBER = /^[+−-]?\d[\d.,\u202f\u00a0]*(?:[\u00a0 ]\S{1,6})?$/;
 
 /** Comma-separated values by RFC 4180. */
-export const tableCsv = (table: Table): string => toCsv(table.head, table.rows);
+export const tableCsv = (table: Table): string =>
+  toCsv(table.head, table.rows, { separator: SEPARATOR, decimalMark: DECIMAL_MARK });

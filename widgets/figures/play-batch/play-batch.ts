@@ -214,7 +214,7 @@ const picture = (s: State, view: UnitView): string => {
           tickSize: -5,
           tickPadding: 11,
           label: null,
-          tickFormat: (v: number) => numeral(v / perTurn, v === 0 ? undefined : 4).replace(/\.?0+$/, ''),
+          tickFormat: (v: number) => numeral(v / perTurn, v === 0 ? undefined : 4).replace(/[.,]?0+$/, ''),
         }),
         Plot.ruleY([0], { className: 'zero' }),
         Plot.ruleX([q5, q95], { className: 'edge', strokeDasharray: '5 4' }),

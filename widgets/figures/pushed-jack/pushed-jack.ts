@@ -172,14 +172,8 @@ const solid = (s: Done): string => {
         .join('')
     : '';
   const risen = heights(s.runs.pushed);
-  const path = polyline(
-    s.runs.pushed.map((p, i) => place(lean * p.x, lean * p.y, jack.tip + lean * at(risen, i))),
-  );
-  const [endX, endY] = place(
-    lean * last.x,
-    lean * last.y,
-    jack.tip + lean * at(risen, s.runs.pushed.length - 1),
-  );
+  const path = polyline(s.runs.pushed.map((p, i) => place(lean * p.x, lean * p.y, jack.tip + lean * at(risen, i))));
+  const [endX, endY] = place(lean * last.x, lean * last.y, jack.tip + lean * at(risen, s.runs.pushed.length - 1));
   return (
     `<svg class="jack-side" viewBox="0 0 ${WIDE} ${HIGH}" role="img" aria-label="${WORDS.elevation(numeral(lean))}">` +
     `${round('base', foot, 0, top, still)}<path class="axis" d="M${WIDE / 2} ${HIGH - 4}V4"/>${rails}${parts}` +

@@ -6,6 +6,7 @@ export const LANGUAGE = 'de';
 export const WRITTEN_IN = 'en-GB';
 export const CHAPTERS = 'de';
 export const SEPARATOR = ';';
+export const DECIMAL_MARK = ',';
 export const UNIT_WORDS: Same<typeof En.UNIT_WORDS> = {
   tenths: 'Zehntel-Thou',
   millionths: 'Millionstel',

@@ -78,7 +78,7 @@ export const SYMBOL_NAME = 'Name';
 export const UNIT = 'Einheit';
 export const FIRST_MET = 'Zuerst in';
 export const symbolUnit: typeof En.symbolUnit = (unit) =>
-  unit === '1' ? 'eine Zahl' : unit === 'turn' ? 'Umdrehung' : unit;
+  unit === '1' ? 'eine Zahl' : /^turns?$/.test(unit) ? 'Umdrehung' : unit;
 export const metIn: typeof En.metIn = (chapter, section) =>
   `Kapitel ${chapter}${section === undefined ? '' : `, ${section}`}`;
 export const symbolFound: typeof En.symbolFound = (name, met) => `Geschrieben ${name}, zuerst in ${met}.`;

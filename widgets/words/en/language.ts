@@ -6,6 +6,8 @@ export const WRITTEN_IN = 'en-GB';
 export const CHAPTERS = '';
 /** Between the cells of a file for a spreadsheet, which in this language are read so. */
 export const SEPARATOR = ',';
+/** In the numbers of such a file. */
+export const DECIMAL_MARK = '.';
 /** Units that have a name rather than a sign. */
 export const UNIT_WORDS = { tenths: 'tenths', millionths: 'millionths', turns: 'turns', turn: 'turn', d: 'd' } as const;
 /** The sense of a thread, as a number that a page shows. */

@@ -8,6 +8,7 @@ import { WORDS } from '#words/figures/kit.ts';
 import { UNITS, type Unit } from '../../../engine/index.ts';
 import { escapeText } from '../../../input/escape.ts';
 import type { UnitView } from '../../../input/format.ts';
+import { unitText } from '../../../input/format.ts';
 import type { Inside } from '../plot-box.ts';
 import { chartSvg, numberAxis } from './chart.ts';
 
@@ -75,7 +76,7 @@ const drawnFrame = (frame: Frame, title: string, ticks: number): string => {
 
 /** A frame with its name, its unit and what lies on top of it. */
 export const panelHtml = (frame: Frame, title: string, ticks: number, marks: string): string =>
-  `<div class="panel"><p class="panel-name">${escapeText(WORDS.plot.inUnit(title, frame.unit))}</p><div class="plot-box">${frameSvg(frame, title, ticks)}` +
+  `<div class="panel"><p class="panel-name">${escapeText(WORDS.plot.inUnit(title, unitText(frame.unit)))}</p><div class="plot-box">${frameSvg(frame, title, ticks)}` +
   `<svg class="plot-marks" viewBox="0 0 ${WIDTH} ${HEIGHT}" aria-hidden="true">${marks}</svg></div><p class="x-name">${WORDS.plot.across}</p></div>`;
 
 /** The inside of the frame. */
