@@ -92,12 +92,21 @@ describe('a paper', () => {
 });
 
 describe('the bank’s version', () => {
-  it('follows from what the bank holds, and changes with a word, a number or an order', () => {
+  it('follows from what decides numbers: it changes with a size, a slip or an order, and not with a word', () => {
     expect(makeBank(BANK.chapters).version).toBe(BANK.version);
     const [first, ...rest] = BANK.chapters;
     if (!first) throw new Error('no chapters');
-    const edited = first.exercises.map((e, i) => (i === 0 ? { ...e, question: `${e.question} ` } : e));
-    expect(makeBank([{ ...first, exercises: edited }, ...rest]).version).not.toBe(BANK.version);
+    const withFirst = (edit: Partial<Exercise>) =>
+      makeBank([{ ...first, exercises: first.exercises.map((e, i) => (i === 0 ? { ...e, ...edit } : e)) }, ...rest]);
+    const [one] = first.exercises;
+    expect(withFirst({ question: 'Anders gefragt?', title: 'Anders', hint: '', lang: 'de' }).version).toBe(
+      BANK.version,
+    );
+    expect(withFirst({ slips: one?.slips.map((s) => ({ ...s, says: 'Anders.' })) ?? [] }).version).toBe(BANK.version);
+    expect(withFirst({ slips: one?.slips.slice(1) ?? [] }).version).not.toBe(BANK.version);
+    expect(withFirst({ digits: 4 }).version).not.toBe(BANK.version);
+    const sizes = one?.pools.map((pool, i) => (i === 0 ? { ...pool, options: pool.options.slice(1) } : pool)) ?? [];
+    expect(withFirst({ pools: sizes }).version).not.toBe(BANK.version);
     expect(makeBank([...rest, first]).version).not.toBe(BANK.version);
     expect(BANK.version).toMatch(/^1-[0-9a-f]{10}$/);
   });

@@ -22,27 +22,43 @@ const digest = (): string => {
   return hash.digest('hex').slice(0, 20);
 };
 
+/** Where a part of this name is kept, for these sources. */
+const placeOf = (name: string): string => {
+  process_.keptDigest ??= digest();
+  const folder = join(FOLDER, process_.keptDigest);
+  if (!existsSync(folder)) {
+    rmSync(FOLDER, { recursive: true, force: true });
+    mkdirSync(folder, { recursive: true });
+  }
+  return join(folder, name);
+};
+
+/** Two processes may write the same part at once: each writes whole, under a name of its own. */
+const write = (file: string, content: string | Uint8Array): void => {
+  const own = `${file}.${randomUUID()}`;
+  writeFileSync(own, content);
+  renameSync(own, file);
+};
+
 /** The part of this name, worked out once for these sources. It must be plain data: what a structured clone keeps. */
 export const kept = <T>(name: string, make: () => T): T => {
-  process_.keptDigest ??= digest();
   process_.keptParts ??= new Map();
   const before = process_.keptParts.get(name);
   if (before !== undefined) return before as T;
-  const folder = join(FOLDER, process_.keptDigest);
-  const file = join(folder, name.replace(/[^a-z0-9]+/g, '-'));
+  const file = placeOf(name.replace(/[^a-z0-9]+/g, '-'));
   let part: T;
   if (existsSync(file)) part = deserialize(readFileSync(file)) as T;
   else {
     part = make();
-    if (!existsSync(folder)) {
-      rmSync(FOLDER, { recursive: true, force: true });
-      mkdirSync(folder, { recursive: true });
-    }
-    // Two processes may write the same part at once: each writes whole, under a name of its own.
-    const own = `${file}.${randomUUID()}`;
-    writeFileSync(own, serialize(part));
-    renameSync(own, file);
+    write(file, serialize(part));
   }
   process_.keptParts.set(name, part);
   return part;
+};
+
+/** The path of a file of this name, written once for these sources. */
+export const keptFile = async (name: string, make: () => Promise<string>): Promise<string> => {
+  const file = placeOf(name);
+  if (!existsSync(file)) write(file, await make());
+  return file;
 };

@@ -3,6 +3,7 @@ import { GRID, gridColumn, NAME, QUESTION, STUDENT, workedFor } from '#words/cla
 import { escapeText } from '../input/escape.ts';
 import { csvRow } from './csv-row.ts';
 import { answerText, askedUnit, type Item } from './exercise.ts';
+import { langText } from './own-language.ts';
 import type { PaperLine } from './paper.ts';
 import type { Heading } from './paper-html.ts';
 import { statedAnswer } from './stated-answer.ts';
@@ -50,7 +51,10 @@ export const gridSheet = (papers: readonly SetPaper[], { classCode, version }: H
           .map(({ at, unit }) => `<td>${lines[at] ? escapeText(cell(lines[at].item, unit === undefined)) : ''}</td>`)
           .join('')}</tr>`,
     );
-    const titles = shown.map(({ line, at }) => `${gridColumn(at + 1)} ${escapeText(line.item.exercise.title)}`);
+    const titles = shown.map(
+      ({ line, at }) =>
+        `${gridColumn(at + 1)} <span${langText(line.item.exercise)}>${escapeText(line.item.exercise.title)}</span>`,
+    );
     return `<table><thead><tr><th scope="col">${STUDENT}</th>${heads.join('')}</tr></thead><tbody>${rows.join('')}</tbody></table><p class="grid-titles">${titles.join(' · ')}</p>`;
   });
   return `<section class="paper grid"><h2>${GRID}</h2><p class="paper-foot">${escapeText(workedFor(classCode, version))}</p>${tables.join('')}</section>`;

@@ -14,6 +14,7 @@ import {
   lettered,
   MILLIMETRES_FOR_INCHES,
   POINT_MOVED,
+  showThat,
   stackGives,
   TENTHS_OF_THOU,
   tenTimes,
@@ -115,6 +116,8 @@ export interface Exercise {
   readonly faults?: readonly Fault[];
   /** The same asked the other way round: which pool is to be found from the answer; see forms.ts. */
   readonly backwards?: Backwards;
+  /** The language of its words, where that is not the edition’s. */
+  readonly lang?: string;
   /** The answer is told, and the way to it asked. */
   readonly shows?: true;
   /** How a form of another exercise makes its items; none of what an author writes has it. */
@@ -502,8 +505,11 @@ export const answerText = ({ amount, exercise, offered }: Item): string => {
 };
 
 /** What a paper asks for after the question. */
-export const askText = ({ exercise }: Item): string =>
-  exercise.shows ? '' : exercise.kind ? ASK_OFFERED[exercise.kind] : ask(exercise.unit, exercise.digits);
+export const askText = (item: Item): string => {
+  const { exercise } = item;
+  if (exercise.shows) return showThat(answerText(item));
+  return exercise.kind ? ASK_OFFERED[exercise.kind] : ask(exercise.unit, exercise.digits);
+};
 
 /** Between which amounts an answer counts; nothing where it is chosen. */
 export const acceptedText = ({ accepted, exercise }: Item): string => {

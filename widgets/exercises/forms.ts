@@ -2,7 +2,7 @@
  * The forms of one exercise, from its one definition: asked as it is written; asked backwards, the answer told and one of its numbers to be
  * found; and “show that”, the answer told and the way to it asked.
  */
-import { backwardsTitle, showThat } from '#words/papers.ts';
+import { backwardsTitle } from '#words/papers.ts';
 import { runSteps } from '../assembly/steps.ts';
 import { bad, good, invert, type Result, toBase, type Unit } from '../engine/index.ts';
 import { answerText, askable, type Exercise, filled, type Item, itemAt, readPicks, slipsOfAny } from './exercise.ts';
@@ -46,7 +46,6 @@ export const formsOf = (exercise: Exercise): { readonly find: Exercise | undefin
         ? good({
             ...item.value,
             exercise: show,
-            question: `${item.value.question} ${showThat(answerText(item.value))}`,
           })
         : item;
     },

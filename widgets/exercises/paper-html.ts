@@ -14,6 +14,7 @@ import { ANSWER, acceptedAs, keyOf, paperFoot, paperOf } from '#words/papers.ts'
 import { relationNamed } from '../engine/index.ts';
 import { escapeText } from '../input/escape.ts';
 import { acceptedText, answerText, askedUnit, askText, type Item } from './exercise.ts';
+import { langText } from './own-language.ts';
 import type { PaperLine, Place } from './paper.ts';
 import { withIndexes } from './plain-formula.ts';
 import { shownHtml } from './shown-html.ts';
@@ -47,7 +48,7 @@ export const asked = (item: Item, marks: number): string => {
   return `<li><p>${question} <span class="marks">${marksFor(marks)}</span></p>${rest}</li>`;
 };
 const askedParts = keptWith((item) => ({
-  question: `${escapeText(item.question)} <span class="ask">${escapeText(askText(item))}</span>`,
+  question: `<span${langText(item.exercise)}>${escapeText(item.question)}</span> <span class="ask">${escapeText(askText(item))}</span>`,
   rest: `${shownHtml(item)}${
     item.exercise.shows
       ? '<p class="room"></p>'
@@ -89,7 +90,7 @@ export const keySheet = (lines: readonly PaperLine[], student: string, { classCo
 const workedItem = keptWith((item) => {
   const lines = algebraLines(item).map((line) => `<li>${withIndexes(escapeText(line))}</li>`);
   const accepted = item.offered ? '' : `, ${escapeText(acceptedAs(acceptedText(item)))}`;
-  return `<li><p>${escapeText(item.exercise.title)}</p><ul>${lines.join('')}</ul><p class="answer"><strong>${withIndexes(escapeText(answerText(item)))}</strong>${accepted}</p></li>`;
+  return `<li><p${langText(item.exercise)}>${escapeText(item.exercise.title)}</p><ul>${lines.join('')}</ul><p class="answer"><strong>${withIndexes(escapeText(answerText(item)))}</strong>${accepted}</p></li>`;
 });
 
 /** The formulas of each exercise’s steps as the press sets them, by the name of the exercise. */
@@ -106,19 +107,21 @@ export const methodSheet = (
   `<section class="paper method"><h2>${HOW_WORKED}</h2><p class="paper-foot">${escapeText(workedFor(classCode, version))}</p><ol>${places
     .map(({ exercise, of }, i) => {
       const item = lines[i]?.item;
+      const lang = langText(exercise);
       const steps = exercise.steps.map((step, at) => {
         const why = step.why ?? relationNamed(step.relation)?.says ?? '';
         const reason = escapeText(why.replace(/\{\{!?\s*(.*?)\s*\}\}/g, '$1').replace(/[*$`]/g, ''));
-        return `<li>${reason} ${methods[of]?.[at] ?? ''}</li>`;
+        return `<li><span${step.why === undefined ? '' : lang}>${reason}</span> ${methods[of]?.[at] ?? ''}</li>`;
       });
       const slips = [...new Set((item?.slips ?? []).flatMap(({ says, rule }) => (rule === undefined ? [] : [says])))];
+      const ask = item?.exercise.shows ? ` ${escapeText(askText(item))}` : '';
       return (
-        `<li><p><strong>${escapeText(exercise.title)}</strong>, ${marksFor(marks(of))}. ${escapeText(item?.question ?? '')}</p>` +
+        `<li><p><strong${lang}>${escapeText(exercise.title)}</strong>, ${marksFor(marks(of))}. <span${lang}>${escapeText(item?.question ?? '')}</span>${ask}</p>` +
         (exercise.kind === 'order' ? '' : `<ol class="method-steps">${steps.join('')}</ol>`) +
-        (exercise.hint === '' ? '' : `<p>${HINT_WAS}: ${escapeText(item?.hint ?? '')}</p>`) +
+        (exercise.hint === '' ? '' : `<p>${HINT_WAS}: <span${lang}>${escapeText(item?.hint ?? '')}</span></p>`) +
         (slips.length === 0
           ? ''
-          : `<p>${KNOWN_SLIPS}:</p><ul>${slips.map((says) => `<li>${escapeText(says)}</li>`).join('')}</ul>`) +
+          : `<p>${KNOWN_SLIPS}:</p><ul${lang}>${slips.map((says) => `<li>${escapeText(says)}</li>`).join('')}</ul>`) +
         '</li>'
       );
     })

@@ -17,6 +17,8 @@ export interface CourseChapter {
   readonly slug: string;
   readonly number: number;
   readonly title: string;
+  /** The language of its words, where that is not the edition’s. */
+  readonly lang?: string;
   readonly minutes: number;
   /** Names of the chapters that it needs. */
   readonly needs: readonly string[];

@@ -13,6 +13,7 @@ import { escapeText as escapeXml } from '../input/escape.ts';
 import { answerText, askedUnit, askText, type Item } from './exercise.ts';
 import { acceptedInterval } from './interval.ts';
 import { LETTERS, type Offered } from './offered.ts';
+import { languageOf, saidByChapter } from './own-language.ts';
 import type { PaperLine } from './paper.ts';
 import { statedAnswer } from './stated-answer.ts';
 import { stepLines } from './steps-text.ts';
@@ -41,7 +42,7 @@ export const SCHEMA = {
 export const identifierOf = (key: string): string => `item-${key.replace('#', '_').replace('~', '.')}`;
 
 /** In 3.0 every name has the prefix qti- and hyphens for capitals, and attributes have the hyphens; HTML keeps its names. */
-const HTML = new Set(['p', 'ul', 'ol', 'li', 'img', 'div']);
+const HTML = new Set(['p', 'ul', 'ol', 'li', 'img', 'div', 'span']);
 const hyphened = (name: string): string => name.replace(/[A-Z]/g, (c) => `-${c.toLowerCase()}`);
 
 /** Writes elements in the names of a version. */
@@ -61,6 +62,12 @@ export const writerOf = (version: QtiVersion) => {
   return element;
 };
 export type Element = ReturnType<typeof writerOf>;
+
+/** What the edition says in an item that stands in another language. */
+const inEdition = ({ exercise: { lang } }: Item): Readonly<Record<string, string>> =>
+  lang === undefined ? {} : { 'xml:lang': LANGUAGE };
+const edition = (e: Element, item: Item, text: string): string =>
+  text === '' || item.exercise.lang === undefined ? escapeXml(text) : e('span', inEdition(item), escapeXml(text));
 
 /** What an item shows of its answer after a try. */
 interface Said {
@@ -166,17 +173,19 @@ const LINES_TO_SHOW = '8';
 
 const interactionOf = (e: Element, { item }: PaperLine, picture: string): string => {
   const { offered, exercise } = item;
-  const stem = `${item.question} ${askText(item)}`.trim();
+  const stem = `${escapeXml(item.question)} ${edition(e, item, askText(item))}`.trim();
   if (exercise.shows)
-    return `${e('p', {}, escapeXml(stem))}${picture}${e('extendedTextInteraction', { responseIdentifier: 'RESPONSE', expectedLines: LINES_TO_SHOW })}`;
+    return `${e('p', {}, stem)}${picture}${e('extendedTextInteraction', { responseIdentifier: 'RESPONSE', expectedLines: LINES_TO_SHOW })}`;
   if (!offered)
-    return `${e('p', {}, `${escapeXml(stem)} ${escapeXml(HOW_TO_TYPE)}`)}${picture}${e('p', {}, e('textEntryInteraction', { responseIdentifier: 'RESPONSE', expectedLength: '12' }), ` ${escapeXml(askedUnit(item))}`)}`;
+    return `${e('p', {}, `${stem} ${edition(e, item, HOW_TO_TYPE)}`)}${picture}${e('p', {}, e('textEntryInteraction', { responseIdentifier: 'RESPONSE', expectedLength: '12' }), ` ${escapeXml(askedUnit(item))}`)}`;
   const order = offered.right.length > 1;
   return `${picture}${e(
     order ? 'orderInteraction' : 'choiceInteraction',
     { responseIdentifier: 'RESPONSE', shuffle: 'false', ...(order ? {} : { maxChoices: '1' }) },
-    e('prompt', {}, escapeXml(stem)),
-    ...offered.options.map(({ text }, i) => e('simpleChoice', { identifier: LETTERS[i] ?? '' }, escapeXml(text))),
+    e('prompt', {}, stem),
+    ...offered.options.map(({ text }, i) =>
+      e('simpleChoice', { identifier: LETTERS[i] ?? '', ...inEdition(item) }, escapeXml(text)),
+    ),
   )}`;
 };
 
@@ -240,14 +249,14 @@ export const qtiItem = (line: PaperLine, version: QtiVersion, { marks: marksOf, 
     e(
       'modalFeedback',
       { outcomeIdentifier: 'FEEDBACK', identifier, showHide: 'show' },
-      body(e('p', {}, escapeXml(says))),
+      body(e('p', saidByChapter(item, says) ? {} : inEdition(item), escapeXml(says))),
     ),
   );
   const title = escapeXml(exercise.title);
   const root = version === '2.1' ? 'assessmentItem' : 'qti-assessment-item';
   const timed = version === '2.1' ? 'timeDependent' : 'time-dependent';
   return [
-    `${XML_HEAD}<${root} ${SCHEMA[version]} identifier="${identifierOf(key)}" title="${title}" adaptive="false" ${timed}="false" xml:lang="${LANGUAGE}">`,
+    `${XML_HEAD}<${root} ${SCHEMA[version]} identifier="${identifierOf(key)}" title="${title}" adaptive="false" ${timed}="false" xml:lang="${languageOf(exercise)}">`,
     declared,
     outcome('SCORE', '0'),
     outcome('MAXSCORE', String(marks)),

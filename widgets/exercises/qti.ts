@@ -11,6 +11,7 @@ import { escapeText as escapeXml } from '../input/escape.ts';
 import { csvRow } from './csv-row.ts';
 import { askedUnit, askText } from './exercise.ts';
 import { LETTERS } from './offered.ts';
+import { languageOf } from './own-language.ts';
 import type { PaperLine } from './paper.ts';
 import {
   identifierOf,
@@ -55,10 +56,10 @@ const MANIFEST = {
 } as const;
 
 /** What a thing is, its parts in the order of the standard. */
-const lom = (title: string, minutes: number, rights = ''): string =>
-  `<lom xmlns="${LOM}"><general><title><string language="${LANGUAGE}">${escapeXml(title)}</string></title><language>${LANGUAGE}</language></general>` +
+const lom = (title: string, minutes: number, language: string, rights = ''): string =>
+  `<lom xmlns="${LOM}"><general><title><string language="${language}">${escapeXml(title)}</string></title><language>${language}</language></general>` +
   `<educational><typicalLearningTime><duration>PT${minutes}M</duration></typicalLearningTime></educational>` +
-  `${rights === '' ? '' : `<rights><description><string language="${LANGUAGE}">${escapeXml(rights)}</string></description></rights>`}</lom>`;
+  `${rights === '' ? '' : `<rights><description><string language="${language}">${escapeXml(rights)}</string></description></rights>`}</lom>`;
 
 /** Variants of one exercise, in the order in which they were drawn. */
 const groupsOf = (lines: readonly PaperLine[]): readonly (readonly PaperLine[])[] => {
@@ -114,13 +115,13 @@ const manifest = (lines: readonly PaperLine[], version: QtiVersion, bank: string
     const id = identifierOf(line.key);
     const image = imageOf(line);
     return (
-      `    <resource identifier="res-${id}" type="${item}" href="items/${id}.xml"><metadata>${lom(line.item.exercise.title, MINUTES)}</metadata>` +
+      `    <resource identifier="res-${id}" type="${item}" href="items/${id}.xml"><metadata>${lom(line.item.exercise.title, MINUTES, languageOf(line.item.exercise))}</metadata>` +
       `<file href="items/${id}.xml"/>${image === undefined ? '' : `<file href="${image}"/>`}</resource>`
     );
   });
   const needs = lines.map(({ key }) => `<dependency identifierref="res-${identifierOf(key)}"/>`).join('');
   return `${XML_HEAD}<manifest ${space} identifier="bank-${escapeXml(bank)}">
-  <metadata><schema>${schema}</schema><schemaversion>${schemaVersion}</schemaversion>${lom(`${BANK_TITLE} ${bank}`, MINUTES * groupsOf(lines).length, LICENCE_SAYS)}</metadata>
+  <metadata><schema>${schema}</schema><schemaversion>${schemaVersion}</schemaversion>${lom(`${BANK_TITLE} ${bank}`, MINUTES * groupsOf(lines).length, LANGUAGE, LICENCE_SAYS)}</metadata>
   <organizations/>
   <resources>
     <resource identifier="res-test" type="${test}" href="${TEST}"><file href="${TEST}"/>${needs}</resource>

@@ -1,7 +1,7 @@
 /** The book: its chapter files, rendered when they are asked for, cross-checked for links, and set into pages. */
 import { existsSync, readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { CHAPTERS } from '#words/language.ts';
+import { CHAPTERS, WRITTEN_IN } from '#words/language.ts';
 import { type Bank, makeBank } from '../exercises/bank.ts';
 import type { CourseChapter } from '../exercises/plan.ts';
 import type { Figure } from '../figures/kit/figure.ts';
@@ -71,15 +71,22 @@ const sourcesIn = (folder: string): readonly Source[] => {
     }));
 };
 
+/** Its exercises go to papers and reviews without it, and take their language along. */
+const inItsLanguage = (page: RenderedChapter): RenderedChapter => ({
+  ...page,
+  model: { ...page.model, exercises: page.model.exercises.map((exercise) => ({ ...exercise, lang: WRITTEN_IN })) },
+});
+
 const renderSource = (
-  { file, text, shared }: Source,
+  { file, text, shared, foreign }: Source,
   widgets: ReadonlyMap<string, Figure>,
   cache: RenderCache,
 ): RenderedChapter => {
   const known = cache.get(file);
   // A chapter is rendered again where an adjuster changed that it may name.
   const all = `${shared.text}\n${text}`;
-  const page = known?.text === all ? known.page : renderChapter(file, text, widgets, shared.adjusters);
+  const made = known?.text === all ? known.page : renderChapter(file, text, widgets, shared.adjusters);
+  const page = foreign && made !== known?.page ? inItsLanguage(made) : made;
   cache.set(file, { text: all, page });
   return page;
 };
@@ -285,7 +292,7 @@ const methodsOf = (bank: Bank): Readonly<Record<string, readonly string[]>> =>
 const courseOf = ({ places, rendered }: Book): readonly CourseChapter[] => {
   const stops = [...rendered.values()].flatMap(({ routes }) => routes.flatMap((route) => route.stops));
   const slugOf = (href: string) => pageHref(href).replace(/\.html$/, '');
-  return places.flatMap(({ slug, number, title, goal }) => {
+  return places.flatMap(({ slug, number, title, goal, foreign }) => {
     const page = rendered.get(slug);
     // The page for the class is no lesson.
     if (number === undefined || !page || page.needsBank) return [];
@@ -294,6 +301,7 @@ const courseOf = ({ places, rendered }: Book): readonly CourseChapter[] => {
         slug,
         number,
         title,
+        ...(foreign && { lang: WRITTEN_IN }),
         minutes: page.minutes,
         needs: stops.filter(({ href }) => slugOf(href) === slug).flatMap(({ needs }) => needs.map(slugOf)),
         outcomes: goal.split(/(?<=[.!?])\s+(?=\p{Lu})/u),

@@ -18,6 +18,7 @@ import {
 import type { Bank } from '../../exercises/bank.ts';
 import type { Exercise } from '../../exercises/exercise.ts';
 import { type Edit, edited, editOf, NO_OWN, type Own, readMarks, readOwn, writeOwn } from '../../exercises/own.ts';
+import { langOf } from '../../exercises/own-language.ts';
 import { saveFile } from '../../figures/kit/save.ts';
 import { make, whenSent } from '../dom.ts';
 import { button, lineField, status, textField } from './parts.ts';
@@ -106,7 +107,14 @@ export const mountOwn = (place: HTMLElement, bank: Bank, changed: (own: Own) => 
     return make(
       'div',
       { class: 'own-row', role: 'group', 'aria-label': title },
-      make('label', {}, used, `${title} `, make('span', { class: 'visually-hidden' }, USED)),
+      make(
+        'label',
+        {},
+        used,
+        make('span', langOf(exercise), title),
+        ' ',
+        make('span', { class: 'visually-hidden' }, USED),
+      ),
       make('label', { for: marks.id, class: 'own-marks' }, MARKS_FIELD),
       make('span', { class: 'field-box' }, marks),
       change,
@@ -116,7 +124,7 @@ export const mountOwn = (place: HTMLElement, bank: Bank, changed: (own: Own) => 
   const show = () =>
     list.replaceChildren(
       ...bank.chapters.map(({ title, exercises }) => {
-        const fold = make('details', {}, make('summary', {}, title));
+        const fold = make('details', {}, make('summary', exercises[0] ? langOf(exercises[0]) : {}, title));
         fold.addEventListener('toggle', () => {
           if (fold.open && fold.childElementCount === 1) fold.append(...exercises.map(row));
         });

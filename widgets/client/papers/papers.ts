@@ -41,9 +41,10 @@ import { zipped } from '../../assembly/files/zipped.ts';
 import { runInSlices } from '../../assembly/run-in-slices.ts';
 import { type Bad, bad, good, type Result } from '../../engine/index.ts';
 import { gridCsv, gridSheet, type SetPaper } from '../../exercises/answer-grid.ts';
-import type { Bank } from '../../exercises/bank.ts';
+import type { Bank, BankChapter } from '../../exercises/bank.ts';
 import { FORMS, type OwnUnits } from '../../exercises/forms.ts';
 import { NO_OWN, withOwn } from '../../exercises/own.ts';
+import { langOf } from '../../exercises/own-language.ts';
 import {
   type Counts,
   choose,
@@ -101,7 +102,7 @@ export const mountPapers = (
   let bank = theirs;
   const marksOf = (id: string) => own.marks[id] ?? 1;
   place.querySelector('[data-without-script]')?.remove();
-  const count = (slug: string, title: string, chapter: number) => {
+  const count = ({ slug, title, exercises }: BankChapter, chapter: number) => {
     const field = make('input', {
       id: `papers-${slug}`,
       type: 'text',
@@ -110,9 +111,9 @@ export const mountPapers = (
       maxlength: '20000',
       value: chapter < FIRST_CHAPTERS ? '1' : '0',
     });
-    return { slug, title, field };
+    return { slug, title, lang: exercises[0] ? langOf(exercises[0]) : {}, field };
   };
-  const counts = bank.chapters.map(({ slug, title }, chapter) => count(slug, title, chapter));
+  const counts = bank.chapters.map(count);
   const code = make('input', {
     id: 'papers-class',
     type: 'text',
@@ -299,11 +300,11 @@ export const mountPapers = (
     );
 
   const version = make('p', { class: 'papers-bank' }, questionBank(bank.version));
-  const field = (label: string, input: HTMLElement) =>
+  const field = (label: string, input: HTMLElement, lang: Readonly<Record<string, string>> = {}) =>
     make(
       'div',
       { class: 'field' },
-      make('label', { for: input.id }, label),
+      make('label', { for: input.id, ...lang }, label),
       make('span', { class: 'field-box' }, input),
     );
   const form = make(
@@ -313,7 +314,7 @@ export const mountPapers = (
       'fieldset',
       { class: 'papers-counts' },
       make('legend', {}, howMany(MOST_OF_A_CHAPTER)),
-      ...counts.map(({ title, field: input }) => field(title, input)),
+      ...counts.map(({ title, lang, field: input }) => field(title, input, lang)),
     ),
     field(CLASS_CODE, code),
     make('div', { class: 'field text' }, make('label', { for: roster.id }, ROSTER), roster),

@@ -17,6 +17,7 @@ import {
   TAKE_NEEDS,
 } from '#words/classroom.ts';
 import { csvRow } from '../../exercises/csv-row.ts';
+import { langOf, langText } from '../../exercises/own-language.ts';
 import {
   type CourseChapter,
   type Plan,
@@ -30,29 +31,31 @@ import { escapeText } from '../../input/escape.ts';
 import { make, whenSent } from '../dom.ts';
 import { button, lineField, printed, status } from './parts.ts';
 
-const rowsOf = ({ lessons }: Plan) =>
+const rowsOf = ({ lessons }: Plan) => cellsOf(lessons).map(({ cells }) => cells);
+const cellsOf = (lessons: Plan['lessons']) =>
   lessons.flatMap(({ number, parts }) =>
     parts.map(({ chapter, minutes, from }) => {
       // What one can do is there when the chapter is ended.
       const ends = from === 'whole' || from === 'ended';
-      return [
+      const cells = [
         String(number),
         partOf(chapter.number, chapter.title, from),
         String(minutes),
         ends ? chapter.outcomes.join(' ') : '',
         ends ? chapter.exercises.join('; ') : '',
       ];
+      return { cells, lang: langText(chapter) };
     }),
   );
 const HEADS = [LESSON_HEAD, CHAPTERS_TAKEN, MINUTES_HEAD, OUTCOMES_HEAD, PRACTISED_BY];
 
 const planHtml = (plan: Plan, says: string): string =>
-  `<section class="paper grid plan"><h2>${PLAN}</h2><p>${escapeText(says)}</p><table><thead><tr>${HEADS.map((head) => `<th scope="col">${head}</th>`).join('')}</tr></thead><tbody>${rowsOf(
-    plan,
+  `<section class="paper grid plan"><h2>${PLAN}</h2><p>${escapeText(says)}</p><table><thead><tr>${HEADS.map((head) => `<th scope="col">${head}</th>`).join('')}</tr></thead><tbody>${cellsOf(
+    plan.lessons,
   )
     .map(
-      (row) =>
-        `<tr>${row.map((cell, i) => `<td${i === 2 ? '' : ' class="words"'}>${escapeText(cell)}</td>`).join('')}</tr>`,
+      ({ cells, lang }) =>
+        `<tr>${cells.map((cell, i) => `<td${i === 2 ? '' : ` class="words"${lang}`}>${escapeText(cell)}</td>`).join('')}</tr>`,
     )
     .join('')}</tbody></table></section>`;
 
@@ -111,7 +114,7 @@ export const mountPlan = (place: HTMLElement, course: readonly CourseChapter[]):
       make(
         'div',
         { class: 'plan-chapters' },
-        ...boxes.map(({ chapter, box }) => make('label', {}, box, `${chapter.number} ${chapter.title}`)),
+        ...boxes.map(({ chapter, box }) => make('label', langOf(chapter), box, `${chapter.number} ${chapter.title}`)),
       ),
       button(TAKE_NEEDS, () => {
         const all = new Set(withNeeds(course, chosen()).map(({ slug }) => slug));

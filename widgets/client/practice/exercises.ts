@@ -113,6 +113,10 @@ const practise = (
     const { exercise } = item;
     tick();
     place.dataset.picks = item.picks.join(',');
+    // In a review one may stand in another language than the last.
+    for (const said of [part('question'), part('hint')])
+      if (exercise.lang === undefined) said?.removeAttribute('lang');
+      else said?.setAttribute('lang', exercise.lang);
     setText(part('question'), item.question);
     setText(place.querySelector('.ask'), askText(item));
     setText(part('hint'), item.hint);
