@@ -13,6 +13,7 @@ import { inDeep, these } from '../support/deep.ts';
 import { englishIn } from '../support/english.ts';
 import { german } from '../support/german.ts';
 import type * as InGerman from '../support/in-german.ts';
+import { kept } from '../support/kept.ts';
 
 const FOLDER = resolve(import.meta.dirname, '../../chapters');
 const ALL = ['one-screw', 'inch-and-starts', 'three-parts'];
@@ -30,10 +31,13 @@ interface Read {
   };
 }
 
-const readAll = ({ readPage, FIGURES }: Pick<typeof InGerman, 'readPage' | 'FIGURES'>): ReadonlyMap<string, Read> =>
+const readAll = (
+  language: string,
+  { readPage, FIGURES }: Pick<typeof InGerman, 'readPage' | 'FIGURES'>,
+): ReadonlyMap<string, Read> =>
   new Map(
     CHAPTERS.map((slug) => {
-      const page = readPage(FOLDER, slug, FIGURES, new Map(), ASSETS);
+      const page = kept(`page ${language} ${slug}`, () => readPage(FOLDER, slug, FIGURES, new Map(), ASSETS));
       const { document } = parseHTML(page?.html ?? '');
       const model = JSON.parse(document.querySelector('#page-model')?.textContent ?? '{}');
       return [slug, { document, model, mistakes: page?.mistakes ?? ['no page'] }];
@@ -55,8 +59,8 @@ describe('the German chapters', () => {
   let english: ReadonlyMap<string, Read>;
   let germans: ReadonlyMap<string, Read>;
   beforeAll(() => {
-    english = readAll(English);
-    germans = readAll(inGerman);
+    english = readAll('en', English);
+    germans = readAll('de', inGerman);
   });
   const both = (slug: string): readonly [Read, Read] => {
     const [en, de] = [english.get(slug), germans.get(slug)];

@@ -6,6 +6,7 @@ import { diagnosticText } from '../../widgets/site/diagnostics.ts';
 import {
   countProse,
   LONGEST,
+  longSentences,
   MOST_IN_VIEW,
   MOST_SYMBOLS,
   piecesOf,
@@ -16,19 +17,30 @@ import {
 const root = resolve(import.meta.dirname, '../..');
 const filesIn = (folder: string, ending: string): string[] =>
   readdirSync(resolve(root, folder), { recursive: true, encoding: 'utf8' })
-    // The rules are of English.
-    .filter((name) => name.endsWith(ending) && !/^de\b/.test(name))
+    .filter((name) => name.endsWith(ending))
     .map((name) => `${folder}/${name}`);
+const FILES = [...filesIn('chapters', '.md'), ...filesIn('widgets/words', '.ts')];
+const isGerman = (file: string): boolean => /\/de\//.test(file);
 
 const saysOf = (text: string, file = 'chapters/99-test.md'): string[] =>
   proseFaults(file, text).map(({ line, says }) => `${line}: ${says}`);
 const words = (count: number): string => `${Array.from({ length: count }, () => 'word').join(' ')}.`;
 
 describe('the text of the notebook', () => {
-  for (const file of [...filesIn('chapters', '.md'), ...filesIn('widgets/words', '.ts')])
+  for (const file of FILES.filter((one) => !isGerman(one)))
     it(`reads easily in ${file}`, () => {
       expect(proseFaults(file, readFileSync(resolve(root, file), 'utf8')).map(diagnosticText)).toEqual([]);
     });
+});
+
+describe('the German text', () => {
+  it('has no longer sentence than the English one, whose other rules are not of German', () => {
+    const files = FILES.filter(isGerman);
+    expect(files.length).toBeGreaterThan(50);
+    expect(
+      files.flatMap((file) => longSentences(file, readFileSync(resolve(root, file), 'utf8')).map(diagnosticText)),
+    ).toEqual([]);
+  });
 });
 
 describe('proseFaults', () => {

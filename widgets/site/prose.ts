@@ -352,6 +352,15 @@ const crowded = (pieces: readonly Piece[]): { line: number; says: string }[] => 
   }),
 ];
 
+/** The sentences that are too long in any language. */
+export const longSentences = (file: string, text: string): Diagnostic[] => {
+  const isChapter = file.endsWith('.md');
+  const pieces = isChapter ? piecesOf(text) : piecesOfTable(text);
+  return pieces.flatMap(({ line, text: says, code }) =>
+    code ? [] : longIn(says, !isChapter).map((long) => ({ file, line, says: long })),
+  );
+};
+
 /** What is hard to read in a chapter, or in a table of words. */
 export const proseFaults = (file: string, text: string): Diagnostic[] => {
   const met = new Set<string>();
