@@ -169,12 +169,15 @@ describe('a decimal comma', () => {
   });
 
   it('is read like a point, in numbers, threads and lists', () => {
-    const { TEXTS } = inGerman;
+    const { TEXTS, inField, readWithSpread } = inGerman;
     const taps = TEXTS.taps.read('M10x1,5; M8×1.25');
     expect(taps).toMatchObject({ ok: true });
     expect(TEXTS.taps.note('M10x1,5; M8×1.25; Unsinn')).toMatch(
       /^Ausgelassen: „Unsinn“; die anderen 2 werden behalten\. Gelesen: /,
     );
+    expect(inField('1.5 mm ± 2 µm, 10 readings')).toBe('1,5 mm ± 2 µm, 10 Messwerte');
+    const spread = readWithSpread('1,5 mm ± 2 µm, 10 Messwerte', 'mm', 'mm');
+    expect(spread).toMatchObject({ ok: true, value: { value: 1.5, spread: { readings: 10 } } });
     expect(TEXTS.dividers.read('Sechskant; 50')).toMatchObject({ ok: true });
     expect(TEXTS.warmth.read('20,5 °C')).toEqual({ ok: true, value: '20.5 °C' });
   });

@@ -1,4 +1,5 @@
 /** What the figures of effort share: the reader's pair and load as the engine takes them, and a plain screw beside. */
+import { SENSES } from '#words/force.ts';
 import {
   collarTorque,
   diameters,
@@ -66,4 +67,4 @@ export const effortState = (numbers: EffortNumbers, mu = numbers.values.mu): Res
 export const torqueText = (torque: number, view: UnitView): string => show(torque, { shown: 'N·mm', digits: 4 }, view);
 export const forceText = (force: number, view: UnitView): string => show(force, { shown: 'force', digits: 4 }, view);
 
-export const senseText = (sense: 1 | -1): string => (sense === 1 ? 'clockwise' : 'anticlockwise');
+export const senseText = (sense: 1 | -1): string => (sense === 1 ? SENSES.clockwise : SENSES.anticlockwise);

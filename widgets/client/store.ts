@@ -25,7 +25,7 @@ import { runInSlices } from '../assembly/run-in-slices.ts';
 import { spokenNumber, symbolFact, UNITS } from '../engine/index.ts';
 import type { UnitView } from '../input/format.ts';
 import { LONGEST_TEXT } from '../input/quantity.ts';
-import type { Spread } from '../input/spread.ts';
+import { inField, type Spread } from '../input/spread.ts';
 import { aheadOf, longestOf, MOST_CARRIED } from '../input/texts.ts';
 import { reasonOf } from '../words/reason.ts';
 
@@ -101,7 +101,7 @@ export const createStore = (
 
   const start = (set: NumberSet, input: Input): Field => {
     const value = ownValue(set.id, input);
-    return { input, text: inField(input, writeValue(input, value, view)), value, reason: undefined };
+    return { input, text: shownIn(input, writeValue(input, value, view)), value, reason: undefined };
   };
 
   const announce = () => {
@@ -174,7 +174,7 @@ export const createStore = (
     const noted = typeof field.value === 'object' && field.value.notes.length > 0;
     const value = noted ? asWritten(field.input, field.value) : field.value;
     const text = writeField(field.input, { value, spread: field.spread }, view);
-    write(set, { ...field, value, text: inField(field.input, text) });
+    write(set, { ...field, value, text: shownIn(field.input, text) });
   };
 
   const load = (set: string, name: string, text: string, as: UnitView) => {
@@ -269,8 +269,8 @@ export const createStore = (
 };
 
 /** A number or a thread as a field shows it: with the decimal mark of the language, where links and files have a point. */
-const inField = (input: Input, text: string): string =>
-  input.kind === 'quantity' || input.kind === 'thread' ? spokenNumber(text) : text;
+const shownIn = (input: Input, text: string): string =>
+  input.kind === 'quantity' || input.kind === 'thread' ? inField(text) : text;
 
 /** The chapter's own value of an input: read once, since every writing of an address may ask for it. */
 const ownValues = new WeakMap<Input, Value>();

@@ -8,6 +8,7 @@
  *   1.501; 1.499; 1.503 mm       the readings themselves, of which mean and standard deviation are taken
  *   M10×1.5-6g, M10×1.5-6H/6g    where a pitch diameter or its clearance is asked: the middle and the limits of the class
  */
+import { READINGS } from '#words/language.ts';
 import {
   type BaseUnit,
   bad,
@@ -19,6 +20,7 @@ import {
   good,
   meanAndScatter,
   type Result,
+  spokenNumber,
   UNITS,
   type Unit,
 } from '../engine/index.ts';
@@ -85,9 +87,8 @@ export const readSpread = (tail: string, value: number, base: BaseUnit, fallback
   const factor = /^k\s*=\s*(.*)$/i.exec(rest);
   const k = factor ? readNumber(factor[1] ?? '') : undefined;
   if (k?.ok && k.value > 0 && k.value < 100) return good({ half, ...shared, k: k.value });
-  const readings = /^(?:(?:measured|mean of),?\s*)?(\d{1,6})\s+(?:readings?|Messung(?:en)?|Ablesung(?:en)?)$/i.exec(
-    rest,
-  );
+  const readings =
+    /^(?:(?:measured|mean of),?\s*)?(\d{1,6})\s+(?:readings?|Messwerte?n?|Messung(?:en)?|Ablesung(?:en)?)$/i.exec(rest);
   if (!readings) return bad('spread-tail-unread', { text: rest });
   const count = Number(readings[1]);
   return count >= 2 ? good({ half, readings: count }) : bad('spread-few-readings', { text: rest });
@@ -157,6 +158,9 @@ export const doubtOf = ({ half, k, readings }: Spread): Doubt =>
 
 /** As links and files have it, whatever the language of the page. */
 const pointed = (text: string): string => text.replace(',', '.');
+
+/** A number as a field shows it, in the language of the page. */
+export const inField = (text: string): string => spokenNumber(text).replace(/(\d) readings$/, `$1 ${READINGS}`);
 
 /** A ± as its field writes it and reads it again; `unit` is that of the value before it. */
 export const spreadText = (spread: Spread, unit: Unit): string => {

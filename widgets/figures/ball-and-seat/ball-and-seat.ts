@@ -4,7 +4,7 @@ import { seatText } from '#words/contact.ts';
 import { WORDS } from '#words/figures/ball-and-seat.ts';
 import { type Tip, tipOf } from '../../assembly/tip.ts';
 import { at, good, type Result, type Seat, type SeatContact, seatContact } from '../../engine/index.ts';
-import { CHOICES, type OptionOf } from '../../input/choices.ts';
+import { CHOICES, type OptionOf, optionText } from '../../input/choices.ts';
 import { escapeText } from '../../input/escape.ts';
 import { numeral, show, type UnitView } from '../../input/format.ts';
 import { reasonOf } from '../../words/reason.ts';
@@ -208,11 +208,11 @@ export const ballAndSeat = defineFigure({
   table: ({ everywhere }, view) => ({
     head: WORDS.head,
     rows: everywhere.map(([rests, found]) => {
-      if (!found.ok) return [rests, reasonOf(found), '', ''];
+      if (!found.ok) return [optionText('rests', rests), reasonOf(found), '', ''];
       const contact = found.value;
       const elastic = contact.state === 'elastic';
       return [
-        rests,
+        optionText('rests', rests),
         elastic ? size(contact.sink, view) : WORDS.notElastic,
         elastic ? pressure(contact.p0) : WORDS.notElastic,
         force(contact.yieldLoad),

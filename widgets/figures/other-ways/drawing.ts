@@ -218,7 +218,7 @@ export const drawingOf = (way: WholeWay, s: WaysState, { scale, widths, high }: 
   const roof =
     s.wanted.height <= high ? `<path class="roof" d="M0 ${px(floor - s.wanted.height * scale)}H${px(width)}"/>` : '';
   return (
-    `<svg class="way" viewBox="0 0 ${px(width)} ${px(height)}" role="img" aria-label="${WORDS.drawing(way.name)}">` +
+    `<svg class="way" viewBox="0 0 ${px(width)} ${px(height)}" role="img" aria-label="${WORDS.drawing(WORDS.way(way.name))}">` +
     `<path class="ground" d="M0 ${px(floor)}H${px(width)}"/>${roof}${DRAWN[way.name](way, s, pen)}` +
     `<path class="measure" d="M${px(left * scale)} ${px(floor + 7)}v10m0 -5h${px(10 * scale)}m0 -5v10"/></svg>`
   );

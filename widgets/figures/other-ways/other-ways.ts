@@ -78,7 +78,13 @@ const made = (way: WholeWay, { shop, threads: { B, D, A, C } }: WaysState, view:
 /** The numbers of a way that can be asked backwards. */
 const amountsOf = (way: WholeWay): Amount[] => {
   const of = (key: 'resolution' | 'stroke' | 'height', shown: 'motion' | 'size', digits: number): Amount => ({
-    ...amount(`${way.name}-${key}`.replace(/ /g, '-'), `${WORDS.facts[key]}, ${way.name}`, way[key], shown, digits),
+    ...amount(
+      `${way.name}-${key}`.replace(/ /g, '-'),
+      `${WORDS.facts[key]}, ${WORDS.way(way.name)}`,
+      way[key],
+      shown,
+      digits,
+    ),
     short: WORDS.facts[key],
   });
   return [of('resolution', 'motion', 3), of('stroke', 'motion', 3), of('height', 'size', 3)];
@@ -95,12 +101,12 @@ const facts = (way: WholeWay, view: UnitView): Row[] => [
 
 const stood = (way: WholeWay, s: WaysState, frame: Frame): string =>
   `<div class="stood" style="--w: ${px(at(frame.widths, s.ways.indexOf(way)))}">${drawingOf(way, s, frame)}` +
-  `<p class="line">${way.name}${cutOff(way, s, frame) ? ` <span class="cut-off">${WORDS.cutOff}</span>` : ''}</p></div>`;
+  `<p class="line">${WORDS.way(way.name)}${cutOff(way, s, frame) ? ` <span class="cut-off">${WORDS.cutOff}</span>` : ''}</p></div>`;
 
 const card = (way: WholeWay, s: WaysState, view: UnitView): string => {
   const fails = failings(way, s, view);
   return (
-    `<section class="way-card" data-way="${way.name}"><p class="way-name">${way.name}</p>` +
+    `<section class="way-card" data-way="${way.name}"><p class="way-name">${WORDS.way(way.name)}</p>` +
     `<p class="made">${escapeText(made(way, s, view))}</p>` +
     readoutHtml(facts(way, view), view) +
     (fails.length === 0
@@ -146,7 +152,7 @@ const givesBy = (way: WholeWay) => (way.give.ok ? way.give.value : undefined);
 
 const caption = (s: WaysState, view: UnitView): string => {
   const able = s.ways.filter((way) => failings(way, s, view).length === 0);
-  const unpriced = s.ways.filter((way) => way.price === undefined).map((way) => way.name);
+  const unpriced = s.ways.filter((way) => way.price === undefined).map((way) => WORDS.way(way.name));
   const [light, stiff, low, cheap] = [
     least(able, turnedBy),
     least(able, givesBy),
@@ -160,13 +166,13 @@ const caption = (s: WaysState, view: UnitView): string => {
       stroke: show(s.wanted.stroke, { shown: 'motion' }, view),
       height: show(s.wanted.height, { shown: 'size' }, view),
     },
-    able: able.map((way) => way.name),
+    able: able.map((way) => WORDS.way(way.name)),
     unpriced,
     noPrices: unpriced.length === s.ways.length,
-    lightest: light && { name: light.name, amount: torqueText(light, view) },
-    stiffest: stiff?.name,
-    lowest: low && { name: low.name, amount: size(low.height, view) },
-    cheapest: cheap && { name: cheap.name, amount: priceText(cheap) },
+    lightest: light && { name: WORDS.way(light.name), amount: torqueText(light, view) },
+    stiffest: stiff && WORDS.way(stiff.name),
+    lowest: low && { name: WORDS.way(low.name), amount: size(low.height, view) },
+    cheapest: cheap && { name: WORDS.way(cheap.name), amount: priceText(cheap) },
   });
 };
 
@@ -194,7 +200,7 @@ export const otherWays = defineFigure({
   table: (s, view) => ({
     head: WORDS.head,
     rows: s.ways.map((way) => [
-      way.name,
+      WORDS.way(way.name),
       motion(way.perTurn, view),
       motion(way.resolution, view),
       motion(way.stroke, view),

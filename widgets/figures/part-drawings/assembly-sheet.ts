@@ -10,7 +10,7 @@ import { engagedAt } from '../../assembly/adjuster/joint.ts';
 import { heightOf, type Part, type Role, type Step, type ThreadEnd } from '../../assembly/adjuster/part.ts';
 import { countOf, type Item, itemsOf } from '../../assembly/adjuster/parts-list.ts';
 import { chain, LETTERS, type Mark, type Spot, text, thin } from '../../assembly/files/paper.ts';
-import { good, type Result } from '../../engine/index.ts';
+import { good, type Result, spokenNumber } from '../../engine/index.ts';
 import { designationOfSide } from '../../input/designation-sides.ts';
 import { numeral, show } from '../../input/format.ts';
 import { guideOf, postOf, reachesOf, springsOf } from '../kit/adjuster-extras.ts';
@@ -59,8 +59,8 @@ const rowOf = (item: Item, { view }: Asked): readonly [name: string, material: s
   switch (item.kind) {
     case 'part': {
       const { role, kind, below, above, material } = item.part;
-      const ends = [below, above].flatMap((e) => (e ? [designationOfSide(e.thread, e.gender)] : []));
-      return [[WORDS.part(role, kind), ...ends].join(', '), material];
+      const ends = [below, above].flatMap((e) => (e ? [spokenNumber(designationOfSide(e.thread, e.gender))] : []));
+      return [[WORDS.part(role, kind), ...ends].join(', '), WORDS.material(material)];
     }
     case 'ball':
       return [`${WORDS.ball} ${WORDS.round(plainSize(item.tip.diameter, view))}`, ''];

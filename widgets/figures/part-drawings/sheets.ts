@@ -210,7 +210,7 @@ export const partSheet = (part: Part, number: string, asked: Asked): Result<Pape
       block,
       {
         name: WORDS.part(part.role, part.kind),
-        material: part.material,
+        material: WORDS.material(part.material),
         scale: s,
         units: view === 'inch' ? 'in' : 'mm',
         paper,

@@ -90,7 +90,7 @@ const draw = ({ adjuster, pieces, frame }: State, view: UnitView): string => {
   const name =
     adjuster.name === ''
       ? partsOf(adjuster)
-          .map((p) => p.kind)
+          .map((p) => WORDS.kind(p.kind))
           .join(', ')
       : adjuster.name;
   return (

@@ -2,10 +2,11 @@
 import { spokenNumber } from '../../engine/index.ts';
 import type * as En from '../en/adjuster.ts';
 import type { Same } from '../same.ts';
+import { partKind } from './kinds.ts';
 
 export const WORDS: Same<typeof En.WORDS> = {
   list: {
-    part: (kind, threads) => `${kind} ${threads.map(spokenNumber).join(', ')}`,
+    part: (kind, threads) => `${partKind(kind)} ${threads.map(spokenNumber).join(', ')}`,
     ball: (mm) => `Kugel ${spokenNumber(String(mm))} mm`,
     spring: 'Feder',
   },

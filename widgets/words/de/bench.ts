@@ -19,7 +19,7 @@ export const FAULT_WORDS: Same<typeof En.FAULT_WORDS> = {
   lean: {
     says: 'die beiden Gewinde des Stellteils stehen schräg zueinander',
     size: 'Winkel zwischen ihren Achsen',
-    shows: 'Eine Schräge schwenkt die Spitze zur Seite, einmal je Umdrehung.',
+    shows: 'Eine Schiefstellung schwenkt die Spitze zur Seite, einmal je Umdrehung.',
     look: 'Lies die Messuhr quer zur Achse bei jedem Viertel ab.',
   },
   'loose lock': {
@@ -66,12 +66,12 @@ export const TAKEN_FOR: typeof En.TAKEN_FOR = {
     'lead error': 'Du gibst der Messuhr die Schuld für das Gewinde. Sie zeigt ein Endmaß richtig an.',
   },
   wave: {
-    lean: 'Du hältst jede Welle in der Höhe für einen periodischen Fehler des Gewindes. Eine Schräge macht auch eine und schwenkt dazu die Spitze.',
+    lean: 'Du hältst jede Welle in der Höhe für einen periodischen Fehler des Gewindes. Eine Schiefstellung macht auch eine und schwenkt dazu die Spitze.',
   },
   lean: {
-    wave: 'Du hältst eine Welle in der Höhe für eine Schräge. Die Spitze schwenkte nicht zur Seite.',
+    wave: 'Du hältst eine Welle in der Höhe für eine Schiefstellung. Die Spitze schwenkte nicht zur Seite.',
     'side push':
-      'Du hältst eine Spitze, die danebensteht, für eine, die schwenkt. Eine Schräge geht mit dem Kopf herum; dies bleibt auf einer Seite.',
+      'Du hältst eine Spitze, die danebensteht, für eine, die schwenkt. Eine Schiefstellung geht mit dem Kopf herum; dies bleibt auf einer Seite.',
   },
   'side push': {
     lean: 'Du hältst eine Spitze, die schwenkt, für eine gedrückte. Ein Druck bleibt auf einer Seite; dies geht mit dem Kopf herum.',

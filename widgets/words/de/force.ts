@@ -9,6 +9,11 @@ export const PART_WORDS: Same<typeof En.PART_WORDS> = {
   carried: 'das Hubteil',
 };
 
+export const SENSES: Same<typeof En.SENSES> = {
+  clockwise: 'im Uhrzeigersinn',
+  anticlockwise: 'gegen den Uhrzeigersinn',
+};
+
 const OF_PART = { turned: 'des Stellteils', carried: 'des Hubteils' } as const;
 const FLANK = { pressed: 'Druckflanke', pulled: 'Zugflanke' } as const;
 

@@ -14,4 +14,5 @@ export const UNIT_WORDS: Same<typeof En.UNIT_WORDS> = {
   turn: 'Umdrehung',
   d: 'd',
 };
+export const READINGS = 'Messwerte';
 export const SENSE: Same<typeof En.SENSE> = { right: 'rechts', left: 'links' };

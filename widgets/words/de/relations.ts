@@ -9,16 +9,17 @@ const says: Readonly<Record<string, string>> = {
     'Durchmesser, der für eine ganze Stufe der ISO 965-1 steht: das geometrische Mittel ihrer beiden Enden.',
   'iso-deviation-g': 'Oberes Abmaß der Lage g vor dem Runden: wie weit die größte Schraube unter dem Nennmaß bleibt.',
   'iso-nut-pitch-tolerance':
-    'Toleranz des Grads 6 am Flankendurchmesser einer metrischen Mutter, vor dem Runden: etwa ein Drittel mehr als bei der Schraube.',
+    'Toleranz im Toleranzgrad 6 am Flankendurchmesser einer metrischen Mutter, vor dem Runden: etwa ein Drittel mehr als bei der Schraube.',
   'iso-pitch-tolerance':
-    'Toleranz des Grads 6 am Flankendurchmesser einer metrischen Schraube, vor dem Runden auf Vorzugszahlen.',
+    'Toleranz im Toleranzgrad 6 am Flankendurchmesser einer metrischen Schraube, vor dem Runden auf Vorzugszahlen.',
   lead: 'Steigung: wie weit eine volle Umdrehung eine Mutter bewegt, die sich nicht dreht.',
   'lead-angle': 'Steigungswinkel: der Anstieg des am Flankendurchmesser abgewickelten Gewindes.',
   'minor-diameter': 'Kerndurchmesser eines 60°-Gewindes, Nennmaß: die Bohrung vor dem Gewindeschneiden.',
   'once-round': 'Länge einmal um das Gewinde am Flankendurchmesser: die Grundlinie der abgewickelten Rampe.',
-  'over-wires': 'Messung über drei Drähte, ohne die Schräge der Drähte.',
+  'over-wires': 'Messung über drei Drähte, ohne die Schrägstellung der Drähte.',
   'pitch-diameter': 'Flankendurchmesser eines 60°-Gewindes, Nennmaß, wo Gang und Lücke gleich breit sind.',
-  'pitch-diameter-over-wires': 'Flankendurchmesser aus einer Messung über drei Drähte, ohne die Schräge der Drähte.',
+  'pitch-diameter-over-wires':
+    'Flankendurchmesser aus einer Messung über drei Drähte, ohne die Schrägstellung der Drähte.',
   'pitch-from-tpi': 'Teilung eines Zollgewindes aus seinen Gängen je Zoll.',
   'root-diameter': 'Kerndurchmesser eines 60°-Außengewindes mit gerundetem Grund: der Kern, der die Last trägt.',
   'share-of-thread':
@@ -34,7 +35,7 @@ const says: Readonly<Record<string, string>> = {
   'unified-allowance': 'Grundabmaß der Klassen 1A und 2A: wie weit die größte Schraube unter dem Nennmaß bleibt.',
   'unified-pitch-tolerance': 'Toleranz der Klasse 2A am Flankendurchmesser einer Unified-Schraube, vor dem Runden.',
   'wire-slope':
-    'Was die Schräge der Drähte zur Messung beiträgt, und zum gefundenen Flankendurchmesser, wenn man sie auslässt.',
+    'Was die Schrägstellung der Drähte zur Messung beiträgt, und zum gefundenen Flankendurchmesser, wenn man sie auslässt.',
   'backward-run': 'Wie weit das Hubteil in jeder Umdrehung zurückläuft, und über welchen Anteil davon.',
   'diameter-equivalent': 'Flankendurchmesser-Äquivalent: das Flankenspiel, das eine Steigungsabweichung verbraucht.',
   'divisions-for': 'Skalenteile, die ein Drehknopf braucht, damit einer davon eine gewünschte Bewegung ist.',
@@ -88,7 +89,7 @@ const says: Readonly<Record<string, string>> = {
   'wave-all-round':
     'Anheben einer Schraube auf den hohen Stellen, wo ihre Schraubenlinie und die ihrer Mutter einmal je Umdrehung wellig sind und rundum anliegen.',
   'wave-lean':
-    'Schräge einer Schraube mit welliger Schraubenlinie in einer genauen kurzen Mutter, in der sie kippen, aber nicht zur Seite gehen kann.',
+    'Schiefstellung einer Schraube mit welliger Schraubenlinie in einer genauen kurzen Mutter, in der sie kippen, aber nicht zur Seite gehen kann.',
   'wave-shift':
     'Seitliche Verschiebung einer Schraube mit welliger Schraubenlinie in einer genauen Mutter, in der sie zur Seite gehen kann.',
   'wave-through':
@@ -109,7 +110,7 @@ const says: Readonly<Record<string, string>> = {
   'lift-held':
     'Seitendruck, bei dem eine Druckflanke zuerst abhebt, wo Reibung oder eine Führung am Gewinde die Seitenkraft aufnimmt.',
   'off-centre-play': 'Axialspiel, das bleibt, wenn die Schraube neben der Mitte ihrer Mutter steht.',
-  'pin-tilt': 'Schräge eines glatten Stifts mit demselben Spiel, eine obere Grenze für die Schraube.',
+  'pin-tilt': 'Schiefstellung eines glatten Stifts mit demselben Spiel, eine obere Grenze für die Schraube.',
   'pitch-clearance': 'Flankenspiel: um wie viel die Mutter größer ist als die Schraube, an den Flanken gemessen.',
   'play-after-coat':
     'Axialspiel eines 60°-Gewindes, dessen Schraube nach dem Messen beschichtet wurde: Eine Schicht gibt das Vierfache ihrer Dicke zum Flankendurchmesser.',
@@ -122,7 +123,7 @@ const says: Readonly<Record<string, string>> = {
   'steps-lost': 'Toter Gang bei Umkehr in Schritten oder Flächen.',
   'thickest-coat':
     'Dickste Schicht auf den Flanken einer Schraube, die ihr Flankenspiel noch zulässt; bei einer Klasse ist das kleinste Spiel das Grundabmaß.',
-  tilt: 'Schräge einer unbelasteten Schraube in ihrer Mutter, nach jeder Seite, bis ihre Flanken anliegen.',
+  tilt: 'Schiefstellung einer unbelasteten Schraube in ihrer Mutter, nach jeder Seite, bis ihre Flanken anliegen.',
   'tip-float': 'Seitliches Spiel der Spitze, nach jeder Seite, wenn die Schraube in ihrer Mutter kippt.',
   'tips-over':
     'Seitendruck, der eine Schraube in einem axial gedrückten Gewinde ganz umkippt, die Seitenkraft am Gewinde gehalten.',
@@ -153,7 +154,7 @@ const says: Readonly<Record<string, string>> = {
   'lowering-torque':
     'Drehmoment eines Gewindes beim Senken der Last, andersherum gedreht; negativ, wo die Last es treibt.',
   'nut-factor-torque':
-    'Anziehdrehmoment einer Schraube nach dem Beiwert der Mutter, zum Vergleich mit der Summe zweier Gewinde.',
+    'Anziehdrehmoment einer Schraube nach dem Anziehfaktor, zum Vergleich mit der Summe zweier Gewinde.',
   'pair-torque':
     'Drehmoment am Stellteil: die Drehmomente seiner beiden Gewinde zusammen, jedes mit seinem Vorzeichen.',
   'preload-for-life':
@@ -176,25 +177,26 @@ const says: Readonly<Record<string, string>> = {
     'Drehmoment, mit dem gespannte Federn längs der Achse einer Drehung beliebiger Größe bis zu einer halben widerstehen.',
   'thread-efficiency': 'Wirkungsgrad eines Gewindes, das bergauf läuft.',
   'yielding-torque': 'Drehmoment eines Gewindes, das bergab läuft; negativ, wo die Last allein es treibt.',
-  'coil-rate': 'Rate einer Schraubenfeder aus rundem Draht.',
+  'coil-rate': 'Federrate einer Schraubenfeder aus rundem Draht.',
   'coil-shear': 'Größte Schubspannung im Draht einer Schraubenfeder, innen an der Windung.',
   'coupon-modulus':
     'Elastizitätsmodul eines Drucks, aus einem einseitig gehaltenen Streifen, den ein Gewicht am anderen Ende biegt.',
   'least-strip':
     'Kleinste Länge eines Streifens, der die Arbeit einer Dehnung speichert, ohne eine Dehnung der Oberfläche zu überschreiten, wäre er überall gleich gebogen.',
-  'meander-rate': 'Rate eines Mäanders längs seiner Achse, mit frei drehbaren Enden, nach seinen Mittellinien.',
+  'meander-rate': 'Federrate eines Mäanders längs seiner Achse, mit frei drehbaren Enden, nach seinen Mittellinien.',
   'meander-rate-across':
-    'Rate eines Mäanders quer zu seiner Achse, in seiner Ebene, beide Enden gehalten; gerade Zahl halber Wellen.',
+    'Federrate eines Mäanders quer zu seiner Achse, in seiner Ebene, beide Enden gehalten; gerade Zahl halber Wellen.',
   'meander-rate-held':
-    'Rate eines Mäanders längs seiner Achse, beide Enden gegen Drehen und seitliches Gehen gehalten; gerade Zahl halber Wellen.',
-  'meander-rate-thick': 'Rate eines Mäanders wirklicher Dicke mit rechtwinkligen Ecken, die sich nicht biegen.',
+    'Federrate eines Mäanders längs seiner Achse, beide Enden gegen Drehen und seitliches Gehen gehalten; gerade Zahl halber Wellen.',
+  'meander-rate-thick': 'Federrate eines Mäanders wirklicher Dicke mit rechtwinkligen Ecken, die sich nicht biegen.',
   'meander-strain': 'Dehnung an der Oberfläche eines gespannten Mäanders, in jedem Steg gleich.',
-  'oval-rate': 'Rate eines Ovals aus zwei Geraden und zwei Halbringen oder aus vier Viertelringen und vier Geraden.',
+  'oval-rate':
+    'Federrate eines Ovals aus zwei Geraden und zwei Halbringen oder aus vier Viertelringen und vier Geraden.',
   'oval-strain': 'Dehnung an der Oberfläche eines Ovals, wo daran gezogen wird.',
-  'ring-rate': 'Rate eines dünnen Rings, über einen Durchmesser gezogen.',
+  'ring-rate': 'Federrate eines dünnen Rings, über einen Durchmesser gezogen.',
   'ring-strain': 'Dehnung an der Oberfläche eines Rings, wo daran gezogen wird.',
   'spring-lock': 'Drehsteifigkeit von Federn parallel zur Achse, durch ihre Rate quer und durch ihren Zug.',
-  'strap-rate': 'Rate eines Bands, das sich biegt, während seine Enden parallel bleiben und sich nähern können.',
+  'strap-rate': 'Federrate eines Bands, das sich biegt, während seine Enden parallel bleiben und sich nähern können.',
   'strap-rate-edgewise':
     'Rate desselben Bands in der steifen Richtung, quer zu seiner gedruckten Höhe, wo zur Biegung Schub kommt.',
   'strap-strain': 'Dehnung an der Oberfläche eines Bands an seinen Enden, beide parallel gehalten.',

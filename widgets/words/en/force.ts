@@ -7,6 +7,9 @@ export const PART_WORDS: Readonly<Record<Part, string>> = {
   carried: 'the carried part',
 };
 
+/** Which way a hand turns, seen from above. */
+export const SENSES = { clockwise: 'clockwise', anticlockwise: 'anticlockwise' } as const;
+
 /** A flank with the part it belongs to. */
 export const flankText = (thread: ThreadName, flank: FlankName): string =>
   `${flank} flank of ${PART_WORDS[thread === 'A' ? 'turned' : 'carried']}`;

@@ -10,5 +10,7 @@ export const SEPARATOR = ',';
 export const DECIMAL_MARK = '.';
 /** Units that have a name rather than a sign. */
 export const UNIT_WORDS = { tenths: 'tenths', millionths: 'millionths', turns: 'turns', turn: 'turn', d: 'd' } as const;
+/** Behind a ±: how many readings it is of. */
+export const READINGS = 'readings';
 /** The sense of a thread, as a number that a page shows. */
 export const SENSE = { right: 'right', left: 'left' } as const;

@@ -1,6 +1,7 @@
 /** Wörter des Bildes, das ein Stellelement aus seinen Teilen zeigt. */
 import type * as En from '../../en/figures/adjuster.ts';
 import type { Same } from '../../same.ts';
+import { partKind } from '../kinds.ts';
 
 const PARTS = { base: 'Grundteil', turned: 'Stellteil', carried: 'Hubteil' };
 
@@ -9,7 +10,7 @@ export const WORDS: Same<typeof En.WORDS> = {
   drawing: (name) => `Maßstäblicher Schnitt${name === '' ? '' : ` von ${name}`}, durch die Achse`,
   knob: 'Stellteil, von oben',
   parts: PARTS,
-  kind: (role, kind) => `${PARTS[role]}: ${kind}`,
+  kind: (role, kind) => `${PARTS[role]}: ${partKind(kind)}`,
   list: {
     head: ['Teil', 'Höhe', 'Masse', 'Preis'],
     none: 'nicht angegeben',

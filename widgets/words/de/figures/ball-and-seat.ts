@@ -1,10 +1,11 @@
 /** Wörter der Kugel in ihrem Sitz. */
 import type * as En from '../../en/figures/ball-and-seat.ts';
 import type { Same } from '../../same.ts';
+import { chosen } from '../choices.ts';
 
 export const WORDS: Same<typeof En.WORDS> = {
   title: 'Eine Kugel in ihrem Sitz',
-  label: (rests) => `Eine Kugel, sie liegt ${rests}, mit den Kräften an den Berührstellen`,
+  label: (rests) => `Eine Kugel, sie liegt ${chosen('rests', rests)}, mit den Kräften an den Berührstellen`,
   notElastic: 'nicht elastisch',
   rows: {
     forceOnRing: 'Kraft auf den Ring',
@@ -19,7 +20,7 @@ export const WORDS: Same<typeof En.WORDS> = {
     yields: 'beginnt zu fließen bei',
   },
   caption: (v) => {
-    const where = `Eine gehärtete Kugel mit ${v.radius} Radius unter ${v.force}, ${v.rests} aus ${v.seat}`;
+    const where = `Eine gehärtete Kugel mit ${v.radius} Radius unter ${v.force}, ${chosen('rests', v.rests)} aus ${chosen('seat', v.seat)}`;
     return v.elastic
       ? `${where}, sinkt um ${v.elastic.sink} ein${v.elastic.estimate ? ' (eine Schätzung)' : ''}, bei einem größten Druck von ${v.elastic.peak}; sie begänne bei ${v.yields} zu fließen.`
       : `${where}, ist über dem ersten Fließen, das bei ${v.yields} kam. Darum gelten die elastischen Zahlen nicht mehr.`;

@@ -4,7 +4,7 @@ import type * as En from '../../en/figures/certificate.ts';
 import type { Same } from '../../same.ts';
 
 export const WORDS: Same<typeof En.WORDS> = {
-  title: 'Schein der Kalibrierung',
+  title: 'Kalibrierschein',
   caption: (v) =>
     `${v.verdict} ${v.missing.length === 0 ? 'Alles Gefragte ist angegeben.' : `Noch nicht angegeben: ${v.missing.join(', ')}.`}`,
   table: {
@@ -13,7 +13,7 @@ export const WORDS: Same<typeof En.WORDS> = {
     correctionAt: (turns) => `Korrektur bei ${turns} Umdrehungen`,
   },
   working: {
-    caption: 'Die Ablesungen werden durchgerechnet; der Schein folgt.',
+    caption: 'Die Ablesungen werden durchgerechnet; der Kalibrierschein folgt.',
     note: 'Die Ablesungen werden durchgerechnet …',
   },
   heading: 'Kalibrierung einer Differenzialschraube',

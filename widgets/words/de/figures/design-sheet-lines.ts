@@ -1,6 +1,7 @@
 /** Wörter der Zeilen, Prüfungen und Beiträge, nach denen das Entwurfsblatt rechnet. */
 import type * as En from '../../en/figures/design-sheet-lines.ts';
 import type { Same } from '../../same.ts';
+import { chosen } from '../choices.ts';
 import { capital, manySteps, oneStep } from '../steps.ts';
 
 const FIRST = {
@@ -77,15 +78,15 @@ export const LINES: Same<typeof En.LINES> = {
     pressure: 'größter Druck',
     yields: 'beginnt zu fließen bei',
     yieldCheck: (v) =>
-      `Eine Kugel dieser Größe auf ${v.seat} beginnt bei ${v.yields} zu fließen; sie trägt ${v.carries}.`,
+      `Eine Kugel dieser Größe auf ${chosen('seat', v.seat)} beginnt bei ${v.yields} zu fließen; sie trägt ${v.carries}.`,
     pastYield: 'über dem ersten Fließen gelten die elastischen Zahlen nicht',
     warmth: 'Wärme',
     growthUnknown: 'Wachsen durch Wärme',
     grows: 'wächst mit dieser Wärme',
     thatIs: 'das sind',
     creeps: (material) =>
-      `Teile im Kraftfluss sind aus ${material}, das unter Last kriecht. Lass Metall tragen; benutze gedruckte Teile nur zum Führen und Sichern.`,
-    noCreep: (material) => `Kein gedruckter Kunststoff liegt im Kraftfluss: Angegeben ist ${material}.`,
+      `Teile im Kraftfluss sind aus ${chosen('path', material)}, das unter Last kriecht. Lass Metall tragen; benutze gedruckte Teile nur zum Führen und Sichern.`,
+    noCreep: (material) => `Kein gedruckter Kunststoff liegt im Kraftfluss: Angegeben ist ${chosen('path', material)}.`,
   },
   errors: {
     lead: 'Steigungsfehler über den Hub, schlimmster Fall',

@@ -3,6 +3,7 @@ import { spokenNumber } from '../../../engine/index.ts';
 import type * as En from '../../en/figures/design-sheet.ts';
 import type { Same } from '../../same.ts';
 import { chosen } from '../choices.ts';
+import { partKind } from '../kinds.ts';
 import { manySteps, oneStep } from '../steps.ts';
 import { WORDS as ADJUSTER } from './adjuster.ts';
 
@@ -12,7 +13,7 @@ export const WORDS: Same<typeof En.WORDS> = {
     `${spokenNumber(v.A)} mit ${spokenNumber(v.C)}: ${v.perTurn} je Umdrehung, ${oneStep(v.step)} ist ${v.perStep}. ${v.verdict}${v.failed === undefined ? '' : ` Als Erstes durchgefallen: ${v.failed}`}`,
   head: ['Gruppe', 'Größe', 'Wert'],
   sheetTitle: (v) => `${spokenNumber(v.A)} mit ${spokenNumber(v.C)}, ${chosen('arrangement', v.called)}`,
-  ofParts: (kinds) => kinds.join(', '),
+  ofParts: (kinds) => kinds.map(partKind).join(', '),
   fromParts:
     'Aus den angegebenen Teilen: Die Felder für Gewinde, Längen, Teilung, Teileliste und die für Kugel und Federn, welche die Teile angeben, zählen nicht.',
   verdict: (v) => `${v.passed} von ${v.judged} Prüfungen bestanden; ${v.unjudged} nicht beurteilt.`,

@@ -25,7 +25,7 @@ export const GROUPS: Same<typeof En.GROUPS> = {
   wishes: 'Was es sonst noch können muss',
   kinds: 'Arten von Paaren',
   drawer: 'Deine Schublade',
-  order: 'Ordnung der Liste',
+  order: 'Reihenfolge der Liste',
   batch: 'Los',
   steps: 'Schritte',
   readings: 'Ablesungen',

@@ -26,7 +26,7 @@ export const SIGNING_PARTS: Same<typeof En.SIGNING_PARTS> = {
   cosine: 'die Schrägstellung des Messbolzens',
   abbe: 'der Messbolzen neben der Achse',
   drift: 'die Drift',
-  repeat: 'die Wiederholung der Messuhr',
+  repeat: 'die Wiederholpräzision der Messuhr',
 };
 
 type Whole = Parameters<typeof En.FINDINGS.verdict.agrees>[0];

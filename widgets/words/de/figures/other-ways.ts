@@ -2,6 +2,7 @@
 import { listed, spokenNumber } from '../../../engine/index.ts';
 import type * as En from '../../en/figures/other-ways.ts';
 import type { Same } from '../../same.ts';
+import { softestPart, wayName } from '../kinds.ts';
 
 type Wanted = Parameters<typeof En.WORDS.caption>[0]['wanted'];
 
@@ -23,11 +24,12 @@ export const WORDS: Same<typeof En.WORDS> = {
   numbers: 'Die fünf im Vergleich, und alle Zahlen',
   title: 'Fünf Arten zu derselben Bewegung, in einem Maßstab',
   drawing: (way) => `${way}, von der Seite, maßstäblich`,
+  way: wayName,
   cutOff: '(größer als das Bild: abgeschnitten)',
   noPrice: 'kein Preis angegeben',
   cantBeTurned: 'lässt sich nicht drehen',
   noFigure: 'keine Zahl',
-  gives: (much, softest) => `${much}, am meisten: ${softest}`,
+  gives: (much, softest) => `${much}, am meisten: ${softestPart(softest)}`,
   ownWidth: 'die eigene Breite',
   tooCoarse: (wanted) => `zu grob: gewünscht war ${wanted}`,
   tooShort: (wanted) => `zu kurz: gewünscht war ${wanted}`,

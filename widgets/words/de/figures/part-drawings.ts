@@ -2,6 +2,7 @@
 import { spokenNumber } from '../../../engine/index.ts';
 import type * as En from '../../en/figures/part-drawings.ts';
 import type { Same } from '../../same.ts';
+import { materialName, partKind } from '../kinds.ts';
 
 const PARTS = { base: 'Grundteil', turned: 'Stellteil', carried: 'Hubteil' };
 const BETWEEN = {
@@ -13,7 +14,8 @@ const BETWEEN = {
 export const WORDS: Same<typeof En.WORDS> = {
   title: 'Zeichnungen für die Werkstatt',
   scroller: 'Das Blatt in wahrer Größe; verschiebe es, um alles zu sehen',
-  part: (role, kind) => `${PARTS[role]}: ${kind}`,
+  part: (role, kind) => `${PARTS[role]}: ${partKind(kind)}`,
+  material: materialName,
   assembly: 'Zusammenbau',
   adjuster: 'Stellelement',
   ball: 'Kugel',

@@ -1,6 +1,7 @@
 /** Wörter des Bildes, das Dateien der Teile macht. */
 import type * as En from '../../en/figures/part-files.ts';
 import type { Same } from '../../same.ts';
+import { partKind } from '../kinds.ts';
 
 const PARTS = { base: 'Grundteil', turned: 'Stellteil', carried: 'Hubteil' };
 
@@ -10,7 +11,7 @@ export const WORDS: Same<typeof En.WORDS> = {
   adjuster: 'Stellelement',
   section: 'Schnitt',
   check: '10 mm',
-  part: (role, kind) => `${PARTS[role]}: ${kind}`,
+  part: (role, kind) => `${PARTS[role]}: ${partKind(kind)}`,
   all: 'alle Teile',
   together: 'Schnitt, zusammengebaut',
   by: (height, width) => `${height} hoch, ${width} breit`,

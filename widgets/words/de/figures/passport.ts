@@ -1,11 +1,13 @@
 /** Wörter der Pässe der Stücke. */
 import type * as En from '../../en/figures/passport.ts';
 import type { Same } from '../../same.ts';
+import { partKind } from '../kinds.ts';
 
 export const WORDS: Same<typeof En.WORDS> = {
   title: 'Ein Pass für jedes Stück',
   drawing: 'Der Entwurf, geschnitten, maßstäblich',
   of: (design, lead) => `${design}: Seine Gewinde geben ${lead} je Umdrehung`,
+  kind: partKind,
   piece: (name) => `Stück ${name}`,
   pieceHead: 'Stück',
   next: 'nächste',
@@ -23,7 +25,7 @@ export const WORDS: Same<typeof En.WORDS> = {
     'seit dem ersten',
     'Welle',
     'Stelle',
-    'Abnutzung',
+    'Verschleiß',
     'Bemerkung',
   ],
   caption: (pieces, worst) =>

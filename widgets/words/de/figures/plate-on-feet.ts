@@ -14,7 +14,7 @@ export const WORDS: Same<typeof En.WORDS> = {
   degrees: (count) => `${count}°`,
   foot: (name, height) => `${name}: ${height}`,
   magnified: (times, closer) =>
-    `Höhen der Platte sind ${times}-mal größer gezeichnet${closer === '1' ? '' : `, die Füße stehen ${closer}-mal näher beieinander`}. Die Stellelemente und die Drehung ihrer Köpfe sind wahr.`,
+    `Höhen der Platte sind ${times}-mal größer gezeichnet${closer === '1' ? '' : `, die Füße stehen ${closer}-mal näher beieinander`}. Die Stellelemente und die Drehung ihrer Köpfe sind nicht vergrößert.`,
   caption: (v) =>
     `Runde ${v.round}: ${v.feet.map(stands).join(', ')}. ${v.done ?? `Jetzt ${v.feet.map(({ name, order }) => `${name}: ${order}`).join(', ')}.`}`,
   rows: {

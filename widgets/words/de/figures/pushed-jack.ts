@@ -29,10 +29,10 @@ const TOUCHES = {
 export const WORDS: Same<typeof En.WORDS> = {
   title: 'Das gebaute Stellelement, von der Seite gedrückt',
   elevation: (factor) =>
-    `Das Stellelement als Körper an der letzten Stelle, seine Schräge und der Weg seiner Spitze ${factor}-mal zu groß gezeichnet`,
+    `Das Stellelement als Körper an der letzten Stelle, seine Schiefstellung und der Weg seiner Spitze ${factor}-mal zu groß gezeichnet`,
   plan: (factor) => `Der Weg der Spitze von oben, ${factor}-mal zu groß gezeichnet`,
   drawn: {
-    lean: (factor) => `Schräge und Weg ${factor}-mal`,
+    lean: (factor) => `Schiefstellung und Weg ${factor}-mal`,
     path: (factor) => `Weg von oben, etwa ${factor}-mal`,
   },
   bar: (length) => length,
@@ -52,7 +52,7 @@ export const WORDS: Same<typeof En.WORDS> = {
     high: 'Höhe daneben, höchstens',
     torque: 'Drehmoment der Hand, im Mittel',
     lost: 'Verdrehung des Hubteils',
-    gauge: 'eine Messuhr neben der Achse, durch die Schräge daneben',
+    gauge: 'eine Messuhr neben der Achse, durch die Schiefstellung daneben',
     stiffness: (softest) => `Steifigkeit unter dieser Last; am meisten gibt nach: ${GIVES[softest]}`,
     frequency: 'die Last schwingt darauf',
   },

@@ -65,8 +65,8 @@ export const INPUT = {
     `Gelesen: ± ${quoted(text)}, das nicht über null ist; lass das ± weg, wo eine Zahl genau ist.`,
   'spread-without-value': ({ text }) => `Gelesen: ${quoted(text)}; schreibe den Wert vor sein ±, wie 1,5 mm ± 2 µm.`,
   'spread-tail-unread': ({ text }) =>
-    `Gelesen: ${quoted(text)} hinter einem ±; schreibe dort k = 2, oder 10 Messungen, oder nichts.`,
-  'spread-few-readings': ({ text }) => `Gelesen: ${quoted(text)}; ein ± aus Messungen braucht mindestens zwei davon.`,
+    `Gelesen: ${quoted(text)} hinter einem ±; schreibe dort k = 2, oder 10 Messwerte, oder nichts.`,
+  'spread-few-readings': ({ text }) => `Gelesen: ${quoted(text)}; ein ± aus Messwerten braucht mindestens zwei davon.`,
   'spread-past-range': ({ text, most }) =>
     `Gelesen: ${quoted(text)}, dessen ± über das hinausgeht, was diese Zahl sein kann; ± ${most} ist hier das meiste.`,
   'spread-past-value': ({ text, says, most }) =>

@@ -49,6 +49,7 @@ export const WORDS = {
   numbers: 'The five compared, and all numbers',
   title: 'Five ways to the same motion, to one scale',
   drawing: (way: string) => `${way}, from the side, to scale`,
+  way: (name: string) => name,
   cutOff: '(larger than the picture: cut off)',
 
   noPrice: 'no price given',

@@ -11,6 +11,7 @@ export const WORDS = {
   title: 'Drawings for the shop',
   scroller: 'The sheet at its true size; scroll to see all of it',
   part: (role: keyof typeof PARTS, kind: string) => `${PARTS[role]}: ${kind}`,
+  material: (name: string) => name,
   assembly: 'assembly',
   adjuster: 'adjuster',
   ball: 'ball',

@@ -3,6 +3,7 @@ export const WORDS = {
   title: 'A passport for each piece',
   drawing: 'The design, cut, to scale',
   of: (design: string, lead: string) => `${design}: its threads give ${lead} a turn`,
+  kind: (kind: string) => kind,
   piece: (name: string) => `piece ${name}`,
   pieceHead: 'piece',
   next: 'next',
