@@ -75,6 +75,24 @@ export const leadsToStep: typeof En.leadsToStep = (says, only) =>
     ? `Was gehört in diese Rechnung (${says}), und in welcher Einheit?`
     : `Was hast du hier gefunden: ${says}? Prüfe das zuerst.`;
 
+export const curveAsked: typeof En.curveAsked = (up, across) => `Achsen für eine Kurve: ${up} über ${across}`;
+export const CURVE_RIGHT = 'Ja: Deine Punkte liegen auf der gerechneten Kurve, so genau eine Hand zeichnet.';
+export const curveOff: typeof En.curveOff = (at, yours, right) =>
+  `Am weitesten liegen die beiden bei ${at} auseinander: Du hast ${yours} gezeichnet, es sind ${right}.`;
+export const curveTrend: typeof En.curveTrend = (rises) =>
+  rises > 0
+    ? 'Die gerechnete Kurve steigt von einem Ende zum anderen. Was wird dort mehr?'
+    : rises < 0
+      ? 'Die gerechnete Kurve fällt von einem Ende zum anderen. Was wird dort verbraucht?'
+      : 'Die gerechnete Kurve endet, wo sie anfing. Was kommt dort zurück?';
+export const CURVE_BENDS =
+  'Deine ist gerade, die gerechnete krümmt sich. Bringt wirklich jeder Schritt so viel wie der vorige?';
+export const CURVE_STRAIGHT =
+  'Deine krümmt sich, die gerechnete ist gerade. Was könnte einen Schritt vom nächsten unterscheiden?';
+export const CURVE_STARTS = 'Wo fängt sie an? Denke nur an den ersten Punkt.';
+export const curveAmount: typeof En.curveAmount = (at) =>
+  `Die Form ist nahe. Rechne den einen Punkt bei ${at} aus: Welche Zahlen der Frage gehören hinein?`;
+
 export const onDial: typeof En.onDial = (division, rounds, face) =>
   `Eine Messuhr: Der lange Zeiger zeigt auf ${division}, der kleine ist an ${rounds} vorbei. Auf dem Zifferblatt: ${face}.`;
 export const besideRule: typeof En.besideRule = (ridges, at) =>
@@ -87,7 +105,7 @@ export const FAULTS: Same<typeof En.FAULTS> = {
   lead: 'die Nettosteigung stimmt nicht',
   wave: 'eine Welle, die jede Umdrehung wiederkommt',
   lost: 'toter Gang bei der Umkehr',
-  drift: 'es wandert mit der Zeit, wie bei Wärme',
+  drift: 'es wandert mit der Zeit, wie bei einem Ständer, der nachgibt',
   misread: 'eine Ablesung wurde falsch notiert',
 };
 export type Fault = keyof typeof FAULTS;
@@ -114,7 +132,7 @@ export const ASK_OFFERED: Same<typeof En.ASK_OFFERED> = {
   flank: 'Wähle eine.',
   'wrong-line': 'Eine Zeile ist falsch; die Zeilen danach rechnen mit ihr weiter. Welche ist es?',
   order: 'Bringe die Zeilen in die richtige Reihenfolge, die erste zuerst.',
-  stack: 'Wähle einen Aufbau.',
+  stack: 'Wähle etwas aus der Schublade.',
   table: 'Was zeigt die Tabelle? Wähle eines.',
 };
 export const lettered: typeof En.lettered = (letter, text) => `${letter}) ${text}`;
