@@ -116,6 +116,7 @@ const practise = (
     setText(part('question'), item.question);
     setText(place.querySelector('.ask'), askText(item));
     setText(part('hint'), item.hint);
+    setText(part('decides'), item.decides ?? '');
     setText(part('answer'), answerText(item));
     setText(part('accepted'), acceptedText(item));
     setText(label, yourAnswer(unitText(exercise.unit)));
