@@ -213,4 +213,14 @@ describe('the pages', () => {
       expect(document.querySelector('meta[name=description]')?.getAttribute('content')?.length).toBeGreaterThan(40);
     }
   });
+
+  it('have headings that go down one level at a time, so that they can be gone through by ear', () => {
+    for (const { slug } of book.places) {
+      const headings = [...page(slug).querySelectorAll('h1, h2, h3, h4')];
+      for (const [i, heading] of headings.entries())
+        expect(Number(heading.tagName[1]), `${slug}: ${heading.textContent}`).toBeLessThanOrEqual(
+          Number(headings[i - 1]?.tagName[1] ?? 0) + 1,
+        );
+    }
+  });
 });

@@ -37,7 +37,7 @@ export interface Curve {
 
 export const CURVE_WIDTH = 400;
 const HEIGHT = 256;
-const INSIDE: Inside = { left: 62, right: 388, top: 28, floor: 206 };
+const INSIDE: Inside = { left: 62, right: 374, top: 28, floor: 206 };
 
 /** Between round numbers, about so many of them. */
 const MARKS = 5;

@@ -49,7 +49,7 @@ const draw = (s: State, view: UnitView): string => {
     );
   });
   return (
-    `<div class="sheet bench-card-view"><header><p class="sheet-title">${escapeText(WORDS.heading(adjuster.name))}</p><p class="sheet-verdict">${escapeText(WORDS.threads(adjuster.A.thread.designation, adjuster.C?.thread.designation, signed(adjuster.Delta, view)))}</p></header>` +
+    `<div class="sheet bench-card-view" tabindex="0" role="group" aria-label="${WORDS.title}"><header><p class="sheet-title">${escapeText(WORDS.heading(adjuster.name))}</p><p class="sheet-verdict">${escapeText(WORDS.threads(adjuster.A.thread.designation, adjuster.C?.thread.designation, signed(adjuster.Delta, view)))}</p></header>` +
     `<div class="card-body"><ol class="card-steps">${items.join('')}</ol>` +
     `<svg viewBox="0 0 ${WIDTH} ${HEIGHT}" role="img" aria-label="${escapeText(WORDS.drawing)}">${hatchings('bench-card')}${partsHtml(pictureOf(adjuster, standing(adjuster, 0), s.frame), 'bench-card')}<path class="axis" d="M${WIDTH / 2} 2V${HEIGHT - 2}"/></svg></div>` +
     `<section class="sheet-notes"><p>${WORDS.cautions}</p></section><p class="card-signed">${WORDS.signed.map((who) => `<span>${who}</span>`).join('')}</p></div>`

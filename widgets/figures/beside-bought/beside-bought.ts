@@ -128,12 +128,12 @@ const bars = (s: State, view: UnitView): string => {
   const most = Math.max(s.values.F, ...rows.map((r) => r.value)) * 1.02;
   const [left, right] = [170, WIDTH - 72];
   const x = (value: number) => left + ((right - left) * value) / most;
-  const height = 32 + rows.length * ROW;
+  const height = 40 + rows.length * ROW;
   const drawn = rows.map((r, i) => {
-    const y = 30 + i * ROW;
+    const y = 38 + i * ROW;
     return `<text class="bought-label" x="${left - 8}" y="${y + 11.5}" text-anchor="end">${r.name}</text><rect class="${r.value >= s.values.F ? 'bought-passes' : 'bought-fails'}" x="${left}" y="${y}" width="${px(Math.max(1, x(r.value) - left))}" height="14"/><text class="bought-label" x="${px(x(r.value) + 6)}" y="${y + 11.5}">${force(r.value, view)}</text>`;
   });
-  return `<svg class="bought-bars" viewBox="0 0 ${WIDTH} ${height}" role="img" aria-label="${WORDS.bars}">${drawn.join('')}<path class="bought-load" d="M${px(x(s.values.F))} 27V${height}"/><text class="bought-label" x="${px(x(s.values.F))}" y="0" dy="1em" text-anchor="middle">${WORDS.load(force(s.values.F, view))}</text></svg>`;
+  return `<svg class="bought-bars" viewBox="0 0 ${WIDTH} ${height}" role="img" aria-label="${WORDS.bars}">${drawn.join('')}<path class="bought-load" d="M${px(x(s.values.F))} 35V${height}"/><text class="bought-label" x="${px(x(s.values.F))}" y="0" dy="1em" text-anchor="middle">${WORDS.load(force(s.values.F, view))}</text></svg>`;
 };
 
 const draw = (s: State, view: UnitView): string => {

@@ -23,7 +23,7 @@ const HEIGHT = 420;
 const LOWEST = 190;
 const MARGIN = 16;
 const LEFT = 116;
-const RIGHT = 284;
+const RIGHT = 258;
 /** Dimension lines stand in columns left of the parts, the nearest first. */
 const COLUMN = 25;
 const MOST_COLUMNS = 4;

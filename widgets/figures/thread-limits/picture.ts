@@ -102,7 +102,7 @@ const lensOf = (s: State, f: Four, scale: number): { lens: string; magnified: nu
   const leaders = order
     .map((l, i) => {
       const [from, to] = [y(l.r), at(spread, i)];
-      return `<path class="leader ${l.key}" d="M${LENS.x} ${px(from)}H284L300 ${px(to)}H308"/><text class="name ${l.key}" x="312" y="${px(to + 4)}">${l.name}</text>`;
+      return `<path class="leader ${l.key}" d="M${LENS.x} ${px(from)}H280L288 ${px(to)}H292"/><text class="name ${l.key}" x="296" y="${px(to + 4)}">${l.name}</text>`;
     })
     .join('');
   const span = (key: 'least' | 'most', x: number, low: number, high: number) =>

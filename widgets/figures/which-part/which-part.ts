@@ -35,8 +35,8 @@ const stateOf = (numbers: Given): Result<State> => {
 const motion = (z: number, view: UnitView): string => show(z, { shown: 'motion', digits: 3 }, view);
 
 const WIDE = 640;
-const HIGH = 230;
-const FLOOR = HIGH - 30;
+const HIGH = 236;
+const FLOOR = HIGH - 36;
 const BARS = 16;
 const INSIDE = { left: 64, right: WIDE - 4, top: 4, floor: FLOOR };
 /** Room for the names over the bars. */
@@ -80,7 +80,7 @@ const histogram = (which: WhichPart, view: UnitView): string => {
     ticks
       .map((count) => `<text x="${INSIDE.left - 8}" y="${px(y(count))}" dy="0.35em" text-anchor="end">${count}</text>`)
       .join('') +
-    `<text x="${INSIDE.left}" y="${HIGH - 3}">0</text><text x="${INSIDE.right}" y="${HIGH - 3}" text-anchor="end">${motion(most, view)}</text>${marks}</svg>`
+    `<text x="${INSIDE.left}" y="${HIGH - 9}">0</text><text x="${INSIDE.right}" y="${HIGH - 9}" text-anchor="end">${motion(most, view)}</text>${marks}</svg>`
   );
 };
 

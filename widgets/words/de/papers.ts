@@ -119,6 +119,20 @@ export const TABLE_SHOWS: Same<typeof En.TABLE_SHOWS> = {
   misread:
     'Eine falsch notierte Ablesung steht allein: Ihre Nachbarn und die eine Umdrehung weiter stimmen. Gibt es eine?',
 };
+export const TABLE_DECIDES: typeof En.TABLE_DECIDES = {
+  sound: (v) =>
+    `Bei 2 Umdrehungen steht ${v.reads}, die Nettosteigung ergibt ${v.should}. Zurück bei 0 steht ${v.back}.`,
+  lead: (v) =>
+    `Bei 2 Umdrehungen liegt es um ${v.off} daneben, bei 1 Umdrehung um halb so viel, ${v.half}. Zurück bei 0 steht ${v.back}.`,
+  wave: (v) =>
+    `Bei ${v.turns} Umdrehungen liegt es um ${v.off} daneben, eine Umdrehung später um ${v.later}. Bei einer ganzen Umdrehung sind es nur ${v.whole}.`,
+  lost: (v) =>
+    `Hinauf bis 2 Umdrehungen liegt es höchstens um ${v.up} daneben. Auf dem Rückweg sind es an jeder Stelle ${v.least} bis ${v.most}.`,
+  drift: (v) =>
+    `Die letzte Ablesung steht an der Stelle der ersten und liegt um ${v.last} daneben. Bei 2 Umdrehungen waren es schon ${v.top}.`,
+  misread: (v) =>
+    `Bei ${v.turns} Umdrehungen, auf dem Hinweg, liegt es um ${v.off} daneben. Jede andere Ablesung liegt höchstens um ${v.others} daneben.`,
+};
 export const TABLE_NAME = '2 Umdrehungen hinauf gedreht, dann zurück';
 export const TURNS = 'Umdrehungen';
 export const READING = 'Ablesung, µm';
@@ -138,6 +152,10 @@ export const ASK_OFFERED: Same<typeof En.ASK_OFFERED> = {
 export const lettered: typeof En.lettered = (letter, text) => `${letter}) ${text}`;
 export const WAYS: Same<typeof En.WAYS> = ['nach oben', 'nach unten', 'gar nicht'];
 export const FLANKS: Same<typeof En.FLANKS> = ['die Druckflanke', 'die Zugflanke', 'keine muss anliegen'];
+export const signDecides: typeof En.signDecides = (sign, means) =>
+  `Das letzte Ergebnis ist ${sign > 0 ? 'positiv' : sign < 0 ? 'negativ' : 'null'}: ${means}.`;
+export const ORDER_DECIDES = 'Jede Zeile braucht, was die Zeile davor hinterlässt.';
+export const othersGive: typeof En.othersGive = (give) => `Die anderen ergeben ${give.join(', ')}.`;
 export const wayAsked: typeof En.wayAsked = (found) =>
   `Welches Vorzeichen hat das Ergebnis (${found})? Plus ist nach oben, Minus nach unten. Rechne es zuerst mit Vorzeichen aus.`;
 export const flankAsked: typeof En.flankAsked = (found) =>

@@ -34,7 +34,7 @@ export const WORDS: Same<typeof En.WORDS> = {
   },
   ofOwn: (what) => `${what}, dein Stellelement`,
   ofBought: (what) => `${what}, die gekaufte Schraube`,
-  listHead: (thread) => ['', 'dein Stellelement', `gekauft, ${spokenNumber(thread)}`],
+  listHead: (thread) => ['was', 'dein Stellelement', `gekauft, ${spokenNumber(thread)}`],
   head: ['was', 'dein Stellelement', 'gekauft', 'Urteil'],
   caption: (v) =>
     `Eine Umdrehung des Stellelements bewegt ${v.finer}-mal weniger als eine der gekauften Schraube; diese geht ${v.farther}-mal so weit. ` +

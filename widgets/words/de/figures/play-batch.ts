@@ -9,11 +9,11 @@ export const WORDS: Same<typeof En.WORDS> = {
   asClass: (thread, classes) => `${spokenNumber(thread)} als ${classes}`,
   pair: (A, C) => `${spokenNumber(A)} mit ${spokenNumber(C)}`,
   places: {
-    least: 'das Kleinste, das die Grenzmaße zulassen',
+    least: 'kleinstes nach den Grenzmaßen',
     low: '5 %',
     middle: 'Median',
     high: '95 %',
-    most: 'das Größte, das die Grenzmaße zulassen',
+    most: 'größtes nach den Grenzmaßen',
   },
   drawn: (count) => `${count} Stücke gezogen`,
   sample: (count, whole) => `Eine erste Stichprobe von ${count}; das Los von ${whole} ist noch nicht gezogen`,

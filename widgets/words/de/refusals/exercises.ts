@@ -56,7 +56,7 @@ export const EXERCISES = {
   'grid-without-names': ({ text }) =>
     `Die erste Zeile, ${quoted(text)}, nennt keine Aufgabe; beginne mit dem Kopf des leeren Rasters.`,
   'grid-keys-unknown': ({ keys }) =>
-    `Das Raster nennt ${listed(keys.slice(0, 3))}, die diese Blätter nicht haben: Stelle dieselben Blätter über ihren Link neu und füge es dann ein.`,
+    `Das Raster nennt ${listed(keys.slice(0, 3).map(quoted))}, die diese Blätter nicht haben: Stelle dieselben Blätter über ihren Link neu und füge es dann ein.`,
   'own-marks-odd': ({ text, most }) => `Gelesen: ${quoted(text)}; Punkte sind eine ganze Zahl von 0 bis ${most}.`,
   'own-place-unknown': ({ place, places }) =>
     `${place} ist keine Stelle dieser Aufgabe; es gibt ${listed(places.map((one) => `{${one}}`))}.`,

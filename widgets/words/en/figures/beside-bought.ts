@@ -25,7 +25,7 @@ export const WORDS = {
   },
   ofOwn: (what: string) => `${what}, your adjuster`,
   ofBought: (what: string) => `${what}, the bought screw`,
-  listHead: (thread: string) => ['', 'your adjuster', `bought, ${thread}`],
+  listHead: (thread: string) => ['what', 'your adjuster', `bought, ${thread}`],
   head: ['what', 'your adjuster', 'bought', 'judged'],
   caption: (v: {
     readonly finer: string;

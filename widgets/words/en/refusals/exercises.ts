@@ -53,7 +53,7 @@ export const EXERCISES = {
   'grid-without-names': ({ text }) =>
     `The first line, ${quoted(text)}, names no exercise; begin with the head of the empty grid.`,
   'grid-keys-unknown': ({ keys }) =>
-    `The grid names ${listed(keys.slice(0, 3))}, which these papers don’t have: set the same papers again, by their link, and paste it then.`,
+    `The grid names ${listed(keys.slice(0, 3).map(quoted))}, which these papers don’t have: set the same papers again, by their link, and paste it then.`,
   'own-marks-odd': ({ text, most }) => `Read ${quoted(text)}; marks are a whole number from 0 to ${most}.`,
   'own-place-unknown': ({ place, places }) =>
     `${place} is no place of this exercise; there are ${listed(places.map((one) => `{${one}}`))}.`,
