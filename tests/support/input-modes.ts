@@ -99,7 +99,13 @@ export const keys = (place: Locator): Hands => {
 const unfoldByTap = async (place: Locator, label: string): Promise<void> => {
   const group = await shutGroupOf(place, label);
   if (group === undefined) return;
-  await place.locator('details.group > summary').filter({ hasText: group }).first().click();
+  const folds = place.locator('details.group > summary');
+  // By the whole name: what other groups hold may say the same word.
+  const at = await folds.evaluateAll(
+    (all, name) => all.findIndex((e) => e.querySelector('.group-name')?.textContent === name),
+    group,
+  );
+  await folds.nth(at).click();
   await settled(place.page());
 };
 
