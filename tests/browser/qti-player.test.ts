@@ -25,7 +25,11 @@ describe('a player of QTI 3', () => {
     const files = qtiFiles(LINES, '3.0', BANK.version);
     for (const line of LINES) {
       const { item, key } = line;
-      const xml = files[`items/${identifierOf(key)}.xml`] ?? '';
+      // The player is given an item, not the package: a picture goes with it in its text.
+      const xml = (files[`items/${identifierOf(key)}.xml`] ?? '').replace(
+        /src="\.\.\/(images\/[^"]*)"/g,
+        (_, file: string) => `src="data:image/svg+xml;base64,${Buffer.from(files[file] ?? '').toString('base64')}"`,
+      );
       if (item.offered) {
         const { right, options } = item.offered;
         const order = right.length > 1;

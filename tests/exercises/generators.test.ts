@@ -116,7 +116,26 @@ const NUMBERS = EXERCISES.filter((e) => e.kind === undefined);
 /** The sheet has two over its two pages, the card of the bench one. */
 const SHORT: Readonly<Record<string, number>> = { 'design-sheet': 2, 'bench-card': 1 };
 
+/** Fewer than thirty items, and why no more can be had. */
+const SHORT_POOLS: Readonly<Record<string, string>> = {};
+
 describe('the exercises of the chapters', () => {
+  it('have thirty sound items or more each, all asked in other words, so that a class is not asked the same', () => {
+    for (const exercise of EXERCISES) {
+      const asked = new Set<string>();
+      for (let i = 0; i < draws(exercise) && asked.size < 30; i++) {
+        const item = itemAt(exercise, picksAt(exercise, i));
+        if (item.ok)
+          asked.add(
+            [item.value.question, item.value.picture, ...(item.value.offered?.options ?? []).map((o) => o.text)].join(
+              '\n',
+            ),
+          );
+      }
+      expect(asked.size >= 30 || exercise.id in SHORT_POOLS, `${exercise.id}: ${asked.size}`).toBe(true);
+    }
+  });
+
   it('are six to eight a chapter, two of the sheet, of three kinds or more, and no two of a chapter are one template', () => {
     for (const { slug, exercises } of BANK.chapters) {
       const [least, most] = [SHORT[slug] ?? 6, SHORT[slug] ?? 8];

@@ -225,6 +225,17 @@ describe('a table of readings', () => {
       expect(item.exercise.faults?.indexOf(seen[0] as never)).toBe(LETTERS.indexOf(item.offered?.right ?? '?'));
       for (const letter of LETTERS.slice(0, item.exercise.faults?.length))
         expect(judge(item, letter).kind === 'right').toBe(letter === item.offered?.right);
+      // The worked answer ends with the readings that settle it: each amount in it is a reading, or what one is off by.
+      const decides = stepLines(item).at(-1) ?? '';
+      const readings = rows.map(([, , z = '']) => Number(z.replace('−', '-')));
+      const known = [...readings, ...rows.map(([, n], i) => (readings[i] ?? 0) - own * Number(n)), own * 2];
+      const told = [...decides.matchAll(/(−?[\d.]+)\u00a0µm/g)].map(([, x = '']) => Number(x.replace('−', '-')));
+      expect(told.length, decides).toBeGreaterThanOrEqual(2);
+      for (const x of told)
+        expect(
+          known.some((y) => Math.abs(Math.abs(x) - Math.abs(y)) < 0.11),
+          `${x} of: ${decides}`,
+        ).toBe(true);
       rights.add(seen[0] ?? '');
     }
     expect(rights.size).toBeGreaterThanOrEqual(4);
@@ -285,6 +296,9 @@ describe('on paper and in files', () => {
         const key = parseHTML(`<body>${keySheet([line], 'Ada', heading)}</body>`).document;
         expect(key.querySelector('.answer')?.textContent).toBe(answerText(line.item).replaceAll('_', ''));
         expect(judge(line.item, line.item.offered?.right ?? '').kind).toBe('right');
+        // Where the steps alone do not say which is right, the key ends with what settles it.
+        if (kind !== 'choice' && kind !== 'wrong-line')
+          expect(key.querySelector('.worked-key > ol > li > ul > li:last-child')?.textContent).toMatch(/[a-z].*\.$/);
       }
     },
   );

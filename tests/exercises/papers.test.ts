@@ -59,6 +59,18 @@ describe('a paper', () => {
     }
   });
 
+  it('is another one for each of thirty students of a class, of one chapter too', () => {
+    for (const { slug } of BANK.chapters) {
+      const places = choose(BANK, new Map([[slug, 4]]), '7B');
+      const sets = Array.from({ length: 30 }, (_, i) =>
+        setPaper(places, '7B', `Student ${i + 1}`, BANK.version)
+          .map(({ key, item }) => [key, ...item.picks].join(' '))
+          .join('\n'),
+      );
+      expect(new Set(sets).size, slug).toBe(30);
+    }
+  });
+
   it('prints question, unit, digits, class, student and bank version, and its key steps, answer and interval', () => {
     const lines = paper('7B', 'Ada');
     const sheet = parseHTML(`<body>${studentSheet(lines, 'Ada', heading)}</body>`).document;

@@ -89,6 +89,10 @@ interface German {
     typeof import('../../widgets/words/en/figures/certificate.ts'),
     typeof import('../../widgets/words/de/figures/certificate.ts')
   >;
+  'figures/coated-thread.ts': Complete<
+    typeof import('../../widgets/words/en/figures/coated-thread.ts'),
+    typeof import('../../widgets/words/de/figures/coated-thread.ts')
+  >;
   'figures/design-sheet-lines.ts': Complete<
     typeof import('../../widgets/words/en/figures/design-sheet-lines.ts'),
     typeof import('../../widgets/words/de/figures/design-sheet-lines.ts')
@@ -157,6 +161,10 @@ interface German {
     typeof import('../../widgets/words/en/figures/lead-error.ts'),
     typeof import('../../widgets/words/de/figures/lead-error.ts')
   >;
+  'figures/leads-in-nut.ts': Complete<
+    typeof import('../../widgets/words/en/figures/leads-in-nut.ts'),
+    typeof import('../../widgets/words/de/figures/leads-in-nut.ts')
+  >;
   'figures/levelling-plate.ts': Complete<
     typeof import('../../widgets/words/en/figures/levelling-plate.ts'),
     typeof import('../../widgets/words/de/figures/levelling-plate.ts')
@@ -200,10 +208,6 @@ interface German {
   'figures/play-batch.ts': Complete<
     typeof import('../../widgets/words/en/figures/play-batch.ts'),
     typeof import('../../widgets/words/de/figures/play-batch.ts')
-  >;
-  'figures/practice-rig.ts': Complete<
-    typeof import('../../widgets/words/en/figures/practice-rig.ts'),
-    typeof import('../../widgets/words/de/figures/practice-rig.ts')
   >;
   'figures/printed-parts.ts': Complete<
     typeof import('../../widgets/words/en/figures/printed-parts.ts'),
@@ -260,6 +264,10 @@ interface German {
   'figures/vee-coupling.ts': Complete<
     typeof import('../../widgets/words/en/figures/vee-coupling.ts'),
     typeof import('../../widgets/words/de/figures/vee-coupling.ts')
+  >;
+  'figures/waves-in-nut.ts': Complete<
+    typeof import('../../widgets/words/en/figures/waves-in-nut.ts'),
+    typeof import('../../widgets/words/de/figures/waves-in-nut.ts')
   >;
   'figures/which-part.ts': Complete<
     typeof import('../../widgets/words/en/figures/which-part.ts'),

@@ -12,7 +12,7 @@ export const INCH = 25.4;
 /** Reads a designation without the engine: metric with pitch, lead and pitch, fraction and number sizes. */
 export const screw = (text: string): Screw => {
   const h = / LH$/.test(text) ? -1 : 1;
-  const metric = /^M(\d+)x(?:Ph([\d.]+)P)?([\d.]+)/.exec(text);
+  const metric = /^M([\d.]+)x(?:Ph([\d.]+)P)?([\d.]+)/.exec(text);
   if (metric) {
     const P = Number(metric[3]);
     return { d: Number(metric[1]), P, L: metric[2] === undefined ? P : Number(metric[2]), h, tpi: INCH / P };

@@ -63,7 +63,7 @@ const wake = (until: AbortSignal) => {
     void loadModule('practice').then((part) => {
       if (!part) return;
       const { mountExercises, mountFading } = part as typeof Practice;
-      mountExercises(root, exercises, store);
+      mountExercises(root, exercises, store, until);
       for (const place of fading) {
         const example = model.examples.find(({ id }) => id === place.dataset.example);
         if (example) mountFading(place, example.set, example.steps, store);

@@ -13,7 +13,10 @@ import {
   LOOK_AT_UNIT,
   lettered,
   MILLIMETRES_FOR_INCHES,
+  ORDER_DECIDES,
+  othersGive,
   POINT_MOVED,
+  signDecides,
   stackGives,
   TENTHS_OF_THOU,
   tenTimes,
@@ -36,7 +39,7 @@ import {
 } from '../engine/index.ts';
 import { fixed, numeral, unitText } from '../input/format.ts';
 import { acceptedInterval, halfDigit, type Interval, within } from './interval.ts';
-import { tableOf, verdictsOf } from './lab-table.ts';
+import { tableDecided, tableOf, verdictsOf } from './lab-table.ts';
 import {
   APART,
   choiceOf,
@@ -46,6 +49,7 @@ import {
   type Offered,
   orderOf,
   shuffled,
+  signOf,
   taken,
   wayOf,
   waysToTake,
@@ -152,6 +156,8 @@ export interface Item {
   readonly offered?: Offered;
   /** The picture as SVG. */
   readonly picture?: string;
+  /** What settles which answer is right, where the worked steps alone do not say it. */
+  readonly decides?: string;
 }
 
 /** Answers smaller or larger than this, in the unit asked, are badly asked: nobody types 0.00004. */
@@ -291,7 +297,11 @@ const makeItem = (exercise: Exercise, picks: readonly number[]): Result<Item> =>
     }),
   };
   const offered = offeredBy(item, scope, texts);
-  return offered === undefined ? good(item) : offered.ok ? good({ ...item, offered: offered.value }) : offered;
+  if (offered === undefined) return good(item);
+  if (!offered.ok) return offered;
+  const chosen = { ...item, offered: offered.value };
+  const decides = decidedBy(chosen, last.value);
+  return good(decides === undefined ? chosen : { ...chosen, decides });
 };
 
 const offeredBy = (
@@ -317,6 +327,17 @@ const offeredBy = (
     default:
       return undefined;
   }
+};
+
+const decidedBy = (
+  { exercise, picks, amount, offered }: Item & { readonly offered: Offered },
+  last: number,
+): string | undefined => {
+  const means = offered.options[LETTERS.indexOf(offered.right)]?.text ?? '';
+  if (exercise.kind === 'way' || exercise.kind === 'flank') return signDecides([1, -1, 0][signOf(amount)] ?? 0, means);
+  return exercise.kind === 'table'
+    ? tableDecided(last, faultAt(exercise, picks), [exercise.id, picks.join(',')])
+    : undefined;
 };
 
 /** The worked lines with one slip made in them; what comes after it is worked on from there. */
@@ -410,6 +431,7 @@ const stackItem = (
     question: filled(right.item.question, wanted),
     hint: filled(right.item.hint, wanted),
     slips: [],
+    decides: othersGive(order.filter((i) => i > 0).map((i) => withUnit(items[i]?.item.amount ?? amount, exercise))),
     offered: {
       options: order.map((i) => {
         const one = items[i] ?? right;
@@ -440,6 +462,7 @@ const orderItem = (exercise: Exercise, picks: readonly number[]): Result<Item> =
     amount: 0,
     accepted: { low: 0, high: 0, decimals: 0 },
     slips: [],
+    decides: ORDER_DECIDES,
     offered: orderOf(sequence.lines, order.lines, taking, [exercise.id, picks.join(',')]),
   });
 };

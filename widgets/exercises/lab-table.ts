@@ -2,8 +2,9 @@
  * Readings of a jack, up and back again, with one fault in them or none: what a lab table shows of each. The size of a fault is a share of the
  * net lead, far over the scatter of the readings, so that one verdict alone fits. Invented readings, from a seed.
  */
-import { FAULTS, type Fault, READING, TABLE_NAME, TABLE_SHOWS, TURNS } from '#words/papers.ts';
+import { FAULTS, type Fault, READING, TABLE_DECIDES, TABLE_NAME, TABLE_SHOWS, TURNS } from '#words/papers.ts';
 import { type RandomState, uniform } from '../engine/index.ts';
+import { numeral } from '../input/format.ts';
 import { LETTERS, type Offered } from './offered.ts';
 import { pick, stateOf } from './seed.ts';
 
@@ -69,6 +70,55 @@ export const tableOf = (Delta: number, fault: Fault, words: readonly string[]): 
     .map(([n, reading]) => `<tr><th scope="row">${n}</th><td>${written(reading)}</td></tr>`)
     .join('');
   return `<table class="lab-table"><caption>${TABLE_NAME}</caption><thead><tr><th scope="col">${TURNS}</th><th scope="col">${READING}</th></tr></thead><tbody>${rows}</tbody></table>`;
+};
+
+/** The readings that settle which fault it is, in a sentence. */
+export const tableDecided = (Delta: number, fault: Fault, words: readonly string[]): string => {
+  const readings = readingsOf(Delta, fault, words).map(([n, reading]) => ({
+    n,
+    reading,
+    off: reading - 1000 * Delta * n,
+  }));
+  const at = (i: number) => readings[i] ?? { n: 0, reading: 0, off: 0 };
+  const said = (x: number) => `${written(x)}\u00a0µm`;
+  const sizes = (of: readonly { readonly off: number }[]) => of.map(({ off }) => Math.abs(off));
+  const [top, one, last] = [at(UP.length - 1), at(UP.indexOf(1)), at(PLACES.length - 1)];
+  const [up, back] = [readings.slice(0, UP.length), readings.slice(UP.length)];
+  switch (fault) {
+    case 'sound':
+      return TABLE_DECIDES.sound({
+        reads: said(top.reading),
+        should: said(top.reading - top.off),
+        back: said(last.reading),
+      });
+    case 'lead':
+      return TABLE_DECIDES.lead({ off: said(top.off), half: said(one.off), back: said(last.reading) });
+    case 'wave': {
+      const i = [1, 2, 3].reduce((best, j) => (Math.abs(at(j).off) > Math.abs(at(best).off) ? j : best), 1);
+      return TABLE_DECIDES.wave({
+        turns: numeral(at(i).n, 2),
+        off: said(at(i).off),
+        later: said(at(i + UP.indexOf(1)).off),
+        whole: said(one.off),
+      });
+    }
+    case 'lost':
+      return TABLE_DECIDES.lost({
+        up: said(Math.max(...sizes(up))),
+        least: said(Math.min(...sizes(back))),
+        most: said(Math.max(...sizes(back))),
+      });
+    case 'drift':
+      return TABLE_DECIDES.drift({ top: said(top.off), last: said(last.off) });
+    case 'misread': {
+      const worst = up.reduce((most, one) => (Math.abs(one.off) > Math.abs(most.off) ? one : most));
+      return TABLE_DECIDES.misread({
+        turns: numeral(worst.n, 3),
+        off: said(worst.off),
+        others: said(Math.max(...sizes(readings.filter((one) => one !== worst)))),
+      });
+    }
+  }
 };
 
 export const verdictsOf = (among: readonly Fault[], fault: Fault): Offered => ({

@@ -19,7 +19,7 @@ export const algebraLines = (item: Item): readonly string[] => linesIn(item, fal
 const linesIn = (item: Item, reasons: boolean): readonly string[] => {
   const { exercise, offered, outcomes } = item;
   if (offered && exercise.kind === 'order')
-    return [...offered.right].map((at) => offered.options[LETTERS.indexOf(at)]?.text ?? '');
+    return [...[...offered.right].map((at) => offered.options[LETTERS.indexOf(at)]?.text ?? ''), ...decided(item)];
   const slip = slipShown(item);
   const worked = exercise.steps.map((step, i) =>
     stepLine(reasons ? step : { ...step, why: '' }, outcomes[i], exercise.formulas?.[i]),
@@ -35,5 +35,7 @@ const linesIn = (item: Item, reasons: boolean): readonly string[] => {
     !last.endsWith(`\u00a0${unit}`)
   )
     worked[worked.length - 1] = `${last} = ${answerText(item)}`;
-  return slip === '' ? worked : [slip, ...worked];
+  return [...(slip === '' ? [] : [slip]), ...worked, ...decided(item)];
 };
+
+const decided = ({ decides }: Item): readonly string[] => (decides === undefined ? [] : [decides]);

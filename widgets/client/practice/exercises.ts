@@ -116,6 +116,7 @@ const practise = (
     setText(part('question'), item.question);
     setText(place.querySelector('.ask'), askText(item));
     setText(part('hint'), item.hint);
+    setText(part('decides'), item.decides ?? '');
     setText(part('answer'), answerText(item));
     setText(part('accepted'), acceptedText(item));
     setText(label, yourAnswer(unitText(exercise.unit)));
@@ -183,7 +184,7 @@ const practise = (
 };
 
 /** One exercise is open at a time: a page of six would be long. What is pressed stays under the hand while another closes above it. */
-const mountFolds = (places: readonly HTMLElement[]): void => {
+const mountFolds = (places: readonly HTMLElement[], until: AbortSignal): void => {
   const foldOf = (place: HTMLElement) => place.querySelector<HTMLDetailsElement>(':scope > .whole');
   const only = (fold: HTMLDetailsElement) => {
     for (const place of places) {
@@ -209,17 +210,22 @@ const mountFolds = (places: readonly HTMLElement[]): void => {
     fold.open = true;
     place.scrollIntoView();
   };
-  window.addEventListener('hashchange', asLinked);
+  window.addEventListener('hashchange', asLinked, { signal: until });
   asLinked();
 };
 
-export const mountExercises = (root: HTMLElement, exercises: readonly Exercise[], store: Store): void => {
+export const mountExercises = (
+  root: HTMLElement,
+  exercises: readonly Exercise[],
+  store: Store,
+  until: AbortSignal,
+): void => {
   const places = all(root, '[data-exercise]');
   const last = places.at(-1);
   if (!last) return;
   const line = progressLine(exercises.map((e) => e.id));
   last.after(line.place);
-  mountFolds(places);
+  mountFolds(places, until);
   for (const place of places) {
     const exercise = exercises.find((e) => e.id === place.dataset.exercise);
     const item = exercise && itemAt(exercise, (place.dataset.picks ?? '').split(',').map(Number));

@@ -22,7 +22,7 @@ export const reaches: typeof En.reaches = (least, most, stock, range) =>
   `${range ? `von ${spokenNumber(range[0])} bis ${spokenNumber(range[1])}` : stock ? 'mit Gewinden der Reihe' : 'über alle Möglichkeiten'} geht das Ergebnis von ${least} bis ${most}`;
 export const stays: typeof En.stays = (value) => `das Ergebnis bleibt ${value}, wie groß sie auch ist`;
 export const exactPitch: typeof En.exactPitch = (pitches) =>
-  `Genau: ein eigenes Gewinde mit einer Teilung von ${pitches.map(spokenNumber).join(' oder ')}.`;
+  `Genau, auf neun Stellen: ein eigenes Gewinde mit einer Teilung von ${pitches.map(spokenNumber).join(' oder ')}.`;
 export const found: typeof En.found = (text, gives, digits) =>
   `Jetzt ${spokenNumber(text)}, und das Ergebnis ist ${gives}${digits >= 9 ? '' : digits < 1 ? ', nicht das Gewünschte' : `, dein Wunsch auf ${digits} ${digits === 1 ? 'Stelle' : 'Stellen'}`}.`;
 export const NOTHING_FITS = 'Keine einzelne Zahl kann genau das ergeben. Die nächsten stehen hinter jeder.';
@@ -31,7 +31,10 @@ export const undoTo: typeof En.undoTo = (fields) =>
 export const undone: typeof En.undone = (fields) =>
   `${capital(listed(fields.map(([label, text]) => `${label} ist wieder ${spokenNumber(text)}`)))}.`;
 export const together: typeof En.together = (first, second) => `${spokenNumber(first)} mit ${spokenNumber(second)}`;
-export const STOCK = 'Die nächsten Kugeln, die es zu kaufen gibt:';
+export const STOCK: Same<typeof En.STOCK> = {
+  balls: 'Die nächsten Kugeln, die es zu kaufen gibt:',
+  drills: 'Mit den nächsten Bohrern, die es zu kaufen gibt:',
+};
 export const MEANS: Same<typeof En.MEANS> = {
   clockwise: 'im Uhrzeigersinn',
   anticlockwise: 'gegen den Uhrzeigersinn',

@@ -20,6 +20,10 @@ export const CHOICE_WORDS = {
   },
   lock: { says: 'Verdrehsicherung des Hubteils', options: { holds: 'hält', gives: 'gibt nach' } },
   lens: { says: 'Lupe', options: { away: 'weg', 'on each thread': 'auf jedem Gewinde' } },
+  pull: {
+    says: 'die Last längs der Achse',
+    options: { 'presses down': 'drückt nach unten', 'pulls up': 'zieht nach oben' },
+  },
   assembly: {
     says: 'zusammengebaut',
     options: {

@@ -83,7 +83,7 @@ export const SIGN_OFF: Same<typeof En.SIGN_OFF> = {
 };
 export const rigFor: typeof En.rigFor = (student) => `Aufbau: ${student}`;
 export const RIG_HEAD: typeof En.RIG_HEAD = (unit) =>
-  `Ein gerechneter Aufbau mit versteckten Fehlern. Seine Messuhr zeigt, in ${unit}, bei jeder Fläche:`;
+  `Ein gerechnetes Stellelement mit einem versteckten Fehler, auf der Prüfbank unter einem Werkstück von 20 N. Seine Messuhr zeigt, in ${unit}, bei jeder Fläche:`;
 export const LAB_FACTS: Same<typeof En.LAB_FACTS> = [
   'Gemessene Bewegung einer Umdrehung:',
   'Toter Gang:',
@@ -93,15 +93,18 @@ export const LAB_KEY = 'Was die Aufbauten verstecken';
 export const HIDES = 'Versteckt';
 export const RIG_GIVEN = 'Dem Aufbau gegeben';
 export const FOUND_BY_FIT = 'Durch Anpassung gefunden';
-export const hiddenSays: typeof En.hiddenSays = (fault, size) =>
-  ({
-    long: `Die Nettosteigung ist um ${size} je Umdrehung zu groß.`,
-    short: `Die Nettosteigung ist um ${size} je Umdrehung zu klein.`,
-    loose: `Kein Gewicht: ${size} Spiel zeigen sich zwischen hinauf und hinunter.`,
-    wave: `Periodischer Fehler mit Amplitude ${size}.`,
-    drift: `Drift von ${size} von der ersten bis zur letzten Ablesung.`,
-    misread: `Eine Ablesung des ersten Wegs hinauf ist um ${size} falsch.`,
-  })[fault];
+export const QUARTERS_NAME: typeof En.QUARTERS_NAME = (unit) => `Eine Umdrehung in Vierteln, in ${unit}`;
+export const QUARTER_HEADS: Same<typeof En.QUARTER_HEADS> = [
+  'Umdrehungen',
+  'Quer zur Spitze, mit Werkstück',
+  'Längs, ohne Werkstück, hinauf',
+  'Längs, ohne Werkstück, hinunter',
+];
+export const rigChecks: typeof En.rigChecks = (v) => [
+  `Ein Endmaß von ${v.is} unter der Messuhr zeigt ${v.reads}.`,
+  `Eine Hand hielt das Stellelement zehn Minuten lang. Die Ablesung wanderte um ${v.drift}.`,
+  `Mit dem Werkstück hin und zurück gedreht, steht der Bleistiftstrich am Hubteil um ${v.line} daneben.`,
+];
 export const LAB_PAIRS = 'Paare in der Klasse, eines je Zeile: Gewinde A + Gewinde C. Jeder bekommt eines davon.';
 export const SET_LAB = 'Labor stellen';
 export const labSet: typeof En.labSet = (students) =>

@@ -98,11 +98,20 @@ export const FLANK_ASKED = 'Welche Flanke liegt an?';
 export const DIAL_ASKED = 'Wo steht der lange Zeiger, in Skalenteilen? Minus ist gegen den Uhrzeigersinn.';
 export const drawnWay: typeof En.drawnWay = (way, yours) => `${yours ? 'du' : 'gespielt'}: ${way}`;
 export const drawnFlank: typeof En.drawnFlank = (flank, yours) => `${yours ? 'du' : 'gespielt'}: ${flank}`;
+export const CURVE_SET =
+  'Setze die sieben Punkte: Tippe dorthin, wo jeder stehen soll, oder ziehe ihn. Mit Tasten: gehe von Punkt zu Punkt und benutze die Pfeile.';
+export const curvePoint: typeof En.curvePoint = (at) => `Der Punkt bei ${at}`;
+export const CURVE_KEY = 'Gestrichelt, mit Punkten: deine. Volle Linie: gerechnet.';
+export const NOTHING_DRAWN = 'Setze zuerst die Punkte. Die Lösung lässt sich auch so öffnen.';
+export const BAR_ASKED: typeof En.BAR_ASKED = (known) => `Wie hoch ist dein Balken, in Prozent des Balkens „${known}“?`;
+export const barYours = 'du';
+export const barAnswer = 'gerechnet';
 export const NOTHING_CHOSEN = 'Wähle zuerst eine Antwort. Die Lösung lässt sich auch so öffnen.';
 
 export const CHECK = 'Prüfen';
 export const ANOTHER_EXERCISE = 'Eine andere Aufgabe';
 export const PUT_ON_FIGURE = 'Diese Zahlen im Bild zeigen';
+export const notOnFigure: typeof En.notOnFigure = (without) => `Das Bild hat kein Feld für ${without.join('; ')}.`;
 
 export const FILL_IN: typeof En.FILL_IN = (says, unit) =>
   `Ergänze: ${says}${unit === '' || unit === '1' ? '' : `, in ${unit}`}`;

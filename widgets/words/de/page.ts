@@ -43,13 +43,24 @@ export const EXAMPLE_NUMBER = 'Beispiel';
 export const FIGURE_NUMBER = 'Bild';
 export const cited: typeof En.cited = (kind, number) => (number === '' ? kind : `${kind}\u00a0${number}`);
 export const equationNumber: typeof En.equationNumber = (number) => `Gleichung\u00a0(${number})`;
-export const workedIn: typeof En.workedIn = (example) => `gerechnet in ${example}`;
+export const workedIn: typeof En.workedIn = (example) => `die Formel aus ${example}`;
 
 export const predictionNumber: typeof En.predictionNumber = (n) => `Vorhersage ${n}`;
 export const PREDICT_FIRST = 'Sage zuerst voraus';
 export const SHOW_ANSWER = 'Antwort';
 
 export const EXERCISE = 'Aufgabe';
+export const EXERCISE_KINDS: Same<typeof En.EXERCISE_KINDS> = {
+  number: 'finde eine Zahl',
+  picture: 'lies ein Bild ab',
+  choice: 'wähle eine Antwort',
+  way: 'welche Richtung',
+  flank: 'welche Flanke',
+  'wrong-line': 'finde die falsche Zeile',
+  order: 'bringe in Reihenfolge',
+  stack: 'wähle aus einer Schublade',
+  table: 'beurteile eine Tabelle',
+};
 export const HINT = 'Hinweis';
 export const WORKED_ANSWER = 'Lösung';
 export const answerLine: typeof En.answerLine = (answer, accepted) =>

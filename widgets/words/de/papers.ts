@@ -75,6 +75,24 @@ export const leadsToStep: typeof En.leadsToStep = (says, only) =>
     ? `Was gehört in diese Rechnung (${says}), und in welcher Einheit?`
     : `Was hast du hier gefunden: ${says}? Prüfe das zuerst.`;
 
+export const curveAsked: typeof En.curveAsked = (up, across) => `Achsen für eine Kurve: ${up} über ${across}`;
+export const CURVE_RIGHT = 'Ja: Deine Punkte liegen auf der gerechneten Kurve, so genau eine Hand zeichnet.';
+export const curveOff: typeof En.curveOff = (at, yours, right) =>
+  `Am weitesten liegen die beiden bei ${at} auseinander: Du hast ${yours} gezeichnet, es sind ${right}.`;
+export const curveTrend: typeof En.curveTrend = (rises) =>
+  rises > 0
+    ? 'Die gerechnete Kurve steigt von einem Ende zum anderen. Was wird dort mehr?'
+    : rises < 0
+      ? 'Die gerechnete Kurve fällt von einem Ende zum anderen. Was wird dort verbraucht?'
+      : 'Die gerechnete Kurve endet, wo sie anfing. Was kommt dort zurück?';
+export const CURVE_BENDS =
+  'Deine ist gerade, die gerechnete krümmt sich. Bringt wirklich jeder Schritt so viel wie der vorige?';
+export const CURVE_STRAIGHT =
+  'Deine krümmt sich, die gerechnete ist gerade. Was könnte einen Schritt vom nächsten unterscheiden?';
+export const CURVE_STARTS = 'Wo fängt sie an? Denke nur an den ersten Punkt.';
+export const curveAmount: typeof En.curveAmount = (at) =>
+  `Die Form ist nahe. Rechne den einen Punkt bei ${at} aus: Welche Zahlen der Frage gehören hinein?`;
+
 export const onDial: typeof En.onDial = (division, rounds, face) =>
   `Eine Messuhr: Der lange Zeiger zeigt auf ${division}, der kleine ist an ${rounds} vorbei. Auf dem Zifferblatt: ${face}.`;
 export const besideRule: typeof En.besideRule = (ridges, at) =>
@@ -87,7 +105,7 @@ export const FAULTS: Same<typeof En.FAULTS> = {
   lead: 'die Nettosteigung stimmt nicht',
   wave: 'eine Welle, die jede Umdrehung wiederkommt',
   lost: 'toter Gang bei der Umkehr',
-  drift: 'es wandert mit der Zeit, wie bei Wärme',
+  drift: 'es wandert mit der Zeit, wie bei einem Ständer, der nachgibt',
   misread: 'eine Ablesung wurde falsch notiert',
 };
 export type Fault = keyof typeof FAULTS;
@@ -100,6 +118,20 @@ export const TABLE_SHOWS: Same<typeof En.TABLE_SHOWS> = {
   drift: 'Drift wächst mit jeder Ablesung, hinauf wie zurück; die letzte ist dann nicht wie die erste. Ist es hier so?',
   misread:
     'Eine falsch notierte Ablesung steht allein: Ihre Nachbarn und die eine Umdrehung weiter stimmen. Gibt es eine?',
+};
+export const TABLE_DECIDES: typeof En.TABLE_DECIDES = {
+  sound: (v) =>
+    `Bei 2 Umdrehungen steht ${v.reads}, die Nettosteigung ergibt ${v.should}. Zurück bei 0 steht ${v.back}.`,
+  lead: (v) =>
+    `Bei 2 Umdrehungen liegt es um ${v.off} daneben, bei 1 Umdrehung um halb so viel, ${v.half}. Zurück bei 0 steht ${v.back}.`,
+  wave: (v) =>
+    `Bei ${v.turns} Umdrehungen liegt es um ${v.off} daneben, eine Umdrehung später um ${v.later}. Bei einer ganzen Umdrehung sind es nur ${v.whole}.`,
+  lost: (v) =>
+    `Hinauf bis 2 Umdrehungen liegt es höchstens um ${v.up} daneben. Auf dem Rückweg sind es an jeder Stelle ${v.least} bis ${v.most}.`,
+  drift: (v) =>
+    `Die letzte Ablesung steht an der Stelle der ersten und liegt um ${v.last} daneben. Bei 2 Umdrehungen waren es schon ${v.top}.`,
+  misread: (v) =>
+    `Bei ${v.turns} Umdrehungen, auf dem Hinweg, liegt es um ${v.off} daneben. Jede andere Ablesung liegt höchstens um ${v.others} daneben.`,
 };
 export const TABLE_NAME = '2 Umdrehungen hinauf gedreht, dann zurück';
 export const TURNS = 'Umdrehungen';
@@ -114,12 +146,16 @@ export const ASK_OFFERED: Same<typeof En.ASK_OFFERED> = {
   flank: 'Wähle eine.',
   'wrong-line': 'Eine Zeile ist falsch; die Zeilen danach rechnen mit ihr weiter. Welche ist es?',
   order: 'Bringe die Zeilen in die richtige Reihenfolge, die erste zuerst.',
-  stack: 'Wähle einen Aufbau.',
+  stack: 'Wähle etwas aus der Schublade.',
   table: 'Was zeigt die Tabelle? Wähle eines.',
 };
 export const lettered: typeof En.lettered = (letter, text) => `${letter}) ${text}`;
 export const WAYS: Same<typeof En.WAYS> = ['nach oben', 'nach unten', 'gar nicht'];
 export const FLANKS: Same<typeof En.FLANKS> = ['die Druckflanke', 'die Zugflanke', 'keine muss anliegen'];
+export const signDecides: typeof En.signDecides = (sign, means) =>
+  `Das letzte Ergebnis ist ${sign > 0 ? 'positiv' : sign < 0 ? 'negativ' : 'null'}: ${means}.`;
+export const ORDER_DECIDES = 'Jede Zeile braucht, was die Zeile davor hinterlässt.';
+export const othersGive: typeof En.othersGive = (give) => `Die anderen ergeben ${give.join(', ')}.`;
 export const wayAsked: typeof En.wayAsked = (found) =>
   `Welches Vorzeichen hat das Ergebnis (${found})? Plus ist nach oben, Minus nach unten. Rechne es zuerst mit Vorzeichen aus.`;
 export const flankAsked: typeof En.flankAsked = (found) =>

@@ -117,6 +117,8 @@ const says: Readonly<Record<string, string>> = {
     'Axialspiel eines 60°-Gewindes, dessen Schraube und Mutter über die Einschraublänge um so viel in der Steigung abweichen.',
   'radial-float': 'Radialspiel einer unbelasteten Schraube in ihrer Mutter, von Seite zu Seite.',
   'small-angle': 'Wie viel eine Formel für kleine Winkel auslässt: um wie viel der Tangens größer ist als der Winkel.',
+  'motion-after-reversal':
+    'Bewegung des Hubteils nach dem Umkehren der Hand, ohne Vorspannung: Es steht, bis das Spiel durchfahren ist.',
   'steps-lost': 'Toter Gang bei Umkehr in Schritten oder Flächen.',
   'thickest-coat':
     'Dickste Schicht auf den Flanken einer Schraube, die ihr Flankenspiel noch zulässt; bei einer Klasse ist das kleinste Spiel das Grundabmaß.',
@@ -161,7 +163,6 @@ const says: Readonly<Record<string, string>> = {
   'raising-torque': 'Drehmoment eines Gewindes beim Heben der Last, ob es bergauf oder bergab läuft.',
   'retained-force':
     'Vorspannung, die nach einer Zeit unter gleichbleibender Dehnung bleibt, nach dem logarithmischen Gesetz.',
-  'separation-load': 'Äußere Last, bei der sich zwei von Feder oder Schraube zusammengedrückte Flächen trennen.',
   'slope-met-a': 'Anstieg, den Gewinde A beim Heben der Last antrifft, bergauf plus.',
   'slope-met-c': 'Anstieg, den Gewinde C beim Heben der Last antrifft, bergauf plus.',
   'spring-force':
@@ -234,6 +235,8 @@ const says: Readonly<Record<string, string>> = {
   'load-frequency': 'Frequenz, mit der eine Last auf dem Stellelement schwingt, das sie trägt.',
   'log-creep':
     'Kriechen eines belasteten Teils nach dem logarithmischen Gesetz: in jedem Zehnfachen der Zeit so viel wie in dem davor.',
+  'shank-bends':
+    'Wie weit das Ende eines runden Schafts, der am anderen Ende gehalten ist, unter einem Druck dort zur Seite geht.',
   'shank-stiffness': 'Längssteifigkeit eines Gewindeschafts, an seinem Kern genommen.',
   'thermal-growth': 'Wachsen einer Länge beim Erwärmen.',
   'thread-stiffness':

@@ -118,6 +118,21 @@ export const TABLE_SHOWS: Readonly<Record<Fault, string>> = {
     'Drift grows with every reading taken, up and back alike, so the last reading is not the first. Is it so here?',
   misread: 'A reading noted wrong stands alone: its neighbours and its fellow a turn on are right. Is there one?',
 };
+/** What settles a table: turns and amounts as they are printed. */
+export const TABLE_DECIDES = {
+  sound: (v: { readonly reads: string; readonly should: string; readonly back: string }): string =>
+    `At 2 turns it reads ${v.reads}, and the net lead gives ${v.should}. Back at 0 it reads ${v.back}.`,
+  lead: (v: { readonly off: string; readonly half: string; readonly back: string }): string =>
+    `At 2 turns it is off by ${v.off}, at 1 turn by half of that, ${v.half}. Back at 0 it reads ${v.back}.`,
+  wave: (v: { readonly turns: string; readonly off: string; readonly later: string; readonly whole: string }): string =>
+    `At ${v.turns} turns it is off by ${v.off}, and a turn later by ${v.later}. At a whole turn it is off by ${v.whole} only.`,
+  lost: (v: { readonly up: string; readonly least: string; readonly most: string }): string =>
+    `Up to 2 turns it is off by ${v.up} at most. On the way back it is off by ${v.least} to ${v.most} at every place.`,
+  drift: (v: { readonly top: string; readonly last: string }): string =>
+    `The last reading stands at the place of the first and is off by ${v.last}. At 2 turns it was off by ${v.top} already.`,
+  misread: (v: { readonly turns: string; readonly off: string; readonly others: string }): string =>
+    `At ${v.turns} turns, on the way up, it is off by ${v.off}. Every other reading is off by ${v.others} at most.`,
+};
 export const TABLE_NAME = 'Turned up to 2 turns, then back';
 export const TURNS = 'turns';
 export const READING = 'reading, µm';
@@ -147,6 +162,11 @@ export const wayAsked = (found: string): string =>
   `Which sign has the ${found}? Plus is up, minus is down. Work it out with its sign first.`;
 export const flankAsked = (found: string): string =>
   `Which sign has the ${found}? Plus presses the upper part towards the base. Work it out with its sign first.`;
+/** What settles a sign, an order and a drawer. */
+export const signDecides = (sign: number, means: string): string =>
+  `The last result is ${sign > 0 ? 'positive' : sign < 0 ? 'negative' : 'zero'}: ${means}.`;
+export const ORDER_DECIDES = 'Each line needs what the line before it leaves.';
+export const othersGive = (give: readonly string[]): string => `The others give ${give.join(', ')}.`;
 export const LINE_HOLDS = (before: boolean): string =>
   before
     ? 'This line holds. Does the next line take the right things from it?'

@@ -15,7 +15,7 @@ export const WORDS: Same<typeof En.WORDS> = {
     peak: 'größter Druck',
     sinks: 'sinkt ein um',
     sinksEstimate: 'sinkt ein um, eine Schätzung',
-    stiffness: 'Steifigkeit in Richtung der Last',
+    stiffness: 'Steifigkeit in Richtung der Last, für jedes weitere Newton',
     yields: 'beginnt zu fließen bei',
   },
   caption: (v) => {

@@ -15,6 +15,12 @@ export const WORDS: Same<typeof En.WORDS> = {
   caption: (v) =>
     `${v.steps} Schritte. Gewinde A wird ${v.A} Umdrehungen aus der Endlage zurückgedreht${v.C === undefined ? '' : `, Gewinde C ${v.C}`}. ` +
     `${v.check === undefined ? 'Bis zu den Anschlägen ist kein Platz für einen ganzen Schritt; darum wird nur die Umkehr geprüft.' : `Die Messuhr lässt es gelten, wenn ${v.check.turns} ${String(v.check.turns) === '1' ? 'Umdrehung' : 'Umdrehungen'} ${v.check.clockwise ? 'im' : 'gegen den'} Uhrzeigersinn ${v.check.from} bis ${v.check.to} ${String(v.check.turns) === '1' ? 'ergibt' : 'ergeben'}.`} Eine Umkehr darf um ${v.reverse} abweichen.`,
+  rows: {
+    turn: 'Hubteil geht je Umdrehung um',
+    from: (turns) => `nach ${turns} Umdrehungen zeigt sie mindestens`,
+    to: (turns) => `nach ${turns} Umdrehungen zeigt sie höchstens`,
+    reverse: 'eine Umkehr darf abweichen um',
+  },
   none: '–',
   head: ['Schritt', 'was', 'wie', 'zählen', 'Vorsicht'],
 };

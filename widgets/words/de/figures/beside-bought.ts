@@ -32,6 +32,8 @@ export const WORDS: Same<typeof En.WORDS> = {
     piece: 'Preis für eines',
     set: (count) => `Preis für einen Satz von ${count}`,
   },
+  ofOwn: (what) => `${what}, dein Stellelement`,
+  ofBought: (what) => `${what}, die gekaufte Schraube`,
   listHead: (thread) => ['was', 'dein Stellelement', `gekauft, ${spokenNumber(thread)}`],
   head: ['was', 'dein Stellelement', 'gekauft', 'Urteil'],
   caption: (v) =>

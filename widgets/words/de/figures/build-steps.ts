@@ -21,7 +21,7 @@ export const WORDS: Same<typeof En.WORDS> = {
   gauge: {
     name: (joint, thread) => `Gewinde ${joint} lehren, ${spokenNumber(thread)}.`,
     text: ({ classes, measured, coat }) =>
-      `${measured ? 'Die Flankendurchmesser wurden gemessen: Schraube und Mutter laufen von Hand zusammen.' : `Toleranzklasse ${classes}: Die Gutlehre läuft von Hand auf, die Ausschusslehre nicht.`} Über Drähte der Flankendurchmesser${coat > 0 ? ', hier mit der Schicht' : ''}.`,
+      `${measured ? 'Die Flankendurchmesser wurden gemessen: Schraube und Mutter laufen von Hand zusammen.' : `Toleranzklasse ${classes}: Die Gutlehre läuft von Hand auf, die Ausschusslehre nicht.`} Miss den Flankendurchmesser der Schraube über drei Drähte${coat > 0 ? ', hier mit der Schicht' : ''}.`,
     free: 'Dieses Gewinde hat keine Grenzmaße: Miss es über Drähte und notiere es.',
     count: (screw, nut) => `Schraube ${screw}; Mutter ${nut}`,
   },
@@ -81,7 +81,7 @@ export const WORDS: Same<typeof En.WORDS> = {
   },
   reverse: {
     name: 'Umkehren und ablesen.',
-    text: 'Komm von beiden Seiten zum Strich und vergleiche. Ausschuss heißt hier: Eine Flanke liegt nicht an.',
+    text: 'Komm von beiden Seiten zum Strich und vergleiche. Ausschuss heißt hier: Eine Flanke liegt nicht an. Suche, was reibt, und spanne die Federn weiter.',
     count: (go, play) =>
       `gut: höchstens ${go}${play === undefined ? '' : `; das Spiel beider Gewinde allein ist ${play} oder mehr`}`,
   },
@@ -92,7 +92,7 @@ export const WORDS: Same<typeof En.WORDS> = {
     },
     stone: {
       name: 'Das Grundteil abziehen.',
-      text: 'Eben oder auf einen schmalen Ring: Auf der Messplatte wackelt es nicht. Ein Schraubenkopf auf seiner Stirnfläche ist gewölbt: Drehe ihn frei.',
+      text: 'Reibe seine Unterseite auf einem Ölstein eben, oder drehe sie bis auf einen Ring am Rand hohl: Auf der Messplatte darf es nicht wackeln. Der Kopf einer gekauften Schraube ist oft ballig: Drehe ihn hohl.',
     },
     mark: {
       name: 'Anreißen.',
@@ -100,7 +100,7 @@ export const WORDS: Same<typeof En.WORDS> = {
     },
     zero: {
       name: 'Die Messuhr einstellen.',
-      text: 'Auf der Achse, rechtwinklig zur Spitze. Drehe zweimal einen Schritt im Uhrzeigersinn weiter und zum Strich zurück, dann stelle auf null.',
+      text: 'Auf der Achse, rechtwinklig zur Spitze. Drehe einen Schritt hinter den Strich zurück und komm in Richtung des nächsten Schritts wieder zu ihm, zweimal. Dann stelle auf null.',
     },
   },
 };

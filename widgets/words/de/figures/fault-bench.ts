@@ -24,9 +24,11 @@ export const WORDS: Same<typeof En.WORDS> = {
   },
   read: 'Diese Ablesung notieren',
   readAll: 'Eine Umdrehung hinauf und hinunter ablesen',
+  take: 'Diese Ablesungen übernehmen',
+  taken: (count) => `Übernommen: ${count} Ablesungen stehen im Feld der Kalibrierung.`,
   checks: {
-    block: 'Ein Endmaß unter die Messuhr legen',
-    drift: 'Hände weg und warten',
+    block: 'Endmaß unter die Messuhr',
+    drift: 'Hände weg, und warten',
     line: 'Den Bleistiftstrich ansehen',
   },
   diagnosis: 'Der Fehler ist',
@@ -39,6 +41,7 @@ export const WORDS: Same<typeof En.WORDS> = {
   plot: 'Messuhr minus Sollbewegung',
   legend: { up: 'hinauf gedreht', down: 'hinunter gedreht', off: 'hohl: ohne Werkstück' },
   evidence: {
+    count: (count) => `Was zu sehen war, neben einem guten Stellelement: ${count}`,
     head: ['gesehen', 'hier', 'ein gutes Stellelement'],
     lead: 'eine Umdrehung hinauf',
     wave: 'Viertel, neben einer Geraden',

@@ -16,7 +16,7 @@ export const WORDS: Same<typeof En.WORDS> = {
   across: 'Umdrehungen, im Uhrzeigersinn',
   legend: {
     loads: 'größte und kleinste Last',
-    nought: 'null: Die Flanke öffnet sich',
+    nought: 'null: darüber trägt die Druckflanke',
     margin: 'verlangte Reserve',
   },
   head: [
@@ -30,8 +30,6 @@ export const WORDS: Same<typeof En.WORDS> = {
   ],
   chart: {
     label: (thread) => `Kraft über Gewinde ${thread} in Newton über den Umdrehungen`,
-    pressed: 'Druckflanke',
-    pulled: 'Zugflanke',
   },
   section: {
     label: (v) =>
@@ -48,6 +46,13 @@ export const WORDS: Same<typeof En.WORDS> = {
       `Gewinde ${v.thread}: Die ${v.flank} liegt über den ganzen Hub an, aber von den verlangten ${v.margin} bleiben nur ${v.least}.`,
     'lets go': (v) =>
       `Gewinde ${v.thread}: Die Flanken öffnen sich bei ${v.turns}, das Hubteil bei ${v.carried}, unter ${v.load}.`,
+  },
+  rows: {
+    carried: 'Hubteil, hier',
+    spring: 'Feder, hier',
+    least: (thread) => `Gewinde ${thread} hier, kleinste Last`,
+    most: (thread) => `Gewinde ${thread} hier, größte Last`,
+    needed: 'am Anfang nötige Federkraft',
   },
   noSpring: 'Keine Feder: Nur Gewicht und Last wirken auf die Gewinde.',
   spring: (v) => {

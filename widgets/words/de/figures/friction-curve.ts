@@ -8,7 +8,7 @@ export const WORDS: Same<typeof En.WORDS> = {
   curves: {
     raise: (A, C) => `${spokenNumber(A)} mit ${spokenNumber(C)}, heben`,
     lower: 'dasselbe, senken',
-    plain: (C) => `${spokenNumber(C)} allein, heben`,
+    plain: (C) => `${spokenNumber(C)} allein`,
   },
   noFriction: (pair, alone) => `ohne Reibung: ${pair}, allein ${alone}`,
   even: (friction) => `gleiches Drehmoment bei Reibung ${friction}`,

@@ -92,6 +92,11 @@ export const WORDS: Same<typeof En.WORDS> = {
     'drehen',
     'trägt',
   ],
+  rows: {
+    tilt: 'Neigung, in Millionsteln (µm/m)',
+    turns: (foot) => `Fuß ${foot}, Umdrehungen`,
+    carries: (foot) => `Fuß ${foot} trägt`,
+  },
   readingRow: (name) => `Ablesung ${name}`,
   footRow: (name) => `Fuß ${name}`,
 };

@@ -12,6 +12,10 @@ export const WORDS: Same<typeof En.WORDS> = {
   none: '–',
   add: 'Eine Zeile für heute anfügen',
   empty: 'Noch kein Stück hat eine Zeile: Schreibe eine wie 1, 2026-11-03: lead 88.7 µm.',
+  rows: {
+    lead: (piece) => `gemessene Steigung von Stück ${piece}`,
+    off: (piece) => `Stück ${piece} weicht von seinen Gewinden ab um`,
+  },
   head: [
     'Tag',
     'gemessene Steigung',

@@ -17,5 +17,9 @@ export const WORDS: Same<typeof En.WORDS> = {
     `Höhen der Platte sind ${times}-mal größer gezeichnet${closer === '1' ? '' : `, die Füße stehen ${closer}-mal näher beieinander`}. Die Stellelemente und die Drehung ihrer Köpfe sind wahr.`,
   caption: (v) =>
     `Runde ${v.round}: ${v.feet.map(stands).join(', ')}. ${v.done ?? `Jetzt ${v.feet.map(({ name, order }) => `${name}: ${order}`).join(', ')}.`}`,
+  rows: {
+    height: (foot) => `Platte über Fuß ${foot}`,
+    turns: (foot) => `Fuß ${foot} von der Mitte`,
+  },
   head: ['Fuß', 'Platte darüber', 'Umdrehungen von der Mitte', 'zu drehen'],
 };

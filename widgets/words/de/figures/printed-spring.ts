@@ -33,7 +33,7 @@ export const WORDS: Same<typeof En.WORDS> = {
   first: { rate: 'Rate der ersten Feder', strain: 'ihre Dehnung', width: 'ihre Breite' },
   facts: {
     overStroke: 'Kraft über den Hub',
-    later: (time) => `Kraft übrig nach ${time}`,
+    later: (time) => `Kraft übrig nach ${time}, gezählt ab einer Minute`,
     modulus: 'angenommener Elastizitätsmodul',
     loss: 'Verlust je Zehnfaches der Zeit, angenommen',
     spread: 'Elastizitätsmodul, von Hersteller zu Hersteller',
@@ -43,6 +43,7 @@ export const WORDS: Same<typeof En.WORDS> = {
   },
   list: (count, shown) =>
     `${count === 1 ? 'Eine Form kann es' : `${count} Formen können es`}${count > shown ? `; die ersten ${shown}` : ''}`,
+  row: 'Der erste Mäander davon, als Zeile für deine eigenen Teile:',
   listHead: [
     'Form',
     'Breite mal freie Länge',

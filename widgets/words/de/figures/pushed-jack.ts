@@ -16,6 +16,7 @@ const GIVES = {
   'thread C': 'Gewinde C',
   base: 'das Grundteil',
   ball: 'die Kugel',
+  shank: 'der Schaft',
 };
 const TOUCHES = {
   everywhere: 'liegt überall an',
@@ -28,10 +29,10 @@ const TOUCHES = {
 export const WORDS: Same<typeof En.WORDS> = {
   title: 'Das gebaute Stellelement, von der Seite gedrückt',
   elevation: (factor) =>
-    `Das Stellelement von der Seite an der letzten Stelle, seine Schräge ${factor}-mal zu groß gezeichnet, und der Weg seiner Spitze`,
+    `Das Stellelement als Körper an der letzten Stelle, seine Schräge und der Weg seiner Spitze ${factor}-mal zu groß gezeichnet`,
   plan: (factor) => `Der Weg der Spitze von oben, ${factor}-mal zu groß gezeichnet`,
   drawn: {
-    lean: (factor) => `Schräge ${factor}-mal zu groß`,
+    lean: (factor) => `Schräge und Weg ${factor}-mal`,
     path: (factor) => `Weg von oben, etwa ${factor}-mal`,
   },
   bar: (length) => length,

@@ -13,6 +13,7 @@ export const WORDS: Same<typeof En.WORDS> = {
   axis: 'Zeit seit der Einstellung',
   rows: {
     toCome: 'kommt noch, höchstens, in der zehnfachen Zeit',
+    digit: 'letzte Stelle der Ablesungen, unter der nichts zählt',
     scatter: 'Streuung der Ablesungen um das Gesetz',
     settling: 'setzt sich insgesamt um',
     creeping: 'kriecht je Zehnfaches der Zeit um',

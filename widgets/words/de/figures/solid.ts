@@ -5,6 +5,23 @@ import type { Same } from '../../same.ts';
 type Caption = Parameters<typeof En.WORDS.caption>[0];
 type Way = Caption['turnedWay'];
 
+const ASIDE = {
+  'all round': ['trägt', 'tragen', 'ringsum'],
+  lifted: ['hebt sich', 'heben sich', 'rechts ab'],
+  tipped: ['kippt', 'kippen', ', und rechts hält die andere Flanke dagegen'],
+} as const;
+const pushed = (push: string, list: Caption['aside']): string => {
+  const [first, second] = list;
+  if (!first) return '';
+  const says = (who: string, aside: typeof first.aside, both: boolean): string =>
+    `${who} ${ASIDE[aside][both ? 1 : 0]} ${ASIDE[aside][2]}`.replace(' ,', ',');
+  const said =
+    second?.aside === first.aside
+      ? says('beide Gewinde', first.aside, true)
+      : list.map(({ thread, aside }) => says(`Gewinde ${thread}`, aside, false)).join('; ');
+  return `Von rechts mit ${push} gedrückt, ohne Führung: ${said}.`;
+};
+
 const PARTS = { base: 'Grundteil', turned: 'Stellteil', carried: 'Hubteil' };
 const moved = (part: string, by: string, way: Way): string =>
   way === 'nowhere'
@@ -66,6 +83,8 @@ export const WORDS: Same<typeof En.WORDS> = {
     name: (thread, times) => `Gewinde ${thread}, × ${times}`,
     gap: (gap) => `Spalt ${gap}`,
     both: (gap) => `frei, ${gap}`,
+    lifted: (gap) => `abgehoben, ${gap}`,
+    tipped: (gap) => `gekippt, ${gap}`,
   },
   torque: { by: (lock) => `${LABELS[lock]} ${lock === 'springs' ? 'halten' : 'hält'}` },
   degrees: (count) => `${count}°`,
@@ -84,11 +103,19 @@ export const WORDS: Same<typeof En.WORDS> = {
         v.carried !== undefined &&
         'Die Verdrehsicherung ist ab, darum geht das Hubteil mit dem Stellteil herum.',
       carries(v.carries),
+      v.push !== undefined && pushed(v.push, v.aside),
       v.handed &&
         `Beim Weiterdrehen drückt Gewinde C das Hubteil mit ${v.handed.torque} herum: ${held(v.handed.by, v.handed.springs)}.`,
     ]
       .filter(Boolean)
       .join(' '),
+  rows: {
+    turned: 'Weg des Stellteils',
+    carried: 'Weg des Hubteils',
+    height: 'Spitze über dem Grundteil',
+    play: (thread) => `Axialspiel von Gewinde ${thread}`,
+    handed: 'Drehmoment auf die Verdrehsicherung',
+  },
   head: ['Umdrehungen, im Uhrzeigersinn', 'Stellteil', 'Hubteil', 'Spitze über dem Grundteil'],
   plain: 'keines',
 };

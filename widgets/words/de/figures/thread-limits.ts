@@ -49,9 +49,10 @@ export const WORDS: Same<typeof En.WORDS> = {
     minor: 'unter der Spitze der Mutter, mindestens',
     overlap: 'gemeinsame Gewindetiefe, auf dem Radius',
     hole: (share) => `Bohrung für ${share} Gewinde`,
+    lies: 'diese Bohrung liegt',
     drills: 'nächste Bohrer',
   },
-  hole: (size, lies) => `${size}, ${LIES[lies]} Grenzmaßen des Kerndurchmessers der Mutter`,
+  lies: (lies) => `${LIES[lies]} Grenzmaßen des Kerndurchmessers der Mutter`,
   drill: (name, share) => `${spokenNumber(name)} (${share})`,
   noDrill: 'keiner innerhalb von 2\u00a0%',
   caption: (v) =>

@@ -36,6 +36,10 @@ export const ADJUSTER: typeof En.ADJUSTER = {
       : `${written} gehört zu einer Schraube, und dieses Gewinde (${part}) ist eine Mutter: Schreibe eine Toleranzklasse wie 6H oder 2B, oder D2 wie gemessen, und ${written} beim Gegenstück.`,
   'row-phrase-unread': ({ key, phrase, like }) =>
     `Gelesen: ${quoted(phrase)} in der Zeile ${key}; schreibe es wie ${like}.`,
+  'springs-drawing-lacks': ({ lacks }) =>
+    `In der Zeichnung der Federn fehlt ${listed(lacks)}: Ergänze es in der Zeile springs, oder gib stattdessen eine Rate in N/mm an.`,
+  'springs-rate-and-drawing': ({ phrase }) =>
+    `Gelesen: ${quoted(phrase)} neben einer Zeichnung der Federn, aus der ihre Rate folgt: Lass eines von beiden weg.`,
   'divisions-outside': ({ text }) =>
     `Gelesen: ${quoted(text)} Skalenteile; ein Drehknopf hat 2 bis 10000: Gib eine Zahl darin an.`,
   'thread-longer-than-part': ({ part, thread, length, room }) =>

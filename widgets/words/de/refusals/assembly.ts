@@ -17,6 +17,12 @@ export const ASSEMBLY = {
 
   'result-fixed': ({ says }) =>
     `Keine der Zahlen hier führt zu diesem Ergebnis (${says}), darum kann keine nachgeben: Gib ein anderes Ergebnis ein.`,
+  'wish-with-spread': ({ text }) =>
+    `Gelesen: ${quoted(text)}; ein Wunsch ist eine einzige Zahl: Lass das ± hier weg und schreibe es oben hinter die Zahl, die es hat.`,
+  'wish-of-several': ({ text }) =>
+    `Gelesen: ${quoted(text)}, das ist mehr als ein Wunsch; schreibe hier eine Zahl und die anderen oben in ihre eigenen Felder.`,
+  'wish-open': ({ text }) =>
+    `Gelesen: ${quoted(text)}; was unbekannt ist, wird unter den Zahlen oben gesucht: Schreibe hier, was das Ergebnis werden soll, etwa 0,2 mm.`,
   'ask-no-unknown': () =>
     'Nichts ist gefragt; schreibe den Namen der gesuchten Zahl allein, etwa n, neben die bekannten.',
   'ask-two-unknowns': ({ names }) =>

@@ -35,6 +35,12 @@ export const BUILT = {
     'Nichts hindert das Hubteil am Drehen, darum geht es mit der Hand herum: Gib der Verdrehsicherung eine Steifigkeit über 0.',
   'built-none-together': ({ count }) =>
     `Keines von ${count} aus diesen Fehlern gezogenen Stücken kam zur Ruhe: Mache die Fehler kleiner oder drücke weniger.`,
+  'built-threads-overlap': ({ lower, upper }) =>
+    `Gewinde A endet ${say(lower)} mm über der Messplatte, und Gewinde C beginnt bei ${say(upper)} mm, also darin. So gehen die Teile nicht zusammen: Setze Gewinde C höher oder nimm bei einem weniger Einschraublänge.`,
+  'built-tip-inside': ({ tip, least }) =>
+    `Die Spitze stünde bei ${say(tip)} mm im Gewinde C, das ${say(least)} mm über der Messplatte endet: Setze die Spitze höher oder nimm bei Gewinde C weniger Einschraublänge.`,
+  'built-lock-winds-up': ({ turns }) =>
+    `Nach ${say(turns)} Umdrehungen sind die Federn der Verdrehsicherung um mehr als einen Radiant verdreht, und das Hubteil geht mit der Hand herum: Mache sie steifer oder setze sie weiter von der Achse.`,
   'built-push-tips': ({ joint, turns }) => `Nach ${say(turns)} Umdrehungen ${TIPS[joint]}.`,
   'built-does-not-settle': ({ joint, turns }) =>
     `Nach ${say(turns)} Umdrehungen fand sich keine Ruhelage. Am größten sind die Kräfte ${UNSETTLED[joint]}.`,

@@ -29,10 +29,4 @@ export const CALIBRATION_REFUSALS = {
     `Auf dem ${WAY[direction] ?? direction} wurde nicht abgelesen, darum gibt es keine Korrektur dafür; fahre auch diesen Weg.`,
   'outside-readings': ({ turns, from, to }) =>
     `${say(turns)} Umdrehungen liegen außerhalb der Ablesungen, die von ${say(from)} bis ${say(to)} gehen; dort ist nichts bekannt. Bleibe darin oder lies weiter ab.`,
-  'practice-size': ({ out, stepsPerTurn, runs, most }) =>
-    `Gelesen: ${asRead(out)} Umdrehungen mit ${asRead(stepsPerTurn)} Ablesungen je Umdrehung und ${asRead(runs)} Durchgängen; gib zusammen mindestens zwei Schritte und höchstens ${most} Ablesungen.`,
-  'practice-division': ({ division }) =>
-    `Gelesen: ein Skalenteil von ${asRead(division)} mm; gib einen über null, etwa 0,0001 mm.`,
-  'practice-loses': ({ turns }) =>
-    `Dieser Aufbau hat bei Umkehr einen toten Gang von ${Math.round(turns)} Umdrehungen, zu viel zum Hin- und Herfahren; gib ihm weniger Spiel oder drücke seine Flanken an.`,
 } satisfies Partial<RefusalWords>;

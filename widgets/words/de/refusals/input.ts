@@ -69,6 +69,8 @@ export const INPUT = {
   'spread-few-readings': ({ text }) => `Gelesen: ${quoted(text)}; ein ± aus Messungen braucht mindestens zwei davon.`,
   'spread-past-range': ({ text, most }) =>
     `Gelesen: ${quoted(text)}, dessen ± über das hinausgeht, was diese Zahl sein kann; ± ${most} ist hier das meiste.`,
+  'spread-past-value': ({ text, says, most }) =>
+    `Gelesen: ${quoted(text)}, dessen ± größer ist als die Zahl, sodass selbst ihre Richtung offen ist; hier (${says.split(',')[0] ?? says}) ist ± ${most} das meiste.`,
   'spread-of-count': ({ text, says }) =>
     `Gelesen: ${quoted(text)}; diese Größe (${says}) wird gezählt und nicht gemessen: Lass ihr ± weg.`,
   'class-without-limits': ({ text }) =>
