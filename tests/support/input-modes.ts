@@ -53,11 +53,18 @@ export const tabTo = async (place: Locator, found: (at: Stop) => boolean, what: 
 const shutGroupOf = (place: Locator, label: string): Promise<string | undefined> =>
   place.evaluate((figure: HTMLElement, wanted) => {
     const names = [...figure.querySelectorAll('details.group:not([open]) label')];
-    const at = names.find((e) => e.textContent?.trim().toLowerCase() === wanted.toLowerCase());
+    const at = names.find(
+      (e) =>
+        e.textContent
+          ?.trim()
+          .replace(/ \(.*\)$/, '')
+          .toLowerCase() === wanted.toLowerCase(),
+    );
     return at?.closest('details')?.querySelector('.group-name')?.textContent ?? undefined;
   }, label);
 
-const same = (a: string, b: string): boolean => a.toLowerCase() === b.toLowerCase();
+/** A field is found by its name; behind that it may say, in brackets, where its number is from. */
+const same = (a: string, b: string): boolean => a.replace(/ \(.*\)$/, '').toLowerCase() === b.toLowerCase();
 
 export const keys = (place: Locator): Hands => {
   const { keyboard } = place.page();
@@ -101,11 +108,8 @@ const unfoldByTap = async (place: Locator, label: string): Promise<void> => {
   if (group === undefined) return;
   const folds = place.locator('details.group > summary');
   // By the whole name: what other groups hold may say the same word.
-  const at = await folds.evaluateAll(
-    (all, name) => all.findIndex((e) => e.querySelector('.group-name')?.textContent === name),
-    group,
-  );
-  await folds.nth(at).click();
+  const names = await folds.evaluateAll((all) => all.map((e) => e.querySelector('.group-name')?.textContent ?? ''));
+  await folds.nth(names.indexOf(group)).click();
   await settled(place.page());
 };
 
