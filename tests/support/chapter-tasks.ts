@@ -716,7 +716,7 @@ export const TASKS: readonly Task[] = [
     fieldsOf: 'calibration',
     asks: 'allow the stated lead errors by root-sum-square',
     work: (hands) => hands.choose('root-sum-square'),
-    says: /uncertainty and ([\d.]+) µm of stated lead error/,
+    says: /and the stated lead error of ([\d.]+) µm/,
     is: () => [
       micrometres(net(FOOT) * one('rss-lead-error', { ...leads(FOOT), eps_A: 0.001, eps_C: 0.001, Delta: net(FOOT) })),
     ],

@@ -53,18 +53,14 @@ export const tabTo = async (place: Locator, found: (at: Stop) => boolean, what: 
 const shutGroupOf = (place: Locator, label: string): Promise<string | undefined> =>
   place.evaluate((figure: HTMLElement, wanted) => {
     const names = [...figure.querySelectorAll('details.group:not([open]) label')];
-    const at = names.find(
-      (e) =>
-        e.textContent
-          ?.trim()
-          .replace(/ \(.*\)$/, '')
-          .toLowerCase() === wanted.toLowerCase(),
-    );
+    const plain = (name: string) => name.replace(/ \(.*\)$/, '').toLowerCase();
+    const at = names.find((e) => plain(e.textContent?.trim() ?? '') === plain(wanted));
     return at?.closest('details')?.querySelector('.group-name')?.textContent ?? undefined;
   }, label);
 
 /** A field is found by its name; behind that it may say, in brackets, where its number is from. */
-const same = (a: string, b: string): boolean => a.replace(/ \(.*\)$/, '').toLowerCase() === b.toLowerCase();
+const plain = (name: string): string => name.replace(/ \(.*\)$/, '').toLowerCase();
+const same = (a: string, b: string): boolean => plain(a) === plain(b);
 
 export const keys = (place: Locator): Hands => {
   const { keyboard } = place.page();
