@@ -644,7 +644,7 @@ export const TASKS: readonly Task[] = [
     widget: 'solid',
     page: 'three-parts.html',
     asks: 'turn the head one turn clockwise: it sinks by thread A, and the top rises by the net lead',
-    work: (hands) => hands.step(TURNS, 1),
+    work: (hands) => hands.step(TURNS, 6),
     says: /The turned part has gone down ([\d.]+) mm, and the carried part has gone up ([\d.]+) µm/,
     is: () => [FOOT.a.L, micrometres(net(FOOT))],
     drags: { 'Turned part, from above': TURNS },
