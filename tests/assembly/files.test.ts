@@ -12,6 +12,7 @@ import { crestsOf } from '../../widgets/assembly/adjuster/surface.ts';
 import { readAdjuster } from '../../widgets/assembly/adjuster/text.ts';
 import { fileName } from '../../widgets/assembly/files/file-name.ts';
 import { dxfOf, type Outline, svgOf } from '../../widgets/assembly/files/outline-files.ts';
+import { paperDxf, paperSvg, text } from '../../widgets/assembly/files/paper.ts';
 import { stlOf } from '../../widgets/assembly/files/stl.ts';
 import { modelXml, threeMfOf } from '../../widgets/assembly/files/three-mf.ts';
 import { clipPlate } from '../../widgets/assembly/print/clip-plate.ts';
@@ -309,6 +310,56 @@ describe('drawings at true size', () => {
     const start = pairs.findIndex(([code, value]) => code === 0 && value === 'LINE');
     expect(end(11) - Number(pairs.slice(start).find(([code]) => code === 10)?.[1])).toBeCloseTo(10, 9);
   });
+});
+
+describe('a name that means harm, in a file', () => {
+  const NAMES = [
+    '<script>alert(1)</script>"\' onload=x',
+    ']]><!--<?xml &amp;&#0;&x;',
+    '\u0000\u0001\u001b[2J\ud800\uffff',
+    'a\r\n0\r\nEOF\r\n  0\nLINE',
+    '__proto__',
+    '../../etc/passwd',
+    '%%c%%<>nnn{\\P}',
+  ];
+  const square: Mesh = {
+    positions: new Float64Array([0, 0, 0, 1, 0, 0, 0, 1, 0, 0, 0, 1]),
+    triangles: new Uint32Array([0, 2, 1, 0, 1, 3, 0, 3, 2, 1, 2, 3]),
+  } as unknown as Mesh;
+  const outline = (layer: string): Outline => ({
+    layer,
+    points: [
+      [0, 0],
+      [10, 0],
+      [0, 10],
+    ],
+    closed: true,
+  });
+  const FORMS = {
+    '3MF': (name: string) => modelXml([{ name, mesh: square }]),
+    'SVG of an outline': (name: string) => svgOf([outline(name)], name, name),
+    'SVG of a sheet': (name: string) => paperSvg([text(name, [10, 10])], 210, 297, name),
+    'DXF of an outline': (name: string) => dxfOf([outline(name)], name),
+    'DXF of a sheet': (name: string) => paperDxf([text(name, [10, 10])]),
+  };
+  for (const [form, write] of Object.entries(FORMS))
+    it(`${form}, changes nothing but the words`, () => {
+      const isDxf = form.startsWith('DXF');
+      /** The elements of XML with what they have, or the codes of DXF: all but the words. */
+      const frame = (file: string): string[] =>
+        isDxf
+          ? file.split('\r\n').filter((_, i) => i % 2 === 0)
+          : [...file.matchAll(/<[^>]*>/g)].map(([tag]) => tag.replace(/="[^"]*"/g, '=""'));
+      const plain = frame(write('part'));
+      for (const name of NAMES) {
+        const file = write(name);
+        expect(frame(file), name).toEqual(plain);
+        // XML 1.0, production 2 (Char); R12 is text of seven bits.
+        expect(file, name).toMatch(
+          isDxf ? /^[\r\n\x20-\x7e]*$/ : /^[\t\n\r\u{20}-\u{D7FF}\u{E000}-\u{FFFD}\u{10000}-\u{10FFFF}]*$/u,
+        );
+      }
+    });
 });
 
 describe('the name of a file', () => {

@@ -156,6 +156,11 @@ describe('what means harm', () => {
         'calibrate.html',
         'design-sheet.html',
         'finding-a-pair.html',
+        'from-your-parts.html',
+        'bench-card.html',
+        'spring-strength.html',
+        'parts-that-hold.html',
+        'printed-springs.html',
       ])) {
         await turnTo(name);
         for (const place of await page.locator('figure.live').all()) {

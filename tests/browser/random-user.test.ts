@@ -5,15 +5,16 @@
  */
 import fc from 'fast-check';
 import { expect, inject, it } from 'vitest';
-import { howMany, SEED } from '../support/deep.ts';
+import { howMany, SEED, these } from '../support/deep.ts';
 import { beyond } from '../support/driven.ts';
 import { needs } from '../support/engines.ts';
-import { awake, useBrowser } from '../support/page.ts';
+import { awake, pageNames, useBrowser } from '../support/page.ts';
 import { type Action, act, anyAction, differences, type User, wholeSight } from '../support/random-user.ts';
 
 const { visit } = useBrowser();
 
-const PAGES = [
+/** At every run; a deep one goes over all pages that have figures. */
+const FEW = [
   'two-screws',
   'play-and-flanks',
   'lead-error',
@@ -25,6 +26,7 @@ const PAGES = [
   'calibrate',
   'does-it-fit',
 ];
+const NO_FIGURES = ['glossary', 'ideas', 'review', 'symptoms'];
 const ACTIONS = howMany(24, 5000, 'ACTIONS');
 /** Actions before the address is opened elsewhere. */
 const JOURNEY = 24;
@@ -90,10 +92,15 @@ const shortened = async (failure: Failure): Promise<Failure> => {
 };
 
 const journeys = (): Journey[] => {
+  const all = pageNames().map((name) => name.replace('.html', ''));
+  const pages = these(
+    all.filter((name) => !NO_FIGURES.includes(name)),
+    FEW,
+  );
   if (process.env.REPLAY !== undefined) return [JSON.parse(process.env.REPLAY) as Journey];
   const actions = fc.sample(anyAction, { numRuns: ACTIONS, seed: SEED });
   return Array.from({ length: Math.ceil(ACTIONS / JOURNEY) }, (_, i) => ({
-    page: PAGES[(i + SEED) % PAGES.length] ?? '',
+    page: pages[(i + SEED) % pages.length] ?? '',
     actions: actions.slice(i * JOURNEY, (i + 1) * JOURNEY),
   }));
 };

@@ -1,6 +1,6 @@
 /**
- * Spoils the engine, one place at a time, and tells which faults no test turns red: `npm run mutate`, or
- * `npm run mutate -- effort contact`. Each file is judged by the tests that speak most of what it exports, less those that only
+ * Spoils the engine and the assembly, one place at a time, and tells which faults no test turns red: `npm run mutate`, or
+ * `npm run mutate -- effort contact`, with the score of each room at the end. Each file is judged by the tests that speak most of what it exports, less those that only
  * count many draws, which take minutes under a mutation tester's counters.
  */
 import { mkdirSync, readdirSync, readFileSync } from 'node:fs';
@@ -9,17 +9,19 @@ import { basename, join, resolve } from 'node:path';
 import { Stryker } from '@stryker-mutator/core';
 
 const root = resolve(import.meta.dirname, '../..');
-const engine = join(root, 'widgets/engine');
-const tests = join(root, 'tests/engine');
 const out = process.env.MUTATION_REPORTS ?? join(tmpdir(), 'mutation');
 mkdirSync(out, { recursive: true });
 
 const names = process.argv.slice(2);
-const files = readdirSync(engine, { recursive: true, encoding: 'utf8' })
-  .map((file) => file.replaceAll('\\', '/'))
-  // Rooms stand below the entry and the list of relations, in which there is nothing to spoil.
-  .filter((file) => /\/[\w-]+\.ts$/.test(file) && (names.length === 0 || names.includes(basename(file, '.ts'))))
-  .sort();
+const files = ['engine', 'assembly'].flatMap((room) =>
+  readdirSync(join(root, 'widgets', room), { recursive: true, encoding: 'utf8' })
+    .map((file) => file.replaceAll('\\', '/'))
+    // Rooms of the engine stand below its entry and the list of relations, in which there is nothing to spoil.
+    .filter((file) => (room === 'engine' ? /\/[\w-]+\.ts$/ : /\.ts$/).test(file))
+    .filter((file) => names.length === 0 || names.includes(basename(file, '.ts')))
+    .sort()
+    .map((file) => ({ room, file })),
+);
 
 /** Test files a file is judged by, at the most; more cost minutes a fault and seldom find another. */
 const JUDGES = 5;
@@ -29,8 +31,9 @@ const BUSY = /^(?:any-text|calibration|designation|pair-search|play-batch|random
 const SEEN_IN = { 'pair-row.ts': 'pair-search.test.ts', 'pair-catalogue.ts': 'pair-search.test.ts' };
 
 /** The tests of a file: of its relations if it has any, those named for it, and those that speak most of what it exports. */
-const testsOf = (file) => {
-  const source = readFileSync(join(engine, file), 'utf8');
+const testsOf = ({ room, file }) => {
+  const tests = join(root, 'tests', room);
+  const source = readFileSync(join(root, 'widgets', room, file), 'utf8');
   const exported = [...source.matchAll(/^export (?:const|function\*?|class) (\w+)/gm)].map(([, name]) => name);
   const spoken = new RegExp(`\\b(?:${exported.join('|')})\\b`, 'g');
   const weight = (test) => {
@@ -45,17 +48,18 @@ const testsOf = (file) => {
   return (judges.length > 0 ? judges : all.filter((test) => !BUSY.test(test))).slice(0, JUDGES);
 };
 
-const tally = { killed: 0, survived: 0 };
+/** Killed and left alive, by the folder of a file. */
+const rooms = new Map();
 process.chdir(root);
-for (const file of files) {
-  const include = testsOf(file);
-  process.env.MUTATION_TESTS = include.map((test) => `tests/engine/${test}`).join(' ');
+for (const { room, file } of files) {
+  const include = testsOf({ room, file });
+  process.env.MUTATION_TESTS = include.map((test) => `tests/${room}/${test}`).join(' ');
   const report = join(out, `${basename(file, '.ts')}.json`);
   const results = await new Stryker({
     testRunner: 'vitest',
     plugins: ['@stryker-mutator/vitest-runner'],
     vitest: { configFile: 'tests/mutation/vitest.config.ts', related: false },
-    mutate: [`widgets/engine/${file}`],
+    mutate: [`widgets/${room}/${file}`],
     // Words are for people to judge.
     mutator: { excludedMutations: ['StringLiteral'] },
     coverageAnalysis: 'perTest',
@@ -80,13 +84,17 @@ for (const file of files) {
     });
   const killed = results.filter(({ status }) => status === 'Killed' || status === 'Timeout').length;
   const left = results.filter(({ status }) => status === 'Survived' || status === 'NoCoverage');
-  tally.killed += killed;
-  tally.survived += left.length;
+  const of = `${room}/${file}`.split('/').slice(0, -1).join('/');
+  const before = rooms.get(of) ?? { killed: 0, all: 0 };
+  rooms.set(of, { killed: before.killed + killed, all: before.all + killed + left.length });
   console.log(`${file}: ${killed} of ${killed + left.length} killed (${include.length} test files)`);
   for (const { location, mutatorName, replacement } of left)
     console.log(`  line ${location.start.line}, ${mutatorName}: ${replacement}`);
 }
-const all = tally.killed + tally.survived;
-console.log(
-  `${tally.killed} of ${all} killed, ${((100 * tally.killed) / Math.max(1, all)).toFixed(1)} %; reports in ${out}`,
-);
+const score = ({ killed, all }) => `${killed} of ${all} killed, ${((100 * killed) / Math.max(1, all)).toFixed(1)} %`;
+for (const [of, counts] of rooms) console.log(`${of}: ${score(counts)}`);
+const whole = [...rooms.values()].reduce((sum, r) => ({ killed: sum.killed + r.killed, all: sum.all + r.all }), {
+  killed: 0,
+  all: 0,
+});
+console.log(`${score(whole)}; reports in ${out}`);

@@ -19,6 +19,7 @@ import {
   mm,
   nextRound,
   type PitchZones,
+  plateModes,
   playBatch,
   readingsAfter,
   relationNamed,
@@ -291,9 +292,9 @@ export const TASKS: readonly Task[] = [
     widget: 'foot-on-plane',
     page: 'tip-and-base.html',
     asks: 'push until the arrow leaves the core',
-    work: (hands) => hands.step('Push from the side', 3),
+    work: (hands) => hands.step('Push from the side', 1),
     says: /meets the ground ([\d.]+) mm off the axis: one side of its ring has lifted/,
-    is: () => [(6 * 40) / 70],
+    is: () => [(10 * 40) / 70],
   },
   {
     widget: 'beside-bought',
@@ -518,8 +519,17 @@ export const TASKS: readonly Task[] = [
     work: async (hands) => {
       await hands.step('Width of the plate along x', -1);
     },
-    says: /^The slowest swing is [a-z ]+ at (\d+) Hz/,
-    is: () => [0],
+    says: /^The slowest swing is [a-z ]+ at (\d+) Hz; the others are [a-z ]+ at (\d+) Hz and [a-z ]+ at (\d+) Hz/,
+    is: () =>
+      valueIn(
+        plateModes({
+          feet: plate().feet,
+          weight: 60,
+          centre: { x: 130, y: 70 },
+          wide: { x: 299, y: 220 },
+          stiffness: 20_000,
+        }),
+      ).map(({ frequency }) => frequency),
   },
   {
     widget: 'plate-on-feet',
@@ -634,7 +644,7 @@ export const TASKS: readonly Task[] = [
     widget: 'solid',
     page: 'three-parts.html',
     asks: 'turn the head one turn clockwise: it sinks by thread A, and the top rises by the net lead',
-    work: (hands) => hands.step('Turns', 1),
+    work: (hands) => hands.step(TURNS, 6),
     says: /The turned part has gone down ([\d.]+) mm, and the carried part has gone up ([\d.]+) µm/,
     is: () => [FOOT.a.L, micrometres(net(FOOT))],
     drags: { 'Turned part, from above': TURNS },
@@ -643,7 +653,7 @@ export const TASKS: readonly Task[] = [
     widget: 'adjuster',
     page: 'from-your-parts.html',
     asks: 'turn it two turns clockwise: it stops where thread C has only its least engagement left',
-    work: (hands) => hands.step('Turns', 2),
+    work: (hands) => hands.step(TURNS, 2),
     says: /It goes ([\d.]+) turns clockwise, .*: ([\d.]+) µm of stroke\. Its tip is/,
     is: () => [2.5 / 1.5, micrometres(one('stroke', { Delta: 1.5 - 25.4 / 16, n_max: 5 / 1.5 }))],
     drags: { 'Turned part, from above': TURNS },
@@ -679,10 +689,10 @@ export const TASKS: readonly Task[] = [
     widget: 'fault-bench',
     page: 'calibrate.html',
     asks: 'turn the jack on the bench up by a turn: its indicator should have gone by the net lead',
-    work: (hands) => hands.step('Turns of the head', 4),
+    work: (hands) => hands.step('Turns of the head', 6),
     says: /by 1 turn: .* has moved ([\d.]+) µm/,
     is: () => [micrometres(net(FOOT))],
-    drags: { 'Head of the jack, from above': TURNS },
+    drags: { 'Head of the jack, from above': 'Turns of the head' },
   },
   {
     widget: 'calibration',
@@ -699,7 +709,6 @@ export const TASKS: readonly Task[] = [
         -micrometres(valueIn(correctionAt(found.corrections, 5 / 6, 'up')).correction),
       ];
     },
-    drags: { 'turns, on the way up': 'Turns at which the dial stands' },
   },
   {
     widget: 'certificate',
@@ -707,7 +716,7 @@ export const TASKS: readonly Task[] = [
     fieldsOf: 'calibration',
     asks: 'allow the stated lead errors by root-sum-square',
     work: (hands) => hands.choose('root-sum-square'),
-    says: /uncertainty and ([\d.]+) µm of stated lead error/,
+    says: /and the stated lead error of ([\d.]+) µm/,
     is: () => [
       micrometres(net(FOOT) * one('rss-lead-error', { ...leads(FOOT), eps_A: 0.001, eps_C: 0.001, Delta: net(FOOT) })),
     ],

@@ -7,10 +7,10 @@ import { these } from './deep.ts';
 import type { Locator, Page } from './driven.ts';
 import { figure, sentence, settled, shown, type Visit } from './page.ts';
 
-/** What can be dragged in a figure, by name. */
+/** What can be dragged in a figure, by name, and changes its numbers; how a solid is looked at is set by a tap on a rail alone. */
 const dragged = (place: Locator): Promise<string[]> =>
   place
-    .locator('.stage [role=slider]:not(.plate-plan *)')
+    .locator('.stage [role=slider]:not(.plate-plan *, .solid-sliders *)')
     .evaluateAll((all) => all.map((e) => e.getAttribute('aria-label') ?? ''));
 
 /** Numbers as a sentence writes them, each with half a unit of its last digit. */

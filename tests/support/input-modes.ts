@@ -53,11 +53,14 @@ export const tabTo = async (place: Locator, found: (at: Stop) => boolean, what: 
 const shutGroupOf = (place: Locator, label: string): Promise<string | undefined> =>
   place.evaluate((figure: HTMLElement, wanted) => {
     const names = [...figure.querySelectorAll('details.group:not([open]) label')];
-    const at = names.find((e) => e.textContent?.trim().toLowerCase() === wanted.toLowerCase());
+    const plain = (name: string) => name.replace(/ \(.*\)$/, '').toLowerCase();
+    const at = names.find((e) => plain(e.textContent?.trim() ?? '') === plain(wanted));
     return at?.closest('details')?.querySelector('.group-name')?.textContent ?? undefined;
   }, label);
 
-const same = (a: string, b: string): boolean => a.toLowerCase() === b.toLowerCase();
+/** A field is found by its name; behind that it may say, in brackets, where its number is from. */
+const plain = (name: string): string => name.replace(/ \(.*\)$/, '').toLowerCase();
+const same = (a: string, b: string): boolean => plain(a) === plain(b);
 
 export const keys = (place: Locator): Hands => {
   const { keyboard } = place.page();
@@ -99,7 +102,10 @@ export const keys = (place: Locator): Hands => {
 const unfoldByTap = async (place: Locator, label: string): Promise<void> => {
   const group = await shutGroupOf(place, label);
   if (group === undefined) return;
-  await place.locator('details.group > summary').filter({ hasText: group }).first().click();
+  const folds = place.locator('details.group > summary');
+  // By the whole name: what other groups hold may say the same word.
+  const names = await folds.evaluateAll((all) => all.map((e) => e.querySelector('.group-name')?.textContent ?? ''));
+  await folds.nth(names.indexOf(group)).click();
   await settled(place.page());
 };
 

@@ -21,6 +21,7 @@ import { mountPrinting } from './printing.ts';
 import { mountScrollers } from './scrollers.ts';
 import { mountSearch } from './search.ts';
 import { mountShowing } from './showing.ts';
+import { mountStayPut } from './stay-put.ts';
 import { mountSymbolCards } from './symbol-card.ts';
 import { mountTools } from './tools.ts';
 import { mountWay } from './way.ts';
@@ -87,6 +88,7 @@ const wake = (until: AbortSignal) => {
   mountQuantities(root, model.live, store);
   mountPointing(root);
   mountScrollers(root, store);
+  mountStayPut(root, store);
   for (const place of all(root, '.foot-line'))
     mountDesignNote(place, all(place.closest('figure') ?? place, '[data-inputs]'), store, until);
   mountShowing(root, until);

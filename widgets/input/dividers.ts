@@ -30,19 +30,19 @@ export const stepName = (divider: string): string =>
 const MOST_DIVIDERS = 12;
 const NAMED = ['hexagon', 'square', 'twelve points'];
 /** As they are called in the languages of the notebook. */
-const ALSO: Readonly<Record<string, string>> = {
-  sechskant: 'hexagon',
-  vierkant: 'square',
-  zwölfkant: 'twelve points',
-  keine: 'none',
-};
+const ALSO = new Map([
+  ['sechskant', 'hexagon'],
+  ['vierkant', 'square'],
+  ['zwölfkant', 'twelve points'],
+  ['keine', 'none'],
+]);
 
 /** Steps in a turn of each divider named, every count once; an empty text or “none” is an empty list. */
 export const readDividers = (text: string): Result<readonly number[]> => {
   if (!(text.length <= LONGEST_LIST)) return bad('divider-list-too-long', { text });
   const found = new Set<number>();
   for (const typed of text.split(/[,;\n]/).map((p) => p.trim().replace(/\s+/g, ' ').toLowerCase())) {
-    const piece = ALSO[typed] ?? typed;
+    const piece = ALSO.get(typed) ?? typed;
     if (piece === '' || piece === 'none') continue;
     const [, count] = /^(?:knob (?:of )?)?(\d{1,5})(?:[ -](?:flats?|points?|divisions?|steps?))?$/.exec(piece) ?? [];
     const k = NAMED.includes(piece) ? stepsOf(piece, 1) : Number(count);

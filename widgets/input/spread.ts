@@ -75,12 +75,13 @@ export const readSpread = (tail: string, value: number, base: BaseUnit, fallback
   if (share && fallback !== '%') {
     const read = readNumber(share[1] ?? '');
     if (!read.ok) return read;
-    half = (Math.abs(value) * read.value) / 100;
+    half = Math.abs(value) * (read.value / 100);
   } else {
     const read = readQuantity(size, base, fallback);
     if (!read.ok) return read;
     half = read.value.value;
   }
+  if (!Number.isFinite(half)) return bad('quantity-too-large', { text: tail });
   if (!(half > 0)) return bad('spread-nought', { text: tail });
   const shared = share && fallback !== '%' ? { share: half / Math.abs(value) } : {};
   if (rest === '') return good({ half, ...shared });
@@ -118,6 +119,7 @@ const readReadings = (text: string, base: BaseUnit, fallback: Unit): Result<With
   }
   if (values.length < 2) return bad('spread-few-readings', { text });
   const { mean, scatter } = meanAndScatter(values);
+  if (!(Number.isFinite(mean) && Number.isFinite(scatter))) return bad('quantity-too-large', { text });
   return scatter > 0
     ? good({ value: mean, spread: { half: scatter, readings: values.length } })
     : bad('spread-nought', { text });

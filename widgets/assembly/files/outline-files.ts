@@ -5,7 +5,7 @@
  * 21 a second one, 40 a height, 70 = 1 closed. It has no unit. y is up in DXF and down in SVG.
  */
 import { LANGUAGE } from '#words/language.ts';
-import { escapeText } from '../../input/escape.ts';
+import { xmlText } from '../../input/escape.ts';
 
 export type Place = readonly [x: number, y: number];
 export interface Outline {
@@ -44,13 +44,13 @@ export const svgOf = (outlines: readonly Outline[], title: string, checkWords: s
   const at = ([x, y]: Place): string => `${numeral(x - box.left + MARGIN)} ${numeral(box.top - y + MARGIN)}`;
   const paths = outlines.map(
     ({ layer, points, closed }) =>
-      `<path class="${escapeText(layer)}" d="M${points.map(at).join('L')}${closed ? 'Z' : ''}"/>`,
+      `<path class="${xmlText(layer)}" d="M${points.map(at).join('L')}${closed ? 'Z' : ''}"/>`,
   );
   const [from, to] = checkOf(box);
   const [x, y] = at(to).split(' ').map(Number) as [number, number];
   return (
-    `<?xml version="1.0" encoding="UTF-8"?>\n<svg xmlns="http://www.w3.org/2000/svg" lang="${LANGUAGE}" width="${numeral(width)}mm" height="${numeral(height)}mm" viewBox="0 0 ${numeral(width)} ${numeral(height)}"><title>${escapeText(title)}</title>` +
-    `<g fill="none" stroke="#000" stroke-width="0.18">${paths.join('')}<path d="M${at(from)}L${at(to)}"/></g><text x="${numeral(x + 2)}" y="${numeral(y + 1)}" font-size="3.5" font-family="sans-serif">${escapeText(checkWords)}</text></svg>\n`
+    `<?xml version="1.0" encoding="UTF-8"?>\n<svg xmlns="http://www.w3.org/2000/svg" lang="${LANGUAGE}" width="${numeral(width)}mm" height="${numeral(height)}mm" viewBox="0 0 ${numeral(width)} ${numeral(height)}"><title>${xmlText(title)}</title>` +
+    `<g fill="none" stroke="#000" stroke-width="0.18">${paths.join('')}<path d="M${at(from)}L${at(to)}"/></g><text x="${numeral(x + 2)}" y="${numeral(y + 1)}" font-size="3.5" font-family="sans-serif">${xmlText(checkWords)}</text></svg>\n`
   );
 };
 

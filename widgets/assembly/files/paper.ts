@@ -6,7 +6,7 @@
  * point, 50 turns them; %%c is a diameter (from memory).
  */
 import { LANGUAGE } from '#words/language.ts';
-import { escapeText } from '../../input/escape.ts';
+import { xmlText } from '../../input/escape.ts';
 
 export type Spot = readonly [x: number, y: number];
 
@@ -107,7 +107,7 @@ export const paperSvg = (marks: readonly Mark[], width: number, height: number, 
     if (mark.kind === 'head') paths.heads += `M${headPoints(mark).map(at).join('L')}Z`;
     else if (mark.kind === 'text') {
       const [x, y] = [numeral(mark.at[0]), numeral(height - mark.at[1])];
-      letters += `<text x="${x}" y="${y}" text-anchor="${mark.anchor}"${mark.turned ? ` transform="rotate(-90 ${x} ${y})"` : ''} style="font-size:${LETTERS}px">${escapeText(mark.text)}</text>`;
+      letters += `<text x="${x}" y="${y}" text-anchor="${mark.anchor}"${mark.turned ? ` transform="rotate(-90 ${x} ${y})"` : ''} style="font-size:${LETTERS}px">${xmlText(mark.text)}</text>`;
     } else {
       const points = mark.kind === 'arc' ? arcPoints(mark) : mark.points;
       paths[mark.wide ? 'wide' : 'thin'] +=
@@ -117,7 +117,7 @@ export const paperSvg = (marks: readonly Mark[], width: number, height: number, 
   const stroked = (d: string, w: number) =>
     `<path d="${d}" style="fill:none;stroke:#000;stroke-width:${w}px;stroke-linecap:round;stroke-linejoin:round"/>`;
   return (
-    `<svg xmlns="http://www.w3.org/2000/svg" lang="${LANGUAGE}" class="paper" role="img" aria-label="${escapeText(title)}" width="${numeral(width)}mm" height="${numeral(height)}mm" viewBox="0 0 ${numeral(width)} ${numeral(height)}" style="font-family:sans-serif">` +
+    `<svg xmlns="http://www.w3.org/2000/svg" lang="${LANGUAGE}" class="paper" role="img" aria-label="${xmlText(title)}" width="${numeral(width)}mm" height="${numeral(height)}mm" viewBox="0 0 ${numeral(width)} ${numeral(height)}" style="font-family:sans-serif">` +
     `<rect width="${numeral(width)}" height="${numeral(height)}" style="fill:#fff;stroke:none"/>${stroked(paths.thin, WIDTHS.thin)}${stroked(paths.wide, WIDTHS.wide)}<path d="${paths.heads}" style="fill:#000;stroke:none"/><g style="fill:#000">${letters}</g></svg>`
   );
 };

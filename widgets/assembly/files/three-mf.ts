@@ -3,7 +3,7 @@
  * unit in it. Every edge of the mesh is in two triangles, in opposite directions; right-handed, z up.
  */
 import { LANGUAGE } from '#words/language.ts';
-import { escapeText } from '../../input/escape.ts';
+import { xmlText } from '../../input/escape.ts';
 import type { Mesh } from '../adjuster/solid.ts';
 import { zipped } from './zipped.ts';
 
@@ -27,7 +27,7 @@ export const modelXml = (bodies: readonly Body[]): string => {
     let faces = '';
     for (let t = 0; t < triangles.length; t += 3)
       faces += `<triangle v1="${triangles[t]}" v2="${triangles[t + 1]}" v3="${triangles[t + 2]}"/>`;
-    return `<object id="${i + 1}" type="model" name="${escapeText(name)}"><mesh><vertices>${vertices}</vertices><triangles>${faces}</triangles></mesh></object>`;
+    return `<object id="${i + 1}" type="model" name="${xmlText(name)}"><mesh><vertices>${vertices}</vertices><triangles>${faces}</triangles></mesh></object>`;
   });
   const items = bodies.map((_, i) => `<item objectid="${i + 1}"/>`);
   return `${DECLARED}<model unit="millimeter" xml:lang="${LANGUAGE}" xmlns="http://schemas.microsoft.com/3dmanufacturing/core/2015/02"><resources>${objects.join('')}</resources><build>${items.join('')}</build></model>`;
