@@ -5,6 +5,7 @@ import { CHAPTERS } from '#words/language.ts';
 import { type Bank, makeBank } from '../exercises/bank.ts';
 import type { CourseChapter } from '../exercises/plan.ts';
 import type { Figure } from '../figures/kit/figure.ts';
+import { CLASS_GLOBAL, type ClassData } from '../page/class-data.ts';
 import { INDEX_GLOBAL } from '../page/search-index.ts';
 import { adjustersIn } from './adjusters.ts';
 import { outlineOf, type RenderedChapter, renderChapter } from './chapter.ts';
@@ -237,6 +238,12 @@ const brokenLinks = (
 export const searchScript = (book: Book): string =>
   `globalThis.${INDEX_GLOBAL} = ${JSON.stringify(searchIndex(book.places, book.rendered, throughout(book).met))};\n`;
 
+/** The script with what the page for a class needs of the whole book. */
+export const classScript = (book: Book): string => {
+  const data: ClassData = { bank: book.bank, methods: methodsOf(book.bank), course: courseOf(book) };
+  return `globalThis.${CLASS_GLOBAL} = ${JSON.stringify(data)};\n`;
+};
+
 /** The numbered line of a derivation that arrives at each relation, the first in the book. */
 const derivedIn = (book: Book): ReadonlyMap<string, readonly [string, string]> => {
   const derived = new Map<string, readonly [string, string]>();
@@ -318,7 +325,7 @@ export const bookPage = (book: Book, slug: string, assets: Assets): string | und
       ...page.model,
       met: metOn(page.html, met),
       derived: derivedOn(page, derived),
-      ...(page.needsBank ? { bank: book.bank, methods: methodsOf(book.bank), course: courseOf(book) } : {}),
+      ...(page.needsBank && assets.classData !== undefined ? { classData: assets.classData } : {}),
     },
   };
   return pageHtml(full, place, book.places, assets);
