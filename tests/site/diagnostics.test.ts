@@ -418,6 +418,35 @@ describe('a link', () => {
   });
 });
 
+describe('a chapter put between two others', () => {
+  it('takes its place, those after it are numbered on, and links to them by their old names still lead there', async () => {
+    const { mkdtempSync, rmSync, writeFileSync } = await import('node:fs');
+    const { tmpdir } = await import('node:os');
+    const { join } = await import('node:path');
+    const { readBook } = await import('../../widgets/site/book.ts');
+    const { FIGURES } = await import('../../widgets/site/catalogue.ts');
+    const folder = mkdtempSync(join(tmpdir(), 'chapters-'));
+    const example = '```example foot: Foot\nthread A = M10x1.5\nthread C = 3/8-16\nnet-lead = 87.50 µm\n```\n';
+    try {
+      writeFileSync(join(folder, 'index.md'), '# Front\n\n[one](01-one.md), [new](01b-new.md), [two](02-two.md)\n');
+      writeFileSync(join(folder, '01-one.md'), `# One\n\n${example}`);
+      writeFileSync(join(folder, '02-two.md'), `# Two\n\n${example}\nSee [](01b-new.md#example-foot).\n`);
+      writeFileSync(join(folder, '01b-new.md'), `# New\n\n${example}`);
+      const { places, mistakes, rendered } = readBook(folder, FIGURES);
+      expect(mistakes).toEqual([]);
+      expect(places.map(({ slug, number }) => [slug, number])).toEqual([
+        ['index', undefined],
+        ['one', 1],
+        ['new', 2],
+        ['two', 3],
+      ]);
+      expect([...(rendered.get('two')?.labels.values() ?? [])].join()).toContain('3.1');
+    } finally {
+      rmSync(folder, { recursive: true });
+    }
+  });
+});
+
 describe('markup that could run', () => {
   const EVIL = '<script>alert(1)</script><img src=x onerror=alert(1)>';
 

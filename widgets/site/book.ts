@@ -9,7 +9,7 @@ import { CLASS_GLOBAL, type ClassData } from '../page/class-data.ts';
 import { INDEX_GLOBAL } from '../page/search-index.ts';
 import { adjustersIn } from './adjusters.ts';
 import { outlineOf, type RenderedChapter, renderChapter } from './chapter.ts';
-import { pageHref } from './chapter-href.ts';
+import { CHAPTER_FILE, pageHref } from './chapter-href.ts';
 import type { Diagnostic } from './diagnostics.ts';
 import { nearest } from './near.ts';
 import { citedPages, numberOf, withCitations } from './numbering.ts';
@@ -54,11 +54,15 @@ const ORDER: readonly Place['kind'][] = ['front', 'chapter', 'help'];
 const ownOf = (folder: string, name: string): string | undefined =>
   CHAPTERS !== '' && existsSync(join(folder, CHAPTERS, name)) ? `${CHAPTERS}/${name}` : undefined;
 
-/** `index.md`, every `NN-name.md` of a folder in order of their numbers, and the pages that help. */
+/**
+ * `index.md`, every `NN-name.md` of a folder in the order of their numbers, and the pages that help. A chapter is numbered by its place in that order, so
+ * `04b-name.md` comes between the fourth and the fifth, and those after it move on by one.
+ */
 const sourcesIn = (folder: string): readonly Source[] => {
   const shared = adjustersIn(folder);
+  let chapters = 0;
   return readdirSync(folder)
-    .filter((f) => kindOf(f) !== 'chapter' || /^\d+-[a-z0-9-]+\.md$/.test(f))
+    .filter((f) => kindOf(f) !== 'chapter' || CHAPTER_FILE.test(f))
     .sort((a, b) => ORDER.indexOf(kindOf(a)) - ORDER.indexOf(kindOf(b)) || a.localeCompare(b, 'en', { numeric: true }))
     .map((name) => ({ name, own: ownOf(folder, name) }))
     .map(({ name, own }) => ({
@@ -67,20 +71,20 @@ const sourcesIn = (folder: string): readonly Source[] => {
       text: readFileSync(join(folder, own ?? name), 'utf8'),
       foreign: CHAPTERS !== '' && own === undefined,
       kind: kindOf(name),
-      number: numberOf(name),
+      number: kindOf(name) === 'chapter' ? ++chapters : undefined,
       shared,
     }));
 };
 
 const renderSource = (
-  { file, text, shared }: Source,
+  { file, text, shared, number }: Source,
   widgets: ReadonlyMap<string, Figure>,
   cache: RenderCache,
 ): RenderedChapter => {
   const known = cache.get(file);
   // A chapter is rendered again where an adjuster changed that it may name.
-  const all = `${shared.text}\n${text}`;
-  const page = known?.text === all ? known.page : renderChapter(file, text, widgets, shared.adjusters);
+  const all = `${number}\n${shared.text}\n${text}`;
+  const page = known?.text === all ? known.page : renderChapter(file, text, widgets, shared.adjusters, number);
   cache.set(file, { text: all, page });
   return page;
 };

@@ -103,8 +103,9 @@ export const renderChapter = (
   text: string,
   figures: ReadonlyMap<string, Figure>,
   adjusters: Adjusters = NO_ADJUSTERS,
+  number = numberOf(file),
 ): RenderedChapter => {
-  const work = newWork(file, adjusters);
+  const work = newWork(file, adjusters, number);
   const { book } = work;
   const md = markdown(work);
   const tokens = md.parse(text, {});
@@ -152,13 +153,13 @@ export const renderChapter = (
   };
 };
 
-const newWork = (file: string, adjusters: Adjusters): Work => ({
-  number: numberOf(file),
+const newWork = (file: string, adjusters: Adjusters, number?: number): Work => ({
+  number,
   blocks: new Map(),
   declared: { sets: new Map(), examples: new Map(), adjusters, spoilt: new Set() },
   live: [],
   predictions: [],
-  numbering: createNumbering(numberOf(file)),
+  numbering: createNumbering(number),
   workedBefore: new Map(),
   shown: new Set(),
   links: [],
