@@ -11,7 +11,7 @@ export const bench = (line) =>
   withSite(async (browser, site) => {
     const roster = Array.from({ length: STUDENTS }, (_, i) => `Student ${i}`).join('\n');
     for (let i = 0; i < ROUNDS; i++) {
-      const { page, client, close } = await open(browser, `${site}class-material.html`);
+      const { page, client, close } = await open(browser, `${site}class-material.html#papers`);
       await page.waitForSelector('.papers form');
       await page.getByLabel(/^Roster/).evaluate((field, text) => {
         field.value = text;

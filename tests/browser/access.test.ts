@@ -206,7 +206,7 @@ describe('axe', () => {
 
   it('finds nothing where papers are set, on the screen and as they are printed', async (context) => {
     needs(context, 'as printed');
-    const { page } = await visit('class-material.html', { fresh: true });
+    const { page } = await visit('class-material.html#papers', { fresh: true });
     await page.locator('[data-papers] form').waitFor();
     await page.getByLabel(/^Roster/).fill('Ada\nBea');
     await page.getByRole('button', { name: 'Set the papers' }).click();

@@ -197,10 +197,28 @@ describe('the page of class material', () => {
     return status(page);
   };
   const open = async (search = '', way = {}) => {
-    const { page } = await visit(`class-material.html${search}`, way);
+    const { page } = await visit(`class-material.html${search}#papers`, way);
     await page.waitForSelector('.papers form');
     return page;
   };
+
+  it('opens folded to a line a part, short and light, and a link to a part opens it', async () => {
+    const { page } = await visit('class-material.html', { fresh: true });
+    await settled(page);
+    expect(await page.locator('details.part[open]').count()).toBe(0);
+    // What works on the bank is fetched for who opens a part, and not before.
+    expect(await page.locator('.papers form').count()).toBe(0);
+    const height = () => page.evaluate(() => document.documentElement.scrollHeight);
+    expect(await height()).toBeLessThan(4000);
+    await page.evaluate(() => {
+      location.hash = '#lab';
+    });
+    await page.locator('[data-classwork=lab] button').first().waitFor();
+    expect(await page.locator('details.part[open]').count()).toBe(1);
+    await page.goto(page.url().replace('#lab', '?class=7B&ask=one-screw:1&bank=1-feedbeef00'));
+    await page.locator('.papers[data-papers] form').waitFor();
+    expect(await status(page)).toMatch(/^This link asks for the question bank/);
+  });
 
   it('shows the bank version that follows from the chapters', async () => {
     const page = await open();
@@ -335,7 +353,7 @@ describe('the page of class material', () => {
       expect(told.length).toBeGreaterThan(0);
       expect(new Set(told).size, 'told now and then, not at every slice').toBeLessThan(seen.length / 2);
       expect(await set(page, 'Ada')).toMatch(/^One paper is set/);
-      expect(await page.locator('.papers-print[data-kind=sheets] .paper').count()).toBe(1);
+      expect(await page.locator('.papers-print[data-kind=sheets] section.paper').count()).toBe(1);
     },
   );
 

@@ -12,7 +12,7 @@ import { qtiPlayer } from '../support/qti-player.ts';
 const { visit } = useBrowser();
 
 const ALL = setBank(BANK, new Map(BANK.chapters.map((c) => [c.slug, 3])), 'player');
-const kindOf = (line: (typeof ALL)[number]) => line.item.exercise.kind ?? 'number';
+const kindOf = ({ item }: (typeof ALL)[number]) => item.exercise.kind ?? (item.picture ? 'picture' : 'number');
 const KINDS = [...new Set(ALL.map(kindOf))];
 /** So many of each kind at every run, all of them in a deep one. */
 const LINES = KINDS.flatMap((kind) => ALL.filter((line) => kindOf(line) === kind).slice(0, howMany(1, ALL.length)));

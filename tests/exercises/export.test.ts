@@ -3,14 +3,20 @@
  * each known slip of every item. The structure is checked here against what the standard asks of an item and a package; no
  * schema is run.
  */
+import { spawnSync } from 'node:child_process';
+import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
 import { strFromU8, unzipSync } from 'fflate';
 import { parseHTML } from 'linkedom';
 import { describe, expect, it } from 'vitest';
 import { zipped } from '../../widgets/assembly/files/zipped.ts';
+import { FORMS } from '../../widgets/exercises/forms.ts';
 import { acceptedInterval, within } from '../../widgets/exercises/interval.ts';
 import { judge } from '../../widgets/exercises/judge.ts';
 import { type PaperLine, setBank } from '../../widgets/exercises/paper.ts';
 import { bankCsv, type QtiVersion, qtiFiles } from '../../widgets/exercises/qti.ts';
+import { identifierOf } from '../../widgets/exercises/qti-item.ts';
 import { BANK } from '../support/bank.ts';
 import { drawn, howMany } from '../support/deep.ts';
 
@@ -389,6 +395,46 @@ for (const version of ['2.1', '3.0'] as const)
       expect(new Set(ids).size).toBe(2 * keys.length + 1);
     });
   });
+
+describe('identifiers', () => {
+  it.each(FORMS)('are all different in a package of every exercise, asked “%s”', (form) => {
+    const lines = setBank(BANK, COUNTS, 'export', { form }, 2);
+    const names = lines.map(({ key }) => identifierOf(key).toLowerCase());
+    // Files of two names that differ in capitals alone are one on many a machine.
+    expect(new Set(names).size).toBe(lines.length);
+    expect(lines.length).toBe(BANK.chapters.length * 20);
+    for (const name of names) expect(name).toMatch(/^[a-z_][\w.-]*$/);
+  });
+
+  it('of the parts of a test are all different too', () => {
+    const test = parseXml(qtiFiles(ALL, '2.1', BANK.version)['test.xml'] ?? '');
+    const ids = [test, ...test.querySelectorAll('testPart, assessmentSection, assessmentItemRef')].map((e) =>
+      e.getAttribute('identifier'),
+    );
+    expect(new Set(ids).size).toBe(ids.length);
+    expect(ids.length).toBeGreaterThan(ALL.length);
+  });
+});
+
+/** A reader of XML that is not ours. The published schemas are not at hand here, so it is asked for well-formed files alone. */
+const XMLLINT = spawnSync('xmllint', ['--version']).error === undefined;
+describe(`a package read by xmllint${XMLLINT ? '' : ' (left out: xmllint is not installed)'}`, () => {
+  it.skipIf(!XMLLINT).each(['2.1', '3.0'] as const)('is well-formed as QTI %s, pictures too', (version) => {
+    const folder = mkdtempSync(join(tmpdir(), 'qti-'));
+    try {
+      const files = Object.entries(qtiFiles(ALL, version, BANK.version)).map(([path, text]) => {
+        const file = join(folder, path.replaceAll('/', '-'));
+        writeFileSync(file, text);
+        return file;
+      });
+      const read = spawnSync('xmllint', ['--noout', ...files], { encoding: 'utf8' });
+      expect(read.stderr).toBe('');
+      expect(read.status).toBe(0);
+    } finally {
+      rmSync(folder, { recursive: true });
+    }
+  });
+});
 
 describe('an item with answers to choose from or to put in order', () => {
   for (const version of ['2.1', '3.0'] as const)

@@ -155,7 +155,7 @@ describe('the chapters', () => {
           });
           const outcomes = runSteps(
             steps.map((s) => s.step),
-            startScope(set, { sets, examples: new Map(), adjusters }),
+            startScope(set, { sets, examples: new Map(), adjusters, spoilt: new Set() }),
           );
           for (const [i, step] of steps.entries()) {
             const outcome = outcomes[i];

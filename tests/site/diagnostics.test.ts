@@ -116,7 +116,7 @@ const CASES: readonly (readonly [string, string, string, RegExp, number?])[] = [
     'a sentence that names no example',
     '{{ turned.Delta',
     '{{ turnt.Delta',
-    /No example is called “turnt”; there are turned/,
+    /No example is called “turnt”; did you mean turned\?/,
   ],
   [
     'a sentence that names no step',
@@ -152,7 +152,7 @@ const CASES: readonly (readonly [string, string, string, RegExp, number?])[] = [
     'an unknown symbol in a derivation',
     'let z_c = z_t + z_r',
     'let z_c = z_t + zr',
-    /“zr” is not a symbol of the engine’s glossary/,
+    /“zr” is not a symbol of the engine’s glossary.*did you mean z_r\?/,
   ],
   [
     'a derivation line that can’t be parsed',
@@ -163,7 +163,12 @@ const CASES: readonly (readonly [string, string, string, RegExp, number?])[] = [
   ['a derivation line without equals', 'let Delta = z_c/n', 'let Delta', /has no equals sign/],
   ['a derivation line without a reason', 'z_c/n               # per turn', 'z_c/n', /does not say why/],
   ['a derivation that arrives nowhere', '# the net lead [net-lead]', '# the net lead', /last line cites no relation/],
-  ['a derivation that cites an unknown relation', '[net-lead]', '[nett-lead]', /“nett-lead” is not a relation/],
+  [
+    'a derivation that cites an unknown relation',
+    '[net-lead]',
+    '[nett-lead]',
+    /“nett-lead” is not a relation of the engine; did you mean net-lead\?/,
+  ],
   [
     'a derivation that cites a relation of something else',
     '[net-lead]',
@@ -223,7 +228,7 @@ const CASES: readonly (readonly [string, string, string, RegExp, number?])[] = [
     'numbers that nothing declares',
     'predict with foot',
     'predict with feet',
-    /No block above declares the numbers “feet”; there are foot/,
+    /No block above declares the numbers “feet”; /,
   ],
   ['an example without a title', 'turned with foot: Turned', 'turned with foot', /has no title/],
   [
@@ -275,9 +280,17 @@ const CASES: readonly (readonly [string, string, string, RegExp, number?])[] = [
     '$Delta = h_C*L_C -$',
     /is not algebra that can be set/,
   ],
-  ['an unknown symbol between dollars', '$Delta = h_C*', '$Detla = h_C*', /“Detla” is not a symbol/],
+  [
+    'an unknown symbol between dollars',
+    '$Delta = h_C*',
+    '$Detla = h_C*',
+    /“Detla” is not a symbol.*did you mean Delta\?/,
+  ],
   ['a picture from elsewhere', 'and so on.', '![x](https://example.com/x.png)', /Pictures from files are not taken/],
-  ['a box that is none', '::: summary', '::: sumary', /“::: sumary” opens no box; the boxes are goal, misconception/],
+  ['a box that is none', '::: summary', '::: sumary', /“::: sumary” opens no box; did you mean summary\?/],
+  ['a choice of no known name', 'lock = holds', 'lok = holds', /“lok” is not a symbol.*did you mean lock\?/],
+  ['a block that is none', '```example turned with', '```exampel turned with', /is no block; did you mean “example”\?/],
+  ['a unit that is none', '87.50 µm # The', '87.50 mym # The', /Read “mym” as a unit/],
   ['no title', '# A chapter\n', '\n', /The chapter has no title/],
 ];
 
@@ -356,6 +369,22 @@ describe('a chapter', () => {
     );
   });
 
+  it('with one mistake is told of it once: what has no result for want of it is no mistake of its own', () => {
+    /** Two mistakes, or a name that is then missed where it is asked for. */
+    const MORE = [
+      'a dead link to a chapter',
+      'numbers declared twice',
+      'a figure typed into a reason',
+      'a wrong value in a reason',
+      'a block that is none',
+    ];
+    for (const [what, part, spoilt] of CASES)
+      if (!MORE.includes(what))
+        expect(mistakesIn(GOOD.replace(part, () => spoilt)).map((m) => `${what}, ${m.line}: ${m.says}`)).toHaveLength(
+          1,
+        );
+  });
+
   it('shows every mistake at once, not only the first', () => {
     const text = GOOD.replace('lock = holds', 'lock = maybe')
       .replace('87.50 µm # The', '87.6 µm # The')
@@ -383,6 +412,35 @@ describe('a link', () => {
         ['chapters/01-one.md', 5, 'The link “#ned” names a heading that is '],
         ['chapters/01-one.md', 11, 'The link “03-three.md” leads nowhere; ch'],
       ]);
+    } finally {
+      rmSync(folder, { recursive: true });
+    }
+  });
+});
+
+describe('a chapter put between two others', () => {
+  it('takes its place, those after it are numbered on, and links to them by their old names still lead there', async () => {
+    const { mkdtempSync, rmSync, writeFileSync } = await import('node:fs');
+    const { tmpdir } = await import('node:os');
+    const { join } = await import('node:path');
+    const { readBook } = await import('../../widgets/site/book.ts');
+    const { FIGURES } = await import('../../widgets/site/catalogue.ts');
+    const folder = mkdtempSync(join(tmpdir(), 'chapters-'));
+    const example = '```example foot: Foot\nthread A = M10x1.5\nthread C = 3/8-16\nnet-lead = 87.50 µm\n```\n';
+    try {
+      writeFileSync(join(folder, 'index.md'), '# Front\n\n[one](01-one.md), [new](01b-new.md), [two](02-two.md)\n');
+      writeFileSync(join(folder, '01-one.md'), `# One\n\n${example}`);
+      writeFileSync(join(folder, '02-two.md'), `# Two\n\n${example}\nSee [](01b-new.md#example-foot).\n`);
+      writeFileSync(join(folder, '01b-new.md'), `# New\n\n${example}`);
+      const { places, mistakes, rendered } = readBook(folder, FIGURES);
+      expect(mistakes).toEqual([]);
+      expect(places.map(({ slug, number }) => [slug, number])).toEqual([
+        ['index', undefined],
+        ['one', 1],
+        ['new', 2],
+        ['two', 3],
+      ]);
+      expect([...(rendered.get('two')?.labels.values() ?? [])].join()).toContain('3.1');
     } finally {
       rmSync(folder, { recursive: true });
     }

@@ -1,6 +1,7 @@
 /** Wakes a page: reads its model and its address, then hands every marked place to the part that knows it. */
 import { SCRIPT_MISSING } from '#words/client.ts';
 import { inTodaysNames } from '../assembly/design-use.ts';
+import { CLASS_GLOBAL, type ClassData } from '../page/class-data.ts';
 import type { PageModel } from '../page/model.ts';
 import { openStore, withoutField } from './address.ts';
 import { mountDesignNote } from './design-note.ts';
@@ -12,8 +13,9 @@ import { mountFolds } from './folds.ts';
 import type * as Ideas from './ideas/ideas.ts';
 import { mountInputs } from './inputs.ts';
 import { keepAddress } from './keep-address.ts';
-import { loadFigure, loadModule } from './load-figures.ts';
+import { loadFigure, loadModule, runScript } from './load-figures.ts';
 import type * as Papers from './papers/papers.ts';
+import { mountPartFolds, whenOpened } from './part-folds.ts';
 import { mountPointing } from './pointing.ts';
 import type * as Practice from './practice/practice.ts';
 import { mountPrediction } from './predictions.ts';
@@ -22,6 +24,7 @@ import { mountScrollers } from './scrollers.ts';
 import { mountSearch } from './search.ts';
 import { mountShowing } from './showing.ts';
 import { mountStayPut } from './stay-put.ts';
+import type { Store } from './store.ts';
 import { mountSymbolCards } from './symbol-card.ts';
 import { mountTools } from './tools.ts';
 import { mountWay } from './way.ts';
@@ -58,7 +61,7 @@ const wake = (until: AbortSignal) => {
     const prediction = model.predictions[index];
     if (prediction) mountPrediction(place, prediction, store, index);
   }
-  const { bank, exercises } = model;
+  const { classData, exercises } = model;
   const fading = all(root, '.example[data-blank]');
   if (exercises.length + fading.length > 0)
     void loadModule('practice').then((part) => {
@@ -70,14 +73,7 @@ const wake = (until: AbortSignal) => {
         if (example) mountFading(place, example.set, example.steps, store);
       }
     });
-  if (bank)
-    // Worked steps of items from other chapters are written with the words that the script of papers has.
-    void Promise.all([loadModule('papers'), loadModule('practice')]).then(([papers, practice]) => {
-      if (!papers || !practice) return;
-      const { mountReview } = practice as typeof Practice;
-      for (const place of all(root, '[data-review]')) mountReview(place, bank, store);
-      for (const place of all(root, '[data-papers]')) (papers as typeof Papers).mountPapers(place, bank, model, until);
-    });
+  if (classData !== undefined) mountClass(root, classData, store, until);
   const [tests, classes] = [all(root, '[data-ideas]'), all(root, '[data-ideas-class]')];
   if (tests.length + classes.length > 0)
     void loadModule('ideas').then((part) => {
@@ -110,8 +106,35 @@ const wake = (until: AbortSignal) => {
 
   mountSymbolCards(root, model, store, announce, until);
   mountWay(root, until);
+  mountPartFolds(root, until);
   mountPrinting(root, until);
   document.documentElement.dataset.awake = 'true';
+};
+
+/** The bank of exercises and what works on it are fetched once a part that needs them is opened. */
+const mountClass = (root: HTMLElement, file: string, store: Store, until: AbortSignal) => {
+  let asked = false;
+  const run = async () => {
+    if (asked) return;
+    asked = true;
+    // Worked steps of items from other chapters are written with the words that the script of papers has.
+    const [papers, practice, there] = await Promise.all([
+      loadModule('papers'),
+      loadModule('practice'),
+      runScript(file),
+    ]);
+    const data = (window as unknown as Record<string, ClassData | undefined>)[CLASS_GLOBAL];
+    if (!(papers && practice && there && data)) {
+      asked = false;
+      return;
+    }
+    for (const place of all(root, '[data-review]')) (practice as typeof Practice).mountReview(place, data.bank, store);
+    for (const place of all(root, '[data-papers]')) (papers as typeof Papers).mountPapers(place, data, until);
+  };
+  const papers = root.querySelector('[data-papers]');
+  // A link to papers fills their form in.
+  if (papers && /[?&](?:ask|bank)=/.test(location.search)) papers.closest('details')?.setAttribute('open', '');
+  for (const place of all(root, '[data-review], [data-papers], [data-classwork]')) whenOpened(place, () => void run());
 };
 
 /** Runs once, when the element first comes near the window. */

@@ -1,10 +1,8 @@
 /** What the site writes into a page as data and the browser reads again: all that a page is beside its text. */
 import type { NumberSet } from '../assembly/numbers.ts';
 import type { Step } from '../assembly/steps.ts';
-import type { Bank } from '../exercises/bank.ts';
 import type { Curve } from '../exercises/curve.ts';
 import type { Exercise } from '../exercises/exercise.ts';
-import type { CourseChapter } from '../exercises/plan.ts';
 
 export interface PageModel {
   readonly sets: readonly NumberSet[];
@@ -16,12 +14,8 @@ export interface PageModel {
   readonly met?: Readonly<Record<string, readonly [href: string, words: string]>>;
   /** Where each relation of the page’s examples and figures is derived, by its name, as a link and its words. */
   readonly derived?: Readonly<Record<string, readonly [href: string, words: string]>>;
-  /** Every exercise of the book, on the page where papers are set. */
-  readonly bank?: Bank;
-  /** There too: the formulas of the steps of each exercise, set. */
-  /** There too: what each chapter states of itself. */
-  readonly course?: readonly CourseChapter[];
-  readonly methods?: Readonly<Record<string, readonly string[]>>;
+  /** On a page that sets papers or mixes exercises of the whole book, the script that has them (class-data.ts). */
+  readonly classData?: string;
 }
 
 /** A sentence's value that follows the reader's numbers. */

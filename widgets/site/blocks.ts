@@ -40,7 +40,7 @@ import { type ExerciseBlock, readExercise } from './exercise-block.ts';
 import { type ExpectedStep, isStepLine, readCall, readInputLine, readStepLine, splitComment } from './grammar.ts';
 import { type IdeasBlock, readIdeasBlock } from './ideas-block.ts';
 import { type Moved, readMoved } from './moved.ts';
-import { nearest } from './near.ts';
+import { didYouMean, nearest } from './near.ts';
 import type { Passage } from './passage.ts';
 import { type Route, readRoutes } from './routes.ts';
 
@@ -146,15 +146,36 @@ export interface Declared {
   readonly examples: Map<string, Example>;
   /** Adjusters of the book, by name. */
   readonly adjusters: Adjusters;
+  /** Sets with a mistake in them that has been told: what has no result for want of their numbers is no mistake of its own. */
+  readonly spoilt: Set<string>;
 }
 
 const NAME = '[a-z][a-z0-9-]*';
 
+const BLOCKS = [
+  'example',
+  'figure',
+  'predict',
+  'derivation',
+  'exercise',
+  'papers',
+  'review',
+  'classwork',
+  'ask',
+  'routes',
+  'moved',
+  'symbols',
+  'ideas',
+  'ideas-class',
+];
+const wordOf = (info: string): string => /^[a-z-]*/.exec(info.trim())?.[0] ?? '';
+
 /** Whether a fence with this info string is a block of ours. */
-export const isBlock = (info: string): boolean =>
-  /^(example|figure|predict|derivation|exercise|papers|review|classwork|ask|routes|moved|symbols|ideas|ideas-class)\b/.test(
-    info.trim(),
-  );
+export const isBlock = (info: string): boolean => BLOCKS.includes(wordOf(info));
+
+/** The block that a fence was probably meant to be; plain code is called by one word, a block by more. */
+export const blockMeant = (info: string): string | undefined =>
+  isBlock(info) || !/^[a-z-]+[ :]/.test(info.trim()) ? undefined : nearest(wordOf(info), BLOCKS);
 
 /** Reads one block; `line` is the line of its first body line. Undefined where it can't stand at all. */
 export const readBlock = (
@@ -178,9 +199,9 @@ export const readBlock = (
       book.note(opening, `There are two examples called “${id}”; give this one another name.`);
     if (title === '') book.note(opening, `The example “${id}” has no title; write “example ${id}: title”.`);
     const steps = readLines(body, line, set, declared, book);
-    checkSteps(steps, startScope(set, declared), book);
+    checkSteps(steps, set, declared, book);
     checkReasons(steps, book);
-    if (steps.length === 0) book.note(opening, `The example “${id}” has no steps.`);
+    if (steps.length === 0 && !declared.spoilt.has(id)) book.note(opening, `The example “${id}” has no steps.`);
     const block: Example = {
       kind: 'example',
       id,
@@ -206,6 +227,8 @@ export const readBlock = (
           ? `There is no figure called “${name}”; there are ${[...figures.keys()].join(', ')}.`
           : `There is no figure called “${name}”; did you mean “${near}”?`,
       );
+      // Its numbers are there for the blocks below.
+      readLines(body, line, setFor(shared ? id : undefined, id, opening, declared, book), declared, book);
       return undefined;
     }
     const set = setFor(shared ? id : undefined, id, opening, declared, book);
@@ -219,14 +242,17 @@ export const readBlock = (
       ...figure.texts,
     ].filter((n) => !have.has(n.replace(/^thread /, '')));
     if (missing.length > 0) {
-      book.note(
-        opening,
-        `The figure “${name}” also needs: ${missing.join(', ')}; add a line “${missing[0]} = …” to the block.`,
-      );
+      if (!declared.spoilt.has(set))
+        book.note(
+          opening,
+          `The figure “${name}” also needs: ${missing.join(', ')}; add a line “${missing[0]} = …” to the block.`,
+        );
+      declared.spoilt.add(set);
       return undefined;
     }
     const { result: drawn, calls } = traced(() => figure.at(numbersAtStart(set, declared), 'metric'));
-    if (!drawn.ok) book.note(opening, `The figure can’t be drawn from its starting numbers: ${reasonOf(drawn)}`);
+    if (!drawn.ok && !declared.spoilt.has(set))
+      book.note(opening, `The figure can’t be drawn from its starting numbers: ${reasonOf(drawn)}`);
     const relations = [...new Set(calls.map(({ relation }) => relation.name))];
     return { kind: 'figure', figure, set, caption: title, relations };
   }
@@ -268,11 +294,14 @@ const setFor = (
   declared: Declared,
   book: Diagnostics,
 ): string => {
-  if (shared !== undefined && !declared.sets.has(shared))
+  if (shared !== undefined && !declared.sets.has(shared)) {
+    const there = [...declared.sets.keys()];
     book.note(
       line,
-      `No block above declares the numbers “${shared}”; there are ${[...declared.sets.keys()].join(', ') || 'none yet'}.`,
+      `No block above declares the numbers “${shared}”${didYouMean(shared, there, `; there are ${there.join(', ') || 'none yet'}.`)}`,
     );
+    declared.spoilt.add(shared);
+  }
   if (shared === undefined && declared.sets.has(own))
     book.note(
       line,
@@ -297,6 +326,7 @@ const readLines = (
 ): PlacedStep[] => {
   const steps: PlacedStep[] = [];
   const inputs = declared.sets.get(set) ?? [];
+  const told = book.mistakes.length;
   for (const [i, text] of body.split('\n').entries()) {
     const line = firstLine + i;
     if (text.trim() === '') continue;
@@ -316,6 +346,7 @@ const readLines = (
       }
     }
   }
+  if (book.mistakes.length > told) declared.spoilt.add(set);
   return steps;
 };
 
@@ -338,15 +369,17 @@ export const numbersAtStart = (id: string, declared: Declared) => {
 export const startScope = (id: string, declared: Declared): Record<string, number> =>
   scopeOf(numbersAtStart(id, declared));
 
-const checkSteps = (steps: readonly PlacedStep[], scope: Record<string, number>, book: Diagnostics): void => {
+const checkSteps = (steps: readonly PlacedStep[], set: string, declared: Declared, book: Diagnostics): void => {
   const outcomes = runSteps(
     steps.map((s) => s.step),
-    scope,
+    startScope(set, declared),
   );
   for (const [i, placed] of steps.entries()) {
     const outcome = outcomes[i];
     if (!outcome) continue;
     if (!outcome.ok) {
+      if (declared.spoilt.has(set)) continue;
+      declared.spoilt.add(set);
       const needs = relationNamed(placed.step.relation)?.takes.join(', ');
       book.note(placed.line, `${placed.step.relation} has no result here: ${reasonOf(outcome)} It takes ${needs}.`);
     } else {
@@ -422,10 +455,13 @@ const readPrediction = (
   for (const { text, line } of calls) {
     const read = readStepLine(text);
     if (read.ok) steps.push({ ...read.value, line });
-    else book.note(line, reasonOf(read));
+    else {
+      book.note(line, reasonOf(read));
+      declared.spoilt.add(set);
+    }
   }
   const scope = startScope(set, declared);
-  checkSteps(steps, scope, book);
+  checkSteps(steps, set, declared, book);
   const last = steps.at(-1);
   const outcomes = runSteps(
     steps.map((s) => s.step),
@@ -459,7 +495,8 @@ const readPrediction = (
       : undefined;
   if (typeof curve === 'string') book.note(drawn?.line ?? firstLine, curve);
   if (!last || !answer?.ok || question.length === 0) {
-    book.note(firstLine - 1, 'A prediction needs a question, and under it the step that answers it.');
+    if (question.length === 0 || !declared.spoilt.has(set))
+      book.note(firstLine - 1, 'A prediction needs a question, and under it the step that answers it.');
     return undefined;
   }
   return {

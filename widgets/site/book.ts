@@ -5,13 +5,14 @@ import { CHAPTERS, WRITTEN_IN } from '#words/language.ts';
 import { type Bank, makeBank } from '../exercises/bank.ts';
 import type { CourseChapter } from '../exercises/plan.ts';
 import type { Figure } from '../figures/kit/figure.ts';
+import { CLASS_GLOBAL, type ClassData } from '../page/class-data.ts';
 import { INDEX_GLOBAL } from '../page/search-index.ts';
 import { adjustersIn } from './adjusters.ts';
 import { outlineOf, type RenderedChapter, renderChapter } from './chapter.ts';
-import { pageHref } from './chapter-href.ts';
+import { CHAPTER_FILE, pageHref } from './chapter-href.ts';
 import type { Diagnostic } from './diagnostics.ts';
 import { nearest } from './near.ts';
-import { citedPages, numberOf, withCitations } from './numbering.ts';
+import { citedPages, withCitations } from './numbering.ts';
 import { type Assets, type Place, pageHtml } from './page.ts';
 import { stepFormula } from './render.ts';
 import { withRoutes } from './routes.ts';
@@ -53,11 +54,15 @@ const ORDER: readonly Place['kind'][] = ['front', 'chapter', 'help'];
 const ownOf = (folder: string, name: string): string | undefined =>
   CHAPTERS !== '' && existsSync(join(folder, CHAPTERS, name)) ? `${CHAPTERS}/${name}` : undefined;
 
-/** `index.md`, every `NN-name.md` of a folder in order of their numbers, and the pages that help. */
+/**
+ * `index.md`, every `NN-name.md` of a folder in the order of their numbers, and the pages that help. A chapter is numbered by its place in that order, so
+ * `04b-name.md` comes between the fourth and the fifth, and those after it move on by one.
+ */
 const sourcesIn = (folder: string): readonly Source[] => {
   const shared = adjustersIn(folder);
+  let chapters = 0;
   return readdirSync(folder)
-    .filter((f) => kindOf(f) !== 'chapter' || /^\d+-[a-z0-9-]+\.md$/.test(f))
+    .filter((f) => kindOf(f) !== 'chapter' || CHAPTER_FILE.test(f))
     .sort((a, b) => ORDER.indexOf(kindOf(a)) - ORDER.indexOf(kindOf(b)) || a.localeCompare(b, 'en', { numeric: true }))
     .map((name) => ({ name, own: ownOf(folder, name) }))
     .map(({ name, own }) => ({
@@ -66,7 +71,7 @@ const sourcesIn = (folder: string): readonly Source[] => {
       text: readFileSync(join(folder, own ?? name), 'utf8'),
       foreign: CHAPTERS !== '' && own === undefined,
       kind: kindOf(name),
-      number: numberOf(name),
+      number: kindOf(name) === 'chapter' ? ++chapters : undefined,
       shared,
     }));
 };
@@ -78,14 +83,14 @@ const inItsLanguage = (page: RenderedChapter): RenderedChapter => ({
 });
 
 const renderSource = (
-  { file, text, shared, foreign }: Source,
+  { file, text, shared, number, foreign }: Source,
   widgets: ReadonlyMap<string, Figure>,
   cache: RenderCache,
 ): RenderedChapter => {
   const known = cache.get(file);
   // A chapter is rendered again where an adjuster changed that it may name.
-  const all = `${shared.text}\n${text}`;
-  const made = known?.text === all ? known.page : renderChapter(file, text, widgets, shared.adjusters);
+  const all = `${number}\n${shared.text}\n${text}`;
+  const made = known?.text === all ? known.page : renderChapter(file, text, widgets, shared.adjusters, number);
   const page = foreign && made !== known?.page ? inItsLanguage(made) : made;
   cache.set(file, { text: all, page });
   return page;
@@ -244,6 +249,12 @@ const brokenLinks = (
 export const searchScript = (book: Book): string =>
   `globalThis.${INDEX_GLOBAL} = ${JSON.stringify(searchIndex(book.places, book.rendered, throughout(book).met))};\n`;
 
+/** The script with what the page for a class needs of the whole book. */
+export const classScript = (book: Book): string => {
+  const data: ClassData = { bank: book.bank, methods: methodsOf(book.bank), course: courseOf(book) };
+  return `globalThis.${CLASS_GLOBAL} = ${JSON.stringify(data)};\n`;
+};
+
 /** The numbered line of a derivation that arrives at each relation, the first in the book. */
 const derivedIn = (book: Book): ReadonlyMap<string, readonly [string, string]> => {
   const derived = new Map<string, readonly [string, string]>();
@@ -326,7 +337,7 @@ export const bookPage = (book: Book, slug: string, assets: Assets): string | und
       ...page.model,
       met: metOn(page.html, met),
       derived: derivedOn(page, derived),
-      ...(page.needsBank ? { bank: book.bank, methods: methodsOf(book.bank), course: courseOf(book) } : {}),
+      ...(page.needsBank && assets.classData !== undefined ? { classData: assets.classData } : {}),
     },
   };
   return pageHtml(full, place, book.places, assets);

@@ -2,7 +2,7 @@
  * A chapter: Markdown in, a checked page body and the model for the browser out.
  *
  * Plain CommonMark with tables, plus: fenced blocks (blocks.ts), values in braces (inline.ts), algebra between
- * dollar signs, and boxes opened by `::: goal`, `misconception`, `caution`, `summary`, `note`, and `doors` on the front. Raw HTML is not taken.
+ * dollar signs, and boxes opened by `::: goal`, `misconception`, `caution`, `summary`, `note`, and `doors` on the front; a part of a long page is folded by `:::: part What is in it`. Raw HTML is not taken.
  */
 
 import createMarkdownIt, { type MarkdownIt, type StateInline, type Token } from 'markdown-it';
@@ -10,10 +10,11 @@ import anchor from 'markdown-it-anchor';
 import container from 'markdown-it-container';
 import { BOXES, TABLE } from '#words/page.ts';
 import type { Figure } from '../figures/kit/figure.ts';
+import { escapeText } from '../input/escape.ts';
 import type { LiveValue, PageModel, Prediction } from '../page/model.ts';
 import { type Adjusters, NO_ADJUSTERS } from './adjusters.ts';
 import { renderAsk } from './ask.ts';
-import { asSet, type Block, type Declared, isBlock, readBlock } from './blocks.ts';
+import { asSet, type Block, blockMeant, type Declared, isBlock, readBlock } from './blocks.ts';
 import { pageHref } from './chapter-href.ts';
 import { derivation } from './derivation.ts';
 import { createDiagnostics, type Diagnostic, type Diagnostics } from './diagnostics.ts';
@@ -21,6 +22,7 @@ import { typesetEquation } from './expression.ts';
 import { firstSentence } from './first-sentence.ts';
 import { renderInline } from './inline.ts';
 import { minutesFor } from './minutes.ts';
+import { didYouMean } from './near.ts';
 import { CITES, createNumbering, type Numbering, numberOf } from './numbering.ts';
 import type { Inline } from './passage.ts';
 import { renderExample, renderFigure, renderPrediction, type WorkedBefore } from './render.ts';
@@ -101,8 +103,9 @@ export const renderChapter = (
   text: string,
   figures: ReadonlyMap<string, Figure>,
   adjusters: Adjusters = NO_ADJUSTERS,
+  number = numberOf(file),
 ): RenderedChapter => {
-  const work = newWork(file, adjusters);
+  const work = newWork(file, adjusters, number);
   const { book } = work;
   const md = markdown(work);
   const tokens = md.parse(text, {});
@@ -150,19 +153,23 @@ export const renderChapter = (
   };
 };
 
-const newWork = (file: string, adjusters: Adjusters): Work => ({
-  number: numberOf(file),
+const newWork = (file: string, adjusters: Adjusters, number?: number): Work => ({
+  number,
   blocks: new Map(),
-  declared: { sets: new Map(), examples: new Map(), adjusters },
+  declared: { sets: new Map(), examples: new Map(), adjusters, spoilt: new Set() },
   live: [],
   predictions: [],
-  numbering: createNumbering(numberOf(file)),
+  numbering: createNumbering(number),
   workedBefore: new Map(),
   shown: new Set(),
   links: [],
   book: createDiagnostics(file),
   base: 0,
 });
+
+/** A part of a long page that stands folded under its heading, and what its one line says. */
+const PART = 'part';
+const partSays = (token: Token | undefined): string => (token?.info ?? '').trim().slice(PART.length).trim();
 
 /** Letters and numbers of a heading; signs between them become one stroke. */
 const anchorOf = (heading: string): string =>
@@ -181,6 +188,12 @@ const markdown = (work: Work): MarkdownIt => {
         return `<aside class="box ${name}">${heading === '' ? '' : `<p class="box-name">${heading}</p>`}\n`;
       },
     });
+  md.use(container, PART, {
+    render: (tokens: Token[], i: number) =>
+      tokens[i]?.nesting === 1
+        ? `<details class="part"><summary>${escapeText(partSays(tokens[i]))}</summary>\n`
+        : '</details>\n',
+  });
   md.inline.ruler.before('escape', 'braces', delimited('{{', '}}', 'value'));
   md.inline.ruler.before('escape', 'dollars', delimited('$', '$', 'algebra'));
   // A value inside a paragraph knows how many line breaks stand before it; here it learns its line in the file.
@@ -327,8 +340,11 @@ const renderBlock = (block: Block, work: Work, opening: number, inline: Inline):
 
 const readBlocks = (tokens: readonly Token[], work: Work, figures: ReadonlyMap<string, Figure>): void => {
   for (const token of tokens) {
-    if (token.type !== 'fence' || !isBlock(token.info)) continue;
+    if (token.type !== 'fence') continue;
     const line = (token.map?.[0] ?? 0) + 2;
+    const meant = blockMeant(token.info);
+    if (meant !== undefined) work.book.note(line - 1, `“${token.info.trim()}” is no block; did you mean “${meant}”?`);
+    if (!isBlock(token.info)) continue;
     const block = readBlock(token.info, token.content, line, work.declared, figures, work.book);
     if (block) work.blocks.set(token, block);
   }
@@ -349,6 +365,8 @@ const checkClosed = (tokens: readonly Token[], lines: readonly string[], book: D
           `This box is still open where another opens in line ${(token.map?.[0] ?? 0) + 1}; end it before that with a line :::.`,
         );
       open.push(token);
+      if (token.type === `container_${PART}_open` && partSays(token) === '')
+        book.note((token.map?.[0] ?? 0) + 1, 'This part does not say what is in it; write “:::: part What is in it”.');
     }
     const [from, to] = token.map ?? [0, 0];
     const closed = (line: number, mark: string): boolean => (lines[line] ?? '').replace(/[>\s]/g, '').startsWith(mark);
@@ -358,6 +376,8 @@ const checkClosed = (tokens: readonly Token[], lines: readonly string[], book: D
       book.note(from + 1, 'This box is never closed; end it with a line :::.');
   }
 };
+
+const BOX_NAMES = [...Object.keys(BOXES), PART];
 
 /** Finds figures typed by hand, and marks that were meant for the press and would be printed as they stand. */
 const checkProse = (tokens: readonly Token[], book: Diagnostics, base = 0): void => {
@@ -380,7 +400,9 @@ const checkProse = (tokens: readonly Token[], book: Diagnostics, base = 0): void
       if (loose) note(`“${loose[0]}” has no partner in this paragraph; a value stands between {{ and }}.`);
       const box = /^:::+\s*(\S*)/.exec(child.content);
       if (box?.[1])
-        note(`“::: ${box[1]}” opens no box; the boxes are ${Object.keys(BOXES).join(', ')}, and each closes with :::.`);
+        note(
+          `“::: ${box[1]}” opens no box${didYouMean(box[1], BOX_NAMES, `; the boxes are ${BOX_NAMES.join(', ')}, and each closes with :::.`)}`,
+        );
       else if (box && !misspelt) note('This line ::: closes no box; take it away, or open a box above it.');
       if (box) misspelt = box[1] !== '';
     }

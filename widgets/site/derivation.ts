@@ -12,11 +12,12 @@
 
 import type { EvalFunction, MathNode } from 'mathjs';
 import { DERIVATION, relationCited, whyLines } from '#words/page.ts';
-import { type AnyRelation, isSymbol, relationNamed, type SymbolName, symbolFact } from '../engine/index.ts';
+import { type AnyRelation, isSymbol, RELATIONS, relationNamed, type SymbolName, symbolFact } from '../engine/index.ts';
 import { escapeText } from '../input/escape.ts';
 import type { Diagnostics } from './diagnostics.ts';
-import { namesIn, parseExpression, setExpression, splitEquals, typeset } from './expression.ts';
+import { namesIn, notASymbol, parseExpression, setExpression, splitEquals, typeset } from './expression.ts';
 import { OPEN_STEPS, splitComment } from './grammar.ts';
+import { didYouMean } from './near.ts';
 import type { Label } from './numbering.ts';
 import { agree, inBase, pointAt, type Quantity, withoutUnits, withUnits } from './points.ts';
 
@@ -45,8 +46,10 @@ export const derivation = (
   inline: (text: string, line: number) => string,
   numbered: (relation: string) => Label | undefined,
 ): string => {
+  const before = book.mistakes.length;
   const lines = body.split('\n').flatMap((text, i) => readLine(text, firstLine + i, book) ?? []);
-  check(lines, firstLine, book);
+  // What is unread would be missed on every line below it.
+  if (book.mistakes.length === before) check(lines, firstLine, book);
   const last = lines.at(-1);
   const steps = lines.slice(0, -1).map((l) => render(l, inline, undefined));
   const end = last ? render(last, inline, last.cites === undefined ? undefined : numbered(last.cites)) : '';
@@ -87,7 +90,7 @@ const readLine = (text: string, line: number, book: Diagnostics): Line[] | undef
   }
   for (const name of sides.flatMap(namesIn))
     if (!isSymbol(name)) {
-      book.note(line, `“${name}” is not a symbol of the engine’s glossary (widgets/engine/kernel/symbols.ts).`);
+      book.note(line, notASymbol(name));
       return undefined;
     }
   if (comment === '') book.note(line, `This line does not say why; add “# reason” at its end.`);
@@ -117,7 +120,11 @@ const check = (lines: readonly Line[], firstLine: number, book: Diagnostics): vo
   const defined = new Set<string>();
   for (const line of lines) {
     const fault = lineFault(line, lines, defined);
-    if (fault !== undefined) book.note(line.line, fault);
+    if (fault !== undefined) {
+      // The lines below stand on this one.
+      book.note(line.line, fault);
+      return;
+    }
     if (line.given) defined.add(String(line.sides[0]));
   }
 };
@@ -129,7 +136,11 @@ const lineFault = (line: Line, lines: readonly Line[], defined: ReadonlySet<stri
     return `“let ${symbol}” must name one symbol that is not set yet.`;
   const relation = line.cites === undefined ? undefined : relationNamed(line.cites);
   if (line.cites !== undefined && !relation)
-    return `“${line.cites}” is not a relation of the engine; npm run ask lists them.`;
+    return `“${line.cites}” is not a relation of the engine${didYouMean(
+      line.cites,
+      RELATIONS.map((one) => one.name),
+      '; npm run ask lists them.',
+    )}`;
   if (relation && !Object.hasOwn(relation.gives, symbol))
     return `${line.cites} does not give ${symbol}, so it can’t be cited on this line.`;
   const earlier = lines.slice(0, lines.indexOf(line)).filter((l) => l.given);

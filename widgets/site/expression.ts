@@ -23,6 +23,7 @@ import {
   thinSpace,
   words,
 } from './mathml.ts';
+import { didYouMean } from './near.ts';
 
 export const parseExpression = (text: string): MathNode => parse(text);
 
@@ -239,10 +240,13 @@ export const setSymbol = (name: string): Algebra => single(symbolMark(name), 5);
 export const typesetEquation = (text: string): string => {
   const sides = splitEquals(text).map(parseExpression);
   const unknown = sides.flatMap(namesIn).find((name) => !isSymbol(name));
-  if (unknown !== undefined)
-    throw new Error(`“${unknown}” is not a symbol of the engine’s glossary (widgets/engine/kernel/symbols.ts)`);
+  if (unknown !== undefined) throw new Error(notASymbol(unknown).replace(/\.$/, ''));
   return typeset(...sides.map((side) => setExpression(side)));
 };
+
+/** A sentence to who names a symbol that there is not. */
+export const notASymbol = (name: string): string =>
+  `“${name}” is not a symbol of the engine’s glossary (widgets/engine/kernel/symbols.ts)${didYouMean(name, Object.keys(SYMBOLS), '.')}`;
 
 /** The sides of `a = b = c`. */
 export const splitEquals = (text: string): string[] => text.split('=').map((side) => side.trim());

@@ -42,7 +42,7 @@ declare module '../engine/kernel/result.ts' {
       readonly choice: string;
       readonly options: readonly string[];
     };
-    'input-unknown': { readonly name: string };
+    'input-unknown': { readonly name: string; readonly near: string | undefined };
     'start-out-of-bounds': { readonly name: string; readonly start: string };
     'nothing-expected': { readonly step: string };
     'not-a-relation': { readonly name: string; readonly near: string | undefined };
@@ -107,7 +107,11 @@ export const readInputLine = (line: string): Result<Input> => {
       ? good({ kind: 'choice', name, label: comment ?? choiceSays(name), start })
       : bad('option-not-of-choice', { option: start, choice: name, options });
   }
-  if (!isSymbol(name)) return bad('input-unknown', { name });
+  if (!isSymbol(name))
+    return bad('input-unknown', {
+      name,
+      near: nearest(name, [...Object.keys(SYMBOLS), ...Object.keys(CHOICES), ...Object.keys(TEXTS)]),
+    });
   const fact = symbolFact(name);
   const unit = fieldUnit(name, 'metric');
   const read = (text: string) => readQuantity(text, fact.unit, unit);

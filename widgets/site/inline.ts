@@ -18,6 +18,7 @@ import { reasonOf } from '../words/reason.ts';
 import { type Declared, expectationFault, startScope } from './blocks.ts';
 import type { Diagnostics } from './diagnostics.ts';
 import { readCall, readStepLine } from './grammar.ts';
+import { didYouMean } from './near.ts';
 
 export const renderInline = (
   content: string,
@@ -32,13 +33,14 @@ export const renderInline = (
   const now = /^now\s+/.test(text);
   const source = locate(text.replace(/^now\s+/, ''), declared);
   if (typeof source === 'string') {
-    book.note(line, source);
+    if (source !== '') book.note(line, source);
     return escapeText(text);
   }
   const { set, steps, last } = source;
   const outcome = runSteps(steps, startScope(set, declared)).at(-1);
   if (!outcome?.ok) {
-    book.note(line, `“${text}” has no result: ${outcome ? reasonOf(outcome) : 'no steps.'}`);
+    if (!declared.spoilt.has(set))
+      book.note(line, `“${text}” has no result: ${outcome ? reasonOf(outcome) : 'no steps.'}`);
     return escapeText(text);
   }
   const fault = expectationFault(last, outcome.value);
@@ -50,17 +52,21 @@ export const renderInline = (
 
 type Source = { set: string; steps: Step[]; last: Extract<ReturnType<typeof readStepLine>, { ok: true }>['value'] };
 
+/** An empty text where what is missing has been told already. */
 const locate = (text: string, declared: Declared): Source | string => {
   const named = /^([a-z][a-z0-9-]*)\.([A-Za-z_0-9]+)\s*=\s*(.+)$/.exec(text);
   if (named) {
     const [, id = '', symbol = '', expected = ''] = named;
     const example = declared.examples.get(id);
-    if (!example)
-      return `No example is called “${id}”; there are ${[...declared.examples.keys()].join(', ') || 'none'}.`;
+    if (!example) return `No example is called “${id}”${meantOr(id, [...declared.examples.keys()])}`;
     const at = example.steps.findIndex((s) => s.as === symbol);
     const step = example.steps[at];
-    if (!step)
-      return `The example “${id}” has no step that gives ${symbol}; it gives ${example.steps.map((s) => s.as).join(', ')}.`;
+    if (!step) {
+      const gives = example.steps.map((s) => s.as);
+      return declared.spoilt.has(example.set)
+        ? ''
+        : `The example “${id}” has no step that gives ${symbol}${didYouMean(symbol, gives, `; it gives ${gives.join(', ')}.`)}`;
+    }
     const read = readStepLine(`${step.relation} -> ${step.as} = ${expected}`);
     if (!read.ok) return reasonOf(read);
     return { set: example.set, steps: example.steps.slice(0, at + 1), last: { ...read.value, step } };
@@ -69,7 +75,7 @@ const locate = (text: string, declared: Declared): Source | string => {
   if (!run) return `“${text}” can’t be read; write {{ example.symbol = value }} or {{ numbers: relation = value }}.`;
   const [, set = '', calls = ''] = run;
   if (!declared.sets.has(set))
-    return `No block declares the numbers “${set}”; there are ${[...declared.sets.keys()].join(', ') || 'none'}.`;
+    return `No block declares the numbers “${set}”${meantOr(set, [...declared.sets.keys()])}`;
   const parts = calls.split(';');
   const steps: Step[] = [];
   for (const part of parts.slice(0, -1)) {
@@ -81,6 +87,9 @@ const locate = (text: string, declared: Declared): Source | string => {
   if (!last.ok) return reasonOf(last);
   return { set, steps: [...steps, last.value.step], last: last.value };
 };
+
+const meantOr = (word: string, there: readonly string[]): string =>
+  didYouMean(word, there, `; there are ${there.join(', ') || 'none'}.`);
 
 /** A given quantity: its unit says whether it is a size or a motion. */
 const given = (text: string, line: number, book: Diagnostics): string => {

@@ -32,3 +32,9 @@ export const nearest = (word: string, names: Iterable<string>): string | undefin
   }
   return best?.name;
 };
+
+/** The end of a sentence about a name that is not known: what was meant, or what there is. */
+export const didYouMean = (word: string, names: Iterable<string>, otherwise = ''): string => {
+  const near = nearest(word, names);
+  return near === undefined ? otherwise : `; did you mean ${near}?`;
+};

@@ -26,7 +26,7 @@ export const CITES = 'cites-number';
 
 /** The number of a chapter, from the name of its file. */
 export const numberOf = (file: string): number | undefined => {
-  const number = /(?:^|\/)(\d+)-[^/]*\.md$/.exec(file)?.[1];
+  const number = /(?:^|\/)(\d+)[a-z]?-[^/]*\.md$/.exec(file)?.[1];
   return number === undefined ? undefined : Number(number);
 };
 

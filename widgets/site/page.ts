@@ -45,6 +45,8 @@ export interface Assets {
   readonly icon: string;
   /** The script of the index of the search, where there is one. */
   readonly search?: string;
+  /** The script of what the page for a class needs. */
+  readonly classData?: string;
   /** A classic script runs from a file as well; the dev server serves modules, and adds scripts of its own that the policy would stop. */
   readonly module: boolean;
   /** The same notebook in other languages: each by its own name, and the folder of its pages seen from this page. */

@@ -19,6 +19,7 @@ import { allStyles, packedStyles } from './styles.mjs';
 const SITE = resolve(import.meta.dirname, 'site.ts');
 const ICON = 'notebook.png';
 const SEARCH = 'search-index.js';
+const CLASS = 'class-data.js';
 
 /** Tells open pages of the dev server that a chapter was saved; the page knows it by the same name. */
 const CHAPTER_SAVED = 'notebook:saved';
@@ -75,10 +76,11 @@ export const site = ({ chapters, language = languageNamed(), beside = '' }: Edit
       });
       server.middlewares.use(async (request, response, next) => {
         const path = new URL(request.url ?? '/', 'http://local').pathname;
-        if (path === `/${SEARCH}`) {
+        if (path === `/${SEARCH}` || path === `/${CLASS}`) {
           const now = await load();
+          const book = now.readBook(chapters, now.FIGURES, cacheOf(now));
           response.setHeader('content-type', 'text/javascript; charset=utf-8');
-          response.end(now.searchScript(now.readBook(chapters, now.FIGURES, cacheOf(now))));
+          response.end(path === `/${SEARCH}` ? now.searchScript(book) : now.classScript(book));
           return;
         }
         const slug = path === '/' ? 'index' : /^\/([a-z0-9-]+)\.html$/.exec(path)?.[1];
@@ -91,6 +93,7 @@ export const site = ({ chapters, language = languageNamed(), beside = '' }: Edit
             style: { addresses: allStyles().map((path) => `/${path}`) },
             icon: `/${ICON}`,
             search: `/${SEARCH}`,
+            classData: `/${CLASS}`,
             module: true,
             editions,
           });
@@ -122,16 +125,21 @@ export const site = ({ chapters, language = languageNamed(), beside = '' }: Edit
         const { withFigures, fonts } = await packedStyles();
         for (const [fileName, source] of fonts) this.emitFile({ type: 'asset', fileName, source });
         const { rooms, book } = await readWhole();
-        const index = rooms.searchScript(book);
         // A name that holds its content, as the scripts have.
-        const search = `assets/search-index-${createHash('sha256').update(index).digest('base64url').slice(0, 8)}.js`;
-        this.emitFile({ type: 'asset', fileName: search, source: index });
+        const written = (name: string, source: string): string => {
+          const fileName = `assets/${name}-${createHash('sha256').update(source).digest('base64url').slice(0, 8)}.js`;
+          this.emitFile({ type: 'asset', fileName, source });
+          return fileName;
+        };
+        const search = written('search-index', rooms.searchScript(book));
+        const classData = written('class-data', rooms.classScript(book));
         for (const { slug } of book.places) {
           const source = rooms.bookPage(book, slug, {
             scripts,
             style: { text: withFigures },
             icon: ICON,
             search,
+            classData,
             module: false,
             editions,
           });

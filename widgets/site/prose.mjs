@@ -23,7 +23,7 @@ const known = new Set();
 console.log(
   'chapter: words, longest sentence, median sentence, symbols in the main line, in one section, in all, new terms',
 );
-for (const file of filesIn('chapters', '.md').filter((f) => /\/\d+-[^/]*\.md$/.test(f))) {
+for (const file of filesIn('chapters', '.md').filter((f) => /\/\d+[a-z]?-[^/]*\.md$/.test(f))) {
   const { words, longest, median, inMain, inView, inAll, terms } = countProse(textOf(file), known);
   if (file.includes(part))
     console.log(`${relative(root, file)}: ${[words, longest, median, inMain, inView, inAll, terms.length].join(', ')}`);

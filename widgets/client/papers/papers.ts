@@ -41,7 +41,7 @@ import { zipped } from '../../assembly/files/zipped.ts';
 import { runInSlices } from '../../assembly/run-in-slices.ts';
 import { type Bad, bad, good, type Result } from '../../engine/index.ts';
 import { gridCsv, gridSheet, type SetPaper } from '../../exercises/answer-grid.ts';
-import type { Bank, BankChapter } from '../../exercises/bank.ts';
+import type { BankChapter } from '../../exercises/bank.ts';
 import { FORMS, type OwnUnits } from '../../exercises/forms.ts';
 import { NO_OWN, withOwn } from '../../exercises/own.ts';
 import { langOf } from '../../exercises/own-language.ts';
@@ -60,7 +60,7 @@ import { type Heading, keySheet, methodSheet, ROOMS, studentSheet } from '../../
 import { bankCsv, type QtiVersion, qtiFiles } from '../../exercises/qti.ts';
 import { readClassCode, readRoster } from '../../exercises/roster.ts';
 import { saveFile } from '../../figures/kit/save.ts';
-import type { PageModel } from '../../page/model.ts';
+import type { ClassData } from '../../page/class-data.ts';
 import { reasonOf } from '../../words/reason.ts';
 import { all, make, setText, whenSent } from '../dom.ts';
 import { mountLab } from './lab.ts';
@@ -94,8 +94,7 @@ const SIZES = [PRINTERS_SIZE, 'A4', 'Letter'] as const;
 
 export const mountPapers = (
   place: HTMLElement,
-  theirs: Bank,
-  { methods = {}, course = [] }: Pick<PageModel, 'methods' | 'course'>,
+  { bank: theirs, methods, course }: ClassData,
   until: AbortSignal,
 ): void => {
   let own = NO_OWN;

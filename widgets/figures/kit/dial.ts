@@ -37,8 +37,8 @@ export const dialSvg = (motion: number, scale: DialScale, label: string): string
   ).join('');
   return (
     `<svg class="dial" viewBox="-90 -90 180 204" role="img" aria-label="${escapeText(label)}"><circle class="rim" r="86"/><circle class="paper" r="82"/>${ticks}${figures}` +
-    `<g class="rounds"><circle cy="26" r="13"/>${tenths}<path data-rounds d="M0 26V15" transform="rotate(${px(rounds(motion, scale))} 0 26)"/></g>` +
-    `<text class="division" y="106">${scale.face}</text><path class="hand" data-hand d="M0 14V-60" transform="rotate(${px(hand(motion, scale))})"/><circle class="hub" r="5"/></svg>`
+    `<g class="rounds"><circle cy="26" r="13"/>${tenths}<path data-rounds="" d="M0 26V15" transform="rotate(${px(rounds(motion, scale))} 0 26)"/></g>` +
+    `<text class="division" y="106">${scale.face}</text><path class="hand" data-hand="" d="M0 14V-60" transform="rotate(${px(hand(motion, scale))})"/><circle class="hub" r="5"/></svg>`
   );
 };
 

@@ -12,8 +12,8 @@ export const SITE = {
     `„${line}“ ist keine Zahl (name = Wert) und kein Schritt (Beziehung = erwarteter Wert).`,
   'option-not-of-choice': ({ option, choice, options }) =>
     `„${option}“ ist keine Möglichkeit von ${choice}; es ist eine von: ${options.join(', ')}.`,
-  'input-unknown': ({ name }) =>
-    `„${name}“ ist kein Zeichen des Rechenwerks (widgets/engine/kernel/symbols.ts), keine Auswahl, keine Liste und kein Gewinde; prüfe die Schreibung.`,
+  'input-unknown': ({ name, near }) =>
+    `„${name}“ ist kein Zeichen des Rechenwerks (widgets/engine/kernel/symbols.ts), keine Auswahl, keine Liste und kein Gewinde${near === undefined ? '; prüfe die Schreibung.' : `; meinst du ${near}?`}`,
   'start-out-of-bounds': ({ name, start }) => `${name} beginnt bei ${start}, außerhalb seiner eigenen Grenzen.`,
   'nothing-expected': ({ step }) =>
     `„${step}“ sagt nicht, was du erwartest; schreibe es ans Ende, etwa „= 87.50 µm“ (npm run ask druckt es).`,

@@ -12,8 +12,8 @@ export const SITE = {
     `“${line}” is not a number (name = value) and not a step (relation = expected value).`,
   'option-not-of-choice': ({ option, choice, options }) =>
     `“${option}” is not an option of ${choice}; it is one of: ${options.join(', ')}.`,
-  'input-unknown': ({ name }) =>
-    `“${name}” is not a symbol of the engine’s glossary (widgets/engine/kernel/symbols.ts), a choice, a list or a thread; check its spelling.`,
+  'input-unknown': ({ name, near }) =>
+    `“${name}” is not a symbol of the engine’s glossary (widgets/engine/kernel/symbols.ts), a choice, a list or a thread${near === undefined ? '; check its spelling.' : `; did you mean ${near}?`}`,
   'start-out-of-bounds': ({ name, start }) => `${name} starts at ${start}, outside its own bounds.`,
   'nothing-expected': ({ step }) =>
     `“${step}” does not say what you expect; write it at the end, for example “= 87.50 µm” (npm run ask prints it).`,
