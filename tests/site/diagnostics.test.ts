@@ -277,6 +277,7 @@ const CASES: readonly (readonly [string, string, string, RegExp, number?])[] = [
   ],
   ['an unknown symbol between dollars', '$Delta = h_C*', '$Detla = h_C*', /“Detla” is not a symbol/],
   ['a picture from elsewhere', 'and so on.', '![x](https://example.com/x.png)', /Pictures from files are not taken/],
+  ['a fold without a title', '::: summary', '::: more', /Say behind “::: more” what is folded/],
   ['a box that is none', '::: summary', '::: sumary', /“::: sumary” opens no box; the boxes are goal, misconception/],
   ['no title', '# A chapter\n', '\n', /The chapter has no title/],
 ];
