@@ -36,6 +36,8 @@ export const ADJUSTER: typeof En.ADJUSTER = {
       : `${written} gehört zu einer Schraube, und dieses Gewinde (${part}) ist eine Mutter: Schreibe eine Toleranzklasse wie 6H oder 2B, oder D2 wie gemessen, und ${written} beim Gegenstück.`,
   'row-phrase-unread': ({ key, phrase, like }) =>
     `Gelesen: ${quoted(phrase)} in der Zeile ${key}; schreibe es wie ${like}.`,
+  'springs-in-two-rows': ({ phrase }) =>
+    `Gelesen ${quoted(phrase)} in der Zeile lock neben einer Zeile springs: schreibe lock = springs und den Rest in die Zeile springs.`,
   'divisions-outside': ({ text }) =>
     `Gelesen: ${quoted(text)} Skalenteile; ein Drehknopf hat 2 bis 10000: Gib eine Zahl darin an.`,
   'thread-longer-than-part': ({ part, thread, length, room }) =>
