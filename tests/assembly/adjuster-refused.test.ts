@@ -102,6 +102,18 @@ const BAD: readonly (readonly [what: string, text: string, code: string, part: R
     'part-size-unused',
     /A cap has no neck/,
   ],
+  [
+    'a length of springs, whose number could be a count',
+    `${GOOD} | springs = 40 mm`,
+    'row-phrase-unread',
+    /^Read “40 mm” in the row springs/,
+  ],
+  [
+    'springs spoken of in two rows',
+    `${GOOD} | lock = springs, 40 mm | springs = 2 between base and carried, 8 N`,
+    'springs-in-two-rows',
+    /^Read “40 mm” in the row lock/,
+  ],
 ];
 
 beforeEach(() => {

@@ -291,6 +291,7 @@ const CASES: readonly (readonly [string, string, string, RegExp, number?])[] = [
   ['a choice of no known name', 'lock = holds', 'lok = holds', /“lok” is not a symbol.*did you mean lock\?/],
   ['a block that is none', '```example turned with', '```exampel turned with', /is no block; did you mean “example”\?/],
   ['a unit that is none', '87.50 µm # The', '87.50 mym # The', /Read “mym” as a unit/],
+  ['a fold without a title', '::: summary', '::: more', /Say behind “::: more” what is folded/],
   ['no title', '# A chapter\n', '\n', /The chapter has no title/],
 ];
 

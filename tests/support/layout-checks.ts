@@ -73,6 +73,9 @@ export const illBuilt = (page: Page): Promise<string[]> =>
       ...all('a[href], button, input, select, textarea, summary, [tabindex="0"]')
         .filter((e) => e.closest('[aria-hidden=true], [role=presentation]'))
         .map((e) => `hidden, yet a stop of Tab: ${brief(e)}`),
+      ...all('[hidden]')
+        .filter((e) => getComputedStyle(e).display !== 'none')
+        .map((e) => `hidden, yet it stands there: ${brief(e)}`),
       ...all('math')
         .filter((e) => !e.textContent?.trim() || e.closest('[aria-hidden=true]'))
         .map((e) => `algebra that can’t be read: ${brief(e)}`),

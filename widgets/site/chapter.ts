@@ -2,7 +2,7 @@
  * A chapter: Markdown in, a checked page body and the model for the browser out.
  *
  * Plain CommonMark with tables, plus: fenced blocks (blocks.ts), values in braces (inline.ts), algebra between
- * dollar signs, and boxes opened by `::: goal`, `misconception`, `caution`, `summary`, `note`, and `doors` on the front; a part of a long page is folded by `:::: part What is in it`. Raw HTML is not taken.
+ * dollar signs, and boxes opened by `::: goal`, `misconception`, `caution`, `summary`, `note`, `more TITLE` for an aside that is folded, and `doors` on the front; a part of a long page is folded by `:::: part What is in it`. Raw HTML is not taken.
  */
 
 import createMarkdownIt, { type MarkdownIt, type StateInline, type Token } from 'markdown-it';
@@ -178,13 +178,26 @@ const anchorOf = (heading: string): string =>
     .replace(/[^\p{L}\p{N}]+/gu, '-')
     .replace(/^-|-$/g, '');
 
+/** The box that stands folded under its own title: a reference that the main line does not need. Paper has it open. */
+const FOLD = 'more';
+
 const markdown = (work: Work): MarkdownIt => {
   const md = createMarkdownIt({ html: false, typographer: true, quotes: '“”‘’' });
   md.use(anchor, { tabIndex: false, slugify: anchorOf });
   for (const [name, heading] of Object.entries(BOXES))
     md.use(container, name, {
       render: (tokens: Token[], i: number) => {
-        if (tokens[i]?.nesting !== 1) return '</aside>\n';
+        const folded = name === FOLD;
+        if (tokens[i]?.nesting !== 1) return folded ? '</details>\n' : '</aside>\n';
+        if (folded) {
+          const title = tokens[i].info.trim().slice(FOLD.length).trim();
+          if (title === '')
+            work.book.note(
+              (tokens[i].map?.[0] ?? 0) + 1,
+              'Say behind “::: more” what is folded: “::: more What each row says”.',
+            );
+          return `<details class="more"><summary>${md.utils.escapeHtml(title)}</summary>\n`;
+        }
         return `<aside class="box ${name}">${heading === '' ? '' : `<p class="box-name">${heading}</p>`}\n`;
       },
     });

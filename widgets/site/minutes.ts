@@ -1,6 +1,7 @@
 /**
  * How long a page takes, estimated: reading at the pace of somebody who reads technical English as a second language, and
- * some minutes for whatever is to be done. Our own estimate; no source.
+ * some minutes for whatever is to be done. Readings that are taken and typed one by one, and designs of a reader's own parts, take as long as the reading does. Our
+ * own estimate; no source.
  */
 import type { Token } from 'markdown-it';
 import type { Block } from './blocks.ts';
@@ -23,10 +24,29 @@ const MINUTES: Readonly<Record<Block['kind'], number>> = {
   symbols: 0,
 };
 
+/** Figures that are not only turned and read: what their reader types or does at the bench, beyond the two minutes of any. */
+const AT_THE_FIGURE: Readonly<Record<string, number>> = {
+  calibration: 8,
+  'fault-bench': 8,
+  certificate: 5,
+  'levelling-plate': 8,
+  'settling-log': 5,
+  adjuster: 5,
+  drawer: 5,
+  'printed-spring': 5,
+  ladder: 5,
+  'design-sheet': 10,
+  'bench-card': 10,
+  passport: 5,
+};
+
+const minutesOf = (block: Block): number =>
+  MINUTES[block.kind] + (block.kind === 'figure' ? (AT_THE_FIGURE[block.figure.name] ?? 0) : 0);
+
 export const minutesFor = (tokens: readonly Token[], blocks: readonly Block[]): number => {
   const words = tokens
     .filter((token) => token.type === 'inline')
     .reduce((sum, token) => sum + token.content.split(/\s+/).length, 0);
-  const minutes = words / WORDS_A_MINUTE + blocks.reduce((sum, { kind }) => sum + MINUTES[kind], 0);
+  const minutes = words / WORDS_A_MINUTE + blocks.reduce((sum, block) => sum + minutesOf(block), 0);
   return Math.max(5, Math.round(minutes / 5) * 5);
 };

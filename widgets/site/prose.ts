@@ -72,6 +72,7 @@ const HARD: readonly (readonly [RegExp, string])[] = [
 /** One term for one thing: the standard term of the trade, and the names that are not used beside it. */
 const TERMS: readonly (readonly [RegExp, string])[] = [
   [/\bpitch difference\b|\bdifference of (?:the )?(?:pitches|leads)\b/i, 'net lead'],
+  [/\bmotion per turn\b/i, 'net lead; local rate, at one point of the turn'],
   [/\bdrunk(?:en(?:ness)?|er)?\b/i, 'periodic error (“drunken” stands once, where it is explained)'],
   [/\bwander(?:s|ed|ing)?\b/i, 'periodic error, or varies'],
   [/\b(?:slop|slack|rattles?)\b/i, 'axial play, radial play; lost motion at the tip; clearance of a key or a fit'],
@@ -92,6 +93,8 @@ const TERMS: readonly (readonly [RegExp, string])[] = [
 
 /** Where a hard word or a second term is right after all: the place it is explained, or what a reader may type. */
 const ALLOWED: readonly (readonly [file: RegExp, text: RegExp])[] = [
+  // With a periodic error it differs from point to point, and is no net lead.
+  [/periodic-error\.md$|figures\/drunken-thread\.ts$/, /motion per turn/i],
   [/periodic-error\.md$/, /^The drunken thread$|\*\*drunken\*\*/],
   [/glossary\.md$/, /^\*\*Drunken thread\*\*/],
   [/words\/en\/designation\.ts$|refusals\/(?:adjuster|designation|exercises|typed-tables)\.ts$/, /#\d+-\d+|M\d+x/],

@@ -42,7 +42,7 @@ const nameOf = (item: Item): string => {
     case 'springs':
       return WORDS.list.spring;
     case 'lock':
-      return item.lock.kind;
+      return WORDS.list.lock[item.lock.kind];
   }
 };
 

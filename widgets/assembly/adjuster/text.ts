@@ -55,6 +55,7 @@ declare module '../../engine/kernel/result.ts' {
     'row-phrase-unread': { readonly key: string; readonly phrase: string; readonly like: string };
     'springs-drawing-lacks': { readonly lacks: readonly string[] };
     'springs-rate-and-drawing': { readonly phrase: string };
+    'springs-in-two-rows': { readonly phrase: string };
     'divisions-outside': { readonly text: string };
   }
 }
@@ -286,7 +287,9 @@ const readStatedThread = (role: Role, phrase: string): Result<StatedThread> => {
 type Rest = Omit<Description, 'name' | 'base' | 'turned' | 'carried'>;
 
 const readRows = (rows: ReadonlyMap<Key, string>, parts: Partial<Record<Role, Part>>): Result<Rest> => {
-  const springs = readSprings(rows.get('springs') ?? springsIn(rows.get('lock')));
+  const inLock = springsIn(rows.get('lock'));
+  if (inLock !== undefined && rows.has('springs')) return bad('springs-in-two-rows', { phrase: inLock }, 'lock');
+  const springs = readSprings(rows.get('springs') ?? inLock);
   if (!springs.ok) return springs;
   const lock = readLock(rows.get('lock'), springs.value !== undefined);
   if (!lock.ok) return lock;
@@ -370,7 +373,8 @@ const readSprings = (row: string | undefined): Result<Springs | undefined> => {
       rated = text;
     } else if (/ ?N(?: at assembly)?$/.test(text) && newtons.ok && newtons.value.value >= 0)
       force = newtons.value.value;
-    else return unread('springs', text, LIKE.springs);
+    // A number at the head of the row was taken for the count; it may belong to this phrase, so the reader is shown all of it.
+    else return unread('springs', many && row.startsWith(`${many[0].trimEnd()} ${text}`) ? row : text, LIKE.springs);
   }
   if (!(count >= 1)) return unread('springs', row, LIKE.springs);
   if (waves === undefined && modulus === undefined && Object.keys(sizes).length === 0)

@@ -241,10 +241,11 @@ export const drawerFigure = defineFigure({
   // The adjuster beside it changes nothing here.
   renderKey: (_, { values, choices, texts: { hardware, dividers } }) => [values, choices, hardware, dividers],
   mount: (stage, context) => {
+    const showButton = () => showSearch(stage);
     tellWhenSearched(() => {
       context.redraw();
-      showSearch(stage);
-    });
+      showButton();
+    }, showButton);
     stage.addEventListener('click', (event) => {
       if (event.target instanceof Element && event.target.closest('[data-act=search]')) stopOrGoOn();
     });

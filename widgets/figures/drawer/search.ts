@@ -26,10 +26,21 @@ interface Running {
 let finished: { readonly key: string; readonly result: Result<Stacks> } | undefined;
 let running: Running | undefined;
 let stopped: Pick<Running, 'key' | 'share'> | undefined;
-/** Figures that wait for a search. */
+/** Figures that wait for a search, and their buttons: another drawer that is refused ends a search without a new picture. */
 const waiting = new Set<() => void>();
-export const tellWhenSearched = (redraw: () => void): void => {
+const buttons = new Set<() => void>();
+export const tellWhenSearched = (redraw: () => void, showButton: () => void): void => {
   waiting.add(redraw);
+  buttons.add(showButton);
+};
+const endOthers = (): void => {
+  if (!running && !stopped) return;
+  running?.stop();
+  running = undefined;
+  stopped = undefined;
+  queueMicrotask(() => {
+    for (const show of buttons) show();
+  });
 };
 
 /** Whether a search is under way, was stopped by the reader, or neither. */
@@ -51,9 +62,7 @@ export const stacksOf = (text: string, kept: number): Result<Stacks> => {
   if (finished?.key === key) return finished.result;
   if (running?.key === key) return bad('drawer-being-searched', { share: running.share });
   if (stopped?.key === key) return bad('drawer-search-stopped', { share: stopped.share });
-  running?.stop();
-  running = undefined;
-  stopped = undefined;
+  endOthers();
   const run = searchDrawer(text, kept);
   const keep = (result: Result<Stacks>): Result<Stacks> => {
     running = undefined;

@@ -67,6 +67,14 @@ const draw = (s: State): string =>
   `<div class="part-drawings-view"><div class="paper-scroll" tabindex="0" role="group" aria-label="${WORDS.scroller}">${svg(s)}</div>` +
   `<p class="acts">${WORDS.files} ${(['svg', 'dxf'] as const).map((kind) => `<button type="button" class="plain" data-save="${kind}" data-key="save-sheet-${kind}" aria-label="${escapeText(WORDS.save(kind))}">${kind.toUpperCase()}</button>`).join(' ')}</p></div>`;
 
+/** Where a sheet is wider than its place, its edge is empty: the reader meets the drawing in its middle first. */
+const showMiddle = (stage: Element): void => {
+  const place = stage.querySelector('.paper-scroll');
+  if (!place) return;
+  place.scrollLeft = (place.scrollWidth - place.clientWidth) / 2;
+  place.scrollTop = (place.scrollWidth - place.clientWidth) / 6;
+};
+
 export const partDrawings = defineFigure({
   name: 'part-drawings',
   title: WORDS.title,
@@ -96,7 +104,8 @@ export const partDrawings = defineFigure({
       sheet.ok ? String(sheet.value.stated + sheet.value.assumed) : reasonOf(sheet),
     ]),
   }),
-  mount: (stage, context) =>
+  mount: (stage, context) => {
+    showMiddle(stage);
     onSave(stage, (kind) => {
       const state = stateOf(context.numbers(), context.view());
       if (!state.ok) return;
@@ -104,5 +113,6 @@ export const partDrawings = defineFigure({
       const name = fileName([adjuster.name || WORDS.adjuster, called], kind);
       if (kind === 'svg') saveFile(svg(state.value), name, 'image/svg+xml');
       else if (kind === 'dxf') saveFile(paperDxf(sheet.marks), name, 'image/vnd.dxf');
-    }),
+    });
+  },
 });

@@ -9,6 +9,7 @@ export const WORDS: Same<typeof En.WORDS> = {
     part: (kind, threads) => `${partKind(kind)} ${threads.map(spokenNumber).join(', ')}`,
     ball: (mm) => `Kugel ${spokenNumber(String(mm))} mm`,
     spring: 'Feder',
+    lock: { key: 'Passfeder', post: 'Stift' },
   },
   stop: ({ at, bound }) =>
     at === 'base and carried'

@@ -11,6 +11,7 @@ export const WORDS = {
     part: (kind: string, threads: readonly string[]) => `${kind} ${threads.join(', ')}`,
     ball: (mm: number) => `ball ${mm} mm`,
     spring: 'spring',
+    lock: { key: 'key', post: 'post' },
   },
   /** Why it turns no further. */
   stop: ({ at, bound }: StopFacts): string =>

@@ -40,6 +40,8 @@ export const ADJUSTER: typeof En.ADJUSTER = {
     `In der Zeichnung der Federn fehlt ${listed(lacks)}: Ergänze es in der Zeile springs, oder gib stattdessen eine Rate in N/mm an.`,
   'springs-rate-and-drawing': ({ phrase }) =>
     `Gelesen: ${quoted(phrase)} neben einer Zeichnung der Federn, aus der ihre Rate folgt: Lass eines von beiden weg.`,
+  'springs-in-two-rows': ({ phrase }) =>
+    `Gelesen ${quoted(phrase)} in der Zeile lock neben einer Zeile springs: schreibe lock = springs und den Rest in die Zeile springs.`,
   'divisions-outside': ({ text }) =>
     `Gelesen: ${quoted(text)} Skalenteile; ein Drehknopf hat 2 bis 10000: Gib eine Zahl darin an.`,
   'thread-longer-than-part': ({ part, thread, length, room }) =>

@@ -53,7 +53,7 @@ export const WORDS = {
   title: 'Map of all pairs',
   mapOf: (axes: string) => `Map of every pair of threads: ${axes}, with lines of equal motion`,
   leadAgainstLead: 'shorter lead against longer lead',
-  againstMotion: (what: string) => `${what} against motion per turn`,
+  againstMotion: (what: string) => `${what} against net lead`,
 
   longerLead: (unit: string) => `longer lead, ${unit}`,
   shorterLead: (unit: string) => `shorter lead, ${unit}`,
@@ -62,7 +62,7 @@ export const WORDS = {
     stroke: (unit: string) => `stroke, ${unit}`,
     size: (unit: string) => `larger diameter, ${unit}`,
   },
-  motionPerTurn: 'motion per turn',
+  motionPerTurn: 'net lead',
   wanted: (motion: string) => `wanted: ${motion}`,
   leastStroke: (stroke: string) => `least stroke: ${stroke}`,
 

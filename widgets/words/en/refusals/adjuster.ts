@@ -25,6 +25,7 @@ export const ADJUSTER: RefusalWords<
   | 'row-phrase-unread'
   | 'springs-drawing-lacks'
   | 'springs-rate-and-drawing'
+  | 'springs-in-two-rows'
   | 'divisions-outside'
   | 'thread-longer-than-part'
   | 'threads-break-through'
@@ -72,6 +73,8 @@ export const ADJUSTER: RefusalWords<
     `The drawing of the springs lacks ${listed(lacks)}: add ${lacks.length === 1 ? 'it' : 'them'} to the row springs, or state a rate in N/mm instead.`,
   'springs-rate-and-drawing': ({ phrase }) =>
     `Read ${quoted(phrase)} beside a drawing of the springs, from which their rate follows: leave out one of the two.`,
+  'springs-in-two-rows': ({ phrase }) =>
+    `Read ${quoted(phrase)} in the row lock beside a row springs: write lock = springs, and say the rest in the row springs.`,
   'divisions-outside': ({ text }) => `Read ${quoted(text)} divisions; a knob has from 2 to 10000: give one of those.`,
   'thread-longer-than-part': ({ part, thread, length, room }) =>
     `${thread} in the ${part} is ${mm(length)} long, and the part has room for ${mm(room)}: make the part longer or the thread shorter.`,
