@@ -504,6 +504,7 @@ const NO_PLOT = [
   'section',
   'solid',
   'plate-on-feet',
+  'jack-solid',
   'adjuster',
   'thread-limits',
   'ball-and-seat',

@@ -153,6 +153,10 @@ interface German {
     typeof import('../../widgets/words/en/figures/kit.ts'),
     typeof import('../../widgets/words/de/figures/kit.ts')
   >;
+  'figures/jack-solid.ts': Complete<
+    typeof import('../../widgets/words/en/figures/jack-solid.ts'),
+    typeof import('../../widgets/words/de/figures/jack-solid.ts')
+  >;
   'figures/ladder.ts': Complete<
     typeof import('../../widgets/words/en/figures/ladder.ts'),
     typeof import('../../widgets/words/de/figures/ladder.ts')

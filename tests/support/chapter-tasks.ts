@@ -462,6 +462,18 @@ export const TASKS: readonly Task[] = [
     is: () => [50, 60, 0],
   },
   {
+    widget: 'jack-solid',
+    page: 'pushed-from-the-side.html',
+    asks: 'turn half a turn on and take the push away, and read where the tip is then',
+    work: async (hands) => {
+      await hands.step('Turns', 0.5);
+      await hands.step('Push from the side', -2);
+    },
+    says: /^Nothing pushes from the side, and over (\d) turns the path of the tip is [\d.]+ µm wide\. After (\d) turns? the tip is/,
+    is: () => [2, 1],
+    drags: { 'Turned part, from above': TURNS },
+  },
+  {
     widget: 'which-part',
     page: 'pushed-from-the-side.html',
     asks: 'ask for the place sideways',

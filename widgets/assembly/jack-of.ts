@@ -9,6 +9,7 @@
  */
 import {
   type Asked,
+  at,
   type Bad,
   bad,
   contactModulus,
@@ -189,6 +190,29 @@ export interface Runs {
   /** How stiff it is as a whole; none of one that carries nothing. */
   readonly whole: WholeStiffness | undefined;
 }
+
+/** Heights off the nominal motion, from the start of the run, mm. */
+export const heightsOff = (run: readonly Stand[]): number[] => run.map((s) => s.z - at(run, 0).z);
+
+/** What is said of the path of the tip, mm: its shift sideways by the push at the start, its width, and the most that its height is off. */
+export const pathOf = ({
+  pushed,
+  quiet,
+}: Runs): { readonly moves: number; readonly round: number; readonly off: number } => {
+  const [first, still] = [at(pushed, 0), at(quiet, 0)];
+  const width = (of: 'x' | 'y') => {
+    const values = pushed.map((s) => s[of]);
+    return Math.max(...values) - Math.min(...values);
+  };
+  return {
+    moves: Math.hypot(first.x - still.x, first.y - still.y),
+    round: Math.max(width('x'), width('y')),
+    off: Math.max(...heightsOff(pushed).map(Math.abs)),
+  };
+};
+
+/** How far the tip goes from the axis at most, mm. */
+export const reachOf = (run: readonly Stand[]): number => Math.max(...run.map((s) => Math.hypot(s.x, s.y)));
 
 export type RunsFound =
   | { readonly at: 'work'; readonly key: string }

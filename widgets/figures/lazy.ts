@@ -22,6 +22,7 @@ import { footOnPlane } from './foot-on-plane/foot-on-plane.ts';
 import { forceChainFigure } from './force-chain/force-chain.ts';
 import { frictionCurve } from './friction-curve/friction-curve.ts';
 import { handForceFigure } from './hand-force/hand-force.ts';
+import { jackSolid } from './jack-solid/jack-solid.ts';
 import type { Figure } from './kit/figure.ts';
 import { ladderFigure } from './ladder/ladder.ts';
 import { leadErrorFigure } from './lead-error/lead-error.ts';
@@ -71,6 +72,7 @@ export const LAZY: readonly Figure[] = [
   handForceFigure,
   reversalLoop,
   pushedJack,
+  jackSolid,
   whichPartFigure,
   playBatchFigure,
   levellingPlate,

@@ -19,7 +19,7 @@ import { stepsOf } from '../kit/solid/assembling.ts';
 import { type Canvas, canvasOn } from '../kit/solid/canvas.ts';
 import { px, withSizes } from '../kit/svg.ts';
 import { BEGUN, type Check, type Desk, evidenceOf, type Note } from './desk.ts';
-import { bodies, overlayHtml, PICTURE, poseOf, stillHtml, viewOf } from './picture.ts';
+import { bodies, drawnStill, overlayHtml, PICTURE, poseOf, viewOf } from './picture.ts';
 import { PER_TURN, readingAt, type State, stateOf } from './state.ts';
 
 const motion = (x: number, view: UnitView) => show(x, { shown: 'motion', digits: 4 }, view);
@@ -29,7 +29,7 @@ const STANDS: Desk = { ...BEGUN, step: Number.POSITIVE_INFINITY, work: true };
 
 const draw = (s: State, view: UnitView): string =>
   `<div class="fault-bench-view"><div class="solid-view" data-solid role="img" aria-label="${escapeText(WORDS.drawing(s.adjuster.name))}">` +
-  `<svg class="solid-still" viewBox="0 0 ${PICTURE.width} ${PICTURE.height}" aria-hidden="true"><g data-still>${stillHtml(s, STANDS)}</g></svg>` +
+  `<svg class="solid-still" viewBox="0 0 ${PICTURE.width} ${PICTURE.height}" aria-hidden="true"><g data-still>${drawnStill(s, STANDS)}</g></svg>` +
   `<svg class="solid-overlay" viewBox="0 0 ${PICTURE.width} ${PICTURE.height}" aria-hidden="true"><g data-overlay>${overlayHtml(s, STANDS, view)}</g></svg></div>` +
   `<div class="fault-bench-head">${knobSvg(s.n, s.adjuster.divider, s.adjuster.steps, WORDS.knob, { from: 0, to: 1 })}</div><div class="fault-bench-desk" data-desk></div>` +
   `<div class="fault-bench-plot" data-plot></div>` +
@@ -159,7 +159,7 @@ const follow = (stage: HTMLElement, s: State, view: UnitView): void => {
     bodies: (net) => bodies(s.adjuster, net),
     view: () => ({ view: viewOf(s, pose), moves: false }),
   });
-  if (!live.canvas.drawn()) fill(stage, '[data-still]', stillHtml(s, desk));
+  if (!live.canvas.drawn()) fill(stage, '[data-still]', drawnStill(s, desk));
   fill(stage, '[data-overlay]', overlayHtml(s, desk, view));
   fill(stage, '[data-desk]', deskHtml(s, desk, view));
   fill(stage, '[data-plot]', desk.notes.length === 0 ? '' : withSizes(plotHtml(s, desk, view)));

@@ -7,7 +7,7 @@ import { extentsOf, springEnds } from '../kit/adjuster-extras.ts';
 import { type Held, heldAfter, stepsOf } from '../kit/solid/assembling.ts';
 import { type Body, bodiesOf } from '../kit/solid/bodies.ts';
 import type { Net, View } from '../kit/solid/scene.ts';
-import { stillOf } from '../kit/solid/still.ts';
+import { stillHtml, stillOf } from '../kit/solid/still.ts';
 import { type Aim, aimAt, type Frame, onPicture } from '../kit/solid/view.ts';
 import { px } from '../kit/svg.ts';
 import type { Desk } from './desk.ts';
@@ -71,14 +71,9 @@ export const viewOf = (s: State, pose: Pose): View => {
   };
 };
 
-export const stillHtml = (s: State, desk: Desk): string => {
+export const drawnStill = (s: State, desk: Desk): string => {
   const pose = poseOf(s, desk);
-  return stillOf(s.adjuster, pose, pose.aim, pose.turns, pose.locked)
-    .map(
-      ({ role, shape, top, lines }) =>
-        `<path class="part ${role} solid" d="${shape}"/><path class="part ${role} solid" d="${top}"/><path class="crests" d="${lines}"/>`,
-    )
-    .join('');
+  return stillHtml(stillOf(s.adjuster, pose, pose.aim, pose.turns, pose.locked));
 };
 
 const DIAL = 40;

@@ -18,7 +18,7 @@ import { mountSliders, type Slider, sliderHtml, updateSlider } from '../kit/slid
 import { bodiesOf, plateBody } from '../kit/solid/bodies.ts';
 import { type Canvas, canvasOn } from '../kit/solid/canvas.ts';
 import type { Stand, View } from '../kit/solid/scene.ts';
-import { hull, stillOf } from '../kit/solid/still.ts';
+import { hull, stillHtml, stillOf } from '../kit/solid/still.ts';
 import { type Aim, directionsOf, dot, type Look, onPicture, type Vector } from '../kit/solid/view.ts';
 import { polygon, px } from '../kit/svg.ts';
 import { aimOf, groundOf, lowest, PICTURE, plateBox, type StandingFoot, type State, stateOf } from './state.ts';
@@ -64,7 +64,7 @@ const cornersOf = (s: State): readonly Vector[] => {
   return [0, thick].flatMap((up) => round.map(([i, j]) => corner(i, j, up)));
 };
 
-const stillHtml = (s: State, aim: Aim): string => {
+const feetHtml = (s: State, aim: Aim): string => {
   const { near } = directionsOf(aim);
   const [x0, y0] = onPicture(aim, [0, 0, 0]);
   const feet = [...s.feet].sort((p, q) => dot([p.x, p.y, 0], near) - dot([q.x, q.y, 0], near));
@@ -74,11 +74,8 @@ const stillHtml = (s: State, aim: Aim): string => {
       .map((foot) => {
         const [x, y] = onPicture(aim, [foot.x, foot.y, 0]);
         const { at, turns } = placesOf(s, foot);
-        const pieces = stillOf(s.adjuster, { at }, aim, turns).map(
-          ({ role, shape, top, lines }) =>
-            `<path class="part ${role} solid" d="${shape}"/><path class="part ${role} solid" d="${top}"/><path class="crests" d="${lines}"/>`,
-        );
-        return `<g transform="translate(${px(x - x0)} ${px(y - y0)})">${pieces.join('')}</g>`;
+        const pieces = stillHtml(stillOf(s.adjuster, { at }, aim, turns));
+        return `<g transform="translate(${px(x - x0)} ${px(y - y0)})">${pieces}</g>`;
       })
       .join('') +
     `<path class="part base solid" d="${polygon(hull(corners))}"/><path class="part base solid" d="${polygon(corners.slice(4))}"/>`
@@ -111,7 +108,7 @@ const draw = (s: State, view: UnitView): string => {
   const aim = aimOf(s, BEGIN);
   return (
     `<div class="plate-on-feet-view"><div class="solid-view" data-solid role="img" aria-label="${WORDS.drawing}">` +
-    `<svg class="solid-still" viewBox="0 0 ${PICTURE.width} ${PICTURE.height}" aria-hidden="true"><g data-still>${stillHtml(s, aim)}</g></svg>` +
+    `<svg class="solid-still" viewBox="0 0 ${PICTURE.width} ${PICTURE.height}" aria-hidden="true"><g data-still>${feetHtml(s, aim)}</g></svg>` +
     `<svg class="solid-overlay" viewBox="0 0 ${PICTURE.width} ${PICTURE.height}" aria-hidden="true"><g data-overlay>${namesHtml(s, aim, view)}</g></svg></div>` +
     `<div class="plate-on-feet-side"><p class="line" data-part="magnified">${magnified(s)}</p>${SLIDERS.map((x) => sliderHtml(x, BEGIN[x.name], degrees(BEGIN[x.name]))).join('')}` +
     `<p class="acts"><button type="button" data-act="turn" data-key="act-turn">${PLAN.turnThem}</button><button type="button" class="plain" data-act="back" data-key="act-back">${PLAN.roundBack}</button></p></div></div>`
@@ -170,7 +167,7 @@ const follow = (stage: HTMLElement, s: State, view: UnitView): void => {
     const place = stage.querySelector(part);
     if (place && place.innerHTML !== html) place.innerHTML = html;
   };
-  if (!live?.canvas.drawn()) fill('[data-still]', stillHtml(s, aim));
+  if (!live?.canvas.drawn()) fill('[data-still]', feetHtml(s, aim));
   fill('[data-overlay]', namesHtml(s, aim, view));
   fill('[data-part=magnified]', magnified(s));
   const able = {

@@ -4,11 +4,14 @@
  */
 import { type JointWords, WORDS } from '#words/figures/pushed-jack.ts';
 import {
+  heightsOff,
   idleOfJack,
   JACK_CHOICES,
   JACK_QUANTITIES,
   jackOf,
+  pathOf,
   type Runs,
+  reachOf,
   runsOf,
   whenRun,
 } from '../../assembly/jack-of.ts';
@@ -24,6 +27,7 @@ import {
   type WholeStiffness,
 } from '../../engine/index.ts';
 import { numeral, show, type UnitView } from '../../input/format.ts';
+import { factorFor } from '../kit/factor.ts';
 import { defineFigure, type NumbersOf } from '../kit/figure.ts';
 import { axisUnit, type Frame, legendItem, panelHtml, roundUp, xAt, yAt } from '../kit/plots/frame.ts';
 import { amount, type Row } from '../kit/readout.ts';
@@ -59,11 +63,6 @@ const stateOf = (numbers: Given): Result<State> => {
   if (!found.ok) return found;
   if (found.value.at === 'work') return good({ at: 'work', key: found.value.key, over });
   const { runs, key } = found.value;
-  const [first, still] = [at(runs.pushed, 0), at(runs.quiet, 0)];
-  const widths = (of: 'x' | 'y') => {
-    const values = runs.pushed.map((s) => s[of]);
-    return Math.max(...values) - Math.min(...values);
-  };
   return good({
     at: 'end',
     key,
@@ -72,18 +71,13 @@ const stateOf = (numbers: Given): Result<State> => {
     d: { A: dOf(numbers.threads.A), C: dOf(numbers.threads.C) },
     nested: numbers.choices.arrangement === 'nested',
     over,
-    moves: Math.hypot(first.x - still.x, first.y - still.y),
-    round: Math.max(widths('x'), widths('y')),
-    off: Math.max(...heights(runs.pushed).map(Math.abs)),
+    ...pathOf(runs),
     gauge: gaugeOff(runs.pushed, numbers.values.a_o),
     whole: runs.whole,
   });
 };
 
 const dOf = (thread: Thread): number => thread.d;
-
-/** Height off the nominal motion, from the start of the run. */
-const heights = (run: readonly Stand[]): number[] => run.map((s) => s.z - at(run, 0).z);
 
 const motion = (z: number, view: UnitView): string => show(z, { shown: 'motion', digits: 3 }, view);
 const force = (F: number, view: UnitView): string => show(F, { shown: 'force', digits: 3 }, view);
@@ -100,17 +94,8 @@ const touchesOf = ({ pressed, pulled }: JointState): JointWords['touches'] =>
           ? 'in places'
           : 'nowhere';
 
-/** A factor such as 500 or 2000 by which this length comes near to that one. */
-const factorFor = (length: number, drawn: number): number => {
-  if (!(length > 1e-9)) return 1;
-  const wished = drawn / length;
-  const decade = 10 ** Math.floor(Math.log10(wished));
-  const lead = wished / decade;
-  return decade * (lead >= 5 ? 5 : lead >= 2 ? 2 : 1);
-};
-
-/** How far the tip goes from the axis at most, mm. */
-const reach = (s: Done): number => Math.max(...s.runs.pushed.map((p) => Math.hypot(p.x, p.y)));
+/** By how much lean and path are drawn too large. */
+const leanOf = (s: Done): number => factorFor(Math.max(reachOf(s.runs.pushed), 1e-6), 0.16 * s.jack.tip);
 
 const WIDE = 240;
 const HIGH = 250;
@@ -129,7 +114,7 @@ const solid = (s: Done): string => {
   const wide = Math.max(s.d.A, s.d.C) * (s.nested ? 0.75 : 0.95);
   const foot = wide + 3;
   const scale = (HIGH - 44) / (jack.tip * UPRIGHT + foot * FLAT);
-  const lean = factorFor(Math.max(reach(s), 1e-6), 0.16 * jack.tip);
+  const lean = leanOf(s);
   const place = (x: number, away: number, z: number): Point => [
     WIDE / 2 + x * scale,
     HIGH - 16 - (foot * FLAT + z * UPRIGHT + away * FLAT) * scale,
@@ -171,7 +156,7 @@ const solid = (s: Done): string => {
         })
         .join('')
     : '';
-  const risen = heights(s.runs.pushed);
+  const risen = heightsOff(s.runs.pushed);
   const path = polyline(s.runs.pushed.map((p, i) => place(lean * p.x, lean * p.y, jack.tip + lean * at(risen, i))));
   const [endX, endY] = place(lean * last.x, lean * last.y, jack.tip + lean * at(risen, s.runs.pushed.length - 1));
   return (
@@ -213,7 +198,7 @@ const magnified = (s: Done): string => {
 const DASH = '7 4';
 
 const frameOf = (s: Done, view: UnitView): Frame => {
-  const values = [...heights(s.runs.pushed), ...heights(s.runs.quiet)];
+  const values = [...heightsOff(s.runs.pushed), ...heightsOff(s.runs.quiet)];
   const [low, high] = [Math.min(...values), Math.max(...values)];
   const unit = axisUnit(Math.max(high, -low, 1e-6), view);
   const shallow = 0.1 * roundUp(Math.max(high, -low, 1e-6), unit);
@@ -229,8 +214,8 @@ const draw = (s: State, view: UnitView): string => {
     return `<p class="line" role="status">${WORDS.working}</p><svg viewBox="0 0 400 20" aria-hidden="true"><rect class="jack-share" data-share="0" x="0" y="4" width="0" height="12"/><rect class="jack-whole" x="0" y="4" width="400" height="12"/></svg>`;
   const frame = frameOf(s, view);
   const curve = (run: readonly Stand[]) =>
-    polyline(heights(run).map((z, i): Point => [xAt(frame, at(run, i).n), yAt(frame, z)]));
-  const leanFactor = numeral(factorFor(Math.max(reach(s), 1e-6), 0.16 * s.jack.tip));
+    polyline(heightsOff(run).map((z, i): Point => [xAt(frame, at(run, i).n), yAt(frame, z)]));
+  const leanFactor = numeral(leanOf(s));
   return (
     `<div class="pushed-jack-view"><div class="jack-pictures"><div>${solid(s)}<p class="x-name">${WORDS.drawn.lean(leanFactor)}</p></div><div>${plan(s, view)}<p class="x-name">${WORDS.drawn.path(magnified(s))}</p></div></div>` +
     `<div class="jack-height"><ul class="legend">${legendItem('carried', undefined, WORDS.legend.pushed)}${legendItem('base', DASH, WORDS.legend.quiet)}</ul>` +
@@ -328,7 +313,7 @@ export const pushedJack = defineFigure({
   },
   table: (s, view) => {
     if (s.at === 'work') return WORDS.noneYet;
-    const z = heights(s.runs.pushed);
+    const z = heightsOff(s.runs.pushed);
     const every = Math.max(1, Math.round(s.runs.pushed.length / 24));
     return {
       head: WORDS.head,

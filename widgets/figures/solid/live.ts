@@ -1,10 +1,10 @@
 /** The solid of one adjuster on its stage: how it is held, and a step of putting it together seen to be done. */
-import { type Role, reach } from '../../assembly/adjuster/part.ts';
-import { springEnds, widestStep } from '../kit/adjuster-extras.ts';
+import type { Role } from '../../assembly/adjuster/part.ts';
+import { springEnds } from '../kit/adjuster-extras.ts';
 import { bodiesOf } from '../kit/solid/bodies.ts';
 import { canvasOn } from '../kit/solid/canvas.ts';
 import type { Lit, View } from '../kit/solid/scene.ts';
-import { onPicture, PICTURE } from '../kit/solid/view.ts';
+import { PICTURE } from '../kit/solid/view.ts';
 import { BEGIN, between, type Pose, type Posed } from './pose.ts';
 import type { State } from './state.ts';
 
@@ -12,7 +12,6 @@ export interface Live {
   pose: Pose;
   readonly show: (s: State, pose: Posed) => void;
   readonly drawn: () => boolean;
-  readonly isOnHead: (event: PointerEvent, s: State) => boolean;
 }
 
 /** Half planes that a part is made of where the machine is slow. */
@@ -47,18 +46,6 @@ export const liveOn = (stage: HTMLElement, again: () => void): Live => {
       });
     },
     drawn: canvas.drawn,
-    isOnHead: (event, s) => {
-      const place = stage.querySelector('[data-solid]')?.getBoundingClientRect();
-      if (!place || !shown) return false;
-      const unit = PICTURE.width / place.width;
-      const [x, y] = [(event.clientX - place.left) * unit, (event.clientY - place.top) * unit];
-      const { pose } = shown;
-      const step = widestStep(s.adjuster.turned);
-      const [cx, top] = onPicture(pose.aim, [0, 0, pose.at.turned + step.to]);
-      const [, bottom] = onPicture(pose.aim, [0, 0, pose.at.turned + step.from]);
-      const slack = 12;
-      return Math.abs(x - cx) < reach(step) * pose.aim.scale + slack && y > top - slack && y < bottom + slack;
-    },
   };
   return live;
 };

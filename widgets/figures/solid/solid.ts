@@ -15,7 +15,8 @@ import { mountPull } from '../kit/pull.ts';
 import { amount, following, type Row, signedAmount } from '../kit/readout.ts';
 import { mountSliders, type Slider, sliderHtml, updateSlider } from '../kit/slider.ts';
 import { stepsOf } from '../kit/solid/assembling.ts';
-import { stillOf } from '../kit/solid/still.ts';
+import { isOnHead } from '../kit/solid/head.ts';
+import { stillHtml, stillOf } from '../kit/solid/still.ts';
 import { PICTURE } from '../kit/solid/view.ts';
 import { drawnOver, updateLabels } from './labels.ts';
 import { type Live, liveOn } from './live.ts';
@@ -54,20 +55,15 @@ const wordsAt = (s: State, view: UnitView) => {
   });
 };
 
-const stillHtml = (s: State, pose: Posed): string =>
-  stillOf(s.adjuster, { at: pose.at }, pose.aim, pose.turns, pose.locked)
-    .map(
-      ({ role, shape, top, lines }) =>
-        `<path class="part ${role} solid" d="${shape}"/><path class="part ${role} solid" d="${top}"/><path class="crests" data-path="${role}Lines" d="${lines}"/>`,
-    )
-    .join('');
+const stillAt = (s: State, pose: Posed): string =>
+  stillHtml(stillOf(s.adjuster, { at: pose.at }, pose.aim, pose.turns, pose.locked));
 
 const draw = (s: State, view: UnitView): string => {
   const pose = posed(s, BEGIN);
   const { overlay, labels } = drawnOver(s, pose, wordsAt(s, view), view);
   return (
     `<div class="solid-whole"><div class="solid-view" data-solid role="img" aria-label="${escapeText(WORDS.drawing(s.adjuster.name))}">` +
-    `<svg class="solid-still" viewBox="0 0 ${PICTURE.width} ${PICTURE.height}" aria-hidden="true"><g data-still>${stillHtml(s, pose)}</g></svg>` +
+    `<svg class="solid-still" viewBox="0 0 ${PICTURE.width} ${PICTURE.height}" aria-hidden="true"><g data-still>${stillAt(s, pose)}</g></svg>` +
     `<svg class="solid-overlay" viewBox="0 0 ${PICTURE.width} ${PICTURE.height}" aria-hidden="true"><g data-overlay>${overlay}</g></svg>` +
     `${labels}</div>` +
     `<div class="solid-side">${knobSvg(s.standing.n, s.adjuster.divider, s.adjuster.steps, WORDS.knob)}` +
@@ -113,7 +109,7 @@ const lives = new WeakMap<HTMLElement, Live>();
 
 const fillStill = (stage: HTMLElement, s: State, pose: Posed): void => {
   const still = stage.querySelector('[data-still]');
-  if (still) still.innerHTML = stillHtml(s, pose);
+  if (still) still.innerHTML = stillAt(s, pose);
 };
 
 const follow = (stage: HTMLElement, s: State, view: UnitView): void => {
@@ -279,8 +275,8 @@ export const solidFigure = defineFigure({
       const unit = PICTURE.width / place.getBoundingClientRect().width;
       const was = { pose: live.pose, n: s.standing.n };
       // While it is put together nothing is turned but by its steps.
-      const turned = live.pose.step === undefined && live.isOnHead(event, s);
       const pose = posed(s, live.pose);
+      const turned = live.pose.step === undefined && isOnHead(event, place, s.adjuster, pose);
       return {
         tap: () => {},
         move: ({ clientX, clientY }) => {

@@ -22,6 +22,15 @@ export interface StillPiece {
   readonly lines: string;
 }
 
+/** The pieces as they stand in a drawing, painted one over the other. */
+export const stillHtml = (pieces: readonly StillPiece[]): string =>
+  pieces
+    .map(
+      ({ role, shape, top, lines }) =>
+        `<path class="part ${role} solid" d="${shape}"/><path class="part ${role} solid" d="${top}"/><path class="crests" data-path="${role}Lines" d="${lines}"/>`,
+    )
+    .join('');
+
 /** Turns of each part, clockwise seen from above. */
 export type Turned = Readonly<Record<Role, number>>;
 
