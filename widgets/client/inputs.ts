@@ -108,6 +108,9 @@ const typedRow = (set: string, input: Exclude<Input, { kind: 'choice' }>, store:
       field.value = part;
     const invalid = String(now.reason !== undefined);
     if (field.getAttribute('aria-invalid') !== invalid) field.setAttribute('aria-invalid', invalid);
+    // In a shut fold nobody would read why; once, since whoever shuts it again has read it.
+    if (now.reason !== undefined && !element.classList.contains('wrong'))
+      element.closest('details.more')?.setAttribute('open', '');
     element.classList.toggle('wrong', now.reason !== undefined);
     const kept = typeof now.value === 'object' ? now.value.designation : '';
     const left = input.kind === 'text' && now.reason === undefined ? TEXTS[input.name].note(now.text) : '';
