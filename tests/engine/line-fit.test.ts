@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { lineFit, slopeInterval, studentT } from '../../widgets/engine/index.ts';
 import norris from '../reference/nist-norris.json' with { type: 'json' };
 import { EIGHT_DIGITS, EIGHT_DIGITS_TAIL, ONE_TAIL, SCIPY, THREE_DECIMALS } from '../reference/student-t.ts';
+import { inDeep } from '../support/deep.ts';
 import { growth, IN_STEP } from '../support/growth.ts';
 import { reasonIn, valueIn } from '../support/results.ts';
 import { seeded } from '../support/seeded.ts';
@@ -159,7 +160,7 @@ describe('lineFit', () => {
     expect(lineFit([-1e100, 0, 1e100], [1e100, 0, -2e99]).ok).toBe(true);
   });
 
-  it('takes ten times as long for ten times the rows, 100 000 of them', () => {
+  it('takes ten times as long for ten times the rows, 100 000 of them', inDeep, () => {
     const { normal } = seeded(5);
     const x = Array.from({ length: 100_000 }, (_, i) => i / 1000);
     const y = x.map((v) => 0.0875 * v + 1e-3 * normal());

@@ -309,7 +309,7 @@ const READ: Readonly<Record<string, (shown: Shown) => Twice[]>> = {
     );
     // Of the four maps the first is read: motion sideways, gain upwards.
     const against = svg?.getAttribute('aria-label') ?? '';
-    if (!ring || !first || !against.includes('gain against motion')) return [];
+    if (!ring || !first || !against.includes('gain against net lead')) return [];
     const log = (ticks: Element[], at: string, shift: number, place: number): number => {
       const [a, b] = [ticks[0], ticks.at(-1)].map((t) => ({
         place: number(t, at) - shift,
