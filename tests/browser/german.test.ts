@@ -9,8 +9,7 @@ import { buildNotebook } from '../../widgets/site/build.mjs';
 import { inDeep } from '../support/deep.ts';
 import { inChromium } from '../support/engines.ts';
 import { englishIn } from '../support/english.ts';
-import { illLettered } from '../support/layout-checks.ts';
-import { pageNames, readThrough, settled, useBrowser } from '../support/page.ts';
+import { useBrowser } from '../support/page.ts';
 
 const { visit } = useBrowser();
 
@@ -33,18 +32,6 @@ describe.skipIf(inDeep.skip || inChromium.skip)('the German edition', () => {
     }
     expect(faults).toEqual([]);
   });
-
-  it('letters its drawings as freely as English ones, though its words are longer, wide and narrow', async () => {
-    for (const name of pageNames()) {
-      const { page } = await visit(name, { from: from(), fresh: true });
-      await readThrough(page);
-      for (const width of [1440, 390]) {
-        await page.setViewportSize({ width, height: 900 });
-        await settled(page);
-        expect.soft(await illLettered(page), `${name}, ${width} px`).toEqual([]);
-      }
-    }
-  }, 600_000);
 
   it('takes a decimal comma, writes one, and puts a point into its link', async () => {
     const { page } = await visit('one-screw.html', { from: from() });
