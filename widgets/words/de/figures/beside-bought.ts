@@ -4,6 +4,8 @@ import type * as En from '../../en/figures/beside-bought.ts';
 import type { Same } from '../../same.ts';
 
 const WHAT = { screw: 'Schraube schert ab', nut: 'Mutter schert aus', core: 'Kern', body: 'Wand der Mutter' };
+/** Neben einem Balken ist wenig Platz. */
+const SHORT = { screw: 'Schraube schert', nut: 'Mutter schert', core: 'Kern', body: 'Wand' };
 const FIRST = {
   screw: 'das Gewinde der Schraube',
   nut: 'das Gewinde der Mutter',
@@ -20,7 +22,7 @@ export const WORDS: Same<typeof En.WORDS> = {
   bars: 'Was jedes Gewinde und der Sitz der Kugel tragen, und die Last',
   press: 'Kugel, Presssitz',
   load: (load) => `Last ${load}`,
-  carries: (joint, what) => `Gewinde ${joint}, ${WHAT[what]}`,
+  carries: (joint, what) => `${joint}, ${SHORT[what]}`,
   carriesOver: (joint, thread, what, engaged) =>
     `Gewinde ${joint}, ${spokenNumber(thread)}: ${WHAT[what]}${what === 'core' || what === 'body' ? '' : `, über ${engaged}`}`,
   rows: {

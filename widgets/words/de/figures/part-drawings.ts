@@ -2,6 +2,7 @@
 import { spokenNumber } from '../../../engine/index.ts';
 import type * as En from '../../en/figures/part-drawings.ts';
 import type { Same } from '../../same.ts';
+import { chosen } from '../choices.ts';
 import { materialName, partKind } from '../kinds.ts';
 
 const PARTS = { base: 'Grundteil', turned: 'Stellteil', carried: 'Hubteil' };
@@ -60,7 +61,7 @@ export const WORDS: Same<typeof En.WORDS> = {
   save: (kind) => `Dieses Blatt als ${kind.toUpperCase()} speichern`,
   head: ['Blatt', 'was', 'Maßstab', 'Maße'],
   caption: (v) =>
-    `${v.what} auf ${v.paper}, ${v.scale}: ${
+    `${v.what} auf ${chosen('paper', v.paper)}, ${v.scale}: ${
       v.listed > 0
         ? `${v.listed} Nummern führen zur Stückliste`
         : `${v.stated} ${v.stated === 1 ? 'Maß' : 'Maße'} wie angegeben${v.assumed > 0 ? `, ${v.assumed} in Klammern` : ''}`

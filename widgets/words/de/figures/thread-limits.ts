@@ -31,10 +31,10 @@ export const WORDS: Same<typeof En.WORDS> = {
   lensWords: (times) =>
     `Eine Flanke an der Flankenlinie, noch ${times}-mal größer; Abstände gelten hier auf dem Radius.`,
   levels: {
-    nutLargest: 'Mutter, größte',
-    nutSmallest: 'Mutter, kleinste',
-    screwLargest: 'Schraube, größte',
-    screwSmallest: 'Schraube, kleinste',
+    nutLargest: 'Mutter max.',
+    nutSmallest: 'Mutter min.',
+    screwLargest: 'Schraube max.',
+    screwSmallest: 'Schraube min.',
   },
   spans: { least: 'kleinstes', most: 'größtes' },
   limits: 'Grenzmaße',
