@@ -12,7 +12,7 @@ import { outlineOf, type RenderedChapter, renderChapter } from './chapter.ts';
 import { CHAPTER_FILE, pageHref } from './chapter-href.ts';
 import type { Diagnostic } from './diagnostics.ts';
 import { nearest } from './near.ts';
-import { citedPages, numberOf, withCitations } from './numbering.ts';
+import { citedPages, withCitations } from './numbering.ts';
 import { type Assets, type Place, pageHtml } from './page.ts';
 import { stepFormula } from './render.ts';
 import { withRoutes } from './routes.ts';
