@@ -47,7 +47,7 @@ const rowsOf = ({ lessons }: Plan) =>
 const HEADS = [LESSON_HEAD, CHAPTERS_TAKEN, MINUTES_HEAD, OUTCOMES_HEAD, PRACTISED_BY];
 
 const planHtml = (plan: Plan, says: string): string =>
-  `<section class="paper grid plan"><h2>${PLAN}</h2><p>${escapeText(says)}</p><table><thead><tr>${HEADS.map((head) => `<th scope="col">${head}</th>`).join('')}</tr></thead><tbody>${rowsOf(
+  `<section class="paper grid course-plan"><h2>${PLAN}</h2><p>${escapeText(says)}</p><table><thead><tr>${HEADS.map((head) => `<th scope="col">${head}</th>`).join('')}</tr></thead><tbody>${rowsOf(
     plan,
   )
     .map(
