@@ -27,7 +27,8 @@ describe('a player of QTI 3', () => {
       const files = qtiFiles(LINES, '3.0', BANK.version);
       for (const line of LINES) {
         const { item, key } = line;
-        const xml = files[`items/${identifierOf(key)}.xml`] ?? '';
+        // The page that plays it has no folder of the pictures of the package.
+        const xml = (files[`items/${identifierOf(key)}.xml`] ?? '').replace(/<img\b[^>]*>/g, '');
         if (item.offered) {
           const { right, options } = item.offered;
           const order = right.length > 1;
