@@ -296,6 +296,7 @@ describe('on paper and in files', () => {
         const key = parseHTML(`<body>${keySheet([line], 'Ada', heading)}</body>`).document;
         expect(key.querySelector('.answer')?.textContent).toBe(answerText(line.item).replaceAll('_', ''));
         expect(judge(line.item, line.item.offered?.right ?? '').kind).toBe('right');
+        expect(judge(line.item, line.item.offered?.right ?? '').says).toContain(line.item.decides ?? '');
         // Where the steps alone do not say which is right, the key ends with what settles it.
         if (kind !== 'choice' && kind !== 'wrong-line')
           expect(key.querySelector('.worked-key > ol > li > ul > li:last-child')?.textContent).toMatch(/[a-z].*\.$/);

@@ -1,5 +1,5 @@
 /** The styles of figures: each stands with its figure, is on the pages of that figure only, and touches no other. */
-import { readFileSync } from 'node:fs';
+import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { LAZY } from '../../widgets/figures/lazy.ts';
 import { allStyles, packedStyles } from '../../widgets/site/styles.mjs';
@@ -37,6 +37,29 @@ describe('the styles of figures', () => {
         .filter((other) => names.every((name) => classes(other.selector.split(/[\s>]+/).at(-1) ?? '').includes(name)))
         .map((other) => `${figure}: ${selector} would style ${other.figure}: ${other.selector}`);
     });
+    expect(reaching).toEqual([]);
+  });
+
+  it('reach into no paper, grid or plan for a class: the notebook in one file has all styles', () => {
+    const folders = ['widgets/exercises/', 'widgets/client/papers/'];
+    const sources = folders.flatMap((folder) =>
+      readdirSync(new URL(folder, root))
+        .filter((name) => name.endsWith('.ts'))
+        .map((name) => readFileSync(new URL(folder + name, root), 'utf8')),
+    );
+    const ofPapers = new Set(
+      sources.flatMap((text) => [...text.matchAll(/class="([\w -]+)/g)].flatMap(([, names = '']) => names.split(' '))),
+    );
+    expect(ofPapers).toContain('paper');
+    const reaching = own
+      .flatMap(({ figure, selectors }) => selectors.map((selector) => ({ figure, selector })))
+      .filter(({ selector }) => /^(\.[\w-]+)+$/.test(selector))
+      .filter(({ selector }) =>
+        selector
+          .slice(1)
+          .split('.')
+          .every((name) => ofPapers.has(name)),
+      );
     expect(reaching).toEqual([]);
   });
 

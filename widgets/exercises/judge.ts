@@ -46,7 +46,8 @@ const judgeOffered = (item: Item, offered: Offered, text: string): Verdict => {
     const list = [...letters].join(', ');
     return { kind: 'unread', says: order ? eachOnce(list) : chooseOne(list) };
   }
-  if (typed === right) return { kind: 'right', says: rightAnswer(answerText(item), '') };
+  if (typed === right)
+    return { kind: 'right', says: [rightAnswer(answerText(item), ''), item.decides ?? ''].join(' ').trim() };
   const says = order ? orderSays(offered, typed) : (options[letters.indexOf(typed)]?.says ?? '');
   return { kind: item.slips.some((s) => s.says === says) ? 'slip' : 'wrong', says: slipMade(says) };
 };

@@ -43,7 +43,7 @@ export const renderExercise = ({ exercise, lines }: ExerciseBlock, inline: Inlin
     `<details class="whole"${open ? ' open' : ''}><summary><h3 id="exercise-${id}-name"><span class="tag">${EXERCISE}</span> ${escapeText(title)}</h3> <span class="kind">${EXERCISE_KINDS[exercise.kind ?? (exercise.picture ? 'picture' : 'number')]}</span></summary>` +
     `<p class="question"><span data-question>${escapeText(item.question)}</span> <span class="ask">${escapeText(askText(item))}</span></p><div data-shown>${shownHtml(item)}</div><div class="attempt"></div>` +
     `<details class="hint"><summary>${HINT}</summary><p data-hint>${escapeText(item.hint)}</p></details>` +
-    `<details class="worked"><summary>${WORKED_ANSWER}</summary><ol class="steps">${worked}</ol>${bySteps && exercise.kind ? `<p class="decides" data-decides>${escapeText(item.decides ?? '')}</p>` : ''}<p class="answer">${answerPlaces(escapeText(answerText(item)), escapeText(acceptedText(item)))}</p></details></details></section>`
+    `<details class="worked"><summary>${WORKED_ANSWER}</summary><ol class="steps">${worked}</ol>${bySteps && exercise.kind !== undefined && exercise.kind !== 'choice' ? `<p class="decides" data-decides>${escapeText(item.decides ?? '')}</p>` : ''}<p class="answer">${answerPlaces(escapeText(answerText(item)), escapeText(acceptedText(item)))}</p></details></details></section>`
   );
 };
 

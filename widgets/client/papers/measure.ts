@@ -15,11 +15,13 @@ const WITHIN = {
 } as const;
 /** Browsers round here and there; so much of a sheet stays free, mm. */
 const SPARE = 6;
+/** Some milliseconds of layout. */
+const AT_ONCE = 30;
 const PX_PER_MM = 96 / 25.4;
 
 export interface Measure {
-  /** Lays out what was not yet laid out, all in one go: each look at a height has the page laid out anew. */
-  readonly learn: (lines: readonly PaperLine[]) => void;
+  /** Lays out what was not yet laid out, so many in one go: each look at a height has the page laid out anew. */
+  readonly learn: (lines: readonly PaperLine[]) => Generator<void, void, void>;
   readonly pagesOf: (lines: readonly PaperLine[]) => number[][];
   readonly end: () => void;
 }
@@ -44,13 +46,18 @@ export const measureFor = (
   const room = (height - SPARE) * PX_PER_MM - chrome;
   const heights = new Map<Item, number>();
   return {
-    learn: (lines) => {
-      const fresh = new Map(lines.filter(({ item }) => !heights.has(item)).map((line) => [line.item, line]));
-      list.innerHTML = [...fresh.values()].map(({ item, exercise }) => asked(item, marks(exercise))).join('');
-      const items = [...fresh.keys()];
-      for (const [i, li] of all(list, ':scope > li').entries()) {
-        const item = items[i];
-        if (item) heights.set(item, li.getBoundingClientRect().height);
+    *learn(lines) {
+      const fresh = [
+        ...new Map(lines.filter(({ item }) => !heights.has(item)).map((line) => [line.item, line])).values(),
+      ];
+      for (let from = 0; from < fresh.length; from += AT_ONCE) {
+        const some = fresh.slice(from, from + AT_ONCE);
+        list.innerHTML = some.map(({ item, exercise }) => asked(item, marks(exercise))).join('');
+        for (const [i, li] of all(list, ':scope > li').entries()) {
+          const item = some[i]?.item;
+          if (item) heights.set(item, li.getBoundingClientRect().height);
+        }
+        yield;
       }
     },
     pagesOf: (lines) =>

@@ -131,6 +131,12 @@ export const mountPapers = (
   let papers: SetPaper[] = [];
   /** Keys become a part of the page when they are printed: two hundred of them are as much again as all sheets. */
   let keyTexts: string[] = [];
+  /** So do the grid and the sheet of how all is worked. */
+  let writeRest = () => {};
+  const printRest = (stack: { readonly print: () => void }) => () => {
+    writeRest();
+    stack.print();
+  };
   const printKeys = () => {
     keys.innerHTML = keyTexts.join('');
     stacks.key.print();
@@ -139,8 +145,8 @@ export const mountPapers = (
     saveFile(gridCsv(papers, filled), filled ? 'answer-grid.csv' : 'empty-grid.csv', 'text/csv');
   printing.append(
     button(PRINT_SHEETS, stacks.sheets.print),
-    button(PRINT_GRID, stacks.grid.print),
-    button(PRINT_METHOD, stacks.method.print),
+    button(PRINT_GRID, printRest(stacks.grid)),
+    button(PRINT_METHOD, printRest(stacks.method)),
     button(PRINT_KEY, printKeys),
     button(GRID_AS_CSV, csvOf(true)),
     button(EMPTY_GRID_AS_CSV, csvOf(false)),
@@ -233,8 +239,7 @@ export const mountPapers = (
         papers.push({ student, lines: setPaper(placesFor(units.get(student)), classCode, student, bank.version) });
         if (i % 20 === 19) yield 0;
       }
-      measure.learn(papers.flatMap(({ lines }) => lines));
-      yield 0;
+      for (const _ of measure.learn(papers.flatMap(({ lines }) => lines))) yield 0;
       for (const [i, { student, lines }] of papers.entries()) {
         const pages = measure.pagesOf(lines);
         const [sheet, key] = [
@@ -246,9 +251,11 @@ export const mountPapers = (
         if (i === 0) preview.innerHTML = sheet + key;
         yield i + 1;
       }
+    }
+    writeRest = () => {
       grid.innerHTML = gridSheet(papers, heading);
       method.innerHTML = methodSheet(places, papers[0]?.lines ?? [], heading, methods, marksOf);
-    }
+    };
     const halt = () => {
       measure.end();
       preview.setAttribute('aria-busy', 'false');

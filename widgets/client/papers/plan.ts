@@ -50,7 +50,7 @@ const cellsOf = (lessons: Plan['lessons']) =>
 const HEADS = [LESSON_HEAD, CHAPTERS_TAKEN, MINUTES_HEAD, OUTCOMES_HEAD, PRACTISED_BY];
 
 const planHtml = (plan: Plan, says: string): string =>
-  `<section class="paper grid plan"><h2>${PLAN}</h2><p>${escapeText(says)}</p><table><thead><tr>${HEADS.map((head) => `<th scope="col">${head}</th>`).join('')}</tr></thead><tbody>${cellsOf(
+  `<section class="paper grid course-plan"><h2>${PLAN}</h2><p>${escapeText(says)}</p><table><thead><tr>${HEADS.map((head) => `<th scope="col">${head}</th>`).join('')}</tr></thead><tbody>${cellsOf(
     plan.lessons,
   )
     .map(
