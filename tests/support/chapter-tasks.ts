@@ -701,7 +701,7 @@ export const TASKS: readonly Task[] = [
     widget: 'fault-bench',
     page: 'calibrate.html',
     asks: 'turn the jack on the bench up by a turn: its indicator should have gone by the net lead',
-    work: (hands) => hands.step('Turns of the head', 6),
+    work: (hands) => hands.step('Turns of the head', 4),
     says: /by 1 turn: .* has moved ([\d.]+) µm/,
     is: () => [micrometres(net(FOOT))],
     drags: { 'Head of the jack, from above': 'Turns of the head' },

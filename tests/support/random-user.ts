@@ -198,7 +198,8 @@ export const act = async (user: User, action: Action): Promise<string[]> => {
   };
   const follow = async (n: number) => {
     await page.evaluate(() => document.documentElement.setAttribute('data-left', ''));
-    await touch(page, 'nav a[href*=".html"]', n, 'click');
+    // A page that is followed to itself takes its own place among those that lead back.
+    await touch(page, 'nav a[href*=".html"]:not([aria-current])', n, 'click');
     await page.waitForSelector('html[data-awake]:not([data-left])');
     user.depth++;
     await awake(page);

@@ -403,7 +403,14 @@ export const SYMBOLS = {
     because:
       'the spread is the zone divided by six times the capability, so a capability of zero is a spread without bound',
   },
-  n_h: { says: 'turns of the head of the jack on the bench', unit: 'turn', min: 0, max: 1, tex: 'n_{\\mathrm{h}}' },
+  n_h: {
+    says: 'turns of the head of the jack on the bench',
+    unit: 'turn',
+    min: 0,
+    max: 1,
+    step: 0.25,
+    tex: 'n_{\\mathrm{h}}',
+  },
   n_s: { ...ratio('seed', 'n_{\\mathrm{s}}', 0, 999_999_999), whole: true },
   // Effort and feel: the slopes the threads meet, friction and push
   d_2A: { ...size('pitch diameter of thread A', 'd_{2A}', 0.1, 400), step: FINE },
