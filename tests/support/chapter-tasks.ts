@@ -464,14 +464,13 @@ export const TASKS: readonly Task[] = [
   {
     widget: 'jack-solid',
     page: 'pushed-from-the-side.html',
-    asks: 'turn half a turn on and take the push away, and read where the tip is then',
+    asks: 'turn on to one turn and take the push away, and read where the tip is then',
     work: async (hands) => {
-      await hands.step('Turns', 0.5);
+      await hands.step('Turns of the run', 3);
       await hands.step('Push from the side', -2);
     },
     says: /^Nothing pushes from the side, and over (\d) turns the path of the tip is [\d.]+ µm wide\. After (\d) turns? the tip is/,
     is: () => [2, 1],
-    drags: { 'Turned part, from above': TURNS },
   },
   {
     widget: 'which-part',

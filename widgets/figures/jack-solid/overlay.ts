@@ -29,9 +29,11 @@ export const marksOf = (s: State, aim: Aim, view: UnitView): readonly Mark[] => 
     path ? polyline(path[which].map((p, i) => on(p, path.turns[i] as number))) : '';
   const tip = onPicture(aim, [0, 0, s.standing.height]);
   const now = path && on(path.now, s.n);
-  const [right, high] = path ? boxOf(path.pushed.map((p, i) => on(p, path.turns[i] as number))) : [0, 0];
+  const [right, high] = path
+    ? boxOf([...path.pushed, ...path.quiet].map((p, i) => on(p, path.turns[i % path.turns.length] as number)))
+    : [0, 0];
   const push = pushOf(s, aim);
-  const letters = ([x, y]: Point, anchor: 'start' | 'end', dy: string) => ({
+  const letters = ([x, y]: Point, anchor: 'start' | 'middle', dy: string) => ({
     x: px(x),
     y: px(y),
     'text-anchor': anchor,
@@ -47,7 +49,7 @@ export const marksOf = (s: State, aim: Aim, view: UnitView): readonly Mark[] => 
     {
       key: 'force',
       as: 'clear',
-      put: push ? letters(push[1], push[0][0] < push[1][0] ? 'end' : 'start', '1.5em') : {},
+      put: push ? letters(push[0], 'middle', '1.5em') : {},
       text: push ? WORDS.push(show(s.push, { shown: 'force', digits: 3 }, view)) : '',
     },
     ...(['across', 'along'] as const).map((way, i): Mark => {
@@ -64,7 +66,7 @@ export const marksOf = (s: State, aim: Aim, view: UnitView): readonly Mark[] => 
 
 const line = (key: string, as: string, d: string): Mark => ({ key, as, put: { d } });
 
-/** The right end and the top of a curve. */
+/** The right end and the top of points. */
 const boxOf = (points: readonly Point[]): Point => [
   Math.max(...points.map(([x]) => x)),
   Math.min(...points.map(([, y]) => y)),
