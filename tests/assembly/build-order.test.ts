@@ -12,7 +12,7 @@ const RISER = [
   'tip = ball 8.5 mm in 8 mm hexagon, stands 4 mm',
   'springs = 2 between base and carried, 12 N, 0.6 N/mm, at 15 mm',
 ];
-const BENCH = { eps_A: 0.001, eps_C: 0.001, theta_h: (1.5 * Math.PI) / 180, e_g: 0.001 };
+const BENCH = { eps_A: 0.001, eps_C: 0.001, theta_h: (1.5 * Math.PI) / 180, e_g: 0.001, mu: 0.15, kappa: 5000 };
 const adjuster = (rows: readonly string[]) => valueIn(readAdjuster(rows.join('\n')));
 const order = (rows: readonly string[], bench = BENCH) => valueIn(buildOrder(adjuster(rows), bench));
 const only = <D extends BuildStep['do']>(steps: readonly BuildStep[], name: D) =>
@@ -89,7 +89,8 @@ describe('the order of work', () => {
     const room = 0.0030875 + 2 * ((0.0875 * 1.5) / 360 + 0.001);
     expect(clockwise?.go.min).toBeCloseTo(-0.0875 - room, 9);
     expect(clockwise?.go.max).toBeCloseTo(-0.0875 + room, 9);
-    expect(only(steps, 'reverse')[0]?.go).toBeCloseTo(2 * ((0.0875 * 1.5) / 360 + 0.001), 12);
+    const reversed = only(steps, 'reverse')[0];
+    expect((reversed?.go ?? 0) - (reversed?.lock ?? 0)).toBeCloseTo(2 * ((0.0875 * 1.5) / 360 + 0.001), 12);
   });
 
   it('never turns past a stop, for any divider', () => {
@@ -114,5 +115,29 @@ describe('the order of work', () => {
       2 * (Math.abs(turn?.turns ?? 0) * 1.5 * 0.001 + 2 * ((1.5 * 1.5) / 360 + 0.001)),
       9,
     );
+  });
+});
+
+describe('what the lock allows on reversal', () => {
+  const reverse = (lock: string, springs = RISER.at(-1) ?? '') =>
+    only(order([...RISER.slice(0, -1), springs, lock]), 'reverse')[0];
+
+  it('is in the limit of the reversal: the clearance of a key by the lead of thread C, 1.5 mm × 0.1 mm over 2π × 12 mm', () => {
+    const still = reverse('lock = key at 12 mm, clearance 0.1 mm', 'springs = none');
+    expect(still?.lock).toBeCloseTo((1.5 * 0.1) / (2 * Math.PI * 12), 9);
+    const bare = reverse('lock = none', 'springs = none');
+    expect(bare?.lock).toBe(0);
+    expect((still?.go ?? 0) - (bare?.go ?? 0)).toBeCloseTo(0.0019894, 6);
+  });
+
+  it('grows by the wind-up under the springs, less with a stiffer key', () => {
+    // F d₂/2 (tan(ρ + λ) + tan(ρ − λ)), over the stiffness, by the lead of thread C.
+    const d2 = 10 - (3 * Math.sqrt(3) * 1.5) / 8;
+    const [rho, lambda] = [Math.atan(0.15 / Math.cos(Math.PI / 6)), Math.atan(1.5 / (Math.PI * d2))];
+    const torque = 6 * d2 * (Math.tan(rho + lambda) + Math.tan(rho - lambda));
+    const gap = (1.5 * 0.1) / (2 * Math.PI * 12);
+    const give = (kappa: number) => gap + (1.5 * torque) / (2 * Math.PI * kappa);
+    expect(reverse('lock = key at 12 mm, clearance 0.1 mm')?.lock).toBeCloseTo(give(5000), 7);
+    expect(reverse('lock = key at 12 mm, clearance 0.1 mm, stiffness 20000 N·mm')?.lock).toBeCloseTo(give(20000), 7);
   });
 });

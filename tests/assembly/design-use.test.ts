@@ -4,9 +4,10 @@
  */
 
 import { beforeEach, describe, expect, it, vi } from 'vitest';
+import { readAdjuster } from '../../widgets/assembly/adjuster/text.ts';
 import { asDesign, fillsOf, inTodaysNames } from '../../widgets/assembly/design-use.ts';
 import type { Input, NumberSet } from '../../widgets/assembly/numbers.ts';
-import { fieldsFrom, noteOf } from '../../widgets/client/design-note.ts';
+import { fieldsFrom, noteOf, restsOn } from '../../widgets/client/design-note.ts';
 import { applyDesign, numbersOf } from '../../widgets/client/designs.ts';
 import { createStore, type Store } from '../../widgets/client/store.ts';
 import { isSymbol, SYMBOLS, type SymbolName, symbolFact } from '../../widgets/engine/index.ts';
@@ -305,8 +306,7 @@ for (const { name, set, typed, net, steps } of STOCK)
           const { threads, values, choices } = store.numbers(id);
           const has = (field: string) => inputs.some((input) => input.name === field);
           if (has('A') && has('C')) expect([threads.A?.L, threads.C?.L], `${file}, ${id}`).toEqual(leadsOf(numbers));
-          // Readings that are counted in steps keep the steps of the head they were read at.
-          if (has('k')) expect(values.k, `${file}, ${id}`).toBe(has('runs') ? 6 : steps);
+          if (has('k')) expect(values.k, `${file}, ${id}`).toBe(steps);
           if (has('divider')) {
             expect(choices.divider).toBe(numbers.divider);
             expect(values.k_d).toBe(Number(numbers.k_d));
@@ -363,9 +363,14 @@ for (const { name, set, typed, net, steps } of STOCK)
       );
     });
 
-    it('does not make other readings of the chapter’s own: 88.7 µm a turn at six flats', () => {
-      const { says } = told('calibrate', 'calibration');
-      expect(says).toMatch(/net lead of 88\.\d+/);
+    it('is not judged by the readings of another piece: what was measured stands empty, what the reader typed stays', () => {
+      const { says, store, set: id } = told('calibrate', 'calibration');
+      expect(says).toMatch(/no readings yet/);
+      expect(told('calibrate', 'certificate').says).toMatch(/nothing to sign/);
+      for (const text of ['piece', 'gauge', 'method'] as const) expect(store.numbers(id).texts?.[text]).toBe('');
+      store.type(id, 'runs', 'turns; reading (µm)\n0; 0\n1; 87\n2; 175\n3; 262');
+      applyDesign(store, { name, numbers: kept().numbers });
+      expect(store.numbers(id).texts?.runs).toContain('175');
     });
 
     it('leaves no figure without an answer or a reason', () => {
@@ -436,5 +441,76 @@ describe('a page with a design in use', () => {
     expect(fieldsFrom(design, tight, tight.inputs, open([tight]))).toMatchObject({ refused: ['steps'], chapter: [] });
     store.type('foot', 'A', 'rubbish');
     expect(fieldsFrom(design, set, inputs, store).design).toEqual([]);
+  });
+
+  it('counts what was typed beside what is the chapter’s own', () => {
+    const store = open([set]);
+    applyDesign(store, { name: 'Rear', numbers: design });
+    store.type('foot', 'n', '2');
+    expect(noteOf('Rear', fieldsFrom(design, set, inputs, store)).summary).toBe(
+      'From your design “Rear”: 3 of these 5 numbers. The chapter’s own: 1. Changed here: 1.',
+    );
+  });
+});
+
+/** Parts as a maker types them: a key with its clearance, printed springs with what they lose, the step wanted. */
+const RISER = [
+  'base = coupling nut 3/8-16 UNC, 28.575 mm, hexagon 15.875 mm',
+  'turned = adapter 3/8-16 UNC external 15 mm, M10x1.5 internal 15 mm blind, body 18 mm, hexagon 17 mm',
+  'carried = socket screw M10x1.5, thread 20 mm, head 10 mm',
+  'lock = key at 12 mm, clearance 0.1 mm, stiffness 8000 N·mm',
+  'springs = 2 between base and carried, 26 N, at 15 mm, meander of 8 waves, legs 20 mm, connectors 4.2 mm, strip 2.7 mm, high 10 mm, length 40 mm, modulus 2077 MPa, loses 12 %',
+  'divider = knob 60',
+  'wanted = 1.5 µm',
+].join('\n');
+
+describe('what the rows of an adjuster state rules on every page that asks for it', () => {
+  const numbers = { adjuster: RISER };
+  const set = (page: string, widget: string) => {
+    const store = open(pageOf(page).sets);
+    applyDesign(store, { name: 'Riser', numbers });
+    const figure = pageOf(page).figures.find((f) => f.widget === widget);
+    const found = FIGURES.get(widget);
+    if (!figure || !found) throw new Error(`no ${widget}`);
+    return { store, id: figure.set, found };
+  };
+  const values = (page: string, widget: string) => {
+    const { store, id } = set(page, widget);
+    return store.numbers(id).values;
+  };
+
+  it('clearance, radius, stiffness and divider of the lock, all from the row', () => {
+    expect(values('the-lock', 'lock-error')).toMatchObject({ g_k: 0.1, r_k: 12, kappa: 8000, k: 60 });
+    const { store, id, found } = set('the-lock', 'lock-error');
+    expect(plainly(still(found).caption(store.numbers(id), 'metric'))).toMatch(/allows 1\.99 µm.* divisions of /);
+  });
+
+  it('the plastic that the springs lose their force by; what they must keep is the chapter’s, so no tick', () => {
+    const { store, id, found } = set('spring-strength', 'spring-days');
+    expect(store.numbers(id).values.q_r).toBe(0.12);
+    const inputs = store.sets.get(id)?.inputs ?? [];
+    const from = fieldsFrom(numbers, store.sets.get(id) as NumberSet, inputs, store);
+    const labels = inputs.filter(({ name }) => found.decidedBy.includes(name)).map(({ label }) => label);
+    expect(restsOn(from, labels)).toEqual(['force that must be left']);
+    store.type(id, 'F_p', '8 N');
+    expect(restsOn(fieldsFrom(numbers, store.sets.get(id) as NumberSet, inputs, store), labels)).toEqual([]);
+  });
+
+  it('the hexagon that a clip goes on and the springs that hang in it, and no friction of steel for that of plastic', () => {
+    const { store, id } = set('parts-that-hold', 'printed-parts');
+    expect(store.numbers(id).values).toMatchObject({ w_n: 15.875, r_k: 15, t_f: 2.7, b_f: 10, E_f: 2077, mu_f: 0.3 });
+    applyDesign(store, { name: 'Riser', numbers: { ...numbers, mu: '0.15' } });
+    expect(store.numbers(id).values.mu_f).toBe(0.3);
+  });
+
+  it('the stroke of a spring, which is that between the stops', () => {
+    const a = readAdjuster(RISER);
+    expect(values('preload-and-lock', 'force-chain').n_w).toBeCloseTo(a.ok ? a.value.turns : Number.NaN, 6);
+    expect(values('preload-and-lock', 'force-chain').n_w).not.toBe(6);
+  });
+
+  it('steps per turn for readings, and the step that is wanted on the sheet', () => {
+    expect(values('calibrate', 'calibration').k).toBe(60);
+    expect(values('design-sheet', 'design-sheet').s_w).toBeCloseTo(0.0015, 12);
   });
 });

@@ -1,7 +1,7 @@
 /** A drawer of parts: what goes together, what meets a wish, and the standard sizes it comes with. */
 import { describe, expect, it } from 'vitest';
 import { standing } from '../../widgets/assembly/adjuster/adjuster.ts';
-import { readAdjuster } from '../../widgets/assembly/adjuster/text.ts';
+import { readAdjuster, readPart } from '../../widgets/assembly/adjuster/text.ts';
 import { growthPerKelvin } from '../../widgets/assembly/adjuster/warm-growth.ts';
 import { readDrawer } from '../../widgets/assembly/drawer/read-drawer.ts';
 import { rowsOfStack, type Stack, searchDrawer } from '../../widgets/assembly/drawer/stacks.ts';
@@ -25,10 +25,10 @@ describe('the parts of a drawer', () => {
     // The socket screw may as well stand on its head, with the adapter over it and the nut on top.
     expect(turnedOver?.carried?.part.kind).toBe('coupling nut');
     expect(turnedOver?.Delta).toBeCloseTo(0.0875, 12);
-    // Worked by hand: 3.333 turns of 87.5 µm, 66.8125 mm high without a tip.
+    // Worked by hand: 3.333 turns of 87.5 µm, 66.8125 mm high, and the 2.5 mm of a tip that nobody stated: a quarter of M10.
     expect(only?.Delta).toBeCloseTo(-0.0875, 12);
     expect(only?.stroke).toBeCloseTo((5 / 1.5) * 0.0875, 9);
-    expect(only?.height).toBeCloseTo(66.8125, 9);
+    expect(only?.height).toBeCloseTo(66.8125 + 2.5, 9);
     expect(only?.price).toBeCloseTo(3.9, 12);
     expect(only?.limiting).toBe('C');
   });
@@ -55,10 +55,13 @@ describe('the parts of a drawer', () => {
 
   it('type the rows that read as the same adjuster, whichever is chosen', () => {
     for (const s of stacks(MANY, 0.8)) {
-      const again = valueIn(readAdjuster(rowsOfStack(s, 50, 0.8)));
+      const again = valueIn(readAdjuster(rowsOfStack(s, 50, 0.8, 0.0015)));
       expect(again.Delta).toBeCloseTo(s.Delta, 12);
       expect(again.stroke).toBeCloseTo(s.stroke, 9);
       expect(again.steps).toBe(50);
+      expect(again.wantedStep).toBeCloseTo(0.0015, 12);
+      // With the tip that its rows get where none is stated.
+      expect(standing(again, 0).height).toBeCloseTo(s.height, 9);
     }
   });
 
@@ -282,5 +285,19 @@ describe('growth a kelvin', () => {
     expect(drifts).toEqual([...drifts].sort((a, b) => (a === b ? 0 : a - b)));
     expect(drifts.at(-1)).toBe(Number.POSITIVE_INFINITY);
     expect(drifts[0]).toBeGreaterThan(0);
+  });
+});
+
+describe('a size that nobody states', () => {
+  const width = (role: 'base' | 'carried', row: string, name: string) =>
+    valueIn(readPart(role, row)).sizes.find((s) => s.name === name)?.value;
+
+  it('is that of a bought part: heads by ISO 4762, nuts by ISO 4032, long ones by DIN 6334 and ASME B18.2.2', () => {
+    expect(width('carried', 'socket screw M10x1.5, thread 20 mm', 'diameter')).toBe(16);
+    expect(width('base', 'nut M10x1.5', 'hexagon')).toBe(16);
+    expect(width('base', 'coupling nut M10x1.5', 'hexagon')).toBe(17);
+    // 9/16 in.
+    expect(width('base', 'coupling nut 3/8-16 UNC', 'hexagon')).toBeCloseTo(14.2875, 9);
+    expect(width('base', 'coupling nut 3/8-16 UNC, hexagon 15.875 mm', 'hexagon')).toBe(15.875);
   });
 });

@@ -65,7 +65,7 @@ describe('a snap arm', () => {
     ).P_a;
     expect(Math.abs(P - 32.5)).toBeLessThan(0.1);
     const W = valueIn(
-      snapPush.of({ m_a: plain(1), P_a: newtons(32.5), mu: plain(0.6), alpha_a: rad(Math.PI / 6) }),
+      snapPush.of({ m_a: plain(1), P_a: newtons(32.5), mu_f: plain(0.6), alpha_a: rad(Math.PI / 6) }),
     ).F_on;
     expect(Math.abs(W - 58.5)).toBeLessThan(0.1);
   });
@@ -77,7 +77,7 @@ describe('a snap arm', () => {
   });
   it('locks where the lip is too steep for the friction, and says from where', () => {
     expect(
-      reasonIn(snapPush.of({ m_a: plain(2), P_a: newtons(10), mu: plain(0.6), alpha_a: rad(Math.PI / 3) })),
+      reasonIn(snapPush.of({ m_a: plain(2), P_a: newtons(10), mu_f: plain(0.6), alpha_a: rad(Math.PI / 3) })),
     ).toContain('less than 59.0');
   });
 });
@@ -103,7 +103,7 @@ describe('a press fit', () => {
     expect(valueIn(pressStrain.of({ I_k: mm(0.04), d_k: mm(10) })).eps_f).toBeCloseTo(0.004, 12);
   });
   it('holds a torque of friction times area times radius', () => {
-    const M = valueIn(pressTorque.of({ mu: plain(0.3), p_k: megapascals(2), d_k: mm(10), b_k: mm(6) })).M_kn;
+    const M = valueIn(pressTorque.of({ mu_f: plain(0.3), p_k: megapascals(2), d_k: mm(10), b_k: mm(6) })).M_kn;
     expect(M).toBeCloseTo(0.3 * 2 * (Math.PI * 10 * 6) * 5, 9);
   });
   it('refuses a hub without a wall', () => {

@@ -182,7 +182,11 @@ describe('calibration', () => {
     expect(flatButtons).toEqual(['Yes: positions were in flats']);
     const [other, none] = asked('turns; reading (µm)\n0; 0\n1; -88.6\n2; -177.1\n3; -266');
     expect(other).toMatch(/opposite sign/);
-    expect(none).toEqual([]);
+    expect(none).toEqual(['Yes: turn the sign of the readings']);
+    // Marks of a knob of sixty, read as flats of a hexagon.
+    const [marks, knob] = asked('flats; reading (µm)\n0; 0\n60; 88.6\n120; 177.1\n180; 266');
+    expect(marks).toMatch(/are the steps per turn 60, and not 6\?$/);
+    expect(knob).toEqual(['Yes: 60 steps per turn']);
   });
 
   it('draws few points of many readings, the extremes of each stretch among them', () => {

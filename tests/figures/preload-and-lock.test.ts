@@ -276,7 +276,7 @@ describe('a time', () => {
 
 describe('lock-error', () => {
   const lock = (values: Numbers['values'] = {}, threads = { A: 'M12x1.5', C: 'M8x1.25' }): Numbers =>
-    numbersOf(threads, { F: 200, mu: 0.15, g_k: 0.05, r_k: 8, kappa: 5000, ...values });
+    numbersOf(threads, { F: 200, mu: 0.15, g_k: 0.05, r_k: 8, kappa: 5000, k: 6, ...values });
   const html = (numbers: Numbers) => picture(valueIn(still(lockErrorFigure).draw(numbers, 'metric')));
 
   it('hands the lock what thread C needs: 83.9 N·mm for the Stop raising 200 N, turned anticlockwise', () => {

@@ -107,6 +107,16 @@ describe('the sheet of stated parts', () => {
     expect(force && 'value' in force && force.value.amount).toBeCloseTo(12 + 0.6 * a.Delta * a.anticlockwise.n, 6);
   });
 
+  it('counts the clearance of a key that is stated, and says that it is not judged where none is', () => {
+    const key = valueIn(sheet(`${OFF_MIDDLE} | lock = key at 12 mm, clearance 0.1 mm`));
+    const term = key.budget.fixed.find(({ name }) => /clearance of the key/.test(name));
+    // Thread C, 3/8-16: 1.5875 mm × 0.1 mm over 2π × 12 mm.
+    expect(term?.size).toBeCloseTo(0.0021055, 6);
+    expect(key.unjudged.some(({ name }) => /clearance of the key/.test(name))).toBe(false);
+    const assumed = OFF_MIDDLE.replace(/ \| springs = [^|]*/, '');
+    expect(valueIn(sheet(assumed)).unjudged.some(({ name }) => /clearance of the key/.test(name))).toBe(true);
+  });
+
   it('lists the parts with their counts and prices, in place of the typed list', () => {
     const list = valueIn(sheet(OFF_MIDDLE)).parts;
     expect(list?.parts.map((p) => [p.count, p.price])).toEqual([

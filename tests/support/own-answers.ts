@@ -164,7 +164,7 @@ export const ANSWERS: Readonly<Record<string, Own>> = {
   'hub-drawer': (q) => {
     const [d, D] = [q('d_k'), q('D_k')];
     const pressure = (q('E_f') * q('I_k')) / d / ((D * D + d * d) / (D * D - d * d) + q('nu_f'));
-    return q('mu') * pressure * (PI * d * q('b_k')) * (d / 2);
+    return q('mu_f') * pressure * (PI * d * q('b_k')) * (d / 2);
   },
   'load-line-chosen': (q) => (q('Q_y') / q('F')) * q('y_b'),
   'ball-floor-read': (q) => q('t_k') + q('p_o') - q('D_b'),

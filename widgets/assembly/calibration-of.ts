@@ -24,7 +24,7 @@ import {
 } from '../engine/index.ts';
 import type { OptionOf } from '../input/choices.ts';
 import type { ReadingsTable } from '../input/readings-table.ts';
-import { LONG_TEXT, readRunsInSteps } from '../input/texts.ts';
+import { LONG_TEXT, NO_READINGS, readRunsInSteps } from '../input/texts.ts';
 import type { Adjuster } from './adjuster/adjuster.ts';
 import { partsStated } from './adjuster/stated.ts';
 import { pairOf } from './pair-of.ts';
@@ -66,8 +66,9 @@ export interface Calibrated {
   readonly name: string;
 }
 
-/** Still at work on a long table, or done. */
+/** No readings yet, still at work on a long table, or done. */
 export type Found =
+  | { readonly at: 'none'; readonly name: string }
   | { readonly at: 'work'; readonly characters: number; readonly name: string }
   | { readonly at: 'end'; readonly calibrated: Calibrated };
 
@@ -102,6 +103,7 @@ export const calibrationOf = (numbers: Given): Result<Found> => {
   if (!lead.ok) return lead;
   const { Delta } = lead.value;
   if (Delta === 0) return bad('nothing-to-calibrate', {});
+  if (numbers.texts.runs === NO_READINGS) return good({ at: 'none', name: NO_READINGS });
   const { k, eps_A, eps_C } = numbers.values;
   const [A, C] = [threads.A, threads.C ?? threads.A];
   // A plain screw has the error of its one thread.

@@ -18,9 +18,9 @@ import { CHOICES } from '../input/choices.ts';
 import { readThread } from '../input/designation.ts';
 import { dividerOf, stepsOf } from '../input/dividers.ts';
 import { splitSpread } from '../input/spread.ts';
-import { NO_PARTS } from '../input/texts.ts';
+import { NO_PARTS, NO_READINGS } from '../input/texts.ts';
 import type { Adjuster } from './adjuster/adjuster.ts';
-import { numbersOfAdjuster } from './adjuster/as-numbers.ts';
+import { holdingNumbers, numbersOfAdjuster } from './adjuster/as-numbers.ts';
 import { adjusterOf } from './adjuster/from-numbers.ts';
 import { partsStated } from './adjuster/stated.ts';
 import { formerNames, inPresentSign, presentOption, RENAMED } from './former-names.ts';
@@ -34,7 +34,17 @@ export interface Fill {
   readonly text: string;
   /** Whether the design holds it under another name or names, from which it was worked out. */
   readonly worked: boolean;
+  /** Emptied, since what stands there is of the chapter's own piece and not of this design; what the reader typed stays. */
+  readonly emptied?: true;
 }
+
+/** What a page states of the one piece that it measured, and how it stands empty. */
+const OF_ONE_PIECE: Readonly<Record<string, string>> = {
+  runs: NO_READINGS,
+  piece: '',
+  gauge: '',
+  method: '',
+};
 
 const OF_ONE_EXAMPLE: ReadonlySet<string> = new Set<SymbolName>([
   // Readings and where they were taken.
@@ -74,6 +84,7 @@ const dividerFor = (numbers: Texts): Texts => {
 export const asDesign = (kept: Texts): Texts => {
   const numbers: Record<string, string> = { ...kept, ...dividerFor(kept) };
   delete numbers.k;
+  for (const [name, empty] of Object.entries(OF_ONE_PIECE)) if (numbers[name] === empty) delete numbers[name];
   // The stroke is one number of the design, whether it was given as motion or in turns; these only tell its sense beside it.
   const net = netLeadIn(numbers);
   const n_w = amount(numbers, 'n_w');
@@ -94,8 +105,9 @@ export const offersOf = (design: Texts, set: NumberSet): ReadonlyMap<string, Fil
   const own = todays(design);
   const ofParts = numbersOfParts(own);
   const rest = ofParts ? Object.fromEntries(Object.entries(own).filter(([name]) => !OF_THREADS.test(name))) : own;
-  const numbers: Texts = { ...rest, ...ofParts };
   const has = (name: string) => set.inputs.some((input) => input.name === name);
+  const holding = ofParts && has('w_n') ? holdingNumbersIn(own) : undefined;
+  const numbers: Texts = { ...rest, ...ofParts, ...holding };
   const offers = new Map<string, Fill & { readonly taken: boolean }>();
   const described = has('adjuster');
   // Half a design beside half a chapter would be an adjuster that nobody has. A page that asks for the parts themselves has it whole.
@@ -110,8 +122,11 @@ export const offersOf = (design: Texts, set: NumberSet): ReadonlyMap<string, Fil
       continue;
     }
     if (OF_ONE_EXAMPLE.has(name) || ofAnotherPart(name, (n) => has(n) || numbers[n] !== undefined)) continue;
-    // Readings that are counted in steps were counted by the steps of their own head.
-    if (name === 'k' && has('runs') && numbers.runs === undefined) continue;
+    const empty = has('runs') && numbers.A !== undefined ? OF_ONE_PIECE[name] : undefined;
+    if (empty !== undefined && numbers[name] === undefined) {
+      offers.set(name, { text: empty, worked: true, taken: true, emptied: true });
+      continue;
+    }
     const worked = workedOut(numbers, name);
     const text = worked ?? numbers[name];
     if (text === undefined) continue;
@@ -154,6 +169,11 @@ const OF_THREADS = /^(?:[AC]|[lbXj]_[AC]|c_m[AC]|arrangement|assembly|pieces)$/;
 const numbersOfParts = (numbers: Texts): Texts | undefined => {
   const described = numbers.adjuster === undefined ? undefined : partsStated(numbers.adjuster);
   return described?.ok ? numbersOfAdjuster(described.value) : undefined;
+};
+
+const holdingNumbersIn = ({ adjuster = NO_PARTS }: Texts): Texts | undefined => {
+  const described = partsStated(adjuster);
+  return described?.ok ? holdingNumbers(described.value) : undefined;
 };
 
 /** Whether a set is of a pair, or of an arrangement, that a design of parts is not: a plain screw has no thread C, a double nut is none of the arrangements. */

@@ -1,5 +1,5 @@
 /** In the foot of a figure or under the fields of an example, while a design is in use: which of them it has filled, and which it has not. */
-import { FIELDS_FROM, fromDesign } from '#words/client.ts';
+import { FIELDS_FROM, fromDesign, restsOnChapter } from '#words/client.ts';
 import { offersOf } from '../assembly/design-use.ts';
 import { type Input, type NumberSet, readInput, writeValue } from '../assembly/numbers.ts';
 import { NO_PARTS } from '../input/texts.ts';
@@ -31,7 +31,7 @@ export const fieldsFrom = (
     const field = store.field(set.id, input.name);
     if (!field) continue;
     const offer = offers.get(input.name);
-    if (offer?.text === NO_PARTS) continue;
+    if (offer?.text === NO_PARTS || offer?.emptied) continue;
     const given = offer ? readInput(input, offer.text, 'metric') : undefined;
     const written = writeValue(input, field.value, 'metric');
     const filled =
@@ -52,6 +52,15 @@ export const fieldsFrom = (
   return from;
 };
 
+/** What a verdict rests on that is the chapter’s own, where the design filled the rest: such a verdict is none of the design. */
+export const restsOn = (
+  { design, worked, chapter, refused }: FieldsFrom,
+  decided: readonly string[],
+): readonly string[] =>
+  design.length + worked.length === 0
+    ? []
+    : decided.filter((label) => chapter.includes(label) || refused.includes(label));
+
 /** The same in sentences: a short one, and the lists behind it. */
 export const noteOf = (
   name: string,
@@ -63,7 +72,7 @@ export const noteOf = (
   const list = (head: string, names: readonly string[]) =>
     names.length === 0 ? [] : [`${head}: ${names.join('; ')}.`];
   return {
-    summary: fromDesign(name, filled, all, own),
+    summary: fromDesign(name, { filled, all, own, typed: from.reader.length }),
     lists: [
       ...list(FIELDS_FROM.design, from.design),
       ...list(FIELDS_FROM.worked, from.worked),
@@ -89,13 +98,32 @@ export const mountDesignNote = (
   const lists = make('div', {});
   const note = make('details', { class: 'design-note' }, summary, lists);
   note.hidden = true;
-  place.append(note);
+  const rests = make('p', { class: 'design-rests', role: 'status' });
+  rests.hidden = true;
+  place.append(rests, note);
+  const figure = place.closest<HTMLElement>('[data-decided]');
+  const decided = (figure?.dataset.decided ?? '').split(' ');
+  /** Labels of the numbers that the verdict rests on as the others stand. */
+  const deciding = () =>
+    inputs
+      .filter(
+        ({ name }) => decided.includes(name) && !figure?.querySelector<HTMLElement>(`[data-field="${name}"]`)?.hidden,
+      )
+      .map(({ label }) => label);
+  const judge = (from: FieldsFrom | undefined) => {
+    const borrowed = from && figure ? restsOn(from, deciding()) : [];
+    figure?.toggleAttribute('data-borrowed', borrowed.length > 0);
+    rests.hidden = borrowed.length === 0;
+    setText(rests, borrowed.length === 0 ? '' : restsOnChapter(borrowed));
+  };
   // Read once for each change of the shelf, not on every frame of a drag.
   let mine = designInUse();
   const refresh = () => {
     note.hidden = mine === undefined;
-    if (!mine) return;
-    const said = noteOf(mine.name, fieldsFrom(mine.numbers, set, inputs, store));
+    const from = mine && fieldsFrom(mine.numbers, set, inputs, store);
+    judge(from);
+    if (!mine || !from) return;
+    const said = noteOf(mine.name, from);
     setText(summary, said.summary);
     if (lists.textContent !== said.lists.join(''))
       lists.replaceChildren(...said.lists.map((text) => make('p', {}, text)));

@@ -42,7 +42,8 @@ import type { Store } from './store.ts';
 /** Puts a design's numbers into every field of the page that takes them. */
 export const applyDesign = (store: Store, design: Design): void => {
   for (const [id, set] of store.sets)
-    for (const [name, { text }] of fillsOf(design.numbers, set)) store.load(id, name, text);
+    for (const [name, { text, emptied }] of fillsOf(design.numbers, set))
+      if (!emptied || store.pristine(id, name)) store.load(id, name, text);
 };
 
 /** The good numbers of a set as a design keeps them: texts with metric units. */

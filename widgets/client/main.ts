@@ -45,7 +45,7 @@ const wake = (until: AbortSignal) => {
   };
 
   for (const place of all(root, '[data-tools]')) {
-    mountTools(place, store);
+    mountTools(place, store, until);
     mountDesigns(place, store, until);
     if (place.dataset.search) mountSearch(place, place.dataset.search);
     const gone = withoutField(search, store.sets);

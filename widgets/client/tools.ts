@@ -1,11 +1,12 @@
 /** The masthead's tools: the one unit switch, and the way back to the chapter's own numbers. */
-import { LENGTHS_IN, OWN_NUMBERS, UNIT_FACES } from '#words/client.ts';
+import { LENGTHS_IN, OWN_NUMBERS, putAway, UNIT_FACES, USE_AGAIN } from '#words/client.ts';
 import { UNIT_VIEWS } from '../input/format.ts';
-import { useDesign } from './design-store.ts';
+import { designInUse, onDesignsChange, useDesign } from './design-store.ts';
+import { applyDesign } from './designs.ts';
 import { make } from './dom.ts';
 import type { Store } from './store.ts';
 
-export const mountTools = (place: HTMLElement, store: Store): void => {
+export const mountTools = (place: HTMLElement, store: Store, until: AbortSignal): void => {
   const group = make('fieldset', { class: 'units' }, make('legend', {}, LENGTHS_IN));
   const radios = UNIT_VIEWS.map((view) => {
     const radio = make('input', { type: 'radio', name: 'units', value: view });
@@ -16,10 +17,23 @@ export const mountTools = (place: HTMLElement, store: Store): void => {
   });
   const reset = make('button', { type: 'button', class: 'plain' }, OWN_NUMBERS);
   reset.addEventListener('click', () => {
+    const mine = designInUse();
     useDesign('');
     store.reset();
+    if (!mine) return;
+    const again = make('button', { type: 'button', class: 'plain' }, USE_AGAIN);
+    again.addEventListener('click', () => {
+      useDesign(mine.name);
+      applyDesign(store, mine);
+    });
+    away.replaceChildren(putAway(mine.name), ' ', again);
   });
-  place.append(group, reset);
+  const away = make('p', { class: 'field-note', role: 'status' });
+  // It says so until a design is in use again.
+  onDesignsChange(() => {
+    if (designInUse()) away.replaceChildren();
+  }, until);
+  place.append(group, reset, away);
   const refresh = () => {
     for (const radio of radios) radio.checked = radio.value === store.view();
     document.documentElement.dataset.units = store.view();

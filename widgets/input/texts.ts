@@ -131,6 +131,8 @@ const readTemperature = (text: string): Result<string> => {
 export const LONGEST_ADJUSTER = 2000;
 /** What stands in a field of parts that may be left empty, where no parts are stated. */
 export const NO_PARTS = 'none';
+/** What stands in a field of readings before there are any. */
+export const NO_READINGS = 'none';
 /** Five hundred rows; a link carries the first fifty or so. */
 export const LONGEST_DRAWER = 60_000;
 
@@ -208,6 +210,7 @@ export const TEXTS = {
   runs: {
     says: 'readings: turns, indicator, up or down',
     read: (text) => {
+      if (tidied(text.slice(0, 20)) === NO_READINGS) return good(NO_READINGS);
       const table = readRuns(text);
       return table.ok ? good(linesOf(text)) : table;
     },

@@ -193,7 +193,7 @@ export const renderFigure = (
     .map((group) => renderGroup(group, pick(group.names, all), idle, fields(group.names, '')))
     .join('');
   return (
-    `<figure class="live ${figure.name}" id="${label.id}" data-figure="${figure.name}" data-set="${set}" data-idle="${idle.join(' ')}" aria-label="${escapeText(figure.title)}">` +
+    `<figure class="live ${figure.name}" id="${label.id}" data-figure="${figure.name}" data-set="${set}" data-idle="${idle.join(' ')}"${figure.decidedBy.length === 0 ? '' : ` data-decided="${figure.decidedBy.join(' ')}"`} aria-label="${escapeText(figure.title)}">` +
     `<div class="bench"${FIGURES_IN}>${parts.stage}${figure.chief.length === 0 ? '' : fields(figure.chief, ' chief')}</div>` +
     `<div class="foot">${parts.refusal}${parts.says}<div class="foot-line"><p class="caption">${label.number === '' ? '' : `<span class="tag">${label.says}</span> `}${caption.says}</p>${more}${parts.numbers}</div></div>` +
     `${groups === '' ? '' : `<div class="groups"${FIGURES_IN}>${groups}</div>`}</figure>`

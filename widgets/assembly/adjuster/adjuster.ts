@@ -41,7 +41,13 @@ export type Lock =
   | { readonly kind: 'none' }
   /** Not stated: drawn as a post, and said to be assumed. */
   | { readonly kind: 'assumed' }
-  | { readonly kind: 'key' | 'post'; readonly radius: number; readonly clearance: number }
+  | {
+      readonly kind: 'key' | 'post';
+      readonly radius: number;
+      readonly clearance: number;
+      /** N·mm a radian; undefined where not stated. */
+      readonly stiffness?: number;
+    }
   | { readonly kind: 'springs' };
 
 /** Springs that preload the threads, and lock the carried part where no key does. The force is that at assembly. */
@@ -54,6 +60,8 @@ export interface Springs {
   readonly force: number | undefined;
   /** All together, N/mm; of drawn ones it follows from the drawing. */
   readonly rate: number | undefined;
+  /** Share of the force that is lost for each tenfold time, 0 to 1; undefined where not stated. */
+  readonly loss?: number | undefined;
   /** The drawing of one, where they are printed and it is stated. */
   readonly drawn?: DrawnSpring | undefined;
 }
@@ -85,6 +93,8 @@ export interface Description {
   readonly lock: Lock;
   readonly springs: Springs | undefined;
   readonly tip: Tip;
+  /** The step that is wanted of it, at most, mm; undefined where not stated. */
+  readonly wantedStep?: number | undefined;
   /** Engagement kept on each thread, counted in its major diameter. */
   readonly keptDiameters: number;
   readonly assembled: { readonly A: Where; readonly C: Where };

@@ -6,7 +6,7 @@ import type { SymbolName } from '../../engine/index.ts';
 import { CHOICES } from '../../input/choices.ts';
 import { writeQuantity } from '../numbers.ts';
 import { type Adjuster, type Fitted, springForce } from './adjuster.ts';
-import { lockOfSprings } from './drawn-springs.ts';
+import { lockStiffnessOf } from './drawn-springs.ts';
 import type { Arrangement } from './from-numbers.ts';
 import type { ThreadEnd } from './part.ts';
 import { designationWithCoat, jointPlay } from './play.ts';
@@ -68,24 +68,45 @@ export const numbersOfAdjuster = (a: Adjuster): Readonly<Record<string, string>>
   if (assembly !== undefined) numbers.assembly = assembly;
   numbers.divider = a.divider;
   put('k_d', a.divisions);
+  put('s_w', a.wantedStep);
+  // All there is between the stops, where no other stroke is asked for.
+  put('n_w', a.turns);
   if (a.tip.kind === 'ball') put('R', a.tip.diameter / 2);
   if (a.springs) {
     numbers.spring = a.springs.between;
     put('k_s', a.springs.rate);
+    put('q_r', a.springs.loss);
     // Pages count the stroke from its one end; the maker sets the force where the adjuster is put together.
     put('F_0', springForce(a, a.anticlockwise.n));
   }
   if (a.lock.kind === 'key' || a.lock.kind === 'post') {
     numbers.keeper = 'a key';
     put('g_k', a.lock.clearance);
-    // Springs beside a key have a distance from the axis too, under the same name.
-    if (!a.springs) put('r_k', a.lock.radius);
+    put('r_k', a.lock.radius);
   } else if (a.lock.kind === 'springs') {
     numbers.keeper = 'springs';
+    // Springs have no slot to be loose in.
+    put('g_k', 0);
     if (a.springs) {
       put('r_k', a.springs.radius);
-      put('kappa', lockOfSprings(a.springs));
     }
   }
+  put('kappa', lockStiffnessOf(a));
+  return numbers;
+};
+
+/** For pages on the parts that hold: the hexagon that clip and cap go on, and where and how thick the springs are that hang in it. */
+export const holdingNumbers = ({ base, turned, springs }: Adjuster): Readonly<Record<string, string>> => {
+  const numbers: Record<string, string> = {};
+  const put = (name: SymbolName, value: number | undefined) => {
+    if (value !== undefined) numbers[name] = writeQuantity(name, value, 'metric');
+  };
+  const held = [base, turned].flatMap(({ outer }) => outer.filter(({ shape }) => shape === 'hexagon'))[0];
+  put('w_n', held && 2 * held.r);
+  // A key has its distance from the axis under the same name elsewhere.
+  put('r_k', springs?.radius);
+  put('t_f', springs?.drawn?.strip);
+  put('b_f', springs?.drawn?.high);
+  put('E_f', springs?.drawn?.modulus);
   return numbers;
 };

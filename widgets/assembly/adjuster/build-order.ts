@@ -3,21 +3,29 @@
  *
  * Both threads are screwed home and backed out to where the parts were described; the lock goes on where the carried part then stands. A reading after n turns is
  * n times the net lead, and may be off by the stated lead errors, by what the hand sets twice, and by the indicator read twice. A reversal may be
- * off by the last two only; without preload it shows the play of both threads besides, of which the
+ * off by the last two, by the clearance of the key and by the wind-up of the lock under the springs; without preload it shows the play of both threads besides, of which the
  * least is told, by class or as measured, with coats on.
  */
 import {
   ballInterference,
+  diameters,
   good,
+  lockSlopMotion,
+  lockWindUp,
   mm,
+  newtonMillimetres,
+  pairEffort,
   perAngle,
   plain,
   positionError,
   type Result,
   rad,
+  type Thread,
+  windUp,
   worstLeadError,
 } from '../../engine/index.ts';
-import { type Adjuster, type Fitted, type Lock, type Springs, type Stop, standing } from './adjuster.ts';
+import { type Adjuster, type Fitted, type Lock, type Springs, type Stop, springForce, standing } from './adjuster.ts';
+import { lockStiffnessOf } from './drawn-springs.ts';
 import { type Bound, engagedAt, positionOut } from './joint.ts';
 import { jointPlay } from './play.ts';
 
@@ -64,14 +72,19 @@ export type BuildStep =
   | { readonly do: 'stretch'; readonly springs: Springs; readonly stretch: number | undefined }
   | { readonly do: 'height'; readonly height: number }
   | { readonly do: 'turn'; readonly turns: number; readonly go: Limits; readonly stop: Stop }
-  | { readonly do: 'reverse'; readonly go: number; readonly play: number | undefined };
+  | { readonly do: 'reverse'; readonly go: number; readonly lock: number; readonly play: number | undefined };
 
-/** What bounds a reading: relative lead errors, the angle a hand sets again (rad), one reading of the indicator (mm). */
+/**
+ * What bounds a reading: relative lead errors, the angle a hand sets again (rad), one reading of the indicator (mm), friction of the threads, and the
+ * stiffness of the lock where the parts state none (N·mm a radian).
+ */
 export interface Bench {
   readonly eps_A: number;
   readonly eps_C: number;
   readonly theta_h: number;
   readonly e_g: number;
+  readonly mu: number;
+  readonly kappa: number;
 }
 
 export const buildOrder = (a: Adjuster, bench: Bench): Result<readonly BuildStep[]> => {
@@ -150,7 +163,8 @@ const turnsTo = (stop: Stop, steps: number): number => {
   return Math.sign(stop.n) * whole;
 };
 
-const checksOf = (a: Adjuster, { eps_A, eps_C, theta_h, e_g }: Bench): Result<readonly BuildStep[]> => {
+const checksOf = (a: Adjuster, bench: Bench): Result<readonly BuildStep[]> => {
+  const { eps_A, eps_C, theta_h, e_g } = bench;
   const { Delta, A, C } = a;
   const hand = perAngle.of({ Delta: mm(Delta), theta: rad(theta_h) });
   if (!hand.ok) return hand;
@@ -178,8 +192,53 @@ const checksOf = (a: Adjuster, { eps_A, eps_C, theta_h, e_g }: Bench): Result<re
     const room = Math.abs(off.value.e_z) + twice;
     steps.push({ do: 'turn', turns, go: { min: nominal - room, max: nominal + room }, stop });
   }
-  steps.push({ do: 'reverse', go: twice, play: leastPlay(a) });
+  const lock = lockMotion(a, bench);
+  if (!lock.ok) return lock;
+  steps.push({ do: 'reverse', go: twice + lock.value, lock: lock.value, play: leastPlay(a) });
   return good(steps);
+};
+
+/**
+ * What the lock lets the tip move by on reversal, mm: the clearance of its key, and its wind-up both ways under what the springs press thread C with; the
+ * work is off. A key that its torque holds to one side of the slot never crosses it.
+ */
+const lockMotion = (a: Adjuster, { mu, kappa }: Bench): Result<number> => {
+  const { lock, springs, Delta, A, C } = a;
+  if (!C || lock.kind === 'none' || Delta === 0) return good(0);
+  const handed = handedBy(springForce(a, 0) ?? 0, springs?.between, A.thread, C.thread, mu);
+  if (!handed.ok) return handed;
+  const [up, down] = handed.value;
+  const angle = lockWindUp.of({
+    M_L: newtonMillimetres(Math.abs(up - down)),
+    kappa: newtonMillimetres(lockStiffnessOf(a) ?? kappa),
+  });
+  if (!angle.ok) return angle;
+  const wound = windUp.of({ h_C: plain(C.thread.h), L_C: C.thread.L, psi: angle.value.psi });
+  if (!wound.ok) return wound;
+  const both = Math.abs(wound.value.z_c);
+  if ((lock.kind !== 'key' && lock.kind !== 'post') || up * down > 0) return good(both);
+  const loose = lockSlopMotion.of({ L_C: C.thread.L, g_k: mm(lock.clearance), r_k: mm(lock.radius) });
+  return loose.ok ? good(both + loose.value.z_k) : loose;
+};
+
+/** Torques that thread C hands the lock, turning either way, under a spring of this force. */
+const handedBy = (
+  force: number,
+  between: Springs['between'] | undefined,
+  A: Thread,
+  C: Thread,
+  mu: number,
+): Result<readonly [number, number]> => {
+  // Springs between base and turned part leave thread C without force.
+  if (!(Math.abs(force) > 0) || between === 'base and turned') return good([0, 0]);
+  const side = (thread: Thread) => ({ h: thread.h, L: thread.L, d2: diameters(thread).d2, mu });
+  const effort = pairEffort({
+    A: side(A),
+    C: side(C),
+    load: force,
+    ...(between === 'turned and carried' && { onThread: { A: 0, C: force } }),
+  });
+  return effort.ok ? good([effort.value.against.handed, effort.value.along.handed]) : effort;
 };
 
 /** Play of both threads, the tightest pieces with their coats on; undefined where a thread has none that is known. */

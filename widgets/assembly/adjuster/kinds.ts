@@ -1,9 +1,10 @@
 /**
  * The kinds of part there are, each built from the sizes its maker stated; what was not stated gets a sensible proportion, which is
- * marked as assumed. Proportions are common practice, no source: a nut 0.8 d high and 1.6 d across, a coupling nut 3 d, a
- * socket head 1.5 d across and d high; a nut that is tapped for the purpose is 1.2 d deep, and a screw is as much longer as eight turns take.
+ * marked as assumed. Nuts and socket screws are as wide as bought ones by their standards (drawer/standard-parts). Other proportions are common practice, no source:
+ * a nut 0.8 d high and 1.6 d across, a coupling nut 3 d, a socket head 1.5 d across and d high; a nut that is tapped for the purpose is 1.2 d deep, and a screw is as much longer as eight turns take.
  */
 import { bad, classOfSide, diameters, good, type Result, type Thread } from '../../engine/index.ts';
+import { boughtWidth } from '../drawer/standard-parts.ts';
 import type { MaterialName, Part, Role, RoundSize, Size, Step, ThreadEnd } from './part.ts';
 
 declare module '../../engine/kernel/result.ts' {
@@ -147,6 +148,11 @@ const across = (s: Stated, b: Build, assumed: number): number => {
 const tooDeep = (depth: number, room: number, blind: boolean | undefined): boolean =>
   depth > room + (blind ? -1e-9 : 1e-9);
 
+const halfBought = (kind: string, { d }: Thread): number | undefined => {
+  const width = boughtWidth(kind, d);
+  return width === undefined ? undefined : width / 2;
+};
+
 /** Blocks and nuts of the base, the thread open upwards. */
 const blockBase =
   (shape: 'square' | 'hexagon', assumed: (d: number) => number, grounded: boolean): Builder =>
@@ -168,7 +174,7 @@ const blockBase =
       const width = s.width ?? 2.7 * t.thread.d;
       note(b, 'width', width, s.width !== undefined);
       put(b, 'block', height, width / 2, 'square');
-    } else put(b, 'hexagon', height, flats(s, b, 0.8 * t.thread.d), 'hexagon');
+    } else put(b, 'hexagon', height, flats(s, b, halfBought(s.kind, t.thread) ?? 0.8 * t.thread.d), 'hexagon');
     const above = tapIn(b, t, height - thread, height);
     const stated = s.height !== undefined || t.length !== undefined;
     // Tapped right through, its height is the length of its thread.
@@ -349,7 +355,7 @@ const carriedNut: Builder = (s, b) => {
       length: t.length,
       room: height,
     });
-  put(b, 'hexagon', height, flats(s, b, 0.95 * t.thread.d), 'hexagon');
+  put(b, 'hexagon', height, flats(s, b, halfBought(s.kind, t.thread) ?? 0.95 * t.thread.d), 'hexagon');
   note(b, 'thread C', height, (s.height ?? t.length) !== undefined, 0);
   return good({ below: tapIn(b, t, 0, height) });
 };
@@ -367,7 +373,9 @@ const carriedScrew =
       b,
       'head',
       head,
-      shape === 'hexagon' ? flats(s, b, r * t.thread.d) : across(s, b, 2 * r * t.thread.d) / 2,
+      shape === 'hexagon'
+        ? flats(s, b, r * t.thread.d)
+        : across(s, b, boughtWidth(s.kind, t.thread.d) ?? 2 * r * t.thread.d) / 2,
       shape,
     );
     return good({ below });

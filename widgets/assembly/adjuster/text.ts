@@ -7,9 +7,10 @@
  *   carried = socket screw M10x1.5, thread 20 mm, head 10 mm
  *   lock    = springs
  *   springs = 2 between base and carried, 8 N, 0.5 N/mm, at 15 mm
- *             or, from their drawing: 2 at 15 mm, 12 N, meander of 8 waves, legs 20 mm, connectors 4.2 mm, strip 2.7 mm, high 10 mm, length 40 mm, modulus 2077 MPa
+ *             or, from their drawing: 2 at 15 mm, 12 N, meander of 8 waves, legs 20 mm, connectors 4.2 mm, strip 2.7 mm, high 10 mm, length 40 mm, modulus 2077 MPa, loses 9 %
  *   tip     = ball 8.5 mm in 8 mm hexagon
  *   divider = hexagon
+ *   wanted  = 15 µm
  *   keep    = 1 diameter
  *   assembled = both at mid-range
  *
@@ -60,7 +61,7 @@ declare module '../../engine/kernel/result.ts' {
   }
 }
 
-const KEYS = ['base', 'turned', 'carried', 'lock', 'springs', 'tip', 'divider', 'keep', 'assembled'] as const;
+const KEYS = ['base', 'turned', 'carried', 'lock', 'springs', 'tip', 'divider', 'wanted', 'keep', 'assembled'] as const;
 type Key = (typeof KEYS)[number];
 
 /** Rows of the text: one a line, or parted by bars. */
@@ -297,6 +298,8 @@ const readRows = (rows: ReadonlyMap<Key, string>, parts: Partial<Record<Role, Pa
   if (!tip.ok) return tip;
   const divider = readDivider(rows.get('divider'));
   if (!divider.ok) return divider;
+  const wanted = readWanted(rows.get('wanted'));
+  if (!wanted.ok) return wanted;
   const keep = readKeep(rows.get('keep'));
   if (!keep.ok) return keep;
   const assembled = readAssembled(rows.get('assembled'));
@@ -306,6 +309,7 @@ const readRows = (rows: ReadonlyMap<Key, string>, parts: Partial<Record<Role, Pa
     springs: springs.value,
     tip: tip.value,
     ...divider.value,
+    wantedStep: wanted.value,
     keptDiameters: keep.value,
     assembled: assembled.value,
   });
@@ -318,10 +322,11 @@ const mmIn = (text: string): number | undefined => {
 };
 
 const LIKE = {
-  lock: 'springs; or key at 12 mm, clearance 0.1 mm; or none',
-  springs: '2 between base and carried, 8 N, 0.5 N/mm, at 15 mm',
+  lock: 'springs; or key at 12 mm, clearance 0.1 mm, stiffness 5000 N·mm; or none',
+  springs: '2 between base and carried, 8 N, 0.5 N/mm, at 15 mm, loses 9 %',
   tip: 'ball 6.35 mm in 6 mm hexagon, stands 3 mm, pressed with 2000 N; or round, flat, cone',
   divider: 'hexagon, square, twelve points or knob 60',
+  wanted: '15 µm',
   keep: '1 diameter',
   assembled: 'both at mid-range, or A 2 turns out, C 1.5 turns out',
 } as const;
@@ -334,11 +339,18 @@ const readLock = (row: string | undefined, stated: boolean): Result<Lock> => {
   if (row === undefined) return good({ kind: stated ? 'springs' : 'assumed' });
   if (/^none$/i.test(row)) return good({ kind: 'none' });
   if (/^springs\b/i.test(row)) return good({ kind: 'springs' });
-  const [, kind = '', radius, clearance] = /^(key|post),? at ([^,]+)(?:, clearance (.+))?$/i.exec(row) ?? [];
+  const [, kind = '', radius, clearance, stiffness] =
+    /^(key|post),? at ([^,]+)(?:, clearance (.+?))?(?:, stiffness (.+))?$/i.exec(row) ?? [];
   const [r, c] = [mmIn(radius ?? ''), clearance === undefined ? 0 : mmIn(clearance)];
-  return r === undefined || c === undefined
-    ? unread('lock', row, LIKE.lock)
-    : good({ kind: kind.toLowerCase() as 'key' | 'post', radius: r, clearance: c });
+  const give = stiffness === undefined ? undefined : readQuantity(stiffness, 'N·mm', 'N·mm');
+  if (r === undefined || c === undefined || (give && !(give.ok && !outOfBounds('kappa', give.value.value))))
+    return unread('lock', row, LIKE.lock);
+  return good({
+    kind: kind.toLowerCase() as 'key' | 'post',
+    radius: r,
+    clearance: c,
+    ...(give?.ok && { stiffness: give.value.value }),
+  });
 };
 
 const readSprings = (row: string | undefined): Result<Springs | undefined> => {
@@ -348,6 +360,7 @@ const readSprings = (row: string | undefined): Result<Springs | undefined> => {
   let radius: number | undefined;
   let [force, rate]: [number | undefined, number | undefined] = [undefined, undefined];
   let [waves, modulus]: [number | undefined, number | undefined] = [undefined, undefined];
+  let loss: number | undefined;
   let rated = '';
   const sizes: Partial<Record<'legs' | 'connectors' | 'strip' | 'high' | 'length', number>> = {};
   const many = /^(\d{1,2})(?: |$|,)/.exec(row);
@@ -359,6 +372,8 @@ const readSprings = (row: string | undefined): Result<Springs | undefined> => {
     const [, away] = /^at (.+)$/i.exec(text) ?? [];
     const [, folds] = /^meander(?: of)? (\d{1,2})(?: half)? waves$/i.exec(text) ?? [];
     const [, sized = '', amount = ''] = /^(legs|connectors|strip|high|length) (.+)$/i.exec(text) ?? [];
+    const [, lost] = /^loses (.+)$/i.exec(text) ?? [];
+    const share = readQuantity(lost ?? '', '1', '%');
     const [, elastic] = /^modulus (.+)$/i.exec(text) ?? [];
     const pascals = readQuantity(elastic ?? '', 'MPa', 'MPa');
     const newtons = readQuantity(text.replace(/ at assembly$/i, ''), 'N', 'N');
@@ -367,6 +382,8 @@ const readSprings = (row: string | undefined): Result<Springs | undefined> => {
     else if (folds !== undefined) waves = Number(folds);
     else if (sized !== '' && mmIn(amount)) sizes[sized.toLowerCase() as keyof typeof sizes] = mmIn(amount) as number;
     else if (elastic !== undefined && pascals.ok && pascals.value.value > 0) modulus = pascals.value.value;
+    else if (lost !== undefined && share.ok && share.value.value >= 0 && share.value.value < 1)
+      loss = share.value.value;
     else if (away !== undefined && mmIn(away) !== undefined) radius = mmIn(away) as number;
     else if (/ ?N\/mm$/.test(text) && stiffness.ok && stiffness.value.value >= 0) {
       rate = stiffness.value.value;
@@ -378,7 +395,7 @@ const readSprings = (row: string | undefined): Result<Springs | undefined> => {
   }
   if (!(count >= 1)) return unread('springs', row, LIKE.springs);
   if (waves === undefined && modulus === undefined && Object.keys(sizes).length === 0)
-    return good({ count, between, radius, force, rate });
+    return good({ count, between, radius, force, rate, loss });
   const { legs, connectors, strip, high, length } = sizes;
   if (!waves || !legs || !connectors || !strip || !high || !length || !modulus) {
     const stated = { 'meander of 8 waves': waves, legs, connectors, strip, high, length, modulus };
@@ -390,27 +407,29 @@ const readSprings = (row: string | undefined): Result<Springs | undefined> => {
   const one = drawnRate(drawn);
   if (!one.ok) return one;
   const across = drawnLock(drawn, { count, radius: radius ?? 1, pull: 0 });
-  return across.ok ? good({ count, between, radius, force, rate: count * one.value, drawn }) : across;
+  return across.ok ? good({ count, between, radius, force, rate: count * one.value, loss, drawn }) : across;
 };
 
 /** The row of the text for springs of this drawing, which reads back as them. */
 export const writeDrawnSprings = (
   drawn: DrawnSpring,
-  of: { readonly count: number; readonly radius: number; readonly force: number },
+  of: { readonly count: number; readonly radius: number; readonly force: number; readonly loss: number },
 ): string => {
   const mmOf = (x: number) => `${Number(x.toPrecision(9))} mm`;
-  return `springs = ${of.count} between base and carried, ${Number(of.force.toPrecision(9))} N, at ${mmOf(of.radius)}, meander of ${drawn.waves} waves, legs ${mmOf(drawn.leg)}, connectors ${mmOf(drawn.connector)}, strip ${mmOf(drawn.strip)}, high ${mmOf(drawn.high)}, length ${mmOf(drawn.length)}, modulus ${Number(drawn.modulus.toPrecision(9))} MPa`;
+  return `springs = ${of.count} between base and carried, ${Number(of.force.toPrecision(9))} N, at ${mmOf(of.radius)}, meander of ${drawn.waves} waves, legs ${mmOf(drawn.leg)}, connectors ${mmOf(drawn.connector)}, strip ${mmOf(drawn.strip)}, high ${mmOf(drawn.high)}, length ${mmOf(drawn.length)}, modulus ${Number(drawn.modulus.toPrecision(9))} MPa, loses ${Number((100 * of.loss).toPrecision(6))} %`;
 };
 
 const ASSUMED = { assumed: true } as const;
 
-/** Left out, the tip is round; a part that is bored through carries on its rim. */
+/** The tip of a part that states none: round, or the rim of a part that is bored through. */
+export const tipUnstated = (part: Part | undefined): Tip =>
+  part && isOpenAbove(part)
+    ? { kind: 'flat', stands: 0 }
+    : { kind: 'round', stands: 0.25 * (part?.below?.thread.d ?? 0), assumed: true };
+
 const readTip = (row: string | undefined, part: Part | undefined): Result<Tip> => {
   const d = part?.below?.thread.d ?? 0;
-  if (row === undefined)
-    return good(
-      part && isOpenAbove(part) ? { kind: 'flat', stands: 0 } : { kind: 'round', stands: 0.25 * d, assumed: true },
-    );
+  if (row === undefined) return good(tipUnstated(part));
   const [, size, hexagon, stands, with_] =
     /^ball ([^,]+?)(?: in (.+?) hexagon)?(?:, stands ([^,]+))?(?:, pressed with (.+))?$/i.exec(row) ?? [];
   if (size !== undefined) {
@@ -446,6 +465,12 @@ const readDivider = (row = 'hexagon'): Result<Pick<Description, 'divider' | 'div
   return divisions >= 2 && divisions <= 10_000
     ? good({ divider: 'knob', divisions })
     : bad('divisions-outside', { text: marks }, 'divider');
+};
+
+const readWanted = (row: string | undefined): Result<number | undefined> => {
+  if (row === undefined) return good(undefined);
+  const read = readQuantity(row, 'mm', 'µm');
+  return read.ok && !outOfBounds('s_w', read.value.value) ? good(read.value.value) : unread('wanted', row, LIKE.wanted);
 };
 
 const readKeep = (row: string | undefined): Result<number> => {

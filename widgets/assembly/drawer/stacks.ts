@@ -12,6 +12,7 @@ import { bad, good, type Result } from '../../engine/index.ts';
 import { dividerOf } from '../../input/dividers.ts';
 import { type Adjuster, assemble, standing } from '../adjuster/adjuster.ts';
 import { forbiddenOf, freeSpans } from '../adjuster/joint.ts';
+import { tipUnstated } from '../adjuster/text.ts';
 import { growthPerKelvin } from '../adjuster/warm-growth.ts';
 import { type Drawer, type Placed, readDrawer, threadKey } from './read-drawer.ts';
 
@@ -62,13 +63,20 @@ const MOST_STACKS = 40_000;
 const PLACES = 6;
 
 /** The words of the rows of a stack, as an adjuster is described. */
-export const rowsOfStack = ({ base, turned, carried }: Stack, divisions: number, kept: number): string => {
+export const rowsOfStack = (
+  { base, turned, carried }: Stack,
+  divisions: number,
+  kept: number,
+  /** Step wanted, mm. */
+  wanted: number,
+): string => {
   const divider = dividerOf(divisions);
   return [
     `base = ${base.text}`,
     `turned = ${turned.text}`,
     ...(carried ? [`carried = ${carried.text}`] : []),
     `divider = ${divider === 'knob' ? `knob ${divisions}` : divider}`,
+    `wanted = ${Number((1000 * wanted).toPrecision(9))} µm`,
     `keep = ${Number(kept.toPrecision(6))} diameters`,
   ].join('\n');
 };
@@ -142,7 +150,7 @@ const stackOf = (base: Placed, turned: Placed, carried: Placed | undefined, kept
     divisions: undefined,
     lock: carried ? { kind: 'springs' } : { kind: 'none' },
     springs: undefined,
-    tip: { kind: 'flat', stands: 0 },
+    tip: tipUnstated((carried ?? turned).part),
     keptDiameters: kept,
     assembled: { A: 'middle', C: 'middle' },
   });

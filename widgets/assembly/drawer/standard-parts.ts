@@ -4,7 +4,7 @@
  * Sources. Hexagon nuts ISO 4032: greatest height and nominal width across flats (ISO 4032:2001, read in two suppliers' tables that agree). Long nuts: 3 d
  * high, widths of DIN 6334 (read in a table of an open library of fasteners). Socket screws ISO 4762: greatest head
  * diameter (read in a supplier's table); head as high as the thread is wide, thread 2 d + 12 long, from memory. Inch nuts ASME B18.2.2, inch
- * socket screws ASME B18.3 and inch coupling nuts: from memory. Lengths are a choice from what is common in trade.
+ * socket screws ASME B18.3: from memory. Widths of inch coupling nuts ASME B18.2.2 (read in a supplier's table of it); those in trade are also cut from wider bar. Lengths are a choice from what is common in trade.
  */
 
 /** Width across flats and greatest height of a nut. */
@@ -66,6 +66,16 @@ const inch = (): string[] => {
       ),
     ]),
   );
+};
+
+/** Across the flats of a bought nut, or across the head of a socket screw, for a thread of this diameter, all mm; undefined where the tables above have none. */
+export const boughtWidth = (kind: string, d: number): number | undefined => {
+  const metric = kind === 'nut' ? ISO_4032 : kind === 'coupling nut' ? DIN_6334 : undefined;
+  const size = `M${d}`;
+  const inches = INCH.find(([, of]) => Math.abs(25.4 * of - d) < 1e-6);
+  if (kind === 'socket screw') return ISO_4762[size] ?? (inches && 1.5 * d);
+  if (!metric) return undefined;
+  return metric[size]?.[0] ?? (inches && 25.4 * inches[kind === 'nut' ? 3 : 4][0]);
 };
 
 /**

@@ -34,7 +34,7 @@ export const PRINTED_QUANTITIES = [
   'b_f',
   'E_f',
   'eps_m',
-  'mu',
+  'mu_f',
   'D_k',
   'b_k',
   'w_o',
@@ -94,7 +94,7 @@ export const printedPartsOf = (v: Values): Result<PrintedParts> => {
   const force = snapForce.of({ b_a: mm(v.b_a), t_a: mm(v.t_a), E_f: megapascals(v.E_f), eps_f, l_a: mm(v.l_a) });
   if (!force.ok) return force;
   const push = (lean: number) =>
-    snapPush.of({ m_a: plain(ARMS), P_a: newtons(force.value.P_a), mu: plain(v.mu), alpha_a: rad(lean) });
+    snapPush.of({ m_a: plain(ARMS), P_a: newtons(force.value.P_a), mu_f: plain(v.mu_f), alpha_a: rad(lean) });
   const [on, off] = [push(v.alpha_a), push(LIP_BACK)];
   if (!on.ok) return on;
   const mouth = drawnHole.of({ w_n: mm(v.w_n), c_n: mm(v.c_n), o_h: mm(0) });

@@ -142,7 +142,11 @@ const drawnSpring = (d: MeanderDesign, E: number, v: SpringNumbers['values']): D
 });
 
 /** The row that puts this spring, as often as stated, among the parts of an adjuster; only of a meander. */
-export const rowOfSpring = ({ design }: Spring, { E }: Springs, v: SpringNumbers['values']): string | undefined =>
+export const rowOfSpring = (
+  { design }: Spring,
+  { E, loss }: Springs,
+  v: SpringNumbers['values'],
+): string | undefined =>
   design.shape === 'meander'
-    ? writeDrawnSprings(drawnSpring(design, E, v), { count: v.N_f, radius: v.r_k, force: v.N_f * v.F_k })
+    ? writeDrawnSprings(drawnSpring(design, E, v), { count: v.N_f, radius: v.r_k, force: v.N_f * v.F_k, loss })
     : undefined;

@@ -358,6 +358,23 @@ export const unitRemedies = (
   return [...asReadings, ...asPositions];
 };
 
+/** Dividers that heads and knobs commonly have; common practice, no source. */
+const USUAL_STEPS = [
+  4, 6, 8, 10, 12, 20, 24, 25, 30, 36, 40, 50, 60, 72, 80, 90, 100, 120, 180, 200, 250, 300, 360, 500, 1000,
+];
+
+/** Steps per turn that would bring the slope to the nominal lead, where positions were counted in steps and the slope is far off; the nearest usual count within 3 %. */
+export const stepsMeant = (
+  lead: number,
+  nominal: number,
+  { positionUnit }: Pick<UnitRemedy, 'positionUnit'>,
+  stepsPerTurn: number,
+): number | undefined => {
+  if (positionUnit !== 'steps' || Math.abs(Math.abs(lead / nominal) - 1) <= 0.05) return undefined;
+  const meant = Math.abs((stepsPerTurn * nominal) / lead);
+  return USUAL_STEPS.find((steps) => steps !== stepsPerTurn && Math.abs(meant / steps - 1) <= 0.03);
+};
+
 const READ_UNITS: readonly Unit[] = ['µm', 'mm', 'thou', 'in'];
 const POSITION_UNITS: readonly PositionUnit[] = ['turns', 'steps', '°'];
 const perTurn = (unit: PositionUnit, steps: number): number => (unit === 'turns' ? 1 : unit === 'steps' ? steps : 360);

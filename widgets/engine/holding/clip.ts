@@ -50,12 +50,12 @@ export const snapForce = relation({
 export const snapPush = relation({
   name: 'snap-push',
   says: 'Push that slides a clip over an edge, all arms together; with the angle of its back, the pull that takes it off.',
-  takes: ['m_a', 'P_a', 'mu', 'alpha_a'],
-  gives: { F_on: 'm_a*P_a*(mu + tan(alpha_a))/(1 - mu*tan(alpha_a))' },
+  takes: ['m_a', 'P_a', 'mu_f', 'alpha_a'],
+  gives: { F_on: 'm_a*P_a*(mu_f + tan(alpha_a))/(1 - mu_f*tan(alpha_a))' },
   source: 'A slope with friction; as in makers’ guides to snap fits, from memory.',
-  refuses: ({ mu, alpha_a }) =>
-    mu * Math.tan(alpha_a) < 1 ? undefined : bad('lip-locks', { angle: alpha_a, most: Math.atan(1 / mu) }),
-  compute: ({ m_a, P_a, mu, alpha_a }) => ({
-    F_on: newtons((m_a * P_a * (mu + Math.tan(alpha_a))) / (1 - mu * Math.tan(alpha_a))),
+  refuses: ({ mu_f, alpha_a }) =>
+    mu_f * Math.tan(alpha_a) < 1 ? undefined : bad('lip-locks', { angle: alpha_a, most: Math.atan(1 / mu_f) }),
+  compute: ({ m_a, P_a, mu_f, alpha_a }) => ({
+    F_on: newtons((m_a * P_a * (mu_f + Math.tan(alpha_a))) / (1 - mu_f * Math.tan(alpha_a))),
   }),
 });

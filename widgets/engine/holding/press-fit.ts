@@ -42,8 +42,8 @@ export const pressPressure = relation({
 export const pressTorque = relation({
   name: 'press-torque',
   says: 'Torque that a press fit holds by friction alone.',
-  takes: ['mu', 'p_k', 'd_k', 'b_k'],
-  gives: { M_kn: 'mu*p_k*pi*d_k^2*b_k/2' },
+  takes: ['mu_f', 'p_k', 'd_k', 'b_k'],
+  gives: { M_kn: 'mu_f*p_k*pi*d_k^2*b_k/2' },
   source: 'Pressure times area times friction, at the radius of the fit.',
-  compute: ({ mu, p_k, d_k, b_k }) => ({ M_kn: newtonMillimetres((mu * p_k * Math.PI * d_k ** 2 * b_k) / 2) }),
+  compute: ({ mu_f, p_k, d_k, b_k }) => ({ M_kn: newtonMillimetres((mu_f * p_k * Math.PI * d_k ** 2 * b_k) / 2) }),
 });

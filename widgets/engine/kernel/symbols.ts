@@ -509,6 +509,7 @@ export const SYMBOLS = {
   n_c: ratio('coils that work', 'n_{\\mathrm{c}}', 0.5, 1000),
   tau_f: stress('shear stress in the wire', '\\tau_{\\mathrm{f}}', 0, 1e12),
   // Parts that hold: printed fits, clips, press fits, a ball in a socket, the base
+  mu_f: ratio('coefficient of friction of plastic on steel', '\\mu_{\\mathrm{f}}', 0, 1),
   w_d: { ...size('width as drawn', 'w_{\\mathrm{d}}', 0.1, 500), step: 0.05 },
   w_n: { ...size('width of the piece that goes in, measured', 'w_{\\mathrm{n}}', 0.1, 500), step: 0.05 },
   w_s: { ...size('step from rung to rung', 'w_{\\mathrm{s}}', 0.01, 1), step: 0.01 },

@@ -13,7 +13,7 @@ import { defineFigure, type NumbersOf } from '../kit/figure.ts';
 import { amount, following, type Row, signedAmount } from '../kit/readout.ts';
 import { hatchings } from '../kit/svg.ts';
 
-const QUANTITIES = ['eps_A', 'eps_C', 'theta_h', 'e_g'] as const;
+const QUANTITIES = ['eps_A', 'eps_C', 'theta_h', 'e_g', 'mu', 'kappa'] as const;
 type Given = NumbersOf<never, (typeof QUANTITIES)[number], never, 'adjuster'>;
 
 const WIDTH = 220;
@@ -71,7 +71,9 @@ const rows = ({ adjuster, steps }: State): readonly Row[] => [
     }),
   ...steps
     .filter((step) => step.do === 'reverse')
-    .map(({ go }) => following(amount('reverse', WORDS.rows.reverse, go, 'motion', 4), 'per-angle')),
+    .map(({ go }) =>
+      following(amount('reverse', WORDS.rows.reverse, go, 'motion', 4), 'per-angle', 'lock-slop-motion', 'wind-up'),
+    ),
 ];
 
 export const benchCard = defineFigure({
@@ -81,7 +83,7 @@ export const benchCard = defineFigure({
   quantities: QUANTITIES,
   texts: ['adjuster'],
   chief: ['adjuster', 'e_g'],
-  groups: { errors: ['eps_A', 'eps_C'], head: ['theta_h'] },
+  groups: { errors: ['eps_A', 'eps_C'], head: ['theta_h'], friction: ['mu'], lock: ['kappa'] },
   state: stateOf,
   draw,
   rows,

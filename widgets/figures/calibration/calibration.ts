@@ -23,7 +23,9 @@ import {
   correctionsIn,
   correctionTable,
   good,
+  mm,
   type Result,
+  stepsMeant,
   unitQuestions,
   unitRemedies,
 } from '../../engine/index.ts';
@@ -46,8 +48,8 @@ type Quantity = (typeof QUANTITIES)[number];
 type Given = NumbersOf<'A' | 'C', Quantity, 'allowance', 'runs' | 'adjuster'>;
 type Context = FigureContext<'A' | 'C', Quantity, 'allowance', 'runs' | 'adjuster'>;
 
-/** A long table at work, or what it came to with the dial set to some turns. */
-type State = Extract<Found, { at: 'work' }> | Done;
+/** No readings, a long table at work, or what it came to with the dial set to some turns. */
+type State = Exclude<Found, { at: 'end' }> | Done;
 interface Done {
   readonly at: 'end';
   readonly c: Calibrated;
@@ -63,7 +65,7 @@ const MOST_TABLE_ROWS = 400;
 const stateOf = (numbers: Given): Result<State> => {
   const found = calibrationOf(numbers);
   if (!found.ok) return found;
-  if (found.value.at === 'work') return good(found.value);
+  if (found.value.at !== 'end') return good(found.value);
   const { calibrated: c } = found.value;
   const { n } = numbers.values;
   return good({
@@ -84,6 +86,7 @@ const fileHtml = (): string =>
   `<p class="cal-file"><label>${WORDS.openFile} <input type="file" data-file data-key="file" accept=".csv,.txt,.tsv,.dat,text/*"></label> <span role="status" data-file-note></span></p>`;
 
 const draw = (s: State, view: UnitView): string => {
+  if (s.at === 'none') return `${fileHtml()}<p class="line">${WORDS.noReadings}</p>`;
   if (s.at === 'work')
     return `${fileHtml()}<p class="line cal-working" role="status"><svg class="cal-clock" viewBox="0 0 20 20" aria-hidden="true"><circle cx="10" cy="10" r="8"/><path d="M10 5V10H14"/></svg> ${WORDS.working.note(counted(s.characters))}</p>`;
   const { c } = s;
@@ -101,7 +104,7 @@ const VERDICT_CLASS = { agrees: 'agrees', differs: 'differs', 'not to be told': 
 
 /** What stands in the foot; its dial is moved in place, under the hand. */
 const readings = (s: State, view: UnitView): string => {
-  if (s.at === 'work') return '';
+  if (s.at !== 'end') return '';
   const { c } = s;
   return (
     `<div class="cal-words"><p class="cal-verdict ${VERDICT_CLASS[c.signed.verdict]}"><b>${WORDS.verdict[c.signed.verdict]}</b> ${escapeText(verdictText(c, view))}</p>` +
@@ -116,9 +119,12 @@ const readings = (s: State, view: UnitView): string => {
 /** The question a slope far off asks, and what may be answered. */
 const askHtml = (c: Calibrated): string => {
   const { lead } = c.calibration;
-  const questions = unitQuestions(lead, c.nominal);
-  if (questions.length === 0) return '';
   const { table } = c;
+  const questions = unitQuestions(lead, c.nominal);
+  const steps = questions.some(({ kind }) => kind === 'unit')
+    ? undefined
+    : stepsMeant(lead, c.nominal, table, c.stepsPerTurn);
+  if (questions.length === 0 && steps === undefined) return '';
   const remedies = unitRemedies(lead, c.nominal, table, c.stepsPerTurn);
   const buttons = remedies.map(
     ({ readingUnit, positionUnit }) =>
@@ -126,7 +132,19 @@ const askHtml = (c: Calibrated): string => {
         readingUnit === table.readingUnit ? WORDS.ask.positions(positionUnit) : WORDS.ask.readings(readingUnit)
       }</button>`,
   );
-  return `<div class="cal-ask" role="group" aria-label="${WORDS.ask.label}"><p>${questions.map((asked) => escapeText(unitQuestionText(asked))).join(' ')}</p><p class="acts">${buttons.join('')}</p></div>`;
+  if (steps !== undefined)
+    buttons.push(
+      `<button type="button" data-act="steps" data-steps="${steps}" data-key="ask-steps">${WORDS.ask.stepsYes(steps)}</button>`,
+    );
+  if (questions.some(({ kind }) => kind === 'sense'))
+    buttons.push(`<button type="button" data-act="turn" data-key="ask-turn">${WORDS.ask.turn}</button>`);
+  const asked = [
+    ...questions.map(unitQuestionText),
+    ...(steps === undefined
+      ? []
+      : [WORDS.ask.steps(numeral(Math.abs(lead / c.nominal), 3), numeral(c.stepsPerTurn), numeral(steps))]),
+  ];
+  return `<div class="cal-ask" role="group" aria-label="${WORDS.ask.label}"><p>${asked.map(escapeText).join(' ')}</p><p class="acts">${buttons.join('')}</p></div>`;
 };
 
 const sliderOf = (c: Calibrated): Slider<'n'> => {
@@ -165,7 +183,7 @@ const readout = ({ here, asked }: Done, view: UnitView): Row[] => {
 
 /** What the readings and the set-up make of the lead. */
 const rows = (s: State): readonly Row[] =>
-  s.at === 'work' || !s.asked
+  s.at !== 'end' || !s.asked
     ? []
     : [
         amount('lead', WORDS.rows.lead, s.c.calibration.lead, 'motion', 4),
@@ -174,7 +192,7 @@ const rows = (s: State): readonly Row[] =>
       ];
 
 const printed = (s: State, view: UnitView): readonly Amount[] =>
-  s.at === 'work' ? [] : readout(s, view).filter(isAmount);
+  s.at !== 'end' ? [] : readout(s, view).filter(isAmount);
 
 const dialHtml = (s: Done, view: UnitView): string => {
   const n = turnsAt(s);
@@ -186,6 +204,7 @@ const dialHtml = (s: Done, view: UnitView): string => {
 };
 
 const caption = (s: State, view: UnitView): string => {
+  if (s.at === 'none') return WORDS.noReadings;
   if (s.at === 'work') return WORDS.working.caption(counted(s.characters));
   const { c, n, here } = s;
   return WORDS.caption({
@@ -205,7 +224,7 @@ const caption = (s: State, view: UnitView): string => {
 };
 
 const table = (s: State, view: UnitView): Table => {
-  if (s.at === 'work') return { head: WORDS.table.noneYet.head, rows: [[WORDS.table.noneYet.row]] };
+  if (s.at !== 'end') return { head: WORDS.table.noneYet.head, rows: [[WORDS.table.noneYet.row]] };
   const { corrections } = s.c.calibration;
   const shown = corrections.slice(0, MOST_TABLE_ROWS);
   const left = corrections.length - shown.length;
@@ -226,7 +245,7 @@ const table = (s: State, view: UnitView): Table => {
 };
 
 const update = (stage: HTMLElement, s: State, view: UnitView): void => {
-  if (s.at === 'work') return;
+  if (s.at !== 'end') return;
   const figure = figureOf(stage);
   const n = turnsAt(s);
   updateDial(figure, travelOf(s), dialScale(s.c.nominal, view));
@@ -251,6 +270,11 @@ const act = (button: HTMLElement, context: Context): void => {
   } else if (button.dataset.act === 'residuals') {
     const { header, rows } = calibrationTable(c.calibration);
     saveFile(toCsv(header, rows, STYLE), WORDS.files.residuals, CSV);
+  } else if (button.dataset.act === 'steps') context.set('k', Number(button.dataset.steps));
+  else if (button.dataset.act === 'turn') {
+    const { table, stepsPerTurn } = c;
+    const turned = table.rows.map((row) => ({ ...row, reading: mm(-row.reading) }));
+    context.type('runs', writeReadingsTable(turned, { ...table, stepsPerTurn }));
   } else {
     // The numbers as they were typed, under the other unit.
     const { table, stepsPerTurn } = c;
@@ -320,7 +344,7 @@ export const calibrationFigure = defineFigure({
   steadyReadings: true,
   numbersName: WORDS.numbers,
   table,
-  renderKey: (s) => (s.at === 'work' ? s.name : [s.c.name, s.c.signed]),
+  renderKey: (s) => (s.at !== 'end' ? s.name : [s.c.name, s.c.signed]),
   mount,
   update,
 });

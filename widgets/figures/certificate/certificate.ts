@@ -43,8 +43,8 @@ const STATED = ['piece', 'dated', 'warmth', 'gauge', 'method'] as const;
 const TEXTS = ['runs', 'adjuster', ...STATED] as const;
 type Given = NumbersOf<'A' | 'C', (typeof QUANTITIES)[number], 'allowance', (typeof TEXTS)[number]>;
 
-/** A long table at work, or what it came to with what the reader stated. */
-type State = Extract<Found, { at: 'work' }> | Done;
+/** No readings, a long table at work, or what it came to with what the reader stated. */
+type State = Exclude<Found, { at: 'end' }> | Done;
 interface Done {
   readonly at: 'end';
   readonly c: Calibrated;
@@ -54,7 +54,7 @@ interface Done {
 const stateOf = (numbers: Given): Result<State> => {
   const found = calibrationOf(numbers);
   if (!found.ok) return found;
-  if (found.value.at === 'work') return good(found.value);
+  if (found.value.at !== 'end') return good(found.value);
   return good({ at: 'end', c: found.value.calibrated, stated: numbers });
 };
 
@@ -149,7 +149,7 @@ const wholeOf = ({ c }: Done, view: UnitView): [string, string][] => [
 
 /** What is said of the lead, by the names of its lines. A long table is worked in slices, so nothing is asked of it. */
 const amountsOf = (s: State) => {
-  if (s.at === 'work' || isLong(s.stated.texts.runs)) return [];
+  if (s.at !== 'end' || isLong(s.stated.texts.runs)) return [];
   const { nominal, signed } = s.c;
   return [
     amount('nominal', WORDS.nominalLead, nominal, 'motion', 4),
@@ -178,6 +178,7 @@ const list = (s: Done, rows: readonly (readonly [string, string])[], safe: boole
 };
 
 const draw = (s: State, view: UnitView): string => {
+  if (s.at === 'none') return `<p class="line">${WORDS.noReadings}</p>`;
   if (s.at === 'work')
     return `<p class="line" role="status"><svg class="cal-clock" viewBox="0 0 20 20" aria-hidden="true"><circle cx="10" cy="10" r="8"/><path d="M10 5V10H14"/></svg> ${WORDS.working.note}</p>`;
   const { c } = s;
@@ -212,12 +213,13 @@ export const certificateFigure = defineFigure({
   draw,
   printed: amountsOf,
   caption: (s, view) => {
+    if (s.at === 'none') return WORDS.noReadings;
     if (s.at === 'work') return WORDS.working.caption;
     const missing = STATED.filter((name) => s.stated.texts[name] === '').map((name) => WORDS.stated[name]);
     return WORDS.caption({ verdict: verdictText(s.c, view), missing });
   },
   table: (s, view) => {
-    if (s.at === 'work') return { head: WORDS.table.noneYet.head, rows: [[WORDS.table.noneYet.row]] };
+    if (s.at !== 'end') return { head: WORDS.table.noneYet.head, rows: [[WORDS.table.noneYet.row]] };
     return {
       head: WORDS.table.head,
       rows: [
@@ -231,6 +233,6 @@ export const certificateFigure = defineFigure({
     };
   },
   renderKey: (s, { threads, choices, values, texts: { runs: _, ...stated } }) =>
-    s.at === 'work' ? s.name : [s.c.name, s.c.signed, threads, stated, choices, values],
+    s.at !== 'end' ? s.name : [s.c.name, s.c.signed, threads, stated, choices, values],
   mount: (stage, context) => whenCalibrated(stage, context.redraw),
 });

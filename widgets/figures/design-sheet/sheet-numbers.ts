@@ -1,5 +1,6 @@
 /** The numbers that the sheet asks for, and the preload case that they make. */
 import { type Adjuster, type Fitted, springForce } from '../../assembly/adjuster/adjuster.ts';
+import { lockStiffnessOf } from '../../assembly/adjuster/drawn-springs.ts';
 import { type PreloadOf, preloadOf } from '../../assembly/preload-of.ts';
 import type { Result } from '../../engine/index.ts';
 import type { NumbersOf } from '../kit/figure.ts';
@@ -57,11 +58,12 @@ export type SheetNumbers = NumbersOf<
 
 /**
  * The numbers with those in place that parts state: threads, what a turn is divided by, the ball, the springs and their force where
- * the stroke begins. The rest of the fields stands.
+ * the stroke begins, the stiffness of the lock, the step wanted. The rest of the fields stands.
  */
 export const asStated = (numbers: SheetNumbers, adjuster: Adjuster, C: Fitted): SheetNumbers => {
   const { divider, divisions, tip, springs, A, keptDiameters } = adjuster;
   const F_0 = springForce(adjuster, adjuster.anticlockwise.n);
+  const kappa = lockStiffnessOf(adjuster);
   return {
     ...numbers,
     threads: { A: A.thread, C: C.thread },
@@ -72,6 +74,8 @@ export const asStated = (numbers: SheetNumbers, adjuster: Adjuster, C: Fitted): 
       ...(tip.kind === 'ball' && { R: tip.diameter / 2 }),
       ...(springs?.rate !== undefined && { k_s: springs.rate }),
       ...(F_0 !== undefined && { F_0 }),
+      ...(kappa !== undefined && { kappa }),
+      ...(adjuster.wantedStep !== undefined && { s_w: adjuster.wantedStep }),
     },
     choices: { ...numbers.choices, divider, ...(springs && { spring: springs.between }) },
   };

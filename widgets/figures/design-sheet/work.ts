@@ -7,7 +7,7 @@ import { WORDS as ADJUSTER } from '#words/adjuster.ts';
 import { WORDS } from '#words/figures/design-sheet.ts';
 import { LINES } from '#words/figures/design-sheet-lines.ts';
 import { flankText, threadVerdictText } from '#words/force.ts';
-import { type Adjuster, partsOf } from '../../assembly/adjuster/adjuster.ts';
+import { type Adjuster, type Lock, partsOf } from '../../assembly/adjuster/adjuster.ts';
 import { partsListOf } from '../../assembly/adjuster/parts-list.ts';
 import { jointPlay, turnsLostIn } from '../../assembly/adjuster/play.ts';
 import { partsStated } from '../../assembly/adjuster/stated.ts';
@@ -19,6 +19,7 @@ import {
   gain,
   good,
   handForce,
+  lockSlopMotion,
   lockWindUp,
   mm,
   newtonMillimetres,
@@ -123,6 +124,7 @@ const sheetOf = (
   const seat = seatOf(numbers, used, check);
   const play = playLines(state, stepName, k);
   const effort = effortOf(numbers, seat.forces, judge);
+  const key = keyOf(stated?.lock, C, effort.handed, judge);
   const strength = strengthOf(numbers, state, seat.forces, judge);
   const contact = contactOf(numbers, check);
   const heat = heatOf(numbers, step.value.s, stepName, check);
@@ -131,6 +133,7 @@ const sheetOf = (
   const fixed: readonly Entry[] = [
     ...(seat.seated ? [] : [play.term]),
     ...error.fixed,
+    ...key.terms,
     ...effort.windUp,
     ...contact.terms,
     ...heat.terms,
@@ -153,7 +156,7 @@ const sheetOf = (
       { title: WORDS.groups.travel, lines: travel },
       { title: WORDS.groups.fit, lines: [...fit, ...play.lines] },
       { title: WORDS.groups.preload, lines: [...seat.lines, ...strength] },
-      { title: WORDS.groups.effort, lines: effort.lines },
+      { title: WORDS.groups.effort, lines: [...effort.lines, ...key.lines] },
       { title: WORDS.groups.tip, lines: [...contact.lines, ...heat.lines] },
     ],
     fit: state,
@@ -318,7 +321,7 @@ const effortOf = (
   numbers: SheetNumbers,
   forces: Seated['forces'],
   judge: Judge,
-): { lines: Line[]; windUp: Entry[] } => {
+): { lines: Line[]; windUp: Entry[]; handed: Handed | undefined } => {
   const { A, C } = numbers.threads;
   const { mu, r_h, kappa } = numbers.values;
   const { check, leave } = judge;
@@ -327,6 +330,7 @@ const effortOf = (
     return {
       lines: [words(LINES.effort.effort, why)],
       windUp: [{ name: LINES.effort.windUpTerm, why, at: AT.windUp }],
+      handed: undefined,
     };
   };
   if (!forces) return unknown(LINES.effort.forcesUnknown);
@@ -362,6 +366,33 @@ const effortOf = (
         ? { name: LINES.effort.windUpTerm, size: wound }
         : { name: LINES.effort.windUpTerm, why: wound, at: AT.windUp },
     ],
+    handed: [e.against.handed, e.along.handed],
+  };
+};
+
+/** Torques that thread C hands the lock, turning against the load and with it. */
+type Handed = readonly [against: number, along: number];
+
+/** What a key's clearance moves the tip by on reversal. Pressed to one side of its slot both ways, a key never crosses it. */
+const keyOf = (
+  lock: Lock | undefined,
+  C: Thread,
+  handed: Handed | undefined,
+  { leave }: Judge,
+): { readonly lines: Line[]; readonly terms: Entry[] } => {
+  // Springs have no slot to be loose in.
+  if (lock?.kind === 'springs') return { lines: [], terms: [] };
+  if (lock?.kind !== 'key' && lock?.kind !== 'post') {
+    leave(LINES.key.name, LINES.key.notStated, AT.key);
+    return { lines: [], terms: [] };
+  }
+  const loose = lockSlopMotion.of({ L_C: C.L, g_k: mm(lock.clearance), r_k: mm(lock.radius) });
+  if (!loose.ok) return { lines: [], terms: [{ name: LINES.key.term, why: reasonOf(loose), at: AT.key }] };
+  const crosses = handed === undefined || handed[0] * handed[1] <= 0;
+  const size = crosses ? loose.value.z_k : 0;
+  return {
+    lines: [crosses ? line(LINES.key.term, size, MOTION) : words(LINES.key.term, LINES.key.notCrossed)],
+    terms: [{ name: LINES.key.term, size }],
   };
 };
 

@@ -267,7 +267,10 @@ export const drawerFigure = defineFigure({
       const state = stateOf(numbers);
       const choice = button && state.ok ? rowsOf(state.value)[Number(button.getAttribute('data-take'))] : undefined;
       if (!choice || !state.ok) return;
-      const rows = [rowsOfStack(choice.stack, choice.divisions, state.value.kept), ...keptRows(numbers.texts.adjuster)];
+      const rows = [
+        rowsOfStack(choice.stack, choice.divisions, state.value.kept, state.value.wish.step),
+        ...keptRows(numbers.texts.adjuster),
+      ];
       context.type('adjuster', rows.join('\n'));
     });
   },

@@ -103,7 +103,7 @@ const rows = (s: State): readonly Row[] => [
 const readings = (s: State, view: UnitView): string => {
   const verdicts = THREADS.map(
     (thread) =>
-      `<p class="chain-verdict ${s.verdict[thread].kind.replace(/ /g, '-')}" data-verdict="${thread}"><b aria-hidden="true">${MARKS[s.verdict[thread].kind]}</b> ${escapeText(verdictText(s, thread, view))}</p>`,
+      `<p class="chain-verdict ${s.verdict[thread].kind.replace(/ /g, '-')}" data-verdict="${thread}"><b class="verdict-mark" aria-hidden="true">${MARKS[s.verdict[thread].kind]}</b> ${escapeText(verdictText(s, thread, view))}</p>`,
   );
   const notes = [leastText(s), frictionText(s)].filter((t) => t !== '');
   return `${verdicts.join('')}<ul class="chain-notes">${notes.map((t) => `<li>${escapeText(t)}</li>`).join('')}</ul>`;
@@ -127,6 +127,7 @@ export const forceChainFigure = defineFigure({
     ...(choices.spring === 'no parts' ? (['action', 'F_0', 'k_s'] as const) : []),
     ...(values.M_L === 0 ? (['r_k'] as const) : []),
   ],
+  decidedBy: ['F_0', 'k_s', 'n_w', 'W_c', 'F_lo', 'F_hi', 'F_g'],
   state: stateOf,
   draw,
   rows,

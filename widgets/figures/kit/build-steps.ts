@@ -106,6 +106,7 @@ export const stepSaid = (step: BuildStep, adjuster: Adjuster, view: UnitView): S
         text: WORDS.reverse.text,
         count: WORDS.reverse.count(
           motion(step.go, view),
+          step.lock > 0 ? motion(step.lock, view) : undefined,
           step.play === undefined ? undefined : motion(step.play, view),
         ),
       };

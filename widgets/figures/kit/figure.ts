@@ -59,6 +59,8 @@ interface Definition<T extends ThreadName, Q extends SymbolName, C extends Choic
   readonly groups?: Readonly<Partial<Record<GroupName, readonly NoInfer<T | Q | C | X>[]>>>;
   /** Those that change nothing here as the others stand; they are not asked for. */
   readonly idle?: (numbers: NumbersOf<T, Q, C, X>) => readonly NoInfer<T | Q | C | X>[];
+  /** Numbers that its verdict on a design rests on: where a design in use does not have them all, its tick is left away and that is said. */
+  readonly decidedBy?: readonly NoInfer<T | Q | C | X>[];
   /** All that picture, caption and table need, or the sentence that says why these numbers can't be drawn. */
   readonly state: (numbers: NumbersOf<T, Q, C, X>, view: UnitView) => Result<S>;
   /** The still picture as HTML or SVG text. */
@@ -120,6 +122,7 @@ export interface Figure {
   readonly setElsewhere: readonly string[];
   readonly chief: readonly string[];
   readonly groups: readonly Group[];
+  readonly decidedBy: readonly string[];
   readonly numbersName: string | undefined;
   /** Names of the numbers that change nothing at these. */
   readonly idle: (numbers: Numbers) => readonly string[];
@@ -191,6 +194,7 @@ export const defineFigure = <
     texts,
     setElsewhere: definition.setElsewhere ?? [],
     chief: definition.chief,
+    decidedBy: definition.decidedBy ?? [],
     numbersName: definition.numbersName,
     groups: Object.entries(definition.groups ?? {}).map(([group, names]) => ({ name: group as GroupName, names })),
     idle: (all) => definition.idle?.(numbersOf(all)) ?? [],

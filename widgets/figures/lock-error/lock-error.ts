@@ -1,5 +1,5 @@
 /**
- * What the lock lets through: a plan of the key in its slot, and what its gap and its give move the tip by, measured in flats of
+ * What the lock lets through: a plan of the key in its slot, and what its gap and its give move the tip by, measured in steps of
  * the head. Thread C hands the carried part its whole torque, and the tip moves by the whole lead of thread C.
  */
 
@@ -19,13 +19,12 @@ import {
   type Result,
   type Thread,
 } from '../../engine/index.ts';
+import { dividerOf, stepName } from '../../input/dividers.ts';
 import { numeral, show, type UnitView } from '../../input/format.ts';
 import { defineFigure, type NumbersOf } from '../kit/figure.ts';
 import { amount } from '../kit/readout.ts';
 import { arrowheads, px } from '../kit/svg.ts';
 import { roundTicks } from '../kit/ticks.ts';
-
-const FLATS = 6;
 
 interface State {
   readonly A: Thread;
@@ -38,7 +37,9 @@ interface State {
   readonly clockwise: number;
   readonly anticlockwise: number;
   readonly Delta: number;
-  readonly perFlat: number;
+  /** Steps in a turn of the head, and the motion of one, mm. */
+  readonly k: number;
+  readonly perStep: number;
   readonly error: LockError;
   /** Motion of the tip by slack, by wind-up, and both as reversal shows them, mm. */
   readonly slack: number;
@@ -47,13 +48,13 @@ interface State {
   readonly crosses: boolean;
 }
 
-const QUANTITIES = ['F', 'mu', 'g_k', 'r_k', 'kappa'] as const;
+const QUANTITIES = ['F', 'mu', 'g_k', 'r_k', 'kappa', 'k'] as const;
 
 const stateOf = (numbers: NumbersOf<'A' | 'C', (typeof QUANTITIES)[number], never, never>): Result<State> => {
   const pair = pairOf(numbers);
   if (!pair.ok) return pair;
   const { A, C, Delta } = pair.value;
-  const { F, mu, g_k, r_k, kappa } = numbers.values;
+  const { F, mu, g_k, r_k, kappa, k } = numbers.values;
   const effort = pairEffort({
     A: { h: A.h, L: A.L, d2: diameters(A).d2, mu },
     C: { h: C.h, L: C.L, d2: diameters(C).d2, mu },
@@ -62,7 +63,7 @@ const stateOf = (numbers: NumbersOf<'A' | 'C', (typeof QUANTITIES)[number], neve
   if (!effort.ok) return effort;
   const { against, along } = effort.value;
   const [cw, acw] = against.sense === 1 ? [against, along] : [along, against];
-  const step = perStep.of({ Delta, k: plain(FLATS) });
+  const step = perStep.of({ Delta, k: plain(k) });
   if (!step.ok) return step;
   const given = { L_C: C.L, h_C: C.h, Delta, clockwise: cw.handed, anticlockwise: acw.handed, kappa, radius: r_k };
   const error = lockError({ ...given, gap: g_k });
@@ -85,7 +86,8 @@ const stateOf = (numbers: NumbersOf<'A' | 'C', (typeof QUANTITIES)[number], neve
     clockwise: cw.handed,
     anticlockwise: acw.handed,
     Delta,
-    perFlat: step.value.s,
+    k,
+    perStep: step.value.s,
     error: error.value,
     slack: crosses ? motion.value.z_k : 0,
     slackAngle: angle.value.psi,
@@ -95,8 +97,9 @@ const stateOf = (numbers: NumbersOf<'A' | 'C', (typeof QUANTITIES)[number], neve
 };
 
 const motion = (z: number, view: UnitView): string => show(z, { shown: 'motion', digits: 3 }, view);
-const flats = (s: State, z: number): string => WORDS.flats(numeral(z / s.perFlat, 3));
-const both = (s: State, z: number, view: UnitView): string => `${motion(z, view)}, ${flats(s, z)}`;
+const stepOf = (s: State): string => stepName(dividerOf(s.k));
+const inSteps = (s: State, z: number): string => WORDS.steps(numeral(z / s.perStep, 3), stepOf(s));
+const both = (s: State, z: number, view: UnitView): string => `${motion(z, view)}, ${inSteps(s, z)}`;
 const torque = (M: number): string => show(M, { shown: 'N·mm', digits: 3 }, 'metric');
 const angleText = (psi: number): string => show(psi, { shown: 'degrees', digits: 3 }, 'metric');
 
@@ -131,15 +134,15 @@ const bold = (text: string): string => `<b>${text}</b>`;
 
 const draw = (s: State, view: UnitView): string => {
   const total = s.error.shift;
-  // The ruler is a whole flat at least, so that a small error looks small.
-  const most = Math.max(1, total / s.perFlat);
-  const x = (z: number) => LEFT + ((RIGHT - LEFT) * z) / s.perFlat / most;
+  // The ruler is a whole step at least, so that a small error looks small.
+  const most = Math.max(1, total / s.perStep);
+  const x = (z: number) => LEFT + ((RIGHT - LEFT) * z) / s.perStep / most;
   const bar = (kind: string, from: number, length: number, words: string) =>
     `<p class="line">${words}</p><svg class="lock-bar ${kind}" viewBox="0 0 ${WIDTH} 20" preserveAspectRatio="none" aria-hidden="true"><rect data-bar="${kind}" x="${px(x(from))}" y="3" width="${px(Math.max(1.5, x(length) - LEFT))}" height="14"/></svg>`;
   const ruler = roundTicks(0, most, 8)
     .map(
       (f) =>
-        `<path class="tick" d="M${px(x(f * s.perFlat))} 2v8"/><text x="${px(x(f * s.perFlat))}" y="26" text-anchor="${f === 0 ? 'start' : 'middle'}">${numeral(Number(f.toPrecision(6)))}</text>`,
+        `<path class="tick" d="M${px(x(f * s.perStep))} 2v8"/><text x="${px(x(f * s.perStep))}" y="26" text-anchor="${f === 0 ? 'start' : 'middle'}">${numeral(Number(f.toPrecision(6)))}</text>`,
     )
     .join('');
   const slackWords = s.crosses ? WORDS.slack(bold(both(s, s.slack, view))) : WORDS.notCrossed(bold);
@@ -149,8 +152,8 @@ const draw = (s: State, view: UnitView): string => {
     bar('slack', 0, s.slack, slackWords) +
     bar('wind', s.slack, s.wind, WORDS.wind(bold(both(s, s.wind, view)))) +
     bar('all', 0, total, WORDS.lost(bold(both(s, total, view)))) +
-    `<svg class="lock-ruler" viewBox="0 0 ${WIDTH} 36" role="img" aria-label="${WORDS.ruler}"><path class="tick" d="M${LEFT} 2H${RIGHT}"/>${ruler}</svg>` +
-    `<p class="x-name">${WORDS.flatsEach(motion(s.perFlat, view))}</p></div>`
+    `<svg class="lock-ruler" viewBox="0 0 ${WIDTH} 36" role="img" aria-label="${WORDS.ruler(stepOf(s))}"><path class="tick" d="M${LEFT} 2H${RIGHT}"/>${ruler}</svg>` +
+    `<p class="x-name">${WORDS.stepsEach(motion(s.perStep, view), stepOf(s))}</p></div>`
   );
 };
 
@@ -160,7 +163,7 @@ export const lockErrorFigure = defineFigure({
   threads: ['A', 'C'],
   quantities: QUANTITIES,
   chief: ['g_k', 'kappa', 'F'],
-  groups: { threads: ['A', 'C'], lock: ['r_k'], friction: ['mu'] },
+  groups: { threads: ['A', 'C'], lock: ['r_k'], head: ['k'], friction: ['mu'] },
   state: stateOf,
   draw,
   rows: (s) => [
@@ -178,12 +181,12 @@ export const lockErrorFigure = defineFigure({
       slack: s.crosses ? motion(s.slack, view) : undefined,
       wind: motion(s.wind, view),
       all: both(s, s.error.shift, view),
-      perFlat: motion(s.perFlat, view),
+      perStep: motion(s.perStep, view),
     }),
   table: (s, view) => {
-    const row = (name: string, M: string, z: number) => [name, M, motion(z, view), flats(s, z)];
+    const row = (name: string, M: string, z: number) => [name, M, motion(z, view), inSteps(s, z)];
     return {
-      head: WORDS.head,
+      head: WORDS.head(stepOf(s)),
       rows: [
         row(WORDS.rows.clockwise, torque(s.clockwise), s.error.clockwise),
         row(WORDS.rows.anticlockwise, torque(s.anticlockwise), s.error.anticlockwise),

@@ -145,7 +145,7 @@ export const printedParts = defineFigure({
   chief: ['t_a', 'l_a', 'y_a'],
   groups: {
     clip: ['c_n', 'alpha_a', 'b_a', 'r_k', 't_f', 'b_f'],
-    plastic: ['E_f', 'eps_m', 'mu', 'w_l'],
+    plastic: ['E_f', 'eps_m', 'mu_f', 'w_l'],
     cap: ['D_k', 'b_k', 'w_o', 'c_o', 'l_o', 'd_o'],
   },
   state: stateOf,

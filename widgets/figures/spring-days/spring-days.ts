@@ -187,7 +187,7 @@ const draw = (s: State): string => {
     `<path class="end-line" d="M${px(xEnd)} ${TOP}V${FLOOR}"/><path class="cursor-line" d="M${LEFT} ${px(f.y(s.left))}H${px(xEnd)}"/><text class="end-name clear" x="${px(endLeft ? xEnd - 7 : xEnd + 7)}" y="${TOP + 5}" dy="1em" text-anchor="${endLeft ? 'end' : 'start'}">${WORDS.endOfLife}</text>` +
     `<path class="days-curve" d="${known}"/>${guess === '' ? '' : `<path class="days-curve guess" d="${guess}"/>`}${readings}${crossing}` +
     `<circle class="end-mark" data-left cx="${px(xEnd)}" cy="${px(f.y(s.left))}" r="6"/></svg><p class="x-name">${WORDS.timeAxis}</p>` +
-    `<p class="chain-verdict ${lasts(s) ? 'seated' : 'lets-go'}">${WORDS.verdict(lasts(s), force(s.left), time(s.life), force(s.needed))}</p>`
+    `<p class="chain-verdict ${lasts(s) ? 'seated' : 'lets-go'}"><b class="verdict-mark" aria-hidden="true">${lasts(s) ? '✓' : '✕'}</b> ${WORDS.verdict(lasts(s), force(s.left), time(s.life), force(s.needed))}</p>`
   );
 };
 
@@ -200,6 +200,7 @@ export const springDays = defineFigure({
   chief: ['retention', 'F_0', 'q_r'],
   groups: { readings: ['t_r1', 'F_r1', 't_r2', 'F_r2'], law: ['t_0'], need: ['t', 'F_p'] },
   idle: ({ choices }) => (choices.retention === 'stated' ? ['t_r1', 'F_r1', 't_r2', 'F_r2'] : ['F_0', 'q_r']),
+  decidedBy: ['F_0', 'q_r', 'F_p'],
   state: stateOf,
   draw,
   rows: (s) => [

@@ -166,8 +166,13 @@ export const fileUnread: typeof En.fileUnread = (file) => `${file} war nicht zu 
 export const designsRead: typeof En.designsRead = (count) =>
   `${count} ${count === 1 ? 'Entwurf wurde' : 'Entwürfe wurden'} gelesen.`;
 
-export const fromDesign: typeof En.fromDesign = (name, filled, all, own) =>
-  `Aus deinem Entwurf „${name}“: ${filled === 0 ? 'keine' : filled} dieser ${all} Zahlen.${own === 0 ? '' : ` Die Zahlen des Kapitels: ${own}.`}`;
+export const fromDesign: typeof En.fromDesign = (name, { filled, all, own, typed }) =>
+  `Aus deinem Entwurf „${name}“: ${filled === 0 ? 'keine' : filled} dieser ${all} Zahlen.${own === 0 ? '' : ` Die Zahlen des Kapitels: ${own}.`}${typed === 0 ? '' : ` Hier geändert: ${typed}.`}`;
+export const restsOnChapter: typeof En.restsOnChapter = (names) =>
+  `Das ist noch kein Urteil über deinen Entwurf. Es beruht auf Zahlen des Kapitels: ${names.join('; ')}. Gib deine ein.`;
+export const putAway: typeof En.putAway = (name) =>
+  `Dein Entwurf „${name}“ ist weggelegt, auch auf den anderen Seiten.`;
+export const USE_AGAIN: string = 'Wieder benutzen';
 export const FIELDS_FROM: Same<typeof En.FIELDS_FROM> = {
   design: 'Aus deinem Entwurf',
   worked: 'Aus deinem Entwurf gerechnet',

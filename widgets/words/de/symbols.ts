@@ -90,6 +90,7 @@ const names = {
   kappa_d: 'Drehsteifigkeit von Hand, Schlüssel und Schaft, Drehmoment je Radiant',
   M_L: 'an das Hubteil weitergegebenes Drehmoment, gegen den Uhrzeigersinn von oben',
   mu: 'Reibungszahl',
+  mu_f: 'Reibungszahl von Kunststoff auf Stahl',
   mu_b: 'Reibungszahl unter Bund oder Spitze',
   beta_f: 'halber Flankenwinkel, 30° beim 60°-Gewinde, 0° beim Flachgewinde',
   rho: 'Reibungswinkel',

@@ -189,8 +189,22 @@ export const fileUnread = (file: string): string => `${file} could not be read; 
 export const designsRead = (count: number): string => `${count} ${count === 1 ? 'design was' : 'designs were'} read.`;
 
 /** Under the fields of a figure, while a design is in use. */
-export const fromDesign = (name: string, filled: number, all: number, own: number): string =>
-  `From your design “${name}”: ${filled === 0 ? 'none' : filled} of these ${all} numbers.${own === 0 ? '' : ` The chapter’s own: ${own}.`}`;
+export const fromDesign = (
+  name: string,
+  {
+    filled,
+    all,
+    own,
+    typed,
+  }: { readonly filled: number; readonly all: number; readonly own: number; readonly typed: number },
+): string =>
+  `From your design “${name}”: ${filled === 0 ? 'none' : filled} of these ${all} numbers.${own === 0 ? '' : ` The chapter’s own: ${own}.`}${typed === 0 ? '' : ` Changed here: ${typed}.`}`;
+/** In place of a tick, names of fields. */
+export const restsOnChapter = (names: readonly string[]): string =>
+  `This is no verdict on your design yet. It rests on numbers of the chapter: ${names.join('; ')}. Type yours.`;
+/** After the way back to the chapter’s own numbers. */
+export const putAway = (name: string): string => `Your design “${name}” is put away, on the other pages too.`;
+export const USE_AGAIN = 'Use it again';
 export const FIELDS_FROM = {
   design: 'From your design',
   worked: 'Computed from your design',

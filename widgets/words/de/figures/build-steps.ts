@@ -82,8 +82,8 @@ export const WORDS: Same<typeof En.WORDS> = {
   reverse: {
     name: 'Umkehren und ablesen.',
     text: 'Komm von beiden Seiten zum Strich und vergleiche. Ausschuss heißt hier: Eine Flanke liegt nicht an. Suche, was reibt, und spanne die Federn weiter.',
-    count: (go, play) =>
-      `gut: höchstens ${go}${play === undefined ? '' : `; das Spiel beider Gewinde allein ist ${play} oder mehr`}`,
+    count: (go, lock, play) =>
+      `gut: höchstens ${go}${lock === undefined ? '' : `, davon ${lock} für die Verdrehsicherung`}${play === undefined ? '' : `; das Spiel beider Gewinde allein ist ${play} oder mehr`}`,
   },
   plain: {
     clean: {

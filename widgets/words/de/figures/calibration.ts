@@ -18,6 +18,8 @@ export const WORDS: Same<typeof En.WORDS> = {
     modelUp: 'angepasst mit Umkehrspanne und periodischem Fehler, hin',
     modelDown: 'dasselbe, zurück',
   },
+  noReadings:
+    'Dein Entwurf hat noch keine Ablesungen: Gib seine eigenen in das Feld ein, füge sie ein oder öffne eine Datei. „Zahlen des Kapitels“ zeigt die der Werkstatt.',
   openFile: 'Datei mit Ablesungen öffnen',
   working: {
     note: (characters) => `${characters} Zeichen mit Ablesungen werden gelesen …`,
@@ -30,6 +32,10 @@ export const WORDS: Same<typeof En.WORDS> = {
   saveResiduals: 'Ablesungen mit Abweichungen speichern',
   ask: {
     label: 'Eine Frage zu den Einheiten',
+    turn: 'Ja: das Vorzeichen der Ablesungen umkehren',
+    steps: (ratio, own, steps) =>
+      `Die Steigung der Geraden ist das ${ratio}-Fache der Nennsteigung: Sind es ${steps} Schritte je Umdrehung und nicht ${own}?`,
+    stepsYes: (steps) => `Ja: ${steps} Schritte je Umdrehung`,
     positions: (unit) =>
       `Ja: Die Stellungen waren in ${unit === 'steps' ? 'Flächen' : unit === 'turns' ? 'Umdrehungen' : unit}`,
     readings: (unit) => `Ja: Die Ablesungen waren in ${unit}`,

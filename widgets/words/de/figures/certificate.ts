@@ -12,6 +12,7 @@ export const WORDS: Same<typeof En.WORDS> = {
     noneYet: { head: ['Zeile'], row: 'noch keine' },
     correctionAt: (turns) => `Korrektur bei ${turns} Umdrehungen`,
   },
+  noReadings: 'Noch gibt es nichts zu unterschreiben: Die Kalibrierung oben hat keine Ablesungen deines Entwurfs.',
   working: {
     caption: 'Die Ablesungen werden durchgerechnet; der Kalibrierschein folgt.',
     note: 'Die Ablesungen werden durchgerechnet …',

@@ -121,11 +121,15 @@ export const LINES: Same<typeof En.LINES> = {
       'die Kraft, mit der sie eingepresst wurde, ist nicht angegeben: schreibe sie in die Zeile der Spitze, wie „pressed with 2000 N“',
     loose: 'die Kugel ist in ihrem Innensechskant lose, darum muss Kleber oder eine Hülse sie halten',
   },
+  key: {
+    name: 'Spiel der Passfeder in ihrer Nut',
+    term: 'Spiel der Passfeder, bei Umkehr',
+    notStated:
+      'es ist nicht angegeben: in die Zeile der Verdrehsicherung damit, wie in „key at 12 mm, clearance 0.1 mm“',
+    notCrossed: 'nicht durchlaufen, das Drehmoment drückt die Passfeder in beiden Richtungen auf dieselbe Seite',
+  },
+
   notLookedAt: {
-    keyGap: {
-      name: 'Spiel der Passfeder in ihrer Nut',
-      why: 'nach Spiel und Radius der Passfeder wird nicht gefragt',
-    },
     springOverTime: {
       name: 'Kraftverlust der Feder mit der Zeit',
       why: 'nach verlorenem Anteil und Zeit wird nicht gefragt',

@@ -10,7 +10,7 @@ export const WORDS: Same<typeof En.WORDS> = {
   endOfLife: 'Ende der Lebensdauer',
   timeAxis: 'Zeit unter gleichbleibender Dehnung',
   verdict: (enough, left, life, needed) =>
-    `${enough ? '✓ genug' : '✕ nicht genug'}: Nach ${life} bleiben ${left}, und ${needed} müssen bleiben.`,
+    `${enough ? 'genug' : 'nicht genug'}: Nach ${life} bleiben ${left}, und ${needed} müssen bleiben.`,
   caption: ({ fitted, start, loss, life, left, needed, falls, guess }) => {
     const fallen =
       falls === 'never'

@@ -20,6 +20,8 @@ export const WORDS = {
     modelDown: 'the same, down',
   },
   openFile: 'Open a file of readings',
+  noReadings:
+    'Your design has no readings yet: type or paste its own into the field, or open a file. “Chapter’s own numbers” shows those of the shop.',
   working: {
     note: (characters: string) => `Working through ${characters} characters of readings …`,
     caption: (characters: string) => `Working through ${characters} characters of readings.`,
@@ -31,6 +33,10 @@ export const WORDS = {
   saveResiduals: 'Save readings with residuals',
   ask: {
     label: 'A question about the units',
+    turn: 'Yes: turn the sign of the readings',
+    steps: (ratio: string, own: string, steps: string) =>
+      `The slope is ${ratio} times the nominal lead: are the steps per turn ${steps}, and not ${own}?`,
+    stepsYes: (steps: number) => `Yes: ${steps} steps per turn`,
     positions: (unit: string) => `Yes: positions were in ${unit === 'steps' ? 'flats' : unit}`,
     readings: (unit: string) => `Yes: readings were in ${unit}`,
   },

@@ -9,6 +9,7 @@ export const WORDS = {
     noneYet: { head: ['line'], row: 'none yet' },
     correctionAt: (turns: string) => `correction at ${turns} turns`,
   },
+  noReadings: 'There is nothing to sign yet: the calibration above has no readings of your design.',
   working: {
     caption: 'Working through the readings; the certificate follows.',
     note: 'Working through the readings …',

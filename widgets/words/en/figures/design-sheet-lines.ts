@@ -135,9 +135,15 @@ export const LINES = {
     loose: 'the ball is loose in its hexagon, so glue or a sleeve must hold it',
   },
 
+  key: {
+    name: 'clearance of the key in its slot',
+    term: 'clearance of the key, on reversal',
+    notStated: 'it is not stated: write it in the row of the lock, as in “key at 12 mm, clearance 0.1 mm”',
+    notCrossed: 'not crossed, the torque presses the key to one side both ways',
+  },
+
   /** What no field of the sheet asks for. */
   notLookedAt: {
-    keyGap: { name: 'clearance of the key in its slot', why: 'clearance and radius of the key are not asked for' },
     springOverTime: { name: 'loss of the spring’s force over time', why: 'share lost and time are not asked for' },
     sideLoad: { name: 'side load, and friction of the guide', why: 'they are not asked for' },
     float: { name: 'sideways play of the tip', why: 'height of the tip is not asked for' },

@@ -9,7 +9,7 @@ interface Caption {
   readonly slack: string | undefined;
   readonly wind: string;
   readonly all: string;
-  readonly perFlat: string;
+  readonly perStep: string;
 }
 
 export const WORDS = {
@@ -17,7 +17,7 @@ export const WORDS = {
   plan: 'The carried part from above with its key in a slot of the base; the swing is drawn much too large',
   base: 'base',
   swings: (angle: string) => `swings ${angle}`,
-  flats: (count: string) => `${count} ${count === '1.00' ? 'flat' : 'flats'}`,
+  steps: (count: string, step: string) => `${count} ${step}${count === '1.00' ? '' : 's'}`,
   torques: (clockwise: string, anticlockwise: string) =>
     `torque on the lock: ${clockwise} turning clockwise, ${anticlockwise} turning anticlockwise`,
   slack: (much: string) => `clearance of the key: ${much}`,
@@ -25,15 +25,15 @@ export const WORDS = {
     `clearance of the key: ${mark('not crossed')}, the torque presses the key to the same side both ways`,
   wind: (much: string) => `wind-up of the lock: ${much}`,
   lost: (much: string) => `lost on reversal: ${much}`,
-  ruler: 'Ruler in flats of the head',
-  flatsEach: (motion: string) => `flats of the head, ${motion} each`,
-  caption: ({ A, C, force, swing, slack, wind, all, perFlat }: Caption) =>
+  ruler: (step: string) => `Ruler in ${step}s of the head`,
+  stepsEach: (motion: string, step: string) => `${step}s of the head, ${motion} each`,
+  caption: ({ A, C, force, swing, slack, wind, all, perStep }: Caption) =>
     `${A} with ${C} under ${force}: on reversal the carried part swings ${swing}; ${
       slack === undefined ? 'the key never crosses its clearance' : `the clearance of the key allows ${slack}`
-    }, its wind-up ${wind}, together ${all} of ${perFlat}.`,
+    }, its wind-up ${wind}, together ${all} of ${perStep}.`,
   windUp: 'wind-up, both ways together',
   swing: 'swing of the carried part',
-  head: ['cause', 'torque, anticlockwise is plus', 'motion of the tip', 'in flats'],
+  head: (step: string) => ['cause', 'torque, anticlockwise is plus', 'motion of the tip', `in ${step}s`],
   rows: {
     clockwise: 'wind-up turning clockwise',
     anticlockwise: 'wind-up turning anticlockwise',

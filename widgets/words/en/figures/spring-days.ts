@@ -21,7 +21,7 @@ export const WORDS = {
   endOfLife: 'end of life',
   timeAxis: 'time under constant stretch',
   verdict: (enough: boolean, left: string, life: string, needed: string) =>
-    `${enough ? '✓ enough' : '✕ not enough'}: ${left} is left after ${life}, and ${needed} must be left.`,
+    `${enough ? 'enough' : 'not enough'}: ${left} is left after ${life}, and ${needed} must be left.`,
   caption: ({ fitted, start, loss, life, left, needed, falls, guess }: Caption) => {
     const fallen =
       falls === 'never'
