@@ -51,6 +51,20 @@ describe('a design', () => {
     await page.waitForFunction(() => document.querySelector<HTMLSelectElement>('#design-from')?.value === 'mine');
   });
 
+  it('is taken from a figure by its name, says what was kept of it and what was changed besides, on a panel as wide as its words', async () => {
+    const { page } = await visit('from-your-parts.html');
+    const panel = await openPanel(page);
+    const wide = (await panel.locator('.design-panel').boundingBox())?.width ?? 0;
+    expect(wide).toBeGreaterThan(320);
+    const named = await panel.locator('#design-from option').allTextContents();
+    expect(named[0]).toMatch(/^Figure 15\.1: .+ \(Figure 15\.2\)$/);
+    await type(fieldIn(await shown(figure(page, 'drawer')), /wanted step/i), '20 µm');
+    await keep(page, 'Clip', 'clip-shift');
+    expect(await status(page)).toMatch(
+      /Kept of Example 15\.1: .*M8×1\.25.* You also changed Figure 15\.3; that is not kept\.$/,
+    );
+  });
+
   it('kept in one chapter is shown in the figures of the next, survives a reload, and the chapter’s own numbers come back', async () => {
     const { page } = await visit('two-screws.html');
     const section = await shown(figure(page, 'section'));

@@ -17,9 +17,11 @@ export const IN_PLACE: typeof En.IN_PLACE = (chapter, section) => `${chapter}, $
 export const continueAt: typeof En.continueAt = (place) => `Weiter: ${place}`;
 
 export const SMALL_WORDS: typeof En.SMALL_WORDS = new Set(
-  'aber als am an auf aus bei das dass dem den der des die du ein eine einem einen einer es für habe haben hat ich im in ist kann man mein meine mit nicht oder sich sie sind so und von was wenn wer wie wir wo zu zum zur über'.split(
-    ' ',
-  ),
+  [
+    'aber als am an auf aus bei das dass dem den der des die du ein eine einem einen einer',
+    'es für habe haben hat ich im in ist kann man mein meine mit nicht oder sich sie sind so',
+    'und von was wenn wer wie wir wo zu zum zur über',
+  ].flatMap((words) => words.split(' ')),
 );
 export const ONE_OF_MANY: typeof En.ONE_OF_MANY = (word) => word;
 export const SEARCH = 'Suche';

@@ -22,9 +22,11 @@ export const continueAt = (place: string): string => `Continue: ${place}`;
 export const SEARCH = 'Search';
 /** What a search for a whole sentence leaves out. */
 export const SMALL_WORDS: ReadonlySet<string> = new Set(
-  'a an and are as at be by can do does for from has have how i if in into is it its me my of on or so that the their them there they this to was we what when where which who why will with you your'.split(
-    ' ',
-  ),
+  [
+    'a an and are as at be by can do does for from has have how i if in into',
+    'is it its me my of on or so that the their them there they this to was we what',
+    'when where which who why will with you your',
+  ].flatMap((words) => words.split(' ')),
 );
 /** A word for one of what a word in the plural says. */
 export const ONE_OF_MANY = (word: string): string => word.replace(/([^s])s$/, '$1');

@@ -39,7 +39,7 @@ export const WORDS = {
   stepAxis: 'step',
   wished: 'wished',
   key: {
-    all: 'can be built; within “wished”, too high or too dear',
+    all: 'can be built; within “wished”, too high or too expensive',
     met: 'meets the wish',
     edge: 'best edge: no other is as fine and goes as far',
     ring: 'first in the list, or the row you point at',
