@@ -71,13 +71,33 @@ describe('the parts of a drawer', () => {
     expect(read.stacks.length).toBe(2);
     expect(reasonIn(search('banana'))).toContain('begins with the kind of part');
     expect(reasonIn(search(''))).toContain('empty');
-    expect(reasonIn(search('nut M10 | nut M8'))).toContain('Nothing in the drawer goes together');
+    expect(reasonIn(search('nut M10 | nut M8'))).toContain('has two threads of different leads');
+    expect(reasonIn(search('nut M10 | stud M12 30 mm, M8 30 mm'))).toContain('Nothing in the drawer goes together');
     // The row at fault is told, not only what is missing without it.
     expect(reasonIn(search('nut M10-6g, 12 mm | stud M10 30 mm, M8 30 mm | nut M8, 12 mm'))).toMatch(
       /6g is of a screw/,
     );
     expect(reasonIn(search('nut M10, 12 mm, count 0 | stud M10 30 mm, M8 30 mm | nut M8, 12 mm'))).toContain('Nothing');
     expect(reasonIn(search('<img src=x> | ../../etc'))).toContain('<img');
+  });
+
+  it('without a part of two threads say which one is lacking, of threads that are there', () => {
+    const lacks = reasonIn(
+      search('coupling nut 3/8-16 UNC, 28.575 mm | coupling nut 1/4-20 UNC, 20 mm | cap screw M10x1.5, thread 30 mm'),
+    );
+    expect(lacks).toContain('adapter 3/8-16 UNC external 20 mm, M10×1.5 internal 20 mm');
+    // The row that it tells to write is one that the drawer takes.
+    const [row = ''] = /adapter .* internal 20 mm/.exec(lacks) ?? [];
+    expect(stacks(`coupling nut 3/8-16 UNC, 28.575 mm | cap screw M10x1.5, thread 30 mm | ${row}`).length).toBe(2);
+  });
+
+  it('know a cap screw as a socket screw, and a hexagon by its flats', () => {
+    const flats = stacks(
+      RISER.replace('hexagon 17 mm', '17 mm across flats').replace('socket screw', 'socket head cap screw'),
+    );
+    expect(flats.map((s) => rowsOfStack(s, 6, 1, 0.01))).not.toEqual([]);
+    expect(flats.map(({ turned }) => turned.part)).toEqual(stacks(RISER).map(({ turned }) => turned.part));
+    expect(flats[1]?.base.called).toBe('socket screw');
   });
 
   it('are refused where there are five thousand rows, or ways without end', () => {

@@ -23,6 +23,7 @@ import { capPart, postPart } from '../../widgets/assembly/print/turned-prints.ts
 import { meanderOutline, meanderSolid } from '../../widgets/assembly/spring/spring-solid.ts';
 import type { MeanderDesign, OvalDesign } from '../../widgets/engine/index.ts';
 import { outlinesOf } from '../../widgets/figures/part-files/outlines.ts';
+import { calledOf } from '../../widgets/figures/printed-spring/printed-spring.ts';
 import { canReadDxf, readDxf } from '../support/dxf-reader.ts';
 import { reasonIn, valueIn } from '../support/results.ts';
 
@@ -366,6 +367,8 @@ describe('the name of a file', () => {
   it('says the unit, and holds nothing that a folder or a page could take for its own', () => {
     expect(fileName(['Riser', 'carried'], 'stl')).toBe('riser-carried-mm.stl');
     expect(fileName(['../../etc/passwd', '<img src=x>'], '3mf')).toBe('etc-passwd-img-src-x-mm.3mf');
+    // A spring of 12 N with 6 N/mm is not taken for one of 12 N/mm.
+    expect(fileName(calledOf(12, 6), 'dxf')).toBe('printed-spring-12-n-6-n-per-mm-mm.dxf');
     expect(fileName(['…', '\u0000\n'], 'svg')).toBe('part-mm.svg');
     expect(fileName(['x'.repeat(500)], 'dxf').length).toBeLessThan(60);
   });

@@ -51,13 +51,27 @@ describe('a design', () => {
     await page.waitForFunction(() => document.querySelector<HTMLSelectElement>('#design-from')?.value === 'mine');
   });
 
+  it('is taken from a figure by its name, says what was kept of it and what was changed besides, on a panel as wide as its words', async () => {
+    const { page } = await visit('from-your-parts.html');
+    const panel = await openPanel(page);
+    const wide = (await panel.locator('.design-panel').boundingBox())?.width ?? 0;
+    expect(wide).toBeGreaterThan(320);
+    const named = await panel.locator('#design-from option').allTextContents();
+    expect(named[0]).toMatch(/^Figure 15\.1: .+ \(Figure 15\.2\)$/);
+    await type(fieldIn(await shown(figure(page, 'drawer')), /wanted step/i), '20 µm');
+    await keep(page, 'Clip', 'clip-shift');
+    expect(await status(page)).toMatch(
+      /Kept of Example 15\.1: .*M8×1\.25.* You also changed Figure 15\.3; that is not kept\.$/,
+    );
+  });
+
   it('kept in one chapter is shown in the figures of the next, survives a reload, and the chapter’s own numbers come back', async () => {
     const { page } = await visit('two-screws.html');
     const section = await shown(figure(page, 'section'));
     await type(fieldIn(section, /thread A/i), 'M12x1.5');
     await type(fieldIn(section, /thread C/i), 'M8');
     await keep(page, 'Rear stop', 'foot');
-    expect(await status(page)).toBe('“Rear stop” is kept in this browser.');
+    expect(await status(page)).toContain('“Rear stop” is kept in this browser.');
     await page.goto(page.url().replace(/two-screws.*/, 'per-flat.html'));
     const divided = await shown(figure(page, 'divided-turn'));
     expect(await sentence(divided)).toContain('M12×1.5 with M8×1.25: 250.0 µm a turn');
@@ -72,7 +86,7 @@ describe('a design', () => {
 
   it('stands back where a link carries numbers of its own', inDeep, async () => {
     const { page } = await visit('two-screws.html');
-    await keep(page, 'Foot', 'failed-lock');
+    await keep(page, 'Foot', 'foot');
     await page.goto(page.url().replace(/two-screws.*/, 'per-flat.html?foot.A=M8x1.25&foot.C=5/16-18'));
     expect(await sentence(await shown(figure(page, 'divided-turn')))).toContain('161.1 µm a turn');
   });
@@ -169,7 +183,7 @@ describe('a design', () => {
     await keep(page, '   ', 'foot');
     expect(await status(page)).toContain('The name is empty');
     await keep(page, 'Foot', 'foot');
-    expect(await status(page)).toBe('“Foot” is kept in this browser.');
+    expect(await status(page)).toContain('“Foot” is kept in this browser.');
   });
 });
 
@@ -178,7 +192,7 @@ describe('a design kept on the sheet', () => {
     const { page } = await visit('design-sheet.html');
     await shown(figure(page, 'design-sheet'));
     await keep(page, 'Shop foot', 'mine');
-    expect(await status(page)).toBe('“Shop foot” is kept in this browser.');
+    expect(await status(page)).toContain('“Shop foot” is kept in this browser.');
     const sentenceOn = async (name: string, widget: string): Promise<string> => {
       await page.goto(page.url().replace(/[^/]*$/, name));
       return sentence(await shown(figure(page, widget)));

@@ -42,6 +42,16 @@ describe('find', () => {
     expect(found?.around.join('')).toMatch(/^… /);
   });
 
+  it('leaves the small words of a sentence out, and finds one where several were asked for', () => {
+    expect(titles('what is a spring')).toEqual(titles('spring'));
+    expect(titles('springs and flanks I have')).toEqual(['Springs']);
+    expect(titles('waves')).toEqual(['The wave']);
+    // What is all that was typed is looked for.
+    expect(titles('what')).toEqual(['Net lead']);
+    const marked = find(INDEX, 'is a flank').flatMap(({ around }) => around.filter((_, i) => i % 2 === 1));
+    expect(marked).toEqual(['flank']);
+  });
+
   it('lets the names of symbols not push the text out', () => {
     const many = Array.from({ length: 20 }, (_, i) => entry(`lead of thread ${i}`, 'chapter 2', 'symbol'));
     const kinds = find([...many, ...INDEX], 'lead').map(({ entry: { kind } }) => kind);

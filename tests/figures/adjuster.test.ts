@@ -114,7 +114,7 @@ describe('a phrase that is no size', () => {
     ['20 m', /as a length; write its unit/],
     ['20', /as a length; write its unit/],
     ['stainless', /is a material \(steel, /],
-    ['headd 10 mm', /give a size with its name/],
+    ['headd 10 mm', /name a size with its unit/],
     ['count two', /count 2/],
   ])('%s is not called a thread', (phrase, says) => {
     expect(refusal(phrase)).toMatch(says);

@@ -4,6 +4,7 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { designSheet } from '../../widgets/figures/design-sheet/design-sheet.ts';
+import { columnsFor } from '../../widgets/figures/design-sheet/drawing.ts';
 import { AT, verdictOf } from '../../widgets/figures/design-sheet/judge.ts';
 import type { SheetNumbers } from '../../widgets/figures/design-sheet/sheet-numbers.ts';
 import { workSheet } from '../../widgets/figures/design-sheet/work.ts';
@@ -325,6 +326,25 @@ describe('one design', () => {
     const svg = (values: Change['values'] & {}) => drawn(soft({ values })).querySelector('.sheet-drawing')?.outerHTML;
     const kinds = [{}, { l_A: 30 }, { b_A: 30 }, { l_C: 90 }, { b_C: 90 }, { R: 5 }];
     expect(new Set(kinds.map(svg)).size).toBe(kinds.length);
+  });
+});
+
+describe('the dimension lines of the sheet', () => {
+  it('share a column only where they do not overlap, and take the nearest that is free', () => {
+    const spans = [
+      [0, 10],
+      [5, 15],
+      [10, 20],
+      [0, 20],
+      [2, 4],
+      [3, 9],
+      [15, 30],
+    ] as const;
+    const columns = columnsFor(spans);
+    expect(columns).toEqual([0, 1, 0, 2, 1, 3, 1]);
+    for (const [i, [a, b]] of spans.entries())
+      for (const [j, [c, d]] of spans.entries())
+        if (i !== j && columns[i] === columns[j]) expect(b <= c || a >= d).toBe(true);
   });
 });
 

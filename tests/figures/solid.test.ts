@@ -102,6 +102,40 @@ describe('the view', () => {
   });
 });
 
+describe('the line drawing from below', () => {
+  const order = (above: number) => {
+    const pose = posed(at(RISER, 0), { ...BEGIN, above });
+    return stillOf(RISER, { at: pose.at }, pose.aim, pose.turns).filter(({ top }) => top !== '');
+  };
+
+  it('paints what is nearer last: the carried part seen from above, the base seen from below', () => {
+    const parts = (above: number) =>
+      order(above)
+        .map(({ role }) => role)
+        .filter((r, i, all) => r !== all[i - 1]);
+    const upwards = parts(30);
+    expect(upwards.indexOf('base')).toBeLessThan(upwards.indexOf('turned'));
+    expect(upwards.at(-1)).toBe('carried');
+    expect(parts(-30).at(-1)).toBe('base');
+    expect(parts(-30)).toEqual([...upwards].reverse());
+  });
+
+  it('shows from below the lower end of each step, where it shows the upper one from above', () => {
+    const middles = (above: number) => order(above).map(({ top }) => middleOf(top));
+    const [above, below] = [middles(30), middles(-30).reverse()];
+    // Both on the picture, y down: an end that is lower on the part lies lower on the picture.
+    above.forEach((y, i) => {
+      expect(below[i]).toBeGreaterThan(y);
+    });
+  });
+});
+
+/** Of a path, the mean height of its points. */
+const middleOf = (path: string): number => {
+  const ys = [...path.matchAll(/-?[\d.]+[ ,](-?[\d.]+)/g)].map(([, y]) => Number(y));
+  return ys.reduce((a, b) => a + b, 0) / ys.length;
+};
+
 describe('labels in a column', () => {
   it('never come closer than they may, keep their order, and move no more than they must', () => {
     const { uniform: random } = seeded(11);

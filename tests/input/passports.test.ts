@@ -1,5 +1,7 @@
 /** Passports of pieces: rows as they are typed, in any order, and what of them levelling takes. */
+
 import { describe, expect, it } from 'vitest';
+import { withRow } from '../../widgets/figures/passport/passport.ts';
 import { lastOf, readPassports } from '../../widgets/input/passports.ts';
 import { reasonIn, valueIn } from '../support/results.ts';
 
@@ -29,6 +31,16 @@ describe('a passport', () => {
     expect(lastOf('lead', valueIn(readPassports('')), 'A')).toBeUndefined();
     const moved = valueIn(readPassports('a, 2026-10-01: place -1.5 turns | A, 2026-09-14: place 0 turns'));
     expect(lastOf('place', moved, 'A')).toEqual({ value: -1.5, day: '2026-10-01' });
+  });
+
+  it('gets a row of a new day without a lead, so that none stands there that was not measured', () => {
+    const before = 'A, 2026-09-14: lead 88.5 µm';
+    const entries = valueIn(readPassports(withRow(before, valueIn(readPassports(before)), '2026-10-01')));
+    expect(entries.map(({ piece, day, lead }) => [piece, day, lead])).toEqual([
+      ['A', '2026-09-14', 0.0885],
+      ['A', '2026-10-01', undefined],
+    ]);
+    expect(withRow('', [], '2026-10-01')).toBe('1, 2026-10-01:');
   });
 
   it('refuses by row and names what is wrong', () => {

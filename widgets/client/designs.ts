@@ -7,10 +7,12 @@ import {
   KEEP,
   KEEP_UNDER,
   keptHere,
+  keptOf,
   MY_DESIGNS,
   myDesign,
   NAME_EMPTY,
   NONE_KEPT,
+  notKept,
   nowShown,
   OPEN_DESIGNS,
   REMOVE,
@@ -23,10 +25,11 @@ import {
 import { type Design, nameOf, outOfUse, readDesigns, tooLong } from '../assembly/design-file.ts';
 import { asDesign, fillsOf } from '../assembly/design-use.ts';
 import { writeField } from '../assembly/numbers.ts';
-import { quoted } from '../engine/index.ts';
+import { quoted, spokenNumber } from '../engine/index.ts';
 import { saveFile } from '../figures/kit/save.ts';
 import { isCarried } from '../input/texts.ts';
 import { reasonOf } from '../words/reason.ts';
+import { fieldsFrom } from './design-note.ts';
 import {
   designInUse,
   keepDesigns,
@@ -36,7 +39,7 @@ import {
   shelfText,
   useDesign,
 } from './design-store.ts';
-import { make, setText, whenSent } from './dom.ts';
+import { all, make, setText, whenSent } from './dom.ts';
 import type { Store } from './store.ts';
 
 /** Puts a design's numbers into every field of the page that takes them. */
@@ -66,11 +69,12 @@ export const mountDesigns = (place: HTMLElement, store: Store, until: AbortSigna
   const list = make('ul', { class: 'design-list' });
   const name = make('input', { type: 'text', id: 'design-name', maxlength: '200', autocomplete: 'off' });
   const from = make('select', { id: 'design-from' });
-  for (const id of store.sets.keys()) from.append(make('option', { value: id }, id.replace(/-/g, ' ')));
+  const shown = shownWith(store);
+  for (const [id, blocks] of shown) from.append(make('option', { value: id }, setNamed(blocks)));
   // What the reader worked on last is what they mean to keep; a design that fills many sets at once says nothing of that.
   store.onChange((sets, view) => {
     const [only, ...more] = sets;
-    if (only !== undefined && more.length === 0 && !view) from.value = only;
+    if (only !== undefined && more.length === 0 && !view && shown.has(only)) from.value = only;
   });
   const keep = make('button', { type: 'submit' }, KEEP);
   const form = make(
@@ -78,7 +82,7 @@ export const mountDesigns = (place: HTMLElement, store: Store, until: AbortSigna
     { class: 'design-keep', novalidate: '' },
     make('label', { for: 'design-name' }, KEEP_UNDER),
     make('span', { class: 'field-box' }, name, keep),
-    ...(store.sets.size > 1 ? [make('label', { for: 'design-from' }, TAKEN_FROM), from] : []),
+    ...(shown.size > 1 ? [make('label', { for: 'design-from' }, TAKEN_FROM), from] : []),
   );
   const file = make('input', { type: 'file', id: 'design-file', accept: '.json,application/json' });
   const save = make('button', { type: 'button', class: 'plain' }, SAVE_DESIGNS);
@@ -135,9 +139,17 @@ export const mountDesigns = (place: HTMLElement, store: Store, until: AbortSigna
       name.focus();
       return;
     }
+    const others = [...shown]
+      .filter(([id]) => id !== from.value && changedHere(store, id))
+      .map(([, [one]]) => shortName(one));
     const { names, fault } = keepDesigns([{ name: called, numbers: numbersOf(store, from.value) }]);
     if (names.length > 0) useDesign(called);
-    say(fault === '' ? keptHere(called) : fault);
+    const [one] = shown.get(from.value) ?? [];
+    say(
+      fault === ''
+        ? [keptHere(called), keptOf(shortName(one), saidOf(store, from.value)), notKept(others)].join(' ').trim()
+        : fault,
+    );
   });
 
   save.addEventListener('click', () => saveFile(shelfText(), 'designs.json', 'application/json'));
@@ -159,6 +171,64 @@ export const mountDesigns = (place: HTMLElement, store: Store, until: AbortSigna
 
   onDesignsChange(refresh, until);
   refresh();
+};
+
+interface Block {
+  /** As it is numbered on the page; empty where it has no number. */
+  readonly tag: string;
+  readonly title: string;
+}
+
+/** The sets of a page whose numbers a reader can change, each with the figures and examples that ask for them. */
+const shownWith = (store: Store): ReadonlyMap<string, readonly Block[]> => {
+  const shown = new Map<string, Block[]>();
+  for (const id of store.sets.keys()) {
+    const fields = all(document, `[data-inputs="${CSS.escape(id)}"]`);
+    const blocks = new Set(fields.flatMap((field) => field.closest('figure, .example') ?? []));
+    if (blocks.size > 0) shown.set(id, [...blocks].map(blockOf));
+  }
+  return shown;
+};
+
+const blockOf = (block: Element): Block => {
+  const tag = block.querySelector('.tag')?.textContent?.trim() ?? '';
+  const heading = block.matches('figure') ? block.getAttribute('aria-label') : block.querySelector('h3')?.textContent;
+  return { tag, title: (heading ?? '').replace(tag, '').trim() };
+};
+
+const shortName = (block: Block | undefined): string =>
+  block === undefined ? '' : block.tag === '' ? block.title : block.tag;
+
+const setNamed = ([first, ...others]: readonly Block[]): string =>
+  first === undefined
+    ? ''
+    : (first.tag === '' ? first.title : `${first.tag}: ${first.title}`) +
+      (others.length > 0 ? ` (${others.map(shortName).join(', ')})` : '');
+
+/** More of them would be read by nobody. */
+const TOLD = 4;
+const LONGEST_TOLD = 24;
+
+/** What of a set is kept, said shortly: the first few with their values, the others counted. */
+const saidOf = (store: Store, id: string): { readonly first: readonly string[]; readonly more: number } => {
+  const kept = numbersOf(store, id);
+  const told = (store.sets.get(id)?.inputs ?? []).flatMap(({ kind, name, label }) => {
+    const text = kept[name];
+    // How a picture is looked at is often a choice, and tells nobody which adjuster it is.
+    return text === undefined || kind === 'choice'
+      ? []
+      : [text.length > LONGEST_TOLD ? label : `${label} ${spokenNumber(text)}`];
+  });
+  return { first: told.slice(0, TOLD), more: Math.max(0, told.length - TOLD) };
+};
+
+/** Whether the reader has changed what a design keeps of a set, other than by the design in use. */
+const changedHere = (store: Store, id: string): boolean => {
+  const set = store.sets.get(id);
+  if (!set) return false;
+  const kept = numbersOf(store, id);
+  const inputs = set.inputs.filter(({ name }) => kept[name] !== undefined);
+  return fieldsFrom(designInUse()?.numbers ?? {}, set, inputs, store).reader.length > 0;
 };
 
 /** Which button of which row the reader's keys are at. */

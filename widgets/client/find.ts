@@ -1,4 +1,5 @@
-/** Looking through the index: every word that was typed must begin a word of what is found. */
+/** Looking through the index: every word that was typed must begin a word of what is found, but for the small words of a sentence. */
+import { ONE_OF_MANY, SMALL_WORDS } from '#words/client.ts';
 import type { Findable } from '../page/search-index.ts';
 
 export interface Found {
@@ -12,6 +13,9 @@ const plain = (text: string): string => text.normalize('NFKC').toLowerCase();
 const WORD = /[\p{L}\p{N}_]+/gu;
 const wordsIn = (text: string): string[] => plain(text).match(WORD) ?? [];
 
+/** Whether a word of the text is what was typed or goes on from it; “nuts” finds a nut too. */
+const answers = (other: string, word: string): boolean => other.startsWith(word) || other === ONE_OF_MANY(word);
+
 const BEFORE: Readonly<Record<Findable['kind'], number>> = { symbol: 30, term: 40, section: 0 };
 /** A word that comes often counts for no more than this. */
 const MOST = 6;
@@ -19,7 +23,9 @@ const ROUND = 60;
 const MOST_SYMBOLS = 4;
 
 export const find = (index: readonly Findable[], typed: string, most = 12): Found[] => {
-  const asked = [...new Set(wordsIn(typed))];
+  const words = [...new Set(wordsIn(typed))];
+  const telling = words.filter((word) => !SMALL_WORDS.has(word));
+  const asked = telling.length > 0 ? telling : words;
   if (asked.length === 0) return [];
   return index
     .flatMap((entry) => {
@@ -42,8 +48,12 @@ const scoreOf = ({ title, page, text, kind }: Findable, asked: readonly string[]
   const [heads, body] = [wordsIn(`${title} ${page}`), wordsIn(text)];
   let score = 0;
   for (const word of asked) {
-    const named = heads.includes(word) ? 20 + BEFORE[kind] : heads.some((head) => head.startsWith(word)) ? 10 : 0;
-    const said = body.filter((other) => other.startsWith(word)).length;
+    const named = heads.some((head) => head === word || head === ONE_OF_MANY(word))
+      ? 20 + BEFORE[kind]
+      : heads.some((head) => answers(head, word))
+        ? 10
+        : 0;
+    const said = body.filter((other) => answers(other, word)).length;
     if (named + said === 0) return undefined;
     score += named + Math.min(said, MOST);
   }
@@ -52,7 +62,7 @@ const scoreOf = ({ title, page, text, kind }: Findable, asked: readonly string[]
 };
 
 const around = (text: string, asked: readonly string[]): string[] => {
-  const hits = [...text.matchAll(WORD)].filter(([word]) => asked.some((one) => plain(word).startsWith(one)));
+  const hits = [...text.matchAll(WORD)].filter(([word]) => asked.some((one) => answers(plain(word), one)));
   const first = hits[0]?.index ?? 0;
   const from = first <= ROUND ? 0 : text.indexOf(' ', first - ROUND) + 1;
   const end = text.length <= from + 3 * ROUND ? text.length : text.lastIndexOf(' ', from + 3 * ROUND);

@@ -1,10 +1,11 @@
 /**
  * Paper has no folds, so what a page folds away is opened for print and closed after it. A chapter is printed in one of three ways,
  * chosen before: to read, with the answers that the reader has opened; as a worksheet, which has questions and room in place of text
- * and answers; or with all answers. The browser's own command prints it to read.
+ * and answers; or with all answers. The browser's own command prints it to read. A figure that is a sheet of paper is printed alone.
  */
 import {
   ON_PAPER,
+  PRINT_THIS,
   PRINT_TO_READ,
   PRINT_WITH_ANSWERS,
   PRINT_WORKSHEET,
@@ -20,7 +21,10 @@ const SHORT = '.again, .givens';
 /** What a section of a worksheet is kept for. */
 const TO_DO = 'figure, .example, .predict, .exercise';
 
-type Way = 'read' | 'worksheet' | 'answers';
+/** Figures that are sheets of paper. */
+const SHEETS = 'figure:has(.stage :is(.sheet, .paper-scroll, .passport-view))';
+
+type Way = 'read' | 'worksheet' | 'answers' | 'one';
 
 export const mountPrinting = (root: HTMLElement, until: AbortSignal): void => {
   let way: Way = 'read';
@@ -49,10 +53,21 @@ export const mountPrinting = (root: HTMLElement, until: AbortSignal): void => {
     for (const details of turned) details.open = !details.open;
     turned = [];
     way = 'read';
+    root.querySelector('.printed-one')?.classList.remove('printed-one');
     delete root.dataset.printed;
   };
   window.addEventListener('beforeprint', prepare, { signal: until });
   window.addEventListener('afterprint', restore, { signal: until });
+
+  for (const sheet of root.querySelectorAll(SHEETS)) {
+    const alone = make('button', { type: 'button', class: 'plain' }, PRINT_THIS);
+    alone.addEventListener('click', () => {
+      way = 'one';
+      sheet.classList.add('printed-one');
+      window.print();
+    });
+    sheet.querySelector('.foot-line')?.append(alone);
+  }
 
   const article = root.querySelector('article');
   if (!article?.querySelector('[data-predict], [data-exercise]')) return;

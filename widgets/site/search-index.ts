@@ -49,18 +49,38 @@ const without = (html: string, tag: string): string => {
   return kept + html.slice(from);
 };
 
+/** Longer algebra than this, and a fraction or a root, is not to be read without its layout. */
+const LONGEST_ALGEBRA = 24;
+
+/** Algebra within a sentence by its letters, so that the sentence has no holes. */
+const inWords = (html: string): string =>
+  html.replace(/<math\b[^>]*>([\s\S]*?)<\/math>/g, (_, set: string) => {
+    const letters = /<m(?:frac|sqrt|root)\b/.test(set)
+      ? ''
+      : set
+          .replace(/<[^>]*>/g, '')
+          .replace(/\s+/g, ' ')
+          .trim();
+    return letters !== '' && letters.length <= LONGEST_ALGEBRA ? `<i>${letters}</i>` : ' … ';
+  });
+
 /** A page by its second headings; on a page that helps the items of a list are terms. */
 const sectionsOf = (slug: string, page: string, html: string, terms: boolean): Findable[] => {
   // Pictures and algebra are most of a page, and cost most to read.
-  const bare = without(without(html, 'math'), 'svg');
+  const bare = without(inWords(html), 'svg');
   const { document } = parseHTML(`<!doctype html><html><body>${bare}</body></html>`);
   for (const element of document.querySelectorAll(NO_TEXT)) element.remove();
   // Words of neighbouring boxes are no one word.
-  for (const element of document.querySelectorAll('p, li, td, th, dt, dd, div, h3, span')) element.append(' ');
+  // A result is set in two parts, before and behind its point.
+  for (const element of document.querySelectorAll('p, li, td, th, dt, dd, div, h3, span'))
+    if (!element.parentElement?.matches('.result')) element.append(' ');
   const found: Findable[] = [];
   let [anchor, title, text] = ['', page, ''];
   const close = () => {
-    const plain = text.replace(/\s+/g, ' ').trim();
+    const plain = text
+      .replace(/\s+/g, ' ')
+      .replace(/ (?=[,.;:)?!])/g, '')
+      .trim();
     if (plain !== '')
       found.push({
         href: `${slug}.html${anchor === '' ? '' : `#${anchor}`}`,

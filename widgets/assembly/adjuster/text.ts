@@ -151,7 +151,18 @@ const HEIGHT_BARE: Readonly<Record<Role, readonly string[]>> = {
 const THICKEST_COAT = 0.5;
 const LIMITS_ALONE = /^(?:class )?(?:\d[a-z]){1,2}$|^d2[ =]/i;
 
-export const readPart = (role: Role, row: string): Result<Part> => {
+/** Other names that the trade has for a part, by the one of these rows. */
+export const calledHere = (row: string): string =>
+  row.replace(/^(?:hexagon )?socket (?:head )?(?:cap )?screw\b|^cap screw\b/i, 'socket screw');
+
+/** A hexagon by the width across its flats. */
+const acrossFlats = (phrase: string): string =>
+  phrase
+    .replace(/^(?:width )?across (?:the )?flats\b/i, 'hexagon')
+    .replace(/^(.*\d.*?) (?:width )?across (?:the )?flats$/i, 'hexagon $1');
+
+export const readPart = (role: Role, written: string): Result<Part> => {
+  const row = calledHere(written);
   const kinds = kindsOf(role);
   const kind = kinds.find((k) => row.toLowerCase().startsWith(k));
   if (kind === undefined) return bad('part-kind-unread', { role, text: row, kinds });
@@ -160,6 +171,7 @@ export const readPart = (role: Role, row: string): Result<Part> => {
     .split(/,\s+|,$|,(?=[a-z#])|;/i)
     .map((p) => p.trim())
     .filter((p) => p !== '')
+    .map(acrossFlats)
     .flatMap(parted);
   const threads: StatedThread[] = [];
   const sizes: Partial<

@@ -13,7 +13,7 @@ import { type Bad, bad, good, type Result } from '../../engine/index.ts';
 import { LONGEST_DRAWER } from '../../input/texts.ts';
 import { KINDS } from '../adjuster/kinds.ts';
 import type { Part, Role, ThreadEnd } from '../adjuster/part.ts';
-import { readPart } from '../adjuster/text.ts';
+import { calledHere, readPart } from '../adjuster/text.ts';
 import { STANDARD_PARTS } from './standard-parts.ts';
 
 declare module '../../engine/kernel/result.ts' {
@@ -32,6 +32,8 @@ export interface Placed {
   /** How many of that row there are; without bound where it is not said. */
   readonly count: number;
   readonly part: Part;
+  /** As the row calls it: a socket screw that stands on its head is a screw of an adjuster. */
+  readonly called: string;
   /** What the row of an adjuster says of it there. */
   readonly text: string;
 }
@@ -54,12 +56,14 @@ const STANDS_AS: Readonly<Partial<Record<Role, readonly string[]>>> = {
 /** Turned parts that may stand on either end. */
 const EITHER_WAY_UP = ['adapter', 'stud', 'coupling nut', 'double nut'];
 
+const kindOf = (row: string): string | undefined => KINDS_KNOWN.find((k) => row.toLowerCase().startsWith(k));
+
 const COUNT = /(?:^|,)\s*(?:count (\d{1,6})|(\d{1,6}) (?:off|×|x))\s*(?=,|$)/i;
 
 const rowsOf = (text: string): string[] =>
   text
     .split(/\n|\|/)
-    .map((row) => row.replace(/\s+/g, ' ').trim())
+    .map((row) => calledHere(row.replace(/\s+/g, ' ').trim()))
     .filter((row) => row !== '' && !row.startsWith('#'))
     .flatMap((row) => {
       const [, standard, price = ''] = /^standard (metric|inch|adapters)(, price [\d.,]+)?$/i.exec(row) ?? [];
@@ -83,7 +87,7 @@ const placesOf = (row: string): Result<PlacedParts> => {
 };
 
 const readPlaces = (row: string): Result<PlacedParts> => {
-  const kind = KINDS_KNOWN.find((k) => row.toLowerCase().startsWith(k));
+  const kind = kindOf(row);
   if (kind === undefined) return bad('drawer-row-unread', { row, kinds: KINDS_KNOWN });
   const places: [Role, Part, string][] = [];
   let why: Bad | undefined;
@@ -133,6 +137,7 @@ export function* readDrawer(text: string): Generator<void, Result<Drawer>, void>
           row: i,
           count: number === undefined ? Number.POSITIVE_INFINITY : Number(number),
           part,
+          called: kindOf(typed) ?? part.kind,
           text: words,
         });
     yield;

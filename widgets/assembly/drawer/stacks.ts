@@ -12,6 +12,7 @@ import { bad, good, type Result } from '../../engine/index.ts';
 import { dividerOf } from '../../input/dividers.ts';
 import { type Adjuster, assemble, standing } from '../adjuster/adjuster.ts';
 import { forbiddenOf, freeSpans } from '../adjuster/joint.ts';
+import type { ThreadEnd } from '../adjuster/part.ts';
 import { tipUnstated } from '../adjuster/text.ts';
 import { growthPerKelvin } from '../adjuster/warm-growth.ts';
 import { type Drawer, type Placed, readDrawer, threadKey } from './read-drawer.ts';
@@ -20,6 +21,8 @@ declare module '../../engine/kernel/result.ts' {
   interface Refusals {
     'drawer-of-too-many-stacks': { readonly stacks: number; readonly most: number };
     'drawer-without-stack': { readonly tried: number; readonly threads: readonly string[] };
+    /** No part has two threads of different leads, so nothing can move by their difference; `like` are the threads of one that is wanted. */
+    'drawer-without-two-threads': { readonly like: readonly [outside: string, inside: string] };
   }
 }
 
@@ -132,12 +135,36 @@ export function* searchDrawer(text: string, kept: number): Generator<number, Res
     // A row that can't be used may be what is missing.
     const [unused] = drawer.wrong;
     if (unused) return unused;
+    if (!drawer.placed.turned.some(({ part }) => leadsApart(part.below, part.above)))
+      return bad('drawer-without-two-threads', { like: wantedAdapter(drawer) });
     const threads = new Set(drawer.placed.turned.flatMap(({ part: { below, above } }) => [below, above]));
     const named = [...threads].flatMap((end) => (end ? [end.thread.designation] : []));
     return bad('drawer-without-stack', { tried, threads: [...new Set(named)].slice(0, 6) });
   }
   return good({ drawer, stacks, tried });
 }
+
+const leadsApart = (a: ThreadEnd | undefined, b: ThreadEnd | undefined): boolean =>
+  a !== undefined && b !== undefined && Math.abs(a.thread.h * a.thread.L - b.thread.h * b.thread.L) > 1e-9;
+
+/** The threads of an adapter that would join a nut and a screw of the drawer with the finest net lead; of the shop's own where none would. */
+const wantedAdapter = ({ placed }: Drawer): readonly [string, string] => {
+  let finest = Number.POSITIVE_INFINITY;
+  let like: readonly [string, string] = ['3/8-16 UNC', 'M10×1.5'];
+  for (const {
+    part: { above: nut },
+  } of placed.base)
+    for (const {
+      part: { below: screw },
+    } of placed.carried) {
+      if (nut?.gender !== 'internal' || screw?.gender !== 'external' || !leadsApart(nut, screw)) continue;
+      const net = Math.abs(nut.thread.h * nut.thread.L - screw.thread.h * screw.thread.L);
+      if (net >= finest) continue;
+      finest = net;
+      like = [nut.thread.designation, screw.thread.designation];
+    }
+  return like;
+};
 
 const stackOf = (base: Placed, turned: Placed, carried: Placed | undefined, kept: number): Stack | undefined => {
   const { thread } = turned.part.above ?? {};

@@ -61,6 +61,8 @@ export const mountFigure = (
     const now = figure.at(store.numbers(set), store.view());
     setText(refusal, now.ok ? '' : pictureKept(reasonOf(now)));
     place.classList.toggle('stale', !now.ok);
+    if (now.ok) delete place.dataset.refused;
+    else place.dataset.refused = now.code;
     const before = drawn?.renderKey;
     drawn = now.ok ? now.value : undefined;
     if (!drawn) return;

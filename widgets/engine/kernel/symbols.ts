@@ -531,7 +531,7 @@ export const SYMBOLS = {
   m_a: { ...ratio('arms that snap', 'm_{\\mathrm{a}}', 1, 60), whole: true },
   P_a: force('force that holds the arm aside', 'P_{\\mathrm{a}}', 0, 1e15),
   alpha_a: angle('lean of the lip from the way of the push', '\\alpha_{\\mathrm{a}}', 1, 85),
-  F_on: force('push that slides the clip over', 'F_{\\mathrm{on}}', 0, 1e30),
+  F_on: force('force that slides the clip on or off', 'F_{\\mathrm{on}}', 0, 1e30),
   I_k: { ...size('interference of the press fit, on the diameter', 'I_{\\mathrm{k}}', 0, 5), step: 0.05 },
   d_k: size('diameter pressed on, over the knurl', 'd_{\\mathrm{k}}', 0.5, 200),
   D_k: size('outside of the printed hub', 'D_{\\mathrm{k}}', 0.6, 500),

@@ -9,7 +9,7 @@ import { WORDS } from '#words/figures/design-sheet.ts';
 import { partsOf, standing } from '../../assembly/adjuster/adjuster.ts';
 import type { Part, Size, ThreadEnd } from '../../assembly/adjuster/part.ts';
 import type { FitState } from '../../assembly/fit-state.ts';
-import { bad, good, type Result, spokenNumber } from '../../engine/index.ts';
+import { at, bad, good, type Result, spokenNumber } from '../../engine/index.ts';
 import { escapeText } from '../../input/escape.ts';
 import { numeral, show, type UnitView } from '../../input/format.ts';
 import { extentsOf } from '../kit/adjuster-extras.ts';
@@ -26,9 +26,12 @@ const LEFT = 116;
 const RIGHT = 258;
 /** Dimension lines stand in columns left of the parts, the nearest first. */
 const COLUMN = 25;
-const MOST_COLUMNS = 4;
-/** Half the length of a name along its line, so that it stays in the picture where the line is short. */
+/** The picture has room for so many; more of them make it wider. */
+const COLUMNS = 4;
+/** Half the length of the longest name along its line, so that it stays in the picture where the line is short. */
 const HALF_NAME = 84;
+/** Half the length of a letter on the narrowest paper. */
+const HALF_LETTER = 6;
 /** Two lines of letters on the narrowest paper. */
 const NOTE = 44;
 /** Width of the drawing on paper, mm; the style sheet prints it so. */
@@ -79,6 +82,20 @@ const dimensionsOf = (
     }),
   );
 
+/**
+ * A column for each interval, the nearest that is free there: lengths that do not overlap share one, and no two names or lines lie on
+ * each other.
+ */
+export const columnsFor = (spans: readonly (readonly [from: number, to: number])[]): number[] => {
+  const columns: (readonly [number, number])[][] = [];
+  return spans.map((span) => {
+    const free = columns.findIndex((taken) => taken.every(([from, to]) => span[1] <= from || span[0] >= to));
+    if (free < 0) return columns.push([span]) - 1;
+    columns[free]?.push(span);
+    return free;
+  });
+};
+
 export const drawing = (fit: FitState, called: string, fromParts: boolean, view: UnitView): Result<string> => {
   const { adjuster } = fit;
   const { clockwise, anticlockwise } = adjuster;
@@ -97,10 +114,17 @@ export const drawing = (fit: FitState, called: string, fromParts: boolean, view:
   if (!(frame.scale > 0 && Number.isFinite(frame.scale))) return bad('lengths-of-no-one-scale', {});
   const { scale } = frame;
   const y = (z: number) => frame.y - z * scale;
+  const stated = dimensionsOf(partsOf(adjuster), now.at, view).map((one) => {
+    const name = Math.min(HALF_NAME, HALF_LETTER * one.text.length);
+    const middle = Math.min(high - name, Math.max(name, y((one.z0 + one.z1) / 2)));
+    const [top, bottom] = [y(Math.max(one.z0, one.z1)), y(Math.min(one.z0, one.z1))];
+    return { ...one, middle, span: [Math.min(top, middle - name), Math.max(bottom, middle + name)] as const };
+  });
+  const columns = columnsFor(stated.map(({ span }) => span));
+  const wider = Math.max(0, Math.max(0, ...columns) + 1 - COLUMNS) * COLUMN;
   // The outer columns are drawn first, so that their extension lines pass under the names of the inner ones.
-  const dimension = ({ text, symbol, z0, z1, edge }: Dimension, i: number) => {
-    const x = LEFT - 14 - COLUMN * (i % MOST_COLUMNS);
-    const middle = Math.min(high - HALF_NAME, Math.max(HALF_NAME, y((z0 + z1) / 2)));
+  const dimension = ({ text, symbol, z0, z1, edge, middle }: (typeof stated)[number], i: number) => {
+    const x = LEFT - 14 - COLUMN * (columns[i] ?? 0);
     const from = px(frame.x - edge * scale - 3);
     const [bottom, top] = [y(z0), y(z1)];
     return (
@@ -136,11 +160,14 @@ export const drawing = (fit: FitState, called: string, fromParts: boolean, view:
     );
   };
   return good(
-    `<svg class="sheet-drawing" viewBox="0 0 ${WIDTH} ${px(high)}" role="img" aria-label="${escapeText(WORDS.drawing.label(called))}">${hatchings('sheet')}${arrowheads('sheet-head')}` +
+    `<svg class="sheet-drawing" viewBox="${-wider} 0 ${WIDTH + wider} ${px(high)}" role="img" aria-label="${escapeText(WORDS.drawing.label(called))}">${hatchings('sheet')}${arrowheads('sheet-head')}` +
       partsHtml({ ...pictureOf(adjuster, now, frame), ...(guided ? {} : { guide: '' }) }, 'sheet') +
       `<path class="axis" d="M${px(frame.x)} ${px(y(extents.top) - 12)}V${px(y(extents.bottom) + 12)}"/>` +
-      `${dimensionsOf(partsOf(adjuster), now.at, view).map(dimension).reverse().join('')}${notes.map(leader).join('')}</svg>` +
-      titleBlock(fit, (scale * ON_PAPER) / WIDTH, view) +
+      `${[...stated.keys()]
+        .sort((a, b) => (columns[b] ?? 0) - (columns[a] ?? 0))
+        .map((i) => dimension(at(stated, i), i))
+        .join('')}${notes.map(leader).join('')}</svg>` +
+      titleBlock(fit, (scale * ON_PAPER) / (WIDTH + wider), view) +
       `<p class="sheet-plain">${fromParts ? WORDS.drawing.ofParts(adjuster.lock.kind === 'assumed') : WORDS.drawing.plain(adjuster.tip.kind === 'ball')}</p>`,
   );
 };

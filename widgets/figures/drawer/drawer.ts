@@ -91,7 +91,11 @@ const growthText = ({ growth }: Stack, view: UnitView): string =>
   growth === undefined ? WORDS.notKnown : motion(growth, view);
 
 const named = ({ base, turned, carried }: Stack): string =>
-  [base.text, turned.text, ...(carried ? [carried.text] : [])].map(WORDS.short).join(WORDS.onTop);
+  [base, turned, ...(carried ? [carried] : [])]
+    .map(({ called, part, text }) =>
+      WORDS.short(text.startsWith(called) ? text : called + text.slice(part.kind.length)),
+    )
+    .join(WORDS.onTop);
 
 const listRow = (c: Choice, rank: number, s: State, view: UnitView): string => {
   const [x, y] = placeOf(s.frame, c);
@@ -195,6 +199,22 @@ const caption = (s: State, view: UnitView): string => {
   });
 };
 
+/** Beside the button, where the adjuster that it put together is to be seen: its figure may be far down the page. */
+const sayWhere = (figure: Element, button: Element, rank: number): void => {
+  figure.querySelector('.drawer-taken')?.remove();
+  const set = figure.getAttribute('data-set') ?? '';
+  const seen = document.querySelector(`figure[data-figure="adjuster"][data-set="${CSS.escape(set)}"]`);
+  const says = document.createElement('p');
+  says.className = 'drawer-taken';
+  says.setAttribute('role', 'status');
+  button.after(says);
+  if (!seen) return;
+  const link = document.createElement('a');
+  link.href = `#${seen.id}`;
+  link.textContent = seen.querySelector('.tag')?.textContent ?? seen.getAttribute('aria-label') ?? '';
+  says.append(WORDS.taken(rank + 1), link);
+};
+
 /** The rows that no part of the drawer says: what locks and preloads stays. */
 const keptRows = (adjuster: string): string[] =>
   adjuster
@@ -272,6 +292,7 @@ export const drawerFigure = defineFigure({
         ...keptRows(numbers.texts.adjuster),
       ];
       context.type('adjuster', rows.join('\n'));
+      if (button) sayWhere(figure, button, Number(button.getAttribute('data-take')));
     });
   },
 });

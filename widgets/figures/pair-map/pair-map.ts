@@ -138,7 +138,12 @@ const readings = (asked: State, view: UnitView): string => {
           answer.hits.length > rows.length ? rows.length : undefined,
         )
       : WORDS.nonePasses(rows.length > 1);
-  return list(rows, asked.ground.frame, asked, view, heading);
+  // Somebody whose taps give no pair may have parts that do.
+  const drawer =
+    answer.kind === 'found'
+      ? ''
+      : `<p>${WORDS.fromParts} <a href="from-your-parts.html#from-your-drawer">${WORDS.toDrawer}</a></p>`;
+  return list(rows, asked.ground.frame, asked, view, heading) + drawer;
 };
 
 const caption = (asked: State, view: UnitView): string => {

@@ -2,7 +2,6 @@
 import { WORDS } from '#words/figures/passport.ts';
 import { type Adjuster, partsOf, standing } from '../../assembly/adjuster/adjuster.ts';
 import { readAdjuster } from '../../assembly/adjuster/text.ts';
-import { writeQuantity } from '../../assembly/numbers.ts';
 import { bad, good, leadOff, mm, type Result } from '../../engine/index.ts';
 import { escapeText } from '../../input/escape.ts';
 import { numeral, show, type UnitView, withSign } from '../../input/format.ts';
@@ -118,6 +117,10 @@ const rowsOfWorst = (s: State): readonly ReadRow[] => {
       ];
 };
 
+/** A row of a day for the last piece of the list. It has no lead yet: one that was not measured must not stand there as if it had been. */
+export const withRow = (passport: string, entries: readonly Entry[], day: string): string =>
+  `${passport}\n${entries.at(-1)?.piece ?? '1'}, ${day}:`.trim();
+
 export const passportFigure = defineFigure({
   name: 'passport',
   title: WORDS.title,
@@ -134,11 +137,7 @@ export const passportFigure = defineFigure({
       const { passport } = context.numbers().texts;
       const entries = readPassports(passport);
       if (!entries.ok) return;
-      // For the reader to overwrite: the last piece of the list with its last lead.
-      const last = entries.value.findLast((e) => e.lead !== undefined);
-      const lead = writeQuantity('Delta_m', last?.lead ?? 0.1, context.view());
-      const day = new Date().toISOString().slice(0, 10);
-      context.type('passport', `${passport}\n${last?.piece ?? '1'}, ${day}: lead ${lead}`.trim());
+      context.type('passport', withRow(passport, entries.value, new Date().toISOString().slice(0, 10)));
     });
   },
   rows: rowsOfWorst,

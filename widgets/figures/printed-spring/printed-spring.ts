@@ -153,12 +153,21 @@ const drawnFor = (s: State): Result<SpringDesign> => {
   return good({ ...design, t: wall });
 };
 
+const short = (x: number): string => `${Number(x.toPrecision(3))}`;
+
+/** Words of the file of a spring by its force, N, and its rate, N/mm: a force alone would be read as the rate. */
+export const calledOf = (force: number, rate: number): readonly string[] => [
+  WORDS.files.name,
+  WORDS.files.force(short(force)),
+  WORDS.files.rate(short(rate)),
+];
+
 const save = (kind: string, s: State): void => {
   const drawn = drawnFor(s);
   if (!drawn.ok) return;
   const design = drawn.value;
   const height = s.values.b_f;
-  const called = [WORDS.files.name, `${numeral(s.force.mark, 3)} N`];
+  const called = calledOf(s.force.mark, design.k);
   const { name, check } = WORDS.files;
   const outline = (points: readonly (readonly [number, number])[]) => [{ layer: 'outline', points, closed: true }];
   savePart(

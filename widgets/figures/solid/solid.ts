@@ -121,6 +121,9 @@ const follow = (stage: HTMLElement, s: State, view: UnitView): void => {
       updateSlider(stage, slider, live.pose[slider.name], textOf(slider.name, live.pose[slider.name]));
   }
   if (!live?.drawn()) fillStill(stage, s, pose);
+  // The line drawing shows no cut.
+  const cut = stage.querySelector<HTMLElement>('.slider[data-sym="cut"]');
+  if (cut && live) cut.hidden = !live.drawn();
   if (live) followSteps(stage, s, live.pose.step, view);
   updateLabels(stage, s, pose, wordsAt(s, view), view);
   updateKnob(stage, s.standing.n);

@@ -16,6 +16,14 @@ export const I_HAVE_DONE_IT = 'Dieses Kapitel ist erledigt';
 export const IN_PLACE: typeof En.IN_PLACE = (chapter, section) => `${chapter}, ${section}`;
 export const continueAt: typeof En.continueAt = (place) => `Weiter: ${place}`;
 
+export const SMALL_WORDS: typeof En.SMALL_WORDS = new Set(
+  [
+    'aber als am an auf aus bei das dass dem den der des die du ein eine einem einen einer',
+    'es für habe haben hat ich im in ist kann man mein meine mit nicht oder sich sie sind so',
+    'und von was wenn wer wie wir wo zu zum zur über',
+  ].flatMap((words) => words.split(' ')),
+);
+export const ONE_OF_MANY: typeof En.ONE_OF_MANY = (word) => word;
 export const SEARCH = 'Suche';
 export const SEARCH_MISSING = 'Das Verzeichnis der Suche kam nicht an: Lade die Seite neu.';
 export const foundCount: typeof En.foundCount = (count) => (count === 1 ? 'Eine Stelle' : `${count} Stellen`);
@@ -32,6 +40,7 @@ export const SYMBOLS_BY_KEYS = 'Pfeiltasten gehen zu den anderen Zeichen.';
 export const PRINTING = 'Drucken';
 export const ON_PAPER =
   'Drucke zum Lesen, nur mit den Antworten, die du geöffnet hast; als Arbeitsblatt, mit Fragen und Platz zum Rechnen; oder mit allen Antworten.';
+export const PRINT_THIS = 'Nur dieses Blatt drucken';
 export const PRINT_TO_READ = 'Zum Lesen drucken';
 export const PRINT_WORKSHEET = 'Als Arbeitsblatt drucken';
 export const PRINT_WITH_ANSWERS = 'Mit allen Antworten drucken';
@@ -161,6 +170,12 @@ export const nowShown: typeof En.nowShown = (name) =>
   `Die Bilder und Beispiele, die seine Zahlen nehmen, zeigen jetzt „${name}“, hier und in den anderen Kapiteln.`;
 export const removed: typeof En.removed = (name) => `„${name}“ ist entfernt.`;
 export const NAME_EMPTY = 'Der Name ist leer; schreibe einen wie Fuß, hinten links.';
+export const keptOf: typeof En.keptOf = (block, held) =>
+  held.first.length === 0
+    ? `${block} hat nichts, was ein Entwurf behält.`
+    : `Behalten aus ${block}: ${held.first.join('; ')}${held.more === 0 ? '' : `; und ${held.more} weitere`}.`;
+export const notKept: typeof En.notKept = (blocks) =>
+  blocks.length === 0 ? '' : `Du hast auch ${blocks.join(', ')} geändert; das ist nicht behalten.`;
 export const keptHere: typeof En.keptHere = (name) => `„${name}“ wird in diesem Browser behalten.`;
 export const fileUnread: typeof En.fileUnread = (file) => `${file} war nicht zu lesen; wähle die Datei noch einmal.`;
 export const designsRead: typeof En.designsRead = (count) =>

@@ -379,7 +379,7 @@ const names = {
   m_a: 'schnappende Arme',
   P_a: 'Kraft, die den Arm zur Seite hält',
   alpha_a: 'Schräge der Lippe gegen die Richtung des Drucks',
-  F_on: 'Druck, der die Klemme aufschiebt',
+  F_on: 'Kraft, die die Klemme auf- oder abschiebt',
   I_k: 'Übermaß des Presssitzes, im Durchmesser',
   d_k: 'Durchmesser, auf den gepresst wird, über dem Rändel',
   D_k: 'Außendurchmesser der gedruckten Nabe',

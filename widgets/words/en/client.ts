@@ -20,6 +20,16 @@ export const IN_PLACE = (chapter: string, section: string): string => `${chapter
 export const continueAt = (place: string): string => `Continue: ${place}`;
 
 export const SEARCH = 'Search';
+/** What a search for a whole sentence leaves out. */
+export const SMALL_WORDS: ReadonlySet<string> = new Set(
+  [
+    'a an and are as at be by can do does for from has have how i if in into',
+    'is it its me my of on or so that the their them there they this to was we what',
+    'when where which who why will with you your',
+  ].flatMap((words) => words.split(' ')),
+);
+/** A word for one of what a word in the plural says. */
+export const ONE_OF_MANY = (word: string): string => word.replace(/([^s])s$/, '$1');
 export const SEARCH_MISSING = 'The index of the search did not come: reload the page.';
 export const foundCount = (count: number): string => (count === 1 ? 'One place' : `${count} places`);
 export const NOTHING_FOUND = (typed: string): string => `Nothing is found for “${typed.trim()}”.`;
@@ -38,6 +48,7 @@ export const SYMBOLS_BY_KEYS = 'Arrow keys go to the other symbols.';
 export const PRINTING = 'Printing';
 export const ON_PAPER =
   'Print it to read, with only the answers that you have opened; as a worksheet, with questions and room for work; or with all answers.';
+export const PRINT_THIS = 'Print this sheet only';
 export const PRINT_TO_READ = 'Print to read';
 export const PRINT_WORKSHEET = 'Print as a worksheet';
 export const PRINT_WITH_ANSWERS = 'Print with all answers';
@@ -184,6 +195,13 @@ export const nowShown = (name: string): string =>
 export const removed = (name: string): string => `“${name}” is removed.`;
 export const NAME_EMPTY = 'The name is empty; type one such as Foot, left rear.';
 export const keptHere = (name: string): string => `“${name}” is kept in this browser.`;
+/** Behind it: of which figure or example, and what. */
+export const keptOf = (block: string, held: { readonly first: readonly string[]; readonly more: number }): string =>
+  held.first.length === 0
+    ? `${block} has nothing that a design keeps.`
+    : `Kept of ${block}: ${held.first.join('; ')}${held.more === 0 ? '' : `; and ${held.more} more`}.`;
+export const notKept = (blocks: readonly string[]): string =>
+  blocks.length === 0 ? '' : `You also changed ${blocks.join(', ')}; that is not kept.`;
 /** `file` is in quotes. */
 export const fileUnread = (file: string): string => `${file} could not be read; choose it again.`;
 export const designsRead = (count: number): string => `${count} ${count === 1 ? 'design was' : 'designs were'} read.`;

@@ -2,8 +2,8 @@
  * The adjuster as a line drawing, seen from the same side as the solid: what paper, forced colours and browsers without WebGL
  * show, and what stands there until the solid is drawn.
  *
- * Parts on one axis that are seen from above hide each other from the bottom up, so each step is painted over those below it. What is inside
- * another part is not painted.
+ * Parts on one axis hide each other from the bottom up where they are seen from above, and from the top down where they are seen from below, so each
+ * step is painted over those behind it. What is inside another part is not painted.
  */
 import { type Adjuster, partsOf, type Standing } from '../../../assembly/adjuster/adjuster.ts';
 import { heightOf, type Role, reach, type Step } from '../../../assembly/adjuster/part.ts';
@@ -15,7 +15,7 @@ import { type Aim, directionsOf, dot, onPicture, SEEN_TURNS, type Vector } from 
 
 export interface StillPiece {
   readonly role: Role;
-  /** Side, and the top over it, to fill. */
+  /** Side, and the end that is seen over it, to fill: the top, or from below the bottom. */
   readonly shape: string;
   readonly top: string;
   /** Edges and crests, to stroke thin. */
@@ -95,6 +95,7 @@ export const stillOf = (
   guided = true,
 ): readonly StillPiece[] => {
   const { near } = directionsOf(aim);
+  const below = near[2] < 0;
   const place = (p: Vector) => onPicture(aim, p);
   const steps = piecesOf(a, at).map((piece): StillPiece => {
     const { step, from, to, role } = piece;
@@ -113,13 +114,14 @@ export const stillOf = (
     return {
       role,
       shape: polygon(side),
-      top: polygon(top),
+      top: polygon(below ? bottom : top),
       lines: lines.map(polyline).join('') + scribed(step, angle, from, to, near, place),
     };
   });
   const tip = tipSeen(a, at, aim);
-  const parts = tip ? [...steps, tip] : steps;
-  const guide = guided ? guideSeen(a, at, aim) : [];
+  const fromBehind = <T>(upwards: readonly T[]): readonly T[] => (below ? [...upwards].reverse() : upwards);
+  const parts = fromBehind(tip ? [...steps, tip] : steps);
+  const guide = fromBehind(guided ? guideSeen(a, at, aim) : []);
   // Left of the axis: in front of the parts where it is nearer than they.
   return dot([-1, 0, 0], near) > 0 ? [...parts, ...guide] : [...guide, ...parts];
 };
@@ -129,6 +131,7 @@ const guideSeen = (a: Adjuster, at: Readonly<Record<Role, number>>, aim: Aim): r
   const post = postOf(a, SEEN_TURNS);
   if (!post) return [];
   const { x, half, top, arm } = post;
+  const below = directionsOf(aim).near[2] < 0;
   const ring = (z: number): Point[] =>
     Array.from({ length: AROUND }, (_, i) => {
       const t = (2 * Math.PI * i) / AROUND;
@@ -146,7 +149,7 @@ const guideSeen = (a: Adjuster, at: Readonly<Record<Role, number>>, aim: Aim): r
   const column = (from: number, to: number): StillPiece => ({
     role: 'base',
     shape: polygon(hull([...ring(from), ...ring(to)])),
-    top: polygon(ring(to)),
+    top: polygon(ring(below ? from : to)),
     lines: '',
   });
   if (!arm) return [column(0, top)];
@@ -155,7 +158,7 @@ const guideSeen = (a: Adjuster, at: Readonly<Record<Role, number>>, aim: Aim): r
     {
       role: 'carried',
       shape: polygon(hull([...plate(arm.low), ...plate(arm.high)])),
-      top: polygon(plate(arm.high)),
+      top: polygon(plate(below ? arm.low : arm.high)),
       lines: '',
     },
     // Above the arm it is seen again.

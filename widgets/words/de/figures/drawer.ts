@@ -28,7 +28,7 @@ export const WORDS: Same<typeof En.WORDS> = {
   stepAxis: 'Schritt',
   wished: 'gewünscht',
   key: {
-    all: 'lässt sich bauen',
+    all: 'lässt sich bauen; innerhalb von „gewünscht“ zu hoch oder zu teuer',
     met: 'erfüllt den Wunsch',
     edge: 'beste Kante: Kein anderes ist so fein und geht so weit',
     ring: 'zuerst in der Liste, oder die Zeile, auf die du zeigst',
@@ -40,13 +40,17 @@ export const WORDS: Same<typeof En.WORDS> = {
     `Ein Sechstel einer Umdrehung weiter wieder angeklemmt, verschiebt die Sicherung den feinen Hub um ${shift}; ${gap === undefined ? `das ist nicht mehr als die ${stroke} des feinen Hubs, darum wird jede Höhe erreicht` : `der feine Hub ist ${stroke}, darum werden ${gap} zwischen zwei Stellen der Sicherung nie erreicht`}.`,
   plainScrew: 'einfache Schraube, alles ist ihr Hub',
   short: (text) =>
-    spokenNumber(text.replace(/,\s*(?:\d|thread |body |head |hexagon |width |height |price |on the ground).*$/i, '')),
+    spokenNumber(
+      text.replace(/,\s*(?:body |head |neck |hexagon |width |height |price |coat |on the ground)[^,]*/gi, ''),
+    ),
   onTop: ' + ',
   coarse: (range, lead, gap) =>
     `${range} bei ${lead} je Umdrehung${gap === undefined ? ', ohne Lücke' : `; lässt Lücken von ${gap}`}`,
   atSteps: (step, k) => `${step} bei ${k}`,
   take: (rank) => `Nummer ${rank} zusammenbauen`,
-  metList: (count, first) => `${count} erfüllen den Wunsch${first === undefined ? '' : `; die ersten ${first}`}`,
+  taken: (rank) => `Nummer ${rank} ist zusammengebaut. Sie steht in `,
+  metList: (count, first) =>
+    `${count} erfüllen den Wunsch${first === undefined ? '' : `; die ersten ${first}`}. Jedes nimmt den Teiler mit den wenigsten Schritten je Umdrehung, der fein genug ist`,
   nearestList: 'Keines erfüllt den Wunsch. Die nächsten, und was jedes verfehlt',
   listHead: (nothing) => [
     'Grundteil + Stellteil + Hubteil',

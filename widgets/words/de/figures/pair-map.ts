@@ -63,6 +63,9 @@ export const WORDS: Same<typeof En.WORDS> = {
     `${hits} von ${pairs} Paaren bestehen${listedFirst === undefined ? '' : `; die ersten ${listedFirst}`}`,
   nonePasses: (several) =>
     `Kein Paar besteht. ${several ? 'Die nächsten, und was jedes verfehlt' : 'Das nächste außerhalb'}`,
+  fromParts: 'Teile, die du hast oder kaufen kannst, brauchen keine Gewindebohrer:',
+  toDrawer: 'was deine Schublade bauen kann',
+
   found: ({ hits, pairs, band, aTurn, step, dividers, best }) => {
     const several = dividers.length > 1;
     const wanted = several

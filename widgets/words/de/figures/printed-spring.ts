@@ -22,6 +22,8 @@ export const WORDS: Same<typeof En.WORDS> = {
     say: 'Die erste davon, als Dateien in Millimetern, mit einem Keil an jedem Ende, der in eine Nut gleitet:',
     save: (kind) => `Die Feder als ${kind.toUpperCase()} speichern`,
     name: 'gedruckte-feder',
+    force: (newtons) => `${newtons} N`,
+    rate: (rate) => `${rate} N je mm`,
     check: '10 mm',
   },
   fromTo: (from, to) => `${from} bis ${to}`,

@@ -18,7 +18,7 @@ export const ADJUSTER: typeof En.ADJUSTER = {
   'part-kind-unread': ({ role, text, kinds }) =>
     `Gelesen: ${quoted(text)} als ${PART[role]}; die Zeile beginnt mit der Art des Teils: ${listed(kinds)}.`,
   'part-phrase-unread': ({ role, phrase }) =>
-    `Gelesen: ${quoted(phrase)} in der Zeile ${OF_PART[role]}; gib ein Maß mit Namen und Einheit, etwa body 18 mm, oder count 2 für zwei davon.`,
+    `${quoted(phrase)} in der Zeile ${OF_PART[role]} ist nicht bekannt; nenne ein Maß mit seiner Einheit (body, head, neck, hexagon, width, height oder thread), etwa hexagon 17 mm, oder count 2 für zwei davon.`,
   'part-thread-unread': ({ role, because }, behind) => `${PART[role]}: ${behind(because)}`,
   'part-length-unread': ({ role, phrase }) =>
     `Gelesen: ${quoted(phrase)} in der Zeile ${OF_PART[role]} als Länge; schreibe ihre Einheit, mm, in oder thou, hinter die Zahl.`,

@@ -19,6 +19,8 @@ export const DRAWER: typeof En.DRAWER = {
     tried > 0
       ? `${tried} Arten, diese Teile zusammenzubauen, wurden versucht, und keine lässt einen Hub: Behalte weniger im Eingriff oder gib längere Muttern und Schrauben dazu.`
       : `Nichts in der Schublade geht zusammen: Ein Stellteil braucht ein Grundteil${threads.length > 0 ? ` und ein Hubteil mit seinen eigenen Gewinden, ${listed(threads.map(spokenNumber))}` : '; gib also einen Gewindebolzen, einen Adapter oder eine Schraube dazu'}.`,
+  'drawer-without-two-threads': ({ like: [outside, inside] }) =>
+    `Kein Teil der Schublade hat zwei Gewinde verschiedener Steigung, also bewegt sich nichts um deren Unterschied. Gib eines dazu, etwa diese Zeile: adapter ${outside} external 20 mm, ${inside} internal 20 mm.`,
   'drawer-search-stopped': ({ share }) => `Du hast die Suche angehalten, als ${Math.floor(100 * share)} % getan waren.`,
   'drawer-being-searched': ({ share }) => `Die Schublade wird durchsucht, ${Math.floor(100 * share)} % sind getan.`,
 };

@@ -39,7 +39,7 @@ export const WORDS = {
   stepAxis: 'step',
   wished: 'wished',
   key: {
-    all: 'can be built',
+    all: 'can be built; within “wished”, too high or too expensive',
     met: 'meets the wish',
     edge: 'best edge: no other is as fine and goes as far',
     ring: 'first in the list, or the row you point at',
@@ -50,16 +50,18 @@ export const WORDS = {
   locks: (shift: string, stroke: string, gap: string | undefined) =>
     `Clipped on again a sixth of a turn further, the lock shifts the fine stroke by ${shift}; ${gap === undefined ? `that is no more than the ${stroke} of the fine stroke, so every height is reached` : `the fine stroke is ${stroke}, so ${gap} between two places of the lock are never reached`}.`,
   plainScrew: 'plain screw, all of it is its stroke',
-  /** Kind and threads only. */
+  /** Kind, threads and their lengths. */
   short: (text: string) =>
-    text.replace(/,\s*(?:\d|thread |body |head |hexagon |width |height |price |on the ground).*$/i, ''),
+    text.replace(/,\s*(?:body |head |neck |hexagon |width |height |price |coat |on the ground)[^,]*/gi, ''),
   onTop: ' + ',
   coarse: (range: string, lead: string, gap: string | undefined) =>
     `${range} at ${lead} a turn${gap === undefined ? ', no gap' : `; leaves gaps of ${gap}`}`,
   atSteps: (step: string, k: number) => `${step} at ${k}`,
   take: (rank: number) => `Put number ${rank} together`,
+  /** Before the name of the figure that shows it. */
+  taken: (rank: number) => `Number ${rank} is put together. It stands in `,
   metList: (count: string, first: number | undefined) =>
-    `${count} meet the wish${first === undefined ? '' : `; the first ${first}`}`,
+    `${count} meet the wish${first === undefined ? '' : `; the first ${first}`}. Each takes the divider with the fewest steps per turn that is fine enough`,
   nearestList: 'None meets the wish. The nearest, and what each misses',
   listHead: (nothing: boolean) => [
     'base + turned part + carried part',

@@ -91,6 +91,9 @@ export const WORDS = {
     `${hits} of ${pairs} pairs pass${listedFirst === undefined ? '' : `; the first ${listedFirst}`}`,
   nonePasses: (several: boolean) => `No pair passes. The nearest${several ? ', and what each misses' : ' one outside'}`,
 
+  fromParts: 'Parts that you have or can buy need no taps:',
+  toDrawer: 'what your drawer can build',
+
   found: ({ hits, pairs, band, aTurn, step, dividers, best }: Found) => {
     const several = dividers.length > 1;
     const wanted = several ? `${step} a step with ${listed(dividers.map(String))} steps per turn` : `${aTurn} a turn`;

@@ -19,6 +19,8 @@ export const WORDS = {
     say: 'The first of them, as files in millimetres, with a wedge at each end that slides into a slot:',
     save: (kind: string) => `Save the spring as ${kind.toUpperCase()}`,
     name: 'printed-spring',
+    force: (newtons: string) => `${newtons} N`,
+    rate: (rate: string) => `${rate} N per mm`,
     check: '10 mm',
   },
   fromTo: (from: string, to: string) => `${from} to ${to}`,

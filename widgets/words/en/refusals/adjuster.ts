@@ -51,7 +51,7 @@ export const ADJUSTER: RefusalWords<
   'part-kind-unread': ({ role, text, kinds }) =>
     `Read ${quoted(text)} as the ${PART[role]}; it begins with the kind of part: ${listed(kinds)}.`,
   'part-phrase-unread': ({ role, phrase }) =>
-    `Read ${quoted(phrase)} in the row of the ${PART[role]}; give a size with its name and unit, such as body 18 mm, or count 2 for two of them.`,
+    `${quoted(phrase)} in the row of the ${PART[role]} is not known; name a size with its unit (body, head, neck, hexagon, width, height or thread), such as hexagon 17 mm, or count 2 for two of them.`,
   'part-thread-unread': ({ role, because }, behind) =>
     `${PART[role].replace(/^./, (c) => c.toUpperCase())}: ${behind(because)}`,
   'part-length-unread': ({ role, phrase }) =>

@@ -10,6 +10,7 @@ export const DRAWER: RefusalWords<
   | 'drawer-row-wrong'
   | 'drawer-of-too-many-stacks'
   | 'drawer-without-stack'
+  | 'drawer-without-two-threads'
   | 'drawer-being-searched'
   | 'drawer-search-stopped'
 > = {
@@ -28,6 +29,8 @@ export const DRAWER: RefusalWords<
     tried > 0
       ? `${tried} ways of putting these parts together were tried, and none leaves a stroke: keep less engagement, or add longer nuts and screws.`
       : `Nothing in the drawer goes together: a turned part needs a base${threads.length > 0 ? ` and a carried part with its own threads, ${listed(threads)}` : ', so add a stud, an adapter or a screw'}.`,
+  'drawer-without-two-threads': ({ like: [outside, inside] }) =>
+    `No part of the drawer has two threads of different leads, so nothing moves by their difference. Add one, such as this row: adapter ${outside} external 20 mm, ${inside} internal 20 mm.`,
   'drawer-search-stopped': ({ share }) => `You stopped the search when ${Math.floor(100 * share)} % was done.`,
   'drawer-being-searched': ({ share }) => `The drawer is being searched, ${Math.floor(100 * share)} % is done.`,
 };
