@@ -22,7 +22,8 @@ const TO_DO = 'figure, .example, .predict, .exercise';
 
 type Way = 'read' | 'worksheet' | 'answers';
 
-export const mountPrinting = (root: HTMLElement, until: AbortSignal): void => {
+/** `ready` waits for figures that still have to take the reader's numbers. */
+export const mountPrinting = (root: HTMLElement, ready: () => Promise<void>, until: AbortSignal): void => {
   let way: Way = 'read';
   let turned: HTMLDetailsElement[] = [];
   const turn = (details: Iterable<HTMLDetailsElement>, open: boolean) => {
@@ -60,7 +61,8 @@ export const mountPrinting = (root: HTMLElement, until: AbortSignal): void => {
   article.querySelector('h1')?.after(make('p', { class: 'worksheet-head', 'aria-hidden': 'true' }, WORKSHEET_HEAD));
   const button = (text: string, chosen: Way) => {
     const b = make('button', { type: 'button', class: 'plain' }, text);
-    b.addEventListener('click', () => {
+    b.addEventListener('click', async () => {
+      await ready();
       way = chosen;
       window.print();
     });
