@@ -180,6 +180,13 @@ describe('the bench with a hidden fault', () => {
       await settled(page);
     }
     expect(await words(bench.locator('[data-verdict]'))).toMatch(/^Taken over: 10 readings/);
+    expect(await words(bench.locator('[data-told]'))).toMatch(/^10 readings with the work on/);
+    // A check says beside its button what it found, and its row stands in the open table.
+    await bench.locator('[data-act=block]').click();
+    expect(await words(bench.locator('[data-told]'))).toMatch(/^Gauge block: .* a good jack: .* give or take/);
+    expect(await bench.locator('.fault-bench-table tr', { hasText: 'gauge block' }).isVisible()).toBe(true);
+    await bench.locator('[data-act=work]').click();
+    expect(await sentence(bench)).not.toMatch(/work on/);
     const place = await alive(page, 'calibration');
     expect(await runs(place).inputValue()).toMatch(/^turns; reading \(µm\); direction\n0; 0; up\n/);
     expect(leadIn(await verdict(place))).toBeGreaterThan(70);
@@ -204,6 +211,32 @@ describe('the dial', () => {
 });
 
 describe('the certificate', () => {
+  it('is not printed in the chapter’s readings for those of a link, though nobody scrolled to it', async () => {
+    const rows = Array.from({ length: 16 }, (_, i) => `${i / 4}; ${(22 * i + (i % 3) / 10).toFixed(1)}; up`);
+    const runs = encodeURIComponent(['turns; reading (µm); direction', ...rows].join('\n'));
+    const { page } = await visit(`calibrate.html?shop.runs=${runs}`);
+    const sheet = figure(page, 'certificate');
+    const printed = () =>
+      page.evaluate(() => {
+        window.dispatchEvent(new Event('beforeprint'));
+        const place = document.querySelector<HTMLElement>('[data-figure=certificate]');
+        const found = { notYet: place?.dataset.notYet ?? '', text: place?.textContent ?? '' };
+        window.dispatchEvent(new Event('afterprint'));
+        return found;
+      });
+    const soon = await printed();
+    if (!/16, from 0/.test(soon.text)) expect(soon.notYet).toMatch(/had not taken your numbers yet/);
+    await page.waitForFunction(
+      () => document.querySelector<HTMLElement>('[data-figure=certificate]')?.dataset.awake === 'true',
+    );
+    const later = await printed();
+    expect(later.notYet).toBe('');
+    expect(later.text).toContain('16, from 0 to 3.75 turns');
+    // What the chapter states of its own readings is not said of these.
+    expect(later.text).not.toContain('Foot no. 1');
+    expect(await sheet.evaluate((e) => e.getBoundingClientRect().top > innerHeight + 300)).toBe(true);
+  });
+
   it('takes date and temperature from the reader, and refuses what is none', inDeep, async () => {
     const { page } = await visit('calibrate.html');
     const sheet = await alive(page, 'certificate');

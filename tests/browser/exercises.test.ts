@@ -57,7 +57,7 @@ describe('an exercise', () => {
     expect(await place.locator('.verdict').getAttribute('role')).toBe('status');
   });
 
-  it('names the slip, then opens the hint, then the worked steps', async () => {
+  it('names the slip, then opens the hint, then offers the answer, which once read counts for nothing', async () => {
     const { page } = await visit('two-screws.html');
     const place = exercise(page, 'pair-turned');
     const item = await itemOn(place, 'pair-turned');
@@ -67,9 +67,16 @@ describe('an exercise', () => {
     expect([await isOpen(hint), await isOpen(worked)]).toEqual([false, false]);
     expect(await answer(place, `${item.amount * 25.4}`)).toMatch(/25\.4 times too much/);
     expect([await isOpen(hint), await isOpen(worked)]).toEqual([true, false]);
-    expect(await answer(place, `${item.amount * 1.07}`)).toMatch(/near/);
-    expect([await isOpen(hint), await isOpen(worked)]).toEqual([true, true]);
+    expect(await answer(place, `${item.amount * 1.07}`)).toMatch(/near.* The worked answer stands below/);
+    expect([await isOpen(hint), await isOpen(worked)]).toEqual([true, false]);
+    await worked.locator('summary').click();
     expect(await words(place.locator('.answer'))).toContain(plain(answerText(item)));
+    expect(await answer(place, `${item.amount}`)).toMatch(/^Right.* this round does not count/);
+    expect(await words(page.locator('.progress'))).toMatch(/^0 of \d+ solved/);
+    await place.getByRole('button', { name: 'New numbers' }).click();
+    const { amount } = await itemOn(place, 'pair-turned');
+    expect(await answer(place, `${amount}`)).not.toMatch(/does not count/);
+    expect(await words(page.locator('.progress'))).toMatch(/^1 of \d+ solved/);
   });
 
   it('that can’t be read is refused with a sentence and counts for nothing', inDeep, async () => {

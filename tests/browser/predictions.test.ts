@@ -51,7 +51,7 @@ describe('a prediction', () => {
       expect(await place.locator('details').getAttribute('open')).not.toBeNull();
       const scale = await words(place.locator('.scale'));
       expect(scale).toContain('you: ');
-      expect(scale).toContain('engine: 87.50 µm');
+      expect(scale).toContain('computed: 87.50 µm');
       expect(await place.locator('.scale').innerHTML()).not.toMatch(/NaN|Infinity/);
     }
     expect(await page.locator('.predict .verdict').first().getAttribute('role')).toBe('status');

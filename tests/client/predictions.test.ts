@@ -58,6 +58,31 @@ describe('a prediction', () => {
       }),
     );
   });
+
+  it('of the other sign stands on the other side of nought, on an axis that says so', () => {
+    const marks = (typed: number) => {
+      const { scale = '' } = judge(typed);
+      const at = (mark: RegExp) => Number(mark.exec(scale)?.[1]);
+      const written = [...picture(scale).querySelectorAll('.at')].map((text) => plain(text.textContent ?? ''));
+      return { yours: at(/d="M([\d.]+) 38l/), answer: at(/cx="([\d.]+)"/), written };
+    };
+    for (const typed of [-0.0875, -0.002, -3]) {
+      const { yours, answer, written } = marks(typed);
+      expect(yours, String(typed)).toBeLessThan(200);
+      expect(answer).toBeGreaterThan(200);
+      expect(written).toContain('0');
+      expect(written[0]).toMatch(/^−/);
+      expect(written.some((text) => text.startsWith('+'))).toBe(true);
+    }
+    // Nought itself is a place, and of one sign the larger stands further out.
+    expect(marks(0).yours).toBe(200);
+    expect(marks(3).yours).toBeGreaterThan(marks(3).answer);
+    expect(
+      marks(3).written.every((text) => /^\+1(?:0+)? (?:µm|mm)$/.test(text)),
+      String(marks(3).written),
+    ).toBe(true);
+    expect(marks(0.0875).yours).toBe(marks(0.0875).answer);
+  });
 });
 
 describe('a prediction by its sign', () => {

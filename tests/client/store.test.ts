@@ -29,6 +29,34 @@ beforeEach(() => {
   vi.stubGlobal('requestAnimationFrame', () => 0);
 });
 
+describe('what the chapter states of its own readings', () => {
+  const OTHER = 'turns; reading (µm)\n0; 0\n2; 175';
+  const piece = (store: Store) => store.numbers('shop').texts?.piece;
+
+  it('goes when other readings take their place, by typing or by a link, and stays with its own', () => {
+    const store = open();
+    store.type('shop', 'runs', 'no table');
+    store.type('shop', 'runs', OWN);
+    expect(piece(store)).toBe('foot 1');
+    store.type('shop', 'runs', OTHER);
+    expect(piece(store)).toBe('');
+    expect(store.numbers('home').texts?.piece).toBe('foot 1');
+    store.reset();
+    expect(piece(store)).toBe('foot 1');
+    const linked = createStore([set('shop')], (_, name) => (name === 'runs' ? OTHER : undefined), 'metric');
+    expect(piece(linked)).toBe('');
+  });
+
+  it('is left alone once it is the reader’s', () => {
+    const store = open();
+    store.type('shop', 'piece', 'mine');
+    store.type('shop', 'runs', OTHER);
+    expect(piece(store)).toBe('mine');
+    const linked = createStore([set('shop')], (_, name) => (name === 'runs' ? OTHER : 'mine too'), 'metric');
+    expect(piece(linked)).toBe('mine too');
+  });
+});
+
 describe('a long list that is being read', () => {
   it('keeps the last good one in force until it is read', async () => {
     const store = open();

@@ -1,6 +1,7 @@
 /** A typed answer: its unit, its slip, and what can’t be read. */
 
 import { describe, expect, it } from 'vitest';
+import { relationNamed } from '../../widgets/engine/index.ts';
 import { inCounts } from '../../widgets/exercises/as-counted.ts';
 import { drawItem } from '../../widgets/exercises/draw.ts';
 import { itemAt } from '../../widgets/exercises/exercise.ts';
@@ -134,6 +135,25 @@ describe('a wrong answer far from every slip', () => {
       expect(drawn.hint, exercise.id).not.toBe('');
       expect(drawn.outcomes.length, exercise.id).toBeGreaterThan(0);
     }
+  });
+});
+
+describe('a wrong answer that is off by π', () => {
+  it('is asked about π only where a formula of the exercise has π in it', () => {
+    let asked = 0;
+    for (const exercise of EXERCISES) {
+      const drawn = drawItem(exercise, ['pi', exercise.id]);
+      if (drawn.offered) continue;
+      const hasPi = exercise.steps.some(({ relation }) =>
+        /\bpi\b/.test(Object.values(relationNamed(relation)?.gives ?? {}).join(' ')),
+      );
+      for (const factor of [Math.PI, 1 / Math.PI]) {
+        const { says } = judge(drawn, (factor * drawn.amount).toPrecision(5));
+        if (says.includes('π')) asked++;
+        if (!hasPi) expect(says, exercise.id).not.toMatch(/leave out π|radians/);
+      }
+    }
+    expect(asked).toBeGreaterThan(0);
   });
 });
 

@@ -272,7 +272,7 @@ describe('certificate', () => {
     expect(text).toContain('2026-03-31');
     expect(text).toContain('20.5 °C');
     expect(text).toContain('88.716 µm ± 0.089 µm a turn');
-    expect(text).toContain('Agrees with its nominal lead');
+    expect(textOf(document, '.sheet-verdict')).toBe('Agrees with its nominal lead');
     expect(document.querySelectorAll('.certificate-page td').length).toBe(18);
     expect(still(certificateFigure).caption(said({ dated: '2026-03-31' }), 'metric')).toMatch(
       /Not stated yet: piece, temperature, indicator, method\.$/,
@@ -305,5 +305,27 @@ describe('digitsFor', () => {
     expect(digitsFor(88.7, 3)).toBe(3);
     expect(digitsFor(0.5, 20)).toBe(2);
     expect(digitsFor(88.7, 0)).toBe(6);
+  });
+
+  it('does not call a jack good that waves or loses motion, though its lead agrees', () => {
+    const rows = (wave: number, gap: number) => {
+      const lines = ['turns; reading (µm); direction'];
+      for (let i = 0; i <= 24; i++) {
+        const n = (i <= 12 ? i : 24 - i) / 6;
+        const z = 87.5 * n + wave * Math.sin(2 * Math.PI * n) + (i <= 12 ? 0 : gap) + ((i * 7) % 5) / 50;
+        lines.push(`${n.toFixed(5)}; ${z.toFixed(3)}; ${i <= 12 ? 'up' : 'down'}`);
+      }
+      return lines.join('\n');
+    };
+    const head = (wave: number, gap: number) => {
+      const html = valueIn(still(certificateFigure).draw(shop(rows(wave, gap)), 'metric'));
+      return textOf(picture(html), '.sheet-verdict').replace(/\s/g, ' ');
+    };
+    // More than the 3 µm that matter, and less.
+    expect(head(6.4, 203)).toMatch(
+      /^Agrees with its nominal lead; but more than the 3\.000 µm that matter: hysteresis 203 µm, periodic error ±6\.4\d µm$/,
+    );
+    expect(head(0.5, 203)).toMatch(/that matter: hysteresis 203 µm$/);
+    expect(head(0.5, 1)).toBe('Agrees with its nominal lead');
   });
 });

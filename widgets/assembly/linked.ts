@@ -4,6 +4,7 @@
  */
 import type { SymbolName } from '../engine/index.ts';
 import type { ChoiceName } from '../input/choices.ts';
+import type { TextName } from '../input/texts.ts';
 
 interface Link {
   readonly choice: ChoiceName;
@@ -12,6 +13,11 @@ interface Link {
 }
 
 const LINKS: readonly Link[] = [{ choice: 'errors', option: 'the same error', names: ['eps_A', 'eps_C'] }];
+
+/** What a chapter states of how its own readings were taken. It is not so of other readings, so it goes with them. */
+export const STATED_OF: Readonly<Record<string, readonly TextName[]>> = {
+  runs: ['piece', 'dated', 'warmth', 'gauge', 'method'],
+};
 
 /** What follows this input under a link, and which input it follows. */
 export const followersOf = (

@@ -27,6 +27,7 @@ import { mountStayPut } from './stay-put.ts';
 import type { Store } from './store.ts';
 import { mountSymbolCards } from './symbol-card.ts';
 import { mountTools } from './tools.ts';
+import { mountWaking } from './waking.ts';
 import { mountWay } from './way.ts';
 
 /** Wakes the page for as long as it stands: what it hears beyond its own body it hears until then. */
@@ -88,9 +89,10 @@ const wake = (until: AbortSignal) => {
   for (const place of all(root, '.foot-line'))
     mountDesignNote(place, all(place.closest('figure') ?? place, '[data-inputs]'), store, until);
   mountShowing(root, until);
+  const waking = mountWaking(store, until);
   for (const figure of all(root, '[data-figure]')) {
     const folds = mountFolds(figure, store, announce, until);
-    whenSeen(figure, async () => {
+    waking.add(figure, async () => {
       const part = await loadModule('figure-page');
       const drawn = part && (await loadFigure(figure.dataset.figure ?? ''));
       if (part && drawn) {
@@ -107,7 +109,7 @@ const wake = (until: AbortSignal) => {
   mountSymbolCards(root, model, store, announce, until);
   mountWay(root, until);
   mountPartFolds(root, until);
-  mountPrinting(root, until);
+  mountPrinting(root, waking.wakeChanged, until);
   document.documentElement.dataset.awake = 'true';
 };
 
@@ -135,19 +137,6 @@ const mountClass = (root: HTMLElement, file: string, store: Store, until: AbortS
   // A link to papers fills their form in.
   if (papers && /[?&](?:ask|bank)=/.test(location.search)) papers.closest('details')?.setAttribute('open', '');
   for (const place of all(root, '[data-review], [data-papers], [data-classwork]')) whenOpened(place, () => void run());
-};
-
-/** Runs once, when the element first comes near the window. */
-const whenSeen = (element: Element, run: () => void) => {
-  const watch = new IntersectionObserver(
-    ([entry]) => {
-      if (!entry?.isIntersecting) return;
-      watch.disconnect();
-      run();
-    },
-    { rootMargin: '300px' },
-  );
-  watch.observe(element);
 };
 
 let stands = new AbortController();

@@ -13,8 +13,8 @@ import {
   timesAs,
   yoursOnScale,
 } from '#words/client.ts';
-import type { SymbolFact } from '../engine/index.ts';
-import { formatOf, numeral, show, type UnitView } from '../input/format.ts';
+import { type SymbolFact, UNITS } from '../engine/index.ts';
+import { formatOf, numeral, show, type UnitView, withSign } from '../input/format.ts';
 import type { Slip } from '../page/model.ts';
 
 /** Within this share of the answer a prediction counts as right: the point is the idea, not the last digit. */
@@ -48,7 +48,7 @@ export const judgePrediction = (
   const made = /[1-9]/.test(yours.split('\u00a0')[0] ?? '') ? typed : 0;
   return {
     verdict: verdictOf(made, answer, { yours, right }, model.slips, fact),
-    scale: answer === 0 ? undefined : scaleSvg(made, answer, yours, right),
+    scale: answer === 0 ? undefined : scaleSvg(made, answer, yours, right, tenIn(fact, view)),
   };
 };
 
@@ -80,24 +80,62 @@ const timesText = (times: number, less: boolean): string => {
   return timesAs(numeral(Number(times.toPrecision(2))), less);
 };
 
-/** Prediction and answer on one scale by ratio, so that a slip of a thousand still fits the paper. */
-const scaleSvg = (made: number, answer: number, yours: string, right: string): string => {
-  const there = Math.log10(Math.abs(answer));
+/** Where a scale lies in its picture: its ends, and its nought where it has two sides. */
+const [LEFT, RIGHT, MIDDLE] = [20, 380, 200];
+/** Half of the gap about nought, which no ratio reaches. */
+const NOUGHT = 18;
+
+/**
+ * Prediction and answer on one scale by ratio, so that a slip of a thousand still fits the paper. Where one is plus and the other minus, or one is
+ * nought, the scale has both sides, nought between. Ticks stand at powers of ten and are written at, with their sign.
+ */
+const scaleSvg = (made: number, answer: number, yours: string, right: string, ten: Ten): string => {
+  const there = ten.logOf(answer);
   const reach = Math.log10(MOST);
-  const typed = made === 0 ? there - 3 : Math.log10(Math.abs(made));
+  const typed = made === 0 ? there : ten.logOf(made);
   const here = Math.min(there + reach, Math.max(there - reach, typed));
   const [low, high] = [Math.floor(Math.min(here, there) - 0.15), Math.ceil(Math.max(here, there) + 0.15)];
-  const x = (log: number) => 20 + (360 * (log - low)) / (high - low);
+  const both = made === 0 || made < 0 !== answer < 0;
+  const share = (log: number) => (log - low) / (high - low);
+  const x = (log: number, sign: number): number =>
+    both
+      ? MIDDLE + sign * (NOUGHT + (RIGHT - MIDDLE - NOUGHT) * share(log))
+      : sign > 0
+        ? LEFT + (RIGHT - LEFT) * share(log)
+        : RIGHT - (RIGHT - LEFT) * share(log);
   const anchor = (at: number) => (at < 90 ? 'start' : at > 310 ? 'end' : 'middle');
-  const [a, b] = [x(made === 0 ? low : here), x(there)];
+  const [a, b] = [made === 0 ? MIDDLE : x(here, Math.sign(made)), x(there, Math.sign(answer))];
   const said = yoursOnScale(yours, here === typed);
-  const ticks = Array.from(
-    { length: high - low + 1 },
-    (_, i) => `<path class="tick" d="M${20 + (360 * i) / (high - low)} 34v8"/>`,
-  ).join('');
-  return (
-    `<svg viewBox="0 0 400 78" role="img" aria-label="${scaleOf(yours, right)}"><path class="axis" d="M20 38H380"/>${ticks}` +
-    `<g class="yours"><path d="M${a} 38l-6 -10h12z"/><text x="${a}" y="18" text-anchor="${anchor(a)}">${said}</text></g>` +
-    `<g class="answer"><circle cx="${b}" cy="38" r="5"/><text x="${b}" y="66" text-anchor="${anchor(b)}">${engineOnScale(right)}</text></g></svg>`
+  // A third of the decades at the most has a tick; with two sides only the outermost of them is written at.
+  const step = Math.ceil((high - low) / 3);
+  const tick = (at: number, words: string) =>
+    `<path class="tick" d="M${at} 34v8"/>${words === '' ? '' : `<text class="at" x="${at}" y="56" text-anchor="${anchor(at)}">${words}</text>`}`;
+  const logs = [low, low + step, low + 2 * step, low + 3 * step].filter((log) => log <= high);
+  const ticks = (both ? [-1, 1] : [Math.sign(answer)]).flatMap((sign) =>
+    logs.map((log, i) => tick(x(log, sign), both && i < logs.length - 1 ? '' : ten.write(sign, log))),
   );
+  return (
+    `<svg viewBox="0 0 400 96" role="img" aria-label="${scaleOf(yours, right)}"><path class="axis" d="M${LEFT} 38H${RIGHT}"/>${ticks.join('')}${both ? tick(MIDDLE, '0') : ''}` +
+    `<g class="yours"><path d="M${a} 38l-6 -10h12z"/><text x="${a}" y="18" text-anchor="${anchor(a)}">${said}</text></g>` +
+    `<g class="answer"><circle cx="${b}" cy="38" r="5"/><text x="${b}" y="84" text-anchor="${anchor(b)}">${engineOnScale(right)}</text></g></svg>`
+  );
+};
+
+/** Powers of ten in the unit that is read. */
+interface Ten {
+  readonly logOf: (x: number) => number;
+  readonly write: (sign: number, log: number) => string;
+}
+const tenIn = (fact: SymbolFact, view: UnitView): Ten => {
+  // Where both units are written, one is enough at a tick.
+  const one: UnitView = view === 'both' ? 'metric' : view;
+  const unit =
+    fact.unit === 'mm' && one === 'inch' ? UNITS.in.factor : fact.shown === 'degrees' ? UNITS['°'].factor : 1;
+  return {
+    logOf: (x) => Math.log10(Math.abs(x) / unit),
+    write: (sign, log) => {
+      const text = show(sign * 10 ** log * unit, formatOf(fact, 1), one);
+      return fact.min < 0 ? withSign(text) : text;
+    },
+  };
 };

@@ -26,7 +26,8 @@ const SHEETS = 'figure:has(.stage :is(.sheet, .paper-scroll, .passport-view))';
 
 type Way = 'read' | 'worksheet' | 'answers' | 'one';
 
-export const mountPrinting = (root: HTMLElement, until: AbortSignal): void => {
+/** `ready` waits for figures that still have to take the reader's numbers. */
+export const mountPrinting = (root: HTMLElement, ready: () => Promise<void>, until: AbortSignal): void => {
   let way: Way = 'read';
   let turned: HTMLDetailsElement[] = [];
   const turn = (details: Iterable<HTMLDetailsElement>, open: boolean) => {
@@ -75,7 +76,8 @@ export const mountPrinting = (root: HTMLElement, until: AbortSignal): void => {
   article.querySelector('h1')?.after(make('p', { class: 'worksheet-head', 'aria-hidden': 'true' }, WORKSHEET_HEAD));
   const button = (text: string, chosen: Way) => {
     const b = make('button', { type: 'button', class: 'plain' }, text);
-    b.addEventListener('click', () => {
+    b.addEventListener('click', async () => {
+      await ready();
       way = chosen;
       window.print();
     });

@@ -3,7 +3,7 @@
  * nothing else holds a number. Changes are told once per frame.
  */
 
-import { followersOf } from '../assembly/linked.ts';
+import { followersOf, STATED_OF } from '../assembly/linked.ts';
 import {
   asWritten,
   fieldUnit,
@@ -148,6 +148,22 @@ export const createStore = (
     }
   };
 
+  const unchanged = (id: string, name: string) => {
+    const [field, first] = [fields.get(key(id, name)), starts.get(key(id, name))];
+    if (field === first) return true;
+    return !field || !first || (field.spread === undefined && same(field.value, first.value));
+  };
+
+  /** Readings of the reader's own are no longer those of which the chapter states how they were taken. */
+  const forgetStated = (set: string, name: string) => {
+    if (unchanged(set, name)) return;
+    for (const stated of STATED_OF[name] ?? []) {
+      const field = fields.get(key(set, stated));
+      if (field && field.text !== '' && field.reason === undefined && unchanged(set, stated))
+        write(set, { ...field, text: '', value: '', spread: undefined });
+    }
+  };
+
   const retype = (set: string, name: string, text: string) => {
     const field = fields.get(key(set, name));
     if (!field) return;
@@ -166,6 +182,7 @@ export const createStore = (
       reason: undefined,
     });
     follow(set, name);
+    forgetStated(set, name);
   };
 
   const tidy = (set: string, name: string) => {
@@ -193,12 +210,8 @@ export const createStore = (
       const text = typed(set.id, input.name);
       if (text !== undefined) load(set.id, input.name, text, 'metric');
     }
-
-  const unchanged = (id: string, name: string) => {
-    const [field, first] = [fields.get(key(id, name)), starts.get(key(id, name))];
-    if (field === first) return true;
-    return !field || !first || (field.spread === undefined && same(field.value, first.value));
-  };
+  // Once all fields stand, whatever their order.
+  for (const set of sets) for (const { name } of set.inputs) forgetStated(set.id, name);
 
   return {
     sets: byId,

@@ -3,12 +3,17 @@
  * question, or off by a factor that has a name), else the first result on the way, which the reader can find alone.
  */
 import { leadsByFactor, leadsFromGiven, leadsFromStep, leadsToStep, NAMED_FACTORS } from '#words/papers.ts';
-import { type SymbolName, symbolFact, UNITS } from '../engine/index.ts';
+import { relationNamed, type SymbolName, symbolFact, UNITS } from '../engine/index.ts';
 import type { Item } from './exercise.ts';
 
 /** Two numbers as near as this are taken for the same thought. */
 const NEAR = 0.02;
 const same = (a: number, b: number): boolean => b !== 0 && Math.abs(Math.abs(a / b) - 1) < NEAR;
+
+/** Factors that only a formula with π in it can leave out. */
+const OF_PI: readonly number[] = [Math.PI, 2 * Math.PI];
+const hasPi = ({ steps }: Item['exercise']): boolean =>
+  steps.some(({ relation, output }) => /\bpi\b/.test(relationNamed(relation)?.gives[output] ?? ''));
 
 export const leadsOn = (item: Item, amount: number): string => {
   const { exercise, outcomes } = item;
@@ -29,7 +34,8 @@ export const leadsOn = (item: Item, amount: number): string => {
           return leadsFromGiven(says(name as SymbolName));
   const ratio = Math.abs(amount / item.amount);
   for (const [factor, what] of NAMED_FACTORS)
-    if (same(ratio, factor) || same(ratio, 1 / factor)) return leadsByFactor(what);
+    if ((same(ratio, factor) || same(ratio, 1 / factor)) && (!OF_PI.includes(factor) || hasPi(exercise)))
+      return leadsByFactor(what);
   const first = steps[0]?.as;
   return first === undefined || steps.length === 1
     ? leadsToStep(says(steps.at(-1)?.as ?? 'L'), true)

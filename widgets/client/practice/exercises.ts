@@ -5,7 +5,9 @@
 
 import {
   ANOTHER_EXERCISE,
+  ANSWER_OFFERED,
   CHECK,
+  COPIED,
   DONE,
   dueSays,
   ERASE_ALL,
@@ -101,7 +103,11 @@ const practise = (
     shown.figure.focus({ preventScroll: true });
   });
 
+  /** Steps left out now, and whether the whole answer has been seen since this item was put. */
+  let leftOut = 0;
+  let told = false;
   const fade = (count: number) => {
+    leftOut = count;
     const lines = all(place, '.steps > li');
     for (const [i, line] of lines.entries()) line.classList.toggle('left-out', i >= lines.length - count);
     place.querySelector('.answer')?.classList.toggle('left-out', count > 0);
@@ -140,6 +146,7 @@ const practise = (
   const put = (other: Item) => {
     item = other;
     wrong = 0;
+    told = false;
     seen.hidden = true;
     setText(without, '');
     field.value = '';
@@ -157,17 +164,16 @@ const practise = (
     if (kind === 'unread') return;
     // The picture answers much, so it comes after the reader's own thought.
     seen.hidden = figureOf(item) === undefined;
-    recordTry(item.exercise.id, kind === 'right');
+    // A copied answer is no solution: this round stays out of the count.
+    if (kind === 'right' && told) setText(verdict, `${says} ${COPIED}`);
+    else recordTry(item.exercise.id, kind === 'right');
     tellMoved();
     tick();
     after();
     if (kind === 'right') return;
     wrong++;
     if (wrong >= 2 && hint) hint.open = true;
-    if (wrong >= 3 && worked) {
-      fade(0);
-      worked.open = true;
-    }
+    if (wrong >= 3 && worked && !worked.open) setText(verdict, `${says} ${ANSWER_OFFERED}`);
   });
   again.addEventListener('click', () => {
     if (following) following.next();
@@ -175,8 +181,12 @@ const practise = (
     if (item.offered) offered.focus();
     else field.focus();
   });
+  worked?.addEventListener('toggle', () => {
+    told ||= worked.open && leftOut === 0;
+  });
   whole.addEventListener('click', () => {
     fade(0);
+    told = true;
     // The button goes away; the reader stays where it was.
     worked?.querySelector('summary')?.focus();
   });

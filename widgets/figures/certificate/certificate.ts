@@ -22,6 +22,7 @@ import {
   correctionText,
   counted,
   findingsOf,
+  largeBeside,
   leadText,
   motionText,
   signedMotion,
@@ -135,6 +136,13 @@ const curveHtml = (c: Calibrated, view: UnitView): string => {
   );
 };
 
+/** The verdict on the lead, and with it what was found besides that is larger than what matters: a lead may agree on a jack that waves. */
+const headOf = (c: Calibrated, view: UnitView): string => {
+  const verdict = WORDS.verdicts[c.signed.verdict];
+  const large = largeBeside(c, view);
+  return large.length === 0 ? verdict : WORDS.andLarge(verdict, large, motionText(c.matters, view));
+};
+
 /** The whole ± and its parts, the largest first. */
 const wholeOf = ({ c }: Done, view: UnitView): [string, string][] => [
   [WORDS.whole.name, WORDS.whole.value(motionText(c.signed.U, view, 2))],
@@ -185,7 +193,7 @@ const draw = (s: State, view: UnitView): string => {
   const places = placesOf(c, PLACES);
   const cells = (of: (p: Place) => string) => places.map((p) => `<td>${of(p)}</td>`).join('');
   return (
-    `<div class="sheet certificate-page" tabindex="0" role="group" aria-label="${WORDS.heading}"><header><p class="sheet-title">${WORDS.heading}</p><p class="sheet-verdict">${WORDS.verdicts[s.c.signed.verdict]}</p></header>` +
+    `<div class="sheet certificate-page" tabindex="0" role="group" aria-label="${WORDS.heading}"><header><p class="sheet-title">${WORDS.heading}</p><p class="sheet-verdict">${escapeText(headOf(s.c, view))}</p></header>` +
     `<div class="certificate-columns"><section><h3>${WORDS.measured}</h3>${list(s, givens(s, view), true)}</section>` +
     `<section><h3>${WORDS.found}</h3>${list(s, results(s, view), false)}<p>${escapeText(verdictText(s.c, view))}</p></section></div>` +
     `<section><h3>${WORDS.correction.title}</h3><div class="table-scroll" tabindex="0" role="group" aria-label="${WORDS.correction.table}"><table><tbody><tr><th scope="row">${WORDS.correction.turns}</th>${cells((p) => numeral(p.n))}</tr><tr><th scope="row">${WORDS.correction.row}</th>${cells((p) => correctionText(p.correction, view))}</tr></tbody></table></div><div class="certificate-curve">${curveHtml(c, view)}</div></section>` +

@@ -12,6 +12,9 @@ export interface Note {
 
 export type Check = 'block' | 'drift' | 'line';
 
+/** What was done last and has a result to tell. */
+export type Told = Check | 'read' | 'read-all';
+
 export interface Desk {
   /** Steps of putting it together that are done. */
   step: number;
@@ -21,6 +24,7 @@ export interface Desk {
   n: number;
   notes: readonly Note[];
   checks: readonly Check[];
+  told: Told | undefined;
   /** How many readings were just handed to the calibration. */
   taken: number;
   said: { readonly fault: Fault; readonly right: boolean } | undefined;
@@ -33,19 +37,26 @@ export const BEGUN: Readonly<Desk> = {
   n: 0,
   notes: [],
   checks: [],
+  told: undefined,
   taken: 0,
   said: undefined,
 };
 
 export interface Evidence {
+  /** The check it comes of, if it comes of one and not of readings. */
+  readonly of?: Check;
   readonly seen: string;
   readonly here: string;
   readonly good: string;
+  /** How far from a good jack scatter and pieces alone may take it. */
+  readonly within: string;
   readonly differs: boolean;
 }
 
 /** Twice the scatter of one reading is nothing; this many times is something. */
 const CLEARLY = 8;
+/** A pencil line that came round by less is not seen to have, rad. */
+const BY_EYE = 0.01;
 const mean = (xs: readonly number[]): number => xs.reduce((sum, x) => sum + x, 0) / xs.length;
 
 /** Whatever the notes and checks tell, each beside what a good jack shows. */
@@ -54,7 +65,9 @@ export const evidenceOf = (s: State, { notes, checks }: Desk, view: UnitView): r
   const motion = (x: number) => show(x, { shown: 'motion', digits: 3 }, view);
   const signed = (x: number) => withSign(motion(x));
   const list: Evidence[] = [];
-  const put = (seen: string, here: string, good: string, differs: boolean) => list.push({ seen, here, good, differs });
+  /** `off` is how far from a good jack, `limit` what scatter and pieces alone may make of it. */
+  const put = (seen: string, here: string, good: string, off: number, limit: number, more: Partial<Evidence> = {}) =>
+    list.push({ seen, here, good, within: motion(limit), differs: Math.abs(off) > limit, ...more });
   const has = (work: boolean, direction: 'up' | 'down', place: number) =>
     notes.some((x) => x.work === work && x.direction === direction && x.place === place);
   const height = (work: boolean, direction: 'up' | 'down', place: number) =>
@@ -63,16 +76,16 @@ export const evidenceOf = (s: State, { notes, checks }: Desk, view: UnitView): r
   const along = SCATTER.height * CLEARLY;
   if (has(true, 'up', 0) && has(true, 'up', PER_TURN)) {
     const turn = height(true, 'up', PER_TURN) - height(true, 'up', 0);
-    put(WORDS.evidence.lead, motion(turn), motion(adjuster.Delta), Math.abs(turn - adjuster.Delta) > along);
+    put(WORDS.evidence.lead, motion(turn), motion(adjuster.Delta), turn - adjuster.Delta, along);
     if (whole.every((place) => has(true, 'up', place))) {
       const off = whole.map((i) => height(true, 'up', i) - height(true, 'up', 0) - (turn * i) / PER_TURN);
       const range = Math.max(...off) - Math.min(...off);
-      put(WORDS.evidence.wave, motion(range), WORDS.none, range > along);
+      put(WORDS.evidence.wave, motion(range), WORDS.none, range, along);
     }
   }
   if (has(true, 'up', 0) && has(true, 'down', 0)) {
     const back = height(true, 'down', 0) - height(true, 'up', 0);
-    put(WORDS.evidence.back, signed(back), motion(0), Math.abs(back) > along);
+    put(WORDS.evidence.back, signed(back), motion(0), back, along);
   }
   for (const work of [true, false]) {
     const both = whole.filter((place) => has(work, 'up', place) && has(work, 'down', place));
@@ -85,29 +98,33 @@ export const evidenceOf = (s: State, { notes, checks }: Desk, view: UnitView): r
       work ? WORDS.evidence.loop : WORDS.evidence.free,
       motion(Math.abs(loop)),
       motion(Math.abs(play)),
-      Math.abs(Math.abs(loop) - Math.abs(play)) > Math.max(along, 0.4 * Math.abs(play)),
+      Math.abs(loop) - Math.abs(play),
+      Math.max(along, 0.4 * Math.abs(play)),
     );
   }
   const sides = notes.filter((x) => x.work && x.direction === 'up').map((x) => readingAt(loaded, x.place, 'up').side);
   const across = SCATTER.side * CLEARLY;
   if (sides.length === PER_TURN + 1) {
     const swing = Math.max(...sides) - Math.min(...sides);
-    put(WORDS.evidence.swing, motion(swing), WORDS.none, swing > across);
+    put(WORDS.evidence.swing, motion(swing), WORDS.none, swing, across);
     // A whole turn of a swing stands on the axis, its last place being its first.
     const aside = mean(sides.slice(0, PER_TURN));
-    put(WORDS.evidence.aside, signed(aside), WORDS.none, Math.abs(aside) > across);
+    put(WORDS.evidence.aside, signed(aside), WORDS.none, aside, across);
   }
   const { block, drift, line } = s.checks;
   const size = (x: number) => show(x, { shown: 'size', digits: 5 }, view);
   if (checks.includes('block'))
-    put(WORDS.evidence.block, size(block.reads), size(block.is), Math.abs(block.reads - block.is) > along);
-  if (checks.includes('drift')) put(WORDS.evidence.drift(WAITED), signed(drift), motion(0), Math.abs(drift) > along);
+    put(WORDS.evidence.block, size(block.reads), size(block.is), block.reads - block.is, along, { of: 'block' });
+  if (checks.includes('drift'))
+    put(WORDS.evidence.drift(WAITED), signed(drift), motion(0), drift, along, { of: 'drift' });
   if (checks.includes('line'))
     put(
       WORDS.evidence.line,
       show(line, { shown: 'degrees', digits: 2 }, view),
       show(0, { shown: 'degrees' }, view),
-      line > 0.01,
+      line,
+      BY_EYE,
+      { of: 'line', within: show(BY_EYE, { shown: 'degrees', digits: 2 }, view) },
     );
   return list;
 };

@@ -18,7 +18,7 @@ import { axisUnit, type Frame, legendKey, panelHtml, xAt, yAt } from '../kit/plo
 import { stepsOf } from '../kit/solid/assembling.ts';
 import { type Canvas, canvasOn } from '../kit/solid/canvas.ts';
 import { px, withSizes } from '../kit/svg.ts';
-import { BEGUN, type Check, type Desk, evidenceOf, type Note } from './desk.ts';
+import { BEGUN, type Check, type Desk, evidenceOf, type Note, type Told } from './desk.ts';
 import { bodies, drawnStill, overlayHtml, PICTURE, poseOf, viewOf } from './picture.ts';
 import { PER_TURN, readingAt, type State, stateOf } from './state.ts';
 
@@ -65,9 +65,29 @@ const deskHtml = (s: State, desk: Desk, view: UnitView): string => {
   return (
     `<p class="acts">${button('work', desk.work ? WORDS.work.off : WORDS.work.on)}${button('read', WORDS.read)}${button('read-all', WORDS.readAll)}${(['block', 'drift', 'line'] as const).map((check) => button(check, WORDS.checks[check], true)).join('')}` +
     `${desk.notes.length >= FEWEST ? button('take', WORDS.take, true) : ''}</p>` +
+    `<p role="status" data-told>${toldOf(s, desk, view)}</p>` +
     `<p class="acts"><label>${WORDS.diagnosis} <select data-said data-key="said"><option value="">${WORDS.choose}</option>${options}</select></label>${button('say', WORDS.answer)}${button('next', WORDS.next, true)}</p>` +
     `<p role="status" data-verdict>${verdictOf(s, desk, view)}</p>`
   );
+};
+
+/** What was just read or looked at, beside the button that was pressed. */
+const toldOf = (s: State, desk: Desk, view: UnitView): string => {
+  const { told, work, direction, notes } = desk;
+  if (told === undefined) return '';
+  if (told === 'read-all') return escapeText(WORDS.told.turn(notes.filter((note) => note.work === work).length, work));
+  if (told === 'read') {
+    const { turns, height, side } = readingAt(work ? s.loaded : s.free, s.place, direction);
+    const amount = (x: number) => withSign(motion(x, view));
+    return escapeText(
+      WORDS.told.reading(
+        { at: WORDS.turns(numeral(turns)), direction: WORDS.directions[direction], work },
+        { along: amount(height), across: amount(side) },
+      ),
+    );
+  }
+  const row = evidenceOf(s, desk, view).find(({ of }) => of === told);
+  return row ? escapeText(WORDS.told.check(row)) : '';
 };
 
 const verdictOf = (s: State, { said, notes, work, taken }: Desk, view: UnitView): string => {
@@ -107,12 +127,12 @@ const plotHtml = (s: State, { notes }: Desk, view: UnitView): string => {
 const seenHtml = (s: State, desk: Desk, view: UnitView): string => {
   const rows = evidenceOf(s, desk, view);
   if (rows.length === 0) return '';
-  const [seen, here, good] = WORDS.evidence.head;
+  const [seen, here, good, within] = WORDS.evidence.head;
   const found = desk.said?.right === true;
-  return `<table class="fault-bench-table"><thead><tr><th scope="col">${seen}</th><th scope="col">${here}</th><th scope="col">${good}</th>${found ? '<td></td>' : ''}</tr></thead><tbody>${rows
+  return `<table class="fault-bench-table"><thead><tr><th scope="col">${seen}</th><th scope="col">${here}</th><th scope="col">${good}</th><th scope="col">${within}</th>${found ? '<td></td>' : ''}</tr></thead><tbody>${rows
     .map(
       (row) =>
-        `<tr${found && row.differs ? ' class="differs"' : ''}><th scope="row">${escapeText(row.seen)}</th><td>${row.here}</td><td>${row.good}</td>${found ? `<td>${row.differs ? WORDS.evidence.differs : ''}</td>` : ''}</tr>`,
+        `<tr${found && row.differs ? ' class="differs"' : ''}><th scope="row">${escapeText(row.seen)}</th><td>${row.here}</td><td>${row.good}</td><td>${row.within}</td>${found ? `<td>${row.differs ? WORDS.evidence.differs : ''}</td>` : ''}</tr>`,
     )
     .join('')}</tbody></table>`;
 };
@@ -152,6 +172,7 @@ const follow = (stage: HTMLElement, s: State, view: UnitView): void => {
   if (s.n !== desk.n) {
     desk.direction = s.n > desk.n ? 'up' : 'down';
     desk.n = s.n;
+    desk.told = undefined;
   }
   const pose = poseOf(s, desk);
   live.canvas.show({
@@ -193,6 +214,8 @@ const takenOf = (s: State, { notes, work }: Desk) =>
 const isFault = (text: string | undefined): text is Fault => FAULTS.some((fault) => fault === text);
 const isCheck = (text: string | undefined): text is Check => text === 'block' || text === 'drift' || text === 'line';
 
+const isTold = (text: string | undefined): text is Told => isCheck(text) || text === 'read' || text === 'read-all';
+
 export const faultBench = defineFigure({
   name: 'fault-bench',
   title: WORDS.title,
@@ -205,13 +228,12 @@ export const faultBench = defineFigure({
   state: stateOf,
   draw,
   caption: (s, view) => {
-    const { height, side, turns } = readingAt(s.loaded, s.place, 'up');
+    // What is done at the bench is no state of the page, so the sentence says what holds whether the work is on or the jack in parts.
+    const { turns } = readingAt(s.loaded, s.place, 'up');
     return WORDS.caption({
       seed: numeral(s.bench.seed),
       turns: WORDS.turns(numeral(turns)),
-      height: withSign(motion(height, view)),
       nominal: motion(s.adjuster.Delta * turns, view),
-      side: withSign(motion(side, view)),
     });
   },
   table: ({ loaded, free, checks }, view) => {
@@ -261,6 +283,7 @@ export const faultBench = defineFigure({
       if (act === 'read') noted(desk, [{ work: desk.work, direction: desk.direction, place: s.place }]);
       if (act === 'read-all') noted(desk, oneTurn(desk.work));
       if (isCheck(act) && !desk.checks.includes(act)) desk.checks = [...desk.checks, act];
+      if (act !== 'say' && act !== 'take') desk.told = isTold(act) ? act : undefined;
       if (act === 'take') {
         const rows = takenOf(s, desk);
         context.type('runs', writeReadingsTable(rows));
@@ -275,6 +298,8 @@ export const faultBench = defineFigure({
         context.set('n_s', (s.bench.seed + 1) % 1e9);
       }
       again();
+      const list = stage.querySelector<HTMLDetailsElement>('[data-list]');
+      if (list && (act === 'read-all' || isCheck(act))) list.open = true;
     });
     again();
   },

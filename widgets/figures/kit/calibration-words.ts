@@ -96,4 +96,17 @@ export const findingsOf = ({ calibration: c }: Calibrated, view: UnitView): read
   ];
 };
 
+/** The findings beside the lead that are larger than the difference that matters, each with its amount. */
+export const largeBeside = (
+  { calibration: { hysteresis, periodic }, matters }: Calibrated,
+  view: UnitView,
+): string[] => [
+  ...(hysteresis.determined && Math.abs(hysteresis.gap) > matters
+    ? [`${FINDINGS.hysteresis.name} ${motionText(Math.abs(hysteresis.gap), view, 3)}`]
+    : []),
+  ...(periodic.determined && periodic.significant && periodic.amplitude > matters
+    ? [`${FINDINGS.periodic.name} ±${motionText(periodic.amplitude, view, 3)}`]
+    : []),
+];
+
 export const allowanceText = ({ leadError }: Calibrated): string => percent(leadError);

@@ -60,6 +60,8 @@ export const placeOf: typeof En.placeOf = (n, count) => `${n} von ${count}`;
 
 export const SCRIPT_MISSING =
   'Das Skript dieses Bildes wurde nicht geladen. Das Bild behält die Zahlen des Kapitels: Lade die Seite neu, dann folgt es deinen.';
+export const NOT_YET_YOURS =
+  'Dieses Bild hatte deine Zahlen noch nicht übernommen und fehlt darum. Warte eine Sekunde und drucke noch einmal.';
 export const pictureKept: typeof En.pictureKept = (reason) =>
   `${reason} Das Bild behält die letzten Zahlen, die sich zeichnen lassen.`;
 export const SAVE_AS_CSV = 'Als CSV speichern';
@@ -105,8 +107,8 @@ export const engineOnScale: typeof En.engineOnScale = (right) => `gerechnet: ${r
 export const WAY_ASKED = 'In welche Richtung geht es?';
 export const FLANK_ASKED = 'Welche Flanke liegt an?';
 export const DIAL_ASKED = 'Wo steht der lange Zeiger, in Skalenteilen? Minus ist gegen den Uhrzeigersinn.';
-export const drawnWay: typeof En.drawnWay = (way, yours) => `${yours ? 'du' : 'gespielt'}: ${way}`;
-export const drawnFlank: typeof En.drawnFlank = (flank, yours) => `${yours ? 'du' : 'gespielt'}: ${flank}`;
+export const drawnWay: typeof En.drawnWay = (way, yours) => `${yours ? 'du' : 'gerechnet'}: ${way}`;
+export const drawnFlank: typeof En.drawnFlank = (flank, yours) => `${yours ? 'du' : 'gerechnet'}: ${flank}`;
 export const CURVE_SET =
   'Setze die sieben Punkte: Tippe dorthin, wo jeder stehen soll, oder ziehe ihn. Mit Tasten: gehe von Punkt zu Punkt und benutze die Pfeile.';
 export const curvePoint: typeof En.curvePoint = (at) => `Der Punkt bei ${at}`;
@@ -139,6 +141,10 @@ export const dueSays: typeof En.dueSays = (count) =>
       : `Heute sind ${count} Aufgaben fällig.`;
 export const reviewDue: typeof En.reviewDue = (count) => `${dueSays(count)} Zur gemischten Wiederholung.`;
 export const NEW_NUMBERS = 'Neue Zahlen';
+export const ANSWER_OFFERED =
+  'Die durchgerechnete Antwort steht darunter, eingeklappt. Öffnest du sie, zählt diese Runde nicht.';
+export const COPIED =
+  'Die Antwort war offen, darum zählt diese Runde nicht. Nimm neue Zahlen und versuche es noch einmal.';
 export const SHOW_REST = 'Den Rest zeigen';
 export const yourAnswer: typeof En.yourAnswer = (unit) => `Deine Antwort${bareNumber(unit)}`;
 export const YOUR_CHOICE = 'Deine Antwort';

@@ -71,6 +71,9 @@ export const placeOf = (n: number, count: number): string => `${n} of ${count}`;
 
 export const SCRIPT_MISSING =
   'The script of this figure did not load, so its picture keeps the chapter’s own numbers: reload the page to make it follow yours.';
+/** On paper, in place of a picture. */
+export const NOT_YET_YOURS =
+  'This figure had not taken your numbers yet, so it was left out. Wait a second and print again.';
 export const pictureKept = (reason: string): string =>
   `${reason} The picture keeps the last numbers that can be drawn.`;
 export const SAVE_AS_CSV = 'Save as CSV';
@@ -114,23 +117,23 @@ export const scaleOf = (yours: string, right: string): string =>
   `Your prediction ${yours} and the answer ${right} on a scale of ratios`;
 export const yoursOnScale = (yours: string, onScale: boolean): string =>
   `you: ${yours}${onScale ? '' : ', off this scale'}`;
-export const engineOnScale = (right: string): string => `engine: ${right}`;
+export const engineOnScale = (right: string): string => `computed: ${right}`;
 
 // Predictions on a picture.
 
 export const WAY_ASKED = 'Which way will it go?';
 export const FLANK_ASKED = 'Which flank will touch?';
 export const DIAL_ASKED = 'Where will the long hand stand, in divisions? Minus is anticlockwise.';
-export const drawnWay = (way: string, yours: boolean): string => `${yours ? 'you' : 'played'}: ${way}`;
-export const drawnFlank = (flank: string, yours: boolean): string => `${yours ? 'you' : 'played'}: ${flank}`;
+export const drawnWay = (way: string, yours: boolean): string => `${yours ? 'you' : 'computed'}: ${way}`;
+export const drawnFlank = (flank: string, yours: boolean): string => `${yours ? 'you' : 'computed'}: ${flank}`;
 export const CURVE_SET =
   'Set the seven points: tap or drag where each should stand. By keys, go from point to point and use the arrows.';
 export const curvePoint = (at: string): string => `The point at ${at}`;
-export const CURVE_KEY = 'Dashed, with points: yours. Full line: the engine’s.';
+export const CURVE_KEY = 'Dashed, with points: yours. Full line: computed.';
 export const NOTHING_DRAWN = 'Set the points first; the answer can also be opened without it.';
 export const BAR_ASKED = (known: string): string => `How tall is your bar, in per cent of the bar “${known}”?`;
 export const barYours = 'you';
-export const barAnswer = 'engine';
+export const barAnswer = 'computed';
 export const NOTHING_CHOSEN = 'Choose one first; the answer can also be opened without it.';
 
 // Exercises.
@@ -161,6 +164,8 @@ export const dueSays = (count: number): string =>
       : `${count} exercises are due today.`;
 export const reviewDue = (count: number): string => `${dueSays(count)} Go to the mixed review.`;
 export const NEW_NUMBERS = 'New numbers';
+export const ANSWER_OFFERED = 'The worked answer stands below, folded. If you open it, this round does not count.';
+export const COPIED = 'The answer was open, so this round does not count. Take new numbers and try again.';
 export const SHOW_REST = 'Show the rest';
 export const yourAnswer = (unit: string): string => `Your answer${bareNumber(unit)}`;
 export const YOUR_CHOICE = 'Your answer';

@@ -71,18 +71,19 @@ export const leadsToStep = (says: string, only: boolean): string =>
 // A curve that is predicted.
 
 export const curveAsked = (up: string, across: string): string => `Axes for a curve: ${up} against ${across}`;
-export const CURVE_RIGHT = 'Yes: your points lie on the engine’s curve, as near as a hand draws.';
+export const CURVE_RIGHT = 'Yes: your points lie on the computed curve, as near as a hand draws.';
 export const curveOff = (at: string, yours: string, right: string): string =>
   `The two differ most at ${at}: you drew ${yours}, it is ${right}.`;
 export const curveTrend = (rises: number): string =>
   rises > 0
-    ? 'The engine’s curve rises from end to end. What grows there?'
+    ? 'The computed curve rises from end to end. What grows there?'
     : rises < 0
-      ? 'The engine’s curve falls from end to end. What is used up there?'
-      : 'The engine’s curve ends where it began. What comes back there?';
+      ? 'The computed curve falls from end to end. What is used up there?'
+      : 'The computed curve ends where it began. What comes back there?';
 export const CURVE_BENDS =
-  'Yours is straight, the engine’s bends. Does each step really add as much as the one before?';
-export const CURVE_STRAIGHT = 'Yours bends, the engine’s is straight. What would make one step differ from the next?';
+  'Yours is straight, the computed one bends. Does each step really add as much as the one before?';
+export const CURVE_STRAIGHT =
+  'Yours bends, the computed one is straight. What would make one step differ from the next?';
 export const CURVE_STARTS = 'Where does it begin? Think of the first point alone.';
 export const curveAmount = (at: string): string =>
   `The shape is near. Work out the one point at ${at}: which numbers of the question go into it?`;

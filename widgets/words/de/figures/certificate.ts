@@ -23,6 +23,8 @@ export const WORDS: Same<typeof En.WORDS> = {
     differs: 'Stimmt nicht mit der Sollsteigung überein',
     'not to be told': 'Zu grob gemessen für ein Urteil',
   },
+  andLarge: (verdict, large, matters) =>
+    `${verdict}; aber mehr als die ${matters}, auf die es ankommt: ${large.join(', ')}`,
   whole: {
     name: 'gesamtes ± dazu, 95 %',
     value: (U) => `${U} je Umdrehung`,

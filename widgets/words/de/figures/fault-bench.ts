@@ -26,6 +26,14 @@ export const WORDS: Same<typeof En.WORDS> = {
   readAll: 'Eine Umdrehung hinauf und hinunter ablesen',
   take: 'Diese Ablesungen übernehmen',
   taken: (count) => `Übernommen: ${count} Ablesungen stehen im Feld der Kalibrierung.`,
+  told: {
+    reading: (when, read) =>
+      `Notiert bei ${when.at}, ${when.direction} gedreht, ${when.work ? 'mit' : 'ohne'} Werkstück: längs ${read.along}, quer ${read.across}.`,
+    turn: (count, work) =>
+      `${count} Ablesungen ${work ? 'mit' : 'ohne'} Werkstück stehen in der Grafik und in der Tabelle.`,
+    check: (row) =>
+      `${row.seen.charAt(0).toUpperCase()}${row.seen.slice(1)}: ${row.here}; ein gutes Stellelement: ${row.good}, auf ${row.within} genau.`,
+  },
   checks: {
     block: 'Endmaß unter die Messuhr',
     drift: 'Hände weg, und warten',
@@ -42,7 +50,7 @@ export const WORDS: Same<typeof En.WORDS> = {
   legend: { up: 'hinauf gedreht', down: 'hinunter gedreht', off: 'hohl: ohne Werkstück' },
   evidence: {
     count: (count) => `Was zu sehen war, neben einem guten Stellelement: ${count}`,
-    head: ['gesehen', 'hier', 'ein gutes Stellelement'],
+    head: ['gesehen', 'hier', 'ein gutes Stellelement', 'ein Zeichen erst bei mehr Abweichung als'],
     lead: 'eine Umdrehung hinauf',
     wave: 'Viertel, neben einer Geraden',
     back: 'wieder am Anfang',
@@ -57,7 +65,7 @@ export const WORDS: Same<typeof En.WORDS> = {
   },
   none: 'keine',
   caption: (v) =>
-    `Stellelement ${v.seed}, mit Werkstück, um ${v.turns} hinauf gedreht: Die Messuhr längs der Achse zeigt ${v.height}, ein fehlerfreies hätte sich um ${v.nominal} bewegt; die quer dazu zeigt ${v.side}.`,
+    `Stellelement ${v.seed}, um ${v.turns} hinauf gedreht: Ein fehlerfreies hat sich um ${v.nominal} längs der Achse bewegt und quer dazu gar nicht. Was dieses zeigt, steht auf seinen zwei Messuhren.`,
   turns: (count) => (count === '1' ? '1 Umdrehung' : `${count} Umdrehungen`),
   head: ['Umdrehungen', 'Richtung', 'längs, mit Werkstück', 'quer, mit Werkstück', 'längs, ohne Werkstück'],
   directions: { up: 'hinauf', down: 'hinunter' },

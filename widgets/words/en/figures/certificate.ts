@@ -21,6 +21,9 @@ export const WORDS = {
     differs: 'Does not agree with its nominal lead',
     'not to be told': 'Measured too roughly to say',
   },
+  /** The head when the lead is one thing and what else was found is another. */
+  andLarge: (verdict: string, large: readonly string[], matters: string) =>
+    `${verdict}; but more than the ${matters} that matter: ${large.join(', ')}`,
   whole: {
     name: 'whole ± of it, 95 %',
     value: (U: string) => `${U} a turn`,

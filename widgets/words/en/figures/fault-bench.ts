@@ -23,6 +23,18 @@ export const WORDS = {
   readAll: 'Read one turn up and down',
   take: 'Take these readings over',
   taken: (count: number) => `Taken over: ${count} readings stand in the calibration’s field.`,
+  /** Said beside the buttons, of what was done last. */
+  told: {
+    reading: (
+      when: { readonly at: string; readonly direction: string; readonly work: boolean },
+      read: { readonly along: string; readonly across: string },
+    ) =>
+      `Noted at ${when.at}, turning ${when.direction}, work ${when.work ? 'on' : 'off'}: along ${read.along}, across ${read.across}.`,
+    turn: (count: number, work: boolean) =>
+      `${count} readings with the work ${work ? 'on' : 'off'} stand in the plot and in the table.`,
+    check: (row: { readonly seen: string; readonly here: string; readonly good: string; readonly within: string }) =>
+      `${row.seen.charAt(0).toUpperCase()}${row.seen.slice(1)}: ${row.here}; a good jack: ${row.good}, give or take ${row.within}.`,
+  },
   checks: {
     block: 'Gauge block under the indicator',
     drift: 'Hands off, and wait',
@@ -39,7 +51,7 @@ export const WORDS = {
   legend: { up: 'turning up', down: 'turning down', off: 'hollow: the work is off' },
   evidence: {
     count: (count: number) => `What was seen, beside a good jack: ${count}`,
-    head: ['seen', 'here', 'a good jack'],
+    head: ['seen', 'here', 'a good jack', 'a sign only if off by more than'],
     lead: 'one turn up',
     wave: 'quarters, off a straight line',
     back: 'back at the start',
@@ -53,14 +65,8 @@ export const WORDS = {
     differs: 'differs',
   },
   none: 'none',
-  caption: (v: {
-    readonly seed: string;
-    readonly turns: string;
-    readonly height: string;
-    readonly nominal: string;
-    readonly side: string;
-  }) =>
-    `Jack ${v.seed}, work on, turned up by ${v.turns}: the indicator along the axis reads ${v.height}, where a jack without fault has moved ${v.nominal}; the one across it reads ${v.side}.`,
+  caption: (v: { readonly seed: string; readonly turns: string; readonly nominal: string }) =>
+    `Jack ${v.seed}, turned up by ${v.turns}: a jack without fault has moved ${v.nominal} along its axis and nothing across it. What this one shows is on its two indicators.`,
   turns: (count: string) => (count === '1' ? '1 turn' : `${count} turns`),
   head: ['turns', 'direction', 'along, work on', 'across, work on', 'along, work off'],
   directions: { up: 'up', down: 'down' },
