@@ -331,7 +331,7 @@ export const LINES: Readonly<Record<string, Lines>> = {
   'snap-wrong-line': (q) => {
     const strain = (1.5 * q('t_a') * q('y_a')) / q('l_a') ** 2;
     const arm = (strain * q('E_f') * q('b_a') * q('t_a') ** 2) / 6 / q('l_a');
-    return [strain, arm, q('m_a') * arm * tan(q('alpha_a') + atan(q('mu')))];
+    return [strain, arm, q('m_a') * arm * tan(q('alpha_a') + atan(q('mu_f')))];
   },
   'ball-wrong-line': (q) => {
     const high = sqrt((q('D_b') / 2 - q('s_f') / 2) * (q('D_b') / 2 + q('s_f') / 2));
