@@ -185,7 +185,7 @@ describe('calibration', () => {
     expect(none).toEqual(['Yes: turn the sign of the readings']);
     // Marks of a knob of sixty, read as flats of a hexagon.
     const [marks, knob] = asked('flats; reading (µm)\n0; 0\n60; 88.6\n120; 177.1\n180; 266');
-    expect(marks).toMatch(/are the steps per turn 60, and not 6\?$/);
+    expect(marks).toMatch(/are the steps per turn 60, and not 6 as stated\?$/);
     expect(knob).toEqual(['Yes: 60 steps per turn']);
   });
 

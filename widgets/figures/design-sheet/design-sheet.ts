@@ -137,6 +137,7 @@ export const designSheet = defineFigure({
     ...(choices.periodic === 'measured' ? [] : (['a_A', 'a_C'] as const)),
     ...(choices.spring === 'no parts' ? (['action', 'F_0', 'k_s'] as const) : []),
   ],
+  decidedBy: ['S_w', 's_w', 'e_w', 'F_lo', 'F_hi', 'W_c', 'F_g'],
   state: workSheet,
   draw,
   printed: amountsOf,

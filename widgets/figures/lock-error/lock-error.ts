@@ -164,6 +164,7 @@ export const lockErrorFigure = defineFigure({
   quantities: QUANTITIES,
   chief: ['g_k', 'kappa', 'F'],
   groups: { threads: ['A', 'C'], lock: ['r_k'], head: ['k'], friction: ['mu'] },
+  decidedBy: ['F', 'g_k', 'r_k', 'kappa', 'k'],
   state: stateOf,
   draw,
   rows: (s) => [

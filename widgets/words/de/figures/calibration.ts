@@ -34,7 +34,7 @@ export const WORDS: Same<typeof En.WORDS> = {
     label: 'Eine Frage zu den Einheiten',
     turn: 'Ja: das Vorzeichen der Ablesungen umkehren',
     steps: (ratio, own, steps) =>
-      `Die Steigung der Geraden ist das ${ratio}-Fache der Nennsteigung: Sind es ${steps} Schritte je Umdrehung und nicht ${own}?`,
+      `Die Steigung der Geraden ist das ${ratio}-Fache der Nennsteigung: Sind es ${steps} Schritte je Umdrehung und nicht ${own}, wie angegeben?`,
     stepsYes: (steps) => `Ja: ${steps} Schritte je Umdrehung`,
     positions: (unit) =>
       `Ja: Die Stellungen waren in ${unit === 'steps' ? 'Flächen' : unit === 'turns' ? 'Umdrehungen' : unit}`,

@@ -35,7 +35,7 @@ export const WORDS = {
     label: 'A question about the units',
     turn: 'Yes: turn the sign of the readings',
     steps: (ratio: string, own: string, steps: string) =>
-      `The slope is ${ratio} times the nominal lead. Perhaps the steps per turn are ${steps}, not ${own}.`,
+      `The slope is ${ratio} times the nominal lead: are the steps per turn ${steps}, and not ${own} as stated?`,
     stepsYes: (steps: number) => `Yes: ${steps} steps per turn`,
     positions: (unit: string) => `Yes: positions were in ${unit === 'steps' ? 'flats' : unit}`,
     readings: (unit: string) => `Yes: readings were in ${unit}`,
