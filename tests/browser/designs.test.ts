@@ -57,11 +57,11 @@ describe('a design', () => {
     const wide = (await panel.locator('.design-panel').boundingBox())?.width ?? 0;
     expect(wide).toBeGreaterThan(320);
     const named = await panel.locator('#design-from option').allTextContents();
-    expect(named[0]).toMatch(/^Figure 15\.1: .+ \(Figure 15\.2\)$/);
+    expect(named[0]).toMatch(/^Figure\s15\.1: .+ \(Figure\s15\.2\)$/);
     await type(fieldIn(await shown(figure(page, 'drawer')), /wanted step/i), '20 µm');
     await keep(page, 'Clip', 'clip-shift');
     expect(await status(page)).toMatch(
-      /Kept of Example 15\.1: .*M8×1\.25.* You also changed Figure 15\.3; that is not kept\.$/,
+      /Kept of Example\s15\.1: .*M8×1\.25.* You also changed Figure\s15\.3; that is not kept\.$/,
     );
   });
 
@@ -94,7 +94,7 @@ describe('a design', () => {
   it('grows from chapter to chapter under one name', inDeep, async () => {
     const { page } = await visit('two-screws.html');
     await keep(page, 'Foot', 'foot');
-    await page.goto(page.url().replace(/two-screws.*/, 'per-flat.html'));
+    await page.goto(page.url().replace(/two-screws.*/, 'why-fine-means-short.html'));
     await keep(page, 'Foot', 'reach');
     const kept = JSON.parse((await page.evaluate(() => localStorage.getItem('notebook-designs'))) ?? '');
     expect(kept.designs.length).toBe(1);

@@ -90,11 +90,9 @@ const locksText = ({ coarse: { index, gap }, stroke }: Stack, view: UnitView): s
 const growthText = ({ growth }: Stack, view: UnitView): string =>
   growth === undefined ? WORDS.notKnown : motion(growth, view);
 
-const named = ({ base, turned, carried }: Stack): string =>
+const named = ({ base, turned, carried }: Stack, how: (text: string) => string): string =>
   [base, turned, ...(carried ? [carried] : [])]
-    .map(({ called, part, text }) =>
-      WORDS.short(text.startsWith(called) ? text : called + text.slice(part.kind.length)),
-    )
+    .map(({ called, part, text }) => how(text.startsWith(called) ? text : called + text.slice(part.kind.length)))
     .join(WORDS.onTop);
 
 const listRow = (c: Choice, rank: number, s: State, view: UnitView): string => {
@@ -111,7 +109,7 @@ const listRow = (c: Choice, rank: number, s: State, view: UnitView): string => {
     ...(s.answer.kind === 'nothing' ? [missing.join(', ')] : []),
   ];
   return (
-    `<tr data-row="${rank}" data-at="${px(x)} ${px(y)}"><th scope="row">${escapeText(named(stack))} <button type="button" class="plain" data-take="${rank}" data-key="take-${rank}">${WORDS.take(rank + 1)}</button></th>` +
+    `<tr data-row="${rank}" data-at="${px(x)} ${px(y)}"><th scope="row">${escapeText(named(stack, WORDS.short))} <button type="button" class="plain" data-take="${rank}" data-key="take-${rank}">${WORDS.take(rank + 1)}</button></th>` +
     `${cells.map((cell) => `<td>${escapeText(cell)}</td>`).join('')}</tr>`
   );
 };
@@ -164,7 +162,7 @@ const caption = (s: State, view: UnitView): string => {
   const { answer, found } = s;
   const counts = { stacks: grouped(found.stacks.length), parts: grouped(found.drawer.rows) };
   const facts = ({ stack, step, divisions }: Choice) => ({
-    name: named(stack),
+    name: named(stack, WORDS.brief),
     step: motion(step, view),
     divisions,
     stroke: motion(stack.stroke, view),
@@ -193,7 +191,7 @@ const caption = (s: State, view: UnitView): string => {
     ways: answer.ways.map((way) => ({
       wish: WORDS.wishes[way.wish],
       to: amountText(way.wish, way.to, view),
-      name: named(way.choice.stack),
+      name: named(way.choice.stack, WORDS.brief),
     })),
     nearest: facts(answer.nearest[0] as Choice),
   });

@@ -43,6 +43,8 @@ export const WORDS: Same<typeof En.WORDS> = {
     spokenNumber(
       text.replace(/,\s*(?:body |head |neck |hexagon |width |height |price |coat |on the ground)[^,]*/gi, ''),
     ),
+  brief: (text) =>
+    spokenNumber(text.replace(/,\s*(?:\d|thread |body |head |hexagon |width |height |price |on the ground).*$/i, '')),
   onTop: ' + ',
   coarse: (range, lead, gap) =>
     `${range} bei ${lead} je Umdrehung${gap === undefined ? ', ohne Lücke' : `; lässt Lücken von ${gap}`}`,

@@ -53,6 +53,9 @@ export const WORDS = {
   /** Kind, threads and their lengths. */
   short: (text: string) =>
     text.replace(/,\s*(?:body |head |neck |hexagon |width |height |price |coat |on the ground)[^,]*/gi, ''),
+  /** For a sentence: kind and first thread only. */
+  brief: (text: string) =>
+    text.replace(/,\s*(?:\d|thread |body |head |hexagon |width |height |price |on the ground).*$/i, ''),
   onTop: ' + ',
   coarse: (range: string, lead: string, gap: string | undefined) =>
     `${range} at ${lead} a turn${gap === undefined ? ', no gap' : `; leaves gaps of ${gap}`}`,
