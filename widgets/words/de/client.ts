@@ -132,8 +132,7 @@ export const dueSays: typeof En.dueSays = (count) =>
       : `Heute sind ${count} Aufgaben fällig.`;
 export const reviewDue: typeof En.reviewDue = (count) => `${dueSays(count)} Zur gemischten Wiederholung.`;
 export const NEW_NUMBERS = 'Neue Zahlen';
-export const ANSWER_OFFERED =
-  'Die durchgerechnete Antwort steht darunter, eingeklappt. Öffnest du sie, zählt diese Runde nicht.';
+export const ANSWER_OFFERED = 'Die Antwort steht darunter, eingeklappt. Öffnest du sie, zählt diese Runde nicht.';
 export const COPIED =
   'Die Antwort war offen, darum zählt diese Runde nicht. Nimm neue Zahlen und versuche es noch einmal.';
 export const SHOW_REST = 'Den Rest zeigen';

@@ -153,7 +153,7 @@ export const dueSays = (count: number): string =>
       : `${count} exercises are due today.`;
 export const reviewDue = (count: number): string => `${dueSays(count)} Go to the mixed review.`;
 export const NEW_NUMBERS = 'New numbers';
-export const ANSWER_OFFERED = 'The worked answer stands below, folded. If you open it, this round does not count.';
+export const ANSWER_OFFERED = 'The answer stands below, folded. If you open it, this round does not count.';
 export const COPIED = 'The answer was open, so this round does not count. Take new numbers and try again.';
 export const SHOW_REST = 'Show the rest';
 export const yourAnswer = (unit: string): string => `Your answer${bareNumber(unit)}`;
