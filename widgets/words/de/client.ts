@@ -85,6 +85,7 @@ export const predictedSlip: typeof En.predictedSlip = (yours, right, slip) =>
   `Du hast ${yours} gesagt; es sind ${right}. ${slip}`;
 export const predictedOff: typeof En.predictedOff = (yours, right, by) =>
   `Du hast ${yours} gesagt; es sind ${right}, ${by}.`;
+export const THE_OTHER_WAY = 'in die andere Richtung';
 export const NOT_FAR_OFF = 'nicht weit weg';
 export const overAMillionTimes: typeof En.overAMillionTimes = (less) =>
   `mehr als eine Million Mal ${less ? 'weniger' : 'mehr'}`;

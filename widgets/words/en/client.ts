@@ -99,6 +99,7 @@ export const predictedSlip = (yours: string, right: string, slip: string): strin
   `You said ${yours}; it is ${right}. ${slip}`;
 export const predictedOff = (yours: string, right: string, by: string): string =>
   `You said ${yours}; it is ${right}, ${by}.`;
+export const THE_OTHER_WAY = 'the other way';
 export const NOT_FAR_OFF = 'not far off';
 export const overAMillionTimes = (less: boolean): string => `more than a million times ${less ? 'less' : 'more'}`;
 export const timesAs = (times: string, less: boolean): string => `${times} times ${less ? 'less' : 'more'}`;
