@@ -112,9 +112,9 @@ describe('the notebook in one file', () => {
 
   it('keeps the reader’s numbers in its address, over a reload', inDeep, async () => {
     const { page } = await visit('n.html?page=two-screws&foot.A=M8x1.25&foot.C=5/16-18', { from, fresh: true });
-    expect(await sentence(await shown(figure(page, 'section')))).toContain('161.1 µm up per turn');
+    expect(await words((await shown(figure(page, 'section'))).locator('[data-read=perTurn]'))).toBe('+161.1 µm');
     await page.reload();
-    expect(await sentence(await shown(figure(page, 'section')))).toContain('161.1 µm up per turn');
+    expect(await words((await shown(figure(page, 'section'))).locator('[data-read=perTurn]'))).toBe('+161.1 µm');
   });
 
   it('shows its front page for a page it does not have, says so, and runs nothing from the address', async () => {

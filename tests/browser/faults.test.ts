@@ -249,7 +249,7 @@ describe('a clock that is wrong', () => {
         } as DateConstructor;
       }, now);
       await type(await threadA(page), 'M12x1.5');
-      expect(await sentence(figure(page, 'section'))).toContain('87.50 µm up per turn');
+      expect(await words(figure(page, 'section').locator('[data-read=perTurn]'))).toBe('+87.50 µm');
       expect((await written(page)).searchParams.get('foot.A')).toBe('M12×1.5');
       await keep(page, 'Foot');
       expect(await status(page)).toContain('“Foot” is kept in this browser.');
@@ -330,7 +330,7 @@ describe('a text that is too long', () => {
     await awake(page);
     expect(await (await threadA(page)).inputValue()).toBe(long);
     expect(await beside(await threadA(page))).toBe(said);
-    expect(await sentence(figure(page, 'section'))).toContain('87.50 µm up per turn');
+    expect(await words(figure(page, 'section').locator('[data-read=perTurn]'))).toBe('+87.50 µm');
   });
 });
 

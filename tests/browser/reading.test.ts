@@ -229,12 +229,12 @@ describe('opened as files', () => {
     const section = await shown(figure(page, 'section'));
     await type(fieldIn(section, /thread A/i), 'M8x1.25');
     await type(fieldIn(section, /thread C/i), '5/16-18');
-    expect(await sentence(section)).toContain('161.1 µm up per turn');
+    expect(await words(section.locator('[data-read=perTurn]'))).toBe('+161.1 µm');
     const url = await written(page);
     expect(url.searchParams.get('foot.A')).toBe('M8×1.25');
     await page.reload();
     expect(await fieldIn(section, /thread A/i).inputValue()).toBe('M8×1.25');
-    expect(await sentence(await shown(section))).toContain('161.1 µm up per turn');
+    expect(await words((await shown(section)).locator('[data-read=perTurn]'))).toBe('+161.1 µm');
   });
 
   it('a plot from a file follows the numbers', inDeep, async () => {

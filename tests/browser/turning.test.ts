@@ -37,7 +37,7 @@ const reading = async (section: Locator): Promise<number> => {
 const turnsIn = async (section: Locator): Promise<number> =>
   Number((await fieldIn(section, /turns/i).inputValue()).replace('−', '-'));
 const open = async (): Promise<{ page: Page; section: Locator; knob: Locator }> => {
-  const { page } = await visit('two-screws.html');
+  const { page } = await visit('two-screws.html?foot.n=1');
   const section = await shown(figure(page, 'section'));
   return { page, section, knob: section.locator('[data-knob]') };
 };
@@ -205,11 +205,11 @@ describe('turning one figure', () => {
     await ramp.locator('[data-knob]').focus();
     await page.keyboard.press('ArrowUp');
     await settled(page);
-    expect(await fieldIn(ramp, /angle/i).inputValue()).toBe('60°');
-    expect(await words(ramp.locator('[data-read=carried]'))).toBe('−250.0 µm');
+    expect(await fieldIn(ramp, /angle/i).inputValue()).toBe('75°');
+    expect(await words(ramp.locator('[data-read=carried]'))).toBe('−312.5 µm');
     await ramp.getByRole('button', { name: /one step more/ }).click();
     await settled(page);
-    expect(await fieldIn(ramp, /angle/i).inputValue()).toBe('75°');
+    expect(await fieldIn(ramp, /angle/i).inputValue()).toBe('90°');
   });
 
   it('with the lock giving moves the carried part with thread A', inDeep, async () => {

@@ -135,7 +135,7 @@ describe('the address', () => {
     await page.reload();
     await awake(page);
     await shown(section);
-    expect(await sentence(section)).toMatch(/^2 turns anticlockwise.*161\.1 µm up per turn/);
+    expect(await sentence(section)).toMatch(/^2 turns anticlockwise.* goes down 322\.\d µm/);
     const { page: copy } = await visit(`two-screws.html${url.search}`);
     expect(await sentence(await shown(figure(copy, 'section')))).toBe(await sentence(section));
   });
@@ -160,7 +160,7 @@ describe('the address', () => {
     await settled(page);
     await shown(figure(page, 'section'));
     expect(await sentence(figure(page, 'section'))).not.toBe(before);
-    expect(await sentence(figure(page, 'section'))).toContain('87.50 µm up per turn');
+    expect(await words(figure(page, 'section').locator('[data-read=perTurn]'))).toBe('+87.50 µm');
     expect(await fieldIn(figure(page, 'section'), /thread A/i).inputValue()).toBe('M10×1.5');
     const url = await written(page);
     expect(url.search).toBe('');
@@ -241,7 +241,7 @@ describe('a hostile address', () => {
     if (await reset.isVisible()) await reset.click();
     await settled(page);
     await type(fieldIn(await shown(section), /thread A/i), 'M12x1.5');
-    await sentenceWith(section, '87.50 µm up per turn');
+    await sentenceWith(section, 'the carried part goes up 43.75 µm');
     // A refusal may quote what the address said.
     const said = (await words(page.locator('body'))).replace(/“[^”]*”/g, '');
     expect(said).not.toMatch(/NaN|Infinity|undefined|\[object/);

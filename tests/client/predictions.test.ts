@@ -20,6 +20,7 @@ describe('a prediction', () => {
     [0.0875, 'Yes: 87.50 µm.'],
     [-0.0875, 'Right amount, wrong direction: you said −87.5 µm, it is 87.50 µm.'],
     [0.1, 'You said 100 µm; it is 87.50 µm, not far off.'],
+    [-0.125, 'You said −125 µm; it is 87.50 µm, the other way.'],
     [0.002, 'You said 2 µm; it is 87.50 µm, 44 times more.'],
     [3, 'You said 3 mm; it is 87.50 µm. You added the leads.'],
     [2.5, 'You said 2.5 mm; it is 87.50 µm, 29 times less.'],

@@ -178,8 +178,9 @@ const READ: Readonly<Record<string, (shown: Shown) => Twice[]>> = {
     });
   },
   'fault-bench': (s) => {
-    // The hands of both indicators, each of its own round; the sentence says what they read.
-    const said = told(s.says, /along the axis reads (\S+ \S+), .* across it reads (\S+ \S+)\./);
+    // The hands of both indicators, each of its own round; the table says what they read with the work on, on the way up.
+    const row = s.table.rows.find((one) => one[1] === 'up' && s.says.includes(`turned up by ${one[0]} turn`));
+    const said = [printed(cell(row, 2)), printed(cell(row, 3))];
     return [...s.document.querySelectorAll('.fault-bench-hand')].map((hand, i) => {
       const [[x0, y0] = [0, 0], [x1, y1] = [0, 0]] = pointsOf(hand.getAttribute('d'));
       const round = i === 0 ? 0.1 : 1;

@@ -147,7 +147,7 @@ export const TASKS: readonly Task[] = [
     widget: 'ramp',
     page: 'one-screw.html',
     asks: 'turn the knob to a quarter of a turn',
-    work: (hands) => hands.step('Angle turned', 4),
+    work: (hands) => hands.step('Angle turned', 3),
     says: /turned 90° clockwise the screw moves down ([\d.]+) µm/,
     is: () => [-micrometres(one('advance', { h: 1, L: thread('M10x1.5').L, n: 0.25 }))],
     drags: { 'Screw head, from above': 'Angle turned' },
@@ -158,7 +158,7 @@ export const TASKS: readonly Task[] = [
     asks: 'turn the hexagon by a whole turn more, flat by flat',
     work: (hands) => hands.step(TURNS, 6),
     says: /turned part goes down ([\d.]+) mm, the carried part goes up ([\d.]+) µm/,
-    is: () => [2 * FOOT.a.L, micrometres(one('net-motion', { Delta: net(FOOT), n: 2 }))],
+    is: () => [1.5 * FOOT.a.L, micrometres(one('net-motion', { Delta: net(FOOT), n: 1.5 }))],
     drags: { 'Turned part, from above': TURNS },
   },
   {

@@ -10,6 +10,7 @@ import {
   predictedStill,
   predictedWrong,
   scaleOf,
+  THE_OTHER_WAY,
   timesAs,
   yoursOnScale,
 } from '#words/client.ts';
@@ -25,6 +26,9 @@ const NEAR = 0.02;
  * they come to 3.09.
  */
 const NEAR_SLIP = 0.15;
+
+/** Within this ratio a prediction is not far off. */
+const CLOSE = 1.5;
 
 /** Beyond this ratio nobody learns from a number, and a scale would be all ticks. */
 const MOST = 1e6;
@@ -71,11 +75,12 @@ const verdictOf = (
     .sort((a, b) => off(a.value) - off(b.value))[0];
   if (slip) return predictedSlip(yours, right, slip.says);
   const size = Math.abs(ratio);
-  return predictedOff(yours, right, timesText(Math.max(size, 1 / size), size > 1));
+  const times = Math.max(size, 1 / size);
+  return predictedOff(yours, right, ratio < 0 && times < CLOSE ? THE_OTHER_WAY : timesText(times, size > 1));
 };
 
 const timesText = (times: number, less: boolean): string => {
-  if (times < 1.5) return NOT_FAR_OFF;
+  if (times < CLOSE) return NOT_FAR_OFF;
   if (times > MOST) return overAMillionTimes(less);
   return timesAs(numeral(Number(times.toPrecision(2))), less);
 };

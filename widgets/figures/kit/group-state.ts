@@ -38,6 +38,7 @@ const listText = (text: string): string => {
 
 export const groupState = (fields: readonly (readonly [Input, Value])[], view: UnitView): string => {
   const held = fields.map(([input, value]) => heldText(input, value, view, fields.length === 1));
+  if (held.length > 0 && held.every((text) => text === NOTHING_YET)) return NOTHING_YET;
   let [told, length] = [0, 0];
   for (const text of held) {
     length += text.length;

@@ -94,6 +94,7 @@ export const predictedSlip: typeof En.predictedSlip = (yours, right, slip) =>
   `Du hast ${yours} gesagt; es sind ${right}. ${slip}`;
 export const predictedOff: typeof En.predictedOff = (yours, right, by) =>
   `Du hast ${yours} gesagt; es sind ${right}, ${by}.`;
+export const THE_OTHER_WAY = 'in die andere Richtung';
 export const NOT_FAR_OFF = 'nicht weit weg';
 export const overAMillionTimes: typeof En.overAMillionTimes = (less) =>
   `mehr als eine Million Mal ${less ? 'weniger' : 'mehr'}`;
@@ -141,8 +142,7 @@ export const dueSays: typeof En.dueSays = (count) =>
       : `Heute sind ${count} Aufgaben fällig.`;
 export const reviewDue: typeof En.reviewDue = (count) => `${dueSays(count)} Zur gemischten Wiederholung.`;
 export const NEW_NUMBERS = 'Neue Zahlen';
-export const ANSWER_OFFERED =
-  'Die durchgerechnete Antwort steht darunter, eingeklappt. Öffnest du sie, zählt diese Runde nicht.';
+export const ANSWER_OFFERED = 'Die Antwort steht darunter, eingeklappt. Öffnest du sie, zählt diese Runde nicht.';
 export const COPIED =
   'Die Antwort war offen, darum zählt diese Runde nicht. Nimm neue Zahlen und versuche es noch einmal.';
 export const SHOW_REST = 'Den Rest zeigen';

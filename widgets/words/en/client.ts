@@ -110,6 +110,7 @@ export const predictedSlip = (yours: string, right: string, slip: string): strin
   `You said ${yours}; it is ${right}. ${slip}`;
 export const predictedOff = (yours: string, right: string, by: string): string =>
   `You said ${yours}; it is ${right}, ${by}.`;
+export const THE_OTHER_WAY = 'the other way';
 export const NOT_FAR_OFF = 'not far off';
 export const overAMillionTimes = (less: boolean): string => `more than a million times ${less ? 'less' : 'more'}`;
 export const timesAs = (times: string, less: boolean): string => `${times} times ${less ? 'less' : 'more'}`;
@@ -164,7 +165,7 @@ export const dueSays = (count: number): string =>
       : `${count} exercises are due today.`;
 export const reviewDue = (count: number): string => `${dueSays(count)} Go to the mixed review.`;
 export const NEW_NUMBERS = 'New numbers';
-export const ANSWER_OFFERED = 'The answer and the way to it stand below, folded. If you open them, this round does not count.';
+export const ANSWER_OFFERED = 'The answer stands below, folded. If you open it, this round does not count.';
 export const COPIED = 'The answer was open, so this round does not count. Take new numbers and try again.';
 export const SHOW_REST = 'Show the rest';
 export const yourAnswer = (unit: string): string => `Your answer${bareNumber(unit)}`;

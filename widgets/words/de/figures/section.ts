@@ -24,12 +24,12 @@ export const WORDS: Same<typeof En.WORDS> = {
       n === 0
         ? 'Noch nicht gedreht'
         : `${turns} ${Math.abs(n) === 1 ? 'Umdrehung' : 'Umdrehungen'} ${n > 0 ? 'im' : 'gegen den'} Uhrzeigersinn`;
-    const per =
-      perTurn.way === 0
-        ? 'die Steigungen sind gleich, darum bewegt es sich nie'
-        : `${perTurn.amount} ${upOrDown(perTurn.way)} je Umdrehung im Uhrzeigersinn`;
-    const why = locked ? per : `seine Verdrehsicherung gibt nach, darum bewegt es Gewinde A allein, ${per}`;
-    return `${soFar}: Das Stellteil ${went(turned)}, das Hubteil ${went(carried)} (${why}). Die Messuhr steht auf ${dial}.`;
+    const why = !locked
+      ? ' (seine Verdrehsicherung gibt nach, darum bewegt es Gewinde A allein)'
+      : perTurn.way === 0
+        ? ' (die Steigungen sind gleich, darum bewegt es sich nie)'
+        : '';
+    return `${soFar}: Das Stellteil ${went(turned)}, das Hubteil ${went(carried)}${why}. Die Messuhr steht auf ${dial}.`;
   },
   head: ['Umdrehungen, im Uhrzeigersinn', PARTS.turned, PARTS.relative, PARTS.carried],
 };

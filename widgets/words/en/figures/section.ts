@@ -43,12 +43,13 @@ export const WORDS = {
       n === 0
         ? 'Not turned yet'
         : `${turns} ${Math.abs(n) === 1 ? 'turn' : 'turns'} ${n > 0 ? 'clockwise' : 'anticlockwise'}`;
-    const per =
-      perTurn.way === 0
-        ? 'the leads are equal, so it will never move'
-        : `${perTurn.amount} ${upOrDown(perTurn.way)} per turn clockwise`;
-    const why = locked ? per : `its lock gives way, so thread A alone moves it, ${per}`;
-    return `${soFar}: the turned part ${went(turned)}, the carried part ${went(carried)} (${why}). The dial stands at ${dial}.`;
+    // What a turn moves is often just asked above; it stands among the readings, folded.
+    const why = !locked
+      ? ' (its lock gives way, so thread A alone moves it)'
+      : perTurn.way === 0
+        ? ' (the leads are equal, so it will never move)'
+        : '';
+    return `${soFar}: the turned part ${went(turned)}, the carried part ${went(carried)}${why}. The dial stands at ${dial}.`;
   },
   head: ['turns, clockwise', PARTS.turned, PARTS.relative, PARTS.carried],
 };
