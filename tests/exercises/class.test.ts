@@ -5,12 +5,13 @@ import { calibrate } from '../../widgets/engine/index.ts';
 import { gridCsv } from '../../widgets/exercises/answer-grid.ts';
 import { answerText } from '../../widgets/exercises/exercise.ts';
 import { FLATS, labOf, PLACES, readLabPairs } from '../../widgets/exercises/lab.ts';
-import { labKey, labSheet, readingsText, rigSheet } from '../../widgets/exercises/lab-html.ts';
-import { cellsOf, markGrid, scoresCsv } from '../../widgets/exercises/mark.ts';
+import { labKey, labSheet, readingsText, rigRows, rigSheet } from '../../widgets/exercises/lab-html.ts';
+import { judgeTable, typedTable } from '../../widgets/exercises/lab-typed.ts';
+import { answersOf, cellsOf, markGrid, scoresCsv } from '../../widgets/exercises/mark.ts';
 import { edited, editOf, NO_OWN, readOwn, withOwn, writeOwn } from '../../widgets/exercises/own.ts';
 import { choose, setPaper } from '../../widgets/exercises/paper.ts';
 import { type CourseChapter, planCourse, withNeeds } from '../../widgets/exercises/plan.ts';
-import { projectPairs } from '../../widgets/exercises/project-pairs.ts';
+import { farOff, projectPairs } from '../../widgets/exercises/project-pairs.ts';
 import { parseReadings } from '../../widgets/input/readings-table.ts';
 import { BANK, EXERCISES } from '../support/bank.ts';
 import { reasonIn, valueIn } from '../support/results.ts';
@@ -59,8 +60,57 @@ describe('a filled grid', () => {
       heads: ['Student', 'Exercise', 'Title', 'Right', 'Wrong', 'Left'],
       score: 'Score',
       says: 'Says',
+      answers: ['Student', 'Exercise', 'Title', 'Answer', 'Verdict', 'Says'],
+      kinds: { right: 'right', wrong: 'wrong', unread: 'not read', left: 'left out' },
     });
+    // Who made which slip, and who left what out.
+    expect(
+      csv.split('\r\n').filter((row) => /^"Ada"[,;]"[^"]*"[,;]"[^"]*"[,;]"[^"]*"[,;]"wrong"/.test(row)),
+    ).toHaveLength(1);
+    expect(csv).toContain(slip.says);
+    expect(csv.match(/"left out"/g)).toHaveLength(1);
     expect(csv).toContain(`"${ada.lines.length - 1.5}/${ada.lines.length}"`);
+  });
+  it('finds students whose names are written a little otherwise, where only one can be meant', () => {
+    const of = ['Léa', 'O’Brien', 'Ana', 'Aña', 'Zoe'].map((student) => ({
+      student,
+      lines: setPaper(choose(BANK, counts, '7B'), '7B', student, BANK.version),
+    }));
+    const text = gridCsv(of, true)
+      .replace('"Léa"', '"lea "')
+      .replace('"O’Brien"', `"O'Brien"`)
+      .replace('"Aña"', '"ANA"')
+      .replace('"Ana"', '"aná"');
+    const { students, most, taken, unknown, missing } = valueIn(markGrid(text, of, one));
+    expect(students.map((s) => [s.student, s.score])).toEqual([
+      ['Léa', most],
+      ['O’Brien', most],
+      ['Zoe', most],
+    ]);
+    expect(taken).toEqual([
+      { name: 'lea', student: 'Léa' },
+      { name: "O'Brien", student: 'O’Brien' },
+    ]);
+    expect(unknown.toSorted()).toEqual(['ANA', 'aná']);
+    expect(missing).toEqual(['Ana', 'Aña']);
+  });
+  it('takes the words of what is offered, and counts what can’t be read apart from what is wrong', () => {
+    const at = ada.lines.findIndex(({ item }) => item.exercise.kind === 'way');
+    const number = ada.lines.findIndex(({ item }) => !item.offered);
+    const { offered } = ada.lines[at]?.item ?? {};
+    if (!offered || number < 0) throw new Error('no way');
+    const words = offered.options['abc'.indexOf(offered.right)]?.text.toUpperCase() ?? '';
+    const cells = ada.lines.map((_, i) => (i === at ? words : i === number ? 'nix' : ''));
+    const text = [
+      ['Name', ...ada.lines.map((l) => l.key)],
+      ['Ada', ...cells],
+    ]
+      .map((r) => r.join('\t'))
+      .join('\n');
+    const read = valueIn(markGrid(text, PAPERS, one));
+    expect(read.students[0]?.score).toBe(1);
+    expect(read.items[number]).toMatchObject({ right: 0, wrong: 0, unread: 1, left: 0 });
+    expect(answersOf(read).filter(({ kind }) => kind === 'unread')).toMatchObject([{ student: 'Ada', typed: 'nix' }]);
   });
   it('is read whatever parts its cells, quotes and line ends in them too', () => {
     expect(cellsOf('a;"b;\n""c"""\r\n1;2')).toEqual([
@@ -146,6 +196,25 @@ describe('the lab', () => {
       for (const [i, row] of rows.entries()) expect(row.reading).toBeCloseTo(lab.readings[i]?.reading ?? Number.NaN, 9);
     }
   });
+  it('takes readings as they stand on the sheet of who works in inches, and judges them as those in µm', () => {
+    for (const lab of labs.slice(0, 5)) {
+      const rows = rigRows(lab, 'inch').map(([, flat = '', reading = '', unit = '', way = '']) => ({
+        flat,
+        reading,
+        unit,
+        way,
+      }));
+      const bare = rows.map((r) => `${r.flat}; ${r.reading}; ${r.way}`).join('\n');
+      const withUnit = rows.map((r) => `${r.flat}; ${r.reading} ${r.unit}; ${r.way}`).join('\n');
+      const fits = [valueIn(typedTable(bare, 'thou')), valueIn(typedTable(withUnit, 'µm')), readingsText(lab)].map(
+        (table) => valueIn(judgeTable(table, lab.pair.Delta)).lead,
+      );
+      expect(fits[0]).toBe(fits[1]);
+      // A thousandth of a thou is the last digit of the sheet.
+      expect(fits[0]).toBeCloseTo(fits[2] ?? Number.NaN, 4);
+    }
+    expect(reasonIn(typedTable('0; 0 µm; up\n1; 0.8 thou; up', 'µm'))).toMatch(/Line 2 .* thou, an earlier one in µm/);
+  });
   it('prints sheet, rig and key without a number that is none', () => {
     const heading = { classCode: '7B', version: '1' };
     for (const lab of labs.slice(0, 8))
@@ -205,5 +274,15 @@ describe('pairs for the project', () => {
     expect(names.join(' | ')).toContain('3/8-16 UNC');
     // M12×1.75 over M10×1.5 and M8×1.25 over M6×1: a quarter of a millimetre.
     expect(Math.abs(valueIn(projectPairs(0.25, 'metric'))[0]?.Delta ?? 0)).toBeCloseTo(0.25, 12);
+    // By hand: M5×0.8 less M4×0.7 is 0.1.
+    const [tenth] = valueIn(projectPairs(0.1, 'metric'));
+    expect([tenth?.A.designation, tenth?.C.designation].sort()).toEqual(['M4×0.7', 'M5×0.8']);
+  });
+  it('are of sizes that a shop has taps of, and are said to be far off where they are', () => {
+    for (const wanted of [0.05, 0.1, 0.25, 0.5])
+      for (const { A, C } of valueIn(projectPairs(wanted, 'metric')))
+        for (const { d } of [A, C]) expect([7, 9, 11, 15]).not.toContain(d);
+    expect(farOff(valueIn(projectPairs(0.25, 'metric')), 0.25)).toBeUndefined();
+    expect(farOff(valueIn(projectPairs(0.07, 'metric')), 0.07)).toBeGreaterThan(0.1);
   });
 });

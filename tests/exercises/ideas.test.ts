@@ -1,7 +1,7 @@
 /** The tests of ideas: one right answer an item, results that go out and come back, and what remains in a class. */
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
-import { type Found, ideasCsv, readIdeas, remaining } from '../../widgets/exercises/ideas.ts';
+import { type Found, ideasCsv, readIdeas, remaining, whatRemains } from '../../widgets/exercises/ideas.ts';
 import { createDiagnostics } from '../../widgets/site/diagnostics.ts';
 import { readIdeasBlock } from '../../widgets/site/ideas-block.ts';
 import { reasonOf as reason } from '../../widgets/words/reason.ts';
@@ -90,6 +90,10 @@ describe('the results of a class', () => {
       ['leads-add', 3, 3, 1, 2],
     ]);
     expect(remaining([])).toEqual([]);
+    expect(remaining(rows(reader('right', 'right', 'never'))).map(whatRemains)).toEqual(['unheld']);
+    expect(remaining(rows(reader('misconception', 'right'))).map(whatRemains)).toEqual(['gone']);
+    expect(remaining(all).map(whatRemains)).toEqual(['remains', 'remains']);
+    expect(remaining(all)[1]?.after).toEqual({ of: 2, held: 1, right: 1 });
   });
 
   it('of another file are refused with a sentence', () => {

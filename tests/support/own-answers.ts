@@ -280,10 +280,10 @@ export const LINES: Readonly<Record<string, Lines>> = {
     const off = screw(p('A')).L * q('eps_A') + screw(p('C')).L * q('eps_C');
     return [net(p), off / amountNet(p), off * Math.sign(net(p))];
   },
-  'parts-wrong-line': (q, p) => [screw(p('A')).L, screw(p('C')).L, -L(p, 'A') * q('n'), L(p, 'C') * q('n')],
+  'parts-wrong-line': (q, p) => [L(p, 'A'), L(p, 'C'), -L(p, 'A') * q('n'), L(p, 'C') * q('n')],
   'half-slip-wrong-line': (q, p) => {
     const slipped = L(p, 'C') - q('f') * L(p, 'C') - L(p, 'A');
-    return [screw(p('A')).L, screw(p('C')).L, slipped, slipped * q('n')];
+    return [L(p, 'A'), L(p, 'C'), slipped, slipped * q('n')];
   },
   'sleeve-wrong-line': (_, p) => [core(p, 'A'), wall(p)],
   'reach-wrong-line': (q, p) => [net(p), screw(p('C')).L / amountNet(p), (q('w') / amountNet(p)) * screw(p('C')).L],

@@ -20,7 +20,7 @@ const untilIdle = (): Promise<unknown> =>
   });
 
 /** Whether the printed picture of a figure with this set shows other numbers, or other units, than are in force. */
-export const differsFromPrinted = (store: Store, set: string): boolean =>
+const differsFromPrinted = (store: Store, set: string): boolean =>
   store.view() !== 'metric' || (store.sets.get(set)?.inputs.some(({ name }) => !store.unchanged(set, name)) ?? false);
 
 export interface Waking {

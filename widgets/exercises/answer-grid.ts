@@ -33,7 +33,8 @@ const unitOf = (papers: readonly SetPaper[], at: number): string | undefined => 
   return units.size === 1 ? [...units][0] : undefined;
 };
 
-export const gridSheet = (papers: readonly SetPaper[], { classCode, version }: Heading): string => {
+/** `filled` is false for a grid to write a class’s answers into. */
+export const gridSheet = (papers: readonly SetPaper[], { classCode, version }: Heading, filled = true): string => {
   const [first] = papers;
   if (!first) return '';
   const columns = first.lines.map((line, at) => ({ line, at, unit: unitOf(papers, at) }));
@@ -48,7 +49,10 @@ export const gridSheet = (papers: readonly SetPaper[], { classCode, version }: H
     const rows = papers.map(
       ({ student, lines }) =>
         `<tr><th scope="row">${escapeText(student)}</th>${shown
-          .map(({ at, unit }) => `<td>${lines[at] ? escapeText(cell(lines[at].item, unit === undefined)) : ''}</td>`)
+          .map(
+            ({ at, unit }) =>
+              `<td>${lines[at] && filled ? escapeText(cell(lines[at].item, unit === undefined)) : ''}</td>`,
+          )
           .join('')}</tr>`,
     );
     const titles = shown.map(

@@ -68,10 +68,19 @@ export interface Remaining {
   readonly route: string;
   readonly item: string;
   readonly misconception: string;
-  /** How many answered, and how many of them by the misconception. */
-  readonly before: { readonly of: number; readonly held: number };
-  readonly after: { readonly of: number; readonly held: number };
+  /** How many answered, how many of them by the misconception, and how many rightly. */
+  readonly before: Answered;
+  readonly after: Answered;
 }
+interface Answered {
+  readonly of: number;
+  readonly held: number;
+  readonly right: number;
+}
+
+/** What has become of an idea; one that nobody held is not gone. */
+export const whatRemains = ({ before, after }: Pick<Remaining, 'before' | 'after'>) =>
+  after.of === 0 ? 'open' : after.held > 0 ? 'remains' : before.held > 0 ? 'gone' : 'unheld';
 
 /** What a class still thinks, the idea held by most of those who have answered afterwards first. */
 export const remaining = (ideas: readonly Idea[]): readonly Remaining[] => {
@@ -83,6 +92,7 @@ export const remaining = (ideas: readonly Idea[]): readonly Remaining[] => {
   const counted = (all: readonly Idea[], when: 'before' | 'after') => ({
     of: all.filter((one) => one[when] !== undefined).length,
     held: all.filter((one) => one[when] === 'misconception').length,
+    right: all.filter((one) => one[when] === 'right').length,
   });
   const share = ({ after, before }: Remaining): number =>
     after.of > 0 ? after.held / after.of : before.held / Math.max(1, before.of) / 1e3;

@@ -20,7 +20,8 @@ import { asCounted } from './as-counted.ts';
 import { acceptedText, answerText, type Item } from './exercise.ts';
 import { acceptedInterval, within } from './interval.ts';
 import { leadsOn } from './leads-on.ts';
-import { LETTERS, type Offered, orderSays } from './offered.ts';
+import { looselyWritten } from './loosely.ts';
+import { LETTERS, type Offered, type Option, orderSays } from './offered.ts';
 
 export interface Verdict {
   readonly kind: 'right' | 'other way' | 'slip' | 'wrong' | 'unread';
@@ -34,11 +35,13 @@ export const judge = (item: Item, text: string): Verdict =>
 const judgeOffered = (item: Item, offered: Offered, text: string): Verdict => {
   const { options, right } = offered;
   const letters = LETTERS.slice(0, options.length);
-  const typed = text
-    .slice(0, 60)
-    .toLowerCase()
-    .replace(/[\s,.;)]/g, '');
   const order = right.length > 1;
+  const typed =
+    (order ? undefined : letterOf(options, text)) ??
+    text
+      .slice(0, 60)
+      .toLowerCase()
+      .replace(/[\s,.;)]/g, '');
   const readable = order
     ? typed.length === letters.length && [...letters].every((one) => typed.includes(one))
     : typed.length === 1 && letters.includes(typed);
@@ -50,6 +53,13 @@ const judgeOffered = (item: Item, offered: Offered, text: string): Verdict => {
     return { kind: 'right', says: [rightAnswer(answerText(item), ''), item.decides ?? ''].join(' ').trim() };
   const says = order ? orderSays(offered, typed) : (options[letters.indexOf(typed)]?.says ?? '');
   return { kind: item.slips.some((s) => s.says === says) ? 'slip' : 'wrong', says: slipMade(says) };
+};
+
+/** The letter of the one option whose words these are. */
+const letterOf = (options: readonly Option[], text: string): string | undefined => {
+  const typed = looselyWritten(text.slice(0, 200));
+  const [at, another] = options.flatMap((one, i) => (looselyWritten(one.text) === typed ? [i] : []));
+  return at === undefined || another !== undefined ? undefined : LETTERS[at];
 };
 
 const judgeNumber = (item: Item, text: string): Verdict => {

@@ -58,6 +58,10 @@ const niceStep = (range: number): number => {
 
 const IN_UNIT = { metric: { name: 'µm', factor: 1e-3 }, inch: { name: 'thou', factor: 0.0254 } } as const;
 
+/** A length in a column that has its unit at the head. */
+const inColumn = (x: number, view: 'metric' | 'inch'): string =>
+  fixed(x / IN_UNIT[view].factor, view === 'metric' ? 1 : 3);
+
 /** Squared paper with the expected line on it; room above and below it for what is found. */
 const gridSvg = ({ expected }: Lab, view: 'metric' | 'inch'): string => {
   const { name, factor } = IN_UNIT[view];
@@ -96,15 +100,13 @@ export const labSheet = (lab: Lab, heading: Heading, view: 'metric' | 'inch'): s
   const head = (page: number) =>
     `<div class="page-head">${page === 1 ? `<h2>${escapeText(labFor(student))}</h2>` : `<p class="page-name">${escapeText(labFor(student))}</p>`}<p>${DATE} <span class="line"></span></p></div>`;
   const table = expected
-    .map(
-      (at, i) => `<tr><th scope="row">${i}</th><td>${escapeText(motion(at, view))}</td>${'<td></td>'.repeat(4)}</tr>`,
-    )
+    .map((at, i) => `<tr><th scope="row">${i}</th><td>${inColumn(at, view)}</td>${'<td></td>'.repeat(4)}</tr>`)
     .join('');
   return (
     `<section class="paper lab"><div class="paper-page">${head(1)}` +
     `<p>${escapeText(labPair(pair.A.designation, pair.C.designation, motion(pair.Delta, view), withSign(motion(flat, view))))}</p>` +
     `<h3>${LAB_PROTOCOL.title}</h3><ol>${rows(LAB_PROTOCOL.steps)}</ol><p class="lab-caution">${escapeText(LAB_CAUTION)}</p>` +
-    `<h3>${LAB_TABLE}</h3><table class="lab-fill"><thead><tr><th scope="col">${FLAT_COLUMN}</th><th scope="col">${EXPECTED}</th><th scope="col">${UP_RUN(1)}</th><th scope="col">${DOWN_RUN(1)}</th><th scope="col">${UP_RUN(2)}</th><th scope="col">${DOWN_RUN(2)}</th></tr></thead><tbody>${table}</tbody></table>` +
+    `<h3>${LAB_TABLE}</h3><table class="lab-fill"><thead><tr><th scope="col">${FLAT_COLUMN}</th><th scope="col">${EXPECTED}, ${IN_UNIT[view].name}</th><th scope="col">${UP_RUN(1)}</th><th scope="col">${DOWN_RUN(1)}</th><th scope="col">${UP_RUN(2)}</th><th scope="col">${DOWN_RUN(2)}</th></tr></thead><tbody>${table}</tbody></table>` +
     `${foot(heading, 1, 2)}</div><div class="paper-page">${head(2)}<h3>${LAB_PLOT}</h3>${gridSvg(lab, view)}` +
     `<h3>${CHECKS.title}</h3><ul class="ticks">${rows(CHECKS.list)}</ul><h3>${RESULTS.title}</h3><ul class="fill">${RESULTS.list
       .map((text) => `<li>${escapeText(text)} <span class="line"></span></li>`)
@@ -116,14 +118,14 @@ export const labSheet = (lab: Lab, heading: Heading, view: 'metric' | 'inch'): s
 
 /** What the instruments of the bench read, for who has no hardware: as many columns as runs, then one turn by quarters, then what is found without turning. */
 export const rigSheet = (lab: Lab, heading: Heading, view: 'metric' | 'inch'): string => {
-  const { factor, name } = IN_UNIT[view];
+  const { name } = IN_UNIT[view];
   const { readings, student, pair, quarters, checks } = lab;
   const column = (run: number, direction: 'up' | 'down') => {
     const part = readings.slice(run * 2 * PLACES, (run + 1) * 2 * PLACES).filter((r) => r.direction === direction);
     return direction === 'up' ? part : part.toReversed();
   };
   const columns = [column(0, 'up'), column(0, 'down'), column(1, 'up'), column(1, 'down')];
-  const text = (x: number) => fixed(x / factor, view === 'metric' ? 1 : 3);
+  const text = (x: number) => inColumn(x, view);
   const body = Array.from(
     { length: PLACES },
     (_, i) =>
@@ -137,9 +139,10 @@ export const rigSheet = (lab: Lab, heading: Heading, view: 'metric' | 'inch'): s
         `<tr><th scope="row">${turns}</th><td>${text(side)}</td><td>${text(quarters.off[i]?.height ?? 0)}</td><td>${text(quarters.off[last - i]?.height ?? 0)}</td></tr>`,
     )
     .join('');
+  const size: NumberFormat = { shown: 'size', digits: view === 'metric' ? 5 : 4 };
   const found = rigChecks({
-    is: show(checks.block.is, { shown: 'size', digits: 5 }, view),
-    reads: show(checks.block.reads, { shown: 'size', digits: 5 }, view),
+    is: show(checks.block.is, size, view),
+    reads: show(checks.block.reads, size, view),
     drift: show(checks.drift, { shown: 'motion', digits: 2 }, view),
     line: show(checks.line, { shown: 'degrees', digits: 2 }, view),
   });
@@ -173,3 +176,15 @@ export const labKey = (
 /** The readings as the chapter on calibration takes them, in flats. */
 export const readingsText = (lab: Lab): string =>
   writeReadingsTable(lab.readings, { positionUnit: 'steps', stepsPerTurn: FLATS }).replace(/^steps/, 'flats');
+
+/** The same as rows of a table for the whole class: student, flat, reading, its unit as on the student’s rig, way. */
+export const rigRows = (lab: Lab, view: 'metric' | 'inch'): readonly (readonly string[])[] => {
+  const { name, factor } = IN_UNIT[view];
+  return lab.readings.map(({ turns, reading, direction }) => [
+    lab.student,
+    String(Math.round(turns * FLATS)),
+    (reading / factor).toFixed(view === 'metric' ? 1 : 3),
+    name,
+    direction,
+  ]);
+};

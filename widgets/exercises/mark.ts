@@ -2,11 +2,13 @@
  * A class’s answers, as a grid comes back: each is judged against the student’s own item, and what was missed is counted by exercise and
  * by slip. The grid is that of `gridCsv`: names down, keys of items across, parted by commas, semicolons or tabs.
  */
+import { QUESTION } from '#words/classroom.ts';
 import { bad, good, type Result } from '../engine/index.ts';
 import type { SetPaper } from './answer-grid.ts';
 import { csvRow } from './csv-row.ts';
 import type { Item } from './exercise.ts';
 import { judge, type Verdict } from './judge.ts';
+import { looselyWritten } from './loosely.ts';
 import type { Marks } from './paper-html.ts';
 
 declare module '../engine/kernel/result.ts' {
@@ -69,12 +71,13 @@ export interface MarkedStudent {
 export interface Marked {
   readonly students: readonly MarkedStudent[];
   readonly most: number;
-  /** Of each exercise how many were right, wrong, and left out. */
+  /** Of each exercise how many were right, wrong, not to be read, and left out. */
   readonly items: readonly {
     readonly key: string;
     readonly title: string;
     readonly right: number;
     readonly wrong: number;
+    readonly unread: number;
     readonly left: number;
   }[];
   /** What was said to wrong answers, and how often, the most frequent first. */
@@ -82,10 +85,25 @@ export interface Marked {
   /** Names of the grid that are on no roster, and of the roster that the grid lacks. */
   readonly unknown: readonly string[];
   readonly missing: readonly string[];
+  /** Names of the grid that were taken for one of the roster that is written a little otherwise. */
+  readonly taken: readonly { readonly name: string; readonly student: string }[];
 }
 
 /** What a spreadsheet keeps a cell from being a formula by is no part of an answer. */
 const plainCell = (text: string): string => text.replace(/^'/, '');
+
+/** The rows of a grid by student: those of the very name first, then those that only one student and one row are written like. */
+const rowsByStudent = (typedBy: ReadonlyMap<string, readonly string[]>, students: readonly string[]) => {
+  const found = new Map(students.flatMap((one) => (typedBy.has(one) ? [[one, one] as const] : [])));
+  const names = [...typedBy.keys()].filter((name) => name !== '' && !found.has(name));
+  const open = students.filter((one) => !found.has(one));
+  for (const name of names) {
+    const like = (other: string) => looselyWritten(other) === looselyWritten(name);
+    const [student, another] = open.filter(like);
+    if (student !== undefined && another === undefined && names.filter(like).length === 1) found.set(student, name);
+  }
+  return found;
+};
 
 /** `forSlip` is the share of the marks that a known slip still earns. */
 export const markGrid = (text: string, papers: readonly SetPaper[], marks: Marks, forSlip = 0): Result<Marked> => {
@@ -97,9 +115,19 @@ export const markGrid = (text: string, papers: readonly SetPaper[], marks: Marks
   if (columns.length === 0) return bad('grid-without-names', { text: head.join(' ') });
   const strange = columns.filter((key) => key !== '' && !keys.includes(key));
   if (strange.length > 0) return bad('grid-keys-unknown', { keys: strange });
-  const typedBy = new Map(rows.map(([name = '', ...cells]) => [plainCell(name), cells]));
+  // The second row of a grid may have the titles; it is no student.
+  const titles = new Set((papers[0]?.lines ?? []).map(({ item }) => item.exercise.title));
+  const isTitles = ([name = '', ...cells]: readonly string[]) =>
+    name === QUESTION || cells.some((cell) => titles.has(plainCell(cell)));
+  const answered = rows.filter((row, i) => i > 0 || !isTitles(row));
+  const typedBy = new Map(answered.map(([name = '', ...cells]) => [plainCell(name), cells]));
+  const rowOf = rowsByStudent(
+    typedBy,
+    papers.map(({ student }) => student),
+  );
+  const used = new Set(rowOf.values());
   const students = papers.flatMap(({ student, lines }): MarkedStudent[] => {
-    const cells = typedBy.get(student);
+    const cells = typedBy.get(rowOf.get(student) ?? '');
     if (!cells) return [];
     const answers = lines.map(({ key, exercise, item }): MarkedAnswer => {
       const typed = plainCell(cells[columns.indexOf(key)] ?? '');
@@ -120,8 +148,6 @@ export const markGrid = (text: string, papers: readonly SetPaper[], marks: Marks
     known.count++;
     slips.set(at, known);
   }
-  const names = new Set(papers.map(({ student }) => student));
-  const heads = new Set(rows.slice(0, 1).flatMap(([name = '']) => (names.has(name) ? [] : [name])));
   return good({
     students,
     most: papers[0]?.lines.reduce((sum, { exercise }) => sum + marks(exercise), 0) ?? 0,
@@ -129,20 +155,42 @@ export const markGrid = (text: string, papers: readonly SetPaper[], marks: Marks
       const own = all.filter((a) => a.key === key);
       const right = own.filter(({ verdict }) => verdict?.kind === 'right').length;
       const left = own.filter(({ verdict }) => verdict === undefined).length;
-      return { key, title: item.exercise.title, right, wrong: own.length - right - left, left };
+      const unread = own.filter(({ verdict }) => verdict?.kind === 'unread').length;
+      return { key, title: item.exercise.title, right, wrong: own.length - right - unread - left, unread, left };
     }),
     slips: [...slips.values()].sort((a, b) => b.count - a.count),
-    // The second row of a grid has the titles; it is no student.
-    unknown: [...typedBy.keys()].filter((name) => name !== '' && !names.has(name) && !heads.has(name)),
-    missing: papers.flatMap(({ student }) => (typedBy.has(student) ? [] : [student])),
+    unknown: [...typedBy.keys()].filter((name) => name !== '' && !used.has(name)),
+    missing: papers.flatMap(({ student }) => (rowOf.has(student) ? [] : [student])),
+    taken: [...rowOf].flatMap(([student, name]) => (name === student ? [] : [{ name, student }])),
   });
 };
 
-/** Students with their marks by item and in all, then the exercises and slips that were missed. */
+/** How an answer is named in a table. */
+export type AnswerName = 'right' | 'wrong' | 'unread' | 'left';
+
+/** Answer by answer, student by student: what was typed, what it is worth, and what is said to what is not right. */
+export const answersOf = ({ students }: Marked) =>
+  students.flatMap(({ student, answers }) =>
+    answers.map(({ key, item, typed, verdict }) => {
+      const kind: AnswerName =
+        verdict === undefined ? 'left' : verdict.kind === 'right' || verdict.kind === 'unread' ? verdict.kind : 'wrong';
+      const says = kind === 'wrong' || kind === 'unread' ? (verdict?.says ?? '') : '';
+      return { student, key, title: item.exercise.title, typed, kind, says };
+    }),
+  );
+
+/** Students with their marks by item and in all, then the exercises and slips that were missed, then every answer. */
 export const scoresCsv = (
-  { students, items, slips, most }: Marked,
-  words: { readonly heads: readonly string[]; readonly score: string; readonly says: string },
+  marked: Marked,
+  words: {
+    readonly heads: readonly string[];
+    readonly score: string;
+    readonly says: string;
+    readonly answers: readonly string[];
+    readonly kinds: Readonly<Record<AnswerName, string>>;
+  },
 ): string => {
+  const { students, items, slips, most } = marked;
   const number = (x: number) => String(Math.round(x * 100) / 100);
   return `${[
     csvRow([words.heads[0] ?? '', ...items.map(({ key }) => key), words.score]),
@@ -151,10 +199,15 @@ export const scoresCsv = (
     ),
     '',
     csvRow(words.heads.slice(1)),
-    ...items.map(({ key, title, right, wrong, left }) =>
-      csvRow([key, title, String(right), String(wrong), String(left)]),
+    ...items.map(({ key, title, right, wrong, unread, left }) =>
+      csvRow([key, title, String(right), String(wrong), String(unread), String(left)]),
     ),
     '',
     ...slips.map(({ key, says, count }) => csvRow([key, says, String(count)])),
+    '',
+    csvRow(words.answers),
+    ...answersOf(marked).map(({ student, key, title, typed, kind, says }) =>
+      csvRow([student, key, title, typed, words.kinds[kind], says]),
+    ),
   ].join('\r\n')}\r\n`;
 };

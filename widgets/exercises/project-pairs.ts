@@ -10,6 +10,7 @@ import {
   type Result,
   type SeriesName,
   searchPairs,
+  type Thread,
 } from '../engine/index.ts';
 
 declare module '../engine/kernel/result.ts' {
@@ -27,10 +28,17 @@ const SERIES: Readonly<Record<Taps, readonly SeriesName[]>> = {
   either: ['coarse', 'fine', 'UNC', 'UNF'],
 };
 
-/** As a student makes it: threads from M6 to M16 by hand on a bench, a diameter of each engaged for good and one to use up. */
-const SMALLEST = 6;
+/** As a student makes it: threads from M4 to M16 by hand on a bench, a diameter of each engaged for good and one to use up. */
+const SMALLEST = 4;
 const LARGEST = 16;
 const SHOWN = 6;
+/** Metric sizes that a shop has taps of: the first choice of ISO 261, and M14, from memory. Taps of M7, M9 or M11 are hard to buy. */
+const COMMON = [4, 5, 6, 8, 10, 12, 14, 16];
+const common = ({ kind, d }: Thread): boolean => kind !== 'metric' || COMMON.some((one) => Math.abs(one - d) < 1e-6);
+/** Rows that are looked through for those of common sizes. */
+const SEARCHED = 400;
+/** A pair that is further off than this share of the motion asked for is none that one would call near. */
+const NEAR = 0.1;
 
 /** The pairs nearest to this net lead, mm a turn; the band is wide, since with one system of threads there are few. */
 export const projectPairs = (wanted: number, taps: Taps): Result<readonly PairRow[]> => {
@@ -53,10 +61,15 @@ export const projectPairs = (wanted: number, taps: Taps): Result<readonly PairRo
       stress: megapascals(100),
     },
     'nearest',
-    SHOWN,
+    SEARCHED,
   );
   if (!found.ok) return found;
-  return found.value.kind === 'found' && found.value.rows.length > 0
-    ? good(found.value.rows)
-    : bad('project-none', { taps });
+  const rows = found.value.kind === 'found' ? found.value.rows.filter(({ A, C }) => common(A) && common(C)) : [];
+  return rows.length > 0 ? good(rows.slice(0, SHOWN)) : bad('project-none', { taps });
+};
+
+/** How far the nearest of these is from the net lead asked for, as a share of it; none where it is near. */
+export const farOff = ([nearest]: readonly PairRow[], wanted: number): number | undefined => {
+  const off = nearest ? Math.abs(Math.abs(nearest.Delta) / wanted - 1) : 0;
+  return off > NEAR ? off : undefined;
 };

@@ -1,5 +1,5 @@
 /** The class as pasted: one name or code a line. It stays in the browser; nothing here sends or keeps it. */
-import { namesTwice } from '#words/papers.ts';
+import { namesTwice, unitNotTaken } from '#words/papers.ts';
 import { bad, good, quoted, type Result } from '../engine/index.ts';
 import type { OwnUnits } from './forms.ts';
 
@@ -65,6 +65,8 @@ export const readRoster = (text: string): Result<Roster> => {
   for (const [i, own] of raw.filter(({ name }) => name !== '').entries())
     if (own.units !== undefined) units.set(students[i] ?? '', own.units);
   const notes = twice.length === 0 ? [] : [namesTwice(twice.length, quoted(twice[0] ?? ''))];
+  const odd = names.find((name) => name.includes(';'));
+  if (odd !== undefined) notes.push(unitNotTaken(quoted(odd), quoted(odd.slice(odd.lastIndexOf(';') + 1).trim())));
   return good({ students, units, notes });
 };
 

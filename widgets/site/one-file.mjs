@@ -43,7 +43,9 @@ const router = async (main, unknown) => {
     const inside = /^([a-z0-9-]+)\.html(?:\?([^#]*))?(#.*)?$/.exec(link?.getAttribute('href') ?? '');
     if (!inside || event.ctrlKey || event.metaKey || event.shiftKey) return;
     event.preventDefault();
-    location.href = `${location.pathname}?page=${inside[1]}${inside[2] ? `&${inside[2]}` : ''}${inside[3] ?? ''}`;
+    const to = `${location.pathname}?page=${inside[1]}${inside[2] ? `&${inside[2]}` : ''}${inside[3] ?? ''}`;
+    if (link.target === '_blank') window.open(to, '_blank', 'noopener');
+    else location.href = to;
   });
   const script = document.createElement('script');
   script.textContent = await window.unpackNotebook(document.querySelector(`script[data-file="${main}"]`).textContent);

@@ -19,7 +19,7 @@ import {
   KEEP_BEFORE,
   KEPT_BEFORE,
 } from '#words/ideas.ts';
-import { FOUND, type Found, type Idea, ideasCsv, readIdeas, remaining } from '../../exercises/ideas.ts';
+import { FOUND, type Found, type Idea, ideasCsv, readIdeas, remaining, whatRemains } from '../../exercises/ideas.ts';
 import { saveFile } from '../../figures/kit/save.ts';
 import { reasonOf } from '../../words/reason.ts';
 import { all, make, setText, whenSent } from '../dom.ts';
@@ -133,8 +133,6 @@ export const mountIdeasClass = (place: HTMLElement): void => {
     const rows = remaining(read.flatMap((one) => (one.ok ? one.value : [])));
     setText(status, [ideasOf(read.length - refused.length, refused.length), ...refused.slice(0, 3)].join(' '));
     table.hidden = rows.length === 0;
-    const verdict = ({ of, held }: { of: number; held: number }) =>
-      of === 0 ? IDEA_VERDICT.open : held > 0 ? IDEA_VERDICT.remains : IDEA_VERDICT.gone;
     table.replaceChildren(
       make(
         'table',
@@ -150,7 +148,9 @@ export const mountIdeasClass = (place: HTMLElement): void => {
               make('th', { scope: 'row' }, misconception),
               make('td', {}, heldBy(before.held, before.of)),
               make('td', {}, heldBy(after.held, after.of)),
-              make('td', {}, verdict(after)),
+              make('td', {}, heldBy(before.right, before.of)),
+              make('td', {}, heldBy(after.right, after.of)),
+              make('td', {}, IDEA_VERDICT[whatRemains({ before, after })]),
             ),
           ),
         ),

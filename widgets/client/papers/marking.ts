@@ -1,5 +1,9 @@
-/** A filled grid is marked against each student’s own numbers: scores, and which exercises and slips were missed. */
+/** A filled grid is marked against each student’s own numbers: scores, which exercises and slips were missed, and each answer. */
 import {
+  ANSWER_HEAD,
+  ANSWER_KINDS,
+  ANSWERS_UNREAD,
+  BY_ANSWER,
   EXERCISE_HEAD,
   FILLED_GRID,
   HALF_FOR_SLIP,
@@ -16,14 +20,17 @@ import {
   STUDENT,
   TIMES_HEAD,
   TITLE_HEAD,
+  UNREAD_HEAD,
+  VERDICT_HEAD,
   WRONG_HEAD,
 } from '#words/classroom.ts';
-import { type Marked, markGrid, scoresCsv } from '../../exercises/mark.ts';
+import { answersOf, type Marked, markGrid, scoresCsv } from '../../exercises/mark.ts';
 import { saveFile } from '../../figures/kit/save.ts';
 import { make, whenSent } from '../dom.ts';
 import { button, type ClassAbove, status, textField } from './parts.ts';
 
-const HEADS = [STUDENT, EXERCISE_HEAD, TITLE_HEAD, RIGHT_HEAD, WRONG_HEAD, LEFT_HEAD];
+const HEADS = [STUDENT, EXERCISE_HEAD, TITLE_HEAD, RIGHT_HEAD, WRONG_HEAD, UNREAD_HEAD, LEFT_HEAD];
+const ANSWER_HEADS = [STUDENT, EXERCISE_HEAD, TITLE_HEAD, ANSWER_HEAD, VERDICT_HEAD, SLIP_HEAD];
 
 const table = (caption: string, heads: readonly string[], rows: readonly (readonly string[])[]): HTMLElement => {
   const cells = (of: readonly string[], tag: 'th' | 'td') =>
@@ -54,7 +61,9 @@ export const mountMarking = (place: HTMLElement, above: ClassAbove): void => {
   const found = make('div', { class: 'marked' });
   let last: Marked | undefined;
   const save = button(SCORES_AS_CSV, () => {
-    if (last) saveFile(scoresCsv(last, { heads: HEADS, score: SCORE, says: SLIP_HEAD }), 'scores.csv', 'text/csv');
+    if (!last) return;
+    const words = { heads: HEADS, score: SCORE, says: SLIP_HEAD, answers: ANSWER_HEADS, kinds: ANSWER_KINDS };
+    saveFile(scoresCsv(last, words), 'scores.csv', 'text/csv');
   });
   save.hidden = true;
   const form = make(
@@ -65,17 +74,32 @@ export const mountMarking = (place: HTMLElement, above: ClassAbove): void => {
     make('div', { class: 'button-row' }, make('button', { type: 'submit' }, MARK_ANSWERS), save),
   );
   whenSent(form, () => {
+    // What an earlier grid gave is not to be taken for this one’s.
+    last = undefined;
+    save.hidden = true;
+    found.replaceChildren();
     const papers = above.papers();
     if (!papers.ok) return said.refuse(papers);
     const read = markGrid(grid.field.value, papers.value, above.marks, half.checked ? 0.5 : 0);
     grid.field.setAttribute('aria-invalid', String(!read.ok));
     if (!read.ok) return said.refuse(read);
     last = read.value;
-    const { students, items, slips, most, unknown, missing } = read.value;
-    said.say(marked(students.length, unknown, missing.length));
+    const { students, items, slips, most, unknown, missing, taken } = read.value;
+    const answers = answersOf(read.value);
+    const unread = answers.filter(({ kind }) => kind === 'unread');
+    said.say(marked(students.length, unknown, missing, taken, unread.length));
     save.hidden = false;
     const number = (x: number) => String(Math.round(x * 100) / 100);
-    found.replaceChildren(
+    found.append(
+      ...(unread.length === 0
+        ? []
+        : [
+            table(
+              ANSWERS_UNREAD,
+              [STUDENT, TITLE_HEAD, ANSWER_HEAD, SLIP_HEAD],
+              unread.map((a) => [a.student, a.title, a.typed, a.says]),
+            ),
+          ]),
       table(
         SCORES,
         [STUDENT, SCORE],
@@ -83,13 +107,23 @@ export const mountMarking = (place: HTMLElement, above: ClassAbove): void => {
       ),
       table(
         MISSED_ITEMS,
-        [TITLE_HEAD, RIGHT_HEAD, WRONG_HEAD, LEFT_HEAD],
-        items.map((i) => [i.title, String(i.right), String(i.wrong), String(i.left)]),
+        [TITLE_HEAD, RIGHT_HEAD, WRONG_HEAD, UNREAD_HEAD, LEFT_HEAD],
+        items.map((i) => [i.title, String(i.right), String(i.wrong), String(i.unread), String(i.left)]),
       ),
       table(
         MISSED_SLIPS,
         [SLIP_HEAD, TITLE_HEAD, TIMES_HEAD],
         slips.map((s) => [s.says, items.find((i) => i.key === s.key)?.title ?? '', String(s.count)]),
+      ),
+      make(
+        'details',
+        {},
+        make('summary', {}, BY_ANSWER),
+        table(
+          BY_ANSWER,
+          [STUDENT, TITLE_HEAD, ANSWER_HEAD, VERDICT_HEAD, SLIP_HEAD],
+          answers.map((a) => [a.student, a.title, a.typed, ANSWER_KINDS[a.kind], a.says]),
+        ),
       ),
     );
   });

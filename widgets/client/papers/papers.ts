@@ -1,6 +1,6 @@
 /**
  * Where a teacher sets papers: chapters and counts, class code, roster; then sheets and key for print, and the question bank as
- * files. All of it is worked out in the browser. The roster is neither stored nor put into the link.
+ * files. All of it is worked out in the browser. The roster is neither stored nor put into the link; it stays with the tab.
  */
 
 import {
@@ -9,6 +9,7 @@ import {
   HALF_FOR_SLIP,
   LARGE_PRINT,
   LOOK,
+  PRINT_EMPTY_GRID,
   PRINT_GRID,
   PRINT_METHOD,
   ROOM_NAMES,
@@ -63,6 +64,7 @@ import { saveFile } from '../../figures/kit/save.ts';
 import type { ClassData } from '../../page/class-data.ts';
 import { reasonOf } from '../../words/reason.ts';
 import { all, make, setText, whenSent } from '../dom.ts';
+import { keepForm } from './keep-form.ts';
 import { mountLab } from './lab.ts';
 import { mountMarking } from './marking.ts';
 import { measureFor } from './measure.ts';
@@ -123,8 +125,15 @@ export const mountPapers = (
   const roster = make('textarea', { id: 'papers-roster', rows: '5', autocomplete: 'off', spellcheck: 'false' });
   const status = make('p', { class: 'verdict', role: 'status' });
   const preview = make('div', { class: 'papers-preview', role: 'region', 'aria-label': FIRST_SHEET, tabindex: '0' });
-  const stacks = { sheets: printed('sheets'), grid: printed('grid'), method: printed('method'), key: printed('key') };
+  const stacks = {
+    sheets: printed('sheets'),
+    grid: printed('grid'),
+    empty: printed('empty-grid'),
+    method: printed('method'),
+    key: printed('key'),
+  };
   const [sheets, keys, method, grid] = [stacks.sheets.place, stacks.key.place, stacks.method.place, stacks.grid.place];
+  const emptyGrid = stacks.empty.place;
   const printing = make('div', { class: 'button-row', hidden: '' });
   const link = make('a', { href: '#' }, LINK_TO_SET);
   window.addEventListener('afterprint', () => delete document.body.dataset.print, { signal: until });
@@ -146,6 +155,10 @@ export const mountPapers = (
   printing.append(
     button(PRINT_SHEETS, stacks.sheets.print),
     button(PRINT_GRID, printRest(stacks.grid)),
+    button(PRINT_EMPTY_GRID, () => {
+      emptyGrid.innerHTML = gridSheet(papers, { classCode: code.value, version: bank.version }, false);
+      stacks.empty.print();
+    }),
     button(PRINT_METHOD, printRest(stacks.method)),
     button(PRINT_KEY, printKeys),
     button(GRID_AS_CSV, csvOf(true)),
@@ -210,6 +223,11 @@ export const mountPapers = (
   until.addEventListener('abort', () => stop());
   const set = () => {
     stop();
+    // Not to be printed before the last one is there, and none of an earlier setting.
+    printing.hidden = true;
+    papers = [];
+    keyTexts = [];
+    for (const part of [sheets, keys, method, grid, emptyGrid, preview]) part.replaceChildren();
     const made = order();
     if (!made.ok) return;
     const class_ = readRoster(roster.value);
@@ -224,12 +242,7 @@ export const mountPapers = (
     const places = placesFor(undefined);
     say('');
     showLink(made.value);
-    // Not to be printed before the last one is there.
-    printing.hidden = true;
     preview.setAttribute('aria-busy', 'true');
-    papers = [];
-    keyTexts = [];
-    for (const part of [sheets, keys, method, grid, preview]) part.replaceChildren();
     const look = { 'data-room': looks.chosen(), ...(large.checked ? { 'data-large': '' } : {}) };
     for (const [name, value] of Object.entries(look)) sheets.setAttribute(name, value);
     if (!large.checked) delete sheets.dataset.large;
@@ -387,7 +400,8 @@ export const mountPapers = (
     },
     marks: marksOf,
   };
-  for (const part of all(document, '[data-classwork]')) {
+  const parts = all(document, '[data-classwork]');
+  for (const part of parts) {
     part.querySelector('[data-without-script]')?.remove();
     if (part.dataset.classwork === 'lab') mountLab(part, above);
     if (part.dataset.classwork === 'marking') mountMarking(part, above);
@@ -401,4 +415,6 @@ export const mountPapers = (
         setText(version, questionBank(bank.version));
       });
   }
+  // Own exercises have a file of their own.
+  keepForm([place, ...parts.filter(({ dataset }) => dataset.classwork !== 'own')], until);
 };

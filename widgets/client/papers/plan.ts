@@ -81,6 +81,9 @@ export const mountPlan = (place: HTMLElement, course: readonly CourseChapter[]):
     }),
   );
   const set = () => {
+    last = undefined;
+    acts.hidden = true;
+    for (const part of [shown, sheet.place]) part.replaceChildren();
     const [n, each] = [readLessons(lessons.field.value), readMinutes(minutes.field.value)];
     lessons.field.setAttribute('aria-invalid', String(!n.ok));
     minutes.field.setAttribute('aria-invalid', String(!each.ok));

@@ -7,11 +7,12 @@ import {
   PRINT_SAFETY,
   projectPairsSay,
   SAFETY,
+  SIZES_SEARCHED,
   TAPS_NAMES,
   WANTED_LEAD,
   WHICH_TAPS,
 } from '#words/classroom.ts';
-import { projectPairs, TAPS } from '../../exercises/project-pairs.ts';
+import { farOff, projectPairs, TAPS } from '../../exercises/project-pairs.ts';
 import { escapeText } from '../../input/escape.ts';
 import { type NumberFormat, numeral, show } from '../../input/format.ts';
 import { readQuantity } from '../../input/quantity.ts';
@@ -44,12 +45,22 @@ export const mountProject = (place: HTMLElement): void => {
   const said = status();
   const shown = make('div', { class: 'table-scroll', tabindex: '0', role: 'region', 'aria-label': PAIRS_FOR_PROJECT });
   const find = () => {
+    shown.replaceChildren();
     const lead = readQuantity(wanted.field.value, 'mm', 'µm');
     wanted.field.setAttribute('aria-invalid', String(!lead.ok));
     if (!lead.ok) return said.refuse(lead);
-    const pairs = projectPairs(Math.abs(lead.value.value), taps.chosen());
+    const [motion, kind] = [Math.abs(lead.value.value), taps.chosen()];
+    const pairs = projectPairs(motion, kind);
     if (!pairs.ok) return said.refuse(pairs);
-    said.say(projectPairsSay(pairs.value.length, TAPS_NAMES[taps.chosen()]));
+    const off = farOff(pairs.value, motion);
+    said.say(
+      projectPairsSay(
+        pairs.value.length,
+        TAPS_NAMES[kind],
+        SIZES_SEARCHED[kind],
+        off === undefined ? undefined : numeral(100 * off, 2),
+      ),
+    );
     const rows = pairs.value.map(({ A, C, Delta, gain, stroke }) => [
       `${A.designation} + ${C.designation}`,
       show(Delta, MOTION, 'both'),

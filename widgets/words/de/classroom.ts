@@ -30,6 +30,7 @@ export const LARGE_PRINT = 'große Schrift';
 export const PRINT_GRID = 'Antwortraster drucken';
 export const PRINT_METHOD = 'Rechenwege drucken';
 export const GRID_AS_CSV = 'Antwortraster als CSV';
+export const PRINT_EMPTY_GRID = 'Das leere Raster drucken';
 export const EMPTY_GRID_AS_CSV = 'Leeres Raster zum Ausfüllen, als CSV';
 
 export const labFor: typeof En.labFor = (student) => `Labor: eine Differenzialschraube messen. ${student}`;
@@ -113,9 +114,18 @@ export const PRINT_LAB = 'Laborblätter drucken';
 export const PRINT_RIGS = 'Aufbauten drucken';
 export const PRINT_LAB_KEY = 'Drucken, was sie verstecken';
 export const RIGS_AS_CSV = 'Ablesungen aller Aufbauten als CSV';
-export const OPEN_RIG = 'Die Ablesungen des ersten Aufbaus im Kapitel über Kalibrierung beurteilen';
+export const OPEN_RIG = 'Die Ablesungen des ersten Aufbaus im Kapitel über Kalibrierung (ein neuer Tab)';
 export const TYPED_READINGS =
-  'Ablesungen einer Person, wie vom Blatt abgeschrieben: Fläche; Ablesung (µm); up oder down, eine je Zeile';
+  'Ablesungen einer Person, wie vom Blatt abgeschrieben, eine je Zeile: Fläche; Ablesung; up oder down, zum Beispiel 1; 14,6; up';
+export const READINGS_IN = 'Ablesungen ohne Einheit sind in';
+export const RIG_COLUMNS: Same<typeof En.RIG_COLUMNS> = ['Name', 'Fläche', 'Ablesung', 'Einheit', 'Richtung'];
+export const readingsJudged: typeof En.readingsJudged = (v) =>
+  [
+    `Eine Umdrehung bewegt um ${v.lead} ± ${v.half}. Nach Entwurf sind es ${v.design}; beides stimmt ${v.agrees ? 'überein' : 'nicht überein'}.`,
+    ...(v.lost === undefined ? [] : [`Umkehrspiel zwischen auf und ab: ${v.lost}.`]),
+    ...(v.wave === undefined ? [] : [`Einmal je Umdrehung weicht die Bewegung um ± ${v.wave} ab.`]),
+  ].join(' ');
+export const OPEN_READINGS = 'Diese Ablesungen im Kapitel über Kalibrierung (ein neuer Tab)';
 export const TYPED_PAIR = 'Das Paar, zu dem sie gehören';
 export const JUDGE_READINGS = 'Diese Ablesungen beurteilen';
 export const FIRST_LAB = 'Erstes Laborblatt, Aufbau und Lösung';
@@ -133,13 +143,32 @@ export const LEFT_HEAD = 'Ausgelassen';
 export const MISSED_ITEMS = 'Nach Aufgabe';
 export const MISSED_SLIPS = 'Nach Fehler';
 export const TIMES_HEAD = 'Wie oft';
-export const SLIP_HEAD = 'Was dazu gesagt wurde';
+export const SLIP_HEAD = 'Was es verrät';
 export const SCORES = 'Punkte';
-export const marked: typeof En.marked = (students, unknown, missing) =>
+export const UNREAD_HEAD = 'Nicht gelesen';
+export const ANSWER_HEAD = 'Antwort';
+export const VERDICT_HEAD = 'Urteil';
+export const ANSWER_KINDS: Same<typeof En.ANSWER_KINDS> = {
+  right: 'richtig',
+  wrong: 'falsch',
+  unread: 'nicht gelesen',
+  left: 'ausgelassen',
+};
+export const ANSWERS_UNREAD = 'Antworten, die nicht zu lesen waren. Bessere sie im Raster aus und bewerte noch einmal';
+export const BY_ANSWER = 'Nach Person, Antwort für Antwort';
+export const marked: typeof En.marked = (students, unknown, missing, taken, unread) =>
   [
     `${students === 1 ? 'Eine Person ist' : `${students} Lernende sind`} bewertet.`,
+    ...(unread === 0
+      ? []
+      : [
+          unread === 1
+            ? 'Eine Antwort war nicht zu lesen und bringt noch nichts.'
+            : `${unread} Antworten waren nicht zu lesen und bringen noch nichts.`,
+        ]),
+    ...taken.map(({ name, student }) => `„${name}“ ist für „${student}“ genommen.`),
     ...(unknown.length === 0 ? [] : [`Nicht auf der Liste oben: ${unknown.join(', ')}.`]),
-    ...(missing === 0 ? [] : [`${missing} von der Liste ${missing === 1 ? 'hat' : 'haben'} keine Zeile im Raster.`]),
+    ...(missing.length === 0 ? [] : [`Auf der Liste, ohne Zeile im Raster: ${missing.join(', ')}.`]),
   ].join(' ');
 
 export const USED = 'wird benutzt';
@@ -202,8 +231,17 @@ export const PAIR_HEADS: Same<typeof En.PAIR_HEADS> = [
   'Verstärkung',
   'Hub, ein Durchmesser von jedem verbraucht',
 ];
-export const projectPairsSay: typeof En.projectPairsSay = (count, taps) =>
-  `${count === 1 ? 'Ein Paar' : `${count} Paare`}, das nächste zuerst: ${taps}.`;
+export const projectPairsSay: typeof En.projectPairsSay = (count, taps, sizes, off) =>
+  [
+    ...(off === undefined ? [] : [`Kein Paar ist nahe: Das nächste liegt ${off} % daneben.`]),
+    `${count === 1 ? 'Ein Paar' : `${count} Paare`}, das nächste zuerst: ${taps}.`,
+    `Gesucht wurde unter: ${sizes}.`,
+  ].join(' ');
+export const SIZES_SEARCHED: Same<typeof En.SIZES_SEARCHED> = {
+  metric: 'gängigen metrischen Größen von M4 bis M16, Regel- und Feingewinde',
+  inch: 'UNC und UNF von Nr. 8 bis 5/8',
+  either: 'gängigen metrischen Größen von M4 bis M16, Regel- und Feingewinde; UNC und UNF von Nr. 8 bis 5/8',
+};
 
 export const SAFETY: Same<typeof En.SAFETY> = {
   title: 'Sicherheit in der Werkstatt',

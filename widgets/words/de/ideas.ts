@@ -23,11 +23,19 @@ export const IDEAS_FILES = 'Dateien der Klasse (CSV)';
 export const IDEAS_READ = 'Was die Klasse denkt';
 export const ideasOf: typeof En.ideasOf = (files, refused) =>
   `${files === 1 ? 'Eine Datei ist' : `${files} Dateien sind`} gelesen${refused === 0 ? '' : `, ${refused} abgelehnt`}. Was die meisten noch glauben, steht zuerst.`;
-export const IDEAS_HEADS: Same<typeof En.IDEAS_HEADS> = ['Vorstellung', 'Vorher', 'Nachher', 'Urteil'];
+export const IDEAS_HEADS: Same<typeof En.IDEAS_HEADS> = [
+  'Vorstellung',
+  'Vertreten vorher',
+  'Vertreten nachher',
+  'Richtig vorher',
+  'Richtig nachher',
+  'Urteil',
+];
 export const heldBy: typeof En.heldBy = (held, of) => (of === 0 ? '–' : `${held} von ${of}`);
 export const IDEA_VERDICT: Same<typeof En.IDEA_VERDICT> = {
   remains: 'bleibt',
   gone: 'weg',
+  unheld: 'nicht vertreten',
   open: 'nach dem Weg noch nicht gefragt',
 };
 export const IDEAS_WITHOUT_SCRIPT = 'Um die Dateien einer Klasse zu lesen, braucht es JavaScript.';

@@ -28,6 +28,7 @@ export const gridColumn = (number: number): string => `${number}`;
 export const LOOK = 'On the sheets';
 export const ROOM_NAMES = { none: 'no room to work', some: 'room for some lines', much: 'room for a drawing' } as const;
 export const LARGE_PRINT = 'large print';
+export const PRINT_EMPTY_GRID = 'Print the empty grid';
 export const PRINT_GRID = 'Print the answer grid';
 export const PRINT_METHOD = 'Print how it is worked';
 export const GRID_AS_CSV = 'Answer grid as CSV';
@@ -114,9 +115,26 @@ export const PRINT_LAB = 'Print the lab sheets';
 export const PRINT_RIGS = 'Print the rigs';
 export const PRINT_LAB_KEY = 'Print what they hide';
 export const RIGS_AS_CSV = 'Readings of all rigs as CSV';
-export const OPEN_RIG = 'Judge the readings of the first rig in the chapter on calibration';
+export const OPEN_RIG = 'The readings of the first rig in the chapter on calibration (a new tab)';
 export const TYPED_READINGS =
-  'Readings of one student, as typed from the sheet: flat; reading (µm); up or down, one a line';
+  'Readings of one student, as typed from the sheet, one a line: flat; reading; up or down, for example 1; 14.6; up';
+export const READINGS_IN = 'Readings without a unit are in';
+export const RIG_COLUMNS = ['Student', 'Flat', 'Reading', 'Unit', 'Direction'] as const;
+/** What a fit says of one student’s readings, each as it is printed. */
+export const readingsJudged = (v: {
+  readonly lead: string;
+  readonly half: string;
+  readonly design: string;
+  readonly agrees: boolean;
+  readonly lost: string | undefined;
+  readonly wave: string | undefined;
+}): string =>
+  [
+    `A turn moves ${v.lead} ± ${v.half}. By design it is ${v.design}; the two ${v.agrees ? 'agree' : 'do not agree'}.`,
+    ...(v.lost === undefined ? [] : [`Lost motion between up and down: ${v.lost}.`]),
+    ...(v.wave === undefined ? [] : [`Once a turn the motion is off by ± ${v.wave}.`]),
+  ].join(' ');
+export const OPEN_READINGS = 'These readings in the chapter on calibration (a new tab)';
 export const TYPED_PAIR = 'The pair they are of';
 export const JUDGE_READINGS = 'Judge these readings';
 export const FIRST_LAB = 'First lab sheet, rig and key';
@@ -136,13 +154,31 @@ export const LEFT_HEAD = 'Left out';
 export const MISSED_ITEMS = 'By exercise';
 export const MISSED_SLIPS = 'By slip';
 export const TIMES_HEAD = 'Times';
-export const SLIP_HEAD = 'What was said to it';
+export const SLIP_HEAD = 'What it tells';
 export const SCORES = 'Scores';
-export const marked = (students: number, unknown: readonly string[], missing: number): string =>
+export const UNREAD_HEAD = 'Not read';
+export const ANSWER_HEAD = 'Answer';
+export const VERDICT_HEAD = 'Verdict';
+export const ANSWER_KINDS = { right: 'right', wrong: 'wrong', unread: 'not read', left: 'left out' } as const;
+export const ANSWERS_UNREAD = 'Answers that could not be read. Mend them in the grid, and mark again';
+export const BY_ANSWER = 'By student, answer by answer';
+export const marked = (
+  students: number,
+  unknown: readonly string[],
+  missing: readonly string[],
+  taken: readonly { readonly name: string; readonly student: string }[],
+  unread: number,
+): string =>
   [
     `${students === 1 ? 'One student is' : `${students} students are`} marked.`,
+    ...(unread === 0
+      ? []
+      : [
+          `${unread === 1 ? 'One answer' : `${unread} answers`} could not be read, and ${unread === 1 ? 'earns' : 'earn'} nothing yet.`,
+        ]),
+    ...taken.map(({ name, student }) => `“${name}” is taken for “${student}”.`),
     ...(unknown.length === 0 ? [] : [`Not on the roster above: ${unknown.join(', ')}.`]),
-    ...(missing === 0 ? [] : [`${missing} of the roster ${missing === 1 ? 'has' : 'have'} no row in the grid.`]),
+    ...(missing.length === 0 ? [] : [`On the roster, without a row in the grid: ${missing.join(', ')}.`]),
   ].join(' ');
 
 // Exercises as a teacher wants them.
@@ -206,8 +242,18 @@ export const FIND_PAIRS = 'Find pairs';
 export const PAIRS_FOR_PROJECT = 'Pairs for the project';
 export const NET_LEAD_HEAD = 'Pair';
 export const PAIR_HEADS = ['Net lead', 'Gain', 'Stroke, one diameter of each used up'];
-export const projectPairsSay = (count: number, taps: string): string =>
-  `${count === 1 ? 'One pair' : `${count} pairs`}, the nearest first: ${taps}.`;
+/** `off` is how far the nearest pair is from what was asked, in per cent, where it is no near one. */
+export const projectPairsSay = (count: number, taps: string, sizes: string, off: string | undefined): string =>
+  [
+    ...(off === undefined ? [] : [`No pair is near: the nearest is ${off} % off.`]),
+    `${count === 1 ? 'One pair' : `${count} pairs`}, the nearest first: ${taps}.`,
+    `Searched: ${sizes}.`,
+  ].join(' ');
+export const SIZES_SEARCHED = {
+  metric: 'the common metric sizes from M4 to M16, coarse and fine',
+  inch: 'UNC and UNF from No. 8 to 5/8',
+  either: 'the common metric sizes from M4 to M16, coarse and fine; UNC and UNF from No. 8 to 5/8',
+} as const;
 
 // The safety sheet: common practice, no source.
 

@@ -21,11 +21,12 @@ export const IDEAS_FILES = 'Files of the class (CSV)';
 export const IDEAS_READ = 'What the class thinks';
 export const ideasOf = (files: number, refused: number): string =>
   `${files === 1 ? 'One file is' : `${files} files are`} read${refused === 0 ? '' : `, ${refused} refused`}. The idea that most still hold stands first.`;
-export const IDEAS_HEADS = ['Idea', 'Before', 'After', 'Says'] as const;
+export const IDEAS_HEADS = ['Idea', 'Held before', 'Held after', 'Right before', 'Right after', 'Says'] as const;
 export const heldBy = (held: number, of: number): string => (of === 0 ? '–' : `${held} of ${of}`);
 export const IDEA_VERDICT = {
   remains: 'remains',
   gone: 'gone',
+  unheld: 'not held',
   open: 'not asked after the route yet',
 } as const;
 export const IDEAS_WITHOUT_SCRIPT = 'Reading the files of a class needs JavaScript.';

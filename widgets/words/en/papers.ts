@@ -17,7 +17,7 @@ export const LOOK_AT_UNIT = 'look at the unit, since a thou is a thousandth of a
 
 // What is asked, and what is said of an answer.
 
-const UNIT_NAMES: Readonly<Record<string, string>> = { '°': 'degrees', '%': 'per cent' };
+const UNIT_NAMES: Readonly<Record<string, string>> = { '°': 'degrees', '%': 'per cent', in: 'inches' };
 export const ask = (unit: string, digits: number): string =>
   `Answer ${unit === '1' ? 'as a plain number' : `in ${UNIT_NAMES[unit] ?? unit}`}, to ${digits} significant digits.`;
 export const backwardsTitle = (title: string): string => `${title}, backwards`;
@@ -183,6 +183,8 @@ export const eachOnce = (letters: string): string => `Write each of ${letters} o
 /** `count` names stand more than once, the first of which is now called `first`, in quotes. */
 export const namesTwice = (count: number, first: string): string =>
   `${count === 1 ? 'One name stands' : `${count} names stand`} in the roster more than once; the later ones are numbered, ${first} and so on, so that no two students get one paper.`;
+export const unitNotTaken = (line: string, unit: string): string =>
+  `${line}: ${unit} is no unit that a student can be asked in, so all of it is the name; the units are mm and inch.`;
 export const paperOf = (student: string): string => `Exercises: ${student}`;
 export const keyOf = (student: string): string => `Key: ${student}`;
 export const paperFoot = (classCode: string, student: string, bank: string): string =>

@@ -49,6 +49,8 @@ export const EXERCISES = {
   'lab-pair-side': ({ line, why }, behind) => `Zeile ${line} der Paare: ${behind(why)}`,
   'lab-pair-idle': ({ line, text }) =>
     `Zeile ${line} der Paare, ${quoted(text)}, bewegt nichts: Die beiden Steigungen sind gleich. Wähle zwei verschiedene.`,
+  'lab-units-mixed': ({ line, unit, before }) =>
+    `Zeile ${line} der Ablesungen ist in ${unit}, eine frühere in ${before}: Schreibe alle in einer Einheit.`,
   'grid-empty': () =>
     'Das Raster ist leer; füge das ausgefüllte Raster mit seinem Kopf aus der Tabellenkalkulation ein.',
   'grid-too-long': ({ characters, most }) =>

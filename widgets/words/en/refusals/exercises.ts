@@ -47,6 +47,8 @@ export const EXERCISES = {
   'lab-pair-side': ({ line, why }, behind) => `Line ${line} of the pairs: ${behind(why)}`,
   'lab-pair-idle': ({ line, text }) =>
     `Line ${line} of the pairs, ${quoted(text)}, moves nothing: its two leads are alike. Choose two that differ.`,
+  'lab-units-mixed': ({ line, unit, before }) =>
+    `Line ${line} of the readings is in ${unit}, an earlier one in ${before}: write all in one unit.`,
   'grid-empty': () => 'The grid is empty; paste the filled grid, with its head, from the spreadsheet.',
   'grid-too-long': ({ characters, most }) =>
     `The grid has ${characters} characters; at most ${most} are read: paste it in parts.`,
