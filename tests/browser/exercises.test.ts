@@ -342,7 +342,7 @@ describe('the page of class material', () => {
       expect(told.length).toBeGreaterThan(0);
       expect(new Set(told).size, 'told now and then, not at every slice').toBeLessThan(seen.length / 2);
       expect(await set(page, 'Ada')).toMatch(/^One paper is set/);
-      expect(await page.locator('.papers-print[data-kind=sheets] .paper').count()).toBe(1);
+      expect(await page.locator('.papers-print[data-kind=sheets] section.paper').count()).toBe(1);
     },
   );
 
@@ -356,7 +356,7 @@ describe('the page of class material', () => {
     });
     expect(await set(page, 'Ada\nBob')).toMatch(/^2 papers are set/);
     await page.waitForTimeout(300);
-    expect(await page.locator('.papers-print[data-kind=sheets] .paper').count()).toBe(2);
+    expect(await page.locator('.papers-print[data-kind=sheets] section.paper').count()).toBe(2);
     expect(await status(page)).toMatch(/^2 papers are set/);
   });
 

@@ -200,7 +200,7 @@ describe('shown large', () => {
     expect(await says.isVisible()).toBe(false);
     await page.getByRole('button', { name: 'Show the readings' }).click();
     expect(await says.isVisible()).toBe(true);
-    expect(await sentence(place)).toContain('87.50 µm');
+    expect(await sentence(place)).toContain('43.75 µm');
     // Turned there by its knob, which is where it seems to be.
     const knob = await stage.locator('[data-knob]').boundingBox();
     if (!knob) throw new Error('no knob');
