@@ -35,7 +35,7 @@ describe('another result', () => {
     await page.keyboard.press('Enter');
     await settled(page);
     expect(await words(result(page, 'z_c'))).toBe('= 87.50 µm');
-    expect((await written(page)).searchParams.get('foot.n')).toBe(null);
+    expect((await written(page)).searchParams.get('foot.n')).toBe('1');
     await page.keyboard.press('Escape');
     expect(await behind.count()).toBe(0);
     expect(await page.evaluate(() => document.activeElement?.getAttribute('data-sym'))).toBe('z_c');
