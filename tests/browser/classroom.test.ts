@@ -30,7 +30,7 @@ describe('the projector view', () => {
     await knob.focus();
     await page.keyboard.press('Shift+ArrowUp');
     await settled(page);
-    expect(await sentence(section)).toContain('2 turns clockwise');
+    expect(await sentence(section)).toContain('1.5 turns clockwise');
     await page.getByRole('button', { name: 'The next one' }).focus();
     await page.keyboard.press('ArrowRight');
     await page.keyboard.press('ArrowRight');

@@ -64,7 +64,7 @@ it('puts a saved chapter in the place of the page, with the reader’s numbers, 
     );
   await save('Saved once.');
   const section = await shown(figure(page, 'section'));
-  expect(await sentence(section)).toContain('87.50 µm');
+  expect(await sentence(section)).toContain('43.75 µm');
   expect(await fieldIn(section, /^Thread A/i).inputValue()).toBe('M12×1.5');
   const first = await listening();
   expect(first.length).toBeGreaterThan(2);

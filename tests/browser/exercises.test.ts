@@ -234,13 +234,13 @@ describe('the page of class material', () => {
 
   it('sets a paper for each of the roster, and prints a page for each and nothing else, on A4 and Letter', async (context) => {
     needs(context, 'paper');
-    const page = await open(`?class=7B&ask=one-screw:1,two-screws:1&bank=${BANK.version}`, {
+    const page = await open(`?class=7B&ask=one-screw:1,two-screws:1,lead-error:1&bank=${BANK.version}`, {
       fresh: true,
     });
     expect(await set(page, 'Ada\nBob\nBob\n<b>Eve</b>')).toMatch(
-      /^4 papers are set, 2 exercises each\..*One name stands in the roster more than once/,
+      /^4 papers are set, 3 exercises each\..*One name stands in the roster more than once/,
     );
-    expect(await page.locator('.papers-print[data-kind=sheets] .paper').count()).toBe(4);
+    expect(await page.locator('.papers-print[data-kind=sheets] section.paper').count()).toBe(4);
     expect(await page.locator('.papers-print b').count()).toBe(0);
     await page.evaluate(() => {
       window.print = () => {};
@@ -371,7 +371,7 @@ describe('the page of class material', () => {
     });
     expect(await set(page, 'Ada\nBob')).toMatch(/^2 papers are set/);
     await page.waitForTimeout(300);
-    expect(await page.locator('.papers-print[data-kind=sheets] .paper').count()).toBe(2);
+    expect(await page.locator('.papers-print[data-kind=sheets] section.paper').count()).toBe(2);
     expect(await status(page)).toMatch(/^2 papers are set/);
   });
 

@@ -200,7 +200,7 @@ describe('shown large', () => {
     expect(await says.isVisible()).toBe(false);
     await page.getByRole('button', { name: 'Show the readings' }).click();
     expect(await says.isVisible()).toBe(true);
-    expect(await sentence(place)).toContain('87.50 µm');
+    expect(await sentence(place)).toContain('43.75 µm');
     // Turned there by its knob, which is where it seems to be.
     const knob = await stage.locator('[data-knob]').boundingBox();
     if (!knob) throw new Error('no knob');
@@ -210,7 +210,7 @@ describe('shown large', () => {
     await page.mouse.move(x + knob.width * 0.3, y, { steps: 8 });
     await page.mouse.up();
     await settled(page);
-    expect(await sentence(place)).toMatch(/^1\.2[0-9]* turns clockwise/);
+    expect(await sentence(place)).toMatch(/^0\.7[0-9]* turns clockwise/);
     await page.keyboard.press('Escape');
     await awake(page);
     expect(await stage.getAttribute('style')).toBe(null);

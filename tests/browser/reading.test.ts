@@ -240,7 +240,7 @@ describe('opened as files', () => {
   it('a plot from a file follows the numbers', inDeep, async () => {
     const { page } = await visit('two-screws.html?foot.A=M8x1.25&foot.C=5/16-18', { from: asFiles() });
     const plot = await shown(figure(page, 'motion-plot'));
-    await sentenceWith(plot, 'At 1 turn it is at +161.1 µm');
+    await sentenceWith(plot, 'At 0.5 turns it is at +80.56 µm');
   });
 });
 
