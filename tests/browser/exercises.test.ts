@@ -326,6 +326,26 @@ describe('the page of class material', () => {
     expect(await page.evaluate(() => JSON.stringify({ ...localStorage }) + location.href)).not.toContain('Student');
   });
 
+  it('takes old papers away where new ones are refused, and has what was typed again after another chapter', async () => {
+    const page = await open('', { fresh: true });
+    const sheets = page.getByRole('button', { name: 'Print the sheets' });
+    await set(page, 'Ada');
+    expect(await sheets.isVisible()).toBe(true);
+    expect(await set(page, '')).toMatch(/^The roster is empty/);
+    expect(await sheets.isVisible()).toBe(false);
+    expect(await page.locator('.papers-print .paper-page:not([data-kind=safety] *)').count()).toBe(0);
+    await page.getByLabel(/^Roster/).fill('Léa\nZoe; inch');
+    await page.getByLabel('Class code').fill('7B');
+    await page.getByLabel('Class code').blur();
+    await page.goto(page.url().replace(/class-material.*/, 'glossary.html'));
+    await page.goBack();
+    await page.waitForSelector('.papers form');
+    expect(await page.getByLabel(/^Roster/).inputValue()).toBe('Léa\nZoe; inch');
+    expect(
+      await page.evaluate(() => JSON.stringify([{ ...localStorage }, { ...sessionStorage }, location.href])),
+    ).not.toContain('Zoe');
+  });
+
   it(
     'sets a thousand papers while the page goes on, says how far it is, and lets none be printed before all are set',
     inDeep,

@@ -127,6 +127,9 @@ describe('a student who works in inches', () => {
       ['Dot', 'inch'],
       ['Ada (2)', 'inch'],
     ]);
+    // What stands behind a semicolon and is no unit is told, not passed over.
+    expect(valueIn(readRoster('Ada; inch\nX; cm')).notes.join(' ')).toMatch(/“cm” is no unit/);
+    expect(valueIn(readRoster('Ada; inch\nBob')).notes).toEqual([]);
   });
 
   it('gets the same exercises with answers in thou and inches, which are judged and worked in them', () => {

@@ -29,8 +29,11 @@ export const keepForm = (places: readonly HTMLElement[], until: AbortSignal): vo
   const kept = keptBefore();
   for (const field of fields()) {
     const before = kept[nameOf(field)];
-    if (ticked(field) && typeof before === 'boolean') field.checked = before;
-    else if (typeof before === 'string') field.value = before;
+    if (ticked(field)) {
+      if (typeof before !== 'boolean' || before === field.checked) continue;
+      field.checked = before;
+      if (before) field.dispatchEvent(new Event('change', { bubbles: true }));
+    } else if (typeof before === 'string') field.value = before;
   }
   const keep = () => {
     const now = Object.fromEntries(fields().map((f) => [nameOf(f), ticked(f) ? f.checked : f.value]));

@@ -130,7 +130,11 @@ export const mountLab = (place: HTMLElement, above: ClassAbove): void => {
         half: written(leadInterval.half, 2),
         design: written(one.Delta),
         agrees: leadInterval.low <= one.Delta && one.Delta <= leadInterval.high,
-        lost: hysteresis.determined ? written(hysteresis.lostMotion, 3) : undefined,
+        // Less than its own uncertainty is no lost motion that the readings show.
+        lost:
+          hysteresis.determined && Math.abs(hysteresis.gap) > hysteresis.interval.half
+            ? written(hysteresis.lostMotion, 3)
+            : undefined,
         wave: periodic.determined && periodic.significant ? written(periodic.amplitude, 2) : undefined,
       }),
     );

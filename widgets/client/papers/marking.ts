@@ -110,11 +110,15 @@ export const mountMarking = (place: HTMLElement, above: ClassAbove): void => {
         [TITLE_HEAD, RIGHT_HEAD, WRONG_HEAD, UNREAD_HEAD, LEFT_HEAD],
         items.map((i) => [i.title, String(i.right), String(i.wrong), String(i.unread), String(i.left)]),
       ),
-      table(
-        MISSED_SLIPS,
-        [SLIP_HEAD, TITLE_HEAD, TIMES_HEAD],
-        slips.map((s) => [s.says, items.find((i) => i.key === s.key)?.title ?? '', String(s.count)]),
-      ),
+      ...(slips.length === 0
+        ? []
+        : [
+            table(
+              MISSED_SLIPS,
+              [SLIP_HEAD, TITLE_HEAD, TIMES_HEAD],
+              slips.map((s) => [s.says, items.find((i) => i.key === s.key)?.title ?? '', String(s.count)]),
+            ),
+          ]),
       make(
         'details',
         {},
