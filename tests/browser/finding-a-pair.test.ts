@@ -54,7 +54,7 @@ describe('the list', () => {
     await page.keyboard.press('Enter');
     await page.waitForURL(/two-screws\.html\?/);
     await page.waitForSelector('html[data-awake]');
-    expect(await sentence(await shown(figure(page, 'section')))).toContain('5.556 µm');
+    expect(await sentence(await shown(figure(page, 'section')))).toContain('2.778 µm');
     expect(await fieldIn(figure(page, 'section'), /^Thread C/).inputValue()).toBe('#8-36 UNF');
   });
 

@@ -65,8 +65,9 @@ describe('the policy', () => {
             address,
           ).toBe(true);
           faults.splice(0);
+          // Half a turn of a net lead of 162.5 µm.
           await type(fieldIn(section, /^Thread A/i), 'M12x1.75');
-          expect(await words(section.locator('[data-says]'))).toContain('162.5 µm');
+          expect(await words(section.locator('[data-says]'))).toContain('81.25 µm');
           expect(faults).toEqual([]);
         }
       },
