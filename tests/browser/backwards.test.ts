@@ -22,7 +22,7 @@ describe('another result', () => {
     await page.keyboard.press('Enter');
     const turns = behind.locator('[data-way=n] button').first();
     expect(await words(turns)).toBe('turns = 2 turns');
-    expect(await words(behind.locator('[data-way=A]'))).toMatch(/cannot: .*nearest/i);
+    await expect.poll(() => words(behind.locator('[data-way=A]'))).toMatch(/cannot: .*nearest/i);
     await turns.focus();
     await page.keyboard.press('Enter');
     await settled(page);
@@ -48,7 +48,7 @@ describe('another result', () => {
     const behind = foot(page).locator('.asked-back');
     await behind.locator('input').fill('0.1 mm');
     await behind.locator('.wish button').click();
-    expect(await words(behind.locator('[data-way=A]'))).toMatch(/gives .*own with a pitch of 1\.4875 mm/);
+    await expect.poll(() => words(behind.locator('[data-way=A]'))).toMatch(/gives .*own with a pitch of 1\.4875 mm/);
     await behind.locator('[data-way=C] button').first().click();
     await settled(page);
     expect(await words(behind.locator('.field-note'))).toMatch(/^Now thread C = /);
@@ -123,9 +123,9 @@ describe('a number of a figure', () => {
     await settled(page);
     expect(await words(carried)).toBe('+175.0 µm');
     await behind.locator('.how-sure summary').click();
-    expect(await words(behind.locator('.shares li').first())).toMatch(/thread A ?84 %/);
+    await expect.poll(() => words(behind.locator('.shares li').first())).toMatch(/thread A ?84 %/);
     await behind.locator('.where-from summary').click();
-    expect(await words(behind.locator('.where-from'))).toMatch(/equation \(.*Source: Two helices/);
+    await expect.poll(() => words(behind.locator('.where-from'))).toMatch(/equation \(.*Source: Two helices/);
     await page.keyboard.press('Escape');
     expect(await behind.count()).toBe(0);
   });
@@ -149,7 +149,9 @@ describe('a ± behind a number', () => {
     await result(other.page, 'z_c').click();
     const sure = foot(other.page).locator('.how-sure');
     await sure.locator('summary').click();
-    expect(await words(sure)).toMatch(/k = 2\.00.*thread A ?84 %.*turns ?16 %.*Halve the ± of thread A first/s);
+    await expect
+      .poll(() => words(sure))
+      .toMatch(/k = 2\.00.*thread A ?84 %.*turns ?16 %.*Halve the ± of thread A first/s);
   });
 
   it('that is wrong says so beside its field, and the last good value stays', inDeep, async () => {

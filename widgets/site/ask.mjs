@@ -4,10 +4,9 @@
  * 'z_c=200 µm ± 2 µm'` finds one number from others in any order, with its ±, the relations on the way and their sources; --say gives it as a
  * sentence.
  */
-import { runnerImport } from 'vite';
+import { loadRooms } from './rooms.mjs';
 
-const load = async (path) =>
-  (await runnerImport(`${import.meta.dirname}/../${path}`, { configFile: false, logLevel: 'error' })).module;
+const load = (path) => loadRooms(`widgets/${path}`);
 const engine = await load('engine/index.ts');
 const { RELATIONS, relationNamed, symbolFact } = engine;
 const [name, json = '{}'] = process.argv.slice(2);

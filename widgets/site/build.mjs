@@ -11,11 +11,12 @@ import { existsSync, readdirSync, readFileSync, rmSync } from 'node:fs';
 import { resolve } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import { parseArgs } from 'node:util';
-import { build, runnerImport } from 'vite';
+import { build } from 'vite';
 import { inLanguage, languageNamed } from './language.mjs';
 import { lendingSource, planOf, takenFrom, takesOf } from './lent.mjs';
 import { writeOffline } from './offline.mjs';
 import { writeOneFile } from './one-file.mjs';
+import { loadRooms } from './rooms.mjs';
 import { namedRelations, withoutPackages, withoutWords } from './strip.mjs';
 import { packedStyles } from './styles.mjs';
 
@@ -151,11 +152,7 @@ export const buildNotebook = async (
   const { NODE_ENV, NOTEBOOK_LANGUAGE, NOTEBOOK_BESIDE } = process.env;
   Object.assign(process.env, { NODE_ENV: 'production', NOTEBOOK_LANGUAGE: language, NOTEBOOK_BESIDE: beside });
   rmSync(outDir, { recursive: true, force: true });
-  const { module } = await runnerImport(resolve(root, 'widgets/site/site.ts'), {
-    configFile: false,
-    logLevel: 'error',
-    plugins: inLanguage(language),
-  });
+  const module = await loadRooms('widgets/site/site.ts', language);
   const count = module.RELATIONS.length;
   const late = Object.fromEntries(module.LAZY.map(({ name }) => [name, figureSource(name)]));
   for (const name of ['papers', 'backwards']) late[name] = wordySource(name, module.RELATIONS);

@@ -9,10 +9,11 @@
 import { createHash } from 'node:crypto';
 import { readdirSync } from 'node:fs';
 import { resolve } from 'node:path';
-import { type Plugin, runnerImport, type ViteDevServer } from 'vite';
+import type { Plugin, ViteDevServer } from 'vite';
 import { escapeText } from '../input/escape.ts';
 import type { RenderCache } from './book.ts';
-import { inLanguage, LANGUAGES, type Language, languageNamed } from './language.mjs';
+import { LANGUAGES, type Language, languageNamed } from './language.mjs';
+import { loadRooms } from './rooms.mjs';
 import type * as Site from './site.ts';
 import { allStyles, packedStyles } from './styles.mjs';
 
@@ -50,9 +51,7 @@ export const site = ({ chapters, language = languageNamed(), beside = '' }: Edit
     caches.set(rooms, cache);
     return cache;
   };
-  const built = async () =>
-    (await runnerImport<typeof Site>(SITE, { configFile: false, logLevel: 'error', plugins: inLanguage(language) }))
-      .module;
+  const built = () => loadRooms<typeof Site>('widgets/site/site.ts', language);
   // A build has loaded the rooms already, to know the figures: it hands them on.
   let rooms: typeof Site | undefined;
   const readWhole = async () => {

@@ -4,12 +4,10 @@
  */
 import { readdirSync, readFileSync } from 'node:fs';
 import { relative, resolve } from 'node:path';
-import { runnerImport } from 'vite';
+import { loadRooms } from './rooms.mjs';
 
 const root = resolve(import.meta.dirname, '../..');
-const { countProse, proseFaults } = (
-  await runnerImport(`${import.meta.dirname}/prose.ts`, { configFile: false, logLevel: 'error' })
-).module;
+const { countProse, proseFaults } = await loadRooms('widgets/site/prose.ts');
 const filesIn = (folder, ending) =>
   readdirSync(resolve(root, folder), { recursive: true })
     // What is hard to read in another language, other rules would have to say.
