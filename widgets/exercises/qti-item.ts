@@ -15,6 +15,7 @@ import { acceptedInterval } from './interval.ts';
 import { LETTERS, type Offered } from './offered.ts';
 import { languageOf, saidByChapter } from './own-language.ts';
 import type { PaperLine } from './paper.ts';
+import { withIndexes } from './plain-formula.ts';
 import { statedAnswer } from './stated-answer.ts';
 import { stepLines } from './steps-text.ts';
 
@@ -239,7 +240,9 @@ export const qtiItem = (line: PaperLine, version: QtiVersion, { marks: marksOf, 
       e('defaultValue', {}, e('value', {}, value)),
     );
   const body = (content: string) => (version === '3.0' ? e('contentBody', {}, content) : content);
-  const steps = [...stepLines(item), answerText(item)].map((text) => e('li', {}, escapeXml(text))).join('');
+  const steps = [...stepLines(item), answerText(item)]
+    .map((text) => e('li', {}, withIndexes(escapeXml(text))))
+    .join('');
   const rubric = e(
     'rubricBlock',
     { view: 'scorer tutor', ...(version === '3.0' ? { use: 'scoring' } : {}) },

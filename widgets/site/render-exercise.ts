@@ -13,6 +13,7 @@ import {
 } from '#words/page.ts';
 import { drawItem } from '../exercises/draw.ts';
 import { acceptedText, answerText, askText } from '../exercises/exercise.ts';
+import { withIndexes } from '../exercises/plain-formula.ts';
 import { shownHtml } from '../exercises/shown-html.ts';
 import { stepLines } from '../exercises/steps-text.ts';
 import { escapeText } from '../input/escape.ts';
@@ -35,7 +36,7 @@ export const renderExercise = ({ exercise, lines }: ExerciseBlock, inline: Inlin
   const bySteps = exercise.kind !== 'wrong-line' && exercise.kind !== 'order';
   const worked = !bySteps
     ? stepLines(item)
-        .map((line) => `<li>${escapeText(line)}</li>`)
+        .map((line) => `<li>${withIndexes(escapeText(line))}</li>`)
         .join('')
     : steps.map((step, i) => renderStep(step, i, item.outcomes[i], (why) => inline(why, lines[i] ?? 1))).join('');
   return (
@@ -43,7 +44,7 @@ export const renderExercise = ({ exercise, lines }: ExerciseBlock, inline: Inlin
     `<details class="whole"${open ? ' open' : ''}><summary><h3 id="exercise-${id}-name"><span class="tag">${EXERCISE}</span> ${escapeText(title)}</h3> <span class="kind">${EXERCISE_KINDS[exercise.kind ?? (exercise.picture ? 'picture' : 'number')]}</span></summary>` +
     `<p class="question"><span data-question>${escapeText(item.question)}</span> <span class="ask">${escapeText(askText(item))}</span></p><div data-shown>${shownHtml(item)}</div><div class="attempt"></div>` +
     `<details class="hint"><summary>${HINT}</summary><p data-hint>${escapeText(item.hint)}</p></details>` +
-    `<details class="worked"><summary>${WORKED_ANSWER}</summary><ol class="steps">${worked}</ol>${bySteps && exercise.kind !== undefined && exercise.kind !== 'choice' ? `<p class="decides" data-decides>${escapeText(item.decides ?? '')}</p>` : ''}<p class="answer">${answerPlaces(escapeText(answerText(item)), escapeText(acceptedText(item)))}</p></details></details></section>`
+    `<details class="worked"><summary>${WORKED_ANSWER}</summary><ol class="steps">${worked}</ol>${bySteps && exercise.kind !== undefined && exercise.kind !== 'choice' ? `<p class="decides" data-decides>${escapeText(item.decides ?? '')}</p>` : ''}<p class="answer">${answerPlaces(withIndexes(escapeText(answerText(item))), escapeText(acceptedText(item)))}</p></details></details></section>`
   );
 };
 

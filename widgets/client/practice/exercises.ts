@@ -27,10 +27,12 @@ import { acceptedText, answerText, askText, type Exercise, type Item, itemAt } f
 import { judge } from '../../exercises/judge.ts';
 import { LETTERS } from '../../exercises/offered.ts';
 import { onFigure } from '../../exercises/on-figure.ts';
+import { withIndexes } from '../../exercises/plain-formula.ts';
 import { bankOrder } from '../../exercises/review.ts';
 import { shownHtml } from '../../exercises/shown-html.ts';
 import { stepLines } from '../../exercises/steps-text.ts';
 import { saveFile } from '../../figures/kit/save.ts';
+import { escapeText } from '../../input/escape.ts';
 import { unitText } from '../../input/format.ts';
 import { answerForm } from '../answer-form.ts';
 import { all, make, setText, whenSent } from '../dom.ts';
@@ -127,7 +129,8 @@ const practise = (
     setText(place.querySelector('.ask'), askText(item));
     setText(part('hint'), item.hint);
     setText(part('decides'), item.decides ?? '');
-    setText(part('answer'), answerText(item));
+    const answer = part('answer');
+    if (answer) answer.innerHTML = withIndexes(escapeText(answerText(item)));
     setText(part('accepted'), acceptedText(item));
     setText(label, yourAnswer(unitText(exercise.unit)));
     const between = place.querySelector<HTMLElement>('[data-between]');
@@ -139,8 +142,12 @@ const practise = (
     label.hidden = field.hidden = item.offered !== undefined;
     if (item.offered) offered.put(item.offered);
     const lines = all(place, '[data-step]');
+    const steps = place.querySelector('.steps');
     if (lines.length > 0) writeSteps(lines, exercise.steps, item.outcomes, store.view());
-    else place.querySelector('.steps')?.replaceChildren(...stepLines(item).map((line) => make('li', {}, line)));
+    else if (steps)
+      steps.innerHTML = stepLines(item)
+        .map((line) => `<li>${withIndexes(escapeText(line))}</li>`)
+        .join('');
     fade(Math.min(MOST_FADED, tallyOf(exercise.id).right, item.offered ? 0 : exercise.steps.length));
   };
   const put = (other: Item) => {
