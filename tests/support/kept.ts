@@ -16,7 +16,7 @@ const process_ = globalThis as { keptDigest?: string; keptParts?: Map<string, un
 
 const digest = (): string => {
   const hash = createHash('sha256').update(readFileSync(join(ROOT, 'package-lock.json')));
-  for (const room of ['widgets', 'chapters'])
+  for (const room of ['widgets', 'chapters', 'tests/support'])
     for (const file of readdirSync(join(ROOT, room), { recursive: true, encoding: 'utf8' }).sort())
       if (/\.(?:ts|mjs|md|json)$/.test(file)) hash.update(file).update(readFileSync(join(ROOT, room, file)));
   return hash.digest('hex').slice(0, 20);
@@ -27,8 +27,10 @@ const placeOf = (name: string): string => {
   process_.keptDigest ??= digest();
   const folder = join(FOLDER, process_.keptDigest);
   if (!existsSync(folder)) {
-    rmSync(FOLDER, { recursive: true, force: true });
+    // Another process may be making the same folder; only what is of other sources goes.
     mkdirSync(folder, { recursive: true });
+    for (const old of readdirSync(FOLDER))
+      if (old !== process_.keptDigest) rmSync(join(FOLDER, old), { recursive: true, force: true });
   }
   return join(folder, name);
 };

@@ -26,7 +26,8 @@ export const loadRooms = async (file, language = languageNamed()) => {
   const place = join(FOLDER, own);
   if (!existsSync(place)) {
     mkdirSync(FOLDER, { recursive: true });
-    for (const old of readdirSync(FOLDER)) if (old.startsWith(name)) rmSync(join(FOLDER, old), { force: true });
+    for (const old of readdirSync(FOLDER))
+      if (old.startsWith(name) && old.endsWith('.mjs')) rmSync(join(FOLDER, old), { force: true });
     // Whole under a name of its own first: another process may look for it.
     const half = `${place}.${process.pid}`;
     writeFileSync(half, code);
