@@ -11,7 +11,7 @@ import { writeOffline } from '../../widgets/site/offline.mjs';
 import { inDeep, some } from '../support/deep.ts';
 import { beyond } from '../support/driven.ts';
 import { needs } from '../support/engines.ts';
-import { figure, sentence, settled, shown, useBrowser, words } from '../support/page.ts';
+import { fieldIn, figure, sentence, settled, shown, useBrowser, words } from '../support/page.ts';
 
 const { visit } = useBrowser();
 
@@ -26,6 +26,8 @@ describe('the projector view', () => {
     /** Which of the figures and examples is shown. */
     const place = async () => Number.parseInt(await words(page.locator('.projector-place')), 10);
     const first = await place();
+    // The bars beside it would tell the room how far each part goes.
+    expect(await section.locator('.track').first().isVisible()).toBe(false);
     const knob = section.locator('[data-knob]');
     await knob.focus();
     await page.keyboard.press('Shift+ArrowUp');
@@ -36,6 +38,10 @@ describe('the projector view', () => {
     await page.keyboard.press('ArrowRight');
     expect(await place()).toBe(first + 2);
     await page.keyboard.press('PageUp');
+    expect(await place()).toBe(first + 1);
+    await page.keyboard.press('PageUp');
+    await fieldIn(section, /^Turns/).focus();
+    await page.keyboard.press('PageDown');
     expect(await place()).toBe(first + 1);
     await page.keyboard.press('Escape');
     expect(await page.locator('.projected').count()).toBe(0);

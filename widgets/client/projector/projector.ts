@@ -140,7 +140,8 @@ export const mountProjector = (
     if (event.key === 'Escape') return close();
     const busy =
       event.target instanceof Element && event.target.closest('input, textarea, select, [role=slider], details');
-    if (busy) return;
+    // A field of one line has no use for the keys of a remote that turn a page.
+    if (busy && !(busy.matches('input') && event.key.startsWith('Page'))) return;
     const way =
       event.key === 'ArrowRight' || event.key === 'PageDown'
         ? 1

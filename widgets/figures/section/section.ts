@@ -143,7 +143,7 @@ const tracks = (s: State): string => {
   const reach = reachOf(s);
   const columns = TRACKS.map(
     ([key, symbol, x]) =>
-      `<g class="track ${key}" data-sym="${symbol}"><path class="rail" d="M${x} ${px(mid - reach)}V${px(mid + reach)}"/><path class="zero" d="M${x - 9} ${mid}h18"/>` +
+      `<g class="track ${key}" data-told data-sym="${symbol}"><path class="rail" d="M${x} ${px(mid - reach)}V${px(mid + reach)}"/><path class="zero" d="M${x - 9} ${mid}h18"/>` +
       `<path class="move" data-track="${key}" d="${arrow(x, mid, s[key] * s.frame.scale)}"/><text transform="translate(${x} ${px(Math.min(mid + reach + 10, HEIGHT - LONGEST_NAME))}) rotate(-90)" class="track-name" text-anchor="end" dy="0.35em">${WORDS.parts[key]}</text></g>`,
   );
   return columns.join('');
