@@ -28,7 +28,7 @@ export const WORDS: Same<typeof En.WORDS> = {
   title: 'Karte aller Paare',
   mapOf: (axes) => `Karte aller Gewindepaare: ${axes}, mit Linien gleicher Bewegung`,
   leadAgainstLead: 'kürzere Steigung über längerer Steigung',
-  againstMotion: (what) => `${what} über der Bewegung je Umdrehung`,
+  againstMotion: (what) => `${what} über der Nettosteigung`,
   longerLead: (unit) => `längere Steigung, ${unit}`,
   shorterLead: (unit) => `kürzere Steigung, ${unit}`,
   upAxis: {
@@ -36,7 +36,7 @@ export const WORDS: Same<typeof En.WORDS> = {
     stroke: (unit) => `Hub, ${unit}`,
     size: (unit) => `größerer Durchmesser, ${unit}`,
   },
-  motionPerTurn: 'Bewegung je Umdrehung',
+  motionPerTurn: 'Nettosteigung',
   wanted: (motion) => `gewünscht: ${motion}`,
   leastStroke: (stroke) => `kleinster Hub: ${stroke}`,
   grains: 'ein Paar oder viele',
