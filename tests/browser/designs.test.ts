@@ -290,7 +290,7 @@ describe('the design sheet', () => {
         if (other !== own && other !== next && !other.contains(own) && !own?.contains(other) && !next?.contains(other))
           other.remove();
     });
-    expect(await words(page.locator('figure.design-sheet + h2'))).not.toBe('');
+    expect(await words(page.locator('figure.design-sheet + *'))).not.toBe('');
     for (const size of ['A4', 'Letter'] as const) expect(await print(page, size)).toHaveLength(2);
     // The heading alone would find room under it.
     await page.evaluate(() =>

@@ -90,7 +90,7 @@ describe('storage that is denied', () => {
     await settled(page);
     expect(await (await threadA(page)).inputValue()).toBe('M12×1.5');
     await units(page, 'inch');
-    expect(await sentence(await shown(figure(page, 'section')))).toContain('3.445 thou');
+    expect(await sentence(await shown(figure(page, 'section')))).toContain('1.722 thou');
   });
 });
 
@@ -186,7 +186,7 @@ describe('files that are missing', () => {
     );
     expect(await plot.locator('svg').first().isVisible()).toBe(true);
     await type(await threadA(page), 'M12x1.75');
-    expect(await sentence(figure(page, 'section'))).toContain('162.5 µm');
+    expect(await sentence(figure(page, 'section'))).toContain('81.25 µm');
     forgiveMissing(faults);
   });
 
@@ -195,7 +195,7 @@ describe('files that are missing', () => {
     await page.goto(`${without(/\.woff2$/)}two-screws.html`);
     await awake(page);
     await type(await threadA(page), 'M12x1.75');
-    expect(await sentence(figure(page, 'section'))).toContain('162.5 µm');
+    expect(await sentence(figure(page, 'section'))).toContain('81.25 µm');
     await page.evaluate(() => document.fonts.ready);
     const [wide, window] = await page.evaluate(() => [document.documentElement.scrollWidth, innerWidth]);
     expect(wide).toBeLessThanOrEqual(window ?? 0);
