@@ -24,7 +24,7 @@ import {
 } from '../kit/levelling/rounds.ts';
 import { mountPull } from '../kit/pull.ts';
 import { amount, type Row, signedAmount } from '../kit/readout.ts';
-import { px } from '../kit/svg.ts';
+import { arrowheads, px } from '../kit/svg.ts';
 import {
   type Frame,
   frameOf,
@@ -61,7 +61,7 @@ const draw = (s: PlateState, view: UnitView): string => {
       .join('')}</svg>` +
     `<p class="line picked" data-part="picked" role="status"></p>` +
     `<ul class="keys"><li><svg viewBox="0 0 30 12" aria-hidden="true"><path class="level" d="M1 6H29"/></svg>${WORDS.equallyHigh}<span data-part="step">${stepText(s, frame, view)}</span></li>` +
-    `<li><svg viewBox="0 0 30 12" aria-hidden="true"><path class="arrow strong rise" marker-end="url(#plate-head)" d="M1 6H28"/></svg>${WORDS.wayItRises}</li></ul></div>` +
+    `<li><svg viewBox="0 0 30 12" aria-hidden="true">${arrowheads('plate-key')}<path class="arrow strong rise" marker-end="url(#plate-key)" d="M1 6H28"/></svg>${WORDS.wayItRises}</li></ul></div>` +
     `<div class="plan-side"><div data-part="now">${nowHtml(s, view)}</div>` +
     `<p class="acts"><button type="button" data-act="turn" data-key="act-turn">${WORDS.turnThem}</button><button type="button" class="plain" data-act="back" data-key="act-back">${WORDS.roundBack}</button></p></div>`
   );
