@@ -126,7 +126,7 @@ describe('a finger', () => {
     ['how-much-friction.html', 'friction-curve', '[data-plane]'],
     ['lead-error.html', 'lead-error', '[data-slider=eps_A]'],
     ['preload-and-lock.html', 'force-chain', '[data-slider]'],
-    ['play-and-flanks.html', 'flanks-under-load', '[data-push]'],
+    ['which-flank.html', 'flanks-under-load', '[data-push]'],
   ] as const))
     it(`sets what runs sideways by a tap or a sideways pull: ${widget}`, async (context) => {
       needs(context, 'protocol');
