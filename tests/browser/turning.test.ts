@@ -205,11 +205,11 @@ describe('turning one figure', () => {
     await ramp.locator('[data-knob]').focus();
     await page.keyboard.press('ArrowUp');
     await settled(page);
-    expect(await fieldIn(ramp, /angle/i).inputValue()).toBe('75°');
-    expect(await words(ramp.locator('[data-read=carried]'))).toBe('−312.5 µm');
+    expect(await fieldIn(ramp, /angle/i).inputValue()).toBe('60°');
+    expect(await words(ramp.locator('[data-read=carried]'))).toBe('−250.0 µm');
     await ramp.getByRole('button', { name: /one step more/ }).click();
     await settled(page);
-    expect(await fieldIn(ramp, /angle/i).inputValue()).toBe('90°');
+    expect(await fieldIn(ramp, /angle/i).inputValue()).toBe('75°');
   });
 
   it('with the lock giving moves the carried part with thread A', inDeep, async () => {

@@ -3,6 +3,8 @@
  * right; the hands are told by labels only, so that the same task is done by keys alone and by single taps alone.
  */
 
+import { buildOrder } from '../../widgets/assembly/adjuster/build-order.ts';
+import { readAdjuster } from '../../widgets/assembly/adjuster/text.ts';
 import { type Stack, searchDrawer } from '../../widgets/assembly/drawer/stacks.ts';
 import {
   axialPlayA,
@@ -30,7 +32,7 @@ import { readThread } from '../../widgets/input/designation.ts';
 import { readFeet, readReadings, readRounds, writeRounds } from '../../widgets/input/levelling-table.ts';
 import { parseReadings } from '../../widgets/input/readings-table.ts';
 import { neighbourOf } from '../../widgets/input/thread-step.ts';
-import { CHAPTERS } from './chapters.ts';
+import { ADJUSTERS, CHAPTERS } from './chapters.ts';
 import { valueIn } from './results.ts';
 
 /** How a reader works a figure. Names are those that assistive technology is given. */
@@ -75,6 +77,15 @@ const one = (name: string, inputs: Record<string, number>): number => {
   return value;
 };
 /** What the drawer of its chapter can build. */
+/** Motion that the lock of the Riser takes on a reversal, on the card as it opens, mm. */
+const lockOnCard = (): number => {
+  const riser = valueIn(readAdjuster(ADJUSTERS.get('riser') ?? ''));
+  const bench = { eps_A: 0.001, eps_C: 0.001, theta_h: (1.5 * Math.PI) / 180, e_g: 0.001, mu: 0.15, kappa: 50_000 };
+  const last = valueIn(buildOrder(riser, bench)).at(-1);
+  if (last?.do !== 'reverse') throw new Error('the card does not end with a reversal');
+  return last.lock;
+};
+
 const drawerStacks = (): readonly Stack[] => {
   const listed = CHAPTERS.map(({ text }) => /^hardware = (.*)$/m.exec(text)?.[1]).find((text) => text !== undefined);
   return valueIn(runToEnd(searchDrawer(listed ?? '', 0.8))).stacks;
@@ -225,8 +236,8 @@ export const TASKS: readonly Task[] = [
     asks: 'an indicator that may be off by more lets more pass',
     work: (hands) => hands.step('How far one reading of the indicator may be off', 10),
     says: /A reversal may differ by ([\d.]+) µm/,
-    // Twice what the hand sets and twice the reading, which ten steps make 2 µm.
-    is: () => [2 * (micrometres(0.0875) * (1.5 / 360) + 2)],
+    // Twice what the hand sets and twice the reading, which ten steps make 2 µm, and what the key of the Riser lets go.
+    is: () => [2 * (micrometres(0.0875) * (1.5 / 360) + 2) + micrometres(lockOnCard())],
   },
   {
     widget: 'printed-spring',

@@ -22,7 +22,7 @@ export const CHAPTERS: readonly ChapterText[] = readdirSync(FOLDER)
   .sort()
   .map((name) => ({ file: `chapters/${name}`, text: readFileSync(resolve(FOLDER, name), 'utf8') }));
 
-const { adjusters: ADJUSTERS } = adjustersIn(FOLDER);
+export const { adjusters: ADJUSTERS } = adjustersIn(FOLDER);
 
 /** The whole book as it stands, with its front page. */
 export const wholeBook = (): Book => kept('book', () => readBook(FOLDER, FIGURES));
