@@ -175,7 +175,7 @@ describe('the map', () => {
           await place.getByRole('radio', { name: against, exact: true }).check();
           await settled(page);
           expect(await place.locator('.map').getAttribute('aria-label')).toContain(
-            against === 'the two leads' ? 'shorter lead against longer lead' : `${against} against motion`,
+            against === 'the two leads' ? 'shorter lead against longer lead' : `${against} against net lead`,
           );
           expect(await words(place.locator('.map'))).not.toMatch(/NaN|Infinity|undefined/);
         }
@@ -220,7 +220,7 @@ describe('the map', () => {
 
 describe('what rounding costs', () => {
   it('follows the threads, and says so where nothing is left to round', inDeep, async () => {
-    const { page } = await visit(PAGE);
+    const { page } = await visit('round-last.html');
     const place = await shown(figure(page, 'rounding-cost'));
     expect(await words(place.locator('.in-fractions'))).toBe('Exactly: 127/180 − 126/180 = 1/180 mm');
     expect(await sentence(place)).toContain('6.000 µm (+8.0 %)');
@@ -233,7 +233,7 @@ describe('what rounding costs', () => {
 });
 
 it('does not scroll sideways while a sentence has no number to say', inDeep, async () => {
-  const { page } = await visit(PAGE);
+  const { page } = await visit('round-last.html');
   const place = await shown(figure(page, 'rounding-cost'));
   const field = fieldIn(place, /^Thread C/);
   await place.getByRole('button', { name: /^thread C.*next smaller standard thread$/i }).click();

@@ -87,7 +87,9 @@ describe('the page', () => {
   it('takes a prediction and names the belief that the same motion takes the same torque', inDeep, async () => {
     const { page } = await visit(PAGE);
     const predict = page.locator('[data-predict]').first();
-    await predict.locator('input').fill('76.8');
+    // As tall as the bar of the Foot, in per cent.
+    await predict.locator('#prediction-on-0').fill('101');
+    await page.keyboard.press('Tab');
     await predict.getByRole('button', { name: 'Set my prediction' }).click();
     await settled(page);
     expect(await words(predict.locator('.verdict'))).toContain('their friction is not the same');
