@@ -17,7 +17,7 @@ import { loadRooms } from './rooms.mjs';
 import type * as Site from './site.ts';
 import { allStyles, packedStyles } from './styles.mjs';
 
-const SITE = resolve(import.meta.dirname, 'site.ts');
+const WIDGETS = resolve(import.meta.dirname, '..');
 const ICON = 'notebook.png';
 const SEARCH = 'search-index.js';
 const CLASS = 'class-data.js';
@@ -65,10 +65,21 @@ export const site = ({ chapters, language = languageNamed(), beside = '' }: Edit
     },
     configureServer(server) {
       server.watcher.add(chapters);
+      let loading: Promise<typeof Site> | undefined;
       server.watcher.on('all', (_event, path) => {
         if (path.startsWith(chapters)) server.ws.send(CHAPTER_SAVED);
+        if (!path.startsWith(WIDGETS) || !path.endsWith('.ts')) return;
+        loading = undefined;
+        server.ws.send({ type: 'full-reload' });
       });
-      const load = () => server.ssrLoadModule(SITE) as Promise<typeof Site>;
+      // What does not load is tried again at the next page.
+      const load = () => {
+        loading ??= built().catch((error) => {
+          loading = undefined;
+          throw error;
+        });
+        return loading;
+      };
       const tellMistakes = teller(server, async () => {
         const now = await load();
         return now.readBook(chapters, now.FIGURES, cacheOf(now)).mistakes.map(now.diagnosticText);
@@ -101,7 +112,6 @@ export const site = ({ chapters, language = languageNamed(), beside = '' }: Edit
           response.end(withMistakes(page.html, page.mistakes));
           tellMistakes();
         } catch (error) {
-          server.ssrFixStacktrace(error as Error);
           next(error);
         }
       });
