@@ -16,7 +16,7 @@ const process_ = globalThis as { keptDigest?: string; keptParts?: Map<string, un
 
 const digest = (): string => {
   const hash = createHash('sha256').update(readFileSync(join(ROOT, 'package-lock.json')));
-  for (const room of ['widgets', 'chapters', 'tests/support'])
+  for (const room of ['widgets', 'chapters'])
     for (const file of readdirSync(join(ROOT, room), { recursive: true, encoding: 'utf8' }).sort())
       if (/\.(?:ts|mjs|md|json)$/.test(file)) hash.update(file).update(readFileSync(join(ROOT, room, file)));
   return hash.digest('hex').slice(0, 20);
@@ -56,11 +56,4 @@ export const kept = <T>(name: string, make: () => T): T => {
   }
   process_.keptParts.set(name, part);
   return part;
-};
-
-/** The path of a file of this name, written once for these sources. */
-export const keptFile = async (name: string, make: () => Promise<string>): Promise<string> => {
-  const file = placeOf(name);
-  if (!existsSync(file)) write(file, await make());
-  return file;
 };
