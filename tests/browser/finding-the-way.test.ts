@@ -7,7 +7,7 @@ import { afterAll, describe, expect, inject, it } from 'vitest';
 import { inDeep } from '../support/deep.ts';
 import { beyond, type Page } from '../support/driven.ts';
 import { inChromium, needs } from '../support/engines.ts';
-import { settled, useBrowser, words } from '../support/page.ts';
+import { seenInPrint, settled, useBrowser, words } from '../support/page.ts';
 
 const { visit } = useBrowser();
 
@@ -181,29 +181,15 @@ describe('a worksheet', () => {
     const { page } = await visit('two-screws.html', { fresh: true });
     await page.locator('.predict summary').first().click();
     await beyond(page).emulateMedia({ media: 'print' });
-    const seen = await page.evaluate(
-      () =>
-        new Promise<number[]>((done) => {
-          const standing = (selector: string) =>
-            [...document.querySelectorAll(selector)].filter((e) => e.checkVisibility({ visibilityProperty: true }))
-              .length;
-          window.print = () => {
-            window.dispatchEvent(new Event('beforeprint'));
-            const counts = [
-              '.predict .question',
-              '.exercise .question',
-              '.reveal > p',
-              '.result',
-              'article > p:not([class])',
-              '.box.caution',
-              '.worksheet-head',
-            ].map(standing);
-            window.dispatchEvent(new Event('afterprint'));
-            done(counts);
-          };
-          [...document.querySelectorAll('button')].find((b) => b.textContent === 'Print as a worksheet')?.click();
-        }),
-    );
+    const seen = await seenInPrint(page, 'Print as a worksheet', [
+      '.predict .question',
+      '.exercise .question',
+      '.reveal > p',
+      '.result',
+      'article > p:not([class])',
+      '.box.caution',
+      '.worksheet-head',
+    ]);
     const [predictions = 0, exercises = 0, ...rest] = seen;
     expect(predictions).toBeGreaterThan(0);
     expect(exercises).toBeGreaterThan(0);

@@ -15,6 +15,7 @@ import {
   figure,
   pageNames,
   readThrough,
+  seenInPrint,
   sentence,
   sentenceWith,
   shown,
@@ -137,22 +138,7 @@ describe('on paper', () => {
   /** The page as it prints when a button of that name is pressed: how much of each stands then, and whether the last steps are whole. */
   const printed = async (page: Page, name: string) => {
     await beyond(page).emulateMedia({ media: 'print' });
-    const seen = await page.evaluate(
-      ({ name, selectors }) =>
-        new Promise<number[]>((done) => {
-          // What a browser does about printing, with a look at the page between; figures are waited for first.
-          window.print = () => {
-            window.dispatchEvent(new Event('beforeprint'));
-            const seen = selectors.map(
-              (selector) => [...document.querySelectorAll(selector)].filter((e) => e.checkVisibility()).length,
-            );
-            window.dispatchEvent(new Event('afterprint'));
-            done(seen);
-          };
-          [...document.querySelectorAll('button')].find((b) => b.textContent === name)?.click();
-        }),
-      { name, selectors: [ANSWERS, FOLDED, '.worked .steps .result'] },
-    );
+    const seen = await seenInPrint(page, name, [ANSWERS, FOLDED, '.worked .steps .result']);
     await beyond(page).emulateMedia({ media: 'screen' });
     const [answers, folded, results] = seen;
     return { answers, folded, results };

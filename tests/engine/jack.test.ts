@@ -5,7 +5,6 @@
 import { describe, expect, it } from 'vitest';
 import {
   abbeError,
-  type BuiltThread,
   EXACT,
   frictionAngle,
   gaugeOff,
@@ -29,41 +28,8 @@ import {
   wholeStiffness,
   windUp,
 } from '../../widgets/engine/index.ts';
+import { foot, STIFF, thread } from '../support/exact-jack.ts';
 import { reasonIn, valueIn } from '../support/results.ts';
-
-const STIFF = 1e7;
-
-const thread = (over: Partial<BuiltThread> = {}): BuiltThread => ({
-  h: 1,
-  L: 1.5,
-  d2: 9.026,
-  engaged: 10,
-  middle: 20,
-  clearance: 0.1,
-  upper: 'screw',
-  through: 'screw',
-  screw: EXACT,
-  nut: EXACT,
-  stiffness: STIFF,
-  mu: 0,
-  ...over,
-});
-
-/** The Foot, exact, without friction, locked stiffly and loaded along its axis. */
-const foot = (over: Partial<Jack> = {}): Jack => ({
-  A: thread(),
-  C: thread({ L: 1.5875, d2: 8.494, middle: 45, upper: 'nut', through: 'screw' }),
-  lock: { by: 'springs', kappa: 1e9 },
-  axes: { offset: 0, angle: 0, phase: 0 },
-  tip: 60,
-  load: 50,
-  beside: 0,
-  push: 0,
-  pushHeight: 60,
-  weightTurned: 0,
-  drag: 0,
-  ...over,
-});
 
 const at = (jack: Jack, ...turns: number[]): readonly Stand[] => valueIn(runJack(jack, turns));
 const joint = (stand: Stand | undefined, name: string) => {

@@ -2,37 +2,9 @@
 import { describe, expect, it } from 'vitest';
 import { type Asked, type BuiltThread, EXACT, type Jack, runToEnd, whichPartRun } from '../../widgets/engine/index.ts';
 import { howMany } from '../support/deep.ts';
+import { foot, thread } from '../support/exact-jack.ts';
 import { reasonIn, valueIn } from '../support/results.ts';
 
-const thread = (over: Partial<BuiltThread> = {}): BuiltThread => ({
-  h: 1,
-  L: 1.5,
-  d2: 9.026,
-  engaged: 10,
-  middle: 20,
-  clearance: 0.1,
-  upper: 'screw',
-  through: 'screw',
-  screw: EXACT,
-  nut: EXACT,
-  stiffness: 1e7,
-  mu: 0,
-  ...over,
-});
-const foot = (over: Partial<Jack> = {}): Jack => ({
-  A: thread(),
-  C: thread({ L: 1.5875, d2: 8.494, middle: 45, upper: 'nut' }),
-  lock: { by: 'springs', kappa: 1e9 },
-  axes: { offset: 0, angle: 0, phase: 0 },
-  tip: 60,
-  load: 50,
-  beside: 0,
-  push: 0,
-  pushHeight: 60,
-  weightTurned: 0,
-  drag: 0,
-  ...over,
-});
 const lead = (leadError: number): BuiltThread['screw'] => ({ ...EXACT, leadError });
 const COUNT = howMany(40, 400);
 const drawn = (jack: Jack, asked: Asked, { turns = [0, 0.25, 0.5, 0.75, 1], count = COUNT, seed = 3 } = {}) =>

@@ -318,3 +318,24 @@ export const saved = async (page: Page, act: () => Promise<void>): Promise<{ nam
   });
   return { name, bytes: Buffer.from(base64, 'base64') };
 };
+
+/** Presses a button that prints, and counts what stands on the paper of each selector; figures are waited for before. */
+export const seenInPrint = (page: Page, button: string, selectors: readonly string[]): Promise<number[]> =>
+  page.evaluate(
+    ([name, asked]) =>
+      new Promise<number[]>((done) => {
+        // What a browser does about printing, with a look at the page between.
+        window.print = () => {
+          window.dispatchEvent(new Event('beforeprint'));
+          const seen = asked.map(
+            (selector) =>
+              [...document.querySelectorAll(selector)].filter((e) => e.checkVisibility({ visibilityProperty: true }))
+                .length,
+          );
+          window.dispatchEvent(new Event('afterprint'));
+          done(seen);
+        };
+        [...document.querySelectorAll('button')].find((b) => b.textContent === name)?.click();
+      }),
+    [button, selectors] as const,
+  );
