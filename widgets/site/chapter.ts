@@ -167,9 +167,17 @@ const newWork = (file: string, adjusters: Adjusters, number?: number): Work => (
   base: 0,
 });
 
-/** A part of a long page that stands folded under its heading, and what its one line says. */
-const PART = 'part';
-const partSays = (token: Token | undefined): string => (token?.info ?? '').trim().slice(PART.length).trim();
+/**
+ * Boxes that are folded to the line that stands behind their name, and what is said where it is missing: a part of a long page under its
+ * heading, and a reference that the main line does not need. Paper has them open.
+ */
+const FOLDS = {
+  part: 'This part does not say what is in it; write “:::: part What is in it”.',
+  more: 'Say behind “::: more” what is folded: “::: more What each row says”.',
+} as const;
+const isFold = (name: string): name is keyof typeof FOLDS => Object.hasOwn(FOLDS, name);
+const foldSays = (token: Token | undefined, name: keyof typeof FOLDS): string =>
+  (token?.info ?? '').trim().slice(name.length).trim();
 
 /** Letters and numbers of a heading; signs between them become one stroke. */
 const anchorOf = (heading: string): string =>
@@ -178,35 +186,23 @@ const anchorOf = (heading: string): string =>
     .replace(/[^\p{L}\p{N}]+/gu, '-')
     .replace(/^-|-$/g, '');
 
-/** The box that stands folded under its own title: a reference that the main line does not need. Paper has it open. */
-const FOLD = 'more';
-
 const markdown = (work: Work): MarkdownIt => {
   const md = createMarkdownIt({ html: false, typographer: true, quotes: '“”‘’' });
   md.use(anchor, { tabIndex: false, slugify: anchorOf });
   for (const [name, heading] of Object.entries(BOXES))
     md.use(container, name, {
-      render: (tokens: Token[], i: number) => {
-        const folded = name === FOLD;
-        if (tokens[i]?.nesting !== 1) return folded ? '</details>\n' : '</aside>\n';
-        if (folded) {
-          const title = tokens[i].info.trim().slice(FOLD.length).trim();
-          if (title === '')
-            work.book.note(
-              (tokens[i].map?.[0] ?? 0) + 1,
-              'Say behind “::: more” what is folded: “::: more What each row says”.',
-            );
-          return `<details class="more"><summary>${md.utils.escapeHtml(title)}</summary>\n`;
-        }
-        return `<aside class="box ${name}">${heading === '' ? '' : `<p class="box-name">${heading}</p>`}\n`;
-      },
+      render: (tokens: Token[], i: number) =>
+        tokens[i]?.nesting === 1
+          ? `<aside class="box ${name}">${heading === '' ? '' : `<p class="box-name">${heading}</p>`}\n`
+          : '</aside>\n',
     });
-  md.use(container, PART, {
-    render: (tokens: Token[], i: number) =>
-      tokens[i]?.nesting === 1
-        ? `<details class="part"><summary>${escapeText(partSays(tokens[i]))}</summary>\n`
-        : '</details>\n',
-  });
+  for (const name of Object.keys(FOLDS).filter(isFold))
+    md.use(container, name, {
+      render: (tokens: Token[], i: number) =>
+        tokens[i]?.nesting === 1
+          ? `<details class="${name}"><summary>${escapeText(foldSays(tokens[i], name))}</summary>\n`
+          : '</details>\n',
+    });
   md.inline.ruler.before('escape', 'braces', delimited('{{', '}}', 'value'));
   md.inline.ruler.before('escape', 'dollars', delimited('$', '$', 'algebra'));
   // A value inside a paragraph knows how many line breaks stand before it; here it learns its line in the file.
@@ -378,8 +374,8 @@ const checkClosed = (tokens: readonly Token[], lines: readonly string[], book: D
           `This box is still open where another opens in line ${(token.map?.[0] ?? 0) + 1}; end it before that with a line :::.`,
         );
       open.push(token);
-      if (token.type === `container_${PART}_open` && partSays(token) === '')
-        book.note((token.map?.[0] ?? 0) + 1, 'This part does not say what is in it; write “:::: part What is in it”.');
+      const [, name = ''] = /^container_(.*)_open$/.exec(token.type) ?? [];
+      if (isFold(name) && foldSays(token, name) === '') book.note((token.map?.[0] ?? 0) + 1, FOLDS[name]);
     }
     const [from, to] = token.map ?? [0, 0];
     const closed = (line: number, mark: string): boolean => (lines[line] ?? '').replace(/[>\s]/g, '').startsWith(mark);
@@ -390,7 +386,7 @@ const checkClosed = (tokens: readonly Token[], lines: readonly string[], book: D
   }
 };
 
-const BOX_NAMES = [...Object.keys(BOXES), PART];
+const BOX_NAMES = [...Object.keys(BOXES), ...Object.keys(FOLDS)];
 
 /** Finds figures typed by hand, and marks that were meant for the press and would be printed as they stand. */
 const checkProse = (tokens: readonly Token[], book: Diagnostics, base = 0): void => {

@@ -32,7 +32,6 @@ export const BOXES: typeof En.BOXES = {
   summary: 'Kurz gesagt',
   note: '',
   doors: '',
-  more: '',
 };
 export const TABLE = 'Tabelle';
 export const HOW_TO_READ = 'Wie man es liest';

@@ -22,17 +22,14 @@ export const foot = (licence: string): string =>
 export const RESOURCE_TYPES = ['worked example', 'interactive figure', 'exercise'];
 export const EDUCATIONAL_LEVEL = 'vocational training';
 
-/** The heading of each kind of box; a note has none, nor have the doors of the front page. A fold says its own. */
-export const BOXES: Readonly<
-  Record<'goal' | 'misconception' | 'caution' | 'summary' | 'note' | 'doors' | 'more', string>
-> = {
+/** The heading of each kind of box; a note has none, nor have the doors of the front page. */
+export const BOXES: Readonly<Record<'goal' | 'misconception' | 'caution' | 'summary' | 'note' | 'doors', string>> = {
   goal: 'What you will be able to do',
   misconception: 'A likely mistake',
   caution: 'Caution',
   summary: 'In short',
   note: '',
   doors: '',
-  more: '',
 };
 export const TABLE = 'Table';
 export const HOW_TO_READ = 'How to read it';
