@@ -155,7 +155,7 @@ describe('the chapters', () => {
           });
           const outcomes = runSteps(
             steps.map((s) => s.step),
-            startScope(set, { sets, examples: new Map(), adjusters, spoilt: new Set() }),
+            startScope(set, { sets, examples: new Map(), adjusters, measured: new Set(), spoilt: new Set() }),
           );
           for (const [i, step] of steps.entries()) {
             const outcome = outcomes[i];
