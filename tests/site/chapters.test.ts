@@ -135,7 +135,7 @@ describe('the chapters', () => {
         let checked = 0;
         for (const kind of ['example', 'figure', 'predict'])
           for (const { info, lines } of blocksOf(text, kind)) {
-            const words = /^([^:]*?)(?: fades)?(?::|$)/.exec(info)?.[1]?.trim().split(/\s+/) ?? [];
+            const words = /^([^:]*?)(?: measured)?(?: fades)?(?::|$)/.exec(info)?.[1]?.trim().split(/\s+/) ?? [];
             const shared = words.includes('with');
             const set = words.at(-1) ?? '';
             if (!shared || !sets.has(set)) sets.set(set, sets.get(set) ?? []);
@@ -148,7 +148,7 @@ describe('the chapters', () => {
             }
           }
         for (const { info, lines, opening } of blocksOf(text, 'example')) {
-          const set = /^([^:]*?)(?: fades)?(?::|$)/.exec(info)?.[1]?.trim().split(/\s+/).at(-1) ?? '';
+          const set = /^([^:]*?)(?: measured)?(?: fades)?(?::|$)/.exec(info)?.[1]?.trim().split(/\s+/).at(-1) ?? '';
           const steps = lines.flatMap((line) => {
             const read = isStepLine(line.trim()) ? readStepLine(line.trim()) : undefined;
             return read?.ok ? [read.value] : [];

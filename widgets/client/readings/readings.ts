@@ -14,6 +14,7 @@ import {
   typedBefore,
 } from '#words/readings.ts';
 import { lengthOf, MOST_KEPT, markOf, type Readings, readingFields } from '../../assembly/readings.ts';
+import { grouped } from '../../input/format.ts';
 import { openStore, putReadings, readingsIn } from '../address.ts';
 import { designInUse, keepDesigns, onDesignsChange } from '../design-store.ts';
 import { all, make } from '../dom.ts';
@@ -91,7 +92,7 @@ export const mountReadings = (
     const before = earlier();
     if (missing) parts.push(notInLink);
     else if (apart) parts.push(keptOthers(owner), ' ', button(PUT_BACK, putBack), ' ', button(TAKE_THESE, take));
-    else if (lengthOf(inFields(last)) > MOST_KEPT) parts.push(tooLongToKeep(MOST_KEPT));
+    else if (lengthOf(inFields(last)) > MOST_KEPT) parts.push(tooLongToKeep(grouped(MOST_KEPT)));
     else if (!none(kept)) parts.push(keptHere(owner, !onlyHeld(readingsKey(owner))), ' ', button(EMPTY_THEM, empty));
     else if (!none(gone))
       parts.push(

@@ -1,5 +1,4 @@
 /** Was von Ablesungen gesagt wird, die dieser Browser behält. */
-import { grouped } from '../../input/format.ts';
 import type * as En from '../en/readings.ts';
 
 const withDesign = (design: string): string => (design === '' ? '' : `, beim Entwurf „${design}“`);
@@ -19,4 +18,4 @@ export const notInLink =
 export const typedBefore: typeof En.typedBefore = (design) =>
   `Auf dieser Seite wurden Ablesungen eingegeben, als kein Entwurf in Gebrauch war: Sie gehören noch nicht zu „${design}“.`;
 export const tooLongToKeep: typeof En.tooLongToKeep = (most) =>
-  `Die Ablesungen dieser Seite haben mehr als ${grouped(most)} Zeichen; so viel behält dieser Browser nicht: Behalte ihre Datei.`;
+  `Die Ablesungen dieser Seite haben mehr als ${most} Zeichen; so viel behält dieser Browser nicht: Behalte ihre Datei.`;

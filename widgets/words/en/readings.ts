@@ -1,6 +1,4 @@
 /** What is said of readings that this browser keeps. */
-import { grouped } from '../../input/format.ts';
-
 const withDesign = (design: string): string => (design === '' ? '' : `, with the design “${design}”`);
 
 export const keptHere = (design: string, lasting: boolean): string =>
@@ -17,5 +15,5 @@ export const notInLink =
   'The readings of this link are too long for it: they come back only in the browser in which they were typed.';
 export const typedBefore = (design: string): string =>
   `Readings were typed on this page while no design was in use: they do not belong to “${design}” yet.`;
-export const tooLongToKeep = (most: number): string =>
-  `The readings of this page have more than ${grouped(most)} characters, which this browser does not keep: keep their file.`;
+export const tooLongToKeep = (most: string): string =>
+  `The readings of this page have more than ${most} characters, which this browser does not keep: keep their file.`;
