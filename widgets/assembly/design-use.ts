@@ -219,6 +219,12 @@ const netLeadIn = (numbers: Texts): number | undefined => {
   return pair?.ok && pair.value.Delta !== 0 ? pair.value.Delta : undefined;
 };
 
+/** What a turn moves by the threads of a design, mm with its sense; undefined where it has not both. */
+export const netLeadOf = (design: Texts): number | undefined => {
+  const own = todays(design);
+  return netLeadIn({ ...own, ...numbersOfParts(own) });
+};
+
 /** A quantity of a design, if it holds a good one. */
 const amount = (numbers: Texts, name: SymbolName): number | undefined => {
   const { says, min, max } = symbolFact(name);
