@@ -50,6 +50,7 @@ export const GROUPS: Same<typeof En.GROUPS> = {
   plastic: 'Kunststoff',
   socket: 'Innensechskant',
   base: 'Grundteil',
+  done: 'Erledigt',
   circumstances: 'Wie gemessen wurde',
   setup: 'Was der Aufbau dazugibt',
 };
