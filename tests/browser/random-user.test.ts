@@ -49,7 +49,7 @@ const play = async ({ page: start, actions }: Journey): Promise<string[]> => {
     if (engine() !== 'webkit') await beyond(page).bringToFront();
     const user: User = { page, other, depth: 0 };
     for (const action of actions) {
-      const lost = await act(user, action);
+      const lost = await act(user, action).catch((error: Error) => [`fails: ${error.message}`]);
       if (lost.length > 0) return [`${action.do} at ${page.url()}`, ...lost];
     }
     const here = await wholeSight(page);

@@ -123,14 +123,17 @@ export class WebkitPage implements Page {
   async reload(): Promise<void> {
     await this.#ask('POST', '/refresh', {});
   }
-  /** The driver answers before the page has gone: back to another document, or to another place of this one. */
+  /**
+   * Back to another document, or to another place of this one. The driver’s own way back passes over places that no hand has gone to, and
+   * answers before the page has gone.
+   */
   async goBack(): Promise<void> {
     await this.evaluate(() => {
       const here = window as unknown as { left: boolean };
       here.left = false;
       addEventListener('popstate', () => Object.assign(here, { left: true }), { once: true });
+      setTimeout(() => history.back());
     });
-    await this.#ask('POST', '/back', {});
     const gone = () => this.evaluate(() => (window as unknown as { left?: boolean }).left !== false).catch(() => false);
     await this.until(gone, Boolean, () => 'did not go back');
     await this.waitForFunction(() => document.readyState === 'complete');
