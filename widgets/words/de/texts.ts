@@ -4,7 +4,8 @@ import type * as En from '../en/texts.ts';
 
 export const threadsLeftOut: typeof En.threadsLeftOut = (wrong, kept, why) =>
   `Ausgelassen: ${wrong.join(', ')}; ${kept === 1 ? 'das andere wird' : `die anderen ${kept} werden`} behalten. ${why}`;
-export const TOO_LONG_FOR_LINK = 'Zu lang für die Adresse: Ein Link trägt es nicht.';
+export const TOO_LONG_FOR_LINK =
+  'Zu lang für die Adresse: Ein Link trägt es nicht und holt es nur in diesem Browser zurück.';
 export const withoutPrice: typeof En.withoutPrice = (names) => `Ohne Preis: ${names.join(', ')}.`;
 export const waysLeftOut: typeof En.waysLeftOut = (unknown, ways) =>
   `Ausgelassen: ${unknown.join(', ')}; die Arten heißen ${ways.join(', ')}.`;
