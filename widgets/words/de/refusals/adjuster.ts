@@ -38,6 +38,8 @@ export const ADJUSTER: typeof En.ADJUSTER = {
     `Gelesen: ${quoted(phrase)} in der Zeile ${key}; schreibe es wie ${like}.`,
   'springs-drawing-lacks': ({ lacks }) =>
     `In der Zeichnung der Federn fehlt ${listed(lacks)}: Ergänze es in der Zeile springs, oder gib stattdessen eine Rate in N/mm an.`,
+  'springs-size-of-none': ({ shape, size, takes }) =>
+    `Gelesen: ${quoted(size)} in der Zeile springs; eine Feder wie ${quoted(shape)} hat ${listed(takes)}: Lass ${size} weg oder nenne eine andere Form.`,
   'springs-rate-and-drawing': ({ phrase }) =>
     `Gelesen: ${quoted(phrase)} neben einer Zeichnung der Federn, aus der ihre Rate folgt: Lass eines von beiden weg.`,
   'springs-in-two-rows': ({ phrase }) =>
