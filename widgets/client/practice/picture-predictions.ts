@@ -155,7 +155,7 @@ export const pictureField = (
   view: () => UnitView,
 ): PictureField =>
   model.curve && axes
-    ? curveField(model.curve, axes)
+    ? curveField(model.curve, axes, view)
     : model.on === 'bar'
       ? barField(id, model, fact, view)
       : offeredOrDial(id, model, status);
