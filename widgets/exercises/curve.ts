@@ -2,6 +2,7 @@
  * A curve that is predicted: its axes, the points a reader sets over them, the engine's curve, and what is said of the two. All numbers are in the
  * units of the axes.
  */
+import { UNIT_WORDS } from '#words/language.ts';
 import {
   CURVE_BENDS,
   CURVE_RIGHT,
@@ -119,7 +120,7 @@ export const curvePath = (curve: Curve, points: readonly (readonly [number, numb
 export const withAxisUnit = (value: number, { unit }: Axis): string => {
   const amount = numeral(Number(value.toPrecision(3)));
   const one = unit === 'turns' && /^−?1$/.test(amount);
-  return unit === '1' ? amount : `${amount}\u00a0${unitText(one ? 'turn' : (unit as Unit))}`;
+  return unit === '1' ? amount : `${amount}\u00a0${one ? UNIT_WORDS.turn : unitText(unit as Unit)}`;
 };
 
 /** As near as a hand draws, as shares of the axis: the idea counts. */
