@@ -4,6 +4,7 @@ import { inTodaysNames } from '../assembly/design-use.ts';
 import { CLASS_GLOBAL, type ClassData } from '../page/class-data.ts';
 import type { PageModel } from '../page/model.ts';
 import { openStore, withoutField } from './address.ts';
+import { mountBackAgain } from './back-again.ts';
 import { mountDesignNote } from './design-note.ts';
 import { mountDesigns } from './designs.ts';
 import { all, make, setText } from './dom.ts';
@@ -105,6 +106,7 @@ const wake = (until: AbortSignal) => {
   }
 
   keepAddress(store, until);
+  mountBackAgain(until);
 
   mountSymbolCards(root, model, store, announce, until);
   mountWay(root, until);
