@@ -21,6 +21,7 @@ import { groupState } from '../figures/kit/group-state.ts';
 import { choiceSays, optionText } from '../input/choices.ts';
 import { escapeText } from '../input/escape.ts';
 import { formatOf, show, showInFormula } from '../input/format.ts';
+import { wordsShown } from '../input/typed-words.ts';
 import { aroundPoint } from '../page/around-point.ts';
 import { reasonOf } from '../words/reason.ts';
 import {
@@ -100,12 +101,12 @@ const renderInputs = (set: string, inputs: readonly Input[], as = '', idle: read
 
 const valueText = (value: Value | undefined, { kind, name }: Input): string =>
   typeof value === 'object'
-    ? spokenNumber(value.designation)
+    ? spokenNumber(wordsShown('thread', value.designation))
     : typeof value === 'number'
       ? show(value, formatOf(symbolFact(name as SymbolName)), 'metric')
       : kind === 'choice'
         ? optionText(name, String(value ?? ''))
-        : String(value ?? '');
+        : wordsShown(name, String(value ?? ''));
 
 /** Figures speak the language of the edition, whatever that of the chapter. */
 const FIGURES_IN = LANGUAGE === WRITTEN_IN ? '' : ` lang="${LANGUAGE}"`;
