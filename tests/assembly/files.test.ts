@@ -18,28 +18,15 @@ import { modelXml, threeMfOf } from '../../widgets/assembly/files/three-mf.ts';
 import { clipPlate } from '../../widgets/assembly/print/clip-plate.ts';
 import { ladderOf, stripCoupon } from '../../widgets/assembly/print/coupons.ts';
 import { type Plate, plateMesh, plateOutlines } from '../../widgets/assembly/print/plate.ts';
-import { ringPlate } from '../../widgets/assembly/print/ring-plate.ts';
 import { capPart, postPart } from '../../widgets/assembly/print/turned-prints.ts';
-import { meanderOutline, meanderSolid } from '../../widgets/assembly/spring/spring-solid.ts';
-import type { MeanderDesign, OvalDesign } from '../../widgets/engine/index.ts';
+import { springPlate } from '../../widgets/assembly/spring/spring-plate.ts';
+import { acrossOf, type MeanderForm, type OvalForm, type StrapForm } from '../../widgets/engine/index.ts';
 import { outlinesOf } from '../../widgets/figures/part-files/outlines.ts';
 import { calledOf } from '../../widgets/figures/printed-spring/printed-spring.ts';
 import { canReadDxf, readDxf } from '../support/dxf-reader.ts';
 import { reasonIn, valueIn } from '../support/results.ts';
 
-const SPRING: MeanderDesign = {
-  shape: 'meander',
-  m: 4,
-  L: 12,
-  p: 3,
-  stub: 1.5,
-  t: 1.2,
-  lines: 3,
-  k: 1,
-  strain: 0.001,
-  free: 15,
-  width: 13.2,
-};
+const SPRING: MeanderForm = { shape: 'meander', m: 4, L: 12, p: 3, stub: 1.5, t: 1.2 };
 const HEIGHT = 5;
 const adjuster = valueIn(
   readAdjuster(
@@ -56,18 +43,9 @@ const CLIP = {
   radius: 18,
   strip: { thickness: 1.2, height: 8 },
 };
-const OVAL: OvalDesign = {
-  shape: 'ring',
-  cells: 3,
-  R: 6,
-  h: 0,
-  t: 1,
-  lines: 2,
-  k: 1,
-  strain: 0.001,
-  free: 21,
-  width: 13,
-};
+const OVAL: OvalForm = { shape: 'ring', cells: 3, R: 6, h: 0, t: 1 };
+const STRAP: StrapForm = { shape: 'strap', l: 27, t: 1.35 };
+const free = { high: HEIGHT, stretch: 0, reach: 0 };
 const cap = valueIn(capPart({ flats: 12.9, clearance: -0.1, outside: 24, depth: 6 }, PRINTER));
 const post = valueIn(postPart({ hole: 6, clearance: 0.2, length: 30, screw: 3 }, PRINTER));
 const noThread = { crests: { below: 0, above: 0 } };
@@ -75,14 +53,20 @@ const PLATES: readonly (readonly [string, Plate])[] = [
   ['ladder', ladderOf(13, 0.05).plate],
   ['strip coupon', stripCoupon(60, 2, 10)],
   ['clip', valueIn(clipPlate(CLIP, PRINTER))],
-  ['rings', ringPlate(OVAL, 6)],
-  ['one ring', ringPlate({ ...OVAL, cells: 1 }, 6)],
-  ['ovals', ringPlate({ ...OVAL, shape: 'oval', h: 4 }, 6)],
-  ['ovals with a short straight', ringPlate({ ...OVAL, shape: 'oval', h: 0.3 }, 6)],
+  ['meander', springPlate({ ...free, form: SPRING })],
+  [
+    'meander of many waves, stretched',
+    springPlate({ ...free, form: { ...SPRING, m: 12, p: 2.4, stub: 1.2 }, stretch: 4 }),
+  ],
+  ['meander with long ends', springPlate({ ...free, form: SPRING, reach: 6.5 })],
+  ['rings', springPlate({ ...free, form: OVAL })],
+  ['one ring, stretched', springPlate({ ...free, form: { ...OVAL, cells: 1 }, stretch: 1.5, reach: 3 })],
+  ['ovals', springPlate({ ...free, form: { ...OVAL, shape: 'oval', h: 4 } })],
+  ['ovals with a short straight', springPlate({ ...free, form: { ...OVAL, shape: 'oval', h: 0.3 } })],
+  ['strap', springPlate({ ...free, form: STRAP })],
+  ['strap, stretched', springPlate({ ...free, form: STRAP, stretch: 2 })],
 ];
 const MESHES: readonly (readonly [string, Mesh])[] = [
-  ['meander', meanderSolid(SPRING, HEIGHT)],
-  ['meander of many waves', meanderSolid({ ...SPRING, m: 12, p: 2.4, stub: 1.2 }, 8)],
   ...PLATES.map(([name, plate]) => [name, plateMesh(plate)] as const),
   ['cap', meshOf(cap, noThread)],
   ['post', meshOf(post, noThread)],
@@ -252,9 +236,10 @@ describe('printed parts with the offsets of a printer', () => {
 });
 
 describe('the outline of a meander', () => {
-  const outline = meanderOutline(SPRING);
+  const plate = springPlate({ ...free, form: SPRING });
+  const { outline } = plate;
   it('has the area of its solid, and of its strip, corners and wedges worked by hand', () => {
-    expect(area(outline) * HEIGHT).toBeCloseTo(meshVolume(meanderSolid(SPRING, HEIGHT)), 6);
+    expect(area(outline) * HEIGHT).toBeCloseTo(meshVolume(plateMesh(plate)), 6);
     // Strip 63 long; each of ten corners counts the centre lines whole, and gains a fillet of r²(1 − π/4), r = t/2; two wedges.
     const wedge = 1.5 * 1.2 * ((1.2 + 4.8) / 2) + 1.2 * 4.8;
     const r = 0.6;
@@ -264,7 +249,7 @@ describe('the outline of a meander', () => {
   });
   it('is as wide as the design says, and thick everywhere as drawn', () => {
     const xs = outline.map(([x]) => x);
-    expect(Math.max(...xs) - Math.min(...xs)).toBeCloseTo(SPRING.width, 9);
+    expect(Math.max(...xs) - Math.min(...xs)).toBeCloseTo(acrossOf(SPRING), 9);
   });
 });
 

@@ -38,7 +38,7 @@ describe('the lettering of German drawings, whose words are longer', () => {
     it(`of ${name} stands free and is large enough, wide and narrow`, inChromium, async () => {
       const { readPage, FIGURES } = await german();
       const { html = '' } = readPage(FOLDER, slugOf(name), FIGURES, new Map(), ASSETS) ?? {};
-      const { page } = await visit(name, { fresh: true, javaScriptEnabled: false });
+      const { page } = await visit(name, { fresh: true });
       await page.evaluate((main) => {
         const place = document.querySelector('main');
         if (place) place.innerHTML = main;

@@ -1,12 +1,14 @@
 /**
  * Spoils the engine and the assembly, one place at a time, and tells which faults no test turns red: `npm run mutate`, or
  * `npm run mutate -- effort contact`, with the score of each room at the end. Each file is judged by the tests that speak most of what it exports, less those that only
- * count many draws, which take minutes under a mutation tester's counters.
+ * count many draws, which take minutes under a mutation tester's counters. `SAMPLE=300 SEED=8 npm run mutate` spoils as many places as that, spread over the rooms,
+ * and judges each by every test of both rooms that comes by it.
  */
 import { mkdirSync, readdirSync, readFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { basename, join, resolve } from 'node:path';
 import { Stryker } from '@stryker-mutator/core';
+import { drawOnly, roomOf } from './sample.mjs';
 
 const root = resolve(import.meta.dirname, '../..');
 const out = process.env.MUTATION_REPORTS ?? join(tmpdir(), 'mutation');
@@ -48,28 +50,24 @@ const testsOf = ({ room, file }) => {
   return (judges.length > 0 ? judges : all.filter((test) => !BUSY.test(test))).slice(0, JUDGES);
 };
 
-/** Killed and left alive, by the folder of a file. */
-const rooms = new Map();
-process.chdir(root);
-for (const { room, file } of files) {
-  const include = testsOf({ room, file });
-  process.env.MUTATION_TESTS = include.map((test) => `tests/${room}/${test}`).join(' ');
-  const report = join(out, `${basename(file, '.ts')}.json`);
-  const results = await new Stryker({
+/** Spoils these files and has these tests judge. */
+const spoil = (mutate, tests, report) => {
+  process.env.MUTATION_TESTS = tests.join(' ');
+  return new Stryker({
     testRunner: 'vitest',
     plugins: ['@stryker-mutator/vitest-runner'],
     vitest: { configFile: 'tests/mutation/vitest.config.ts', related: false },
-    mutate: [`widgets/${room}/${file}`],
+    mutate,
     // Words are for people to judge.
     mutator: { excludedMutations: ['StringLiteral'] },
     coverageAnalysis: 'perTest',
     ignoreStatic: true,
     reporters: ['json'],
-    jsonReporter: { fileName: report },
+    jsonReporter: { fileName: join(out, `${report}.json`) },
     tempDirName: join(tmpdir(), 'mutation-work'),
     concurrency: Number(process.env.MUTATION_JOBS ?? 2),
     timeoutMS: 5000,
-    dryRunTimeoutMinutes: 10,
+    dryRunTimeoutMinutes: 30,
     // TypeScript 7 has no interface for reading this file.
     tsconfigFile: 'none.json',
     allowEmpty: true,
@@ -79,17 +77,43 @@ for (const { room, file } of files) {
   })
     .runMutationTest()
     .catch((error) => {
-      console.log(`${file}: ${error.message}`);
+      console.log(`${report}: ${error.message}`);
       return [];
     });
-  const killed = results.filter(({ status }) => status === 'Killed' || status === 'Timeout').length;
+};
+
+/** Killed and left alive, by the folder of a file. */
+const rooms = new Map();
+const tell = (name, results) => {
+  const killed = results.filter(({ status }) => status === 'Killed' || status === 'Timeout');
   const left = results.filter(({ status }) => status === 'Survived' || status === 'NoCoverage');
-  const of = `${room}/${file}`.split('/').slice(0, -1).join('/');
-  const before = rooms.get(of) ?? { killed: 0, all: 0 };
-  rooms.set(of, { killed: before.killed + killed, all: before.all + killed + left.length });
-  console.log(`${file}: ${killed} of ${killed + left.length} killed (${include.length} test files)`);
-  for (const { location, mutatorName, replacement } of left)
-    console.log(`  line ${location.start.line}, ${mutatorName}: ${replacement}`);
+  for (const { fileName } of [...killed, ...left]) {
+    const count = rooms.get(roomOf(fileName)) ?? { killed: 0, all: 0 };
+    rooms.set(roomOf(fileName), count);
+    count.all++;
+  }
+  for (const { fileName } of killed) rooms.get(roomOf(fileName)).killed++;
+  console.log(`${name}: ${killed.length} of ${killed.length + left.length} killed`);
+  for (const { fileName, location, mutatorName, replacement } of left)
+    console.log(`  ${basename(fileName)} line ${location.start.line}, ${mutatorName}: ${replacement}`);
+};
+
+process.chdir(root);
+const sample = process.env.SAMPLE;
+if (sample === undefined)
+  for (const { room, file } of files) {
+    const tests = testsOf({ room, file }).map((test) => `tests/${room}/${test}`);
+    tell(file, await spoil([`widgets/${room}/${file}`], tests, basename(file, '.ts')));
+  }
+else {
+  await drawOnly(root, Number(sample), process.env.SEED ?? '8');
+  const tests = ['engine', 'assembly'].flatMap((room) =>
+    readdirSync(join(root, 'tests', room))
+      .filter((test) => test.endsWith('.test.ts') && !BUSY.test(test))
+      .map((test) => `tests/${room}/${test}`),
+  );
+  const whole = files.map(({ room, file }) => `widgets/${room}/${file}`);
+  tell('the sample', await spoil(whole, tests, 'sample'));
 }
 const score = ({ killed, all }) => `${killed} of ${all} killed, ${((100 * killed) / Math.max(1, all)).toFixed(1)} %`;
 for (const [of, counts] of rooms) console.log(`${of}: ${score(counts)}`);

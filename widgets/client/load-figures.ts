@@ -81,7 +81,15 @@ const fromScript = async (name: string): Promise<FigureModule | undefined> => {
 };
 
 /** Late scripts that are no figures. */
-const OF_THE_PAGE: readonly string[] = ['papers', 'backwards', 'practice', 'ideas', 'projector', 'figure-page'];
+const OF_THE_PAGE: readonly string[] = [
+  'papers',
+  'backwards',
+  'practice',
+  'ideas',
+  'projector',
+  'readings',
+  'figure-page',
+];
 
 const fromServer = (name: string): Promise<FigureModule> =>
   import(

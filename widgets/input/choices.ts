@@ -39,6 +39,7 @@ export const CHOICES = {
   retention: { says: 'loss of force', options: ['stated', 'fitted to two readings'] },
   plastic: { says: 'printed in', options: ['as measured', 'PLA', 'PETG', 'ABS', 'ASA', 'PC', 'nylon, dry'] },
   ranked: { says: 'rank by', options: ['least strain', 'least scatter', 'smallest'] },
+  shape: { says: 'shape', options: ['the first that does it', 'meander', 'ring', 'oval', 'strap', 'coil, bought'] },
   rests: { says: 'the ball rests', options: ['on a flat', 'in a vee', 'on two rollers', 'in a cone'] },
   seat: {
     says: 'the tip, a hardened ball, stands on',

@@ -156,7 +156,7 @@ export const buildNotebook = async (
   const count = module.RELATIONS.length;
   const late = Object.fromEntries(module.LAZY.map(({ name }) => [name, figureSource(name)]));
   for (const name of ['papers', 'backwards']) late[name] = wordySource(name, module.RELATIONS);
-  for (const name of ['practice', 'ideas', 'projector', 'figure-page']) late[name] = partSource(name);
+  for (const name of ['practice', 'ideas', 'projector', 'readings', 'figure-page']) late[name] = partSource(name);
   const plan = planOf({ late, kept: await keptByPage(count, language), libraries: LIBRARIES, language });
   const shared = await lateScript('figures-share', lendingSource(plan, 'figures'), outDir, plan, ['page']);
   const used = plotNames().join(', ');

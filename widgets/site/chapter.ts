@@ -159,7 +159,7 @@ export const renderChapter = (
 const newWork = (file: string, adjusters: Adjusters, number?: number): Work => ({
   number,
   blocks: new Map(),
-  declared: { sets: new Map(), examples: new Map(), adjusters, spoilt: new Set() },
+  declared: { sets: new Map(), examples: new Map(), adjusters, measured: new Set(), spoilt: new Set() },
   live: [],
   predictions: [],
   numbering: createNumbering(number),

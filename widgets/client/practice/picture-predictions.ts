@@ -102,7 +102,7 @@ const REACH = 250;
 const dialField = (id: string, { answer }: Prediction): PictureField => {
   const scale = dialScale(answer, 'metric');
   const picture = make('div', { class: 'shown' });
-  picture.innerHTML = dialSvg(0, scale, DIAL_ASKED);
+  picture.innerHTML = dialSvg(0, scale, DIAL_ASKED, true);
   const mark = document.createElementNS('http://www.w3.org/2000/svg', 'path');
   mark.setAttribute('class', 'yours-hand');
   mark.setAttribute('d', 'M0 0V-66');
@@ -155,7 +155,7 @@ export const pictureField = (
   view: () => UnitView,
 ): PictureField =>
   model.curve && axes
-    ? curveField(model.curve, axes)
+    ? curveField(model.curve, axes, view)
     : model.on === 'bar'
       ? barField(id, model, fact, view)
       : offeredOrDial(id, model, status);

@@ -15,17 +15,20 @@ import {
 } from '../../assembly/adjuster/adjuster.ts';
 import { heightOf, massOf } from '../../assembly/adjuster/part.ts';
 import { jointPlay, turnsLostIn } from '../../assembly/adjuster/play.ts';
+import { springRadius } from '../../assembly/adjuster/spring-place.ts';
+import { springRoom } from '../../assembly/adjuster/spring-room.ts';
 import { readAdjuster } from '../../assembly/adjuster/text.ts';
 import { bad, good, type Result } from '../../engine/index.ts';
 import { stepName } from '../../input/dividers.ts';
 import { escapeText } from '../../input/escape.ts';
 import { fixed, numeral, show, type UnitView, withSign } from '../../input/format.ts';
 import { reasonOf } from '../../words/reason.ts';
-import { extentsOf, postOf, reachesOf, springRadius } from '../kit/adjuster-extras.ts';
+import { extentsOf, postOf, reachesOf } from '../kit/adjuster-extras.ts';
 import { type Frame, frameIn, namesAt, partsHtml, pictureOf, updateParts } from '../kit/adjuster-picture.ts';
 import { defineFigure, type NumbersOf } from '../kit/figure.ts';
 import { knobSvg, mountKnob, updateKnob } from '../kit/knob.ts';
 import { amount, type Row, signedAmount } from '../kit/readout.ts';
+import { roomSays } from '../kit/spring-room-says.ts';
 import { hatchings, px } from '../kit/svg.ts';
 
 const WIDTH = 400;
@@ -70,7 +73,13 @@ const draw = (s: State): string => {
 };
 
 const readings = (s: State, view: UnitView): string =>
-  `${partsTable(s, view)}<p class="figure-words">${escapeText(WORDS.assumed(assumedOf(s.adjuster, view)))}</p>`;
+  `${partsTable(s, view)}${roomOf(s, view)}<p class="figure-words">${escapeText(WORDS.assumed(assumedOf(s.adjuster, view)))}</p>`;
+
+/** Whether drawn springs have their room. */
+const roomOf = ({ adjuster }: State, view: UnitView): string => {
+  const room = springRoom(adjuster);
+  return room ? `<p class="figure-words">${escapeText(roomSays(room, view))}</p>` : '';
+};
 
 /** Beside the parts, and beside the springs where these stand there. */
 const names = ({ adjuster, standing: now, frame }: State): string => {

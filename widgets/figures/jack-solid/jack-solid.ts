@@ -2,11 +2,12 @@
  * The jack of the figure beside it as a solid, turned through the run that is solved there: over it the path that its tip takes, drawn too large, with the
  * push and without, and where on it the tip is now. Without WebGL, and on paper, the line drawing stands there with the same path.
  */
+
 import { WORDS } from '#words/figures/jack-solid.ts';
+import { widestStep } from '../../assembly/adjuster/part.ts';
 import { idleOfJack, JACK_CHOICES, JACK_QUANTITIES, whenRun } from '../../assembly/jack-of.ts';
 import { at } from '../../engine/index.ts';
 import { numeral, show, type UnitView, withSign } from '../../input/format.ts';
-import { widestStep } from '../kit/adjuster-extras.ts';
 import { defineFigure } from '../kit/figure.ts';
 import { knobSvg, mountKnob, updateKnob } from '../kit/knob.ts';
 import { legendItem } from '../kit/plots/frame.ts';

@@ -29,6 +29,12 @@ export interface Table {
   readonly rows: readonly (readonly string[])[];
 }
 
+export interface DesignInUse {
+  readonly name: string;
+  readonly passport: string;
+  readonly netLead: number | undefined;
+}
+
 /** What a mounted figure may use of the page. */
 export interface FigureContext<T extends ThreadName, Q extends SymbolName, C extends ChoiceName, X extends TextName> {
   readonly numbers: () => NumbersOf<T, Q, C, X>;
@@ -37,6 +43,10 @@ export interface FigureContext<T extends ThreadName, Q extends SymbolName, C ext
   readonly set: (name: Q, value: number) => void;
   /** Types a text into a list of the reader's numbers, as if by hand: its own, or one that a figure beside it reads. */
   readonly type: (name: TextName, text: string) => void;
+  /** The design in use, if any: its passports of pieces, and what a turn moves by its threads, mm, where it has both. */
+  readonly design: () => DesignInUse | undefined;
+  /** Keeps a text with the design in use; the answer is why that does not last, in a sentence, or empty. */
+  readonly keepInDesign: (name: TextName, text: string) => string;
   /** Draws again though no number changed, because the figure has found something out meanwhile. */
   readonly redraw: () => void;
 }
@@ -139,6 +149,8 @@ interface PageContext {
   readonly view: () => UnitView;
   readonly set: (name: string, value: number) => void;
   readonly type: (name: string, text: string) => void;
+  readonly design: () => DesignInUse | undefined;
+  readonly keepInDesign: (name: TextName, text: string) => string;
   readonly redraw: () => void;
 }
 

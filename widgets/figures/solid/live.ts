@@ -1,6 +1,6 @@
 /** The solid of one adjuster on its stage: how it is held, and a step of putting it together seen to be done. */
 import type { Role } from '../../assembly/adjuster/part.ts';
-import { springEnds } from '../kit/adjuster-extras.ts';
+import { springEnds } from '../../assembly/adjuster/spring-place.ts';
 import { bodiesOf } from '../kit/solid/bodies.ts';
 import { canvasOn } from '../kit/solid/canvas.ts';
 import type { Lit, View } from '../kit/solid/scene.ts';

@@ -165,6 +165,17 @@ export const CHOICE_WORDS = {
     says: 'ordnen nach',
     options: { 'least strain': 'kleinste Dehnung', 'least scatter': 'kleinste Streuung', smallest: 'kleinste Größe' },
   },
+  shape: {
+    says: 'Form',
+    options: {
+      'the first that does it': 'die erste, die es kann',
+      meander: 'Mäander',
+      ring: 'Ring',
+      oval: 'Oval',
+      strap: 'Band',
+      'coil, bought': 'Schraubenfeder, gekauft',
+    },
+  },
   rests: {
     says: 'die Kugel liegt',
     options: {

@@ -29,6 +29,9 @@ export const ROOM_NAMES: Same<typeof En.ROOM_NAMES> = {
 export const LARGE_PRINT = 'große Schrift';
 export const PRINT_GRID = 'Antwortraster drucken';
 export const PRINT_METHOD = 'Rechenwege drucken';
+export const KEY_ON_ONE = 'Lösungen klein, in zwei Spalten: eine Seite je Lernendem';
+export const setWithOther: typeof En.setWithOther = (was, now) =>
+  `Diese Blätter wurden mit der Aufgabensammlung ${was} gestellt; diese Seite hat ${now}, und die Zahlen wären andere. Wenn du Aufgaben geändert hattest, öffne die Datei mit deinen Änderungen. Stelle dann die Blätter neu.`;
 export const GRID_AS_CSV = 'Antwortraster als CSV';
 export const PRINT_EMPTY_GRID = 'Das leere Raster drucken';
 export const EMPTY_GRID_AS_CSV = 'Leeres Raster zum Ausfüllen, als CSV';
@@ -195,6 +198,12 @@ export const LESSONS = 'Stunden';
 export const MINUTES_A_LESSON = 'Minuten je Stunde';
 export const CHAPTERS_OF_PLAN = 'Kapitel';
 export const TAKE_NEEDS = 'Dazunehmen, was diese Kapitel brauchen';
+export const REACH = 'Ich will bis zum Kapitel';
+export const PLAN_WAY = 'Den Weg dorthin planen';
+export const wayTakes: typeof En.wayTakes = (title, chapters, minutes) =>
+  chapters === 1
+    ? `„${title}“ braucht kein anderes Kapitel. Es dauert ${minutes} Minuten.`
+    : `„${title}“ braucht ${chapters === 2 ? 'ein Kapitel' : `${chapters - 1} Kapitel`} davor. Zusammen dauern sie ${minutes} Minuten.`;
 export const SET_PLAN = 'Plan machen';
 export const PRINT_PLAN = 'Plan drucken';
 export const PLAN_AS_CSV = 'Plan als CSV';
@@ -224,6 +233,7 @@ export const TAPS_NAMES: Same<typeof En.TAPS_NAMES> = {
 };
 export const FIND_PAIRS = 'Paare suchen';
 export const PAIRS_FOR_PROJECT = 'Paare für das Projekt';
+export const PRINT_PROJECT = 'Projekt drucken';
 export const NET_LEAD_HEAD = 'Paar';
 export const PAIR_HEADS: Same<typeof En.PAIR_HEADS> = [
   'Nettosteigung',

@@ -6,7 +6,8 @@ import { inGerman } from './lists.ts';
 
 export const threadsLeftOut: typeof En.threadsLeftOut = (wrong, kept, why) =>
   `Ausgelassen: ${wrong.map((name) => inGerman('taps', name)).join(', ')}; ${kept === 1 ? 'das andere wird' : `die anderen ${kept} werden`} behalten. ${why}`;
-export const TOO_LONG_FOR_LINK = 'Zu lang für die Adresse: Ein Link trägt es nicht.';
+export const TOO_LONG_FOR_LINK =
+  'Zu lang für die Adresse: Ein Link trägt es nicht und holt es nur in diesem Browser zurück.';
 export const withoutPrice: typeof En.withoutPrice = (names) =>
   `Ohne Preis: ${names.map((name) => inGerman('parts', name)).join(', ')}.`;
 export const waysLeftOut: typeof En.waysLeftOut = (unknown, ways) =>

@@ -24,6 +24,7 @@ export const WORDS: Same<typeof En.WORDS> = {
     'neben seinen Gewinden',
     'seit dem ersten',
     'Welle',
+    'Hysterese',
     'Stelle',
     'Verschleiß',
     'Bemerkung',

@@ -42,6 +42,8 @@ export const ADJUSTER: typeof En.ADJUSTER = {
     `Gelesen: ${quoted(typed(phrase))} in der Zeile ${typed(key)}; schreibe es wie ${typed(like)}.`,
   'springs-drawing-lacks': ({ lacks }) =>
     `In der Zeichnung der Federn fehlt ${words(lacks)}: Ergänze es in der Zeile Federn, oder gib stattdessen eine Rate in N/mm an.`,
+  'springs-size-of-none': ({ shape, size, takes }) =>
+    `Gelesen: ${quoted(typed(size))} in der Zeile Federn; eine Feder wie ${quoted(typed(shape))} hat ${words(takes)}: Lass ${typed(size)} weg oder nenne eine andere Form.`,
   'springs-rate-and-drawing': ({ phrase }) =>
     `Gelesen: ${quoted(typed(phrase))} neben einer Zeichnung der Federn, aus der ihre Rate folgt: Lass eines von beiden weg.`,
   'springs-in-two-rows': ({ phrase }) =>
