@@ -1,7 +1,7 @@
 /** Passports of pieces: rows as they are typed, in any order, and what of them levelling takes. */
 
-import { describe, expect, it } from 'vitest';
-import { withRow } from '../../widgets/figures/passport/passport.ts';
+import { describe, expect, it, vi } from 'vitest';
+import { dayShown, withRow } from '../../widgets/figures/passport/passport.ts';
 import { lastOf, readPassports, withMeasured } from '../../widgets/input/passports.ts';
 import { reasonIn, valueIn } from '../support/results.ts';
 
@@ -41,6 +41,16 @@ describe('a passport', () => {
       ['A', '2026-10-01', undefined],
     ]);
     expect(withRow('', [], '2026-10-01')).toBe('1, 2026-10-01:');
+  });
+
+  it('is dated by the reader’s own calendar, on the evening before Greenwich too', () => {
+    vi.stubEnv('TZ', 'America/Chicago');
+    try {
+      expect(dayShown(new Date(Date.UTC(2026, 0, 4, 1)))).toBe('2026-01-03');
+      expect(dayShown(new Date(Date.UTC(2026, 0, 4, 6)))).toBe('2026-01-04');
+    } finally {
+      vi.unstubAllEnvs();
+    }
   });
 
   it('refuses by row and names what is wrong', () => {

@@ -419,6 +419,10 @@ interface German {
     typeof import('../../widgets/words/en/thread.ts'),
     typeof import('../../widgets/words/de/thread.ts')
   >;
+  'typed.ts': Complete<
+    typeof import('../../widgets/words/en/typed.ts'),
+    typeof import('../../widgets/words/de/typed.ts')
+  >;
 }
 
 /** Choices and lists that stand in English under their own names. */

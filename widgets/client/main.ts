@@ -5,6 +5,7 @@ import { readingFields } from '../assembly/readings.ts';
 import { CLASS_GLOBAL, type ClassData } from '../page/class-data.ts';
 import type { PageModel } from '../page/model.ts';
 import { openStore, withoutField } from './address.ts';
+import { mountBackAgain } from './back-again.ts';
 import { mountDesignNote } from './design-note.ts';
 import { mountDesigns } from './designs.ts';
 import { all, make, setText } from './dom.ts';
@@ -107,6 +108,7 @@ const wake = (until: AbortSignal) => {
   }
 
   keepAddress(store, until);
+  mountBackAgain(until);
   const readings = readingFields(store.sets.values()).map(({ id, name }) => store.field(id, name));
   if (readings.length > 0)
     void loadModule('readings').then((part) => {

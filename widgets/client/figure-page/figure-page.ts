@@ -162,7 +162,8 @@ export const mountFigure = (
     words();
     window.clearTimeout(settle);
     settle = window.setTimeout(() => {
-      if (place.contains(document.activeElement) && !place.matches('.untold')) announce(says?.textContent ?? '');
+      if (place.contains(document.activeElement) && !place.matches('.untold, [data-waits]'))
+        announce(says?.textContent ?? '');
     }, 700);
   };
   const refresh = () => {

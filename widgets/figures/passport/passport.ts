@@ -130,6 +130,10 @@ const rowsOfWorst = (s: State): readonly ReadRow[] => {
 export const withRow = (passport: string, entries: readonly Entry[], day: string): string =>
   `${passport}\n${entries.at(-1)?.piece ?? '1'}, ${day}:`.trim();
 
+/** The day that the reader’s calendar shows, not that of Greenwich. */
+export const dayShown = (now: Date): string =>
+  [now.getFullYear(), now.getMonth() + 1, now.getDate()].map((part) => String(part).padStart(2, '0')).join('-');
+
 export const passportFigure = defineFigure({
   name: 'passport',
   title: WORDS.title,
@@ -146,7 +150,7 @@ export const passportFigure = defineFigure({
       const { passport } = context.numbers().texts;
       const entries = readPassports(passport);
       if (!entries.ok) return;
-      context.type('passport', withRow(passport, entries.value, new Date().toISOString().slice(0, 10)));
+      context.type('passport', withRow(passport, entries.value, dayShown(new Date())));
     });
   },
   rows: rowsOfWorst,
