@@ -96,3 +96,45 @@ describe('readings', () => {
     expect(await log.inputValue()).toContain('10 min; -0.4');
   });
 });
+
+describe('what was found on a piece', () => {
+  it('goes from its readings into its certificate, by a button into its passport, and from there into levelling', async () => {
+    const { page, turnTo } = await visit('from-your-parts.html');
+    const panel = page.locator('.designs');
+    await panel.locator('summary').click();
+    await panel.getByLabel(/under the name/).fill('Riser');
+    await panel.getByLabel(/taken from/).selectOption('riser');
+    await panel.getByRole('button', { name: 'Keep' }).click();
+    // Read up and down, as an indicator would show a piece that moves 88.4 µm a turn, with a hysteresis of 2 µm.
+    await turnTo('calibrate.html');
+    const places = [0, 0.25, 0.5, 0.75, 1, 1.25, 1.5, 1.75, 2];
+    const row = (turns: number, way: string, off: number) => `${turns}; ${(-88.4 * turns + off).toFixed(2)}; ${way}`;
+    await type(
+      await runs(page),
+      [
+        'turns; reading (µm); direction',
+        ...places.map((n) => row(n, 'up', 0)),
+        ...places.toReversed().map((n) => row(n, 'down', 2)),
+      ].join('\n'),
+    );
+    const sheet = await shown(figure(page, 'certificate'));
+    const write = sheet.getByRole('button', { name: /into the passport/ });
+    await write.click();
+    expect(await words(sheet.locator('[data-part=said]'))).toMatch(/^The passport needs the mark of the piece/);
+    await type(fieldIn(sheet, /^piece/i), 'Riser no. 2');
+    await type(fieldIn(sheet, /^date/i), '2026-11-27');
+    await write.click();
+    expect(await words(sheet.locator('[data-part=said]'))).toMatch(
+      /^Written into the passports of “Riser”: 2, 2026-11-27: lead 88\.4 ± [\d.]+ µm, hysteresis 2 ± [\d.]+ µm$/,
+    );
+    await turnTo('bench-card.html');
+    const log = await shown(figure(page, 'passport'));
+    expect(await words(log.locator('[data-stage]'))).toMatch(
+      /piece 2.*2026-11-27.*88\.40\sµm ± .*\+1\.03 %.*2\.00\sµm ±/,
+    );
+    await turnTo('three-feet.html');
+    expect(await words(await shown(figure(page, 'levelling-plate')))).toMatch(
+      /Turned by the net lead that was measured: foot 2 88\.40\sµm ± [\d.]+\sµm \(2026-11-27\) a turn/,
+    );
+  });
+});
