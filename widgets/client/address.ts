@@ -116,7 +116,7 @@ export const readingsIn = (fieldOf: Store['field'], view: UnitView, begun: Store
 
 /** What a field has in an address: each state of it is written once, since a key changes one of many. */
 const texts = new WeakMap<Field, string>();
-export const written = (field: Field): string => {
+const written = (field: Field): string => {
   const text = texts.get(field) ?? writeField(field.input, field, 'metric');
   texts.set(field, text);
   return text;

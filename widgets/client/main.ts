@@ -112,7 +112,9 @@ const wake = (until: AbortSignal) => {
   const readings = readingFields(store.sets.values()).map(({ id, name }) => store.field(id, name));
   if (readings.length > 0)
     void loadModule('readings').then((part) => {
-      if (part) (part as typeof KeptReadings).mountReadings(root, store, readings, search, until);
+      if (!part) return;
+      const { mountReadings } = part as typeof KeptReadings;
+      mountReadings(root, store, readings, search, until);
     });
 
   mountSymbolCards(root, model, store, announce, until);
