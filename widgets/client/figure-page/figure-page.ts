@@ -81,7 +81,8 @@ export const mountFigure = (
   const words = () => {
     if (!drawn) return;
     setText(says, drawn.caption());
-    readOff();
+    // What is folded away follows when the numbers rest.
+    if (!details || details.open) readOff();
     if (details?.open) fillTable();
     void numbersAnew();
   };
@@ -116,6 +117,7 @@ export const mountFigure = (
 
   paint();
   words();
+  readOff();
   markWrong();
   figure.mount?.(stage, {
     numbers: () => store.numbers(set),
@@ -151,6 +153,7 @@ export const mountFigure = (
     words();
     window.clearTimeout(settle);
     settle = window.setTimeout(() => {
+      readOff();
       if (place.contains(document.activeElement) && !place.matches('.untold, [data-waits]'))
         announce(says?.textContent ?? '');
     }, 700);
@@ -182,6 +185,7 @@ export const mountFigure = (
   // Paper has no folds, and shows what is out of view too.
   const unfold = () => {
     if (behind) refresh();
+    readOff();
     fillTable();
   };
   window.addEventListener('beforeprint', unfold, { signal: until });
