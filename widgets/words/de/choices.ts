@@ -245,7 +245,7 @@ export const TEXT_WORDS = {
   readings: 'Ablesungen: x, y und was die Messuhr dort zeigt',
   rounds: 'nächste Runden: neue Ablesungen an denselben Stellen, eine Zeile je Runde',
   stands: 'wo jeder Fuß steht: Umdrehungen von der Mitte seines Hubs, im Uhrzeigersinn plus',
-  runs: 'Ablesungen: Umdrehungen, Messuhr, auf oder ab (up, down)',
+  runs: 'Ablesungen: Umdrehungen, Messuhr, auf oder ab',
   dated: 'Datum, wie 2026-03-31',
   warmth: 'Temperatur von Teil und Ständer, wie 20,5 °C',
   piece: 'Stück, mit seinem Zeichen',
