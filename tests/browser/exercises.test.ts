@@ -341,6 +341,19 @@ describe('the page of class material', () => {
     await page.goBack();
     await page.waitForSelector('.papers form');
     expect(await page.getByLabel(/^Roster/).inputValue()).toBe('Léa\nZoe; inch');
+    // Changed since, so nothing is set.
+    expect(await sheets.isVisible()).toBe(false);
+    await set(page, 'Léa\nZoe; inch');
+    const printed = () => page.locator('.papers-print[data-kind=sheets]').innerHTML();
+    const before = await printed();
+    for (const again of [
+      () => page.reload(),
+      () => page.goto(page.url().replace(/class-material.*/, 'glossary.html')).then(() => page.goBack()),
+    ]) {
+      await again();
+      await sheets.waitFor();
+      expect(await printed()).toBe(before);
+    }
     expect(
       await page.evaluate(() => JSON.stringify([{ ...localStorage }, { ...sessionStorage }, location.href])),
     ).not.toContain('Zoe');

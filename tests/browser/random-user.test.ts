@@ -7,7 +7,7 @@ import fc from 'fast-check';
 import { expect, inject, it } from 'vitest';
 import { howMany, SEED, these } from '../support/deep.ts';
 import { beyond } from '../support/driven.ts';
-import { needs } from '../support/engines.ts';
+import { engine } from '../support/engines.ts';
 import { awake, pageNames, useBrowser } from '../support/page.ts';
 import { type Action, act, anyAction, differences, type User, wholeSight } from '../support/random-user.ts';
 
@@ -40,34 +40,35 @@ interface Journey {
 
 /** Plays a journey; what its address does not bring back, if anything. */
 const play = async ({ page: start, actions }: Journey): Promise<string[]> => {
-  const { page } = await visit(`${start}.html`, { fresh: true });
-  const other = await beyond(page).context().newPage();
+  const { page, close } = await visit(`${start}.html`, { fresh: true });
+  const other = await page.context().newPage();
   try {
     await other.goto(`${inject('site')}two-screws.html`);
     await awake(other);
-    // A tab behind another is drawn once a second.
-    await beyond(page).bringToFront();
+    // A tab behind another is drawn once a second; WebKit’s driver brings to the front whatever it asks.
+    if (engine() !== 'webkit') await beyond(page).bringToFront();
     const user: User = { page, other, depth: 0 };
     for (const action of actions) {
-      const lost = await act(user, action);
+      const lost = await act(user, action).catch((error: Error) => [`fails: ${error.message}`]);
       if (lost.length > 0) return [`${action.do} at ${page.url()}`, ...lost];
     }
     const here = await wholeSight(page);
     const address = await page.evaluate(() => location.href);
-    const { page: fresh } = await visit(address.slice(inject('site').length), { fresh: true });
+    const elsewhere = await visit(address.slice(inject('site').length), { fresh: true, apart: true });
     try {
       // What is worked out in the background may come late, here or there.
-      let lost = differences(here, await wholeSight(fresh));
+      let lost = differences(here, await wholeSight(elsewhere.page));
       for (let i = 0; i < 20 && lost.length > 0; i++) {
-        await fresh.waitForTimeout(150);
-        lost = differences(await wholeSight(page), await wholeSight(fresh));
+        await elsewhere.page.waitForTimeout(150);
+        lost = differences(await wholeSight(page), await wholeSight(elsewhere.page));
       }
       return lost.length === 0 ? [] : [`opened elsewhere: ${address}`, ...lost];
     } finally {
-      await beyond(fresh).context().close();
+      await elsewhere.close();
     }
   } finally {
-    await beyond(page).context().close();
+    await other.close();
+    await close();
   }
 };
 
@@ -108,8 +109,7 @@ const journeys = (): Journey[] => {
 it('whatever a reader does, a reload and the address in another browser give the same page', {
   retry: 0,
   timeout: 240_000 + ACTIONS * 2000,
-}, async (context) => {
-  needs(context, 'apart');
+}, async () => {
   for (const journey of journeys()) {
     const lost = await play(journey);
     if (lost.length === 0) continue;

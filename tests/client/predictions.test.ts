@@ -4,7 +4,7 @@ import { describe, expect, it } from 'vitest';
 import { judgeSign } from '../../widgets/client/practice/picture-predictions.ts';
 import { judgePrediction } from '../../widgets/client/prediction-words.ts';
 import { type SymbolName, symbolFact } from '../../widgets/engine/index.ts';
-import { curveX, curveY, judgeCurve, valueAt } from '../../widgets/exercises/curve.ts';
+import { curveIn, curveSvg, curveX, curveY, judgeCurve, valueAt } from '../../widgets/exercises/curve.ts';
 import { UNIT_VIEWS, type UnitView } from '../../widgets/input/format.ts';
 import { CHAPTERS, press } from '../support/chapters.ts';
 import { picture } from '../support/figures.ts';
@@ -172,6 +172,33 @@ describe('predictions made on a picture', () => {
           expect(said.says).not.toMatch(/NaN|undefined|Infinity/);
         }
       }
+  });
+
+  it('as curves follow the unit switch: lengths in thou or tenths on axes of their own, judged alike; what is no length stays', () => {
+    const curves = all.flatMap(({ made }) => made.flatMap(({ curve }) => (curve ? [curve] : [])));
+    // Of each unit, how much of it is one inch unit, by the definition of the inch (25.4 mm).
+    const inInches: Record<string, number> = { in: 25_400, thou: 25.4, tenths: 2.54 };
+    let lengths = 0;
+    for (const curve of curves) {
+      expect(curveIn(curve, 'metric')).toBe(curve);
+      expect(curveIn(curve, 'both')).toBe(curve);
+      const inch = curveIn(curve, 'inch');
+      if (curve.up.unit !== 'µm') {
+        expect(inch).toBe(curve);
+        continue;
+      }
+      lengths++;
+      const by = inInches[inch.up.unit] ?? Number.NaN;
+      for (const [i, y] of curve.right.entries()) {
+        expect((inch.right[i] ?? 0) * by).toBeCloseTo(y, 9);
+        expect(curveY(inch, inch.right[i] ?? 0)).toBeCloseTo(curveY(curve, y), 9);
+      }
+      expect(judgeCurve(inch, inch.right)).toEqual(judgeCurve(curve, curve.right));
+      for (const { at, says } of inch.slips) expect(judgeCurve(inch, at).says).toContain(says);
+      expect(curveSvg(inch)).toMatch(/, (?:thou|tenths)</);
+      expect(curveSvg(inch)).not.toMatch(/µm|NaN/);
+    }
+    expect(lengths).toBeGreaterThanOrEqual(2);
   });
 
   it('as curves have their axes on paper, empty, and every value on them', () => {

@@ -1,5 +1,5 @@
 /** When an exercise comes again: kept in the browser, by days. */
-import { beforeEach, describe, expect, it } from 'vitest';
+import { beforeEach, describe, expect, it, vi } from 'vitest';
 import { dueOn, progress, recordTry } from '../../widgets/client/progress.ts';
 
 const held = new Map<string, string>();
@@ -39,6 +39,35 @@ describe('what is due', () => {
     for (let i = 0; i < 9; i++) recordTry('pair', true, 100);
     expect(dueOn(102)).toEqual(['pair']);
     expect(progress().pair).toMatchObject({ tried: 9, right: 9 });
+  });
+
+  it('is not lost where the clock was years ahead at the last try, or is behind or no time at all now', () => {
+    recordTry('pair', true, 40_000);
+    expect(dueOn(20_000)).toEqual(['pair']);
+    recordTry('pair', true, 20_000);
+    expect(dueOn(20_000)).toEqual([]);
+    expect(dueOn(-700_000)).toEqual(['pair']);
+    expect(dueOn(Number.NaN)).toEqual(['pair']);
+    recordTry('pair', true, Number.NaN);
+    expect(progress().pair).toEqual({ tried: 3, right: 3 });
+    expect(dueOn(20_000)).toEqual(['pair']);
+  });
+
+  it('goes by the reader’s own midnight, not that of Greenwich', () => {
+    vi.stubEnv('TZ', 'America/Chicago');
+    vi.useFakeTimers({ toFake: ['Date'] });
+    try {
+      // Central standard time is six hours behind UTC.
+      vi.setSystemTime(Date.UTC(2026, 10, 4, 1));
+      recordTry('pair', true);
+      vi.setSystemTime(Date.UTC(2026, 10, 4, 5, 59));
+      expect(dueOn()).toEqual([]);
+      vi.setSystemTime(Date.UTC(2026, 10, 4, 6) + 86_400_000);
+      expect(dueOn()).toEqual(['pair']);
+    } finally {
+      vi.useRealTimers();
+      vi.unstubAllEnvs();
+    }
   });
 
   it('takes what an older notebook has kept, and no nonsense', () => {

@@ -9,6 +9,7 @@ import { acceptedText, answerText, draws, type Item, itemAt, picksAt } from '../
 import { within } from '../../widgets/exercises/interval.ts';
 import { judge } from '../../widgets/exercises/judge.ts';
 import { stepLines } from '../../widgets/exercises/steps-text.ts';
+import PUBLISHED from '../reference/thread-limits.json' with { type: 'json' };
 import { BANK, EXERCISES } from '../support/bank.ts';
 import { howMany } from '../support/deep.ts';
 import { ownAnswer } from '../support/own-answers.ts';
@@ -22,11 +23,20 @@ const SEEDS = howMany(150, 10_000);
 const root = ({ d, P }: Screw): number => d - 1.226_869_322 * P;
 const atan = Math.atan;
 
+type Limits = Partial<Record<'D2max' | 'd2min', number>>;
 type Own = (pick: (name: string) => string) => number;
 const pair = (pick: (name: string) => string): number => screw(pick('C')).L - screw(pick('A')).L;
 
 /** The answer in the unit asked. */
 const OWN: Readonly<Record<string, Own>> = {
+  // The limits as they are published, and not by the formulas.
+  'batch-loosest': (p) => {
+    const room = (name: string, limits: Readonly<Record<string, Limits>>, unit: number): number => {
+      const { D2max = Number.NaN, d2min = Number.NaN } = limits[p(name).replace(/ UN.*$|-6H.*$/, '')] ?? {};
+      return (D2max - d2min) * unit * Math.tan(Math.PI / 6);
+    };
+    return (room('A', PUBLISHED.iso.rows, 1) + room('C', PUBLISHED.unified.rows, INCH)) / Math.abs(pair(p));
+  },
   'strip-rate': (p) => {
     const I = (value(p('b_f')) * value(p('t_f')) ** 3) / 12;
     return (12 * value(p('E_f')) * I) / value(p('l_m')) ** 3;

@@ -4,7 +4,7 @@ import { describe, expect, it } from 'vitest';
 import { toBase, UNITS } from '../../widgets/engine/index.ts';
 import { gridCsv, gridSheet } from '../../widgets/exercises/answer-grid.ts';
 import { drawItem } from '../../widgets/exercises/draw.ts';
-import { answerText, type Item } from '../../widgets/exercises/exercise.ts';
+import { answerText, type Item, readPicks } from '../../widgets/exercises/exercise.ts';
 import { inOwnUnits } from '../../widgets/exercises/forms.ts';
 import { judge } from '../../widgets/exercises/judge.ts';
 import { paginate } from '../../widgets/exercises/paginate.ts';
@@ -139,7 +139,9 @@ describe('a student who works in inches', () => {
       const metric = LINES[i]?.item as Item;
       const { unit } = item.exercise;
       expect(['µm', 'mm'].includes(unit) && item.exercise.kind !== 'wrong-line', item.exercise.id).toBe(false);
-      if (item.offered || unit === metric.exercise.unit || item.picks.join() !== metric.picks.join()) continue;
+      // What is read off a picture is set on its marks, as the next test asks.
+      if (item.offered || item.picture || unit === metric.exercise.unit || item.picks.join() !== metric.picks.join())
+        continue;
       const base = (one: Item) => toBase({ amount: one.amount, unit: one.exercise.unit });
       expect(base(item)).toBeCloseTo(base(metric), 9);
       expect(judge(item, answerText(item)).kind, item.question).toBe('right');
@@ -150,6 +152,46 @@ describe('a student who works in inches', () => {
     }
     const [one] = EXERCISES;
     expect(one && inOwnUnits(one, undefined)).toBe(one);
+  });
+
+  it('reads inches off pictures: what is drawn stands on a mark of a rule or a dial in inches, and is what is worked with', () => {
+    const pictured = EXERCISES.filter(({ picture }) => picture !== undefined);
+    expect(pictured.length).toBeGreaterThan(10);
+    for (const exercise of pictured) {
+      const own = inOwnUnits(exercise, 'inch');
+      for (const student of ['Ada', 'Bob', 'Cy']) {
+        const { picture = '', picks } = drawItem(own, [student]);
+        const numbers = readPicks(own, picks);
+        if (!numbers.ok || !own.picture) throw new Error(exercise.id);
+        const { shows, of } = own.picture;
+        const inches = (numbers.value.scope[of] ?? 0) / 25.4;
+        if (shows === 'dial') {
+          // A thou where the motion is long, else a tenth of it.
+          const division = picture.includes('>1 thou<') ? 1e-3 : 1e-4;
+          const turned = Number(/data-hand="" d="[^"]*" transform="rotate\((-?[\d.]+)\)"/.exec(picture)?.[1]);
+          expect((turned / 360) * 100 * division, exercise.id).toBeCloseTo(inches, 6);
+          expect(inches / division - Math.round(inches / division), exercise.id).toBeCloseTo(0, 6);
+          continue;
+        }
+        expect(picture, exercise.id).toContain('>inches</text>');
+        const at = [...picture.matchAll(/<text x="([\d.]+)"[^>]*>([\d.]+)<\/text>/g)].map(([, x, n]) => [
+          Number(x),
+          Number(n),
+        ]);
+        const [[x0 = 0] = [], last = []] = [at[0], at.at(-1)];
+        const perInch = ((last[0] ?? 0) - x0) / (last[1] ?? 0);
+        const drawn =
+          shows === 'bar'
+            ? Number(/class="body" d="M20 16H([\d.]+)V/.exec(picture)?.[1])
+            : Number([...picture.matchAll(/class="mark" d="M([\d.]+) /g)].at(-1)?.[1]);
+        const long = shows === 'bar' ? inches : (numbers.value.scope[of === 'thread' ? 'P' : `P_${of}`] ?? 0) / 2.54;
+        // Drawings keep two decimals of their own unit.
+        expect(Math.abs((drawn - x0) / perInch - long), exercise.id).toBeLessThan(0.02 / perInch);
+        if (shows === 'bar') expect(Math.abs(long * 100 - Math.round(long * 100)), exercise.id).toBeLessThan(1e-6);
+      }
+      for (const student of ['Ada', 'Bob'])
+        expect(drawItem(exercise, [student]).picture).not.toMatch(/>inches<|>1 thou</);
+    }
   });
 });
 

@@ -1,26 +1,31 @@
 /**
  * Spoils the engine and the assembly, one place at a time, and tells which faults no test turns red: `npm run mutate`, or
  * `npm run mutate -- effort contact`, with the score of each room at the end. Each file is judged by the tests that speak most of what it exports, less those that only
- * count many draws, which take minutes under a mutation tester's counters.
+ * count many draws, which take minutes under a mutation tester's counters. `SAMPLE=300 SEED=8 npm run mutate` spoils about as many places as that, in equal
+ * parts from each folder, a small one giving what it has; names may be folders too (`engine/thread`).
  */
 import { mkdirSync, readdirSync, readFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { basename, join, resolve } from 'node:path';
 import { Stryker } from '@stryker-mutator/core';
+import { drawOnly, roomOf } from './sample.mjs';
 
 const root = resolve(import.meta.dirname, '../..');
 const out = process.env.MUTATION_REPORTS ?? join(tmpdir(), 'mutation');
 mkdirSync(out, { recursive: true });
 
-const names = process.argv.slice(2);
-const files = ['engine', 'assembly'].flatMap((room) =>
+const everything = ['engine', 'assembly'].flatMap((room) =>
   readdirSync(join(root, 'widgets', room), { recursive: true, encoding: 'utf8' })
     .map((file) => file.replaceAll('\\', '/'))
     // Rooms of the engine stand below its entry and the list of relations, in which there is nothing to spoil.
     .filter((file) => (room === 'engine' ? /\/[\w-]+\.ts$/ : /\.ts$/).test(file))
-    .filter((file) => names.length === 0 || names.includes(basename(file, '.ts')))
     .sort()
     .map((file) => ({ room, file })),
+);
+const folderOf = ({ room, file }) => roomOf(`widgets/${room}/${file}`);
+const names = process.argv.slice(2);
+const files = everything.filter(
+  (one) => names.length === 0 || names.includes(basename(one.file, '.ts')) || names.includes(folderOf(one)),
 );
 
 /** Test files a file is judged by, at the most; more cost minutes a fault and seldom find another. */
@@ -48,28 +53,24 @@ const testsOf = ({ room, file }) => {
   return (judges.length > 0 ? judges : all.filter((test) => !BUSY.test(test))).slice(0, JUDGES);
 };
 
-/** Killed and left alive, by the folder of a file. */
-const rooms = new Map();
-process.chdir(root);
-for (const { room, file } of files) {
-  const include = testsOf({ room, file });
-  process.env.MUTATION_TESTS = include.map((test) => `tests/${room}/${test}`).join(' ');
-  const report = join(out, `${basename(file, '.ts')}.json`);
-  const results = await new Stryker({
+/** Spoils these files and has these tests judge. */
+const spoil = (mutate, tests, report) => {
+  process.env.MUTATION_TESTS = tests.join(' ');
+  return new Stryker({
     testRunner: 'vitest',
     plugins: ['@stryker-mutator/vitest-runner'],
     vitest: { configFile: 'tests/mutation/vitest.config.ts', related: false },
-    mutate: [`widgets/${room}/${file}`],
+    mutate,
     // Words are for people to judge.
     mutator: { excludedMutations: ['StringLiteral'] },
     coverageAnalysis: 'perTest',
     ignoreStatic: true,
     reporters: ['json'],
-    jsonReporter: { fileName: report },
-    tempDirName: join(tmpdir(), 'mutation-work'),
+    jsonReporter: { fileName: join(out, `${report}.json`) },
+    tempDirName: join(out, 'work'),
     concurrency: Number(process.env.MUTATION_JOBS ?? 2),
     timeoutMS: 5000,
-    dryRunTimeoutMinutes: 10,
+    dryRunTimeoutMinutes: 30,
     // TypeScript 7 has no interface for reading this file.
     tsconfigFile: 'none.json',
     allowEmpty: true,
@@ -79,17 +80,44 @@ for (const { room, file } of files) {
   })
     .runMutationTest()
     .catch((error) => {
-      console.log(`${file}: ${error.message}`);
+      console.log(`${report}: ${error.message}`);
       return [];
     });
-  const killed = results.filter(({ status }) => status === 'Killed' || status === 'Timeout').length;
+};
+
+/** Killed and left alive, by the folder of a file. */
+const rooms = new Map();
+const tell = (name, results) => {
+  const killed = results.filter(({ status }) => status === 'Killed' || status === 'Timeout');
   const left = results.filter(({ status }) => status === 'Survived' || status === 'NoCoverage');
-  const of = `${room}/${file}`.split('/').slice(0, -1).join('/');
-  const before = rooms.get(of) ?? { killed: 0, all: 0 };
-  rooms.set(of, { killed: before.killed + killed, all: before.all + killed + left.length });
-  console.log(`${file}: ${killed} of ${killed + left.length} killed (${include.length} test files)`);
-  for (const { location, mutatorName, replacement } of left)
-    console.log(`  line ${location.start.line}, ${mutatorName}: ${replacement}`);
+  for (const { fileName } of [...killed, ...left]) {
+    const count = rooms.get(roomOf(fileName)) ?? { killed: 0, all: 0 };
+    rooms.set(roomOf(fileName), count);
+    count.all++;
+  }
+  for (const { fileName } of killed) rooms.get(roomOf(fileName)).killed++;
+  console.log(`${name}: ${killed.length} of ${killed.length + left.length} killed`);
+  for (const { fileName, location, mutatorName, replacement } of left)
+    console.log(`  ${basename(fileName)} line ${location.start.line}, ${mutatorName}: ${replacement}`);
+};
+
+process.chdir(root);
+const sample = process.env.SAMPLE;
+if (sample === undefined)
+  for (const { room, file } of files) {
+    const tests = testsOf({ room, file }).map((test) => `tests/${room}/${test}`);
+    tell(file, await spoil([`widgets/${room}/${file}`], tests, basename(file, '.ts')));
+  }
+else {
+  const folders = [...new Set(everything.map(folderOf))];
+  await drawOnly(root, Math.ceil(Number(sample) / folders.length), process.env.SEED ?? '8');
+  for (const folder of folders) {
+    const inside = files.filter((file) => folderOf(file) === folder);
+    if (inside.length === 0) continue;
+    const tests = new Set(inside.flatMap((file) => testsOf(file).map((test) => `tests/${file.room}/${test}`)));
+    const spoilt = inside.map(({ room, file }) => `widgets/${room}/${file}`);
+    tell(folder, await spoil(spoilt, [...tests], folder.replace('/', '-')));
+  }
 }
 const score = ({ killed, all }) => `${killed} of ${all} killed, ${((100 * killed) / Math.max(1, all)).toFixed(1)} %`;
 for (const [of, counts] of rooms) console.log(`${of}: ${score(counts)}`);

@@ -16,7 +16,7 @@ export type Skill =
   | 'forced colours'
   | 'touch'
   | 'offline'
-  | 'apart'
+  | 'kept pages'
   | 'requests'
   | 'first word'
   | 'protocol';
@@ -32,7 +32,7 @@ const LACKS: Record<Skill, { readonly says: string; readonly engines: Partial<Re
   'forced colours': { says: 'forced colours', engines: { webkit: 'it has none' } },
   touch: { says: 'a finger', engines: { firefox: NOT_IN_STANDARD } },
   offline: { says: 'a network cut off', engines: { webkit: NOT_IN_STANDARD } },
-  apart: { says: 'two browsers that share nothing', engines: { webkit: 'its windows share what they store' } },
+  'kept pages': { says: 'a way back to a page that was kept', engines: { firefox: 'its driver loses such a page' } },
   requests: { says: 'what a page asks of the network', engines: { webkit: NOT_IN_STANDARD } },
   'first word': { says: 'a script before the page’s own', engines: { webkit: NOT_IN_STANDARD } },
   protocol: {

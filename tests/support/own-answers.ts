@@ -310,6 +310,7 @@ export const LINES: Readonly<Record<string, Lines>> = {
     const c = q('D_2') - q('d_2');
     return [c, c * tan(DEG30) - q('delta_L')];
   },
+  'coat-wrong-line': (q) => [q('c') / 2 / 2, (q('c') - 4 * q('t_z')) * tan(DEG30)],
   'lost-wrong-line': (q, p) => {
     const turns = (q('j_A') + q('j_C')) / amountNet(p);
     return [net(p), turns, turns * q('k')];

@@ -24,6 +24,8 @@ export interface Visit {
   readonly from: string;
   /** Opens another page of the site in the same place, awake unless it has no script. */
   readonly turnTo: (address: string) => Promise<void>;
+  /** Closes a fresh page before its test ends; its faults are gathered all the same. */
+  readonly close: () => Promise<void>;
 }
 
 export interface Way extends BrowserContextOptions {
@@ -31,6 +33,8 @@ export interface Way extends BrowserContextOptions {
   readonly from?: string;
   /** A page of its own: for tests that change how it looks or loads, or count what it asks for. */
   readonly fresh?: boolean;
+  /** In a browser that shares nothing with that of other pages; so is every fresh page where the driver has contexts. */
+  readonly apart?: boolean;
 }
 
 export const WIDE = { width: 1280, height: 900 };
@@ -65,9 +69,10 @@ held.kept ??= new Map();
 const { browsers, kept: keptBy } = held as Required<typeof held>;
 
 /** The browser for a reader who prefers this; where the driver can't tell a page, a browser is started so. */
-const browserFor = ({ colorScheme, forcedColors }: BrowserContextOptions, solids: boolean) => {
+const browserFor = ({ colorScheme, forcedColors }: BrowserContextOptions, solids: boolean, apart = false) => {
   const likes = { dark: colorScheme === 'dark', forced: forcedColors === 'active' };
-  const key = `${engine()} ${engine() === 'chromium' ? solids : JSON.stringify(likes)}`;
+  const another = apart && engine() === 'webkit' ? ' another' : '';
+  const key = `${engine()} ${engine() === 'chromium' ? solids : JSON.stringify(likes)}${another}`;
   const open = browsers.get(key);
   if (open) return open;
   const started: Promise<Browser | WebkitBrowser> =
@@ -102,9 +107,10 @@ export const useBrowser = ({
   afterEach(async () => {
     const used = kept().filter((k) => k.visit);
     if (engine() === 'webkit') for (const { page, visit } of used) visit?.faults.push(...(await heardBy(page)));
-    const faults = used.flatMap((k) => k.visit?.faults ?? []);
+    const faults = [...heard, ...used.flatMap((k) => k.visit?.faults ?? [])];
+    heard = [];
     for (const k of used) {
-      if (k.fresh) await (engine() === 'webkit' ? k.page.close() : beyond(k.page).context().close());
+      if (k.fresh) await shut(k.page);
       else {
         await k.page.evaluate(() => localStorage.clear());
         await k.page.goto('about:blank');
@@ -121,8 +127,12 @@ export const useBrowser = ({
     ).toEqual([]);
   });
 
-  const open = async (way: string, fresh: boolean, options: BrowserContextOptions): Promise<Kept> => {
-    const browser = await browserFor(options, solids);
+  const shut = (page: Page): Promise<void> => (engine() === 'webkit' ? page.close() : beyond(page).context().close());
+  /** Of pages that their test closed itself. */
+  let heard: string[] = [];
+
+  const open = async (way: string, fresh: boolean, apart: boolean, options: BrowserContextOptions): Promise<Kept> => {
+    const browser = await browserFor(options, solids, apart);
     if ('open' in browser) {
       const one: Kept = {
         page: await browser.open({ viewport: WIDE, ...options }),
@@ -174,16 +184,25 @@ export const useBrowser = ({
   };
 
   return {
-    visit: async (address, { from = inject('site'), fresh = false, ...options } = {}) => {
+    visit: async (address, { from = inject('site'), fresh = false, apart = false, ...options } = {}) => {
       const way = JSON.stringify(options);
       const free = fresh ? undefined : kept().find((k) => !k.visit && k.way === way);
-      const one = free ?? (await open(way, fresh, options));
+      const one = free ?? (await open(way, fresh, apart, options));
       const still = options.javaScriptEnabled === false;
       const turnTo = async (to: string) => {
         await one.page.goto(still && engine() !== 'chromium' ? withoutScript(from + to, inject('site')) : from + to);
         if (!still) await awake(one.page);
       };
-      one.visit = { page: one.page, faults: [], asked: [], from, turnTo };
+      const close = async () => {
+        if (engine() === 'webkit') heard.push(...(await heardBy(one.page)));
+        heard.push(...(one.visit?.faults ?? []));
+        keptBy.set(
+          place,
+          kept().filter((k) => k !== one),
+        );
+        await shut(one.page);
+      };
+      one.visit = { page: one.page, faults: [], asked: [], from, turnTo, close };
       await turnTo(address);
       return one.visit;
     },

@@ -113,7 +113,7 @@ const typedRow = (set: string, input: Exclude<Input, { kind: 'choice' }>, store:
       element.closest('details.more')?.setAttribute('open', '');
     element.classList.toggle('wrong', now.reason !== undefined);
     const kept = typeof now.value === 'object' ? now.value.designation : '';
-    const left = input.kind === 'text' && now.reason === undefined ? TEXTS[input.name].note(now.text) : '';
+    const left = input.kind === 'text' && now.reason === undefined ? TEXTS[input.name].note(String(now.value)) : '';
     const notes = typeof now.value === 'object' ? now.value.notes.join(' ') : left;
     element.classList.toggle('partly', left !== '');
     setText(

@@ -10,7 +10,7 @@ export interface Tally {
   readonly right: number;
   /** How often it was right on days that follow one another at growing spaces; unknown where nothing was spaced yet. */
   readonly box?: number;
-  /** The day of the last try, counted from 1970. */
+  /** The day of the last try where the reader is, counted from 1970. */
   readonly day?: number;
 }
 export type Progress = Readonly<Record<string, Tally>>;
@@ -47,7 +47,8 @@ export const tallyOf = (id: string): Tally => {
 /** Days until an exercise that was right so often comes again: each space about twice the one before (common practice, no source). */
 const SPACES = [1, 2, 4, 9, 20, 45];
 
-const today = (): number => Math.floor(Date.now() / 86_400_000);
+/** The day that the reader’s own clock and calendar show. */
+const today = (): number => Math.floor(Date.now() / 86_400_000 - new Date().getTimezoneOffset() / 1440);
 
 /** Right on another day than the last goes on by a space; wrong begins again, tomorrow. */
 export const recordTry = (id: string, right: boolean, day = today()): void => {
@@ -59,10 +60,13 @@ export const recordTry = (id: string, right: boolean, day = today()): void => {
   );
 };
 
-/** The exercises whose time has come, of all chapters: those tried once whose space is over. */
+/**
+ * The exercises whose time has come, of all chapters: those tried once whose space is over, and those whose last try is still to
+ * come, since the clock was wrong then or is now.
+ */
 export const dueOn = (day = today()): readonly string[] =>
   Object.entries(progress())
-    .filter(([, { box = 0, day: last }]) => last === undefined || day >= last + (SPACES[box] ?? 1))
+    .filter(([, { box = 0, day: last = Number.NaN }]) => !(day >= last && day < last + (SPACES[box] ?? 1)))
     .map(([id]) => id);
 
 export const eraseProgress = (): void => writeStored(KEY, '');

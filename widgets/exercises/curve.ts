@@ -2,6 +2,7 @@
  * A curve that is predicted: its axes, the points a reader sets over them, the engine's curve, and what is said of the two. All numbers are in the
  * units of the axes.
  */
+import { UNIT_WORDS } from '#words/language.ts';
 import {
   CURVE_BENDS,
   CURVE_RIGHT,
@@ -12,10 +13,11 @@ import {
   curveOff,
   curveTrend,
 } from '#words/papers.ts';
+import { UNITS, type Unit } from '../engine/index.ts';
 import { frameBox, type Inside } from '../figures/kit/plot-box.ts';
 import { polyline, px } from '../figures/kit/svg.ts';
 import { escapeText } from '../input/escape.ts';
-import { numeral } from '../input/format.ts';
+import { lengthUnit, numeral, type UnitView, unitText } from '../input/format.ts';
 
 export interface Axis {
   readonly says: string;
@@ -34,6 +36,30 @@ export interface Curve {
   readonly fine: readonly (readonly [x: number, y: number])[];
   readonly slips: readonly { readonly at: readonly number[]; readonly says: string }[];
 }
+
+/** The axis in the reader’s units, and by how much its numbers grow. Only lengths have another unit. */
+const axisIn = (axis: Axis, view: UnitView): readonly [Axis, number] => {
+  const own = UNITS[axis.unit as Unit];
+  if (view !== 'inch' || own?.base !== 'mm') return [axis, 1];
+  const far = Math.max(Math.abs(axis.from), Math.abs(axis.to)) * own.factor;
+  const unit = lengthUnit(far, { shown: 'motion' }, view) ?? 'in';
+  const by = own.factor / UNITS[unit].factor;
+  return [{ ...axis, unit, from: axis.from * by, to: axis.to * by }, by];
+};
+
+/** The same curve on axes in the reader’s units; where both are shown, the metric ones lead. */
+export const curveIn = (curve: Curve, view: UnitView): Curve => {
+  const [[across, x], [up, y]] = [axisIn(curve.across, view), axisIn(curve.up, view)];
+  if (x === 1 && y === 1) return curve;
+  return {
+    across,
+    up,
+    places: curve.places.map((one) => one * x),
+    right: curve.right.map((one) => one * y),
+    fine: curve.fine.map(([at, one]) => [at * x, one * y]),
+    slips: curve.slips.map(({ at, says }) => ({ at: at.map((one) => one * y), says })),
+  };
+};
 
 export const CURVE_WIDTH = 400;
 const HEIGHT = 256;
@@ -84,7 +110,7 @@ export const curveSvg = (curve: Curve, marks = ''): string => {
 /** The chief words of a symbol, and its unit where they do not tell it. */
 const axisName = ({ says, unit }: Axis): string => {
   const [chief = says] = says.split(',');
-  return unit === '1' || chief === unit ? chief : `${chief}, ${unit}`;
+  return unit === '1' || chief === unit ? chief : `${chief}, ${unitText(unit as Unit)}`;
 };
 
 /** Of points one after the other, for a path. */
@@ -93,7 +119,8 @@ export const curvePath = (curve: Curve, points: readonly (readonly [number, numb
 
 export const withAxisUnit = (value: number, { unit }: Axis): string => {
   const amount = numeral(Number(value.toPrecision(3)));
-  return unit === '1' ? amount : `${amount}\u00a0${unit}`;
+  const one = unit === 'turns' && /^−?1$/.test(amount);
+  return unit === '1' ? amount : `${amount}\u00a0${one ? UNIT_WORDS.turn : unitText(unit as Unit)}`;
 };
 
 /** As near as a hand draws, as shares of the axis: the idea counts. */

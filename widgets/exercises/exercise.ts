@@ -56,7 +56,7 @@ import {
   waysToTake,
   wrongLineOf,
 } from './offered.ts';
-import { type Picture, pictureOf } from './picture.ts';
+import { type Picture, pictureOf, type Ruled } from './picture.ts';
 import { evaluateSlip } from './slip-formula.ts';
 import { stepLine, wrongStepLine } from './step-line.ts';
 
@@ -112,6 +112,8 @@ export interface Exercise {
   /** Of a wrong line, the formula of each step: pages carry relations without theirs. */
   readonly formulas?: readonly string[];
   readonly picture?: Picture;
+  /** What its picture is ruled in, where that is not millimetres. */
+  readonly ruled?: Ruled;
   /** What is put in order, and how many lines of it at a time. */
   readonly order?: { readonly of: readonly Sequence[]; readonly lines: number };
   /** The stacks of a drawer, each the texts of these inputs; one is to be chosen. */
@@ -294,7 +296,7 @@ const makeItem = (exercise: Exercise, picks: readonly number[]): Result<Item> =>
     amount,
     accepted,
     slips,
-    ...(exercise.picture && { picture: pictureOf(exercise.picture, scope) }),
+    ...(exercise.picture && { picture: pictureOf(exercise.picture, scope, exercise.ruled) }),
     ...(kind === 'table' && {
       picture: tableOf(last.value, faultAt(exercise, picks), [exercise.id, picks.join(',')]),
     }),

@@ -3,10 +3,22 @@
  * found; and “show that”, the answer told and the way to it asked.
  */
 import { backwardsTitle } from '#words/papers.ts';
+import { readInput } from '../assembly/numbers.ts';
 import { runSteps } from '../assembly/steps.ts';
 import { bad, good, invert, type Result, toBase, type Unit } from '../engine/index.ts';
-import { answerText, askable, type Exercise, filled, type Item, itemAt, readPicks, slipsOfAny } from './exercise.ts';
+import {
+  answerText,
+  askable,
+  type Exercise,
+  filled,
+  type Item,
+  itemAt,
+  type Pool,
+  readPicks,
+  slipsOfAny,
+} from './exercise.ts';
 import { acceptedInterval } from './interval.ts';
+import { asRuled, type Picture } from './picture.ts';
 import { pick, stateOf } from './seed.ts';
 
 declare module '../engine/kernel/result.ts' {
@@ -112,13 +124,36 @@ const IN_UNITS: Readonly<Record<OwnUnits, Partial<Record<Unit, Unit>>>> = {
 };
 const inUnits = new WeakMap<Exercise, Map<OwnUnits, Exercise>>();
 
-/** The same exercise with its answer asked in the student’s own unit; what is given stays as stock is sold. */
+/** What is read off a picture, set on its marks. */
+const onInchMarks = ({ input, options }: Pool, picture: Picture): Pool =>
+  input.name !== picture.of || picture.shows === 'rule'
+    ? { input, options }
+    : {
+        input,
+        options: options.map((option) => {
+          const read = readInput(input, option, 'metric');
+          return read.ok && typeof read.value === 'number'
+            ? `${Number((asRuled(picture, read.value, 'inch') / 25.4).toFixed(6))} in`
+            : option;
+        }),
+      };
+
+/**
+ * The same exercise with its answer asked in the student’s own unit, and its picture ruled in it; what is told stays as stock is
+ * sold.
+ */
 export const inOwnUnits = (exercise: Exercise, units: OwnUnits | undefined): Exercise => {
-  const unit = units && IN_UNITS[units][exercise.unit];
-  if (unit === undefined || units === undefined || exercise.kind === 'wrong-line') return exercise;
+  if (units === undefined || exercise.kind === 'wrong-line') return exercise;
+  const unit = IN_UNITS[units][exercise.unit];
+  const picture = units === 'inch' ? exercise.picture : undefined;
+  if (unit === undefined && picture === undefined) return exercise;
   const known = inUnits.get(exercise) ?? new Map<OwnUnits, Exercise>();
   inUnits.set(exercise, known);
-  const turned = known.get(units) ?? { ...exercise, unit };
+  const turned: Exercise = known.get(units) ?? {
+    ...exercise,
+    ...(unit && { unit }),
+    ...(picture && { ruled: 'inch', pools: exercise.pools.map((pool) => onInchMarks(pool, picture)) }),
+  };
   known.set(units, turned);
   return turned;
 };

@@ -4,6 +4,7 @@ import { GROUPS } from '#words/figures/groups.ts';
 import { LANGUAGE, WRITTEN_IN } from '#words/language.ts';
 import {
   CALCULATION,
+  COVERED_UNTIL_PREDICTED,
   GIVEN_ABOVE,
   HOW_TO_READ,
   PREDICT_FIRST,
@@ -21,6 +22,7 @@ import { groupState } from '../figures/kit/group-state.ts';
 import { choiceSays, optionText } from '../input/choices.ts';
 import { escapeText } from '../input/escape.ts';
 import { formatOf, show, showInFormula } from '../input/format.ts';
+import { wordsShown } from '../input/typed-words.ts';
 import { aroundPoint } from '../page/around-point.ts';
 import { reasonOf } from '../words/reason.ts';
 import {
@@ -34,6 +36,7 @@ import {
   startValues,
 } from './blocks.ts';
 import { asNumbers, asSymbols, parseExpression, setExpression, setSymbol, typeset } from './expression.ts';
+import { type Asked, saysNumber } from './giving-away.ts';
 import { lettersWide } from './mathml.ts';
 import type { Label } from './numbering.ts';
 import type { Inline } from './passage.ts';
@@ -100,12 +103,12 @@ const renderInputs = (set: string, inputs: readonly Input[], as = '', idle: read
 
 const valueText = (value: Value | undefined, { kind, name }: Input): string =>
   typeof value === 'object'
-    ? spokenNumber(value.designation)
+    ? spokenNumber(wordsShown('thread', value.designation))
     : typeof value === 'number'
       ? show(value, formatOf(symbolFact(name as SymbolName)), 'metric')
       : kind === 'choice'
         ? optionText(name, String(value ?? ''))
-        : String(value ?? '');
+        : wordsShown(name, String(value ?? ''));
 
 /** Figures speak the language of the edition, whatever that of the chapter. */
 const FIGURES_IN = LANGUAGE === WRITTEN_IN ? '' : ` lang="${LANGUAGE}"`;
@@ -181,24 +184,31 @@ export const renderFigure = (
   declared: Declared,
   caption: { readonly says: string; readonly more: string },
   label: Label,
+  asked?: Asked,
 ): string => {
   const all = asSet(set, declared).inputs;
   const numbers = numbersAtStart(set, declared);
   const idle = figure.idle(numbers);
   const fields = (names: readonly string[], as: string): string => renderInputs(set, pick(names, all), as, idle);
   const parts = figureParts(figure, numbers, 'metric', set);
+  const waits = asked && saysNumber(parts.stage + parts.says, asked.right) ? asked.index : undefined;
   const more =
     caption.more === '' ? '' : `<details class="how"><summary>${HOW_TO_READ}</summary><p>${caption.more}</p></details>`;
   const groups = figure.groups
     .map((group) => renderGroup(group, pick(group.names, all), idle, fields(group.names, '')))
     .join('');
   return (
-    `<figure class="live ${figure.name}" id="${label.id}" data-figure="${figure.name}" data-set="${set}" data-idle="${idle.join(' ')}"${figure.decidedBy.length === 0 ? '' : ` data-decided="${figure.decidedBy.join(' ')}"`} aria-label="${escapeText(figure.title)}">` +
+    `<figure class="live ${figure.name}" id="${label.id}" data-figure="${figure.name}" data-set="${set}" data-idle="${idle.join(' ')}"${figure.decidedBy.length === 0 ? '' : ` data-decided="${figure.decidedBy.join(' ')}"`}${waits === undefined ? '' : ` data-waits="${waits}"`} aria-label="${escapeText(figure.title)}">` +
     `<div class="bench"${FIGURES_IN}>${parts.stage}${figure.chief.length === 0 ? '' : fields(figure.chief, ' chief')}</div>` +
-    `<div class="foot">${parts.refusal}${parts.says}<div class="foot-line"><p class="caption">${label.number === '' ? '' : `<span class="tag">${label.says}</span> `}${caption.says}</p>${more}${parts.numbers}</div></div>` +
+    `<div class="foot">${parts.refusal}${waits === undefined ? '' : covered(waits)}${parts.says}<div class="foot-line"><p class="caption">${label.number === '' ? '' : `<span class="tag">${label.says}</span> `}${caption.says}</p>${more}${parts.numbers}</div></div>` +
     `${groups === '' ? '' : `<div class="groups"${FIGURES_IN}>${groups}</div>`}</figure>`
   );
 };
+
+/** In place of what a figure says, while its prediction is to be made. */
+const covered = (index: number): string =>
+  `<p class="covered"><a href="#${predictionId(index)}">${COVERED_UNTIL_PREDICTED}</a></p>`;
+const predictionId = (index: number): string => `predict-${index + 1}`;
 
 const pick = (names: readonly string[], inputs: readonly Input[]): Input[] =>
   names.flatMap((name) => inputs.find((input) => input.name === name) ?? []);
@@ -224,7 +234,7 @@ export const renderPrediction = (prediction: Prediction, index: number, question
   const format = formatOf(symbolFact(prediction.output), prediction.digits);
   const answer = `<span class="q" data-value="${prediction.answer}" data-shown="${format.shown}" data-digits="${format.digits ?? ''}">${show(prediction.answer, format, 'metric')}</span>`;
   return (
-    `<section class="predict" data-predict="${index}" aria-label="${predictionNumber(index + 1)}"><p class="box-name">${PREDICT_FIRST}</p><p class="question">${question}</p>` +
+    `<section class="predict" id="${predictionId(index)}" data-predict="${index}" aria-label="${predictionNumber(index + 1)}"><p class="box-name">${PREDICT_FIRST}</p><p class="question">${question}</p>` +
     `${prediction.curve ? `<div class="shown" data-axes>${curveSvg(prediction.curve)}</div>` : ''}<div class="attempt"></div><details class="reveal"><summary>${SHOW_ANSWER}</summary><p>${answer}. ${reveal}</p></details></section>`
   );
 };

@@ -65,7 +65,10 @@ export const startWebkit = async ({ dark }: { dark: boolean }): Promise<Driver> 
     }
     rmSync(folder, { recursive: true, force: true });
   };
+  // The process of the tests is told to end at last, and would then go without a word.
+  const end = () => process.exit();
   process.once('exit', stop);
+  process.once('SIGTERM', end);
   for (let tries = 0; ; tries++)
     try {
       await send('GET', '/status');
@@ -91,6 +94,7 @@ export const startWebkit = async ({ dark }: { dark: boolean }): Promise<Driver> 
     close: async () => {
       await send('DELETE', at).catch(() => {});
       process.off('exit', stop);
+      process.off('SIGTERM', end);
       stop();
     },
   };

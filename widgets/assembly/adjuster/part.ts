@@ -103,6 +103,9 @@ const CORNER = { round: 1, hexagon: 2 / Math.sqrt(3), square: Math.SQRT2 } as co
 /** Radius of the circle round a step. */
 export const reach = (step: Step): number => step.r * CORNER[step.shape];
 
+export const widestStep = (part: Part): Step =>
+  part.outer.reduce((best, o) => (reach(o) > reach(best) + 1e-9 ? o : best));
+
 /** A ring of material with square edges, as one part strikes another. */
 export interface Ring {
   readonly inner: number;

@@ -1,6 +1,7 @@
 /** Wakes a figure: its picture, sentence and table follow the reader's numbers while it is in view. */
 
 import { pictureKept, SAVE_AS_CSV, SCRIPT_MISSING } from '#words/client.ts';
+import { netLeadOf } from '../../assembly/design-use.ts';
 import type { Drawn, Figure } from '../../figures/kit/figure.ts';
 import { pictureOf, readingsOf, tableCsv, tableHtml } from '../../figures/kit/figure-parts.ts';
 import { saveFile } from '../../figures/kit/save.ts';
@@ -8,6 +9,7 @@ import type { PageModel } from '../../page/model.ts';
 import { reasonOf } from '../../words/reason.ts';
 import { markResults, mountAskable } from '../askable.ts';
 import type * as Backwards from '../backwards/backwards.ts';
+import { designInUse, keepDesigns } from '../design-store.ts';
 import { make, setText } from '../dom.ts';
 import type { Folds } from '../folds.ts';
 import { loadModule } from '../load-figures.ts';
@@ -120,6 +122,14 @@ export const mountFigure = (
     view: store.view,
     set: (name, value) => store.put(set, name, value),
     type: (name, text) => store.type(set, name, text),
+    design: () => {
+      const mine = designInUse();
+      return mine && { name: mine.name, passport: mine.numbers.passport ?? '', netLead: netLeadOf(mine.numbers) };
+    },
+    keepInDesign: (name, text) => {
+      const mine = designInUse();
+      return mine ? keepDesigns([{ name: mine.name, numbers: { [name]: text } }]).fault : '';
+    },
     redraw: () => {
       drawn = undefined;
       refresh();
@@ -141,7 +151,8 @@ export const mountFigure = (
     words();
     window.clearTimeout(settle);
     settle = window.setTimeout(() => {
-      if (place.contains(document.activeElement) && !place.matches('.untold')) announce(says?.textContent ?? '');
+      if (place.contains(document.activeElement) && !place.matches('.untold, [data-waits]'))
+        announce(says?.textContent ?? '');
     }, 700);
   };
   const refresh = () => {

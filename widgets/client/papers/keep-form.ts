@@ -1,6 +1,6 @@
 /**
- * What is typed on the page for a class, kept with this tab’s own history: it is there again after Back or a reload, and gone with the tab. It goes
- * into no storage and into no link, since a roster is in it.
+ * What is typed on the page for a class, and which of its forms were sent, kept with this tab’s own history: after Back or a reload the same is there
+ * again, set as it was, and it is gone with the tab. It goes into no storage and into no link, since a roster is in it.
  */
 import { all } from '../dom.ts';
 
@@ -24,7 +24,20 @@ const keptBefore = (): Kept => {
   return Object.fromEntries(Object.entries(kept).filter(([, x]) => typeof x === 'string' || typeof x === 'boolean'));
 };
 
-export const keepForm = (places: readonly HTMLElement[], until: AbortSignal): void => {
+/** The bank whose numbers the papers on the page had. */
+const BANK = 'of bank';
+const SENT = 'sent ';
+const SEND = 'button[type=submit]';
+
+/**
+ * `bank` is its version now. Where what was set had the numbers of another, nothing is set in its place, and `ofOther` is told which it was.
+ */
+export const keepForm = (
+  places: readonly HTMLElement[],
+  until: AbortSignal,
+  bank: () => string,
+  ofOther: (version: string) => void,
+): void => {
   const fields = () => places.flatMap((place) => all(place, 'input, textarea').filter(isField));
   const kept = keptBefore();
   for (const field of fields()) {
@@ -35,10 +48,44 @@ export const keepForm = (places: readonly HTMLElement[], until: AbortSignal): vo
       if (before) field.dispatchEvent(new Event('change', { bubbles: true }));
     } else if (typeof before === 'string') field.value = before;
   }
+  const forms = places.flatMap((place) => all(place, 'form').filter((form) => form instanceof HTMLFormElement));
+  const sent = new Set<HTMLFormElement>();
+  let of = bank();
   const keep = () => {
-    const now = Object.fromEntries(fields().map((f) => [nameOf(f), ticked(f) ? f.checked : f.value]));
+    const now: Record<string, string | boolean> = Object.fromEntries(
+      fields().map((f) => [nameOf(f), ticked(f) ? f.checked : f.value]),
+    );
+    if (sent.size > 0) now[BANK] = of;
+    for (const [i, form] of forms.entries()) if (sent.has(form)) now[`${SENT}${i}`] = true;
     const size = Object.values(now).reduce((sum: number, x) => sum + (typeof x === 'string' ? x.length : 0), 0);
     if (size <= MOST_KEPT) history.replaceState({ ...history.state, [KEPT]: now }, '');
   };
-  for (const place of places) place.addEventListener('change', keep, { signal: until });
+  const formOf = (event: Event) =>
+    forms.find((form) => event.target instanceof Node && form.contains(event.target)) ?? undefined;
+  for (const place of places) {
+    place.addEventListener(
+      'change',
+      (event) => {
+        // What is set no longer answers to the form, and what hangs on the class no longer to the class.
+        const changed = formOf(event);
+        if (changed === forms[0]) sent.clear();
+        else if (changed) sent.delete(changed);
+        keep();
+      },
+      { signal: until },
+    );
+    const whenSent = (event: Event) => {
+      const form = formOf(event);
+      if (!form || (event.type === 'click' && !(event.target as Element).closest(SEND))) return;
+      sent.add(form);
+      of = bank();
+      keep();
+    };
+    // A press on the button sends; a script sends without one.
+    for (const kind of ['click', 'submit']) place.addEventListener(kind, whenSent, { signal: until });
+  }
+  const again = forms.filter((_, i) => kept[`${SENT}${i}`] === true);
+  if (again.length === 0) return;
+  if (kept[BANK] === bank()) for (const form of again) form.requestSubmit();
+  else ofOther(String(kept[BANK]));
 };

@@ -7,6 +7,7 @@ import {
   EMPTY_GRID_AS_CSV,
   GRID_AS_CSV,
   HALF_FOR_SLIP,
+  KEY_ON_ONE,
   LARGE_PRINT,
   LOOK,
   PRINT_EMPTY_GRID,
@@ -14,6 +15,7 @@ import {
   PRINT_METHOD,
   ROOM_NAMES,
   SCORED_BY_HAND,
+  setWithOther,
   VARIANTS,
 } from '#words/classroom.ts';
 import {
@@ -146,8 +148,10 @@ export const mountPapers = (
     writeRest();
     stack.print();
   };
+  const onOne = make('input', { type: 'checkbox', id: 'papers-key-columns' });
   const printKeys = () => {
     keys.innerHTML = keyTexts.join('');
+    keys.toggleAttribute('data-columns', onOne.checked);
     stacks.key.print();
   };
   const csvOf = (filled: boolean) => () =>
@@ -163,6 +167,7 @@ export const mountPapers = (
     button(PRINT_KEY, printKeys),
     button(GRID_AS_CSV, csvOf(true)),
     button(EMPTY_GRID_AS_CSV, csvOf(false)),
+    make('div', { class: 'field choice' }, make('label', {}, onOne, KEY_ON_ONE)),
   );
 
   const sizes = oneOf('papers-size', PAPER, SIZES, PRINTERS_SIZE, (size) => size);
@@ -369,13 +374,19 @@ export const mountPapers = (
     make('p', {}, link),
   );
 
-  const asked = readPaperLink(location.search, bank);
-  if (asked?.ok) {
-    code.value = asked.value.classCode;
-    for (const { slug, field: input } of counts) input.value = String(asked.value.counts.get(slug) ?? 0);
-    forms.choose(asked.value.form ?? 'as-written');
-    say(LINK_FILLED_IN);
-  } else if (asked) say(reasonOf(asked));
+  /** Whether the address asks for papers that this page could not set. */
+  let refused = false;
+  const fillIn = () => {
+    const asked = readPaperLink(location.search, bank);
+    refused = asked !== undefined && !asked.ok;
+    if (asked?.ok) {
+      code.value = asked.value.classCode;
+      for (const { slug, field: input } of counts) input.value = String(asked.value.counts.get(slug) ?? 0);
+      forms.choose(asked.value.form ?? 'as-written');
+      say(LINK_FILLED_IN);
+    } else if (asked) say(reasonOf(asked));
+  };
+  fillIn();
   const now = order();
   if (now.ok) showLink(now.value);
 
@@ -413,8 +424,15 @@ export const mountPapers = (
         own = next;
         bank = withOwn(theirs, own);
         setText(version, questionBank(bank.version));
+        // A link to papers with changed exercises is made good by the file of the changes.
+        if (refused) fillIn();
       });
   }
   // Own exercises have a file of their own.
-  keepForm([place, ...parts.filter(({ dataset }) => dataset.classwork !== 'own')], until);
+  keepForm(
+    [place, ...parts.filter(({ dataset }) => dataset.classwork !== 'own')],
+    until,
+    () => bank.version,
+    (was) => say(setWithOther(was, bank.version)),
+  );
 };

@@ -9,12 +9,15 @@ import {
   OUTCOMES_HEAD,
   PLAN,
   PLAN_AS_CSV,
+  PLAN_WAY,
   PRACTISED_BY,
   PRINT_PLAN,
   partOf,
   planSays,
+  REACH,
   SET_PLAN,
   TAKE_NEEDS,
+  wayTakes,
 } from '#words/classroom.ts';
 import { csvRow } from '../../exercises/csv-row.ts';
 import { langOf, langText } from '../../exercises/own-language.ts';
@@ -80,6 +83,8 @@ export const mountPlan = (place: HTMLElement, course: readonly CourseChapter[]):
       if (last) saveFile(`${[HEADS, ...rowsOf(last)].map(csvRow).join('\r\n')}\r\n`, 'course-plan.csv', 'text/csv');
     }),
   );
+  /** What is said of the way to a chapter, before what is said of its plan. */
+  let first = '';
   const set = () => {
     last = undefined;
     acts.hidden = true;
@@ -101,9 +106,33 @@ export const mountPlan = (place: HTMLElement, course: readonly CourseChapter[]):
         needs: needs.map(({ title }) => title),
       })),
     });
-    said.say(says);
+    said.say(first === '' ? says : `${first} ${says}`);
+    first = '';
     shown.innerHTML = sheet.place.innerHTML = planHtml(plan.value, says);
     acts.hidden = false;
+  };
+  const goal = make(
+    'select',
+    { id: 'plan-goal' },
+    ...course.map(({ slug, number, title, lang }) =>
+      make('option', { value: slug, ...(lang === undefined ? {} : { lang }) }, `${number} ${title}`),
+    ),
+  );
+  /** Only what leads to the chapter, in as many lessons as hold it all. */
+  const reach = () => {
+    const way = withNeeds(course, new Set([goal.value]));
+    const title = way.find(({ slug }) => slug === goal.value)?.title ?? '';
+    for (const { chapter, box } of boxes) box.checked = way.includes(chapter);
+    const each = readMinutes(minutes.field.value);
+    const plan = each.ok ? planCourse(course, chosen(), 1, each.value) : each;
+    if (plan.ok) lessons.field.value = String(plan.value.enough);
+    first = wayTakes(
+      title,
+      way.length,
+      way.reduce((sum, chapter) => sum + chapter.minutes, 0),
+    );
+    form.dispatchEvent(new Event('change', { bubbles: true }));
+    form.requestSubmit();
   };
   const form = make(
     'form',
@@ -127,5 +156,12 @@ export const mountPlan = (place: HTMLElement, course: readonly CourseChapter[]):
     make('div', { class: 'button-row' }, make('button', { type: 'submit' }, SET_PLAN)),
   );
   whenSent(form, set);
-  place.append(form, said.line, acts, shown);
+  place.append(
+    make('div', { class: 'field' }, make('label', { for: goal.id }, REACH), make('span', { class: 'field-box' }, goal)),
+    make('div', { class: 'button-row' }, button(PLAN_WAY, reach)),
+    form,
+    said.line,
+    acts,
+    shown,
+  );
 };

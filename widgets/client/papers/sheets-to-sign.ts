@@ -1,9 +1,12 @@
 /** Pages that are printed as they stand: the safety sheet to be signed, and the project with its pairs. */
 import {
+  DATE,
   FIND_PAIRS,
+  NAME,
   NET_LEAD_HEAD,
   PAIR_HEADS,
   PAIRS_FOR_PROJECT,
+  PRINT_PROJECT,
   PRINT_SAFETY,
   projectPairsSay,
   SAFETY,
@@ -35,6 +38,24 @@ export const mountSafety = (place: HTMLElement): void => {
   const shown = make('div', { class: 'papers-preview', role: 'region', 'aria-label': SAFETY.title, tabindex: '0' });
   shown.innerHTML = safetyHtml();
   place.append(make('div', { class: 'button-row' }, button(PRINT_SAFETY, sheet.print)), shown);
+};
+
+/** What of the part is for the screen only: its own line, what is typed or pressed, and what is said of that. */
+const ON_SCREEN = ':scope > summary, form, button, .verdict, .button-row, .inputs';
+
+/** The project as the page tells it, under its heading, without what is only for the screen. */
+const projectOnPaper = (part: Element): HTMLElement => {
+  const whole = make('section', { class: 'paper shop-project' });
+  whole.append(...[...part.childNodes].map((node) => node.cloneNode(true)));
+  for (const gone of whole.querySelectorAll(ON_SCREEN)) gone.remove();
+  // Of what is worked on the page, the pairs that were found.
+  for (const place of whole.querySelectorAll('.classwork')) place.replaceWith(...place.childNodes);
+  for (const fold of whole.querySelectorAll('details')) fold.open = true;
+  for (const named of whole.querySelectorAll('[id]')) named.removeAttribute('id');
+  const blank = (words: string) => make('p', {}, `${words} `, make('span', { class: 'line' }));
+  const heading = part.previousElementSibling?.textContent ?? '';
+  whole.prepend(make('div', { class: 'page-head' }, make('h2', {}, heading), blank(NAME), blank(DATE)));
+  return whole;
 };
 
 const MOTION: NumberFormat = { shown: 'motion', digits: 4 };
@@ -82,6 +103,12 @@ export const mountProject = (place: HTMLElement): void => {
     make('div', { class: 'button-row' }, make('button', { type: 'submit' }, FIND_PAIRS)),
   );
   whenSent(form, find);
-  place.append(form, said.line, shown);
+  const sheet = printed('project');
+  const print = button(PRINT_PROJECT, () => {
+    const part = place.closest('details.part');
+    if (part) sheet.place.replaceChildren(projectOnPaper(part));
+    sheet.print();
+  });
+  place.append(form, said.line, shown, make('div', { class: 'button-row' }, print));
   find();
 };

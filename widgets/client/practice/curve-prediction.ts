@@ -4,6 +4,7 @@ import { good } from '../../engine/index.ts';
 import {
   CURVE_WIDTH,
   type Curve,
+  curveIn,
   curvePath,
   curveSvg,
   curveX,
@@ -14,6 +15,7 @@ import {
 } from '../../exercises/curve.ts';
 import { mountPull } from '../../figures/kit/pull.ts';
 import { px, withSizes } from '../../figures/kit/svg.ts';
+import type { UnitView } from '../../input/format.ts';
 import { make } from '../dom.ts';
 import type { PictureField } from './picture-field.ts';
 
@@ -22,29 +24,35 @@ const STEP = 1 / 40;
 const PAGE = 1 / 8;
 
 /** `place` holds the printed axes, which the drawing takes over. */
-export const curveField = (curve: Curve, place: HTMLElement): PictureField => {
-  const { up, across, places } = curve;
-  const span = up.to - up.from;
+export const curveField = (printed: Curve, place: HTMLElement, view: () => UnitView): PictureField => {
+  let curve = curveIn(printed, view());
   // Until it is set, a point waits on the floor, or on the line of nought.
-  const rest = Math.min(Math.max(0, Math.min(up.from, up.to)), Math.max(up.from, up.to));
-  let made: number[] = places.map(() => rest);
+  const rest = Math.min(Math.max(0, Math.min(curve.up.from, curve.up.to)), Math.max(curve.up.from, curve.up.to));
+  let made: number[] = curve.places.map(() => rest);
   let touched = false;
-  const points = places
-    .map(
-      (x, i) =>
-        `<g class="point" data-point="${i}" role="slider" tabindex="0" aria-orientation="vertical" aria-valuemin="${up.from}" aria-valuemax="${up.to}" aria-label="${curvePoint(withAxisUnit(x, across))}"><circle class="hold" r="20"/><circle class="dot" r="5"/></g>`,
-    )
-    .join('');
-  place.innerHTML = withSizes(
-    curveSvg(
-      curve,
-      `<path class="answer-curve" data-answer d=""/><path class="yours-curve" data-yours d=""/>${points}`,
-    ),
-  );
-  const handles = [...place.querySelectorAll<SVGGElement>('[data-point]')];
-  const line = place.querySelector('[data-yours]');
+  let handles: SVGGElement[] = [];
+  const write = () => {
+    const { up, across, places } = curve;
+    const points = places
+      .map(
+        (x, i) =>
+          `<g class="point" data-point="${i}" role="slider" tabindex="0" aria-orientation="vertical" aria-valuemin="${up.from}" aria-valuemax="${up.to}" aria-label="${curvePoint(withAxisUnit(x, across))}"><circle class="hold" r="20"/><circle class="dot" r="5"/></g>`,
+      )
+      .join('');
+    const svg = withSizes(
+      curveSvg(
+        curve,
+        `<path class="answer-curve" data-answer d=""/><path class="yours-curve" data-yours d=""/>${points}`,
+      ),
+    );
+    const before = place.querySelector('svg');
+    if (before) before.outerHTML = svg;
+    else place.innerHTML = svg;
+    handles = [...place.querySelectorAll<SVGGElement>('[data-point]')];
+  };
   const stand = () => {
-    line?.setAttribute(
+    const { up, places } = curve;
+    place.querySelector('[data-yours]')?.setAttribute(
       'd',
       curvePath(
         curve,
@@ -59,6 +67,7 @@ export const curveField = (curve: Curve, place: HTMLElement): PictureField => {
     }
   };
   const set = (i: number, y: number) => {
+    const { up } = curve;
     touched = true;
     made = made.with(i, Math.min(Math.max(up.from, up.to), Math.max(Math.min(up.from, up.to), y)));
     stand();
@@ -68,7 +77,7 @@ export const curveField = (curve: Curve, place: HTMLElement): PictureField => {
     if (!box) return undefined;
     const scale = CURVE_WIDTH / box.width;
     const x = (event.clientX - box.left) * scale;
-    const far = places.map((one) => Math.abs(curveX(curve, one) - x));
+    const far = curve.places.map((one) => Math.abs(curveX(curve, one) - x));
     return { i: far.indexOf(Math.min(...far)), y: valueAt(curve, (event.clientY - box.top) * scale) };
   };
   mountPull(place, (event) => {
@@ -92,6 +101,8 @@ export const curveField = (curve: Curve, place: HTMLElement): PictureField => {
     const i = handles.indexOf(event.target as SVGGElement);
     if (i < 0 || event.ctrlKey || event.metaKey || event.altKey) return;
     const y = made[i] ?? 0;
+    const { up } = curve;
+    const span = up.to - up.from;
     const to = {
       ArrowUp: y + span * STEP,
       ArrowRight: y + span * STEP,
@@ -106,16 +117,29 @@ export const curveField = (curve: Curve, place: HTMLElement): PictureField => {
     event.preventDefault();
     set(i, to);
   });
+  let played = false;
+  const answer = () => place.querySelector('[data-answer]')?.setAttribute('d', curvePath(curve, curve.fine));
+  write();
   stand();
   return {
     control: make('p', { class: 'how' }, CURVE_SET),
     picture: place,
     read: () => (touched ? good(0) : undefined),
     play: () => {
-      place.querySelector('[data-answer]')?.setAttribute('d', curvePath(curve, curve.fine));
+      played = true;
+      answer();
       place.classList.add('played');
       if (!place.querySelector('.curve-key')) place.append(make('p', { class: 'curve-key' }, CURVE_KEY));
     },
     says: () => judgeCurve(curve, made).says,
+    redraw: () => {
+      const before = curve.up.to - curve.up.from;
+      curve = curveIn(printed, view());
+      const by = (curve.up.to - curve.up.from) / before;
+      made = made.map((y) => y * by);
+      write();
+      stand();
+      if (played) answer();
+    },
   };
 };

@@ -7,6 +7,7 @@ import { WORDS } from '#words/figures/design-sheet.ts';
 import { escapeText } from '../../input/escape.ts';
 import { fixed, numeral, show, type UnitView } from '../../input/format.ts';
 import type { PartsList } from '../../input/parts-list.ts';
+import { wordsShown } from '../../input/typed-words.ts';
 import { reasonOf } from '../../words/reason.ts';
 import { defineFigure } from '../kit/figure.ts';
 import type { Amount } from '../kit/readout.ts';
@@ -104,7 +105,7 @@ const partsTable = (list: PartsList | undefined): string => {
   const rows = list.parts
     .map(
       (p) =>
-        `<tr><td>${escapeText(p.name)}</td><td>${p.count}</td><td>${p.price === undefined ? WORDS.parts.noPrice : money(p.price)}</td><td>${p.price === undefined ? '' : money(p.count * p.price)}</td></tr>`,
+        `<tr><td>${escapeText(wordsShown('parts', p.name))}</td><td>${p.count}</td><td>${p.price === undefined ? WORDS.parts.noPrice : money(p.price)}</td><td>${p.price === undefined ? '' : money(p.count * p.price)}</td></tr>`,
     )
     .join('');
   return `<section><h3>${WORDS.parts.title}</h3><div class="table-scroll" tabindex="0" role="group" aria-label="${WORDS.parts.title}"><table><thead><tr>${columns(WORDS.parts.head)}</tr></thead><tbody>${rows}<tr><th scope="row">${together(list)}</th><td></td><td></td><td>${priced ? money(list.total) : WORDS.parts.noPrice}</td></tr>${priced ? `<tr><th scope="row">${WORDS.parts.set(SET)}</th><td></td><td></td><td>${money(SET * list.total)}</td></tr>` : ''}</tbody></table></div></section>`;

@@ -5,10 +5,10 @@
  * convention of ISO 6410-1: a thick line at the crests, a thin one at the roots. A post guides the carried part where the lock holds.
  */
 import { type Adjuster, partsOf, type Standing } from '../../assembly/adjuster/adjuster.ts';
-import { heightOf, type Part, type Role, reach, type Step } from '../../assembly/adjuster/part.ts';
+import { heightOf, type Part, type Role, reach, type Step, widestStep } from '../../assembly/adjuster/part.ts';
 import { type Crests, crestOf, crestsOf, type Point as SkinPoint, sectionOf } from '../../assembly/adjuster/surface.ts';
 import { diameters, mm, type Thread } from '../../engine/index.ts';
-import { type Extents, guideOf, springsOf, tipOf, widestStep } from './adjuster-extras.ts';
+import { type Extents, guideOf, springsOf, tipOf } from './adjuster-extras.ts';
 import { type Point, polygon, polyline } from './svg.ts';
 import { crestLines } from './thread-outline.ts';
 

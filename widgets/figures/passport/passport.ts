@@ -58,12 +58,18 @@ const motion = (z: number | undefined, view: UnitView, digits = 4): string =>
 const percent = (x: number | undefined): string =>
   x === undefined ? WORDS.none : `${withSign(numeral(100 * x, 3))} %`;
 
+const withDoubt = (r: Row, name: 'lead' | 'wave' | 'hysteresis', view: UnitView, digits: number): string =>
+  r.doubt[name] === undefined
+    ? motion(r[name], view, digits)
+    : `${motion(r[name], view, digits)} ± ${motion(r.doubt[name], view, 2)}`;
+
 const cellsOf = (r: Row, view: UnitView): readonly string[] => [
   r.day,
-  motion(r.lead, view),
+  withDoubt(r, 'lead', view, 4),
   percent(r.off),
   percent(r.moved),
-  motion(r.wave, view, 3),
+  withDoubt(r, 'wave', view, 3),
+  withDoubt(r, 'hysteresis', view, 3),
   r.place === undefined ? WORDS.none : show(r.place, { shown: 'turns', digits: 3 }, view),
   motion(r.wear, view, 3),
   r.note === '' ? WORDS.none : r.note,
@@ -121,6 +127,10 @@ const rowsOfWorst = (s: State): readonly ReadRow[] => {
 export const withRow = (passport: string, entries: readonly Entry[], day: string): string =>
   `${passport}\n${entries.at(-1)?.piece ?? '1'}, ${day}:`.trim();
 
+/** The day that the reader’s calendar shows, not that of Greenwich. */
+export const dayShown = (now: Date): string =>
+  [now.getFullYear(), now.getMonth() + 1, now.getDate()].map((part) => String(part).padStart(2, '0')).join('-');
+
 export const passportFigure = defineFigure({
   name: 'passport',
   title: WORDS.title,
@@ -137,7 +147,7 @@ export const passportFigure = defineFigure({
       const { passport } = context.numbers().texts;
       const entries = readPassports(passport);
       if (!entries.ok) return;
-      context.type('passport', withRow(passport, entries.value, new Date().toISOString().slice(0, 10)));
+      context.type('passport', withRow(passport, entries.value, dayShown(new Date())));
     });
   },
   rows: rowsOfWorst,

@@ -29,6 +29,9 @@ export const ROOM_NAMES: Same<typeof En.ROOM_NAMES> = {
 export const LARGE_PRINT = 'große Schrift';
 export const PRINT_GRID = 'Antwortraster drucken';
 export const PRINT_METHOD = 'Rechenwege drucken';
+export const KEY_ON_ONE = 'Lösungen klein, in zwei Spalten: eine Seite je Lernendem';
+export const setWithOther: typeof En.setWithOther = (was, now) =>
+  `Diese Blätter wurden mit der Aufgabensammlung ${was} gestellt; diese Seite hat ${now}, und die Zahlen wären andere. Wenn du Aufgaben geändert hattest, öffne die Datei mit deinen Änderungen. Stelle dann die Blätter neu.`;
 export const GRID_AS_CSV = 'Antwortraster als CSV';
 export const PRINT_EMPTY_GRID = 'Das leere Raster drucken';
 export const EMPTY_GRID_AS_CSV = 'Leeres Raster zum Ausfüllen, als CSV';
@@ -116,7 +119,7 @@ export const PRINT_LAB_KEY = 'Drucken, was sie verstecken';
 export const RIGS_AS_CSV = 'Ablesungen aller Aufbauten als CSV';
 export const OPEN_RIG = 'Die Ablesungen des ersten Aufbaus im Kapitel über Kalibrierung (ein neuer Tab)';
 export const TYPED_READINGS =
-  'Ablesungen einer Person, wie vom Blatt abgeschrieben, eine je Zeile: Fläche; Ablesung; up oder down, zum Beispiel 1; 14,6; up';
+  'Ablesungen einer Person, wie vom Blatt abgeschrieben, eine je Zeile: Fläche; Ablesung; auf oder ab, zum Beispiel 1; 14,6; auf';
 export const READINGS_IN = 'Ablesungen ohne Einheit sind in';
 export const RIG_COLUMNS: Same<typeof En.RIG_COLUMNS> = ['Name', 'Fläche', 'Ablesung', 'Einheit', 'Richtung'];
 export const readingsJudged: typeof En.readingsJudged = (v) =>
@@ -177,8 +180,7 @@ export const CHANGE_EXERCISE = 'Worte und Größen ändern';
 export const TITLE_FIELD = 'Titel';
 export const QUESTION_FIELD = 'Frage; was in geschweiften Klammern steht, wird gezogen';
 export const HINT_FIELD = 'Hinweis';
-export const sizesField: typeof En.sizesField = (name) =>
-  `Größen für {${name}}, durch Kommas getrennt, Dezimalstellen mit Punkt`;
+export const sizesField: typeof En.sizesField = (name) => `Größen für {${name}}, durch Semikolons getrennt`;
 export const TAKE_CHANGE = 'Änderung übernehmen';
 export const TAKE_BACK = 'Wie es war';
 export const changedNow: typeof En.changedNow = (title) =>
@@ -196,6 +198,12 @@ export const LESSONS = 'Stunden';
 export const MINUTES_A_LESSON = 'Minuten je Stunde';
 export const CHAPTERS_OF_PLAN = 'Kapitel';
 export const TAKE_NEEDS = 'Dazunehmen, was diese Kapitel brauchen';
+export const REACH = 'Ich will bis zum Kapitel';
+export const PLAN_WAY = 'Den Weg dorthin planen';
+export const wayTakes: typeof En.wayTakes = (title, chapters, minutes) =>
+  chapters === 1
+    ? `„${title}“ braucht kein anderes Kapitel. Es dauert ${minutes} Minuten.`
+    : `„${title}“ braucht ${chapters === 2 ? 'ein Kapitel' : `${chapters - 1} Kapitel`} davor. Zusammen dauern sie ${minutes} Minuten.`;
 export const SET_PLAN = 'Plan machen';
 export const PRINT_PLAN = 'Plan drucken';
 export const PLAN_AS_CSV = 'Plan als CSV';
@@ -225,6 +233,7 @@ export const TAPS_NAMES: Same<typeof En.TAPS_NAMES> = {
 };
 export const FIND_PAIRS = 'Paare suchen';
 export const PAIRS_FOR_PROJECT = 'Paare für das Projekt';
+export const PRINT_PROJECT = 'Projekt drucken';
 export const NET_LEAD_HEAD = 'Paar';
 export const PAIR_HEADS: Same<typeof En.PAIR_HEADS> = [
   'Nettosteigung',

@@ -95,10 +95,11 @@ export const curveAmount: typeof En.curveAmount = (at) =>
 
 export const onDial: typeof En.onDial = (division, rounds, face) =>
   `Eine Messuhr: Der lange Zeiger zeigt auf ${division}, der kleine ist an ${rounds} vorbei. Auf dem Zifferblatt: ${face}.`;
-export const besideRule: typeof En.besideRule = (ridges, at) =>
-  `Eine Schraube an einem Millimetermaßstab: Eine Gewindespitze ist bei 0 markiert, die Spitze ${ridges} Gänge weiter bei ${at}.`;
-export const alongRule: typeof En.alongRule = (length) =>
-  `Ein Balken an einem Millimetermaßstab: Er endet bei ${length}.`;
+export const RULED: Same<typeof En.RULED> = { metric: 'Millimeter', inch: 'Zoll' };
+export const besideRule: typeof En.besideRule = (ridges, at, unit) =>
+  `Eine Schraube an einem Maßstab, geteilt in ${unit}: Eine Gewindespitze ist bei 0 markiert, die Spitze ${ridges} Gänge weiter bei ${at}.`;
+export const alongRule: typeof En.alongRule = (length, unit) =>
+  `Ein Balken an einem Maßstab, geteilt in ${unit}: Er endet bei ${length}.`;
 
 export const FAULTS: Same<typeof En.FAULTS> = {
   sound: 'nichts: Es bewegt sich, wie seine Steigungen sagen',
@@ -172,7 +173,7 @@ export const eachOnce: typeof En.eachOnce = (letters) => `Schreibe jedes von ${l
 export const namesTwice: typeof En.namesTwice = (count, first) =>
   `${count === 1 ? 'Ein Name steht' : `${count} Namen stehen`} mehr als einmal in der Liste; die späteren sind nummeriert, ${first} und so weiter, damit nicht zwei dasselbe Blatt bekommen.`;
 export const unitNotTaken: typeof En.unitNotTaken = (line, unit) =>
-  `${line}: In ${unit} kann niemand gefragt werden, also ist alles der Name; die Einheiten sind mm und inch.`;
+  `${line}: In ${unit} kann niemand gefragt werden, also ist alles der Name; die Einheiten sind mm und Zoll.`;
 export const paperOf: typeof En.paperOf = (student) => `Aufgaben: ${student}`;
 export const keyOf: typeof En.keyOf = (student) => `Lösung: ${student}`;
 export const paperFoot: typeof En.paperFoot = (classCode, student, bank) =>

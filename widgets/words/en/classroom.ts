@@ -31,6 +31,10 @@ export const LARGE_PRINT = 'large print';
 export const PRINT_EMPTY_GRID = 'Print the empty grid';
 export const PRINT_GRID = 'Print the answer grid';
 export const PRINT_METHOD = 'Print how it is worked';
+export const KEY_ON_ONE = 'keys small, in two columns: one page a student';
+/** After a reload: what was set came of a bank that this page no longer holds. */
+export const setWithOther = (was: string, now: string): string =>
+  `These papers were set with question bank ${was}; this page holds ${now}, and the numbers would be others. If you had changed exercises, open the file of your changes. Then set the papers again.`;
 export const GRID_AS_CSV = 'Answer grid as CSV';
 export const EMPTY_GRID_AS_CSV = 'Empty grid to fill in, as CSV';
 
@@ -208,6 +212,12 @@ export const LESSONS = 'Lessons';
 export const MINUTES_A_LESSON = 'Minutes a lesson';
 export const CHAPTERS_OF_PLAN = 'Chapters';
 export const TAKE_NEEDS = 'Add what these chapters need';
+export const REACH = 'I want to reach the chapter';
+export const PLAN_WAY = 'Plan the way to it';
+export const wayTakes = (title: string, chapters: number, minutes: number): string =>
+  chapters === 1
+    ? `“${title}” needs no other chapter. It takes ${minutes} minutes.`
+    : `“${title}” needs ${chapters === 2 ? 'one chapter' : `${chapters - 1} chapters`} before it. Together they take ${minutes} minutes.`;
 export const SET_PLAN = 'Set the plan';
 export const PRINT_PLAN = 'Print the plan';
 export const PLAN_AS_CSV = 'Plan as CSV';
@@ -240,6 +250,7 @@ export const WHICH_TAPS = 'Taps at hand';
 export const TAPS_NAMES = { metric: 'metric taps only', inch: 'inch taps only', either: 'both' } as const;
 export const FIND_PAIRS = 'Find pairs';
 export const PAIRS_FOR_PROJECT = 'Pairs for the project';
+export const PRINT_PROJECT = 'Print the project';
 export const NET_LEAD_HEAD = 'Pair';
 export const PAIR_HEADS = ['Net lead', 'Gain', 'Stroke, one diameter of each used up'];
 /** `off` is how far the nearest pair is from what was asked, in per cent, where it is no near one. */

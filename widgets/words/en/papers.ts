@@ -92,10 +92,13 @@ export const curveAmount = (at: string): string =>
 
 export const onDial = (division: string, rounds: string, face: string): string =>
   `A dial: the long hand points to ${division}, the small hand has passed ${rounds}. On its face: ${face}.`;
-export const besideRule = (ridges: number, at: string): string =>
-  `A screw along a rule in millimetres: one crest is marked at 0, the crest ${ridges} ridges further is marked at ${at}.`;
+/** What the numbers of a rule count, written on it. */
+export const RULED = { metric: 'millimetres', inch: 'inches' };
+export const besideRule = (ridges: number, at: string, unit: string): string =>
+  `A screw along a rule in ${unit}: one crest is marked at 0, the crest ${ridges} ridges further is marked at ${at}.`;
 
-export const alongRule = (length: string): string => `A bar along a rule in millimetres: it ends at ${length}.`;
+export const alongRule = (length: string, unit: string): string =>
+  `A bar along a rule in ${unit}: it ends at ${length}.`;
 
 // Tables of readings, and what is found in them.
 
