@@ -1,8 +1,8 @@
 /**
  * Spoils the engine and the assembly, one place at a time, and tells which faults no test turns red: `npm run mutate`, or
  * `npm run mutate -- effort contact`, with the score of each room at the end. Each file is judged by the tests that speak most of what it exports, less those that only
- * count many draws, which take minutes under a mutation tester's counters. `SAMPLE=300 SEED=8 npm run mutate` spoils as many places as that, spread over the rooms,
- * and judges each by every test of both rooms that comes by it.
+ * count many draws, which take minutes under a mutation tester's counters. `SAMPLE=300 SEED=8 npm run mutate` spoils about as many places as that, in equal
+ * parts from each folder, a small one giving what it has; names may be folders too (`engine/thread`).
  */
 import { mkdirSync, readdirSync, readFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
@@ -14,15 +14,18 @@ const root = resolve(import.meta.dirname, '../..');
 const out = process.env.MUTATION_REPORTS ?? join(tmpdir(), 'mutation');
 mkdirSync(out, { recursive: true });
 
-const names = process.argv.slice(2);
-const files = ['engine', 'assembly'].flatMap((room) =>
+const everything = ['engine', 'assembly'].flatMap((room) =>
   readdirSync(join(root, 'widgets', room), { recursive: true, encoding: 'utf8' })
     .map((file) => file.replaceAll('\\', '/'))
     // Rooms of the engine stand below its entry and the list of relations, in which there is nothing to spoil.
     .filter((file) => (room === 'engine' ? /\/[\w-]+\.ts$/ : /\.ts$/).test(file))
-    .filter((file) => names.length === 0 || names.includes(basename(file, '.ts')))
     .sort()
     .map((file) => ({ room, file })),
+);
+const folderOf = ({ room, file }) => roomOf(`widgets/${room}/${file}`);
+const names = process.argv.slice(2);
+const files = everything.filter(
+  (one) => names.length === 0 || names.includes(basename(one.file, '.ts')) || names.includes(folderOf(one)),
 );
 
 /** Test files a file is judged by, at the most; more cost minutes a fault and seldom find another. */
@@ -64,7 +67,7 @@ const spoil = (mutate, tests, report) => {
     ignoreStatic: true,
     reporters: ['json'],
     jsonReporter: { fileName: join(out, `${report}.json`) },
-    tempDirName: join(tmpdir(), 'mutation-work'),
+    tempDirName: join(out, 'work'),
     concurrency: Number(process.env.MUTATION_JOBS ?? 2),
     timeoutMS: 5000,
     dryRunTimeoutMinutes: 30,
@@ -106,14 +109,15 @@ if (sample === undefined)
     tell(file, await spoil([`widgets/${room}/${file}`], tests, basename(file, '.ts')));
   }
 else {
-  await drawOnly(root, Number(sample), process.env.SEED ?? '8');
-  const tests = ['engine', 'assembly'].flatMap((room) =>
-    readdirSync(join(root, 'tests', room))
-      .filter((test) => test.endsWith('.test.ts') && !BUSY.test(test))
-      .map((test) => `tests/${room}/${test}`),
-  );
-  const whole = files.map(({ room, file }) => `widgets/${room}/${file}`);
-  tell('the sample', await spoil(whole, tests, 'sample'));
+  const folders = [...new Set(everything.map(folderOf))];
+  await drawOnly(root, Math.ceil(Number(sample) / folders.length), process.env.SEED ?? '8');
+  for (const folder of folders) {
+    const inside = files.filter((file) => folderOf(file) === folder);
+    if (inside.length === 0) continue;
+    const tests = new Set(inside.flatMap((file) => testsOf(file).map((test) => `tests/${file.room}/${test}`)));
+    const spoilt = inside.map(({ room, file }) => `widgets/${room}/${file}`);
+    tell(folder, await spoil(spoilt, [...tests], folder.replace('/', '-')));
+  }
 }
 const score = ({ killed, all }) => `${killed} of ${all} killed, ${((100 * killed) / Math.max(1, all)).toFixed(1)} %`;
 for (const [of, counts] of rooms) console.log(`${of}: ${score(counts)}`);

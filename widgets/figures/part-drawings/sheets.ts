@@ -125,7 +125,8 @@ const along = (part: Part): readonly (Size & { readonly from: number; readonly t
 const notesAt = (room: Room): Mark[] =>
   WORDS.notes.map((words, i) => text(words, [room.left + 2, room.bottom - 6 - i * 5]));
 
-export const partSheet = (part: Part, number: string, asked: Asked): Result<PaperSheet> => {
+/** `called`: what it is, where it is none of the three parts. */
+export const partSheet = (part: Part, number: string, asked: Asked, called?: string): Result<PaperSheet> => {
   const { paper, view, block } = asked;
   const [width, height] = PAPERS[paper];
   const room = roomOn(PAPERS[paper], 0);
@@ -209,7 +210,7 @@ export const partSheet = (part: Part, number: string, asked: Asked): Result<Pape
       paper,
       block,
       {
-        name: WORDS.part(part.role, part.kind),
+        name: called ?? WORDS.part(part.role, part.kind),
         material: WORDS.material(part.material),
         scale: s,
         units: view === 'inch' ? 'in' : 'mm',

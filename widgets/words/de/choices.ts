@@ -210,7 +210,16 @@ export const CHOICE_WORDS = {
   },
   sheet: {
     says: 'Blatt',
-    options: { assembly: 'Zusammenbau', base: 'Grundteil', 'turned part': 'Stellteil', 'carried part': 'Hubteil' },
+    options: {
+      assembly: 'Zusammenbau',
+      base: 'Grundteil',
+      'turned part': 'Stellteil',
+      'carried part': 'Hubteil',
+      spring: 'Feder',
+      arm: 'Arm am Stift',
+      post: 'Stift',
+      knob: 'Drehknopf',
+    },
   },
   path: {
     says: 'die Teile im Kraftfluss sind aus',

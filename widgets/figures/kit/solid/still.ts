@@ -7,9 +7,10 @@
  */
 import { type Adjuster, partsOf, type Standing } from '../../../assembly/adjuster/adjuster.ts';
 import { heightOf, type Role, reach, type Step } from '../../../assembly/adjuster/part.ts';
+import { postOf } from '../../../assembly/adjuster/post.ts';
 import { crestOf, crestsOf } from '../../../assembly/adjuster/surface.ts';
 import type { Thread } from '../../../engine/index.ts';
-import { postOf, tipOf } from '../adjuster-extras.ts';
+import { tipOf } from '../adjuster-extras.ts';
 import { type Point, polygon, polyline } from '../svg.ts';
 import { type Aim, directionsOf, dot, onPicture, SEEN_TURNS, type Vector } from './view.ts';
 

@@ -18,6 +18,7 @@ export const GROUPS: Same<typeof En.GROUPS> = {
   weight: 'Gewicht',
   side: 'Seitenkraft',
   spring: 'Feder',
+  room: 'Platz',
   guide: 'Führung',
   lock: 'Verdrehsicherung',
   margin: 'Hub und Reserve',

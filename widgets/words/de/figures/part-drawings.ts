@@ -41,6 +41,39 @@ export const WORDS: Same<typeof En.WORDS> = {
     'In Klammern: nicht angegeben, in üblicher Größe gezeichnet.',
   ],
   stroke: (stroke, turns) => `Hub ${stroke} in ${turns} Umdrehungen.`,
+  other: { spring: 'Feder', arm: 'Arm am Stift', post: 'Stift', knob: 'Drehknopf' },
+  printNotes: ['Auf der flachen Seite liegend gedruckt, wie gezeichnet.', 'Streifen sind an ihrer Mittellinie bemaßt.'],
+  data: {
+    title: 'Daten einer Feder',
+    meander: (waves) => `Mäander, ${waves} halbe Wellen`,
+    leg: (x) => `Schenkel ${x}`,
+    connector: (x) => `Steg ${x}`,
+    strip: (x) => `Streifen ${x} dick`,
+    strap: 'Band zwischen zwei Klötzen',
+    span: (x) => `Spannweite ${x}`,
+    ring: (cells, shape) =>
+      cells === 1
+        ? shape === 'ring'
+          ? 'ein Ring'
+          : 'ein Oval'
+        : `${cells} ${shape === 'ring' ? 'Ringe' : 'Ovale'} in einer Reihe`,
+    radius: (x) => `mittlerer Radius ${x}`,
+    straight: (x) => `Gerade ${x}`,
+    wire: (x) => `Draht ⌀${x}`,
+    mean: (x) => `mittlerer Durchmesser ${x}`,
+    outside: (x) => `Außendurchmesser ${x}`,
+    turns: (x) => `${x} wirksame Windungen`,
+    free: (x) => `frei ${x} zwischen den Haltern`,
+    mark: (x, force) => `bei ${x}: ${force}`,
+    between: (least, most) => `über den Hub ${least} bis ${most}`,
+    rate: (x) => `Federrate ${x}`,
+    modulus: (x) => `Modul ${x}`,
+    count: (n) => `${n} gebraucht`,
+    steel: 'Federstahldraht',
+    opening: (x, y) => `Öffnung ${x} × ${y}`,
+    slot: (x, y) => `Langloch ${x} × ${y}`,
+    marks: (n) => `${n} Striche im Rand`,
+  },
   block: {
     name: 'Benennung',
     number: 'Nummer',

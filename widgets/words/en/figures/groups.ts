@@ -15,6 +15,7 @@ export const GROUPS = {
   weight: 'Weight',
   side: 'Side force',
   spring: 'Spring',
+  room: 'Room',
   guide: 'Guide',
   lock: 'Lock',
   margin: 'Stroke and margin',
