@@ -92,7 +92,8 @@ export const mountFigure = (
   const words = () => {
     if (!drawn) return;
     setText(says, drawn.caption());
-    readOff();
+    // What is folded away follows when the numbers rest.
+    if (!details || details.open) readOff();
     if (details?.open) fillTable();
     void numbersAnew();
   };
@@ -127,6 +128,7 @@ export const mountFigure = (
 
   paint();
   words();
+  readOff();
   markWrong();
   figure.mount?.(stage, {
     numbers: () => store.numbers(set),
@@ -162,6 +164,7 @@ export const mountFigure = (
     words();
     window.clearTimeout(settle);
     settle = window.setTimeout(() => {
+      readOff();
       if (place.contains(document.activeElement) && !place.matches('.untold, [data-waits]'))
         announce(says?.textContent ?? '');
     }, 700);
@@ -193,6 +196,7 @@ export const mountFigure = (
   // Paper has no folds, and shows what is out of view too.
   const unfold = () => {
     if (behind) refresh();
+    readOff();
     fillTable();
   };
   window.addEventListener('beforeprint', unfold, { signal: until });
