@@ -47,6 +47,8 @@ export const canvasOn = (
   const forced = window.matchMedia('(forced-colors: active)');
   let drawing: Drawing | undefined;
   let stands: 'coming' | 'there' | 'lost' | 'none' = 'coming';
+  /** Whether anything is on this canvas yet; the line drawing stands until then. */
+  let begun = false;
   let seen: Seen | undefined;
   const made: Partial<Record<Net, { readonly of: unknown; readonly bodies: readonly Body[] }>> = {};
   let frame = 0;
@@ -68,7 +70,8 @@ export const canvasOn = (
 
   /** Paper takes the line drawing, as the numbers stand then. */
   let onPaper = false;
-  const isThere = () => stands === 'there' && !forced.matches && !onPaper;
+  const draws = () => stands === 'there' && !forced.matches && !onPaper;
+  const isThere = () => begun && draws();
   const put = () => {
     const place = stage.querySelector<HTMLElement>('[data-solid]');
     if (!drawing || !place) return;
@@ -77,9 +80,10 @@ export const canvasOn = (
       widths.observe(drawing.canvas);
     }
     place.classList.toggle('is-live', isThere());
+    place.classList.toggle('is-coming', draws() && !begun);
   };
   const paint = (fineness: number, net: Net, fine = false) => {
-    if (!drawing || !seen || !isThere()) return;
+    if (!drawing || !seen || !draws()) return;
     put();
     const before = made[net];
     const now = before && before.of === seen.of ? before : { of: seen.of, bodies: seen.bodies(net) };
@@ -101,6 +105,11 @@ export const canvasOn = (
   const drew = (took: number) => {
     const fine = drawn?.fine;
     drawn = undefined;
+    if (!begun) {
+      begun = true;
+      put();
+      again();
+    }
     if (!fine && took > SLOW) level = Math.min(LEVELS.length - 1, level + 1);
     else if (!fine && took < QUICK) level = Math.max(0, level - 1);
     if (next) ask();
@@ -149,6 +158,7 @@ export const canvasOn = (
     delete made.fine;
     delete made.coarse;
     drawn = undefined;
+    begun = false;
     stands = 'coming';
     const opened = open({ width, height }, (told) => {
       if (opened === drawing) hear(told, open);
