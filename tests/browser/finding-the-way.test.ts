@@ -7,7 +7,7 @@ import { afterAll, describe, expect, inject, it } from 'vitest';
 import { inDeep } from '../support/deep.ts';
 import { beyond, type Page } from '../support/driven.ts';
 import { inChromium, needs } from '../support/engines.ts';
-import { seenInPrint, settled, useBrowser, words } from '../support/page.ts';
+import { asFiles, seenInPrint, settled, useBrowser, words } from '../support/page.ts';
 
 const { visit } = useBrowser();
 
@@ -79,6 +79,91 @@ describe('what a reader has done', () => {
     await page.locator('.chapter-done input').click();
     await turnTo('index.html');
     expect(await page.locator('.routes .done-mark').count()).toBe(0);
+  });
+});
+
+/** Presses Tab until it comes to such a thing, and says how often. */
+const tabTo = async (page: Page, what: string): Promise<number> => {
+  for (let presses = 1; presses < 200; presses++) {
+    await page.keyboard.press('Tab');
+    if (await page.evaluate((one) => document.activeElement?.matches(one), what)) return presses;
+  }
+  throw new Error(`No Tab comes to ${what}.`);
+};
+
+describe('the way from a file, without a server', () => {
+  const oneFile = (): string => `${asFiles()}notebook-one-file.html`;
+
+  it.each([
+    ['a folder', (slug: string) => `${asFiles()}${slug}.html`],
+    ['the notebook in one file', (slug: string) => `${oneFile()}?page=${slug}`],
+  ])('is marked, gone on with and searched by keys alone in %s', inChromium, async (_, addressOf) => {
+    const { page } = await visit('index.html', { from: asFiles(), fresh: true });
+    const turnTo = async (slug: string) => {
+      await page.goto(addressOf(slug));
+      await page.waitForSelector('html[data-awake]');
+    };
+    await turnTo('round-last');
+    await tabTo(page, '.chapter-done input');
+    await page.keyboard.press('Space');
+    await turnTo('index');
+    expect(await words(page.locator('.routes [data-chapter=round-last]'))).toContain('done');
+    await tabTo(page, '.continue a');
+    await page.keyboard.press('Enter');
+    await page.waitForURL(/round-last/);
+    await page.waitForSelector('html[data-awake]');
+    await tabTo(page, 'input[type=search]');
+    await page.keyboard.type('warmth');
+    await page.waitForFunction(() => document.querySelector('.search-results a') !== null);
+    await page.keyboard.press('ArrowDown');
+    await page.keyboard.press('Enter');
+    await page.waitForURL(/heat-and-creep|glossary/);
+  });
+
+  it.each([
+    ['a folder', (slug: string) => `${asFiles()}${slug}.html`],
+    ['the notebook in one file', (slug: string) => `${oneFile()}?page=${slug}`],
+  ])('is marked, gone on with and searched by taps alone in %s', inChromium, async (_, addressOf) => {
+    const { page } = await visit('index.html', {
+      from: asFiles(),
+      fresh: true,
+      hasTouch: true,
+      viewport: { width: 390, height: 844 },
+    });
+    const turnTo = async (slug: string) => {
+      await page.goto(addressOf(slug));
+      await page.waitForSelector('html[data-awake]');
+    };
+    await turnTo('round-last');
+    await page.locator('.chapter-done label').tap();
+    await turnTo('index');
+    await page.locator('.continue a').tap();
+    await page.waitForURL(/round-last/);
+    await page.waitForSelector('html[data-awake]');
+    expect(await page.locator('.chapter-done input:checked').count()).toBe(1);
+    await page.locator('input[type=search]').tap();
+    await page.keyboard.type('warmth');
+    await page.waitForFunction(() => document.querySelector('.search-results a') !== null);
+    await page.locator('.search-results a').first().tap();
+    await page.waitForURL(/heat-and-creep|glossary/);
+  });
+});
+
+describe('a long list', () => {
+  it('is one stop for Tab, and arrows go to each of its lines', async () => {
+    const { page } = await visit('glossary.html', { fresh: true });
+    const focused = () => page.evaluate(() => document.activeElement?.textContent ?? '');
+    const links = page.locator('.help article > ul a');
+    await tabTo(page, '.help article > ul a');
+    for (let at = 0; at < 5; at++) {
+      expect(await focused()).toBe(await links.nth(at).textContent());
+      await page.keyboard.press('ArrowDown');
+    }
+    await page.keyboard.press('End');
+    expect(await focused()).toBe(await links.last().textContent());
+    expect(await tabTo(page, '.glossary td > a')).toBeLessThan(5);
+    await page.keyboard.press('End');
+    expect(await tabTo(page, 'footer a')).toBeLessThan(6);
   });
 });
 
@@ -172,6 +257,28 @@ describe('the page of symptoms', () => {
     expect(await cause.getAttribute('href')).toMatch(/turns-lost|preload-and-lock/);
     await cause.click();
     await page.waitForURL(/turns-lost|preload-and-lock/);
+  });
+
+  it('leads by keys alone to every cause, in three questions at most', inChromium, async () => {
+    const { page } = await visit('symptoms.html', { fresh: true });
+    const causes = await page.locator('.asked .cause a').count();
+    const reached = new Set<string>();
+    for (let on = true; on; ) {
+      await page.keyboard.press('Tab');
+      const [kind, at, questions] = await page.evaluate(() => {
+        const here = document.activeElement;
+        if (here?.matches('.asked summary')) return ['question', '', 0] as const;
+        if (!here?.matches('.asked .cause a')) return [here?.matches('footer a') ? 'end' : '', '', 0] as const;
+        let folds = 0;
+        for (let up = here.closest('details'); up; up = up.parentElement?.closest('details') ?? null) folds++;
+        return ['cause', [...document.querySelectorAll('.asked .cause a')].indexOf(here).toString(), folds] as const;
+      });
+      on = kind !== 'end';
+      if (kind === 'question') await page.keyboard.press('Enter');
+      if (kind === 'cause') reached.add(at);
+      expect(questions).toBeLessThanOrEqual(3);
+    }
+    expect(reached.size).toBe(causes);
   });
 });
 

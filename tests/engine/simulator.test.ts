@@ -576,10 +576,10 @@ describe('simulate refuses', () => {
         'Lock slip, the share of the rotation that the carried part takes: read 1.1; give a value from 0 to 1.',
       ],
       [{ windUp: rad(-0.1) }, 'Wind-up of the lock: read −0.1; give a value from 0 to 3.141592653589793 rad.'],
-      [{ stick: mm(-1) }, 'Lag before slipping: read −1; give a value from 0 to 1 mm.'],
+      [{ stick: mm(-1) }, 'Lost motion before slipping: read −1; give a value from 0 to 1 mm.'],
       [
         { stick: mm(0.01), slip: mm(0.02) },
-        'Lag after slipping, which can’t be more than before it: read 0.02; give a value from 0 to 0.01 mm.',
+        'Lost motion after slipping, which can’t be more than before it: read 0.02; give a value from 0 to 0.01 mm.',
       ],
       [{ noise: mm(Number.NaN) }, 'Noise of the indicator: read NaN; give a value from 0 to 1 mm.'],
       [{ seed: 0.5 }, 'Seed: read 0.5; give a whole number from 0 to 9007199254740991.'],

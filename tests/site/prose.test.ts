@@ -13,6 +13,7 @@ import {
   proseFaults,
   sentencesOf,
 } from '../../widgets/site/prose.ts';
+import { readingOrder, termsOf, termsTooEarly } from '../../widgets/site/term-order.ts';
 
 const root = resolve(import.meta.dirname, '../..');
 const filesIn = (folder: string, ending: string): string[] =>
@@ -31,6 +32,38 @@ describe('the text of the notebook', () => {
     it(`reads easily in ${file}`, () => {
       expect(proseFaults(file, readFileSync(resolve(root, file), 'utf8')).map(diagnosticText)).toEqual([]);
     });
+});
+
+describe('the terms of the glossary', () => {
+  const textOf = (file: string): string => readFileSync(resolve(root, file), 'utf8');
+  const terms = termsOf(textOf('chapters/glossary.md'));
+  const order = readingOrder(textOf('chapters/index.md'));
+
+  it('are explained in chapters that the map of the front page leads to', () => {
+    expect(terms.length).toBeGreaterThan(50);
+    expect(terms.filter(({ home }) => !order.includes(home))).toEqual([]);
+  });
+
+  for (const file of FILES.filter((one) => one.endsWith('.md') && !isGerman(one)))
+    it(`are not used before they are explained in ${file}`, () => {
+      expect(termsTooEarly(file, textOf(file), terms, order).map(diagnosticText)).toEqual([]);
+    });
+
+  it('are found in sentences, not in labels and derivations, until they are set bold or lead to where they are explained', () => {
+    const [glossary, map] = [
+      '- **Gain**: how many times. See [Gain](02-b.md).\n',
+      '```routes\nAll: of it.\n01-a.md\n02-b.md needs 01-a.md\n```\n',
+    ];
+    const early = (text: string, file = 'chapters/01-a.md'): string[] =>
+      termsTooEarly(file, text, termsOf(glossary), readingOrder(map)).map(diagnosticText);
+    expect(early('One.\n\nThe gains are large.')).toEqual([
+      expect.stringMatching(/01-a\.md:3: “gain” is explained later/),
+    ]);
+    expect(early('Nothing against it.\n\n```figure a b: A.\nG = 3 # gain\n```')).toEqual([]);
+    expect(early('The **gain** says how many times.\n\nThe gain is large.')).toEqual([]);
+    expect(early('The [gain](02-b.md#gain) is large.')).toEqual([]);
+    expect(early('The gain is large.', 'chapters/02-b.md')).toEqual([]);
+  });
 });
 
 describe('the German text', () => {

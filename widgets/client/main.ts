@@ -16,6 +16,7 @@ import type * as Ideas from './ideas/ideas.ts';
 import { mountInputs } from './inputs.ts';
 import { keepAddress } from './keep-address.ts';
 import { loadFigure, loadModule, runScript } from './load-figures.ts';
+import { mountOneStops } from './one-stop.ts';
 import type * as Papers from './papers/papers.ts';
 import { mountPartFolds, whenOpened } from './part-folds.ts';
 import { mountPointing } from './pointing.ts';
@@ -120,6 +121,7 @@ const wake = (until: AbortSignal) => {
   mountSymbolCards(root, model, store, announce, until);
   mountWay(root, until);
   mountPartFolds(root, until);
+  mountOneStops(root, until);
   mountPrinting(root, waking.wakeChanged, until);
   document.documentElement.dataset.awake = 'true';
 };

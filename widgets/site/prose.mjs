@@ -1,6 +1,6 @@
 /**
  * `npm run prose` prints how each chapter reads: words, longest and median sentence, symbols in its main line, in one section of it and in all,
- * terms that are new, and then what is hard to read, with the better word. `npm run prose -- 07` looks at the files with that in their name.
+ * terms that are new, and then what is hard to read, with the better word, and terms that are used before they are explained. `npm run prose -- 07` looks at the files with that in their name.
  */
 import { readdirSync, readFileSync } from 'node:fs';
 import { relative, resolve } from 'node:path';
@@ -8,6 +8,7 @@ import { loadRooms } from './rooms.mjs';
 
 const root = resolve(import.meta.dirname, '../..');
 const { countProse, proseFaults } = await loadRooms('widgets/site/prose.ts');
+const { readingOrder, termsOf, termsTooEarly } = await loadRooms('widgets/site/term-order.ts');
 const filesIn = (folder, ending) =>
   readdirSync(resolve(root, folder), { recursive: true })
     // What is hard to read in another language, other rules would have to say.
@@ -26,6 +27,12 @@ for (const file of filesIn('chapters', '.md').filter((f) => /\/\d+[a-z]?-[^/]*\.
   if (file.includes(part))
     console.log(`${relative(root, file)}: ${[words, longest, median, inMain, inView, inAll, terms.length].join(', ')}`);
 }
-for (const file of [...filesIn('chapters', '.md'), ...filesIn('widgets/words', '.ts')].filter((f) => f.includes(part)))
-  for (const { line, says } of proseFaults(relative(root, file), textOf(file)))
-    console.log(`${relative(root, file)}:${line}: ${says}`);
+const terms = termsOf(textOf(resolve(root, 'chapters/glossary.md')));
+const order = readingOrder(textOf(resolve(root, 'chapters/index.md')));
+for (const file of [...filesIn('chapters', '.md'), ...filesIn('widgets/words', '.ts')].filter((f) =>
+  f.includes(part),
+)) {
+  const [name, text] = [relative(root, file), textOf(file)];
+  for (const { line, says } of [...proseFaults(name, text), ...termsTooEarly(name, text, terms, order)])
+    console.log(`${name}:${line}: ${says}`);
+}

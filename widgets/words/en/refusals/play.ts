@@ -21,8 +21,8 @@ const OF_ALL: Settings<'simulated-range'> = {
   'drag on carried': ['Drag on the carried part', ' N'],
   'lock slip': ['Lock slip, the share of the rotation that the carried part takes', ''],
   'wind-up': ['Wind-up of the lock', ' rad'],
-  stick: ['Lag before slipping', ' mm'],
-  slip: ['Lag after slipping, which can’t be more than before it', ' mm'],
+  stick: ['Lost motion before slipping', ' mm'],
+  slip: ['Lost motion after slipping, which can’t be more than before it', ' mm'],
   noise: ['Noise of the indicator', ' mm'],
 };
 
