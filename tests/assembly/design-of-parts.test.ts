@@ -109,7 +109,9 @@ describe('printed springs, stated by their drawing', () => {
     const a = valueIn(readAdjuster(text(DRAWN)));
     expect(a.springs?.rate).toBeCloseTo(2 * rate, 9);
     const numbers = numbersOfAdjuster(a);
-    expect(Number.parseFloat(numbers.k_s ?? '')).toBeCloseTo(2 * rate, 6);
+    // Worked, not typed: to five digits.
+    expect(numbers.k_s).toBe(`${Number((2 * rate).toPrecision(5))} N/mm`);
+    expect(numbers.F_0).toMatch(/^\d{1,2}\.?\d{0,4} N$/);
     expect(springForce(a, 1)).toBeCloseTo(12 - 2 * rate * 0.0875, 9);
   });
 

@@ -30,10 +30,17 @@ const assemblyOf = ({ assembled: { A, C } }: Adjuster): string | undefined => {
   return A === 'middle' && C === 'home' ? mixed : undefined;
 };
 
+/** Forces and stiffnesses are known to no more than this many digits. */
+const WORKED = 5;
+
 export const numbersOfAdjuster = (a: Adjuster): Readonly<Record<string, string>> => {
   const numbers: Record<string, string> = { A: designationWithCoat(a.A) };
   const put = (name: SymbolName, value: number | undefined) => {
     if (value !== undefined) numbers[name] = writeQuantity(name, value, 'metric');
+  };
+  /** A result that no maker typed, to as many digits as anybody can use in a field. */
+  const putWorked = (name: SymbolName, value: number | undefined) => {
+    if (value !== undefined) put(name, Number(value.toPrecision(WORKED)));
   };
   const lengths = (ends: readonly ThreadEnd[], letter: 'A' | 'C') => {
     for (const end of ends) put(`${end.gender === 'external' ? 'l' : 'b'}_${letter}`, end.to - end.from);
@@ -74,10 +81,10 @@ export const numbersOfAdjuster = (a: Adjuster): Readonly<Record<string, string>>
   if (a.tip.kind === 'ball') put('R', a.tip.diameter / 2);
   if (a.springs) {
     numbers.spring = a.springs.between;
-    put('k_s', a.springs.rate);
+    putWorked('k_s', a.springs.rate);
     put('q_r', a.springs.loss);
     // Pages count the stroke from its one end; the maker sets the force where the adjuster is put together.
-    put('F_0', springForce(a, a.anticlockwise.n));
+    putWorked('F_0', springForce(a, a.anticlockwise.n));
   }
   if (a.lock.kind === 'key' || a.lock.kind === 'post') {
     numbers.keeper = 'a key';
@@ -91,7 +98,7 @@ export const numbersOfAdjuster = (a: Adjuster): Readonly<Record<string, string>>
       put('r_k', a.springs.radius);
     }
   }
-  put('kappa', lockStiffnessOf(a));
+  putWorked('kappa', lockStiffnessOf(a));
   return numbers;
 };
 

@@ -26,7 +26,7 @@ const WALL = 3;
 const SLIDES = 0.2;
 
 /** A spring as it lies on the bed: nothing pulls it. */
-export const springPrint = (a: Adjuster): Plate | undefined => {
+const springPrint = (a: Adjuster): Plate | undefined => {
   const spring = springAt(a, standing(a, 0));
   return spring && springPlate({ ...spring.drawn, stretch: 0 });
 };

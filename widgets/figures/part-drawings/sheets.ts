@@ -64,6 +64,9 @@ const threadWords = ({ thread, gender }: ThreadEnd): string => {
   return usual === undefined ? words : WORDS.usual(words, usual);
 };
 
+/** A drill is set to no finer depth; never deeper than there is a floor for. */
+const tenth = (x: number): number => Math.floor(10 * x + 1e-6) / 10;
+
 const noteOf = (part: Part, end: ThreadEnd, view: UnitView): readonly string[] => {
   const words = threadWords(end);
   if (end.gender === 'external') return [words];
@@ -80,7 +83,7 @@ const noteOf = (part: Part, end: ThreadEnd, view: UnitView): readonly string[] =
   return [
     through ? WORDS.through(words) : WORDS.depth(words, plainSize(to - from, view)),
     ...(drill === undefined ? [] : [WORDS.drill(drill)]),
-    ...(beyond ? [WORDS.drilled(plainSize(to - from + beyond.to - beyond.from, view))] : []),
+    ...(beyond ? [WORDS.drilled(plainSize(tenth(to - from + beyond.to - beyond.from), view))] : []),
   ];
 };
 

@@ -19,7 +19,7 @@ export const WORDS: Same<typeof En.WORDS> = {
   by: (height, width) => `${height} hoch, ${width} breit`,
   save: (what, kind) => `${what} als ${kind.toUpperCase()} speichern`,
   listHead: ['Teil', 'Größe', 'Dateien, in Millimetern'],
-  note: 'Feder, Arm, Stift und Drehknopf sind für den Drucker: Die Feder liegt, wie sie ist, wenn nichts an ihr zieht. Die Körper der Teile haben Gewinde des Grundprofils, ohne Spiel: Ein Druck davon ist ein Modell zum Ansehen, außer du druckst die Gewinde größer. DXF und SVG sind Schnitte in wahrer Größe, mit einer Strecke von 10 mm zum Prüfen.',
+  note: 'Die Körper der Teile haben Gewinde des Grundprofils, ohne Spiel: Ein Druck davon ist ein Modell zum Ansehen, außer du druckst die Gewinde größer. DXF und SVG sind Schnitte in wahrer Größe, mit einer Strecke von 10 mm zum Prüfen.',
   caption: (parts, highest, height) => `${parts} Teile aus den Zeilen oben; das höchste ist: ${highest}, ${height}.`,
   head: ['Teil', 'Höhe', 'über Eck', 'Dreiecke in seinem Körper'],
 };

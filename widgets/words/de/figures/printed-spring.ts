@@ -25,7 +25,7 @@ export const WORDS: Same<typeof En.WORDS> = {
   files: {
     bought:
       'Eine Schraubenfeder wird gekauft: Es gibt nichts zu drucken. Ihre Zeichnung mit der Tabelle ihrer Daten steht bei denen deiner Teile.',
-    say: 'Diese Feder, als Dateien in Millimetern, mit einem Keil an jedem Ende, der in eine Nut gleitet:',
+    say: 'Diese Feder als Dateien, mit einem Keil an jedem Ende für eine Nut:',
     save: (kind) => `Die Feder als ${kind.toUpperCase()} speichern`,
     name: 'gedruckte-feder',
     force: (newtons) => `${newtons} N`,

@@ -22,7 +22,7 @@ export const WORDS = {
   files: {
     bought:
       'A coil is bought: there is nothing to print. Its drawing with the table of its data is among those of your parts.',
-    say: 'This spring, as files in millimetres, with a wedge at each end that slides into a slot:',
+    say: 'This spring as files, with a wedge at each end for a slot:',
     save: (kind: string) => `Save the spring as ${kind.toUpperCase()}`,
     name: 'printed-spring',
     force: (newtons: string) => `${newtons} N`,
@@ -74,7 +74,7 @@ export const WORDS = {
     'as a lock, a radian',
   ],
   coilCaption: (v: { readonly shape: string; readonly rate: string; readonly shear: string; readonly count: number }) =>
-    `Drawn is a ${v.shape}, of ${v.rate}. Its wire is sheared by ${v.shear}; compare that with what its maker allows. Steel keeps its force. ${v.count === 1 ? 'One printed shape does' : `${v.count} printed shapes do`} the same.`,
+    `Drawn: ${v.shape}, of ${v.rate}. Its wire is sheared by ${v.shear}; compare that with what its maker allows. Steel keeps its force. ${v.count === 1 ? 'One printed shape does' : `${v.count} printed shapes do`} the same.`,
   caption: (v: {
     readonly count: number;
     readonly shape: string;
@@ -85,5 +85,5 @@ export const WORDS = {
     readonly later: string;
     readonly time: string;
   }) =>
-    `${v.count === 1 ? 'One shape does' : `${v.count} shapes do`} it. Drawn is a ${v.shape}, of ${v.rate}. Its surface is strained by ${v.strain} of ${v.limit} allowed; printed thicker by the error stated, it pulls ${v.thicker} more. Of its force ${v.later} are left after ${v.time}.`,
+    `${v.count === 1 ? 'One shape does' : `${v.count} shapes do`} it. Drawn: ${v.shape}, of ${v.rate}. Its surface is strained by ${v.strain} of ${v.limit} allowed; printed thicker by the error stated, it pulls ${v.thicker} more. Of its force ${v.later} are left after ${v.time}.`,
 };
