@@ -1,11 +1,13 @@
 /** Printed springs: their laws against finite elements, an elastica and published examples, and the design against its own laws. */
 import { describe, expect, it } from 'vitest';
 import {
+  acrossOf,
   coilRate,
   coilShear,
   couponModulus,
   designCoil,
   designSpring,
+  freeLength,
   leastStrip,
   meanderRate,
   meanderRateAcross,
@@ -334,6 +336,29 @@ describe('a spring designed backwards', () => {
         expect(strip).toBeGreaterThan(valueIn(least).l_m);
       }
     }
+  });
+
+  it('keeps to its room, its gaps and its strain for wishes of every size, and every shape is the answer to some', () => {
+    const shapes = new Set<string>();
+    for (const force of [1, 5, 20])
+      for (const stretch of [0.3, 1, 3])
+        for (const length of [8, 20, 40])
+          for (const width of [12, 30, 60]) {
+            const wish = { ...WISH, force, stretch, beyond: 0.3 * stretch, length, width };
+            const found = designSpring(wish);
+            const coil = designCoil(wish);
+            // Wahl’s factor at the index of 8 is 31/28 + 0.615/8.
+            const stress = (t: number) => ((31 / 28 + 0.615 / 8) * 8 * 1.3 * force * 8 * t) / (Math.PI * t ** 3);
+            if (coil) expect(stress(coil.t)).toBeLessThanOrEqual(500);
+            for (const d of found.ok ? found.value : []) {
+              shapes.add(d.shape);
+              expect(freeLength(d)).toBeLessThanOrEqual(length - stretch + 1e-9);
+              expect(acrossOf(d)).toBeLessThanOrEqual(width + 1e-9);
+              expect(d.strain).toBeLessThanOrEqual(WISH.strain);
+              if (d.shape === 'meander') expect(d.p - d.t).toBeGreaterThanOrEqual(0.9 - 1e-9);
+            }
+          }
+    expect([...shapes].sort()).toEqual(['meander', 'oval', 'ring', 'strap']);
   });
 
   it('takes a strap where the stretch is small and there is width for it', () => {

@@ -90,6 +90,11 @@ const OWN: Readonly<Record<string, Own>> = {
   // The last place that touches: a radius out, and half the engagement below, on a flank that slopes by 30°.
   'push-on-part': (p) =>
     (value(p('F')) * (value(p('d_2')) / 2 + (value(p('l_e')) / 2) * Math.tan(Math.PI / 6))) / value(p('y')),
+  // A twelfth of the engagement, on a flank of 30°, against the height over the place where the flanks point to.
+  'nut-or-screw': (p) => {
+    const above = value(p('y')) + (value(p('d_2')) / 2) * Math.tan(Math.PI / 3);
+    return (value(p('F')) * (value(p('l_e')) / 12) * Math.tan(Math.PI / 6)) / (above + value(p('l_e')) / 6);
+  },
   // Full thread is 5/8 of the sharp height and an eighth more, on each side: 1.299 038 pitches off the diameter.
   'tap-hole': (p) => screw(p('thread')).d - (value(p('q_t')) / 100) * 1.299_038_106 * screw(p('thread')).P,
   'turns-there-are': (p) => (value(p('l_s')) - screw(p('thread')).d) / screw(p('thread')).L,
@@ -124,7 +129,7 @@ const OWN: Readonly<Record<string, Own>> = {
 const NUMBERS = EXERCISES.filter((e) => e.kind === undefined);
 
 /** The sheet has two over its two pages, the card of the bench one. */
-const SHORT: Readonly<Record<string, number>> = { 'design-sheet': 2, 'bench-card': 1 };
+const SHORT: Readonly<Record<string, number>> = { 'design-sheet': 2, 'bench-card': 1, 'jack-as-built': 2 };
 
 describe('the exercises of the chapters', () => {
   it('have thirty sound items or more each, all asked in other words, so that a class is not asked the same', () => {

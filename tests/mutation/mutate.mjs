@@ -35,22 +35,31 @@ const BUSY = /^(?:any-text|calibration|designation|pair-search|play-batch|random
 /** Files whose work is only seen in that of another. */
 const SEEN_IN = { 'pair-row.ts': 'pair-search.test.ts', 'pair-catalogue.ts': 'pair-search.test.ts' };
 
-/** The tests of a file: of its relations if it has any, those named for it, and those that speak most of what it exports. */
+const TESTS = ['engine', 'assembly', 'input', 'figures', 'exercises', 'client', 'site'].flatMap((room) =>
+  readdirSync(join(root, 'tests', room))
+    .filter((test) => test.endsWith('.test.ts'))
+    .map((test) => ({ room, test, text: readFileSync(join(root, 'tests', room, test), 'utf8') })),
+);
+
+/** The tests of a file: of its relations if it has any, those named for it, and those that speak most of what it exports; of other rooms those that take it from there. */
 const testsOf = ({ room, file }) => {
-  const tests = join(root, 'tests', room);
   const source = readFileSync(join(root, 'widgets', room, file), 'utf8');
   const exported = [...source.matchAll(/^export (?:const|function\*?|class) (\w+)/gm)].map(([, name]) => name);
   const spoken = new RegExp(`\\b(?:${exported.join('|')})\\b`, 'g');
-  const weight = (test) => {
-    if (`${basename(file, '.ts')}-`.startsWith(test.replace('.test.ts', '-'))) return Number.POSITIVE_INFINITY;
-    if (SEEN_IN[basename(file)] === test) return Number.POSITIVE_INFINITY;
+  const from = room === 'engine' ? 'widgets/engine/index.ts' : `widgets/${room}/${file}`;
+  const weight = ({ room: of, test, text }) => {
+    if (of === room) {
+      if (`${basename(file, '.ts')}-`.startsWith(test.replace('.test.ts', '-'))) return Number.POSITIVE_INFINITY;
+      if (SEEN_IN[basename(file)] === test) return Number.POSITIVE_INFINITY;
+    }
     if (BUSY.test(test)) return 0;
-    if (test === 'relations.test.ts' && source.includes('relation({')) return Number.MAX_VALUE;
-    return readFileSync(join(tests, test), 'utf8').match(spoken)?.length ?? 0;
+    if (room === 'engine' && test === 'relations.test.ts' && source.includes('relation({')) return Number.MAX_VALUE;
+    return of === room || text.includes(from) ? (text.match(spoken)?.length ?? 0) : 0;
   };
-  const all = readdirSync(tests).filter((test) => test.endsWith('.test.ts'));
-  const judges = all.filter((test) => weight(test) > 0).sort((a, b) => weight(b) - weight(a));
-  return (judges.length > 0 ? judges : all.filter((test) => !BUSY.test(test))).slice(0, JUDGES);
+  const judges = TESTS.filter((test) => weight(test) > 0).sort((a, b) => weight(b) - weight(a));
+  return (judges.length > 0 ? judges : TESTS.filter((test) => test.room === room && !BUSY.test(test.test)))
+    .slice(0, JUDGES)
+    .map(({ room: of, test }) => `tests/${of}/${test}`);
 };
 
 /** Spoils these files and has these tests judge. */
@@ -105,8 +114,7 @@ process.chdir(root);
 const sample = process.env.SAMPLE;
 if (sample === undefined)
   for (const { room, file } of files) {
-    const tests = testsOf({ room, file }).map((test) => `tests/${room}/${test}`);
-    tell(file, await spoil([`widgets/${room}/${file}`], tests, basename(file, '.ts')));
+    tell(file, await spoil([`widgets/${room}/${file}`], testsOf({ room, file }), basename(file, '.ts')));
   }
 else {
   const folders = [...new Set(everything.map(folderOf))];
@@ -114,7 +122,7 @@ else {
   for (const folder of folders) {
     const inside = files.filter((file) => folderOf(file) === folder);
     if (inside.length === 0) continue;
-    const tests = new Set(inside.flatMap((file) => testsOf(file).map((test) => `tests/${file.room}/${test}`)));
+    const tests = new Set(inside.flatMap(testsOf));
     const spoilt = inside.map(({ room, file }) => `widgets/${room}/${file}`);
     tell(folder, await spoil(spoilt, [...tests], folder.replace('/', '-')));
   }

@@ -175,6 +175,7 @@ export const ANSWERS: Readonly<Record<string, Own>> = {
     const lead = screw(p('thread')).L / PI / flanks(p);
     return ((slope - lead) / (1 + slope * lead)) * cos(DEG30);
   },
+  'lifts-or-tips': (q, p) => push(q, p),
   'circle-of-tip': (q) => q('e_o') + q('y') * q('alpha_o'),
   'guide-tilts': (q) => (q('y') / q('l_e')) * q('c'),
   'springs-in-chain': (q) => (q('k_1') * q('k_2')) / (q('k_1') + q('k_2')),

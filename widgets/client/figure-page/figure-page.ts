@@ -15,6 +15,15 @@ import type { Folds } from '../folds.ts';
 import { loadModule } from '../load-figures.ts';
 import type { Store } from '../store.ts';
 
+/** The folded parts of a sheet, by their keys: a sheet that is drawn anew has them as they were. */
+const foldsIn = (stage: HTMLElement): ReadonlyMap<string, HTMLDetailsElement> =>
+  new Map(
+    [...stage.querySelectorAll<HTMLDetailsElement>('details[data-part-key]')].map((part) => [
+      part.dataset.partKey ?? '',
+      part,
+    ]),
+  );
+
 export const mountFigure = (
   place: HTMLElement,
   figure: Figure,
@@ -72,7 +81,9 @@ export const mountFigure = (
       const held = stage.contains(document.activeElement)
         ? document.activeElement?.getAttribute('data-key')
         : undefined;
+      const folds = foldsIn(stage);
       stage.innerHTML = pictureOf(drawn, set);
+      for (const [key, part] of foldsIn(stage)) part.open = folds.get(key)?.open ?? part.open;
       if (held) stage.querySelector<HTMLElement>(`[data-key="${CSS.escape(held)}"]`)?.focus({ preventScroll: true });
     }
     drawn.update(stage);

@@ -44,7 +44,8 @@ const printSheet = (a: Adjuster, print: Print, number: string, asked: Asked): Re
       name: WORDS.other[name],
       material: WORDS.material('plastic'),
       face: [shape.plate.outline, ...shape.plate.holes].map((ring) => [...ring, ring[0] as Spot]),
-      side: seenPlate(shape.plate, Math.PI / 2),
+      // Its notches would be a grey edge.
+      side: name === 'knob' ? sideBox(shape.plate) : seenPlate(shape.plate, Math.PI / 2),
       lengths: name === 'spring' ? lengthsOf(a) : [],
       rows: name === 'spring' ? springRows(a, asked) : plateRows(a, name, shape.plate, asked),
       printed: true,
@@ -52,6 +53,20 @@ const printSheet = (a: Adjuster, print: Print, number: string, asked: Asked): Re
     number,
     asked,
   );
+};
+
+const sideBox = ({ outline, height }: Plate): readonly SeenLine[] => {
+  const ys = outline.map(([, y]) => y);
+  const [low, high] = [Math.min(...ys), Math.max(...ys)];
+  return [
+    [
+      [-height / 2, low],
+      [height / 2, low],
+      [height / 2, high],
+      [-height / 2, high],
+      [-height / 2, low],
+    ],
+  ];
 };
 
 /** A length of the face that is dimensioned beside the whole. */
@@ -140,10 +155,11 @@ const plateRows = (a: Adjuster, name: PrintName, plate: Plate, { view }: Asked):
   );
   const size = (x: number) => plainSize(x, view);
   const [first, second] = spans as [number[] | undefined, number[] | undefined];
+  if (name === 'knob' && a.divisions !== undefined)
+    return [WORDS.data.hexagon(size(first?.[1] ?? 0)), WORDS.data.marks(a.divisions)];
   return [
     ...(first ? [WORDS.data.opening(size(first[0] ?? 0), size(first[1] ?? 0))] : []),
     ...(second ? [WORDS.data.slot(size(second[0] ?? 0), size(second[1] ?? 0))] : []),
-    ...(name === 'knob' && a.divisions !== undefined ? [WORDS.data.marks(a.divisions)] : []),
   ];
 };
 

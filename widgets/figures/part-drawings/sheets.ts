@@ -74,9 +74,13 @@ const noteOf = (part: Part, end: ThreadEnd, view: UnitView): readonly string[] =
       ? (hole.inch?.name ?? hole.metric?.name)
       : (hole.metric?.name.replace(' mm', '') ?? hole.inch?.name);
   const through = from < 1e-9 && to > heightOf(part) - 1e-9;
+  const beyond = part.bores.find(
+    (b) => b.point !== undefined && (Math.abs(b.to - from) < 1e-9 || Math.abs(b.from - to) < 1e-9),
+  );
   return [
     through ? WORDS.through(words) : WORDS.depth(words, plainSize(to - from, view)),
     ...(drill === undefined ? [] : [WORDS.drill(drill)]),
+    ...(beyond ? [WORDS.drilled(plainSize(to - from + beyond.to - beyond.from, view))] : []),
   ];
 };
 
@@ -155,6 +159,7 @@ export const partSheet = (part: Part, number: string, asked: Asked, called?: str
     const near = part.outer.filter((o) => o.from <= v + 1e-9 && o.to >= v - 1e-9).map(halfWidth);
     return x - Math.max(...near) * s;
   };
+  const { socket } = part;
   const ends = [part.above, part.below].flatMap((e) => (e ? [e] : []));
   const rounds = part.sizes.flatMap((size) => (size.over ? [{ ...size, over: size.over }] : []));
   const notes = [
@@ -168,6 +173,15 @@ export const partSheet = (part: Part, number: string, asked: Asked, called?: str
       r: size.value / 2,
       at: (size.over.from + size.over.to) / 2,
     })),
+    ...(socket
+      ? [
+          {
+            lines: [WORDS.socket(plainSize(socket.flats, view), plainSize(socket.depth, view))],
+            r: socket.flats / Math.sqrt(3),
+            at: high - socket.depth / 2,
+          },
+        ]
+      : []),
   ].sort((a, b) => b.at - a.at);
   const shelves = apart(
     notes.map((n) => ({ at: z(n.at), lines: n.lines.length })),

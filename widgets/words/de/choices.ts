@@ -256,6 +256,7 @@ export const TEXT_WORDS = {
   adjuster: 'Stellelement, ein Teil je Zeile',
   settled: 'Ablesungen nach einer Einstellung: Zeit; Messuhr; Temperatur',
   passport: 'Pässe der Stücke, ein Tag je Zeile',
+  ticked: 'erledigte Schritte, nach ihren Namen',
   title: 'Schriftfeld, ein Feld je Zeile',
   hardware: 'Teile in der Schublade, eines je Zeile',
 } as const;

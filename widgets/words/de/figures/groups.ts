@@ -51,6 +51,7 @@ export const GROUPS: Same<typeof En.GROUPS> = {
   plastic: 'Kunststoff',
   socket: 'Innensechskant',
   base: 'Grundteil',
+  done: 'Erledigt',
   circumstances: 'Wie gemessen wurde',
   setup: 'Was der Aufbau dazugibt',
 };

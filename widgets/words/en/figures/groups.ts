@@ -48,6 +48,7 @@ export const GROUPS = {
   plastic: 'Plastic',
   socket: 'Socket',
   base: 'Base',
+  done: 'What is done',
   circumstances: 'How it was measured',
   setup: 'What the set-up adds',
 } as const;
