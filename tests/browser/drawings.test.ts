@@ -5,7 +5,7 @@
 import { parseHTML } from 'linkedom';
 import { describe, expect, it } from 'vitest';
 import { CHAPTERS, FOLDER } from '../support/chapters.ts';
-import { drawn } from '../support/deep.ts';
+import { drawn, some } from '../support/deep.ts';
 import { inChromium } from '../support/engines.ts';
 import { german } from '../support/german.ts';
 import { expectGoodLettering } from '../support/letter-sizes.ts';
@@ -27,6 +27,29 @@ describe('the lettering of drawings', () => {
         await expectGoodLettering(page);
       },
     );
+});
+
+describe('the lettering of drawings at 320 px', () => {
+  const narrow = [
+    'play-and-flanks.html',
+    'which-flank.html',
+    'what-a-class-allows.html',
+    'round-last.html',
+    'index.html',
+  ];
+  for (const name of some(1, narrow))
+    it(`of ${name} is within the window`, inChromium, async () => {
+      const { page } = await visit(name, { fresh: true, viewport: { width: 320, height: 640 } });
+      await readThrough(page);
+      const cut = await page.evaluate(() =>
+        [...document.querySelectorAll('.stage svg[viewBox] text')]
+          .filter((text) => text.checkVisibility())
+          .map((text) => ({ words: text.textContent, box: text.getBoundingClientRect() }))
+          .filter(({ box }) => box.left < -1 || box.right > innerWidth + 1)
+          .map(({ words }) => words),
+      );
+      expect(cut).toEqual([]);
+    });
 });
 
 describe('the lettering of German drawings, whose words are longer', () => {
