@@ -5,9 +5,19 @@ import { DRAWS, doubtIn, drawsIn } from '../../widgets/assembly/backwards/doubt.
 import { ofExample } from '../../widgets/assembly/backwards/question.ts';
 import { type Asked, reaching, resultOf, scopeIn } from '../../widgets/assembly/backwards/reach.ts';
 import { type GivesWay, waysTo } from '../../widgets/assembly/backwards/solve.ts';
+import { linksTo, traced } from '../../widgets/assembly/backwards/traced.ts';
 import { gather, type Input, type NumberSet, readField, type Value } from '../../widgets/assembly/numbers.ts';
 import type { Step } from '../../widgets/assembly/steps.ts';
-import { runToEnd, type SymbolName, symbolFact } from '../../widgets/engine/index.ts';
+import {
+  gain,
+  mm,
+  netLead,
+  perStep,
+  plain,
+  runToEnd,
+  type SymbolName,
+  symbolFact,
+} from '../../widgets/engine/index.ts';
 import type { Spread } from '../../widgets/input/spread.ts';
 import { reasonIn, valueIn } from '../support/results.ts';
 
@@ -104,6 +114,17 @@ describe('what they become', () => {
     expect([...gives].sort((a, b) => a - b)).toEqual(gives);
   });
 
+  it('a thread: no other is called exact for a wish so small that all are near it', () => {
+    // 16 threads an inch on other sizes give no motion at all, which is not a hundredth of a micrometre.
+    const A = way(foot(3), 1e-5, 'A');
+    expect(A.answers).toEqual([]);
+    expect(A.nearest[0]?.gives).toBe(0);
+  });
+
+  it('a thread: also where the first of the list gives what is there already', () => {
+    expect(way(foot(3, 'M10x0.8'), 0.3375, 'A').answers.map(({ text }) => text)).toContain('M8×1.25');
+  });
+
   it('a hand: a wish that only opposite hands reach is found with one', () => {
     const texts = way(foot(3), 3.0875, 'A').answers.map(({ text }) => text);
     expect(texts.every((text) => text.endsWith('LH'))).toBe(true);
@@ -116,6 +137,10 @@ describe('what they become', () => {
     const both = ways.find(({ beside }) => beside?.name === 'C');
     const alone = ways.filter(({ input, beside }) => input.kind === 'thread' && !beside);
     expect(off(both)).toBeLessThan(Math.min(...alone.map(off)));
+    for (const { gives } of both?.nearest ?? []) {
+      expect(both?.least).toBeLessThanOrEqual(gives);
+      expect(both?.most).toBeGreaterThanOrEqual(gives);
+    }
   });
 
   it('another head: a flat, a point or a division', () => {
@@ -235,5 +260,27 @@ describe('where a number comes from', () => {
       ['h_A', 'A'],
       ['L_A', 0],
     ]);
+  });
+});
+
+describe('where a number of a figure comes from', () => {
+  const of = foot(4);
+  const { calls, result } = traced(() => {
+    const { Delta } = valueIn(netLead.of({ h_C: plain(1), L_C: mm(1.5875), h_A: plain(1), L_A: mm(1.5) }));
+    // Asked in passing, and no part of the answer.
+    valueIn(gain.of({ L: mm(1.5875), Delta }));
+    return valueIn(perStep.of({ Delta, k: plain(6) })).s;
+  });
+
+  it('the relation that gave it, then those that gave what it took, and the reader’s numbers at the end', () => {
+    const links = linksTo(calls, result, of.set, of.numbers);
+    expect(links.map(({ relation }) => relation.name)).toEqual(['per-step', 'net-lead']);
+    expect(links[0]?.takes.find(({ name }) => name === 'Delta')).toMatchObject({ worked: true });
+    expect(links[1]?.takes.map(({ name, input }) => `${name} ${input}`)).toContain('L_C C');
+  });
+
+  it('all that were asked where none gave it, as for a nought', () => {
+    const links = linksTo(calls, 0, of.set, of.numbers);
+    expect(links.map(({ relation }) => relation.name)).toEqual(['per-step', 'gain', 'net-lead']);
   });
 });

@@ -88,7 +88,7 @@ describe('writeDesigns and readDesigns', () => {
     ['a picture', '\u0089PNG\r\n', 'not JSON or is cut off'],
     ['JSON of another kind', '{"designs":[]}', 'JSON of another kind'],
     ['a bare list', '[]', 'JSON of another kind'],
-    ['a newer version', file([], 3), 'reads versions up to 2'],
+    ['a newer version', file([], 4), 'reads versions up to 3'],
     ['a version that is none', file([], 'one'), 'The file says version one'],
     ['no version', `{"format":"${DESIGN_FORMAT}","designs":[]}`, 'The file says no version; this notebook reads'],
     ['no list', file({}), 'holds no list'],

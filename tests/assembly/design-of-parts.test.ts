@@ -1,8 +1,9 @@
 /** A design described by its parts: what it gives to the fields of every chapter, and that it is the same everywhere. */
 import { describe, expect, it } from 'vitest';
-import { springForce, standing } from '../../widgets/assembly/adjuster/adjuster.ts';
+import { type Springs, springForce, standing } from '../../widgets/assembly/adjuster/adjuster.ts';
 import { numbersOfAdjuster } from '../../widgets/assembly/adjuster/as-numbers.ts';
 import { lockOfSprings } from '../../widgets/assembly/adjuster/drawn-springs.ts';
+import { writeDrawnSprings } from '../../widgets/assembly/adjuster/spring-row.ts';
 import { readAdjuster } from '../../widgets/assembly/adjuster/text.ts';
 import { asDesign, offersOf } from '../../widgets/assembly/design-use.ts';
 import { fitStateOf } from '../../widgets/assembly/fit-state.ts';
@@ -84,6 +85,15 @@ describe('a design that is no pair, or none of the arrangements', () => {
   });
 });
 
+const readBack = (springs: Springs, loss: number | undefined): string =>
+  writeDrawnSprings(springs.drawn as NonNullable<Springs['drawn']>, {
+    count: springs.count,
+    between: springs.between,
+    radius: springs.radius ?? 0,
+    force: springs.force ?? 0,
+    loss,
+  });
+
 describe('printed springs, stated by their drawing', () => {
   const DRAWN =
     '2 between base and carried, 12 N, at 15 mm, meander of 8 waves, legs 20 mm, connectors 4.2 mm, strip 2.7 mm, high 10 mm, length 40 mm, modulus 2077 MPa';
@@ -141,7 +151,8 @@ describe('printed springs, stated by their drawing', () => {
       b_f: 10,
       w_l: 0.45,
       E_f: 2077,
-      eps_m: 0.005,
+      // Enough for several shapes.
+      eps_m: 0.02,
       t_e: 0.1,
       q_r: 0.09,
       t: 8760,
@@ -149,12 +160,48 @@ describe('printed springs, stated by their drawing', () => {
       r_k: 15,
     };
     const found = valueIn(springsOf({ values, choices: { plastic: 'as measured', ranked: 'least strain' } }));
-    const meander = found.springs.find(({ design }) => design.shape === 'meander');
-    const row = meander && rowOfSpring(meander, found, values);
-    if (!row) throw new Error('no meander');
-    const a = valueIn(readAdjuster(text(row.replace('springs = ', ''))));
-    expect(a.springs?.rate).toBeCloseTo(2 * 3, 6);
-    expect(lockOfSprings(a.springs as NonNullable<typeof a.springs>)).toBeCloseTo(meander?.lock?.kappa ?? 0, 3);
+    const shapes = new Set(found.springs.map(({ design }) => design.shape));
+    expect(shapes.size).toBeGreaterThan(1);
+    for (const shape of shapes) {
+      const best = found.springs.find(({ design }) => design.shape === shape);
+      if (!best) throw new Error(shape);
+      const row = rowOfSpring(best.design, found, values);
+      const a = valueIn(readAdjuster(text(row.replace('springs = ', ''))));
+      const springs = a.springs as NonNullable<typeof a.springs>;
+      // Written to a hundredth of a millimetre.
+      expect((springs.rate ?? 0) / 6, shape).toBeCloseTo(1, 2);
+      expect((lockOfSprings(springs) ?? 0) / (best.lock?.kappa ?? 0), shape).toBeCloseTo(1, 1);
+      expect(row).not.toMatch(/\d\.\d{3}/);
+      expect(readBack(springs, springs.loss)).toBe(row);
+    }
+    const coil = found.coil;
+    if (!coil) throw new Error('no coil');
+    const row = rowOfSpring(coil, found, values);
+    const { springs } = valueIn(readAdjuster(text(row.replace('springs = ', ''))));
+    expect((springs?.rate ?? 0) / 6).toBeCloseTo(1, 2);
+    expect(readBack(springs as NonNullable<typeof springs>, undefined)).toBe(row);
+  });
+
+  it.each([
+    'row of 3 rings, radius 5.2 mm, strip 1.35 mm, high 8.25 mm, length 42.5 mm, modulus 2077 MPa',
+    'row of 1 ring, radius 12.345 mm, strip 1.35 mm, high 8 mm, length 40 mm, modulus 2077 MPa',
+    'row of 2 ovals, radius 4 mm, straights 9.05 mm, strip 1.35 mm, high 8 mm, length 40 mm, modulus 2077 MPa',
+    'strap, span 27.1 mm, strip 1.35 mm, high 8 mm, modulus 2077 MPa',
+    'coil of 5.25 turns, wire 0.8 mm, diameter 6.4 mm, length 40 mm, modulus 81370 MPa',
+    'meander of 8 waves, legs 20 mm, connectors 4.2 mm, strip 2.7 mm, high 10 mm, length 40 mm, modulus 2077 MPa',
+  ])('are written with the digits that were typed: %s', (drawing) => {
+    const row = `springs = 2 between base and carried, 12.5 N, at 15.05 mm, ${drawing}, loses 9.5 %`;
+    const { springs } = valueIn(readAdjuster(text(row.replace('springs = ', ''))));
+    expect(springs?.rate).toBeGreaterThan(0);
+    expect(readBack(springs as NonNullable<typeof springs>, springs?.loss)).toBe(row);
+  });
+
+  it.each([
+    ['row of 3 rings, legs 5 mm, radius 5 mm, strip 1 mm, high 8 mm, length 40 mm, modulus 2077 MPa', 'legs'],
+    ['coil of 5 turns, wire 0.8 mm, length 40 mm, modulus 81370 MPa', 'lacks diameter'],
+    ['span 27 mm, strip 1.35 mm, high 8 mm, modulus 2077 MPa', 'lacks strap'],
+  ])('of a shape without its sizes, or with those of another, are told so: %s', (drawing, says) => {
+    expect(reasonIn(readAdjuster(text(`2 at 15 mm, 12 N, ${drawing}`)))).toContain(says);
   });
 
   it.each([

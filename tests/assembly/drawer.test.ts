@@ -53,6 +53,15 @@ describe('the parts of a drawer', () => {
     expect(stacks(twice).length).toBeGreaterThan(0);
   });
 
+  it('are offered upside down only where no word of the row speaks of one end', () => {
+    const turnedOver = (word: string) =>
+      stacks(
+        `adapter 3/8-16 UNC external 15 mm, M10x1.5 internal 15 mm${word}, body 18 mm | socket screw M10x1.5, thread 30 mm, head 10 mm | coupling nut 3/8-16 UNC, 28.575 mm`,
+      ).filter((s) => s.base.part.kind === 'screw').length;
+    expect(turnedOver('')).toBeGreaterThan(0);
+    expect(turnedOver(', blind')).toBe(0);
+  });
+
   it('type the rows that read as the same adjuster, whichever is chosen', () => {
     for (const s of stacks(MANY, 0.8)) {
       const again = valueIn(readAdjuster(rowsOfStack(s, 50, 0.8, 0.0015)));
@@ -201,6 +210,7 @@ describe('a wish', () => {
   it('takes the coarsest divider that is fine enough', () => {
     const answer = answerWish(all, DIVIDERS, { ...NONE, step: 0.03 }, 'longest stroke');
     if (answer.kind !== 'found') throw new Error('nothing');
+    expect(answerWish(all, [50, 6, 12], { ...NONE, step: 0.03 }, 'longest stroke')).toEqual(answer);
     for (const { stack, divisions, step } of answer.rows) {
       expect(step).toBeLessThanOrEqual(0.03);
       for (const k of DIVIDERS) if (k < divisions) expect(stepOf(stack, k)).toBeGreaterThan(0.03);

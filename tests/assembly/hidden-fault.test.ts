@@ -5,6 +5,7 @@
 import { describe, expect, it } from 'vitest';
 import type { Adjuster } from '../../widgets/assembly/adjuster/adjuster.ts';
 import { readAdjuster } from '../../widgets/assembly/adjuster/text.ts';
+import { growthPerKelvin } from '../../widgets/assembly/adjuster/warm-growth.ts';
 import {
   type Bench,
   type BenchReading,
@@ -110,6 +111,25 @@ describe('benchOf', () => {
     );
     expect(benchOf(plain, 1)).toMatchObject({ ok: false, code: 'bench-one-thread' });
     expect(readingsOf(value(benchOf(FOOT, 1)), [0], true)).toMatchObject({ ok: false, code: 'bench-places' });
+  });
+
+  it('refuses more readings than a paper has room for', () => {
+    const bench = value(benchOf(FOOT, 1, ['wave']));
+    expect(value(readingsOf(bench, PLACES, true, 44))).toHaveLength(792);
+    expect(readingsOf(bench, PLACES, true, 45)).toMatchObject({ ok: false, code: 'bench-places' });
+  });
+
+  it('warms as parts do: towards the growth of the whole, most of it first, and not past it', () => {
+    // Newton’s law of cooling.
+    for (const a of [FOOT, RISER]) {
+      const whole = growthPerKelvin(a) ?? 0;
+      for (const seed of some(6, SEEDS)) {
+        const bench = value(benchOf(a, seed, ['warm hand']));
+        const share = value(checksOf(bench)).drift / (whole * bench.hidden.size);
+        expect(share).toBeGreaterThan(0.5);
+        expect(share).toBeLessThan(1);
+      }
+    }
   });
 
   it('tells a teacher the seed, the fault and its size in one line', () => {

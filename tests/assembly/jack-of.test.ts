@@ -36,6 +36,14 @@ describe('the shank of the jack as built', () => {
   });
 });
 
+describe('the lead errors of the jack as built', () => {
+  it('are each of its own screw or nut', () => {
+    const built = jack({ values: { eps_A: 1e-3, eps_nA: 2e-3, eps_C: 3e-3, eps_nC: 4e-3 } });
+    const of = ({ screw, nut }: typeof built.A) => [screw.leadError, nut.leadError];
+    expect([...of(built.A), ...of(built.C)]).toEqual([1e-3, 2e-3, 3e-3, 4e-3]);
+  });
+});
+
 describe('parts of the jack as built that do not stand on each other', () => {
   it.each([
     [{ H_C: 24 }, 'thread C begins at 19 mm'],

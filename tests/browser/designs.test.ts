@@ -108,7 +108,7 @@ describe('a design', () => {
     await keep(there.page, 'Foot <b>left</b>', 'foot');
     const button = there.page.getByRole('button', { name: 'Save all to a file' });
     const text = (await saved(there.page, () => button.click())).bytes.toString('utf8');
-    expect(JSON.parse(text)).toMatchObject({ format: 'differential-screw-designs', version: 2 });
+    expect(JSON.parse(text)).toMatchObject({ format: 'differential-screw-designs', version: 3 });
     const here = await visit('per-flat.html', { fresh: true });
     await offer(here.page, 'designs.json', text);
     expect(await status(here.page)).toBe('1 design was read.');

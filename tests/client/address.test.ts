@@ -7,8 +7,9 @@ import fc from 'fast-check';
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import type { NumberSet } from '../../widgets/assembly/numbers.ts';
 import { addressOf, openStore, rememberView } from '../../widgets/client/address.ts';
-import { designs, keepDesigns, removeDesign, useDesign } from '../../widgets/client/design-store.ts';
+import { designInUse, designs, keepDesigns, removeDesign, useDesign } from '../../widgets/client/design-store.ts';
 import { applyDesign, numbersOf } from '../../widgets/client/designs.ts';
+import { readingsKey } from '../../widgets/client/kept-readings.ts';
 import type { Store } from '../../widgets/client/store.ts';
 import { UNIT_VIEWS } from '../../widgets/input/format.ts';
 import { howMany } from '../support/deep.ts';
@@ -42,6 +43,7 @@ const SHEET: NumberSet = {
     { kind: 'choice', name: 'arrangement', label: 'arrangement', start: 'in line' },
     mm('X_A', 1, 400, '1 in'),
     { kind: 'text', name: 'taps', label: 'taps', start: 'M6, 8-36' },
+    { kind: 'text', name: 'settled', label: 'log', start: '1 h; 0' },
   ],
 };
 const PAGES: readonly (readonly NumberSet[])[] = [[FOOT], [FOOT, SHEET], [SHEET]];
@@ -84,6 +86,7 @@ type Action =
   | { readonly do: 'put'; readonly field: number; readonly value: number }
   | { readonly do: 'units'; readonly view: number }
   | { readonly do: 'keep' | 'use' | 'remove'; readonly design: number }
+  | { readonly do: 'measure'; readonly text: string }
   | { readonly do: 'own' | 'reload' }
   | { readonly do: 'tab'; readonly page: number }
   | { readonly do: 'turn'; readonly page: number };
@@ -113,6 +116,10 @@ const anyAction: fc.Arbitrary<Action> = fc.oneof(
       do: fc.constantFrom('keep' as const, 'use' as const, 'remove' as const),
       design: fc.nat(1),
     }),
+  },
+  {
+    weight: 2,
+    arbitrary: fc.record({ do: fc.constant('measure' as const), text: fc.constantFrom('2 h; 1', '1 h; 0', '') }),
   },
   { weight: 2, arbitrary: fc.record({ do: fc.constantFrom('own' as const, 'reload' as const) }) },
   { weight: 2, arbitrary: fc.record({ do: fc.constantFrom('tab' as const, 'turn' as const), page: fc.nat(2) }) },
@@ -188,6 +195,9 @@ const play = (actions: readonly Action[]) => {
       useDesign('');
       store.reset();
     }
+    // What the page keeps of its readings, for the design in use.
+    if (action.do === 'measure')
+      storage.setItem(readingsKey(designInUse()?.name ?? ''), JSON.stringify({ 'sheet.settled': action.text }));
     if (action.do === 'reload') tab.store = openStore(tab.sets, tab.search);
     if (action.do === 'turn' || action.do === 'tab') {
       const sets = PAGES[action.page] ?? [];
@@ -309,5 +319,68 @@ describe('the address', () => {
 
   it('gives the same page after a reload and in another browser, whatever was done', () => {
     fc.assert(fc.property(fc.array(anyAction, { maxLength: 14 }), holds), { numRuns: howMany(400, 100_000) });
+  });
+
+  describe('and readings that this browser keeps', () => {
+    const LONG = Array.from({ length: 300 }, (_, i) => `${i} h; ${i}`).join('\n');
+    const log = (store: Store) => store.field('sheet', 'settled')?.value;
+    const keep = (design: string, text: string) =>
+      localStorage.setItem(readingsKey(design), JSON.stringify({ 'sheet.settled': text }));
+    /** Storage as browsers have it: its keys can be listed. */
+    const listed = () => {
+      const kept: Record<string, unknown> = {
+        getItem: (key: string) => kept[key] ?? null,
+        setItem: (key: string, text: string) => void Object.assign(kept, { [key]: text }),
+        removeItem: (key: string) => void delete kept[key],
+      };
+      return kept;
+    };
+
+    it('brings them back where it is bare, and carries them from then on', () => {
+      keep('', '2 h; 1');
+      const store = open('', [SHEET]);
+      expect(log(store)).toBe('2 h; 1');
+      vi.stubGlobal('localStorage', browser());
+      expect(log(open(addressOf(store, ''), [SHEET]))).toBe('2 h; 1');
+    });
+
+    it('is not mixed with them where it carries any number', () => {
+      keep('', '2 h; 1');
+      expect(log(open('sheet.X_A=3 mm', [SHEET]))).toBe('1 h; 0');
+      const own = open('sheet.settled=5 h; 3', [SHEET]);
+      expect(log(own)).toBe('5 h; 3');
+      // The chapter’s own are written out, since a bare address would bring the kept ones back.
+      own.reset();
+      expect(new URLSearchParams(addressOf(own, '')).get('sheet.settled')).toBe('1 h; 0');
+    });
+
+    it('brings those of the design in use, not those typed under another or under none', () => {
+      keep('', '2 h; 1');
+      keep('mine', '7 h; 1');
+      keepDesigns([{ name: 'mine', numbers: { A: 'M12×1.75' } }]);
+      expect(log(open('', [SHEET]))).toBe('2 h; 1');
+      useDesign('mine');
+      expect(log(open('', [SHEET]))).toBe('7 h; 1');
+    });
+
+    it('names a list that is too long for it by a mark: this browser has it again, of whatever design; another begins with the chapter', () => {
+      vi.stubGlobal('localStorage', listed());
+      const store = open('', [SHEET]);
+      store.type('sheet', 'settled', LONG);
+      const search = addressOf(store, '');
+      expect(search.length).toBeLessThan(60);
+      keep('somebody’s', LONG);
+      expect(log(open(search, [SHEET]))).toBe(LONG);
+      expect(addressOf(open(search, [SHEET]), search)).toBe(search);
+      keep('somebody’s', `${LONG}\n999 h; 9`);
+      expect(log(open(search, [SHEET]))).toBe('1 h; 0');
+    });
+
+    it('is opened whatever stands in the storage', () => {
+      for (const text of ['{', '[]', '7', 'null', '{"sheet.settled":7}', '{"__proto__":"x","sheet.constructor":"y"}']) {
+        localStorage.setItem(readingsKey(''), text);
+        expect(log(open('', [SHEET])), text).toBe('1 h; 0');
+      }
+    });
   });
 });

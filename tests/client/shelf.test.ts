@@ -1,6 +1,6 @@
 /** The shelf of designs in a browser’s storage: what a newer notebook keeps there is never lost, and what is said counts true. */
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
-import { DESIGN_FORMAT, DESIGN_VERSION, MOST_DESIGNS } from '../../widgets/assembly/design-file.ts';
+import { DESIGN_FORMAT, DESIGN_VERSION, MOST_DESIGNS, readDesigns } from '../../widgets/assembly/design-file.ts';
 import {
   designInUse,
   designs,
@@ -10,6 +10,7 @@ import {
   shelfText,
   useDesign,
 } from '../../widgets/client/design-store.ts';
+import { readingsKey } from '../../widgets/client/kept-readings.ts';
 import { reasonIn } from '../support/results.ts';
 
 const KEY = 'notebook-designs';
@@ -126,5 +127,67 @@ describe('keepDesigns', () => {
     expect(keepDesigns(many(1))).toEqual({ names: ['d0'], fault: '' });
     useDesign('d0');
     expect(designInUse()?.numbers.A).toBe('M8×1.25');
+  });
+});
+
+describe('readings of a design', () => {
+  const at = (design: string, page = 'calibrate') => readingsKey(design, page);
+  const listed = (): Record<string, unknown> => {
+    const stored: Record<string, unknown> = {
+      getItem: (key: string) => stored[key] ?? null,
+      setItem: (key: string, text: string) => void Object.assign(stored, { [key]: text }),
+      removeItem: (key: string) => void delete stored[key],
+    };
+    return stored;
+  };
+
+  it('go into its file and come back from it, by page, and go with the design that is removed', () => {
+    vi.stubGlobal('localStorage', listed());
+    keepDesigns([
+      { name: 'Foot', numbers: { A: 'M8×1.25' } },
+      { name: 'Stop', numbers: { A: 'M12×1.5' } },
+    ]);
+    localStorage.setItem(at('Foot'), '{"shop.runs":"0; 0"}');
+    localStorage.setItem(at('Foot 2'), '{"shop.runs":"9; 9"}');
+    const text = shelfText();
+    expect(JSON.parse(text).designs[0].readings).toEqual({ calibrate: { 'shop.runs': '0; 0' } });
+    expect(JSON.parse(text).designs[1]).not.toHaveProperty('readings');
+    removeDesign('Foot');
+    expect(localStorage.getItem(at('Foot'))).toBe(null);
+    expect(localStorage.getItem(at('Foot 2'))).toBe('{"shop.runs":"9; 9"}');
+    const read = readDesigns(text);
+    keepDesigns(read.ok ? read.value.designs : []);
+    expect(localStorage.getItem(at('Foot'))).toBe('{"shop.runs":"0; 0"}');
+    // What was measured here since is not written over by a file.
+    localStorage.setItem(at('Foot'), '{"shop.runs":"1; 1"}');
+    keepDesigns(read.ok ? read.value.designs : []);
+    expect(localStorage.getItem(at('Foot'))).toBe('{"shop.runs":"1; 1"}');
+  });
+
+  it('are taken from a file as texts under keys of a page, and nothing else of them', () => {
+    const file = (readings: unknown) =>
+      JSON.stringify({
+        format: DESIGN_FORMAT,
+        version: DESIGN_VERSION,
+        designs: [{ name: 'Foot', numbers: {}, readings }],
+      });
+    const taken = (readings: unknown) => {
+      const read = readDesigns(file(readings));
+      return read.ok ? read.value.designs[0]?.readings : undefined;
+    };
+    expect(
+      taken({ calibrate: { 'shop.runs': '0; 0', 'shop runs': 'x', 'shop.n': 7 }, '../x': { 'a.b': 'c' } }),
+    ).toEqual({
+      calibrate: { 'shop.runs': '0; 0' },
+    });
+    for (const none of [undefined, null, 7, 'x', [], { calibrate: 7 }, { calibrate: { 'a.b': 'x'.repeat(500_000) } }])
+      expect(taken(none)).toBeUndefined();
+  });
+
+  it('a file of version 2, which has none, is read on', () => {
+    const read = readDesigns(
+      JSON.stringify({ format: DESIGN_FORMAT, version: 2, designs: [{ name: 'Foot', numbers: { A: 'M8×1.25' } }] }),
+    );
+    expect(read.ok && read.value.designs).toEqual([{ name: 'Foot', numbers: { A: 'M8×1.25' } }]);
   });
 });

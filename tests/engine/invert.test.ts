@@ -226,3 +226,15 @@ describe('invert', () => {
     expect(rootBetween((x) => Math.cos(x) - x, 0, 1)).toBeCloseTo(0.73908513321516, 14);
   });
 });
+
+describe('a law so steep that doubles are few', () => {
+  it('has its answer all the same, with as many digits as the doubles let it have', () => {
+    const [answer] = invert((x) => 1e12 * (x - 1000), 1, { min: 0, max: 2000 }).answers;
+    // Doubles about 1000 stand 1.1e-13 apart, so the law goes by steps of 0.11.
+    expect(Math.abs((answer?.y ?? Number.NaN) - 1)).toBeLessThan(0.12);
+  });
+
+  it('has none where it jumps over the wish', () => {
+    expect(invert((x) => (x < 1.3 ? x : x + 5), 4, { min: 0, max: 3 }).answers).toEqual([]);
+  });
+});

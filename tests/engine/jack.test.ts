@@ -158,6 +158,26 @@ describe('the jack returns to every law that stands alone', () => {
     }
   });
 
+  it('goes to the side where the flank of the screw stands high, which goes round with the hand (worked by hand)', () => {
+    // A flank that faces down slopes up and outwards: with its crest at +x the screw is clear there, and slides to +x until it is seated all round.
+    const x_a = 0.0005 * Math.sqrt(3);
+    const side = (phase: number, n: number) => {
+      const A = thread({ screw: { ...EXACT, wave: 0.0005, phase } });
+      const s = at(foot({ A, C: { ...foot().C, clearance: 0, engaged: 30 }, load: 5 }), n)[0];
+      return [(s?.x ?? 0) / x_a, (s?.y ?? 0) / x_a] as const;
+    };
+    for (const [phase, n, x, y] of [
+      [0, 0, 1, 0],
+      [0.25, 0, 0, 1],
+      // Clockwise seen from above, a quarter turn takes +x to −y.
+      [0, 0.25, 0, -1],
+    ] as const) {
+      const [ex, ey] = side(phase, n);
+      // Off by the places round the thread that can carry: 24.
+      expect(Math.hypot(ex - x, ey - y), `${phase} ${n}`).toBeLessThan(0.15);
+    }
+  });
+
   it('tilts in its clearance until both flanks touch (tilt, at the pitch diameter)', () => {
     // No load, and a push too small to bend a flank.
     const push = 0.5;

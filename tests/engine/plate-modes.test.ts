@@ -61,6 +61,21 @@ describe('plateModes', () => {
     }
   });
 
+  it('keeps the product of the squares, which the triangle of the feet gives alone, wherever the weight is (worked by hand)', () => {
+    // det of Σ v vᵀ over the three feet is the square of det [1, x/r_x, y/r_y], twice the area of the triangle over r_x r_y.
+    const area = (3 * Math.sqrt(3) * 100 ** 2) / 4;
+    const product = (20_000 / (60 / G)) ** 3 * ((2 * area) ** 2 / ((300 ** 2 / 12) * (180 ** 2 / 12)));
+    for (const centre of [
+      { x: 0, y: 0 },
+      { x: 25, y: -10 },
+      { x: -30, y: 20 },
+    ]) {
+      const modes = valueIn(plateModes({ ...even, centre, wide: { x: 300, y: 180 } }));
+      const squares = modes.map(({ frequency }) => (2 * Math.PI * frequency) ** 2);
+      expect(squares.reduce((a, b) => a * b) / product).toBeCloseTo(1, 9);
+    }
+  });
+
   it('goes as the root of stiffness over weight, and faster on feet further apart', () => {
     const first = (over: Partial<PlateOnFeet>) => valueIn(plateModes({ ...even, ...over }))[0]?.frequency ?? 0;
     expect(first({ stiffness: 80_000 }) / first({})).toBeCloseTo(2, 9);
@@ -71,6 +86,10 @@ describe('plateModes', () => {
 
   it('refuses a weight outside its feet, none at all, and sizes that no plate has', () => {
     expect(reasonIn(plateModes({ ...even, centre: { x: 0, y: 150 } }))).toContain('lifts');
+    // Foot 1 stands at (0, 100), so a weight beyond the line of the other two lifts it.
+    const below = plateModes({ ...even, centre: { x: 0, y: -60 } });
+    expect(below).toMatchObject({ ok: false, code: 'plate-foot-lifts' });
+    expect(reasonIn(below)).toContain('oot 1');
     expect(reasonIn(plateModes({ ...even, weight: 0 }))).toContain('weigh');
     expect(reasonIn(plateModes({ ...even, wide: { x: Number.NaN, y: 100 } }))).toContain('idth');
     expect(plateModes({ ...even, feet: even.feet.map(({ x }) => ({ x, y: 0 })) }).ok).toBe(false);

@@ -1,10 +1,13 @@
 /** Printed springs: their laws against finite elements, an elastica and published examples, and the design against its own laws. */
 import { describe, expect, it } from 'vitest';
 import {
+  acrossOf,
   coilRate,
   coilShear,
   couponModulus,
+  designCoil,
   designSpring,
+  freeLength,
   leastStrip,
   meanderRate,
   meanderRateAcross,
@@ -15,6 +18,7 @@ import {
   mm,
   newtons,
   ovalRate,
+  ovalRowRateAcross,
   ovalStrain,
   PLASTICS,
   plain,
@@ -201,6 +205,78 @@ describe('a ring and an oval', () => {
   });
 });
 
+describe('a row of rings across', () => {
+  /** Chain of straight pieces: compliance by Simpson over each (exact), two halves side by side by their stiffness, cells in series; our own, beside the formula. */
+  const compliance = (points: readonly (readonly [number, number])[], EI: number): number[][] => {
+    const end = points.at(-1) as readonly [number, number];
+    const C = [0, 1, 2].map(() => [0, 0, 0]);
+    for (let i = 0; i + 1 < points.length; i++) {
+      const [a, b] = [points[i], points[i + 1]] as [readonly [number, number], readonly [number, number]];
+      const long = Math.hypot(b[0] - a[0], b[1] - a[1]);
+      for (const [share, weight] of [
+        [0, 1 / 6],
+        [0.5, 4 / 6],
+        [1, 1 / 6],
+      ] as const) {
+        const [x, y] = [a[0] + (b[0] - a[0]) * share, a[1] + (b[1] - a[1]) * share];
+        const v = [-(end[1] - y), end[0] - x, 1];
+        for (let p = 0; p < 3; p++)
+          for (let q = 0; q < 3; q++)
+            (C[p] as number[])[q] = (C[p]?.[q] ?? 0) + (weight * long * (v[p] ?? 0) * (v[q] ?? 0)) / EI;
+      }
+    }
+    return C;
+  };
+  const inverse = (m: number[][]): number[][] => {
+    const a = m.map((row, i) => [...row, ...[0, 1, 2].map((j) => (i === j ? 1 : 0))]);
+    for (let i = 0; i < 3; i++) {
+      const pivot = a[i]?.[i] ?? 1;
+      a[i] = (a[i] ?? []).map((x) => x / pivot);
+      for (let k = 0; k < 3; k++)
+        if (k !== i) a[k] = (a[k] ?? []).map((x, j) => x - (a[k]?.[i] ?? 0) * (a[i]?.[j] ?? 0));
+    }
+    return a.map((row) => row.slice(3));
+  };
+  it.each([
+    [8, 0, 1],
+    [6, 0, 3],
+    [5, 4, 1],
+    [4, 6, 4],
+  ] as const)('of radius %s, half straight %s, %s in a row, is as stiff as its chain of straight pieces', (R, h, n) => {
+    const [E, b, t] = [2000, 6, 1];
+    const EI = (E * b * t ** 3) / 12;
+    const half = (side: 1 | -1): [number, number][] => [
+      [0, 0],
+      ...Array.from({ length: 721 }, (_, i): [number, number] => {
+        const angle = -Math.PI / 2 + (Math.PI * i) / 720;
+        return [side * (h + R * Math.cos(angle)), R + R * Math.sin(angle)];
+      }),
+      [0, 2 * R],
+    ];
+    // Both halves end at the top of the ring.
+    const [right, left] = [inverse(compliance(half(1), EI)), inverse(compliance(half(-1), EI))];
+    const ring = inverse(right.map((row, i) => row.map((x, j) => x + (left[i]?.[j] ?? 0))));
+    // In series, each ring seen from the end of the row: the end goes sideways by the turning of the ring times how far it is above it.
+    const total = [0, 1, 2].map(() => [0, 0, 0]);
+    for (let cell = 0; cell < n; cell++) {
+      const above = (n - 1 - cell) * (2 * R + t);
+      const T = [
+        [1, 0, -above],
+        [0, 1, 0],
+        [0, 0, 1],
+      ];
+      for (let p = 0; p < 3; p++)
+        for (let q = 0; q < 3; q++)
+          for (let i = 0; i < 3; i++)
+            for (let j = 0; j < 3; j++)
+              (total[p] as number[])[q] =
+                (total[p]?.[q] ?? 0) + (T[p]?.[i] ?? 0) * (ring[i]?.[j] ?? 0) * (T[q]?.[j] ?? 0);
+    }
+    const across = valueIn(ovalRowRateAcross.of({ ...strip(E, b, t), R_f: mm(R), h_f: mm(h), n_r: plain(n) })).k_x;
+    expect(across / (inverse(total)[0]?.[0] ?? 0)).toBeCloseTo(1, 4);
+  });
+});
+
 describe('a coil', () => {
   it('has the rate of a published spring balance', () => {
     // Bhandari, Design of Machine Elements, example 10.12 (through a published companion of worked files): C 6, d 2.5, G 81 370: 0.5 kg a division of 2 mm asks for 48 coils.
@@ -240,7 +316,9 @@ describe('a spring designed backwards', () => {
       const k =
         d.shape === 'meander'
           ? valueIn(meanderRateThick.of({ ...strip(2100, 8, d.t), ...meander(d.m, d.L, d.p) })).k_f
-          : valueIn(ovalRate.of({ ...strip(2100, 8, d.t), R_f: mm(d.R), h_f: mm(d.h), v_f: mm(0) })).k_f / d.cells;
+          : d.shape === 'strap'
+            ? valueIn(strapRate.of({ ...strip(2100, 8, d.t), l_m: mm(d.l) })).k_f
+            : valueIn(ovalRate.of({ ...strip(2100, 8, d.t), R_f: mm(d.R), h_f: mm(d.h), v_f: mm(0) })).k_f / d.cells;
       expect(k).toBeCloseTo(4, 6);
       if (d.shape === 'meander') {
         expect(d.p - d.t).toBeGreaterThanOrEqual(0.9 - 1e-9);
@@ -258,6 +336,49 @@ describe('a spring designed backwards', () => {
         expect(strip).toBeGreaterThan(valueIn(least).l_m);
       }
     }
+  });
+
+  it('keeps to its room, its gaps and its strain for wishes of every size, and every shape is the answer to some', () => {
+    const shapes = new Set<string>();
+    for (const force of [1, 5, 20])
+      for (const stretch of [0.3, 1, 3])
+        for (const length of [8, 20, 40])
+          for (const width of [12, 30, 60]) {
+            const wish = { ...WISH, force, stretch, beyond: 0.3 * stretch, length, width };
+            const found = designSpring(wish);
+            const coil = designCoil(wish);
+            // Wahl’s factor at the index of 8 is 31/28 + 0.615/8.
+            const stress = (t: number) => ((31 / 28 + 0.615 / 8) * 8 * 1.3 * force * 8 * t) / (Math.PI * t ** 3);
+            if (coil) expect(stress(coil.t)).toBeLessThanOrEqual(500);
+            for (const d of found.ok ? found.value : []) {
+              shapes.add(d.shape);
+              expect(freeLength(d)).toBeLessThanOrEqual(length - stretch + 1e-9);
+              expect(acrossOf(d)).toBeLessThanOrEqual(width + 1e-9);
+              expect(d.strain).toBeLessThanOrEqual(WISH.strain);
+              if (d.shape === 'meander') expect(d.p - d.t).toBeGreaterThanOrEqual(0.9 - 1e-9);
+            }
+          }
+    expect([...shapes].sort()).toEqual(['meander', 'oval', 'ring', 'strap']);
+  });
+
+  it('takes a strap where the stretch is small and there is width for it', () => {
+    const found = valueIn(designSpring({ ...WISH, stretch: 0.4, beyond: 0.1, width: 60, strain: 0.01 }));
+    const strap = found.find((d) => d.shape === 'strap');
+    if (strap?.shape !== 'strap') throw new Error('no strap');
+    // By hand: l³ = E b t³/k, and 3 t u/l².
+    expect(strap.l).toBeCloseTo(strap.t * Math.cbrt((2100 * 8) / 10), 6);
+    expect(strap.strain).toBeCloseTo((3 * strap.t * 0.5) / strap.l ** 2, 9);
+    expect(strap.l).toBeGreaterThanOrEqual(10 * strap.t);
+  });
+
+  it('sets a bought coil of the same rate beside them, in the same room', () => {
+    const coil = designCoil(WISH);
+    if (!coil) throw new Error('no coil');
+    const given = { G_f: megapascals(coil.G), d_w: mm(coil.t), D_w: mm(coil.D), n_c: plain(coil.turns) };
+    expect(valueIn(coilRate.of(given)).k_f).toBeCloseTo(4, 9);
+    expect(coil.width).toBeLessThanOrEqual(WISH.width);
+    expect(coil.free).toBeLessThanOrEqual(WISH.length - WISH.stretch);
+    expect(designCoil({ ...WISH, width: 3 })).toBeUndefined();
   });
 
   it('says which of its wishes can’t be met', () => {

@@ -209,3 +209,10 @@ describe('coverage', () => {
     expect(fromReadings(3, 9)).toEqual({ u: 1, freedom: 8, shape: 'bell' });
   });
 });
+
+describe('slopes', () => {
+  it('are none where the law has no value at the place itself, though it has beside it', () => {
+    expect(slopesOf(([x = 0]) => (x === 1 ? undefined : x), [1], [0.1])).toBeUndefined();
+    expect(slopesOf(([x = 0]) => (x === 2 ? undefined : x), [1], [0.1])).toEqual([expect.closeTo(1, 6)]);
+  });
+});

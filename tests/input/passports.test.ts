@@ -2,7 +2,7 @@
 
 import { describe, expect, it, vi } from 'vitest';
 import { dayShown, withRow } from '../../widgets/figures/passport/passport.ts';
-import { lastOf, readPassports } from '../../widgets/input/passports.ts';
+import { lastOf, readPassports, withMeasured } from '../../widgets/input/passports.ts';
 import { reasonIn, valueIn } from '../support/results.ts';
 
 describe('a passport', () => {
@@ -25,12 +25,12 @@ describe('a passport', () => {
     const entries = valueIn(
       readPassports('A, 2026-09-14: lead 88.5 µm\nA, 2026-12-01: new grease\na, 2026-03-02: lead 88.7 µm'),
     );
-    expect(lastOf('lead', entries, 'A')).toEqual({ value: 0.0885, day: '2026-09-14' });
+    expect(lastOf('lead', entries, 'A')).toMatchObject({ value: 0.0885, day: '2026-09-14' });
     expect(lastOf('lead', entries, 'C')).toBeUndefined();
     expect(lastOf('place', entries, 'A')).toBeUndefined();
     expect(lastOf('lead', valueIn(readPassports('')), 'A')).toBeUndefined();
     const moved = valueIn(readPassports('a, 2026-10-01: place -1.5 turns | A, 2026-09-14: place 0 turns'));
-    expect(lastOf('place', moved, 'A')).toEqual({ value: -1.5, day: '2026-10-01' });
+    expect(lastOf('place', moved, 'A')).toMatchObject({ value: -1.5, day: '2026-10-01' });
   });
 
   it('gets a row of a new day without a lead, so that none stands there that was not measured', () => {
@@ -59,5 +59,47 @@ describe('a passport', () => {
     expect(reasonIn(readPassports('A, 2026-01-01: lead 88 kg'))).toContain('lead');
     expect(reasonIn(readPassports('A, 2026-01-01: lead 0 µm'))).toContain('above 0');
     expect(reasonIn(readPassports(Array(300).fill('A, 2026-01-01: x').join('|')))).toContain('300');
+  });
+
+  it('has a ± behind what was measured, in the unit behind it, and gives it on', () => {
+    const [a, b] = valueIn(
+      readPassports(
+        '1, 2026-11-03: lead 88.72 ± 0.45 µm, hysteresis 1.5±0.1 µm | 2, 2026-11-03: lead 3.4 thou ± 0.02 thou',
+      ),
+    );
+    expect(
+      [a?.lead, a?.hysteresis, a?.doubt.lead, a?.doubt.hysteresis].map((x) => (1000 * (x ?? 0)).toPrecision(6)),
+    ).toEqual(['88.7200', '1.50000', '0.450000', '0.100000']);
+    expect(a && lastOf('lead', [a], '1')?.half).toBeCloseTo(0.00045, 12);
+    expect(b?.doubt.lead).toBeCloseTo(0.000508, 12);
+    for (const wrong of ['lead 88 ± µm', 'lead 88 ± -1 µm', 'lead 88 ± 1 kg', 'wear 1 ± 1 µm', 'lead ± 1 µm'])
+      expect(reasonIn(readPassports(`1, 2026-11-03: ${wrong}`)), wrong).toMatch(/^Row 1 of the passports/);
+  });
+
+  it('takes what was measured into the row of its piece and day, which keeps the rest, else into a new one; each is read again as it was', () => {
+    const measured = {
+      piece: '1',
+      day: '2026-11-27',
+      lead: 0.088716,
+      wave: 0.0009,
+      hysteresis: undefined,
+      doubt: { lead: 0.00045 },
+    };
+    const row = '1, 2026-11-27: lead 88.72 ± 0.45 µm, wave 0.9 µm';
+    expect(valueIn(withMeasured('', measured))).toEqual({ text: row, row });
+    const before =
+      '2, 2026-11-27: lead 88 µm\n1, 2026-11-27: lead 80 µm, hysteresis 2 µm, place 1.5 turns, wear 0.6 µm, new grease';
+    const { text } = valueIn(withMeasured(before, measured));
+    expect(text.split('\n')[0]).toBe('2, 2026-11-27: lead 88 µm');
+    expect(valueIn(readPassports(text))[0]).toMatchObject({
+      lead: expect.closeTo(0.08872, 9),
+      hysteresis: undefined,
+      place: 1.5,
+      wear: 0.0006,
+      note: 'new grease',
+    });
+    expect(valueIn(withMeasured(text, measured)).text).toBe(text);
+    expect(reasonIn(withMeasured('rubbish', measured))).toContain('Row 1');
+    expect(reasonIn(withMeasured('', { ...measured, piece: 'a,b:' }))).toContain('Row 1');
   });
 });

@@ -1,5 +1,5 @@
 /**
- * Draws places to spoil: as many as are asked, spread evenly over the rooms, always the same for one seed and one state of the files.
+ * Draws places to spoil: as many as are asked of the files that are read together, always the same for one seed and one state of them.
  * The mutation tester lists every place when it reads the files; those that were not drawn are then left as they are.
  */
 import { createHash } from 'node:crypto';
@@ -12,24 +12,14 @@ export const roomOf = (file) => /widgets\/(.*)\/[^/]+$/.exec(file.replaceAll('\\
 const keyOf = ({ fileName, location, mutatorName, replacement }) =>
   [roomOf(fileName), fileName.split(/[\\/]/).at(-1), JSON.stringify(location), mutatorName, replacement].join('|');
 
-/** As many from each room; what a small room lacks, the larger ones give. */
-const spread = (keys, count, seed) => {
+/** So many of them, by the seed. */
+const some = (keys, count, seed) => {
   const rank = (key) => createHash('sha256').update(`${seed}|${key}`).digest('hex');
-  const room = (key) => key.split('|', 1)[0];
-  const queues = [...new Set(keys.map(room))].map((name) =>
-    keys
-      .filter((key) => room(key) === name)
-      .map((key) => [rank(key), key])
-      .sort()
-      .map(([, key]) => key),
-  );
-  const drawn = [];
-  for (let turn = 0; drawn.length < Math.min(count, keys.length); turn++)
-    for (const queue of queues) if (turn < queue.length && drawn.length < count) drawn.push(queue[turn]);
-  return new Set(drawn);
+  const ranked = keys.map((key) => [rank(key), key]).sort();
+  return new Set(ranked.slice(0, count).map(([, key]) => key));
 };
 
-/** From here on the mutation tester spoils only places that are drawn. */
+/** From here on the mutation tester spoils so many places of what it reads, and no other. */
 export const drawOnly = async (root, count, seed) => {
   const at = (file) => pathToFileURL(join(root, 'node_modules/@stryker-mutator/instrumenter/dist/src', file)).href;
   const { Instrumenter } = await import(at('instrumenter.js'));
@@ -46,7 +36,8 @@ export const drawOnly = async (root, count, seed) => {
   Instrumenter.prototype.instrument = async function (files, options) {
     drawn = undefined;
     const { mutants } = await instrument.call(this, files, options);
-    drawn = spread(mutants.filter(({ status }) => status === undefined).map(keyOf), count, seed);
+    const places = mutants.filter(({ status }) => status === undefined).map(keyOf);
+    drawn = some(places, count, seed);
     return instrument.call(this, files, options);
   };
 };

@@ -135,7 +135,7 @@ describe('the chapters', () => {
         let checked = 0;
         for (const kind of ['example', 'figure', 'predict'])
           for (const { info, lines } of blocksOf(text, kind)) {
-            const words = /^([^:]*?)(?: fades)?(?::|$)/.exec(info)?.[1]?.trim().split(/\s+/) ?? [];
+            const words = /^([^:]*?)(?: measured)?(?: fades)?(?::|$)/.exec(info)?.[1]?.trim().split(/\s+/) ?? [];
             const shared = words.includes('with');
             const set = words.at(-1) ?? '';
             if (!shared || !sets.has(set)) sets.set(set, sets.get(set) ?? []);
@@ -148,14 +148,14 @@ describe('the chapters', () => {
             }
           }
         for (const { info, lines, opening } of blocksOf(text, 'example')) {
-          const set = /^([^:]*?)(?: fades)?(?::|$)/.exec(info)?.[1]?.trim().split(/\s+/).at(-1) ?? '';
+          const set = /^([^:]*?)(?: measured)?(?: fades)?(?::|$)/.exec(info)?.[1]?.trim().split(/\s+/).at(-1) ?? '';
           const steps = lines.flatMap((line) => {
             const read = isStepLine(line.trim()) ? readStepLine(line.trim()) : undefined;
             return read?.ok ? [read.value] : [];
           });
           const outcomes = runSteps(
             steps.map((s) => s.step),
-            startScope(set, { sets, examples: new Map(), adjusters, spoilt: new Set() }),
+            startScope(set, { sets, examples: new Map(), adjusters, measured: new Set(), spoilt: new Set() }),
           );
           for (const [i, step] of steps.entries()) {
             const outcome = outcomes[i];

@@ -295,6 +295,10 @@ interface German {
     typeof import('../../widgets/words/en/papers.ts'),
     typeof import('../../widgets/words/de/papers.ts')
   >;
+  'readings.ts': Complete<
+    typeof import('../../widgets/words/en/readings.ts'),
+    typeof import('../../widgets/words/de/readings.ts')
+  >;
   'refusals.ts': Complete<
     typeof import('../../widgets/words/en/refusals.ts'),
     typeof import('../../widgets/words/de/refusals.ts')
@@ -414,6 +418,10 @@ interface German {
   'thread.ts': Complete<
     typeof import('../../widgets/words/en/thread.ts'),
     typeof import('../../widgets/words/de/thread.ts')
+  >;
+  'typed.ts': Complete<
+    typeof import('../../widgets/words/en/typed.ts'),
+    typeof import('../../widgets/words/de/typed.ts')
   >;
 }
 

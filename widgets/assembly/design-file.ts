@@ -1,8 +1,10 @@
 /**
  * The reader's designs as a file, and what of such a file is taken.
  *
- *   { "format": "differential-screw-designs", "version": 2,
+ *   { "format": "differential-screw-designs", "version": 3,
  *     "designs": [ { "name": "Foot", "numbers": { "A": "M10×1.5", "C": "3/8-16 UNC", "arrangement": "in line", "l_A": "20 mm" } } ] }
+ *
+ * Beside its numbers a design may have `readings`, by page the texts that were measured on its piece (readings.ts).
  *
  * A number is kept as text with its unit, under the name it has in the chapters: a thread's letter, a symbol of the
  * glossary, a choice or a list. It goes through the same readers as typing does, so a file can hold nothing that a
@@ -18,6 +20,7 @@ import { isText } from '../input/texts.ts';
 import { reasonOf } from '../words/reason.ts';
 import { presentNumber } from './former-names.ts';
 import { type Input, readField } from './numbers.ts';
+import { pagesFrom, type Readings } from './readings.ts';
 
 declare module '../engine/kernel/result.ts' {
   interface Refusals {
@@ -41,7 +44,7 @@ declare module '../engine/kernel/result.ts' {
 }
 
 export const DESIGN_FORMAT = 'differential-screw-designs';
-export const DESIGN_VERSION = 2;
+export const DESIGN_VERSION = 3;
 export const MOST_DESIGNS = 200;
 const LONGEST_NAME = 60;
 /** No list a field takes is longer; a larger file is not one of designs. */
@@ -51,6 +54,8 @@ export interface Design {
   readonly name: string;
   /** Texts by name, each good for the field of that name. */
   readonly numbers: Readonly<Record<string, string>>;
+  /** What was measured on its piece, by page. */
+  readonly readings?: Readonly<Record<string, Readings>>;
 }
 
 export interface ReadDesigns {
@@ -158,6 +163,19 @@ export const withDesigns = (file: DesignFile, designs: readonly Design[]): Desig
   return { ...file, designs: entries };
 };
 
+/** The same file with the readings of each design beside its numbers, for who takes it along. */
+export const withReadings = (
+  file: DesignFile,
+  readingsOf: (name: string) => Readonly<Record<string, Readings>>,
+): DesignFile => ({
+  ...file,
+  designs: file.designs.map((entry) => {
+    const name = entryName(entry);
+    const readings = name === undefined ? {} : readingsOf(name);
+    return isRecord(entry) && Object.keys(readings).length > 0 ? { ...entry, readings } : entry;
+  }),
+});
+
 export const withoutDesign = (file: DesignFile, name: string): DesignFile => ({
   ...file,
   designs: file.designs.filter((entry) => entryName(entry) !== name),
@@ -179,7 +197,8 @@ const readDesign = (entry: unknown): Result<{ design: Design; left: Bad[] }> => 
     if (fault === undefined) numbers[key] = String(value);
     else left.push(fault);
   }
-  return good({ design: { name, numbers }, left });
+  const readings = pagesFrom(entry.readings);
+  return good({ design: { name, numbers, ...(Object.keys(readings).length > 0 && { readings }) }, left });
 };
 
 /**

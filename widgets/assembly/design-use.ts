@@ -44,6 +44,7 @@ const OF_ONE_PIECE: Readonly<Record<string, string>> = {
   piece: '',
   gauge: '',
   method: '',
+  passport: '',
 };
 
 const OF_ONE_EXAMPLE: ReadonlySet<string> = new Set<SymbolName>([
@@ -84,7 +85,8 @@ const dividerFor = (numbers: Texts): Texts => {
 export const asDesign = (kept: Texts): Texts => {
   const numbers: Record<string, string> = { ...kept, ...dividerFor(kept) };
   delete numbers.k;
-  for (const [name, empty] of Object.entries(OF_ONE_PIECE)) if (numbers[name] === empty) delete numbers[name];
+  for (const [name, empty] of Object.entries(OF_ONE_PIECE))
+    if (numbers[name] === empty && name !== 'passport') delete numbers[name];
   // The stroke is one number of the design, whether it was given as motion or in turns; these only tell its sense beside it.
   const net = netLeadIn(numbers);
   const n_w = amount(numbers, 'n_w');
@@ -122,7 +124,8 @@ export const offersOf = (design: Texts, set: NumberSet): ReadonlyMap<string, Fil
       continue;
     }
     if (OF_ONE_EXAMPLE.has(name) || ofAnotherPart(name, (n) => has(n) || numbers[n] !== undefined)) continue;
-    const empty = has('runs') && numbers.A !== undefined ? OF_ONE_PIECE[name] : undefined;
+    const ofPiece = has('runs') || name === 'passport';
+    const empty = ofPiece && numbers.A !== undefined ? OF_ONE_PIECE[name] : undefined;
     if (empty !== undefined && numbers[name] === undefined) {
       offers.set(name, { text: empty, worked: true, taken: true, emptied: true });
       continue;
@@ -214,6 +217,12 @@ const netLeadIn = (numbers: Texts): number | undefined => {
   const [A, C] = [threadIn(numbers, 'A'), threadIn(numbers, 'C')];
   const pair = A && C ? pairOf({ threads: { A, C } }) : undefined;
   return pair?.ok && pair.value.Delta !== 0 ? pair.value.Delta : undefined;
+};
+
+/** What a turn moves by the threads of a design, mm with its sense; undefined where it has not both. */
+export const netLeadOf = (design: Texts): number | undefined => {
+  const own = todays(design);
+  return netLeadIn({ ...own, ...numbersOfParts(own) });
 };
 
 /** A quantity of a design, if it holds a good one. */

@@ -71,6 +71,8 @@ export type Input =
 export interface NumberSet {
   readonly id: string;
   readonly inputs: readonly Input[];
+  /** Its numbers are what a reader measured, and are kept as readings are. */
+  readonly measured?: true;
 }
 
 /** A value as read from its text. */

@@ -14,11 +14,13 @@
 import { withoutFields } from '#words/client.ts';
 import { inTodaysNames } from '../assembly/design-use.ts';
 import { type NumberSet, writeField } from '../assembly/numbers.ts';
+import { isReading, markOf, type Readings, readingFields } from '../assembly/readings.ts';
 import { quoted } from '../engine/index.ts';
 import { UNIT_VIEWS, type UnitView } from '../input/format.ts';
 import { isCarried } from '../input/texts.ts';
 import { lastingDesignInUse } from './design-store.ts';
 import { applyDesign } from './designs.ts';
+import { readingMarked, readingsAt, readingsKey } from './kept-readings.ts';
 import { storedText, writeStored } from './storage.ts';
 import { createStore, type Field, type Store } from './store.ts';
 
@@ -56,15 +58,26 @@ const fieldView = (view: UnitView) => (view === 'inch' ? 'inch' : 'metric');
 const names = (sets: Iterable<NumberSet>) =>
   [...sets].flatMap(({ id, inputs }) => inputs.map(({ name }) => ({ id, name })));
 
-/** The state that an address gives, in this browser. */
-export const openStore = (sets: readonly NumberSet[], search: string): Store => {
+/** Behind the name of a list that is too long for a link: which of the lists it is that a browser keeps. */
+const MARK = 'kept';
+
+/** The readings that a page opened anew begins with. */
+const lastingReadings = (): Readings => readingsAt(readingsKey(lastingDesignInUse()?.name ?? ''));
+
+/** The state that an address gives, in this browser; `kept` are the readings that a bare one brings back. */
+export const openStore = (sets: readonly NumberSet[], search: string, kept: Readings = lastingReadings()): Store => {
   const parameters = new URLSearchParams(inTodaysNames(search, sets));
   const given = new Set(parameters.keys());
-  const textOf = (key: string) => (given.has(key) ? (parameters.get(key) ?? undefined) : undefined);
+  const textOf = (key: string) =>
+    given.has(key)
+      ? (parameters.get(key) ?? undefined)
+      : given.has(`${key}.${MARK}`)
+        ? readingMarked(key, parameters.get(`${key}.${MARK}`) ?? '')
+        : undefined;
   const store = createStore(sets, (id, name) => textOf(`${id}.${name}`), firstView(search));
   let carries = false;
   for (const { id, name } of names(sets)) {
-    carries ||= given.has(`${id}.${name}`);
+    carries ||= given.has(`${id}.${name}`) || given.has(`${id}.${name}.${MARK}`);
     for (const view of FIELD_VIEWS) {
       const refused = textOf(`${id}.${name}.${view}`);
       if (refused === undefined) continue;
@@ -72,15 +85,38 @@ export const openStore = (sets: readonly NumberSet[], search: string): Store => 
       store.load(id, name, refused, view);
     }
   }
-  // An address with numbers of its own is whole: none of the design in use is missing in it.
-  const mine = carries ? undefined : lastingDesignInUse();
+  // An address with numbers of its own is whole: neither the design in use nor a reading kept here is missing in it.
+  if (carries) return store;
+  const mine = lastingDesignInUse();
   if (mine) applyDesign(store, mine);
+  putReadings(store, kept);
   return store;
+};
+
+/** Puts readings into their fields, each under its key in an address. */
+export const putReadings = (store: Store, kept: Readings): void => {
+  for (const { id, name } of readingFields(store.sets.values()))
+    for (const view of ['', ...FIELD_VIEWS] as const) {
+      const text = kept[view === '' ? `${id}.${name}` : `${id}.${name}.${view}`];
+      if (text !== undefined) store.load(id, name, text, view === '' ? 'metric' : view);
+    }
+};
+
+/** The readings of these fields where they differ from what the page begins with, each under its key in an address. */
+export const readingsIn = (fieldOf: Store['field'], view: UnitView, begun: Store): Readings => {
+  const kept: Record<string, string> = {};
+  for (const { id, name } of readingFields(begun.sets.values())) {
+    const [field, first] = [fieldOf(id, name), begun.field(id, name)];
+    if (!field || !first) continue;
+    if (written(field) !== written(first)) kept[`${id}.${name}`] = written(field);
+    if (field.reason !== undefined) kept[`${id}.${name}.${fieldView(view)}`] = field.text;
+  }
+  return kept;
 };
 
 /** What a field has in an address: each state of it is written once, since a key changes one of many. */
 const texts = new WeakMap<Field, string>();
-const written = (field: Field): string => {
+export const written = (field: Field): string => {
   const text = texts.get(field) ?? writeField(field.input, field, 'metric');
   texts.set(field, text);
   return text;
@@ -90,13 +126,20 @@ const written = (field: Field): string => {
 export const addressOf = (store: Store, search: string): string => {
   const parameters = new URLSearchParams(inTodaysNames(search, [...store.sets.values()]));
   const given = new Set(parameters.keys());
-  const mine = lastingDesignInUse() && openStore([...store.sets.values()], '');
+  const reading = (id: string, name: string) => isReading(store.sets.get(id), name);
+  const kept = lastingReadings();
+  const mine =
+    lastingDesignInUse() || Object.keys(kept).length > 0 ? openStore([...store.sets.values()], '', kept) : undefined;
   for (const { id, name } of names(store.sets.values())) {
     const field = store.field(id, name);
     if (!field) continue;
     const put = (key: string, text: string | undefined) => {
-      // A list too long for a link is left out of it; its field says so.
-      if (text !== undefined && isCarried(text)) parameters.set(key, text);
+      // A list too long for a link is left out of it; its field says so. What this browser keeps of it is named by a mark.
+      const long = text !== undefined && !isCarried(text);
+      const mark = long && reading(id, name) ? markOf(text) : undefined;
+      if (mark !== undefined) parameters.set(`${key}.${MARK}`, mark);
+      else if (given.has(`${key}.${MARK}`)) parameters.delete(`${key}.${MARK}`);
+      if (text !== undefined && !long) parameters.set(key, text);
       else if (given.has(key)) parameters.delete(key);
     };
     // With metric units, whatever the reader sees.

@@ -14,10 +14,13 @@ import {
   tooLong,
   withDesigns,
   withoutDesign,
+  withReadings,
   writeFile,
 } from '../assembly/design-file.ts';
+import type { Readings } from '../assembly/readings.ts';
 import { type Bad, bad, type Good, good, type Result } from '../engine/index.ts';
 import { reasonOf } from '../words/reason.ts';
+import { entriesOf, readingsAt, readingsKey } from './kept-readings.ts';
 import { onlyHeld, readStored, storedText, writeStored } from './storage.ts';
 
 declare module '../engine/kernel/result.ts' {
@@ -62,7 +65,18 @@ export const designs = (texts: Texts = readStored): readonly Design[] => {
 /** All that is kept, as a file. */
 export const shelfText = (): string => {
   const file = shelfFile(readStored);
-  return writeFile(file.ok ? file.value : NO_DESIGNS);
+  return writeFile(withReadings(file.ok ? file.value : NO_DESIGNS, readingsOf));
+};
+
+const readingsOf = (name: string): Readonly<Record<string, Readings>> =>
+  Object.fromEntries(entriesOf(name).map(([page, entry]) => [page, readingsAt(entry)]));
+
+/** Takes the readings of a design out of a file; those that this browser keeps of the same page stay. */
+const keepReadings = ({ name, readings = {} }: Design): void => {
+  for (const [page, texts] of Object.entries(readings)) {
+    const entry = readingsKey(name, page);
+    if (storedText(entry) === '') writeStored(entry, JSON.stringify(texts));
+  }
 };
 
 const change = (make: (file: DesignFile) => Result<DesignFile>): Result<DesignFile> => {
@@ -102,6 +116,7 @@ export const keepDesigns = (given: readonly Design[]): Kept => {
     return good(withDesigns(file, taken));
   });
   if (!done.ok) return { names: [], fault: reasonOf(done) };
+  for (const design of given) if (names.has(design.name)) keepReadings(design);
   return {
     names: [...names],
     fault: onlyHeld(KEY)
@@ -114,6 +129,7 @@ export const keepDesigns = (given: readonly Design[]): Kept => {
 
 export const removeDesign = (name: string): Result<unknown> => {
   const done = change((file) => good(withoutDesign(file, name)));
+  if (done.ok) for (const [, entry] of entriesOf(name)) writeStored(entry, '');
   return done.ok && onlyHeld(KEY) ? bad('shelf-not-lasting', {}) : done;
 };
 

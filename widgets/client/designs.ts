@@ -25,6 +25,7 @@ import {
 import { type Design, nameOf, outOfUse, readDesigns, tooLong } from '../assembly/design-file.ts';
 import { asDesign, fillsOf } from '../assembly/design-use.ts';
 import { writeField } from '../assembly/numbers.ts';
+import { isReading } from '../assembly/readings.ts';
 import { quoted, spokenNumber } from '../engine/index.ts';
 import { saveFile } from '../figures/kit/save.ts';
 import { isCarried } from '../input/texts.ts';
@@ -227,7 +228,8 @@ const changedHere = (store: Store, id: string): boolean => {
   const set = store.sets.get(id);
   if (!set) return false;
   const kept = numbersOf(store, id);
-  const inputs = set.inputs.filter(({ name }) => kept[name] !== undefined);
+  // Readings are kept without being asked (readings/readings.ts).
+  const inputs = set.inputs.filter(({ name }) => kept[name] !== undefined && !isReading(set, name));
   return fieldsFrom(designInUse()?.numbers ?? {}, set, inputs, store).reader.length > 0;
 };
 

@@ -1,6 +1,7 @@
 /** Wakes a page: reads its model and its address, then hands every marked place to the part that knows it. */
 import { SCRIPT_MISSING } from '#words/client.ts';
 import { inTodaysNames } from '../assembly/design-use.ts';
+import { readingFields } from '../assembly/readings.ts';
 import { CLASS_GLOBAL, type ClassData } from '../page/class-data.ts';
 import type { PageModel } from '../page/model.ts';
 import { openStore, withoutField } from './address.ts';
@@ -21,6 +22,7 @@ import { mountPointing } from './pointing.ts';
 import type * as Practice from './practice/practice.ts';
 import { mountPrediction } from './predictions.ts';
 import { mountPrinting } from './printing.ts';
+import type * as KeptReadings from './readings/readings.ts';
 import { mountScrollers } from './scrollers.ts';
 import { mountSearch } from './search.ts';
 import { mountShowing } from './showing.ts';
@@ -107,6 +109,11 @@ const wake = (until: AbortSignal) => {
 
   keepAddress(store, until);
   mountBackAgain(until);
+  const readings = readingFields(store.sets.values()).map(({ id, name }) => store.field(id, name));
+  if (readings.length > 0)
+    void loadModule('readings').then((part) => {
+      if (part) (part as typeof KeptReadings).mountReadings(root, store, readings, search, until);
+    });
 
   mountSymbolCards(root, model, store, announce, until);
   mountWay(root, until);

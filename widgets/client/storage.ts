@@ -16,6 +16,15 @@ export const storedText = (key: string): string => {
   }
 };
 
+/** Keys of what storage has that begin so. */
+export const storedKeys = (head: string): readonly string[] => {
+  try {
+    return Object.keys(localStorage).filter((key) => key.startsWith(head));
+  } catch {
+    return [];
+  }
+};
+
 /** Whether a text lasts only until the page is closed. */
 export const onlyHeld = (key: string): boolean => held.has(key);
 

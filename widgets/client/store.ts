@@ -27,6 +27,7 @@ import type { UnitView } from '../input/format.ts';
 import { LONGEST_TEXT } from '../input/quantity.ts';
 import { inField, type Spread } from '../input/spread.ts';
 import { aheadOf, longestOf, MOST_CARRIED } from '../input/texts.ts';
+import { wordsKept, wordsShown } from '../input/typed-words.ts';
 import { reasonOf } from '../words/reason.ts';
 
 export interface Field {
@@ -168,7 +169,7 @@ export const createStore = (
     const field = fields.get(key(set, name));
     if (!field) return;
     const shown = text.slice(0, mostKept(field.input));
-    const read = readField(field.input, text, view);
+    const read = readField(field.input, keptWords(field.input, text), view);
     if (!read.ok) return write(set, { ...field, text: shown, reason: reasonOf(read) });
     const value = asWritten(field.input, read.value.value);
     const first = read.value.value;
@@ -236,7 +237,7 @@ export const createStore = (
     type: (set, name, text) => {
       stopReading(set, name);
       const input = fields.get(key(set, name))?.input;
-      const ahead = input?.kind === 'text' ? aheadOf(input.name, text) : undefined;
+      const ahead = input?.kind === 'text' ? aheadOf(input.name, keptWords(input, text)) : undefined;
       if (ahead)
         readings.set(
           key(set, name),
@@ -281,9 +282,15 @@ export const createStore = (
   };
 };
 
-/** A number or a thread as a field shows it: with the decimal mark of the language, where links and files have a point. */
+/** What a field shows: in the words and with the decimal mark of the language, where links and files have English words and a point. */
 const shownIn = (input: Input, text: string): string =>
-  input.kind === 'quantity' || input.kind === 'thread' ? inField(text) : text;
+  input.kind === 'text'
+    ? wordsShown(input.name, text)
+    : inField(input.kind === 'thread' ? wordsShown('thread', text) : text);
+
+/** The same the other way: what was typed, as links and files have it. */
+const keptWords = (input: Input, text: string): string =>
+  input.kind === 'text' ? wordsKept(input.name, text) : input.kind === 'thread' ? wordsKept('thread', text) : text;
 
 /** The chapter's own value of an input: read once, since every writing of an address may ask for it. */
 const ownValues = new WeakMap<Input, Value>();

@@ -5,6 +5,7 @@
 import { type Bad, bad, type Calibration, calibrate, good, type Result, type Unit } from '../engine/index.ts';
 import { unitNamed } from '../input/quantity.ts';
 import { parseReadings } from '../input/readings-table.ts';
+import { wordsKept } from '../input/typed-words.ts';
 import { FLATS } from './lab.ts';
 
 declare module '../engine/kernel/result.ts' {
@@ -24,7 +25,7 @@ const WITH_UNIT = /(\d)[ \u00a0\u202f]*(µm|μm|um|mm|thou|tenths|in|")(?=\s*(?:
 
 /** The table with a head that names the unit; one that has a head already is taken as it is. */
 export const typedTable = (text: string, bare: ReadIn): Result<string> => {
-  const trimmed = text.trim();
+  const trimmed = wordsKept('runs', text).trim();
   if (/^[^\d\s+−-]/.test(trimmed)) return good(trimmed);
   let unit: Unit | undefined;
   let mixed: Bad | undefined;

@@ -2,8 +2,10 @@
  * What a teacher changes of the bank without code: exercises left out, marks, words and stock sizes. A changed bank has a version of its
  * own, so that nobody takes its papers for those of another.
  */
-import { readInput } from '../assembly/numbers.ts';
-import { bad, good, type Result } from '../engine/index.ts';
+import { SEPARATOR } from '#words/language.ts';
+import { type Input, readInput } from '../assembly/numbers.ts';
+import { bad, good, type Result, spokenNumber } from '../engine/index.ts';
+import { CHOICES, type ChoiceName, optionText } from '../input/choices.ts';
 import type { Bank } from './bank.ts';
 import { draws, type Exercise, itemAt, picksAt } from './exercise.ts';
 import { fnv1a64 } from './seed.ts';
@@ -45,6 +47,30 @@ export const editOf = ({ title, question, hint, pools }: Exercise): Edit => ({
   sizes: Object.fromEntries(pools.map(({ input, options }) => [input.name, options.join(', ')])),
 });
 
+const parted = (text: string, between: string | RegExp): readonly string[] =>
+  text
+    .split(between)
+    .map((o) => o.trim())
+    .filter((o) => o !== '');
+
+/** Stock sizes as a teacher sees them: in a language whose decimal mark is a comma they are parted by semicolons. */
+export const sizesShown = ({ kind, name }: Pick<Input, 'kind' | 'name'>, kept: string): string =>
+  parted(kept, ',')
+    .map((size) => (kind === 'choice' ? optionText(name as ChoiceName, size) : spokenNumber(size)))
+    .join(`${SEPARATOR} `);
+
+/** The same as a bank keeps it: parted by commas, with decimal points, choices by their names. */
+export const sizesKept = ({ kind, name }: Pick<Input, 'kind' | 'name'>, typed: string): string =>
+  parted(typed, SEPARATOR === ',' ? ',' : typed.includes(SEPARATOR) ? SEPARATOR : /,(?!\d)/)
+    .map((size) => {
+      if (kind !== 'choice') return SEPARATOR === ',' ? size : size.replace(/(\d),(?=\d)/g, '$1.');
+      const { options } = CHOICES[name as ChoiceName];
+      return (
+        options.find((option) => optionText(name as ChoiceName, option).toLowerCase() === size.toLowerCase()) ?? size
+      );
+    })
+    .join(', ');
+
 const TRIED = 200;
 
 /** The exercise with a teacher’s words and sizes, or what is wrong with them. Steps, slips and what is asked stay. */
@@ -61,10 +87,7 @@ export const edited = (exercise: Exercise, edit: Edit): Result<Exercise> => {
     if (!places(question).includes(name)) return bad('own-place-missing', { place: `{${name}}` });
   const pools = [];
   for (const pool of exercise.pools) {
-    const options = (edit.sizes[pool.input.name] ?? pool.options.join(','))
-      .split(',')
-      .map((o) => o.trim())
-      .filter((o) => o !== '');
+    const options = parted(edit.sizes[pool.input.name] ?? pool.options.join(','), ',');
     for (const option of options) {
       const read = readInput(pool.input, option, 'metric');
       if (!read.ok) return bad('own-size-unread', { name: pool.input.name, why: read });

@@ -35,7 +35,8 @@ const tidy = (text: string): string =>
 
 /** A line in two: the name, and behind a semicolon or a tab the unit in which the student is asked. */
 const apart = (line: string): { readonly name: string; readonly units?: OwnUnits } => {
-  const [, name, unit] = /^(.*?)\s*[;\t]\s*(mm|metric|inch|in|imperial)\s*$/i.exec(line.slice(0, 2000)) ?? [];
+  const [, name, unit] =
+    /^(.*?)\s*[;\t]\s*(mm|metric|metrisch|inch|in|imperial|zoll)\s*$/i.exec(line.slice(0, 2000)) ?? [];
   if (name === undefined || unit === undefined) return { name: tidy(line) };
   return { name: tidy(name), units: /^m/i.test(unit) ? 'mm' : 'inch' };
 };

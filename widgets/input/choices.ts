@@ -39,6 +39,7 @@ export const CHOICES = {
   retention: { says: 'loss of force', options: ['stated', 'fitted to two readings'] },
   plastic: { says: 'printed in', options: ['as measured', 'PLA', 'PETG', 'ABS', 'ASA', 'PC', 'nylon, dry'] },
   ranked: { says: 'rank by', options: ['least strain', 'least scatter', 'smallest'] },
+  shape: { says: 'shape', options: ['the first that does it', 'meander', 'ring', 'oval', 'strap', 'coil, bought'] },
   rests: { says: 'the ball rests', options: ['on a flat', 'in a vee', 'on two rollers', 'in a cone'] },
   seat: {
     says: 'the tip, a hardened ball, stands on',
@@ -46,7 +47,10 @@ export const CHOICES = {
   },
   socket: { says: 'socket of a screw', options: ['M3', 'M4', 'M5', 'M6', 'M8', 'M10', 'M12'] },
   paper: { says: 'paper', options: ['A4 upright', 'A3 across', 'A2 across', 'Letter upright'] },
-  sheet: { says: 'sheet', options: ['assembly', 'base', 'turned part', 'carried part'] },
+  sheet: {
+    says: 'sheet',
+    options: ['assembly', 'base', 'turned part', 'carried part', 'spring', 'arm', 'post', 'knob'],
+  },
   path: { says: 'parts in the path are', options: ['steel', 'aluminium', 'brass', 'granite', 'printed PLA'] },
   allowance: { says: 'stated lead errors add up', options: ['at worst', 'root-sum-square'] },
 } as const;

@@ -1,10 +1,10 @@
 /**
  * Passports of pieces as they are typed: what was found on one piece on one day, a row each.
  *
- *   1, 2026-11-03: lead 88.7 µm, wave 0.4 µm, place 1.5 turns, wear 0.6 µm, new grease
+ *   1, 2026-11-03: lead 88.72 ± 0.45 µm, wave 0.4 µm, hysteresis 1.5 ± 0.1 µm, place 1.5 turns, wear 0.6 µm, new grease
  *
  * The piece is any short name; where it is the number of a foot, levelling takes its lead and its place from here. Lead (bare: µm) is the size of the motion of a turn, so it has no sign: the sense is that
- * of the threads. Wave is its periodic error, crest to trough; place is in turns from the middle of the stroke, clockwise plus; wear is how much play has grown. What is none of these is a note.
+ * of the threads. Wave is its periodic error, crest to trough; hysteresis is the distance between the readings on the way up and on the way down; place is in turns from the middle of the stroke, clockwise plus; wear is how much play has grown. Lead, wave and hysteresis may have a ± behind them. What is none of these is a note.
  * Rows are parted by a line break or a bar. Units out: mm, turns.
  */
 import { bad, good, type Result } from '../engine/index.ts';
@@ -26,14 +26,20 @@ export interface Entry {
   readonly day: string;
   readonly lead: number | undefined;
   readonly wave: number | undefined;
+  readonly hysteresis: number | undefined;
+  /** The ± of those that have one. */
+  readonly doubt: Readonly<Partial<Record<Doubted, number>>>;
   readonly place: number | undefined;
   readonly wear: number | undefined;
   readonly note: string;
 }
 
+type Doubted = 'lead' | 'wave' | 'hysteresis';
+
 export const LONGEST_PASSPORTS = 8000;
 const MOST_ROWS = 120;
-const LENGTHS = ['lead', 'wave', 'wear'] as const;
+const DOUBTED: readonly Doubted[] = ['lead', 'wave', 'hysteresis'];
+const LENGTHS = [...DOUBTED, 'wear'] as const;
 
 const dayOf = (text: string): string | undefined => {
   const [, y, m, d] = /^(\d{4})-(\d{1,2})-(\d{1,2})$/.exec(text) ?? [];
@@ -66,17 +72,21 @@ const entryOf = (text: string, row: number): Result<Entry> => {
   if (piece === undefined || when === undefined) return bad('passport-row-unread', { row, text: text.slice(0, 80) });
   const day = dayOf(when.trim());
   if (day === undefined) return bad('passport-day', { row, text: when.trim() });
-  const found: { lead?: number; wave?: number; wear?: number; place?: number } = {};
+  const found: { lead?: number; wave?: number; hysteresis?: number; wear?: number; place?: number } = {};
+  const doubt: Partial<Record<Doubted, number>> = {};
   const notes: string[] = [];
   for (const phrase of rest.split(/, |;/)) {
-    const [, name = '', value = ''] = /^(lead|wave|wear|place) (.+)$/i.exec(phrase.trim()) ?? [];
+    const [, name = '', value = ''] = /^(lead|wave|hysteresis|wear|place) (.+)$/i.exec(phrase.trim()) ?? [];
     const field = name.toLowerCase();
     if (field === 'place') {
       const turns = readNumber(value.replace(/ ?turns?$/i, ''));
       if (!turns.ok) return bad('passport-value', { row, field, why: turns });
       found.place = turns.value;
     } else if (LENGTHS.some((l) => l === field)) {
-      const read = value.length <= 30 ? readQuantity(value, 'mm', 'µm') : undefined;
+      const [, middle = value, half] = /^(.+?) ?(?:±|\+-) ?(.+)$/.exec(value) ?? [];
+      // The unit behind the ± is that of both.
+      const unit = half === undefined || /[a-zµμ"]/i.test(middle) ? '' : ` ${/[^\d.,\s]*$/.exec(half)?.[0] ?? ''}`;
+      const read = value.length <= 40 ? readQuantity(`${middle}${unit}`.trim(), 'mm', 'µm') : undefined;
       if (!read?.ok)
         return read
           ? bad('passport-value', { row, field, why: read })
@@ -84,6 +94,14 @@ const entryOf = (text: string, row: number): Result<Entry> => {
       const length = Math.abs(read.value.value);
       if (field === 'lead' && !(length > 0 && length < 120)) return bad('passport-lead', { row });
       found[field as 'lead'] = length;
+      if (half === undefined) continue;
+      const known = DOUBTED.find((name) => name === field);
+      const apart = readQuantity(half, 'mm', 'µm');
+      if (!known || !apart.ok || !(apart.value.value >= 0))
+        return known && !apart.ok
+          ? bad('passport-value', { row, field, why: apart })
+          : bad('passport-row-unread', { row, text: text.slice(0, 80) });
+      doubt[known] = apart.value.value;
     } else if (phrase.trim() !== '') notes.push(phrase.trim());
   }
   return good({
@@ -91,6 +109,8 @@ const entryOf = (text: string, row: number): Result<Entry> => {
     day,
     lead: found.lead,
     wave: found.wave,
+    hysteresis: found.hysteresis,
+    doubt,
     place: found.place,
     wear: found.wear,
     note: notes.join(', ').slice(0, 200),
@@ -102,13 +122,15 @@ export const lastOf = (
   field: 'lead' | 'place',
   entries: readonly Entry[],
   piece: string,
-): { readonly value: number; readonly day: string } | undefined => {
+): { readonly value: number; readonly half: number | undefined; readonly day: string } | undefined => {
   // By its day: A and a are one piece, which its rows are not sorted as.
   const last = entries
-    .filter((e) => e.piece.toLowerCase() === piece.toLowerCase() && e[field] !== undefined)
+    .filter((e) => alike(e.piece, piece) && e[field] !== undefined)
     .reduce<Entry | undefined>((late, e) => (late === undefined || e.day >= late.day ? e : late), undefined);
   const value = last?.[field];
-  return last === undefined || value === undefined ? undefined : { value, day: last.day };
+  return last === undefined || value === undefined
+    ? undefined
+    : { value, half: field === 'lead' ? last.doubt.lead : undefined, day: last.day };
 };
 
 /** Rows typed one below the other, as a field keeps them. */
@@ -118,3 +140,51 @@ export const tidyPassports = (text: string): string =>
     .map((row) => row.replace(/\s+/g, ' ').trim())
     .filter((row) => row !== '')
     .join('\n');
+
+/** What was measured on a piece on a day, in mm. */
+export type Measured = Pick<Entry, 'piece' | 'day' | 'lead' | 'wave' | 'hysteresis' | 'doubt'>;
+
+/** A length with its ±, in µm to a hundredth. */
+const lengthText = (name: string, length: number | undefined, half?: number): readonly string[] => {
+  const hundredths = (mm: number) => String(Number((1000 * mm).toFixed(2)));
+  return length === undefined
+    ? []
+    : [`${name} ${hundredths(length)}${half === undefined ? '' : ` ± ${hundredths(half)}`} µm`];
+};
+
+const rowOf = (e: Omit<Entry, 'doubt'> & Pick<Measured, 'doubt'>): string =>
+  `${e.piece}, ${e.day}: ${[
+    ...DOUBTED.flatMap((name) => lengthText(name, e[name], e.doubt[name])),
+    ...(e.place === undefined ? [] : [`place ${e.place} turns`]),
+    ...lengthText('wear', e.wear),
+    ...(e.note === '' ? [] : [e.note]),
+  ].join(', ')}`;
+
+/** The passports with what was measured: in the row of this piece and day where it has one, which keeps its place, wear and note, else in a new row. */
+export const withMeasured = (
+  passports: string,
+  measured: Measured,
+): Result<{ readonly text: string; readonly row: string }> => {
+  const read = readPassports(passports);
+  if (!read.ok) return read;
+  const rows = tidyPassports(passports)
+    .split('\n')
+    .filter((row) => row !== '');
+  const at = rows.findIndex((row, i) => {
+    const entry = entryOf(row, i + 1);
+    return entry.ok && entry.value.day === measured.day && alike(entry.value.piece, measured.piece);
+  });
+  const before = at < 0 ? undefined : entryOf(rows[at] ?? '', at + 1);
+  const row = rowOf({
+    place: undefined,
+    wear: undefined,
+    note: '',
+    ...(before?.ok ? before.value : {}),
+    ...measured,
+  });
+  const text = (at < 0 ? [...rows, row] : rows.with(at, row)).join('\n');
+  const again = readPassports(text);
+  return again.ok ? good({ text, row }) : again;
+};
+
+const alike = (a: string, b: string): boolean => a.toLowerCase() === b.toLowerCase();

@@ -146,6 +146,8 @@ export interface Declared {
   readonly examples: Map<string, Example>;
   /** Adjusters of the book, by name. */
   readonly adjusters: Adjusters;
+  /** Sets whose numbers are what a reader measured. */
+  readonly measured: Set<string>;
   /** Sets with a mistake in them that has been told: what has no result for want of their numbers is no mistake of its own. */
   readonly spoilt: Set<string>;
 }
@@ -191,10 +193,11 @@ export const readBlock = (
   const opening = line - 1;
   if (/^derivation$/.test(words)) return { kind: 'derivation', title, body, line };
 
-  const example = new RegExp(`^example (${NAME})(?: with (${NAME}))?( fades)?$`).exec(words);
+  const example = new RegExp(`^example (${NAME})(?: with (${NAME}))?( measured)?( fades)?$`).exec(words);
   if (example) {
     const id = example[1] ?? '';
     const set = setFor(example[2], id, opening, declared, book);
+    if (example[3]) declared.measured.add(set);
     if (declared.examples.has(id))
       book.note(opening, `There are two examples called “${id}”; give this one another name.`);
     if (title === '') book.note(opening, `The example “${id}” has no title; write “example ${id}: title”.`);
@@ -209,13 +212,13 @@ export const readBlock = (
       title,
       steps: steps.map((s) => s.step),
       lines: steps.map((s) => s.line),
-      ...(example[3] && { blank: blanksAfter(declared) }),
+      ...(example[4] && { blank: blanksAfter(declared) }),
     };
     declared.examples.set(id, block);
     return block;
   }
 
-  const asked = new RegExp(`^figure (${NAME}) (with )?(${NAME})$`).exec(words);
+  const asked = new RegExp(`^figure (${NAME}) (with )?(${NAME})( measured)?$`).exec(words);
   if (asked) {
     const [, name = '', shared, id = ''] = asked;
     const figure = figures.get(name);
@@ -232,6 +235,7 @@ export const readBlock = (
       return undefined;
     }
     const set = setFor(shared ? id : undefined, id, opening, declared, book);
+    if (asked[4]) declared.measured.add(set);
     const steps = readLines(body, line, set, declared, book);
     if (steps[0]) book.note(steps[0].line, 'A figure takes numbers, not steps.');
     const have = new Set(declared.sets.get(set)?.map((i) => i.name));
@@ -277,7 +281,7 @@ export const readBlock = (
 
   book.note(
     opening,
-    `“${head.trim()}” can’t be read; write “example NAME: title”, “example NAME fades: title”, “figure NAME with SET: caption”, “predict with SET”, “derivation: title”, “exercise NAME: title”, “ask”, “routes”, “moved”, “symbols”, “papers”, “review”, “ideas NAME: title”, “ideas-class”, or “classwork” with ${CLASSWORK.join(', ')}.`,
+    `“${head.trim()}” can’t be read; write “example NAME: title”, “example NAME fades: title”, “example NAME measured: title”, “figure NAME with SET: caption”, “predict with SET”, “derivation: title”, “exercise NAME: title”, “ask”, “routes”, “moved”, “symbols”, “papers”, “review”, “ideas NAME: title”, “ideas-class”, or “classwork” with ${CLASSWORK.join(', ')}.`,
   );
   return undefined;
 };
@@ -359,7 +363,11 @@ export const startValues = (inputs: readonly Input[]): Map<string, Value> => {
   return values;
 };
 
-export const asSet = (id: string, declared: Declared): NumberSet => ({ id, inputs: declared.sets.get(id) ?? [] });
+export const asSet = (id: string, declared: Declared): NumberSet => ({
+  id,
+  inputs: declared.sets.get(id) ?? [],
+  ...(declared.measured.has(id) && { measured: true }),
+});
 
 export const numbersAtStart = (id: string, declared: Declared) => {
   const set = asSet(id, declared);

@@ -40,14 +40,15 @@ const serve = (version, files, { language, noPage: words }) => {
   self.addEventListener('fetch', (event) => {
     const { request } = event;
     if (request.method !== 'GET' || new URL(request.url).origin !== self.location.origin) return;
-    const own = (wanted) => caches.match(wanted, { cacheName: name, ignoreSearch: true });
+    // A cache that was emptied or can't be read is none: the host still has everything.
+    const kept = (wanted, where) => caches.match(wanted, { ...where, ignoreSearch: true }).catch(() => undefined);
+    const own = (wanted) => kept(wanted, { cacheName: name });
     const page = async () => {
       const { scope } = self.registration;
       const front = request.url.replace(/[?#].*/, '') === scope;
       return (await own(front ? 'index.html' : request)) ?? noPage(scope);
     };
-    const file = async () =>
-      (await own(request)) ?? (await caches.match(request, { ignoreSearch: true })) ?? fetch(request);
+    const file = async () => (await own(request)) ?? (await kept(request)) ?? fetch(request);
     // Asked of the host itself, or else an old page in the browser's own cache would stand for today's.
     event.respondWith(request.mode === 'navigate' ? fetch(request, { cache: 'no-cache' }).catch(page) : file());
   });

@@ -105,8 +105,12 @@ export const holdingNumbers = ({ base, turned, springs }: Adjuster): Readonly<Re
   put('w_n', held && 2 * held.r);
   // A key has its distance from the axis under the same name elsewhere.
   put('r_k', springs?.radius);
-  put('t_f', springs?.drawn?.strip);
-  put('b_f', springs?.drawn?.high);
-  put('E_f', springs?.drawn?.modulus);
+  const drawn = springs?.drawn;
+  // A coil has no strip to hang in a slot.
+  if (drawn && drawn.form.shape !== 'coil') {
+    put('t_f', drawn.form.t);
+    put('b_f', drawn.high);
+    put('E_f', drawn.modulus);
+  }
   return numbers;
 };

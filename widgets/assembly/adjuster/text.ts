@@ -7,7 +7,7 @@
  *   carried = socket screw M10x1.5, thread 20 mm, head 10 mm
  *   lock    = springs
  *   springs = 2 between base and carried, 8 N, 0.5 N/mm, at 15 mm
- *             or, from their drawing: 2 at 15 mm, 12 N, meander of 8 waves, legs 20 mm, connectors 4.2 mm, strip 2.7 mm, high 10 mm, length 40 mm, modulus 2077 MPa, loses 9 %
+ *             or from their drawing, by its shape (spring-row.ts)
  *   tip     = ball 8.5 mm in 8 mm hexagon
  *   divider = hexagon
  *   wanted  = 15 µm
@@ -23,18 +23,10 @@ import { readThread } from '../../input/designation.ts';
 import { measuredOf, takeMeasured } from '../../input/designation-measured.ts';
 import { readNumber, readQuantity } from '../../input/quantity.ts';
 import { LONGEST_ADJUSTER } from '../../input/texts.ts';
-import {
-  type Adjuster,
-  assemble,
-  type Description,
-  type Lock,
-  type Springs,
-  type Tip,
-  type Where,
-} from './adjuster.ts';
-import { type DrawnSpring, drawnLock, drawnRate } from './drawn-springs.ts';
+import { type Adjuster, assemble, type Description, type Lock, type Tip, type Where } from './adjuster.ts';
 import { KINDS, partOf, type Stated, type StatedThread } from './kinds.ts';
 import { DENSITIES, isOpenAbove, type MaterialName, type Part, type Role } from './part.ts';
+import { readSprings } from './spring-row.ts';
 
 declare module '../../engine/kernel/result.ts' {
   interface Refusals {
@@ -54,8 +46,6 @@ declare module '../../engine/kernel/result.ts' {
     'part-coat-outside': { readonly role: Role; readonly phrase: string; readonly most: number };
     'part-count-outside': { readonly role: Role; readonly phrase: string };
     'row-phrase-unread': { readonly key: string; readonly phrase: string; readonly like: string };
-    'springs-drawing-lacks': { readonly lacks: readonly string[] };
-    'springs-rate-and-drawing': { readonly phrase: string };
     'springs-in-two-rows': { readonly phrase: string };
     'divisions-outside': { readonly text: string };
   }
@@ -76,6 +66,16 @@ export const tidyAdjuster = (text: string): string =>
   rowsOf(text)
     .map((row) => row.replace(/^(\w+) ?[=:] ?/, (_, key: string) => `${key.toLowerCase()} = `))
     .join('\n');
+
+/** The text with this row of springs in place of the one it has. */
+export const withSprings = (text: string, row: string): string => {
+  // Springs that the row of the lock speaks of are those that go.
+  const rows = tidyAdjuster(text)
+    .split('\n')
+    .map((line) => line.replace(/^lock = springs\b.*/i, 'lock = springs'));
+  const at = rows.findIndex((line) => /^springs =/.test(line));
+  return (at < 0 ? [...rows, row] : rows.map((line, i) => (i === at ? row : line))).join('\n');
+};
 
 interface Kept {
   readonly text: string;
@@ -335,7 +335,6 @@ const mmIn = (text: string): number | undefined => {
 
 const LIKE = {
   lock: 'springs; or key at 12 mm, clearance 0.1 mm, stiffness 5000 N·mm; or none',
-  springs: '2 between base and carried, 8 N, 0.5 N/mm, at 15 mm, loses 9 %',
   tip: 'ball 6.35 mm in 6 mm hexagon, stands 3 mm, pressed with 2000 N; or round, flat, cone',
   divider: 'hexagon, square, twelve points or knob 60',
   wanted: '15 µm',
@@ -363,72 +362,6 @@ const readLock = (row: string | undefined, stated: boolean): Result<Lock> => {
     clearance: c,
     ...(give?.ok && { stiffness: give.value.value }),
   });
-};
-
-const readSprings = (row: string | undefined): Result<Springs | undefined> => {
-  if (row === undefined || /^none$/i.test(row)) return good(undefined);
-  let count = 1;
-  let between: Springs['between'] = 'base and carried';
-  let radius: number | undefined;
-  let [force, rate]: [number | undefined, number | undefined] = [undefined, undefined];
-  let [waves, modulus]: [number | undefined, number | undefined] = [undefined, undefined];
-  let loss: number | undefined;
-  let rated = '';
-  const sizes: Partial<Record<'legs' | 'connectors' | 'strip' | 'high' | 'length', number>> = {};
-  const many = /^(\d{1,2})(?: |$|,)/.exec(row);
-  if (many) count = Number(many[1]);
-  for (const phrase of row.slice(many?.[0].length ?? 0).split(/, ?(?![\d]*$)/)) {
-    const text = phrase.trim();
-    if (text === '') continue;
-    const [, parts] = /^between (base and carried|base and turned|turned and carried)$/i.exec(text) ?? [];
-    const [, away] = /^at (.+)$/i.exec(text) ?? [];
-    const [, folds] = /^meander(?: of)? (\d{1,2})(?: half)? waves$/i.exec(text) ?? [];
-    const [, sized = '', amount = ''] = /^(legs|connectors|strip|high|length) (.+)$/i.exec(text) ?? [];
-    const [, lost] = /^loses (.+)$/i.exec(text) ?? [];
-    const share = readQuantity(lost ?? '', '1', '%');
-    const [, elastic] = /^modulus (.+)$/i.exec(text) ?? [];
-    const pascals = readQuantity(elastic ?? '', 'MPa', 'MPa');
-    const newtons = readQuantity(text.replace(/ at assembly$/i, ''), 'N', 'N');
-    const stiffness = readQuantity(text, 'N/mm', 'N/mm');
-    if (parts !== undefined) between = parts.toLowerCase() as Springs['between'];
-    else if (folds !== undefined) waves = Number(folds);
-    else if (sized !== '' && mmIn(amount)) sizes[sized.toLowerCase() as keyof typeof sizes] = mmIn(amount) as number;
-    else if (elastic !== undefined && pascals.ok && pascals.value.value > 0) modulus = pascals.value.value;
-    else if (lost !== undefined && share.ok && share.value.value >= 0 && share.value.value < 1)
-      loss = share.value.value;
-    else if (away !== undefined && mmIn(away) !== undefined) radius = mmIn(away) as number;
-    else if (/ ?N\/mm$/.test(text) && stiffness.ok && stiffness.value.value >= 0) {
-      rate = stiffness.value.value;
-      rated = text;
-    } else if (/ ?N(?: at assembly)?$/.test(text) && newtons.ok && newtons.value.value >= 0)
-      force = newtons.value.value;
-    // A number at the head of the row was taken for the count; it may belong to this phrase, so the reader is shown all of it.
-    else return unread('springs', many && row.startsWith(`${many[0].trimEnd()} ${text}`) ? row : text, LIKE.springs);
-  }
-  if (!(count >= 1)) return unread('springs', row, LIKE.springs);
-  if (waves === undefined && modulus === undefined && Object.keys(sizes).length === 0)
-    return good({ count, between, radius, force, rate, loss });
-  const { legs, connectors, strip, high, length } = sizes;
-  if (!waves || !legs || !connectors || !strip || !high || !length || !modulus) {
-    const stated = { 'meander of 8 waves': waves, legs, connectors, strip, high, length, modulus };
-    const lacks = Object.entries(stated).flatMap(([name, value]) => (value ? [] : [name]));
-    return bad('springs-drawing-lacks', { lacks }, 'springs');
-  }
-  if (rated !== '') return bad('springs-rate-and-drawing', { phrase: rated }, 'springs');
-  const drawn: DrawnSpring = { waves, leg: legs, connector: connectors, strip, high, length, modulus };
-  const one = drawnRate(drawn);
-  if (!one.ok) return one;
-  const across = drawnLock(drawn, { count, radius: radius ?? 1, pull: 0 });
-  return across.ok ? good({ count, between, radius, force, rate: count * one.value, loss, drawn }) : across;
-};
-
-/** The row of the text for springs of this drawing, which reads back as them. */
-export const writeDrawnSprings = (
-  drawn: DrawnSpring,
-  of: { readonly count: number; readonly radius: number; readonly force: number; readonly loss: number },
-): string => {
-  const mmOf = (x: number) => `${Number(x.toPrecision(9))} mm`;
-  return `springs = ${of.count} between base and carried, ${Number(of.force.toPrecision(9))} N, at ${mmOf(of.radius)}, meander of ${drawn.waves} waves, legs ${mmOf(drawn.leg)}, connectors ${mmOf(drawn.connector)}, strip ${mmOf(drawn.strip)}, high ${mmOf(drawn.high)}, length ${mmOf(drawn.length)}, modulus ${Number(drawn.modulus.toPrecision(9))} MPa, loses ${Number((100 * of.loss).toPrecision(6))} %`;
 };
 
 const ASSUMED = { assumed: true } as const;

@@ -1,10 +1,11 @@
 /** The printed springs that a reader’s numbers ask for, each with its force over the stroke and after a time, its scatter and what it is worth as a lock. */
 import {
   bad,
+  type CoilDesign,
+  designCoil,
   designSpring,
   good,
   hours,
-  type MeanderDesign,
   mm,
   newtons,
   PLASTICS,
@@ -13,11 +14,12 @@ import {
   type Result,
   retainedForce,
   type SpringDesign,
+  type SpringForm,
   thicknessScatter,
 } from '../../engine/index.ts';
 import type { OptionOf } from '../../input/choices.ts';
 import { type DrawnSpring, drawnLock } from '../adjuster/drawn-springs.ts';
-import { writeDrawnSprings } from '../adjuster/text.ts';
+import { writeDrawnSprings } from '../adjuster/spring-row.ts';
 
 declare module '../../engine/kernel/result.ts' {
   interface Refusals {
@@ -51,12 +53,14 @@ export interface Spring {
   readonly design: SpringDesign;
   /** Change of its rate, and so of its force at the mark, where it prints thinner and thicker by the error stated. */
   readonly scatter: { readonly thinner: number; readonly thicker: number };
-  /** N·mm a radian of all springs together, and N/mm across of one; only of a meander. */
+  /** N·mm a radian of all springs together, and N/mm across of one. */
   readonly lock: { readonly across: number; readonly kappa: number } | undefined;
 }
 
 export interface Springs {
   readonly springs: readonly Spring[];
+  /** A bought one of the same rate in the same room, where there is one. */
+  readonly coil: CoilDesign | undefined;
   /** Undefined where its numbers are the reader’s own. */
   readonly plastic: Plastic | undefined;
   readonly E: number;
@@ -73,7 +77,7 @@ export const springsOf = ({ values: v, choices }: SpringNumbers): Result<Springs
     return bad('plastic-unknown', { name: choices.plastic, known: PLASTICS.map((p) => p.name) });
   const E = plastic?.E[1] ?? v.E_f;
   const loss = plastic ? (plastic.loss[0] + plastic.loss[1]) / 2 : v.q_r;
-  const designs = designSpring({
+  const wish = {
     force: v.F_k,
     stretch: v.u_f,
     beyond: v.S_w / 2,
@@ -83,7 +87,8 @@ export const springsOf = ({ values: v, choices }: SpringNumbers): Result<Springs
     E,
     line: v.w_l,
     strain: v.eps_m,
-  });
+  };
+  const designs = designSpring(wish);
   if (!designs.ok) return designs;
   const later = retainedForce.of({ F_0: newtons(v.F_k), q_r: plain(loss), t: hours(v.t), t_0: hours(FIRST_READING) });
   if (!later.ok) return later;
@@ -103,6 +108,7 @@ export const springsOf = ({ values: v, choices }: SpringNumbers): Result<Springs
   const { k } = first.design;
   return good({
     springs: ranked(springs, choices.ranked),
+    coil: designCoil(wish),
     plastic,
     E,
     loss,
@@ -126,27 +132,43 @@ const ranked = (springs: readonly Spring[], by: OptionOf<'ranked'>): readonly Sp
 };
 
 const lockOf = (d: SpringDesign, E: number, v: SpringNumbers['values']): Spring['lock'] => {
-  if (d.shape !== 'meander') return undefined;
   const lock = drawnLock(drawnSpring(d, E, v), { count: v.N_f, radius: v.r_k, pull: v.F_k });
   return lock.ok ? lock.value : undefined;
 };
 
-const drawnSpring = (d: MeanderDesign, E: number, v: SpringNumbers['values']): DrawnSpring => ({
-  waves: d.m,
-  leg: d.L,
-  connector: d.p,
-  strip: d.t,
-  high: v.b_f,
-  length: v.l_f,
-  modulus: E,
+const drawnSpring = (form: SpringForm, modulus: number, v: SpringNumbers['values']): DrawnSpring => ({
+  form,
+  high: form.shape === 'coil' ? 0 : v.b_f,
+  length: form.shape === 'strap' ? 0 : v.l_f,
+  modulus,
 });
 
-/** The row that puts this spring, as often as stated, among the parts of an adjuster; only of a meander. */
-export const rowOfSpring = (
-  { design }: Spring,
-  { E, loss }: Springs,
-  v: SpringNumbers['values'],
-): string | undefined =>
-  design.shape === 'meander'
-    ? writeDrawnSprings(drawnSpring(design, E, v), { count: v.N_f, radius: v.r_k, force: v.N_f * v.F_k, loss })
-    : undefined;
+/** A hundredth of a millimetre, finer than any printer, so that what is shown, written and read back are the same digits. */
+const hundredth = (x: number): number => Number(x.toFixed(2));
+
+/** The form as it is written and made, its sizes to a hundredth. */
+export const asMade = (f: SpringForm): SpringForm => {
+  const t = hundredth(f.t);
+  switch (f.shape) {
+    case 'meander': {
+      const p = hundredth(f.p);
+      return { shape: f.shape, m: f.m, L: hundredth(f.L), p, stub: p / 2, t };
+    }
+    case 'strap':
+      return { shape: f.shape, l: hundredth(f.l), t };
+    case 'coil':
+      return { shape: f.shape, turns: hundredth(f.turns), D: hundredth(f.D), t };
+    default:
+      return { shape: f.shape, cells: f.cells, R: hundredth(f.R), h: hundredth(2 * f.h) / 2, t };
+  }
+};
+
+/** The row that puts springs of this form, as often as stated, among the parts of an adjuster. */
+export const rowOfSpring = (form: SpringForm, { E, loss, coil }: Springs, v: SpringNumbers['values']): string =>
+  writeDrawnSprings(drawnSpring(asMade(form), form.shape === 'coil' ? (coil?.G ?? E) : E, v), {
+    count: v.N_f,
+    radius: v.r_k,
+    force: v.N_f * v.F_k,
+    // Steel wire loses nothing that an adjuster would notice.
+    loss: form.shape === 'coil' ? undefined : loss,
+  });

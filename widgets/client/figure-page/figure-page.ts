@@ -1,6 +1,7 @@
 /** Wakes a figure: its picture, sentence and table follow the reader's numbers while it is in view. */
 
 import { pictureKept, SAVE_AS_CSV, SCRIPT_MISSING } from '#words/client.ts';
+import { netLeadOf } from '../../assembly/design-use.ts';
 import type { Drawn, Figure } from '../../figures/kit/figure.ts';
 import { pictureOf, readingsOf, tableCsv, tableHtml } from '../../figures/kit/figure-parts.ts';
 import { saveFile } from '../../figures/kit/save.ts';
@@ -8,10 +9,20 @@ import type { PageModel } from '../../page/model.ts';
 import { reasonOf } from '../../words/reason.ts';
 import { markResults, mountAskable } from '../askable.ts';
 import type * as Backwards from '../backwards/backwards.ts';
+import { designInUse, keepDesigns } from '../design-store.ts';
 import { make, setText } from '../dom.ts';
 import type { Folds } from '../folds.ts';
 import { loadModule } from '../load-figures.ts';
 import type { Store } from '../store.ts';
+
+/** The folded parts of a sheet, by their keys: a sheet that is drawn anew has them as they were. */
+const foldsIn = (stage: HTMLElement): ReadonlyMap<string, HTMLDetailsElement> =>
+  new Map(
+    [...stage.querySelectorAll<HTMLDetailsElement>('details[data-part-key]')].map((part) => [
+      part.dataset.partKey ?? '',
+      part,
+    ]),
+  );
 
 export const mountFigure = (
   place: HTMLElement,
@@ -70,7 +81,9 @@ export const mountFigure = (
       const held = stage.contains(document.activeElement)
         ? document.activeElement?.getAttribute('data-key')
         : undefined;
+      const folds = foldsIn(stage);
       stage.innerHTML = pictureOf(drawn, set);
+      for (const [key, part] of foldsIn(stage)) part.open = folds.get(key)?.open ?? part.open;
       if (held) stage.querySelector<HTMLElement>(`[data-key="${CSS.escape(held)}"]`)?.focus({ preventScroll: true });
     }
     drawn.update(stage);
@@ -79,7 +92,8 @@ export const mountFigure = (
   const words = () => {
     if (!drawn) return;
     setText(says, drawn.caption());
-    readOff();
+    // What is folded away follows when the numbers rest.
+    if (!details || details.open) readOff();
     if (details?.open) fillTable();
     void numbersAnew();
   };
@@ -114,12 +128,21 @@ export const mountFigure = (
 
   paint();
   words();
+  readOff();
   markWrong();
   figure.mount?.(stage, {
     numbers: () => store.numbers(set),
     view: store.view,
     set: (name, value) => store.put(set, name, value),
     type: (name, text) => store.type(set, name, text),
+    design: () => {
+      const mine = designInUse();
+      return mine && { name: mine.name, passport: mine.numbers.passport ?? '', netLead: netLeadOf(mine.numbers) };
+    },
+    keepInDesign: (name, text) => {
+      const mine = designInUse();
+      return mine ? keepDesigns([{ name: mine.name, numbers: { [name]: text } }]).fault : '';
+    },
     redraw: () => {
       drawn = undefined;
       refresh();
@@ -141,7 +164,9 @@ export const mountFigure = (
     words();
     window.clearTimeout(settle);
     settle = window.setTimeout(() => {
-      if (place.contains(document.activeElement) && !place.matches('.untold')) announce(says?.textContent ?? '');
+      readOff();
+      if (place.contains(document.activeElement) && !place.matches('.untold, [data-waits]'))
+        announce(says?.textContent ?? '');
     }, 700);
   };
   const refresh = () => {
@@ -171,6 +196,7 @@ export const mountFigure = (
   // Paper has no folds, and shows what is out of view too.
   const unfold = () => {
     if (behind) refresh();
+    readOff();
     fillTable();
   };
   window.addEventListener('beforeprint', unfold, { signal: until });

@@ -17,7 +17,18 @@ import {
 } from '#words/classroom.ts';
 import type { Bank } from '../../exercises/bank.ts';
 import type { Exercise } from '../../exercises/exercise.ts';
-import { type Edit, edited, editOf, NO_OWN, type Own, readMarks, readOwn, writeOwn } from '../../exercises/own.ts';
+import {
+  type Edit,
+  edited,
+  editOf,
+  NO_OWN,
+  type Own,
+  readMarks,
+  readOwn,
+  sizesKept,
+  sizesShown,
+  writeOwn,
+} from '../../exercises/own.ts';
 import { langOf } from '../../exercises/own-language.ts';
 import { saveFile } from '../../figures/kit/save.ts';
 import { make, whenSent } from '../dom.ts';
@@ -39,8 +50,13 @@ export const mountOwn = (place: HTMLElement, bank: Bank, changed: (own: Own) => 
     const question = textField(`own-question-${id}`, QUESTION_FIELD, now.question, 4);
     const hint = textField(`own-hint-${id}`, HINT_FIELD, now.hint, 2);
     const sizes = exercise.pools.map(({ input, options }) => ({
-      name: input.name,
-      ...textField(`own-${input.name}-${id}`, sizesField(input.name), now.sizes[input.name] ?? options.join(', '), 2),
+      input,
+      ...textField(
+        `own-${input.name}-${id}`,
+        sizesField(input.name),
+        sizesShown(input, now.sizes[input.name] ?? options.join(', ')),
+        2,
+      ),
     }));
     const says = status();
     const form = make(
@@ -67,7 +83,7 @@ export const mountOwn = (place: HTMLElement, bank: Bank, changed: (own: Own) => 
         title: title.field.value,
         question: question.field.value,
         hint: hint.field.value,
-        sizes: Object.fromEntries(sizes.map(({ name, field }) => [name, field.value])),
+        sizes: Object.fromEntries(sizes.map(({ input, field }) => [input.name, sizesKept(input, field.value)])),
       };
       const read = edited(exercise, edit);
       if (!read.ok) return says.refuse(read);

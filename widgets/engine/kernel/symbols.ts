@@ -504,6 +504,7 @@ export const SYMBOLS = {
   R_f: size('mean radius of the ring', 'R_{\\mathrm{f}}', 0.5, 500),
   h_f: size('half the straight across the pull', 'h_{\\mathrm{f}}', 0, 500),
   v_f: size('half the straight along the pull', 'v_{\\mathrm{f}}', 0, 500),
+  n_r: { ...ratio('rings in a row', 'n_{\\mathrm{r}}', 1, 60), whole: true },
   d_w: { ...size('diameter of the wire', 'd_{\\mathrm{w}}', 0.05, 50), step: 0.1 },
   D_w: size('mean diameter of the coil', 'D_{\\mathrm{w}}', 0.2, 500),
   n_c: ratio('coils that work', 'n_{\\mathrm{c}}', 0.5, 1000),

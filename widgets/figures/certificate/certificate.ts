@@ -7,6 +7,7 @@ import { WORDS } from '#words/figures/certificate.ts';
 import { SIGNING_PARTS } from '#words/figures/kit.ts';
 import {
   type Calibrated,
+  calibrated,
   calibrationOf,
   type Found,
   isLong,
@@ -17,6 +18,8 @@ import {
 import { at, correctionAt, good, type Result } from '../../engine/index.ts';
 import { escapeText } from '../../input/escape.ts';
 import { numeral, type UnitView } from '../../input/format.ts';
+import { LONGEST_PASSPORTS, withMeasured } from '../../input/passports.ts';
+import { reasonOf } from '../../words/reason.ts';
 import {
   allowanceText,
   correctionText,
@@ -28,9 +31,10 @@ import {
   signedMotion,
   verdictText,
 } from '../kit/calibration-words.ts';
-import { defineFigure, type NumbersOf } from '../kit/figure.ts';
+import { defineFigure, type FigureContext, type NumbersOf } from '../kit/figure.ts';
 import { axisUnit, type Frame, panelHtml, xAt, yAt } from '../kit/plots/frame.ts';
 import { amount, signedAmount } from '../kit/readout.ts';
+import { sheetPart } from '../kit/sheet.ts';
 import type { Point } from '../kit/svg.ts';
 import { polyline } from '../kit/svg.ts';
 import { evenly } from '../kit/ticks.ts';
@@ -193,13 +197,58 @@ const draw = (s: State, view: UnitView): string => {
   const places = placesOf(c, PLACES);
   const cells = (of: (p: Place) => string) => places.map((p) => `<td>${of(p)}</td>`).join('');
   return (
-    `<div class="sheet certificate-page" tabindex="0" role="group" aria-label="${WORDS.heading}"><header><p class="sheet-title">${WORDS.heading}</p><p class="sheet-verdict">${escapeText(headOf(s.c, view))}</p></header>` +
-    `<div class="certificate-columns"><section><h3>${WORDS.measured}</h3>${list(s, givens(s, view), true)}</section>` +
-    `<section><h3>${WORDS.found}</h3>${list(s, results(s, view), false)}<p>${escapeText(verdictText(s.c, view))}</p></section></div>` +
-    `<section><h3>${WORDS.correction.title}</h3><div class="table-scroll" tabindex="0" role="group" aria-label="${WORDS.correction.table}"><table><tbody><tr><th scope="row">${WORDS.correction.turns}</th>${cells((p) => numeral(p.n))}</tr><tr><th scope="row">${WORDS.correction.row}</th>${cells((p) => correctionText(p.correction, view))}</tr></tbody></table></div><div class="certificate-curve">${curveHtml(c, view)}</div></section>` +
+    `<div class="sheet certificate-page" role="group" aria-label="${WORDS.heading}"><header><p class="sheet-title">${WORDS.heading}</p><p class="sheet-verdict">${escapeText(headOf(s.c, view))}</p></header>` +
+    `<div class="certificate-columns"><section>${sheetPart('found', WORDS.found, `${list(s, results(s, view), false)}<p>${escapeText(verdictText(s.c, view))}</p>`)}</section>` +
+    `<section>${sheetPart('measured', WORDS.measured, list(s, givens(s, view), true))}</section></div>` +
+    `<section>${sheetPart('correction', WORDS.correction.title, `<div class="table-scroll" tabindex="0" role="group" aria-label="${WORDS.correction.table}"><table class="correction"><tbody><tr><th scope="row">${WORDS.correction.turns}</th>${cells((p) => numeral(p.n))}</tr><tr><th scope="row">${WORDS.correction.row}</th>${cells((p) => correctionText(p.correction, view))}</tr></tbody></table></div><div class="certificate-curve">${curveHtml(c, view)}</div>`)}</section>` +
     `<section class="sheet-notes"><p>${WORDS.notes}</p></section>` +
-    `<p class="signed">${WORDS.signed.map((who) => `<span>${who}</span>`).join('')}</p></div>`
+    `<p class="signed">${WORDS.signed.map((who) => `<span>${who}</span>`).join('')}</p></div>` +
+    `<p class="acts"><button type="button" class="plain" data-act="passport" data-key="certificate-passport">${WORDS.passport.write}</button> <span role="status" data-part="said"></span></p>`
   );
+};
+
+/** The mark of a piece, as its passport is headed: what follows “no.”, else how its name begins. */
+const markIn = (piece: string): string =>
+  (/(?:\b(?:no|nr)\b\.?|№|#)\s*([\p{L}\d][\p{L}\d./-]{0,11})/iu.exec(piece)?.[1] ?? piece.split(/[,:]/, 1)[0] ?? '')
+    .trim()
+    .slice(0, 24);
+
+/** Writes what was found into the passport of the piece, which is kept with the design in use; the answer is what was done, or why nothing was. */
+const intoPassport = (
+  context: Pick<
+    FigureContext<'A' | 'C', (typeof QUANTITIES)[number], 'allowance', (typeof TEXTS)[number]>,
+    'numbers' | 'design' | 'keepInDesign'
+  >,
+): string => {
+  const numbers = context.numbers();
+  const c = calibrated(numbers);
+  if (!c) return WORDS.noReadings;
+  const design = context.design();
+  if (!design) return WORDS.passport.noDesign;
+  const off = design.netLead === undefined ? 0 : Math.abs(design.netLead / c.nominal - 1);
+  if (!(off < 1e-6)) return WORDS.passport.otherThreads(design.name);
+  const piece = markIn(numbers.texts.piece);
+  if (piece === '') return WORDS.passport.noMark;
+  const { lead, periodic, hysteresis } = c.calibration;
+  const wave = periodic.determined && periodic.significant ? 2 * periodic.amplitude : undefined;
+  const written = withMeasured(design.passport, {
+    piece,
+    day: numbers.texts.dated === '' ? new Date().toISOString().slice(0, 10) : numbers.texts.dated,
+    lead: Math.abs(lead),
+    wave,
+    hysteresis: hysteresis.determined ? Math.abs(hysteresis.gap) : undefined,
+    // Of the wave twice the standard error of its amplitude, from crest to trough.
+    doubt: {
+      lead: c.signed.U,
+      ...(wave !== undefined && periodic.determined && { wave: 4 * periodic.error }),
+      ...(hysteresis.determined && { hysteresis: hysteresis.interval.half }),
+    },
+  });
+  if (!written.ok) return reasonOf(written);
+  const { text, row } = written.value;
+  if (text.length > LONGEST_PASSPORTS) return WORDS.passport.full;
+  const fault = context.keepInDesign('passport', text);
+  return fault === '' ? WORDS.passport.written(design.name, row) : fault;
 };
 
 const plainly = (html: string): string =>
@@ -242,5 +291,12 @@ export const certificateFigure = defineFigure({
   },
   renderKey: (s, { threads, choices, values, texts: { runs: _, ...stated } }) =>
     s.at !== 'end' ? s.name : [s.c.name, s.c.signed, threads, stated, choices, values],
-  mount: (stage, context) => whenCalibrated(stage, context.redraw),
+  mount: (stage, context) => {
+    whenCalibrated(stage, context.redraw);
+    stage.addEventListener('click', ({ target }) => {
+      if (!(target instanceof Element && target.closest('[data-act=passport]'))) return;
+      const said = stage.querySelector('[data-part=said]');
+      if (said) said.textContent = intoPassport(context);
+    });
+  },
 });

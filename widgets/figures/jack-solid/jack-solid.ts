@@ -2,11 +2,12 @@
  * The jack of the figure beside it as a solid, turned through the run that is solved there: over it the path that its tip takes, drawn too large, with the
  * push and without, and where on it the tip is now. Without WebGL, and on paper, the line drawing stands there with the same path.
  */
+
 import { WORDS } from '#words/figures/jack-solid.ts';
+import { widestStep } from '../../assembly/adjuster/part.ts';
 import { idleOfJack, JACK_CHOICES, JACK_QUANTITIES, whenRun } from '../../assembly/jack-of.ts';
 import { at } from '../../engine/index.ts';
 import { numeral, show, type UnitView, withSign } from '../../input/format.ts';
-import { widestStep } from '../kit/adjuster-extras.ts';
 import { defineFigure } from '../kit/figure.ts';
 import { knobSvg, mountKnob, updateKnob } from '../kit/knob.ts';
 import { legendItem } from '../kit/plots/frame.ts';
@@ -15,8 +16,9 @@ import { amount, signedAmount } from '../kit/readout.ts';
 import { mountSliders, type Slider, sliderHtml, updateSlider } from '../kit/slider.ts';
 import { bodiesOf } from '../kit/solid/bodies.ts';
 import { type Canvas, canvasOn } from '../kit/solid/canvas.ts';
+import { PAINTER } from '../kit/solid/drawing.ts';
 import { isOnHead } from '../kit/solid/head.ts';
-import type { View } from '../kit/solid/scene.ts';
+import type { View } from '../kit/solid/shot.ts';
 import { stillHtml, stillOf } from '../kit/solid/still.ts';
 import { type Aim, PICTURE } from '../kit/solid/view.ts';
 import { overlayHtml, updateOverlay } from './overlay.ts';
@@ -233,4 +235,5 @@ export const jackSolid = defineFigure({
     again();
   },
   update: follow,
+  worker: PAINTER,
 });

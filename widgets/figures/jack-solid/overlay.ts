@@ -2,9 +2,10 @@
  * What is drawn over the solid: the path of the tip with the push and without, the straight line of the nominal motion, where the tip is now, and the push. Each
  * stands on the picture all the time and is only moved, so that a turn writes attributes and no more.
  */
+
 import { WORDS } from '#words/figures/jack-solid.ts';
+import { widestStep } from '../../assembly/adjuster/part.ts';
 import { numeral, show, type UnitView } from '../../input/format.ts';
-import { widestStep } from '../kit/adjuster-extras.ts';
 import { type Aim, onPicture } from '../kit/solid/view.ts';
 import { arrowheads, type Point, polyline, px } from '../kit/svg.ts';
 import { AXIS, drawnAt, type Place, type State } from './state.ts';

@@ -4,51 +4,27 @@
  * bottom of the base.
  */
 import { type Adjuster, partsOf, type Standing, standing } from '../../assembly/adjuster/adjuster.ts';
-import { heightOf, type Part, reach, type Step } from '../../assembly/adjuster/part.ts';
+import { heightOf, reach } from '../../assembly/adjuster/part.ts';
+import { postOf, travelEnds } from '../../assembly/adjuster/post.ts';
+import {
+  beyondSpring,
+  type SpringEnds,
+  springAngles,
+  springAt,
+  springEnds,
+  springHalf,
+  springRadius,
+  springReach,
+  stretchAt,
+} from '../../assembly/adjuster/spring-place.ts';
 import type { Point } from '../../assembly/adjuster/surface.ts';
-
-export const widestStep = (part: Part): Step =>
-  part.outer.reduce((best, o) => (reach(o) > reach(best) + 1e-9 ? o : best));
+import { coilLines } from '../../assembly/spring/coil-seen.ts';
+import { springPlate } from '../../assembly/spring/spring-plate.ts';
+import { type SeenLine, seenPlate } from '../../assembly/spring/spring-seen.ts';
+import { acrossOf, type CoilForm, freeLength } from '../../engine/index.ts';
 
 const widest = (a: Adjuster): number => Math.max(...partsOf(a).flatMap((p) => p.outer.map(reach)));
 const largest = (a: Adjuster): number => Math.max(a.A.thread.d, a.C?.thread.d ?? 0);
-
-/** Both ends of the travel, or so many turns each way. */
-const endsOf = (a: Adjuster, most: number): readonly Standing[] =>
-  [Math.max(a.anticlockwise.n, -most), Math.min(a.clockwise.n, most)].map((n) => standing(a, n));
-
-/** A round post on the base, left of the axis, and the arm of the carried part that slides along it. */
-export interface Post {
-  /** Of its middle: negative. */
-  readonly x: number;
-  readonly half: number;
-  readonly top: number;
-  /** In the frame of the carried part: from beyond the post to the side of its widest step; a post inside that goes through it and needs none. */
-  readonly arm: { readonly from: number; readonly to: number; readonly low: number; readonly high: number } | undefined;
-}
-
-/** Undefined where the carried part is held by springs or by nothing. The post is as high as the carried part rises within so many turns. */
-export const postOf = (a: Adjuster, most = Number.POSITIVE_INFINITY): Post | undefined => {
-  const { lock, carried } = a;
-  if (!carried || lock.kind === 'none' || lock.kind === 'springs') return undefined;
-  const half = 0.12 * largest(a);
-  const x = lock.kind === 'assumed' ? -widest(a) - 0.25 * largest(a) : -Math.max(lock.radius, half);
-  const step = widestStep(carried);
-  const inside = x + 1.25 * half >= -step.r;
-  return {
-    x,
-    half,
-    top: Math.max(...endsOf(a, most).map((s) => s.at.carried + heightOf(carried))),
-    arm: inside
-      ? undefined
-      : {
-          from: x - 2.2 * half,
-          to: -step.r,
-          low: step.from,
-          high: step.from + Math.min(step.to - step.from, 0.45 * largest(a)),
-        },
-  };
-};
 
 const ROUND = 12;
 
@@ -90,7 +66,7 @@ export interface Extents {
 
 /** Room for every position between the stops, or within so many turns each way. */
 export const extentsOf = (a: Adjuster, most = Number.POSITIVE_INFINITY): Extents => {
-  const ends = endsOf(a, most);
+  const ends = travelEnds(a, most);
   const { left, right } = reachesOf(a);
   const ball = a.tip.kind === 'ball' ? a.tip.diameter : 0;
   return {
@@ -101,16 +77,10 @@ export const extentsOf = (a: Adjuster, most = Number.POSITIVE_INFINITY): Extents
   };
 };
 
-/** The radius of the springs: as stated, or just outside all parts. */
-export const springRadius = (a: Adjuster): number => a.springs?.radius ?? widest(a) + 0.3 * largest(a);
-
-/** Half the width of a coil. */
-const coilOf = (a: Adjuster): number => 0.13 * largest(a);
-
 /** How far all this and the tip reach from the axis. */
 export const reachesOf = (a: Adjuster): { readonly left: number; readonly right: number } => {
   const ball = a.tip.kind === 'ball' ? a.tip.diameter / 2 : 0;
-  const springs = a.springs ? springRadius(a) + coilOf(a) : 0;
+  const springs = a.springs ? springReach(a) : 0;
   const half = Math.max(widest(a), ball, springs);
   const post = postOf(a);
   return { left: post ? Math.max(half, -post.x + 2.2 * post.half) : half, right: half };
@@ -141,64 +111,111 @@ export const guideOf = (a: Adjuster, s: Standing): readonly (readonly Point[])[]
 
 const COILS = 7;
 
-/** The two parts that springs join. */
-const joined = (a: Adjuster): readonly [Part, Part] | undefined => {
-  const { springs } = a;
-  if (!springs) return undefined;
-  const [lower, upper] = (
-    {
-      'base and carried': [a.base, a.carried],
-      'base and turned': [a.base, a.turned],
-      'turned and carried': [a.turned, a.carried],
-    } as const
-  )[springs.between];
-  return lower && upper ? [lower, upper] : undefined;
-};
-
-/** Heights of the two ends of the springs over the bottom of the base, where the parts stand so. */
-export const springEnds = (a: Adjuster, s: Pick<Standing, 'at'>): { foot: number; head: number } | undefined => {
-  const parts = joined(a);
-  if (!parts) return undefined;
-  const radius = springRadius(a);
-  return { foot: holdOf(parts[0], s, radius, 'above').z, head: holdOf(parts[1], s, radius, 'below').z };
-};
-
-/** Each spring as a line: the arm that holds its foot, the coils seen from the side, the arm that holds its head. */
+/**
+ * The springs as lines, seen from the front: those that are drawn by their shape, with a line for the arm that holds each end; others by the simplified sign of a
+ * spring, coils from the side between such arms.
+ */
 export const springsOf = (a: Adjuster, s: Standing): readonly (readonly Point[])[] => {
   const { springs } = a;
-  const parts = joined(a);
-  if (!springs || !parts) return [];
-  const [lower, upper] = parts;
-  const [radius, half] = [springRadius(a), coilOf(a)];
-  const [foot, head] = [holdOf(lower, s, radius, 'above'), holdOf(upper, s, radius, 'below')];
-  return placesOf(springs.count).map((share) => {
+  const ends = springEnds(a, s);
+  if (!springs || !ends) return [];
+  const form = springs.drawn?.form;
+  if (form?.shape === 'coil') return coilsSeen(a, form, stretchAt(a, s.n), ends);
+  return springs.drawn ? flatSeen(a, s, ends) : signsOf(a, ends);
+};
+
+const coilsSeen = (
+  a: Adjuster,
+  form: CoilForm,
+  stretch: number,
+  { foot, head, edges }: SpringEnds,
+): readonly (readonly Point[])[] =>
+  placesOf(a.springs?.count ?? 0).flatMap((share) => {
+    const x = springRadius(a) * share;
+    const side = Math.sign(share) || 1;
+    const arm = (edge: number, height: number): Point[] => [
+      [side * edge, height],
+      [x, height],
+    ];
+    return [
+      arm(edges.foot, foot),
+      ...coilLines(form, stretch, head - foot).map((line) => line.map(([u, v]): Point => [x + u, foot + v])),
+      arm(edges.head, head),
+    ];
+  });
+
+const signsOf = (a: Adjuster, { foot, head, edges }: SpringEnds): readonly (readonly Point[])[] => {
+  const [radius, half] = [springRadius(a), springHalf(a)];
+  return placesOf(a.springs?.count ?? 0).map((share) => {
     const x = radius * share;
-    const length = head.z - foot.z;
     const coils = Array.from({ length: 2 * COILS + 1 }, (_, i): Point => {
-      const z = foot.z + length * (0.12 + (0.76 * i) / (2 * COILS));
+      const z = foot + (head - foot) * (0.12 + (0.76 * i) / (2 * COILS));
       return [x + (i % 2 === 0 ? -half : half), z];
     });
     const side = Math.sign(share) || 1;
-    return [[side * foot.edge, foot.z], [x, foot.z], ...coils, [x, head.z], [side * head.edge, head.z]] as Point[];
+    return [[side * edges.foot, foot], [x, foot], ...coils, [x, head], [side * edges.head, head]] as Point[];
+  });
+};
+
+/** Of an arc a quarter, in so small a picture. */
+const PIECES = 2;
+
+const looks = new WeakMap<object, readonly (readonly SeenLine[])[]>();
+/** Of the springs of an adjuster as it was put together, one at each angle, from their foot; they are stretched by a hundredth at most, so a frame of a drag lengthens these. */
+const looksOf = (a: Adjuster): readonly (readonly SeenLine[])[] => {
+  const key = a.springs?.drawn;
+  const flat = springAt(a, standing(a, 0));
+  if (!key || !flat) return [];
+  const known = looks.get(a);
+  if (known) return known;
+  const plate = springPlate(flat.drawn, PIECES);
+  // A strap lies along the radius, others across it.
+  const turned = key.form.shape === 'strap' ? 0 : Math.PI / 2;
+  const found = springAngles(a.springs?.count ?? 0).map((angle) => seenPlate(plate, angle + turned));
+  looks.set(a, found);
+  return found;
+};
+
+const flatSeen = (a: Adjuster, s: Standing, { foot, head, edges }: SpringEnds): readonly (readonly Point[])[] => {
+  const [now, first] = [springAt(a, s), springAt(a, standing(a, 0))];
+  if (!now || !first) return [];
+  const { drawn, z, post } = now;
+  const radius = springRadius(a);
+  const strap = drawn.form.shape === 'strap' ? drawn.form : undefined;
+  const long = ({ drawn: d }: typeof now): number => (strap ? d.stretch : freeLength(d.form) + 2 * d.reach + d.stretch);
+  const longer = long(first) > 0 ? long(now) / long(first) : 1;
+  const angles = springAngles(a.springs?.count ?? 0);
+  return looksOf(a).flatMap((look, i): readonly (readonly Point[])[] => {
+    const angle = angles[i] ?? 0;
+    const x = radius * Math.cos(angle);
+    const lines = look.map((line) => line.map(([u, v]): Point => [x + u, z + v * longer]));
+    const side = Math.sign(Number(x.toFixed(6))) || 1;
+    const arm = (edge: number, height: number): Point[] => [
+      [side * edge, height],
+      [x, height],
+    ];
+    if (!strap || !post) return [...lines, arm(edges.foot, foot), arm(edges.head, head)];
+    const half = beyondSpring(strap);
+    const out = Math.cos(angle);
+    const [near, far] = [x + (acrossOf(strap) - 2 * half) * out, x + acrossOf(strap) * out];
+    return [
+      ...lines,
+      arm(edges.head, head),
+      [
+        [near, post.to - half],
+        [near, post.from],
+        [far, post.from],
+        [far, post.to - half],
+      ],
+      [
+        [side * edges.foot, post.from],
+        [near, post.from],
+      ],
+    ];
   });
 };
 
 /** Where springs round the axis appear from the front, as shares of their radius; those behind one another once. */
 const placesOf = (count: number): readonly number[] => [
-  ...new Set(Array.from({ length: count }, (_, i) => Number(Math.cos((2 * Math.PI * i) / count).toFixed(6)))),
+  ...new Set(springAngles(count).map((angle) => Number(Math.cos(angle).toFixed(6)))),
 ];
-
-/** A part holds a spring at the face of its widest step where that is wide enough, else on an arm from its side. */
-const holdOf = (
-  part: Part,
-  { at }: Pick<Standing, 'at'>,
-  radius: number,
-  face: 'above' | 'below',
-): { readonly z: number; readonly edge: number } => {
-  const step = widestStep(part);
-  const base = at[part.role];
-  if (radius < reach(step)) return { z: base + (face === 'above' ? step.to : step.from), edge: radius };
-  const z = base + (step.from + step.to) / 2;
-  // From inside the side of a prism, which hides it, since a flat stands nearer than a corner.
-  return { z: Math.min(base + heightOf(part), z), edge: step.r };
-};

@@ -29,6 +29,12 @@ export interface Table {
   readonly rows: readonly (readonly string[])[];
 }
 
+export interface DesignInUse {
+  readonly name: string;
+  readonly passport: string;
+  readonly netLead: number | undefined;
+}
+
 /** What a mounted figure may use of the page. */
 export interface FigureContext<T extends ThreadName, Q extends SymbolName, C extends ChoiceName, X extends TextName> {
   readonly numbers: () => NumbersOf<T, Q, C, X>;
@@ -37,8 +43,26 @@ export interface FigureContext<T extends ThreadName, Q extends SymbolName, C ext
   readonly set: (name: Q, value: number) => void;
   /** Types a text into a list of the reader's numbers, as if by hand: its own, or one that a figure beside it reads. */
   readonly type: (name: TextName, text: string) => void;
+  /** The design in use, if any: its passports of pieces, and what a turn moves by its threads, mm, where it has both. */
+  readonly design: () => DesignInUse | undefined;
+  /** Keeps a text with the design in use; the answer is why that does not last, in a sentence, or empty. */
+  readonly keepInDesign: (name: TextName, text: string) => string;
   /** Draws again though no number changed, because the figure has found something out meanwhile. */
   readonly redraw: () => void;
+}
+
+/** A script that works beside the page, as the page has it. */
+export interface WorkerScript {
+  /** Where a worker finds it; undefined where none can be begun, on a page from a file or one that holds everything itself. */
+  readonly address: string | undefined;
+  /** Runs it on the page instead; false where it can't be had. */
+  readonly run: () => Promise<boolean>;
+}
+
+export interface InBackground {
+  /** Its script, under `figures/`. */
+  readonly file: string;
+  readonly lend: (script: WorkerScript) => void;
 }
 
 interface Definition<T extends ThreadName, Q extends SymbolName, C extends ChoiceName, X extends TextName, S> {
@@ -87,8 +111,8 @@ interface Definition<T extends ThreadName, Q extends SymbolName, C extends Choic
   readonly update?: (stage: HTMLElement, state: S, view: UnitView) => void;
   /** Listens on the stage, which outlives the pictures on it. */
   readonly mount?: (stage: HTMLElement, context: FigureContext<T, Q, C, X>) => void;
-  /** Tells a figure that works in the background the address of its worker's script. */
-  readonly lendWorker?: (address: string) => void;
+  /** Where it works in the background. */
+  readonly worker?: InBackground;
 }
 
 /** A figure worked at some numbers. */
@@ -129,8 +153,7 @@ export interface Figure {
   /** Works the state at these numbers once; picture, caption and table are had from it when they are asked for. */
   readonly at: (numbers: Numbers, view: UnitView) => Result<Drawn>;
   readonly mount: ((stage: HTMLElement, context: PageContext) => void) | undefined;
-  /** Only where the figure works in the background. */
-  readonly lendWorker?: ((address: string) => void) | undefined;
+  readonly worker: InBackground | undefined;
 }
 
 /** What the page lends a figure that it mounts. */
@@ -139,6 +162,8 @@ interface PageContext {
   readonly view: () => UnitView;
   readonly set: (name: string, value: number) => void;
   readonly type: (name: string, text: string) => void;
+  readonly design: () => DesignInUse | undefined;
+  readonly keepInDesign: (name: TextName, text: string) => string;
   readonly redraw: () => void;
 }
 
@@ -166,7 +191,7 @@ export const defineFigure = <
     renderKey,
     update,
     mount,
-    lendWorker,
+    worker,
   } = definition;
   const choices = definition.choices ?? [];
   const texts = definition.texts ?? [];
@@ -221,6 +246,6 @@ export const defineFigure = <
           ...context,
           numbers: () => numbersOf(context.numbers()),
         })),
-    lendWorker,
+    worker,
   };
 };

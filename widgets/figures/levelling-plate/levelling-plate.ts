@@ -13,6 +13,7 @@ import { defineFigure, type FigureContext, type Table } from '../kit/figure.ts';
 import { orderText, roomSentence, roomText } from '../kit/levelling/order.ts';
 import {
   endOf,
+  type MeasuredFoot,
   MOST_ROUNDS,
   type PlateState,
   plateOf,
@@ -91,7 +92,7 @@ const nowHtml = (s: PlateState, view: UnitView): string => {
     `<p class="line">${WORDS.leans(s.rounds.length, bold(tiltText(tilt, view)))}</p>` +
     `<div class="table-scroll" tabindex="0" role="group" aria-label="${WORDS.whatToTurn}"><table class="turn-table"><thead><tr>${headHtml(WORDS.turnHead(s.k))}</tr></thead><tbody>${rows.join('')}</tbody></table></div>` +
     roomHtml(s, view) +
-    `<p class="line">${then} ${WORDS.plusIsClockwise}${s.fromParts ? ` ${WORDS.fromParts(numeral(s.most, 3))}` : ''}${s.measured.length > 0 ? ` ${WORDS.measured(s.measured.map((m) => WORDS.measuredFoot(m.name, show(Math.abs(m.Delta), { shown: 'motion', digits: 4 }, view), m.day)))}` : ''}${s.placed.length > 0 ? ` ${WORDS.placed(s.placed.map((p) => WORDS.placedFoot(p.name, withSign(show(p.turns, { shown: 'turns', digits: 3 }, view)), p.day)))}` : ''}</p>` +
+    `<p class="line">${then} ${WORDS.plusIsClockwise}${s.fromParts ? ` ${WORDS.fromParts(numeral(s.most, 3))}` : ''}${s.measured.length > 0 ? ` ${WORDS.measured(s.measured.map((m) => WORDS.measuredFoot(m.name, measuredText(m, view), m.day)))}` : ''}${s.placed.length > 0 ? ` ${WORDS.placed(s.placed.map((p) => WORDS.placedFoot(p.name, withSign(show(p.turns, { shown: 'turns', digits: 3 }, view)), p.day)))}` : ''}</p>` +
     (s.loads.ok ? '' : `<p class="line lifts">${weightText(s)}</p>`)
   );
 };
@@ -197,6 +198,11 @@ const table = (s: PlateState, view: UnitView): Table => {
     ]),
   };
 };
+
+/** The lead of a passport, with its ± where it has one. */
+const measuredText = ({ Delta, half }: MeasuredFoot, view: UnitView): string =>
+  size(Math.abs(Delta), 4, view) + (half === undefined ? '' : ` ± ${size(half, 2, view)}`);
+const size = (z: number, digits: number, view: UnitView): string => show(z, { shown: 'motion', digits }, view);
 
 /** The mark that was tapped and waits to be told where to go: what dragging does, for who cannot drag. */
 const picked = new WeakMap<Element, string>();

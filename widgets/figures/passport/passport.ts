@@ -58,12 +58,18 @@ const motion = (z: number | undefined, view: UnitView, digits = 4): string =>
 const percent = (x: number | undefined): string =>
   x === undefined ? WORDS.none : `${withSign(numeral(100 * x, 3))} %`;
 
+const withDoubt = (r: Row, name: 'lead' | 'wave' | 'hysteresis', view: UnitView, digits: number): string =>
+  r.doubt[name] === undefined
+    ? motion(r[name], view, digits)
+    : `${motion(r[name], view, digits)} ± ${motion(r.doubt[name], view, 2)}`;
+
 const cellsOf = (r: Row, view: UnitView): readonly string[] => [
   r.day,
-  motion(r.lead, view),
+  withDoubt(r, 'lead', view, 4),
   percent(r.off),
   percent(r.moved),
-  motion(r.wave, view, 3),
+  withDoubt(r, 'wave', view, 3),
+  withDoubt(r, 'hysteresis', view, 3),
   r.place === undefined ? WORDS.none : show(r.place, { shown: 'turns', digits: 3 }, view),
   motion(r.wear, view, 3),
   r.note === '' ? WORDS.none : r.note,
@@ -81,7 +87,10 @@ const draw = ({ adjuster, pieces, frame }: State, view: UnitView): string => {
         .map(
           (r) =>
             `<tr>${cellsOf(r, view)
-              .map((c) => `<td>${escapeText(c)}</td>`)
+              .map(
+                (c, i) =>
+                  `<td data-head="${WORDS.head[i]}"${c === WORDS.none ? ' class="none"' : ''}>${escapeText(c)}</td>`,
+              )
               .join('')}</tr>`,
         )
         .join('')}${blank}</tbody></table></div>`,

@@ -2,12 +2,14 @@
  * What is written beside the solid: names of the parts in a column, with leaders that end in dots, and what each has moved; between them the lenses
  * on its threads; and, where a load acts, the torque that thread C hands to the carried part and what holds it.
  */
+
 import { WORDS } from '#words/figures/solid.ts';
 import { partsOf } from '../../assembly/adjuster/adjuster.ts';
 import type { Role } from '../../assembly/adjuster/part.ts';
+import { widestStep } from '../../assembly/adjuster/part.ts';
+import { postOf } from '../../assembly/adjuster/post.ts';
 import { escapeText } from '../../input/escape.ts';
 import { show, type UnitView } from '../../input/format.ts';
-import { postOf, widestStep } from '../kit/adjuster-extras.ts';
 import { directionsOf, onPicture, PICTURE, spread } from '../kit/solid/view.ts';
 import { arrowheads, hatchings, type Point, polyline, px } from '../kit/svg.ts';
 import { LENS, type Lens, lensesOf, lensHtml, lensLeader, spotOf } from './lens.ts';

@@ -1,7 +1,7 @@
 /** How the solid is held: looked at, cut, pulled apart; and where that puts its parts. */
 import { type Adjuster, standing } from '../../assembly/adjuster/adjuster.ts';
-import { heightOf, type Role } from '../../assembly/adjuster/part.ts';
-import { extentsOf, widestStep } from '../kit/adjuster-extras.ts';
+import { heightOf, type Role, widestStep } from '../../assembly/adjuster/part.ts';
+import { extentsOf } from '../kit/adjuster-extras.ts';
 import { CLEAR, type Held, heldAfter, stepsOf } from '../kit/solid/assembling.ts';
 import { type Aim, aimAt, type Look, SEEN_TURNS } from '../kit/solid/view.ts';
 import type { State } from './state.ts';

@@ -165,6 +165,17 @@ export const CHOICE_WORDS = {
     says: 'ordnen nach',
     options: { 'least strain': 'kleinste Dehnung', 'least scatter': 'kleinste Streuung', smallest: 'kleinste Größe' },
   },
+  shape: {
+    says: 'Form',
+    options: {
+      'the first that does it': 'die erste, die es kann',
+      meander: 'Mäander',
+      ring: 'Ring',
+      oval: 'Oval',
+      strap: 'Band',
+      'coil, bought': 'Schraubenfeder, gekauft',
+    },
+  },
   rests: {
     says: 'die Kugel liegt',
     options: {
@@ -199,7 +210,16 @@ export const CHOICE_WORDS = {
   },
   sheet: {
     says: 'Blatt',
-    options: { assembly: 'Zusammenbau', base: 'Grundteil', 'turned part': 'Stellteil', 'carried part': 'Hubteil' },
+    options: {
+      assembly: 'Zusammenbau',
+      base: 'Grundteil',
+      'turned part': 'Stellteil',
+      'carried part': 'Hubteil',
+      spring: 'Feder',
+      arm: 'Arm am Stift',
+      post: 'Stift',
+      knob: 'Drehknopf',
+    },
   },
   path: {
     says: 'die Teile im Kraftfluss sind aus',
@@ -225,7 +245,7 @@ export const TEXT_WORDS = {
   readings: 'Ablesungen: x, y und was die Messuhr dort zeigt',
   rounds: 'nächste Runden: neue Ablesungen an denselben Stellen, eine Zeile je Runde',
   stands: 'wo jeder Fuß steht: Umdrehungen von der Mitte seines Hubs, im Uhrzeigersinn plus',
-  runs: 'Ablesungen: Umdrehungen, Messuhr, auf oder ab (up, down)',
+  runs: 'Ablesungen: Umdrehungen, Messuhr, auf oder ab',
   dated: 'Datum, wie 2026-03-31',
   warmth: 'Temperatur von Teil und Ständer, wie 20,5 °C',
   piece: 'Stück, mit seinem Zeichen',
@@ -236,6 +256,7 @@ export const TEXT_WORDS = {
   adjuster: 'Stellelement, ein Teil je Zeile',
   settled: 'Ablesungen nach einer Einstellung: Zeit; Messuhr; Temperatur',
   passport: 'Pässe der Stücke, ein Tag je Zeile',
+  ticked: 'erledigte Schritte, nach ihren Namen',
   title: 'Schriftfeld, ein Feld je Zeile',
   hardware: 'Teile in der Schublade, eines je Zeile',
 } as const;

@@ -119,7 +119,7 @@ export const PRINT_LAB_KEY = 'Drucken, was sie verstecken';
 export const RIGS_AS_CSV = 'Ablesungen aller Aufbauten als CSV';
 export const OPEN_RIG = 'Die Ablesungen des ersten Aufbaus im Kapitel über Kalibrierung (ein neuer Tab)';
 export const TYPED_READINGS =
-  'Ablesungen einer Person, wie vom Blatt abgeschrieben, eine je Zeile: Fläche; Ablesung; up oder down, zum Beispiel 1; 14,6; up';
+  'Ablesungen einer Person, wie vom Blatt abgeschrieben, eine je Zeile: Fläche; Ablesung; auf oder ab, zum Beispiel 1; 14,6; auf';
 export const READINGS_IN = 'Ablesungen ohne Einheit sind in';
 export const RIG_COLUMNS: Same<typeof En.RIG_COLUMNS> = ['Name', 'Fläche', 'Ablesung', 'Einheit', 'Richtung'];
 export const readingsJudged: typeof En.readingsJudged = (v) =>
@@ -181,8 +181,7 @@ export const CHANGE_EXERCISE = 'Worte und Größen ändern';
 export const TITLE_FIELD = 'Titel';
 export const QUESTION_FIELD = 'Frage; was in geschweiften Klammern steht, wird gezogen';
 export const HINT_FIELD = 'Hinweis';
-export const sizesField: typeof En.sizesField = (name) =>
-  `Größen für {${name}}, durch Kommas getrennt, Dezimalstellen mit Punkt`;
+export const sizesField: typeof En.sizesField = (name) => `Größen für {${name}}, durch Semikolons getrennt`;
 export const TAKE_CHANGE = 'Änderung übernehmen';
 export const TAKE_BACK = 'Wie es war';
 export const changedNow: typeof En.changedNow = (title) =>

@@ -1,5 +1,5 @@
-/** Namen, die in Zeilen englisch getippt werden (Arten von Teilen, Werkstoffe, Arten der Bewegung), wo ein Bild sie nennt. */
-const PARTS: Readonly<Record<string, string>> = {
+/** Arten von Teilen, Werkstoffe und Arten der Bewegung, die Links und Kapitel englisch behalten, wie Bilder und Listen sie nennen. */
+export const PARTS: Readonly<Record<string, string>> = {
   'tapped block': 'Gewindeblock',
   'coupling nut': 'Langmutter',
   nut: 'Mutter',
@@ -13,14 +13,14 @@ const PARTS: Readonly<Record<string, string>> = {
   'socket screw': 'Zylinderschraube',
   'flange screw': 'Flanschschraube',
 };
-const MATERIALS: Readonly<Record<string, string>> = {
+export const MATERIALS: Readonly<Record<string, string>> = {
   steel: 'Stahl',
   brass: 'Messing',
   aluminium: 'Aluminium',
   bronze: 'Bronze',
   plastic: 'Kunststoff',
 };
-const WAYS: Readonly<Record<string, string>> = {
+export const WAYS: Readonly<Record<string, string>> = {
   'plain screw': 'einfache Schraube',
   wedge: 'Keil',
   lever: 'Hebel',

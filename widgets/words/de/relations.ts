@@ -192,6 +192,8 @@ const says: Readonly<Record<string, string>> = {
   'meander-strain': 'Dehnung an der Oberfläche eines gespannten Mäanders, in jedem Steg gleich.',
   'oval-rate':
     'Federrate eines Ovals aus zwei Geraden und zwei Halbringen oder aus vier Viertelringen und vier Geraden.',
+  'oval-row-rate-across':
+    'Federrate einer Reihe von Ringen oder Ovalen quer zu ihrer Achse, in ihrer Ebene, beide Enden gehalten.',
   'oval-strain': 'Dehnung an der Oberfläche eines Ovals, wo daran gezogen wird.',
   'ring-rate': 'Federrate eines dünnen Rings, über einen Durchmesser gezogen.',
   'ring-strain': 'Dehnung an der Oberfläche eines Rings, wo daran gezogen wird.',

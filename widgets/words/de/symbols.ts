@@ -357,6 +357,7 @@ const names = {
   R_f: 'mittlerer Radius des Rings',
   h_f: 'halbe Gerade quer zum Zug',
   v_f: 'halbe Gerade längs des Zugs',
+  n_r: 'Ringe in einer Reihe',
   d_w: 'Durchmesser des Drahts',
   D_w: 'mittlerer Windungsdurchmesser',
   n_c: 'wirksame Windungen',

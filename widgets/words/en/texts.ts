@@ -4,7 +4,8 @@ import { listed } from '../../engine/index.ts';
 /** `wrong` are in quotes; `why` is the sentence that refuses the first of them. */
 export const threadsLeftOut = (wrong: readonly string[], kept: number, why: string): string =>
   `Left out: ${wrong.join(', ')}; the other ${kept === 1 ? 'one is' : `${kept} are`} kept. ${why}`;
-export const TOO_LONG_FOR_LINK = 'Too long for the address: a link does not carry it.';
+export const TOO_LONG_FOR_LINK =
+  'Too long for the address: a link does not carry it, and brings it back only in this browser.';
 export const withoutPrice = (names: readonly string[]): string => `Without a price: ${names.join(', ')}.`;
 export const waysLeftOut = (unknown: readonly string[], ways: readonly string[]): string =>
   `Left out: ${unknown.join(', ')}; the ways are called ${ways.join(', ')}.`;

@@ -59,6 +59,8 @@ export interface Round {
 export interface MeasuredFoot {
   readonly name: string;
   readonly Delta: number;
+  /** Its ±, where the passport has one. */
+  readonly half: number | undefined;
   readonly day: string;
 }
 
@@ -141,7 +143,7 @@ export const plateOf = (numbers: Given): Result<PlateState> => {
     // A passport has the size of the lead; its sense is that of the threads.
     const own = last ? mm(Math.sign(Delta) * last.value) : Delta;
     feet.push({ ...place, Delta: own, k });
-    if (last) measured.push({ name: place.name, Delta: own, day: last.day });
+    if (last) measured.push({ name: place.name, Delta: own, half: last.half, day: last.day });
   }
   const job: LevellingJob = { feet, readings: readings.value, keep: keptOf(numbers.choices.kept) };
   const placed = feet.flatMap(({ name }): PlacedFoot[] => {

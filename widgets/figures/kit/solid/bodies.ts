@@ -4,10 +4,22 @@
  */
 import { type Adjuster, partsOf, standing } from '../../../assembly/adjuster/adjuster.ts';
 import { heightOf, type Part, type Role, type ThreadEnd } from '../../../assembly/adjuster/part.ts';
+import { postOf } from '../../../assembly/adjuster/post.ts';
 import { type Mesh, meshAround, meshOf } from '../../../assembly/adjuster/solid.ts';
+import {
+  beyondSpring,
+  springAt,
+  springEnds,
+  springHalf,
+  springRadius,
+  stretchAt,
+} from '../../../assembly/adjuster/spring-place.ts';
 import { crestsOf, type Point, type Skin } from '../../../assembly/adjuster/surface.ts';
-import { diameters } from '../../../engine/index.ts';
-import { postOf, springEnds, springRadius, tipOf } from '../adjuster-extras.ts';
+import { plateMesh } from '../../../assembly/print/plate.ts';
+import { coiledLength } from '../../../assembly/spring/coil-seen.ts';
+import { springPlate } from '../../../assembly/spring/spring-plate.ts';
+import { acrossOf, diameters } from '../../../engine/index.ts';
+import { tipOf } from '../adjuster-extras.ts';
 import { type Faceted, facetsOf } from './facets.ts';
 import { SEEN_TURNS } from './view.ts';
 
@@ -100,27 +112,34 @@ const guideBodies = (a: Adjuster): Body[] => {
   ];
 };
 
-/** Turns of a coil, and how finely it and its wire are drawn. */
+/** Turns of a coil that is not drawn, and how finely one and its wire are made. */
 const COILS = 7;
 const ALONG = 12;
 const WIRE = 8;
+
+interface Wound {
+  /** Radius of the coil and of its wire; turns; how long its coils are of how far from hold to hold. */
+  readonly coil: number;
+  readonly wire: number;
+  readonly turns: number;
+  readonly coiled: number;
+  readonly between: number;
+}
 
 /**
  * A spring as a wire from the lower part out to its radius, up in coils and back to the upper part, one mm long: the picture stretches it along the axis. The
  * ends of the wire are inside the parts, and closed.
  */
-const springMesh = (a: Adjuster, angle: number): Mesh => {
-  const radius = springRadius(a);
-  const coil = 0.13 * Math.max(a.A.thread.d, a.C?.thread.d ?? 0);
-  const wire = 0.42 * coil;
+const coilMesh = (radius: number, angle: number, { coil, wire, turns, coiled, between }: Wound): Mesh => {
   const [sin, cos] = [Math.sin(angle), Math.cos(angle)];
-  const count = COILS * ALONG;
+  const count = Math.round(turns * ALONG);
+  const low = (1 - coiled / between) / 2;
   const path = [
     [0.5 * radius, 0, 0],
     [radius - coil, 0, 0],
     ...Array.from({ length: count + 1 }, (_, i) => {
       const t = (2 * Math.PI * i) / ALONG;
-      return [radius - coil * Math.cos(t), coil * Math.sin(t), i / count];
+      return [radius - coil * Math.cos(t), coil * Math.sin(t), low + ((1 - 2 * low) * i) / count];
     }),
     [radius - coil, 0, 1],
     [0.5 * radius, 0, 1],
@@ -138,7 +157,7 @@ const springMesh = (a: Adjuster, angle: number): Mesh => {
       const out = wire * Math.cos(t);
       const [u, v] = [x + out * ox, y + out * oy];
       // A mm along the axis is stretched to the length of the spring, so the wire is as much flatter before.
-      positions.push(u * cos - v * sin, u * sin + v * cos, z + (wire * Math.sin(t)) / springLengthGuess(a));
+      positions.push(u * cos - v * sin, u * sin + v * cos, z + (wire * Math.sin(t)) / between);
     }
   });
   const ring = (i: number, k: number) => i * WIRE + (k % WIRE);
@@ -154,17 +173,62 @@ const springMesh = (a: Adjuster, angle: number): Mesh => {
   return { positions: Float64Array.from(positions), triangles: Uint32Array.from(triangles) };
 };
 
-const springLengthGuess = (a: Adjuster): number => {
-  const ends = springEnds(a, standing(a, 0));
-  return ends ? Math.max(1, ends.head - ends.foot) : 1;
+/** Of an arc a quarter, in so many pieces. */
+const PIECES = 3;
+
+/** What springs are made of on the screen, at angle 0, one mm from foot to head: the plate that is printed, stood up, or a coil; undefined where there are none. */
+const springMesh = (a: Adjuster, angle: number): Mesh | undefined => {
+  const now = standing(a, 0);
+  const ends = springEnds(a, now);
+  if (!a.springs || !ends) return undefined;
+  const between = Math.max(1, ends.head - ends.foot);
+  const radius = springRadius(a);
+  const form = a.springs.drawn?.form;
+  const flat = springAt(a, now);
+  if (!flat) {
+    const half = springHalf(a);
+    const wound =
+      form?.shape === 'coil'
+        ? { coil: form.D / 2, wire: form.t / 2, turns: form.turns, coiled: coiledLength(form, stretchAt(a, 0)) }
+        : { coil: half, wire: 0.42 * half, turns: COILS, coiled: between };
+    return coilMesh(radius, angle, { ...wound, between });
+  }
+  const { drawn, z, post } = flat;
+  const plate = springPlate(drawn, PIECES);
+  const { positions, triangles } = plateMesh(plate);
+  const [cos, sin] = [Math.cos(angle), Math.sin(angle)];
+  const strap = drawn.form.shape === 'strap';
+  const stood = new Float64Array(positions.length);
+  for (let i = 0; i < positions.length; i += 3) {
+    const [x, y, w] = [positions[i], positions[i + 1], positions[i + 2]] as [number, number, number];
+    const thick = plate.height / 2 - w;
+    // Across its plane it points round the axis; a strap’s plane holds the axis.
+    const [out, round] = strap ? [radius + x, thick] : [radius + thick, x];
+    stood.set([out * cos - round * sin, out * sin + round * cos, (y + z - ends.foot) / between], i);
+  }
+  const mesh = { positions: stood, triangles };
+  if (!strap || !post) return mesh;
+  const half = beyondSpring(drawn.form);
+  const middle = radius + acrossOf(drawn.form) - half;
+  const leg = moved(
+    box([-half, half], [-half, half], [0, (post.to - half - ends.foot) / between]),
+    middle * cos,
+    middle * sin,
+  );
+  return together(mesh, leg);
 };
+
+const together = (a: Mesh, b: Mesh): Mesh => ({
+  positions: Float64Array.from([...a.positions, ...b.positions]),
+  triangles: Uint32Array.from([...a.triangles, ...b.triangles.map((t) => t + a.positions.length / 3)]),
+});
 
 const springBodies = (a: Adjuster): Body[] => {
   const count = a.springs?.count ?? 0;
-  return Array.from({ length: Math.min(count, MOST_SPRINGS) }, (_, i): Body => {
-    const angle = Math.PI / 8 + (2 * Math.PI * i) / count;
-    return { name: 'spring', with: 'base', cut: false, facets: plain(springMesh(a, angle)) };
-  });
+  return Array.from({ length: Math.min(count, MOST_SPRINGS) }, (_, i) => {
+    const mesh = springMesh(a, Math.PI / 8 + (2 * Math.PI * i) / count);
+    return mesh ? [{ name: 'spring', with: 'base', cut: false, facets: plain(mesh) } satisfies Body] : [];
+  }).flat();
 };
 /** More are drawn by nobody, and each is a call to the picture. */
 const MOST_SPRINGS = 8;

@@ -1,7 +1,6 @@
 /** The head of a solid, by which a pointer turns it. */
 import type { Adjuster } from '../../../assembly/adjuster/adjuster.ts';
-import { type Role, reach } from '../../../assembly/adjuster/part.ts';
-import { widestStep } from '../adjuster-extras.ts';
+import { type Role, reach, widestStep } from '../../../assembly/adjuster/part.ts';
 import { type Aim, onPicture } from './view.ts';
 
 /** A finger may miss it by so much, in picture units. */

@@ -43,6 +43,16 @@ export const WORDS: Same<typeof En.WORDS> = {
   notes:
     'Das ± neben der Steigung ist das der Anpassung, 95 % nach Student. Das gesamte ± nimmt hinzu, was zu Messuhr, Messbolzen, Drift und Wiederholung angegeben ist, nach dem Fortpflanzungsgesetz (JCGM 100), als Grenzen, die nicht voneinander abhängen. Es gilt für dieses Stück, über diese Umdrehungen, wie es an jenem Tag war.',
   signed: ['gemessen von', 'geprüft von'],
+  passport: {
+    write: 'In den Pass dieses Stücks schreiben',
+    noDesign:
+      'Ein Pass gehört zu einem Entwurf, und keiner ist in Gebrauch: Behalte erst deinen Versteller unter „Meine Entwürfe“.',
+    noMark: 'Der Pass braucht das Zeichen des Stücks: Nenne erst das Stück, etwa Fuß Nr. 1.',
+    otherThreads: (design) =>
+      `Die Gewinde hier sind nicht die des Entwurfs in Gebrauch, „${design}“: Nichts wurde geschrieben.`,
+    full: 'Die Pässe dieses Entwurfs sind voll: Sichere den Entwurf in eine Datei und nimm die ältesten Zeilen heraus.',
+    written: (design, row) => `In die Pässe von „${design}“ geschrieben: ${row}`,
+  },
   stated: { piece: 'Stück', dated: 'Datum', warmth: 'Temperatur', gauge: 'Messuhr', method: 'Verfahren' },
   notStated: 'nicht angegeben',
   threads: 'Gewinde',

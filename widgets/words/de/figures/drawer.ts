@@ -1,7 +1,9 @@
 /** Wörter des Bildes, das eine Schublade mit Teilen durchsucht. */
-import { spokenNumber } from '../../../engine/index.ts';
 import type * as En from '../../en/figures/drawer.ts';
 import type { Same } from '../../same.ts';
+import { inGerman } from '../lists.ts';
+
+const part = (text: string): string => inGerman('hardware', text);
 
 interface Facts {
   readonly name: string;
@@ -11,7 +13,7 @@ interface Facts {
   readonly height: string;
 }
 const factsText = ({ name, step, divisions, stroke, height }: Facts): string =>
-  `${spokenNumber(name)}: ${step} je Schritt bei ${divisions} Schritten je Umdrehung, Hub ${stroke}, ${height} hoch`;
+  `${part(name)}: ${step} je Schritt bei ${divisions} Schritten je Umdrehung, Hub ${stroke}, ${height} hoch`;
 
 type Nothing = Parameters<typeof En.WORDS.nothing>[0];
 const turnsText = (t: NonNullable<Nothing['turns']>): string =>
@@ -40,11 +42,9 @@ export const WORDS: Same<typeof En.WORDS> = {
     `Ein Sechstel einer Umdrehung weiter wieder angeklemmt, verschiebt die Sicherung den feinen Hub um ${shift}; ${gap === undefined ? `das ist nicht mehr als die ${stroke} des feinen Hubs, darum wird jede Höhe erreicht` : `der feine Hub ist ${stroke}, darum werden ${gap} zwischen zwei Stellen der Sicherung nie erreicht`}.`,
   plainScrew: 'einfache Schraube, alles ist ihr Hub',
   short: (text) =>
-    spokenNumber(
-      text.replace(/,\s*(?:body |head |neck |hexagon |width |height |price |coat |on the ground)[^,]*/gi, ''),
-    ),
+    part(text.replace(/,\s*(?:body |head |neck |hexagon |width |height |price |coat |on the ground)[^,]*/gi, '')),
   brief: (text) =>
-    spokenNumber(text.replace(/,\s*(?:\d|thread |body |head |hexagon |width |height |price |on the ground).*$/i, '')),
+    part(text.replace(/,\s*(?:\d|thread |body |head |hexagon |width |height |price |on the ground).*$/i, '')),
   onTop: ' + ',
   coarse: (range, lead, gap) =>
     `${range} bei ${lead} je Umdrehung${gap === undefined ? ', ohne Lücke' : `; lässt Lücken von ${gap}`}`,
@@ -89,7 +89,7 @@ export const WORDS: Same<typeof En.WORDS> = {
       ...(v.turns ? [turnsText(v.turns)] : []),
       ...(v.ways.length > 0
         ? [
-            `Gib einen Wunsch allein auf, und es findet sich eines: ${v.ways.map((w) => `${w.wish}, auf ${w.to} (${spokenNumber(w.name)})`).join('; ')}.`,
+            `Gib einen Wunsch allein auf, und es findet sich eines: ${v.ways.map((w) => `${w.wish}, auf ${w.to} (${part(w.name)})`).join('; ')}.`,
           ]
         : ['Kein einzelner Wunsch ist schuld: Zwei oder mehr müssen nachgeben.']),
       `Das nächste ist ${factsText(v.nearest)}.`,

@@ -13,7 +13,7 @@ export const WORDS: Same<typeof En.WORDS> = {
   next: 'nächste',
   none: '–',
   add: 'Eine Zeile für heute anfügen',
-  empty: 'Noch kein Stück hat eine Zeile: Schreibe eine wie 1, 2026-11-03: lead 88.7 µm.',
+  empty: 'Noch kein Stück hat eine Zeile: Schreibe eine wie 1, 2026-11-03: Steigung 88,7 µm.',
   rows: {
     lead: (piece) => `gemessene Steigung von Stück ${piece}`,
     off: (piece) => `Stück ${piece} weicht von seinen Gewinden ab um`,
@@ -24,6 +24,7 @@ export const WORDS: Same<typeof En.WORDS> = {
     'neben seinen Gewinden',
     'seit dem ersten',
     'Welle',
+    'Hysterese',
     'Stelle',
     'Verschleiß',
     'Bemerkung',

@@ -13,13 +13,19 @@ export const WORDS: Same<typeof En.WORDS> = {
     `Mäander, ${m} halbe Wellen: Schenkel ${leg}, Steg ${connector}, ${t} dick (${lines} Bahnen)`,
   ovals: (cells, shape, high, wide, t, lines) =>
     `${cells === 1 ? (shape === 'ring' ? 'ein Ring' : 'ein Oval') : `${cells} ${shape === 'ring' ? 'Ringe' : 'Ovale'} in einer Reihe`}: ${high} hoch${shape === 'ring' ? '' : `, ${wide} breit`}, Mittellinien, ${t} dick (${lines} Bahnen)`,
+  strap: (span, t, lines) => `Band: Spannweite ${span}, ${t} dick (${lines} Bahnen)`,
+  coil: (turns, wire, mean) => `Schraubenfeder: ${turns} Windungen, Draht ${wire}, mittlerer Durchmesser ${mean}`,
+  noParts: 'Gib unter Teile deine Teile an, dann steht hier, ob diese Feder zwischen ihnen Platz hat.',
+  take: 'Unter die hier angegebenen Teile setzen:',
   by: (width, length) => `${width} mal ${length}`,
   strain: (strain, share) => `${strain}, ${share} % des Erlaubten`,
   both: (a, b) => `${a} und ${b}`,
   kappa: (kappa) => `${kappa} N·mm`,
   none: '–',
   files: {
-    say: 'Die erste davon, als Dateien in Millimetern, mit einem Keil an jedem Ende, der in eine Nut gleitet:',
+    bought:
+      'Eine Schraubenfeder wird gekauft: Es gibt nichts zu drucken. Ihre Zeichnung mit der Tabelle ihrer Daten steht bei denen deiner Teile.',
+    say: 'Diese Feder, als Dateien in Millimetern, mit einem Keil an jedem Ende, der in eine Nut gleitet:',
     save: (kind) => `Die Feder als ${kind.toUpperCase()} speichern`,
     name: 'gedruckte-feder',
     force: (newtons) => `${newtons} N`,
@@ -32,7 +38,12 @@ export const WORDS: Same<typeof En.WORDS> = {
   lossIs: (from, to, standing) =>
     `${from} bis ${to} (${standing === 'assumption' ? 'eine Annahme' : 'um ein Blatt über gespritzten Kunststoff'})`,
   celsius: (degrees) => `unter ${degrees} °C`,
-  first: { rate: 'Rate der ersten Feder', strain: 'ihre Dehnung', width: 'ihre Breite' },
+  first: {
+    rate: 'Rate dieser Feder',
+    strain: 'ihre Dehnung',
+    width: 'ihre Breite',
+    shear: 'Schubspannung in ihrem Draht, am weitesten',
+  },
   facts: {
     overStroke: 'Kraft über den Hub',
     later: (time) => `Kraft übrig nach ${time}, gezählt ab einer Minute`,
@@ -45,7 +56,7 @@ export const WORDS: Same<typeof En.WORDS> = {
   },
   list: (count, shown) =>
     `${count === 1 ? 'Eine Form kann es' : `${count} Formen können es`}${count > shown ? `; die ersten ${shown}` : ''}`,
-  row: 'Der erste Mäander davon, als Zeile für deine eigenen Teile:',
+  row: 'Diese Feder, als Zeile für deine eigenen Teile:',
   listHead: [
     'Form',
     'Breite mal freie Länge',
@@ -65,6 +76,8 @@ export const WORDS: Same<typeof En.WORDS> = {
     'Rate quer',
     'als Verdrehsicherung, je Radiant',
   ],
+  coilCaption: (v) =>
+    `Gezeichnet: ${v.shape}, mit ${v.rate}. Ihr Draht ist mit ${v.shear} auf Schub beansprucht; vergleiche das mit dem, was sein Hersteller erlaubt. Stahl behält seine Kraft. ${v.count === 1 ? 'Eine gedruckte Form kann' : `${v.count} gedruckte Formen können`} dasselbe.`,
   caption: (v) =>
     `${v.count === 1 ? 'Eine Form kann' : `${v.count} Formen können`} es. Gezeichnet: ${v.shape}, mit ${v.rate}. Ihre Oberfläche ist um ${v.strain} von erlaubten ${v.limit} gedehnt; um den angegebenen Fehler dicker gedruckt, zieht sie ${v.thicker} mehr. Von ihrer Kraft bleiben ${v.later} nach ${v.time}.`,
 };

@@ -2,6 +2,9 @@
 import { listed, quoted, SERIES_NAMES } from '../../../engine/index.ts';
 import type { RefusalWords } from '../../refusal-words.ts';
 import { UNIT_WORDS } from '../language.ts';
+import { inGerman } from '../lists.ts';
+
+const SERIES = SERIES_NAMES.map((name) => inGerman('series', name));
 
 const units = (takes: readonly string[]): string =>
   takes.map((unit) => (UNIT_WORDS as Readonly<Record<string, string>>)[unit] ?? unit).join(', ');
@@ -31,15 +34,15 @@ export const INPUT = {
     `Gelesen: ${threads} Gewinde; eine Liste enthält höchstens ${most}: Lass einige weg.`,
   'no-thread-in-list': ({ first, others }, behind) =>
     `${behind(first)}${others > 0 ? ` Auch keines der anderen ${others} ist ein Gewinde.` : ''}`,
-  'series-list-too-long': ({ text }) => `Gelesen: ${quoted(text)}; nenne Reihen, etwa ${SERIES_NAMES[0]}, UNF.`,
-  'series-empty': () => `Nichts eingegeben; nenne Reihen (${SERIES_NAMES.join(', ')}) oder „none“.`,
+  'series-list-too-long': ({ text }) => `Gelesen: ${quoted(text)}; nenne Reihen, etwa ${SERIES[0]}, UNF.`,
+  'series-empty': () => `Nichts eingegeben; nenne Reihen (${SERIES.join(', ')}) oder „keine“.`,
   'series-unknown': ({ typed }) =>
-    `Gelesen: ${quoted(typed)} als Gewindereihe, die es hier nicht gibt: Nenne ${listed(SERIES_NAMES.map(String))}, oder metric, inch, all, none.`,
+    `Gelesen: ${quoted(inGerman('series', typed))} als Gewindereihe, die es hier nicht gibt: Nenne ${listed(SERIES)}, oder metrisch, Zoll, alle, keine.`,
 
   'divider-list-too-long': ({ text }) =>
     `Gelesen: ${quoted(text)}; nenne wenige Teilungen, etwa Sechskant, Zwölfkant, 50.`,
   'divider-unknown': ({ typed, least, most }) =>
-    `Gelesen: ${quoted(typed)} als Teilung einer Umdrehung; nenne Sechskant, Vierkant, Zwölfkant oder die Schritte je Umdrehung von ${least} bis ${most}, wie 50, oder none.`,
+    `Gelesen: ${quoted(inGerman('dividers', typed))} als Teilung einer Umdrehung; nenne Sechskant, Vierkant, Zwölfkant oder die Schritte je Umdrehung von ${least} bis ${most}, wie 50, oder keine.`,
   'too-many-dividers': ({ dividers, most }) =>
     `Gelesen: ${dividers} Teilungen; eine Liste enthält höchstens ${most}: Lass einige weg.`,
 
@@ -49,11 +52,11 @@ export const INPUT = {
     `Gelesen: ${parts} Teile; höchstens ${most} werden aufgeführt: Fasse zusammen, was zusammen gekauft wird.`,
   'part-name-missing': ({ row }) =>
     `Gelesen: ${quoted(row)}; ein Teil hat einen Namen von höchstens 60 Zeichen, dann einen Doppelpunkt, Anzahl × Preis.`,
-  'part-unread': ({ name, why }, behind) => `${quoted(name)}: ${behind(why)}`,
+  'part-unread': ({ name, why }, behind) => `${quoted(inGerman('parts', name))}: ${behind(why)}`,
   'part-count-odd': ({ name, count }) =>
-    `${quoted(name)}: gelesen ${quoted(count)} als Anzahl; vor × steht eine ganze Zahl von 1 bis 1000.`,
+    `${quoted(inGerman('parts', name))}: gelesen ${quoted(count)} als Anzahl; vor × steht eine ganze Zahl von 1 bis 1000.`,
   'part-price-odd': ({ name, price }) =>
-    `${quoted(name)}: gelesen ein Preis von ${quoted(price)}; er ist von 0 bis 1 000 000.`,
+    `${quoted(inGerman('parts', name))}: gelesen ein Preis von ${quoted(price)}; er ist von 0 bis 1 000 000.`,
 
   'note-too-long': ({ characters, most }) =>
     `Gelesen: ${characters} Zeichen; ${most} passen höchstens auf das Blatt: Sage es kürzer.`,

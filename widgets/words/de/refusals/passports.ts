@@ -1,13 +1,23 @@
 /** Ablehnungen der Pässe der Stücke. */
 import { quoted, say } from '../../../engine/index.ts';
 import type * as En from '../../en/refusals/passports.ts';
+import { inGerman } from '../lists.ts';
+
+const FIELDS: Readonly<Record<string, string>> = {
+  lead: 'Steigung',
+  wave: 'Welle',
+  wear: 'Verschleiß',
+  hysteresis: 'Umkehrspanne',
+  place: 'Stelle',
+};
 
 export const PASSPORTS: typeof En.PASSPORTS = {
   'passport-row-unread': ({ row, text }) =>
-    `Zeile ${row} der Pässe: gelesen ${quoted(text)}; schreibe eine wie 1, 2026-11-03: lead 88.7 µm, neues Fett.`,
+    `Zeile ${row} der Pässe: gelesen ${quoted(inGerman('passport', text))}; schreibe eine wie 1, 2026-11-03: Steigung 88,7 µm, neues Fett.`,
   'passport-day': ({ row, text }) =>
     `Zeile ${row} der Pässe: gelesen ${quoted(text)} als Tag; schreibe ihn als Jahr, Monat und Tag, wie 2026-11-03.`,
-  'passport-value': ({ row, field, why }, reasonOf) => `Zeile ${row} der Pässe, ${field}: ${reasonOf(why)}`,
+  'passport-value': ({ row, field, why }, reasonOf) =>
+    `Zeile ${row} der Pässe, ${FIELDS[field] ?? field}: ${reasonOf(why)}`,
   'passport-lead': ({ row }) =>
     `Zeile ${row} der Pässe: Eine gemessene Steigung ist über 0 und unter 120 mm; gib eine darin.`,
   'passport-too-long': ({ rows, most }) => `Es gibt ${rows} Zeilen Pässe; behalte die letzten ${most}.`,

@@ -23,4 +23,6 @@ export const SPRING: typeof En.SPRING = {
     `Keine Form mit ${say(rate)} N/mm passt in ${mm(width)} mal ${mm(free)}: Gib ihr mehr Platz, mehr Weg für dieselbe Kraft oder dünnere Bahnen.`,
   'spring-overstrained': ({ least, limit }) =>
     `Jede Form, die passt, ist um ${percent(least)} oder mehr gedehnt, und ${percent(limit)} sind erlaubt: Gib ihr mehr Platz oder weniger Weg.`,
+  'no-spring-of-shape': ({ shape, others }) =>
+    `Von der Form „${shape}“ kann es keine in diesem Platz bei dieser Dehnung: Wähle ${listed(others)}, oder gib mehr Platz.`,
 };

@@ -2,9 +2,12 @@
 import { asRead, listed, quoted, type Refusals } from '../../../engine/index.ts';
 import type { RefusalWords } from '../../refusal-words.ts';
 import { clause } from '../clause.ts';
+import { inGerman } from '../lists.ts';
+
+const typed = (text: string): string => inGerman('runs', text);
 
 const SAVE_OR_COPY = 'Speichere die Ablesungen als CSV, oder kopiere die Spalten und füge sie hier ein.';
-const NAME_LIKE = 'nenne die Spalten so: turns; reading (µm); direction.';
+const NAME_LIKE = 'nenne die Spalten so: Umdrehungen; Ablesung (µm); Richtung.';
 const COMMAS = 'wenn Kommas Dezimalzeichen sind, trenne die Spalten durch Semikolons oder Tabulatoren';
 
 const FILES = {
@@ -22,13 +25,13 @@ const columns = (count: number): string => `${count} ${count === 1 ? 'Spalte' : 
 const faultOf = (fault: Refusals['line-unread']['fault']): string => {
   switch (fault.kind) {
     case 'width':
-      return `${quoted(fault.text)} hat ${columns(fault.columns)}, wo ${fault.wanted} sein sollten${fault.commas ? `; ${COMMAS}` : ''}`;
+      return `${quoted(typed(fault.text))} hat ${columns(fault.columns)}, wo ${fault.wanted} sein sollten${fault.commas ? `; ${COMMAS}` : ''}`;
     case 'missing':
       return `die ${COLUMNS[fault.column]} fehlt`;
     case 'no number':
-      return `die ${COLUMNS[fault.column]} ${quoted(fault.cell)} ist keine Zahl`;
+      return `die ${COLUMNS[fault.column]} ${quoted(typed(fault.cell))} ist keine Zahl`;
     case 'no direction':
-      return `die Richtung ${quoted(fault.cell)} ist nicht up oder down`;
+      return `die Richtung ${quoted(typed(fault.cell))} ist nicht auf oder ab`;
   }
 };
 
@@ -43,16 +46,16 @@ export const TYPED_TABLES = {
     `Gelesen: ${quoted(text)}; ${most} Zeichen sind hier die Grenze: Lass einige Zeilen weg.`,
   'length-beyond': ({ text }) => `Gelesen: ${quoted(text)}; gib eine Länge von −10 m bis 10 m.`,
   'foot-row-unread': ({ row, text, why }, behind) =>
-    `Zeile ${row} der Füße lautet ${quoted(text)}; ${why ? clause(behind(why)) : 'gib x und y, wie 1: 0; 0.'}`,
+    `Zeile ${row} der Füße lautet ${quoted(text)}; ${why ? clause(behind(why)) : 'gib x und y, wie 1: 0, 0.'}`,
   'listed-feet-not-three': ({ feet }) =>
-    `Gelesen: ${feet} Füße; eine Platte wird auf genau drei ausgerichtet: Gib drei Zeilen, wie 1: 0; 0.`,
+    `Gelesen: ${feet} Füße; eine Platte wird auf genau drei ausgerichtet: Gib drei Zeilen, wie 1: 0, 0.`,
   'foot-twice': ({ name }) => `Zwei Füße heißen ${name}; nenne sie 1, 2 und 3.`,
   'foot-of-other-name': ({ name }) => `Ein Fuß heißt ${name}; nenne sie 1, 2 und 3.`,
   'stand-unread': ({ foot, why }, behind) => `Fuß ${foot}: ${behind(why)}`,
   'stand-beyond': ({ foot, text, most }) =>
     `Fuß ${foot}: gelesen ${quoted(text)}; gib seine Umdrehungen von der Mitte des Hubs, höchstens ${asRead(most)}.`,
   'reading-row-unread': ({ row, text, why }, behind) =>
-    `Zeile ${row} der Ablesungen lautet ${quoted(text)}; ${why ? clause(behind(why)) : 'gib x, y und die Ablesung, wie 40; 20: −3 µm.'}`,
+    `Zeile ${row} der Ablesungen lautet ${quoted(text)}; ${why ? clause(behind(why)) : 'gib x, y und die Ablesung, wie 40, 20: −3 µm.'}`,
   'reading-unread': ({ row, why }, behind) => `Zeile ${row} der Ablesungen: ${behind(why)}`,
   'too-many-readings': ({ readings, most }) =>
     `Gelesen: ${readings} Ablesungen; ${most} sind hier die Grenze: Wenige, weit auseinander, sind so gut.`,
@@ -79,13 +82,13 @@ export const TYPED_TABLES = {
     `Zeile ${line}: ${faultOf(fault)}${likewise(others, more)}; berichtige oder entferne sie und füge neu ein.`,
   'header-alone': () => 'Da ist ein Kopf und keine Ablesung darunter; füge die Ablesungen mit ein.',
   'column-twice': ({ column, first, second }) =>
-    `Der Kopf hat zwei Spalten einer Art, ${quoted(first)} und ${quoted(second)}: Behalte eine Spalte (${COLUMNS[column]}) und entferne die andere oder benenne sie um.`,
+    `Der Kopf hat zwei Spalten einer Art, ${quoted(typed(first))} und ${quoted(typed(second))}: Behalte eine Spalte (${COLUMNS[column]}) und entferne die andere oder benenne sie um.`,
   'position-unit-unknown': ({ unit }) =>
-    `Der Kopf nennt ${quoted(unit)} als Einheit der Stellungen; nimm turns, flats oder °, und ${NAME_LIKE}`,
+    `Der Kopf nennt ${quoted(typed(unit))} als Einheit der Stellungen; nimm Umdrehungen, Flächen oder °, und ${NAME_LIKE}`,
   'reading-unit-unknown': ({ unit }) =>
-    `Der Kopf nennt ${quoted(unit)} als Einheit der Ablesungen; nimm mm, µm, in, thou, tenths oder millionths, und ${NAME_LIKE}`,
+    `Der Kopf nennt ${quoted(typed(unit))} als Einheit der Ablesungen; nimm mm, µm, in, thou, tenths oder millionths, und ${NAME_LIKE}`,
   'column-missing': ({ header, column, unparted }) =>
-    `Der Kopf ${quoted(header)} hat keine hier bekannte Spalte mit ${column === 'position' ? 'Stellungen' : 'Ablesungen'}${
+    `Der Kopf ${quoted(typed(header))} hat keine hier bekannte Spalte mit ${column === 'position' ? 'Stellungen' : 'Ablesungen'}${
       unparted ? ', und nichts trennt seine Spalten' : ''
     }; ${NAME_LIKE}`,
   'columns-without-names': ({ width, commas }) =>

@@ -43,6 +43,15 @@ export const WORDS = {
     'The ± beside the lead is that of the fit, 95 % by Student’s t. The whole ± adds what is stated of indicator, plunger, drift and repeat, by the law of propagation (JCGM 100), as bounds that do not depend on each other. It holds for this piece, over these turns, as it was on that day.',
   signed: ['measured by', 'checked by'],
 
+  passport: {
+    write: 'Write it into the passport of this piece',
+    noDesign: 'A passport is kept with a design, and none is in use: keep your adjuster under My designs first.',
+    noMark: 'The passport needs the mark of the piece: state the piece first, such as Foot no. 1.',
+    otherThreads: (design: string) =>
+      `The threads here are not those of the design in use, “${design}”: nothing was written.`,
+    full: 'The passports of this design are full: save the design to a file, and take its oldest rows out.',
+    written: (design: string, row: string) => `Written into the passports of “${design}”: ${row}`,
+  },
   /** What the reader states, and what is said where nothing is. */
   stated: { piece: 'piece', dated: 'date', warmth: 'temperature', gauge: 'indicator', method: 'method' },
   notStated: 'not stated',

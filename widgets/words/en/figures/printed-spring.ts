@@ -10,13 +10,19 @@ export const WORDS = {
     `meander, ${m} half waves: leg ${leg}, connector ${connector}, ${t} thick (${lines} lines)`,
   ovals: (cells: number, shape: 'ring' | 'oval', high: string, wide: string, t: string, lines: number) =>
     `${cells === 1 ? `one ${shape}` : `${cells} ${shape}s in a row`}: ${high} high${shape === 'ring' ? '' : `, ${wide} wide`}, centre lines, ${t} thick (${lines} lines)`,
+  strap: (span: string, t: string, lines: number) => `strap: span ${span}, ${t} thick (${lines} lines)`,
+  coil: (turns: string, wire: string, mean: string) => `coil of ${turns} turns, wire ${wire}, mean diameter ${mean}`,
+  noParts: 'State your parts under Parts, and it is said here whether this spring has its room among them.',
+  take: 'Put among the parts that are stated here:',
   by: (width: string, length: string) => `${width} by ${length}`,
   strain: (strain: string, share: string) => `${strain}, ${share} % of what is allowed`,
   both: (a: string, b: string) => `${a} and ${b}`,
   kappa: (kappa: string) => `${kappa} N·mm`,
   none: '–',
   files: {
-    say: 'The first of them, as files in millimetres, with a wedge at each end that slides into a slot:',
+    bought:
+      'A coil is bought: there is nothing to print. Its drawing with the table of its data is among those of your parts.',
+    say: 'This spring, as files in millimetres, with a wedge at each end that slides into a slot:',
     save: (kind: string) => `Save the spring as ${kind.toUpperCase()}`,
     name: 'printed-spring',
     force: (newtons: string) => `${newtons} N`,
@@ -29,7 +35,12 @@ export const WORDS = {
   lossIs: (from: string, to: string, standing: 'one moulded sheet' | 'assumption') =>
     `${from} to ${to} (${standing === 'assumption' ? 'an assumption' : 'round one sheet of moulded plastic'})`,
   celsius: (degrees: string) => `below ${degrees} °C`,
-  first: { rate: 'rate of the first spring', strain: 'its strain', width: 'its width' },
+  first: {
+    rate: 'rate of this spring',
+    strain: 'its strain',
+    width: 'its width',
+    shear: 'shear stress in its wire, at its farthest',
+  },
   facts: {
     overStroke: 'force over the stroke',
     later: (time: string) => `force left after ${time}, counted from a minute on`,
@@ -42,7 +53,7 @@ export const WORDS = {
   },
   list: (count: number, shown: number) =>
     `${count === 1 ? 'One shape does it' : `${count} shapes do it`}${count > shown ? `; the first ${shown}` : ''}`,
-  row: 'The first meander of them, as a row for your own parts:',
+  row: 'This spring, as a row for your own parts:',
   listHead: [
     'shape',
     'width by free length',
@@ -62,6 +73,8 @@ export const WORDS = {
     'rate across',
     'as a lock, a radian',
   ],
+  coilCaption: (v: { readonly shape: string; readonly rate: string; readonly shear: string; readonly count: number }) =>
+    `Drawn is a ${v.shape}, of ${v.rate}. Its wire is sheared by ${v.shear}; compare that with what its maker allows. Steel keeps its force. ${v.count === 1 ? 'One printed shape does' : `${v.count} printed shapes do`} the same.`,
   caption: (v: {
     readonly count: number;
     readonly shape: string;

@@ -25,6 +25,7 @@ export const ADJUSTER: RefusalWords<
   | 'row-phrase-unread'
   | 'springs-drawing-lacks'
   | 'springs-rate-and-drawing'
+  | 'springs-size-of-none'
   | 'springs-in-two-rows'
   | 'divisions-outside'
   | 'thread-longer-than-part'
@@ -71,6 +72,8 @@ export const ADJUSTER: RefusalWords<
   'row-phrase-unread': ({ key, phrase, like }) => `Read ${quoted(phrase)} in the row ${key}; write it like ${like}.`,
   'springs-drawing-lacks': ({ lacks }) =>
     `The drawing of the springs lacks ${listed(lacks)}: add ${lacks.length === 1 ? 'it' : 'them'} to the row springs, or state a rate in N/mm instead.`,
+  'springs-size-of-none': ({ shape, size, takes }) =>
+    `Read ${quoted(size)} in the row springs; a spring like ${quoted(shape)} has ${listed(takes)}: leave ${size} out, or name another shape.`,
   'springs-rate-and-drawing': ({ phrase }) =>
     `Read ${quoted(phrase)} beside a drawing of the springs, from which their rate follows: leave out one of the two.`,
   'springs-in-two-rows': ({ phrase }) =>

@@ -15,6 +15,7 @@ export const SPRING: RefusalWords<
   | 'spring-room-too-small'
   | 'spring-overstrained'
   | 'plastic-unknown'
+  | 'no-spring-of-shape'
 > = {
   'coupon-without-sag': () => 'The weight bends the strip by nothing, so no modulus follows: read a motion above 0 mm.',
   'strip-without-thickness': () =>
@@ -32,4 +33,6 @@ export const SPRING: RefusalWords<
     `No shape of ${say(rate)} N/mm fits in ${mm(width)} by ${mm(free)}: give it more room, more stretch for the same force, or thinner lines.`,
   'spring-overstrained': ({ least, limit }) =>
     `Every shape that fits is strained by ${percent(least)} or more, and ${percent(limit)} is allowed: give it more room, or less stretch.`,
+  'no-spring-of-shape': ({ shape, others }) =>
+    `Of the shape “${shape}” none does it in this room within this strain: choose ${listed(others)}, or give it more room.`,
 };
