@@ -87,6 +87,18 @@ const CASES: readonly (readonly [string, string, string, RegExp, number?])[] = [
     'net-motion = 87.50 N',
     /in N; this takes mm, µm/,
   ],
+  [
+    'an expected number without a unit',
+    'net-motion = 87.50 µm',
+    'net-motion = 87.50',
+    /“87\.50” has no unit; write for example “87\.50 µm”/,
+  ],
+  [
+    'HTML in a sentence',
+    'Some words, a given',
+    '<b>Some words</b>, a given',
+    /“<b>” would be printed as it stands, since HTML is not taken/,
+  ],
   ['a step that expects nothing', 'net-motion = 87.50 µm', 'net-motion', /does not say what you expect/],
   [
     'a number in the reason of a step, which the reader may change',
@@ -325,6 +337,16 @@ describe('a chapter', () => {
       const at = mistakesIn(text).find((m) => /never closed/.test(m.says));
       expect(at?.line, opening).toBe(lineOf(GOOD, opening));
     }
+  });
+
+  it('with a fence that runs on into the next block is told that once, and nothing of what it has swallowed', () => {
+    expect(mistakesIn(GOOD.replace('lock = holds\n```\n', 'lock = holds\n'))).toEqual([
+      {
+        file: 'chapters/99-test.md',
+        line: lineOf(GOOD, '```figure section foot'),
+        says: `This block is still open where another opens in line ${lineOf(GOOD, '```example turned') - 1}; end it before that with a line \`\`\`.`,
+      },
+    ]);
   });
 
   it('with plain code that is never closed is refused too', () => {

@@ -91,6 +91,8 @@ export interface Marked {
 
 /** What a spreadsheet keeps a cell from being a formula by is no part of an answer. */
 const plainCell = (text: string): string => text.replace(/^'/, '');
+/** Of a name too, which may begin with an apostrophe of its own. */
+const plainName = (text: string): string => text.replace(/^'(?=[\s\0]*[=+\-@])/, '');
 
 /** The rows of a grid by student: those of the very name first, then those that only one student and one row are written like. */
 const rowsByStudent = (typedBy: ReadonlyMap<string, readonly string[]>, students: readonly string[]) => {
@@ -120,14 +122,16 @@ export const markGrid = (text: string, papers: readonly SetPaper[], marks: Marks
   const isTitles = ([name = '', ...cells]: readonly string[]) =>
     name === QUESTION || cells.some((cell) => titles.has(plainCell(cell)));
   const answered = rows.filter((row, i) => i > 0 || !isTitles(row));
-  const typedBy = new Map(answered.map(([name = '', ...cells]) => [plainCell(name), cells]));
+  const typedBy = new Map(answered.map(([name = '', ...cells]) => [plainName(name), cells]));
   const rowOf = rowsByStudent(
     typedBy,
     papers.map(({ student }) => student),
   );
   const used = new Set(rowOf.values());
   const students = papers.flatMap(({ student, lines }): MarkedStudent[] => {
-    const cells = typedBy.get(rowOf.get(student) ?? '');
+    const row = rowOf.get(student);
+    // A row without a name, such as one of sums, is nobody’s.
+    const cells = row === undefined ? undefined : typedBy.get(row);
     if (!cells) return [];
     const answers = lines.map(({ key, exercise, item }): MarkedAnswer => {
       const typed = plainCell(cells[columns.indexOf(key)] ?? '');
@@ -185,6 +189,7 @@ export const scoresCsv = (
   words: {
     readonly heads: readonly string[];
     readonly score: string;
+    readonly of: string;
     readonly says: string;
     readonly answers: readonly string[];
     readonly kinds: Readonly<Record<AnswerName, string>>;
@@ -193,9 +198,10 @@ export const scoresCsv = (
   const { students, items, slips, most } = marked;
   const number = (x: number) => String(Math.round(x * 100) / 100);
   return `${[
-    csvRow([words.heads[0] ?? '', ...items.map(({ key }) => key), words.score]),
+    // Score and most apart: a spreadsheet takes 5/6 for a day of June.
+    csvRow([words.heads[0] ?? '', ...items.map(({ key }) => key), words.score, words.of]),
     ...students.map(({ student, answers, score }) =>
-      csvRow([student, ...answers.map((a) => number(a.marks)), `${number(score)}/${number(most)}`]),
+      csvRow([student, ...answers.map((a) => number(a.marks)), number(score), number(most)]),
     ),
     '',
     csvRow(words.heads.slice(1)),

@@ -185,8 +185,11 @@ const offTheMap = (sources: readonly Source[], rendered: ReadonlyMap<string, Ren
   const page = front && rendered.get(front.slug);
   if (!front || !page || page.routes.length === 0) return [];
   const led = new Set(page.links.map(({ href }) => pageHref(href).replace(/\.html.*$/, '')));
+  const slugs = sources.map(({ slug }) => slug);
+  // A route with a misspelt name leads to what was meant, as the mistake of its link says already.
+  const misspelt = new Set([...led].filter((slug) => !slugs.includes(slug)).map((slug) => nearest(slug, slugs)));
   return sources
-    .filter(({ kind, slug }) => kind === 'chapter' && !led.has(slug))
+    .filter(({ kind, slug }) => kind === 'chapter' && !led.has(slug) && !misspelt.has(slug))
     .map(({ file }) => ({
       file: front.file,
       line: 1,

@@ -113,7 +113,8 @@ export const renderChapter = (
   const md = markdown(work);
   const tokens = md.parse(text, {});
   readBlocks(tokens, work, figures);
-  checkClosed(tokens, text.split('\n'), book);
+  const swallows = checkClosed(tokens, text.split('\n'), book);
+  const open = book.mistakes.filter(({ line, says }) => line === swallows && UNCLOSED.test(says));
   checkProse(tokens, book);
   // Before they are turned into links between pages, so that a mistake quotes what the author wrote.
   const links = linksIn(tokens);
@@ -149,7 +150,8 @@ export const renderChapter = (
     labels: work.numbering.labels,
     minutes: minutesFor(tokens, blocks),
     links: [...links, ...work.links, ...blocks.flatMap((b) => (b.kind === 'routes' ? linksOfRoutes(b.routes) : []))],
-    mistakes: book.mistakes,
+    mistakes:
+      swallows === undefined ? book.mistakes : [...book.mistakes.filter(({ line }) => line < swallows), ...open],
     needsBank: blocks.some((b) => b.kind === 'papers' || b.kind === 'review'),
     routes: blocks.flatMap((b) => (b.kind === 'routes' ? b.routes : [])),
     needsBook: blocks.some((b) => OF_THE_BOOK.includes(b.kind)),
@@ -368,8 +370,16 @@ const readBlocks = (tokens: readonly Token[], work: Work, figures: ReadonlyMap<s
   }
 };
 
-/** A block or box that is never closed swallows the rest of the chapter, so it is said where it opens. */
-const checkClosed = (tokens: readonly Token[], lines: readonly string[], book: Diagnostics): void => {
+/**
+ * A block or box that is never closed swallows the rest of the chapter, so it is said where it opens. Gives the line of the first block that
+ * does so: whatever else is said from there on is said of lines that it has swallowed, or of what they held.
+ */
+const checkClosed = (tokens: readonly Token[], lines: readonly string[], book: Diagnostics): number | undefined => {
+  let opened: number | undefined;
+  const swallowed = (line: number, says: string) => {
+    opened ??= line;
+    book.note(line, says);
+  };
   /** The boxes that are open where the reading has come to. */
   const open: Token[] = [];
   for (const token of tokens) {
@@ -389,11 +399,24 @@ const checkClosed = (tokens: readonly Token[], lines: readonly string[], book: D
     const [from, to] = token.map ?? [0, 0];
     const closed = (line: number, mark: string): boolean => (lines[line] ?? '').replace(/[>\s]/g, '').startsWith(mark);
     if (token.type === 'fence' && !(to - 1 > from && closed(to - 1, token.markup)))
-      book.note(from + 1, `This block is never closed; end it with a line ${token.markup}.`);
+      swallowed(from + 1, `This block is never closed; end it with a line ${token.markup}.`);
+    // Another block opens within this one, so it runs on to the end of that.
+    const within =
+      token.type === 'fence' && token.markup === '```'
+        ? token.content.split('\n').findIndex((line) => /^```\w/.test(line))
+        : -1;
+    if (within >= 0)
+      swallowed(
+        from + 1,
+        `This block is still open where another opens in line ${from + within + 2}; end it before that with a line ${token.markup}.`,
+      );
     if (/^container_.*_open$/.test(token.type) && !closed(to, ':::'))
       book.note(from + 1, 'This box is never closed; end it with a line :::.');
   }
+  return opened;
 };
+
+const UNCLOSED = /^This block is (?:never closed|still open)/;
 
 const BOX_NAMES = [...Object.keys(BOXES), ...Object.keys(FOLDS)];
 
@@ -409,13 +432,18 @@ const checkProse = (tokens: readonly Token[], book: Diagnostics, base = 0): void
           'Pictures from files are not taken; a figure is drawn by the notebook: write a block “figure NAME SET: caption”.',
         );
       if (child.type !== 'text') continue;
+      const loose = /\{\{|\}\}/.exec(child.content);
+      if (loose) note(`“${loose[0]}” has no partner in this paragraph; a value stands between {{ and }}.`);
+      const [tag] = /<\/?[a-z][a-z0-9]*(?:\s[^<>]*)?\/?>/i.exec(child.content) ?? [];
+      if (tag)
+        note(
+          `“${tag}” would be printed as it stands, since HTML is not taken; write Markdown, or \`${tag}\` for the characters.`,
+        );
       const bare = BARE_FIGURE.exec(child.content);
-      if (bare)
+      if (bare && !loose)
         note(
           `“${bare[0]}” is typed by hand; write {{ ${bare[0]} }} for a given quantity, {{ example.symbol = value }} for a result, or {{! ${bare[0]} }} for a name.`,
         );
-      const loose = /\{\{|\}\}/.exec(child.content);
-      if (loose) note(`“${loose[0]}” has no partner in this paragraph; a value stands between {{ and }}.`);
       const box = /^:::+\s*(\S*)/.exec(child.content);
       if (box?.[1])
         note(

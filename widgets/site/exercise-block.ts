@@ -154,12 +154,14 @@ export const readExercise = (
   if (last && (kind === 'way' || kind === 'flank' || kind === 'wrong-line' || kind === 'table'))
     asked = { unit: unitOf(last.step.as), digits: 4 };
   const bySign = kind === 'way' || kind === 'flank';
+  // A line that could not be read may be the one that is missing.
   if (
-    question.length === 0 ||
-    !last ||
-    !asked ||
-    (slips.length === 0 && !(bySign || kind === 'table')) ||
-    hint.length === 0
+    book.mistakes.length === before &&
+    (question.length === 0 ||
+      !last ||
+      !asked ||
+      (slips.length === 0 && !(bySign || kind === 'table')) ||
+      hint.length === 0)
   )
     book.note(
       opening,
@@ -376,10 +378,13 @@ const checkPlaces = (
   book: Diagnostics,
 ): void => {
   const names = [...pools.map((p) => p.input.name as string), ...(drawer ? ['wanted'] : [])];
+  const before = book.mistakes.length;
   for (const text of [question, hint, ...slips.map((s) => s.says)])
     for (const [place, name = ''] of text.matchAll(/\{(\w+)\}/g))
       if (!names.includes(name))
         book.note(line, `“${place}” in the exercise “${id}” has no pool; there are ${names.join(', ')}.`);
+  // A place under a wrong name is the one that a pool lacks.
+  if (book.mistakes.length > before) return;
   for (const { input, options } of pools)
     if (options.length > 1 && !question.includes(`{${input.name}}`) && picture?.of !== input.name)
       book.note(line, `The question of “${id}” does not tell ${input.name}; put {${input.name}} where it stands.`);

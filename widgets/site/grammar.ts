@@ -45,6 +45,7 @@ declare module '../engine/kernel/result.ts' {
     'input-unknown': { readonly name: string; readonly near: string | undefined };
     'start-out-of-bounds': { readonly name: string; readonly start: string };
     'nothing-expected': { readonly step: string };
+    'expected-without-unit': { readonly text: string; readonly unit: string };
     'not-a-relation': { readonly name: string; readonly near: string | undefined };
     'relation-gives-nothing': { readonly relation: string };
     'name-not-a-symbol': { readonly name: string; readonly near: string | undefined };
@@ -148,8 +149,12 @@ export const readStepLine = (line: string): Result<ExpectedStep> => {
   const expected = /^=\s*(.+)$/.exec(rest);
   if (!expected?.[1]) return bad('nothing-expected', { step: body });
   const fact = symbolFact(step.output);
-  const reading = readQuantity(expected[1], fact.unit, fieldUnit(step.output, 'metric'));
+  const unit = fieldUnit(step.output, 'metric');
+  const reading = readQuantity(expected[1], fact.unit, unit);
   if (!reading.ok) return reading;
+  // Turns and plain numbers are written without one.
+  if (fact.unit !== '1' && fact.unit !== 'turn' && /^[\d.,/\s+−-]*$/.test(expected[1]))
+    return bad('expected-without-unit', { text: expected[1].trim(), unit });
   return good({
     step: {
       ...step,

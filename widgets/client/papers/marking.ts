@@ -12,6 +12,7 @@ import {
   MISSED_ITEMS,
   MISSED_SLIPS,
   marked,
+  OUT_OF,
   RIGHT_HEAD,
   SCORE,
   SCORES,
@@ -62,7 +63,14 @@ export const mountMarking = (place: HTMLElement, above: ClassAbove): void => {
   let last: Marked | undefined;
   const save = button(SCORES_AS_CSV, () => {
     if (!last) return;
-    const words = { heads: HEADS, score: SCORE, says: SLIP_HEAD, answers: ANSWER_HEADS, kinds: ANSWER_KINDS };
+    const words = {
+      heads: HEADS,
+      score: SCORE,
+      of: OUT_OF,
+      says: SLIP_HEAD,
+      answers: ANSWER_HEADS,
+      kinds: ANSWER_KINDS,
+    };
     saveFile(scoresCsv(last, words), 'scores.csv', 'text/csv');
   });
   save.hidden = true;

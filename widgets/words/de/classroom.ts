@@ -138,6 +138,7 @@ export const MARK_ANSWERS = 'Diese Antworten bewerten';
 export const HALF_FOR_SLIP = 'halbe Punkte für einen bekannten Fehler';
 export const SCORES_AS_CSV = 'Punkte als CSV';
 export const SCORE = 'Punkte';
+export const OUT_OF = 'von';
 export const EXERCISE_HEAD = 'Aufgabe';
 export const TITLE_HEAD = 'Titel';
 export const RIGHT_HEAD = 'Richtig';

@@ -150,6 +150,7 @@ export const MARK_ANSWERS = 'Mark these answers';
 export const HALF_FOR_SLIP = 'half the marks for a known slip';
 export const SCORES_AS_CSV = 'Scores as CSV';
 export const SCORE = 'Score';
+export const OUT_OF = 'Out of';
 export const EXERCISE_HEAD = 'Exercise';
 export const TITLE_HEAD = 'Title';
 export const RIGHT_HEAD = 'Right';

@@ -17,6 +17,7 @@ export const SITE = {
   'start-out-of-bounds': ({ name, start }) => `${name} beginnt bei ${start}, außerhalb seiner eigenen Grenzen.`,
   'nothing-expected': ({ step }) =>
     `„${step}“ sagt nicht, was du erwartest; schreibe es ans Ende, etwa „= 87.50 µm“ (npm run ask druckt es).`,
+  'expected-without-unit': ({ text, unit }) => `„${text}“ hat keine Einheit; schreibe zum Beispiel „${text} ${unit}“.`,
   'not-a-relation': ({ name, near }) =>
     `„${name}“ ist keine Beziehung des Rechenwerks; ${near === undefined ? 'npm run ask listet sie auf.' : `meinst du ${near}?`}`,
   'relation-gives-nothing': ({ relation }) => `${relation} gibt nichts.`,

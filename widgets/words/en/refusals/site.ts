@@ -17,6 +17,7 @@ export const SITE = {
   'start-out-of-bounds': ({ name, start }) => `${name} starts at ${start}, outside its own bounds.`,
   'nothing-expected': ({ step }) =>
     `“${step}” does not say what you expect; write it at the end, for example “= 87.50 µm” (npm run ask prints it).`,
+  'expected-without-unit': ({ text, unit }) => `“${text}” has no unit; write for example “${text} ${unit}”.`,
   'not-a-relation': ({ name, near }) =>
     `“${name}” is not a relation of the engine; ${near === undefined ? 'npm run ask lists them.' : `did you mean ${near}?`}`,
   'relation-gives-nothing': ({ relation }) => `${relation} gives nothing.`,
