@@ -17,6 +17,7 @@ import { stlOf } from '../../widgets/assembly/files/stl.ts';
 import { modelXml, threeMfOf } from '../../widgets/assembly/files/three-mf.ts';
 import { clipPlate } from '../../widgets/assembly/print/clip-plate.ts';
 import { ladderOf, stripCoupon } from '../../widgets/assembly/print/coupons.ts';
+import { printsOf } from '../../widgets/assembly/print/own-prints.ts';
 import { type Plate, plateMesh, plateOutlines } from '../../widgets/assembly/print/plate.ts';
 import { capPart, postPart } from '../../widgets/assembly/print/turned-prints.ts';
 import { springPlate } from '../../widgets/assembly/spring/spring-plate.ts';
@@ -49,6 +50,13 @@ const free = { high: HEIGHT, stretch: 0, reach: 0 };
 const cap = valueIn(capPart({ flats: 12.9, clearance: -0.1, outside: 24, depth: 6 }, PRINTER));
 const post = valueIn(postPart({ hole: 6, clearance: 0.2, length: 30, screw: 3 }, PRINTER));
 const noThread = { crests: { below: 0, above: 0 } };
+/** What an adjuster has to print besides its parts: a spring, an arm and a post for its lock, and a knob. */
+const KEYED = valueIn(
+  readAdjuster(
+    'base = coupling nut 3/8-16 UNC, 28.575 mm | turned = adapter 3/8-16 UNC external 15 mm, M10x1.5 internal 15 mm blind, body 18 mm, hexagon 17 mm | carried = socket screw M10x1.5, thread 20 mm, head 10 mm | lock = key at 22 mm, clearance 0.1 mm | springs = 2 at 17 mm, 12 N, meander of 8 waves, legs 20 mm, connectors 4.2 mm, strip 2.7 mm, high 10 mm, length 40 mm, modulus 2077 MPa | divider = knob 50',
+  ),
+);
+const OWN = printsOf(KEYED).map(valueIn);
 const PLATES: readonly (readonly [string, Plate])[] = [
   ['ladder', ladderOf(13, 0.05).plate],
   ['strip coupon', stripCoupon(60, 2, 10)],
@@ -65,6 +73,7 @@ const PLATES: readonly (readonly [string, Plate])[] = [
   ['ovals with a short straight', springPlate({ ...free, form: { ...OVAL, shape: 'oval', h: 0.3 } })],
   ['strap', springPlate({ ...free, form: STRAP })],
   ['strap, stretched', springPlate({ ...free, form: STRAP, stretch: 2 })],
+  ...OWN.flatMap(({ name, shape }) => ('plate' in shape ? [[`own ${name}`, shape.plate] as const] : [])),
 ];
 const MESHES: readonly (readonly [string, Mesh])[] = [
   ...PLATES.map(([name, plate]) => [name, plateMesh(plate)] as const),
@@ -250,6 +259,53 @@ describe('the outline of a meander', () => {
   it('is as wide as the design says, and thick everywhere as drawn', () => {
     const xs = outline.map(([x]) => x);
     expect(Math.max(...xs) - Math.min(...xs)).toBeCloseTo(acrossOf(SPRING), 9);
+  });
+});
+
+describe('what an adjuster has to print besides its parts', () => {
+  const plateOf = (name: string): Plate => {
+    const found = OWN.find((p) => p.name === name)?.shape;
+    if (!found || !('plate' in found)) throw new Error(name);
+    return found.plate;
+  };
+  const span = (points: readonly (readonly [number, number])[], k: 0 | 1) =>
+    Math.max(...points.map((p) => p[k])) - Math.min(...points.map((p) => p[k]));
+  it('is its spring, the arm and the post of its lock, and its knob', () => {
+    expect(OWN.map(({ name, count }) => [name, count])).toEqual([
+      ['spring', 2],
+      ['arm', 1],
+      ['post', 1],
+      ['knob', 1],
+    ]);
+  });
+  it('is a spring as long between its holds as it is when nothing pulls it', () => {
+    // 40 mm at the mark, less 6 N over the rate of one; two wedges of 2½ strips stand beyond.
+    const rate = (KEYED.springs?.rate ?? 0) / 2;
+    expect(span(plateOf('spring').outline, 1)).toBeCloseTo(40 - 6 / rate + 2 * 2.5 * 2.7, 6);
+  });
+  it('is an arm whose slot lets the post through with its clearance, as far out as the key', () => {
+    const [, slot] = plateOf('arm').holes;
+    if (!slot) throw new Error('no slot');
+    // The post is 0.24 of the larger thread across, M10.
+    expect(span(slot, 1)).toBeCloseTo(0.24 * 10 + 0.1, 1);
+    const xs = slot.map(([x]) => x);
+    expect((Math.max(...xs) + Math.min(...xs)) / 2).toBeCloseTo(-22, 9);
+  });
+  it('is a knob with a notch for each of its marks, that of nought the deepest, over the hexagon', () => {
+    const { outline, holes } = plateOf('knob');
+    const rim = Math.max(...outline.map(([x, y]) => Math.hypot(x, y)));
+    const bottoms = outline.filter((p, i) => {
+      const r = (q: readonly [number, number] | undefined) => (q ? Math.hypot(q[0], q[1]) : 0);
+      return r(p) < rim - 1e-6 && r(outline.at(i - 1)) > r(p) && r(outline[(i + 1) % outline.length]) > r(p);
+    });
+    expect(bottoms).toHaveLength(50);
+    const depths = bottoms.map(([x, y]) => rim - Math.hypot(x, y));
+    expect(Math.max(...depths)).toBe(depths[0]);
+    expect(span(holes[0] ?? [], 1)).toBeCloseTo(17.2, 9);
+  });
+  it('is said not to come out where the marks would be finer than a printed line', () => {
+    const fine = { ...KEYED, divisions: 1000 };
+    expect(reasonIn(printsOf(fine).at(-1) as never)).toContain('fewer marks');
   });
 });
 

@@ -57,7 +57,7 @@ describe('the room of drawn springs', () => {
       'a strip too strained',
       `2 at 17 mm, 40 N, ${MEANDER.replace('length 40', 'length 46')}`,
       'strain',
-      /strained by 0\.73 %/,
+      /strained by 0\.73\s%/,
     ],
     ['five side by side', `5 at 17 mm, 12 N, ${MEANDER}`, 'each other', /each is 22\.7\smm wide/],
   ])('is not there, and one sentence says why: %s', (_, springs, why, says) => {

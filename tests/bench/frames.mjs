@@ -1,15 +1,14 @@
 /**
  * From a key on a figure’s main control to the frame that shows it, for every widget, as is and with the processor slowed.
  * The wait for the screen, 8 ms in the mean, is in it. Processor time is what the page’s thread spent on a key in all, words
- * that follow the picture included: it does not grow when the machine has other work. Without a graphics card the page's thread also
- * waits for a rasteriser on the same processor, and a thread that is slowed counts its waiting; so figures that are drawn by WebGL are
- * measured once more with nothing to rasterise.
+ * that follow the picture included: it hardly grows when the machine has other work, while a thread that is slowed counts its waiting too. Script is
+ * what of it ran in scripts, with what they asked of the browser. Solids are drawn by a worker, whose time is none of the page's.
  */
 import { controlOf, figuresOf } from './controls.mjs';
 import { median, notebook, open, quantile, wait, withSite } from './support.mjs';
 
 export const title =
-  'Key to painted frame, ms: median (95 %), aim ≤ 16.7, slowed 4× ≤ 50; busy: processor time of the page for a key, ms';
+  'Key to painted frame, ms: median (95 %), aim ≤ 16.7, slowed 4× ≤ 50; busy: processor time of the page for a key, ms, script: of scripts';
 
 const PRESSES = 32;
 /** The first presses compile; they are not the reader's usual ones. */
@@ -27,13 +26,9 @@ export const bench = async (line) => {
     for (const { page, name } of figures) {
       const told = [];
       for (const [slowed, aim] of AIMS) {
-        const { kind, frames, busy, drawn } = await pressed(browser, site + page, name, slowed);
+        const { kind, frames, busy, script } = await pressed(browser, site + page, name, slowed);
         if (slowed === 1) told.push(kind.padEnd(6));
-        told.push(`busy ${busy.toFixed(1)}`);
-        if (drawn) {
-          const still = await pressed(browser, site + page, name, slowed, true);
-          told.push(`(nothing to rasterise ${still.busy.toFixed(1)})`);
-        }
+        told.push(`busy ${busy.toFixed(1)} script ${script.toFixed(1)}`);
         told.push(`${slowed}×: ${median(frames).toFixed(1)} (${quantile(frames, 0.95).toFixed(1)})`);
         if (!(median(frames) <= aim)) over.push(`${name} at ${slowed}×`);
       }
@@ -43,14 +38,12 @@ export const bench = async (line) => {
   line('over the aim', over.length === 0 ? 'none' : over.join(', '));
 };
 
-const pressed = async (browser, address, name, slowed, nothingDrawn = false) => {
+const pressed = async (browser, address, name, slowed) => {
   const { page, client, close } = await open(browser, address, { slowed });
   const { kind, keys } = await controlOf(page, name);
-  const drawn = (await page.locator(`figure[data-figure="${name}"] .is-live canvas`).count()) > 0;
-  if (nothingDrawn) await page.evaluate(drawNothing);
   await client.send('Performance.enable', { timeDomain: 'threadTicks' });
   await page.evaluate(watchFrames);
-  let from = 0;
+  let from;
   for (let i = 0; i < WARM + PRESSES; i++) {
     if (i === WARM) from = await busyTime(client);
     // Some one way, as many back.
@@ -59,20 +52,16 @@ const pressed = async (browser, address, name, slowed, nothingDrawn = false) => 
     // Out of step with the screen, as hands are.
     await wait(40 + 25 * Math.random());
   }
-  const busy = ((await busyTime(client)) - from) / PRESSES;
+  const to = await busyTime(client);
+  const each = (name) => (to[name] - from[name]) / PRESSES;
   const frames = (await page.evaluate(() => globalThis.benchFrames)).slice(WARM);
   await close();
-  return { kind, frames, busy, drawn };
+  return { kind, frames, busy: each('TaskDuration'), script: each('ScriptDuration') };
 };
 
 const busyTime = async (client) => {
   const { metrics } = await client.send('Performance.getMetrics');
-  return 1000 * (metrics.find(({ name }) => name === 'TaskDuration')?.value ?? Number.NaN);
-};
-
-/** In the page: all calls are made but those that fill pixels. */
-const drawNothing = () => {
-  for (const call of ['drawElements', 'drawArrays']) WebGL2RenderingContext.prototype[call] = () => {};
+  return Object.fromEntries(metrics.map(({ name, value }) => [name, 1000 * value]));
 };
 
 /** In the page: each key, from the moment the browser took it to just after the frame it led to was laid out and painted. */

@@ -9,7 +9,8 @@ import { buildNotebook } from '../../widgets/site/build.mjs';
 import { inDeep } from '../support/deep.ts';
 import { inChromium } from '../support/engines.ts';
 import { englishIn } from '../support/english.ts';
-import { useBrowser } from '../support/page.ts';
+import { expectGoodLettering } from '../support/letter-sizes.ts';
+import { pageNames, readThrough, useBrowser } from '../support/page.ts';
 
 const { visit } = useBrowser();
 
@@ -32,6 +33,13 @@ describe.skipIf(inDeep.skip || inChromium.skip)('the German edition', () => {
     }
     expect(faults).toEqual([]);
   });
+
+  for (const name of pageNames())
+    it(`letters the drawings of ${name} well, as they open and at their ends`, async () => {
+      const { page } = await visit(name, { from: from(), fresh: true });
+      await readThrough(page);
+      await expectGoodLettering(page);
+    });
 
   it('takes a decimal comma, writes one, and puts a point into its link', async () => {
     const { page } = await visit('one-screw.html', { from: from() });

@@ -3,7 +3,7 @@
 import { describe, expect, it } from 'vitest';
 import { howMany, inDeep, some } from '../support/deep.ts';
 import type { Locator } from '../support/driven.ts';
-import { settled, shown, units, useBrowser, words } from '../support/page.ts';
+import { figure, settled, shown, units, useBrowser, words } from '../support/page.ts';
 
 const { visit } = useBrowser();
 
@@ -55,6 +55,40 @@ describe('a prediction', () => {
       expect(await place.locator('.scale').innerHTML()).not.toMatch(/NaN|Infinity/);
     }
     expect(await page.locator('.predict .verdict').first().getAttribute('role')).toBe('status');
+  });
+
+  it('covers what the figure under it says while that is its answer', async () => {
+    const { page } = await visit('per-flat.html');
+    const place = await shown(figure(page, 'divided-turn'));
+    const told = place.locator('[data-told]').first();
+    const says = place.locator('[data-says]');
+    const all = async () => [
+      await says.isVisible(),
+      await told.isVisible(),
+      await place.locator('.covered').isVisible(),
+    ];
+    expect(await all()).toEqual([false, false, true]);
+    const answer = page.locator('.predict .reveal summary').first();
+    await answer.click();
+    expect(await all()).toEqual([true, true, false]);
+    await answer.click();
+    expect(await all()).toEqual([false, false, true]);
+    await predict(page.locator('.predict').first(), '14.6');
+    await answer.click();
+    expect(await all()).toEqual([true, true, false]);
+    await page.reload();
+    expect(await says.isVisible()).toBe(true);
+  });
+
+  it('shows what goes, and where it was said to go', async () => {
+    const { page } = await visit('three-parts.html');
+    const place = await shown(page.locator('.predict').first());
+    await place.locator('.way-picture rect').waitFor();
+    expect(await place.locator('.way-picture rect').isVisible()).toBe(true);
+    await place.getByLabel(/up$/).check();
+    await place.getByRole('button', { name: /prediction/ }).click();
+    expect(await place.locator('.way-picture rect').count()).toBe(2);
+    expect(await place.locator('.way-picture rect').nth(1).isVisible()).toBe(true);
   });
 
   it('that can’t be read gives a sentence and shows nothing', inDeep, async () => {

@@ -1,29 +1,33 @@
 /** The solid: drawn by WebGL, turned and looked round by hand, put together by its buttons, at rest when nothing moves, and whole again after its context was lost. */
 import { expect, it } from 'vitest';
-import { inDeep } from '../support/deep.ts';
+import { inDeep, some } from '../support/deep.ts';
 import { beyond, type Locator, type Page } from '../support/driven.ts';
 import { inChromium } from '../support/engines.ts';
-import { fieldIn, figure, sentence, settled, shown, useBrowser, type Way, words } from '../support/page.ts';
+import { asFiles, fieldIn, figure, sentence, settled, shown, useBrowser, type Way, words } from '../support/page.ts';
 
 const { visit } = useBrowser({ solids: true });
 
-/** Counts calls and triangles that go to the picture, and lends the context so that it can be lost. */
+/** Before the script that draws: counts calls and triangles that go to the picture, and lends the context so that it can be lost. */
 const COUNTS = `(() => {
-  window.drawn = { calls: 0, triangles: 0 };
+  self.drawn = { calls: 0, triangles: 0 };
   const { drawArrays, drawElements } = WebGL2RenderingContext.prototype;
   WebGL2RenderingContext.prototype.drawArrays = function (mode, first, count) {
-    window.drawn.calls++; window.drawn.triangles += count / 3; window.drawn.gl = this;
+    self.drawn.calls++; self.drawn.triangles += count / 3; self.drawn.gl = this;
     return drawArrays.call(this, mode, first, count);
   };
   WebGL2RenderingContext.prototype.drawElements = function (mode, count, ...more) {
-    window.drawn.calls++; window.drawn.triangles += count / 3; window.drawn.gl = this;
+    self.drawn.calls++; self.drawn.triangles += count / 3; self.drawn.gl = this;
     return drawElements.call(this, mode, count, ...more);
   };
-})()`;
+})();`;
 
-const open = async (way: Way = {}): Promise<{ page: Page; section: Locator; view: Locator }> => {
+const open = async (way: Way = {}, before = ''): Promise<{ page: Page; section: Locator; view: Locator }> => {
   const { page } = await visit('per-flat.html', { ...way, fresh: true });
-  await beyond(page).addInitScript(COUNTS);
+  if (before !== '') await beyond(page).addInitScript(before);
+  await beyond(page).route(/solid-painter/, async (route) => {
+    const answer = await route.fetch();
+    await route.fulfill({ response: answer, body: COUNTS + (await answer.text()) });
+  });
   await beyond(page).goto(new URL('three-parts.html', page.url()).href);
   const section = await shown(figure(page, 'solid'));
   const view = section.locator('[data-solid]');
@@ -32,8 +36,14 @@ const open = async (way: Way = {}): Promise<{ page: Page; section: Locator; view
   return { page, section, view };
 };
 
+/** Where it is drawn: in the worker that was begun last, or on the page. */
+const askPainter = <R>(page: Page, expression: string): Promise<R> => {
+  const worker = beyond(page).workers().at(-1);
+  return worker ? worker.evaluate<R>(expression) : beyond(page).evaluate<R>(expression);
+};
+
 const drawn = (page: Page): Promise<{ calls: number; triangles: number }> =>
-  page.evaluate('({ calls: window.drawn.calls, triangles: window.drawn.triangles })');
+  askPainter(page, '({ calls: self.drawn?.calls ?? 0, triangles: self.drawn?.triangles ?? 0 })');
 
 /** The fine picture comes a moment after the last change; then nothing more is drawn. */
 const atRest = async (page: Page): Promise<void> => {
@@ -115,16 +125,51 @@ it('is put together by its buttons, by keys alone, and shown whole again', inChr
 it('shows the line drawing when its context is lost, and the solid when it is back', inChromium, async () => {
   const { page, section } = await open();
   const before = await weight(page, section);
-  await page.evaluate('window.lost = window.drawn.gl.getExtension("WEBGL_lose_context"); window.lost.loseContext()');
+  await askPainter(page, 'self.lost = self.drawn.gl.getExtension("WEBGL_lose_context"); self.lost.loseContext()');
   await section.locator('.solid-still [data-still] path').first().waitFor({ state: 'visible' });
   // The numbers go on meanwhile.
   await section.locator('[data-knob]').press('ArrowRight');
   await settled(page);
   expect(await sentence(section)).toMatch(/turns clockwise/);
-  await page.evaluate('window.lost.restoreContext()');
+  await askPainter(page, 'self.lost.restoreContext()');
   await section.locator('.is-live canvas').waitFor({ state: 'visible' });
   await atRest(page);
   expect(await weight(page, section)).toBeGreaterThan(0.7 * before);
+});
+
+/** A browser that has none, in a worker and on a page. */
+const NO_WEBGL =
+  '(self.OffscreenCanvas ?? HTMLCanvasElement).prototype.getContext = () => null; if (self.HTMLCanvasElement) HTMLCanvasElement.prototype.getContext = () => null;';
+
+/** A worker that can't be begun, one whose script does not come up, and one that the browser has ended. */
+const NO_WORKERS = {
+  barred: 'window.Worker = class { constructor() { throw new DOMException("barred", "SecurityError"); } };',
+  broken:
+    'window.Worker = class { constructor() { setTimeout(() => this.onerror?.(new Event("error"))); } postMessage() {} terminate() {} };',
+  silent:
+    'const later = setTimeout; window.setTimeout = (run, ms) => later(run, ms >= 2000 ? 150 : ms); window.Worker = class { postMessage() {} terminate() {} };',
+} as const;
+it.each(some(1, ['broken', 'barred', 'silent'] as const))(
+  'is drawn on the page where its worker is %s',
+  inChromium,
+  async (kind) => {
+    const { page, section } = await open({}, NO_WORKERS[kind]);
+    expect(beyond(page).workers()).toEqual([]);
+    const before = await drawn(page);
+    await section.locator('[data-knob]').press('ArrowRight');
+    await atRest(page);
+    expect((await drawn(page)).calls).toBeGreaterThan(before.calls);
+    expect(await words(section.locator('[data-motion=carried]'))).toMatch(/^▲ /);
+  },
+);
+
+it('is drawn by a worker where the page is served, and by the page where it is opened as a file', inDeep, async () => {
+  const served = await open();
+  expect(beyond(served.page).workers().length).toBe(1);
+  const { page } = await visit('three-parts.html', { fresh: true, from: asFiles() });
+  const section = await shown(figure(page, 'solid'));
+  await section.locator('.is-live canvas').waitFor();
+  expect(beyond(page).workers()).toEqual([]);
 });
 
 it('lets the carried part go round when the lock is off', inDeep, async () => {
@@ -187,4 +232,24 @@ it.each([
     expect(label.y + label.height, role).toBeLessThanOrEqual(box.y + box.height + 1);
     expect(label.x + label.width, role).toBeLessThanOrEqual(way.viewport.width);
   }
+});
+
+it.each([
+  ['without a script', { javaScriptEnabled: false }],
+  ['without WebGL', {}],
+] as const)('stands as a line drawing with its sentence, %s', inDeep, async (_, way) => {
+  const { page } = await visit('per-flat.html', { ...way, fresh: true });
+  await beyond(page).route(/solid-painter/, (route) =>
+    route.fetch().then(async (answer) => route.fulfill({ response: answer, body: NO_WEBGL + (await answer.text()) })),
+  );
+  await beyond(page).goto(new URL('three-parts.html', page.url()).href);
+  const section = figure(page, 'solid');
+  await section.scrollIntoViewIfNeeded();
+  if (!('javaScriptEnabled' in way)) {
+    await shown(section);
+    await section.locator('[data-slider=cut]').waitFor({ state: 'hidden' });
+  }
+  expect(await section.locator('.solid-still [data-still] path').first().isVisible()).toBe(true);
+  expect(await section.locator('canvas:visible').count()).toBe(0);
+  expect(await sentence(section)).toMatch(/\.$/);
 });

@@ -9,6 +9,7 @@ import { acceptedText, answerText, draws, type Item, itemAt, picksAt } from '../
 import { within } from '../../widgets/exercises/interval.ts';
 import { judge } from '../../widgets/exercises/judge.ts';
 import { stepLines } from '../../widgets/exercises/steps-text.ts';
+import PUBLISHED from '../reference/thread-limits.json' with { type: 'json' };
 import { BANK, EXERCISES } from '../support/bank.ts';
 import { howMany } from '../support/deep.ts';
 import { ownAnswer } from '../support/own-answers.ts';
@@ -22,11 +23,20 @@ const SEEDS = howMany(150, 10_000);
 const root = ({ d, P }: Screw): number => d - 1.226_869_322 * P;
 const atan = Math.atan;
 
+type Limits = Partial<Record<'D2max' | 'd2min', number>>;
 type Own = (pick: (name: string) => string) => number;
 const pair = (pick: (name: string) => string): number => screw(pick('C')).L - screw(pick('A')).L;
 
 /** The answer in the unit asked. */
 const OWN: Readonly<Record<string, Own>> = {
+  // The limits as they are published, and not by the formulas.
+  'batch-loosest': (p) => {
+    const room = (name: string, limits: Readonly<Record<string, Limits>>, unit: number): number => {
+      const { D2max = Number.NaN, d2min = Number.NaN } = limits[p(name).replace(/ UN.*$|-6H.*$/, '')] ?? {};
+      return (D2max - d2min) * unit * Math.tan(Math.PI / 6);
+    };
+    return (room('A', PUBLISHED.iso.rows, 1) + room('C', PUBLISHED.unified.rows, INCH)) / Math.abs(pair(p));
+  },
   'strip-rate': (p) => {
     const I = (value(p('b_f')) * value(p('t_f')) ** 3) / 12;
     return (12 * value(p('E_f')) * I) / value(p('l_m')) ** 3;
@@ -80,6 +90,11 @@ const OWN: Readonly<Record<string, Own>> = {
   // The last place that touches: a radius out, and half the engagement below, on a flank that slopes by 30°.
   'push-on-part': (p) =>
     (value(p('F')) * (value(p('d_2')) / 2 + (value(p('l_e')) / 2) * Math.tan(Math.PI / 6))) / value(p('y')),
+  // A twelfth of the engagement, on a flank of 30°, against the height over the place where the flanks point to.
+  'nut-or-screw': (p) => {
+    const above = value(p('y')) + (value(p('d_2')) / 2) * Math.tan(Math.PI / 3);
+    return (value(p('F')) * (value(p('l_e')) / 12) * Math.tan(Math.PI / 6)) / (above + value(p('l_e')) / 6);
+  },
   // Full thread is 5/8 of the sharp height and an eighth more, on each side: 1.299 038 pitches off the diameter.
   'tap-hole': (p) => screw(p('thread')).d - (value(p('q_t')) / 100) * 1.299_038_106 * screw(p('thread')).P,
   'turns-there-are': (p) => (value(p('l_s')) - screw(p('thread')).d) / screw(p('thread')).L,
@@ -114,7 +129,7 @@ const OWN: Readonly<Record<string, Own>> = {
 const NUMBERS = EXERCISES.filter((e) => e.kind === undefined);
 
 /** The sheet has two over its two pages, the card of the bench one. */
-const SHORT: Readonly<Record<string, number>> = { 'design-sheet': 2, 'bench-card': 1 };
+const SHORT: Readonly<Record<string, number>> = { 'design-sheet': 2, 'bench-card': 1, 'jack-as-built': 2 };
 
 describe('the exercises of the chapters', () => {
   it('have thirty sound items or more each, all asked in other words, so that a class is not asked the same', () => {

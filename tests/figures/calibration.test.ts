@@ -222,7 +222,9 @@ describe('the field of readings', () => {
   it('says what was supposed, and what a link does not carry', () => {
     expect(TEXTS.runs.note('0 1\n1 2')).toBe('No header: positions in turns and readings in µm supposed.');
     const long = ['turns; reading (µm)', ...Array.from({ length: 400 }, (_, i) => `${i}; ${i}`)].join('\n');
-    expect(TEXTS.runs.note(long)).toBe('Too long for the address: a link does not carry it.');
+    expect(TEXTS.runs.note(long)).toBe(
+      'Too long for the address: a link does not carry it, and brings it back only in this browser.',
+    );
     expect(isCarried(SHOP)).toBe(true);
     expect(longestOf('runs')).toBeGreaterThan(5e6);
     expect(longestOf('taps')).toBeLessThan(1000);

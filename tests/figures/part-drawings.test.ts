@@ -2,10 +2,12 @@
 import { describe, expect, it } from 'vitest';
 import { type Adjuster, partsOf, standing } from '../../widgets/assembly/adjuster/adjuster.ts';
 import { partsListOf } from '../../widgets/assembly/adjuster/parts-list.ts';
+import { postOf } from '../../widgets/assembly/adjuster/post.ts';
 import { readAdjuster } from '../../widgets/assembly/adjuster/text.ts';
 import { hatch, LETTERS, type Mark, paperDxf, paperSvg } from '../../widgets/assembly/files/paper.ts';
-import { postOf, springsOf } from '../../widgets/figures/kit/adjuster-extras.ts';
+import { springsOf } from '../../widgets/figures/kit/adjuster-extras.ts';
 import { assemblySheet } from '../../widgets/figures/part-drawings/assembly-sheet.ts';
+import { otherSheets } from '../../widgets/figures/part-drawings/print-sheet.ts';
 import { PAPERS } from '../../widgets/figures/part-drawings/sheet-of-paper.ts';
 import { type PaperSheet, partSheet } from '../../widgets/figures/part-drawings/sheets.ts';
 import { readTitleBlock } from '../../widgets/input/title-block.ts';
@@ -75,6 +77,69 @@ describe.each(BOOK.map(([name]) => name))('the sheets of the %s', (name) => {
         }
     },
   );
+});
+
+describe('the sheets of what is printed or bought besides', () => {
+  const RISER =
+    'base = coupling nut 3/8-16 UNC, 28.575 mm | turned = adapter 3/8-16 UNC external 15 mm, M10x1.5 internal 15 mm blind, body 18 mm, hexagon 17 mm | carried = socket screw M10x1.5, thread 20 mm, head 10 mm | lock = key at 22 mm, clearance 0.1 mm | divider = knob 50 | springs = 2 at 17 mm, 12 N, ';
+  const sheetsFor = (drawing: string, paper: Paper, view: 'metric' | 'inch' = 'metric') =>
+    otherSheets(valueIn(readAdjuster(RISER + drawing))).map(
+      ({ name, sheet }) => [name, valueIn(sheet('5 of 8', { paper, block, view }))] as const,
+    );
+  const MEANDER =
+    'meander of 8 waves, legs 20 mm, connectors 4.2 mm, strip 2.7 mm, high 10 mm, length 40 mm, modulus 2077 MPa';
+  it.each([
+    MEANDER,
+    'row of 3 rings, radius 5.2 mm, strip 0.9 mm, high 10 mm, length 44 mm, modulus 2077 MPa',
+    'row of 2 ovals, radius 4 mm, straights 9 mm, strip 1.35 mm, high 10 mm, length 44 mm, modulus 2077 MPa',
+    'strap, span 27 mm, strip 1.35 mm, high 8 mm, modulus 2077 MPa',
+    'coil of 5.25 turns, wire 0.8 mm, diameter 6.4 mm, length 40 mm, modulus 81370 MPa',
+  ])('stand within their frame, with no letters on letters: %s', (drawing) => {
+    for (const paper of ['A4 upright', 'Letter upright', 'A3 across'] as const)
+      for (const view of ['metric', 'inch'] as const)
+        for (const [what, sheet] of sheetsFor(drawing, paper, view)) {
+          const all = boxes(sheet);
+          for (const [i, a] of all.entries()) {
+            const at = `${what} ${paper} ${view}: ${a.words}`;
+            expect(a.left, at).toBeGreaterThan(19);
+            expect(a.right, at).toBeLessThan(sheet.width - 9);
+            for (const b of all.slice(i + 1))
+              expect(
+                Math.min(a.right, b.right) - Math.max(a.left, b.left) > 0.2 &&
+                  Math.min(a.high, b.high) - Math.max(a.low, b.low) > 0.2,
+                `${at} on ${b.words}`,
+              ).toBe(false);
+          }
+        }
+  });
+  it('are those of spring, arm, post and knob, each with what it is made by', () => {
+    const sheets = sheetsFor(MEANDER, 'A4 upright');
+    expect(sheets.map(([name]) => name)).toEqual(['spring', 'arm', 'post', 'knob']);
+    const [spring, arm, , knob] = sheets.map(([, sheet]) => wordsOn(sheet));
+    for (const words of [
+      'meander, 8 half waves',
+      'leg 20',
+      'connector 4.2',
+      'strip 2.7 thick',
+      '2 needed',
+      '10',
+      '22.7',
+    ])
+      expect(spring).toContain(words);
+    expect(arm?.some((w) => w.startsWith('slot 3.5 × 2.5'))).toBe(true);
+    expect(knob).toContain('50 marks in the rim');
+  });
+  it('draw a coil by the table of its data', () => {
+    const [coil] = sheetsFor(
+      'coil of 5.25 turns, wire 0.8 mm, diameter 6.4 mm, length 40 mm, modulus 81370 MPa',
+      'A4 upright',
+    );
+    const words = wordsOn(coil?.[1] as PaperSheet);
+    for (const said of ['wire ⌀0.8', 'mean diameter 6.4', 'outside diameter 7.2', '5.25 turns that work'])
+      expect(words).toContain(said);
+    // Its coils closed: one more than works, each a wire.
+    expect(words).toContain('5');
+  });
 });
 
 describe('a sheet of a part', () => {

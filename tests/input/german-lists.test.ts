@@ -33,6 +33,11 @@ const taken = (name: string, typed: string): unknown => {
 };
 
 const IN_GERMAN: readonly (readonly [string, string, string])[] = [
+  [
+    'adjuster',
+    'Grundteil = Langmutter M10, 20 mm\nStellteil = Schraube M10 30 mm, Kopf 7 mm\nFedern = 2 bei 15 mm, 12 N, Reihe aus 3 Ringen, Radius 5,2 mm, Streifen 1,2 mm, hoch 10 mm, Länge 40 mm, E-Modul 2077 MPa, verliert 9 %',
+    'base = coupling nut M10, 20 mm\nturned = screw M10 30 mm, head 7 mm\nsprings = 2 at 15 mm, 12 N, row of 3 rings, radius 5.2 mm, strip 1.2 mm, high 10 mm, length 40 mm, modulus 2077 MPa, loses 9 %',
+  ],
   ['dividers', 'Zwölfkant, Vierkant, Drehknopf 50', 'twelve points, square, knob 50'],
   ['series', 'Regelgewinde, Feingewinde, UNF', 'coarse, fine, UNF'],
   ['taps', 'M10x1,5; M8 Feingewinde; M6 links', 'M10x1.5; M8 fine; M6 left hand'],

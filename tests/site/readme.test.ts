@@ -113,7 +113,7 @@ const NUMBERS: readonly (readonly [phrase: string, file: string, there: string])
   ],
   ['letters (15 px for', 'widgets/figures/kit/drawing.css', '--letter: 15px;'],
   ['13 px for the rest', 'widgets/figures/kit/drawing.css', 'var(--letter, 13px)'],
-  ['"version": 2,', 'widgets/assembly/design-file.ts', 'DESIGN_VERSION = 2'],
+  ['"version": 3,', 'widgets/assembly/design-file.ts', 'DESIGN_VERSION = 3'],
   [
     'four thousand of them, always the same, and a hundred thousand in',
     'tests/support/any-text.ts',

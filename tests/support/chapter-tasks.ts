@@ -309,7 +309,7 @@ export const TASKS: readonly Task[] = [
   },
   {
     widget: 'beside-bought',
-    page: 'bench-card.html',
+    page: 'design-sheet.html',
     asks: 'raise the load, and read which thread goes first and what it carries',
     work: (hands) => hands.step('Load to be carried', 3),
     says: /moves ([\d.]+) times less than a turn of the bought screw/,
@@ -464,7 +464,7 @@ export const TASKS: readonly Task[] = [
   },
   {
     widget: 'pushed-jack',
-    page: 'pushed-from-the-side.html',
+    page: 'jack-as-built.html',
     asks: 'take the push away: then the tip is moved by nothing',
     work: async (hands) => {
       await hands.step('Push from the side', -2);
@@ -474,7 +474,7 @@ export const TASKS: readonly Task[] = [
   },
   {
     widget: 'jack-solid',
-    page: 'pushed-from-the-side.html',
+    page: 'jack-as-built.html',
     asks: 'turn on to one turn and take the push away, and read where the tip is then',
     work: async (hands) => {
       await hands.step('Turns of the run', 3);
@@ -485,7 +485,7 @@ export const TASKS: readonly Task[] = [
   },
   {
     widget: 'which-part',
-    page: 'pushed-from-the-side.html',
+    page: 'jack-as-built.html',
     asks: 'ask for the place sideways',
     work: async (hands) => {
       await hands.choose('the place sideways');

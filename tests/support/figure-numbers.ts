@@ -7,7 +7,7 @@ import { valueIn } from './results.ts';
 export const startOf = (widget: string): { numbers: Numbers; inputs: readonly Input[] } => {
   for (const { file, text } of CHAPTERS)
     for (const { info } of blocksOf(text, 'figure')) {
-      const [, name, id] = /^figure (\S+) (?:with )?([\w-]+):/.exec(info) ?? [];
+      const [, name, id] = /^figure (\S+) (?:with )?([\w-]+)(?: measured)?:/.exec(info) ?? [];
       if (name !== widget) continue;
       const inputs = press(text, file).model.sets.find((s) => s.id === id)?.inputs ?? [];
       const values = inputs.map((input) => [input.name, valueIn(readInput(input, input.start, 'metric'))] as const);

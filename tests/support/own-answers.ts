@@ -175,6 +175,7 @@ export const ANSWERS: Readonly<Record<string, Own>> = {
     const lead = screw(p('thread')).L / PI / flanks(p);
     return ((slope - lead) / (1 + slope * lead)) * cos(DEG30);
   },
+  'lifts-or-tips': (q, p) => push(q, p),
   'circle-of-tip': (q) => q('e_o') + q('y') * q('alpha_o'),
   'guide-tilts': (q) => (q('y') / q('l_e')) * q('c'),
   'springs-in-chain': (q) => (q('k_1') * q('k_2')) / (q('k_1') + q('k_2')),
@@ -309,6 +310,7 @@ export const LINES: Readonly<Record<string, Lines>> = {
     const c = q('D_2') - q('d_2');
     return [c, c * tan(DEG30) - q('delta_L')];
   },
+  'coat-wrong-line': (q) => [q('c') / 2 / 2, (q('c') - 4 * q('t_z')) * tan(DEG30)],
   'lost-wrong-line': (q, p) => {
     const turns = (q('j_A') + q('j_C')) / amountNet(p);
     return [net(p), turns, turns * q('k')];

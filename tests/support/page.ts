@@ -150,6 +150,11 @@ export const useBrowser = ({
       serviceWorkers: 'block',
       ...options,
     });
+    // What bars a page from WebGL does not bar its workers.
+    if (!solids && engine() === 'chromium')
+      await context.addInitScript(
+        'if (self.HTMLCanvasElement) delete HTMLCanvasElement.prototype.transferControlToOffscreen',
+      );
     // Not every engine says on its console what the page’s policy stopped.
     await context.addInitScript(() =>
       document.addEventListener('securitypolicyviolation', ({ effectiveDirective, blockedURI }) =>

@@ -11,7 +11,7 @@ export type Readings = Readonly<Record<string, string>>;
 
 const LISTS: ReadonlySet<string> = new Set<TextName>([
   ...(['runs', 'piece', 'dated', 'warmth', 'gauge', 'method', 'settled'] as const),
-  ...(['feet', 'readings', 'rounds', 'stands', 'passport', 'hardware'] as const),
+  ...(['feet', 'readings', 'rounds', 'stands', 'passport', 'hardware', 'ticked'] as const),
 ]);
 
 /** Characters that are kept of a page: a browser has room for some millions in all. */

@@ -16,7 +16,7 @@ import { type SymbolName, symbolFact } from '../engine/index.ts';
 import { CHOICES, choiceSays, optionText } from '../input/choices.ts';
 import { stepsOf } from '../input/dividers.ts';
 import { nextStep } from '../input/next-step.ts';
-import { longestOf, TEXTS, type TextName } from '../input/texts.ts';
+import { longestOf, TEXTS, type TextName, textSays } from '../input/texts.ts';
 import { neighbourOf } from '../input/thread-step.ts';
 import { all, make, setText } from './dom.ts';
 import type { Store } from './store.ts';
@@ -40,6 +40,13 @@ export const mountInputs = (place: HTMLElement, store: Store): void => {
   store.onChange((sets) => {
     if (sets.has(set)) refresh();
   });
+};
+
+/** A label that the chapter gives is in its language, among fields in that of the edition. */
+const writtenIn = ({ kind, name, label }: Input): { readonly lang?: string } => {
+  const lang = document.querySelector('article')?.lang;
+  const own = kind === 'quantity' ? symbolFact(name).says : kind === 'text' ? textSays(name) : label;
+  return lang && label !== own ? { lang } : {};
 };
 
 interface Row {
@@ -96,7 +103,7 @@ const typedRow = (set: string, input: Exclude<Input, { kind: 'choice' }>, store:
   const element = make(
     'div',
     { class: `field ${input.kind}`, 'data-field': input.name, 'data-sym': input.kind === 'thread' ? '' : input.name },
-    make('label', { for: id }, capital(input.label)),
+    make('label', { for: id, ...writtenIn(input) }, capital(input.label)),
     box,
     note,
   );

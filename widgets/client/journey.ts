@@ -53,6 +53,8 @@ export const callDone = (slug: string, done: boolean): void => {
   write({ done: done ? [...others, slug] : others });
 };
 
+export const hasPredicted = (slug: string, index: number): boolean => journey().predicted.includes(`${slug} ${index}`);
+
 export const recordPrediction = (slug: string, index: number): void => {
   const name = `${slug} ${index}`;
   const { predicted } = journey();
@@ -68,10 +70,9 @@ export const eraseJourney = (): void => {
 
 /** How many of these tasks are done, of predictions by their index on a page and exercises by name. */
 export const tasksDone = (slug: string, predictions: readonly number[], exercises: readonly string[]): number => {
-  const { predicted } = journey();
   const solved = progress();
   return (
-    predictions.filter((index) => predicted.includes(`${slug} ${index}`)).length +
+    predictions.filter((index) => hasPredicted(slug, index)).length +
     exercises.filter((id) => Object.hasOwn(solved, id) && (solved[id]?.right ?? 0) > 0).length
   );
 };

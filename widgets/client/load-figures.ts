@@ -2,7 +2,7 @@
  * Fetches the script of a figure when it comes near the window, and before it those that carry what it shares with others. Classic
  * scripts, since a page may run from a file; the dev server imports the modules themselves.
  */
-import type { Figure } from '../figures/kit/figure.ts';
+import type { Figure, InBackground } from '../figures/kit/figure.ts';
 
 /** By late script its file, those that run before it, in their order, and its worker. */
 type Scripts = Readonly<
@@ -64,14 +64,27 @@ export const loadFigure = async (name: string): Promise<Figure | undefined> => {
   const module = await loadModule(name);
   const figure =
     module && Object.values(module).find((value): value is Figure => isFigure(value) && value.name === name);
-  const worker = workerOf(name);
-  if (worker !== undefined) figure?.lendWorker?.(new URL(worker, document.baseURI).href);
+  if (figure?.worker) lendWorker(figure.worker, __FIGURES__[name]?.worker);
   return figure;
 };
 
-/** Where the script of a figure's worker stands, if it has one; the dev server has all of them in one place. */
-const workerOf = (name: string): string | undefined =>
-  import.meta.env.DEV ? `/widgets/figures/${name}/worker.ts` : __FIGURES__[name]?.worker;
+const lendWorker = ({ file, lend }: InBackground, built: string | undefined): void => {
+  const script = import.meta.env.DEV ? `/widgets/figures/${file}.ts` : built;
+  if (script === undefined) return;
+  const { href, protocol } = new URL(script, document.baseURI);
+  // A page from a file may begin no worker, nor one that holds everything itself, which has no file of it.
+  const served = /^https?:$/.test(protocol) && !window.unpackNotebook;
+  lend({
+    address: served ? href : undefined,
+    run: () =>
+      import.meta.env.DEV
+        ? import(/* @vite-ignore */ script).then(
+            () => true,
+            () => false,
+          )
+        : runScript(script),
+  });
+};
 
 const fromScript = async (name: string): Promise<FigureModule | undefined> => {
   const script = __FIGURES__[name];

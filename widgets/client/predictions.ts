@@ -13,7 +13,7 @@ import type { Prediction } from '../page/model.ts';
 import { reasonOf } from '../words/reason.ts';
 import { answerForm } from './answer-form.ts';
 import { make, setText, whenSent } from './dom.ts';
-import { recordPrediction } from './journey.ts';
+import { hasPredicted, recordPrediction } from './journey.ts';
 import { loadModule } from './load-figures.ts';
 import type * as Practice from './practice/practice.ts';
 import { judgePrediction } from './prediction-words.ts';
@@ -23,11 +23,22 @@ type Pictures = Pick<typeof Practice, 'judgeSign' | 'pictureField'>;
 
 /** A prediction on a picture waits for the script of pictures; without it the question stands as it is printed. */
 export const mountPrediction = (place: HTMLElement, model: Prediction, store: Store, index: number): void => {
+  uncoverWhenMade(store, index);
   if (model.on === undefined) mount(place, model, store, index, undefined);
   else
     void loadModule('practice').then((part) => {
       if (part) mount(place, model, store, index, part as Pictures);
     });
+};
+
+/** The figure under it that says the answer is uncovered once this was predicted, here or on an earlier visit, or the figure is worked. */
+const uncoverWhenMade = (store: Store, index: number): void => {
+  const figure = document.querySelector<HTMLElement>(`[data-waits="${index}"]`);
+  if (!figure) return;
+  if (hasPredicted(document.body.dataset.page ?? '', index)) delete figure.dataset.waits;
+  store.onChange((sets) => {
+    if (sets.has(figure.dataset.set ?? '')) delete figure.dataset.waits;
+  });
 };
 
 const mount = (
@@ -79,6 +90,7 @@ const mount = (
     made = value;
     judge();
     recordPrediction(document.body.dataset.page ?? '', index);
+    delete document.querySelector<HTMLElement>(`[data-waits="${index}"]`)?.dataset.waits;
     reveal.open = true;
   };
   whenSent(form, () => {

@@ -64,7 +64,8 @@ export const mountWaking = (store: Store, until: AbortSignal): Waking => {
   window.addEventListener(
     'beforeprint',
     () => {
-      marked = changed();
+      // Nor what is still being worked out.
+      marked = [...changed(), ...document.querySelectorAll<HTMLElement>('figure.live:has([data-working])')];
       for (const figure of marked) figure.dataset.notYet = NOT_YET_YOURS;
     },
     { signal: until },

@@ -1,6 +1,6 @@
 /**
  * The figures. Their scripts are fetched when they come near the window, each a script of its own. A figure stands in
- * `figures/<name>/<name>.ts`; one that works in the background has its worker beside it, `worker.ts`.
+ * `figures/<name>/<name>.ts`; one that works in the background names the script of its worker.
  */
 import { adjusterFigure } from './adjuster/adjuster.ts';
 import { ballAndSeat } from './ball-and-seat/ball-and-seat.ts';

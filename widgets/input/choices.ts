@@ -47,7 +47,10 @@ export const CHOICES = {
   },
   socket: { says: 'socket of a screw', options: ['M3', 'M4', 'M5', 'M6', 'M8', 'M10', 'M12'] },
   paper: { says: 'paper', options: ['A4 upright', 'A3 across', 'A2 across', 'Letter upright'] },
-  sheet: { says: 'sheet', options: ['assembly', 'base', 'turned part', 'carried part'] },
+  sheet: {
+    says: 'sheet',
+    options: ['assembly', 'base', 'turned part', 'carried part', 'spring', 'arm', 'post', 'knob'],
+  },
   path: { says: 'parts in the path are', options: ['steel', 'aluminium', 'brass', 'granite', 'printed PLA'] },
   allowance: { says: 'stated lead errors add up', options: ['at worst', 'root-sum-square'] },
 } as const;

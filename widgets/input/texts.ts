@@ -29,6 +29,7 @@ declare module '../engine/kernel/result.ts' {
 }
 
 const LONGEST_LOG = 6000;
+const LONGEST_TICKED = 600;
 
 interface TextFact {
   readonly says: string;
@@ -282,6 +283,15 @@ export const TEXTS = {
     note: (text) => (isCarried(text) ? '' : TOO_LONG_FOR_LINK),
     rows: 8,
     longest: LONGEST_LOG,
+  },
+  ticked: {
+    says: 'steps that are done, by their names',
+    read: (text) =>
+      text.length <= LONGEST_TICKED
+        ? good(rowsOf(text, /[;\n]/).join('; '))
+        : bad('list-too-long', { characters: text.length, most: LONGEST_TICKED }),
+    note: () => '',
+    rows: 2,
   },
   passport: {
     says: 'passports of the pieces, a day a line',

@@ -7,7 +7,7 @@
  * its figure comes near. Who carries what is planned first (`lent.mjs`), and the script of every page is written last, since it
  * knows the names of the others.
  */
-import { existsSync, readdirSync, readFileSync, rmSync } from 'node:fs';
+import { readdirSync, readFileSync, rmSync } from 'node:fs';
 import { resolve } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import { parseArgs } from 'node:util';
@@ -24,8 +24,8 @@ const root = resolve(import.meta.dirname, '../..');
 const PLOT = '@observablehq/plot';
 /** Maps and colour schemes, which the notebook's plots have none of: a fifth of the library. It sets up one map as it loads. */
 const NOT_PLOTTED = { 'd3-geo': ['geoTransform'], 'd3-scale-chromatic': [] };
-/** The script that carries what several figures need of a package, and the package. */
-const LIBRARIES = { plots: PLOT, solids: 'ogl' };
+/** The script that carries what several figures need of a package or of a module, and which that is. */
+const LIBRARIES = { plots: PLOT, solids: 'figures/kit/solid/canvas' };
 
 /** What every script that holds engine is built with. */
 const relationsOf = (count) => [namedRelations(count), withoutWords(count)];
@@ -130,15 +130,14 @@ const wordySource = (name, relations) =>
     partSource(name),
   ].join('\n');
 
-/** The script of a figure's worker, where it has one: it stands alone. */
-const workerOf = async (name, outDir, language) => {
-  const worker = `widgets/figures/${name}/worker.ts`;
-  if (!existsSync(resolve(root, worker))) return {};
-  const { fileName } = await script(`${name}-worker`, `import './${worker}';`, outDir, {
+/** The script of a worker, one for all figures that name it: it stands alone. `kit/solid/painter` is called `solid-painter`. */
+const workerScript = async (file, outDir, language) => {
+  const name = file.split('/').slice(-2).join('-');
+  const { fileName } = await script(name, `import './widgets/figures/${file}.ts';`, outDir, {
     plugins: [withoutWords()],
     language,
   });
-  return { worker: fileName };
+  return fileName;
 };
 
 /** Builds everything into `outDir` and gives the scripts by figure. `beside` are the editions its pages lead to, as `vite.config.ts` reads them. */
@@ -171,6 +170,12 @@ export const buildNotebook = async (
   const solids = await lateScript('solid-library', lendingSource(plan, 'solids'), outDir, plan, ['page', 'figures']);
   /** In the order in which they run. */
   const holders = { figures: shared.fileName, plots: library.fileName, solids: solids.fileName };
+  const files = new Map(module.LAZY.flatMap(({ name, worker }) => (worker ? [[name, worker.file]] : [])));
+  const workers = new Map(
+    await Promise.all(
+      [...new Set(files.values())].map(async (file) => [file, await workerScript(file, outDir, language)]),
+    ),
+  );
   const lateOf = async ([name, source]) => {
     const { fileName, code, imports } = await lateScript(name, source, outDir, plan, ['page', ...Object.keys(holders)]);
     const before = Object.keys(holders).filter(
@@ -178,7 +183,7 @@ export const buildNotebook = async (
     );
     return [
       name,
-      { file: fileName, before: before.map((holder) => holders[holder]), ...(await workerOf(name, outDir, language)) },
+      { file: fileName, before: before.map((holder) => holders[holder]), worker: workers.get(files.get(name)) },
     ];
   };
   const scripts = Object.fromEntries(await Promise.all(Object.entries(late).map(lateOf)));

@@ -20,6 +20,7 @@ import { derivation } from './derivation.ts';
 import { createDiagnostics, type Diagnostic, type Diagnostics } from './diagnostics.ts';
 import { typesetEquation } from './expression.ts';
 import { firstSentence } from './first-sentence.ts';
+import { type Asked, askedBy } from './giving-away.ts';
 import { renderInline } from './inline.ts';
 import { minutesFor } from './minutes.ts';
 import { didYouMean } from './near.ts';
@@ -85,6 +86,8 @@ interface Work {
   readonly workedBefore: WorkedBefore;
   /** Sets whose numbers stand on the page already. */
   readonly shown: Set<string>;
+  /** The prediction that no figure has followed yet. */
+  asked: Asked | undefined;
   /** Links inside blocks, which the text of the chapter does not show. */
   readonly links: Link[];
   readonly book: Diagnostics;
@@ -162,6 +165,7 @@ const newWork = (file: string, adjusters: Adjusters, number?: number): Work => (
   numbering: createNumbering(number),
   workedBefore: new Map(),
   shown: new Set(),
+  asked: undefined,
   links: [],
   book: createDiagnostics(file),
   base: 0,
@@ -299,14 +303,18 @@ const renderBlock = (block: Block, work: Work, opening: number, inline: Inline):
       work.shown.add(block.set);
       return renderExample(block, work.declared, inline, work.numbering.example(block.id), work.workedBefore, above);
     }
-    case 'figure':
+    case 'figure': {
+      const { asked } = work;
+      work.asked = undefined;
       work.shown.add(block.set);
       return renderFigure(
         block,
         work.declared,
         captionOf(block.caption, opening, inline),
         work.numbering.figure(block.figure.name),
+        asked,
       );
+    }
     case 'exercise':
       return renderExercise(block, inline, block === [...work.blocks.values()].find((b) => b.kind === 'exercise'));
     case 'ask':
@@ -338,6 +346,7 @@ const renderBlock = (block: Block, work: Work, opening: number, inline: Inline):
         digits: block.digits,
         slips: block.slips,
       });
+      work.asked = askedBy(block, work.predictions.length - 1);
       return renderPrediction(
         block,
         work.predictions.length - 1,

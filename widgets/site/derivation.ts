@@ -19,6 +19,7 @@ import { namesIn, notASymbol, parseExpression, setExpression, splitEquals, types
 import { OPEN_STEPS, splitComment } from './grammar.ts';
 import { didYouMean } from './near.ts';
 import type { Label } from './numbering.ts';
+import { OWN } from './own-words.ts';
 import { agree, inBase, pointAt, type Quantity, withoutUnits, withUnits } from './points.ts';
 
 interface Line {
@@ -250,6 +251,6 @@ const render = (
   return (
     `<li${label ? ` id="${label.id}"` : ''}${marks.length > 0 ? ` class="${marks.join(' ')}"` : ''}><span class="left">${typeset(left)}</span>` +
     `<span class="right">${rest.map((r) => typeset(undefined, r)).join('')}</span>` +
-    `<span class="why">${inline(why, line)}${cites ? ` <span class="cites">(${escapeText(relationCited(cites, relationNamed(cites)?.says ?? cites))})</span>` : ''}${label ? ` <span class="equation-number">(${label.number})</span>` : ''}</span></li>`
+    `<span class="why">${inline(why, line)}${cites ? ` <span class="cites"${OWN}>(${escapeText(relationCited(cites, relationNamed(cites)?.says ?? cites))})</span>` : ''}${label ? ` <span class="equation-number">(${label.number})</span>` : ''}</span></li>`
   );
 };

@@ -3,8 +3,8 @@
  * script before it has:
  *
  * 1. the script of every page carries what it needs itself, and lends of it the names that a late script imports;
- * 2. what it does not need but two late scripts do, a script for them carries: one for each package they share, with what nobody without that
- *    package needs, one for the rest;
+ * 2. what it does not need but two late scripts do, a script for them carries: one for each package or module they share, with what nobody
+ *    without that needs, one for the rest;
  * 3. what one late script alone needs, it carries itself.
  *
  * The names of one module may so be carried by several scripts, each with the helpers it takes. A module that remembers
@@ -113,7 +113,7 @@ const needsOf = ({ read, exportsOf, fileOf }, file) => {
 /**
  * The plan: for each holder, `page` first, the names it lends by file. `late` gives the source of each late script as seen from the
  * root, `kept` for each file what the script of the pages has of it by itself (`names` others import, `code`), `libraries` the
- * package of each holder of one.
+ * package or module of each holder of one.
  */
 export const planOf = ({ late, kept, libraries, language = 'en' }) => {
   const modules = reader(filesIn(language));
@@ -133,7 +133,7 @@ export const planOf = ({ late, kept, libraries, language = 'en' }) => {
     lent.get(file).add(name);
   };
 
-  /** By file and name, the late scripts that need it; and the packages that a file comes to need. */
+  /** By file and name, the late scripts that need it; and the packages and modules that a file comes to need. */
   const wanted = new Map();
   const reached = new Map();
   /** By late script, the names it comes to need, whoever carries them. */
@@ -152,6 +152,7 @@ export const planOf = ({ late, kept, libraries, language = 'en' }) => {
       if (!wanted.has(key)) wanted.set(key, { place, scripts: new Set() });
       wanted.get(key).scripts.add(script);
       if (!seen.has(place.file)) reachOf(place.file, script, seen);
+      reach.add(inside(place.file));
       for (const name of reached.get(place.file) ?? []) reach.add(name);
     }
     reached.set(file, reach);

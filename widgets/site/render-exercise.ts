@@ -19,6 +19,7 @@ import { stepLines } from '../exercises/steps-text.ts';
 import { escapeText } from '../input/escape.ts';
 import type { Classwork } from './blocks.ts';
 import type { ExerciseBlock } from './exercise-block.ts';
+import { OWN } from './own-words.ts';
 import type { Inline } from './passage.ts';
 import { renderStep } from './render.ts';
 
@@ -41,20 +42,20 @@ export const renderExercise = ({ exercise, lines }: ExerciseBlock, inline: Inlin
     : steps.map((step, i) => renderStep(step, i, item.outcomes[i], (why) => inline(why, lines[i] ?? 1))).join('');
   return (
     `<section class="exercise" id="exercise-${id}" data-exercise="${id}" data-picks="${item.picks.join(',')}" aria-labelledby="exercise-${id}-name">` +
-    `<details class="whole"${open ? ' open' : ''}><summary><h3 id="exercise-${id}-name"><span class="tag">${EXERCISE}</span> ${escapeText(title)}</h3> <span class="kind">${EXERCISE_KINDS[exercise.kind ?? (exercise.picture ? 'picture' : 'number')]}</span></summary>` +
-    `<p class="question"><span data-question>${escapeText(item.question)}</span> <span class="ask">${escapeText(askText(item))}</span></p><div data-shown>${shownHtml(item)}</div><div class="attempt"></div>` +
-    `<details class="hint"><summary>${HINT}</summary><p data-hint>${escapeText(item.hint)}</p></details>` +
-    `<details class="worked"><summary>${WORKED_ANSWER}</summary><ol class="steps">${worked}</ol>${bySteps && exercise.kind !== undefined && exercise.kind !== 'choice' ? `<p class="decides" data-decides>${escapeText(item.decides ?? '')}</p>` : ''}<p class="answer">${answerPlaces(withIndexes(escapeText(answerText(item))), escapeText(acceptedText(item)))}</p></details></details></section>`
+    `<details class="whole"${open ? ' open' : ''}><summary><h3 id="exercise-${id}-name"><span class="tag"${OWN}>${EXERCISE}</span> ${escapeText(title)}</h3> <span class="kind"${OWN}>${EXERCISE_KINDS[exercise.kind ?? (exercise.picture ? 'picture' : 'number')]}</span></summary>` +
+    `<p class="question"><span data-question>${escapeText(item.question)}</span> <span class="ask"${OWN}>${escapeText(askText(item))}</span></p><div data-shown>${shownHtml(item)}</div><div class="attempt"${OWN}></div>` +
+    `<details class="hint"><summary${OWN}>${HINT}</summary><p data-hint>${escapeText(item.hint)}</p></details>` +
+    `<details class="worked"><summary${OWN}>${WORKED_ANSWER}</summary><ol class="steps">${worked}</ol>${bySteps && exercise.kind !== undefined && exercise.kind !== 'choice' ? `<p class="decides" data-decides>${escapeText(item.decides ?? '')}</p>` : ''}<p class="answer">${answerPlaces(withIndexes(escapeText(answerText(item))), escapeText(acceptedText(item)))}</p></details></details></section>`
   );
 };
 
 /** Where papers are set and where exercises of all chapters are mixed; both need the script. */
-export const PAPERS_PLACE = `<section class="papers" data-papers aria-label="${PAPERS}"><p data-without-script>${PAPERS_WITHOUT_SCRIPT}</p></section>`;
+export const PAPERS_PLACE = `<section class="papers"${OWN} data-papers aria-label="${PAPERS}"><p data-without-script>${PAPERS_WITHOUT_SCRIPT}</p></section>`;
 
 /** Another part for a class, which the script of papers fills. */
 export const classworkPlace = (part: Classwork): string =>
-  `<div class="papers classwork" data-classwork="${part}"><p data-without-script>${CLASSWORK_WITHOUT_SCRIPT}</p></div>`;
+  `<div class="papers classwork"${OWN} data-classwork="${part}"><p data-without-script>${CLASSWORK_WITHOUT_SCRIPT}</p></div>`;
 
 export const REVIEW_PLACE =
-  `<section class="exercise" data-review hidden aria-label="${MIXED_REVIEW}"><p data-due></p><p class="box-name" data-from></p><p class="question"><span data-question></span> <span class="ask"></span></p><div data-shown></div><div class="attempt"></div>` +
-  `<details class="hint"><summary>${HINT}</summary><p data-hint></p></details><details class="worked"><summary>${WORKED_ANSWER}</summary><ol class="steps"></ol><p class="answer">${answerPlaces('', '')}</p></details></section>`;
+  `<section class="exercise" data-review hidden aria-label="${MIXED_REVIEW}"><p data-due></p><p class="box-name" data-from></p><p class="question"><span data-question></span> <span class="ask"${OWN}></span></p><div data-shown></div><div class="attempt"${OWN}></div>` +
+  `<details class="hint"><summary${OWN}>${HINT}</summary><p data-hint></p></details><details class="worked"><summary${OWN}>${WORKED_ANSWER}</summary><ol class="steps"></ol><p class="answer">${answerPlaces('', '')}</p></details></section>`;

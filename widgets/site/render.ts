@@ -1,9 +1,9 @@
 /** Blocks as HTML that reads and prints without script; the browser finds its places by the data attributes. */
 
 import { GROUPS } from '#words/figures/groups.ts';
-import { LANGUAGE, WRITTEN_IN } from '#words/language.ts';
 import {
   CALCULATION,
+  COVERED_UNTIL_PREDICTED,
   GIVEN_ABOVE,
   HOW_TO_READ,
   PREDICT_FIRST,
@@ -35,8 +35,10 @@ import {
   startValues,
 } from './blocks.ts';
 import { asNumbers, asSymbols, parseExpression, setExpression, setSymbol, typeset } from './expression.ts';
+import { type Asked, saysNumber } from './giving-away.ts';
 import { lettersWide } from './mathml.ts';
 import type { Label } from './numbering.ts';
+import { OWN, ownWords } from './own-words.ts';
 import type { Inline } from './passage.ts';
 
 /** The examples in which a page has worked a step before, by relation and result. */
@@ -65,12 +67,14 @@ export const renderExample = (
     .join('');
   const fields = renderInputs(example.set, inputs);
   // Numbers that stand above already are there to be looked up, not to be passed again.
-  const givens = shownAbove ? `<details class="givens"><summary>${GIVEN_ABOVE}</summary>${fields}</details>` : fields;
+  const givens = shownAbove
+    ? `<details class="givens"><summary${OWN}>${GIVEN_ABOVE}</summary>${fields}</details>`
+    : fields;
   const heads = CALCULATION.map((word) => `<span>${word}</span>`).join('');
   return (
     `<section class="example" id="${label.id}" data-example="${example.id}"${example.blank === undefined ? '' : ` data-blank="${Math.min(example.blank, example.steps.length)}"`} aria-labelledby="${label.id}-name">` +
     `<h3 id="${label.id}-name"><span class="tag">${label.says}</span> ${escapeText(example.title)}</h3>` +
-    `${givens}<div class="calculation"><p class="heads" aria-hidden="true">${heads}</p><ol class="steps">${steps}</ol></div></section>`
+    `${givens}<div class="calculation"><p class="heads" aria-hidden="true"${OWN}>${heads}</p><ol class="steps">${steps}</ol></div></section>`
   );
 };
 
@@ -96,7 +100,7 @@ const renderInputs = (set: string, inputs: readonly Input[], as = '', idle: read
       (input) =>
         `<div><dt>${escapeText(input.kind === 'choice' ? choiceSays(input.name) : input.label)}</dt><dd>${escapeText(valueText(values.get(input.name), input))}</dd></div>`,
     );
-  return `<div class="inputs${as}" data-inputs="${set}" data-names="${inputs.map((i) => i.name).join(' ')}"><dl>${rows.join('')}</dl></div>`;
+  return `<div class="inputs${as}"${OWN} data-inputs="${set}" data-names="${inputs.map((i) => i.name).join(' ')}"><dl>${rows.join('')}</dl></div>`;
 };
 
 const valueText = (value: Value | undefined, { kind, name }: Input): string =>
@@ -107,9 +111,6 @@ const valueText = (value: Value | undefined, { kind, name }: Input): string =>
       : kind === 'choice'
         ? optionText(name, String(value ?? ''))
         : wordsShown(name, String(value ?? ''));
-
-/** Figures speak the language of the edition, whatever that of the chapter. */
-const FIGURES_IN = LANGUAGE === WRITTEN_IN ? '' : ` lang="${LANGUAGE}"`;
 
 /** Letters that the columns hold; a line with more takes both together, formula above numbers. */
 const LONG = { formula: 25, numbers: 30 };
@@ -155,7 +156,7 @@ export const renderStep = (
   const [short = ''] = symbolFact(step.as).says.split(',');
   return `<li data-step="${index}"${marks === '' ? '' : ` class="${marks}"`}>${
     again
-      ? `<details class="again"><summary>${escapeText(short.charAt(0).toUpperCase() + short.slice(1))}, ${typeset(setSymbol(step.as))}<span class="worked-in">: ${workedIn(again.says)}</span></summary>${why}${algebra}</details>`
+      ? `<details class="again"><summary${OWN}>${escapeText(short.charAt(0).toUpperCase() + short.slice(1))}, ${typeset(setSymbol(step.as))}<span class="worked-in">: ${workedIn(again.says)}</span></summary>${why}${algebra}</details>`
       : `${why}${algebra}`
   }<div class="result" data-sym="${step.as}" data-result>${result}</div></li>`;
 };
@@ -168,9 +169,11 @@ const resultHtml = (text: string): string => {
 
 /** Why a step is taken. A remark without a reason has the relation's own sentence ready to take its place. */
 const reasonHtml = ({ why, remark }: Step, says: string, inline: (text: string) => string): string => {
-  if (remark === undefined) return why === undefined ? escapeText(says) : inline(why);
+  if (remark === undefined) return why === undefined ? ownWords(escapeText(says)) : inline(why);
   const own = `<span data-own>${inline(remark)}</span>`;
-  return why === undefined ? `${own}<span data-instead hidden>${escapeText(says)}</span>` : `${inline(why)} ${own}`;
+  return why === undefined
+    ? `${own}<span data-instead hidden${OWN}>${escapeText(says)}</span>`
+    : `${inline(why)} ${own}`;
 };
 
 /**
@@ -182,24 +185,33 @@ export const renderFigure = (
   declared: Declared,
   caption: { readonly says: string; readonly more: string },
   label: Label,
+  asked?: Asked,
 ): string => {
   const all = asSet(set, declared).inputs;
   const numbers = numbersAtStart(set, declared);
   const idle = figure.idle(numbers);
   const fields = (names: readonly string[], as: string): string => renderInputs(set, pick(names, all), as, idle);
-  const parts = figureParts(figure, numbers, 'metric', set);
+  const parts = figureParts(figure, numbers, 'metric', set, OWN);
+  const waits = asked && saysNumber(parts.stage + parts.says, asked.right) ? asked.index : undefined;
   const more =
-    caption.more === '' ? '' : `<details class="how"><summary>${HOW_TO_READ}</summary><p>${caption.more}</p></details>`;
+    caption.more === ''
+      ? ''
+      : `<details class="how"><summary${OWN}>${HOW_TO_READ}</summary><p>${caption.more}</p></details>`;
   const groups = figure.groups
     .map((group) => renderGroup(group, pick(group.names, all), idle, fields(group.names, '')))
     .join('');
   return (
-    `<figure class="live ${figure.name}" id="${label.id}" data-figure="${figure.name}" data-set="${set}" data-idle="${idle.join(' ')}"${figure.decidedBy.length === 0 ? '' : ` data-decided="${figure.decidedBy.join(' ')}"`} aria-label="${escapeText(figure.title)}">` +
-    `<div class="bench"${FIGURES_IN}>${parts.stage}${figure.chief.length === 0 ? '' : fields(figure.chief, ' chief')}</div>` +
-    `<div class="foot">${parts.refusal}${parts.says}<div class="foot-line"><p class="caption">${label.number === '' ? '' : `<span class="tag">${label.says}</span> `}${caption.says}</p>${more}${parts.numbers}</div></div>` +
-    `${groups === '' ? '' : `<div class="groups"${FIGURES_IN}>${groups}</div>`}</figure>`
+    `<figure class="live ${figure.name}" id="${label.id}" data-figure="${figure.name}" data-set="${set}" data-idle="${idle.join(' ')}"${figure.decidedBy.length === 0 ? '' : ` data-decided="${figure.decidedBy.join(' ')}"`}${waits === undefined ? '' : ` data-waits="${waits}"`} aria-label="${escapeText(figure.title)}">` +
+    `<div class="bench"${OWN}>${parts.stage}${figure.chief.length === 0 ? '' : fields(figure.chief, ' chief')}</div>` +
+    `<div class="foot">${parts.refusal}${waits === undefined ? '' : covered(waits)}${parts.says}<div class="foot-line"><p class="caption">${label.number === '' ? '' : `<span class="tag">${label.says}</span> `}${caption.says}</p>${more}${parts.numbers}</div></div>` +
+    `${groups === '' ? '' : `<div class="groups"${OWN}>${groups}</div>`}</figure>`
   );
 };
+
+/** In place of what a figure says, while its prediction is to be made. */
+const covered = (index: number): string =>
+  `<p class="covered"${OWN}><a href="#${predictionId(index)}">${COVERED_UNTIL_PREDICTED}</a></p>`;
+const predictionId = (index: number): string => `predict-${index + 1}`;
 
 const pick = (names: readonly string[], inputs: readonly Input[]): Input[] =>
   names.flatMap((name) => inputs.find((input) => input.name === name) ?? []);
@@ -225,7 +237,7 @@ export const renderPrediction = (prediction: Prediction, index: number, question
   const format = formatOf(symbolFact(prediction.output), prediction.digits);
   const answer = `<span class="q" data-value="${prediction.answer}" data-shown="${format.shown}" data-digits="${format.digits ?? ''}">${show(prediction.answer, format, 'metric')}</span>`;
   return (
-    `<section class="predict" data-predict="${index}" aria-label="${predictionNumber(index + 1)}"><p class="box-name">${PREDICT_FIRST}</p><p class="question">${question}</p>` +
-    `${prediction.curve ? `<div class="shown" data-axes>${curveSvg(prediction.curve)}</div>` : ''}<div class="attempt"></div><details class="reveal"><summary>${SHOW_ANSWER}</summary><p>${answer}. ${reveal}</p></details></section>`
+    `<section class="predict" id="${predictionId(index)}" data-predict="${index}" aria-label="${predictionNumber(index + 1)}"><p class="box-name"${OWN}>${PREDICT_FIRST}</p><p class="question">${question}</p>` +
+    `${prediction.curve ? `<div class="shown" data-axes>${curveSvg(prediction.curve)}</div>` : ''}<div class="attempt"${OWN}></div><details class="reveal"><summary${OWN}>${SHOW_ANSWER}</summary><p>${answer}. ${reveal}</p></details></section>`
   );
 };

@@ -3,9 +3,18 @@
  * marked as assumed. Nuts and socket screws are as wide as bought ones by their standards (drawer/standard-parts). Other proportions are common practice, no source:
  * a nut 0.8 d high and 1.6 d across, a coupling nut 3 d, a socket head 1.5 d across and d high; a nut that is tapped for the purpose is 1.2 d deep, and a screw is as much longer as eight turns take.
  */
-import { bad, classOfSide, diameters, good, type Result, type Thread } from '../../engine/index.ts';
+import { bad, classOfSide, diameters, good, type Result, SOCKETS, type Thread } from '../../engine/index.ts';
 import { boughtWidth } from '../drawer/standard-parts.ts';
-import type { MaterialName, Part, Role, RoundSize, Size, Step, ThreadEnd } from './part.ts';
+import {
+  type MaterialName,
+  type Part,
+  pointOf,
+  type Role,
+  type RoundSize,
+  type Size,
+  type Step,
+  type ThreadEnd,
+} from './part.ts';
 
 declare module '../../engine/kernel/result.ts' {
   interface Refusals {
@@ -102,6 +111,24 @@ const tapIn = (b: Build, { thread }: StatedThread, from: number, to: number): Th
   return { thread, gender: 'internal', from, to };
 };
 
+/** Turns of a tap’s lead and of what it runs out in, in a blind hole with room for it (usual for a plug tap, from memory; ISO 4755 and DIN 76-1 have it by pitch, which could not be read). */
+const RUN_OUT = 4;
+/** Of the material under a blind thread, what its drill may take. */
+const FLOOR_LEFT = 0.9;
+
+/**
+ * The hole of a blind thread goes on beyond its last full turn, as far as the run-out of the tap asks for and the material under it allows, and ends in the cone of the drill. Its thread is as
+ * long as it is stated, and a screw is home at its end: nothing wider than the drill goes further.
+ */
+const runOutOf = (b: Build, { thread }: StatedThread, at: number, point: 'up' | 'down', room: number): void => {
+  const r = diameters(thread).d1 / 2;
+  const cone = Math.abs(pointOf({ point, r }));
+  const long = Math.min(RUN_OUT * thread.P, FLOOR_LEFT * room - cone);
+  if (!(long > 1e-6)) return;
+  const [from, to] = point === 'up' ? [at, at + long] : [at - long, at];
+  b.bores.push({ name: 'bore', from, to, r, shape: 'round', point });
+};
+
 const drillIn = (b: Build, name: 'bore' | 'relief', from: number, to: number, r: number): void => {
   if (!(to > from + 1e-9)) return;
   b.bores.push({ name, from, to, r, shape: 'round' });
@@ -181,6 +208,7 @@ const blockBase =
     note(b, 'thread A', thread, thread < height - 1e-9 ? t.length !== undefined : stated, height - thread);
     if (thread < height - 1e-9) note(b, 'height', height, s.height !== undefined, 0);
     if (!t.blind) drillIn(b, 'relief', 0, height - thread, 0.53 * t.thread.d);
+    else runOutOf(b, t, above.from, 'down', above.from);
     return good({ above, grounded: s.grounded ?? grounded });
   };
 
@@ -277,6 +305,7 @@ const adapter: Builder = (s, b) => {
     const above = tapIn(b, nut, top(b) - depth, top(b));
     note(b, names[1], depth, nut.length !== undefined, above.from);
     if (!nut.blind) drillIn(b, 'bore', 0, above.from, drill);
+    else runOutOf(b, nut, above.from, 'down', above.from - length);
     return good({ below, above });
   }
   put(b, 'body', body, flats(s, b, 0.85 * D), 'hexagon');
@@ -286,6 +315,7 @@ const adapter: Builder = (s, b) => {
   const above = screwOn(b, screw, length);
   note(b, names[0], length, screw.length !== undefined, above.from);
   if (!nut.blind) drillIn(b, 'bore', depth, top(b), drill);
+  else runOutOf(b, nut, depth, 'up', body - depth);
   return good({ below, above });
 };
 
@@ -342,6 +372,7 @@ const cap: Builder = (s, b) => {
       Math.min(depth + relief, height - Math.min(roof, (height - depth) / 2)),
       0.53 * t.thread.d,
     );
+  else runOutOf(b, t, depth, 'up', height - depth);
   return good({ below });
 };
 
@@ -453,8 +484,18 @@ export const partOf = (stated: Stated): Result<Part> => {
     price: stated.price,
     count: stated.count,
   };
+  const socket = stated.kind === 'socket screw' ? socketOf(part, build) : undefined;
   const refused = thinnest(part) ?? ofOtherSide(part);
-  return refused ?? good(part);
+  return refused ?? good(socket ? { ...part, socket } : part);
+};
+
+/** The hexagon socket of a screw of ISO 4762, middling across its flats, where the table has its size and its head is higher. */
+const socketOf = ({ below }: Part, { outer }: Build): Part['socket'] => {
+  const size = SOCKETS.find(({ screw }) => screw === `M${below?.thread.d}`);
+  const head = outer.at(-1);
+  return size && head && head.to - head.from > size.depth
+    ? { flats: (size.flats[0] + size.flats[1]) / 2, depth: size.depth }
+    : undefined;
 };
 
 /** An end has the limits of its own side; those of the other belong to the part that it joins. */

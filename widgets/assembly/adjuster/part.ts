@@ -31,7 +31,14 @@ export interface Step {
   readonly r: number;
   readonly shape: 'round' | 'hexagon' | 'square';
   readonly thread?: Thread;
+  /** A drilled hole that ends blind, in the cone of its drill: up at its upper end, down at its lower. */
+  readonly point?: 'up' | 'down';
 }
+
+/** A drill of 118° (the usual point, from memory): its cone is so high by the radius of its hole. */
+const POINT = 1 / Math.tan((59 * Math.PI) / 180);
+export const pointOf = ({ point, r }: Pick<Step, 'point' | 'r'>): number =>
+  point === undefined ? 0 : (point === 'up' ? 1 : -1) * POINT * r;
 
 /** A thread of a part, as the joint with its neighbour reads it. */
 export interface ThreadEnd {
@@ -79,6 +86,8 @@ export interface Part {
   /** The thread shared with the part above it. The carried part has none. */
   readonly above: ThreadEnd | undefined;
   readonly sizes: readonly Size[];
+  /** Hexagon socket in its top, by the standard of its kind: across flats and deep, mm. It is no bore: nothing is joined in it. */
+  readonly socket?: { readonly flats: number; readonly depth: number };
   /** Whether it stands on the ground, which then is a stop for all that hangs below it. */
   readonly grounded: boolean;
   readonly material: MaterialName;
@@ -150,7 +159,8 @@ const threadArea = (thread: Thread): number => {
 /** Volume in mm³; what of a bore lies outside the part counts for nothing. */
 export const volumeOf = (part: Part): number =>
   part.outer.reduce((sum, s) => sum + areaOf(s) * (s.to - s.from), 0) -
-  part.bores.reduce((sum, s) => sum + areaOf(s) * (s.to - s.from), 0);
+  part.bores.reduce((sum, s) => sum + areaOf(s) * (s.to - s.from + Math.abs(pointOf(s)) / 3), 0) -
+  (part.socket ? (Math.sqrt(3) / 2) * part.socket.flats ** 2 * part.socket.depth : 0);
 
 /** Mass in grams. */
 export const massOf = (part: Part): number => (volumeOf(part) * DENSITIES[part.material]) / 1000;

@@ -9,7 +9,7 @@
  */
 import { diameters, type Thread } from '../../engine/index.ts';
 import type { Adjuster } from './adjuster.ts';
-import { heightOf, type Part, type Role, type Step } from './part.ts';
+import { heightOf, type Part, pointOf, type Role, type Step } from './part.ts';
 
 export type Point = readonly [r: number, z: number];
 
@@ -111,26 +111,44 @@ export interface Skin {
   readonly points: readonly Point[];
 }
 
+/** Down the sides of a hexagon socket. */
+const socketAt = (part: Part, theta: number): readonly Point[] => {
+  if (!part.socket) return [];
+  const { flats, depth } = part.socket;
+  const r = prismAt(flats / 2, 6, theta);
+  return [
+    [r, heightOf(part)],
+    [r, heightOf(part) - depth],
+  ];
+};
+
 export const skinAt = (part: Part, theta: number, options: SkinOptions): Skin => {
   const edge = (step: Step) => stepEdge(step, theta, options, part);
   const outside = part.outer.flatMap(edge);
   const { through, bottom, top } = boresOf(part);
   const downwards = (steps: readonly Step[]) => steps.flatMap(edge).reverse();
   if (through) return { through, points: [...outside, ...downwards(bottom)] };
+  const [low, high] = [bottom.at(-1), top[0]];
   return {
     through,
     points: [
-      [0, bottom.at(-1)?.to ?? 0],
+      [0, low ? low.to + pointOf(low) : 0],
       ...downwards(bottom),
       ...outside,
       ...downwards(top),
-      [0, top[0]?.from ?? heightOf(part)],
+      ...socketAt(part, theta),
+      [0, high ? high.from + pointOf(high) : heightOf(part) - (part.socket?.depth ?? 0)],
     ],
   };
 };
 
 /** The section of a part through its axis as closed outlines (x, z): one where it is solid on the axis, two where it is bored through. */
-export const sectionOf = (part: Part, turned: number, options: SkinOptions): readonly (readonly Point[])[] => {
+export const sectionOf = (
+  { socket: _, ...part }: Part,
+  turned: number,
+  options: SkinOptions,
+): readonly (readonly Point[])[] => {
+  // A screw is not cut along its axis, so its socket is seen by no section.
   const right = skinAt(part, -turned, options);
   const left = skinAt(part, Math.PI - turned, options).points.map(([r, z]): Point => [-r, z]);
   return (right.through ? [right.points, left] : [[...right.points, ...[...left].reverse()]]).map(withoutRepeats);

@@ -60,6 +60,16 @@ export const chain = (a: Spot, b: Spot): Mark[] => {
   return marks;
 };
 
+/** A dashed line, for an edge that is hidden. */
+export const dashed = (a: Spot, b: Spot): Mark[] => {
+  const length = Math.hypot(b[0] - a[0], b[1] - a[1]);
+  const at = (t: number): Spot => {
+    const share = Math.min(1, t / (length || 1));
+    return [a[0] + (b[0] - a[0]) * share, a[1] + (b[1] - a[1]) * share];
+  };
+  return Array.from({ length: Math.ceil(length / 4) }, (_, i) => thin(at(4 * i), at(4 * i + 2.8)));
+};
+
 const headPoints = ({ tip, towards }: Extract<Mark, { kind: 'head' }>): readonly [Spot, Spot, Spot] => {
   const [c, s] = [Math.cos(towards), Math.sin(towards)];
   const at = (side: number): Spot => [

@@ -4,6 +4,8 @@ import type { Part, Step } from '../adjuster/part.ts';
 import type { Printer } from './clip-plate.ts';
 
 const FLOOR = 1.6;
+/** Height of the foot of a post. */
+export const POST_FOOT = 2.4;
 
 const printed = (kind: string, outer: readonly Step[], bores: readonly Step[]): Part => ({
   role: 'turned',
@@ -55,7 +57,7 @@ export const postPart = (
   const d = bore?.value.w_d ?? 0;
   const wall = (D - d) / 2;
   if (!(wall >= line)) return bad('wall-below-line', { wall, line });
-  const foot = 2.4;
+  const foot = POST_FOOT;
   const height = foot + c.length;
   return good(
     printed(

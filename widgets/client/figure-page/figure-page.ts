@@ -15,6 +15,15 @@ import type { Folds } from '../folds.ts';
 import { loadModule } from '../load-figures.ts';
 import type { Store } from '../store.ts';
 
+/** The folded parts of a sheet, by their keys: a sheet that is drawn anew has them as they were. */
+const foldsIn = (stage: HTMLElement): ReadonlyMap<string, HTMLDetailsElement> =>
+  new Map(
+    [...stage.querySelectorAll<HTMLDetailsElement>('details[data-part-key]')].map((part) => [
+      part.dataset.partKey ?? '',
+      part,
+    ]),
+  );
+
 export const mountFigure = (
   place: HTMLElement,
   figure: Figure,
@@ -72,7 +81,9 @@ export const mountFigure = (
       const held = stage.contains(document.activeElement)
         ? document.activeElement?.getAttribute('data-key')
         : undefined;
+      const folds = foldsIn(stage);
       stage.innerHTML = pictureOf(drawn, set);
+      for (const [key, part] of foldsIn(stage)) part.open = folds.get(key)?.open ?? part.open;
       if (held) stage.querySelector<HTMLElement>(`[data-key="${CSS.escape(held)}"]`)?.focus({ preventScroll: true });
     }
     drawn.update(stage);
@@ -81,7 +92,8 @@ export const mountFigure = (
   const words = () => {
     if (!drawn) return;
     setText(says, drawn.caption());
-    readOff();
+    // What is folded away follows when the numbers rest.
+    if (!details || details.open) readOff();
     if (details?.open) fillTable();
     void numbersAnew();
   };
@@ -116,6 +128,7 @@ export const mountFigure = (
 
   paint();
   words();
+  readOff();
   markWrong();
   figure.mount?.(stage, {
     numbers: () => store.numbers(set),
@@ -151,7 +164,9 @@ export const mountFigure = (
     words();
     window.clearTimeout(settle);
     settle = window.setTimeout(() => {
-      if (place.contains(document.activeElement) && !place.matches('.untold')) announce(says?.textContent ?? '');
+      readOff();
+      if (place.contains(document.activeElement) && !place.matches('.untold, [data-waits]'))
+        announce(says?.textContent ?? '');
     }, 700);
   };
   const refresh = () => {
@@ -181,6 +196,7 @@ export const mountFigure = (
   // Paper has no folds, and shows what is out of view too.
   const unfold = () => {
     if (behind) refresh();
+    readOff();
     fillTable();
   };
   window.addEventListener('beforeprint', unfold, { signal: until });

@@ -67,7 +67,7 @@ const wayDrawing = (answer: number, made: number | undefined): string => {
   const block = (x: number, sign: number, name: string, says: string) => {
     const rise = -32 * sign;
     return (
-      `<g class="${name}"><path class="rest" d="M${x - 60} 70h120"/><g class="moved" style="--rise:${rise}px"><rect x="${x - 32}" y="58" width="64" height="24"/></g>` +
+      `<g class="${name}"><path class="rest" d="M${x - 60} 70h120"/><g class="goes" style="--rise:${rise}px"><rect x="${x - 32}" y="58" width="64" height="24"/></g>` +
       `${sign === 0 ? '' : `<path class="way" d="M${x + 48} 70v${rise}m-5 ${7 * sign}l5 ${-7 * sign}l5 ${7 * sign}"/>`}<text x="${x}" y="134" text-anchor="middle">${says}</text></g>`
     );
   };
@@ -90,7 +90,7 @@ const flankDrawing = (answer: number, made: number | undefined): string => {
   const groove = 'M60 8H140V26L262 56V84L140 114V132H60';
   return (
     `<svg class="flank-picture" viewBox="0 0 400 144" role="img" aria-label="${FLANK_ASKED}"><path class="groove" d="M400 8H140L262 52V88L140 132H400Z"/><path class="base-line" d="M20 140H380"/>` +
-    `<g class="moved" style="--rise:${shift}px"><path class="ridge" d="${groove}L60 8Z"/>` +
+    `<g class="goes" style="--rise:${shift}px"><path class="ridge" d="${groove}L60 8Z"/>` +
     `${made === undefined ? '' : `<path class="touches" d="${side(Math.sign(answer))}"/>`}</g>` +
     `${made === undefined ? '' : `<path class="yours-mark" d="${side(made)}"/><text x="394" y="30">${drawnFlank(FLANKS[signOf(made)] ?? '', true)}</text><text x="394" y="122">${drawnFlank(FLANKS[signOf(answer)] ?? '', false)}</text>`}</svg>`
   );

@@ -15,21 +15,24 @@ import {
 } from '../../assembly/adjuster/adjuster.ts';
 import { heightOf, massOf } from '../../assembly/adjuster/part.ts';
 import { jointPlay, turnsLostIn } from '../../assembly/adjuster/play.ts';
-import { springRadius } from '../../assembly/adjuster/spring-place.ts';
+import { postOf } from '../../assembly/adjuster/post.ts';
+import { springRadius, stretchAt } from '../../assembly/adjuster/spring-place.ts';
 import { springRoom } from '../../assembly/adjuster/spring-room.ts';
 import { readAdjuster } from '../../assembly/adjuster/text.ts';
+import { springFace } from '../../assembly/spring/spring-face.ts';
+import type { SeenLine } from '../../assembly/spring/spring-seen.ts';
 import { bad, good, type Result } from '../../engine/index.ts';
 import { stepName } from '../../input/dividers.ts';
 import { escapeText } from '../../input/escape.ts';
 import { fixed, numeral, show, type UnitView, withSign } from '../../input/format.ts';
 import { reasonOf } from '../../words/reason.ts';
-import { extentsOf, postOf, reachesOf } from '../kit/adjuster-extras.ts';
+import { extentsOf, reachesOf } from '../kit/adjuster-extras.ts';
 import { type Frame, frameIn, namesAt, partsHtml, pictureOf, updateParts } from '../kit/adjuster-picture.ts';
 import { defineFigure, type NumbersOf } from '../kit/figure.ts';
 import { knobSvg, mountKnob, updateKnob } from '../kit/knob.ts';
 import { amount, type Row, signedAmount } from '../kit/readout.ts';
 import { roomSays } from '../kit/spring-room-says.ts';
-import { hatchings, px } from '../kit/svg.ts';
+import { hatchings, type Point, polygon, polyline, px } from '../kit/svg.ts';
 
 const WIDTH = 400;
 const HEIGHT = 470;
@@ -68,7 +71,27 @@ const draw = (s: State): string => {
   return (
     `<div class="adjuster-view"><svg viewBox="0 0 ${WIDTH} ${HEIGHT}" role="img" aria-label="${escapeText(WORDS.drawing(adjuster.name))}">${hatchings('adjuster')}` +
     `${partsHtml(pictureOf(adjuster, s.standing, frame), 'adjuster')}<path class="axis" d="M${AXIS} 4V${HEIGHT - 4}"/><g data-names>${names(s)}</g></svg></div>` +
-    `<div class="adjuster-side">${knobSvg(s.standing.n, adjuster.divider, adjuster.steps, WORDS.knob, { from: adjuster.anticlockwise.n, to: adjuster.clockwise.n })}</div>`
+    `<div class="adjuster-side">${knobSvg(s.standing.n, adjuster.divider, adjuster.steps, WORDS.knob, { from: adjuster.anticlockwise.n, to: adjuster.clockwise.n })}${faceOf(s)}</div>`
+  );
+};
+
+const FACE = 150;
+
+/** A drawn spring on its own plane, at the scale of the section where that leaves it small enough: the section sees most of them edge on. */
+const faceOf = ({ adjuster, frame }: State): string => {
+  const drawn = adjuster.springs?.drawn;
+  if (!drawn) return '';
+  const { closed, open } = springFace(drawn.form, drawn.length - stretchAt(adjuster, 0), stretchAt(adjuster, 0));
+  const places = [...closed, ...open].flat();
+  const [xs, zs] = [places.map(([x]) => x), places.map(([, z]) => z)];
+  const [wide, high] = [Math.max(...xs) - Math.min(...xs), Math.max(...zs) - Math.min(...zs)];
+  const scale = Math.min(frame.scale, FACE / wide, FACE / high);
+  const place = (line: SeenLine): Point[] =>
+    line.map(([x, z]): Point => [FACE / 2 + x * scale, 4 + (Math.max(...zs) - z) * scale]);
+  return (
+    `<svg class="spring-face" viewBox="0 0 ${FACE} ${px(high * scale + 24)}" role="img" aria-label="${WORDS.springFace}">` +
+    `<path d="${closed.map((line) => polygon(place(line))).join('')}${open.map((line) => polyline(place(line))).join('')}" fill-rule="evenodd" class="${closed.length > 0 ? 'filled' : ''}"/>` +
+    `<text class="part-name" x="${FACE / 2}" y="${px(high * scale + 20)}" text-anchor="middle">${WORDS.springFace}</text></svg>`
   );
 };
 

@@ -34,6 +34,7 @@ import {
 import { defineFigure, type FigureContext, type NumbersOf } from '../kit/figure.ts';
 import { axisUnit, type Frame, panelHtml, xAt, yAt } from '../kit/plots/frame.ts';
 import { amount, signedAmount } from '../kit/readout.ts';
+import { sheetPart } from '../kit/sheet.ts';
 import type { Point } from '../kit/svg.ts';
 import { polyline } from '../kit/svg.ts';
 import { evenly } from '../kit/ticks.ts';
@@ -196,10 +197,10 @@ const draw = (s: State, view: UnitView): string => {
   const places = placesOf(c, PLACES);
   const cells = (of: (p: Place) => string) => places.map((p) => `<td>${of(p)}</td>`).join('');
   return (
-    `<div class="sheet certificate-page" tabindex="0" role="group" aria-label="${WORDS.heading}"><header><p class="sheet-title">${WORDS.heading}</p><p class="sheet-verdict">${escapeText(headOf(s.c, view))}</p></header>` +
-    `<div class="certificate-columns"><section><h3>${WORDS.measured}</h3>${list(s, givens(s, view), true)}</section>` +
-    `<section><h3>${WORDS.found}</h3>${list(s, results(s, view), false)}<p>${escapeText(verdictText(s.c, view))}</p></section></div>` +
-    `<section><h3>${WORDS.correction.title}</h3><div class="table-scroll" tabindex="0" role="group" aria-label="${WORDS.correction.table}"><table><tbody><tr><th scope="row">${WORDS.correction.turns}</th>${cells((p) => numeral(p.n))}</tr><tr><th scope="row">${WORDS.correction.row}</th>${cells((p) => correctionText(p.correction, view))}</tr></tbody></table></div><div class="certificate-curve">${curveHtml(c, view)}</div></section>` +
+    `<div class="sheet certificate-page" role="group" aria-label="${WORDS.heading}"><header><p class="sheet-title">${WORDS.heading}</p><p class="sheet-verdict">${escapeText(headOf(s.c, view))}</p></header>` +
+    `<div class="certificate-columns"><section>${sheetPart('found', WORDS.found, `${list(s, results(s, view), false)}<p>${escapeText(verdictText(s.c, view))}</p>`)}</section>` +
+    `<section>${sheetPart('measured', WORDS.measured, list(s, givens(s, view), true))}</section></div>` +
+    `<section>${sheetPart('correction', WORDS.correction.title, `<div class="table-scroll" tabindex="0" role="group" aria-label="${WORDS.correction.table}"><table class="correction"><tbody><tr><th scope="row">${WORDS.correction.turns}</th>${cells((p) => numeral(p.n))}</tr><tr><th scope="row">${WORDS.correction.row}</th>${cells((p) => correctionText(p.correction, view))}</tr></tbody></table></div><div class="certificate-curve">${curveHtml(c, view)}</div>`)}</section>` +
     `<section class="sheet-notes"><p>${WORDS.notes}</p></section>` +
     `<p class="signed">${WORDS.signed.map((who) => `<span>${who}</span>`).join('')}</p></div>` +
     `<p class="acts"><button type="button" class="plain" data-act="passport" data-key="certificate-passport">${WORDS.passport.write}</button> <span role="status" data-part="said"></span></p>`

@@ -11,6 +11,7 @@ import { wordsShown } from '../../input/typed-words.ts';
 import { reasonOf } from '../../words/reason.ts';
 import { defineFigure } from '../kit/figure.ts';
 import type { Amount } from '../kit/readout.ts';
+import { sheetPart } from '../kit/sheet.ts';
 import { sumOf, type Term } from './budget.ts';
 import { drawing } from './drawing.ts';
 import { type Check, verdictOf } from './judge.ts';
@@ -49,19 +50,19 @@ const draw = (s: Sheet, view: UnitView): string => {
   const groups = s.groups
     .filter((g) => g.lines.length > 0)
     .map(
-      (g) =>
-        `<section><h3>${g.title}</h3><dl>${g.lines.map((l) => `<div><dt>${escapeText(l.name)}</dt><dd>${isOne(l) ? `<span data-result="${keyOf(l, s)}">${escapeText(lineText(l, view))}</span>` : escapeText(lineText(l, view))}</dd></div>`).join('')}</dl></section>`,
+      (g, i) =>
+        `<section>${sheetPart(`group-${i}`, g.title, `<dl>${g.lines.map((l) => `<div><dt>${escapeText(l.name)}</dt><dd>${isOne(l) ? `<span data-result="${keyOf(l, s)}">${escapeText(lineText(l, view))}</span>` : escapeText(lineText(l, view))}</dd></div>`).join('')}</dl>`)}</section>`,
     )
     .join('');
   return (
-    `<div class="sheet" tabindex="0" role="group" aria-label="${WORDS.title}"><header><p class="sheet-title">${escapeText(WORDS.sheetTitle({ A: s.A.designation, C: s.C.designation, called: s.called }))}</p>` +
+    `<div class="sheet" role="group" aria-label="${WORDS.title}"><header><p class="sheet-title">${escapeText(WORDS.sheetTitle({ A: s.A.designation, C: s.C.designation, called: s.called }))}</p>` +
     `<p class="sheet-verdict">${verdictOf(s)}</p>${s.fromParts ? `<p class="sheet-source">${WORDS.fromParts}</p>` : ''}</header>` +
     `<div class="sheet-top"><div>${picture.ok ? picture.value : `<p class="refusal">${escapeText(reasonOf(picture))}</p>`}</div><div class="sheet-groups">${groups}</div></div>` +
-    `<div class="sheet-low"><section><h3>${WORDS.budget.title}</h3>${budgetTable(s, view)}</section>` +
-    `<section><h3>${WORDS.checks.title}</h3><ul class="checks">${s.checks.map((c) => `<li class="${c.passed ? 'passed' : 'failed'}"><b>${markOf(c)}</b> ${escapeText(c.says(view))}</li>`).join('')}</ul></section>` +
+    `<div class="sheet-low"><section>${sheetPart('budget', WORDS.budget.title, budgetTable(s, view))}</section>` +
+    `<section>${sheetPart('checks', WORDS.checks.title, `<ul class="checks">${s.checks.map((c) => `<li class="${c.passed ? 'passed' : 'failed'}"><b>${markOf(c)}</b> ${escapeText(c.says(view))}</li>`).join('')}</ul>`)}</section>` +
     partsTable(s.parts) +
-    `<section class="unjudged"><h3>${WORDS.unjudged}</h3><ul>${s.unjudged.map((u) => `<li><a href="${u.at}">${escapeText(u.name)}</a>: ${escapeText(u.why(view))}</li>`).join('')}</ul></section>` +
-    `<section class="sheet-notes"><h3>${WORDS.cautions.title}</h3><p>${WORDS.cautions.text}</p><ul>${WORDS.cautions.assumptions.map((a) => `<li>${escapeText(a)}</li>`).join('')}</ul></section></div></div>`
+    `<section class="unjudged">${sheetPart('unjudged', WORDS.unjudged, `<ul>${s.unjudged.map((u) => `<li><a href="${u.at}">${escapeText(u.name)}</a>: ${escapeText(u.why(view))}</li>`).join('')}</ul>`)}</section>` +
+    `<section class="sheet-notes">${sheetPart('cautions', WORDS.cautions.title, `<p>${WORDS.cautions.text}</p><ul>${WORDS.cautions.assumptions.map((a) => `<li>${escapeText(a)}</li>`).join('')}</ul>`)}</section></div></div>`
   );
 };
 
@@ -108,7 +109,7 @@ const partsTable = (list: PartsList | undefined): string => {
         `<tr><td>${escapeText(wordsShown('parts', p.name))}</td><td>${p.count}</td><td>${p.price === undefined ? WORDS.parts.noPrice : money(p.price)}</td><td>${p.price === undefined ? '' : money(p.count * p.price)}</td></tr>`,
     )
     .join('');
-  return `<section><h3>${WORDS.parts.title}</h3><div class="table-scroll" tabindex="0" role="group" aria-label="${WORDS.parts.title}"><table><thead><tr>${columns(WORDS.parts.head)}</tr></thead><tbody>${rows}<tr><th scope="row">${together(list)}</th><td></td><td></td><td>${priced ? money(list.total) : WORDS.parts.noPrice}</td></tr>${priced ? `<tr><th scope="row">${WORDS.parts.set(SET)}</th><td></td><td></td><td>${money(SET * list.total)}</td></tr>` : ''}</tbody></table></div></section>`;
+  return `<section>${sheetPart('parts', WORDS.parts.title, `<div class="table-scroll" tabindex="0" role="group" aria-label="${WORDS.parts.title}"><table><thead><tr>${columns(WORDS.parts.head)}</tr></thead><tbody>${rows}<tr><th scope="row">${together(list)}</th><td></td><td></td><td>${priced ? money(list.total) : WORDS.parts.noPrice}</td></tr>${priced ? `<tr><th scope="row">${WORDS.parts.set(SET)}</th><td></td><td></td><td>${money(SET * list.total)}</td></tr>` : ''}</tbody></table></div>`)}</section>`;
 };
 
 export const designSheet = defineFigure({

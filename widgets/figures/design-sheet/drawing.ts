@@ -15,6 +15,7 @@ import { numeral, show, type UnitView } from '../../input/format.ts';
 import { extentsOf } from '../kit/adjuster-extras.ts';
 import { frameIn, partsHtml, pictureOf } from '../kit/adjuster-picture.ts';
 import { spaced } from '../kit/plot-box.ts';
+import { sheetPart } from '../kit/sheet.ts';
 import { arrowheads, dimensionLine, hatchings, px } from '../kit/svg.ts';
 
 const WIDTH = 440;
@@ -167,8 +168,12 @@ export const drawing = (fit: FitState, called: string, fromParts: boolean, view:
         .sort((a, b) => (columns[b] ?? 0) - (columns[a] ?? 0))
         .map((i) => dimension(at(stated, i), i))
         .join('')}${notes.map(leader).join('')}</svg>` +
-      titleBlock(fit, (scale * ON_PAPER) / (WIDTH + wider), view) +
-      `<p class="sheet-plain">${fromParts ? WORDS.drawing.ofParts(adjuster.lock.kind === 'assumed') : WORDS.drawing.plain(adjuster.tip.kind === 'ball')}</p>`,
+      sheetPart(
+        'title',
+        WORDS.drawing.block.title,
+        titleBlock(fit, (scale * ON_PAPER) / (WIDTH + wider), view) +
+          `<p class="sheet-plain">${fromParts ? WORDS.drawing.ofParts(adjuster.lock.kind === 'assumed') : WORDS.drawing.plain(adjuster.tip.kind === 'ball')}</p>`,
+      ),
   );
 };
 

@@ -68,7 +68,7 @@ export const AT = {
   creep: 'heat-and-creep.html#creep',
   path: 'heat-and-creep.html#all-of-it-beside-one-flat',
   press: 'tip-and-base.html#a-ball-in-a-hexagon-socket',
-  strength: 'bench-card.html#beside-the-screw-you-would-otherwise-buy',
+  strength: 'design-sheet.html#beside-the-screw-you-would-otherwise-buy',
   sheet: 'design-sheet.html#the-sheet',
 } as const;
 

@@ -105,7 +105,7 @@ const draw = (s: State, view: UnitView): string => {
     `<path class="bar" data-sym="Delta" d="M${LEFT} ${LINE}H${RIGHT}"/>${steps}${labels}` +
     `<path class="one" data-sym="s" d="M${LEFT} ${LINE + 9}H${px(at(s, s.step))}"/><rect class="hand-band" data-sym="theta_h" x="${LEFT}" y="${LINE + 17}" width="${px(handWidth)}" height="12"/>` +
     `<path class="cursor" data-cursor d="${cursor(s)}"/></svg>` +
-    `<ul class="keys"><li data-sym="s"><span class="stroke-sample one-key"></span>${WORDS.oneStep(step, bold(s.step))}</li>` +
+    `<ul class="keys"><li data-sym="s" data-told><span class="stroke-sample one-key"></span>${WORDS.oneStep(step, bold(s.step))}</li>` +
     `<li data-sym="theta_h"><span class="stroke-sample hand-key"></span>${WORDS.hand(show(s.theta, { shown: 'degrees' }, view), bold(s.hand))}</li>` +
     `<li><span class="stroke-sample cursor-key"></span><span data-here>${here(s, view)}</span></li></ul></div>`
   );

@@ -17,6 +17,7 @@ import { knobSvg, mountKnob, updateKnob } from '../kit/knob.ts';
 import { axisUnit, type Frame, legendKey, panelHtml, xAt, yAt } from '../kit/plots/frame.ts';
 import { stepsOf } from '../kit/solid/assembling.ts';
 import { type Canvas, canvasOn } from '../kit/solid/canvas.ts';
+import { PAINTER } from '../kit/solid/drawing.ts';
 import { px, withSizes } from '../kit/svg.ts';
 import { BEGUN, type Check, type Desk, evidenceOf, type Note, type Told } from './desk.ts';
 import { bodies, drawnStill, overlayHtml, PICTURE, poseOf, viewOf } from './picture.ts';
@@ -304,4 +305,5 @@ export const faultBench = defineFigure({
     again();
   },
   update: follow,
+  worker: PAINTER,
 });

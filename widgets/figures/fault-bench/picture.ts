@@ -7,7 +7,7 @@ import { show, type UnitView, withSign } from '../../input/format.ts';
 import { extentsOf } from '../kit/adjuster-extras.ts';
 import { type Held, heldAfter, stepsOf } from '../kit/solid/assembling.ts';
 import { type Body, bodiesOf } from '../kit/solid/bodies.ts';
-import type { Net, View } from '../kit/solid/scene.ts';
+import type { Net, View } from '../kit/solid/shot.ts';
 import { stillHtml, stillOf } from '../kit/solid/still.ts';
 import { type Aim, aimAt, type Frame, onPicture } from '../kit/solid/view.ts';
 import { px } from '../kit/svg.ts';

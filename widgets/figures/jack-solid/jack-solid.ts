@@ -16,8 +16,9 @@ import { amount, signedAmount } from '../kit/readout.ts';
 import { mountSliders, type Slider, sliderHtml, updateSlider } from '../kit/slider.ts';
 import { bodiesOf } from '../kit/solid/bodies.ts';
 import { type Canvas, canvasOn } from '../kit/solid/canvas.ts';
+import { PAINTER } from '../kit/solid/drawing.ts';
 import { isOnHead } from '../kit/solid/head.ts';
-import type { View } from '../kit/solid/scene.ts';
+import type { View } from '../kit/solid/shot.ts';
 import { stillHtml, stillOf } from '../kit/solid/still.ts';
 import { type Aim, PICTURE } from '../kit/solid/view.ts';
 import { overlayHtml, updateOverlay } from './overlay.ts';
@@ -234,4 +235,5 @@ export const jackSolid = defineFigure({
     again();
   },
   update: follow,
+  worker: PAINTER,
 });

@@ -5,7 +5,7 @@
  * convention of ISO 6410-1: a thick line at the crests, a thin one at the roots. A post guides the carried part where the lock holds.
  */
 import { type Adjuster, partsOf, type Standing } from '../../assembly/adjuster/adjuster.ts';
-import { heightOf, type Part, type Role, reach, type Step, widestStep } from '../../assembly/adjuster/part.ts';
+import { heightOf, type Part, pointOf, type Role, reach, type Step, widestStep } from '../../assembly/adjuster/part.ts';
 import { type Crests, crestOf, crestsOf, type Point as SkinPoint, sectionOf } from '../../assembly/adjuster/surface.ts';
 import { diameters, mm, type Thread } from '../../engine/index.ts';
 import { type Extents, guideOf, springsOf, tipOf } from './adjuster-extras.ts';
@@ -83,7 +83,7 @@ export const pictureOf = (a: Adjuster, s: Standing, frame: Frame, locked = true)
         cut,
         shape: shape(outline),
         lines: lines(roots.map(up)),
-        wall: shape(part.bores.map((step) => up(rectangle(-step.r, step.r, step.from, step.to)))),
+        wall: shape(part.bores.map((step) => up(boreOutline(step)))),
         behind: lines(
           [
             ...drawn.bores.flatMap(edgesAcross),
@@ -100,6 +100,7 @@ export const pictureOf = (a: Adjuster, s: Standing, frame: Frame, locked = true)
         [
           ...roots,
           ...part.outer.flatMap((step) => edgesOf(step, angle)),
+          ...socketDashes(part, angle),
           ...part.outer.filter(byProfile).flatMap((step) => crestLinesOf(step, part, crests[role], angle, 'screw')),
         ].map(up),
       ),
@@ -122,6 +123,37 @@ const rectangle = (x0: number, x1: number, z0: number, z1: number): SkinPoint[] 
   [x1, z1],
   [x0, z1],
 ];
+
+/** A bore as it is seen through the cut; a drilled one ends in a cone. */
+const boreOutline = (step: Step): SkinPoint[] => {
+  const { r, from, to, point } = step;
+  const apex: SkinPoint = [0, (point === 'up' ? to : from) + pointOf(step)];
+  const [a, b, c, d] = rectangle(-r, r, from, to) as [SkinPoint, SkinPoint, SkinPoint, SkinPoint];
+  return point === 'up' ? [a, b, c, apex, d] : point === 'down' ? [a, apex, b, c, d] : [a, b, c, d];
+};
+
+/** The socket of a screw, hidden in its head: dashed, by lines so short. */
+const DASH = 0.9;
+const socketDashes = ({ socket, ...part }: Part, angle: number): (readonly SkinPoint[])[] => {
+  if (!socket) return [];
+  const top = heightOf(part);
+  const bottom = top - socket.depth;
+  const step: Step = { name: 'bore', from: bottom, to: top, r: socket.flats / 2, shape: 'hexagon' };
+  const xs = [...new Set(cornersOf(step, angle).map(({ x }) => Number(x.toFixed(6))))];
+  const [left, right] = [Math.min(...xs), Math.max(...xs)];
+  const run = (a: SkinPoint, b: SkinPoint): SkinPoint[][] => {
+    const long = Math.hypot(b[0] - a[0], b[1] - a[1]);
+    const at = (t: number): SkinPoint => {
+      const share = Math.min(1, t / (long || 1));
+      return [a[0] + (b[0] - a[0]) * share, a[1] + (b[1] - a[1]) * share];
+    };
+    return Array.from({ length: Math.ceil(long / (1.6 * DASH)) }, (_, i) => [
+      at(1.6 * DASH * i),
+      at(1.6 * DASH * i + DASH),
+    ]);
+  };
+  return [...run([left, bottom], [right, bottom]), ...xs.flatMap((x) => run([x, top], [x, bottom]))];
+};
 
 const minorOf = (thread: Thread): number => diameters(thread).d1 / 2;
 

@@ -38,16 +38,17 @@ export interface FigureParts {
   readonly numbers: string;
 }
 
-export const figureParts = (figure: Figure, numbers: Numbers, view: UnitView, set: string): FigureParts => {
+/** `own`: what marks their language, as an attribute, where they stand in a chapter of another. */
+export const figureParts = (figure: Figure, numbers: Numbers, view: UnitView, set: string, own = ''): FigureParts => {
   const at = figure.at(numbers, view);
   const drawn = at.ok ? at.value : undefined;
   const readings = drawn?.readings() ?? '';
   return {
     stage: `<div class="stage" data-stage>${drawn ? unmounted(pictureOf(drawn, set)) : ''}</div>`,
-    refusal: `<p class="refusal" data-refusal role="status">${at.ok ? '' : escapeText(reasonOf(at))}</p>`,
-    says: `<p class="says" data-says>${drawn ? escapeText(drawn.caption()) : ''}</p>`,
+    refusal: `<p class="refusal"${own} data-refusal role="status">${at.ok ? '' : escapeText(reasonOf(at))}</p>`,
+    says: `<p class="says"${own} data-says>${drawn ? escapeText(drawn.caption()) : ''}</p>`,
     numbers:
-      `<details class="numbers-behind"><summary>${figure.numbersName ?? WORDS.figure.numbersBehind}</summary>` +
+      `<details class="numbers-behind"${own}><summary>${figure.numbersName ?? WORDS.figure.numbersBehind}</summary>` +
       `<div class="readings" data-readings>${unmounted(withIds(readings, set))}</div>` +
       `<div data-table>${drawn ? tableHtml(drawn.table()) : ''}</div></details>`,
   };

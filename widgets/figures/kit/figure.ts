@@ -51,6 +51,20 @@ export interface FigureContext<T extends ThreadName, Q extends SymbolName, C ext
   readonly redraw: () => void;
 }
 
+/** A script that works beside the page, as the page has it. */
+export interface WorkerScript {
+  /** Where a worker finds it; undefined where none can be begun, on a page from a file or one that holds everything itself. */
+  readonly address: string | undefined;
+  /** Runs it on the page instead; false where it can't be had. */
+  readonly run: () => Promise<boolean>;
+}
+
+export interface InBackground {
+  /** Its script, under `figures/`. */
+  readonly file: string;
+  readonly lend: (script: WorkerScript) => void;
+}
+
 interface Definition<T extends ThreadName, Q extends SymbolName, C extends ChoiceName, X extends TextName, S> {
   /** As a chapter names it. */
   readonly name: string;
@@ -97,8 +111,8 @@ interface Definition<T extends ThreadName, Q extends SymbolName, C extends Choic
   readonly update?: (stage: HTMLElement, state: S, view: UnitView) => void;
   /** Listens on the stage, which outlives the pictures on it. */
   readonly mount?: (stage: HTMLElement, context: FigureContext<T, Q, C, X>) => void;
-  /** Tells a figure that works in the background the address of its worker's script. */
-  readonly lendWorker?: (address: string) => void;
+  /** Where it works in the background. */
+  readonly worker?: InBackground;
 }
 
 /** A figure worked at some numbers. */
@@ -139,8 +153,7 @@ export interface Figure {
   /** Works the state at these numbers once; picture, caption and table are had from it when they are asked for. */
   readonly at: (numbers: Numbers, view: UnitView) => Result<Drawn>;
   readonly mount: ((stage: HTMLElement, context: PageContext) => void) | undefined;
-  /** Only where the figure works in the background. */
-  readonly lendWorker?: ((address: string) => void) | undefined;
+  readonly worker: InBackground | undefined;
 }
 
 /** What the page lends a figure that it mounts. */
@@ -178,7 +191,7 @@ export const defineFigure = <
     renderKey,
     update,
     mount,
-    lendWorker,
+    worker,
   } = definition;
   const choices = definition.choices ?? [];
   const texts = definition.texts ?? [];
@@ -233,6 +246,6 @@ export const defineFigure = <
           ...context,
           numbers: () => numbersOf(context.numbers()),
         })),
-    lendWorker,
+    worker,
   };
 };

@@ -5,7 +5,7 @@ import { numeral, show, type UnitView } from '../../input/format.ts';
 
 export const roomSays = (room: SpringRoom, view: UnitView): string => {
   const size = (x: number): string => show(x, { shown: 'size', digits: 3 }, view);
-  const percent = (x: number): string => `${numeral(100 * x, 2)} %`;
+  const percent = (x: number): string => `${numeral(100 * x, 2)}\u00a0%`;
   const says = WORDS.springRoom;
   if (room.fits)
     return says.fits(

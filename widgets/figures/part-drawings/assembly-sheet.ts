@@ -9,11 +9,12 @@ import { type Adjuster, type Fitted, partsOf, standing } from '../../assembly/ad
 import { engagedAt } from '../../assembly/adjuster/joint.ts';
 import { heightOf, type Part, type Role, type Step, type ThreadEnd } from '../../assembly/adjuster/part.ts';
 import { countOf, type Item, itemsOf } from '../../assembly/adjuster/parts-list.ts';
+import { postOf } from '../../assembly/adjuster/post.ts';
 import { chain, LETTERS, type Mark, type Spot, text, thin } from '../../assembly/files/paper.ts';
 import { good, type Result, spokenNumber } from '../../engine/index.ts';
 import { designationOfSide } from '../../input/designation-sides.ts';
 import { numeral, show } from '../../input/format.ts';
-import { guideOf, postOf, reachesOf, springsOf } from '../kit/adjuster-extras.ts';
+import { guideOf, reachesOf, springsOf } from '../kit/adjuster-extras.ts';
 import { upright } from './dimensions.ts';
 import { halfWidth, throughOf } from './part-view.ts';
 import { frameOf, type ListRow, PAPERS, roomOn, scaleWords } from './sheet-of-paper.ts';

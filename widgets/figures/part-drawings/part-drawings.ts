@@ -13,6 +13,7 @@ import { defineFigure, type NumbersOf } from '../kit/figure.ts';
 import { saveFile } from '../kit/save.ts';
 import { onSave } from '../kit/save-part.ts';
 import { assemblySheet } from './assembly-sheet.ts';
+import { otherSheets } from './print-sheet.ts';
 import { type Asked, type PaperSheet, partSheet } from './sheets.ts';
 
 declare module '../../engine/kernel/result.ts' {
@@ -44,18 +45,26 @@ const stateOf = ({ texts, choices }: Given, view: UnitView): Result<State> => {
   const a = read.value;
   const asked: Asked = { paper: choices.paper, block: block.value, view };
   const parts = partsOf(a);
-  const count = parts.length + 1;
+  const others = otherSheets(a);
+  const count = parts.length + 1 + others.length;
   const all: readonly Drawn[] = [
     { name: WORDS.assembly, sheet: assemblySheet(a, WORDS.sheet(1, count), asked) },
     ...parts.map((part, i) => ({
       name: WORDS.part(part.role, part.kind),
       sheet: partSheet(part, WORDS.sheet(i + 2, count), asked),
     })),
+    ...others.map(({ name, sheet }, i) => ({
+      name: WORDS.other[name],
+      sheet: sheet(WORDS.sheet(i + 2 + parts.length, count), asked),
+    })),
   ];
-  const index =
-    choices.sheet === 'assembly' ? 0 : parts.findIndex((p) => `${p.role} part`.startsWith(choices.sheet)) + 1;
-  const chosen = all[index];
-  if (!chosen || (index === 0 && choices.sheet !== 'assembly')) return bad('no-such-sheet', { sheet: choices.sheet });
+  const called = [
+    'assembly',
+    ...parts.map((p) => (p.role === 'base' ? 'base' : `${p.role} part`)),
+    ...others.map((o) => o.name),
+  ];
+  const chosen = all[called.indexOf(choices.sheet)];
+  if (!chosen) return bad('no-such-sheet', { sheet: choices.sheet });
   if (!chosen.sheet.ok) return chosen.sheet;
   return good({ adjuster: a, asked, called: chosen.name, sheet: chosen.sheet.value, all });
 };

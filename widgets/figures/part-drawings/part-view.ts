@@ -5,8 +5,8 @@
  * stands under it (first-angle, ISO 5456-2). Threads by the convention of ISO 6410-1: a wide line at the crests, a thin one at the roots, which is three quarters of a circle from
  * the end; hatching goes to the crests. A hexagon stands with a corner to either side. Standards from memory.
  */
-import { heightOf, type Part, reach, type Step } from '../../assembly/adjuster/part.ts';
-import { chain, hatch, type Mark, type Spot, thin, wide } from '../../assembly/files/paper.ts';
+import { heightOf, type Part, pointOf, reach, type Step } from '../../assembly/adjuster/part.ts';
+import { chain, dashed, hatch, type Mark, type Spot, thin, wide } from '../../assembly/files/paper.ts';
 import { diameters } from '../../engine/index.ts';
 
 /** Where the axis stands on the paper, where z = 0 does, and how large a millimetre is. */
@@ -44,13 +44,42 @@ const levelsOf = (part: Part): readonly Level[] => {
   });
 };
 
+/** Where the cone of a drilled hole that ends with a level has its apex. */
+const apexes = (part: Part, level: Level, point: 'up' | 'down'): number[] =>
+  part.bores
+    .filter((b) => b.point === point && Math.abs(point === 'up' ? b.to - level.to : b.from - level.from) < 1e-9)
+    .map((b) => (point === 'up' ? b.to : b.from) + pointOf(b));
+
+/** The socket of a screw, which is hidden from the side: dashed. */
+const socketSide = ({ socket, ...part }: Part, { x, y, scale }: Place, side: 1 | -1): Mark[] => {
+  if (!socket) return [];
+  const top = heightOf(part);
+  const at = (r: number, z: number): Spot => [x + side * r * scale, y + z * scale];
+  // Corners stand to either side, as those of a head.
+  const r = socket.flats / Math.sqrt(3);
+  const apex = top - socket.depth - pointOf({ point: 'up', r: socket.flats / 2 });
+  return [
+    ...dashed(at(r, top), at(r, top - socket.depth)),
+    ...dashed(at(r, top - socket.depth), at(0, top - socket.depth)),
+    ...dashed(at(r / 2, top), at(r / 2, top - socket.depth)),
+    ...dashed(at(socket.flats / 2, top - socket.depth), at(0, apex)),
+  ];
+};
+
 /** One side of a cut part: its outline, hatched, its threads, and the edges of its bores behind the cut. */
 const cutSide = (part: Part, side: 1 | -1, { x, y, scale }: Place, leaning: boolean, gap: number): Mark[] => {
   const at = (r: number, z: number): Spot => [x + side * r * scale, y + z * scale];
   const levels = levelsOf(part);
   const outline = [
     ...levels.flatMap((l) => [at(l.outer, l.from), at(l.outer, l.to)]),
-    ...[...levels].reverse().flatMap((l) => [at(l.inner, l.to), at(l.inner, l.from)]),
+    ...[...levels]
+      .reverse()
+      .flatMap((l) => [
+        ...apexes(part, l, 'up').map((z) => at(0, z)),
+        at(l.inner, l.to),
+        at(l.inner, l.from),
+        ...apexes(part, l, 'down').map((z) => at(0, z)),
+      ]),
   ];
   const marks = hatch([outline], gap, leaning);
   for (const [i, a] of outline.entries()) {
@@ -82,6 +111,7 @@ const seenSide = (part: Part, side: 1 | -1, { x, y, scale }: Place): Mark[] => {
     if (step.thread) marks.push(thin(at(roots(step), step.from), at(roots(step), step.to)));
     if (step.shape === 'hexagon') marks.push(wide(at(half / 2, step.from), at(half / 2, step.to)));
   }
+  marks.push(...socketSide(part, { x, y, scale }, side));
   return marks;
 };
 
@@ -152,6 +182,10 @@ export const endOf = (part: Part, centre: Spot, scale: number): Mark[] => {
     if (step.thread && hidden === 0) marks.push(mostOfCircle(centre, roots(step) * scale));
     hidden = Math.max(hidden, reach(step));
   }
+  if (part.socket)
+    marks.push(
+      ...outlineFromEnd({ name: 'bore', from: 0, to: 0, r: part.socket.flats / 2, shape: 'hexagon' }, centre, scale),
+    );
   // Down the bores that are open above, each no wider than the last.
   let open = Number.POSITIVE_INFINITY;
   let z = heightOf(part);

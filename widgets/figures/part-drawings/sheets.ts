@@ -74,9 +74,13 @@ const noteOf = (part: Part, end: ThreadEnd, view: UnitView): readonly string[] =
       ? (hole.inch?.name ?? hole.metric?.name)
       : (hole.metric?.name.replace(' mm', '') ?? hole.inch?.name);
   const through = from < 1e-9 && to > heightOf(part) - 1e-9;
+  const beyond = part.bores.find(
+    (b) => b.point !== undefined && (Math.abs(b.to - from) < 1e-9 || Math.abs(b.from - to) < 1e-9),
+  );
   return [
     through ? WORDS.through(words) : WORDS.depth(words, plainSize(to - from, view)),
     ...(drill === undefined ? [] : [WORDS.drill(drill)]),
+    ...(beyond ? [WORDS.drilled(plainSize(to - from + beyond.to - beyond.from, view))] : []),
   ];
 };
 
@@ -125,7 +129,8 @@ const along = (part: Part): readonly (Size & { readonly from: number; readonly t
 const notesAt = (room: Room): Mark[] =>
   WORDS.notes.map((words, i) => text(words, [room.left + 2, room.bottom - 6 - i * 5]));
 
-export const partSheet = (part: Part, number: string, asked: Asked): Result<PaperSheet> => {
+/** `called`: what it is, where it is none of the three parts. */
+export const partSheet = (part: Part, number: string, asked: Asked, called?: string): Result<PaperSheet> => {
   const { paper, view, block } = asked;
   const [width, height] = PAPERS[paper];
   const room = roomOn(PAPERS[paper], 0);
@@ -154,6 +159,7 @@ export const partSheet = (part: Part, number: string, asked: Asked): Result<Pape
     const near = part.outer.filter((o) => o.from <= v + 1e-9 && o.to >= v - 1e-9).map(halfWidth);
     return x - Math.max(...near) * s;
   };
+  const { socket } = part;
   const ends = [part.above, part.below].flatMap((e) => (e ? [e] : []));
   const rounds = part.sizes.flatMap((size) => (size.over ? [{ ...size, over: size.over }] : []));
   const notes = [
@@ -167,6 +173,15 @@ export const partSheet = (part: Part, number: string, asked: Asked): Result<Pape
       r: size.value / 2,
       at: (size.over.from + size.over.to) / 2,
     })),
+    ...(socket
+      ? [
+          {
+            lines: [WORDS.socket(plainSize(socket.flats, view), plainSize(socket.depth, view))],
+            r: socket.flats / Math.sqrt(3),
+            at: high - socket.depth / 2,
+          },
+        ]
+      : []),
   ].sort((a, b) => b.at - a.at);
   const shelves = apart(
     notes.map((n) => ({ at: z(n.at), lines: n.lines.length })),
@@ -209,7 +224,7 @@ export const partSheet = (part: Part, number: string, asked: Asked): Result<Pape
       paper,
       block,
       {
-        name: WORDS.part(part.role, part.kind),
+        name: called ?? WORDS.part(part.role, part.kind),
         material: WORDS.material(part.material),
         scale: s,
         units: view === 'inch' ? 'in' : 'mm',

@@ -3,19 +3,23 @@ import { WORDS } from '#words/figures/part-files.ts';
 import { type Adjuster, partsOf, standing } from '../../assembly/adjuster/adjuster.ts';
 import { heightOf, type Part, reach } from '../../assembly/adjuster/part.ts';
 import { type Mesh, meshOf } from '../../assembly/adjuster/solid.ts';
-import { crestsOf } from '../../assembly/adjuster/surface.ts';
+import { crestsOf, sectionOf } from '../../assembly/adjuster/surface.ts';
 import { readAdjuster } from '../../assembly/adjuster/text.ts';
 import { fileName } from '../../assembly/files/file-name.ts';
 import { dxfOf, svgOf } from '../../assembly/files/outline-files.ts';
 import { stlOf } from '../../assembly/files/stl.ts';
 import { threeMfOf } from '../../assembly/files/three-mf.ts';
+import { boxOf, type Print, printsOf } from '../../assembly/print/own-prints.ts';
+import { plateMesh, plateOutlines } from '../../assembly/print/plate.ts';
 import { bad, good, type Result } from '../../engine/index.ts';
 import { escapeText } from '../../input/escape.ts';
 import { grouped, show, type UnitView } from '../../input/format.ts';
+import { reasonOf } from '../../words/reason.ts';
 import { extentsOf } from '../kit/adjuster-extras.ts';
 import { type Frame, frameIn, partsHtml, pictureOf } from '../kit/adjuster-picture.ts';
 import { defineFigure, type NumbersOf } from '../kit/figure.ts';
 import { saveFile } from '../kit/save.ts';
+import { savePart } from '../kit/save-part.ts';
 import { hatchings } from '../kit/svg.ts';
 import { outlinesOf } from './outlines.ts';
 
@@ -65,14 +69,29 @@ const draw = (s: State, view: UnitView): string => {
     const words = WORDS.part(part.role, part.kind);
     return `<tr><th scope="row">${escapeText(words)}</th><td>${escapeText(WORDS.by(size(heightOf(part), view), size(widest(part), view)))}</td><td>${buttons(part.role, KINDS, words)}</td></tr>`;
   });
+  const others = printsOf(adjuster).map((print) => {
+    if (!print.ok) return `<tr><td colspan="3">${escapeText(reasonOf(print))}</td></tr>`;
+    const { name, count } = print.value;
+    const words = WORDS.print[name];
+    return `<tr><th scope="row">${escapeText(WORDS.counted(words, count))}</th><td>${escapeText(
+      boxOf(print.value)
+        .map((x) => size(x, view))
+        .join(' × '),
+    )}</td><td>${buttons(name, KINDS, words)}</td></tr>`;
+  });
   return (
     `<div class="part-files-view"><svg viewBox="0 0 ${WIDTH} ${HEIGHT}" role="img" aria-label="${WORDS.drawing}">${hatchings('part-files')}${partsHtml(pictureOf(adjuster, standing(adjuster, 0), frame), 'part-files')}<path class="axis" d="M${WIDTH / 2} 2V${HEIGHT - 2}"/></svg>` +
-    `<div><div class="table-scroll" tabindex="0" role="group" aria-label="${WORDS.title}"><table><thead><tr>${WORDS.listHead.map((h) => `<th scope="col">${h}</th>`).join('')}</tr></thead><tbody>${rows.join('')}` +
+    `<div><div class="table-scroll" tabindex="0" role="group" aria-label="${WORDS.title}"><table><thead><tr>${WORDS.listHead.map((h) => `<th scope="col">${h}</th>`).join('')}</tr></thead><tbody>${[...rows, ...others].join('')}` +
     `<tr><th scope="row">${WORDS.all}</th><td>${WORDS.together}</td><td>${buttons('all', ['dxf', 'svg'], WORDS.all)}</td></tr></tbody></table></div><p class="figure-words">${WORDS.note}</p></div></div>`
   );
 };
 
 const save = (kind: string, of: string, { adjuster }: State): void => {
+  const print = printsOf(adjuster).find((p) => p.ok && p.value.name === of);
+  if (print?.ok) {
+    savePrint(kind, print.value, adjuster);
+    return;
+  }
   const part = partsOf(adjuster).find((p) => p.role === of);
   const name = fileName(
     [adjuster.name === '' ? WORDS.adjuster : adjuster.name, part ? part.role : WORDS.section],
@@ -87,6 +106,24 @@ const save = (kind: string, of: string, { adjuster }: State): void => {
     else saveFile(threeMfOf([{ name: WORDS.part(part.role, part.kind), mesh }]), name, 'model/3mf');
   }
 };
+
+const savePrint = (kind: string, { name, shape }: Print, adjuster: Adjuster): void => {
+  const words = WORDS.print[name];
+  savePart(
+    kind,
+    {
+      name: words,
+      called: [adjuster.name === '' ? WORDS.adjuster : adjuster.name, words],
+      mesh: () => ('plate' in shape ? plateMesh(shape.plate) : meshOf(shape.part, NO_THREAD)),
+      outlines: () =>
+        'plate' in shape
+          ? plateOutlines(shape.plate, name)
+          : sectionOf(shape.part, 0, NO_THREAD).map((points) => ({ layer: name, points, closed: true })),
+    },
+    WORDS.check,
+  );
+};
+const NO_THREAD = { crests: { below: 0, above: 0 } };
 
 export const partFiles = defineFigure({
   name: 'part-files',

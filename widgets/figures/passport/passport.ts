@@ -87,7 +87,10 @@ const draw = ({ adjuster, pieces, frame }: State, view: UnitView): string => {
         .map(
           (r) =>
             `<tr>${cellsOf(r, view)
-              .map((c) => `<td>${escapeText(c)}</td>`)
+              .map(
+                (c, i) =>
+                  `<td data-head="${WORDS.head[i]}"${c === WORDS.none ? ' class="none"' : ''}>${escapeText(c)}</td>`,
+              )
               .join('')}</tr>`,
         )
         .join('')}${blank}</tbody></table></div>`,

@@ -50,9 +50,9 @@ const plan = (s: State, mode: PlateMode): string => {
   const box = boxOf(s);
   const { u, p, q } = mode.shape;
   const steep = Math.hypot(p, q);
-  // The point of the line that is nearest to the centre, and the direction along it.
+  // The point of the line that is nearest to the centre, and the direction along it; of one that passes beside the plate nothing is drawn.
   const line =
-    steep > 1e-12
+    steep > 1e-12 && Math.abs(u) / steep < Math.hypot(s.wide.x, s.wide.y) / 2
       ? (() => {
           const [nx, ny] = [s.centre.x - (u * p) / steep ** 2, s.centre.y - (u * q) / steep ** 2];
           const [dx, dy] = [(-q / steep) * box.far, (p / steep) * box.far];

@@ -17,7 +17,8 @@ import { signedAmount } from '../kit/readout.ts';
 import { mountSliders, type Slider, sliderHtml, updateSlider } from '../kit/slider.ts';
 import { bodiesOf, plateBody } from '../kit/solid/bodies.ts';
 import { type Canvas, canvasOn } from '../kit/solid/canvas.ts';
-import type { Stand, View } from '../kit/solid/scene.ts';
+import { PAINTER } from '../kit/solid/drawing.ts';
+import type { Stand, View } from '../kit/solid/shot.ts';
 import { hull, stillHtml, stillOf } from '../kit/solid/still.ts';
 import { type Aim, directionsOf, dot, type Look, onPicture, type Vector } from '../kit/solid/view.ts';
 import { polygon, px } from '../kit/svg.ts';
@@ -269,4 +270,5 @@ export const plateOnFeet = defineFigure({
     again();
   },
   update: follow,
+  worker: PAINTER,
 });

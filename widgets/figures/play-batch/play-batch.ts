@@ -401,5 +401,5 @@ export const playBatchFigure = defineFigure({
       showControls(stage, undefined, WORDS.numbersChanged);
     } else showControls(stage, run ? (stage.querySelector('progress')?.value ?? 0) : undefined);
   },
-  lendWorker: lendWorkerScript,
+  worker: { file: 'play-batch/worker', lend: lendWorkerScript },
 });

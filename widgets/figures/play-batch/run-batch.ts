@@ -7,6 +7,7 @@
 import { runInSlices } from '../../assembly/run-in-slices.ts';
 import { type PlayBatch, type PlayBatchSettings, playBatchRun } from '../../engine/index.ts';
 import { reasonOf } from '../../words/reason.ts';
+import type { WorkerScript } from '../kit/figure.ts';
 
 export interface BatchWatch {
   /** Share done, 0 to 1. */
@@ -23,10 +24,10 @@ const TELL_EVERY = 60;
 /** A worker silent for so long, ms, is given up: many times what a slow machine takes between two shares. */
 const SILENCE = 5000;
 
-/** The address of the worker's script; none where the page is not served over http. */
+/** The address of the worker's script. */
 let script: string | undefined;
-export const lendWorkerScript = (address: string): void => {
-  script = /^https?:/.test(address) ? address : undefined;
+export const lendWorkerScript = ({ address }: WorkerScript): void => {
+  script = address;
 };
 
 /** Starts a batch; the function returned stops it. */

@@ -3,7 +3,7 @@ import { WORDS } from '#words/figures/printed-spring.ts';
 import { springRoom } from '../../assembly/adjuster/spring-room.ts';
 import { readAdjuster, withSprings } from '../../assembly/adjuster/text.ts';
 import { plateMesh, plateOutlines } from '../../assembly/print/plate.ts';
-import { coilLines } from '../../assembly/spring/coil-seen.ts';
+import { springFace } from '../../assembly/spring/spring-face.ts';
 import {
   asMade,
   rowOfSpring,
@@ -14,6 +14,7 @@ import {
   springsOf,
 } from '../../assembly/spring/spring-of.ts';
 import { beyondHold, type FlatForm, reachOf, springPlate } from '../../assembly/spring/spring-plate.ts';
+import type { SeenLine } from '../../assembly/spring/spring-seen.ts';
 import {
   acrossOf,
   bad,
@@ -94,7 +95,7 @@ const stateOf = (numbers: Given): Result<State> => {
 const size = (x: number, view: UnitView): string => show(x, { shown: 'size', digits: 3 }, view);
 const force = (x: number, view: UnitView): string => show(x, { shown: 'force', digits: 3 }, view);
 const rate = (x: number, view: UnitView): string => show(x, { shown: 'N/mm', digits: 3 }, view);
-const percent = (x: number): string => `${numeral(100 * x, 2)} %`;
+const percent = (x: number): string => `${numeral(100 * x, 2)}\u00a0%`;
 
 const shapeText = ({ design: d }: Spring, view: UnitView): string => {
   switch (d.shape) {
@@ -111,40 +112,18 @@ const chosenText = (chosen: Chosen, view: UnitView): string =>
     ? WORDS.coil(numeral(chosen.coil.turns, 3), size(chosen.coil.t, view), size(chosen.coil.D, view))
     : shapeText(chosen.spring, view);
 
-/** Lines of a spring in its own plane, closed ones to fill, from its lower hold; and how far it goes from hold to hold. */
-const seen = (
-  form: SpringForm,
-  stretch: number,
-  { l_f, u_f, b_f }: State['values'],
-): { readonly closed: readonly Point[][]; readonly open: readonly Point[][]; readonly between: number } => {
-  const between = form.shape === 'strap' ? stretch : l_f - u_f + stretch;
-  if (form.shape === 'coil') {
-    const lines = coilLines(form, stretch, between).map((line) => line.map(([x, y]): Point => [x, y]));
-    return { closed: [], open: lines, between };
-  }
-  const reach = Math.max(0, reachOf(form, l_f - u_f));
-  const { outline, holes } = springPlate({ form, high: b_f, stretch, reach });
-  // A strap is drawn about the middle of its length, its higher end to the left.
-  const aside = form.shape === 'strap' ? acrossOf(form) / 2 : 0;
-  return {
-    closed: [outline, ...holes].map((ring) => ring.map(([x, y]): Point => [x - aside, y])),
-    open: [],
-    between,
-  };
-};
-
 /** Free on the left, stretched to the mark on the right, at one scale. */
 const picture = (s: State, view: UnitView): string => {
   const form = asMade(formOf(s.chosen));
   const { u_f, l_f } = s.values;
   const width = acrossOf(form);
   const beyond = form.shape === 'coil' ? 0 : form.shape === 'strap' ? 2 * form.t : beyondHold(form);
-  const longest = seen(form, u_f, s.values).between;
+  const longest = springFace(form, l_f - u_f, u_f).between;
   const scale = Math.min((HEIGHT - TOP - BOTTOM) / (longest + 2 * beyond), 130 / width);
   const floor = HEIGHT - BOTTOM - beyond * scale;
   const drawn = (stretch: number, x: number, name: string): string => {
-    const { closed, open, between } = seen(form, stretch, s.values);
-    const place = (line: readonly Point[]): Point[] => line.map(([u, v]): Point => [x + u * scale, floor - v * scale]);
+    const { closed, open, between } = springFace(form, l_f - u_f, stretch);
+    const place = (line: SeenLine): Point[] => line.map(([u, v]): Point => [x + u * scale, floor - v * scale]);
     const paths =
       (closed.length > 0
         ? `<path class="strip ${name}" fill-rule="evenodd" d="${closed.map((ring) => polygon(place(ring))).join('')}"/>`
@@ -300,7 +279,7 @@ export const printedSpring = defineFigure({
   chief: ['F_k', 'shape', 'plastic'],
   groups: {
     spring: ['S_w', 'u_f', 'N_f', 'r_k'],
-    sizes: ['l_f', 'w_f', 'b_f'],
+    room: ['l_f', 'w_f', 'b_f'],
     lengths: ['w_l', 't_e'],
     law: ['E_f', 'eps_m', 'q_r', 't'],
     printer: ['o_u'],

@@ -211,7 +211,7 @@ const frameOf = (s: Done, view: UnitView): Frame => {
 
 const draw = (s: State, view: UnitView): string => {
   if (s.at === 'work')
-    return `<p class="line" role="status">${WORDS.working}</p><svg viewBox="0 0 400 20" aria-hidden="true"><rect class="jack-share" data-share="0" x="0" y="4" width="0" height="12"/><rect class="jack-whole" x="0" y="4" width="400" height="12"/></svg>`;
+    return `<p class="line" role="status">${WORDS.working}</p><svg viewBox="0 0 400 20" aria-hidden="true" data-working><rect class="jack-share" data-share="0" x="0" y="4" width="0" height="12"/><rect class="jack-whole" x="0" y="4" width="400" height="12"/></svg>`;
   const frame = frameOf(s, view);
   const curve = (run: readonly Stand[]) =>
     polyline(heightsOff(run).map((z, i): Point => [xAt(frame, at(run, i).n), yAt(frame, z)]));

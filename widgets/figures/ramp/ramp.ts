@@ -141,10 +141,8 @@ const leadMark = (heel: number, f: Frame, s: State, text: string): string => {
   const right = s.thread.h === 1;
   const x = heel + (right ? 12 : -12);
   const peak = f.floor - s.thread.L * f.scale;
-  // Both unit systems at once take two lines.
-  const lines = WORDS.lead(text)
-    .split(' (')
-    .map((t, i) => (i === 0 ? t : `(${t}`));
+  // Both unit systems at once take two lines, and so does a language with a long word for it.
+  const lines = WORDS.lead(text).split(/\n| (?=\()/);
   const at = px(x + (right ? 8 : -8));
   const spans = lines.map((t, i) => `<tspan x="${at}" dy="${i === 0 ? 0 : '1.2em'}">${t}</tspan>`).join('');
   return `<path class="arrow" d="M${px(x - 6)} ${f.floor}h12M${px(x - 6)} ${px(peak)}h12"/>${dimensionLine([x, f.floor], [x, peak], 'ramp-head')}<text y="${px((f.floor + peak) / 2 + 5 - (lines.length - 1) * 9)}" text-anchor="${right ? 'start' : 'end'}">${spans}</text>`;

@@ -87,7 +87,7 @@ const draw = (s: State, view: UnitView): string => {
   };
   const line = (index: number, label: string, ratio: number, end: string, name: string) => {
     const y = TOP + ROW * index;
-    return `<g><text x="${LEFT - 8}" y="${y + 17}" text-anchor="end">${escapeText(label)}</text>${bar(ratio, y, name)}<text class="cost-end" x="${WIDTH - RIGHT + 8}" y="${y + 17}">${escapeText(end)}</text></g>`;
+    return `<g><text x="${LEFT - 8}" y="${y + 17}" text-anchor="end">${escapeText(label)}</text>${bar(ratio, y, name)}<text class="cost-end" data-told x="${WIDTH - RIGHT + 8}" y="${y + 17}">${escapeText(end)}</text></g>`;
   };
   const rows = s.rows.map((row, i) =>
     line(i, leads(row, s), row.Delta / s.exact, errorText(row), row.error === 0 ? 'cost-bar true' : 'cost-bar'),

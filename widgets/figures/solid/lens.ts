@@ -17,7 +17,7 @@ import type { State } from './state.ts';
 export type Joint = 'A' | 'C';
 
 /** Across the lens, and where its middle stands. */
-export const LENS = { width: 104, x: PICTURE.width - 66 } as const;
+export const LENS = { width: 104, x: PICTURE.width - 72 } as const;
 /** Pitches that are seen: play shows where a hundredth of them is more than a line is wide. */
 const PITCHES = 1.25;
 

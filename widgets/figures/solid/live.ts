@@ -3,7 +3,7 @@ import type { Role } from '../../assembly/adjuster/part.ts';
 import { springEnds } from '../../assembly/adjuster/spring-place.ts';
 import { bodiesOf } from '../kit/solid/bodies.ts';
 import { canvasOn } from '../kit/solid/canvas.ts';
-import type { Lit, View } from '../kit/solid/scene.ts';
+import type { Lit, View } from '../kit/solid/shot.ts';
 import { PICTURE } from '../kit/solid/view.ts';
 import { BEGIN, between, type Pose, type Posed } from './pose.ts';
 import type { State } from './state.ts';
@@ -12,6 +12,7 @@ export interface Live {
   pose: Pose;
   readonly show: (s: State, pose: Posed) => void;
   readonly drawn: () => boolean;
+  readonly comes: () => boolean;
 }
 
 /** Half planes that a part is made of where the machine is slow. */
@@ -46,6 +47,7 @@ export const liveOn = (stage: HTMLElement, again: () => void): Live => {
       });
     },
     drawn: canvas.drawn,
+    comes: canvas.comes,
   };
   return live;
 };

@@ -15,6 +15,7 @@ import { mountPull } from '../kit/pull.ts';
 import { amount, following, type Row, signedAmount } from '../kit/readout.ts';
 import { mountSliders, type Slider, sliderHtml, updateSlider } from '../kit/slider.ts';
 import { stepsOf } from '../kit/solid/assembling.ts';
+import { PAINTER } from '../kit/solid/drawing.ts';
 import { isOnHead } from '../kit/solid/head.ts';
 import { stillHtml, stillOf } from '../kit/solid/still.ts';
 import { PICTURE } from '../kit/solid/view.ts';
@@ -123,7 +124,7 @@ const follow = (stage: HTMLElement, s: State, view: UnitView): void => {
   if (!live?.drawn()) fillStill(stage, s, pose);
   // The line drawing shows no cut.
   const cut = stage.querySelector<HTMLElement>('.slider[data-sym="cut"]');
-  if (cut && live) cut.hidden = !live.drawn();
+  if (cut && live) cut.hidden = !live.comes();
   if (live) followSteps(stage, s, live.pose.step, view);
   updateLabels(stage, s, pose, wordsAt(s, view), view);
   updateKnob(stage, s.standing.n);
@@ -303,4 +304,5 @@ export const solidFigure = defineFigure({
     again();
   },
   update: follow,
+  worker: PAINTER,
 });

@@ -155,7 +155,7 @@ const draw = (s: EffortState, view: UnitView): string => {
   const x = scaleOf(cases);
   const rows = cases.map(
     (c, i) =>
-      `<div class="torque-case"><p class="line">${WORDS.caseTorque(c.what, c.way, `<b${i === 0 ? ' data-sym="M"' : ''}>${torqueText(c.torque, view)}</b>`)}</p>` +
+      `<div class="torque-case"${i < 2 ? ' data-told' : ''}><p class="line">${WORDS.caseTorque(c.what, c.way, `<b${i === 0 ? ' data-sym="M"' : ''}>${torqueText(c.torque, view)}</b>`)}</p>` +
       `${bar(c, x, i === 0 ? s.pair.frictionless : undefined)}<p class="split">${split(c, view)}</p></div>`,
   );
   const kinds = KINDS.filter(

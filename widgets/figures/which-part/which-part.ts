@@ -114,7 +114,7 @@ export const whichPartFigure = defineFigure({
   state: stateOf,
   draw: (s, view) =>
     s.at === 'work'
-      ? `<p class="line" role="status">${WORDS.working}</p><svg viewBox="0 0 400 20" aria-hidden="true"><rect class="which-share" x="0" y="4" width="0" height="12"/><rect class="which-whole" x="0" y="4" width="400" height="12"/></svg>`
+      ? `<p class="line" role="status">${WORDS.working}</p><svg viewBox="0 0 400 20" aria-hidden="true" data-working><rect class="which-share" x="0" y="4" width="0" height="12"/><rect class="which-whole" x="0" y="4" width="400" height="12"/></svg>`
       : `<div class="which-part-view"><p class="panel-name">${WORDS.histogram(String(s.which.errors.length))}</p>${histogram(s.which, view)}<p class="panel-name">${WORDS.ranking}</p>${ranking(s.which, view)}</div>`,
   caption: (s, view) => {
     if (s.at === 'work') return WORDS.workingCaption(String(s.count));

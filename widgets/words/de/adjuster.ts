@@ -39,7 +39,7 @@ export const WORDS: Same<typeof En.WORDS> = {
     strain: (strain, limit) =>
       `Die Federn passen, aber am Ende des Hubs sind sie um ${strain} gedehnt; über Monate gehalten verträgt ein Druck etwa ${limit}. Nimm mehr Falten oder einen dünneren Streifen.`,
     part: (role, by, reaches) =>
-      `Die Federn passen nicht: Das ${{ base: 'Grundteil', turned: 'Drehteil', carried: 'Hubteil' }[role]} reicht ${reaches} von der Achse und schnitte ${by} in sie hinein. Setze sie weiter außen oder drucke sie weniger hoch.`,
+      `Die Federn passen nicht: Das ${{ base: 'Grundteil', turned: 'Stellteil', carried: 'Hubteil' }[role]} reicht ${reaches} von der Achse und schnitte ${by} in sie hinein. Setze sie weiter außen oder drucke sie weniger hoch.`,
     eachOther: (width, room) =>
       `Die Federn passen nicht: Jede ist ${width} breit, und neben der nächsten sind ${room}. Nimm weniger, schmalere oder einen größeren Radius.`,
     above: (by) =>

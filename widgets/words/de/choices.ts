@@ -210,7 +210,16 @@ export const CHOICE_WORDS = {
   },
   sheet: {
     says: 'Blatt',
-    options: { assembly: 'Zusammenbau', base: 'Grundteil', 'turned part': 'Stellteil', 'carried part': 'Hubteil' },
+    options: {
+      assembly: 'Zusammenbau',
+      base: 'Grundteil',
+      'turned part': 'Stellteil',
+      'carried part': 'Hubteil',
+      spring: 'Feder',
+      arm: 'Arm am Stift',
+      post: 'Stift',
+      knob: 'Drehknopf',
+    },
   },
   path: {
     says: 'die Teile im Kraftfluss sind aus',
@@ -247,6 +256,7 @@ export const TEXT_WORDS = {
   adjuster: 'Stellelement, ein Teil je Zeile',
   settled: 'Ablesungen nach einer Einstellung: Zeit; Messuhr; Temperatur',
   passport: 'Pässe der Stücke, ein Tag je Zeile',
+  ticked: 'erledigte Schritte, nach ihren Namen',
   title: 'Schriftfeld, ein Feld je Zeile',
   hardware: 'Teile in der Schublade, eines je Zeile',
 } as const;

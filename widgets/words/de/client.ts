@@ -114,11 +114,11 @@ export const CURVE_SET =
   'Setze die sieben Punkte: Tippe dorthin, wo jeder stehen soll, oder ziehe ihn. Mit Tasten: gehe von Punkt zu Punkt und benutze die Pfeile.';
 export const curvePoint: typeof En.curvePoint = (at) => `Der Punkt bei ${at}`;
 export const CURVE_KEY = 'Gestrichelt, mit Punkten: deine. Volle Linie: gerechnet.';
-export const NOTHING_DRAWN = 'Setze zuerst die Punkte. Die Lösung lässt sich auch so öffnen.';
+export const NOTHING_DRAWN = 'Setze zuerst die Punkte. Die Antwort lässt sich auch so öffnen.';
 export const BAR_ASKED: typeof En.BAR_ASKED = (known) => `Wie hoch ist dein Balken, in Prozent des Balkens „${known}“?`;
 export const barYours = 'du';
 export const barAnswer = 'gerechnet';
-export const NOTHING_CHOSEN = 'Wähle zuerst eine Antwort. Die Lösung lässt sich auch so öffnen.';
+export const NOTHING_CHOSEN = 'Wähle zuerst eine Antwort. Die Antwort lässt sich auch so öffnen.';
 
 export const CHECK = 'Prüfen';
 export const ANOTHER_EXERCISE = 'Eine andere Aufgabe';

@@ -47,6 +47,8 @@ export const workedIn: typeof En.workedIn = (example) => `die Formel aus ${examp
 
 export const predictionNumber: typeof En.predictionNumber = (n) => `Vorhersage ${n}`;
 export const PREDICT_FIRST = 'Sage zuerst voraus';
+export const COVERED_UNTIL_PREDICTED =
+  'Was es sagt, ist verdeckt, bis du voraussagst, die Antwort öffnest oder eine Zahl änderst.';
 export const SHOW_ANSWER = 'Antwort';
 
 export const EXERCISE = 'Aufgabe';

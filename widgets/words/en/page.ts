@@ -49,6 +49,8 @@ export const workedIn = (example: string): string => `the formula of ${example}`
 
 export const predictionNumber = (n: number): string => `Prediction ${n}`;
 export const PREDICT_FIRST = 'Predict first';
+/** In place of what a figure says, which would be the answer. */
+export const COVERED_UNTIL_PREDICTED = 'What it says is covered until you predict, open the answer or change a number.';
 export const SHOW_ANSWER = 'Answer';
 
 export const EXERCISE = 'Exercise';

@@ -4,6 +4,7 @@
  */
 import { type Adjuster, partsOf, standing } from '../../../assembly/adjuster/adjuster.ts';
 import { heightOf, type Part, type Role, type ThreadEnd } from '../../../assembly/adjuster/part.ts';
+import { postOf } from '../../../assembly/adjuster/post.ts';
 import { type Mesh, meshAround, meshOf } from '../../../assembly/adjuster/solid.ts';
 import {
   beyondSpring,
@@ -18,7 +19,7 @@ import { plateMesh } from '../../../assembly/print/plate.ts';
 import { coiledLength } from '../../../assembly/spring/coil-seen.ts';
 import { springPlate } from '../../../assembly/spring/spring-plate.ts';
 import { acrossOf, diameters } from '../../../engine/index.ts';
-import { postOf, tipOf } from '../adjuster-extras.ts';
+import { tipOf } from '../adjuster-extras.ts';
 import { type Faceted, facetsOf } from './facets.ts';
 import { SEEN_TURNS } from './view.ts';
 

@@ -4,7 +4,8 @@
  */
 import type { Body } from './bodies.ts';
 import { coloursOf } from './colours.ts';
-import { type Colours, makeScene, type Net, type Scene, type View } from './scene.ts';
+import { type Drawing, drawingInWorker, drawingOnPage, SILENCE, type Told } from './drawing.ts';
+import { type Colours, type Net, shotOf, type View } from './shot.ts';
 
 /** What is to be seen. */
 export interface Seen {
@@ -20,6 +21,8 @@ export interface Canvas {
   readonly show: (seen: Seen) => void;
   /** Whether the solid stands there, and the line drawing does not. */
   readonly drawn: () => boolean;
+  /** Whether it stands there or is about to. */
+  readonly comes: () => boolean;
 }
 
 /**
@@ -42,10 +45,12 @@ export const canvasOn = (
   again: () => void,
 ): Canvas => {
   const forced = window.matchMedia('(forced-colors: active)');
-  let scene: Scene | undefined;
-  let lost = false;
+  let drawing: Drawing | undefined;
+  let stands: 'coming' | 'there' | 'lost' | 'none' = 'coming';
+  /** Whether anything is on this canvas yet; the line drawing stands until then. */
+  let begun = false;
   let seen: Seen | undefined;
-  const made: Partial<Record<Net, unknown>> = {};
+  const made: Partial<Record<Net, { readonly of: unknown; readonly bodies: readonly Body[] }>> = {};
   let frame = 0;
   let rest = 0;
   let level = 0;
@@ -58,66 +63,83 @@ export const canvasOn = (
   let colours: Colours | undefined;
   /** Changed while nobody could see it. */
   let owed = false;
+  /** The picture that is being drawn: since when, ms, and whether it is the fine one of a solid at rest. */
+  let drawn: { readonly since: number; readonly fine: boolean } | undefined;
+  /** Changed since that one was begun, or moves on by itself. */
+  let next = false;
 
   /** Paper takes the line drawing, as the numbers stand then. */
   let onPaper = false;
-  const drawn = () => scene !== undefined && !lost && !forced.matches && !onPaper;
+  const draws = () => stands === 'there' && !forced.matches && !onPaper;
+  const isThere = () => begun && draws();
   const put = () => {
     const place = stage.querySelector<HTMLElement>('[data-solid]');
-    if (!scene || !place) return;
-    if (scene.canvas.parentElement !== place) {
-      place.prepend(scene.canvas);
-      widths.observe(scene.canvas);
+    if (!drawing || !place) return;
+    if (drawing.canvas.parentElement !== place) {
+      place.prepend(drawing.canvas);
+      widths.observe(drawing.canvas);
     }
-    place.classList.toggle('is-live', drawn());
+    place.classList.toggle('is-live', isThere());
+    place.classList.toggle('is-coming', draws() && !begun);
   };
-  /** Gives whether it moves on by itself. */
-  const paint = (fineness: number, net: Net): boolean => {
-    if (!scene || !seen || !drawn()) return false;
+  const paint = (fineness: number, net: Net, fine = false) => {
+    if (!drawing || !seen || !draws()) return;
     put();
-    if (made[net] !== seen.of) {
-      made[net] = seen.of;
-      scene.setBodies(net, seen.bodies(net));
+    const before = made[net];
+    const now = before && before.of === seen.of ? before : { of: seen.of, bodies: seen.bodies(net) };
+    if (now !== before) {
+      made[net] = now;
+      drawing.setBodies(net, now.bodies);
     }
-    colours ??= coloursOf(scene.canvas);
-    wide ||= scene.canvas.clientWidth;
+    colours ??= coloursOf(drawing.canvas);
+    wide ||= drawing.canvas.clientWidth;
     const { view, moves } = seen.view();
-    scene.render(view, colours, { net, unit: (wide || width) / width, fineness });
-    return moves;
+    next = moves;
+    drawn = { since: performance.now(), fine };
+    drawing.render(shotOf(view, colours, now.bodies, { net, unit: (wide || width) / width, fineness }));
   };
-  const took = (time: number) => {
-    if (time > SLOW) level = Math.min(LEVELS.length - 1, level + 1);
-    else if (time < QUICK) level = Math.max(0, level - 1);
-  };
-  const step = (asked: number) => {
+  const step = () => {
     painted = document.timeline.currentTime;
-    const moves = paint(sharpness(), sharpness() < MIDDLING ? 'coarse' : 'fine');
-    // A timer comes after the frame that is being made, and after the picture where there is no graphics processor.
-    window.setTimeout(() => {
-      took(performance.now() - asked);
-      if (moves) ask();
-      else if (frame === 0) rest = window.setTimeout(settle, RESTS);
-    });
+    paint(sharpness(), sharpness() < MIDDLING ? 'coarse' : 'fine');
+  };
+  const drew = (took: number) => {
+    const fine = drawn?.fine;
+    drawn = undefined;
+    if (!begun) {
+      begun = true;
+      put();
+      again();
+    }
+    if (!fine && took > SLOW) level = Math.min(LEVELS.length - 1, level + 1);
+    else if (!fine && took < QUICK) level = Math.max(0, level - 1);
+    if (next) ask();
+    else if (!fine) rest = window.setTimeout(settle, RESTS);
   };
   const settle = () => {
     if (document.hidden) owed = true;
     // A machine that can hardly move it is not held up by a picture finer than its screen.
-    else paint(Math.max(level === LEVELS.length - 1 ? 1.5 : 2, 1.5 * (window.devicePixelRatio || 1)), 'fine');
+    else paint(Math.max(level === LEVELS.length - 1 ? 1.5 : 2, 1.5 * (window.devicePixelRatio || 1)), 'fine', true);
   };
-  /** Once a frame, and at once where this one has not been painted yet, so that picture and words change together. */
+  /**
+   * Once a frame, and at once where this one has not been painted yet, so that picture and words change together; where one is still being drawn, when
+   * that is done.
+   */
   const ask = () => {
-    if (!scene) return;
+    if (stands !== 'there') return;
     window.clearTimeout(rest);
     if (document.hidden) {
       owed = true;
       return;
     }
-    const asked = performance.now();
-    if (painted !== document.timeline.currentTime) step(asked);
+    if (drawn) {
+      next = true;
+      // A browser ends a worker without a word.
+      if (performance.now() - drawn.since > SILENCE) begin(drawingOnPage);
+    } else if (painted !== document.timeline.currentTime) step();
     else if (frame === 0)
       frame = requestAnimationFrame(() => {
         frame = 0;
-        step(asked);
+        step();
       });
   };
   const widths = new ResizeObserver(([entry]) => {
@@ -126,30 +148,35 @@ export const canvasOn = (
     wide = now;
     ask();
   });
-  // What belonged to a lost context is of no use to the next: a new canvas is made for it.
-  const begin = () => {
-    if (scene) {
-      widths.unobserve(scene.canvas);
-      scene.canvas.remove();
+  /** What belonged to one canvas is of no use to the next: a new one is begun when a context is back too. */
+  const begin = (open: typeof drawingInWorker) => {
+    if (drawing) {
+      widths.unobserve(drawing.canvas);
+      drawing.canvas.remove();
+      drawing.close();
     }
     delete made.fine;
     delete made.coarse;
-    scene = makeScene(
-      { width, height },
-      () => {
-        lost = true;
-        put();
-        again();
-      },
-      () => {
-        lost = false;
-        begin();
-        again();
-      },
-    );
-    scene?.canvas.setAttribute('aria-hidden', 'true');
+    drawn = undefined;
+    begun = false;
+    stands = 'coming';
+    const opened = open({ width, height }, (told) => {
+      if (opened === drawing) hear(told, open);
+    });
+    drawing = opened;
+    if (!opened) begin(drawingOnPage);
   };
-  begin();
+  const hear = (told: Told, open: typeof drawingInWorker) => {
+    if (told.what === 'drew') return drew(told.took);
+    if (told.what === 'back') return begin(drawingInWorker);
+    // Perhaps the page can what its worker can’t.
+    if (told.what === 'none' && open === drawingInWorker) return begin(drawingOnPage);
+    drawn = undefined;
+    stands = told.what === 'ready' ? 'there' : told.what;
+    put();
+    again();
+  };
+  begin(drawingInWorker);
   for (const change of [forced, window.matchMedia('(prefers-color-scheme: dark)')])
     change.addEventListener('change', () => {
       colours = undefined;
@@ -173,6 +200,7 @@ export const canvasOn = (
       put();
       ask();
     },
-    drawn,
+    drawn: isThere,
+    comes: () => stands !== 'lost' && stands !== 'none' && !forced.matches && !onPaper,
   };
 };

@@ -1,5 +1,5 @@
 /** Colours of the solid, from the style sheet: so light, dark and the reader’s own are one place. */
-import type { Colour, Colours } from './scene.ts';
+import type { Colour, Colours } from './shot.ts';
 
 /** As the browser gives a computed colour: by 255ths, or by shares. */
 const channels = (text: string): Colour => {

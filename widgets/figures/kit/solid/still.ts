@@ -7,9 +7,10 @@
  */
 import { type Adjuster, partsOf, type Standing } from '../../../assembly/adjuster/adjuster.ts';
 import { heightOf, type Role, reach, type Step } from '../../../assembly/adjuster/part.ts';
+import { postOf } from '../../../assembly/adjuster/post.ts';
 import { crestOf, crestsOf } from '../../../assembly/adjuster/surface.ts';
 import type { Thread } from '../../../engine/index.ts';
-import { postOf, tipOf } from '../adjuster-extras.ts';
+import { tipOf } from '../adjuster-extras.ts';
 import { type Point, polygon, polyline } from '../svg.ts';
 import { type Aim, directionsOf, dot, onPicture, SEEN_TURNS, type Vector } from './view.ts';
 
@@ -109,6 +110,14 @@ export const stillOf = (
       corners.forEach((_, i) => {
         if (facing[i]) lines.push([top[i] as Point, bottom[i] as Point]);
       });
+    const { socket } = partsOf(a).find((part) => part.role === role && part.outer.at(-1) === step) ?? {};
+    // Its mouth in the top; what of it is deeper is left out.
+    if (socket && !below) {
+      const mouth = cornersOf({ ...step, shape: 'hexagon', r: socket.flats / 2 }, angle).map(([x, y]) =>
+        place([x, y, to]),
+      );
+      lines.push([...mouth, mouth[0] as Point]);
+    }
     if (step.thread && step.thread.P * aim.scale > FINEST) lines.push(...crestsSeen(piece, step.thread, angle, aim));
     const side = hull([...top, ...bottom]);
     return {

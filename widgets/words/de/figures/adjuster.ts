@@ -9,6 +9,7 @@ export const WORDS: Same<typeof En.WORDS> = {
   title: 'Dein Stellelement, aus seinen Teilen',
   drawing: (name) => `Maßstäblicher Schnitt${name === '' ? '' : ` von ${name}`}, durch die Achse`,
   knob: 'Stellteil, von oben',
+  springFace: 'Feder, auf ihre flache Seite gesehen',
   parts: PARTS,
   kind: (role, kind) => `${PARTS[role]}: ${partKind(kind)}`,
   list: {

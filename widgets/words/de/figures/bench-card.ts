@@ -21,6 +21,9 @@ export const WORDS: Same<typeof En.WORDS> = {
     to: (turns) => `nach ${turns} Umdrehungen zeigt sie höchstens`,
     reverse: 'eine Umkehr darf abweichen um',
   },
+  parts: { prepare: 'Gewinde und Flächen', build: 'Zusammenbauen', check: 'Mit der Messuhr prüfen' },
+  done: (done, of) => `${done} von ${of} erledigt`,
+  tick: (name) => `${name.replace(/\.$/, '')}: erledigt`,
   none: '–',
   head: ['Schritt', 'was', 'wie', 'zählen', 'Vorsicht'],
 };

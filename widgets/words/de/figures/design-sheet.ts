@@ -64,6 +64,7 @@ export const WORDS: Same<typeof En.WORDS> = {
       `Maßstäblich. Was die Teile angeben, ist bemaßt; was sie nicht angeben, ist in üblicher Größe gezeichnet.${noLock ? ' Keine Verdrehsicherung ist angegeben, darum ist keine gezeichnet.' : ''}`,
     depth: (length) => `× ${length}`,
     block: {
+      title: 'Schriftfeld',
       name: 'Benennung',
       assembly: 'Stellelement, Zusammenbau',
       number: 'Nummer',

@@ -18,6 +18,7 @@ export const GROUPS: Same<typeof En.GROUPS> = {
   weight: 'Gewicht',
   side: 'Seitenkraft',
   spring: 'Feder',
+  room: 'Platz',
   guide: 'Führung',
   lock: 'Verdrehsicherung',
   margin: 'Hub und Reserve',
@@ -50,6 +51,7 @@ export const GROUPS: Same<typeof En.GROUPS> = {
   plastic: 'Kunststoff',
   socket: 'Innensechskant',
   base: 'Grundteil',
+  done: 'Erledigt',
   circumstances: 'Wie gemessen wurde',
   setup: 'Was der Aufbau dazugibt',
 };

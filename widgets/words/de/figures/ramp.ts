@@ -10,7 +10,7 @@ export const WORDS: Same<typeof En.WORDS> = {
   drawing: (thread) =>
     `Gewinde ${spokenNumber(thread)} und seine Schraubenlinie, zu einer Rampe abgewickelt, in einem Maßstab`,
   onceRound: (length) => `einmal herum: ${length}`,
-  lead: (length) => `Steigung ${length}`,
+  lead: (length) => `Steigung\n${length}`,
   leadAngle: (angle) => `Steigungswinkel ${angle}`,
   knob: 'Schraubenkopf, von oben',
   readout: COLUMNS,

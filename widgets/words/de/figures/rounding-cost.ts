@@ -9,7 +9,7 @@ export const WORDS: Same<typeof En.WORDS> = {
   bars: 'Balken der Nettosteigung',
   drawing: (A, C) =>
     `Nettosteigung von ${spokenNumber(A)} und ${spokenNumber(C)} mit zuerst gerundeten Steigungen, neben der genauen`,
-  keptTo: 'Steigungen gerundet auf',
+  keptTo: 'gerundet auf',
   give: 'Nettosteigung daraus',
   offBy: 'daneben um',
   notRounded: 'nicht gerundet',

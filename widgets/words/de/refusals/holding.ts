@@ -32,6 +32,8 @@ export const HOLDING: typeof En.HOLDING = {
     `Ein Arm von ${mm(length)} Länge endet vor der Ecke des Sechskants: Mache ihn ${mm(least)} lang oder länger.`,
   'clip-limb-inside': ({ radius, least }) =>
     `Federn ${mm(radius)} neben der Achse stehen in den Armen der Klemme: Setze sie ${mm(least)} hinaus oder mehr.`,
+  'knob-too-large': ({ marks, diameter, most }) =>
+    `Ein Drehknopf mit ${marks} druckbaren Strichen wäre ${mm(diameter)} groß, mehr als ${mm(most)}: Nimm weniger Striche oder teile einen gekauften.`,
   'wall-below-line': ({ wall, line }) =>
     `Eine Wand von ${mm(wall)} ist dünner als die gedruckte Bahn von ${mm(line)} und käme nicht heraus: Mache das Teil größer.`,
   'socket-unknown': ({ name, known }) =>

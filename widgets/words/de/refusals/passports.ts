@@ -7,6 +7,7 @@ const FIELDS: Readonly<Record<string, string>> = {
   lead: 'Steigung',
   wave: 'Welle',
   wear: 'Verschleiß',
+  hysteresis: 'Umkehrspanne',
   place: 'Stelle',
 };
 

@@ -11,6 +11,7 @@ export const WORDS = {
   title: 'Your adjuster, from its parts',
   drawing: (name: string) => `Section to scale${name === '' ? '' : ` of ${name}`}, cut through the axis`,
   knob: 'Turned part, from above',
+  springFace: 'spring, on its flat side',
   parts: PARTS,
   /** How a reader finds the part again in the list. */
   kind: (role: keyof typeof PARTS, kind: string) => `${PARTS[role]}: ${kind}`,

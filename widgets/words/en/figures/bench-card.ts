@@ -25,6 +25,9 @@ export const WORDS = {
     to: (turns: string) => `after ${turns} turns it reads at most`,
     reverse: 'a reversal may differ by',
   },
+  parts: { prepare: 'Threads and faces', build: 'Put together', check: 'Check by the indicator' },
+  done: (done: number, of: number) => `${done} of ${of} done`,
+  tick: (name: string) => `${name.replace(/\.$/, '')}: done`,
   none: '–',
   head: ['step', 'what', 'how', 'count', 'caution'],
 };

@@ -88,6 +88,7 @@ export const WORDS = {
     /** Length of a thread in its nut, after its designation. */
     depth: (length: string) => `× ${length}`,
     block: {
+      title: 'Title block',
       name: 'name',
       assembly: 'adjuster, assembly',
       number: 'number',

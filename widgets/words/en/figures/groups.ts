@@ -15,6 +15,7 @@ export const GROUPS = {
   weight: 'Weight',
   side: 'Side force',
   spring: 'Spring',
+  room: 'Room',
   guide: 'Guide',
   lock: 'Lock',
   margin: 'Stroke and margin',
@@ -47,6 +48,7 @@ export const GROUPS = {
   plastic: 'Plastic',
   socket: 'Socket',
   base: 'Base',
+  done: 'What is done',
   circumstances: 'How it was measured',
   setup: 'What the set-up adds',
 } as const;

@@ -21,6 +21,7 @@ export const HOLDING: RefusalWords<
   | 'clip-arm-short'
   | 'clip-limb-inside'
   | 'wall-below-line'
+  | 'knob-too-large'
   | 'socket-unknown'
 > = {
   'drawn-width-gone': ({ width }) =>
@@ -49,6 +50,8 @@ export const HOLDING: RefusalWords<
     `An arm ${mm(length)} long ends before the corner of the hexagon: make it ${mm(least)} or longer.`,
   'clip-limb-inside': ({ radius, least }) =>
     `Springs ${mm(radius)} from the axis stand in the arms of the clip: set them ${mm(least)} out or more.`,
+  'knob-too-large': ({ marks, diameter, most }) =>
+    `A knob of ${marks} marks that print would be ${mm(diameter)} across, more than ${mm(most)}: take fewer marks, or mark a bought one.`,
   'wall-below-line': ({ wall, line }) =>
     `A wall of ${mm(wall)} is thinner than the printed line of ${mm(line)}, and would not come out: make the part larger.`,
   'socket-unknown': ({ name, known }) => `Read ${name} as a screw; sockets are known of ${listed(known)}.`,
