@@ -8,6 +8,8 @@ export const firefoxFor = ({ dark, forced }) => ({
   firefoxUserPrefs: {
     // As a reader has it; the driver turns it off, and pages opened as files would pass where they fail.
     'security.fileuri.strict_origin_policy': true,
+    // The driver waits in vain for a page that was kept when the reader left it.
+    'browser.sessionhistory.max_total_viewers': 0,
     'ui.prefersReducedMotion': 1,
     'layout.css.prefers-color-scheme.content-override': dark ? 0 : 1,
     'browser.display.document_color_use': forced ? 2 : 1,

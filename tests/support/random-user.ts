@@ -193,7 +193,15 @@ export const act = async (user: User, action: Action): Promise<string[]> => {
   const { page } = user;
   const back = async () => {
     user.depth--;
-    await page.goBack();
+    // The driver of Firefox waits in vain for a load where the way back leads to another place of the same page.
+    await page.evaluate(() => {
+      const here = window as unknown as { left: boolean };
+      here.left = false;
+      addEventListener('popstate', () => Object.assign(here, { left: true }), { once: true });
+      setTimeout(() => history.back());
+    });
+    const gone = () => page.evaluate(() => (window as unknown as { left?: boolean }).left !== false);
+    while (!(await gone().catch(() => false))) await page.waitForTimeout(30);
     await awake(page);
   };
   const follow = async (n: number) => {
