@@ -95,6 +95,7 @@ describe('a number of a figure', () => {
     const sheet = await shown(figure(page, 'design-sheet'));
     const field = fieldIn(sheet, /wanted step/i);
     const before = await field.boundingBox();
+    await sheet.locator('details:has([data-result=stroke]) > summary').click();
     await sheet.locator('[data-result=stroke]').click();
     const behind = sheet.locator('.asked-back');
     await behind.waitFor();

@@ -3,7 +3,7 @@
  * net lead, far over the scatter of the readings, so that one verdict alone fits. Invented readings, from a seed.
  */
 import { FAULTS, type Fault, READING, TABLE_DECIDES, TABLE_NAME, TABLE_SHOWS, TURNS } from '#words/papers.ts';
-import { type RandomState, uniform } from '../engine/index.ts';
+import { type RandomState, spokenNumber, uniform } from '../engine/index.ts';
 import { numeral } from '../input/format.ts';
 import { LETTERS, type Offered } from './offered.ts';
 import { pick, stateOf } from './seed.ts';
@@ -62,7 +62,8 @@ const readingsOf = (Delta: number, fault: Fault, words: readonly string[]): read
   });
 };
 
-const written = (micrometres: number): string => (Math.round(micrometres * 10) / 10 || 0).toFixed(1).replace('-', '−');
+const written = (micrometres: number): string =>
+  spokenNumber((Math.round(micrometres * 10) / 10 || 0).toFixed(1).replace('-', '−'));
 
 /** The table as HTML, in two columns of rows so that it is no taller than a phone. */
 export const tableOf = (Delta: number, fault: Fault, words: readonly string[]): string => {

@@ -14,6 +14,7 @@ import { good, type Result } from '../../engine/index.ts';
 import { readDividers } from '../../input/dividers.ts';
 import { escapeText } from '../../input/escape.ts';
 import { fixed, grouped, numeral, show, type UnitView } from '../../input/format.ts';
+import { wordsShown } from '../../input/typed-words.ts';
 import { reasonOf } from '../../words/reason.ts';
 import { defineFigure, type NumbersOf } from '../kit/figure.ts';
 import { px } from '../kit/svg.ts';
@@ -241,9 +242,9 @@ export const drawerFigure = defineFigure({
     rows: rowsOf(s)
       .slice(0, TABLED)
       .map(({ stack, step, divisions }) => [
-        stack.base.text,
-        stack.turned.text,
-        stack.carried?.text ?? WORDS.plainScrew,
+        wordsShown('hardware', stack.base.text),
+        wordsShown('hardware', stack.turned.text),
+        stack.carried ? wordsShown('hardware', stack.carried.text) : WORDS.plainScrew,
         motion(step, view),
         `${divisions}`,
         motion(stack.stroke, view),

@@ -58,8 +58,8 @@ const held = (
 ): string => {
   if (!springs) return `${LOCKS[by]} ${by === 'springs' ? 'müssen' : 'hält'} es${by === 'springs' ? ' halten' : ''}`;
   return springs.enough
-    ? `die Federn müssen es halten, und ihr ganzer Zug auf ihrem Halbmesser ist ${springs.most}`
-    : `diese Federn können es nicht halten, denn ihr ganzer Zug auf ihrem Halbmesser ist nur ${springs.most}. Nimm einen Stift oder eine Passfeder`;
+    ? `die Federn müssen es halten, und ihr ganzer Zug an ihrem Radius ist ${springs.most}`
+    : `diese Federn können es nicht halten, denn ihr ganzer Zug an ihrem Radius ist nur ${springs.most}. Nimm einen Stift oder eine Passfeder`;
 };
 
 export const WORDS: Same<typeof En.WORDS> = {
