@@ -14,13 +14,18 @@ const leftKey = () => `notebook-left ${pageName()}`;
 /** The page that the link leads to which was followed last. */
 const FOLLOWED = 'notebook-followed';
 
+/** Whether a link or the hand has opened the page, which was neither reloaded nor gone back to. */
+export const newlyOpened = (): boolean => {
+  const [opened] = performance.getEntriesByType('navigation') as PerformanceNavigationTiming[];
+  return opened?.type === 'navigate';
+};
+
 /** Puts back what was left, where a link of the book has opened the page; the sentence that says so, empty where nothing was. */
 export const comeBack = (store: Store, search: string): string => {
   const followed = tabText(FOLLOWED) === pageName();
   writeTab(FOLLOWED, '');
-  const [opened] = performance.getEntriesByType('navigation') as PerformanceNavigationTiming[];
   const carries = [...new URLSearchParams(search).keys()].some((key) => key.includes('.'));
-  if (!followed || carries || opened?.type !== 'navigate') return '';
+  if (!followed || carries || !newlyOpened()) return '';
   try {
     const { texts, under } = JSON.parse(tabText(leftKey())) as Record<string, unknown>;
     const { back, away } = putLeft(store, { texts: readingsFrom(texts), under: readingsFrom(under) });

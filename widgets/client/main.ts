@@ -15,7 +15,7 @@ import { mountFolds } from './folds.ts';
 import type * as Ideas from './ideas/ideas.ts';
 import { mountInputs } from './inputs.ts';
 import { keepAddress } from './keep-address.ts';
-import { comeBack, mountLeaving } from './left-here.ts';
+import { comeBack, mountLeaving, newlyOpened } from './left-here.ts';
 import { loadFigure, loadModule, runScript } from './load-figures.ts';
 import { mountOneStops } from './one-stop.ts';
 import type * as Papers from './papers/papers.ts';
@@ -53,7 +53,7 @@ const wake = (until: AbortSignal) => {
 
   for (const place of all(root, '[data-tools]')) {
     mountTools(place, store, left, until);
-    mountDesigns(place, store, until);
+    mountDesigns(place, store, newlyOpened() ? search : '', until);
     if (place.dataset.search) mountSearch(place, place.dataset.search);
     const gone = withoutField(search, store.sets);
     if (gone !== '') place.append(make('p', { class: 'field-note', role: 'status' }, gone));

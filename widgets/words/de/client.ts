@@ -182,6 +182,8 @@ export const USE = 'Benutzen';
 export const IN_USE = 'In Gebrauch';
 export const REMOVE = 'Entfernen';
 export const removeNamed: typeof En.removeNamed = (name) => `${name} entfernen`;
+export const LINKED: string = 'Der Versteller dieser Seite kam mit einem Link, daher haben ihn andere Kapitel nicht.';
+export const KEEP_LINKED: string = 'Als Entwurf behalten';
 export const NONE_KEPT = 'Noch keiner.';
 export const nowShown: typeof En.nowShown = (name) =>
   `Die Bilder und Beispiele, die seine Zahlen nehmen, zeigen jetzt „${name}“, hier und in den anderen Kapiteln.`;

@@ -205,6 +205,9 @@ export const USE = 'Use';
 export const IN_USE = 'In use';
 export const REMOVE = 'Remove';
 export const removeNamed = (name: string): string => `Remove ${name}`;
+/** Beside the designs, where a link has brought an adjuster. */
+export const LINKED = 'The adjuster of this page came with a link, so other chapters do not have it.';
+export const KEEP_LINKED = 'Keep it as a design';
 export const NONE_KEPT = 'None kept yet.';
 export const nowShown = (name: string): string =>
   `The figures and examples that take its numbers now show “${name}”, here and in the other chapters.`;
