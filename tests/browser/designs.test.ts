@@ -5,6 +5,7 @@ import { inDeep, some } from '../support/deep.ts';
 import { beyond, type Page } from '../support/driven.ts';
 import { needs } from '../support/engines.ts';
 import {
+  awake,
   fieldIn,
   figure,
   NARROW,
@@ -89,6 +90,29 @@ describe('a design', () => {
     await keep(page, 'Foot', 'foot');
     await page.goto(page.url().replace(/two-screws.*/, 'per-flat.html?foot.A=M8x1.25&foot.C=5/16-18'));
     expect(await sentence(await shown(figure(page, 'divided-turn')))).toContain('161.1 µm a turn');
+  });
+
+  it('is offered of an adjuster that came with a link, taken from its figure; no other number and no reload has the offer', async () => {
+    const { page, turnTo } = await visit('two-screws.html?foot.A=M12x1.75&foot.C=M8');
+    const offer = page.getByRole('button', { name: 'Keep it as a design' });
+    await offer.click();
+    expect(await page.locator('#design-from').inputValue()).toBe('foot');
+    await page.keyboard.type('From a colleague');
+    await page.keyboard.press('Enter');
+    expect(await status(page)).toContain('“From a colleague” is kept');
+    expect(await offer.count()).toBe(0);
+    await turnTo('per-flat.html');
+    expect(await sentence(await shown(figure(page, 'divided-turn')))).toMatch(/^.*M12×1\.75 with M8×1\.25/);
+    await turnTo('design-sheet.html?other.A=M16x1.5');
+    await offer.click();
+    expect(await page.locator('#design-from').inputValue()).toBe('other');
+    await turnTo('per-flat.html?foot.k=12');
+    expect(await offer.count()).toBe(0);
+    await turnTo('per-flat.html?foot.A=M8');
+    expect(await offer.count()).toBe(1);
+    await page.reload();
+    await awake(page);
+    expect(await offer.count()).toBe(0);
   });
 
   it('grows from chapter to chapter under one name', inDeep, async () => {

@@ -234,6 +234,45 @@ describe('the address', () => {
   });
 });
 
+describe('a page that was left', () => {
+  it('has its numbers again when a link of the book leads back to it, and only then', async () => {
+    const { page, turnTo } = await visit('two-screws.html');
+    const n = async () => fieldIn(await shown(figure(page, 'section')), /^turns/i);
+    const follow = async (to: string) => {
+      await page.evaluate((href) => {
+        document.documentElement.setAttribute('data-left', '');
+        [...document.querySelectorAll<HTMLAnchorElement>('a[href]')]
+          .find((a) => a.getAttribute('href') === href)
+          ?.click();
+      }, to);
+      await page.waitForSelector('html[data-awake]:not([data-left])');
+      await awake(page);
+    };
+    const first = await (await n()).inputValue();
+    await type(await n(), '3');
+    await follow('per-flat.html');
+    await follow('two-screws.html');
+    expect(await (await n()).inputValue()).toBe('3');
+    expect(new URL(page.url()).search).toMatch(/\.n=3$/);
+    expect(await words(page.locator('[data-tools]'))).toContain('The number that you left on this page is back.');
+    // An address that is typed is the chapter, and one that carries a number is whole.
+    await turnTo('two-screws.html');
+    expect(await (await n()).inputValue()).toBe(first);
+    await type(await n(), '2');
+    await turnTo('two-screws.html?foot.A=M12x1.75');
+    expect(await (await n()).inputValue()).toBe(first);
+    await follow('per-flat.html');
+    await follow('two-screws.html');
+    expect((await written(page)).searchParams.get('foot.A')).toBe('M12×1.75');
+    // The chapter’s own numbers leave nothing to come back.
+    await page.getByRole('button', { name: 'Chapter’s own numbers' }).click();
+    expect(await words(page.locator('[data-tools]'))).not.toContain('left on this page');
+    await follow('per-flat.html');
+    await follow('two-screws.html');
+    expect(new URL(page.url()).search).toBe('');
+  });
+});
+
 describe('a hostile address', () => {
   const works = async (page: Page) => {
     const section = await shown(figure(page, 'section'));

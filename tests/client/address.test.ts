@@ -6,7 +6,7 @@
 import fc from 'fast-check';
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import type { NumberSet } from '../../widgets/assembly/numbers.ts';
-import { addressOf, openStore, rememberView } from '../../widgets/client/address.ts';
+import { addressOf, type Left, leftIn, openStore, putLeft, rememberView } from '../../widgets/client/address.ts';
 import { designInUse, designs, keepDesigns, removeDesign, useDesign } from '../../widgets/client/design-store.ts';
 import { applyDesign, numbersOf } from '../../widgets/client/designs.ts';
 import { readingsKey } from '../../widgets/client/kept-readings.ts';
@@ -87,7 +87,7 @@ type Action =
   | { readonly do: 'units'; readonly view: number }
   | { readonly do: 'keep' | 'use' | 'remove'; readonly design: number }
   | { readonly do: 'measure'; readonly text: string }
-  | { readonly do: 'own' | 'reload' }
+  | { readonly do: 'own' | 'reload' | 'return' }
   | { readonly do: 'tab'; readonly page: number }
   | { readonly do: 'turn'; readonly page: number };
 
@@ -121,7 +121,7 @@ const anyAction: fc.Arbitrary<Action> = fc.oneof(
     weight: 2,
     arbitrary: fc.record({ do: fc.constant('measure' as const), text: fc.constantFrom('2 h; 1', '1 h; 0', '') }),
   },
-  { weight: 2, arbitrary: fc.record({ do: fc.constantFrom('own' as const, 'reload' as const) }) },
+  { weight: 2, arbitrary: fc.record({ do: fc.constantFrom('own' as const, 'reload' as const, 'return' as const) }) },
   { weight: 2, arbitrary: fc.record({ do: fc.constantFrom('tab' as const, 'turn' as const), page: fc.nat(2) }) },
 );
 
@@ -199,6 +199,15 @@ const play = (actions: readonly Action[]) => {
     if (action.do === 'measure')
       storage.setItem(readingsKey(designInUse()?.name ?? ''), JSON.stringify({ 'sheet.settled': action.text }));
     if (action.do === 'reload') tab.store = openStore(tab.sets, tab.search);
+    // To another page by a link, and back by a link that carries nothing.
+    if (action.do === 'return') {
+      rememberView(store.view());
+      const here = seen(store);
+      const left = JSON.parse(JSON.stringify(leftIn(store))) as Left;
+      tab.store = openStore(tab.sets, '');
+      expect(putLeft(tab.store, left).away).toEqual([]);
+      expect(seen(tab.store), `came back to ${tab.search} with ${JSON.stringify(left)}`).toEqual(here);
+    }
     if (action.do === 'turn' || action.do === 'tab') {
       const sets = PAGES[action.page] ?? [];
       const fresh = { sets, store: openStore(sets, ''), search: '' };
@@ -319,6 +328,75 @@ describe('the address', () => {
 
   it('gives the same page after a reload and in another browser, whatever was done', () => {
     fc.assert(fc.property(fc.array(anyAction, { maxLength: 14 }), holds), { numRuns: howMany(400, 100_000) });
+  });
+
+  describe('and numbers that a page was left with', () => {
+    const back = (left: Left, sets = [FOOT]) => {
+      const store = openStore(sets, '');
+      return { store, ...putLeft(store, left) };
+    };
+
+    it('come back with the text that was refused, and the chapter’s own are nothing to come back', () => {
+      const store = open('');
+      expect(leftIn(store)).toEqual({ texts: {}, under: {} });
+      store.type('foot', 'n', '3');
+      store.type('foot', 'A', 'rubbish');
+      const again = back(leftIn(store));
+      expect(again).toMatchObject({ back: 2, away: [] });
+      expect(inForce(again.store).n).toBe(3);
+      expect(again.store.field('foot', 'A')).toMatchObject({
+        text: 'rubbish',
+        reason: store.field('foot', 'A')?.reason,
+      });
+      store.reset();
+      expect(leftIn(store).texts).toEqual({});
+    });
+
+    it('come back in errors that are linked, whatever links them', () => {
+      const linked: NumberSet = {
+        ...FOOT,
+        inputs: FOOT.inputs.map((input) =>
+          input.name === 'errors' ? { ...input, start: 'the same error' } : input,
+        ) as typeof FOOT.inputs,
+      };
+      const store = openStore([linked], '');
+      store.type('foot', 'errors', 'independent');
+      store.type('foot', 'eps_C', '0.3');
+      expect(inForce(back(leftIn(store), [linked]).store)).toMatchObject({ eps_A: store.numbers('foot').values.eps_A });
+    });
+
+    it('stay away where a design gives another since then, and that is said by the name of the field', () => {
+      const store = open('');
+      store.type('foot', 'n', '3');
+      store.type('foot', 'A', 'M12x1.75');
+      const left = leftIn(store);
+      keepDesigns([{ name: 'mine', numbers: { A: 'M8×1.25', C: 'M6×1' } }]);
+      useDesign('mine');
+      const again = back(left);
+      expect(again).toMatchObject({ back: 1, away: ['thread A'] });
+      expect(inForce(again.store)).toMatchObject({ A: 'M8×1.25', n: 3 });
+      // The same number that the design gives is not missing.
+      keepDesigns([{ name: 'mine', numbers: { A: 'M12×1.75' } }]);
+      expect(back(left)).toMatchObject({ back: 1, away: [] });
+    });
+
+    it('are none of the design that was in use, which comes back with the design alone', () => {
+      keepDesigns([{ name: 'mine', numbers: { A: 'M12×1.75' } }]);
+      useDesign('mine');
+      const store = open('');
+      store.type('foot', 'n', '3');
+      const left = leftIn(store);
+      expect(left.texts).toEqual({ 'foot.n': '3' });
+      useDesign('');
+      expect(inForce(back(left).store)).toMatchObject({ A: 'M10×1.5', n: 3 });
+    });
+
+    it('are nothing where what is stored was written by another hand', () => {
+      const texts = { 'foot.n': '1e99', 'foot.zzz': '1', 'foot.constructor': 'x' };
+      const again = back({ texts, under: { ...texts } });
+      expect(again).toMatchObject({ back: 0 });
+      expect(inForce(again.store).n).toBe(1);
+    });
   });
 
   describe('and readings that this browser keeps', () => {

@@ -112,7 +112,12 @@ export const useBrowser = ({
     for (const k of used) {
       if (k.fresh) await shut(k.page);
       else {
-        await k.page.evaluate(() => localStorage.clear());
+        await k.page.evaluate(() => {
+          localStorage.clear();
+          sessionStorage.clear();
+          // What it would keep as it is left.
+          Storage.prototype.setItem = () => {};
+        });
         await k.page.goto('about:blank');
       }
       k.visit = undefined;

@@ -93,25 +93,77 @@ export const openStore = (sets: readonly NumberSet[], search: string, kept: Read
   return store;
 };
 
-/** Puts readings into their fields, each under its key in an address. */
-export const putReadings = (store: Store, kept: Readings): void => {
-  for (const { id, name } of readingFields(store.sets.values()))
-    for (const view of ['', ...FIELD_VIEWS] as const) {
-      const text = kept[view === '' ? `${id}.${name}` : `${id}.${name}.${view}`];
+type Places = readonly { readonly id: string; readonly name: string }[];
+
+/** Puts texts into these fields, each under its key in an address; refused ones last, since a good one may be followed by another field. */
+const putTexts = (store: Store, places: Places, texts: Readings): void => {
+  for (const view of ['', ...FIELD_VIEWS] as const)
+    for (const { id, name } of places) {
+      const text = texts[view === '' ? `${id}.${name}` : `${id}.${name}.${view}`];
       if (text !== undefined) store.load(id, name, text, view === '' ? 'metric' : view);
     }
 };
 
-/** The readings of these fields where they differ from what the page begins with, each under its key in an address. */
-export const readingsIn = (fieldOf: Store['field'], view: UnitView, begun: Store): Readings => {
-  const kept: Record<string, string> = {};
-  for (const { id, name } of readingFields(begun.sets.values())) {
+/** What stands in these fields where it differs from what the page begins with, each under its key in an address. */
+const textsIn = (places: Places, fieldOf: Store['field'], view: UnitView, begun: Store): Readings => {
+  const texts: Record<string, string> = {};
+  for (const { id, name } of places) {
     const [field, first] = [fieldOf(id, name), begun.field(id, name)];
     if (!field || !first) continue;
-    if (written(field) !== written(first)) kept[`${id}.${name}`] = written(field);
-    if (field.reason !== undefined) kept[`${id}.${name}.${fieldView(view)}`] = field.text;
+    if (written(field) !== written(first)) texts[`${id}.${name}`] = written(field);
+    if (field.reason !== undefined) texts[`${id}.${name}.${fieldView(view)}`] = field.text;
   }
-  return kept;
+  return texts;
+};
+
+/** Puts readings into their fields. */
+export const putReadings = (store: Store, kept: Readings): void =>
+  putTexts(store, readingFields(store.sets.values()), kept);
+
+/** The readings of these fields where they differ from what the page begins with. */
+export const readingsIn = (fieldOf: Store['field'], view: UnitView, begun: Store): Readings =>
+  textsIn(readingFields(begun.sets.values()), fieldOf, view, begun);
+
+/** The numbers with which a page was left, where they are not those that it begins with, and what it began with in their fields. */
+export interface Left {
+  readonly texts: Readings;
+  readonly under: Readings;
+}
+
+export const leftIn = (store: Store): Left => {
+  const begun = openStore([...store.sets.values()], '');
+  const texts: Record<string, string> = {};
+  const under: Record<string, string> = {};
+  for (const place of names(store.sets.values())) {
+    const [field, first] = [textsIn([place], store.field, store.view(), begun), begun.field(place.id, place.name)];
+    if (!first || Object.keys(field).length === 0) continue;
+    Object.assign(texts, field);
+    under[`${place.id}.${place.name}`] = markOf(written(first));
+  }
+  return { texts, under };
+};
+
+/**
+ * Puts them back into a page that was opened anew. A number stays away where the page begins with another than it did then, which
+ * the design in use or the readings kept now give; the labels of those are returned.
+ */
+export const putLeft = (store: Store, { texts, under }: Left): { readonly back: number; readonly away: string[] } => {
+  // Choices first: they say which of the others follow one another.
+  const places = [...store.sets.values()].flatMap(({ id, inputs }) =>
+    inputs
+      .toSorted((a, b) => Number(b.kind === 'choice') - Number(a.kind === 'choice'))
+      .flatMap(({ name, label }) => {
+        const field = store.field(id, name);
+        const key = `${id}.${name}`;
+        const then = under[key];
+        const told = ['', ...FIELD_VIEWS.map((view) => `.${view}`)].some((end) => texts[key + end] !== undefined);
+        return field && told && then !== undefined ? [{ id, name, label, key, now: written(field), then }] : [];
+      }),
+  );
+  const back = places.filter(({ now, then }) => markOf(now) === then);
+  putTexts(store, back, texts);
+  const away = places.filter((place) => !back.includes(place) && texts[place.key] !== place.now);
+  return { back: back.length, away: away.map(({ label }) => label) };
 };
 
 /** What a field has in an address: each state of it is written once, since a key changes one of many. */

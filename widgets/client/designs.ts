@@ -5,9 +5,11 @@ import {
   fileUnread,
   IN_USE,
   KEEP,
+  KEEP_LINKED,
   KEEP_UNDER,
   keptHere,
   keptOf,
+  LINKED,
   MY_DESIGNS,
   myDesign,
   NAME_EMPTY,
@@ -24,7 +26,7 @@ import {
 } from '#words/client.ts';
 import { type Design, nameOf, outOfUse, readDesigns, tooLong } from '../assembly/design-file.ts';
 import { asDesign, fillsOf } from '../assembly/design-use.ts';
-import { writeField } from '../assembly/numbers.ts';
+import { type Input, writeField } from '../assembly/numbers.ts';
 import { isReading } from '../assembly/readings.ts';
 import { quoted, spokenNumber } from '../engine/index.ts';
 import { saveFile } from '../figures/kit/save.ts';
@@ -64,7 +66,8 @@ export const numbersOf = (store: Store, id: string): Readonly<Record<string, str
   return asDesign(numbers);
 };
 
-export const mountDesigns = (place: HTMLElement, store: Store, until: AbortSignal): void => {
+/** `linked` is the address of a link that the page was opened by: no other page has its numbers. */
+export const mountDesigns = (place: HTMLElement, store: Store, linked: string, until: AbortSignal): void => {
   if (store.sets.size === 0) return;
   const status = make('p', { class: 'field-note', role: 'status' });
   const list = make('ul', { class: 'design-list' });
@@ -172,7 +175,25 @@ export const mountDesigns = (place: HTMLElement, store: Store, until: AbortSigna
 
   onDesignsChange(refresh, until);
   refresh();
+
+  const given = new URLSearchParams(linked);
+  const came = [...shown.keys()].find((id) =>
+    changedHere(store, id, (input) => isAdjuster(input) && given.has(`${id}.${input.name}`)),
+  );
+  if (came === undefined) return;
+  const take = make('button', { type: 'button', class: 'plain' }, KEEP_LINKED);
+  take.addEventListener('click', () => {
+    panel.open = true;
+    from.value = came;
+    name.focus();
+  });
+  const offer = make('p', { class: 'field-note', role: 'status' }, LINKED, ' ', take);
+  panel.before(offer);
+  onDesignsChange(() => offer.remove(), until);
 };
+
+/** What makes an adjuster another one: its threads and its parts. */
+const isAdjuster = ({ kind, name }: Input): boolean => kind === 'thread' || name === 'adjuster';
 
 interface Block {
   /** As it is numbered on the page; empty where it has no number. */
@@ -223,13 +244,15 @@ const saidOf = (store: Store, id: string): { readonly first: readonly string[]; 
   return { first: told.slice(0, TOLD), more: Math.max(0, told.length - TOLD) };
 };
 
-/** Whether the reader has changed what a design keeps of a set, other than by the design in use. */
-const changedHere = (store: Store, id: string): boolean => {
+/** Whether the reader has changed what a design keeps of a set, or these fields of it, other than by the design in use. */
+const changedHere = (store: Store, id: string, asked = (_: Input): boolean => true): boolean => {
   const set = store.sets.get(id);
   if (!set) return false;
   const kept = numbersOf(store, id);
   // Readings are kept without being asked (readings/readings.ts).
-  const inputs = set.inputs.filter(({ name }) => kept[name] !== undefined && !isReading(set, name));
+  const inputs = set.inputs.filter(
+    (input) => asked(input) && kept[input.name] !== undefined && !isReading(set, input.name),
+  );
   return fieldsFrom(designInUse()?.numbers ?? {}, set, inputs, store).reader.length > 0;
 };
 

@@ -15,6 +15,7 @@ import { mountFolds } from './folds.ts';
 import type * as Ideas from './ideas/ideas.ts';
 import { mountInputs } from './inputs.ts';
 import { keepAddress } from './keep-address.ts';
+import { comeBack, mountLeaving, newlyOpened } from './left-here.ts';
 import { loadFigure, loadModule, runScript } from './load-figures.ts';
 import { mountOneStops } from './one-stop.ts';
 import type * as Papers from './papers/papers.ts';
@@ -41,6 +42,7 @@ const wake = (until: AbortSignal) => {
   const model = JSON.parse(data) as PageModel;
   const search = inTodaysNames(location.search, model.sets);
   const store = openStore(model.sets, search);
+  const left = comeBack(store, search);
   const root = document.body;
 
   const voice = make('p', { class: 'voice', 'aria-live': 'polite' });
@@ -50,8 +52,8 @@ const wake = (until: AbortSignal) => {
   };
 
   for (const place of all(root, '[data-tools]')) {
-    mountTools(place, store, until);
-    mountDesigns(place, store, until);
+    mountTools(place, store, left, until);
+    mountDesigns(place, store, newlyOpened() ? search : '', until);
     if (place.dataset.search) mountSearch(place, place.dataset.search);
     const gone = withoutField(search, store.sets);
     if (gone !== '') place.append(make('p', { class: 'field-note', role: 'status' }, gone));
@@ -109,6 +111,7 @@ const wake = (until: AbortSignal) => {
   }
 
   keepAddress(store, until);
+  mountLeaving(store, until);
   mountBackAgain(until);
   const readings = readingFields(store.sets.values()).map(({ id, name }) => store.field(id, name));
   if (readings.length > 0)

@@ -38,3 +38,22 @@ export const writeStored = (key: string, text: string): void => {
     held.set(key, text);
   }
 };
+
+/** The text that this tab keeps under a key while it is open; empty where there is none. */
+export const tabText = (key: string): string => {
+  try {
+    return sessionStorage.getItem(key) ?? '';
+  } catch {
+    return '';
+  }
+};
+
+/** Keeps a text for this tab, an empty one by taking it away; what has no room is not kept. */
+export const writeTab = (key: string, text: string): void => {
+  try {
+    sessionStorage.removeItem(key);
+    if (text !== '') sessionStorage.setItem(key, text);
+  } catch {
+    // A page that is left is then opened by its links as it always was.
+  }
+};

@@ -6,7 +6,8 @@ import { applyDesign } from './designs.ts';
 import { make } from './dom.ts';
 import type { Store } from './store.ts';
 
-export const mountTools = (place: HTMLElement, store: Store, until: AbortSignal): void => {
+/** `says` is a sentence on the numbers that the page opened with, until the chapter's own or a design take their place. */
+export const mountTools = (place: HTMLElement, store: Store, says: string, until: AbortSignal): void => {
   const group = make('fieldset', { class: 'units' }, make('legend', {}, LENGTHS_IN));
   const radios = UNIT_VIEWS.map((view) => {
     const radio = make('input', { type: 'radio', name: 'units', value: view });
@@ -20,6 +21,7 @@ export const mountTools = (place: HTMLElement, store: Store, until: AbortSignal)
     const mine = designInUse();
     useDesign('');
     store.reset();
+    away.replaceChildren();
     if (!mine) return;
     const again = make('button', { type: 'button', class: 'plain' }, USE_AGAIN);
     again.addEventListener('click', () => {
@@ -28,7 +30,7 @@ export const mountTools = (place: HTMLElement, store: Store, until: AbortSignal)
     });
     away.replaceChildren(putAway(mine.name), ' ', again);
   });
-  const away = make('p', { class: 'field-note', role: 'status' });
+  const away = make('p', { class: 'field-note', role: 'status' }, says);
   // It says so until a design is in use again.
   onDesignsChange(() => {
     if (designInUse()) away.replaceChildren();

@@ -8,6 +8,17 @@ export const UNIT_FACES: Same<typeof En.UNIT_FACES> = { metric: 'mm, µm', inch:
 export const OWN_NUMBERS = 'Zahlen des Kapitels';
 export const withoutFields: typeof En.withoutFields = (names, more) =>
   `Der Link nennt ${names.join(', ')}${more > 0 ? ` und ${more} weitere` : ''}, wofür diese Seite kein Feld hat: Sieh die Zahlen unten durch und gib ein, was fehlt.`;
+export const leftNumbers: typeof En.leftNumbers = (back, away) =>
+  [
+    back === 0
+      ? ''
+      : back === 1
+        ? 'Die Zahl, mit der du diese Seite verlassen hast, ist wieder da.'
+        : 'Die Zahlen, mit denen du diese Seite verlassen hast, sind wieder da.',
+    away.length === 0 ? '' : `Dein Entwurf oder deine Ablesungen geben jetzt andere für: ${away.join('; ')}.`,
+  ]
+    .join(' ')
+    .trim();
 export const FORMULA = 'Formel';
 
 export const DONE = '✓ erledigt';
@@ -171,6 +182,8 @@ export const USE = 'Benutzen';
 export const IN_USE = 'In Gebrauch';
 export const REMOVE = 'Entfernen';
 export const removeNamed: typeof En.removeNamed = (name) => `${name} entfernen`;
+export const LINKED: string = 'Der Versteller dieser Seite kam mit einem Link, daher haben ihn andere Kapitel nicht.';
+export const KEEP_LINKED: string = 'Als Entwurf behalten';
 export const NONE_KEPT = 'Noch keiner.';
 export const nowShown: typeof En.nowShown = (name) =>
   `Die Bilder und Beispiele, die seine Zahlen nehmen, zeigen jetzt „${name}“, hier und in den anderen Kapiteln.`;

@@ -8,6 +8,16 @@ export const OWN_NUMBERS = 'Chapter’s own numbers';
 /** Of names in an address that this page has no field for; `more` are counted and not named. */
 export const withoutFields = (names: readonly string[], more: number): string =>
   `The link states ${names.join(', ')}${more > 0 ? ` and ${more} more` : ''}, for which this page has no field: look through the numbers below and type what is missing.`;
+/** Of numbers that were left on the page: how many are back, and the labels of those for which the page begins with others by now. */
+export const leftNumbers = (back: number, away: readonly string[]): string =>
+  [
+    back === 0
+      ? ''
+      : `The ${back === 1 ? 'number' : 'numbers'} that you left on this page ${back === 1 ? 'is' : 'are'} back.`,
+    away.length === 0 ? '' : `Your design or your readings give others now for: ${away.join('; ')}.`,
+  ]
+    .join(' ')
+    .trim();
 export const FORMULA = 'Formula';
 
 // The way through the book.
@@ -195,6 +205,9 @@ export const USE = 'Use';
 export const IN_USE = 'In use';
 export const REMOVE = 'Remove';
 export const removeNamed = (name: string): string => `Remove ${name}`;
+/** Beside the designs, where a link has brought an adjuster. */
+export const LINKED = 'The adjuster of this page came with a link, so other chapters do not have it.';
+export const KEEP_LINKED = 'Keep it as a design';
 export const NONE_KEPT = 'None kept yet.';
 export const nowShown = (name: string): string =>
   `The figures and examples that take its numbers now show “${name}”, here and in the other chapters.`;
