@@ -29,6 +29,7 @@ const foot = (change: Change = {}): SheetNumbers => ({
     S_w: 0.3,
     s_w: 0.015,
     e_w: 0.02,
+    H_w: 90,
     l_A: 20,
     b_A: 20,
     l_C: 20,

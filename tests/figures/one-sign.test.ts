@@ -139,6 +139,7 @@ describe('a load on the carried part alone', () => {
                   S_w: 0,
                   s_w: 0.02,
                   e_w: 0.02,
+                  H_w: 90,
                   theta_h: 0.026,
                   t_l: 0.5,
                   l: 40,

@@ -10,6 +10,7 @@ import type { NumberSet, Numbers } from '../../widgets/assembly/numbers.ts';
 import { gather, readInput } from '../../widgets/assembly/numbers.ts';
 import { certificateFigure } from '../../widgets/figures/certificate/certificate.ts';
 import { designSheet } from '../../widgets/figures/design-sheet/design-sheet.ts';
+import type { SheetNumbers } from '../../widgets/figures/design-sheet/sheet-numbers.ts';
 import { workSheet } from '../../widgets/figures/design-sheet/work.ts';
 import { plateOf } from '../../widgets/figures/kit/levelling/rounds.ts';
 import { CHAPTERS, press } from '../support/chapters.ts';
@@ -126,6 +127,49 @@ describe('the sheet of stated parts', () => {
     expect(
       valueIn(sheet(plastic)).checks.some((c) => !c.passed && /which creeps under load/.test(c.says('metric'))),
     ).toBe(true);
+  });
+
+  it('says how high it is closed, in the middle of the stroke and open, and holds it against the height at most', () => {
+    // Two Foot threads on a base of 20 mm, a body and a cap: any height is as good, since the stroke parts the ends.
+    const { groups, checks, fit } = valueIn(sheet(OFF_MIDDLE));
+    const lines = new Map(groups.flatMap((g) => g.lines).map((l) => [l.name, 'value' in l ? l.value.amount : NaN]));
+    const [closed = NaN, middle = NaN, open = NaN] = [
+      'closed height',
+      'height in the middle of the stroke',
+      'open height',
+    ].map((name) => lines.get(name));
+    expect(open - closed).toBeCloseTo(valueIn(fit).adjuster.stroke, 9);
+    expect(middle).toBeCloseTo((open + closed) / 2, 9);
+    const judged = (most: number) => {
+      const numbers = given<SheetNumbers>(set, OFF_MIDDLE);
+      const low = { ...numbers, values: { ...numbers.values, H_w: most } };
+      return valueIn(workSheet(low)).checks.find((c) => /of its stroke it is/.test(c.says('metric')))?.passed;
+    };
+    expect([judged(middle + 0.001), judged(middle - 0.001)]).toEqual([true, false]);
+    expect(checks.some((c) => /of its stroke it is/.test(c.says('metric')))).toBe(true);
+    const drawing = picture(valueIn(still(designSheet).draw(given<Numbers>(set, OFF_MIDDLE), 'metric')));
+    expect(drawing.querySelector('.sheet-drawing')?.textContent).toMatch(/\(height \d/);
+  });
+
+  it('asks for no field that the parts rule over', () => {
+    const numbers = given<SheetNumbers>(set, OFF_MIDDLE);
+    const idle = designSheet.idle(numbers as Numbers);
+    expect(idle).toEqual(
+      expect.arrayContaining(['A', 'C', 'l_A', 'divider', 'k_d', 'R', 'F_0', 'k_s', 'spring', 'l', 'path', 'parts']),
+    );
+    const shown = JSON.stringify(valueIn(still(designSheet).draw(numbers as Numbers, 'metric')));
+    const others = {
+      ...numbers,
+      threads: { A: numbers.threads.C, C: numbers.threads.A },
+      values: {
+        ...numbers.values,
+        ...Object.fromEntries(idle.filter((name) => name in numbers.values).map((name) => [name, 7])),
+      },
+      choices: { ...numbers.choices, path: 'printed PLA', divider: 'hexagon', arrangement: 'nested' },
+      texts: { ...numbers.texts, parts: 'ball: 1 × 9' },
+    };
+    expect(JSON.stringify(valueIn(still(designSheet).draw(others as Numbers, 'metric')))).toBe(shown);
+    expect(designSheet.idle(given<Numbers>(set, 'none'))).not.toContain('A');
   });
 
   it('lists the parts with their counts and prices, in place of the typed list', () => {

@@ -4,6 +4,7 @@
  */
 
 import { WORDS } from '#words/figures/design-sheet.ts';
+import { partsStated } from '../../assembly/adjuster/stated.ts';
 import { escapeText } from '../../input/escape.ts';
 import { fixed, numeral, show, type UnitView } from '../../input/format.ts';
 import type { PartsList } from '../../input/parts-list.ts';
@@ -16,7 +17,7 @@ import { sumOf, type Term } from './budget.ts';
 import { drawing } from './drawing.ts';
 import { type Check, verdictOf } from './judge.ts';
 import type { Line } from './lines.ts';
-import { SHEET_CHOICES, SHEET_QUANTITIES } from './sheet-numbers.ts';
+import { ruledBy, SHEET_CHOICES, SHEET_QUANTITIES } from './sheet-numbers.ts';
 import { type Sheet, workSheet } from './work.ts';
 
 const MOTION = { shown: 'motion', digits: 3 } as const;
@@ -114,6 +115,12 @@ const partsTable = (list: PartsList | undefined): string => {
   return `<section>${sheetPart('parts', WORDS.parts.title, `<div class="table-scroll" tabindex="0" role="group" aria-label="${WORDS.parts.title}"><table><thead><tr>${columns(WORDS.parts.head)}</tr></thead><tbody>${rows}<tr><th scope="row">${together(list)}</th><td></td><td></td><td>${priced ? money(list.total) : WORDS.parts.noPrice}</td></tr>${priced ? `<tr><th scope="row">${WORDS.parts.set(SET)}</th><td></td><td></td><td>${money(SET * list.total)}</td></tr>` : ''}</tbody></table></div>`)}</section>`;
 };
 
+/** Without parts no height is known, and the fields of threads and lengths rule. */
+const ruling = (text: string) => {
+  const parts = partsStated(text);
+  return parts === undefined ? (['H_w'] as const) : parts.ok ? ruledBy(parts.value) : [];
+};
+
 export const designSheet = defineFigure({
   name: 'design-sheet',
   title: WORDS.title,
@@ -125,7 +132,7 @@ export const designSheet = defineFigure({
   groups: {
     arrangement: ['arrangement', 't_l', 'assembly'],
     lengths: ['l_A', 'b_A', 'l_C', 'b_C', 'q_e'],
-    wanted: ['S_w', 'e_w'],
+    wanted: ['S_w', 'e_w', 'H_w'],
     head: ['divider', 'k_d', 'theta_h', 'r_h'],
     errors: ['eps_A', 'eps_C', 'periodic', 'a_A', 'a_C'],
     load: ['attitude', 'W_c', 'F_lo', 'F_hi', 'sigma_a', 'tau_a'],
@@ -135,13 +142,14 @@ export const designSheet = defineFigure({
     path: ['path', 'l', 'Delta_T'],
     parts: ['adjuster', 'parts'],
   },
-  idle: ({ choices }) => [
+  idle: ({ choices, texts }) => [
+    ...ruling(texts.adjuster),
     ...(choices.arrangement === 'nested' ? [] : (['t_l'] as const)),
     ...(choices.divider === 'knob' ? [] : (['k_d'] as const)),
     ...(choices.periodic === 'measured' ? [] : (['a_A', 'a_C'] as const)),
     ...(choices.spring === 'no parts' ? (['action', 'F_0', 'k_s'] as const) : []),
   ],
-  decidedBy: ['S_w', 's_w', 'e_w', 'F_lo', 'F_hi', 'W_c', 'F_g'],
+  decidedBy: ['S_w', 's_w', 'e_w', 'H_w', 'F_lo', 'F_hi', 'W_c', 'F_g'],
   state: workSheet,
   draw,
   printed: amountsOf,

@@ -115,7 +115,12 @@ export const drawing = (fit: FitState, called: string, fromParts: boolean, view:
   if (!(frame.scale > 0 && Number.isFinite(frame.scale))) return bad('lengths-of-no-one-scale', {});
   const { scale } = frame;
   const y = (z: number) => frame.y - z * scale;
-  const stated = dimensionsOf(partsOf(adjuster), now.at, view).map((one) => {
+  const size = (value: number) => show(value, { shown: 'size', digits: 3 }, view === 'both' ? 'metric' : view);
+  // An auxiliary dimension, in brackets (ISO 129-1): it follows from the others, and from what was assumed. Last, so that it stands outermost.
+  const overall: Dimension[] = fromParts
+    ? [{ text: WORDS.drawing.overall(size(now.height)), symbol: undefined, z0: 0, z1: now.height, edge: 0 }]
+    : [];
+  const stated = [...dimensionsOf(partsOf(adjuster), now.at, view), ...overall].map((one) => {
     const name = Math.min(HALF_NAME, HALF_LETTER * one.text.length);
     const middle = Math.min(high - name, Math.max(name, y((one.z0 + one.z1) / 2)));
     const [top, bottom] = [y(Math.max(one.z0, one.z1)), y(Math.min(one.z0, one.z1))];

@@ -49,6 +49,7 @@ export const verdictOf = ({ checks, unjudged }: Judged): string =>
 
 /** Chapters and headings that teach what is left open here. */
 export const AT = {
+  drawer: 'from-your-parts.html#from-your-drawer',
   wall: 'does-it-fit.html#the-wall-that-is-really-there',
   classes: 'what-a-class-allows.html#what-a-class-allows',
   drill: 'what-a-class-allows.html#before-the-tap',

@@ -14,6 +14,8 @@ export type Line =
 export const MOTION: NumberFormat = { shown: 'motion', digits: 4 };
 export const TURNS: NumberFormat = { shown: 'turns', digits: 3 };
 export const SIZE: NumberFormat = { shown: 'size', digits: 4 };
+/** Of the whole adjuster, fine enough to tell the ends of a short stroke. */
+export const HEIGHT: NumberFormat = { shown: 'size', digits: 5 };
 export const line = (name: string, amount: number, format: NumberFormat): Line => ({ name, value: { amount, format } });
 export const range = (name: string, from: number, to: number, format: NumberFormat): Line => ({
   name,

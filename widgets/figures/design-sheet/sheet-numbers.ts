@@ -10,6 +10,7 @@ export const SHEET_QUANTITIES = [
   'S_w',
   's_w',
   'e_w',
+  'H_w',
   'l_A',
   'b_A',
   'l_C',
@@ -56,19 +57,13 @@ export type SheetNumbers = NumbersOf<
   'parts' | 'adjuster'
 >;
 
-/**
- * The numbers with those in place that parts state: threads, what a turn is divided by, the ball, the springs and their force where
- * the stroke begins, the stiffness of the lock, the step wanted. The rest of the fields stands.
- */
-export const asStated = (numbers: SheetNumbers, adjuster: Adjuster, C: Fitted): SheetNumbers => {
-  const { divider, divisions, tip, springs, A, keptDiameters } = adjuster;
+/** The quantities and the choices that these parts state, by the names of their fields. */
+const statedBy = (adjuster: Adjuster) => {
+  const { divider, divisions, tip, springs, keptDiameters } = adjuster;
   const F_0 = springForce(adjuster, adjuster.anticlockwise.n);
   const kappa = lockStiffnessOf(adjuster);
   return {
-    ...numbers,
-    threads: { A: A.thread, C: C.thread },
     values: {
-      ...numbers.values,
       q_e: keptDiameters,
       ...(divisions !== undefined && { k_d: divisions }),
       ...(tip.kind === 'ball' && { R: tip.diameter / 2 }),
@@ -77,7 +72,31 @@ export const asStated = (numbers: SheetNumbers, adjuster: Adjuster, C: Fitted): 
       ...(kappa !== undefined && { kappa }),
       ...(adjuster.wantedStep !== undefined && { s_w: adjuster.wantedStep }),
     },
-    choices: { ...numbers.choices, divider, ...(springs && { spring: springs.between }) },
+    choices: { divider, ...(springs && { spring: springs.between }) },
+  };
+};
+
+/** Fields that change nothing while these parts rule: what they state, and what is then read off them instead. */
+export const ruledBy = (adjuster: Adjuster) => {
+  const { values, choices } = statedBy(adjuster);
+  return [
+    ...(['A', 'C', 'arrangement', 'assembly', 'l_A', 'b_A', 'l_C', 'b_C', 'path', 'l', 'parts'] as const),
+    ...(Object.keys(values) as (keyof typeof values)[]),
+    ...(Object.keys(choices) as (keyof typeof choices)[]),
+  ];
+};
+
+/**
+ * The numbers with those in place that parts state: threads, what a turn is divided by, the ball, the springs and their force where
+ * the stroke begins, the stiffness of the lock, the step wanted. The rest of the fields stands.
+ */
+export const asStated = (numbers: SheetNumbers, adjuster: Adjuster, C: Fitted): SheetNumbers => {
+  const { values, choices } = statedBy(adjuster);
+  return {
+    ...numbers,
+    threads: { A: adjuster.A.thread, C: C.thread },
+    values: { ...numbers.values, ...values },
+    choices: { ...numbers.choices, ...choices },
   };
 };
 

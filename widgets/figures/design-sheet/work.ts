@@ -7,7 +7,7 @@ import { WORDS as ADJUSTER } from '#words/adjuster.ts';
 import { WORDS } from '#words/figures/design-sheet.ts';
 import { LINES } from '#words/figures/design-sheet-lines.ts';
 import { flankText, threadVerdictText } from '#words/force.ts';
-import { type Adjuster, type Lock, partsOf } from '../../assembly/adjuster/adjuster.ts';
+import { type Adjuster, type Lock, partsOf, standing } from '../../assembly/adjuster/adjuster.ts';
 import { partsListOf } from '../../assembly/adjuster/parts-list.ts';
 import { jointPlay, turnsLostIn } from '../../assembly/adjuster/play.ts';
 import { springRoom } from '../../assembly/adjuster/spring-room.ts';
@@ -44,7 +44,7 @@ import { roomSays } from '../kit/spring-room-says.ts';
 import { type Budget, type Entry, judgeBudget, leaveBeyond } from './budget.ts';
 import { errorTerms } from './error-terms.ts';
 import { AT, type Judge, type Judged, NOT_LOOKED_AT, newJudge } from './judge.ts';
-import { type Line, line, MOTION, range, SIZE, TURNS, words } from './lines.ts';
+import { HEIGHT, type Line, line, MOTION, range, SIZE, TURNS, words } from './lines.ts';
 import { asStated, preloadOfSheet, type SheetNumbers } from './sheet-numbers.ts';
 import { strengthOf } from './strength.ts';
 import { contactOf, heatOf } from './tip-and-heat.ts';
@@ -121,7 +121,7 @@ const sheetOf = (
     }),
   );
 
-  const travel = travelLines(state, A, C, Delta, check, wantedStroke);
+  const travel = [...travelLines(state, A, C, Delta, check, wantedStroke), ...heightLines(stated, v.H_w, judge)];
   const fit = fitLines(numbers, state, judge);
   const seat = seatOf(numbers, used, check);
   const play = playLines(state, stepName, k);
@@ -215,6 +215,26 @@ const travelLines = (
     line(LINES.travel.mark('A'), sideA.mark, TURNS),
     line(LINES.travel.mark('C'), sideC.mark, TURNS),
     ...(G.ok ? [line(LINES.travel.eaten, G.value.G, { shown: 'plain', digits: 3 })] : []),
+  ];
+};
+
+/** From the bottom of the base to the top of the tip. Held against the height at most as the search in a drawer holds it: in the middle of the stroke. */
+const heightLines = (stated: Adjuster | undefined, most: number, { check, leave }: Judge): Line[] => {
+  if (!stated) {
+    leave(LINES.height.name, LINES.height.noParts, AT.drawer);
+    return [];
+  }
+  const { clockwise, anticlockwise } = stated;
+  const at = (n: number) => standing(stated, n).height;
+  const ends = [at(clockwise.n), at(anticlockwise.n)];
+  const middle = at((clockwise.n + anticlockwise.n) / 2);
+  check(middle <= most, (view) =>
+    LINES.height.check({ found: show(middle, SIZE, view), wanted: show(most, SIZE, view) }),
+  );
+  return [
+    line(LINES.height.closed, Math.min(...ends), HEIGHT),
+    line(LINES.height.middle, middle, HEIGHT),
+    line(LINES.height.open, Math.max(...ends), HEIGHT),
   ];
 };
 

@@ -29,6 +29,14 @@ export const LINES: Same<typeof En.LINES> = {
     mark: (thread) => `Marke: ${thread} aus der Endlage zurückdrehen`,
     eaten: 'Gewinde je Hub verbraucht',
   },
+  height: {
+    name: 'Höhe',
+    noParts: 'die Höhen der Teile sind nicht angegeben: schreibe die Teile, eines je Zeile',
+    closed: 'Bauhöhe, ganz eingefahren',
+    middle: 'Bauhöhe in der Mitte des Hubs',
+    open: 'Bauhöhe, ganz ausgefahren',
+    check: (v) => `In der Mitte seines Hubs ist er ${v.found} hoch; gewünscht war ${v.wanted} oder weniger.`,
+  },
   fit: {
     wall: 'Wand der Hülse',
     wallRange: 'Wand der Hülse, kleinste bis größte',

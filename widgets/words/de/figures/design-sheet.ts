@@ -14,8 +14,7 @@ export const WORDS: Same<typeof En.WORDS> = {
   head: ['Gruppe', 'Größe', 'Wert'],
   sheetTitle: (v) => `${spokenNumber(v.A)} mit ${spokenNumber(v.C)}, ${chosen('arrangement', v.called)}`,
   ofParts: (kinds) => kinds.map(partKind).join(', '),
-  fromParts:
-    'Aus den angegebenen Teilen: Die Felder für Gewinde, Längen, Teilung, Teileliste und die für Kugel und Federn, welche die Teile angeben, zählen nicht.',
+  fromParts: 'Aus den angegebenen Teilen. Felder, die sie ersetzen, zählen nicht und werden nicht gezeigt.',
   verdict: (v) => `${v.passed} von ${v.judged} Prüfungen bestanden; ${v.unjudged} nicht beurteilt.`,
   fromTo: (from, to) => `${from} bis ${to}`,
   steps: (count, step) => `${count} ${manySteps(step)}`,
@@ -62,6 +61,7 @@ export const WORDS: Same<typeof En.WORDS> = {
     sizes: { ...ADJUSTER.sizes, hexagon: 'Sechskant' },
     ofParts: (noLock) =>
       `Maßstäblich. Was die Teile angeben, ist bemaßt; was sie nicht angeben, ist in üblicher Größe gezeichnet.${noLock ? ' Keine Verdrehsicherung ist angegeben, darum ist keine gezeichnet.' : ''}`,
+    overall: (height) => `(Höhe ${height})`,
     depth: (length) => `× ${length}`,
     block: {
       title: 'Schriftfeld',

@@ -34,6 +34,15 @@ export const LINES = {
     eaten: 'thread used per unit of stroke',
   },
 
+  height: {
+    name: 'height',
+    noParts: 'the heights of the parts are not stated: write the parts, a row each',
+    closed: 'closed height',
+    middle: 'height in the middle of the stroke',
+    open: 'open height',
+    check: (v: Asked) => `In the middle of its stroke it is ${v.found} high; ${v.wanted} or less was wanted.`,
+  },
+
   fit: {
     wall: 'wall of the sleeve',
     wallRange: 'wall of the sleeve, least to most',

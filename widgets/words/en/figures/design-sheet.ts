@@ -16,8 +16,7 @@ export const WORDS = {
     `${v.A} with ${v.C}, ${v.called}`,
   /** An arrangement that has no name here, by its parts from the base up. */
   ofParts: (kinds: readonly string[]) => kinds.join(', '),
-  fromParts:
-    'From the parts stated: the fields of threads, lengths, divider, list of parts, and those of ball and springs that the parts state, do not count.',
+  fromParts: 'From the parts stated. Fields that these replace do not count, and are not shown.',
   /** Never “all”: the number of what was not judged stands beside. */
   verdict: (v: { readonly passed: number; readonly judged: number; readonly unjudged: number }) =>
     `${v.passed} of ${v.judged} judged passed; ${v.unjudged} not judged.`,
@@ -85,6 +84,7 @@ export const WORDS = {
     },
     ofParts: (noLock: boolean) =>
       `To scale. What the parts state is dimensioned; what they do not state is drawn with a usual size.${noLock ? ' No lock is stated, so none is drawn.' : ''}`,
+    overall: (height: string) => `(height ${height})`,
     /** Length of a thread in its nut, after its designation. */
     depth: (length: string) => `× ${length}`,
     block: {
