@@ -21,7 +21,7 @@ describe('starting values of the jack as built', () => {
   });
 
   it('of the design sheet are too, but for what is wanted of it and what it carries', () => {
-    const wanted = ['k_d', 'S_w', 's_w', 'e_w', 'W_c', 'F_lo', 'F_hi'];
+    const wanted = ['k_d', 'S_w', 's_w', 'e_w', 'H_w', 'W_c', 'F_lo', 'F_hi'];
     const stated = lines('design-sheet').filter((line) => !wanted.includes(line.split(' ')[0] ?? ''));
     expect(stated.length).toBeGreaterThanOrEqual(44);
     expect(stated.filter((line) => !MARK.test(line))).toEqual([]);
