@@ -1,6 +1,6 @@
 /** Pages that ask for threads and lengths, and are given parts instead: levelling, calibration, certificate and sheet answer from the record. */
 import { describe, expect, it } from 'vitest';
-import type { Adjuster } from '../../widgets/assembly/adjuster/adjuster.ts';
+import { type Adjuster, standing } from '../../widgets/assembly/adjuster/adjuster.ts';
 import { jointPlay } from '../../widgets/assembly/adjuster/play.ts';
 import { readAdjuster } from '../../widgets/assembly/adjuster/text.ts';
 import { calibrationOf } from '../../widgets/assembly/calibration-of.ts';
@@ -115,6 +115,17 @@ describe('the sheet of stated parts', () => {
     expect(key.unjudged.some(({ name }) => /clearance of the key/.test(name))).toBe(false);
     const assumed = OFF_MIDDLE.replace(/ \| springs = [^|]*/, '');
     expect(valueIn(sheet(assumed)).unjudged.some(({ name }) => /clearance of the key/.test(name))).toBe(true);
+  });
+
+  it('grows with warmth by the parts, whatever length and material the fields state', () => {
+    const a = read(OFF_MIDDLE);
+    const warm = (text: string) => valueIn(sheet(text)).budget.fixed.find((t) => t.name === 'warmth')?.size;
+    // All steel: 11.5e-6 a kelvin (as the chapter on heat states it) of the whole height, 2 K.
+    expect(warm(OFF_MIDDLE)).toBeCloseTo(11.5e-6 * standing(a, 0).height * 2, 9);
+    const plastic = OFF_MIDDLE.replace('price 3.20', 'plastic');
+    expect(
+      valueIn(sheet(plastic)).checks.some((c) => !c.passed && /which creeps under load/.test(c.says('metric'))),
+    ).toBe(true);
   });
 
   it('lists the parts with their counts and prices, in place of the typed list', () => {

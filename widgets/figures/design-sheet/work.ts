@@ -41,7 +41,7 @@ import { numeral, show } from '../../input/format.ts';
 import { type PartsList, readPartsList } from '../../input/parts-list.ts';
 import { reasonOf } from '../../words/reason.ts';
 import { roomSays } from '../kit/spring-room-says.ts';
-import { type Budget, type Entry, judgeBudget } from './budget.ts';
+import { type Budget, type Entry, judgeBudget, leaveBeyond } from './budget.ts';
 import { errorTerms } from './error-terms.ts';
 import { AT, type Judge, type Judged, NOT_LOOKED_AT, newJudge } from './judge.ts';
 import { type Line, line, MOTION, range, SIZE, TURNS, words } from './lines.ts';
@@ -131,9 +131,10 @@ const sheetOf = (
   if (room) check(room.fits, (view) => roomSays(room, view));
   const strength = strengthOf(numbers, state, seat.forces, judge);
   const contact = contactOf(numbers, check);
-  const heat = heatOf(numbers, step.value.s, stepName, check);
+  const heat = heatOf(numbers, stated, step.value.s, stepName, check);
 
-  const error = errorTerms(numbers, Delta, wantedStroke, judge);
+  const stroke = state.ok ? state.value.adjuster.stroke : wantedStroke;
+  const error = errorTerms(numbers, Delta, wantedStroke, stroke, judge);
   const fixed: readonly Entry[] = [
     ...(seat.seated ? [] : [play.term]),
     ...error.fixed,
@@ -142,7 +143,12 @@ const sheetOf = (
     ...contact.terms,
     ...heat.terms,
   ];
-  const budget = { ...judgeBudget(fixed, error.growing, v.e_w, judge), independent: error.independent };
+  const budget = {
+    ...judgeBudget(fixed, error.growing, v.e_w, judge),
+    independent: error.independent,
+    overAll: error.whole,
+  };
+  leaveBeyond(budget, { accuracy: v.e_w, wanted: wantedStroke, stroke }, judge);
   const typed = readPartsList(numbers.texts.parts);
   // Parts state their coats.
   for (const [key, at] of NOT_LOOKED_AT)
@@ -203,6 +209,7 @@ const travelLines = (
     line(LINES.travel.usable('C'), sideC.usable, SIZE),
     line(LINES.travel.turns, adjuster.turns, TURNS),
     line(LINES.travel.stroke, adjuster.stroke, MOTION),
+    line(LINES.travel.wanted, wanted, MOTION),
     words(LINES.travel.stopsClockwise, ADJUSTER.stop(adjuster.clockwise)),
     words(LINES.travel.stopsAnticlockwise, ADJUSTER.stop(adjuster.anticlockwise)),
     line(LINES.travel.mark('A'), sideA.mark, TURNS),

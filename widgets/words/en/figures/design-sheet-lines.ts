@@ -26,6 +26,7 @@ export const LINES = {
     usable: (thread: Thread) => `usable length of thread ${thread}`,
     turns: 'turns between the stops',
     stroke: 'stroke',
+    wanted: 'wanted stroke',
     strokeCheck: (v: Asked) => `The threads give a stroke of ${v.found}; ${v.wanted} was wanted.`,
     stopsClockwise: 'stops it clockwise',
     stopsAnticlockwise: 'stops it anticlockwise',
@@ -96,12 +97,18 @@ export const LINES = {
     thatIs: 'that is',
     creeps: (material: string) =>
       `Parts in the path of the load are ${material}, which creeps under load. Let metal carry; use printed parts only to guide and to lock.`,
-    noCreep: (material: string) => `No printed plastic is in the path of the load: it is stated as ${material}.`,
+    noCreep: (materials: readonly string[]) =>
+      `No printed plastic is in the path of the load: it is stated as ${materials.join(', ')}.`,
   },
 
   errors: {
-    lead: 'lead error over the stroke, worst case',
+    lead: 'lead error over the wanted stroke, worst case',
     leadIndependent: 'the same, root-sum-square',
+    /** Of all that the threads give, which may be more than is wanted. */
+    leadWhole: 'lead error over the whole stroke, worst case',
+    beyond: 'the stroke beyond the wanted one',
+    beyondText: (v: Asked & { readonly stroke: string; readonly whole: string }) =>
+      `errors are judged over the wanted stroke of ${v.stroke}; at the end of the whole ${v.whole} the sum is ${v.found}, and ${v.wanted} or less was wanted`,
     hand: 'setting of a hand',
     periodic: 'periodic error, both threads, crest to trough',
     notMeasured: 'not measured',
@@ -110,8 +117,8 @@ export const LINES = {
     neverStalls: (slowest: string) => `The motion never stalls: at its slowest it still makes ${slowest} a turn.`,
     doesStall:
       'The periodic errors are steeper than the net lead: in part of every turn the motion stalls or runs back.',
-    together: 'sum at the far end, worst case',
-    togetherKnown: 'sum at the far end, worst case, of those that have a number',
+    together: 'sum at the far end of the wanted stroke, worst case',
+    togetherKnown: 'sum at the far end of the wanted stroke, worst case, of those that have a number',
     /** `term` as the budget names it. */
     termCheck: (v: Asked & { readonly term: string }) =>
       `${v.term.charAt(0).toUpperCase()}${v.term.slice(1)}: ${v.found}; ${v.wanted} or less was wanted.`,
