@@ -10,6 +10,8 @@ interface Stop {
   readonly name: string;
   readonly options: readonly string[];
   readonly value: string;
+  /** Tab passes it over, and an arrow comes to it from the one before. */
+  readonly byArrow: boolean;
 }
 
 /** The stops of a figure in their order, and which of them has the focus; `from`, if told, is given it first, or else the figure. */
@@ -18,7 +20,13 @@ const stopsOf = (place: Locator, from?: number): Promise<{ stops: Stop[]; at: nu
     type Control = HTMLElement & { labels?: NodeListOf<HTMLLabelElement>; value?: string };
     const all = [
       ...figure.querySelectorAll<Control>('a[href], button, input, textarea, summary, [tabindex="0"]'),
-    ].filter((e) => e.checkVisibility() && e.tabIndex >= 0 && !e.matches(':disabled, [type=radio]:not(:checked)'));
+    ].filter(
+      (e) =>
+        e.checkVisibility() &&
+        // A long list is one stop, and arrows go along it (`client/one-stop.ts`).
+        (e.tabIndex >= 0 || e.matches('.sheet :is(a, button, summary), table :is(a, button, summary)')) &&
+        !e.matches(':disabled, [type=radio]:not(:checked)'),
+    );
     if (start !== null) {
       figure.tabIndex = -1;
       (all[start] ?? figure).focus({ preventScroll: true });
@@ -30,6 +38,7 @@ const stopsOf = (place: Locator, from?: number): Promise<{ stops: Stop[]; at: nu
         name: (e.getAttribute('aria-label') ?? e.labels?.[0]?.textContent ?? e.textContent ?? '').trim(),
         options: [...(radios ?? [])].map((radio) => radio.value),
         value: e.value ?? '',
+        byArrow: e.tabIndex < 0,
       };
     });
     return { stops, at: all.indexOf(document.activeElement as Control) };
@@ -42,7 +51,8 @@ export const tabTo = async (place: Locator, found: (at: Stop) => boolean, what: 
     await stopsOf(place, wanted - 3);
     // A box that scrolls is a stop in some browsers.
     for (let i = 0; i < 6; i++) {
-      await place.page().keyboard.press('Tab');
+      const { stops, at } = await stopsOf(place);
+      await place.page().keyboard.press(at >= 0 && at < wanted && stops[at + 1]?.byArrow ? 'ArrowDown' : 'Tab');
       if ((await stopsOf(place)).at === wanted) return;
     }
   }
