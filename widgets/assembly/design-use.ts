@@ -2,12 +2,14 @@
  * What a kept design says to the fields of a page, and what of a page's fields a design keeps.
  *
  * A design's numbers stand under the names they have in the chapters, so a field takes the number of its own name. A design that is
- * described by its parts (`adjuster`) says its threads and lengths from these. Three things are worked out on the way:
+ * described by its parts (`adjuster`) says its threads and lengths from these. Four things are worked out on the way:
  *
  *   k        steps in a turn, from what the turn is divided by: 6, 4, 12, or the divisions of the knob. A design keeps what it is
  *            divided by and never the count, since two such numbers could say two things
  *   n_w      turns for the stroke wanted, S_w/|Delta|
  *   X_A, X_C usable lengths, from lengths of screw and nut and the engagement kept
+ *   F        the load of an adjuster whose parts are asked for: the larger of the most and the least load at its tip, with its
+ *            weight. Elsewhere the same sign is the load on a thread, a ball or a vee, and W the weight on all feet together
  *
  * Readings, places, counts of turns and times belong to the example they were taken for: the first reading of one
  * chapter is nothing to the first reading of the next. They are neither kept nor filled in.
@@ -23,6 +25,7 @@ import type { Adjuster } from './adjuster/adjuster.ts';
 import { holdingNumbers, numbersOfAdjuster } from './adjuster/as-numbers.ts';
 import { adjusterOf } from './adjuster/from-numbers.ts';
 import { partsStated } from './adjuster/stated.ts';
+import { ATTITUDES } from './attitude.ts';
 import { formerNames, inPresentSign, presentOption, RENAMED } from './former-names.ts';
 import { type Input, mayBeNone, type NumberSet, readField, writeQuantity } from './numbers.ts';
 import { pairOf } from './pair-of.ts';
@@ -114,6 +117,7 @@ export const offersOf = (design: Texts, set: NumberSet): ReadonlyMap<string, Fil
   const described = has('adjuster');
   // Half a design beside half a chapter would be an adjuster that nobody has. A page that asks for the parts themselves has it whole.
   if (ofParts && !described && isMore(ofParts, has)) return offers;
+  const load = described ? loadIn(numbers) : undefined;
   const plain = ofParts !== undefined && has('C') && ofParts.C === undefined;
   for (const input of set.inputs) {
     const { name } = input;
@@ -121,6 +125,11 @@ export const offersOf = (design: Texts, set: NumberSet): ReadonlyMap<string, Fil
     if (mayBeNone(input) && numbers.adjuster === undefined && numbers.A !== undefined) {
       // Parts of an earlier design would rule over the threads of this one.
       offers.set(name, { text: NO_PARTS, worked: true, taken: true });
+      continue;
+    }
+    const carried = load?.[name];
+    if (carried !== undefined) {
+      offers.set(name, { text: carried, worked: true, taken: readField(input, carried, 'metric').ok });
       continue;
     }
     if (OF_ONE_EXAMPLE.has(name) || ofAnotherPart(name, (n) => has(n) || numbers[n] !== undefined)) continue;
@@ -163,6 +172,20 @@ const workedOut = (numbers: Texts, name: string): string | undefined => {
   if (name === 'X_A') return usable(numbers, 'A');
   if (name === 'X_C') return usable(numbers, 'C');
   return undefined;
+};
+
+/** The load that a design carries at its tip, and which way it acts; undefined where the design states none. */
+const loadIn = (numbers: Texts): Texts | undefined => {
+  const F_hi = amount(numbers, 'F_hi');
+  if (F_hi === undefined) return undefined;
+  const attitude = CHOICES.attitude.options.find((option) => option === numbers.attitude);
+  const weight = (amount(numbers, 'W_c') ?? 0) * (attitude ? ATTITUDES[attitude] : 0);
+  const [most, least] = [F_hi + weight, (amount(numbers, 'F_lo') ?? F_hi) + weight];
+  const load = Math.abs(least) > Math.abs(most) ? least : most;
+  return {
+    F: writeQuantity('F', Math.abs(load), 'metric'),
+    pull: CHOICES.pull.options[load < 0 ? 1 : 0],
+  };
 };
 
 /** What parts say of threads and lengths: beside them no number of an earlier design stands. */
