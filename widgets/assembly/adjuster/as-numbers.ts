@@ -6,8 +6,8 @@ import type { SymbolName } from '../../engine/index.ts';
 import { CHOICES } from '../../input/choices.ts';
 import { writeQuantity } from '../numbers.ts';
 import { type Adjuster, type Fitted, springForce } from './adjuster.ts';
-import { lockStiffnessOf } from './drawn-springs.ts';
 import type { Arrangement } from './from-numbers.ts';
+import { lockStiffnessOf } from './lock-stiffness.ts';
 import type { ThreadEnd } from './part.ts';
 import { designationWithCoat, jointPlay } from './play.ts';
 

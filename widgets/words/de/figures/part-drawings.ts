@@ -43,7 +43,7 @@ export const WORDS: Same<typeof En.WORDS> = {
     'In Klammern: nicht angegeben, in üblicher Größe gezeichnet.',
   ],
   stroke: (stroke, turns) => `Hub ${stroke} in ${turns} Umdrehungen.`,
-  other: { spring: 'Feder', arm: 'Arm am Stift', post: 'Stift', knob: 'Drehknopf' },
+  other: { spring: 'Feder', arm: 'Arm am Stift', post: 'Stift', foot: 'Fußplatte des Stifts', knob: 'Drehknopf' },
   printNotes: ['Auf der flachen Seite liegend gedruckt, wie gezeichnet.', 'Streifen sind an ihrer Mittellinie bemaßt.'],
   data: {
     title: 'Daten einer Feder',

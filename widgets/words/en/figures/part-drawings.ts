@@ -38,7 +38,7 @@ export const WORDS = {
   notes: ['Edges broken 0.2 to 0.5, threads countersunk.', 'In brackets: not stated, drawn with a usual size.'],
   stroke: (stroke: string, turns: string) => `Stroke ${stroke} in ${turns} turns.`,
   /** What has a sheet besides the three parts. */
-  other: { spring: 'spring', arm: 'arm on the post', post: 'post', knob: 'knob' },
+  other: { spring: 'spring', arm: 'arm on the post', post: 'post', foot: 'plate that holds the post', knob: 'knob' },
   printNotes: ['Printed lying as drawn on its flat side.', 'Lines of strips are dimensioned at their middle.'],
   data: {
     title: 'Data of one spring',
