@@ -102,6 +102,12 @@ export const numbersOfAdjuster = (a: Adjuster): Readonly<Record<string, string>>
   return numbers;
 };
 
+/** For pages on springs round the axis: how many, and how far out; there a key’s distance is not meant. */
+export const springPlaceNumbers = ({ springs }: Adjuster): Readonly<Record<string, string>> => ({
+  ...(springs && { N_f: writeQuantity('N_f', springs.count, 'metric') }),
+  ...(springs?.radius !== undefined && { r_k: writeQuantity('r_k', springs.radius, 'metric') }),
+});
+
 /** For pages on the parts that hold: the hexagon that clip and cap go on, and where and how thick the springs are that hang in it. */
 export const holdingNumbers = ({ base, turned, springs }: Adjuster): Readonly<Record<string, string>> => {
   const numbers: Record<string, string> = {};

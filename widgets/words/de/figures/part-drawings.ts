@@ -75,6 +75,8 @@ export const WORDS: Same<typeof En.WORDS> = {
     hexagon: (flats) => `Sechskant SW ${flats} durch`,
     opening: (x, y) => `Öffnung ${x} × ${y}`,
     slot: (x, y) => `Langloch ${x} × ${y}`,
+    hole: (x) => `Bohrung ⌀${x} durch`,
+    apart: (x) => `${x} von Mitte zu Mitte`,
     marks: (n) => `${n} Striche im Rand`,
   },
   block: {

@@ -65,6 +65,8 @@ export const WORDS = {
     hexagon: (flats: string) => `hexagon AF ${flats} through`,
     opening: (x: string, y: string) => `opening ${x} × ${y}`,
     slot: (x: string, y: string) => `slot ${x} × ${y}`,
+    hole: (x: string) => `hole ⌀${x} through`,
+    apart: (x: string) => `${x} from centre to centre`,
     marks: (n: number) => `${n} marks in the rim`,
   },
   block: {
