@@ -128,6 +128,24 @@ describe('the sheet of stated parts', () => {
     ).toBe(true);
   });
 
+  it('takes the wind-up of a post and its arm from their drawing, never from a number beside the rows', () => {
+    const windUp = (row: string) => {
+      const s = valueIn(sheet(`${OFF_MIDDLE} | lock = key at 20 mm, clearance 0.1 mm${row}`));
+      return {
+        term: s.budget.fixed.find(({ name }) => /wind-up of the lock/.test(name))?.size,
+        unjudged: s.unjudged.find(({ name }) => /wind-up of the lock/.test(name))?.why('metric'),
+        rigid: s.groups.flatMap((g) => g.lines).some((l) => /^stiffness of the lock/.test(l.name)),
+      };
+    };
+    expect(windUp('')).toMatchObject({ term: undefined, rigid: false });
+    expect(windUp('').unjudged).toContain('not known');
+    const printed = windUp(', post 5 mm, modulus 2000 MPa');
+    const steel = windUp(', steel post 5 mm, modulus 2000 MPa');
+    expect(printed.unjudged).toBeUndefined();
+    expect(printed.rigid).toBe(true);
+    expect((printed.term ?? 0) / (steel.term ?? 1)).toBeGreaterThan(20);
+  });
+
   it('lists the parts with their counts and prices, in place of the typed list', () => {
     const list = valueIn(sheet(OFF_MIDDLE)).parts;
     expect(list?.parts.map((p) => [p.count, p.price])).toEqual([

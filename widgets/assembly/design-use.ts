@@ -22,7 +22,7 @@ import { dividerOf, stepsOf } from '../input/dividers.ts';
 import { splitSpread } from '../input/spread.ts';
 import { NO_PARTS, NO_READINGS } from '../input/texts.ts';
 import type { Adjuster } from './adjuster/adjuster.ts';
-import { holdingNumbers, numbersOfAdjuster } from './adjuster/as-numbers.ts';
+import { holdingNumbers, numbersOfAdjuster, springPlaceNumbers } from './adjuster/as-numbers.ts';
 import { adjusterOf } from './adjuster/from-numbers.ts';
 import { partsStated } from './adjuster/stated.ts';
 import { ATTITUDES } from './attitude.ts';
@@ -112,7 +112,8 @@ export const offersOf = (design: Texts, set: NumberSet): ReadonlyMap<string, Fil
   const rest = ofParts ? Object.fromEntries(Object.entries(own).filter(([name]) => !OF_THREADS.test(name))) : own;
   const has = (name: string) => set.inputs.some((input) => input.name === name);
   const holding = ofParts && has('w_n') ? holdingNumbersIn(own) : undefined;
-  const numbers: Texts = { ...rest, ...ofParts, ...holding };
+  const sprung = ofParts && has('N_f') ? springPlaceIn(own) : undefined;
+  const numbers: Texts = { ...rest, ...ofParts, ...holding, ...sprung };
   const offers = new Map<string, Fill & { readonly taken: boolean }>();
   const described = has('adjuster');
   // Half a design beside half a chapter would be an adjuster that nobody has. A page that asks for the parts themselves has it whole.
@@ -121,6 +122,7 @@ export const offersOf = (design: Texts, set: NumberSet): ReadonlyMap<string, Fil
   const plain = ofParts !== undefined && has('C') && ofParts.C === undefined;
   for (const input of set.inputs) {
     const { name } = input;
+    if (name === 'r_k' && sprung && sprung.r_k === undefined) continue;
     if (plain && OF_THREADS.test(name)) continue;
     if (mayBeNone(input) && numbers.adjuster === undefined && numbers.A !== undefined) {
       // Parts of an earlier design would rule over the threads of this one.
@@ -200,6 +202,11 @@ const numbersOfParts = (numbers: Texts): Texts | undefined => {
 const holdingNumbersIn = ({ adjuster = NO_PARTS }: Texts): Texts | undefined => {
   const described = partsStated(adjuster);
   return described?.ok ? holdingNumbers(described.value) : undefined;
+};
+
+const springPlaceIn = ({ adjuster = NO_PARTS }: Texts): Texts | undefined => {
+  const described = partsStated(adjuster);
+  return described?.ok ? springPlaceNumbers(described.value) : undefined;
 };
 
 /** Whether a set is of a pair, or of an arrangement, that a design of parts is not: a plain screw has no thread C, a double nut is none of the arrangements. */
