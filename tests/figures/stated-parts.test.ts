@@ -130,7 +130,7 @@ describe('the sheet of stated parts', () => {
   });
 
   it('says how high it is closed, in the middle of the stroke and open, and holds it against the height at most', () => {
-    // Two Foot threads on a base of 20 mm, a body and a cap: any height is as good, since the stroke parts the ends.
+    // A turn moves the carried part by the net lead: the two ends stand the stroke apart.
     const { groups, checks, fit } = valueIn(sheet(OFF_MIDDLE));
     const lines = new Map(groups.flatMap((g) => g.lines).map((l) => [l.name, 'value' in l ? l.value.amount : NaN]));
     const [closed = NaN, middle = NaN, open = NaN] = [
@@ -155,7 +155,7 @@ describe('the sheet of stated parts', () => {
     const numbers = given<SheetNumbers>(set, OFF_MIDDLE);
     const idle = designSheet.idle(numbers as Numbers);
     expect(idle).toEqual(
-      expect.arrayContaining(['A', 'C', 'l_A', 'divider', 'k_d', 'R', 'F_0', 'k_s', 'spring', 'l', 'path', 'parts']),
+      expect.arrayContaining(['A', 'C', 'l_A', 'divider', 'k_d', 'R', 'F_0', 'k_s', 'kappa', 'l', 'path', 'parts']),
     );
     const shown = JSON.stringify(valueIn(still(designSheet).draw(numbers as Numbers, 'metric')));
     const others = {
@@ -170,6 +170,24 @@ describe('the sheet of stated parts', () => {
     };
     expect(JSON.stringify(valueIn(still(designSheet).draw(others as Numbers, 'metric')))).toBe(shown);
     expect(designSheet.idle(given<Numbers>(set, 'none'))).not.toContain('A');
+  });
+
+  it('takes the wind-up of a post and its arm from their drawing, never from a number beside the rows', () => {
+    const windUp = (row: string) => {
+      const s = valueIn(sheet(`${OFF_MIDDLE} | lock = key at 20 mm, clearance 0.1 mm${row}`));
+      return {
+        term: s.budget.fixed.find(({ name }) => /wind-up of the lock/.test(name))?.size,
+        unjudged: s.unjudged.find(({ name }) => /wind-up of the lock/.test(name))?.why('metric'),
+        rigid: s.groups.flatMap((g) => g.lines).some((l) => /^stiffness of the lock/.test(l.name)),
+      };
+    };
+    expect(windUp('')).toMatchObject({ term: undefined, rigid: false });
+    expect(windUp('').unjudged).toContain('not known');
+    const printed = windUp(', post 5 mm, modulus 2000 MPa');
+    const steel = windUp(', steel post 5 mm, modulus 2000 MPa');
+    expect(printed.unjudged).toBeUndefined();
+    expect(printed.rigid).toBe(true);
+    expect((printed.term ?? 0) / (steel.term ?? 1)).toBeGreaterThan(20);
   });
 
   it('lists the parts with their counts and prices, in place of the typed list', () => {

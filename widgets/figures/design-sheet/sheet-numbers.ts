@@ -1,6 +1,6 @@
 /** The numbers that the sheet asks for, and the preload case that they make. */
 import { type Adjuster, type Fitted, springForce } from '../../assembly/adjuster/adjuster.ts';
-import { lockStiffnessOf } from '../../assembly/adjuster/drawn-springs.ts';
+import { lockStiffnessOf } from '../../assembly/adjuster/lock-stiffness.ts';
 import { type PreloadOf, preloadOf } from '../../assembly/preload-of.ts';
 import type { Result } from '../../engine/index.ts';
 import type { NumbersOf } from '../kit/figure.ts';
@@ -80,9 +80,13 @@ const statedBy = (adjuster: Adjuster) => {
 export const ruledBy = (adjuster: Adjuster) => {
   const { values, choices } = statedBy(adjuster);
   return [
-    ...(['A', 'C', 'arrangement', 'assembly', 'l_A', 'b_A', 'l_C', 'b_C', 'path', 'l', 'parts'] as const),
-    ...(Object.keys(values) as (keyof typeof values)[]),
-    ...(Object.keys(choices) as (keyof typeof choices)[]),
+    ...new Set([
+      ...(['A', 'C', 'arrangement', 'assembly', 'l_A', 'b_A', 'l_C', 'b_C', 'path', 'l', 'parts'] as const),
+      // A lock of parts has the stiffness of its drawing, or none that is known.
+      'kappa' as const,
+      ...(Object.keys(values) as (keyof typeof values)[]),
+      ...(Object.keys(choices) as (keyof typeof choices)[]),
+    ]),
   ];
 };
 

@@ -8,6 +8,7 @@ import { WORDS } from '#words/figures/design-sheet.ts';
 import { LINES } from '#words/figures/design-sheet-lines.ts';
 import { flankText, threadVerdictText } from '#words/force.ts';
 import { type Adjuster, type Lock, partsOf, standing } from '../../assembly/adjuster/adjuster.ts';
+import { lockStiffnessOf } from '../../assembly/adjuster/lock-stiffness.ts';
 import { partsListOf } from '../../assembly/adjuster/parts-list.ts';
 import { jointPlay, turnsLostIn } from '../../assembly/adjuster/play.ts';
 import { springRoom } from '../../assembly/adjuster/spring-room.ts';
@@ -125,7 +126,7 @@ const sheetOf = (
   const fit = fitLines(numbers, state, judge);
   const seat = seatOf(numbers, used, check);
   const play = playLines(state, stepName, k);
-  const effort = effortOf(numbers, seat.forces, judge);
+  const effort = effortOf(numbers, seat.forces, stated, judge);
   const key = keyOf(stated?.lock, C, effort.handed, judge);
   const room = stated && springRoom(stated);
   if (room) check(room.fits, (view) => roomSays(room, view));
@@ -351,6 +352,7 @@ const seatOf = (numbers: SheetNumbers, used: number, check: Note): Seated => {
 const effortOf = (
   numbers: SheetNumbers,
   forces: Seated['forces'],
+  stated: Adjuster | undefined,
   judge: Judge,
 ): { lines: Line[]; windUp: Entry[]; handed: Handed | undefined } => {
   const { A, C } = numbers.threads;
@@ -377,7 +379,9 @@ const effortOf = (
       LINES.effort.rimUnlimited(show(rim.value.F_h, { shown: 'force', digits: 3 }, 'metric')),
       AT.hand,
     );
-  const wound = windUpOf(e, kappa, C);
+  // A number beside rows of parts says nothing of the lock that they make.
+  const known = !stated || lockStiffnessOf(stated) !== undefined;
+  const wound = known ? windUpOf(e, kappa, C) : LINES.effort.stiffnessUnknown[lockKind(stated.lock)];
   return {
     lines: [
       line(LINES.effort.against, e.against.torque, { shown: 'N·mm', digits: 3 }),
@@ -387,7 +391,7 @@ const effortOf = (
         shown: 'N·mm',
         digits: 3,
       }),
-      line(LINES.effort.kappa, kappa, { shown: 'N·mm', digits: 3 }),
+      ...(known ? [line(LINES.effort.kappa, kappa, { shown: 'N·mm', digits: 3 })] : []),
       ...(typeof wound === 'number'
         ? [line(LINES.effort.windUpTurning, wound, MOTION)]
         : [words(LINES.effort.windUp, wound)]),
@@ -400,6 +404,9 @@ const effortOf = (
     handed: [e.against.handed, e.along.handed],
   };
 };
+
+const lockKind = ({ kind }: Lock): 'post' | 'springs' | 'none' =>
+  kind === 'key' || kind === 'post' ? 'post' : kind === 'springs' ? 'springs' : 'none';
 
 /** Torques that thread C hands the lock, turning against the load and with it. */
 type Handed = readonly [against: number, along: number];

@@ -75,6 +75,11 @@ export const LINES: Same<typeof En.LINES> = {
     rimUnlimited: (force) => `${force}, und keine Grenze dafür ist verlangt`,
     lock: 'Drehmoment, das die Verdrehsicherung halten muss',
     kappa: 'Steifigkeit der Verdrehsicherung, Drehmoment je Radiant',
+    stiffnessUnknown: {
+      post: 'nicht bekannt: schreibe Stift und Werkstoff in die Zeile der Verdrehsicherung, wie „steel post 8 mm, modulus 2000 MPa“ (des gedruckten Arms), oder eine gemessene Steifigkeit',
+      springs: 'nicht bekannt: sie folgt aus Zeichnung, Kraft und Radius der Federn zwischen Grundteil und Hubteil',
+      none: 'nicht bekannt: keine Zeile nennt eine Verdrehsicherung',
+    },
     windUp: 'Verdrehung der Sicherung',
     windUpTurning: 'Verdrehung der Sicherung, beim Umkehren',
     windUpTerm: 'Verdrehung der Sicherung, bei Umkehr unter der größten Last',

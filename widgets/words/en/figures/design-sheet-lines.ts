@@ -84,6 +84,11 @@ export const LINES = {
     rimUnlimited: (force: string) => `${force}, and no limit to it is asked for`,
     lock: 'torque the lock must hold',
     kappa: 'stiffness of the lock, torque a radian',
+    stiffnessUnknown: {
+      post: 'not known: write post and material in the row of the lock, as in “steel post 8 mm, modulus 2000 MPa” (of the printed arm), or a stiffness that you measured',
+      springs: 'not known: it follows from the drawing, force and radius of springs between base and carried part',
+      none: 'not known: no lock is stated in its row',
+    },
     windUp: 'wind-up of the lock',
     windUpTurning: 'wind-up of the lock, turning round',
     /** Worked out at the start of the stroke, where the chapter on effort has it. */
