@@ -100,6 +100,27 @@ describe('the parts of a drawer', () => {
     expect(stacks(`coupling nut 3/8-16 UNC, 28.575 mm | cap screw M10x1.5, thread 30 mm | ${row}`).length).toBe(2);
   });
 
+  it('know bolts, male and female ends, “to” between them and a bare metric length by the words of the trade', () => {
+    const shop = stacks(
+      'coupling nut 3/8-16 UNC, 28.575 mm | adaptor 3/8-16 UNC male 15 mm to M10x1.5 female 15 mm | hex bolt M10x1.5 30 mm',
+    );
+    const ours = stacks(
+      'coupling nut 3/8-16 UNC, 28.575 mm | adapter 3/8-16 UNC external 15 mm, M10x1.5 internal 15 mm | screw M10x1.5 30 mm',
+    );
+    expect(shop.map((s) => [s.Delta, s.stroke, s.height])).toEqual(ours.map((s) => [s.Delta, s.stroke, s.height]));
+    expect(shop.length).toBeGreaterThan(0);
+    const screw = (row: string) => valueIn(readPart('carried', row));
+    // ISO 4762 and ISO 4017 order a screw by thread and length in mm, M12x20, a fine one as M12x1.5x20 (the form of the order, from memory).
+    for (const row of ['socket cap screw M12 20', 'cap screw M12x20', 'socket head cap bolt M12 x 1.75 x 20'])
+      expect(screw(row).below, row).toMatchObject({ to: 20, thread: { designation: 'M12×1.75', P: 1.75 } });
+    // A pitch stays a pitch.
+    expect(screw('screw M12x1.5').below?.thread.P).toBe(1.5);
+  });
+
+  it('tell what is wrong with a thread without the place that was tried', () => {
+    expect(reasonIn(search('nut M9.3'))).not.toContain('Base');
+  });
+
   it('know a cap screw as a socket screw, and a hexagon by its flats', () => {
     const flats = stacks(
       RISER.replace('hexagon 17 mm', '17 mm across flats').replace('socket screw', 'socket head cap screw'),

@@ -84,7 +84,16 @@ describe('any text of parts', () => {
         'coupling nut 3/8-16 UNC, 28.575 mm, hexagon 14.3 mm, price 1.20, count 4\nadapter M10x1.5 external 20 mm, 3/8-16 UNC internal 20 mm blind',
         'stud M10x1.5 25 mm, 3/8-16 UNC 25 mm | socket screw M8, thread 20 mm, head 8 mm | tapped block M12x1.5, 16 mm',
       ],
-      [...ROWS, 'count 2', '3 off'],
+      [
+        ...ROWS,
+        'count 2',
+        '3 off',
+        'hex bolt M12x20',
+        'adaptor ',
+        ' male',
+        ' female 15 mm to ',
+        'socket cap screw M12 20',
+      ],
     );
     each(typed, 5, (text) => {
       const read = readOrSaid(runToEnd(readDrawer(text)), text);

@@ -151,9 +151,16 @@ const HEIGHT_BARE: Readonly<Record<Role, readonly string[]>> = {
 const THICKEST_COAT = 0.5;
 const LIMITS_ALONE = /^(?:class )?(?:\d[a-z]){1,2}$|^d2[ =]/i;
 
-/** Other names that the trade has for a part, by the one of these rows. */
+/** Other names that the trade has for a part and its ends, by the ones of these rows; “to” stands between two threads. */
 export const calledHere = (row: string): string =>
-  row.replace(/^(?:hexagon )?socket (?:head )?(?:cap )?screw\b|^cap screw\b/i, 'socket screw');
+  row
+    .replace(/^(?:hex(?:agon)? )?socket (?:head )?(?:cap )?(?:screw|bolt)\b|^cap (?:screw|bolt)\b/i, 'socket screw')
+    .replace(/^flange bolt\b/i, 'flange screw')
+    .replace(/^(?:hex(?:agon)? )?(?:head )?bolt\b|^hex(?:agon)? (?:head )?(?:cap )?screw\b/i, 'screw')
+    .replace(/^(?:thread )?adaptor\b/i, 'adapter')
+    .replace(/\bmale\b/gi, 'external')
+    .replace(/\bfemale\b/gi, 'internal')
+    .replace(/,? to (?=M?\d|#)/i, ', ');
 
 /** A hexagon by the width across its flats. */
 const acrossFlats = (phrase: string): string =>
@@ -270,6 +277,8 @@ const lengthOf = (role: Role, text: string): Result<number> => {
     : bad('part-length-outside', { role, phrase: text, most: MOST_LENGTH });
 };
 
+/** A metric screw as it is ordered, its length bare behind the thread: M12 20, M12x20, M12x1.75x20 (ISO 4762 and ISO 4017 name them so, in mm). */
+const METRIC_BY_LENGTH = /^(M(\d+(?:\.\d+)?)(?: ?[x×] ?\d+(?:\.\d+)?)?) ?[x× ] ?(\d+(?:\.\d+)?)$/i;
 const readStatedThread = (role: Role, phrase: string): Result<StatedThread> => {
   // Measured diameters stand behind the thread, before or behind its length.
   const { rest, found } = takeMeasured(phrase);
@@ -284,10 +293,15 @@ const readStatedThread = (role: Role, phrase: string): Result<StatedThread> => {
   // A free thread ends in a length of its own: 12 mm × 1.1 mm.
   const typed = readThread(text).ok ? undefined : take(/ (\d[\d.,/]* ?(?:mm|in|inch|"))$/i);
   const gender = take(/ (external|internal)$/i)?.toLowerCase();
+  const [, ordered = '', d = '', behind = ''] = METRIC_BY_LENGTH.exec(text) ?? [];
+  // No pitch of ISO 261 comes near half the diameter.
+  const short = typed === undefined && !readThread(text).ok && Number(behind) > Number(d) / 2 ? behind : undefined;
+  if (short !== undefined) text = ordered;
   const bare = readThread(text);
   const thread = bare.ok && found.length > 0 ? measuredOf(bare.value, found, phrase) : bare;
   if (!thread.ok) return bad('part-thread-unread', { role, phrase: text, because: thread });
-  const length = typed === undefined ? undefined : lengthOf(role, typed);
+  const stated = typed ?? (short === undefined ? undefined : `${short} mm`);
+  const length = stated === undefined ? undefined : lengthOf(role, stated);
   if (length && !length.ok) return length;
   return good({
     thread: thread.value,

@@ -98,8 +98,14 @@ const readPlaces = (row: string): Result<PlacedParts> => {
       // Of several refusals the first that speaks of the part itself: that it does not belong there, or has a thread too many, is no fault.
       else if (why === undefined || why.code === 'part-wants-threads') why = part;
     }
-  return places.length > 0 || why === undefined ? good(places) : bad('drawer-row-wrong', { row, because: why });
+  return places.length > 0 || why === undefined
+    ? good(places)
+    : bad('drawer-row-wrong', { row, because: ofNoPlace(why) });
 };
+
+/** A drawer has no base: what is wrong with a thread is told without the place that was tried first. */
+const ofNoPlace = (why: Bad): Bad =>
+  why.code === 'part-thread-unread' ? (why as Bad<'part-thread-unread'>).values.because : why;
 
 /** How a row reads in a place: as it is, as a screw, upside down; none where its kind does not stand there. */
 const textsFor = (role: Role, kind: string, row: string): string[] => {

@@ -10,7 +10,7 @@ import {
   type Wish,
   type WishName,
 } from '../../assembly/drawer/wish.ts';
-import { good, type Result } from '../../engine/index.ts';
+import { type Bad, good, quoted, type Result } from '../../engine/index.ts';
 import { readDividers } from '../../input/dividers.ts';
 import { escapeText } from '../../input/escape.ts';
 import { fixed, grouped, numeral, show, type UnitView } from '../../input/format.ts';
@@ -26,6 +26,8 @@ const TEXTS = ['hardware', 'dividers', 'adjuster'] as const;
 type Given = NumbersOf<never, (typeof QUANTITIES)[number], 'best', (typeof TEXTS)[number]>;
 
 const LISTED = 8;
+/** Rows of a drawer that are told to be left out; of more only how many. */
+const MOST_TOLD = 8;
 const TABLED = 100;
 const HEXAGON = 6;
 
@@ -118,8 +120,14 @@ const listRow = (c: Choice, rank: number, s: State, view: UnitView): string => {
 const draw = (s: State, view: UnitView): string => {
   const { answer, found, frame } = s;
   const nothing = answer.kind === 'nothing';
-  const wrong = found.drawer.wrong.slice(0, 3).map((why) => reasonOf(why));
-  const left = found.drawer.wrong.length - wrong.length;
+  // A row of no known kind is told last and of them only the first, since its sentence lists all kinds and would hide the others.
+  const [unread, others] = [true, false].map((is) =>
+    found.drawer.wrong.filter(({ code }) => (code === 'drawer-row-unread') === is),
+  ) as [Bad[], Bad[]];
+  const told = [...others.slice(0, MOST_TOLD), ...unread.slice(0, 1)];
+  const wrong = told.map((why) => reasonOf(why));
+  const further = unread.slice(1).map((why) => quoted((why as Bad<'drawer-row-unread'>).values.row));
+  const left = others.length - (told.length - Math.min(unread.length, 1));
   return (
     `<div class="drawer-view">${searchButton()}` +
     `${mapSvg(frame, found.stacks, s.dividers, s.wish, nothing ? [] : answer.rows, s.edge, rowsOf(s)[0], view)}` +
@@ -127,7 +135,7 @@ const draw = (s: State, view: UnitView): string => {
     `<li><svg viewBox="0 0 14 10" aria-hidden="true"><path class="drawer-met" d="M7 5h0"/></svg>${WORDS.key.met}</li>` +
     `<li><svg viewBox="0 0 28 10" aria-hidden="true"><path class="drawer-edge" d="M1 8h13v-6h13"/></svg>${WORDS.key.edge}</li>` +
     `<li><svg viewBox="0 0 20 20" aria-hidden="true"><circle class="drawer-ring" cx="10" cy="10" r="8"/></svg>${WORDS.key.ring}</li></ul>` +
-    `${wrong.length > 0 ? `<p class="figure-words">${escapeText(WORDS.leftOut(wrong, left))}</p>` : ''}` +
+    `${wrong.length > 0 ? `<p class="figure-words">${escapeText(WORDS.leftOut(wrong, further.slice(0, MOST_TOLD), left + Math.max(further.length - MOST_TOLD, 0)))}</p>` : ''}` +
     '</div>'
   );
 };

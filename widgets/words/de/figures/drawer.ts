@@ -79,8 +79,8 @@ export const WORDS: Same<typeof En.WORDS> = {
     'Wachsen je Kelvin',
     'Preis',
   ],
-  leftOut: (wrong, more) =>
-    `Aus der Schublade ausgelassen: ${wrong.join(' ')}${more > 0 ? ` Und ${more} weitere.` : ''}`,
+  leftOut: (wrong, alike, more) =>
+    `Aus der Schublade ausgelassen: ${wrong.join(' ')}${alike.length > 0 ? ` Ebenso ${alike.map(part).join(', ')}.` : ''}${more > 0 ? ` Und ${more} weitere.` : ''}`,
   found: (v) =>
     `${v.met} von ${v.stacks} Stellelementen, die sich aus ${v.parts} Teilen bauen lassen, erfüllen den Wunsch. Zuerst in der Liste: ${factsText(v.first)}. Grob: ${v.first.coarse}.${v.first.locks === '' ? '' : ` ${v.first.locks}`}`,
   nothing: (v) =>
