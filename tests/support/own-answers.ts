@@ -102,6 +102,7 @@ export const ANSWERS: Readonly<Record<string, Own>> = {
   'lock-off-chosen': (q, p) => -L(p, 'A') * q('n'),
   'lock-off-drawer': (q, p) => L(p, 'C') - q('f') * L(p, 'C') - L(p, 'A'),
   'nested-chosen': motion,
+  'rod-in-sleeve': (q, p) => L(p, 'C') * q('n'),
   'core-drawer': (q, p) => q('sigma_a') * PI * ((core(p, 'A') / 2) ** 2 - (q('d_o') / 2) ** 2),
   'short-chosen': (q, p) => min(q('X_A') / screw(p('A')).L, q('X_C') / screw(p('C')).L) * amountNet(p),
   'gain-number': (_, p) => screw(p('C')).L / amountNet(p),
