@@ -70,7 +70,7 @@ const stroke: Own = (q, p) => {
   return min(left('A', q('l_A')), left('C', q('l_C'))) * amountNet(p);
 };
 const strokeAlike: Own = (q, p) => {
-  const left = (name: string) => (q('l_A') - size(p, name)) / screw(p(name)).L;
+  const left = (name: string) => (q('l_s') - size(p, name)) / screw(p(name)).L;
   return min(left('A'), left('C')) * amountNet(p);
 };
 /** The last step of each: a number that is typed, chosen, laid out as stacks, or asked by its sign. */
