@@ -30,8 +30,11 @@ describe.each([...adjusters.keys()])('the design %s', (name) => {
       for (const [field, { text, worked, taken }] of offers) {
         if (!taken) continue;
         if (field !== 'adjuster') expect(worked, `${file} ${set.id} ${field}`).toBe(true);
-        // Where a clip is asked for, it is the springs that hang at this radius; everywhere else the lock bears there.
-        const of = field === 'r_k' && set.inputs.some((i) => i.name === 'w_n') ? 'r_k of the springs' : field;
+        // Where a clip or a number of springs is asked for, the springs hang at this radius; everywhere else the lock bears there.
+        const of =
+          field === 'r_k' && set.inputs.some((i) => i.name === 'w_n' || i.name === 'N_f')
+            ? 'r_k of the springs'
+            : field;
         expect(values.get(of) ?? text, `${file} ${set.id} ${field}`).toBe(text);
         values.set(of, text);
         filled++;
@@ -226,5 +229,18 @@ describe('springs', () => {
     const between = valueIn(readAdjuster(textOf('riser').replace('base and carried', 'turned and carried')));
     expect(springForce(between, 1)).toBeCloseTo(12 + 0.6 * 1.5, 9);
     expect(standing(riser, 0).motion).toEqual({ turned: 0, carried: 0 });
+  });
+});
+
+describe('springs beside a key', () => {
+  // The row of the Riser says 15 mm; its key stands at 12 mm, under the same name.
+  const offered = (text: string, with_: string) => {
+    const set = SETS.find(({ set: s }) => s.id === with_)?.set;
+    if (!set) throw new Error(`no set ${with_}`);
+    return offersOf(asDesign({ adjuster: text }), set).get('r_k')?.text;
+  };
+  it('are taken from their own row where springs are asked for', () => {
+    expect(offered(textOf('riser'), 'spring')).toBe('15 mm');
+    expect(offered(textOf('riser').replace(', at 15 mm', ''), 'spring')).toBeUndefined();
   });
 });

@@ -112,6 +112,25 @@ describe('a design fills', () => {
     expect(given({ A: 'M8', X_A: '9 mm' }, quantity('X_A'))).toEqual({ X_A: '9 mm' });
   });
 
+  it('the load of an adjuster whose parts are asked for, with the weight on it as it stands, and no load of a thread or a plate', () => {
+    const parts: Input = { kind: 'text', name: 'adjuster', label: 'parts', start: 'none' };
+    const pull: Input = { kind: 'choice', name: 'pull', label: 'pull', start: 'presses down' };
+    const F = quantity('F', 0, 50_000);
+    const load = (numbers: Record<string, string>) => {
+      const { F: of, pull: way } = given(numbers, parts, F, pull);
+      return [of, way];
+    };
+    // 15 kg on three feet: a weight of 9.80665 N a kilogram (ISO 80000-4, standard acceleration, from memory) is 49.0 N on each.
+    expect(load({ F_lo: '0 N', F_hi: '49 N' })).toEqual(['49 N', 'presses down']);
+    expect(load({ F_hi: '40 N', W_c: '9 N', attitude: 'upright' })).toEqual(['49 N', 'presses down']);
+    expect(load({ F_hi: '49 N', W_c: '9 N', attitude: 'on its side' })).toEqual(['49 N', 'presses down']);
+    expect(load({ F_hi: '0 N', F_lo: '-30 N', W_c: '9 N', attitude: 'upside down' })).toEqual(['39 N', 'pulls up']);
+    expect(load({ A: 'M8', F: '70 N' })).toEqual([undefined, undefined]);
+    expect(given({ F_hi: '49 N' }, F, quantity('W'))).toEqual({});
+    // What its field does not take is not put in.
+    expect(given({ F_hi: '49 N' }, parts, quantity('F', 0, 20))).toEqual({});
+  });
+
   it('no reading, place or count of turns of another example, and no thread of another part', () => {
     const readings = {
       z_1: '3 µm',

@@ -253,8 +253,8 @@ describe('a page that was left', () => {
     await follow('per-flat.html');
     await follow('two-screws.html');
     expect(await (await n()).inputValue()).toBe('3');
-    expect(new URL(page.url()).search).toMatch(/\.n=3$/);
-    expect(await words(page.locator('[data-tools]'))).toContain('The number that you left on this page is back.');
+    expect((await written(page)).search).toMatch(/\.n=3$/);
+    expect(await words(page.locator('[data-tools]'))).toContain('What you set on this page is back.');
     // An address that is typed is the chapter, and one that carries a number is whole.
     await turnTo('two-screws.html');
     expect(await (await n()).inputValue()).toBe(first);
@@ -266,10 +266,10 @@ describe('a page that was left', () => {
     expect((await written(page)).searchParams.get('foot.A')).toBe('M12×1.75');
     // The chapter’s own numbers leave nothing to come back.
     await page.getByRole('button', { name: 'Chapter’s own numbers' }).click();
-    expect(await words(page.locator('[data-tools]'))).not.toContain('left on this page');
+    expect(await words(page.locator('[data-tools]'))).not.toContain('is back');
     await follow('per-flat.html');
     await follow('two-screws.html');
-    expect(new URL(page.url()).search).toBe('');
+    expect((await written(page)).search).toBe('');
   });
 });
 

@@ -59,6 +59,18 @@ describe('find', () => {
     expect(kinds.filter((kind) => kind === 'symbol').length).toBeLessThan(6);
   });
 
+  it('leads from another word of the trade to the term, before a text that has the word', () => {
+    const [gauge, term] = [
+      entry('A gauge', 'A gauge, and a gauge again.'),
+      { ...entry('Lost motion', 'What is lost. Also: backlash, dead travel, gauge.', 'term'), also: 'backlash; gauge' },
+    ];
+    const found = (typed: string) => find([...INDEX, gauge, term], typed).map(({ entry: { title } }) => title);
+    expect(found('backlash')).toEqual(['Lost motion']);
+    expect(found('Backl')).toEqual(['Lost motion']);
+    expect(find([term], 'backlash')[0]?.around).toContain('backlash');
+    expect(found('gauge')).toContain('Lost motion');
+  });
+
   it('finds nothing for no word, and for signs alone', () => {
     for (const typed of ['', '   ', '***', '(']) expect(titles(typed)).toEqual([]);
   });

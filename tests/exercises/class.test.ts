@@ -6,7 +6,7 @@ import { gridCsv } from '../../widgets/exercises/answer-grid.ts';
 import { answerText } from '../../widgets/exercises/exercise.ts';
 import { FLATS, labOf, PLACES, readLabPairs } from '../../widgets/exercises/lab.ts';
 import { labKey, labSheet, readingsText, rigRows, rigSheet } from '../../widgets/exercises/lab-html.ts';
-import { judgeTable, typedTable } from '../../widgets/exercises/lab-typed.ts';
+import { judgeTable, labVerdict, typedTable } from '../../widgets/exercises/lab-typed.ts';
 import { answersOf, cellsOf, markGrid, scoresCsv } from '../../widgets/exercises/mark.ts';
 import { edited, editOf, NO_OWN, readOwn, withOwn, writeOwn } from '../../widgets/exercises/own.ts';
 import { choose, setPaper } from '../../widgets/exercises/paper.ts';
@@ -272,6 +272,21 @@ describe('the lab', () => {
       expect(fits[0]).toBeCloseTo(fits[2] ?? Number.NaN, 4);
     }
     expect(reasonIn(typedTable('0; 0 µm; up\n1; 0.8 thou; up', 'µm'))).toMatch(/Line 2 .* thou, an earlier one in µm/);
+  });
+  it('is not told to agree where a slip of the pen leaves no lead to tell, and the slip is named', () => {
+    // 14.6 µm a flat, one way up and one down 3 µm behind; then 729 µm for 72.9 at flat 5.
+    const up = [0, 1, 2, 3, 4, 5, 6].map((flat) => [flat, flat * 14.58, 'up'] as const);
+    const down = [6, 5, 4, 3, 2, 1, 0].map((flat) => [flat, flat * 14.58 + 3, 'down'] as const);
+    const judged = (rows: readonly (readonly [number, number, string])[]) => {
+      const text = rows.map(([flat, read, way]) => `${flat}; ${read.toFixed(1)}; ${way}`).join('\n');
+      return labVerdict(valueIn(judgeTable(valueIn(typedTable(text, 'µm')), 0.0875)), 0.0875);
+    };
+    expect(judged([...up, ...down])).toEqual({ verdict: 'agrees', stray: undefined, swapped: false });
+    const slip = up.map((row) => (row[0] === 5 ? ([5, 729, 'up'] as const) : row));
+    expect(judged([...slip, ...down])).toMatchObject({ verdict: 'too rough', stray: { flat: 5, way: 'up' } });
+    const other = (way: string) => (way === 'up' ? 'down' : 'up');
+    expect(judged([...up, ...down].map(([flat, read, way]) => [flat, read, other(way)])).swapped).toBe(true);
+    expect(judged(up.map(([flat, read, way]) => [flat, 1.5 * read + (flat % 2), way])).verdict).toBe('differs');
   });
   it('prints sheet, rig and key without a number that is none', () => {
     const heading = { classCode: '7B', version: '1' };

@@ -95,7 +95,10 @@ describe('the sheet of the Foot', () => {
     expect(rows.get('lost on reversal without preload, at most')).toBe('4.18 turns, 25.1 flats');
     // ±0.1 % independent on the Foot: 2.5 % root sum square, 3.53 % worst, of 300 µm.
     expect(rows.get('the same, root-sum-square')).toBe('7.49 µm');
-    expect(rows.get('lead error over the stroke, worst case')).toBe('10.6 µm');
+    expect(rows.get('lead error over the wanted stroke, worst case')).toBe('10.6 µm');
+    // 3.53 % of 577.4 µm.
+    expect(rows.get('lead error over the whole stroke, worst case')).toBe('20.4 µm');
+    expect(rows.get('wanted stroke')).toBe('300.0 µm');
     // 40 mm of steel, 11.5e-6 per kelvin, 2 K.
     expect(rows.get('grows with that warmth')).toBe('0.9200 µm');
     expect(failed(foot())).toEqual([]);
@@ -109,6 +112,22 @@ describe('the sheet of the Foot', () => {
     const twice = sheetOf(foot({ values: { S_w: 0.5 } })).budget;
     expect((twice.growing[0]?.size ?? 0) / (budget.growing[0]?.size ?? 1)).toBeCloseTo(5 / 3, 9);
     expect(twice.fixed).toEqual(budget.fixed);
+  });
+
+  it('says over which stroke errors were judged, where the whole one would not keep the accuracy', () => {
+    const beyond = (numbers: SheetNumbers) =>
+      sheetOf(numbers)
+        .unjudged.find((u) => u.name === 'the stroke beyond the wanted one')
+        ?.why('metric')
+        .replace(/\u00a0/g, ' ');
+    // 20.37 µm of lead error over 577.4 µm; the rest of the sum is 17.86 µm less 10.59 µm.
+    expect(beyond(foot())).toMatch(
+      /wanted stroke of 300\.0 µm; at the end of the whole 577\.4 µm the sum is 27\.6\d µm/,
+    );
+    expect(beyond(foot({ values: { e_w: 0.03 } }))).toBeUndefined();
+    expect(beyond(foot({ values: { S_w: 0.57735 } }))).toMatch(/577\.4 µm/);
+    expect(beyond(foot({ values: { S_w: 2 } }))).toBeUndefined();
+    expect(failed(foot())).toEqual([]);
   });
 
   it('counts play where nothing holds the threads to one flank', () => {
@@ -147,13 +166,21 @@ describe('each check fails on the design that deserves it', () => {
       foot({ values: { theta_h: 0.5, e_w: 0.005 } }),
       /Setting of a hand: 6\.963 µm; 5\.000 µm or less/,
     ],
-    ['lead errors', foot({ values: { S_w: 0.57 } }), /Lead error over the stroke, .*: 20\.1\d µm; 20\.00 µm or less/],
+    [
+      'lead errors',
+      foot({ values: { S_w: 0.57 } }),
+      /Lead error over the wanted stroke, .*: 20\.1\d µm; 20\.00 µm or less/,
+    ],
     [
       'play',
       foot({ values: { W_c: 0, F_lo: -10 }, choices: { spring: 'no parts' } }),
       /Play, on reversal: 365\.8 µm; 20/,
     ],
-    ['a sum', foot({ values: { e_w: 0.015 } }), /Sum at the far end, .*: 17\.\d\d µm; 15\.00 µm or less/],
+    [
+      'a sum',
+      foot({ values: { e_w: 0.015 } }),
+      /Sum at the far end of the wanted stroke, .*: 17\.\d\d µm; 15\.00 µm or less/,
+    ],
     ['a load that turns it', foot({ C: '3/8-16 UNC LH', values: { mu: 0 } }), /turns the part by itself/],
   ];
   it.each(CASES)('%s', (_name, numbers, says) => {
@@ -224,7 +251,7 @@ describe('the verdict', () => {
     const open = sheetOf(fine('not measured'));
     expect(open.checks.map((c) => c.says('metric')).join(' ')).not.toMatch(/stall/);
     expect(open.unjudged.map((u) => u.name)).toEqual(
-      expect.arrayContaining(['whether the motion stalls', 'sum at the far end, worst case']),
+      expect.arrayContaining(['whether the motion stalls', 'sum at the far end of the wanted stroke, worst case']),
     );
     expect(failed(fine('measured')).join(' ')).toMatch(/stalls or runs back/);
     // From crest to trough of both waves: 2·(1 + 1) µm.

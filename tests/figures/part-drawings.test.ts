@@ -112,10 +112,10 @@ describe('the sheets of what is printed or bought besides', () => {
           }
         }
   });
-  it('are those of spring, arm, post and knob, each with what it is made by', () => {
+  it('are those of spring, arm, post with its plate, and knob, each with what it is made by', () => {
     const sheets = sheetsFor(MEANDER, 'A4 upright');
-    expect(sheets.map(([name]) => name)).toEqual(['spring', 'arm', 'post', 'knob']);
-    const [spring, arm, , knob] = sheets.map(([, sheet]) => wordsOn(sheet));
+    expect(sheets.map(([name]) => name)).toEqual(['spring', 'arm', 'foot', 'post', 'knob']);
+    const [spring, arm, plate, post, knob] = sheets.map(([, sheet]) => wordsOn(sheet));
     for (const words of [
       'meander, 8 half waves',
       'leg 20',
@@ -126,7 +126,10 @@ describe('the sheets of what is printed or bought besides', () => {
       '22.7',
     ])
       expect(spring).toContain(words);
-    expect(arm?.some((w) => w.startsWith('slot 3.5 × 2.5'))).toBe(true);
+    expect(arm?.some((w) => w.startsWith('slot 7.1 × 6.1'))).toBe(true);
+    expect(arm).toContain('22 from centre to centre');
+    expect(plate).toContain('22 from centre to centre');
+    expect(post).toContain('⌀6');
     expect(knob).toContain('50 marks in the rim');
   });
   it('draw a coil by the table of its data', () => {
@@ -209,9 +212,9 @@ describe('the sheet of the assembly', () => {
       expect(balloonsOn(sheet)).toBe(partsListOf(a as Adjuster).parts.length);
     }
     const { a, sheet } = sheetFor(KEYED);
-    expect(partsListOf(a).parts.map((p) => p.count)).toEqual([1, 1, 1, 2, 1]);
-    expect(balloonsOn(sheet)).toBe(5);
-    expect(sheet.listed).toBe(5);
+    expect(partsListOf(a).parts.map((p) => p.count)).toEqual([1, 1, 1, 2, 1, 1]);
+    expect(balloonsOn(sheet)).toBe(6);
+    expect(sheet.listed).toBe(6);
     expect(wordsOn(sheet).join(' ')).toMatch(
       /spring, base to carried part; all: 8\.00.N, 0\.500.N\/mm.*key, 18 from the axis/,
     );

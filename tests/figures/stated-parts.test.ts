@@ -1,6 +1,6 @@
 /** Pages that ask for threads and lengths, and are given parts instead: levelling, calibration, certificate and sheet answer from the record. */
 import { describe, expect, it } from 'vitest';
-import type { Adjuster } from '../../widgets/assembly/adjuster/adjuster.ts';
+import { type Adjuster, standing } from '../../widgets/assembly/adjuster/adjuster.ts';
 import { jointPlay } from '../../widgets/assembly/adjuster/play.ts';
 import { readAdjuster } from '../../widgets/assembly/adjuster/text.ts';
 import { calibrationOf } from '../../widgets/assembly/calibration-of.ts';
@@ -115,6 +115,35 @@ describe('the sheet of stated parts', () => {
     expect(key.unjudged.some(({ name }) => /clearance of the key/.test(name))).toBe(false);
     const assumed = OFF_MIDDLE.replace(/ \| springs = [^|]*/, '');
     expect(valueIn(sheet(assumed)).unjudged.some(({ name }) => /clearance of the key/.test(name))).toBe(true);
+  });
+
+  it('grows with warmth by the parts, whatever length and material the fields state', () => {
+    const a = read(OFF_MIDDLE);
+    const warm = (text: string) => valueIn(sheet(text)).budget.fixed.find((t) => t.name === 'warmth')?.size;
+    // All steel: 11.5e-6 a kelvin (as the chapter on heat states it) of the whole height, 2 K.
+    expect(warm(OFF_MIDDLE)).toBeCloseTo(11.5e-6 * standing(a, 0).height * 2, 9);
+    const plastic = OFF_MIDDLE.replace('price 3.20', 'plastic');
+    expect(
+      valueIn(sheet(plastic)).checks.some((c) => !c.passed && /which creeps under load/.test(c.says('metric'))),
+    ).toBe(true);
+  });
+
+  it('takes the wind-up of a post and its arm from their drawing, never from a number beside the rows', () => {
+    const windUp = (row: string) => {
+      const s = valueIn(sheet(`${OFF_MIDDLE} | lock = key at 20 mm, clearance 0.1 mm${row}`));
+      return {
+        term: s.budget.fixed.find(({ name }) => /wind-up of the lock/.test(name))?.size,
+        unjudged: s.unjudged.find(({ name }) => /wind-up of the lock/.test(name))?.why('metric'),
+        rigid: s.groups.flatMap((g) => g.lines).some((l) => /^stiffness of the lock/.test(l.name)),
+      };
+    };
+    expect(windUp('')).toMatchObject({ term: undefined, rigid: false });
+    expect(windUp('').unjudged).toContain('not known');
+    const printed = windUp(', post 5 mm, modulus 2000 MPa');
+    const steel = windUp(', steel post 5 mm, modulus 2000 MPa');
+    expect(printed.unjudged).toBeUndefined();
+    expect(printed.rigid).toBe(true);
+    expect((printed.term ?? 0) / (steel.term ?? 1)).toBeGreaterThan(20);
   });
 
   it('lists the parts with their counts and prices, in place of the typed list', () => {

@@ -4,11 +4,14 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { parseHTML } from 'linkedom';
 import { describe, expect, it } from 'vitest';
+import { find } from '../../widgets/client/find.ts';
 import { aroundPoint } from '../../widgets/page/around-point.ts';
 import { type Findable, INDEX_GLOBAL } from '../../widgets/page/search-index.ts';
 import { bookPage, readBook, searchScript } from '../../widgets/site/book.ts';
 import { FIGURES } from '../../widgets/site/catalogue.ts';
 import { countProse } from '../../widgets/site/prose.ts';
+import { OTHER_WORDS as IN_GERMAN } from '../../widgets/words/de/other-words.ts';
+import { OTHER_WORDS } from '../../widgets/words/en/other-words.ts';
 import { CHAPTERS, FOLDER, mistakesIn, press } from '../support/chapters.ts';
 
 const EXAMPLE = (id: string, set = '') => `\`\`\`example ${id}${set}: The Foot
@@ -255,5 +258,39 @@ describe('the glossary', () => {
     expect(found.map(({ title }) => title)).toEqual(['Net lead', 'Pressed, pulled']);
     for (const { title, href } of found)
       expect(page('glossary').querySelector(`[id="${href.split('#')[1]}"] strong`)?.textContent).toBe(title);
+  });
+});
+
+describe('other words of the trade', () => {
+  const termsOf = (glossary: string) => new Set([...glossary.matchAll(/^- \*\*([^*]+)\*\*/gm)].map(([, term]) => term));
+
+  it('stand each at a term of the glossary, in English and in German', () => {
+    for (const [words, file] of [
+      [OTHER_WORDS, 'glossary.md'],
+      [IN_GERMAN, 'de/glossary.md'],
+    ] as const) {
+      const terms = termsOf(readFileSync(join(FOLDER, file), 'utf8'));
+      expect(Object.keys(words).filter((term) => !terms.has(term))).toEqual([]);
+      for (const list of Object.values(words)) expect(list).toMatch(/^[^;]+(?:; [^;]+)*$/);
+    }
+  });
+
+  it('lead a machinist to our term', () => {
+    const glossary = readFileSync(join(FOLDER, 'glossary.md'), 'utf8');
+    const index = build({ 'index.md': '# Front\n', 'glossary.md': glossary }).index();
+    const found = (typed: string) => find(index, typed).map(({ entry: { title } }) => title);
+    for (const [typed, term] of [
+      ['backlash', 'Lost motion'],
+      ['slop', 'Axial play, radial play'],
+      ['shim', 'Wedge'],
+      ['gauge', 'Reading'],
+      ['dial indicator', 'Reading'],
+      ['closed height', 'Home'],
+      ['jam nut', 'Preload'],
+      ['micrometer head', 'Resolution'],
+      ['gearing', 'Net lead'],
+      ['self-locking', 'Holds by itself'],
+    ] as const)
+      expect(found(typed).slice(0, 3), typed).toContain(term);
   });
 });

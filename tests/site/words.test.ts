@@ -289,6 +289,10 @@ interface German {
     typeof import('../../widgets/words/en/language.ts'),
     typeof import('../../widgets/words/de/language.ts')
   >;
+  'other-words.ts': Complete<
+    typeof import('../../widgets/words/en/other-words.ts'),
+    typeof import('../../widgets/words/de/other-words.ts')
+  >;
   'page.ts': Complete<typeof import('../../widgets/words/en/page.ts'), typeof import('../../widgets/words/de/page.ts')>;
   'pair.ts': Complete<typeof import('../../widgets/words/en/pair.ts'), typeof import('../../widgets/words/de/pair.ts')>;
   'papers.ts': Complete<

@@ -2,12 +2,14 @@
  * What a kept design says to the fields of a page, and what of a page's fields a design keeps.
  *
  * A design's numbers stand under the names they have in the chapters, so a field takes the number of its own name. A design that is
- * described by its parts (`adjuster`) says its threads and lengths from these. Three things are worked out on the way:
+ * described by its parts (`adjuster`) says its threads and lengths from these. Four things are worked out on the way:
  *
  *   k        steps in a turn, from what the turn is divided by: 6, 4, 12, or the divisions of the knob. A design keeps what it is
  *            divided by and never the count, since two such numbers could say two things
  *   n_w      turns for the stroke wanted, S_w/|Delta|
  *   X_A, X_C usable lengths, from lengths of screw and nut and the engagement kept
+ *   F        the load of an adjuster whose parts are asked for: the larger of the most and the least load at its tip, with its
+ *            weight. Elsewhere the same sign is the load on a thread, a ball or a vee, and W the weight on all feet together
  *
  * Readings, places, counts of turns and times belong to the example they were taken for: the first reading of one
  * chapter is nothing to the first reading of the next. They are neither kept nor filled in.
@@ -20,9 +22,10 @@ import { dividerOf, stepsOf } from '../input/dividers.ts';
 import { splitSpread } from '../input/spread.ts';
 import { NO_PARTS, NO_READINGS } from '../input/texts.ts';
 import type { Adjuster } from './adjuster/adjuster.ts';
-import { holdingNumbers, numbersOfAdjuster } from './adjuster/as-numbers.ts';
+import { holdingNumbers, numbersOfAdjuster, springPlaceNumbers } from './adjuster/as-numbers.ts';
 import { adjusterOf } from './adjuster/from-numbers.ts';
 import { partsStated } from './adjuster/stated.ts';
+import { ATTITUDES } from './attitude.ts';
 import { formerNames, inPresentSign, presentOption, RENAMED } from './former-names.ts';
 import { type Input, mayBeNone, type NumberSet, readField, writeQuantity } from './numbers.ts';
 import { pairOf } from './pair-of.ts';
@@ -109,18 +112,26 @@ export const offersOf = (design: Texts, set: NumberSet): ReadonlyMap<string, Fil
   const rest = ofParts ? Object.fromEntries(Object.entries(own).filter(([name]) => !OF_THREADS.test(name))) : own;
   const has = (name: string) => set.inputs.some((input) => input.name === name);
   const holding = ofParts && has('w_n') ? holdingNumbersIn(own) : undefined;
-  const numbers: Texts = { ...rest, ...ofParts, ...holding };
+  const sprung = ofParts && has('N_f') ? springPlaceIn(own) : undefined;
+  const numbers: Texts = { ...rest, ...ofParts, ...holding, ...sprung };
   const offers = new Map<string, Fill & { readonly taken: boolean }>();
   const described = has('adjuster');
   // Half a design beside half a chapter would be an adjuster that nobody has. A page that asks for the parts themselves has it whole.
   if (ofParts && !described && isMore(ofParts, has)) return offers;
+  const load = described ? loadIn(numbers) : undefined;
   const plain = ofParts !== undefined && has('C') && ofParts.C === undefined;
   for (const input of set.inputs) {
     const { name } = input;
+    if (name === 'r_k' && sprung && sprung.r_k === undefined) continue;
     if (plain && OF_THREADS.test(name)) continue;
     if (mayBeNone(input) && numbers.adjuster === undefined && numbers.A !== undefined) {
       // Parts of an earlier design would rule over the threads of this one.
       offers.set(name, { text: NO_PARTS, worked: true, taken: true });
+      continue;
+    }
+    const carried = load?.[name];
+    if (carried !== undefined) {
+      offers.set(name, { text: carried, worked: true, taken: readField(input, carried, 'metric').ok });
       continue;
     }
     if (OF_ONE_EXAMPLE.has(name) || ofAnotherPart(name, (n) => has(n) || numbers[n] !== undefined)) continue;
@@ -165,6 +176,20 @@ const workedOut = (numbers: Texts, name: string): string | undefined => {
   return undefined;
 };
 
+/** The load that a design carries at its tip, and which way it acts; undefined where the design states none. */
+const loadIn = (numbers: Texts): Texts | undefined => {
+  const F_hi = amount(numbers, 'F_hi');
+  if (F_hi === undefined) return undefined;
+  const attitude = CHOICES.attitude.options.find((option) => option === numbers.attitude);
+  const weight = (amount(numbers, 'W_c') ?? 0) * (attitude ? ATTITUDES[attitude] : 0);
+  const [most, least] = [F_hi + weight, (amount(numbers, 'F_lo') ?? F_hi) + weight];
+  const load = Math.abs(least) > Math.abs(most) ? least : most;
+  return {
+    F: writeQuantity('F', Math.abs(load), 'metric'),
+    pull: CHOICES.pull.options[load < 0 ? 1 : 0],
+  };
+};
+
 /** What parts say of threads and lengths: beside them no number of an earlier design stands. */
 const OF_THREADS = /^(?:[AC]|[lbXj]_[AC]|c_m[AC]|arrangement|assembly|pieces)$/;
 
@@ -177,6 +202,11 @@ const numbersOfParts = (numbers: Texts): Texts | undefined => {
 const holdingNumbersIn = ({ adjuster = NO_PARTS }: Texts): Texts | undefined => {
   const described = partsStated(adjuster);
   return described?.ok ? holdingNumbers(described.value) : undefined;
+};
+
+const springPlaceIn = ({ adjuster = NO_PARTS }: Texts): Texts | undefined => {
+  const described = partsStated(adjuster);
+  return described?.ok ? springPlaceNumbers(described.value) : undefined;
 };
 
 /** Whether a set is of a pair, or of an arrangement, that a design of parts is not: a plain screw has no thread C, a double nut is none of the arrangements. */

@@ -11,6 +11,7 @@ import {
 } from '../engine/index.ts';
 import type { OptionOf } from '../input/choices.ts';
 import { show } from '../input/format.ts';
+import { ATTITUDES, type Attitude } from './attitude.ts';
 
 declare module '../engine/kernel/result.ts' {
   interface Refusals {
@@ -19,15 +20,12 @@ declare module '../engine/kernel/result.ts' {
   }
 }
 
-export type Attitude = OptionOf<'attitude'>;
-
 const ENDS: Readonly<Record<OptionOf<'spring'>, readonly [lower: Part, upper: Part] | undefined>> = {
   'base and carried': ['base', 'carried'],
   'base and turned': ['base', 'turned'],
   'turned and carried': ['turned', 'carried'],
   'no parts': undefined,
 };
-const ATTITUDES: Readonly<Record<Attitude, number>> = { upright: 1, 'on its side': 0, 'upside down': -1 };
 
 export interface PreloadOf {
   /** As the engine judges it, the friction of the guide within the range of its load. */

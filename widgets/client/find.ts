@@ -44,15 +44,17 @@ const withFewSymbols = () => {
   return ({ entry }: { readonly entry: Findable }): boolean => entry.kind !== 'symbol' || ++symbols <= MOST_SYMBOLS;
 };
 
-const scoreOf = ({ title, page, text, kind }: Findable, asked: readonly string[]): number | undefined => {
-  const [heads, body] = [wordsIn(`${title} ${page}`), wordsIn(text)];
+const scoreOf = ({ title, page, text, kind, also = '' }: Findable, asked: readonly string[]): number | undefined => {
+  const [heads, body, others] = [wordsIn(`${title} ${page}`), wordsIn(text), wordsIn(also)];
   let score = 0;
   for (const word of asked) {
     const named = heads.some((head) => head === word || head === ONE_OF_MANY(word))
       ? 20 + BEFORE[kind]
-      : heads.some((head) => answers(head, word))
-        ? 10
-        : 0;
+      : others.includes(word) || others.includes(ONE_OF_MANY(word))
+        ? BEFORE[kind]
+        : heads.some((head) => answers(head, word)) || others.some((other) => answers(other, word))
+          ? 10
+          : 0;
     const said = body.filter((other) => answers(other, word)).length;
     if (named + said === 0) return undefined;
     score += named + Math.min(said, MOST);

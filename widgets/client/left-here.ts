@@ -29,7 +29,7 @@ export const comeBack = (store: Store, search: string): string => {
   try {
     const { texts, under } = JSON.parse(tabText(leftKey())) as Record<string, unknown>;
     const { back, away } = putLeft(store, { texts: readingsFrom(texts), under: readingsFrom(under) });
-    return leftNumbers(back, away);
+    return leftNumbers(back > 0, away);
   } catch {
     return '';
   }

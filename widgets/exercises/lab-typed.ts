@@ -2,7 +2,16 @@
  * Readings of one student, as they stand on the lab sheet: flat, reading and way, one a line. A reading may bear its unit; one unit in a table. They
  * become a table with a head, for the chapter on calibration, and are judged by the same fit.
  */
-import { type Bad, bad, type Calibration, calibrate, good, type Result, type Unit } from '../engine/index.ts';
+import {
+  type Bad,
+  bad,
+  type Calibration,
+  calibrate,
+  type GaugeReading,
+  good,
+  type Result,
+  type Unit,
+} from '../engine/index.ts';
 import { unitNamed } from '../input/quantity.ts';
 import { parseReadings } from '../input/readings-table.ts';
 import { wordsKept } from '../input/typed-words.ts';
@@ -46,4 +55,44 @@ export const typedTable = (text: string, bare: ReadIn): Result<string> => {
 export const judgeTable = (table: string, nominal: number): Result<Calibration> => {
   const readings = parseReadings(table, { stepsPerTurn: FLATS });
   return readings.ok ? calibrate(readings.value.rows, { nominal }) : readings;
+};
+
+/** Readings whose ± is a larger share of the lead by design than this tell nothing of a pair; common practice, no source. */
+const ROUGH = 0.1;
+/** One reading is named as a slip where without it no more than this share of the ± is left; common practice, no source. */
+const MENDED = 0.3;
+
+export interface LabVerdict {
+  readonly verdict: 'agrees' | 'differs' | 'too rough';
+  /** The reading without which the others lie on a line: its flat and its way. */
+  readonly stray: { readonly flat: number; readonly way: GaugeReading['direction'] } | undefined;
+  /** Down lies ahead of up by more than its own uncertainty, which no thread does. */
+  readonly swapped: boolean;
+}
+
+const strayOf = ({ rows, leadInterval }: Calibration, nominal: number): LabVerdict['stray'] => {
+  const halves = rows.map((_, left) => {
+    const without = calibrate(
+      rows.filter((_row, i) => i !== left),
+      { nominal },
+    );
+    return without.ok ? without.value.leadInterval.half : Number.POSITIVE_INFINITY;
+  });
+  const least = Math.min(...halves);
+  const row = rows[halves.indexOf(least)];
+  return row && least < MENDED * leadInterval.half
+    ? { flat: Math.round(row.turns * FLATS), way: row.direction }
+    : undefined;
+};
+
+/** What the fit of a student’s readings says of a pair with this net lead, mm a turn. */
+export const labVerdict = (fit: Calibration, nominal: number): LabVerdict => {
+  const { leadInterval, hysteresis } = fit;
+  const rough = leadInterval.half > ROUGH * Math.abs(nominal);
+  const within = leadInterval.low <= nominal && nominal <= leadInterval.high;
+  return {
+    verdict: rough ? 'too rough' : within ? 'agrees' : 'differs',
+    stray: rough ? strayOf(fit, nominal) : undefined,
+    swapped: hysteresis.determined && hysteresis.lostMotion < 0 && Math.abs(hysteresis.gap) > hysteresis.interval.half,
+  };
 };

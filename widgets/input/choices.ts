@@ -49,7 +49,7 @@ export const CHOICES = {
   paper: { says: 'paper', options: ['A4 upright', 'A3 across', 'A2 across', 'Letter upright'] },
   sheet: {
     says: 'sheet',
-    options: ['assembly', 'base', 'turned part', 'carried part', 'spring', 'arm', 'post', 'knob'],
+    options: ['assembly', 'base', 'turned part', 'carried part', 'spring', 'arm', 'post', 'foot', 'knob'],
   },
   path: { says: 'parts in the path are', options: ['steel', 'aluminium', 'brass', 'granite', 'printed PLA'] },
   allowance: { says: 'stated lead errors add up', options: ['at worst', 'root-sum-square'] },

@@ -8,6 +8,8 @@ export interface Findable {
   readonly text: string;
   /** A term or a symbol comes before a text that only uses it. */
   readonly kind: 'section' | 'term' | 'symbol';
+  /** Words under which the trade looks for a term, each in the text too, so that a reader sees why it was found. */
+  readonly also?: string;
 }
 
 /** The script of the index gives it under this name, since a page from a file can fetch nothing else. */

@@ -3,7 +3,8 @@
  * some hundred thousand letters, so looking through them all takes a browser a few milliseconds and no table of words is needed.
  */
 import { parseHTML } from 'linkedom';
-import { symbolFound } from '#words/page.ts';
+import { OTHER_WORDS } from '#words/other-words.ts';
+import { alsoLookedFor, symbolFound } from '#words/page.ts';
 import { isSymbol, symbolFact } from '../engine/index.ts';
 import type { Findable } from '../page/search-index.ts';
 import { setSymbol, typeset } from './expression.ts';
@@ -100,15 +101,18 @@ const sectionsOf = (slug: string, page: string, html: string, terms: boolean): F
     const items = terms && element.tagName === 'UL' ? [...element.children] : [];
     for (const item of items) {
       const term = item.querySelector('strong')?.textContent;
-      const says = item.textContent ?? '';
-      if (term)
+      const says = (item.textContent ?? '').replace(/\s+/g, ' ');
+      if (term) {
+        const also = Object.hasOwn(OTHER_WORDS, term) ? OTHER_WORDS[term] : undefined;
         found.push({
           href: `${slug}.html#${termId(term)}`,
           page,
           title: term,
-          text: says.replace(/\s+/g, ' '),
+          text: also === undefined ? says : `${says} ${alsoLookedFor(also.replaceAll('; ', ', '))}`,
           kind: 'term',
+          ...(also !== undefined && { also }),
         });
+      }
     }
     if (items.length === 0 && element.tagName !== 'H1')
       text += ` ${[...element.childNodes].map((n) => n.textContent).join(' ')}`;

@@ -45,8 +45,14 @@ export type Lock =
       readonly kind: 'key' | 'post';
       readonly radius: number;
       readonly clearance: number;
-      /** N·mm a radian; undefined where not stated. */
+      /** As measured, N·mm a radian; undefined where not stated. */
       readonly stiffness?: number;
+      /** Diameter of its post; undefined where not stated. */
+      readonly thick?: number;
+      /** The post is a steel rod, not printed. */
+      readonly steel?: true;
+      /** Young’s modulus of its print, MPa; undefined where not stated. */
+      readonly modulus?: number;
     }
   | { readonly kind: 'springs' };
 

@@ -6,8 +6,8 @@ import type { SymbolName } from '../../engine/index.ts';
 import { CHOICES } from '../../input/choices.ts';
 import { writeQuantity } from '../numbers.ts';
 import { type Adjuster, type Fitted, springForce } from './adjuster.ts';
-import { lockStiffnessOf } from './drawn-springs.ts';
 import type { Arrangement } from './from-numbers.ts';
+import { lockStiffnessOf } from './lock-stiffness.ts';
 import type { ThreadEnd } from './part.ts';
 import { designationWithCoat, jointPlay } from './play.ts';
 
@@ -101,6 +101,12 @@ export const numbersOfAdjuster = (a: Adjuster): Readonly<Record<string, string>>
   putWorked('kappa', lockStiffnessOf(a));
   return numbers;
 };
+
+/** For pages on springs round the axis: how many, and how far out; there a key’s distance is not meant. */
+export const springPlaceNumbers = ({ springs }: Adjuster): Readonly<Record<string, string>> => ({
+  ...(springs && { N_f: writeQuantity('N_f', springs.count, 'metric') }),
+  ...(springs?.radius !== undefined && { r_k: writeQuantity('r_k', springs.radius, 'metric') }),
+});
 
 /** For pages on the parts that hold: the hexagon that clip and cap go on, and where and how thick the springs are that hang in it. */
 export const holdingNumbers = ({ base, turned, springs }: Adjuster): Readonly<Record<string, string>> => {

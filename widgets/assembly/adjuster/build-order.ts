@@ -25,8 +25,8 @@ import {
   worstLeadError,
 } from '../../engine/index.ts';
 import { type Adjuster, type Fitted, type Lock, type Springs, type Stop, springForce, standing } from './adjuster.ts';
-import { lockStiffnessOf } from './drawn-springs.ts';
 import { type Bound, engagedAt, positionOut } from './joint.ts';
+import { lockStiffnessOf } from './lock-stiffness.ts';
 import { jointPlay } from './play.ts';
 
 type Letter = 'A' | 'C';

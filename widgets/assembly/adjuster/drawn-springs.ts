@@ -128,12 +128,3 @@ export const lockOfSprings = ({ drawn, count, radius, force, between }: LockingS
   const lock = drawnLock(drawn, { count, radius, pull: force / count });
   return lock.ok ? lock.value.kappa : undefined;
 };
-
-/** Stiffness of the lock that parts state, N·mm a radian: that of a key by its row, that of springs by their drawing. */
-export const lockStiffnessOf = ({
-  lock,
-  springs,
-}: {
-  readonly lock: { readonly kind: string; readonly stiffness?: number };
-  readonly springs: LockingSprings | undefined;
-}): number | undefined => (lock.kind === 'springs' ? springs && lockOfSprings(springs) : lock.stiffness);

@@ -334,7 +334,7 @@ const mmIn = (text: string): number | undefined => {
 };
 
 const LIKE = {
-  lock: 'springs; or key at 12 mm, clearance 0.1 mm, stiffness 5000 N·mm; or none',
+  lock: 'springs; or key at 20 mm, clearance 0.1 mm, steel post 8 mm, modulus 2000 MPa; or key at 12 mm, stiffness 5000 N·mm; or none',
   tip: 'ball 6.35 mm in 6 mm hexagon, stands 3 mm, pressed with 2000 N; or round, flat, cone',
   divider: 'hexagon, square, twelve points or knob 60',
   wanted: '15 µm',
@@ -350,17 +350,37 @@ const readLock = (row: string | undefined, stated: boolean): Result<Lock> => {
   if (row === undefined) return good({ kind: stated ? 'springs' : 'assumed' });
   if (/^none$/i.test(row)) return good({ kind: 'none' });
   if (/^springs\b/i.test(row)) return good({ kind: 'springs' });
-  const [, kind = '', radius, clearance, stiffness] =
-    /^(key|post),? at ([^,]+)(?:, clearance (.+?))?(?:, stiffness (.+))?$/i.exec(row) ?? [];
-  const [r, c] = [mmIn(radius ?? ''), clearance === undefined ? 0 : mmIn(clearance)];
-  const give = stiffness === undefined ? undefined : readQuantity(stiffness, 'N·mm', 'N·mm');
-  if (r === undefined || c === undefined || (give && !(give.ok && !outOfBounds('kappa', give.value.value))))
+  const [, kind = '', radius, rest = ''] = /^(key|post),? at ([^,]+)((?:, [^,]+)*)$/i.exec(row) ?? [];
+  const r = mmIn(radius ?? '');
+  const said = new Map<string, string>();
+  for (const phrase of rest.split(', ').slice(1)) {
+    const [, name = '', amount = ''] = /^(clearance|steel post|post|modulus|stiffness) (.+)$/i.exec(phrase) ?? [];
+    const key = name.toLowerCase();
+    if (key === '' || said.has(key)) return unread('lock', phrase, LIKE.lock);
+    said.set(key, amount);
+  }
+  if (said.has('post') && said.has('steel post')) return unread('lock', row, LIKE.lock);
+  const clearance = mmIn(said.get('clearance') ?? '0 mm');
+  const thick = said.get('steel post') ?? said.get('post');
+  const D = thick === undefined ? undefined : mmIn(thick);
+  const give = readQuantity(said.get('stiffness') ?? '', 'N·mm', 'N·mm');
+  const modulus = readQuantity(said.get('modulus') ?? '', 'MPa', 'MPa');
+  if (
+    r === undefined ||
+    clearance === undefined ||
+    (thick !== undefined && !(D !== undefined && D > 0 && D / 2 < r)) ||
+    (said.has('stiffness') && !(give.ok && !outOfBounds('kappa', give.value.value))) ||
+    (said.has('modulus') && !(modulus.ok && !outOfBounds('E_f', modulus.value.value)))
+  )
     return unread('lock', row, LIKE.lock);
   return good({
     kind: kind.toLowerCase() as 'key' | 'post',
     radius: r,
-    clearance: c,
-    ...(give?.ok && { stiffness: give.value.value }),
+    clearance,
+    ...(give.ok && { stiffness: give.value.value }),
+    ...(D !== undefined && { thick: D }),
+    ...(said.has('steel post') && { steel: true as const }),
+    ...(modulus.ok && { modulus: modulus.value.value }),
   });
 };
 

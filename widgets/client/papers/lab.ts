@@ -20,7 +20,7 @@ import {
 import { csvRow } from '../../exercises/csv-row.ts';
 import { type Lab, labOf, readLabPairs } from '../../exercises/lab.ts';
 import { labKey, labSheet, readingsText, rigRows, rigSheet } from '../../exercises/lab-html.ts';
-import { judgeTable, READ_IN, typedTable } from '../../exercises/lab-typed.ts';
+import { judgeTable, labVerdict, READ_IN, typedTable } from '../../exercises/lab-typed.ts';
 import { saveFile } from '../../figures/kit/save.ts';
 import { type NumberFormat, show } from '../../input/format.ts';
 import { make, whenSent } from '../dom.ts';
@@ -129,7 +129,7 @@ export const mountLab = (place: HTMLElement, above: ClassAbove): void => {
         lead: written(lead),
         half: written(leadInterval.half, 2),
         design: written(one.Delta),
-        agrees: leadInterval.low <= one.Delta && one.Delta <= leadInterval.high,
+        ...labVerdict(fit.value, one.Delta),
         // Less than its own uncertainty is no lost motion that the readings show.
         lost:
           hysteresis.determined && Math.abs(hysteresis.gap) > hysteresis.interval.half

@@ -1,6 +1,6 @@
 /** The error budget: its terms, those that have no number, and both held against the accuracy wanted. */
 import { LINES } from '#words/figures/design-sheet-lines.ts';
-import { show } from '../../input/format.ts';
+import { show, type UnitView } from '../../input/format.ts';
 import { AT, type Judge } from './judge.ts';
 import { MOTION } from './lines.ts';
 
@@ -27,6 +27,8 @@ export interface Budget {
   readonly growing: readonly Term[];
   /** What the growing terms come to where the errors of the two threads have nothing to do with each other. */
   readonly independent: Term | undefined;
+  /** What the growing terms come to over the whole stroke, where that is longer than the wanted one. */
+  readonly overAll: Term | undefined;
   /** All terms that have a number, each at its worst and all one way. */
   readonly total: number;
   /** Whether that is every term. */
@@ -39,6 +41,32 @@ export const sumOf = ({ total, whole }: Pick<Budget, 'total' | 'whole'>): Term =
   name: whole ? LINES.errors.together : LINES.errors.togetherKnown,
   size: total,
 });
+
+/**
+ * Over more stroke than is wanted, errors grow past what was judged. That is no failure of what was wanted, so it is named beside
+ * the checks where the sum there is more than the accuracy.
+ */
+export const leaveBeyond = (
+  { fixed, overAll }: Pick<Budget, 'fixed' | 'overAll'>,
+  sizes: { readonly accuracy: number; readonly wanted: number; readonly stroke: number },
+  { leave }: Judge,
+): void => {
+  if (!overAll) return;
+  const sum = fixed.reduce((all, t) => all + t.size, overAll.size);
+  if (sum <= sizes.accuracy) return;
+  const text = (x: number, view: UnitView) => show(x, MOTION, view);
+  leave(
+    LINES.errors.beyond,
+    (view) =>
+      LINES.errors.beyondText({
+        stroke: text(sizes.wanted, view),
+        whole: text(sizes.stroke, view),
+        found: text(sum, view),
+        wanted: text(sizes.accuracy, view),
+      }),
+    AT.lead,
+  );
+};
 
 /** Every term against the accuracy wanted, and all of them together where all have a number. */
 export const judgeBudget = (

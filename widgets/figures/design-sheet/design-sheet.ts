@@ -69,6 +69,13 @@ const draw = (s: Sheet, view: UnitView): string => {
 const markOf = ({ passed }: Check): string => (passed ? WORDS.checks.passed : WORDS.checks.failed);
 const columns = (names: readonly string[]): string => names.map((name) => `<th scope="col">${name}</th>`).join('');
 
+/** The worst, the likely, and the worst of the whole stroke. */
+const growingOf = ({ growing, independent, overAll }: Sheet['budget']): readonly Term[] => [
+  ...growing,
+  ...(independent ? [independent] : []),
+  ...(overAll ? [overAll] : []),
+];
+
 /** Each term in µm, in steps and in turns; those that grow with travel apart from those that do not. */
 const budgetTable = ({ budget, perStep, stepName, Delta }: Sheet, view: UnitView): string => {
   const row = ({ name, size }: Term) =>
@@ -77,7 +84,7 @@ const budgetTable = ({ budget, perStep, stepName, Delta }: Sheet, view: UnitView
   return (
     `<div class="table-scroll" tabindex="0" role="group" aria-label="${WORDS.budget.title}"><table><thead><tr>${columns(WORDS.budget.head(stepName))}</tr></thead><tbody>` +
     `${budget.seated ? '' : `<tr><td colspan="4">${WORDS.budget.playCounts}</td></tr>`}${budget.fixed.map(row).join('')}` +
-    `${heading(WORDS.budget.growing)}${[...budget.growing, ...(budget.independent ? [budget.independent] : [])].map(row).join('')}` +
+    `${heading(WORDS.budget.growing)}${growingOf(budget).map(row).join('')}` +
     `${heading(WORDS.budget.whole)}${row(sumOf(budget))}</tbody></table></div>`
   );
 };
@@ -89,12 +96,7 @@ const together = ({ parts, unpriced }: PartsList): string => {
   return WORDS.parts.togetherOf({ priced, lines: parts.length, unpriced: unpriced.length });
 };
 
-const termsOf = ({ budget }: Sheet): readonly Term[] => [
-  ...budget.fixed,
-  ...budget.growing,
-  ...(budget.independent ? [budget.independent] : []),
-  sumOf(budget),
-];
+const termsOf = ({ budget }: Sheet): readonly Term[] => [...budget.fixed, ...growingOf(budget), sumOf(budget)];
 
 /** Three feet carry a plate. */
 const SET = 3;

@@ -27,19 +27,30 @@ interface ErrorTerms {
   readonly fixed: readonly Entry[];
   readonly growing: readonly Entry[];
   readonly independent: Term | undefined;
+  /** What the growing terms come to over all that the threads give; undefined where that is no more than is wanted. */
+  readonly whole: Term | undefined;
 }
 
-export const errorTerms = (numbers: SheetNumbers, Delta: number, wanted: number, judge: Judge): ErrorTerms => {
+/** Lead errors over the wanted stroke, and beside them over the whole one where it is longer. All in mm. */
+export const errorTerms = (
+  numbers: SheetNumbers,
+  Delta: number,
+  wanted: number,
+  stroke: number,
+  judge: Judge,
+): ErrorTerms => {
   const { A, C } = numbers.threads;
   const { eps_A, eps_C, theta_h: theta } = numbers.values;
   const leads = { L_C: C.L, eps_C: plain(eps_C), L_A: A.L, eps_A: plain(eps_A), Delta: mm(Delta) };
   const worst = worstLeadError.of(leads);
   const rss = rssLeadError.of(leads);
   const hand = perAngle.of({ Delta: mm(Delta), theta: rad(theta) });
-  const lead = (name: string, eps: Result<number>): Entry => {
-    const e = eps.ok ? positionError.of({ z_c: mm(wanted), eps: plain(eps.value) }) : eps;
+  const lead = (name: string, eps: Result<number>, over = wanted): Entry => {
+    const e = eps.ok ? positionError.of({ z_c: mm(over), eps: plain(eps.value) }) : eps;
     return e.ok ? { name, size: e.value.e_z } : { name, why: reasonOf(e), at: AT.lead };
   };
+  const eps_w: Result<number> = worst.ok ? good(worst.value.eps_w) : worst;
+  const whole = lead(LINES.errors.leadWhole, eps_w, stroke);
   const independent = lead(LINES.errors.leadIndependent, rss.ok ? good(rss.value.eps_r) : rss);
   return {
     fixed: [
@@ -48,8 +59,9 @@ export const errorTerms = (numbers: SheetNumbers, Delta: number, wanted: number,
         ? { name: LINES.errors.hand, size: hand.value.s }
         : { name: LINES.errors.hand, why: reasonOf(hand), at: AT.hand },
     ],
-    growing: [lead(LINES.errors.lead, worst.ok ? good(worst.value.eps_w) : worst)],
+    growing: [lead(LINES.errors.lead, eps_w)],
     independent: isTerm(independent) ? independent : undefined,
+    whole: isTerm(whole) && stroke > wanted ? whole : undefined,
   };
 };
 

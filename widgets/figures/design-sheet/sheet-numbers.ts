@@ -1,6 +1,6 @@
 /** The numbers that the sheet asks for, and the preload case that they make. */
 import { type Adjuster, type Fitted, springForce } from '../../assembly/adjuster/adjuster.ts';
-import { lockStiffnessOf } from '../../assembly/adjuster/drawn-springs.ts';
+import { lockStiffnessOf } from '../../assembly/adjuster/lock-stiffness.ts';
 import { type PreloadOf, preloadOf } from '../../assembly/preload-of.ts';
 import type { Result } from '../../engine/index.ts';
 import type { NumbersOf } from '../kit/figure.ts';

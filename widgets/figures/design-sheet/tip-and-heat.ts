@@ -2,6 +2,8 @@
 
 import { WORDS } from '#words/figures/design-sheet.ts';
 import { LINES } from '#words/figures/design-sheet-lines.ts';
+import type { Adjuster } from '../../assembly/adjuster/adjuster.ts';
+import { warmPath } from '../../assembly/adjuster/warm-growth.ts';
 import { tipOf } from '../../assembly/tip.ts';
 import {
   ballOnFlat,
@@ -68,25 +70,52 @@ export const contactOf = (numbers: SheetNumbers, check: Judge['check']): { lines
   };
 };
 
+interface Warmth {
+  readonly made: readonly { readonly name: string; readonly creeps: boolean }[];
+  /** mm, by the warming of the sheet. */
+  readonly size: number;
+}
+
+/** Of the length and the material that the fields state. */
+const ofFields = ({ values, choices }: SheetNumbers): Result<Warmth> => {
+  const material = thermalMaterial(choices.path);
+  if (!material.ok) return material;
+  const { l, Delta_T } = values;
+  const growth = thermalGrowth.of({
+    alpha_T: perKelvin(material.value.alpha),
+    l: mm(l),
+    Delta_T: kelvins(Delta_T),
+  });
+  return growth.ok ? good({ made: [material.value], size: Math.abs(growth.value.Delta_l) }) : growth;
+};
+
+/** Of parts that are stated, each with its own length and material. */
+const ofParts = ({ values }: SheetNumbers, stated: Adjuster): Result<Warmth> => {
+  const path = warmPath(stated);
+  if (!path.ok) return path;
+  const { made, growth } = path.value;
+  return good({ made, size: Math.abs(growth * values.Delta_T) });
+};
+
 export const heatOf = (
-  { values, choices }: SheetNumbers,
+  numbers: SheetNumbers,
+  stated: Adjuster | undefined,
   s: number,
   stepName: string,
   check: Judge['check'],
 ): { lines: Line[]; terms: Entry[] } => {
-  const { l, Delta_T } = values;
   const name = LINES.tip.warmth;
   const unknown = (why: string) => ({
     lines: [words(LINES.tip.growthUnknown, why)],
     terms: [{ name, why, at: AT.warmth }],
   });
-  const material = thermalMaterial(choices.path);
-  if (!material.ok) return unknown(reasonOf(material));
-  const { creeps, alpha, name: made } = material.value;
-  check(!creeps, () => (creeps ? LINES.tip.creeps(made) : LINES.tip.noCreep(made)));
-  const growth = thermalGrowth.of({ alpha_T: perKelvin(alpha), l: mm(l), Delta_T: kelvins(Delta_T) });
-  if (!growth.ok) return unknown(reasonOf(growth));
-  const size = Math.abs(growth.value.Delta_l);
+  const warmth = stated ? ofParts(numbers, stated) : ofFields(numbers);
+  if (!warmth.ok) return unknown(reasonOf(warmth));
+  const { made, size } = warmth.value;
+  const creeping = made.find((m) => m.creeps);
+  check(!creeping, () =>
+    creeping ? LINES.tip.creeps(creeping.name) : LINES.tip.noCreep([...new Set(made.map((m) => m.name))]),
+  );
   return {
     lines: [line(LINES.tip.grows, size, MOTION), words(LINES.tip.thatIs, WORDS.steps(numeral(size / s, 3), stepName))],
     terms: [{ name, size }],

@@ -8,6 +8,7 @@ import { WORDS } from '#words/figures/design-sheet.ts';
 import { LINES } from '#words/figures/design-sheet-lines.ts';
 import { flankText, threadVerdictText } from '#words/force.ts';
 import { type Adjuster, type Lock, partsOf } from '../../assembly/adjuster/adjuster.ts';
+import { lockStiffnessOf } from '../../assembly/adjuster/lock-stiffness.ts';
 import { partsListOf } from '../../assembly/adjuster/parts-list.ts';
 import { jointPlay, turnsLostIn } from '../../assembly/adjuster/play.ts';
 import { springRoom } from '../../assembly/adjuster/spring-room.ts';
@@ -41,7 +42,7 @@ import { numeral, show } from '../../input/format.ts';
 import { type PartsList, readPartsList } from '../../input/parts-list.ts';
 import { reasonOf } from '../../words/reason.ts';
 import { roomSays } from '../kit/spring-room-says.ts';
-import { type Budget, type Entry, judgeBudget } from './budget.ts';
+import { type Budget, type Entry, judgeBudget, leaveBeyond } from './budget.ts';
 import { errorTerms } from './error-terms.ts';
 import { AT, type Judge, type Judged, NOT_LOOKED_AT, newJudge } from './judge.ts';
 import { type Line, line, MOTION, range, SIZE, TURNS, words } from './lines.ts';
@@ -125,15 +126,16 @@ const sheetOf = (
   const fit = fitLines(numbers, state, judge);
   const seat = seatOf(numbers, used, check);
   const play = playLines(state, stepName, k);
-  const effort = effortOf(numbers, seat.forces, judge);
+  const effort = effortOf(numbers, seat.forces, stated, judge);
   const key = keyOf(stated?.lock, C, effort.handed, judge);
   const room = stated && springRoom(stated);
   if (room) check(room.fits, (view) => roomSays(room, view));
   const strength = strengthOf(numbers, state, seat.forces, judge);
   const contact = contactOf(numbers, check);
-  const heat = heatOf(numbers, step.value.s, stepName, check);
+  const heat = heatOf(numbers, stated, step.value.s, stepName, check);
 
-  const error = errorTerms(numbers, Delta, wantedStroke, judge);
+  const stroke = state.ok ? state.value.adjuster.stroke : wantedStroke;
+  const error = errorTerms(numbers, Delta, wantedStroke, stroke, judge);
   const fixed: readonly Entry[] = [
     ...(seat.seated ? [] : [play.term]),
     ...error.fixed,
@@ -142,7 +144,12 @@ const sheetOf = (
     ...contact.terms,
     ...heat.terms,
   ];
-  const budget = { ...judgeBudget(fixed, error.growing, v.e_w, judge), independent: error.independent };
+  const budget = {
+    ...judgeBudget(fixed, error.growing, v.e_w, judge),
+    independent: error.independent,
+    overAll: error.whole,
+  };
+  leaveBeyond(budget, { accuracy: v.e_w, wanted: wantedStroke, stroke }, judge);
   const typed = readPartsList(numbers.texts.parts);
   // Parts state their coats.
   for (const [key, at] of NOT_LOOKED_AT)
@@ -203,6 +210,7 @@ const travelLines = (
     line(LINES.travel.usable('C'), sideC.usable, SIZE),
     line(LINES.travel.turns, adjuster.turns, TURNS),
     line(LINES.travel.stroke, adjuster.stroke, MOTION),
+    line(LINES.travel.wanted, wanted, MOTION),
     words(LINES.travel.stopsClockwise, ADJUSTER.stop(adjuster.clockwise)),
     words(LINES.travel.stopsAnticlockwise, ADJUSTER.stop(adjuster.anticlockwise)),
     line(LINES.travel.mark('A'), sideA.mark, TURNS),
@@ -324,6 +332,7 @@ const seatOf = (numbers: SheetNumbers, used: number, check: Note): Seated => {
 const effortOf = (
   numbers: SheetNumbers,
   forces: Seated['forces'],
+  stated: Adjuster | undefined,
   judge: Judge,
 ): { lines: Line[]; windUp: Entry[]; handed: Handed | undefined } => {
   const { A, C } = numbers.threads;
@@ -350,7 +359,9 @@ const effortOf = (
       LINES.effort.rimUnlimited(show(rim.value.F_h, { shown: 'force', digits: 3 }, 'metric')),
       AT.hand,
     );
-  const wound = windUpOf(e, kappa, C);
+  // A number beside rows of parts says nothing of the lock that they make.
+  const known = !stated || lockStiffnessOf(stated) !== undefined;
+  const wound = known ? windUpOf(e, kappa, C) : LINES.effort.stiffnessUnknown[lockKind(stated.lock)];
   return {
     lines: [
       line(LINES.effort.against, e.against.torque, { shown: 'N·mm', digits: 3 }),
@@ -360,7 +371,7 @@ const effortOf = (
         shown: 'N·mm',
         digits: 3,
       }),
-      line(LINES.effort.kappa, kappa, { shown: 'N·mm', digits: 3 }),
+      ...(known ? [line(LINES.effort.kappa, kappa, { shown: 'N·mm', digits: 3 })] : []),
       ...(typeof wound === 'number'
         ? [line(LINES.effort.windUpTurning, wound, MOTION)]
         : [words(LINES.effort.windUp, wound)]),
@@ -373,6 +384,9 @@ const effortOf = (
     handed: [e.against.handed, e.along.handed],
   };
 };
+
+const lockKind = ({ kind }: Lock): 'post' | 'springs' | 'none' =>
+  kind === 'key' || kind === 'post' ? 'post' : kind === 'springs' ? 'springs' : 'none';
 
 /** Torques that thread C hands the lock, turning against the load and with it. */
 type Handed = readonly [against: number, along: number];

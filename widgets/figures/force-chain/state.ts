@@ -2,7 +2,8 @@
 
 import { WORDS } from '#words/figures/force-chain.ts';
 import { flankText } from '#words/force.ts';
-import { type Attitude, type PreloadNumbers, preloadOf } from '../../assembly/preload-of.ts';
+import type { Attitude } from '../../assembly/attitude.ts';
+import { type PreloadNumbers, preloadOf } from '../../assembly/preload-of.ts';
 import {
   type FlankName,
   flankUnder,

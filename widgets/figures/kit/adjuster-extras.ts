@@ -5,7 +5,7 @@
  */
 import { type Adjuster, partsOf, type Standing, standing } from '../../assembly/adjuster/adjuster.ts';
 import { heightOf, reach } from '../../assembly/adjuster/part.ts';
-import { postOf, travelEnds } from '../../assembly/adjuster/post.ts';
+import { FOOT_WALL, postOf, travelEnds } from '../../assembly/adjuster/post.ts';
 import {
   beyondSpring,
   type SpringEnds,
@@ -83,14 +83,17 @@ export const reachesOf = (a: Adjuster): { readonly left: number; readonly right:
   const springs = a.springs ? springReach(a) : 0;
   const half = Math.max(widest(a), ball, springs);
   const post = postOf(a);
-  return { left: post ? Math.max(half, -post.x + 2.2 * post.half) : half, right: half };
+  return {
+    left: post ? Math.max(half, -post.x + post.half + (post.foot ? FOOT_WALL : 1.2 * post.half)) : half,
+    right: half,
+  };
 };
 
-/** The post and the arm in section. */
+/** The post, the arm and the plate that holds the post in section: the post first. */
 export const guideOf = (a: Adjuster, s: Standing): readonly (readonly Point[])[] => {
   const post = postOf(a);
   if (!post) return [];
-  const { x, half, top, arm } = post;
+  const { x, half, low, top, arm, foot } = post;
   const rectangle = (x0: number, x1: number, z0: number, z1: number): Point[] => [
     [x0, z0],
     [x1, z0],
@@ -99,11 +102,18 @@ export const guideOf = (a: Adjuster, s: Standing): readonly (readonly Point[])[]
   ];
   const at = s.at.carried;
   return [
-    rectangle(x - half, x + half, 0, top),
+    rectangle(x - half, x + half, low, top),
     ...(arm
       ? [
           rectangle(x + 1.25 * half, arm.to, at + arm.low, at + arm.high),
           rectangle(arm.from, x - 1.25 * half, at + arm.low, at + arm.high),
+        ]
+      : []),
+    ...(foot
+      ? [
+          rectangle(x + half, -foot.round.r, 0, foot.high),
+          rectangle(x - half - FOOT_WALL, x - half, 0, foot.high),
+          rectangle(foot.round.r, reach(foot.round) + FOOT_WALL, 0, foot.high),
         ]
       : []),
   ];

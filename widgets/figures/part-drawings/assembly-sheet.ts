@@ -9,7 +9,7 @@ import { type Adjuster, type Fitted, partsOf, standing } from '../../assembly/ad
 import { engagedAt } from '../../assembly/adjuster/joint.ts';
 import { heightOf, type Part, type Role, type Step, type ThreadEnd } from '../../assembly/adjuster/part.ts';
 import { countOf, type Item, itemsOf } from '../../assembly/adjuster/parts-list.ts';
-import { postOf } from '../../assembly/adjuster/post.ts';
+import { FOOT_WALL, postOf } from '../../assembly/adjuster/post.ts';
 import { chain, LETTERS, type Mark, type Spot, text, thin } from '../../assembly/files/paper.ts';
 import { good, type Result, spokenNumber } from '../../engine/index.ts';
 import { designationOfSide } from '../../input/designation-sides.ts';
@@ -74,7 +74,14 @@ const rowOf = (item: Item, { view }: Asked): readonly [name: string, material: s
       return [WORDS.spring(between, stated), ''];
     }
     case 'lock':
-      return [WORDS.lock(item.lock.kind, plainSize(item.lock.radius, view)), ''];
+      return [
+        WORDS.lock(item.lock.kind, plainSize(item.lock.radius, view)) +
+          (item.post ? `, ${WORDS.round(plainSize(2 * item.post.half, view))}` : ''),
+        item.lock.steel ? WORDS.material('steel') : '',
+      ];
+    case 'arm':
+    case 'foot':
+      return [WORDS.other[item.kind], WORDS.material('plastic')];
   }
 };
 
@@ -118,6 +125,14 @@ const spotOf = (item: Item, a: Adjuster): readonly [x: number, z: number] | unde
     case 'lock': {
       const post = postOf(a);
       return post && [post.x, (heightOf(a.base) + now.at.carried) / 2];
+    }
+    case 'arm': {
+      const post = postOf(a);
+      return post?.arm && [post.arm.from + 1, now.at.carried + (post.arm.low + post.arm.high) / 2];
+    }
+    case 'foot': {
+      const post = postOf(a);
+      return post?.foot && [post.x - post.half - FOOT_WALL / 2, post.foot.high / 2];
     }
   }
 };
@@ -197,7 +212,7 @@ export const assemblySheet = (a: Adjuster, number: string, asked: Asked): Result
     return at ? [{ item, i, spot: place(...at) }] : [];
   });
   for (const { item, i, spot } of spots.sort((p, q) => p.spot[1] - q.spot[1])) {
-    if (item.kind === 'lock') {
+    if (item.kind === 'lock' || item.kind === 'arm' || item.kind === 'foot') {
       balloon(i, spot, [x - left * s - 10, spot[1]]);
       continue;
     }

@@ -47,6 +47,7 @@ const printSheet = (a: Adjuster, print: Print, number: string, asked: Asked): Re
       // Its notches would be a grey edge.
       side: name === 'knob' ? sideBox(shape.plate) : seenPlate(shape.plate, Math.PI / 2),
       lengths: name === 'spring' ? lengthsOf(a) : [],
+      centres: centresOf(name, shape.plate),
       rows: name === 'spring' ? springRows(a, asked) : plateRows(a, name, shape.plate, asked),
       printed: true,
     },
@@ -54,6 +55,10 @@ const printSheet = (a: Adjuster, print: Print, number: string, asked: Asked): Re
     asked,
   );
 };
+
+/** Of the openings of arm and plate; of the whole outline else. */
+const centresOf = (name: PrintName, { outline, holes }: Plate): readonly number[] =>
+  name === 'arm' || name === 'foot' ? holes.map(middleOf) : [middleOf(outline)];
 
 const sideBox = ({ outline, height }: Plate): readonly SeenLine[] => {
   const ys = outline.map(([, y]) => y);
@@ -81,6 +86,8 @@ interface Sheeted {
   readonly face: readonly SeenLine[];
   readonly side: readonly SeenLine[];
   readonly lengths: readonly Length[];
+  /** Where its centre lines stand. */
+  readonly centres: readonly number[];
   /** Lines of the table beside it. */
   readonly rows: readonly string[];
   readonly printed: boolean;
@@ -159,8 +166,20 @@ const plateRows = (a: Adjuster, name: PrintName, plate: Plate, { view }: Asked):
     return [WORDS.data.hexagon(size(first?.[1] ?? 0)), WORDS.data.marks(a.divisions)];
   return [
     ...(first ? [WORDS.data.opening(size(first[0] ?? 0), size(first[1] ?? 0))] : []),
-    ...(second ? [WORDS.data.slot(size(second[0] ?? 0), size(second[1] ?? 0))] : []),
+    ...(second
+      ? [
+          name === 'foot'
+            ? WORDS.data.hole(size(second[1] ?? 0))
+            : WORDS.data.slot(size(second[0] ?? 0), size(second[1] ?? 0)),
+          WORDS.data.apart(size(-middleOf(plate.holes[1] ?? []))),
+        ]
+      : []),
   ];
+};
+
+const middleOf = (ring: readonly Spot[]): number => {
+  const xs = ring.map(([x]) => x);
+  return (Math.max(...xs) + Math.min(...xs)) / 2;
 };
 
 /** A coil from the side, its table beside it. */
@@ -175,6 +194,7 @@ const coilSheet = (a: Adjuster, form: CoilForm, number: string, asked: Asked): R
       face: open,
       side: [],
       lengths: [{ from: low, to: low + coiledLength(form, 0) }],
+      centres: [0],
       rows: springRows(a, asked),
       printed: false,
     },
@@ -227,7 +247,8 @@ const drawnSheet = (d: Sheeted, number: string, { paper, view, block }: Asked): 
   const marks: Mark[] = [
     ...d.face.map((line) => wide(...line.map(place))),
     ...d.side.map((line) => wide(...line.map(beside))),
-    ...chain(place([(left + right) / 2, low - 4 / s]), place([(left + right) / 2, high + 4 / s])),
+    ...d.centres.flatMap((c) => chain(place([c, low - 4 / s]), place([c, high + 4 / s]))),
+    ...(d.centres.length > 1 ? chain(place([left - 4 / s, 0]), place([right + 4 / s, 0])) : []),
     ...columns.flatMap(({ from, to }, i) =>
       upright(size(to - from), x + left * s - 12 - i * 9, y + from * s, y + to * s, x + left * s),
     ),

@@ -10,6 +10,9 @@ export const WORDS: Same<typeof En.WORDS> = {
     ball: (mm) => `Kugel ${spokenNumber(String(mm))} mm`,
     spring: 'Feder',
     lock: { key: 'Passfeder', post: 'Stift' },
+    post: (diameter, length) => `Stift ⌀${spokenNumber(String(diameter))} × ${spokenNumber(String(length))} mm`,
+    arm: 'Arm am Stift',
+    foot: 'Fußplatte des Stifts',
   },
   stop: ({ at, bound }) =>
     at === 'base and carried'

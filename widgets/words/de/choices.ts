@@ -218,6 +218,7 @@ export const CHOICE_WORDS = {
       spring: 'Feder',
       arm: 'Arm am Stift',
       post: 'Stift',
+      foot: 'Fußplatte',
       knob: 'Drehknopf',
     },
   },

@@ -124,7 +124,13 @@ export const READINGS_IN = 'Ablesungen ohne Einheit sind in';
 export const RIG_COLUMNS: Same<typeof En.RIG_COLUMNS> = ['Name', 'Fläche', 'Ablesung', 'Einheit', 'Richtung'];
 export const readingsJudged: typeof En.readingsJudged = (v) =>
   [
-    `Eine Umdrehung bewegt um ${v.lead} ± ${v.half}. Nach Entwurf sind es ${v.design}; beides stimmt ${v.agrees ? 'überein' : 'nicht überein'}.`,
+    `Eine Umdrehung bewegt um ${v.lead} ± ${v.half}. Nach Entwurf sind es ${v.design}${v.verdict === 'too rough' ? '. Ein ± von mehr als einem Zehntel davon sagt nichts' : v.verdict === 'agrees' ? '; beides stimmt überein' : '; beides stimmt nicht überein'}.`,
+    ...(v.stray === undefined
+      ? []
+      : [
+          `Eine Ablesung liegt weit ab von den anderen: Fläche ${v.stray.flat}${v.stray.way ? `, ${v.stray.way === 'up' ? 'auf' : 'ab'}` : ''}. Sieh sie noch einmal an.`,
+        ]),
+    ...(v.swapped ? ['Die Ablesungen ab liegen vor denen auf, was kein Gewinde tut: Sind beide vertauscht?'] : []),
     ...(v.lost === undefined ? [] : [`Umkehrspiel zwischen auf und ab: ${v.lost}.`]),
     ...(v.wave === undefined ? [] : [`Einmal je Umdrehung weicht die Bewegung um ± ${v.wave} ab.`]),
   ].join(' ');

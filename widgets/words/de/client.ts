@@ -10,12 +10,8 @@ export const withoutFields: typeof En.withoutFields = (names, more) =>
   `Der Link nennt ${names.join(', ')}${more > 0 ? ` und ${more} weitere` : ''}, wofür diese Seite kein Feld hat: Sieh die Zahlen unten durch und gib ein, was fehlt.`;
 export const leftNumbers: typeof En.leftNumbers = (back, away) =>
   [
-    back === 0
-      ? ''
-      : back === 1
-        ? 'Die Zahl, mit der du diese Seite verlassen hast, ist wieder da.'
-        : 'Die Zahlen, mit denen du diese Seite verlassen hast, sind wieder da.',
-    away.length === 0 ? '' : `Dein Entwurf oder deine Ablesungen geben jetzt andere für: ${away.join('; ')}.`,
+    back ? 'Was du auf dieser Seite eingestellt hast, ist wieder da.' : '',
+    away.length > 0 ? `Dein Entwurf oder deine Ablesungen geben jetzt anderes für: ${away.join('; ')}.` : '',
   ]
     .join(' ')
     .trim();

@@ -64,6 +64,7 @@ const ADJUSTER_WORDS: Words = [
   ['keep', 'Eingriff'],
   ['assembled', 'zusammengebaut'],
   ['key', 'Passfeder'],
+  ['steel post', 'Stahlstift'],
   ['post', 'Stift'],
   ['at assembly', 'beim Zusammenbau'],
   ['at', 'bei'],

@@ -95,6 +95,7 @@ export const symbolUnit: typeof En.symbolUnit = (unit) =>
 export const metIn: typeof En.metIn = (chapter, section) =>
   `Kapitel ${chapter}${section === undefined ? '' : `, ${section}`}`;
 export const symbolFound: typeof En.symbolFound = (name, met) => `Geschrieben ${name}, zuerst in ${met}.`;
+export const alsoLookedFor: typeof En.alsoLookedFor = (words) => `Auch gesucht als: ${words}.`;
 
 export const threadLabel: typeof En.threadLabel = (name) =>
   name === 'A' ? 'Gewinde A, Grundteil zu Stellteil' : name === 'C' ? 'Gewinde C, Stellteil zu Hubteil' : 'Gewinde';

@@ -12,6 +12,9 @@ export const WORDS = {
     ball: (mm: number) => `ball ${mm} mm`,
     spring: 'spring',
     lock: { key: 'key', post: 'post' },
+    post: (diameter: number, length: number) => `post ⌀${diameter} × ${length} mm`,
+    arm: 'arm on the post',
+    foot: 'plate that holds the post',
   },
   /** Why it turns no further. */
   stop: ({ at, bound }: StopFacts): string =>

@@ -129,12 +129,20 @@ export const readingsJudged = (v: {
   readonly lead: string;
   readonly half: string;
   readonly design: string;
-  readonly agrees: boolean;
+  readonly verdict: 'agrees' | 'differs' | 'too rough';
+  readonly stray: { readonly flat: number; readonly way: 'up' | 'down' | undefined } | undefined;
+  readonly swapped: boolean;
   readonly lost: string | undefined;
   readonly wave: string | undefined;
 }): string =>
   [
-    `A turn moves ${v.lead} ± ${v.half}. By design it is ${v.design}; the two ${v.agrees ? 'agree' : 'do not agree'}.`,
+    `A turn moves ${v.lead} ± ${v.half}. By design it is ${v.design}${v.verdict === 'too rough' ? '. A ± of more than a tenth of that tells nothing' : v.verdict === 'agrees' ? '; the two agree' : '; the two do not agree'}.`,
+    ...(v.stray === undefined
+      ? []
+      : [
+          `One reading lies far off the others: flat ${v.stray.flat}${v.stray.way ? `, ${v.stray.way}` : ''}. Look at it again.`,
+        ]),
+    ...(v.swapped ? ['The readings down lie ahead of those up, which no thread does: were the two swapped?'] : []),
     ...(v.lost === undefined ? [] : [`Lost motion between up and down: ${v.lost}.`]),
     ...(v.wave === undefined ? [] : [`Once a turn the motion is off by ± ${v.wave}.`]),
   ].join(' ');

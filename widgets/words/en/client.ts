@@ -8,13 +8,11 @@ export const OWN_NUMBERS = 'Chapter’s own numbers';
 /** Of names in an address that this page has no field for; `more` are counted and not named. */
 export const withoutFields = (names: readonly string[], more: number): string =>
   `The link states ${names.join(', ')}${more > 0 ? ` and ${more} more` : ''}, for which this page has no field: look through the numbers below and type what is missing.`;
-/** Of numbers that were left on the page: how many are back, and the labels of those for which the page begins with others by now. */
-export const leftNumbers = (back: number, away: readonly string[]): string =>
+/** Of what was left on the page: whether any of it is back, and the labels of what the page begins with otherwise by now. */
+export const leftNumbers = (back: boolean, away: readonly string[]): string =>
   [
-    back === 0
-      ? ''
-      : `The ${back === 1 ? 'number' : 'numbers'} that you left on this page ${back === 1 ? 'is' : 'are'} back.`,
-    away.length === 0 ? '' : `Your design or your readings give others now for: ${away.join('; ')}.`,
+    back ? 'What you set on this page is back.' : '',
+    away.length > 0 ? `Your design or your readings give others now for: ${away.join('; ')}.` : '',
   ]
     .join(' ')
     .trim();

@@ -105,6 +105,9 @@ export const metIn = (chapter: number, section: string | undefined): string =>
 /** Of a symbol in the index of the search: the name by which algebra is written, and where it is met. */
 export const symbolFound = (name: string, met: string): string => `Written ${name}, met first in ${met}.`;
 
+/** Behind a term in the index of the search: what else the trade looks for. */
+export const alsoLookedFor = (words: string): string => `Also looked for as: ${words}.`;
+
 /** A thread of a figure or example that says no more of it. */
 export const threadLabel = (name: string): string =>
   name === 'A' ? 'thread A, base to turned part' : name === 'C' ? 'thread C, turned part to carried part' : 'thread';

@@ -4,7 +4,7 @@
  */
 import { type Adjuster, partsOf, standing } from '../../../assembly/adjuster/adjuster.ts';
 import { heightOf, type Part, type Role, type ThreadEnd } from '../../../assembly/adjuster/part.ts';
-import { postOf } from '../../../assembly/adjuster/post.ts';
+import { FOOT_WALL, postOf } from '../../../assembly/adjuster/post.ts';
 import { type Mesh, meshAround, meshOf } from '../../../assembly/adjuster/solid.ts';
 import {
   beyondSpring,
@@ -89,15 +89,28 @@ const tipMesh = (a: Adjuster, top: Part): Mesh | undefined => {
 const guideBodies = (a: Adjuster): Body[] => {
   const post = postOf(a, SEEN_TURNS);
   if (!post) return [];
-  const { x, half, top, arm } = post;
+  const { x, half, low, top, arm, foot } = post;
   const column = turnedBody([
-    [0, 0],
-    [half, 0],
+    [0, low],
+    [half, low],
     [half, top],
     [0, top],
   ]);
   return [
     { name: 'post', with: 'base', cut: false, facets: plain(moved(column, x, 0)) },
+    // Its ends are hidden in the base; round the base it is not shown.
+    ...(foot
+      ? [
+          {
+            name: 'post',
+            with: 'base',
+            cut: false,
+            facets: plain(
+              box([x - half - FOOT_WALL, -0.85 * foot.round.r], [-half - FOOT_WALL, half + FOOT_WALL], [0, foot.high]),
+            ),
+          } satisfies Body,
+        ]
+      : []),
     // From inside the side of its part, which hides the end; a hair above its face, so that the two do not fight for the same place.
     ...(arm
       ? [

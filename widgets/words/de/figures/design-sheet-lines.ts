@@ -22,6 +22,7 @@ export const LINES: Same<typeof En.LINES> = {
     usable: (thread) => `nutzbare Länge von Gewinde ${thread}`,
     turns: 'Umdrehungen zwischen den Anschlägen',
     stroke: 'Hub',
+    wanted: 'gewünschter Hub',
     strokeCheck: (v) => `Die Gewinde geben einen Hub von ${v.found}; gewünscht war ${v.wanted}.`,
     stopsClockwise: 'hält es im Uhrzeigersinn auf',
     stopsAnticlockwise: 'hält es gegen den Uhrzeigersinn auf',
@@ -66,6 +67,11 @@ export const LINES: Same<typeof En.LINES> = {
     rimUnlimited: (force) => `${force}, und keine Grenze dafür ist verlangt`,
     lock: 'Drehmoment, das die Verdrehsicherung halten muss',
     kappa: 'Steifigkeit der Verdrehsicherung, Drehmoment je Radiant',
+    stiffnessUnknown: {
+      post: 'nicht bekannt: schreibe Stift und Werkstoff in die Zeile der Verdrehsicherung, wie „steel post 8 mm, modulus 2000 MPa“ (des gedruckten Arms), oder eine gemessene Steifigkeit',
+      springs: 'nicht bekannt: sie folgt aus Zeichnung, Kraft und Radius der Federn zwischen Grundteil und Hubteil',
+      none: 'nicht bekannt: keine Zeile nennt eine Verdrehsicherung',
+    },
     windUp: 'Verdrehung der Sicherung',
     windUpTurning: 'Verdrehung der Sicherung, beim Umkehren',
     windUpTerm: 'Verdrehung der Sicherung, bei Umkehr unter der größten Last',
@@ -86,11 +92,16 @@ export const LINES: Same<typeof En.LINES> = {
     thatIs: 'das sind',
     creeps: (material) =>
       `Teile im Kraftfluss sind aus ${chosen('path', material)}, das unter Last kriecht. Lass Metall tragen; benutze gedruckte Teile nur zum Führen und Sichern.`,
-    noCreep: (material) => `Kein gedruckter Kunststoff liegt im Kraftfluss: Angegeben ist ${chosen('path', material)}.`,
+    noCreep: (materials) =>
+      `Kein gedruckter Kunststoff liegt im Kraftfluss: Angegeben ist ${materials.map((m) => chosen('path', m)).join(', ')}.`,
   },
   errors: {
-    lead: 'Steigungsfehler über den Hub, schlimmster Fall',
+    lead: 'Steigungsfehler über den gewünschten Hub, schlimmster Fall',
     leadIndependent: 'derselbe, quadratisch addiert',
+    leadWhole: 'Steigungsfehler über den ganzen Hub, schlimmster Fall',
+    beyond: 'der Hub über den gewünschten hinaus',
+    beyondText: (v) =>
+      `beurteilt sind die Fehler über den gewünschten Hub von ${v.stroke}; am Ende des ganzen Hubs von ${v.whole} ist die Summe ${v.found}, gewünscht war ${v.wanted} oder weniger`,
     hand: 'Einstellen von Hand',
     periodic: 'periodischer Fehler, beide Gewinde, von Berg zu Tal',
     notMeasured: 'nicht gemessen',
@@ -100,8 +111,8 @@ export const LINES: Same<typeof En.LINES> = {
       `Die Bewegung stockt nie: An der langsamsten Stelle macht sie noch ${slowest} je Umdrehung.`,
     doesStall:
       'Die periodischen Fehler sind steiler als die Nettosteigung: In einem Teil jeder Umdrehung stockt die Bewegung oder läuft zurück.',
-    together: 'Summe am fernen Ende, schlimmster Fall',
-    togetherKnown: 'Summe am fernen Ende, schlimmster Fall, der Beiträge mit einer Zahl',
+    together: 'Summe am fernen Ende des gewünschten Hubs, schlimmster Fall',
+    togetherKnown: 'Summe am fernen Ende des gewünschten Hubs, schlimmster Fall, der Beiträge mit einer Zahl',
     termCheck: (v) => `${capital(v.term)}: ${v.found}; gewünscht war ${v.wanted} oder weniger.`,
     sumUnjudged: (v) =>
       `${v.found} von gewünschten ${v.wanted}, ohne ${v.missing === 1 ? 'den Beitrag, der keine Zahl hat' : `die ${v.missing} Beiträge, die keine Zahl haben`}`,

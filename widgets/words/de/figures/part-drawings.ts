@@ -43,7 +43,7 @@ export const WORDS: Same<typeof En.WORDS> = {
     'In Klammern: nicht angegeben, in üblicher Größe gezeichnet.',
   ],
   stroke: (stroke, turns) => `Hub ${stroke} in ${turns} Umdrehungen.`,
-  other: { spring: 'Feder', arm: 'Arm am Stift', post: 'Stift', knob: 'Drehknopf' },
+  other: { spring: 'Feder', arm: 'Arm am Stift', post: 'Stift', foot: 'Fußplatte des Stifts', knob: 'Drehknopf' },
   printNotes: ['Auf der flachen Seite liegend gedruckt, wie gezeichnet.', 'Streifen sind an ihrer Mittellinie bemaßt.'],
   data: {
     title: 'Daten einer Feder',
@@ -75,6 +75,8 @@ export const WORDS: Same<typeof En.WORDS> = {
     hexagon: (flats) => `Sechskant SW ${flats} durch`,
     opening: (x, y) => `Öffnung ${x} × ${y}`,
     slot: (x, y) => `Langloch ${x} × ${y}`,
+    hole: (x) => `Bohrung ⌀${x} durch`,
+    apart: (x) => `${x} von Mitte zu Mitte`,
     marks: (n) => `${n} Striche im Rand`,
   },
   block: {

@@ -12,7 +12,7 @@ export const WORDS: Same<typeof En.WORDS> = {
   section: 'Schnitt',
   check: '10 mm',
   part: (role, kind) => `${PARTS[role]}: ${partKind(kind)}`,
-  print: { spring: 'Feder', arm: 'Arm am Stift', post: 'Stift', knob: 'Drehknopf' },
+  print: { spring: 'Feder', arm: 'Arm am Stift', post: 'Stift', foot: 'Fußplatte des Stifts', knob: 'Drehknopf' },
   counted: (what, count) => (count > 1 ? `${what}, ${count} Stück` : what),
   all: 'alle Teile',
   together: 'Schnitt, zusammengebaut',

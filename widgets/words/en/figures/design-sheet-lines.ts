@@ -26,6 +26,7 @@ export const LINES = {
     usable: (thread: Thread) => `usable length of thread ${thread}`,
     turns: 'turns between the stops',
     stroke: 'stroke',
+    wanted: 'wanted stroke',
     strokeCheck: (v: Asked) => `The threads give a stroke of ${v.found}; ${v.wanted} was wanted.`,
     stopsClockwise: 'stops it clockwise',
     stopsAnticlockwise: 'stops it anticlockwise',
@@ -74,6 +75,11 @@ export const LINES = {
     rimUnlimited: (force: string) => `${force}, and no limit to it is asked for`,
     lock: 'torque the lock must hold',
     kappa: 'stiffness of the lock, torque a radian',
+    stiffnessUnknown: {
+      post: 'not known: write post and material in the row of the lock, as in “steel post 8 mm, modulus 2000 MPa” (of the printed arm), or a stiffness that you measured',
+      springs: 'not known: it follows from the drawing, force and radius of springs between base and carried part',
+      none: 'not known: no lock is stated in its row',
+    },
     windUp: 'wind-up of the lock',
     windUpTurning: 'wind-up of the lock, turning round',
     /** Worked out at the start of the stroke, where the chapter on effort has it. */
@@ -96,12 +102,18 @@ export const LINES = {
     thatIs: 'that is',
     creeps: (material: string) =>
       `Parts in the path of the load are ${material}, which creeps under load. Let metal carry; use printed parts only to guide and to lock.`,
-    noCreep: (material: string) => `No printed plastic is in the path of the load: it is stated as ${material}.`,
+    noCreep: (materials: readonly string[]) =>
+      `No printed plastic is in the path of the load: it is stated as ${materials.join(', ')}.`,
   },
 
   errors: {
-    lead: 'lead error over the stroke, worst case',
+    lead: 'lead error over the wanted stroke, worst case',
     leadIndependent: 'the same, root-sum-square',
+    /** Of all that the threads give, which may be more than is wanted. */
+    leadWhole: 'lead error over the whole stroke, worst case',
+    beyond: 'the stroke beyond the wanted one',
+    beyondText: (v: Asked & { readonly stroke: string; readonly whole: string }) =>
+      `errors are judged over the wanted stroke of ${v.stroke}; at the end of the whole ${v.whole} the sum is ${v.found}, and ${v.wanted} or less was wanted`,
     hand: 'setting of a hand',
     periodic: 'periodic error, both threads, crest to trough',
     notMeasured: 'not measured',
@@ -110,8 +122,8 @@ export const LINES = {
     neverStalls: (slowest: string) => `The motion never stalls: at its slowest it still makes ${slowest} a turn.`,
     doesStall:
       'The periodic errors are steeper than the net lead: in part of every turn the motion stalls or runs back.',
-    together: 'sum at the far end, worst case',
-    togetherKnown: 'sum at the far end, worst case, of those that have a number',
+    together: 'sum at the far end of the wanted stroke, worst case',
+    togetherKnown: 'sum at the far end of the wanted stroke, worst case, of those that have a number',
     /** `term` as the budget names it. */
     termCheck: (v: Asked & { readonly term: string }) =>
       `${v.term.charAt(0).toUpperCase()}${v.term.slice(1)}: ${v.found}; ${v.wanted} or less was wanted.`,

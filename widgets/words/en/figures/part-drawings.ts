@@ -38,7 +38,7 @@ export const WORDS = {
   notes: ['Edges broken 0.2 to 0.5, threads countersunk.', 'In brackets: not stated, drawn with a usual size.'],
   stroke: (stroke: string, turns: string) => `Stroke ${stroke} in ${turns} turns.`,
   /** What has a sheet besides the three parts. */
-  other: { spring: 'spring', arm: 'arm on the post', post: 'post', knob: 'knob' },
+  other: { spring: 'spring', arm: 'arm on the post', post: 'post', foot: 'plate that holds the post', knob: 'knob' },
   printNotes: ['Printed lying as drawn on its flat side.', 'Lines of strips are dimensioned at their middle.'],
   data: {
     title: 'Data of one spring',
@@ -65,6 +65,8 @@ export const WORDS = {
     hexagon: (flats: string) => `hexagon AF ${flats} through`,
     opening: (x: string, y: string) => `opening ${x} × ${y}`,
     slot: (x: string, y: string) => `slot ${x} × ${y}`,
+    hole: (x: string) => `hole ⌀${x} through`,
+    apart: (x: string) => `${x} from centre to centre`,
     marks: (n: number) => `${n} marks in the rim`,
   },
   block: {
