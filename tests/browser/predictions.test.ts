@@ -135,15 +135,15 @@ describe('a prediction', () => {
     const send = place.getByRole('button', { name: /prediction/ });
     await send.click();
     expect(await words(place.locator('.verdict'))).toMatch(/^Set the points first/);
-    // A spring that is stretched: from 30 N up to 60 N. The first four by keys, the others by the mouse.
+    // A spring that is stretched: from 30 N up to 48 N. The first four by keys, the others by the mouse.
     const box = (await place.locator('.curve-picture .frame').boundingBox()) ?? { x: 0, y: 0, width: 0, height: 0 };
     for (let i = 0; i < 7; i++) {
       if (i < 4) {
         await points.nth(i).focus();
         for (let k = 0; k < 4; k++) await page.keyboard.press('PageUp');
-        for (let k = 0; k < Math.round((i * 10) / 3); k++) await page.keyboard.press('ArrowUp');
+        for (let k = 0; k < 2 * i; k++) await page.keyboard.press('ArrowUp');
       } else {
-        await page.mouse.move(box.x + (box.width * i) / 6 - (i === 6 ? 1 : 0), box.y + box.height * (0.5 - i / 12) + 1);
+        await page.mouse.move(box.x + (box.width * i) / 6 - (i === 6 ? 1 : 0), box.y + box.height * (0.5 - i / 20) + 1);
         await page.mouse.down();
         await page.mouse.up();
       }
@@ -152,7 +152,7 @@ describe('a prediction', () => {
     await send.click();
     await settled(page);
     expect(await words(place.locator('.verdict'))).toMatch(
-      /^The two differ most at 10 turns: you drew .* You stretched it\./,
+      /^The two differ most at 6 turns: you drew .* You stretched it\./,
     );
     for (const part of ['[data-yours]', '[data-answer]'])
       expect(await place.locator(part).getAttribute('d'), part).toMatch(/^M.*L/);

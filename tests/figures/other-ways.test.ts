@@ -90,7 +90,7 @@ describe('other-ways', () => {
     expect(of('for the hand angle')).toEqual(['1.06 µm', '0.400 µm', '0.400 µm', '3.49 µm', '0.365 µm']);
     expect(of('effort')).toEqual(['28.9 N·mm', '13.1 N·mm', '3.02 N·mm', '26.4 N·mm', '76.8 N·mm']);
     // 0.1 mm × tan 30°: once, twice for a pair, 0.096 of it and so on through a step-down.
-    expect(of('play, where the load turns over')).toEqual(['57.7 µm', '5.54 µm', '5.54 µm', '48.4 µm', '115 µm']);
+    expect(of('play, felt when push changes to pull')).toEqual(['57.7 µm', '5.54 µm', '5.54 µm', '48.4 µm', '115 µm']);
     expect(of('height')).toEqual(['8.50 mm', '6.00 mm', '13.2 mm', '18.2 mm', '25.1 mm']);
     expect(of('price')).toEqual(['46', '18', '9.50', 'no price given', '11.20']);
     expect(of('stroke')).toEqual(Array.from(NAMES, () => '500 µm'));

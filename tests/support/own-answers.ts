@@ -70,7 +70,7 @@ const stroke: Own = (q, p) => {
   return min(left('A', q('l_A')), left('C', q('l_C'))) * amountNet(p);
 };
 const strokeAlike: Own = (q, p) => {
-  const left = (name: string) => (q('l_A') - size(p, name)) / screw(p(name)).L;
+  const left = (name: string) => (q('l_s') - size(p, name)) / screw(p(name)).L;
   return min(left('A'), left('C')) * amountNet(p);
 };
 /** The last step of each: a number that is typed, chosen, laid out as stacks, or asked by its sign. */
@@ -102,6 +102,7 @@ export const ANSWERS: Readonly<Record<string, Own>> = {
   'lock-off-chosen': (q, p) => -L(p, 'A') * q('n'),
   'lock-off-drawer': (q, p) => L(p, 'C') - q('f') * L(p, 'C') - L(p, 'A'),
   'nested-chosen': motion,
+  'rod-in-sleeve': (q, p) => L(p, 'C') * q('n'),
   'core-drawer': (q, p) => q('sigma_a') * PI * ((core(p, 'A') / 2) ** 2 - (q('d_o') / 2) ** 2),
   'short-chosen': (q, p) => min(q('X_A') / screw(p('A')).L, q('X_C') / screw(p('C')).L) * amountNet(p),
   'gain-number': (_, p) => screw(p('C')).L / amountNet(p),

@@ -468,7 +468,7 @@ export const SYMBOLS = {
   f_t: force('force of the springs on the turned part, towards the base is plus', 'f_{\\mathrm{t}}', -1e5),
   F_C: force('force across thread C, towards the base is plus', 'F_C', -4e5, 4e5),
   F_A: force('force across thread A, towards the base is plus', 'F_A', -6e5, 6e5),
-  F_g: force('force to be left on every flank', 'F_{\\mathrm{g}}'),
+  F_g: force('force to be left on the touching flank of each thread', 'F_{\\mathrm{g}}'),
   F_p: force('force the spring must still have at the worst place', 'F_{\\mathrm{p}}', -4e5, 4e5),
   F_gf: force('friction of the guide along the axis', 'F_{\\mathrm{gf}}'),
   Q_s: force('side load on the guide', 'Q_{\\mathrm{s}}'),

@@ -326,7 +326,7 @@ const names = {
   f_t: 'Kraft der Federn auf das Stellteil, zum Grundteil hin ist plus',
   F_C: 'Kraft über Gewinde C, zum Grundteil hin ist plus',
   F_A: 'Kraft über Gewinde A, zum Grundteil hin ist plus',
-  F_g: 'Kraft, die auf jeder Flanke bleiben soll',
+  F_g: 'Kraft, die auf der anliegenden Flanke jedes Gewindes bleiben soll',
   F_p: 'Kraft, welche die Feder an der schlimmsten Stelle noch haben muss',
   F_gf: 'Reibung der Führung längs der Achse',
   Q_s: 'Seitenlast auf der Führung',

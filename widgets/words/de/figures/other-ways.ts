@@ -14,7 +14,7 @@ const FACTS = {
   stroke: 'Hub',
   effort: 'Kraftaufwand',
   stiffness: 'Steifigkeit, höchstens',
-  play: 'Spiel, wo die Last umschlägt',
+  play: 'Spiel, spürbar, wenn Druck in Zug umschlägt',
   height: 'Höhe',
   length: 'Länge quer',
   price: 'Preis',

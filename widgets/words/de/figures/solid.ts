@@ -30,7 +30,7 @@ const moved = (part: string, by: string, way: Way): string =>
 
 const FACES = { pressed: 'zum Grundteil zeigt', pulled: 'vom Grundteil weg zeigt' };
 const FLANKS = { pressed: 'Druckflanke', pulled: 'Zugflanke' };
-const carries = (list: Caption['carries']): string => {
+const carries = (list: Caption['carries'], plain: boolean): string => {
   const [first, second] = list;
   if (!first) return '';
   if (second && first.flank === second.flank)
@@ -38,7 +38,7 @@ const carries = (list: Caption['carries']): string => {
   return list
     .map(
       ({ thread, flank }) =>
-        `Gewinde ${thread} trägt auf seiner ${FLANKS[flank]}, der Seite des Gangs, die ${FACES[flank]}.`,
+        `${plain ? 'Das Gewinde' : `Gewinde ${thread}`} trägt auf seiner ${FLANKS[flank]}, der Seite des Gangs, die ${FACES[flank]}.`,
     )
     .join(' ');
 };
@@ -102,7 +102,7 @@ export const WORDS: Same<typeof En.WORDS> = {
       !v.locked &&
         v.carried !== undefined &&
         'Die Verdrehsicherung ist ab, darum geht das Hubteil mit dem Stellteil herum.',
-      carries(v.carries),
+      carries(v.carries, v.carried === undefined),
       v.push !== undefined && pushed(v.push, v.aside),
       v.handed &&
         `Beim Weiterdrehen drückt Gewinde C das Hubteil mit ${v.handed.torque} herum: ${held(v.handed.by, v.handed.springs)}.`,

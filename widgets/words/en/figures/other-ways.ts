@@ -38,7 +38,7 @@ const FACTS = {
   stroke: 'stroke',
   effort: 'effort',
   stiffness: 'stiffness, at most',
-  play: 'play, where the load turns over',
+  play: 'play, felt when push changes to pull',
   height: 'height',
   length: 'length across',
   price: 'price',

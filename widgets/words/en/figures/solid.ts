@@ -7,7 +7,11 @@ const moved = (part: string, by: string, way: Way): string =>
 
 /** Which flanks carry, in as few words as it takes, said so that it is understood before the chapter on flanks. */
 const FACES = { pressed: 'faces the base', pulled: 'faces away from the base' } as const;
-const carries = (list: readonly { readonly thread: 'A' | 'C'; readonly flank: 'pressed' | 'pulled' }[]): string => {
+/** A plain screw has one thread, so it needs no letter. */
+const carries = (
+  list: readonly { readonly thread: 'A' | 'C'; readonly flank: 'pressed' | 'pulled' }[],
+  plain: boolean,
+): string => {
   const [first, second] = list;
   if (!first) return '';
   if (second && first.flank === second.flank)
@@ -15,7 +19,7 @@ const carries = (list: readonly { readonly thread: 'A' | 'C'; readonly flank: 'p
   return list
     .map(
       ({ thread, flank }) =>
-        `Thread ${thread} carries on its ${flank} flank, the side of the ridge that ${FACES[flank]}.`,
+        `${plain ? 'The thread' : `Thread ${thread}`} carries on its ${flank} flank, the side of the ridge that ${FACES[flank]}.`,
     )
     .join(' ');
 };
@@ -111,7 +115,7 @@ export const WORDS = {
       v.turns !== '0' &&
         `${moved(PARTS.turned, v.turned, v.turnedWay)}${v.carried === undefined ? '' : `, and ${moved(PARTS.carried, v.carried, v.carriedWay).replace('The', 'the')}`}.`,
       !v.locked && v.carried !== undefined && 'The lock is off, so the carried part goes round with the turned part.',
-      carries(v.carries),
+      carries(v.carries, v.carried === undefined),
       v.push !== undefined && pushed(v.push, v.aside),
       v.handed &&
         `As you turn on, thread C pushes the carried part round with ${v.handed.torque}: ${held(v.handed.by, v.handed.springs)}.`,
