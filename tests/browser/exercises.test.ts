@@ -349,14 +349,28 @@ describe('the page of class material', () => {
     for (const again of [
       () => page.reload(),
       () => page.goto(page.url().replace(/class-material.*/, 'glossary.html')).then(() => page.goBack()),
+      // By links both ways, as the book has them: a new place in the history of the tab.
+      () =>
+        page
+          .goto(page.url().replace(/class-material.*/, 'glossary.html'))
+          .then(() => page.goto(page.url().replace('glossary.html', 'class-material.html#papers'))),
     ]) {
       await again();
       await sheets.waitFor();
+      expect(await page.getByLabel(/^Roster/).inputValue()).toBe('Léa\nZoe; inch');
       expect(await printed()).toBe(before);
     }
-    expect(
-      await page.evaluate(() => JSON.stringify([{ ...localStorage }, { ...sessionStorage }, location.href])),
-    ).not.toContain('Zoe');
+    // With the tab alone: in no link, and in no storage that outlasts it.
+    expect(await page.evaluate(() => JSON.stringify([{ ...localStorage }, location.href]))).not.toContain('Zoe');
+    // A link to papers stands over what the tab had.
+    await page.goto(
+      page
+        .url()
+        .replace(/class-material.*/, `class-material.html?class=8C&ask=one-screw:2&bank=${BANK.version}#papers`),
+    );
+    await page.waitForSelector('.papers form');
+    expect(await page.getByLabel('Class code').inputValue()).toBe('8C');
+    expect(await page.getByLabel(/^Roster/).inputValue()).toBe('');
   });
 
   it(
