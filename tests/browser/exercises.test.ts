@@ -1,5 +1,5 @@
 /** Exercises on the page, papers from a roster, and the files of the question bank. */
-import { unzipSync } from 'fflate';
+import { strFromU8, unzipSync } from 'fflate';
 import { describe, expect, it } from 'vitest';
 import { answerText, type Item, itemAt } from '../../widgets/exercises/exercise.ts';
 import { BANK, EXERCISES } from '../support/bank.ts';
@@ -437,6 +437,27 @@ describe('the page of class material', () => {
     }
     const table = await saved(page, () => page.getByRole('button', { name: 'as CSV' }).click());
     expect(table.bytes.toString('utf8').split('\r\n').length).toBe(6 + 2);
+  });
+
+  it('saves the change that stands in an open form with the file, and says where it is refused', async () => {
+    const { page } = await visit('class-material.html#own-exercises', { fresh: true });
+    await page.evaluate(() => {
+      for (const fold of document.querySelectorAll('details.part')) fold.toggleAttribute('open', true);
+    });
+    const part = page.locator('[data-classwork=own]');
+    await part.locator('.own-list > details > summary').first().click();
+    const row = part.locator('.own-row').first();
+    await row.locator('summary').click();
+    const title = row.locator('input[id^=own-title]');
+    const save = page.getByRole('button', { name: 'Save these changes to a file' });
+    await title.fill('Typed and not taken');
+    const download = await saved(page, () => save.click());
+    expect(strFromU8(new Uint8Array(download.bytes))).toContain('Typed and not taken');
+    // Sizes are typed last.
+    await row.locator('textarea').last().fill('potato');
+    await save.click();
+    await settled(page);
+    expect(await words(row.locator('.verdict'))).toContain('potato');
   });
 
   it('mixes exercises of all chapters, never two of one chapter running', async () => {
