@@ -439,6 +439,19 @@ describe('the page of class material', () => {
     expect(table.bytes.toString('utf8').split('\r\n').length).toBe(6 + 2);
   });
 
+  it('prints the project with the threads of each worked pair, and with how far off the pairs found are', async () => {
+    const { page } = await visit('class-material.html#project', { fresh: true });
+    await page.evaluate(() => {
+      for (const fold of document.querySelectorAll('details.part')) fold.toggleAttribute('open', true);
+      window.print = () => undefined;
+    });
+    await page.locator('[data-classwork=project] table').waitFor({ state: 'attached' });
+    await page.getByRole('button', { name: 'Print the project' }).click();
+    const text = (await page.locator('[data-kind=project]').textContent()) ?? '';
+    expect(text).toContain('3/8-16 UNC + 7/16-14 UNC');
+    expect(text).toMatch(/No pair is near: the nearest is \d+ % off/);
+  });
+
   it('saves the change that stands in an open form with the file, and says where it is refused', async () => {
     const { page } = await visit('class-material.html#own-exercises', { fresh: true });
     await page.evaluate(() => {
