@@ -86,6 +86,11 @@ describe('a derivation and a prediction before a room', () => {
       await page.keyboard.press('ArrowDown');
       expect(await visible()).toBe(told);
     }
+    for (const [i, key] of ['ArrowUp', '.', 'b'].entries()) {
+      await page.keyboard.press(key);
+      expect(await visible()).toBe(Math.max(0, whole - i - 1));
+    }
+    expect(await page.getByRole('button', { name: 'Show the next step' }).isVisible()).toBe(true);
     await page.keyboard.press('Escape');
     const asked = page.locator('article > .predict').first();
     await asked.getByRole('button', { name: 'Show large' }).click();
@@ -93,6 +98,8 @@ describe('a derivation and a prediction before a room', () => {
     expect(await asked.locator('.reveal p').isVisible()).toBe(false);
     await page.keyboard.press('ArrowDown');
     expect(await asked.locator('.reveal p').isVisible()).toBe(true);
+    await page.keyboard.press('ArrowUp');
+    expect(await asked.locator('.reveal p').isVisible()).toBe(false);
     await page.keyboard.press('PageDown');
     expect(await page.locator('.projected').count()).toBe(1);
     await page.keyboard.press('Escape');

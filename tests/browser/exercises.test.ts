@@ -1,5 +1,5 @@
 /** Exercises on the page, papers from a roster, and the files of the question bank. */
-import { unzipSync } from 'fflate';
+import { strFromU8, unzipSync } from 'fflate';
 import { describe, expect, it } from 'vitest';
 import { answerText, type Item, itemAt } from '../../widgets/exercises/exercise.ts';
 import { BANK, EXERCISES } from '../support/bank.ts';
@@ -349,14 +349,28 @@ describe('the page of class material', () => {
     for (const again of [
       () => page.reload(),
       () => page.goto(page.url().replace(/class-material.*/, 'glossary.html')).then(() => page.goBack()),
+      // By links both ways, as the book has them: a new place in the history of the tab.
+      () =>
+        page
+          .goto(page.url().replace(/class-material.*/, 'glossary.html'))
+          .then(() => page.goto(page.url().replace('glossary.html', 'class-material.html#papers'))),
     ]) {
       await again();
       await sheets.waitFor();
+      expect(await page.getByLabel(/^Roster/).inputValue()).toBe('Léa\nZoe; inch');
       expect(await printed()).toBe(before);
     }
-    expect(
-      await page.evaluate(() => JSON.stringify([{ ...localStorage }, { ...sessionStorage }, location.href])),
-    ).not.toContain('Zoe');
+    // With the tab alone: in no link, and in no storage that outlasts it.
+    expect(await page.evaluate(() => JSON.stringify([{ ...localStorage }, location.href]))).not.toContain('Zoe');
+    // A link to papers stands over what the tab had.
+    await page.goto(
+      page
+        .url()
+        .replace(/class-material.*/, `class-material.html?class=8C&ask=one-screw:2&bank=${BANK.version}#papers`),
+    );
+    await page.waitForSelector('.papers form');
+    expect(await page.getByLabel('Class code').inputValue()).toBe('8C');
+    expect(await page.getByLabel(/^Roster/).inputValue()).toBe('');
   });
 
   it(
@@ -423,6 +437,40 @@ describe('the page of class material', () => {
     }
     const table = await saved(page, () => page.getByRole('button', { name: 'as CSV' }).click());
     expect(table.bytes.toString('utf8').split('\r\n').length).toBe(6 + 2);
+  });
+
+  it('prints the project with the threads of each worked pair, and with how far off the pairs found are', async () => {
+    const { page } = await visit('class-material.html#project', { fresh: true });
+    await page.evaluate(() => {
+      for (const fold of document.querySelectorAll('details.part')) fold.toggleAttribute('open', true);
+      window.print = () => undefined;
+    });
+    await page.locator('[data-classwork=project] table').waitFor({ state: 'attached' });
+    await page.getByRole('button', { name: 'Print the project' }).click();
+    const text = (await page.locator('[data-kind=project]').textContent()) ?? '';
+    expect(text).toContain('3/8-16 UNC + 7/16-14 UNC');
+    expect(text).toMatch(/No pair is near: the nearest is \d+ % off/);
+  });
+
+  it('saves the change that stands in an open form with the file, and says where it is refused', async () => {
+    const { page } = await visit('class-material.html#own-exercises', { fresh: true });
+    await page.evaluate(() => {
+      for (const fold of document.querySelectorAll('details.part')) fold.toggleAttribute('open', true);
+    });
+    const part = page.locator('[data-classwork=own]');
+    await part.locator('.own-list > details > summary').first().click();
+    const row = part.locator('.own-row').first();
+    await row.locator('summary').click();
+    const title = row.locator('input[id^=own-title]');
+    const save = page.getByRole('button', { name: 'Save these changes to a file' });
+    await title.fill('Typed and not taken');
+    const download = await saved(page, () => save.click());
+    expect(strFromU8(new Uint8Array(download.bytes))).toContain('Typed and not taken');
+    // Sizes are typed last.
+    await row.locator('textarea').last().fill('potato');
+    await save.click();
+    await settled(page);
+    expect(await words(row.locator('.verdict'))).toContain('potato');
   });
 
   it('mixes exercises of all chapters, never two of one chapter running', async () => {

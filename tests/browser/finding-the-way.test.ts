@@ -303,4 +303,17 @@ describe('a worksheet', () => {
     expect(rest).toEqual([0, 0, 0, 1, 1]);
     expect(await page.locator('.reveal[open]').count(), 'as the reader left it').toBe(1);
   });
+  it('has one list of what is offered, to tick', async (context) => {
+    needs(context, 'as printed');
+    const { page } = await visit('what-must-be-held.html', { fresh: true });
+    const chosen = '.exercise:has(.offered-field [type=radio])';
+    await page.locator(chosen).first().waitFor({ state: 'attached' });
+    await beyond(page).emulateMedia({ media: 'print' });
+    const [offered = 0, again] = await seenInPrint(page, 'Print as a worksheet', [
+      `${chosen} .offered li`,
+      `${chosen} .offered-field label`,
+    ]);
+    expect(offered).toBeGreaterThan(1);
+    expect(again).toBe(0);
+  });
 });

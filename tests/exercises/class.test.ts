@@ -1,5 +1,7 @@
 /** The work of a class beside its papers: marking, a teacher’s own exercises, the lab and its rigs, the plan of a course, pairs for the project. */
+
 import { describe, expect, it } from 'vitest';
+import { planSays } from '#words/classroom.ts';
 import { benchOf } from '../../widgets/assembly/bench/hidden-fault.ts';
 import { calibrate } from '../../widgets/engine/index.ts';
 import { gridCsv } from '../../widgets/exercises/answer-grid.ts';
@@ -330,6 +332,18 @@ describe('the plan of a course', () => {
     const plan = valueIn(planCourse(book, new Set(['c2', 'c3']), 1, 45));
     expect(plan.over).toBe(35);
     expect(plan.enough).toBe(2);
+    // 30 and 50 minutes: the first lesson holds 30 and 15, so 35 of the second chapter are left.
+    expect(plan.left.map(({ chapter: c, minutes }) => [c.slug, minutes])).toEqual([['c3', 35]]);
+    const three = valueIn(planCourse(book, new Set(['c2', 'c3', 'c4']), 1, 45));
+    const left = three.left.map(({ chapter: c, minutes }) => ({
+      chapter: c.title,
+      minutes,
+      begun: minutes < c.minutes,
+    }));
+    expect(left.reduce((sum, { minutes }) => sum + minutes, 0)).toBe(three.over);
+    expect(planSays({ lessons: 1, over: three.over, enough: three.enough, left, unmet: [] })).toContain(
+      'Chapter 3 (the last 35 minutes); Chapter 4 (20 minutes).',
+    );
     expect(plan.unmet.map(({ chapter: c, needs }) => [c.slug, needs.map((n) => n.slug)])).toEqual([['c2', ['c1']]]);
     expect(withNeeds(book, new Set(['c3'])).map((c) => c.slug)).toEqual(['c1', 'c2', 'c3']);
     expect(reasonIn(planCourse(book, new Set(), 1, 45))).toMatch(/No chapter is chosen/);

@@ -42,6 +42,8 @@ export interface Plan {
   /** Minutes that find no room, and how many lessons would hold all. */
   readonly over: number;
   readonly enough: number;
+  /** What of which chapter they are, in the order of the book. */
+  readonly left: readonly { readonly chapter: CourseChapter; readonly minutes: number }[];
   /** Chapters of the plan whose needs are not in it. */
   readonly unmet: readonly { readonly chapter: CourseChapter; readonly needs: readonly CourseChapter[] }[];
 }
@@ -112,6 +114,10 @@ export const planCourse = (
     lessons: held.map(({ parts }, i) => ({ number: i + 1, parts, minutes: sum([{ parts }]) })),
     over: sum(lessons) - sum(held),
     enough: lessons.length,
+    left: chapters.flatMap((chapter) => {
+      const parts = lessons.slice(count).flatMap((lesson) => lesson.parts.filter((part) => part.chapter === chapter));
+      return parts.length > 0 ? [{ chapter, minutes: sum([{ parts }]) }] : [];
+    }),
     unmet: chapters.flatMap((chapter) => {
       const needs = all.filter((c) => chapter.needs.includes(c.slug) && !chosen.has(c.slug));
       return needs.length > 0 ? [{ chapter, needs }] : [];

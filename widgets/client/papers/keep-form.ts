@@ -1,8 +1,9 @@
 /**
- * What is typed on the page for a class, and which of its forms were sent, kept with this tab’s own history: after Back or a reload the same is there
- * again, set as it was, and it is gone with the tab. It goes into no storage and into no link, since a roster is in it.
+ * What is typed on the page for a class, and which of its forms were sent, kept with this tab: after Back, a reload or a way back by a link the same
+ * is there again, set as it was, and it is gone with the tab. It goes into no link and no storage that outlasts the tab, since a roster is in it.
  */
 import { all } from '../dom.ts';
+import { tabText, writeTab } from '../storage.ts';
 
 /** A state that is larger is refused by some browsers. */
 const MOST_KEPT = 500_000;
@@ -16,12 +17,23 @@ const isField = (element: Element): element is Field =>
 const ticked = (field: Field): field is HTMLInputElement => field.type === 'checkbox' || field.type === 'radio';
 const nameOf = (field: Field): string => field.id || `${field.name}=${field.value}`;
 
-const keptBefore = (): Kept => {
+const KEY = 'notebook-class-form';
+
+const asKept = (kept: unknown): Kept =>
+  typeof kept !== 'object' || kept === null
+    ? {}
+    : Object.fromEntries(Object.entries(kept).filter(([, x]) => typeof x === 'string' || typeof x === 'boolean'));
+
+/** As this place in the tab’s history has it; a place that is new, since a link led to it, as the tab has it. */
+const keptBefore = (fromTab: boolean): Kept => {
   const state: unknown = history.state;
-  if (typeof state !== 'object' || state === null || !(KEPT in state)) return {};
-  const kept: unknown = state[KEPT];
-  if (typeof kept !== 'object' || kept === null) return {};
-  return Object.fromEntries(Object.entries(kept).filter(([, x]) => typeof x === 'string' || typeof x === 'boolean'));
+  if (typeof state === 'object' && state !== null && KEPT in state) return asKept(state[KEPT]);
+  if (!fromTab) return {};
+  try {
+    return asKept(JSON.parse(tabText(KEY)));
+  } catch {
+    return {};
+  }
 };
 
 /** The bank whose numbers the papers on the page had. */
@@ -30,16 +42,17 @@ const SENT = 'sent ';
 const SEND = 'button[type=submit]';
 
 /**
- * `bank` is its version now. Where what was set had the numbers of another, nothing is set in its place, and `ofOther` is told which it was.
+ * `linked`: the address asks for papers of its own, which stand over those that the tab had. `bank` is its version now. Where what was set had the numbers of another, nothing is set in its place, and `ofOther` is told which it was.
  */
 export const keepForm = (
   places: readonly HTMLElement[],
   until: AbortSignal,
+  linked: boolean,
   bank: () => string,
   ofOther: (version: string) => void,
 ): void => {
   const fields = () => places.flatMap((place) => all(place, 'input, textarea').filter(isField));
-  const kept = keptBefore();
+  const kept = keptBefore(!linked);
   for (const field of fields()) {
     const before = kept[nameOf(field)];
     if (ticked(field)) {
@@ -58,7 +71,9 @@ export const keepForm = (
     if (sent.size > 0) now[BANK] = of;
     for (const [i, form] of forms.entries()) if (sent.has(form)) now[`${SENT}${i}`] = true;
     const size = Object.values(now).reduce((sum: number, x) => sum + (typeof x === 'string' ? x.length : 0), 0);
-    if (size <= MOST_KEPT) history.replaceState({ ...history.state, [KEPT]: now }, '');
+    if (size > MOST_KEPT) return;
+    history.replaceState({ ...history.state, [KEPT]: now }, '');
+    writeTab(KEY, JSON.stringify(now));
   };
   const formOf = (event: Event) =>
     forms.find((form) => event.target instanceof Node && form.contains(event.target)) ?? undefined;

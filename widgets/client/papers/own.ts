@@ -44,6 +44,9 @@ export const mountOwn = (place: HTMLElement, bank: Bank, changed: (own: Own) => 
     said.say(ownSays(own.hidden.length, Object.keys(own.edits).length));
   };
 
+  /** What takes the changes that were typed and not yet taken, false where one is refused; by the id of their exercise. */
+  const typed = new Map<string, () => boolean>();
+
   const editor = (exercise: Exercise, id: string): HTMLElement => {
     const now = own.edits[id] ?? editOf(exercise);
     const title = lineField(`own-title-${id}`, TITLE_FIELD, now.title);
@@ -72,13 +75,14 @@ export const mountOwn = (place: HTMLElement, bank: Bank, changed: (own: Own) => 
         make('button', { type: 'submit' }, TAKE_CHANGE),
         button(TAKE_BACK, () => {
           const { [id]: _gone, ...edits } = own.edits;
+          typed.delete(id);
           take({ ...own, edits });
           form.replaceWith(editor(exercise, id));
         }),
       ),
       says.line,
     );
-    whenSent(form, () => {
+    const takeEdit = (): boolean => {
       const edit: Edit = {
         title: title.field.value,
         question: question.field.value,
@@ -86,10 +90,18 @@ export const mountOwn = (place: HTMLElement, bank: Bank, changed: (own: Own) => 
         sizes: Object.fromEntries(sizes.map(({ input, field }) => [input.name, sizesKept(input, field.value)])),
       };
       const read = edited(exercise, edit);
-      if (!read.ok) return says.refuse(read);
+      if (!read.ok) {
+        says.refuse(read);
+        form.querySelector('input')?.focus();
+        return false;
+      }
+      typed.delete(id);
       take({ ...own, edits: { ...own.edits, [id]: edit } });
       says.say(changedNow(read.value.title));
-    });
+      return true;
+    };
+    whenSent(form, takeEdit);
+    form.addEventListener('input', () => typed.set(id, takeEdit));
     return form;
   };
 
@@ -154,6 +166,7 @@ export const mountOwn = (place: HTMLElement, bank: Bank, changed: (own: Own) => 
     if (!chosen) return;
     const read = readOwn(await chosen.text());
     if (!read.ok) return said.refuse(read);
+    typed.clear();
     take(read.value);
     show();
     said.say(ownRead(read.value.hidden.length, Object.keys(read.value.edits).length));
@@ -164,7 +177,11 @@ export const mountOwn = (place: HTMLElement, bank: Bank, changed: (own: Own) => 
     make(
       'div',
       { class: 'button-row' },
-      button(SAVE_OWN, () => saveFile(writeOwn(own), 'own-exercises.json', 'application/json')),
+      button(SAVE_OWN, () => {
+        // A file without what stands in an open form would drop it without a word; one that is refused says why, and nothing is saved.
+        if ([...typed.values()].every((takeIt) => takeIt()))
+          saveFile(writeOwn(own), 'own-exercises.json', 'application/json');
+      }),
       make('label', { for: file.id, class: 'file-label' }, `${OPEN_OWN} `, file),
     ),
     said.line,

@@ -1,6 +1,6 @@
 /**
  * Where a teacher sets papers: chapters and counts, class code, roster; then sheets and key for print, and the question bank as
- * files. All of it is worked out in the browser. The roster is neither stored nor put into the link; it stays with the tab.
+ * files. All of it is worked out in the browser. The roster is put into no link and stays with the tab.
  */
 
 import {
@@ -374,10 +374,12 @@ export const mountPapers = (
     make('p', {}, link),
   );
 
-  /** Whether the address asks for papers that this page could not set. */
+  /** Whether the address asks for papers, and whether this page could not set them. */
+  let linked = false;
   let refused = false;
   const fillIn = () => {
     const asked = readPaperLink(location.search, bank);
+    linked = asked !== undefined;
     refused = asked !== undefined && !asked.ok;
     if (asked?.ok) {
       code.value = asked.value.classCode;
@@ -432,6 +434,7 @@ export const mountPapers = (
   keepForm(
     [place, ...parts.filter(({ dataset }) => dataset.classwork !== 'own')],
     until,
+    linked,
     () => bank.version,
     (was) => say(setWithOther(was, bank.version)),
   );

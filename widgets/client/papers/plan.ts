@@ -101,6 +101,11 @@ export const mountPlan = (place: HTMLElement, course: readonly CourseChapter[]):
       lessons: plan.value.lessons.length,
       over: plan.value.over,
       enough: plan.value.enough,
+      left: plan.value.left.map(({ chapter, minutes }) => ({
+        chapter: `${chapter.number} ${chapter.title}`,
+        minutes,
+        begun: minutes < chapter.minutes,
+      })),
       unmet: plan.value.unmet.map(({ chapter, needs }) => ({
         chapter: chapter.title,
         needs: needs.map(({ title }) => title),
@@ -118,14 +123,11 @@ export const mountPlan = (place: HTMLElement, course: readonly CourseChapter[]):
       make('option', { value: slug, ...(lang === undefined ? {} : { lang }) }, `${number} ${title}`),
     ),
   );
-  /** Only what leads to the chapter, in as many lessons as hold it all. */
+  /** Only what leads to the chapter, in the lessons that there are. */
   const reach = () => {
     const way = withNeeds(course, new Set([goal.value]));
     const title = way.find(({ slug }) => slug === goal.value)?.title ?? '';
     for (const { chapter, box } of boxes) box.checked = way.includes(chapter);
-    const each = readMinutes(minutes.field.value);
-    const plan = each.ok ? planCourse(course, chosen(), 1, each.value) : each;
-    if (plan.ok) lessons.field.value = String(plan.value.enough);
     first = wayTakes(
       title,
       way.length,

@@ -41,12 +41,17 @@ export const mountSafety = (place: HTMLElement): void => {
 };
 
 /** What of the part is for the screen only: its own line, what is typed or pressed, and what is said of that. */
-const ON_SCREEN = ':scope > summary, form, button, .verdict, .button-row, .inputs';
+const ON_SCREEN = ':scope > summary, form, button, .verdict:not(.classwork > .verdict), .button-row, .inputs';
 
 /** The project as the page tells it, under its heading, without what is only for the screen. */
 const projectOnPaper = (part: Element): HTMLElement => {
   const whole = make('section', { class: 'paper shop-project' });
   whole.append(...[...part.childNodes].map((node) => node.cloneNode(true)));
+  // A worked pair is that of its threads, which stand in its fields alone.
+  for (const inputs of whole.querySelectorAll('.example .inputs')) {
+    const held = [...inputs.querySelectorAll<HTMLInputElement>('input[type=text]')].map(({ value }) => value);
+    if (held.length > 0) inputs.before(make('p', {}, held.join(' + ')));
+  }
   for (const gone of whole.querySelectorAll(ON_SCREEN)) gone.remove();
   // Of what is worked on the page, the pairs that were found.
   for (const place of whole.querySelectorAll('.classwork')) place.replaceWith(...place.childNodes);

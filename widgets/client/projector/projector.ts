@@ -1,9 +1,9 @@
 /**
  * Showing one thing to a room: a figure, a worked example, a derivation or a prediction over the whole window in large type, its numbers still
  * alive. Arrow or page keys go to the next and the one before, so a remote does. What a room is to predict stays hidden until asked for: the
- * results of an example and the lines of a derivation one by one, the answer of a prediction, what is read off a figure all at once, to be hidden
- * again before the next turn; the key with which a remote blacks the picture (a point, or b) does so too. Escape closes. Keys that a field
- * or a knob has use for stay theirs.
+ * results of an example and the lines of a derivation one by one, the answer of a prediction, what is read off a figure all at once. What was told
+ * last can be hidden again, by the key with which a remote blacks the picture (a point, or b) too. Escape closes. Keys that a field or a knob has
+ * use for stay theirs.
  */
 import {
   CLOSE,
@@ -63,6 +63,17 @@ export const mountProjector = (
     untold()[0]?.classList.add('told');
     const reveal = answer();
     if (reveal) reveal.open = true;
+    offerStep();
+  };
+  /** Hides what was told last: a line, or the answer. */
+  const hide = () => {
+    const element = shown[at];
+    if (element)
+      all(element, LINES)
+        .findLast((li) => li.matches('.told'))
+        ?.classList.remove('told');
+    const reveal = answer();
+    if (reveal) reveal.open = false;
     offerStep();
   };
   const offerStep = () => {
@@ -151,9 +162,13 @@ export const mountProjector = (
     if (event.key === 'ArrowDown') {
       tell();
       read(false);
-    } else if (event.key === 'ArrowUp') read(true);
-    else if (event.key === '.' || event.key === 'b') read(!shown[at]?.matches('.untold'));
-    else if (way !== 0) go(at + way);
+    } else if (event.key === 'ArrowUp') {
+      hide();
+      read(true);
+    } else if (event.key === '.' || event.key === 'b') {
+      hide();
+      read(!shown[at]?.matches('.untold'));
+    } else if (way !== 0) go(at + way);
     else return;
     event.preventDefault();
   };

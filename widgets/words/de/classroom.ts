@@ -210,7 +210,7 @@ export const PLAN_WAY = 'Den Weg dorthin planen';
 export const wayTakes: typeof En.wayTakes = (title, chapters, minutes) =>
   chapters === 1
     ? `„${title}“ braucht kein anderes Kapitel. Es dauert ${minutes} Minuten.`
-    : `„${title}“ braucht ${chapters === 2 ? 'ein Kapitel' : `${chapters - 1} Kapitel`} davor. Zusammen dauern sie ${minutes} Minuten.`;
+    : `„${title}“ braucht ${chapters === 2 ? 'ein Kapitel' : `${chapters - 1} Kapitel`} davor. Das sind ${minutes} Minuten, es selbst mitgezählt.`;
 export const SET_PLAN = 'Plan machen';
 export const PRINT_PLAN = 'Plan drucken';
 export const PLAN_AS_CSV = 'Plan als CSV';
@@ -226,6 +226,13 @@ export const planSays: typeof En.planSays = (plan) =>
     plan.over === 0
       ? `Die Kapitel brauchen ${plan.enough === 1 ? 'eine Stunde' : `${plan.enough} Stunden`}.`
       : `${plan.over} Minuten finden keinen Platz; ${plan.enough} Stunden würden alles fassen.`,
+    ...(plan.left.length === 0
+      ? []
+      : [
+          `Ausgelassen, als Hausaufgabe oder für später: ${plan.left
+            .map(({ chapter, minutes, begun }) => `${chapter} (${begun ? `die letzten ${minutes}` : minutes} Minuten)`)
+            .join('; ')}.`,
+        ]),
     ...plan.unmet.map(
       ({ chapter, needs }) => `„${chapter}“ braucht auch ${needs.map((one) => `„${one}“`).join(' und ')}.`,
     ),

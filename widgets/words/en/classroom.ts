@@ -226,7 +226,7 @@ export const PLAN_WAY = 'Plan the way to it';
 export const wayTakes = (title: string, chapters: number, minutes: number): string =>
   chapters === 1
     ? `“${title}” needs no other chapter. It takes ${minutes} minutes.`
-    : `“${title}” needs ${chapters === 2 ? 'one chapter' : `${chapters - 1} chapters`} before it. Together they take ${minutes} minutes.`;
+    : `“${title}” needs ${chapters === 2 ? 'one chapter' : `${chapters - 1} chapters`} before it. That is ${minutes} minutes, itself included.`;
 export const SET_PLAN = 'Set the plan';
 export const PRINT_PLAN = 'Print the plan';
 export const PLAN_AS_CSV = 'Plan as CSV';
@@ -241,12 +241,20 @@ export const planSays = (plan: {
   readonly lessons: number;
   readonly over: number;
   readonly enough: number;
+  readonly left: readonly { readonly chapter: string; readonly minutes: number; readonly begun: boolean }[];
   readonly unmet: readonly { readonly chapter: string; readonly needs: readonly string[] }[];
 }): string =>
   [
     plan.over === 0
       ? `The chapters take ${plan.enough === 1 ? 'one lesson' : `${plan.enough} lessons`}.`
       : `${plan.over} minutes find no room; ${plan.enough} lessons would hold all.`,
+    ...(plan.left.length === 0
+      ? []
+      : [
+          `Left out, for homework or later: ${plan.left
+            .map(({ chapter, minutes, begun }) => `${chapter} (${begun ? `the last ${minutes}` : minutes} minutes)`)
+            .join('; ')}.`,
+        ]),
     ...plan.unmet.map(
       ({ chapter, needs }) => `“${chapter}” needs ${needs.map((one) => `“${one}”`).join(' and ')} too.`,
     ),
