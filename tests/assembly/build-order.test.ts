@@ -44,12 +44,14 @@ describe('the order of work', () => {
   });
 
   it('has the counts worked by hand', () => {
+    // The socket screw is 5 mm longer than its blind thread, so 5 mm stand free when it is home and 7.5 when it is out 2.5.
     // 3/8-16: 5.475 mm usable, half of it in turns of 1.5875 mm; M10×1.5: 5 mm, half in turns of 1.5 mm. Six flats a turn.
     const [A, C] = only(steps, 'back');
     expect(A?.turns).toBeCloseTo(2.7375 / 1.5875, 9);
     expect(A?.steps).toBeCloseTo((6 * 2.7375) / 1.5875, 9);
     expect(A?.gap).toBeCloseTo(2.7375, 9);
     expect(C?.turns).toBeCloseTo(2.5 / 1.5, 9);
+    expect(C?.gap).toBeCloseTo(7.5, 9);
     expect(only(steps, 'home').map((s) => s.engaged)).toEqual([15, 15]);
     expect(only(steps, 'ball')[0]?.interference).toBeCloseTo(0.5, 12);
     expect(only(steps, 'stretch')[0]?.stretch).toBeCloseTo(12 / 0.6, 9);
@@ -115,6 +117,65 @@ describe('the order of work', () => {
       2 * (Math.abs(turn?.turns ?? 0) * 1.5 * 0.001 + 2 * ((1.5 * 1.5) / 360 + 0.001)),
       9,
     );
+  });
+});
+
+describe('the gap that the caliper checks', () => {
+  const foot = (screw: number) => [
+    'base = coupling nut M10x1.5, 30 mm',
+    'turned = adapter M10x1.5 external 20 mm, 3/8-16 UNC internal 20 mm blind, body 24 mm, hexagon 17 mm',
+    `carried = screw 3/8-16 UNC, thread ${screw} mm, head 6 mm`,
+    'tip = flat',
+  ];
+  const counts = (rows: readonly string[]) => {
+    const steps = order(rows);
+    const [homes, backs] = [only(steps, 'home'), only(steps, 'back')];
+    return { homes, backs, height: only(steps, 'height')[0]?.height ?? Number.NaN };
+  };
+  // Laid end to end: nut, gap, body, gap, head.
+  const endToEnd = (gaps: readonly (number | undefined)[]) =>
+    30 + (gaps[0] ?? Number.NaN) + 24 + (gaps[1] ?? Number.NaN) + 6;
+
+  it('is between head and body where the screw is longer than its hole, and some is free at home', () => {
+    const { homes, backs, height } = counts(foot(25));
+    // 25 mm of screw in 20 mm of thread: it stops on the last thread, 5 mm before its head would.
+    expect(homes.map((s) => s.gap)).toEqual([expect.closeTo(0, 9), expect.closeTo(5, 9)]);
+    const [A, C] = backs;
+    expect(C?.gap).toBeCloseTo(5 + (C?.turns ?? 0) * (25.4 / 16), 9);
+    expect(A?.gap).toBeCloseTo((A?.turns ?? 0) * 1.5, 9);
+    expect(endToEnd(backs.map((s) => s.gap))).toBeCloseTo(height, 9);
+  });
+  it('is nothing at home where the screw is shorter than its hole, and then the turns alone make it', () => {
+    const { homes, backs, height } = counts(foot(18));
+    expect(homes.map((s) => s.gap)).toEqual([expect.closeTo(0, 9), expect.closeTo(0, 9)]);
+    expect(backs[1]?.gap).toBeCloseTo((backs[1]?.turns ?? 0) * (25.4 / 16), 9);
+    expect(endToEnd(backs.map((s) => s.gap))).toBeCloseTo(height, 9);
+  });
+  it('is of thread A too: a screw on the floor of a blind base, and one that stands on the ground', () => {
+    for (const base of [
+      'tapped block M10x1.5 15 mm blind, height 30 mm',
+      'tapped block M10x1.5, 15 mm, on the ground',
+    ]) {
+      const steps = order([`base = ${base}`, 'turned = screw M10x1.5 20 mm, head 6 mm', 'tip = flat']);
+      const [[home], [back], [height]] = [only(steps, 'home'), only(steps, 'back'), only(steps, 'height')];
+      expect(home?.gap).toBeCloseTo(5, 9);
+      expect(back?.gap).toBeCloseTo(5 + (back?.turns ?? 0) * 1.5, 9);
+      expect((base.includes('blind') ? 30 : 15) + (back?.gap ?? Number.NaN) + 6).toBeCloseTo(height?.height ?? 0, 9);
+    }
+  });
+  it('is below the head where a nut runs up to it', () => {
+    // The neck is longer than the thread, so home is under the head, not on the collar.
+    const rows = [
+      'base = tapped block M12x1.75, 16 mm',
+      'turned = spindle M12x1.75 24 mm, M10x1.5 20 mm, neck 6 mm, head 8 mm',
+      'carried = nut M10x1.5, 15 mm',
+      'tip = flat',
+    ];
+    const a = adjuster(rows);
+    const [home, back] = [only(order(rows), 'home')[1], only(order(rows), 'back')[1]];
+    expect(a.C?.joint.home).toBe('to');
+    expect(home?.gap).toBeCloseTo(0, 9);
+    expect(back?.gap).toBeCloseTo((back?.turns ?? 0) * 1.5, 9);
   });
 });
 

@@ -20,7 +20,10 @@ const filesIn = (folder: string, ending: string): string[] =>
   readdirSync(resolve(root, folder), { recursive: true, encoding: 'utf8' })
     .filter((name) => name.endsWith(ending))
     .map((name) => `${folder}/${name}`);
-const FILES = [...filesIn('chapters', '.md'), ...filesIn('widgets/words', '.ts')];
+/** All but the words that a reader may look for, which the notebook does not say itself. */
+const FILES = [...filesIn('chapters', '.md'), ...filesIn('widgets/words', '.ts')].filter(
+  (file) => !file.endsWith('/other-words.ts'),
+);
 const isGerman = (file: string): boolean => /\/de\//.test(file);
 
 const saysOf = (text: string, file = 'chapters/99-test.md'): string[] =>

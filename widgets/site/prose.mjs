@@ -29,8 +29,9 @@ for (const file of filesIn('chapters', '.md').filter((f) => /\/\d+[a-z]?-[^/]*\.
 }
 const terms = termsOf(textOf(resolve(root, 'chapters/glossary.md')));
 const order = readingOrder(textOf(resolve(root, 'chapters/index.md')));
-for (const file of [...filesIn('chapters', '.md'), ...filesIn('widgets/words', '.ts')].filter((f) =>
-  f.includes(part),
+// All but the words that a reader may look for, which the notebook does not say itself.
+for (const file of [...filesIn('chapters', '.md'), ...filesIn('widgets/words', '.ts')].filter(
+  (f) => f.includes(part) && !f.endsWith('/other-words.ts'),
 )) {
   const [name, text] = [relative(root, file), textOf(file)];
   for (const { line, says } of [...proseFaults(name, text), ...termsTooEarly(name, text, terms, order)])

@@ -25,8 +25,9 @@ import {
   worstLeadError,
 } from '../../engine/index.ts';
 import { type Adjuster, type Fitted, type Lock, type Springs, type Stop, springForce, standing } from './adjuster.ts';
-import { type Bound, engagedAt, positionOut } from './joint.ts';
+import { type Bound, engagedAt, gapAt, positionOut } from './joint.ts';
 import { lockStiffnessOf } from './lock-stiffness.ts';
+import type { Part } from './part.ts';
 import { jointPlay } from './play.ts';
 
 type Letter = 'A' | 'C';
@@ -60,13 +61,21 @@ export type BuildStep =
       readonly stands: number;
     }
   | { readonly do: 'ball-set'; readonly diameter: number; readonly stands: number }
-  | { readonly do: 'home'; readonly joint: Letter; readonly at: Bound | undefined; readonly engaged: number }
+  | {
+      readonly do: 'home';
+      readonly joint: Letter;
+      readonly at: Bound | undefined;
+      readonly engaged: number;
+      /** What stands free between the two parts even so, mm; undefined where no two faces meet. */
+      readonly gap: number | undefined;
+    }
   | {
       readonly do: 'back';
       readonly joint: Letter;
       readonly turns: number;
       readonly steps: number;
-      readonly gap: number;
+      /** Between the faces of the two parts, mm; undefined where none meet. */
+      readonly gap: number | undefined;
     }
   | { readonly do: 'lock'; readonly lock: Lock }
   | { readonly do: 'stretch'; readonly springs: Springs; readonly stretch: number | undefined }
@@ -88,18 +97,13 @@ export interface Bench {
 }
 
 export const buildOrder = (a: Adjuster, bench: Bench): Result<readonly BuildStep[]> => {
-  const joints: readonly (readonly [Letter, Fitted])[] = a.C
-    ? [
-        ['A', a.A],
-        ['C', a.C],
-      ]
-    : [['A', a.A]];
+  const joints = jointsOf(a);
   const checks = checksOf(a, bench);
   if (!checks.ok) return checks;
   const ball = ballOf(a);
   if (!ball.ok) return ball;
   return good([
-    ...joints.map(([joint, fitted]): BuildStep => {
+    ...joints.map(({ joint, fitted }): BuildStep => {
       const play = jointPlay(fitted);
       return {
         do: 'gauge',
@@ -119,7 +123,7 @@ export const buildOrder = (a: Adjuster, bench: Bench): Result<readonly BuildStep
     { do: 'clean' },
     { do: 'stone' },
     ...ball.value,
-    ...joints.flatMap(([joint, fitted]): BuildStep[] => [home(joint, fitted), back(joint, fitted, a.steps)]),
+    ...joints.flatMap((one): BuildStep[] => [home(one), back(one, a.steps)]),
     { do: 'mark' },
     ...(a.C ? [{ do: 'lock', lock: a.lock } as const] : []),
     ...(a.springs ? [{ do: 'stretch', springs: a.springs, stretch: stretchOf(a.springs) } as const] : []),
@@ -129,19 +133,32 @@ export const buildOrder = (a: Adjuster, bench: Bench): Result<readonly BuildStep
   ]);
 };
 
-const home = (joint: Letter, { joint: j }: Fitted): BuildStep => ({
+interface Screwed {
+  readonly joint: Letter;
+  readonly fitted: Fitted;
+  readonly lower: Part;
+  readonly upper: Part;
+}
+
+const jointsOf = ({ base, turned, carried, A, C }: Adjuster): readonly Screwed[] => [
+  { joint: 'A', fitted: A, lower: base, upper: turned },
+  ...(C && carried ? [{ joint: 'C', fitted: C, lower: turned, upper: carried } as const] : []),
+];
+
+const home = ({ joint, fitted: { joint: j }, lower, upper }: Screwed): BuildStep => ({
   do: 'home',
   joint,
   at: j.home === undefined ? undefined : j.home === 'to' ? j.atTo : j.atFrom,
   engaged: engagedAt(j, positionOut(j, 0)),
+  gap: gapAt(lower, upper, j, positionOut(j, 0)),
 });
 
-const back = (joint: Letter, fitted: Fitted, steps: number): BuildStep => ({
+const back = ({ joint, fitted, lower, upper }: Screwed, steps: number): BuildStep => ({
   do: 'back',
   joint,
   turns: fitted.mark,
   steps: fitted.mark * steps,
-  gap: fitted.mark * fitted.thread.L,
+  gap: gapAt(lower, upper, fitted.joint, fitted.start),
 });
 
 /** All springs are stretched alike, by their force together over their rate together. */

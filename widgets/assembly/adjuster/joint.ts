@@ -128,3 +128,23 @@ export const outOf = (joint: Joint, t: number): number => (joint.home === 'to' ?
 /** The position that stands so far out of home. */
 export const positionOut = (joint: Joint, out: number): number =>
   joint.home === 'to' ? joint.to - out : joint.from + out;
+
+/**
+ * The gap that is measured between the two parts of a joint at a position, mm: the least distance of two faces that would meet on the way home, outside the thread. Where the
+ * end of a screw meets the bottom of its hole first, some of it is left at home. Undefined where no two faces meet outside.
+ */
+export const gapAt = (lower: Part, upper: Part, joint: Joint, t: number): number | undefined => {
+  const up = joint.home === 'to';
+  // Of the screw only what lies beyond its thread counts, on the side that closes: the rest is in the nut.
+  const seen = ({ from, to }: Ring, end: ThreadEnd, above: boolean): boolean =>
+    end.gender === 'internal' || (above ? from >= end.to - SAME : to <= end.from + SAME);
+  const [ls, us] = [
+    ringsOf(lower).filter((r) => seen(r, joint.lower, up)),
+    ringsOf(upper).filter((r) => seen(r, joint.upper, !up)),
+  ];
+  const gaps = ls.flatMap((l) =>
+    us.filter((u) => strike(l, u)).map((u) => (up ? l.from - (u.to + t) : u.from + t - l.to)),
+  );
+  const free = gaps.filter((gap) => gap >= -SAME);
+  return free.length === 0 ? undefined : Math.max(0, Math.min(...free));
+};

@@ -160,7 +160,7 @@ export const calledHere = (row: string): string =>
     .replace(/^(?:thread )?adaptor\b/i, 'adapter')
     .replace(/\bmale\b/gi, 'external')
     .replace(/\bfemale\b/gi, 'internal')
-    .replace(/,? to (?=M?\d|#)/i, ', ');
+    .replace(/,? to (?=M\d|#|\d+(?:\/\d+)?-\d)/i, ', ');
 
 /** A hexagon by the width across its flats. */
 const acrossFlats = (phrase: string): string =>

@@ -12,6 +12,9 @@ const signed = (x: number, view: UnitView): string => withSign(motion(x, view));
 const range = ({ min, max }: Limits, write: (x: number) => string): string => WORDS.range(write(min), write(max));
 const diameters = (l: Limits, view: UnitView): string => range(l, (x) => show(x, { shown: 'size', digits: 5 }, view));
 
+/** A gap that a caliper reads, mm. */
+const SEEN = 0.005;
+
 /** What a step says: its name, what to do, its count, and the danger in it. */
 interface SaidStep {
   readonly name: string;
@@ -60,13 +63,21 @@ export const stepSaid = (step: BuildStep, adjuster: Adjuster, view: UnitView): S
       return {
         name: WORDS.home.name(step.joint),
         text: step.at?.kind === 'contact' ? WORDS.home.text(step.at.lower === 'ground') : WORDS.home.none,
-        count: WORDS.home.count(size(step.engaged, view)),
+        count: WORDS.home.count(
+          size(step.engaged, view),
+          step.gap !== undefined && step.gap > SEEN ? size(step.gap, view) : undefined,
+          step.joint,
+        ),
       };
     case 'back':
       return {
         name: WORDS.back.name(step.joint),
-        text: WORDS.back.text,
-        count: WORDS.back.count(turnsText(step.turns, step.steps, adjuster), size(step.gap, view)),
+        text: step.gap === undefined ? WORDS.back.unseen : WORDS.back.text,
+        count: WORDS.back.count(
+          turnsText(step.turns, step.steps, adjuster),
+          step.gap === undefined ? undefined : size(step.gap, view),
+          step.joint,
+        ),
       };
     case 'lock':
       return {

@@ -9,6 +9,8 @@ const PARTS = {
   'turned and carried': 'Stellteil und Hubteil',
 };
 
+const JOINED = { A: PARTS['base and turned'], C: PARTS['turned and carried'] } as const;
+
 export const WORDS: Same<typeof En.WORDS> = {
   none: '–',
   range: (from, to) => `${from} bis ${to}`,
@@ -42,12 +44,15 @@ export const WORDS: Same<typeof En.WORDS> = {
         ? 'Bis sein Ende auf dem Boden steht. Leicht: nicht verkeilen.'
         : 'Bis es anschlägt. Leicht: nicht verkeilen.',
     none: 'Es hat keinen Anschlag: Schraube es ein, bis die Länge daneben im Eingriff ist, und miss sie.',
-    count: (engaged) => `${engaged} im Eingriff`,
+    count: (engaged, gap, joint) =>
+      `${engaged} im Eingriff${gap === undefined ? '' : `; ${gap} noch frei zwischen ${JOINED[joint]}`}`,
   },
   back: {
     name: (joint) => `Gewinde ${joint} zurückdrehen.`,
-    text: 'Zähle die Umdrehungen und prüfe dann den Spalt mit dem Messschieber.',
-    count: (turns, gap) => `${turns}; Spalt ${gap}`,
+    text: 'Zähle die Umdrehungen und prüfe dann den Spalt zwischen den Stirnflächen der beiden Teile mit dem Messschieber.',
+    unseen:
+      'Zähle die Umdrehungen: Es gibt keine zwei Flächen der Teile, zwischen denen ein Messschieber stehen könnte.',
+    count: (turns, gap, joint) => (gap === undefined ? turns : `${turns}; Spalt ${gap} zwischen ${JOINED[joint]}`),
   },
   lock: {
     name: 'Die Verdrehsicherung anbringen.',

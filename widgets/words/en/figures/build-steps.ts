@@ -10,6 +10,8 @@ const PARTS = {
   'turned and carried': 'turned and carried part',
 } as const;
 
+const JOINED = { A: PARTS['base and turned'], C: PARTS['turned and carried'] } as const;
+
 export const WORDS = {
   none: '–',
   range: (from: string, to: string) => `${from} to ${to}`,
@@ -52,12 +54,15 @@ export const WORDS = {
         ? 'Until its end stands on the ground. Lightly: do not wedge it.'
         : 'Until it stops. Lightly: do not wedge it.',
     none: 'It has no stop: screw it in until the length beside is engaged, and measure that.',
-    count: (engaged: string) => `${engaged} engaged`,
+    count: (engaged: string, gap: string | undefined, joint: 'A' | 'C') =>
+      `${engaged} engaged${gap === undefined ? '' : `; ${gap} still free between ${JOINED[joint]}`}`,
   },
   back: {
     name: (joint: string) => `Back thread ${joint} out.`,
-    text: 'Count the turns, then check the gap with a caliper.',
-    count: (turns: string, gap: string) => `${turns}; gap ${gap}`,
+    text: 'Count the turns, then check the gap between the faces of the two parts with a caliper.',
+    unseen: 'Count the turns: no two faces of the parts meet that a caliper could stand between.',
+    count: (turns: string, gap: string | undefined, joint: 'A' | 'C') =>
+      gap === undefined ? turns : `${turns}; gap ${gap} between ${JOINED[joint]}`,
   },
   lock: {
     name: 'Put the lock on.',

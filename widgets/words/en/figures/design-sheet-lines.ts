@@ -85,7 +85,7 @@ export const LINES = {
     lock: 'torque the lock must hold',
     kappa: 'stiffness of the lock, torque a radian',
     stiffnessUnknown: {
-      post: 'not known: write post and material in the row of the lock, as in “steel post 8 mm, modulus 2000 MPa” (of the printed arm), or a stiffness that you measured',
+      post: 'not known: write post and material in the row of the lock, as in “steel post 8 mm, modulus 2000 MPa”, that of the arm; or a measured stiffness',
       springs: 'not known: it follows from the drawing, force and radius of springs between base and carried part',
       none: 'not known: no lock is stated in its row',
     },

@@ -93,7 +93,7 @@ export const WORDS = {
   ],
   /** Refusals, further rows of no known kind, and how many are not told. */
   leftOut: (wrong: readonly string[], alike: readonly string[], more: number) =>
-    `Left out of the drawer: ${wrong.join(' ')}${alike.length > 0 ? ` Likewise ${alike.join(', ')}.` : ''}${more > 0 ? ` And ${more} more.` : ''}`,
+    `Left out of the drawer: ${wrong.join(' ')}${alike.length > 0 ? ` So too: ${alike.join(', ')}.` : ''}${more > 0 ? ` And ${more} more.` : ''}`,
   found: (v: Counts & { readonly met: string; readonly first: Facts }) =>
     `${v.met} of ${v.stacks} adjusters that ${v.parts} parts can build meet the wish. First in the list is ${factsText(v.first)}. Coarse: ${v.first.coarse}.${v.first.locks === '' ? '' : ` ${v.first.locks}`}`,
   nothing: (
