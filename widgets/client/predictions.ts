@@ -36,8 +36,12 @@ const uncoverWhenMade = (store: Store, index: number): void => {
   const figure = document.querySelector<HTMLElement>(`[data-waits="${index}"]`);
   if (!figure) return;
   if (hasPredicted(document.body.dataset.page ?? '', index)) delete figure.dataset.waits;
+  const set = figure.dataset.set ?? '';
+  // To go through its fields is not yet to change one.
+  const numbers = () => JSON.stringify(store.numbers(set));
+  const opened = numbers();
   store.onChange((sets) => {
-    if (sets.has(figure.dataset.set ?? '')) delete figure.dataset.waits;
+    if (sets.has(set) && numbers() !== opened) delete figure.dataset.waits;
   });
 };
 
