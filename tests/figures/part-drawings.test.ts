@@ -51,26 +51,31 @@ const boxes = (sheet: PaperSheet) =>
     ];
   });
 
+/** All letters within the frame, and none on others. */
+const standFree = (sheet: PaperSheet, of: string): void => {
+  const all = boxes(sheet);
+  for (const [i, a] of all.entries()) {
+    const at = `${of}: ${a.words}`;
+    expect(a.left, at).toBeGreaterThan(19);
+    expect(a.right, at).toBeLessThan(sheet.width - 9);
+    expect(a.low, at).toBeGreaterThan(9);
+    expect(a.high, at).toBeLessThan(sheet.height - 9);
+    for (const b of all.slice(i + 1))
+      expect(
+        Math.min(a.right, b.right) - Math.max(a.left, b.left) > 0.2 &&
+          Math.min(a.high, b.high) - Math.max(a.low, b.low) > 0.2,
+        `${at} on ${b.words}`,
+      ).toBe(false);
+  }
+};
+
 describe.each(BOOK.map(([name]) => name))('the sheets of the %s', (name) => {
   it.each(Object.keys(PAPERS) as Paper[])(
     'on %s stand within their frame, with no letters on letters, in millimetres and inches',
     (paper) => {
       for (const view of ['metric', 'inch'] as const)
         for (const [what, sheet] of sheetsOf(name, paper, view)) {
-          const all = boxes(sheet);
-          for (const [i, a] of all.entries()) {
-            const at = `${what} ${view}: ${a.words}`;
-            expect(a.left, at).toBeGreaterThan(19);
-            expect(a.right, at).toBeLessThan(sheet.width - 9);
-            expect(a.low, at).toBeGreaterThan(9);
-            expect(a.high, at).toBeLessThan(sheet.height - 9);
-            for (const b of all.slice(i + 1))
-              expect(
-                Math.min(a.right, b.right) - Math.max(a.left, b.left) > 0.2 &&
-                  Math.min(a.high, b.high) - Math.max(a.low, b.low) > 0.2,
-                `${at} on ${b.words}`,
-              ).toBe(false);
-          }
+          standFree(sheet, `${what} ${view}`);
           const places = sheet.marks.flatMap((m) => (m.kind === 'line' ? m.points : []));
           expect(Math.min(...places.map(([x]) => x))).toBeGreaterThanOrEqual(20 - 1e-9);
           expect(Math.max(...places.map(([x]) => x))).toBeLessThanOrEqual(sheet.width - 10 + 1e-9);
@@ -98,18 +103,7 @@ describe('the sheets of what is printed or bought besides', () => {
     for (const paper of ['A4 upright', 'Letter upright', 'A3 across'] as const)
       for (const view of ['metric', 'inch'] as const)
         for (const [what, sheet] of sheetsFor(drawing, paper, view)) {
-          const all = boxes(sheet);
-          for (const [i, a] of all.entries()) {
-            const at = `${what} ${paper} ${view}: ${a.words}`;
-            expect(a.left, at).toBeGreaterThan(19);
-            expect(a.right, at).toBeLessThan(sheet.width - 9);
-            for (const b of all.slice(i + 1))
-              expect(
-                Math.min(a.right, b.right) - Math.max(a.left, b.left) > 0.2 &&
-                  Math.min(a.high, b.high) - Math.max(a.low, b.low) > 0.2,
-                `${at} on ${b.words}`,
-              ).toBe(false);
-          }
+          standFree(sheet, `${what} ${paper} ${view}`);
         }
   });
   it('are those of spring, arm, post with its plate, and knob, each with what it is made by', () => {
