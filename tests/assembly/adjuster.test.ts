@@ -18,7 +18,7 @@ const RISER = [
   'base    = coupling nut 3/8-16 UNC, 28.575 mm',
   'turned  = adapter 3/8-16 UNC external 15 mm, M10x1.5 internal 15 mm blind, body 18 mm, hexagon 17 mm',
   'carried = socket screw M10x1.5, thread 20 mm, head 10 mm',
-  'tip     = ball 8.5 mm in 8 mm hexagon, stands 4 mm',
+  'tip     = ball 8.334 mm in 8 mm hexagon, stands 4 mm',
 ].join('\n');
 const FOOT =
   'base = tapped block M10x1.5, 20 mm | turned = stud M10x1.5 20 mm, 3/8-16 UNC 20 mm, body 6 mm | carried = cap 3/8-16 UNC, thread 20 mm, height 40 mm | tip = flat';
@@ -477,7 +477,7 @@ describe('what is drawn and not stated', () => {
       return a.ok ? a.value.tip.assumed : 'refused';
     };
     expect(tip('')).toBe(true);
-    expect(tip('\ntip = ball 8.5 mm in 8 mm hexagon')).toBe(true);
+    expect(tip('\ntip = ball 8.334 mm in 8 mm hexagon')).toBe(true);
     expect(tip('\ntip = round, stands 2 mm')).toBeUndefined();
     expect(tip('\ntip = flat')).toBeUndefined();
   });

@@ -296,7 +296,7 @@ describe('growth a kelvin', () => {
     'base = coupling nut 3/8-16 UNC, 28.575 mm',
     'turned = adapter 3/8-16 UNC external 15 mm, M10x1.5 internal 15 mm blind, body 18 mm, hexagon 17 mm',
     'carried = socket screw M10x1.5, thread 20 mm, head 10 mm',
-    'tip = ball 8.5 mm in 8 mm hexagon, stands 4 mm',
+    'tip = ball 8.334 mm in 8 mm hexagon, stands 4 mm',
   ];
   const growth = (change: (row: string) => string = (row) => row) =>
     growthPerKelvin(valueIn(readAdjuster(RISER.map(change).join('\n')))) ?? Number.NaN;

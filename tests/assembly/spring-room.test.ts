@@ -15,7 +15,7 @@ const MEANDER =
 const riser = (springs: string) =>
   valueIn(
     readAdjuster(
-      `base = coupling nut 3/8-16 UNC, 28.575 mm | turned = adapter 3/8-16 UNC external 15 mm, M10x1.5 internal 15 mm blind, body 18 mm, hexagon 17 mm | carried = socket screw M10x1.5, thread 20 mm, head 10 mm | tip = ball 8.5 mm in 8 mm hexagon, stands 4 mm | springs = ${springs}`,
+      `base = coupling nut 3/8-16 UNC, 28.575 mm | turned = adapter 3/8-16 UNC external 15 mm, M10x1.5 internal 15 mm blind, body 18 mm, hexagon 17 mm | carried = socket screw M10x1.5, thread 20 mm, head 10 mm | tip = ball 8.334 mm in 8 mm hexagon, stands 4 mm | springs = ${springs}`,
     ),
   );
 const roomOf = (springs: string) => {

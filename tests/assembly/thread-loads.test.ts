@@ -53,7 +53,7 @@ describe('the threads of an adjuster', () => {
 describe('a pressed ball', () => {
   const fitFor = (tip: string) => pressFitOf(valueIn(readAdjuster(`${RISER} | tip = ${tip}`)));
   it('carries the force that pressed it in, where that was read', () => {
-    expect(fitFor('ball 8.5 mm in 8 mm hexagon, stands 4 mm, pressed with 2000 N')).toEqual({
+    expect(fitFor('ball 8.334 mm in 8 mm hexagon, stands 4 mm, pressed with 2000 N')).toEqual({
       kind: 'holds',
       force: 2000,
     });
@@ -67,7 +67,7 @@ describe('a pressed ball', () => {
   });
   it('is refused a force that is none', () => {
     for (const force of ['hard', '0 N', '-2000 N', '2 mm'])
-      expect(reasonIn(readAdjuster(`${RISER} | tip = ball 8.5 mm in 8 mm hexagon, pressed with ${force}`))).toContain(
+      expect(reasonIn(readAdjuster(`${RISER} | tip = ball 8.334 mm in 8 mm hexagon, pressed with ${force}`))).toContain(
         'pressed with',
       );
   });

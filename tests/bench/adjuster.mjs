@@ -14,7 +14,7 @@ const riser = (i) =>
     'base = coupling nut 3/8-16 UNC-2B, 28.575 mm',
     'turned = adapter 3/8-16 UNC-2A external 15 mm, M10x1.5-6H internal 15 mm blind, body 18 mm, hexagon 17 mm, coat 3 µm',
     'carried = socket screw M10x1.5-6g, thread 20 mm, head 10 mm',
-    'tip = ball 8.5 mm in 8 mm hexagon, stands 4 mm',
+    'tip = ball 8.334 mm in 8 mm hexagon, stands 4 mm',
     'springs = 2 between base and carried, 12 N, 0.6 N/mm, at 15 mm',
   ].join('\n');
 

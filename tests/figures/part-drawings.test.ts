@@ -197,7 +197,7 @@ describe('the sheet of the assembly', () => {
 
   it('draws, numbers and lists ball, springs and lock, as often as the list of parts has them', () => {
     for (const [name, text] of [
-      ['riser', 'ball ⌀8.5'],
+      ['riser', 'ball ⌀8.334'],
       ['foot', 'ball ⌀6.35'],
     ] as const) {
       const sheet = sheetsOf(name, 'A4 upright')[0]?.[1] as PaperSheet;

@@ -25,7 +25,7 @@ const FOOT = read(
   'base = tapped block M10x1.5, 20 mm | turned = stud M10x1.5 20 mm, 3/8-16 UNC 20 mm | carried = cap 3/8-16 UNC, thread 20 mm | tip = ball 6.35 mm',
 );
 const RISER = read(
-  'base = coupling nut 3/8-16 UNC, 28.575 mm | turned = adapter 3/8-16 UNC external 15 mm, M10x1.5 internal 15 mm blind, body 18 mm, hexagon 17 mm | carried = socket screw M10x1.5, thread 20 mm, head 10 mm | tip = ball 8.5 mm in 8 mm hexagon, stands 4 mm | springs = 2 between base and carried, 12 N, 0.6 N/mm, at 15 mm',
+  'base = coupling nut 3/8-16 UNC, 28.575 mm | turned = adapter 3/8-16 UNC external 15 mm, M10x1.5 internal 15 mm blind, body 18 mm, hexagon 17 mm | carried = socket screw M10x1.5, thread 20 mm, head 10 mm | tip = ball 8.334 mm in 8 mm hexagon, stands 4 mm | springs = 2 between base and carried, 12 N, 0.6 N/mm, at 15 mm',
 );
 const STOP = read(
   'base = tapped block M12x1.5, 16 mm | turned = sleeve M12x1.5 external 20 mm, M8x1.25 internal 12 mm | carried = spindle M8x1.25, thread 24 mm | tip = cone',

@@ -1,6 +1,7 @@
 /** Adjusters written once and named by chapters: what a line stands for, and what is told of a name or number that is not there. */
 import { describe, expect, it } from 'vitest';
 import { readAdjuster } from '../../widgets/assembly/adjuster/text.ts';
+import { BALLS, SOCKETS } from '../../widgets/engine/index.ts';
 import { adjustersIn, withAdjuster } from '../../widgets/site/adjusters.ts';
 import { FOLDER, mistakesIn, press } from '../support/chapters.ts';
 import { valueIn } from '../support/results.ts';
@@ -11,6 +12,23 @@ describe('adjusters of the book', () => {
   it('can all be put together', () => {
     expect(adjusters.size).toBeGreaterThanOrEqual(4);
     for (const [name, text] of adjusters) expect(readAdjuster(text).ok, name).toBe(true);
+  });
+
+  it('have no ball that the chapter on the tip would not let one press: a size that is sold, 0.35 mm over the narrowest socket at most, and tight in the widest', () => {
+    let pressed = 0;
+    for (const [name, text] of adjusters) {
+      const { tip } = valueIn(readAdjuster(text));
+      if (tip.kind !== 'ball' || tip.hexagon === undefined) continue;
+      pressed++;
+      expect(
+        BALLS.map((ball) => ball.diameter),
+        name,
+      ).toContain(tip.diameter);
+      const { flats } = SOCKETS.find((socket) => socket.key === tip.hexagon) ?? { flats: [0, 99] as const };
+      for (const across of [tip.hexagon, flats[0]]) expect(tip.diameter - across, name).toBeLessThanOrEqual(0.35);
+      expect(tip.diameter, name).toBeGreaterThan(flats[1]);
+    }
+    expect(pressed).toBeGreaterThan(0);
   });
 
   it('stand for their threads, for the numbers named, or for the whole description', () => {

@@ -8,7 +8,7 @@
  *   lock    = springs
  *   springs = 2 between base and carried, 8 N, 0.5 N/mm, at 15 mm
  *             or from their drawing, by its shape (spring-row.ts)
- *   tip     = ball 8.5 mm in 8 mm hexagon
+ *   tip     = ball 8.334 mm in 8 mm hexagon
  *   divider = hexagon
  *   wanted  = 15 µm
  *   keep    = 1 diameter

@@ -6,7 +6,8 @@
  *   top above the rim        p = D/2 + h − x                 x as far as it was pressed in
  *   room under the ball      g = t − (D − p)                 t depth of the socket
  * Widths across flats, depths and keys: ISO 4762 as printed in a supplier’s table (read; agrees with an open library of fasteners where both have a number). Older editions give
- * tighter widths for class 12.9 (from memory). Balls: a maker’s list of sizes (read) and common millimetre sizes. Units: mm.
+ * tighter widths for class 12.9 (from memory). Balls: a maker’s list of sizes (read), common millimetre sizes, and 21/64 inch, which
+ * ISO 3290-1 lists too (from memory), since no other ball fits the socket of an M10. Units: mm.
  */
 import { mm } from '../kernel/quantity.ts';
 import { relation } from '../kernel/relation.ts';
@@ -63,6 +64,7 @@ export const BALLS: readonly Ball[] = [
   { diameter: 7.144, inch: '9/32' },
   { diameter: 7.938, inch: '5/16' },
   { diameter: 8 },
+  { diameter: 8.334, inch: '21/64' },
   { diameter: 8.731, inch: '11/32' },
   { diameter: 9 },
   { diameter: 9.525, inch: '3/8' },
