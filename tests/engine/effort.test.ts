@@ -7,6 +7,7 @@ import {
   collarTorque,
   coreShear,
   diameters,
+  downhillTorque,
   type EffortThread,
   efficiency,
   frictionAngle,
@@ -22,7 +23,6 @@ import {
   rad,
   stickSlip,
   threadEfficiency,
-  yieldingTorque,
 } from '../../widgets/engine/index.ts';
 import { mechanicsRow } from '../support/mechanics.ts';
 import { reasonIn, valueIn } from '../support/results.ts';
@@ -110,7 +110,7 @@ describe('one thread', () => {
         for (const beta of [0, 30 * DEGREE]) {
           const { rho } = valueIn(frictionAngle.of({ mu: plain(0.15), beta_f: rad(beta) }));
           const inputs = { F: newtons(100), d_2: mm(d2), rho, lambda: rad(degrees * DEGREE) };
-          const engine = climbs ? valueIn(climbingTorque.of(inputs)).M_up : valueIn(yieldingTorque.of(inputs)).M_down;
+          const engine = climbs ? valueIn(climbingTorque.of(inputs)).M_up : valueIn(downhillTorque.of(inputs)).M_down;
           const exact = byFreeBody(100, d2, L, 0.15, beta, climbs);
           const scale = byFreeBody(100, d2, L, 0.15, beta, true);
           expect(Math.abs(engine - exact) / scale, `${degrees}° ${beta} ${climbs}`).toBeLessThan(
@@ -376,8 +376,8 @@ describe('a pair', () => {
     const steep = { F: newtons(10), d_2: mm(8), rho: rad(0.7) };
     expect(reasonIn(climbingTorque.of({ ...steep, lambda: rad(0.9) }))).toContain('the thread jams');
     expect(climbingTorque.of({ ...steep, lambda: rad(0.8) }).ok).toBe(true);
-    expect(yieldingTorque.of({ ...steep, lambda: rad(1.5) }).ok).toBe(true);
-    expect(reasonIn(yieldingTorque.of({ ...steep, rho: rad(0), lambda: rad(1.56) }))).toContain(
+    expect(downhillTorque.of({ ...steep, lambda: rad(1.5) }).ok).toBe(true);
+    expect(reasonIn(downhillTorque.of({ ...steep, rho: rad(0), lambda: rad(1.56) }))).toContain(
       'almost along the axis',
     );
     expect(reasonIn(plainEffort(metric(8, 1.25, 1.5), 50))).toContain('Coefficient of friction: read 1.5');

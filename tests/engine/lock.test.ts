@@ -131,9 +131,9 @@ describe('stretched springs as the lock', () => {
     return F * Math.hypot(high[0] - low[0], high[1] - low[1], high[2] - low[2]);
   };
   const torque = (psi_f: number) =>
-    valueIn(stringTorque.of({ F_s: newtons(F), r_k: mm(r), l_f: mm(l), psi_f: rad(psi_f) })).M_L;
+    valueIn(stringTorque.of({ N_f: plain(2), F_s: newtons(F / 2), r_k: mm(r), l_f: mm(l), psi_f: rad(psi_f) })).M_L;
   const small = () => {
-    const { k_g } = valueIn(stringStiffness.of({ F_s: newtons(F), l_f: mm(l) }));
+    const { k_g } = valueIn(stringStiffness.of({ N_f: plain(2), F_s: newtons(F / 2), l_f: mm(l) }));
     return valueIn(lockStiffness.of({ k_g, r_k: mm(r) })).kappa;
   };
 
@@ -159,17 +159,19 @@ describe('stretched springs as the lock', () => {
   });
 
   it('hold at most their whole pull across their radius, and come near it where they are short', () => {
-    const { M_L: most } = valueIn(springsAtMost.of({ F_s: newtons(F), r_k: mm(r) }));
+    const { M_L: most } = valueIn(springsAtMost.of({ N_f: plain(2), F_s: newtons(F / 2), r_k: mm(r) }));
     expect(most).toBe(F * r);
     for (const psi of [0.1, 0.5, 1, 1.5, 2, 3]) expect(Math.abs(torque(psi))).toBeLessThan(most);
-    const short = valueIn(stringTorque.of({ F_s: newtons(F), r_k: mm(r), l_f: mm(0.1), psi_f: rad(0.1) })).M_L;
+    const short = valueIn(
+      stringTorque.of({ N_f: plain(2), F_s: newtons(F / 2), r_k: mm(r), l_f: mm(0.1), psi_f: rad(0.1) }),
+    ).M_L;
     expect(short / most).toBeGreaterThan(0.99);
   });
 
   it('hold nothing without a pull', () => {
-    expect(reasonIn(stringStiffness.of({ F_s: newtons(0), l_f: mm(l) }))).toContain('above 0 N');
-    expect(reasonIn(stringTorque.of({ F_s: newtons(-1), r_k: mm(r), l_f: mm(l), psi_f: rad(0.1) }))).toContain(
-      'above 0 N',
-    );
+    expect(reasonIn(stringStiffness.of({ N_f: plain(2), F_s: newtons(0), l_f: mm(l) }))).toContain('above 0 N');
+    expect(
+      reasonIn(stringTorque.of({ N_f: plain(2), F_s: newtons(-1), r_k: mm(r), l_f: mm(l), psi_f: rad(0.1) })),
+    ).toContain('above 0 N');
   });
 });

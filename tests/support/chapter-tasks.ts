@@ -456,10 +456,10 @@ export const TASKS: readonly Task[] = [
       await hands.step(A, away('M12x1.5', 'M4x0.7'));
       await hands.step(C, away('M8x1.25', '8-36 UNF'));
     },
-    says: /the key allows ([\d.]+) µm, .* flats of ([\d.]+) µm/,
+    says: /the key allows ([\d.]+) µm, .* divisions of ([\d.]+) µm/,
     is: () => [
       micrometres(one('lock-slop-motion', { L_C: FINE.c.L, g_k: 0.05, r_k: 8 })),
-      micrometres(one('per-step', { Delta: net(FINE), k: 6 })),
+      micrometres(one('per-step', { Delta: net(FINE), k: 50 })),
     ],
   },
   {
@@ -470,7 +470,7 @@ export const TASKS: readonly Task[] = [
       await hands.step('Push from the side', -2);
     },
     says: /Under ([\d.]+) N, a push of [\d.]+ N at ([\d.]+) mm moves the tip sideways by ([\d.]+) µm/,
-    is: () => [50, 60, 0],
+    is: () => [50, 82.7, 0],
   },
   {
     widget: 'jack-solid',

@@ -69,8 +69,8 @@ export const climbingTorque = relation({
   compute: ({ F, d_2, rho, lambda }) => ({ M_up: newtonMillimetres(((F * d_2) / 2) * Math.tan(rho + lambda)) }),
 });
 
-export const yieldingTorque = relation({
-  name: 'yielding-torque',
+export const downhillTorque = relation({
+  name: 'downhill-torque',
   says: 'Torque of one thread that runs downhill, negative where the load alone drives it.',
   takes: ['F', 'd_2', 'rho', 'lambda'],
   gives: { M_down: 'F*d_2/2*tan(rho - lambda)' },

@@ -82,34 +82,34 @@ const pulls = (F_s: number): Bad | undefined => (F_s > 0 ? undefined : bad('spri
 
 export const stringStiffness = relation({
   name: 'string-stiffness',
-  says: 'Stiffness sideways of a stretched spring by its pull alone, like a string: it slopes, and part of its force acts across.',
-  takes: ['F_s', 'l_f'],
-  gives: { k_g: 'F_s/l_f' },
+  says: 'Stiffness sideways of stretched springs by their pull alone, like strings: they slope, and part of their force acts across.',
+  takes: ['N_f', 'F_s', 'l_f'],
+  gives: { k_g: 'N_f*F_s/l_f' },
   source: 'Force times the small angle x/l by which a sideways motion x makes it lean; derived here.',
   refuses: ({ F_s }) => pulls(F_s),
-  compute: ({ F_s, l_f }) => ({ k_g: newtonsPerMillimetre(F_s / l_f) }),
+  compute: ({ N_f, F_s, l_f }) => ({ k_g: newtonsPerMillimetre((N_f * F_s) / l_f) }),
 });
 
 export const stringTorque = relation({
   name: 'string-torque',
   says: 'Torque by which stretched springs along the axis resist a turn of any size up to half round, their force held steady.',
-  takes: ['F_s', 'r_k', 'l_f', 'psi_f'],
-  gives: { M_L: 'F_s*r_k^2*sin(psi_f)/sqrt(l_f^2 + 2*r_k^2*(1 - cos(psi_f)))' },
+  takes: ['N_f', 'F_s', 'r_k', 'l_f', 'psi_f'],
+  gives: { M_L: 'N_f*F_s*r_k^2*sin(psi_f)/sqrt(l_f^2 + 2*r_k^2*(1 - cos(psi_f)))' },
   source: 'Virtual work: force times the change of its length with the angle; derived here.',
   refuses: ({ F_s }) => pulls(F_s),
-  compute: ({ F_s, r_k, l_f, psi_f }) => ({
-    M_L: newtonMillimetres((F_s * r_k ** 2 * Math.sin(psi_f)) / Math.hypot(l_f, 2 * r_k * Math.sin(psi_f / 2))),
+  compute: ({ N_f, F_s, r_k, l_f, psi_f }) => ({
+    M_L: newtonMillimetres((N_f * F_s * r_k ** 2 * Math.sin(psi_f)) / Math.hypot(l_f, 2 * r_k * Math.sin(psi_f / 2))),
   }),
 });
 
 export const springsAtMost = relation({
   name: 'springs-at-most',
   says: 'Most torque that stretched springs can resist by their pull, however they lean: more than that, and they are no lock.',
-  takes: ['F_s', 'r_k'],
-  gives: { M_L: 'F_s*r_k' },
+  takes: ['N_f', 'F_s', 'r_k'],
+  gives: { M_L: 'N_f*F_s*r_k' },
   source: 'All of the pull across the radius; springs of some length reach less, by string-torque. Derived here.',
   refuses: ({ F_s }) => pulls(F_s),
-  compute: ({ F_s, r_k }) => ({ M_L: newtonMillimetres(F_s * r_k) }),
+  compute: ({ N_f, F_s, r_k }) => ({ M_L: newtonMillimetres(N_f * F_s * r_k) }),
 });
 
 export const lockWindUp = relation({

@@ -14,7 +14,7 @@ import { type Aside, asideOf, type Carrying, carryingOf } from '../../assembly/a
 import { jointPlay } from '../../assembly/adjuster/play.ts';
 import { readAdjuster } from '../../assembly/adjuster/text.ts';
 import { effortThread } from '../../assembly/effort-of.ts';
-import { good, mm, newtons, pairEffort, type Result, springsAtMost } from '../../engine/index.ts';
+import { good, mm, newtons, pairEffort, plain, type Result, springsAtMost } from '../../engine/index.ts';
 import type { NumbersOf } from '../kit/figure.ts';
 
 export interface State {
@@ -69,9 +69,10 @@ export const stateOf = ({ values, texts, choices }: Asked): Result<State> => {
 /** However they lean, springs can’t hold their part with more than their whole pull, across the radius at which they stand. */
 const springsHold = (adjuster: Adjuster, n: number): number | undefined => {
   const pull = springForce(adjuster, n);
-  const radius = adjuster.springs?.radius;
-  if (adjuster.lock.kind !== 'springs' || pull === undefined || radius === undefined) return undefined;
-  const most = springsAtMost.of({ F_s: newtons(pull), r_k: mm(radius) });
+  const { radius, count } = adjuster.springs ?? {};
+  if (adjuster.lock.kind !== 'springs' || pull === undefined || radius === undefined || count === undefined)
+    return undefined;
+  const most = springsAtMost.of({ N_f: plain(count), F_s: newtons(pull / count), r_k: mm(radius) });
   return most.ok ? most.value.M_L : undefined;
 };
 

@@ -172,11 +172,11 @@ const says: Readonly<Record<string, string>> = {
     'Größtes Drehmoment, dem gespannte Federn durch ihren Zug widerstehen, wie sie sich auch neigen: Mehr halten sie nicht.',
   'stick-slip': 'Haftgleiten: der größte Sprung, wenn eine federnde Hand mit Schlüssel ein haftendes Gewinde anfährt.',
   'string-stiffness':
-    'Seitliche Steifigkeit einer gespannten Feder allein durch ihren Zug, wie eine Saite: Sie stellt sich schräg, und ein Teil ihrer Kraft wirkt quer.',
+    'Seitliche Steifigkeit gespannter Federn allein durch ihren Zug, wie Saiten: Sie stellen sich schräg, und ein Teil ihrer Kraft wirkt quer.',
   'string-torque':
     'Drehmoment, mit dem gespannte Federn längs der Achse einer Drehung beliebiger Größe bis zu einer halben widerstehen.',
   'thread-efficiency': 'Wirkungsgrad eines Gewindes, das bergauf läuft.',
-  'yielding-torque': 'Drehmoment eines Gewindes, das bergab läuft; negativ, wo die Last allein es treibt.',
+  'downhill-torque': 'Drehmoment eines Gewindes, das bergab läuft; negativ, wo die Last allein es treibt.',
   'coil-rate': 'Federrate einer Schraubenfeder aus rundem Draht.',
   'coil-shear': 'Größte Schubspannung im Draht einer Schraubenfeder, innen an der Windung.',
   'coupon-modulus':
@@ -214,7 +214,7 @@ const says: Readonly<Record<string, string>> = {
   'foot-slides': 'Seitendruck, der einen Fuß auf seiner Ebene verschiebt.',
   'friction-read': 'Reibungszahl in einem 60°-Gewinde, aus dem Drehmoment, das eine Last langsam hebt.',
   'hole-offset':
-    'Um wie viel ein Loch enger druckt als gezeichnet, aus der Sprosse einer Leiter, in die ein gemessenes Stück gerade geht.',
+    'Um wie viel ein Loch höchstens enger druckt als gezeichnet, aus der ersten Sprosse einer Leiter, in die ein gemessenes Stück geht.',
   'line-of-load': 'Wie weit neben der Achse die Last eines Fußes unter einem Seitendruck den Boden trifft.',
   'outside-offset': 'Um wie viel ein Außenmaß weiter druckt als gezeichnet, mit dem Messschieber.',
   'press-pressure': 'Druck einer gedruckten Nabe auf den Stahl, auf den sie gepresst ist.',
