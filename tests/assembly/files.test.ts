@@ -59,7 +59,7 @@ const KEYED = valueIn(
 const OWN = printsOf(KEYED).map(valueIn);
 const PLATES: readonly (readonly [string, Plate])[] = [
   ['ladder', ladderOf(13, 0.05).plate],
-  ['strip coupon', stripCoupon(60, 2, 10)],
+  ['test strip', stripCoupon(60, 2, 10)],
   ['clip', valueIn(clipPlate(CLIP, PRINTER))],
   ['meander', springPlate({ ...free, form: SPRING })],
   [

@@ -1,9 +1,9 @@
 /**
  * What a printer makes of a width: the offset read off a ladder of holes, and the width to draw for a clearance that is wanted.
  *
- * A hole prints narrower than it is drawn and an outside wider, by amounts that hardly depend on the width (common practice, no source), so one coupon with holes in rising widths
+ * A hole prints narrower than it is drawn and an outside wider, by amounts that hardly depend on the width (common practice, no source), so one ladder of holes in rising widths
  * gives the first and a caliper on its outside the second. A piece of measured width w_n just goes into the rung drawn w_d:
- *   offset of holes       o_h = w_d − w_n       (of half a rung, either way)
+ *   offset of holes       o_h = w_d − w_n       (at most: up to a step w_s less, since the piece does not go into the rung before)
  *   offset of outsides    o_u = w_p − w_d       (w_p as printed)
  *   hole to draw          w_d = w_n + c_n + o_h
  *   outside to draw       w_d = w_n − c_n − o_u
@@ -21,7 +21,7 @@ declare module '../kernel/result.ts' {
 
 export const rungWidth = relation({
   name: 'rung-width',
-  says: 'Width of a rung of the ladder coupon as drawn.',
+  says: 'Width of a rung of the ladder as drawn.',
   takes: ['w_n', 'w_s', 'i_r'],
   gives: { w_d: 'w_n + (i_r - 1)*w_s' },
   source: 'Definition: the first rung is drawn as wide as the piece, each next one a step wider.',
@@ -30,10 +30,11 @@ export const rungWidth = relation({
 
 export const holeOffset = relation({
   name: 'hole-offset',
-  says: 'How much narrower than drawn a hole prints, from the rung of a ladder coupon that a measured piece just goes into.',
+  says: 'How much narrower than drawn a hole prints at most, from the first rung of a ladder that a measured piece goes into.',
   takes: ['w_d', 'w_n'],
   gives: { o_h: 'w_d - w_n' },
-  source: 'Definition: width drawn less width that goes in; off by half a rung either way.',
+  source:
+    'Definition: width drawn less width that goes in. The piece does not go into the rung before, so the true offset is at most one step less.',
   compute: ({ w_d, w_n }) => ({ o_h: mm(w_d - w_n) }),
 });
 

@@ -1,4 +1,4 @@
-/** The ladder coupon to scale, with the rung that takes the piece, and what its reading says of the printer. */
+/** The ladder of holes to scale, with the rung that takes the piece, and what its reading says of the printer. */
 import { WORDS } from '#words/figures/ladder.ts';
 import { plateMesh, plateOutlines } from '../../assembly/print/plate.ts';
 import { LADDER_QUANTITIES, type PrinterRead, printerOf } from '../../assembly/print/printer-of.ts';
@@ -46,7 +46,7 @@ const draw = (s: State, view: UnitView): string => {
   const shown = [...new Set([0, taken, rungs.length - 1])];
   const labels = shown.map((i) => {
     const rung = at(rungs, i);
-    // The first and the last name keep to the coupon: on a phone they are wider than what is left beside it.
+    // The first and the last name keep to the ladder: on a phone they are wider than what is left beside it.
     const anchor = i === rungs.length - 1 ? 'end' : i === 0 && i === taken ? 'start' : 'middle';
     const [x] = place(anchor === 'end' ? [long, 0] : anchor === 'start' ? [0, 0] : rung.at);
     const y = i === taken ? top - 10 : foot + 18;
@@ -81,7 +81,7 @@ export const ladderFigure = defineFigure({
       width: size(s.rung, view),
       piece: size(s.values.w_n, view),
       holes: offset(s.printer.holes, view),
-      half: show(s.values.w_s / 2, { shown: 'size', digits: 2 }, view),
+      step: show(s.values.w_s, { shown: 'size', digits: 2 }, view),
       outsides: offset(s.printer.outsides, view),
     }),
   table: (s, view) => ({

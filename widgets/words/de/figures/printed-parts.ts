@@ -10,7 +10,7 @@ export const WORDS: Same<typeof En.WORDS> = {
   clip: 'Klemme',
   cap: 'Kappe',
   post: 'Zapfen',
-  coupon: 'Streifen-Prüfling',
+  coupon: 'Prüfstreifen',
   refused: (part, why) => `${part} fehlt: ${why}`,
   never: 'ihre Lippen halten, bis sie brechen',
   offsets: (holes, outsides) => `Löcher ${holes}, Außenmaße ${outsides}`,
@@ -25,7 +25,7 @@ export const WORDS: Same<typeof En.WORDS> = {
   },
   save: (what, kind) => `${what} als ${kind.toUpperCase()} speichern`,
   listHead: ['Teil', 'Größe', 'Dateien, in Millimetern'],
-  note: 'Die von der Leiter abgelesenen Abweichungen stehen in jeder Datei, außer in der des Streifen-Prüflings, der zum Messen wie gezeichnet gedruckt wird. Drucke Klemme und Prüfling flach liegend.',
+  note: 'Die von der Leiter abgelesenen Abweichungen stehen in jeder Datei, außer in der des Prüfstreifens, der zum Messen wie gezeichnet gedruckt wird. Drucke Klemme und Prüfstreifen flach liegend.',
   check: '10 mm',
   head: ['Teil', 'lang', 'breit', 'hoch'],
   caption: (v) =>

@@ -7,7 +7,7 @@ export const WORDS = {
   clip: 'clip',
   cap: 'cap',
   post: 'post',
-  coupon: 'strip coupon',
+  coupon: 'test strip',
   refused: (part: string, why: string) => `No ${part}: ${why}`,
   never: 'its lips hold until they break',
   offsets: (holes: string, outsides: string) => `holes ${holes}, outsides ${outsides}`,
@@ -22,7 +22,7 @@ export const WORDS = {
   },
   save: (what: string, kind: string) => `Save the ${what} as ${kind.toUpperCase()}`,
   listHead: ['part', 'size', 'files, in millimetres'],
-  note: 'The offsets read off the ladder are in every file but that of the strip coupon, which is printed as drawn to be measured. Print clip and coupon lying flat.',
+  note: 'The offsets read off the ladder are in every file but that of the test strip, which is printed as drawn to be measured. Print clip and test strip lying flat.',
   check: '10 mm',
   head: ['part', 'long', 'wide', 'high'],
   caption: (v: {
