@@ -23,7 +23,7 @@ export const WORDS: Same<typeof En.WORDS> = {
     loose: 'in jedem Innensechskant lose: klebe sie ein oder nimm eine Hülse',
     perhaps: 'in einem weiten Innensechskant lose: miss deinen',
     presses: 'lässt sich einpressen',
-    rests: 'liegt auf dem Rand: mehr, als du presst',
+    rests: 'bleibt auf dem Rand: breiter, als du einpressen darfst',
   },
   head: (key) => [
     'Kugel',
@@ -38,7 +38,7 @@ export const WORDS: Same<typeof En.WORDS> = {
         loose: 'ist in jedem lose',
         perhaps: 'ist in einem weiten lose',
         presses: 'lässt sich einpressen',
-        rests: 'liegt auf dem Rand',
+        rests: 'bleibt auf dem Rand, denn sie ist breiter, als du einpressen darfst',
       }[v.verdict]
     }. ${v.stands === undefined ? 'In deinen fällt sie hinein' : `In deinem, so weit eingepresst, steht sie ${v.stands} heraus${v.bottoms ? ' und stößt auf den Grund' : ''}`}.`,
 };

@@ -12,8 +12,8 @@ const VERDICTS = {
 export const WORDS: Same<typeof En.WORDS> = {
   title: 'Ein Fuß, von der Seite gedrückt',
   drawing:
-    'Fuß auf seinem Ring von der Seite, maßstäblich; der gestrichelte Pfeil ist die Summe aus Last und Druck, die dicke Linie der Kern des Rings',
-  core: 'Kern',
+    'Fuß auf seinem Ring von der Seite, maßstäblich; der gestrichelte Pfeil ist die Summe aus Last und Druck, die dicke Linie die sichere Mitte des Rings',
+  core: 'sichere Mitte',
   rim: 'Rand',
   verdicts: VERDICTS,
   facts: {

@@ -3,7 +3,7 @@ const VERDICTS = {
   loose: 'loose in every socket: glue it or use a sleeve',
   perhaps: 'loose in a wide socket: measure yours',
   presses: 'can be pressed',
-  rests: 'rests on the rim: more than you press',
+  rests: 'stays on the rim: wider than you may press in',
 } as const;
 
 export const WORDS = {
@@ -39,7 +39,7 @@ export const WORDS = {
         loose: 'is loose in every one',
         perhaps: 'is loose in a wide one',
         presses: 'can be pressed in',
-        rests: 'rests on the rim',
+        rests: 'stays on the rim, since it is wider than you may press in',
       }[v.verdict]
     }. ${v.stands === undefined ? 'In yours it drops in' : `In yours, pressed so far, it stands ${v.stands} out${v.bottoms ? ' and bottoms' : ''}`}.`,
 };

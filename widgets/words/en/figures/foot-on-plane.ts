@@ -9,8 +9,8 @@ const VERDICTS = {
 export const WORDS = {
   title: 'A foot pushed from the side',
   drawing:
-    'Foot on its ring from the side, to scale; the dashed arrow is the sum of load and push, the thick line the core of the ring',
-  core: 'core',
+    'Foot on its ring from the side, to scale; the dashed arrow is the sum of load and push, the thick line the safe middle of the ring',
+  core: 'safe middle',
   rim: 'rim',
   verdicts: VERDICTS,
   facts: {
@@ -31,7 +31,7 @@ export const WORDS = {
   }) =>
     `Pushed by ${v.push}, the load meets the ground ${v.off} off the axis: ${VERDICTS[v.verdict]}. ${
       v.convex === undefined
-        ? `On a face that stands ${v.proud} proud it has no place to rest.`
-        : `On a face whose middle stands ${v.proud} proud, the same push would move the tip ${v.convex} aside.`
+        ? `On a face whose middle is ${v.proud} too high it has no place to rest.`
+        : `On a face whose middle is ${v.proud} too high, the same push would move the tip ${v.convex} aside.`
     }`,
 };
