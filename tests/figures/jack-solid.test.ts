@@ -91,8 +91,8 @@ describe('the path of the tip over the solid', () => {
 describe('the adjuster of the jack', () => {
   it('is engaged as stated, and stands for every arrangement', () => {
     const s = valueIn(stateOf(given({ n: 0 })));
-    expect(s.standing.engaged.A).toBeCloseTo(10, 6);
-    expect(s.standing.engaged.C).toBeCloseTo(10, 6);
+    expect(s.standing.engaged.A).toBeCloseTo(15, 6);
+    expect(s.standing.engaged.C).toBeCloseTo(14.8, 6);
     // Inside one another a thread must be smaller than that round it.
     const threads = { A: thread('M16x1.5'), C: thread('M8x1.25') };
     for (const arrangement of ['nested', 'one spindle, two nuts', 'thread adapter'] as const)

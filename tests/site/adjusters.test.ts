@@ -1,9 +1,11 @@
 /** Adjusters written once and named by chapters: what a line stands for, and what is told of a name or number that is not there. */
 import { describe, expect, it } from 'vitest';
+import { standing } from '../../widgets/assembly/adjuster/adjuster.ts';
 import { readAdjuster } from '../../widgets/assembly/adjuster/text.ts';
 import { BALLS, SOCKETS } from '../../widgets/engine/index.ts';
 import { adjustersIn, withAdjuster } from '../../widgets/site/adjusters.ts';
-import { FOLDER, mistakesIn, press } from '../support/chapters.ts';
+import { CHAPTERS, FOLDER, mistakesIn, press } from '../support/chapters.ts';
+import { startOf } from '../support/figure-numbers.ts';
 import { valueIn } from '../support/results.ts';
 
 const { adjusters } = adjustersIn(FOLDER);
@@ -29,6 +31,25 @@ describe('adjusters of the book', () => {
       expect(tip.diameter, name).toBeGreaterThan(flats[1]);
     }
     expect(pressed).toBeGreaterThan(0);
+  });
+
+  it('are one model each: where chapters state lengths of the Foot, these are those of its record in the middle of its range', () => {
+    const foot = valueIn(readAdjuster(adjusters.get('foot') ?? ''));
+    const { at, engaged, height } = standing(foot, 0);
+    // Each thread is engaged from where its upper part begins, or stands, up to where its lower part ends.
+    const lower = foot.base.above?.to ?? Number.NaN;
+    const [topOfC, C] = [at.turned + (foot.turned.above?.to ?? Number.NaN), engaged.C ?? Number.NaN];
+    const [H_A, H_C] = [at.base + lower - engaged.A / 2, topOfC - C / 2];
+    const { values } = startOf('pushed-jack').numbers as { values: Record<string, number> };
+    const stated = { l_eA: engaged.A, l_eC: C, H_A, H_C, H_t: height, y_b: height, R: 6.35 / 2 };
+    for (const [name, is] of Object.entries(stated)) expect(values[name], name).toBeCloseTo(is, 1);
+    const pushed = CHAPTERS.find(({ file }) => file.includes('pushed-from-the-side'))?.text ?? '';
+    for (const block of ['small-push', 'thread-bears']) {
+      const lines = pushed.slice(pushed.search(new RegExp(`^\x60{3}\\w+ ${block}`, 'm')));
+      const read = (name: string) => Number(new RegExp(`^${name} = ([\\d.]+) mm`, 'm').exec(lines)?.[1]);
+      expect(read('l_e'), block).toBeCloseTo(C, 1);
+      expect(read('y'), block).toBeCloseTo(height - H_C, 1);
+    }
   });
 
   it('stand for their threads, for the numbers named, or for the whole description', () => {
