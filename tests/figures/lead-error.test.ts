@@ -268,7 +268,7 @@ describe('drunken-thread', () => {
       'just short of the net lead, so it nearly stands',
     );
     expect(spaced(still(drunkenThread).caption(numbers, 'metric'))).toMatch(
-      /moves 0\.0\d+ µm a turn: it nearly stands\.$/,
+      /its rate is 0\.0\d+ µm a turn: it nearly stands\.$/,
     );
   });
 
@@ -279,7 +279,7 @@ describe('drunken-thread', () => {
     expect(textOf(document, '[data-read="here"]')).toBe('−0.7276 µm: runs back');
     expect(textOf(document, '[data-read="run"]')).toBe('0.07475 µm');
     expect(spaced(still(drunkenThread).caption(numbers, 'metric'))).toBe(
-      'M4×0.7 with #8-36 UNF, 5.556 µm a turn, with periodic errors of 0.5 µm and 0.5 µm: at their phases together 1.000 µm, which changes the motion by up to 6.283 µm a turn, more than the net lead, so the carried part runs back 0.07475 µm over 15.5 % of every turn, first from 0.423 to 0.577 turns, and stands still at both ends of that stretch. At 0.5 turns it is at 2.778 µm and moves −0.7276 µm a turn: it runs back.',
+      'M4×0.7 with #8-36 UNF, 5.556 µm a turn, with periodic errors of amplitude 0.5 µm and 0.5 µm: at their phases together 1.000 µm, which changes the rate by up to 6.283 µm a turn, more than the net lead, so the carried part runs back 0.07475 µm over 15.5 % of every turn, first from 0.423 to 0.577 turns, and stands still at both ends of that stretch. At 0.5 turns it is at 2.778 µm and its rate is −0.7276 µm a turn: it runs back.',
     );
     const { rows } = still(drunkenThread).table(numbers, 'metric');
     expect(rows.find(([n]) => n === '0.5')?.map(spaced)).toEqual([

@@ -371,7 +371,7 @@ const READ: Readonly<Record<string, (shown: Shown) => Twice[]>> = {
     const [tip, shift] = ['tip', 'shift'].map((key) => number(s.document.querySelector(`[data-circle=${key}]`), 'r'));
     const [, far, near] = told(
       s.says,
-      /by (\S+ \S+) to either side\. .* at (\S+ \S+) from the axis .* at (\S+ \S+)\.$/,
+      /with an amplitude of (\S+ \S+)\. .* at (\S+ \S+) from the axis .* at (\S+ \S+)\.$/,
     );
     return [
       ...column(s, 1, path(p.box, '[data-shape="stands"]'), p),

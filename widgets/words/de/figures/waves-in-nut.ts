@@ -12,13 +12,13 @@ export const WORDS: Same<typeof En.WORDS> = {
   tilts: 'die Spitze, wenn die Schraube kippt',
   goes: 'die Spitze, wenn sie seitlich geht',
   rows: {
-    stands: 'höher an dieser Stelle',
-    through: 'Welle der Bewegung, nach jeder Seite, aufrecht geführt',
+    stands: 'steht an dieser Stelle höher um',
+    through: 'Amplitude der Bewegung, aufrecht geführt',
     lean: 'Neigung, wenn sie frei kippt',
     tip: 'die Spitze, dadurch neben der Achse',
     shift: 'neben der Achse, wenn sie frei seitlich geht',
   },
   caption: (v) =>
-    `Aufrecht geführt, schwankt die Bewegung um ${v.through} nach jeder Seite. Kann die Schraube in einer genauen Mutter frei kippen, läuft stattdessen die Spitze im Abstand von ${v.tip} um die Achse; kann sie frei seitlich gehen, im Abstand von ${v.shift}.`,
-  head: ['Umdrehungen', 'höher um'],
+    `Aufrecht geführt, schwankt die Bewegung mit einer Amplitude von ${v.through}. Kann die Schraube in einer genauen Mutter frei kippen, läuft stattdessen die Spitze im Abstand von ${v.tip} um die Achse; kann sie frei seitlich gehen, im Abstand von ${v.shift}.`,
+  head: ['Umdrehungen von da, wo die Wellen am besten passen', 'höher um'],
 };

@@ -9,13 +9,13 @@ export const WORDS = {
   tilts: 'the tip, if the screw tilts',
   goes: 'the tip, if it goes sideways',
   rows: {
-    stands: 'higher at this place',
-    through: 'wave of the motion, to either side, if kept upright',
+    stands: 'stands higher at this place by',
+    through: 'amplitude of the motion, if kept upright',
     lean: 'tilt, if free to tilt',
     tip: 'the tip, off the axis by that',
     shift: 'off the axis, if free to go sideways',
   },
   caption: (v: { readonly through: string; readonly tip: string; readonly shift: string }) =>
-    `Kept upright, the motion waves by ${v.through} to either side. Free to tilt in a true nut, the tip goes round at ${v.tip} from the axis instead; free to go sideways, at ${v.shift}.`,
-  head: ['turns', 'higher by'],
+    `Kept upright, the motion waves with an amplitude of ${v.through}. If the screw is free to tilt in an exact nut, its tip goes round at ${v.tip} from the axis instead; if it is free to go sideways, at ${v.shift}.`,
+  head: ['turns from where the waves fit best', 'higher by'],
 };
