@@ -251,12 +251,15 @@ const says: Readonly<Record<string, string>> = {
   warming: 'Temperaturänderung eines Teils, das eine warme Hand oder ein neuer Raum auf seinen Endwert bringt.',
   'ball-lift':
     'Höhe einer Kugel auf drei anderen, Mitte über Mitten, und wie schnell sie sinkt, wenn diese sich von der Achse spreizen.',
-  'ball-push': 'Druck längs der Spreizung dreier Kugeln, der die obere hält, nach gleicher Arbeit.',
+  'ball-push':
+    'Kräfte auf drei Kugeln zu ihrer Mitte hin, zusammen genommen, welche die obere halten, nach gleicher Arbeit.',
   'felt-at-tip': 'Steifigkeit eines Teils, wie die Spitze sie durch eine Untersetzung der Bewegung spürt.',
   'lead-for-angle': 'Gesuchte Bewegung je Umdrehung, aus dem gewünschten Schritt für den wiederholbaren Handwinkel.',
   'lever-bending':
     'Biegesteifigkeit am kurzen Arm eines Hebels: ein quadratischer Stab, an einem Ende das Gelenk, am anderen die Schraube.',
   'lever-motion': 'Bewegung am kurzen Arm eines Hebels, für kleine Winkel.',
+  'lever-pivot':
+    'Was das Lager eines Hebels trägt, solange die Last zwischen Lager und Schraube steht, und wie viel von seinem Nachgeben die Spitze spürt.',
   'lever-push': 'Kraft am langen Arm eines Hebels, welche die Last am kurzen hält.',
   'long-arm-for': 'Langer Arm des Hebels, der eine Bewegung untersetzt.',
   'push-between-balls': 'Kraft über jede der drei Berührungen unter einer Kugel, die auf drei anderen liegt.',
