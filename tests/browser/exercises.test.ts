@@ -238,7 +238,7 @@ describe('the page of class material', () => {
       fresh: true,
     });
     expect(await set(page, 'Ada\nBob\nBob\n<b>Eve</b>')).toMatch(
-      /^4 papers are set, 3 exercises each\..*One name stands in the roster more than once/,
+      /^4 papers are set, 3 exercises each\..*One name stands in the list of students more than once/,
     );
     expect(await page.locator('.papers-print[data-kind=sheets] section.paper').count()).toBe(4);
     expect(await page.locator('.papers-print b').count()).toBe(0);
@@ -279,10 +279,10 @@ describe('the page of class material', () => {
 
   it('says what is wrong with a roster, a code or a count, and marks the field', inDeep, async () => {
     const page = await open();
-    expect(await set(page, '')).toMatch(/^The roster is empty/);
+    expect(await set(page, '')).toMatch(/^The list of students is empty/);
     expect(await page.getByLabel(/^Roster/).getAttribute('aria-invalid')).toBe('true');
     expect(await set(page, Array.from({ length: 5000 }, (_, i) => `s${i}`).join('\n'))).toMatch(
-      /^The roster has 5000 names/,
+      /^The list of students has 5000 names/,
     );
     await page.getByLabel('Class code').fill(' ');
     expect(await set(page, 'Ada')).toMatch(/^The class code is empty/);
@@ -331,7 +331,7 @@ describe('the page of class material', () => {
     const sheets = page.getByRole('button', { name: 'Print the sheets' });
     await set(page, 'Ada');
     expect(await sheets.isVisible()).toBe(true);
-    expect(await set(page, '')).toMatch(/^The roster is empty/);
+    expect(await set(page, '')).toMatch(/^The list of students is empty/);
     expect(await sheets.isVisible()).toBe(false);
     expect(await page.locator('.papers-print .paper-page:not([data-kind=safety] *)').count()).toBe(0);
     await page.getByLabel(/^Roster/).fill('Léa\nZoe; inch');

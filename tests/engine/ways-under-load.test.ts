@@ -11,6 +11,7 @@ import {
   type LoadCase,
   leadForAngle,
   leverBending,
+  leverPivot,
   leverPush,
   longArmFor,
   megapascals,
@@ -153,6 +154,15 @@ describe('what gives', () => {
     expect(reasonIn(leverBending.of({ E_l: megapascals(E), t_b: mm(t), b_l: mm(5), a_l: mm(5) }))).toContain(
       'short arm below the long one',
     );
+  });
+
+  it('rests on its pivot with what the screw does not carry, and moves the tip with the pivot by the way that is left to the screw', () => {
+    // By hand: 50 N stands 5 mm from the pivot of a bar of 50 mm, so moments about the screw give 50·45/50 = 45 N; a pivot
+    // that sinks by 1 µm turns the bar about its screw, and the load, 45 mm from there, sinks by 45/50 µm.
+    const { F_v, m_v } = valueIn(leverPivot.of({ F: newtons(50), m_r: plain(5 / 50) }));
+    expect(F_v).toBeCloseTo(45, 12);
+    expect(m_v).toBeCloseTo(0.9, 12);
+    expect(reasonIn(leverPivot.of({ F: newtons(50), m_r: plain(1.2) }))).toContain('at most 1');
   });
 
   it('is felt through a step-down by its square', () => {

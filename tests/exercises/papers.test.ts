@@ -134,7 +134,7 @@ describe('a roster', () => {
     const { students, notes } = valueIn(readRoster('Ann\nAnn\nBob\nAnn\nAnn (2)'));
     expect(students).toEqual(['Ann', 'Ann (3)', 'Bob', 'Ann (4)', 'Ann (2)']);
     expect(new Set(students).size).toBe(5);
-    expect(notes.join()).toMatch(/^2 names stand in the roster more than once/);
+    expect(notes.join()).toMatch(/^2 names stand in the list of students more than once/);
   });
   it('with markup in names gives sheets that show it as text', () => {
     const name = '<img src=x onerror=alert(1)> & "Co" </section>';
@@ -145,9 +145,9 @@ describe('a roster', () => {
     expect(document.querySelector('h2')?.textContent).toBe(`Exercises: ${name}`);
   });
   for (const [what, text, says] of [
-    ['nothing', ' \n \n', 'The roster is empty'],
+    ['nothing', ' \n \n', 'The list of students is empty'],
     ['5 000 lines', Array.from({ length: 5000 }, (_, i) => `s${i}`).join('\n'), 'has 5000 names; at most 1000'],
-    ['10 kB on one line', 'x'.repeat(10_240), 'Line 1 of the roster'],
+    ['10 kB on one line', 'x'.repeat(10_240), 'Line 1 of the list of students'],
   ] as const)
     it(`of ${what} is refused with a sentence`, () => expect(reason(readRoster(text))).toContain(says));
   it('takes 1000 names', () => {

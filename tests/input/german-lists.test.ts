@@ -22,6 +22,8 @@ const STARTS: Readonly<Record<string, string>> = {
   adjuster: 'none',
   series: 'UNC',
   runs: 'none',
+  feet: '1: 0, 0; 2: 240, 0; 3: 120, 180',
+  readings: '40, 20: 0 µm; 200, 20: −84 µm; 40, 160: 94 µm',
   hardware: 'standard metric',
 };
 /** As the reader of the field would have it, or the refusal's sentence. */
@@ -42,6 +44,13 @@ const IN_GERMAN: readonly (readonly [string, string, string])[] = [
   ['series', 'Regelgewinde, Feingewinde, UNF', 'coarse, fine, UNF'],
   ['taps', 'M10x1,5; M8 Feingewinde; M6 links', 'M10x1.5; M8 fine; M6 left hand'],
   ['stands', 'Fuß 1: 1,5 Umdrehungen', 'foot 1: 1.5 turns'],
+  ['feet', 'Fuß 1: 0, 0\nFuß 2: 240,5, 0\nFuß 3: 120, 180,25', 'foot 1: 0, 0\nfoot 2: 240.5, 0\nfoot 3: 120, 180.25'],
+  [
+    'readings',
+    '40,5, 20: −0,5 µm\n200, 20: −84 µm\n40, 160: 94,25 µm',
+    '40.5, 20: −0.5 µm\n200, 20: −84 µm\n40, 160: 94.25 µm',
+  ],
+  ['rounds', '0,5; −1,5; 2; 3', '0.5; −1.5; 2; 3'],
   [
     'runs',
     'Umdrehungen; Ablesung (µm); Richtung\n0; -0,1; auf\n1; 88,9; ab',
@@ -111,6 +120,8 @@ describe('a list that is typed', () => {
     ['series', 'Regelgewinde, Rohr', /„Rohr“ als Gewindereihe.*Regelgewinde, Feingewinde/],
     ['dividers', 'Fünfkant', /„fünfkant“ .*oder keine/i],
     ['runs', 'Umdrehungen; Ablesung (µm); Richtung\n0; 1; seitwärts', /„seitwärts“ ist nicht auf oder ab/],
+    // Which commas part the numbers can’t be told: not guessed.
+    ['readings', '40,5,20,5\n200, 20: 1\n40, 160: 2', /„40,5,20,5“; gib x, y und die Ablesung/],
   ])('%s that can’t be read is refused in German: %s', (name, typed, says) => {
     const said = taken(name, typed);
     expect(said).toMatch(says);

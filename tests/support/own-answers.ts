@@ -6,11 +6,11 @@ import { INCH, screw, value } from './own-arithmetic.ts';
 
 export type Texts = (name: string) => string;
 
-const SCALES: Readonly<Record<string, number>> = { µm: 1e-3, '°': Math.PI / 180, '%': 0.01, min: 1 / 60 };
+const SCALES: Readonly<Record<string, number>> = { 'N/µm': 1e3, µm: 1e-3, '°': Math.PI / 180, '%': 0.01, min: 1 / 60 };
 /** A quantity in millimetres, newtons, radians, hours. */
 export const base = (text: string): number => {
   const [, power = '0'] = /e(-?\d+)/.exec(text) ?? [];
-  const [, unit = ''] = /\s?(µm|°|%|min)$/.exec(text) ?? [];
+  const [, unit = ''] = /\s?(N\/µm|µm|°|%|min)$/.exec(text) ?? [];
   return value(text.replace(/e.*$/, '')) * 10 ** Number(power) * (SCALES[unit] ?? 1);
 };
 
@@ -257,7 +257,7 @@ export const ANSWERS: Readonly<Record<string, Own>> = {
   'sink-number': (q) => q('delta') / sin(q('beta_v')),
   'vee-drawer': (q) => approach(q('F') / 2 / sin(q('beta_v')), q('R'), q('E_s')) / sin(q('beta_v')),
   'doubt-chosen': (q) => (2 * q('e_g')) / (q('n_2') - q('n_1')),
-  'cosine-number': (q) => -2 * q('w') * sin(q('theta_i') / 2) ** 2,
+  'cosine-number': (q) => (2 * q('w') * sin(q('theta_i') / 2) ** 2) / cos(q('theta_i')),
   'beside-chosen': (q) => (q('a_o') * sin(q('theta_c'))) / cos(q('theta_c')),
   'lead-from-dial': (q) => q('z_2') / q('n_2'),
   // What tables of readings are judged by.

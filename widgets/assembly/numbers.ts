@@ -91,6 +91,7 @@ export const fieldUnit = (name: SymbolName, view: UnitView): Unit => {
   const fact = symbolFact(name);
   if (fact.shown === 'degrees') return '°';
   if (fact.shown === 'percent') return '%';
+  if (fact.shown === 'N/µm') return fact.shown;
   if (fact.unit === 'mm') {
     if (view === 'inch') return fact.shown === 'motion' ? 'thou' : 'in';
     return fact.shown === 'motion' ? 'µm' : 'mm';

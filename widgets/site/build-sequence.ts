@@ -1,6 +1,7 @@
 /**
- * The work of putting an adjuster of the book together, as lines that can be done in one order only. What may as well be done sooner or later (gauging a
- * thread, stoning the base, pressing a ball in, measuring the height) is left out, so that an order asked of these has one right answer.
+ * The work of putting an adjuster of the book together, as rows of lines that can be done in one order only. What may as well be done sooner or later
+ * (gauging a thread, stoning the base, pressing a ball in, marking, measuring the height) is left out. Of what may be done in any order among
+ * itself (thread A or thread C, lock or springs, turning or reversing) a row has one, so that an order asked of its lines has one right answer.
  */
 
 import { type BuildStep, buildOrder } from '../assembly/adjuster/build-order.ts';
@@ -9,22 +10,24 @@ import { bad, good, type Result } from '../engine/index.ts';
 import { stepSaid } from '../figures/kit/build-steps.ts';
 import type { Adjusters } from './adjusters.ts';
 
-const FORCED: readonly BuildStep['do'][] = [
-  'clean',
-  'home',
-  'back',
-  'mark',
-  'lock',
-  'stretch',
-  'zero',
-  'turn',
-  'reverse',
+/** What is done one after the other; of each place, one of its steps. */
+const places = (joint: 'A' | 'C'): readonly ((step: BuildStep) => boolean)[] => [
+  (step) => step.do === 'clean',
+  (step) => step.do === 'home' && step.joint === joint,
+  (step) => step.do === 'back' && step.joint === joint,
+  (step) => step.do === 'lock' || step.do === 'stretch',
+  (step) => step.do === 'zero',
+  (step) => step.do === 'turn' || step.do === 'reverse',
 ];
-/** Both ways of turning may come first; one is asked. */
-const once = (step: BuildStep, i: number, all: readonly BuildStep[]): boolean =>
-  step.do !== 'turn' || all.findIndex((s) => s.do === 'turn') === i;
 
-export const workInOrder = (name: string, adjusters: Adjusters): Result<readonly string[]> => {
+/** Every way to take one of each place. */
+const rowsOf = (choices: readonly (readonly string[])[]): readonly (readonly string[])[] =>
+  choices.reduce<readonly (readonly string[])[]>(
+    (rows, place) => rows.flatMap((row) => place.map((line) => [...row, line])),
+    [[]],
+  );
+
+export const workInOrder = (name: string, adjusters: Adjusters): Result<readonly (readonly string[])[]> => {
   const text = adjusters.get(name);
   if (text === undefined) return bad('adjuster-unknown', { name, known: [...adjusters.keys()] });
   const adjuster = readAdjuster(text);
@@ -32,10 +35,15 @@ export const workInOrder = (name: string, adjusters: Adjusters): Result<readonly
   // Only names are taken, so what the bench can read does not matter here.
   const steps = buildOrder(adjuster.value, { eps_A: 0, eps_C: 0, theta_h: 0.02, e_g: 0.001, mu: 0.1, kappa: 1e6 });
   if (!steps.ok) return steps;
+  const said = (of: (step: BuildStep) => boolean): string[] =>
+    steps.value.filter(of).map((step) => stepSaid(step, adjuster.value, 'metric').name);
   return good(
-    steps.value
-      .filter((step) => FORCED.includes(step.do))
-      .filter(once)
-      .map((step) => stepSaid(step, adjuster.value, 'metric').name),
+    (['A', 'C'] as const).flatMap((joint) =>
+      rowsOf(
+        places(joint)
+          .map(said)
+          .filter((lines) => lines.length > 0),
+      ),
+    ),
   );
 };

@@ -216,11 +216,12 @@ const readOrder = (text: string, adjusters: Adjusters): { of: readonly Sequence[
   if (count === '') return `“${text}” can’t be read; write “put in order 5 lines of foot, stop”, with 3 to 6 lines.`;
   const of: Sequence[] = [];
   for (const name of list.split(',').map((n) => n.trim())) {
-    const lines = workInOrder(name, adjusters);
-    if (!lines.ok) return reasonOf(lines);
-    if (lines.value.length <= Number(count))
-      return `The work of “${name}” has only ${lines.value.length} lines in order.`;
-    of.push({ name: name.replace('-', ' '), lines: lines.value });
+    const rows = workInOrder(name, adjusters);
+    if (!rows.ok) return reasonOf(rows);
+    for (const lines of rows.value) {
+      if (lines.length <= Number(count)) return `The work of “${name}” has only ${lines.length} lines in order.`;
+      of.push({ name: name.replace('-', ' '), lines });
+    }
   }
   return { of, lines: Number(count) };
 };

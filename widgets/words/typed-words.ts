@@ -9,8 +9,11 @@ interface TypedWords {
   readonly words: readonly (readonly [kept: string, shown: string, ...also: string[]])[];
   /** Where a word is one of these: anywhere by default; else what stands beside it is the reader's own and stays. */
   readonly only?: 'by a number' | 'before =';
-  /** Whether its numbers bear the decimal mark of the language, which is then a comma; or only where a semicolon or a tab parts them. */
-  readonly comma?: boolean | 'where parted';
+  /**
+   * Whether its numbers bear the decimal mark of the language, which is then a comma; or only where a semicolon or a tab parts them, or where
+   * no comma without a blank can part them, as the second one of 40,5,20 would.
+   */
+  readonly comma?: boolean | 'where parted' | 'where apart';
 }
 
 export interface TypedEdge {
@@ -56,7 +59,8 @@ export const typedEdge = ({ words, only, comma = false }: TypedWords): TypedEdge
     words.flatMap(([kept, ...own]) => own.map((word) => [word, kept] as const)),
     place,
   );
-  const marked = (text: string) => (comma === 'where parted' ? /[;\t]/.test(text) : comma);
+  const marked = (text: string) =>
+    comma === 'where parted' ? /[;\t]/.test(text) : comma === 'where apart' ? !/\d,\d+,\d/.test(text) : comma;
   return {
     toShown: (kept) => show(marked(kept) ? commaed(kept) : kept),
     toKept: (typed) => keep(marked(typed) ? pointed(typed) : typed),

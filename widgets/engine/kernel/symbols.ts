@@ -3,10 +3,10 @@
  *
  * A relation names the symbols it takes and gives; words, base unit, bounds and typeset form come from here.
  * Bounds are the box in which the relations are tested: wide enough for anything made with taps and dies,
- * narrow enough that a slip of the keyboard (a tpi of 1e9) is caught. `shown` says how a length reads best:
+ * narrow enough that a slip of the keyboard (a tpi of 1e9) is caught. `shown` says how a value reads best:
  * `size` for things measured with a caliper (mm or inch), `motion` for things read on an indicator (µm, thou,
- * tenths). Signs: z and every motion is positive up, away from the base; every axial force is positive towards the base, where it
- * presses the parts together, on a part and across a thread alike (flanks.ts); h is +1 for a right-hand thread and
+ * tenths), `N/µm` for the stiffness of solid metal beside the N/mm of a spring. Signs: z and every motion is
+ * positive up, away from the base; every axial force is positive towards the base, where it presses the parts together, on a part and across a thread alike (flanks.ts); h is +1 for a right-hand thread and
  * −1 for a left-hand one; n is positive clockwise seen from above.
  */
 import type { BaseUnit } from './quantity.ts';
@@ -17,7 +17,7 @@ export interface SymbolFact {
   readonly min: number;
   readonly max: number;
   readonly tex: string;
-  readonly shown?: 'size' | 'motion' | 'degrees' | 'percent' | 'sense';
+  readonly shown?: 'size' | 'motion' | 'degrees' | 'percent' | 'sense' | 'N/µm';
   /** Only whole numbers make sense. */
   readonly whole?: true;
   /** Why the bounds are where they are, where a reader may wonder. */
@@ -38,6 +38,8 @@ const force = (says: string, tex: string, min = 0, max = 1e5) => ({ says, unit: 
 const torque = (says: string, tex: string, min = -1e7, max = 1e7) => ({ says, unit: 'N·mm', min, max, tex }) as const;
 const stress = (says: string, tex: string, min: number, max: number) => ({ says, unit: 'MPa', min, max, tex }) as const;
 const rate = (says: string, tex: string, min = 1e-3) => ({ says, unit: 'N/mm', min, max: 1e9, tex }) as const;
+/** Of metal in the path of a load, which gives by micrometres. */
+const stiffness = (says: string, tex: string, min = 1e-3) => ({ ...rate(says, tex, min), shown: 'N/µm' }) as const;
 const duration = (says: string, tex: string, min: number) => ({ says, unit: 'h', min, max: 1e6, tex }) as const;
 const angle = (says: string, tex: string, minDegrees: number, maxDegrees: number) =>
   ({
@@ -148,11 +150,11 @@ export const SYMBOLS = {
   k_s: rate('rate of the spring', 'k_{\\mathrm{s}}'),
   k_b: rate('stiffness of the spring or bolt', 'k_{\\mathrm{b}}'),
   k_m: rate('stiffness of the parts pressed together', 'k_{\\mathrm{m}}'),
-  k_c: rate('stiffness of the contact', 'k_{\\mathrm{c}}', 0),
-  k_l: rate('stiffness of the shank along its length', 'k_{\\mathrm{l}}'),
-  k_1: rate('stiffness of the first part in the chain', 'k_1'),
-  k_2: rate('stiffness of the second part in the chain', 'k_2'),
-  k_12: rate('stiffness of two parts in a chain', 'k_{12}'),
+  k_c: stiffness('stiffness of the contact', 'k_{\\mathrm{c}}', 0),
+  k_l: stiffness('stiffness of the shank along its length', 'k_{\\mathrm{l}}'),
+  k_1: stiffness('stiffness of the first part in the chain', 'k_1'),
+  k_2: stiffness('stiffness of the second part in the chain', 'k_2'),
+  k_12: stiffness('stiffness of two parts in a chain', 'k_{12}'),
   q_r: { ...ratio('share of the preload lost per tenfold time', 'q_{\\mathrm{r}}', 0, 1), shown: 'percent' },
   t: duration('time', 't', 0),
   t_0: duration('starting time of the log law', 't_0', 1e-6),
@@ -195,7 +197,7 @@ export const SYMBOLS = {
   H_g: size('height of the middle of the guide above the bench', 'H_{\\mathrm{g}}', 0, 1000),
   l_g: size('length of the guide', '\\ell_{\\mathrm{g}}', 0.1, 500),
   c_g: { ...motion('clearance of the guide, on its diameter', 'c_{\\mathrm{g}}', 5), min: 0 },
-  k_e: rate('stiffness of an engaged thread and its two parts', 'k_{\\mathrm{e}}'),
+  k_e: stiffness('stiffness of an engaged thread and its two parts', 'k_{\\mathrm{e}}'),
   f_n: { says: 'frequency at which a load swings on it', unit: 'Hz', min: 0, max: 1e9, tex: 'f_{\\mathrm{n}}' },
   z_y: { ...motion('dent that lasts', 'z_{\\mathrm{y}}', 500), min: 0 },
   F_kr: force('friction of the key along the axis', 'F_{\\mathrm{kr}}', 0, 1e9),
@@ -238,7 +240,7 @@ export const SYMBOLS = {
   R_t: size('radius of the three lower balls', 'R_{\\mathrm{t}}', 0.05, 500),
   s_t: size('distance between the centres of the lower balls', 's_{\\mathrm{t}}', 0.1, 1000),
   h_t: size('height of the top centre over the lower centres', 'h_{\\mathrm{t}}', 0, 1000),
-  m_t: ratio('fall of the top ball per millimetre of spread', 'm_{\\mathrm{t}}', 0, 1e9),
+  m_t: ratio('fall of the top ball, for each millimetre that the spread grows', 'm_{\\mathrm{t}}', 0, 1e9),
   // Play and flanks, lead error
   D_2: { ...size('pitch diameter of the internal thread', 'D_2', 0.1, 400), step: FINE },
   c: { ...size('pitch-diameter clearance', 'c', -2, 5), step: FINE },
@@ -450,7 +452,7 @@ export const SYMBOLS = {
   x_d: { ...size('foot that stays, along x', 'x_{\\mathrm{d}}', 0, 1e4), min: -1e4 },
   y_d: { ...size('foot that stays, along y', 'y_{\\mathrm{d}}', 0, 1e4), min: -1e4 },
   W: force('weight of the part', 'W', 0, 3e5),
-  k_j: rate('stiffness of each foot', 'k_{\\mathrm{j}}'),
+  k_j: stiffness('stiffness of each foot', 'k_{\\mathrm{j}}'),
   w_x: size('width of the plate along x', 'w_x', 1, 1e4),
   w_y: size('width of the plate along y', 'w_y', 1, 1e4),
   x_g: { ...size('centre of gravity along x', 'x_{\\mathrm{g}}', 0, 1e4), min: -1e4 },
@@ -577,13 +579,15 @@ export const SYMBOLS = {
   F_r1: force('force at the first reading', 'F_1'),
   F_r2: force('force at the second reading', 'F_2'),
   // Other ways to the same motion: what drives them and what gives
-  q_s: size('spread: distance of each lower ball from the axis', 'q_{\\mathrm{s}}', 0, 1000),
+  q_s: size('spread: distance of each lower ball from the middle of the three', 'q_{\\mathrm{s}}', 0, 1000),
   H_w: size('allowed height', 'H_{\\mathrm{w}}', 0.1, 1e4),
   F_d: force('push along the drive screw', 'F_{\\mathrm{d}}', 0, 1e9),
   m_r: ratio('motion of the tip per motion of the drive', 'm_{\\mathrm{r}}', 1e-6, 1e3),
+  F_v: force('load on the pivot of the lever', 'F_{\\mathrm{v}}'),
+  m_v: ratio('motion of the tip per motion of the pivot', 'm_{\\mathrm{v}}', 0, 1),
   t_b: size('side of square bars and blocks', 't_{\\mathrm{b}}', 0.1, 500),
-  k_t: rate('stiffness as the tip feels it', 'k_{\\mathrm{t}}'),
-  k_v: rate('stiffness of the lever against bending', 'k_{\\mathrm{v}}'),
+  k_t: stiffness('stiffness as the tip feels it', 'k_{\\mathrm{t}}'),
+  k_v: stiffness('stiffness of the lever against bending', 'k_{\\mathrm{v}}'),
   // Calibration
   n_1: { says: 'turns at the first reading', unit: 'turn', min: -600, max: 600, tex: 'n_1' },
   n_2: { says: 'turns at the second reading', unit: 'turn', min: -600, max: 600, tex: 'n_2' },

@@ -33,6 +33,7 @@ declare module '../kernel/result.ts' {
     'wedge-jams': Record<string, never>;
     'height-of-top-ball': Record<string, never>;
     'nothing-bends': Record<string, never>;
+    'load-past-screw': Record<string, never>;
     'ways-without-load': Record<string, never>;
   }
 }
@@ -57,9 +58,19 @@ export const leverPush = relation({
   compute: ({ F, b_l, a_l }) => ({ F_d: newtons((F * b_l) / a_l) }),
 });
 
+export const leverPivot = relation({
+  name: 'lever-pivot',
+  says: 'What the pivot of a lever carries while the load stands between pivot and screw, and how much of its giving way the tip feels.',
+  takes: ['F', 'm_r'],
+  gives: { F_v: 'F*(1 - m_r)', m_v: '1 - m_r' },
+  source: 'Moments about the screw; the tip moves with the pivot by what is left of the way to the screw.',
+  refuses: ({ m_r }) => (m_r <= 1 ? undefined : bad('load-past-screw', {})),
+  compute: ({ F, m_r }) => ({ F_v: newtons(F * (1 - m_r)), m_v: plain(1 - m_r) }),
+});
+
 export const ballPush = relation({
   name: 'ball-push',
-  says: 'Push along the spread of three balls that holds the ball on top, by equal work.',
+  says: 'Pushes on three balls towards their middle, taken together, that hold the ball on top, by equal work.',
   takes: ['F', 'm_t'],
   gives: { F_d: 'F*m_t' },
   source: 'Equal work: what the load falls, times the load, is what the push gives way, times the push; no friction.',
@@ -203,13 +214,16 @@ const LOADED: Readonly<Record<WayName, (way: Way, given: LoadCase) => Loaded>> =
     const push = one(leverPush.of({ F: newtons(given.load), ...arms }), ({ F_d }) => F_d);
     // With equal arms the load stands over the screw: the bar neither bends nor rests on its pivot.
     const stepped = slope < 1 - 1e-6;
+    const pivot = leverPivot.of({ F: newtons(given.load), m_r: plain(slope) });
+    if (!pivot.ok) return { push, torque: turningBy(push, given), chain: pivot };
+    const { F_v, m_v } = pivot.value;
     return {
       push,
       torque: turningBy(push, given),
       chain: inSeries([
         ...(stepped
           ? ([
-              ['its pivot', felt(pressed(given.load * (1 - slope), given.ball, given), 1 - slope)],
+              ['its pivot', felt(pressed(F_v, given.ball, given), m_v)],
               [
                 'the bar, bent',
                 one(leverBending.of({ E_l: megapascals(given.E), t_b: mm(given.bar), ...arms }), ({ k_v }) => k_v),

@@ -147,7 +147,7 @@ const rows = (s: State): Row[] => {
     ),
     only(amount('peak', WORDS.rows.peak, c.p0, 'MPa', 3)),
     only(amount('sink', c.estimate ? WORDS.rows.sinksEstimate : WORDS.rows.sinks, c.sink, 'motion', 3)),
-    only(amount('stiffness', WORDS.rows.stiffness, c.stiffness, 'N/mm', 3)),
+    only(amount('stiffness', WORDS.rows.stiffness, c.stiffness, 'N/µm', 3)),
     amount('yields', WORDS.rows.yields, c.yieldLoad, 'force', 3),
   ];
 };

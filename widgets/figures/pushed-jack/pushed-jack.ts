@@ -253,7 +253,7 @@ const rows = (s: State): Row[] => {
     amount('gauge', WORDS.readings.gauge, s.gauge, 'motion', 3),
     ...(s.whole
       ? [
-          amount('stiffness', WORDS.readings.stiffness(s.whole.softest), s.whole.solved, 'N/mm', 3),
+          amount('stiffness', WORDS.readings.stiffness(s.whole.softest), s.whole.solved, 'N/µm', 3),
           amount('frequency', WORDS.readings.frequency, s.whole.frequency, 'Hz', 3),
         ]
       : []),

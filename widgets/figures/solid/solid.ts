@@ -179,9 +179,10 @@ const rows = ({ standing: now, adjuster, play, handed }: State): readonly Row[] 
       ]
     : []),
   following(amount('height', WORDS.rows.height, now.height, 'size', 6), 'turned-motion', 'net-motion'),
+  // A plain screw stands where play has not been met yet.
   ...(['A', 'C'] as const).flatMap((thread) => {
     const own = play[thread];
-    return own === undefined
+    return own === undefined || !adjuster.carried
       ? []
       : [
           following(
@@ -218,13 +219,13 @@ export const solidFigure = defineFigure({
   rows,
   caption,
   table: ({ adjuster, locked }, view) => ({
-    head: WORDS.head,
+    head: WORDS.head(adjuster.carried !== undefined),
     rows: Array.from({ length: 9 }, (_, i) => {
       const now = standing(adjuster, adjuster.anticlockwise.n + (adjuster.turns * i) / 8, { share: locked ? 0 : 1 });
       return [
         numeral(now.n, 3),
         withSign(motion(now.motion.turned, view)),
-        adjuster.carried ? withSign(motion(now.motion.carried, view)) : WORDS.plain,
+        ...(adjuster.carried ? [withSign(motion(now.motion.carried, view))] : []),
         show(now.height, { shown: 'size', digits: 6 }, view),
       ];
     }),

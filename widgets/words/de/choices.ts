@@ -188,7 +188,7 @@ export const CHOICE_WORDS = {
   seat: {
     says: 'die Spitze, eine gehärtete Kugel, steht auf',
     options: {
-      'hardened ball steel': 'gehärtetem Kugelstahl',
+      'hardened ball steel': 'gehärtetem Wälzlagerstahl',
       'mild steel': 'Baustahl',
       'aluminium 6061-T6': 'Aluminium 6061-T6',
       'aluminium 1100-O, soft': 'Aluminium 1100-O, weich',

@@ -24,7 +24,7 @@ export const WAYS: Readonly<Record<string, string>> = {
   'plain screw': 'einfache Schraube',
   wedge: 'Keil',
   lever: 'Hebel',
-  'squeezed balls': 'gespreizte Kugeln',
+  'squeezed balls': 'zusammengedrückte Kugeln',
   'differential screw': 'Differenzialschraube',
 };
 const SOFTEST: Readonly<Record<string, string>> = {

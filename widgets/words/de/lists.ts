@@ -144,7 +144,9 @@ export const LISTS = {
     ],
   }),
   dividers: typedEdge({ words: [...named(divider.options), ...STEPS, ['none', 'keine']] }),
-  feet: typedEdge({ words: [['foot', 'Fuß']] }),
+  feet: typedEdge({ words: [['foot', 'Fuß']], comma: 'where apart' }),
+  readings: typedEdge({ words: [], comma: 'where apart' }),
+  rounds: typedEdge({ words: [], comma: 'where parted' }),
   stands: typedEdge({
     words: [
       ['foot', 'Fuß'],

@@ -7,7 +7,8 @@ const says: Readonly<Record<string, string>> = {
     'Last, die der Kern eines Gewindes bei einer angegebenen Spannung trägt; durch eine Hülse geht eine Bohrung.',
   'diameter-step-mean':
     'Durchmesser, der für eine ganze Stufe der ISO 965-1 steht: das geometrische Mittel ihrer beiden Enden.',
-  'iso-deviation-g': 'Oberes Abmaß der Lage g vor dem Runden: wie weit die größte Schraube unter dem Nennmaß bleibt.',
+  'iso-deviation-g':
+    'Oberes Abmaß der Toleranzfeldlage g vor dem Runden: wie weit die größte Schraube unter dem Nennmaß bleibt.',
   'iso-nut-pitch-tolerance':
     'Toleranz im Toleranzgrad 6 am Flankendurchmesser einer metrischen Mutter, vor dem Runden: etwa ein Drittel mehr als bei der Schraube.',
   'iso-pitch-tolerance':
@@ -154,7 +155,7 @@ const says: Readonly<Record<string, string>> = {
   'lowering-torque':
     'Drehmoment eines Gewindes beim Senken der Last, andersherum gedreht; negativ, wo die Last es treibt.',
   'nut-factor-torque':
-    'Anziehdrehmoment einer Schraube nach dem Anziehfaktor, zum Vergleich mit der Summe zweier Gewinde.',
+    'Anziehdrehmoment einer Schraube nach dem Drehmomentbeiwert (K-Faktor), zum Vergleich mit der Summe zweier Gewinde.',
   'pair-torque':
     'Drehmoment am Stellteil: die Drehmomente seiner beiden Gewinde zusammen, jedes mit seinem Vorzeichen.',
   'preload-for-life':
@@ -250,13 +251,16 @@ const says: Readonly<Record<string, string>> = {
   'vee-sink': 'Einsinken einer Kugel in einem Prisma, aus der Annäherung an jeder Flanke.',
   warming: 'Temperaturänderung eines Teils, das eine warme Hand oder ein neuer Raum auf seinen Endwert bringt.',
   'ball-lift':
-    'Höhe einer Kugel auf drei anderen, Mitte über Mitten, und wie schnell sie sinkt, wenn diese sich von der Achse spreizen.',
-  'ball-push': 'Druck längs der Spreizung dreier Kugeln, der die obere hält, nach gleicher Arbeit.',
+    'Höhe einer Kugel auf drei anderen, Mitte über Mitten, und wie schnell sie sinkt, wenn diese auseinandergehen.',
+  'ball-push':
+    'Kräfte auf drei Kugeln zu ihrer Mitte hin, zusammen genommen, welche die obere halten, nach gleicher Arbeit.',
   'felt-at-tip': 'Steifigkeit eines Teils, wie die Spitze sie durch eine Untersetzung der Bewegung spürt.',
   'lead-for-angle': 'Gesuchte Bewegung je Umdrehung, aus dem gewünschten Schritt für den wiederholbaren Handwinkel.',
   'lever-bending':
-    'Biegesteifigkeit am kurzen Arm eines Hebels: ein quadratischer Stab, an einem Ende das Gelenk, am anderen die Schraube.',
+    'Biegesteifigkeit am kurzen Arm eines Hebels: ein quadratischer Stab, an einem Ende der Drehpunkt, am anderen die Schraube.',
   'lever-motion': 'Bewegung am kurzen Arm eines Hebels, für kleine Winkel.',
+  'lever-pivot':
+    'Was der Drehpunkt eines Hebels trägt, solange die Last zwischen Drehpunkt und Schraube steht, und wie viel von seinem Nachgeben die Spitze spürt.',
   'lever-push': 'Kraft am langen Arm eines Hebels, welche die Last am kurzen hält.',
   'long-arm-for': 'Langer Arm des Hebels, der eine Bewegung untersetzt.',
   'push-between-balls': 'Kraft über jede der drei Berührungen unter einer Kugel, die auf drei anderen liegt.',

@@ -190,8 +190,8 @@ export const marked = (
           `${unread === 1 ? 'One answer' : `${unread} answers`} could not be read, and ${unread === 1 ? 'earns' : 'earn'} nothing yet.`,
         ]),
     ...taken.map(({ name, student }) => `“${name}” is taken for “${student}”.`),
-    ...(unknown.length === 0 ? [] : [`Not on the roster above: ${unknown.join(', ')}.`]),
-    ...(missing.length === 0 ? [] : [`On the roster, without a row in the grid: ${missing.join(', ')}.`]),
+    ...(unknown.length === 0 ? [] : [`Not in the list of students above: ${unknown.join(', ')}.`]),
+    ...(missing.length === 0 ? [] : [`In the list of students, without a row in the grid: ${missing.join(', ')}.`]),
   ].join(' ');
 
 // Exercises as a teacher wants them.

@@ -251,7 +251,7 @@ export const FIELDS_FROM = {
 // Papers.
 
 export const FIRST_SHEET = 'First sheet and its key';
-export const LINK_TO_SET = 'Link to this set, without the roster';
+export const LINK_TO_SET = 'Link to this set, without the list of students';
 export const PRINT_SHEETS = 'Print the sheets';
 export const PRINT_KEY = 'Print the key';
 export const PAPER = 'Paper';

@@ -185,7 +185,7 @@ export const eachOnce = (letters: string): string => `Write each of ${letters} o
 
 /** `count` names stand more than once, the first of which is now called `first`, in quotes. */
 export const namesTwice = (count: number, first: string): string =>
-  `${count === 1 ? 'One name stands' : `${count} names stand`} in the roster more than once; the later ones are numbered, ${first} and so on, so that no two students get one paper.`;
+  `${count === 1 ? 'One name stands' : `${count} names stand`} in the list of students more than once; the later ones are numbered, ${first} and so on, so that no two students get one paper.`;
 export const unitNotTaken = (line: string, unit: string): string =>
   `${line}: ${unit} is no unit that a student can be asked in, so all of it is the name; the units are mm and inch.`;
 export const paperOf = (student: string): string => `Exercises: ${student}`;

@@ -69,7 +69,7 @@ export const WORDS: Same<typeof En.WORDS> = {
   stretch: {
     name: (count, between) =>
       `${count === 1 ? 'Die Feder' : `Die ${count} Federn`} zwischen ${PARTS[between]} spannen.`,
-    text: 'Alle gleich. Wiege den Zug, wenn du kannst.',
+    text: 'Alle gleich. Miss die Zugkraft mit einer Federwaage, wenn du kannst.',
     count: (stretch, force) => `${stretch} länger als frei; zusammen ${force}`,
     unstated: 'Kraft und Federrate sind nicht angegeben',
     caution: 'Schutzbrille: Eine Feder, die losgeht, fliegt.',
@@ -97,7 +97,7 @@ export const WORDS: Same<typeof En.WORDS> = {
     },
     stone: {
       name: 'Das Grundteil abziehen.',
-      text: 'Reibe seine Unterseite auf einem Ölstein eben, oder drehe sie bis auf einen Ring am Rand hohl: Auf der Messplatte darf es nicht wackeln. Der Kopf einer gekauften Schraube ist oft ballig: Drehe ihn hohl.',
+      text: 'Reibe seine Unterseite auf einem Ölstein eben, oder drehe sie bis auf einen Ring am Rand hohl: Auf der Prüfplatte darf es nicht wackeln. Der Kopf einer gekauften Schraube ist oft ballig: Drehe ihn hohl.',
     },
     mark: {
       name: 'Anreißen.',

@@ -43,7 +43,11 @@ export const WORDS: Same<typeof En.WORDS> = {
   panels: { readings: 'Messuhr', residuals: 'Abstand von der Geraden' },
   slider: 'Umdrehungen, auf dem Hinweg',
   dial: 'Messuhr: gemessene Bewegung bei diesen Umdrehungen',
-  rows: { lead: 'gemessene Nettosteigung', whole: 'ganzes ± davon, 95 %', difference: 'minus Sollwert' },
+  rows: {
+    lead: 'gemessene Nettosteigung',
+    whole: 'gesamte Unsicherheit davon (±), 95 %',
+    difference: 'minus Sollwert',
+  },
   readout: {
     refused: 'keine Korrektur',
     nominal: 'Sollbewegung',

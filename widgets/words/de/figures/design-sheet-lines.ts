@@ -35,7 +35,7 @@ export const LINES: Same<typeof En.LINES> = {
     closed: 'Bauhöhe, ganz eingefahren',
     middle: 'Bauhöhe in der Mitte des Hubs',
     open: 'Bauhöhe, ganz ausgefahren',
-    check: (v) => `In der Mitte seines Hubs ist er ${v.found} hoch; gewünscht war ${v.wanted} oder weniger.`,
+    check: (v) => `In der Mitte seines Hubs ist es ${v.found} hoch; gewünscht war ${v.wanted} oder weniger.`,
   },
   fit: {
     wall: 'Wand der Hülse',
@@ -76,7 +76,7 @@ export const LINES: Same<typeof En.LINES> = {
     lock: 'Drehmoment, das die Verdrehsicherung halten muss',
     kappa: 'Steifigkeit der Verdrehsicherung, Drehmoment je Radiant',
     stiffnessUnknown: {
-      post: 'nicht bekannt: schreibe Stift und Werkstoff in die Zeile der Verdrehsicherung, wie „steel post 8 mm, modulus 2000 MPa“ (des gedruckten Arms), oder eine gemessene Steifigkeit',
+      post: 'nicht bekannt: schreibe Stift und Werkstoff in die Zeile der Verdrehsicherung, wie „Stahlstift 8 mm, E-Modul 2000 MPa“ (des gedruckten Arms), oder eine gemessene Steifigkeit',
       springs: 'nicht bekannt: sie folgt aus Zeichnung, Kraft und Radius der Federn zwischen Grundteil und Hubteil',
       none: 'nicht bekannt: keine Zeile nennt eine Verdrehsicherung',
     },
@@ -137,14 +137,14 @@ export const LINES: Same<typeof En.LINES> = {
     check: (v) =>
       `Die Kugel trägt höchstens ${v.found}; sie wurde mit ${v.wanted} eingepresst und geht unter weniger nicht weiter.`,
     notRead:
-      'die Kraft, mit der sie eingepresst wurde, ist nicht angegeben: schreibe sie in die Zeile der Spitze, wie „pressed with 2000 N“',
+      'die Kraft, mit der sie eingepresst wurde, ist nicht angegeben: schreibe sie in die Zeile der Spitze, wie „gepresst mit 2000 N“',
     loose: 'die Kugel ist in ihrem Innensechskant lose, darum muss Kleber oder eine Hülse sie halten',
   },
   key: {
     name: 'Spiel der Passfeder in ihrer Nut',
     term: 'Spiel der Passfeder, bei Umkehr',
     notStated:
-      'es ist nicht angegeben: in die Zeile der Verdrehsicherung damit, wie in „key at 12 mm, clearance 0.1 mm“',
+      'es ist nicht angegeben: in die Zeile der Verdrehsicherung damit, wie in „Passfeder bei 12 mm, Spiel 0,1 mm“',
     notCrossed: 'nicht durchlaufen, das Drehmoment drückt die Passfeder in beiden Richtungen auf dieselbe Seite',
   },
 

@@ -116,6 +116,10 @@ export const WORDS: Same<typeof En.WORDS> = {
     play: (thread) => `Axialspiel von Gewinde ${thread}`,
     handed: 'Drehmoment auf die Verdrehsicherung',
   },
-  head: ['Umdrehungen, im Uhrzeigersinn', 'Stellteil', 'Hubteil', 'Spitze über dem Grundteil'],
-  plain: 'keines',
+  head: (carries) => [
+    'Umdrehungen, im Uhrzeigersinn',
+    'Stellteil',
+    ...(carries ? ['Hubteil'] : []),
+    'Spitze über dem Grundteil',
+  ],
 };

@@ -46,16 +46,16 @@ export const TYPED_TABLES = {
     `Gelesen: ${quoted(text)}; ${most} Zeichen sind hier die Grenze: Lass einige Zeilen weg.`,
   'length-beyond': ({ text }) => `Gelesen: ${quoted(text)}; gib eine Länge von −10 m bis 10 m.`,
   'foot-row-unread': ({ row, text, why }, behind) =>
-    `Zeile ${row} der Füße lautet ${quoted(text)}; ${why ? clause(behind(why)) : 'gib x und y, wie 1: 0, 0.'}`,
+    `Zeile ${row} der Füße lautet ${quoted(inGerman('feet', text))}; ${why ? clause(behind(why)) : 'gib x und y, wie 1: 0, 0.'}`,
   'listed-feet-not-three': ({ feet }) =>
     `Gelesen: ${feet} Füße; eine Platte wird auf genau drei ausgerichtet: Gib drei Zeilen, wie 1: 0, 0.`,
   'foot-twice': ({ name }) => `Zwei Füße heißen ${name}; nenne sie 1, 2 und 3.`,
   'foot-of-other-name': ({ name }) => `Ein Fuß heißt ${name}; nenne sie 1, 2 und 3.`,
   'stand-unread': ({ foot, why }, behind) => `Fuß ${foot}: ${behind(why)}`,
   'stand-beyond': ({ foot, text, most }) =>
-    `Fuß ${foot}: gelesen ${quoted(text)}; gib seine Umdrehungen von der Mitte des Hubs, höchstens ${asRead(most)}.`,
+    `Fuß ${foot}: gelesen ${quoted(inGerman('stands', text))}; gib seine Umdrehungen von der Mitte des Hubs, höchstens ${asRead(most)}.`,
   'reading-row-unread': ({ row, text, why }, behind) =>
-    `Zeile ${row} der Ablesungen lautet ${quoted(text)}; ${why ? clause(behind(why)) : 'gib x, y und die Ablesung, wie 40, 20: −3 µm.'}`,
+    `Zeile ${row} der Ablesungen lautet ${quoted(inGerman('readings', text))}; ${why ? clause(behind(why)) : 'gib x, y und die Ablesung, wie 40, 20: −3 µm.'}`,
   'reading-unread': ({ row, why }, behind) => `Zeile ${row} der Ablesungen: ${behind(why)}`,
   'too-many-readings': ({ readings, most }) =>
     `Gelesen: ${readings} Ablesungen; ${most} sind hier die Grenze: Wenige, weit auseinander, sind so gut.`,

@@ -31,6 +31,8 @@ export const WAYS_REFUSALS = {
     'Die Mitte der oberen Kugel steht über den anderen und nicht höher als beide Radien zusammen: Gib eine Höhe dazwischen.',
   'nothing-bends': () =>
     'Die Last steht über der Schraube oder dahinter, darum biegt sich dazwischen kein Teil dieses Balkens: Gib einen kurzen Arm unter dem langen.',
+  'load-past-screw': () =>
+    'Die Last steht hinter der Schraube und würde den Balken von seinem Drehpunkt heben: Gib eine Bewegung der Spitze, die nicht größer ist als die des Antriebs, höchstens 1.',
   'ways-without-load': () =>
     'Last längs der Achse: gelesen 0 N; ohne Last ist kein Kraftaufwand zu vergleichen: Gib eine wie 50 N.',
 } satisfies Partial<RefusalWords>;

@@ -88,7 +88,7 @@ export const WORDS = {
   turn: {
     name: (clockwise: boolean) => `Turn ${clockwise ? 'clockwise' : 'anticlockwise'} and read.`,
     text: (stop: string) =>
-      `Go if the reading lies within the limits. Further on, ${stop}. Then turn back to the line and set zero again.`,
+      `Go if the reading lies within the limits. The stroke ends where ${stop}. Then turn back to the line and set zero again.`,
     count: (turns: string, go: string) => `${turns}: go ${go}`,
   },
   reverse: {

@@ -129,6 +129,10 @@ export const WORDS = {
     play: (thread: 'A' | 'C') => `axial play of thread ${thread}`,
     handed: 'torque that the lock takes',
   },
-  head: ['turns, clockwise', 'turned part', 'carried part', 'tip over the base'],
-  plain: 'none',
+  head: (carries: boolean) => [
+    'turns, clockwise',
+    'turned part',
+    ...(carries ? ['carried part'] : []),
+    'tip over the base',
+  ],
 } as const;

@@ -16,11 +16,12 @@ export const EXERCISES = {
   'formula-unread': ({ formula, from }) => `“${formula}” can’t be read from “${from}” on.`,
   'formula-without-value': ({ formula }) => `“${formula}” has no value with these numbers.`,
 
-  'roster-empty': () => 'The roster is empty; paste one name or code a line, and each gets a paper of its own.',
+  'roster-empty': () =>
+    'The list of students is empty; paste one name or code a line, and each gets a paper of its own.',
   'roster-too-long': ({ names, most }) =>
-    `The roster has ${names} names; at most ${most} papers are set at once: paste it in parts.`,
+    `The list of students has ${names} names; at most ${most} papers are set at once: paste it in parts.`,
   'roster-line-too-long': ({ line, text, most }) =>
-    `Line ${line} of the roster, ${quoted(text)}, is longer than ${most} characters: shorten it, or put each name on a line of its own.`,
+    `Line ${line} of the list of students, ${quoted(text)}, is longer than ${most} characters: shorten it, or put each name on a line of its own.`,
   'class-code-empty': () => 'The class code is empty; type one, for example 7B-autumn.',
   'class-code-too-long': ({ text, most }) =>
     `Read ${quoted(text)}; a class code has at most ${most} characters: shorten it.`,

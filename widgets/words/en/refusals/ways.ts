@@ -32,6 +32,8 @@ export const WAYS_REFUSALS = {
     'The top centre stands above the others, and no higher than both radii together: give a height between the two.',
   'nothing-bends': () =>
     'The load is over the screw or beyond it, so no part of this bar bends between them: give a short arm below the long one.',
+  'load-past-screw': () =>
+    'The load is beyond the screw, where it would lift the bar off its pivot: give a motion of the tip that is no larger than that of the drive, at most 1.',
   'ways-without-load': () =>
     'Load along the axis: read 0 N, and without a load there is no effort to compare: give one such as 50 N.',
 } satisfies Partial<RefusalWords>;
