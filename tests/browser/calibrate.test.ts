@@ -203,9 +203,9 @@ describe('the dial', () => {
     await page.keyboard.press('End');
     await settled(page);
     expect(await quantity(place, 'n').inputValue()).toBe('2');
-    expect(await words(place.locator('[data-read=travel]'))).toBe('177.5 µm');
+    expect(await words(place.locator('[data-read=travel]'))).toBe('177.4 µm');
     await units(page, 'inch');
-    expect(await words(place.locator('[data-read=travel]'))).toBe('6.988 thou');
+    expect(await words(place.locator('[data-read=travel]'))).toBe('6.986 thou');
     expect(await verdict(place)).not.toContain('µm');
   });
 });

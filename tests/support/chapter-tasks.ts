@@ -725,11 +725,7 @@ export const TASKS: readonly Task[] = [
     is: () => {
       const table = valueIn(parseReadings(given('calibrate', 'runs').replaceAll(' | ', '\n'), { stepsPerTurn: 6 }));
       const found = valueIn(calibrate(table.rows, { nominal: mm(net(FOOT)) }));
-      return [
-        micrometres(found.lead),
-        5 / 6,
-        -micrometres(valueIn(correctionAt(found.corrections, 5 / 6, 'up')).correction),
-      ];
+      return [micrometres(found.lead), 5 / 6, -micrometres(valueIn(correctionAt(found.model, 5 / 6, 'up')).correction)];
     },
   },
   {

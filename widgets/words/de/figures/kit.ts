@@ -35,6 +35,7 @@ const found = (v: Whole): string =>
   `Die gemessene Nettosteigung ist ${v.lead} ± ${v.U} je Umdrehung mit allem vom Aufbau, ${v.off} ${v.below ? 'unter' : 'über'} dem Sollwert ${v.nominal}`;
 
 export const FINDINGS: Same<typeof En.FINDINGS> = {
+  correctionFile: 'korrekturtabelle.csv',
   lead: (lead, uncertainty) => `${lead} ± ${uncertainty} je Umdrehung`,
   verdict: {
     agrees: (v) =>

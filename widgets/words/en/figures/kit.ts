@@ -45,6 +45,7 @@ const found = (v: Whole): string =>
 
 /** What a calibration found, as its figure and its certificate say it. */
 export const FINDINGS = {
+  correctionFile: 'correction-table.csv',
   lead: (lead: string, uncertainty: string) => `${lead} ± ${uncertainty} a turn`,
   verdict: {
     agrees: (v: Whole) => `${found(v)}: it agrees within that ± and the stated lead error of ${v.stated}.`,
