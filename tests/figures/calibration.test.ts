@@ -250,8 +250,10 @@ describe('date and temperature', () => {
     expect(valueIn(TEXTS.dated.read('2026-3-1'))).toBe('2026-03-01');
     expect(valueIn(TEXTS.dated.read('2024-02-29'))).toBe('2024-02-29');
     expect(valueIn(TEXTS.dated.read(' '))).toBe('');
-    for (const text of ['2026-02-29', '31.3.2026', '2026-13-01', '2026-04-31', 'today', '1900-02-29'])
-      expect(reasonIn(TEXTS.dated.read(text))).toMatch(/which is no day; give year, month and day, like 2026-03-31\.$/);
+    for (const text of ['2026-02-29', '31.4.2026', '3/31/2026', '2026-13-01', '2026-04-31', 'today', '1900-02-29'])
+      expect(reasonIn(TEXTS.dated.read(text))).toMatch(
+        /which is no day; write year, month and day, like 2026-03-31, or day, month and year with dots, like 31\.3\.2026\.$/,
+      );
   });
 
   it('takes °C and °F within what a shop can be', () => {

@@ -16,6 +16,7 @@ import {
   whenCalibrated,
 } from '../../assembly/calibration-of.ts';
 import { good, type Result } from '../../engine/index.ts';
+import { dayShown } from '../../input/day.ts';
 import { escapeText } from '../../input/escape.ts';
 import { numeral, type UnitView } from '../../input/format.ts';
 import { LONGEST_PASSPORTS, withMeasured } from '../../input/passports.ts';
@@ -178,11 +179,12 @@ const intoPassport = (
   if (!(off < 1e-6)) return WORDS.passport.otherThreads(design.name);
   const piece = markIn(numbers.texts.piece);
   if (piece === '') return WORDS.passport.noMark;
+  const undated = numbers.texts.dated === '';
   const { lead, periodic, hysteresis } = c.calibration;
   const wave = periodic.determined && periodic.significant ? 2 * periodic.amplitude : undefined;
   const written = withMeasured(design.passport, {
     piece,
-    day: numbers.texts.dated === '' ? new Date().toISOString().slice(0, 10) : numbers.texts.dated,
+    day: undated ? dayShown(new Date()) : numbers.texts.dated,
     lead: Math.abs(lead),
     wave,
     hysteresis: hysteresis.determined ? Math.abs(hysteresis.gap) : undefined,
@@ -197,7 +199,7 @@ const intoPassport = (
   const { text, row } = written.value;
   if (text.length > LONGEST_PASSPORTS) return WORDS.passport.full;
   const fault = context.keepInDesign('passport', text);
-  return fault === '' ? WORDS.passport.written(design.name, row) : fault;
+  return fault === '' ? WORDS.passport.written(design.name, row, undated) : fault;
 };
 
 const plainly = (html: string): string =>

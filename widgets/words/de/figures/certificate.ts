@@ -69,7 +69,8 @@ export const WORDS: Same<typeof En.WORDS> = {
     otherThreads: (design) =>
       `Die Gewinde hier sind nicht die des Entwurfs in Gebrauch, „${design}“: Nichts wurde geschrieben.`,
     full: 'Die Pässe dieses Entwurfs sind voll: Sichere den Entwurf in eine Datei und nimm die ältesten Zeilen heraus.',
-    written: (design, row) => `In die Pässe von „${design}“ geschrieben: ${row}`,
+    written: (design, row, undated) =>
+      `In die Pässe von „${design}“ geschrieben: ${row}.${undated ? ' Der Schein nennt kein Datum, also wurde das heutige genommen: Nenne das der Ablesungen, und schreibe noch einmal, falls es ein anderes ist.' : ''}`,
   },
   stated: { piece: 'Stück', dated: 'Datum', warmth: 'Temperatur', gauge: 'Messuhr', method: 'Verfahren' },
   notStated: 'nicht angegeben',

@@ -58,7 +58,8 @@ export const FINDINGS: Same<typeof En.FINDINGS> = {
   },
   periodic: {
     name: 'periodischer Fehler',
-    value: (amplitude, significant) => `±${amplitude}${significant ? '' : ', nicht mehr als Streuung'}`,
+    value: (amplitude, whole, significant) =>
+      `${amplitude} nach jeder Seite (${whole} von Berg zu Tal)${significant ? '' : ', nicht mehr als Streuung'}`,
     says: (v) =>
       `Der periodische Fehler, einmal je Umdrehung, ist ${v.amplitude} nach jeder Seite, am höchsten bei ${v.crest} einer Umdrehung${
         v.significant ? '' : '; das ist nicht mehr, als Streuung allein gäbe'

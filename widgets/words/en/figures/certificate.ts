@@ -61,7 +61,8 @@ export const WORDS = {
     otherThreads: (design: string) =>
       `The threads here are not those of the design in use, “${design}”: nothing was written.`,
     full: 'The passports of this design are full: save the design to a file, and take its oldest rows out.',
-    written: (design: string, row: string) => `Written into the passports of “${design}”: ${row}`,
+    written: (design: string, row: string, undated: boolean) =>
+      `Written into the passports of “${design}”: ${row}.${undated ? ' The sheet states no date, so today’s was taken: state the date of the readings, and write again if that is another.' : ''}`,
   },
   /** What the reader states, and what is said where nothing is. */
   stated: { piece: 'piece', dated: 'date', warmth: 'temperature', gauge: 'indicator', method: 'method' },
