@@ -252,10 +252,14 @@ describe('the certificate', () => {
     expect(await words(sheet.locator('.certificate-page'))).toContain('20.5 °C');
   });
 
-  it('prints on one page', async (context) => {
+  it('prints on one page, without what a button answered', async (context) => {
     needs(context, 'as printed');
     const { page } = await visit('calibrate.html', { fresh: true });
     const sheet = await alive(page, 'certificate');
+    await sheet.locator('[data-act=passport]').click();
+    const said = sheet.locator('[data-part=said]');
+    expect(await words(said)).toMatch(/^A passport is kept with a design/);
+    expect(await said.isVisible()).toBe(true);
     // A4 less its margins, 178 mm by 261 mm.
     await page.setViewportSize({ width: 673, height: 986 });
     await beyond(page).emulateMedia({ media: 'print' });
@@ -263,6 +267,9 @@ describe('the certificate', () => {
     const box = await sheet.boundingBox();
     expect(box?.height ?? 9999).toBeLessThanOrEqual(986);
     expect(await sheet.locator('.inputs').first().isVisible()).toBe(false);
+    expect(await said.isVisible()).toBe(false);
+    // All thirteen flats of both ways are on the paper.
+    expect(await sheet.locator('.correction tbody tr:visible').count()).toBe(13);
   });
 });
 
