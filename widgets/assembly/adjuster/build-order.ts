@@ -81,7 +81,13 @@ export type BuildStep =
   | { readonly do: 'stretch'; readonly springs: Springs; readonly stretch: number | undefined }
   | { readonly do: 'height'; readonly height: number }
   | { readonly do: 'turn'; readonly turns: number; readonly go: Limits; readonly stop: Stop }
-  | { readonly do: 'reverse'; readonly go: number; readonly lock: number; readonly play: number | undefined; /** Whether the lock winds up besides, by what is not known. */ readonly windsUnknown: boolean };
+  | {
+      readonly do: 'reverse';
+      readonly go: number;
+      readonly lock: number;
+      readonly play: number | undefined /** Whether the lock winds up besides, by what is not known. */;
+      readonly windsUnknown: boolean;
+    };
 
 /**
  * What bounds a reading: relative lead errors, the angle a hand sets again (rad), one reading of the indicator (mm), friction of the threads.
@@ -209,7 +215,13 @@ const checksOf = (a: Adjuster, bench: Bench): Result<readonly BuildStep[]> => {
   }
   const lock = lockMotion(a, bench);
   if (!lock.ok) return lock;
-  steps.push({ do: 'reverse', go: twice + lock.value.motion, lock: lock.value.motion, play: leastPlay(a), windsUnknown: lock.value.windsUnknown });
+  steps.push({
+    do: 'reverse',
+    go: twice + lock.value.motion,
+    lock: lock.value.motion,
+    play: leastPlay(a),
+    windsUnknown: lock.value.windsUnknown,
+  });
   return good(steps);
 };
 
